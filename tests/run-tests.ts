@@ -1,0 +1,88 @@
+import { spawnSync } from 'node:child_process';
+import { existsSync, mkdtempSync, readdirSync, readFileSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import path from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { z } from 'zod';
+import { findOrBringBrowser, sayMissing } from '#tests/browser/find-browser.ts';
+import { closingLine, countEnding, countReport, type Count } from '#tests/closing-line.ts';
+
+/*
+ * `npm test`: brings what the tests need, runs them, and ends with `N passed, N failed`.
+ * Arguments go on to vitest; `--long` takes the slow tests of tests/long instead of the usual ones.
+ */
+
+const root = fileURLToPath(new URL('..', import.meta.url));
+const asked = process.argv.slice(2);
+const long = asked.includes('--long');
+const nothing: Count = { passed: 0, failed: 0, skipped: 0 };
+
+const Report = z.object({
+  numPassedTests: z.number(),
+  numFailedTests: z.number(),
+  numPendingTests: z.number(),
+  numTodoTests: z.number(),
+  testResults: z.array(z.object({ status: z.string(), assertionResults: z.array(z.object({ status: z.string() })) })),
+});
+
+const pageFault = buildPage();
+const browserFault = await prepareBrowser();
+const count = runVitest(browserFault.failed > 0 ? ['--exclude', 'tests/browser/**'] : []);
+const failed = count.failed + pageFault.failed + browserFault.failed;
+console.log(closingLine({ ...count, failed }));
+process.exitCode = failed > 0 ? 1 : 0;
+
+/** Builds the page that the tests of host and page load. */
+function buildPage(): Count {
+  const wanted = runs('tests/browser') || runs('tests/electron');
+  if (!wanted || !existsSync(path.join(root, 'renderer/vite.config.ts'))) return nothing;
+  const built = runTool('vite/bin/vite.js', ['build', '--config', 'renderer/vite.config.ts', '--logLevel', 'warn']);
+  if (built === 0) return nothing;
+  console.error('The page could not be built; that counts as one failure.');
+  return { ...nothing, failed: 1 };
+}
+
+/** Every file of browser tests that cannot run for want of a browser counts as one failure. */
+async function prepareBrowser(): Promise<Count> {
+  const files = browserTests();
+  if (files.length === 0 || !runs('tests/browser')) return nothing;
+  const browser = await findOrBringBrowser((line) => console.log(line));
+  if (browser.ok) {
+    process.env['APP_TEST_BROWSER'] = browser.value;
+    return nothing;
+  }
+  console.error(`${sayMissing(browser.fault)} Left out, and counted as failed: ${files.join(', ')}.`);
+  return { ...nothing, failed: files.length };
+}
+
+function browserTests(): readonly string[] {
+  const folder = path.join(root, 'tests/browser');
+  return existsSync(folder) ? readdirSync(folder).filter((name) => /\.test\.tsx?$/.test(name)) : [];
+}
+
+/** Whether tests of a folder may run: all do, unless the command line names others. */
+function runs(folder: string): boolean {
+  const named = asked.filter((each) => each.startsWith('tests/'));
+  return !long && (named.length === 0 || named.some((each) => each.startsWith(folder)));
+}
+
+function runVitest(more: readonly string[]): Count {
+  const folder = mkdtempSync(path.join(tmpdir(), 'loamwright-tests-'));
+  const report = path.join(folder, 'report.json');
+  const which = long ? ['tests/long'] : ['--exclude', 'tests/long/**'];
+  const reporters = ['--reporter=default', '--reporter=json', `--outputFile.json=${report}`];
+  const passedOn = asked.filter((each) => each !== '--long');
+  const always = ['run', '--config', 'tests/vitest.config.ts'];
+  const ending = runTool('vitest/vitest.mjs', [...always, ...which, ...more, ...reporters, ...passedOn]);
+  const counted = existsSync(report) ? countReport(Report.parse(JSON.parse(readFileSync(report, 'utf8')))) : nothing;
+  rmSync(folder, { recursive: true });
+  return countEnding(counted, ending);
+}
+
+function runTool(tool: string, args: readonly string[]): number {
+  const ran = spawnSync(process.execPath, [path.join(root, 'node_modules', tool), ...args], {
+    cwd: root,
+    stdio: 'inherit',
+  });
+  return ran.status ?? 1;
+}
