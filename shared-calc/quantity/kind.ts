@@ -1,0 +1,110 @@
+import { dimension, isPlain, sameDimension, sayDimension, type Dimension } from './dimension.ts';
+import { unitOf, type Unit } from './unit.ts';
+
+/** What a figure is: its dimension, and for two pairs what the dimension alone does not tell. */
+export type FigureKind = {
+  readonly is: 'figure';
+  readonly dimension: Dimension;
+  /** `reading` is an absolute temperature; `count`, `share` and `number` are all plain. */
+  readonly sort: 'reading' | 'count' | 'share' | 'number';
+};
+
+/** The kind of a box or of a part of a rule. `options` are the words a choice may take, where they are known. */
+export type Kind =
+  | FigureKind
+  | { readonly is: 'choice'; readonly options?: readonly string[] }
+  | { readonly is: 'yes_no' };
+
+export const YES_NO: Kind = { is: 'yes_no' };
+
+/** The kind that a unit (or the words `choice`, `yes_no`) stands for: `K` is a step, `degC` a reading. */
+export function kindOfUnit(symbol: string): Kind {
+  if (symbol === 'choice') return { is: 'choice' };
+  if (symbol === 'yes_no') return YES_NO;
+  return figureKindOfUnit(unitOf(symbol));
+}
+
+export function figureKindOfUnit(unit: Unit): FigureKind {
+  return { is: 'figure', dimension: unit.dimension, sort: sortOf(unit) };
+}
+
+export function figureKind(of: Dimension, sort: FigureKind['sort'] = 'number'): FigureKind {
+  return { is: 'figure', dimension: of, sort };
+}
+
+interface NamedKind {
+  readonly name: string;
+  readonly unit: string;
+  /** How a builder may have it shown instead. */
+  readonly shown: readonly string[];
+}
+
+/** Kinds by name, each with its plain unit and the units a workshop may choose to see. */
+export const namedKinds: readonly NamedKind[] = [
+  { name: 'length', unit: 'mm', shown: ['mm', 'cm', 'm', 'in', 'ft', 'km'] },
+  { name: 'area', unit: 'm2', shown: ['m2', 'cm2', 'in2', 'ft2'] },
+  { name: 'volume', unit: 'L', shown: ['L', 'mL', 'm3', 'gal', 'qt', 'dry_qt', 'fl_oz', 'ft3', 'in3'] },
+  { name: 'mass', unit: 'kg', shown: ['kg', 'g', 'lb', 'oz'] },
+  { name: 'pressure', unit: 'kPa', shown: ['kPa', 'Pa', 'bar', 'psi'] },
+  { name: 'time', unit: 'min', shown: ['min', 's', 'h', 'd', 'wk', 'yr'] },
+  { name: 'money', unit: 'money', shown: ['money'] },
+  { name: 'power', unit: 'W', shown: ['W'] },
+  { name: 'energy', unit: 'kWh', shown: ['kWh', 'J'] },
+  { name: 'light', unit: 'mol', shown: ['mol', 'umol'] },
+  { name: 'density', unit: 'kg/L', shown: ['kg/L', 'g/L', 'g/m3'] },
+  { name: 'mass per area', unit: 'g/m2', shown: ['g/m2', 'kg/m2'] },
+  { name: 'flow', unit: 'mL/d', shown: ['mL/d', 'mL/min', 'L/d'] },
+  { name: 'rate', unit: 'each/d', shown: ['each/d', '%/d', 'each/h'] },
+  { name: 'count per area', unit: 'each/m2', shown: ['each/m2'] },
+  { name: 'count per length', unit: 'each/m', shown: ['each/m'] },
+  { name: 'light per area', unit: 'umol/m2/s', shown: ['umol/m2/s'] },
+  { name: 'light of a day', unit: 'mol/m2/d', shown: ['mol/m2/d'] },
+  { name: 'light per energy', unit: 'umol/J', shown: ['umol/J'] },
+  { name: 'heat passage', unit: 'W/m2/K', shown: ['W/m2/K'] },
+  { name: 'money per time', unit: 'money/h', shown: ['money/h'] },
+  { name: 'money per mass', unit: 'money/kg', shown: ['money/kg'] },
+  { name: 'money per volume', unit: 'money/L', shown: ['money/L'] },
+];
+
+/** The kind in words: "length", "temperature step", "share", or its dimension where it has no name. */
+export function sayKind(kind: Kind): string {
+  if (kind.is === 'choice') return 'choice';
+  if (kind.is === 'yes_no') return 'yes_no';
+  if (kind.sort === 'reading') return 'temperature';
+  if (isPlain(kind.dimension)) return kind.sort;
+  if (sameDimension(kind.dimension, dimension({ temperature: 1 }))) return 'temperature step';
+  return nameOf(kind)?.name ?? sayDimension(kind.dimension);
+}
+
+/** The unit a figure of this kind is said in when no line gives one: base units for an unnamed compound. */
+export function plainUnitOf(kind: Kind): string {
+  if (kind.is !== 'figure') return kind.is;
+  if (kind.sort === 'reading') return 'degC';
+  if (isPlain(kind.dimension)) return { count: 'each', share: '%', number: 'number' }[kind.sort];
+  if (sameDimension(kind.dimension, dimension({ temperature: 1 }))) return 'K';
+  return nameOf(kind)?.unit ?? baseUnitOf(kind.dimension);
+}
+
+/** Whether the kind is a compound such as kg/L, and not a length, a volume or a plain figure. */
+export function isCompound(kind: Kind): boolean {
+  return kind.is === 'figure' && /[/.]/.test(plainUnitOf(kind));
+}
+
+const baseSymbols = ['m', 'kg', 's', 'K', 'money', 'mol'] as const;
+
+function baseUnitOf(of: Dimension): string {
+  const times = (sign: 1 | -1) =>
+    baseSymbols.flatMap((symbol, at) => Array.from({ length: Math.max(0, sign * (of[at] ?? 0)) }, () => symbol));
+  return [times(1).join('.') || 'each', ...times(-1)].join('/');
+}
+
+function nameOf(kind: FigureKind): NamedKind | undefined {
+  return namedKinds.find((each) => sameDimension(unitOf(each.unit).dimension, kind.dimension));
+}
+
+function sortOf(unit: Unit): FigureKind['sort'] {
+  if (unit.zero !== undefined) return 'reading';
+  if (unit.symbol === 'each') return 'count';
+  if (unit.symbol === '%' || unit.symbol === 'share') return 'share';
+  return 'number';
+}

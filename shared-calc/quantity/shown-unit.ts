@@ -1,0 +1,32 @@
+import { kindOfUnit, namedKinds, sayKind } from './kind.ts';
+import { writeFigure, writeWithUnit, type WriteOptions } from './write-figure.ts';
+
+/** How figures are shown: the units chosen per kind, the decimal sign, the currency. */
+export interface Display extends WriteOptions {
+  readonly unitsShown: Readonly<Record<string, string>>;
+  readonly currency: string;
+}
+
+export const plainDisplay: Display = { unitsShown: {}, currency: 'cr', moneyDecimals: 2 };
+
+/** The unit that a line's figures are shown in: the workshop's choice for the kind, else the line's own. */
+export function shownUnit(unit: string, display: Display): string {
+  const kind = kindOfUnit(unit);
+  if (kind.is !== 'figure') return unit;
+  const chosen = display.unitsShown[sayKind(kind)];
+  if (chosen === undefined || chosen === unit) return unit;
+  const allowed = kind.sort === 'reading' ? ['degC', 'degF'] : namedKinds.find((each) => each.name === sayKind(kind))?.shown;
+  return allowed?.includes(chosen) ? chosen : unit;
+}
+
+/** A value of a line's unit without the unit: `16.02`, `full`, `yes`. */
+export function showValue(value: number | string | boolean, unit: string, display: Display): string {
+  if (typeof value === 'boolean') return value ? 'yes' : 'no';
+  if (typeof value === 'string') return value;
+  return writeFigure(value, shownUnit(unit, display), display);
+}
+
+/** The same with its unit: `16.02 L`, `full`. */
+export function showWithUnit(value: number | string | boolean, unit: string, display: Display): string {
+  return typeof value === 'number' ? writeWithUnit(value, shownUnit(unit, display), display) : showValue(value, unit, display);
+}

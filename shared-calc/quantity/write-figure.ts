@@ -1,0 +1,70 @@
+import { fromBase, unitOf } from './unit.ts';
+
+export interface WriteOptions {
+  readonly decimalComma?: boolean;
+  /** Decimals beyond the unit's own, so that the parts of a working add up. */
+  readonly extraDecimals?: number;
+  /** Decimals of the currency. */
+  readonly moneyDecimals?: number;
+}
+
+const decimalsOf: Readonly<Record<string, number>> = {
+  mm: 0, cm: 1, m: 3, km: 1, in: 2, ft: 2,
+  m2: 4, cm2: 1, in2: 1, ft2: 2, mm2: 0,
+  L: 2, mL: 1, m3: 4, gal: 2, qt: 2, dry_qt: 2, fl_oz: 1, ft3: 3, in3: 1,
+  g: 2, kg: 2, lb: 2, oz: 1,
+  degC: 2, degF: 1, K: 2, Pa: 0, kPa: 3, bar: 3, psi: 2,
+  s: 0, min: 1, h: 2, d: 1, wk: 1, W: 0, kWh: 2,
+  '%': 1, each: 0, number: 2, money: 2, 'each/m2': 0, 'kg/L': 4,
+};
+const wholeWhereItIs = new Set(['mm', 's', 'min', 'h', 'd', 'wk', 'each', '%', 'number', 'W', 'degC', 'K', 'kPa', 'm']);
+
+/**
+ * A base-unit figure as a builder reads it, without its unit: litres, grams and kilograms with two decimals,
+ * areas with four, millimetres and counts with none; thousands marked, but never in mm.
+ * Worked in full, shown rounded, half away from zero.
+ */
+export function writeFigure(base: number, unit: string, options: WriteOptions = {}): string {
+  const value = cleanNoise(fromBase(base, unitOf(unit)));
+  return writeNumber(value, decimalsFor(value, unit, options), { ...options, group: unit !== 'mm' });
+}
+
+/** The same with its unit: `16.02 L`, `12 %`; a plain number stands alone. */
+export function writeWithUnit(base: number, unit: string, options: WriteOptions & { currency?: string } = {}): string {
+  const figure = writeFigure(base, unit, options);
+  if (unit === 'number' || unit === 'share') return figure;
+  return `${figure}\u00a0${unit === 'money' ? (options.currency ?? 'money') : unit}`;
+}
+
+/** Figures of a stated unit as programs read them: binary noise beyond 13 digits taken off, else unrounded. */
+export function cleanNoise(value: number): number {
+  return Number.isFinite(value) ? Number(value.toPrecision(13)) : value;
+}
+
+/** A plain number with so many decimals, half away from zero after the noise is off. */
+export function writeNumber(
+  value: number,
+  decimals: number,
+  options: { readonly decimalComma?: boolean; readonly group?: boolean } = {},
+): string {
+  const fixed = roundHalfAway(value, decimals).toFixed(decimals);
+  const [whole = '', part] = fixed.replace('-', '').split('.');
+  const mark = options.decimalComma ? '.' : ',';
+  const grouped = options.group === false ? whole : whole.replaceAll(/\B(?=(\d{3})+$)/g, mark);
+  const sign = Number(fixed) < 0 ? '-' : '';
+  return part === undefined ? sign + grouped : `${sign}${grouped}${options.decimalComma ? ',' : '.'}${part}`;
+}
+
+/** Rounds half away from zero at so many decimals, after taking off binary noise of 1e-9. */
+export function roundHalfAway(value: number, decimals: number): number {
+  const scale = 10 ** decimals;
+  const scaled = Math.abs(value) * scale;
+  return (Math.sign(value) * Math.floor(scaled + 0.5 + Math.min(1e-9, scaled * 1e-12 + 1e-12))) / scale;
+}
+
+function decimalsFor(value: number, unit: string, options: WriteOptions): number {
+  const extra = options.extraDecimals ?? 0;
+  if (unit === 'money' || unit.startsWith('money/')) return (options.moneyDecimals ?? 2) + (unit === 'money' ? extra : 0);
+  if (wholeWhereItIs.has(unit) && Math.abs(value - Math.round(value)) < 1e-9) return 0;
+  return Math.max(decimalsOf[unit] ?? 2, unit === 'mm' || unit === 'each' || unit === 'W' ? 1 : 0) + extra;
+}
