@@ -1,0 +1,11 @@
+import { refused } from './trade-function.ts';
+
+export interface Refusal {
+  readonly refused: string;
+}
+
+/** The first sentence whose case holds, as a refusal; `undefined` where every figure will do. */
+export function firstRefusal(cases: readonly (readonly [holds: boolean, says: string])[]): Refusal | undefined {
+  const found = cases.find(([holds]) => holds);
+  return found && refused(found[1]);
+}

@@ -1,0 +1,44 @@
+export const treatmentWays = ['steam', 'boil', 'bake'] as const;
+export const treatmentAims = ['clean', 'sterile'] as const;
+export type TreatmentWay = (typeof treatmentWays)[number];
+export type TreatmentAim = (typeof treatmentAims)[number];
+
+/** What is to be treated and with what. Left out: the usual vessel of the way, 15 psi of steam, an oven at 105 degC. */
+export interface LeafTreatment {
+  readonly way: TreatmentWay;
+  readonly aim: TreatmentAim;
+  /** Loose litres. */
+  readonly leavesL: number;
+  readonly altitudeM: number;
+  readonly vesselL?: number;
+  /** Share of the vessel. */
+  readonly fill?: number;
+  /** Of the steam, kPa. */
+  readonly gaugeKpa?: number;
+  readonly ovenC?: number;
+}
+
+const usualLoads = {
+  steam: { vesselL: 21, fill: 0.6 },
+  boil: { vesselL: 21, fill: 0.6 },
+  bake: { vesselL: 60, fill: 0.5 },
+} as const;
+
+/** 15 psi in kPa. */
+export const USUAL_GAUGE_KPA = 103.42135939752;
+export const USUAL_OVEN_C = 105;
+
+/** The vessel and how full it is loaded: as given, else the usual one of the way. */
+export function loadOf({ way, vesselL, fill }: LeafTreatment): { readonly vesselL: number; readonly fill: number } {
+  const usual = usualLoads[way];
+  return { vesselL: vesselL ?? usual.vesselL, fill: fill ?? usual.fill };
+}
+
+/**
+ * Sterile asks for steam. Clean: bake where the leaves were moistened 16 h before, else boil,
+ * as dry leaves need up to 20 K more than moist ones.
+ */
+export function suggestWay(aim: TreatmentAim, moistened: boolean): TreatmentWay {
+  if (aim === 'sterile') return 'steam';
+  return moistened ? 'bake' : 'boil';
+}

@@ -1,0 +1,87 @@
+import type { Argument } from '#shared-calc/rule/signature.ts';
+import type { Kind } from '#shared-calc/quantity/kind.ts';
+
+/** An answer, or the sentence that says why there is none and what to do. */
+export type Answer = number | { readonly refused: string };
+
+export interface Example {
+  /** A rule with literals: `layer_volume(0.4005 m2, 40 mm)`. */
+  readonly rule: string;
+  /** The result as a figure with its unit: `16.02 L`. */
+  readonly gives: string;
+  /** Relative tolerance of the printed digits; 5e-4 where none is given. */
+  readonly within?: number;
+}
+
+/** One entry of the Function book, and the sum that the engine works. */
+export interface TradeFunction {
+  readonly name: string;
+  /** In words: "Layer volume". */
+  readonly title: string;
+  readonly group: 'geometry' | 'media' | 'leaves' | 'water' | 'heat' | 'cultures' | 'air and light' | 'mass' | 'buying' | 'price' | 'dates';
+  readonly args: readonly Argument[];
+  /** Unit of the result, or how it follows from the arguments' kinds. */
+  readonly gives: string | ((args: readonly Kind[]) => Kind | undefined);
+  /** The sum in words and signs, as a builder would write it on paper. */
+  readonly sum: string;
+  readonly help: string;
+  readonly examples: readonly Example[];
+  readonly source: string;
+  readonly caution?: string;
+  readonly decides?: string;
+  /** Arguments arrive in their own units, in order, defaults filled in. */
+  readonly compute: (args: readonly (number | string)[]) => Answer;
+  /** A sentence where the answer stands but should be looked at twice. */
+  readonly warn?: (args: readonly (number | string)[], answer: number) => string | undefined;
+  /** Stands in the Function book, but works over lists or dates and so has no name in rules. */
+  readonly inRules: boolean;
+}
+
+type ValueOf<A extends Argument> = A['takes'] extends readonly string[] ? A['takes'][number] : number;
+type ValuesOf<Args extends readonly Argument[]> = {
+  readonly [A in Args[number] as A['name']]: ValueOf<A>;
+};
+
+type Written<Args extends readonly Argument[]> = Omit<TradeFunction, 'args' | 'compute' | 'warn' | 'inRules'> & {
+  readonly args: Args;
+  readonly compute: (values: ValuesOf<Args>) => Answer;
+  readonly warn?: (values: ValuesOf<Args>, answer: number) => string | undefined;
+};
+
+/**
+ * Makes an entry from a sum written over named arguments, each in its own unit:
+ * `compute: ({ area, depth }) => area * depth`.
+ */
+export function tradeFunction<const Args extends readonly Argument[]>(written: Written<Args>): TradeFunction {
+  const { compute, warn, ...rest } = written;
+  const named = (values: readonly (number | string)[]) =>
+    Object.fromEntries(written.args.map((argument, at) => [argument.name, values[at]])) as unknown as ValuesOf<Args>;
+  return {
+    ...rest,
+    inRules: true,
+    compute: (values) => compute(named(values)),
+    ...(warn && { warn: (values: readonly (number | string)[], answer: number) => warn(named(values), answer) }),
+  };
+}
+
+/** An entry of the Function book over lists or dates: told and shown, called by the layers above. */
+export function listFunction(
+  entry: Omit<TradeFunction, 'args' | 'gives' | 'compute' | 'warn' | 'inRules' | 'examples'> & {
+    /** Checked in its own test; told in words here. */
+    readonly examples: readonly Example[];
+    readonly takes: string;
+    readonly gives: string;
+  },
+): TradeFunction {
+  const { takes, ...rest } = entry;
+  return {
+    ...rest,
+    args: [{ name: 'figures', takes: 'any', says: takes }],
+    compute: () => ({ refused: `${entry.title} works over lists or dates and has no name in rules.` }),
+    inRules: false,
+  };
+}
+
+export function refused(says: string): { readonly refused: string } {
+  return { refused: says };
+}

@@ -1,0 +1,87 @@
+import { comeUpMinutes } from './come-up-time.ts';
+import type { Refusal } from './first-refusal.ts';
+import { USUAL_GAUGE_KPA, USUAL_OVEN_C, type LeafTreatment } from './leaf-treatment.ts';
+import { sayPlain } from './say-plain.ts';
+import { CORE_BELOW_STEAM_K, steamHoldMinutes, WRAPPED_GOODS } from './steam-hold.ts';
+import { steamTemperatureC } from './steam-temp.ts';
+import { refused } from './trade-function.ts';
+
+export interface TreatmentStep {
+  readonly name: 'heat' | 'vent' | 'come up' | 'hold' | 'release' | 'drain' | 'cool';
+  readonly minutes: number;
+}
+
+/** One batch: minutes of each part, not yet rounded, and the degC of steam, water or oven. */
+export interface TreatmentSchedule {
+  readonly steps: readonly TreatmentStep[];
+  readonly temperature: number;
+  readonly reference: string;
+}
+
+const LEAVES_START_C = 20;
+const LAG = 1.4;
+/** Minutes for a ten-fold approach: a bag in steam, a deep dry tray in the oven; from memory, measure with a probe. */
+const TENFOLD_IN_STEAM = 12;
+const TENFOLD_IN_OVEN = 25;
+const BAKED_CORE_C = 90;
+const LEAST_BOIL_C = 90;
+const HOTTEST_OVEN_C = 120;
+
+export function treatmentSteps(treatment: LeafTreatment): TreatmentSchedule | Refusal {
+  switch (treatment.way) {
+    case 'steam':
+      return steam(treatment.altitudeM, treatment.gaugeKpa ?? USUAL_GAUGE_KPA);
+    case 'boil':
+      return boil(treatment.altitudeM);
+    case 'bake':
+      return bake(treatment.ovenC ?? USUAL_OVEN_C);
+  }
+}
+
+function steam(altitude: number, gauge: number): TreatmentSchedule | Refusal {
+  const temperature = steamTemperatureC(altitude, gauge);
+  if (typeof temperature !== 'number') return temperature;
+  const target = temperature - CORE_BELOW_STEAM_K;
+  const comeUp = comeUpMinutes({
+    tenfold: TENFOLD_IN_STEAM,
+    lag: LAG,
+    heat: temperature,
+    start: LEAVES_START_C,
+    target,
+  });
+  const hold = steamHoldMinutes(altitude, gauge);
+  if (typeof comeUp !== 'number') return comeUp;
+  if (typeof hold !== 'number') return hold;
+  const steps = [step('heat', 15), step('vent', 10), step('come up', comeUp), step('hold', hold), step('release', 25)];
+  return { steps, temperature, reference: WRAPPED_GOODS.says };
+}
+
+function boil(altitude: number): TreatmentSchedule | Refusal {
+  const temperature = steamTemperatureC(altitude, 0);
+  if (typeof temperature !== 'number') return temperature;
+  if (temperature < LEAST_BOIL_C) return refused(boilsTooCool(temperature));
+  const steps = [step('come up', 20), step('hold', 15), step('drain', 15)];
+  return { steps, temperature, reference: '15 min of boiling water (common practice)' };
+}
+
+function bake(oven: number): TreatmentSchedule | Refusal {
+  if (oven > HOTTEST_OVEN_C) return refused(`Leaves can scorch or catch fire; ${HOTTEST_OVEN_C} C is the limit here.`);
+  const comeUp = comeUpMinutes({
+    tenfold: TENFOLD_IN_OVEN,
+    lag: LAG,
+    heat: oven,
+    start: LEAVES_START_C,
+    target: BAKED_CORE_C,
+  });
+  if (typeof comeUp !== 'number') return comeUp;
+  const steps = [step('come up', comeUp), step('hold', 30), step('cool', 15)];
+  return { steps, temperature: oven, reference: '30 min with the core at 90 degC (common practice)' };
+}
+
+function boilsTooCool(temperature: number): string {
+  return `Water boils at ${sayPlain(temperature)} C here; boiling leaves needs ${LEAST_BOIL_C} C or more. Bake or steam them.`;
+}
+
+function step(name: TreatmentStep['name'], minutes: number): TreatmentStep {
+  return { name, minutes };
+}
