@@ -1,0 +1,85 @@
+import type { RecordKind, RecordOf, Records } from './records.ts';
+import { sameData } from './same-data.ts';
+
+/** A record with its kind. */
+export type Added = { readonly [K in RecordKind]: { readonly kind: K; readonly record: RecordOf<K> } }[RecordKind];
+/** A record as it was and as it is to be; the id stays. */
+export type Updated = {
+  readonly [K in RecordKind]: { readonly kind: K; readonly from: RecordOf<K>; readonly to: RecordOf<K> };
+}[RecordKind];
+
+/** An edit as plain data: it can be applied, turned round, squashed, stored. */
+export interface Change {
+  /** What it does, in words, as *Undo* names it: "drain gap of T08 to 15 mm". */
+  readonly label: string;
+  readonly added: readonly Added[];
+  readonly updated: readonly Updated[];
+  readonly removed: readonly Added[];
+}
+
+export function emptyChange(label: string): Change {
+  return { label, added: [], updated: [], removed: [] };
+}
+
+export function isEmptyChange(change: Change): boolean {
+  return change.added.length + change.updated.length + change.removed.length === 0;
+}
+
+/** The change that takes this one back. */
+export function invertChange(change: Change): Change {
+  return {
+    label: change.label,
+    added: change.removed,
+    updated: change.updated.map((each) => ({ ...each, from: each.to, to: each.from }) as Updated),
+    removed: change.added,
+  };
+}
+
+/** The records after a change; what it did not touch is the same object as before. */
+export function applyChange(records: Records, change: Change): Records {
+  const next: Partial<Record<RecordKind, Map<string, unknown>>> = {};
+  const table = (kind: RecordKind) => (next[kind] ??= new Map<string, unknown>(records[kind]));
+  for (const { kind, record } of change.removed) table(kind).delete(record.id);
+  for (const { kind, to } of change.updated) table(kind).set(to.id, to);
+  for (const { kind, record } of change.added) table(kind).set(record.id, record);
+  return { ...records, ...next } as Records;
+}
+
+/** Several changes as one that does the same, under one label. */
+export function squashChanges(label: string, changes: readonly Change[]): Change {
+  const first = new Map<string, Added | undefined>();
+  const last = new Map<string, Added | undefined>();
+  const note = (before: Added | undefined, after: Added | undefined) => {
+    const any = before ?? after;
+    if (!any) return;
+    const key = `${any.kind} ${any.record.id}`;
+    if (!first.has(key)) first.set(key, before);
+    last.set(key, after);
+  };
+  for (const change of changes) {
+    for (const each of change.removed) note(each, undefined);
+    for (const { kind, from, to } of change.updated)
+      note({ kind, record: from } as Added, { kind, record: to } as Added);
+    for (const each of change.added) note(undefined, each);
+  }
+  return collect(label, first, last);
+}
+
+function collect(
+  label: string,
+  first: ReadonlyMap<string, Added | undefined>,
+  last: ReadonlyMap<string, Added | undefined>,
+): Change {
+  const added: Added[] = [];
+  const updated: Updated[] = [];
+  const removed: Added[] = [];
+  for (const [key, before] of first) {
+    const after = last.get(key);
+    if (!before && after) added.push(after);
+    else if (before && !after) removed.push(before);
+    else if (before && after && !sameData(before.record, after.record)) {
+      updated.push({ kind: before.kind, from: before.record, to: after.record } as Updated);
+    }
+  }
+  return { label, added, updated, removed };
+}

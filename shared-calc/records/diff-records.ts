@@ -1,0 +1,28 @@
+import type { Added, Change, Updated } from './change.ts';
+import { allKinds } from './records.ts';
+import type { RecordKind, Records } from './records.ts';
+import { sameData } from './same-data.ts';
+
+/** The change that leads from one state of a book to another, under a label. */
+export function diffRecords(label: string, from: Records, to: Records): Change {
+  const parts = allKinds.map((kind) => diffKind(kind, from, to));
+  return {
+    label,
+    added: parts.flatMap((part) => part.added),
+    updated: parts.flatMap((part) => part.updated),
+    removed: parts.flatMap((part) => part.removed),
+  };
+}
+
+function diffKind(kind: RecordKind, from: Records, to: Records): Omit<Change, 'label'> {
+  const added: Added[] = [];
+  const updated: Updated[] = [];
+  const removed: Added[] = [];
+  for (const [id, record] of to[kind]) {
+    const before = from[kind].get(id);
+    if (!before) added.push({ kind, record } as Added);
+    else if (!sameData(before, record)) updated.push({ kind, from: before, to: record } as Updated);
+  }
+  for (const [id, record] of from[kind]) if (!to[kind].has(id)) removed.push({ kind, record } as Added);
+  return { added, updated, removed };
+}

@@ -1,0 +1,101 @@
+type ReadsOf = ReadonlyMap<string, readonly string[]>;
+
+/**
+ * Rings of lines that read one another, each in order of reading: a, b, c where a reads b, b reads c and c reads a.
+ * A ring starts at that of its lines which stands first in the map. Every line that reads itself, however far
+ * round, is in at least one ring; names that the map does not have are passed over.
+ */
+export function findLoops(readsOf: ReadsOf): readonly (readonly string[])[] {
+  const placeOf = new Map([...readsOf.keys()].map((name, at) => [name, at]));
+  const knotOf = findKnots(readsOf);
+  const told = new Set<string>();
+  const rings: (readonly string[])[] = [];
+  for (const name of readsOf.keys()) {
+    const ring = told.has(name) ? undefined : ringThrough(name, readsOf, knotOf);
+    if (!ring) continue;
+    for (const member of ring) told.add(member);
+    rings.push(fromFirst(ring, placeOf));
+  }
+  return rings;
+}
+
+/** The shortest ring through a line, searched only among the lines of its own knot. */
+function ringThrough(start: string, readsOf: ReadsOf, knotOf: ReadonlyMap<string, number>): readonly string[] | undefined {
+  const cameFrom = new Map<string, string>();
+  const queue = [start];
+  for (const name of queue) {
+    for (const next of readsOf.get(name) ?? []) {
+      if (next === start) return pathTo(name, start, cameFrom);
+      if (knotOf.get(next) !== knotOf.get(start) || cameFrom.has(next)) continue;
+      cameFrom.set(next, name);
+      queue.push(next);
+    }
+  }
+  return undefined;
+}
+
+function pathTo(end: string, start: string, cameFrom: ReadonlyMap<string, string>): readonly string[] {
+  const path = [end];
+  for (let name = end; name !== start; ) {
+    name = cameFrom.get(name) ?? start;
+    path.unshift(name);
+  }
+  return path;
+}
+
+function fromFirst(ring: readonly string[], placeOf: ReadonlyMap<string, number>): readonly string[] {
+  const places = ring.map((name) => placeOf.get(name) ?? 0);
+  const first = places.indexOf(Math.min(...places));
+  return [...ring.slice(first), ...ring.slice(0, first)];
+}
+
+interface Visit {
+  readonly name: string;
+  readonly reads: readonly string[];
+  next: number;
+}
+
+/**
+ * Tarjan's strongly connected parts, each by a number of its own; lines that read one another share one.
+ * Kept on a list of its own instead of the call stack, so that a chain of any length is no matter.
+ */
+function findKnots(readsOf: ReadsOf): ReadonlyMap<string, number> {
+  const index = new Map<string, number>();
+  const low = new Map<string, number>();
+  const knotOf = new Map<string, number>();
+  const open: string[] = [];
+  const visits: Visit[] = [];
+
+  const enter = (name: string): void => {
+    index.set(name, index.size);
+    low.set(name, index.size - 1);
+    open.push(name);
+    visits.push({ name, reads: readsOf.get(name) ?? [], next: 0 });
+  };
+  const lower = (name: string, to: number): void => {
+    low.set(name, Math.min(low.get(name) ?? to, to));
+  };
+  const follow = (visit: Visit, read: string): void => {
+    if (!readsOf.has(read)) return;
+    if (!index.has(read)) enter(read);
+    else if (!knotOf.has(read)) lower(visit.name, index.get(read) ?? 0);
+  };
+  const leave = (name: string): void => {
+    visits.pop();
+    const parent = visits.at(-1);
+    if (parent) lower(parent.name, low.get(name) ?? 0);
+    if (low.get(name) !== index.get(name)) return;
+    for (const member of open.splice(open.indexOf(name))) knotOf.set(member, index.get(name) ?? 0);
+  };
+
+  for (const name of readsOf.keys()) {
+    if (!index.has(name)) enter(name);
+    for (let visit = visits.at(-1); visit; visit = visits.at(-1)) {
+      const read = visit.reads[visit.next];
+      visit.next += 1;
+      if (read === undefined) leave(visit.name);
+      else follow(visit, read);
+    }
+  }
+  return knotOf;
+}

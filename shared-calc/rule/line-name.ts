@@ -1,0 +1,29 @@
+import { isUnitSymbol } from '#shared-calc/quantity/unit.ts';
+import { generalFunctions } from './general.ts';
+
+export const LINE_NAME_LENGTH = 60;
+
+/** Why a name cannot be a line's: facts, said by words/say-name-fault.ts. */
+export type LineNameFault =
+  | { readonly kind: 'empty' }
+  | { readonly kind: 'too-long'; readonly name: string; readonly limit: number }
+  | { readonly kind: 'bad-start'; readonly name: string }
+  | { readonly kind: 'bad-letter'; readonly name: string; readonly found: string }
+  | { readonly kind: 'is-unit' | 'is-function' | 'is-answer'; readonly name: string };
+
+/** Whether a name may stand in a rule: lower case, a letter first, then letters, digits and `_`, at most 60. */
+export function isLineName(name: string): boolean {
+  return lineNameFault(name, new Map()) === undefined;
+}
+
+/** What keeps a name from being a line's; `functions` are those of the trade, the general ones are known. */
+export function lineNameFault(name: string, functions: ReadonlyMap<string, unknown>): LineNameFault | undefined {
+  if (name === '') return { kind: 'empty' };
+  if (name.length > LINE_NAME_LENGTH) return { kind: 'too-long', name, limit: LINE_NAME_LENGTH };
+  const found = /[^a-z0-9_]/u.exec(name)?.[0];
+  if (found !== undefined) return { kind: 'bad-letter', name, found };
+  if (!/^[a-z]/.test(name)) return { kind: 'bad-start', name };
+  if (name === 'yes' || name === 'no') return { kind: 'is-answer', name };
+  if (functions.has(name) || generalFunctions.has(name)) return { kind: 'is-function', name };
+  return isUnitSymbol(name) ? { kind: 'is-unit', name } : undefined;
+}

@@ -1,0 +1,16 @@
+import type { CompareSign, Sign } from './tree.ts';
+
+const sums: Readonly<Record<CompareSign, string>> = {
+  '=': 'same',
+  '<>': 'differs',
+  '<': 'less',
+  '<=': 'at_most',
+  '>': 'more',
+  '>=': 'at_least',
+};
+
+/** The sum among `generalSums` that a sign stands for; + - * / are the engine's own. */
+export function sumOfSign(sign: Sign): string | undefined {
+  if (sign === '^') return 'power';
+  return sign in sums ? sums[sign as CompareSign] : undefined;
+}
