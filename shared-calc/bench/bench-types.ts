@@ -1,0 +1,42 @@
+import type { BoxProblem } from '#shared-calc/engine/box-content.ts';
+import type { BoxSource } from '#shared-calc/recipe/column.ts';
+import type { BoxFault } from '#shared-calc/recipe/read-box.ts';
+import type { Line } from '#shared-calc/records/records.ts';
+import type { Rule } from '#shared-calc/rule/tree.ts';
+
+/** Where a box's value comes from, or why it has none. */
+export type BoxState = 'house' | 'job' | 'local' | 'needs a figure' | 'waiting' | 'loop' | 'issued';
+export type BoxFlag = 'out of range' | 'old price';
+
+/** Why a box has no value: facts, said in words by words/say-box-cause.ts. */
+export type BoxCause =
+  | { readonly why: 'missing' }
+  | { readonly why: 'faulty'; readonly fault: BoxFault }
+  | { readonly why: 'loop'; readonly ring: readonly string[] }
+  | { readonly why: 'waits'; readonly problem: BoxProblem };
+
+/** One place of the size bench: a line of one size. */
+export interface Box {
+  readonly line: Line;
+  readonly column: string;
+  /** In coherent base units; a choice's word; yes or no; `undefined` where there is none. */
+  readonly value: number | string | boolean | undefined;
+  readonly source: BoxSource;
+  /** The figure or rule as written. */
+  readonly text: string;
+  /** What was read from it, where it is a rule. */
+  readonly rule?: Rule;
+  readonly state: BoxState;
+  readonly flags: readonly BoxFlag[];
+  readonly cause?: BoxCause;
+}
+
+export interface CheckResult {
+  readonly line: Line;
+  readonly level: 'advice' | 'watch' | 'stop';
+  /** `undefined` where a figure it reads is not known yet: it counts as not passed. */
+  readonly holds: boolean | undefined;
+  /** The sentence with figures put in. */
+  readonly says: string;
+  readonly decides: string;
+}

@@ -1,0 +1,64 @@
+import type { BoxProblem, BoxValue, Figure } from '#shared-calc/engine/box-content.ts';
+import { toBase, unitOf } from '#shared-calc/quantity/unit.ts';
+import type { BoxReading } from '#shared-calc/recipe/read-box.ts';
+import type { Line } from '#shared-calc/records/records.ts';
+import type { BenchInput } from './bench-input.ts';
+import type { Box, BoxCause, BoxState } from './bench-types.ts';
+import type { ColumnBoxes } from './column-boxes.ts';
+
+interface Parts {
+  readonly line: Line;
+  readonly boxes: ColumnBoxes;
+  readonly worked: BoxValue;
+  readonly isOldPrice: BenchInput['isOldPrice'];
+}
+
+/** One box with its value, state, flags and cause. */
+export function boxOf({ line, boxes, worked, isOldPrice }: Parts): Box {
+  const reading = boxes.readings.get(line.name) ?? { is: 'missing' as const };
+  const { text, source } = boxes.sources.get(line.name) ?? { text: '', source: 'house' as const };
+  const common = {
+    line,
+    column: boxes.input.key,
+    source,
+    text,
+    ...(reading.is === 'rule' && { rule: reading.rule }),
+  };
+  if (!worked.known) {
+    const cause = causeOf(reading, boxes.rings.get(line.name), worked.problem);
+    return { ...common, value: undefined, flags: [], state: stateOf(cause), cause };
+  }
+  const flags = flagsOf(line, worked.value, (material) => isOldPrice(material === 'TANK' ? boxes.input.tank.id : material));
+  return { ...common, value: worked.value, state: source === 'tank' ? 'house' : source, flags };
+}
+
+function flagsOf(line: Line, value: Figure, isOldPrice: BenchInput['isOldPrice']): Box['flags'] {
+  const flags: Box['flags'][number][] = [];
+  if (isOutOfRange(line, value)) flags.push('out of range');
+  if (line.material !== undefined && isNeeded(value) && isOldPrice(line.material)) flags.push('old price');
+  return flags;
+}
+
+function causeOf(reading: BoxReading, ring: readonly string[] | undefined, problem: BoxProblem): BoxCause {
+  if (ring) return { why: 'loop', ring };
+  if (reading.is === 'missing') return { why: 'missing' };
+  return reading.is === 'faulty' ? { why: 'faulty', fault: reading.fault } : { why: 'waits', problem };
+}
+
+function stateOf(cause: BoxCause): BoxState {
+  if (cause.why === 'loop') return 'loop';
+  return cause.why === 'waits' ? 'waiting' : 'needs a figure';
+}
+
+function isNeeded(value: Figure): boolean {
+  return typeof value === 'number' && value > 0;
+}
+
+/** Outside its bounds; the bounds stand in the line's own unit. */
+function isOutOfRange(line: Line, value: Figure): boolean {
+  if (typeof value !== 'number' || (line.low === undefined && line.high === undefined)) return false;
+  const unit = unitOf(line.unit);
+  const slack = 1e-9 * Math.max(1, Math.abs(value));
+  const below = line.low !== undefined && value < toBase(line.low, unit) - slack;
+  return below || (line.high !== undefined && value > toBase(line.high, unit) + slack);
+}

@@ -1,0 +1,26 @@
+import { readBox, type BoxReading } from '#shared-calc/recipe/read-box.ts';
+import { scopeOf, type Scope } from '#shared-calc/recipe/scope.ts';
+import type { Line } from '#shared-calc/records/records.ts';
+
+/** Reads boxes against the lines of one recipe; the same text of a line is read once. */
+export interface BoxReader {
+  readonly scope: Scope;
+  read(line: Line, text: string): BoxReading;
+}
+
+export function boxReader(lines: readonly Line[], decimalComma: boolean): BoxReader {
+  const scope = scopeOf(lines);
+  const known = new Map<string, BoxReading>();
+  const read = (line: Line, text: string): BoxReading => {
+    const key = `${line.name}\n${text}`;
+    const ready = known.get(key) ?? readBox(text, line, scope, decimalComma);
+    known.set(key, ready);
+    return ready;
+  };
+  return { scope, read };
+}
+
+/** Names, units and choices: what rules are checked against. Where it is the same, readings stand. */
+export function scopeSignature(lines: Iterable<Line>): string {
+  return [...lines].map((line) => [line.name, line.unit, ...(line.options ?? [])].join(' ')).join('\n');
+}

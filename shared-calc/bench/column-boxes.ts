@@ -1,0 +1,73 @@
+import type { BoxContent } from '#shared-calc/engine/box-content.ts';
+import type { BoxWrite } from '#shared-calc/engine/open-grid.ts';
+import type { BoxSource, ColumnInput } from '#shared-calc/recipe/column.ts';
+import type { BoxReading } from '#shared-calc/recipe/read-box.ts';
+import { textResolver } from '#shared-calc/recipe/resolve-box.ts';
+import type { Line } from '#shared-calc/records/records.ts';
+import type { BoxReader } from './box-reader.ts';
+import { ringChanges, ringsOf, type Rings } from './rings.ts';
+
+/** What the boxes of one size read as, kept between updates. */
+export interface ColumnBoxes {
+  readonly input: ColumnInput;
+  readonly job: ReadonlyMap<string, string>;
+  readonly readings: Map<string, BoxReading>;
+  readonly sources: Map<string, { readonly text: string; readonly source: BoxSource }>;
+  readonly rings: Rings;
+}
+
+interface Refresh {
+  readonly column: ColumnInput;
+  readonly job: ReadonlyMap<string, string>;
+  readonly lines: readonly Line[];
+  /** Lines to read again where nothing else of the column changed. */
+  readonly rereads: readonly Line[];
+  readonly reader: BoxReader;
+}
+
+/** Brings one size up to date; answers its boxes and what the engine must be told. */
+export function refreshColumn(
+  before: ColumnBoxes | undefined,
+  refresh: Refresh,
+): { readonly boxes: ColumnBoxes; readonly writes: readonly BoxWrite[] } {
+  const { column, job } = refresh;
+  const { readings, sources, rings: oldRings } = before ?? noBoxes();
+  const changed = readAgain({ readings, sources }, refresh, isSame(before, refresh) ? refresh.rereads : refresh.lines);
+  const rings = changed.size > 0 ? ringsOf(readings) : oldRings;
+  for (const name of ringChanges(oldRings, rings)) changed.add(name);
+  const writes = [...changed].map((line) => ({ column: column.key, line, content: contentOf(line, readings, rings) }));
+  return { boxes: { input: column, job, readings, sources, rings }, writes };
+}
+
+function noBoxes(): Pick<ColumnBoxes, 'readings' | 'sources' | 'rings'> {
+  return { readings: new Map(), sources: new Map(), rings: new Map() };
+}
+
+/** Reads lines again into a column's maps; answers the names of those that read differently now. */
+function readAgain(
+  { readings, sources }: Pick<ColumnBoxes, 'readings' | 'sources'>,
+  { column, job, reader }: Refresh,
+  lines: readonly Line[],
+): Set<string> {
+  const resolve = textResolver(column, job);
+  const changed = new Set<string>();
+  for (const line of lines) {
+    const resolved = resolve(line);
+    const reading = reader.read(line, resolved.text);
+    if (readings.get(line.name) !== reading) changed.add(line.name);
+    readings.set(line.name, reading);
+    sources.set(line.name, resolved);
+  }
+  return changed;
+}
+
+function isSame(before: ColumnBoxes | undefined, { column, job }: Refresh): boolean {
+  return before?.job === job && before.input.tank === column.tank && before.input.locals === column.locals;
+}
+
+function contentOf(name: string, readings: ReadonlyMap<string, BoxReading>, rings: Rings): BoxContent {
+  if (rings.has(name)) return { is: 'nothing', why: 'loop' };
+  const reading = readings.get(name);
+  if (!reading || reading.is === 'missing') return { is: 'nothing', why: 'missing' };
+  return reading.is === 'faulty' ? { is: 'nothing', why: 'faulty' } : reading;
+}

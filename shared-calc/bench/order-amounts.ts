@@ -1,0 +1,59 @@
+import type { BuildAmount } from '#shared-calc/buy/all-builds.ts';
+import type { NeedAmount } from '#shared-calc/buy/needs.ts';
+import type { PriceBook } from '#shared-calc/buy/price-book.ts';
+import { fromBase, unitOf } from '#shared-calc/quantity/unit.ts';
+import type { Line } from '#shared-calc/records/records.ts';
+import { failed, ok, type Result } from '#shared-calc/result.ts';
+import type { Box } from './bench-types.ts';
+import type { Bench } from './open-bench.ts';
+
+/** Why an order has no sums: the box that has no value. */
+export interface NoAmount {
+  readonly kind: 'no-amount-yet';
+  readonly box: Box;
+}
+
+/** What the need lines of some columns ask for, each for one build, in the unit its material is sold in. */
+export function needAmounts(
+  bench: Bench,
+  columns: readonly string[],
+  prices: PriceBook,
+): Result<readonly NeedAmount[], NoAmount> {
+  return collect(bench, { role: 'need', columns }, (line, base, column) => {
+    const tank = bench.input().columns.find((each) => each.key === column.column)?.tank.id ?? '';
+    const material = line.material === 'TANK' ? tank : (line.material ?? '');
+    const unit = prices.goods.get(material)?.unit ?? line.unit;
+    return { ...column, amount: fromBase(base, unitOf(unit)), material, group: line.group ?? '' };
+  });
+}
+
+/** Minutes of the work lines of some columns, each for one build. */
+export function workAmounts(bench: Bench, columns: readonly string[]): Result<readonly BuildAmount[], NoAmount> {
+  return collect(bench, { role: 'work', columns }, (_line, base, column) => ({
+    ...column,
+    amount: fromBase(base, unitOf('min')),
+  }));
+}
+
+interface Asked {
+  readonly role: Line['role'];
+  readonly columns: readonly string[];
+}
+
+function collect<T>(
+  bench: Bench,
+  asked: Asked,
+  amountOf: (line: Line, base: number, build: Omit<BuildAmount, 'amount'>) => T,
+): Result<readonly T[], NoAmount> {
+  const amounts: T[] = [];
+  const lines = bench.input().lines.filter((line) => line.role === asked.role);
+  for (const column of bench.input().columns.filter((each) => asked.columns.includes(each.key))) {
+    for (const line of lines) {
+      const box = bench.box(column.key, line.name);
+      if (typeof box.value !== 'number') return failed({ kind: 'no-amount-yet', box });
+      const build = { line: line.name, perJob: line.perJob, column: column.key, count: column.count };
+      amounts.push(amountOf(line, box.value, build));
+    }
+  }
+  return ok(amounts);
+}

@@ -1,0 +1,33 @@
+import type { BoxReading } from '#shared-calc/recipe/read-box.ts';
+import { findLoops } from '#shared-calc/rule/find-loops.ts';
+import { namesIn, type Rule } from '#shared-calc/rule/tree.ts';
+
+/** Every line that stands in a ring, with the ring as told from it. */
+export type Rings = ReadonlyMap<string, readonly string[]>;
+
+/** The rings of one size, found before the engine is touched. */
+export function ringsOf(readings: ReadonlyMap<string, BoxReading>): Rings {
+  const reads = new Map<string, readonly string[]>();
+  for (const [name, reading] of readings) if (reading.is === 'rule') reads.set(name, readsOf(reading.rule));
+  const rings = new Map<string, readonly string[]>();
+  for (const ring of findLoops(reads)) for (const name of ring) rings.set(name, turnTo(ring, name));
+  return rings;
+}
+
+/** Lines that came into a ring or out of one. */
+export function ringChanges(before: Rings, after: Rings): readonly string[] {
+  return [...new Set([...before.keys(), ...after.keys()])].filter((name) => before.has(name) !== after.has(name));
+}
+
+const namesOfRule = new WeakMap<Rule, readonly string[]>();
+
+function readsOf(rule: Rule): readonly string[] {
+  const known = namesOfRule.get(rule) ?? namesIn(rule);
+  namesOfRule.set(rule, known);
+  return known;
+}
+
+function turnTo(ring: readonly string[], first: string): readonly string[] {
+  const at = ring.indexOf(first);
+  return [...ring.slice(at), ...ring.slice(0, at)];
+}

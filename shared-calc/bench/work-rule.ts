@@ -1,0 +1,49 @@
+import type { BoxProblem } from '#shared-calc/engine/box-content.ts';
+import { openGrid } from '#shared-calc/engine/open-grid.ts';
+import { isCompound, plainUnitOf, sayKind, type Kind } from '#shared-calc/quantity/kind.ts';
+import { noLines } from '#shared-calc/recipe/scope.ts';
+import { failed, ok, type Result } from '#shared-calc/result.ts';
+import { checkRule } from '#shared-calc/rule/check-rule.ts';
+import type { RuleFault } from '#shared-calc/rule/fault.ts';
+import { readRule } from '#shared-calc/rule/read-rule.ts';
+import type { Rule } from '#shared-calc/rule/tree.ts';
+
+export interface WorkedRule {
+  readonly rule: Rule;
+  readonly value: number | string | boolean;
+  readonly kind: Kind;
+  /** The kind in words, and the unit its value is said in. */
+  readonly kindName: string;
+  readonly unit: string;
+}
+
+export type WorkFault =
+  | { readonly kind: 'rule'; readonly faults: readonly RuleFault[] }
+  | { readonly kind: 'no answer'; readonly problem: BoxProblem };
+
+/** Works one rule that stands alone: literals and functions, no lines. */
+export function workRule(text: string): Result<WorkedRule, WorkFault> {
+  const read = readRule(text);
+  if (!read.ok) return failed({ kind: 'rule', faults: [read.fault] });
+  const checked = checkRule(read.value, noLines);
+  if (checked.faults.length > 0 || !checked.kind) return failed({ kind: 'rule', faults: checked.faults });
+  const grid = openGrid();
+  grid.write([{ column: 'here', line: 'result', content: { is: 'rule', rule: read.value } }]);
+  const worked = grid.read('here', 'result');
+  grid.close();
+  if (!worked.known) return failed({ kind: 'no answer', problem: worked.problem });
+  return ok({
+    rule: read.value,
+    value: worked.value,
+    kind: checked.kind,
+    kindName: sayKind(checked.kind),
+    unit: unitFor(read.value, checked.kind),
+  });
+}
+
+/** The kind's plain unit; a compound takes the unit that the outermost function answers in, where there is one. */
+function unitFor(rule: Rule, kind: Kind): string {
+  const outermost = rule.part === 'group' ? rule.of : rule;
+  const gives = outermost.part === 'call' ? noLines.functions.get(outermost.name)?.gives : undefined;
+  return typeof gives === 'string' && isCompound(kind) ? gives : plainUnitOf(kind);
+}

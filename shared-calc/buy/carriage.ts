@@ -1,0 +1,51 @@
+import type { Supplier } from '#shared-calc/records/records.ts';
+import type { MaterialNeed } from './material-need.ts';
+import type { PriceBook } from './price-book.ts';
+
+/** What one supplier's order comes to. */
+export interface SupplierBill {
+  readonly supplier: string;
+  readonly name: string;
+  readonly goodsCoins: number;
+  readonly carriageCoins: number;
+  /** What the order lacks of the supplier's minimum; shown, never added. */
+  readonly shortOfMinimumCoins: number;
+}
+
+type Terms = Pick<Supplier, 'carriageCoins' | 'freeFromCoins'>;
+
+/** Carriage of an order of goods: none from the sum on that travels free. */
+export function carriageOf(goodsCoins: number, { carriageCoins, freeFromCoins }: Terms): number {
+  return freeFromCoins !== undefined && goodsCoins >= freeFromCoins ? 0 : carriageCoins;
+}
+
+/** A bill for each supplier that something is bought from, in order of first need. Own goods are never bought. */
+export function supplierBills(needs: readonly MaterialNeed[], book: PriceBook): readonly SupplierBill[] {
+  const goods = new Map<string, number>();
+  for (const need of needs) {
+    if (need.supplier === undefined || !isBought(need)) continue;
+    goods.set(need.supplier, (goods.get(need.supplier) ?? 0) + need.packsCoins);
+  }
+  return [...goods].flatMap(([id, goodsCoins]) => {
+    const supplier = book.suppliers.get(id);
+    return supplier ? [billOf(supplier, goodsCoins)] : [];
+  });
+}
+
+export function carriageSum(bills: readonly SupplierBill[]): number {
+  return bills.reduce((sum, bill) => sum + bill.carriageCoins, 0);
+}
+
+function billOf(supplier: Supplier, goodsCoins: number): SupplierBill {
+  return {
+    supplier: supplier.id,
+    name: supplier.name,
+    goodsCoins,
+    carriageCoins: carriageOf(goodsCoins, supplier),
+    shortOfMinimumCoins: Math.max(0, (supplier.minimumCoins ?? 0) - goodsCoins),
+  };
+}
+
+function isBought(need: MaterialNeed): boolean {
+  return need.sale === 'cut' || (need.sale === 'packs' && need.packs.length > 0);
+}

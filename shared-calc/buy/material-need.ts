@@ -1,0 +1,106 @@
+import { ok, type Result } from '#shared-calc/result.ts';
+import { roundCoins } from '#shared-calc/trade/coin-rounding.ts';
+import { packMix, type PackChoice, type PackCount, type PackFault } from '#shared-calc/trade/pack-mix.ts';
+import { shareCoins } from '#shared-calc/trade/share-coins.ts';
+import type { BuyFault } from './buy-fault.ts';
+import { unitPriceCoins, type Goods } from './price-book.ts';
+
+/** How much of a material one line uses, for all builds of its column. */
+export interface Use {
+  readonly material: string;
+  /** The quote group: a margin's id. */
+  readonly group: string;
+  /** In the material's unit. */
+  readonly amount: number;
+}
+
+export interface GroupShare {
+  readonly group: string;
+  readonly costCoins: number;
+  readonly packsCoins: number;
+}
+
+/** One material of a needs list. */
+export interface MaterialNeed {
+  readonly material: string;
+  readonly label: string;
+  /** The quote group of the first line that needs it. */
+  readonly group: string;
+  readonly sale: Goods['sale'];
+  readonly keeps: boolean;
+  readonly supplier?: string;
+  readonly used: number;
+  readonly unit: string;
+  readonly onHand: number;
+  /** Whole packs to buy, largest first; none for cut and own goods. */
+  readonly packs: readonly PackCount[];
+  /** Used cost: each use by the unit price of the smallest pack on sale, rounded once each. */
+  readonly costCoins: number;
+  /** Packs cost: what the packs cost; cut and own goods as used. */
+  readonly packsCoins: number;
+  /** In the store afterwards. */
+  readonly leftOver: number;
+  /** Both costs by quote group; they add up to the whole. */
+  readonly byGroup: readonly GroupShare[];
+  /** A price that it was worked from is an old one. */
+  readonly oldPrice: boolean;
+}
+
+/** A material's need from its uses. Cut goods are cut for the job and take nothing from the store. */
+export function materialNeed(goods: Goods, uses: readonly Use[], stock: number): Result<MaterialNeed, BuyFault> {
+  const used = uses.reduce((sum, use) => sum + use.amount, 0);
+  const coins = uses.map((use) => roundCoins(use.amount * unitPriceCoins(goods)));
+  const costCoins = coins.reduce((sum, each) => sum + each, 0);
+  const onHand = goods.sale === 'cut' ? 0 : stock;
+  const chosen = choose(goods, { used, onHand, costCoins });
+  if (!chosen.ok) return chosen;
+  const { material, label, unit, sale, keeps, supplier } = goods;
+  return ok({
+    material,
+    label,
+    group: uses[0]?.group ?? '',
+    sale,
+    keeps,
+    ...(supplier !== undefined && { supplier }),
+    used,
+    unit,
+    onHand,
+    packs: chosen.value.packs,
+    costCoins,
+    packsCoins: chosen.value.costCoins,
+    leftOver: chosen.value.leftOver,
+    byGroup: sharesOf(uses, coins, chosen.value.costCoins),
+    oldPrice: goods.packs.some((pack, at) => pack.old && (at === 0 || isTaken(chosen.value, pack.id))),
+  });
+}
+
+interface Asked {
+  readonly used: number;
+  readonly onHand: number;
+  readonly costCoins: number;
+}
+
+function choose(goods: Goods, { used, onHand, costCoins }: Asked): Result<PackChoice, BuyFault> {
+  if (goods.sale !== 'packs') return ok({ packs: [], costCoins, leftOver: Math.max(0, onHand - used) });
+  const mix = packMix({ need: used, onHand, packs: goods.packs, keeps: goods.keeps });
+  return mix.ok ? mix : { ok: false, fault: buyFault(goods, mix.fault) };
+}
+
+function buyFault({ material, label, unit, packs }: Goods, fault: PackFault): BuyFault {
+  if (fault.kind === 'no-packs') return { kind: 'no-packs', material, label };
+  const amount = packs.find((pack) => pack.id === fault.pack)?.amount ?? 0;
+  return { kind: 'no-amount', material, label, unit, amount };
+}
+
+function sharesOf(uses: readonly Use[], coins: readonly number[], packsCoins: number): readonly GroupShare[] {
+  const [only, ...others] = uses;
+  if (only && others.length === 0) return [{ group: only.group, costCoins: coins[0] ?? 0, packsCoins }];
+  const groups = new Map<string, number>();
+  for (const [at, use] of uses.entries()) groups.set(use.group, (groups.get(use.group) ?? 0) + (coins[at] ?? 0));
+  const packs = shareCoins(packsCoins, [...groups.values()]);
+  return [...groups].map(([group, costCoins], at) => ({ group, costCoins, packsCoins: packs[at] ?? 0 }));
+}
+
+function isTaken(choice: PackChoice, pack: string): boolean {
+  return choice.packs.some((taken) => taken.id === pack);
+}

@@ -1,0 +1,78 @@
+import { failed, ok, type Result } from '#shared-calc/result.ts';
+import { allBuilds, type BuildAmount } from './all-builds.ts';
+import type { BuyFault } from './buy-fault.ts';
+import { carriageSum, supplierBills, type SupplierBill } from './carriage.ts';
+import { materialNeed, type MaterialNeed, type Use } from './material-need.ts';
+import { goodsIn, type PriceBook } from './price-book.ts';
+import type { Stock } from './stock.ts';
+
+/** What a need line asks for in one column: the amount for one build, in the material's unit. */
+export interface NeedAmount extends BuildAmount {
+  /** A material's id, or the code of the column's tank. */
+  readonly material: string;
+  readonly group: string;
+}
+
+/** What needs are bought from. */
+export interface Buying {
+  readonly prices: PriceBook;
+  readonly stock: Stock;
+  /** Only these, where given; totals and carriage too. */
+  readonly materials?: readonly string[] | undefined;
+}
+
+export interface NeedsList {
+  /** By material, in order of first need; what needs nothing is left out. */
+  readonly needs: readonly MaterialNeed[];
+  readonly suppliers: readonly SupplierBill[];
+  /** Used cost of all. */
+  readonly totalCoins: number;
+  /** Packs cost of all; cut and own goods as used. */
+  readonly packsTotalCoins: number;
+  /** Packs cost and the carriage on what is bought. */
+  readonly landedCoins: number;
+}
+
+/** The needs list of one job, all its columns together. */
+export function needsOf(needs: readonly NeedAmount[], buying: Buying): Result<NeedsList, BuyFault> {
+  return listNeeds(allBuilds(needs), buying);
+}
+
+/** A needs list from uses that already stand for all builds. */
+export function listNeeds(uses: readonly Use[], buying: Buying): Result<NeedsList, BuyFault> {
+  const unknown = buying.materials?.find((material) => !buying.prices.goods.has(material));
+  if (unknown !== undefined) return failed({ kind: 'unknown-material', material: unknown });
+  const needs: MaterialNeed[] = [];
+  for (const [material, wanted] of byMaterial(uses, buying.materials)) {
+    const goods = goodsIn(buying.prices, material);
+    if (!goods.ok) return goods;
+    const need = materialNeed(goods.value, wanted, buying.stock.get(material) ?? 0);
+    if (!need.ok) return need;
+    needs.push(need.value);
+  }
+  return ok(withTotals(needs, buying.prices));
+}
+
+/** Uses by material, without noise and what is not asked for. */
+export function byMaterial(
+  uses: readonly Use[],
+  materials: readonly string[] | undefined,
+): ReadonlyMap<string, readonly Use[]> {
+  const listed = materials && new Set(materials);
+  return Map.groupBy(
+    uses.filter((use) => use.amount > 1e-9 && (!listed || listed.has(use.material))),
+    (use) => use.material,
+  );
+}
+
+function withTotals(needs: readonly MaterialNeed[], prices: PriceBook): NeedsList {
+  const suppliers = supplierBills(needs, prices);
+  const packsTotalCoins = needs.reduce((sum, need) => sum + need.packsCoins, 0);
+  return {
+    needs,
+    suppliers,
+    totalCoins: needs.reduce((sum, need) => sum + need.costCoins, 0),
+    packsTotalCoins,
+    landedCoins: packsTotalCoins + carriageSum(suppliers),
+  };
+}

@@ -1,0 +1,119 @@
+import { daysBetween } from '#shared-calc/calendar/day.ts';
+import type { Material, Pack, PackPrice, Records, Supplier } from '#shared-calc/records/records.ts';
+import { failed, ok, type Result } from '#shared-calc/result.ts';
+import type { BuyFault } from './buy-fault.ts';
+
+export interface PackOnSale {
+  readonly id: string;
+  /** In the material's unit. */
+  readonly amount: number;
+  readonly priceCoins: number;
+  /** The day its price holds from. */
+  readonly from: string;
+  /** The price is older than the workshop lets pass. */
+  readonly old: boolean;
+}
+
+/** A material, or a tank as one, as it can be had on the day of the book. */
+export interface Goods {
+  readonly material: string;
+  readonly label: string;
+  readonly unit: string;
+  readonly supplier?: string;
+  readonly sale: Material['sale'];
+  readonly keeps: boolean;
+  /** Smallest first; a pack whose first price is yet to come is not on sale. */
+  readonly packs: readonly PackOnSale[];
+  /** Why it cannot be costed, where it cannot. */
+  readonly fault?: BuyFault;
+}
+
+/** The prices of one day. */
+export interface PriceBook {
+  readonly on: string;
+  readonly goods: ReadonlyMap<string, Goods>;
+  readonly suppliers: ReadonlyMap<string, Supplier>;
+}
+
+export interface PriceDay {
+  /** `YYYY-MM-DD` */
+  readonly on: string;
+  readonly oldPriceDays: number;
+}
+
+type PriceRecords = Pick<Records, 'material' | 'pack' | 'packPrice' | 'supplier' | 'tank'>;
+type Offered = Omit<Goods, 'packs' | 'fault'>;
+
+/** The prices in force on a day: of each pack the latest from that day or before. A tank is bought each, and keeps. */
+export function priceBook(records: PriceRecords, day: PriceDay): PriceBook {
+  const packs = Map.groupBy(records.pack.values(), (pack) => pack.material);
+  const prices = Map.groupBy(records.packPrice.values(), (price) => price.pack);
+  const goods = new Map<string, Goods>();
+  for (const each of offered(records)) {
+    goods.set(each.material, goodsOn(each, packs.get(each.material) ?? [], { prices, day }));
+  }
+  return { on: day.on, goods, suppliers: records.supplier };
+}
+
+/** Goods by their material's id or a tank's code, or why they cannot be costed on that day. */
+export function goodsIn(book: PriceBook, material: string): Result<Goods, BuyFault> {
+  const goods = book.goods.get(material);
+  if (!goods) return failed({ kind: 'unknown-material', material });
+  return goods.fault ? failed(goods.fault) : ok(goods);
+}
+
+/** Coins for one unit of the material by its smallest pack on sale, with fractions of a coin. */
+export function unitPriceCoins(goods: Goods): number {
+  const smallest = goods.packs[0];
+  return smallest ? smallest.priceCoins / smallest.amount : 0;
+}
+
+function* offered(records: PriceRecords): Generator<Offered> {
+  for (const { id, label, unit, supplier, sale, keeps } of records.material.values()) {
+    yield { material: id, label, unit, sale, keeps, ...(supplier !== undefined && { supplier }) };
+  }
+  for (const { id, label, supplier } of records.tank.values()) {
+    yield {
+      material: id,
+      label,
+      unit: 'each',
+      sale: 'packs',
+      keeps: true,
+      ...(supplier !== undefined && { supplier }),
+    };
+  }
+}
+
+interface PricesOn {
+  readonly prices: ReadonlyMap<string, readonly PackPrice[]>;
+  readonly day: PriceDay;
+}
+
+function goodsOn(offer: Offered, packs: readonly Pack[], { prices, day }: PricesOn): Goods {
+  const sorted = packs.toSorted((a, b) => a.amount - b.amount || (a.id < b.id ? -1 : 1));
+  const onSale = sorted.flatMap((pack) => onSaleOn(pack, prices.get(pack.id) ?? [], day) ?? []);
+  const unpriced = sorted.find((pack) => !prices.has(pack.id)) ?? (onSale.length === 0 ? sorted[0] : undefined);
+  const fault = faultOf(offer, sorted, { unpriced, on: day.on });
+  return { ...offer, packs: onSale, ...(fault && { fault }) };
+}
+
+function faultOf(
+  { material, label, unit }: Offered,
+  packs: readonly Pack[],
+  { unpriced, on }: { readonly unpriced: Pack | undefined; readonly on: string },
+): BuyFault | undefined {
+  if (packs.length === 0) return { kind: 'no-packs', material, label };
+  const empty = packs.find((pack) => !(pack.amount > 0));
+  if (empty) return { kind: 'no-amount', material, label, unit, amount: empty.amount };
+  return unpriced && { kind: 'no-price', material, label, unit, amount: unpriced.amount, on };
+}
+
+function onSaleOn(pack: Pack, prices: readonly PackPrice[], day: PriceDay): PackOnSale | undefined {
+  let inForce: PackPrice | undefined;
+  for (const price of prices) {
+    if (price.from <= day.on && (!inForce || price.from >= inForce.from)) inForce = price;
+  }
+  if (!inForce) return undefined;
+  const { from, priceCoins } = inForce;
+  return { id: pack.id, amount: pack.amount, priceCoins, from, old: daysBetween(from, day.on) > day.oldPriceDays };
+}

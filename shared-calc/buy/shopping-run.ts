@@ -1,0 +1,112 @@
+import { ok, type Result } from '#shared-calc/result.ts';
+import { allBuilds } from './all-builds.ts';
+import type { BuyFault } from './buy-fault.ts';
+import type { SupplierBill } from './carriage.ts';
+import type { MaterialNeed, Use } from './material-need.ts';
+import { byMaterial, listNeeds, type Buying, type NeedAmount, type NeedsList } from './needs.ts';
+import { onePackMore, type OnePackMore } from './one-pack-more.ts';
+import type { PriceBook } from './price-book.ts';
+import { takeStock } from './stock.ts';
+
+/** What would be bought by itself: a size with all its builds, or a whole job. */
+export interface RunPart {
+  readonly id: string;
+  /** Parts of one job share what is worked once for it. */
+  readonly job: string;
+  readonly needs: readonly NeedAmount[];
+}
+
+/** As on a needs list; `costCoins` is what its packs (or cut pieces) cost. */
+export interface RunMaterial extends MaterialNeed {
+  /** The same, had each part been bought by itself. */
+  readonly aloneCoins: number;
+}
+
+export interface RunSupplier extends SupplierBill {
+  readonly better?: OnePackMore;
+}
+
+export interface ShoppingRun {
+  readonly materials: readonly RunMaterial[];
+  readonly suppliers: readonly RunSupplier[];
+  readonly togetherCoins: number;
+  readonly aloneCoins: number;
+  /** With carriage. */
+  readonly landedTogetherCoins: number;
+  readonly landedAloneCoins: number;
+}
+
+/**
+ * One shopping run over sizes or jobs: stock off the total first, then whole packs once over it. Beside it
+ * what each would cost alone, stock handed out in their order. Own goods are never on it.
+ */
+export function shoppingRun(parts: readonly RunPart[], buying: Buying): Result<ShoppingRun, BuyFault> {
+  const bought = buying.prices.goods;
+  const toBuy = parts.map((part) => ({
+    ...part,
+    needs: part.needs.filter((need) => bought.get(need.material)?.sale !== 'own'),
+  }));
+  const together = listNeeds(togetherUses(toBuy), buying);
+  if (!together.ok) return together;
+  const alone = eachAlone(toBuy, buying);
+  return alone.ok ? ok(runOf(together.value, alone.value, buying.prices)) : alone;
+}
+
+function togetherUses(parts: readonly RunPart[]): readonly Use[] {
+  const jobs = Map.groupBy(parts, (part) => part.job);
+  return [...jobs.values()].flatMap((ofJob) => allBuilds(ofJob.flatMap((part) => part.needs)));
+}
+
+function eachAlone(parts: readonly RunPart[], buying: Buying): Result<readonly NeedsList[], BuyFault> {
+  const lists: NeedsList[] = [];
+  let stock = buying.stock;
+  for (const part of parts) {
+    const uses = allBuilds(part.needs);
+    const { taken, left } = takeStock(stock, amounts(uses));
+    const list = listNeeds(uses, { ...buying, stock: taken });
+    if (!list.ok) return list;
+    lists.push(list.value);
+    stock = left;
+  }
+  return ok(lists);
+}
+
+function amounts(uses: readonly Use[]): ReadonlyMap<string, number> {
+  const sums = new Map<string, number>();
+  for (const [material, each] of byMaterial(uses, undefined)) {
+    sums.set(
+      material,
+      each.reduce((sum, use) => sum + use.amount, 0),
+    );
+  }
+  return sums;
+}
+
+function runOf(together: NeedsList, alone: readonly NeedsList[], prices: PriceBook): ShoppingRun {
+  const aloneCoins = aloneByMaterial(alone);
+  return {
+    materials: together.needs.map((need) => ({
+      ...need,
+      costCoins: need.packsCoins,
+      aloneCoins: aloneCoins.get(need.material) ?? 0,
+    })),
+    suppliers: together.suppliers.map((bill) => withBetter(bill, together.needs, prices)),
+    togetherCoins: together.packsTotalCoins,
+    aloneCoins: alone.reduce((sum, list) => sum + list.packsTotalCoins, 0),
+    landedTogetherCoins: together.landedCoins,
+    landedAloneCoins: alone.reduce((sum, list) => sum + list.landedCoins, 0),
+  };
+}
+
+function aloneByMaterial(alone: readonly NeedsList[]): ReadonlyMap<string, number> {
+  const coins = new Map<string, number>();
+  for (const need of alone.flatMap((list) => list.needs)) {
+    coins.set(need.material, (coins.get(need.material) ?? 0) + need.packsCoins);
+  }
+  return coins;
+}
+
+function withBetter(bill: SupplierBill, needs: readonly MaterialNeed[], prices: PriceBook): RunSupplier {
+  const better = onePackMore(bill, needs, prices);
+  return { ...bill, ...(better && { better }) };
+}

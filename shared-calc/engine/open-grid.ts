@@ -1,0 +1,120 @@
+import { DetailedCellError, HyperFormula, type RawCellContent } from 'hyperformula';
+import { emitRule } from '#shared-calc/rule/emit-rule.ts';
+import type { Rule } from '#shared-calc/rule/tree.ts';
+import type { BoxContent, BoxValue } from './box-content.ts';
+import { readCause } from './cause-text.ts';
+import { registerRuleFunctions } from './formula-functions.ts';
+import { openSlots } from './slots.ts';
+
+export interface BoxWrite {
+  readonly column: string;
+  readonly line: string;
+  readonly content: BoxContent;
+}
+
+/** Lines x sizes on one sheet of the engine: a column a size, a row a line, in no particular order. */
+export interface Grid {
+  /** Writes boxes and works everything that reads them, at once. Lines and columns appear as they are named. */
+  readonly write: (writes: readonly BoxWrite[]) => void;
+  readonly read: (column: string, line: string) => BoxValue;
+  readonly removeLine: (line: string) => void;
+  readonly removeColumn: (column: string) => void;
+  readonly close: () => void;
+}
+
+const SHEET = 0;
+const options = {
+  licenseKey: 'gpl-v3',
+  smartRounding: false,
+  caseSensitive: true,
+  accentSensitive: true,
+  useStats: false,
+  // The book keeps its own journal; the engine's makes every write walk all the earlier ones.
+  undoLimit: 0,
+} as const;
+
+/** An empty grid over the engine with the trade functions in it. */
+export function openGrid(): Grid {
+  registerRuleFunctions();
+  const engine = HyperFormula.buildFromArray([[]], options);
+  const rows = openSlots();
+  const columns = openSlots();
+  const at = (column: string, line: string) => ({ sheet: SHEET, col: columns.of(column), row: rows.of(line) });
+
+  const together = (write: () => void): void => {
+    engine.suspendEvaluation();
+    write();
+    engine.resumeEvaluation();
+  };
+  const put = (write: BoxWrite): void => {
+    engine.setCellContents(at(write.column, write.line), [[contentFor(write, rows.of)]]);
+  };
+  const empty = (column: string, line: string): void => {
+    engine.setCellContents(at(column, line), [[null]]);
+  };
+  const contentFor = (write: BoxWrite, rowOf: (line: string) => number): RawCellContent => {
+    const { content } = write;
+    if (content.is === 'nothing') return `=LW_${content.why.toUpperCase()}()`;
+    if (content.is === 'figure') return typeof content.value === 'string' ? `'${content.value}` : content.value;
+    const letters = columnLetters(columns.of(write.column));
+    return `=${formulaOf(content.rule, (line) => `${letters}${rowOf(line) + 1}`)}`;
+  };
+
+  return {
+    write(writes) {
+      together(() => {
+        writes.forEach(put);
+      });
+    },
+    read(column, line) {
+      const value = engine.getCellValue(at(column, line));
+      if (value instanceof DetailedCellError) return problemOf(value, line, rows.named);
+      if (value === null) return { known: false, problem: { why: 'missing', line } };
+      return { known: true, value };
+    },
+    removeLine(line) {
+      if (!rows.has(line)) return;
+      together(() => {
+        for (const column of columns.names()) empty(column, line);
+      });
+      rows.free(line);
+    },
+    removeColumn(column) {
+      if (!columns.has(column)) return;
+      together(() => {
+        for (const line of rows.names()) empty(column, line);
+      });
+      columns.free(column);
+    },
+    close: () => {
+      engine.destroy();
+    },
+  };
+}
+
+const templates = new WeakMap<Rule, readonly string[]>();
+
+/** A rule as the engine's text; what does not depend on the column is worked once a rule. */
+function formulaOf(rule: Rule, addressOf: (line: string) => string): string {
+  let parts = templates.get(rule);
+  if (!parts) {
+    parts = emitRule(rule, (name) => `\u0001${name}\u0001`).split('\u0001');
+    templates.set(rule, parts);
+  }
+  return parts.map((part, at) => (at % 2 === 1 ? addressOf(part) : part)).join('');
+}
+
+function problemOf(
+  error: DetailedCellError,
+  line: string,
+  nameOfRow: (row: number) => string | undefined,
+): BoxValue {
+  const row = /(\d+)$/.exec(error.address ?? '')?.[1];
+  const first = row === undefined ? undefined : nameOfRow(Number(row) - 1);
+  return { known: false, problem: { ...readCause(error.message, error.type), line: first ?? line } };
+}
+
+function columnLetters(index: number): string {
+  const letter = String.fromCodePoint(65 + (index % 26));
+  return index < 26 ? letter : columnLetters(Math.floor(index / 26) - 1) + letter;
+}

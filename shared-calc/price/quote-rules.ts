@@ -1,0 +1,46 @@
+import type { Margin, Records, TaxClass, Workshop } from '#shared-calc/records/records.ts';
+
+/** The house figures that turn costs into a quote. */
+export interface QuoteRules {
+  readonly margins: readonly Margin[];
+  readonly taxClasses: readonly TaxClass[];
+  /** One hour of a builder and of overhead. */
+  readonly hourCoins: number;
+  readonly depositShare: number;
+  readonly depositStepCoins: number;
+  /** These five start at 0 and then change nothing. */
+  readonly contingencyShare: number;
+  readonly warrantyShare: number;
+  readonly plantLossShare: number;
+  readonly discountShare: number;
+  readonly priceStepCoins: number;
+}
+
+/** The group of the hours charged. */
+export const WORK_GROUP = 'work';
+/** The group whose losses the plant loss reserve stands for. */
+export const PLANTS_GROUP = 'plants';
+/** Groups of what is cut or grown for one job: a deposit covers at least their cost. */
+export const MADE_TO_ORDER: readonly string[] = ['cover', PLANTS_GROUP];
+
+/** The rules of a workshop as its book has them; margins in their own order. */
+export function quoteRules(
+  workshop: Workshop,
+  rates: Pick<Records, 'margin' | 'taxClass'>,
+  hourCoins: number,
+): QuoteRules {
+  const { depositShare, depositStepCoins, contingencyShare, warrantyShare } = workshop;
+  const { plantLossShare, discountShare, priceStepCoins } = workshop;
+  return {
+    margins: [...rates.margin.values()].toSorted((a, b) => a.order - b.order || (a.id < b.id ? -1 : 1)),
+    taxClasses: [...rates.taxClass.values()],
+    hourCoins,
+    depositShare,
+    depositStepCoins,
+    contingencyShare,
+    warrantyShare,
+    plantLossShare,
+    discountShare,
+    priceStepCoins,
+  };
+}

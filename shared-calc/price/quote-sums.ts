@@ -1,0 +1,136 @@
+import type { Margin, QuoteLine } from '#shared-calc/records/records.ts';
+import { failed, ok, type Result } from '#shared-calc/result.ts';
+import { coinsUpToStep, roundCoins } from '#shared-calc/trade/coin-rounding.ts';
+import { depositDue } from '#shared-calc/trade/deposit-due.ts';
+import type { PriceFault } from './price-fault.ts';
+import { MADE_TO_ORDER, PLANTS_GROUP, WORK_GROUP, type QuoteRules } from './quote-rules.ts';
+import { quoteTax, type TaxSum } from './quote-tax.ts';
+import { hoursCharged } from './work-hours.ts';
+
+export interface QuoteFigures {
+  /** Cost of goods by quote group, in coins, by the used or the packs basis. */
+  readonly groupCosts: ReadonlyMap<string, number>;
+  /** All minutes of the job. */
+  readonly minutes: number;
+  /** Lines written for this job alone, priced by their group's margin. */
+  readonly oneOffs?: readonly Pick<QuoteLine, 'label' | 'group' | 'costCoins'>[];
+}
+
+export interface PricedLine {
+  readonly group: string;
+  readonly label: string;
+  readonly costCoins: number;
+  /** What the plant loss and contingency shares add to the cost. */
+  readonly reserveCoins: number;
+  readonly margin: number;
+  readonly priceCoins: number;
+  readonly taxClass: string;
+}
+
+export interface QuoteSums {
+  /** In the order of the margins, one-off lines after them; what costs nothing is left out. */
+  readonly lines: readonly PricedLine[];
+  readonly costCoins: number;
+  readonly netCoins: number;
+  readonly tax: readonly TaxSum[];
+  readonly grossCoins: number;
+  readonly depositCoins: number;
+  readonly hours: number;
+}
+
+type CostLine = Pick<QuoteLine, 'label' | 'group' | 'costCoins'>;
+
+/**
+ * A quote from costs. In this order: cost; plus plant loss (plants only) and contingency as shares of it,
+ * to the coin; over (1 - margin), over (1 - warranty), times (1 - discount), rounded once to the coin;
+ * the sum before tax up to the price step, the difference on the largest line; tax on each class's sum;
+ * deposit. With those house figures at 0 a price is cost / (1 - margin), rounded, and nothing else.
+ */
+export function quoteSums(figures: QuoteFigures, rules: QuoteRules): Result<QuoteSums, PriceFault> {
+  const hours = hoursCharged(figures.minutes);
+  const costs = costLines(figures, hours, rules);
+  const fault = faultOf(costs, rules);
+  if (fault) return failed(fault);
+  const lines = toPriceStep(
+    costs.flatMap((cost) => {
+      const margin = rules.margins.find((each) => each.id === cost.group);
+      return margin ? [pricedLine(cost, margin, rules)] : [];
+    }),
+    rules.priceStepCoins,
+  );
+  const taxed = quoteTax(lines, rules.taxClasses);
+  if (!taxed.ok) return taxed;
+  const deposit = depositOf(lines, taxed.value.grossCoins, rules);
+  if (!deposit.ok) return deposit;
+  return ok({
+    lines,
+    costCoins: sum(lines.map((line) => line.costCoins)),
+    ...taxed.value,
+    depositCoins: deposit.value,
+    hours,
+  });
+}
+
+function costLines({ groupCosts, oneOffs = [] }: QuoteFigures, hours: number, rules: QuoteRules): readonly CostLine[] {
+  const work = roundCoins(hours * rules.hourCoins);
+  const costs = new Map([...groupCosts, [WORK_GROUP, (groupCosts.get(WORK_GROUP) ?? 0) + work] as const]);
+  const known = rules.margins.map(({ id, label }) => ({ group: id, label, costCoins: costs.get(id) ?? 0 }));
+  const unknown = [...costs]
+    .filter(([group]) => !rules.margins.some((margin) => margin.id === group))
+    .map(([group, costCoins]) => ({ group, label: group, costCoins }));
+  return [...known, ...unknown, ...oneOffs].filter((line) => line.costCoins !== 0);
+}
+
+function faultOf(
+  costs: readonly CostLine[],
+  { margins, warrantyShare, discountShare }: QuoteRules,
+): PriceFault | undefined {
+  const groups = costs.map((cost) => cost.group);
+  const group = groups.find((each) => !margins.some((margin) => margin.id === each));
+  if (group !== undefined) return { kind: 'no-margin', group };
+  const high = margins.find((margin) => margin.share >= 1 && groups.includes(margin.id));
+  if (high) return { kind: 'margin-too-high', group: high.id, label: high.label, margin: high.share };
+  if (warrantyShare >= 1) return { kind: 'share-too-high', figure: 'warranty', share: warrantyShare };
+  return discountShare >= 1 ? { kind: 'share-too-high', figure: 'discount', share: discountShare } : undefined;
+}
+
+function pricedLine(cost: CostLine, margin: Margin, rules: QuoteRules): PricedLine {
+  const loss = cost.group === PLANTS_GROUP ? rules.plantLossShare : 0;
+  const reserveCoins = roundCoins(cost.costCoins * loss) + roundCoins(cost.costCoins * rules.contingencyShare);
+  const price = (cost.costCoins + reserveCoins) / (1 - margin.share) / (1 - rules.warrantyShare);
+  return {
+    group: cost.group,
+    label: cost.label,
+    costCoins: cost.costCoins,
+    reserveCoins,
+    margin: margin.share,
+    priceCoins: roundCoins(price * (1 - rules.discountShare)),
+    taxClass: margin.taxClass,
+  };
+}
+
+function toPriceStep(lines: readonly PricedLine[], stepCoins: number): readonly PricedLine[] {
+  const net = sum(lines.map((line) => line.priceCoins));
+  const over = stepCoins > 0 ? coinsUpToStep(net, stepCoins) - net : 0;
+  if (over === 0) return lines;
+  const largest = Math.max(...lines.map((line) => line.priceCoins));
+  const at = lines.findIndex((line) => line.priceCoins === largest);
+  return lines.map((line, index) => (index === at ? { ...line, priceCoins: line.priceCoins + over } : line));
+}
+
+/** Never more than the price itself, however the step falls. */
+function depositOf(lines: readonly PricedLine[], gross: number, rules: QuoteRules): Result<number, PriceFault> {
+  if (gross <= 0) return ok(0);
+  const madeToOrder = lines.filter((line) => MADE_TO_ORDER.includes(line.group));
+  const due = depositDue({
+    gross,
+    share: rules.depositShare,
+    step: rules.depositStepCoins,
+    floorCost: Math.max(0, sum(madeToOrder.map((line) => line.costCoins))),
+  });
+  return typeof due === 'number' ? ok(Math.min(due, gross)) : failed({ kind: 'refused', says: due.refused });
+}
+
+function sum(coins: readonly number[]): number {
+  return coins.reduce((all, each) => all + each, 0);
+}

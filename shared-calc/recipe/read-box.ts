@@ -1,0 +1,88 @@
+import { readFigure } from '#shared-calc/quantity/read-figure.ts';
+import { figureKindOfUnit, type Kind } from '#shared-calc/quantity/kind.ts';
+import { sameDimension } from '#shared-calc/quantity/dimension.ts';
+import type { Line } from '#shared-calc/records/records.ts';
+import { checkRule } from '#shared-calc/rule/check-rule.ts';
+import type { RuleFault } from '#shared-calc/rule/fault.ts';
+import { nearestName } from '#shared-calc/rule/nearest.ts';
+import { readRule } from '#shared-calc/rule/read-rule.ts';
+import type { Rule } from '#shared-calc/rule/tree.ts';
+import { kindOfLine, type Scope } from './scope.ts';
+
+/** What stands in a box, as read: a figure, a rule, nothing yet, or text that is neither. */
+export type BoxReading =
+  | { readonly is: 'figure'; readonly value: number | string | boolean }
+  | { readonly is: 'rule'; readonly rule: Rule }
+  | { readonly is: 'missing' }
+  | { readonly is: 'faulty'; readonly fault: BoxFault };
+
+export type BoxFault =
+  | { readonly kind: 'rule'; readonly text: string; readonly faults: readonly RuleFault[] }
+  | { readonly kind: 'not-an-option'; readonly text: string; readonly options: readonly string[]; readonly near?: string }
+  | { readonly kind: 'two-readings'; readonly text: string };
+
+/**
+ * Reads a box's text for its line: first as a figure (a bare number takes the line's unit, a bare word a
+ * choice), only then as a rule, which must come to the line's own kind.
+ */
+export function readBox(text: string, line: Line, scope: Scope, decimalComma = false): BoxReading {
+  const tidy = text.trim();
+  if (tidy === '') return { is: 'missing' };
+  const plain = line.unit === 'choice' ? readChoice(tidy, line, scope) : readPlain(tidy, line, decimalComma);
+  return plain ?? readAsRule(tidy, line, scope);
+}
+
+function readPlain(text: string, line: Line, decimalComma: boolean): BoxReading | undefined {
+  if (line.unit === 'yes_no') {
+    const word = text.toLowerCase();
+    if (['yes', 'true'].includes(word)) return { is: 'figure', value: true };
+    return ['no', 'false'].includes(word) ? { is: 'figure', value: false } : undefined;
+  }
+  const figure = readFigure(text, { unit: line.unit, decimalComma });
+  if (figure.ok) return figureOrWrongKind(figure.value, text, line);
+  if (figure.fault.kind === 'two-readings') {
+    return { is: 'faulty', fault: { kind: 'two-readings', text: figure.fault.text } };
+  }
+  return undefined;
+}
+
+function figureOrWrongKind(
+  read: { readonly value: number; readonly unit: Parameters<typeof figureKindOfUnit>[0] },
+  text: string,
+  line: Line,
+): BoxReading {
+  const given = figureKindOfUnit(read.unit);
+  const wanted = kindOfLine(line);
+  if (fits(given, wanted)) return { is: 'figure', value: read.value };
+  const fault: RuleFault = { kind: 'wrong-kind-for-line', wanted, unit: line.unit, given, from: 0, to: text.length };
+  return { is: 'faulty', fault: { kind: 'rule', text, faults: [fault] } };
+}
+
+function readChoice(text: string, line: Line, scope: Scope): BoxReading | undefined {
+  const word = /^"(.*)"$/.exec(text)?.[1] ?? text;
+  const options = line.options;
+  if (options?.includes(word)) return { is: 'figure', value: word };
+  if (!/^[\p{L}\d][\p{L}\d _-]*$/u.test(word) || (word === text && scope.lineNames.includes(word))) return undefined;
+  if (!options) return { is: 'figure', value: word };
+  const near = nearestName(word, options);
+  return { is: 'faulty', fault: { kind: 'not-an-option', text: word, options, ...(near !== undefined && { near }) } };
+}
+
+function readAsRule(text: string, line: Line, scope: Scope): BoxReading {
+  const faulty = (faults: readonly RuleFault[]): BoxReading => ({ is: 'faulty', fault: { kind: 'rule', text, faults } });
+  const read = readRule(text);
+  if (!read.ok) return faulty([read.fault]);
+  const checked = checkRule(read.value, scope);
+  if (checked.faults.length > 0) return faulty(checked.faults);
+  const wanted = kindOfLine(line);
+  if (!checked.kind || fits(checked.kind, wanted)) return { is: 'rule', rule: read.value };
+  return faulty([
+    { kind: 'wrong-kind-for-line', wanted, unit: line.unit, given: checked.kind, from: 0, to: text.length },
+  ]);
+}
+
+/** Whether a figure of one kind may stand where another is wanted: plain figures mix, a reading and a step do not. */
+function fits(given: Kind, wanted: Kind): boolean {
+  if (given.is !== 'figure' || wanted.is !== 'figure') return given.is === wanted.is;
+  return sameDimension(given.dimension, wanted.dimension) && (given.sort === 'reading') === (wanted.sort === 'reading');
+}

@@ -1,0 +1,24 @@
+import type { BoxSource, ColumnInput } from './column.ts';
+import type { Line } from '#shared-calc/records/records.ts';
+import { tankFigures } from './tank-figures.ts';
+
+export interface ResolvedText {
+  readonly text: string;
+  readonly source: BoxSource;
+}
+
+/**
+ * What stands in each box of a size: a local value before one for the whole job, that before the tank's own
+ * measurement, and that before the house. An empty text over the house is a missing figure.
+ */
+export function textResolver(column: ColumnInput, job: ReadonlyMap<string, string>): (line: Line) => ResolvedText {
+  const tank = tankFigures(column.tank);
+  return (line) => {
+    const local = column.locals.get(line.name);
+    if (local !== undefined) return { text: local, source: 'local' };
+    const whole = job.get(line.name);
+    if (whole !== undefined) return { text: whole, source: 'job' };
+    if (line.role === 'tank') return { text: tank.get(line.name) ?? line.text, source: 'tank' };
+    return { text: line.text, source: 'house' };
+  };
+}

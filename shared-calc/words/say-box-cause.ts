@@ -1,0 +1,62 @@
+import type { BoxCause } from '#shared-calc/bench/bench-types.ts';
+import type { BoxProblem } from '#shared-calc/engine/box-content.ts';
+import type { BoxFault } from '#shared-calc/recipe/read-box.ts';
+import { unreachable } from '#shared-calc/result.ts';
+import { listOr } from './list-or.ts';
+import { sayRuleFault } from './say-rule-fault.ts';
+
+/** Why the box of a line has no value, in a sentence with its cure. */
+export function sayBoxCause(cause: BoxCause, line: string): string {
+  switch (cause.why) {
+    case 'missing':
+      return `Needs a figure: ${line}.`;
+    case 'faulty':
+      return sayBoxFault(cause.fault, line);
+    case 'loop':
+      return `This box depends on itself: ${[...cause.ring, cause.ring[0]].join(' -> ')}.`;
+    case 'waits':
+      return cause.problem.line === line
+        ? sayProblem(cause.problem)
+        : `Waits on ${cause.problem.line}. ${sayProblem(cause.problem)}`;
+    default:
+      return unreachable(cause);
+  }
+}
+
+/** What is wrong with a text written into a box, and the cure. */
+export function sayBoxFault(fault: BoxFault, line: string): string {
+  switch (fault.kind) {
+    case 'rule':
+      return fault.faults.map((each) => sayRuleFault(each, fault.text)).join(' ');
+    case 'not-an-option':
+      return `${line} takes ${listOr(fault.options)}. You gave ${fault.text}.${didYouMean(fault.near)}`;
+    case 'two-readings':
+      return `${fault.text} can be read in two ways. Write it without the thousands mark.`;
+    default:
+      return unreachable(fault);
+  }
+}
+
+/** The first cause of a box without a value, in a sentence. */
+export function sayProblem(problem: BoxProblem): string {
+  switch (problem.why) {
+    case 'missing':
+      return `Needs a figure: ${problem.line}.`;
+    case 'loop':
+      return `${problem.line} depends on itself.`;
+    case 'faulty':
+      return `The rule of ${problem.line} cannot be read.`;
+    case 'refused':
+      return problem.says ?? `${problem.line} has no answer.`;
+    case 'divided by zero':
+      return `${problem.line} divides by zero.`;
+    case 'no number':
+      return `${problem.line} comes to no number.`;
+    default:
+      return unreachable(problem.why);
+  }
+}
+
+function didYouMean(near: string | undefined): string {
+  return near === undefined ? '' : ` Did you mean ${near}?`;
+}

@@ -1,0 +1,17 @@
+import type { Box } from '#shared-calc/bench/bench-types.ts';
+
+/** The state of a box in the words that stand at its left; none for the house. */
+export function stateWords(box: Box): readonly string[] {
+  const words: string[] = [];
+  if (box.state === 'job') words.push('whole job');
+  else if (box.state === 'local') words.push(box.rule ? 'local rule' : 'local');
+  else if (box.state === 'waiting') words.push(waitingWords(box));
+  else if (box.state === 'loop') words.push('depends on itself');
+  else if (box.state !== 'house') words.push(box.state);
+  return [...words, ...box.flags];
+}
+
+function waitingWords(box: Box): string {
+  const first = box.cause?.why === 'waits' ? box.cause.problem.line : undefined;
+  return first === undefined || first === box.line.name ? 'no answer' : `waits on ${first}`;
+}

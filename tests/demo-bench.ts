@@ -1,0 +1,65 @@
+import { openBench, type Bench } from '#shared-calc/bench/open-bench.ts';
+import type { Pricing } from '#shared-calc/bench/order-sums.ts';
+import { priceBook } from '#shared-calc/buy/price-book.ts';
+import { hourCoins } from '#shared-calc/price/hour-coins.ts';
+import { quoteRules } from '#shared-calc/price/quote-rules.ts';
+import type { ColumnInput } from '#shared-calc/recipe/column.ts';
+import { recordKinds, type RecordKind, type Records } from '#shared-calc/records/records.ts';
+import { workshopOf } from '#shared-calc/records/workshop-of.ts';
+import { demoFiles, readDemo, readDemoRecipe, type DemoKind } from '#tests/fixtures/demo/read-demo.ts';
+
+/** The day the demo's figures are tried on: its prices hold from the first of that month. */
+export const DEMO_DAY = '2027-03-08';
+
+export const demoRecipes = ['H1', 'H2', 'H3', 'H4'] as const;
+
+/** The demo workshop as records in memory, as a book would hand them out. */
+export function demoRecords(): Records {
+  const recipes = demoRecipes.map(readDemoRecipe);
+  const lists: Partial<Record<RecordKind, readonly { readonly id: string }[]>> = {
+    recipe: recipes.map((each) => each.recipe),
+    line: recipes.flatMap((each) => each.lines),
+  };
+  for (const kind of Object.keys(demoFiles) as DemoKind[]) lists[kind] = readDemo(kind);
+  return Object.fromEntries(
+    (Object.keys(recordKinds) as RecordKind[]).map((kind) => [
+      kind,
+      new Map((lists[kind] ?? []).map((record) => [record.id, record])),
+    ]),
+  ) as unknown as Records;
+}
+
+interface DemoOrder {
+  readonly recipe?: string;
+  readonly sizes: readonly string[];
+  readonly job?: Readonly<Record<string, string>>;
+  readonly locals?: Readonly<Record<string, Readonly<Record<string, string>>>>;
+}
+
+/** A bench over the demo: `demoBench({ sizes: ['T07'], job: { soil_rise: '0 mm' } })`. */
+export function demoBench(order: DemoOrder, records: Records = demoRecords()): Bench {
+  const { recipe = 'H1', sizes, job = {}, locals = {} } = order;
+  return openBench({
+    lines: [...records.line.values()].filter((line) => line.recipe === recipe),
+    columns: sizes.map((code) => demoColumn(records, code, locals[code] ?? {})),
+    job: new Map(Object.entries(job)),
+    decimalComma: false,
+    isOldPrice: () => false,
+  });
+}
+
+export function demoColumn(records: Records, code: string, locals: Readonly<Record<string, string>> = {}): ColumnInput {
+  const tank = records.tank.get(code);
+  if (!tank) throw new Error(`no tank ${code}`);
+  return { key: code, tank, label: tank.label, count: 1, locals: new Map(Object.entries(locals)) };
+}
+
+/** The demo's prices and rules on its day. */
+export function demoPricing(records: Records = demoRecords()): Pricing {
+  const workshop = workshopOf(records);
+  return {
+    prices: priceBook(records, { on: DEMO_DAY, oldPriceDays: workshop.oldPriceDays }),
+    rules: quoteRules(workshop, records, hourCoins(records)),
+    basis: 'used',
+  };
+}

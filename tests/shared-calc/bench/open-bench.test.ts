@@ -1,0 +1,119 @@
+import { describe, expect, test } from 'vitest';
+import { openBench } from '#shared-calc/bench/open-bench.ts';
+import { sayBoxCause } from '#shared-calc/words/say-box-cause.ts';
+import { demoBench, demoColumn, demoRecords } from '#tests/demo-bench.ts';
+
+const records = demoRecords();
+const flat = { soil_rise: '0 mm' };
+
+function told(bench: ReturnType<typeof demoBench>, column: string, line: string) {
+  const { state, cause, flags } = bench.box(column, line);
+  return { state, flags, says: cause && sayBoxCause(cause, line) };
+}
+
+describe('openBench', () => {
+  test('a size follows the house, the job or its own value, and says which', () => {
+    const bench = demoBench({ sizes: ['T03', 'T07'], job: flat, locals: { T07: { drain_gap: '15 mm' } } }, records);
+    expect(
+      [bench.box('T03', 'drain_gap'), bench.box('T07', 'drain_gap'), bench.box('T07', 'soil_rise')].map((box) => [
+        box.value,
+        box.state,
+      ]),
+    ).toEqual([
+      [0.01, 'house'],
+      [0.015, 'local'],
+      [0, 'job'],
+    ]);
+  });
+
+  test('a local value changes its own size alone', () => {
+    const house = demoBench({ sizes: ['T03', 'T07'] }, records);
+    const local = demoBench({ sizes: ['T03', 'T07'], locals: { T07: { litter: '20 mm' } } }, records);
+    expect(local.box('T03', 'leaves_need').value).toBe(house.box('T03', 'leaves_need').value);
+    expect(local.box('T07', 'leaves_need').value).toBeCloseTo(0.16124 * (2 / 3), 5);
+  });
+
+  test('an empty box needs a figure, and what reads it waits on it by name', () => {
+    const bench = demoBench({ sizes: ['T07'], job: { litter: '' } }, records);
+    expect([told(bench, 'T07', 'litter'), told(bench, 'T07', 'leaves_need')]).toEqual([
+      { state: 'needs a figure', flags: [], says: 'Needs a figure: litter.' },
+      { state: 'waiting', flags: [], says: 'Waits on litter. Needs a figure: litter.' },
+    ]);
+  });
+
+  test('a tank that nobody measured waits on the measurement, and only what reads it', () => {
+    const { damHeightMm: _, ...unmeasured } = records.tank.get('T07') ?? { id: '' };
+    const bench = openBench({
+      ...demoBench({ sizes: ['T07'] }, records).input(),
+      columns: [{ ...demoColumn(records, 'T07'), tank: unmeasured as never }],
+    });
+    expect([told(bench, 'T07', 'dam_height').says, told(bench, 'T07', 'soil_front').state]).toEqual([
+      'Needs a figure: dam_height.',
+      'waiting',
+    ]);
+    expect(bench.box('T07', 'floor_area').value).toBeCloseTo(0.4005, 12);
+  });
+
+  test('a ring of three lines is told whole from each of them, and those that read it wait', () => {
+    const bench = demoBench(
+      { sizes: ['T07'], job: { drainage: 'capping * 4', capping: 'freeboard', freeboard: 'drainage / 4' } },
+      records,
+    );
+    expect([told(bench, 'T07', 'drainage'), told(bench, 'T07', 'capping').says, told(bench, 'T07', 'soil_front').state]).toEqual(
+      [
+        { state: 'loop', flags: [], says: 'This box depends on itself: drainage -> capping -> freeboard -> drainage.' },
+        'This box depends on itself: capping -> freeboard -> drainage -> capping.',
+        'waiting',
+      ],
+    );
+    expect(bench.box('T07', 'litter').value).toBe(0.03);
+  });
+
+  test('a figure outside its bounds is flagged and still worked', () => {
+    const bench = demoBench({ sizes: ['T07'], job: { litter: '130 mm' } }, records);
+    expect(told(bench, 'T07', 'litter')).toEqual({ state: 'job', flags: ['out of range'], says: undefined });
+    expect(bench.box('T07', 'litter_dry').value).toBeCloseTo(0.4005 * 130 * 0.0122, 9);
+  });
+
+  test('a function that has no answer says why in the box that asked it', () => {
+    const bench = demoBench({ sizes: ['T07'], job: { moisture_start: '45 %' } }, records);
+    expect(told(bench, 'T07', 'wetting')).toEqual({
+      state: 'waiting',
+      flags: [],
+      says: 'Mix is already wetter than the target; let it drain.',
+    });
+  });
+
+  test('litres plus millimetres are refused where they are written', () => {
+    const bench = demoBench({ sizes: ['T07'], job: { soil_placed: 'soil_gross - drainage' } }, records);
+    expect(told(bench, 'T07', 'soil_placed').state).toBe('needs a figure');
+    expect(told(bench, 'T07', 'soil_placed').says).toContain('Millimetres cannot be taken from litres.');
+  });
+
+  test('an update writes only what differs and comes to the same as a fresh bench', () => {
+    const bench = demoBench({ sizes: ['T03', 'T07', 'T08'] }, records);
+    const input = bench.input();
+    const lines = input.lines.map((line) => (line.name === 'litter' ? { ...line, text: '40 mm' } : line));
+    const columns = [...input.columns.slice(1), demoColumn(records, 'T05', { kit: 'show' })];
+    const rest = bench.update({ ...input, lines, columns, job: new Map(Object.entries(flat)) }, ['T07']);
+    while (rest()) continue;
+    const fresh = openBench(bench.input());
+    const all = (of: typeof bench) =>
+      columns.flatMap(({ key }) => lines.map((line) => [key, line.name, of.box(key, line.name).value]));
+    expect(all(bench)).toEqual(all(fresh));
+  });
+
+  test('columns named first are worked at once, the rest a slice at a time', () => {
+    const bench = demoBench({ sizes: ['T03', 'T07'] }, records);
+    const rest = bench.update({ ...bench.input(), job: new Map([['litter', '20 mm']]) }, ['T07']);
+    const before = [bench.box('T07', 'litter').value, bench.box('T03', 'litter').value];
+    expect([before, rest(), bench.box('T03', 'litter').value]).toEqual([[0.02, 0.03], false, 0.02]);
+  });
+
+  test('a line taken out leaves those that read it faulty, by name, and nothing else', () => {
+    const bench = demoBench({ sizes: ['T07'] }, records);
+    bench.update({ ...bench.input(), lines: bench.input().lines.filter((line) => line.name !== 'drain_gap') });
+    expect(told(bench, 'T07', 'drain_room').says).toContain('Nothing called drain_gap');
+    expect(bench.box('T07', 'drainage_need').value).toBeCloseTo(0.016837347, 9);
+  });
+});
