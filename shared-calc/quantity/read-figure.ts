@@ -27,17 +27,20 @@ const shape = new RegExp(String.raw`^([+-]?)\s*(${numberForms})\s*(\D.*)?$`);
  */
 export function readFigure(text: string, options: ReadOptions): Result<ReadFigure, FigureFault> {
   const tidy = tidyText(text);
-  const parts = shape.exec(tidy);
-  const written = parts?.[2];
-  if (!parts || written === undefined) return failed({ kind: 'not-a-figure' });
+  const [, sign, written, symbol = ''] = shape.exec(tidy) ?? [];
+  if (written === undefined) return failed({ kind: 'not-a-figure' });
   const amount = readNumber(written, options.decimalComma ?? false);
   if (amount === 'two-readings') return failed({ kind: 'two-readings', text: written });
   if (amount === undefined) return failed({ kind: 'not-a-figure' });
-  const symbol = (parts[3] ?? '').trim();
-  const unit = symbol === '' ? findUnit(options.unit) : findUnit(symbol);
-  if (!unit && !/^[A-Za-z%]\w*$/.test(symbol)) return failed({ kind: 'not-a-figure' });
-  if (!unit) return failed({ kind: 'unknown-unit', unit: symbol, from: tidy.length - symbol.length, to: tidy.length });
-  return ok({ value: toBase(parts[1] === '-' ? -amount : amount, unit), unit });
+  const unit = readUnit(symbol.trim(), tidy.length, options.unit);
+  return unit.ok ? ok({ value: toBase(sign === '-' ? -amount : amount, unit.value), unit: unit.value }) : unit;
+}
+
+function readUnit(symbol: string, end: number, otherwise: string): Result<Unit, FigureFault> {
+  const unit = findUnit(symbol === '' ? otherwise : symbol);
+  if (unit) return ok(unit);
+  if (!/^[A-Za-z%]\w*$/.test(symbol)) return failed({ kind: 'not-a-figure' });
+  return failed({ kind: 'unknown-unit', unit: symbol, from: end - symbol.length, to: end });
 }
 
 /** Signs and letters that mean the same on a builder's keyboard: °C, m², µmol, the long minus, hard spaces. */

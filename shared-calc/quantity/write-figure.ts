@@ -62,9 +62,11 @@ export function roundHalfAway(value: number, decimals: number): number {
   return (Math.sign(value) * Math.floor(scaled + 0.5 + Math.min(1e-9, scaled * 1e-12 + 1e-12))) / scale;
 }
 
-function decimalsFor(value: number, unit: string, options: WriteOptions): number {
-  const extra = options.extraDecimals ?? 0;
-  if (unit === 'money' || unit.startsWith('money/')) return (options.moneyDecimals ?? 2) + (unit === 'money' ? extra : 0);
-  if (wholeWhereItIs.has(unit) && Math.abs(value - Math.round(value)) < 1e-9) return 0;
-  return Math.max(decimalsOf[unit] ?? 2, unit === 'mm' || unit === 'each' || unit === 'W' ? 1 : 0) + extra;
+function decimalsFor(value: number, unit: string, { extraDecimals: extra = 0, moneyDecimals = 2 }: WriteOptions): number {
+  if (unit === 'money') return moneyDecimals + extra;
+  if (unit.startsWith('money/')) return moneyDecimals;
+  const isWhole = Math.abs(value - Math.round(value)) < 1e-9;
+  if (isWhole && wholeWhereItIs.has(unit)) return 0;
+  const own = decimalsOf[unit] ?? 2;
+  return (own === 0 && wholeWhereItIs.has(unit) ? 1 : own) + extra;
 }

@@ -25,11 +25,15 @@ function sayReading(sign: Extract<JoinFault, { readonly kind: 'reading-alone' }>
   if (sign === 'sum') return `${quoted} is a temperature and cannot be added up.`;
   if (sign === 'abs') return `${quoted} is a temperature and has no size without its sign.`;
   if (sign === 'round_to') return `A temperature is rounded to a step; ${quoted} is a temperature itself.`;
-  const act = { '*': 'multiplied', '/': 'divided', '^': 'raised to a power' }[sign as string] ?? 'turned round by a sign';
+  const act =
+    { '*': 'multiplied', '/': 'divided', '^': 'raised to a power' }[sign as string] ?? 'turned round by a sign';
   return `${quoted} is a temperature and cannot be ${act}.`;
 }
 
-function sayCannotJoin({ sign, left, right }: Extract<JoinFault, { readonly kind: 'cannot-join' }>, quoted: string): string {
+function sayCannotJoin(
+  { sign, left, right }: Extract<JoinFault, { readonly kind: 'cannot-join' }>,
+  quoted: string,
+): string {
   const [first, second] = [sayMeasures(left), sayMeasures(right)];
   const cure = cureOf(left, right, sign, quoted);
   if (sign === '+') return `${capital(first)} plus ${second} cannot be added. ${cure}`;

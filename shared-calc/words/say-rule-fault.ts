@@ -14,7 +14,14 @@ export function sayRuleFault(fault: RuleFault, text: string): string {
 }
 
 const readKinds: ReadonlySet<string> = new Set<ReadFault['kind']>([
-  'empty', 'too-long', 'too-deep', 'too-large', 'unexpected', 'bad-character', 'unclosed-text', 'leading-equals',
+  'empty',
+  'too-long',
+  'too-deep',
+  'too-large',
+  'unexpected',
+  'bad-character',
+  'unclosed-text',
+  'leading-equals',
   'unknown-unit',
 ]);
 
@@ -89,7 +96,8 @@ function sayUnknownName(name: string, near: string | undefined): string {
 
 function sayCount({ fn, given, least, most }: Extract<CheckFault, { readonly kind: 'too-few' | 'too-many' }>): string {
   const figures = (count: number) => `${count} ${count === 1 ? 'figure' : 'figures'}`;
-  const takes = most === undefined ? `at least ${figures(least)}` : least === most ? figures(most) : `${least} to ${figures(most)}`;
+  const takes =
+    most === undefined ? `at least ${figures(least)}` : least === most ? figures(most) : `${least} to ${figures(most)}`;
   return `${fn} takes ${takes === '0 figures' ? 'no figures' : takes}; you gave ${given}.`;
 }
 

@@ -1,0 +1,55 @@
+import type { EditFault } from '#shared-calc/records/book-fault.ts';
+import type { Change } from '#shared-calc/records/change.ts';
+import { allKinds } from '#shared-calc/records/records.ts';
+import type { RecordKind, Records } from '#shared-calc/records/records.ts';
+
+import { tables } from './tables/tables.ts';
+
+/** Two records that would stand for the same thing: a box written over twice, two prices of a pack from one day. */
+export function findDouble(next: Records, change: Change): EditFault | undefined {
+  for (const kind of allKinds) {
+    const written = writtenIds(kind, change);
+    if (written.size === 0) continue;
+    for (const fields of tables[kind].once) {
+      const fault = findDoubleOf(next, kind, fields, written);
+      if (fault) return fault;
+    }
+  }
+  return undefined;
+}
+
+function writtenIds(kind: RecordKind, change: Change): ReadonlySet<string> {
+  const added = change.added.filter((each) => each.kind === kind).map(({ record }) => record.id);
+  const updated = change.updated.filter((each) => each.kind === kind).map(({ to }) => to.id);
+  return new Set([...added, ...updated]);
+}
+
+function findDoubleOf(
+  next: Records,
+  kind: RecordKind,
+  fields: readonly string[],
+  written: ReadonlySet<string>,
+): EditFault | undefined {
+  const firsts = new Map<string, string>();
+  for (const record of next[kind].values()) {
+    const key = keyOf(record, fields);
+    const first = firsts.get(key);
+    if (first === undefined) firsts.set(key, record.id);
+    else if (written.has(record.id) || written.has(first)) return doubled(kind, [first, record.id], fields, written);
+  }
+  return undefined;
+}
+
+function doubled(
+  kind: RecordKind,
+  [first, second]: readonly [string, string],
+  fields: readonly string[],
+  written: ReadonlySet<string>,
+): EditFault {
+  const [id, other] = written.has(second) ? [second, first] : [first, second];
+  return { kind: 'there-already', record: { kind, id }, other: { kind, id: other }, fields };
+}
+
+function keyOf(record: Readonly<Record<string, unknown>>, fields: readonly string[]): string {
+  return JSON.stringify(fields.map((field) => record[field] ?? null));
+}

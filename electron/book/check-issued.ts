@@ -1,0 +1,32 @@
+import type { EditFault } from '#shared-calc/records/book-fault.ts';
+import type { Change } from '#shared-calc/records/change.ts';
+import type { IssuedQuote } from '#shared-calc/records/records.ts';
+
+import { hashBody } from './issued.ts';
+import type { QuoteNumbers } from './quote-numbers.ts';
+
+/** The issued quotes that a change adds. */
+export function issuedIn(change: Change): readonly IssuedQuote[] {
+  return change.added.flatMap((each) => (each.kind === 'issuedQuote' ? [each.record] : []));
+}
+
+/** What a change may not do to issued quotes: alter one, give one a wrong hash, use a number again. */
+export function findIssuedFault(change: Change, numbers: QuoteNumbers): EditFault | undefined {
+  const altered = change.updated.find(({ kind }) => kind === 'issuedQuote');
+  if (altered) return { kind: 'issued', record: { kind: 'issuedQuote', id: altered.to.id } };
+  for (const quote of issuedIn(change)) {
+    const fault = quoteFault(quote, numbers);
+    if (fault) return fault;
+  }
+  return undefined;
+}
+
+function quoteFault(quote: IssuedQuote, numbers: QuoteNumbers): EditFault | undefined {
+  if (hashBody(quote.body) !== quote.sha256) {
+    return { kind: 'hash-wrong', record: { kind: 'issuedQuote', id: quote.id } };
+  }
+  // The same quote may come back under its number: a removal undone, a backup restored.
+  const user = numbers.usedBy(quote);
+  if (user === undefined || user === quote.sha256) return undefined;
+  return { kind: 'number-used', number: quote.number, revision: quote.revision };
+}

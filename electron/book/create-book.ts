@@ -1,0 +1,50 @@
+import { existsSync, mkdirSync } from 'node:fs';
+import { dirname } from 'node:path';
+
+import Database from 'better-sqlite3';
+
+import type { BookFault, EditFault } from '#shared-calc/records/book-fault.ts';
+import { emptyChange } from '#shared-calc/records/change.ts';
+import type { Change } from '#shared-calc/records/change.ts';
+import { failed, ok } from '#shared-calc/result.ts';
+import type { Result } from '#shared-calc/result.ts';
+
+import { bookState } from './book-state.ts';
+import type { Book } from './book.ts';
+import { editsOf } from './edit.ts';
+import { applicationId } from './header.ts';
+import { applyMigrations, newestVersion } from './migrate.ts';
+import { migrations as ownMigrations } from './migrations/all.ts';
+import { openBook } from './open-book.ts';
+import { clock } from './open-file.ts';
+import type { OpenOptions } from './open-options.ts';
+import { placeNew, settleFile } from './settle-file.ts';
+import { storing } from './storage-fault.ts';
+
+/** Makes a book and opens it: whole under its name, or not there at all. It begins empty unless told with what. */
+export function createBook(
+  path: string,
+  options: OpenOptions & { readonly begin?: Change },
+): Result<Book, BookFault | EditFault> {
+  const { begin = emptyChange('new book'), ...opening } = options;
+  if (existsSync(path)) return failed({ kind: 'exists' });
+  const made = storing(() => {
+    mkdirSync(dirname(path), { recursive: true });
+    return settleFile(path, (passing) => writeNew(passing, begin, opening), placeNew);
+  });
+  return made.ok ? openBook(path, { ...opening, backups: false }) : made;
+}
+
+function writeNew(file: string, begin: Change, options: OpenOptions): Result<undefined, EditFault> {
+  const migrations = options.migrations ?? ownMigrations;
+  newestVersion(migrations);
+  const db = new Database(file);
+  try {
+    db.pragma(`application_id = ${applicationId}`);
+    applyMigrations(db, migrations);
+    const begun = editsOf(bookState(db), options.now ?? clock).begin(begin);
+    return begun.ok ? ok(undefined) : begun;
+  } finally {
+    db.close();
+  }
+}

@@ -1,0 +1,87 @@
+import type Database from 'better-sqlite3';
+import { z } from 'zod';
+
+import type { StorageFault } from '#shared-calc/records/book-fault.ts';
+import type { Change } from '#shared-calc/records/change.ts';
+import { ChangeSchema } from '#shared-calc/records/change-schema.ts';
+import { failed, ok } from '#shared-calc/result.ts';
+import type { Result } from '#shared-calc/result.ts';
+
+import { journalKinds } from './history.ts';
+import type { JournalEntry, JournalKind, JournalStep } from './history.ts';
+import { parseJson } from './parse-json.ts';
+
+const Row = z.tuple([z.int(), z.enum(journalKinds), z.union([z.literal(0), z.literal(1)]), z.string()]);
+const Last = z.int().nullable();
+const select = 'SELECT revision, kind, lasting, label FROM journal';
+const insert = 'INSERT INTO journal (revision, at, kind, lasting, label, change) VALUES (?, ?, ?, ?, ?, ?)';
+
+export interface JournalRow {
+  readonly revision: number;
+  readonly at: string;
+  readonly kind: JournalKind;
+  readonly lasting: boolean;
+  readonly change: Change;
+}
+
+export interface Journal {
+  readonly revision: () => number;
+  readonly append: (row: JournalRow) => void;
+  readonly step: (revision: number) => JournalStep | undefined;
+  readonly change: (revision: number) => Result<Change, StorageFault>;
+  /** The rows after a revision, from the last lasting one on: what went before it is of no use to undo. */
+  readonly stepsAfter: (revision: number) => readonly JournalStep[];
+  readonly entriesAfter: (revision: number) => Result<readonly JournalEntry[], StorageFault>;
+}
+
+export function openJournal(db: Database.Database): Journal {
+  const last = db.prepare('SELECT max(revision) FROM journal').pluck();
+  const wall = db.prepare('SELECT max(revision) FROM journal WHERE lasting = 1').pluck();
+  const add = db.prepare(insert);
+  const one = db.prepare(`${select} WHERE revision = ?`).raw();
+  const after = db.prepare(`${select} WHERE revision > ? ORDER BY revision`).raw();
+  const changeOf = db.prepare('SELECT change FROM journal WHERE revision = ?').pluck();
+  const change = (revision: number) => parseChange(revision, changeOf.get(revision));
+  return {
+    revision: () => Last.parse(last.get()) ?? 0,
+    append: ({ revision, at, kind, lasting, change: made }) => {
+      add.run(revision, at, kind, Number(lasting), made.label, JSON.stringify(made));
+    },
+    step: (revision) => [one.get(revision)].filter((row) => row !== undefined).map(parseStep)[0],
+    change,
+    stepsAfter: (revision) => after.all(Math.max(revision, (Last.parse(wall.get()) ?? 0) - 1)).map(parseStep),
+    entriesAfter: (revision) => joinEntries(after.all(revision).map(parseStep), change),
+  };
+}
+
+/** Notes in the journal that the book has a new form: edits made in an older one are not undone across it. */
+export function noteMigration(db: Database.Database, name: string, at: string): void {
+  db.prepare(
+    `INSERT INTO journal (revision, at, kind, lasting, label, change)
+     SELECT ifnull(max(revision), 0) + 1, ?, 'migrate', 1, ?, ? FROM journal`,
+  ).run(at, name, JSON.stringify({ label: name, added: [], updated: [], removed: [] }));
+}
+
+function joinEntries(
+  steps: readonly JournalStep[],
+  changeOf: Journal['change'],
+): Result<readonly JournalEntry[], StorageFault> {
+  const entries: JournalEntry[] = [];
+  for (const step of steps) {
+    const change = changeOf(step.revision);
+    if (!change.ok) return change;
+    entries.push({ ...step, change: change.value });
+  }
+  return ok(entries);
+}
+
+function parseStep(row: unknown): JournalStep {
+  const [revision, kind, lasting, label] = Row.parse(row);
+  return { revision, kind, lasting: lasting === 1, label };
+}
+
+function parseChange(revision: number, text: unknown): Result<Change, StorageFault> {
+  const read = ChangeSchema.safeParse(parseJson(text));
+  if (read.success) return ok(read.data);
+  return failed({ kind: 'damaged', damage: { what: 'journal', revision } });
+}

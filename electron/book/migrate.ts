@@ -1,0 +1,61 @@
+import type Database from 'better-sqlite3';
+
+import type { BookFault } from '#shared-calc/records/book-fault.ts';
+import { failed, ok } from '#shared-calc/result.ts';
+import type { Result } from '#shared-calc/result.ts';
+
+import { noteMigration } from './journal.ts';
+import type { Migration } from './migrations/migration.ts';
+import { isDatabaseError, storageFaultOf } from './storage-fault.ts';
+
+/** The version of a book that has been through all of them; a gap or a wrong order is a bug. */
+export function newestVersion(migrations: readonly Migration[]): number {
+  for (const [index, migration] of migrations.entries()) {
+    if (migration.version !== index + 1) throw new Error(`migration ${migration.name} should be number ${index + 1}`);
+  }
+  return migrations.length;
+}
+
+/** Brings a book forward, each step with its version in one transaction. The step that fails leaves nothing behind. */
+export function migrate(
+  db: Database.Database,
+  migrations: readonly Migration[],
+  at: string,
+): Result<undefined, BookFault> {
+  for (const migration of migrations) {
+    try {
+      step(db, migration, () => noteMigration(db, migration.name, at));
+    } catch (error) {
+      return failed(migrationFault(error, migration));
+    }
+  }
+  return ok(undefined);
+}
+
+/** The same for a book that has no journal to note it in yet. */
+export function applyMigrations(db: Database.Database, migrations: readonly Migration[]): void {
+  for (const migration of migrations) step(db, migration, () => undefined);
+}
+
+function step(db: Database.Database, migration: Migration, note: () => void): void {
+  // A table is rebuilt by dropping it, which needs the keys off; they can only be switched outside a transaction.
+  db.pragma('foreign_keys = OFF');
+  try {
+    db.transaction(() => {
+      migration.up(db);
+      note();
+      db.pragma(`user_version = ${migration.version}`);
+      const loose = db.pragma('foreign_key_check');
+      if (Array.isArray(loose) && loose.length > 0) throw new Error(`${migration.name} leaves loose references`);
+    }).immediate();
+  } finally {
+    db.pragma('foreign_keys = ON');
+  }
+}
+
+function migrationFault(error: unknown, migration: Migration): BookFault {
+  const fault = storageFaultOf(error);
+  if (fault) return fault;
+  if (!isDatabaseError(error)) throw error;
+  return { kind: 'migration-failed', version: migration.version, name: migration.name, says: error.message };
+}

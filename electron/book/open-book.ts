@@ -1,0 +1,79 @@
+import type { BookFault } from '#shared-calc/records/book-fault.ts';
+import { ok } from '#shared-calc/result.ts';
+import type { Result } from '#shared-calc/result.ts';
+
+import { backUpForDay } from './backups.ts';
+import type { BookState, Present } from './book-state.ts';
+import type { Book } from './book.ts';
+import { checkBook } from './check-book.ts';
+import { editsOf } from './edit.ts';
+import { exportBook } from './export-book.ts';
+import { verifyIssued } from './issued.ts';
+import { clock, openFile } from './open-file.ts';
+import type { OpenFile } from './open-file.ts';
+import type { OpenOptions, OpeningNote } from './open-options.ts';
+import { previewOf, readBackup, restoreChange } from './restore.ts';
+import { storing } from './storage-fault.ts';
+import { syncFolderOf } from './sync-folder.ts';
+
+/** Opens a workshop's book. A file that is refused is left exactly as it was. */
+export function openBook(path: string, options: OpenOptions): Result<Book, BookFault> {
+  const file = openFile(path, options);
+  if (!file.ok) return file;
+  return ok(bookOf(file.value, options));
+}
+
+function bookOf(file: OpenFile, options: OpenOptions): Book {
+  const { state, connection, path } = file;
+  const { db } = connection;
+  const edits = editsOf(state, options.now ?? clock);
+  const present = () => presentOf(state);
+  return {
+    path,
+    notes: [...file.notes, ...openingNotes(file, present(), options)],
+    records: () => present().records,
+    revision: () => present().revision,
+    apply: edits.apply,
+    undo: edits.undo,
+    redo: edits.redo,
+    canUndo: () => state.history().past.at(-1)?.label,
+    canRedo: () => state.history().future.at(-1)?.label,
+    changedElsewhere: state.changedElsewhere,
+    entriesAfter: state.journal.entriesAfter,
+    nextQuote: state.numbers.next,
+    exportTo: (target, how) => exportBook(db, target, how),
+    previewRestore: (backup) => {
+      const records = readBackup(backup, options);
+      return records.ok ? ok(previewOf(present().records, records.value)) : records;
+    },
+    restore: (backup, label) => {
+      const records = readBackup(backup, options);
+      return records.ok ? edits.applyTo((now) => restoreChange(label, now, records.value).change) : records;
+    },
+    check: () => storing(() => ok(checkBook(db))),
+    close: connection.close,
+  };
+}
+
+/** The file has been read before; that it cannot be read any more is no expected outcome. */
+function presentOf(state: BookState): Present {
+  const present = state.present();
+  if (!present.ok) throw new Error(`the open book cannot be read: ${JSON.stringify(present.fault)}`);
+  return present.value;
+}
+
+function openingNotes(
+  { connection, path }: OpenFile,
+  { records }: Present,
+  options: OpenOptions,
+): readonly OpeningNote[] {
+  const backup = options.backups === false ? ok(undefined) : backUpForDay(connection.db, path, options.today);
+  const altered = verifyIssued(records).flatMap(({ id, holds }) => (holds ? [] : [id]));
+  const folder = syncFolderOf(path);
+  return [
+    ...(backup.ok ? [] : [{ kind: 'backup-failed', fault: backup.fault } as const]),
+    ...(backup.ok && backup.value !== undefined ? [{ kind: 'backed-up', file: backup.value } as const] : []),
+    ...(altered.length > 0 ? [{ kind: 'issued-altered', quotes: altered } as const] : []),
+    ...(folder ? [{ kind: 'sync-folder', folder } as const] : []),
+  ];
+}

@@ -1,0 +1,119 @@
+import { accessSync, constants, existsSync, realpathSync } from 'node:fs';
+import { dirname } from 'node:path';
+
+import { z } from 'zod';
+
+import type { BookFault } from '#shared-calc/records/book-fault.ts';
+import { failed, ok } from '#shared-calc/result.ts';
+import type { Result } from '#shared-calc/result.ts';
+
+import { backUpBeforeMigration } from './backups.ts';
+import { bookState } from './book-state.ts';
+import type { BookState } from './book-state.ts';
+import { connect, isOpenHere } from './connection.ts';
+import type { Connection } from './connection.ts';
+import { judgeVersion } from './header.ts';
+import { migrate } from './migrate.ts';
+import { migrations as ownMigrations } from './migrations/all.ts';
+import type { Migration } from './migrations/migration.ts';
+import type { OpenOptions, OpeningNote } from './open-options.ts';
+import { probeBook } from './probe-book.ts';
+import { codeOf, storing } from './storage-fault.ts';
+
+export interface OpenFile {
+  readonly path: string;
+  readonly connection: Connection;
+  readonly state: BookState;
+  readonly notes: readonly OpeningNote[];
+}
+
+/** Opens the file behind a book: judged first, brought to the newest version, and read once. */
+export function openFile(path: string, options: OpenOptions): Result<OpenFile, BookFault> {
+  const migrations = options.migrations ?? ownMigrations;
+  const there = findFile(path, migrations);
+  if (!there.ok) return there;
+  return storing(() => {
+    const connection = connect(there.value);
+    const opened = closeIfThrown(connection, () => prepare(connection, there.value, { ...options, migrations }));
+    if (!opened.ok) connection.close();
+    return opened;
+  });
+}
+
+/** The file itself, where `path` is a link to it: the log lies beside the file. */
+function findFile(path: string, migrations: readonly Migration[]): Result<string, BookFault> {
+  if (!existsSync(path)) return failed({ kind: 'missing' });
+  return storing(() => {
+    const file = realpathSync(path);
+    if (isOpenHere(file)) return ok(file);
+    const probe = probeBook(file, migrations);
+    if (!probe.ok) return probe;
+    const closed = findClosedDoor(file);
+    return closed ? failed(closed) : ok(file);
+  });
+}
+
+/** Whether file and folder may be written: the log is written beside the book. */
+function findClosedDoor(file: string): BookFault | undefined {
+  if (!mayWrite(file)) return { kind: 'read-only', what: 'file' };
+  if (!mayWrite(dirname(file))) return { kind: 'read-only', what: 'folder' };
+  return undefined;
+}
+
+function mayWrite(path: string): boolean {
+  try {
+    accessSync(path, constants.W_OK);
+    return true;
+  } catch (error) {
+    if (!['EACCES', 'EPERM', 'EROFS'].includes(codeOf(error))) throw error;
+    return false;
+  }
+}
+
+function closeIfThrown<T>(connection: Connection, act: () => T): T {
+  try {
+    return act();
+  } catch (error) {
+    connection.close();
+    throw error;
+  }
+}
+
+type Prepared = OpenOptions & { readonly migrations: readonly Migration[] };
+
+function prepare(connection: Connection, path: string, options: Prepared): Result<OpenFile, BookFault> {
+  const { db } = connection;
+  // Shows a lock or a read-only file before anything is done; writes nothing.
+  db.exec('BEGIN IMMEDIATE; ROLLBACK');
+  const notes = bringForward(connection, path, options);
+  if (!notes.ok) return notes;
+  const state = bookState(db);
+  const present = state.present();
+  if (!present.ok) return present;
+  db.pragma('journal_mode = WAL');
+  return ok({ path, connection, state, notes: notes.value });
+}
+
+/** Migrates where that is due, and only once a backup stands. */
+function bringForward({ db }: Connection, path: string, options: Prepared): Result<readonly OpeningNote[], BookFault> {
+  const pragma = (name: string) => z.int().parse(db.pragma(name, { simple: true }));
+  // Asked again: what the log holds may be newer than the header in the file.
+  const found = judgeVersion(pragma('application_id'), pragma('user_version'), options.migrations.length);
+  if (!found.ok) return found;
+  const from = found.value.version;
+  const due = options.migrations.slice(from);
+  if (due.length === 0) return ok([]);
+  const backup =
+    options.backups === false ? ok(undefined) : backUpBeforeMigration(db, path, { day: options.today, version: from });
+  if (!backup.ok) return backup;
+  const moved = migrate(db, due, (options.now ?? clock)());
+  if (!moved.ok) return moved;
+  const backedUp: readonly OpeningNote[] =
+    backup.value === undefined ? [] : [{ kind: 'backed-up', file: backup.value }];
+  return ok([...backedUp, { kind: 'migrated', from, to: options.migrations.length }]);
+}
+
+/** The time now, to the second or better, in UTC. */
+export function clock(): string {
+  return new Date().toISOString();
+}

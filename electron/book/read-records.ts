@@ -1,0 +1,36 @@
+import type Database from 'better-sqlite3';
+
+import type { BadRecord } from '#shared-calc/records/book-fault.ts';
+import { allKinds } from '#shared-calc/records/records.ts';
+import type { RecordKind, Records } from '#shared-calc/records/records.ts';
+import { failed, ok } from '#shared-calc/result.ts';
+import type { Result } from '#shared-calc/result.ts';
+
+import { columnsOf, parseRow } from './row.ts';
+import { sqlName } from './tables/table.ts';
+
+/**
+ * Every record of the file, in the order in which they were added; all that do not fit their kind are named.
+ * It stands inside a transaction, so that the tables are of one moment.
+ */
+export function readRecords(db: Database.Database): Result<Records, readonly BadRecord[]> {
+  const bad: BadRecord[] = [];
+  const kinds = allKinds.map((kind) => [kind, readKind(db, kind, bad)] as const);
+  return bad.length > 0 ? failed(bad) : ok(Object.fromEntries(kinds) as unknown as Records);
+}
+
+function readKind(db: Database.Database, kind: RecordKind, bad: BadRecord[]): ReadonlyMap<string, unknown> {
+  const records = new Map<string, unknown>();
+  for (const cells of db.prepare(selectOf(kind)).raw().all()) {
+    const row = cells as readonly unknown[];
+    const record = parseRow(kind, row);
+    if (record.ok) records.set(record.value.id, record.value);
+    else bad.push({ kind, id: String(row[0]), issues: record.fault });
+  }
+  return records;
+}
+
+function selectOf(kind: RecordKind): string {
+  const columns = columnsOf(kind).map(([field]) => `"${sqlName(field)}"`);
+  return `SELECT ${columns.join(', ')} FROM ${sqlName(kind)} ORDER BY rowid`;
+}

@@ -1,0 +1,57 @@
+import { copyFileSync, existsSync, renameSync } from 'node:fs';
+import { basename, dirname, extname, join } from 'node:path';
+
+import type { BookFault } from '#shared-calc/records/book-fault.ts';
+import { failed, ok } from '#shared-calc/result.ts';
+import type { Result } from '#shared-calc/result.ts';
+
+import { isOpenHere } from './connection.ts';
+import type { OpenOptions } from './open-options.ts';
+import { readBackup } from './restore.ts';
+import { placeNew, settleFile } from './settle-file.ts';
+import { storing } from './storage-fault.ts';
+
+/**
+ * Puts a backup in the place of a book that cannot be opened any more or is gone. What lies there is kept under
+ * another name, `aside`. A book that can still be opened is restored from within instead.
+ */
+export function recoverBook(
+  path: string,
+  backup: string,
+  options: OpenOptions,
+): Result<{ readonly aside: string | undefined }, BookFault> {
+  if (existsSync(path) && isOpenHere(path)) return failed({ kind: 'in-use' });
+  const readable = readBackup(backup, options);
+  if (!readable.ok) return readable;
+  return storing(() => {
+    let aside: string | undefined;
+    const settled = settleFile(
+      path,
+      (passing) => copyOf(backup, passing),
+      (passing, place) => {
+        aside = putAside(place, options.today);
+        return placeNew(passing, place);
+      },
+    );
+    return settled.ok ? ok({ aside }) : settled;
+  });
+}
+
+function copyOf(backup: string, file: string): Result<undefined, never> {
+  copyFileSync(backup, file);
+  return ok(undefined);
+}
+
+function putAside(path: string, today: string): string | undefined {
+  if (!existsSync(path)) return undefined;
+  const aside = freeName(path, today, 1);
+  renameSync(path, aside);
+  for (const end of ['-wal', '-shm']) if (existsSync(path + end)) renameSync(path + end, aside + end);
+  return aside;
+}
+
+function freeName(path: string, today: string, nth: number): string {
+  const end = extname(path);
+  const name = join(dirname(path), `${basename(path, end)} damaged ${today}${nth > 1 ? ` ${nth}` : ''}${end}`);
+  return existsSync(name) ? freeName(path, today, nth + 1) : name;
+}

@@ -1,0 +1,106 @@
+import { copyFileSync, existsSync, mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+
+import type { BookFault, RecordName } from '#shared-calc/records/book-fault.ts';
+import type { Change } from '#shared-calc/records/change.ts';
+import { diffRecords } from '#shared-calc/records/diff-records.ts';
+import { allKinds } from '#shared-calc/records/records.ts';
+import type { RecordKind, Records } from '#shared-calc/records/records.ts';
+import { failed, ok } from '#shared-calc/result.ts';
+import type { Result } from '#shared-calc/result.ts';
+
+import { meantBy, referencesOf } from './check-references.ts';
+import { isOpenHere } from './connection.ts';
+import { openFile } from './open-file.ts';
+import type { OpenOptions } from './open-options.ts';
+import { storing } from './storage-fault.ts';
+
+export interface RestoreCounts {
+  readonly added: number;
+  readonly changed: number;
+  readonly removed: number;
+}
+
+export interface RestorePreview {
+  /** Only the kinds in which something changes. */
+  readonly counts: { readonly [K in RecordKind]?: RestoreCounts };
+  /** What stays though the backup does not have it: issued quotes and what they refer to. */
+  readonly kept: readonly RecordName[];
+}
+
+/** The records of a backup, read from a copy of it brought to the newest version. */
+export function readBackup(file: string, options: OpenOptions): Result<Records, BookFault> {
+  if (!existsSync(file)) return failed({ kind: 'missing' });
+  if (isOpenHere(file)) return failed({ kind: 'in-use' });
+  return storing(() => {
+    const folder = mkdtempSync(join(tmpdir(), 'loamwright-'));
+    try {
+      return readCopy(file, join(folder, 'book'), options);
+    } finally {
+      rmSync(folder, { recursive: true, force: true });
+    }
+  });
+}
+
+function readCopy(file: string, copy: string, options: OpenOptions): Result<Records, BookFault> {
+  copyFileSync(file, copy);
+  if (existsSync(`${file}-wal`)) copyFileSync(`${file}-wal`, `${copy}-wal`);
+  const opened = openFile(copy, { ...options, backups: false });
+  if (!opened.ok) return opened;
+  const present = opened.value.state.present();
+  opened.value.connection.close();
+  return present.ok ? ok(present.value.records) : present;
+}
+
+export function previewOf(present: Records, backup: Records): RestorePreview {
+  const { change, kept } = restoreChange('', present, backup);
+  const count = (kind: RecordKind, each: readonly { readonly kind: RecordKind }[]) =>
+    each.filter((one) => one.kind === kind).length;
+  const counts = allKinds.map((kind): readonly [RecordKind, RestoreCounts] => [
+    kind,
+    { added: count(kind, change.added), changed: count(kind, change.updated), removed: count(kind, change.removed) },
+  ]);
+  const changing = counts.filter(([, { added, changed, removed }]) => added + changed + removed > 0);
+  return { counts: Object.fromEntries(changing), kept };
+}
+
+/** The edit that brings a backup's records back. */
+export function restoreChange(
+  label: string,
+  present: Records,
+  backup: Records,
+): { readonly change: Change; readonly kept: readonly RecordName[] } {
+  const kept = findKept(present, backup);
+  const target = allKinds.map((kind) => [kind, new Map<string, unknown>(backup[kind])] as const);
+  const wanted = new Map(target);
+  for (const id of present.issuedQuote.keys()) wanted.get('issuedQuote')?.set(id, present.issuedQuote.get(id));
+  for (const { kind, id } of kept) wanted.get(kind)?.set(id, present[kind].get(id));
+  return { change: diffRecords(label, present, Object.fromEntries(target) as unknown as Records), kept };
+}
+
+/** Issued quotes that the backup does not have, and everything that these need to refer to. */
+function findKept(present: Records, backup: Records): readonly RecordName[] {
+  const isMissing = ({ kind, id }: RecordName) => present[kind].has(id) && !backup[kind].has(id);
+  const quotes = [...present.issuedQuote.keys()].map((id): RecordName => ({ kind: 'issuedQuote', id }));
+  const needed = quotes.flatMap((quote) => meantRecords(present, quote));
+  const kept = quotes.filter(isMissing);
+  const seen = new Set<string>();
+  for (let next = needed.pop(); next; next = needed.pop()) {
+    const key = `${next.kind} ${next.id}`;
+    if (seen.has(key) || !isMissing(next)) continue;
+    seen.add(key);
+    kept.push(next);
+    needed.push(...meantRecords(present, next));
+  }
+  return kept;
+}
+
+function meantRecords(records: Records, { kind, id }: RecordName): readonly RecordName[] {
+  const record = records[kind].get(id);
+  if (!record) return [];
+  return referencesOf(kind).flatMap((reference) => {
+    const meant = meantBy(record, reference);
+    return meant === undefined ? [] : reference.kinds.map((each) => ({ kind: each, id: meant }));
+  });
+}

@@ -1,0 +1,95 @@
+import type { BookFault, Damage, EditFault, FieldIssue, RecordName } from '#shared-calc/records/book-fault.ts';
+import type { RecordKind } from '#shared-calc/records/records.ts';
+
+import type { DemoFault } from './read-demo.ts';
+
+type Fault = BookFault | EditFault | DemoFault;
+type Sayings = { readonly [K in Fault['kind']]: (fault: Extract<Fault, { readonly kind: K }>, book: string) => string };
+
+const kindWords: Readonly<Partial<Record<RecordKind, string>>> = {
+  packPrice: 'price',
+  cultureKind: 'culture kind',
+  taxClass: 'tax class',
+  closedDay: 'closed day',
+  localValue: 'local value',
+  stockEntry: 'stock entry',
+  issuedQuote: 'issued quote',
+  quoteLine: 'quote line',
+  treatmentBatch: 'treatment batch',
+};
+
+const tellAtMost = 5;
+
+const sayings: Sayings = {
+  locked: (_, book) => `Another program is writing in ${book}; try again when it is done.`,
+  'no-room': (_, book) => `There is no room left on the disk for ${book}.`,
+  'read-only': ({ what }, book) =>
+    what === 'file'
+      ? `${book} may only be read, and a book is written in too.`
+      : `The folder of ${book} may only be read, and a book is written in too.`,
+  'no-access': (_, book) => `${book} is closed to this user.`,
+  damaged: ({ damage }, book) => `${book} is damaged: ${sayDamage(damage)}. It was left as it is; a backup may help.`,
+  disk: ({ code }, book) => `The disk failed at ${book} (${code}).`,
+  missing: (_, book) => `There is no book at ${book}.`,
+  'not-a-book': ({ what }, book) =>
+    `${book} is not a book${what === 'other' ? '' : what === 'empty' ? ' but an empty file' : ' but a folder'}.`,
+  foreign: (_, book) => `${book} is another program's file, not a book.`,
+  newer: ({ found, newest }, book) =>
+    `${book} was written by a newer Loamwright (form ${found}, this one knows up to ${newest}).`,
+  'migration-failed': ({ version, name, says }, book) =>
+    `${book} could not be brought to form ${version}, ${name} (${says}). It was left in its old form.`,
+  exists: (_, book) => `${book} is there already.`,
+  'in-use': (_, book) => `${book} is open.`,
+  'changed-elsewhere': ({ records }) => `Changed in another window meanwhile: ${sayRecords(records)}.`,
+  ahead: ({ onRevision, revision }) => `The edit was made on revision ${onRevision}, and the book is at ${revision}.`,
+  'id-taken': ({ records }) => `There already: ${sayRecords(records)}.`,
+  'touched-twice': ({ record }) => `One edit changes ${sayRecord(record)} twice.`,
+  'not-valid': ({ record, issues }) => `${capital(sayRecord(record))} cannot be kept like this: ${sayIssues(issues)}.`,
+  'unknown-reference': ({ record, field, id }) =>
+    `${capital(sayRecord(record))} names ${id} as its ${field}, which is not in the book.`,
+  'still-used': ({ record, by }) => `${capital(sayRecord(record))} is still used by ${sayRecords(by)}.`,
+  'there-already': ({ record, other, fields }) =>
+    `${capital(sayRecord(record))} and ${sayRecord(other)} have the same ${fields.join(' and ')}.`,
+  issued: ({ record }) => `${capital(sayRecord(record))} stays as it was issued.`,
+  'hash-wrong': ({ record }) => `${capital(sayRecord(record))} does not match its own hash.`,
+  'number-used': ({ number, revision }) =>
+    `Quote ${number}${revision} has been issued before, and a number is used once.`,
+  lasting: ({ label }) => `This is not undone: ${label}.`,
+  'demo-unreadable': ({ file, says }) => `The demo workshop cannot be read: ${file}, ${says}.`,
+};
+
+/** One sentence for people; `path` is the book's. */
+export function sayBookFault(fault: Fault, path: string): string {
+  const say: (fault: never, book: string) => string = sayings[fault.kind];
+  return say(fault as never, path);
+}
+
+/** The same for an edit, where the book is the one at hand. */
+export function sayEditFault(fault: EditFault): string {
+  return capital(sayBookFault(fault, 'the book'));
+}
+
+/** "tank T07" */
+export function sayRecord({ kind, id }: RecordName): string {
+  return kind === 'workshop' ? 'the workshop' : `${kindWords[kind] ?? kind} ${id}`;
+}
+
+function sayRecords(records: readonly RecordName[]): string {
+  const more = records.length - tellAtMost;
+  return records.slice(0, tellAtMost).map(sayRecord).join(', ') + (more > 0 ? ` and ${more} more` : '');
+}
+
+function sayIssues(issues: readonly FieldIssue[]): string {
+  return issues.map(({ field, says }) => (field === '' ? says : `${field}: ${says}`)).join('; ');
+}
+
+function sayDamage(damage: Damage): string {
+  if (damage.what === 'pages') return 'parts of the file cannot be read';
+  if (damage.what === 'tables') return 'it is not made up as a book is';
+  if (damage.what === 'journal') return `its journal cannot be read at revision ${damage.revision}`;
+  return `these do not say what they should: ${sayRecords(damage.records)}`;
+}
+
+function capital(sentence: string): string {
+  return sentence.charAt(0).toUpperCase() + sentence.slice(1);
+}

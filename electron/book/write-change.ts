@@ -1,0 +1,42 @@
+import type Database from 'better-sqlite3';
+
+import type { Change } from '#shared-calc/records/change.ts';
+import type { RecordKind } from '#shared-calc/records/records.ts';
+
+import { columnsOf, toRow } from './row.ts';
+import { sqlName } from './tables/table.ts';
+
+interface Statements {
+  readonly add: Database.Statement;
+  readonly update: Database.Statement;
+  readonly remove: Database.Statement;
+}
+
+/** Writes the rows of a change. It stands inside a transaction and has been checked against the file. */
+export function changeWriter(db: Database.Database): (change: Change) => void {
+  const kept = new Map<RecordKind, Statements>();
+  const of = (kind: RecordKind) => {
+    const statements = kept.get(kind) ?? prepare(db, kind);
+    kept.set(kind, statements);
+    return statements;
+  };
+  return (change) => {
+    for (const { kind, record } of change.removed) expectOne(of(kind).remove.run(record.id));
+    for (const { kind, to } of change.updated) expectOne(of(kind).update.run(...toRow(kind, to), to.id));
+    for (const { kind, record } of change.added) expectOne(of(kind).add.run(...toRow(kind, record)));
+  };
+}
+
+function prepare(db: Database.Database, kind: RecordKind): Statements {
+  const table = sqlName(kind);
+  const columns = columnsOf(kind).map(([field]) => `"${sqlName(field)}"`);
+  return {
+    add: db.prepare(`INSERT INTO ${table} (${columns.join(', ')}) VALUES (${columns.map(() => '?').join(', ')})`),
+    update: db.prepare(`UPDATE ${table} SET ${columns.map((column) => `${column} = ?`).join(', ')} WHERE id = ?`),
+    remove: db.prepare(`DELETE FROM ${table} WHERE id = ?`),
+  };
+}
+
+function expectOne({ changes }: Database.RunResult): void {
+  if (changes !== 1) throw new Error(`one row expected, ${changes} written`);
+}

@@ -1,0 +1,41 @@
+import { sayBookFault } from '#electron/book/say-book-fault.ts';
+import { sayFinding } from '#electron/book/say-finding.ts';
+import type { Command } from '#electron/cli/command.ts';
+import { refusal, wrongUse } from '#electron/cli/outcome.ts';
+import { textTable } from '#electron/cli/text-table.ts';
+import { bookOption, withBook } from '#electron/cli/with-book.ts';
+
+/** Looks through a whole book: the file, every record, the issued quotes, the journal. */
+export const bookCheckCommand: Command = {
+  name: 'book check',
+  usage: 'book check [--book FILE]: looks through the whole book',
+  options: bookOption,
+  run: (given) =>
+    withBook(given, { whenMissing: 'refuse' }, (book) => {
+      const checked = book.check();
+      if (!checked.ok) return { is: 'no book', says: sayBookFault(checked.fault, book.path) };
+      const { sound, version, revision, counts, findings } = checked.value;
+      const says = findings.map(sayFinding);
+      const json = { sound, version, revision, counts, findings: says };
+      if (!sound) return { is: 'refused', says, json };
+      const rows = Object.entries(counts).map(([kind, count]) => [kind, String(count)]);
+      const table = () => `${textTable(['records', ''], rows, [1])}\n\nThe book is sound, at revision ${revision}.`;
+      return { is: 'answer', json, table };
+    }),
+};
+
+/** Writes the book out as one file, while it may be open elsewhere. */
+export const bookExportCommand: Command = {
+  name: 'book export',
+  usage: 'book export FILE [--book FILE]: writes the book out as one file',
+  options: bookOption,
+  run: (given) => {
+    const [file, ...more] = given.words;
+    if (file === undefined || more.length > 0) return wrongUse('Name one file: book export copy.loamwright');
+    return withBook(given, { whenMissing: 'refuse' }, (book) => {
+      const done = book.exportTo(file);
+      if (!done.ok) return refusal(sayBookFault(done.fault, file));
+      return { is: 'answer', json: { exported: done.value.path }, table: () => `Written: ${done.value.path}` };
+    });
+  },
+};

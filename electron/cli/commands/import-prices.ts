@@ -1,0 +1,74 @@
+import { readFileSync } from 'node:fs';
+import { sayEditFault } from '#electron/book/say-book-fault.ts';
+import type { Book } from '#electron/book/book.ts';
+import type { Command } from '#electron/cli/command.ts';
+import { refusal, wrongUse, type Outcome } from '#electron/cli/outcome.ts';
+import { textTable } from '#electron/cli/text-table.ts';
+import { bookOption, withBook } from '#electron/cli/with-book.ts';
+import { coinsText } from '#shared-calc/buy/coins.ts';
+import { importPrices, type PriceImport } from '#shared-calc/papers/import-prices.ts';
+import { isEmptyChange } from '#shared-calc/records/change.ts';
+import { workshopOf } from '#shared-calc/records/workshop-of.ts';
+
+/** Takes a price list in, or with `--try` only tells what it would do. A refused row stops all of it. */
+export const importPricesCommand: Command = {
+  name: 'book import-prices',
+  usage: 'book import-prices FILE.csv [--try]: takes in a price list of material, pack, unit, price, from',
+  options: { ...bookOption, try: 'flag' },
+  run: (given) => {
+    const [file, ...more] = given.words;
+    if (file === undefined || more.length > 0) return wrongUse('Name one file: book import-prices prices.csv');
+    return withBook(given, { whenMissing: 'refuse' }, (book) => takeIn(book, file, given.flag('try')));
+  },
+};
+
+function takeIn(book: Book, file: string, onlyTry: boolean): Outcome {
+  const text = readText(file);
+  if (text === undefined) return refusal(`Cannot read ${file}.`);
+  const records = book.records();
+  const list = importPrices(text, records);
+  const coinDecimals = workshopOf(records).coinDecimals;
+  const report = reportOf(list, onlyTry, coinDecimals);
+  if (list.refused.length > 0) {
+    const says = list.refused.map(({ row, says: why }) => `${file}, row ${row}: ${why}`);
+    return { is: 'refused', says: [...says, 'Nothing was taken in.'], json: report };
+  }
+  if (!onlyTry && !isEmptyChange(list.change)) {
+    const done = book.apply({ ...list.change, label: `price list ${file}` }, book.revision());
+    if (!done.ok) return refusal(sayEditFault(done.fault));
+  }
+  return { is: 'answer', json: report, table: () => tableOf(list, onlyTry, coinDecimals) };
+}
+
+function readText(file: string): string | undefined {
+  try {
+    return readFileSync(file, 'utf8');
+  } catch {
+    return undefined;
+  }
+}
+
+function reportOf(list: PriceImport, onlyTry: boolean, decimals: number) {
+  return {
+    tried: onlyTry,
+    taken: list.refused.length > 0 ? 0 : list.taken.length,
+    prices: list.taken.map(({ priceCoins, beforeCoins, ...told }) => ({
+      ...told,
+      price: coinsText(priceCoins, decimals),
+      before: beforeCoins === undefined ? null : coinsText(beforeCoins, decimals),
+    })),
+    refused: list.refused,
+  };
+}
+
+function tableOf(list: PriceImport, onlyTry: boolean, decimals: number): string {
+  const rows = list.taken.map(({ material, pack, unit, from, priceCoins, beforeCoins }) => [
+    material,
+    `${pack} ${unit}`,
+    from,
+    beforeCoins === undefined ? '' : coinsText(beforeCoins, decimals),
+    coinsText(priceCoins, decimals),
+  ]);
+  const said = onlyTry ? 'Tried only: nothing was written.' : `${list.taken.length} prices taken in.`;
+  return `${textTable(['material', 'pack', 'from', 'before', 'price'], rows, [3, 4])}\n\n${said}`;
+}

@@ -1,0 +1,83 @@
+import { orderNeeds } from '#shared-calc/bench/order-sums.ts';
+import type { MaterialNeed } from '#shared-calc/buy/material-need.ts';
+import { needsCsv, packList } from '#shared-calc/papers/needs-csv.ts';
+import { coinsText } from '#shared-calc/buy/coins.ts';
+import { cleanNoise, writeNumber } from '#shared-calc/quantity/write-figure.ts';
+import { sayOrderFault } from '#shared-calc/words/say-order-fault.ts';
+import type { Command } from '#electron/cli/command.ts';
+import { orderOptions } from '#electron/cli/order-options.ts';
+import { refusal } from '#electron/cli/outcome.ts';
+import { textTable } from '#electron/cli/text-table.ts';
+import { bookOption, withBook } from '#electron/cli/with-book.ts';
+import { workOrder } from '#electron/cli/work-order.ts';
+
+export const buyOptions = { ...orderOptions, ...bookOption, basis: 'text', stock: 'text', materials: 'text', csv: 'flag', bom: 'flag' } as const;
+
+/** The needs list of an order, all its sizes together. */
+export const needsCommand: Command = {
+  name: 'needs',
+  usage: 'needs --sizes T03,T07x2 [--basis used|packs] [--stock FILE.csv] [--materials M01,M04] [--csv]: the needs list',
+  options: buyOptions,
+  run: (given) =>
+    withBook(given, { whenMissing: 'make' }, (book) => {
+      const worked = workOrder(given, book.records());
+      if (!worked.ok) return refusal(...worked.fault);
+      const { bench, order, pricing, workshop } = worked.value;
+      const needs = orderNeeds(bench, order.columns.map((column) => column.key), pricing);
+      if (!needs.ok) return refusal(sayOrderFault(needs.fault));
+      const money = (coins: number) => coinsText(coins, workshop.coinDecimals);
+      const { totalCoins, packsTotalCoins, landedCoins } = needs.value;
+      return {
+        is: 'answer',
+        json: {
+          needs: needs.value.needs.map((need) => needJson(need, money)),
+          total: money(totalCoins),
+          packsTotal: money(packsTotalCoins),
+          landed: money(landedCoins),
+        },
+        table: () =>
+          [
+            needsTable(needs.value.needs, money),
+            '',
+            `used cost ${money(totalCoins)}, packs cost ${money(packsTotalCoins)}, landed ${money(landedCoins)} ${workshop.currency}`,
+          ].join('\n'),
+        csv: () => needsCsv(needs.value, workshop),
+      };
+    }),
+};
+
+type Money = (coins: number) => string;
+
+/** A need as `--json` gives it. */
+export function needJson(need: MaterialNeed, money: Money): Record<string, unknown> {
+  return {
+    material: need.material,
+    label: need.label,
+    group: need.group,
+    used: cleanNoise(need.used),
+    unit: need.unit,
+    onHand: need.onHand,
+    packs: need.packs.map((pack) => ({
+      size: pack.amount,
+      unit: need.unit,
+      count: pack.count,
+      each: money(pack.priceCoins),
+    })),
+    cost: money(need.costCoins),
+    packsCost: money(need.packsCoins),
+    leftOver: cleanNoise(need.leftOver),
+  };
+}
+
+function needsTable(needs: readonly MaterialNeed[], money: Money): string {
+  const rows = needs.map((need) => [
+    need.material,
+    need.label,
+    writeNumber(need.used, Number.isInteger(cleanNoise(need.used)) ? 0 : 3),
+    need.unit,
+    packList(need),
+    money(need.costCoins),
+    money(need.packsCoins),
+  ]);
+  return textTable(['', 'material', 'used', '', 'packs', 'used cost', 'packs cost'], rows, [2, 5, 6]);
+}

@@ -1,0 +1,74 @@
+import { orderSums } from '#shared-calc/bench/order-sums.ts';
+import { coinsText } from '#shared-calc/buy/coins.ts';
+import { quoteCsv } from '#shared-calc/papers/quote-csv.ts';
+import type { QuoteSums } from '#shared-calc/price/quote-sums.ts';
+import { writeNumber } from '#shared-calc/quantity/write-figure.ts';
+import type { Workshop } from '#shared-calc/records/records.ts';
+import { sayOrderFault } from '#shared-calc/words/say-order-fault.ts';
+import type { Command } from '#electron/cli/command.ts';
+import { orderOptions } from '#electron/cli/order-options.ts';
+import { refusal } from '#electron/cli/outcome.ts';
+import { textTable } from '#electron/cli/text-table.ts';
+import { bookOption, withBook } from '#electron/cli/with-book.ts';
+import { workOrder } from '#electron/cli/work-order.ts';
+
+/** The quote of an order. Its CSV is the client's; `--inside` adds cost and margin. */
+export const quoteCommand: Command = {
+  name: 'quote',
+  usage: 'quote --sizes T05 [--basis used|packs] [--inside] [--csv]: the quote',
+  options: { ...orderOptions, ...bookOption, basis: 'text', inside: 'flag', csv: 'flag', bom: 'flag' },
+  run: (given) =>
+    withBook(given, { whenMissing: 'make' }, (book) => {
+      const worked = workOrder(given, book.records());
+      if (!worked.ok) return refusal(...worked.fault);
+      const { bench, order, pricing, workshop } = worked.value;
+      const sums = orderSums(bench, order.columns.map((column) => column.key), pricing);
+      if (!sums.ok) return refusal(sayOrderFault(sums.fault));
+      const { quote } = sums.value;
+      return {
+        is: 'answer',
+        json: quoteJson(quote, workshop),
+        table: () => quoteTable(quote, workshop),
+        csv: () => quoteCsv(quote, workshop, { inside: given.flag('inside') }),
+      };
+    }),
+};
+
+/** A quote as `--json` gives it. */
+export function quoteJson(quote: QuoteSums, workshop: Workshop): Record<string, unknown> {
+  const money = (coins: number) => coinsText(coins, workshop.coinDecimals);
+  return {
+    lines: quote.lines.map(({ group, label, costCoins, margin, priceCoins, taxClass }) => ({
+      group,
+      label,
+      cost: money(costCoins),
+      margin,
+      price: money(priceCoins),
+      taxClass,
+    })),
+    cost: money(quote.costCoins),
+    net: money(quote.netCoins),
+    tax: Object.fromEntries(quote.tax.map(({ taxClass, coins }) => [taxClass, money(coins)])),
+    gross: money(quote.grossCoins),
+    deposit: money(quote.depositCoins),
+    hours: quote.hours,
+  };
+}
+
+function quoteTable(quote: QuoteSums, workshop: Workshop): string {
+  const money = (coins: number) => coinsText(coins, workshop.coinDecimals);
+  const rows = quote.lines.map(({ label, costCoins, margin, priceCoins, taxClass }) => [
+    label,
+    money(costCoins),
+    `${writeNumber(margin * 100, 0)} %`,
+    money(priceCoins),
+    taxClass,
+  ]);
+  return [
+    textTable(['for the builder only', 'cost', 'margin', 'price', 'tax'], rows, [1, 2, 3]),
+    '',
+    `before tax ${money(quote.netCoins)}`,
+    ...quote.tax.map(({ taxClass, coins }) => `tax, ${taxClass} ${money(coins)}`),
+    `price ${money(quote.grossCoins)} ${workshop.currency}, deposit ${money(quote.depositCoins)}, ${quote.hours} h`,
+  ].join('\n');
+}

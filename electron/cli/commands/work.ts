@@ -1,0 +1,33 @@
+import { workRule, type WorkFault } from '#shared-calc/bench/work-rule.ts';
+import { plainDisplay, showWithUnit } from '#shared-calc/quantity/shown-unit.ts';
+import { ruleWorking } from '#shared-calc/papers/rule-working.ts';
+import { sayRuleFault } from '#shared-calc/words/say-rule-fault.ts';
+import { sayProblem } from '#shared-calc/words/say-box-cause.ts';
+import type { Command } from '#electron/cli/command.ts';
+import { jsonValue } from '#electron/cli/json-figure.ts';
+import { refusal, wrongUse } from '#electron/cli/outcome.ts';
+
+/** Works one rule with literals: `work "steam_temp(650 m, 15 psi)"`. */
+export const workCommand: Command = {
+  name: 'work',
+  usage: 'work "RULE": works one rule with no recipe',
+  options: {},
+  run: (given) => {
+    const [text, ...more] = given.words;
+    if (text === undefined || more.length > 0) return wrongUse('Give one rule in quotes: work "layer_volume(0.4 m2, 40 mm)".');
+    const worked = workRule(text);
+    if (!worked.ok) return refusal(...sayWorkFault(worked.fault, text));
+    const { value, unit, kindName } = worked.value;
+    const working = ruleWorking(worked.value);
+    return {
+      is: 'answer',
+      json: { value: jsonValue(value, unit), unit, kind: kindName, working },
+      table: () => [showWithUnit(value, unit, plainDisplay), ...working].join('\n'),
+    };
+  },
+};
+
+function sayWorkFault(fault: WorkFault, text: string): readonly string[] {
+  if (fault.kind === 'no answer') return [sayProblem(fault.problem)];
+  return fault.faults.map((each) => `${sayRuleFault(each, text)} (at ${each.from + 1})`);
+}

@@ -1,0 +1,17 @@
+/** How a command ends. Faults go to standard error, one sentence each. */
+export type Outcome =
+  | { readonly is: 'answer'; readonly json: unknown; readonly table: () => string; readonly csv?: () => string }
+  | { readonly is: 'refused'; readonly says: readonly string[]; readonly json?: unknown }
+  | { readonly is: 'wrong use'; readonly says: string }
+  | { readonly is: 'no book'; readonly says: string }
+  | { readonly is: 'goes on' };
+
+export function refusal(...says: readonly string[]): Outcome {
+  return { is: 'refused', says };
+}
+
+export function wrongUse(says: string): Outcome {
+  return { is: 'wrong use', says };
+}
+
+export const exitCodes = { answer: 0, 'goes on': 0, refused: 1, 'wrong use': 2, 'no book': 3 } as const;

@@ -1,0 +1,111 @@
+import { openBench, type Bench } from '#shared-calc/bench/open-bench.ts';
+import type { Pricing } from '#shared-calc/bench/order-sums.ts';
+import { priceBook } from '#shared-calc/buy/price-book.ts';
+import type { Stock } from '#shared-calc/buy/stock.ts';
+import { parseDay } from '#shared-calc/calendar/day.ts';
+import { quoteRules } from '#shared-calc/price/quote-rules.ts';
+import { hourCoins } from '#shared-calc/price/hour-coins.ts';
+import type { Job, Records, Workshop } from '#shared-calc/records/records.ts';
+import { workshopOf } from '#shared-calc/records/workshop-of.ts';
+import { failed, ok, type Result } from '#shared-calc/result.ts';
+import { nearestName } from '#shared-calc/rule/nearest.ts';
+import { sayBoxCause } from '#shared-calc/words/say-box-cause.ts';
+import { readOrder, type Order } from './order-options.ts';
+import type { Arguments } from './read-arguments.ts';
+import { readStockFile } from './stock-file.ts';
+import { today } from './today.ts';
+
+/** An order at work: its bench, and what it is bought and priced by. */
+export interface WorkedOrder {
+  readonly order: Order;
+  readonly bench: Bench;
+  readonly pricing: Pricing;
+  readonly workshop: Workshop;
+}
+
+/** Opens the bench of the order that the options stand for; what is written on the command line must be readable. */
+export function workOrder(given: Arguments, records: Records): Result<WorkedOrder, readonly string[]> {
+  const order = readOrder(given, records);
+  if (!order.ok) return failed([order.fault]);
+  const pricing = readPricing(given, records, order.value);
+  if (!pricing.ok) return failed([pricing.fault]);
+  const lines = [...records.line.values()]
+    .filter((line) => line.recipe === order.value.recipe)
+    .toSorted((a, b) => a.order - b.order);
+  const unknown = order.value.written.flatMap(({ line }) => unknownLine(line, lines.map((each) => each.name)));
+  if (unknown.length > 0) return failed(unknown);
+  const { prices } = pricing.value;
+  const bench = openBench({
+    lines,
+    columns: order.value.columns,
+    job: order.value.job,
+    decimalComma: false,
+    isOldPrice: (material) => prices.goods.get(material)?.packs.some((pack) => pack.old) ?? false,
+  });
+  const refused = refusedWrites(order.value, bench);
+  if (refused.length > 0) return failed(refused);
+  return ok({ order: order.value, bench, pricing: pricing.value, workshop: workshopOf(records) });
+}
+
+function readPricing(given: Arguments, records: Records, order: Order): Result<Pricing, string> {
+  const workshop = workshopOf(records);
+  const on = given.text('on') ?? today();
+  if (!parseDay(on).ok) return failed(`--on ${on}: write the day as 2026-11-25.`);
+  const basis = given.text('basis') ?? records.job.get(order.jobId ?? '')?.basis ?? 'used';
+  if (!isBasis(basis)) return failed(`--basis ${basis}: choose used or packs.`);
+  const prices = priceBook(records, { on, oldPriceDays: workshop.oldPriceDays });
+  const materials = readMaterials(given, prices.goods);
+  if (!materials.ok) return materials;
+  const stock = readStock(given, records);
+  if (!stock.ok) return stock;
+  const oneOffs = [...records.quoteLine.values()].filter((line) => line.job === order.jobId);
+  return ok({
+    prices,
+    rules: quoteRules(workshop, records, hourCoins(records)),
+    basis,
+    stock: stock.value,
+    ...(materials.value && { materials: materials.value }),
+    ...(oneOffs.length > 0 && { oneOffs }),
+  });
+}
+
+function isBasis(word: string): word is Job['basis'] {
+  return word === 'used' || word === 'packs';
+}
+
+function readMaterials(
+  given: Arguments,
+  goods: ReadonlyMap<string, unknown>,
+): Result<readonly string[] | undefined, string> {
+  const materials = given.text('materials')?.split(',').map((each) => each.trim());
+  const unknown = materials?.find((each) => !goods.has(each));
+  if (unknown === undefined) return ok(materials);
+  const near = nearestName(unknown, [...goods.keys()]);
+  return failed(`No material called ${unknown}.${near === undefined ? '' : ` Did you mean ${near}?`}`);
+}
+
+function readStock(given: Arguments, records: Records): Result<Stock, string> {
+  const file = given.text('stock');
+  return file === undefined ? ok(new Map()) : readStockFile(file, records);
+}
+
+function unknownLine(name: string, names: readonly string[]): readonly string[] {
+  if (names.includes(name)) return [];
+  const near = nearestName(name, names);
+  return [`Nothing called ${name}.${near === undefined ? '' : ` Did you mean ${near}?`}`];
+}
+
+/** Sentences for what was written on the command line and cannot be read, and for loops it makes. */
+function refusedWrites(order: Order, bench: Bench): readonly string[] {
+  const says = new Set<string>();
+  for (const { column, line } of order.written) {
+    const keys = column === undefined ? order.columns.map((each) => each.key) : [column];
+    for (const key of keys) {
+      const { cause, text } = bench.box(key, line);
+      if (cause?.why !== 'faulty' && cause?.why !== 'loop') continue;
+      const at = cause.why === 'faulty' && cause.fault.kind === 'rule' ? cause.fault.faults[0]?.from : undefined;
+      says.add(`${line}=${text}: ${sayBoxCause(cause, line)}${at === undefined ? '' : ` (at ${at + 1})`}`);
+    }
+  }
+  return [...says];
+}

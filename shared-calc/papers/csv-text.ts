@@ -1,0 +1,53 @@
+import Papa from 'papaparse';
+
+/** A number is written as it is; words are made harmless for programs that would run them. */
+export type CsvCell = string | number | Amount;
+
+/** An exact decimal, such as money, that must keep its digits: `{ amount: '-114.40' }`. */
+export interface Amount {
+  readonly amount: string;
+}
+
+export interface CsvOptions {
+  /** Decimal comma: fields are then parted by semicolons. */
+  readonly decimalComma?: boolean;
+}
+
+/**
+ * Records as RFC 4180 text: CRLF after each, fields quoted where they must be. Words that a reader's program
+ * would run get a leading apostrophe; true numbers are left alone.
+ */
+export function csvText(rows: readonly (readonly CsvCell[])[], { decimalComma = false }: CsvOptions = {}): string {
+  const data = rows.map((row) => row.map((cell) => cellText(cell, decimalComma)));
+  const text = Papa.unparse(data, {
+    newline: '\r\n',
+    delimiter: decimalComma ? ';' : ',',
+    escapeFormulae: false,
+    skipEmptyLines: false,
+  });
+  return text === '' ? '' : `${text}\r\n`;
+}
+
+function cellText(cell: CsvCell, decimalComma: boolean): string {
+  if (typeof cell === 'string') return harmless(cell);
+  const digits = typeof cell === 'number' ? plainDigits(cell) : cell.amount;
+  return decimalComma ? digits.replace('.', ',') : digits;
+}
+
+function plainDigits(figure: number): string {
+  return Number.isFinite(figure) ? String(figure) : '';
+}
+
+/** What one program or another takes for the start of a formula, in plain and full width. */
+const runs = /^[=+\-@\uff1d\uff0b\uff0d\uff20]/;
+/** Marks that a reader may pass over before it: blanks, quotes, direction and zero-width marks. */
+const passedOver = /^[\s"'\u200b-\u200f\u202a-\u202e\u2060-\u2069\ufeff]+/;
+const NUL = String.fromCodePoint(0);
+const controlMarks = new Set(['\t', '\r', '\n', NUL]);
+
+/** Words as text only: an apostrophe before what might be run, and NUL as its picture. */
+export function harmless(words: string): string {
+  const start = words.replaceAll(NUL, '').replace(passedOver, '');
+  const shown = words.replaceAll(NUL, '\u2400');
+  return runs.test(start) || controlMarks.has(words.charAt(0)) ? `'${shown}` : shown;
+}

@@ -1,0 +1,38 @@
+import type { QuoteSums } from '#shared-calc/price/quote-sums.ts';
+import type { Workshop } from '#shared-calc/records/records.ts';
+import { coinAmount } from './coin-amount.ts';
+import { csvText, type CsvCell } from './csv-text.ts';
+
+interface QuoteCsvOptions {
+  /** For the builder alone: cost and margin too. */
+  readonly inside: boolean;
+}
+
+/** A quote as CSV for the client: group, price and tax class, then the sums. No cost or margin unless `inside`. */
+export function quoteCsv(quote: QuoteSums, workshop: Workshop, { inside }: QuoteCsvOptions): string {
+  const money = (coins: number) => coinAmount(coins, workshop.coinDecimals);
+  const within = (cells: readonly CsvCell[]) => (inside ? cells : []);
+  const lines = quote.lines.map((line): CsvCell[] => [
+    line.label,
+    money(line.priceCoins),
+    line.taxClass,
+    ...within([money(line.costCoins), line.margin]),
+  ]);
+  const sum = (label: string, coins: number, taxClass = ''): CsvCell[] => [
+    label,
+    money(coins),
+    taxClass,
+    ...within(['', '']),
+  ];
+  return csvText(
+    [
+      ['item', 'price', 'tax class', ...within(['cost', 'margin'])],
+      ...lines,
+      sum('Before tax', quote.netCoins),
+      ...quote.tax.map((tax) => sum('Tax', tax.coins, tax.taxClass)),
+      sum('Price', quote.grossCoins),
+      sum('Deposit', quote.depositCoins),
+    ],
+    workshop,
+  );
+}

@@ -1,0 +1,34 @@
+import type { ShoppingRun } from '#shared-calc/buy/shopping-run.ts';
+import { cleanNoise } from '#shared-calc/quantity/write-figure.ts';
+import type { Workshop } from '#shared-calc/records/records.ts';
+import { coinAmount } from './coin-amount.ts';
+import { csvText, type CsvCell } from './csv-text.ts';
+import { packList } from './needs-csv.ts';
+
+const heading = ['supplier', 'material', 'label', 'needed', 'unit', 'on hand', 'packs', 'together', 'alone', 'left over'];
+
+/** A shopping run as CSV: a row a material, then each supplier's carriage, then the sums. */
+export function runCsv(run: ShoppingRun, workshop: Workshop): string {
+  const money = (coins: number) => coinAmount(coins, workshop.coinDecimals);
+  const nameOf = (id: string | undefined) => run.suppliers.find((each) => each.supplier === id)?.name ?? '';
+  const goods = run.materials.map((need): CsvCell[] => [
+    nameOf(need.supplier),
+    need.material,
+    need.label,
+    cleanNoise(need.used),
+    need.unit,
+    cleanNoise(need.onHand),
+    packList(need),
+    money(need.costCoins),
+    money(need.aloneCoins),
+    cleanNoise(need.leftOver),
+  ]);
+  const carriage = run.suppliers.map((bill): CsvCell[] => {
+    return [bill.name, '', 'carriage', '', '', '', '', money(bill.carriageCoins), '', ''];
+  });
+  const sums: CsvCell[][] = [
+    ['', '', 'goods', '', '', '', '', money(run.togetherCoins), money(run.aloneCoins), ''],
+    ['', '', 'landed', '', '', '', '', money(run.landedTogetherCoins), money(run.landedAloneCoins), ''],
+  ];
+  return csvText([heading, ...goods, ...carriage, ...sums], workshop);
+}
