@@ -46,13 +46,12 @@ function collect<T>(
   amountOf: (line: Line, base: number, build: Omit<BuildAmount, 'amount'>) => T,
 ): Result<readonly T[], NoAmount> {
   const amounts: T[] = [];
-  const lines = bench.input().lines.filter((line) => line.role === asked.role);
-  for (const column of bench.input().columns.filter((each) => asked.columns.includes(each.key))) {
-    for (const line of lines) {
-      const box = bench.box(column.key, line.name);
+  const columns = bench.input().columns.filter((each) => asked.columns.includes(each.key));
+  for (const line of bench.input().lines.filter((each) => each.role === asked.role)) {
+    for (const { key, count } of columns) {
+      const box = bench.box(key, line.name);
       if (typeof box.value !== 'number') return failed({ kind: 'no-amount-yet', box });
-      const build = { line: line.name, perJob: line.perJob, column: column.key, count: column.count };
-      amounts.push(amountOf(line, box.value, build));
+      amounts.push(amountOf(line, box.value, { line: line.name, perJob: line.perJob, column: key, count }));
     }
   }
   return ok(amounts);

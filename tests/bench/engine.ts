@@ -1,0 +1,151 @@
+import { HyperFormula } from 'hyperformula';
+import { openBench, type Bench } from '#shared-calc/bench/open-bench.ts';
+import { callInBase } from '#shared-calc/engine/call-function.ts';
+import type { ColumnInput } from '#shared-calc/recipe/column.ts';
+import { compileRule, type Sum, type Value } from '#shared-calc/rule/evaluate-rule.ts';
+import { tradeFunctions } from '#shared-calc/trade/all-functions.ts';
+import { demoBench, demoColumn, demoRecords } from '#tests/demo-bench.ts';
+import { measure, ms, ratio, us, type Told } from './measure.ts';
+
+const SIZES = 200;
+const records = demoRecords();
+const codes = [...records.tank.keys()];
+const columns: readonly ColumnInput[] = Array.from({ length: SIZES }, (_, at) => ({
+  ...demoColumn(records, codes[at % codes.length] ?? 'T07'),
+  key: `C${at}`,
+}));
+
+/** The engine over H1 x 200 sizes, against a bare operator's box, the closure evaluator and sums by hand. */
+export function benchEngine(): readonly Told[] {
+  const start = performance.now();
+  const bench = openBench({ ...demoBench({ sizes: [] }, records).input(), columns });
+  const build = performance.now() - start;
+  const lines = bench.input().lines.length;
+  const bare = bareOperator(lines);
+  const whole = wholeRecalculation(bench, lines);
+  const closures = closureTime(bench);
+  const oneEdit = editOneSize(bench);
+  const house = editHouse(bench);
+  return [
+    told(`build H1 (${lines} lines) x ${SIZES} sizes`, ms(build), '', '', ''),
+    told('a box of H1, worked', us(whole), `bare operator's box ${us(bare)}`, ratio(whole / bare), 'x 1.50'),
+    told('the same by closures over the tree', us(closures), `engine ${us(whole)}`, ratio(whole / closures), 'told'),
+    handWritten(),
+    told('one edit in one size', ms(oneEdit.median), `95th ${ms(oneEdit.p95)}`, '', '16 ms, 32 ms'),
+    told('house edit, visible columns', ms(house.visible), '', '', '16 ms'),
+    told('house edit, longest slice', ms(house.slice), '', '', '16 ms'),
+    told(`house edit, all ${SIZES} sizes`, ms(house.all), '', '', '200 ms'),
+  ];
+}
+
+function told(what: string, took: string, floor: string, against: string, must: string): Told {
+  return { what, took, floor, ratio: against, must };
+}
+
+/** Microseconds a box of a sheet of products, every box read by the next. */
+function bareOperator(lines: number): number {
+  const sheet = Array.from({ length: lines }, (_, row) =>
+    columns.map((__, column) => (row === 0 ? 1 : `=${letters(column)}${row}*1.0001`)),
+  );
+  const engine = HyperFormula.buildFromArray(sheet, { licenseKey: 'gpl-v3', smartRounding: false, undoLimit: 0 });
+  const { median } = measure({ times: 7 }, (turn) => {
+    engine.suspendEvaluation();
+    for (const [column] of columns.entries()) engine.setCellContents({ sheet: 0, row: 0, col: column }, turn + 2);
+    engine.resumeEvaluation();
+  });
+  engine.destroy();
+  return (median * 1000) / (lines * SIZES);
+}
+
+function letters(index: number): string {
+  const letter = String.fromCodePoint(65 + (index % 26));
+  return index < 26 ? letter : letters(Math.floor(index / 26) - 1) + letter;
+}
+
+/** Microseconds a box of H1 when every tank is exchanged for another length, so that nearly all is worked anew. */
+function wholeRecalculation(bench: Bench, lines: number): number {
+  const worked = bench.input().lines.filter((line) => !['given', 'tank'].includes(line.role)).length;
+  const { median } = measure({ times: 7 }, (turn) => {
+    const lengths = new Map([['inside_length', `${700 + turn} mm`], ['dam_height', `${120 + turn} mm`]]);
+    bench.update({ ...bench.input(), job: lengths });
+  });
+  bench.update({ ...bench.input(), job: new Map() });
+  return (median * 1000) / (Math.min(lines, worked) * SIZES);
+}
+
+const sums: ReadonlyMap<string, Sum> = new Map(
+  tradeFunctions.filter((each) => each.inRules).map((each) => [each.name, callInBase(each) as Sum]),
+);
+
+/** Microseconds a box by closures, each line once in an order that suits, over one size. */
+function closureTime(bench: Bench): number {
+  const key = columns[6]?.key ?? '';
+  const values = new Map<string, Value>();
+  const works = new Map<string, () => Value>();
+  for (const line of bench.input().lines) {
+    const box = bench.box(key, line.name);
+    const lookups = { valueOf: (name: string) => values.get(name) ?? 0, functions: sums };
+    if (box.rule) works.set(line.name, compileRule(box.rule, lookups));
+    if (box.value !== undefined) values.set(line.name, box.value);
+  }
+  const { median } = measure({ times: 200 }, () => {
+    for (const [name, work] of works) values.set(name, work());
+  });
+  return (median * 1000) / works.size;
+}
+
+/** The stack of a rectangle by hand, in plain TypeScript, against the same lines by closures of the recipe. */
+function handWritten(): Told {
+  const bench = demoBench({ sizes: ['T07'], job: { soil_rise: '0 mm' } }, records);
+  const names = ['drainage', 'soil_front', 'soil_gross', 'edge_bead', 'soil_buried', 'soil_placed', 'mix_loose'];
+  const by = { length: 0.9, depth: 0.445, dam: 0.15 };
+  const hand = measure({ times: 2000 }, (turn) => stackByHand({ ...by, dam: 0.15 + (turn % 2) * 0.01 }));
+  const column = bench.input().columns[0];
+  if (!column) throw new Error('no column');
+  const ours = measure({ times: 200 }, (turn) => {
+    const locals = new Map([['dam_height', `${150 + (turn % 2) * 10} mm`]]);
+    bench.update({ ...bench.input(), columns: [{ ...column, locals }] });
+    for (const name of names) bench.box('T07', name);
+  });
+  const factor = ours.median / Math.max(hand.median, 1e-5);
+  return told('a dam edit worked through a whole size', ms(ours.median), `stack by hand ${us(hand.median * 1000)}`, ratio(factor), 'told');
+}
+
+function stackByHand({ length, depth, dam }: { length: number; depth: number; dam: number }): number {
+  const area = length * depth;
+  const drainage = Math.min(0.05, Math.max(0.02, Math.round((0.27 * dam) / 0.005) * 0.005));
+  const capping = dam < 0.1 ? 0.006 : 0.01;
+  const front = dam - drainage - capping - (dam < 0.1 ? 0.008 : 0.01);
+  const bead = 2 * (length + depth) * 0.02 * 0.02 * 0.5;
+  const gross = area * front;
+  return ((gross - bead - gross * 0.05) / 0.88) * 1.05;
+}
+
+function editOneSize(bench: Bench) {
+  return measure({ times: 60 }, (turn) => {
+    const next = columns.slice();
+    const first = columns[5];
+    if (first) next[5] = { ...first, locals: new Map([['dam_height', `${120 + turn} mm`]]) };
+    bench.update({ ...bench.input(), columns: next });
+  });
+}
+
+function editHouse(bench: Bench) {
+  const visible = columns.slice(0, 5).map((column) => column.key);
+  const took = { visible: [] as number[], slice: [] as number[], all: [] as number[] };
+  for (let turn = 0; turn < 9; turn += 1) {
+    const kit = ['basic', 'full', 'show'][turn % 3] ?? 'full';
+    const lines = bench.input().lines.map((line) => (line.name === 'kit' ? { ...line, text: kit } : line));
+    const start = performance.now();
+    const rest = bench.update({ ...bench.input(), lines }, visible);
+    took.visible.push(performance.now() - start);
+    let before = performance.now();
+    while (rest()) {
+      took.slice.push(performance.now() - before);
+      before = performance.now();
+    }
+    took.all.push(performance.now() - start);
+  }
+  const middle = (of: number[]) => of.toSorted((a, b) => a - b)[Math.floor(of.length / 2)] ?? 0;
+  return { visible: middle(took.visible), slice: middle(took.slice), all: middle(took.all) };
+}
