@@ -6,7 +6,8 @@ import { ungrouped, type Rule } from './tree.ts';
 /** The fault of a word written in quotes that a choice does not have; none where the choice's words are not known. */
 export function checkWord(part: Rule, choice: Kind, fn?: string): RuleFault | undefined {
   const word = ungrouped(part);
-  if (word.part !== 'text' || choice.is !== 'choice' || !choice.options || choice.options.length === 0) return undefined;
+  if (word.part !== 'text' || choice.is !== 'choice' || !choice.options || choice.options.length === 0)
+    return undefined;
   if (choice.options.includes(word.text)) return undefined;
   const near = nearestName(word.text, choice.options);
   return {

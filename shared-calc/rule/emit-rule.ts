@@ -6,7 +6,15 @@ type AddressOf = (name: string) => string;
 
 /** General functions that the engine's own work exactly as ours do. */
 const engineOwn: Readonly<Record<string, string>> = {
-  abs: 'ABS', min: 'MIN', max: 'MAX', sum: 'SUM', pi: 'PI', if: 'IF', and: 'AND', or: 'OR', not: 'NOT',
+  abs: 'ABS',
+  min: 'MIN',
+  max: 'MAX',
+  sum: 'SUM',
+  pi: 'PI',
+  if: 'IF',
+  and: 'AND',
+  or: 'OR',
+  not: 'NOT',
 };
 
 /**
@@ -45,7 +53,9 @@ function emitNumber(value: number): string {
 /** The engine knows no way to write a quote or a backslash inside a text. */
 function emitText(text: string): string {
   if (!/["\\]/.test(text)) return `"${text}"`;
-  const pieces = text.split(/(["\\])/).map((piece, at) => (at % 2 === 1 ? `CHAR(${piece.charCodeAt(0)})` : `"${piece}"`));
+  const pieces = text
+    .split(/(["\\])/)
+    .map((piece, at) => (at % 2 === 1 ? `CHAR(${piece.charCodeAt(0)})` : `"${piece}"`));
   return `(${pieces.join('&')})`;
 }
 

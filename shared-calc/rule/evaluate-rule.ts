@@ -46,6 +46,11 @@ export function compileRule(rule: Rule, lookups: Lookups): Work {
   }
 }
 
+/** Stands where a call has too few arguments, which checking refuses. */
+function nothing(): Value {
+  return { kind: 'not-a-number' };
+}
+
 function constant(value: Value): Work {
   return () => value;
 }
@@ -116,26 +121,29 @@ function compileCall(rule: RulePart<'call'>, lookups: Lookups): Work {
   return compileSum(rule.name, sum ?? missingFunction, args);
 }
 
-function compileIf([when, then, otherwise]: readonly Work[]): Work {
+function compileIf([when = nothing, then = nothing, otherwise = nothing]: readonly Work[]): Work {
   return () => {
-    const holds = when?.() ?? false;
+    const holds = when();
     if (isProblem(holds)) return holds;
-    return (holds === true ? then : otherwise)?.() ?? { kind: 'not-a-number' };
+    return holds === true ? then() : otherwise();
   };
 }
 
-function compilePick([choice, ...pairs]: readonly Work[]): Work {
-  const same = generalSums.get('same') ?? missingFunction;
+function compilePick([choice = nothing, ...pairs]: readonly Work[]): Work {
   return () => {
-    const chosen = choice?.() ?? '';
+    const chosen = choice();
     if (isProblem(chosen)) return chosen;
-    for (let at = 0; at + 1 < pairs.length; at += 2) {
-      const when = pairs[at]?.() ?? '';
-      if (isProblem(when)) return when;
-      if (same([chosen, when]) === true) return pairs[at + 1]?.() ?? { kind: 'not-a-number' };
+    for (let at = 0; at < pairs.length; at += 2) {
+      const [when = nothing, figure = nothing] = pairs.slice(at, at + 2);
+      const fits = fitsChoice(chosen, when());
+      if (fits !== false) return fits === true ? figure() : fits;
     }
     return { kind: 'refused', fn: 'pick', says: 'pick found none of its choices.' };
   };
+}
+
+function fitsChoice(chosen: Scalar, when: Value): boolean | FigureProblem {
+  return isProblem(when) ? when : generalSums.get('same')?.([chosen, when]) === true;
 }
 
 function finite(value: Scalar): Value {

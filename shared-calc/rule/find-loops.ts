@@ -20,7 +20,11 @@ export function findLoops(readsOf: ReadsOf): readonly (readonly string[])[] {
 }
 
 /** The shortest ring through a line, searched only among the lines of its own knot. */
-function ringThrough(start: string, readsOf: ReadsOf, knotOf: ReadonlyMap<string, number>): readonly string[] | undefined {
+function ringThrough(
+  start: string,
+  readsOf: ReadsOf,
+  knotOf: ReadonlyMap<string, number>,
+): readonly string[] | undefined {
   const cameFrom = new Map<string, string>();
   const queue = [start];
   for (const name of queue) {
@@ -36,16 +40,18 @@ function ringThrough(start: string, readsOf: ReadsOf, knotOf: ReadonlyMap<string
 
 function pathTo(end: string, start: string, cameFrom: ReadonlyMap<string, string>): readonly string[] {
   const path = [end];
-  for (let name = end; name !== start; ) {
+  for (let name = end; name !== start;) {
     name = cameFrom.get(name) ?? start;
-    path.unshift(name);
+    path.push(name);
   }
-  return path;
+  return path.toReversed();
 }
 
 function fromFirst(ring: readonly string[], placeOf: ReadonlyMap<string, number>): readonly string[] {
-  const places = ring.map((name) => placeOf.get(name) ?? 0);
-  const first = places.indexOf(Math.min(...places));
+  let first = 0;
+  for (const [at, name] of ring.entries()) {
+    if ((placeOf.get(name) ?? 0) < (placeOf.get(ring[first] ?? '') ?? 0)) first = at;
+  }
   return [...ring.slice(first), ...ring.slice(0, first)];
 }
 
@@ -85,7 +91,7 @@ function findKnots(readsOf: ReadsOf): ReadonlyMap<string, number> {
     const parent = visits.at(-1);
     if (parent) lower(parent.name, low.get(name) ?? 0);
     if (low.get(name) !== index.get(name)) return;
-    for (const member of open.splice(open.indexOf(name))) knotOf.set(member, index.get(name) ?? 0);
+    for (const member of open.splice(open.lastIndexOf(name))) knotOf.set(member, index.get(name) ?? 0);
   };
 
   for (const name of readsOf.keys()) {

@@ -1,6 +1,6 @@
 import { PLAIN, powerOfDimension, sameDimension } from '#shared-calc/quantity/dimension.ts';
 import { figureKind, YES_NO, type FigureKind, type Kind } from '#shared-calc/quantity/kind.ts';
-import { checkWord } from './check-words.ts';
+import { checkWord, isWord } from './check-words.ts';
 import type { CheckFault } from './fault.ts';
 import { raisedKind, type Report } from './infix-kind.ts';
 import { commonKind, isPlainFigure, isReading, kindFits } from './kind-fits.ts';
@@ -96,11 +96,16 @@ export function ifKind(given: GivenCall): Kind | undefined {
 /** pick(choice, when1, figure1, ...): each `when` is compared with the choice, the figures are of one kind. */
 export function pickKind(given: GivenCall): Kind | undefined {
   const parts = partsOf(given, 0);
-  const choice = given.kinds[0];
+  const first = given.call.args[0];
+  // A word written out may be held against any other: it is no choice of a line.
+  const choice: Kind | undefined = first && isWord(first) ? { is: 'choice' } : given.kinds[0];
   for (const { part, kind, at } of parts) {
     if (choice && at % 2 === 1) checkWhen(given, part, choice, kind);
   }
-  return agreeing(given, parts.filter(({ at }) => at > 0 && at % 2 === 0));
+  return agreeing(
+    given,
+    parts.filter(({ at }) => at > 0 && at % 2 === 0),
+  );
 }
 
 function checkWhen(given: GivenCall, part: Rule, choice: Kind, when: Kind): void {
@@ -156,7 +161,8 @@ function allPlain(given: GivenCall, from: number): boolean {
 function needYesNo(given: GivenCall, at: number): void {
   const part = given.call.args[at];
   const kind = given.kinds[at];
-  if (part && kind && kind.is !== 'yes_no') tell(given, part, { kind: 'needs-yes-no', given: kind, fn: given.call.name });
+  if (part && kind && kind.is !== 'yes_no')
+    tell(given, part, { kind: 'needs-yes-no', given: kind, fn: given.call.name });
 }
 
 function tell({ report }: GivenCall, part: Rule, fault: CheckFault): undefined {

@@ -36,20 +36,22 @@ export const generalSums: ReadonlyMap<string, GeneralSum> = new Map<string, Gene
   ['ceiling', multiple('up')],
   ['floor', multiple('down')],
   ['int', overFigures(wholeDown)],
-  ['mod', overFigures((figure, by) => (by === 0 ? refused('Nothing is left over by steps of 0.') : remainder(figure, by)))],
-  ['sqrt', overFigures((figure) => (figure < 0 ? refused('Nothing below zero has a square root.') : Math.sqrt(figure)))],
+  ['mod', overFigures(rest)],
+  ['sqrt', overFigures(root)],
   ['exp', overFigures(Math.exp)],
-  ['ln', overFigures((figure) => (figure <= 0 ? refused('Only figures above zero have a logarithm.') : Math.log(figure)))],
+  ['ln', overFigures(logarithm)],
   ['power', overFigures(power)],
   ['clamp', overFigures(clamp)],
-  ['round_to', overFigures((figure, step) => (step <= 0 ? refused('The step must be above zero.') : toStep(figure, step)))],
+  ['round_to', overFigures(stepped)],
 ]);
 
-function overFigures(sum: (first: number, second: number, third: number, ...rest: number[]) => SumAnswer): GeneralSum {
+/** A sum over figures alone; checking has counted them, so those it names are there. */
+type OverFigures = (first: number, second: number, third: number, ...rest: number[]) => SumAnswer;
+
+function overFigures(sum: OverFigures): GeneralSum {
   return (given) => {
-    const figures = given.filter((each) => typeof each === 'number');
-    if (figures.length < given.length) return refused('This works with figures only, not with words.');
-    return sum(...(figures as [number, number, number]));
+    if (given.some((each) => typeof each !== 'number')) return refused('This works with figures only, not with words.');
+    return sum(...(given as readonly number[] as [number, number, number]));
   };
 }
 
@@ -59,16 +61,33 @@ function same(left: Scalar | undefined, right: Scalar | undefined): boolean {
 }
 
 function rounded(way: WholeWay): GeneralSum {
-  return overFigures((figure, digits = 0) => roundDigits(figure, digits, way));
+  return overFigures((figure: number, digits?: number) => roundDigits(figure, digits ?? 0, way));
 }
 
 /** OpenFormula CEILING and FLOOR: the step has the figure's sign, 1 where none is given; 0 gives 0. */
 function multiple(goes: 'up' | 'down'): GeneralSum {
-  return overFigures((figure, step = figure < 0 ? -1 : 1, mode = 0) => {
-    if (figure === 0 || step === 0) return 0;
-    if (figure < 0 !== step < 0) return refused('The step must have the sign of the figure.');
-    return toMultiple(figure, step, goes, mode !== 0);
+  return overFigures((figure: number, step?: number, mode?: number) => {
+    const by = step ?? (figure < 0 ? -1 : 1);
+    if (figure === 0 || by === 0) return 0;
+    if (figure < 0 !== by < 0) return refused('The step must have the sign of the figure.');
+    return toMultiple(figure, by, goes, (mode ?? 0) !== 0);
   });
+}
+
+function rest(figure: number, by: number): SumAnswer {
+  return by === 0 ? refused('Nothing is left over by steps of 0.') : remainder(figure, by);
+}
+
+function root(figure: number): SumAnswer {
+  return figure < 0 ? refused('Nothing below zero has a square root.') : Math.sqrt(figure);
+}
+
+function logarithm(figure: number): SumAnswer {
+  return figure <= 0 ? refused('Only figures above zero have a logarithm.') : Math.log(figure);
+}
+
+function stepped(figure: number, step: number): SumAnswer {
+  return step <= 0 ? refused('The step must be above zero.') : toStep(figure, step);
 }
 
 function power(base: number, to: number): SumAnswer {

@@ -1,4 +1,10 @@
-import { isPlain, perDimension, powerOfDimension, timesDimension, sameDimension } from '#shared-calc/quantity/dimension.ts';
+import {
+  isPlain,
+  perDimension,
+  powerOfDimension,
+  timesDimension,
+  sameDimension,
+} from '#shared-calc/quantity/dimension.ts';
 import { figureKind, YES_NO, type FigureKind, type Kind } from '#shared-calc/quantity/kind.ts';
 import { checkWord, isWord } from './check-words.ts';
 import type { CheckFault, RuleFault } from './fault.ts';

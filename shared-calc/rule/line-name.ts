@@ -1,7 +1,7 @@
 import { isUnitSymbol } from '#shared-calc/quantity/unit.ts';
 import { generalFunctions } from './general.ts';
 
-export const LINE_NAME_LENGTH = 60;
+const LINE_NAME_LENGTH = 60;
 
 /** Why a name cannot be a line's: facts, said by words/say-name-fault.ts. */
 export type LineNameFault =
@@ -18,11 +18,18 @@ export function isLineName(name: string): boolean {
 
 /** What keeps a name from being a line's; `functions` are those of the trade, the general ones are known. */
 export function lineNameFault(name: string, functions: ReadonlyMap<string, unknown>): LineNameFault | undefined {
+  return letterFault(name) ?? takenFault(name, functions);
+}
+
+function letterFault(name: string): LineNameFault | undefined {
   if (name === '') return { kind: 'empty' };
   if (name.length > LINE_NAME_LENGTH) return { kind: 'too-long', name, limit: LINE_NAME_LENGTH };
   const found = /[^a-z0-9_]/u.exec(name)?.[0];
   if (found !== undefined) return { kind: 'bad-letter', name, found };
-  if (!/^[a-z]/.test(name)) return { kind: 'bad-start', name };
+  return /^[a-z]/.test(name) ? undefined : { kind: 'bad-start', name };
+}
+
+function takenFault(name: string, functions: ReadonlyMap<string, unknown>): LineNameFault | undefined {
   if (name === 'yes' || name === 'no') return { kind: 'is-answer', name };
   if (functions.has(name) || generalFunctions.has(name)) return { kind: 'is-function', name };
   return isUnitSymbol(name) ? { kind: 'is-unit', name } : undefined;

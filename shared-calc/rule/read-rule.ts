@@ -3,8 +3,8 @@ import type { RuleFault, Wanted } from './fault.ts';
 import { readTokens, type Token } from './read-tokens.ts';
 import { ungrouped, type Place, type Rule, type Sign } from './tree.ts';
 
-export const RULE_LENGTH = 2000;
-export const RULE_LEVELS = 60;
+const RULE_LENGTH = 2000;
+const RULE_LEVELS = 60;
 
 /** Loosest first; within one row signs go from left to right. A prefix binds tighter than all of them. */
 const ladder: readonly (readonly Sign[])[] = [['=', '<>', '<', '<=', '>', '>='], ['+', '-'], ['*', '/'], ['^']];

@@ -24,7 +24,12 @@ const signs = /<>|<=|>=|[=<>+\-*/^\u2212\u00d7\u00f7\u2264\u2265\u2260]/y;
 
 /** Signs that a keyboard or a paste may bring, and what they mean here. */
 const plainSigns: Readonly<Record<string, Sign>> = {
-  '\u2212': '-', '\u00d7': '*', '\u00f7': '/', '\u2264': '<=', '\u2265': '>=', '\u2260': '<>',
+  '\u2212': '-',
+  '\u00d7': '*',
+  '\u00f7': '/',
+  '\u2264': '<=',
+  '\u2265': '>=',
+  '\u2260': '<>',
 };
 
 const brackets: Readonly<Record<string, 'open' | 'close' | 'comma'>> = { '(': 'open', ')': 'close', ',': 'comma' };

@@ -3,7 +3,10 @@ import type { CheckFault } from '#shared-calc/rule/fault.ts';
 import { isPlainFigure, isReading } from '#shared-calc/rule/kind-fits.ts';
 import { sayMeasures, sayOneOf } from './say-kinds.ts';
 
-type JoinFault = Extract<CheckFault, { readonly kind: 'cannot-join' | 'reading-alone' | 'bad-power' | 'bad-root' }>;
+export type JoinFault = Extract<
+  CheckFault,
+  { readonly kind: 'cannot-join' | 'reading-alone' | 'bad-power' | 'bad-root' }
+>;
 
 /** Why two parts do not go together under a sign: "Litres plus millimetres cannot be added." and the cure. */
 export function sayJoinFault(fault: JoinFault, quoted: string): string {

@@ -1,0 +1,45 @@
+import type { JobFault } from '#shared-calc/jobs/job-fault.ts';
+import { cleanNoise } from '#shared-calc/quantity/write-figure.ts';
+import { sayBoxCause, sayBoxFault } from './say-box-cause.ts';
+import { sayOrderFault } from './say-order-fault.ts';
+
+type Sayings = { readonly [K in JobFault['kind']]: (fault: Extract<JobFault, { readonly kind: K }>) => string };
+
+const sayings: Sayings = {
+  'no-job': ({ job, jobs }) => `No job called ${job}. ${jobs.length === 0 ? 'There are none yet.' : `Jobs: ${jobs.join(', ')}.`}`,
+  'no-title': () => 'A job needs a title.',
+  'no-recipe': ({ recipe, recipes }) => `No recipe called ${recipe}. Recipes: ${recipes.join(', ')}.`,
+  'no-tank': ({ tank, near }) => `No tank called ${tank} in the tank book.${didYouMean(near)}`,
+  'bad-count': ({ size, most }) => `${size}: build a size 1 to ${most} times.`,
+  'bad-size': ({ size }) => `"${size}" is no size. Write T03, or T07x2 to build it twice.`,
+  'size-measured': ({ size }) => `${size} stays: what it took has been written down for it.`,
+  'no-size': ({ size, sizes }) => `No size ${size} in this job. ${sizes.length === 0 ? 'It has none yet.' : `Sizes: ${sizes.join(', ')}.`}`,
+  'no-sizes': ({ job }) => `${job} has no size yet: take one first.`,
+  'no-set': ({ text }) => `${text}: write line=RULE, or T07.line=RULE for one size.`,
+  'no-line': ({ line, near }) => `Nothing called ${line}.${didYouMean(near)}`,
+  unreadable: ({ line, text, fault }) => {
+    const at = fault.kind === 'rule' ? fault.faults[0]?.from : undefined;
+    return `${line}=${text}: ${sayBoxFault(fault, line)}${at === undefined ? '' : ` (at ${at + 1})`}`;
+  },
+  loop: ({ line, text, ring }) => `${line}=${text}: ${sayBoxCause({ why: 'loop', ring }, line)}`,
+  'not-a-day': ({ text }) => `${text} is no day: write it as 2026-11-25.`,
+  'no-state': ({ state, near, states }) => `No state called ${state}.${didYouMean(near)} States: ${states.join(', ')}.`,
+  'same-state': ({ job, state }) => `${job} is ${state} already.`,
+  'no-deposit-yet': ({ job, state }) =>
+    `${job} cannot be ${state}: its deposit is not in. Record it with its day, or accept the quote first.`,
+  'not-an-amount': ({ text }) => `${text} is no sum of money that a deposit can be.`,
+  'not-worked': ({ job, fault }) => `${job}: ${sayOrderFault(fault)}`,
+  'no-material': ({ material, near }) => `No material called ${material}.${didYouMean(near)}`,
+  'not-in-store': ({ material, asked, free, unit }) =>
+    `The Store cannot keep ${cleanNoise(asked)} ${unit} of ${material}: ${cleanNoise(free)} ${unit} are free.`,
+};
+
+/** Why an act on a job is refused, in one sentence with its cure. */
+export function sayJobFault(fault: JobFault): string {
+  const say: (fault: never) => string = sayings[fault.kind];
+  return say(fault as never);
+}
+
+function didYouMean(near: string | undefined): string {
+  return near === undefined ? '' : ` Did you mean ${near}?`;
+}
