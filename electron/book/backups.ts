@@ -1,12 +1,8 @@
 import { existsSync, mkdirSync, readdirSync, rmSync, statSync } from 'node:fs';
 import { basename, dirname, extname, join } from 'node:path';
-
 import type Database from 'better-sqlite3';
-
 import type { StorageFault } from '#shared-calc/records/book-fault.ts';
-import { ok } from '#shared-calc/result.ts';
-import type { Result } from '#shared-calc/result.ts';
-
+import { ok, type Result } from '#shared-calc/result.ts';
 import { placeOver, settleFile } from './settle-file.ts';
 import { storing } from './storage-fault.ts';
 
@@ -25,7 +21,7 @@ export interface Backup {
 /** The backups beside a book, newest first. */
 export function listBackups(bookPath: string): readonly Backup[] {
   const folder = backupFolder(bookPath);
-  if (!existsSync(folder)) return [];
+  if (!statSync(folder, { throwIfNoEntry: false })?.isDirectory()) return [];
   return readdirSync(folder)
     .flatMap((name) => readName(bookPath, folder, name))
     .sort((one, other) => (one.file < other.file ? 1 : -1));

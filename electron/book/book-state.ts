@@ -1,17 +1,11 @@
 import type Database from 'better-sqlite3';
 import { z } from 'zod';
-
 import type { StorageFault } from '#shared-calc/records/book-fault.ts';
 import type { Records } from '#shared-calc/records/records.ts';
-import { failed, ok } from '#shared-calc/result.ts';
-import type { Result } from '#shared-calc/result.ts';
-
-import { foldHistory, noHistory } from './history.ts';
-import type { History } from './history.ts';
-import { openJournal } from './journal.ts';
-import type { Journal } from './journal.ts';
-import { openQuoteNumbers } from './quote-numbers.ts';
-import type { QuoteNumbers } from './quote-numbers.ts';
+import { failed, ok, type Result } from '#shared-calc/result.ts';
+import { foldHistory, type History, noHistory } from './history.ts';
+import { type Journal, openJournal } from './journal.ts';
+import { openQuoteNumbers, type QuoteNumbers } from './quote-numbers.ts';
 import { readRecords } from './read-records.ts';
 import { changeWriter } from './write-change.ts';
 

@@ -2,7 +2,6 @@ import type { BookFault, EditFault, StorageFault } from '#shared-calc/records/bo
 import type { Change } from '#shared-calc/records/change.ts';
 import type { Records } from '#shared-calc/records/records.ts';
 import type { Result } from '#shared-calc/result.ts';
-
 import type { BookReport } from './check-book.ts';
 import type { JournalEntry, Step } from './history.ts';
 import type { OpeningNote } from './open-options.ts';

@@ -1,17 +1,14 @@
 import type Database from 'better-sqlite3';
 import { z } from 'zod';
-
 import type { BadRecord, EditFault } from '#shared-calc/records/book-fault.ts';
-import { allKinds } from '#shared-calc/records/records.ts';
-import type { RecordKind, Records } from '#shared-calc/records/records.ts';
-
+import { allKinds, type RecordKind, type Records } from '#shared-calc/records/records.ts';
 import { findLooseReference } from './check-references.ts';
 import { verifyIssued } from './issued.ts';
 import { openJournal } from './journal.ts';
 import { openQuoteNumbers } from './quote-numbers.ts';
 import { readRecords } from './read-records.ts';
-import { replayBack } from './replay-back.ts';
-import type { JournalFinding } from './replay-back.ts';
+import { type JournalFinding, replayBack } from './replay-back.ts';
+import { sqlName } from './tables/table.ts';
 
 export type Finding =
   /** In the words of the database. */
@@ -44,29 +41,37 @@ function report(db: Database.Database): BookReport {
   const findings = [
     ...checkFile(db),
     ...checkJournalRows(db),
-    ...(records.ok
-      ? checkRecords(db, records.value)
-      : records.fault.map((record): Finding => ({ kind: 'record', record }))),
+    ...(records.ok ? checkRecords(db, records.value) : checkRows(db, records.fault)),
   ];
   return {
     sound: findings.length === 0,
     version: z.int().parse(db.pragma('user_version', { simple: true })),
     revision: openJournal(db).revision(),
-    counts: countRecords(records.ok ? records.value : undefined),
+    counts: countRecords(db),
     findings,
   };
 }
 
-function countRecords(records: Records | undefined): Readonly<Record<RecordKind, number>> {
-  const counts = allKinds.map((kind) => [kind, records?.[kind].size ?? 0] as const);
+function countRecords(db: Database.Database): Readonly<Record<RecordKind, number>> {
+  const count = (kind: RecordKind) =>
+    db
+      .prepare(`SELECT count(*) FROM ${sqlName(kind)}`)
+      .pluck()
+      .get();
+  const counts = allKinds.map((kind) => [kind, z.int().parse(count(kind))] as const);
   return Object.fromEntries(counts) as Record<RecordKind, number>;
 }
 
 function checkFile(db: Database.Database): readonly Finding[] {
   const says = z.array(z.string()).parse(db.prepare('PRAGMA integrity_check').pluck().all());
+  return says.filter((each) => each !== 'ok').map((each): Finding => ({ kind: 'file', says: each }));
+}
+
+/** What can be told of records that cannot all be read. */
+function checkRows(db: Database.Database, bad: readonly BadRecord[]): readonly Finding[] {
   const loose = z.array(LooseRow).parse(db.pragma('foreign_key_check'));
   return [
-    ...says.filter((each) => each !== 'ok').map((each): Finding => ({ kind: 'file', says: each })),
+    ...bad.map((record): Finding => ({ kind: 'record', record })),
     ...loose.map(({ table, parent }): Finding => ({ kind: 'loose-row', table, parent })),
   ];
 }

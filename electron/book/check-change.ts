@@ -1,11 +1,8 @@
 import type { EditFault, FieldIssue, RecordName } from '#shared-calc/records/book-fault.ts';
-import { applyChange } from '#shared-calc/records/change.ts';
-import type { Added, Change, Updated } from '#shared-calc/records/change.ts';
+import { type Added, applyChange, type Change, type Updated } from '#shared-calc/records/change.ts';
 import type { Records } from '#shared-calc/records/records.ts';
 import { sameData } from '#shared-calc/records/same-data.ts';
-import { failed, ok } from '#shared-calc/result.ts';
-import type { Result } from '#shared-calc/result.ts';
-
+import { failed, ok, type Result } from '#shared-calc/result.ts';
 import { findDouble } from './check-doubles.ts';
 import { findIssuedFault } from './check-issued.ts';
 import { findReferenceFault } from './check-references.ts';

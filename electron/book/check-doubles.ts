@@ -1,8 +1,6 @@
 import type { EditFault } from '#shared-calc/records/book-fault.ts';
 import type { Change } from '#shared-calc/records/change.ts';
-import { allKinds } from '#shared-calc/records/records.ts';
-import type { RecordKind, Records } from '#shared-calc/records/records.ts';
-
+import { allKinds, type RecordKind, type Records } from '#shared-calc/records/records.ts';
 import { tables } from './tables/tables.ts';
 
 /** Two records that would stand for the same thing: a box written over twice, two prices of a pack from one day. */

@@ -1,7 +1,6 @@
 import type { EditFault } from '#shared-calc/records/book-fault.ts';
 import type { Change } from '#shared-calc/records/change.ts';
 import type { IssuedQuote } from '#shared-calc/records/records.ts';
-
 import { hashBody } from './issued.ts';
 import type { QuoteNumbers } from './quote-numbers.ts';
 

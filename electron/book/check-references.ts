@@ -1,8 +1,6 @@
 import type { EditFault, RecordName } from '#shared-calc/records/book-fault.ts';
 import type { Change } from '#shared-calc/records/change.ts';
-import { allKinds } from '#shared-calc/records/records.ts';
-import type { RecordKind, Records } from '#shared-calc/records/records.ts';
-
+import { allKinds, type RecordKind, type Records } from '#shared-calc/records/records.ts';
 import { tables } from './tables/tables.ts';
 
 type Fields = Readonly<Record<string, unknown>>;

@@ -1,9 +1,8 @@
 import { statSync } from 'node:fs';
-
 import Database from 'better-sqlite3';
 
 /** Longer waits would hold up the whole window: the driver waits on the only thread. */
-const lockWaitMs = 400;
+export const lockWaitMs = 400;
 
 export interface Connection {
   readonly db: Database.Database;

@@ -1,14 +1,9 @@
 import { existsSync, mkdirSync } from 'node:fs';
 import { dirname } from 'node:path';
-
 import Database from 'better-sqlite3';
-
 import type { BookFault, EditFault } from '#shared-calc/records/book-fault.ts';
-import { emptyChange } from '#shared-calc/records/change.ts';
-import type { Change } from '#shared-calc/records/change.ts';
-import { failed, ok } from '#shared-calc/result.ts';
-import type { Result } from '#shared-calc/result.ts';
-
+import { type Change, emptyChange } from '#shared-calc/records/change.ts';
+import { failed, ok, type Result } from '#shared-calc/result.ts';
 import { bookState } from './book-state.ts';
 import type { Book } from './book.ts';
 import { editsOf } from './edit.ts';

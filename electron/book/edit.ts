@@ -1,10 +1,7 @@
 import type { EditFault } from '#shared-calc/records/book-fault.ts';
-import { invertChange, isEmptyChange } from '#shared-calc/records/change.ts';
-import type { Change } from '#shared-calc/records/change.ts';
+import { type Change, invertChange, isEmptyChange } from '#shared-calc/records/change.ts';
 import type { Records } from '#shared-calc/records/records.ts';
-import { failed, ok } from '#shared-calc/result.ts';
-import type { Result } from '#shared-calc/result.ts';
-
+import { failed, ok, type Result } from '#shared-calc/result.ts';
 import type { BookState, Present } from './book-state.ts';
 import { checkChange } from './check-change.ts';
 import { issuedIn } from './check-issued.ts';

@@ -1,11 +1,7 @@
 import { existsSync, statSync } from 'node:fs';
-
 import type Database from 'better-sqlite3';
-
 import type { BookFault } from '#shared-calc/records/book-fault.ts';
-import { failed, ok } from '#shared-calc/result.ts';
-import type { Result } from '#shared-calc/result.ts';
-
+import { failed, ok, type Result } from '#shared-calc/result.ts';
 import { writeSnapshot } from './backups.ts';
 import { isOpenHere } from './connection.ts';
 import { placeNew, placeOver, settleFile } from './settle-file.ts';

@@ -1,9 +1,6 @@
 import { closeSync, openSync, readSync, statSync } from 'node:fs';
-
 import type { BookFault } from '#shared-calc/records/book-fault.ts';
-import { failed, ok } from '#shared-calc/result.ts';
-import type { Result } from '#shared-calc/result.ts';
-
+import { failed, ok, type Result } from '#shared-calc/result.ts';
 import { codeOf, storing } from './storage-fault.ts';
 
 /** 'LOAM', big end first, at byte 68 of the file. */

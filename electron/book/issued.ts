@@ -1,5 +1,4 @@
 import { createHash } from 'node:crypto';
-
 import type { Records } from '#shared-calc/records/records.ts';
 
 /** SHA-256 of what a quote was worked from and came to, in small hexadecimal letters. */

@@ -1,14 +1,10 @@
 import type Database from 'better-sqlite3';
 import { z } from 'zod';
-
 import type { StorageFault } from '#shared-calc/records/book-fault.ts';
-import type { Change } from '#shared-calc/records/change.ts';
 import { ChangeSchema } from '#shared-calc/records/change-schema.ts';
-import { failed, ok } from '#shared-calc/result.ts';
-import type { Result } from '#shared-calc/result.ts';
-
-import { journalKinds } from './history.ts';
-import type { JournalEntry, JournalKind, JournalStep } from './history.ts';
+import type { Change } from '#shared-calc/records/change.ts';
+import { failed, ok, type Result } from '#shared-calc/result.ts';
+import { type JournalEntry, type JournalKind, journalKinds, type JournalStep } from './history.ts';
 import { parseJson } from './parse-json.ts';
 
 const Row = z.tuple([z.int(), z.enum(journalKinds), z.union([z.literal(0), z.literal(1)]), z.string()]);

@@ -1,9 +1,6 @@
 import type Database from 'better-sqlite3';
-
 import type { BookFault } from '#shared-calc/records/book-fault.ts';
-import { failed, ok } from '#shared-calc/result.ts';
-import type { Result } from '#shared-calc/result.ts';
-
+import { failed, ok, type Result } from '#shared-calc/result.ts';
 import { noteMigration } from './journal.ts';
 import type { Migration } from './migrations/migration.ts';
 import { isDatabaseError, storageFaultOf } from './storage-fault.ts';

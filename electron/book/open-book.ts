@@ -1,7 +1,5 @@
 import type { BookFault } from '#shared-calc/records/book-fault.ts';
-import { ok } from '#shared-calc/result.ts';
-import type { Result } from '#shared-calc/result.ts';
-
+import { ok, type Result } from '#shared-calc/result.ts';
 import { backUpForDay } from './backups.ts';
 import type { BookState, Present } from './book-state.ts';
 import type { Book } from './book.ts';
@@ -9,9 +7,8 @@ import { checkBook } from './check-book.ts';
 import { editsOf } from './edit.ts';
 import { exportBook } from './export-book.ts';
 import { verifyIssued } from './issued.ts';
-import { clock, openFile } from './open-file.ts';
-import type { OpenFile } from './open-file.ts';
-import type { OpenOptions, OpeningNote } from './open-options.ts';
+import { clock, openFile, type OpenFile } from './open-file.ts';
+import type { OpeningNote, OpenOptions } from './open-options.ts';
 import { previewOf, readBackup, restoreChange } from './restore.ts';
 import { storing } from './storage-fault.ts';
 import { syncFolderOf } from './sync-folder.ts';

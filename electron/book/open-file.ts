@@ -1,23 +1,17 @@
 import { accessSync, constants, existsSync, realpathSync } from 'node:fs';
 import { dirname } from 'node:path';
-
 import { z } from 'zod';
-
 import type { BookFault } from '#shared-calc/records/book-fault.ts';
-import { failed, ok } from '#shared-calc/result.ts';
-import type { Result } from '#shared-calc/result.ts';
-
+import { failed, ok, type Result } from '#shared-calc/result.ts';
 import { backUpBeforeMigration } from './backups.ts';
-import { bookState } from './book-state.ts';
-import type { BookState } from './book-state.ts';
-import { connect, isOpenHere } from './connection.ts';
-import type { Connection } from './connection.ts';
-import { judgeVersion } from './header.ts';
-import { migrate } from './migrate.ts';
+import { bookState, type BookState } from './book-state.ts';
+import { connect, type Connection, isOpenHere } from './connection.ts';
+import { findDamage } from './find-damage.ts';
+import { judgeVersion, readHeader } from './header.ts';
+import { migrate, newestVersion } from './migrate.ts';
 import { migrations as ownMigrations } from './migrations/all.ts';
 import type { Migration } from './migrations/migration.ts';
-import type { OpenOptions, OpeningNote } from './open-options.ts';
-import { probeBook } from './probe-book.ts';
+import type { OpeningNote, OpenOptions } from './open-options.ts';
 import { codeOf, storing } from './storage-fault.ts';
 
 export interface OpenFile {
@@ -46,10 +40,12 @@ function findFile(path: string, migrations: readonly Migration[]): Result<string
   return storing(() => {
     const file = realpathSync(path);
     if (isOpenHere(file)) return ok(file);
-    const probe = probeBook(file, migrations);
-    if (!probe.ok) return probe;
+    const header = readHeader(file, newestVersion(migrations));
+    if (!header.ok) return header;
     const closed = findClosedDoor(file);
-    return closed ? failed(closed) : ok(file);
+    if (closed) return failed(closed);
+    const damage = findDamage(file, migrations);
+    return damage ? failed({ kind: 'damaged', damage }) : ok(file);
   });
 }
 

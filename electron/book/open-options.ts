@@ -1,5 +1,4 @@
 import type { BookFault } from '#shared-calc/records/book-fault.ts';
-
 import type { Migration } from './migrations/migration.ts';
 import type { SyncFolder } from './sync-folder.ts';
 

@@ -1,6 +1,5 @@
 import type Database from 'better-sqlite3';
 import { z } from 'zod';
-
 import type { IssuedQuote } from '#shared-calc/records/records.ts';
 
 const Text = z.string();

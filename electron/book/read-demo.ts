@@ -1,14 +1,10 @@
-import { readFileSync, readdirSync } from 'node:fs';
+import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
-
 import { z } from 'zod';
-
 import type { Added } from '#shared-calc/records/change.ts';
 import type { RecordKind } from '#shared-calc/records/records.ts';
-import { failed, ok } from '#shared-calc/result.ts';
-import type { Result } from '#shared-calc/result.ts';
-
+import { failed, ok, type Result } from '#shared-calc/result.ts';
 import { parseJson } from './parse-json.ts';
 import { parseRecord } from './row.ts';
 import { codeOf } from './storage-fault.ts';

@@ -1,11 +1,7 @@
 import type Database from 'better-sqlite3';
-
 import type { BadRecord } from '#shared-calc/records/book-fault.ts';
-import { allKinds } from '#shared-calc/records/records.ts';
-import type { RecordKind, Records } from '#shared-calc/records/records.ts';
-import { failed, ok } from '#shared-calc/result.ts';
-import type { Result } from '#shared-calc/result.ts';
-
+import { allKinds, type RecordKind, type Records } from '#shared-calc/records/records.ts';
+import { failed, ok, type Result } from '#shared-calc/result.ts';
 import { columnsOf, parseRow } from './row.ts';
 import { sqlName } from './tables/table.ts';
 
@@ -31,6 +27,6 @@ function readKind(db: Database.Database, kind: RecordKind, bad: BadRecord[]): Re
 }
 
 function selectOf(kind: RecordKind): string {
-  const columns = columnsOf(kind).map(([field]) => `"${sqlName(field)}"`);
+  const columns = columnsOf(kind).map(({ field }) => `"${sqlName(field)}"`);
   return `SELECT ${columns.join(', ')} FROM ${sqlName(kind)} ORDER BY rowid`;
 }

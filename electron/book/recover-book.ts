@@ -1,10 +1,7 @@
 import { copyFileSync, existsSync, renameSync } from 'node:fs';
 import { basename, dirname, extname, join } from 'node:path';
-
 import type { BookFault } from '#shared-calc/records/book-fault.ts';
-import { failed, ok } from '#shared-calc/result.ts';
-import type { Result } from '#shared-calc/result.ts';
-
+import { failed, ok, type Result } from '#shared-calc/result.ts';
 import { isOpenHere } from './connection.ts';
 import type { OpenOptions } from './open-options.ts';
 import { readBackup } from './restore.ts';

@@ -1,10 +1,7 @@
 import type { RecordName } from '#shared-calc/records/book-fault.ts';
-import { invertChange } from '#shared-calc/records/change.ts';
-import type { Change } from '#shared-calc/records/change.ts';
-import { allKinds } from '#shared-calc/records/records.ts';
-import type { RecordKind, Records } from '#shared-calc/records/records.ts';
+import { type Change, invertChange } from '#shared-calc/records/change.ts';
+import { allKinds, type RecordKind, type Records } from '#shared-calc/records/records.ts';
 import { sameData } from '#shared-calc/records/same-data.ts';
-
 import type { Journal } from './journal.ts';
 
 export type JournalFinding =

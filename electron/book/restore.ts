@@ -1,15 +1,11 @@
 import { copyFileSync, existsSync, mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-
 import type { BookFault, RecordName } from '#shared-calc/records/book-fault.ts';
 import type { Change } from '#shared-calc/records/change.ts';
 import { diffRecords } from '#shared-calc/records/diff-records.ts';
-import { allKinds } from '#shared-calc/records/records.ts';
-import type { RecordKind, Records } from '#shared-calc/records/records.ts';
-import { failed, ok } from '#shared-calc/result.ts';
-import type { Result } from '#shared-calc/result.ts';
-
+import { allKinds, type RecordKind, type Records } from '#shared-calc/records/records.ts';
+import { failed, ok, type Result } from '#shared-calc/result.ts';
 import { meantBy, referencesOf } from './check-references.ts';
 import { isOpenHere } from './connection.ts';
 import { openFile } from './open-file.ts';

@@ -1,6 +1,5 @@
 import type { BookFault, Damage, EditFault, FieldIssue, RecordName } from '#shared-calc/records/book-fault.ts';
 import type { RecordKind } from '#shared-calc/records/records.ts';
-
 import type { DemoFault } from './read-demo.ts';
 
 type Fault = BookFault | EditFault | DemoFault;

@@ -1,5 +1,4 @@
 import Database from 'better-sqlite3';
-
 import { applyMigrations } from './migrate.ts';
 import type { Migration } from './migrations/migration.ts';
 

@@ -1,14 +1,11 @@
-import { emptyChange } from '#shared-calc/records/change.ts';
 import type { BookFault, EditFault } from '#shared-calc/records/book-fault.ts';
-import type { Added, Change } from '#shared-calc/records/change.ts';
+import { type Added, type Change, emptyChange } from '#shared-calc/records/change.ts';
 import type { RecordKind } from '#shared-calc/records/records.ts';
 import type { Result } from '#shared-calc/result.ts';
-
 import type { Book } from './book.ts';
 import { createBook } from './create-book.ts';
 import type { OpenOptions } from './open-options.ts';
-import { readDemo } from './read-demo.ts';
-import type { DemoFault } from './read-demo.ts';
+import { type DemoFault, readDemo } from './read-demo.ts';
 
 export interface SeedOptions extends OpenOptions {
   /** Where the demo workshop's files are, if not beside the program's source. */

@@ -1,9 +1,6 @@
 import { closeSync, existsSync, fsyncSync, linkSync, openSync, renameSync, rmSync } from 'node:fs';
 import { basename, dirname, join } from 'node:path';
-
-import { failed, ok } from '#shared-calc/result.ts';
-import type { Result } from '#shared-calc/result.ts';
-
+import { failed, ok, type Result } from '#shared-calc/result.ts';
 import { codeOf } from './storage-fault.ts';
 
 type Taken = { readonly kind: 'exists' };

@@ -1,8 +1,6 @@
 import Database from 'better-sqlite3';
-
 import type { StorageFault } from '#shared-calc/records/book-fault.ts';
-import { failed } from '#shared-calc/result.ts';
-import type { Result } from '#shared-calc/result.ts';
+import { failed, type Result } from '#shared-calc/result.ts';
 
 const byCode: Readonly<Record<string, StorageFault>> = {
   SQLITE_BUSY: { kind: 'locked' },
@@ -37,8 +35,12 @@ export function storageFaultOf(error: unknown): StorageFault | undefined {
   if (known) return known;
   if (/^SQLITE_(CORRUPT|NOTADB)/.test(code))
     return { kind: 'damaged', damage: { what: 'pages', says: [saysOf(error)] } };
-  if (/^(SQLITE_IOERR|EIO|EBUSY|ENXIO|ENODEV)/.test(code)) return { kind: 'disk', code };
-  return undefined;
+  return code.startsWith('SQLITE_IOERR') || isFileError(error) ? { kind: 'disk', code } : undefined;
+}
+
+/** The file system says which call failed; no other error does. */
+function isFileError(error: unknown): boolean {
+  return error instanceof Error && 'syscall' in error;
 }
 
 /** The code of an error of the file system or of the database, empty where it has none. */

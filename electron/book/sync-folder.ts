@@ -1,6 +1,5 @@
 import { readdirSync } from 'node:fs';
 import { basename, dirname, extname, join, resolve } from 'node:path';
-
 import { codeOf } from './storage-fault.ts';
 
 /** Signs that another program carries the files of a folder to other machines. */

@@ -1,8 +1,6 @@
 import type Database from 'better-sqlite3';
-
 import type { Change } from '#shared-calc/records/change.ts';
 import type { RecordKind } from '#shared-calc/records/records.ts';
-
 import { columnsOf, toRow } from './row.ts';
 import { sqlName } from './tables/table.ts';
 
@@ -29,7 +27,7 @@ export function changeWriter(db: Database.Database): (change: Change) => void {
 
 function prepare(db: Database.Database, kind: RecordKind): Statements {
   const table = sqlName(kind);
-  const columns = columnsOf(kind).map(([field]) => `"${sqlName(field)}"`);
+  const columns = columnsOf(kind).map(({ field }) => `"${sqlName(field)}"`);
   return {
     add: db.prepare(`INSERT INTO ${table} (${columns.join(', ')}) VALUES (${columns.map(() => '?').join(', ')})`),
     update: db.prepare(`UPDATE ${table} SET ${columns.map((column) => `${column} = ?`).join(', ')} WHERE id = ?`),

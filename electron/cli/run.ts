@@ -1,5 +1,14 @@
 import { enableCompileCache } from 'node:module';
+import { join } from 'node:path';
+import { pathToFileURL } from 'node:url';
+import { isStale, projectFolder } from '#electron/host/build-stale.ts';
+import { commandLineBundle } from './bundle.ts';
+
+type CommandLine = typeof import('./main.ts');
 
 enableCompileCache();
-const { main } = await import('./main.ts');
+const built = join(projectFolder, commandLineBundle.built);
+const { main } = isStale(projectFolder, commandLineBundle)
+  ? await import('./main.ts')
+  : ((await import(pathToFileURL(built).href)) as CommandLine);
 process.exitCode = await main(process.argv.slice(2));

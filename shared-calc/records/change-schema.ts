@@ -1,5 +1,4 @@
 import { z } from 'zod';
-
 import type { Change } from './change.ts';
 import { allKinds, recordKinds } from './records.ts';
 
@@ -14,7 +13,7 @@ const Pair = z.discriminatedUnion('kind', paired as unknown as Several<(typeof p
 
 /** A `Change` as it comes from a page, a file or a journal. */
 export const ChangeSchema = z.strictObject({
-  label: z.string().max(2_000),
+  label: z.string(),
   added: z.array(One),
   updated: z.array(Pair),
   removed: z.array(One),

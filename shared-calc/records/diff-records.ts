@@ -1,6 +1,5 @@
 import type { Added, Change, Updated } from './change.ts';
-import { allKinds } from './records.ts';
-import type { RecordKind, Records } from './records.ts';
+import { allKinds, type RecordKind, type Records } from './records.ts';
 import { sameData } from './same-data.ts';
 
 /** The change that leads from one state of a book to another, under a label. */

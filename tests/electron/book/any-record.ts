@@ -1,0 +1,71 @@
+import fc from 'fast-check';
+import { z } from 'zod';
+
+import { recordKinds } from '#shared-calc/records/records.ts';
+import type { RecordKind, RecordOf } from '#shared-calc/records/records.ts';
+
+interface Shape {
+  readonly type?: string;
+  readonly const?: unknown;
+  readonly enum?: readonly unknown[];
+  readonly pattern?: string;
+  readonly minLength?: number;
+  readonly maxLength?: number;
+  readonly minimum?: number;
+  readonly maximum?: number;
+  readonly items?: Shape | false;
+  readonly prefixItems?: readonly Shape[];
+  readonly minItems?: number;
+  readonly properties?: Readonly<Record<string, Shape>>;
+  readonly required?: readonly string[];
+}
+
+/** Any record of a kind that a book may hold, whatever it refers to. */
+export function anyRecord<K extends RecordKind>(kind: K): fc.Arbitrary<RecordOf<K>> {
+  return anyOf(z.toJSONSchema(recordKinds[kind]) as Shape) as fc.Arbitrary<RecordOf<K>>;
+}
+
+const makers: Readonly<Record<string, (shape: Shape) => fc.Arbitrary<unknown>>> = {
+  string: anyText,
+  integer: ({ minimum, maximum }) => fc.maxSafeInteger().map((whole) => clamp(whole, minimum, maximum)),
+  number: ({ minimum, maximum }) =>
+    fc.double({ noNaN: true, noDefaultInfinity: true }).map((number) => clamp(number, minimum, maximum)),
+  boolean: () => fc.boolean(),
+  array: anyList,
+  object: anyObject,
+};
+
+function anyOf(shape: Shape): fc.Arbitrary<unknown> {
+  if (shape.const !== undefined) return fc.constant(shape.const);
+  if (shape.enum) return fc.constantFrom(...shape.enum);
+  const make = makers[shape.type ?? ''];
+  if (!make) throw new Error(`no maker for ${JSON.stringify(shape)}`);
+  return make(shape);
+}
+
+function anyText({ pattern, minLength, maxLength = 40 }: Shape): fc.Arbitrary<string> {
+  if (pattern !== undefined) return fc.stringMatching(new RegExp(pattern));
+  if (minLength !== undefined && minLength === maxLength) return fc.string({ minLength, maxLength });
+  // The bounds count code units, of which a character may have two.
+  return fc.string({ unit: 'binary', minLength: minLength ?? 0, maxLength: Math.min(20, Math.ceil(maxLength / 2)) });
+}
+
+function anyList({ items, prefixItems, minItems }: Shape): fc.Arbitrary<unknown> {
+  if (prefixItems) return fc.tuple(...prefixItems.map(anyOf));
+  return fc.array(anyOf(items || {}), { minLength: minItems ?? 0, maxLength: 5 });
+}
+
+function anyObject({ properties, required = [] }: Shape): fc.Arbitrary<unknown> {
+  if (!properties)
+    return fc.dictionary(fc.string({ unit: 'binary' }).filter(isOrdinaryKey), fc.string(), { noNullPrototype: true });
+  const fields = Object.entries(properties).map(([field, shape]) => [field, anyOf(shape)] as const);
+  return fc.record(Object.fromEntries(fields), { requiredKeys: [...required], noNullPrototype: true });
+}
+
+function isOrdinaryKey(key: string): boolean {
+  return !(key in {});
+}
+
+function clamp(value: number, minimum = -Infinity, maximum = Infinity): number {
+  return Math.min(maximum, Math.max(minimum, value)) + 0;
+}

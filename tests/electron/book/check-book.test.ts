@@ -1,0 +1,105 @@
+import Database from 'better-sqlite3';
+import { describe, expect, test } from 'vitest';
+import { checkBook, type Finding } from '#electron/book/check-book.ts';
+import { newBook, valueOf } from '#tests/electron/book/book-at-hand.ts';
+import { adding, changingTank, oneOfEach, quoteOf, tankOf } from '#tests/electron/book/sample-records.ts';
+
+/** What is found in a book of one record each and one edit, after someone has been at the file. */
+function findingsAfter(...sql: readonly string[]): readonly Finding[] {
+  const book = newBook(adding('begin', ...oneOfEach));
+  const tank = book.records().tank.get('T07') ?? tankOf('T07');
+  valueOf(book.apply(changingTank(tank, { note: 'edited' }), 1));
+  book.close();
+  const db = new Database(book.path);
+  db.pragma('foreign_keys = OFF');
+  for (const each of sql) db.exec(each);
+  const { findings } = checkBook(db);
+  db.close();
+  return findings;
+}
+
+interface Case {
+  readonly says: string;
+  readonly sql: readonly string[];
+  readonly finds: readonly unknown[];
+}
+
+const cases: readonly Case[] = [
+  { says: 'a book left alone', sql: [], finds: [] },
+  {
+    says: 'a record written past the journal',
+    sql: ["UPDATE tank SET note = 'secret' WHERE id = 'T07'"],
+    finds: [{ kind: 'journal-differs', record: { kind: 'tank', id: 'T07' }, revision: 2 }],
+  },
+  {
+    says: 'a record that no edit made',
+    sql: ["INSERT INTO recipe (id, title, note) VALUES ('H2', '', '')"],
+    finds: [{ kind: 'journal-differs', record: { kind: 'recipe', id: 'H2' }, revision: 0 }],
+  },
+  {
+    says: 'a record that is gone without an edit',
+    sql: ["DELETE FROM actual WHERE id = 'A1'"],
+    finds: [{ kind: 'journal-differs', record: { kind: 'actual', id: 'A1' }, revision: 1 }],
+  },
+  {
+    says: 'a journal with a row torn out',
+    sql: ['DROP TRIGGER journal_is_kept', 'DELETE FROM journal WHERE revision = 1'],
+    finds: [{ kind: 'journal-gap', rows: 1, revision: 2 }],
+  },
+  {
+    says: 'a journal that has been written over',
+    sql: ['DROP TRIGGER journal_stays', "UPDATE journal SET change = '{}' WHERE revision = 2"],
+    finds: [{ kind: 'journal-unreadable', revision: 2 }],
+  },
+  {
+    says: 'a supplier gone from under a tank',
+    sql: ["DELETE FROM supplier WHERE id = 'S1'"],
+    finds: [
+      expect.objectContaining({ kind: 'reference' }) as unknown,
+      expect.objectContaining({ kind: 'reference' }) as unknown,
+      { kind: 'journal-differs', record: { kind: 'supplier', id: 'S1' }, revision: 1 },
+    ],
+  },
+  {
+    says: 'an issued quote made cheaper',
+    sql: ['DROP TRIGGER issued_quote_stays', "UPDATE issued_quote SET body = 'cheaper'"],
+    finds: [
+      { kind: 'issued-altered', id: 'Q1', number: 'Q-0001', revision: 'A' },
+      { kind: 'journal-differs', record: { kind: 'issuedQuote', id: 'Q1' }, revision: 1 },
+    ],
+  },
+  {
+    says: 'an issued quote made cheaper with a hash to match',
+    sql: [
+      'DROP TRIGGER issued_quote_stays',
+      `UPDATE issued_quote SET body = 'cheaper', sha256 = '${quoteOf('x', 'x', { body: 'cheaper' }).sha256}'`,
+    ],
+    finds: [
+      { kind: 'number-not-noted', id: 'Q1', number: 'Q-0001', revision: 'A' },
+      { kind: 'journal-differs', record: { kind: 'issuedQuote', id: 'Q1' }, revision: 1 },
+    ],
+  },
+  {
+    says: 'a record that says what its kind cannot',
+    sql: ["UPDATE tank SET shape = 'sphere', supplier = 'S9' WHERE id = 'T07'"],
+    finds: [
+      { kind: 'record', record: expect.objectContaining({ kind: 'tank', id: 'T07' }) as unknown },
+      { kind: 'loose-row', table: 'tank', parent: 'supplier' },
+    ],
+  },
+];
+
+describe('checkBook', () => {
+  test.each(cases)('$says', ({ sql, finds }) => {
+    expect(findingsAfter(...sql)).toEqual(finds);
+  });
+
+  test('it counts what there is', () => {
+    const book = newBook(adding('begin', ...oneOfEach));
+
+    expect(book.check()).toMatchObject({
+      ok: true,
+      value: { sound: true, version: 1, revision: 1, counts: { tank: 1, pack: 2, issuedQuote: 1 } },
+    });
+  });
+});

@@ -1,0 +1,35 @@
+import { setTimeout as wait } from 'node:timers/promises';
+import { expect } from 'vitest';
+import { adding, tankOf } from '#tests/electron/book/sample-records.ts';
+import { newBook, reopen } from '#tests/electron/book/book-at-hand.ts';
+import { startChild } from '#tests/faults/child.ts';
+
+/** Kills a writing program so many times, and after each looks for everything it had said was written. */
+export async function killWriters(times: number): Promise<number> {
+  const { path, close } = newBook(adding('begin', { kind: 'tank', record: tankOf('T07', { note: '0' }) }));
+  close();
+  let told = 1;
+  for (let nth = 0; nth < times; nth += 1) {
+    const child = startChild('write-until-killed.ts', path);
+    await child.nextLine();
+    await wait((nth * 37) % 60);
+    child.process.kill('SIGKILL');
+    await child.end();
+    told = Number(child.lines.at(-1));
+    expectWhole(path, told);
+  }
+  return told;
+}
+
+/** One edit more than was told may be there: the program died between writing and telling. */
+function expectWhole(path: string, told: number): void {
+  const book = reopen(path);
+  const { supplier, tank } = book.records();
+  const report = book.check();
+  const revision = book.revision();
+  book.close();
+
+  expect([told, told + 1]).toContain(revision);
+  expect(tank.get('T07')?.note).toBe(String(supplier.size));
+  expect(report).toMatchObject({ ok: true, value: { sound: true, findings: [], revision } });
+}

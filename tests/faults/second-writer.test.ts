@@ -1,0 +1,47 @@
+import { dirname } from 'node:path';
+import { describe, expect, test } from 'vitest';
+import { openBook } from '#electron/book/open-book.ts';
+import { faultOf, folderBytes, newBook, reopen, valueOf } from '#tests/electron/book/book-at-hand.ts';
+import { adding, changingTank, tankOf, today } from '#tests/electron/book/sample-records.ts';
+import { startChild } from '#tests/faults/child.ts';
+
+const t07 = tankOf('T07');
+const begin = adding('begin', { kind: 'tank', record: t07 });
+
+describe('a book that another program holds', () => {
+  test.each(['for writing', 'whole'])('held %s, it is not opened, and opens once it is let go', async (how) => {
+    const book = newBook(begin);
+    book.close();
+    const holder = startChild('hold-book.ts', book.path, how);
+    await holder.nextLine();
+    const fault = faultOf(openBook(book.path, { today, backups: false }));
+    holder.process.stdin?.end();
+    await holder.end();
+
+    expect(fault).toEqual({ kind: 'locked' });
+    expect(reopen(book.path).records().tank.get('T07')).toEqual(t07);
+  });
+
+  test('that was open before goes on being read, and is written again once it is let go', async () => {
+    const book = newBook(begin);
+    const holder = startChild('hold-book.ts', book.path);
+    await holder.nextLine();
+    const held = [book.apply(changingTank(t07, { note: 'x' }), 1), book.undo(), book.records().tank.get('T07')];
+    holder.process.stdin?.end();
+    await holder.end();
+
+    expect(held).toEqual([{ ok: false, fault: { kind: 'locked' } }, { ok: false, fault: { kind: 'locked' } }, t07]);
+    expect(valueOf(book.apply(changingTank(t07, { note: 'x' }), 1)).revision).toBe(2);
+  });
+
+  test('refusing it changes nothing in its folder', async () => {
+    const book = newBook(begin);
+    book.close();
+    const holder = startChild('hold-book.ts', book.path);
+    await holder.nextLine();
+    const before = Object.keys(folderBytes(dirname(book.path)));
+    openBook(book.path, { today });
+
+    expect(Object.keys(folderBytes(dirname(book.path)))).toEqual(before);
+  });
+});
