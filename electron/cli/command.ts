@@ -6,5 +6,7 @@ export interface Command {
   /** One line on how it is called, and what it does. */
   readonly usage: string;
   readonly options: OptionTable;
+  /** What is wrong with how it was called, before anything is opened; nothing where it is right. */
+  readonly misuse?: (given: Arguments) => string | undefined;
   readonly run: (given: Arguments) => Outcome | Promise<Outcome>;
 }

@@ -1,11 +1,18 @@
 import type { Command } from './command.ts';
 import { benchCommand } from './commands/bench.ts';
 import { bookCheckCommand, bookExportCommand } from './commands/book.ts';
+import { changedCommand } from './commands/changed.ts';
+import { culturesCommand } from './commands/cultures.ts';
 import { functionsCommand } from './commands/functions.ts';
 import { importPricesCommand } from './commands/import-prices.ts';
+import { jobCommands } from './commands/job.ts';
+import { jobsCommand } from './commands/jobs.ts';
 import { needsCommand } from './commands/needs.ts';
+import { prepareCommand } from './commands/prepare.ts';
 import { quoteCommand } from './commands/quote.ts';
 import { runCommand } from './commands/run.ts';
+import { startCommand } from './commands/start.ts';
+import { treatCommand } from './commands/treat.ts';
 import { workCommand } from './commands/work.ts';
 
 const all: readonly Command[] = [
@@ -14,10 +21,17 @@ const all: readonly Command[] = [
   needsCommand,
   runCommand,
   quoteCommand,
+  changedCommand,
+  jobsCommand,
+  ...jobCommands,
+  prepareCommand,
+  treatCommand,
+  culturesCommand,
   functionsCommand,
   bookCheckCommand,
   bookExportCommand,
   importPricesCommand,
+  startCommand,
 ];
 
 export const commands: ReadonlyMap<string, Command> = new Map(all.map((command) => [command.name, command]));

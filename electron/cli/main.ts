@@ -3,17 +3,26 @@ import { exitCodes, type Outcome } from './outcome.ts';
 import { readArguments, type Arguments } from './read-arguments.ts';
 import { nearestName } from '#shared-calc/rule/nearest.ts';
 
+/** Where a command's answer and its faults are written. */
+export interface Streams {
+  readonly stdout: { readonly write: (text: string) => unknown };
+  readonly stderr: { readonly write: (text: string) => unknown };
+}
+
 /** Runs one command line and answers its exit code: 0 done, 1 refused, 2 wrong use, 3 the book cannot be opened. */
-export async function main(argv: readonly string[]): Promise<number> {
+export async function main(argv: readonly string[], streams: Streams = process): Promise<number> {
   const found = findCommand(argv);
-  if (!found) return end(unknownCommand(argv), undefined);
-  const given = readArguments(found.rest, { ...found.command.options, json: 'flag', help: 'flag' });
-  if (!given.ok) return end({ is: 'wrong use', says: given.fault }, undefined);
+  if (!found) return endWithoutCommand(argv, streams);
+  const { command, rest } = found;
+  const given = readArguments(rest, { ...command.options, json: 'flag', help: 'flag' });
+  if (!given.ok) return end({ is: 'wrong use', says: given.fault }, undefined, streams);
   if (given.value.flag('help')) {
-    process.stdout.write(`${found.command.usage}\n`);
+    streams.stdout.write(`${command.usage}\n`);
     return 0;
   }
-  return end(await found.command.run(given.value), given.value);
+  const misuse = command.misuse?.(given.value);
+  const outcome: Outcome = misuse === undefined ? await command.run(given.value) : { is: 'wrong use', says: misuse };
+  return end(outcome, given.value, streams);
 }
 
 function findCommand(argv: readonly string[]) {
@@ -24,25 +33,33 @@ function findCommand(argv: readonly string[]) {
   return undefined;
 }
 
-function unknownCommand(argv: readonly string[]): Outcome {
+function endWithoutCommand(argv: readonly string[], streams: Streams): number {
   const word = argv[0];
-  if (word === undefined || word === '--help') {
-    return { is: 'wrong use', says: `Say what to do: ${commandNames.join(', ')}.` };
+  if (word !== undefined && ['--help', '-h', 'help'].includes(word)) {
+    const usages = [...commands.values()].map((command) => command.usage);
+    streams.stdout.write(`${[...usages, '--json on any of them gives one JSON value.'].join('\n')}\n`);
+    return 0;
   }
-  const near = nearestName(word, commandNames);
-  return {
-    is: 'wrong use',
-    says: near === undefined ? `No command ${word}. There are: ${commandNames.join(', ')}.` : `No command ${word}. Did you mean ${near}?`,
-  };
+  const says = word === undefined ? `Say what to do: ${commandNames.join(', ')}.` : unknownCommand(word, argv[1]);
+  return end({ is: 'wrong use', says }, undefined, streams);
 }
 
-function end(outcome: Outcome, given: Arguments | undefined): number {
-  if (outcome.is === 'answer') process.stdout.write(print(outcome, given));
+/** `book chek` is near `book check`; `book` alone stands for all that begin with it. */
+function unknownCommand(word: string, next = ''): string {
+  const family = commandNames.filter((name) => name.startsWith(`${word} `));
+  const near = nearestName(`${word} ${next}`, family) ?? nearestName(word, commandNames);
+  if (near !== undefined) return `No command ${family.length > 0 ? `${word} ${next}` : word}. Did you mean ${near}?`;
+  if (family.length > 0) return `Say which: ${family.join(', ')}.`;
+  return `No command ${word}. There are: ${commandNames.join(', ')}.`;
+}
+
+function end(outcome: Outcome, given: Arguments | undefined, { stdout, stderr }: Streams): number {
+  if (outcome.is === 'answer') stdout.write(print(outcome, given));
   if (outcome.is === 'refused') {
-    for (const says of outcome.says) process.stderr.write(`${says}\n`);
-    if (given?.flag('json') && outcome.json !== undefined) process.stdout.write(`${JSON.stringify(outcome.json)}\n`);
+    for (const says of outcome.says) stderr.write(`${says}\n`);
+    if (given?.flag('json') && outcome.json !== undefined) stdout.write(`${JSON.stringify(outcome.json)}\n`);
   }
-  if (outcome.is === 'wrong use' || outcome.is === 'no book') process.stderr.write(`${outcome.says}\n`);
+  if (outcome.is === 'wrong use' || outcome.is === 'no book') stderr.write(`${outcome.says}\n`);
   return exitCodes[outcome.is];
 }
 

@@ -1,5 +1,5 @@
 import { failed, ok, type Result } from '#shared-calc/result.ts';
-import { nearestName } from '#shared-calc/rule/nearest.ts';
+import { didYouMean } from '#shared-calc/rule/did-you-mean.ts';
 import type { ColumnInput } from '#shared-calc/recipe/column.ts';
 import type { Records, Tank } from '#shared-calc/records/records.ts';
 import type { Arguments, OptionTable } from './read-arguments.ts';
@@ -30,19 +30,28 @@ interface Written {
   readonly text: string;
 }
 
+/** What is wrong with how an order is asked for, before the book is opened. */
+export function orderMisuse(given: Arguments): string | undefined {
+  const [word] = given.words;
+  if (word !== undefined) return `What is ${word} for? Sizes are given as --sizes T03,T07x2.`;
+  const [job, sizes] = [given.text('job'), given.text('sizes')];
+  if (job !== undefined && sizes !== undefined) return 'Give --job or --sizes, not both.';
+  if (job === undefined && sizes === undefined) return 'Say which sizes: --sizes T03,T07x2, or --job J01.';
+  return undefined;
+}
+
 /** Reads an order from its options: a job of the book, or a recipe and sizes. */
 export function readOrder(given: Arguments, records: Records): Result<Order, string> {
+  const misuse = orderMisuse(given);
+  if (misuse !== undefined) return failed(misuse);
   const job = given.text('job');
-  const sizes = given.text('sizes');
-  if (job !== undefined && sizes !== undefined) return failed('Give --job or --sizes, not both.');
-  if (job === undefined && sizes === undefined) return failed('Say which sizes: --sizes T03,T07x2, or --job J01.');
-  const base = job === undefined ? sizesOrder(given, sizes ?? '', records) : jobOrder(job, records);
+  const base = job === undefined ? sizesOrder(given, given.text('sizes') ?? '', records) : jobOrder(job, records);
   return base.ok ? writeOver(given, base.value) : base;
 }
 
 function sizesOrder(given: Arguments, sizes: string, records: Records): Result<Order, string> {
   const recipe = given.text('recipe') ?? 'H1';
-  if (!records.recipe.has(recipe)) return failed(`No recipe called ${recipe}. ${known('Recipes', records.recipe)}`);
+  if (!records.recipe.has(recipe)) return failed(unknown('recipe', recipe, records.recipe));
   const columns: ColumnInput[] = [];
   for (const word of sizes.split(',').map((each) => each.trim())) {
     const column = readSize(word, columns, records);
@@ -54,11 +63,11 @@ function sizesOrder(given: Arguments, sizes: string, records: Records): Result<O
 
 /** `T07x2` is the tank T07, built twice; the second T07 of an order is `T07#2`. */
 function readSize(word: string, before: readonly ColumnInput[], records: Records): Result<ColumnInput, string> {
-  const parts = /^(.+?)(?:x(\d+))?$/.exec(word);
-  const id = records.tank.has(word) ? word : (parts?.[1] ?? '');
-  const tank = records.tank.get(id);
-  if (!tank) return failed(unknownTank(id, records));
-  const count = id === word ? 1 : Number(parts?.[2] ?? 1);
+  if (word === '') return failed('--sizes has an empty place; write the sizes as T03,T07x2.');
+  const [, code = word, times = '1'] = records.tank.has(word) ? [] : (/^(.+?)x(\d+)$/.exec(word) ?? []);
+  const tank = records.tank.get(code);
+  if (!tank) return failed(unknownTank(code, records));
+  const count = Number(times);
   if (count < 1 || count > 999) return failed(`${word}: build a size 1 to 999 times.`);
   return ok({ key: columnKey(tank, before), tank, label: tank.label, count, locals: new Map() });
 }
@@ -69,17 +78,18 @@ export function columnKey(tank: Tank, before: readonly { readonly tank: Tank }[]
 }
 
 function unknownTank(id: string, records: Records): string {
-  const near = nearestName(id, [...records.tank.keys()]);
-  return `No tank called ${id} in the tank book.${near === undefined ? '' : ` Did you mean ${near}?`}`;
+  return `No tank called ${id} in the tank book.${didYouMean(id, records.tank.keys())}`;
 }
 
-function known(what: string, table: ReadonlyMap<string, unknown>): string {
-  return `${what}: ${[...table.keys()].join(', ')}.`;
+/** A long list helps nobody: of many, only the nearest is named. */
+function unknown(what: string, id: string, table: ReadonlyMap<string, unknown>): string {
+  const all = table.size > 0 && table.size <= 12 ? ` There are: ${[...table.keys()].join(', ')}.` : '';
+  return `No ${what} called ${id}.${didYouMean(id, table.keys())}${all}`;
 }
 
 function jobOrder(id: string, records: Records): Result<Order, string> {
   const job = records.job.get(id);
-  if (!job) return failed(`No job called ${id}. ${known('Jobs', records.job)}`);
+  if (!job) return failed(unknown('job', id, records.job));
   const locals = [...records.localValue.values()].filter((each) => each.job === id);
   const textsOf = (size: string | undefined) =>
     new Map(locals.filter((each) => each.size === size).map((each) => [each.line, each.text]));

@@ -21,5 +21,5 @@ function pad(text: string, width: number, atRight: boolean): string {
 }
 
 function widthOf(text: string): number {
-  return [...text].length;
+  return Array.from(text).length;
 }

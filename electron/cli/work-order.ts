@@ -1,14 +1,15 @@
+import type { BoxCause } from '#shared-calc/bench/bench-types.ts';
 import { openBench, type Bench } from '#shared-calc/bench/open-bench.ts';
 import type { Pricing } from '#shared-calc/bench/order-sums.ts';
-import { priceBook } from '#shared-calc/buy/price-book.ts';
+import { priceBook, type PriceBook } from '#shared-calc/buy/price-book.ts';
 import type { Stock } from '#shared-calc/buy/stock.ts';
 import { parseDay } from '#shared-calc/calendar/day.ts';
 import { quoteRules } from '#shared-calc/price/quote-rules.ts';
 import { hourCoins } from '#shared-calc/price/hour-coins.ts';
-import type { Job, Records, Workshop } from '#shared-calc/records/records.ts';
+import type { Job, Line, Records, Workshop } from '#shared-calc/records/records.ts';
 import { workshopOf } from '#shared-calc/records/workshop-of.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
-import { nearestName } from '#shared-calc/rule/nearest.ts';
+import { didYouMean } from '#shared-calc/rule/did-you-mean.ts';
 import { sayBoxCause } from '#shared-calc/words/say-box-cause.ts';
 import { readOrder, type Order } from './order-options.ts';
 import type { Arguments } from './read-arguments.ts';
@@ -32,7 +33,7 @@ export function workOrder(given: Arguments, records: Records): Result<WorkedOrde
   const lines = [...records.line.values()]
     .filter((line) => line.recipe === order.value.recipe)
     .toSorted((a, b) => a.order - b.order);
-  const unknown = order.value.written.flatMap(({ line }) => unknownLine(line, lines.map((each) => each.name)));
+  const unknown = unknownLines(order.value.written.map(({ line }) => line), lines);
   if (unknown.length > 0) return failed(unknown);
   const { prices } = pricing.value;
   const bench = openBench({
@@ -49,24 +50,33 @@ export function workOrder(given: Arguments, records: Records): Result<WorkedOrde
 
 function readPricing(given: Arguments, records: Records, order: Order): Result<Pricing, string> {
   const workshop = workshopOf(records);
-  const on = given.text('on') ?? today();
-  if (!parseDay(on).ok) return failed(`--on ${on}: write the day as 2026-11-25.`);
+  const on = readDay(given);
+  if (!on.ok) return on;
   const basis = given.text('basis') ?? records.job.get(order.jobId ?? '')?.basis ?? 'used';
   if (!isBasis(basis)) return failed(`--basis ${basis}: choose used or packs.`);
-  const prices = priceBook(records, { on, oldPriceDays: workshop.oldPriceDays });
+  const prices = priceBook(records, { on: on.value, oldPriceDays: workshop.oldPriceDays });
+  const buying = readBuying(given, records, prices);
+  if (!buying.ok) return buying;
+  const oneOffs = [...records.quoteLine.values()].filter((line) => line.job === order.jobId);
+  const rules = quoteRules(workshop, records, hourCoins(records));
+  return ok({ prices, rules, basis, ...buying.value, ...(oneOffs.length > 0 && { oneOffs }) });
+}
+
+function readDay(given: Arguments): Result<string, string> {
+  const on = given.text('on') ?? today();
+  return parseDay(on).ok ? ok(on) : failed(`--on ${on}: write the day as 2026-11-25.`);
+}
+
+function readBuying(
+  given: Arguments,
+  records: Records,
+  prices: PriceBook,
+): Result<Pick<Pricing, 'stock' | 'materials'>, string> {
   const materials = readMaterials(given, prices.goods);
   if (!materials.ok) return materials;
   const stock = readStock(given, records);
   if (!stock.ok) return stock;
-  const oneOffs = [...records.quoteLine.values()].filter((line) => line.job === order.jobId);
-  return ok({
-    prices,
-    rules: quoteRules(workshop, records, hourCoins(records)),
-    basis,
-    stock: stock.value,
-    ...(materials.value && { materials: materials.value }),
-    ...(oneOffs.length > 0 && { oneOffs }),
-  });
+  return ok({ stock: stock.value, ...(materials.value && { materials: materials.value }) });
 }
 
 function isBasis(word: string): word is Job['basis'] {
@@ -80,8 +90,7 @@ function readMaterials(
   const materials = given.text('materials')?.split(',').map((each) => each.trim());
   const unknown = materials?.find((each) => !goods.has(each));
   if (unknown === undefined) return ok(materials);
-  const near = nearestName(unknown, [...goods.keys()]);
-  return failed(`No material called ${unknown}.${near === undefined ? '' : ` Did you mean ${near}?`}`);
+  return failed(`No material called ${unknown}.${didYouMean(unknown, goods.keys())}`);
 }
 
 function readStock(given: Arguments, records: Records): Result<Stock, string> {
@@ -89,23 +98,31 @@ function readStock(given: Arguments, records: Records): Result<Stock, string> {
   return file === undefined ? ok(new Map()) : readStockFile(file, records);
 }
 
-function unknownLine(name: string, names: readonly string[]): readonly string[] {
-  if (names.includes(name)) return [];
-  const near = nearestName(name, names);
-  return [`Nothing called ${name}.${near === undefined ? '' : ` Did you mean ${near}?`}`];
+/** A sentence for each name that no line has. */
+export function unknownLines(names: readonly string[], lines: readonly Line[]): readonly string[] {
+  const known = lines.map((line) => line.name);
+  const unknown = names.filter((name) => !known.includes(name));
+  return [...new Set(unknown)].map((name) => `Nothing called ${name}.${didYouMean(name, known)}`);
 }
 
-/** Sentences for what was written on the command line and cannot be read, and for loops it makes. */
+/** Sentences for what was written on the command line and cannot be read, and for loops it makes: a ring is told once. */
 function refusedWrites(order: Order, bench: Bench): readonly string[] {
-  const says = new Set<string>();
+  const says = new Map<string, string>();
   for (const { column, line } of order.written) {
     const keys = column === undefined ? order.columns.map((each) => each.key) : [column];
     for (const key of keys) {
       const { cause, text } = bench.box(key, line);
       if (cause?.why !== 'faulty' && cause?.why !== 'loop') continue;
-      const at = cause.why === 'faulty' && cause.fault.kind === 'rule' ? cause.fault.faults[0]?.from : undefined;
-      says.add(`${line}=${text}: ${sayBoxCause(cause, line)}${at === undefined ? '' : ` (at ${at + 1})`}`);
+      const sentence = `${line}=${text}: ${sayBoxCause(cause, line)}${sayPlace(cause)}`;
+      const fact = cause.why === 'loop' ? cause.ring.toSorted().join(' ') : sentence;
+      if (!says.has(fact)) says.set(fact, sentence);
     }
   }
-  return [...says];
+  return [...says.values()];
+}
+
+/** The first character of what is at fault, counted from 1 as people do. */
+function sayPlace(cause: BoxCause): string {
+  const at = cause.why === 'faulty' && cause.fault.kind === 'rule' ? cause.fault.faults[0]?.from : undefined;
+  return at === undefined ? '' : ` (at ${at + 1})`;
 }

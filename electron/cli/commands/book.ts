@@ -10,6 +10,7 @@ export const bookCheckCommand: Command = {
   name: 'book check',
   usage: 'book check [--book FILE]: looks through the whole book',
   options: bookOption,
+  misuse: ({ words: [word] }) => (word === undefined ? undefined : `What is ${word} for? Another book is named by --book.`),
   run: (given) =>
     withBook(given, { whenMissing: 'refuse' }, (book) => {
       const checked = book.check();
@@ -18,11 +19,16 @@ export const bookCheckCommand: Command = {
       const says = findings.map(sayFinding);
       const json = { sound, version, revision, counts, findings: says };
       if (!sound) return { is: 'refused', says, json };
-      const rows = Object.entries(counts).map(([kind, count]) => [kind, String(count)]);
+      const rows = Object.entries(counts).map(([kind, count]) => [inWords(kind), String(count)]);
       const table = () => `${textTable(['records', ''], rows, [1])}\n\nThe book is sound, at revision ${revision}.`;
       return { is: 'answer', json, table };
     }),
 };
+
+/** `packPrice` as "pack price". */
+function inWords(kind: string): string {
+  return kind.replaceAll(/[A-Z]/g, (letter) => ` ${letter.toLowerCase()}`);
+}
 
 /** Writes the book out as one file, while it may be open elsewhere. */
 export const bookExportCommand: Command = {

@@ -1,7 +1,7 @@
 import { tradeFunctions } from '#shared-calc/trade/all-functions.ts';
 import type { TradeFunction } from '#shared-calc/trade/trade-function.ts';
 import type { Argument } from '#shared-calc/rule/signature.ts';
-import { nearestName } from '#shared-calc/rule/nearest.ts';
+import { didYouMean } from '#shared-calc/rule/did-you-mean.ts';
 import type { Command } from '#electron/cli/command.ts';
 import { refusal } from '#electron/cli/outcome.ts';
 import { textTable } from '#electron/cli/text-table.ts';
@@ -11,25 +11,19 @@ export const functionsCommand: Command = {
   name: 'functions',
   usage: 'functions [NAME]: the function book, or one entry of it in full',
   options: {},
+  misuse: ({ words }) => (words.length > 1 ? 'Name one function: functions layer_volume.' : undefined),
   run: (given) => {
     const name = given.words[0];
-    if (name === undefined) {
-      return {
-        is: 'answer',
-        json: tradeFunctions.map(entryOf),
-        table: () => textTable(['function', 'gives', 'what it does'], tradeFunctions.map(rowOf)),
-      };
-    }
-    const found = tradeFunctions.find((each) => each.name === name.toLowerCase());
+    if (name === undefined) return { is: 'answer', json: tradeFunctions.map(entryOf), table: allInShort };
+    const found = tradeFunctions.find((each) => each.name.toLowerCase() === name.toLowerCase());
     if (found) return { is: 'answer', json: entryOf(found), table: () => inFull(found) };
-    const near = nearestName(name.toLowerCase(), tradeFunctions.map((each) => each.name));
-    return refusal(`No function called ${name}.${near === undefined ? '' : ` Did you mean ${near}?`}`);
+    return refusal(`No function called ${name}.${didYouMean(name, tradeFunctions.map((each) => each.name))}`);
   },
 };
 
 function entryOf(entry: TradeFunction) {
   const { compute: _compute, warn: _warn, gives, args, ...told } = entry;
-  return { ...told, call: callOf(entry), args: args.map(argumentOf), gives: typeof gives === 'string' ? gives : 'as its arguments' };
+  return { ...told, call: callOf(entry), args: args.map(argumentOf), gives: givesOf(gives) };
 }
 
 function argumentOf(argument: Argument) {
@@ -44,18 +38,30 @@ function callOf(entry: TradeFunction): string {
   return entry.inRules ? `${entry.name}(${entry.args.map((each) => each.name).join(', ')})` : entry.title;
 }
 
+function givesOf(gives: TradeFunction['gives']): string {
+  return typeof gives === 'string' ? gives : 'what its figures lead to';
+}
+
+/** A table a group; those over lists or dates serve the program itself and stand below the others. */
+function allInShort(): string {
+  const groups = Map.groupBy(tradeFunctions, (each) => each.group);
+  const rows = [...groups].flatMap(([group, entries]) => [[group.toUpperCase()], ...entries.map(rowOf)]);
+  return `${textTable(['function', 'what it works out', 'gives'], rows)}\n\nfunctions NAME tells one in full. Names in capitals work over lists or dates and cannot stand in rules.`;
+}
+
 function rowOf(entry: TradeFunction): readonly string[] {
-  return [callOf(entry), typeof entry.gives === 'string' ? entry.gives : 'as its arguments', entry.title];
+  return [entry.name, entry.title, givesOf(entry.gives)];
 }
 
 function inFull(entry: TradeFunction): string {
   const lines = [
-    `${entry.title}: ${callOf(entry)}`,
+    `${entry.title}: ${entry.inRules ? callOf(entry) : entry.name}`,
     '',
     entry.help,
     '',
     `sum: ${entry.sum}`,
-    ...entry.args.map((each) => `  ${each.name}: ${takesOf(each)}${rangeOf(each)}${each.says ? `, ${each.says}` : ''}`),
+    `gives: ${givesOf(entry.gives)}`,
+    ...(entry.inRules ? entry.args.map(sayArgument) : entry.args.map((each) => `  takes ${each.says ?? ''}`)),
     '',
     ...entry.examples.map((each) => `example: ${each.rule} = ${each.gives}`),
     `source: ${entry.source}`,
@@ -65,7 +71,12 @@ function inFull(entry: TradeFunction): string {
   return lines.join('\n');
 }
 
+function sayArgument(argument: Argument): string {
+  const says = argument.says === undefined ? '' : `, ${argument.says}`;
+  return `  ${argument.name}: ${takesOf(argument)}${says}${rangeOf(argument)}`;
+}
+
 function rangeOf({ low, high, otherwise }: Argument): string {
-  const range = low === undefined && high === undefined ? '' : `, usual ${low ?? ''}..${high ?? ''}`;
+  const range = low === undefined || high === undefined ? '' : `, usually ${low} to ${high}`;
   return otherwise === undefined ? range : `${range}, ${otherwise} where left out`;
 }

@@ -5,7 +5,7 @@ import { coinsText } from '#shared-calc/buy/coins.ts';
 import { cleanNoise, writeNumber } from '#shared-calc/quantity/write-figure.ts';
 import { sayOrderFault } from '#shared-calc/words/say-order-fault.ts';
 import type { Command } from '#electron/cli/command.ts';
-import { orderOptions } from '#electron/cli/order-options.ts';
+import { orderMisuse, orderOptions } from '#electron/cli/order-options.ts';
 import { refusal } from '#electron/cli/outcome.ts';
 import { textTable } from '#electron/cli/text-table.ts';
 import { bookOption, withBook } from '#electron/cli/with-book.ts';
@@ -18,6 +18,7 @@ export const needsCommand: Command = {
   name: 'needs',
   usage: 'needs --sizes T03,T07x2 [--basis used|packs] [--stock FILE.csv] [--materials M01,M04] [--csv]: the needs list',
   options: buyOptions,
+  misuse: orderMisuse,
   run: (given) =>
     withBook(given, { whenMissing: 'make' }, (book) => {
       const worked = workOrder(given, book.records());
@@ -56,7 +57,7 @@ export function needJson(need: MaterialNeed, money: Money): Record<string, unkno
     group: need.group,
     used: cleanNoise(need.used),
     unit: need.unit,
-    onHand: need.onHand,
+    onHand: cleanNoise(need.onHand),
     packs: need.packs.map((pack) => ({
       size: pack.amount,
       unit: need.unit,

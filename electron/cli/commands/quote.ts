@@ -6,7 +6,8 @@ import { writeNumber } from '#shared-calc/quantity/write-figure.ts';
 import type { Workshop } from '#shared-calc/records/records.ts';
 import { sayOrderFault } from '#shared-calc/words/say-order-fault.ts';
 import type { Command } from '#electron/cli/command.ts';
-import { orderOptions } from '#electron/cli/order-options.ts';
+import { issueOrder } from '#electron/cli/issue-order.ts';
+import { orderMisuse, orderOptions } from '#electron/cli/order-options.ts';
 import { refusal } from '#electron/cli/outcome.ts';
 import { textTable } from '#electron/cli/text-table.ts';
 import { bookOption, withBook } from '#electron/cli/with-book.ts';
@@ -15,20 +16,30 @@ import { workOrder } from '#electron/cli/work-order.ts';
 /** The quote of an order. Its CSV is the client's; `--inside` adds cost and margin. */
 export const quoteCommand: Command = {
   name: 'quote',
-  usage: 'quote --sizes T05 [--basis used|packs] [--inside] [--csv]: the quote',
-  options: { ...orderOptions, ...bookOption, basis: 'text', inside: 'flag', csv: 'flag', bom: 'flag' },
+  usage:
+    'quote --sizes T05 or --job J01 [--basis used|packs] [--issue] [--inside] [--csv]: the quote; --issue freezes it under its number',
+  options: { ...orderOptions, ...bookOption, basis: 'text', issue: 'flag', inside: 'flag', csv: 'flag', bom: 'flag' },
+  misuse: orderMisuse,
   run: (given) =>
     withBook(given, { whenMissing: 'make' }, (book) => {
       const worked = workOrder(given, book.records());
       if (!worked.ok) return refusal(...worked.fault);
       const { bench, order, pricing, workshop } = worked.value;
-      const sums = orderSums(bench, order.columns.map((column) => column.key), pricing);
+      const sums = orderSums(
+        bench,
+        order.columns.map((column) => column.key),
+        pricing,
+      );
       if (!sums.ok) return refusal(sayOrderFault(sums.fault));
       const { quote } = sums.value;
+      const issued = given.flag('issue') ? issueOrder(book, worked.value, sums.value) : undefined;
+      if (issued && !issued.ok) return refusal(issued.fault);
+      const named = issued && { quote: issued.value.number, revision: issued.value.revision };
       return {
         is: 'answer',
-        json: quoteJson(quote, workshop),
-        table: () => quoteTable(quote, workshop),
+        json: { ...quoteJson(quote, workshop), ...named },
+        table: () =>
+          [...(named ? [`quote ${named.quote} ${named.revision} issued`] : []), quoteTable(quote, workshop)].join('\n'),
         csv: () => quoteCsv(quote, workshop, { inside: given.flag('inside') }),
       };
     }),

@@ -2,15 +2,25 @@ import { needAmounts } from '#shared-calc/bench/order-amounts.ts';
 import { coinsText } from '#shared-calc/buy/coins.ts';
 import { NO_STOCK } from '#shared-calc/buy/stock.ts';
 import { shoppingRun, type RunPart, type ShoppingRun } from '#shared-calc/buy/shopping-run.ts';
+import { parseDay } from '#shared-calc/calendar/day.ts';
+import { jobsRun, type JobsToBuy } from '#shared-calc/jobs/jobs-run.ts';
 import { packList } from '#shared-calc/papers/needs-csv.ts';
 import { runCsv } from '#shared-calc/papers/run-csv.ts';
 import { writeNumber } from '#shared-calc/quantity/write-figure.ts';
+import type { Records, Workshop } from '#shared-calc/records/records.ts';
+import { workshopOf } from '#shared-calc/records/workshop-of.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
+import { sayJobFault } from '#shared-calc/words/say-job-fault.ts';
 import { sayOrderFault } from '#shared-calc/words/say-order-fault.ts';
 import { sayBuyFault } from '#shared-calc/buy/buy-fault.ts';
 import type { Command } from '#electron/cli/command.ts';
-import { refusal } from '#electron/cli/outcome.ts';
+import { orderMisuse } from '#electron/cli/order-options.ts';
+import { refusal, type Outcome } from '#electron/cli/outcome.ts';
+import type { Arguments } from '#electron/cli/read-arguments.ts';
+import { readStockFile } from '#electron/cli/stock-file.ts';
+import { tellNotices } from '#electron/cli/tell-notices.ts';
 import { textTable } from '#electron/cli/text-table.ts';
+import { today } from '#electron/cli/today.ts';
 import { withBook } from '#electron/cli/with-book.ts';
 import { workOrder, type WorkedOrder } from '#electron/cli/work-order.ts';
 import { buyOptions, needJson } from './needs.ts';
@@ -18,24 +28,69 @@ import { buyOptions, needJson } from './needs.ts';
 /** One shopping run over the sizes of an order, packs rounded once over all. */
 export const runCommand: Command = {
   name: 'run',
-  usage: 'run --sizes T03,T07 [--stock FILE.csv] [--materials M01,M04] [--csv]: one shopping run over all',
-  options: buyOptions,
+  usage:
+    'run --sizes T03,T07 or --jobs J01,J02 [--stock FILE.csv] [--materials M01,M04] [--csv]: one shopping run over all; jobs take from the Store first',
+  options: { ...buyOptions, jobs: 'text' },
+  misuse: (given) => (given.text('jobs') === undefined ? orderMisuse(given) : jobsMisuse(given)),
   run: (given) =>
     withBook(given, { whenMissing: 'make' }, (book) => {
-      const worked = workOrder(given, book.records());
+      const records = book.records();
+      if (given.text('jobs') !== undefined) return runOfJobs(given, records);
+      const worked = workOrder(given, records);
       if (!worked.ok) return refusal(...worked.fault);
       const run = runOver(worked.value);
-      if (!run.ok) return refusal(run.fault);
-      const { workshop } = worked.value;
-      const money = (coins: number) => coinsText(coins, workshop.coinDecimals);
-      return {
-        is: 'answer',
-        json: runJson(run.value, money),
-        table: () => runTable(run.value, money, workshop.currency),
-        csv: () => runCsv(run.value, workshop),
-      };
+      return run.ok ? answer(run.value, worked.value.workshop) : refusal(run.fault);
     }),
 };
+
+function jobsMisuse(given: Arguments): string | undefined {
+  const [word] = given.words;
+  if (word !== undefined) return `What is ${word} for? Jobs are given as --jobs J01,J02.`;
+  const other = ['job', 'sizes', 'recipe', 'kit'].find((name) => given.text(name) !== undefined);
+  if (other !== undefined) return `Give --jobs or --${other}, not both.`;
+  return given.texts('set').length > 0
+    ? 'A job is written over with job set; --set goes with --sizes or --job.'
+    : undefined;
+}
+
+/** The run of whole jobs: what is not paid for yet is bought with the rest, and said. */
+function runOfJobs(given: Arguments, records: Records): Outcome {
+  const workshop = workshopOf(records);
+  const asked = readJobsToBuy(given, records);
+  if (!asked.ok) return refusal(asked.fault);
+  const jobs = jobsRun(records, asked.value);
+  if (!jobs.ok) return refusal(sayJobFault(jobs.fault));
+  const notices = jobs.value.unpaid.map(
+    (job) => `${job} has no deposit yet: order nothing that is cut or grown for it.`,
+  );
+  tellNotices(notices);
+  return answer(jobs.value.run, workshop, { notices });
+}
+
+function readJobsToBuy(given: Arguments, records: Records): Result<JobsToBuy, string> {
+  const on = given.text('on') ?? today();
+  if (!parseDay(on).ok) return failed(`--on ${on}: write the day as 2026-11-25.`);
+  const file = given.text('stock');
+  const more = file === undefined ? ok(NO_STOCK) : readStockFile(file, records);
+  if (!more.ok) return more;
+  const listed = (name: string) =>
+    given
+      .text(name)
+      ?.split(',')
+      .map((each) => each.trim());
+  const materials = listed('materials');
+  return ok({ jobs: listed('jobs') ?? [], on, more: more.value, ...(materials && { materials }) });
+}
+
+function answer(run: ShoppingRun, workshop: Workshop, more: { readonly notices?: readonly string[] } = {}): Outcome {
+  const money = (coins: number) => coinsText(coins, workshop.coinDecimals);
+  return {
+    is: 'answer',
+    json: { ...runJson(run, money), ...more },
+    table: () => runTable(run, money, workshop.currency),
+    csv: () => runCsv(run, workshop),
+  };
+}
 
 function runOver({ bench, order, pricing }: WorkedOrder): Result<ShoppingRun, string> {
   const parts: RunPart[] = [];

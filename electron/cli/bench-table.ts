@@ -1,0 +1,74 @@
+import type { Box } from '#shared-calc/bench/bench-types.ts';
+import { checksOf } from '#shared-calc/bench/checks.ts';
+import { showValue, shownUnit, type Display } from '#shared-calc/quantity/shown-unit.ts';
+import { displayOf } from '#shared-calc/records/display-of.ts';
+import type { Line } from '#shared-calc/records/records.ts';
+import { stateWords } from '#shared-calc/words/state-words.ts';
+import { columnSums } from './column-sums.ts';
+import { textTable } from './text-table.ts';
+import type { WorkedOrder } from './work-order.ts';
+
+/** The size bench for people: lines by section, sums, then what is missing and which checks did not pass. */
+export function benchTable(worked: WorkedOrder, lines: readonly Line[]): string {
+  const { order } = worked;
+  const heads = order.columns.map(({ key, count }) => (count === 1 ? key : `${key} x${count}`));
+  const figures = heads.map((_, at) => at + 2);
+  const sums = order.columns.map(({ key }) => columnSums(worked, key));
+  const notes = order.columns.flatMap(({ key }, at) => [sums[at]?.fault ?? [], checkNotes(worked, key)].flat());
+  return [
+    textTable(['', '', ...heads], lineRows(worked, lines), figures),
+    '',
+    textTable(['SUMS', '', ...heads], sumRows(sums, worked.workshop.currency), figures),
+    ...(notes.length > 0 ? ['', ...notes] : []),
+  ].join('\n');
+}
+
+function lineRows({ bench, order, workshop }: WorkedOrder, lines: readonly Line[]): readonly (readonly string[])[] {
+  const display = displayOf(workshop);
+  const sections = Map.groupBy(lines, (line) => line.section);
+  return [...sections].flatMap(([section, own]) => [
+    [section.toUpperCase()],
+    ...own.map((line) => [
+      line.name,
+      unitWords(line, display),
+      ...order.columns.map(({ key }) => boxWords(bench.box(key, line.name), display)),
+    ]),
+  ]);
+}
+
+/** Choices, plain numbers and answers of yes or no speak for themselves. */
+function unitWords({ unit }: Line, display: Display): string {
+  return ['choice', 'yes_no', 'number'].includes(unit) ? '' : shownUnit(unit, display);
+}
+
+function boxWords(box: Box, display: Display): string {
+  const state = stateWords(box).join(', ');
+  if (box.value === undefined) return state;
+  const figure = showValue(box.value, box.line.unit, display);
+  return state === '' ? figure : `${state}: ${figure}`;
+}
+
+const sumNames = [
+  ['hours', 'hours'],
+  ['cost', 'cost'],
+  ['net', 'price before tax'],
+  ['tax', 'tax'],
+  ['gross', 'price'],
+  ['deposit', 'deposit'],
+] as const;
+
+function sumRows(columns: readonly ReturnType<typeof columnSums>[], currency: string): readonly (readonly string[])[] {
+  return sumNames.map(([name, words]) => [
+    words,
+    name === 'hours' ? 'h' : currency,
+    ...columns.map(({ sums }) => (sums ? String(sums[name]) : 'not known yet')),
+  ]);
+}
+
+function checkNotes({ bench, workshop }: WorkedOrder, key: string): readonly string[] {
+  return checksOf(bench, key, displayOf(workshop)).flatMap(({ line, level, holds, says, decides }) => {
+    if (holds === true) return [];
+    if (holds === false) return [`${key}  ${level}: ${says} ${decides} decides.`];
+    return [`${key}  ${line.name} is not known yet: ${stateWords(bench.box(key, line.name)).join(', ')}.`];
+  });
+}

@@ -1,0 +1,167 @@
+import { readCoins } from '#shared-calc/buy/coins.ts';
+import { copyJob } from '#shared-calc/jobs/copy-job.ts';
+import { newJob } from '#shared-calc/jobs/new-job.ts';
+import { readSizes } from '#shared-calc/jobs/read-sizes.ts';
+import { readWriting, type Writing } from '#shared-calc/jobs/read-writing.ts';
+import { recordDeposit } from '#shared-calc/jobs/record-deposit.ts';
+import { setSizes } from '#shared-calc/jobs/set-sizes.ts';
+import { setValues } from '#shared-calc/jobs/set-values.ts';
+import type { JobFault } from '#shared-calc/jobs/job-fault.ts';
+import type { LocalValue } from '#shared-calc/records/records.ts';
+import { workshopOf } from '#shared-calc/records/workshop-of.ts';
+import { failed, ok, type Result } from '#shared-calc/result.ts';
+import type { Command } from '#electron/cli/command.ts';
+import { actOnJob } from '#electron/cli/job-acts.ts';
+import { moveAct, smallDeposit } from '#electron/cli/job-notices.ts';
+import type { Arguments } from '#electron/cli/read-arguments.ts';
+import { today } from '#electron/cli/today.ts';
+import { bookOption } from '#electron/cli/with-book.ts';
+
+/** An enquiry becomes a job. What it sets is the client's unless said. */
+const jobNewCommand: Command = {
+  name: 'job new',
+  usage:
+    'job new --title T --sizes T05,T07x2 [--recipe H1] [--kit K] [--set line=RULE] [--handover DATE] [--client C] [--by client|us]: a new job',
+  options: {
+    ...bookOption,
+    title: 'text',
+    sizes: 'text',
+    recipe: 'text',
+    kit: 'text',
+    set: 'texts',
+    handover: 'text',
+    client: 'text',
+    by: 'text',
+  },
+  misuse: (given) => spare(given, 0) ?? lacking(given, ['title', 'sizes']) ?? byMisuse(given),
+  run: (given) =>
+    actOnJob(given, (records) => {
+      const sizes = readSizes(given.text('sizes') ?? '', records);
+      const writings = readWritings(given.texts('set'), given.text('kit'));
+      if (!sizes.ok) return sizes;
+      if (!writings.ok) return writings;
+      const [handover, client] = [given.text('handover'), given.text('client')];
+      return newJob(records, {
+        title: given.text('title') ?? '',
+        recipe: given.text('recipe') ?? 'H1',
+        sizes: sizes.value,
+        writings: writings.value,
+        by: byOf(given),
+        ...(handover !== undefined && { handover }),
+        ...(client !== undefined && { client }),
+        on: today(),
+      });
+    }),
+};
+
+/** Boxes of a job written over: `line=RULE` for all of it, `T07.line=RULE` for one size. */
+const jobSetCommand: Command = {
+  name: 'job set',
+  usage:
+    'job set J01 line=RULE T07.line=RULE ... [--by client|us]: writes boxes of a job over, as the client unless said',
+  options: { ...bookOption, by: 'text' },
+  misuse: (given) => (given.words.length < 2 ? 'Say which job and what: job set J01 line=RULE.' : byMisuse(given)),
+  run: (given) => {
+    const [job = '', ...texts] = given.words;
+    return actOnJob(given, (records) => {
+      const writings = readWritings(texts, undefined);
+      if (!writings.ok) return writings;
+      const change = setValues(records, { job, writings: writings.value, by: byOf(given) });
+      return change.ok ? ok({ job, change: change.value }) : change;
+    });
+  },
+};
+
+/** A job moved on, or back. */
+const jobStateCommand: Command = {
+  name: 'job state',
+  usage:
+    'job state J01 accepted: moves a job to a state (enquiry, surveyed, quoted, accepted, deposit in, ordered, ... closed)',
+  options: bookOption,
+  misuse: (given) => (given.words.length < 2 ? 'Say which job and its state: job state J01 accepted.' : undefined),
+  run: (given) => {
+    const [job = '', ...state] = given.words;
+    return actOnJob(given, (records) => moveAct(records, { job, state: state.join(' '), on: today() }));
+  },
+};
+
+/** A deposit with its day; it opens the gate of the shopping run. */
+const jobDepositCommand: Command = {
+  name: 'job deposit',
+  usage: 'job deposit J01 650.00 [--on DATE]: records a deposit, and the job is deposit in',
+  options: { ...bookOption, on: 'text' },
+  misuse: (given) => (given.words.length < 2 ? 'Say which job and how much: job deposit J01 650.00.' : spare(given, 2)),
+  run: (given) => {
+    const [job = '', text = ''] = given.words;
+    return actOnJob(given, (records) => {
+      const coins = readCoins(text, workshopOf(records).coinDecimals);
+      if (coins === undefined) return failed({ kind: 'not-an-amount', text });
+      const change = recordDeposit(records, { job, coins, on: given.text('on') ?? today() });
+      return change.ok ? ok({ job, change: change.value, notices: smallDeposit(records, job, coins) }) : change;
+    });
+  },
+};
+
+/** A new job with the sizes and local values of another. */
+const jobCopyCommand: Command = {
+  name: 'job copy',
+  usage: 'job copy J01: a new enquiry with the sizes and local values of another job',
+  options: bookOption,
+  misuse: (given) => (given.words.length < 1 ? 'Say which job: job copy J01.' : spare(given, 1)),
+  run: (given) => actOnJob(given, (records) => copyJob(records, given.words[0] ?? '', { on: today() })),
+};
+
+/** The sizes of a job, in this order. */
+const jobSizesCommand: Command = {
+  name: 'job sizes',
+  usage: 'job sizes J01 T05,T07x2: gives a job these sizes; one that stays keeps its local values',
+  options: bookOption,
+  misuse: (given) => (given.words.length < 2 ? 'Say which job and its sizes: job sizes J01 T05,T07.' : undefined),
+  run: (given) => {
+    const [job = '', ...sizes] = given.words;
+    return actOnJob(given, (records) => {
+      const wanted = readSizes(sizes.join(','), records);
+      if (!wanted.ok) return wanted;
+      const change = setSizes(records, job, wanted.value);
+      return change.ok ? ok({ job, change: change.value }) : change;
+    });
+  },
+};
+
+export const jobCommands: readonly Command[] = [
+  jobNewCommand,
+  jobSetCommand,
+  jobStateCommand,
+  jobDepositCommand,
+  jobCopyCommand,
+  jobSizesCommand,
+];
+
+function readWritings(texts: readonly string[], kit: string | undefined): Result<readonly Writing[], JobFault> {
+  const writings: Writing[] = kit === undefined ? [] : [{ line: 'kit', text: kit }];
+  for (const text of texts) {
+    const writing = readWriting(text);
+    if (!writing.ok) return writing;
+    writings.push(writing.value);
+  }
+  return ok(writings);
+}
+
+function byOf(given: Arguments): LocalValue['by'] {
+  return given.text('by') === 'us' ? 'us' : 'client';
+}
+
+function byMisuse(given: Arguments): string | undefined {
+  const by = given.text('by') ?? 'client';
+  return by === 'client' || by === 'us' ? undefined : `--by ${by}: choose client or us.`;
+}
+
+function lacking(given: Arguments, names: readonly string[]): string | undefined {
+  const lacks = names.find((name) => given.text(name) === undefined);
+  return lacks === undefined ? undefined : `A new job needs --${lacks}: job new --title "Reading room" --sizes T05.`;
+}
+
+function spare(given: Arguments, wanted: number): string | undefined {
+  const word = given.words[wanted];
+  return word === undefined ? undefined : `What is ${word} for?`;
+}

@@ -1,0 +1,105 @@
+import { parseDay, type Day } from '#shared-calc/calendar/day.ts';
+import { calendarOf } from '#shared-calc/prepare/calendar-of.ts';
+import { planFacts } from '#shared-calc/prepare/plan-facts.ts';
+import { sayPlanFault, type PlanFault } from '#shared-calc/prepare/plan-fault.ts';
+import { prepPlan, type PlanWish, type PrepPlan } from '#shared-calc/prepare/prep-plan.ts';
+import { sayPlan } from '#shared-calc/prepare/say-plan.ts';
+import type { Job, Records } from '#shared-calc/records/records.ts';
+import { failed, ok, type Result } from '#shared-calc/result.ts';
+import { sayOrderFault } from '#shared-calc/words/say-order-fault.ts';
+import type { Command } from '#electron/cli/command.ts';
+import { orderMisuse, orderOptions } from '#electron/cli/order-options.ts';
+import { refusal } from '#electron/cli/outcome.ts';
+import type { Arguments } from '#electron/cli/read-arguments.ts';
+import { textTable } from '#electron/cli/text-table.ts';
+import { today } from '#electron/cli/today.ts';
+import { bookOption, withBook } from '#electron/cli/with-book.ts';
+import { workOrder, type WorkedOrder } from '#electron/cli/work-order.ts';
+
+/** Dates backward from the handover, forward from the deposit; without a handover, the earliest. */
+export const prepareCommand: Command = {
+  name: 'prepare',
+  usage:
+    'prepare --job J01 | --sizes T07 [--handover 2027-04-28] [--deposit DATE] [--on DATE] [--kit K] [--set line=RULE]: the prep plan',
+  options: { ...orderOptions, ...bookOption, handover: 'text', deposit: 'text' },
+  misuse: orderMisuse,
+  run: (given) =>
+    withBook(given, { whenMissing: 'make' }, (book) => {
+      const records = book.records();
+      const worked = workOrder(given, records);
+      if (!worked.ok) return refusal(...worked.fault);
+      const job = records.job.get(worked.value.order.jobId ?? '');
+      const wish = readWish(given, job, records);
+      if (!wish.ok) return refusal(wish.fault);
+      const plan = planOf(worked.value, wish.value, records);
+      worked.value.bench.close();
+      if (!plan.ok) return refusal(plan.fault);
+      const what = job?.title ?? 'the tank';
+      return {
+        is: 'answer',
+        json: planJson(plan.value),
+        table: () => planTable(plan.value, sayPlan(plan.value, what, wish.value.on)),
+      };
+    }),
+};
+
+/** The prep plan of an order at work, or the sentence that says why there is none. */
+export function planOf({ bench, order }: WorkedOrder, wish: PlanWish, records: Records): Result<PrepPlan, string> {
+  const facts = planFacts(
+    bench,
+    order.columns.map((column) => column.key),
+    records,
+  );
+  if (!facts.ok) return failed(sayFault(facts.fault));
+  const plan = prepPlan(facts.value, wish);
+  return plan.ok ? plan : failed(sayFault(plan.fault));
+}
+
+function sayFault(fault: PlanFault): string {
+  return fault.kind === 'no-amount-yet' ? sayOrderFault(fault) : sayPlanFault(fault);
+}
+
+/** What is on the command line goes before what is in the job. */
+export function readWish(given: Arguments, job: Job | undefined, records: Records): Result<PlanWish, string> {
+  const days: { handover?: Day; deposit?: Day; on?: Day } = {};
+  for (const name of ['handover', 'deposit', 'on'] as const) {
+    const text = given.text(name);
+    if (text === undefined) continue;
+    const day = parseDay(text);
+    if (!day.ok) return failed(`--${name} ${text}: write the day as 2027-04-28.`);
+    days[name] = day.value;
+  }
+  return ok({ ...daysOf(job), on: today(), calendar: calendarOf(records), ...days });
+}
+
+function daysOf(job: Job | undefined): Pick<PlanWish, 'handover' | 'deposit'> {
+  return {
+    ...(job?.handover !== undefined && { handover: job.handover }),
+    ...(job?.depositOn !== undefined && { deposit: job.depositOn }),
+  };
+}
+
+function planJson({ build, handover, wanted, late, because, steps, care }: PrepPlan): Record<string, unknown> {
+  return {
+    build,
+    handover,
+    wanted: wanted ?? null,
+    late,
+    because,
+    steps: steps.map(({ step, date, orderBy }) => ({ step, date, orderBy: orderBy ?? null })),
+    care,
+  };
+}
+
+function planTable(plan: PrepPlan, says: readonly string[]): string {
+  const steps = [...plan.steps, ...(plan.hardscape ? [plan.hardscape] : [])].toSorted((one, other) =>
+    one.date < other.date ? -1 : Number(one.date > other.date),
+  );
+  const rows = steps.map(({ step, date, orderBy = '' }) => [step === 'hardscape' ? 'wood, cork' : step, orderBy, date]);
+  const care = plan.care.map(({ act, date }) => [act, '', date]);
+  return [
+    textTable(['step', 'order by', 'done or in'], [...rows, ['handover', '', plan.handover], ...care]),
+    '',
+    ...says,
+  ].join('\n');
+}

@@ -1,0 +1,166 @@
+import { sameDimension } from '#shared-calc/quantity/dimension.ts';
+import { readFigure } from '#shared-calc/quantity/read-figure.ts';
+import { fromBase, unitOf } from '#shared-calc/quantity/unit.ts';
+import { cleanNoise, writeNumber } from '#shared-calc/quantity/write-figure.ts';
+import {
+  treatLeaves,
+  waysSideBySide,
+  type LeavesToTreat,
+  type TreatmentPlace,
+} from '#shared-calc/prepare/treat-leaves.ts';
+import { workshopOf } from '#shared-calc/records/workshop-of.ts';
+import { failed, ok, type Result } from '#shared-calc/result.ts';
+import { didYouMean } from '#shared-calc/rule/did-you-mean.ts';
+import type { TreatmentPlan } from '#shared-calc/trade/leaf-treat-time.ts';
+import { treatmentAims, treatmentWays } from '#shared-calc/trade/leaf-treatment.ts';
+import type { Command } from '#electron/cli/command.ts';
+import { refusal, type Outcome } from '#electron/cli/outcome.ts';
+import type { Arguments } from '#electron/cli/read-arguments.ts';
+import { textTable } from '#electron/cli/text-table.ts';
+import { bookOption, withBook } from '#electron/cli/with-book.ts';
+
+/** How leaves are treated here: one way, or all side by side where none is given. */
+export const treatCommand: Command = {
+  name: 'treat',
+  usage:
+    'treat --leaves "43.51 L" --aim clean|sterile [--way steam|boil|bake] [--vessel "21 L"] [--fill 0.6] [--altitude "650 m"] [--moistened]: leaf treatment',
+  options: {
+    ...bookOption,
+    leaves: 'text',
+    way: 'text',
+    aim: 'text',
+    vessel: 'text',
+    fill: 'text',
+    altitude: 'text',
+    moistened: 'flag',
+  },
+  misuse,
+  run: (given) =>
+    withBook(given, { whenMissing: 'make' }, (book) => {
+      const { altitudeM, pressureKpa } = workshopOf(book.records());
+      const asked = readAsked(given, { altitudeM, pressureKpa });
+      if (!asked.ok) return refusal(asked.fault);
+      return given.text('way') === undefined ? sideBySide(given, asked.value) : oneWay(asked.value);
+    }),
+};
+
+function misuse(given: Arguments): string | undefined {
+  const [word] = given.words;
+  if (word !== undefined) return `What is ${word} for? Leaves are given as --leaves "43.51 L".`;
+  if (given.text('leaves') === undefined) return 'Say how much to treat: --leaves "43.51 L".';
+  if (given.text('aim') === undefined) return 'Say what for: --aim clean, or --aim sterile.';
+  if (given.text('way') === undefined && (given.text('vessel') ?? given.text('fill')) !== undefined) {
+    return 'A vessel belongs to a way: give --way steam, boil or bake with it.';
+  }
+  return notOneOf('aim', given, treatmentAims) ?? notOneOf('way', given, treatmentWays);
+}
+
+function notOneOf(name: string, given: Arguments, words: readonly string[]): string | undefined {
+  const word = given.text(name);
+  if (word === undefined || words.includes(word)) return undefined;
+  return `--${name} ${word}: choose ${words.join(' or ')}.${didYouMean(word, words)}`;
+}
+
+interface Asked {
+  readonly leaves: LeavesToTreat;
+  readonly place: TreatmentPlace;
+}
+
+const figureUnits = { leaves: 'L', vessel: 'L', fill: 'share', altitude: 'm' } as const;
+type FigureName = keyof typeof figureUnits;
+
+function readAsked(given: Arguments, place: TreatmentPlace): Result<Asked, string> {
+  const figures: Partial<Record<FigureName, number>> = {};
+  for (const name of Object.keys(figureUnits) as FigureName[]) {
+    const figure = readOption(given, name, figureUnits[name]);
+    if (!figure.ok) return figure;
+    if (figure.value !== undefined) figures[name] = figure.value;
+  }
+  const { leaves = 0, vessel, fill, altitude = place.altitudeM } = figures;
+  return ok({
+    leaves: {
+      way: treatmentWays.find((way) => way === given.text('way')) ?? 'steam',
+      aim: given.text('aim') === 'sterile' ? 'sterile' : 'clean',
+      leavesL: leaves,
+      ...(vessel !== undefined && { vesselL: vessel }),
+      ...(fill !== undefined && { fill }),
+    },
+    place: { ...place, altitudeM: altitude },
+  });
+}
+
+/** A figure in a unit; a bare number takes it. `undefined` where the option is left out. */
+function readOption(given: Arguments, name: string, unit: string): Result<number | undefined, string> {
+  const text = given.text(name);
+  if (text === undefined) return ok(undefined);
+  const figure = readFigure(text, { unit });
+  const wanted = unitOf(unit);
+  if (figure.ok && sameDimension(figure.value.unit.dimension, wanted.dimension)) {
+    return ok(cleanNoise(fromBase(figure.value.value, wanted)));
+  }
+  return failed(`--${name} ${text}: give ${unit === 'share' ? 'a share, as 0.6 or 60 %' : `it in ${unit}`}.`);
+}
+
+function oneWay({ leaves, place }: Asked): Outcome {
+  const plan = treatLeaves(leaves, place);
+  if (!plan.ok) return refusal(plan.fault);
+  return {
+    is: 'answer',
+    json: treatmentJson(plan.value),
+    table: () => [planTable(plan.value), '', ...plan.value.cautions.map(sayCaution)].join('\n'),
+  };
+}
+
+function sideBySide(given: Arguments, { leaves, place }: Asked): Outcome {
+  const ways = waysSideBySide({ ...leaves, moistened: given.flag('moistened') }, place);
+  const rows = ways.map(({ way, plan, suggested }) => [
+    way,
+    ...(plan.ok ? shortRow(plan.value) : ['', '', '']),
+    suggested ? 'suggested' : '',
+    plan.ok ? '' : plan.fault,
+  ]);
+  return {
+    is: 'answer',
+    json: {
+      suggested: ways.find(({ suggested }) => suggested)?.way ?? null,
+      ways: Object.fromEntries(
+        ways.map(({ way, plan }) => [way, plan.ok ? treatmentJson(plan.value) : { refused: plan.fault }]),
+      ),
+    },
+    table: () => textTable(['way', 'batches', 'min', 'attended', '', ''], rows, [1, 2, 3]),
+  };
+}
+
+function shortRow({ batches, minutes, attended }: TreatmentPlan): readonly string[] {
+  return [String(batches), String(minutes), String(attended)];
+}
+
+function treatmentJson(plan: TreatmentPlan): Record<string, unknown> {
+  const { batches, comeUp, hold, minutes, attended, temperature, cautions } = plan;
+  return {
+    batches,
+    comeUp,
+    hold,
+    minutes,
+    attended,
+    temperature: cleanNoise(temperature),
+    cautions: cautions.map(sayCaution),
+  };
+}
+
+function sayCaution({ says, decides }: TreatmentPlan['cautions'][number]): string {
+  return `${says} ${decides} decides.`;
+}
+
+function planTable(plan: TreatmentPlan): string {
+  const rows = [
+    ...plan.steps.map(({ name, minutes }) => [name, `${minutes} min`]),
+    ['a batch', `${plan.batchMinutes} min`],
+    ['batches', String(plan.batches)],
+    ['by the clock', `${plan.minutes} min`],
+    ['attended', `${plan.attended} min`],
+    ['temperature', `${writeNumber(plan.temperature, 2)} degC`],
+    ['by', plan.reference],
+  ];
+  return textTable(['', ''], rows, []);
+}

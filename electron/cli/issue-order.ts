@@ -1,0 +1,37 @@
+import type { Book } from '#electron/book/book.ts';
+import { hashBody } from '#electron/book/issued.ts';
+import type { QuoteNumber } from '#electron/book/quote-numbers.ts';
+import { sayEditFault } from '#electron/book/say-book-fault.ts';
+import type { OrderSums } from '#shared-calc/bench/order-sums.ts';
+import { freezeQuote } from '#shared-calc/jobs/freeze-quote.ts';
+import { issueQuote, quoteNumberOf } from '#shared-calc/jobs/issue-quote.ts';
+import { jobSheet, type JobSheet } from '#shared-calc/jobs/job-sheet.ts';
+import { writeOver } from '#shared-calc/jobs/write-over.ts';
+import type { Records } from '#shared-calc/records/records.ts';
+import { failed, ok, type Result } from '#shared-calc/result.ts';
+import { sayJobFault } from '#shared-calc/words/say-job-fault.ts';
+import type { Order } from './order-options.ts';
+import { today } from './today.ts';
+import type { WorkedOrder } from './work-order.ts';
+
+/** Issues the quote of an order: a job's as the next revision of its number, any other under a number of its own. */
+export function issueOrder(book: Book, worked: WorkedOrder, sums: OrderSums): Result<QuoteNumber, string> {
+  const records = book.records();
+  const { order, bench, pricing } = worked;
+  if (order.columns.length === 0) return failed(`${order.jobId} has no size yet: take one first.`);
+  const sheet = writeOver(plainSheet(order, records), order.written, { lines: bench.input().lines, by: 'client' });
+  if (!sheet.ok) return failed(sayJobFault(sheet.fault));
+  const number = book.nextQuote(order.jobId === undefined ? undefined : quoteNumberOf(records, order.jobId));
+  const issue = { number: number.number, revision: number.revision, issuedOn: today() };
+  const body = freezeQuote(records, { sheet: sheet.value, bench, pricing }, sums, issue);
+  const issued = book.apply(issueQuote(records, body, hashBody), book.revision());
+  return issued.ok ? ok(number) : failed(sayEditFault(issued.fault));
+}
+
+/** The order as its sizes or its job have it, before what is written on the command line, which is the client's. */
+function plainSheet(order: Order, records: Records): JobSheet {
+  const job = records.job.get(order.jobId ?? '');
+  if (job) return jobSheet(records, job);
+  const columns = order.columns.map((column) => ({ ...column, size: column.key, locals: new Map() }));
+  return { recipe: order.recipe, columns, whole: new Map(), oneOffs: [] };
+}

@@ -1,0 +1,64 @@
+import type { Book } from '#electron/book/book.ts';
+import { sayEditFault } from '#electron/book/say-book-fault.ts';
+import type { JobFault } from '#shared-calc/jobs/job-fault.ts';
+import { jobSummary, type JobSummary } from '#shared-calc/jobs/job-summary.ts';
+import { isEmptyChange, type Change } from '#shared-calc/records/change.ts';
+import type { Records } from '#shared-calc/records/records.ts';
+import type { Result } from '#shared-calc/result.ts';
+import { sayJobFault } from '#shared-calc/words/say-job-fault.ts';
+import { refusal, type Outcome } from './outcome.ts';
+import type { Arguments } from './read-arguments.ts';
+import { tellNotices } from './tell-notices.ts';
+import { textTable } from './text-table.ts';
+import { withBook } from './with-book.ts';
+
+/** What an act on a job comes to, before it is written. */
+export interface JobAct {
+  readonly job: string;
+  readonly change: Change;
+  /** What the person should know beside it, a sentence each. */
+  readonly notices?: readonly string[];
+}
+
+/** Works an act over the book's records, writes it, and answers with the job as it stands then. */
+export function actOnJob(given: Arguments, work: (records: Records) => Result<JobAct, JobFault>): Promise<Outcome> {
+  return withBook(given, { whenMissing: 'make' }, (book) => {
+    const act = work(book.records());
+    if (!act.ok) return refusal(sayJobFault(act.fault));
+    const says = write(book, act.value.change);
+    if (says !== undefined) return refusal(says);
+    tellNotices(act.value.notices ?? []);
+    return answer(book.records(), act.value.job);
+  });
+}
+
+function write(book: Book, change: Change): string | undefined {
+  if (isEmptyChange(change)) return undefined;
+  const written = book.apply(change, book.revision());
+  return written.ok ? undefined : sayEditFault(written.fault);
+}
+
+function answer(records: Records, id: string): Outcome {
+  const job = records.job.get(id);
+  if (!job) throw new Error(`job ${id} was written and is not there`);
+  const summary = jobSummary(records, job);
+  return { is: 'answer', json: jobJson(summary), table: () => jobTable([summary]) };
+}
+
+/** A job as `--json` gives it. */
+export function jobJson({ handover, ...summary }: JobSummary): Record<string, unknown> {
+  const { job, title, state, sizes, next } = summary;
+  return { job, title, state, sizes, handover: handover ?? null, next };
+}
+
+export function jobTable(jobs: readonly JobSummary[]): string {
+  const rows = jobs.map(({ job, title, state, sizes, handover = '', next }) => [
+    job,
+    title,
+    state,
+    sizes.join(' '),
+    handover,
+    next,
+  ]);
+  return textTable(['job', 'title', 'state', 'sizes', 'handover', 'next'], rows);
+}

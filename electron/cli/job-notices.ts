@@ -1,0 +1,67 @@
+import { coinsText } from '#shared-calc/buy/coins.ts';
+import type { Day } from '#shared-calc/calendar/day.ts';
+import { buildJob, type Short } from '#shared-calc/jobs/build-job.ts';
+import { latestQuote } from '#shared-calc/jobs/issue-quote.ts';
+import type { JobFault } from '#shared-calc/jobs/job-fault.ts';
+import { isBackward, moveJob } from '#shared-calc/jobs/move-job.ts';
+import { readQuoteBody } from '#shared-calc/jobs/quote-body.ts';
+import { writeNumber } from '#shared-calc/quantity/write-figure.ts';
+import { jobStates, type Records } from '#shared-calc/records/records.ts';
+import { workshopOf } from '#shared-calc/records/workshop-of.ts';
+import { ok, type Result } from '#shared-calc/result.ts';
+import { sayJobFault } from '#shared-calc/words/say-job-fault.ts';
+import type { JobAct } from './job-acts.ts';
+
+interface Move {
+  readonly job: string;
+  readonly state: string;
+  readonly on: Day;
+}
+
+/** Moves a job, and says what is odd about it: a step back, no quote, a Store that had less than the build took. */
+export function moveAct(records: Records, { job, state, on }: Move): Result<JobAct, JobFault> {
+  const moved = moveJob(records, job, state);
+  if (!moved.ok) return moved;
+  const notices = moveNotices(records, job, state);
+  if (state !== 'built') return ok({ job, change: moved.value, notices });
+  const built = buildJob(records, job, on);
+  // A bench that has no figure yet does not keep a tank from being built.
+  if (!built.ok)
+    return ok({
+      job,
+      change: moved.value,
+      notices: [...notices, `Nothing taken from the Store. ${sayJobFault(built.fault)}`],
+    });
+  return ok({ job, change: built.value.change, notices: [...notices, ...sayShort(built.value.short, records)] });
+}
+
+/** Says where a deposit is less than the last quote asks for. */
+export function smallDeposit(records: Records, job: string, coins: number): readonly string[] {
+  const quote = latestQuote(records, job);
+  const body = quote && readQuoteBody(quote.body);
+  if (!body || coins >= body.sums.depositCoins) return [];
+  const asked = coinsText(body.sums.depositCoins, workshopOf(records).coinDecimals);
+  return [`Quote ${body.number} ${body.revision} asks for ${asked}.`];
+}
+
+function moveNotices(records: Records, id: string, state: string): readonly string[] {
+  const from = records.job.get(id)?.state;
+  const to = jobStates.find((each) => each === state);
+  const notices: string[] = [];
+  if (from && to && isBackward(from, to)) notices.push(`${id} goes back from ${from} to ${to}.`);
+  if ((to === 'quoted' || to === 'accepted') && !latestQuote(records, id))
+    notices.push(`No quote of ${id} has been issued.`);
+  return notices;
+}
+
+function sayShort(short: readonly Short[], records: Records): readonly string[] {
+  if (short.length === 0) return [];
+  const goods = short.map(({ material, amount }) => {
+    const { label, unit } = records.material.get(material) ?? {
+      label: records.tank.get(material)?.label,
+      unit: 'each',
+    };
+    return `${writeNumber(amount, unit === 'each' ? 0 : 2)} ${unit} of ${label ?? material}`;
+  });
+  return [`The Store had less than the build took, by ${goods.join('; ')}.`];
+}

@@ -1,0 +1,9 @@
+import { failed, ok, type Result } from '#shared-calc/result.ts';
+
+/** A port as it is asked for on the command line; none is any that is free. */
+export function readPort(text: string | undefined): Result<number | undefined, string> {
+  if (text === undefined) return ok(undefined);
+  const port = Number(text);
+  const isPort = /^\d{1,5}$/.test(text) && port >= 1 && port <= 65_535;
+  return isPort ? ok(port) : failed(`--port ${text}: a port is a number from 1 to 65535.`);
+}

@@ -1,0 +1,73 @@
+import { addDays, type Day } from '#shared-calc/calendar/day.ts';
+import { nextOpen, type WorkCalendar } from '#shared-calc/calendar/work-calendar.ts';
+import { countDown } from '#shared-calc/trade/count-up.ts';
+
+export interface CareDate {
+  readonly act: string;
+  readonly date: Day;
+}
+
+const visits: readonly (readonly [days: number, act: string])[] = [
+  [7, 'call'],
+  [28, 'visit'],
+  [91, 'quarterly visit'],
+  [182, 'quarterly visit'],
+  [273, 'quarterly visit'],
+  [365, 'yearly litter'],
+];
+
+/** The six dates of the first year, calendar days after the handover, each moved to the next open day. */
+export function careDates(handover: Day, calendar: WorkCalendar): readonly CareDate[] {
+  return visits.map(([days, act]) => ({ act, date: nextOpen(addDays(handover, days), calendar) }));
+}
+
+/** What is done again and again, by whoever keeps the tank. */
+export interface CareRound {
+  readonly act: 'drain' | 'refill and clean';
+  readonly everyDays: number;
+  /** "every 6 weeks", "every 10 days" */
+  readonly says: string;
+  readonly first: Day;
+}
+
+/** Days as a bench has them; a drain time of 3650 d and more reads "does not fill". */
+export interface CareFigures {
+  readonly drainDays?: number;
+  readonly refillDays?: number;
+}
+
+const NEVER_FILLS = 3650;
+const TWO_WEEKS = 14;
+const WEEK = 7;
+
+/** Draining and refilling after the handover; left out where nothing collects or nothing is misted. */
+export function careRounds(handover: Day, { drainDays, refillDays }: CareFigures): readonly CareRound[] {
+  const rounds: CareRound[] = [];
+  if (drainDays !== undefined && drainDays < NEVER_FILLS) rounds.push(roundOf('drain', drainDays, handover));
+  if (refillDays !== undefined) rounds.push(roundOf('refill and clean', refillDays, handover));
+  return rounds;
+}
+
+function roundOf(act: CareRound['act'], days: number, handover: Day): CareRound {
+  const everyDays = act === 'drain' ? drainEvery(days) : Math.max(1, countDown(days));
+  return { act, everyDays, says: sayEvery(everyDays), first: addDays(handover, everyDays) };
+}
+
+/** Whole weeks rounded down; whole days where it is under two weeks, and never less than one. */
+export function drainEvery(days: number): number {
+  return days < TWO_WEEKS ? Math.max(1, countDown(days)) : countDown(days / WEEK) * WEEK;
+}
+
+function sayEvery(days: number): string {
+  if (days === 1) return 'every day';
+  return days > TWO_WEEKS && days % WEEK === 0 ? `every ${days / WEEK} weeks` : `every ${days} days`;
+}
+
+const LAMP_YEARS = [3, 4] as const;
+const YEAR = 365;
+
+/** From when to when the lamps are due: 3 to 4 years after the handover, of 365 d, on open days. */
+export function lampDue(handover: Day, calendar: WorkCalendar): { readonly from: Day; readonly to: Day } {
+  const [from, to] = LAMP_YEARS.map((years) => nextOpen(addDays(handover, years * YEAR), calendar));
+  return { from: from ?? handover, to: to ?? handover };
+}

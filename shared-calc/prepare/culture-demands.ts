@@ -1,0 +1,47 @@
+import type { Bench } from '#shared-calc/bench/open-bench.ts';
+import type { NoAmount } from '#shared-calc/bench/order-amounts.ts';
+import type { Day } from '#shared-calc/calendar/day.ts';
+import type { CultureKind } from '#shared-calc/records/records.ts';
+import { failed, ok, type Result } from '#shared-calc/result.ts';
+import { countUp } from '#shared-calc/trade/count-up.ts';
+import type { CultureDemand } from '#shared-calc/trade/cultures-to-keep.ts';
+
+export type DemandFault =
+  | NoAmount
+  /** The recipe has no line that says how many of this kind a build takes. */
+  | { readonly kind: 'no-seed-line'; readonly culture: string; readonly line: string };
+
+/** Flies are kept by the week, not for a build. */
+export function isFlies(kind: Pick<CultureKind, 'productiveDays'>): boolean {
+  return kind.productiveDays !== undefined;
+}
+
+/** The line that says how many of a kind one build is started with. */
+export function seedLineOf(kind: Pick<CultureKind, 'label'>): 'springtail_seed' | 'isopod_founders' {
+  return /isopod/i.test(kind.label) ? 'isopod_founders' : 'springtail_seed';
+}
+
+/** Animals of a kind that all builds of some columns are started with, rounded up. */
+export function animalsFor(bench: Bench, columns: readonly string[], kind: CultureKind): Result<number, DemandFault> {
+  const name = seedLineOf(kind);
+  if (!bench.input().lines.some((line) => line.name === name)) {
+    return failed({ kind: 'no-seed-line', culture: kind.label, line: name });
+  }
+  let animals = 0;
+  for (const { key, count } of bench.input().columns.filter((column) => columns.includes(column.key))) {
+    const box = bench.box(key, name);
+    if (typeof box.value !== 'number') return failed({ kind: 'no-amount-yet', box });
+    animals += countUp(box.value) * count;
+  }
+  return ok(animals);
+}
+
+/** One demand a day, by date: what is harvested on a day is shared among its builds. Days that want none are left out. */
+export function byDay(demands: readonly CultureDemand[]): readonly CultureDemand[] {
+  const days = new Map<Day, number>();
+  for (const { date, animals } of demands) days.set(date, (days.get(date) ?? 0) + animals);
+  return [...days]
+    .filter(([, animals]) => animals > 0)
+    .map(([date, animals]) => ({ date, animals }))
+    .toSorted((one, other) => (one.date < other.date ? -1 : 1));
+}

@@ -1,0 +1,47 @@
+import { openBench, type Bench } from '#shared-calc/bench/open-bench.ts';
+import { orderSums, type OrderFault, type Pricing } from '#shared-calc/bench/order-sums.ts';
+import { fromBase, unitOf } from '#shared-calc/quantity/unit.ts';
+import { ok, type Result } from '#shared-calc/result.ts';
+import type { Lesson } from './teach-house.ts';
+
+export interface LessonEffect {
+  /** The line's figure in its unit, before and after; left out where it is none. */
+  readonly before?: number;
+  readonly after?: number;
+  /** What it adds to cost and to the price before tax, in coins. */
+  readonly addsCostCoins: number;
+  readonly addsPriceCoins: number;
+}
+
+/** What a lesson would do to a reference size, were the house taught it; the house itself is left as it is. */
+export function lessonEffect(
+  bench: Bench,
+  column: string,
+  { lesson, pricing }: { readonly lesson: Lesson; readonly pricing: Pricing },
+): Result<LessonEffect, OrderFault> {
+  const start = bench.input();
+  const taught = openBench({
+    ...start,
+    columns: start.columns.filter((each) => each.key === column),
+    lines: start.lines.map((line) =>
+      line.name === lesson.line ? { ...line, text: lesson.proposed ?? line.text } : line,
+    ),
+  });
+  const then = orderSums(taught, [column], pricing);
+  const [before, after] = [bench, taught].map((each) => figureOf(each, column, lesson));
+  taught.close();
+  const now = orderSums(bench, [column], pricing);
+  if (!now.ok) return now;
+  if (!then.ok) return then;
+  return ok({
+    ...(before !== undefined && { before }),
+    ...(after !== undefined && { after }),
+    addsCostCoins: then.value.quote.costCoins - now.value.quote.costCoins,
+    addsPriceCoins: then.value.quote.netCoins - now.value.quote.netCoins,
+  });
+}
+
+function figureOf(bench: Bench, column: string, { line, unit }: Lesson): number | undefined {
+  const { value } = bench.box(column, line);
+  return typeof value === 'number' ? fromBase(value, unitOf(unit)) : undefined;
+}

@@ -1,0 +1,51 @@
+import { failed, ok, type Result } from '#shared-calc/result.ts';
+
+export interface LogFault {
+  /** As a person counts them in the text, from 1. */
+  readonly row: number;
+  readonly says: string;
+}
+
+export interface LogRow {
+  readonly row: number;
+  readonly fields: readonly string[];
+}
+
+/**
+ * Rows of a typed or pasted log: fields apart by tabs, semicolons, spaces, or commas that are followed by one.
+ * A row without any of these is parted at its commas: one figure alone is no reading. Empty rows are passed over, and
+ * a heading: a first row without a figure.
+ */
+export function logRows(text: string): readonly LogRow[] {
+  return text
+    .split(/\r\n|\r|\n/)
+    .map((line, at) => ({ row: at + 1, fields: fieldsOf(line) }))
+    .filter(({ fields }) => fields.length > 0)
+    .filter(({ fields }, at) => at > 0 || fields.some((field) => /\d/.test(field)));
+}
+
+function fieldsOf(line: string): readonly string[] {
+  const bare = line.replaceAll(/(\d)\s*(?:°\s*C|degC|C|min|h|%)(?=$|[\s,;])/gi, '$1');
+  const fields = partsOf(bare, /[\t;]+|,\s+|\s+/);
+  return fields.length === 1 ? partsOf(bare, ',') : fields;
+}
+
+function partsOf(line: string, between: string | RegExp): readonly string[] {
+  return line
+    .split(between)
+    .map((field) => field.trim())
+    .filter((field) => field !== '');
+}
+
+/** A plain number with a point or a comma: `82.5`, `82,5`, `-3`; `undefined` for what is none. */
+export function plainNumber(text: string): number | undefined {
+  return /^[+\-\u2212]?(?:\d+(?:[.,]\d*)?|[.,]\d+)$/.test(text)
+    ? Number(text.replace(',', '.').replace('\u2212', '-'))
+    : undefined;
+}
+
+/** All rows, or what is wrong with each of those that cannot be read: nothing is half taken in. */
+export function allRead<T>(rows: readonly Result<T, LogFault>[]): Result<readonly T[], readonly LogFault[]> {
+  const faults = rows.flatMap((row) => (row.ok ? [] : [row.fault]));
+  return faults.length > 0 ? failed(faults) : ok(rows.flatMap((row) => (row.ok ? [row.value] : [])));
+}

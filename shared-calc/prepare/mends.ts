@@ -1,0 +1,218 @@
+import type { CheckResult } from '#shared-calc/bench/bench-types.ts';
+import { checksOf } from '#shared-calc/bench/checks.ts';
+import { openBench, type Bench } from '#shared-calc/bench/open-bench.ts';
+import { orderSums, type Pricing } from '#shared-calc/bench/order-sums.ts';
+import type { Display } from '#shared-calc/quantity/shown-unit.ts';
+import { fromBase, unitOf } from '#shared-calc/quantity/unit.ts';
+import type { ColumnInput } from '#shared-calc/recipe/column.ts';
+import { checkMargin, type CheckMargin } from './check-margin.ts';
+import { heaviestParts, type MassPart } from './heaviest-parts.ts';
+import { mendSeries, type Attempt, type Figures } from './mend-attempts.ts';
+
+export const sheetParts = ['air', 'water', 'light', 'weight', 'lifting', 'stack', 'other'] as const;
+export type SheetPart = (typeof sheetParts)[number];
+
+/** A change that would mend a check, or bring it nearer. */
+export interface Mend extends Attempt {
+  /** The check holds with it. */
+  readonly holds: boolean;
+  readonly margin?: CheckMargin;
+  /** Coins of all builds of the size, before tax for the price; below zero where it costs more. Not known without prices. */
+  readonly savesCostCoins?: number;
+  readonly savesPriceCoins?: number;
+  /** Checks that hold now and would not with it. */
+  readonly breaks: readonly string[];
+}
+
+export interface SheetRow extends CheckResult {
+  readonly part: SheetPart;
+  readonly margin?: CheckMargin;
+  /** Of a check that does not hold, or is not known yet. */
+  readonly mends: readonly Mend[];
+}
+
+export interface LightReached {
+  /** mol/m2/d at the plants. */
+  readonly reached: number;
+  readonly wanted: number;
+}
+
+/** The sheet of checks of one size. */
+export interface CheckSheet {
+  readonly rows: readonly SheetRow[];
+  readonly light?: LightReached;
+  /** Heaviest first; the ones to lighten where the shelf does not hold. */
+  readonly parts: readonly MassPart[];
+}
+
+const partOfCheck: Readonly<Record<string, SheetPart>> = {
+  air_open: 'air',
+  cool_enough: 'air',
+  cool_with_room: 'air',
+  warm_enough: 'air',
+  fan_counted: 'air',
+  water_gets_out: 'water',
+  mist_keeps_up: 'water',
+  pump_stuck: 'water',
+  drains_slowly: 'water',
+  shelf_holds: 'weight',
+  lift_empty: 'lifting',
+  lift_filled: 'lifting',
+  stack_fits: 'stack',
+  soil_enough: 'stack',
+  slope_holds: 'stack',
+  upturn_hidden: 'stack',
+  litter_behind_dam: 'stack',
+  leaves_close: 'stack',
+};
+
+export interface SheetTerms {
+  readonly pricing: Pricing;
+  readonly display: Display;
+}
+
+/**
+ * What holds for a size, by how much, and what would mend what does not, found by trying each change on a bench of
+ * its own and working the price again. Of each sort of change the smallest that will do, else the one that does most;
+ * where none does alone, so many of them together.
+ */
+export function checkSheet(bench: Bench, column: string, terms: SheetTerms): CheckSheet {
+  const size = bench.input().columns.find((each) => each.key === column);
+  if (!size) throw new Error(`no column ${column}`);
+  const trial = openTrial(bench, size, terms);
+  const rows = checksOf(bench, column, terms.display).map((check) => {
+    const margin = checkMargin(bench, column, check.line.name);
+    const mends = check.holds === true ? [] : mendsOf(check.line.name, trial);
+    return { ...check, part: partOfCheck[check.line.name] ?? 'other', ...(margin && { margin }), mends };
+  });
+  trial.close();
+  const light = lightReached(bench, column);
+  return { rows, ...(light && { light }), parts: heaviestParts(bench, column) };
+}
+
+interface Tried {
+  readonly checks: ReadonlyMap<string, boolean | undefined>;
+  readonly marginOf: (check: string) => CheckMargin | undefined;
+  readonly costCoins?: number;
+  readonly netCoins?: number;
+}
+
+interface Trial {
+  readonly figures: Figures;
+  readonly before: Tried;
+  readonly with: (attempt: Attempt) => Tried;
+  readonly close: () => void;
+}
+
+/** A bench over the one size, on which changes are tried one at a time. */
+function openTrial(bench: Bench, size: ColumnInput, terms: SheetTerms): Trial {
+  const start = { ...bench.input(), columns: [size] };
+  const scratch = openBench(start);
+  const names = new Set(start.lines.map((line) => line.name));
+  return {
+    figures: figuresOf(bench, size.key, names),
+    before: triedOn(scratch, size.key, terms),
+    with: ({ changes }) => {
+      const locals = new Map([...size.locals, ...changes.map(({ line, text }) => [line, text] as const)]);
+      scratch.update({ ...start, columns: [{ ...size, locals }] });
+      return triedOn(scratch, size.key, terms);
+    },
+    close: scratch.close,
+  };
+}
+
+function figuresOf(bench: Bench, column: string, names: ReadonlySet<string>): Figures {
+  const box = (line: string) => (names.has(line) ? bench.box(column, line) : undefined);
+  return {
+    number: (line) => {
+      const found = box(line);
+      return typeof found?.value === 'number' ? fromBase(found.value, unitOf(found.line.unit)) : undefined;
+    },
+    word: (line) => {
+      const value = box(line)?.value;
+      return typeof value === 'number' ? undefined : value;
+    },
+  };
+}
+
+/** Margins are read at once: the next change writes over them. */
+function triedOn(bench: Bench, column: string, { pricing, display }: SheetTerms): Tried {
+  const sums = orderSums(bench, [column], pricing);
+  const checks = checksOf(bench, column, display).map(({ line, holds }) => [line.name, holds] as const);
+  const margins = new Map(checks.map(([name]) => [name, checkMargin(bench, column, name)]));
+  return {
+    checks: new Map(checks),
+    marginOf: (check) => margins.get(check),
+    ...(sums.ok && { costCoins: sums.value.quote.costCoins, netCoins: sums.value.quote.netCoins }),
+  };
+}
+
+function mendsOf(check: string, trial: Trial): readonly Mend[] {
+  const mends = (mendSeries[check] ?? []).flatMap((series) => {
+    const tried = triesUntilHolds(check, series(trial.figures), trial);
+    const best = tried.at(-1)?.holds ? tried.at(-1) : mostRoom(tried);
+    return best && helps(check, best, trial) ? [best] : [];
+  });
+  if (mends.some(({ holds }) => holds)) return mends;
+  const together = triesUntilHolds(check, joined(mends), trial).at(-1);
+  return together?.holds ? [...mends, together] : mends;
+}
+
+function helps(check: string, { holds, margin }: Mend, { before }: Trial): boolean {
+  const spare = before.marginOf(check)?.spare;
+  return holds || (spare !== undefined && (margin?.spare ?? -Infinity) > spare + 1e-9);
+}
+
+/** The first two together, the first three, and so on. */
+function joined(mends: readonly Attempt[]): readonly Attempt[] {
+  return mends.slice(1).map((_, at) => {
+    const some = mends.slice(0, at + 2);
+    return { says: some.map(({ says }) => says).join('; '), changes: some.flatMap(({ changes }) => changes) };
+  });
+}
+
+function triesUntilHolds(check: string, attempts: readonly Attempt[], trial: Trial): readonly Mend[] {
+  const mends: Mend[] = [];
+  for (const attempt of attempts) {
+    const mend = mendFrom(check, attempt, trial);
+    mends.push(mend);
+    if (mend.holds) break;
+  }
+  return mends;
+}
+
+function mendFrom(check: string, attempt: Attempt, trial: Trial): Mend {
+  const after = trial.with(attempt);
+  const { before } = trial;
+  const margin = after.marginOf(check);
+  const breaks = [...before.checks].filter(([name, held]) => held === true && after.checks.get(name) !== true);
+  return {
+    ...attempt,
+    holds: after.checks.get(check) === true,
+    ...(margin && { margin }),
+    ...savings(before, after),
+    breaks: breaks.map(([name]) => name),
+  };
+}
+
+function savings(before: Tried, after: Tried): Pick<Mend, 'savesCostCoins' | 'savesPriceCoins'> {
+  if (before.costCoins === undefined || after.costCoins === undefined) return {};
+  return {
+    savesCostCoins: before.costCoins - after.costCoins,
+    savesPriceCoins: (before.netCoins ?? 0) - (after.netCoins ?? 0),
+  };
+}
+
+function mostRoom(mends: readonly Mend[]): Mend | undefined {
+  return mends.reduce<Mend | undefined>(
+    (best, each) => (best && (best.margin?.spare ?? -Infinity) >= (each.margin?.spare ?? -Infinity) ? best : each),
+    undefined,
+  );
+}
+
+function lightReached(bench: Bench, column: string): LightReached | undefined {
+  const figure = figuresOf(bench, column, new Set(bench.input().lines.map((line) => line.name))).number;
+  const [lamps, perLamp, wanted] = [figure('lamps'), figure('light_per_lamp'), figure('light_target')];
+  if (lamps === undefined || perLamp === undefined || wanted === undefined) return undefined;
+  return { reached: lamps * perLamp, wanted };
+}

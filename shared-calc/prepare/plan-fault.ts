@@ -1,0 +1,27 @@
+import type { NoAmount } from '#shared-calc/bench/order-amounts.ts';
+import type { PrepStepName } from './prep-steps.ts';
+
+/** Why an order has no prep plan: facts. */
+export type PlanFault =
+  | NoAmount
+  | { readonly kind: 'no-culture'; readonly culture: string }
+  /** The supplier comes only on weekdays on which the workshop is closed. */
+  | { readonly kind: 'never-delivered'; readonly what: PrepStepName | 'hardscape' }
+  /** A wait of the recipe that is more than a hundred years. */
+  | { readonly kind: 'too-long'; readonly line: string; readonly days: number }
+  /** A sentence of the trade functions. */
+  | { readonly kind: 'refused'; readonly says: string };
+
+/** Those faults that are not a box's, as one sentence. */
+export function sayPlanFault(fault: Exclude<PlanFault, NoAmount>): string {
+  switch (fault.kind) {
+    case 'no-culture':
+      return `No culture kind called ${fault.culture} in the culture book: springtails have no date.`;
+    case 'never-delivered':
+      return `The ${fault.what} of this order can never arrive: their supplier delivers only on days that are closed.`;
+    case 'too-long':
+      return `${fault.line} of ${fault.days} days is more than a hundred years.`;
+    case 'refused':
+      return fault.says;
+  }
+}

@@ -1,0 +1,126 @@
+import { addDays, daysBetween, type Day } from '#shared-calc/calendar/day.ts';
+import { nextOpen, previousOpen, type WorkCalendar } from '#shared-calc/calendar/work-calendar.ts';
+import { failed, ok, type Result } from '#shared-calc/result.ts';
+import { readyDate } from '#shared-calc/trade/ready-date.ts';
+import { careDates, type CareDate } from './care-calendar.ts';
+import { chainBackward } from './chain-backward.ts';
+import type { PlanFacts } from './plan-facts.ts';
+import type { PlanFault } from './plan-fault.ts';
+import { prepChains, type PrepChain } from './prep-chains.ts';
+import { prepSteps, type PrepStep, type PrepStepName } from './prep-steps.ts';
+
+export interface PlanWish {
+  /** The handover wanted; where there is none, the earliest is planned. */
+  readonly handover?: Day;
+  /** The day of the deposit, from which goods can be ordered; without one, from today. */
+  readonly deposit?: Day;
+  /** Today. */
+  readonly on: Day;
+  readonly calendar: WorkCalendar;
+}
+
+export interface PrepPlan {
+  readonly build: Day;
+  readonly handover: Day;
+  readonly wanted?: Day;
+  /** Calendar days from the handover wanted to the one that can be kept. */
+  readonly late: number;
+  /** The chain that decides, in words: "plant quarantine". */
+  readonly because: string;
+  /** What must be done first in that chain, and its last day. */
+  readonly decides: { readonly first: PrepChain['first']; readonly ordered: boolean; readonly by: Day };
+  /** In the order of `prepSteps`; steps that the order does not need are left out. */
+  readonly steps: readonly PrepStep[];
+  /** Wood, cork and sealant, which are no step of their own: in before the gluing or the build. */
+  readonly hardscape?: PrepStep<'hardscape'>;
+  /** A tank comes from the client; it must be there on the date of the step. */
+  readonly clientTank: boolean;
+  readonly care: readonly CareDate[];
+}
+
+/**
+ * Dates backward from the handover wanted. Where the deposit, or today, is too late for them, the build is the day on
+ * which the last chain from there is over, and the handover moves; each date is then the latest for that build.
+ * Leads are working days, all other waits calendar days. A build falls on an open day, the handover where it is wanted.
+ */
+export function prepPlan(facts: PlanFacts, wish: PlanWish): Result<PrepPlan, PlanFault> {
+  const chains = prepChains(facts);
+  const ready = readyDate(wish.deposit ?? wish.on, named(chains), wish.calendar);
+  if ('refused' in ready) return failed(whyNever(chains, wish, ready.refused));
+  const dates = handoverDates(facts, wish, ready.date);
+  const backward = datedChains(chains, dates.build, wish.calendar);
+  const deciding = dates.late > 0 || wish.handover === undefined ? backward[Number(ready.decides)] : earliest(backward);
+  if (!deciding) return failed({ kind: 'refused', says: 'Nothing to wait for: the order has no size.' });
+  const { chain } = deciding;
+  const hardscape = stepOf('hardscape', backward);
+  return ok({
+    ...dates,
+    ...(wish.handover !== undefined && { wanted: wish.handover }),
+    because: chain.because,
+    decides: { first: chain.first, ordered: chain.ordered, by: firstDay(deciding) },
+    steps: prepSteps.flatMap((step) =>
+      step === 'build' ? { step, date: dates.build } : (stepOf(step, backward) ?? []),
+    ),
+    ...(hardscape && { hardscape }),
+    clientTank: facts.clientTank,
+    care: careDates(dates.handover, wish.calendar),
+  });
+}
+
+/** Chains by their place: two suppliers of a step would share a name. */
+function named(chains: readonly PrepChain[]) {
+  return chains.map(({ waits }, at) => ({ name: String(at), steps: waits }));
+}
+
+type PlanDates = Pick<PrepPlan, 'build' | 'handover' | 'late'>;
+
+function handoverDates({ settleIn }: PlanFacts, { handover, calendar }: PlanWish, ready: Day): PlanDates {
+  const wanted = handover === undefined ? undefined : previousOpen(addDays(handover, -settleIn), calendar);
+  if (handover !== undefined && wanted !== undefined && ready <= wanted) return { build: wanted, handover, late: 0 };
+  const kept = nextOpen(addDays(ready, settleIn), calendar);
+  return { build: ready, handover: kept, late: handover === undefined ? 0 : daysBetween(handover, kept) };
+}
+
+interface DatedChain {
+  readonly chain: PrepChain;
+  readonly days: readonly Day[];
+}
+
+function datedChains(chains: readonly PrepChain[], build: Day, calendar: WorkCalendar): readonly DatedChain[] {
+  return chains.flatMap((chain) => {
+    const days = chainBackward(build, chain.waits, calendar);
+    return days ? [{ chain, days }] : [];
+  });
+}
+
+/** No chain that was refused for its delivery days: the sentence stands for itself. */
+function whyNever(chains: readonly PrepChain[], { on, calendar }: PlanWish, says: string): PlanFault {
+  const stuck = chains.find((chain) => chainBackward(on, chain.waits, calendar) === undefined);
+  return stuck ? { kind: 'never-delivered', what: stuck.first } : { kind: 'refused', says };
+}
+
+function firstDay({ days }: DatedChain): Day {
+  return days[0] ?? '';
+}
+
+/** The first of those that must begin first. */
+function earliest(chains: readonly DatedChain[]): DatedChain | undefined {
+  return chains.reduce<DatedChain | undefined>(
+    (first, each) => (first && firstDay(first) <= firstDay(each) ? first : each),
+    undefined,
+  );
+}
+
+/** Over all chains that reach a step: in when the last goods are, ordered by the earliest day. */
+function stepOf<Name extends PrepStepName | 'hardscape'>(
+  step: Name,
+  chains: readonly DatedChain[],
+): PrepStep<Name> | undefined {
+  const dates = chains.flatMap(({ chain, days }) =>
+    chain.marks.filter((mark) => mark.step === step).map(({ at }) => days[at] ?? ''),
+  );
+  const orders = chains.filter(({ chain }) => chain.ordered && chain.first === step).map(firstDay);
+  const date = dates.toSorted().at(-1);
+  const orderBy = orders.toSorted()[0];
+  return date === undefined ? undefined : { step, date, ...(orderBy !== undefined && { orderBy }) };
+}

@@ -1,0 +1,94 @@
+import { failed, ok, type Result } from '#shared-calc/result.ts';
+import { killOverTime, type CoreReading, type KillScale } from '#shared-calc/trade/kill-total.ts';
+import type { TreatmentAim, TreatmentWay } from '#shared-calc/trade/leaf-treatment.ts';
+import { WRAPPED_GOODS } from '#shared-calc/trade/steam-hold.ts';
+import { allRead, logRows, plainNumber, type LogFault, type LogRow } from './log-rows.ts';
+import { timeWithin } from './straight-lines.ts';
+
+/** Reads a core probe's log: a row a reading, minutes from the start and degC. Times must rise. */
+export function readProbeLog(text: string): Result<readonly CoreReading[], readonly LogFault[]> {
+  const rows = logRows(text);
+  if (rows.length < 2)
+    return failed([{ row: 1, says: 'A log needs two readings or more: minutes and degC in a row.' }]);
+  const read = allRead(rows.map(readRow));
+  if (!read.ok) return read;
+  const at = read.value.findIndex(([minute], index) => index > 0 && minute <= (read.value[index - 1]?.[0] ?? 0));
+  return at < 0 ? read : failed([timesMustRise(read.value, rows, at)]);
+}
+
+function readRow({ row, fields }: LogRow): Result<CoreReading, LogFault> {
+  const [minute, degC] = fields.map(plainNumber);
+  if (fields.length !== 2 || minute === undefined || degC === undefined) {
+    return failed({ row, says: `"${fields.join(' ')}" is not minutes and degC, as 12 84.5.` });
+  }
+  return minute < 0 ? failed({ row, says: `${minute} min is before the start.` }) : ok([minute, degC]);
+}
+
+function timesMustRise(readings: readonly CoreReading[], rows: readonly LogRow[], at: number): LogFault {
+  const says = `Times must rise: ${readings[at]?.[0]} min comes after ${readings[at - 1]?.[0]} min.`;
+  return { row: rows[at]?.row ?? at + 1, says };
+}
+
+export interface CoreHeat {
+  /** The hottest the core was, degC. */
+  readonly hottest: number;
+  /** Minutes counted: at the reference for steam, at the least temperature and over for the others. */
+  readonly reached: number;
+  readonly wanted: number;
+  readonly enough: boolean;
+  /** What the minutes are counted against, in words. */
+  readonly against: string;
+  /** For steam, minutes at the reference as they grow. */
+  readonly curve: readonly { readonly minute: number; readonly degC: number; readonly kill: number }[];
+}
+
+const steamScale: KillScale = { reference: WRAPPED_GOODS.reference, step: WRAPPED_GOODS.step };
+
+/** Moist heat of nurseries (UC Davis); dry leaves take 20 K more; hot water for boiling (Runia and Amsing 2001). */
+const MOIST = { minutes: 30, leastC: 60, says: 'moist' } as const;
+const DRY = { minutes: 30, leastC: 80, says: 'not moistened before' } as const;
+const HOT_WATER = { minutes: 3, leastC: 85, says: 'in hot water' } as const;
+
+export interface LoggedTreatment {
+  readonly way: TreatmentWay;
+  readonly aim: TreatmentAim;
+  readonly moistened: boolean;
+}
+
+/**
+ * What a core log is worth. Steam for sterile: minutes at 121 degC, worked exactly along the log, of 30. For clean:
+ * minutes at 60 degC and over of 30, at 80 where the leaves were baked dry, or at 85 of 3 where they were boiled.
+ * The sentence where the log will not do.
+ */
+export function coreHeat(readings: readonly CoreReading[], treatment: LoggedTreatment): Result<CoreHeat, string> {
+  const grown = killOverTime(readings, steamScale);
+  if ('refused' in grown) return failed(grown.refused);
+  const hottest = Math.max(...readings.map(([, degC]) => degC));
+  const curve = readings.map(([minute, degC], at) => ({ minute, degC, kill: grown[at] ?? 0 }));
+  const { reached, wanted, against } =
+    treatment.aim === 'sterile'
+      ? { reached: grown.at(-1) ?? 0, wanted: WRAPPED_GOODS.minutes, against: WRAPPED_GOODS.says }
+      : cleanHeat(readings, treatment);
+  return ok({ hottest, reached, wanted, enough: reached >= wanted - 1e-9, against, curve });
+}
+
+function cleanHeat(readings: readonly CoreReading[], treatment: LoggedTreatment) {
+  const { minutes, leastC, says } = cleanTarget(treatment);
+  return {
+    reached: timeWithin(readings, leastC, Infinity),
+    wanted: minutes,
+    against: `${minutes} min at ${leastC} degC or over, ${says}`,
+  };
+}
+
+function cleanTarget({ way, moistened }: LoggedTreatment) {
+  if (way === 'boil') return HOT_WATER;
+  return way === 'steam' || moistened ? MOIST : DRY;
+}
+
+/** What the log shows, in one sentence; it never says that anything is sterile. */
+export function sayCoreHeat({ hottest, reached, wanted, enough, against }: CoreHeat): string {
+  const one = (figure: number) => (Math.floor(figure * 10 + 1e-9) / 10).toFixed(1);
+  const end = enough ? 'The core was there long enough.' : 'Not long enough: treat this batch again.';
+  return `Core up to ${one(hottest)} degC; ${one(reached)} of ${wanted} min (${against}). ${end}`;
+}

@@ -1,0 +1,25 @@
+import { coinsText } from '#shared-calc/buy/coins.ts';
+import type { Workshop } from '#shared-calc/records/records.ts';
+import type { Mend } from './mends.ts';
+
+/** "Take the screen from under the lamps: saves 49.00 cr of cost, 70.00 of price." Says too where it does not reach. */
+export function sayMend(mend: Mend, { coinDecimals, currency }: Pick<Workshop, 'coinDecimals' | 'currency'>): string {
+  const act = mend.says.charAt(0).toUpperCase() + mend.says.slice(1);
+  const ends = [
+    ...(mend.holds ? [] : ['helps, but not enough']),
+    ...priceOf(mend, (coins) => coinsText(coins, coinDecimals), currency),
+    ...(mend.breaks.length > 0 ? [`then ${mend.breaks.join(', ')} no longer holds`] : []),
+  ];
+  return ends.length > 0 ? `${act}: ${ends.join('; ')}.` : `${act}.`;
+}
+
+function priceOf(
+  { savesCostCoins: cost, savesPriceCoins: price }: Mend,
+  money: (coins: number) => string,
+  currency: string,
+) {
+  if (cost === undefined || price === undefined || (cost === 0 && price === 0)) return [];
+  const saves = cost > 0 || (cost === 0 && price > 0);
+  const [first, second] = saves ? [cost, price] : [-cost, -price];
+  return [`${saves ? 'saves' : 'costs'} ${money(first)} ${currency} of cost, ${money(second)} of price`];
+}

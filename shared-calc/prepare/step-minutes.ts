@@ -1,0 +1,35 @@
+import type { Bench } from '#shared-calc/bench/open-bench.ts';
+import { workAmounts, type NoAmount } from '#shared-calc/bench/order-amounts.ts';
+import { allBuilds } from '#shared-calc/buy/all-builds.ts';
+import { ok, type Result } from '#shared-calc/result.ts';
+import type { PrepStepName } from './prep-steps.ts';
+
+export type TimedStep = PrepStepName | 'handover';
+
+/** Tasks done on another day than the build; survey and quote are over before a job has dates. */
+const stepOfTask: Readonly<Record<string, TimedStep | 'over'>> = {
+  L02: 'panel',
+  L06: 'media',
+  L12: 'leaves',
+  L17: 'handover',
+  J3: 'handover',
+  J4: 'handover',
+  J1: 'over',
+  J2: 'over',
+};
+
+/** Attended minutes of an order by the step on whose day they fall; what is no step's own is the build's. */
+export function stepMinutes(
+  bench: Bench,
+  columns: readonly string[],
+): Result<ReadonlyMap<TimedStep, number>, NoAmount> {
+  const work = workAmounts(bench, columns);
+  if (!work.ok) return work;
+  const tasks = new Map(bench.input().lines.map((line) => [line.name, line.task ?? '']));
+  const minutes = new Map<TimedStep, number>();
+  for (const { line, amount } of allBuilds(work.value)) {
+    const step = stepOfTask[tasks.get(line) ?? ''] ?? 'build';
+    if (step !== 'over') minutes.set(step, (minutes.get(step) ?? 0) + amount);
+  }
+  return ok(minutes);
+}

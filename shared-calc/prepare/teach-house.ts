@@ -1,0 +1,116 @@
+import { sameDimension } from '#shared-calc/quantity/dimension.ts';
+import { findUnit, fromBase, toBase } from '#shared-calc/quantity/unit.ts';
+import type { Actual, Line } from '#shared-calc/records/records.ts';
+import { median } from './median.ts';
+
+/** Jobs that a proposal is the median of. */
+export const LAST_JOBS = 5;
+
+export interface Learning {
+  readonly lines: readonly Line[];
+  readonly actuals: readonly Actual[];
+  /** What the job's own bench had planned for the line, in the line's unit; `undefined` where it is not known. */
+  readonly plannedOf: (actual: Actual) => number | undefined;
+}
+
+export interface MeasuredJob {
+  readonly job: string;
+  readonly on: string;
+  /** A given line: what it was, in the line's unit. Any other: how many times what was planned. */
+  readonly figure: number;
+}
+
+/** What the last jobs say about a line of the house; nothing is changed by it. */
+export interface Lesson {
+  readonly line: string;
+  readonly unit: string;
+  /** `figure`: a given figure itself; `factor`: times the rule. */
+  readonly as: 'figure' | 'factor';
+  /** The latest jobs, newest first, five at most. */
+  readonly jobs: readonly MeasuredJob[];
+  readonly median: number;
+  readonly old: string;
+  /** The house's new text, left out until five jobs are measured, or where it would change nothing. */
+  readonly proposed?: string;
+}
+
+/**
+ * Medians of the last five jobs for each line that was measured. A given line is offered its median; a rule is
+ * offered times the median of what it took over what was planned. Three digits are kept.
+ */
+export function teachHouse(learning: Learning): readonly Lesson[] {
+  const byLine = Map.groupBy(learning.actuals, (actual) => actual.line);
+  return learning.lines.flatMap((line) => lessonOf(line, byLine.get(line.name) ?? [], learning) ?? []);
+}
+
+function lessonOf(line: Line, actuals: readonly Actual[], learning: Learning): Lesson | undefined {
+  const isFigure = line.role === 'given';
+  const jobs = [...Map.groupBy(actuals, (actual) => actual.job)]
+    .flatMap(([job, ofJob]) => {
+      const figure = isFigure ? meanOf(line, ofJob) : timesPlanned(line, ofJob, learning);
+      return figure === undefined ? [] : [{ job, on: latestOf(ofJob), figure }];
+    })
+    .toSorted((one, other) => (one.on > other.on ? -1 : Number(one.on < other.on)))
+    .slice(0, LAST_JOBS);
+  const middle = median(jobs.map(({ figure }) => figure));
+  if (middle === undefined) return undefined;
+  const lesson = { line: line.name, unit: line.unit, jobs, median: middle, old: line.text };
+  const text = isFigure ? `${threeDigits(middle)} ${line.unit}` : scaled(line.text, middle);
+  const isOffered = jobs.length === LAST_JOBS && !isSame(text, line.text);
+  return { ...lesson, as: isFigure ? 'figure' : 'factor', ...(isOffered && { proposed: text }) };
+}
+
+/** In the line's unit; a measure that does not fit the line is passed over. */
+function measured(line: Line, { value, unit }: Actual): number | undefined {
+  const given = findUnit(unit);
+  const own = findUnit(line.unit);
+  if (!given || !own || !sameDimension(given.dimension, own.dimension)) return undefined;
+  return fromBase(toBase(value, given), own);
+}
+
+function meanOf(line: Line, actuals: readonly Actual[]): number | undefined {
+  const figures = actuals.flatMap((actual) => measured(line, actual) ?? []);
+  return figures.length === 0 ? undefined : figures.reduce((sum, each) => sum + each, 0) / figures.length;
+}
+
+/** Of a job's sizes together, so that a small one does not weigh as much as a large one. */
+function timesPlanned(line: Line, actuals: readonly Actual[], { plannedOf }: Learning): number | undefined {
+  let took = 0;
+  let planned = 0;
+  for (const actual of actuals) {
+    const figure = measured(line, actual);
+    const plan = plannedOf(actual);
+    if (figure === undefined || plan === undefined) continue;
+    took += figure;
+    planned += plan;
+  }
+  return planned > 0 ? took / planned : undefined;
+}
+
+function latestOf(actuals: readonly Actual[]): string {
+  return (
+    actuals
+      .map(({ on }) => on)
+      .toSorted()
+      .at(-1) ?? ''
+  );
+}
+
+const factorForm = /^([\d.]+) \* \((.*)\)$/s;
+
+/** A factor before the rule; one that is there already is multiplied, not nested. */
+function scaled(text: string, factor: number): string {
+  const before = factorForm.exec(text);
+  const [times, rule] = before ? [Number(before[1]), before[2] ?? ''] : [1, text];
+  const now = threeDigits(times * factor);
+  return now === 1 ? rule : `${now} * (${rule})`;
+}
+
+function threeDigits(figure: number): number {
+  return Number(figure.toPrecision(3));
+}
+
+function isSame(one: string, other: string): boolean {
+  const [a, b] = [one, other].map((text) => text.replaceAll(/\s+/g, ''));
+  return a === b;
+}

@@ -1,0 +1,71 @@
+import { describe, expect, test } from 'vitest';
+import { prepareCommand } from '#electron/cli/commands/prepare.ts';
+import { answerOf, tableOf } from '#tests/electron/cli/run-command.ts';
+import { useDemoBook } from '#tests/electron/cli/run-cli.ts';
+
+const { book } = useDemoBook();
+const wanted = ['--sizes', 'T05', '--handover', '2027-04-28', '--on', '2026-11-25'];
+const prepare = (...argv: readonly string[]) => answerOf(prepareCommand, '--book', book(), ...argv);
+
+describe('prepare', () => {
+  test('T05 Full for 28 April 2027 as JSON', async () => {
+    expect(await prepare(...wanted)).toEqual({
+      build: '2027-04-07',
+      handover: '2027-04-28',
+      wanted: '2027-04-28',
+      late: 0,
+      because: 'plant quarantine',
+      steps: [
+        { step: 'tank', date: '2027-03-30', orderBy: '2027-03-16' },
+        { step: 'panel', date: '2027-03-31', orderBy: null },
+        { step: 'plants', date: '2027-03-04', orderBy: '2027-02-26' },
+        { step: 'springtails', date: '2027-03-10', orderBy: null },
+        { step: 'media', date: '2027-04-05', orderBy: '2027-03-31' },
+        { step: 'panes', date: '2027-04-06', orderBy: '2027-03-29' },
+        { step: 'lamps', date: '2027-04-06', orderBy: '2027-04-02' },
+        { step: 'leaves', date: '2027-04-06', orderBy: null },
+        { step: 'build', date: '2027-04-07', orderBy: null },
+      ],
+      care: [
+        { act: 'call', date: '2027-05-05' },
+        { act: 'visit', date: '2027-05-26' },
+        { act: 'quarterly visit', date: '2027-07-28' },
+        { act: 'quarterly visit', date: '2027-10-27' },
+        { act: 'quarterly visit', date: '2028-01-26' },
+        { act: 'yearly litter', date: '2028-04-27' },
+      ],
+    });
+  });
+
+  test('a late deposit moves the handover, and the table says so first', async () => {
+    const late = [...wanted, '--deposit', '2027-03-08'];
+    expect(await prepare(...late)).toMatchObject({ build: '2027-04-15', handover: '2027-05-06', late: 8 });
+    const table = await tableOf(prepareCommand, '--book', book(), ...late);
+    expect(table.split('\n').slice(-2)).toEqual([
+      '8 days late because of plant quarantine: the handover moves from Wednesday 28 April to Thursday 6 May.',
+      'Order plants by Wednesday 10 March or the tank opens later still.',
+    ]);
+  });
+
+  test('values set on the command line count: no settle-in builds on the day of the handover', async () => {
+    expect(await prepare(...wanted, '--set', 'settle_in=0')).toMatchObject({ build: '2027-04-28' });
+  });
+
+  test('a job without a handover gets the earliest', async () => {
+    expect(await prepare('--job', 'J01', '--on', '2027-03-08')).toMatchObject({
+      build: '2027-04-15',
+      handover: '2027-05-06',
+      wanted: null,
+      late: 0,
+    });
+  });
+
+  test.each([
+    [['--sizes', 'T05', '--handover', '28 April'], 1, '--handover 28 April: write the day as 2027-04-28.'],
+    [['--sizes', 'T05', '--handover', '2027-02-30'], 1, '--handover 2027-02-30: write the day as 2027-04-28.'],
+    [['--sizes', 'T05', '--handovr', '2027-04-28'], 2, 'Unknown option --handovr. Did you mean --handover?'],
+    [['--sizes', 'T05', '--set', 'settle_in='], 1, 'T05, settle_in: Needs a figure: settle_in.'],
+  ])('%j ends with %d and says why', async (argv, code, says) => {
+    expect(await prepare(...argv)).toEqual({ code, says: [says] });
+  });
+});

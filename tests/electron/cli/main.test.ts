@@ -1,0 +1,82 @@
+import path from 'node:path';
+import { describe, expect, test } from 'vitest';
+import { commandNames, commands } from '#electron/cli/commands.ts';
+import { lw, lwProcess, useDemoBook } from './run-cli.ts';
+
+const { book, folder } = useDemoBook();
+
+describe('main', () => {
+  test.each([
+    [['bnch'], 'No command bnch. Did you mean bench?'],
+    [['book'], /^Say which: book check, book export, book import-prices\.$/],
+    [['book', 'chek'], 'No command book chek. Did you mean book check?'],
+    [['spreadsheet'], /^No command spreadsheet\. There are: work, bench, needs, run, quote,/],
+    [[], /^Say what to do: work, bench, needs, run, quote,/],
+    [['bench', '--seizes', 'T07'], 'Unknown option --seizes. Did you mean --sizes?'],
+    [['bench', '--sizes'], '--sizes needs a value.'],
+    [['bench'], 'Say which sizes: --sizes T03,T07x2, or --job J01.'],
+    [['needs', '--sizes', 'T07', '--job', 'J01'], 'Give --job or --sizes, not both.'],
+    [['needs', 'T07'], 'What is T07 for? Sizes are given as --sizes T03,T07x2.'],
+    [['work'], 'Give one rule in quotes: work "layer_volume(0.4 m2, 40 mm)".'],
+    [['work', '1', '+', '2'], 'Give one rule in quotes: work "layer_volume(0.4 m2, 40 mm)".'],
+    [['functions', 'layer_volume', 'mix_part'], 'Name one function: functions layer_volume.'],
+    [['book', 'export'], 'Name one file: book export copy.loamwright'],
+    [['book', 'import-prices'], 'Name one file: book import-prices prices.csv'],
+    [['book', 'check', 'demo'], 'What is demo for? Another book is named by --book.'],
+  ])('%j is wrong use: %s', async (argv, says) => {
+    const { code, out, err } = await lw(...argv);
+    expect([code, out]).toEqual([2, '']);
+    if (typeof says === 'string') expect(err).toBe(`${says}\n`);
+    else expect(err.trimEnd()).toMatch(says);
+  });
+
+  test('wrong use opens no book, and makes none', async () => {
+    const file = path.join(folder(), 'none.loamwright');
+    await lw('bench', '--book', file);
+    await lw('needs', 'T07', '--book', file);
+    expect((await lw('book', 'check', '--book', file)).code).toBe(3);
+  });
+
+  test('help tells each command in a line', async () => {
+    const { code, out, err } = await lw('--help');
+    expect([code, err]).toEqual([0, '']);
+    const lines = out.trimEnd().split('\n');
+    expect(lines.slice(0, -1)).toEqual([...commands.values()].map((command) => command.usage));
+    expect([...commands.values()].filter(({ name, usage }) => !usage.startsWith(name))).toEqual([]);
+  });
+
+  test.each(commandNames)('%s --help tells how it is called, and does nothing', async (name) => {
+    const { code, out } = await lw(...name.split(' '), '--help');
+    expect([code, out]).toEqual([0, `${commands.get(name)?.usage}\n`]);
+  });
+
+  test('a book that is not there is made from the demo, but not by a book command', async () => {
+    const [fresh, none] = [path.join(folder(), 'fresh.loamwright'), path.join(folder(), 'missing.loamwright')];
+    const made = await lw('bench', '--sizes', 'T07', '--lines', 'litter', '--book', fresh);
+    expect([made.code, (await lw('book', 'check', '--book', fresh)).code]).toEqual([0, 0]);
+    for (const command of [['check'], ['export', path.join(folder(), 'copy')], ['import-prices', 'prices.csv']]) {
+      expect(await lw('book', ...command, '--book', none)).toEqual({ code: 3, out: '', err: `There is no book at ${none}.\n` });
+    }
+  });
+});
+
+describe('the program as a process', () => {
+  test('answers on standard output: exit 0', () => {
+    const { code, out, err } = lwProcess('bench', '--sizes', 'T07', '--lines', 'soil_front', '--set', 'soil_rise=0 mm', '--json', '--book', book());
+    expect([code, err]).toEqual([0, '']);
+    expect(JSON.parse(out)).toMatchObject({ columns: [{ lines: { soil_front: { value: 90, unit: 'mm' } } }] });
+  });
+
+  test('refuses on standard error: exit 1', () => {
+    expect(lwProcess('work', '3 L + 2 mm')).toEqual({
+      code: 1,
+      out: '',
+      err: 'Litres plus millimetres cannot be added. In 3 L + 2 mm, both sides must be of one kind. (at 1)\n',
+    });
+  });
+
+  test('wrong use is exit 2, a book that cannot be opened exit 3', () => {
+    const none = path.join(folder(), 'nowhere.loamwright');
+    expect([lwProcess('bnch').code, lwProcess('book', 'check', '--book', none).code]).toEqual([2, 3]);
+  });
+});

@@ -1,0 +1,55 @@
+import { spawnSync } from 'node:child_process';
+import { mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import path from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { afterAll, beforeAll } from 'vitest';
+import { makeDemoBook } from '#electron/book/seed-demo.ts';
+import { main } from '#electron/cli/main.ts';
+import { today } from '#electron/cli/today.ts';
+
+export interface Ran {
+  readonly code: number;
+  readonly out: string;
+  readonly err: string;
+}
+
+/** Runs a command line within the test's own process, with all that it writes. */
+export async function lw(...argv: readonly string[]): Promise<Ran> {
+  const out: string[] = [];
+  const err: string[] = [];
+  const code = await main(argv, {
+    stdout: { write: (text) => out.push(text) },
+    stderr: { write: (text) => err.push(text) },
+  });
+  return { code, out: out.join(''), err: err.join('') };
+}
+
+/** The one JSON value that a command answers; a refusal is an error here. */
+export async function lwJson(...argv: readonly string[]): Promise<unknown> {
+  const { code, out, err } = await lw(...argv, '--json');
+  if (code !== 0) throw new Error(`exit ${code}: ${err}`);
+  return JSON.parse(out);
+}
+
+const program = fileURLToPath(new URL('../../../electron/cli/run.ts', import.meta.url));
+
+/** Runs a command line as a process of its own; dear, so only where the process itself is on trial. */
+export function lwProcess(...argv: readonly string[]): Ran {
+  const ran = spawnSync(process.execPath, [program, ...argv], { encoding: 'utf8' });
+  return { code: ran.status ?? -1, out: ran.stdout, err: ran.stderr };
+}
+
+/** A folder with a book of the demo workshop in it, for all tests of a file; both go afterwards. */
+export function useDemoBook(): { readonly folder: () => string; readonly book: () => string } {
+  let folder = '';
+  const book = () => path.join(folder, 'Demo.loamwright');
+  beforeAll(() => {
+    folder = mkdtempSync(path.join(tmpdir(), 'loamwright-cli-'));
+    const made = makeDemoBook(book(), { today: today(), backups: false });
+    if (!made.ok) throw new Error(JSON.stringify(made.fault));
+    made.value.close();
+  });
+  afterAll(() => rmSync(folder, { recursive: true, force: true }));
+  return { folder: () => folder, book };
+}

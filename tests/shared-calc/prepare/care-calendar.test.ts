@@ -1,0 +1,49 @@
+import { describe, expect, test } from 'vitest';
+import { careDates, careRounds, drainEvery, lampDue } from '#shared-calc/prepare/care-calendar.ts';
+import { mondayToFriday } from './demo-plan.ts';
+
+describe('careDates', () => {
+  test('a date that is closed moves to the next open day: the worked check of 17 September 2027', () => {
+    expect(careDates('2027-09-17', mondayToFriday).map(({ date }) => date)).toEqual([
+      '2027-09-24',
+      '2027-10-15',
+      '2027-12-17',
+      '2028-03-17',
+      '2028-06-16',
+      '2028-09-18',
+    ]);
+  });
+});
+
+describe('drainEvery', () => {
+  test.each([
+    [46.4, 42],
+    [55.9, 49],
+    [14, 14],
+    [20.9, 14],
+    [13.9, 13],
+    [1.2, 1],
+    [0.4, 1],
+  ])('%d days to fill: drain every %d days', (days, every) => {
+    expect(drainEvery(days)).toBe(every);
+  });
+});
+
+describe('careRounds', () => {
+  test('T07 Full in summer fills in 46.4 days: drain every 6 weeks, refill and clean every 14 days', () => {
+    expect(careRounds('2027-04-28', { drainDays: 46.4, refillDays: 14 })).toEqual([
+      { act: 'drain', everyDays: 42, says: 'every 6 weeks', first: '2027-06-09' },
+      { act: 'refill and clean', everyDays: 14, says: 'every 14 days', first: '2027-05-12' },
+    ]);
+  });
+
+  test('a tank that never fills is not drained', () => {
+    expect(careRounds('2027-04-28', { drainDays: 3650 })).toEqual([]);
+  });
+});
+
+describe('lampDue', () => {
+  test('the lamps are due between the third year and the fourth', () => {
+    expect(lampDue('2027-04-28', mondayToFriday)).toEqual({ from: '2030-04-29', to: '2031-04-28' });
+  });
+});

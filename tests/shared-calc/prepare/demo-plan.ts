@@ -1,0 +1,37 @@
+import { calendarOf } from '#shared-calc/prepare/calendar-of.ts';
+import { planFacts, type PlanFacts } from '#shared-calc/prepare/plan-facts.ts';
+import { prepPlan, type PlanWish, type PrepPlan } from '#shared-calc/prepare/prep-plan.ts';
+import type { WorkCalendar } from '#shared-calc/calendar/work-calendar.ts';
+import type { Records } from '#shared-calc/records/records.ts';
+import { demoBench, demoRecords } from '#tests/demo-bench.ts';
+
+export const mondayToFriday: WorkCalendar = { openWeekdays: [1, 2, 3, 4, 5], closed: [] };
+
+interface PlannedOrder {
+  readonly recipe?: string;
+  readonly sizes?: readonly string[];
+  readonly job?: Readonly<Record<string, string>>;
+}
+
+export function demoFacts(order: PlannedOrder, records: Records = demoRecords()): PlanFacts {
+  const sizes = order.sizes ?? ['T05'];
+  const bench = demoBench({ ...order, sizes }, records);
+  const facts = planFacts(bench, sizes, records);
+  bench.close();
+  if (!facts.ok) throw new Error(JSON.stringify(facts.fault));
+  return facts.value;
+}
+
+/** A plan of the demo on its own calendar, today long before all of it. */
+export function demoPlan(order: PlannedOrder, wish: Partial<PlanWish>, records: Records = demoRecords()): PrepPlan {
+  const plan = prepPlan(demoFacts(order, records), { on: '2026-11-25', calendar: calendarOf(records), ...wish });
+  if (!plan.ok) throw new Error(JSON.stringify(plan.fault));
+  return plan.value;
+}
+
+/** Each step as `[date, order by]`. */
+export function stepDates(plan: PrepPlan): Readonly<Record<string, readonly (string | undefined)[]>> {
+  return Object.fromEntries(
+    plan.steps.map(({ step, date, orderBy }) => [step, orderBy === undefined ? [date] : [date, orderBy]]),
+  );
+}

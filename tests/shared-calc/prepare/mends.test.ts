@@ -1,0 +1,147 @@
+import { describe, expect, test } from 'vitest';
+import { checkSheet, type CheckSheet, type Mend } from '#shared-calc/prepare/mends.ts';
+import { sayMend } from '#shared-calc/prepare/say-mend.ts';
+import { displayOf } from '#shared-calc/records/display-of.ts';
+import { workshopOf } from '#shared-calc/records/workshop-of.ts';
+import { demoBench, demoPricing, demoRecords } from '#tests/demo-bench.ts';
+
+const records = demoRecords();
+const workshop = workshopOf(records);
+
+function sheetOf(tank: string, job: Readonly<Record<string, string>>): CheckSheet {
+  const bench = demoBench({ sizes: [tank], job }, records);
+  const sheet = checkSheet(bench, tank, { pricing: demoPricing(records), display: displayOf(workshop) });
+  bench.close();
+  return sheet;
+}
+
+function row(sheet: CheckSheet, check: string) {
+  const found = sheet.rows.find(({ line }) => line.name === check);
+  if (!found) throw new Error(check);
+  return found;
+}
+
+function told(mends: readonly Mend[]) {
+  return mends.map((mend) => sayMend(mend, workshop));
+}
+
+const scenario7 = { soil_rise: '0 mm', screen_under_lamps: 'yes' };
+
+describe('checkSheet', () => {
+  const sheet = sheetOf('T07', scenario7);
+
+  test('T07 Full with the screen under the lamps: the shelf fails by 3.16 kg', () => {
+    const { holds, part, margin } = row(sheet, 'shelf_holds');
+    expect([holds, part, margin?.unit, margin?.spare.toFixed(2), margin?.against]).toEqual([
+      false,
+      'weight',
+      'kg',
+      '-3.16',
+      80,
+    ]);
+  });
+
+  test('its heaviest parts are named, and those that can be made lighter', () => {
+    expect(
+      sheet.parts.slice(0, 5).map(({ line, kg, canBeLighter }) => [line, Number(kg.toFixed(2)), canBeLighter]),
+    ).toEqual([
+      ['tank_mass', 30.22, false],
+      ['soil_mass', 19.32, true],
+      ['drainage_mass', 8.01, true],
+      ['water_mass', 4.81, true],
+      ['capping_mass', 4.32, true],
+    ]);
+    expect(sheet.parts.reduce((sum, { kg }) => sum + kg, 0)).toBeCloseTo(83.16, 2);
+  });
+
+  test('26.75 C on a hot day is amber: 0.25 below the ceiling', () => {
+    expect([row(sheet, 'cool_enough').holds, row(sheet, 'cool_with_room').holds]).toEqual([true, false]);
+    const margin = row(sheet, 'cool_enough').margin;
+    expect([margin?.has.toFixed(2), margin?.against, margin?.spare.toFixed(2), margin?.stepUnit]).toEqual([
+      '26.75',
+      27,
+      '0.25',
+      'K',
+    ]);
+  });
+
+  test('taking the screen out mends it, and saves 49.00 of cost and 70.00 of price', () => {
+    const [screen] = row(sheet, 'cool_with_room').mends;
+    expect(screen).toMatchObject({
+      changes: [{ line: 'screen_under_lamps', text: 'no' }],
+      holds: true,
+      savesCostCoins: 4900,
+      savesPriceCoins: 7000,
+      breaks: [],
+    });
+    expect(screen && sayMend(screen, workshop)).toBe(
+      'Take the screen from under the lamps: saves 49.00 cr of cost, 70.00 of price.',
+    );
+  });
+
+  test('the light that is reached stands beside what is wanted', () => {
+    expect([sheet.light?.reached.toFixed(2), sheet.light?.wanted]).toEqual(['6.72', 5]);
+  });
+
+  test('on the shelf, what does not reach alone is said to help, and what does so together is offered', () => {
+    const mends = row(sheet, 'shelf_holds').mends;
+    expect(mends.map(({ changes, holds }) => [changes.map(({ line }) => line).join(), holds])).toEqual([
+      ['screen_under_lamps', false],
+      ['drainage', false],
+      ['branches_need', false],
+      ['panel_walls', false],
+      ['screen_under_lamps,drainage', true],
+    ]);
+    expect(told(mends.slice(1, 2))[0]).toMatch(/^Drainage 20 mm deep: helps, but not enough/);
+  });
+
+  test('a closed top is mended by the narrowest strip that will do: 5 mm over 445 is 1.1 %', () => {
+    const { holds, part, mends, margin } = row(sheetOf('T07', { cover_vent: '0 mm' }), 'air_open');
+    expect([holds, part, margin?.unit, margin?.spare, mends.map(({ changes }) => changes[0]?.text)]).toEqual([
+      false,
+      'air',
+      '%',
+      -1,
+      ['5 mm'],
+    ]);
+  });
+
+  test('drainage that fills in a fortnight is mended by less mist', () => {
+    const { holds, mends } = row(sheetOf('T07', { mist_cycles: '6 each/d' }), 'drains_slowly');
+    expect([holds, mends.map(({ changes, holds: mended }) => [changes[0]?.text, mended])]).toEqual([
+      false,
+      [
+        ['4 each/d', true],
+        ['10 s', true],
+      ],
+    ]);
+  });
+
+  test('Basic with a nozzle put in lets no water out: a siphon tube for 2.50, or a tap', () => {
+    const { mends } = row(sheetOf('T07', { kit: 'basic', nozzles: '2 each' }), 'water_gets_out');
+    expect(mends.map(({ changes, holds, savesCostCoins }) => [changes[0]?.text, holds, savesCostCoins])).toEqual([
+      ['"tube"', true, -250],
+      ['"tap"', true, -2100],
+    ]);
+  });
+
+  test('what holds has nothing to mend, and no check is left off the sheet', () => {
+    expect(sheet.rows.length).toBe(20);
+    expect(sheet.rows.filter(({ holds, mends }) => holds === true && mends.length > 0)).toEqual([]);
+  });
+
+  test('the bench itself is left as it was', () => {
+    const bench = demoBench({ sizes: ['T07'], job: scenario7 }, records);
+    const before = bench.box('T07', 'filled_mass').value;
+    checkSheet(bench, 'T07', { pricing: demoPricing(records), display: displayOf(workshop) });
+    expect([bench.box('T07', 'filled_mass').value, bench.box('T07', 'screen_under_lamps').state]).toEqual([
+      before,
+      'job',
+    ]);
+  });
+
+  test('a figure that is missing leaves its check not known yet, without a margin', () => {
+    const { holds, margin } = row(sheetOf('T07', { shelf_rating: '' }), 'shelf_holds');
+    expect([holds, margin]).toEqual([undefined, undefined]);
+  });
+});

@@ -1,0 +1,53 @@
+import { describe, expect, test } from 'vitest';
+import { sayPlan } from '#shared-calc/prepare/say-plan.ts';
+import { sayDay } from '#shared-calc/prepare/say-day.ts';
+import { demoPlan, mondayToFriday } from './demo-plan.ts';
+
+const wish = { handover: '2027-04-28', calendar: mondayToFriday };
+
+describe('sayDay', () => {
+  test.each([
+    ['2027-02-26', 'Friday 26 February'],
+    ['2028-02-29', 'Tuesday 29 February'],
+    ['2027-08-01', 'Sunday 1 August'],
+  ])('%s is %s', (day, said) => {
+    expect(sayDay(day)).toBe(said);
+  });
+});
+
+describe('sayPlan', () => {
+  test("a client's tank is said to come from the client, and by when", () => {
+    const plan = demoPlan({ job: { client_tank: 'yes' } }, wish);
+    expect(sayPlan(plan, 'the library', '2026-11-25')).toEqual([
+      'Order plants by Friday 26 February or the library opens late.',
+      'The tank comes from the client: it must be here by Tuesday 30 March.',
+    ]);
+  });
+
+  test('what decides without plants: springtails are started, not ordered', () => {
+    const order = { job: { plant_quarantine: '0 d' } };
+    expect(sayPlan(demoPlan(order, wish), 'the library', '2026-11-25')).toEqual([
+      'Start the springtails by Wednesday 10 March or the library opens late.',
+    ]);
+  });
+
+  test('with a deposit in, days to order that are past are asked about', () => {
+    const plan = demoPlan({}, { ...wish, deposit: '2027-02-15' });
+    expect([plan.late, sayPlan(plan, 'the library', '2027-03-17')]).toEqual([
+      0,
+      [
+        'Order plants by Friday 26 February or the library opens late.',
+        'Ordered? The last day to order tank was Tuesday 16 March.',
+        'Ordered? The last day to order plants was Friday 26 February.',
+      ],
+    ]);
+  });
+
+  test('a late plan says how late and why first', () => {
+    const plan = demoPlan({}, { ...wish, on: '2027-03-01' });
+    expect(sayPlan(plan, 'the library', '2027-03-01')).toEqual([
+      '1 day late because of plant quarantine: the handover moves from Wednesday 28 April to Thursday 29 April.',
+      'Order plants by Wednesday 3 March or the library opens later still.',
+    ]);
+  });
+});

@@ -1,0 +1,63 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { treatLeaves, waysSideBySide } from '#shared-calc/prepare/treat-leaves.ts';
+import { treatmentWays } from '#shared-calc/trade/leaf-treatment.ts';
+
+const place = { altitudeM: 650, pressureKpa: 103.421 };
+const leaves = fc.record({
+  way: fc.constantFrom(...treatmentWays),
+  aim: fc.constant('clean' as const),
+  leavesL: fc.double({ min: 0.1, max: 300, noNaN: true }),
+});
+
+function minutes(plan: ReturnType<typeof treatLeaves>): number {
+  if (!plan.ok) throw new Error(plan.fault);
+  return plan.value.minutes;
+}
+
+describe('treatLeaves', () => {
+  test('more leaves never take less time, and a higher workshop never less either', () => {
+    fc.assert(
+      fc.property(leaves, fc.double({ min: 0, max: 100, noNaN: true }), (some, more) => {
+        const now = minutes(treatLeaves(some, place));
+        expect(minutes(treatLeaves({ ...some, leavesL: some.leavesL + more }, place))).toBeGreaterThanOrEqual(now);
+        const higher = { ...place, altitudeM: place.altitudeM + more };
+        expect(minutes(treatLeaves(some, higher))).toBeGreaterThanOrEqual(now);
+      }),
+    );
+  });
+
+  test('a cooler oven never shortens, down to where the core can no longer get there', () => {
+    fc.assert(
+      fc.property(fc.integer({ min: 91, max: 120 }), fc.integer({ min: 91, max: 120 }), (one, other) => {
+        const bake = (ovenC: number) => minutes(treatLeaves({ way: 'bake', aim: 'clean', leavesL: 20, ovenC }, place));
+        expect(bake(Math.min(one, other))).toBeGreaterThanOrEqual(bake(Math.max(one, other)));
+      }),
+    );
+    expect(treatLeaves({ way: 'bake', aim: 'clean', leavesL: 20, ovenC: 90 }, place)).toEqual({
+      ok: false,
+      fault: 'The core can never reach 90 C in a medium at 90 C.',
+    });
+  });
+
+  test('an oven over 120 C is refused, and so is boiling where water boils below 90 C', () => {
+    expect([
+      treatLeaves({ way: 'bake', aim: 'clean', leavesL: 20, ovenC: 121 }, place),
+      treatLeaves({ way: 'boil', aim: 'clean', leavesL: 20 }, { ...place, altitudeM: 3500 }),
+    ]).toEqual([
+      { ok: false, fault: 'Leaves can scorch or catch fire; 120 C is the limit here.' },
+      { ok: false, fault: expect.stringContaining('boiling leaves needs 90 C') as string },
+    ]);
+  });
+
+  test('each way brings its own cautions, and who decides', () => {
+    const cautions = waysSideBySide({ aim: 'clean', leavesL: 10, moistened: false }, place).map(({ plan }) =>
+      plan.ok ? plan.value.cautions.map(({ decides }) => decides) : [],
+    );
+    expect(cautions.map((each) => new Set(each))).toEqual([
+      new Set(["Vessel maker's plate", 'Grower']),
+      new Set(['Grower']),
+      new Set(['Grower']),
+    ]);
+  });
+});
