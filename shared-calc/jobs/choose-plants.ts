@@ -1,0 +1,108 @@
+import type { Plant } from '#shared-calc/records/records.ts';
+
+/** What plants have to bear in one tank. */
+export interface PlantPlace {
+  /** Daily light at the soil, mol/m2/d. */
+  readonly light: number;
+  /** From the dam to the top, and along the back, inside. */
+  readonly heightMm: number;
+  readonly lengthMm: number;
+  readonly floorM2: number;
+  /** A tank that dries out, for plants that want that. */
+  readonly dry: boolean;
+  /** Small children or a public room: nothing with sap, oxalates and the like. */
+  readonly avoidHarm: boolean;
+  /** A heavy or digging animal that flattens what is small and soft. */
+  readonly animalCrushes: boolean;
+}
+
+export interface PlantNeed {
+  readonly class: Plant['class'];
+  readonly count: number;
+}
+
+export type RuledOut = 'harm' | 'too dark' | 'too dry' | 'too wet' | 'too tall' | 'floor too small' | 'crushed';
+
+export interface ChosenPlants extends PlantNeed {
+  readonly chosen: readonly { readonly plant: Plant; readonly count: number; readonly shade: boolean }[];
+  /** What may be sent instead, the nearest fit first. */
+  readonly alternates: readonly Plant[];
+  readonly ruledOut: readonly { readonly plant: Plant; readonly why: RuledOut }[];
+  /** Plants that nothing in the plant book serves for. */
+  readonly short: number;
+}
+
+/** Narrower at sale than this, a plant is flattened. Common practice, no source. */
+const CRUSHED_UNDER_CM = 8;
+/** From so many plants of a class on, two species share them. */
+const SHARED_FROM = 4;
+
+/**
+ * Species for each class of plant that a tank needs, to be ordered by name: those that the place suits, the
+ * cheapest first; one that it is too bright for serves last, planted in shade. The rest that fit are alternates.
+ */
+export function choosePlants(
+  plants: Iterable<Plant>,
+  needs: readonly PlantNeed[],
+  place: PlantPlace,
+): readonly ChosenPlants[] {
+  const book = [...plants];
+  return needs.filter((need) => need.count > 0).map((need) => chooseClass(book, need, place));
+}
+
+function chooseClass(book: readonly Plant[], need: PlantNeed, place: PlantPlace): ChosenPlants {
+  const fits: Plant[] = [];
+  const ruledOut: ChosenPlants['ruledOut'][number][] = [];
+  for (const plant of book.filter((each) => each.class === need.class)) {
+    const why = whyNot(plant, place);
+    if (why === undefined) fits.push(plant);
+    else ruledOut.push({ plant, why });
+  }
+  fits.sort((one, other) => order(one, place) - order(other, place) || (one.id < other.id ? -1 : 1));
+  const suited = fits.filter((plant) => !isTooBright(plant, place));
+  const species = (suited.length > 0 ? suited : fits).slice(0, need.count >= SHARED_FROM ? 2 : 1);
+  const counts = species.map((_, at) => Math.floor((need.count + species.length - 1 - at) / species.length));
+  return {
+    ...need,
+    chosen: species.map((plant, at) => ({ plant, count: counts[at] ?? 0, shade: isTooBright(plant, place) })),
+    alternates: fits.filter((plant) => !species.includes(plant)),
+    ruledOut,
+    short: species.length === 0 ? need.count : 0,
+  };
+}
+
+/** So much over a plant's light does it no harm: the light figures are no finer than that. */
+const BRIGHTER = 0.1;
+
+type Rule = readonly [why: RuledOut, out: (plant: Plant, place: PlantPlace) => boolean];
+
+const rules: readonly Rule[] = [
+  ['harm', (plant, { avoidHarm }) => avoidHarm && plant.harm !== ''],
+  ['too dry', (plant, { dry }) => dry && !plant.dry],
+  ['too wet', (plant, { dry }) => !dry && plant.dry],
+  ['too dark', (plant, { light }) => light < plant.lightLow - SLACK],
+  ['floor too small', (plant, { floorM2 }) => floorM2 < plant.leastFloorM2 - SLACK],
+  ['too tall', isTooTall],
+  ['crushed', (plant, { animalCrushes }) => animalCrushes && plant.widthNowCm < CRUSHED_UNDER_CM],
+];
+
+const SLACK = 1e-9;
+
+function whyNot(plant: Plant, place: PlantPlace): RuledOut | undefined {
+  return rules.find(([, out]) => out(plant, place))?.[0];
+}
+
+/** After a year it may reach the top, not more; a climber runs along the back as well. */
+function isTooTall(plant: Plant, { heightMm, lengthMm }: PlantPlace): boolean {
+  const room = plant.class === 'climber' ? Math.max(heightMm, lengthMm) : heightMm;
+  return plant.widthLaterCm * 10 > room + SLACK;
+}
+
+function isTooBright(plant: Plant, { light }: PlantPlace): boolean {
+  return light > plant.lightHigh * (1 + BRIGHTER) + SLACK;
+}
+
+/** Fitting light before too bright, then the cheaper. */
+function order(plant: Plant, place: PlantPlace): number {
+  return (isTooBright(plant, place) ? 1e9 : 0) + plant.priceCoins;
+}

@@ -1,0 +1,21 @@
+import type { Job, Records } from '#shared-calc/records/records.ts';
+import { failed, ok, type Result } from '#shared-calc/result.ts';
+import type { JobFault } from './job-fault.ts';
+
+export function findJob(records: Pick<Records, 'job'>, id: string): Result<Job, JobFault> {
+  const job = records.job.get(id);
+  return job ? ok(job) : failed({ kind: 'no-job', job: id, jobs: [...records.job.keys()] });
+}
+
+/** J01, J02 ... after the highest there is. A job that comes to nothing is closed, never removed, so no id comes twice. */
+export function nextJobId(records: Pick<Records, 'job'>): string {
+  const numbers = [...records.job.keys()].map((id) => Number(/^J(\d{1,9})$/.exec(id)?.[1] ?? 0));
+  return `J${String(Math.max(0, ...numbers) + 1).padStart(2, '0')}`;
+}
+
+/** The id asked for, or with `-2`, `-3` ... after it where it is taken. */
+export function freeId(wanted: string, taken: { has(id: string): boolean }): string {
+  let id = wanted;
+  for (let nth = 2; taken.has(id); nth += 1) id = `${wanted}-${nth}`;
+  return id;
+}

@@ -1,0 +1,98 @@
+import { checksOf } from '#shared-calc/bench/checks.ts';
+import type { Bench } from '#shared-calc/bench/open-bench.ts';
+import type { OrderSums } from '#shared-calc/bench/order-sums.ts';
+import type { MaterialNeed } from '#shared-calc/buy/material-need.ts';
+import type { Goods, PriceBook } from '#shared-calc/buy/price-book.ts';
+import { addDays, type Day } from '#shared-calc/calendar/day.ts';
+import { fromBase, unitOf } from '#shared-calc/quantity/unit.ts';
+import { cleanNoise } from '#shared-calc/quantity/write-figure.ts';
+import { displayOf } from '#shared-calc/records/display-of.ts';
+import type { Line, Records, Workshop } from '#shared-calc/records/records.ts';
+import { workshopOf } from '#shared-calc/records/workshop-of.ts';
+import type { SheetColumn, WrittenByLine } from './job-sheet.ts';
+import type { OpenSheet } from './open-sheet.ts';
+import type { FrozenColumn, FrozenWritten, QuoteBody } from './quote-body.ts';
+
+/** What a quote is issued as. */
+export interface Issue {
+  readonly number: string;
+  readonly revision: string;
+  readonly issuedOn: Day;
+}
+
+/** Takes everything down that a quote was worked from and came to. */
+export function freezeQuote(
+  records: Records,
+  { sheet, bench, pricing }: OpenSheet,
+  { needs, quote }: OrderSums,
+  issue: Issue,
+): QuoteBody {
+  const workshop = workshopOf(records);
+  const { lines } = bench.input();
+  return {
+    form: 1,
+    ...issue,
+    pricesOn: pricing.prices.on,
+    validUntil: addDays(issue.issuedOn, workshop.quoteValidDays),
+    ...(sheet.job && { job: sheet.job }),
+    basis: pricing.basis,
+    recipe: records.recipe.get(sheet.recipe) ?? { id: sheet.recipe, title: sheet.recipe, note: '' },
+    lines: [...lines],
+    whole: frozenWritten(sheet.whole),
+    columns: sheet.columns.map((column) => frozenColumn(column, bench, workshop)),
+    oneOffs: [...sheet.oneOffs],
+    workshop,
+    rates: [...records.rate.values()],
+    margins: [...pricing.rules.margins],
+    taxClasses: [...pricing.rules.taxClasses],
+    ...frozenGoods(records, pricing.prices, lines),
+    needs: needs.needs.map(frozenNeed),
+    sums: { ...quote, lines: [...quote.lines], tax: [...quote.tax] },
+  };
+}
+
+function frozenWritten(written: WrittenByLine): FrozenWritten[] {
+  return [...written].map(([line, box]) => ({ line, ...box }));
+}
+
+function frozenColumn({ locals, ...column }: SheetColumn, bench: Bench, workshop: Workshop): FrozenColumn {
+  const figures: FrozenColumn['figures'] = {};
+  for (const line of bench.input().lines) {
+    const { value } = bench.box(column.key, line.name);
+    if (value !== undefined) figures[line.name] = inUnit(value, line);
+  }
+  const checks = checksOf(bench, column.key, displayOf(workshop)).map(({ line, holds, ...check }) => ({
+    ...check,
+    line: line.name,
+    ...(holds !== undefined && { holds }),
+  }));
+  return { ...column, locals: frozenWritten(locals), figures, checks };
+}
+
+function inUnit(value: number | string | boolean, line: Line): number | string | boolean {
+  return typeof value === 'number' ? cleanNoise(fromBase(value, unitOf(line.unit))) : value;
+}
+
+/** A client may yet choose any tank and any kit, so what those ask for is kept at its price too. */
+function frozenGoods(
+  records: Records,
+  prices: PriceBook,
+  lines: readonly Line[],
+): Pick<QuoteBody, 'goods' | 'suppliers'> {
+  const asked = new Set(lines.map((line) => line.material));
+  const goods = [...prices.goods.values()]
+    .filter((each) => !each.fault && (asked.has(each.material) || records.tank.has(each.material)))
+    .map(frozenOffer);
+  const suppliers = [...prices.suppliers.values()].filter(({ id }) => goods.some((each) => each.supplier === id));
+  return { goods, suppliers };
+}
+
+function frozenOffer(offer: Goods): QuoteBody['goods'][number] {
+  const { fault: _, packs, ...goods } = offer;
+  return { ...goods, packs: [...packs] };
+}
+
+function frozenNeed(need: MaterialNeed): QuoteBody['needs'][number] {
+  const { material, label, group, sale, used, unit, costCoins, packsCoins } = need;
+  return { material, label, group, sale, used: cleanNoise(used), unit, costCoins, packsCoins };
+}

@@ -1,0 +1,61 @@
+import type { Change } from '#shared-calc/records/change.ts';
+import { diffRecords } from '#shared-calc/records/diff-records.ts';
+import type { IssuedQuote, Records } from '#shared-calc/records/records.ts';
+import { isBefore } from './move-job.ts';
+import { arrived } from './next-act.ts';
+import { putRecords } from './put-records.ts';
+import { writeQuoteBody, type QuoteBody } from './quote-body.ts';
+
+/** The number that a job's next quote is a revision of; none while nothing has been issued for it. */
+export function quoteNumberOf(records: Pick<Records, 'issuedQuote'>, job: string): string | undefined {
+  return latestQuote(records, job)?.number;
+}
+
+/** The last revision issued for a job. */
+export function latestQuote(records: Pick<Records, 'issuedQuote'>, job: string): IssuedQuote | undefined {
+  return [...records.issuedQuote.values()]
+    .filter((quote) => quote.job === job)
+    .toSorted(byIssue)
+    .at(-1);
+}
+
+/** In the order of issue: by number, then by revision, where AA comes after Z. */
+export function byIssue(one: IssuedQuote, other: IssuedQuote): number {
+  return (
+    compare(one.number.length, other.number.length) ||
+    compare(one.number, other.number) ||
+    compare(one.revision.length, other.revision.length) ||
+    compare(one.revision, other.revision)
+  );
+}
+
+/**
+ * The change that issues a quote; `hash` gives the SHA-256 of the kept body in small hexadecimal letters.
+ * A job not so far yet is *quoted* with it, and its answer is asked for by the last day the quote holds.
+ */
+export function issueQuote(records: Records, body: QuoteBody, hash: (text: string) => string): Change {
+  const { number, revision, issuedOn, job } = body;
+  const text = writeQuoteBody(body);
+  const quote: IssuedQuote = {
+    id: `${number}${revision}`,
+    ...(job && { job: job.id }),
+    number,
+    revision,
+    issuedOn,
+    body: text,
+    sha256: hash(text),
+  };
+  const now = job && records.job.get(job.id);
+  const quoted = now && isBefore(now.state, 'quoted') ? [{ ...arrived(now, 'quoted'), nextOn: body.validUntil }] : [];
+  const label = job ? `quote ${number} ${revision} of ${job.id} issued` : `quote ${number} ${revision} issued`;
+  return diffRecords(label, records, {
+    ...records,
+    job: putRecords(records.job, quoted),
+    issuedQuote: putRecords(records.issuedQuote, [quote]),
+  });
+}
+
+function compare(one: string | number, other: string | number): number {
+  if (one === other) return 0;
+  return one < other ? -1 : 1;
+}

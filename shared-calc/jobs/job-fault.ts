@@ -1,0 +1,33 @@
+import type { OrderFault } from '#shared-calc/bench/order-sums.ts';
+import type { BoxFault } from '#shared-calc/recipe/read-box.ts';
+import type { Job } from '#shared-calc/records/records.ts';
+
+/** Why an act on a job is refused: facts, said by words/say-job-fault.ts. */
+export type JobFault =
+  | { readonly kind: 'no-job'; readonly job: string; readonly jobs: readonly string[] }
+  | { readonly kind: 'no-title' }
+  | { readonly kind: 'no-recipe'; readonly recipe: string; readonly recipes: readonly string[] }
+  | { readonly kind: 'no-tank'; readonly tank: string; readonly near?: string }
+  | { readonly kind: 'bad-count'; readonly size: string; readonly most: number }
+  | { readonly kind: 'bad-size'; readonly size: string }
+  | { readonly kind: 'size-measured'; readonly size: string }
+  | { readonly kind: 'no-size'; readonly size: string; readonly sizes: readonly string[] }
+  | { readonly kind: 'no-sizes'; readonly job: string }
+  | { readonly kind: 'no-set'; readonly text: string }
+  | { readonly kind: 'no-line'; readonly line: string; readonly near?: string }
+  | { readonly kind: 'unreadable'; readonly line: string; readonly text: string; readonly fault: BoxFault }
+  | { readonly kind: 'loop'; readonly line: string; readonly text: string; readonly ring: readonly string[] }
+  | { readonly kind: 'not-a-day'; readonly text: string }
+  | { readonly kind: 'no-state'; readonly state: string; readonly near?: string; readonly states: readonly string[] }
+  | { readonly kind: 'same-state'; readonly job: string; readonly state: Job['state'] }
+  | { readonly kind: 'no-deposit-yet'; readonly job: string; readonly state: Job['state'] }
+  | { readonly kind: 'not-an-amount'; readonly text: string }
+  | { readonly kind: 'not-worked'; readonly job: string; readonly fault: OrderFault }
+  | { readonly kind: 'no-material'; readonly material: string; readonly near?: string }
+  | {
+      readonly kind: 'not-in-store';
+      readonly material: string;
+      readonly asked: number;
+      readonly free: number;
+      readonly unit: string;
+    };

@@ -1,0 +1,67 @@
+import type { ColumnInput } from '#shared-calc/recipe/column.ts';
+import type { Job, LocalValue, QuoteLine, Records, Size, Tank } from '#shared-calc/records/records.ts';
+
+/** What is written over in one box, and by whom. */
+export type Written = Pick<LocalValue, 'text' | 'note' | 'by'>;
+export type WrittenByLine = ReadonlyMap<string, Written>;
+
+/** A size as a job has it: as it enters the bench, but with who wrote what. */
+export interface SheetColumn extends Omit<ColumnInput, 'locals'> {
+  /** The id of its record, or its key where it has none. */
+  readonly size: string;
+  readonly locals: WrittenByLine;
+}
+
+/** What a quote is asked for: sizes beside a recipe, what is written over, and lines for this job alone. */
+export interface JobSheet {
+  readonly job?: Job;
+  readonly recipe: string;
+  readonly columns: readonly SheetColumn[];
+  /** Boxes written over for the whole job. */
+  readonly whole: WrittenByLine;
+  readonly oneOffs: readonly QuoteLine[];
+}
+
+/** A job of the book with its sizes in order. A size whose tank is no longer in the tank book is left out. */
+export function jobSheet(records: Records, job: Job): JobSheet {
+  const columns: SheetColumn[] = [];
+  for (const size of sizesOf(records, job.id)) {
+    const tank = records.tank.get(size.tank);
+    if (!tank) continue;
+    const { id, label, count } = size;
+    columns.push({
+      size: id,
+      key: columnKey(tank, columns),
+      tank,
+      label,
+      count,
+      locals: writtenFor(records, job.id, id),
+    });
+  }
+  const oneOffs = [...records.quoteLine.values()].filter((line) => line.job === job.id);
+  return { job, recipe: job.recipe, columns, whole: writtenFor(records, job.id, undefined), oneOffs };
+}
+
+/** A job's sizes in the order of its bench. */
+export function sizesOf(records: Pick<Records, 'size'>, job: string): readonly Size[] {
+  return [...records.size.values()].filter((size) => size.job === job).toSorted((a, b) => a.order - b.order);
+}
+
+/** `T07`, or `T07#2` for the second column of a tank. */
+export function columnKey(tank: Tank, before: readonly { readonly tank: Tank }[]): string {
+  const same = before.filter((column) => column.tank.id === tank.id).length;
+  return same === 0 ? tank.id : `${tank.id}#${same + 1}`;
+}
+
+/** A size as `T07`, or `T07x2` where it is built twice. */
+export function sizeWords({ tank, count }: Pick<Size, 'tank' | 'count'>): string {
+  return count === 1 ? tank : `${tank}x${count}`;
+}
+
+function writtenFor(records: Records, job: string, size: string | undefined): WrittenByLine {
+  const written = new Map<string, Written>();
+  for (const { line, text, note, by, ...of } of records.localValue.values()) {
+    if (of.job === job && of.size === size) written.set(line, { text, note, by });
+  }
+  return written;
+}

@@ -1,0 +1,20 @@
+import type { Job, Records } from '#shared-calc/records/records.ts';
+import { sizesOf, sizeWords } from './job-sheet.ts';
+
+/** A job as the jobs board has it. */
+export interface JobSummary {
+  readonly job: string;
+  readonly title: string;
+  readonly state: Job['state'];
+  /** `T05`, `T07x2`, in the order of the bench. */
+  readonly sizes: readonly string[];
+  readonly handover: string | undefined;
+  /** What is to be done next, with its day where it has one. */
+  readonly next: string;
+}
+
+export function jobSummary(records: Pick<Records, 'size'>, job: Job): JobSummary {
+  const { id, title, state, handover, nextAct, nextOn } = job;
+  const next = nextOn === undefined ? nextAct : `${nextAct}, by ${nextOn}`;
+  return { job: id, title, state, sizes: sizesOf(records, id).map(sizeWords), handover, next };
+}

@@ -1,0 +1,71 @@
+import { parseDay, type Day } from '#shared-calc/calendar/day.ts';
+import { applyChange, type Change } from '#shared-calc/records/change.ts';
+import { diffRecords } from '#shared-calc/records/diff-records.ts';
+import type { Job, LocalValue, Records } from '#shared-calc/records/records.ts';
+import { failed, ok, type Result } from '#shared-calc/result.ts';
+import { nextJobId } from './find-job.ts';
+import type { JobFault } from './job-fault.ts';
+import { jobSheet } from './job-sheet.ts';
+import { nextActOf } from './next-act.ts';
+import { linesOf } from './open-sheet.ts';
+import { putRecords } from './put-records.ts';
+import type { WantedSize } from './read-sizes.ts';
+import type { Writing } from './read-writing.ts';
+import { setSizes } from './set-sizes.ts';
+import { storeLocals } from './store-sheet.ts';
+import { writeOver } from './write-over.ts';
+
+type Told = Pick<Job, 'client' | 'contact' | 'site' | 'access' | 'audience' | 'animals' | 'area' | 'note'>;
+
+/** What an enquiry says; what nobody told is left empty. */
+export interface NewJob extends Partial<Told> {
+  readonly title: string;
+  readonly recipe: string;
+  readonly sizes: readonly WantedSize[];
+  readonly writings: readonly Writing[];
+  readonly by: LocalValue['by'];
+  readonly handover?: Day;
+  /** The day of the enquiry. */
+  readonly on: Day;
+}
+
+export interface JobMade {
+  readonly job: string;
+  readonly change: Change;
+}
+
+const untold: Told = { client: '', contact: '', site: '', access: '', audience: '', animals: '', area: '', note: '' };
+
+/** Makes a job of an enquiry, with its sizes and what the client wants otherwise than the house. */
+export function newJob(records: Records, asked: NewJob): Result<JobMade, JobFault> {
+  const { title, recipe, sizes, writings, by, handover, on, ...told } = asked;
+  const fault = faultOf(records, asked);
+  if (fault) return failed(fault);
+  const job: Job = {
+    ...untold,
+    ...told,
+    id: nextJobId(records),
+    title: title.trim(),
+    recipe,
+    state: 'enquiry',
+    enquiredOn: on,
+    ...(handover !== undefined && { handover }),
+    basis: 'used',
+    nextAct: nextActOf('enquiry'),
+  };
+  const bare = { ...records, job: putRecords(records.job, [job]) };
+  const sized = setSizes(bare, job.id, sizes);
+  if (!sized.ok) return sized;
+  const withSizes = applyChange(bare, sized.value);
+  const sheet = writeOver(jobSheet(withSizes, job), writings, { lines: linesOf(records, recipe), by });
+  if (!sheet.ok) return sheet;
+  const label = `${job.id}: new job, ${job.title}`;
+  return ok({ job: job.id, change: diffRecords(label, records, storeLocals(withSizes, job.id, sheet.value)) });
+}
+
+function faultOf(records: Records, { title, recipe, handover, on }: NewJob): JobFault | undefined {
+  if (title.trim() === '') return { kind: 'no-title' };
+  if (!records.recipe.has(recipe)) return { kind: 'no-recipe', recipe, recipes: [...records.recipe.keys()] };
+  const wrong = [on, handover].find((day) => day !== undefined && !parseDay(day).ok);
+  return wrong === undefined ? undefined : { kind: 'not-a-day', text: wrong };
+}

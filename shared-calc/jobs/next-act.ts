@@ -1,0 +1,45 @@
+import type { Change } from '#shared-calc/records/change.ts';
+import { diffRecords } from '#shared-calc/records/diff-records.ts';
+import type { Job, Records } from '#shared-calc/records/records.ts';
+import { failed, ok, type Result } from '#shared-calc/result.ts';
+import { parseDay } from '#shared-calc/calendar/day.ts';
+import { findJob } from './find-job.ts';
+import type { JobFault } from './job-fault.ts';
+import { putRecords } from './put-records.ts';
+
+const acts: Readonly<Record<Job['state'], string>> = {
+  enquiry: 'Survey the site',
+  surveyed: 'Issue the quote',
+  quoted: 'Ask for the answer',
+  accepted: 'Take the deposit',
+  'deposit in': 'Order on the next shopping run',
+  ordered: 'Take the goods in',
+  'in quarantine': 'Look the plants over and clear them',
+  'ready to build': 'Build',
+  built: 'Watch temperature and humidity',
+  watching: 'Sign the readings and hand over',
+  'handed over': 'Call a week after the handover',
+  'in service': 'Make the next visit',
+  closed: '',
+};
+
+/** What is to be done next with a job that has come to a state; nothing for one that is closed. */
+export function nextActOf(state: Job['state']): string {
+  return acts[state];
+}
+
+/** A job that has come to a state, with what is to be done next; the day set for the act before falls away. */
+export function arrived(job: Job, state: Job['state']): Job {
+  const { nextOn: _, ...rest } = job;
+  return { ...rest, state, nextAct: nextActOf(state) };
+}
+
+/** Sets what is to be done next, in the builder's own words, by a day where there is one. */
+export function setNextAct(records: Records, id: string, act: string, on?: string): Result<Change, JobFault> {
+  const job = findJob(records, id);
+  if (!job.ok) return job;
+  if (on !== undefined && !parseDay(on).ok) return failed({ kind: 'not-a-day', text: on });
+  const { nextOn: _, ...rest } = job.value;
+  const next = { ...rest, nextAct: act, ...(on !== undefined && { nextOn: on }) };
+  return ok(diffRecords(`${id}: next, ${act}`, records, { ...records, job: putRecords(records.job, [next]) }));
+}

@@ -1,0 +1,63 @@
+import type { Bench } from '#shared-calc/bench/open-bench.ts';
+import type { Plant } from '#shared-calc/records/records.ts';
+import { choosePlants, type ChosenPlants } from './choose-plants.ts';
+import { plantNeeds, plantPlace, type Audience } from './plant-place.ts';
+
+/** Plants of one class to be ordered by name, for all builds. */
+export interface PlantOrder {
+  readonly class: Plant['class'];
+  readonly species: readonly { readonly plant: Plant; readonly count: number; readonly shade: boolean }[];
+  /** What may be sent instead in every size that asks for the class. */
+  readonly alternates: readonly Plant[];
+  /** Plants that nothing in the plant book serves for. */
+  readonly short: number;
+}
+
+/** The sizes of one job or order, and who sees them. */
+export interface PlantedBench extends Audience {
+  readonly bench: Bench;
+  readonly animalCrushes: boolean;
+}
+
+/** The species of all sizes together, by class, in the order of the plant book's classes. */
+export function orderPlants(benches: readonly PlantedBench[], plants: Iterable<Plant>): readonly PlantOrder[] {
+  const book = [...plants];
+  const chosen = benches.flatMap((planted) =>
+    planted.bench.input().columns.flatMap(({ key, count }) => {
+      const place = plantPlace(planted.bench, key, planted);
+      const needs = plantNeeds(planted.bench, key);
+      return choosePlants(book, needs, place).map((each) => ({ ...each, builds: count }));
+    }),
+  );
+  return [...Map.groupBy(chosen, (each) => each.class)].map(([of, each]) => ({
+    class: of,
+    species: speciesOf(each),
+    alternates: inEvery(each),
+    short: each.reduce((sum, { short, builds }) => sum + short * builds, 0),
+  }));
+}
+
+type ForBuilds = ChosenPlants & { readonly builds: number };
+
+function speciesOf(chosen: readonly ForBuilds[]): PlantOrder['species'] {
+  const species = new Map<string, PlantOrder['species'][number]>();
+  for (const { chosen: some, builds } of chosen) {
+    for (const { plant, count, shade } of some) {
+      const before = species.get(plant.id);
+      const sum = (before?.count ?? 0) + count * builds;
+      species.set(plant.id, { plant, count: sum, shade: shade || before?.shade === true });
+    }
+  }
+  return [...species.values()];
+}
+
+/** Those that serve wherever the class is asked for, and are not ordered already. */
+function inEvery(chosen: readonly ForBuilds[]): readonly Plant[] {
+  const [first, ...others] = chosen;
+  const fits = (each: ForBuilds, plant: Plant) =>
+    [...each.alternates, ...each.chosen.map((one) => one.plant)].includes(plant);
+  const ordered = chosen.flatMap((each) => each.chosen.map(({ plant }) => plant));
+  return (first?.alternates ?? []).filter(
+    (plant) => !ordered.includes(plant) && others.every((each) => fits(each, plant)),
+  );
+}

@@ -1,0 +1,143 @@
+import { z } from 'zod';
+import {
+  checkLevels,
+  Job,
+  Line,
+  LocalValue,
+  Margin,
+  QuoteLine,
+  Rate,
+  Recipe,
+  saleWays,
+  Supplier,
+  Tank,
+  TaxClass,
+} from '#shared-calc/records/records.ts';
+import { WorkshopSchema } from '#shared-calc/records/workshop-schema.ts';
+import { canonicalJson, type Plain } from './canonical-json.ts';
+
+const Day = z.string().regex(/^\d{4}-\d{2}-\d{2}$/);
+
+const FrozenWritten = LocalValue.pick({ line: true, text: true, note: true, by: true });
+
+const FrozenCheck = z.strictObject({
+  line: z.string(),
+  level: z.enum(checkLevels),
+  /** Left out where it was not known. */
+  holds: z.boolean().exactOptional(),
+  says: z.string(),
+  decides: z.string(),
+});
+
+const FrozenColumn = z.strictObject({
+  size: z.string(),
+  key: z.string(),
+  tank: Tank,
+  label: z.string(),
+  count: z.int(),
+  locals: z.array(FrozenWritten),
+  /** What every line came to, in the line's own unit; a line that had no figure is left out. */
+  figures: z.record(z.string(), z.union([z.number(), z.string(), z.boolean()])),
+  checks: z.array(FrozenCheck),
+});
+
+const FrozenGoods = z.strictObject({
+  material: z.string(),
+  label: z.string(),
+  unit: z.string(),
+  supplier: z.string().exactOptional(),
+  sale: z.enum(saleWays),
+  keeps: z.boolean(),
+  packs: z.array(
+    z.strictObject({ id: z.string(), amount: z.number(), priceCoins: z.int(), from: Day, old: z.boolean() }),
+  ),
+});
+
+const FrozenNeed = z.strictObject({
+  material: z.string(),
+  label: z.string(),
+  group: z.string(),
+  sale: z.enum(saleWays),
+  used: z.number(),
+  unit: z.string(),
+  costCoins: z.int(),
+  packsCoins: z.int(),
+});
+
+const FrozenSums = z.strictObject({
+  lines: z.array(
+    z.strictObject({
+      group: z.string(),
+      label: z.string(),
+      costCoins: z.int(),
+      reserveCoins: z.int(),
+      margin: z.number(),
+      priceCoins: z.int(),
+      taxClass: z.string(),
+    }),
+  ),
+  costCoins: z.int(),
+  netCoins: z.int(),
+  tax: z.array(
+    z.strictObject({
+      taxClass: z.string(),
+      label: z.string(),
+      share: z.number(),
+      netCoins: z.int(),
+      coins: z.int(),
+    }),
+  ),
+  grossCoins: z.int(),
+  depositCoins: z.int(),
+  hours: z.number(),
+});
+
+/**
+ * Everything an issued quote was worked from and came to. `form` goes up where these fields change, so that a
+ * quote issued before is still read in its own form.
+ */
+export const QuoteBody = z.strictObject({
+  form: z.literal(1),
+  number: z.string(),
+  revision: z.string(),
+  issuedOn: Day,
+  /** The day whose prices it stands on. */
+  pricesOn: Day,
+  validUntil: Day,
+  /** As it stood; none for a quote over sizes alone. */
+  job: Job.exactOptional(),
+  basis: z.enum(['used', 'packs']),
+  recipe: Recipe,
+  lines: z.array(Line),
+  /** Boxes written over for the whole job. */
+  whole: z.array(FrozenWritten),
+  columns: z.array(FrozenColumn),
+  oneOffs: z.array(QuoteLine),
+  workshop: WorkshopSchema,
+  rates: z.array(Rate),
+  margins: z.array(Margin),
+  taxClasses: z.array(TaxClass),
+  suppliers: z.array(Supplier),
+  /** All that the recipe can ask for, and every tank, as it was to be had. */
+  goods: z.array(FrozenGoods),
+  needs: z.array(FrozenNeed),
+  sums: FrozenSums,
+});
+
+export type QuoteBody = z.infer<typeof QuoteBody>;
+export type FrozenColumn = z.infer<typeof FrozenColumn>;
+export type FrozenWritten = z.infer<typeof FrozenWritten>;
+
+/** The body as it is kept and hashed. */
+export function writeQuoteBody(body: QuoteBody): string {
+  return canonicalJson(body satisfies Plain);
+}
+
+/** Reads a kept body; `undefined` for one that no issue of this program has written. */
+export function readQuoteBody(text: string): QuoteBody | undefined {
+  try {
+    return QuoteBody.safeParse(JSON.parse(text)).data;
+  } catch {
+    return undefined;
+  }
+}

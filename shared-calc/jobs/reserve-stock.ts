@@ -1,0 +1,69 @@
+import type { Day } from '#shared-calc/calendar/day.ts';
+import type { Change } from '#shared-calc/records/change.ts';
+import { diffRecords } from '#shared-calc/records/diff-records.ts';
+import type { Records, StockEntry } from '#shared-calc/records/records.ts';
+import { failed, ok, type Result } from '#shared-calc/result.ts';
+import { nearestName } from '#shared-calc/rule/nearest.ts';
+import { findJob, freeId } from './find-job.ts';
+import type { JobFault } from './job-fault.ts';
+import { putRecords } from './put-records.ts';
+import { amountOf, NOTHING, remainder, storePieces, type StorePiece } from './store-pieces.ts';
+
+export interface Reservation {
+  readonly job: string;
+  readonly material: string;
+  /** In the material's unit. */
+  readonly amount: number;
+  readonly on: Day;
+}
+
+/** Keeps so much of a material for a job: no other job is given it. Refused where the Store has less to give. */
+export function reserveStock(records: Records, asked: Reservation): Result<Change, JobFault> {
+  const { job: id, material, amount, on } = asked;
+  const job = findJob(records, id);
+  if (!job.ok) return job;
+  const unit = unitOfGoods(records, material);
+  if (unit === undefined) return failed(noMaterial(records, material));
+  const pieces = storePieces(records.stockEntry.values(), { material, amount, on });
+  const free = amountOf(pieces);
+  if (amount - free > NOTHING) return failed({ kind: 'not-in-store', material, asked: amount, free, unit });
+  const stockEntry = keep(records.stockEntry, pieces, id);
+  return ok(diffRecords(`${amount} ${unit} of ${material} kept for ${id}`, records, { ...records, stockEntry }));
+}
+
+/** Gives back what is kept for a job. */
+export function releaseStock(records: Records, id: string): Change {
+  return diffRecords(`nothing kept for ${id} any more`, records, { ...records, stockEntry: released(records, id) });
+}
+
+/** The Store with nothing kept for a job. */
+export function released({ stockEntry }: Pick<Records, 'stockEntry'>, job: string): Records['stockEntry'] {
+  const kept = [...stockEntry.values()].filter((entry) => entry.reservedFor === job);
+  return putRecords(stockEntry, kept.map(unreserved));
+}
+
+function unreserved(entry: StockEntry): StockEntry {
+  const { reservedFor: _, ...rest } = entry;
+  return rest;
+}
+
+function keep(store: Records['stockEntry'], pieces: readonly StorePiece[], job: string): Records['stockEntry'] {
+  const next = new Map(store);
+  for (const piece of pieces) {
+    const rest = remainder(piece);
+    const id = rest ? freeId(`${piece.entry.id}-${job}`, next) : piece.entry.id;
+    const kept: StockEntry = { ...piece.entry, id, amount: piece.amount, reservedFor: job };
+    if (rest) next.set(rest.id, rest);
+    next.set(id, kept);
+  }
+  return next;
+}
+
+function unitOfGoods(records: Records, material: string): string | undefined {
+  return records.material.get(material)?.unit ?? (records.tank.has(material) ? 'each' : undefined);
+}
+
+function noMaterial(records: Records, material: string): JobFault {
+  const near = nearestName(material, [...records.material.keys(), ...records.tank.keys()]);
+  return { kind: 'no-material', material, ...(near !== undefined && { near }) };
+}

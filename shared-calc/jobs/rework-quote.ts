@@ -1,0 +1,58 @@
+import { orderSums, type OrderFault } from '#shared-calc/bench/order-sums.ts';
+import type { Goods, PriceBook } from '#shared-calc/buy/price-book.ts';
+import { hourCoins } from '#shared-calc/price/hour-coins.ts';
+import { quoteRules } from '#shared-calc/price/quote-rules.ts';
+import type { QuoteSums } from '#shared-calc/price/quote-sums.ts';
+import { ok, type Result } from '#shared-calc/result.ts';
+import type { SheetColumn, WrittenByLine } from './job-sheet.ts';
+import { keysOf, openSheet } from './open-sheet.ts';
+import type { FrozenColumn, FrozenWritten, QuoteBody } from './quote-body.ts';
+
+/** What a quote is worked from, taken out of its frozen body so that parts of it can be exchanged. */
+export interface QuoteParts extends Pick<
+  QuoteBody,
+  'lines' | 'basis' | 'oneOffs' | 'workshop' | 'rates' | 'margins' | 'taxClasses' | 'suppliers' | 'pricesOn'
+> {
+  readonly whole: WrittenByLine;
+  readonly columns: readonly SheetColumn[];
+  readonly goods: ReadonlyMap<string, Goods>;
+}
+
+export function partsOf(body: QuoteBody): QuoteParts {
+  return {
+    ...body,
+    whole: writtenOf(body.whole),
+    columns: body.columns.map(columnOf),
+    goods: new Map(body.goods.map((goods) => [goods.material, goods])),
+  };
+}
+
+/** Works a quote from its parts, as it was worked when it was issued. */
+export function reworkQuote(parts: QuoteParts): Result<QuoteSums, OrderFault> {
+  const prices = pricesOf(parts);
+  const rules = quoteRules(
+    parts.workshop,
+    { margin: byId(parts.margins), taxClass: byId(parts.taxClasses) },
+    hourCoins({ rate: byId(parts.rates) }),
+  );
+  const bench = openSheet(parts, parts.lines, prices);
+  const sums = orderSums(bench, keysOf(parts), { prices, rules, basis: parts.basis, oneOffs: parts.oneOffs });
+  bench.close();
+  return sums.ok ? ok(sums.value.quote) : sums;
+}
+
+export function byId<R extends { readonly id: string }>(records: readonly R[]): ReadonlyMap<string, R> {
+  return new Map(records.map((record) => [record.id, record]));
+}
+
+function columnOf({ size, key, tank, label, count, locals }: FrozenColumn): SheetColumn {
+  return { size, key, tank, label, count, locals: writtenOf(locals) };
+}
+
+function writtenOf(written: readonly FrozenWritten[]): WrittenByLine {
+  return new Map(written.map(({ line, ...box }) => [line, box]));
+}
+
+function pricesOf({ pricesOn, goods, suppliers }: QuoteParts): PriceBook {
+  return { on: pricesOn, goods, suppliers: byId(suppliers) };
+}

@@ -1,0 +1,36 @@
+import { applyChange, type Change } from '#shared-calc/records/change.ts';
+import { diffRecords } from '#shared-calc/records/diff-records.ts';
+import type { Job, Line, Records } from '#shared-calc/records/records.ts';
+import { ok, type Result } from '#shared-calc/result.ts';
+import { findJob } from './find-job.ts';
+import type { JobFault } from './job-fault.ts';
+import { isBefore } from './move-job.ts';
+import { arrived } from './next-act.ts';
+import { putRecords } from './put-records.ts';
+import type { Writing } from './read-writing.ts';
+import { setValues } from './set-values.ts';
+
+/** What was found where the tank is to stand: figures of the bench, and what is only told in words. */
+export interface Survey extends Partial<Pick<Job, 'site' | 'access' | 'audience' | 'animals' | 'area'>> {
+  readonly job: string;
+  readonly figures: readonly Omit<Writing, 'column'>[];
+}
+
+const PLACE = 'Place';
+
+/** The lines that a survey gives figures for: those of the place, but not the kit, which is chosen. */
+export function surveyLines(lines: readonly Line[]): readonly Line[] {
+  return lines.filter((line) => line.section === PLACE && line.role === 'given' && line.name !== 'kit');
+}
+
+/** Takes a survey in: its figures hold for the whole job, as ours; an enquiry is *surveyed* with it. */
+export function surveyJob(records: Records, { job: id, figures, ...words }: Survey): Result<Change, JobFault> {
+  const found = findJob(records, id);
+  if (!found.ok) return found;
+  const values = setValues(records, { job: id, writings: figures, by: 'us' });
+  if (!values.ok) return values;
+  const told = { ...found.value, ...words };
+  const job = isBefore(told.state, 'surveyed') ? arrived(told, 'surveyed') : told;
+  const measured = applyChange(records, values.value);
+  return ok(diffRecords(`${id}: survey`, records, { ...measured, job: putRecords(measured.job, [job]) }));
+}
