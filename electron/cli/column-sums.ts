@@ -4,7 +4,10 @@ import { sayOrderFault } from '#shared-calc/words/say-order-fault.ts';
 import type { WorkedOrder } from './work-order.ts';
 
 /** What a size comes to as if it were the job, all its builds; or why that is not known yet. */
-export function columnSums({ bench, pricing, workshop }: Pick<WorkedOrder, 'bench' | 'pricing' | 'workshop'>, column: string) {
+export function columnSums(
+  { bench, pricing, workshop }: Pick<WorkedOrder, 'bench' | 'pricing' | 'workshop'>,
+  column: string,
+) {
   const sums = orderSums(bench, [column], pricing);
   if (!sums.ok) return { sums: null, fault: sayOrderFault(sums.fault) };
   const { costCoins, netCoins, grossCoins, depositCoins, hours } = sums.value.quote;

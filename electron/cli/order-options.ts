@@ -1,7 +1,9 @@
+import { columnKey, jobSheet } from '#shared-calc/jobs/job-sheet.ts';
+import { textsOf } from '#shared-calc/jobs/open-sheet.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
 import { didYouMean } from '#shared-calc/rule/did-you-mean.ts';
 import type { ColumnInput } from '#shared-calc/recipe/column.ts';
-import type { Records, Tank } from '#shared-calc/records/records.ts';
+import type { Records } from '#shared-calc/records/records.ts';
 import type { Arguments, OptionTable } from './read-arguments.ts';
 
 /** The options that stand for an order. */
@@ -72,11 +74,6 @@ function readSize(word: string, before: readonly ColumnInput[], records: Records
   return ok({ key: columnKey(tank, before), tank, label: tank.label, count, locals: new Map() });
 }
 
-export function columnKey(tank: Tank, before: readonly { readonly tank: Tank }[]): string {
-  const same = before.filter((column) => column.tank.id === tank.id).length;
-  return same === 0 ? tank.id : `${tank.id}#${same + 1}`;
-}
-
 function unknownTank(id: string, records: Records): string {
   return `No tank called ${id} in the tank book.${didYouMean(id, records.tank.keys())}`;
 }
@@ -90,18 +87,14 @@ function unknown(what: string, id: string, table: ReadonlyMap<string, unknown>):
 function jobOrder(id: string, records: Records): Result<Order, string> {
   const job = records.job.get(id);
   if (!job) return failed(unknown('job', id, records.job));
-  const locals = [...records.localValue.values()].filter((each) => each.job === id);
-  const textsOf = (size: string | undefined) =>
-    new Map(locals.filter((each) => each.size === size).map((each) => [each.line, each.text]));
-  const sizes = [...records.size.values()].filter((each) => each.job === id).toSorted((a, b) => a.order - b.order);
-  const columns: ColumnInput[] = [];
-  for (const size of sizes) {
-    const tank = records.tank.get(size.tank);
-    if (!tank) return failed(unknownTank(size.tank, records));
-    const key = columnKey(tank, columns);
-    columns.push({ key, tank, label: size.label, count: size.count, locals: textsOf(size.id) });
-  }
-  return ok({ recipe: job.recipe, columns, job: textsOf(undefined), jobId: id, written: [] });
+  const { recipe, columns, whole } = jobSheet(records, job);
+  return ok({
+    recipe,
+    columns: columns.map((column) => ({ ...column, locals: textsOf(column.locals) })),
+    job: textsOf(whole),
+    jobId: id,
+    written: [],
+  });
 }
 
 function writeOver(given: Arguments, order: Order): Result<Order, string> {
@@ -114,7 +107,10 @@ function writeOver(given: Arguments, order: Order): Result<Order, string> {
     written.push(one.value);
   }
   const over = (column: string | undefined, start: ReadonlyMap<string, string>) =>
-    new Map([...start, ...written.filter((each) => each.column === column).map((each) => [each.line, each.text] as const)]);
+    new Map([
+      ...start,
+      ...written.filter((each) => each.column === column).map((each) => [each.line, each.text] as const),
+    ]);
   return ok({
     ...order,
     job: over(undefined, order.job),

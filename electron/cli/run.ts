@@ -4,7 +4,10 @@ import { pathToFileURL } from 'node:url';
 import { isStale, projectFolder } from '#electron/host/build-stale.ts';
 import { commandLineBundle } from './bundle.ts';
 
-type CommandLine = typeof import('./main.ts');
+/** What the built file exports, as main.ts does. */
+interface CommandLine {
+  readonly main: (argv: readonly string[]) => Promise<number>;
+}
 
 enableCompileCache();
 const built = join(projectFolder, commandLineBundle.built);

@@ -33,7 +33,10 @@ export function workOrder(given: Arguments, records: Records): Result<WorkedOrde
   const lines = [...records.line.values()]
     .filter((line) => line.recipe === order.value.recipe)
     .toSorted((a, b) => a.order - b.order);
-  const unknown = unknownLines(order.value.written.map(({ line }) => line), lines);
+  const unknown = unknownLines(
+    order.value.written.map(({ line }) => line),
+    lines,
+  );
   if (unknown.length > 0) return failed(unknown);
   const { prices } = pricing.value;
   const bench = openBench({
@@ -87,7 +90,10 @@ function readMaterials(
   given: Arguments,
   goods: ReadonlyMap<string, unknown>,
 ): Result<readonly string[] | undefined, string> {
-  const materials = given.text('materials')?.split(',').map((each) => each.trim());
+  const materials = given
+    .text('materials')
+    ?.split(',')
+    .map((each) => each.trim());
   const unknown = materials?.find((each) => !goods.has(each));
   if (unknown === undefined) return ok(materials);
   return failed(`No material called ${unknown}.${didYouMean(unknown, goods.keys())}`);

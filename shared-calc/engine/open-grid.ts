@@ -46,20 +46,18 @@ export function openGrid(): Grid {
     write();
     engine.resumeEvaluation();
   };
+  const addressIn = (column: string) => {
+    const letters = columnLetters(columns.of(column));
+    return (line: string) => `${letters}${rows.of(line) + 1}`;
+  };
   const put = (write: BoxWrite): void => {
-    engine.setCellContents(at(write.column, write.line), [[contentFor(write, rows.of)]]);
+    engine.setCellContents(at(write.column, write.line), [[contentFor(write.content, addressIn(write.column))]]);
   };
-  const empty = (column: string, line: string): void => {
-    engine.setCellContents(at(column, line), [[null]]);
+  const empty = (boxes: readonly (readonly [column: string, line: string])[]): void => {
+    together(() => {
+      for (const [column, line] of boxes) engine.setCellContents(at(column, line), [[null]]);
+    });
   };
-  const contentFor = (write: BoxWrite, rowOf: (line: string) => number): RawCellContent => {
-    const { content } = write;
-    if (content.is === 'nothing') return `=LW_${content.why.toUpperCase()}()`;
-    if (content.is === 'figure') return typeof content.value === 'string' ? `'${content.value}` : content.value;
-    const letters = columnLetters(columns.of(write.column));
-    return `=${formulaOf(content.rule, (line) => `${letters}${rowOf(line) + 1}`)}`;
-  };
-
   return {
     write(writes) {
       together(() => {
@@ -74,22 +72,25 @@ export function openGrid(): Grid {
     },
     removeLine(line) {
       if (!rows.has(line)) return;
-      together(() => {
-        for (const column of columns.names()) empty(column, line);
-      });
+      empty(columns.names().map((column) => [column, line]));
       rows.free(line);
     },
     removeColumn(column) {
       if (!columns.has(column)) return;
-      together(() => {
-        for (const line of rows.names()) empty(column, line);
-      });
+      empty(rows.names().map((line) => [column, line]));
       columns.free(column);
     },
     close: () => {
       engine.destroy();
     },
   };
+}
+
+/** A box as the engine takes it: text only from us, so that nothing typed is read as anything else. */
+function contentFor(content: BoxContent, addressOf: (line: string) => string): RawCellContent {
+  if (content.is === 'nothing') return `=LW_${content.why.toUpperCase()}()`;
+  if (content.is === 'figure') return typeof content.value === 'string' ? `'${content.value}` : content.value;
+  return `=${formulaOf(content.rule, addressOf)}`;
 }
 
 const templates = new WeakMap<Rule, readonly string[]>();

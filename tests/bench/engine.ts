@@ -27,19 +27,15 @@ export function benchEngine(): readonly Told[] {
   const oneEdit = editOneSize(bench);
   const house = editHouse(bench);
   return [
-    told(`build H1 (${lines} lines) x ${SIZES} sizes`, ms(build), '', '', ''),
-    told('a box of H1, worked', us(whole), `bare operator's box ${us(bare)}`, ratio(whole / bare), 'x 1.50'),
-    told('the same by closures over the tree', us(closures), `engine ${us(whole)}`, ratio(whole / closures), 'told'),
+    { what: `build H1 (${lines} lines) x ${SIZES} sizes`, took: ms(build), floor: '', ratio: '', must: '' },
+    { what: 'a box of H1, worked', took: us(whole), floor: `bare operator's box ${us(bare)}`, ratio: ratio(whole / bare), must: 'x 1.50' },
+    { what: 'the same by closures over the tree', took: us(closures), floor: `engine ${us(whole)}`, ratio: ratio(whole / closures), must: 'told' },
     handWritten(),
-    told('one edit in one size', ms(oneEdit.median), `95th ${ms(oneEdit.p95)}`, '', '16 ms, 32 ms'),
-    told('house edit, visible columns', ms(house.visible), '', '', '16 ms'),
-    told('house edit, longest slice', ms(house.slice), '', '', '16 ms'),
-    told(`house edit, all ${SIZES} sizes`, ms(house.all), '', '', '200 ms'),
+    { what: 'one edit in one size', took: ms(oneEdit.median), floor: `95th ${ms(oneEdit.p95)}`, ratio: '', must: '16 ms, 32 ms' },
+    { what: 'house edit, visible columns', took: ms(house.visible), floor: '', ratio: '', must: '16 ms' },
+    { what: 'house edit, a slice', took: ms(house.slice), floor: '', ratio: '', must: '16 ms' },
+    { what: `house edit, all ${SIZES} sizes`, took: ms(house.all), floor: '', ratio: '', must: '200 ms' },
   ];
-}
-
-function told(what: string, took: string, floor: string, against: string, must: string): Told {
-  return { what, took, floor, ratio: against, must };
 }
 
 /** Microseconds a box of a sheet of products, every box read by the next. */
@@ -108,7 +104,8 @@ function handWritten(): Told {
     for (const name of names) bench.box('T07', name);
   });
   const factor = ours.median / Math.max(hand.median, 1e-5);
-  return told('a dam edit worked through a whole size', ms(ours.median), `stack by hand ${us(hand.median * 1000)}`, ratio(factor), 'told');
+  const what = 'a dam edit worked through a whole size';
+  return { what, took: ms(ours.median), floor: `stack by hand ${us(hand.median * 1000)}`, ratio: ratio(factor), must: 'told' };
 }
 
 function stackByHand({ length, depth, dam }: { length: number; depth: number; dam: number }): number {

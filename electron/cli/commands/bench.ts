@@ -36,7 +36,10 @@ export const benchCommand: Command = {
 
 function chosenLines(given: Arguments, { bench }: WorkedOrder): Result<readonly Line[], readonly string[]> {
   const all = bench.input().lines;
-  const asked = given.text('lines')?.split(',').map((name) => name.trim());
+  const asked = given
+    .text('lines')
+    ?.split(',')
+    .map((name) => name.trim());
   if (!asked) return ok(all);
   const unknown = unknownLines(asked, all);
   return unknown.length > 0 ? failed(unknown) : ok(all.filter((line) => asked.includes(line.name)));

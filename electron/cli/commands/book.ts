@@ -10,7 +10,8 @@ export const bookCheckCommand: Command = {
   name: 'book check',
   usage: 'book check [--book FILE]: looks through the whole book',
   options: bookOption,
-  misuse: ({ words: [word] }) => (word === undefined ? undefined : `What is ${word} for? Another book is named by --book.`),
+  misuse: ({ words: [word] }) =>
+    word === undefined ? undefined : `What is ${word} for? Another book is named by --book.`,
   run: (given) =>
     withBook(given, { whenMissing: 'refuse' }, (book) => {
       const checked = book.check();

@@ -17,7 +17,12 @@ export const functionsCommand: Command = {
     if (name === undefined) return { is: 'answer', json: tradeFunctions.map(entryOf), table: allInShort };
     const found = tradeFunctions.find((each) => each.name.toLowerCase() === name.toLowerCase());
     if (found) return { is: 'answer', json: entryOf(found), table: () => inFull(found) };
-    return refusal(`No function called ${name}.${didYouMean(name, tradeFunctions.map((each) => each.name))}`);
+    return refusal(
+      `No function called ${name}.${didYouMean(
+        name,
+        tradeFunctions.map((each) => each.name),
+      )}`,
+    );
   },
 };
 

@@ -69,6 +69,11 @@ function tableOf(list: PriceImport, onlyTry: boolean, decimals: number): string 
     beforeCoins === undefined ? '' : coinsText(beforeCoins, decimals),
     coinsText(priceCoins, decimals),
   ]);
-  const said = onlyTry ? 'Tried only: nothing was written.' : `${list.taken.length} prices taken in.`;
-  return `${textTable(['material', 'pack', 'from', 'before', 'price'], rows, [3, 4])}\n\n${said}`;
+  return `${textTable(['material', 'pack', 'from', 'before', 'price'], rows, [3, 4])}\n\n${sayDone(list, onlyTry)}`;
+}
+
+function sayDone({ taken, change }: PriceImport, onlyTry: boolean): string {
+  if (isEmptyChange(change)) return 'Nothing to do: the book has all of these prices already.';
+  const prices = taken.length === 1 ? 'price' : 'prices';
+  return onlyTry ? `Tried only: ${taken.length} ${prices} could be taken in.` : `${taken.length} ${prices} taken in.`;
 }

@@ -11,12 +11,21 @@ import { textTable } from '#electron/cli/text-table.ts';
 import { bookOption, withBook } from '#electron/cli/with-book.ts';
 import { workOrder } from '#electron/cli/work-order.ts';
 
-export const buyOptions = { ...orderOptions, ...bookOption, basis: 'text', stock: 'text', materials: 'text', csv: 'flag', bom: 'flag' } as const;
+export const buyOptions = {
+  ...orderOptions,
+  ...bookOption,
+  basis: 'text',
+  stock: 'text',
+  materials: 'text',
+  csv: 'flag',
+  bom: 'flag',
+} as const;
 
 /** The needs list of an order, all its sizes together. */
 export const needsCommand: Command = {
   name: 'needs',
-  usage: 'needs --sizes T03,T07x2 [--basis used|packs] [--stock FILE.csv] [--materials M01,M04] [--csv]: the needs list',
+  usage:
+    'needs --sizes T03,T07x2 [--basis used|packs] [--stock FILE.csv] [--materials M01,M04] [--csv]: the needs list',
   options: buyOptions,
   misuse: orderMisuse,
   run: (given) =>
@@ -24,7 +33,11 @@ export const needsCommand: Command = {
       const worked = workOrder(given, book.records());
       if (!worked.ok) return refusal(...worked.fault);
       const { bench, order, pricing, workshop } = worked.value;
-      const needs = orderNeeds(bench, order.columns.map((column) => column.key), pricing);
+      const needs = orderNeeds(
+        bench,
+        order.columns.map((column) => column.key),
+        pricing,
+      );
       if (!needs.ok) return refusal(sayOrderFault(needs.fault));
       const money = (coins: number) => coinsText(coins, workshop.coinDecimals);
       const { totalCoins, packsTotalCoins, landedCoins } = needs.value;

@@ -14,7 +14,8 @@ export const workCommand: Command = {
   options: {},
   run: (given) => {
     const [text, ...more] = given.words;
-    if (text === undefined || more.length > 0) return wrongUse('Give one rule in quotes: work "layer_volume(0.4 m2, 40 mm)".');
+    if (text === undefined || more.length > 0)
+      return wrongUse('Give one rule in quotes: work "layer_volume(0.4 m2, 40 mm)".');
     const worked = workRule(text);
     if (!worked.ok) return refusal(...sayWorkFault(worked.fault, text));
     const { value, unit, kindName } = worked.value;
@@ -28,6 +29,6 @@ export const workCommand: Command = {
 };
 
 function sayWorkFault(fault: WorkFault, text: string): readonly string[] {
-  if (fault.kind === 'no answer') return [sayProblem(fault.problem)];
+  if (fault.kind === 'no answer') return [sayProblem({ ...fault.problem, line: 'The rule' })];
   return fault.faults.map((each) => `${sayRuleFault(each, text)} (at ${each.from + 1})`);
 }
