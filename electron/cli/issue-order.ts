@@ -11,7 +11,7 @@ import type { Records } from '#shared-calc/records/records.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
 import { sayJobFault } from '#shared-calc/words/say-job-fault.ts';
 import type { Order } from './order-options.ts';
-import { today } from './today.ts';
+import { today } from '#electron/service/today.ts';
 import type { WorkedOrder } from './work-order.ts';
 
 /** Issues the quote of an order: a job's as the next revision of its number, any other under a number of its own. */

@@ -7,7 +7,7 @@ import { makeDemoBook } from '#electron/book/seed-demo.ts';
 import { sayBookFault } from '#electron/book/say-book-fault.ts';
 import type { Outcome } from './outcome.ts';
 import type { Arguments, OptionTable } from './read-arguments.ts';
-import { today } from './today.ts';
+import { today } from '#electron/service/today.ts';
 
 export const bookOption = { book: 'text' } as const satisfies OptionTable;
 

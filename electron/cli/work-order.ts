@@ -14,7 +14,7 @@ import { sayBoxCause } from '#shared-calc/words/say-box-cause.ts';
 import { readOrder, type Order } from './order-options.ts';
 import type { Arguments } from './read-arguments.ts';
 import { readStockFile } from './stock-file.ts';
-import { today } from './today.ts';
+import { today } from '#electron/service/today.ts';
 
 /** An order at work: its bench, and what it is bought and priced by. */
 export interface WorkedOrder {

@@ -14,7 +14,7 @@ import type { Command } from '#electron/cli/command.ts';
 import { actOnJob } from '#electron/cli/job-acts.ts';
 import { moveAct, smallDeposit } from '#electron/cli/job-notices.ts';
 import type { Arguments } from '#electron/cli/read-arguments.ts';
-import { today } from '#electron/cli/today.ts';
+import { today } from '#electron/service/today.ts';
 import { bookOption } from '#electron/cli/with-book.ts';
 
 /** An enquiry becomes a job. What it sets is the client's unless said. */

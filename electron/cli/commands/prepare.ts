@@ -12,7 +12,7 @@ import { orderMisuse, orderOptions } from '#electron/cli/order-options.ts';
 import { refusal } from '#electron/cli/outcome.ts';
 import type { Arguments } from '#electron/cli/read-arguments.ts';
 import { textTable } from '#electron/cli/text-table.ts';
-import { today } from '#electron/cli/today.ts';
+import { today } from '#electron/service/today.ts';
 import { bookOption, withBook } from '#electron/cli/with-book.ts';
 import { workOrder, type WorkedOrder } from '#electron/cli/work-order.ts';
 

@@ -20,7 +20,7 @@ import type { Arguments } from '#electron/cli/read-arguments.ts';
 import { readStockFile } from '#electron/cli/stock-file.ts';
 import { tellNotices } from '#electron/cli/tell-notices.ts';
 import { textTable } from '#electron/cli/text-table.ts';
-import { today } from '#electron/cli/today.ts';
+import { today } from '#electron/service/today.ts';
 import { withBook } from '#electron/cli/with-book.ts';
 import { workOrder, type WorkedOrder } from '#electron/cli/work-order.ts';
 import { buyOptions, needJson } from './needs.ts';

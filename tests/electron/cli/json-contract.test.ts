@@ -4,134 +4,8 @@ import { describe, expect, test } from 'vitest';
 import { z } from 'zod';
 import { tradeFunctions } from '#shared-calc/trade/all-functions.ts';
 import { demoRecords } from '#tests/demo-bench.ts';
+import { Bench, BookCheck, Entry, Import, Need, Needs, Quote, Run, Work } from './answers.ts';
 import { lw, lwJson, useDemoBook } from './run-cli.ts';
-
-/** The keys of each answer, all of them and no others; a program that reads them relies on that. */
-const Money = z.string().regex(/^-?\d+\.\d{2}$/);
-const Value = z.union([z.number(), z.string(), z.boolean()]);
-const State = z.enum(['house', 'job', 'local', 'needs a figure', 'waiting', 'loop', 'issued']);
-const Flags = z.array(z.enum(['out of range', 'old price']));
-const Sentence = z.string().regex(/[.?!]$/);
-
-const Work = z.strictObject({ value: Value, unit: z.string(), kind: z.string(), working: z.array(z.string()) });
-const Known = z.strictObject({ value: Value, unit: z.string(), state: State, flags: Flags, rule: z.string() });
-const Unknown = z.strictObject({ ...Known.shape, value: z.null(), fault: Sentence });
-const Sums = z.strictObject({ cost: Money, net: Money, tax: Money, gross: Money, deposit: Money, hours: z.number() });
-const Check = z.strictObject({
-  line: z.string(),
-  level: z.enum(['advice', 'watch', 'stop']),
-  holds: z.boolean().nullable(),
-  says: Sentence,
-  decides: z.string().min(1),
-});
-const Column = {
-  size: z.string(),
-  tank: z.string(),
-  count: z.int(),
-  lines: z.record(z.string(), z.union([Known, Unknown])),
-  checks: z.array(Check),
-};
-const Bench = z.strictObject({
-  recipe: z.string(),
-  columns: z.array(
-    z.union([z.strictObject({ ...Column, sums: Sums }), z.strictObject({ ...Column, sums: z.null(), fault: Sentence })]),
-  ),
-});
-const Need = z.strictObject({
-  material: z.string(),
-  label: z.string(),
-  group: z.string(),
-  used: z.number(),
-  unit: z.string(),
-  onHand: z.number(),
-  packs: z.array(z.strictObject({ size: z.number(), unit: z.string(), count: z.int(), each: Money })),
-  cost: Money,
-  packsCost: Money,
-  leftOver: z.number(),
-});
-const Needs = z.strictObject({ needs: z.array(Need), total: Money, packsTotal: Money, landed: Money });
-const Better = z.strictObject({
-  material: z.string(),
-  label: z.string(),
-  pack: z.strictObject({ size: z.number(), unit: z.string(), each: Money }),
-  landedNow: Money,
-  landedThen: Money,
-});
-const Run = z.strictObject({
-  materials: z.array(z.strictObject({ ...Need.shape, aloneCost: Money })),
-  suppliers: z.array(
-    z.strictObject({
-      supplier: z.string(),
-      name: z.string().optional(),
-      goods: Money,
-      carriage: Money,
-      shortOfMinimum: Money,
-      better: Better.nullable(),
-    }),
-  ),
-  together: Money,
-  alone: Money,
-  landedTogether: Money,
-  landedAlone: Money,
-});
-const Quote = z.strictObject({
-  lines: z.array(
-    z.strictObject({ group: z.string(), label: z.string(), cost: Money, margin: z.number(), price: Money, taxClass: z.string() }),
-  ),
-  cost: Money,
-  net: Money,
-  tax: z.record(z.string(), Money),
-  gross: Money,
-  deposit: Money,
-  hours: z.number(),
-});
-const Entry = z.strictObject({
-  name: z.string(),
-  title: z.string(),
-  group: z.string(),
-  call: z.string(),
-  args: z.array(
-    z.strictObject({
-      name: z.string(),
-      takes: z.string(),
-      otherwise: z.union([z.number(), z.string()]).optional(),
-      low: z.number().optional(),
-      high: z.number().optional(),
-      says: z.string().optional(),
-    }),
-  ),
-  gives: z.string(),
-  sum: z.string(),
-  help: z.string(),
-  examples: z.array(z.strictObject({ rule: z.string(), gives: z.string(), within: z.number().optional() })),
-  source: z.string(),
-  caution: z.string().optional(),
-  decides: z.string().optional(),
-  inRules: z.boolean(),
-});
-const BookCheck = z.strictObject({
-  sound: z.boolean(),
-  version: z.int(),
-  revision: z.int(),
-  counts: z.record(z.string(), z.int()),
-  findings: z.array(z.string()),
-});
-const Import = z.strictObject({
-  tried: z.boolean(),
-  taken: z.int(),
-  prices: z.array(
-    z.strictObject({
-      row: z.int(),
-      material: z.string(),
-      pack: z.number(),
-      unit: z.string(),
-      from: z.iso.date(),
-      price: Money,
-      before: Money.nullable(),
-    }),
-  ),
-  refused: z.array(z.strictObject({ row: z.int(), says: Sentence })),
-});
 
 const { book, folder } = useDemoBook();
 const records = demoRecords();
@@ -153,7 +27,7 @@ describe('work --json', () => {
     ['tank_floor_area("rectangle", 900 mm, 445 mm, 0 mm, 0 mm)', 0.4005, 'm2', 'area'],
     ['round_to(40.5 mm, 5 mm)', 40, 'mm', 'length'],
     ['500 g * 2', 1, 'kg', 'mass'],
-    ['boiling_point(0 m) - 0 K', 99.97, 'degC', 'temperature'],
+    ['98.6 degF', 37, 'degC', 'temperature'],
     ['24 degC - 21 degC', 3, 'K', 'temperature step'],
     ['15 psi', 103.4214, 'kPa', 'pressure'],
     ['1 h', 60, 'min', 'time'],
@@ -165,10 +39,10 @@ describe('work --json', () => {
     ['mist_daily(2, 90 mL/min, 550 kPa, 550 kPa, 15 s, 3 each/d)', 135, 'mL/d', 'flow'],
   ])('%s is %s %s', async (rule, value, unit, kind) => {
     const told = Work.parse(await lwJson('work', rule));
-    expect(told).toMatchObject({ unit, kind });
-    if (typeof value === 'number') expect(Number(told.value)).toBeCloseTo(value, 1);
-    else expect(told.value).toBe(value);
-    expect(told.working.length).toBeGreaterThan(0);
+    const { working, ...answer } = told;
+    const rounded = typeof told.value === 'number' ? Number(told.value.toFixed(4)) : told.value;
+    expect({ ...answer, value: rounded }).toEqual({ value, unit, kind });
+    expect(working.length).toBeGreaterThan(0);
   });
 
   test('figures come unrounded, free of binary noise', async () => {
@@ -195,7 +69,12 @@ describe('bench --json', () => {
   });
 
   test('shares are in per cent, words and answers stand as they are', async () => {
-    const { columns } = await bench('--sizes', 'T07', '--lines', 'drainage_settle,kit,public_site,room_summer,coir_parts');
+    const { columns } = await bench(
+      '--sizes',
+      'T07',
+      '--lines',
+      'drainage_settle,kit,public_site,room_summer,coir_parts',
+    );
     const shown = Object.entries(columns[0]?.lines ?? {}).map(([name, { value, unit }]) => [name, value, unit]);
     expect(shown).toEqual([
       ['room_summer', 23, 'degC'],
@@ -208,10 +87,20 @@ describe('bench --json', () => {
 
   test('where a value comes from, or why there is none', async () => {
     const { columns } = await bench(
-      ...['--sizes', 'T07,T07', '--lines', 'litter,dam_height,drainage,capping,soil_front'],
-      ...['--set', 'litter=500', '--set', 'T07#2.dam_height=', '--set', 'T07#2.capping=6 mm'],
+      '--sizes',
+      'T07,T07',
+      '--lines',
+      'litter,dam_height,drainage,capping,soil_front',
+      '--set',
+      'litter=500',
+      '--set',
+      'T07#2.dam_height=',
+      '--set',
+      'T07#2.capping=6 mm',
     );
-    const states = columns.map((column) => Object.entries(column.lines).map(([name, box]) => [name, box.value, box.state, box.flags]));
+    const states = columns.map((column) =>
+      Object.entries(column.lines).map(([name, box]) => [name, box.value, box.state, box.flags]),
+    );
     expect(columns.map(({ size, tank }) => [size, tank])).toEqual([
       ['T07', 'T07'],
       ['T07#2', 'T07'],
@@ -237,7 +126,10 @@ describe('bench --json', () => {
   test('a size without its figures has no sums and says why; its checks are not known yet', async () => {
     const { columns } = await bench('--sizes', 'T07', '--set', 'T07.dam_height=');
     const [column] = columns;
-    expect(column).toMatchObject({ sums: null, fault: 'T07, drainage_need: Waits on dam_height. Needs a figure: dam_height.' });
+    expect(column).toMatchObject({
+      sums: null,
+      fault: 'T07, drainage_need: Waits on dam_height. Needs a figure: dam_height.',
+    });
     const holds = Object.fromEntries((column?.checks ?? []).map((check) => [check.line, check.holds]));
     expect([holds['stack_fits'], holds['air_open'], holds['shelf_holds']]).toEqual([null, true, null]);
   });
@@ -255,7 +147,7 @@ describe('bench --json', () => {
     const { columns } = await bench('--sizes', 'T07', '--set', 'soil_rise=0 mm', '--lines', 'drainage_need,vent_share');
     expect(columns[0]?.lines).toMatchObject({
       drainage_need: { value: 16.83734693878 },
-      vent_share: { value: 5.617977528090 },
+      vent_share: { value: 5.61797752809 },
     });
   });
 });
@@ -281,8 +173,11 @@ describe('needs --json', () => {
     const all = Needs.parse(await lwJson('needs', '--sizes', 'T07,T03', '--book', book()));
     const some = Needs.parse(await lwJson('needs', '--sizes', 'T07,T03', '--materials', 'M01,M04', '--book', book()));
     for (const { needs, total, packsTotal } of [all, some]) {
-      const sum = (pick: (need: z.infer<typeof Need>) => string) => needs.reduce((coins, need) => coins + Math.round(Number(pick(need)) * 100), 0);
-      expect([sum((need) => need.cost), sum((need) => need.packsCost)]).toEqual([total, packsTotal].map((text) => Math.round(Number(text) * 100)));
+      const sum = (pick: (need: z.infer<typeof Need>) => string) =>
+        needs.reduce((coins, need) => coins + Math.round(Number(pick(need)) * 100), 0);
+      expect([sum((need) => need.cost), sum((need) => need.packsCost)]).toEqual(
+        [total, packsTotal].map((text) => Math.round(Number(text) * 100)),
+      );
     }
     expect(some.needs.map(({ material }) => material)).toEqual(['M01', 'M04']);
   });
@@ -291,10 +186,11 @@ describe('needs --json', () => {
 describe('run --json', () => {
   test('materials as needs, with what each alone would cost, and a bill a supplier', async () => {
     const run = Run.parse(await lwJson('run', '--sizes', 'T03,T07,T08', '--book', book()));
-    const sum = (texts: readonly string[]) => texts.reduce((coins, text) => coins + Math.round(Number(text) * 100), 0) / 100;
+    const sum = (texts: readonly string[]) =>
+      texts.reduce((coins, text) => coins + Math.round(Number(text) * 100), 0) / 100;
     expect(sum(run.materials.map(({ cost }) => cost)).toFixed(2)).toBe(run.together);
     expect(sum(run.materials.map(({ aloneCost }) => aloneCost)).toFixed(2)).toBe(run.alone);
-    expect(sum([...run.suppliers.map(({ goods }) => goods)]).toFixed(2)).toBe(run.together);
+    expect(sum(run.suppliers.map(({ goods }) => goods)).toFixed(2)).toBe(run.together);
     expect(sum([run.together, ...run.suppliers.map(({ carriage }) => carriage)]).toFixed(2)).toBe(run.landedTogether);
   });
 
@@ -308,7 +204,17 @@ describe('run --json', () => {
 describe('quote --json', () => {
   test('a line a group, tax on each class, and what they come to', async () => {
     const quote = Quote.parse(await lwJson('quote', '--sizes', 'T07', '--book', book()));
-    expect(quote.lines.map(({ group }) => group)).toEqual(['tank', 'media', 'hardscape', 'cover', 'lamps', 'mist', 'plants', 'microfauna', 'work']);
+    expect(quote.lines.map(({ group }) => group)).toEqual([
+      'tank',
+      'media',
+      'hardscape',
+      'cover',
+      'lamps',
+      'mist',
+      'plants',
+      'microfauna',
+      'work',
+    ]);
     expect(Object.keys(quote.tax)).toEqual(['standard', 'low']);
     const tax = Object.values(quote.tax).reduce((sum, text) => sum + Number(text), 0);
     expect((Number(quote.net) + tax).toFixed(2)).toBe(quote.gross);
@@ -316,11 +222,16 @@ describe('quote --json', () => {
 
   test('by packs, whole packs are the cost', async () => {
     const [used, packs] = await Promise.all(
-      ['used', 'packs'].map(async (basis) => Quote.parse(await lwJson('quote', '--sizes', 'T07', '--basis', basis, '--book', book()))),
+      ['used', 'packs'].map(async (basis) =>
+        Quote.parse(await lwJson('quote', '--sizes', 'T07', '--basis', basis, '--book', book())),
+      ),
     );
     const { total, packsTotal } = Needs.parse(await lwJson('needs', '--sizes', 'T07', '--book', book()));
     const goods = (quote: z.infer<typeof Quote> | undefined) =>
-      quote?.lines.filter(({ group }) => group !== 'work').reduce((sum, { cost }) => sum + Number(cost), 0).toFixed(2);
+      quote?.lines
+        .filter(({ group }) => group !== 'work')
+        .reduce((sum, { cost }) => sum + Number(cost), 0)
+        .toFixed(2);
     expect([goods(used), goods(packs)]).toEqual([total, packsTotal]);
   });
 });
@@ -339,7 +250,11 @@ describe('functions --json', () => {
 describe('book --json', () => {
   test('check tells what the book holds', async () => {
     const report = BookCheck.parse(await lwJson('book', 'check', '--book', book()));
-    expect(report).toMatchObject({ sound: true, findings: [], counts: { workshop: 1, tank: records.tank.size, recipe: 4 } });
+    expect(report).toMatchObject({
+      sound: true,
+      findings: [],
+      counts: { workshop: 1, tank: records.tank.size, recipe: 4 },
+    });
   });
 
   test('export tells where it was written', async () => {
@@ -349,7 +264,12 @@ describe('book --json', () => {
   });
 
   test('import-prices tells every row, and with --try writes nothing', async () => {
-    const file = writeFile('prices.csv', 'material,pack,unit,price,from', 'M01,10,L,10.20,2090-04-01', 'T07,1,each,220,2090-04-01');
+    const file = writeFile(
+      'prices.csv',
+      'material,pack,unit,price,from',
+      'M01,10,L,10.20,2090-04-01',
+      'T07,1,each,220,2090-04-01',
+    );
     const before = BookCheck.parse(await lwJson('book', 'check', '--book', book()));
     const tried = Import.parse(await lwJson('book', 'import-prices', file, '--try', '--book', book()));
     expect(tried).toEqual({
@@ -369,7 +289,12 @@ describe('book --json', () => {
     const { code, out } = await lw('book', 'import-prices', file, '--json', '--book', book());
     expect([code, Import.parse(JSON.parse(out))]).toEqual([
       1,
-      { tried: false, taken: 0, prices: [], refused: [{ row: 2, says: 'M01 has no pack of 11 L. Its packs: 10 L, 45 L.' }] },
+      {
+        tried: false,
+        taken: 0,
+        prices: [],
+        refused: [{ row: 2, says: 'M01 has no pack of 11 L. Its packs: 10 L, 45 L.' }],
+      },
     ]);
   });
 });
@@ -384,7 +309,11 @@ describe('--json', () => {
     ['functions', ['functions']],
     ['book check', ['book', 'check']],
   ])('of %s is one line with one value', async (_, argv) => {
-    const { code, out, err } = await lw(...argv, '--json', ...(argv[0] === 'work' || argv[0] === 'functions' ? [] : ['--book', book()]));
+    const { code, out, err } = await lw(
+      ...argv,
+      '--json',
+      ...(argv[0] === 'work' || argv[0] === 'functions' ? [] : ['--book', book()]),
+    );
     expect([code, err, out.split('\n').length]).toEqual([0, '', 2]);
   });
 

@@ -47,7 +47,18 @@ describe('readOrder', () => {
 
   test('what is written for the whole job, for a size, and for its second column', () => {
     expect(
-      order('--sizes', 'T07,T07', '--kit', 'show', '--set', 'litter=20 mm', '--set', 'T07.capping=', '--set', 'T07#2.litter = drainage / 2'),
+      order(
+        '--sizes',
+        'T07,T07',
+        '--kit',
+        'show',
+        '--set',
+        'litter=20 mm',
+        '--set',
+        'T07.capping=',
+        '--set',
+        'T07#2.litter = drainage / 2',
+      ),
     ).toEqual({
       recipe: 'H1',
       sizes: [
@@ -66,7 +77,9 @@ describe('readOrder', () => {
   });
 
   test('of two values for the same box the last counts', () => {
-    expect(order('--sizes', 'T07', '--set', 'litter=1 mm', '--set', 'litter=2 mm')).toMatchObject({ job: { litter: '2 mm' } });
+    expect(order('--sizes', 'T07', '--set', 'litter=1 mm', '--set', 'litter=2 mm')).toMatchObject({
+      job: { litter: '2 mm' },
+    });
   });
 
   test('a job of the book brings its recipe, sizes and counts', () => {

@@ -6,8 +6,8 @@ const table = { sizes: 'text', set: 'texts', json: 'flag', materials: 'text' } a
 function read(...argv: readonly string[]) {
   const given = readArguments(argv, table);
   if (!given.ok) return given.fault;
-  const { words, flag, text, texts } = given.value;
-  return { words, json: flag('json'), sizes: text('sizes'), set: texts('set') };
+  const { value } = given;
+  return { words: value.words, json: value.flag('json'), sizes: value.text('sizes'), set: value.texts('set') };
 }
 
 describe('readArguments', () => {

@@ -3,11 +3,7 @@ import { textTable } from '#electron/cli/text-table.ts';
 
 describe('textTable', () => {
   test('columns are as wide as their longest entry, figures stand at the right, and no line ends in blanks', () => {
-    const rows = [
-      ['Coir', '13.71', 'L'],
-      ['Fern \u00d7 2', '9.1', ''],
-      ['SOIL'],
-    ];
+    const rows = [['Coir', '13.71', 'L'], ['Fern \u00d7 2', '9.1', ''], ['SOIL']];
     expect(textTable(['material', 'used', ''], rows, [1]).split('\n')).toEqual([
       'material   used',
       '--------  -----  -',

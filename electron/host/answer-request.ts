@@ -1,0 +1,94 @@
+import type { IncomingMessage, ServerResponse } from 'node:http';
+
+import { isChannel } from '#shared-calc/contract/channel-names.ts';
+
+import { guardHeaders } from './content-policy.ts';
+import type { EventStream } from './event-stream.ts';
+import { judgeRequest } from './judge-request.ts';
+import type { Asked } from './judge-request.ts';
+import type { Served } from './open-host.ts';
+import { readPageFile } from './page-files.ts';
+import { readBody } from './read-body.ts';
+import type { Sessions } from './sessions.ts';
+
+export interface Standing extends Served {
+  readonly address: string;
+  readonly sessions: Sessions;
+  readonly events: EventStream;
+}
+
+const callPath = '/call/';
+const noSession = 'Open the link that Loamwright wrote when it was started. A link lets one browser in, once.';
+
+/** Answers one request: judged by where it comes from, then by who is in, then by what it asks for. */
+export async function answerRequest(
+  standing: Standing,
+  request: IncomingMessage,
+  response: ServerResponse,
+): Promise<void> {
+  const wrong = judgeRequest(askedBy(request), standing.address);
+  if (wrong !== undefined) return say(response, 403, wrong);
+  const { method } = request;
+  const [path = '', query = ''] = (request.url ?? '').split('?', 2);
+  if (method === 'POST' && path.startsWith(callPath)) return answerCall(standing, request, response);
+  if (method !== 'GET' && method !== 'HEAD') return say(response, 405, 'This cannot be done here.');
+  const key = keyOf(path, query);
+  return key === null ? show(standing, path, request, response) : letIn(standing, request, response, key);
+}
+
+function keyOf(path: string, query: string): string | null {
+  return path === '/' ? new URLSearchParams(query).get('key') : null;
+}
+
+function askedBy({ headers, method = '' }: IncomingMessage): Asked {
+  const site = headers['sec-fetch-site'];
+  return { method, host: headers.host, origin: headers.origin, site: typeof site === 'string' ? site : undefined };
+}
+
+function show(standing: Standing, path: string, request: IncomingMessage, response: ServerResponse): void {
+  const { sessions, page } = standing;
+  if (!sessions.isIn(request.headers.cookie)) return say(response, 403, noSession);
+  if (path === '/events' && request.method === 'GET') return listen(standing, response);
+  const file = readPageFile(page, path);
+  response.writeHead(file.status, file.headers).end(request.method === 'HEAD' ? undefined : file.body);
+}
+
+/** The key goes out of the link at once, so that it stays in no list of visited pages. */
+function letIn({ sessions }: Standing, request: IncomingMessage, response: ServerResponse, key: string): void {
+  const isTaken = sessions.takeKey(key);
+  if (!isTaken && !sessions.isIn(request.headers.cookie)) return say(response, 403, noSession);
+  const cookie = isTaken ? { 'set-cookie': sessions.cookie } : {};
+  response.writeHead(303, { ...guardHeaders, ...cookie, location: '/', 'cache-control': 'no-store' }).end();
+}
+
+async function answerCall(standing: Standing, request: IncomingMessage, response: ServerResponse): Promise<void> {
+  if (!standing.sessions.isIn(request.headers.cookie)) return say(response, 403, noSession);
+  const channel = request.url?.slice(callPath.length) ?? '';
+  if (!isChannel(channel)) return say(response, 404, 'There is no such channel.');
+  const body = await readBody(request);
+  if (!body.ok) {
+    // What has not been read of the request must not be taken for the next one.
+    response.setHeader('connection', 'close');
+    return say(response, body.fault.status, body.fault.says);
+  }
+  const answer = JSON.stringify(standing.call(channel, body.value));
+  response.writeHead(200, {
+    ...guardHeaders,
+    'content-type': 'application/json; charset=utf-8',
+    'cache-control': 'no-store',
+  });
+  response.end(answer);
+}
+
+function listen({ events, now }: Standing, response: ServerResponse): void {
+  if (!events.add(response, now())) say(response, 503, 'Too many pages are open.');
+}
+
+function say(response: ServerResponse, status: number, says: string): void {
+  response.writeHead(status, {
+    ...guardHeaders,
+    'content-type': 'text/plain; charset=utf-8',
+    'cache-control': 'no-store',
+  });
+  response.end(`${says}\n`);
+}

@@ -1,0 +1,94 @@
+import { createServer } from 'node:http';
+import type { Server } from 'node:http';
+
+import type { Channel } from '#shared-calc/contract/channel-names.ts';
+import type { Refusal } from '#shared-calc/contract/channels.ts';
+import type { News } from '#shared-calc/contract/news.ts';
+import { failed, ok } from '#shared-calc/result.ts';
+import type { Result } from '#shared-calc/result.ts';
+
+import { answerRequest } from './answer-request.ts';
+import { openEventStream } from './event-stream.ts';
+import { newSecret, openSessions } from './sessions.ts';
+
+/** What a host serves: the page's files, and the service behind them. */
+export interface Served {
+  /** The folder of the built page. */
+  readonly page: string;
+  readonly call: (channel: Channel, input: unknown) => Result<unknown, Refusal>;
+  /** Where the book stands, for a page that has just come. */
+  readonly now: () => News;
+  readonly log: (text: string) => void;
+}
+
+export interface Place {
+  /** A free one is taken where it is left out. */
+  readonly port?: number | undefined;
+  /** The secret of the browsers that are in already, where they were let in by an earlier run. */
+  readonly secret?: string | undefined;
+}
+
+export interface Host {
+  /** `http://127.0.0.1:41234` */
+  readonly address: string;
+  readonly port: number;
+  readonly secret: string;
+  /** A link that lets one browser in, once. */
+  readonly newLink: () => string;
+  readonly tell: (news: News) => void;
+  readonly close: () => Promise<void>;
+}
+
+/** Serves page and service on this machine's own address, to nobody but those who have a link. */
+export async function openHost(served: Served, place: Place = {}): Promise<Result<Host, string>> {
+  const events = openEventStream();
+  const server = createServer({ requestTimeout: 60_000, headersTimeout: 20_000 });
+  const port = await listen(server, place.port ?? 0);
+  if (!port.ok) {
+    events.close();
+    return port;
+  }
+  const address = `http://127.0.0.1:${port.value}`;
+  const sessions = openSessions(port.value, place.secret ?? newSecret());
+  server.on('request', (request, response) => {
+    answerRequest({ ...served, address, sessions, events }, request, response).catch((error: unknown) => {
+      served.log(`a request could not be answered: ${String(error)}`);
+      response.destroy();
+    });
+  });
+  return ok({
+    address,
+    port: port.value,
+    secret: sessions.secret,
+    newLink: () => `${address}/?key=${sessions.newKey()}`,
+    tell: events.tell,
+    close: async () => {
+      events.close();
+      await close(server);
+    },
+  });
+}
+
+/** Takes a port of the loopback address and of no other. */
+function listen(server: Server, port: number): Promise<Result<number, string>> {
+  return new Promise((settle) => {
+    server.once('error', (error) => settle(failed(sayListenFault(error, port))));
+    server.listen({ port, host: '127.0.0.1', exclusive: true }, () => {
+      const address = server.address();
+      settle(typeof address === 'object' && address ? ok(address.port) : failed('This machine gives no address.'));
+    });
+  });
+}
+
+function sayListenFault(error: NodeJS.ErrnoException, port: number): string {
+  if (error.code === 'EADDRINUSE') return `Port ${port} is taken by another program.`;
+  if (error.code === 'EACCES') return `Port ${port} may not be used by this user.`;
+  return `This machine gives no address (${error.code ?? error.message}).`;
+}
+
+function close(server: Server): Promise<void> {
+  return new Promise((done) => {
+    server.close(() => done());
+    server.closeAllConnections();
+  });
+}

@@ -1,0 +1,77 @@
+import { readFileSync, realpathSync, statSync } from 'node:fs';
+import { extname, isAbsolute, relative, resolve, sep } from 'node:path';
+
+import { contentPolicy, freshNonce, guardHeaders, withNonce } from './content-policy.ts';
+
+/** An answer of a page's file, for a loopback address and the desktop's own scheme alike. */
+export interface PageAnswer {
+  readonly status: 200 | 404;
+  readonly headers: Readonly<Record<string, string>>;
+  readonly body: string | Uint8Array<ArrayBuffer>;
+}
+
+const kinds: Readonly<Record<string, string>> = {
+  '.html': 'text/html; charset=utf-8',
+  '.js': 'text/javascript; charset=utf-8',
+  '.css': 'text/css; charset=utf-8',
+  '.svg': 'image/svg+xml',
+  '.png': 'image/png',
+  '.woff2': 'font/woff2',
+  '.md': 'text/plain; charset=utf-8',
+};
+
+/** Answers a file of the page's folder by the path of its link; whatever leads out of the folder is not there. */
+export function readPageFile(folder: string, path: string): PageAnswer {
+  const file = findPageFile(folder, path);
+  if (file === undefined) return notThere;
+  const kind = kinds[extname(file).toLowerCase()];
+  if (kind === undefined) return notThere;
+  if (extname(file) === '.html') return readPage(file, kind);
+  // Built files carry their content in their name, but for the list of licences.
+  const kept = file.includes(`${sep}assets${sep}`) ? 'private, max-age=31536000, immutable' : 'no-cache';
+  const body = new Uint8Array(readFileSync(file));
+  return { status: 200, headers: { ...guardHeaders, 'content-type': kind, 'cache-control': kept }, body };
+}
+
+function readPage(file: string, kind: string): PageAnswer {
+  const nonce = freshNonce();
+  const headers = {
+    ...guardHeaders,
+    'content-type': kind,
+    'content-security-policy': contentPolicy(nonce),
+    'cache-control': 'no-store',
+  };
+  return { status: 200, headers, body: withNonce(readFileSync(file, 'utf8'), nonce) };
+}
+
+const notThere: PageAnswer = {
+  status: 404,
+  headers: { ...guardHeaders, 'content-type': 'text/plain; charset=utf-8', 'cache-control': 'no-store' },
+  body: 'There is no such page.\n',
+};
+
+/** The file that a link's path means, links in the file system followed; nothing where it lies outside the folder. */
+export function findPageFile(folder: string, path: string): string | undefined {
+  const name = decodePath(path);
+  if (name === undefined) return undefined;
+  const file = resolve(folder, name === '/' ? 'index.html' : `.${name}`);
+  if (!isWithin(folder, file) || !statSync(file, { throwIfNoEntry: false })?.isFile()) return undefined;
+  const real = realpathSync(file);
+  return isWithin(realpathSync(folder), real) ? real : undefined;
+}
+
+/** A path without its escapes. Signs that some file system would read as a way or a drive are refused. */
+function decodePath(path: string): string | undefined {
+  try {
+    const decoded = decodeURIComponent(path);
+    return decoded.startsWith('/') && !/[\\:\0]/.test(decoded) ? decoded : undefined;
+  } catch {
+    // No proper escapes: no file of ours.
+    return undefined;
+  }
+}
+
+function isWithin(folder: string, file: string): boolean {
+  const way = relative(folder, file);
+  return way !== '' && way !== '..' && !way.startsWith(`..${sep}`) && !isAbsolute(way);
+}

@@ -1,0 +1,60 @@
+import { failed, ok } from '#shared-calc/result.ts';
+import type { Result } from '#shared-calc/result.ts';
+import { openService } from '#electron/service/open-service.ts';
+import type { Service, ServiceOptions } from '#electron/service/open-service.ts';
+
+import { forgetLastPlace, readLastPlace, writeLastPlace } from './last-place.ts';
+import { openHost } from './open-host.ts';
+import type { Host, Served } from './open-host.ts';
+
+export interface ServeOptions extends Omit<ServiceOptions, 'onNews'> {
+  /** The folder of the built page. */
+  readonly page: string;
+  /** A free one where it is left out. */
+  readonly port?: number | undefined;
+  /** Where the place is kept, for the pages of a run that was killed. */
+  readonly lastPlaceFile: string;
+}
+
+export type ServeFault = { readonly is: 'no book' | 'no port'; readonly says: string };
+
+export interface ServedBook {
+  readonly newLink: () => string;
+  readonly close: () => Promise<void>;
+}
+
+/** Opens a book and serves its page on this machine's own address, until it is closed. */
+export async function serveBook(options: ServeOptions): Promise<Result<ServedBook, ServeFault>> {
+  const hosts: Host[] = [];
+  const onNews: ServiceOptions['onNews'] = (news) => hosts.forEach((host) => host.tell(news));
+  const service = openService({ ...options, onNews });
+  if (!service.ok) return failed({ is: 'no book', says: service.fault });
+  const host = await takePlace(servedBy(service.value, options), options);
+  if (!host.ok) {
+    service.value.close();
+    return failed({ is: 'no port', says: host.fault });
+  }
+  hosts.push(host.value);
+  const { port, secret, newLink } = host.value;
+  writeLastPlace(options.lastPlaceFile, { port, secret });
+  return ok({
+    newLink,
+    close: async () => {
+      await host.value.close();
+      service.value.close();
+      forgetLastPlace(options.lastPlaceFile, { port, secret });
+    },
+  });
+}
+
+function servedBy({ call, now }: Service, { page, log }: ServeOptions): Served {
+  return { page, call, now, log };
+}
+
+/** The port that is asked for; else the place of a run that was killed, if it is free; else any. */
+async function takePlace(served: Served, { port, lastPlaceFile }: ServeOptions): Promise<Result<Host, string>> {
+  const last = readLastPlace(lastPlaceFile);
+  if (port !== undefined) return openHost(served, { port, secret: last?.port === port ? last.secret : undefined });
+  const again = last && (await openHost(served, last));
+  return again?.ok ? again : openHost(served);
+}

@@ -1,0 +1,49 @@
+import type { Result } from '#shared-calc/result.ts';
+import { failed, ok } from '#shared-calc/result.ts';
+
+import { buildIfStale, pageBundle, pageFolder } from './build-stale.ts';
+import { openFaultLog } from './fault-log.ts';
+import { hasScreen, openBrowser } from './open-browser.ts';
+import { serveBook } from './serve-book.ts';
+import type { ServeFault } from './serve-book.ts';
+import { untilEnded } from './until-ended.ts';
+import { bookToOpen, userFiles } from './user-files.ts';
+
+export interface StartOptions {
+  readonly book: string | undefined;
+  readonly port: number | undefined;
+  /** Whether the person's browser is opened, where there is a screen. */
+  readonly browser: boolean;
+  readonly today: () => string;
+  /** Writes a line where the person reads. */
+  readonly say: (line: string) => void;
+}
+
+export type StartFault = ServeFault | { readonly is: 'no page'; readonly says: string };
+
+/** Serves the page until the person ends it; the answer comes when all is put away. */
+export async function startServing(options: StartOptions): Promise<Result<undefined, StartFault>> {
+  const { book, port, browser, today, say } = options;
+  const page = buildIfStale(pageBundle, say);
+  if (!page.ok) return failed({ is: 'no page', says: page.fault });
+  const files = userFiles();
+  const path = bookToOpen(book, files.recent);
+  const log = openFaultLog(files.log, () => new Date().toISOString());
+  const ended = untilEnded();
+  const served = await serveBook({
+    path,
+    port,
+    today,
+    page: pageFolder,
+    recentFile: files.recent,
+    lastPlaceFile: files.lastPlace,
+    log,
+  });
+  if (!served.ok) return served;
+  say(`${path} is open. Ctrl+C ends Loamwright.`);
+  say(`Open this link, which lets one browser in, once: ${served.value.newLink()}`);
+  if (browser && hasScreen(process.platform, process.env)) openBrowser(served.value.newLink());
+  await ended;
+  await served.value.close();
+  return ok(undefined);
+}

@@ -1,0 +1,27 @@
+import { dirname, join, resolve } from 'node:path';
+
+import { ownBookPath } from '#electron/book/own-book-path.ts';
+import { readRecent } from '#electron/service/recent-books.ts';
+
+/** What the program keeps beside the user's own book. */
+export interface UserFiles {
+  readonly recent: string;
+  readonly lastPlace: string;
+  readonly window: string;
+  readonly log: string;
+}
+
+export function userFiles(folder: string = dirname(ownBookPath())): UserFiles {
+  return {
+    recent: join(folder, 'recent-books.json'),
+    lastPlace: join(folder, 'last-place.json'),
+    window: join(folder, 'window.json'),
+    log: join(folder, 'faults.log'),
+  };
+}
+
+/** The book that is asked for; else the one that was opened last in the page; else the user's own. */
+export function bookToOpen(asked: string | undefined, recent: string): string {
+  if (asked !== undefined) return resolve(asked);
+  return readRecent(recent)[0] ?? ownBookPath();
+}

@@ -1,0 +1,22 @@
+import type { IpcMain } from 'electron';
+
+import { channelNames } from '#shared-calc/contract/channel-names.ts';
+import type { Channel } from '#shared-calc/contract/channel-names.ts';
+import type { Refusal } from '#shared-calc/contract/channels.ts';
+import { failed } from '#shared-calc/result.ts';
+import type { Result } from '#shared-calc/result.ts';
+
+import { isTrustedSender } from './trusted-url.ts';
+
+type Call = (channel: Channel, input: unknown) => Result<unknown, Refusal>;
+
+const notFromPage: Result<never, Refusal> = failed({ says: 'Only the page may call here.', readAgain: false });
+
+/** Answers every channel, to the page alone: who sends is looked at on each call. */
+export function answerPageCalls(ipc: Pick<IpcMain, 'handle'>, call: Call): void {
+  for (const channel of channelNames) {
+    ipc.handle(channel, (event, input: unknown) =>
+      isTrustedSender(event.senderFrame) ? call(channel, input) : notFromPage,
+    );
+  }
+}

@@ -1,0 +1,25 @@
+/** The places of the page, as the menu names them; a test holds them against the page's own. */
+export const menuPlaces: readonly (readonly { readonly id: string; readonly title: string }[])[] = [
+  [
+    { id: 'jobs', title: 'Jobs board' },
+    { id: 'bench', title: 'Size bench' },
+    { id: 'quotes', title: 'Quotes' },
+  ],
+  [
+    { id: 'needs', title: 'Needs list' },
+    { id: 'run', title: 'Shopping run' },
+    { id: 'prepare', title: 'Prep plan' },
+    { id: 'cultures', title: 'Culture board' },
+    { id: 'store', title: 'Store' },
+  ],
+  [
+    { id: 'recipe', title: 'House recipe' },
+    { id: 'tank-book', title: 'Tank book' },
+    { id: 'material-book', title: 'Material book' },
+    { id: 'plant-book', title: 'Plant book' },
+    { id: 'culture-book', title: 'Culture book' },
+    { id: 'rate-book', title: 'Rate book' },
+    { id: 'function-book', title: 'Function book' },
+  ],
+  [{ id: 'workshop', title: 'Workshop' }],
+];

@@ -1,0 +1,111 @@
+import { basename } from 'node:path';
+
+import type { MenuItemConstructorOptions } from 'electron';
+
+import type { News } from '#shared-calc/contract/news.ts';
+
+import { menuPlaces } from './menu-places.ts';
+
+/** What the menu can do. */
+export interface MenuActs {
+  readonly newBook: (how: { readonly demo: boolean }) => void;
+  readonly open: () => void;
+  readonly openRecent: (path: string) => void;
+  readonly saveCopy: () => void;
+  readonly restore: () => void;
+  readonly print: () => void;
+  readonly printToFile: () => void;
+  readonly showLicence: () => void;
+  /** Asks the page for something. */
+  readonly tell: (news: News) => void;
+}
+
+type Items = MenuItemConstructorOptions[];
+
+/** The desktop's menu in our own words. */
+export function menuOf(acts: MenuActs, recent: readonly string[], platform: string): Items {
+  const own: Items = platform === 'darwin' ? [{ role: 'appMenu' }] : [];
+  return [
+    ...own,
+    { label: '&File', submenu: fileItems(acts, recent, platform) },
+    { label: '&Edit', submenu: editItems(acts) },
+    { label: '&Places', submenu: placeItems(acts) },
+    { label: '&View', submenu: viewItems },
+    { label: '&Help', submenu: [{ label: 'Licence', click: acts.showLicence }] },
+  ];
+}
+
+function fileItems(acts: MenuActs, recent: readonly string[], platform: string): Items {
+  return [
+    {
+      label: 'New book',
+      submenu: [
+        {
+          label: 'For a workshop of your own …',
+          accelerator: 'CmdOrCtrl+N',
+          click: () => acts.newBook({ demo: false }),
+        },
+        { label: 'With the demo workshop …', click: () => acts.newBook({ demo: true }) },
+      ],
+    },
+    { label: 'Open …', accelerator: 'CmdOrCtrl+O', click: acts.open },
+    {
+      label: 'Open again',
+      enabled: recent.length > 0,
+      submenu: recent.map((path) => ({ label: basename(path), sublabel: path, click: () => acts.openRecent(path) })),
+    },
+    { type: 'separator' },
+    { label: 'Save a copy …', accelerator: 'CmdOrCtrl+Shift+S', click: acts.saveCopy },
+    { label: 'Restore from a backup …', click: acts.restore },
+    { type: 'separator' },
+    { label: 'Print …', accelerator: 'CmdOrCtrl+P', click: acts.print },
+    { label: 'Print to a file …', click: acts.printToFile },
+    { type: 'separator' },
+    platform === 'darwin' ? { role: 'close' } : { label: 'Quit', role: 'quit' },
+  ];
+}
+
+/** The page has these keys itself; the menu only shows them. */
+function editItems({ tell }: MenuActs): Items {
+  return [
+    {
+      label: 'Undo',
+      accelerator: 'CmdOrCtrl+Z',
+      registerAccelerator: false,
+      click: () => tell({ is: 'do', act: 'undo' }),
+    },
+    {
+      label: 'Redo',
+      accelerator: 'CmdOrCtrl+Shift+Z',
+      registerAccelerator: false,
+      click: () => tell({ is: 'do', act: 'redo' }),
+    },
+    { type: 'separator' },
+    { label: 'Cut', role: 'cut' },
+    { label: 'Copy', role: 'copy' },
+    { label: 'Paste', role: 'paste' },
+    { type: 'separator' },
+    {
+      label: 'Find a line',
+      accelerator: 'CmdOrCtrl+F',
+      registerAccelerator: false,
+      click: () => tell({ is: 'do', act: 'find' }),
+    },
+    { label: 'Next flag', click: () => tell({ is: 'do', act: 'next flag' }) },
+  ];
+}
+
+function placeItems({ tell }: MenuActs): Items {
+  return menuPlaces.flatMap((group, at): Items => [
+    ...(at > 0 ? [{ type: 'separator' } as const] : []),
+    ...group.map(({ id, title }) => ({ label: title, click: () => tell({ is: 'go', place: id }) })),
+  ]);
+}
+
+const viewItems: Items = [
+  { label: 'Larger', role: 'zoomIn' },
+  { label: 'Smaller', role: 'zoomOut' },
+  { label: 'Usual size', role: 'resetZoom' },
+  { type: 'separator' },
+  { label: 'Whole screen', role: 'togglefullscreen' },
+];

@@ -1,0 +1,29 @@
+import { orderSums } from '#shared-calc/bench/order-sums.ts';
+import type { Output, Refusal } from '#shared-calc/contract/channels.ts';
+import { keysOf, openJob } from '#shared-calc/jobs/open-sheet.ts';
+import type { OpenSheet } from '#shared-calc/jobs/open-sheet.ts';
+import { ok } from '#shared-calc/result.ts';
+import type { Result } from '#shared-calc/result.ts';
+import { sayOrderFault } from '#shared-calc/words/say-order-fault.ts';
+
+import type { Desk } from './desk.ts';
+import { refuseBehind } from './refuse.ts';
+
+/** Sums of every column of a job, worked here from what is stored. */
+export function confirmBench(desk: Desk, id: string): Result<Output<'bench.confirm'>, Refusal> {
+  const book = desk.book();
+  const records = book.records();
+  const job = records.job.get(id);
+  if (!job) return refuseBehind(`There is no job ${id}.`);
+  const open = openJob(records, job, desk.options.today());
+  const columns = keysOf(open.sheet).map((column) => columnSums(open, column));
+  open.bench.close();
+  return ok({ revision: book.revision(), columns });
+}
+
+function columnSums({ bench, pricing }: OpenSheet, column: string): Output<'bench.confirm'>['columns'][number] {
+  const worked = orderSums(bench, [column], pricing);
+  if (!worked.ok) return { column, fault: sayOrderFault(worked.fault) };
+  const { costCoins, netCoins, grossCoins, depositCoins, hours } = worked.value.quote;
+  return { column, sums: { costCoins, netCoins, grossCoins, depositCoins, hours } };
+}

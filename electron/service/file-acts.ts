@@ -1,0 +1,58 @@
+import { homedir } from 'node:os';
+import { extname, isAbsolute, join } from 'node:path';
+
+import { openBook } from '#electron/book/open-book.ts';
+import { sayBookFault } from '#electron/book/say-book-fault.ts';
+import { makeDemoBook, makePlainBook } from '#electron/book/seed-demo.ts';
+import type { BookInfo, Input, Output, Refusal } from '#shared-calc/contract/channels.ts';
+import { ok } from '#shared-calc/result.ts';
+import type { Result } from '#shared-calc/result.ts';
+
+import type { Desk } from './desk.ts';
+import { refuse } from './refuse.ts';
+
+/** Opens another book; the one that lies there stays where that fails. */
+export function openOther(desk: Desk, typed: string): Result<BookInfo, Refusal> {
+  const path = wholePath(typed);
+  if (!path.ok) return path;
+  const opened = openBook(path.value, { today: desk.options.today() });
+  if (!opened.ok) return refuse(sayBookFault(opened.fault, path.value));
+  desk.lay(opened.value);
+  return desk.info();
+}
+
+/** Makes a book, of the demo workshop or for a workshop of one's own, and opens it. */
+export function newBook(desk: Desk, { path: typed, demo }: Input<'file.new'>): Result<BookInfo, Refusal> {
+  const path = bookPath(typed);
+  if (!path.ok) return path;
+  const { today, demoFolder } = desk.options;
+  const make = demo ? makeDemoBook : makePlainBook;
+  const made = make(path.value, { today: today(), ...(demoFolder !== undefined && { demoFolder }) });
+  if (!made.ok) return refuse(sayBookFault(made.fault, path.value));
+  desk.lay(made.value);
+  return desk.info();
+}
+
+/** Writes the book out as it stands; the open one stays the one that is worked in. */
+export function saveCopy(desk: Desk, input: Input<'file.saveCopy'>): Result<Output<'file.saveCopy'>, Refusal> {
+  const path = bookPath(input.path);
+  if (!path.ok) return path;
+  const saved = desk.book().exportTo(path.value, { replace: input.replace });
+  return saved.ok ? saved : refuse(sayBookFault(saved.fault, path.value));
+}
+
+function bookPath(typed: string): Result<string, Refusal> {
+  const path = wholePath(typed);
+  if (!path.ok || extname(path.value) !== '') return path;
+  return ok(`${path.value}.loamwright`);
+}
+
+/** A path with its folder; `~` is the user's own. Where the program was started from must not matter. */
+function wholePath(typed: string): Result<string, Refusal> {
+  const path = typed.trim();
+  if (/^~[/\\]/.test(path)) return ok(join(homedir(), path.slice(2)));
+  if (path.includes('\0') || !isAbsolute(path)) {
+    return refuse(`Give the file with its whole folder, such as ${join(homedir(), 'Workshop.loamwright')}.`);
+  }
+  return ok(path);
+}

@@ -1,0 +1,35 @@
+import { existsSync, mkdirSync, readFileSync, renameSync, writeFileSync } from 'node:fs';
+import { dirname, resolve } from 'node:path';
+
+import { z } from 'zod';
+
+const keptBooks = 10;
+const Paths = z.array(z.string()).max(1_000);
+
+/** The books opened last, newest first, as far as they are still there. */
+export function readRecent(file: string): readonly string[] {
+  return readPaths(file).filter((path) => existsSync(path));
+}
+
+/** Puts a book first in the list. A list that cannot be written is no fault of the book. */
+export function rememberRecent(file: string, path: string): void {
+  const whole = resolve(path);
+  const paths = [whole, ...readPaths(file).filter((each) => each !== whole)].slice(0, keptBooks);
+  try {
+    mkdirSync(dirname(file), { recursive: true });
+    writeFileSync(`${file}.part`, JSON.stringify(paths));
+    renameSync(`${file}.part`, file);
+  } catch {
+    // The list is a convenience; the book is open all the same.
+  }
+}
+
+/** A list that is not there yet, or that somebody has spoilt, is empty. */
+function readPaths(file: string): readonly string[] {
+  try {
+    return Paths.catch([]).parse(JSON.parse(readFileSync(file, 'utf8')));
+  } catch {
+    // Not there or no JSON: the same as none.
+    return [];
+  }
+}

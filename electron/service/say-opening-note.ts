@@ -1,0 +1,36 @@
+import { basename } from 'node:path';
+
+import type { OpeningNote } from '#electron/book/open-options.ts';
+import { sayBookFault } from '#electron/book/say-book-fault.ts';
+
+/** What the person should know of a book that has been opened; that a backup was made goes without saying. */
+export function sayOpeningNotes(notes: readonly OpeningNote[], path: string): readonly string[] {
+  return notes.flatMap((note) => sayNote(note, basename(path)));
+}
+
+function sayNote(note: OpeningNote, book: string): readonly string[] {
+  switch (note.kind) {
+    case 'backed-up':
+      return [];
+    case 'backup-failed':
+      return [`Today's backup of ${book} could not be made: ${sayBookFault(note.fault, book)}`];
+    case 'migrated':
+      return [`${book} was brought to the form of this Loamwright; a copy as it was lies with its backups.`];
+    case 'issued-altered':
+      return [
+        `Issued quotes that no longer say what was issued: ${note.quotes.join(', ')}. Somebody has changed the file.`,
+      ];
+    case 'sync-folder':
+      return sayFolder(note.folder, book);
+  }
+}
+
+function sayFolder(folder: Extract<OpeningNote, { readonly kind: 'sync-folder' }>['folder'], book: string): string[] {
+  const copies =
+    folder.conflictCopies.length === 0
+      ? ''
+      : ` Copies that do not agree lie beside it: ${folder.conflictCopies.join(', ')}.`;
+  return [
+    `${book} seems to lie in a folder that is kept alike on several machines; open it on one machine at a time.${copies}`,
+  ];
+}

@@ -1,0 +1,94 @@
+import '#shared-calc/contract/no-code-from-text.ts';
+import type { Channel } from '#shared-calc/contract/channel-names.ts';
+import type { Input, Output, Refusal } from '#shared-calc/contract/channels.ts';
+import type { DesktopDoor } from '#shared-calc/contract/desktop-door.ts';
+import { News } from '#shared-calc/contract/news.ts';
+import { readAnswer } from '#shared-calc/contract/read-answer.ts';
+import { failed } from '#shared-calc/result.ts';
+import type { Result } from '#shared-calc/result.ts';
+
+declare global {
+  interface Window {
+    /** Put there by the desktop's preload. */
+    readonly loamwright?: DesktopDoor;
+  }
+}
+
+/** News from the service; `away` when it does not answer any more, `back` when it does again. */
+export type BridgeNews = News | { readonly is: 'away' } | { readonly is: 'back' };
+type Listener = (news: BridgeNews) => void;
+
+/** The page's only door, the same on the desktop and on a loopback address. */
+export interface Bridge {
+  /** Calls are answered in the order in which they were made. */
+  readonly call: <C extends Channel>(channel: C, input: Input<C>) => Promise<Result<Output<C>, Refusal>>;
+  /** Answers how to stop listening. */
+  readonly onChanged: (listener: Listener) => () => void;
+}
+
+/** What carries calls and news there and back. */
+interface Carrier {
+  readonly send: (channel: Channel, input: unknown) => Promise<unknown>;
+  readonly listen: (listener: Listener) => () => void;
+}
+
+export function openBridge(page: Window): Bridge {
+  const { send, listen } = page.loamwright ? desktopCarrier(page.loamwright) : loopbackCarrier;
+  let last: Promise<unknown> = Promise.resolve();
+  return {
+    call: async (channel, input) => {
+      const answer = last.then(() => send(channel, input));
+      last = answer.catch(() => undefined);
+      return answer.then((data) => readAnswer(channel, data)).catch(() => failed(noAnswer));
+    },
+    onChanged: listen,
+  };
+}
+
+const noAnswer: Refusal = {
+  says: 'Loamwright does not answer. Whether this was kept shows when it is back.',
+  readAgain: true,
+};
+
+function desktopCarrier({ call, onNews }: DesktopDoor): Carrier {
+  return {
+    send: (channel, input) => call[channel](input),
+    listen: (listener) => onNews((news) => tell(listener, news)),
+  };
+}
+
+const loopbackCarrier: Carrier = {
+  send: async (channel, input) => {
+    const headers = { 'content-type': 'application/json' };
+    const answer = await fetch(`/call/${channel}`, { method: 'POST', headers, body: JSON.stringify(input) });
+    const text = await answer.text();
+    const data: unknown = answer.ok ? JSON.parse(text) : { ok: false, fault: refusalOf(answer.status, text) };
+    return data;
+  },
+  listen: (listener) => {
+    const source = new EventSource('/events');
+    let isAway = false;
+    source.onerror = () => {
+      if (!isAway) listener({ is: 'away' });
+      isAway = true;
+    };
+    source.onopen = () => {
+      if (isAway) listener({ is: 'back' });
+      isAway = false;
+    };
+    source.onmessage = ({ data }) => tell(listener, JSON.parse(String(data)));
+    return () => source.close();
+  },
+};
+
+/** The host says in plain text why it does not take a call. */
+function refusalOf(status: number, says: string): Refusal {
+  const ended = 'Loamwright was started anew since this page was opened; open the link that it wrote then.';
+  return { says: status === 403 ? ended : says.trim(), readAgain: false };
+}
+
+/** What is no news of ours is let pass. */
+function tell(listener: Listener, data: unknown): void {
+  const news = News.safeParse(data);
+  if (news.success) listener(news.data);
+}

@@ -1,0 +1,24 @@
+/** Every channel between page and service by its name; kept apart so that the desktop's preload carries nothing else. */
+export const channelNames = [
+  'book.read',
+  'book.info',
+  'book.since',
+  'book.apply',
+  'book.undo',
+  'book.redo',
+  'bench.confirm',
+  'quote.issue',
+  'file.recent',
+  'file.open',
+  'file.new',
+  'file.saveCopy',
+  'file.backups',
+  'file.previewBackup',
+  'file.restore',
+] as const;
+
+export type Channel = (typeof channelNames)[number];
+
+export function isChannel(name: string): name is Channel {
+  return channelNames.some((each) => each === name);
+}

@@ -1,0 +1,2 @@
+/** On this channel the desktop's page is told the news. */
+export const newsChannel = 'news';

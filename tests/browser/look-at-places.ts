@@ -1,0 +1,34 @@
+import { mkdirSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
+import { places } from '#renderer/frame/places.ts';
+import { openPages } from './pages.ts';
+import type { Pages, Window } from './pages.ts';
+import { buildStandIn } from './stand-in/build.ts';
+
+/** Pictures of every place at two sizes, light and dark, and of the bench at 400 % zoom, in a folder git does not keep. */
+const folder = fileURLToPath(new URL('./screens/', import.meta.url));
+
+const windows: readonly Window[] = (['light', 'dark'] as const).flatMap((scheme) => [
+  { width: 1280, height: 800, scheme },
+  { width: 1920, height: 1080, scheme },
+]);
+
+const narrow: Window = { width: 320, height: 256, scheme: 'light' };
+
+async function look(pages: Pages, place: string, window: Window): Promise<void> {
+  const page = await pages.open(place, window);
+  const file = `${folder}${place}-${window.width}x${window.height}-${window.scheme}.png`;
+  await page.screenshot({ path: file, fullPage: window === narrow });
+  await page.context().close();
+}
+
+mkdirSync(folder, { recursive: true });
+const pages = await openPages(await buildStandIn());
+for (const { id } of places) {
+  for (const window of windows) await look(pages, id, window);
+}
+await look(pages, 'bench', narrow);
+const complaints = pages.complaints();
+await pages.close();
+const told = [`Pictures of ${places.length} places are in ${folder}`, ...new Set(complaints)];
+process.stdout.write(`${told.join('\n')}\n`);

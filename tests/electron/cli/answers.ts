@@ -1,0 +1,139 @@
+import { z } from 'zod';
+
+/* The keys of each answer to --json, all of them and no others: programs that read them rely on that. */
+
+const Money = z.string().regex(/^-?\d+\.\d{2}$/);
+const Value = z.union([z.number(), z.string(), z.boolean()]);
+const State = z.enum(['house', 'job', 'local', 'needs a figure', 'waiting', 'loop', 'issued']);
+const Flags = z.array(z.enum(['out of range', 'old price']));
+const Sentence = z.string().regex(/[.?!]$/);
+
+export const Work = z.strictObject({ value: Value, unit: z.string(), kind: z.string(), working: z.array(z.string()) });
+const Known = z.strictObject({ value: Value, unit: z.string(), state: State, flags: Flags, rule: z.string() });
+const Unknown = z.strictObject({ ...Known.shape, value: z.null(), fault: Sentence });
+const Sums = z.strictObject({ cost: Money, net: Money, tax: Money, gross: Money, deposit: Money, hours: z.number() });
+const Check = z.strictObject({
+  line: z.string(),
+  level: z.enum(['advice', 'watch', 'stop']),
+  holds: z.boolean().nullable(),
+  says: Sentence,
+  decides: z.string().min(1),
+});
+const Column = {
+  size: z.string(),
+  tank: z.string(),
+  count: z.int(),
+  lines: z.record(z.string(), z.union([Known, Unknown])),
+  checks: z.array(Check),
+};
+export const Bench = z.strictObject({
+  recipe: z.string(),
+  columns: z.array(
+    z.union([
+      z.strictObject({ ...Column, sums: Sums }),
+      z.strictObject({ ...Column, sums: z.null(), fault: Sentence }),
+    ]),
+  ),
+});
+export const Need = z.strictObject({
+  material: z.string(),
+  label: z.string(),
+  group: z.string(),
+  used: z.number(),
+  unit: z.string(),
+  onHand: z.number(),
+  packs: z.array(z.strictObject({ size: z.number(), unit: z.string(), count: z.int(), each: Money })),
+  cost: Money,
+  packsCost: Money,
+  leftOver: z.number(),
+});
+export const Needs = z.strictObject({ needs: z.array(Need), total: Money, packsTotal: Money, landed: Money });
+const Better = z.strictObject({
+  material: z.string(),
+  label: z.string(),
+  pack: z.strictObject({ size: z.number(), unit: z.string(), each: Money }),
+  landedNow: Money,
+  landedThen: Money,
+});
+export const Run = z.strictObject({
+  materials: z.array(z.strictObject({ ...Need.shape, aloneCost: Money })),
+  suppliers: z.array(
+    z.strictObject({
+      supplier: z.string(),
+      name: z.string().optional(),
+      goods: Money,
+      carriage: Money,
+      shortOfMinimum: Money,
+      better: Better.nullable(),
+    }),
+  ),
+  together: Money,
+  alone: Money,
+  landedTogether: Money,
+  landedAlone: Money,
+});
+export const Quote = z.strictObject({
+  lines: z.array(
+    z.strictObject({
+      group: z.string(),
+      label: z.string(),
+      cost: Money,
+      margin: z.number(),
+      price: Money,
+      taxClass: z.string(),
+    }),
+  ),
+  cost: Money,
+  net: Money,
+  tax: z.record(z.string(), Money),
+  gross: Money,
+  deposit: Money,
+  hours: z.number(),
+});
+export const Entry = z.strictObject({
+  name: z.string(),
+  title: z.string(),
+  group: z.string(),
+  call: z.string(),
+  args: z.array(
+    z.strictObject({
+      name: z.string(),
+      takes: z.string(),
+      otherwise: z.union([z.number(), z.string()]).optional(),
+      low: z.number().optional(),
+      high: z.number().optional(),
+      says: z.string().optional(),
+    }),
+  ),
+  gives: z.string(),
+  sum: z.string(),
+  help: z.string(),
+  examples: z.array(z.strictObject({ rule: z.string(), gives: z.string(), within: z.number().optional() })),
+  source: z.string(),
+  caution: z.string().optional(),
+  decides: z.string().optional(),
+  inRules: z.boolean(),
+});
+export const BookCheck = z.strictObject({
+  sound: z.boolean(),
+  version: z.int(),
+  revision: z.int(),
+  counts: z.record(z.string(), z.int()),
+  findings: z.array(z.string()),
+});
+export const Import = z.strictObject({
+  tried: z.boolean(),
+  taken: z.int(),
+  prices: z.array(
+    z.strictObject({
+      row: z.int(),
+      material: z.string(),
+      pack: z.number(),
+      unit: z.string(),
+      from: z.iso.date(),
+      price: Money,
+      before: Money.nullable(),
+    }),
+  ),
+  refused: z.array(z.strictObject({ row: z.int(), says: Sentence })),
+});

@@ -1,0 +1,111 @@
+import { request } from 'node:http';
+import type { IncomingHttpHeaders, OutgoingHttpHeaders } from 'node:http';
+import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { onTestFinished } from 'vitest';
+
+import { serveBook } from '#electron/host/serve-book.ts';
+import type { ServedBook } from '#electron/host/serve-book.ts';
+
+export interface Answer {
+  readonly status: number;
+  readonly headers: IncomingHttpHeaders;
+  readonly body: string;
+}
+
+export interface Asking {
+  readonly method?: string;
+  readonly headers?: OutgoingHttpHeaders;
+  readonly body?: string | Buffer;
+}
+
+export interface HostAtHand {
+  readonly address: string;
+  readonly folder: string;
+  readonly served: ServedBook;
+  readonly log: readonly string[];
+}
+
+export function temporaryFolder(): string {
+  const folder = mkdtempSync(join(tmpdir(), 'loamwright-test-'));
+  onTestFinished(() => rmSync(folder, { recursive: true, force: true }));
+  return folder;
+}
+
+/** A small page: what a built one is made up of, and a secret beside it. */
+export function pageIn(folder: string): string {
+  const page = join(folder, 'page');
+  mkdirSync(join(page, 'assets'), { recursive: true });
+  writeFileSync(join(page, 'index.html'), '<!doctype html><meta name="style-nonce" content="" /><title>Page</title>');
+  writeFileSync(join(page, 'assets/index-AB12.js'), 'export {};\n');
+  writeFileSync(join(page, 'assets/look.css'), 'body { color: black; }\n');
+  writeFileSync(join(page, 'notes.exe'), 'not of the page');
+  writeFileSync(join(folder, 'secret.html'), 'beside the page');
+  mkdirSync(join(folder, 'page-two'));
+  writeFileSync(join(folder, 'page-two/index.html'), 'another folder');
+  return page;
+}
+
+export async function hostAtHand(folder = temporaryFolder(), port?: number): Promise<HostAtHand> {
+  const at = await startHost(folder, port);
+  onTestFinished(at.served.close);
+  return at;
+}
+
+/** A host that stays until it is closed, for many requests that change nothing. */
+export async function startHost(folder: string, port?: number): Promise<HostAtHand> {
+  const log: string[] = [];
+  const served = await serveBook({
+    path: join(folder, 'Workshop.loamwright'),
+    today: () => '2027-03-10',
+    page: pageIn(folder),
+    port,
+    recentFile: join(folder, 'recent.json'),
+    lastPlaceFile: join(folder, 'last-place.json'),
+    log: (text) => log.push(text),
+  });
+  if (!served.ok) throw new Error(served.fault.says);
+  return { address: new URL(served.value.newLink()).origin, folder, served: served.value, log };
+}
+
+/** Asks for a path to the letter: nothing tidies it on the way. */
+export function ask(
+  address: string,
+  path: string,
+  { method = 'GET', headers = {}, body }: Asking = {},
+): Promise<Answer> {
+  const { port, host } = new URL(address);
+  return new Promise((answered, failed) => {
+    const asked = request(
+      { host: '127.0.0.1', port, method, path, headers: { host, ...headers }, agent: false },
+      (response) => {
+        const parts: Buffer[] = [];
+        response.on('data', (part: Buffer) => parts.push(part));
+        response.on('error', failed);
+        response.on('end', () =>
+          answered({
+            status: response.statusCode ?? 0,
+            headers: response.headers,
+            body: Buffer.concat(parts).toString('utf8'),
+          }),
+        );
+      },
+    );
+    asked.on('error', failed);
+    asked.end(body);
+  });
+}
+
+/** Goes in by a link, and answers the cookie that this gave. */
+export async function goIn({ address, served }: Pick<HostAtHand, 'address' | 'served'>): Promise<string> {
+  const link = new URL(served.newLink());
+  const { headers } = await ask(address, link.pathname + link.search);
+  return headers['set-cookie']?.[0]?.split(';')[0] ?? '';
+}
+
+/** Calls a channel as the page does. */
+export function callAsPage(address: string, cookie: string, channel: string, input: unknown): Promise<Answer> {
+  const headers = { cookie, origin: address, 'content-type': 'application/json' };
+  return ask(address, `/call/${channel}`, { method: 'POST', headers, body: JSON.stringify(input) });
+}

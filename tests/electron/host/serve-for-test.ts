@@ -1,0 +1,20 @@
+import { join } from 'node:path';
+
+import { serveBook } from '#electron/host/serve-book.ts';
+import { untilEnded } from '#electron/host/until-ended.ts';
+
+/* A program of its own that serves a book from the folder it is given, to be killed by a test. */
+const folder = process.argv[2] ?? '';
+const ended = untilEnded();
+const served = await serveBook({
+  path: join(folder, 'Workshop.loamwright'),
+  today: () => '2027-03-10',
+  page: join(folder, 'page'),
+  recentFile: join(folder, 'recent.json'),
+  lastPlaceFile: join(folder, 'last-place.json'),
+  log: (text) => process.stderr.write(`${text}\n`),
+});
+if (!served.ok) throw new Error(served.fault.says);
+process.stdout.write(`${served.value.newLink()}\n`);
+await ended;
+await served.value.close();

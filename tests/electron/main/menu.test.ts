@@ -1,0 +1,101 @@
+import { describe, expect, test } from 'vitest';
+
+import type { News } from '#shared-calc/contract/news.ts';
+import { menuOf } from '#electron/main/menu.ts';
+import type { MenuActs } from '#electron/main/menu.ts';
+import { menuPlaces } from '#electron/main/menu-places.ts';
+import { placeGroups } from '#renderer/frame/places.ts';
+
+interface Item {
+  readonly label?: string;
+  readonly role?: string;
+  readonly accelerator?: unknown;
+  readonly submenu?: readonly Item[];
+  readonly click?: () => void;
+}
+
+function menuAtHand(recent: readonly string[] = [], platform = 'linux') {
+  const done: string[] = [];
+  const told: News[] = [];
+  const note = (what: string) => () => void done.push(what);
+  const acts: MenuActs = {
+    newBook: ({ demo }) => done.push(demo ? 'new demo' : 'new'),
+    open: note('open'),
+    openRecent: (path) => done.push(path),
+    saveCopy: note('save a copy'),
+    restore: note('restore'),
+    print: note('print'),
+    printToFile: note('print to a file'),
+    showLicence: note('licence'),
+    tell: (news) => told.push(news),
+  };
+  return { menu: menuOf(acts, recent, platform) as unknown as readonly Item[], done, told };
+}
+
+function titles(menu: readonly Item[], name: string): readonly (string | undefined)[] {
+  return (menu.find(({ label }) => label === name)?.submenu ?? [])
+    .map(({ label }) => label)
+    .filter((label) => label !== undefined);
+}
+
+function clickAll(items: readonly Item[]): void {
+  for (const { click, submenu } of items) {
+    click?.();
+    clickAll(submenu ?? []);
+  }
+}
+
+describe('menuOf', () => {
+  test('is in our own words', () => {
+    const { menu } = menuAtHand();
+
+    expect(menu.map(({ label }) => label)).toEqual(['&File', '&Edit', '&Places', '&View', '&Help']);
+    expect(titles(menu, '&File')).toEqual([
+      'New book',
+      'Open …',
+      'Open again',
+      'Save a copy …',
+      'Restore from a backup …',
+      'Print …',
+      'Print to a file …',
+      'Quit',
+    ]);
+    expect(titles(menu, '&Edit')).toEqual(['Undo', 'Redo', 'Cut', 'Copy', 'Paste', 'Find a line', 'Next flag']);
+  });
+
+  test('each entry does its act, and what the page does is asked of the page', () => {
+    const { menu, done, told } = menuAtHand(['/books/ferry.loamwright']);
+    clickAll(menu);
+
+    expect(done).toEqual([
+      'new',
+      'new demo',
+      'open',
+      '/books/ferry.loamwright',
+      'save a copy',
+      'restore',
+      'print',
+      'print to a file',
+      'licence',
+    ]);
+    expect(told).toEqual([
+      { is: 'do', act: 'undo' },
+      { is: 'do', act: 'redo' },
+      { is: 'do', act: 'find' },
+      { is: 'do', act: 'next flag' },
+      ...menuPlaces.flat().map(({ id }) => ({ is: 'go', place: id })),
+    ]);
+  });
+
+  test('offers nothing that opens the program’s inside', () => {
+    const roles = JSON.stringify(menuAtHand().menu);
+
+    expect(roles).not.toMatch(/devtools|reload/i);
+  });
+});
+
+describe('menuPlaces', () => {
+  test('are the places of the page', () => {
+    expect(menuPlaces).toEqual(placeGroups);
+  });
+});

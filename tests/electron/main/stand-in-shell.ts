@@ -1,0 +1,119 @@
+import { EventEmitter } from 'node:events';
+
+/* Stands in for the desktop shell in tests: it notes what it is asked for, and shows no window. */
+
+export const asked: string[] = [];
+export const permissions: Record<string, unknown> = {};
+export const handlers = new Map<string, (event: unknown, input: unknown) => unknown>();
+export const sent: unknown[] = [];
+export const windows: BrowserWindow[] = [];
+export const exposed: Record<string, unknown> = {};
+
+const note = (what: string) => void asked.push(what);
+
+export const app = Object.assign(new EventEmitter(), {
+  isFirst: true,
+  enableSandbox: () => note('sandbox for every page'),
+  requestSingleInstanceLock: () => app.isFirst,
+  whenReady: () => {
+    note('waited until ready');
+    return Promise.resolve();
+  },
+  quit: () => {
+    note('quit');
+    app.emit('will-quit');
+  },
+});
+
+export const protocol = {
+  registerSchemesAsPrivileged: (schemes: readonly { readonly scheme: string }[]) =>
+    note(`schemes ${schemes.map(({ scheme }) => scheme).join()}`),
+  handle: (scheme: string) => note(`files over ${scheme}`),
+};
+
+export const session = {
+  defaultSession: {
+    setPermissionRequestHandler: () => note('permissions refused'),
+    setPermissionCheckHandler: () => note('permission checks refused'),
+    setDevicePermissionHandler: () => note('devices refused'),
+  },
+};
+
+export const ipcMain = {
+  handle: (channel: string, handler: (event: unknown, input: unknown) => unknown) =>
+    void handlers.set(channel, handler),
+};
+
+export const shell = {
+  openExternal: (address: string) => {
+    note(`outside: ${address}`);
+    return Promise.resolve();
+  },
+};
+
+export const screen = { getAllDisplays: () => [{ workArea: { x: 0, y: 0, width: 1920, height: 1080 } }] };
+
+export const dialog = {
+  showMessageBoxSync: ({ detail }: { readonly detail: string }) => {
+    note(`said: ${detail}`);
+    return 1;
+  },
+};
+
+export const Menu = {
+  buildFromTemplate: (template: unknown) => template,
+  setApplicationMenu: () => note('menu'),
+};
+
+export class BrowserWindow extends EventEmitter {
+  readonly options: { readonly webPreferences: unknown };
+  readonly webContents = {
+    isDestroyed: () => false,
+    send: (channel: string, news: unknown) => void sent.push([channel, news]),
+    setWindowOpenHandler: () => note('new windows refused'),
+    on: () => undefined,
+  };
+
+  constructor(options: { readonly webPreferences: unknown }) {
+    super();
+    this.options = options;
+    windows.push(this);
+    app.emit('web-contents-created', {}, this.webContents);
+  }
+
+  loadURL(address: string): Promise<void> {
+    note(`page ${address}`);
+    this.emit('ready-to-show');
+    return Promise.resolve();
+  }
+
+  show(): void {
+    note('shown');
+  }
+
+  focus(): void {
+    note('brought forward');
+  }
+
+  isMinimized(): boolean {
+    return false;
+  }
+
+  isMaximized(): boolean {
+    return true;
+  }
+
+  getNormalBounds(): object {
+    return { x: 10, y: 20, width: 1000, height: 700 };
+  }
+}
+
+export const contextBridge = {
+  exposeInMainWorld: (name: string, door: unknown) => {
+    exposed[name] = door;
+  },
+};
+
+export const ipcRenderer = Object.assign(new EventEmitter(), {
+  invoke: (channel: string, input: unknown) => Promise.resolve([channel, input]),
+});

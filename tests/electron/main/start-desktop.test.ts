@@ -1,0 +1,121 @@
+import { existsSync, readFileSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
+
+import { startDesktop } from '#electron/main/start-desktop.ts';
+import { pagePreferences } from '#electron/main/window-walls.ts';
+import { channelNames } from '#shared-calc/contract/channel-names.ts';
+import { temporaryFolder } from '#tests/electron/host/host-at-hand.ts';
+import { app, asked, handlers, sent, windows } from './stand-in-shell.ts';
+
+vi.mock('electron', () => import('./stand-in-shell.ts'));
+
+const page = { senderFrame: { url: 'app://page/', parent: null } };
+
+beforeEach(() => {
+  for (const list of [asked, sent, windows]) list.length = 0;
+  handlers.clear();
+  app.removeAllListeners();
+  app.isFirst = true;
+});
+
+afterEach(() => {
+  vi.unstubAllEnvs();
+  vi.restoreAllMocks();
+});
+
+/** A user whose files lie in an empty folder. */
+function newUser(): string {
+  const home = temporaryFolder();
+  for (const name of ['XDG_DATA_HOME', 'APPDATA', 'HOME']) vi.stubEnv(name, home);
+  return home;
+}
+
+describe('startDesktop', () => {
+  test('walls first, then the book, then the window on the page', async () => {
+    newUser();
+    await startDesktop();
+
+    expect(asked).toEqual([
+      'sandbox for every page',
+      'schemes app',
+      'waited until ready',
+      'permissions refused',
+      'permission checks refused',
+      'devices refused',
+      'files over app',
+      'new windows refused',
+      'page app://page/',
+      'shown',
+      'menu',
+    ]);
+    expect(windows.map(({ options }) => options.webPreferences)).toEqual([
+      pagePreferences(expect.stringMatching(/electron[\\/]dist[\\/]preload\.cjs$/) as unknown as string),
+    ]);
+    expect([...handlers.keys()]).toEqual([...channelNames]);
+    app.quit();
+  });
+
+  test('the page is answered by the user’s own book, and told what is written in it', async () => {
+    newUser();
+    await startDesktop();
+    const read = handlers.get('book.read')?.(page, {}) as {
+      value: { info: { opening: string }; records: { job: { id: string }[] } };
+    };
+    const { info, records } = read.value;
+    const change = {
+      label: 'J90',
+      added: [{ kind: 'job', record: { ...records.job[0], id: 'J90' } }],
+      updated: [],
+      removed: [],
+    };
+    const written = handlers.get('book.apply')?.(page, { opening: info.opening, onRevision: 1, change });
+
+    expect(written).toMatchObject({ ok: true, value: { info: { revision: 2 } } });
+    expect(sent).toEqual([['news', { is: 'written', opening: info.opening, revision: 2 }]]);
+    app.quit();
+  });
+
+  test('the window comes up where it was', async () => {
+    const home = newUser();
+    await startDesktop();
+    windows[0]?.emit('close');
+    app.quit();
+    const [file] = ['Loamwright', 'Library/Application Support/Loamwright', '.local/share/Loamwright']
+      .map((folder) => join(home, folder, 'window.json'))
+      .filter((each) => existsSync(each));
+
+    expect(JSON.parse(readFileSync(file ?? '', 'utf8'))).toEqual({
+      x: 10,
+      y: 20,
+      width: 1000,
+      height: 700,
+      maximised: true,
+    });
+  });
+
+  test('a second start brings the first one forward, and ends', async () => {
+    newUser();
+    await startDesktop();
+    const before = asked.length;
+    app.emit('second-instance', {}, ['loamwright'], '.');
+    expect(asked.slice(before)).toEqual(['brought forward']);
+    app.quit();
+
+    app.isFirst = false;
+    asked.length = 0;
+    await startDesktop();
+    expect(asked).toEqual(['sandbox for every page', 'schemes app', 'quit']);
+  });
+
+  test('a book that cannot be opened is told, and nothing is put in its place', async () => {
+    const home = newUser();
+    const book = join(home, 'spoilt.loamwright');
+    writeFileSync(book, 'not a book '.repeat(50));
+    vi.spyOn(process, 'argv', 'get').mockReturnValueOnce(['shell', '.', '--book', book]);
+    await startDesktop();
+
+    expect(asked.slice(3)).toEqual([`said: ${book} is not a book.`, 'quit']);
+    expect([windows.length, readFileSync(book, 'utf8')]).toEqual([0, 'not a book '.repeat(50)]);
+  });
+});
