@@ -213,6 +213,18 @@ describe('the page', () => {
     await page.context().close();
   });
 
+  test('a window made smaller lays the bench anew, and the chosen box stays chosen', async () => {
+    const page = await pages.open('bench');
+    const width = () => page.locator('.ag-header-cell[col-id="strip T03"]').evaluate((head) => head.clientWidth);
+    const wide = await width();
+    await page.setViewportSize({ width: 1280, height: 800 });
+    await page.waitForFunction(
+      () => document.querySelector('.ag-header-cell[col-id="strip T03"]')?.clientWidth === 200,
+    );
+    expect([wide, await width(), await page.locator('.ag-cell.chosen').count()]).toEqual([226, 200, 1]);
+    await page.context().close();
+  });
+
   test('never meets the content policy or an error', () => {
     expect(pages.complaints()).toEqual([]);
   });

@@ -1,0 +1,22 @@
+import type { RuleHelp } from '#renderer/writing/rule-help.ts';
+import type { BoxChange, BoxPlace } from './view-model.ts';
+
+/** Everything the bench asks of the store. */
+export interface BenchActs {
+  /** One labelled change of all boxes together; a sentence where it is refused, and then nothing was written. */
+  readonly write: (changes: readonly BoxChange[]) => string | undefined;
+  /** Delete: local values go back to the house. */
+  readonly clear: (places: readonly BoxPlace[]) => void;
+  /** Says in the quiet line what could not be done, with its cure. */
+  readonly refuse: (sentence: string) => void;
+  readonly helpFor: (place: BoxPlace) => RuleHelp;
+  /** The chosen box, for the working panel; `undefined` on a section head or the foot. */
+  readonly choose: (place: BoxPlace | undefined) => void;
+  readonly fold: (section: string) => void;
+  readonly showAll: (section: string) => void;
+  readonly setKit: (column: string, kit: string) => void;
+  readonly setCount: (column: string, count: number) => void;
+  readonly takeSize: () => void;
+  readonly takeAgain: (column: string) => void;
+  readonly putAway: (column: string) => void;
+}

@@ -1,0 +1,41 @@
+import type { BenchActs } from './bench-acts.ts';
+import { benchHand } from './bench-hand.ts';
+import { listenOnBench } from './bench-listen.ts';
+import type { BenchMetrics } from './bench-metrics.ts';
+import { single } from './range.ts';
+import type { BenchView, BoxPlace } from './view-model.ts';
+
+export interface BenchGrid {
+  /** Shows another view: only boxes that changed are painted anew. */
+  readonly show: (view: BenchView) => void;
+  /** Chooses a line's box, brings it into sight and gives it the keyboard. */
+  readonly go: (place: BoxPlace) => void;
+  readonly destroy: () => void;
+}
+
+export interface BenchGridParts {
+  readonly host: HTMLElement;
+  readonly view: BenchView;
+  readonly acts: BenchActs;
+  readonly nonce: string | undefined;
+  /** Told when the room has changed, and once at the start. */
+  readonly measured: (metrics: BenchMetrics) => void;
+}
+
+/** The bench's grid: one line a row, one size a column, ranges, clipboard and keys of its own. */
+export function benchGrid(parts: BenchGridParts): BenchGrid {
+  const hand = benchHand(parts);
+  const stop = listenOnBench(parts.host, hand);
+  parts.measured(hand.table.metrics());
+  return {
+    show: hand.show,
+    go: ({ row, column }) => {
+      const spot = hand.desk().positions.spotOf(row, column);
+      if (spot) hand.take(single(spot));
+    },
+    destroy: () => {
+      stop();
+      hand.destroy();
+    },
+  };
+}

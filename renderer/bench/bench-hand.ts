@@ -1,0 +1,127 @@
+import { signal } from '@preact/signals';
+import type { Signal } from '@preact/signals';
+import type { BenchGridParts } from './bench-grid.ts';
+import { positionsOf } from './bench-positions.ts';
+import { benchTable } from './bench-table.ts';
+import type { BenchTable } from './bench-table.ts';
+import type { Desk } from './bench-writing.ts';
+import { boxEditor } from './box-editor.tsx';
+import type { BoxEditor } from './box-editor.tsx';
+import { followRoom } from './follow-room.ts';
+import type { FollowedRoom } from './follow-room.ts';
+import { liveCells } from './live-cells.ts';
+import type { LiveCell, LiveCells } from './live-cells.ts';
+import { cellMark } from './mouse-range.ts';
+import { openBox } from './open-box.ts';
+import { paintRange } from './range-paint.ts';
+import { namesOf, rangeOf } from './range-names.ts';
+import { kept, single } from './range.ts';
+import type { Range, Spot } from './range.ts';
+import type { BenchView } from './view-model.ts';
+
+/** The bench as keys, mouse and clipboard get hold of it. */
+export interface BenchHand {
+  readonly desk: () => Desk;
+  readonly range: () => Range | undefined;
+  readonly table: BenchTable;
+  readonly editor: BoxEditor;
+  /** Chooses a range; its tip gets the keyboard unless the grid gave it already. */
+  readonly take: (range: Range, focus?: boolean) => void;
+  readonly write: (spot: Spot, typed?: string) => void;
+  readonly show: (view: BenchView) => void;
+  /** Marks every drawn cell anew, for those the grid has just drawn. */
+  readonly remark: () => void;
+  readonly destroy: () => void;
+}
+
+/** What changes on the bench, and what shows it. */
+interface Held {
+  desk: Desk;
+  range: Range | undefined;
+  readonly view: Signal<BenchView>;
+  /** The strip of the chosen box. */
+  readonly at: Signal<string | undefined>;
+  readonly cells: LiveCells;
+}
+
+export function benchHand({ host, view, acts, nonce, measured }: BenchGridParts): BenchHand {
+  const held: Held = {
+    desk: { view, positions: positionsOf(view), acts },
+    range: undefined,
+    view: signal(view),
+    at: signal(undefined),
+    cells: liveCells(view, acts),
+  };
+  const room = followRoom(
+    host,
+    () => held.desk.view,
+    (metrics) => {
+      table.lay(held.desk.view, metrics);
+      measured(metrics);
+    },
+  );
+  const editor = boxEditor(host.parentElement ?? host);
+  const state = { view: held.view, metrics: room.metrics, at: held.at, acts };
+  const mark = (live: LiveCell) => paintRange(live, held.range, held.desk.positions);
+  const table = benchTable({
+    host,
+    nonce,
+    state,
+    cells: held.cells,
+    mark,
+    focused: (spot) => follow(held, spot, mark),
+  });
+  const take = (range: Range, focus = true) => {
+    takeRange(held, range, mark);
+    if (focus && held.range) table.focus(held.range.tip, held.desk.view.rows.length);
+  };
+  const write = (spot: Spot, typed?: string) => {
+    const { desk } = held;
+    openBox({ desk, spot, typed, editor, cell: () => table.cellAt(spot), goOn: (next) => take(single(next)) });
+  };
+  const show = (next: BenchView) => {
+    const range = showView(held, next, { table, room });
+    if (range) take(range, host.contains(document.activeElement) && cellMark(document.activeElement) !== undefined);
+  };
+  const destroy = () => {
+    room.leave();
+    editor.close();
+    table.destroy();
+  };
+  const remark = () => held.cells.each(mark);
+  return { desk: () => held.desk, range: () => held.range, table, editor, take, write, show, remark, destroy };
+}
+
+type Mark = (live: LiveCell) => void;
+
+function takeRange(held: Held, range: Range, mark: Mark): void {
+  const { positions, acts } = held.desk;
+  const before = held.range?.tip;
+  held.range = kept(positions.extent, range);
+  const { tip } = held.range;
+  held.cells.each(mark);
+  held.at.value = positions.columnAt(tip.column);
+  if (before?.row !== tip.row || before.column !== tip.column) acts.choose(positions.boxAt(tip));
+}
+
+/** The grid gave its focus to a cell by itself. */
+function follow(held: Held, spot: Spot, mark: Mark): void {
+  const tip = held.range?.tip;
+  if (tip?.row !== spot.row || tip.column !== spot.column) takeRange(held, single(spot), mark);
+}
+
+/** Shows another view; answers where the range's boxes stand now. */
+function showView(
+  held: Held,
+  next: BenchView,
+  { table, room }: { readonly table: BenchTable; readonly room: FollowedRoom },
+): Range | undefined {
+  const names = held.range && namesOf(held.desk.positions, held.range);
+  const before = held.desk.view;
+  held.desk = { view: next, positions: positionsOf(next), acts: held.desk.acts };
+  held.view.value = next;
+  table.show(before, next, room.metrics.value);
+  held.cells.show(next);
+  room.measure();
+  return names && rangeOf(held.desk.positions, names);
+}

@@ -1,0 +1,86 @@
+import type { ReadonlySignal } from '@preact/signals';
+import { useSignal } from '@preact/signals';
+import { useEffect, useRef } from 'preact/hooks';
+import type { Ref } from 'preact';
+import { styleNonce } from '#renderer/look/style-nonce.ts';
+import { Sign } from '#renderer/frame/sign.tsx';
+import type { BenchActs } from './bench-acts.ts';
+import { benchGrid } from './bench-grid.ts';
+import type { BenchGrid } from './bench-grid.ts';
+import type { BenchMetrics } from './bench-metrics.ts';
+import type { BenchView } from './view-model.ts';
+
+interface BenchParts {
+  readonly view: ReadonlySignal<BenchView>;
+  readonly acts: BenchActs;
+  /** Given the grid once it stands, for finding a line and the next flag. */
+  readonly grid: Ref<BenchGrid>;
+}
+
+/** The size bench: the grid, and beside its strips a dashed tank where there is room for another size. */
+export function BenchStrips({ view, acts, grid }: BenchParts) {
+  const host = useRef<HTMLDivElement>(null);
+  const metrics = useSignal<BenchMetrics | undefined>(undefined);
+  useEffect(() => {
+    if (!host.current) return undefined;
+    const measured = (now: BenchMetrics) => (metrics.value = now);
+    const made = benchGrid({ host: host.current, view: view.peek(), acts, nonce: styleNonce(document), measured });
+    hand(grid, made);
+    const follow = view.subscribe((next) => made.show(next));
+    return () => {
+      follow();
+      hand(grid, null);
+      made.destroy();
+    };
+  }, []);
+  const now = metrics.value;
+  return (
+    <div class={now?.narrow ? 'strips narrow' : 'strips'} style={now && { '--plank-height': `${now.plank}px` }}>
+      <div ref={host} class="strips-grid" />
+      {now && <div class="plank" aria-hidden="true" style={{ top: `${now.head}px` }} />}
+      {now?.spare && <SpareTank metrics={now} sizes={view.value.columns.length} takeSize={acts.takeSize} />}
+      {view.value.columns.length === 0 && <NoSize takeSize={acts.takeSize} />}
+    </div>
+  );
+}
+
+function hand(ref: Ref<BenchGrid>, grid: BenchGrid | null): void {
+  if (typeof ref === 'function') ref(grid);
+  else if (ref) ref.current = grid;
+}
+
+interface Spare {
+  readonly metrics: BenchMetrics;
+  readonly sizes: number;
+  readonly takeSize: () => void;
+}
+
+function SpareTank({ metrics: { names, strip, head, scale }, sizes, takeSize }: Spare) {
+  const left = names + strip * sizes;
+  const width = 445 * scale;
+  const height = 600 * scale;
+  return (
+    <div class="spare" style={{ left: `${left}px`, width: `${strip}px`, height: `${head}px` }}>
+      <p class="name">
+        <button type="button" onClick={takeSize}>
+          Take a size
+        </button>{' '}
+        from the tank book
+      </p>
+      <svg width={width + 2} height={height + 1} aria-hidden="true" focusable="false">
+        <path class="outline" d={`M1 1V${height}H${width}V1`} />
+      </svg>
+    </div>
+  );
+}
+
+function NoSize({ takeSize }: { readonly takeSize: () => void }) {
+  return (
+    <p class="no-size">
+      <Sign name="advice" /> No size stands here yet.{' '}
+      <button class="button" type="button" onClick={takeSize}>
+        Take a size
+      </button>
+    </p>
+  );
+}

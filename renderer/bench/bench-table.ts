@@ -1,0 +1,121 @@
+import type { GridApi, GridOptions, RowClassRules } from 'ag-grid-community';
+import type { Desk } from './bench-writing.ts';
+import { rowKey } from './bench-positions.ts';
+import type { BenchMetrics } from './bench-metrics.ts';
+import { columnId, gridColumns, stripOf } from './grid-columns.ts';
+import type { ColumnParts } from './grid-columns.ts';
+import { gridTable } from './grid-table.ts';
+import type { CellMark } from './mouse-range.ts';
+import type { Spot } from './range.ts';
+import type { BenchRow, BenchView } from './view-model.ts';
+
+/** The grid itself, spoken to in the bench's own terms. */
+export interface BenchTable {
+  readonly metrics: () => BenchMetrics;
+  readonly focus: (spot: Spot, lines: number) => void;
+  readonly cellAt: (spot: Spot) => HTMLElement | undefined;
+  readonly spotOf: (mark: CellMark, desk: Desk) => Spot;
+  /** Rows and columns of another view, where they differ from those before. */
+  readonly show: (before: BenchView, next: BenchView, metrics: BenchMetrics) => void;
+  /** Sizes anew. */
+  readonly lay: (view: BenchView, metrics: BenchMetrics) => void;
+  readonly scrolled: (run: () => void) => void;
+  readonly destroy: () => void;
+}
+
+export interface BenchTableParts extends ColumnParts {
+  readonly host: HTMLElement;
+  readonly nonce: string | undefined;
+  /** The grid moved its focus, by mouse or by a key of its own. */
+  readonly focused: (spot: Spot) => void;
+}
+
+export function benchTable(parts: BenchTableParts): BenchTable {
+  const { host, state, nonce } = parts;
+  const api = gridTable<BenchRow>(host, 'Size bench, one line a row, one size a column', nonce, firstOptions(parts));
+  return {
+    metrics: () => state.metrics.peek(),
+    focus: (spot, lines) => focusSpot(api, spot, lines, state.view.peek()),
+    cellAt: (spot) => cellAt(host, spot, state.view.peek()),
+    spotOf: (mark, desk) => spotAt(mark, desk.view),
+    show: (before, next, metrics) => {
+      if (columnKeys(before) !== columnKeys(next)) api.setGridOption('columnDefs', gridColumns(next, metrics, parts));
+      if (rowKeys(before) !== rowKeys(next)) api.setGridOption('rowData', [...next.rows]);
+    },
+    lay: (view, metrics) => {
+      api.setGridOption('columnDefs', gridColumns(view, metrics, parts));
+      api.setGridOption('headerHeight', metrics.head + metrics.plank);
+      api.setGridOption('domLayout', metrics.narrow ? 'autoHeight' : 'normal');
+      api.resetRowHeights();
+    },
+    scrolled: (run) => api.addEventListener('bodyScroll', run),
+    destroy: () => api.destroy(),
+  };
+}
+
+function firstOptions(parts: BenchTableParts): GridOptions<BenchRow> {
+  const { state } = parts;
+  const view = state.view.peek();
+  const metrics = state.metrics.peek();
+  return {
+    columnDefs: gridColumns(view, metrics, parts),
+    rowData: [...view.rows],
+    pinnedBottomRowData: [...view.foot],
+    getRowId: ({ data }) => rowKey(data),
+    getRowHeight: ({ data }) => rowHeight(data, state.metrics.peek()),
+    rowClassRules,
+    headerHeight: metrics.head + metrics.plank,
+    domLayout: metrics.narrow ? 'autoHeight' : 'normal',
+    rowBuffer: 6,
+    onCellFocused: ({ rowIndex, rowPinned, column }) => {
+      if (rowIndex === null || column === null || typeof column === 'string') return;
+      const mark = { row: rowIndex, pinned: rowPinned === 'bottom', column: column.getColId() };
+      parts.focused(spotAt(mark, state.view.peek()));
+    },
+  };
+}
+
+const rowClassRules: RowClassRules<BenchRow> = {
+  'section-head': ({ data }) => data?.kind === 'section',
+  open: ({ data }) => data?.kind === 'section' && data.open,
+  sum: ({ data }) => data?.kind === 'foot',
+  hours: ({ data }) => data?.kind === 'foot' && data.id === 'hours',
+  price: ({ data }) => data?.kind === 'foot' && data.id === 'gross',
+  flags: ({ data }) => data?.kind === 'foot' && data.id === 'flags',
+};
+
+function spotAt({ row, pinned, column }: CellMark, view: BenchView): Spot {
+  const strip = view.columns.findIndex((each) => each.key === stripOf(column));
+  return { row: pinned ? view.rows.length + row : row, column: strip + 1 };
+}
+
+function focusSpot(api: GridApi<BenchRow>, { row, column }: Spot, lines: number, view: BenchView): void {
+  const name = columnId(view.columns[column - 1]?.key);
+  if (row < lines) api.ensureIndexVisible(row);
+  api.ensureColumnVisible(name);
+  if (row < lines) api.setFocusedCell(row, name);
+  else api.setFocusedCell(row - lines, name, 'bottom');
+}
+
+function cellAt(host: HTMLElement, { row, column }: Spot, view: BenchView): HTMLElement | undefined {
+  const lines = view.rows.length;
+  const index = row < lines ? String(row) : `b-${row - lines}`;
+  const name = CSS.escape(columnId(view.columns[column - 1]?.key));
+  return host.querySelector<HTMLElement>(`[row-index="${index}"] .ag-cell[col-id="${name}"]`) ?? undefined;
+}
+
+function rowHeight(row: BenchRow | undefined, metrics: BenchMetrics): number {
+  if (!row || row.kind === 'line') return metrics.line;
+  if (row.kind === 'section') return metrics.section;
+  if (row.id === 'gross') return metrics.price;
+  if (row.id === 'flags') return metrics.flags;
+  return row.id === 'hours' ? metrics.foot + 4 : metrics.foot;
+}
+
+function columnKeys(view: BenchView): string {
+  return view.columns.map((column) => column.key).join('\n');
+}
+
+function rowKeys(view: BenchView): string {
+  return view.rows.map((row) => (row.kind === 'section' ? `${rowKey(row)} ${row.open}` : rowKey(row))).join('\n');
+}

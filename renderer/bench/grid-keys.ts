@@ -1,0 +1,77 @@
+import type { Direction, Edge } from './range.ts';
+
+/** What a key asks of the bench. */
+export type KeyAct =
+  | { readonly act: 'move'; readonly to: Direction; readonly jump: boolean; readonly extend: boolean }
+  | { readonly act: 'edge'; readonly to: Edge; readonly extend: boolean }
+  | { readonly act: 'next'; readonly back: boolean }
+  /** `typed` replaces what stands in the box; without it the box opens as it is. */
+  | { readonly act: 'write'; readonly typed?: string }
+  | { readonly act: 'open'; readonly all: boolean }
+  | { readonly act: 'clear' }
+  | { readonly act: 'fill right' }
+  | { readonly act: 'all' }
+  | { readonly act: 'back to one' };
+
+export interface KeyPress {
+  readonly key: string;
+  readonly ctrlKey: boolean;
+  readonly metaKey: boolean;
+  readonly altKey: boolean;
+  readonly shiftKey: boolean;
+  readonly isComposing: boolean;
+}
+
+const arrows: Readonly<Record<string, Direction>> = {
+  ArrowUp: 'up',
+  ArrowDown: 'down',
+  ArrowLeft: 'left',
+  ArrowRight: 'right',
+};
+
+/** Keys that belong to the whole page even on the bench. */
+const pageKeys = new Set(['/', '?']);
+
+/** What a key press means on the bench while no box is open; `undefined` leaves it to the page and the grid. */
+export function keyAct(press: KeyPress): KeyAct | undefined {
+  if (press.isComposing || press.altKey) return undefined;
+  const strong = press.ctrlKey || press.metaKey;
+  return moving(press, strong) ?? (strong ? withCtrl(press) : plain(press));
+}
+
+function moving({ key, shiftKey }: KeyPress, strong: boolean): KeyAct | undefined {
+  const to = arrows[key];
+  if (to) return { act: 'move', to, jump: strong, extend: shiftKey };
+  if (key === 'Home') return { act: 'edge', to: strong ? 'first' : 'row start', extend: shiftKey };
+  if (key === 'End') return { act: 'edge', to: strong ? 'last' : 'row end', extend: shiftKey };
+  return undefined;
+}
+
+/** One letter, figure or sign, and not the name of a key. */
+function isLetter(key: string): boolean {
+  return /^.$/u.test(key);
+}
+
+function withCtrl({ key, shiftKey }: KeyPress): KeyAct | undefined {
+  if (shiftKey) return undefined;
+  if (key.toLowerCase() === 'r') return { act: 'fill right' };
+  return key.toLowerCase() === 'a' ? { act: 'all' } : undefined;
+}
+
+function plain({ key, shiftKey }: KeyPress): KeyAct | undefined {
+  switch (key) {
+    case 'Tab':
+      return { act: 'next', back: shiftKey };
+    case 'Enter':
+      return { act: 'open', all: shiftKey };
+    case 'F2':
+      return { act: 'write' };
+    case 'Delete':
+    case 'Backspace':
+      return { act: 'clear' };
+    case 'Escape':
+      return { act: 'back to one' };
+    default:
+      return isLetter(key) && key !== ' ' && !pageKeys.has(key) ? { act: 'write', typed: key } : undefined;
+  }
+}

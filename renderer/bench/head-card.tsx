@@ -1,0 +1,156 @@
+import { useComputed } from '@preact/signals';
+import type { ReadonlySignal } from '@preact/signals';
+import { useRef } from 'preact/hooks';
+import { SectionDrawing } from '#renderer/drawing/section-drawing.tsx';
+import { Sign } from '#renderer/frame/sign.tsx';
+import type { BenchActs } from './bench-acts.ts';
+import type { BenchMetrics } from './bench-metrics.ts';
+import type { BenchView, HeadView } from './view-model.ts';
+
+/** What the cards over the strips and over the names show, kept in step. */
+export interface HeadState {
+  readonly view: ReadonlySignal<BenchView>;
+  readonly metrics: ReadonlySignal<BenchMetrics>;
+  /** The strip of the chosen box. */
+  readonly at: ReadonlySignal<string | undefined>;
+  readonly acts: BenchActs;
+}
+
+/** The card over a strip: tank, inside size, kit, how many, and its section on the plank. */
+export function HeadCard({ state, column }: { readonly state: HeadState; readonly column: string }) {
+  const before = useRef<HeadView | undefined>(undefined);
+  const shown = useComputed(() => {
+    const now = state.view.value.columns.find((each) => each.key === column);
+    before.current = sameHead(before.current, now) ? before.current : now;
+    return before.current;
+  });
+  const at = useComputed(() => state.at.value === column);
+  const head = shown.value;
+  if (!head) return null;
+  return (
+    <div class={at.value ? 'card at' : 'card'}>
+      <div class="name">
+        <b>{head.label}</b>
+        <span class="size">{head.size}</span>
+      </div>
+      <Picks head={head} acts={state.acts} />
+      <SectionDrawing figures={head.section} scale={state.metrics.value.scale} of={head.label} />
+    </div>
+  );
+}
+
+/** An edit that leaves a card as it was draws nothing anew. */
+function sameHead(a: HeadView | undefined, b: HeadView | undefined): boolean {
+  return a === b || JSON.stringify(a) === JSON.stringify(b);
+}
+
+function Picks({ head, acts }: { readonly head: HeadView; readonly acts: BenchActs }) {
+  return (
+    <div class="pick">
+      <span class="well small kit">
+        <select
+          aria-label={`Kit level of ${head.label}`}
+          value={head.kit}
+          disabled={head.issued}
+          onChange={(event) => acts.setKit(head.key, event.currentTarget.value)}
+        >
+          {head.kits.map(({ value, label }) => (
+            <option key={value} value={value}>
+              {label}
+            </option>
+          ))}
+        </select>
+        <Sign name="fold" look="chevron" />
+      </span>
+      <div class="count-row">
+        {!head.issued && <SizeActs head={head} acts={acts} />}
+        <CountField head={head} acts={acts} />
+      </div>
+    </div>
+  );
+}
+
+function CountField({ head, acts }: { readonly head: HeadView; readonly acts: BenchActs }) {
+  return (
+    <label class="well small count">
+      <span aria-hidden="true">{'×\u00a0'}</span>
+      <input
+        type="text"
+        inputMode="numeric"
+        aria-label={`How many of ${head.label}`}
+        value={head.count}
+        disabled={head.issued}
+        maxLength={3}
+        onChange={(event) => settleCount(event.currentTarget, head, acts)}
+      />
+    </label>
+  );
+}
+
+/** A count is a whole number from 1 to 999; anything else leaves it as it was. */
+function settleCount(field: HTMLInputElement, head: HeadView, acts: BenchActs): void {
+  const count = Number(field.value);
+  if (Number.isInteger(count) && count >= 1 && count <= 999) acts.setCount(head.key, count);
+  else {
+    field.value = String(head.count);
+    acts.refuse(`How many of ${head.label}: write a whole number from 1 to 999.`);
+  }
+}
+
+function SizeActs({ head, acts }: { readonly head: HeadView; readonly acts: BenchActs }) {
+  const id = `acts-${head.key.replaceAll('#', '-')}`;
+  return (
+    <>
+      <button
+        class="size-acts"
+        type="button"
+        aria-label={`Acts for ${head.label}`}
+        popovertarget={id}
+        onClick={placeBelow}
+      >
+        <Sign name="more" />
+      </button>
+      <div id={id} class="slip-menu" popover="auto">
+        <button type="button" onClick={(event) => chosen(event, () => acts.takeAgain(head.key))}>
+          Take {head.label} again
+        </button>
+        <button type="button" onClick={(event) => chosen(event, () => acts.putAway(head.key))}>
+          Put {head.label} away
+        </button>
+      </div>
+    </>
+  );
+}
+
+function chosen(event: Event, run: () => void): void {
+  const { currentTarget } = event;
+  if (currentTarget instanceof HTMLElement) currentTarget.closest<HTMLElement>('[popover]')?.hidePopover();
+  run();
+}
+
+function placeBelow(event: Event): void {
+  const button = event.currentTarget;
+  if (!(button instanceof HTMLElement)) return;
+  const menu = button.parentElement?.querySelector<HTMLElement>('[popover]');
+  const box = button.getBoundingClientRect();
+  if (!menu) return;
+  menu.style.top = `${box.bottom + 2}px`;
+  menu.style.left = `${box.left}px`;
+}
+
+/** Over the names: the house recipe and the scale all tanks are drawn to. */
+export function RecipeCard({ state }: { readonly state: HeadState }) {
+  const { recipe } = state.view.value;
+  const { scale } = state.metrics.value;
+  return (
+    <div class="recipe">
+      <p>
+        House recipe <b>{recipe.title}</b> {recipe.aside}
+      </p>
+      <p>
+        <span class="scale" aria-hidden="true" style={{ width: `${500 * scale}px` }} />
+        500 mm, side on, front at left
+      </p>
+    </div>
+  );
+}

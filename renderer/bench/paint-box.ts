@@ -1,0 +1,59 @@
+import { makeElement, makeSign } from './make-element.ts';
+import type { BoxView, FlagView, FootBox } from './view-model.ts';
+import type { SignName } from '#renderer/frame/sign.tsx';
+
+/** A box's inside as the grid shows it: words at the left, figure at the right. */
+export function paintBox(box: BoxView): HTMLElement {
+  const root = makeElement('span', box.form);
+  if (box.look === 'headline') root.classList.add('headline');
+  else if (box.look !== 'plain') root.dataset['state'] = box.look;
+  if (box.source !== 'house') root.dataset['source'] = box.source;
+  if (box.closed) root.dataset['closed'] = '';
+  if (box.said !== '' || box.sign) root.append(saidPart(box.said, box.sign));
+  if (box.figure !== '') root.append(makeElement('span', 'fig', box.figure));
+  return root;
+}
+
+/** One figure of the foot with its flags, or all flags of a size. */
+export function paintFootBox(box: FootBox): HTMLElement {
+  if (box.figure === '') {
+    const list = makeElement('span', 'flaglist');
+    list.append(...box.flags.map(flagPart));
+    return list;
+  }
+  const root = makeElement('span', 'flat');
+  const said = makeElement('span', 'said');
+  said.append(...box.flags.map(flagPart));
+  root.append(...(box.flags.length > 0 ? [said] : []), makeElement('span', 'fig', box.figure));
+  return root;
+}
+
+/** What is seen and heard of a box; a box alike in these is not painted anew. */
+const seen = ['figure', 'said', 'spoken', 'look', 'source', 'form', 'sign', 'closed'] as const;
+
+/** Whether two boxes would be painted and read alike. */
+export function sameBox(a: BoxView | undefined, b: BoxView | undefined): boolean {
+  return a === b || (a !== undefined && b !== undefined && seen.every((part) => a[part] === b[part]));
+}
+
+export function sameFootBox(a: FootBox, b: FootBox): boolean {
+  return a === b || (a.figure === b.figure && a.spoken === b.spoken && flagWords(a) === flagWords(b));
+}
+
+function flagWords(box: FootBox): string {
+  return box.flags.map((flag) => flag.says).join();
+}
+
+function flagPart({ look, sign, says }: FlagView): HTMLElement {
+  const flag = makeElement('span', 'flag');
+  flag.dataset['state'] = look;
+  flag.append(makeSign(sign), says);
+  return flag;
+}
+
+function saidPart(words: string, sign: SignName | undefined): HTMLElement {
+  const said = makeElement('span', 'said');
+  if (sign) said.append(makeSign(sign));
+  said.append(words);
+  return said;
+}

@@ -1,0 +1,130 @@
+import type { SectionFigures } from '#renderer/drawing/section-figures.ts';
+import type { SignName } from '#renderer/frame/sign.tsx';
+
+/** How a box looks beyond house, job and local. */
+export type BoxLook =
+  | 'plain'
+  | 'needs'
+  | 'range'
+  | 'waiting'
+  | 'loop'
+  | 'old'
+  | 'issued'
+  | 'stop'
+  | 'watch'
+  | 'advice'
+  | 'holds'
+  | 'headline';
+
+/** A box as painted. One that did not change is the same object in the next view, or is equal in all fields. */
+export interface BoxView {
+  /** A well can be written in; flat is worked; both show an edge to be written over unless `closed`. */
+  readonly form: 'well' | 'flat';
+  readonly source: 'house' | 'job' | 'local';
+  readonly look: BoxLook;
+  readonly sign?: SignName;
+  /** Words at the left. */
+  readonly said: string;
+  /** Figure at the right, without unit. */
+  readonly figure: string;
+  /** As read out: line, tank, figure with unit, state. */
+  readonly spoken: string;
+  /** What the editor opens with. */
+  readonly entry: string;
+  /** What is copied. */
+  readonly copied: string;
+  /** Cannot be written over: an issued quote, a section's headline. */
+  readonly closed: boolean;
+}
+
+export interface SectionRow {
+  readonly kind: 'section';
+  readonly id: string;
+  readonly title: string;
+  readonly open: boolean;
+  /** `10 more`, `10 more hold`; empty where nothing is tucked away. */
+  readonly more: string;
+  /** Tucked lines are out. */
+  readonly all: boolean;
+  /** What a closed section holds that must not go unseen: `1 local`, `1 out of range`. */
+  readonly holds: string;
+}
+
+export interface LineRow {
+  readonly kind: 'line';
+  /** The line's name. */
+  readonly id: string;
+  readonly label: string;
+  /** `3 parts`, in muted small type. */
+  readonly aside: string;
+  /** As shown: `°C`, `m²`. */
+  readonly unit: string;
+  readonly inset: boolean;
+}
+
+export type FootId = 'hours' | 'cost' | 'net' | 'tax' | 'gross' | 'deposit' | 'flags';
+
+export interface FootRow {
+  readonly kind: 'foot';
+  readonly id: FootId;
+  readonly label: string;
+  readonly unit: string;
+}
+
+export type BenchRow = SectionRow | LineRow | FootRow;
+
+export interface FlagView {
+  readonly look: 'stop' | 'watch' | 'advice' | 'needs' | 'range' | 'old' | 'loop' | 'waiting';
+  readonly sign: SignName;
+  /** `1 stop`, `2 need a figure`. */
+  readonly says: string;
+}
+
+export interface FootBox {
+  readonly figure: string;
+  readonly flags: readonly FlagView[];
+  readonly spoken: string;
+  readonly copied: string;
+}
+
+/** The card over a strip. */
+export interface HeadView {
+  /** `T07`, or `T07#2`. */
+  readonly key: string;
+  readonly label: string;
+  /** `900 × 445 × 600 mm`. */
+  readonly size: string;
+  readonly kit: string;
+  readonly kits: readonly { readonly value: string; readonly label: string }[];
+  readonly count: number;
+  readonly section: SectionFigures;
+  readonly issued: boolean;
+}
+
+export interface RecipeHead {
+  readonly title: string;
+  /** `laid flat for this job`; empty where there is nothing to add. */
+  readonly aside: string;
+}
+
+/** The whole bench at one moment. */
+export interface BenchView {
+  readonly recipe: RecipeHead;
+  /** Rows shown now, from the top: section heads and the lines that are out. */
+  readonly rows: readonly (SectionRow | LineRow)[];
+  readonly foot: readonly FootRow[];
+  readonly columns: readonly HeadView[];
+  /** A line's box, or a section's headline; `undefined` where the strip stays empty. */
+  readonly boxOf: (row: string, column: string) => BoxView | undefined;
+  readonly footOf: (row: FootId, column: string) => FootBox;
+}
+
+export interface BoxPlace {
+  readonly row: string;
+  readonly column: string;
+}
+
+export interface BoxChange extends BoxPlace {
+  /** As typed or pasted; the store reads it. */
+  readonly text: string;
+}

@@ -1,0 +1,206 @@
+import type { SectionFigures } from './section-figures.ts';
+import { litterLeaves } from './litter-leaves.ts';
+import type { Leaf } from './litter-leaves.ts';
+import { placeLabels } from './place-labels.ts';
+import { saySection } from './say-section.ts';
+import { sectionGeometry } from './section-geometry.ts';
+import type { Lamp, Layer, LinePart, Point, SectionGeometry } from './section-shapes.ts';
+
+/** Between labels: 72 mm, but never so near that they touch nor so far that they straggle, px. */
+const labelApart = (scale: number) => Math.min(15, Math.max(12, 72 * scale));
+/** From the floor to the middle of the lowest label, px. */
+const lowestLabel = 5.5;
+
+interface Drawing {
+  readonly figures: SectionFigures;
+  /** Pixels to one millimetre. */
+  readonly scale: number;
+  /** Whose section it is, for readers. */
+  readonly of: string;
+  readonly labels?: boolean;
+}
+
+/** The section of a tank to scale, side on, front at the left. */
+export function SectionDrawing({ figures, scale, of, labels = true }: Drawing) {
+  const geometry = sectionGeometry(figures);
+  if (!geometry) return <p class="undrawn">no measurements yet</p>;
+  const { left, right, bottom, top } = geometry.bounds;
+  const size = { width: right - left, height: top - bottom };
+  return (
+    <svg
+      class={geometry.over > 0 ? 'section misfits' : 'section'}
+      viewBox={`${left} ${-top} ${size.width} ${size.height}`}
+      style={{ '--mm': scale, '--w': size.width, '--h': size.height }}
+      role="img"
+      aria-label={`${of} ${saySection(geometry)}`}
+    >
+      <Air geometry={geometry} />
+      {geometry.layers.map((layer) => (
+        <LayerShape key={layer.part} layer={layer} geometry={geometry} />
+      ))}
+      <Tank geometry={geometry} />
+      {labels && <Labels geometry={geometry} scale={scale} />}
+    </svg>
+  );
+}
+
+function Air({ geometry: { depth, height, lamps, rayFoot } }: { readonly geometry: SectionGeometry }) {
+  return (
+    <>
+      <rect class="d-air" x="0" y={-height} width={depth} height={height} />
+      <svg x="0" y={-height} width={depth} height={height} viewBox={`0 ${-height} ${depth} ${height}`}>
+        {lamps.length > 0 && (
+          <path class="d-ray" d={lamps.map((lamp) => rayPath(lamp, height - 4, rayFoot)).join('')} />
+        )}
+      </svg>
+    </>
+  );
+}
+
+function rayPath({ centre, width }: Lamp, top: number, foot: number): string {
+  const half = width / 2;
+  return outlinePath([
+    { x: centre - half, y: top },
+    { x: centre + half, y: top },
+    { x: centre + half + 84, y: foot },
+    { x: centre - half - 84, y: foot },
+  ]);
+}
+
+function LayerShape({ layer, geometry }: { readonly layer: Layer; readonly geometry: SectionGeometry }) {
+  const d = outlinePath(layer.outline);
+  switch (layer.part) {
+    case 'drainage':
+      return <Filled name="d-drainage" pattern="pellets" d={d} />;
+    case 'water':
+      return <Water d={d} />;
+    case 'capping':
+      return <Filled name="d-capping" pattern="grains" d={d} />;
+    case 'soil':
+      return <Filled name="d-soil" pattern="crumbs" d={d} />;
+    case 'litter':
+      return <Litter outline={layer.outline} />;
+    case 'misfit':
+      return <Misfit d={d} geometry={geometry} />;
+  }
+}
+
+function Filled({ name, pattern, d }: { readonly name: string; readonly pattern: string; readonly d: string }) {
+  return (
+    <>
+      <path class={name} d={d} />
+      <path fill={`url(#${pattern})`} d={d} />
+    </>
+  );
+}
+
+function Water({ d }: { readonly d: string }) {
+  return (
+    <>
+      <path class="d-water" d={d} />
+      <path class="d-wet" fill="url(#pellets)" d={d} />
+    </>
+  );
+}
+
+/** The lower half is solid, leaves make the rest of the depth. */
+function Litter({ outline }: { readonly outline: readonly Point[] }) {
+  const [front, back, top] = outline;
+  if (!front || !back || !top) return null;
+  const litter = top.y - back.y;
+  const solid = litter / 2;
+  const base = [front, back, { x: back.x, y: back.y + solid }, { x: front.x, y: front.y + solid }];
+  return (
+    <>
+      <path class="d-litter" d={outlinePath(base)} />
+      {litterLeaves(front, back, litter).map((leaf, index) => (
+        <path
+          key={index}
+          class={leaf.pale ? 'd-leaf' : 'd-leaf-2'}
+          transform={leafPlace(leaf)}
+          d={leafPath(leaf.half)}
+        />
+      ))}
+    </>
+  );
+}
+
+function leafPlace({ at, turn }: Leaf): string {
+  return `translate(${round(at.x)} ${round(-at.y)}) rotate(${round(turn)})`;
+}
+
+function leafPath(half: number): string {
+  const h = round(half);
+  return `M${-h} 0Q0 ${round(-half * 0.68)} ${h} 0Q0 ${round(half * 0.6)} ${-h} 0z`;
+}
+
+function Misfit({ d, geometry: { depth } }: { readonly d: string; readonly geometry: SectionGeometry }) {
+  return (
+    <g class="d-misfit" data-depth={depth}>
+      <path class="d-misfit-ground" d={d} />
+      <path fill="url(#misfit)" d={d} />
+    </g>
+  );
+}
+
+const strokeClass: Readonly<Record<LinePart, string>> = {
+  mesh: 'd-mesh',
+  waterline: 'd-waterline',
+  damline: 'd-damline',
+  edge: 'd-edge',
+  door: 'd-door',
+  cover: 'd-cover',
+};
+
+function Tank({ geometry: { strokes, glass, lip, lamps } }: { readonly geometry: SectionGeometry }) {
+  return (
+    <>
+      <path class="d-glass" d={outlinePath(glass)} />
+      {lip.length > 0 && <path class="d-lip" d={outlinePath(lip)} />}
+      {strokes.map(({ part, points }, index) => (
+        <path key={index} class={strokeClass[part]} d={linePath(points)} />
+      ))}
+      {lamps.map(({ centre, width, foot }) => (
+        <g key={centre}>
+          <rect class="d-lamp" x={centre - width / 2} y={-foot - 19} width={width} height="20" rx="5" />
+          <rect class="d-led" x={centre - width / 2 + 6} y={-foot} width={Math.max(2, width - 12)} height="5" />
+        </g>
+      ))}
+    </>
+  );
+}
+
+function Labels({ geometry, scale }: { readonly geometry: SectionGeometry; readonly scale: number }) {
+  const px = (length: number) => length / scale;
+  const elbow = geometry.bounds.right + px(2.5);
+  const words = elbow + px(11);
+  const placed = placeLabels(geometry.labels, px(labelApart(scale)), px(lowestLabel));
+  return (
+    <>
+      <g class="d-leader">
+        {placed.map(({ at, y, word }) => (
+          <path key={word} d={linePath([at, { x: elbow, y: at.y }, { x: words - px(2.5), y }])} />
+        ))}
+      </g>
+      <g class="d-word">
+        {placed.map(({ word, figure, tone, y }) => (
+          <text key={word} class={tone} x={round(words)} y={round(-y)}>
+            {word} <tspan class="d-fig">{figure}</tspan>
+          </text>
+        ))}
+      </g>
+    </>
+  );
+}
+
+function outlinePath(points: readonly Point[]): string {
+  return `${linePath(points)}z`;
+}
+
+function linePath(points: readonly Point[]): string {
+  return points.map(({ x, y }, index) => `${index === 0 ? 'M' : 'L'}${round(x)} ${round(-y)}`).join('');
+}
+
+function round(mm: number): number {
+  return Math.round(mm * 10) / 10 + 0;
+}

@@ -1,0 +1,31 @@
+import type { Tank } from '#shared-calc/records/records.ts';
+
+/**
+ * What a section drawing is drawn from, all in mm and counts, as the column's own boxes give it.
+ * `undefined` is a figure not known yet: what rests on it is left out and said.
+ */
+export interface SectionFigures {
+  readonly shape: Tank['shape'];
+  /** Inside, front to back, at the deepest. */
+  readonly overallDepth: number | undefined;
+  readonly insideHeight: number | undefined;
+  readonly damHeight: number | undefined;
+  readonly glass: number | undefined;
+  readonly baseGlass: number | undefined;
+  readonly frontBow: number | undefined;
+  readonly sideReturn: number | undefined;
+  readonly frontVent: number | undefined;
+  readonly drainage: number | undefined;
+  readonly drainGap: number | undefined;
+  readonly meshThickness: number | undefined;
+  readonly meshUpturn: number | undefined;
+  readonly capping: number | undefined;
+  readonly beadWidth: number | undefined;
+  readonly beadHeight: number | undefined;
+  /** Negative where the layers leave no room under the dam. */
+  readonly soilFront: number | undefined;
+  readonly soilRise: number | undefined;
+  readonly litter: number | undefined;
+  readonly coverVent: number | undefined;
+  readonly lamps: number | undefined;
+}

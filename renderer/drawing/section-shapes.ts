@@ -1,0 +1,62 @@
+/** A place in the section: mm from the inside of the front glass, mm up from the inside floor. */
+export interface Point {
+  readonly x: number;
+  readonly y: number;
+}
+
+export type LayerPart = 'drainage' | 'water' | 'capping' | 'soil' | 'litter' | 'misfit';
+export type LinePart = 'mesh' | 'waterline' | 'damline' | 'edge' | 'door' | 'cover';
+
+export interface Layer {
+  readonly part: LayerPart;
+  readonly outline: readonly Point[];
+}
+
+export interface Stroke {
+  readonly part: LinePart;
+  readonly points: readonly Point[];
+}
+
+export interface Lamp {
+  readonly centre: number;
+  readonly width: number;
+  /** Underside of the bar, mm above the floor. */
+  readonly foot: number;
+}
+
+export interface LabelWanted {
+  readonly word: string;
+  readonly figure: string;
+  /** The place its leader points at. */
+  readonly at: Point;
+  readonly tone: 'plain' | 'water' | 'wrong';
+}
+
+export interface Bounds {
+  readonly left: number;
+  readonly right: number;
+  readonly bottom: number;
+  readonly top: number;
+}
+
+export interface SectionGeometry {
+  readonly depth: number;
+  readonly height: number;
+  /** Bottom to top, in the order they are laid. */
+  readonly layers: readonly Layer[];
+  readonly strokes: readonly Stroke[];
+  /** Floor and back pane, and whatever stands full height at the front. */
+  readonly glass: readonly Point[];
+  /** The front pane up to the dam, none where the front is one pane. */
+  readonly lip: readonly Point[];
+  readonly lamps: readonly Lamp[];
+  /** Foot of the lamps' light on the way down. */
+  readonly rayFoot: number;
+  readonly labels: readonly LabelWanted[];
+  readonly bounds: Bounds;
+  /** How far the layers stand too high, mm; 0 where they fit. */
+  readonly over: number;
+}
+
+/** Room above the tank for lamps, mm. */
+export const lampRoom = 62;

@@ -1,0 +1,43 @@
+import type { Ref } from 'preact';
+import { Sign } from './sign.tsx';
+
+interface Find {
+  readonly label: string;
+  readonly placeholder: string;
+  readonly options: readonly string[];
+  readonly field: Ref<HTMLInputElement>;
+  /** Called with what was typed once Enter or a choice settles it; says whether it was found. */
+  readonly go: (words: string) => boolean;
+}
+
+/** Finds a line, a tank or a place by its words; `/` leads here from anywhere. */
+export function FindField({ label, placeholder, options, field, go }: Find) {
+  const settle = (input: HTMLInputElement) => {
+    const found = input.value.trim() !== '' && go(input.value.trim());
+    input.ariaInvalid = String(!found);
+    if (found) input.value = '';
+  };
+  return (
+    <label class="find">
+      <span class="unseen">{label}</span>
+      <Sign name="find" />
+      <input
+        ref={field}
+        type="search"
+        placeholder={placeholder}
+        list="find-options"
+        autocomplete="off"
+        spellcheck={false}
+        onKeyDown={(event) => {
+          if (event.key === 'Enter') settle(event.currentTarget);
+        }}
+      />
+      <datalist id="find-options">
+        {options.map((option) => (
+          <option key={option} value={option} />
+        ))}
+      </datalist>
+      <kbd>/</kbd>
+    </label>
+  );
+}

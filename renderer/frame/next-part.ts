@@ -1,0 +1,31 @@
+/** The parts of the page in the order F6 goes through them: each names what takes the keyboard there. */
+const parts = [
+  '.rail [aria-current]',
+  '#work .ag-cell.chosen, #work .ag-cell[tabindex="-1"], #work h1',
+  '#slip',
+  '.status button',
+];
+
+/** Gives the keyboard to the next part of the page that is there; going on from the last is the first again. */
+export function focusNextPart(page: Document, back: boolean): void {
+  const there = parts.flatMap((part) => {
+    const at = firstOf(page, part);
+    return at ? [at] : [];
+  });
+  const here = there.findIndex((at) => regionOf(at)?.contains(page.activeElement));
+  const next = here < 0 ? 0 : (here + (back ? there.length - 1 : 1)) % there.length;
+  there[next]?.focus();
+}
+
+/** The first choice that is there: an earlier word of the list before a later one. */
+function firstOf(page: Document, list: string): HTMLElement | undefined {
+  for (const word of list.split(', ')) {
+    const found = page.querySelector<HTMLElement>(word);
+    if (found) return found;
+  }
+  return undefined;
+}
+
+function regionOf(at: HTMLElement): Element | null {
+  return at.closest('.rail, #work, #slip, .status');
+}

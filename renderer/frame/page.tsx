@@ -1,0 +1,86 @@
+import type { ReadonlySignal } from '@preact/signals';
+import { useEffect, useRef } from 'preact/hooks';
+import { Desk } from './desk.tsx';
+import { FindField } from './find-field.tsx';
+import { KeysSheet } from './keys-sheet.tsx';
+import { focusNextPart } from './next-part.ts';
+import { pageAct } from './page-keys.ts';
+import type { PageAct } from './page-keys.ts';
+import type { PageView } from './page-view.ts';
+import { PlaceTop } from './place-top.tsx';
+import { places } from './places.ts';
+import type { Route } from './place-route.ts';
+import { QuietLine } from './quiet-line.tsx';
+
+interface PageParts {
+  readonly page: PageView;
+  readonly route: ReadonlySignal<Route>;
+}
+
+/** The page: the desk with the place that the link names, and the keys that work everywhere. */
+export function Page({ page, route }: PageParts) {
+  const find = useRef<HTMLInputElement>(null);
+  const sheet = useRef<HTMLDialogElement>(null);
+  const here = route.value;
+  const title = places.find((place) => place.id === here.place)?.title ?? '';
+  const view = page.place(here);
+  useEffect(() => {
+    document.title = `${title}, ${view.about === '' ? 'Loamwright' : `${view.about}, Loamwright`}`;
+  }, [title, view.about]);
+  useEffect(() => {
+    const run = (act: PageAct) => runPageAct(act, { page, find: find.current, sheet: sheet.current });
+    return listenForKeys(run);
+  }, []);
+  return (
+    <>
+      <Desk
+        here={here.place}
+        workshop={page.workshop.value}
+        work={
+          <main class={view.look} id="work" tabIndex={-1} key={here.place}>
+            <PlaceTop title={title} about={view.about} aside={view.aside} acts={view.acts}>
+              {view.find && <FindField {...view.find} field={find} />}
+            </PlaceTop>
+            {view.work}
+          </main>
+        }
+        slip={view.slip}
+        line={<QuietLine view={page.line.value} acts={page.lineActs} keys={page.keys} />}
+      />
+      <KeysSheet sheet={sheet} />
+    </>
+  );
+}
+
+interface Reach {
+  readonly page: PageView;
+  readonly find: HTMLInputElement | null;
+  readonly sheet: HTMLDialogElement | null;
+}
+
+function runPageAct(act: PageAct, { page, find, sheet }: Reach): void {
+  const acts: Readonly<Record<PageAct, () => void>> = {
+    find: () => find?.focus(),
+    keys: () => (sheet?.open ? sheet.close() : sheet?.showModal()),
+    undo: page.lineActs.undo,
+    redo: page.lineActs.redo,
+    'next flag': () => page.nextFlag(false),
+    'flag before': () => page.nextFlag(true),
+    'next part': () => focusNextPart(document, false),
+    'part before': () => focusNextPart(document, true),
+  };
+  acts[act]();
+}
+
+function listenForKeys(run: (act: PageAct) => void): () => void {
+  const onKey = (event: KeyboardEvent) => {
+    const { key, ctrlKey, metaKey, altKey, shiftKey, target } = event;
+    const inField = target instanceof Element && target.closest('input, textarea, select') !== null;
+    const act = pageAct({ key, ctrlKey, metaKey, altKey, shiftKey, inField });
+    if (!act) return;
+    event.preventDefault();
+    run(act);
+  };
+  document.addEventListener('keydown', onKey);
+  return () => document.removeEventListener('keydown', onKey);
+}

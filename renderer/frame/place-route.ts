@@ -1,0 +1,30 @@
+import { places } from './places.ts';
+import type { PlaceId } from './places.ts';
+
+/** Where the page stands: a place, and within it what the rest of the link names (`#/quotes/Q-0027`). */
+export interface Route {
+  readonly place: PlaceId;
+  readonly rest: readonly string[];
+}
+
+const home: Route = { place: 'bench', rest: [] };
+
+/** Reads a link's hash; one that names no place leads to the size bench. */
+export function readRoute(hash: string): Route {
+  const [name = '', ...rest] = hash.replace(/^#\/?/, '').split('/').map(decoded);
+  const place = places.find((each) => each.id === name);
+  return place ? { place: place.id, rest: rest.filter((part) => part !== '') } : home;
+}
+
+export function writeRoute(place: PlaceId, ...rest: readonly string[]): string {
+  return `#/${[place, ...rest.map(encodeURIComponent)].join('/')}`;
+}
+
+/** A part that is no proper escape is taken as it stands. */
+function decoded(part: string): string {
+  try {
+    return decodeURIComponent(part);
+  } catch {
+    return part;
+  }
+}

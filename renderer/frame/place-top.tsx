@@ -1,0 +1,37 @@
+import type { ComponentChildren } from 'preact';
+import type { PlaceAct } from './frame-view.ts';
+
+interface Top {
+  readonly title: string;
+  /** What the place is about now: a job's title. */
+  readonly about: string;
+  readonly aside: string;
+  readonly acts: readonly PlaceAct[];
+  /** The find field, where the place has one. */
+  readonly children?: ComponentChildren;
+}
+
+/** The head of a place: its name, what it is about, and its acts; the last act is the main one. */
+export function PlaceTop({ title, about, aside, acts, children }: Top) {
+  return (
+    <header class="top">
+      <h1 tabIndex={-1}>{title}</h1>
+      <p class="job">
+        {about} <span class="aside">{aside}</span>
+      </p>
+      {children}
+      {acts.map((act) => (
+        <button
+          key={act.label}
+          class={act.main ? 'button act' : 'button'}
+          type="button"
+          disabled={act.run === undefined}
+          title={act.hint}
+          onClick={act.run}
+        >
+          {act.label}
+        </button>
+      ))}
+    </header>
+  );
+}

@@ -1,0 +1,48 @@
+import type { QuietLineActs, QuietLineView } from './frame-view.ts';
+
+interface QuietLineParts {
+  readonly view: QuietLineView;
+  readonly acts: QuietLineActs;
+  readonly keys: readonly (readonly [key: string, does: string])[];
+}
+
+/** What is saved, what *Undo* takes back, the last thing said, and the keys of the place. */
+export function QuietLine({ view, acts, keys }: QuietLineParts) {
+  return (
+    <footer class="status">
+      <span role="status">{view.saved}</span>
+      <Step act="Undo" does={view.undo} run={acts.undo} />
+      <Step act="Redo" does={view.redo} run={acts.redo} />
+      <span class={view.said?.refused ? 'last-said refused' : 'last-said'} role="alert">
+        {view.said?.words}
+      </span>
+      <span class="keys">
+        {keys.map(([key, does]) => (
+          <span key={key}>
+            <kbd>{key}</kbd> {does}
+          </span>
+        ))}
+      </span>
+    </footer>
+  );
+}
+
+function Step({
+  act,
+  does,
+  run,
+}: {
+  readonly act: string;
+  readonly does: string | undefined;
+  readonly run: () => void;
+}) {
+  if (does === undefined) return <span>Nothing to {act.toLowerCase()}</span>;
+  return (
+    <span>
+      <button type="button" onClick={run}>
+        {act}
+      </button>{' '}
+      {does}
+    </span>
+  );
+}

@@ -1,0 +1,44 @@
+import { placeGroups } from './places.ts';
+import type { PlaceId } from './places.ts';
+import { writeRoute } from './place-route.ts';
+
+interface RailView {
+  readonly here: PlaceId;
+  /** The workshop's name, at the foot. */
+  readonly workshop: string;
+}
+
+/** The places at the left; the current one is marked. */
+export function Rail({ here, workshop }: RailView) {
+  return (
+    <nav class="rail" aria-label="Places">
+      <p class="mark">
+        <Mark />
+        Loamwright
+      </p>
+      {placeGroups.map((group) => (
+        <ul key={group[0].id}>
+          {group.map(({ id, title }) => (
+            <li key={id}>
+              <a href={writeRoute(id)} aria-current={id === here ? 'page' : undefined}>
+                {title}
+              </a>
+            </li>
+          ))}
+        </ul>
+      ))}
+      <p class="book">{workshop}</p>
+    </nav>
+  );
+}
+
+function Mark() {
+  return (
+    <svg viewBox="0 0 20 20" aria-hidden="true">
+      <path class="m-glass" d="M2.5 1.5v17h15v-17" />
+      <path class="m-litter" d="M4 9.5h12v2H4z" />
+      <path class="m-soil" d="M4 12h12v3H4z" />
+      <path class="m-clay" d="M4 15.5h12V17H4z" />
+    </svg>
+  );
+}

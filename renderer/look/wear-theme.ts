@@ -1,0 +1,7 @@
+export type Theme = 'system' | 'light' | 'dark';
+
+/** Lets the page wear a theme; `system` follows the machine. */
+export function wearTheme(page: HTMLElement, theme: Theme): void {
+  if (theme === 'system') delete page.dataset['theme'];
+  else page.dataset['theme'] = theme;
+}

@@ -1,0 +1,13 @@
+import { render } from 'preact';
+import './look/tokens.css';
+import './look/parts.css';
+import './look/bench.css';
+import './look/print.css';
+import { followRoute } from './frame/follow-route.ts';
+import { Page } from './frame/page.tsx';
+import type { PageView } from './frame/page-view.ts';
+
+/** Puts the page on the document; called once. */
+export function mountPage(page: PageView): void {
+  render(<Page page={page} route={followRoute(window)} />, document.body);
+}

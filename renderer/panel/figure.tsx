@@ -1,0 +1,16 @@
+import type { FigureView } from './panel-view.ts';
+
+/** A figure with its unit beside it, kept on one line. */
+export function Figure({ of: { figure, unit } }: { readonly of: FigureView }) {
+  return (
+    <>
+      {figure}
+      {unit !== '' && (
+        <>
+          {'\u00a0'}
+          <span class="u">{unit}</span>
+        </>
+      )}
+    </>
+  );
+}

@@ -1,0 +1,57 @@
+import { Figure } from './figure.tsx';
+import type { EffectView, HouseView, PanelActs } from './panel-view.ts';
+
+interface House {
+  readonly house: HouseView;
+  readonly acts: Pick<PanelActs, 'backToHouse' | 'sendToHouse'>;
+}
+
+/** The house's value, the ways back to it and out to it, and what the local value changes. */
+export function HousePart({ house, acts }: House) {
+  return (
+    <section class="house">
+      <h3>House value</h3>
+      <p class="house-figure">
+        <Figure of={house} />
+      </p>
+      <div class="pair">
+        {house.canGoBack && (
+          <button class="button" type="button" onClick={acts.backToHouse}>
+            Back to house
+          </button>
+        )}
+        {house.canSend && (
+          <button class="button" type="button" onClick={acts.sendToHouse}>
+            Send to house
+          </button>
+        )}
+      </div>
+      {house.effects.length > 0 && (
+        <table class="effects">
+          <caption>{house.caption}</caption>
+          <tbody>
+            {house.effects.map((effect) => (
+              <Effect key={effect.label} effect={effect} />
+            ))}
+          </tbody>
+        </table>
+      )}
+    </section>
+  );
+}
+
+function Effect({ effect }: { readonly effect: EffectView }) {
+  return (
+    <tr>
+      <th scope="row">{effect.label}</th>
+      <td>
+        <span class="unseen">house </span>
+        {effect.houseFigure}
+      </td>
+      <td>
+        <span class="unseen">now </span>
+        <Figure of={effect} />
+      </td>
+    </tr>
+  );
+}

@@ -1,0 +1,89 @@
+import type { RuleHelp } from '#renderer/writing/rule-help.ts';
+
+export interface FigureView {
+  readonly figure: string;
+  /** As shown; empty where the figure needs none. */
+  readonly unit: string;
+}
+
+/** How the box stands: one line for its state, one for each flag, each with its reason. */
+export interface StandingView {
+  readonly look:
+    | 'local'
+    | 'job'
+    | 'needs'
+    | 'range'
+    | 'waiting'
+    | 'loop'
+    | 'old'
+    | 'issued'
+    | 'stop'
+    | 'watch'
+    | 'advice'
+    | 'holds';
+  readonly words: string;
+}
+
+/** A rule with its figures put in; `strong` pieces are the figures. */
+export interface PutInView {
+  readonly pieces: readonly { readonly text: string; readonly strong: boolean }[];
+  /** The same in words; empty where they would say no more. */
+  readonly words: string;
+}
+
+export interface SourceView {
+  readonly name: string;
+  readonly figure: string;
+  /** `house rule, from the dam of T08`. */
+  readonly from: string;
+  /** It has a working of its own to step down to. */
+  readonly steps: boolean;
+}
+
+export interface EffectView extends FigureView {
+  readonly label: string;
+  /** With the house's value instead, in the same unit. */
+  readonly houseFigure: string;
+}
+
+export interface HouseView extends FigureView {
+  readonly canGoBack: boolean;
+  readonly canSend: boolean;
+  /** `What the local rule changes`. */
+  readonly caption: string;
+  readonly effects: readonly EffectView[];
+}
+
+/** Everything the slip says of one box; a part with nothing to say is left out. */
+export interface PanelView {
+  /** Another box, another slip: `drain_gap T08`. */
+  readonly id: string;
+  /** `T08, Drainage`. */
+  readonly where: string;
+  /** The boxes stepped down from, nearest last. */
+  readonly steppedFrom: readonly string[];
+  readonly title: string;
+  readonly answer: FigureView;
+  /** Empty for what no rule can name. */
+  readonly nameInRules: string;
+  readonly standing: readonly StandingView[];
+  readonly rule?: { readonly kind: 'Rule' | 'Figure' | 'Choice'; readonly text: string; readonly closed: boolean };
+  readonly putIn?: PutInView;
+  readonly sources: readonly SourceView[];
+  readonly house?: HouseView;
+  readonly caution?: { readonly words: string; readonly decides: string };
+  readonly note?: { readonly text: string; readonly closed: boolean };
+}
+
+export interface PanelActs {
+  readonly help: RuleHelp;
+  /** A sentence where it is refused; then the text stays in the field. */
+  readonly write: (text: string) => string | undefined;
+  readonly stepDown: (name: string) => void;
+  readonly stepUp: () => void;
+  readonly backToHouse: () => void;
+  readonly sendToHouse: () => void;
+  readonly writeNote: (text: string) => void;
+  /** Gives the keyboard back to the bench. */
+  readonly leave: () => void;
+}

@@ -1,0 +1,125 @@
+import { Sign } from '#renderer/frame/sign.tsx';
+import type { SignName } from '#renderer/frame/sign.tsx';
+import { RuleField } from '#renderer/writing/rule-field.tsx';
+import { Figure } from './figure.tsx';
+import { HousePart } from './house-part.tsx';
+import type { PanelActs, PanelView, StandingView } from './panel-view.ts';
+import { WorkingPart } from './working-part.tsx';
+
+interface Panel {
+  /** `undefined` while no box is chosen. */
+  readonly view: PanelView | undefined;
+  readonly acts: PanelActs;
+}
+
+/** One slip about one box: what stands in it, why, and what may be done with it. */
+export function WorkingPanel({ view, acts }: Panel) {
+  return (
+    <aside class="slip" aria-label="Working panel" id="slip" tabIndex={-1}>
+      {view ? <Slip key={view.id} view={view} acts={acts} /> : <p class="aside">Choose a box to see its working.</p>}
+    </aside>
+  );
+}
+
+function Slip({ view, acts }: { readonly view: PanelView; readonly acts: PanelActs }) {
+  return (
+    <>
+      <SlipHead view={view} acts={acts} />
+      {view.rule && (
+        <section>
+          <h3>{view.rule.kind}</h3>
+          <RuleField
+            text={view.rule.text}
+            label={`${view.rule.kind} of ${view.title}, ${view.where}`}
+            help={acts.help}
+            settle={acts.write}
+            cancel={acts.leave}
+            form="panel"
+            readOnly={view.rule.closed}
+          />
+        </section>
+      )}
+      <WorkingPart putIn={view.putIn} sources={view.sources} stepDown={acts.stepDown} />
+      {view.house && <HousePart house={view.house} acts={acts} />}
+      {view.caution && (
+        <section class="caution">
+          <h3>Caution</h3>
+          <p>{view.caution.words}</p>
+          <p class="decides">{view.caution.decides}</p>
+        </section>
+      )}
+      {view.note && <NotePart note={view.note} acts={acts} />}
+    </>
+  );
+}
+
+function SlipHead({ view, acts }: { readonly view: PanelView; readonly acts: PanelActs }) {
+  const above = view.steppedFrom.at(-1);
+  return (
+    <header>
+      <p class="where">{view.where}</p>
+      <h2>{view.title}</h2>
+      <p class="answer">
+        <Figure of={view.answer} />
+      </p>
+      {view.nameInRules !== '' && (
+        <p class="name-in-rules">
+          <code>{view.nameInRules}</code>
+        </p>
+      )}
+      {above !== undefined && (
+        <p class="step-up">
+          <button type="button" onClick={acts.stepUp}>
+            <Sign name="step" />
+            up to {above}
+          </button>
+        </p>
+      )}
+      {view.standing.map((standing) => (
+        <Standing key={standing.words} standing={standing} />
+      ))}
+    </header>
+  );
+}
+
+const signOf: Readonly<Partial<Record<StandingView['look'], SignName>>> = {
+  needs: 'need',
+  range: 'range',
+  waiting: 'wait',
+  loop: 'loop',
+  old: 'old',
+  issued: 'issued',
+  stop: 'stop',
+  watch: 'watch',
+  advice: 'advice',
+};
+
+function Standing({ standing: { look, words } }: { readonly standing: StandingView }) {
+  const sign = signOf[look];
+  return (
+    <p class="standing" data-state={look}>
+      {look === 'local' && <span class="notch" aria-hidden="true" />}
+      {sign && <Sign name={sign} />}
+      <span>{words}</span>
+    </p>
+  );
+}
+
+function NotePart({ note, acts }: { readonly note: NonNullable<PanelView['note']>; readonly acts: PanelActs }) {
+  return (
+    <section>
+      <h3>
+        <label for="note">Note</label>
+      </h3>
+      <textarea
+        id="note"
+        class="well note"
+        rows={1}
+        readOnly={note.closed}
+        maxLength={2_000}
+        defaultValue={note.text}
+        onChange={(event) => acts.writeNote(event.currentTarget.value)}
+      />
+    </section>
+  );
+}

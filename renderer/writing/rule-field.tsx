@@ -1,0 +1,123 @@
+import type { TargetedKeyboardEvent } from 'preact';
+import { useId, useLayoutEffect, useRef } from 'preact/hooks';
+import { CompletionList } from './completion-list.tsx';
+import { markedText } from './marked-text.ts';
+import { fieldAct } from './rule-keys.ts';
+import type { RuleCheck, RuleHelp, RuleHint } from './rule-help.ts';
+import { useRuleText } from './use-rule-text.ts';
+
+/** Where the writer goes on after a text is settled. */
+export type Onward = 'stay' | 'down' | 'up' | 'right' | 'left';
+
+export interface RuleFieldParts {
+  readonly text: string;
+  readonly label: string;
+  readonly help: RuleHelp;
+  /** Takes the text, or says in a sentence why not; then the field stays as it is. */
+  readonly settle: (text: string, onward: Onward) => string | undefined;
+  readonly cancel: () => void;
+  /** `box`: one line over a box of the bench, from which Enter and Tab go on. */
+  readonly form: 'panel' | 'box';
+  /** Takes the keyboard once it stands, with the cursor at the end. */
+  readonly focus?: 'end';
+  /** The text is a first key just typed: names are offered at once. */
+  readonly begun?: boolean;
+  readonly readOnly?: boolean;
+}
+
+/** One rule or figure being written: names complete in a list under it, faults are marked at their place and said below. */
+export function RuleField(parts: RuleFieldParts) {
+  const id = useId();
+  const field = useRef<HTMLTextAreaElement>(null);
+  const writing = useRuleText(parts, (at) => queueMicrotask(() => field.current?.setSelectionRange(at, at)));
+  const { text, cursor, offers, active, refused } = writing;
+  const check = parts.help.check(text);
+  const faults = refused === undefined ? check.faults.map((fault) => fault.says) : [refused];
+  useLayoutEffect(() => takeFocus(field.current, parts.focus), []);
+  useLayoutEffect(() => fit(field.current), [text]);
+
+  const onKeyDown = (event: TargetedKeyboardEvent<HTMLTextAreaElement>) => {
+    const act = fieldAct(event, { listed: offers.length > 0, active, form: parts.form });
+    if (!act) return;
+    event.preventDefault();
+    event.stopPropagation();
+    writing.run(act);
+  };
+  return (
+    <div class={`rule-field in-${parts.form}`}>
+      <div class="rule-well" data-faulty={faults.length > 0}>
+        <Marks text={text} check={check} />
+        <textarea
+          ref={field}
+          rows={1}
+          value={text}
+          readOnly={parts.readOnly}
+          spellcheck={false}
+          autocomplete="off"
+          maxLength={2_000}
+          aria-label={parts.label}
+          aria-autocomplete="list"
+          aria-controls={offers.length > 0 ? `${id}-list` : undefined}
+          aria-activedescendant={active >= 0 ? `${id}-${active}` : undefined}
+          aria-invalid={faults.length > 0}
+          aria-describedby={`${id}-said`}
+          onInput={(event) => writing.put(event.currentTarget.value, event.currentTarget.selectionStart)}
+          onSelect={(event) => writing.moved(event.currentTarget.selectionStart)}
+          onKeyDown={onKeyDown}
+          onBlur={writing.left}
+        />
+      </div>
+      {offers.length > 0 && <CompletionList id={id} offers={offers} active={active} take={writing.accept} />}
+      <Said id={`${id}-said`} faults={faults} hint={offers.length === 0 ? parts.help.hint(text, cursor) : undefined} />
+    </div>
+  );
+}
+
+/** The same text under the field, where its parts can be set apart. */
+function Marks({ text, check }: { readonly text: string; readonly check: RuleCheck }) {
+  return (
+    <div class="rule-marks" aria-hidden="true">
+      {markedText(text, check).map((piece, index) => (
+        <span key={index} class={piece.look}>
+          {piece.text}
+        </span>
+      ))}
+    </div>
+  );
+}
+
+interface SaidParts {
+  readonly id: string;
+  readonly faults: readonly string[];
+  readonly hint: RuleHint | undefined;
+}
+
+function Said({ id, faults, hint }: SaidParts) {
+  return (
+    <div id={id} class="rule-said" aria-live="polite">
+      {faults.map((says) => (
+        <p key={says} class="rule-fault">
+          {says}
+        </p>
+      ))}
+      {faults.length === 0 && hint && (
+        <p class="hint">
+          <code>{hint.written}</code> {hint.says}
+        </p>
+      )}
+    </div>
+  );
+}
+
+function takeFocus(field: HTMLTextAreaElement | null, focus: 'end' | undefined): void {
+  if (!field || focus === undefined) return;
+  field.focus();
+  field.setSelectionRange(field.value.length, field.value.length);
+}
+
+/** As high as its text. */
+function fit(field: HTMLTextAreaElement | null): void {
+  if (!field) return;
+  field.style.height = 'auto';
+  field.style.height = `${field.scrollHeight}px`;
+}

@@ -1,0 +1,49 @@
+import type { Onward } from './rule-field.tsx';
+
+export type FieldAct =
+  | { readonly act: 'walk'; readonly by: 1 | -1 }
+  | { readonly act: 'accept' }
+  | { readonly act: 'close' }
+  | { readonly act: 'cancel' }
+  | { readonly act: 'settle'; readonly onward: Onward };
+
+export interface FieldState {
+  /** Names are offered under the field. */
+  readonly listed: boolean;
+  /** The offer walked to; -1 for none, so that Enter settles what was typed. */
+  readonly active: number;
+  readonly form: 'panel' | 'box';
+}
+
+interface Press {
+  readonly key: string;
+  readonly shiftKey: boolean;
+  readonly isComposing: boolean;
+}
+
+/** What a key does in a field of rules; `undefined` leaves it to the browser. */
+export function fieldAct(press: Press, state: FieldState): FieldAct | undefined {
+  if (press.isComposing) return undefined;
+  return (state.listed ? listAct(press, state) : undefined) ?? textAct(press, state);
+}
+
+function listAct({ key }: Press, { active }: FieldState): FieldAct | undefined {
+  if (key === 'ArrowDown') return { act: 'walk', by: 1 };
+  if (key === 'ArrowUp') return { act: 'walk', by: -1 };
+  if (key === 'Escape') return { act: 'close' };
+  return active >= 0 && (key === 'Enter' || key === 'Tab') ? { act: 'accept' } : undefined;
+}
+
+function textAct({ key, shiftKey }: Press, { form }: FieldState): FieldAct | undefined {
+  if (key === 'Escape') return { act: 'cancel' };
+  if (form === 'panel') return key === 'Enter' ? { act: 'settle', onward: 'stay' } : undefined;
+  if (key === 'Enter') return { act: 'settle', onward: shiftKey ? 'up' : 'down' };
+  return key === 'Tab' ? { act: 'settle', onward: shiftKey ? 'left' : 'right' } : undefined;
+}
+
+/** The next offer round the list. */
+export function nextOffer(active: number, by: 1 | -1, count: number): number {
+  const next = active + by;
+  if (next >= count) return 0;
+  return next < 0 ? count - 1 : next;
+}

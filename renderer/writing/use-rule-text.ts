@@ -1,0 +1,79 @@
+import { useLayoutEffect, useRef, useState } from 'preact/hooks';
+import type { Onward, RuleFieldParts } from './rule-field.tsx';
+import { nextOffer } from './rule-keys.ts';
+import type { FieldAct } from './rule-keys.ts';
+import type { Completion } from './rule-help.ts';
+
+/** A text being written, with the names offered for it and why it was refused. */
+export interface RuleText {
+  readonly text: string;
+  readonly cursor: number;
+  readonly offers: readonly Completion[];
+  readonly active: number;
+  readonly refused: string | undefined;
+  readonly put: (text: string, cursor: number) => void;
+  readonly moved: (cursor: number) => void;
+  readonly accept: (offer: Completion) => void;
+  readonly run: (act: FieldAct) => void;
+  /** The keyboard went elsewhere. */
+  readonly left: () => void;
+}
+
+export function useRuleText(parts: RuleFieldParts, placeCursor: (at: number) => void): RuleText {
+  const [text, setText] = useState(parts.text);
+  const [cursor, setCursor] = useState(parts.text.length);
+  const [offers, setOffers] = useState(() => firstOffers(parts));
+  const [active, setActive] = useState(-1);
+  const [refused, setRefused] = useState<string>();
+  useGiven(parts.text, setText);
+
+  const put = (next: string, at: number) => {
+    setText(next);
+    setCursor(at);
+    setActive(-1);
+    setRefused(undefined);
+    setOffers(parts.help.complete(next, at));
+  };
+  const accept = (offer: Completion) => {
+    const at = offer.from + offer.insert.length;
+    put(text.slice(0, offer.from) + offer.insert + text.slice(offer.to), at);
+    setOffers([]);
+    placeCursor(at);
+  };
+  const settle = (onward: Onward) => setRefused(parts.settle(text, onward));
+  const cancel = () => {
+    put(parts.text, parts.text.length);
+    setOffers([]);
+    parts.cancel();
+  };
+  const run = (act: FieldAct) => {
+    const offer = offers[active];
+    if (act.act === 'walk') setActive(nextOffer(active, act.by, offers.length));
+    else if (act.act === 'close') setOffers([]);
+    else if (act.act === 'settle') settle(act.onward);
+    else if (act.act === 'cancel') cancel();
+    else if (offer) accept(offer);
+  };
+  const left = () => {
+    setOffers([]);
+    if (parts.form === 'panel' && text !== parts.text) settle('stay');
+  };
+  return { text, cursor, offers, active, refused, put, moved: setCursor, accept, run, left };
+}
+
+/** A text given anew from outside takes the place of what stands in the field. */
+function useGiven(given: string, setText: (text: string) => void): void {
+  const before = useRef(given);
+  useLayoutEffect(() => {
+    if (before.current === given) return;
+    before.current = given;
+    setText(given);
+  }, [given]);
+}
+
+/** A choice shows what it may be as soon as it opens. */
+function firstOffers({ help, text, begun, focus }: RuleFieldParts): readonly Completion[] {
+  if (focus === undefined) return [];
+  const offers = help.complete(text, text.length);
+  return begun ? offers : offers.filter((offer) => offer.kind === 'choice');
+}
