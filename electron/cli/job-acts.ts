@@ -8,7 +8,6 @@ import type { Result } from '#shared-calc/result.ts';
 import { sayJobFault } from '#shared-calc/words/say-job-fault.ts';
 import { refusal, type Outcome } from './outcome.ts';
 import type { Arguments } from './read-arguments.ts';
-import { tellNotices } from './tell-notices.ts';
 import { textTable } from './text-table.ts';
 import { withBook } from './with-book.ts';
 
@@ -27,8 +26,7 @@ export function actOnJob(given: Arguments, work: (records: Records) => Result<Jo
     if (!act.ok) return refusal(sayJobFault(act.fault));
     const says = write(book, act.value.change);
     if (says !== undefined) return refusal(says);
-    tellNotices(act.value.notices ?? []);
-    return answer(book.records(), act.value.job);
+    return answer(book.records(), act.value);
   });
 }
 
@@ -38,11 +36,11 @@ function write(book: Book, change: Change): string | undefined {
   return written.ok ? undefined : sayEditFault(written.fault);
 }
 
-function answer(records: Records, id: string): Outcome {
+function answer(records: Records, { job: id, notices = [] }: JobAct): Outcome {
   const job = records.job.get(id);
   if (!job) throw new Error(`job ${id} was written and is not there`);
   const summary = jobSummary(records, job);
-  return { is: 'answer', json: jobJson(summary), table: () => jobTable([summary]) };
+  return { is: 'answer', json: jobJson(summary), table: () => jobTable([summary]), notices };
 }
 
 /** A job as `--json` gives it. */

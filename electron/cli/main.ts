@@ -54,7 +54,10 @@ function unknownCommand(word: string, next = ''): string {
 }
 
 function end(outcome: Outcome, given: Arguments | undefined, { stdout, stderr }: Streams): number {
-  if (outcome.is === 'answer') stdout.write(print(outcome, given));
+  if (outcome.is === 'answer') {
+    for (const notice of outcome.notices ?? []) stderr.write(`${notice}\n`);
+    stdout.write(print(outcome, given));
+  }
   if (outcome.is === 'refused') {
     for (const says of outcome.says) stderr.write(`${says}\n`);
     if (given?.flag('json') && outcome.json !== undefined) stdout.write(`${JSON.stringify(outcome.json)}\n`);

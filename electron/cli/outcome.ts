@@ -1,6 +1,13 @@
 /** How a command ends. Faults go to standard error, one sentence each. */
 export type Outcome =
-  | { readonly is: 'answer'; readonly json: unknown; readonly table: () => string; readonly csv?: () => string }
+  | {
+      readonly is: 'answer';
+      readonly json: unknown;
+      readonly table: () => string;
+      readonly csv?: () => string;
+      /** Sentences beside the answer, for standard error: the answer itself stays whole for programs. */
+      readonly notices?: readonly string[];
+    }
   | { readonly is: 'refused'; readonly says: readonly string[]; readonly json?: unknown }
   | { readonly is: 'wrong use'; readonly says: string }
   | { readonly is: 'no book'; readonly says: string }

@@ -44,6 +44,7 @@ export function workRule(text: string): Result<WorkedRule, WorkFault> {
 /** The kind's plain unit; a compound takes the unit that the outermost function answers in, where there is one. */
 function unitFor(rule: Rule, kind: Kind): string {
   const outermost = rule.part === 'group' ? rule.of : rule;
+  if (outermost.part === 'number' && outermost.unit && isCompound(kind)) return outermost.unit.symbol;
   const gives = outermost.part === 'call' ? noLines.functions.get(outermost.name)?.gives : undefined;
   return typeof gives === 'string' && isCompound(kind) ? gives : plainUnitOf(kind);
 }

@@ -29,5 +29,10 @@ export function needsCsv(list: NeedsList, workshop: Workshop): string {
 /** Packs to buy in words: `1 x 45 L; 2 x 10 L`. */
 export function packList(need: Pick<MaterialNeed, 'packs' | 'unit' | 'sale'>): string {
   if (need.sale === 'cut') return 'cut to size';
-  return need.packs.map((pack) => `${pack.count} x ${cleanNoise(pack.amount)} ${need.unit}`).join('; ');
+  return need.packs.map((pack) => packWords(pack.count, cleanNoise(pack.amount), need.unit)).join('; ');
+}
+
+function packWords(count: number, amount: number, unit: string): string {
+  if (unit !== 'each') return `${count} x ${amount} ${unit}`;
+  return amount === 1 ? String(count) : `${count} x ${amount}`;
 }

@@ -17,7 +17,7 @@ export function readStockRows(text: string, records: Records): Result<Stock, rea
     if (read.ok) stock.set(read.value.material, (stock.get(read.value.material) ?? 0) + read.value.amount);
     else faults.push({ row: row.row, says: read.fault });
   }
-  return faults.length > 0 ? failed(faults) : ok(stock);
+  return faults.length > 0 ? failed(faults.toSorted((a, b) => a.row - b.row)) : ok(stock);
 }
 
 function readRow({ fields }: CsvRow, records: Records): Result<{ material: string; amount: number }, string> {

@@ -6,14 +6,16 @@ import { sayOrderFault } from './say-order-fault.ts';
 type Sayings = { readonly [K in JobFault['kind']]: (fault: Extract<JobFault, { readonly kind: K }>) => string };
 
 const sayings: Sayings = {
-  'no-job': ({ job, jobs }) => `No job called ${job}. ${jobs.length === 0 ? 'There are none yet.' : `Jobs: ${jobs.join(', ')}.`}`,
+  'no-job': ({ job, jobs }) =>
+    `No job called ${job}. ${jobs.length === 0 ? 'There are none yet.' : `Jobs: ${jobs.join(', ')}.`}`,
   'no-title': () => 'A job needs a title.',
   'no-recipe': ({ recipe, recipes }) => `No recipe called ${recipe}. Recipes: ${recipes.join(', ')}.`,
   'no-tank': ({ tank, near }) => `No tank called ${tank} in the tank book.${didYouMean(near)}`,
   'bad-count': ({ size, most }) => `${size}: build a size 1 to ${most} times.`,
   'bad-size': ({ size }) => `"${size}" is no size. Write T03, or T07x2 to build it twice.`,
   'size-measured': ({ size }) => `${size} stays: what it took has been written down for it.`,
-  'no-size': ({ size, sizes }) => `No size ${size} in this job. ${sizes.length === 0 ? 'It has none yet.' : `Sizes: ${sizes.join(', ')}.`}`,
+  'no-size': ({ size, sizes }) =>
+    `No size ${size} in this job. ${sizes.length === 0 ? 'It has none yet.' : `Sizes: ${sizes.join(', ')}.`}`,
   'no-sizes': ({ job }) => `${job} has no size yet: take one first.`,
   'no-set': ({ text }) => `${text}: write line=RULE, or T07.line=RULE for one size.`,
   'no-line': ({ line, near }) => `Nothing called ${line}.${didYouMean(near)}`,

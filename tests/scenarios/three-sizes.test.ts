@@ -24,20 +24,12 @@ describe.each(twoWays())('three sizes, one shopping run: T03, T07, T08 with H1, 
   });
 
   test.each(Object.entries(table))('%s: needed %s', async (material, row) => {
-    const [three, seven, eight] = await Promise.all(sizes.map((size) => run({ ...order, sizes: [size] })));
-    const whole = (await run(order)).materials[material];
-    const figures = asPrinted(
-      {
-        three: three?.materials[material]?.used,
-        seven: seven?.materials[material]?.used,
-        eight: eight?.materials[material]?.used,
-        total: whole?.used,
-        left: whole?.leftOver,
-      },
-      { three: row[0] ?? '', seven: row[1] ?? '', eight: row[2] ?? '', total: row[3] ?? '', left: row[7] ?? '' },
-    );
-    const { three: of3, seven: of7, eight: of8, total, left } = figures;
-    expect([of3, of7, of8, total, whole?.aloneCost, whole?.packs, whole?.packsCost, left]).toEqual(row);
+    const alone = await Promise.all(sizes.map((size) => run({ ...order, sizes: [size] })));
+    const whole = needOf(await run(order), material);
+    const figures = [...alone.map((each) => needOf(each, material).used), whole.used];
+    const needed = figures.map((figure, at) => figure.toFixed(row[at]?.split('.')[1]?.length));
+    const left = whole.leftOver.toFixed(row[7]?.split('.')[1]?.length);
+    expect([...needed, whole.aloneCost, whole.packs, whole.packsCost, left]).toEqual(row);
   });
 
   test('the clay of each size alone: 9.80 + 19.60 + 31.50', async () => {
@@ -77,8 +69,17 @@ describe.each(twoWays())('three sizes, one shopping run: T03, T07, T08 with H1, 
   });
 });
 
+function needOf({ materials: needs }: RunTold, material: string) {
+  const need = needs[material];
+  if (!need) throw new Error(`no ${material}`);
+  return need;
+}
+
 function billsOf({ suppliers }: RunTold) {
-  return { hollin: suppliers['S-hollin'], saltbarrow: suppliers['S-saltbarrow'] };
+  return {
+    hollin: suppliers["Hollin Lane Growers' Supply"],
+    saltbarrow: suppliers['Saltbarrow Bark and Timber'],
+  };
 }
 
 function sum(figures: readonly number[]): number {

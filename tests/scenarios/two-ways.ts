@@ -114,7 +114,9 @@ const core: Way = {
         size,
         {
           figures: Object.fromEntries(lines.map(({ name, unit }) => [name, inUnit(bench.box(size, name).value, unit)])),
-          checks: Object.fromEntries(checksOf(bench, size, plainDisplay).map((check) => [check.line.name, check.holds ?? null])),
+          checks: Object.fromEntries(
+            checksOf(bench, size, plainDisplay).map((check) => [check.line.name, check.holds ?? null]),
+          ),
         },
       ]),
     );
@@ -140,7 +142,7 @@ const core: Way = {
         run.materials.map((need) => [need.material, { ...needTold(need), aloneCost: money(need.aloneCoins) }]),
       ),
       suppliers: Object.fromEntries(
-        run.suppliers.map((bill) => [bill.supplier, [money(bill.goodsCoins), money(bill.carriageCoins)]]),
+        run.suppliers.map((bill) => [bill.name, [money(bill.goodsCoins), money(bill.carriageCoins)]]),
       ),
       sums: [
         money(run.togetherCoins),

@@ -18,7 +18,6 @@ import { orderMisuse } from '#electron/cli/order-options.ts';
 import { refusal, type Outcome } from '#electron/cli/outcome.ts';
 import type { Arguments } from '#electron/cli/read-arguments.ts';
 import { readStockFile } from '#electron/cli/stock-file.ts';
-import { tellNotices } from '#electron/cli/tell-notices.ts';
 import { textTable } from '#electron/cli/text-table.ts';
 import { today } from '#electron/service/today.ts';
 import { withBook } from '#electron/cli/with-book.ts';
@@ -63,8 +62,7 @@ function runOfJobs(given: Arguments, records: Records): Outcome {
   const notices = jobs.value.unpaid.map(
     (job) => `${job} has no deposit yet: order nothing that is cut or grown for it.`,
   );
-  tellNotices(notices);
-  return answer(jobs.value.run, workshop, { notices });
+  return answer(jobs.value.run, workshop, notices);
 }
 
 function readJobsToBuy(given: Arguments, records: Records): Result<JobsToBuy, string> {
@@ -82,11 +80,12 @@ function readJobsToBuy(given: Arguments, records: Records): Result<JobsToBuy, st
   return ok({ jobs: listed('jobs') ?? [], on, more: more.value, ...(materials && { materials }) });
 }
 
-function answer(run: ShoppingRun, workshop: Workshop, more: { readonly notices?: readonly string[] } = {}): Outcome {
+function answer(run: ShoppingRun, workshop: Workshop, notices: readonly string[] = []): Outcome {
   const money = (coins: number) => coinsText(coins, workshop.coinDecimals);
   return {
     is: 'answer',
-    json: { ...runJson(run, money), ...more },
+    json: runJson(run, money),
+    notices,
     table: () => runTable(run, money, workshop.currency),
     csv: () => runCsv(run, workshop),
   };
@@ -110,9 +109,8 @@ type Money = (coins: number) => string;
 export function runJson(run: ShoppingRun, money: Money): Record<string, unknown> {
   return {
     materials: run.materials.map((need) => ({ ...needJson(need, money), aloneCost: money(need.aloneCoins) })),
-    suppliers: run.suppliers.map(({ supplier, name, goodsCoins, carriageCoins, shortOfMinimumCoins, better }) => ({
-      supplier,
-      name,
+    suppliers: run.suppliers.map(({ name, goodsCoins, carriageCoins, shortOfMinimumCoins, better }) => ({
+      supplier: name,
       goods: money(goodsCoins),
       carriage: money(carriageCoins),
       shortOfMinimum: money(shortOfMinimumCoins),

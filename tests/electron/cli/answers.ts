@@ -60,7 +60,6 @@ export const Run = z.strictObject({
   suppliers: z.array(
     z.strictObject({
       supplier: z.string(),
-      name: z.string().optional(),
       goods: Money,
       carriage: Money,
       shortOfMinimum: Money,

@@ -4,7 +4,7 @@ import { beforeAll, describe, expect, test } from 'vitest';
 import { z } from 'zod';
 import { openBook } from '#electron/book/open-book.ts';
 import { makeDemoBook } from '#electron/book/seed-demo.ts';
-import { today } from '#electron/cli/today.ts';
+import { today } from '#electron/service/today.ts';
 import { emptyChange } from '#shared-calc/records/change.ts';
 import { workshopOf } from '#shared-calc/records/workshop-of.ts';
 import { lw, lwJson, useDemoBook } from './run-cli.ts';

@@ -5,7 +5,7 @@ import { z } from 'zod';
 import type { Book } from '#electron/book/book.ts';
 import { openBook } from '#electron/book/open-book.ts';
 import { hashBody } from '#electron/book/issued.ts';
-import { today } from '#electron/cli/today.ts';
+import { today } from '#electron/service/today.ts';
 import { lw, lwJson, useDemoBook } from './run-cli.ts';
 
 const JobJson = z.strictObject({
@@ -19,7 +19,6 @@ const JobJson = z.strictObject({
 const QuoteJson = z.object({ net: z.string(), deposit: z.string(), quote: z.string(), revision: z.string() });
 const RunJson = z.object({
   materials: z.array(z.object({ material: z.string(), onHand: z.number() })),
-  notices: z.array(z.string()),
 });
 
 describe('the jobs board on the command line', () => {
@@ -112,13 +111,11 @@ describe('the jobs board on the command line', () => {
   test('accepted and paid, the shopping run takes the job; what is unpaid is bought and said', async () => {
     expect((await job('state', 'J02', 'accepted')).next).toBe('Take the deposit');
     const before = await lw('run', '--jobs', 'J01,J02', '--json', '--book', book());
-    expect(RunJson.parse(JSON.parse(before.out)).notices).toEqual([
-      'J01 has no deposit yet: order nothing that is cut or grown for it.',
-      'J02 has no deposit yet: order nothing that is cut or grown for it.',
-    ]);
+    expect(before.err).toBe(
+      ['J01', 'J02'].map((id) => `${id} has no deposit yet: order nothing that is cut or grown for it.\n`).join(''),
+    );
     expect((await job('deposit', 'J02', '645.00', '--on', '2027-03-15')).state).toBe('deposit in');
     const run = RunJson.parse(await ask('run', '--jobs', 'J02'));
-    expect(run.notices).toEqual([]);
     // The Store's open bag of clay and its coir come off first.
     const onHand = run.materials.filter(({ material }) => ['M01', 'M05'].includes(material));
     expect(onHand).toEqual([

@@ -6,7 +6,7 @@ import { fileURLToPath } from 'node:url';
 import { afterAll, beforeAll } from 'vitest';
 import { makeDemoBook } from '#electron/book/seed-demo.ts';
 import { main } from '#electron/cli/main.ts';
-import { today } from '#electron/cli/today.ts';
+import { today } from '#electron/service/today.ts';
 
 export interface Ran {
   readonly code: number;

@@ -1,0 +1,123 @@
+import type { Bench } from '#shared-calc/bench/open-bench.ts';
+import { orderSums, type Pricing } from '#shared-calc/bench/order-sums.ts';
+import { coinsText } from '#shared-calc/buy/coins.ts';
+import type { Day } from '#shared-calc/calendar/day.ts';
+import { calendarOf } from '#shared-calc/prepare/calendar-of.ts';
+import { careRounds } from '#shared-calc/prepare/care-calendar.ts';
+import { planFacts } from '#shared-calc/prepare/plan-facts.ts';
+import { prepPlan } from '#shared-calc/prepare/prep-plan.ts';
+import { fromBase, unitOf } from '#shared-calc/quantity/unit.ts';
+import { cleanNoise } from '#shared-calc/quantity/write-figure.ts';
+import type { Records } from '#shared-calc/records/records.ts';
+import { workshopOf } from '#shared-calc/records/workshop-of.ts';
+
+/** One size of several that a client may choose from: the same recipe, side by side. What is not known is left out. */
+export interface SizeOption {
+  readonly size: string;
+  readonly tank: string;
+  readonly builds: number;
+  /** With tax, for all builds, as if it were the job. */
+  readonly price: string | undefined;
+  readonly deposit: string | undefined;
+  /** Filled, of one build, kg. */
+  readonly weightKg: number | undefined;
+  /** The earliest handover, were the deposit in today, and what it waits for. */
+  readonly readyOn: Day | undefined;
+  readonly because: string;
+  /** Of one build. */
+  readonly plants: number | undefined;
+  /** Lamps and fan of one build, over a month of 365 / 12 days. */
+  readonly kWhPerMonth: number | undefined;
+  readonly waterLPerMonth: number | undefined;
+  /** Ours in the first year; the call after a week is not one. */
+  readonly careVisits: number | undefined;
+  /** Whoever keeps the tank: "every 6 weeks". */
+  readonly drain: string;
+  readonly refill: string;
+}
+
+export interface OptionsInput {
+  readonly bench: Bench;
+  readonly pricing: Pricing;
+  readonly records: Records;
+  /** Today. */
+  readonly on: Day;
+}
+
+const MONTH_DAYS = 365 / 12;
+
+/** The options page: every size of a bench in a column of its own. */
+export function optionsPage(input: OptionsInput): readonly SizeOption[] {
+  return input.bench.input().columns.map(({ key, tank, count }) => {
+    const figure = (name: string, unit: string) => figureOf(input.bench, { column: key, name, unit });
+    return {
+      size: key,
+      tank: tank.label,
+      builds: count,
+      ...priceOf(input, key),
+      weightKg: rounded(figure('filled_mass', 'kg'), 1),
+      ...datesOf(input, key),
+      plants: figure('plants', 'each'),
+      ...runningOf(figure),
+      ...roundsOf(figure, input.on),
+    };
+  });
+}
+
+type Figure = (name: string, unit: string) => number | undefined;
+
+function priceOf({ bench, pricing, records }: OptionsInput, column: string): Pick<SizeOption, 'price' | 'deposit'> {
+  const sums = orderSums(bench, [column], pricing);
+  if (!sums.ok) return { price: undefined, deposit: undefined };
+  const { grossCoins, depositCoins } = sums.value.quote;
+  const money = (coins: number) => coinsText(coins, workshopOf(records).coinDecimals);
+  return { price: money(grossCoins), deposit: money(depositCoins) };
+}
+
+function datesOf(input: OptionsInput, column: string): Pick<SizeOption, 'readyOn' | 'because' | 'careVisits'> {
+  const { bench, records, on } = input;
+  const facts = planFacts(bench, [column], records);
+  const plan = facts.ok ? prepPlan(facts.value, { on, calendar: calendarOf(records) }) : facts;
+  if (!plan.ok) return { readyOn: undefined, because: '', careVisits: undefined };
+  const { handover, because, care } = plan.value;
+  return { readyOn: handover, because, careVisits: care.filter(({ act }) => act !== 'call').length };
+}
+
+/** A watt for an hour a day is 0.001 kWh a day; the fan is 2 W, day and night. */
+function runningOf(figure: Figure): Pick<SizeOption, 'kWhPerMonth' | 'waterLPerMonth'> {
+  const [lamps, power, hours] = [figure('lamps', 'each'), figure('lamp_power', 'W'), figure('light_hours', 'h/d')];
+  const fan = (figure('fan_need', 'each') ?? 0) * FAN_W * 24;
+  const lit = lamps === undefined || power === undefined || hours === undefined ? undefined : lamps * power * hours;
+  const mist = figure('mist', 'mL/d');
+  return {
+    kWhPerMonth: rounded(lit === undefined ? undefined : ((lit + fan) / 1000) * MONTH_DAYS, 1),
+    waterLPerMonth: rounded(mist === undefined ? undefined : (mist / 1000) * MONTH_DAYS, 1),
+  };
+}
+
+const FAN_W = 2;
+
+function roundsOf(figure: Figure, on: Day): Pick<SizeOption, 'drain' | 'refill'> {
+  const drainDays = figure('drain_days', 'd');
+  const refillDays = figure('refill_days', 'd');
+  const rounds = careRounds(on, {
+    ...(drainDays !== undefined && { drainDays }),
+    ...(refillDays !== undefined && { refillDays }),
+  });
+  const say = (act: string) => rounds.find((round) => round.act === act)?.says ?? '';
+  return { drain: say('drain'), refill: say('refill and clean') };
+}
+
+function rounded(value: number | undefined, decimals: number): number | undefined {
+  return value === undefined ? undefined : Number(cleanNoise(value).toFixed(decimals));
+}
+
+/** `undefined` where the recipe has no such line, or its box no figure. */
+function figureOf(
+  bench: Bench,
+  { column, name, unit }: { readonly column: string; readonly name: string; readonly unit: string },
+): number | undefined {
+  if (!bench.input().lines.some((line) => line.name === name)) return undefined;
+  const { value } = bench.box(column, name);
+  return typeof value === 'number' ? cleanNoise(fromBase(value, unitOf(unit))) : undefined;
+}

@@ -1,0 +1,79 @@
+import type { Bench } from '#shared-calc/bench/open-bench.ts';
+import { showWithUnit, type Display } from '#shared-calc/quantity/shown-unit.ts';
+import type { Line, Material, Records } from '#shared-calc/records/records.ts';
+import { lineLabel } from './bench-csv.ts';
+
+/** What to have ready on build day for one size, in the order of use, to be ticked. */
+export interface PickList {
+  readonly size: string;
+  readonly tank: string;
+  readonly builds: number;
+  readonly rows: readonly PickRow[];
+}
+
+export interface PickRow {
+  readonly section: string;
+  readonly line: string;
+  readonly label: string;
+  readonly material: string;
+  /** For one build, with its unit; *needs a figure* where there is none. */
+  readonly amount: string;
+  readonly from: 'Store' | 'Glass cutter' | 'Back room';
+  readonly brings: 'Builder' | 'Grower';
+}
+
+/** Sections of a recipe in the order in which a tank is built; others come after them as the recipe has them. */
+const orderOfUse: readonly string[] = [
+  'Tank',
+  'Drainage',
+  'Capping',
+  'Soil',
+  'Hardscape and panel',
+  'Plants',
+  'Microfauna',
+  'Litter',
+  'Cover and air',
+  'Light',
+  'Mist and water',
+];
+
+/** Groups that nobody packs: the hours, the van. */
+const notPacked: readonly string[] = ['work', 'delivery'];
+
+/** A pick list for every size of a bench. */
+export function pickLists(bench: Bench, records: Pick<Records, 'material'>, display: Display): readonly PickList[] {
+  const { lines, columns } = bench.input();
+  const needs = lines.filter((line) => line.role === 'need' && !notPacked.includes(line.group ?? ''));
+  const inOrder = needs.toSorted((one, other) => placeOf(one) - placeOf(other) || one.order - other.order);
+  return columns.map(({ key, tank, count }) => ({
+    size: key,
+    tank: tank.label,
+    builds: count,
+    rows: inOrder.flatMap((line) => {
+      const { value } = bench.box(key, line.name);
+      if (value === 0) return [];
+      const material = records.material.get(line.material ?? '');
+      const amount = value === undefined ? 'needs a figure' : showWithUnit(value, line.unit, display);
+      return [
+        { section: line.section, line: line.name, ...named(line, material, tank.label), amount, ...whence(material) },
+      ];
+    }),
+  }));
+}
+
+function placeOf(line: Line): number {
+  const at = orderOfUse.indexOf(line.section);
+  return at < 0 ? orderOfUse.length : at;
+}
+
+function named(line: Line, material: Material | undefined, tank: string): Pick<PickRow, 'label' | 'material'> {
+  return {
+    label: lineLabel(line),
+    material: line.material === 'TANK' ? tank : (material?.label ?? line.material ?? ''),
+  };
+}
+
+function whence(material: Material | undefined): Pick<PickRow, 'from' | 'brings'> {
+  if (material?.sale === 'own') return { from: 'Back room', brings: 'Grower' };
+  return { from: material?.sale === 'cut' ? 'Glass cutter' : 'Store', brings: 'Builder' };
+}

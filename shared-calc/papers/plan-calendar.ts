@@ -1,0 +1,54 @@
+import type { Day } from '#shared-calc/calendar/day.ts';
+import type { CareRound } from '#shared-calc/prepare/care-calendar.ts';
+import type { PrepPlan } from '#shared-calc/prepare/prep-plan.ts';
+import type { CalendarEntry } from './calendar-file.ts';
+import { careWords, stepWords } from './step-words.ts';
+
+export interface DatedPlan {
+  readonly job: string;
+  readonly title: string;
+  readonly plan: PrepPlan;
+  /** Draining and refilling by whoever keeps the tank. */
+  readonly rounds: readonly CareRound[];
+  /** From when the lamps are due, where they are known. */
+  readonly lampsFrom?: Day;
+}
+
+const YEAR = 365;
+
+/** All that a job asks for by date, up to the end of its first year, as entries of a calendar. */
+export function planEntries(dated: DatedPlan, place: string): readonly CalendarEntry[] {
+  const { plan, job, title } = dated;
+  const uidOf = (what: string) => `${job}-${what}@${slug(place)}.loamwright`.toLowerCase();
+  const entry = (what: string, date: Day, words: string): CalendarEntry => ({
+    uid: uidOf(what),
+    date,
+    title: `${words}: ${title}`,
+    note: job,
+  });
+  const steps = [...plan.steps, ...(plan.hardscape ? [plan.hardscape] : [])];
+  return [
+    ...steps.flatMap(({ step, date, orderBy }) => [
+      ...(orderBy === undefined
+        ? []
+        : [entry(`${step}-order`, orderBy, stepWords[step].order ?? stepWords[step].done)]),
+      entry(step, date, step === 'tank' && plan.clientTank ? "The client's tank is here" : stepWords[step].done),
+    ]),
+    entry('handover', plan.handover, stepWords.handover.done),
+    ...plan.care.map(({ act, date }, at) => entry(`care-${at + 1}`, date, careWords[act] ?? act)),
+    ...dated.rounds.map((round) => ({
+      ...entry(slug(round.act), round.first, `${capital(round.act)}, ${round.says}`),
+      again: { everyDays: round.everyDays, times: Math.max(1, Math.floor(YEAR / round.everyDays)) },
+    })),
+    ...(dated.lampsFrom === undefined ? [] : [entry('lamps-due', dated.lampsFrom, 'Lamps are due')]),
+  ];
+}
+
+function slug(text: string): string {
+  const plain = text.toLowerCase().replaceAll(/[^a-z0-9]+/g, '-').replaceAll(/^-|-$/g, '');
+  return plain === '' ? 'workshop' : plain;
+}
+
+function capital(text: string): string {
+  return text.charAt(0).toUpperCase() + text.slice(1);
+}

@@ -1,0 +1,94 @@
+import { coinsText } from '#shared-calc/buy/coins.ts';
+import type { QuoteBody } from '#shared-calc/jobs/quote-body.ts';
+import { writeNumber } from '#shared-calc/quantity/write-figure.ts';
+import { quoteFindings, type QuoteFindings } from './quote-findings.ts';
+import { quoteSizes, type QuoteSize } from './quote-sizes.ts';
+import { whatItIs } from './what-it-is.ts';
+
+/** A quote as it is printed for a client: no cost and no margin. Money is a decimal text in the currency. */
+export interface QuoteModel extends QuoteFindings {
+  readonly number: string;
+  readonly revision: string;
+  readonly issuedOn: string;
+  readonly pricesOn: string;
+  /** The last day it holds. */
+  readonly validUntil: string;
+  readonly workshop: string;
+  readonly place: string;
+  readonly letterhead: readonly string[];
+  readonly client: string;
+  readonly contact: string;
+  readonly title: string;
+  readonly site: string;
+  readonly sizes: readonly QuoteSize[];
+  readonly lines: readonly QuoteModelLine[];
+  readonly currency: string;
+  readonly net: string;
+  readonly tax: readonly {
+    readonly label: string;
+    readonly share: string;
+    readonly of: string;
+    readonly sum: string;
+  }[];
+  readonly gross: string;
+  readonly deposit: string;
+  readonly atHandover: string;
+  /** What is not in the price, and the terms, a paragraph each. */
+  readonly terms: readonly string[];
+  readonly payment: string;
+}
+
+export interface QuoteModelLine {
+  readonly group: string;
+  readonly label: string;
+  readonly what: string;
+  readonly taxClass: string;
+  readonly price: string;
+}
+
+/** The printed quote, from its frozen body alone: nothing is worked again. */
+export function quoteModel(body: QuoteBody): QuoteModel {
+  const { workshop, sums, job } = body;
+  const money = (coins: number) => coinsText(coins, workshop.coinDecimals);
+  const { number, revision, issuedOn, pricesOn, validUntil } = body;
+  return {
+    number,
+    revision,
+    issuedOn,
+    pricesOn,
+    validUntil,
+    workshop: workshop.name,
+    place: workshop.place,
+    letterhead: paragraphs(workshop.letterhead),
+    client: job?.client ?? '',
+    contact: job?.contact ?? '',
+    title: job?.title ?? body.recipe.title,
+    site: job?.site ?? '',
+    sizes: quoteSizes(body),
+    lines: sums.lines.map(({ group, label, priceCoins, taxClass }) => ({
+      group,
+      label,
+      what: whatItIs(body, { group, label }),
+      taxClass,
+      price: money(priceCoins),
+    })),
+    currency: workshop.currency,
+    net: money(sums.netCoins),
+    tax: sums.tax.map(({ label, share, netCoins, coins }) => ({
+      label,
+      share: `${writeNumber(share * 100, Number.isInteger(share * 100) ? 0 : 1, workshop)} %`,
+      of: money(netCoins),
+      sum: money(coins),
+    })),
+    gross: money(sums.grossCoins),
+    deposit: money(sums.depositCoins),
+    atHandover: money(sums.grossCoins - sums.depositCoins),
+    terms: paragraphs(workshop.terms),
+    payment: workshop.payment,
+    ...quoteFindings(body),
+  };
+}
+
+function paragraphs(text: string): readonly string[] {
+  return text.split('\n').filter((line) => line.trim() !== '');
+}

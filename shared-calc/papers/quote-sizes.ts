@@ -1,0 +1,59 @@
+import type { FrozenColumn, QuoteBody } from '#shared-calc/jobs/quote-body.ts';
+import { fromBase, toBase, unitOf } from '#shared-calc/quantity/unit.ts';
+import { showWithUnit } from '#shared-calc/quantity/shown-unit.ts';
+import { displayOf } from '#shared-calc/records/display-of.ts';
+import type { Line } from '#shared-calc/records/records.ts';
+import { cleanNoise } from '#shared-calc/quantity/write-figure.ts';
+
+/** A size on a printed quote, with the figures that its drawing is made from. */
+export interface QuoteSize {
+  readonly size: string;
+  readonly tank: string;
+  readonly shape: string;
+  /** `900 × 445 × 600 mm`, as far as it is known. */
+  readonly inside: string;
+  readonly kit: string;
+  readonly count: number;
+  readonly figures: FrozenColumn['figures'];
+}
+
+export function quoteSizes(body: QuoteBody): readonly QuoteSize[] {
+  return body.columns.map((column) => {
+    const { key, tank, count, figures } = column;
+    return {
+      size: key,
+      tank: tank.label,
+      shape: String(figures['tank_shape'] ?? tank.shape),
+      inside: insideOf(column, body),
+      kit: String(figures['kit'] ?? ''),
+      count,
+      figures,
+    };
+  });
+}
+
+/** A frozen figure in a unit of its own dimension; `undefined` where it was not known, or is no figure. */
+function frozenFigure({ figures }: FrozenColumn, line: Line | undefined, unit: string): number | undefined {
+  const value = line && figures[line.name];
+  return typeof value === 'number'
+    ? cleanNoise(fromBase(toBase(value, unitOf(line?.unit ?? unit)), unitOf(unit)))
+    : undefined;
+}
+
+/** A frozen figure with its unit as the workshop shows it. */
+export function frozenText(value: number | string | boolean, line: Line, body: QuoteBody): string {
+  const base = typeof value === 'number' ? toBase(value, unitOf(line.unit)) : value;
+  return showWithUnit(base, line.unit, displayOf(body.workshop));
+}
+
+function insideOf(column: FrozenColumn, { lines }: QuoteBody): string {
+  const sides = ['inside_length', 'inside_depth', 'inside_height'].flatMap((name) => {
+    const mm = frozenFigure(
+      column,
+      lines.find((line) => line.name === name),
+      'mm',
+    );
+    return mm === undefined ? [] : [String(cleanNoise(mm))];
+  });
+  return sides.length === 0 ? '' : `${sides.join(' × ')} mm`;
+}

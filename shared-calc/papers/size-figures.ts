@@ -1,0 +1,49 @@
+import type { Bench } from '#shared-calc/bench/open-bench.ts';
+import { fromBase, unitOf } from '#shared-calc/quantity/unit.ts';
+import { showWithUnit, type Display } from '#shared-calc/quantity/shown-unit.ts';
+import { cleanNoise } from '#shared-calc/quantity/write-figure.ts';
+
+/** How a card reads one size's figures; a recipe may have fewer lines than the card could tell. */
+export interface SizeFigures {
+  readonly has: (line: string) => boolean;
+  /** A figure as it is read, with its unit: `16.84 L`, `3`; *needs a figure* where there is none yet. */
+  readonly words: (line: string) => string;
+  /** In a unit; `undefined` where the recipe has no such line, or its box no figure. */
+  readonly number: (line: string, unit: string) => number | undefined;
+  /** Whether what a line asks about is there: yes, or more than nothing. What is not known yet counts as there. */
+  readonly holds: (line: string) => boolean;
+}
+
+export function sizeFigures(bench: Bench, column: string, display: Display): SizeFigures {
+  const lines = new Set(bench.input().lines.map((line) => line.name));
+  const has = (line: string) => lines.has(line);
+  return {
+    has,
+    words: (line) => {
+      const { value, line: of } = bench.box(column, line);
+      return value === undefined ? 'needs a figure' : withoutEach(showWithUnit(value, of.unit, display));
+    },
+    number: (line, unit) => {
+      const value = has(line) ? bench.box(column, line).value : undefined;
+      return typeof value === 'number' ? cleanNoise(fromBase(value, unitOf(unit))) : undefined;
+    },
+    holds: (line) => has(line) && isThere(bench.box(column, line).value),
+  };
+}
+
+function isThere(value: number | string | boolean | undefined): boolean {
+  if (typeof value === 'number') return value > 1e-9;
+  return value !== false;
+}
+
+/** A count stands alone on paper: `3`, `3 a day`. */
+function withoutEach(words: string): string {
+  return words.replace(/\u00a0each$/, '').replace(/\u00a0each\/d$/, ' a day');
+}
+
+/** A sentence with the figures of its braces put in; nothing where the recipe lacks one of its lines. */
+export function fillWords(sentence: string, figures: SizeFigures): string | undefined {
+  const named = [...sentence.matchAll(/\{(\w+)\}/g)].map(([, name = '']) => name);
+  if (!named.every((name) => figures.has(name))) return undefined;
+  return sentence.replaceAll(/\{(\w+)\}/g, (_, name: string) => figures.words(name));
+}

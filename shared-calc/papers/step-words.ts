@@ -1,0 +1,33 @@
+import type { PrepStepName } from '#shared-calc/prepare/prep-steps.ts';
+
+export type ToldStep = PrepStepName | 'hardscape' | 'handover';
+
+interface StepWords {
+  /** What is done on the last day to order; none where nothing is ordered. */
+  readonly order?: string;
+  /** What is done, or in, on the step's own day. */
+  readonly done: string;
+}
+
+/** Steps of a prep plan in the builder's words, for page, paper and calendar alike. */
+export const stepWords: Readonly<Record<ToldStep, StepWords>> = {
+  tank: { order: 'Order the tank', done: 'Tank in' },
+  panel: { done: 'Glue the background' },
+  hardscape: { order: 'Order wood, cork and sealant', done: 'Wood, cork and sealant in' },
+  plants: { order: 'Order plants', done: 'Plants in, to quarantine' },
+  springtails: { done: 'Start the springtail tub' },
+  media: { order: 'Order media', done: 'Media in; blend the mix' },
+  panes: { order: 'Order the panes', done: 'Panes in' },
+  lamps: { order: 'Order lamps and misting', done: 'Lamps and misting in' },
+  leaves: { done: 'Treat the leaves' },
+  build: { done: 'Build' },
+  handover: { done: 'Hand over' },
+};
+
+/** Visits and calls of the care calendar. */
+export const careWords: Readonly<Record<string, string>> = {
+  call: 'Call: how is the tank',
+  visit: 'First visit',
+  'quarterly visit': 'Quarterly visit',
+  'yearly litter': 'Yearly visit: all the litter new',
+};

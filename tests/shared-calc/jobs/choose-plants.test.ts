@@ -1,0 +1,170 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { choosePlants, type PlantPlace } from '#shared-calc/jobs/choose-plants.ts';
+import { orderPlants } from '#shared-calc/jobs/order-plants.ts';
+import { paneCuts } from '#shared-calc/jobs/pane-cuts.ts';
+import { plantNeeds, plantPlace } from '#shared-calc/jobs/plant-place.ts';
+import { plantClasses, type Plant } from '#shared-calc/records/records.ts';
+import { demoBench, demoRecords } from '#tests/demo-bench.ts';
+
+const book = [...demoRecords().plant.values()];
+const place: PlantPlace = {
+  light: 5.5,
+  heightMm: 450,
+  lengthMm: 900,
+  floorM2: 0.4005,
+  dry: false,
+  avoidHarm: false,
+  animalCrushes: false,
+};
+
+/** Ids of what is chosen with its count, of the alternates, and of what is ruled out with why. */
+function chosenOf(of: Plant['class'], count: number, change: Partial<PlantPlace> = {}) {
+  return choosePlants(book, [{ class: of, count }], { ...place, ...change }).map((each) => ({
+    chosen: each.chosen.map(({ plant, count: some, shade }) => `${some} ${plant.id}${shade ? ' shade' : ''}`),
+    alternates: each.alternates.map((plant) => plant.id),
+    ruledOut: each.ruledOut.map(({ plant, why }) => `${plant.id} ${why}`),
+    short: each.short,
+  }))[0];
+}
+
+describe('choosePlants', () => {
+  test('the cheapest that the light suits, two species from four plants on, the rest as alternates', () => {
+    expect(chosenOf('ground', 5)).toEqual({
+      chosen: ['3 P04', '2 P05'],
+      alternates: ['P06', 'P07'],
+      ruledOut: [],
+      short: 0,
+    });
+    expect(chosenOf('feature', 2)).toEqual({
+      chosen: ['2 P11'],
+      alternates: ['P12'],
+      ruledOut: ['P15 too wet'],
+      short: 0,
+    });
+  });
+
+  test('for small children and public rooms nothing with sap or oxalates, not even as an alternate', () => {
+    expect(chosenOf('climber', 3, { avoidHarm: true })).toEqual({
+      chosen: ['3 P02'],
+      alternates: [],
+      ruledOut: ['P01 harm', 'P03 harm'],
+      short: 0,
+    });
+    expect(chosenOf('mid', 4, { avoidHarm: true })?.ruledOut).toEqual(['P09 harm']);
+  });
+
+  test('too dark, too tall, too small a floor and a heavy animal each rule out', () => {
+    expect(chosenOf('feature', 1, { light: 4.9 })?.ruledOut).toEqual(['P12 too dark', 'P15 too wet']);
+    expect(chosenOf('feature', 1, { heightMm: 340 })?.ruledOut).toEqual(['P11 too tall', 'P15 too wet']);
+    expect(chosenOf('feature', 1, { floorM2: 0.198 })?.ruledOut).toEqual(['P11 floor too small', 'P15 too wet']);
+    expect(chosenOf('ground', 4, { animalCrushes: true })).toEqual({
+      chosen: ['4 P07 shade'],
+      alternates: [],
+      ruledOut: ['P04 crushed', 'P05 crushed', 'P06 crushed'],
+      short: 0,
+    });
+  });
+
+  test('a plant that it is too bright for serves last, and stands in shade', () => {
+    expect(chosenOf('ground', 1, { light: 6.72 })?.chosen).toEqual(['1 P04 shade']);
+  });
+
+  test('where nothing serves, it says how many are short', () => {
+    expect(chosenOf('epiphyte', 3, { dry: true })).toEqual({
+      chosen: [],
+      alternates: [],
+      ruledOut: ['P13 too dry', 'P14 too dry'],
+      short: 3,
+    });
+  });
+
+  test('as many plants are chosen or short as are asked for, and nothing twice', () => {
+    const any = fc.record({
+      light: fc.double({ min: 1, max: 12, noNaN: true }),
+      heightMm: fc.integer({ min: 100, max: 900 }),
+      lengthMm: fc.integer({ min: 300, max: 1200 }),
+      floorM2: fc.double({ min: 0.05, max: 1, noNaN: true }),
+      dry: fc.boolean(),
+      avoidHarm: fc.boolean(),
+      animalCrushes: fc.boolean(),
+    });
+    fc.assert(
+      fc.property(any, fc.constantFrom(...plantClasses), fc.integer({ min: 1, max: 30 }), (where, of, count) => {
+        const [each] = choosePlants(book, [{ class: of, count }], where);
+        const told = each?.chosen.reduce((sum, one) => sum + one.count, each.short);
+        const ids = [...(each?.chosen ?? []), ...(each?.ruledOut ?? [])].map(({ plant }) => plant.id);
+        expect(told).toBe(count);
+        expect([...ids, ...(each?.alternates ?? []).map((plant) => plant.id)].toSorted()).toEqual(
+          book.filter((plant) => plant.class === of).map((plant) => plant.id),
+        );
+      }),
+    );
+  });
+});
+
+describe('plantPlace', () => {
+  test('a size’s own figures: light of its lamps, height over the dam, floor', () => {
+    const bench = demoBench({ sizes: ['T07'], job: { screen_under_lamps: 'yes' } });
+    const { light, ...rest } = plantPlace(bench, 'T07', { audience: '', animalCrushes: false });
+    bench.close();
+    expect(light.toFixed(2)).toBe('6.72');
+    expect(rest).toEqual({ ...place, light: undefined });
+  });
+
+  test.each([
+    ['Nursery class, under-fives', true],
+    ['Passengers of all ages', true],
+    ['Council clerks', false],
+    ['', false],
+  ])('%s: harmful plants avoided, %s', (audience, avoided) => {
+    const bench = demoBench({ sizes: ['T05'] });
+    expect(plantPlace(bench, 'T05', { audience, animalCrushes: false }).avoidHarm).toBe(avoided);
+    bench.close();
+  });
+
+  test('a public site is one whatever the audience is called, and the dry season is dry', () => {
+    const open = demoBench({ sizes: ['T05'], job: { public_site: 'yes' } });
+    expect(plantPlace(open, 'T05', { audience: '', animalCrushes: false }).avoidHarm).toBe(true);
+    open.close();
+    const dry = demoBench({ recipe: 'H3', sizes: ['T05'] });
+    expect(plantPlace(dry, 'T05', { audience: '', animalCrushes: false }).dry).toBe(true);
+    dry.close();
+  });
+
+  // The count of a T07 in the Full kit as the trade works it: 6, 6, 2, 5, 4.
+  test('T07 Full asks for 6 ground, 6 mid, 2 feature, 5 climbers, 4 epiphytes', () => {
+    const bench = demoBench({ sizes: ['T07'] });
+    expect(plantNeeds(bench, 'T07').map(({ count }) => count)).toEqual([6, 6, 2, 5, 4]);
+    bench.close();
+  });
+});
+
+describe('orderPlants', () => {
+  test('species of all sizes together, with alternates that serve in every size', () => {
+    const bench = demoBench({ sizes: ['T03', 'T07'] });
+    const orders = orderPlants([{ bench, audience: 'pupils', animalCrushes: false }], book);
+    bench.close();
+    const told = orders.map(({ class: of, species, alternates, short }) => {
+      return [of, species.map(({ plant, count }) => `${count} ${plant.id}`), alternates.map(({ id }) => id), short];
+    });
+    expect(told).toEqual([
+      ['ground', ['6 P04', '3 P06'], ['P07', 'P05'], 0],
+      ['mid', ['9 P10'], ['P08'], 0],
+      ['feature', ['1 P12', '2 P11'], [], 0],
+      ['climber', ['8 P02'], [], 0],
+      ['epiphyte', ['4 P14', '2 P13'], [], 0],
+    ]);
+  });
+});
+
+describe('paneCuts', () => {
+  test('the panes of every size as the cutter needs them, for all builds', () => {
+    const bench = demoBench({ sizes: ['T07', 'T05'] });
+    expect(paneCuts(bench)).toEqual([
+      { column: 'T07', pieces: 2, lengthMm: 447, depthMm: 418, glassMm: 4 },
+      { column: 'T05', pieces: 1, lengthMm: 597, depthMm: 418, glassMm: 4 },
+    ]);
+    bench.close();
+  });
+});

@@ -1,0 +1,81 @@
+import { describe, expect, test } from 'vitest';
+import { quoteModel } from '#shared-calc/papers/quote-model.ts';
+import { issued, libraryJob, withRecords, written } from '#tests/shared-calc/jobs/demo-jobs.ts';
+
+const two = [
+  { tank: 'T05', count: 1 },
+  { tank: 'T07', count: 2 },
+];
+
+describe('quoteModel', () => {
+  const model = quoteModel(
+    issued(written(libraryJob({ sizes: two }), 'us', { 'T07.shelf_rating': '80 kg' }), 'A').body,
+  );
+
+  test('it names the client, the days and the sizes', () => {
+    const { number, revision, issuedOn, pricesOn, validUntil, client, title, workshop, currency } = model;
+    expect({ number, revision, issuedOn, pricesOn, validUntil, client, title, workshop, currency }).toEqual({
+      number: 'Q-0001',
+      revision: 'A',
+      issuedOn: '2027-03-08',
+      pricesOn: '2027-03-08',
+      validUntil: '2027-03-29',
+      client: 'Brackenlume Library',
+      title: 'Reading room',
+      workshop: 'Withy Street Terrarium Workshop',
+      currency: 'cr',
+    });
+    expect(model.sizes.map(({ size, inside, kit, count }) => [size, inside, kit, count])).toEqual([
+      ['T05', '600 × 445 × 600 mm', 'full', 1],
+      ['T07', '900 × 445 × 600 mm', 'full', 2],
+    ]);
+  });
+
+  test('a client sees what each price is for, and neither cost nor margin', () => {
+    const told = JSON.stringify(model);
+    expect(['costCoins', 'margin', 'reserveCoins'].filter((word) => told.includes(word))).toEqual([]);
+    const what = Object.fromEntries(model.lines.map((line) => [line.group, line.what]));
+    expect([what['tank'], what['microfauna'], what['work']]).toEqual([
+      '1 × rectangle 600 × 445 × 600, 2 × rectangle 900 × 445 × 600',
+      '3 × springtail seed, a portion, 3 × isopods, a portion of ten',
+      'Survey, quote, build, carrying and handover',
+    ]);
+    expect(what['media']?.split(', ').slice(0, 2)).toEqual(['43.5 L expanded clay 8-16 mm', '1.52 m barrier mesh']);
+  });
+
+  test('what was found or assumed says its own for each size where they differ', () => {
+    const assumed = Object.fromEntries(model.assumed.map(({ label, value }) => [label, value]));
+    expect([assumed['Shelf rating'], assumed['Altitude']]).toEqual([
+      'T05 100.00\u00a0kg, T07 80.00\u00a0kg',
+      '650\u00a0m',
+    ]);
+  });
+
+  test('a check that does not hold stands before the standing cautions, with its size and who decides', () => {
+    const [first] = model.cautions.filter(({ says }) => says.includes('kg'));
+    expect([first?.sizes, first?.decides]).toEqual([['T07'], 'Building owner or structural engineer']);
+    expect(
+      model.cautions.some(
+        ({ says, decides, sizes }) => says.startsWith('Standing water') && decides === 'Builder' && sizes.length === 0,
+      ),
+    ).toBe(true);
+  });
+
+  test('dead plants are replaced once, within 14, 30 or 90 days by the kit', () => {
+    const basic = quoteModel(issued(written(libraryJob(), 'client', { kit: 'basic' }), 'A').body);
+    expect([basic.plantsReplacedDays, model.plantsReplacedDays]).toEqual([14, 30]);
+  });
+
+  test('a line for this job alone stands under its own name', () => {
+    const records = withRecords(libraryJob(), 'quoteLine', [
+      { id: 'L1', job: 'J02', label: 'Carved name board', group: 'hardscape', costCoins: 2400, by: 'client' },
+    ]);
+    expect(quoteModel(issued(records, 'A').body).lines.at(-1)).toEqual({
+      group: 'hardscape',
+      label: 'Carved name board',
+      what: '',
+      taxClass: 'standard',
+      price: '40.00',
+    });
+  });
+});

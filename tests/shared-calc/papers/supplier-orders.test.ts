@@ -1,0 +1,64 @@
+import { describe, expect, test } from 'vitest';
+import { jobsRun } from '#shared-calc/jobs/jobs-run.ts';
+import { openJob } from '#shared-calc/jobs/open-sheet.ts';
+import { orderPlants } from '#shared-calc/jobs/order-plants.ts';
+import { paneCuts } from '#shared-calc/jobs/pane-cuts.ts';
+import { supplierOrders, type SupplierOrder } from '#shared-calc/papers/supplier-orders.ts';
+import { calendarOf } from '#shared-calc/prepare/calendar-of.ts';
+import { DEMO_DAY } from '#tests/demo-bench.ts';
+import { jobOf, libraryJob, valueOf } from '#tests/shared-calc/jobs/demo-jobs.ts';
+
+/** The orders for the library's T05, with what the demo's Store has. */
+function libraryOrders(): ReadonlyMap<string, SupplierOrder> {
+  const records = libraryJob({ audience: 'Children of the school next door' });
+  const { run } = valueOf(jobsRun(records, { jobs: ['J02'], on: DEMO_DAY }));
+  const { bench } = openJob(records, jobOf(records, 'J02'), DEMO_DAY);
+  const { audience } = jobOf(records, 'J02');
+  const orders = supplierOrders(
+    {
+      run,
+      on: DEMO_DAY,
+      calendar: calendarOf(records),
+      panes: paneCuts(bench).map((cut) => ({ ...cut, column: `J02 ${cut.column}` })),
+      plants: orderPlants([{ bench, audience, animalCrushes: false }], records.plant.values()),
+    },
+    records,
+  );
+  bench.close();
+  return new Map(orders.map((order) => [order.supplier, order]));
+}
+
+describe('supplierOrders', () => {
+  const orders = libraryOrders();
+
+  test('panes go to the cutter by their sizes, a tank by its ten working days', () => {
+    const greavel = orders.get('S-greavel');
+    expect(greavel?.rows.map(({ material, what, cost }) => [material, what, cost])).toEqual([
+      ['T05', ['1 x 1 each'], '148.00'],
+      ['M25a', ['1 each'], '10.00'],
+      ['M25b', ['0.249546 m2', '1 of 597 x 418 mm, 4 mm glass (J02 T05)'], '11.60'],
+    ]);
+    expect([greavel?.goods, greavel?.carriage, greavel?.landed, greavel?.arrivesOn]).toEqual([
+      '169.60',
+      '12.00',
+      '181.60',
+      '2027-03-22',
+    ]);
+  });
+
+  test('plants are ordered by name, harmless ones for children, on a day the plant house comes', () => {
+    const marlvale = orders.get('S-marlvale');
+    expect(marlvale?.rows.find(({ material }) => material === 'PC')?.what).toEqual([
+      '3 x 1 each',
+      '3 Marcgravia sp., shingling',
+    ]);
+    expect(marlvale?.arrivesOn).toBe('2027-03-16');
+  });
+
+  test('what the Store has is not ordered, and a least order is said', () => {
+    expect([...orders.values()].flatMap(({ rows }) => rows.map(({ material }) => material)).includes('M24')).toBe(
+      false,
+    );
+    expect(orders.get('S-marlvale')?.shortOfMinimum).toBe('');
+  });
+});
