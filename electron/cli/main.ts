@@ -54,16 +54,19 @@ function unknownCommand(word: string, next = ''): string {
 }
 
 function end(outcome: Outcome, given: Arguments | undefined, { stdout, stderr }: Streams): number {
-  if (outcome.is === 'answer') {
-    for (const notice of outcome.notices ?? []) stderr.write(`${notice}\n`);
-    stdout.write(print(outcome, given));
+  for (const says of saidBeside(outcome)) stderr.write(`${says}\n`);
+  if (outcome.is === 'answer') stdout.write(print(outcome, given));
+  if (outcome.is === 'refused' && outcome.json !== undefined && given?.flag('json')) {
+    stdout.write(`${JSON.stringify(outcome.json)}\n`);
   }
-  if (outcome.is === 'refused') {
-    for (const says of outcome.says) stderr.write(`${says}\n`);
-    if (given?.flag('json') && outcome.json !== undefined) stdout.write(`${JSON.stringify(outcome.json)}\n`);
-  }
-  if (outcome.is === 'wrong use' || outcome.is === 'no book') stderr.write(`${outcome.says}\n`);
   return exitCodes[outcome.is];
+}
+
+/** What goes to standard error, a sentence a line. */
+function saidBeside(outcome: Outcome): readonly string[] {
+  if (outcome.is === 'goes on') return [];
+  if (outcome.is === 'answer') return outcome.notices ?? [];
+  return outcome.is === 'refused' ? outcome.says : [outcome.says];
 }
 
 function print(outcome: Outcome & { readonly is: 'answer' }, given: Arguments | undefined): string {

@@ -13,7 +13,7 @@ export default defineConfig({
     emptyOutDir: false,
     target: 'node24',
     rollupOptions: {
-      input: fileURLToPath(new URL('./main.ts', import.meta.url)),
+      input: fileURLToPath(new URL('./one-file.ts', import.meta.url)),
       output: { format: 'es', entryFileNames: 'command-line.js', codeSplitting: false },
     },
   },

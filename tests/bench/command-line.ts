@@ -5,7 +5,7 @@ import path from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { measure, ms, ratio, type Told } from './measure.ts';
 
-const run = fileURLToPath(new URL('../../electron/cli/run.ts', import.meta.url));
+const run = fileURLToPath(new URL('../../electron/cli/run.js', import.meta.url));
 
 /** One size on the command line, from the start of its process, against a bare process. */
 export function benchCommandLine(): readonly Told[] {

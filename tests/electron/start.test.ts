@@ -12,7 +12,7 @@ afterAll(() => rmSync(home, { recursive: true, force: true }));
 
 describe.each([
   ['npm start', ['electron/start.ts']],
-  ['the command line’s start', ['electron/cli/run.ts', 'start']],
+  ['the command line’s start', ['electron/cli/run.js', 'start']],
 ])('%s', (_, program) => {
   test('serves the user’s own book, says where, and ends with Ctrl+C', async () => {
     const { said, ended } = await run([...program, '--no-browser'], (text) => text.includes('/?key='));

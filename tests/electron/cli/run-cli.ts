@@ -32,7 +32,7 @@ export async function lwJson(...argv: readonly string[]): Promise<unknown> {
   return JSON.parse(out);
 }
 
-const program = fileURLToPath(new URL('../../../electron/cli/run.ts', import.meta.url));
+const program = fileURLToPath(new URL('../../../electron/cli/run.js', import.meta.url));
 
 /** Runs a command line as a process of its own; dear, so only where the process itself is on trial. */
 export function lwProcess(...argv: readonly string[]): Ran {
