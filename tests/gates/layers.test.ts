@@ -139,12 +139,15 @@ function gather(said: readonly (readonly [string, string])[]): Record<string, re
   return byFile;
 }
 
+/** Built files and pictures taken of the page. */
+const made = /\/dist\/|^tests\/browser\/screens\//;
+
 function sourcesIn(folder: string): readonly string[] {
   return layers
     .flatMap((layer) =>
       readdirSync(path.join(folder, layer), { recursive: true, encoding: 'utf8' })
         .map((file) => `${layer}/${file.replaceAll('\\', '/')}`)
-        .filter((file) => /\.tsx?$/.test(file) && !file.includes('/dist/')),
+        .filter((file) => /\.(tsx?|js)$/.test(file) && !made.test(file)),
     )
     .toSorted();
 }

@@ -56,7 +56,7 @@ function files(): readonly string[] {
     readdirSync(path.join(root, folder), { recursive: true, withFileTypes: true })
       .filter((entry) => entry.isFile())
       .map((entry) => path.relative(root, path.join(entry.parentPath, entry.name)).replaceAll('\\', '/'))
-      .filter((file) => !file.includes('/dist/')),
+      .filter((file) => !file.includes('/dist/') && !file.startsWith('tests/browser/screens/')),
   );
 }
 
