@@ -19,7 +19,12 @@ export function issueOrder(book: Book, worked: WorkedOrder, sums: OrderSums): Re
   const records = book.records();
   const { order, bench, pricing } = worked;
   if (order.columns.length === 0) return failed(`${order.jobId} has no size yet: take one first.`);
-  const sheet = writeOver(plainSheet(order, records), order.written, { lines: bench.input().lines, by: 'client' });
+  const sheet = writeOver(plainSheet(order, records), order.written, {
+    lines: bench.input().lines,
+    by: 'client',
+    // The order has them as they are kept.
+    decimalComma: false,
+  });
   if (!sheet.ok) return failed(sayJobFault(sheet.fault));
   const number = book.nextQuote(order.jobId === undefined ? undefined : quoteNumberOf(records, order.jobId));
   const issue = { number: number.number, revision: number.revision, issuedOn: today() };

@@ -1,3 +1,6 @@
+import { keptText } from '#shared-calc/recipe/kept-text.ts';
+import { workshopOf } from '#shared-calc/records/workshop-of.ts';
+import { sayBoxFault } from '#shared-calc/words/say-box-cause.ts';
 import { columnKey, jobSheet } from '#shared-calc/jobs/job-sheet.ts';
 import { textsOf } from '#shared-calc/jobs/open-sheet.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
@@ -48,7 +51,7 @@ export function readOrder(given: Arguments, records: Records): Result<Order, str
   if (misuse !== undefined) return failed(misuse);
   const job = given.text('job');
   const base = job === undefined ? sizesOrder(given, given.text('sizes') ?? '', records) : jobOrder(job, records);
-  return base.ok ? writeOver(given, base.value) : base;
+  return base.ok ? writeOver(given, base.value, records) : base;
 }
 
 function sizesOrder(given: Arguments, sizes: string, records: Records): Result<Order, string> {
@@ -97,14 +100,16 @@ function jobOrder(id: string, records: Records): Result<Order, string> {
   });
 }
 
-function writeOver(given: Arguments, order: Order): Result<Order, string> {
+function writeOver(given: Arguments, order: Order, records: Records): Result<Order, string> {
   const written: Written[] = [];
   const kit = given.text('kit');
   if (kit !== undefined) written.push({ line: 'kit', text: kit });
   for (const set of given.texts('set')) {
     const one = readSet(set, order.columns);
     if (!one.ok) return one;
-    written.push(one.value);
+    const kept = keep(one.value, order.recipe, records);
+    if (!kept.ok) return kept;
+    written.push(kept.value);
   }
   const over = (column: string | undefined, start: ReadonlyMap<string, string>) =>
     new Map([
@@ -117,6 +122,14 @@ function writeOver(given: Arguments, order: Order): Result<Order, string> {
     columns: order.columns.map((column) => ({ ...column, locals: over(column.key, column.locals) })),
     written,
   });
+}
+
+/** A figure as the book keeps it, whatever decimal sign the workshop writes. */
+function keep(one: Written, recipe: string, records: Records): Result<Written, string> {
+  const line = [...records.line.values()].find((each) => each.recipe === recipe && each.name === one.line);
+  if (!line) return ok(one);
+  const kept = keptText(one.text, line, workshopOf(records).decimalComma);
+  return kept.ok ? ok({ ...one, text: kept.value }) : failed(`${one.line}: ${sayBoxFault(kept.fault, one.line)}`);
 }
 
 /** `line=RULE` for the whole job, `T07.line=RULE` for one size, `T07#2.line=RULE` for its second column. */

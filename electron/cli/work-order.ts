@@ -43,7 +43,6 @@ export function workOrder(given: Arguments, records: Records): Result<WorkedOrde
     lines,
     columns: order.value.columns,
     job: order.value.job,
-    decimalComma: false,
     isOldPrice: (material) => prices.goods.get(material)?.packs.some((pack) => pack.old) ?? false,
   });
   const refused = refusedWrites(order.value, bench);

@@ -8,7 +8,6 @@ export interface BenchInput {
   readonly columns: readonly ColumnInput[];
   /** Boxes written over for the whole job. */
   readonly job: ReadonlyMap<string, string>;
-  readonly decimalComma: boolean;
   /** Whether a material's price is an old one on the day it is priced for. */
   readonly isOldPrice: (material: string) => boolean;
 }

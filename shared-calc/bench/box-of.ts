@@ -28,7 +28,9 @@ export function boxOf({ line, boxes, worked, isOldPrice }: Parts): Box {
     const cause = causeOf(reading, boxes.rings.get(line.name), worked.problem);
     return { ...common, value: undefined, flags: [], state: stateOf(cause), cause };
   }
-  const flags = flagsOf(line, worked.value, (material) => isOldPrice(material === 'TANK' ? boxes.input.tank.id : material));
+  const flags = flagsOf(line, worked.value, (material) =>
+    isOldPrice(material === 'TANK' ? boxes.input.tank.id : material),
+  );
   return { ...common, value: worked.value, state: source === 'tank' ? 'house' : source, flags };
 }
 

@@ -8,12 +8,12 @@ export interface BoxReader {
   read(line: Line, text: string): BoxReading;
 }
 
-export function boxReader(lines: readonly Line[], decimalComma: boolean): BoxReader {
+export function boxReader(lines: readonly Line[]): BoxReader {
   const scope = scopeOf(lines);
   const known = new Map<string, BoxReading>();
   const read = (line: Line, text: string): BoxReading => {
     const key = `${line.name}\n${text}`;
-    const ready = known.get(key) ?? readBox(text, line, scope, decimalComma);
+    const ready = known.get(key) ?? readBox(text, line, scope);
     known.set(key, ready);
     return ready;
   };

@@ -4,8 +4,9 @@ import type { Bench } from './open-bench.ts';
 
 /** Every check of a size, in the recipe's order; braces of its sentence filled with the size's own figures. */
 export function checksOf(bench: Bench, column: string, display: Display): readonly CheckResult[] {
-  return bench.input().lines
-    .filter((line) => line.role === 'check')
+  return bench
+    .input()
+    .lines.filter((line) => line.role === 'check')
     .map((line) => {
       const { value } = bench.box(column, line.name);
       return {

@@ -1,5 +1,4 @@
 import type { Line } from '#shared-calc/records/records.ts';
-import type { BenchInput } from './bench-input.ts';
 import { boxReader, scopeSignature, type BoxReader } from './box-reader.ts';
 
 export interface TakenLines {
@@ -9,7 +8,7 @@ export interface TakenLines {
 }
 
 export interface LineTable {
-  readonly take: (next: Pick<BenchInput, 'lines' | 'decimalComma'>) => TakenLines;
+  readonly take: (next: readonly Line[]) => TakenLines;
   readonly find: (name: string) => Line | undefined;
   readonly reader: () => BoxReader;
 }
@@ -17,22 +16,19 @@ export interface LineTable {
 /** The lines a bench stands on, and how their boxes are read; a new reader only where names or kinds change. */
 export function openLineTable(): LineTable {
   let lines: readonly Line[] = [];
-  let comma = false;
   let byName: ReadonlyMap<string, Line> = new Map();
-  let reader = boxReader(lines, comma);
+  let reader = boxReader(lines);
   return {
     take(next) {
       const before = byName;
-      const sameSign = next.decimalComma === comma;
-      if (next.lines === lines && sameSign) return { rereads: [], dropped: [] };
-      lines = next.lines;
-      comma = next.decimalComma;
+      if (next === lines) return { rereads: [], dropped: [] };
+      lines = next;
       byName = new Map(lines.map((line) => [line.name, line]));
       const dropped = [...before.keys()].filter((name) => !byName.has(name));
-      if (sameSign && scopeSignature(before.values()) === scopeSignature(lines)) {
+      if (scopeSignature(before.values()) === scopeSignature(lines)) {
         return { rereads: lines.filter((line) => before.get(line.name) !== line), dropped };
       }
-      reader = boxReader(lines, comma);
+      reader = boxReader(lines);
       return { rereads: lines, dropped };
     },
     find: (name) => byName.get(name),

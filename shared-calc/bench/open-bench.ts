@@ -11,7 +11,8 @@ export interface Bench {
   readonly input: () => BenchInput;
   /**
    * Takes a new input over, writing only what differs: the columns named first at once, and the rest a slice
-   * with each call of what it answers, until that says there is no more.
+   * with each call of what it answers, until that says there is no more. A later update takes over what an
+   * earlier one left undone.
    */
   readonly update: (next: BenchInput, first?: readonly string[]) => () => boolean;
   readonly box: (column: string, line: string) => Box;
@@ -27,9 +28,12 @@ export function openBench(start: BenchInput): Bench {
   const grid = openGrid();
   const table = openLineTable();
   const columns = new Map<string, ColumnBoxes>();
+  /** Columns whose last change is not worked yet. */
+  const behind = new Set<string>();
   let input = start;
 
-  function refresh(column: ColumnInput, { rereads }: TakenLines): readonly BoxWrite[] {
+  function refresh(column: ColumnInput, taken: TakenLines): readonly BoxWrite[] {
+    const rereads = behind.delete(column.key) ? input.lines : taken.rereads;
     const now = { column, job: input.job, lines: input.lines, rereads, reader: table.reader() };
     const { boxes, writes } = refreshColumn(columns.get(column.key), now);
     columns.set(column.key, boxes);
@@ -49,7 +53,7 @@ export function openBench(start: BenchInput): Bench {
   }
 
   function update(next: BenchInput, first?: readonly string[]): () => boolean {
-    const taken = table.take(next);
+    const taken = table.take(next.lines);
     input = next;
     drop(taken.dropped, next.columns);
     const later = next.columns.filter((column) => first !== undefined && !first.includes(column.key));
@@ -58,7 +62,8 @@ export function openBench(start: BenchInput): Bench {
       return later.length > 0;
     };
     write(next.columns.filter((column) => !later.includes(column)));
-    return () => write(later.splice(0, SLICE));
+    for (const { key } of later) behind.add(key);
+    return () => write(later.splice(0, SLICE).filter((column) => behind.has(column.key)));
   }
 
   function box(column: string, name: string): Box {

@@ -46,7 +46,7 @@ function clientsEdits(old: QuoteParts, next: QuoteParts): QuoteParts {
 
 /** What can be read in the old house: a rule over a line that we have put in since waits for our step. */
 function readIn(lines: readonly Line[], before: WrittenByLine, after: WrittenByLine): WrittenByLine {
-  const reader = boxReader(lines, false);
+  const reader = boxReader(lines);
   const reads = (name: string, text: string) => {
     const line = lines.find((each) => each.name === name);
     return line !== undefined && reader.read(line, text).is !== 'faulty';

@@ -1,6 +1,7 @@
 import { parseDay, type Day } from '#shared-calc/calendar/day.ts';
 import { applyChange, type Change } from '#shared-calc/records/change.ts';
 import { diffRecords } from '#shared-calc/records/diff-records.ts';
+import { workshopOf } from '#shared-calc/records/workshop-of.ts';
 import type { Job, LocalValue, Records } from '#shared-calc/records/records.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
 import { nextJobId } from './find-job.ts';
@@ -57,7 +58,11 @@ export function newJob(records: Records, asked: NewJob): Result<JobMade, JobFaul
   const sized = setSizes(bare, job.id, sizes);
   if (!sized.ok) return sized;
   const withSizes = applyChange(bare, sized.value);
-  const sheet = writeOver(jobSheet(withSizes, job), writings, { lines: linesOf(records, recipe), by });
+  const sheet = writeOver(jobSheet(withSizes, job), writings, {
+    lines: linesOf(records, recipe),
+    by,
+    decimalComma: workshopOf(records).decimalComma,
+  });
   if (!sheet.ok) return sheet;
   const label = `${job.id}: new job, ${job.title}`;
   return ok({ job: job.id, change: diffRecords(label, records, storeLocals(withSizes, job.id, sheet.value)) });

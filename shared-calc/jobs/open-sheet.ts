@@ -39,7 +39,6 @@ export function openSheet(
     lines,
     columns: sheet.columns.map((column) => ({ ...column, locals: textsOf(column.locals) })),
     job: textsOf(sheet.whole),
-    decimalComma: false,
     isOldPrice: (material) => prices.goods.get(material)?.packs.some((pack) => pack.old) ?? false,
   });
 }

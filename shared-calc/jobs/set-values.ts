@@ -1,6 +1,7 @@
 import type { Change } from '#shared-calc/records/change.ts';
 import { diffRecords } from '#shared-calc/records/diff-records.ts';
 import type { LocalValue, Records } from '#shared-calc/records/records.ts';
+import { workshopOf } from '#shared-calc/records/workshop-of.ts';
 import { ok, type Result } from '#shared-calc/result.ts';
 import { findJob } from './find-job.ts';
 import type { JobFault } from './job-fault.ts';
@@ -21,7 +22,9 @@ export interface ValuesSet {
 export function setValues(records: Records, { job: id, writings, by }: ValuesSet): Result<Change, JobFault> {
   const job = findJob(records, id);
   if (!job.ok) return job;
-  const sheet = writeOver(jobSheet(records, job.value), writings, { lines: linesOf(records, job.value.recipe), by });
+  const lines = linesOf(records, job.value.recipe);
+  const { decimalComma } = workshopOf(records);
+  const sheet = writeOver(jobSheet(records, job.value), writings, { lines, by, decimalComma });
   if (!sheet.ok) return sheet;
   const said = writings.map(({ column, line, text }) => {
     const where = column === undefined ? line : `${line} of ${column}`;

@@ -7,29 +7,35 @@ import { nearestName } from '#shared-calc/rule/nearest.ts';
 import type { JobFault } from './job-fault.ts';
 import { keysOf, textsOf } from './open-sheet.ts';
 import type { JobSheet, SheetColumn, Written, WrittenByLine } from './job-sheet.ts';
+import { keptWritings } from './kept-writings.ts';
 import type { Writing } from './read-writing.ts';
 
 interface Over {
   /** The lines of the sheet's recipe. */
   readonly lines: readonly Line[];
   readonly by: Written['by'];
+  /** How the workshop writes a figure. */
+  readonly decimalComma: boolean;
 }
 
 /** The sheet with boxes written over; what names nothing, cannot be read or makes a loop is refused. */
 export function writeOver(
   sheet: JobSheet,
-  writings: readonly Writing[],
-  { lines, by }: Over,
+  typed: readonly Writing[],
+  { lines, by, decimalComma }: Over,
 ): Result<JobSheet, JobFault> {
-  const nowhere = findNowhere(sheet, writings, lines);
+  const nowhere = findNowhere(sheet, typed, lines);
   if (nowhere) return failed(nowhere);
+  const kept = keptWritings(typed, lines, decimalComma);
+  if (!kept.ok) return kept;
+  const writings = kept.value;
   const of = (column: string | undefined) => writings.filter((each) => each.column === column);
   const next = {
     ...sheet,
     whole: written(sheet.whole, of(undefined), by),
     columns: sheet.columns.map((column) => ({ ...column, locals: written(column.locals, of(column.key), by) })),
   };
-  const reader = boxReader(lines, false);
+  const reader = boxReader(lines);
   const fault = findUnreadable(writings, lines, reader) ?? findLoop(next, writings, { lines, reader });
   return fault ? failed(fault) : ok(next);
 }

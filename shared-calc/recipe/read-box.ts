@@ -18,27 +18,32 @@ export type BoxReading =
 
 export type BoxFault =
   | { readonly kind: 'rule'; readonly text: string; readonly faults: readonly RuleFault[] }
-  | { readonly kind: 'not-an-option'; readonly text: string; readonly options: readonly string[]; readonly near?: string }
+  | {
+      readonly kind: 'not-an-option';
+      readonly text: string;
+      readonly options: readonly string[];
+      readonly near?: string;
+    }
   | { readonly kind: 'two-readings'; readonly text: string };
 
 /**
  * Reads a box's text for its line: first as a figure (a bare number takes the line's unit, a bare word a
  * choice), only then as a rule, which must come to the line's own kind.
  */
-export function readBox(text: string, line: Line, scope: Scope, decimalComma = false): BoxReading {
+export function readBox(text: string, line: Line, scope: Scope): BoxReading {
   const tidy = text.trim();
   if (tidy === '') return { is: 'missing' };
-  const plain = line.unit === 'choice' ? readChoice(tidy, line, scope) : readPlain(tidy, line, decimalComma);
+  const plain = line.unit === 'choice' ? readChoice(tidy, line, scope) : readPlain(tidy, line);
   return plain ?? readAsRule(tidy, line, scope);
 }
 
-function readPlain(text: string, line: Line, decimalComma: boolean): BoxReading | undefined {
+function readPlain(text: string, line: Line): BoxReading | undefined {
   if (line.unit === 'yes_no') {
     const word = text.toLowerCase();
     if (['yes', 'true'].includes(word)) return { is: 'figure', value: true };
     return ['no', 'false'].includes(word) ? { is: 'figure', value: false } : undefined;
   }
-  const figure = readFigure(text, { unit: line.unit, decimalComma });
+  const figure = readFigure(text, { unit: line.unit });
   if (figure.ok) return figureOrWrongKind(figure.value, text, line);
   if (figure.fault.kind === 'two-readings') {
     return { is: 'faulty', fault: { kind: 'two-readings', text: figure.fault.text } };
@@ -69,7 +74,10 @@ function readChoice(text: string, line: Line, scope: Scope): BoxReading | undefi
 }
 
 function readAsRule(text: string, line: Line, scope: Scope): BoxReading {
-  const faulty = (faults: readonly RuleFault[]): BoxReading => ({ is: 'faulty', fault: { kind: 'rule', text, faults } });
+  const faulty = (faults: readonly RuleFault[]): BoxReading => ({
+    is: 'faulty',
+    fault: { kind: 'rule', text, faults },
+  });
   const read = readRule(text);
   if (!read.ok) return faulty([read.fault]);
   const checked = checkRule(read.value, scope);

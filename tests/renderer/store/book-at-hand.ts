@@ -1,7 +1,6 @@
-import { openBookStore, type BookStore } from '#renderer/store/book-store.ts';
+import { openBookStore, readFirst, type BookStore } from '#renderer/store/book-store.ts';
 import { openBenchStore, type BenchStore } from '#renderer/store/bench-store.ts';
 import type { Records } from '#shared-calc/records/records.ts';
-import { readFirst } from '#renderer/store/book-store.ts';
 import { demoRecords } from '#tests/demo-bench.ts';
 import { ownClock, type OwnClock } from './own-clock.ts';
 import { ownService, type OwnService } from './own-service.ts';

@@ -55,22 +55,8 @@ export function ownService(first: Records): OwnService {
     for (const listener of listeners) listener(news);
   };
   const tellWritten = () => tell({ is: 'written', opening: String(state.opening), revision: state.entries.length });
-  const call = async (channel: Channel, input: unknown): Promise<Result<unknown, Refusal>> => {
-    await Promise.resolve();
-    if (state.dead) return failed(away);
-    const before = state.entries.length;
-    const answer = structuredClone(answers[channel]?.(state, input) ?? failed({ says: `No ${channel} here.`, readAgain: false }));
-    if (state.entries.length > before) tellWritten();
-    return answer;
-  };
   return {
-    bridge: {
-      call: call as Bridge['call'],
-      onChanged: (listener) => {
-        listeners.add(listener);
-        return () => listeners.delete(listener);
-      },
-    },
+    bridge: bridgeTo(state, listeners, tellWritten),
     records: () => state.records,
     entries: () => state.entries,
     elsewhere: (change) => {
@@ -96,10 +82,31 @@ export function ownService(first: Records): OwnService {
   };
 }
 
+function bridgeTo(state: State, listeners: Set<(news: BridgeNews) => void>, tellWritten: () => void): Bridge {
+  const call = async (channel: Channel, input: unknown): Promise<Result<unknown, Refusal>> => {
+    await Promise.resolve();
+    if (state.dead) return failed(away);
+    const before = state.entries.length;
+    const answer = structuredClone(
+      answers[channel]?.(state, input) ?? failed({ says: `No ${channel} here.`, readAgain: false }),
+    );
+    if (state.entries.length > before) tellWritten();
+    return answer;
+  };
+  return {
+    call: call as Bridge['call'],
+    onChanged: (listener) => {
+      listeners.add(listener);
+      return () => void listeners.delete(listener);
+    },
+  };
+}
+
 type Answers = { readonly [C in Channel]?: (state: State, input: unknown) => Result<unknown, Refusal> };
 
 const answers: Answers = {
-  'book.read': (state) => ok({ info: infoOf(state), records: toRecordLists(state.records) } satisfies Output<'book.read'>),
+  'book.read': (state) =>
+    ok({ info: infoOf(state), records: toRecordLists(state.records) } satisfies Output<'book.read'>),
   'book.info': (state) => ok(infoOf(state)),
   'book.since': (state, input) => {
     const { opening, revision } = input as Input<'book.since'>;
@@ -109,7 +116,8 @@ const answers: Answers = {
   'book.apply': (state, input) => {
     const { change } = input as Input<'book.apply'>;
     return writing(state, input as Input<'book.undo'>, () => {
-      if (!fits(state.records, change)) return failed({ says: 'Changed in another window meanwhile.', readAgain: true });
+      if (!fits(state.records, change))
+        return failed({ says: 'Changed in another window meanwhile.', readAgain: true });
       if (change.label.includes('never')) return failed({ says: 'The book refuses this.', readAgain: false });
       state.past.push(change);
       state.future = [];
@@ -149,7 +157,8 @@ function writing(
   { opening, onRevision }: Input<'book.undo'>,
   act: () => Result<Change | undefined, Refusal>,
 ): Result<unknown, Refusal> {
-  if (opening !== String(state.opening)) return failed({ says: 'Another book has been opened meanwhile.', readAgain: true });
+  if (opening !== String(state.opening))
+    return failed({ says: 'Another book has been opened meanwhile.', readAgain: true });
   const others = state.entries.slice(onRevision);
   const done = act();
   if (!done.ok) return done;

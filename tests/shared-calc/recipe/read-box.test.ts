@@ -15,13 +15,13 @@ function lineOf(name: string): Line {
   return line;
 }
 
-function read(name: string, text: string, decimalComma = false): BoxReading {
-  return readBox(text, lineOf(name), scope, decimalComma);
+function read(name: string, text: string): BoxReading {
+  return readBox(text, lineOf(name), scope);
 }
 
 /** The figure in the line's own unit, or what was read instead. */
-function figure(name: string, text: string, decimalComma = false) {
-  const reading = read(name, text, decimalComma);
+function figure(name: string, text: string) {
+  const reading = read(name, text);
   if (reading.is !== 'figure') return reading.is;
   const { value } = reading;
   return typeof value === 'number' ? Number(fromBase(value, unitOf(lineOf(name).unit)).toPrecision(12)) : value;
@@ -46,22 +46,6 @@ describe('readBox', () => {
     ['coir_parts', '3', 3],
   ])('%s takes %s as %d in its own unit', (name, text, value) => {
     expect(figure(name, text)).toBe(value);
-  });
-
-  test.each([
-    ['litter', '12,5 mm', 12.5],
-    ['litter', '12,5', 12.5],
-    ['springtail_target', '8.000,5', 8000.5],
-    ['cover_clear', '1.5 mm', 1.5],
-  ])('where the comma is set, %s takes %s as %d', (name, text, value) => {
-    expect(figure(name, text, true)).toBe(value);
-  });
-
-  test('where the comma is set, 8.000 may be eight or eight thousand: it is asked for', () => {
-    expect(read('springtail_target', '8.000', true)).toEqual({
-      is: 'faulty',
-      fault: { kind: 'two-readings', text: '8.000' },
-    });
   });
 
   test.each([
@@ -133,8 +117,8 @@ describe('readBox', () => {
   test('no text stops it: it is a figure, a rule, missing or faulty', () => {
     const some = fc.oneof(fc.string({ unit: 'grapheme' }), fc.constantFrom(...lines.map((line) => line.text)));
     fc.assert(
-      fc.property(fc.constantFrom(...lines), some, fc.boolean(), (line, text, comma) => {
-        expect(['figure', 'rule', 'missing', 'faulty']).toContain(readBox(text, line, scope, comma).is);
+      fc.property(fc.constantFrom(...lines), some, (line, text) => {
+        expect(['figure', 'rule', 'missing', 'faulty']).toContain(readBox(text, line, scope).is);
       }),
       { numRuns: 400 },
     );

@@ -24,11 +24,18 @@ const opened = await openPageStore(standInService(data), pageClock());
 if (!opened.ok) throw new Error(opened.fault);
 const { book, bench } = opened.value;
 
-const elsewhere: PlaceView = { about: '', aside: '', acts: [], look: 'empty-place', work: <p class="empty-note">Elsewhere.</p> };
+const elsewhere: PlaceView = {
+  about: '',
+  aside: '',
+  acts: [],
+  look: 'empty-place',
+  work: <p class="empty-note">Elsewhere.</p>,
+};
 
 function benchStandIn(): PlaceView {
   const context = contextNow(book);
-  if (isFirstMinute(context.records)) return { ...elsewhere, look: 'first', work: <FirstMinute context={context} hands={book} /> };
+  if (isFirstMinute(context.records))
+    return { ...elsewhere, look: 'first', work: <FirstMinute context={context} hands={book} /> };
   return { ...elsewhere, work: <p class="empty-note">{[...context.records.size.keys()].join(', ')}</p> };
 }
 

@@ -10,7 +10,9 @@ import { z } from 'zod';
 
 const Book = z.strictObject({ today: z.string(), lists: RecordListsSchema });
 
-/** A book that lives in this page alone, behind the page's own door; what is asked of files is only told back. */
+type Answers = { readonly [C in Channel]?: (input: unknown) => Result<unknown, Refusal> };
+
+/** A book that lives in this page alone, behind the page's own door. */
 export function standInService(data: unknown): Bridge {
   const { today, lists } = Book.parse(data);
   let records: Records = fromRecordLists(lists);
@@ -32,7 +34,7 @@ export function standInService(data: unknown): Bridge {
     records = applyChange(records, change);
     revision += 1;
   };
-  const answers: { readonly [C in Channel]?: (input: unknown) => Result<unknown, Refusal> } = {
+  const answers: Answers = {
     'book.read': () => ok({ info: info(), records: toRecordLists(records) }),
     'book.info': () => ok(info()),
     'book.since': () => ok({ info: info(), entries: [] }),
@@ -49,13 +51,7 @@ export function standInService(data: unknown): Bridge {
       if (last) put(invertChange(last));
       return ok({ info: info(), others: [], ...(last && { change: invertChange(last) }) });
     },
-    'file.recent': () => ok({ paths: ['/books/Withy Street.loamwright', '/books/Other.loamwright'] }),
-    'file.open': () => refuse('There is no book at /books/none.loamwright.'),
-    'file.new': () => refuse('/books/Withy Street.loamwright is there already.'),
-    'file.saveCopy': (input) => ok({ path: z.looseObject({ path: z.string() }).parse(input).path }),
-    'file.backups': () => ok({ backups: [{ file: 'day-2027-03-14', day: '2027-03-14', bytes: 220_000 }] }),
-    'file.previewBackup': () => ok({ differences: [{ kind: 'packPrice', added: 1, changed: 2, removed: 0 }], kept: ['issued quote Q-0001A'] }),
-    'file.restore': () => ok({ info: info(), others: [] }),
+    ...fileAnswers(info),
   };
   return {
     call: <C extends Channel>(channel: C, input: unknown) => {
@@ -63,6 +59,20 @@ export function standInService(data: unknown): Bridge {
       return Promise.resolve(answer as Result<Output<C>, Refusal>);
     },
     onChanged: () => () => undefined,
+  };
+}
+
+/** What is asked of files is only told back. */
+function fileAnswers(info: () => BookInfo): Answers {
+  return {
+    'file.recent': () => ok({ paths: ['/books/Withy Street.loamwright', '/books/Other.loamwright'] }),
+    'file.open': () => refuse('There is no book at /books/none.loamwright.'),
+    'file.new': () => refuse('/books/Withy Street.loamwright is there already.'),
+    'file.saveCopy': (input) => ok({ path: z.looseObject({ path: z.string() }).parse(input).path }),
+    'file.backups': () => ok({ backups: [{ file: 'day-2027-03-14', day: '2027-03-14', bytes: 220_000 }] }),
+    'file.previewBackup': () =>
+      ok({ differences: [{ kind: 'packPrice', added: 1, changed: 2, removed: 0 }], kept: ['issued quote Q-0001A'] }),
+    'file.restore': () => ok({ info: info(), others: [] }),
   };
 }
 

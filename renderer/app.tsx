@@ -1,0 +1,53 @@
+import { computed } from '@preact/signals';
+import type { PageView, PlaceView } from '#renderer/frame/page-view.ts';
+import type { PlaceId } from '#renderer/frame/places.ts';
+import { writeRoute, type Route } from '#renderer/frame/place-route.ts';
+import { places } from '#renderer/frame/places.ts';
+import type { PageStore } from '#renderer/store/page-store.ts';
+import { workshopOf } from '#shared-calc/records/workshop-of.ts';
+import { allPlaces } from './places/all-places.tsx';
+
+const keys: PageView['keys'] = [
+  ['F2', 'edit'],
+  ['/', 'find'],
+  ['F8', 'next flag'],
+  ['F1', 'keys'],
+];
+
+const calm: PlaceView = {
+  about: '',
+  aside: '',
+  acts: [],
+  look: 'empty-place',
+  work: <p class="empty-note">This place is not furnished yet.</p>,
+};
+
+/** The page over an open book: every place made once, the quiet line, and what the desktop's menu asks for. */
+export function pageOf(store: PageStore): PageView {
+  const made = new Map<PlaceId, ((route: Route) => PlaceView) | undefined>();
+  for (const { id } of places) made.set(id, allPlaces[id]?.(store));
+  const nextFlag = (back: boolean) => goToFlag(store, back);
+  store.book.onAsk((ask) => {
+    if (ask.is === 'go') location.hash = `#/${ask.place}`;
+    else if (ask.act === 'next flag') nextFlag(false);
+    else if (ask.act === 'find') document.querySelector<HTMLInputElement>('.find input')?.focus();
+    else store.book[ask.act]();
+  });
+  return {
+    workshop: computed(() => workshopOf(store.book.records.value).name),
+    line: store.book.line,
+    lineActs: { undo: store.book.undo, redo: store.book.redo },
+    keys,
+    nextFlag,
+    place: (route) => made.get(route.place)?.(route) ?? calm,
+  };
+}
+
+/** Flags are on the bench: from another place it leads there first. */
+function goToFlag({ bench, strips, book }: PageStore, back: boolean): void {
+  const place = bench.nextFlag(back);
+  if (!place) return book.say('No flag on the bench.');
+  if (strips.current) return strips.current.go(place);
+  bench.acts.choose(place);
+  location.hash = writeRoute('bench');
+}

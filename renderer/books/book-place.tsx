@@ -1,0 +1,179 @@
+import { effect, signal, untracked } from '@preact/signals';
+import type { ComponentChildren } from 'preact';
+import { useEffect, useRef } from 'preact/hooks';
+import type { PlaceAct } from '#renderer/frame/frame-view.ts';
+import type { PlaceView } from '#renderer/frame/page-view.ts';
+import type { Route } from '#renderer/frame/place-route.ts';
+import { styleNonce } from '#renderer/look/style-nonce.ts';
+import { contextNow, contextOf, type BookContext, type BookHands } from './book-hands.ts';
+import { bookGrid, type BookGrid, type BookGridActs } from './book-grid.ts';
+import { layOut } from './book-layout.ts';
+import type { BookRow, BookTable } from './book-table.ts';
+import { sayRefused, writeBoxes } from './write-boxes.ts';
+import './books.css';
+
+export interface BookPlaceParts<Row extends BookRow> {
+  readonly hands: BookHands;
+  readonly table: BookTable<Row>;
+  readonly aside?: string;
+  /** Acts of this book alone, before those of every book. */
+  readonly acts?: readonly PlaceAct[];
+  /** Over the grid: where else one may go, sheets that are open. */
+  readonly above?: () => ComponentChildren;
+  /** About the chosen row. */
+  readonly slip?: (row: Row, context: BookContext) => ComponentChildren;
+  /** Said in place of the grid while there is no row. */
+  readonly whenEmpty?: string;
+}
+
+/** A book as a place of the page: its grid, its acts, and beside it what there is to say of the chosen row. */
+export function bookPlace<Row extends BookRow>(parts: BookPlaceParts<Row>): (route: Route) => PlaceView {
+  const { hands, table, aside = '', whenEmpty = `There is no ${table.one} here yet.` } = parts;
+  const chosen = signal<readonly string[]>([]);
+  const grid: { current: BookGrid<Row> | undefined } = { current: undefined };
+  const acts = gridActs(parts, grid, chosen);
+  return ({ rest }) => {
+    const context = contextNow(hands);
+    const rows = table.rows(context);
+    const row = rows.find(({ id }) => id === chosen.value[0]);
+    return {
+      about: '',
+      aside,
+      look: 'book-place',
+      acts: [
+        ...(parts.acts ?? []),
+        ...placeActs({ table, acts, some: row !== undefined, copy: () => copyRow(parts, grid, row) }),
+      ],
+      work: (
+        <div class="book-work">
+          {parts.above?.()}
+          <BookSheetView parts={parts} acts={acts} grid={grid} start={rest.at(-1)} />
+          {rows.length === 0 && <p class="empty-note">{whenEmpty}</p>}
+        </div>
+      ),
+      ...(parts.slip && { slip: <RecordSlip one={table.one}>{row && parts.slip(row, context)}</RecordSlip> }),
+      find: {
+        label: `Find a ${table.one}`,
+        placeholder: `Find a ${table.one}`,
+        options: rows.map(table.nameOf),
+        go: (words) => goTo(rows, table.nameOf, words, grid.current),
+      },
+    };
+  };
+}
+
+interface Grid<Row extends BookRow> {
+  current: BookGrid<Row> | undefined;
+}
+
+function gridActs<Row extends BookRow>(
+  { hands, table }: BookPlaceParts<Row>,
+  grid: Grid<Row>,
+  chosen: { value: readonly string[] },
+): BookGridActs {
+  const now = () => contextOf(hands.records.peek(), hands.info.peek().today);
+  return {
+    write: (texts) => {
+      const done = writeBoxes(table, now(), texts);
+      if (done.ok) hands.apply(done.value);
+      else return texts.length === 1 ? done.fault[0]?.says : sayRefused(done.fault);
+      return undefined;
+    },
+    refuse: hands.refuse,
+    choose: (rows) => {
+      if (rows.join('\n') !== chosen.value.join('\n')) chosen.value = rows;
+    },
+    add: () => {
+      const made = table.add?.(now());
+      if (!made) return;
+      hands.apply(made.change);
+      grid.current?.write(made.id);
+    },
+    remove: () => {
+      const context = now();
+      const rows = table.rows(context).filter(({ id }) => chosen.value.includes(id));
+      const done = rows.length === 0 ? undefined : table.remove?.(context, rows);
+      if (done && !done.ok) hands.refuse(done.fault);
+      else if (done) hands.apply(done.value);
+    },
+  };
+}
+
+function copyRow<Row extends BookRow>(
+  { hands, table }: BookPlaceParts<Row>,
+  grid: Grid<Row>,
+  row: Row | undefined,
+): void {
+  const made = row && table.copy?.(contextOf(hands.records.peek(), hands.info.peek().today), row);
+  if (!made) return;
+  hands.apply(made.change);
+  grid.current?.write(made.id);
+}
+
+interface ActParts<Row extends BookRow> {
+  readonly table: BookTable<Row>;
+  readonly acts: BookGridActs;
+  readonly some: boolean;
+  readonly copy: () => void;
+}
+
+function placeActs<Row extends BookRow>({ table, acts, some, copy }: ActParts<Row>): readonly PlaceAct[] {
+  const none = `Choose a ${table.one} first.`;
+  return [
+    ...(table.remove
+      ? [some ? { label: 'Remove', hint: 'Ctrl and Delete', run: acts.remove } : { label: 'Remove', hint: none }]
+      : []),
+    ...(table.copy ? [some ? { label: 'Copy', run: copy } : { label: 'Copy', hint: none }] : []),
+    ...(table.add ? [{ label: `Add a ${table.one}`, main: true, hint: 'Insert', run: acts.add }] : []),
+  ];
+}
+
+function goTo<Row extends BookRow>(
+  rows: readonly Row[],
+  nameOf: (row: Row) => string,
+  words: string,
+  grid: BookGrid<Row> | undefined,
+): boolean {
+  const wanted = words.toLowerCase();
+  const found =
+    rows.find((row) => [row.id, nameOf(row)].some((name) => name.toLowerCase() === wanted)) ??
+    rows.find((row) => nameOf(row).toLowerCase().includes(wanted));
+  return found !== undefined && grid?.go(found.id) === true;
+}
+
+interface SheetParts<Row extends BookRow> {
+  readonly parts: BookPlaceParts<Row>;
+  readonly acts: BookGridActs;
+  readonly grid: Grid<Row>;
+  /** The row that the link names. */
+  readonly start: string | undefined;
+}
+
+function BookSheetView<Row extends BookRow>({ parts: { hands, table }, acts, grid, start }: SheetParts<Row>) {
+  const host = useRef<HTMLDivElement>(null);
+  useEffect(() => {
+    if (!host.current) return undefined;
+    const layout = layOut(table, contextOf(hands.records.peek(), hands.info.peek().today));
+    const made = bookGrid({ host: host.current, nonce: styleNonce(document), layout, acts });
+    grid.current = made;
+    const follow = effect(() => {
+      const next = layOut(table, contextNow(hands));
+      untracked(() => made.show(next));
+    });
+    if (start === undefined || !made.go(start)) made.go(layout.rows[0]?.id ?? '');
+    return () => {
+      follow();
+      grid.current = undefined;
+      made.destroy();
+    };
+  }, []);
+  return <div ref={host} class="book-grid" />;
+}
+
+function RecordSlip({ one, children }: { readonly one: string; readonly children: ComponentChildren }) {
+  return (
+    <aside class="slip record" aria-label={`About the chosen ${one}`} id="slip" tabIndex={-1}>
+      {children ?? <p class="aside">Choose a {one} to see more of it.</p>}
+    </aside>
+  );
+}

@@ -1,0 +1,59 @@
+import type { SignName } from '#renderer/frame/sign.tsx';
+import type { Change } from '#shared-calc/records/change.ts';
+import type { Result } from '#shared-calc/result.ts';
+import type { BookContext } from './book-hands.ts';
+
+/** A row of a book: a record, with what else is shown beside it. */
+export interface BookRow {
+  /** Of the record; it stays while the row is there. */
+  readonly id: string;
+}
+
+export interface BookFlag {
+  readonly sign: SignName;
+  readonly look: 'old' | 'watch' | 'needs';
+  readonly says: string;
+}
+
+/** One field of every row. Its write answers a change of the book, or a sentence that says why not. */
+export interface BookColumn<Row> {
+  readonly key: string;
+  readonly title: string;
+  /** As shown behind the title; empty where the figure needs none. */
+  readonly unit: string;
+  readonly look: 'figure' | 'words';
+  /** Width in rem. */
+  readonly width: number;
+  /** As painted. */
+  readonly show: (row: Row) => string;
+  /** What the field opens with, and what is copied. */
+  readonly entry: (row: Row) => string;
+  readonly flag?: (row: Row) => BookFlag | undefined;
+  /** Words that may stand here. */
+  readonly options?: readonly string[];
+  /** Left out where the field is worked or stays as it was made; then `closed` says why. */
+  readonly write?: (row: Row, text: string) => Result<Change, string>;
+  readonly closed?: string;
+}
+
+/** A new row with the change that makes it. */
+export interface MadeRow {
+  readonly id: string;
+  readonly change: Change;
+}
+
+/** A book as one table: where its rows come from, and what may be done with them. */
+export interface BookTable<Row extends BookRow> {
+  /** For readers: "Tank book, one tank a row". */
+  readonly label: string;
+  /** A row in words: "tank". */
+  readonly one: string;
+  readonly rows: (context: BookContext) => readonly Row[];
+  /** The first heads the row and is not written in. */
+  readonly columns: (context: BookContext) => readonly BookColumn<Row>[];
+  /** As it is found and spoken of: "T07 Rectangle 900 × 445 × 600". */
+  readonly nameOf: (row: Row) => string;
+  readonly add?: (context: BookContext) => MadeRow;
+  readonly copy?: (context: BookContext, row: Row) => MadeRow;
+  readonly remove?: (context: BookContext, rows: readonly Row[]) => Result<Change, string>;
+}

@@ -1,0 +1,7 @@
+/** The next free code of a book: after T12 comes T13; a book without any begins at T01. */
+export function nextCode(letters: string, taken: Iterable<string>): string {
+  const codes = new Set(taken);
+  const form = new RegExp(`^${letters}(\\d+)$`);
+  const numbers = [...codes].flatMap((code) => form.exec(code)?.[1] ?? []).map(Number);
+  return `${letters}${String(Math.max(0, ...numbers) + 1).padStart(2, '0')}`;
+}

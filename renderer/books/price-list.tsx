@@ -1,0 +1,125 @@
+import { useState } from 'preact/hooks';
+import { Sign } from '#renderer/frame/sign.tsx';
+import { readMoney } from '#shared-calc/papers/read-money.ts';
+import type { Pack, PackPrice } from '#shared-calc/records/records.ts';
+import { ok } from '#shared-calc/result.ts';
+import type { BookContext, BookHands } from './book-hands.ts';
+import { readDay } from './day-field.ts';
+import { TextEntry } from './entry.tsx';
+import { showCoins } from './money-field.ts';
+import { isOldPrice, priceOn, pricesOf, putPrice } from './price-now.ts';
+import { ofKind, removeRecords } from './put-record.ts';
+
+interface PriceListParts {
+  readonly pack: Pack;
+  /** As it is spoken of: "T07", "10 L of M01". */
+  readonly of: string;
+  readonly context: BookContext;
+  readonly hands: BookHands;
+}
+
+/** What a pack has cost and will cost, each price from its day, and a new one. */
+export function PriceList({ pack, of, context, hands }: PriceListParts) {
+  const prices = pricesOf(context.records, pack.id);
+  const now = priceOn(context.records, pack.id, context.today);
+  const remove = (price: PackPrice) =>
+    hands.apply(removeRecords(`price of ${of} from ${price.from} removed`, [ofKind('packPrice', price)]));
+  return (
+    <>
+      {prices.length > 0 && (
+        <table class="told">
+          <thead>
+            <tr>
+              <th scope="col">from</th>
+              <th scope="col" class="n">
+                {context.workshop.currency}
+              </th>
+              <th scope="col" class="n">
+                <span class="unseen">what may be done</span>
+              </th>
+            </tr>
+          </thead>
+          <tbody>
+            {prices.map((price) => (
+              <tr key={price.id}>
+                <th scope="row">
+                  {price.from} <Standing price={price} now={now} context={context} />
+                </th>
+                <td class="n">{showCoins(price.priceCoins, context.workshop)}</td>
+                <td class="n">
+                  <button
+                    class="plain"
+                    type="button"
+                    aria-label={`Remove the price of ${of} from ${price.from}`}
+                    onClick={() => remove(price)}
+                  >
+                    Remove
+                  </button>
+                </td>
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      )}
+      <NewPrice key={pack.id} pack={pack} of={of} context={context} hands={hands} />
+    </>
+  );
+}
+
+interface StandingParts {
+  readonly price: PackPrice;
+  readonly now: PackPrice | undefined;
+  readonly context: BookContext;
+}
+
+function Standing({ price, now, context }: StandingParts) {
+  if (price.from > context.today) return <span class="later">still to come</span>;
+  if (price.id !== now?.id) return null;
+  if (!isOldPrice(price, context)) return <span class="aside">holds now</span>;
+  return (
+    <span class="flag" data-state="old">
+      <Sign name="old" />
+      old price
+    </span>
+  );
+}
+
+function NewPrice({ pack, of, context, hands }: PriceListParts) {
+  const [price, setPrice] = useState('');
+  const [from, setFrom] = useState(context.today);
+  const coins = price.trim() === '' ? undefined : readMoney(price, context.workshop);
+  const day = readDay(from, 'From', context.today);
+  const set = () => {
+    if (!coins?.ok || !day.ok) return;
+    const done = putPrice(context, { pack, from: day.value, priceCoins: coins.value });
+    if (done.ok) hands.apply(done.value);
+    else hands.refuse(done.fault);
+    setPrice('');
+  };
+  return (
+    <>
+      <div class="entries">
+        <TextEntry
+          label="New price"
+          of={of}
+          unit={context.workshop.currency}
+          figure
+          text={price}
+          typing={setPrice}
+          enter={set}
+          wrong={faultOf(coins ?? ok(0))}
+        />
+        <TextEntry label="from" of={of} text={from} typing={setFrom} enter={set} wrong={faultOf(day)} />
+      </div>
+      <div class="pair">
+        <button class="button" type="button" disabled={!coins?.ok || !day.ok} onClick={set}>
+          Set the price
+        </button>
+      </div>
+    </>
+  );
+}
+
+function faultOf(read: { readonly ok: true } | { readonly ok: false; readonly fault: string }): string | undefined {
+  return read.ok ? undefined : read.fault;
+}

@@ -1,0 +1,34 @@
+import { emptyChange, type Added, type Change, type Updated } from '#shared-calc/records/change.ts';
+import { recordKinds, type RecordKind, type RecordOf } from '#shared-calc/records/records.ts';
+import { sameData } from '#shared-calc/records/same-data.ts';
+import { failed, ok, type Result } from '#shared-calc/result.ts';
+
+/** A record with its kind, as a change has it. */
+export function ofKind<K extends RecordKind>(kind: K, record: RecordOf<K>): Added {
+  return { kind, record } as unknown as Added;
+}
+
+export function addRecords(label: string, added: readonly Added[]): Change {
+  return { ...emptyChange(label), added };
+}
+
+export function removeRecords(label: string, removed: readonly Added[]): Change {
+  return { ...emptyChange(label), removed };
+}
+
+export interface Rewritten<K extends RecordKind> {
+  readonly from: RecordOf<K>;
+  readonly to: RecordOf<K>;
+}
+
+/** One record rewritten, held against what a book keeps; the same again is an empty change. */
+export function updateRecord<K extends RecordKind>(
+  label: string,
+  kind: K,
+  { from, to }: Rewritten<K>,
+): Result<Change, string> {
+  const read = recordKinds[kind].safeParse(to);
+  if (!read.success) return failed(`This cannot be kept: ${read.error.issues[0]?.message ?? 'it is no such record'}.`);
+  if (sameData(from, to)) return ok(emptyChange(label));
+  return ok({ ...emptyChange(label), updated: [{ kind, from, to } as unknown as Updated] });
+}

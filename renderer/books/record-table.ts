@@ -1,0 +1,103 @@
+import type { RecordKind, RecordOf, Records } from '#shared-calc/records/records.ts';
+import { ok, type Result } from '#shared-calc/result.ts';
+import type { Change } from '#shared-calc/records/change.ts';
+import type { BookContext } from './book-hands.ts';
+import type { BookColumn, BookRow, BookTable } from './book-table.ts';
+import { columnsOf, type Field } from './field.ts';
+import { nextCode } from './next-code.ts';
+import { addRecords, ofKind, removeRecords } from './put-record.ts';
+import { mayGo } from './uses-of.ts';
+
+/** A row that is one record and nothing beside it. */
+export interface RecordRow<K extends RecordKind> extends BookRow {
+  readonly record: RecordOf<K>;
+}
+
+export interface RecordTableParts<K extends RecordKind> {
+  readonly kind: K;
+  readonly label: string;
+  readonly one: string;
+  /** What codes of new rows begin with. */
+  readonly letters: string;
+  /** How the first column, the code, is headed, and how wide it is in rem. */
+  readonly codeWidth?: number;
+  readonly wordsOf: (record: RecordOf<K>) => string;
+  readonly blank: (id: string, context: BookContext) => RecordOf<K>;
+  readonly fields: (context: BookContext) => readonly Field<RecordOf<K>>[];
+  /** Order of the rows; by code where left out. */
+  readonly order?: (one: RecordOf<K>, other: RecordOf<K>) => number;
+  readonly misfit?: (record: RecordOf<K>) => string | undefined;
+}
+
+/** A book of one kind of record, a record a row. */
+export function recordTable<K extends RecordKind>(parts: RecordTableParts<K>): BookTable<RecordRow<K>> {
+  const { kind, label, one, letters, wordsOf, blank, fields, misfit } = parts;
+  const { order = byCode } = parts;
+  const freshId = ({ records }: BookContext) =>
+    nextCode(
+      letters,
+      recordsOf(records, kind).map(({ id }) => id),
+    );
+  const nameOf = ({ id, record }: RecordRow<K>) => `${id} ${wordsOf(record)}`.trim();
+  const lifted = {
+    kind,
+    recordOf: (row: RecordRow<K>) => row.record,
+    nameOf: (row: RecordRow<K>) => row.id,
+    ...(misfit && { misfit }),
+  };
+  return {
+    label,
+    one,
+    rows: ({ records }) =>
+      recordsOf(records, kind)
+        .toSorted(order)
+        .map((record) => ({ id: record.id, record })),
+    columns: (context) => [codeColumn(parts.codeWidth ?? 4), ...columnsOf(lifted, fields(context))],
+    nameOf,
+    add: (context) => {
+      const id = freshId(context);
+      return { id, change: addRecords(`new ${one} ${id}`, [ofKind(kind, blank(id, context))]) };
+    },
+    copy: (context, row) => {
+      const id = freshId(context);
+      return { id, change: addRecords(`${id}, a copy of ${row.id}`, [ofKind(kind, { ...row.record, id })]) };
+    },
+    remove: ({ records }, rows) => removeUnused(kind, rows, records),
+  };
+}
+
+/** The code that heads a row. Others mean a record by it, so that it stays. */
+export function codeColumn<Row extends BookRow>(width: number): BookColumn<Row> {
+  const codeOf = ({ id }: Row) => id;
+  const closed = 'A code stays as it is, for others go by it. Copy the row to have it under another code.';
+  return { key: 'id', title: 'Code', unit: '', look: 'words', width, show: codeOf, entry: codeOf, closed };
+}
+
+/** All records of a kind. */
+export function recordsOf<K extends RecordKind>(records: Records, kind: K): readonly RecordOf<K>[] {
+  const table: ReadonlyMap<string, RecordOf<K>> = records[kind];
+  return [...table.values()];
+}
+
+export function byCode(one: BookRow, other: BookRow): number {
+  return one.id.localeCompare(other.id, 'en', { numeric: true });
+}
+
+function removeUnused<K extends RecordKind>(
+  kind: K,
+  rows: readonly RecordRow<K>[],
+  records: Records,
+): Result<Change, string> {
+  const may = mayGo(
+    kind,
+    rows.map(({ id }) => id),
+    records,
+  );
+  if (!may.ok) return may;
+  return ok(
+    removeRecords(
+      `${rows.map(({ id }) => id).join(', ')} removed`,
+      rows.map(({ record }) => ofKind(kind, record)),
+    ),
+  );
+}

@@ -1,0 +1,102 @@
+import { WORK_GROUP } from '#shared-calc/price/quote-rules.ts';
+import type { RecordKind, Records } from '#shared-calc/records/records.ts';
+import { failed, ok, type Result } from '#shared-calc/result.ts';
+
+/** What would be left without the record it means, each as it is spoken of. */
+type UsersOf = (id: string, records: Records) => readonly string[];
+
+const users: Readonly<Partial<Record<RecordKind, UsersOf>>> = {
+  supplier: (id, records) => [
+    ...named(
+      records.tank,
+      (tank) => tank.supplier === id,
+      ({ id: code }) => `tank ${code}`,
+    ),
+    ...named(
+      records.material,
+      (material) => material.supplier === id,
+      ({ id: code }) => `material ${code}`,
+    ),
+  ],
+  tank: (id, records) => [
+    ...jobsWith(id, records),
+    ...named(
+      records.stockEntry,
+      (entry) => entry.material === id,
+      () => 'the store',
+    ),
+  ],
+  material: (id, records) => [
+    ...named(
+      records.line,
+      (line) => line.material === id,
+      ({ name, recipe }) => `${name} of ${recipe}`,
+    ),
+    ...named(
+      records.stockEntry,
+      (entry) => entry.material === id,
+      () => 'the store',
+    ),
+    ...named(
+      records.treatmentBatch,
+      (batch) => batch.material === id,
+      ({ on }) => `the treatment of ${on}`,
+    ),
+  ],
+  cultureKind: (id, records) =>
+    named(
+      records.tub,
+      (tub) => tub.kind === id,
+      ({ id: tub }) => `tub ${tub}`,
+    ),
+  taxClass: (id, records) =>
+    named(
+      records.margin,
+      (margin) => margin.taxClass === id,
+      ({ label }) => label,
+    ),
+  margin: (id, records) => [
+    ...named(
+      records.line,
+      (line) => line.group === id,
+      ({ name, recipe }) => `${name} of ${recipe}`,
+    ),
+    ...named(
+      records.quoteLine,
+      (line) => line.group === id,
+      ({ label }) => label,
+    ),
+    ...(id === WORK_GROUP ? ['the price of all work'] : []),
+  ],
+  rate: (id) => (pricedBy.has(id) ? ['the price of every hour'] : []),
+};
+
+/** Rates that the sums of a quote ask for by name. */
+const pricedBy = new Set(['R-builder', 'R-overhead']);
+
+const tellAtMost = 4;
+
+/** Whether these records may go; else what still needs the first of them, by name, and the cure. */
+export function mayGo(kind: RecordKind, ids: readonly string[], records: Records): Result<undefined, string> {
+  for (const id of ids) {
+    const by = [...new Set(users[kind]?.(id, records) ?? [])];
+    if (by.length === 0) continue;
+    const more = by.length - tellAtMost;
+    const told = by.slice(0, tellAtMost).join(', ') + (more > 0 ? ` and ${more} more` : '');
+    return failed(`${id} stays: it is used by ${told}. Take it out there first.`);
+  }
+  return ok(undefined);
+}
+
+function jobsWith(tank: string, records: Records): readonly string[] {
+  const jobs = [...records.size.values()].filter((size) => size.tank === tank).map(({ job }) => job);
+  return jobs.map((job) => `${job} ${records.job.get(job)?.title ?? ''}`.trim());
+}
+
+function named<R>(
+  list: ReadonlyMap<string, R>,
+  uses: (record: R) => boolean,
+  say: (record: R) => string,
+): readonly string[] {
+  return [...list.values()].filter(uses).map(say);
+}

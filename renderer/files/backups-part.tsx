@@ -1,0 +1,100 @@
+import { useEffect, useState } from 'preact/hooks';
+import type { Output } from '#shared-calc/contract/channels.ts';
+import { kindWords } from './kind-words.ts';
+import type { FilePart } from './file-sheets.tsx';
+import { SheetFoot } from './sheet-foot.tsx';
+
+type Backups = Output<'file.backups'>['backups'];
+type Preview = Output<'file.previewBackup'>;
+
+/** The dated backups, what bringing one back would change, and the act itself, which *Undo* takes back. */
+export function BackupsPart({ hands, done }: FilePart) {
+  const [backups, setBackups] = useState<Backups>();
+  const [chosen, setChosen] = useState<string>();
+  const [preview, setPreview] = useState<Preview>();
+  const [wrong, setWrong] = useState<string>();
+  useEffect(() => {
+    void hands
+      .call('file.backups', {})
+      .then((told) => (told.ok ? setBackups(told.value.backups) : setWrong(told.fault.says)));
+  }, []);
+  const look = async (file: string) => {
+    setChosen(file);
+    setPreview(undefined);
+    const told = await hands.call('file.previewBackup', { file });
+    if (told.ok) setPreview(told.value);
+    setWrong(told.ok ? undefined : told.fault.says);
+  };
+  const restore = async () => {
+    if (chosen === undefined) return;
+    const restored = await hands.restore(chosen);
+    if (!restored.ok) return setWrong(restored.fault);
+    hands.say('The backup is brought back. Undo takes it back again.');
+    done();
+  };
+  return (
+    <>
+      {backups?.length === 0 && <p class="hint">There is no backup yet. One is made on the first edit of each day.</p>}
+      <ul class="recent">
+        {backups?.map(({ file, day, bytes }) => (
+          <li key={file}>
+            <button class="plain-act" type="button" aria-pressed={file === chosen} onClick={() => void look(file)}>
+              {day}
+            </button>{' '}
+            <span class="aside">{sizeWords(bytes)}</span>
+          </li>
+        ))}
+      </ul>
+      <div aria-live="polite">
+        {wrong !== undefined && <p class="wrong">{wrong}</p>}
+        {preview && <PreviewPart preview={preview} />}
+      </div>
+      <SheetFoot
+        done={done}
+        act="Bring it back"
+        may={preview !== undefined && preview.differences.length > 0}
+        run={() => void restore()}
+      />
+    </>
+  );
+}
+
+function PreviewPart({ preview: { differences, kept } }: { readonly preview: Preview }) {
+  if (differences.length === 0) return <p>The book says the same as this backup.</p>;
+  return (
+    <>
+      <h3>What would change</h3>
+      <table class="told">
+        <thead>
+          <tr>
+            <th scope="col">of</th>
+            <th scope="col" class="n">
+              come back
+            </th>
+            <th scope="col" class="n">
+              change
+            </th>
+            <th scope="col" class="n">
+              go
+            </th>
+          </tr>
+        </thead>
+        <tbody>
+          {differences.map(({ kind, added, changed, removed }) => (
+            <tr key={kind}>
+              <th scope="row">{kindWords(kind)}</th>
+              <td class="n">{added}</td>
+              <td class="n">{changed}</td>
+              <td class="n">{removed}</td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+      {kept.length > 0 && <p class="hint">Stays although the backup has it not: {kept.join(', ')}.</p>}
+    </>
+  );
+}
+
+function sizeWords(bytes: number): string {
+  return bytes < 1_000_000 ? `${Math.max(1, Math.round(bytes / 1_000))} kB` : `${(bytes / 1_000_000).toFixed(1)} MB`;
+}

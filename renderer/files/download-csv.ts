@@ -1,0 +1,20 @@
+import { saveText } from '#renderer/store/save-text.ts';
+
+/** Hands a CSV text to the person as a file, with the mark by which other programs know it for Unicode. */
+export function downloadCsv(name: string, text: string, page: Document = document): void {
+  saveText(page, fileName(name), `\ufeff${text}`);
+}
+
+/** A name that every system takes for a file, ending in .csv. */
+export function fileName(name: string): string {
+  const bare = name
+    .replace(/\.csv$/i, '')
+    .replaceAll(/[^\p{L}\p{N} ._-]+/gu, ' ')
+    .replaceAll(/\s+/g, ' ')
+    .trim();
+  const safe = bare
+    .replace(/^[. ]+/, '')
+    .slice(0, 100)
+    .trim();
+  return `${safe === '' ? 'list' : safe}.csv`;
+}

@@ -1,0 +1,31 @@
+/** Kinds of record in the plural, as a person speaks of them. */
+const words: Readonly<Record<string, string>> = {
+  workshop: 'the workshop',
+  supplier: 'suppliers',
+  tank: 'tanks',
+  material: 'materials',
+  pack: 'packs',
+  packPrice: 'prices',
+  plant: 'plants',
+  cultureKind: 'kinds of culture',
+  rate: 'rates',
+  taxClass: 'tax classes',
+  margin: 'margins',
+  closedDay: 'closed days',
+  recipe: 'house recipes',
+  line: 'lines of recipes',
+  job: 'jobs',
+  size: 'sizes',
+  localValue: 'local values',
+  stockEntry: 'entries of the store',
+  issuedQuote: 'issued quotes',
+  quoteLine: 'lines for a job alone',
+  treatmentBatch: 'treatments',
+  tub: 'tubs',
+  actual: 'things measured',
+};
+
+/** A kind of record in words; one of a newer program as it is named there. */
+export function kindWords(kind: string): string {
+  return words[kind] ?? kind;
+}

@@ -1,0 +1,134 @@
+import { signal } from '@preact/signals';
+import type { ComponentChildren } from 'preact';
+import { useEffect, useRef } from 'preact/hooks';
+import { contextNow, type BookContext, type BookHands } from '#renderer/books/book-hands.ts';
+import { Sign } from '#renderer/frame/sign.tsx';
+import { isEmptyChange } from '#shared-calc/records/change.ts';
+import type { ImportPreview } from './import-preview.ts';
+import { pickText, type PickedText } from './pick-text.ts';
+
+export interface ListImportParts {
+  readonly hands: BookHands;
+  readonly title: string;
+  /** Which headings the list has, in a sentence. */
+  readonly needs: string;
+  readonly preview: (text: string, context: BookContext) => ImportPreview;
+}
+
+export interface ListImport {
+  /** Asks for a file and shows what it would do. */
+  readonly open: () => void;
+  readonly sheet: () => ComponentChildren;
+}
+
+/** A list from a file: looked at before it is taken in, and never half. */
+export function listImport(parts: ListImportParts): ListImport {
+  const picked = signal<PickedText | 'asked' | undefined>(undefined);
+  return {
+    open: () => (picked.value = 'asked'),
+    sheet: () =>
+      picked.value && <ImportSheet parts={parts} picked={picked.value} pick={(next) => (picked.value = next)} />,
+  };
+}
+
+interface SheetParts {
+  readonly parts: ListImportParts;
+  readonly picked: PickedText | 'asked';
+  readonly pick: (next: PickedText | undefined) => void;
+}
+
+function ImportSheet({ parts, picked, pick }: SheetParts) {
+  const { hands, title, needs } = parts;
+  const sheet = useRef<HTMLDialogElement>(null);
+  useEffect(() => sheet.current?.showModal(), []);
+  const preview = picked === 'asked' ? undefined : parts.preview(picked.text, contextNow(hands));
+  const mayTake = preview !== undefined && preview.refused.length === 0 && !isEmptyChange(preview.change);
+  const take = () => {
+    if (!mayTake || picked === 'asked') return;
+    hands.apply({ ...preview.change, label: `${preview.change.label}, ${picked.name}` });
+    sheet.current?.close();
+  };
+  return (
+    <dialog ref={sheet} class="sheet wide" aria-labelledby="list-title" onClose={() => pick(undefined)}>
+      <h2 id="list-title">{title}</h2>
+      <p>{needs}</p>
+      {preview && picked !== 'asked' && <Preview preview={preview} name={picked.name} />}
+      <div class="pair">
+        <button class="button" type="button" onClick={() => sheet.current?.close()}>
+          Leave it
+        </button>
+        <button
+          class={mayTake ? 'button' : 'button act'}
+          type="button"
+          onClick={() => pickText(document, pick, hands.refuse)}
+        >
+          {preview ? 'Choose another file' : 'Choose a file'}
+        </button>
+        {preview && (
+          <button class="button act" type="button" disabled={!mayTake} onClick={take}>
+            Take it in
+          </button>
+        )}
+      </div>
+    </dialog>
+  );
+}
+
+function Preview({ preview, name }: { readonly preview: ImportPreview; readonly name: string }) {
+  return (
+    <>
+      <p role="status">
+        <b>{name}</b>: {sayPreview(preview)}
+      </p>
+      {preview.refused.length > 0 && (
+        <ul class="refused-rows scroll" tabIndex={0} aria-label="Refused rows">
+          {preview.refused.map(({ row, says }, index) => (
+            <li key={index}>
+              <Sign name="stop" />
+              Row {row}: {says}
+            </li>
+          ))}
+        </ul>
+      )}
+      {preview.rows.length > 0 && <TakenRows preview={preview} />}
+    </>
+  );
+}
+
+function TakenRows({ preview: { heading, figures, rows } }: { readonly preview: ImportPreview }) {
+  const look = (at: number) => (figures.includes(at) ? 'n' : undefined);
+  return (
+    <div class="scroll" tabIndex={0} role="group" aria-label="Rows that can be taken in">
+      <table class="told">
+        <thead>
+          <tr>
+            {heading.map((title, at) => (
+              <th key={title} scope="col" class={look(at)}>
+                {title}
+              </th>
+            ))}
+          </tr>
+        </thead>
+        <tbody>
+          {rows.map(({ row, cells }) => (
+            <tr key={row}>
+              {cells.map((cell, at) => (
+                <td key={at} class={look(at)}>
+                  {cell}
+                </td>
+              ))}
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </div>
+  );
+}
+
+function sayPreview({ rows, refused, change }: ImportPreview): string {
+  const many = (count: number) => (count === 1 ? '1 row' : `${count} rows`);
+  if (refused.length > 0)
+    return `${many(refused.length)} refused, so that nothing is taken in. Put them right in the file and choose it again.`;
+  if (isEmptyChange(change)) return `all of its ${many(rows.length)} stand in the book already.`;
+  return `${many(rows.length)} can be taken in.`;
+}

@@ -1,0 +1,46 @@
+import { useState } from 'preact/hooks';
+import { ChoiceEntry, TextEntry } from '#renderer/books/entry.tsx';
+import type { FilePart } from './file-sheets.tsx';
+import { SheetFoot } from './sheet-foot.tsx';
+
+const kinds = [
+  { value: 'plain', label: 'for a workshop of your own' },
+  { value: 'demo', label: 'the demo workshop, to try things in' },
+] as const;
+
+/** A book of one's own, which keeps the house recipes and the catalogues but no names and prices; or the demo's. */
+export function NewPart({ hands, done }: FilePart) {
+  const [path, setPath] = useState('');
+  const [kind, setKind] = useState<string>('plain');
+  const [wrong, setWrong] = useState<string>();
+  const make = async () => {
+    const made = await hands.call('file.new', { path, demo: kind === 'demo' });
+    if (!made.ok) return setWrong(made.fault.says);
+    hands.say(`${made.value.name} is open.`);
+    done();
+  };
+  return (
+    <>
+      <ChoiceEntry
+        label="What it begins with"
+        value={kind}
+        options={kinds}
+        choose={setKind}
+        hint={
+          kind === 'demo'
+            ? 'Names, prices, stock and a job are invented.'
+            : 'House recipes, tanks, goods, plants and cultures stay; prices, stock and clients do not.'
+        }
+      />
+      <TextEntry
+        label="File, with its whole folder"
+        text={path}
+        typing={setPath}
+        enter={() => void make()}
+        wrong={wrong}
+        hint="The ending .loamwright is put on"
+      />
+      <SheetFoot done={done} act="Make it" may={path.trim() !== ''} run={() => void make()} />
+    </>
+  );
+}

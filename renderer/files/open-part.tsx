@@ -1,0 +1,48 @@
+import { useEffect, useState } from 'preact/hooks';
+import { TextEntry } from '#renderer/books/entry.tsx';
+import type { FilePart } from './file-sheets.tsx';
+import { SheetFoot } from './sheet-foot.tsx';
+
+/** Recent books, or another by its path. */
+export function OpenPart({ hands, done }: FilePart) {
+  const [paths, setPaths] = useState<readonly string[]>([]);
+  const [path, setPath] = useState('');
+  const [wrong, setWrong] = useState<string>();
+  useEffect(() => {
+    void hands.call('file.recent', {}).then((recent) => recent.ok && setPaths(recent.value.paths));
+  }, []);
+  const open = async (wanted: string) => {
+    const opened = await hands.call('file.open', { path: wanted });
+    if (!opened.ok) return setWrong(opened.fault.says);
+    hands.say(`${opened.value.name} is open.`);
+    done();
+  };
+  return (
+    <>
+      {paths.length > 0 && (
+        <>
+          <h3>Opened before</h3>
+          <ul class="recent">
+            {paths.map((each) => (
+              <li key={each}>
+                <button class="plain-act" type="button" onClick={() => void open(each)}>
+                  {each}
+                </button>
+              </li>
+            ))}
+          </ul>
+        </>
+      )}
+      <h3>Another</h3>
+      <TextEntry
+        label="File, with its whole folder"
+        text={path}
+        typing={setPath}
+        enter={() => void open(path)}
+        wrong={wrong}
+        hint="A book ends in .loamwright"
+      />
+      <SheetFoot done={done} act="Open it" may={path.trim() !== ''} run={() => void open(path)} />
+    </>
+  );
+}

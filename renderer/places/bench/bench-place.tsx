@@ -1,0 +1,146 @@
+import type { BenchGrid } from '#renderer/bench/bench-grid.ts';
+import { contextNow } from '#renderer/books/book-hands.ts';
+import { BenchStrips } from '#renderer/bench/bench-place.tsx';
+import { FirstMinute, isFirstMinute } from '#renderer/places/first-minute/first-minute.tsx';
+import type { PlaceAct } from '#renderer/frame/frame-view.ts';
+import type { FindView, PlaceView } from '#renderer/frame/page-view.ts';
+import { places } from '#renderer/frame/places.ts';
+import { writeRoute, type Route } from '#renderer/frame/place-route.ts';
+import { WorkingPanel } from '#renderer/panel/working-panel.tsx';
+import { kept } from '#renderer/store/kept.ts';
+import type { PageStore } from '#renderer/store/page-store.ts';
+import { downloadCsv } from '#renderer/files/download-csv.ts';
+import { benchCsv } from '#shared-calc/papers/bench-csv.ts';
+import { CompareSizes } from './compare-sizes.tsx';
+import { TakeSize } from './take-size.tsx';
+import './bench-place.css';
+import '#renderer/books/books.css';
+
+/** The size bench: a job's sizes side by side, or a quote as it was issued; `#/bench/J01`, `#/bench/Q-0027A`. */
+export function benchPlace(store: PageStore): (route: Route) => PlaceView {
+  const { bench } = store;
+  const keptOptions = kept<readonly string[]>();
+  const stand = (grid: BenchGrid | null) => {
+    store.strips.current = grid;
+  };
+  return ({ rest }) => {
+    const [asked] = rest;
+    if (asked !== undefined) queueMicrotask(() => bench.lay(asked));
+    const laid = bench.laid.value;
+    if (!laid || isFirstMinute(store.book.records.value)) return firstMinute(store);
+    return {
+      about: bench.title.value,
+      aside: asideOf(store),
+      acts: actsOf(store),
+      look: 'bench',
+      work: (
+        <>
+          <BenchStrips key={laid.id} view={bench.view} acts={bench.acts} grid={stand} />
+          <Sheet store={store} />
+        </>
+      ),
+      slip: <WorkingPanel view={bench.panel.value} acts={bench.panelActs} />,
+      find: findOn(store, keptOptions),
+    };
+  };
+}
+
+/** A book without any size yet. */
+function firstMinute({ book }: PageStore): PlaceView {
+  return {
+    about: '',
+    aside: '',
+    acts: [],
+    look: 'bench',
+    work: <FirstMinute context={contextNow(book)} hands={book} />,
+  };
+}
+
+function Sheet({ store }: { readonly store: PageStore }) {
+  const sheet = store.sheet.value;
+  if (!sheet) return null;
+  return sheet.is === 'take' ? <TakeSize store={store} /> : <CompareSizes store={store} one={sheet.one} />;
+}
+
+function asideOf({ bench }: PageStore): string {
+  const sizes = bench.view.value.columns.length;
+  if (sizes === 0) return 'no size yet';
+  return sizes === 1 ? 'one size' : `${numbers[sizes] ?? sizes} sizes side by side`;
+}
+
+const numbers: Readonly<Record<number, string>> = { 2: 'two', 3: 'three', 4: 'four', 5: 'five', 6: 'six' };
+
+function actsOf(store: PageStore): readonly PlaceAct[] {
+  const { bench, book, sheet } = store;
+  const laid = bench.laid.value;
+  if (!laid) return [];
+  const { job, worked } = laid;
+  const columns = worked.source().columns;
+  const save = () => {
+    const { lines } = worked.source();
+    downloadCsv(`${laid.id} bench`, benchCsv(worked.bench(), lines, bench.display.peek()));
+    book.say(`The bench of ${laid.id} is saved as a list.`);
+  };
+  const compare: PlaceAct =
+    columns.length > 1
+      ? {
+          label: 'Compare',
+          hint: 'Two sizes: what differs, and why',
+          run: () => (sheet.value = { is: 'compare', one: chosenColumn(store) }),
+        }
+      : { label: 'Compare', hint: 'Take a second size first.' };
+  const list: PlaceAct = { label: 'As CSV', hint: 'Save the bench as a list', run: save };
+  if (job === undefined) return [compare, list];
+  return [
+    ...boxActs(store),
+    compare,
+    list,
+    { label: 'Make a quote', run: () => (location.hash = writeRoute('quotes', job)) },
+    { label: 'Take a size', main: true, run: bench.acts.takeSize },
+  ];
+}
+
+/** Acts that there is only something for while a box is chosen. */
+function boxActs({ bench }: PageStore): readonly PlaceAct[] {
+  const chosen = bench.chosen.value;
+  if (!chosen) return [];
+  const box = bench.view.value.boxOf(chosen.row, chosen.column);
+  if (box?.source === 'local') {
+    return [
+      { label: 'Whole job', hint: 'This value for all sizes of the job', run: () => bench.hands.forWholeJob(chosen) },
+    ];
+  }
+  return [
+    {
+      label: `Copy ${chosen.column}`,
+      hint: 'Another column with the same local values',
+      run: () => bench.hands.copySize(chosen.column),
+    },
+  ];
+}
+
+function chosenColumn({ bench }: PageStore): string {
+  return bench.chosen.peek()?.column ?? bench.view.peek().columns[0]?.key ?? '';
+}
+
+const titles = places.map((each) => each.title);
+
+function findOn({ bench, strips }: PageStore, keptOptions: ReturnType<typeof kept<readonly string[]>>): FindView {
+  const faces = bench.laid.value?.shown.faces();
+  const { columns } = bench.view.value;
+  const keys = columns.map((head) => head.key);
+  return {
+    label: 'Find a line, a tank or a place',
+    placeholder: 'Find a line',
+    options: keptOptions([faces, keys.join(' ')], () => [
+      ...new Set([...(faces?.all ?? []).map((face) => face.label), ...keys, ...titles]),
+    ]),
+    go: (words) => {
+      const named = places.find((each) => each.title.toLowerCase() === words.toLowerCase());
+      if (named) location.hash = writeRoute(named.id);
+      const found = named ? undefined : bench.findLine(words);
+      if (found) strips.current?.go(found);
+      return (named ?? found) !== undefined;
+    },
+  };
+}

@@ -1,0 +1,90 @@
+import { useEffect, useRef, useState } from 'preact/hooks';
+import { ChoiceEntry } from '#renderer/books/entry.tsx';
+import type { Difference } from '#renderer/store/compare-columns.ts';
+import type { PageStore } from '#renderer/store/page-store.ts';
+
+interface CompareParts {
+  readonly store: PageStore;
+  readonly one: string;
+}
+
+/** Two sizes side by side: what was measured or written otherwise, and what comes of it. */
+export function CompareSizes({ store, one: first }: CompareParts) {
+  const sheet = useRef<HTMLDialogElement>(null);
+  useEffect(() => sheet.current?.showModal(), []);
+  const heads = store.bench.view.value.columns;
+  const options = heads.map(({ key, label }) => ({ value: key, label: label === key ? key : `${key} ${label}` }));
+  const [one, setOne] = useState(first);
+  const [other, setOther] = useState(heads.find((head) => head.key !== first)?.key ?? first);
+  const found = store.bench.compare(one, other);
+  const go = (line: string) => {
+    sheet.current?.close();
+    if (store.bench.reveal(line)) store.strips.current?.go({ row: line, column: other });
+  };
+  return (
+    <dialog
+      ref={sheet}
+      class="sheet wide"
+      aria-labelledby="compare-title"
+      onClose={() => (store.sheet.value = undefined)}
+    >
+      <h2 id="compare-title">What differs</h2>
+      <div class="entries">
+        <ChoiceEntry label="Size" value={one} options={options} choose={setOne} />
+        <ChoiceEntry label="beside" value={other} options={options} choose={setOther} />
+      </div>
+      <div class="scroll" tabIndex={0} role="group" aria-label="Lines that differ">
+        <Differences title="Measured or written otherwise" of={found?.causes ?? []} heads={[one, other]} go={go} why />
+        <Differences title="What comes of it" of={found?.results ?? []} heads={[one, other]} go={go} why={false} />
+      </div>
+      <form method="dialog">
+        <button class="button act">Close</button>
+      </form>
+    </dialog>
+  );
+}
+
+interface DifferenceParts {
+  readonly title: string;
+  readonly of: readonly Difference[];
+  readonly heads: readonly [string, string];
+  readonly go: (line: string) => void;
+  readonly why: boolean;
+}
+
+function Differences({ title, of, heads, go, why }: DifferenceParts) {
+  if (of.length === 0) return <p class="aside">{title}: nothing.</p>;
+  return (
+    <>
+      <h3>{title}</h3>
+      <table class="told">
+        <thead>
+          <tr>
+            <th scope="col">Line</th>
+            <th scope="col" class="n">
+              {heads[0]}
+            </th>
+            <th scope="col" class="n">
+              {heads[1]}
+            </th>
+            {why && <th scope="col">Why</th>}
+          </tr>
+        </thead>
+        <tbody>
+          {of.map((each) => (
+            <tr key={each.line}>
+              <th scope="row">
+                <button class="plain" type="button" onClick={() => go(each.line)}>
+                  {each.label}
+                </button>
+              </th>
+              <td class="n">{each.one}</td>
+              <td class="n">{each.other}</td>
+              {why && <td>{each.why}</td>}
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </>
+  );
+}

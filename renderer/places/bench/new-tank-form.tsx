@@ -1,0 +1,169 @@
+import { useState } from 'preact/hooks';
+import { ChoiceEntry, TextEntry } from '#renderer/books/entry.tsx';
+import { canBeMeasuredOutside, insideFrom, type OutsideKey } from '#renderer/places/tank-book/outside-size.ts';
+import { unitWords } from '#renderer/text/unit-words.ts';
+import { readMoney } from '#shared-calc/papers/read-money.ts';
+import { shownUnit, type Display } from '#shared-calc/quantity/shown-unit.ts';
+import { tankShapes, type Tank, type Workshop } from '#shared-calc/records/records.ts';
+import { ok } from '#shared-calc/result.ts';
+import { askedMeasures, emptyTank, isOutside, readNewTank, type NewTankTexts } from './new-tank.ts';
+
+interface FormParts {
+  /** A code that is free. */
+  readonly code: string;
+  readonly display: Display;
+  readonly workshop: Workshop;
+  /** Takes the tank, or says why not. */
+  readonly take: (tank: Tank, priceCoins: number | undefined) => string | undefined;
+}
+
+const outsideFields: readonly (readonly [OutsideKey, string])[] = [
+  ['length', 'Length outside'],
+  ['depth', 'Depth outside'],
+  ['height', 'Height outside'],
+  ['glass', 'Glass'],
+  ['base', 'Base, if thicker'],
+  ['seam', 'A seam'],
+  ['sideFrame', 'Frame, sides'],
+  ['topFrame', 'Frame, height'],
+];
+
+/** A tank that is in no book yet: by its outside or inside size, with a base of its own, or as the client's own. */
+export function NewTankForm({ code, display, workshop, take }: FormParts) {
+  const [texts, setTexts] = useState(() => emptyTank(code));
+  const [refused, setRefused] = useState<string>();
+  const put = (next: Partial<NewTankTexts>) => {
+    setTexts({ ...texts, ...next });
+    setRefused(undefined);
+  };
+  const settle = () => {
+    const tank = readNewTank(texts, display);
+    const price = texts.price.trim() === '' ? ok(undefined) : readMoney(texts.price, workshop);
+    if (!tank.ok) return setRefused(tank.fault);
+    if (!price.ok) return setRefused(price.fault);
+    return setRefused(take(tank.value, price.value));
+  };
+  return (
+    <section class="new-tank">
+      <h3>A tank that is in no book yet</h3>
+      <KindFields texts={texts} put={put} />
+      <Measures texts={texts} put={put} display={display} />
+      <OwnerFields texts={texts} put={put} currency={workshop.currency} />
+      {refused !== undefined && (
+        <p class="rule-fault" role="alert">
+          {refused}
+        </p>
+      )}
+      <div class="pair">
+        <button class="button" type="button" onClick={settle}>
+          Enter and take it
+        </button>
+      </div>
+    </section>
+  );
+}
+
+type FieldParts = Pick<MeasureParts, 'texts' | 'put'>;
+
+function KindFields({ texts, put }: FieldParts) {
+  return (
+    <div class="entries">
+      <TextEntry label="Code" text={texts.code} typing={(next) => put({ code: next })} />
+      <TextEntry label="Name" text={texts.label} typing={(label) => put({ label })} />
+      <ChoiceEntry
+        label="Shape"
+        value={texts.shape}
+        options={shapes}
+        choose={(word) => put({ shape: shapeOf(word) })}
+      />
+      <ChoiceEntry
+        label="Measured"
+        value={isOutside(texts) ? 'outside' : 'inside'}
+        options={canBeMeasuredOutside(texts.shape) ? ways : ways.slice(1)}
+        choose={(word) => put({ measured: word === 'inside' ? 'inside' : 'outside' })}
+      />
+    </div>
+  );
+}
+
+function OwnerFields({ texts, put, currency }: FieldParts & { readonly currency: string }) {
+  return (
+    <div class="entries">
+      <ChoiceEntry
+        label="Whose it is"
+        value={texts.clientsOwn ? 'client' : 'us'}
+        options={owners}
+        choose={(word) => put({ clientsOwn: word === 'client' })}
+      />
+      {!texts.clientsOwn && (
+        <TextEntry
+          label="Price, if known"
+          unit={currency}
+          figure
+          text={texts.price}
+          typing={(price) => put({ price })}
+        />
+      )}
+    </div>
+  );
+}
+
+const shapes = tankShapes.map((shape) => ({ value: shape, label: shape }));
+const ways = [
+  { value: 'outside', label: 'outside' },
+  { value: 'inside', label: 'inside, glass to glass' },
+];
+const owners = [
+  { value: 'us', label: 'we buy it' },
+  { value: 'client', label: "the client's own" },
+];
+
+function shapeOf(word: string): Tank['shape'] {
+  return tankShapes.find((shape) => shape === word) ?? 'rectangle';
+}
+
+interface MeasureParts {
+  readonly texts: NewTankTexts;
+  readonly put: (next: Partial<NewTankTexts>) => void;
+  readonly display: Display;
+}
+
+function Measures({ texts, put, display }: MeasureParts) {
+  const unit = unitWords(shownUnit('mm', display), display.currency);
+  const outside = isOutside(texts);
+  const begun = [texts.outside.length, texts.outside.height, texts.outside.glass].every((text) => text.trim() !== '');
+  const inside = outside && begun ? insideFrom(texts.outside, texts.shape, display) : undefined;
+  return (
+    <>
+      <div class="entries">
+        {outside &&
+          outsideFields
+            .filter(([key]) => key !== 'depth' || texts.shape !== 'cylinder')
+            .map(([key, label]) => (
+              <TextEntry
+                key={key}
+                label={label}
+                unit={unit}
+                figure
+                text={texts.outside[key]}
+                typing={(text) => put({ outside: { ...texts.outside, [key]: text } })}
+              />
+            ))}
+        {askedMeasures(texts).map(({ key, name }) => (
+          <TextEntry
+            key={key}
+            label={name}
+            unit={unit}
+            figure
+            text={texts.inside[key] ?? ''}
+            typing={(text) => put({ inside: { ...texts.inside, [key]: text } })}
+          />
+        ))}
+      </div>
+      <div class="in-words" aria-live="polite">
+        {inside?.ok === true && inside.value.measures.map(({ key, working }) => <p key={key}>{working}</p>)}
+        {inside?.ok === false && <p class="rule-fault">{inside.fault}</p>}
+      </div>
+    </>
+  );
+}

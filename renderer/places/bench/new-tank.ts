@@ -1,0 +1,94 @@
+import {
+  canBeMeasuredOutside,
+  insideFrom,
+  nothingOutside,
+  withInside,
+  type OutsideTexts,
+} from '#renderer/places/tank-book/outside-size.ts';
+import { isMeasured, tankMeasures, tankMisfit, type TankMeasureKey } from '#shared-calc/papers/tank-measures.ts';
+import { readMeasure } from '#shared-calc/papers/read-measure.ts';
+import { shownUnit, type Display } from '#shared-calc/quantity/shown-unit.ts';
+import type { Tank } from '#shared-calc/records/records.ts';
+import { failed, ok, type Result } from '#shared-calc/result.ts';
+
+/** A tank that is in no book yet, as it is written down. */
+export interface NewTankTexts {
+  readonly code: string;
+  readonly label: string;
+  readonly shape: Tank['shape'];
+  readonly measured: 'outside' | 'inside';
+  readonly outside: OutsideTexts;
+  /** Inside measurements; with `outside` only dam, vent, bow and return are asked. */
+  readonly inside: Readonly<Partial<Record<TankMeasureKey, string>>>;
+  readonly clientsOwn: boolean;
+  readonly price: string;
+}
+
+export function emptyTank(code: string): NewTankTexts {
+  return {
+    code,
+    label: '',
+    shape: 'rectangle',
+    measured: 'outside',
+    outside: nothingOutside,
+    inside: { frontVentMm: '0' },
+    clientsOwn: false,
+    price: '',
+  };
+}
+
+/** What panes, seams and frame leave are not asked again. */
+const fromOutside: readonly TankMeasureKey[] = [
+  'insideLengthMm',
+  'insideDepthMm',
+  'insideHeightMm',
+  'glassMm',
+  'baseGlassMm',
+];
+
+/** The measurements that are asked for a tank of this shape. */
+export function askedMeasures(texts: Pick<NewTankTexts, 'shape' | 'measured'>): typeof tankMeasures {
+  const outside = isOutside(texts);
+  return tankMeasures.filter(({ key }) => isMeasured(texts.shape, key) && !(outside && fromOutside.includes(key)));
+}
+
+export function isOutside({ shape, measured }: Pick<NewTankTexts, 'shape' | 'measured'>): boolean {
+  return measured === 'outside' && canBeMeasuredOutside(shape);
+}
+
+/** The tank for the tank book, with how its inside came about as its note; or what is missing. */
+export function readNewTank(texts: NewTankTexts, display: Display): Result<Tank, string> {
+  const code = texts.code.trim();
+  if (!/^[\p{L}\d][\p{L}\d-]{0,19}$/u.test(code))
+    return failed('Give the tank a code of letters and digits, such as T20.');
+  const { shape, clientsOwn } = texts;
+  const bare: Tank = { id: code, label: texts.label.trim(), shape, clientsOwn, note: '' };
+  const measured = isOutside(texts) ? outsideTank(bare, texts, display) : ok(bare);
+  if (!measured.ok) return measured;
+  const tank = withMeasures(measured.value, texts, display);
+  if (!tank.ok) return tank;
+  const wrong = tankMisfit(tank.value);
+  return wrong === undefined ? tank : failed(wrong);
+}
+
+function outsideTank(tank: Tank, { outside }: NewTankTexts, display: Display): Result<Tank, string> {
+  const inside = insideFrom(outside, tank.shape, display);
+  if (!inside.ok) return inside;
+  const note = inside.value.measures.map((each) => each.working).join('; ');
+  return ok({ ...withInside(tank, inside.value), note: note.replaceAll('\u00a0', ' ') });
+}
+
+function withMeasures(tank: Tank, texts: NewTankTexts, display: Display): Result<Tank, string> {
+  let next = tank;
+  for (const measure of askedMeasures(texts)) {
+    const text = texts.inside[measure.key] ?? '';
+    const read = readMeasure(text, { ...measure, shown: shownUnit('mm', display) }, display);
+    if (!read.ok) return read;
+    if (read.value !== undefined) next = { ...next, [measure.key]: read.value };
+  }
+  return ok(
+    next.insideDepthMm === undefined && next.insideLengthMm !== undefined && !isMeasured(next.shape, 'insideDepthMm')
+      ? { ...next, insideDepthMm: next.insideLengthMm }
+      : next,
+  );
+}

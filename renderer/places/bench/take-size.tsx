@@ -1,0 +1,104 @@
+import { useEffect, useRef, useState } from 'preact/hooks';
+import { nextCode } from '#renderer/books/next-code.ts';
+import type { PageStore } from '#renderer/store/page-store.ts';
+import { shownUnitWords } from '#renderer/store/figure-words.ts';
+import { showValue, type Display } from '#shared-calc/quantity/shown-unit.ts';
+import type { Tank } from '#shared-calc/records/records.ts';
+import { workshopOf } from '#shared-calc/records/workshop-of.ts';
+import { NewTankForm } from './new-tank-form.tsx';
+
+/** The tanks of the tank book, those not on the bench first, and a form for one that is in no book yet. */
+export function TakeSize({ store }: { readonly store: PageStore }) {
+  const sheet = useRef<HTMLDialogElement>(null);
+  const [words, setWords] = useState('');
+  useEffect(() => sheet.current?.showModal(), []);
+  const records = store.book.records.value;
+  const display = store.bench.display.value;
+  const here = new Set(store.bench.laid.value?.worked.source().columns.map((column) => column.tank.id));
+  const tanks = tanksToTake([...records.tank.values()], here, words);
+  const done = (refused: string | undefined) => {
+    if (refused === undefined) sheet.current?.close();
+    return refused;
+  };
+  const takeFirst = () => tanks[0] && done(store.bench.hands.take(tanks[0].id));
+  return (
+    <dialog
+      ref={sheet}
+      class="sheet wide take-size"
+      aria-labelledby="take-title"
+      onClose={() => (store.sheet.value = undefined)}
+    >
+      <h2 id="take-title">Take a size</h2>
+      <label class="find">
+        <span class="unseen">Find a tank by its name or size</span>
+        <input
+          type="search"
+          placeholder="Name or size, such as 900"
+          autocomplete="off"
+          value={words}
+          onInput={(event) => setWords(event.currentTarget.value)}
+          onKeyDown={(event) => event.key === 'Enter' && takeFirst()}
+        />
+      </label>
+      <TankList tanks={tanks} here={here} display={display} take={(tank) => done(store.bench.hands.take(tank.id))} />
+      <NewTankForm
+        code={nextCode('T', records.tank.keys())}
+        display={display}
+        workshop={workshopOf(records)}
+        take={(tank, priceCoins) => done(store.bench.hands.takeNew(tank, priceCoins))}
+      />
+      <form method="dialog">
+        <button class="button">Leave it</button>
+      </form>
+    </dialog>
+  );
+}
+
+interface ListParts {
+  readonly tanks: readonly Tank[];
+  /** Codes of those on the bench. */
+  readonly here: ReadonlySet<string>;
+  readonly display: Display;
+  readonly take: (tank: Tank) => void;
+}
+
+function TankList({ tanks, here, display, take }: ListParts) {
+  return (
+    <ul class="tanks scroll" aria-label="Tanks of the tank book">
+      {tanks.map((tank) => (
+        <li key={tank.id}>
+          <button type="button" onClick={() => take(tank)}>
+            <b>{tank.id}</b> <span>{tank.label}</span> <span class="aside">{sizeOf(tank, display)}</span>
+            <span class="aside">{here.has(tank.id) ? 'on the bench' : tank.clientsOwn ? "the client's own" : ''}</span>
+          </button>
+        </li>
+      ))}
+      {tanks.length === 0 && <li class="aside">No tank is called so. Enter it below.</li>}
+    </ul>
+  );
+}
+
+/** Tanks that fit the words, those not on the bench first. */
+function tanksToTake(tanks: readonly Tank[], here: ReadonlySet<string>, words: string): readonly Tank[] {
+  const sought = words
+    .trim()
+    .toLowerCase()
+    .split(/[\s×x]+/)
+    .filter((word) => word !== '');
+  const fits = (tank: Tank) => {
+    const told = [tank.id, tank.label, tank.shape, ...sizesMm(tank)].join(' ').toLowerCase();
+    return sought.every((word) => told.includes(word));
+  };
+  const order = (tank: Tank) => Number(here.has(tank.id));
+  return tanks.filter(fits).toSorted((a, b) => order(a) - order(b) || (a.id < b.id ? -1 : 1));
+}
+
+function sizesMm({ insideLengthMm, insideDepthMm, insideHeightMm }: Tank): readonly number[] {
+  return [insideLengthMm, insideDepthMm, insideHeightMm].filter((mm) => mm !== undefined);
+}
+
+function sizeOf(tank: Tank, display: Display): string {
+  const sizes = sizesMm(tank).map((mm) => showValue(mm / 1000, 'mm', display));
+  if (sizes.length === 0) return 'not measured';
+  return `${tank.shape}, ${sizes.join(' × ')}\u00a0${shownUnitWords('mm', display)} inside`;
+}

@@ -1,0 +1,151 @@
+import type { ComponentChildren } from 'preact';
+import { useState } from 'preact/hooks';
+import type { BookContext, BookHands } from '#renderer/books/book-hands.ts';
+import { ChoiceEntry, SettledEntry, TextEntry } from '#renderer/books/entry.tsx';
+import { updateRecord } from '#renderer/books/put-record.ts';
+import { byCode } from '#renderer/books/record-table.ts';
+import { writeRoute } from '#renderer/frame/place-route.ts';
+import { newJob } from '#shared-calc/jobs/new-job.ts';
+import { setSizes } from '#shared-calc/jobs/set-sizes.ts';
+import type { Job, Records } from '#shared-calc/records/records.ts';
+import { sayJobFault } from '#shared-calc/words/say-job-fault.ts';
+import './first-minute.css';
+import '#renderer/books/books.css';
+
+export interface FirstMinuteParts {
+  readonly context: BookContext;
+  readonly hands: BookHands;
+}
+
+/** Whether a book has still no size at work. */
+export function isFirstMinute(records: Pick<Records, 'size'>): boolean {
+  return records.size.size === 0;
+}
+
+/** A new book leads to its first size in three acts: a name, a job, a size. Each is in the book at once. */
+export function FirstMinute({ context, hands }: FirstMinuteParts) {
+  const { records, workshop } = context;
+  const job = [...records.job.values()].find(({ state }) => state !== 'closed');
+  return (
+    <div class="place-page first-minute">
+      <h2>To your first size in three acts</h2>
+      <ol>
+        <Act title="Name the workshop" done={workshop.name === '' ? '' : workshop.name}>
+          <NameAct context={context} hands={hands} />
+        </Act>
+        <Act title="Begin a job" done={job ? `${job.id} ${job.title}` : ''}>
+          {!job && <JobAct context={context} hands={hands} />}
+        </Act>
+        <Act title="Take a size" done="">
+          {job ? (
+            <SizeAct job={job} context={context} hands={hands} />
+          ) : (
+            <p class="hint">A size is taken for a job; begin one first.</p>
+          )}
+        </Act>
+      </ol>
+      <p class="hint">
+        Prices are yours to set: a tank's in the <a href={writeRoute('tank-book')}>tank book</a>, packs in the{' '}
+        <a href={writeRoute('material-book')}>material book</a>. Until then the bench works every quantity and says
+        which price is missing.
+      </p>
+    </div>
+  );
+}
+
+interface ActParts {
+  readonly title: string;
+  /** What was done; empty while it is not. */
+  readonly done: string;
+  readonly children: ComponentChildren;
+}
+
+function Act({ title, done, children }: ActParts) {
+  return (
+    <li>
+      <h3>{title}</h3>
+      {done !== '' && <p class="act-done">Done: {done}</p>}
+      {children}
+    </li>
+  );
+}
+
+function NameAct({ context: { workshop }, hands }: FirstMinuteParts) {
+  const settle = (name: string) => {
+    const done = updateRecord('name of the workshop', 'workshop', {
+      from: workshop,
+      to: { ...workshop, name: name.trim() },
+    });
+    if (!done.ok) return done.fault;
+    hands.apply(done.value);
+    return undefined;
+  };
+  return (
+    <SettledEntry label="Name of the workshop" text={workshop.name} settle={settle} hint="It stands on every quote" />
+  );
+}
+
+function JobAct({ context: { records, today }, hands }: FirstMinuteParts) {
+  const recipes = [...records.recipe.values()].toSorted(byCode);
+  const [title, setTitle] = useState('');
+  const [recipe, setRecipe] = useState(recipes[0]?.id ?? '');
+  const begin = () => {
+    const made = newJob(records, { title, recipe, sizes: [], writings: [], by: 'us', on: today });
+    if (made.ok) hands.apply(made.value.change);
+    else hands.refuse(sayJobFault(made.fault));
+  };
+  return (
+    <>
+      <div class="entries">
+        <TextEntry
+          label="What it is called"
+          text={title}
+          typing={setTitle}
+          enter={begin}
+          hint="such as Reading room, east wall"
+        />
+        <ChoiceEntry
+          label="House recipe"
+          value={recipe}
+          options={recipes.map((each) => ({ value: each.id, label: `${each.id} ${each.title}` }))}
+          choose={setRecipe}
+          hint={records.recipe.get(recipe)?.note ?? ''}
+        />
+      </div>
+      <div class="pair">
+        <button class="button act" type="button" disabled={title.trim() === ''} onClick={begin}>
+          Begin the job
+        </button>
+      </div>
+    </>
+  );
+}
+
+function SizeAct({ job, context: { records }, hands }: FirstMinuteParts & { readonly job: Job }) {
+  const tanks = [...records.tank.values()].toSorted(byCode);
+  const [tank, setTank] = useState(tanks[0]?.id ?? '');
+  const take = () => {
+    const done = setSizes(records, job.id, [{ tank, count: 1 }]);
+    if (!done.ok) return hands.refuse(sayJobFault(done.fault));
+    hands.apply(done.value);
+    location.hash = writeRoute('bench', job.id);
+  };
+  return (
+    <>
+      <div class="entries">
+        <ChoiceEntry
+          label="Tank"
+          value={tank}
+          options={tanks.map(({ id, label }) => ({ value: id, label: `${id} ${label}` }))}
+          choose={setTank}
+          hint="inside sizes; yours can be added in the tank book"
+        />
+      </div>
+      <div class="pair">
+        <button class="button act" type="button" disabled={tank === ''} onClick={take}>
+          Take a size
+        </button>
+      </div>
+    </>
+  );
+}

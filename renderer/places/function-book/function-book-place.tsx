@@ -1,0 +1,77 @@
+import { signal } from '@preact/signals';
+import { contextNow, type BookHands } from '#renderer/books/book-hands.ts';
+import type { PlaceView } from '#renderer/frame/page-view.ts';
+import { writeRoute, type Route } from '#renderer/frame/place-route.ts';
+import { tradeFunctions } from '#shared-calc/trade/all-functions.ts';
+import type { TradeFunction } from '#shared-calc/trade/trade-function.ts';
+import { FunctionLeaf } from './function-leaf.tsx';
+import { findFunction, functionGroups } from './function-words.ts';
+import { exampleTexts } from './try-function.ts';
+import { TryBox } from './try-box.tsx';
+import './function-book.css';
+import '#renderer/books/books.css';
+
+/** Every trade function: what it is for, what it takes, how we know, and a box to try it in. */
+export function functionBookPlace(hands: BookHands): (route: Route) => PlaceView {
+  const written = signal<{ readonly name: string; readonly texts: readonly string[] }>({ name: '', texts: [] });
+  return ({ rest }) => {
+    const context = contextNow(hands);
+    const entry = findFunction(rest[0] ?? '') ?? tradeFunctions[0];
+    if (!entry) return { about: '', aside: '', acts: [], look: 'empty-place', work: null };
+    const texts = written.value.name === entry.name ? written.value.texts : exampleTexts(entry);
+    const write = (next: readonly string[]) => (written.value = { name: entry.name, texts: next });
+    const tryExample = (rule: string) => write(exampleTexts({ ...entry, examples: [{ rule, gives: '' }] }));
+    return {
+      about: '',
+      aside: 'what each function is for, and how we know it is right',
+      acts: [],
+      look: 'function-book',
+      work: (
+        <div class="open-book">
+          <Contents here={entry} />
+          <FunctionLeaf key={entry.name} entry={entry} records={context.records} tryExample={tryExample} />
+        </div>
+      ),
+      slip: (
+        <TryBox key={entry.name} entry={entry} texts={texts} write={write} display={context.display} say={hands.say} />
+      ),
+      find: {
+        label: 'Find a function',
+        placeholder: 'Find a function',
+        options: tradeFunctions.map(({ name, title }) => (name.includes('_') ? name : title)),
+        go: (words) => {
+          const found = findFunction(words);
+          if (found) location.hash = writeRoute('function-book', found.name);
+          return found !== undefined;
+        },
+      },
+    };
+  };
+}
+
+const groups = functionGroups();
+
+function Contents({ here }: { readonly here: TradeFunction }) {
+  return (
+    <nav class="contents" aria-label="Functions">
+      {groups.map(({ title, functions }) => (
+        <section key={title}>
+          <h2>{title}</h2>
+          <ul>
+            {functions.map(({ name, title: words, inRules }) => (
+              <li key={name}>
+                <a
+                  class={inRules ? undefined : 'in-words'}
+                  href={writeRoute('function-book', name)}
+                  aria-current={name === here.name ? 'page' : undefined}
+                >
+                  {inRules ? name : words}
+                </a>
+              </li>
+            ))}
+          </ul>
+        </section>
+      ))}
+    </nav>
+  );
+}

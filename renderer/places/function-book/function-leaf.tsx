@@ -1,0 +1,152 @@
+import { Sign } from '#renderer/frame/sign.tsx';
+import { writeRoute } from '#renderer/frame/place-route.ts';
+import { lineLabel } from '#shared-calc/papers/bench-csv.ts';
+import type { Line, Records } from '#shared-calc/records/records.ts';
+import type { TradeFunction } from '#shared-calc/trade/trade-function.ts';
+import { argumentWords, givesWords } from './function-words.ts';
+import { whenRefused } from './when-refused.ts';
+
+interface LeafParts {
+  readonly entry: TradeFunction;
+  readonly records: Records;
+  /** Puts an example into the try box. */
+  readonly tryExample: (rule: string) => void;
+}
+
+/** One function in full: what it is for, what to put in, the sum, examples, and how we know. */
+export function FunctionLeaf({ entry, records, tryExample }: LeafParts) {
+  return (
+    <article class="leaf" tabIndex={0} aria-label={entry.title}>
+      <header>
+        <h2>{entry.title}</h2>
+        <p class="written">
+          <span class="r-fn">{entry.name}</span>
+          {entry.inRules && `(${entry.args.map(({ name }) => name).join(', ')})`}{' '}
+          <span class="gives">{givesWords(entry.gives)}</span>
+        </p>
+      </header>
+      <p class="purpose">{entry.help}</p>
+      <section>
+        <h3>What to put in</h3>
+        {entry.inRules ? <Arguments entry={entry} /> : <p>{entry.args[0]?.says}</p>}
+      </section>
+      <section>
+        <h3>The sum in words</h3>
+        <p class="sum-in-words">{entry.sum.replaceAll(' x ', ' × ')}</p>
+      </section>
+      {entry.examples.length > 0 && <Examples entry={entry} tryExample={tryExample} />}
+      <Two entry={entry} records={records} />
+      <section>
+        <h3>How we know</h3>
+        <p>{sourceSentence(entry)}</p>
+      </section>
+      {entry.caution !== undefined && (
+        <section class="caution">
+          <h3>Caution</h3>
+          <p>{entry.caution}</p>
+          {entry.decides !== undefined && <p class="decides">{entry.decides} decides</p>}
+        </section>
+      )}
+    </article>
+  );
+}
+
+function Arguments({ entry }: { readonly entry: TradeFunction }) {
+  return (
+    <table class="args">
+      <thead>
+        <tr>
+          <th scope="col">name</th>
+          <th scope="col">kind</th>
+          <th scope="col">unit</th>
+          <th scope="col">usual range</th>
+          <th scope="col">meaning</th>
+        </tr>
+      </thead>
+      <tbody>
+        {entry.args.map((argument) => {
+          const { kind, unit, range, meaning } = argumentWords(argument);
+          return (
+            <tr key={argument.name}>
+              <th scope="row">{argument.name}</th>
+              <td>{kind}</td>
+              <td>{unit}</td>
+              <td>{range}</td>
+              <td>{meaning}</td>
+            </tr>
+          );
+        })}
+      </tbody>
+    </table>
+  );
+}
+
+function Examples({ entry, tryExample }: Pick<LeafParts, 'entry' | 'tryExample'>) {
+  return (
+    <section>
+      <h3>Worked examples</h3>
+      <ul class="examples">
+        {entry.examples.map(({ rule, gives }) => (
+          <li key={rule}>
+            <code>{rule}</code> <span class="gives-figure">gives {gives}</span>
+            {entry.inRules && rule.startsWith(`${entry.name}(`) && (
+              <button class="plain-act" type="button" aria-label={`Try it: ${rule}`} onClick={() => tryExample(rule)}>
+                Try it
+              </button>
+            )}
+          </li>
+        ))}
+      </ul>
+    </section>
+  );
+}
+
+function Two({ entry, records }: Pick<LeafParts, 'entry' | 'records'>) {
+  const refusals = entry.inRules ? whenRefused(entry) : [];
+  const users = usersOf(entry.name, records);
+  if (refusals.length + users.length === 0) return null;
+  return (
+    <section class="two">
+      {refusals.length > 0 && (
+        <div>
+          <h3>When it refuses</h3>
+          <ul class="refusals">
+            {refusals.map((says) => (
+              <li key={says}>
+                <Sign name="range" />
+                {says}
+              </li>
+            ))}
+          </ul>
+        </div>
+      )}
+      {users.length > 0 && (
+        <div class="used">
+          <h3>Where the house uses it</h3>
+          <ul>
+            {users.map((line) => (
+              <li key={line.id}>
+                <a href={writeRoute('recipe', line.recipe, line.name)}>
+                  {line.recipe}, {lineLabel(line).toLowerCase()}
+                </a>
+              </li>
+            ))}
+          </ul>
+        </div>
+      )}
+    </section>
+  );
+}
+
+/** Lines of every house recipe that call it; the first dozen tell enough. */
+function usersOf(name: string, { line: lines }: Records): readonly Line[] {
+  const call = new RegExp(`\\b${name}\\s*\\(`);
+  return [...lines.values()].filter(({ text }) => call.test(text)).slice(0, 12);
+}
+
+function sourceSentence({ source, examples }: TradeFunction): string {
+  const from = `Source: ${source}.`;
+  return examples.length === 0
+    ? from
+    : `${from} The examples above are worked again by machine whenever the program is made.`;
+}

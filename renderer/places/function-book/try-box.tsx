@@ -1,0 +1,98 @@
+import { useMemo } from 'preact/hooks';
+import { ChoiceEntry, TextEntry } from '#renderer/books/entry.tsx';
+import { copyText } from '#renderer/files/copy-text.ts';
+import { unitWords } from '#renderer/text/unit-words.ts';
+import type { Display } from '#shared-calc/quantity/shown-unit.ts';
+import type { Argument } from '#shared-calc/rule/signature.ts';
+import type { TradeFunction } from '#shared-calc/trade/trade-function.ts';
+import { argumentWords } from './function-words.ts';
+import { tryFunction, type Tried } from './try-function.ts';
+
+interface TryBoxParts {
+  readonly entry: TradeFunction;
+  readonly texts: readonly string[];
+  readonly write: (texts: readonly string[]) => void;
+  readonly display: Display;
+  readonly say: (words: string) => void;
+}
+
+/** A function worked while one types, each fault under its argument. */
+export function TryBox({ entry, texts, write, display, say }: TryBoxParts) {
+  const tried = useMemo(
+    () => (entry.inRules ? tryFunction(entry, texts, display) : undefined),
+    [entry, texts, display],
+  );
+  return (
+    <aside class="slip try" aria-label="Try it" id="slip" tabIndex={-1}>
+      <header>
+        <p class="where">{entry.name}</p>
+        <h2>Try it</h2>
+      </header>
+      {tried === undefined && (
+        <p class="aside">It works over lists or dates, so that it has no name in rules; the program itself calls it.</p>
+      )}
+      {tried &&
+        entry.args.map((argument, at) => (
+          <ArgumentEntry
+            key={argument.name}
+            argument={argument}
+            text={texts[at] ?? ''}
+            write={(text) => write(entry.args.map((_, index) => (index === at ? text : (texts[index] ?? ''))))}
+            wrong={tried.faults[at]}
+          />
+        ))}
+      {tried && <Answer tried={tried} display={display} />}
+      {tried && (
+        <div class="pair">
+          <button
+            class="button"
+            type="button"
+            onClick={() => copyText(document, tried.rule) && say(`Copied: ${tried.rule}`)}
+          >
+            Copy as a rule
+          </button>
+        </div>
+      )}
+    </aside>
+  );
+}
+
+interface ArgumentEntryParts {
+  readonly argument: Argument;
+  readonly text: string;
+  readonly write: (text: string) => void;
+  readonly wrong: string | undefined;
+}
+
+function ArgumentEntry({ argument, text, write, wrong }: ArgumentEntryParts) {
+  const { name, takes } = argument;
+  const words = typeof takes === 'string' ? (takes === 'yes_no' ? ['yes', 'no'] : undefined) : takes;
+  if (words) {
+    const options = words.map((word) => ({ value: word, label: word }));
+    return <ChoiceEntry label={name} value={text} options={options} choose={write} />;
+  }
+  const { kind, unit, range } = argumentWords(argument);
+  const hint = [unit === '' ? kind : unit, range].filter((part) => part !== '').join(', ');
+  return <TextEntry label={name} figure text={text} typing={write} wrong={wrong} hint={hint} />;
+}
+
+function Answer({ tried, display }: { readonly tried: Tried; readonly display: Display }) {
+  return (
+    <div class="gives-now">
+      <output aria-live="polite">
+        {tried.answer && (
+          <>
+            {tried.answer.figure} <span class="u">{unitWords(tried.answer.unit, display.currency)}</span>
+          </>
+        )}
+        {tried.wrong !== undefined && <span class="refused">{tried.wrong}</span>}
+      </output>
+      {tried.working.map((line) => (
+        <p key={line} class="put-in">
+          {line}
+        </p>
+      ))}
+      {tried.warning !== undefined && <p class="caution">{tried.warning}</p>}
+    </div>
+  );
+}

@@ -1,0 +1,134 @@
+import { workRule } from '#shared-calc/bench/work-rule.ts';
+import { ruleWorking } from '#shared-calc/papers/rule-working.ts';
+import { readFigure } from '#shared-calc/quantity/read-figure.ts';
+import { shownUnit, showValue, type Display } from '#shared-calc/quantity/shown-unit.ts';
+import { fromBase, unitOf } from '#shared-calc/quantity/unit.ts';
+import { cleanNoise } from '#shared-calc/quantity/write-figure.ts';
+import type { Argument } from '#shared-calc/rule/signature.ts';
+import type { TradeFunction } from '#shared-calc/trade/trade-function.ts';
+import { sayProblem } from '#shared-calc/words/say-box-cause.ts';
+import { sayRuleFault } from '#shared-calc/words/say-rule-fault.ts';
+
+/** A function worked with what was put in. */
+export interface Tried {
+  /** The call as it would stand in a rule. */
+  readonly rule: string;
+  readonly answer?: { readonly figure: string; readonly unit: string };
+  readonly working: readonly string[];
+  /** A sentence where the answer stands but should be looked at twice. */
+  readonly warning?: string;
+  /** What is wrong, by argument; under the answer where it is no one argument's. */
+  readonly faults: readonly (string | undefined)[];
+  readonly wrong?: string;
+}
+
+/** Works a function with one text an argument; a bare number takes the argument's own unit. */
+export function tryFunction(entry: TradeFunction, texts: readonly string[], display: Display): Tried {
+  const parts = entry.args.map((argument, at) => partOf(argument, texts[at] ?? '', display));
+  const given = parts.slice(0, lastGiven(parts) + 1);
+  const rule = `${entry.name}(${given.join(', ')})`;
+  const empty = entry.args.findIndex((argument, at) => parts[at] === '' && argument.otherwise === undefined);
+  if (empty >= 0)
+    return { rule, working: [], faults: faultAt(entry, empty, `${entry.args[empty]?.name} needs a figure.`) };
+  const worked = workRule(rule);
+  if (worked.ok) {
+    const { value, unit } = worked.value;
+    const warning = warningOf(entry, texts, display, value);
+    return {
+      rule,
+      answer: { figure: showValue(value, unit, display), unit: shownUnit(unit, display) },
+      working: ruleWorking(worked.value),
+      faults: [],
+      ...(warning !== undefined && { warning }),
+    };
+  }
+  const { fault } = worked;
+  if (fault.kind === 'no answer') return { rule, working: [], faults: [], wrong: sayProblem(fault.problem) };
+  const [first] = fault.faults;
+  const says = first ? sayRuleFault(first, rule) : 'This cannot be worked.';
+  const at = first ? argumentAt(entry.name, given, first.from) : undefined;
+  return at === undefined
+    ? { rule, working: [], faults: [], wrong: says }
+    : { rule, working: [], faults: faultAt(entry, at, says) };
+}
+
+/** What the book's own example puts in, argument by argument. */
+export function exampleTexts(entry: TradeFunction): readonly string[] {
+  const rule = entry.examples[0]?.rule ?? '';
+  const inside = rule.startsWith(`${entry.name}(`) ? rule.slice(entry.name.length + 1, rule.lastIndexOf(')')) : '';
+  return splitArguments(inside).map((text) => text.trim().replaceAll('"', ''));
+}
+
+/** Cut at commas that stand in no brackets and in no quotes. */
+function splitArguments(text: string): readonly string[] {
+  const parts: string[] = [''];
+  let depth = 0;
+  let quoted = false;
+  for (const mark of text) {
+    if (mark === '"') quoted = !quoted;
+    if (mark === '(') depth += 1;
+    if (mark === ')') depth -= 1;
+    if (mark === ',' && depth === 0 && !quoted) parts.push('');
+    else parts.push((parts.pop() ?? '') + mark);
+  }
+  return parts;
+}
+
+/** An argument as a rule writes it: a figure with its unit and a point, a choice in quotes, a rule as it stands. */
+function partOf({ takes }: Argument, text: string, display: Display): string {
+  const tidy = text.trim();
+  if (tidy === '') return '';
+  if (typeof takes !== 'string') return `"${tidy.replaceAll('"', '')}"`;
+  const read = readFigure(tidy, { unit: bareUnit(takes), decimalComma: display.decimalComma ?? false });
+  if (!read.ok) return tidy;
+  const { value, unit } = read.value;
+  const figure = String(cleanNoise(fromBase(value, unit)));
+  return ['number', 'share', 'each'].includes(unit.symbol) ? figure : `${figure} ${unit.symbol}`;
+}
+
+function bareUnit(takes: string): string {
+  return takes === 'any' || takes === 'yes_no' ? 'number' : takes;
+}
+
+function lastGiven(parts: readonly string[]): number {
+  return parts.findLastIndex((part) => part !== '');
+}
+
+/** Which argument of the call stands at a place of the rule. */
+function argumentAt(name: string, given: readonly string[], place: number): number | undefined {
+  let from = name.length + 1;
+  for (const [at, part] of given.entries()) {
+    if (place >= from && place <= from + part.length) return at;
+    from += part.length + 2;
+  }
+  return undefined;
+}
+
+function faultAt({ args }: TradeFunction, at: number, says: string): readonly (string | undefined)[] {
+  return args.map((_, index) => (index === at ? says : undefined));
+}
+
+/** Only where all that was put in are plain figures and words. */
+function warningOf(
+  { args, warn, gives }: TradeFunction,
+  texts: readonly string[],
+  display: Display,
+  answer: number | string | boolean,
+): string | undefined {
+  if (!warn || typeof answer !== 'number') return undefined;
+  const values: (number | string)[] = [];
+  for (const [at, argument] of args.entries()) {
+    const value = plainValue(argument, texts[at] ?? '', display);
+    if (value === undefined) return undefined;
+    values.push(value);
+  }
+  return warn(values, typeof gives === 'string' ? fromBase(answer, unitOf(gives)) : answer);
+}
+
+function plainValue({ takes, otherwise }: Argument, text: string, display: Display): number | string | undefined {
+  if (text.trim() === '') return otherwise;
+  if (typeof takes !== 'string') return text.trim();
+  if (takes === 'any' || takes === 'yes_no') return undefined;
+  const read = readFigure(text, { unit: takes, decimalComma: display.decimalComma ?? false });
+  return read.ok ? fromBase(read.value.value, unitOf(takes)) : undefined;
+}

@@ -1,0 +1,61 @@
+import { Sign } from '#renderer/frame/sign.tsx';
+import { writeRoute } from '#renderer/frame/place-route.ts';
+import { paperDay } from '#renderer/print/paper-words.ts';
+import type { BoardGroup, BoardRow } from './board-groups.ts';
+import { walkLinks } from './walk-links.ts';
+
+interface BoardParts {
+  readonly groups: readonly BoardGroup[];
+  readonly open: string | undefined;
+}
+
+/** All jobs, by state or by the day of their next act; the one that lies open is marked. */
+export function Board({ groups, open }: BoardParts) {
+  return (
+    <nav class="board" aria-label="Jobs" onKeyDown={walkLinks}>
+      {groups.map(({ title, rows }) => (
+        <section key={title}>
+          <h2>
+            {title} <span class="aside">{rows.length}</span>
+          </h2>
+          <ul>
+            {rows.map((row) => (
+              <li key={row.job.id}>
+                <JobLink row={row} isOpen={row.job.id === open} />
+              </li>
+            ))}
+          </ul>
+        </section>
+      ))}
+    </nav>
+  );
+}
+
+function JobLink({ row: { job, sizes, late, gateOpen }, isOpen }: { readonly row: BoardRow; readonly isOpen: boolean }) {
+  const { id, title, client, state, nextAct, nextOn, handover } = job;
+  return (
+    <a href={writeRoute('jobs', id)} aria-current={isOpen ? 'true' : undefined}>
+      <span class="job-name">
+        <b>{id}</b> {title}
+        {isOpen && <span class="aside"> open</span>}
+      </span>
+      <span class="aside">
+        {[client, sizes, state].filter((part) => part !== '').join(' · ')}
+        {handover !== undefined && ` · handover ${paperDay(handover)}`}
+      </span>
+      {nextAct !== '' && (
+        <span class="next">
+          {nextAct}
+          {nextOn !== undefined && `, by ${paperDay(nextOn)}`}
+          {late && (
+            <span class="flag" data-state="watch">
+              <Sign name="watch" />
+              late
+            </span>
+          )}
+        </span>
+      )}
+      {gateOpen && state === 'deposit in' && <span class="aside">The shopping run may take it.</span>}
+    </a>
+  );
+}

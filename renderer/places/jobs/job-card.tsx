@@ -1,0 +1,90 @@
+import type { BookContext } from '#renderer/books/book-hands.ts';
+import { SettledEntry } from '#renderer/books/entry.tsx';
+import { writeRoute } from '#renderer/frame/place-route.ts';
+import type { Job } from '#shared-calc/records/records.ts';
+import { JobMoney } from './job-money.tsx';
+import { JobState } from './job-state.tsx';
+import { JobSurvey } from './job-survey.tsx';
+import type { MoneyHands } from './money-hands.ts';
+import { PlaceChecks } from './place-checks.tsx';
+import { JobSizes } from './job-sizes.tsx';
+import { writeJob, type JobWords } from './write-job.ts';
+
+export interface JobPart {
+  readonly job: Job;
+  readonly context: BookContext;
+  readonly hands: MoneyHands;
+}
+
+/** All there is to say of one job, from the enquiry to its last visit. */
+export function JobCard(part: JobPart) {
+  const { job } = part;
+  return (
+    <article class="job-card" aria-label={`Job ${job.id}`}>
+      <header>
+        <h2>
+          {job.id} {job.title}
+        </h2>
+        <p class="links">
+          <a href={writeRoute('bench', job.id)}>Its size bench</a>
+          <a href={writeRoute('quotes')}>Its quote</a>
+          <a href={writeRoute('jobs', job.id, 'needs')}>Needs list, printed</a>
+          <a href={writeRoute('jobs', job.id, 'pick-list')}>Pick list, printed</a>
+        </p>
+      </header>
+      <JobState {...part} />
+      <JobPeople {...part} />
+      <JobSizes {...part} />
+      <JobMoney {...part} />
+      <JobSurvey {...part} />
+      <PlaceChecks {...part} />
+      <section>
+        <h3>Notes</h3>
+        <Words {...part} field="note" label="What else there is to know" lines longest={10_000} />
+      </section>
+    </article>
+  );
+}
+
+function JobPeople(part: JobPart) {
+  return (
+    <section>
+      <h3>Client and place</h3>
+      <div class="entries wide">
+        <Words {...part} field="title" label="Title" />
+        <Words {...part} field="client" label="Client" />
+        <Words {...part} field="contact" label="Who to speak to" />
+        <Words {...part} field="area" label="Area, for the visits" />
+        <Words {...part} field="animals" label="Animals wanted" />
+        <Words {...part} field="audience" label="Who is near it" hint="Small children or a public room: harmless plants are chosen." />
+        <Words {...part} field="site" label="Place" lines />
+        <Words {...part} field="access" label="Way in: narrowest door, stairs, lift" lines />
+      </div>
+    </section>
+  );
+}
+
+type WordsField = Exclude<keyof JobWords, 'basis' | 'handover' | 'enquiredOn'>;
+
+interface WordsParts extends JobPart {
+  readonly field: WordsField;
+  readonly label: string;
+  readonly hint?: string;
+  readonly lines?: boolean;
+  readonly longest?: number;
+}
+
+function Words({ job, hands, field, ...shown }: WordsParts) {
+  const settle = (text: string) => hands.act(writeJob(hands.records.peek(), job.id, { [field]: text.trim() }));
+  const { label, hint, lines, longest } = shown;
+  return (
+    <SettledEntry
+      label={label}
+      text={job[field]}
+      settle={settle}
+      {...(hint !== undefined && { hint })}
+      {...(lines !== undefined && { lines })}
+      {...(longest !== undefined && { longest })}
+    />
+  );
+}

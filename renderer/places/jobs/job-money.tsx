@@ -1,0 +1,84 @@
+import { useState } from 'preact/hooks';
+import { ChoiceEntry, SettledEntry, TextEntry } from '#renderer/books/entry.tsx';
+import { readDay } from '#renderer/books/day-field.ts';
+import { entryOfCoins, showCoins } from '#renderer/books/money-field.ts';
+import { paperDay } from '#renderer/print/paper-words.ts';
+import { recordDeposit } from '#shared-calc/jobs/record-deposit.ts';
+import { readMoney } from '#shared-calc/papers/read-money.ts';
+import { failed } from '#shared-calc/result.ts';
+import type { JobPart } from './job-card.tsx';
+import { told } from './money-hands.ts';
+import { writeJob, type JobWords } from './write-job.ts';
+
+const bases = [
+  { value: 'used', label: 'used: what goes in' },
+  { value: 'packs', label: 'packs: every bag bought' },
+];
+
+/** A job's dates, its costing basis and its deposit. */
+export function JobMoney(part: JobPart) {
+  const { job, hands } = part;
+  const choose = (basis: string) => hands.act(writeJob(hands.records.peek(), job.id, { basis: basis === 'packs' ? 'packs' : 'used' }));
+  return (
+    <section>
+      <h3>Dates and deposit</h3>
+      <div class="entries wide">
+        <DayEntry {...part} field="enquiredOn" label="Enquiry of" />
+        <DayEntry {...part} field="handover" label="Handover wanted" />
+        <ChoiceEntry label="Costing basis" value={job.basis} options={bases} choose={choose} />
+      </div>
+      <Deposit key={`${job.id} ${job.depositCoins} ${job.depositOn}`} {...part} />
+    </section>
+  );
+}
+
+interface DayEntryParts extends JobPart {
+  readonly field: keyof Pick<JobWords, 'enquiredOn' | 'handover'>;
+  readonly label: string;
+}
+
+function DayEntry({ job, context: { today }, hands, field, label }: DayEntryParts) {
+  const settle = (text: string) => {
+    const day = text.trim() === '' ? undefined : readDay(text, label, today);
+    if (day && !day.ok) return hands.act(failed(day.fault));
+    return hands.act(writeJob(hands.records.peek(), job.id, { [field]: day?.value }));
+  };
+  return <SettledEntry label={label} hint={`a day, as ${today}`} text={job[field] ?? ''} settle={settle} />;
+}
+
+function Deposit({ job, context: { today, workshop }, hands }: JobPart) {
+  const [amount, setAmount] = useState(entryOfCoins(job.depositCoins, workshop));
+  const [on, setOn] = useState(job.depositOn ?? today);
+  const coins = amount.trim() === '' ? undefined : readMoney(amount, workshop);
+  const day = readDay(on, 'On', today);
+  const record = () => {
+    if (!coins?.ok || !day.ok) return;
+    hands.act(told(recordDeposit(hands.records.peek(), { job: job.id, coins: coins.value, on: day.value })));
+  };
+  return (
+    <>
+      <div class="entries wide">
+        <TextEntry
+          label="Deposit"
+          unit={workshop.currency}
+          figure
+          text={amount}
+          typing={setAmount}
+          enter={record}
+          wrong={coins && !coins.ok ? coins.fault : undefined}
+        />
+        <TextEntry label="In on" text={on} typing={setOn} enter={record} wrong={day.ok ? undefined : day.fault} />
+      </div>
+      <div class="pair">
+        {job.depositOn !== undefined && (
+          <span class="aside">
+            {showCoins(job.depositCoins, workshop)} {workshop.currency} in on {paperDay(job.depositOn)}
+          </span>
+        )}
+        <button class="button" type="button" disabled={!coins?.ok || !day.ok} onClick={record}>
+          Record the deposit
+        </button>
+      </div>
+    </>
+  );
+}

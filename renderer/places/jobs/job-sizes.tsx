@@ -1,0 +1,61 @@
+import { ChoiceEntry, SettledEntry } from '#renderer/books/entry.tsx';
+import { sizesOf, sizeWords } from '#shared-calc/jobs/job-sheet.ts';
+import { linesOf } from '#shared-calc/jobs/open-sheet.ts';
+import { readSizes } from '#shared-calc/jobs/read-sizes.ts';
+import { setSizes } from '#shared-calc/jobs/set-sizes.ts';
+import { setValues } from '#shared-calc/jobs/set-values.ts';
+import { failed } from '#shared-calc/result.ts';
+import { sayJobFault } from '#shared-calc/words/say-job-fault.ts';
+import type { JobPart } from './job-card.tsx';
+import { told } from './money-hands.ts';
+
+/** The recipe, the kit level of the whole job and the sizes on its bench. */
+export function JobSizes({ job, context: { records }, hands }: JobPart) {
+  const sizes = sizesOf(records, job.id);
+  const recipe = records.recipe.get(job.recipe);
+  const settle = (text: string) => {
+    const wanted = text.trim() === '' ? undefined : readSizes(text, records);
+    if (wanted && !wanted.ok) return hands.act(failed(sayJobFault(wanted.fault)));
+    return hands.act(told(setSizes(records, job.id, wanted?.value ?? [])));
+  };
+  return (
+    <section>
+      <h3>Sizes</h3>
+      <div class="entries wide">
+        <SettledEntry
+          label="Tanks, and how often each"
+          hint="as T03, T07x2"
+          text={sizes.map(sizeWords).join(', ')}
+          settle={settle}
+        />
+        <Kit job={job} hands={hands} />
+      </div>
+      <p class="aside">
+        {recipe?.id} {recipe?.title}.{' '}
+        {sizes.map((size) => `${sizeWords(size)}: ${records.tank.get(size.tank)?.label ?? 'no longer in the tank book'}`).join('; ')}
+      </p>
+    </section>
+  );
+}
+
+/** The kit of every size that has none of its own. */
+function Kit({ job, hands }: Pick<JobPart, 'job' | 'hands'>) {
+  const records = hands.records.value;
+  const line = linesOf(records, job.recipe).find((each) => each.name === 'kit');
+  if (!line) return null;
+  const ofJob = [...records.localValue.values()].find(
+    (value) => value.job === job.id && value.size === undefined && value.line === 'kit',
+  );
+  const choose = (kit: string) => {
+    const text = kit === line.text ? undefined : kit;
+    return hands.act(told(setValues(records, { job: job.id, writings: [{ line: 'kit', text }], by: 'client' })));
+  };
+  return (
+    <ChoiceEntry
+      label="Kit level"
+      value={ofJob?.text ?? line.text}
+      options={(line.options ?? []).map((kit) => ({ value: kit, label: kit === line.text ? `${kit}, as the house` : kit }))}
+      choose={choose}
+    />
+  );
+}

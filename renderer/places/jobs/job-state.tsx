@@ -1,0 +1,61 @@
+import { useState } from 'preact/hooks';
+import { ChoiceEntry, SettledEntry } from '#renderer/books/entry.tsx';
+import { readDay } from '#renderer/books/day-field.ts';
+import { isGateOpen } from '#shared-calc/jobs/move-job.ts';
+import { setNextAct } from '#shared-calc/jobs/next-act.ts';
+import { jobStates } from '#shared-calc/records/records.ts';
+import { failed } from '#shared-calc/result.ts';
+import type { JobPart } from './job-card.tsx';
+import { told } from './money-hands.ts';
+import { moveTo } from './write-job.ts';
+
+/** Where a job stands, where it goes next and what that asks for, and what is to be done by when. */
+export function JobState({ job, context, hands }: JobPart) {
+  const [wrong, setWrong] = useState<string>();
+  const { today } = context;
+  const move = (state: string) => {
+    const moved = moveTo(hands.records.peek(), { job: job.id, state, today });
+    setWrong(moved.ok ? undefined : moved.fault);
+    if (!moved.ok) return hands.refuse(moved.fault);
+    hands.apply(moved.value.change);
+    if (moved.value.short !== '') hands.say(moved.value.short);
+  };
+  const next = jobStates[jobStates.indexOf(job.state) + 1];
+  const plan = (act: string, on: string | undefined) => hands.act(told(setNextAct(hands.records.peek(), job.id, act, on)));
+  const planDay = (text: string) => {
+    if (text.trim() === '') return plan(job.nextAct, undefined);
+    const day = readDay(text, 'By', today);
+    return day.ok ? plan(job.nextAct, day.value) : hands.act(failed(day.fault));
+  };
+  return (
+    <section class="job-state">
+      <h3>State and next act</h3>
+      <div class="entries wide">
+        <ChoiceEntry
+          label="State"
+          value={job.state}
+          options={jobStates.map((state) => ({ value: state, label: state }))}
+          choose={move}
+        />
+        <SettledEntry label="Next act" text={job.nextAct} settle={(text) => plan(text.trim(), job.nextOn)} />
+        <SettledEntry label="By" hint={`a day, as ${today}`} text={job.nextOn ?? ''} settle={planDay} />
+      </div>
+      <p class="gate">{gateWords(job)}</p>
+      {wrong !== undefined && <p class="rule-fault">{wrong}</p>}
+      {next !== undefined && (
+        <div class="pair">
+          <button class="button act" type="button" onClick={() => move(next)}>
+            Move on to {next}
+          </button>
+        </div>
+      )}
+    </section>
+  );
+}
+
+function gateWords(job: JobPart['job']): string {
+  if (job.state === 'closed') return 'Closed: nothing is kept for it in the Store.';
+  if (isGateOpen(job)) return 'The deposit is in: the shopping run may take it.';
+  if (job.state === 'accepted') return 'Accepted: record the deposit, and the shopping run may take it.';
+  return 'From deposit in on, a job wants its deposit: record it below with its day.';
+}

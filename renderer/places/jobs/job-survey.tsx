@@ -1,0 +1,56 @@
+import { ChoiceEntry, SettledEntry } from '#renderer/books/entry.tsx';
+import { isBefore } from '#shared-calc/jobs/move-job.ts';
+import { surveyJob } from '#shared-calc/jobs/survey-job.ts';
+import type { JobPart } from './job-card.tsx';
+import { told } from './money-hands.ts';
+import { surveyRows, writeFound, type SurveyRow } from './survey-rows.ts';
+
+/** What was measured where the tank is to stand: it holds for the whole job on its size bench. */
+export function JobSurvey(part: JobPart) {
+  const { job, context, hands } = part;
+  const rows = surveyRows(context.records, job, context.display);
+  if (rows.length === 0) return null;
+  const taken = () => hands.act(told(surveyJob(hands.records.peek(), { job: job.id, figures: [] })));
+  return (
+    <section>
+      <h3>Survey</h3>
+      <div class="survey">
+        {rows.map((row) => (
+          <SurveyEntry key={row.line.name} row={row} {...part} />
+        ))}
+      </div>
+      {isBefore(job.state, 'surveyed') && (
+        <div class="pair">
+          <button class="button" type="button" onClick={taken}>
+            The site is surveyed
+          </button>
+        </div>
+      )}
+    </section>
+  );
+}
+
+function SurveyEntry({ row, job, context: { display }, hands }: JobPart & { readonly row: SurveyRow }) {
+  const write = (text: string | undefined) =>
+    hands.act(writeFound(hands.records.peek(), { job: job.id, line: row.line, text }, display));
+  const shown = { label: row.label, hint: standing(row) };
+  return (
+    <div class={row.ofJob ? 'of-job' : undefined}>
+      {row.options.length > 0 ? (
+        <ChoiceEntry {...shown} value={row.text} options={row.options.map((word) => ({ value: word, label: word }))} choose={write} />
+      ) : (
+        <SettledEntry {...shown} figure unit={row.unit} text={row.text} settle={write} />
+      )}
+      {row.ofJob && (
+        <button class="plain-act" type="button" aria-label={`${row.label} back to house`} onClick={() => write(undefined)}>
+          Back to house
+        </button>
+      )}
+    </div>
+  );
+}
+
+function standing({ ofJob, house, locals }: SurveyRow): string {
+  const from = ofJob ? `whole job; the house has ${house.text}${house.unit === '' ? '' : `\u00a0${house.unit}`}` : 'as the house';
+  return locals.length === 0 ? from : `${from}; ${locals.join(', ')} otherwise`;
+}

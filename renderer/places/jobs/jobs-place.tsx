@@ -1,0 +1,109 @@
+import { signal, type Signal } from '@preact/signals';
+import { contextNow, type BookContext } from '#renderer/books/book-hands.ts';
+import type { PlaceAct } from '#renderer/frame/frame-view.ts';
+import type { FindView, PlaceView } from '#renderer/frame/page-view.ts';
+import { writeRoute, type Route } from '#renderer/frame/place-route.ts';
+import { printAct } from '#renderer/print/print-acts.ts';
+import { copyJob } from '#shared-calc/jobs/copy-job.ts';
+import type { Job } from '#shared-calc/records/records.ts';
+import { sayJobFault } from '#shared-calc/words/say-job-fault.ts';
+import { boardByDay, boardByState } from './board-groups.ts';
+import { Board } from './board.tsx';
+import { JobCard } from './job-card.tsx';
+import { JobNeedsPaper, JobPickListPaper } from './job-papers.tsx';
+import { KeptOpen } from './kept-open.tsx';
+import { jobName, type MoneyHands } from './money-hands.ts';
+import { NewJobSheet } from './new-job-sheet.tsx';
+import '#renderer/books/books.css';
+import './jobs.css';
+
+type Order = 'state' | 'day';
+
+interface Board {
+  readonly hands: MoneyHands;
+  readonly order: Signal<Order>;
+  readonly asking: Signal<boolean>;
+}
+
+/** The jobs board: all jobs at the left, the card of the open one beside them; `#/jobs/J02/needs` is a paper. */
+export function jobsPlace(hands: MoneyHands): (route: Route) => PlaceView {
+  const board: Board = { hands, order: signal<Order>('state'), asking: signal(false) };
+  return ({ rest: [id, paper] }) => {
+    const context = contextNow(hands);
+    const job = context.records.job.get(id ?? hands.job.value ?? '');
+    if (job && (paper === 'needs' || paper === 'pick-list')) return paperView(job, context, paper);
+    return boardView(board, job, context);
+  };
+}
+
+function paperView(job: Job, context: BookContext, paper: 'needs' | 'pick-list'): PlaceView {
+  return {
+    about: jobName(job),
+    aside: paper === 'needs' ? 'needs list' : 'pick list',
+    look: 'paper-place',
+    acts: [{ label: 'Back to the job', run: () => (location.hash = writeRoute('jobs', job.id)) }, printAct(window)],
+    work: (
+      <div class="desk-of-paper" tabIndex={0} role="region" aria-label="Paper">
+        {paper === 'needs' ? <JobNeedsPaper job={job} context={context} /> : <JobPickListPaper job={job} context={context} />}
+      </div>
+    ),
+  };
+}
+
+function boardView(board: Board, job: Job | undefined, context: BookContext): PlaceView {
+  const { hands, order, asking } = board;
+  const { records, today } = context;
+  const groups = order.value === 'state' ? boardByState(records, today) : boardByDay(records, today);
+  return {
+    about: job ? jobName(job) : '',
+    aside: job ? 'open' : 'no job is open',
+    look: 'jobs-place',
+    acts: boardActs(board, job),
+    work: (
+      <div class="jobs-work">
+        <Board groups={groups} open={job?.id} />
+        {job ? (
+          <JobCard key={job.id} job={job} context={context} hands={hands} />
+        ) : (
+          <p class="empty-note">{records.job.size === 0 ? 'There is no job yet. Make the first.' : 'Open a job to see its card.'}</p>
+        )}
+        {job && <KeptOpen hands={hands} job={job.id} />}
+        {asking.value && <NewJobSheet hands={hands} close={() => (asking.value = false)} />}
+      </div>
+    ),
+    find: findJobs(records.job.values()),
+  };
+}
+
+function boardActs({ hands, order, asking }: Board, job: Job | undefined): readonly PlaceAct[] {
+  const by = order.value === 'state' ? 'day' : 'state';
+  const copy = (from: Job) => {
+    const made = copyJob(hands.records.peek(), from.id, { on: hands.info.peek().today });
+    if (!made.ok) return hands.refuse(sayJobFault(made.fault));
+    hands.apply(made.value.change);
+    hands.openJob(made.value.job);
+    location.hash = writeRoute('jobs', made.value.job);
+  };
+  return [
+    { label: by === 'day' ? 'By next day' : 'By state', run: () => (order.value = by) },
+    job ? { label: 'Copy as a new job', run: () => copy(job) } : { label: 'Copy as a new job', hint: 'Open a job first.' },
+    { label: 'New job', main: true, run: () => (asking.value = true) },
+  ];
+}
+
+function findJobs(jobs: Iterable<Job>): FindView {
+  const all = [...jobs];
+  const names = (job: Job) => [job.id, job.title, jobName(job), job.client].map((name) => name.toLowerCase());
+  return {
+    label: 'Find a job or a client',
+    placeholder: 'Find a job',
+    options: all.map(jobName),
+    go: (words) => {
+      const wanted = words.toLowerCase();
+      const found =
+        all.find((job) => names(job).includes(wanted)) ?? all.find((job) => names(job).some((name) => name.includes(wanted)));
+      if (found) location.hash = writeRoute('jobs', found.id);
+      return found !== undefined;
+    },
+  };
+}

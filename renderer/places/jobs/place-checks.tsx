@@ -1,0 +1,54 @@
+import { useMemo } from 'preact/hooks';
+import { Sign } from '#renderer/frame/sign.tsx';
+import { readUnits } from '#renderer/store/figure-words.ts';
+import { checksOf } from '#shared-calc/bench/checks.ts';
+import type { CheckResult } from '#shared-calc/bench/bench-types.ts';
+import { openJob } from '#shared-calc/jobs/open-sheet.ts';
+import type { JobPart } from './job-card.tsx';
+
+interface Failing extends Pick<CheckResult, 'level' | 'says' | 'decides'> {
+  readonly sizes: readonly string[];
+}
+
+/** Checks of the job's sizes that do not hold, or are not known yet, the gravest first. */
+export function PlaceChecks({ job, context }: JobPart) {
+  const failing = useMemo(() => failingChecks({ job, context }), [job, context.records, context.today]);
+  if (failing.length === 0) return null;
+  return (
+    <section>
+      <h3>What does not hold there</h3>
+      <ul class="checks">
+        {failing.map(({ level, says, decides, sizes }) => (
+          <li key={`${says} ${sizes.join()}`} data-state={level}>
+            <span class="flag" data-state={level}>
+              <Sign name={level} />
+              {level}
+            </span>
+            <span>
+              <b>{sizes.join(', ')}</b> {readUnits(says, context.display)}
+              {decides !== '' && <span class="aside"> {decides} decides.</span>}
+            </span>
+          </li>
+        ))}
+      </ul>
+    </section>
+  );
+}
+
+const gravity = ['stop', 'watch', 'advice'] as const;
+
+function failingChecks({ job, context: { records, today, display } }: Pick<JobPart, 'job' | 'context'>): readonly Failing[] {
+  const { sheet, bench } = openJob(records, job, today);
+  const failing = sheet.columns.flatMap(({ key }) =>
+    checksOf(bench, key, display)
+      .filter(({ holds }) => holds !== true)
+      .map((check) => ({ ...check, key })),
+  );
+  bench.close();
+  return [...Map.groupBy(failing, ({ says }) => says).values()]
+    .flatMap((same) => {
+      const [first] = same;
+      return first ? [{ level: first.level, says: first.says, decides: first.decides, sizes: same.map(({ key }) => key) }] : [];
+    })
+    .toSorted((one, other) => gravity.indexOf(one.level) - gravity.indexOf(other.level));
+}

@@ -1,0 +1,74 @@
+import { writtenText } from '#renderer/store/entry-text.ts';
+import { shownUnitWords } from '#renderer/store/figure-words.ts';
+import { boxReader, type BoxReader } from '#shared-calc/bench/box-reader.ts';
+import { linesOf } from '#shared-calc/jobs/open-sheet.ts';
+import { setValues } from '#shared-calc/jobs/set-values.ts';
+import { surveyLines } from '#shared-calc/jobs/survey-job.ts';
+import { lineLabel } from '#shared-calc/papers/bench-csv.ts';
+import { showValue, type Display } from '#shared-calc/quantity/shown-unit.ts';
+import type { Change } from '#shared-calc/records/change.ts';
+import type { Job, Line, Records } from '#shared-calc/records/records.ts';
+import type { Result } from '#shared-calc/result.ts';
+import { told } from './money-hands.ts';
+
+/** A figure as it stands in a well: a rule has no unit beside it. */
+export interface ShownText {
+  readonly text: string;
+  readonly unit: string;
+}
+
+/** One figure of the survey: what this job has found, and what the house takes for it. */
+export interface SurveyRow extends ShownText {
+  readonly line: Line;
+  readonly label: string;
+  readonly house: ShownText;
+  /** Words that it may be, where it is no figure. */
+  readonly options: readonly string[];
+  /** It holds for the whole job, not from the house. */
+  readonly ofJob: boolean;
+  /** Tanks of the job that say otherwise still. */
+  readonly locals: readonly string[];
+}
+
+/** The figures of the place: whole-job values of the job's size bench. */
+export function surveyRows(records: Records, job: Job, display: Display): readonly SurveyRow[] {
+  const values = [...records.localValue.values()].filter((value) => value.job === job.id);
+  const lines = linesOf(records, job.recipe);
+  const reader = boxReader(lines);
+  return surveyLines(lines).map((line) => {
+    const ofLine = values.filter((value) => value.line === line.name);
+    const whole = ofLine.find((value) => value.size === undefined);
+    return {
+      line,
+      label: lineLabel(line),
+      ...shownText(line, whole?.text ?? line.text, { reader, display }),
+      house: shownText(line, line.text, { reader, display }),
+      options: line.unit === 'yes_no' ? ['yes', 'no'] : (line.options ?? []),
+      ofJob: whole !== undefined,
+      locals: ofLine.flatMap(({ size }) => records.size.get(size ?? '')?.tank ?? []),
+    };
+  });
+}
+
+function shownText(
+  line: Line,
+  text: string,
+  { reader, display }: { readonly reader: BoxReader; readonly display: Display },
+): ShownText {
+  const reading = reader.read(line, text);
+  if (reading.is !== 'figure') return { text, unit: '' };
+  return { text: showValue(reading.value, line.unit, display), unit: shownUnitWords(line.unit, display) };
+}
+
+export interface Found {
+  readonly job: string;
+  readonly line: Line;
+  /** As it was typed; `undefined`: back to the house. */
+  readonly text: string | undefined;
+}
+
+/** Writes a figure of the survey for the whole job. */
+export function writeFound(records: Records, { job, line, text }: Found, display: Display): Result<Change, string> {
+  const kept = text === undefined ? undefined : writtenText(text, line, display);
+  return told(setValues(records, { job, writings: [{ line: line.name, text: kept }], by: 'us' }));
+}

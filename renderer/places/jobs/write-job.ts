@@ -1,0 +1,70 @@
+import { updateRecord } from '#renderer/books/put-record.ts';
+import { buildJob, type Short } from '#shared-calc/jobs/build-job.ts';
+import { findJob } from '#shared-calc/jobs/find-job.ts';
+import { isBefore, moveJob } from '#shared-calc/jobs/move-job.ts';
+import type { Day } from '#shared-calc/calendar/day.ts';
+import type { Change } from '#shared-calc/records/change.ts';
+import { Job, type Records } from '#shared-calc/records/records.ts';
+import { failed, ok, type Result } from '#shared-calc/result.ts';
+import { sayJobFault } from '#shared-calc/words/say-job-fault.ts';
+import { goodsWords } from '#renderer/print/goods-words.ts';
+import { displayOf } from '#shared-calc/records/display-of.ts';
+import { workshopOf } from '#shared-calc/records/workshop-of.ts';
+import { unitOfGoods } from '#shared-calc/papers/unit-of-goods.ts';
+import { told } from './money-hands.ts';
+
+/** What is told of a job in the builder's own words, and its dates. */
+export type JobWords = Partial<
+  Pick<
+    Job,
+    'title' | 'client' | 'contact' | 'site' | 'access' | 'audience' | 'animals' | 'area' | 'note' | 'enquiredOn' | 'handover' | 'basis'
+  >
+>;
+
+/** Rewrites what is told of a job; `undefined` takes a date away. */
+export function writeJob(records: Records, id: string, words: { readonly [K in keyof JobWords]: JobWords[K] | undefined }): Result<Change, string> {
+  const job = findJob(records, id);
+  if (!job.ok) return failed(sayJobFault(job.fault));
+  if (words.title?.trim() === '') return failed('A job needs a title.');
+  const to = Job.safeParse(withoutUndefined({ ...job.value, ...words }));
+  if (!to.success) return failed(`This cannot be kept: ${to.error.issues[0]?.message ?? 'it is no such record'}.`);
+  const label = `${id}: ${Object.keys(words).map((key) => fieldNames[key] ?? key).join(', ')}`;
+  return updateRecord(label, 'job', { from: job.value, to: to.data });
+}
+
+function withoutUndefined(fields: object): object {
+  return Object.fromEntries(Object.entries(fields).filter(([, value]) => value !== undefined));
+}
+
+const fieldNames: Readonly<Record<string, string>> = {
+  enquiredOn: 'day of the enquiry',
+  basis: 'costing basis',
+  site: 'place',
+};
+
+export interface Moved {
+  readonly change: Change;
+  /** What the Store had not for the build; nothing where it gave everything. */
+  readonly short: string;
+}
+
+/** Moves a job; one that is built takes its materials out of the Store with it. */
+export function moveTo(records: Records, { job: id, state, today }: { readonly job: string; readonly state: string; readonly today: Day }): Result<Moved, string> {
+  const job = records.job.get(id);
+  if (state === 'built' && job && job.state !== 'closed' && isBefore(job.state, 'built')) {
+    const built = buildJob(records, id, today);
+    return built.ok ? ok({ change: built.value.change, short: sayShort(built.value.short, records) }) : failed(sayJobFault(built.fault));
+  }
+  const moved = told(moveJob(records, id, state));
+  return moved.ok ? ok({ change: moved.value, short: '' }) : moved;
+}
+
+function sayShort(short: readonly Short[], records: Records): string {
+  if (short.length === 0) return '';
+  const display = displayOf(workshopOf(records));
+  const each = short.map(({ material, amount }) => {
+    const unit = unitOfGoods(material, records) ?? 'each';
+    return `${goodsWords(amount, unit, display)} of ${records.material.get(material)?.label ?? material}`;
+  });
+  return `The Store had not all of it: ${each.join(', ')} came from elsewhere.`;
+}

@@ -1,0 +1,43 @@
+import type { BookHands } from '#renderer/books/book-hands.ts';
+import { bookPlace } from '#renderer/books/book-place.tsx';
+import { previewPrices, previewRecords } from '#renderer/files/import-preview.ts';
+import { listImport } from '#renderer/files/list-import.tsx';
+import type { PlaceView } from '#renderer/frame/page-view.ts';
+import type { Route } from '#renderer/frame/place-route.ts';
+import { importMaterials } from '#shared-calc/papers/import-materials.ts';
+import { importPrices } from '#shared-calc/papers/import-prices.ts';
+import { materialTable } from './material-rows.ts';
+import { MaterialSlip } from './material-slip.tsx';
+
+/** Materials with their packs, and what a pack costs from which day. */
+export function materialBookPlace(hands: BookHands): (route: Route) => PlaceView {
+  const list = listImport({
+    hands,
+    title: 'Take in a list of materials',
+    needs:
+      'Headings: material, label, unit; and as you have them packs (10 L; 45 L), supplier, sale, keeps, lead, note.',
+    preview: (text, { records }) => previewRecords(importMaterials(text, records)),
+  });
+  const prices = listImport({
+    hands,
+    title: 'Take in a price list',
+    needs: 'Headings: material, pack, unit, price, from. A tank is a material by its code with a pack of 1 each.',
+    preview: (text, context) => previewPrices(importPrices(text, context.records), context),
+  });
+  return bookPlace({
+    hands,
+    table: materialTable,
+    aside: 'packs and what they cost, from which day',
+    acts: [
+      { label: 'Take in a list', run: list.open },
+      { label: 'Take in prices', run: prices.open },
+    ],
+    above: () => (
+      <>
+        {list.sheet()}
+        {prices.sheet()}
+      </>
+    ),
+    slip: (row, context) => <MaterialSlip row={row} context={context} hands={hands} />,
+  });
+}

@@ -1,0 +1,91 @@
+import { useState } from 'preact/hooks';
+import type { BookContext, BookHands } from '#renderer/books/book-hands.ts';
+import { TextEntry } from '#renderer/books/entry.tsx';
+import { newPack, pricesOf } from '#renderer/books/price-now.ts';
+import { PriceList } from '#renderer/books/price-list.tsx';
+import { addRecords, ofKind, removeRecords } from '#renderer/books/put-record.ts';
+import { readMeasure } from '#shared-calc/papers/read-measure.ts';
+import { cleanNoise } from '#shared-calc/quantity/write-figure.ts';
+import type { Material, Pack } from '#shared-calc/records/records.ts';
+import type { MaterialRow } from './material-rows.ts';
+
+interface MaterialSlipParts {
+  readonly row: MaterialRow;
+  readonly context: BookContext;
+  readonly hands: BookHands;
+}
+
+/** A material's packs, each with what it has cost and will cost. */
+export function MaterialSlip({ row: { id, material, packs }, context, hands }: MaterialSlipParts) {
+  const sayPack = ({ amount }: Pack) => `${cleanNoise(amount)} ${material.unit}`;
+  const remove = (pack: Pack) => {
+    const prices = pricesOf(context.records, pack.id).map((price) => ofKind('packPrice', price));
+    hands.apply(removeRecords(`pack of ${sayPack(pack)} of ${id} removed`, [...prices, ofKind('pack', pack)]));
+  };
+  return (
+    <>
+      <header>
+        <p class="where">
+          {material.sale === 'cut' ? 'Material book, cut to size and priced by the unit' : 'Material book'}
+        </p>
+        <h2>{material.label === '' ? id : `${id} ${material.label}`}</h2>
+      </header>
+      {packs.length === 0 && <p class="hint">No pack yet, so that it cannot be costed. Add the first below.</p>}
+      {packs.map(({ pack }) => (
+        <section key={pack.id}>
+          <h3>Pack of {sayPack(pack)}</h3>
+          <PriceList pack={pack} of={`${sayPack(pack)} of ${id}`} context={context} hands={hands} />
+          <p>
+            <button class="plain-act" type="button" onClick={() => remove(pack)}>
+              Remove this pack
+            </button>
+          </p>
+        </section>
+      ))}
+      <section>
+        <h3>Another pack</h3>
+        <AddPack key={id} material={material} context={context} hands={hands} />
+      </section>
+    </>
+  );
+}
+
+interface AddPackParts {
+  readonly material: Material;
+  readonly context: BookContext;
+  readonly hands: BookHands;
+}
+
+function AddPack({ material, context, hands }: AddPackParts) {
+  const [text, setText] = useState('');
+  const amount = readMeasure(
+    text,
+    { name: 'Amount', stored: material.unit, low: 1e-6, mayBeEmpty: true },
+    context.display,
+  );
+  const add = () => {
+    if (!amount.ok || amount.value === undefined) return;
+    const pack = newPack(context.records, material.id, amount.value);
+    if (!pack.ok) return hands.refuse(pack.fault);
+    hands.apply(addRecords(`pack of ${amount.value} ${material.unit} of ${material.id}`, [ofKind('pack', pack.value)]));
+    setText('');
+  };
+  return (
+    <>
+      <TextEntry
+        label={`Amount in a pack of ${material.id}`}
+        unit={material.unit}
+        figure
+        text={text}
+        typing={setText}
+        enter={add}
+        wrong={amount.ok ? undefined : amount.fault}
+      />
+      <div class="pair">
+        <button class="button" type="button" disabled={!amount.ok || amount.value === undefined} onClick={add}>
+          Add the pack
+        </button>
+      </div>
+    </>
+  );
+}

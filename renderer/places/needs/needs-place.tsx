@@ -1,0 +1,213 @@
+import { signal, type ReadonlySignal } from '@preact/signals';
+import type { ComponentChildren } from 'preact';
+import { contextNow, type BookContext, type BookHands } from '#renderer/books/book-hands.ts';
+import { ChoiceEntry } from '#renderer/books/entry.tsx';
+import { showCoins } from '#renderer/books/money-field.ts';
+import { updateRecord } from '#renderer/books/put-record.ts';
+import { downloadCsv } from '#renderer/files/download-csv.ts';
+import type { PlaceView } from '#renderer/frame/page-view.ts';
+import { writeRoute, type Route } from '#renderer/frame/place-route.ts';
+import { kept } from '#renderer/store/kept.ts';
+import type { WorkedBench } from '#renderer/store/worked-bench.ts';
+import type { OrderFault } from '#shared-calc/bench/order-sums.ts';
+import { NO_STOCK, stockOnHand, type Stock } from '#shared-calc/buy/stock.ts';
+import { needsCsv } from '#shared-calc/papers/needs-csv.ts';
+import type { Job } from '#shared-calc/records/records.ts';
+import type { Result } from '#shared-calc/result.ts';
+import { sayOrderFault } from '#shared-calc/words/say-order-fault.ts';
+import { NeedsTable } from './needs-table.tsx';
+import { needsView, type NeedsView } from './needs-view.ts';
+import './needs.css';
+import '#renderer/books/books.css';
+
+/** What lies on the size bench, as far as the needs list reads it. */
+export interface LaidNeeds {
+  readonly id: string;
+  readonly job: string | undefined;
+  readonly worked: Pick<WorkedBench, 'version' | 'source' | 'bench' | 'isBehind'>;
+}
+
+export interface NeedsHands extends BookHands {
+  readonly laid: ReadonlySignal<LaidNeeds | undefined>;
+  /** Lays a job on the bench; left out, the one that lies there or the first. */
+  readonly lay: (id: string | undefined) => void;
+}
+
+/** The needs of the job on the bench: what each size takes, what the store has, and what is to be bought; `#/needs/J01`. */
+export function needsPlace(hands: NeedsHands): (route: Route) => PlaceView {
+  const fromStore = signal(true);
+  const turn = () => (fromStore.value = !fromStore.value);
+  const keptNeeds = kept<Result<NeedsView, OrderFault>>();
+  return ({ rest: [asked] }) => {
+    const context = contextNow(hands);
+    const laid = hands.laid.value;
+    if (!laid || (asked !== undefined && asked !== laid.id)) queueMicrotask(() => hands.lay(asked));
+    if (!laid) return emptyPlace('', <Nothing />);
+    const { worked, job } = laid;
+    const { version } = worked;
+    const { title, columns, pricing } = worked.source();
+    if (columns.length === 0) return emptyPlace(title, <Nothing />);
+    const { records, today } = context;
+    const from = [version.value, worked, records.stockEntry, records.margin, today, fromStore.value, columns, pricing];
+    if (worked.isBehind()) return emptyPlace(title, <p class="empty-note">Working</p>);
+    const needs = keptNeeds(from, () => {
+      const stock = fromStore.value ? storeOf(context, job) : NO_STOCK;
+      return needsView({ bench: worked.bench(), columns, pricing, stock, margins: records.margin });
+    });
+    return {
+      about: title,
+      aside: columns.length === 1 ? 'one size' : `${columns.length} sizes together`,
+      acts: [csvAct(needs, title, context)],
+      look: 'needs-place',
+      work: (
+        <div class="place-page needs-page" tabIndex={0} role="group" aria-label="Needs list">
+          <Choices job={job} context={context} hands={hands} fromStore={fromStore.value} turn={turn} />
+          {needs.ok ? (
+            <>
+              <NeedsTable view={needs.value} columns={columns} basis={pricing.basis} {...context} />
+              <Suppliers view={needs.value} context={context} />
+            </>
+          ) : (
+            <Refused fault={needs.fault} />
+          )}
+        </div>
+      ),
+    };
+  };
+}
+
+function emptyPlace(about: string, says: ComponentChildren): PlaceView {
+  return { about, aside: '', acts: [], look: 'needs-place', work: <div class="place-page">{says}</div> };
+}
+
+function storeOf({ records, today }: BookContext, job: string | undefined): Stock {
+  return stockOnHand(records.stockEntry.values(), { on: today, jobs: job === undefined ? [] : [job] });
+}
+
+function csvAct(
+  needs: Result<NeedsView, OrderFault>,
+  title: string,
+  { workshop }: BookContext,
+): PlaceView['acts'][number] {
+  const label = 'Take out as CSV';
+  if (!needs.ok) return { label, hint: sayOrderFault(needs.fault) };
+  return { label, main: true, run: () => downloadCsv(`needs, ${title}`, needsCsv(needs.value.list, workshop)) };
+}
+
+function Nothing() {
+  return (
+    <p class="empty-note">
+      No size stands on the bench.{' '}
+      <a class="plain-act" href={writeRoute('bench')}>
+        Take a size
+      </a>{' '}
+      and its needs are listed here.
+    </p>
+  );
+}
+
+function Refused({ fault }: { readonly fault: OrderFault }) {
+  const isPrice = ['no-packs', 'no-price', 'no-amount', 'unknown-material'].includes(fault.kind);
+  return (
+    <p class="caution" role="status">
+      {sayOrderFault(fault)}{' '}
+      <a
+        class="plain-act"
+        href={writeRoute(isPrice ? 'material-book' : 'bench', ...('material' in fault ? [fault.material] : []))}
+      >
+        {isPrice ? 'Set it in the material book' : 'Go to the size bench'}
+      </a>
+    </p>
+  );
+}
+
+interface ChoicesParts {
+  readonly job: string | undefined;
+  readonly context: BookContext;
+  readonly hands: BookHands;
+  readonly fromStore: boolean;
+  readonly turn: () => void;
+}
+
+/** How the job is costed, and whether the store counts. */
+function Choices({ job: id, context: { records }, hands, fromStore, turn }: ChoicesParts) {
+  const job = id === undefined ? undefined : records.job.get(id);
+  const setBasis = (basis: Job['basis']) => {
+    const done =
+      job &&
+      updateRecord(`${job.id} costed by what ${basis === 'used' ? 'it uses' : 'packs cost'}`, 'job', {
+        from: job,
+        to: { ...job, basis },
+      });
+    if (done?.ok) hands.apply(done.value);
+  };
+  return (
+    <div class="needs-choices">
+      {job && (
+        <ChoiceEntry
+          label="Costed by"
+          value={job.basis}
+          options={[
+            { value: 'used', label: 'used cost: only what goes in' },
+            { value: 'packs', label: 'packs cost: every bag bought' },
+          ]}
+          choose={(basis) => setBasis(basis === 'packs' ? 'packs' : 'used')}
+        />
+      )}
+      <label class="tick">
+        <input type="checkbox" checked={fromStore} onChange={turn} /> take from the store first
+      </label>
+    </div>
+  );
+}
+
+function Suppliers({
+  view: { list },
+  context: { workshop },
+}: {
+  readonly view: NeedsView;
+  readonly context: BookContext;
+}) {
+  if (list.suppliers.length === 0) return null;
+  const money = (coins: number) => showCoins(coins, workshop);
+  return (
+    <section class="needs-suppliers">
+      <h2>Were it bought alone</h2>
+      <table class="needs-table">
+        <thead>
+          <tr>
+            <th scope="col">Supplier</th>
+            <th scope="col" class="n">
+              Goods, {workshop.currency}
+            </th>
+            <th scope="col" class="n">
+              Carriage, {workshop.currency}
+            </th>
+            <th scope="col" class="n">
+              Short of minimum, {workshop.currency}
+            </th>
+          </tr>
+        </thead>
+        <tbody>
+          {list.suppliers.map(({ supplier, name, goodsCoins, carriageCoins, shortOfMinimumCoins }) => (
+            <tr key={supplier}>
+              <th scope="row">{name === '' ? supplier : name}</th>
+              <td class="n">{money(goodsCoins)}</td>
+              <td class="n">{money(carriageCoins)}</td>
+              <td class="n">{shortOfMinimumCoins > 0 ? money(shortOfMinimumCoins) : ''}</td>
+            </tr>
+          ))}
+        </tbody>
+        <tfoot>
+          <tr>
+            <th scope="row">Packs and carriage</th>
+            <td class="n" colSpan={2}>
+              {money(list.landedCoins)}
+            </td>
+            <td />
+          </tr>
+        </tfoot>
+      </table>
+    </section>
+  );
+}

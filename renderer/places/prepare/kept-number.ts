@@ -1,0 +1,25 @@
+/** A whole number that this machine remembers for a place: hours a day, places for tanks. */
+export interface KeptNumber {
+  readonly read: () => number;
+  readonly write: (value: number) => void;
+}
+
+export function keptNumber(page: Window, name: string, otherwise: number): KeptNumber {
+  const key = `loamwright ${name}`;
+  return {
+    read: () => {
+      const text = storageOf(page)?.getItem(key) ?? '';
+      return /^\d{1,6}$/.test(text) ? Number(text) : otherwise;
+    },
+    write: (value) => storageOf(page)?.setItem(key, String(value)),
+  };
+}
+
+/** A browser may be set to keep nothing; then asking for its store throws. */
+function storageOf(page: Window): Storage | undefined {
+  try {
+    return page.localStorage;
+  } catch {
+    return undefined;
+  }
+}

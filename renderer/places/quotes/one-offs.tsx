@@ -1,0 +1,98 @@
+import { useState } from 'preact/hooks';
+import type { BookContext } from '#renderer/books/book-hands.ts';
+import { ChoiceEntry, SettledEntry, TextEntry } from '#renderer/books/entry.tsx';
+import { entryOfCoins } from '#renderer/books/money-field.ts';
+import type { MoneyHands } from '#renderer/places/jobs/money-hands.ts';
+import { readMoney } from '#shared-calc/papers/read-money.ts';
+import type { QuoteLine, Records } from '#shared-calc/records/records.ts';
+import { failed } from '#shared-calc/result.ts';
+import { addOneOff, oneOffsOf, removeOneOff, writeOneOff } from './one-off-writes.ts';
+
+interface OneOffsParts {
+  readonly job: string;
+  readonly context: BookContext;
+  readonly hands: MoneyHands;
+}
+
+const whose = [
+  { value: 'client', label: 'the client' },
+  { value: 'us', label: 'us' },
+];
+
+/** Lines for this job alone, at cost; their group gives margin and tax. */
+export function OneOffs({ job, context, hands }: OneOffsParts) {
+  const lines = oneOffsOf(context.records, job);
+  return (
+    <section>
+      <h3>Lines for this job alone, at cost</h3>
+      {lines.map((line) => (
+        <OneOff key={line.id} line={line} context={context} hands={hands} />
+      ))}
+      <NewOneOff job={job} context={context} hands={hands} />
+    </section>
+  );
+}
+
+function groupOptions({ margin }: Pick<Records, 'margin'>) {
+  return [...margin.values()].toSorted((one, other) => one.order - other.order).map(({ id, label }) => ({ value: id, label }));
+}
+
+function OneOff({ line, context: { records, workshop }, hands }: Omit<OneOffsParts, 'job'> & { readonly line: QuoteLine }) {
+  const put = (fields: Parameters<typeof writeOneOff>[1]) => hands.act(writeOneOff(line, fields));
+  const putCost = (text: string) => {
+    const coins = readMoney(text, workshop);
+    return coins.ok ? put({ costCoins: coins.value }) : hands.act(failed(coins.fault));
+  };
+  return (
+    <div class="one-off">
+      <SettledEntry label="What" text={line.label} settle={(label) => put({ label: label.trim() })} />
+      <div class="entries">
+        <SettledEntry label="Cost" unit={workshop.currency} figure text={entryOfCoins(line.costCoins, workshop)} settle={putCost} />
+        <ChoiceEntry label="Group" value={line.group} options={groupOptions(records)} choose={(group) => put({ group })} />
+        <ChoiceEntry label="Asked for by" value={line.by} options={whose} choose={(by) => put({ by: by === 'us' ? 'us' : 'client' })} />
+      </div>
+      <p>
+        <button class="plain-act" type="button" onClick={() => hands.apply(removeOneOff(line))}>
+          Remove {line.label}
+        </button>
+      </p>
+    </div>
+  );
+}
+
+function NewOneOff({ job, context: { records, workshop }, hands }: OneOffsParts) {
+  const [label, setLabel] = useState('');
+  const [cost, setCost] = useState('');
+  const groups = groupOptions(records);
+  const [group, setGroup] = useState(groups[0]?.value ?? '');
+  const coins = cost.trim() === '' ? undefined : readMoney(cost, workshop);
+  const isReady = label.trim() !== '' && coins?.ok === true && group !== '';
+  const add = () => {
+    if (!isReady || !coins.ok) return;
+    hands.apply(addOneOff(hands.records.peek(), { job, label: label.trim(), group, costCoins: coins.value, by: 'client' }));
+    setLabel('');
+    setCost('');
+  };
+  return (
+    <div class="one-off">
+      <TextEntry label="Another line" text={label} typing={setLabel} enter={add} />
+      <div class="entries">
+        <TextEntry
+          label="At cost"
+          unit={workshop.currency}
+          figure
+          text={cost}
+          typing={setCost}
+          enter={add}
+          wrong={coins && !coins.ok ? coins.fault : undefined}
+        />
+        <ChoiceEntry label="In the group" value={group} options={groups} choose={setGroup} />
+      </div>
+      <div class="pair">
+        <button class="button" type="button" disabled={!isReady} onClick={add}>
+          Add the line
+        </button>
+      </div>
+    </div>
+  );
+}

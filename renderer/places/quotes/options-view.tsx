@@ -1,0 +1,42 @@
+import { useMemo } from 'preact/hooks';
+import type { BookContext } from '#renderer/books/book-hands.ts';
+import { letterheadOf } from '#renderer/print/letterhead-of.ts';
+import { OptionsPaper } from '#renderer/print/options-paper.tsx';
+import { sectionFigures } from '#renderer/store/head-view.ts';
+import { lineFaces } from '#renderer/store/line-faces.ts';
+import { openJob } from '#shared-calc/jobs/open-sheet.ts';
+import { optionsPage } from '#shared-calc/papers/options-page.ts';
+import type { Job } from '#shared-calc/records/records.ts';
+
+interface OptionsParts {
+  readonly job: Job;
+  readonly context: BookContext;
+}
+
+/** The sizes of a job side by side, for its client to choose from. */
+export function OptionsView({ job, context }: OptionsParts) {
+  const { records, workshop, display, today } = context;
+  const { options, drawings } = useMemo(() => optionsOf({ job, context }), [job, records, today, display]);
+  if (options.length === 0) return <p class="empty-note">{job.id} has no size yet: take some on the size bench.</p>;
+  return (
+    <OptionsPaper
+      title={job.title}
+      client={job.client}
+      recipe={records.recipe.get(job.recipe)?.title ?? job.recipe}
+      on={today}
+      letterhead={letterheadOf(workshop)}
+      options={options}
+      drawings={drawings}
+      display={display}
+    />
+  );
+}
+
+function optionsOf({ job, context: { records, display, today } }: OptionsParts) {
+  const { bench, pricing } = openJob(records, job, today);
+  const options = optionsPage({ bench, pricing, records, on: today });
+  const faces = lineFaces(bench.input().lines, display);
+  const drawings = options.map(({ size }) => ({ size, figures: sectionFigures(bench, size, faces) }));
+  bench.close();
+  return { options, drawings };
+}

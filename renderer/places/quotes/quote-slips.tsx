@@ -1,0 +1,90 @@
+import type { BookContext } from '#renderer/books/book-hands.ts';
+import { ChoiceEntry } from '#renderer/books/entry.tsx';
+import { writeRoute } from '#renderer/frame/place-route.ts';
+import type { MoneyHands } from '#renderer/places/jobs/money-hands.ts';
+import { writeJob } from '#renderer/places/jobs/write-job.ts';
+import { paperDay } from '#renderer/print/paper-words.ts';
+import type { QuoteBody } from '#shared-calc/jobs/quote-body.ts';
+import type { Job } from '#shared-calc/records/records.ts';
+import { InsideTable } from './inside-table.tsx';
+import { issuedFor, revisionName, type ReadQuote } from './issued-quotes.ts';
+import { OneOffs } from './one-offs.tsx';
+import type { quoteSeals } from './quote-seals.ts';
+import { Revisions } from './revisions.tsx';
+import { SealSign } from './seal-sign.tsx';
+
+interface SlipParts {
+  readonly context: BookContext;
+  readonly sealOf: ReturnType<typeof quoteSeals>;
+}
+
+interface DraftSlipParts extends SlipParts {
+  readonly job: Job;
+  /** Nothing while it cannot be worked. */
+  readonly body: QuoteBody | undefined;
+  readonly hands: MoneyHands;
+}
+
+const bases = [
+  { value: 'used', label: 'used cost: only what goes in' },
+  { value: 'packs', label: 'packs cost: every bag bought' },
+];
+
+/** Beside a quote that is still in the making: what it costs us, and what may be put on it. */
+export function DraftSlip({ job, body, context, hands, sealOf }: DraftSlipParts) {
+  const choose = (basis: string) =>
+    void hands.act(writeJob(hands.records.peek(), job.id, { basis: basis === 'packs' ? 'packs' : 'used' }));
+  return (
+    <aside class="slip record" aria-label="About the quote, for us alone" id="slip" tabIndex={-1}>
+      <header>
+        <p class="where">
+          {job.id}, {job.state}
+        </p>
+        <h2>Quote in the making</h2>
+      </header>
+      <ChoiceEntry label="Costed by" value={job.basis} options={bases} choose={choose} />
+      {body && <InsideTable body={body} context={context} />}
+      <OneOffs key={job.id} job={job.id} context={context} hands={hands} />
+      <Revisions quotes={issuedFor(context.records, job.id)} here={undefined} sealOf={sealOf} context={context} />
+    </aside>
+  );
+}
+
+/** Beside an issued quote: its seal, what it cost us, and the others of its job. */
+export function IssuedSlip({ of: { quote, body }, context, sealOf }: SlipParts & { readonly of: ReadQuote }) {
+  const seal = sealOf(quote);
+  const isOver = body !== undefined && body.validUntil < context.today;
+  return (
+    <aside class="slip record" aria-label="About the issued quote, for us alone" id="slip" tabIndex={-1}>
+      <header>
+        <p class="where">issued {paperDay(quote.issuedOn)}</p>
+        <h2>{revisionName(quote)}</h2>
+        <p class="standing" data-state={seal.value === 'broken' ? 'stop' : 'issued'}>
+          <SealSign seal={seal} />
+        </p>
+        {isOver && (
+          <p class="standing" data-state="watch">
+            <span>It held until {paperDay(body.validUntil)}.</span>
+          </p>
+        )}
+      </header>
+      <p>
+        <a class="plain-link" href={writeRoute('bench', quote.id)}>
+          The size bench as it stood
+        </a>
+      </p>
+      {body && <InsideTable body={body} context={context} />}
+      {quote.job !== undefined && (
+        <>
+          <Revisions quotes={issuedFor(context.records, quote.job)} here={quote.id} sealOf={sealOf} context={context} />
+          <p>
+            <a class="plain-link" href={writeRoute('quotes', quote.job)}>
+              The next revision, in the making
+            </a>
+          </p>
+        </>
+      )}
+      {quote.sha256 !== '' && <p class="hint seal">SHA-256 {quote.sha256}</p>}
+    </aside>
+  );
+}

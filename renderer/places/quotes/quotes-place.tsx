@@ -1,0 +1,198 @@
+import { signal, type Signal } from '@preact/signals';
+import type { ComponentChildren } from 'preact';
+import { contextNow, type BookContext } from '#renderer/books/book-hands.ts';
+import { downloadCsv } from '#renderer/files/download-csv.ts';
+import type { PlaceAct } from '#renderer/frame/frame-view.ts';
+import type { PlaceView } from '#renderer/frame/page-view.ts';
+import { writeRoute, type Route } from '#renderer/frame/place-route.ts';
+import { jobName, type MoneyHands } from '#renderer/places/jobs/money-hands.ts';
+import { KeptOpen } from '#renderer/places/jobs/kept-open.tsx';
+import { printAct } from '#renderer/print/print-acts.ts';
+import { QuotePaper } from '#renderer/print/quote-paper.tsx';
+import { kept } from '#renderer/store/kept.ts';
+import type { QuoteBody } from '#shared-calc/jobs/quote-body.ts';
+import { quoteCsv } from '#shared-calc/papers/quote-csv.ts';
+import { quoteModel } from '#shared-calc/papers/quote-model.ts';
+import { displayOf } from '#shared-calc/records/display-of.ts';
+import type { Job } from '#shared-calc/records/records.ts';
+import type { Result } from '#shared-calc/result.ts';
+import { AllQuotes } from './all-quotes.tsx';
+import { ChangedView } from './changed-view.tsx';
+import { draftQuote } from './draft-quote.ts';
+import { IssueSheet } from './issue-sheet.tsx';
+import { issuedFor, readIssued, revisionName, type ReadQuote } from './issued-quotes.ts';
+import { OptionsView } from './options-view.tsx';
+import { quoteSeals } from './quote-seals.ts';
+import { DraftSlip, IssuedSlip } from './quote-slips.tsx';
+import { TouchesView } from './touches-view.tsx';
+import '#renderer/books/books.css';
+import '#renderer/places/store/store.css';
+import './quotes.css';
+
+interface Desk {
+  readonly hands: MoneyHands;
+  readonly sealOf: ReturnType<typeof quoteSeals>;
+  readonly asking: Signal<boolean>;
+  readonly draftOf: (context: BookContext, job: Job) => Result<QuoteBody, string>;
+}
+
+/**
+ * Quotes: `#/quotes/J02` a job's in the making, `#/quotes/Q-0001A` an issued one, `#/quotes/changed/Q-0001A/Q-0001B`,
+ * `#/quotes/options`, `#/quotes/prices` and `#/quotes/all`.
+ */
+export function quotesPlace(hands: MoneyHands): (route: Route) => PlaceView {
+  const keptDraft = kept<Result<QuoteBody, string>>();
+  const desk: Desk = {
+    hands,
+    sealOf: quoteSeals(crypto.subtle),
+    asking: signal(false),
+    draftOf: ({ records, today }, job) => keptDraft([records, job, today], () => draftQuote(records, job, today)),
+  };
+  return ({ rest }) => {
+    const context = contextNow(hands);
+    return quoteNamed(desk, rest, context) ?? leafNamed(desk, rest, context);
+  };
+}
+
+/** An issued quote, or two of them held side by side, where the link names any. */
+function quoteNamed(desk: Desk, [what = '', one = '', other = '']: Route['rest'], context: BookContext): PlaceView | undefined {
+  const { issuedQuote } = context.records;
+  const quote = issuedQuote.get(what);
+  if (quote) return issuedView(desk, readIssued(quote), context);
+  const [from, to] = [issuedQuote.get(one), issuedQuote.get(other)];
+  return what === 'changed' && from && to ? changedView(desk, [readIssued(from), readIssued(to)], context) : undefined;
+}
+
+function leafNamed(desk: Desk, [what = '', one = '']: Route['rest'], context: BookContext): PlaceView {
+  const { job: jobs } = context.records;
+  const job = jobs.get(what) ?? jobs.get(one) ?? jobs.get(desk.hands.job.value ?? '');
+  if (what === 'prices') return listView('new prices', context, 'prices', <TouchesView context={context} />);
+  if (what === 'all' || !job) return listView('all issued', context, 'all', <AllQuotes context={context} sealOf={desk.sealOf} />);
+  return what === 'options' ? optionsView(job, context) : draftView(desk, job, context);
+}
+
+const leaves = [
+  ['', 'The quote'],
+  ['options', 'Options page'],
+  ['all', 'All issued'],
+  ['prices', 'New prices'],
+] as const;
+
+function Leaves({ here }: { readonly here: string }) {
+  return (
+    <nav class="leaves beside-paper" aria-label="Quotes">
+      {leaves.map(([id, title]) => (
+        <a key={id} href={id === '' ? writeRoute('quotes') : writeRoute('quotes', id)} aria-current={id === here ? 'page' : undefined}>
+          {title}
+        </a>
+      ))}
+    </nav>
+  );
+}
+
+function workOf(here: string, label: string, children: ComponentChildren, isPaper: boolean) {
+  return (
+    <div class="quotes-work">
+      <Leaves here={here} />
+      <div class={isPaper ? 'desk-of-paper' : 'place-page'} tabIndex={0} role="region" aria-label={label}>
+        {children}
+      </div>
+    </div>
+  );
+}
+
+function listView(aside: string, { records }: BookContext, here: string, children: ComponentChildren): PlaceView {
+  const count = records.issuedQuote.size;
+  return {
+    about: '',
+    aside: here === 'all' && count > 0 ? `${count} issued` : aside,
+    look: 'quotes-place',
+    acts: [],
+    work: workOf(here, 'Quotes', children, false),
+  };
+}
+
+function draftView(desk: Desk, job: Job, context: BookContext): PlaceView {
+  const { hands, asking, sealOf } = desk;
+  const draft = desk.draftOf(context, job);
+  const { display } = context;
+  const none = draft.ok ? '' : draft.fault;
+  const acts: readonly PlaceAct[] = draft.ok
+    ? [
+        csvAct(draft.value, `quote draft ${job.id}`),
+        printAct(window),
+        { label: 'Issue', main: true, hint: 'Cannot be undone', run: () => (asking.value = true) },
+      ]
+    : [{ label: 'Issue', main: true, hint: none }];
+  return {
+    about: jobName(job),
+    aside: 'quote in the making',
+    look: 'quotes-place',
+    acts,
+    work: workOf(
+      '',
+      'The quote as the client reads it',
+      <>
+        <KeptOpen hands={hands} job={job.id} />
+        {draft.ok ? (
+          <QuotePaper model={quoteModel(draft.value)} lines={draft.value.lines} display={display} />
+        ) : (
+          <p class="empty-note">{none}</p>
+        )}
+        {asking.value && draft.ok && (
+          <IssueSheet job={job} body={draft.value} context={context} hands={hands} close={() => (asking.value = false)} />
+        )}
+      </>,
+      true,
+    ),
+    slip: <DraftSlip job={job} body={draft.ok ? draft.value : undefined} context={context} hands={hands} sealOf={sealOf} />,
+  };
+}
+
+function csvAct({ sums, workshop }: QuoteBody, name: string): PlaceAct {
+  return { label: 'Take out as CSV', run: () => downloadCsv(name, quoteCsv(sums, workshop, { inside: false })) };
+}
+
+function issuedView(desk: Desk, read: ReadQuote, context: BookContext): PlaceView {
+  const { quote, body } = read;
+  const name = revisionName(quote);
+  return {
+    about: body?.job ? jobName(body.job) : name,
+    aside: `issued as ${name}`,
+    look: 'quotes-place',
+    acts: body ? [csvAct(body, `quote ${name}`), { ...printAct(window), main: true }] : [],
+    work: workOf(
+      'issued',
+      'The quote as it was issued',
+      body ? (
+        <QuotePaper model={quoteModel(body)} lines={body.lines} display={displayOf(body.workshop)} />
+      ) : (
+        <p class="empty-note">This quote cannot be read any more: what was kept of it has been altered.</p>
+      ),
+      true,
+    ),
+    slip: <IssuedSlip of={read} context={context} sealOf={desk.sealOf} />,
+  };
+}
+
+function changedView(desk: Desk, [from, to]: readonly [ReadQuote, ReadQuote], context: BookContext): PlaceView {
+  const quotes = to.quote.job === undefined ? [from, to] : issuedFor(context.records, to.quote.job);
+  return {
+    about: `${revisionName(from.quote)} to ${revisionName(to.quote)}`,
+    aside: 'what changed',
+    look: 'quotes-place',
+    acts: [{ label: `Back to ${revisionName(to.quote)}`, run: () => (location.hash = writeRoute('quotes', to.quote.id)) }],
+    work: workOf('changed', 'What changed', <ChangedView from={from} to={to} quotes={quotes} context={context} />, false),
+    slip: <IssuedSlip of={to} context={context} sealOf={desk.sealOf} />,
+  };
+}
+
+function optionsView(job: Job, context: BookContext): PlaceView {
+  return {
+    about: jobName(job),
+    aside: 'sizes to choose from',
+    look: 'quotes-place',
+    acts: [{ ...printAct(window), main: true }],
+    work: workOf('options', 'The options page as the client reads it', <OptionsView job={job} context={context} />, true),
+  };
+}

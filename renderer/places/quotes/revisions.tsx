@@ -1,0 +1,48 @@
+import type { BookContext } from '#renderer/books/book-hands.ts';
+import { showCoins } from '#renderer/books/money-field.ts';
+import { writeRoute } from '#renderer/frame/place-route.ts';
+import { paperDay } from '#renderer/print/paper-words.ts';
+import type { ReadQuote } from './issued-quotes.ts';
+import { revisionName } from './issued-quotes.ts';
+import type { quoteSeals } from './quote-seals.ts';
+import { SealSign } from './seal-sign.tsx';
+
+interface RevisionsParts {
+  readonly quotes: readonly ReadQuote[];
+  /** The one on the page. */
+  readonly here: string | undefined;
+  readonly sealOf: ReturnType<typeof quoteSeals>;
+  readonly context: BookContext;
+}
+
+/** What was issued for the job, each with its seal, and what changed from one to the next. */
+export function Revisions({ quotes, here, sealOf, context: { workshop } }: RevisionsParts) {
+  return (
+    <section>
+      <h3>Issued</h3>
+      {quotes.length === 0 && <p class="hint">Nothing has been issued for this job yet.</p>}
+      <ul class="revisions">
+        {quotes.map(({ quote, body }, at) => {
+          const before = quotes[at - 1];
+          return (
+            <li key={quote.id}>
+              <a class="plain-link" href={writeRoute('quotes', quote.id)} aria-current={quote.id === here ? 'true' : undefined}>
+                {revisionName(quote)}
+              </a>
+              <span>
+                {paperDay(quote.issuedOn)}
+                {body && `, ${showCoins(body.sums.grossCoins, workshop)} ${workshop.currency}`}
+              </span>
+              <SealSign seal={sealOf(quote)} />
+              {before && (
+                <a class="plain-link" href={writeRoute('quotes', 'changed', before.quote.id, quote.id)}>
+                  What changed since {before.quote.revision}
+                </a>
+              )}
+            </li>
+          );
+        })}
+      </ul>
+    </section>
+  );
+}

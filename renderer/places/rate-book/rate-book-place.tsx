@@ -1,0 +1,73 @@
+import type { BookHands } from '#renderer/books/book-hands.ts';
+import { bookPlace } from '#renderer/books/book-place.tsx';
+import { previewRecords } from '#renderer/files/import-preview.ts';
+import { listImport } from '#renderer/files/list-import.tsx';
+import type { PlaceView } from '#renderer/frame/page-view.ts';
+import { writeRoute, type Route } from '#renderer/frame/place-route.ts';
+import { importSuppliers } from '#shared-calc/papers/import-suppliers.ts';
+import { closedTable, marginTable, rateTable, supplierTable, taxTable } from './rate-tables.ts';
+
+const leaves = [
+  { id: 'rates', title: 'Rates' },
+  { id: 'margins', title: 'Margins' },
+  { id: 'taxes', title: 'Tax classes' },
+  { id: 'suppliers', title: 'Suppliers' },
+  { id: 'closed-days', title: 'Closed days' },
+] as const;
+
+type LeafId = (typeof leaves)[number]['id'];
+
+/** What an hour, a group, a supplier and the state take, and when the workshop is shut; a leaf each. */
+export function rateBookPlace(hands: BookHands): (route: Route) => PlaceView {
+  const list = listImport({
+    hands,
+    title: 'Take in a list of suppliers',
+    needs:
+      'Headings: supplier (a code), name, lead; and as you have them sells, tank lead, carriage, free from, minimum, days, note.',
+    preview: (text, { records }) => previewRecords(importSuppliers(text, records)),
+  });
+  const above = (here: LeafId) => () => (
+    <>
+      <Leaves here={here} />
+      {here === 'suppliers' && list.sheet()}
+    </>
+  );
+  const places: Readonly<Record<LeafId, (route: Route) => PlaceView>> = {
+    rates: bookPlace({ hands, table: rateTable, aside: 'hours and kilometres', above: above('rates') }),
+    margins: bookPlace({ hands, table: marginTable, aside: 'by quote group', above: above('margins') }),
+    taxes: bookPlace({ hands, table: taxTable, aside: 'worked on the sum of a class', above: above('taxes') }),
+    suppliers: bookPlace({
+      hands,
+      table: supplierTable,
+      aside: 'carriage, lead and days',
+      acts: [{ label: 'Take in a list', run: list.open }],
+      above: above('suppliers'),
+    }),
+    'closed-days': bookPlace({ hands, table: closedTable, aside: 'no goods and no work', above: above('closed-days') }),
+  };
+  return (route) => {
+    const leaf = leaves.find(({ id }) => id === route.rest[0]) ?? leaves[0];
+    const view = places[leaf.id](route);
+    return {
+      ...view,
+      about: leaf.title,
+      work: (
+        <div key={leaf.id} class="leaf-of-book">
+          {view.work}
+        </div>
+      ),
+    };
+  };
+}
+
+function Leaves({ here }: { readonly here: LeafId }) {
+  return (
+    <nav class="leaves" aria-label="Leaves of the rate book">
+      {leaves.map(({ id, title }) => (
+        <a key={id} href={writeRoute('rate-book', id)} aria-current={id === here ? 'page' : undefined}>
+          {title}
+        </a>
+      ))}
+    </nav>
+  );
+}

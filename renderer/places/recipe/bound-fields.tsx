@@ -1,0 +1,17 @@
+import { SettledEntry } from '#renderer/books/entry.tsx';
+import type { LineFields } from './put-fields.ts';
+
+/** The least and most that a figure of the line may be without being told out of range, in its own unit. */
+export function BoundFields({ line, put }: LineFields) {
+  if (line.unit === 'choice' || line.unit === 'yes_no') return null;
+  const settle = (key: 'low' | 'high') => (text: string) => {
+    const bound = text.trim() === '' ? undefined : Number(text.trim().replace(',', '.'));
+    return Number.isNaN(bound) ? 'Write a plain number, or nothing.' : put({ [key]: bound });
+  };
+  return (
+    <div class="entries">
+      <SettledEntry label="At least" unit={line.unit} figure text={String(line.low ?? '')} settle={settle('low')} />
+      <SettledEntry label="At most" unit={line.unit} figure text={String(line.high ?? '')} settle={settle('high')} />
+    </div>
+  );
+}

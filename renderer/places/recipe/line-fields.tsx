@@ -1,0 +1,86 @@
+import { ChoiceEntry, SettledEntry } from '#renderer/books/entry.tsx';
+import { lineRoles, type Line } from '#shared-calc/records/records.ts';
+import { given, type LineFields } from './put-fields.ts';
+import { Tick } from './tick.tsx';
+
+interface NameParts extends LineFields {
+  readonly rename: (name: string) => string | undefined;
+}
+
+/** How the line is called, in rules and in words, and where it stands. */
+export function NameFields({ line, put, rename }: NameParts) {
+  const settleSection = (text: string) => {
+    const section = given(text);
+    return section === undefined ? 'A line stands in a section.' : put({ section });
+  };
+  return (
+    <>
+      <SettledEntry
+        label="Name in rules"
+        text={line.name}
+        settle={rename}
+        hint="Renamed through every rule that uses it."
+        longest={60}
+      />
+      <SettledEntry label="Name in words" text={line.label ?? ''} settle={(text) => put({ label: given(text) })} />
+      <SettledEntry label="Section" text={line.section} settle={settleSection} />
+    </>
+  );
+}
+
+/** What the line is, and in what unit. */
+export function KindFields({ line, put }: LineFields) {
+  return (
+    <>
+      <ChoiceEntry
+        label="What it is"
+        value={line.role}
+        options={roles}
+        choose={(word) => put({ role: lineRoles.find((role) => role === word) ?? line.role })}
+      />
+      <SettledEntry
+        label="Unit"
+        text={line.unit}
+        settle={(unit) => put({ unit: unit.trim() })}
+        hint="mm, L, %, each, number, money, choice, yes_no"
+      />
+      {line.unit === 'choice' && (
+        <SettledEntry
+          label="Choices"
+          text={(line.options ?? []).join(', ')}
+          settle={(text) => put({ options: wordsIn(text) })}
+        />
+      )}
+    </>
+  );
+}
+
+/** What is said beside the line, and whether it stays out. */
+export function WordFields({ line, put }: LineFields) {
+  return (
+    <>
+      <SettledEntry label="Note" text={line.note} lines settle={(note) => put({ note })} />
+      <SettledEntry label="Caution" text={line.caution ?? ''} lines settle={(text) => put({ caution: given(text) })} />
+      <Tick label="shown first" on={line.shownFirst} turn={(shownFirst) => put({ shownFirst })} />
+      <Tick label="set in under the line before" on={line.inset} turn={(inset) => put({ inset })} />
+    </>
+  );
+}
+
+const roleWords: Readonly<Record<Line['role'], string>> = {
+  tank: 'supplied by the tank',
+  given: 'a figure of the house',
+  worked: 'worked by a rule',
+  need: 'a need of a material',
+  work: 'minutes of work',
+  check: 'a check',
+};
+
+const roles = lineRoles.map((role) => ({ value: role, label: roleWords[role] }));
+
+function wordsIn(text: string): string[] {
+  return text
+    .split(',')
+    .map((word) => word.trim())
+    .filter((word) => word !== '');
+}

@@ -1,0 +1,163 @@
+import type { Signal } from '@preact/signals';
+import { Sign } from '#renderer/frame/sign.tsx';
+import { boxStanding } from '#renderer/store/box-words.ts';
+import { figureWords } from '#renderer/store/figure-words.ts';
+import type { LineFace } from '#renderer/store/line-faces.ts';
+import type { RecipeStore } from '#renderer/store/recipe-store.ts';
+import { RuleField } from '#renderer/writing/rule-field.tsx';
+import type { RuleHelp } from '#renderer/writing/rule-help.ts';
+import { entryText } from '#renderer/store/entry-text.ts';
+
+interface ListParts {
+  readonly store: RecipeStore;
+  /** The line whose rule is being written. */
+  readonly editing: Signal<string | undefined>;
+}
+
+/** All lines of the recipe by section: name, rule or figure, and what it comes to on the reference size. */
+export function RecipeList({ store, editing }: ListParts) {
+  const tank = store.tank.value?.id ?? '';
+  return (
+    <div class="recipe-lines">
+      <table aria-label="Lines of the house recipe" onKeyDown={(event) => walk(event, store, editing)}>
+        <thead>
+          <tr>
+            <th scope="col">Line</th>
+            <th scope="col">Figure or rule of the house</th>
+            <th scope="col" class="n">
+              {tank === '' ? '' : `On ${tank}`}
+            </th>
+          </tr>
+        </thead>
+        {[...store.faces.value.sections].map(([section, faces]) => (
+          <tbody key={section}>
+            <tr class="section-of">
+              <th scope="rowgroup" colSpan={3}>
+                {section}
+              </th>
+            </tr>
+            {faces.map((face) => (
+              <LineRow key={face.line.id} face={face} store={store} editing={editing} />
+            ))}
+          </tbody>
+        ))}
+      </table>
+    </div>
+  );
+}
+
+interface RowParts extends ListParts {
+  readonly face: LineFace;
+}
+
+function LineRow({ face, store, editing }: RowParts) {
+  const { line, label } = face;
+  const here = store.chosen.value === line.name;
+  return (
+    <tr class={here ? 'here' : undefined} data-line={line.name}>
+      <th scope="row" class={line.inset ? 'inset' : undefined}>
+        {label} <code>{line.name}</code>
+      </th>
+      <td>
+        {editing.value === line.name ? (
+          <Writing face={face} store={store} editing={editing} />
+        ) : (
+          <RuleOf face={face} store={store} editing={editing} />
+        )}
+      </td>
+      <td class="n">
+        <Figure face={face} store={store} />
+      </td>
+    </tr>
+  );
+}
+
+/** One stop of the Tab key: the chosen line, or the first. */
+function RuleOf({ face: { line, label }, store, editing }: RowParts) {
+  const first = store.lines.value[0]?.name;
+  const text = entryText({ text: line.text }, store.faces.value.display);
+  return (
+    <button
+      type="button"
+      class={line.role === 'given' ? 'rule-of well' : 'rule-of'}
+      tabIndex={(store.chosen.value ?? first) === line.name ? 0 : -1}
+      aria-label={`${label}: ${text === '' ? whenEmpty(line.role) : text}`}
+      onClick={() => (store.chosen.value = line.name)}
+      onFocus={() => (store.chosen.value = line.name)}
+      onDblClick={() => open(line.role, line.name, editing)}
+    >
+      <code>{text === '' ? whenEmpty(line.role) : text}</code>
+    </button>
+  );
+}
+
+function whenEmpty(role: string): string {
+  return role === 'tank' ? 'from the tank book' : 'no figure yet';
+}
+
+function Figure({ face, store }: { readonly face: LineFace; readonly store: RecipeStore }) {
+  const box = store.box(face.line.name);
+  if (!box) return null;
+  const faces = store.faces.value;
+  const { look, sign, said } = boxStanding(box, faces);
+  if (face.line.role === 'check' || box.value === undefined) {
+    return (
+      <span class="flag" data-state={look}>
+        {sign && <Sign name={sign} />}
+        {said}
+      </span>
+    );
+  }
+  return <>{figureWords(box.value, face.line.unit, faces.display)}</>;
+}
+
+const noHelp: RuleHelp = { check: () => ({ faults: [], marks: [] }), complete: () => [], hint: () => undefined };
+
+function Writing({ face: { line, label }, store, editing }: RowParts) {
+  const done = () => {
+    editing.value = undefined;
+    requestAnimationFrame(() => focusLine(line.name));
+  };
+  return (
+    <RuleField
+      text={entryText({ text: line.text }, store.faces.value.display)}
+      label={`${label} of the house`}
+      help={store.helpFor(line.name) ?? noHelp}
+      settle={(text) => {
+        const refused = store.write(line.name, text);
+        if (refused === undefined) done();
+        return refused;
+      }}
+      cancel={done}
+      form="panel"
+      focus="end"
+    />
+  );
+}
+
+function open(role: string, line: string, editing: Signal<string | undefined>): void {
+  if (role !== 'tank') editing.value = line;
+}
+
+/** Arrows walk the lines, Enter and F2 write. */
+function walk(event: KeyboardEvent, store: RecipeStore, editing: Signal<string | undefined>): void {
+  if (editing.peek() !== undefined || event.ctrlKey || event.metaKey || event.altKey) return;
+  const lines = store.lines.peek();
+  const at = lines.findIndex((line) => line.name === store.chosen.peek());
+  const line = lines[at];
+  const steps: Readonly<Record<string, number>> = {
+    ArrowDown: at + 1,
+    ArrowUp: at - 1,
+    Home: 0,
+    End: lines.length - 1,
+  };
+  const to = lines[steps[event.key] ?? -1];
+  if (to) focusLine(to.name);
+  else if (line && (event.key === 'Enter' || event.key === 'F2')) open(line.role, line.name, editing);
+  else return;
+  event.preventDefault();
+}
+
+function focusLine(name: string): void {
+  document.querySelector<HTMLElement>(`[data-line="${CSS.escape(name)}"] .rule-of`)?.focus();
+}

@@ -1,0 +1,94 @@
+import { signal } from '@preact/signals';
+import type { PlaceAct } from '#renderer/frame/frame-view.ts';
+import type { PlaceView } from '#renderer/frame/page-view.ts';
+import { writeRoute, type Route } from '#renderer/frame/place-route.ts';
+import { findNamed, namedLines } from '#renderer/store/find-place.ts';
+import type { PageStore } from '#renderer/store/page-store.ts';
+import { addLine, copyRecipe } from '#renderer/store/recipe-changes.ts';
+import { openRecipeStore, type RecipeStore } from '#renderer/store/recipe-store.ts';
+import { LineSlip } from './line-slip.tsx';
+import { RecipeList } from './recipe-list.tsx';
+import { RecipeSlip } from './recipe-slip.tsx';
+import './recipe-place.css';
+import '#renderer/books/books.css';
+
+/** A house recipe's lines, written in place, on a reference size; `#/recipe/H1`. */
+export function recipePlace({ book, bench, clock }: PageStore): (route: Route) => PlaceView {
+  const store = openRecipeStore({ book, clock, display: bench.display });
+  const editing = signal<string | undefined>(undefined);
+  return ({ rest }) => {
+    const onBench = bench.laid.value?.worked.source().recipe.id;
+    queueMicrotask(() => store.lay(rest[0] ?? store.recipe.peek()?.id ?? onBench));
+    const recipe = store.recipe.value;
+    if (!recipe)
+      return {
+        about: '',
+        aside: '',
+        acts: [],
+        look: 'empty-place',
+        work: <p class="empty-note">There is no house recipe in this book.</p>,
+      };
+    return {
+      about: `${recipe.id} ${recipe.title.toLowerCase()}`,
+      aside: store.tank.value ? `worked on ${store.tank.value.id}` : 'no tank to work it on yet',
+      acts: actsOf(book, store, editing),
+      look: 'recipe-place',
+      work: <RecipeList store={store} editing={editing} />,
+      slip:
+        store.chosen.value === undefined ? (
+          <RecipeSlip book={book} store={store} />
+        ) : (
+          <LineSlip key={store.chosen.value} book={book} store={store} />
+        ),
+      find: {
+        label: 'Find a line',
+        placeholder: 'Find a line',
+        options: store.faces.value.all.map((face) => face.label),
+        go: (words) => {
+          const found = findNamed(namedLines(store.faces.peek()), words);
+          if (found) goTo(store, found.line);
+          return found !== undefined;
+        },
+      },
+    };
+  };
+}
+
+function actsOf(
+  book: PageStore['book'],
+  store: RecipeStore,
+  editing: { value: string | undefined },
+): readonly PlaceAct[] {
+  const recipe = store.recipe.value;
+  if (!recipe) return [];
+  const copy = () => {
+    const made = copyRecipe(book.records.peek(), recipe);
+    book.apply(made.change);
+    location.hash = writeRoute('recipe', made.id);
+  };
+  const add = () => {
+    const made = addLine(book.records.peek(), recipe.id, store.chosen.peek());
+    book.apply(made.change);
+    editing.value = undefined;
+    goTo(store, made.name);
+  };
+  return [
+    {
+      label: 'The recipe itself',
+      hint: 'Title, note, and the size it is worked on',
+      run: () => (store.chosen.value = undefined),
+    },
+    { label: 'Copy the recipe', run: copy },
+    { label: 'Add a line', main: true, hint: 'After the chosen line', run: add },
+  ];
+}
+
+/** Chooses a line and brings it into sight once it stands on the page. */
+function goTo(store: RecipeStore, line: string): void {
+  store.chosen.value = line;
+  requestAnimationFrame(() => {
+    const row = document.querySelector<HTMLElement>(`[data-line="${CSS.escape(line)}"] .rule-of`);
+    row?.scrollIntoView({ block: 'center' });
+    row?.focus();
+  });
+}

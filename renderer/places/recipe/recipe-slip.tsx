@@ -1,0 +1,71 @@
+import { ChoiceEntry, SettledEntry } from '#renderer/books/entry.tsx';
+import { writeRoute } from '#renderer/frame/place-route.ts';
+import type { BookStore } from '#renderer/store/book-store.ts';
+import type { RecipeStore } from '#renderer/store/recipe-store.ts';
+import type { Recipe } from '#shared-calc/records/records.ts';
+
+interface SlipParts {
+  readonly book: BookStore;
+  readonly store: RecipeStore;
+}
+
+/** The recipe itself: which one, its title and note, and the size its figures are worked on. */
+export function RecipeSlip({ book, store }: SlipParts) {
+  const recipe = store.recipe.value;
+  if (!recipe) return null;
+  const records = book.records.value;
+  const recipes = [...records.recipe.values()].map(({ id, title }) => ({
+    value: id,
+    label: `${id} ${title.toLowerCase()}`,
+  }));
+  const tanks = [...records.tank.values()].map(({ id, label }) => ({ value: id, label: `${id} ${label}` }));
+  const jobs = [...records.job.values()].filter((job) => job.recipe === recipe.id && job.state !== 'closed');
+  return (
+    <aside class="slip record" aria-label="The recipe" id="slip" tabIndex={-1}>
+      <header>
+        <p class="where">House recipe</p>
+        <h2>
+          {recipe.id} {recipe.title.toLowerCase()}
+        </h2>
+      </header>
+      <section>
+        <ChoiceEntry
+          label="Recipe"
+          value={recipe.id}
+          options={recipes}
+          choose={(id) => (location.hash = writeRoute('recipe', id))}
+        />
+        <SettledEntry
+          label="Title"
+          text={recipe.title}
+          settle={(title) => change(book, recipe, { title: title.trim() })}
+        />
+        <SettledEntry
+          label="What it is for"
+          text={recipe.note}
+          lines
+          settle={(note) => change(book, recipe, { note })}
+        />
+        <ChoiceEntry label="Worked on" value={store.tank.value?.id ?? ''} options={tanks} choose={store.standOn} />
+      </section>
+      <dl class="facts">
+        <dt>Lines</dt>
+        <dd>{store.lines.value.length}</dd>
+        <dt>Open jobs built by it</dt>
+        <dd>{jobs.length === 0 ? 'none' : jobs.map((job) => job.id).join(', ')}</dd>
+      </dl>
+    </aside>
+  );
+}
+
+function change(book: BookStore, recipe: Recipe, fields: Partial<Recipe>): string | undefined {
+  const to = { ...recipe, ...fields };
+  if (to.title === '') return 'A recipe needs a title.';
+  book.apply({
+    label: `${recipe.id}: ${Object.keys(fields).join(', ')}`,
+    added: [],
+    updated: [{ kind: 'recipe', from: recipe, to }],
+    removed: [],
+  });
+  return undefined;
+}

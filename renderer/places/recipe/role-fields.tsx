@@ -1,0 +1,85 @@
+import { ChoiceEntry, SettledEntry } from '#renderer/books/entry.tsx';
+import { checkLevels, type Records } from '#shared-calc/records/records.ts';
+import { given, type LineFields } from './put-fields.ts';
+import { Tick } from './tick.tsx';
+
+interface FieldParts extends LineFields {
+  readonly records: Records;
+}
+
+/** What a need, a piece of work or a check has besides. */
+export function RoleFields(parts: FieldParts) {
+  switch (parts.line.role) {
+    case 'need':
+      return <NeedFields {...parts} />;
+    case 'work':
+      return <WorkFields {...parts} />;
+    case 'check':
+      return <CheckFields {...parts} />;
+    default:
+      return null;
+  }
+}
+
+function NeedFields({ line, put, records }: FieldParts) {
+  const materials = [...records.material.values()].map(({ id, label }) => ({ value: id, label: `${id} ${label}` }));
+  const groups = [...records.margin.values()].map(({ id, label }) => ({ value: id, label }));
+  return (
+    <>
+      <ChoiceEntry
+        label="Material"
+        value={line.material ?? ''}
+        options={[none, { value: 'TANK', label: 'the tank itself' }, ...materials]}
+        choose={(material) => put({ material: given(material) })}
+      />
+      <ChoiceEntry
+        label="Quote group"
+        value={line.group ?? ''}
+        options={[none, ...groups]}
+        choose={(group) => put({ group: given(group) })}
+      />
+      <PerJob line={line} put={put} />
+    </>
+  );
+}
+
+function WorkFields({ line, put }: FieldParts) {
+  return (
+    <>
+      <SettledEntry label="Task" text={line.task ?? ''} settle={(task) => put({ task: given(task) })} />
+      <PerJob line={line} put={put} />
+    </>
+  );
+}
+
+function PerJob({ line, put }: LineFields) {
+  return <Tick label="once a job, not once a build" on={line.perJob} turn={(perJob) => put({ perJob })} />;
+}
+
+function CheckFields({ line, put }: FieldParts) {
+  return (
+    <>
+      <ChoiceEntry
+        label="Level"
+        value={line.level ?? 'watch'}
+        options={levels}
+        choose={(word) => put({ level: checkLevels.find((level) => level === word) })}
+      />
+      <SettledEntry
+        label="Sentence when it does not hold"
+        text={line.says ?? ''}
+        lines
+        settle={(says) => put({ says: given(says) })}
+        hint="{soil_front} shows that line's figure."
+      />
+      <SettledEntry
+        label="Who decides"
+        text={line.decides ?? ''}
+        settle={(decides) => put({ decides: given(decides) })}
+      />
+    </>
+  );
+}
+
+const none = { value: '', label: 'not said' };
+const levels = checkLevels.map((level) => ({ value: level, label: level }));

@@ -1,0 +1,14 @@
+interface TickParts {
+  readonly label: string;
+  readonly on: boolean;
+  readonly turn: (on: boolean) => void;
+}
+
+/** A box to tick with its words. */
+export function Tick({ label, on, turn }: TickParts) {
+  return (
+    <label class="tick">
+      <input type="checkbox" checked={on} onChange={(event) => turn(event.currentTarget.checked)} /> {label}
+    </label>
+  );
+}

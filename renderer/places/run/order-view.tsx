@@ -1,0 +1,38 @@
+import { downloadCsv } from '#renderer/files/download-csv.ts';
+import type { PlaceView } from '#renderer/frame/page-view.ts';
+import { writeRoute } from '#renderer/frame/place-route.ts';
+import { letterheadOf } from '#renderer/print/letterhead-of.ts';
+import { OrderPaper } from '#renderer/print/order-paper.tsx';
+import { printAct } from '#renderer/print/print-acts.ts';
+import type { SupplierOrder } from '#shared-calc/papers/supplier-orders.ts';
+import { orderCsv } from './order-csv.ts';
+import { orderBy } from './order-days.ts';
+import type { ShownRun } from './shown-run.ts';
+
+/** A supplier's order as a paper. */
+export function orderView({ run, facts, jobs, context }: ShownRun, order: SupplierOrder): PlaceView {
+  const { workshop, display, today } = context;
+  const needs = run.materials.filter(({ supplier }) => supplier === order.supplier);
+  return {
+    about: order.name,
+    aside: 'order',
+    look: 'paper-place',
+    acts: [
+      { label: 'Back to the run', run: () => (location.hash = writeRoute('run')) },
+      { label: 'Take out as CSV', run: () => downloadCsv(`order ${order.name} ${today}`, orderCsv(order, workshop)) },
+      printAct(window),
+    ],
+    work: (
+      <div class="desk-of-paper" tabIndex={0} role="region" aria-label="Paper">
+        <OrderPaper
+          order={order}
+          jobs={jobs.join(', ')}
+          on={today}
+          orderBy={orderBy(needs, facts.planned)?.day}
+          letterhead={letterheadOf(workshop)}
+          display={display}
+        />
+      </div>
+    ),
+  };
+}

@@ -1,0 +1,105 @@
+import type { BookContext } from '#renderer/books/book-hands.ts';
+import { SettledEntry } from '#renderer/books/entry.tsx';
+import { showCoins } from '#renderer/books/money-field.ts';
+import { goodsWords, packWords } from '#renderer/print/goods-words.ts';
+import { sayOrdered } from '#renderer/print/plants-table.tsx';
+import { paperDay } from '#renderer/print/paper-words.ts';
+import type { PackOnSale } from '#shared-calc/buy/price-book.ts';
+import type { PlantOrder } from '#shared-calc/jobs/order-plants.ts';
+import type { ChosenMaterial } from './chosen-packs.ts';
+
+export interface PackSlipParts {
+  readonly need: ChosenMaterial | undefined;
+  readonly packs: readonly PackOnSale[];
+  /** Where the material stands for a class of plants. */
+  readonly plants: PlantOrder | undefined;
+  readonly context: BookContext;
+  readonly put: (need: ChosenMaterial, pack: string, count: number) => string | undefined;
+  readonly back: (material: string) => void;
+}
+
+/** About one material of the run: its packs, chosen by hand where one wants, and what that costs against the best. */
+export function PackSlip({ need, ...parts }: PackSlipParts) {
+  return (
+    <aside class="slip record" aria-label="About the chosen material" id="slip" tabIndex={-1}>
+      {need ? <Packs key={need.material} need={need} {...parts} /> : <p class="aside">Choose a material to choose its packs by hand.</p>}
+    </aside>
+  );
+}
+
+function Packs({ need, packs, plants, context, put, back }: PackSlipParts & { readonly need: ChosenMaterial }) {
+  const { workshop, display } = context;
+  const money = (coins: number) => `${showCoins(coins, workshop)}\u00a0${workshop.currency}`;
+  return (
+    <>
+      <header>
+        <p class="where">Shopping run</p>
+        <h2>
+          {need.material} {need.label}
+        </h2>
+        <p class="answer">{money(need.costCoins)}</p>
+        <p class="name-in-rules">
+          {goodsWords(need.used, need.unit, display)} needed, {goodsWords(need.onHand, need.unit, display)} on hand
+        </p>
+      </header>
+      {need.sale === 'packs' && need.used - need.onHand > 1e-9 && (
+        <PackCounts need={need} packs={packs} context={context} put={put} back={back} />
+      )}
+      {plants && (
+        <section>
+          <h3>By name</h3>
+          <p>{sayOrdered(plants)}.</p>
+          {plants.alternates.length > 0 && <p class="aside">Or instead: {plants.alternates.map(({ name }) => name).join('; ')}.</p>}
+        </section>
+      )}
+    </>
+  );
+}
+
+type CountsParts = Omit<PackSlipParts, 'need' | 'plants'> & { readonly need: ChosenMaterial };
+
+function PackCounts({ need, packs, context: { workshop, display }, put, back }: CountsParts) {
+  const money = (coins: number) => `${showCoins(coins, workshop)}\u00a0${workshop.currency}`;
+  return (
+    <section>
+      <h3>Packs</h3>
+      <div class="entries">
+        {packs.map((pack) => (
+          <SettledEntry
+            key={pack.id}
+            label={`Packs of ${packWords(pack.amount, need.unit, display)}`}
+            hint={`${money(pack.priceCoins)} each, since ${paperDay(pack.from)}`}
+            figure
+            text={String(need.packs.find(({ id }) => id === pack.id)?.count ?? 0)}
+            settle={(text) => putCount(text, (count) => put(need, pack.id, count))}
+          />
+        ))}
+      </div>
+      <p class="against-best" role="status">
+        {sayAgainstBest(need, money, (amount) => goodsWords(amount, need.unit, display))}
+      </p>
+      {need.byHand && (
+        <div class="pair">
+          <button class="button" type="button" onClick={() => back(need.material)}>
+            Back to the best
+          </button>
+        </div>
+      )}
+    </section>
+  );
+}
+
+function putCount(text: string, put: (count: number) => string | undefined): string | undefined {
+  return /^\d{1,4}$/.test(text.trim()) ? put(Number(text.trim())) : 'Write a whole number from 0 to 9999.';
+}
+
+function sayAgainstBest(
+  { byHand, overBestCoins, short, leftOver }: ChosenMaterial,
+  money: (coins: number) => string,
+  amount: (value: number) => string,
+): string {
+  if (short > 0) return `${amount(short)} short of the need.`;
+  const left = leftOver > 1e-9 ? ` ${amount(leftOver)} is left.` : '';
+  if (!byHand) return `The least there is.${left}`;
+  return overBestCoins === 0 ? `As cheap as the best.${left}` : `${money(overBestCoins)} over the best.${left}`;
+}

@@ -1,0 +1,53 @@
+import { writeRoute } from '#renderer/frame/place-route.ts';
+import { Sign } from '#renderer/frame/sign.tsx';
+import { jobName, jobsInOrder } from '#renderer/places/jobs/money-hands.ts';
+import { paperDay } from '#renderer/print/paper-words.ts';
+import { isBefore, isGateOpen } from '#shared-calc/jobs/move-job.ts';
+import { sizesOf, sizeWords } from '#shared-calc/jobs/job-sheet.ts';
+import type { Job, Records } from '#shared-calc/records/records.ts';
+
+interface RunJobsParts {
+  readonly records: Records;
+  readonly chosen: readonly string[];
+  readonly turn: (job: string) => void;
+}
+
+/** Which jobs the run is for: those with their deposit in stand first; the others say what they lack. */
+export function RunJobs({ records, chosen, turn }: RunJobsParts) {
+  const jobs = buyableJobs(records);
+  if (jobs.length === 0) return <p class="empty-note">No job waits to be bought for.</p>;
+  return (
+    <fieldset class="run-jobs">
+      <legend>Jobs on this run</legend>
+      {jobs.map((job) => (
+        <label key={job.id} class="tick">
+          <input type="checkbox" checked={chosen.includes(job.id)} onChange={() => turn(job.id)} />
+          <span>
+            <b>{jobName(job)}</b> {sizesOf(records, job.id).map(sizeWords).join(', ') || 'no size yet'}
+            {job.handover !== undefined && <span class="aside">, handover {paperDay(job.handover)}</span>}
+          </span>
+          <Gate job={job} />
+        </label>
+      ))}
+    </fieldset>
+  );
+}
+
+function Gate({ job }: { readonly job: Job }) {
+  if (isGateOpen(job)) return <span class="aside">deposit in</span>;
+  return (
+    <span class="flag" data-state="watch">
+      <Sign name="watch" />
+      {job.state}, deposit not in:{' '}
+      <a class="plain-link" href={writeRoute('jobs', job.id)}>
+        record it
+      </a>
+    </span>
+  );
+}
+
+/** Jobs not bought for yet: those whose gate is open first. */
+export function buyableJobs(records: Pick<Records, 'job'>): readonly Job[] {
+  const jobs = jobsInOrder(records).filter((job) => isBefore(job.state, 'ordered'));
+  return [...jobs.filter(isGateOpen), ...jobs.filter((job) => !isGateOpen(job))];
+}

@@ -1,0 +1,176 @@
+import { signal, type Signal } from '@preact/signals';
+import { contextNow, type BookContext } from '#renderer/books/book-hands.ts';
+import { downloadCsv } from '#renderer/files/download-csv.ts';
+import type { PlaceAct } from '#renderer/frame/frame-view.ts';
+import type { PlaceView } from '#renderer/frame/page-view.ts';
+import type { Route } from '#renderer/frame/place-route.ts';
+import type { MoneyHands } from '#renderer/places/jobs/money-hands.ts';
+import { kept } from '#renderer/store/kept.ts';
+import { jobsToBuy } from '#shared-calc/jobs/jobs-run.ts';
+import { runCsv } from '#shared-calc/papers/run-csv.ts';
+import { supplierOrders } from '#shared-calc/papers/supplier-orders.ts';
+import { calendarOf } from '#shared-calc/prepare/calendar-of.ts';
+import type { Result } from '#shared-calc/result.ts';
+import { chosenRun, withBest, withCount, type PackChoices } from './chosen-packs.ts';
+import { markOrdered } from './mark-ordered.ts';
+import { orderCsv } from './order-csv.ts';
+import { orderBy } from './order-days.ts';
+import { orderView } from './order-view.tsx';
+import { PackSlip } from './pack-slip.tsx';
+import { plantsOf } from './plants-of.ts';
+import { runFacts, type RunFacts } from './run-facts.ts';
+import { RunJobs, buyableJobs } from './run-jobs.tsx';
+import type { ShownRun } from './shown-run.ts';
+import { RunSums } from './run-sums.tsx';
+import { NeedsTable, SupplierBlock, type SupplierActs } from './supplier-block.tsx';
+import '#renderer/books/books.css';
+import '#renderer/places/store/store.css';
+import './run.css';
+
+interface Desk {
+  readonly hands: MoneyHands;
+  /** Jobs turned on or off by hand. */
+  readonly turned: Signal<ReadonlyMap<string, boolean>>;
+  readonly choices: Signal<PackChoices>;
+}
+
+/** One shopping run over jobs; `#/run/M01` has the packs of a material, `#/run/order/S-hollin` a supplier's order. */
+export function runPlace(hands: MoneyHands): (route: Route) => PlaceView {
+  const desk: Desk = { hands, turned: signal(new Map()), choices: signal(new Map()) };
+  const keptFacts = kept<Result<RunFacts, string>>();
+  return ({ rest: [what, supplier] }) => {
+    const context = contextNow(hands);
+    const jobs = chosenJobs(desk, context);
+    const facts = keptFacts([...tablesOf(context), jobs.join()], () => runFacts(context.records, jobs, context.today));
+    const shown = facts.ok && jobs.length > 0 ? shownRun(desk, facts.value, { jobs, context }) : undefined;
+    const order = what === 'order' ? orderNamed(shown, supplier) : undefined;
+    if (order) return order;
+    const fault = facts.ok ? '' : facts.fault;
+    return {
+      about: '',
+      aside: jobs.length === 1 ? 'one job' : `${jobs.length} jobs`,
+      look: 'run-place',
+      acts: runActs(desk, shown),
+      work: (
+        <div class="place-page" tabIndex={0} role="region" aria-label="Shopping run">
+          <RunJobs records={context.records} chosen={jobs} turn={(job) => turnJob(desk, job, jobs)} />
+          {shown ? <Run shown={shown} desk={desk} material={what} /> : <NoRun fault={fault} />}
+        </div>
+      ),
+      ...(shown && { slip: <Slip shown={shown} desk={desk} material={what} /> }),
+    };
+  };
+}
+
+function orderNamed(shown: ShownRun | undefined, supplier: string | undefined): PlaceView | undefined {
+  const order = shown?.orders.find((each) => each.supplier === supplier);
+  return shown && order ? orderView(shown, order) : undefined;
+}
+
+function NoRun({ fault }: { readonly fault: string }) {
+  if (fault !== '') return <p class="rule-fault">{fault}</p>;
+  return <p class="empty-note">Choose jobs, and their needs are bought together.</p>;
+}
+
+/** While these are the same, so is the run. */
+function tablesOf({ records, today }: BookContext): readonly unknown[] {
+  const { issuedQuote: _, treatmentBatch: __, tub: ___, actual: ____, ...read } = records;
+  return [...Object.values(read), today];
+}
+
+function chosenJobs({ turned }: Desk, { records }: BookContext): readonly string[] {
+  const due = new Set(jobsToBuy(records));
+  return buyableJobs(records)
+    .map(({ id }) => id)
+    .filter((id) => turned.value.get(id) ?? due.has(id));
+}
+
+function turnJob({ turned }: Desk, job: string, chosen: readonly string[]): void {
+  turned.value = new Map(turned.peek()).set(job, !chosen.includes(job));
+}
+
+function shownRun({ choices }: Desk, facts: RunFacts, { jobs, context }: Pick<ShownRun, 'jobs' | 'context'>): ShownRun {
+  const run = chosenRun(facts.run, choices.value, facts.prices);
+  const { panes, plants } = facts;
+  const ordered = { run, on: context.today, calendar: calendarOf(context.records), panes, plants };
+  return { jobs, facts, run, orders: supplierOrders(ordered, context.records), context };
+}
+
+function runActs({ hands, choices }: Desk, shown: ShownRun | undefined): readonly PlaceAct[] {
+  const none = 'Choose a job first.';
+  if (!shown) return [{ label: 'Take out as CSV', hint: none }, { label: 'Mark as ordered', main: true, hint: none }];
+  const { run, jobs, context } = shown;
+  const order = () => {
+    if (hands.act(markOrdered(hands.records.peek(), jobs)) !== undefined) return;
+    choices.value = new Map();
+    hands.say(`${jobs.join(', ')} ordered. What comes in is received in the Store.`);
+  };
+  return [
+    { label: 'Take out as CSV', run: () => downloadCsv(`shopping run ${context.today}`, runCsv(run, context.workshop)) },
+    { label: 'Mark as ordered', main: true, hint: 'Moves the chosen jobs on to ordered', run: order },
+  ];
+}
+
+interface RunParts {
+  readonly shown: ShownRun;
+  readonly desk: Desk;
+  readonly material: string | undefined;
+}
+
+function Run({ shown, desk, material }: RunParts) {
+  const { run, facts, orders, context, jobs } = shown;
+  const acts: SupplierActs = {
+    take: ({ material: of, pack }) => {
+      const need = run.materials.find((each) => each.material === of);
+      const had = need?.packs.find(({ id }) => id === pack.id)?.count ?? 0;
+      if (need) desk.choices.value = withCount(desk.choices.peek(), need, { id: pack.id, count: had + 1 });
+    },
+    csv: (supplier) => {
+      const order = orders.find((each) => each.supplier === supplier);
+      if (order) downloadCsv(`order ${order.name} ${context.today}`, orderCsv(order, context.workshop));
+    },
+  };
+  const nobody = run.materials.filter(({ supplier }) => !run.suppliers.some((bill) => bill.supplier === supplier));
+  return (
+    <>
+      <RunSums run={run} best={facts.run} jobs={jobs.length} context={context} />
+      {run.suppliers.map((bill) => {
+        const needs = run.materials.filter(({ supplier }) => supplier === bill.supplier);
+        return (
+          <SupplierBlock
+            key={bill.supplier}
+            bill={bill}
+            needs={needs}
+            orderBy={orderBy(needs, facts.planned)}
+            chosen={material}
+            context={context}
+            acts={acts}
+          />
+        );
+      })}
+      {nobody.length > 0 && (
+        <section class="supplier">
+          <h2>Nothing to order</h2>
+          <NeedsTable needs={nobody} chosen={material} context={context} />
+        </section>
+      )}
+    </>
+  );
+}
+
+function Slip({ shown: { run, facts, context }, desk: { choices }, material }: RunParts) {
+  const need = run.materials.find((each) => each.material === material);
+  return (
+    <PackSlip
+      need={need}
+      packs={facts.prices.goods.get(need?.material ?? '')?.packs ?? []}
+      plants={need && plantsOf(need.material, facts.plants, context.records)}
+      context={context}
+      put={(of, id, count) => {
+        choices.value = withCount(choices.peek(), of, { id, count });
+        return undefined;
+      }}
+      back={(of) => (choices.value = withBest(choices.peek(), of))}
+    />
+  );
+}

@@ -1,0 +1,13 @@
+import type { BookContext } from '#renderer/books/book-hands.ts';
+import type { SupplierOrder } from '#shared-calc/papers/supplier-orders.ts';
+import type { ChosenRun } from './chosen-packs.ts';
+import type { RunFacts } from './run-facts.ts';
+
+/** A run as it stands now. */
+export interface ShownRun {
+  readonly jobs: readonly string[];
+  readonly facts: RunFacts;
+  readonly run: ChosenRun;
+  readonly orders: readonly SupplierOrder[];
+  readonly context: BookContext;
+}

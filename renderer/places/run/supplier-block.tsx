@@ -1,0 +1,150 @@
+import type { BookContext } from '#renderer/books/book-hands.ts';
+import { showCoins } from '#renderer/books/money-field.ts';
+import { writeRoute } from '#renderer/frame/place-route.ts';
+import { Sign } from '#renderer/frame/sign.tsx';
+import { goodsWords, packsWords, packWords } from '#renderer/print/goods-words.ts';
+import { paperWeekday } from '#renderer/print/paper-words.ts';
+import type { OnePackMore } from '#shared-calc/buy/one-pack-more.ts';
+import type { RunSupplier } from '#shared-calc/buy/shopping-run.ts';
+import type { ChosenMaterial } from './chosen-packs.ts';
+import type { OrderDay } from './order-days.ts';
+
+export interface SupplierActs {
+  readonly take: (better: OnePackMore) => void;
+  readonly csv: (supplier: string) => void;
+}
+
+interface BlockParts {
+  readonly bill: RunSupplier;
+  readonly needs: readonly ChosenMaterial[];
+  readonly orderBy: OrderDay | undefined;
+  readonly chosen: string | undefined;
+  readonly context: BookContext;
+  readonly acts: SupplierActs;
+}
+
+/** One supplier's part of the run: its bill, its last day, a better offer, and what is bought there. */
+export function SupplierBlock({ bill, needs, orderBy, chosen, context, acts }: BlockParts) {
+  const money = (coins: number) => showCoins(coins, context.workshop);
+  return (
+    <section class="supplier">
+      <header>
+        <h2>{bill.name}</h2>
+        <p>
+          goods <b>{money(bill.goodsCoins)}</b>, carriage <b>{bill.carriageCoins === 0 ? 'free' : money(bill.carriageCoins)}</b>,
+          landed <b>{money(bill.goodsCoins + bill.carriageCoins)}</b> {context.workshop.currency}
+        </p>
+        {orderBy && <OrderBy orderBy={orderBy} today={context.today} />}
+        <p class="links">
+          <a class="plain-link" href={writeRoute('run', 'order', bill.supplier)}>
+            Order, printed
+          </a>
+          <button class="plain-act" type="button" onClick={() => acts.csv(bill.supplier)}>
+            Order as CSV
+          </button>
+        </p>
+      </header>
+      {bill.shortOfMinimumCoins > 0 && (
+        <p class="standing" data-state="watch">
+          <Sign name="watch" />
+          <span>
+            {money(bill.shortOfMinimumCoins)} {context.workshop.currency} short of the least order.
+          </span>
+        </p>
+      )}
+      {bill.better && <Better better={bill.better} context={context} take={acts.take} />}
+      <NeedsTable needs={needs} chosen={chosen} context={context} />
+    </section>
+  );
+}
+
+function OrderBy({ orderBy: { day, job }, today }: { readonly orderBy: OrderDay; readonly today: string }) {
+  return (
+    <p>
+      Order by <b>{paperWeekday(day)}</b> for {job}
+      {day < today && (
+        <span class="flag" data-state="watch">
+          <Sign name="watch" />
+          late
+        </span>
+      )}
+    </p>
+  );
+}
+
+interface BetterParts {
+  readonly better: OnePackMore;
+  readonly context: BookContext;
+  readonly take: (better: OnePackMore) => void;
+}
+
+function Better({ better, context: { workshop, display }, take }: BetterParts) {
+  const { label, pack, landedNowCoins, landedThenCoins } = better;
+  const money = (coins: number) => showCoins(coins, workshop);
+  return (
+    <p class="standing better">
+      <span>
+        One pack more, {packWords(pack.amount, pack.unit, display)} of {label} at {money(pack.priceCoins)}, and it lands at{' '}
+        {money(landedThenCoins)} in place of {money(landedNowCoins)}: {money(landedNowCoins - landedThenCoins)} less.
+      </span>
+      <button class="button" type="button" onClick={() => take(better)}>
+        Take it
+      </button>
+    </p>
+  );
+}
+
+interface TableParts {
+  readonly needs: readonly ChosenMaterial[];
+  readonly chosen: string | undefined;
+  readonly context: BookContext;
+}
+
+/** Materials of the run with what they are bought in. */
+export function NeedsTable({ needs, chosen, context: { workshop, display } }: TableParts) {
+  const money = (coins: number) => showCoins(coins, workshop);
+  return (
+    <table class="ledger">
+      <thead>
+        <tr>
+          <th scope="col">Material</th>
+          <th scope="col" class="n">Needed</th>
+          <th scope="col" class="n">On hand</th>
+          <th scope="col">Buy</th>
+          <th scope="col" class="n">Together</th>
+          <th scope="col" class="n">Alone</th>
+          <th scope="col" class="n">Left in the store</th>
+        </tr>
+      </thead>
+      <tbody>
+        {needs.map((need) => (
+          <tr key={need.material} class={need.material === chosen ? 'here' : undefined}>
+            <th scope="row">
+              <a class="row-link" href={writeRoute('run', need.material)} aria-current={need.material === chosen ? 'true' : undefined}>
+                <span class="code">{need.material}</span> {need.label}
+              </a>
+              {need.oldPrice && (
+                <span class="flag" data-state="old">
+                  <Sign name="old" />
+                  old price
+                </span>
+              )}
+            </th>
+            <td class="n">{goodsWords(need.used, need.unit, display)}</td>
+            <td class="n">{need.onHand > 1e-9 ? goodsWords(need.onHand, need.unit, display) : ''}</td>
+            <td>{buyWords(need, display)}</td>
+            <td class="n">{money(need.costCoins)}</td>
+            <td class="n">{money(need.aloneCoins)}</td>
+            <td class="n">{need.leftOver > 1e-9 ? goodsWords(need.leftOver, need.unit, display) : ''}</td>
+          </tr>
+        ))}
+      </tbody>
+    </table>
+  );
+}
+
+function buyWords(need: ChosenMaterial, display: BookContext['display']): string {
+  const packs = packsWords(need, display) || 'nothing: the store has it';
+  const short = need.short > 0 ? `; ${goodsWords(need.short, need.unit, display)} short` : '';
+  return `${packs}${need.byHand ? ', by hand' : ''}${short}`;
+}

@@ -1,0 +1,58 @@
+import { readDay } from '#renderer/books/day-field.ts';
+import type { Day } from '#shared-calc/calendar/day.ts';
+import { readMeasure } from '#shared-calc/papers/read-measure.ts';
+import { unitOfGoods } from '#shared-calc/papers/unit-of-goods.ts';
+import type { Display } from '#shared-calc/quantity/shown-unit.ts';
+import type { Change } from '#shared-calc/records/change.ts';
+import type { Records } from '#shared-calc/records/records.ts';
+import { failed, ok, type Result } from '#shared-calc/result.ts';
+import { putIn } from './store-writes.ts';
+
+/** What is to be put into the Store, as it was typed. */
+export interface PutInWishes {
+  readonly material: string;
+  readonly amount: string;
+  readonly sealed: boolean;
+  /** Empty: kept for nobody. */
+  readonly job: string;
+  readonly bestBefore: string;
+  readonly quarantineUntil: string;
+  readonly note: string;
+}
+
+export function asksOf(material: string): PutInWishes {
+  return { material, amount: '', sealed: true, job: '', bestBefore: '', quarantineUntil: '', note: '' };
+}
+
+interface Reading {
+  readonly display: Display;
+  readonly today: Day;
+}
+
+/** Puts in what was asked for, or says what of it cannot be read. */
+export function putInAsked(records: Records, wishes: PutInWishes, { display, today }: Reading): Result<Change, string> {
+  const unit = unitOfGoods(wishes.material, records);
+  if (unit === undefined) return failed('Choose what it is.');
+  const amount = readMeasure(wishes.amount, { name: 'Amount', stored: unit, low: 1e-6 }, display);
+  if (!amount.ok) return amount;
+  const bestBefore = dayOf(wishes.bestBefore, 'Best before', today);
+  if (!bestBefore.ok) return bestBefore;
+  const quarantineUntil = dayOf(wishes.quarantineUntil, 'In quarantine until', today);
+  if (!quarantineUntil.ok) return quarantineUntil;
+  return ok(
+    putIn(records, {
+      material: wishes.material,
+      amount: amount.value ?? 0,
+      sealed: wishes.sealed,
+      note: wishes.note.trim(),
+      ...(wishes.job !== '' && { reservedFor: wishes.job }),
+      ...(bestBefore.value !== undefined && { bestBefore: bestBefore.value }),
+      ...(quarantineUntil.value !== undefined && { quarantineUntil: quarantineUntil.value }),
+    }),
+  );
+}
+
+/** Nothing where no day is given. */
+function dayOf(text: string, title: string, today: Day): Result<Day | undefined, string> {
+  return text.trim() === '' ? ok(undefined) : readDay(text, title, today);
+}

@@ -1,0 +1,118 @@
+import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
+import { contextNow } from '#renderer/books/book-hands.ts';
+import { ChoiceEntry, TextEntry } from '#renderer/books/entry.tsx';
+import type { MoneyHands } from '#renderer/places/jobs/money-hands.ts';
+import { packWords } from '#renderer/print/goods-words.ts';
+import { isEmptyChange } from '#shared-calc/records/change.ts';
+import { expectedGoods, receive, type ExpectedOrder } from './expected-goods.ts';
+
+interface SheetParts {
+  readonly hands: MoneyHands;
+  readonly close: () => void;
+}
+
+/** Plants stand apart this long unless another count is written. Common practice, no source. */
+const QUARANTINE_DAYS = 30;
+
+/** An order that came in: the packs that ordered jobs wait for, counted as they lie there. */
+export function ReceiveSheet({ hands, close }: SheetParts) {
+  const sheet = useRef<HTMLDialogElement>(null);
+  const { records, today } = contextNow(hands);
+  const orders = useMemo(() => expectedGoods(records, today), [records, today]);
+  const [supplier, setSupplier] = useState<string>();
+  useEffect(() => sheet.current?.showModal(), []);
+  const known = orders.ok ? orders.value : [];
+  const order = known.find((each) => each.supplier === supplier) ?? known[0];
+  return (
+    <dialog ref={sheet} class="sheet wide" aria-labelledby="receive-title" onClose={close}>
+      <h2 id="receive-title">Receive an order</h2>
+      {!orders.ok && <p class="rule-fault">{orders.fault}</p>}
+      {orders.ok && !order && (
+        <p>No job that is ordered waits for anything. Mark jobs as ordered on the shopping run, or put goods in by hand.</p>
+      )}
+      {order && (
+        <>
+          <ChoiceEntry
+            label="Supplier"
+            value={order.supplier}
+            options={known.map(({ supplier: id, name }) => ({ value: id, label: name }))}
+            choose={setSupplier}
+          />
+          <Counted key={order.supplier} order={order} hands={hands} done={() => sheet.current?.close()} />
+        </>
+      )}
+      {!order && (
+        <div class="pair">
+          <button class="button act" type="button" onClick={() => sheet.current?.close()}>
+            Leave it
+          </button>
+        </div>
+      )}
+    </dialog>
+  );
+}
+
+interface CountedParts {
+  readonly order: ExpectedOrder;
+  readonly hands: MoneyHands;
+  readonly done: () => void;
+}
+
+function Counted({ order, hands, done }: CountedParts) {
+  const { records, display, today } = contextNow(hands);
+  const [texts, setTexts] = useState(order.packs.map(({ count }) => String(count)));
+  const [days, setDays] = useState(String(QUARANTINE_DAYS));
+  const counts = texts.map(countOf);
+  const quarantineDays = countOf(days);
+  const hasPlants = order.packs.some(({ isPlant }) => isPlant);
+  const isReadable = counts.every((count) => count !== undefined) && quarantineDays !== undefined;
+  const take = () => {
+    if (!isReadable) return;
+    const change = receive(records, { order, counts: counts.map((count) => count ?? 0), on: today, quarantineDays });
+    if (isEmptyChange(change)) return hands.refuse('Nothing came: count at least one pack.');
+    hands.apply(change);
+    done();
+  };
+  return (
+    <>
+      <div class="scroll received" tabIndex={0} role="group" aria-label="Packs that came">
+        {order.packs.map(({ material, label, unit, amount, count }, at) => (
+          <CountEntry
+            key={`${material} ${amount}`}
+            label={`${material} ${label}, ${packWords(amount, unit, display)}`}
+            hint={`${count} expected`}
+            unit="packs"
+            text={texts[at] ?? ''}
+            typing={(text) => setTexts(texts.with(at, text))}
+          />
+        ))}
+        {hasPlants && <CountEntry label="Plants stand apart" hint="in quarantine" unit="days" text={days} typing={setDays} />}
+      </div>
+      <div class="pair">
+        <button class="button" type="button" onClick={done}>
+          Leave it
+        </button>
+        <button class="button act" type="button" disabled={!isReadable} onClick={take}>
+          Put it into the Store
+        </button>
+      </div>
+    </>
+  );
+}
+
+interface CountEntryParts {
+  readonly label: string;
+  readonly hint: string;
+  readonly unit: string;
+  readonly text: string;
+  readonly typing: (text: string) => void;
+}
+
+function CountEntry(parts: CountEntryParts) {
+  return <TextEntry {...parts} figure wrong={countOf(parts.text) === undefined ? 'Write a whole number.' : undefined} />;
+}
+
+function countOf(text: string): number | undefined {
+  const plain = text.trim() === '' ? '0' : text.trim();
+  return /^\d{1,4}$/.test(plain) ? Number(plain) : undefined;
+}

@@ -1,0 +1,87 @@
+import type { BookContext } from '#renderer/books/book-hands.ts';
+import { ChoiceEntry, SettledEntry } from '#renderer/books/entry.tsx';
+import { readDay } from '#renderer/books/day-field.ts';
+import type { MoneyHands } from '#renderer/places/jobs/money-hands.ts';
+import { readMeasure } from '#shared-calc/papers/read-measure.ts';
+import { cleanNoise } from '#shared-calc/quantity/write-figure.ts';
+import type { StockEntry } from '#shared-calc/records/records.ts';
+import { failed } from '#shared-calc/result.ts';
+import { jobOptions } from './job-options.ts';
+import { isHeld, isPast } from './store-rows.ts';
+import { takeOut, writeEntry } from './store-writes.ts';
+
+interface CardParts {
+  readonly entry: StockEntry;
+  readonly unit: string;
+  readonly context: BookContext;
+  readonly hands: MoneyHands;
+}
+
+const sealedWords = [
+  { value: 'sealed', label: 'sealed' },
+  { value: 'opened', label: 'opened' },
+];
+
+/** One bag or shelf of a material, each figure of it open to be put right. */
+export function StockEntryCard({ entry, unit, context, hands }: CardParts) {
+  const { records, display, today } = context;
+  const put = (fields: Parameters<typeof writeEntry>[1]) => hands.act(writeEntry(entry, fields));
+  const putAmount = (text: string) => {
+    const amount = readMeasure(text, { name: 'Amount', stored: unit, low: 0 }, display);
+    return amount.ok ? put({ amount: amount.value }) : hands.act(failed(amount.fault));
+  };
+  const amountText = String(cleanNoise(entry.amount));
+  return (
+    <section class="stock-entry">
+      <h3>
+        {entry.sealed ? 'Sealed' : 'Opened'}
+        {entry.reservedFor !== undefined && `, kept for ${entry.reservedFor}`}
+        {isHeld(entry, today) && ', in quarantine'}
+        {isPast(entry, today) && ', past its best'}
+      </h3>
+      <div class="entries">
+        <SettledEntry
+          label="Amount there"
+          unit={unit === 'each' ? '' : unit}
+          figure
+          text={display.decimalComma ? amountText.replace('.', ',') : amountText}
+          settle={putAmount}
+        />
+        <ChoiceEntry
+          label="Pack"
+          value={entry.sealed ? 'sealed' : 'opened'}
+          options={sealedWords}
+          choose={(word) => put({ sealed: word === 'sealed' })}
+        />
+        <ChoiceEntry
+          label="Kept for"
+          value={entry.reservedFor ?? ''}
+          options={jobOptions(records, 'nobody')}
+          choose={(job) => put({ reservedFor: job === '' ? undefined : job })}
+        />
+        <DayOf entry={entry} context={context} hands={hands} field="bestBefore" label="Best before" />
+        <DayOf entry={entry} context={context} hands={hands} field="quarantineUntil" label="In quarantine until" />
+        <SettledEntry label="Note" text={entry.note} settle={(note) => put({ note: note.trim() })} />
+      </div>
+      <p>
+        <button class="plain-act" type="button" onClick={() => hands.apply(takeOut(entry))}>
+          Remove this entry
+        </button>
+      </p>
+    </section>
+  );
+}
+
+interface DayParts extends Omit<CardParts, 'unit'> {
+  readonly field: 'bestBefore' | 'quarantineUntil';
+  readonly label: string;
+}
+
+function DayOf({ entry, context: { today }, hands, field, label }: DayParts) {
+  const settle = (text: string) => {
+    if (text.trim() === '') return hands.act(writeEntry(entry, { [field]: undefined }));
+    const day = readDay(text, label, today);
+    return hands.act(day.ok ? writeEntry(entry, { [field]: day.value }) : day);
+  };
+  return <SettledEntry label={label} text={entry[field] ?? ''} settle={settle} />;
+}

@@ -1,0 +1,71 @@
+import { signal, type Signal } from '@preact/signals';
+import { contextNow, type BookContext } from '#renderer/books/book-hands.ts';
+import type { PlaceAct } from '#renderer/frame/frame-view.ts';
+import type { PlaceView } from '#renderer/frame/page-view.ts';
+import { writeRoute, type Route } from '#renderer/frame/place-route.ts';
+import { jobAtHand, type MoneyHands } from '#renderer/places/jobs/money-hands.ts';
+import type { Job } from '#shared-calc/records/records.ts';
+import { PutInSheet } from './put-in-sheet.tsx';
+import { ReceiveSheet } from './receive-sheet.tsx';
+import { storeRows, type StoreRow } from './store-rows.ts';
+import { StoreSlip } from './store-slip.tsx';
+import { StoreTable } from './store-table.tsx';
+import { keepNeeded } from './store-writes.ts';
+import '#renderer/books/books.css';
+import './store.css';
+
+type Asked = 'put in' | 'receive' | undefined;
+
+/** The Store: what lies there of each material, and beside it the entries of the chosen one; `#/store/M01`. */
+export function storePlace(hands: MoneyHands): (route: Route) => PlaceView {
+  const asked = signal<Asked>(undefined);
+  return ({ rest: [material] }) => {
+    const context = contextNow(hands);
+    const rows = storeRows(context.records, context.today);
+    const row = rows.find((each) => each.material === material);
+    const leave = () => (asked.value = undefined);
+    return {
+      about: '',
+      aside: rows.length === 1 ? 'one material' : `${rows.length} materials`,
+      look: 'store-place',
+      acts: storeActs(hands, asked, context),
+      work: (
+        <div class="place-page" tabIndex={0} role="region" aria-label="What lies in the Store">
+          <StoreTable rows={rows} chosen={material} context={context} />
+          {asked.value === 'put in' && <PutInSheet hands={hands} material={material} close={leave} />}
+          {asked.value === 'receive' && <ReceiveSheet hands={hands} close={leave} />}
+        </div>
+      ),
+      slip: <StoreSlip row={row} context={context} hands={hands} />,
+      find: findIn(rows),
+    };
+  };
+}
+
+function storeActs(hands: MoneyHands, asked: Signal<Asked>, { today }: BookContext): readonly PlaceAct[] {
+  const job = jobAtHand(hands);
+  const keep = (of: Job) => hands.act(keepNeeded(hands.records.peek(), of, today));
+  return [
+    job && job.state !== 'closed'
+      ? { label: `Keep for ${job.id}`, hint: 'As much of what it needs as is free', run: () => keep(job) }
+      : { label: 'Keep for a job', hint: 'Open a job first.' },
+    { label: 'Receive an order', run: () => (asked.value = 'receive') },
+    { label: 'Put in', main: true, run: () => (asked.value = 'put in') },
+  ];
+}
+
+function findIn(rows: readonly StoreRow[]): NonNullable<PlaceView['find']> {
+  const names = ({ material, label }: StoreRow) => [material, label, `${material} ${label}`].map((name) => name.toLowerCase());
+  return {
+    label: 'Find a material in the Store',
+    placeholder: 'Find a material',
+    options: rows.map(({ material, label }) => `${material} ${label}`),
+    go: (words) => {
+      const wanted = words.toLowerCase();
+      const found =
+        rows.find((row) => names(row).includes(wanted)) ?? rows.find((row) => names(row).some((name) => name.includes(wanted)));
+      if (found) location.hash = writeRoute('store', found.material);
+      return found !== undefined;
+    },
+  };
+}

@@ -1,0 +1,84 @@
+import { useState } from 'preact/hooks';
+import type { BookContext } from '#renderer/books/book-hands.ts';
+import { ChoiceEntry, TextEntry } from '#renderer/books/entry.tsx';
+import { told, type MoneyHands } from '#renderer/places/jobs/money-hands.ts';
+import { goodsWords } from '#renderer/print/goods-words.ts';
+import { reserveStock } from '#shared-calc/jobs/reserve-stock.ts';
+import { readMeasure } from '#shared-calc/papers/read-measure.ts';
+import { jobOptions } from './job-options.ts';
+import { StockEntryCard } from './stock-entry-card.tsx';
+import type { StoreRow } from './store-rows.ts';
+import { takeSome } from './store-writes.ts';
+
+interface SlipParts {
+  readonly row: StoreRow | undefined;
+  readonly context: BookContext;
+  readonly hands: MoneyHands;
+}
+
+/** About one material: use some of it, keep some for a job, and every bag of it that lies there. */
+export function StoreSlip({ row, context, hands }: SlipParts) {
+  return (
+    <aside class="slip record" aria-label="About the chosen material" id="slip" tabIndex={-1}>
+      {row ? (
+        <>
+          <header>
+            <p class="where">Store</p>
+            <h2>
+              {row.material} {row.label}
+            </h2>
+            <p class="name-in-rules">{goodsWords(row.free, row.unit, context.display)} free for any job</p>
+          </header>
+          <TakeOrKeep key={row.material} row={row} context={context} hands={hands} />
+          {row.entries.map((entry) => (
+            <StockEntryCard key={entry.id} entry={entry} unit={row.unit} context={context} hands={hands} />
+          ))}
+        </>
+      ) : (
+        <p class="aside">Choose a material to use it, keep it for a job or put it right.</p>
+      )}
+    </aside>
+  );
+}
+
+function TakeOrKeep({ row, context: { records, display, today }, hands }: SlipParts & { readonly row: StoreRow }) {
+  const [text, setText] = useState('');
+  const [job, setJob] = useState(hands.job.peek() ?? '');
+  const { material, unit } = row;
+  const amount = readMeasure(text, { name: 'Amount', stored: unit, low: 1e-6, mayBeEmpty: true }, display);
+  const wanted = amount.ok ? amount.value : undefined;
+  const use = () => {
+    if (wanted === undefined) return;
+    const asked = { material, amount: wanted, on: today, ...(job !== '' && { job }) };
+    if (hands.act(takeSome(hands.records.peek(), asked)) === undefined) setText('');
+  };
+  const keep = () => {
+    if (wanted === undefined || job === '') return;
+    const done = told(reserveStock(hands.records.peek(), { job, material, amount: wanted, on: today }));
+    if (hands.act(done) === undefined) setText('');
+  };
+  return (
+    <section>
+      <h3>Use some, or keep it for a job</h3>
+      <div class="entries">
+        <TextEntry
+          label="Amount"
+          unit={unit === 'each' ? '' : unit}
+          figure
+          text={text}
+          typing={setText}
+          wrong={amount.ok ? undefined : amount.fault}
+        />
+        <ChoiceEntry label="Job" value={job} options={jobOptions(records, 'no job')} choose={setJob} />
+      </div>
+      <div class="pair">
+        <button class="button" type="button" disabled={wanted === undefined || job === ''} onClick={keep}>
+          Keep for {job === '' ? 'a job' : job}
+        </button>
+        <button class="button act" type="button" disabled={wanted === undefined} onClick={use}>
+          Use
+        </button>
+      </div>
+    </section>
+  );
+}

@@ -1,0 +1,28 @@
+import type { BookHands } from '#renderer/books/book-hands.ts';
+import { bookPlace } from '#renderer/books/book-place.tsx';
+import { listImport } from '#renderer/files/list-import.tsx';
+import type { PlaceView } from '#renderer/frame/page-view.ts';
+import type { Route } from '#renderer/frame/place-route.ts';
+import { importTanks } from '#shared-calc/papers/import-tanks.ts';
+import { previewRecords } from '#renderer/files/import-preview.ts';
+import { tankTable } from './tank-rows.ts';
+import { TankSlip } from './tank-slip.tsx';
+
+/** Tanks by their inside measurements, each with its price. */
+export function tankBookPlace(hands: BookHands): (route: Route) => PlaceView {
+  const list = listImport({
+    hands,
+    title: 'Take in a list of tanks',
+    needs:
+      'Headings: code, shape, length, height; and as you have them label, depth, dam, front vent, glass, base, bow, return, supplier, own, note. Measurements in mm, or with their unit.',
+    preview: (text, { records }) => previewRecords(importTanks(text, records)),
+  });
+  return bookPlace({
+    hands,
+    table: tankTable,
+    aside: 'inside sizes, glass to glass',
+    acts: [{ label: 'Take in a list', run: list.open }],
+    above: list.sheet,
+    slip: (row, context) => <TankSlip row={row} context={context} hands={hands} />,
+  });
+}

@@ -1,0 +1,72 @@
+import type { BookContext, BookHands } from '#renderer/books/book-hands.ts';
+import { PriceList } from '#renderer/books/price-list.tsx';
+import { SectionDrawing } from '#renderer/drawing/section-drawing.tsx';
+import { sectionGeometry } from '#renderer/drawing/section-geometry.ts';
+import { unitWords } from '#renderer/text/unit-words.ts';
+import { shownUnit, showValue } from '#shared-calc/quantity/shown-unit.ts';
+import type { Tank } from '#shared-calc/records/records.ts';
+import { OutsideForm } from './outside-form.tsx';
+import type { TankRow } from './tank-rows.ts';
+import { floorArea, tankSection } from './tank-section.ts';
+
+interface TankSlipParts {
+  readonly row: TankRow;
+  readonly context: BookContext;
+  readonly hands: BookHands;
+}
+
+/** A tank drawn from its own measurements, its outside size, its prices, and the jobs that have it. */
+export function TankSlip({ row: { id, tank, pack }, context, hands }: TankSlipParts) {
+  return (
+    <>
+      <header>
+        <p class="where">{tank.clientsOwn ? "Tank book, the client's own" : 'Tank book'}</p>
+        <h2>{tank.label === '' ? id : `${id} ${tank.label}`}</h2>
+      </header>
+      <TankDrawing tank={tank} />
+      <TankFacts tank={tank} context={context} />
+      <section>
+        <h3>Enter it by its outside size</h3>
+        <OutsideForm key={id} tank={tank} context={context} hands={hands} />
+      </section>
+      <section>
+        <h3>Prices</h3>
+        <PriceList pack={pack} of={id} context={context} hands={hands} />
+      </section>
+    </>
+  );
+}
+
+/** Room for the drawing in the slip, px: across beside its labels, and up. */
+const across = 200;
+const up = 190;
+
+function TankDrawing({ tank }: { readonly tank: Tank }) {
+  const figures = tankSection(tank);
+  const bounds = sectionGeometry(figures)?.bounds;
+  const scale = bounds ? Math.min(across / (bounds.right - bounds.left), up / (bounds.top - bounds.bottom)) : 0.2;
+  return (
+    <div class="drawn">
+      <SectionDrawing figures={figures} scale={scale} of={tank.id} />
+    </div>
+  );
+}
+
+function TankFacts({ tank, context: { records, display } }: { readonly tank: Tank; readonly context: BookContext }) {
+  const area = floorArea(tank);
+  const jobs = new Set([...records.size.values()].filter((size) => size.tank === tank.id).map(({ job }) => job));
+  return (
+    <dl class="facts">
+      <dt>Inside floor</dt>
+      <dd>
+        {area === undefined
+          ? 'not measured'
+          : `${showValue(area, 'm2', display)}\u00a0${unitWords(shownUnit('m2', display), display.currency)}`}
+      </dd>
+      <dt>Used by</dt>
+      <dd>
+        {jobs.size === 0 ? 'no job' : [...jobs].map((job) => `${job} ${records.job.get(job)?.title ?? ''}`).join(', ')}
+      </dd>
+    </dl>
+  );
+}

@@ -1,0 +1,32 @@
+import { useState } from 'preact/hooks';
+import { ChoiceEntry } from '#renderer/books/entry.tsx';
+import type { Theme } from '#renderer/look/wear-theme.ts';
+import { keepTheme, keptTheme } from './kept-theme.ts';
+
+const themes: readonly { readonly value: Theme; readonly label: string }[] = [
+  { value: 'system', label: 'as the machine has it' },
+  { value: 'light', label: 'light paper' },
+  { value: 'dark', label: 'dark paper' },
+];
+
+/** How this page looks here, and what the program is. */
+export function AboutPart() {
+  const [theme, setTheme] = useState(keptTheme(window));
+  const choose = (value: string) => {
+    const next = themes.find((each) => each.value === value)?.value ?? 'system';
+    keepTheme(window, next);
+    setTheme(next);
+  };
+  return (
+    <section class="workshop-group">
+      <h2>This page</h2>
+      <div class="entries">
+        <ChoiceEntry label="Paper" value={theme} options={themes} choose={choose} hint="for this machine alone" />
+      </div>
+      <p class="hint">
+        Loamwright is free software under the GNU General Public License, version 3 only: you may use it, look into it,
+        change it and hand it on. It comes without any warranty. It works without a network and sends nothing anywhere.
+      </p>
+    </section>
+  );
+}

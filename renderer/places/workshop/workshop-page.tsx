@@ -1,0 +1,221 @@
+import type { ComponentChildren } from 'preact';
+import type { BookContext, BookHands } from '#renderer/books/book-hands.ts';
+import { ChoiceEntry, SettledEntry } from '#renderer/books/entry.tsx';
+import type { Field } from '#renderer/books/field.ts';
+import { updateRecord } from '#renderer/books/put-record.ts';
+import { wordsField } from '#renderer/books/words-field.ts';
+import { unitWords } from '#renderer/text/unit-words.ts';
+import type { Workshop } from '#shared-calc/records/records.ts';
+import { ok } from '#shared-calc/result.ts';
+import { rescaleCoins } from './rescale-coins.ts';
+import {
+  currencyField,
+  unitChoices,
+  usualDecimals,
+  withOpenDay,
+  withUnitShown,
+  workshopFields,
+} from './workshop-fields.ts';
+
+interface WorkshopParts {
+  readonly context: BookContext;
+  readonly hands: BookHands;
+}
+
+/** What holds for the whole house: its letterhead, its money, its days and its habits. */
+export function WorkshopPage({ context, hands }: WorkshopParts) {
+  const settle = settler(context, hands);
+  return (
+    <>
+      <Group title="Letterhead">
+        <FieldEntry
+          field={wordsField<Workshop>('name', { title: 'Name' })}
+          workshop={context.workshop}
+          settle={settle}
+        />
+        <FieldEntry
+          field={wordsField<Workshop>('place', { title: 'Place' })}
+          workshop={context.workshop}
+          settle={settle}
+        />
+        {longFields.map((field) => (
+          <div key={field.key} class="wide-entry">
+            <FieldEntry field={field} workshop={context.workshop} settle={settle} lines />
+          </div>
+        ))}
+      </Group>
+      <Money context={context} hands={hands} />
+      {workshopFields(context).map(({ title, fields }) => (
+        <Group key={title} title={title}>
+          {fields.map((field) => (
+            <FieldEntry key={field.key} field={field} workshop={context.workshop} settle={settle} hint={field.hint} />
+          ))}
+        </Group>
+      ))}
+      <OpenDays context={context} hands={hands} />
+      <Units context={context} hands={hands} />
+    </>
+  );
+}
+
+/** Words on several lines stay on them. */
+const longFields: readonly Field<Workshop>[] = (
+  [
+    ['letterhead', 'Letterhead, as printed on a quote'],
+    ['terms', 'Terms'],
+    ['payment', 'How to pay'],
+  ] as const
+).map(([key, title]) => ({
+  ...wordsField<Workshop>(key, { title }),
+  read: (text, workshop) => ok({ ...workshop, [key]: text.trimEnd() }),
+}));
+
+type Settle = (field: Field<Workshop>, text: string) => string | undefined;
+
+function settler({ workshop }: BookContext, hands: BookHands): Settle {
+  return (field, text) => {
+    const read = field.read(text, workshop);
+    if (!read.ok) return read.fault;
+    const done = updateRecord(`${field.title.toLowerCase()} of the workshop`, 'workshop', {
+      from: workshop,
+      to: read.value,
+    });
+    if (!done.ok) return done.fault;
+    hands.apply(done.value);
+    return undefined;
+  };
+}
+
+interface FieldEntryParts {
+  readonly field: Field<Workshop>;
+  readonly workshop: Workshop;
+  readonly settle: Settle;
+  readonly lines?: boolean;
+  readonly hint?: string | undefined;
+}
+
+function FieldEntry({ field, workshop, settle, lines = false, hint }: FieldEntryParts) {
+  return (
+    <SettledEntry
+      label={field.title}
+      unit={field.unit}
+      figure={field.look === 'figure'}
+      text={field.entry(workshop)}
+      settle={(text) => settle(field, text)}
+      lines={lines}
+      longest={lines ? 10_000 : 2_000}
+      {...(hint !== undefined && { hint })}
+    />
+  );
+}
+
+function Group({ title, children }: { readonly title: string; readonly children: ComponentChildren }) {
+  return (
+    <section class="workshop-group">
+      <h2>{title}</h2>
+      <div class="entries">{children}</div>
+    </section>
+  );
+}
+
+function Money({ context, hands }: WorkshopParts) {
+  const { workshop, records } = context;
+  const usual = usualDecimals(workshop.currency);
+  const setDecimals = (text: string) => {
+    const done = rescaleCoins(records, Number(text));
+    if (done.ok) hands.apply(done.value);
+    else hands.refuse(done.fault);
+  };
+  const setSign = (sign: string) => {
+    const to = { ...workshop, decimalComma: sign === 'comma' };
+    const done = updateRecord(`decimal ${sign}`, 'workshop', { from: workshop, to });
+    if (done.ok) hands.apply(done.value);
+  };
+  return (
+    <Group title="Money and figures">
+      <FieldEntry
+        field={currencyField}
+        workshop={workshop}
+        settle={settler(context, hands)}
+        hint="EUR, GBP, or a word of one's own"
+      />
+      <ChoiceEntry
+        label="Decimals of the currency"
+        value={String(workshop.coinDecimals)}
+        options={['0', '1', '2', '3', '4'].map((value) => ({ value, label: value }))}
+        choose={setDecimals}
+        {...(usual !== undefined && { hint: `${workshop.currency} usually has ${usual}` })}
+      />
+      <ChoiceEntry
+        label="Decimal sign"
+        value={workshop.decimalComma ? 'comma' : 'point'}
+        options={[
+          { value: 'point', label: 'point, 12.5' },
+          { value: 'comma', label: 'comma, 12,5' },
+        ]}
+        choose={setSign}
+        hint="rules keep the point"
+      />
+    </Group>
+  );
+}
+
+const dayNames = ['Monday', 'Tuesday', 'Wednesday', 'Thursday', 'Friday', 'Saturday', 'Sunday'] as const;
+
+function OpenDays({ context: { workshop }, hands }: WorkshopParts) {
+  const set = (day: number, input: HTMLInputElement) => {
+    const to = withOpenDay(workshop, day, input.checked);
+    if (!to) {
+      input.checked = true;
+      return hands.refuse('The workshop is open on one day of the week at least.');
+    }
+    const label = `${input.checked ? 'open' : 'closed'} on ${dayNames[day - 1] ?? ''}`;
+    const done = updateRecord(label, 'workshop', { from: workshop, to });
+    if (done.ok) hands.apply(done.value);
+  };
+  return (
+    <section class="workshop-group">
+      <fieldset class="days">
+        <legend>
+          <h2>Open on</h2>
+        </legend>
+        {dayNames.map((name, at) => (
+          <label key={name}>
+            <input
+              type="checkbox"
+              checked={workshop.openWeekdays.includes(at + 1)}
+              onChange={(event) => set(at + 1, event.currentTarget)}
+            />{' '}
+            {name}
+          </label>
+        ))}
+      </fieldset>
+      <p class="hint">Days on which you are shut besides stand in the rate book.</p>
+    </section>
+  );
+}
+
+function Units({ context: { workshop }, hands }: WorkshopParts) {
+  const set = (kind: string, unit: string) => {
+    const to = withUnitShown(workshop, kind, unit);
+    const label = unit === '' ? `${kind} as each line has it` : `${kind} shown in ${unit}`;
+    const done = updateRecord(label, 'workshop', { from: workshop, to });
+    if (done.ok) hands.apply(done.value);
+  };
+  return (
+    <Group title="Units shown">
+      {unitChoices.map(({ kind, units }) => (
+        <ChoiceEntry
+          key={kind}
+          label={`${kind.charAt(0).toUpperCase()}${kind.slice(1)}`}
+          value={workshop.unitsShown[kind] ?? ''}
+          options={[
+            { value: '', label: 'as each line has it' },
+            ...units.map((unit) => ({ value: unit, label: unitWords(unit, workshop.currency) })),
+          ]}
+          choose={(unit) => set(kind, unit)}
+        />
+      ))}
+    </Group>
+  );
+}

@@ -1,0 +1,43 @@
+import { contextNow } from '#renderer/books/book-hands.ts';
+import { fileSheets, type FileHands } from '#renderer/files/file-sheets.tsx';
+import type { PlaceView } from '#renderer/frame/page-view.ts';
+import { AboutPart } from './about-part.tsx';
+import { WorkshopPage } from './workshop-page.tsx';
+import './workshop.css';
+import '#renderer/books/books.css';
+
+/** The workshop's own page: what it is called, how it counts, and its file. */
+export function workshopPlace(hands: FileHands): () => PlaceView {
+  const files = fileSheets(hands);
+  return () => {
+    const context = contextNow(hands);
+    const { name, path, notices } = hands.info.value;
+    return {
+      about: context.workshop.name,
+      aside: '',
+      acts: files.acts,
+      look: 'workshop-place',
+      work: (
+        <div class="place-page workshop-page">
+          <WorkshopPage context={context} hands={hands} />
+          <section class="workshop-group">
+            <h2>The book</h2>
+            <p>
+              <b>{name}</b> <span class="aside">{path}</span>
+            </p>
+            {notices.map((says) => (
+              <p key={says} class="caution">
+                {says}
+              </p>
+            ))}
+            <p class="hint">
+              Every edit is in the book at once. A copy of each day is kept beside it, the last 14 of them.
+            </p>
+          </section>
+          <AboutPart />
+          {files.sheet()}
+        </div>
+      ),
+    };
+  };
+}

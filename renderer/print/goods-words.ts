@@ -1,0 +1,43 @@
+import { readUnits } from '#renderer/store/figure-words.ts';
+import { showWithUnit, type Display } from '#shared-calc/quantity/shown-unit.ts';
+import { toBase, unitOf } from '#shared-calc/quantity/unit.ts';
+import { cleanNoise, writeNumber } from '#shared-calc/quantity/write-figure.ts';
+
+/** An amount of goods as a builder says it: `16.84 L`, `3`, `0.25 m²`. */
+export function goodsWords(amount: number, unit: string, display: Display): string {
+  if (unit === 'each') return writeNumber(amount, Number.isInteger(cleanNoise(amount)) ? 0 : 2, display);
+  return readUnits(showWithUnit(toBase(amount, unitOf(unit)), unit, display), display);
+}
+
+/** What one pack holds, in the unit it is sold in: `45 L`, `5 pieces`, `1 piece`. */
+export function packWords(amount: number, unit: string, display: Display): string {
+  const holds = cleanNoise(amount);
+  const figure = display.decimalComma ? String(holds).replace('.', ',') : String(holds);
+  if (unit === 'each') return holds === 1 ? '1\u00a0piece' : `${figure}\u00a0pieces`;
+  return readUnits(`${figure}\u00a0${unit}`, display);
+}
+
+interface PacksTaken {
+  readonly sale: 'packs' | 'cut' | 'own';
+  readonly unit: string;
+  readonly packs: readonly { readonly amount: number; readonly count: number }[];
+}
+
+/** Packs to buy: `1 × 45 L, 2 × 10 L`; `cut to size`; `own` where nothing is ever bought. */
+export function packsWords({ sale, unit, packs }: PacksTaken, display: Display): string {
+  if (sale === 'cut') return 'cut to size';
+  if (sale === 'own') return 'our own';
+  const say = ({ amount, count }: PacksTaken['packs'][number]) =>
+    unit === 'each' && amount === 1 ? String(count) : `${count} × ${packWords(amount, unit, display)}`;
+  return packs.map(say).join(', ');
+}
+
+/** A line of an order as it is read on paper: `1 x 1 each` as `1`, `0.25 m2` as `0.25 m²`. */
+export function orderWords(what: string): string {
+  return what
+    .replace(/^(\d+) x 1 each$/, '$1')
+    .replace(/^(\d+) x ([\d.]+) each$/, '$1 × pack of $2')
+    .replace(/^([\d.]+) each$/, '$1')
+    .replace(/^([\d.]+) m2$/, (_, area: string) => `${writeNumber(Number(area), 4, { group: false })} m²`)
+    .replaceAll(' x ', ' × ');
+}

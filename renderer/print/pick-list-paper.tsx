@@ -1,0 +1,71 @@
+import type { PickList, PickRow } from '#shared-calc/papers/pick-list.ts';
+import { readUnits } from '#renderer/store/figure-words.ts';
+import type { Display } from '#shared-calc/quantity/shown-unit.ts';
+import { Letterhead, Paper } from './paper.tsx';
+
+export interface PickListPaperParts {
+  /** `J02 Reading room` */
+  readonly title: string;
+  readonly letterhead: readonly string[];
+  readonly lists: readonly PickList[];
+  readonly display: Display;
+}
+
+/** A page a size: what to have ready on build day, in the order of use, to be ticked with wet hands. */
+export function PickListPaper({ title, letterhead, lists, display }: PickListPaperParts) {
+  return (
+    <Paper label="Pick list" foot={`Pick list, ${title}`} look="large">
+      {lists.map((list) => (
+        <section key={list.size} class="sheet-of-list">
+          <Letterhead title={`Pick list ${list.size}`} who={letterhead.slice(0, 1)} />
+          <p>
+            {title}. {list.tank}
+            {list.builds > 1 && `; this list for each of ${list.builds}`}.
+          </p>
+          <table class="paper-lines">
+            <thead>
+              <tr>
+                <th scope="col" class="to-tick">
+                  <span class="unseen">ticked</span>
+                </th>
+                <th scope="col">What</th>
+                <th scope="col" class="n">How much</th>
+                <th scope="col">Where from</th>
+                <th scope="col">Who brings it</th>
+              </tr>
+            </thead>
+            {[...Map.groupBy(list.rows, (row) => row.section)].map(([section, rows]) => (
+              <tbody key={section} class="part">
+                <tr>
+                  <th scope="rowgroup" colSpan={5}>
+                    {section}
+                  </th>
+                </tr>
+                {rows.map((row) => (
+                  <TickRow key={row.line} row={row} display={display} />
+                ))}
+              </tbody>
+            ))}
+          </table>
+        </section>
+      ))}
+    </Paper>
+  );
+}
+
+function TickRow({ row, display }: { readonly row: PickRow; readonly display: Display }) {
+  return (
+    <tr>
+      <td class="to-tick">
+        <span />
+      </td>
+      <td>
+        {row.label}
+        {row.material.toLowerCase() !== row.label.toLowerCase() && <small> {row.material}</small>}
+      </td>
+      <td class="n">{readUnits(row.amount, display).replace(/\u00a0each$/, '')}</td>
+      <td>{row.from}</td>
+      <td>{row.brings}</td>
+    </tr>
+  );
+}

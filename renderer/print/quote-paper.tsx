@@ -1,0 +1,120 @@
+import type { QuoteModel } from '#shared-calc/papers/quote-model.ts';
+import { readUnits } from '#renderer/store/figure-words.ts';
+import type { Line } from '#shared-calc/records/records.ts';
+import type { Display } from '#shared-calc/quantity/shown-unit.ts';
+import { Facts, Letterhead, Paper } from './paper.tsx';
+import { paperDay, paperMoney } from './paper-words.ts';
+import { QuotePrices } from './quote-prices.tsx';
+import { SizeDrawings } from './size-drawings.tsx';
+
+interface QuotePaperParts {
+  readonly model: QuoteModel;
+  /** The recipe's lines as they stood, for the drawings. */
+  readonly lines: readonly Line[];
+  readonly display: Display;
+}
+
+/** A quote as the client reads it; one without a number has not been issued yet. */
+export function QuotePaper({ model, lines, display }: QuotePaperParts) {
+  const name = quoteName(model);
+  return (
+    <Paper label={name} foot={name}>
+      <Letterhead title={name} who={letterheadOf(model)} />
+      <section class={model.sizes.length === 1 ? 'brief beside' : 'brief'}>
+        <div>
+          <p>{introOf(model)}</p>
+          <Facts facts={factsOf(model, display)} />
+        </div>
+        <SizeDrawings sizes={model.sizes} lines={lines} />
+      </section>
+      <QuotePrices model={model} display={display} />
+      <Found model={model} display={display} />
+      <Cautions model={model} display={display} />
+      <section class="sign-here">
+        <p>Accepted for {model.client === '' ? 'the client' : model.client}</p>
+        <p>Name in full</p>
+        <p>Date</p>
+      </section>
+    </Paper>
+  );
+}
+
+/** `Quote Q-0027, revision A`; a draft says that it is none yet. */
+export function quoteName({ number, revision }: Pick<QuoteModel, 'number' | 'revision'>): string {
+  return number === '' ? 'Quote, not issued yet' : `Quote ${number}, revision ${revision}`;
+}
+
+function letterheadOf({ letterhead, workshop, place }: QuoteModel): readonly string[] {
+  return letterhead.length > 0 ? letterhead : [workshop, place].filter((line) => line !== '');
+}
+
+/** `Reading room: T05, 600 × 445 × 600 mm inside, full kit; 2 of T07, ...` */
+function introOf({ title, sizes }: QuoteModel): string {
+  const told = sizes.map(({ size, inside, kit, count }) => {
+    const parts = [count === 1 ? size : `${count} of ${size}`, inside && `${inside} inside`, kit && `${kit} kit`];
+    return parts.filter((part) => part !== '').join(', ');
+  });
+  return `${title}: ${told.join('; ')}.`;
+}
+
+function factsOf(model: QuoteModel, display: Display): readonly (readonly [string, string])[] {
+  const money = (text: string) => `${paperMoney(text, display)}\u00a0${model.currency}`;
+  const issued = model.number !== '';
+  return [
+    ['For', [model.client, model.contact].filter((each) => each !== '').join(', ')],
+    ['Place', model.site],
+    [issued ? 'Issued' : 'Prices of', issued ? `${paperDay(model.issuedOn)}${pricesOf(model)}` : paperDay(model.pricesOn)],
+    [issued ? 'Holds until' : 'Would hold until', paperDay(model.validUntil)],
+    ['Price', `${money(model.gross)}, tax included`],
+    ['Deposit', `${money(model.deposit)} with the order`],
+  ];
+}
+
+function pricesOf({ issuedOn, pricesOn }: QuoteModel): string {
+  return issuedOn === pricesOn ? ', at the prices of that day' : `, at the prices of ${paperDay(pricesOn)}`;
+}
+
+interface PartProps {
+  readonly model: QuoteModel;
+  readonly display: Display;
+}
+
+function Found({ model: { assumed }, display }: PartProps) {
+  if (assumed.length === 0) return null;
+  return (
+    <section class="found">
+      <h3>Found at the survey, or assumed</h3>
+      <ul>
+        {assumed.map(({ label, value }) => (
+          <li key={label}>
+            {label}: {readUnits(value, display)}
+          </li>
+        ))}
+      </ul>
+    </section>
+  );
+}
+
+/** What nobody decides about is a note to our own figures, and not for the client. */
+function Cautions({ model, display }: PartProps) {
+  const { sizes } = model;
+  const cautions = model.cautions.filter(({ decides }) => decides !== '');
+  if (cautions.length === 0) return null;
+  const where = (of: readonly string[]) => (of.length === 0 || sizes.length < 2 ? '' : `${of.join(', ')}: `);
+  return (
+    <section>
+      <h3>Cautions, and who decides</h3>
+      <dl class="cautions">
+        {cautions.map(({ says, decides, sizes: of }) => (
+          <div key={says}>
+            <dt>
+              {where(of)}
+              {readUnits(says, display).replaceAll(/\u00a0d\b/g, '\u00a0days')}
+            </dt>
+            <dd>{decides} decides</dd>
+          </div>
+        ))}
+      </dl>
+    </section>
+  );
+}

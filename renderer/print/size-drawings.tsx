@@ -1,0 +1,41 @@
+import { SectionDrawing } from '#renderer/drawing/section-drawing.tsx';
+import type { SectionFigures } from '#renderer/drawing/section-figures.ts';
+import type { QuoteSize } from '#shared-calc/papers/quote-sizes.ts';
+import type { Line } from '#shared-calc/records/records.ts';
+import { drawingScale } from './drawing-scale.ts';
+import { frozenSection } from './frozen-section.ts';
+
+interface DrawingsParts {
+  readonly sizes: readonly QuoteSize[];
+  readonly lines: readonly Line[];
+}
+
+/** The sections of a quote's sizes, all to one scale. */
+export function SizeDrawings({ sizes, lines }: DrawingsParts) {
+  return <DrawnSizes sizes={sizes.map((size) => ({ size: size.size, figures: frozenSection(size, lines) }))} />;
+}
+
+export interface DrawnSize {
+  readonly size: string;
+  readonly figures: SectionFigures;
+}
+
+/** Sections side by side, side on, front at the left; what nobody has measured is left out. */
+export function DrawnSizes({ sizes }: { readonly sizes: readonly DrawnSize[] }) {
+  const drawn = sizes.filter(({ figures }) => (figures.overallDepth ?? 0) > 0 && (figures.insideHeight ?? 0) > 0);
+  if (drawn.length === 0) return null;
+  const { scale, labels } = drawingScale(drawn.map(({ figures }) => figures));
+  return (
+    <figure class="drawn-sizes">
+      <div class="row">
+        {drawn.map(({ size, figures }) => (
+          <div key={size} class={labels ? 'labelled' : undefined}>
+            <SectionDrawing figures={figures} scale={scale} of={`Tank ${size}`} labels={labels} />
+            <p>{size}</p>
+          </div>
+        ))}
+      </div>
+      <figcaption>Side on, front at left, {drawn.length > 1 ? 'all to one scale' : 'drawn to scale'}. Depths in mm.</figcaption>
+    </figure>
+  );
+}

@@ -1,0 +1,112 @@
+import { effect, signal, untracked, type ReadonlySignal, type Signal } from '@preact/signals';
+import type { Display } from '#shared-calc/quantity/shown-unit.ts';
+import type { IssuedQuote, Job, Records } from '#shared-calc/records/records.ts';
+import type { BenchSource } from './bench-source.ts';
+import { showBench, type ShownBench } from './bench-view.ts';
+import type { BookStore } from './book-store.ts';
+import type { Clock } from './clock.ts';
+import { readLines, type ReadLines } from './find-ring.ts';
+import { jobSource } from './job-source.ts';
+import { kept } from './kept.ts';
+import { quoteSource } from './quote-source.ts';
+import { workBench, type WorkedBench } from './worked-bench.ts';
+import type { WriteDesk } from './write-boxes.ts';
+
+/** What lies on the bench. */
+export interface Laid {
+  /** A job's or an issued quote's id. */
+  readonly id: string;
+  readonly job: string | undefined;
+  readonly worked: WorkedBench;
+  readonly shown: ShownBench;
+}
+
+export interface BenchDesk {
+  readonly laid: ReadonlySignal<Laid | undefined>;
+  readonly lay: (id: string | undefined) => void;
+  /** What writing goes by; `undefined` where nothing can be written. */
+  readonly writing: () => WriteDesk | undefined;
+  readonly close: () => void;
+}
+
+export interface DeskParts {
+  readonly book: BookStore;
+  readonly clock: Clock;
+  readonly display: ReadonlySignal<Display>;
+}
+
+/** Columns worked at once when a job is laid down: more are hardly in sight. */
+const FIRST_SIGHT = 8;
+
+/** Keeps one bench over all edits of its job; another job, another bench. */
+export function benchDesk(parts: DeskParts): BenchDesk {
+  const { book } = parts;
+  const laid = signal<Laid | undefined>(undefined);
+  const wanted = signal<string | undefined>(undefined);
+  const sourceOf = jobSource();
+  const keptLines = kept<ReadLines>();
+  const stop = effect(() => {
+    const records = book.records.value;
+    const { today } = book.info.value;
+    const id = wanted.value;
+    untracked(() => {
+      const quote = records.issuedQuote.get(id ?? '');
+      if (quote) return layQuote(parts, laid, quote);
+      const job = wantedJob(records, id);
+      const source = job && sourceOf(records, job, today);
+      return source ? put(parts, laid, { id: job.id, job: job.id, source }) : clear(laid);
+    });
+  });
+  return {
+    laid,
+    lay: (id) => (wanted.value = id),
+    writing: () => {
+      const now = laid.peek();
+      if (now?.job === undefined) return undefined;
+      const source = now.worked.source();
+      const read = keptLines([source.lines], () => readLines(source.lines));
+      return { records: book.records.peek(), job: now.job, source, faces: now.shown.faces(), read };
+    },
+    close: () => {
+      stop();
+      clear(laid);
+    },
+  };
+}
+
+interface Put extends Pick<Laid, 'id' | 'job'> {
+  readonly source: BenchSource;
+}
+
+/** The same job takes its changes over; another one comes with a bench of its own. */
+function put({ clock, display }: DeskParts, laid: Signal<Laid | undefined>, { id, job, source }: Put): void {
+  const now = laid.peek();
+  if (now?.id === id && now.job === job) {
+    now.worked.take(source, now.shown.inSight());
+    return;
+  }
+  const keys = source.columns.slice(0, FIRST_SIGHT).map((column) => column.key);
+  const worked = workBench(source, keys, clock);
+  laid.value = { id, job, worked, shown: showBench({ worked, display, clock }) };
+  now?.worked.close();
+}
+
+/** A quote stays as it was issued, so that it is laid down once. */
+function layQuote(parts: DeskParts, laid: Signal<Laid | undefined>, quote: IssuedQuote): void {
+  const source = laid.peek()?.id === quote.id ? undefined : quoteSource(quote);
+  if (source) put(parts, laid, { id: quote.id, job: undefined, source });
+}
+
+function clear(laid: Signal<Laid | undefined>): void {
+  const now = laid.peek();
+  laid.value = undefined;
+  now?.worked.close();
+}
+
+/** The job asked for, or the first that is not closed, or the last there is. */
+function wantedJob(records: Pick<Records, 'job'>, id: string | undefined): Job | undefined {
+  const asked = records.job.get(id ?? '');
+  if (asked) return asked;
+  const jobs = [...records.job.values()];
+  return jobs.find((job) => job.state !== 'closed') ?? jobs.at(-1);
+}

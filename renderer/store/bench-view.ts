@@ -1,0 +1,183 @@
+import { computed, signal, type ReadonlySignal, type Signal } from '@preact/signals';
+import type { BenchView, BoxView, HeadView } from '#renderer/bench/view-model.ts';
+import type { Display } from '#shared-calc/quantity/shown-unit.ts';
+import { sameData } from '#shared-calc/records/same-data.ts';
+import { benchScans, type BenchScans, type LoudTotals } from './bench-scans.ts';
+import type { BenchColumn, BenchSource } from './bench-source.ts';
+import { boxView, sameBoxView } from './box-view.ts';
+import type { Clock } from './clock.ts';
+import { footBox, footRows } from './foot-boxes.ts';
+import { calledOf, headView } from './head-view.ts';
+import { headline } from './headlines.ts';
+import { kept } from './kept.ts';
+import { lineFaces, type LineFace, type LineFaces } from './line-faces.ts';
+import { noFolds, sectionRows, titleOfSection, type Folds } from './section-rows.ts';
+import type { WorkedBench } from './worked-bench.ts';
+
+/** What the page shows of a worked bench. */
+export interface ShownBench {
+  readonly view: ReadonlySignal<BenchView>;
+  readonly folds: Signal<Folds>;
+  readonly faces: () => LineFaces;
+  readonly scans: BenchScans;
+  /** Columns of which boxes were asked for since the last view. */
+  readonly inSight: () => readonly string[];
+}
+
+export interface ShowParts {
+  readonly worked: WorkedBench;
+  readonly display: ReadonlySignal<Display>;
+  readonly clock: Clock;
+}
+
+interface ColumnViews {
+  readonly stamp: string;
+  readonly boxes: Map<string, BoxView | undefined>;
+  readonly before: ReadonlyMap<string, BoxView | undefined>;
+}
+
+/** A view of the bench that is made anew with every change, out of boxes that stay the same objects. */
+export function showBench({ worked, display, clock }: ShowParts): ShownBench {
+  const folds = signal<Folds>(noFolds);
+  const scanned = signal(0);
+  const scans = benchScans(worked, clock, () => (scanned.value += 1));
+  const keptFaces = kept<LineFaces>();
+  const faces = () =>
+    keptFaces([worked.source().lines, display.value], () => lineFaces(worked.source().lines, display.value));
+  const parts: Parts = {
+    worked,
+    scans,
+    faces,
+    columns: new Map(),
+    heads: new Map(),
+    seen: new Set(),
+    seenBefore: new Set(),
+  };
+  const view = computed<BenchView>(() => {
+    void scanned.value;
+    void worked.version.value;
+    return viewOf(parts, folds.value);
+  });
+  return {
+    view,
+    folds,
+    faces,
+    scans,
+    inSight: () => [...new Set([...parts.seen, ...parts.seenBefore])].slice(0, MOST_IN_SIGHT),
+  };
+}
+
+interface Parts {
+  readonly worked: WorkedBench;
+  readonly scans: BenchScans;
+  readonly faces: () => LineFaces;
+  readonly columns: Map<string, ColumnViews>;
+  readonly heads: Map<string, { readonly stamp: string; readonly column: BenchColumn; readonly head: HeadView }>;
+  /** Columns of which boxes were asked for since the last view, and between the two before. */
+  seen: Set<string>;
+  seenBefore: ReadonlySet<string>;
+}
+
+/** No more columns than these can be in sight. */
+const MOST_IN_SIGHT = 24;
+
+function viewOf(parts: Parts, folds: Folds): BenchView {
+  const { worked, scans } = parts;
+  const source = worked.source();
+  const faces = parts.faces();
+  const totals = scans.totals();
+  const byKey = new Map(source.columns.map((column) => [column.key, column]));
+  if (parts.seen.size > 0) {
+    parts.seenBefore = parts.seen;
+    parts.seen = new Set();
+  }
+  return {
+    recipe: { title: `${source.recipe.id} ${source.recipe.title.toLowerCase()}`, aside: recipeAside(source) },
+    rows: sectionRows({ faces, totals, folds, asideOf: (face) => partsAside(face, { faces, totals, source }) }),
+    foot: footRows(faces.display),
+    columns: source.columns.map((column) => headFor(parts, column)),
+    boxOf: (row, key) => {
+      const column = byKey.get(key);
+      return column && worked.isWorked(key) ? boxFor(parts, row, column) : undefined;
+    },
+    footOf: (row, key) => {
+      const column = byKey.get(key);
+      if (!column || !worked.isWorked(key)) return { figure: '', flags: [], spoken: 'not worked yet', copied: '' };
+      return footBox(row, { worked, faces, column: key, called: calledOf(column), scan: scans.of(key) });
+    },
+  };
+}
+
+/** The box of before, as long as nothing of its column changed, and where it changed but reads the same. */
+function boxFor(parts: Parts, row: string, column: BenchColumn): BoxView | undefined {
+  const views = viewsOf(parts, column);
+  if (views.boxes.has(row)) return views.boxes.get(row);
+  const made = makeBox(parts, row, column);
+  const before = views.before.get(row);
+  const box = made && sameBoxView(before, made) ? before : made;
+  views.boxes.set(row, box);
+  return box;
+}
+
+function makeBox({ worked, faces }: Parts, row: string, column: BenchColumn): BoxView | undefined {
+  const shown = faces();
+  const face = shown.of(row);
+  if (!face) return headline(worked.bench(), column.key, titleOfSection(row), shown);
+  const { issued } = worked.source();
+  return boxView(face, { bench: worked.bench(), column: column.key, called: calledOf(column), faces: shown, issued });
+}
+
+function viewsOf(parts: Parts, column: BenchColumn): ColumnViews {
+  parts.seen.add(column.key);
+  const known = parts.columns.get(column.key);
+  const stamp = stampOf(parts, column);
+  if (known?.stamp === stamp) return known;
+  const before = new Map([...(known?.before ?? []), ...(known?.boxes ?? [])]);
+  const next = { stamp, boxes: new Map<string, BoxView | undefined>(), before };
+  parts.columns.set(column.key, next);
+  return next;
+}
+
+const facesOrder = new WeakMap<LineFaces, number>();
+let facesMade = 0;
+
+/** Changes whenever a box of the column may read otherwise. */
+function stampOf({ worked, faces }: Parts, column: BenchColumn): string {
+  const shown = faces();
+  const order = facesOrder.get(shown) ?? (facesMade += 1);
+  facesOrder.set(shown, order);
+  return `${worked.revision(column.key)} ${order} ${column.label}`;
+}
+
+function headFor(parts: Parts, column: BenchColumn): HeadView {
+  const { worked, faces, heads } = parts;
+  const known = heads.get(column.key);
+  const ready = worked.isWorked(column.key);
+  const stamp = `${stampOf(parts, column)} ${ready}`;
+  if (known?.stamp === stamp && known.column === column) return known.head;
+  const made = headView(column, ready ? worked.bench() : undefined, faces(), worked.source().issued !== undefined);
+  const head = known && sameData(known.head, made) ? known.head : made;
+  heads.set(column.key, { stamp, column, head });
+  return head;
+}
+
+function recipeAside({ issued, whole }: BenchSource): string {
+  if (issued !== undefined) return `as it stood in quote ${issued}`;
+  if (whole.size === 0) return '';
+  return whole.size === 1 ? '1 value for the whole job' : `${whole.size} values for the whole job`;
+}
+
+interface AsideParts {
+  readonly faces: LineFaces;
+  readonly totals: LoudTotals;
+  readonly source: BenchSource;
+}
+
+/** `3 parts` beside a part of a mix, where all sizes follow the house. */
+function partsAside({ line }: LineFace, { faces, totals, source }: AsideParts): string {
+  const parts = line.inset ? faces.of(line.name.replace(/_need$/, '_parts')) : undefined;
+  if (!parts || parts.line.name === line.name || (totals.get(parts.line.name)?.get('local') ?? 0) > 0) return '';
+  const text = source.job.get(parts.line.name) ?? parts.line.text;
+  if (!/^[\d.]+$/.test(text)) return '';
+  return Number(text) === 1 ? '1 part' : `${text} parts`;
+}

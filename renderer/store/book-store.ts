@@ -1,0 +1,143 @@
+import { computed, signal, type ReadonlySignal } from '@preact/signals';
+import type { Bridge, BridgeNews } from '#renderer/bridge.ts';
+import type { QuietLineView } from '#renderer/frame/frame-view.ts';
+import type { BookInfo } from '#shared-calc/contract/channels.ts';
+import { fromRecordLists } from '#shared-calc/contract/record-lists.ts';
+import type { MenuAct } from '#shared-calc/contract/news.ts';
+import { applyChange, isEmptyChange, type Change } from '#shared-calc/records/change.ts';
+import type { Records } from '#shared-calc/records/records.ts';
+import { failed, ok, type Result } from '#shared-calc/result.ts';
+import { bookFollower, type BookFollower } from './book-follower.ts';
+import type { Clock } from './clock.ts';
+import { savedWords } from './saved-words.ts';
+import { editsIn, type Written, type WriteStep } from './write-steps.ts';
+
+/** The last thing said in the quiet line. */
+export interface Said {
+  readonly words: string;
+  readonly refused: boolean;
+}
+
+/** What the desktop's menu or another part of the program asks of the page. */
+export type PageAsk = { readonly is: 'do'; readonly act: MenuAct } | { readonly is: 'go'; readonly place: string };
+
+/** The book as this page has it: every edit is in it at once, and goes to the service in order. */
+export interface BookStore {
+  readonly records: ReadonlySignal<Records>;
+  readonly info: ReadonlySignal<BookInfo>;
+  /** Edits that the book has not taken yet. */
+  readonly waiting: ReadonlySignal<number>;
+  readonly reached: ReadonlySignal<boolean>;
+  /** Goes up each time the book has taken everything there is. */
+  readonly settled: ReadonlySignal<number>;
+  readonly line: ReadonlySignal<QuietLineView>;
+  /** Made at once on the page; a refusal takes it back and is said. An empty change does nothing. */
+  readonly apply: (change: Change) => void;
+  /** The same for an act that may refuse; answers its sentence, which is said too. */
+  readonly act: (change: Result<Change, string>) => string | undefined;
+  readonly undo: () => void;
+  readonly redo: () => void;
+  readonly issue: (job: string) => Promise<Result<Written, string>>;
+  readonly restore: (file: string) => Promise<Result<Written, string>>;
+  /** Reading channels and those over files. */
+  readonly call: Bridge['call'];
+  readonly say: (words: string) => void;
+  readonly refuse: (sentence: string) => void;
+  readonly onAsk: (listener: (ask: PageAsk) => void) => () => void;
+  readonly close: () => void;
+}
+
+export interface BookParts {
+  readonly bridge: Bridge;
+  readonly clock: Clock;
+  readonly first: { readonly info: BookInfo; readonly records: Records };
+}
+
+/** Opens the page's book on what the service answered first. */
+export function openBookStore({ bridge, clock, first }: BookParts): BookStore {
+  const said = signal(firstSaid(first.info));
+  const say = (words: string) => (said.value = { words, refused: false });
+  const refuse = (words: string) => (said.value = { words, refused: true });
+  const records = signal(first.records);
+  const steps = signal<readonly WriteStep[]>([]);
+  const follower = bookFollower({ bridge, clock, first, records, steps, say, refuse });
+  const waiting = computed(() => editsIn(steps.value).length);
+  const { info, reached, slow } = follower;
+  const line = computed<QuietLineView>(() => ({
+    saved: savedWords({
+      waiting: waiting.value,
+      reached: reached.value,
+      slow: slow.value,
+      savedAt: info.value.savedAt,
+    }),
+    ...stepsBack(info.value, editsIn(steps.value)),
+    ...(said.value && { said: said.value }),
+  }));
+  const asks = new Set<(ask: PageAsk) => void>();
+  const apply = (change: Change) => {
+    if (isEmptyChange(change)) return;
+    records.value = applyChange(records.peek(), change);
+    said.value = undefined;
+    follower.put({ act: 'apply', change });
+  };
+  return {
+    records,
+    info,
+    waiting,
+    reached,
+    settled: follower.settled,
+    line,
+    apply,
+    act: (done) => actOn(done, apply, refuse),
+    undo: () => follower.put({ act: 'undo' }),
+    redo: () => follower.put({ act: 'redo' }),
+    issue: (job) => new Promise((told) => follower.put({ act: 'issue', job, told })),
+    restore: (file) => new Promise((told) => follower.put({ act: 'restore', file, told })),
+    call: bridge.call,
+    say,
+    refuse,
+    onAsk: (listener) => {
+      asks.add(listener);
+      return () => void asks.delete(listener);
+    },
+    close: bridge.onChanged((news) => hear(news, asks, follower)),
+  };
+}
+
+function hear(news: BridgeNews, asks: ReadonlySet<(ask: PageAsk) => void>, follower: BookFollower): void {
+  if (news.is === 'do' || news.is === 'go') for (const ask of asks) ask(news);
+  else follower.hear(news);
+}
+
+function firstSaid({ notices: [notice] }: BookInfo): Said | undefined {
+  return notice === undefined ? undefined : { words: notice, refused: true };
+}
+
+function actOn(
+  done: Result<Change, string>,
+  apply: (change: Change) => void,
+  refuse: (sentence: string) => void,
+): string | undefined {
+  if (done.ok) apply(done.value);
+  else refuse(done.fault);
+  return done.ok ? undefined : done.fault;
+}
+
+/** An edit that is still on its way is the next to be undone, and leaves nothing to redo. */
+function stepsBack({ undo, redo }: BookInfo, edits: readonly Change[]): Pick<QuietLineView, 'undo' | 'redo'> {
+  const last = edits.at(-1)?.label ?? undo;
+  return {
+    ...(last !== undefined && { undo: last }),
+    ...(edits.length === 0 && redo !== undefined && { redo }),
+  };
+}
+
+/** Reads the book for the first time, as often as it takes. */
+export async function readFirst(bridge: Bridge, clock: Clock): Promise<Result<BookParts['first'], string>> {
+  for (let turn = 0; ; turn += 1) {
+    const read = await bridge.call('book.read', {});
+    if (read.ok) return ok({ info: read.value.info, records: fromRecordLists(read.value.records) });
+    if (turn >= 5 || !read.fault.readAgain) return failed(read.fault.says);
+    await new Promise<void>((resolve) => clock.after(500, resolve));
+  }
+}

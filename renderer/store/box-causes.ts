@@ -1,0 +1,111 @@
+import type { StandingView } from '#renderer/panel/panel-view.ts';
+import type { Box } from '#shared-calc/bench/bench-types.ts';
+import { inOwnUnits, type Given } from '#shared-calc/engine/call-function.ts';
+import { compileRule } from '#shared-calc/rule/evaluate-rule.ts';
+import { walk, type RulePart } from '#shared-calc/rule/tree.ts';
+import { tradeFunctions } from '#shared-calc/trade/all-functions.ts';
+import type { TradeFunction } from '#shared-calc/trade/trade-function.ts';
+import { sayBoxCause } from '#shared-calc/words/say-box-cause.ts';
+import { checkSentence, type BoxParts } from './box-view.ts';
+import { lookupsIn } from './check-words.ts';
+import { figureWords } from './figure-words.ts';
+import { toBase, unitOf } from '#shared-calc/quantity/unit.ts';
+
+/** How a box stands, a line for each thing there is to say, with its reason. */
+export function standingsOf(box: Box, parts: BoxParts): readonly StandingView[] {
+  const { issued } = parts;
+  return [
+    ...(issued === undefined ? [] : [{ look: 'issued' as const, words: `In quote ${issued}` }]),
+    ...sourceStanding(box, parts.called),
+    ...causeStanding(box),
+    ...checkStanding(box),
+    ...flagStandings(box, parts),
+    ...warningsOf(box, parts).map((words) => ({ look: 'watch' as const, words })),
+  ];
+}
+
+function sourceStanding({ source, rule }: Box, called: string): readonly StandingView[] {
+  if (source === 'local') return [{ look: 'local', words: `Local ${rule ? 'rule' : 'value'}, for ${called} only` }];
+  return source === 'job' ? [{ look: 'job', words: `${rule ? 'Rule' : 'Value'} for the whole job` }] : [];
+}
+
+function causeStanding({ cause, line, state }: Box): readonly StandingView[] {
+  if (!cause) return [];
+  const look = { 'needs a figure': 'needs', loop: 'loop', waiting: 'waiting' } as const;
+  const words = sayBoxCause(cause, line.name);
+  return [{ look: state in look ? look[state as keyof typeof look] : 'needs', words }];
+}
+
+function checkStanding(box: Box): readonly StandingView[] {
+  if (box.line.role !== 'check' || box.value === undefined) return [];
+  if (box.value === true) return [{ look: 'holds', words: 'Holds' }];
+  const level = box.line.level ?? 'watch';
+  return [{ look: level, words: `${level.charAt(0).toUpperCase()}${level.slice(1)}` }];
+}
+
+function flagStandings({ flags, line }: Box, parts: BoxParts): readonly StandingView[] {
+  return flags.map((flag) =>
+    flag === 'out of range'
+      ? { look: 'range', words: rangeWords(line, parts) }
+      : { look: 'old', words: 'Old price: look it up again in the material book.' },
+  );
+}
+
+function rangeWords({ low, high, unit }: Box['line'], { faces: { display } }: BoxParts): string {
+  const said = (bound: number) => figureWords(toBase(bound, unitOf(unit)), unit, display);
+  if (low !== undefined && high !== undefined) return `Out of range: it lies between ${said(low)} and ${said(high)}.`;
+  if (low !== undefined) return `Out of range: at least ${said(low)}.`;
+  return `Out of range: at most ${high === undefined ? '' : said(high)}.`;
+}
+
+/** What the functions of a rule say to look at twice. */
+function warningsOf({ rule, value }: Box, parts: BoxParts): readonly string[] {
+  if (!rule || value === undefined) return [];
+  const warnings = new Set<string>();
+  walk(rule, (part) => {
+    const warning = part.part === 'call' ? warningOf(part, parts) : undefined;
+    if (warning !== undefined) warnings.add(warning);
+  });
+  return [...warnings];
+}
+
+function warningOf(call: RulePart<'call'>, { bench, column }: BoxParts): string | undefined {
+  const of = tradeFunction(call.name);
+  if (!of?.warn) return undefined;
+  const lookups = lookupsIn(bench, column);
+  const given: Given[] = [];
+  for (const arg of call.args) {
+    const value = compileRule(arg, lookups)();
+    if (typeof value === 'object') return undefined;
+    given.push(value);
+  }
+  const args = inOwnUnits(of, given);
+  const answer = of.compute(args);
+  return typeof answer === 'number' ? of.warn(args, answer) : undefined;
+}
+
+export function tradeFunction(name: string): TradeFunction | undefined {
+  return tradeFunctions.find((each) => each.name === name && each.inRules);
+}
+
+/** What to mind and who decides: a check's own sentence while it does not hold, the line's words, or those of its functions. */
+export function cautionOf(box: Box, parts: BoxParts): { readonly words: string; readonly decides: string } | undefined {
+  const { caution = '', decides = '', role } = box.line;
+  if (role === 'check') return box.value === false ? decidedBy(checkSentence(box, parts), decides) : undefined;
+  if (caution !== '') return decidedBy(caution, decides);
+  const fromRule = box.rule && ruleCaution(box.rule);
+  return fromRule && decidedBy(fromRule.words, decides === '' ? fromRule.decides : decides);
+}
+
+function decidedBy(words: string, who: string): { readonly words: string; readonly decides: string } {
+  return { words, decides: who === '' ? '' : `${who} decides.` };
+}
+
+function ruleCaution(rule: NonNullable<Box['rule']>): { readonly words: string; readonly decides: string } | undefined {
+  let found: { readonly words: string; readonly decides: string } | undefined;
+  walk(rule, (part) => {
+    const of = part.part === 'call' && !found ? tradeFunction(part.name) : undefined;
+    if (of?.caution !== undefined) found = { words: of.caution, decides: of.decides ?? '' };
+  });
+  return found;
+}

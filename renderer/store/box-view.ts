@@ -1,0 +1,115 @@
+import type { BoxView } from '#renderer/bench/view-model.ts';
+import type { Box } from '#shared-calc/bench/bench-types.ts';
+import type { Bench } from '#shared-calc/bench/open-bench.ts';
+import { fromBase, unitOf } from '#shared-calc/quantity/unit.ts';
+import { showValue, showWithUnit, type Display } from '#shared-calc/quantity/shown-unit.ts';
+import { cleanNoise } from '#shared-calc/quantity/write-figure.ts';
+import { boxStanding, spokenState } from './box-words.ts';
+import { shortCheck } from './check-words.ts';
+import { entryText } from './entry-text.ts';
+import { figureWords, readUnits } from './figure-words.ts';
+import { inSentence, type LineFace, type LineFaces } from './line-faces.ts';
+
+export interface BoxParts {
+  readonly bench: Bench;
+  readonly column: string;
+  /** How the column is called. */
+  readonly called: string;
+  readonly faces: LineFaces;
+  readonly issued: string | undefined;
+}
+
+/** A line's box as it is painted and read out. */
+export function boxView(face: LineFace, parts: BoxParts): BoxView {
+  const { bench, column, faces, issued } = parts;
+  const box = bench.box(column, face.line.name);
+  const standing = boxStanding(box, faces);
+  const isCheck = face.line.role === 'check';
+  const isPlain = standing.look === 'plain';
+  const figure = isCheck ? checkFigure(box, parts) : figureOf(box, face, faces.display);
+  const sentence = isCheck && box.value === false ? checkSentence(box, parts) : '';
+  return {
+    form: isWell(box) ? 'well' : 'flat',
+    source: box.source === 'job' || box.source === 'local' ? box.source : 'house',
+    look: issued !== undefined && isPlain ? 'issued' : standing.look,
+    ...(standing.sign && { sign: standing.sign }),
+    said: standing.said,
+    figure,
+    spoken: spokenBox(face, parts, { box, state: spokenState(box, standing, sentence) }),
+    entry: entryText(box, faces.display),
+    copied: copiedText(box, face, faces.display),
+    closed: issued !== undefined,
+  };
+}
+
+/** The sentence of a check with its figures put in. */
+export function checkSentence(box: Box, { bench, column, faces }: BoxParts): string {
+  const filled = (box.line.says ?? '').replaceAll(/\{(\w+)\}/g, (braces, name: string) => {
+    const face = faces.of(name);
+    if (!face) return braces;
+    const { value } = bench.box(column, name);
+    return value === undefined
+      ? `(${inSentence(face.label)} not known yet)`
+      : showWithUnit(value, face.line.unit, faces.display);
+  });
+  return readUnits(filled, faces.display);
+}
+
+function checkFigure(box: Box, parts: BoxParts): string {
+  if (box.value !== false) return '';
+  const rule = box.rule;
+  return shortCheck(rule, box.line.says ?? '', parts.bench, parts);
+}
+
+function isWell({ line, source }: Box): boolean {
+  return line.role === 'given' || source === 'job' || source === 'local';
+}
+
+/** `0` people to lift is said in words, as on the shop floor. */
+function figureOf({ value, rule }: Box, { line }: LineFace, display: Display): string {
+  if (value === undefined) return '';
+  if (value === 0 && rule?.part === 'call' && rule.name === 'lift_crew') return 'do not lift';
+  return showValue(value, line.unit, display);
+}
+
+function spokenBox(
+  { label, line }: LineFace,
+  { called, faces }: BoxParts,
+  { box, state }: { readonly box: Box; readonly state: string },
+): string {
+  const figure =
+    box.value === undefined || line.role === 'check' ? '' : figureWords(box.value, line.unit, faces.display);
+  return [label, called, figure, state].filter((words) => words !== '').join(', ');
+}
+
+/** A rule written here is copied as a rule; all else as its figure in full, in the unit shown, without marks. */
+function copiedText(box: Box, { line, shown }: LineFace, display: Display): string {
+  const isWritten = box.source === 'local' || box.source === 'job';
+  if (box.value === undefined || (isWritten && box.rule)) return box.text;
+  if (typeof box.value !== 'number') return showValue(box.value, line.unit, display);
+  const figure = String(cleanNoise(fromBase(box.value, unitOf(shown))));
+  return display.decimalComma ? figure.replace('.', ',') : figure;
+}
+
+/** Whether two boxes are the same in every field. */
+export function sameBoxView(one: BoxView | undefined, other: BoxView): boolean {
+  return (
+    one !== undefined &&
+    one.figure === other.figure &&
+    one.said === other.said &&
+    one.spoken === other.spoken &&
+    one.look === other.look &&
+    sameWriting(one, other)
+  );
+}
+
+function sameWriting(one: BoxView, other: BoxView): boolean {
+  return (
+    one.entry === other.entry &&
+    one.copied === other.copied &&
+    one.form === other.form &&
+    one.source === other.source &&
+    one.sign === other.sign &&
+    one.closed === other.closed
+  );
+}

@@ -1,0 +1,69 @@
+import type { BoxLook } from '#renderer/bench/view-model.ts';
+import type { SignName } from '#renderer/frame/sign.tsx';
+import type { Box } from '#shared-calc/bench/bench-types.ts';
+import { inSentence, type LineFaces } from './line-faces.ts';
+
+/** How a box stands: its look, its sign, the words at its left. */
+export interface BoxStanding {
+  readonly look: BoxLook;
+  readonly sign?: SignName;
+  readonly said: string;
+}
+
+/** By the table of states: what has no figure first, then what is wrong with the figure, then who wrote it. */
+export function boxStanding(box: Box, faces: LineFaces): BoxStanding {
+  if (box.line.role === 'check') return checkStanding(box, faces);
+  return missingStanding(box, faces) ?? flagStanding(box) ?? { look: 'plain', said: sourceWords(box) };
+}
+
+function checkStanding(box: Box, faces: LineFaces): BoxStanding {
+  if (box.value === true) return { look: 'holds', said: 'holds' };
+  if (box.value !== false)
+    return missingStanding(box, faces) ?? { look: 'waiting', sign: 'wait', said: 'not known yet' };
+  const level = box.line.level ?? 'watch';
+  return { look: level, sign: level, said: level };
+}
+
+function missingStanding(box: Box, faces: LineFaces): BoxStanding | undefined {
+  switch (box.state) {
+    case 'needs a figure':
+      return { look: 'needs', sign: 'need', said: box.cause?.why === 'faulty' ? 'cannot be read' : 'needs a figure' };
+    case 'loop':
+      return { look: 'loop', sign: 'loop', said: 'depends on itself' };
+    case 'waiting':
+      return waitStanding(box, faces);
+    default:
+      return undefined;
+  }
+}
+
+function waitStanding({ line, cause }: Box, faces: LineFaces): BoxStanding {
+  const first = cause?.why === 'waits' ? cause.problem.line : line.name;
+  if (first === line.name) return { look: 'range', sign: 'range', said: 'no answer' };
+  return { look: 'waiting', sign: 'wait', said: `waits on ${inSentence(faces.of(first)?.label ?? first)}` };
+}
+
+function flagStanding(box: Box): BoxStanding | undefined {
+  const written = sourceWords(box);
+  const besides = (flag: string) => (written === '' ? flag : `${written}, ${flag}`);
+  if (box.flags.includes('out of range')) return { look: 'range', sign: 'range', said: besides('out of range') };
+  if (box.flags.includes('old price')) return { look: 'old', sign: 'old', said: besides('old price') };
+  return undefined;
+}
+
+function sourceWords({ source, rule }: Box): string {
+  if (source === 'job') return 'whole job';
+  if (source === 'local') return rule ? 'local rule' : 'local';
+  return '';
+}
+
+/** The state of a box as it is read out: `house value`, `local rule, out of range`. */
+export function spokenState(box: Box, { said }: BoxStanding, sentence: string): string {
+  if (box.line.role === 'check') return sentence === '' ? said : `${said}: ${sentence}`;
+  if (box.value === undefined) return said;
+  if (said === 'whole job' || said === 'local') return `${said} value`;
+  const isWritten = box.source === 'job' || box.source === 'local';
+  if (isWritten) return said;
+  const whose = box.source === 'tank' ? 'tank measurement' : 'house value';
+  return said === '' ? whose : `${whose}, ${said}`;
+}

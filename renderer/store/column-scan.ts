@@ -1,0 +1,62 @@
+import type { Box } from '#shared-calc/bench/bench-types.ts';
+import type { Bench } from '#shared-calc/bench/open-bench.ts';
+
+/** What must not go unseen in a box. `fault`: a rule that has no answer of its own, not one that waits on another. */
+export type Loud =
+  | 'stop'
+  | 'watch'
+  | 'advice'
+  | 'needs'
+  | 'range'
+  | 'loop'
+  | 'fault'
+  | 'waiting'
+  | 'old'
+  | 'local'
+  | 'job';
+
+/** What must not go unseen in a column, by line. */
+export interface ColumnScan {
+  readonly byLine: ReadonlyMap<string, readonly Loud[]>;
+  readonly counts: ReadonlyMap<Loud, number>;
+}
+
+export const noScan: ColumnScan = { byLine: new Map(), counts: new Map() };
+
+export function scanColumn(bench: Bench, column: string): ColumnScan {
+  const byLine = new Map<string, readonly Loud[]>();
+  const counts = new Map<Loud, number>();
+  for (const line of bench.input().lines) {
+    const loud = loudIn(bench.box(column, line.name));
+    if (loud.length === 0) continue;
+    byLine.set(line.name, loud);
+    for (const each of loud) counts.set(each, (counts.get(each) ?? 0) + 1);
+  }
+  return { byLine, counts };
+}
+
+const none: readonly Loud[] = [];
+
+function loudIn(box: Box): readonly Loud[] {
+  const state = stateOf(box);
+  const isWritten = box.source === 'local' || box.source === 'job';
+  if (state === undefined && !isWritten && box.flags.length === 0) return none;
+  return [
+    ...(state === undefined ? [] : [state]),
+    ...box.flags.map((flag): Loud => (flag === 'old price' ? 'old' : 'range')),
+    ...(box.source === 'local' || box.source === 'job' ? [box.source] : []),
+  ];
+}
+
+function stateOf({ state, value, line, cause }: Box): Loud | undefined {
+  if (line.role === 'check' && value === false) return line.level ?? 'watch';
+  if (state === 'needs a figure') return 'needs';
+  if (state === 'loop') return 'loop';
+  if (state !== 'waiting') return undefined;
+  return cause?.why === 'waits' && cause.problem.line === line.name ? 'fault' : 'waiting';
+}
+
+/** Whether a line stays out although the rest of its section is tucked away. */
+export function keepsOut(loud: Loud, isCheck: boolean): boolean {
+  return loud !== 'waiting' || isCheck;
+}

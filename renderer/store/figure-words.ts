@@ -1,0 +1,19 @@
+import { unitWords } from '#renderer/text/unit-words.ts';
+import { shownUnit, showValue, type Display } from '#shared-calc/quantity/shown-unit.ts';
+
+/** The unit that a line's figures are shown in, as it is read. */
+export function shownUnitWords(unit: string, display: Display): string {
+  return unitWords(shownUnit(unit, display), display.currency);
+}
+
+/** A figure with its unit as it is read: `26.75 °C`, `full`, `yes`. */
+export function figureWords(value: number | string | boolean, unit: string, display: Display): string {
+  const figure = showValue(value, unit, display);
+  const words = typeof value === 'number' ? shownUnitWords(unit, display) : '';
+  return words === '' ? figure : `${figure}\u00a0${words}`;
+}
+
+/** A sentence of the core with its units as they are read; they stand behind a space that does not break. */
+export function readUnits(sentence: string, display: Display): string {
+  return sentence.replaceAll(/(?<=[\d.,]\u00a0)[\w/.%]*\w/g, (unit) => unitWords(unit, display.currency));
+}

@@ -1,0 +1,25 @@
+import { boxReader, type BoxReader } from '#shared-calc/bench/box-reader.ts';
+import { ringsOf } from '#shared-calc/bench/rings.ts';
+import type { Line } from '#shared-calc/records/records.ts';
+
+/** The lines of a recipe with how their texts are read. */
+export interface ReadLines {
+  readonly lines: readonly Line[];
+  readonly byName: ReadonlyMap<string, Line>;
+  readonly reader: BoxReader;
+}
+
+export function readLines(lines: readonly Line[]): ReadLines {
+  return { lines, byName: new Map(lines.map((line) => [line.name, line])), reader: boxReader(lines) };
+}
+
+/** The ring that runs through one of these lines, where the texts of all lines make one. */
+export function findRing(
+  { lines, reader }: ReadLines,
+  textOf: (line: Line) => string,
+  through: readonly string[],
+): readonly string[] | undefined {
+  const rings = ringsOf(new Map(lines.map((line) => [line.name, reader.read(line, textOf(line))])));
+  const name = through.find((each) => rings.has(each));
+  return name === undefined ? undefined : rings.get(name);
+}

@@ -1,0 +1,110 @@
+import type { FlagView, FootBox, FootId, FootRow } from '#renderer/bench/view-model.ts';
+import type { OrderFault } from '#shared-calc/bench/order-sums.ts';
+import type { QuoteSums } from '#shared-calc/price/quote-sums.ts';
+import { writeNumber } from '#shared-calc/quantity/write-figure.ts';
+import type { Display } from '#shared-calc/quantity/shown-unit.ts';
+import { sayOrderFault } from '#shared-calc/words/say-order-fault.ts';
+import type { ColumnScan, Loud } from './column-scan.ts';
+import { inSentence, type LineFaces } from './line-faces.ts';
+import type { WorkedBench } from './worked-bench.ts';
+
+const labels: Readonly<Record<FootId, string>> = {
+  hours: 'Hours',
+  cost: 'Cost',
+  net: 'Price before tax',
+  tax: 'Tax',
+  gross: 'Price',
+  deposit: 'Deposit',
+  flags: 'Flags',
+};
+
+const ids: readonly FootId[] = ['hours', 'cost', 'net', 'tax', 'gross', 'deposit', 'flags'];
+
+export function footRows(display: Display): readonly FootRow[] {
+  const unitOf = (id: FootId) => (id === 'hours' ? 'h' : id === 'flags' ? '' : display.currency);
+  return ids.map((id) => ({ kind: 'foot', id, label: labels[id], unit: unitOf(id) }));
+}
+
+export interface FootParts {
+  readonly worked: WorkedBench;
+  readonly faces: LineFaces;
+  readonly column: string;
+  /** How the column is called. */
+  readonly called: string;
+  readonly scan: ColumnScan;
+}
+
+/** One sum at the foot of a strip, or all its flags. */
+export function footBox(id: FootId, parts: FootParts): FootBox {
+  const { worked, faces, column, called, scan } = parts;
+  if (id === 'flags') return flagsBox(called, scan);
+  const sums = worked.sums(column);
+  if (!sums.ok) return withoutSum(id, called, sums.fault, faces);
+  const figure = sumFigure(id, sums.value.quote, faces.display);
+  const flags = id === 'cost' ? flagsOf(scan, ['old']) : [];
+  const unit = id === 'hours' ? 'hours' : faces.display.currency;
+  const spoken = [labels[id], called, `${figure} ${unit}`, ...flags.map((flag) => flag.says)].join(', ');
+  return { figure, flags, spoken, copied: figure.replaceAll(faces.display.decimalComma ? '.' : ',', '') };
+}
+
+/** Coins as they are read, thousands marked. */
+export function money(coins: number, { moneyDecimals = 2, decimalComma = false }: Display): string {
+  return writeNumber(coins / 10 ** moneyDecimals, moneyDecimals, { decimalComma });
+}
+
+function sumFigure(id: FootId, quote: QuoteSums, display: Display): string {
+  switch (id) {
+    case 'hours':
+      return writeNumber(quote.hours, 2, display);
+    case 'cost':
+      return money(quote.costCoins, display);
+    case 'net':
+      return money(quote.netCoins, display);
+    case 'tax':
+      return money(quote.grossCoins - quote.netCoins, display);
+    case 'gross':
+      return money(quote.grossCoins, display);
+    case 'deposit':
+      return money(quote.depositCoins, display);
+    case 'flags':
+      return '';
+  }
+}
+
+/** A sum that waits says on what: the box that has no figure, or the price that is not there. */
+function withoutSum(id: FootId, called: string, fault: OrderFault, faces: LineFaces): FootBox {
+  const says = sumWaitsOn(fault, faces);
+  const flags: readonly FlagView[] = [{ look: 'waiting', sign: 'wait', says }];
+  return { figure: '', flags, spoken: `${labels[id]}, ${called}, ${says}. ${sayOrderFault(fault)}`, copied: '' };
+}
+
+function sumWaitsOn(fault: OrderFault, faces: LineFaces): string {
+  if (fault.kind !== 'no-amount-yet') return 'waits on a price';
+  const { line, cause } = fault.box;
+  const first = cause?.why === 'waits' ? cause.problem.line : line.name;
+  return `waits on ${inSentence(faces.of(first)?.label ?? first)}`;
+}
+
+const flagWords: readonly (readonly [Loud, Omit<FlagView, 'says'>, (count: number) => string])[] = [
+  ['stop', { look: 'stop', sign: 'stop' }, (count) => `${count} stop`],
+  ['watch', { look: 'watch', sign: 'watch' }, (count) => `${count} watch`],
+  ['advice', { look: 'advice', sign: 'advice' }, (count) => `${count} advice`],
+  ['range', { look: 'range', sign: 'range' }, (count) => `${count} out of range`],
+  ['needs', { look: 'needs', sign: 'need' }, (count) => (count === 1 ? '1 needs a figure' : `${count} need a figure`)],
+  ['loop', { look: 'loop', sign: 'loop' }, (count) => `${count} in a ring`],
+  ['fault', { look: 'range', sign: 'range' }, (count) => `${count} without an answer`],
+  ['old', { look: 'old', sign: 'old' }, (count) => (count === 1 ? '1 old price' : `${count} old prices`)],
+];
+
+function flagsBox(called: string, scan: ColumnScan): FootBox {
+  const flags = flagsOf(scan, ['stop', 'watch', 'advice', 'range', 'needs', 'loop', 'fault']);
+  const words = flags.length === 0 ? 'none' : flags.map((flag) => flag.says).join(', ');
+  return { figure: '', flags, spoken: `Flags, ${called}, ${words}`, copied: flags.length === 0 ? '' : words };
+}
+
+function flagsOf({ counts }: ColumnScan, wanted: readonly Loud[]): readonly FlagView[] {
+  return flagWords.flatMap(([loud, flag, says]) => {
+    const count = counts.get(loud) ?? 0;
+    return count > 0 && wanted.includes(loud) ? [{ ...flag, says: says(count) }] : [];
+  });
+}

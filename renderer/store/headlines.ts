@@ -1,0 +1,67 @@
+import type { BoxView } from '#renderer/bench/view-model.ts';
+import { fromBase, unitOf } from '#shared-calc/quantity/unit.ts';
+import { showValue } from '#shared-calc/quantity/shown-unit.ts';
+import { writeNumber } from '#shared-calc/quantity/write-figure.ts';
+import type { Bench } from '#shared-calc/bench/open-bench.ts';
+import type { LineFaces } from './line-faces.ts';
+
+/** The line that tells a section's main figure, and how it is called there. */
+const headlineOf: ReadonlyMap<string, string> = new Map([
+  ['floor_area', 'floor'],
+  ['drainage_need', 'clay'],
+  ['capping_need', 'calcined clay'],
+  ['soil_placed', 'placed'],
+  ['leaves_need', 'oak leaves'],
+  ['pieces', 'pieces'],
+  ['plants', 'plants'],
+  ['springtail_seed', 'springtails'],
+  ['vent_share', 'vent share'],
+  ['lamps', 'lamps'],
+  ['drain_days', 'fills in'],
+  ['filled_mass', 'filled'],
+]);
+
+/** What a closed section says on a strip: `clay, L 16.84`; nothing for a section without a main figure. */
+export function headline(bench: Bench, column: string, section: string, faces: LineFaces): BoxView | undefined {
+  const lines = faces.sections.get(section) ?? [];
+  const work = lines.filter(({ line }) => line.role === 'work');
+  if (work.length > 0) return minutesOf(bench, column, { work: work.map(({ line }) => line.name), section });
+  const face = lines.find(({ line }) => headlineOf.has(line.name));
+  if (!face) return undefined;
+  const { value } = bench.box(column, face.line.name);
+  if (value === undefined) return undefined;
+  const figure = showValue(value, face.line.unit, faces.display);
+  const name = headlineOf.get(face.line.name) ?? '';
+  const unit = face.unit === 'each' ? '' : face.unit;
+  const spoken = `${section}, ${column}, ${name} ${figure}${unit === '' ? '' : ` ${unit}`}`;
+  return headBox(unit === '' ? name : `${name}, ${unit}`, figure, spoken);
+}
+
+function minutesOf(
+  bench: Bench,
+  column: string,
+  { work, section }: { readonly work: readonly string[]; readonly section: string },
+): BoxView | undefined {
+  let seconds = 0;
+  for (const name of work) {
+    const { value } = bench.box(column, name);
+    if (typeof value !== 'number') return undefined;
+    seconds += value;
+  }
+  const figure = writeNumber(fromBase(seconds, unitOf('min')), 0);
+  return headBox('minutes', figure, `${section}, ${column}, ${figure} minutes`);
+}
+
+function headBox(said: string, figure: string, spoken: string): BoxView {
+  return {
+    form: 'flat',
+    source: 'house',
+    look: 'headline',
+    said,
+    figure,
+    spoken,
+    entry: '',
+    copied: figure,
+    closed: true,
+  };
+}

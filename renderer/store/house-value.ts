@@ -1,0 +1,135 @@
+import { signal } from '@preact/signals';
+import type { EffectView, HouseView } from '#renderer/panel/panel-view.ts';
+import type { BenchInput } from '#shared-calc/bench/bench-input.ts';
+import type { Box } from '#shared-calc/bench/bench-types.ts';
+import { openBench, type Bench } from '#shared-calc/bench/open-bench.ts';
+import { orderSums } from '#shared-calc/bench/order-sums.ts';
+import { showValue } from '#shared-calc/quantity/shown-unit.ts';
+import type { BenchColumn } from './bench-source.ts';
+import type { Clock } from './clock.ts';
+import { money } from './foot-boxes.ts';
+import type { LineFace, LineFaces } from './line-faces.ts';
+import type { WorkedBench } from './worked-bench.ts';
+
+/** A second, small bench on which one size is worked as if one of its boxes followed the house. */
+export interface HouseBench {
+  readonly work: (worked: WorkedBench, column: BenchColumn, line: string) => Bench;
+  readonly close: () => void;
+}
+
+export function houseBench(): HouseBench {
+  let bench: Bench | undefined;
+  return {
+    work: (worked, column, line) => {
+      const input = asHouse(worked.bench().input(), column, line);
+      if (bench) bench.update(input);
+      else bench = openBench(input);
+      return bench;
+    },
+    close: () => bench?.close(),
+  };
+}
+
+/** Without the local value; where there is none, without the one for the whole job. */
+function asHouse(input: BenchInput, column: BenchColumn, line: string): BenchInput {
+  const locals = new Map(column.locals);
+  if (locals.delete(line)) return { ...input, columns: [{ ...column, locals }] };
+  const job = new Map(input.job);
+  job.delete(line);
+  return { ...input, columns: [column], job };
+}
+
+/** More lines than these would not be read. */
+const MOST_EFFECTS = 6;
+
+export interface HouseParts {
+  readonly worked: WorkedBench;
+  readonly column: BenchColumn;
+  readonly face: LineFace;
+  readonly faces: LineFaces;
+  readonly house: HouseBench;
+}
+
+/** The house's value of a box that is written over, and what the writing over changes. */
+function houseView(box: Box, parts: HouseParts): HouseView | undefined {
+  if (box.source !== 'local' && box.source !== 'job') return undefined;
+  const { worked, column, face, faces, house } = parts;
+  const bench = house.work(worked, column, face.line.name);
+  const { value } = bench.box(column.key, face.line.name);
+  const isIssued = worked.source().issued !== undefined;
+  return {
+    figure: value === undefined ? 'no figure' : showValue(value, face.line.unit, faces.display),
+    unit: value === undefined ? '' : face.unit,
+    canGoBack: !isIssued,
+    canSend: !isIssued && face.line.role !== 'tank' && box.text !== '',
+    caption: `What the ${box.source === 'job' ? 'value for the whole job' : `local ${box.rule ? 'rule' : 'value'}`} changes`,
+    effects: [...lineEffects(bench, parts), ...priceEffect(bench, parts)],
+  };
+}
+
+function lineEffects(bench: Bench, { worked, column, face, faces }: HouseParts): readonly EffectView[] {
+  const effects: EffectView[] = [];
+  const main = faces.all.filter(({ line }) => line.name !== face.line.name && isTold(line));
+  for (const each of main) {
+    const now = figureOf(worked.bench(), column.key, each, faces);
+    const then = figureOf(bench, column.key, each, faces);
+    if (now !== then) effects.push({ label: each.label, houseFigure: then, figure: now, unit: each.unit });
+  }
+  const mass = effects.find((effect) => effect.label === faces.of('filled_mass')?.label);
+  const first = effects.slice(0, MOST_EFFECTS - 1);
+  return mass && !first.includes(mass) ? [...first.slice(0, -1), mass] : first;
+}
+
+/** What goes into needs and mass, and what a builder looks at first. */
+function isTold({ role, shownFirst }: LineFace['line']): boolean {
+  return shownFirst && (role === 'need' || role === 'worked');
+}
+
+function figureOf(bench: Bench, column: string, { line }: LineFace, { display }: LineFaces): string {
+  const { value } = bench.box(column, line.name);
+  return value === undefined ? 'not known yet' : showValue(value, line.unit, display);
+}
+
+function priceEffect(bench: Bench, { worked, column, faces }: HouseParts): readonly EffectView[] {
+  const now = worked.sums(column.key);
+  const then = orderSums(bench, [column.key], worked.source().pricing);
+  if (!now.ok || !then.ok || now.value.quote.grossCoins === then.value.quote.grossCoins) return [];
+  return [
+    {
+      label: 'Price',
+      houseFigure: money(then.value.quote.grossCoins, faces.display),
+      figure: money(now.value.quote.grossCoins, faces.display),
+      unit: faces.display.currency,
+    },
+  ];
+}
+
+/** The house's part of a slip. */
+export type HouseOf = (box: Box, parts: Omit<HouseParts, 'house'>) => HouseView | undefined;
+
+/**
+ * Works the house's part at once for a box just chosen; after an edit the part of before stands until what was
+ * written has been painted.
+ */
+export function houseLater(house: HouseBench, clock: Clock): HouseOf {
+  const turn = signal(0);
+  let last: { readonly id: string; readonly version: number; readonly view: HouseView | undefined } | undefined;
+  let due = -1;
+  return (box, parts) => {
+    void turn.value;
+    if (box.source !== 'local' && box.source !== 'job') return (last = undefined);
+    const id = `${box.column} ${box.line.name} ${box.source}`;
+    const version = parts.worked.version.peek();
+    if (last?.id === id && last.version !== version && due !== version) {
+      clock.soon(() => {
+        due = version;
+        turn.value = turn.peek() + 1;
+      });
+      return last.view;
+    }
+    if (last?.id === id && last.version === version) return last.view;
+    const view = houseView(box, { ...parts, house });
+    last = { id, version, view };
+    return view;
+  };
+}

@@ -1,0 +1,39 @@
+import { lineLabel } from '#shared-calc/papers/bench-csv.ts';
+import { shownUnit, type Display } from '#shared-calc/quantity/shown-unit.ts';
+import type { Line } from '#shared-calc/records/records.ts';
+import { shownUnitWords } from './figure-words.ts';
+
+/** A line as it is read on the page. */
+export interface LineFace {
+  readonly line: Line;
+  readonly label: string;
+  /** The unit its figures are shown in, as the core writes it. */
+  readonly shown: string;
+  /** The same as it is read; empty where it has none. */
+  readonly unit: string;
+}
+
+/** The lines of a recipe as they are read, and the unit shown of each. */
+export interface LineFaces {
+  readonly display: Display;
+  readonly of: (name: string) => LineFace | undefined;
+  readonly all: readonly LineFace[];
+  /** Sections in order, each with its lines. */
+  readonly sections: ReadonlyMap<string, readonly LineFace[]>;
+}
+
+export function lineFaces(lines: readonly Line[], display: Display): LineFaces {
+  const all = lines.map((line) => ({
+    line,
+    label: lineLabel(line),
+    shown: shownUnit(line.unit, display),
+    unit: shownUnitWords(line.unit, display),
+  }));
+  const byName = new Map(all.map((face) => [face.line.name, face]));
+  return { display, of: (name) => byName.get(name), all, sections: Map.groupBy(all, (face) => face.line.section) };
+}
+
+/** A label within a sentence: `air gap under the mesh`; `H1` or `T5 lamps` keep their capitals. */
+export function inSentence(label: string): string {
+  return /^\p{Lu}(?:\p{Lu}|\d)/u.test(label) ? label : label.charAt(0).toLowerCase() + label.slice(1);
+}

@@ -1,0 +1,48 @@
+import { freeId } from '#shared-calc/jobs/find-job.ts';
+import type { Change } from '#shared-calc/records/change.ts';
+import { diffRecords } from '#shared-calc/records/diff-records.ts';
+import type { LocalValue, Records } from '#shared-calc/records/records.ts';
+
+/** A box of a job to be written over: of one size, or of the whole job. */
+export interface LocalPut {
+  readonly size: string | undefined;
+  readonly line: string;
+  /** `undefined` takes it back to the house; an empty text is a missing figure. */
+  readonly text: string | undefined;
+  /** Left out, the note stays as it is. */
+  readonly note?: string;
+}
+
+/** The change that writes boxes of a job over, by the workshop; what stands so already is left out. */
+export function localChange(records: Records, job: string, puts: readonly LocalPut[], label: string): Change {
+  const known = new Map<string, LocalValue>();
+  for (const value of records.localValue.values()) {
+    if (value.job === job) known.set(placeOf(value.size, value.line), value);
+  }
+  const next = new Map(records.localValue);
+  for (const put of puts) {
+    const from = known.get(placeOf(put.size, put.line));
+    if (put.text === undefined) next.delete(from?.id ?? '');
+    else if (from) next.set(from.id, writtenOver(from, put.text, put.note));
+    else {
+      const value = newLocal(job, put, put.text, next);
+      next.set(value.id, value);
+    }
+  }
+  return diffRecords(label, records, { ...records, localValue: next });
+}
+
+/** The same text again leaves a box with whoever wrote it. */
+function writtenOver(from: LocalValue, text: string, note: string | undefined): LocalValue {
+  return { ...from, text, by: from.text === text ? from.by : 'us', note: note ?? from.note };
+}
+
+function newLocal(job: string, put: LocalPut, text: string, taken: ReadonlyMap<string, unknown>): LocalValue {
+  const { size, line, note = '' } = put;
+  const id = freeId(`${size ?? job}.${line}`, taken);
+  return { id, job, ...(size !== undefined && { size }), line, text, note, by: 'us' };
+}
+
+function placeOf(size: string | undefined, line: string): string {
+  return `${size ?? ''}\n${line}`;
+}

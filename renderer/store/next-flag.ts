@@ -1,0 +1,40 @@
+import type { BoxPlace } from '#renderer/bench/view-model.ts';
+import type { BenchScans } from './bench-scans.ts';
+import type { Loud } from './column-scan.ts';
+
+/** What the flag key stops at: not at what only waits on another box, nor at a plain local value. */
+const stops: ReadonlySet<Loud> = new Set(['stop', 'watch', 'advice', 'needs', 'range', 'loop', 'fault', 'old']);
+
+interface FlagDesk {
+  /** Names of the lines, in the recipe's order. */
+  readonly lines: readonly string[];
+  /** Keys of the columns, from the left. */
+  readonly columns: readonly string[];
+  readonly scans: BenchScans;
+}
+
+/** The next flagged box after a place, line by line and from left to right, and round to the first again. */
+export function nextFlag(
+  { lines, columns, scans }: FlagDesk,
+  from: BoxPlace | undefined,
+  back: boolean,
+): BoxPlace | undefined {
+  const flagged = lines.flatMap((row) =>
+    columns.filter((column) => isFlagged(scans, column, row)).map((column) => ({ row, column })),
+  );
+  const rowOf = new Map(lines.map((line, at) => [line, at]));
+  const columnOf = new Map(columns.map((column, at) => [column, at]));
+  const rank = ({ row, column }: BoxPlace) => (rowOf.get(row) ?? 0) * columns.length + (columnOf.get(column) ?? 0);
+  const here = from ? rank(from) : -1;
+  if (back) return flagged.findLast((place) => rank(place) < here) ?? flagged.at(-1);
+  return flagged.find((place) => rank(place) > here) ?? flagged[0];
+}
+
+function isFlagged(scans: BenchScans, column: string, row: string): boolean {
+  return (
+    scans
+      .of(column)
+      .byLine.get(row)
+      ?.some((loud) => stops.has(loud)) ?? false
+  );
+}

@@ -1,0 +1,39 @@
+import { signal, type Signal } from '@preact/signals';
+import type { BenchGrid } from '#renderer/bench/bench-grid.ts';
+import type { Bridge } from '#renderer/bridge.ts';
+import { ok, type Result } from '#shared-calc/result.ts';
+import { openBenchStore, type BenchStore } from './bench-store.ts';
+import { openBookStore, readFirst, type BookStore } from './book-store.ts';
+import type { Clock } from './clock.ts';
+
+/** A sheet that lies over the bench. */
+export type BenchSheet = { readonly is: 'take' } | { readonly is: 'compare'; readonly one: string };
+
+/** All that the page's places go by. */
+export interface PageStore {
+  readonly book: BookStore;
+  readonly bench: BenchStore;
+  readonly clock: Clock;
+  readonly sheet: Signal<BenchSheet | undefined>;
+  /** The bench's strips while they stand on the page. */
+  readonly strips: { current: BenchGrid | null };
+}
+
+/** Reads the book and lays out all that the page goes by; the sentence says why where it cannot be read. */
+export async function openPageStore(bridge: Bridge, clock: Clock): Promise<Result<PageStore, string>> {
+  const first = await readFirst(bridge, clock);
+  if (!first.ok) return first;
+  const book = openBookStore({ bridge, clock, first: first.value });
+  const sheet = signal<BenchSheet | undefined>(undefined);
+  const strips: PageStore['strips'] = { current: null };
+  const bench: BenchStore = openBenchStore({
+    book,
+    clock,
+    takeSize: () => (sheet.value = { is: 'take' }),
+    leavePanel: () => {
+      const place = bench.chosen.peek();
+      if (place) strips.current?.go(place);
+    },
+  });
+  return ok({ book, bench, clock, sheet, strips });
+}

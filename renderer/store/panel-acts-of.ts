@@ -1,0 +1,50 @@
+import type { Signal, ReadonlySignal } from '@preact/signals';
+import type { BenchActs } from '#renderer/bench/bench-acts.ts';
+import type { BoxPlace } from '#renderer/bench/view-model.ts';
+import type { PanelActs } from '#renderer/panel/panel-view.ts';
+import type { RuleHelp } from '#renderer/writing/rule-help.ts';
+import type { BenchHands } from './bench-acts-of.ts';
+
+interface Parts {
+  readonly acts: BenchActs;
+  readonly hands: BenchHands;
+  readonly chosen: ReadonlySignal<BoxPlace | undefined>;
+  /** Lines stepped down to from the chosen box, nearest last. */
+  readonly steps: Signal<readonly string[]>;
+  readonly leave: () => void;
+}
+
+/** Acts of the slip, over the box it is about: the chosen one, or the one stepped down to. */
+export function panelActs({ acts, hands, chosen, steps, leave }: Parts): PanelActs {
+  const here = (): BoxPlace | undefined => {
+    const place = chosen.peek();
+    return place && { row: steps.peek().at(-1) ?? place.row, column: place.column };
+  };
+  const withPlace = (run: (place: BoxPlace) => unknown) => () => {
+    const place = here();
+    if (place) run(place);
+  };
+  const help = (): RuleHelp | undefined => {
+    const place = here();
+    return place && acts.helpFor(place);
+  };
+  return {
+    help: {
+      check: (text) => help()?.check(text) ?? { faults: [], marks: [] },
+      complete: (text, cursor) => help()?.complete(text, cursor) ?? [],
+      hint: (text, cursor) => help()?.hint(text, cursor),
+    },
+    write: (text) => {
+      const place = here();
+      return place && acts.write([{ ...place, text }]);
+    },
+    stepDown: (name) => {
+      if (name !== here()?.row) steps.value = [...steps.peek(), name];
+    },
+    stepUp: () => (steps.value = steps.peek().slice(0, -1)),
+    backToHouse: withPlace(hands.backToHouse),
+    sendToHouse: withPlace(hands.sendToHouse),
+    writeNote: (note) => withPlace((place) => hands.writeNote(place, note))(),
+    leave,
+  };
+}

@@ -1,0 +1,71 @@
+import type { PanelView } from '#renderer/panel/panel-view.ts';
+import type { Box } from '#shared-calc/bench/bench-types.ts';
+import { showValue } from '#shared-calc/quantity/shown-unit.ts';
+import type { BenchColumn } from './bench-source.ts';
+import { boxStanding } from './box-words.ts';
+import { cautionOf, standingsOf } from './box-causes.ts';
+import type { BoxParts } from './box-view.ts';
+import { entryText } from './entry-text.ts';
+import { calledOf } from './head-view.ts';
+import type { HouseOf } from './house-value.ts';
+import type { LineFace, LineFaces } from './line-faces.ts';
+import type { WorkedBench } from './worked-bench.ts';
+import { putInView, sourcesOf } from './working-view.ts';
+
+export interface PanelParts {
+  readonly worked: WorkedBench;
+  readonly column: BenchColumn;
+  /** The box the slip is about. */
+  readonly line: string;
+  /** Lines stepped down from, nearest last. */
+  readonly steppedFrom: readonly string[];
+  readonly faces: LineFaces;
+  readonly houseOf: HouseOf;
+}
+
+/** The slip about one box. */
+export function panelOf(parts: PanelParts): PanelView | undefined {
+  const { worked, column, line, faces, steppedFrom } = parts;
+  const face = faces.of(line);
+  if (!face || !worked.isWorked(column.key)) return undefined;
+  const called = calledOf(column);
+  const { issued } = worked.source();
+  const boxParts: BoxParts = { bench: worked.bench(), column: column.key, called, faces, issued };
+  const box = worked.bench().box(column.key, line);
+  const putIn = putInView(box, boxParts);
+  const house = parts.houseOf(box, { worked, column, face, faces });
+  const caution = cautionOf(box, boxParts);
+  return {
+    id: `${line} ${column.key}`,
+    where: `${called}, ${face.line.section}`,
+    steppedFrom: steppedFrom.map((name) => faces.of(name)?.label ?? name),
+    title: face.label,
+    answer: answerOf(box, face, faces),
+    nameInRules: line,
+    standing: standingsOf(box, boxParts),
+    rule: { kind: ruleKind(box), text: entryText(box, faces.display), closed: issued !== undefined },
+    ...(putIn && { putIn }),
+    sources: sourcesOf(box, boxParts),
+    ...(house && { house }),
+    ...(caution && { caution }),
+    ...noteOf(parts, issued !== undefined),
+  };
+}
+
+function answerOf(box: Box, { line, unit }: LineFace, faces: LineFaces): PanelView['answer'] {
+  if (line.role === 'check' || box.value === undefined) return { figure: boxStanding(box, faces).said, unit: '' };
+  return { figure: showValue(box.value, line.unit, faces.display), unit };
+}
+
+function ruleKind(box: Box): 'Rule' | 'Figure' | 'Choice' {
+  if (box.rule) return 'Rule';
+  return box.line.unit === 'choice' || box.line.unit === 'yes_no' ? 'Choice' : 'Figure';
+}
+
+/** The note on a box that is written over; the house's own stands as it is. */
+function noteOf({ worked, column, line, faces }: PanelParts, closed: boolean): Pick<PanelView, 'note'> {
+  const written = column.written.get(line) ?? worked.source().whole.get(line);
+  if (written) return { note: { text: written.note, closed } };
+  const text = faces.of(line)?.line.note ?? '';
+  return text === '' ? {} : { note: { text, closed: true } };
+}

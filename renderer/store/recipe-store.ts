@@ -1,0 +1,174 @@
+import { computed, signal, untracked, type ReadonlySignal, type Signal } from '@preact/signals';
+import type { RuleHelp } from '#renderer/writing/rule-help.ts';
+import { linesOf, pricingOn } from '#shared-calc/jobs/open-sheet.ts';
+import type { Display } from '#shared-calc/quantity/shown-unit.ts';
+import type { Line, Recipe, Records, Tank } from '#shared-calc/records/records.ts';
+import type { Box } from '#shared-calc/bench/bench-types.ts';
+import { failed, type Result } from '#shared-calc/result.ts';
+import type { Change } from '#shared-calc/records/change.ts';
+import type { BenchColumn, BenchSource } from './bench-source.ts';
+import type { BookStore } from './book-store.ts';
+import type { Clock } from './clock.ts';
+import { readLines } from './find-ring.ts';
+import { houseText } from './house-changes.ts';
+import { pricesOf, priceTables } from './job-source.ts';
+import { hasTwoReadings, writtenText } from './entry-text.ts';
+import { kept, sameList } from './kept.ts';
+import { lineFaces, type LineFaces } from './line-faces.ts';
+import { ruleHelpOf } from './rule-help-of.ts';
+import { workBench, type WorkedBench } from './worked-bench.ts';
+import { sayBoxFault } from '#shared-calc/words/say-box-cause.ts';
+
+/** A house recipe laid out on a reference size. */
+export interface RecipeStore {
+  readonly recipe: ReadonlySignal<Recipe | undefined>;
+  readonly lines: ReadonlySignal<readonly Line[]>;
+  /** The tank its figures are worked on; `undefined` in a book without one. */
+  readonly tank: ReadonlySignal<Tank | undefined>;
+  readonly faces: ReadonlySignal<LineFaces>;
+  /** The name of the line the slip is about. */
+  readonly chosen: Signal<string | undefined>;
+  readonly lay: (recipe: string | undefined) => void;
+  readonly standOn: (tank: string) => void;
+  /** A line's box on the reference size. */
+  readonly box: (line: string) => Box | undefined;
+  /** Writes a line's figure or rule for the house; the sentence says why not. */
+  readonly write: (line: string, typed: string) => string | undefined;
+  readonly helpFor: (line: string) => RuleHelp | undefined;
+  readonly close: () => void;
+}
+
+export interface RecipeParts {
+  readonly book: BookStore;
+  readonly clock: Clock;
+  readonly display: ReadonlySignal<Display>;
+}
+
+export function openRecipeStore({ book, clock, display }: RecipeParts): RecipeStore {
+  const wanted = signal<string | undefined>(undefined);
+  const reference = signal<string | undefined>(undefined);
+  const chosen = signal<string | undefined>(undefined);
+  const keptLines = kept<readonly Line[]>();
+  const keptFaces = kept<LineFaces>();
+  const records = book.records;
+  const recipe = computed(() => records.value.recipe.get(wanted.value ?? '') ?? firstOf(records.value.recipe));
+  const lines = computed(() => {
+    const id = recipe.value?.id ?? '';
+    return keptLines([records.value.line, id], (before) => sameList(linesOf(records.value, id), before));
+  });
+  const tank = computed(() => records.value.tank.get(reference.value ?? '') ?? referenceTank(records.value));
+  const faces = computed(() => keptFaces([lines.value, display.value], () => lineFaces(lines.value, display.value)));
+  const bench = recipeBench(clock);
+  const keptPrices = kept<ReturnType<typeof pricesOf>>();
+  const source = computed(() => {
+    const now = records.value;
+    const { today } = book.info.value;
+    const prices = keptPrices([...priceTables(now), today], () => pricesOf(pricingOn(now, { oneOffs: [] }, today)));
+    return sourceOf({ recipe: recipe.value, lines: lines.value, tank: tank.value, prices });
+  });
+  // Worked only while somebody looks.
+  const worked = computed(() => {
+    const next = source.value;
+    return next && untracked(() => bench.take(next));
+  });
+  return {
+    recipe,
+    lines,
+    tank,
+    faces,
+    chosen,
+    lay: (id) => {
+      if (id === undefined || id === wanted.peek()) return;
+      wanted.value = id;
+      chosen.value = undefined;
+    },
+    standOn: (id) => (reference.value = id),
+    box: (name) => {
+      const now = worked.value;
+      void source.value;
+      const key = tank.value?.id ?? '';
+      return now?.isWorked(key) && faces.value.of(name) ? now.bench().box(key, name) : undefined;
+    },
+    write: (name, typed) => book.act(houseWriting({ lines: lines.peek(), faces: faces.peek() }, name, typed)),
+    helpFor: (name) => helpOn(worked.peek(), faces.peek(), tank.peek()?.id, name),
+    close: bench.close,
+  };
+}
+
+function helpOn(
+  worked: WorkedBench | undefined,
+  faces: LineFaces,
+  column: string | undefined,
+  name: string,
+): RuleHelp | undefined {
+  const line = faces.of(name)?.line;
+  return line && worked && ruleHelpOf({ bench: worked.bench(), column, line, faces });
+}
+
+interface Written {
+  readonly lines: readonly Line[];
+  readonly faces: LineFaces;
+}
+
+function houseWriting({ lines, faces }: Written, name: string, typed: string): Result<Change, string> {
+  const line = lines.find((each) => each.name === name);
+  if (!line) return failed(`Nothing called ${name} in this recipe.`);
+  if (hasTwoReadings(typed, line, faces.display))
+    return failed(sayBoxFault({ kind: 'two-readings', text: typed.trim() }, name));
+  return houseText({ faces, read: readLines(lines) }, line, writtenText(typed, line, faces.display));
+}
+
+function recipeBench(clock: Clock) {
+  let worked: WorkedBench | undefined;
+  return {
+    take: (source: BenchSource): WorkedBench => {
+      const keys = source.columns.map((column) => column.key);
+      if (worked) worked.take(source, keys);
+      else worked = workBench(source, keys, clock);
+      return worked;
+    },
+    close: () => worked?.close(),
+  };
+}
+
+interface SourceParts {
+  readonly recipe: Recipe | undefined;
+  readonly lines: readonly Line[];
+  readonly tank: Tank | undefined;
+  readonly prices: ReturnType<typeof pricesOf>;
+}
+
+const nothing: BenchColumn['written'] = new Map();
+const noTexts: ReadonlyMap<string, string> = new Map();
+
+function sourceOf({ recipe, lines, tank, prices }: SourceParts): BenchSource | undefined {
+  if (!recipe || !tank) return undefined;
+  const column: BenchColumn = {
+    size: tank.id,
+    key: tank.id,
+    tank,
+    label: tank.label,
+    count: 1,
+    locals: noTexts,
+    written: nothing,
+  };
+  return {
+    title: recipe.title,
+    recipe,
+    lines,
+    columns: [column],
+    whole: nothing,
+    job: noTexts,
+    ...prices,
+  };
+}
+
+/** The middling tank of the demo, or the first there is that is measured. */
+function referenceTank({ tank }: Pick<Records, 'tank'>): Tank | undefined {
+  return tank.get('T07') ?? [...tank.values()].find((each) => each.insideLengthMm !== undefined) ?? firstOf(tank);
+}
+
+function firstOf<T>(table: ReadonlyMap<string, T>): T | undefined {
+  const [first] = table.values();
+  return first;
+}

@@ -1,0 +1,139 @@
+import type { Completion, RuleCheck, RuleHelp, RuleHint, RuleMark } from '#renderer/writing/rule-help.ts';
+import type { Bench } from '#shared-calc/bench/open-bench.ts';
+import type { BoxReading } from '#shared-calc/recipe/read-box.ts';
+import { readBox } from '#shared-calc/recipe/read-box.ts';
+import type { Scope } from '#shared-calc/recipe/scope.ts';
+import type { Line } from '#shared-calc/records/records.ts';
+import { completeRule } from '#shared-calc/rule/complete-rule.ts';
+import type { Completion as CoreCompletion } from '#shared-calc/rule/completion.ts';
+import { generalFunctions } from '#shared-calc/rule/general.ts';
+import { findOpenCall } from '#shared-calc/rule/open-call.ts';
+import { readTokens, type Token } from '#shared-calc/rule/read-tokens.ts';
+import { tradeFunctions } from '#shared-calc/trade/all-functions.ts';
+import { sayBoxFault } from '#shared-calc/words/say-box-cause.ts';
+import { sayRuleFault } from '#shared-calc/words/say-rule-fault.ts';
+import { hasTwoReadings, writtenText } from './entry-text.ts';
+import { figureWords } from './figure-words.ts';
+import type { LineFaces } from './line-faces.ts';
+
+export interface HelpParts {
+  readonly bench: Bench;
+  /** Whose present figures are shown beside names; none on a bench without sizes. */
+  readonly column: string | undefined;
+  readonly line: Line;
+  readonly faces: LineFaces;
+}
+
+/** No list is longer: what is far down is found by another letter. */
+const MOST_OFFERS = 40;
+
+/** Help with the text of one box, by the lines and functions its rule may use. */
+export function ruleHelpOf(parts: HelpParts): RuleHelp {
+  return {
+    check: (text) => checkText(text, parts),
+    complete: (text, cursor) => completions(text, cursor, parts),
+    hint: hintAt,
+  };
+}
+
+function checkText(text: string, { bench, line, faces }: HelpParts): RuleCheck {
+  const scope = bench.scope();
+  const marks = marksIn(text, scope);
+  if (hasTwoReadings(text, line, faces.display)) {
+    return {
+      marks: [],
+      faults: [wholeFault(text, sayBoxFault({ kind: 'two-readings', text: text.trim() }, line.name))],
+    };
+  }
+  const kept = writtenText(text, line, faces.display);
+  return { marks, faults: faultsOf(readBox(kept, line, scope), text, line.name) };
+}
+
+function faultsOf(reading: BoxReading, text: string, line: string): RuleCheck['faults'] {
+  if (reading.is !== 'faulty') return [];
+  const { fault } = reading;
+  if (fault.kind !== 'rule') return [wholeFault(text, sayBoxFault(fault, line))];
+  const start = text.length - text.trimStart().length;
+  return fault.faults.map((each) => ({
+    from: each.from + start,
+    to: each.to + start,
+    says: sayRuleFault(each, fault.text),
+  }));
+}
+
+function wholeFault(text: string, says: string): RuleCheck['faults'][number] {
+  return { from: 0, to: text.length, says };
+}
+
+function marksIn(text: string, scope: Scope): readonly RuleMark[] {
+  const tokens = readTokens(text);
+  return tokens.flatMap((token, at): readonly RuleMark[] => {
+    const { from, to } = token;
+    if (token.is === 'text') return [{ from, to, kind: 'choice' }];
+    if (token.is !== 'word') return [];
+    const isCall = tokens[at + 1]?.is === 'open';
+    if (isCall) return isFunction(token.word, scope) ? [{ from, to, kind: 'function' }] : [];
+    return scope.lineNames.includes(token.word) ? [{ from, to, kind: 'name' }] : [];
+  });
+}
+
+function isFunction(name: string, scope: Scope): boolean {
+  return scope.functions.has(name) || generalFunctions.has(name);
+}
+
+function completions(text: string, cursor: number, parts: HelpParts): readonly Completion[] {
+  const { bench, line } = parts;
+  const words = wordsOf(line);
+  const bare = /^\s*[\p{L}\d_ -]*$/u.test(text);
+  if (words.length > 0 && bare) {
+    const typed = text.trim().toLowerCase();
+    const fitting = words.filter((word) => word.toLowerCase().startsWith(typed) && word !== text);
+    if (fitting.length > 0 || typed === '') return fitting.map((word) => choiceOffer(word, text));
+  }
+  if (text.trim() === '') return [];
+  const { from, to, options } = completeRule(text, cursor, bench.scope());
+  return options.slice(0, MOST_OFFERS).map((option) => ({ from, to, ...offerOf(option, parts) }));
+}
+
+function wordsOf({ unit, options = [] }: Line): readonly string[] {
+  return unit === 'yes_no' ? ['yes', 'no'] : unit === 'choice' ? options : [];
+}
+
+function choiceOffer(word: string, text: string): Completion {
+  return { from: 0, to: text.length, insert: word, kind: 'choice', label: '', figure: '' };
+}
+
+function offerOf(option: CoreCompletion, parts: HelpParts): Omit<Completion, 'from' | 'to'> {
+  const { text: insert, label } = option;
+  switch (option.is) {
+    case 'line':
+      return { insert, kind: 'name', label: parts.faces.of(label)?.label ?? label, figure: figureOf(label, parts) };
+    case 'function':
+      return { insert, kind: 'function', label: functionWords(label)?.written ?? label, figure: '' };
+    case 'unit':
+      return { insert, kind: 'unit', label: '', figure: '' };
+    case 'word':
+    case 'answer':
+      return { insert, kind: 'choice', label: '', figure: '' };
+  }
+}
+
+function figureOf(name: string, { bench, column, faces }: HelpParts): string {
+  const face = faces.of(name);
+  const value = column === undefined ? undefined : bench.box(column, name).value;
+  return face && value !== undefined ? figureWords(value, face.line.unit, faces.display) : '';
+}
+
+function hintAt(text: string, cursor: number): RuleHint | undefined {
+  const before: readonly Token[] = readTokens(text.slice(0, cursor)).slice(0, -1);
+  const call = findOpenCall(before);
+  return call && functionWords(call.fn);
+}
+
+/** How a function is written, and what it does. */
+function functionWords(name: string): RuleHint | undefined {
+  const general = generalFunctions.get(name);
+  if (general) return { written: general.shows, says: general.says };
+  const trade = tradeFunctions.find((each) => each.inRules && each.name === name);
+  return trade && { written: `${name}(${trade.args.map((argument) => argument.name).join(', ')})`, says: trade.help };
+}

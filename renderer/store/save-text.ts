@@ -1,0 +1,14 @@
+/** Long enough for any browser to have begun to keep the file. */
+const KEPT_MS = 10_000;
+
+/** Hands a text to the person as a file of that name, where their browser or the desktop keeps such files. */
+export function saveText(page: Document, name: string, text: string, kind = 'text/csv;charset=utf-8'): void {
+  const link = page.createElement('a');
+  const address = URL.createObjectURL(new Blob([text], { type: kind }));
+  link.href = address;
+  link.download = name;
+  page.body.append(link);
+  link.click();
+  link.remove();
+  setTimeout(() => URL.revokeObjectURL(address), KEPT_MS);
+}

@@ -1,0 +1,117 @@
+import type { LineRow, SectionRow } from '#renderer/bench/view-model.ts';
+import type { LoudTotals } from './bench-scans.ts';
+import { keepsOut, type Loud } from './column-scan.ts';
+import type { LineFace, LineFaces } from './line-faces.ts';
+
+/** Which sections a person has opened or closed, and whose tucked lines are out. */
+export interface Folds {
+  /** Sections that stand otherwise than they do at first. */
+  readonly turned: ReadonlySet<string>;
+  readonly all: ReadonlySet<string>;
+}
+
+export const noFolds: Folds = { turned: new Set(), all: new Set() };
+
+/** Closed at first: what is seldom written in, and already told by its headline. */
+const closedAtFirst = new Set([
+  'Tank',
+  'Capping',
+  'Hardscape and panel',
+  'Hides',
+  'Plants',
+  'Microfauna',
+  'Cover and air',
+  'Mist and water',
+  'Work',
+  'Prepare',
+]);
+
+/** A section's name among rows; no line can be called so. */
+export function sectionId(title: string): string {
+  return `section ${title}`;
+}
+
+export function titleOfSection(id: string): string {
+  return id.replace(/^section /, '');
+}
+
+export function isOpen(title: string, folds: Folds): boolean {
+  return closedAtFirst.has(title) === folds.turned.has(title);
+}
+
+export function toggled(set: ReadonlySet<string>, name: string): ReadonlySet<string> {
+  const next = new Set(set);
+  if (!next.delete(name)) next.add(name);
+  return next;
+}
+
+interface Rows {
+  readonly faces: LineFaces;
+  readonly totals: LoudTotals;
+  readonly folds: Folds;
+  /** In muted type behind a line's label. */
+  readonly asideOf: (face: LineFace) => string;
+}
+
+/** The rows shown now: section heads, and the lines that are out. */
+export function sectionRows({ faces, totals, folds, asideOf }: Rows): readonly (SectionRow | LineRow)[] {
+  return [...faces.sections].flatMap(([title, lines]) => {
+    const open = isOpen(title, folds);
+    const all = folds.all.has(title);
+    const tucked = lines.filter((face) => isTucked(face, totals));
+    const head: SectionRow = {
+      kind: 'section',
+      id: sectionId(title),
+      title,
+      open,
+      more: open ? moreWords(tucked) : '',
+      all,
+      holds: open ? '' : holdsWords(lines, totals),
+    };
+    const out = open ? lines.filter((face) => all || !tucked.includes(face)) : [];
+    return [head, ...out.map((face) => lineRow(face, asideOf(face)))];
+  });
+}
+
+function lineRow({ line, label, unit }: LineFace, aside: string): LineRow {
+  return { kind: 'line', id: line.name, label, aside, unit, inset: line.inset };
+}
+
+function isTucked({ line }: LineFace, totals: LoudTotals): boolean {
+  if (line.role === 'check') return !isLoud(line.name, totals, true);
+  return !line.shownFirst && !isLoud(line.name, totals, false);
+}
+
+function isLoud(line: string, totals: LoudTotals, isCheck: boolean): boolean {
+  for (const [loud, count] of totals.get(line) ?? []) if (count > 0 && keepsOut(loud, isCheck)) return true;
+  return false;
+}
+
+function moreWords(tucked: readonly LineFace[]): string {
+  if (tucked.length === 0) return '';
+  return tucked.every(({ line }) => line.role === 'check') ? `${tucked.length} more hold` : `${tucked.length} more`;
+}
+
+/** In the order in which they matter. */
+const holdWords: readonly (readonly [Loud, string])[] = [
+  ['stop', 'stop'],
+  ['loop', 'depends on itself'],
+  ['fault', 'without an answer'],
+  ['range', 'out of range'],
+  ['needs', 'needs a figure'],
+  ['watch', 'watch'],
+  ['local', 'local'],
+  ['job', 'whole job'],
+  ['old', 'old price'],
+  ['advice', 'advice'],
+];
+
+/** What a closed section holds that must not go unseen: `1 local, 2 out of range`. */
+function holdsWords(lines: readonly LineFace[], totals: LoudTotals): string {
+  const words: string[] = [];
+  for (const [loud, says] of holdWords) {
+    const count = lines.reduce((sum, { line }) => sum + (totals.get(line.name)?.get(loud) ?? 0), 0);
+    if (count > 0) words.push(`${count} ${count > 1 && loud === 'needs' ? 'need a figure' : says}`);
+  }
+  return words.join(', ');
+}

@@ -1,0 +1,159 @@
+import { signal, type ReadonlySignal } from '@preact/signals';
+import type { BenchInput } from '#shared-calc/bench/bench-input.ts';
+import { openBench, type Bench } from '#shared-calc/bench/open-bench.ts';
+import { orderSums, type OrderFault, type OrderSums, type Pricing } from '#shared-calc/bench/order-sums.ts';
+import type { ColumnInput } from '#shared-calc/recipe/column.ts';
+import type { Result } from '#shared-calc/result.ts';
+import type { BenchColumn, BenchSource } from './bench-source.ts';
+import type { Clock } from './clock.ts';
+
+/** So many columns may be worked at once without being seen as a wait. */
+const AT_ONCE = 8;
+
+/** One bench kept over all edits: what is in sight is worked at once, the rest in slices. */
+export interface WorkedBench {
+  /** Goes up whenever a figure may have changed. */
+  readonly version: ReadonlySignal<number>;
+  readonly source: () => BenchSource;
+  readonly bench: () => Bench;
+  readonly take: (next: BenchSource, inSight: readonly string[]) => void;
+  /** Another number whenever a box of the column may have changed. */
+  readonly revision: (column: string) => number;
+  /** Its boxes can be read. */
+  readonly isWorked: (column: string) => boolean;
+  /** Some columns still wait for their slice. */
+  readonly isBehind: () => boolean;
+  readonly sums: (column: string) => Result<OrderSums, OrderFault>;
+  readonly close: () => void;
+}
+
+interface Sums {
+  readonly revision: number;
+  readonly pricing: Pricing;
+  readonly sums: Result<OrderSums, OrderFault>;
+}
+
+interface State {
+  source: BenchSource;
+  /** Columns that wait for their slice. */
+  readonly behind: Set<string>;
+  readonly worked: Set<string>;
+  readonly revisions: Map<string, number>;
+  readonly inputs: Map<string, { readonly from: BenchColumn; readonly input: ColumnInput }>;
+  readonly sums: Map<string, Sums>;
+  turn: number;
+}
+
+export function workBench(source: BenchSource, inSight: readonly string[], clock: Clock): WorkedBench {
+  const version = signal(0);
+  const bench = openBench({ ...inputOf(source, []), lines: [] });
+  const state: State = {
+    source: { ...source, lines: [], columns: [] },
+    behind: new Set(),
+    worked: new Set(),
+    revisions: new Map(),
+    inputs: new Map(),
+    sums: new Map(),
+    turn: 0,
+  };
+  const take = (next: BenchSource, seen: readonly string[]) => {
+    if (next === state.source) return;
+    const more = update(bench, state, next, seen);
+    version.value = version.peek() + 1;
+    if (state.behind.size > 0) workSlices(state, clock, more, () => (version.value = version.peek() + 1));
+  };
+  take(source, inSight);
+  return {
+    version,
+    source: () => state.source,
+    bench: () => bench,
+    take,
+    revision: (column) => state.revisions.get(column) ?? 0,
+    isWorked: (column) => state.worked.has(column),
+    isBehind: () => state.behind.size > 0,
+    sums: (column) => sumsOf(bench, state, column),
+    close: () => {
+      state.turn += 1;
+      bench.close();
+    },
+  };
+}
+
+function update(bench: Bench, state: State, next: BenchSource, inSight: readonly string[]): () => boolean {
+  const { source: before, worked, behind } = state;
+  const all = next.lines !== before.lines || next.job !== before.job || next.isOldPrice !== before.isOldPrice;
+  const old = new Map(bench.input().columns.map((column) => [column.key, column]));
+  const columns = next.columns.map((column) => inputFor(state, column));
+  const changed = columns.filter((column) => all || behind.has(column.key) || old.get(column.key) !== column);
+  const first = new Set([...inSight, ...(changed.length <= AT_ONCE ? changed.map((column) => column.key) : [])]);
+  const more = bench.update(inputOf(next, columns), [...first]);
+  state.source = next;
+  behind.clear();
+  for (const { key } of changed) {
+    bump(state, key);
+    if (first.has(key)) worked.add(key);
+    else behind.add(key);
+  }
+  forget(state, next.columns);
+  return more;
+}
+
+/**
+ * A column that still waited when the next edit came gets an input of its own: the bench would otherwise take it
+ * for one that it has worked already.
+ */
+function inputFor({ inputs, behind }: State, from: BenchColumn): ColumnInput {
+  const known = inputs.get(from.size);
+  if (known?.from === from && !behind.has(from.key)) return known.input;
+  const input = behind.has(from.key) ? { ...from, locals: new Map(from.locals) } : from;
+  inputs.set(from.size, { from, input });
+  return input;
+}
+
+function inputOf(source: BenchSource, columns: readonly ColumnInput[]): BenchInput {
+  const { lines, job, isOldPrice } = source;
+  // What is kept is written with a point, whatever the workshop reads and writes.
+  return { lines, columns, job, isOldPrice };
+}
+
+function forget({ worked, revisions, sums }: State, columns: readonly BenchColumn[]): void {
+  const kept = new Set(columns.map((column) => column.key));
+  for (const key of revisions.keys()) {
+    if (kept.has(key)) continue;
+    worked.delete(key);
+    sums.delete(key);
+  }
+}
+
+function bump({ revisions }: State, key: string): void {
+  revisions.set(key, (revisions.get(key) ?? 0) + 1);
+}
+
+function workSlices(state: State, clock: Clock, more: () => boolean, done: () => void): void {
+  state.turn += 1;
+  const { turn } = state;
+  const slice = () => {
+    if (state.turn !== turn) return;
+    if (more()) {
+      clock.soon(slice);
+      return;
+    }
+    for (const key of state.behind) {
+      state.worked.add(key);
+      bump(state, key);
+    }
+    state.behind.clear();
+    done();
+  };
+  clock.soon(slice);
+}
+
+function sumsOf(bench: Bench, state: State, column: string): Result<OrderSums, OrderFault> {
+  const { pricing } = state.source;
+  const revision = state.revisions.get(column) ?? 0;
+  const known = state.sums.get(column);
+  if (known?.revision === revision && known.pricing === pricing) return known.sums;
+  const sums = orderSums(bench, [column], pricing);
+  state.sums.set(column, { revision, pricing, sums });
+  return sums;
+}

@@ -1,0 +1,97 @@
+import type { PutInView, SourceView } from '#renderer/panel/panel-view.ts';
+import { unitWords } from '#renderer/text/unit-words.ts';
+import type { Box } from '#shared-calc/bench/bench-types.ts';
+import { cleanNoise } from '#shared-calc/quantity/write-figure.ts';
+import { namesIn, walk, type Rule } from '#shared-calc/rule/tree.ts';
+import { workingOf } from '#shared-calc/rule/working.ts';
+import { tradeFunction } from './box-causes.ts';
+import type { BoxParts } from './box-view.ts';
+import { figureWords } from './figure-words.ts';
+import { inSentence } from './line-faces.ts';
+
+/** Marks where a figure begins and ends in the working, so that it can be set in strong type. */
+const [OPEN, CLOSE] = ['\u0001', '\u0002'] as const;
+
+/** The rule of a box with its figures put in, a decimal finer than its box, and the same in words. */
+export function putInView(box: Box, parts: BoxParts): PutInView | undefined {
+  const { rule, value } = box;
+  if (!rule || value === undefined) return undefined;
+  const { faces } = parts;
+  const fine = { ...faces.display, extraDecimals: 1 };
+  const strong = (words: string) => `${OPEN}${words}${CLOSE}`;
+  const [figures = '', words = ''] = workingOf(rule, {
+    figureOf: (name) => strong(figureOf(name, parts, fine)),
+    labelOf: (name) => inSentence(faces.of(name)?.label ?? name),
+    resultText: strong(figureWords(value, box.line.unit, fine)),
+    titleOf: (fn) => tradeFunction(fn)?.title,
+    literalText: (figure, unit) => literalWords(figure, unit, faces.display.currency),
+  });
+  return { pieces: piecesOf(figures), words: words.replaceAll(OPEN, '').replaceAll(CLOSE, '') };
+}
+
+function figureOf(name: string, { bench, column, faces }: BoxParts, display: BoxParts['faces']['display']): string {
+  const face = faces.of(name);
+  const value = face && bench.box(column, name).value;
+  return face && value !== undefined ? figureWords(value, face.line.unit, display) : `${name} (not known yet)`;
+}
+
+function literalWords(figure: number, unit: string, currency: string): string {
+  const words = unitWords(unit, currency);
+  return words === '' ? String(cleanNoise(figure)) : `${cleanNoise(figure)}\u00a0${words}`;
+}
+
+function piecesOf(text: string): PutInView['pieces'] {
+  return text
+    .split(OPEN)
+    .flatMap((part, at) => {
+      if (at === 0) return [{ text: part, strong: false }];
+      const [figure = '', rest = ''] = part.split(CLOSE);
+      return [
+        { text: figure, strong: true },
+        { text: rest, strong: false },
+      ];
+    })
+    .filter((piece) => piece.text !== '');
+}
+
+/** Where each figure in a rule came from; what stands in the rule itself is told last. */
+export function sourcesOf(box: Box, parts: BoxParts): readonly SourceView[] {
+  if (!box.rule) return [];
+  const lines = namesIn(box.rule).flatMap((name) => sourceOf(name, parts));
+  const written = literalsIn(box.rule, parts.faces.display.currency);
+  if (written.length === 0) return lines;
+  return [
+    ...lines,
+    {
+      name: written.length === 1 ? 'figure' : 'figures',
+      figure: written.join(', '),
+      from: 'written in this rule',
+      steps: false,
+    },
+  ];
+}
+
+function sourceOf(name: string, { bench, column, called, faces }: BoxParts): readonly SourceView[] {
+  const face = faces.of(name);
+  if (!face) return [];
+  const box = bench.box(column, name);
+  const figure = box.value === undefined ? '' : figureWords(box.value, face.line.unit, faces.display);
+  return [{ name, figure, from: fromWords(box, called), steps: true }];
+}
+
+function fromWords({ source, rule, value }: Box, called: string): string {
+  const what = rule ? 'rule' : 'figure';
+  if (source === 'tank') return value === undefined ? `not measured in ${called}` : `tank book, ${called}`;
+  if (source === 'local') return `local ${what} of ${called}`;
+  if (source === 'job') return `${what} for the whole job`;
+  return value === undefined && !rule ? 'house, no figure yet' : `house ${what}`;
+}
+
+function literalsIn(rule: Rule, currency: string): readonly string[] {
+  const found = new Set<string>();
+  walk(rule, (part) => {
+    if (part.part === 'number') found.add(literalWords(part.value, part.unit?.symbol ?? 'number', currency));
+    if (part.part === 'text') found.add(part.text);
+  });
+  return [...found];
+}

@@ -1,0 +1,42 @@
+import type { Bridge } from '#renderer/bridge.ts';
+import type { BookInfo, Entry, Refusal } from '#shared-calc/contract/channels.ts';
+import type { Change } from '#shared-calc/records/change.ts';
+import type { Result } from '#shared-calc/result.ts';
+
+/** What a writing call answers, whichever it was. */
+export interface Written {
+  readonly info: BookInfo;
+  readonly others: readonly Entry[];
+  readonly change?: Change | undefined;
+}
+
+export type Told = (done: Result<Written, string>) => void;
+
+/** One thing the service is to do, in the order in which it was asked. */
+export type WriteStep =
+  | { readonly act: 'apply'; readonly change: Change }
+  | { readonly act: 'undo' | 'redo' }
+  | { readonly act: 'issue'; readonly job: string; readonly told: Told }
+  | { readonly act: 'restore'; readonly file: string; readonly told: Told };
+
+/** Sends a step to the service, made on what the page stands on. */
+export async function sendStep(bridge: Bridge, step: WriteStep, info: BookInfo): Promise<Result<Written, Refusal>> {
+  const on = { opening: info.opening, onRevision: info.revision };
+  switch (step.act) {
+    case 'apply':
+      return bridge.call('book.apply', { ...on, change: step.change });
+    case 'undo':
+      return bridge.call('book.undo', on);
+    case 'redo':
+      return bridge.call('book.redo', on);
+    case 'issue':
+      return bridge.call('quote.issue', { ...on, job: step.job });
+    case 'restore':
+      return bridge.call('file.restore', { ...on, file: step.file });
+  }
+}
+
+/** The edits among steps, in order. */
+export function editsIn(steps: readonly WriteStep[]): readonly Change[] {
+  return steps.flatMap((step) => (step.act === 'apply' ? [step.change] : []));
+}

@@ -1,0 +1,13 @@
+import { describe, expect, test } from 'vitest';
+import { nextCode } from '#renderer/books/next-code.ts';
+
+describe('nextCode', () => {
+  test.each([
+    [['T01', 'T12', 'T02'], 'T13'],
+    [[], 'T01'],
+    [['T99'], 'T100'],
+    [['M40', 'T07x', 'TANK'], 'T01'],
+  ])('after %o comes %s', (taken, next) => {
+    expect(nextCode('T', taken)).toBe(next);
+  });
+});

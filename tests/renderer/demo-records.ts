@@ -1,0 +1,14 @@
+import { readDemo } from '#electron/book/read-demo.ts';
+import { applyChange, emptyChange } from '#shared-calc/records/change.ts';
+import { allKinds, type Records } from '#shared-calc/records/records.ts';
+
+/** The day on which the books of the page's tests lie open. */
+export const demoDay = '2027-03-15';
+
+/** The demo book in memory; its prices hold from the first of the month. */
+export function demoRecords(): Records {
+  const demo = readDemo(demoDay);
+  if (!demo.ok) throw new Error(`${demo.fault.file}: ${demo.fault.says}`);
+  const none = Object.fromEntries(allKinds.map((kind) => [kind, new Map()])) as unknown as Records;
+  return applyChange(none, { ...emptyChange('demo'), added: demo.value });
+}

@@ -1,0 +1,52 @@
+import { describe, expect, test } from 'vitest';
+import { needsView } from '#renderer/places/needs/needs-view.ts';
+import { NO_STOCK, stockOnHand } from '#shared-calc/buy/stock.ts';
+import { openJob } from '#shared-calc/jobs/open-sheet.ts';
+import type { Records } from '#shared-calc/records/records.ts';
+import { demoDay, demoRecords } from '#tests/renderer/demo-records.ts';
+
+const demo = demoRecords();
+
+function view(records: Records, stock = NO_STOCK) {
+  const job = records.job.get('J01');
+  if (!job) throw new Error('no job');
+  const { sheet, bench, pricing } = openJob(records, job, demoDay);
+  const needs = needsView({ bench, columns: sheet.columns, pricing, stock, margins: records.margin });
+  bench.close();
+  return needs;
+}
+
+describe('needsView', () => {
+  test('what the sizes take adds up to what the job uses, material by material', () => {
+    const needs = view(demo);
+    const rows = needs.ok ? needs.value.groups.flatMap((group) => group.rows) : [];
+    const off = rows.filter(
+      ({ need, bySize }) => Math.abs([...bySize.values()].reduce((sum, each) => sum + each, 0) - need.used) > 1e-9,
+    );
+    expect([rows.length > 20, off]).toEqual([true, []]);
+  });
+
+  test('groups stand in the order of the quote', () => {
+    const needs = view(demo);
+    const order = [...demo.margin.values()].toSorted((a, b) => a.order - b.order).map(({ label }) => label);
+    const groups = needs.ok ? needs.value.groups.map(({ label }) => label) : [];
+    expect(groups).toEqual(order.filter((label) => groups.includes(label)));
+  });
+
+  test('the store gives what it has before anything is bought', () => {
+    const stock = stockOnHand(demo.stockEntry.values(), { on: demoDay, jobs: ['J01'] });
+    const clay = (needs: ReturnType<typeof view>) =>
+      needs.ok && needs.value.list.needs.find(({ material }) => material === 'M01');
+    const [without, withStore] = [clay(view(demo)), clay(view(demo, stock))];
+    expect([
+      without && without.onHand,
+      withStore && withStore.onHand,
+      withStore && without && withStore.used === without.used,
+    ]).toEqual([0, 7, true]);
+  });
+
+  test('a missing price is named and stops nothing else', () => {
+    const none = view({ ...demo, packPrice: new Map() });
+    expect(none).toMatchObject({ ok: false, fault: { kind: 'no-price', material: 'T03' } });
+  });
+});

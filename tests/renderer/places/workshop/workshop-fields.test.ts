@@ -1,0 +1,73 @@
+import { describe, expect, test } from 'vitest';
+import { contextOf } from '#renderer/books/book-hands.ts';
+import {
+  currencyField,
+  usualDecimals,
+  withOpenDay,
+  withUnitShown,
+  workshopFields,
+} from '#renderer/places/workshop/workshop-fields.ts';
+import { workshopOf } from '#shared-calc/records/workshop-of.ts';
+import { failed, ok } from '#shared-calc/result.ts';
+import { demoDay, demoRecords } from '#tests/renderer/demo-records.ts';
+
+const records = demoRecords();
+const workshop = workshopOf(records);
+const fields = workshopFields(contextOf(records, demoDay)).flatMap((group) => group.fields);
+const write = (key: string, text: string) => fields.find((field) => field.key === key)?.read(text, workshop);
+
+describe('workshopFields', () => {
+  test('figures are read in the unit of the house', () => {
+    expect([write('altitudeM', '2000 ft'), write('pressureKpa', '15 psi'), write('depositShare', '50')]).toEqual([
+      ok({ ...workshop, altitudeM: 609.6 }),
+      ok({ ...workshop, pressureKpa: 103.4213593975 }),
+      ok({ ...workshop, depositShare: 0.5 }),
+    ]);
+  });
+
+  test('a deposit goes in steps of a coin at least, a price may go without', () => {
+    expect([write('depositStepCoins', '0'), write('priceStepCoins', '0')]).toEqual([
+      failed('Deposit in steps of is one coin or more.'),
+      ok({ ...workshop, priceStepCoins: 0 }),
+    ]);
+  });
+
+  test('nobody gives the whole price away', () => {
+    expect(write('discountShare', '100 %')).toEqual(failed('Discount is 95 % at most; 100 % is more.'));
+  });
+});
+
+describe('currencyField', () => {
+  test('takes a code of the world or a short word', () => {
+    expect([currencyField.read('EUR', workshop), currencyField.read('euro', workshop)]).toEqual([
+      ok({ ...workshop, currency: 'EUR' }),
+      failed('A currency is one to three letters, such as EUR or cr.'),
+    ]);
+  });
+});
+
+describe('usualDecimals', () => {
+  // ISO 4217 minor units: 0 for the yen, 3 for the dinar of Kuwait.
+  test.each([
+    ['EUR', 2],
+    ['JPY', 0],
+    ['KWD', 3],
+    ['cr', undefined],
+  ])('%s', (currency, decimals) => {
+    expect(usualDecimals(currency)).toBe(decimals);
+  });
+});
+
+describe('withUnitShown', () => {
+  test('a unit chosen is taken back by an empty one', () => {
+    const inches = withUnitShown(workshop, 'length', 'in');
+    expect([inches.unitsShown, withUnitShown(inches, 'length', '').unitsShown]).toEqual([{ length: 'in' }, {}]);
+  });
+});
+
+describe('withOpenDay', () => {
+  test('the workshop is open on one day at least', () => {
+    const monday = { ...workshop, openWeekdays: [1] };
+    expect([withOpenDay(monday, 6, true)?.openWeekdays, withOpenDay(monday, 1, false)]).toEqual([[1, 6], undefined]);
+  });
+});
