@@ -32,7 +32,7 @@ export function refreshColumn(
 ): { readonly boxes: ColumnBoxes; readonly writes: readonly BoxWrite[] } {
   const { column, job } = refresh;
   const { readings, sources, rings: oldRings } = before ?? noBoxes();
-  const changed = readAgain({ readings, sources }, refresh, isSame(before, refresh) ? refresh.rereads : refresh.lines);
+  const changed = readAgain({ readings, sources }, refresh, linesToRead(before, refresh));
   const rings = changed.size > 0 ? ringsOf(readings) : oldRings;
   for (const name of ringChanges(oldRings, rings)) changed.add(name);
   const writes = [...changed].map((line) => ({ column: column.key, line, content: contentOf(line, readings, rings) }));
@@ -61,8 +61,16 @@ function readAgain(
   return changed;
 }
 
-function isSame(before: ColumnBoxes | undefined, { column, job }: Refresh): boolean {
-  return before?.job === job && before.input.tank === column.tank && before.input.locals === column.locals;
+/** Another tank is read whole; else only lines that changed themselves, and those written over otherwise. */
+function linesToRead(before: ColumnBoxes | undefined, { column, job, lines, rereads }: Refresh): readonly Line[] {
+  if (before?.input.tank !== column.tank) return lines;
+  const names = new Set([...differing(before.job, job), ...differing(before.input.locals, column.locals)]);
+  return names.size === 0 ? rereads : [...rereads, ...lines.filter((line) => names.has(line.name))];
+}
+
+function differing(before: ReadonlyMap<string, string>, after: ReadonlyMap<string, string>): readonly string[] {
+  if (before === after) return [];
+  return [...new Set([...before.keys(), ...after.keys()])].filter((name) => before.get(name) !== after.get(name));
 }
 
 function contentOf(name: string, readings: ReadonlyMap<string, BoxReading>, rings: Rings): BoxContent {
