@@ -1,22 +1,27 @@
 import { signal } from '@preact/signals';
 import { pageOf } from './app.tsx';
-import { openBridge } from './bridge.ts';
+import { openBridge, type Bridge } from './bridge.ts';
+import { noBookPlace } from './files/no-book.tsx';
 import type { PageView } from './frame/page-view.ts';
+import { wearTheme } from './look/wear-theme.ts';
 import { mountPage } from './mount-page.tsx';
+import { keptTheme } from './places/workshop/kept-theme.ts';
 import { pageClock } from './store/clock.ts';
 import { openPageStore } from './store/page-store.ts';
 
-/** Where no book can be read the places stand empty, and say why. */
-function pageWithoutBook(says: string): PageView {
+/** Where no book can be read the page says why, and shows the ways out of it. */
+function pageWithoutBook(bridge: Bridge, says: string): PageView {
   return {
     workshop: signal(''),
     line: signal({ saved: 'No book is open', said: { words: says, refused: true } }),
     lineActs: { undo: () => undefined, redo: () => undefined },
     keys: [['F1', 'keys']],
     nextFlag: () => undefined,
-    place: () => ({ about: '', aside: '', acts: [], look: 'empty-place', work: <p class="empty-note">{says}</p> }),
+    place: noBookPlace(bridge, says),
   };
 }
 
-const store = await openPageStore(openBridge(window), pageClock());
-mountPage(store.ok ? pageOf(store.value) : pageWithoutBook(store.fault));
+wearTheme(document.documentElement, keptTheme(window));
+const bridge = openBridge(window);
+const store = await openPageStore(bridge, pageClock());
+mountPage(store.ok ? pageOf(store.value) : pageWithoutBook(bridge, store.fault));

@@ -43,7 +43,6 @@ export function demoBench(order: DemoOrder, records: Records = demoRecords()): B
     lines: [...records.line.values()].filter((line) => line.recipe === recipe),
     columns: sizes.map((code) => demoColumn(records, code, locals[code] ?? {})),
     job: new Map(Object.entries(job)),
-    decimalComma: false,
     isOldPrice: () => false,
   });
 }

@@ -69,7 +69,7 @@ function runs(folder: string): boolean {
 function runVitest(more: readonly string[]): Count {
   const folder = mkdtempSync(path.join(tmpdir(), 'loamwright-tests-'));
   const report = path.join(folder, 'report.json');
-  const which = long ? ['tests/long'] : ['--exclude', 'tests/long/**'];
+  const which = long ? ['--project=long'] : ['--project=core', '--project=around'];
   const reporters = ['--reporter=default', '--reporter=json', `--outputFile.json=${report}`];
   const passedOn = asked.filter((each) => each !== '--long');
   const always = ['run', '--config', 'tests/vitest.config.ts'];

@@ -2,6 +2,7 @@ import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'vitest/config';
 
 const core = ['tests/shared-calc/**/*.test.ts', 'tests/published/**/*.test.ts', 'tests/fixtures/**/*.test.ts'];
+const long = ['tests/long/**/*.test.ts'];
 const all = ['tests/**/*.test.{ts,tsx}'];
 
 /** What is pure keeps no state, so its test files share a process; all others have one each. */
@@ -9,11 +10,14 @@ export default defineConfig({
   root: fileURLToPath(new URL('..', import.meta.url)),
   test: {
     pool: 'forks',
+    // The browser and the engine are other processes and mostly wait; one worker a core would leave cores idle.
+    maxWorkers: 3,
     testTimeout: 60_000,
     hookTimeout: 120_000,
     projects: [
       { extends: true, test: { name: 'core', include: core, isolate: false } },
-      { extends: true, test: { name: 'around it', include: all, exclude: ['**/node_modules/**', ...core] } },
+      { extends: true, test: { name: 'around', include: all, exclude: ['**/node_modules/**', ...core, ...long] } },
+      { extends: true, test: { name: 'long', include: long } },
     ],
   },
 });

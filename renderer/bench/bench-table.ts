@@ -67,9 +67,11 @@ function firstOptions(parts: BenchTableParts): GridOptions<BenchRow> {
     headerHeight: metrics.head + metrics.plank,
     domLayout: metrics.narrow ? 'autoHeight' : 'normal',
     rowBuffer: 6,
-    onCellFocused: ({ rowIndex, rowPinned, column }) => {
-      if (rowIndex === null || column === null || typeof column === 'string') return;
-      const mark = { row: rowIndex, pinned: rowPinned === 'bottom', column: column.getColId() };
+    // The event may come after the next one: what stands now is asked for.
+    onCellFocused: ({ api }) => {
+      const cell = api.getFocusedCell();
+      if (!cell) return;
+      const mark = { row: cell.rowIndex, pinned: cell.rowPinned === 'bottom', column: cell.column.getColId() };
       parts.focused(spotAt(mark, state.view.peek()));
     },
   };

@@ -1,7 +1,7 @@
 import { stepCautions, type StepCaution } from '#shared-calc/prepare/cautions.ts';
 import type { SizeFigures } from './size-figures.ts';
 
-/** A caution of a step; `when` names the line without which there is no such act. */
+/** A caution of a step; `when` names the line without which there is no such act, `unless` the one that does away with it. */
 export type CautionOf = string | { readonly step: string; readonly when?: string; readonly unless?: string };
 
 /** The cautions of some steps, in the order asked. A name that no caution has is a mistake of the card. */
@@ -15,11 +15,13 @@ export function cautionsOf(steps: readonly string[]): readonly StepCaution[] {
 
 /** Those among them that this size has an act for. */
 export function cautionsFor(of: readonly CautionOf[], figures: SizeFigures): readonly StepCaution[] {
-  return cautionsOf(of.filter((each) => applies(each, figures)).map((each) => (typeof each === 'string' ? each : each.step)));
+  return cautionsOf(
+    of.filter((each) => applies(each, figures)).map((each) => (typeof each === 'string' ? each : each.step)),
+  );
 }
 
-function applies(of: CautionOf, { has, holds }: SizeFigures): boolean {
+function applies(of: CautionOf, { holds, surelyHolds }: SizeFigures): boolean {
   if (typeof of === 'string') return true;
   if (of.when !== undefined && !holds(of.when)) return false;
-  return of.unless === undefined || !has(of.unless) || !holds(of.unless);
+  return of.unless === undefined || !surelyHolds(of.unless);
 }

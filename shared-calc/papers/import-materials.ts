@@ -32,10 +32,19 @@ function materialFields(records: Records, decimalComma: boolean): readonly Impor
   return [
     wordsField<Material>('label', 'label'),
     wordsField<Material>('unit', 'unit'),
-    ownField<Material, string>('supplier', (text) => findSupplier(text, records), (one, supplier) => ({ ...one, supplier })),
+    ownField<Material, string>(
+      'supplier',
+      (text) => findSupplier(text, records),
+      (one, supplier) => ({ ...one, supplier }),
+    ),
     ownField<Material, string>('sale', (text) => readChoice(text, 'Sale', ways), withSale),
     yesNoField<Material>('keeps', 'keeps'),
-    measureField<Material>('lead', 'leadDays', { name: 'Lead', stored: 'each', low: 0, high: 365, whole: true }, decimalComma),
+    measureField<Material>(
+      'lead',
+      'leadDays',
+      { name: 'Lead', stored: 'each', low: 0, high: 365, whole: true },
+      decimalComma,
+    ),
     wordsField<Material>('note', 'note'),
     { heading: 'packs', put: (material) => ok(material) },
   ];
@@ -60,7 +69,11 @@ interface PackReading {
   readonly decimalComma: boolean;
 }
 
-function newPacks(material: Material, text: string, { records, decimalComma }: PackReading): Result<readonly Added[], string> {
+function newPacks(
+  material: Material,
+  text: string,
+  { records, decimalComma }: PackReading,
+): Result<readonly Added[], string> {
   const had = [...records.pack.values()].filter((pack) => pack.material === material.id).map(({ amount }) => amount);
   const amounts = new Set<number>();
   for (const part of text.split(/[;|]/).filter((each) => each.trim() !== '')) {
@@ -69,7 +82,12 @@ function newPacks(material: Material, text: string, { records, decimalComma }: P
     if (!read.ok) return failed(read.fault);
     if (read.value !== undefined && !had.includes(read.value)) amounts.add(read.value);
   }
-  return ok([...amounts].map((amount) => ({ kind: 'pack', record: { id: packId(material.id, amount), material: material.id, amount } })));
+  return ok(
+    [...amounts].map((amount) => ({
+      kind: 'pack',
+      record: { id: packId(material.id, amount), material: material.id, amount },
+    })),
+  );
 }
 
 /** How a pack is named by the material, or the tank, and its amount. */

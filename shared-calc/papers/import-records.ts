@@ -62,7 +62,8 @@ export function importRecords<K extends RecordKind>(text: string, list: ImportOf
   for (const row of faults.length > refused.length ? [] : rows) {
     const read = readRow(row, list);
     if (!read.ok) faults.push({ row: row.row, says: read.fault });
-    else if (taken.has(read.value.record.id)) faults.push({ row: row.row, says: `${read.value.told.code} stands in the list twice.` });
+    else if (taken.has(read.value.record.id))
+      faults.push({ row: row.row, says: `${read.value.told.code} stands in the list twice.` });
     else taken.set(read.value.record.id, read.value);
   }
   if (rows.length === 0 && faults.length === 0) faults.push({ row: 1, says: `The file holds no ${list.many}.` });
@@ -137,12 +138,14 @@ function notKept<K extends RecordKind>(kind: K, record: RecordOf<K>): string | u
 }
 
 function changeOf<K extends RecordKind>(rows: readonly ReadRow<K>[], { kind, many }: ImportOf<K>): Change {
-  const added = rows.filter(({ before }) => before === undefined).map(({ record }) => ({ kind, record }) as unknown as Added);
+  const added = rows
+    .filter(({ before }) => before === undefined)
+    .map(({ record }) => ({ kind, record }) as unknown as Added);
   const updated = rows.flatMap(({ before, record }) =>
     before !== undefined && !sameData(before, record) ? [{ kind, from: before, to: record } as unknown as Updated] : [],
   );
   return {
-    label: `${rows.length} ${many} of a list`,
+    label: `list of ${many}`,
     added: [...added, ...rows.flatMap(({ along }) => along)],
     updated,
     removed: [],
@@ -152,8 +155,13 @@ function changeOf<K extends RecordKind>(rows: readonly ReadRow<K>[], { kind, man
 /** A supplier by its code or its name, in whatever letters. */
 export function findSupplier(text: string, records: Pick<Records, 'supplier'>): Result<string, string> {
   const word = text.trim().toLowerCase();
-  const found = [...records.supplier.values()].find(({ id, name }) => [id.toLowerCase(), name.toLowerCase()].includes(word));
+  const found = [...records.supplier.values()].find(({ id, name }) =>
+    [id.toLowerCase(), name.toLowerCase()].includes(word),
+  );
   if (found) return ok(found.id);
-  const near = didYouMean(text.trim(), [...records.supplier.values()].flatMap(({ id, name }) => [id, name]));
+  const near = didYouMean(
+    text.trim(),
+    [...records.supplier.values()].flatMap(({ id, name }) => [id, name]),
+  );
   return failed(`no supplier called "${text.trim()}" in the book.${near}`);
 }

@@ -33,7 +33,12 @@ function supplierFields(records: Records): readonly ImportField<Supplier>[] {
     },
   });
   const days = (heading: string, key: 'leadDays' | 'tankLeadDays', name: string) =>
-    measureField<Supplier>(heading, key, { name, stored: 'each', low: 0, high: 365, whole: true }, workshop.decimalComma);
+    measureField<Supplier>(
+      heading,
+      key,
+      { name, stored: 'each', low: 0, high: 365, whole: true },
+      workshop.decimalComma,
+    );
   return [
     wordsField<Supplier>('name', 'name'),
     wordsField<Supplier>('sells', 'sells'),

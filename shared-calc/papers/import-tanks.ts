@@ -29,7 +29,11 @@ function tankFields(records: Records, decimalComma: boolean): readonly ImportFie
     wordsField<Tank>('label', 'label'),
     ownField<Tank, string>('shape', (text) => readChoice(text, 'Shape', shapes), withShape),
     ...tankMeasures.map((measure) => measureField<Tank>(measure.heading, measure.key, measure, decimalComma)),
-    ownField<Tank, string>('supplier', (text) => findSupplier(text, records), (tank, supplier) => ({ ...tank, supplier })),
+    ownField<Tank, string>(
+      'supplier',
+      (text) => findSupplier(text, records),
+      (tank, supplier) => ({ ...tank, supplier }),
+    ),
     yesNoField<Tank>('own', 'clientsOwn'),
     wordsField<Tank>('note', 'note'),
   ];
@@ -46,7 +50,9 @@ function takenCode({ id }: Tank, records: Records): string | undefined {
 }
 
 function lackOf(tank: Tank): string | undefined {
-  const foreign = tankMeasures.find(({ key }) => !isMeasured(tank.shape, key) && (tank[key] ?? 0) > 0 && key !== 'insideDepthMm');
+  const foreign = tankMeasures.find(
+    ({ key }) => !isMeasured(tank.shape, key) && (tank[key] ?? 0) > 0 && key !== 'insideDepthMm',
+  );
   if (foreign) return `a ${tank.shape} has no ${foreign.name.toLowerCase()}.`;
   return tankMisfit(tank);
 }

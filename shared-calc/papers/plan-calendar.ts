@@ -45,7 +45,10 @@ export function planEntries(dated: DatedPlan, place: string): readonly CalendarE
 }
 
 function slug(text: string): string {
-  const plain = text.toLowerCase().replaceAll(/[^a-z0-9]+/g, '-').replaceAll(/^-|-$/g, '');
+  const plain = text
+    .toLowerCase()
+    .replaceAll(/[^a-z0-9]+/g, '-')
+    .replaceAll(/^-|-$/g, '');
   return plain === '' ? 'workshop' : plain;
 }
 

@@ -19,7 +19,10 @@ export function readChoice(text: string, name: string, options: readonly Option[
   const [only] = begun;
   if (only && begun.length === 1) return ok(only.value);
   if (begun.length > 1) return failed(`${name}: "${text.trim()}" may be ${sayAll(begun)}.`);
-  const near = didYouMean(text.trim(), options.map(({ label }) => label));
+  const near = didYouMean(
+    text.trim(),
+    options.map(({ label }) => label),
+  );
   const cure = near === '' && options.length <= 8 ? ` It is one of ${sayAll(options)}.` : near;
   return failed(word === '' ? `${name} needs a word.${cure}` : `${name}: nothing called "${text.trim()}".${cure}`);
 }

@@ -12,6 +12,8 @@ export interface SizeFigures {
   readonly number: (line: string, unit: string) => number | undefined;
   /** Whether what a line asks about is there: yes, or more than nothing. What is not known yet counts as there. */
   readonly holds: (line: string) => boolean;
+  /** The same, but what is not known yet counts as not there. */
+  readonly surelyHolds: (line: string) => boolean;
 }
 
 export function sizeFigures(bench: Bench, column: string, display: Display): SizeFigures {
@@ -21,13 +23,14 @@ export function sizeFigures(bench: Bench, column: string, display: Display): Siz
     has,
     words: (line) => {
       const { value, line: of } = bench.box(column, line);
-      return value === undefined ? 'needs a figure' : withoutEach(showWithUnit(value, of.unit, display));
+      return value === undefined ? 'needs a figure' : onPaper(showWithUnit(value, of.unit, display));
     },
     number: (line, unit) => {
       const value = has(line) ? bench.box(column, line).value : undefined;
       return typeof value === 'number' ? cleanNoise(fromBase(value, unitOf(unit))) : undefined;
     },
     holds: (line) => has(line) && isThere(bench.box(column, line).value),
+    surelyHolds: (line) => has(line) && isThere(bench.box(column, line).value ?? false),
   };
 }
 
@@ -36,9 +39,12 @@ function isThere(value: number | string | boolean | undefined): boolean {
   return value !== false;
 }
 
-/** A count stands alone on paper: `3`, `3 a day`. */
-function withoutEach(words: string): string {
-  return words.replace(/\u00a0each$/, '').replace(/\u00a0each\/d$/, ' a day');
+/** As paper says it: a count alone, a daily one without its noughts: `3`, `3 a day`, `12 h a day`. */
+function onPaper(words: string): string {
+  return words
+    .replace(/\u00a0each$/, '')
+    .replace(/(?:[.,]0+)?\u00a0each\/d$/, ' a day')
+    .replace(/(?:[.,]0+)?\u00a0h\/d$/, '\u00a0h a day');
 }
 
 /** A sentence with the figures of its braces put in; nothing where the recipe lacks one of its lines. */

@@ -41,7 +41,8 @@ export function isMeasured(shape: Tank['shape'], key: TankMeasureKey): boolean {
 /** What cannot be of a tank as a whole, in a sentence; `undefined` where all goes together. */
 export function tankMisfit(tank: Tank): string | undefined {
   const { insideLengthMm: length, insideDepthMm: depth, insideHeightMm: height } = tank;
-  if (isOver(tank.damHeightMm, height)) return `The dam is ${tank.damHeightMm} mm and the tank only ${height} mm high inside.`;
+  if (isOver(tank.damHeightMm, height))
+    return `The dam is ${tank.damHeightMm} mm and the tank only ${height} mm high inside.`;
   if (isOver(tank.frontVentMm, height)) return `The front vent is as high as the tank.`;
   if (tank.shape === 'corner' && isOver(tank.sideReturnMm, length)) {
     return `The side return is ${tank.sideReturnMm} mm and the side only ${length} mm.`;

@@ -1,0 +1,55 @@
+import type { Job } from '#shared-calc/records/records.ts';
+
+/** What a card reminds of, and who decides about it. */
+export interface Reminder {
+  readonly says: string;
+  readonly decides: string;
+}
+
+const HEALTH_LEAD = 'School or centre health lead, public-health guidance';
+const AUTHORITY = 'Wildlife authority';
+
+const underFives =
+  /under[\s-]*(?:fives?|5s?)|nursery|kindergarten|cr[eè]che|toddler|infant|bab(?:y|ies)|childcare|child[\s-]*care|playgroup|all ages/i;
+const weak = /immun|chemo|transplant|hospital|hospice|clinic|ward|dialysis|pregnan|patient|weak/i;
+const elderly = /over[\s-]*65|elder|care home|retire|pension|seniors?\b|all ages/i;
+
+/**
+ * Rules for the people who are near a tank with animals, from the job's own words about them: under-fives, people
+ * over 65, weak immunity. The general rule always stands; nothing here says that an audience is fit.
+ */
+export function audienceRules({ audience }: Pick<Job, 'audience'>): readonly Reminder[] {
+  const says = [
+    ...(underFives.test(audience)
+      ? ['Under-fives come here: reptiles and amphibians should not be kept with them, nor in childcare rooms.']
+      : []),
+    ...(weak.test(audience)
+      ? ['People with weak immunity may come here: they keep away from the animals, the tank and its water.']
+      : []),
+    ...(elderly.test(audience) ? ['People over 65 come here: they are at greater risk; no hands in the tank.'] : []),
+    audience.trim() === ''
+      ? 'Nobody has written down who is near the tank: ask for under-fives, people over 65 and weak immunity.'
+      : 'Carriers look healthy: everybody washes their hands after any contact with the tank or its water.',
+  ];
+  return says.map((each) => ({ says: each, decides: HEALTH_LEAD }));
+}
+
+const kinds: readonly (readonly [kind: RegExp, says: string])[] = [
+  [
+    /frog|toad|newt|salamander|amphib/i,
+    'Most poison-frog kinds are listed: they need permits and proof of breeding (CITES).',
+  ],
+  [
+    /gecko|lizard|skink|chameleon|reptile|snake|tortoise|turtle/i,
+    'Some dwarf geckos and other reptiles are on the strictest list (CITES).',
+  ],
+];
+
+/** Protection of the animals wanted, as a reminder: it names who is asked, and never says what they will answer. */
+export function protectedKinds({ animals }: Pick<Job, 'animals'>): readonly Reminder[] {
+  const says = [
+    ...kinds.filter(([kind]) => kind.test(animals)).map(([, each]) => each),
+    'Before animals are bought, moved or given away ask the wildlife authority; local invasive-species and disease rules too. Keep the papers of where they come from.',
+  ];
+  return says.map((each) => ({ says: each, decides: AUTHORITY }));
+}

@@ -1,0 +1,169 @@
+import type { Bench } from '#shared-calc/bench/open-bench.ts';
+import type { StepCaution } from '#shared-calc/prepare/cautions.ts';
+import { choosePlants } from '#shared-calc/jobs/choose-plants.ts';
+import { plantNeeds, plantPlace } from '#shared-calc/jobs/plant-place.ts';
+import type { Display } from '#shared-calc/quantity/shown-unit.ts';
+import { fromBase, unitOf } from '#shared-calc/quantity/unit.ts';
+import type { Line, Records } from '#shared-calc/records/records.ts';
+import { countUp } from '#shared-calc/trade/count-up.ts';
+import { lineLabel } from './bench-csv.ts';
+import { buildSteps, type BuildStepPlan, type StepSentence } from './build-steps.ts';
+import { cautionsFor } from './card-cautions.ts';
+import { fillWords, sizeFigures, type SizeFigures } from './size-figures.ts';
+
+/** What to take for a step, to be ticked. */
+export interface CardGoods {
+  readonly line: string;
+  readonly label: string;
+  /** As it stands on the bag; empty where nothing is bought. */
+  readonly material: string;
+  /** For one build. */
+  readonly amount: string;
+}
+
+export interface CardStep {
+  readonly title: string;
+  readonly goods: readonly CardGoods[];
+  readonly says: readonly string[];
+  /** Attended minutes of one build; left out where they are not known. */
+  readonly minutes?: number;
+  readonly cautions: readonly StepCaution[];
+}
+
+/** One size of a job, built in this order. */
+export interface BuildCard {
+  readonly size: string;
+  readonly tank: string;
+  readonly builds: number;
+  /** Who lifts it, and where it is built. */
+  readonly lifting: readonly string[];
+  readonly steps: readonly CardStep[];
+  readonly minutes: number;
+}
+
+export interface CardTerms {
+  readonly records: Pick<Records, 'material' | 'plant'>;
+  readonly display: Display;
+  /** Who sees the tank, and what its animals do: they decide which plants go in. */
+  readonly audience: string;
+  readonly animalCrushes: boolean;
+}
+
+/** A build card for every size of a bench. */
+export function buildCards(bench: Bench, terms: CardTerms): readonly BuildCard[] {
+  return bench.input().columns.map(({ key, tank, count }) => {
+    const figures = sizeFigures(bench, key, terms.display);
+    const steps = stepsOf({ bench, column: key, tank: tank.label, figures, terms });
+    return {
+      size: key,
+      tank: tank.label,
+      builds: count,
+      lifting: liftWords(figures),
+      steps,
+      minutes: steps.reduce((sum, { minutes = 0 }) => sum + minutes, 0),
+    };
+  });
+}
+
+interface CardSize {
+  readonly bench: Bench;
+  readonly column: string;
+  readonly tank: string;
+  readonly terms: CardTerms;
+  readonly figures: SizeFigures;
+}
+
+const besides: BuildStepPlan = { title: 'Besides', tasks: [], says: [], cautions: [] };
+/** Over before anybody builds. */
+const overTasks: readonly string[] = ['J1', 'J2'];
+
+function stepsOf(size: CardSize): readonly CardStep[] {
+  const lines = size.bench.input().lines;
+  const needs = Map.groupBy(
+    lines.filter((line) => line.role === 'need' && size.figures.holds(line.name)),
+    stepOfNeed,
+  );
+  const work = Map.groupBy(
+    lines.filter((line) => line.role === 'work' && !overTasks.includes(line.task ?? '')),
+    ({ task = '' }) => buildSteps.find((step) => step.tasks.includes(task)) ?? besides,
+  );
+  return [...buildSteps, besides].flatMap((plan) => {
+    const goods = (needs.get(plan) ?? []).map((line) => goodsOf(line, size));
+    const minutes = minutesOf(work.get(plan) ?? [], size);
+    if (goods.length === 0 && minutes === 0) return [];
+    return [
+      {
+        title: plan.title,
+        goods,
+        says: [
+          ...plan.says.flatMap((sentence) => sayStep(sentence, size.figures) ?? []),
+          ...(plan.groups?.includes('plants') ? sayPlants(size) : []),
+        ],
+        ...(minutes !== undefined && { minutes }),
+        cautions: cautionsFor(plan.cautions, size.figures),
+      },
+    ];
+  });
+}
+
+/** Named by the step before its section, its section before its quote group. */
+function stepOfNeed({ name, section, group = '' }: Line): BuildStepPlan {
+  return (
+    buildSteps.find((step) => step.lines?.includes(name)) ??
+    buildSteps.find((step) => step.sections?.includes(section)) ??
+    buildSteps.find((step) => step.groups?.includes(group)) ??
+    besides
+  );
+}
+
+function goodsOf(line: Line, { figures, tank, terms }: CardSize): CardGoods {
+  const material = line.material === 'TANK' ? tank : (terms.records.material.get(line.material ?? '')?.label ?? '');
+  return { line: line.name, label: lineLabel(line), material, amount: figures.words(line.name) };
+}
+
+/** By class, as they were chosen for this place: `Ground: 4 Fittonia albivenis`. */
+function sayPlants({ bench, column, terms }: CardSize): readonly string[] {
+  const place = plantPlace(bench, column, terms);
+  return choosePlants(terms.records.plant.values(), plantNeeds(bench, column), place).map(
+    ({ class: of, chosen, short }) => {
+      const named = chosen.map(({ plant, count, shade }) => `${count} ${plant.name}${shade ? ' (in shade)' : ''}`);
+      const all = [...named, ...(short > 0 ? [`${short} of a kind still to be chosen`] : [])];
+      return `${of.charAt(0).toUpperCase()}${of.slice(1)}: ${all.join(', ')}.`;
+    },
+  );
+}
+
+/** `undefined` where one of the lines has no figure yet. */
+function minutesOf(lines: readonly Line[], { bench, column }: CardSize): number | undefined {
+  let minutes = 0;
+  for (const { name } of lines) {
+    const { value } = bench.box(column, name);
+    if (typeof value !== 'number') return undefined;
+    minutes += fromBase(value, unitOf('min'));
+  }
+  return minutes;
+}
+
+function sayStep(sentence: StepSentence, figures: SizeFigures): string | undefined {
+  if (typeof sentence === 'string') return fillWords(sentence, figures);
+  return figures.holds(sentence.when) ? fillWords(sentence.says, figures) : undefined;
+}
+
+/** Above the crew's limit no number of people is named: 0 of the recipe's lines. */
+export function liftWords(figures: SizeFigures): readonly string[] {
+  const empty = figures.number('crew_empty', 'each');
+  const filled = figures.number('crew_filled', 'each');
+  return [
+    ...(empty === undefined
+      ? []
+      : [empty === 0 ? 'Too heavy for four people even empty: trolley or machine.' : `Empty: ${people(empty)}.`]),
+    ...(filled === undefined
+      ? []
+      : [filled === 0 ? 'Filled: do not lift, build in place.' : `Filled: ${people(filled)}.`]),
+  ];
+}
+
+function people(count: number): string {
+  const whole = countUp(count);
+  return whole === 1 ? 'one person lifts it' : `${whole} people lift it`;
+}

@@ -1,0 +1,61 @@
+import type { Day } from '#shared-calc/calendar/day.ts';
+import type { StepCaution } from '#shared-calc/prepare/cautions.ts';
+import type { PrepPlan } from '#shared-calc/prepare/prep-plan.ts';
+import { cautionsOf } from './card-cautions.ts';
+import { stepWords, type ToldStep } from './step-words.ts';
+
+/** One day's act of a prep plan. */
+export interface PrepRow {
+  readonly step: ToldStep;
+  /** `Order plants`, `Plants in, to quarantine`. */
+  readonly act: string;
+  readonly date: Day;
+  readonly is: 'order' | 'done';
+  /** The step whose first day decides about the handover. */
+  readonly decides: boolean;
+  readonly cautions: readonly StepCaution[];
+}
+
+/** A prep plan day by day, to be ticked: orders and what is done or in, in order of date, cautions where the act is. */
+export function prepRows(plan: PrepPlan): readonly PrepRow[] {
+  const steps = [...plan.steps, ...(plan.hardscape ? [plan.hardscape] : [])];
+  const rows = steps.flatMap(({ step, date, orderBy }): PrepRow[] => [
+    ...(orderBy === undefined ? [] : [orderRow(plan, step, orderBy)]),
+    {
+      step,
+      act: step === 'tank' && plan.clientTank ? "The client's tank is here" : stepWords[step].done,
+      date,
+      is: 'done',
+      decides: plan.decides.first === step && !plan.decides.ordered,
+      cautions: cautionsOf(cautionNames[step]),
+    },
+  ]);
+  const handover: PrepRow = {
+    step: 'handover',
+    act: stepWords.handover.done,
+    date: plan.handover,
+    is: 'done',
+    decides: false,
+    cautions: cautionsOf(cautionNames.handover),
+  };
+  return [...rows, handover].toSorted((one, other) => (one.date < other.date ? -1 : Number(one.date > other.date)));
+}
+
+function orderRow(plan: PrepPlan, step: ToldStep, date: Day): PrepRow {
+  const decides = plan.decides.first === step && plan.decides.ordered;
+  return { step, act: stepWords[step].order ?? stepWords[step].done, date, is: 'order', decides, cautions: [] };
+}
+
+const cautionNames: Readonly<Record<ToldStep, readonly string[]>> = {
+  tank: ['tank'],
+  panel: ['foam and sealant'],
+  hardscape: ['leaves and wood'],
+  plants: ['plants'],
+  springtails: ['microfauna'],
+  media: ['mix', 'coir', 'clay, charcoal, bark dust', 'moss, bark, leaf mould'],
+  panes: ['cover glass'],
+  lamps: ['electrics'],
+  leaves: ['leaves and wood', 'sterile or clean'],
+  build: ['lifting'],
+  handover: ['transport', 'animals in'],
+};

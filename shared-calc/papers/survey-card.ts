@@ -1,0 +1,78 @@
+import type { StepCaution } from '#shared-calc/prepare/cautions.ts';
+import type { Job } from '#shared-calc/records/records.ts';
+import { audienceRules, protectedKinds, type Reminder } from './audience-rules.ts';
+import { cautionsOf } from './card-cautions.ts';
+
+/** What is measured and asked where the tank is to stand, to be filled in there. */
+export interface SurveyCard {
+  readonly known: readonly (readonly [what: string, is: string])[];
+  readonly parts: readonly { readonly title: string; readonly asks: readonly string[] }[];
+  readonly audience: readonly Reminder[];
+  readonly protection: readonly Reminder[];
+  readonly cautions: readonly StepCaution[];
+}
+
+type Surveyed = Pick<Job, 'client' | 'contact' | 'site' | 'access' | 'audience' | 'animals'>;
+
+export function surveyCard(job: Surveyed): SurveyCard {
+  return {
+    known: [
+      ['Client', job.client],
+      ['Speak to', job.contact],
+      ['Place', job.site],
+      ['Way in', job.access],
+      ['Who is near it', job.audience],
+      ['Animals', job.animals],
+    ],
+    parts: surveyParts,
+    audience: audienceRules(job),
+    protection: protectedKinds(job),
+    cautions: cautionsOf([
+      'enquiry',
+      'animal choice',
+      'survey',
+      'cold',
+      'heat',
+      'electrics',
+      'public place',
+      'lifting',
+    ]),
+  };
+}
+
+const surveyParts: SurveyCard['parts'] = [
+  {
+    title: 'Stand',
+    asks: [
+      'Shelf or stand, rated kg',
+      'Level, mm over its length',
+      'Clear length × depth × height, mm',
+      'Door swing, mm',
+    ],
+  },
+  { title: 'Way in', asks: ['Narrowest door, mm', 'Stairs, lift, turns', 'Parking, m away'] },
+  {
+    title: 'Air and light',
+    asks: [
+      'Room, hottest °C',
+      'Room at weekends and holidays, least °C',
+      'Humidity, %',
+      'Sun on the place, from when to when',
+      'Heater or air outlet within 2 m',
+    ],
+  },
+  {
+    title: 'Power and water',
+    asks: ['Sockets, how many, where', 'Residual-current switch, mA', 'Tap and drain, m away', 'Water report seen'],
+  },
+  {
+    title: 'People',
+    asks: [
+      'Ages near it',
+      'Weak immunity',
+      'Named person and number',
+      'Who feeds, who in the holidays',
+      'Noise allowed',
+    ],
+  },
+];

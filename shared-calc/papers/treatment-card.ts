@@ -1,0 +1,38 @@
+import { figureCautions, type StepCaution } from '#shared-calc/prepare/cautions.ts';
+import type { TreatmentPlan } from '#shared-calc/trade/leaf-treat-time.ts';
+import type { TreatmentWay } from '#shared-calc/trade/leaf-treatment.ts';
+import { cautionsOf } from './card-cautions.ts';
+
+/** One way of treating leaves, to stand by while it is done. */
+export interface TreatmentCard {
+  readonly way: TreatmentWay;
+  /** Minutes after the start of a batch at which each part is over, in order. */
+  readonly steps: readonly { readonly name: string; readonly minutes: number; readonly over: number }[];
+  readonly batches: number;
+  readonly cautions: readonly StepCaution[];
+  /** What the figures of this way do not know. */
+  readonly beside: readonly string[];
+}
+
+export function treatmentCard(way: TreatmentWay, plan: TreatmentPlan): TreatmentCard {
+  let over = 0;
+  const steps = plan.steps.map(({ name, minutes }) => {
+    over += minutes;
+    return { name, minutes, over };
+  });
+  const own = plan.cautions.map(({ says, decides }) => ({ step: way, caution: says, decides }));
+  const general = cautionsOf(['leaves and wood', ...(way === 'steam' ? ['steam'] : []), 'sterile or clean']);
+  return {
+    way,
+    steps,
+    batches: plan.batches,
+    cautions: [
+      ...general,
+      ...own.filter(({ caution }) => !general.some((each) => each.caution.includes(caution.replace(/\.$/, '')))),
+    ],
+    beside:
+      way === 'steam'
+        ? figureCautions.filter(({ lines }) => lines.includes('leaves_loose')).map(({ says }) => says)
+        : [],
+  };
+}

@@ -1,0 +1,87 @@
+import type { Bench } from '#shared-calc/bench/open-bench.ts';
+import type { Day } from '#shared-calc/calendar/day.ts';
+import { addDays } from '#shared-calc/calendar/day.ts';
+import type { StepCaution } from '#shared-calc/prepare/cautions.ts';
+import { figureCautions } from '#shared-calc/prepare/cautions.ts';
+import { animalsInPlan, FULL_WATCH, LEAST_WATCH, type WatchBand } from '#shared-calc/prepare/watch.ts';
+import type { Display } from '#shared-calc/quantity/shown-unit.ts';
+import type { Job } from '#shared-calc/records/records.ts';
+import { audienceRules, protectedKinds, type Reminder } from './audience-rules.ts';
+import { cautionsFor, cautionsOf } from './card-cautions.ts';
+import { sizeFigures } from './size-figures.ts';
+import { watchBand } from './watch-band.ts';
+
+/** Readings to take with the lamps on before animals go in, for one size. */
+export interface WatchCard {
+  readonly size: string;
+  readonly tank: string;
+  readonly band: WatchBand;
+  /** Hours from the start at which somebody reads: day 1 often, then morning, noon and night. */
+  readonly hours: readonly number[];
+  readonly leastHours: number;
+  /** What the lamps and the room should come to, and how far that figure goes. */
+  readonly expected: readonly string[];
+  readonly cautions: readonly StepCaution[];
+}
+
+const readAt = [0, 3, 6, 9, 12, 18, 24, 30, 36, 42, 48, 54, 60, 66, FULL_WATCH] as const;
+
+export function watchCards(bench: Bench, display: Display): readonly WatchCard[] {
+  return bench.input().columns.map(({ key, tank }) => {
+    const figures = sizeFigures(bench, key, display);
+    const beside = figureCautions.find(({ lines }) => lines.includes('hottest_day'))?.says ?? '';
+    return {
+      size: key,
+      tank: tank.label,
+      band: watchBand(figures),
+      hours: readAt,
+      leastHours: LEAST_WATCH,
+      expected: figures.has('hottest_day')
+        ? [`On the hottest day the recipe expects ${figures.words('hottest_day')} in the tank. ${beside}`]
+        : [],
+      cautions: cautionsFor(['heat', 'cold', { step: 'drainage', when: 'drain_room' }, 'electrics'], figures),
+    };
+  });
+}
+
+/** When animals go in, and on which days somebody looks at them. */
+export interface AnimalsInCard {
+  readonly animals: string;
+  readonly build: Day;
+  readonly animalsIn: Day;
+  readonly settleInDays: number;
+  /** Days counted from the day they go in; empty where the settle-in is long enough. */
+  readonly looks: readonly { readonly day: number; readonly date: Day }[];
+  /** What is looked at on each of them. */
+  readonly lookFor: readonly string[];
+  readonly before: readonly string[];
+  readonly audience: readonly Reminder[];
+  readonly protection: readonly Reminder[];
+  readonly cautions: readonly StepCaution[];
+}
+
+export interface AnimalsInTerms {
+  readonly build: Day;
+  readonly settleInDays: number;
+  readonly job: Pick<Job, 'animals' | 'audience'>;
+}
+
+export function animalsInCard({ build, settleInDays, job }: AnimalsInTerms): AnimalsInCard {
+  return {
+    animals: job.animals,
+    build,
+    animalsIn: addDays(build, settleInDays),
+    settleInDays,
+    looks: animalsInPlan(build, settleInDays),
+    lookFor: ['eating', 'droppings', 'skin', 'hottest and coldest', 'humidity', 'water clear'],
+    before: [
+      'Maximum and minimum written down for 24 to 72 h, within the band.',
+      'Springtails seen at the surface, food here for two weeks.',
+      'Every opening screened; doors close and lock.',
+      'Quarantine over, its papers here.',
+    ],
+    audience: audienceRules(job),
+    protection: protectedKinds(job),
+    cautions: cautionsOf(['animals in', 'quarantine', 'animal choice', 'feeding', 'hands', 'transport', 'enquiry']),
+  };
+}
