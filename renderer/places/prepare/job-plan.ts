@@ -33,7 +33,10 @@ export interface JobPlan {
 export function jobPlan(records: Records, job: Job, today: Day): Result<JobPlan, string> {
   const { sheet, bench } = openJob(records, job, today);
   const keys = keysOf(sheet);
-  const planned = keys.length === 0 ? failed(`${job.id} has no size yet: take one first.`) : planOn(bench, { keys, records, job, today });
+  const planned =
+    keys.length === 0
+      ? failed(`${job.id} has no size yet: take one first.`)
+      : planOn(bench, { keys, records, job, today });
   bench.close();
   return planned;
 }

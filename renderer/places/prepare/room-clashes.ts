@@ -18,7 +18,11 @@ export interface RoomClash {
   readonly jobs: readonly string[];
 }
 
-export function standingTanks(job: string, tanks: number, { steps, build, handover }: Pick<PrepPlan, 'steps' | 'build' | 'handover'>): StandingTanks {
+export function standingTanks(
+  job: string,
+  tanks: number,
+  { steps, build, handover }: Pick<PrepPlan, 'steps' | 'build' | 'handover'>,
+): StandingTanks {
   const from = steps.find(({ step }) => step === 'tank')?.date ?? build;
   return { job, tanks, from, to: addDays(handover, -1) };
 }
@@ -33,7 +37,12 @@ export function roomClashes(standing: readonly StandingTanks[], places: number):
     const jobs = here.map(({ job }) => job);
     const before = clashes.at(-1);
     if (before && addDays(before.to, 1) === from) {
-      clashes[clashes.length - 1] = { from: before.from, to, tanks: Math.max(before.tanks, tanks), jobs: [...new Set([...before.jobs, ...jobs])] };
+      clashes[clashes.length - 1] = {
+        from: before.from,
+        to,
+        tanks: Math.max(before.tanks, tanks),
+        jobs: [...new Set([...before.jobs, ...jobs])],
+      };
     } else clashes.push({ from, to, tanks, jobs });
   }
   return clashes;
