@@ -1,8 +1,8 @@
 import { saveText } from '#renderer/store/save-text.ts';
 
-/** Hands a CSV text to the person as a file, with the mark by which other programs know it for Unicode. */
+/** Hands a CSV text to the person as a file, without a byte-order mark. */
 export function downloadCsv(name: string, text: string, page: Document = document): void {
-  saveText(page, fileName(name), `\ufeff${text}`);
+  saveText(page, fileName(name), text);
 }
 
 /** A name that every system takes for a file, ending in .csv. */

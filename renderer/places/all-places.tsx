@@ -4,12 +4,14 @@ import type { Route } from '#renderer/frame/place-route.ts';
 import type { PageStore } from '#renderer/store/page-store.ts';
 import { benchPlace } from './bench/bench-place.tsx';
 import { cultureBookPlace } from './culture-book/culture-book-place.tsx';
+import { culturesPlace } from './cultures/cultures-place.tsx';
 import { functionBookPlace } from './function-book/function-book-place.tsx';
 import { moneyHands } from './jobs/money-hands.ts';
 import { jobsPlace } from './jobs/jobs-place.tsx';
 import { materialBookPlace } from './material-book/material-book-place.tsx';
 import { needsPlace } from './needs/needs-place.tsx';
 import { plantBookPlace } from './plant-book/plant-book-place.tsx';
+import { preparePlace } from './prepare/prepare-place.tsx';
 import { quotesPlace } from './quotes/quotes-place.tsx';
 import { rateBookPlace } from './rate-book/rate-book-place.tsx';
 import { recipePlace } from './recipe/recipe-place.tsx';
@@ -28,6 +30,8 @@ export const allPlaces: Readonly<Partial<Record<PlaceId, PlaceMaker>>> = {
   quotes: (store) => quotesPlace(moneyHands(store)),
   run: (store) => runPlace(moneyHands(store)),
   store: (store) => storePlace(moneyHands(store)),
+  prepare: (store) => preparePlace(moneyHands(store)),
+  cultures: (store) => culturesPlace(moneyHands(store)),
   needs: ({ book, bench }) => needsPlace({ ...book, laid: bench.laid, lay: bench.lay }),
   recipe: recipePlace,
   'tank-book': ({ book }) => tankBookPlace(book),

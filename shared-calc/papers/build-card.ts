@@ -150,7 +150,7 @@ function sayStep(sentence: StepSentence, figures: SizeFigures): string | undefin
 }
 
 /** Above the crew's limit no number of people is named: 0 of the recipe's lines. */
-export function liftWords(figures: SizeFigures): readonly string[] {
+function liftWords(figures: SizeFigures): readonly string[] {
   const empty = figures.number('crew_empty', 'each');
   const filled = figures.number('crew_filled', 'each');
   return [

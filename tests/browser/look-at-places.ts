@@ -1,9 +1,8 @@
 import { mkdirSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { places } from '#renderer/frame/places.ts';
-import { openPages } from './pages.ts';
-import type { Pages, Window } from './pages.ts';
-import { buildStandIn } from './stand-in/build.ts';
+import type { Window } from './pages.ts';
+import { openServedBook, type ServedPages } from './served-book.ts';
 
 /** Pictures of every place at two sizes, light and dark, and of the bench at 400 % zoom, in a folder git does not keep. */
 const folder = fileURLToPath(new URL('./screens/', import.meta.url));
@@ -15,7 +14,7 @@ const windows: readonly Window[] = (['light', 'dark'] as const).flatMap((scheme)
 
 const narrow: Window = { width: 320, height: 256, scheme: 'light' };
 
-async function look(pages: Pages, place: string, window: Window): Promise<void> {
+async function look(pages: ServedPages, place: string, window: Window): Promise<void> {
   const page = await pages.open(place, window);
   const file = `${folder}${place}-${window.width}x${window.height}-${window.scheme}.png`;
   await page.screenshot({ path: file, fullPage: window === narrow });
@@ -23,12 +22,11 @@ async function look(pages: Pages, place: string, window: Window): Promise<void> 
 }
 
 mkdirSync(folder, { recursive: true });
-const pages = await openPages(await buildStandIn());
+const pages = await openServedBook();
 for (const { id } of places) {
   for (const window of windows) await look(pages, id, window);
 }
 await look(pages, 'bench', narrow);
-const complaints = pages.complaints();
 await pages.close();
-const told = [`Pictures of ${places.length} places are in ${folder}`, ...new Set(complaints)];
+const told = [`Pictures of ${places.length} places are in ${folder}`, ...new Set(pages.complaints)];
 process.stdout.write(`${told.join('\n')}\n`);

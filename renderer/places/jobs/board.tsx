@@ -7,10 +7,12 @@ import { walkLinks } from './walk-links.ts';
 interface BoardParts {
   readonly groups: readonly BoardGroup[];
   readonly open: string | undefined;
+  /** The groups are the states themselves. */
+  readonly byState: boolean;
 }
 
 /** All jobs, by state or by the day of their next act; the one that lies open is marked. */
-export function Board({ groups, open }: BoardParts) {
+export function Board({ groups, open, byState }: BoardParts) {
   return (
     <nav class="board" aria-label="Jobs" onKeyDown={walkLinks}>
       {groups.map(({ title, rows }) => (
@@ -21,7 +23,7 @@ export function Board({ groups, open }: BoardParts) {
           <ul>
             {rows.map((row) => (
               <li key={row.job.id}>
-                <JobLink row={row} isOpen={row.job.id === open} />
+                <JobLink row={row} isOpen={row.job.id === open} state={byState ? '' : row.job.state} />
               </li>
             ))}
           </ul>
@@ -31,8 +33,14 @@ export function Board({ groups, open }: BoardParts) {
   );
 }
 
-function JobLink({ row: { job, sizes, late, gateOpen }, isOpen }: { readonly row: BoardRow; readonly isOpen: boolean }) {
-  const { id, title, client, state, nextAct, nextOn, handover } = job;
+interface LinkParts {
+  readonly row: BoardRow;
+  readonly isOpen: boolean;
+  readonly state: string;
+}
+
+function JobLink({ row: { job, sizes, late, gateOpen }, isOpen, state }: LinkParts) {
+  const { id, title, client, nextAct, nextOn, handover } = job;
   return (
     <a href={writeRoute('jobs', id)} aria-current={isOpen ? 'true' : undefined}>
       <span class="job-name">
@@ -55,7 +63,7 @@ function JobLink({ row: { job, sizes, late, gateOpen }, isOpen }: { readonly row
           )}
         </span>
       )}
-      {gateOpen && state === 'deposit in' && <span class="aside">The shopping run may take it.</span>}
+      {gateOpen && job.state === 'deposit in' && <span class="aside">The shopping run may take it.</span>}
     </a>
   );
 }

@@ -38,7 +38,7 @@ export function JobState({ job, context, hands }: JobPart) {
           choose={move}
         />
         <SettledEntry label="Next act" text={job.nextAct} settle={(text) => plan(text.trim(), job.nextOn)} />
-        <SettledEntry label="By" hint={`a day, as ${today}`} text={job.nextOn ?? ''} settle={planDay} />
+        <SettledEntry label="By the day" hint={`a day, as ${today}`} text={job.nextOn ?? ''} settle={planDay} />
       </div>
       <p class="gate">{gateWords(job)}</p>
       {wrong !== undefined && <p class="rule-fault">{wrong}</p>}

@@ -61,7 +61,7 @@ function boardView(board: Board, job: Job | undefined, context: BookContext): Pl
     acts: boardActs(board, job),
     work: (
       <div class="jobs-work">
-        <Board groups={groups} open={job?.id} />
+        <Board groups={groups} open={job?.id} byState={order.value === 'state'} />
         {job ? (
           <JobCard key={job.id} job={job} context={context} hands={hands} />
         ) : (

@@ -1,3 +1,4 @@
+import { keepOpenJob } from './kept-job.ts';
 import { computed, type ReadonlySignal } from '@preact/signals';
 import type { PageStore } from '#renderer/store/page-store.ts';
 import type { BookStore } from '#renderer/store/book-store.ts';
@@ -14,13 +15,24 @@ export interface MoneyHands extends Pick<BookStore, 'records' | 'info' | 'apply'
   readonly openJob: (job: string) => void;
 }
 
-/** The hands over the page's store: the open job is the one on the size bench, or that of the quote there. */
-export function moneyHands({ book, bench }: PageStore): MoneyHands {
+const made = new WeakMap<PageStore, MoneyHands>();
+
+/**
+ * The hands over the page's store, the same for every place: the open job is the one on the size bench, or that of
+ * the quote there. It is kept on this machine for the next time.
+ */
+export function moneyHands(store: PageStore): MoneyHands {
+  const before = made.get(store);
+  if (before) return before;
+  const { book, bench } = store;
   const job = computed(() => {
     const laid = bench.laid.value;
     return laid?.job ?? book.records.value.issuedQuote.get(laid?.id ?? '')?.job;
   });
-  return { ...book, job, openJob: bench.lay };
+  const hands = { ...book, job, openJob: bench.lay };
+  keepOpenJob(hands);
+  made.set(store, hands);
+  return hands;
 }
 
 /** The job that lies open, where the book has it. */

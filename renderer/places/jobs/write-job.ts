@@ -11,6 +11,7 @@ import { goodsWords } from '#renderer/print/goods-words.ts';
 import { displayOf } from '#shared-calc/records/display-of.ts';
 import { workshopOf } from '#shared-calc/records/workshop-of.ts';
 import { unitOfGoods } from '#shared-calc/papers/unit-of-goods.ts';
+import { goodsLabel } from '#renderer/places/store/store-rows.ts';
 import { told } from './money-hands.ts';
 
 /** What is told of a job in the builder's own words, and its dates. */
@@ -59,12 +60,16 @@ export function moveTo(records: Records, { job: id, state, today }: { readonly j
   return moved.ok ? ok({ change: moved.value, short: '' }) : moved;
 }
 
+/** More would not be read in the quiet line. */
+const MOST_TOLD = 3;
+
 function sayShort(short: readonly Short[], records: Records): string {
   if (short.length === 0) return '';
   const display = displayOf(workshopOf(records));
   const each = short.map(({ material, amount }) => {
     const unit = unitOfGoods(material, records) ?? 'each';
-    return `${goodsWords(amount, unit, display)} of ${records.material.get(material)?.label ?? material}`;
+    return `${goodsWords(amount, unit, display)} of ${goodsLabel(material, records)}`;
   });
-  return `The Store had not all of it: ${each.join(', ')} came from elsewhere.`;
+  const more = each.length > MOST_TOLD ? ` and ${each.length - MOST_TOLD} more` : '';
+  return `The Store had not all of it: ${each.slice(0, MOST_TOLD).join(', ')}${more} came from elsewhere.`;
 }

@@ -27,14 +27,16 @@ export const school = {
 };
 
 /** One T07 with every act there is: steam, a drain tap, a public place, mist. */
-export const everything: Readonly<Record<string, string>> = { kit: 'show', public_site: 'yes' };
+const everything: Readonly<Record<string, string>> = { kit: 'show', public_site: 'yes' };
 
 export function cardBench(job: Readonly<Record<string, string>> = everything, recipe = 'H1'): Bench {
   return demoBench({ recipe, sizes: ['T07'], job }, records);
 }
 
 /** The cautions of every printed card of one T07, by the card's name. */
-export function cautionsByCard(job: Readonly<Record<string, string>> = everything): Readonly<Record<string, ReadonlySet<string>>> {
+export function cautionsByCard(
+  job: Readonly<Record<string, string>> = everything,
+): Readonly<Record<string, ReadonlySet<string>>> {
   const bench = cardBench(job);
   const care = careDates('2027-04-28', mondayToFriday);
   const cards: Readonly<Record<string, readonly StepCaution[]>> = {

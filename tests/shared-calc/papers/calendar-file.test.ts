@@ -27,7 +27,11 @@ function readBack(text: string) {
   });
 }
 
-const plants: CalendarEntry = { uid: 'j02-plants-order@withy', date: '2027-02-26', title: 'Order plants: Reading room' };
+const plants: CalendarEntry = {
+  uid: 'j02-plants-order@withy',
+  date: '2027-02-26',
+  title: 'Order plants: Reading room',
+};
 
 describe('calendarFile', () => {
   test('a whole day is read back by another program as the day it was, its end the day after', () => {

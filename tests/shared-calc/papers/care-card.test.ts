@@ -28,7 +28,12 @@ describe('sizeCare', () => {
 
 describe('soonestRounds', () => {
   test('of several tanks the one that fills first rules', () => {
-    const drain = (everyDays: number) => ({ act: 'drain' as const, everyDays, says: `every ${everyDays} days`, first: '2027-05-01' });
+    const drain = (everyDays: number) => ({
+      act: 'drain' as const,
+      everyDays,
+      says: `every ${everyDays} days`,
+      first: '2027-05-01',
+    });
     expect(soonestRounds([{ rounds: [drain(42)] }, { rounds: [drain(28)] }, { rounds: [] }])).toEqual([drain(28)]);
   });
 });
@@ -42,7 +47,11 @@ describe('careByArea', () => {
   test('visits of one area in one week are one trip; a call is not driven to', () => {
     // J02's visit is 28 d after 28 Apr, Wed 26 May; J03's call is 7 d after 17 May, Mon 24 May: the same week.
     const [hill, riverside] = careByArea(
-      [cared('J02', 'Riverside', '2027-04-28'), cared('J03', ' riverside', '2027-05-17'), cared('J04', 'Hill', '2027-04-28')],
+      [
+        cared('J02', 'Riverside', '2027-04-28'),
+        cared('J03', ' riverside', '2027-05-17'),
+        cared('J04', 'Hill', '2027-04-28'),
+      ],
       '2027-05-20',
     );
     expect([hill?.area, riverside?.area, riverside?.trips.slice(0, 2)]).toEqual([
@@ -54,7 +63,11 @@ describe('careByArea', () => {
           visits: [{ act: 'visit', date: '2027-05-26', job: 'J02', title: 'Tank J02' }],
           calls: [{ act: 'call', date: '2027-05-24', job: 'J03', title: 'Tank J03' }],
         },
-        { week: '2027-06-14', visits: [{ act: 'visit', date: '2027-06-14', job: 'J03', title: 'Tank J03' }], calls: [] },
+        {
+          week: '2027-06-14',
+          visits: [{ act: 'visit', date: '2027-06-14', job: 'J03', title: 'Tank J03' }],
+          calls: [],
+        },
       ],
     ]);
   });

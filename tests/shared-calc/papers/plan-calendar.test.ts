@@ -22,7 +22,9 @@ describe('planEntries', () => {
 
   test('orders, arrivals, build, handover and visits stand on the days of the plan', () => {
     expect(
-      ['plants-order', 'plants', 'tank-order', 'tank', 'panel', 'leaves', 'build', 'handover', 'care-1', 'care-6'].map(dateOf),
+      ['plants-order', 'plants', 'tank-order', 'tank', 'panel', 'leaves', 'build', 'handover', 'care-1', 'care-6'].map(
+        dateOf,
+      ),
     ).toEqual([
       '2027-02-26',
       '2027-03-04',

@@ -1,0 +1,28 @@
+import { Paper } from '#renderer/print/paper.tsx';
+import { sayUnits } from '#renderer/text/say-units.ts';
+import './cards.css';
+
+export interface BatchLabelsParts {
+  /** Lines of each label, the first its name. */
+  readonly labels: readonly { readonly id: string; readonly lines: readonly string[] }[];
+}
+
+/** Labels of treated batches, two abreast, to be cut out. */
+export function BatchLabelsPaper({ labels }: BatchLabelsParts) {
+  return (
+    <Paper label="Batch labels" foot="Batch labels" look="large">
+      <h2>Batch labels</h2>
+      <div class="batch-labels">
+        {labels.map(({ id, lines: [name = '', ...rest] }) => (
+          <section key={id}>
+            <h3>{name}</h3>
+            {rest.map((line) => (
+              <p key={line}>{sayUnits(line)}</p>
+            ))}
+            <p class="batch-id">{id}</p>
+          </section>
+        ))}
+      </div>
+    </Paper>
+  );
+}

@@ -1,0 +1,87 @@
+import { Letterhead, Paper } from '#renderer/print/paper.tsx';
+import { paperDay, paperWeekday } from '#renderer/print/paper-words.ts';
+import { addDays, type Day } from '#shared-calc/calendar/day.ts';
+import type { SizeCare } from '#shared-calc/papers/care-card.ts';
+import { careWords } from '#shared-calc/papers/step-words.ts';
+import type { CareDate, CareRound } from '#shared-calc/prepare/care-calendar.ts';
+import { CautionList } from './caution-list.tsx';
+import { Tick } from './tick.tsx';
+import './cards.css';
+
+export interface CareCalendarParts {
+  readonly title: string;
+  readonly letterhead: readonly string[];
+  readonly handover: Day;
+  readonly visits: readonly CareDate[];
+  readonly sizes: readonly SizeCare[];
+  readonly lamps: { readonly from: Day; readonly to: Day } | undefined;
+}
+
+/** The first year of a tank: our visits, draining and refilling by day, and when the lamps are due. */
+export function CareCalendarPaper({ title, letterhead, handover, visits, sizes, lamps }: CareCalendarParts) {
+  return (
+    <Paper label="Care calendar" foot={`Care calendar, ${title}`} look="large">
+      <Letterhead title="Care calendar" who={letterhead.slice(0, 1)} />
+      <p>
+        {title}. Handed over {paperWeekday(handover)}.
+      </p>
+      <section class="together">
+        <h3>We call and visit</h3>
+        <ul class="ticked">
+          {visits.map(({ act, date }) => (
+            <li key={date}>
+              <Tick /> {paperWeekday(date)}: {careWords[act] ?? act}
+            </li>
+          ))}
+        </ul>
+        {lamps && (
+          <p>
+            Lamps are due from {paperDay(lamps.from)} to {paperDay(lamps.to)}.
+          </p>
+        )}
+      </section>
+      {sizes.map((size) => (
+        <section key={size.size}>
+          <h3>{size.tank}</h3>
+          {size.rounds.map((round) => (
+            <RoundDays key={round.act} round={round} />
+          ))}
+          {size.rounds.length === 0 && <p>Nothing collects in it and nothing is misted by a pump.</p>}
+        </section>
+      ))}
+      <CautionList cautions={onceEach(sizes)} />
+    </Paper>
+  );
+}
+
+function onceEach(sizes: readonly SizeCare[]): SizeCare['cautions'] {
+  return [...new Map(sizes.flatMap(({ cautions }) => cautions).map((each) => [each.step, each])).values()];
+}
+
+const YEAR = 365;
+const roundWords: Readonly<Record<CareRound['act'], string>> = {
+  drain: 'Drain',
+  'refill and clean': 'Refill and clean the can',
+};
+
+function RoundDays({ round: { act, everyDays, says, first } }: { readonly round: CareRound }) {
+  const days = Array.from({ length: Math.max(1, Math.floor(YEAR / everyDays)) }, (_, at) =>
+    addDays(first, at * everyDays),
+  );
+  return (
+    <div class="round-days">
+      <p>
+        <b>
+          {roundWords[act]}, {says}
+        </b>
+      </p>
+      <p class="day-ticks">
+        {days.map((day) => (
+          <span key={day}>
+            <Tick /> {paperDay(day)}
+          </span>
+        ))}
+      </p>
+    </div>
+  );
+}

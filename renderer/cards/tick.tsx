@@ -1,0 +1,8 @@
+/** A box to tick with wet hands. */
+export function Tick() {
+  return (
+    <span class="to-tick" aria-hidden="true">
+      <span />
+    </span>
+  );
+}

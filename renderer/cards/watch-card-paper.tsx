@@ -1,0 +1,74 @@
+import { Letterhead, Paper } from '#renderer/print/paper.tsx';
+import { sayUnits } from '#renderer/text/say-units.ts';
+import type { WatchCard } from '#shared-calc/papers/watch-card.ts';
+import { CautionList } from './caution-list.tsx';
+import { WideTable } from './wide-table.tsx';
+import './cards.css';
+
+export interface WatchCardParts {
+  readonly title: string;
+  readonly letterhead: readonly string[];
+  readonly cards: readonly WatchCard[];
+}
+
+/** Readings of 24 to 72 h with the lamps on, a card a size, to be written in and signed. */
+export function WatchCardPaper({ title, letterhead, cards }: WatchCardParts) {
+  return (
+    <Paper label="Commissioning watch" foot={`Commissioning watch, ${title}`} look="large">
+      {cards.map((card) => (
+        <section key={card.size} class="sheet-of-list">
+          <Letterhead title={`Commissioning watch ${card.size}`} who={letterhead.slice(0, 1)} />
+          <p>
+            {title}. {card.tank}. Lamps on, doors shut. Between {card.band.lowestC} and {card.band.highestC}&nbsp;°C,
+            humidity between {card.band.driest} and {card.band.dampest}&nbsp;%, for {card.leastHours} h at least.
+          </p>
+          {card.expected.map((says) => (
+            <p key={says}>{sayUnits(says)}</p>
+          ))}
+          <ReadingsTable size={card.size} hours={card.hours} />
+          <CautionList cautions={card.cautions} />
+          <div class="sign-here">
+            <p>Hottest and coldest, °C; driest and dampest, %</p>
+            <p>Read by</p>
+            <p>Day</p>
+          </div>
+        </section>
+      ))}
+    </Paper>
+  );
+}
+
+function ReadingsTable({ size, hours }: Pick<WatchCard, 'size' | 'hours'>) {
+  return (
+    <WideTable label={`Readings of ${size}`}>
+      <table class="paper-lines to-write">
+        <thead>
+          <tr>
+            <th scope="col" class="n">
+              Hour
+            </th>
+            <th scope="col">Day, time</th>
+            <th scope="col">°C now</th>
+            <th scope="col">Hottest</th>
+            <th scope="col">Coldest</th>
+            <th scope="col">Humidity %</th>
+            <th scope="col">Who</th>
+          </tr>
+        </thead>
+        <tbody>
+          {hours.map((hour) => (
+            <tr key={hour}>
+              <td class="n">{hour}</td>
+              <td />
+              <td />
+              <td />
+              <td />
+              <td />
+              <td />
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </WideTable>
+  );
+}

@@ -1,0 +1,21 @@
+import { useEffect, useRef } from 'preact/hooks';
+import type { CurveSpec } from './curve-spec.ts';
+import { drawCurve } from './draw-curve.ts';
+import { Plate } from './plate.tsx';
+
+interface CurveParts {
+  /** Made once for the same figures: a new one is drawn anew. */
+  readonly spec: CurveSpec;
+  readonly decimalComma: boolean;
+}
+
+/** A picture of lines, with its figures. */
+export function Curve({ spec, decimalComma }: CurveParts) {
+  const host = useRef<HTMLDivElement>(null);
+  useEffect(() => (host.current ? drawCurve(host.current, spec, decimalComma) : undefined), [spec, decimalComma]);
+  return (
+    <Plate title={spec.title} under={spec.under} table={spec.table}>
+      <div ref={host} class="plot" role="img" aria-label={spec.label} />
+    </Plate>
+  );
+}

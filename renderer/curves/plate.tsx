@@ -1,0 +1,82 @@
+import type { ComponentChildren } from 'preact';
+import { useEffect, useId, useRef, useState } from 'preact/hooks';
+import type { FigureTable } from './curve-spec.ts';
+import './curves.css';
+
+interface PlateParts {
+  readonly title: string;
+  readonly under: string;
+  readonly table: FigureTable;
+  /** The picture itself, told to readers by itself. */
+  readonly children: ComponentChildren;
+}
+
+/** A picture with its heading, its grounds, and its figures as a table one key away: T. */
+export function Plate({ title, under, table, children }: PlateParts) {
+  const figure = useRef<HTMLElement>(null);
+  const [asTable, setAsTable] = useState(false);
+  const id = useId();
+  useEffect(
+    () =>
+      listenForTable(
+        () => figure.current,
+        () => setAsTable((now) => !now),
+      ),
+    [],
+  );
+  return (
+    <figure ref={figure} class={asTable ? 'plate as-table' : 'plate'} aria-labelledby={id}>
+      <h2 id={id}>{title}</h2>
+      <p class="under">{under}</p>
+      <div class="picture" tabIndex={0} role="group" aria-label={title}>
+        {children}
+      </div>
+      <FiguresTable title={title} table={table} />
+      <button class="to-table" type="button" aria-pressed={asTable} onClick={() => setAsTable(!asTable)}>
+        Figures as a table <kbd>T</kbd>
+      </button>
+    </figure>
+  );
+}
+
+function FiguresTable({ title, table: { headings, rows } }: { readonly title: string; readonly table: FigureTable }) {
+  return (
+    <div class="figures" tabIndex={0} role="region" aria-label={`Figures: ${title}`}>
+      <table>
+        <thead>
+          <tr>
+            {headings.map((heading) => (
+              <th key={heading} scope="col">
+                {heading}
+              </th>
+            ))}
+          </tr>
+        </thead>
+        <tbody>
+          {rows.map((row, at) => (
+            <tr key={at}>
+              {row.map((cell, nth) => (
+                <td key={nth}>{cell}</td>
+              ))}
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </div>
+  );
+}
+
+/** T within a plate turns that one, T elsewhere on the page turns them all; in a field it is a letter. */
+function listenForTable(own: () => HTMLElement | null, turn: () => void): () => void {
+  const onKey = (event: KeyboardEvent) => {
+    const { key, ctrlKey, metaKey, altKey, target } = event;
+    if (key.toLowerCase() !== 't' || ctrlKey || metaKey || altKey || !(target instanceof Element)) return;
+    if (target.closest('input, textarea, select, dialog') !== null) return;
+    const within = target.closest('.plate');
+    if (within !== null && within !== own()) return;
+    event.preventDefault();
+    turn();
+  };
+  document.addEventListener('keydown', onKey);
+  return () => document.removeEventListener('keydown', onKey);
+}

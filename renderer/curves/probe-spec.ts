@@ -1,0 +1,76 @@
+import { coreHeat, type CoreHeat, type LoggedTreatment } from '#shared-calc/prepare/probe-log.ts';
+import { writeNumber } from '#shared-calc/quantity/write-figure.ts';
+import type { CoreReading } from '#shared-calc/trade/kill-total.ts';
+import type { CurvePoint, CurveSpec } from './curve-spec.ts';
+import { roundTicks } from './round-ticks.ts';
+
+/** A core probe's log as two pictures: how hot the core was, and the minutes that count as they grew. */
+export function probeSpecs(
+  readings: readonly CoreReading[],
+  treatment: LoggedTreatment,
+  { heat, decimalComma }: { readonly heat: CoreHeat; readonly decimalComma: boolean },
+): readonly CurveSpec[] {
+  const write = (figure: number, decimals = 1) => writeNumber(figure, decimals, { decimalComma });
+  const grown = readings.map(([minute], at): CurvePoint => [minute, reachedBy(readings.slice(0, at + 1), treatment)]);
+  const last = readings.at(-1)?.[0] ?? 1;
+  const across = { unit: 'minutes', most: last };
+  const least = thresholdOf(heat);
+  const table = {
+    headings: ['minute', 'core °C', 'minutes that count'],
+    rows: readings.map(([minute, degC], at) => [write(minute), write(degC), write(grown[at]?.[1] ?? 0)]),
+  };
+  const under = heat.against.replaceAll(' degC', '\u00a0°C');
+  return [
+    {
+      title: `The core was ${write(heat.hottest)} °C at its hottest`,
+      under,
+      label: `Core temperature over ${write(last)} minutes, ${write(heat.hottest)} degrees at its hottest`,
+      across,
+      up: { unit: '°C', most: Math.max(heat.hottest, least ?? 0) * 1.05 },
+      lines: [{ ink: 'ink', pieces: [readings] }, ...(least === undefined ? [] : [limit(least, last)])],
+      words:
+        least === undefined ? [] : [{ at: [0, least], words: `${write(least, 0)} °C`, ink: 'muted', lie: 'right' }],
+      table,
+    },
+    {
+      title: `${write(floorTenth(heat.reached))} of ${write(heat.wanted, 0)} minutes reached`,
+      under: heat.enough ? 'The core was there long enough' : 'Not long enough: treat this batch again',
+      label: `Minutes that count, grown to ${write(floorTenth(heat.reached))} of ${write(heat.wanted, 0)} wanted`,
+      across,
+      up: { unit: 'minutes that count', most: roundTicks(Math.max(heat.reached, heat.wanted) * 1.1).at(-1) ?? 1 },
+      lines: [{ ink: 'ink', filled: true, pieces: [grown] }, limit(heat.wanted, last)],
+      words: [{ at: [0, heat.wanted], words: `wanted: ${write(heat.wanted, 0)} min`, ink: 'muted', lie: 'right' }],
+      table,
+    },
+  ];
+}
+
+function limit(up: number, last: number): CurveSpec['lines'][number] {
+  return {
+    ink: 'muted',
+    thin: true,
+    dashed: true,
+    pieces: [
+      [
+        [0, up],
+        [last, up],
+      ],
+    ],
+  };
+}
+
+function reachedBy(readings: readonly CoreReading[], treatment: LoggedTreatment): number {
+  const heat = readings.length < 2 ? undefined : coreHeat(readings, treatment);
+  return heat?.ok ? heat.value.reached : 0;
+}
+
+/** The degC that the log is held against, as its sentence says it. */
+function thresholdOf({ against }: CoreHeat): number | undefined {
+  const found = /at (\d+(?:\.\d+)?) (?:degC|C)/.exec(against)?.[1];
+  return found === undefined ? undefined : Number(found);
+}
+
+/** What is not reached is never rounded up to it. */
+function floorTenth(figure: number): number {
+  return Math.floor(figure * 10 + 1e-9) / 10;
+}

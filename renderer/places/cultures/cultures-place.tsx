@@ -1,0 +1,78 @@
+import { signal } from '@preact/signals';
+import { contextNow } from '#renderer/books/book-hands.ts';
+import type { FindView, PlaceView } from '#renderer/frame/page-view.ts';
+import { writeRoute, type Route } from '#renderer/frame/place-route.ts';
+import { keptNumber } from '#renderer/places/prepare/kept-number.ts';
+import { openPlanBook } from '#renderer/places/prepare/plan-book.ts';
+import type { PrepareHands } from '#renderer/places/prepare/prepare-hands.ts';
+import type { CultureKind } from '#shared-calc/records/records.ts';
+import type { CultureDesk } from './culture-desk.ts';
+import { CultureKinds, KindBoard } from './kind-board.tsx';
+import { startTub } from './write-tub.ts';
+import '#renderer/books/books.css';
+import '#renderer/places/prepare/prepare.css';
+import './cultures.css';
+
+const USUAL_FLIES = 0;
+
+/** The culture board: tubs by kind, what the jobs take of them and when, and what cannot be ready in time. */
+export function culturesPlace(hands: PrepareHands): (route: Route) => PlaceView {
+  const kept = keptNumber(window, 'flies a week', USUAL_FLIES);
+  const flies = signal(kept.read());
+  const desk: CultureDesk = {
+    hands,
+    plans: openPlanBook(),
+    flies,
+    wishFlies: (aWeek) => {
+      flies.value = aWeek;
+      kept.write(aWeek);
+    },
+  };
+  return ({ rest: [id] }) => {
+    const context = contextNow(hands);
+    const kinds = [...context.records.cultureKind.values()];
+    const kind = kinds.find((each) => each.id === id) ?? kinds[0];
+    return {
+      about: kind?.label ?? '',
+      aside: kind ? '' : 'no kind of culture yet',
+      look: 'cultures-place',
+      acts: kind
+        ? [
+            { label: 'Its kind in the culture book', run: () => (location.hash = writeRoute('culture-book', kind.id)) },
+            {
+              label: 'Start a tub',
+              main: true,
+              run: () => hands.apply(startTub(hands.records.peek(), kind, hands.info.peek().today)),
+            },
+          ]
+        : [{ label: 'Start a tub', hint: 'Put a kind into the culture book first.' }],
+      work: (
+        <div class="place-page prepare-page">
+          <CultureKinds kinds={kinds} here={kind?.id} records={context.records} />
+          {kind ? (
+            <KindBoard key={kind.id} desk={desk} context={context} kind={kind} />
+          ) : (
+            <p class="empty-note">
+              There is no kind of culture yet.{' '}
+              <a href={writeRoute('culture-book')}>Put the first into the culture book.</a>
+            </p>
+          )}
+        </div>
+      ),
+      find: findKind(kinds),
+    };
+  };
+}
+
+function findKind(kinds: readonly CultureKind[]): FindView {
+  return {
+    label: 'Find a kind of culture',
+    placeholder: 'Find a culture',
+    options: kinds.map(({ label }) => label),
+    go: (words) => {
+      const found = kinds.find(({ label }) => label.toLowerCase().includes(words.toLowerCase()));
+      if (found) location.hash = writeRoute('cultures', found.id);
+      return found !== undefined;
+    },
+  };
+}

@@ -1,0 +1,35 @@
+import { SettledEntry } from '#renderer/books/entry.tsx';
+import { readMeasure } from '#shared-calc/papers/read-measure.ts';
+import type { CultureBoard } from '#shared-calc/prepare/culture-board.ts';
+import type { CultureDesk } from './culture-desk.ts';
+import type { StandingTub } from './tub-days.ts';
+
+interface FliesParts {
+  readonly desk: CultureDesk;
+  readonly board: CultureBoard;
+  readonly standing: readonly StandingTub[];
+}
+
+/** Flies wanted a week, and the tubs that give them. */
+export function Flies({ desk, board, standing }: FliesParts) {
+  const settle = (text: string) => {
+    const read = readMeasure(text, { name: 'Flies a week', stored: 'each', whole: true, low: 0, high: 100_000 });
+    if (!read.ok) return read.fault;
+    desk.wishFlies(read.value ?? 0);
+    return undefined;
+  };
+  const here = standing.filter(({ is }) => is !== 'used up').length;
+  return (
+    <section>
+      <h2>Flies for feeding</h2>
+      <div class="entries limits">
+        <SettledEntry label="Flies wanted a week" figure text={String(desk.flies.value)} settle={settle} />
+      </div>
+      <p class="counted">
+        Start {board.flyStarts} {board.flyStarts === 1 ? 'tub' : 'tubs'} a week; {board.flyTubs} on the shelf at once,{' '}
+        {here} {here === 1 ? 'stands' : 'stand'}.
+      </p>
+      <p class="aside">One tub in ten fails; none is spared.</p>
+    </section>
+  );
+}

@@ -1,0 +1,149 @@
+import { useMemo } from 'preact/hooks';
+import type { BookContext } from '#renderer/books/book-hands.ts';
+import { Curve } from '#renderer/curves/curve.tsx';
+import { growthSpec } from '#renderer/curves/growth-spec.ts';
+import { Sign } from '#renderer/frame/sign.tsx';
+import { writeRoute } from '#renderer/frame/place-route.ts';
+import { writePrepare } from '#renderer/places/prepare/prepare-route.ts';
+import { sayUnits } from '#renderer/text/say-units.ts';
+import { cultureBoard } from '#shared-calc/prepare/culture-board.ts';
+import { isFlies } from '#shared-calc/prepare/culture-demands.ts';
+import { cautionsOf } from '#shared-calc/papers/card-cautions.ts';
+import { figureCautions } from '#shared-calc/prepare/cautions.ts';
+import type { CultureKind, Records } from '#shared-calc/records/records.ts';
+import { cultureAlarms, type CultureAlarm } from './culture-alarms.ts';
+import { jobsToStock, kindDemands, type KindDemands } from './culture-wishes.ts';
+import type { CultureDesk } from './culture-desk.ts';
+import { Flies } from './flies.tsx';
+import { Founders } from './founders.tsx';
+import { standingTub } from './tub-days.ts';
+import { Wanted } from './wanted.tsx';
+import { TubList } from './tub-list.tsx';
+
+interface KindsParts {
+  readonly kinds: readonly CultureKind[];
+  readonly here: string | undefined;
+  readonly records: Pick<Records, 'tub'>;
+}
+
+/** The kinds, each with how many tubs stand. */
+export function CultureKinds({ kinds, here, records }: KindsParts) {
+  return (
+    <nav class="leaves" aria-label="Kinds of culture">
+      {kinds.map(({ id, label }) => {
+        const tubs = [...records.tub.values()].filter(({ kind }) => kind === id).length;
+        return (
+          <a key={id} href={writeRoute('cultures', id)} aria-current={id === here ? 'page' : undefined}>
+            {label} <span class="aside">{tubs}</span>
+          </a>
+        );
+      })}
+    </nav>
+  );
+}
+
+interface BoardParts {
+  readonly desk: CultureDesk;
+  readonly context: BookContext;
+  readonly kind: CultureKind;
+}
+
+/** One kind: alarms first, what is asked of it, its tubs, how it grows. */
+export function KindBoard({ desk, context, kind }: BoardParts) {
+  const { records, today, workshop } = context;
+  const jobs = jobsToStock(records, { plans: desk.plans, today });
+  const demands: KindDemands = isFlies(kind) ? { demands: [], unknown: [] } : kindDemands(records, jobs, kind, today);
+  const standing = [...records.tub.values()]
+    .filter((tub) => tub.kind === kind.id)
+    .map((tub) => standingTub(tub, kind, today));
+  const flies = isFlies(kind) ? { flies: { kind, aWeek: desk.flies.value } } : {};
+  const board = cultureBoard({ kind, demands: demands.demands, on: today, ...flies });
+  const spec = useMemo(() => growthSpec(kind, workshop.decimalComma), [kind, workshop.decimalComma]);
+  if (!board.ok) return <p class="empty-note">{board.fault}</p>;
+  return (
+    <>
+      <Alarms
+        alarms={cultureAlarms(board.value, standing, { demands: demands.demands, today })}
+        unknown={demands.unknown}
+      />
+      <div class="two-columns">
+        <div>
+          {isFlies(kind) ? (
+            <Flies desk={desk} board={board.value} standing={standing} />
+          ) : (
+            <Wanted board={board.value} demands={demands} decimalComma={workshop.decimalComma} />
+          )}
+        </div>
+        <Founders board={board.value} decimalComma={workshop.decimalComma} />
+      </div>
+      <TubList
+        standing={standing}
+        kind={kind}
+        hands={desk.hands}
+        context={context}
+        jobs={jobs.planned.map(({ job }) => job)}
+      />
+      {spec && <Curve spec={spec} decimalComma={workshop.decimalComma} />}
+      <Minded kind={kind} />
+    </>
+  );
+}
+
+interface AlarmsParts {
+  readonly alarms: readonly CultureAlarm[];
+  readonly unknown: KindDemands['unknown'];
+}
+
+function Alarms({ alarms, unknown }: AlarmsParts) {
+  if (alarms.length + unknown.length === 0)
+    return <p class="calm">Nothing to start and nothing that cannot be ready in time.</p>;
+  return (
+    <div role="status">
+      <ul class="clashes">
+        {alarms.map(({ level, says }) => (
+          <li key={says}>
+            <span class="flag" data-state={level}>
+              <Sign name={level} /> {level === 'stop' ? 'not in time' : 'watch'}
+            </span>
+            <span>{says}</span>
+          </li>
+        ))}
+        {unknown.map(({ job, title, says }) => (
+          <li key={job}>
+            <span class="flag" data-state="needs">
+              <Sign name="need" /> not known yet
+            </span>
+            <span>
+              <a class="plain-link" href={writePrepare(job, 'dates')}>
+                {job} {title}
+              </a>
+              : {says}
+            </span>
+          </li>
+        ))}
+      </ul>
+    </div>
+  );
+}
+
+function Minded({ kind }: { readonly kind: CultureKind }) {
+  const beside = figureCautions.filter(
+    ({ lines }) => lines.includes('springtail_seed') && /springtail/i.test(kind.label),
+  );
+  return (
+    <dl class="minded">
+      {cautionsOf(isFlies(kind) ? ['feeding', 'microfauna'] : ['microfauna']).map(({ step, caution, decides }) => (
+        <div key={step} class="caution">
+          <dt>{sayUnits(caution)}</dt>
+          <dd>{decides} decides.</dd>
+        </div>
+      ))}
+      {beside.map(({ misleads, says }) => (
+        <div key={says} class="caution">
+          <dt>Animals to seed: {misleads}.</dt>
+          <dd>{says}</dd>
+        </div>
+      ))}
+    </dl>
+  );
+}

@@ -1,0 +1,95 @@
+import type { BookContext } from '#renderer/books/book-hands.ts';
+import { ChoiceEntry, SettledEntry } from '#renderer/books/entry.tsx';
+import { jobName } from '#renderer/places/jobs/money-hands.ts';
+import type { PrepareHands } from '#renderer/places/prepare/prepare-hands.ts';
+import { paperDay } from '#renderer/print/paper-words.ts';
+import type { CultureKind, Job } from '#shared-calc/records/records.ts';
+import type { StandingTub } from './tub-days.ts';
+import { claimTub, placeTub, redateTub, removeTub, spareTub } from './write-tub.ts';
+
+interface TubsParts {
+  readonly standing: readonly StandingTub[];
+  readonly kind: CultureKind;
+  readonly hands: PrepareHands;
+  readonly context: BookContext;
+  /** Jobs that may claim a tub. */
+  readonly jobs: readonly Job[];
+}
+
+/** Every tub of a kind: when it is ready, where it stands, which job claims it. */
+export function TubList({ standing, kind, hands, context, jobs }: TubsParts) {
+  return (
+    <section>
+      <h2>Tubs</h2>
+      {standing.length === 0 ? (
+        <p class="empty-note">No tub of {kind.label.toLowerCase()} stands yet. Keep tubs in two places.</p>
+      ) : (
+        <ul class="tubs">
+          {standing.map((each) => (
+            <TubRow key={each.tub.id} standing={each} hands={hands} context={context} jobs={jobs} />
+          ))}
+        </ul>
+      )}
+    </section>
+  );
+}
+
+type RowParts = Omit<TubsParts, 'standing' | 'kind'> & { readonly standing: StandingTub };
+
+function TubRow({ standing, hands, context, jobs }: RowParts) {
+  const { tub, readyOn, nextOn, is } = standing;
+  const claimed =
+    jobs.some(({ id }) => id === tub.claimedBy) || tub.claimedBy === undefined
+      ? jobs
+      : claimants(jobs, tub.claimedBy, context);
+  return (
+    <li>
+      <h3>
+        {tub.id} <span class="aside">{stateWords(is, { readyOn, nextOn })}</span>
+      </h3>
+      <div class="entries">
+        <SettledEntry
+          label="Started on"
+          text={tub.startedOn}
+          settle={(text) => hands.act(redateTub(tub, text, context.today))}
+        />
+        <ChoiceEntry
+          label="Kept for"
+          value={tub.claimedBy ?? ''}
+          options={[
+            { value: '', label: 'whichever comes' },
+            ...claimed.map((job) => ({ value: job.id, label: jobName(job) })),
+          ]}
+          choose={(job) => hands.act(claimTub(tub, job))}
+        />
+        <SettledEntry label="Place" text={tub.place} settle={(text) => hands.act(placeTub(tub, text))} />
+        <div class="entry">
+          <span class="label">Beside</span>
+          <label class="tick">
+            <input
+              type="checkbox"
+              checked={tub.spare}
+              onChange={(event) => hands.act(spareTub(tub, event.currentTarget.checked))}
+            />
+            spare
+          </label>
+          <button class="plain-act" type="button" onClick={() => hands.apply(removeTub(tub))}>
+            Take it down
+          </button>
+        </div>
+      </div>
+    </li>
+  );
+}
+
+/** A job that is over by now still stands as the one that claims it. */
+function claimants(jobs: readonly Job[], claimedBy: string, { records }: BookContext): readonly Job[] {
+  const own = records.job.get(claimedBy);
+  return own ? [...jobs, own] : jobs;
+}
+
+function stateWords(is: StandingTub['is'], { readyOn, nextOn }: Pick<StandingTub, 'readyOn' | 'nextOn'>): string {
+  if (is === 'growing') return `grows, ready on ${paperDay(readyOn)}`;
+  if (is === 'used up' || nextOn === undefined) return 'used up';
+  return `ready since ${paperDay(readyOn)}, next harvest on ${paperDay(nextOn)}`;
+}

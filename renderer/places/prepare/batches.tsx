@@ -1,0 +1,50 @@
+import { walkLinks } from '#renderer/places/jobs/walk-links.ts';
+import { batchLabel } from '#shared-calc/prepare/batch-label.ts';
+import { BatchForm } from './batch-form.tsx';
+import { OpenBatch } from './open-batch.tsx';
+import type { PartView } from './part-view.ts';
+import { writePrepare } from './prepare-route.ts';
+import type { AskedTreatment } from './treatment-texts.ts';
+
+interface BatchesParts {
+  readonly view: PartView;
+  readonly asked: AskedTreatment | undefined;
+  readonly moistened: boolean;
+}
+
+/** Batches that were treated: written down, labelled, and each with its core log. */
+export function Batches({ view, asked, moistened }: BatchesParts) {
+  const { context, job, of } = view;
+  const batches = [...context.records.treatmentBatch.values()].toSorted((one, other) => (one.id > other.id ? -1 : 1));
+  const open = context.records.treatmentBatch.get(of ?? '');
+  return (
+    <section>
+      <h2>Batches</h2>
+      <BatchForm view={view} asked={asked} moistened={moistened} />
+      {batches.length === 0 ? (
+        <p class="empty-note">No batch is written down yet.</p>
+      ) : (
+        <>
+          <ul class="batches" onKeyDown={walkLinks}>
+            {batches.map((batch) => (
+              <li key={batch.id}>
+                <a
+                  href={writePrepare(job?.id, 'leaves', batch.id)}
+                  aria-current={batch.id === open?.id ? 'true' : undefined}
+                >
+                  <b>{batch.id}</b> {batchLabel(batch, context.records)[0]} <span class="aside">{batch.on}</span>
+                </a>
+              </li>
+            ))}
+          </ul>
+          <p>
+            <a class="plain-link" href={writePrepare(job?.id, 'cards', 'labels')}>
+              All labels on paper
+            </a>
+          </p>
+        </>
+      )}
+      {open && <OpenBatch key={open.id} view={view} batch={open} />}
+    </section>
+  );
+}

@@ -1,0 +1,213 @@
+import { useMemo } from 'preact/hooks';
+import { Curve } from '#renderer/curves/curve.tsx';
+import { drainSpec } from '#renderer/curves/drain-spec.ts';
+import { Sign } from '#renderer/frame/sign.tsx';
+import { figureWords, readUnits } from '#renderer/store/figure-words.ts';
+import { told } from '#renderer/places/jobs/money-hands.ts';
+import { setValues } from '#shared-calc/jobs/set-values.ts';
+import type { CheckMargin } from '#shared-calc/prepare/check-margin.ts';
+import type { Mend, SheetRow } from '#shared-calc/prepare/mends.ts';
+import { sheetParts } from '#shared-calc/prepare/mends.ts';
+import { sayMend } from '#shared-calc/prepare/say-mend.ts';
+import { lineLabel } from '#shared-calc/papers/bench-csv.ts';
+import { toBase, unitOf } from '#shared-calc/quantity/unit.ts';
+import type { Display } from '#shared-calc/quantity/shown-unit.ts';
+import { sizeSheet, type SizeSheet } from './size-sheet.ts';
+import { OpenAJob } from './open-a-job.tsx';
+import type { PartView } from './part-view.ts';
+import { writePrepare } from './prepare-route.ts';
+import { sizesOf } from '#shared-calc/jobs/job-sheet.ts';
+
+/** The sheet of checks of one size: what holds, by how much, what would mend it and for what price. */
+export function ChecksPart(view: PartView) {
+  const { context, job, of } = view;
+  const { records, today } = context;
+  const sheet = useMemo(
+    () => (job ? sizeSheet(records, job, { on: today, size: of }) : undefined),
+    [
+      job,
+      of,
+      today,
+      records.line,
+      records.localValue,
+      records.size,
+      records.tank,
+      records.packPrice,
+      records.rate,
+      records.margin,
+      records.workshop,
+    ],
+  );
+  if (!job) return <OpenAJob context={context} part="checks" />;
+  if (!sheet || sizesOf(records, job.id).length === 0)
+    return <p class="empty-note">{job.id} has no size yet: take one first.</p>;
+  return (
+    <>
+      <nav class="leaves" aria-label="Sizes">
+        {sheet.sizes.map(({ key, label }) => (
+          <a
+            key={key}
+            href={writePrepare(job.id, 'checks', key)}
+            aria-current={key === sheet.size ? 'true' : undefined}
+          >
+            {key} <span class="aside">{label}</span>
+          </a>
+        ))}
+      </nav>
+      <Counted sheet={sheet} />
+      {sheetParts.map((part) => (
+        <PartOfSheet key={part} part={part} view={view} sheet={sheet} />
+      ))}
+      <Beside sheet={sheet} />
+      <Drained sheet={sheet} decimalComma={context.workshop.decimalComma} />
+    </>
+  );
+}
+
+function Counted({ sheet: { rows } }: { readonly sheet: SizeSheet }) {
+  const failing = rows.filter(({ holds }) => holds === false).length;
+  const unknown = rows.filter(({ holds }) => holds === undefined).length;
+  const words = [
+    failing === 0
+      ? 'Every check that is known holds'
+      : `${failing} of ${rows.length} checks ${failing === 1 ? 'does' : 'do'} not hold`,
+    ...(unknown === 0 ? [] : [`${unknown} not known yet`]),
+  ];
+  return <p class="counted">{words.join('; ')}.</p>;
+}
+
+interface PartParts {
+  readonly part: (typeof sheetParts)[number];
+  readonly view: PartView;
+  readonly sheet: SizeSheet;
+}
+
+const partWords: Readonly<Record<PartParts['part'], string>> = {
+  air: 'Air and warmth',
+  water: 'Water',
+  light: 'Light',
+  weight: 'Weight',
+  lifting: 'Lifting',
+  stack: 'Layers',
+  other: 'Besides',
+};
+
+function PartOfSheet({ part, view, sheet }: PartParts) {
+  const rows = sheet.rows.filter((row) => row.part === part);
+  const isLit = part === 'light' && sheet.light !== undefined;
+  if (rows.length === 0 && !isLit) return null;
+  const { display } = view.context;
+  return (
+    <section class="sheet-part">
+      <h2>{partWords[part]}</h2>
+      {isLit && sheet.light && (
+        <p>
+          {figureWords(toBase(sheet.light.reached, unitOf('mol/m2/d')), 'mol/m2/d', display)} at the plants, wanted{' '}
+          {figureWords(toBase(sheet.light.wanted, unitOf('mol/m2/d')), 'mol/m2/d', display)}.
+        </p>
+      )}
+      <ul class="check-rows">
+        {rows.map((row) => (
+          <CheckRow key={row.line.name} row={row} view={view} size={sheet.size} />
+        ))}
+      </ul>
+      {part === 'weight' && sheet.parts.length > 0 && <HeaviestParts sheet={sheet} display={display} />}
+    </section>
+  );
+}
+
+interface RowParts {
+  readonly row: SheetRow;
+  readonly view: PartView;
+  readonly size: string;
+}
+
+function CheckRow({ row, view, size }: RowParts) {
+  const { line, level, holds, says, decides, margin, mends } = row;
+  const { display, workshop } = view.context;
+  return (
+    <li data-state={holds === true ? 'holds' : level}>
+      <span class="flag" data-state={holds === true ? 'holds' : level}>
+        {holds === true ? (
+          'holds'
+        ) : (
+          <>
+            <Sign name={level} /> {holds === undefined ? 'not known yet' : level}
+          </>
+        )}
+      </span>
+      <div>
+        <b>{lineLabel(line)}</b> {holds !== true && readUnits(says, display)}
+        {margin && <p class="aside">{marginWords(margin, display)}</p>}
+        {holds !== true && decides !== '' && <p class="aside">{decides} decides.</p>}
+        {mends.map((mend) => (
+          <p key={mend.says} class="mend">
+            {readUnits(sayMend(mend, workshop), display)}{' '}
+            {mend.changes.length > 0 && (
+              <button class="plain-act" type="button" onClick={() => takeMend(view, size, mend)}>
+                Take it for {size}
+              </button>
+            )}
+          </p>
+        ))}
+      </div>
+    </li>
+  );
+}
+
+/** Writes a mend into the size, as ours: undone like any other edit. */
+function takeMend({ desk, context, job }: PartView, size: string, { changes }: Mend): void {
+  if (!job) return;
+  const writings = changes.map(({ line, text }) => ({ column: size, line, text }));
+  desk.hands.act(told(setValues(context.records, { job: job.id, writings, by: 'us' })));
+}
+
+function marginWords({ has, against, spare, unit, stepUnit }: CheckMargin, display: Display): string {
+  const words = (figure: number, of: string) => figureWords(toBase(figure, unitOf(of)), of, display);
+  const room = spare >= 0 ? `${words(spare, stepUnit)} to spare` : `${words(-spare, stepUnit)} short`;
+  return `${words(has, unit)} against ${words(against, unit)}: ${room}.`;
+}
+
+function HeaviestParts({ sheet, display }: { readonly sheet: SizeSheet; readonly display: Display }) {
+  return (
+    <table class="told heaviest">
+      <caption>Heaviest parts</caption>
+      <tbody>
+        {sheet.parts.slice(0, 6).map(({ line, label, kg, canBeLighter }) => (
+          <tr key={line}>
+            <th scope="row">{label}</th>
+            <td class="n">{figureWords(kg, 'kg', display)}</td>
+            <td>{canBeLighter ? 'can be made lighter' : ''}</td>
+          </tr>
+        ))}
+      </tbody>
+    </table>
+  );
+}
+
+/** What the figures of the sheet do not know. */
+function Beside({ sheet: { beside } }: { readonly sheet: SizeSheet }) {
+  return (
+    <section class="sheet-part">
+      <h2>What these figures do not know</h2>
+      <dl class="minded">
+        {beside.map(({ labels, misleads, says }) => (
+          <div key={says} class="caution">
+            <dt>
+              {labels.join(', ')}: {misleads}
+            </dt>
+            <dd>{says}</dd>
+          </div>
+        ))}
+      </dl>
+    </section>
+  );
+}
+
+function Drained({ sheet: { drain }, decimalComma }: { readonly sheet: SizeSheet; readonly decimalComma: boolean }) {
+  const spec = useMemo(
+    () => (drain ? drainSpec(drain, decimalComma) : undefined),
+    [JSON.stringify(drain), decimalComma],
+  );
+  return spec ? <Curve spec={spec} decimalComma={decimalComma} /> : null;
+}

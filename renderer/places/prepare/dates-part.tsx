@@ -1,0 +1,158 @@
+import { TimeLine, type TimeRow } from '#renderer/curves/time-line.tsx';
+import { writeRoute } from '#renderer/frame/place-route.ts';
+import { Sign } from '#renderer/frame/sign.tsx';
+import { paperWeekday } from '#renderer/print/paper-words.ts';
+import { calendarOf } from '#shared-calc/prepare/calendar-of.ts';
+import type { PrepPlan } from '#shared-calc/prepare/prep-plan.ts';
+import { sayPlan } from '#shared-calc/prepare/say-plan.ts';
+import { soonestRounds } from '#shared-calc/papers/care-card.ts';
+import { prepRows, type PrepRow } from '#shared-calc/papers/prep-card.ts';
+import { careWords } from '#shared-calc/papers/step-words.ts';
+import type { JobPlan } from './job-plan.ts';
+import { OpenAJob } from './open-a-job.tsx';
+import type { PartView } from './part-view.ts';
+
+/** The open job's dates: what is pressing, each act with its day, the chain that decides, and the first year of care. */
+export function DatesPart({ desk, context, job }: PartView) {
+  if (!job) return <OpenAJob context={context} part="dates" />;
+  const plan = desk.plans(context.records, job, context.today);
+  if (!plan.ok) return <p class="empty-note">{plan.fault}</p>;
+  const rows = prepRows(plan.value.plan);
+  const says = sayPlan(plan.value.plan, job.title === '' ? 'the tank' : job.title, context.today);
+  return (
+    <>
+      <section class="pressing">
+        {says.map((sentence, at) => (
+          <p key={sentence} class={at === 0 && plan.value.plan.late > 0 ? 'late' : undefined}>
+            {at === 0 && plan.value.plan.late > 0 && <Sign name="watch" />} {sentence}
+          </p>
+        ))}
+        <p class="aside">
+          {dated(job.handover, job.depositOn)} <a href={writeRoute('jobs', job.id)}>Its card</a>
+        </p>
+      </section>
+      <div class="two-columns">
+        <ActsTable rows={rows} today={context.today} />
+        <Care plan={plan.value} />
+      </div>
+      <TimeLine
+        title={`From ${paperWeekday(rows[0]?.date ?? context.today)} to the handover`}
+        under="Hollow rings are the last day to order, filled ones the day it is in or done; the heavy line decides"
+        label={`Time line of ${job.title}: ${says.join(' ')}`}
+        rows={stepRows(plan.value.plan)}
+        today={context.today}
+        calendar={calendarOf(context.records)}
+        table={{
+          headings: ['day', 'act', 'decides'],
+          rows: rows.map(({ date, act, decides }) => [paperWeekday(date), act, decides ? 'decides' : '']),
+        }}
+      />
+    </>
+  );
+}
+
+function dated(handover: string | undefined, deposit: string | undefined): string {
+  const wanted =
+    handover === undefined ? 'No handover is wanted yet: the earliest is planned' : 'Backward from the handover wanted';
+  return `${wanted}, ${deposit === undefined ? 'as if the deposit came in today.' : 'forward from the deposit.'}`;
+}
+
+interface ActsParts {
+  readonly rows: readonly PrepRow[];
+  readonly today: string;
+}
+
+function ActsTable({ rows, today }: ActsParts) {
+  return (
+    <table class="told acts">
+      <caption>What to do by when</caption>
+      <thead>
+        <tr>
+          <th scope="col">Day</th>
+          <th scope="col">Act</th>
+          <th scope="col">Decides</th>
+        </tr>
+      </thead>
+      <tbody>
+        {rows.map(({ step, is, act, date, decides }) => (
+          <tr key={`${step} ${is}`} class={date < today ? 'over' : undefined}>
+            <td>{paperWeekday(date)}</td>
+            <th scope="row">{act}</th>
+            <td>{decides && <b>decides</b>}</td>
+          </tr>
+        ))}
+      </tbody>
+    </table>
+  );
+}
+
+function Care({ plan: { plan, care, lamps } }: { readonly plan: JobPlan }) {
+  return (
+    <table class="told acts">
+      <caption>The first year of care</caption>
+      <thead>
+        <tr>
+          <th scope="col">Day</th>
+          <th scope="col">Act</th>
+        </tr>
+      </thead>
+      <tbody>
+        {plan.care.map(({ act, date }) => (
+          <tr key={date}>
+            <td>{paperWeekday(date)}</td>
+            <th scope="row">{careWords[act] ?? act}</th>
+          </tr>
+        ))}
+        {soonestRounds(care).map(({ act, says, first }) => (
+          <tr key={act}>
+            <td>from {paperWeekday(first)}</td>
+            <th scope="row">
+              {act}, {says}
+            </th>
+          </tr>
+        ))}
+        {lamps && (
+          <tr>
+            <td>from {paperWeekday(lamps.from)}</td>
+            <th scope="row">lamps are due</th>
+          </tr>
+        )}
+      </tbody>
+    </table>
+  );
+}
+
+const names: Readonly<Record<PrepRow['step'], string>> = {
+  tank: 'Tank',
+  panel: 'Background',
+  hardscape: 'Wood and cork',
+  plants: 'Plants',
+  springtails: 'Springtails',
+  media: 'Media',
+  panes: 'Panes',
+  lamps: 'Lamps, misting',
+  leaves: 'Leaves',
+  build: 'Build',
+  handover: 'Handover',
+};
+
+function stepRows(plan: PrepPlan): readonly TimeRow[] {
+  const { steps, hardscape, build, handover, decides } = plan;
+  const waiting = [...steps.filter(({ step }) => step !== 'build'), ...(hardscape ? [hardscape] : [])];
+  return [
+    ...waiting.map(({ step, date, orderBy }): TimeRow => ({
+      key: step,
+      name: names[step],
+      marks: [...(orderBy === undefined ? [] : [{ date: orderBy, look: 'order' as const }]), { date, look: 'done' }],
+      wait: { from: orderBy ?? date, to: build },
+      decides: decides.first === step,
+    })),
+    { key: 'build', name: names.build, marks: [{ date: build, look: 'done', words: 'build' }] },
+    {
+      key: 'handover',
+      name: names.handover,
+      marks: [{ date: handover, look: 'done', words: 'handover' }],
+      wait: { from: build, to: handover },
+    },
+  ];
+}

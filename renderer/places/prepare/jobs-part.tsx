@@ -1,0 +1,185 @@
+import { SettledEntry } from '#renderer/books/entry.tsx';
+import type { TimeClash, TimeRow } from '#renderer/curves/time-line.tsx';
+import { TimeLine } from '#renderer/curves/time-line.tsx';
+import { Sign } from '#renderer/frame/sign.tsx';
+import { jobName } from '#renderer/places/jobs/money-hands.ts';
+import { paperDay, paperWeekday } from '#renderer/print/paper-words.ts';
+import { daysBetween, type Day } from '#shared-calc/calendar/day.ts';
+import { calendarOf } from '#shared-calc/prepare/calendar-of.ts';
+import { sayDay } from '#shared-calc/prepare/say-day.ts';
+import { timeLine, type Clash, type TimeLineEntry } from '#shared-calc/prepare/time-line.ts';
+import { stepWords } from '#shared-calc/papers/step-words.ts';
+import { readMeasure } from '#shared-calc/papers/read-measure.ts';
+import type { JobPlan } from './job-plan.ts';
+import { isHandedOver, isUnderWay, plannedJobs } from './planned-jobs.ts';
+import type { PrepareDesk } from './prepare-desk.ts';
+import type { PartView } from './part-view.ts';
+import { writePrepare } from './prepare-route.ts';
+import { roomClashes, standingTanks, type RoomClash } from './room-clashes.ts';
+import { AreaRounds } from './area-rounds.tsx';
+
+/** All jobs under way on one time line, with the days that ask for more people or more room than there is. */
+export function JobsPart({ desk, context }: PartView) {
+  const { records, today } = context;
+  const { planned, without } = plannedJobs(records, isUnderWay, { plans: desk.plans, today });
+  const calendar = calendarOf(records);
+  const line = timeLine(planned.map(asPlanned), { calendar, hoursADay: desk.hoursADay.value });
+  const room = roomClashes(
+    planned.map(({ job, tanks, plan }) => standingTanks(job.id, tanks, plan)),
+    desk.places.value,
+  );
+  return (
+    <>
+      <Limits desk={desk} />
+      {planned.length === 0 ? (
+        <p class="empty-note">No job is under way: one is from its deposit to its handover.</p>
+      ) : (
+        <>
+          <Clashes people={line.clashes} room={room} hours={desk.hoursADay.value} places={desk.places.value} />
+          <TimeLine
+            title={planned.length === 1 ? 'One job is under way' : `${planned.length} jobs are under way`}
+            under="Hollow rings are the last day to order, filled ones the build and the handover; red is more than one builder or the room has"
+            label={`Time line of ${planned.map(({ job }) => jobName(job)).join(', ')}`}
+            rows={planned.map(jobRow)}
+            clashes={drawnClashes(line.clashes, room)}
+            today={today}
+            calendar={calendar}
+            table={{ headings: ['day', 'job', 'act', 'minutes', 'closed'], rows: line.entries.map(entryRow) }}
+          />
+        </>
+      )}
+      {without.map(({ job, says }) => (
+        <p key={job.id} class="caution">
+          <a href={writePrepare(job.id, 'dates')}>{jobName(job)}</a>: {says}
+        </p>
+      ))}
+      <AreaRounds jobs={plannedJobs(records, isHandedOver, { plans: desk.plans, today }).planned} today={today} />
+    </>
+  );
+}
+
+function asPlanned({ job, plan, minutes }: JobPlan) {
+  return { job: job.id, title: job.title, plan, minutes };
+}
+
+function entryRow({ date, job, title, step, minutes, closed }: TimeLineEntry): readonly string[] {
+  return [
+    paperWeekday(date),
+    `${job} ${title}`,
+    stepWords[step].done,
+    minutes > 0 ? String(Math.round(minutes)) : '',
+    closed ? 'closed' : '',
+  ];
+}
+
+/** One row a job: its first order, the last goods in, build and handover. */
+function jobRow({ job, plan: { steps, hardscape, build, handover } }: JobPlan): TimeRow {
+  const orders = [...steps, ...(hardscape ? [hardscape] : [])].flatMap(({ orderBy }) => orderBy ?? []);
+  const first = [...orders, ...steps.map(({ date }) => date)].toSorted()[0] ?? build;
+  return {
+    key: job.id,
+    name: jobName(job).slice(0, 28),
+    marks: [
+      ...[...new Set(orders)].map((date) => ({ date, look: 'order' as const })),
+      { date: build, look: 'done', words: 'build' },
+      { date: handover, look: 'done', words: 'handover' },
+    ],
+    wait: { from: first, to: handover },
+  };
+}
+
+function drawnClashes(people: readonly Clash[], room: readonly RoomClash[]): readonly TimeClash[] {
+  return [...stretchesOf(people), ...room].map(({ from, to, ...of }) => ({
+    from,
+    to,
+    words: 'tanks' in of ? 'room' : 'people',
+  }));
+}
+
+/** A weekend at the most between two of them. */
+const NEAR_DAYS = 3;
+
+/** Days on which people clash, those near one another as one stretch: their words would run together. */
+function stretchesOf(people: readonly Clash[]): readonly { readonly from: Day; readonly to: Day }[] {
+  const stretches: { from: Day; to: Day }[] = [];
+  for (const { date } of people) {
+    const before = stretches.at(-1);
+    if (before && daysBetween(before.to, date) <= NEAR_DAYS) before.to = date;
+    else stretches.push({ from: date, to: date });
+  }
+  return stretches;
+}
+
+interface ClashParts {
+  readonly people: readonly Clash[];
+  readonly room: readonly RoomClash[];
+  readonly hours: number;
+  readonly places: number;
+}
+
+function Clashes({ people, room, hours, places }: ClashParts) {
+  if (people.length + room.length === 0)
+    return <p class="calm">No day asks for more than one builder or {places} places for tanks.</p>;
+  return (
+    <ul class="clashes">
+      {people.map(({ date, minutes, entries }) => (
+        <li key={date}>
+          <span class="flag" data-state="watch">
+            <Sign name="watch" /> people
+          </span>
+          <span>
+            {sayDay(date)}: {hoursWords(minutes)} of work, over the {hours} h of one builder.{' '}
+            {entries.map(({ job, step }) => `${job} ${stepWords[step].done.toLowerCase()}`).join('; ')}.
+          </span>
+        </li>
+      ))}
+      {room.map(({ from, to, tanks, jobs }) => (
+        <li key={`${from} room`}>
+          <span class="flag" data-state="watch">
+            <Sign name="watch" /> room
+          </span>
+          <span>
+            {from === to ? sayDay(from) : `From ${paperDay(from)} to ${paperDay(to)}`}: {tanks} tanks stand here at
+            once, {places} {places === 1 ? 'place' : 'places'}. {jobs.join(', ')}.
+          </span>
+        </li>
+      ))}
+    </ul>
+  );
+}
+
+function hoursWords(minutes: number): string {
+  return `${Math.round(minutes / 6) / 10} h`;
+}
+
+function Limits({ desk }: { readonly desk: PrepareDesk }) {
+  const settle = (what: 'hoursADay' | 'places', name: string, most: number) => (text: string) => {
+    const read = readMeasure(text, {
+      name,
+      stored: what === 'hoursADay' ? 'h' : 'each',
+      whole: true,
+      low: 1,
+      high: most,
+    });
+    if (!read.ok) return read.fault;
+    desk.keep(what, read.value ?? 1);
+    return undefined;
+  };
+  return (
+    <div class="entries limits">
+      <SettledEntry
+        label="Hours of one builder a day"
+        unit="h"
+        figure
+        text={String(desk.hoursADay.value)}
+        settle={settle('hoursADay', 'Hours a day', 24)}
+      />
+      <SettledEntry
+        label="Places for tanks in the workshop"
+        figure
+        text={String(desk.places.value)}
+        settle={settle('places', 'Places for tanks', 999)}
+      />
+    </div>
+  );
+}

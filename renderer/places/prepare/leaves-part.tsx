@@ -1,0 +1,218 @@
+import { useMemo } from 'preact/hooks';
+import { ChoiceEntry, TextEntry } from '#renderer/books/entry.tsx';
+import { Curve } from '#renderer/curves/curve.tsx';
+import { treatmentSpec } from '#renderer/curves/treatment-spec.ts';
+import { Sign } from '#renderer/frame/sign.tsx';
+import { sayUnits } from '#renderer/text/say-units.ts';
+import { figureCautions } from '#shared-calc/prepare/cautions.ts';
+import { writeNumber } from '#shared-calc/quantity/write-figure.ts';
+import { Batches } from './batches.tsx';
+import { jobLeaves } from './job-leaves.ts';
+import type { PrepareDesk } from './prepare-desk.ts';
+import type { PartView } from './part-view.ts';
+import { writePrepare } from './prepare-route.ts';
+import { askTreatment, fieldNames, type AskedTreatment, type TreatmentTexts } from './treatment-texts.ts';
+
+/** Leaf treatment: the ways side by side at the workshop's height, one of them with its core, and the batches. */
+export function LeavesPart(view: PartView) {
+  const { desk, context, job } = view;
+  const { records, workshop, today } = context;
+  const ofJob = useMemo(
+    () => (job ? jobLeaves(records, job, today) : undefined),
+    [job, records.line, records.localValue, records.size, records.tank],
+  );
+  const texts = desk.treatment.value;
+  const { decimalComma } = workshop;
+  const asked = askTreatment(texts, { place: workshop, ofJob, decimalComma });
+  return (
+    <>
+      <TreatmentForm desk={desk} ofJob={ofJob} wrong={asked.ok ? undefined : asked.fault} decimalComma={decimalComma} />
+      {asked.ok && <Ways asked={asked.value} desk={desk} decimalComma={decimalComma} />}
+      {asked.ok && <ChosenWay view={view} asked={asked.value} />}
+      <Batches view={view} asked={asked.ok ? asked.value : undefined} moistened={texts.moistened} />
+    </>
+  );
+}
+
+interface FormParts {
+  readonly desk: PrepareDesk;
+  readonly ofJob: number | undefined;
+  readonly wrong: string | undefined;
+  readonly decimalComma: boolean;
+}
+
+function TreatmentForm({ desk, ofJob, wrong, decimalComma }: FormParts) {
+  const texts = desk.treatment.value;
+  const set = (some: Partial<TreatmentTexts>) => (desk.treatment.value = { ...texts, ...some });
+  const hint =
+    ofJob === undefined ? undefined : `empty: the ${writeNumber(ofJob, 2, { decimalComma })} L of the open job`;
+  const leaves = {
+    label: 'Leaves, loose',
+    unit: 'L',
+    figure: true,
+    text: texts.leaves,
+    typing: (text: string) => set({ leaves: text }),
+  };
+  return (
+    <section>
+      <h2>How much, what for, in what</h2>
+      <div class="entries">
+        <TextEntry {...leaves} {...(hint !== undefined && { hint })} />
+        <ChoiceEntry
+          label="Aim"
+          value={texts.aim}
+          options={[
+            { value: 'clean', label: 'clean' },
+            { value: 'sterile', label: 'sterile, by steam only' },
+          ]}
+          choose={(aim) => set({ aim: aim === 'sterile' ? 'sterile' : 'clean', way: undefined })}
+          hint="clean is enough: a living tank is not sterile"
+        />
+        <Vessel name="pot" unit="L" usual="21" texts={texts} set={set} />
+        <Vessel name="potFill" unit="%" usual="60" texts={texts} set={set} />
+        <Vessel name="oven" unit="L" usual="60" texts={texts} set={set} />
+        <Vessel name="ovenFill" unit="%" usual="50" texts={texts} set={set} />
+      </div>
+      <label class="tick">
+        <input
+          type="checkbox"
+          checked={texts.moistened}
+          onChange={(event) => set({ moistened: event.currentTarget.checked })}
+        />
+        Moistened 16 h before
+      </label>
+      {wrong !== undefined && (
+        <p class="rule-fault" role="status">
+          {wrong}
+        </p>
+      )}
+    </section>
+  );
+}
+
+interface VesselParts {
+  readonly name: keyof typeof fieldNames;
+  readonly unit: string;
+  readonly usual: string;
+  readonly texts: TreatmentTexts;
+  readonly set: (some: Partial<TreatmentTexts>) => void;
+}
+
+function Vessel({ name, unit, usual, texts, set }: VesselParts) {
+  return (
+    <TextEntry
+      label={fieldNames[name]}
+      unit={unit}
+      figure
+      hint={`empty: ${usual} ${unit}`}
+      text={texts[name]}
+      typing={(text) => set({ [name]: text })}
+    />
+  );
+}
+
+interface WaysParts {
+  readonly asked: AskedTreatment;
+  readonly desk: PrepareDesk;
+  readonly decimalComma: boolean;
+}
+
+const wayWords = { steam: 'Pressure steam', boil: 'Boil', bake: 'Bake' } as const;
+
+function Ways({ asked: { ways, chosen }, desk, decimalComma }: WaysParts) {
+  const choose = (way: TreatmentTexts['way']) => (desk.treatment.value = { ...desk.treatment.value, way });
+  return (
+    <div class="scroll-x" tabIndex={0} role="region" aria-label="Ways side by side">
+      <table class="told ways">
+        <caption>Ways side by side; minutes of all batches one after the other</caption>
+        <thead>
+          <tr>
+            <th scope="col">Way</th>
+            {['Batches', 'At °C', 'Heat-up, core', 'Hold', 'A batch', 'By the clock', 'Attended'].map((heading) => (
+              <th key={heading} scope="col" class="n">
+                {heading}
+              </th>
+            ))}
+            <th scope="col">Suggested</th>
+          </tr>
+        </thead>
+        <tbody>
+          {ways.map(({ way, plan, suggested }) => (
+            <tr key={way} class={way === chosen.way ? 'here' : undefined}>
+              <th scope="row">
+                <label class="tick">
+                  <input type="radio" name="way" checked={way === chosen.way} onChange={() => choose(way)} />
+                  {wayWords[way]}
+                </label>
+              </th>
+              {plan.ok ? (
+                <>
+                  <td class="n">{plan.value.batches}</td>
+                  <td class="n">{writeNumber(plan.value.temperature, 2, { decimalComma })}</td>
+                  <td class="n">{plan.value.comeUp}</td>
+                  <td class="n">{plan.value.hold}</td>
+                  <td class="n">{plan.value.batchMinutes}</td>
+                  <td class="n">{plan.value.minutes} min</td>
+                  <td class="n">{plan.value.attended} min</td>
+                </>
+              ) : (
+                <td colSpan={7}>{sayUnits(plan.fault)}</td>
+              )}
+              <td>{suggested && 'suggested'}</td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </div>
+  );
+}
+
+interface ChosenParts {
+  readonly view: PartView;
+  readonly asked: AskedTreatment;
+}
+
+function ChosenWay({ view: { context, job }, asked: { chosen, leavesL } }: ChosenParts) {
+  const { altitudeM, decimalComma } = context.workshop;
+  const { way, plan } = chosen;
+  const spec = useMemo(() => {
+    if (!plan.ok) return undefined;
+    const { batches, batchMinutes } = plan.value;
+    const under = `Loose leaves, ${wayWords[way].toLowerCase()} at ${altitudeM} m; one of ${batches} ${batches === 1 ? 'batch' : 'batches'}, ${batchMinutes} minutes each`;
+    return treatmentSpec(way, plan.value, { under, decimalComma });
+  }, [JSON.stringify(plan), way, altitudeM, decimalComma]);
+  if (!plan.ok) return null;
+  return (
+    <section class="two-columns">
+      {spec ? (
+        <Curve spec={spec} decimalComma={decimalComma} />
+      ) : (
+        <p class="empty-note">A pot is timed from when it boils, not by its core.</p>
+      )}
+      <div>
+        <h2>To mind</h2>
+        <dl class="minded">
+          {plan.value.cautions.map(({ says, decides }) => (
+            <div key={says} class="caution">
+              <dt>{sayUnits(says)}</dt>
+              <dd>{decides} decides.</dd>
+            </div>
+          ))}
+        </dl>
+        {way === 'steam' &&
+          figureCautions
+            .filter(({ lines }) => lines.includes('leaves_loose'))
+            .map(({ says }) => (
+              <p key={says} class="beside">
+                <Sign name="advice" /> {says}
+              </p>
+            ))}
+        <p>
+          <a class="plain-link" href={writePrepare(job?.id, 'cards', 'treatment')}>
+            On paper, to stand by: {writeNumber(leavesL, 2, { decimalComma })} L
+          </a>
+        </p>
+      </div>
+    </section>
+  );
+}

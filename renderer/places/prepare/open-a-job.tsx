@@ -1,0 +1,36 @@
+import type { BookContext } from '#renderer/books/book-hands.ts';
+import { writeRoute } from '#renderer/frame/place-route.ts';
+import { jobName, jobsInOrder } from '#renderer/places/jobs/money-hands.ts';
+import { walkLinks } from '#renderer/places/jobs/walk-links.ts';
+import { writePrepare, type PreparePartId } from './prepare-route.ts';
+
+interface OpenParts {
+  readonly context: BookContext;
+  readonly part: PreparePartId;
+}
+
+/** While no job is open: which one it shall be. */
+export function OpenAJob({ context, part }: OpenParts) {
+  const jobs = jobsInOrder(context.records).filter(({ state }) => state !== 'closed');
+  if (jobs.length === 0) {
+    return (
+      <p class="empty-note">
+        There is no job yet. <a href={writeRoute('jobs')}>Make the first on the jobs board.</a>
+      </p>
+    );
+  }
+  return (
+    <section class="open-a-job">
+      <h2>Which job?</h2>
+      <ul onKeyDown={walkLinks}>
+        {jobs.map((job) => (
+          <li key={job.id}>
+            <a href={writePrepare(job.id, part)}>
+              {jobName(job)} <span class="aside">{job.state}</span>
+            </a>
+          </li>
+        ))}
+      </ul>
+    </section>
+  );
+}

@@ -1,0 +1,108 @@
+import { useMemo, useState } from 'preact/hooks';
+import { Curve } from '#renderer/curves/curve.tsx';
+import { probeSpecs } from '#renderer/curves/probe-spec.ts';
+import { sayUnits } from '#renderer/text/say-units.ts';
+import { batchLabel } from '#shared-calc/prepare/batch-label.ts';
+import { coreHeat, sayCoreHeat } from '#shared-calc/prepare/probe-log.ts';
+import type { TreatmentBatch } from '#shared-calc/records/records.ts';
+import type { PartView } from './part-view.ts';
+import type { PrepareHands } from './prepare-hands.ts';
+import { writePrepare } from './prepare-route.ts';
+import { wasMoistened, withLog, withoutBatch } from './write-batch.ts';
+
+interface OpenBatchParts {
+  readonly view: PartView;
+  readonly batch: TreatmentBatch;
+}
+
+/** One batch: its label, its core log typed or pasted, and what that log is worth. */
+export function OpenBatch({ view: { desk, context, job }, batch }: OpenBatchParts) {
+  const [moistened, setMoistened] = useState(wasMoistened(batch));
+  return (
+    <article class="open-batch" aria-label={`Batch ${batch.id}`}>
+      <h3>{batch.id}</h3>
+      <ul class="label-lines">
+        {batchLabel(batch, context.records).map((line) => (
+          <li key={line}>{sayUnits(line)}</li>
+        ))}
+      </ul>
+      <p class="links">
+        <a class="plain-link" href={writePrepare(job?.id, 'cards', 'labels', batch.id)}>
+          Its label on paper
+        </a>
+        <button class="plain-act" type="button" onClick={() => desk.hands.apply(withoutBatch(batch))}>
+          Take this batch out
+        </button>
+      </p>
+      <CoreLog hands={desk.hands} batch={batch} />
+      {batch.aim === 'clean' && batch.way === 'bake' && (
+        <label class="tick">
+          <input type="checkbox" checked={moistened} onChange={(event) => setMoistened(event.currentTarget.checked)} />
+          Moistened 16 h before
+        </label>
+      )}
+      <Reached batch={batch} moistened={moistened} decimalComma={context.workshop.decimalComma} />
+    </article>
+  );
+}
+
+interface LogParts {
+  readonly hands: PrepareHands;
+  readonly batch: TreatmentBatch;
+}
+
+function CoreLog({ hands, batch }: LogParts) {
+  const [text, setText] = useState(() => batch.log.map(([minute, degC]) => `${minute} ${degC}`).join('\n'));
+  const [wrong, setWrong] = useState<string>();
+  return (
+    <div>
+      <label class="log">
+        Core probe: minutes and °C, a row a reading, typed or pasted
+        <textarea
+          class="well note"
+          rows={8}
+          value={text}
+          onInput={(event) => setText(event.currentTarget.value)}
+          spellcheck={false}
+        />
+      </label>
+      {wrong !== undefined && <p class="rule-fault">{wrong}</p>}
+      <div class="pair">
+        <button class="button act" type="button" onClick={() => setWrong(hands.act(withLog(batch, text)))}>
+          Take the log
+        </button>
+      </div>
+    </div>
+  );
+}
+
+interface ReachedParts {
+  readonly batch: TreatmentBatch;
+  readonly moistened: boolean;
+  readonly decimalComma: boolean;
+}
+
+/** What the batch's core log is worth, in a sentence and in two pictures. */
+function Reached({ batch, moistened, decimalComma }: ReachedParts) {
+  const { log, way, aim } = batch;
+  const treatment = useMemo(() => ({ way, aim, moistened }), [way, aim, moistened]);
+  const heat = useMemo(() => (log.length < 2 ? undefined : coreHeat(log, treatment)), [log, treatment]);
+  const specs = useMemo(
+    () => (heat?.ok ? probeSpecs(log, treatment, { heat: heat.value, decimalComma }) : []),
+    [heat, decimalComma],
+  );
+  if (!heat) return <p class="empty-note">No core log yet: what the leaves reached is not known.</p>;
+  if (!heat.ok) return <p class="rule-fault">{heat.fault}</p>;
+  return (
+    <>
+      <p class={heat.value.enough ? 'reached' : 'reached short'} role="status">
+        {sayUnits(sayCoreHeat(heat.value))}
+      </p>
+      <div class="plates">
+        {specs.map((spec) => (
+          <Curve key={spec.up.unit} spec={spec} decimalComma={decimalComma} />
+        ))}
+      </div>
+    </>
+  );
+}

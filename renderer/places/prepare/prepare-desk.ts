@@ -1,0 +1,41 @@
+import { signal, type Signal } from '@preact/signals';
+import { keptNumber, type KeptNumber } from './kept-number.ts';
+import { openPlanBook, type PlanBook } from './plan-book.ts';
+import type { PrepareHands } from './prepare-hands.ts';
+import { noTreatment, type TreatmentTexts } from './treatment-texts.ts';
+
+/** What the prep plan place keeps while the page is open. */
+export interface PrepareDesk {
+  readonly hands: PrepareHands;
+  readonly plans: PlanBook;
+  /** Hours that one builder works a day, and tanks that stand in the workshop at once. */
+  readonly hoursADay: Signal<number>;
+  readonly places: Signal<number>;
+  /** The treatment as it was last asked for, so that it can be put on paper. */
+  readonly treatment: Signal<TreatmentTexts>;
+  /** The tank that lessons are held against; the job's first where none is chosen. */
+  readonly reference: Signal<string | undefined>;
+  readonly keep: (what: 'hoursADay' | 'places', value: number) => void;
+}
+
+const USUAL_HOURS = 8;
+const USUAL_PLACES = 4;
+
+export function openPrepareDesk(hands: PrepareHands, page: Window): PrepareDesk {
+  const kept: Readonly<Record<'hoursADay' | 'places', KeptNumber>> = {
+    hoursADay: keptNumber(page, 'hours a day', USUAL_HOURS),
+    places: keptNumber(page, 'places for tanks', USUAL_PLACES),
+  };
+  const held = { hoursADay: signal(kept.hoursADay.read()), places: signal(kept.places.read()) };
+  return {
+    hands,
+    plans: openPlanBook(),
+    ...held,
+    treatment: signal(noTreatment),
+    reference: signal(undefined),
+    keep: (what, value) => {
+      held[what].value = value;
+      kept[what].write(value);
+    },
+  };
+}

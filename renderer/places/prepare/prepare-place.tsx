@@ -1,0 +1,124 @@
+import { contextNow, type BookContext } from '#renderer/books/book-hands.ts';
+import type { PlaceAct } from '#renderer/frame/frame-view.ts';
+import type { FindView, PlaceView } from '#renderer/frame/page-view.ts';
+import type { Route } from '#renderer/frame/place-route.ts';
+import { jobName, jobsInOrder } from '#renderer/places/jobs/money-hands.ts';
+import { printAct } from '#renderer/print/print-acts.ts';
+import { cardPaper, isCard } from './card-papers.tsx';
+import { CardsPart } from './cards-part.tsx';
+import { ChecksPart } from './checks-part.tsx';
+import { DatesPart } from './dates-part.tsx';
+import { saveAllPlans, saveJobPlan } from './save-calendar.ts';
+import { JobsPart } from './jobs-part.tsx';
+import { LeavesPart } from './leaves-part.tsx';
+import type { PartView } from './part-view.ts';
+import { openPrepareDesk } from './prepare-desk.ts';
+import type { PrepareHands } from './prepare-hands.ts';
+import { prepareParts, readPrepareRest, writePrepare, type PreparePartId } from './prepare-route.ts';
+import { TookPart } from './took-part.tsx';
+import { WatchPart } from './watch-part.tsx';
+import '#renderer/books/books.css';
+import './prepare.css';
+
+/** The prep plan: a job's dates, all jobs on one line, checks, leaves, the watch, what it took, and the printed cards. */
+export function preparePlace(hands: PrepareHands): (route: Route) => PlaceView {
+  const desk = openPrepareDesk(hands, window);
+  return ({ rest }) => {
+    const context = contextNow(hands);
+    const asked = readPrepareRest(rest, context.records);
+    if (asked.job !== undefined && asked.job !== hands.job.peek()) queueMicrotask(() => hands.openJob(asked.job ?? ''));
+    const job = context.records.job.get(asked.job ?? hands.job.value ?? '');
+    const view: PartView = { desk, context, job, of: asked.of, one: asked.one };
+    if (asked.part === 'cards' && isCard(asked.of)) return paperView(view, asked.of);
+    return partView(view, asked.part);
+  };
+}
+
+function partView(view: PartView, part: PreparePartId): PlaceView {
+  const { context, job } = view;
+  const Part = partOf[part];
+  return {
+    about: job ? jobName(job) : '',
+    aside: job ? '' : 'no job is open',
+    look: 'prepare-place',
+    acts: actsOf(view, part),
+    work: (
+      <div class="place-page prepare-page">
+        <nav class="leaves" aria-label="Parts of the prep plan">
+          {prepareParts.map(({ id, title }) => (
+            <a key={id} href={writePrepare(job?.id, id)} aria-current={id === part ? 'page' : undefined}>
+              {title}
+            </a>
+          ))}
+        </nav>
+        <Part key={`${part} ${job?.id ?? ''}`} {...view} />
+      </div>
+    ),
+    find: findJob(part, context),
+  };
+}
+
+const partOf: Readonly<Record<PreparePartId, (view: PartView) => preact.JSX.Element>> = {
+  dates: DatesPart,
+  jobs: JobsPart,
+  checks: ChecksPart,
+  leaves: LeavesPart,
+  watch: WatchPart,
+  took: TookPart,
+  cards: CardsPart,
+};
+
+const printedAs: Readonly<Partial<Record<PreparePartId, string>>> = { dates: 'prep', jobs: 'areas', watch: 'watch' };
+
+function actsOf(view: PartView, part: PreparePartId): readonly PlaceAct[] {
+  const { job } = view;
+  const card = printedAs[part];
+  const printed: PlaceAct | undefined =
+    card === undefined
+      ? undefined
+      : { label: 'On paper', run: () => (location.hash = writePrepare(job?.id, 'cards', card)) };
+  const acts = printed && (job || card === 'areas') ? [printed] : [];
+  if (part === 'jobs') return [...acts, { label: 'Save all as calendar', main: true, run: () => saveAllPlans(view) }];
+  if (part !== 'dates') return acts;
+  return [
+    ...acts,
+    job
+      ? { label: 'Save as calendar', main: true, hint: 'A file that calendars take in', run: () => saveJobPlan(view) }
+      : { label: 'Save as calendar', hint: 'Open a job first.' },
+  ];
+}
+
+function paperView(view: PartView, card: Parameters<typeof cardPaper>[1]): PlaceView {
+  const { job } = view;
+  return {
+    about: job ? jobName(job) : '',
+    aside: 'on paper',
+    look: 'paper-place',
+    acts: [
+      { label: 'Back to the cards', run: () => (location.hash = writePrepare(job?.id, 'cards')) },
+      printAct(window),
+    ],
+    work: (
+      <div class="desk-of-paper" tabIndex={0} role="region" aria-label="Paper">
+        {cardPaper(view, card)}
+      </div>
+    ),
+  };
+}
+
+function findJob(part: PreparePartId, { records }: BookContext): FindView {
+  const jobs = jobsInOrder(records);
+  return {
+    label: 'Find a job',
+    placeholder: 'Find a job',
+    options: jobs.map(jobName),
+    go: (words) => {
+      const wanted = words.toLowerCase();
+      const found =
+        jobs.find((job) => jobName(job).toLowerCase() === wanted) ??
+        jobs.find((job) => jobName(job).toLowerCase().includes(wanted));
+      if (found) location.hash = writePrepare(found.id, part);
+      return found !== undefined;
+    },
+  };
+}

@@ -1,0 +1,144 @@
+import { useMemo, useState } from 'preact/hooks';
+import { TextEntry } from '#renderer/books/entry.tsx';
+import { Curve } from '#renderer/curves/curve.tsx';
+import { watchSpecs } from '#renderer/curves/watch-spec.ts';
+import { paperDay } from '#renderer/print/paper-words.ts';
+import { sayUnits } from '#renderer/text/say-units.ts';
+import type { LogFault } from '#shared-calc/prepare/log-rows.ts';
+import { sayWatch, watchReport, type WatchBand } from '#shared-calc/prepare/watch.ts';
+import { readWatchLog, type WatchReading } from '#shared-calc/prepare/watch-log.ts';
+import type { Result } from '#shared-calc/result.ts';
+import { bandFields, bandKeys, bandTexts, readBand, type BandTexts } from './band-texts.ts';
+import type { PartView } from './part-view.ts';
+import type { WatchedSize } from './watched-sizes.ts';
+import { keepWatch, keptWatch, type KeptWatch } from './write-watch.ts';
+
+interface ReadingsParts {
+  readonly view: PartView;
+  readonly size: WatchedSize;
+}
+
+type Log = Result<readonly WatchReading[], readonly LogFault[]> | undefined;
+
+/** The watch of one size: its band, its readings typed or pasted, what they show, and who signs them. */
+export function Readings({ view: { desk, context, job }, size }: ReadingsParts) {
+  const kept = keptWatch(context.records, size.id);
+  const { decimalComma } = context.workshop;
+  const [text, setText] = useState(() => kept?.text ?? '');
+  const [by, setBy] = useState(() => kept?.by ?? '');
+  const [texts, setTexts] = useState(() => bandTexts(size.band, decimalComma));
+  const [wrong, setWrong] = useState<string>();
+  const band = readBand(texts, decimalComma);
+  const log: Log = useMemo(() => (text.trim() === '' ? undefined : readWatchLog(text)), [text]);
+  const keep = () => {
+    if (!job || !log?.ok || !band.ok) return setWrong('There is nothing to keep yet.');
+    const watch = {
+      job: job.id,
+      size: size.id,
+      on: context.today,
+      by,
+      report: watchReport(log.value, band.value),
+      text,
+    };
+    setWrong(desk.hands.act(keepWatch(context.records, watch)));
+  };
+  return (
+    <section>
+      <h2>Readings of {size.key}</h2>
+      <p class="aside">{keptWords(kept)}</p>
+      <BandEntries texts={texts} set={setTexts} by={by} sign={setBy} />
+      <label class="log">
+        Readings: time, °C and humidity, a row a reading, as 14:30 24.5 85
+        <textarea
+          class="well note"
+          rows={8}
+          value={text}
+          onInput={(event) => setText(event.currentTarget.value)}
+          spellcheck={false}
+        />
+      </label>
+      <div class="pair">
+        <button class="button act" type="button" onClick={keep}>
+          Keep and sign
+        </button>
+      </div>
+      <Wrong says={[wrong, band.ok ? undefined : band.fault, ...logFaults(log)]} />
+      {log?.ok && band.ok && <Report readings={log.value} band={band.value} decimalComma={decimalComma} />}
+    </section>
+  );
+}
+
+function keptWords(kept: KeptWatch | undefined): string {
+  return kept ? `Kept on ${paperDay(kept.on)}, signed by ${kept.by}.` : 'None kept yet.';
+}
+
+const MOST_FAULTS = 8;
+
+function logFaults(log: Log): readonly string[] {
+  return log === undefined || log.ok
+    ? []
+    : log.fault.slice(0, MOST_FAULTS).map(({ row, says }) => `Row ${row}: ${says}`);
+}
+
+function Wrong({ says }: { readonly says: readonly (string | undefined)[] }) {
+  const wrong = says.filter((each) => each !== undefined);
+  if (wrong.length === 0) return null;
+  return (
+    <div class="rule-fault" role="status">
+      {wrong.map((sentence) => (
+        <p key={sentence}>{sentence}</p>
+      ))}
+    </div>
+  );
+}
+
+interface BandParts {
+  readonly texts: BandTexts;
+  readonly set: (texts: BandTexts) => void;
+  readonly by: string;
+  readonly sign: (by: string) => void;
+}
+
+function BandEntries({ texts, set, by, sign }: BandParts) {
+  return (
+    <div class="entries">
+      {bandKeys.map((key) => (
+        <TextEntry
+          key={key}
+          label={`${bandFields[key].name} in the band`}
+          unit={bandFields[key].stored === '%' ? '%' : '°C'}
+          figure
+          text={texts[key]}
+          typing={(typed) => set({ ...texts, [key]: typed })}
+        />
+      ))}
+      <TextEntry label="Signed by" text={by} typing={sign} />
+    </div>
+  );
+}
+
+interface ReportParts {
+  readonly readings: readonly WatchReading[];
+  readonly band: WatchBand;
+  readonly decimalComma: boolean;
+}
+
+function Report({ readings, band, decimalComma }: ReportParts) {
+  const says = sayWatch(watchReport(readings, band), band);
+  const bandKey = Object.values(band).join();
+  const specs = useMemo(() => watchSpecs(readings, band, decimalComma), [readings, bandKey, decimalComma]);
+  return (
+    <>
+      <div class="pressing" role="status">
+        {says.map((sentence) => (
+          <p key={sentence}>{sayUnits(sentence)}</p>
+        ))}
+      </div>
+      <div class="plates">
+        {specs.map((spec) => (
+          <Curve key={spec.up.unit} spec={spec} decimalComma={decimalComma} />
+        ))}
+      </div>
+    </>
+  );
+}

@@ -1,0 +1,47 @@
+import { saveText } from '#renderer/store/save-text.ts';
+import { fileName } from '#renderer/print/save-text.ts';
+import { calendarFile, type CalendarEntry } from '#shared-calc/papers/calendar-file.ts';
+import { soonestRounds } from '#shared-calc/papers/care-card.ts';
+import { planEntries } from '#shared-calc/papers/plan-calendar.ts';
+import type { JobPlan } from './job-plan.ts';
+import { isHandedOver, isUnderWay, plannedJobs } from './planned-jobs.ts';
+import type { PartView } from './part-view.ts';
+
+/** The open job's dates as a calendar file. */
+export function saveJobPlan({ desk, context, job }: Pick<PartView, 'desk' | 'context' | 'job'>): void {
+  if (!job) return;
+  const plan = desk.plans(context.records, job, context.today);
+  if (!plan.ok) return desk.hands.refuse(plan.fault);
+  save({ desk, context }, `${job.id} ${job.title}`.trim(), entriesOf(plan.value, context.workshop.name));
+}
+
+/** The dates of all jobs that are under way or stand with a client. */
+export function saveAllPlans({ desk, context }: Pick<PartView, 'desk' | 'context'>): void {
+  const passes = (job: JobPlan['job']) => isUnderWay(job) || isHandedOver(job);
+  const { planned } = plannedJobs(context.records, passes, { plans: desk.plans, today: context.today });
+  if (planned.length === 0) return desk.hands.refuse('No job is under way or handed over: there is no date to save.');
+  const entries = planned.flatMap((plan) => entriesOf(plan, context.workshop.name));
+  save({ desk, context }, 'All jobs', entries);
+}
+
+function entriesOf({ job, plan, care, lamps }: JobPlan, place: string): readonly CalendarEntry[] {
+  const dated = {
+    job: job.id,
+    title: job.title,
+    plan,
+    rounds: soonestRounds(care),
+    ...(lamps && { lampsFrom: lamps.from }),
+  };
+  return planEntries(dated, place);
+}
+
+function save(
+  { desk, context }: Pick<PartView, 'desk' | 'context'>,
+  name: string,
+  entries: readonly CalendarEntry[],
+): void {
+  const file = fileName(`${name} prep plan`, 'ics');
+  const text = calendarFile({ name: `${name}, ${context.workshop.name}`, stamp: new Date().toISOString(), entries });
+  saveText(document, file, text, 'text/calendar;charset=utf-8');
+  desk.hands.say(`${entries.length} dates are saved as ${file}.`);
+}

@@ -1,0 +1,64 @@
+import type { DrainFigures } from '#renderer/curves/drain-spec.ts';
+import type { Bench } from '#shared-calc/bench/open-bench.ts';
+import type { Day } from '#shared-calc/calendar/day.ts';
+import { openJob } from '#shared-calc/jobs/open-sheet.ts';
+import { lineLabel } from '#shared-calc/papers/bench-csv.ts';
+import { sizeFigures } from '#shared-calc/papers/size-figures.ts';
+import { figureCautions } from '#shared-calc/prepare/cautions.ts';
+import type { MassPart } from '#shared-calc/prepare/heaviest-parts.ts';
+import { checkSheet, type CheckSheet } from '#shared-calc/prepare/mends.ts';
+import { displayOf } from '#shared-calc/records/display-of.ts';
+import type { Job, Records } from '#shared-calc/records/records.ts';
+import { workshopOf } from '#shared-calc/records/workshop-of.ts';
+
+export interface SizeSheet extends Omit<CheckSheet, 'parts'> {
+  readonly size: string;
+  readonly sizes: readonly { readonly key: string; readonly label: string }[];
+  readonly parts: readonly (MassPart & { readonly label: string })[];
+  /** What is said beside figures that this recipe has. */
+  readonly beside: readonly { readonly labels: readonly string[]; readonly misleads: string; readonly says: string }[];
+  readonly drain: DrainFigures | undefined;
+}
+
+/** The sheet of checks of one size of a job, the first where none is asked for; nothing for a job without one. */
+export function sizeSheet(
+  records: Records,
+  job: Job,
+  { on, size: asked }: { readonly on: Day; readonly size: string | undefined },
+): SizeSheet | undefined {
+  const { bench, pricing } = openJob(records, job, on);
+  const { columns } = bench.input();
+  const size = (columns.find(({ key }) => key === asked) ?? columns[0])?.key;
+  const sheet =
+    size === undefined ? undefined : sheetOn(bench, size, { display: displayOf(workshopOf(records)), pricing });
+  bench.close();
+  return sheet;
+}
+
+function sheetOn(bench: Bench, size: string, terms: Parameters<typeof checkSheet>[2]): SizeSheet {
+  const sheet = checkSheet(bench, size, terms);
+  const { lines, columns } = bench.input();
+  const labelOf = (name: string) => lines.filter((line) => line.name === name).map(lineLabel);
+  return {
+    ...sheet,
+    size,
+    sizes: columns.map(({ key, tank }) => ({ key, label: tank.label })),
+    parts: sheet.parts.map((part) => ({ ...part, label: labelOf(part.line)[0] ?? part.line })),
+    beside: figureCautions
+      .map(({ lines: of, misleads, says }) => ({ labels: of.flatMap(labelOf), misleads, says }))
+      .filter(({ labels }) => labels.length > 0),
+    drain: drainOf(bench, size, terms.display),
+  };
+}
+
+function drainOf(
+  bench: Bench,
+  size: string,
+  display: Parameters<typeof checkSheet>[2]['display'],
+): DrainFigures | undefined {
+  const { number } = sizeFigures(bench, size, display);
+  const [roomL, mistMl] = [number('drain_room', 'L'), number('mist', 'mL/d')];
+  const [winterMl, summerMl] = [number('vapour_winter', 'mL/d'), number('vapour_summer', 'mL/d')];
+  if (roomL === undefined || mistMl === undefined || winterMl === undefined || summerMl === undefined) return undefined;
+  return { size, roomL, mistMl, winterMl, summerMl };
+}

@@ -1,0 +1,111 @@
+import { readMeasure } from '#shared-calc/papers/read-measure.ts';
+import { treatLeaves, type TreatmentPlace } from '#shared-calc/prepare/treat-leaves.ts';
+import { failed, ok, type Result } from '#shared-calc/result.ts';
+import type { TreatmentPlan } from '#shared-calc/trade/leaf-treat-time.ts';
+import { suggestWay, treatmentWays, type TreatmentAim, type TreatmentWay } from '#shared-calc/trade/leaf-treatment.ts';
+
+/** A treatment as it is typed; a vessel that is left empty is the usual one of the way. */
+export interface TreatmentTexts {
+  /** Loose leaves; empty for those of the open job. */
+  readonly leaves: string;
+  readonly aim: TreatmentAim;
+  /** 16 h before. */
+  readonly moistened: boolean;
+  readonly pot: string;
+  readonly potFill: string;
+  readonly oven: string;
+  readonly ovenFill: string;
+  /** The way looked at; the one suggested where none is chosen. */
+  readonly way: TreatmentWay | undefined;
+}
+
+export const noTreatment: TreatmentTexts = {
+  leaves: '',
+  aim: 'clean',
+  moistened: false,
+  pot: '',
+  potFill: '',
+  oven: '',
+  ovenFill: '',
+  way: undefined,
+};
+
+export interface TriedTreatment {
+  readonly way: TreatmentWay;
+  readonly plan: Result<TreatmentPlan, string>;
+  readonly suggested: boolean;
+}
+
+export interface AskedTreatment {
+  readonly leavesL: number;
+  readonly aim: TreatmentAim;
+  readonly ways: readonly TriedTreatment[];
+  /** The way that is looked at. */
+  readonly chosen: TriedTreatment;
+}
+
+interface Terms {
+  readonly place: TreatmentPlace;
+  /** Leaves of the open job, loose litres. */
+  readonly ofJob: number | undefined;
+  readonly decimalComma: boolean;
+}
+
+/** All ways side by side for what was typed, or the sentence that says what cannot be read. */
+export function askTreatment(texts: TreatmentTexts, terms: Terms): Result<AskedTreatment, string> {
+  const leavesL = readLeaves(texts, terms);
+  if (!leavesL.ok) return leavesL;
+  const loads = readLoads(texts, terms.decimalComma);
+  if (!loads.ok) return loads;
+  const suggested = suggestWay(texts.aim, texts.moistened);
+  const ways = treatmentWays.map((way): TriedTreatment => ({
+    way,
+    plan: treatLeaves(
+      { way, aim: texts.aim, leavesL: leavesL.value, ...loads.value[way === 'bake' ? 'oven' : 'pot'] },
+      terms.place,
+    ),
+    suggested: way === suggested,
+  }));
+  const chosen = ways.find(({ way }) => way === (texts.way ?? suggested));
+  return chosen ? ok({ leavesL: leavesL.value, aim: texts.aim, ways, chosen }) : failed('Choose a way.');
+}
+
+function readLeaves({ leaves }: TreatmentTexts, { ofJob, decimalComma }: Terms): Result<number, string> {
+  if (leaves.trim() === '') {
+    return ofJob === undefined ? failed('Leaves: say how many loose litres, as 43.51 L.') : ok(ofJob);
+  }
+  const read = readMeasure(leaves, { name: 'Leaves', stored: 'L', low: 0.1, high: 10_000 }, { decimalComma });
+  return read.ok ? ok(read.value ?? 0) : read;
+}
+
+interface Load {
+  readonly vesselL?: number;
+  readonly fill?: number;
+}
+
+function readLoads(
+  texts: TreatmentTexts,
+  decimalComma: boolean,
+): Result<Readonly<Record<'pot' | 'oven', Load>>, string> {
+  const figures: { pot?: number; potFill?: number; oven?: number; ovenFill?: number } = {};
+  for (const name of ['pot', 'potFill', 'oven', 'ovenFill'] as const) {
+    const measure = name.endsWith('Fill')
+      ? { name: fieldNames[name], stored: 'share', shown: '%', low: 0.1, high: 1 }
+      : { name: fieldNames[name], stored: 'L', low: 1, high: 1_000 };
+    const read = readMeasure(texts[name], { ...measure, mayBeEmpty: true }, { decimalComma });
+    if (!read.ok) return read;
+    if (read.value !== undefined) figures[name] = read.value;
+  }
+  return ok({ pot: loadOf(figures.pot, figures.potFill), oven: loadOf(figures.oven, figures.ovenFill) });
+}
+
+export const fieldNames = {
+  pot: 'Pot or steam vessel',
+  potFill: 'Filled to',
+  oven: 'Oven',
+  ovenFill: 'Oven filled to',
+} as const;
+
+function loadOf(vesselL: number | undefined, fill: number | undefined): Load {
+  return { ...(vesselL !== undefined && { vesselL }), ...(fill !== undefined && { fill }) };
+}

@@ -1,0 +1,76 @@
+import { useMemo } from 'preact/hooks';
+import { paperDay, paperWeekday } from '#renderer/print/paper-words.ts';
+import { sayUnits } from '#renderer/text/say-units.ts';
+import { animalsInCard } from '#shared-calc/papers/watch-card.ts';
+import { cautionsOf } from '#shared-calc/papers/card-cautions.ts';
+import { watchedSizes } from './watched-sizes.ts';
+import { Readings } from './readings.tsx';
+import { OpenAJob } from './open-a-job.tsx';
+import type { PartView } from './part-view.ts';
+import { writePrepare } from './prepare-route.ts';
+
+/** The commissioning watch of a size, typed or pasted, against its band; and when the animals go in. */
+export function WatchPart(view: PartView) {
+  const { context, job, of } = view;
+  const { records, today } = context;
+  const sizes = useMemo(
+    () => (job ? watchedSizes(records, job, today) : []),
+    [job, records.line, records.localValue, records.size, records.tank, today],
+  );
+  if (!job) return <OpenAJob context={context} part="watch" />;
+  const size = sizes.find(({ key }) => key === of) ?? sizes[0];
+  if (!size) return <p class="empty-note">{job.id} has no size yet: take one first.</p>;
+  return (
+    <>
+      <nav class="leaves" aria-label="Sizes">
+        {sizes.map(({ key, label }) => (
+          <a key={key} href={writePrepare(job.id, 'watch', key)} aria-current={key === size.key ? 'true' : undefined}>
+            {key} <span class="aside">{label}</span>
+          </a>
+        ))}
+      </nav>
+      <Readings key={size.id} view={view} size={size} />
+      <AnimalsIn view={view} />
+    </>
+  );
+}
+
+/** Days on which somebody looks, and what must be so before the animals go in. */
+function AnimalsIn({ view: { desk, context, job } }: { readonly view: PartView }) {
+  if (!job) return null;
+  const plan = desk.plans(context.records, job, context.today);
+  if (!plan.ok) return <p class="empty-note">{plan.fault}</p>;
+  const card = animalsInCard({ build: plan.value.plan.build, settleInDays: plan.value.settleInDays, job });
+  return (
+    <section>
+      <h2>Animals in</h2>
+      <p>
+        {paperWeekday(card.animalsIn)}, {card.settleInDays} days after the build.{' '}
+        {card.looks.length === 0
+          ? 'The settle-in is long enough: no watch plan of its own.'
+          : `Look on day ${card.looks.map(({ day, date }) => `${day}, ${paperDay(date)}`).join('; ')}.`}
+      </p>
+      <ul class="plain-list">
+        {card.before.map((says) => (
+          <li key={says}>{says}</li>
+        ))}
+      </ul>
+      <dl class="minded">
+        {[
+          ...card.audience.map(({ says, decides }) => ({ caution: says, decides })),
+          ...cautionsOf(['animals in', 'animal choice']),
+        ].map(({ caution, decides }) => (
+          <div key={caution} class="caution">
+            <dt>{sayUnits(caution)}</dt>
+            <dd>{decides} decides.</dd>
+          </div>
+        ))}
+      </dl>
+      <p>
+        <a class="plain-link" href={writePrepare(job.id, 'cards', 'animals-in')}>
+          On paper
+        </a>
+      </p>
+    </section>
+  );
+}

@@ -1,0 +1,67 @@
+import { describe, expect, test } from 'vitest';
+import { surveyRows, writeFound } from '#renderer/places/jobs/survey-rows.ts';
+import { applyChange } from '#shared-calc/records/change.ts';
+import { displayOf } from '#shared-calc/records/display-of.ts';
+import type { Records } from '#shared-calc/records/records.ts';
+import { workshopOf } from '#shared-calc/records/workshop-of.ts';
+import { jobOf, libraryJob, valueOf, written } from '#tests/shared-calc/jobs/demo-jobs.ts';
+
+function rowOf(records: Records, name: string, unitsShown: Readonly<Record<string, string>> = {}) {
+  const display = { ...displayOf(workshopOf(records)), unitsShown };
+  const row = surveyRows(records, jobOf(records, 'J02'), display).find(({ line }) => line.name === name);
+  if (!row) throw new Error(`no ${name}`);
+  return { ...row, display };
+}
+
+describe('surveyRows', () => {
+  test('a figure nobody has measured stands as the house has it', () => {
+    const { label, text, unit, ofJob, house } = rowOf(libraryJob(), 'shelf_rating');
+    expect({ label, text, unit, ofJob, house }).toEqual({
+      label: 'Shelf rating',
+      text: '100.00',
+      unit: 'kg',
+      ofJob: false,
+      house: { text: '100.00', unit: 'kg' },
+    });
+  });
+
+  test('what was found is said in the unit that the workshop reads', () => {
+    const { text, unit } = rowOf(libraryJob(), 'room_summer', { temperature: 'degF' });
+    expect([text, unit]).toEqual(['73.4', '°F']);
+  });
+
+  test('sizes that say otherwise are named', () => {
+    expect(rowOf(written(libraryJob(), 'us', { 'T05.shelf_rating': '80 kg' }), 'shelf_rating').locals).toEqual(['T05']);
+  });
+
+  test('a question of yes and no is chosen, not written', () => {
+    expect(rowOf(libraryJob(), 'public_site').options).toEqual(['yes', 'no']);
+  });
+
+  test('the kit is no figure of the survey', () => {
+    expect(() => rowOf(libraryJob(), 'kit')).toThrow('no kit');
+  });
+});
+
+describe('writeFound', () => {
+  const write = (records: Records, text: string | undefined) => {
+    const { line, display } = rowOf(records, 'shelf_rating');
+    return writeFound(records, { job: 'J02', line, text }, display);
+  };
+
+  test('a measured figure holds for the whole job, as ours; a bare number takes the unit beside it', () => {
+    const records = libraryJob();
+    const found = applyChange(records, valueOf(write(records, '60')));
+    const value = [...found.localValue.values()].find(({ line }) => line === 'shelf_rating');
+    expect([value?.text, value?.by, value?.size]).toEqual(['60 kg', 'us', undefined]);
+  });
+
+  test('back to house takes it away', () => {
+    const records = written(libraryJob(), 'us', { shelf_rating: '60 kg' });
+    expect(rowOf(applyChange(records, valueOf(write(records, undefined))), 'shelf_rating').ofJob).toBe(false);
+  });
+
+  test('litres are no shelf rating', () => {
+    expect(write(libraryJob(), '60 L').ok).toBe(false);
+  });
+});

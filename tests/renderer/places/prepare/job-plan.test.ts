@@ -1,0 +1,87 @@
+import { describe, expect, test } from 'vitest';
+import { openPlanBook } from '#renderer/places/prepare/plan-book.ts';
+import { isHandedOver, isUnderWay, plannedJobs } from '#renderer/places/prepare/planned-jobs.ts';
+import { sizeSheet } from '#renderer/places/prepare/size-sheet.ts';
+import { applyChange } from '#shared-calc/records/change.ts';
+import { startTub } from '#renderer/places/cultures/write-tub.ts';
+import type { Job } from '#shared-calc/records/records.ts';
+import { DEMO_DAY } from '#tests/demo-bench.ts';
+import { busyBook } from './busy-book.ts';
+
+const records = busyBook();
+
+function jobOf(id: string): Job {
+  const job = records.job.get(id);
+  if (!job) throw new Error(id);
+  return job;
+}
+
+describe('openPlanBook', () => {
+  // Scenario 11: T05 Full, handover wanted 28 April, deposit on 8 March.
+  test('the library: 8 days late because of plant quarantine, handed over on 6 May', () => {
+    const plan = openPlanBook()(records, jobOf('J02'), DEMO_DAY);
+    expect(plan).toMatchObject({
+      ok: true,
+      value: { plan: { handover: '2027-05-06', late: 8, because: 'plant quarantine', build: '2027-04-15' }, tanks: 1 },
+    });
+  });
+
+  test('a job with no size says so', () => {
+    const bare = { ...records, size: new Map() };
+    expect(openPlanBook()(bare, jobOf('J02'), DEMO_DAY)).toEqual({
+      ok: false,
+      fault: 'J02 has no size yet: take one first.',
+    });
+  });
+
+  test('a tub that is started does not work the dates anew; a new handover does', () => {
+    const plans = openPlanBook();
+    const kind = records.cultureKind.get('C1');
+    if (!kind) throw new Error('no kind');
+    const first = plans(records, jobOf('J02'), DEMO_DAY);
+    const withTub = applyChange(records, startTub(records, kind, DEMO_DAY));
+    const moved = { ...jobOf('J02'), handover: '2027-06-01' };
+    expect([plans(withTub, jobOf('J02'), DEMO_DAY) === first, plans(withTub, moved, DEMO_DAY) === first]).toEqual([
+      true,
+      false,
+    ]);
+  });
+});
+
+describe('plannedJobs', () => {
+  test('those under way stand on the time line, those handed over in the rounds', () => {
+    const terms = { plans: openPlanBook(), today: DEMO_DAY };
+    const ids = (passes: (job: Job) => boolean) => plannedJobs(records, passes, terms).planned.map(({ job }) => job.id);
+    expect([ids(isUnderWay), ids(isHandedOver)]).toEqual([['J02', 'J03', 'J04'], ['J05']]);
+  });
+});
+
+describe('sizeSheet', () => {
+  const sheet = sizeSheet(records, jobOf('J03'), { on: DEMO_DAY, size: 'T07' });
+
+  // Scenario 7 and 9: the school's T07, no slope, screen under the lamps.
+  test('the shelf fails by 3.16 kg; the drainage fills by 103.64 mL a day in summer', () => {
+    const shelf = sheet?.rows.find(({ line }) => line.name === 'shelf_holds');
+    expect([
+      shelf?.holds,
+      shelf?.margin?.spare.toFixed(2),
+      sheet?.drain && (sheet.drain.mistMl - sheet.drain.summerMl).toFixed(2),
+    ]).toEqual([false, '-3.16', '103.64']);
+  });
+
+  test('what a figure does not know stands beside it, by the lines that this recipe has', () => {
+    expect(sheet?.beside.map(({ labels }) => labels[0])).toEqual([
+      'Warming by lamps',
+      'Vapour lost, winter',
+      'Load on the shelf',
+      'Light from one lamp',
+      'Springtails to seed',
+      'Background, soil displaced',
+      'Leaves to treat, loose',
+    ]);
+  });
+
+  test('a size that is not there leads to the first', () => {
+    expect(sizeSheet(records, jobOf('J03'), { on: DEMO_DAY, size: 'T99' })?.size).toBe('T07');
+  });
+});

@@ -1,0 +1,82 @@
+import { computed, signal } from '@preact/signals';
+import type { QuietLineView } from '#renderer/frame/frame-view.ts';
+import type { PlaceView } from '#renderer/frame/page-view.ts';
+import type { Route } from '#renderer/frame/place-route.ts';
+import { mountPage } from '#renderer/mount-page.tsx';
+import { culturesPlace } from '#renderer/places/cultures/cultures-place.tsx';
+import { preparePlace } from '#renderer/places/prepare/prepare-place.tsx';
+import type { PrepareHands } from '#renderer/places/prepare/prepare-hands.ts';
+import { fromRecordLists, RecordListsSchema } from '#shared-calc/contract/record-lists.ts';
+import { applyChange, invertChange, isEmptyChange, type Change } from '#shared-calc/records/change.ts';
+import { workshopOf } from '#shared-calc/records/workshop-of.ts';
+
+/** The places of preparing over a book that lives in this page alone. */
+const answer: unknown = await (await fetch('./book.json')).json();
+const { today, lists } = answer as { readonly today: string; readonly lists: unknown };
+const records = signal(fromRecordLists(RecordListsSchema.parse(lists)));
+const info = signal({
+  opening: 'stand-in',
+  name: 'Busy',
+  path: '/books/Busy.loamwright',
+  revision: 1,
+  savedAt: '',
+  notices: [],
+  today,
+});
+const said = signal<QuietLineView['said']>(undefined);
+const done = signal<readonly Change[]>([]);
+const job = signal<string | undefined>(undefined);
+
+const apply = (change: Change) => {
+  if (isEmptyChange(change)) return;
+  records.value = applyChange(records.value, change);
+  done.value = [...done.value, change];
+  said.value = undefined;
+};
+const refuse = (words: string) => (said.value = { words, refused: true });
+
+const hands: PrepareHands = {
+  records,
+  info,
+  apply,
+  act: (change) => {
+    if (change.ok) apply(change.value);
+    else refuse(change.fault);
+    return change.ok ? undefined : change.fault;
+  },
+  say: (words) => (said.value = { words, refused: false }),
+  refuse,
+  job,
+  openJob: (id) => (job.value = id),
+};
+
+const undo = () => {
+  const last = done.value.at(-1);
+  if (!last) return;
+  records.value = applyChange(records.value, invertChange(last));
+  done.value = done.value.slice(0, -1);
+};
+
+const places: Readonly<Partial<Record<Route['place'], (route: Route) => PlaceView>>> = {
+  prepare: preparePlace(hands),
+  cultures: culturesPlace(hands),
+};
+const elsewhere: PlaceView = {
+  about: '',
+  aside: '',
+  acts: [],
+  look: 'empty-place',
+  work: <p class="empty-note">Elsewhere.</p>,
+};
+
+mountPage({
+  workshop: computed(() => workshopOf(records.value).name),
+  line: computed<QuietLineView>(() => {
+    const last = done.value.at(-1)?.label;
+    return { saved: 'Saved', ...(last !== undefined && { undo: last }), ...(said.value && { said: said.value }) };
+  }),
+  lineActs: { undo, redo: () => undefined },
+  keys: [['F1', 'keys']],
+  nextFlag: () => undefined,
+  place: (route) => places[route.place]?.(route) ?? elsewhere,
+});

@@ -1,0 +1,32 @@
+import { describe, expect, test } from 'vitest';
+import { orderBy } from '#renderer/places/run/order-days.ts';
+
+const planned = [
+  {
+    job: 'J02',
+    plan: {
+      steps: [
+        { step: 'tank' as const, date: '2027-03-30', orderBy: '2027-03-16' },
+        { step: 'plants' as const, date: '2027-03-04', orderBy: '2027-02-26' },
+        { step: 'build' as const, date: '2027-04-07' },
+      ],
+      hardscape: { step: 'hardscape' as const, date: '2027-03-30', orderBy: '2027-03-23' },
+    },
+  },
+  { job: 'J03', plan: { steps: [{ step: 'tank' as const, date: '2027-03-25', orderBy: '2027-03-11' }] } },
+];
+
+describe('orderBy', () => {
+  test.each([
+    ['plants', { day: '2027-02-26', job: 'J02' }],
+    ['tank', { day: '2027-03-11', job: 'J03' }],
+    ['hardscape', { day: '2027-03-23', job: 'J02' }],
+    ['media', undefined],
+  ])('%s: the earliest last day over the jobs', (group, day) => {
+    expect(orderBy([{ group, packsCoins: 100 }], planned)).toEqual(day);
+  });
+
+  test('what the store has asks for no day', () => {
+    expect(orderBy([{ group: 'plants', packsCoins: 0 }], planned)).toBeUndefined();
+  });
+});
