@@ -1,7 +1,11 @@
 import type { Workshop } from '#shared-calc/records/records.ts';
 
 /** The lines of a workshop's letterhead; its name and place where it has none. */
-export function letterheadOf({ letterhead, name, place }: Pick<Workshop, 'letterhead' | 'name' | 'place'>): readonly string[] {
+export function letterheadOf({
+  letterhead,
+  name,
+  place,
+}: Pick<Workshop, 'letterhead' | 'name' | 'place'>): readonly string[] {
   const lines = letterhead.split('\n').filter((line) => line.trim() !== '');
   return lines.length > 0 ? lines : [name, place].filter((line) => line !== '');
 }

@@ -21,7 +21,17 @@ export interface NeedsPaperParts {
 }
 
 /** A job's needs list, by quote group: what is used, what is on hand, what to buy and what stays over. */
-export function NeedsPaper({ title, sizes, on, letterhead, list, groupName, plants, display, coinDecimals }: NeedsPaperParts) {
+export function NeedsPaper({
+  title,
+  sizes,
+  on,
+  letterhead,
+  list,
+  groupName,
+  plants,
+  display,
+  coinDecimals,
+}: NeedsPaperParts) {
   const money = (coins: number) => paperCoins(coins, { ...display, coinDecimals });
   const groups = [...Map.groupBy(list.needs, (need) => need.group)];
   return (
@@ -38,18 +48,32 @@ export function NeedsPaper({ title, sizes, on, letterhead, list, groupName, plan
         <thead>
           <tr>
             <th scope="col">Material</th>
-            <th scope="col" class="n">Used</th>
-            <th scope="col" class="n">On hand</th>
-            <th scope="col" class="n">To buy</th>
-            <th scope="col" class="money">Used cost</th>
-            <th scope="col" class="money">Packs cost</th>
-            <th scope="col" class="n">Left over</th>
+            <th scope="col" class="n">
+              Used
+            </th>
+            <th scope="col" class="n">
+              On hand
+            </th>
+            <th scope="col" class="n">
+              To buy
+            </th>
+            <th scope="col" class="money">
+              Used cost
+            </th>
+            <th scope="col" class="money">
+              Packs cost
+            </th>
+            <th scope="col" class="n">
+              Left over
+            </th>
           </tr>
         </thead>
         {groups.map(([group, needs], at) => (
           <tbody key={group} class={at === groups.length - 1 ? 'part together' : 'part'}>
             <tr>
-              <th scope="rowgroup" colSpan={7}>{groupName(group)}</th>
+              <th scope="rowgroup" colSpan={7}>
+                {groupName(group)}
+              </th>
             </tr>
             {needs.map((need) => (
               <NeedRow key={need.material} need={need} display={display} money={money} />

@@ -25,7 +25,10 @@ export function paperMoney(text: string, { decimalComma = false }: PaperNumbers)
 }
 
 /** Coins with their thousands marked. */
-export function paperCoins(coins: number, { coinDecimals, decimalComma }: PaperNumbers & { readonly coinDecimals: number }): string {
+export function paperCoins(
+  coins: number,
+  { coinDecimals, decimalComma }: PaperNumbers & { readonly coinDecimals: number },
+): string {
   return writeNumber(coins / 10 ** coinDecimals, coinDecimals, { decimalComma: decimalComma ?? false });
 }
 

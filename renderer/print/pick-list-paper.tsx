@@ -29,7 +29,9 @@ export function PickListPaper({ title, letterhead, lists, display }: PickListPap
                   <span class="unseen">ticked</span>
                 </th>
                 <th scope="col">What</th>
-                <th scope="col" class="n">How much</th>
+                <th scope="col" class="n">
+                  How much
+                </th>
                 <th scope="col">Where from</th>
                 <th scope="col">Who brings it</th>
               </tr>

@@ -63,7 +63,10 @@ function factsOf(model: QuoteModel, display: Display): readonly (readonly [strin
   return [
     ['For', [model.client, model.contact].filter((each) => each !== '').join(', ')],
     ['Place', model.site],
-    [issued ? 'Issued' : 'Prices of', issued ? `${paperDay(model.issuedOn)}${pricesOf(model)}` : paperDay(model.pricesOn)],
+    [
+      issued ? 'Issued' : 'Prices of',
+      issued ? `${paperDay(model.issuedOn)}${pricesOf(model)}` : paperDay(model.pricesOn),
+    ],
     [issued ? 'Holds until' : 'Would hold until', paperDay(model.validUntil)],
     ['Price', `${money(model.gross)}, tax included`],
     ['Deposit', `${money(model.deposit)} with the order`],

@@ -85,7 +85,8 @@ function Totals({ model, display }: PricesParts) {
 }
 
 function Terms({ model: { terms, payment, plantsReplacedDays } }: Pick<PricesParts, 'model'>) {
-  const plants = plantsReplacedDays === undefined ? [] : [`Plants that die within ${plantsReplacedDays} days are replaced once.`];
+  const plants =
+    plantsReplacedDays === undefined ? [] : [`Plants that die within ${plantsReplacedDays} days are replaced once.`];
   const told = [...terms, ...plants];
   return (
     <section class="terms">

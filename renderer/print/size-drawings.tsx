@@ -35,7 +35,9 @@ export function DrawnSizes({ sizes }: { readonly sizes: readonly DrawnSize[] }) 
           </div>
         ))}
       </div>
-      <figcaption>Side on, front at left, {drawn.length > 1 ? 'all to one scale' : 'drawn to scale'}. Depths in mm.</figcaption>
+      <figcaption>
+        Side on, front at left, {drawn.length > 1 ? 'all to one scale' : 'drawn to scale'}. Depths in mm.
+      </figcaption>
     </figure>
   );
 }

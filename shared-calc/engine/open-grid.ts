@@ -105,11 +105,7 @@ function formulaOf(rule: Rule, addressOf: (line: string) => string): string {
   return parts.map((part, at) => (at % 2 === 1 ? addressOf(part) : part)).join('');
 }
 
-function problemOf(
-  error: DetailedCellError,
-  line: string,
-  nameOfRow: (row: number) => string | undefined,
-): BoxValue {
+function problemOf(error: DetailedCellError, line: string, nameOfRow: (row: number) => string | undefined): BoxValue {
   const row = /(\d+)$/.exec(error.address ?? '')?.[1];
   const first = row === undefined ? undefined : nameOfRow(Number(row) - 1);
   return { known: false, problem: { ...readCause(error.message, error.type), line: first ?? line } };

@@ -42,7 +42,8 @@ export function importPrices(text: string, records: Records): PriceImport {
     const read = readRow(row, records);
     const twice = read.ok && prices.has(read.value.price.id);
     if (!read.ok) faults.push({ row: row.row, says: read.fault });
-    else if (twice) faults.push({ row: row.row, says: `A second price for ${read.value.told.material} from the same day.` });
+    else if (twice)
+      faults.push({ row: row.row, says: `A second price for ${read.value.told.material} from the same day.` });
     else {
       prices.set(read.value.price.id, read.value.price);
       taken.push(read.value.told);
@@ -82,7 +83,15 @@ function readPrice({ row, material, from, pack, priceCoins }: Priced, records: R
   const unit = unitOfGoods(material, records) ?? 'each';
   return {
     price: { id: sameDay?.id ?? `${pack.id}@${from}`, pack: pack.id, from, priceCoins },
-    told: { row, material, pack: pack.amount, unit, from, priceCoins, ...(beforeCoins !== undefined && { beforeCoins }) },
+    told: {
+      row,
+      material,
+      pack: pack.amount,
+      unit,
+      from,
+      priceCoins,
+      ...(beforeCoins !== undefined && { beforeCoins }),
+    },
   };
 }
 

@@ -5,7 +5,18 @@ import type { Workshop } from '#shared-calc/records/records.ts';
 import { coinAmount } from './coin-amount.ts';
 import { csvText, type CsvCell } from './csv-text.ts';
 
-const heading = ['material', 'label', 'group', 'used', 'unit', 'on hand', 'packs', 'used cost', 'packs cost', 'left over'];
+const heading = [
+  'material',
+  'label',
+  'group',
+  'used',
+  'unit',
+  'on hand',
+  'packs',
+  'used cost',
+  'packs cost',
+  'left over',
+];
 
 /** A needs list as CSV: a row a material, figures in the material's unit, money in the book's currency. */
 export function needsCsv(list: NeedsList, workshop: Workshop): string {

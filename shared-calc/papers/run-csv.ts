@@ -5,7 +5,18 @@ import { coinAmount } from './coin-amount.ts';
 import { csvText, type CsvCell } from './csv-text.ts';
 import { packList } from './needs-csv.ts';
 
-const heading = ['supplier', 'material', 'label', 'needed', 'unit', 'on hand', 'packs', 'together', 'alone', 'left over'];
+const heading = [
+  'supplier',
+  'material',
+  'label',
+  'needed',
+  'unit',
+  'on hand',
+  'packs',
+  'together',
+  'alone',
+  'left over',
+];
 
 /** A shopping run as CSV: a row a material, then each supplier's carriage, then the sums. */
 export function runCsv(run: ShoppingRun, workshop: Workshop): string {

@@ -23,7 +23,8 @@ export function readStockRows(text: string, records: Records): Result<Stock, rea
 function readRow({ fields }: CsvRow, records: Records): Result<{ material: string; amount: number }, string> {
   const { material = '', unit = '', amount = '' } = fields;
   const own = unitOfGoods(material, records);
-  if (own === undefined) return failed(`No material called ${material}.${didYouMean(material, records.material.keys())}`);
+  if (own === undefined)
+    return failed(`No material called ${material}.${didYouMean(material, records.material.keys())}`);
   const given = findUnit(unit);
   if (!given || !sameDimension(given.dimension, unitOf(own).dimension)) {
     return failed(`${material} is kept in ${own}; "${unit}" does not fit.`);

@@ -10,7 +10,7 @@ import { byDay } from './culture-demands.ts';
 import { sayDay } from './say-day.ts';
 
 /** One spare tub to five, at least one. */
-export const SPARE_SHARE = 0.2;
+const SPARE_SHARE = 0.2;
 /** Fly tubs that fail. */
 const FLY_LOSS = 0.1;
 /** A new line of two sexes: 99 % sure of both, half of them male, 80 % of them living on. */

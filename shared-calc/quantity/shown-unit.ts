@@ -15,7 +15,8 @@ export function shownUnit(unit: string, display: Display): string {
   if (kind.is !== 'figure') return unit;
   const chosen = display.unitsShown[sayKind(kind)];
   if (chosen === undefined || chosen === unit) return unit;
-  const allowed = kind.sort === 'reading' ? ['degC', 'degF'] : namedKinds.find((each) => each.name === sayKind(kind))?.shown;
+  const allowed =
+    kind.sort === 'reading' ? ['degC', 'degF'] : namedKinds.find((each) => each.name === sayKind(kind))?.shown;
   return allowed?.includes(chosen) ? chosen : unit;
 }
 
@@ -28,5 +29,7 @@ export function showValue(value: number | string | boolean, unit: string, displa
 
 /** The same with its unit: `16.02 L`, `full`. */
 export function showWithUnit(value: number | string | boolean, unit: string, display: Display): string {
-  return typeof value === 'number' ? writeWithUnit(value, shownUnit(unit, display), display) : showValue(value, unit, display);
+  return typeof value === 'number'
+    ? writeWithUnit(value, shownUnit(unit, display), display)
+    : showValue(value, unit, display);
 }

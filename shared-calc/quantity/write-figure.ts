@@ -9,13 +9,50 @@ export interface WriteOptions {
 }
 
 const decimalsOf: Readonly<Record<string, number>> = {
-  mm: 0, cm: 1, m: 3, km: 1, in: 2, ft: 2,
-  m2: 4, cm2: 1, in2: 1, ft2: 2, mm2: 0,
-  L: 2, mL: 1, m3: 4, gal: 2, qt: 2, dry_qt: 2, fl_oz: 1, ft3: 3, in3: 1,
-  g: 2, kg: 2, lb: 2, oz: 1,
-  degC: 2, degF: 1, K: 2, Pa: 0, kPa: 3, bar: 3, psi: 2,
-  s: 0, min: 1, h: 2, d: 1, wk: 1, W: 0, kWh: 2,
-  '%': 1, each: 0, number: 2, money: 2, 'each/m2': 0, 'kg/L': 4,
+  mm: 0,
+  cm: 1,
+  m: 3,
+  km: 1,
+  in: 2,
+  ft: 2,
+  m2: 4,
+  cm2: 1,
+  in2: 1,
+  ft2: 2,
+  mm2: 0,
+  L: 2,
+  mL: 1,
+  m3: 4,
+  gal: 2,
+  qt: 2,
+  dry_qt: 2,
+  fl_oz: 1,
+  ft3: 3,
+  in3: 1,
+  g: 2,
+  kg: 2,
+  lb: 2,
+  oz: 1,
+  degC: 2,
+  degF: 1,
+  K: 2,
+  Pa: 0,
+  kPa: 3,
+  bar: 3,
+  psi: 2,
+  s: 0,
+  min: 1,
+  h: 2,
+  d: 1,
+  wk: 1,
+  W: 0,
+  kWh: 2,
+  '%': 1,
+  each: 0,
+  number: 2,
+  money: 2,
+  'each/m2': 0,
+  'kg/L': 4,
 };
 const wholeWhereItIs = new Set(['mm', 's', 'min', 'h', 'd', 'wk', 'each', '%', 'number', 'W', 'degC', 'K', 'kPa', 'm']);
 
@@ -62,7 +99,11 @@ export function roundHalfAway(value: number, decimals: number): number {
   return (Math.sign(value) * Math.floor(scaled + 0.5 + Math.min(1e-9, scaled * 1e-12 + 1e-12))) / scale;
 }
 
-function decimalsFor(value: number, unit: string, { extraDecimals: extra = 0, moneyDecimals = 2 }: WriteOptions): number {
+function decimalsFor(
+  value: number,
+  unit: string,
+  { extraDecimals: extra = 0, moneyDecimals = 2 }: WriteOptions,
+): number {
   if (unit === 'money') return moneyDecimals + extra;
   if (unit.startsWith('money/')) return moneyDecimals;
   const isWhole = Math.abs(value - Math.round(value)) < 1e-9;

@@ -37,7 +37,7 @@ export function walk(rule: Rule, visit: (part: Rule) => void): void {
   for (const part of partsOf(rule)) walk(part, visit);
 }
 
-export function partsOf(rule: Rule): readonly Rule[] {
+function partsOf(rule: Rule): readonly Rule[] {
   if (rule.part === 'call') return rule.args;
   if (rule.part === 'prefix' || rule.part === 'group') return [rule.of];
   return rule.part === 'infix' ? [rule.left, rule.right] : [];

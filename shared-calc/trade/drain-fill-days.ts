@@ -2,7 +2,7 @@ import { belowZero } from './refuse-figure.ts';
 import { tradeFunction } from './trade-function.ts';
 
 /** Ten years: stands for "does not fill". */
-export const NEVER_FILLS_DAYS = 3650;
+const NEVER_FILLS_DAYS = 3650;
 
 /** Days until the drainage is full of mist that does not leave as vapour; at most 3650, which is "does not fill". */
 export const drainFillDays = tradeFunction({

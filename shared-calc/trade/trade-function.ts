@@ -18,7 +18,18 @@ export interface TradeFunction {
   readonly name: string;
   /** In words: "Layer volume". */
   readonly title: string;
-  readonly group: 'geometry' | 'media' | 'leaves' | 'water' | 'heat' | 'cultures' | 'air and light' | 'mass' | 'buying' | 'price' | 'dates';
+  readonly group:
+    | 'geometry'
+    | 'media'
+    | 'leaves'
+    | 'water'
+    | 'heat'
+    | 'cultures'
+    | 'air and light'
+    | 'mass'
+    | 'buying'
+    | 'price'
+    | 'dates';
   readonly args: readonly Argument[];
   /** Unit of the result, or how it follows from the arguments' kinds. */
   readonly gives: string | ((args: readonly Kind[]) => Kind | undefined);

@@ -48,7 +48,14 @@ function madeCases(): readonly Case[] {
 
 function solveCase({ need, packs }: Case): number {
   const variables = packs.map(
-    ({ id, amount, priceCoins }) => [id, [['amount', amount], ['cost', priceCoins]]] as [string, [string, number][]],
+    ({ id, amount, priceCoins }) =>
+      [
+        id,
+        [
+          ['amount', amount],
+          ['cost', priceCoins],
+        ],
+      ] as [string, [string, number][]],
   );
   const solution = solve(
     {

@@ -24,6 +24,12 @@ export function benchCommandLine(): readonly Told[] {
   rmSync(folder, { recursive: true });
   const floor = `a bare process ${ms(bare.median)}`;
   return [
-    { what: 'command line, one size', took: ms(ours.median), floor, ratio: ratio(ours.median / bare.median), must: '300 ms' },
+    {
+      what: 'command line, one size',
+      took: ms(ours.median),
+      floor,
+      ratio: ratio(ours.median / bare.median),
+      must: '300 ms',
+    },
   ];
 }

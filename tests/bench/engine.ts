@@ -28,10 +28,28 @@ export function benchEngine(): readonly Told[] {
   const house = editHouse(bench);
   return [
     { what: `build H1 (${lines} lines) x ${SIZES} sizes`, took: ms(build), floor: '', ratio: '', must: '' },
-    { what: 'a box of H1, worked', took: us(whole), floor: `bare operator's box ${us(bare)}`, ratio: ratio(whole / bare), must: 'x 1.50' },
-    { what: 'the same by closures over the tree', took: us(closures), floor: `engine ${us(whole)}`, ratio: ratio(whole / closures), must: 'told' },
+    {
+      what: 'a box of H1, worked',
+      took: us(whole),
+      floor: `bare operator's box ${us(bare)}`,
+      ratio: ratio(whole / bare),
+      must: 'x 1.50',
+    },
+    {
+      what: 'the same by closures over the tree',
+      took: us(closures),
+      floor: `engine ${us(whole)}`,
+      ratio: ratio(whole / closures),
+      must: 'told',
+    },
     handWritten(),
-    { what: 'one edit in one size', took: ms(oneEdit.median), floor: `95th ${ms(oneEdit.p95)}`, ratio: '', must: '16 ms, 32 ms' },
+    {
+      what: 'one edit in one size',
+      took: ms(oneEdit.median),
+      floor: `95th ${ms(oneEdit.p95)}`,
+      ratio: '',
+      must: '16 ms, 32 ms',
+    },
     { what: 'house edit, visible columns', took: ms(house.visible), floor: '', ratio: '', must: '16 ms' },
     { what: 'house edit, a slice', took: ms(house.slice), floor: '', ratio: '', must: '16 ms' },
     { what: `house edit, all ${SIZES} sizes`, took: ms(house.all), floor: '', ratio: '', must: '200 ms' },
@@ -62,7 +80,10 @@ function letters(index: number): string {
 function wholeRecalculation(bench: Bench, lines: number): number {
   const worked = bench.input().lines.filter((line) => !['given', 'tank'].includes(line.role)).length;
   const { median } = measure({ times: 7 }, (turn) => {
-    const lengths = new Map([['inside_length', `${700 + turn} mm`], ['dam_height', `${120 + turn} mm`]]);
+    const lengths = new Map([
+      ['inside_length', `${700 + turn} mm`],
+      ['dam_height', `${120 + turn} mm`],
+    ]);
     bench.update({ ...bench.input(), job: lengths });
   });
   bench.update({ ...bench.input(), job: new Map() });
@@ -105,7 +126,13 @@ function handWritten(): Told {
   });
   const factor = ours.median / Math.max(hand.median, 1e-5);
   const what = 'a dam edit worked through a whole size';
-  return { what, took: ms(ours.median), floor: `stack by hand ${us(hand.median * 1000)}`, ratio: ratio(factor), must: 'told' };
+  return {
+    what,
+    took: ms(ours.median),
+    floor: `stack by hand ${us(hand.median * 1000)}`,
+    ratio: ratio(factor),
+    must: 'told',
+  };
 }
 
 function stackByHand({ length, depth, dam }: { length: number; depth: number; dam: number }): number {

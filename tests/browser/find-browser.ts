@@ -41,7 +41,7 @@ export async function openBrowser(): Promise<Browser> {
 }
 
 /** Looks for a browser and takes the first that starts. APP_TEST_BROWSER, where set, is the only one tried. */
-export async function findBrowser(): Promise<FoundBrowser> {
+async function findBrowser(): Promise<FoundBrowser> {
   const places = candidates();
   for (const place of places) {
     if (existsSync(place) && (await starts(place))) return ok(place);

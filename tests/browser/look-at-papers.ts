@@ -9,7 +9,9 @@ const folder = fileURLToPath(new URL('./screens/papers/', import.meta.url));
 const papers: readonly (readonly [name: string, place: string])[] = [
   ['quote', 'quotes/Q-0001A'],
   ['quote-of-three', 'quotes/Q-0002A'],
+  ['quote-long', 'quotes/Q-0003A'],
   ['quote-draft', 'quotes/J02'],
+  ['options-of-seven', 'quotes/options/J04'],
   ['options', 'quotes/options/J03'],
   ['needs', 'jobs/J03/needs'],
   ['pick-list', 'jobs/J03/pick-list'],

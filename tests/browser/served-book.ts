@@ -25,13 +25,15 @@ export interface ServedPages {
 const built = fileURLToPath(new URL('../../renderer/dist', import.meta.url));
 const usual: Window = { width: 1440, height: 900 };
 
-export async function openServedBook(): Promise<ServedPages> {
+/** `prepare` may write in the book before the page opens. */
+export async function openServedBook(prepare?: (book: string) => void): Promise<ServedPages> {
   const folder = mkdtempSync(path.join(tmpdir(), 'loamwright-page-'));
   const book = path.join(folder, 'page.loamwright');
   const complaints: string[] = [];
   const strangers: string[] = [];
   const browser = await openBrowser();
   const contexts: BrowserContext[] = [];
+  prepare?.(book);
   let served = await serve(folder, book, complaints);
 
   async function open(place: string, window: Window = usual): Promise<Page> {

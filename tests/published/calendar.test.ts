@@ -13,9 +13,7 @@ import { careDates } from '#shared-calc/prepare/care-calendar.ts';
 const RUNS = 2_000;
 const say = (day: Date) => format(day, 'yyyy-MM-dd');
 
-const dayText = fc
-  .date({ min: new Date(2024, 0, 1), max: new Date(2032, 11, 31), noInvalidDate: true })
-  .map(say);
+const dayText = fc.date({ min: new Date(2024, 0, 1), max: new Date(2032, 11, 31), noInvalidDate: true }).map(say);
 const closedRange = fc.tuple(dayText, fc.integer({ min: 0, max: 9 })).map(([from, length]) => ({
   from,
   to: say(addDaysTheirs(parseISO(from), length)),
@@ -31,7 +29,7 @@ function isOpenTheirs(day: Date, { closed }: WorkCalendar): boolean {
 
 function shiftTheirs(text: string, count: number, calendar: WorkCalendar): string {
   let day = parseISO(text);
-  for (let left = Math.abs(count); left > 0; ) {
+  for (let left = Math.abs(count); left > 0;) {
     day = addDaysTheirs(day, Math.sign(count));
     if (isOpenTheirs(day, calendar)) left -= 1;
   }

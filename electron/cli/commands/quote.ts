@@ -46,7 +46,7 @@ export const quoteCommand: Command = {
 };
 
 /** A quote as `--json` gives it. */
-export function quoteJson(quote: QuoteSums, workshop: Workshop): Record<string, unknown> {
+function quoteJson(quote: QuoteSums, workshop: Workshop): Record<string, unknown> {
   const money = (coins: number) => coinsText(coins, workshop.coinDecimals);
   return {
     lines: quote.lines.map(({ group, label, costCoins, margin, priceCoins, taxClass }) => ({

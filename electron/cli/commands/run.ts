@@ -106,7 +106,7 @@ function runOver({ bench, order, pricing }: WorkedOrder): Result<ShoppingRun, st
 type Money = (coins: number) => string;
 
 /** A shopping run as `--json` gives it. */
-export function runJson(run: ShoppingRun, money: Money): Record<string, unknown> {
+function runJson(run: ShoppingRun, money: Money): Record<string, unknown> {
   return {
     materials: run.materials.map((need) => ({ ...needJson(need, money), aloneCost: money(need.aloneCoins) })),
     suppliers: run.suppliers.map(({ name, goodsCoins, carriageCoins, shortOfMinimumCoins, better }) => ({

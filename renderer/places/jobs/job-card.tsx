@@ -56,7 +56,12 @@ function JobPeople(part: JobPart) {
         <Words {...part} field="contact" label="Who to speak to" />
         <Words {...part} field="area" label="Area, for the visits" />
         <Words {...part} field="animals" label="Animals wanted" />
-        <Words {...part} field="audience" label="Who is near it" hint="Small children or a public room: harmless plants are chosen." />
+        <Words
+          {...part}
+          field="audience"
+          label="Who is near it"
+          hint="Small children or a public room: harmless plants are chosen."
+        />
         <Words {...part} field="site" label="Place" lines />
         <Words {...part} field="access" label="Way in: narrowest door, stairs, lift" lines />
       </div>

@@ -18,7 +18,8 @@ const bases = [
 /** A job's dates, its costing basis and its deposit. */
 export function JobMoney(part: JobPart) {
   const { job, hands } = part;
-  const choose = (basis: string) => hands.act(writeJob(hands.records.peek(), job.id, { basis: basis === 'packs' ? 'packs' : 'used' }));
+  const choose = (basis: string) =>
+    hands.act(writeJob(hands.records.peek(), job.id, { basis: basis === 'packs' ? 'packs' : 'used' }));
   return (
     <section>
       <h3>Dates and deposit</h3>

@@ -32,7 +32,9 @@ export function JobSizes({ job, context: { records }, hands }: JobPart) {
       </div>
       <p class="aside">
         {recipe?.id} {recipe?.title}.{' '}
-        {sizes.map((size) => `${sizeWords(size)}: ${records.tank.get(size.tank)?.label ?? 'no longer in the tank book'}`).join('; ')}
+        {sizes
+          .map((size) => `${sizeWords(size)}: ${records.tank.get(size.tank)?.label ?? 'no longer in the tank book'}`)
+          .join('; ')}
       </p>
     </section>
   );
@@ -54,7 +56,10 @@ function Kit({ job, hands }: Pick<JobPart, 'job' | 'hands'>) {
     <ChoiceEntry
       label="Kit level"
       value={ofJob?.text ?? line.text}
-      options={(line.options ?? []).map((kit) => ({ value: kit, label: kit === line.text ? `${kit}, as the house` : kit }))}
+      options={(line.options ?? []).map((kit) => ({
+        value: kit,
+        label: kit === line.text ? `${kit}, as the house` : kit,
+      }))}
       choose={choose}
     />
   );

@@ -21,7 +21,8 @@ export function JobState({ job, context, hands }: JobPart) {
     if (moved.value.short !== '') hands.say(moved.value.short);
   };
   const next = jobStates[jobStates.indexOf(job.state) + 1];
-  const plan = (act: string, on: string | undefined) => hands.act(told(setNextAct(hands.records.peek(), job.id, act, on)));
+  const plan = (act: string, on: string | undefined) =>
+    hands.act(told(setNextAct(hands.records.peek(), job.id, act, on)));
   const planDay = (text: string) => {
     if (text.trim() === '') return plan(job.nextAct, undefined);
     const day = readDay(text, 'By', today);

@@ -37,12 +37,22 @@ function SurveyEntry({ row, job, context: { display }, hands }: JobPart & { read
   return (
     <div class={row.ofJob ? 'of-job' : undefined}>
       {row.options.length > 0 ? (
-        <ChoiceEntry {...shown} value={row.text} options={row.options.map((word) => ({ value: word, label: word }))} choose={write} />
+        <ChoiceEntry
+          {...shown}
+          value={row.text}
+          options={row.options.map((word) => ({ value: word, label: word }))}
+          choose={write}
+        />
       ) : (
         <SettledEntry {...shown} figure unit={row.unit} text={row.text} settle={write} />
       )}
       {row.ofJob && (
-        <button class="plain-act" type="button" aria-label={`${row.label} back to house`} onClick={() => write(undefined)}>
+        <button
+          class="plain-act"
+          type="button"
+          aria-label={`${row.label} back to house`}
+          onClick={() => write(undefined)}
+        >
           Back to house
         </button>
       )}
@@ -51,6 +61,8 @@ function SurveyEntry({ row, job, context: { display }, hands }: JobPart & { read
 }
 
 function standing({ ofJob, house, locals }: SurveyRow): string {
-  const from = ofJob ? `whole job; the house has ${house.text}${house.unit === '' ? '' : `\u00a0${house.unit}`}` : 'as the house';
+  const from = ofJob
+    ? `whole job; the house has ${house.text}${house.unit === '' ? '' : `\u00a0${house.unit}`}`
+    : 'as the house';
   return locals.length === 0 ? from : `${from}; ${locals.join(', ')} otherwise`;
 }

@@ -44,7 +44,11 @@ function paperView(job: Job, context: BookContext, paper: 'needs' | 'pick-list')
     acts: [{ label: 'Back to the job', run: () => (location.hash = writeRoute('jobs', job.id)) }, printAct(window)],
     work: (
       <div class="desk-of-paper" tabIndex={0} role="region" aria-label="Paper">
-        {paper === 'needs' ? <JobNeedsPaper job={job} context={context} /> : <JobPickListPaper job={job} context={context} />}
+        {paper === 'needs' ? (
+          <JobNeedsPaper job={job} context={context} />
+        ) : (
+          <JobPickListPaper job={job} context={context} />
+        )}
       </div>
     ),
   };
@@ -65,7 +69,9 @@ function boardView(board: Board, job: Job | undefined, context: BookContext): Pl
         {job ? (
           <JobCard key={job.id} job={job} context={context} hands={hands} />
         ) : (
-          <p class="empty-note">{records.job.size === 0 ? 'There is no job yet. Make the first.' : 'Open a job to see its card.'}</p>
+          <p class="empty-note">
+            {records.job.size === 0 ? 'There is no job yet. Make the first.' : 'Open a job to see its card.'}
+          </p>
         )}
         {job && <KeptOpen hands={hands} job={job.id} />}
         {asking.value && <NewJobSheet hands={hands} close={() => (asking.value = false)} />}
@@ -86,7 +92,9 @@ function boardActs({ hands, order, asking }: Board, job: Job | undefined): reado
   };
   return [
     { label: by === 'day' ? 'By next day' : 'By state', run: () => (order.value = by) },
-    job ? { label: 'Copy as a new job', run: () => copy(job) } : { label: 'Copy as a new job', hint: 'Open a job first.' },
+    job
+      ? { label: 'Copy as a new job', run: () => copy(job) }
+      : { label: 'Copy as a new job', hint: 'Open a job first.' },
     { label: 'New job', main: true, run: () => (asking.value = true) },
   ];
 }
@@ -101,7 +109,8 @@ function findJobs(jobs: Iterable<Job>): FindView {
     go: (words) => {
       const wanted = words.toLowerCase();
       const found =
-        all.find((job) => names(job).includes(wanted)) ?? all.find((job) => names(job).some((name) => name.includes(wanted)));
+        all.find((job) => names(job).includes(wanted)) ??
+        all.find((job) => names(job).some((name) => name.includes(wanted)));
       if (found) location.hash = writeRoute('jobs', found.id);
       return found !== undefined;
     },

@@ -23,7 +23,10 @@ const fields: readonly (readonly [keyof Omit<Wishes, 'recipe'>, string, string])
 /** A first message as a job of its own. */
 export function NewJobSheet({ hands, close }: SheetParts) {
   const sheet = useRef<HTMLDialogElement>(null);
-  const [wishes, setWishes] = useState<Wishes>({ ...noWishes, recipe: [...hands.records.value.recipe.keys()][0] ?? '' });
+  const [wishes, setWishes] = useState<Wishes>({
+    ...noWishes,
+    recipe: [...hands.records.value.recipe.keys()][0] ?? '',
+  });
   const [wrong, setWrong] = useState<string>();
   useEffect(() => sheet.current?.showModal(), []);
   const { records, today } = contextNow(hands);
@@ -51,7 +54,12 @@ export function NewJobSheet({ hands, close }: SheetParts) {
             enter={make}
           />
         ))}
-        <ChoiceEntry label="House recipe" value={wishes.recipe} options={recipes} choose={(recipe) => setWishes({ ...wishes, recipe })} />
+        <ChoiceEntry
+          label="House recipe"
+          value={wishes.recipe}
+          options={recipes}
+          choose={(recipe) => setWishes({ ...wishes, recipe })}
+        />
       </div>
       <p class="rule-fault" role="alert">
         {wrong}

@@ -37,7 +37,10 @@ export function PlaceChecks({ job, context }: JobPart) {
 
 const gravity = ['stop', 'watch', 'advice'] as const;
 
-function failingChecks({ job, context: { records, today, display } }: Pick<JobPart, 'job' | 'context'>): readonly Failing[] {
+function failingChecks({
+  job,
+  context: { records, today, display },
+}: Pick<JobPart, 'job' | 'context'>): readonly Failing[] {
   const { sheet, bench } = openJob(records, job, today);
   const failing = sheet.columns.flatMap(({ key }) =>
     checksOf(bench, key, display)
@@ -48,7 +51,9 @@ function failingChecks({ job, context: { records, today, display } }: Pick<JobPa
   return [...Map.groupBy(failing, ({ says }) => says).values()]
     .flatMap((same) => {
       const [first] = same;
-      return first ? [{ level: first.level, says: first.says, decides: first.decides, sizes: same.map(({ key }) => key) }] : [];
+      return first
+        ? [{ level: first.level, says: first.says, decides: first.decides, sizes: same.map(({ key }) => key) }]
+        : [];
     })
     .toSorted((one, other) => gravity.indexOf(one.level) - gravity.indexOf(other.level));
 }

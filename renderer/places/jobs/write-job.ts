@@ -18,18 +18,35 @@ import { told } from './money-hands.ts';
 export type JobWords = Partial<
   Pick<
     Job,
-    'title' | 'client' | 'contact' | 'site' | 'access' | 'audience' | 'animals' | 'area' | 'note' | 'enquiredOn' | 'handover' | 'basis'
+    | 'title'
+    | 'client'
+    | 'contact'
+    | 'site'
+    | 'access'
+    | 'audience'
+    | 'animals'
+    | 'area'
+    | 'note'
+    | 'enquiredOn'
+    | 'handover'
+    | 'basis'
   >
 >;
 
 /** Rewrites what is told of a job; `undefined` takes a date away. */
-export function writeJob(records: Records, id: string, words: { readonly [K in keyof JobWords]: JobWords[K] | undefined }): Result<Change, string> {
+export function writeJob(
+  records: Records,
+  id: string,
+  words: { readonly [K in keyof JobWords]: JobWords[K] | undefined },
+): Result<Change, string> {
   const job = findJob(records, id);
   if (!job.ok) return failed(sayJobFault(job.fault));
   if (words.title?.trim() === '') return failed('A job needs a title.');
   const to = Job.safeParse(withoutUndefined({ ...job.value, ...words }));
   if (!to.success) return failed(`This cannot be kept: ${to.error.issues[0]?.message ?? 'it is no such record'}.`);
-  const label = `${id}: ${Object.keys(words).map((key) => fieldNames[key] ?? key).join(', ')}`;
+  const label = `${id}: ${Object.keys(words)
+    .map((key) => fieldNames[key] ?? key)
+    .join(', ')}`;
   return updateRecord(label, 'job', { from: job.value, to: to.data });
 }
 
@@ -50,11 +67,16 @@ export interface Moved {
 }
 
 /** Moves a job; one that is built takes its materials out of the Store with it. */
-export function moveTo(records: Records, { job: id, state, today }: { readonly job: string; readonly state: string; readonly today: Day }): Result<Moved, string> {
+export function moveTo(
+  records: Records,
+  { job: id, state, today }: { readonly job: string; readonly state: string; readonly today: Day },
+): Result<Moved, string> {
   const job = records.job.get(id);
   if (state === 'built' && job && job.state !== 'closed' && isBefore(job.state, 'built')) {
     const built = buildJob(records, id, today);
-    return built.ok ? ok({ change: built.value.change, short: sayShort(built.value.short, records) }) : failed(sayJobFault(built.fault));
+    return built.ok
+      ? ok({ change: built.value.change, short: sayShort(built.value.short, records) })
+      : failed(sayJobFault(built.fault));
   }
   const moved = told(moveJob(records, id, state));
   return moved.ok ? ok({ change: moved.value, short: '' }) : moved;

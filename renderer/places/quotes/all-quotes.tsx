@@ -16,7 +16,8 @@ interface AllParts {
 export function AllQuotes({ context, sealOf }: AllParts) {
   const { records, workshop } = context;
   const quotes = issuedLastFirst(records);
-  if (quotes.length === 0) return <p class="empty-note">No quote has been issued yet. Open a job, and its quote stands here.</p>;
+  if (quotes.length === 0)
+    return <p class="empty-note">No quote has been issued yet. Open a job, and its quote stands here.</p>;
   return (
     <table class="ledger">
       <thead>
@@ -26,7 +27,9 @@ export function AllQuotes({ context, sealOf }: AllParts) {
           <th scope="col">Client</th>
           <th scope="col">Issued</th>
           <th scope="col">Holds until</th>
-          <th scope="col" class="n">Price, {workshop.currency}</th>
+          <th scope="col" class="n">
+            Price, {workshop.currency}
+          </th>
           <th scope="col">Seal</th>
         </tr>
       </thead>
@@ -39,7 +42,11 @@ export function AllQuotes({ context, sealOf }: AllParts) {
   );
 }
 
-function QuoteRow({ read: { quote, body }, context: { records, workshop, today }, sealOf }: AllParts & { readonly read: ReadQuote }) {
+function QuoteRow({
+  read: { quote, body },
+  context: { records, workshop, today },
+  sealOf,
+}: AllParts & { readonly read: ReadQuote }) {
   const job = records.job.get(quote.job ?? '') ?? body?.job;
   return (
     <tr>

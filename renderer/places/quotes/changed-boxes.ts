@@ -19,14 +19,16 @@ export function changedBoxes(from: QuoteBody, to: QuoteBody): readonly ChangedBo
   const sizes = changedSizes(from, to);
   const whole = changedIn(from.whole, to.whole, label);
   const columns = to.columns.flatMap((column) => {
-    const before = from.columns.find(({ size }) => size === column.size) ?? from.columns.find(({ key }) => key === column.key);
+    const before =
+      from.columns.find(({ size }) => size === column.size) ?? from.columns.find(({ key }) => key === column.key);
     return changedIn(before?.locals ?? [], column.locals, (name) => `${label(name)} of ${column.key}`);
   });
   return [...sizes, ...whole, ...columns];
 }
 
 function changedSizes(from: QuoteBody, to: QuoteBody): readonly ChangedBox[] {
-  const say = ({ columns }: QuoteBody) => columns.map(({ key, count }) => (count === 1 ? key : `${key} × ${count}`)).join(', ');
+  const say = ({ columns }: QuoteBody) =>
+    columns.map(({ key, count }) => (count === 1 ? key : `${key} × ${count}`)).join(', ');
   return say(from) === say(to) ? [] : [{ what: 'Sizes', from: say(from), to: say(to), by: 'client' }];
 }
 

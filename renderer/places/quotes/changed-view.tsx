@@ -70,9 +70,15 @@ function LineTable({ changed, from, to, context }: LinesParts) {
       <thead>
         <tr>
           <th scope="col">Line</th>
-          <th scope="col" class="n">From</th>
-          <th scope="col" class="n">To</th>
-          <th scope="col" class="n">Difference</th>
+          <th scope="col" class="n">
+            From
+          </th>
+          <th scope="col" class="n">
+            To
+          </th>
+          <th scope="col" class="n">
+            Difference
+          </th>
           <th scope="col">By</th>
         </tr>
       </thead>

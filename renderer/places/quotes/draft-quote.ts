@@ -14,7 +14,8 @@ export function draftQuote(records: Records, job: Job, on: Day): Result<QuoteBod
   const sums = orderSums(open.bench, keys, open.pricing);
   const body = sums.ok ? freezeQuote(records, open, sums.value, { number: '', revision: '', issuedOn: on }) : undefined;
   open.bench.close();
-  if (keys.length === 0) return failed(`${job.id} has no size yet: take one on the size bench, and its price stands here.`);
+  if (keys.length === 0)
+    return failed(`${job.id} has no size yet: take one on the size bench, and its price stands here.`);
   if (!sums.ok) return failed(sayOrderFault(sums.fault));
   return body ? ok(body) : failed('');
 }

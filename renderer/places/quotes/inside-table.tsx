@@ -21,9 +21,15 @@ export function InsideTable({ body, context: { workshop } }: InsideParts) {
         <thead>
           <tr>
             <th scope="col">Line</th>
-            <th scope="col" class="n">Cost</th>
-            <th scope="col" class="n">Margin</th>
-            <th scope="col" class="n">Price</th>
+            <th scope="col" class="n">
+              Cost
+            </th>
+            <th scope="col" class="n">
+              Margin
+            </th>
+            <th scope="col" class="n">
+              Price
+            </th>
           </tr>
         </thead>
         <tbody>

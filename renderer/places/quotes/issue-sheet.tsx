@@ -37,12 +37,13 @@ export function IssueSheet({ job, body, context: { records, workshop }, hands, c
     <dialog ref={sheet} class="sheet" aria-labelledby="issue-title" onClose={close}>
       <h2 id="issue-title">Issue the quote of {jobName(job)}</h2>
       <p>
-        {money(body.sums.grossCoins)} with tax, deposit {money(body.sums.depositCoins)}, holds until {paperDay(body.validUntil)}. It
-        becomes {number === undefined ? 'a quote with a new number, revision A' : `the next revision of ${number}`}.
+        {money(body.sums.grossCoins)} with tax, deposit {money(body.sums.depositCoins)}, holds until{' '}
+        {paperDay(body.validUntil)}. It becomes{' '}
+        {number === undefined ? 'a quote with a new number, revision A' : `the next revision of ${number}`}.
       </p>
       <p>
-        <b>Issuing cannot be undone.</b> Everything it was worked from is kept with it, and it never changes again; the number is
-        never used twice.
+        <b>Issuing cannot be undone.</b> Everything it was worked from is kept with it, and it never changes again; the
+        number is never used twice.
       </p>
       <p class="rule-fault" role="alert">
         {wrong}

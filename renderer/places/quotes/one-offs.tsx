@@ -34,10 +34,16 @@ export function OneOffs({ job, context, hands }: OneOffsParts) {
 }
 
 function groupOptions({ margin }: Pick<Records, 'margin'>) {
-  return [...margin.values()].toSorted((one, other) => one.order - other.order).map(({ id, label }) => ({ value: id, label }));
+  return [...margin.values()]
+    .toSorted((one, other) => one.order - other.order)
+    .map(({ id, label }) => ({ value: id, label }));
 }
 
-function OneOff({ line, context: { records, workshop }, hands }: Omit<OneOffsParts, 'job'> & { readonly line: QuoteLine }) {
+function OneOff({
+  line,
+  context: { records, workshop },
+  hands,
+}: Omit<OneOffsParts, 'job'> & { readonly line: QuoteLine }) {
   const put = (fields: Parameters<typeof writeOneOff>[1]) => hands.act(writeOneOff(line, fields));
   const putCost = (text: string) => {
     const coins = readMoney(text, workshop);
@@ -47,9 +53,25 @@ function OneOff({ line, context: { records, workshop }, hands }: Omit<OneOffsPar
     <div class="one-off">
       <SettledEntry label="What" text={line.label} settle={(label) => put({ label: label.trim() })} />
       <div class="entries">
-        <SettledEntry label="Cost" unit={workshop.currency} figure text={entryOfCoins(line.costCoins, workshop)} settle={putCost} />
-        <ChoiceEntry label="Group" value={line.group} options={groupOptions(records)} choose={(group) => put({ group })} />
-        <ChoiceEntry label="Asked for by" value={line.by} options={whose} choose={(by) => put({ by: by === 'us' ? 'us' : 'client' })} />
+        <SettledEntry
+          label="Cost"
+          unit={workshop.currency}
+          figure
+          text={entryOfCoins(line.costCoins, workshop)}
+          settle={putCost}
+        />
+        <ChoiceEntry
+          label="Group"
+          value={line.group}
+          options={groupOptions(records)}
+          choose={(group) => put({ group })}
+        />
+        <ChoiceEntry
+          label="Asked for by"
+          value={line.by}
+          options={whose}
+          choose={(by) => put({ by: by === 'us' ? 'us' : 'client' })}
+        />
       </div>
       <p>
         <button class="plain-act" type="button" onClick={() => hands.apply(removeOneOff(line))}>
@@ -69,7 +91,9 @@ function NewOneOff({ job, context: { records, workshop }, hands }: OneOffsParts)
   const isReady = label.trim() !== '' && coins?.ok === true && group !== '';
   const add = () => {
     if (!isReady || !coins.ok) return;
-    hands.apply(addOneOff(hands.records.peek(), { job, label: label.trim(), group, costCoins: coins.value, by: 'client' }));
+    hands.apply(
+      addOneOff(hands.records.peek(), { job, label: label.trim(), group, costCoins: coins.value, by: 'client' }),
+    );
     setLabel('');
     setCost('');
   };

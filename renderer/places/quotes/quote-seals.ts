@@ -5,7 +5,9 @@ import type { IssuedQuote } from '#shared-calc/records/records.ts';
 export type Seal = 'looked at' | 'holds' | 'broken' | 'cannot be looked at here';
 
 /** Works the seal of issued quotes, each once: its SHA-256 is held against the one it was issued with. */
-export function quoteSeals(subtle: Pick<SubtleCrypto, 'digest'> | undefined): (quote: IssuedQuote) => ReadonlySignal<Seal> {
+export function quoteSeals(
+  subtle: Pick<SubtleCrypto, 'digest'> | undefined,
+): (quote: IssuedQuote) => ReadonlySignal<Seal> {
   const known = new WeakMap<IssuedQuote, ReadonlySignal<Seal>>();
   return (quote) => {
     const before = known.get(quote);

@@ -55,7 +55,11 @@ export function quotesPlace(hands: MoneyHands): (route: Route) => PlaceView {
 }
 
 /** An issued quote, or two of them held side by side, where the link names any. */
-function quoteNamed(desk: Desk, [what = '', one = '', other = '']: Route['rest'], context: BookContext): PlaceView | undefined {
+function quoteNamed(
+  desk: Desk,
+  [what = '', one = '', other = '']: Route['rest'],
+  context: BookContext,
+): PlaceView | undefined {
   const { issuedQuote } = context.records;
   const quote = issuedQuote.get(what);
   if (quote) return issuedView(desk, readIssued(quote), context);
@@ -67,7 +71,8 @@ function leafNamed(desk: Desk, [what = '', one = '']: Route['rest'], context: Bo
   const { job: jobs } = context.records;
   const job = jobs.get(what) ?? jobs.get(one) ?? jobs.get(desk.hands.job.value ?? '');
   if (what === 'prices') return listView('new prices', context, 'prices', <TouchesView context={context} />);
-  if (what === 'all' || !job) return listView('all issued', context, 'all', <AllQuotes context={context} sealOf={desk.sealOf} />);
+  if (what === 'all' || !job)
+    return listView('all issued', context, 'all', <AllQuotes context={context} sealOf={desk.sealOf} />);
   return what === 'options' ? optionsView(job, context) : draftView(desk, job, context);
 }
 
@@ -82,7 +87,11 @@ function Leaves({ here }: { readonly here: string }) {
   return (
     <nav class="leaves beside-paper" aria-label="Quotes">
       {leaves.map(([id, title]) => (
-        <a key={id} href={id === '' ? writeRoute('quotes') : writeRoute('quotes', id)} aria-current={id === here ? 'page' : undefined}>
+        <a
+          key={id}
+          href={id === '' ? writeRoute('quotes') : writeRoute('quotes', id)}
+          aria-current={id === here ? 'page' : undefined}
+        >
           {title}
         </a>
       ))}
@@ -140,12 +149,20 @@ function draftView(desk: Desk, job: Job, context: BookContext): PlaceView {
           <p class="empty-note">{none}</p>
         )}
         {asking.value && draft.ok && (
-          <IssueSheet job={job} body={draft.value} context={context} hands={hands} close={() => (asking.value = false)} />
+          <IssueSheet
+            job={job}
+            body={draft.value}
+            context={context}
+            hands={hands}
+            close={() => (asking.value = false)}
+          />
         )}
       </>,
       true,
     ),
-    slip: <DraftSlip job={job} body={draft.ok ? draft.value : undefined} context={context} hands={hands} sealOf={sealOf} />,
+    slip: (
+      <DraftSlip job={job} body={draft.ok ? draft.value : undefined} context={context} hands={hands} sealOf={sealOf} />
+    ),
   };
 }
 
@@ -181,8 +198,15 @@ function changedView(desk: Desk, [from, to]: readonly [ReadQuote, ReadQuote], co
     about: `${revisionName(from.quote)} to ${revisionName(to.quote)}`,
     aside: 'what changed',
     look: 'quotes-place',
-    acts: [{ label: `Back to ${revisionName(to.quote)}`, run: () => (location.hash = writeRoute('quotes', to.quote.id)) }],
-    work: workOf('changed', 'What changed', <ChangedView from={from} to={to} quotes={quotes} context={context} />, false),
+    acts: [
+      { label: `Back to ${revisionName(to.quote)}`, run: () => (location.hash = writeRoute('quotes', to.quote.id)) },
+    ],
+    work: workOf(
+      'changed',
+      'What changed',
+      <ChangedView from={from} to={to} quotes={quotes} context={context} />,
+      false,
+    ),
     slip: <IssuedSlip of={to} context={context} sealOf={desk.sealOf} />,
   };
 }
@@ -193,6 +217,11 @@ function optionsView(job: Job, context: BookContext): PlaceView {
     aside: 'sizes to choose from',
     look: 'quotes-place',
     acts: [{ ...printAct(window), main: true }],
-    work: workOf('options', 'The options page as the client reads it', <OptionsView job={job} context={context} />, true),
+    work: workOf(
+      'options',
+      'The options page as the client reads it',
+      <OptionsView job={job} context={context} />,
+      true,
+    ),
   };
 }

@@ -26,7 +26,11 @@ export function Revisions({ quotes, here, sealOf, context: { workshop } }: Revis
           const before = quotes[at - 1];
           return (
             <li key={quote.id}>
-              <a class="plain-link" href={writeRoute('quotes', quote.id)} aria-current={quote.id === here ? 'true' : undefined}>
+              <a
+                class="plain-link"
+                href={writeRoute('quotes', quote.id)}
+                aria-current={quote.id === here ? 'true' : undefined}
+              >
                 {revisionName(quote)}
               </a>
               <span>

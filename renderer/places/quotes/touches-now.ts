@@ -71,7 +71,10 @@ function newPrices(records: Records, since: Day): readonly NewPrice[] {
   return prices.toSorted((one, other) => (one.from === other.from ? 0 : one.from < other.from ? 1 : -1));
 }
 
-function changesIn(prices: readonly PackPrice[], since: Day): readonly { readonly price: PackPrice; readonly before: PackPrice }[] {
+function changesIn(
+  prices: readonly PackPrice[],
+  since: Day,
+): readonly { readonly price: PackPrice; readonly before: PackPrice }[] {
   return prices.flatMap((price, at) => {
     const before = prices[at - 1];
     return before && price.from > since && price.priceCoins !== before.priceCoins ? [{ price, before }] : [];

@@ -20,10 +20,18 @@ export function TouchesView({ context }: { readonly context: BookContext }) {
             <th scope="col">Job</th>
             <th scope="col">Quote</th>
             <th scope="col">State</th>
-            <th scope="col" class="n">Cost then</th>
-            <th scope="col" class="n">Cost now</th>
-            <th scope="col" class="n">Off our margin</th>
-            <th scope="col" class="n">Were it quoted anew, before tax</th>
+            <th scope="col" class="n">
+              Cost then
+            </th>
+            <th scope="col" class="n">
+              Cost now
+            </th>
+            <th scope="col" class="n">
+              Off our margin
+            </th>
+            <th scope="col" class="n">
+              Were it quoted anew, before tax
+            </th>
           </tr>
         </thead>
         <tbody>
@@ -71,7 +79,13 @@ function TouchRow({ touch, context: { workshop } }: { readonly touch: PriceTouch
   );
 }
 
-function NewPrices({ prices, context: { workshop, display, today } }: { readonly prices: readonly NewPrice[]; readonly context: BookContext }) {
+function NewPrices({
+  prices,
+  context: { workshop, display, today },
+}: {
+  readonly prices: readonly NewPrice[];
+  readonly context: BookContext;
+}) {
   const money = (coins: number) => showCoins(coins, workshop);
   return (
     <table class="ledger">
@@ -81,8 +95,12 @@ function NewPrices({ prices, context: { workshop, display, today } }: { readonly
           <th scope="col">Material</th>
           <th scope="col">Pack</th>
           <th scope="col">From</th>
-          <th scope="col" class="n">Before</th>
-          <th scope="col" class="n">Price</th>
+          <th scope="col" class="n">
+            Before
+          </th>
+          <th scope="col" class="n">
+            Price
+          </th>
         </tr>
       </thead>
       <tbody>

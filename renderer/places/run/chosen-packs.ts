@@ -69,7 +69,11 @@ export function countsOf({ packs }: Pick<RunMaterial, 'packs'>): ReadonlyMap<str
 }
 
 /** The choices with another count of one pack. */
-export function withCount(choices: PackChoices, material: RunMaterial, { id, count }: { readonly id: string; readonly count: number }): PackChoices {
+export function withCount(
+  choices: PackChoices,
+  material: RunMaterial,
+  { id, count }: { readonly id: string; readonly count: number },
+): PackChoices {
   const counts = new Map(choices.get(material.material) ?? countsOf(material));
   counts.set(id, Math.max(0, count));
   return new Map(choices).set(material.material, counts);

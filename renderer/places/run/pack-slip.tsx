@@ -22,7 +22,11 @@ export interface PackSlipParts {
 export function PackSlip({ need, ...parts }: PackSlipParts) {
   return (
     <aside class="slip record" aria-label="About the chosen material" id="slip" tabIndex={-1}>
-      {need ? <Packs key={need.material} need={need} {...parts} /> : <p class="aside">Choose a material to choose its packs by hand.</p>}
+      {need ? (
+        <Packs key={need.material} need={need} {...parts} />
+      ) : (
+        <p class="aside">Choose a material to choose its packs by hand.</p>
+      )}
     </aside>
   );
 }
@@ -49,7 +53,9 @@ function Packs({ need, packs, plants, context, put, back }: PackSlipParts & { re
         <section>
           <h3>By name</h3>
           <p>{sayOrdered(plants)}.</p>
-          {plants.alternates.length > 0 && <p class="aside">Or instead: {plants.alternates.map(({ name }) => name).join('; ')}.</p>}
+          {plants.alternates.length > 0 && (
+            <p class="aside">Or instead: {plants.alternates.map(({ name }) => name).join('; ')}.</p>
+          )}
         </section>
       )}
     </>

@@ -2,7 +2,11 @@ import type { PlantOrder } from '#shared-calc/jobs/order-plants.ts';
 import type { Records } from '#shared-calc/records/records.ts';
 
 /** The plants by name that a material of the run stands for: recipes ask for it by the need line of a class. */
-export function plantsOf(material: string, plants: readonly PlantOrder[], { line }: Pick<Records, 'line'>): PlantOrder | undefined {
+export function plantsOf(
+  material: string,
+  plants: readonly PlantOrder[],
+  { line }: Pick<Records, 'line'>,
+): PlantOrder | undefined {
   const asks = new Set([...line.values()].filter((each) => each.material === material).map(({ name }) => name));
   return plants.find((order) => asks.has(`${order.class}_need`));
 }

@@ -41,7 +41,9 @@ export function runFacts(records: Records, jobs: readonly string[], on: Day): Re
   const facts = {
     ...done.value,
     prices: priceBook(records, { on, oldPriceDays: workshopOf(records).oldPriceDays }),
-    panes: opened.flatMap(({ job, bench }) => paneCuts(bench).map((cut) => ({ ...cut, column: `${job.id} ${cut.column}` }))),
+    panes: opened.flatMap(({ job, bench }) =>
+      paneCuts(bench).map((cut) => ({ ...cut, column: `${job.id} ${cut.column}` })),
+    ),
     plants: orderPlants(planted, records.plant.values()),
     planned: opened.flatMap(({ job, bench, sheet }) => plannedJob(records, job, { bench, columns: keysOf(sheet), on })),
   };

@@ -98,7 +98,11 @@ function shownRun({ choices }: Desk, facts: RunFacts, { jobs, context }: Pick<Sh
 
 function runActs({ hands, choices }: Desk, shown: ShownRun | undefined): readonly PlaceAct[] {
   const none = 'Choose a job first.';
-  if (!shown) return [{ label: 'Take out as CSV', hint: none }, { label: 'Mark as ordered', main: true, hint: none }];
+  if (!shown)
+    return [
+      { label: 'Take out as CSV', hint: none },
+      { label: 'Mark as ordered', main: true, hint: none },
+    ];
   const { run, jobs, context } = shown;
   const order = () => {
     if (hands.act(markOrdered(hands.records.peek(), jobs)) !== undefined) return;
@@ -106,7 +110,10 @@ function runActs({ hands, choices }: Desk, shown: ShownRun | undefined): readonl
     hands.say(`${jobs.join(', ')} ordered. What comes in is received in the Store.`);
   };
   return [
-    { label: 'Take out as CSV', run: () => downloadCsv(`shopping run ${context.today}`, runCsv(run, context.workshop)) },
+    {
+      label: 'Take out as CSV',
+      run: () => downloadCsv(`shopping run ${context.today}`, runCsv(run, context.workshop)),
+    },
     { label: 'Mark as ordered', main: true, hint: 'Moves the chosen jobs on to ordered', run: order },
   ];
 }

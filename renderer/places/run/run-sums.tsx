@@ -24,9 +24,15 @@ export function RunSums({ run, best, jobs, context: { workshop } }: SumsParts) {
       <thead>
         <tr>
           <td />
-          <th scope="col" class="n">together, {workshop.currency}</th>
-          <th scope="col" class="n">each alone</th>
-          <th scope="col" class="n">saved</th>
+          <th scope="col" class="n">
+            together, {workshop.currency}
+          </th>
+          <th scope="col" class="n">
+            each alone
+          </th>
+          <th scope="col" class="n">
+            saved
+          </th>
         </tr>
       </thead>
       <tbody>

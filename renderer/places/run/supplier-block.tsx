@@ -31,8 +31,9 @@ export function SupplierBlock({ bill, needs, orderBy, chosen, context, acts }: B
       <header>
         <h2>{bill.name}</h2>
         <p>
-          goods <b>{money(bill.goodsCoins)}</b>, carriage <b>{bill.carriageCoins === 0 ? 'free' : money(bill.carriageCoins)}</b>,
-          landed <b>{money(bill.goodsCoins + bill.carriageCoins)}</b> {context.workshop.currency}
+          goods <b>{money(bill.goodsCoins)}</b>, carriage{' '}
+          <b>{bill.carriageCoins === 0 ? 'free' : money(bill.carriageCoins)}</b>, landed{' '}
+          <b>{money(bill.goodsCoins + bill.carriageCoins)}</b> {context.workshop.currency}
         </p>
         {orderBy && <OrderBy orderBy={orderBy} today={context.today} />}
         <p class="links">
@@ -84,8 +85,8 @@ function Better({ better, context: { workshop, display }, take }: BetterParts) {
   return (
     <p class="standing better">
       <span>
-        One pack more, {packWords(pack.amount, pack.unit, display)} of {label} at {money(pack.priceCoins)}, and it lands at{' '}
-        {money(landedThenCoins)} in place of {money(landedNowCoins)}: {money(landedNowCoins - landedThenCoins)} less.
+        One pack more, {packWords(pack.amount, pack.unit, display)} of {label} at {money(pack.priceCoins)}, and it lands
+        at {money(landedThenCoins)} in place of {money(landedNowCoins)}: {money(landedNowCoins - landedThenCoins)} less.
       </span>
       <button class="button" type="button" onClick={() => take(better)}>
         Take it
@@ -108,19 +109,33 @@ export function NeedsTable({ needs, chosen, context: { workshop, display } }: Ta
       <thead>
         <tr>
           <th scope="col">Material</th>
-          <th scope="col" class="n">Needed</th>
-          <th scope="col" class="n">On hand</th>
+          <th scope="col" class="n">
+            Needed
+          </th>
+          <th scope="col" class="n">
+            On hand
+          </th>
           <th scope="col">Buy</th>
-          <th scope="col" class="n">Together</th>
-          <th scope="col" class="n">Alone</th>
-          <th scope="col" class="n">Left in the store</th>
+          <th scope="col" class="n">
+            Together
+          </th>
+          <th scope="col" class="n">
+            Alone
+          </th>
+          <th scope="col" class="n">
+            Left in the store
+          </th>
         </tr>
       </thead>
       <tbody>
         {needs.map((need) => (
           <tr key={need.material} class={need.material === chosen ? 'here' : undefined}>
             <th scope="row">
-              <a class="row-link" href={writeRoute('run', need.material)} aria-current={need.material === chosen ? 'true' : undefined}>
+              <a
+                class="row-link"
+                href={writeRoute('run', need.material)}
+                aria-current={need.material === chosen ? 'true' : undefined}
+              >
                 <span class="code">{need.material}</span> {need.label}
               </a>
               {need.oldPrice && (

@@ -43,17 +43,40 @@ export function PutInSheet({ hands, material, close }: SheetParts) {
     <dialog ref={sheet} class="sheet" aria-labelledby="put-in-title" onClose={close}>
       <h2 id="put-in-title">Put into the Store</h2>
       <div class="entries wide">
-        <ChoiceEntry label="Material" value={wishes.material} options={goods} choose={(id) => change({ material: id })} />
-        <TextEntry label="Amount" unit={unit === 'each' ? '' : unit} figure text={wishes.amount} typing={(amount) => change({ amount })} enter={put} />
+        <ChoiceEntry
+          label="Material"
+          value={wishes.material}
+          options={goods}
+          choose={(id) => change({ material: id })}
+        />
+        <TextEntry
+          label="Amount"
+          unit={unit === 'each' ? '' : unit}
+          figure
+          text={wishes.amount}
+          typing={(amount) => change({ amount })}
+          enter={put}
+        />
         <ChoiceEntry
           label="Pack"
           value={wishes.sealed ? 'sealed' : 'opened'}
           options={plainOptions(['sealed', 'opened'])}
           choose={(word) => change({ sealed: word === 'sealed' })}
         />
-        <ChoiceEntry label="Kept for" value={wishes.job} options={jobOptions(records, 'nobody')} choose={(job) => change({ job })} />
+        <ChoiceEntry
+          label="Kept for"
+          value={wishes.job}
+          options={jobOptions(records, 'nobody')}
+          choose={(job) => change({ job })}
+        />
         {fields.map(([key, label]) => (
-          <TextEntry key={key} label={label} text={wishes[key]} typing={(text) => change({ [key]: text })} enter={put} />
+          <TextEntry
+            key={key}
+            label={label}
+            text={wishes[key]}
+            typing={(text) => change({ [key]: text })}
+            enter={put}
+          />
         ))}
       </div>
       <p class="rule-fault" role="alert">
@@ -72,7 +95,10 @@ export function PutInSheet({ hands, material, close }: SheetParts) {
 }
 
 /** What can lie in the Store: all materials but those cut to size, and tanks. */
-function storedGoods({ material, tank }: Pick<Records, 'material' | 'tank'>): readonly { readonly value: string; readonly label: string }[] {
+function storedGoods({
+  material,
+  tank,
+}: Pick<Records, 'material' | 'tank'>): readonly { readonly value: string; readonly label: string }[] {
   const materials = [...material.values()].filter(({ sale }) => sale !== 'cut');
   return [...materials, ...tank.values()].map(({ id, label }) => ({ value: id, label: `${id} ${label}` }));
 }

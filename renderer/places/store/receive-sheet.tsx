@@ -28,7 +28,9 @@ export function ReceiveSheet({ hands, close }: SheetParts) {
       <h2 id="receive-title">Receive an order</h2>
       {!orders.ok && <p class="rule-fault">{orders.fault}</p>}
       {orders.ok && !order && (
-        <p>No job that is ordered waits for anything. Mark jobs as ordered on the shopping run, or put goods in by hand.</p>
+        <p>
+          No job that is ordered waits for anything. Mark jobs as ordered on the shopping run, or put goods in by hand.
+        </p>
       )}
       {order && (
         <>
@@ -86,7 +88,9 @@ function Counted({ order, hands, done }: CountedParts) {
             typing={(text) => setTexts(texts.with(at, text))}
           />
         ))}
-        {hasPlants && <CountEntry label="Plants stand apart" hint="in quarantine" unit="days" text={days} typing={setDays} />}
+        {hasPlants && (
+          <CountEntry label="Plants stand apart" hint="in quarantine" unit="days" text={days} typing={setDays} />
+        )}
       </div>
       <div class="pair">
         <button class="button" type="button" onClick={done}>
@@ -109,7 +113,9 @@ interface CountEntryParts {
 }
 
 function CountEntry(parts: CountEntryParts) {
-  return <TextEntry {...parts} figure wrong={countOf(parts.text) === undefined ? 'Write a whole number.' : undefined} />;
+  return (
+    <TextEntry {...parts} figure wrong={countOf(parts.text) === undefined ? 'Write a whole number.' : undefined} />
+  );
 }
 
 function countOf(text: string): number | undefined {

@@ -55,7 +55,8 @@ function storeActs(hands: MoneyHands, asked: Signal<Asked>, { today }: BookConte
 }
 
 function findIn(rows: readonly StoreRow[]): NonNullable<PlaceView['find']> {
-  const names = ({ material, label }: StoreRow) => [material, label, `${material} ${label}`].map((name) => name.toLowerCase());
+  const names = ({ material, label }: StoreRow) =>
+    [material, label, `${material} ${label}`].map((name) => name.toLowerCase());
   return {
     label: 'Find a material in the Store',
     placeholder: 'Find a material',
@@ -63,7 +64,8 @@ function findIn(rows: readonly StoreRow[]): NonNullable<PlaceView['find']> {
     go: (words) => {
       const wanted = words.toLowerCase();
       const found =
-        rows.find((row) => names(row).includes(wanted)) ?? rows.find((row) => names(row).some((name) => name.includes(wanted)));
+        rows.find((row) => names(row).includes(wanted)) ??
+        rows.find((row) => names(row).some((name) => name.includes(wanted)));
       if (found) location.hash = writeRoute('store', found.material);
       return found !== undefined;
     },

@@ -20,9 +20,15 @@ export function StoreTable({ rows, chosen, context }: TableParts) {
       <thead>
         <tr>
           <th scope="col">Material</th>
-          <th scope="col" class="n">Sealed</th>
-          <th scope="col" class="n">Opened</th>
-          <th scope="col" class="n">Free</th>
+          <th scope="col" class="n">
+            Sealed
+          </th>
+          <th scope="col" class="n">
+            Opened
+          </th>
+          <th scope="col" class="n">
+            Free
+          </th>
           <th scope="col">Kept for</th>
           <th scope="col">In quarantine</th>
           <th scope="col">Best before</th>

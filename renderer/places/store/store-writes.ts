@@ -22,7 +22,10 @@ export function putIn(records: Records, entry: Omit<StockEntry, 'id'>): Change {
 }
 
 /** Rewrites an entry of the Store; `undefined` takes a day or a job away. */
-export function writeEntry(from: StockEntry, fields: Partial<{ readonly [K in keyof StockEntry]: StockEntry[K] | undefined }>): Result<Change, string> {
+export function writeEntry(
+  from: StockEntry,
+  fields: Partial<{ readonly [K in keyof StockEntry]: StockEntry[K] | undefined }>,
+): Result<Change, string> {
   const to: Record<string, unknown> = { ...from, ...fields };
   for (const key of Object.keys(to)) if (to[key] === undefined) delete to[key];
   return updateRecord(`${from.material} in the Store`, 'stockEntry', { from, to: to as StockEntry });
@@ -47,7 +50,9 @@ export function takeSome(records: Records, use: Use): Result<Change, string> {
   const free = amountOf(pieces);
   if (use.amount - free > NOTHING) {
     const unit = unitOfGoods(use.material, records) ?? 'each';
-    return failed(`The Store has ${sayAmount(records, { ...use, amount: free })} to give, not ${sayAmount(records, use)}. What is kept for others stays: ${unit === 'each' ? 'count again' : 'measure again'}, or give back what is kept.`);
+    return failed(
+      `The Store has ${sayAmount(records, { ...use, amount: free })} to give, not ${sayAmount(records, use)}. What is kept for others stays: ${unit === 'each' ? 'count again' : 'measure again'}, or give back what is kept.`,
+    );
   }
   const left = pieces.flatMap((piece) => {
     const rest = remainder(piece);
@@ -65,7 +70,9 @@ export function keepNeeded(records: Records, job: Job, on: Day): Result<Change, 
   let now = records;
   const changes: Change[] = [];
   for (const [material, needed] of uses.value) {
-    const kept = [...now.stockEntry.values()].filter((entry) => entry.material === material && entry.reservedFor === job.id);
+    const kept = [...now.stockEntry.values()].filter(
+      (entry) => entry.material === material && entry.reservedFor === job.id,
+    );
     const lacking = needed - kept.reduce((sum, { amount }) => sum + amount, 0);
     const amount = amountOf(storePieces(now.stockEntry.values(), { material, amount: Math.max(0, lacking), on }));
     if (amount <= NOTHING) continue;

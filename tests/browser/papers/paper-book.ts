@@ -3,6 +3,7 @@ import type { Channel } from '#shared-calc/contract/channel-names.ts';
 import { channels, type Input, type Output } from '#shared-calc/contract/channels.ts';
 import { fromRecordLists } from '#shared-calc/contract/record-lists.ts';
 import type { JobFault } from '#shared-calc/jobs/job-fault.ts';
+import { moveJob } from '#shared-calc/jobs/move-job.ts';
 import { newJob } from '#shared-calc/jobs/new-job.ts';
 import { recordDeposit } from '#shared-calc/jobs/record-deposit.ts';
 import { setValues } from '#shared-calc/jobs/set-values.ts';
@@ -15,11 +16,18 @@ export const paperDay = '2027-03-10';
 
 /** Fills a book with what papers are printed from: two paid jobs, and a quote with a revision. */
 export function fillPaperBook(path: string, recentFile: string): void {
-  const opened = openService({ path, recentFile, today: () => paperDay, onNews: () => undefined, log: () => undefined });
+  const opened = openService({
+    path,
+    recentFile,
+    today: () => paperDay,
+    onNews: () => undefined,
+    log: () => undefined,
+  });
   if (!opened.ok) throw new Error(opened.fault);
   const service = opened.value;
   writeLibraryJob(service);
   writeSchoolJob(service);
+  writeLongJob(service);
   service.close();
 }
 
@@ -75,6 +83,31 @@ function writeSchoolJob(service: Service): void {
   );
   issue(service, 'J03');
   apply(service, (records) => recordDeposit(records, { job: 'J03', coins: 200_000, on: paperDay }));
+}
+
+/** Seven sizes and forty lines of its own: a quote of several pages. Closed, so that no shopping run waits for it. */
+function writeLongJob(service: Service): void {
+  const tanks = ['T01', 'T02', 'T03', 'T04', 'T05', 'T06', 'T07'];
+  apply(service, (records) => {
+    const sizes = tanks.map((tank) => ({ tank, count: 1 }));
+    return madeOf(
+      newJob(records, { title: 'A wall of tanks', recipe: 'H1', sizes, writings: [], by: 'us', on: paperDay }),
+    );
+  });
+  const lines = Array.from({ length: 40 }, (_, at) => ({
+    id: `J04-line-${at + 1}`,
+    job: 'J04',
+    label: `Shelf board ${at + 1}`,
+    group: 'hardscape',
+    costCoins: 1000 + at,
+    by: 'us' as const,
+  }));
+  apply(service, () => ({
+    ok: true,
+    value: { label: 'boards', added: lines.map((record) => ({ kind: 'quoteLine', record })), updated: [], removed: [] },
+  }));
+  issue(service, 'J04');
+  apply(service, (records) => moveJob(records, 'J04', 'closed'));
 }
 
 function madeOf(made: ReturnType<typeof newJob>): Result<Change, JobFault> {

@@ -18,17 +18,24 @@ function alterQuote(path: string): void {
   const book = new Database(path);
   const trigger = book.prepare("SELECT sql FROM sqlite_schema WHERE name = 'issued_quote_stays'").pluck().get();
   book.exec('DROP TRIGGER issued_quote_stays');
-  book.exec(`UPDATE issued_quote SET body = replace(body, '"grossCoins":728527', '"grossCoins":128527') WHERE id = 'Q-0002A'`);
+  book.exec(
+    `UPDATE issued_quote SET body = replace(body, '"grossCoins":728527', '"grossCoins":128527') WHERE id = 'Q-0002A'`,
+  );
   book.exec(String(trigger));
   book.close();
 }
 
 async function on<T>(place: string, look: (page: Page) => Promise<T>, window?: PaperWindow): Promise<T> {
   const page = await served.open(place, window);
-  await page.waitForTimeout(300);
+  await painted(page);
   const seen = await look(page);
   await page.context().close();
   return seen;
+}
+
+/** Until what was asked for is on the page. */
+async function painted(page: Page): Promise<void> {
+  await page.evaluate('new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done)))');
 }
 
 const light: PaperWindow = { width: 1280, height: 800 };
@@ -55,7 +62,7 @@ const places = [
 async function goTo(page: Page, place: string): Promise<void> {
   await page.evaluate(`location.hash = '#/${place}'`);
   await page.waitForFunction(`document.querySelector('main')?.textContent !== '' && location.hash === '#/${place}'`);
-  await page.waitForTimeout(150);
+  await painted(page);
 }
 
 describe('the places of the money side', () => {
@@ -64,14 +71,18 @@ describe('the places of the money side', () => {
     ['dark', dark],
     ['at four times the size', narrow],
   ])('no accessibility fault %s', async (_, window) => {
-    const faults = await on('jobs', async (page) => {
-      const found: (readonly [place: string, faults: readonly string[]])[] = [];
-      for (const place of places) {
-        await goTo(page, place);
-        found.push([place, await axeFaults(page)]);
-      }
-      return found;
-    }, window);
+    const faults = await on(
+      'jobs',
+      async (page) => {
+        const found: (readonly [place: string, faults: readonly string[]])[] = [];
+        for (const place of places) {
+          await goTo(page, place);
+          found.push([place, await axeFaults(page)]);
+        }
+        return found;
+      },
+      window,
+    );
     expect(faults).toEqual(places.map((place) => [place, []]));
   });
 
@@ -109,10 +120,10 @@ describe('Jobs board', () => {
     const refused = await page.locator('dialog [role="alert"]').textContent();
     await page.getByLabel('Sizes', { exact: true }).fill('T05');
     await page.keyboard.press('Enter');
-    await page.waitForSelector('.job-card[aria-label="Job J04"]');
+    await page.waitForSelector('.job-card[aria-label="Job J05"]');
     const state = await page.getByLabel('State').inputValue();
     await page.click('.status >> text=Undo');
-    await page.waitForFunction("!document.querySelector('.board a[href=\"#/jobs/J04\"]')");
+    await page.waitForFunction('!document.querySelector(\'.board a[href="#/jobs/J05"]\')');
     await page.context().close();
     expect([refused, state]).toEqual(['No tank called T70 in the tank book. Did you mean T07?', 'enquiry']);
   });
@@ -135,7 +146,9 @@ describe('Jobs board', () => {
       await page.getByLabel('State').selectOption('ordered');
       return page.locator('.job-state .rule-fault').textContent();
     });
-    expect(told).toBe('J01 cannot be ordered: its deposit is not in. Record it with its day, or accept the quote first.');
+    expect(told).toBe(
+      'J01 cannot be ordered: its deposit is not in. Record it with its day, or accept the quote first.',
+    );
   });
 });
 
@@ -182,11 +195,11 @@ describe('Quotes', () => {
     await page.getByRole('button', { name: 'Issue' }).click();
     const warned = await page.locator('dialog b').textContent();
     await page.locator('dialog').getByRole('button', { name: 'Issue' }).click();
-    await page.waitForSelector('h2:has-text("Quote Q-0003, revision A")');
+    await page.waitForSelector('h2:has-text("Quote Q-0004, revision A")');
     await page.waitForSelector('.slip .standing:has-text("as it was issued")');
     const undo = await page.locator('.status').textContent();
     await page.context().close();
-    expect([warned, undo?.includes('Q-0003')]).toEqual(['Issuing cannot be undone.', false]);
+    expect([warned, undo?.includes('Q-0004')]).toEqual(['Issuing cannot be undone.', false]);
   });
 
   test('an altered quote is named, here and on the list', async () => {
@@ -199,8 +212,15 @@ describe('Quotes', () => {
   });
 
   test('what changed sums to the difference of the two prices', async () => {
-    const rows = await on('quotes/changed/Q-0001A/Q-0001B', (page) => page.locator('.changed tfoot tr').allTextContents());
-    expect(rows).toEqual(['By the client-432.59', 'By us0.00', 'By the suppliers0.00', 'Price before tax1,441.621,009.03-432.59']);
+    const rows = await on('quotes/changed/Q-0001A/Q-0001B', (page) =>
+      page.locator('.changed tfoot tr').allTextContents(),
+    );
+    expect(rows).toEqual([
+      'By the client-432.59',
+      'By us0.00',
+      'By the suppliers0.00',
+      'Price before tax1,441.621,009.03-432.59',
+    ]);
   });
 
   test('the client’s CSV shows no cost and no margin', async () => {

@@ -4,7 +4,10 @@ import { footRule } from '#renderer/print/page-foot.ts';
 describe('footRule', () => {
   test('the words stand at the left of each page, its number at the right', () => {
     const rule = footRule('Quote Q-0027, revision A');
-    expect([rule.includes('content: "Quote Q-0027, revision A";'), rule.includes('counter(page) " of " counter(pages)')]).toEqual([true, true]);
+    expect([
+      rule.includes('content: "Quote Q-0027, revision A";'),
+      rule.includes('counter(page) " of " counter(pages)'),
+    ]).toEqual([true, true]);
   });
 
   test('words from outside cannot leave their quotes', () => {

@@ -20,12 +20,19 @@ describe('paperMoney', () => {
 
 describe('paperCoins', () => {
   test('coins show the decimals of their currency', () => {
-    expect([paperCoins(728_527, { coinDecimals: 2 }), paperCoins(7285, { coinDecimals: 0 })]).toEqual(['7,285.27', '7,285']);
+    expect([paperCoins(728_527, { coinDecimals: 2 }), paperCoins(7285, { coinDecimals: 0 })]).toEqual([
+      '7,285.27',
+      '7,285',
+    ]);
   });
 });
 
 describe('paperFigure', () => {
   test('a whole figure has no decimals', () => {
-    expect([paperFigure(36, 1, {}), paperFigure(86.32, 1, {}), paperFigure(4.1, 1, { decimalComma: true })]).toEqual(['36', '86.3', '4,1']);
+    expect([paperFigure(36, 1, {}), paperFigure(86.32, 1, {}), paperFigure(4.1, 1, { decimalComma: true })]).toEqual([
+      '36',
+      '86.3',
+      '4,1',
+    ]);
   });
 });

@@ -59,13 +59,15 @@ describe('openBench', () => {
       { sizes: ['T07'], job: { drainage: 'capping * 4', capping: 'freeboard', freeboard: 'drainage / 4' } },
       records,
     );
-    expect([told(bench, 'T07', 'drainage'), told(bench, 'T07', 'capping').says, told(bench, 'T07', 'soil_front').state]).toEqual(
-      [
-        { state: 'loop', flags: [], says: 'This box depends on itself: drainage -> capping -> freeboard -> drainage.' },
-        'This box depends on itself: capping -> freeboard -> drainage -> capping.',
-        'waiting',
-      ],
-    );
+    expect([
+      told(bench, 'T07', 'drainage'),
+      told(bench, 'T07', 'capping').says,
+      told(bench, 'T07', 'soil_front').state,
+    ]).toEqual([
+      { state: 'loop', flags: [], says: 'This box depends on itself: drainage -> capping -> freeboard -> drainage.' },
+      'This box depends on itself: capping -> freeboard -> drainage -> capping.',
+      'waiting',
+    ]);
     expect(bench.box('T07', 'litter').value).toBe(0.03);
   });
 

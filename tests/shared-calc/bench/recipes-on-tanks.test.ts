@@ -12,7 +12,9 @@ describe.each(demoRecipes)('recipe %s on every tank of the tank book', (recipe) 
   test.each(tanks)('every box of %s comes to a figure within its bounds', (tank) => {
     const wrong = lines.flatMap((line) => {
       const box = bench.box(tank, line.name);
-      return box.value === undefined || box.flags.length > 0 ? [`${line.name} ${JSON.stringify(box.cause ?? box.flags)}`] : [];
+      return box.value === undefined || box.flags.length > 0
+        ? [`${line.name} ${JSON.stringify(box.cause ?? box.flags)}`]
+        : [];
     });
     expect(wrong).toEqual([]);
   });

@@ -88,7 +88,7 @@ export function issued(
   return { records: next, body: bodyOf(next, `Q-0001${revision}`), change };
 }
 
-export function bodyOf(records: Records, quote: string): QuoteBody {
+function bodyOf(records: Records, quote: string): QuoteBody {
   const body = readQuoteBody(records.issuedQuote.get(quote)?.body ?? '');
   if (!body) throw new Error(`no body ${quote}`);
   return body;

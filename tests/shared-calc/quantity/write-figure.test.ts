@@ -60,9 +60,13 @@ describe('roundHalfAway', () => {
 
   test('never moves a figure by more than half of its last place', () => {
     fc.assert(
-      fc.property(fc.double({ min: -1e6, max: 1e6, noNaN: true }), fc.integer({ min: 0, max: 4 }), (value, decimals) => {
-        expect(Math.abs(roundHalfAway(value, decimals) - value)).toBeLessThanOrEqual(0.5 * 10 ** -decimals + 1e-8);
-      }),
+      fc.property(
+        fc.double({ min: -1e6, max: 1e6, noNaN: true }),
+        fc.integer({ min: 0, max: 4 }),
+        (value, decimals) => {
+          expect(Math.abs(roundHalfAway(value, decimals) - value)).toBeLessThanOrEqual(0.5 * 10 ** -decimals + 1e-8);
+        },
+      ),
     );
   });
 });

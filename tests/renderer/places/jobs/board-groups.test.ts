@@ -31,7 +31,10 @@ describe('boardByState', () => {
   test('a job says whether the shopping run may take it', () => {
     const records = libraryJob();
     const paid = after(records, recordDeposit(records, { job: 'J02', coins: 65_000, on: today }));
-    expect(boardByState(paid, today).flatMap(({ rows }) => rows.map(({ gateOpen }) => gateOpen))).toEqual([false, true]);
+    expect(boardByState(paid, today).flatMap(({ rows }) => rows.map(({ gateOpen }) => gateOpen))).toEqual([
+      false,
+      true,
+    ]);
   });
 });
 

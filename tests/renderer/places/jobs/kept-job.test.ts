@@ -36,7 +36,10 @@ describe('keepOpenJob', () => {
   });
 
   test('a job that is no longer in the book, or lay open in another book, does not', () => {
-    expect([open(storageWith([[key, 'J99']])).job.value, open(storageWith([['loamwright job of /other', 'J02']])).job.value]).toEqual(['J01', 'J01']);
+    expect([
+      open(storageWith([[key, 'J99']])).job.value,
+      open(storageWith([['loamwright job of /other', 'J02']])).job.value,
+    ]).toEqual(['J01', 'J01']);
   });
 
   test('opening another job keeps that one', () => {

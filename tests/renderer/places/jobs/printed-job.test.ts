@@ -11,8 +11,14 @@ describe('jobNeeds', () => {
     const records = libraryJob({ audience: 'School children' });
     const { list, sizes, plants } = valueOf(jobNeeds(records, jobOf(records, 'J02'), DEMO_DAY));
     const clay = list.needs.find(({ material }) => material === 'M01');
-    expect([sizes, clay?.onHand, clay?.packs.map(({ amount, count }) => [amount, count])]).toEqual(['T05', 7, [[10, 1]]]);
-    expect(plants.find((order) => order.class === 'climber')?.species.map(({ plant, count }) => [plant.id, count])).toEqual([['P02', 3]]);
+    expect([sizes, clay?.onHand, clay?.packs.map(({ amount, count }) => [amount, count])]).toEqual([
+      'T05',
+      7,
+      [[10, 1]],
+    ]);
+    expect(
+      plants.find((order) => order.class === 'climber')?.species.map(({ plant, count }) => [plant.id, count]),
+    ).toEqual([['P02', 3]]);
   });
 
   test('a job without a size says so', () => {
@@ -27,7 +33,12 @@ describe('jobNeeds', () => {
 
 describe('jobPickLists', () => {
   test('there is a list for each size, in the order of use', () => {
-    const records = libraryJob({ sizes: [{ tank: 'T05', count: 1 }, { tank: 'T07', count: 2 }] });
+    const records = libraryJob({
+      sizes: [
+        { tank: 'T05', count: 1 },
+        { tank: 'T07', count: 2 },
+      ],
+    });
     const display = displayOf(workshopOf(records));
     const lists = jobPickLists(records, { job: jobOf(records, 'J02'), on: DEMO_DAY, display });
     expect(lists.map(({ size, builds, rows }) => [size, builds, rows[0]?.section, rows.at(-1)?.section])).toEqual([

@@ -8,7 +8,10 @@ describe('writeJob', () => {
   test('what is told of a job is rewritten under a label that says what', () => {
     const records = libraryJob();
     const change = valueOf(writeJob(records, 'J02', { client: 'Brackenlume Library', site: 'Oak shelf' }));
-    expect([change.label, jobOf(applyChange(records, change), 'J02').site]).toEqual(['J02: client, place', 'Oak shelf']);
+    expect([change.label, jobOf(applyChange(records, change), 'J02').site]).toEqual([
+      'J02: client, place',
+      'Oak shelf',
+    ]);
   });
 
   test('a date that is emptied is gone', () => {

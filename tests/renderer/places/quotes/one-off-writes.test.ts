@@ -8,7 +8,7 @@ import { after, faultOf, jobOf, libraryJob, valueOf } from '#tests/shared-calc/j
 const stand = { job: 'J02', label: 'Oak stand', group: 'hardscape', costCoins: 6000, by: 'client' } as const;
 
 describe('addOneOff', () => {
-  test('a stand at 60.00 stands on the quote at its group\'s margin of 40 %', () => {
+  test("a stand at 60.00 stands on the quote at its group's margin of 40 %", () => {
     const records = libraryJob();
     const then = applyChange(records, addOneOff(records, stand));
     const body = valueOf(draftQuote(then, jobOf(then, 'J02'), DEMO_DAY));

@@ -22,7 +22,9 @@ function packOf(material: string, amount: number): string {
 describe('chosenRun', () => {
   test('with nothing chosen it is the best run, to the coin of scenario 4', () => {
     const { togetherCoins, aloneCoins, landedTogetherCoins, landedAloneCoins } = chosenRun(run, none, prices);
-    expect([togetherCoins, aloneCoins, landedTogetherCoins, landedAloneCoins]).toEqual([24_980, 34_470, 25_580, 37_020]);
+    expect([togetherCoins, aloneCoins, landedTogetherCoins, landedAloneCoins]).toEqual([
+      24_980, 34_470, 25_580, 37_020,
+    ]);
   });
 
   test('packs chosen by hand say what they cost over the best, and what is left', () => {
@@ -32,7 +34,11 @@ describe('chosenRun', () => {
     });
     const clay = chosenRun(run, byHand, prices).materials.find(({ material }) => material === 'M01');
     expect([clay?.costCoins, clay?.overBestCoins, clay?.byHand, clay?.short, clay?.leftOver.toFixed(3)]).toEqual([
-      6300, 1190, true, 0, '32.866',
+      6300,
+      1190,
+      true,
+      0,
+      '32.866',
     ]);
   });
 
@@ -60,7 +66,15 @@ describe('chosenRun', () => {
   test('packs by hand that cover the need are never cheaper than the best', () => {
     fc.assert(
       fc.property(fc.nat({ max: 12 }), fc.nat({ max: 4 }), (small, large) => {
-        const choice = new Map([['M01', new Map([[packOf('M01', 10), small], [packOf('M01', 45), large]])]]);
+        const choice = new Map([
+          [
+            'M01',
+            new Map([
+              [packOf('M01', 10), small],
+              [packOf('M01', 45), large],
+            ]),
+          ],
+        ]);
         const clay = chosenRun(run, choice, prices).materials.find(({ material }) => material === 'M01');
         return clay !== undefined && (clay.short > 0 || clay.overBestCoins >= 0);
       }),

@@ -37,7 +37,10 @@ describe('orderCsv', () => {
 
   test('with a decimal comma fields are parted by semicolons', () => {
     expect(parse(orderCsv(order, { decimalComma: true }), { delimiter: ';' })[1]).toEqual([
-      'T05', 'Rectangle 600 × 445 × 600', '1', '148,00',
+      'T05',
+      'Rectangle 600 × 445 × 600',
+      '1',
+      '148,00',
     ]);
   });
 });

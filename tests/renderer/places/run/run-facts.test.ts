@@ -15,7 +15,11 @@ describe('runFacts', () => {
   const needsOf = (group: string) => facts.run.materials.filter((need) => need.group === group);
 
   test('each supplier has the last day that a handover asks for', () => {
-    expect([orderBy(needsOf('plants'), facts.planned), orderBy(needsOf('tank'), facts.planned), orderBy(needsOf('cover'), facts.planned)]).toEqual([
+    expect([
+      orderBy(needsOf('plants'), facts.planned),
+      orderBy(needsOf('tank'), facts.planned),
+      orderBy(needsOf('cover'), facts.planned),
+    ]).toEqual([
       { day: '2027-03-26', job: 'J02' },
       { day: '2027-04-13', job: 'J02' },
       { day: '2027-04-26', job: 'J02' },

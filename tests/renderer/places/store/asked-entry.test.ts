@@ -10,7 +10,7 @@ const records = demoRecords();
 const reading = { display: displayOf(workshopOf(records)), today: '2027-03-10' };
 
 describe('putInAsked', () => {
-  test('an amount in another unit is kept in the material\'s own', () => {
+  test("an amount in another unit is kept in the material's own", () => {
     const change = valueOf(putInAsked(records, { ...asksOf('M01'), amount: '1 gal', sealed: false }, reading));
     expect(applyChange(records, change).stockEntry.get('K-M01-2')?.amount).toBeCloseTo(3.785411784, 9);
   });

@@ -41,7 +41,14 @@ describe('receive', () => {
     const counts = order.packs.map(({ count }) => count);
     const then = applyChange(records, receive(records, { order, counts, on, quarantineDays: 30 }));
     expect([...then.stockEntry.values()].filter(({ material }) => material === 'PG')).toEqual([
-      { id: 'K-PG', material: 'PG', amount: 4, sealed: true, note: '4 x 1, Marlvale Plant House', quarantineUntil: '2027-04-09' },
+      {
+        id: 'K-PG',
+        material: 'PG',
+        amount: 4,
+        sealed: true,
+        note: '4 x 1, Marlvale Plant House',
+        quarantineUntil: '2027-04-09',
+      },
     ]);
     expect(valueOf(expectedGoods(then, '2027-04-09')).some(({ supplier }) => supplier === 'S-marlvale')).toBe(false);
   });

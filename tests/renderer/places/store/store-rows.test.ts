@@ -45,7 +45,15 @@ describe('storeRows', () => {
       { id: 'K-T05', material: 'T05', amount: 1, sealed: true, note: '' },
     ]);
     expect(storeRows(records, '2027-03-10').map(({ material }) => material)).toEqual([
-      'M01', 'M05', 'M08', 'M15', 'M18', 'M24', 'M28', 'M30', 'T05',
+      'M01',
+      'M05',
+      'M08',
+      'M15',
+      'M18',
+      'M24',
+      'M28',
+      'M30',
+      'T05',
     ]);
   });
 });

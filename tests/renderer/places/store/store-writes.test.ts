@@ -5,7 +5,7 @@ import { stockOnHand } from '#shared-calc/buy/stock.ts';
 import { applyChange, invertChange } from '#shared-calc/records/change.ts';
 import type { Records, StockEntry } from '#shared-calc/records/records.ts';
 import { demoRecords } from '#tests/demo-bench.ts';
-import { after, faultOf, jobOf, libraryJob, valueOf, withRecords } from '#tests/shared-calc/jobs/demo-jobs.ts';
+import { after, faultOf, jobOf, libraryJob, withRecords } from '#tests/shared-calc/jobs/demo-jobs.ts';
 
 const on = '2027-03-10';
 
@@ -20,11 +20,11 @@ describe('putIn', () => {
     const records = demoRecords();
     const change = putIn(records, { material: 'M01', amount: 45, sealed: true, note: 'from the fair' });
     const then = applyChange(records, change);
-    expect([change.label, entryOf(then, 'K-M01-2').amount, stockOnHand(then.stockEntry.values(), { on }).get('M01')]).toEqual([
-      '45.00\u00a0L of M01 into the Store',
-      45,
-      52,
-    ]);
+    expect([
+      change.label,
+      entryOf(then, 'K-M01-2').amount,
+      stockOnHand(then.stockEntry.values(), { on }).get('M01'),
+    ]).toEqual(['45.00\u00a0L of M01 into the Store', 45, 52]);
   });
 });
 
@@ -59,7 +59,9 @@ describe('takeSome', () => {
   });
 
   test('more than there is is refused with what there is', () => {
-    expect(faultOf(takeSome(demoRecords(), { material: 'M01', amount: 8, on }))).toMatch(/^The Store has 7\.00\u00a0L of M01 to give, not 8\.00/);
+    expect(faultOf(takeSome(demoRecords(), { material: 'M01', amount: 8, on }))).toMatch(
+      /^The Store has 7\.00\u00a0L of M01 to give, not 8\.00/,
+    );
   });
 
   test('what is kept for another job is not given', () => {
@@ -101,7 +103,9 @@ describe('keepNeeded', () => {
     const first = after(records, keepNeeded(records, jobOf(records, 'J02'), on));
     const second = keepNeeded(first, jobOf(first, 'J01'), on);
     const both = second.ok ? applyChange(first, second.value) : first;
-    const total = [...both.stockEntry.values()].filter(({ material }) => material === 'M01').reduce((sum, { amount }) => sum + amount, 0);
+    const total = [...both.stockEntry.values()]
+      .filter(({ material }) => material === 'M01')
+      .reduce((sum, { amount }) => sum + amount, 0);
     expect(total).toBeCloseTo(7, 9);
   });
 });
