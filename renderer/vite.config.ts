@@ -13,7 +13,7 @@ export default defineConfig({
     target: 'es2024',
     assetsInlineLimit: 0,
     modulePreload: { polyfill: false },
-    chunkSizeWarningLimit: 2_000,
+    chunkSizeWarningLimit: 3_000,
     license: true,
   },
 });
