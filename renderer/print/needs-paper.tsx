@@ -20,20 +20,20 @@ export interface NeedsPaperParts {
   readonly coinDecimals: number;
 }
 
+const heads = [
+  ['Material', ''],
+  ['Used', 'n'],
+  ['On hand', 'n'],
+  ['To buy', 'n'],
+  ['Used cost', 'money'],
+  ['Packs cost', 'money'],
+  ['Left over', 'n'],
+] as const;
+
 /** A job's needs list, by quote group: what is used, what is on hand, what to buy and what stays over. */
-export function NeedsPaper({
-  title,
-  sizes,
-  on,
-  letterhead,
-  list,
-  groupName,
-  plants,
-  display,
-  coinDecimals,
-}: NeedsPaperParts) {
+export function NeedsPaper(parts: NeedsPaperParts) {
+  const { title, sizes, on, letterhead, list, plants, display, coinDecimals } = parts;
   const money = (coins: number) => paperCoins(coins, { ...display, coinDecimals });
-  const groups = [...Map.groupBy(list.needs, (need) => need.group)];
   return (
     <Paper label="Needs list" foot={`Needs list, ${title}`}>
       <Letterhead title="Needs list" who={letterhead} />
@@ -44,46 +44,44 @@ export function NeedsPaper({
           ['Prices of', paperDay(on)],
         ]}
       />
-      <table class="paper-lines">
-        <thead>
-          <tr>
-            <th scope="col">Material</th>
-            <th scope="col" class="n">
-              Used
-            </th>
-            <th scope="col" class="n">
-              On hand
-            </th>
-            <th scope="col" class="n">
-              To buy
-            </th>
-            <th scope="col" class="money">
-              Used cost
-            </th>
-            <th scope="col" class="money">
-              Packs cost
-            </th>
-            <th scope="col" class="n">
-              Left over
-            </th>
-          </tr>
-        </thead>
-        {groups.map(([group, needs], at) => (
-          <tbody key={group} class={at === groups.length - 1 ? 'part together' : 'part'}>
-            <tr>
-              <th scope="rowgroup" colSpan={7}>
-                {groupName(group)}
-              </th>
-            </tr>
-            {needs.map((need) => (
-              <NeedRow key={need.material} need={need} display={display} money={money} />
-            ))}
-          </tbody>
-        ))}
-      </table>
+      <NeedsTable parts={parts} money={money} />
       <NeedsTotals list={list} money={money} currency={display.currency} />
       <PlantsTable plants={plants} />
     </Paper>
+  );
+}
+
+interface TableParts {
+  readonly parts: NeedsPaperParts;
+  readonly money: (coins: number) => string;
+}
+
+function NeedsTable({ parts: { list, groupName, display }, money }: TableParts) {
+  const groups = [...Map.groupBy(list.needs, (need) => need.group)];
+  return (
+    <table class="paper-lines">
+      <thead>
+        <tr>
+          {heads.map(([title, look]) => (
+            <th key={title} scope="col" class={look}>
+              {title}
+            </th>
+          ))}
+        </tr>
+      </thead>
+      {groups.map(([group, needs], at) => (
+        <tbody key={group} class={at === groups.length - 1 ? 'part together' : 'part'}>
+          <tr>
+            <th scope="rowgroup" colSpan={heads.length}>
+              {groupName(group)}
+            </th>
+          </tr>
+          {needs.map((need) => (
+            <NeedRow key={need.material} need={need} display={display} money={money} />
+          ))}
+        </tbody>
+      ))}
+    </table>
   );
 }
 

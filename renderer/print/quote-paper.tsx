@@ -40,7 +40,7 @@ export function QuotePaper({ model, lines, display }: QuotePaperParts) {
 }
 
 /** `Quote Q-0027, revision A`; a draft says that it is none yet. */
-export function quoteName({ number, revision }: Pick<QuoteModel, 'number' | 'revision'>): string {
+function quoteName({ number, revision }: Pick<QuoteModel, 'number' | 'revision'>): string {
   return number === '' ? 'Quote, not issued yet' : `Quote ${number}, revision ${revision}`;
 }
 

@@ -22,7 +22,8 @@ import { runFacts, type RunFacts } from './run-facts.ts';
 import { RunJobs, buyableJobs } from './run-jobs.tsx';
 import type { ShownRun } from './shown-run.ts';
 import { RunSums } from './run-sums.tsx';
-import { NeedsTable, SupplierBlock, type SupplierActs } from './supplier-block.tsx';
+import { RunNeeds } from './run-needs.tsx';
+import { SupplierBlock, type SupplierActs } from './supplier-block.tsx';
 import '#renderer/books/books.css';
 import '#renderer/places/store/store.css';
 import './run.css';
@@ -158,7 +159,7 @@ function Run({ shown, desk, material }: RunParts) {
       {nobody.length > 0 && (
         <section class="supplier">
           <h2>Nothing to order</h2>
-          <NeedsTable needs={nobody} chosen={material} context={context} />
+          <RunNeeds needs={nobody} chosen={material} context={context} />
         </section>
       )}
     </>

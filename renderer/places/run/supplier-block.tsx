@@ -2,11 +2,12 @@ import type { BookContext } from '#renderer/books/book-hands.ts';
 import { showCoins } from '#renderer/books/money-field.ts';
 import { writeRoute } from '#renderer/frame/place-route.ts';
 import { Sign } from '#renderer/frame/sign.tsx';
-import { goodsWords, packsWords, packWords } from '#renderer/print/goods-words.ts';
+import { packWords } from '#renderer/print/goods-words.ts';
 import { paperWeekday } from '#renderer/print/paper-words.ts';
 import type { OnePackMore } from '#shared-calc/buy/one-pack-more.ts';
 import type { RunSupplier } from '#shared-calc/buy/shopping-run.ts';
 import type { ChosenMaterial } from './chosen-packs.ts';
+import { RunNeeds } from './run-needs.tsx';
 import type { OrderDay } from './order-days.ts';
 
 export interface SupplierActs {
@@ -54,7 +55,7 @@ export function SupplierBlock({ bill, needs, orderBy, chosen, context, acts }: B
         </p>
       )}
       {bill.better && <Better better={bill.better} context={context} take={acts.take} />}
-      <NeedsTable needs={needs} chosen={chosen} context={context} />
+      <RunNeeds needs={needs} chosen={chosen} context={context} />
     </section>
   );
 }
@@ -93,73 +94,4 @@ function Better({ better, context: { workshop, display }, take }: BetterParts) {
       </button>
     </p>
   );
-}
-
-interface TableParts {
-  readonly needs: readonly ChosenMaterial[];
-  readonly chosen: string | undefined;
-  readonly context: BookContext;
-}
-
-/** Materials of the run with what they are bought in. */
-export function NeedsTable({ needs, chosen, context: { workshop, display } }: TableParts) {
-  const money = (coins: number) => showCoins(coins, workshop);
-  return (
-    <table class="ledger">
-      <thead>
-        <tr>
-          <th scope="col">Material</th>
-          <th scope="col" class="n">
-            Needed
-          </th>
-          <th scope="col" class="n">
-            On hand
-          </th>
-          <th scope="col">Buy</th>
-          <th scope="col" class="n">
-            Together
-          </th>
-          <th scope="col" class="n">
-            Alone
-          </th>
-          <th scope="col" class="n">
-            Left in the store
-          </th>
-        </tr>
-      </thead>
-      <tbody>
-        {needs.map((need) => (
-          <tr key={need.material} class={need.material === chosen ? 'here' : undefined}>
-            <th scope="row">
-              <a
-                class="row-link"
-                href={writeRoute('run', need.material)}
-                aria-current={need.material === chosen ? 'true' : undefined}
-              >
-                <span class="code">{need.material}</span> {need.label}
-              </a>
-              {need.oldPrice && (
-                <span class="flag" data-state="old">
-                  <Sign name="old" />
-                  old price
-                </span>
-              )}
-            </th>
-            <td class="n">{goodsWords(need.used, need.unit, display)}</td>
-            <td class="n">{need.onHand > 1e-9 ? goodsWords(need.onHand, need.unit, display) : ''}</td>
-            <td>{buyWords(need, display)}</td>
-            <td class="n">{money(need.costCoins)}</td>
-            <td class="n">{money(need.aloneCoins)}</td>
-            <td class="n">{need.leftOver > 1e-9 ? goodsWords(need.leftOver, need.unit, display) : ''}</td>
-          </tr>
-        ))}
-      </tbody>
-    </table>
-  );
-}
-
-function buyWords(need: ChosenMaterial, display: BookContext['display']): string {
-  const packs = packsWords(need, display) || 'nothing: the store has it';
-  const short = need.short > 0 ? `; ${goodsWords(need.short, need.unit, display)} short` : '';
-  return `${packs}${need.byHand ? ', by hand' : ''}${short}`;
 }

@@ -25,7 +25,7 @@ export interface ExpectedOrder {
 }
 
 /** Jobs whose goods are on their way. */
-export function orderedJobs({ job }: Pick<Records, 'job'>): readonly string[] {
+function orderedJobs({ job }: Pick<Records, 'job'>): readonly string[] {
   return [...job.values()].filter(({ state }) => state === 'ordered').map(({ id }) => id);
 }
 

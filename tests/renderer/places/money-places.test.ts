@@ -158,9 +158,11 @@ describe('Store', () => {
     await page.getByLabel('Amount', { exact: true }).fill('2.5');
     await page.getByRole('button', { name: 'Use', exact: true }).click();
     await page.waitForSelector('text=4.50\u00a0L free for any job');
+    const label = await page.locator('.status').textContent();
     await page.click('.status >> text=Undo');
     await page.waitForSelector('text=7.00\u00a0L free for any job');
     await page.context().close();
+    expect(label).toContain('2.50\u00a0L of M01 used');
   });
 });
 

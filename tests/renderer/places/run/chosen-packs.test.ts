@@ -76,7 +76,7 @@ describe('chosenRun', () => {
           ],
         ]);
         const clay = chosenRun(run, choice, prices).materials.find(({ material }) => material === 'M01');
-        return clay !== undefined && (clay.short > 0 || clay.overBestCoins >= 0);
+        expect(clay && (clay.short > 0 || clay.overBestCoins >= 0)).toBe(true);
       }),
     );
   });
@@ -84,7 +84,7 @@ describe('chosenRun', () => {
 
 describe('withCount', () => {
   test('a choice begins from the packs that are bought now', () => {
-    expect([...countsOf(needOf('M01')).values()].toSorted()).toEqual([1, 2]);
+    expect([...countsOf(needOf('M01')).values()]).toEqual([1, 2]);
     const one = withCount(none, needOf('M01'), { id: packOf('M01', 10), count: 3 });
     expect([...(one.get('M01') ?? [])]).toEqual([
       [packOf('M01', 45), 1],

@@ -8,7 +8,7 @@ import { DEMO_DAY, demoRecords } from '#tests/demo-bench.ts';
 import { valueOf } from '#tests/shared-calc/jobs/demo-jobs.ts';
 
 /** The materials of scenario 4. */
-export const media = ['M01', 'M04', 'M05', 'M06', 'M07', 'M08', 'M09', 'M15'];
+const media = ['M01', 'M04', 'M05', 'M06', 'M07', 'M08', 'M09', 'M15'];
 
 /** Three jobs, one each of T03, T07 and T08, soil laid flat, and an empty Store: J02, J03, J04. */
 export function threeJobs(): Records {

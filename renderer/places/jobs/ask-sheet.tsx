@@ -1,0 +1,43 @@
+import type { ComponentChildren } from 'preact';
+import { useEffect, useId, useRef } from 'preact/hooks';
+
+interface AskSheetParts {
+  readonly title: string;
+  /** What the main act says. */
+  readonly does: string;
+  /** Does it; `true` where it was done and the sheet may go. */
+  readonly run: () => boolean | Promise<boolean>;
+  /** Why it was not done. */
+  readonly wrong: string | undefined;
+  readonly disabled?: boolean;
+  readonly close: () => void;
+  /** Is handed the main act, for fields that take Enter. */
+  readonly children: (enter: () => void) => ComponentChildren;
+}
+
+/** A sheet over the page that asks for something: one main act, what is wrong with it, and leaving it. */
+export function AskSheet({ title, does, run, wrong, disabled = false, close, children }: AskSheetParts) {
+  const id = useId();
+  const sheet = useRef<HTMLDialogElement>(null);
+  useEffect(() => sheet.current?.showModal(), []);
+  const act = () => {
+    void Promise.resolve(run()).then((done) => done && sheet.current?.close());
+  };
+  return (
+    <dialog ref={sheet} class="sheet" aria-labelledby={id} onClose={close}>
+      <h2 id={id}>{title}</h2>
+      {children(act)}
+      <p class="rule-fault" role="alert">
+        {wrong}
+      </p>
+      <div class="pair">
+        <button class="button" type="button" onClick={() => sheet.current?.close()}>
+          Leave it
+        </button>
+        <button class="button act" type="button" disabled={disabled} onClick={act}>
+          {does}
+        </button>
+      </div>
+    </dialog>
+  );
+}
