@@ -37,7 +37,7 @@ const fixedPlaces: Readonly<Partial<Record<NodeJS.Platform, readonly string[]>>>
 export async function openBrowser(): Promise<Browser> {
   const found = await findBrowser();
   if (!found.ok) throw new Error(sayMissing(found.fault));
-  return chromium.launch({ executablePath: found.value });
+  return chromium.launch({ executablePath: found.value, args: ['--disable-gpu'] });
 }
 
 /** Looks for a browser and takes the first that starts. APP_TEST_BROWSER, where set, is the only one tried. */
