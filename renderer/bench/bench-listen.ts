@@ -33,9 +33,13 @@ function enterByRow({ target }: FocusEvent, { range, take, desk }: BenchHand): v
   take(single(range()?.tip ?? { row: 0, column: Math.min(1, columns - 1) }));
 }
 
+/** A box that just got the keyboard is chosen by its first key: the grid tells of it only later. */
 function pressKey(event: KeyboardEvent, hand: BenchHand): void {
+  const mark = inField(event.target) ? undefined : cellMark(event.target);
+  if (!mark) return;
+  if (!hand.range()) hand.take(single(hand.table.spotOf(mark, hand.desk())), false);
   const range = hand.range();
-  if (!range || inField(event.target) || !cellMark(event.target)) return;
+  if (!range) return;
   const act = keyAct(event);
   const write = (typed?: string) => hand.write(range.tip, typed);
   if (!act || !runKey(act, { desk: hand.desk(), range, take: hand.take, write })) return;

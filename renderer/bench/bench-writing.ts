@@ -75,5 +75,7 @@ function copiedAt({ view, positions }: Desk, spot: Spot): string {
   if (!row) return '';
   if (column === undefined) return row.kind === 'section' ? row.title : row.label;
   if (row.kind === 'foot') return view.footOf(row.id, column).copied;
+  // An open section shows no headline: its lines say it.
+  if (row.kind === 'section' && row.open) return '';
   return view.boxOf(row.id, column)?.copied ?? '';
 }

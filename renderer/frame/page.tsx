@@ -27,6 +27,7 @@ export function Page({ page, route }: PageParts) {
   useEffect(() => {
     document.title = `${title}, ${view.about === '' ? 'Loamwright' : `${view.about}, Loamwright`}`;
   }, [title, view.about]);
+  useKeyboardKept(here.place);
   useEffect(() => {
     const run = (act: PageAct) => runPageAct(act, { page, find: find.current, sheet: sheet.current });
     return listenForKeys(run);
@@ -52,6 +53,16 @@ export function Page({ page, route }: PageParts) {
   );
 }
 
+/** What had the keyboard may have gone with the place before: the new place's name takes it then. */
+function useKeyboardKept(place: string): void {
+  const before = useRef(place);
+  useEffect(() => {
+    if (before.current === place) return;
+    before.current = place;
+    if (document.activeElement === document.body) document.querySelector<HTMLElement>('#work h1')?.focus();
+  }, [place]);
+}
+
 interface Reach {
   readonly page: PageView;
   readonly find: HTMLInputElement | null;
@@ -60,7 +71,10 @@ interface Reach {
 
 function runPageAct(act: PageAct, { page, find, sheet }: Reach): void {
   const acts: Readonly<Record<PageAct, () => void>> = {
-    find: () => find?.focus(),
+    find: () => {
+      find?.focus();
+      find?.select();
+    },
     keys: () => (sheet?.open ? sheet.close() : sheet?.showModal()),
     undo: page.lineActs.undo,
     redo: page.lineActs.redo,

@@ -69,6 +69,7 @@ export function bookFollower(parts: FollowerParts): BookFollower {
     busy = true;
     for (let work = nextWork(desk); work; work = nextWork(desk)) await work;
     busy = false;
+    desk.slow.value = false;
     settled.value += 1;
   }
   return {
@@ -82,12 +83,18 @@ export function bookFollower(parts: FollowerParts): BookFollower {
     },
     hear: (news) => {
       if (news.is === 'away') reached.value = false;
-      else if (news.is === 'back') desk.book.wake();
+      else if (news.is === 'back') comeBack(desk);
       else if (news.is === 'opened' || news.opening !== desk.info.peek().opening) desk.mustRead = true;
       else desk.told = Math.max(desk.told, news.revision);
       if (news.is !== 'away') void drain();
     },
   };
+}
+
+/** Edits that have waited are not kept yet when the service answers again: until they are, the page says so. */
+function comeBack({ slow, steps, book }: Desk): void {
+  slow.value = steps.peek().length > 0;
+  book.wake();
 }
 
 function nextWork(desk: Desk): Promise<void> | undefined {

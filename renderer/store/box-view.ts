@@ -4,7 +4,7 @@ import type { Bench } from '#shared-calc/bench/open-bench.ts';
 import { fromBase, unitOf } from '#shared-calc/quantity/unit.ts';
 import { showValue, showWithUnit, type Display } from '#shared-calc/quantity/shown-unit.ts';
 import { cleanNoise } from '#shared-calc/quantity/write-figure.ts';
-import { boxStanding, spokenState } from './box-words.ts';
+import { boxStanding, spokenState, type BoxStanding } from './box-words.ts';
 import { shortCheck } from './check-words.ts';
 import { entryText } from './entry-text.ts';
 import { figureWords, readUnits } from './figure-words.ts';
@@ -23,23 +23,30 @@ export interface BoxParts {
 export function boxView(face: LineFace, parts: BoxParts): BoxView {
   const { bench, column, faces, issued } = parts;
   const box = bench.box(column, face.line.name);
-  const standing = boxStanding(box, faces);
+  const before = boxStanding(box, faces);
+  const standing = withIssued(before, issued);
   const isCheck = face.line.role === 'check';
-  const isPlain = standing.look === 'plain';
   const figure = isCheck ? checkFigure(box, parts) : figureOf(box, face, faces.display);
   const sentence = isCheck && box.value === false ? checkSentence(box, parts) : '';
   return {
     form: isWell(box) ? 'well' : 'flat',
     source: box.source === 'job' || box.source === 'local' ? box.source : 'house',
-    look: issued !== undefined && isPlain ? 'issued' : standing.look,
+    look: standing.look,
     ...(standing.sign && { sign: standing.sign }),
     said: standing.said,
     figure,
-    spoken: spokenBox(face, parts, { box, state: spokenState(box, standing, sentence) }),
+    spoken: spokenBox(face, parts, { box, state: spokenState(box, before, sentence) }),
     entry: entryText(box, faces.display),
     copied: copiedText(box, face, faces.display),
     closed: issued !== undefined,
   };
+}
+
+/** A box of an issued quote says so, unless there is something to look at in it. */
+function withIssued(standing: BoxStanding, issued: string | undefined): BoxStanding {
+  if (issued === undefined || standing.look !== 'plain') return standing;
+  const said = [standing.said, `in quote ${issued}`].filter((words) => words !== '').join(', ');
+  return { look: 'issued', sign: 'issued', said };
 }
 
 /** The sentence of a check with its figures put in. */
@@ -74,12 +81,13 @@ function figureOf({ value, rule }: Box, { line }: LineFace, display: Display): s
 
 function spokenBox(
   { label, line }: LineFace,
-  { called, faces }: BoxParts,
+  { called, faces, issued }: BoxParts,
   { box, state }: { readonly box: Box; readonly state: string },
 ): string {
   const figure =
     box.value === undefined || line.role === 'check' ? '' : figureWords(box.value, line.unit, faces.display);
-  return [label, called, figure, state].filter((words) => words !== '').join(', ');
+  const quote = issued === undefined ? '' : `in quote ${issued}`;
+  return [label, called, figure, state, quote].filter((words) => words !== '').join(', ');
 }
 
 /** A rule written here is copied as a rule; all else as its figure in full, in the unit shown, without marks. */

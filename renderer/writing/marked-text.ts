@@ -9,7 +9,8 @@ export interface Piece {
 const lookOf = { function: 'r-fn', name: 'r-name', choice: 'r-choice' } as const;
 
 /** The text cut where a mark or a fault begins or ends, each piece with its looks; joined it is the text again. */
-export function markedText(text: string, { marks, faults }: RuleCheck): readonly Piece[] {
+export function markedText(text: string, { marks, faults: found }: RuleCheck): readonly Piece[] {
+  const faults = found.map((fault) => seenSpan(text, fault));
   const edges = new Set([0, text.length]);
   for (const { from, to } of [...marks, ...faults]) {
     edges.add(Math.min(from, text.length));
@@ -24,6 +25,18 @@ export function markedText(text: string, { marks, faults }: RuleCheck): readonly
   });
 }
 
-function covers(span: { readonly from: number; readonly to: number }, from: number, to: number): boolean {
+interface Span {
+  readonly from: number;
+  readonly to: number;
+}
+
+/** What is missing has no width: the letter before its place is marked, or the first. */
+function seenSpan(text: string, { from, to }: Span): Span {
+  if (to > from && from < text.length) return { from, to };
+  const end = text.slice(0, from).trimEnd().length;
+  return end === 0 ? { from: 0, to: 1 } : { from: end - 1, to: end };
+}
+
+function covers(span: Span, from: number, to: number): boolean {
   return span.from <= from && span.to >= to;
 }

@@ -25,6 +25,9 @@ export interface RuleFieldParts {
   readonly readOnly?: boolean;
 }
 
+/** More than a rule may have, so that one pasted too long is told to be so and not cut off. */
+const MOST_LETTERS = 10_000;
+
 /** One rule or figure being written: names complete in a list under it, faults are marked at their place and said below. */
 export function RuleField(parts: RuleFieldParts) {
   const id = useId();
@@ -54,7 +57,7 @@ export function RuleField(parts: RuleFieldParts) {
           readOnly={parts.readOnly}
           spellcheck={false}
           autocomplete="off"
-          maxLength={2_000}
+          maxLength={MOST_LETTERS}
           aria-label={parts.label}
           aria-autocomplete="list"
           aria-controls={offers.length > 0 ? `${id}-list` : undefined}
@@ -100,7 +103,7 @@ function Said({ id, faults, hint }: SaidParts) {
           {says}
         </p>
       ))}
-      {faults.length === 0 && hint && (
+      {hint && (
         <p class="hint">
           <code>{hint.written}</code> {hint.says}
         </p>

@@ -71,9 +71,11 @@ function useGiven(given: string, setText: (text: string) => void): void {
   }, [given]);
 }
 
-/** A choice shows what it may be as soon as it opens. */
+/** A choice shows what else it may be as soon as it opens. */
 function firstOffers({ help, text, begun, focus }: RuleFieldParts): readonly Completion[] {
   if (focus === undefined) return [];
-  const offers = help.complete(text, text.length);
-  return begun ? offers : offers.filter((offer) => offer.kind === 'choice');
+  if (begun) return help.complete(text, text.length);
+  const isWord = /^[\p{L}\d_ -]*$/u.test(text);
+  const words = isWord ? help.complete('', 0).filter((offer) => offer.kind === 'choice') : [];
+  return words.filter((offer) => offer.insert !== text).map((offer) => ({ ...offer, to: text.length }));
 }

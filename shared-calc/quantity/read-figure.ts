@@ -23,7 +23,8 @@ const shape = new RegExp(String.raw`^([+-]?)\s*(${numberForms})\s*(\D.*)?$`);
 
 /**
  * Reads what a builder types as a figure: `40`, `40 mm`, `1 1/2 in`, `12,5 mm` (decimal comma set), `12 %`.
- * Thousands may be marked (`1,288.88`). A bare number takes `unit`. Answers `not-a-figure` for a rule.
+ * Thousands may be marked (`1,288.88`). A bare number takes `unit`. Answers `not-a-figure` for a rule,
+ * and for a number too large to work with.
  */
 export function readFigure(text: string, options: ReadOptions): Result<ReadFigure, FigureFault> {
   const tidy = tidyText(text);
@@ -33,7 +34,9 @@ export function readFigure(text: string, options: ReadOptions): Result<ReadFigur
   if (amount === 'two-readings') return failed({ kind: 'two-readings', text: written });
   if (amount === undefined) return failed({ kind: 'not-a-figure' });
   const unit = readUnit(symbol.trim(), tidy.length, options.unit);
-  return unit.ok ? ok({ value: toBase(sign === '-' ? -amount : amount, unit.value), unit: unit.value }) : unit;
+  if (!unit.ok) return unit;
+  const value = toBase(sign === '-' ? -amount : amount, unit.value);
+  return Number.isFinite(value) ? ok({ value, unit: unit.value }) : failed({ kind: 'not-a-figure' });
 }
 
 function readUnit(symbol: string, end: number, otherwise: string): Result<Unit, FigureFault> {

@@ -9,8 +9,17 @@ import { sayReadFault } from './say-read-fault.ts';
  * the place is quoted: "DEPTH needs a length (mm, cm, in). You gave 40 L."
  */
 export function sayRuleFault(fault: RuleFault, text: string): string {
-  return isReadFault(fault) ? sayReadFault(fault) : sayCheckFault(fault, text.slice(fault.from, fault.to).trim());
+  return isReadFault(fault)
+    ? sayReadFault(fault)
+    : sayCheckFault(fault, quote(text.slice(fault.from, fault.to).trim()));
 }
+
+/** A long piece of a rule is quoted by its two ends. */
+function quote(piece: string): string {
+  return piece.length <= MOST_QUOTED ? piece : `${piece.slice(0, 60).trimEnd()} ... ${piece.slice(-20).trimStart()}`;
+}
+
+const MOST_QUOTED = 120;
 
 const readKinds: ReadonlySet<string> = new Set<ReadFault['kind']>([
   'empty',

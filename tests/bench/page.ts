@@ -15,9 +15,9 @@ const built = fileURLToPath(new URL('../../renderer/dist/assets', import.meta.ur
 
 /** The page over H1 x 200 sizes in real Chromium, each figure beside its floor in the same run. */
 export async function benchPage(): Promise<readonly Told[]> {
-  const pages = await openServedBook(fillBook);
+  const pages = await openServedBook();
   try {
-    const cold = await timeOfOpening(() => pages.open('bench'));
+    const cold = await timeOfOpening(() => pages.begin('bench', fillBook));
     const page = await pages.open('bench');
     const warm = await timeOfOpening(async () => {
       await page.reload();

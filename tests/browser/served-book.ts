@@ -1,100 +1,177 @@
-import { mkdtempSync, rmSync } from 'node:fs';
+import { copyFileSync, mkdirSync, mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { fileURLToPath } from 'node:url';
-import type { Browser, BrowserContext, Page } from 'playwright-core';
+import type { Browser, BrowserContext, BrowserContextOptions, Page } from 'playwright-core';
+import { makeDemoBook } from '#electron/book/seed-demo.ts';
 import { serveBook, type ServedBook } from '#electron/host/serve-book.ts';
-import { today } from '#electron/service/today.ts';
 import { openBrowser } from './find-browser.ts';
 import type { Window } from './pages.ts';
 
+/** The day on which the books of these tests are open: one week into the prices of the demo. */
+export const pageDay = '2027-03-08';
+
+/** The built page, as it is served. */
+export const builtPage = fileURLToPath(new URL('../../renderer/dist', import.meta.url));
+
+/** Writes in a book's file before it is served. */
+export type Prepare = (book: string) => void;
+
 /** The real page over the real loopback host and a demo book of its own. */
 export interface ServedPages {
-  readonly book: string;
-  /** A page in a window of its own, at a place. */
-  readonly open: (place: string, window?: Window) => Promise<Page>;
-  /** The program ended and started again on the same book. */
+  /** The file of the book that is served now. */
+  readonly book: () => string;
+  /** A fresh demo book, `prepare`d before it is served, and a window on it at a place; every other window is closed. */
+  readonly begin: (place: string, prepare?: Prepare) => Promise<Page>;
+  /** A second window of the same browser, on the same book. */
+  readonly beside: (place: string) => Promise<Page>;
+  /** A further window, with no traces of any other. */
+  readonly open: (place: string, window?: Window, more?: BrowserContextOptions) => Promise<Page>;
+  /** The program ended and started again on the same book; every window is closed. */
   readonly restart: () => Promise<void>;
-  /** Errors, warnings and breaches of the content policy that any page told of. */
-  readonly complaints: readonly string[];
+  /** Errors, warnings and breaches of the content policy that any page told of since they were last asked for. */
+  readonly complaints: () => readonly string[];
   /** Every address that any page asked for outside the program's own. */
   readonly strangers: readonly string[];
   readonly close: () => Promise<void>;
 }
 
-const built = fileURLToPath(new URL('../../renderer/dist', import.meta.url));
+interface Standing {
+  readonly folder: string;
+  readonly browser: Browser;
+  readonly contexts: BrowserContext[];
+  readonly complaints: string[];
+  readonly strangers: string[];
+  book: string;
+  books: number;
+  served: ServedBook | undefined;
+  /** Kept through all books, so that the page's code is made ready once. */
+  port: number | undefined;
+  page: Page | undefined;
+}
+
 const usual: Window = { width: 1440, height: 900 };
 
-/** `prepare` may write in the book before the page opens. */
-export async function openServedBook(prepare?: (book: string) => void): Promise<ServedPages> {
+/** One browser and one program, over one book after the other. */
+export async function openServedBook(): Promise<ServedPages> {
   const folder = mkdtempSync(path.join(tmpdir(), 'loamwright-page-'));
-  const book = path.join(folder, 'page.loamwright');
-  const complaints: string[] = [];
-  const strangers: string[] = [];
+  makeDemo(demoIn(folder));
   const browser = await openBrowser();
-  const contexts: BrowserContext[] = [];
-  prepare?.(book);
-  let served = await serve(folder, book, complaints);
-
-  async function open(place: string, window: Window = usual): Promise<Page> {
-    const context = await newWindow(browser, window);
-    contexts.push(context);
-    const page = await context.newPage();
-    listen(page, complaints, strangers);
-    const link = served.newLink();
-    await page.goto(link);
-    await page.waitForSelector('h1');
-    await page.goto(`${new URL(link).origin}/#/${place}`);
-    await page.waitForSelector(place.startsWith('bench') ? '.strips .ag-cell.box' : 'h1');
-    return page;
-  }
-
+  const now: Standing = {
+    ...{ folder, browser, contexts: [], complaints: [], strangers: [] },
+    ...{ book: '', books: 0, served: undefined, port: undefined, page: undefined },
+  };
   return {
-    book,
-    open,
-    complaints,
-    strangers,
-    restart: async () => {
-      for (const context of contexts.splice(0)) await context.close();
-      await served.close();
-      served = await serve(folder, book, complaints);
+    book: () => now.book,
+    begin: (place, prepare) => begin(now, place, prepare),
+    beside: async (place) => {
+      const context = now.page?.context() ?? (await newContext(now, usual, {}));
+      const page = await newPage(now, context);
+      await goIn(now, page, place);
+      return page;
     },
+    open: (place, window = usual, more = {}) => openWindow(now, place, window, more),
+    restart: async () => {
+      await end(now);
+      await serve(now);
+    },
+    complaints: () => now.complaints.splice(0),
+    strangers: now.strangers,
     close: async () => {
       await browser.close();
-      await served.close();
+      await now.served?.close();
       rmSync(folder, { recursive: true, force: true });
     },
   };
 }
 
-async function serve(folder: string, book: string, complaints: string[]): Promise<ServedBook> {
+async function begin(now: Standing, place: string, prepare: Prepare | undefined): Promise<Page> {
+  const standing = now.page;
+  await standing?.evaluate(() => localStorage.clear());
+  // A file of the same address, so that the browser keeps the page's code ready.
+  await standing?.goto(new URL('/.vite/license.md', standing.url()).href);
+  await end(now, standing?.context());
+  now.books += 1;
+  now.book = path.join(now.folder, `Book ${now.books}`, 'page.loamwright');
+  mkdirSync(path.dirname(now.book));
+  copyFileSync(demoIn(now.folder), now.book);
+  prepare?.(now.book);
+  await serve(now);
+  now.page ??= await newPage(now, await newContext(now, usual, {}));
+  await now.page.setViewportSize(usual);
+  await goIn(now, now.page, place);
+  return now.page;
+}
+
+/** The program is ended in an orderly way, and all windows but one are closed. */
+async function end(now: Standing, keep?: BrowserContext): Promise<void> {
+  for (const context of now.contexts.splice(0)) if (context !== keep) await context.close();
+  for (const page of keep?.pages() ?? []) if (page !== now.page) await page.close();
+  if (keep) now.contexts.push(keep);
+  else now.page = undefined;
+  await now.served?.close();
+  now.served = undefined;
+}
+
+function demoIn(folder: string): string {
+  return path.join(folder, 'demo.loamwright');
+}
+
+function makeDemo(file: string): void {
+  const made = makeDemoBook(file, { today: pageDay, backups: false });
+  if (!made.ok) throw new Error(`no demo book: ${made.fault.kind}`);
+  made.value.close();
+}
+
+async function serve(now: Standing): Promise<void> {
+  const { folder, book, complaints, port } = now;
   const served = await serveBook({
     path: book,
-    page: built,
-    today,
+    port,
+    page: builtPage,
+    today: () => pageDay,
     log: (text) => complaints.push(text),
     recentFile: path.join(folder, 'recent.json'),
     lastPlaceFile: path.join(folder, 'last-place.json'),
   });
   if (!served.ok) throw new Error(served.fault.says);
-  return served.value;
+  now.served = served.value;
+  now.port = Number(new URL(served.value.newLink()).port);
 }
 
-function newWindow(browser: Browser, { width, height, scheme = 'light' }: Window): Promise<BrowserContext> {
-  return browser.newContext({
-    viewport: { width, height },
-    colorScheme: scheme,
-    reducedMotion: 'reduce',
-    acceptDownloads: true,
-  });
+async function openWindow(now: Standing, place: string, window: Window, more: BrowserContextOptions): Promise<Page> {
+  const page = await newPage(now, await newContext(now, window, more));
+  await goIn(now, page, place);
+  return page;
 }
 
-function listen(page: Page, complaints: string[], strangers: string[]): void {
+async function newContext(now: Standing, window: Window, more: BrowserContextOptions): Promise<BrowserContext> {
+  const { width, height, scheme = 'light' } = window;
+  const viewport = { width, height };
+  const context = await now.browser.newContext({ viewport, colorScheme: scheme, reducedMotion: 'reduce', ...more });
+  context.setDefaultTimeout(15_000);
+  now.contexts.push(context);
+  return context;
+}
+
+async function newPage({ complaints, strangers }: Standing, context: BrowserContext): Promise<Page> {
+  const page = await context.newPage();
   page.on('console', (message) => {
+    // The browser asks for an icon by itself where a file of the page has none of its own.
+    if (message.location().url.endsWith('/favicon.ico')) return;
     if (['error', 'warning'].includes(message.type())) complaints.push(message.text());
   });
   page.on('pageerror', (error) => complaints.push(error.message));
   page.on('request', (request) => {
     if (!/^(http:\/\/127\.0\.0\.1:\d+\/|data:|blob:)/.test(request.url())) strangers.push(request.url());
   });
+  return page;
+}
+
+/** A link lets a browser in once; from then on its cookie does. */
+async function goIn({ served }: Standing, page: Page, place: string): Promise<void> {
+  const link = served?.newLink() ?? '';
+  await page.context().request.get(link, { maxRedirects: 0 });
+  await page.goto(`${new URL(link).origin}/#/${place}`);
+  await page.waitForSelector(place.startsWith('bench') ? '.strips .ag-cell.box' : 'h1');
 }

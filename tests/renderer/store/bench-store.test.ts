@@ -178,7 +178,7 @@ describe('an issued quote', () => {
     hand.bench.acts.write([{ row: 'litter', column: 'T07', text: '20' }]);
     hand.bench.hands.sendToHouse({ row: 'litter', column: 'T07' });
     hand.bench.lay('Q-0001A');
-    expect(shown(hand, 'litter', 'T07')).toEqual(['', '30', 'issued', 'house', 'well']);
+    expect(shown(hand, 'litter', 'T07')).toEqual(['in quote Q-0001 A', '30', 'issued', 'house', 'well']);
     expect(hand.bench.acts.write([{ row: 'litter', column: 'T07', text: '25' }])).toBe(
       'This quote is issued and stays as it is. Make a revision to change it.',
     );

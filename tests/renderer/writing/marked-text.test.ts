@@ -17,6 +17,18 @@ describe('markedText', () => {
     ]);
   });
 
+  test('what is missing at the end is marked at the last letter that stands', () => {
+    const missing = (from: number) => ({ marks: [], faults: [{ from, to: from, says: '' }] });
+    expect([markedText('a * ', missing(4)), markedText('=', missing(0))]).toEqual([
+      [
+        { text: 'a ', look: '' },
+        { text: '*', look: 'r-fault' },
+        { text: ' ', look: '' },
+      ],
+      [{ text: '=', look: 'r-fault' }],
+    ]);
+  });
+
   test('the pieces together are the text, whatever is marked', () => {
     const span = fc
       .tuple(fc.nat(30), fc.nat(30))

@@ -46,7 +46,7 @@ describe('readFigure', () => {
     expect(read('1.200', 'L', true)).toBe('two-readings');
   });
 
-  test.each(['drainage', '40 mm * 2', '12 L/5', '3 +', '', '40 mm mm', '1/0 in'])(
+  test.each(['drainage', '40 mm * 2', '12 L/5', '3 +', '', '40 mm mm', '1/0 in', '1e999 L', '9e307 km'])(
     '"%s" is no figure; it may be a rule',
     (text) => {
       expect(read(text, 'mm')).toBe('not-a-figure');

@@ -115,6 +115,13 @@ describe('sayRuleFault', () => {
     expect(say(text)).toEqual([sentence]);
   });
 
+  test('of a long piece by its two ends', () => {
+    const piece = 'drainage + drainage + drainage + drainage + drainage + drain ... drainage + drainage';
+    expect(say(`exp(${'drainage + '.repeat(12)}drainage)`)).toEqual([
+      `exp takes plain figures; ${piece} is a length. Divide it by one of its unit first.`,
+    ]);
+  });
+
   test('of a rule that does not suit its line', () => {
     const fault = checkLineKind({ from: 0, to: 4 }, kindOfUnit('L'), 'mm');
     expect(fault && sayRuleFault(fault, '40 L')).toBe('This line is a length in mm. 40 L is a volume.');

@@ -1,0 +1,65 @@
+import type { Page } from 'playwright-core';
+
+/** Where the keyboard is: what a reader would call it, and what is wrong with how it is shown; empty where nothing is. */
+export interface Keyboard {
+  readonly on: string;
+  readonly wrong: string;
+}
+
+/** Looks for a ring of two pixels on what has the keyboard, or on the well or box that holds it, within the window. */
+export function keyboardOn(page: Page): Promise<Keyboard> {
+  return page.evaluate(() => {
+    const at = document.activeElement;
+    if (!at || at === document.body) return { on: 'nothing', wrong: 'nothing has the keyboard' };
+    const cell = at.closest('.ag-cell');
+    const holders = [at, at.closest('.well, .find, .rule-well, label'), ...(cell?.querySelectorAll('*') ?? [])];
+    const ring = holders.find((each) => each && hasRing(getComputedStyle(each))) ?? drawnAround(cell);
+    const on = nameOf(at);
+    if (!ring) return { on, wrong: `no ring on ${on}` };
+    return { on, wrong: isInSight(ring) ? '' : `${on} is out of sight` };
+
+    function drawnAround(each: Element | null): Element | undefined {
+      return each && hasRing(getComputedStyle(each, '::after')) ? each : undefined;
+    }
+    function hasRing({ outlineStyle, outlineWidth, visibility }: CSSStyleDeclaration): boolean {
+      return outlineStyle !== 'none' && Number.parseFloat(outlineWidth) >= 2 && visibility === 'visible';
+    }
+    function isInSight(each: Element): boolean {
+      const { left, right, top, bottom } = each.getBoundingClientRect();
+      return right > 0 && bottom > 0 && left < innerWidth && top < innerHeight;
+    }
+    function nameOf(each: Element): string {
+      const label =
+        each instanceof HTMLInputElement || each instanceof HTMLTextAreaElement || each instanceof HTMLSelectElement
+          ? each.labels?.[0]?.textContent
+          : undefined;
+      const words =
+        each.getAttribute('aria-label') ?? label ?? each.querySelector('.unseen')?.textContent ?? each.textContent;
+      return (words ?? '').replaceAll(/\s+/g, ' ').trim().slice(0, 80);
+    }
+  });
+}
+
+/** Presses keys one by one; answers what was wrong with how the keyboard was shown after any of them. */
+export async function pressSeen(page: Page, keys: readonly string[]): Promise<string[]> {
+  const wrong: string[] = [];
+  for (const key of keys) {
+    await page.keyboard.press(key);
+    const now = await keyboardOn(page);
+    if (now.wrong !== '') wrong.push(`after ${key}: ${now.wrong}`);
+  }
+  return wrong;
+}
+
+/** Presses Tab until something of that name has the keyboard; everything passed on the way must be shown to have it. */
+export async function tabTo(page: Page, name: string): Promise<string[]> {
+  const wrong: string[] = [];
+  for (let turn = 0; turn < 120; turn += 1) {
+    const now = await keyboardOn(page);
+    // Past the last of the page the browser itself has the keyboard.
+    if (now.wrong !== '' && now.on !== 'nothing' && turn > 0) wrong.push(now.wrong);
+    if (now.on === name) return wrong;
+    await page.keyboard.press('Tab');
+  }
+  return [...wrong, `Tab never comes to ${name}`];
+}

@@ -1,0 +1,239 @@
+import type { Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { chosen, figures, goTo, plain, quietLine, seenBox, stored } from './bench-hands.ts';
+import { keyboardOn, pressSeen, tabTo } from './focus-ring.ts';
+import { openServedBook, type ServedPages } from './served-book.ts';
+
+let pages: ServedPages;
+
+beforeAll(async () => {
+  pages = await openServedBook();
+});
+afterAll(async () => {
+  await pages.close();
+});
+
+const sizes = ['T03', 'T07', 'T08'] as const;
+
+/** Presses keys one by one; answers the box that has the keyboard after each. */
+async function walked(page: Page, keys: readonly string[]): Promise<readonly string[]> {
+  const boxes: string[] = [];
+  for (const key of keys) {
+    await page.keyboard.press(key);
+    boxes.push((await keyboardOn(page)).on);
+  }
+  return boxes;
+}
+
+describe('the main job with no hand on the mouse', () => {
+  test('a job is begun, sizes taken, the house changed, a size changed, its working read and a list saved', async () => {
+    const page = await pages.begin('jobs');
+    const unseen = [...(await tabTo(page, 'New job')), ...(await pressSeen(page, ['Enter']))];
+    await page.keyboard.type('By keys alone');
+    await page.keyboard.press('Enter');
+    await page.waitForSelector('h1:has-text("Jobs board")');
+    await page.waitForSelector('.job:has-text("By keys alone")');
+    unseen.push(...(await tabTo(page, 'Its size bench')));
+    await page.keyboard.press('Enter');
+    await page.waitForSelector('.no-size');
+    expect(await keyboardOn(page)).toEqual({ on: 'Size bench', wrong: '' });
+    unseen.push(...(await tabTo(page, 'Take a size')));
+    for (const size of sizes) {
+      unseen.push(...(await pressSeen(page, ['Enter'])));
+      await page.keyboard.type(size);
+      await page.keyboard.press('Enter');
+      await page.waitForSelector(`.card b:text-is("${size}")`);
+    }
+    expect(unseen).toEqual([]);
+
+    unseen.push(...(await pressSeen(page, ['F6'])), ...(await tabTo(page, 'House recipe')));
+    unseen.push(...(await pressSeen(page, ['Enter', '/'])));
+    await page.keyboard.type('Rise to the back');
+    await page.keyboard.press('Enter');
+    await page.waitForFunction(() => document.activeElement?.closest('[data-line="soil_rise"]'));
+    unseen.push(...(await pressSeen(page, ['Enter', 'Control+a', '0', 'Enter'])));
+    await stored(page, 'rise to the back of the house to 0 mm');
+    unseen.push(...(await tabTo(page, 'Size bench')), ...(await pressSeen(page, ['Enter'])));
+    await page.waitForSelector('.strips .ag-cell.box');
+
+    await goTo(page, 'Oak leaves, dry', 'T07');
+    const before = await figures(page, 'Oak leaves, dry', sizes);
+    await goTo(page, 'Litter depth', 'T07');
+    unseen.push(...(await pressSeen(page, ['2', '0', 'Enter'])));
+    expect([unseen, await chosen(page), await figures(page, 'Oak leaves, dry', sizes), before]).toEqual([
+      [],
+      'Oak leaves, dry, T07, 107.49 g, house value',
+      ['79.72', '107.49', '289.87'],
+      ['79.72', '161.24', '289.87'],
+    ]);
+
+    unseen.push(
+      ...(await pressSeen(page, ['F6'])),
+      ...(await tabTo(page, 'litter_dry')),
+      ...(await pressSeen(page, ['Enter'])),
+    );
+    expect([unseen, plain(await page.textContent('.slip h2'))]).toEqual([[], 'Litter, dry']);
+    unseen.push(...(await tabTo(page, 'up to Oak leaves, dry')), ...(await pressSeen(page, ['Enter'])));
+    unseen.push(...(await pressSeen(page, ['F6', 'F6'])), ...(await tabTo(page, 'As CSV')));
+    const [download] = await Promise.all([page.waitForEvent('download'), page.keyboard.press('Enter')]);
+    unseen.push(...(await pressSeen(page, ['Control+z', 'Control+z', 'Control+y'])));
+    await stored(page, 'rise to the back of the house to 0 mm');
+    expect([unseen, download.suggestedFilename(), await figures(page, 'Oak leaves, dry', sizes)]).toEqual([
+      [],
+      'J02 bench.csv',
+      before,
+    ]);
+  });
+});
+
+describe('the bench with the keyboard', () => {
+  test('arrows, Home and End walk the boxes; with Ctrl to sections, ends and the foot; the ring is always seen', async () => {
+    const page = await pages.begin('bench');
+    await goTo(page, 'Air gap under the mesh', 'T07');
+    const steps = [
+      ['ArrowDown', 'Room for water, T07, 4.81 L, house value'],
+      ['ArrowRight', 'Room for water, T08, 10.08 L, house value'],
+      ['ArrowRight', 'Room for water, T08, 10.08 L, house value'],
+      ['Home', 'Room for water, T03, 1.58 L, house value'],
+      ['ArrowLeft', 'Room for waterL'],
+      ['ArrowRight', 'Room for water, T03, 1.58 L, house value'],
+      ['End', 'Room for water, T08, 10.08 L, house value'],
+      ['Control+ArrowLeft', 'Room for water, T03, 1.58 L, house value'],
+      ['Control+ArrowDown', 'Capping, T03, calcined clay 2.48 L'],
+      ['Control+ArrowUp', 'Drainage, T03, clay 6.24 L'],
+      ['Control+End', 'Flags, T08, 1 stop, 1 watch, 1 advice'],
+      ['Control+Home', 'empty'],
+      ['Tab', 'empty'],
+      ['Tab', 'empty'],
+      ['Tab', 'Shelf rating, T03, 100.00 kg, house value'],
+      ['Shift+Tab', 'empty'],
+    ] as const;
+    const boxes = (
+      await walked(
+        page,
+        steps.map(([key]) => key),
+      )
+    ).map(plain);
+    await goTo(page, 'Air gap under the mesh', 'T07');
+    const unseen = await pressSeen(
+      page,
+      steps.map(([key]) => key),
+    );
+    expect([boxes, unseen]).toEqual([steps.map(([, box]) => box), []]);
+  });
+
+  test('what is typed replaces, F2 and Enter open as it is, Escape leaves it, Enter and Tab go on', async () => {
+    const page = await pages.begin('bench');
+    await goTo(page, 'Air gap under the mesh', 'T03');
+    await page.keyboard.press('F2');
+    const opened = await page.inputValue('.box-editor textarea');
+    await page.keyboard.type('5');
+    await page.keyboard.press('Escape');
+    const left = await chosen(page);
+    await page.keyboard.press('Enter');
+    const openedToo = await page.inputValue('.box-editor textarea');
+    await page.keyboard.press('Escape');
+    await page.keyboard.type('12');
+    const typed = await page.inputValue('.box-editor textarea');
+    await page.keyboard.press('Tab');
+    const right = await chosen(page);
+    await page.keyboard.type('13');
+    await page.keyboard.press('Shift+Enter');
+    expect([
+      opened,
+      left,
+      openedToo,
+      typed,
+      right,
+      await chosen(page),
+      await figures(page, 'Air gap under the mesh', sizes),
+    ]).toEqual([
+      '10 mm',
+      'Air gap under the mesh, T03, 10 mm, house value',
+      '10 mm',
+      '12',
+      'Air gap under the mesh, T07, 10 mm, house value',
+      'Expanded clay, loose, T07, 16.84 L, house value',
+      ['12', '13', '10'],
+    ]);
+  });
+
+  test('a range is chosen with Shift, filled right, taken back to the house, undone and done again', async () => {
+    const page = await pages.begin('bench');
+    await goTo(page, 'Air gap under the mesh', 'T03');
+    await page.keyboard.type('12');
+    await page.keyboard.press('Shift+Enter');
+    await page.keyboard.press('ArrowDown');
+    const unseen = await pressSeen(page, ['Shift+End', 'Control+r']);
+    const filled = await figures(page, 'Air gap under the mesh', sizes);
+    const inRange = await page.locator('.strips .ag-cell.in-range').count();
+    unseen.push(...(await pressSeen(page, ['Delete'])));
+    const cleared = await figures(page, 'Air gap under the mesh', sizes);
+    unseen.push(...(await pressSeen(page, ['Control+z'])));
+    await page.waitForSelector('.last-said:has-text("Undone")');
+    const undone = await figures(page, 'Air gap under the mesh', sizes);
+    unseen.push(...(await pressSeen(page, ['Control+Shift+z'])));
+    await page.waitForSelector('.last-said:has-text("Done again")');
+    const again = await figures(page, 'Air gap under the mesh', sizes);
+    expect({ filled, inRange, cleared, undone, again, unseen }).toEqual({
+      filled: ['12', '12', '12'],
+      inRange: 3,
+      cleared: ['10', '10', '10'],
+      undone: ['12', '12', '12'],
+      again: ['10', '10', '10'],
+      unseen: [],
+    });
+  });
+
+  test('/ finds a line, a size and a place; F8 and Shift with it go through the flags and round again', async () => {
+    const page = await pages.begin('bench');
+    await page.keyboard.press('/');
+    await page.keyboard.type('moisture at st');
+    await page.keyboard.press('Enter');
+    const line = await chosen(page);
+    await page.keyboard.press('/');
+    await page.keyboard.type('nothing of that name');
+    await page.keyboard.press('Enter');
+    const invalid = await page.getAttribute('.find input', 'aria-invalid');
+    await page.keyboard.press('F8');
+    const flags = [await chosen(page), ...(await walked(page, ['F8', 'F8', 'Shift+F8', 'Shift+F8'])).map(plain)];
+    const unseen = (await keyboardOn(page)).wrong;
+    await page.keyboard.press('/');
+    await page.keyboard.type('Plant book');
+    await page.keyboard.press('Enter');
+    await page.waitForSelector('h1:has-text("Plant book")');
+    expect({ line, invalid, flags: flags.map((each) => each.slice(0, 60)), unseen }).toEqual({
+      line: 'Moisture at start, T03, 12 %, house value',
+      invalid: 'true',
+      flags: [
+        "Shelf holds, T07, stop: 86.32 kg is more than the shelf's sh",
+        "Shelf holds, T08, stop: 161.26 kg is more than the shelf's s",
+        'Lift empty, T08, watch: Too heavy for four people even empty',
+        "Shelf holds, T08, stop: 161.26 kg is more than the shelf's s",
+        "Shelf holds, T07, stop: 86.32 kg is more than the shelf's sh",
+      ],
+      unseen: '',
+    });
+  });
+
+  test('kit, count and the acts of a size are reached and done from its card', async () => {
+    const page = await pages.begin('bench');
+    const unseen = await tabTo(page, 'Kit level of T07');
+    await page.keyboard.press('ArrowDown');
+    await stored(page, 'kit of T07 to show');
+    unseen.push(...(await tabTo(page, 'How many of T07')));
+    await page.keyboard.press('Control+a');
+    await page.keyboard.type('2');
+    await page.keyboard.press('Enter');
+    await stored(page, 'T07 times 2');
+    await page.keyboard.press('Shift+Tab');
+    unseen.push(...(await pressSeen(page, ['Enter', 'Tab', 'Enter'])));
+    await page.waitForSelector('.card b:text-is("T07#2")');
+    expect([unseen, await quietLine(page)]).toEqual([[], expect.stringContaining('T07')]);
+    expect((await seenBox(page, 'Kit', 'T07'))?.spoken).toBe('Kit, T07, show, local value');
+  });
+
+  test('no page complained or asked for anything outside', () => {
+    expect([pages.complaints(), pages.strangers]).toEqual([[], []]);
+  });
+});
