@@ -1,5 +1,5 @@
 import { spawnSync } from 'node:child_process';
-import { existsSync, mkdtempSync, readdirSync, readFileSync, rmSync } from 'node:fs';
+import { existsSync, mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { fileURLToPath } from 'node:url';
@@ -26,9 +26,9 @@ const Report = z.object({
 });
 
 const pageFault = buildPage();
-const browserFault = await prepareBrowser();
-const count = runVitest(browserFault.failed > 0 ? ['--exclude', 'tests/browser/**'] : []);
-const failed = count.failed + pageFault.failed + browserFault.failed;
+await bringBrowser();
+const count = runVitest();
+const failed = count.failed + pageFault.failed;
 console.log(closingLine({ ...count, failed }));
 process.exitCode = failed > 0 ? 1 : 0;
 
@@ -42,38 +42,28 @@ function buildPage(): Count {
   return { ...nothing, failed: 1 };
 }
 
-/** Every file of browser tests that cannot run for want of a browser counts as one failure. */
-async function prepareBrowser(): Promise<Count> {
-  const files = browserTests();
-  if (files.length === 0 || !runs('tests/browser')) return nothing;
+/** Where no browser can be had, every file of tests that needs one fails by itself and says so. */
+async function bringBrowser(): Promise<void> {
+  if (!runs('tests/browser') && !runs('tests/renderer')) return;
   const browser = await findOrBringBrowser((line) => console.log(line));
-  if (browser.ok) {
-    process.env['APP_TEST_BROWSER'] = browser.value;
-    return nothing;
-  }
-  console.error(`${sayMissing(browser.fault)} Left out, and counted as failed: ${files.join(', ')}.`);
-  return { ...nothing, failed: files.length };
-}
-
-function browserTests(): readonly string[] {
-  const folder = path.join(root, 'tests/browser');
-  return existsSync(folder) ? readdirSync(folder).filter((name) => /\.test\.tsx?$/.test(name)) : [];
+  if (browser.ok) process.env['APP_TEST_BROWSER'] = browser.value;
+  else console.error(sayMissing(browser.fault));
 }
 
 /** Whether tests of a folder may run: all do, unless the command line names others. */
 function runs(folder: string): boolean {
   const named = asked.filter((each) => each.startsWith('tests/'));
-  return !long && (named.length === 0 || named.some((each) => each.startsWith(folder)));
+  return named.length === 0 || named.some((each) => each.startsWith(folder));
 }
 
-function runVitest(more: readonly string[]): Count {
+function runVitest(): Count {
   const folder = mkdtempSync(path.join(tmpdir(), 'loamwright-tests-'));
   const report = path.join(folder, 'report.json');
   const which = long ? ['--project=long'] : ['--project=core', '--project=around'];
   const reporters = ['--reporter=default', '--reporter=json', `--outputFile.json=${report}`];
   const passedOn = asked.filter((each) => each !== '--long');
   const always = ['run', '--config', 'tests/vitest.config.ts'];
-  const ending = runTool('vitest/vitest.mjs', [...always, ...which, ...more, ...reporters, ...passedOn]);
+  const ending = runTool('vitest/vitest.mjs', [...always, ...which, ...reporters, ...passedOn]);
   const counted = existsSync(report) ? countReport(Report.parse(JSON.parse(readFileSync(report, 'utf8')))) : nothing;
   rmSync(folder, { recursive: true });
   return countEnding(counted, ending);
