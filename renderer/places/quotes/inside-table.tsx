@@ -3,7 +3,7 @@ import { showCoins } from '#renderer/books/money-field.ts';
 import type { QuoteBody } from '#shared-calc/jobs/quote-body.ts';
 import { writeNumber } from '#shared-calc/quantity/write-figure.ts';
 
-interface InsideParts {
+export interface InsideParts {
   readonly body: QuoteBody;
   readonly context: BookContext;
 }

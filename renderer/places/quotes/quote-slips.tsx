@@ -6,8 +6,9 @@ import { writeJob } from '#renderer/places/jobs/write-job.ts';
 import { paperDay } from '#renderer/print/paper-words.ts';
 import type { QuoteBody } from '#shared-calc/jobs/quote-body.ts';
 import type { Job } from '#shared-calc/records/records.ts';
-import { InsideTable } from './inside-table.tsx';
+
 import { issuedFor, revisionName, type ReadQuote } from './issued-quotes.ts';
+import { MoneyPart } from './money-part.tsx';
 import { OneOffs } from './one-offs.tsx';
 import type { quoteSeals } from './quote-seals.ts';
 import { Revisions } from './revisions.tsx';
@@ -43,7 +44,7 @@ export function DraftSlip({ job, body, context, hands, sealOf }: DraftSlipParts)
         <h2>Quote in the making</h2>
       </header>
       <ChoiceEntry label="Costed by" value={job.basis} options={bases} choose={choose} />
-      {body && <InsideTable body={body} context={context} />}
+      {body && <MoneyPart body={body} context={context} />}
       <OneOffs key={job.id} job={job.id} context={context} hands={hands} />
       <Revisions quotes={issuedFor(context.records, job.id)} here={undefined} sealOf={sealOf} context={context} />
     </aside>
@@ -73,7 +74,7 @@ export function IssuedSlip({ of: { quote, body }, context, sealOf }: SlipParts &
           The size bench as it stood
         </a>
       </p>
-      {body && <InsideTable body={body} context={context} />}
+      {body && <MoneyPart body={body} context={context} />}
       {quote.job !== undefined && (
         <>
           <Revisions quotes={issuedFor(context.records, quote.job)} here={quote.id} sealOf={sealOf} context={context} />
