@@ -15,11 +15,12 @@ export function BatchLabelsPaper({ labels }: BatchLabelsParts) {
       <div class="batch-labels">
         {labels.map(({ id, lines: [name = '', ...rest] }) => (
           <section key={id}>
-            <h3>{name}</h3>
+            <h3>
+              {name} <span class="batch-id">{id}</span>
+            </h3>
             {rest.map((line) => (
               <p key={line}>{sayUnits(line)}</p>
             ))}
-            <p class="batch-id">{id}</p>
           </section>
         ))}
       </div>

@@ -8,7 +8,7 @@ import './cards.css';
 
 export interface TreatmentParts {
   readonly letterhead: readonly string[];
-  /** `43.51 L of leaves, pressure steam, sterile`. */
+  /** `43.51 L of leaves, pressure steam, aim sterile`. */
   readonly what: string;
   /** `119.76 °C at 650 m`. */
   readonly at: string;

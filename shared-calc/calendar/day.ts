@@ -1,5 +1,6 @@
 import { Temporal } from 'temporal-polyfill';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
+import { dayNumberOf, dayOfNumber } from './day-number.ts';
 
 /** A plain day as `YYYY-MM-DD`: no hour, no zone. Two of them compare in order as text. */
 export type Day = string;
@@ -20,17 +21,18 @@ export function parseDay(text: string): Result<Day, DayFault> {
 
 /** So many calendar days later, or earlier where the count is negative. Whole counts only. */
 export function addDays(day: Day, count: number): Day {
-  return Temporal.PlainDate.from(day).add({ days: count }).toString();
+  return dayOfNumber(dayNumberOf(day) + count);
 }
 
 /** Whole days from the first to the second; negative where the second is earlier. */
 export function daysBetween(from: Day, to: Day): number {
-  return Temporal.PlainDate.from(from).until(Temporal.PlainDate.from(to), { largestUnit: 'day' }).days;
+  return dayNumberOf(to) - dayNumberOf(from);
 }
 
 /** 1 Monday to 7 Sunday. */
 export function weekdayOf(day: Day): number {
-  return Temporal.PlainDate.from(day).dayOfWeek;
+  // 1970-01-01 was a Thursday.
+  return ((((dayNumberOf(day) + 3) % 7) + 7) % 7) + 1;
 }
 
 function isInCalendar(year: number, month: number, day: number): boolean {

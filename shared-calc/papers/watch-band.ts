@@ -1,8 +1,9 @@
 import type { WatchBand } from '#shared-calc/prepare/watch.ts';
 import type { SizeFigures } from './size-figures.ts';
 
-/** Either side of the humidity that a tank is kept at, where the recipe has no band. Common practice, no source. */
-const EITHER_SIDE = 10;
+/** Below and above the humidity that a tank is kept at, where the recipe has no band: 75 to 95 % of 90. Common practice, no source. */
+const BELOW = 15;
+const ABOVE = 5;
 const usual: WatchBand = { lowestC: 18, highestC: 27, driest: 60, dampest: 100 };
 
 /** What a size's animals stand, from its recipe; the usual where it says nothing. */
@@ -12,7 +13,7 @@ export function watchBand({ number }: SizeFigures): WatchBand {
   return {
     lowestC: number('species_floor', 'degC') ?? usual.lowestC,
     highestC: number('species_ceiling', 'degC') ?? usual.highestC,
-    driest: number('band_low', '%') ?? around(-EITHER_SIDE) ?? usual.driest,
-    dampest: number('band_high', '%') ?? around(EITHER_SIDE) ?? usual.dampest,
+    driest: number('band_low', '%') ?? around(-BELOW) ?? usual.driest,
+    dampest: number('band_high', '%') ?? around(ABOVE) ?? usual.dampest,
   };
 }

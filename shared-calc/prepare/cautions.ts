@@ -80,8 +80,8 @@ export const stepCautions: readonly StepCaution[] = [
   {
     step: 'leaves and wood',
     caution:
-      'Collect only where nothing is sprayed and away from roads; no oleander, yew, laurel cherry, walnut or conifer. Bake attended at 120 degC or less.',
-    decides: 'Grower',
+      'Collect only where the owner of the land allows it and nothing is sprayed, away from roads; no oleander, yew, laurel cherry, walnut or conifer. Bake attended at 120 degC or less.',
+    decides: 'Grower; owner of the land',
   },
   {
     step: 'steam',
@@ -109,7 +109,7 @@ export const stepCautions: readonly StepCaution[] = [
   },
   {
     step: 'reservoir',
-    caution: 'Clean it every 14 days: warm water in fine mist can grow Legionella at 20 to 45 degC.',
+    caution: 'Clean the can every 14 days: warm water in fine mist can grow Legionella at 20 to 45 degC.',
     decides: 'Building water-safety person in public lobbies',
   },
   {

@@ -96,6 +96,7 @@ function waitsOf(order: PlannedOrder, asked: Readonly<Record<keyof Waits, boolea
       const value = valueIn(order, column, name);
       if (value === undefined) return failed({ kind: 'no-amount-yet', box: order.bench.box(column.key, name) });
       const count = countUp(fromBase(value, unitOf('d')));
+      if (count < 0) return failed({ kind: 'below-zero', line: name, days: count });
       if (count > MOST_DAYS) return failed({ kind: 'too-long', line: name, days: count });
       days[name] = Math.max(days[name], count);
     }

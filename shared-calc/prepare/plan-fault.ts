@@ -9,6 +9,9 @@ export type PlanFault =
   | { readonly kind: 'never-delivered'; readonly what: PrepStepName | 'hardscape' }
   /** A wait of the recipe that is more than a hundred years. */
   | { readonly kind: 'too-long'; readonly line: string; readonly days: number }
+  | { readonly kind: 'below-zero'; readonly line: string; readonly days: number }
+  /** A date past the year 9999, or before the year 1: closed days that never end. */
+  | { readonly kind: 'off-calendar' }
   /** A sentence of the trade functions. */
   | { readonly kind: 'refused'; readonly says: string };
 
@@ -21,6 +24,10 @@ export function sayPlanFault(fault: Exclude<PlanFault, NoAmount>): string {
       return `The ${fault.what} of this order can never arrive: their supplier delivers only on days that are closed.`;
     case 'too-long':
       return `${fault.line} of ${fault.days} days is more than a hundred years.`;
+    case 'below-zero':
+      return `${fault.line} of ${fault.days} days: a wait cannot be below zero.`;
+    case 'off-calendar':
+      return 'The dates run off the calendar: look at the closed days and at the handover.';
     case 'refused':
       return fault.says;
   }

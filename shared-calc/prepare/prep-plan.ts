@@ -1,5 +1,5 @@
 import { addDays, daysBetween, type Day } from '#shared-calc/calendar/day.ts';
-import { nextOpen, previousOpen, type WorkCalendar } from '#shared-calc/calendar/work-calendar.ts';
+import { isOpen, nextOpen, previousOpen, type WorkCalendar } from '#shared-calc/calendar/work-calendar.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
 import { readyDate } from '#shared-calc/trade/ready-date.ts';
 import { careDates, type CareDate } from './care-calendar.ts';
@@ -23,6 +23,8 @@ export interface PrepPlan {
   readonly build: Day;
   readonly handover: Day;
   readonly wanted?: Day;
+  /** The handover is kept on a day on which the workshop is closed. */
+  readonly onClosedDay: boolean;
   /** Calendar days from the handover wanted to the one that can be kept. */
   readonly late: number;
   /** The chain that decides, in words: "plant quarantine". */
@@ -53,8 +55,13 @@ export function prepPlan(facts: PlanFacts, wish: PlanWish): Result<PrepPlan, Pla
   if (!deciding) return failed({ kind: 'refused', says: 'Nothing to wait for: the order has no size.' });
   const { chain } = deciding;
   const hardscape = stepOf('hardscape', backward);
+  const care = careDates(dates.handover, wish.calendar);
+  if (!allOnCalendar([...backward.flatMap(({ days }) => days), ...care.map(({ date }) => date)])) {
+    return failed({ kind: 'off-calendar' });
+  }
   return ok({
     ...dates,
+    onClosedDay: !isOpen(dates.handover, wish.calendar),
     ...(wish.handover !== undefined && { wanted: wish.handover }),
     because: chain.because,
     decides: { first: chain.first, ordered: chain.ordered, by: firstDay(deciding) },
@@ -63,8 +70,13 @@ export function prepPlan(facts: PlanFacts, wish: PlanWish): Result<PrepPlan, Pla
     ),
     ...(hardscape && { hardscape }),
     clientTank: facts.clientTank,
-    care: careDates(dates.handover, wish.calendar),
+    care,
   });
+}
+
+/** Years of four digits: only they compare in order as text. */
+function allOnCalendar(days: readonly Day[]): boolean {
+  return days.every((day) => /^\d{4}-/.test(day) && day >= '0001-01-01');
 }
 
 /** Chains by their place: two suppliers of a step would share a name. */

@@ -18,6 +18,20 @@ const months = [
 
 /** A day as it is spoken, without its year: `Friday 26 February`. */
 export function sayDay(day: Day): string {
+  return `${weekdays[weekdayOf(day) - 1]} ${dateWords(day)}`;
+}
+
+/** With its year: `Friday 26 February 2027`. */
+export function sayDate(day: Day): string {
+  return `${sayDay(day)} ${Number(day.slice(0, 4))}`;
+}
+
+/** Without its weekday: `26 February 2027`. */
+export function sayPlainDate(day: Day): string {
+  return `${dateWords(day)} ${Number(day.slice(0, 4))}`;
+}
+
+function dateWords(day: Day): string {
   const [, month = 1, date = 1] = day.split('-').map(Number);
-  return `${weekdays[weekdayOf(day) - 1]} ${date} ${months[month - 1]}`;
+  return `${date} ${months[month - 1]}`;
 }

@@ -1,6 +1,6 @@
 import type { Day } from '#shared-calc/calendar/day.ts';
 import type { PrepPlan } from './prep-plan.ts';
-import { sayDay } from './say-day.ts';
+import { sayDate, sayDay } from './say-day.ts';
 
 const ordered: Readonly<Record<PrepPlan['decides']['first'], string>> = {
   tank: 'Order the tank',
@@ -25,7 +25,12 @@ export function sayDecides({ decides, late }: PrepPlan, what: string): string {
 export function sayLate({ wanted, handover, late, because }: PrepPlan): string | undefined {
   if (wanted === undefined || late === 0) return undefined;
   const days = late === 1 ? '1 day' : `${late} days`;
-  return `${days} late because of ${because}: the handover moves from ${sayDay(wanted)} to ${sayDay(handover)}.`;
+  const [from, to] = [wanted, handover].map((day) => (sameYear(wanted, handover) ? sayDay(day) : sayDate(day)));
+  return `${days} late because of ${because}: the handover moves from ${from} to ${to}.`;
+}
+
+function sameYear(one: Day, other: Day): boolean {
+  return one.slice(0, 4) === other.slice(0, 4);
 }
 
 /** All that is worth saying about a plan today, the most pressing first. */
@@ -35,6 +40,7 @@ export function sayPlan(plan: PrepPlan, what: string, on: Day): readonly string[
   return [
     ...(late === undefined ? [] : [late]),
     sayDecides(plan, what),
+    ...(plan.onClosedDay ? [`${sayDay(plan.handover)}, the handover, is a closed day: who hands over?`] : []),
     ...(plan.clientTank && tank ? [`The tank comes from the client: it must be here by ${sayDay(tank.date)}.`] : []),
     ...gone(plan, on),
   ];

@@ -1,7 +1,13 @@
 import type { Workshop } from '#shared-calc/records/records.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
 import { leafTreatTime, type TreatmentPlan } from '#shared-calc/trade/leaf-treat-time.ts';
-import { suggestWay, treatmentWays, type LeafTreatment, type TreatmentWay } from '#shared-calc/trade/leaf-treatment.ts';
+import {
+  suggestWay,
+  treatmentWays,
+  type LeafTreatment,
+  type TreatmentAim,
+  type TreatmentWay,
+} from '#shared-calc/trade/leaf-treatment.ts';
 
 /** Leaves to treat and how; the vessel and its filling are the usual ones of the way where they are left out. */
 export type LeavesToTreat = Omit<LeafTreatment, 'altitudeM' | 'gaugeKpa'>;
@@ -11,6 +17,7 @@ export type TreatmentPlace = Pick<Workshop, 'altitudeM' | 'pressureKpa'>;
 
 /** A treatment as it goes in this workshop, or the sentence that says why it does not. */
 export function treatLeaves(leaves: LeavesToTreat, place: TreatmentPlace): Result<TreatmentPlan, string> {
+  if (place.pressureKpa < 0) return failed('The gauge cannot be below zero: there is no steam under pressure.');
   const plan = leafTreatTime({ ...leaves, altitudeM: place.altitudeM, gaugeKpa: place.pressureKpa });
   return 'refused' in plan ? failed(plan.refused) : ok(plan);
 }
@@ -23,14 +30,24 @@ export interface TriedWay {
 
 /** All ways side by side, each in its usual vessel, and the one suggested marked. `moistened`: 16 h before. */
 export function waysSideBySide(
-  leaves: Pick<LeavesToTreat, 'aim' | 'leavesL'> & { readonly moistened: boolean },
+  leaves: Pick<LeavesToTreat, 'aim' | 'leavesL' | 'ovenC'> & { readonly moistened: boolean },
   place: TreatmentPlace,
 ): readonly TriedWay[] {
-  const { aim, leavesL, moistened } = leaves;
-  const suggested = suggestWay(aim, moistened);
-  return treatmentWays.map((way) => ({
-    way,
-    plan: treatLeaves({ way, aim, leavesL }, place),
-    suggested: way === suggested,
-  }));
+  const { aim, leavesL, ovenC } = leaves;
+  const same = { aim, leavesL, ...(ovenC !== undefined && { ovenC }) };
+  return triedWays((way) => treatLeaves({ way, ...same }, place), leaves);
+}
+
+/**
+ * Each way as it goes, and the one suggested marked: the usual one for the aim; where it does not work here, such as
+ * boiling high up, the oven, whose 90 degC at the core is enough for dry leaves too, else steam.
+ */
+export function triedWays(
+  planOf: (way: TreatmentWay) => TriedWay['plan'],
+  { aim, moistened }: { readonly aim: TreatmentAim; readonly moistened: boolean },
+): readonly TriedWay[] {
+  const plans = new Map(treatmentWays.map((way) => [way, planOf(way)]));
+  const liked = [suggestWay(aim, moistened), 'bake', 'steam'] as const;
+  const suggested = liked.find((way) => plans.get(way)?.ok);
+  return [...plans].map(([way, plan]) => ({ way, plan, suggested: way === suggested }));
 }

@@ -7,7 +7,7 @@ const PLATE = "Vessel maker's plate";
 const TWO_THIRDS = 2 / 3;
 
 const collected: Caution = {
-  says: 'Collect only where nothing is sprayed and away from roads; no oleander, yew, laurel cherry, walnut or conifer.',
+  says: 'Collect only where the owner of the land allows it and nothing is sprayed, away from roads; no oleander, yew, laurel cherry, walnut or conifer.',
   decides: GROWER,
 };
 const clean: Caution = { says: 'Clean is enough: a living tank is not sterile.', decides: GROWER };

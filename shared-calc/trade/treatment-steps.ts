@@ -1,8 +1,9 @@
 import { comeUpMinutes } from './come-up-time.ts';
 import type { Refusal } from './first-refusal.ts';
+import { leafHeating } from './leaf-heating.ts';
 import { USUAL_GAUGE_KPA, USUAL_OVEN_C, type LeafTreatment } from './leaf-treatment.ts';
 import { sayPlain } from './say-plain.ts';
-import { CORE_BELOW_STEAM_K, steamHoldMinutes, WRAPPED_GOODS } from './steam-hold.ts';
+import { steamHoldMinutes, WRAPPED_GOODS } from './steam-hold.ts';
 import { steamTemperatureC } from './steam-temp.ts';
 import { refused } from './trade-function.ts';
 
@@ -18,12 +19,6 @@ export interface TreatmentSchedule {
   readonly reference: string;
 }
 
-const LEAVES_START_C = 20;
-const LAG = 1.4;
-/** Minutes for a ten-fold approach: a bag in steam, a deep dry tray in the oven; from memory, measure with a probe. */
-const TENFOLD_IN_STEAM = 12;
-const TENFOLD_IN_OVEN = 25;
-const BAKED_CORE_C = 90;
 const LEAST_BOIL_C = 90;
 const HOTTEST_OVEN_C = 120;
 
@@ -41,14 +36,7 @@ export function treatmentSteps(treatment: LeafTreatment): TreatmentSchedule | Re
 function steam(altitude: number, gauge: number): TreatmentSchedule | Refusal {
   const temperature = steamTemperatureC(altitude, gauge);
   if (typeof temperature !== 'number') return temperature;
-  const target = temperature - CORE_BELOW_STEAM_K;
-  const comeUp = comeUpMinutes({
-    tenfold: TENFOLD_IN_STEAM,
-    lag: LAG,
-    heat: temperature,
-    start: LEAVES_START_C,
-    target,
-  });
+  const comeUp = comeUpMinutes(leafHeating('steam', temperature));
   const hold = steamHoldMinutes(altitude, gauge);
   if (typeof comeUp !== 'number') return comeUp;
   if (typeof hold !== 'number') return hold;
@@ -66,13 +54,7 @@ function boil(altitude: number): TreatmentSchedule | Refusal {
 
 function bake(oven: number): TreatmentSchedule | Refusal {
   if (oven > HOTTEST_OVEN_C) return refused(`Leaves can scorch or catch fire; ${HOTTEST_OVEN_C} C is the limit here.`);
-  const comeUp = comeUpMinutes({
-    tenfold: TENFOLD_IN_OVEN,
-    lag: LAG,
-    heat: oven,
-    start: LEAVES_START_C,
-    target: BAKED_CORE_C,
-  });
+  const comeUp = comeUpMinutes(leafHeating('bake', oven));
   if (typeof comeUp !== 'number') return comeUp;
   const steps = [step('come up', comeUp), step('hold', 30), step('cool', 15)];
   return { steps, temperature: oven, reference: '30 min with the core at 90 degC (common practice)' };

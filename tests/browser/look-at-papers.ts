@@ -1,6 +1,7 @@
 import { spawnSync } from 'node:child_process';
 import { mkdirSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
+import { printCards } from './papers/print-cards.ts';
 import { servePapers, type ServedPapers } from './papers/served-papers.ts';
 
 /* Every printed page as PDF and as pictures, A4 and Letter, for eyes, in a folder git does not keep. */
@@ -36,6 +37,6 @@ async function print(served: ServedPapers, name: string, place: string): Promise
 mkdirSync(folder, { recursive: true });
 const served = await servePapers();
 for (const [name, place] of papers) await print(served, name, place);
-const complaints = served.complaints();
+const complaints = [...served.complaints(), ...(await printCards(folder))];
 await served.close();
 process.stdout.write(`${[`Papers are in ${folder}`, ...new Set(complaints)].join('\n')}\n`);

@@ -154,6 +154,7 @@ function boardTable(board: CultureBoard): string {
   const wanted = demands.map(({ date, animals }) => [date, String(animals)]);
   const starts = board.tubStarts.map((start, at) => [`tub ${at + 1}`, start]);
   return [
+    ...(wanted.length === 0 && flyStarts === 0 ? [`No build asks for ${kind.label}, and no flies are wanted.`] : []),
     ...(wanted.length > 0 ? [textTable(['build', `${kind.label} (${seedLineOf(kind)})`], wanted, [1]), ''] : []),
     ...(tubs > 0 ? [`tubs ${tubs}, spare ${spare}, start by ${startBy}, ${founders} animals to a tub`] : []),
     ...(starts.length > 0 ? [textTable(['', 'start by'], starts)] : []),

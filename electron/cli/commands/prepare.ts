@@ -1,4 +1,4 @@
-import { parseDay, type Day } from '#shared-calc/calendar/day.ts';
+import { parseDay, type Day, type DayFault } from '#shared-calc/calendar/day.ts';
 import { calendarOf } from '#shared-calc/prepare/calendar-of.ts';
 import { planFacts } from '#shared-calc/prepare/plan-facts.ts';
 import { sayPlanFault, type PlanFault } from '#shared-calc/prepare/plan-fault.ts';
@@ -66,10 +66,14 @@ export function readWish(given: Arguments, job: Job | undefined, records: Record
     const text = given.text(name);
     if (text === undefined) continue;
     const day = parseDay(text);
-    if (!day.ok) return failed(`--${name} ${text}: write the day as 2027-04-28.`);
+    if (!day.ok) return failed(`--${name} ${text}: ${sayNoDay(day.fault)}`);
     days[name] = day.value;
   }
   return ok({ ...daysOf(job), on: today(), calendar: calendarOf(records), ...days });
+}
+
+function sayNoDay({ why }: DayFault): string {
+  return why === 'form' ? 'write the day as 2027-04-28.' : 'there is no such day.';
 }
 
 function daysOf(job: Job | undefined): Pick<PlanWish, 'handover' | 'deposit'> {

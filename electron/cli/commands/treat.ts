@@ -23,7 +23,7 @@ import { bookOption, withBook } from '#electron/cli/with-book.ts';
 export const treatCommand: Command = {
   name: 'treat',
   usage:
-    'treat --leaves "43.51 L" --aim clean|sterile [--way steam|boil|bake] [--vessel "21 L"] [--fill 0.6] [--altitude "650 m"] [--moistened]: leaf treatment',
+    'treat --leaves "43.51 L" --aim clean|sterile [--way steam|boil|bake] [--vessel "21 L"] [--fill 0.6] [--altitude "650 m"] [--gauge "15 psi"] [--oven "105 degC"] [--moistened]: leaf treatment',
   options: {
     ...bookOption,
     leaves: 'text',
@@ -32,6 +32,8 @@ export const treatCommand: Command = {
     vessel: 'text',
     fill: 'text',
     altitude: 'text',
+    gauge: 'text',
+    oven: 'text',
     moistened: 'flag',
   },
   misuse,
@@ -66,17 +68,25 @@ interface Asked {
   readonly place: TreatmentPlace;
 }
 
-const figureUnits = { leaves: 'L', vessel: 'L', fill: 'share', altitude: 'm' } as const;
+const figureUnits = { leaves: 'L', vessel: 'L', fill: 'share', altitude: 'm', gauge: 'kPa', oven: 'degC' } as const;
 type FigureName = keyof typeof figureUnits;
 
-function readAsked(given: Arguments, place: TreatmentPlace): Result<Asked, string> {
-  const figures: Partial<Record<FigureName, number>> = {};
+type Figures = Partial<Record<FigureName, number>>;
+
+function readFigures(given: Arguments): Result<Figures, string> {
+  const figures: Figures = {};
   for (const name of Object.keys(figureUnits) as FigureName[]) {
     const figure = readOption(given, name, figureUnits[name]);
     if (!figure.ok) return figure;
     if (figure.value !== undefined) figures[name] = figure.value;
   }
-  const { leaves = 0, vessel, fill, altitude = place.altitudeM } = figures;
+  return ok(figures);
+}
+
+function readAsked(given: Arguments, place: TreatmentPlace): Result<Asked, string> {
+  const figures = readFigures(given);
+  if (!figures.ok) return figures;
+  const { leaves = 0, vessel, fill, altitude = place.altitudeM, gauge = place.pressureKpa, oven } = figures.value;
   return ok({
     leaves: {
       way: treatmentWays.find((way) => way === given.text('way')) ?? 'steam',
@@ -84,8 +94,9 @@ function readAsked(given: Arguments, place: TreatmentPlace): Result<Asked, strin
       leavesL: leaves,
       ...(vessel !== undefined && { vesselL: vessel }),
       ...(fill !== undefined && { fill }),
+      ...(oven !== undefined && { ovenC: oven }),
     },
-    place: { ...place, altitudeM: altitude },
+    place: { altitudeM: altitude, pressureKpa: gauge },
   });
 }
 

@@ -121,7 +121,7 @@ function treatmentPaper({ desk, context, job }: PartView): JSX.Element {
   return (
     <TreatmentPaper
       letterhead={letterheadOf(workshop)}
-      what={`${writeNumber(leavesL, 2, { decimalComma })} L of leaves, ${wayWords[chosen.way]}, ${aim}`}
+      what={`${writeNumber(leavesL, 2, { decimalComma })} L of leaves, ${wayWords[chosen.way]}, aim ${aim}`}
       at={`${writeNumber(plan.temperature, 2, { decimalComma })} °C at ${altitudeM} m; ${plan.batches} ${plan.batches === 1 ? 'batch' : 'batches'} of ${plan.batchMinutes} min`}
       card={treatmentCard(chosen.way, plan)}
     />

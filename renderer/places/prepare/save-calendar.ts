@@ -1,5 +1,5 @@
 import { saveText } from '#renderer/store/save-text.ts';
-import { fileName } from '#renderer/print/save-text.ts';
+import { fileName } from '#renderer/print/file-name.ts';
 import { calendarFile, type CalendarEntry } from '#shared-calc/papers/calendar-file.ts';
 import { soonestRounds } from '#shared-calc/papers/care-card.ts';
 import { planEntries } from '#shared-calc/papers/plan-calendar.ts';

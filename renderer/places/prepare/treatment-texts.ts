@@ -1,8 +1,7 @@
 import { readMeasure } from '#shared-calc/papers/read-measure.ts';
-import { treatLeaves, type TreatmentPlace } from '#shared-calc/prepare/treat-leaves.ts';
+import { treatLeaves, triedWays, type TreatmentPlace, type TriedWay } from '#shared-calc/prepare/treat-leaves.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
-import type { TreatmentPlan } from '#shared-calc/trade/leaf-treat-time.ts';
-import { suggestWay, treatmentWays, type TreatmentAim, type TreatmentWay } from '#shared-calc/trade/leaf-treatment.ts';
+import type { TreatmentAim, TreatmentWay } from '#shared-calc/trade/leaf-treatment.ts';
 
 /** A treatment as it is typed; a vessel that is left empty is the usual one of the way. */
 export interface TreatmentTexts {
@@ -30,18 +29,12 @@ export const noTreatment: TreatmentTexts = {
   way: undefined,
 };
 
-export interface TriedTreatment {
-  readonly way: TreatmentWay;
-  readonly plan: Result<TreatmentPlan, string>;
-  readonly suggested: boolean;
-}
-
 export interface AskedTreatment {
   readonly leavesL: number;
   readonly aim: TreatmentAim;
-  readonly ways: readonly TriedTreatment[];
+  readonly ways: readonly TriedWay[];
   /** The way that is looked at. */
-  readonly chosen: TriedTreatment;
+  readonly chosen: TriedWay;
 }
 
 interface Terms {
@@ -57,16 +50,16 @@ export function askTreatment(texts: TreatmentTexts, terms: Terms): Result<AskedT
   if (!leavesL.ok) return leavesL;
   const loads = readLoads(texts, terms.decimalComma);
   if (!loads.ok) return loads;
-  const suggested = suggestWay(texts.aim, texts.moistened);
-  const ways = treatmentWays.map((way): TriedTreatment => ({
-    way,
-    plan: treatLeaves(
-      { way, aim: texts.aim, leavesL: leavesL.value, ...loads.value[way === 'bake' ? 'oven' : 'pot'] },
-      terms.place,
-    ),
-    suggested: way === suggested,
-  }));
-  const chosen = ways.find(({ way }) => way === (texts.way ?? suggested));
+  const ways = triedWays(
+    (way) =>
+      treatLeaves(
+        { way, aim: texts.aim, leavesL: leavesL.value, ...loads.value[way === 'bake' ? 'oven' : 'pot'] },
+        terms.place,
+      ),
+    texts,
+  );
+  const chosen =
+    ways.find(({ way, suggested }) => (texts.way === undefined ? suggested : way === texts.way)) ?? ways[0];
   return chosen ? ok({ leavesL: leavesL.value, aim: texts.aim, ways, chosen }) : failed('Choose a way.');
 }
 

@@ -66,7 +66,7 @@ describe('watchCards', () => {
     expect([card?.hours[0], card?.hours.at(-1), card?.band]).toEqual([
       0,
       72,
-      { lowestC: 18, highestC: 27, driest: 80, dampest: 100 },
+      { lowestC: 18, highestC: 27, driest: 75, dampest: 95 },
     ]);
     expect(card?.expected).toEqual([
       'On the hottest day the recipe expects 26.75\u00a0degC in the tank. Could be nearly double; no sun counted; the watch reading decides.',

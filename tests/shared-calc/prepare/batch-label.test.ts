@@ -22,17 +22,18 @@ const batch: TreatmentBatch = {
 describe('batchLabel', () => {
   test('the bag says what leaves, where from, when, how and how hot', () => {
     expect(batchLabel(batch, demoRecords())).toEqual([
-      'Small oak leaves, dry, 12.6 L loose',
+      'Small oak leaves, dry',
+      '12.6 L loose',
       'Collected: Withy copse, east side',
-      'Treated 2027-04-06: baked, clean',
+      'Treated 6 April 2027: baked, aim clean',
       'Core: 97 degC at its hottest',
     ]);
   });
 
   test('what was not written down is said to be missing', () => {
-    expect(batchLabel({ ...batch, collectedAt: '', log: [], note: 'top shelf' }, demoRecords()).slice(1)).toEqual([
+    expect(batchLabel({ ...batch, collectedAt: '', log: [], note: 'top shelf' }, demoRecords()).slice(2)).toEqual([
       'Collected: not written down',
-      'Treated 2027-04-06: baked, clean',
+      'Treated 6 April 2027: baked, aim clean',
       'Core: not measured',
       'top shelf',
     ]);

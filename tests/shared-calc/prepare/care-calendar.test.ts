@@ -1,5 +1,8 @@
+import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { careDates, careRounds, drainEvery, lampDue } from '#shared-calc/prepare/care-calendar.ts';
+import { drainFillDays } from '#shared-calc/trade/drain-fill-days.ts';
+import { mistDaily } from '#shared-calc/trade/mist-daily.ts';
 import { mondayToFriday } from './demo-plan.ts';
 
 describe('careDates', () => {
@@ -26,6 +29,29 @@ describe('drainEvery', () => {
     [0.4, 1],
   ])('%d days to fill: drain every %d days', (days, every) => {
     expect(drainEvery(days)).toBe(every);
+  });
+});
+
+describe('the drain interval', () => {
+  const figure = (min: number, max: number) => fc.double({ min, max, noNaN: true });
+
+  test('more mist never lengthens it, and a drier room never shortens it', () => {
+    fc.assert(
+      fc.property(
+        fc.record({ nozzles: fc.integer({ min: 1, max: 4 }), seconds: figure(1, 60), cycles: figure(1, 12) }),
+        fc.record({ seconds: figure(0, 30), cycles: figure(0, 6), lost: figure(0, 200) }),
+        figure(0.1, 30),
+        (mist, more, room) => {
+          const every = (seconds: number, cycles: number, lost: number) => {
+            const misted = Number(mistDaily.compute([mist.nozzles, 90, 550, 550, seconds, cycles]));
+            return drainEvery(Number(drainFillDays.compute([room, misted, lost])));
+          };
+          const now = every(mist.seconds, mist.cycles, 50);
+          expect(every(mist.seconds + more.seconds, mist.cycles + more.cycles, 50)).toBeLessThanOrEqual(now);
+          expect(every(mist.seconds, mist.cycles, 50 + more.lost)).toBeGreaterThanOrEqual(now);
+        },
+      ),
+    );
   });
 });
 

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { checkSheet, type CheckSheet, type Mend } from '#shared-calc/prepare/mends.ts';
+import { orderSums } from '#shared-calc/bench/order-sums.ts';
 import { sayMend } from '#shared-calc/prepare/say-mend.ts';
 import { displayOf } from '#shared-calc/records/display-of.ts';
 import { workshopOf } from '#shared-calc/records/workshop-of.ts';
@@ -129,6 +130,42 @@ describe('checkSheet', () => {
     expect(sheet.rows.length).toBe(20);
     expect(sheet.rows.filter(({ holds, mends }) => holds === true && mends.length > 0)).toEqual([]);
   });
+
+  const trials: readonly (readonly [tank: string, job: Readonly<Record<string, string>>])[] = [
+    ['T03', { shelf_rating: '30 kg', kit: 'show' }],
+    ['T05', { cover_vent: '0 mm', mist_cycles: '6 each/d' }],
+    ['T07', scenario7],
+    ['T10', { room_summer: '25 degC', screen_under_lamps: 'yes', litter: '10 mm' }],
+  ];
+
+  test.each(trials)(
+    '%s with %j: each mend does to check and price what it says, worked on a bench of its own',
+    (tank, job) => {
+      const workedWith = (changes: Mend['changes'], check: string) => {
+        const locals = Object.fromEntries(changes.map(({ line, text }) => [line, text]));
+        const bench = demoBench({ sizes: [tank], job, locals: { [tank]: locals } }, records);
+        const sums = orderSums(bench, [tank], demoPricing(records));
+        const holds = bench.box(tank, check).value === true;
+        bench.close();
+        if (!sums.ok) throw new Error(sums.fault.kind);
+        return { holds, cost: sums.value.quote.costCoins, price: sums.value.quote.netCoins };
+      };
+      const mends = sheetOf(tank, job).rows.flatMap(({ line, mends: some }) =>
+        some.map((mend) => [line.name, mend] as const),
+      );
+      expect(mends.length).toBeGreaterThan(0);
+      for (const [check, mend] of mends) {
+        const [before, after] = [workedWith([], check), workedWith(mend.changes, check)];
+        expect([check, mend.says, mend.holds, mend.savesCostCoins, mend.savesPriceCoins]).toEqual([
+          check,
+          mend.says,
+          after.holds,
+          before.cost - after.cost,
+          before.price - after.price,
+        ]);
+      }
+    },
+  );
 
   test('the bench itself is left as it was', () => {
     const bench = demoBench({ sizes: ['T07'], job: scenario7 }, records);

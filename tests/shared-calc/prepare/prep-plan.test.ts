@@ -164,6 +164,22 @@ describe('prepPlan', () => {
     ]);
   });
 
+  test('a workshop that is closed to the end of its calendar has no plan, and it is said so', () => {
+    const calendar = { openWeekdays: [1, 2, 3, 4, 5], closed: [{ from: '2027-01-05', to: '9999-12-31' }] };
+    expect(prepPlan(facts, { on: '2027-01-04', calendar })).toEqual({ ok: false, fault: { kind: 'off-calendar' } });
+  });
+
+  test('closed for the whole of 2027: what is ordered on its first day is built in 2028', () => {
+    // From Mon 3 Jan 2028: ten working days are Fri 14, glued Mon 17, cured Mon 24.
+    const calendar = { openWeekdays: [1, 2, 3, 4, 5], closed: [{ from: '2027-01-01', to: '2027-12-31' }] };
+    const plan = planned(facts, { on: '2027-01-01', calendar });
+    expect([plan.build, stepDates(plan)['panel'], stepDates(plan)['tank']?.[0]]).toEqual([
+      '2028-01-24',
+      ['2028-01-17'],
+      '2028-01-14',
+    ]);
+  });
+
   test('a supplier who comes only on days that are closed is refused, and which goods it is about is told', () => {
     const media = [{ leadDays: 3, weekdays: [7] }];
     const plan = prepPlan(

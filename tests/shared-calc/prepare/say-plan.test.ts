@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { sayPlan } from '#shared-calc/prepare/say-plan.ts';
-import { sayDay } from '#shared-calc/prepare/say-day.ts';
+import { sayDate, sayDay, sayPlainDate } from '#shared-calc/prepare/say-day.ts';
 import { demoPlan, mondayToFriday } from './demo-plan.ts';
 
 const wish = { handover: '2027-04-28', calendar: mondayToFriday };
@@ -12,6 +12,15 @@ describe('sayDay', () => {
     ['2027-08-01', 'Sunday 1 August'],
   ])('%s is %s', (day, said) => {
     expect(sayDay(day)).toBe(said);
+  });
+});
+
+describe('sayDate', () => {
+  test('a year stands behind the day, and on a label the weekday is left out', () => {
+    expect([sayDate('2027-02-26'), sayPlainDate('2027-02-26')]).toEqual([
+      'Friday 26 February 2027',
+      '26 February 2027',
+    ]);
   });
 });
 
@@ -41,6 +50,13 @@ describe('sayPlan', () => {
         'Ordered? The last day to order plants was Friday 26 February.',
       ],
     ]);
+  });
+
+  test('a handover that moves into another year is told with both years', () => {
+    const plan = demoPlan({}, { handover: '2026-12-30', calendar: mondayToFriday });
+    expect(sayPlan(plan, 'the library', '2026-11-25')[0]).toMatch(
+      /the handover moves from Wednesday 30 December 2026 to \w+ \d+ January 2027\.$/,
+    );
   });
 
   test('a late plan says how late and why first', () => {

@@ -50,6 +50,16 @@ describe('treatLeaves', () => {
     ]);
   });
 
+  test('the way suggested is always one that works here, at any height at which one does', () => {
+    const height = fc.double({ min: -400, max: 5000, noNaN: true });
+    fc.assert(
+      fc.property(height, fc.boolean(), fc.constantFrom('clean', 'sterile'), (altitudeM, moistened, aim) => {
+        const ways = waysSideBySide({ aim, leavesL: 20, moistened }, { ...place, altitudeM });
+        expect(ways.filter(({ suggested }) => suggested).map(({ plan }) => plan.ok)).toEqual([true]);
+      }),
+    );
+  });
+
   test('each way brings its own cautions, and who decides', () => {
     const cautions = waysSideBySide({ aim: 'clean', leavesL: 10, moistened: false }, place).map(({ plan }) =>
       plan.ok ? plan.value.cautions.map(({ decides }) => decides) : [],

@@ -17,7 +17,7 @@ describe('treatmentCautions', () => {
       { says: 'Moisten the leaves 16 h before; dry ones need up to 20 C more.', decides: 'Grower' },
       { says: 'Clean is enough: a living tank is not sterile.', decides: 'Grower' },
       {
-        says: 'Collect only where nothing is sprayed and away from roads; no oleander, yew, laurel cherry, walnut or conifer.',
+        says: 'Collect only where the owner of the land allows it and nothing is sprayed, away from roads; no oleander, yew, laurel cherry, walnut or conifer.',
         decides: 'Grower',
       },
     ]);

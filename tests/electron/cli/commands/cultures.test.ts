@@ -67,6 +67,12 @@ describe('cultures', () => {
     expect(table).toContain('White springtail for Monday 28 June: a tub started today is ready on Wednesday 30 June');
   });
 
+  test('no build and no flies: it is said that nothing is asked for', async () => {
+    expect(await tableOf(culturesCommand, '--book', book(), '--builds', builds('none.csv'))).toBe(
+      'No build asks for White springtail, and no flies are wanted.',
+    );
+  });
+
   test('every row that cannot be read is named, and nothing is worked', async () => {
     const file = builds('wrong.csv', '2027-06-31,T07,2', '2027-07-05,T3,3', '2027-07-19,T08,0');
     expect(await cultures('--builds', file)).toEqual({

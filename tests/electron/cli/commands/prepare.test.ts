@@ -47,6 +47,20 @@ describe('prepare', () => {
     ]);
   });
 
+  test('a deposit after the handover wanted: 92 days late, and a handover on a Saturday is asked about', async () => {
+    // Tue 1 Jun + 4 working days is Mon 7 Jun; Tue 8 Jun + 30 d is Thu 8 Jul, + 21 d Thu 29 Jul.
+    expect(await prepare(...wanted, '--deposit', '2027-06-01')).toMatchObject({
+      build: '2027-07-08',
+      handover: '2027-07-29',
+      late: 92,
+    });
+    const saturday = ['--sizes', 'T05', '--handover', '2027-05-01', '--on', '2026-11-25'];
+    expect(await prepare(...saturday)).toMatchObject({ build: '2027-04-09', handover: '2027-05-01', late: 0 });
+    expect(await tableOf(prepareCommand, '--book', book(), ...saturday)).toContain(
+      'Saturday 1 May, the handover, is a closed day: who hands over?',
+    );
+  });
+
   test('values set on the command line count: no settle-in builds on the day of the handover', async () => {
     expect(await prepare(...wanted, '--set', 'settle_in=0')).toMatchObject({ build: '2027-04-28' });
   });
@@ -62,8 +76,14 @@ describe('prepare', () => {
 
   test.each([
     [['--sizes', 'T05', '--handover', '28 April'], 1, '--handover 28 April: write the day as 2027-04-28.'],
-    [['--sizes', 'T05', '--handover', '2027-02-30'], 1, '--handover 2027-02-30: write the day as 2027-04-28.'],
+    [['--sizes', 'T05', '--handover', '2027-02-30'], 1, '--handover 2027-02-30: there is no such day.'],
     [['--sizes', 'T05', '--handovr', '2027-04-28'], 2, 'Unknown option --handovr. Did you mean --handover?'],
+    [['--sizes', 'T05', '--set', 'settle_in=-3'], 1, 'settle_in of -3 days: a wait cannot be below zero.'],
+    [
+      ['--sizes', 'T05', '--on', '9999-12-01'],
+      1,
+      'The dates run off the calendar: look at the closed days and at the handover.',
+    ],
     [['--sizes', 'T05', '--set', 'settle_in='], 1, 'T05, settle_in: Needs a figure: settle_in.'],
   ])('%j ends with %d and says why', async (argv, code, says) => {
     expect(await prepare(...argv)).toEqual({ code, says: [says] });

@@ -24,9 +24,10 @@ describe('newBatch', () => {
     expect([batch.id, batchLabel(batch, after)]).toEqual([
       'TB-001',
       [
-        'Small oak leaves, dry, 10.88 L loose',
+        'Small oak leaves, dry',
+        '10.88 L loose',
         'Collected: Fern Hill wood',
-        'Treated 2027-03-01: baked, clean',
+        'Treated 1 March 2027: baked, aim clean',
         'Core: not measured',
         'moistened 16 h before; dry year',
       ],
@@ -51,7 +52,7 @@ describe('withLog', () => {
     const { batch, after } = made();
     const done = withLog(batch, 'min\tdegC\n0\t20\n30\t85.5\n60\t92');
     const logged = done.ok ? applyChange(after, done.value).treatmentBatch.get(batch.id) : undefined;
-    expect([logged?.log, logged && batchLabel(logged, after)[3]]).toEqual([
+    expect([logged?.log, logged && batchLabel(logged, after)[4]]).toEqual([
       [
         [0, 20],
         [30, 85.5],

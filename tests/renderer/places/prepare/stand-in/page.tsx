@@ -78,5 +78,6 @@ mountPage({
   lineActs: { undo, redo: () => undefined },
   keys: [['F1', 'keys']],
   nextFlag: () => undefined,
+  refuse: () => undefined,
   place: (route) => places[route.place]?.(route) ?? elsewhere,
 });

@@ -1,0 +1,82 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import path from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { describe, expect, test } from 'vitest';
+
+/*
+ * Whatever the program says, it promises nothing about health, law or structure. Every sentence that stands in a source
+ * or in the demo is read, and each that has one of these words must be on the list below: it warns, or names a thing.
+ */
+
+const root = fileURLToPath(new URL('../..', import.meta.url));
+const promises =
+  /\b(?:safe|safely|safety|sterile|sterilis\w+|legal|legally|lawful|guarantee\w*|harmless|fool-?proof|beginner-proof|self-cleaning|maintenance-free)\b/i;
+
+const warnsOrNames: ReadonlySet<string> = new Set([
+  'Building water-safety person in public lobbies',
+  "Clean is enough: a living tank is not sterile, and a bake does not sterilise. Never promise 'sterile' on a quote.",
+  "Clean is enough: a living tank is not sterile. Never promise 'sterile' on a quote.",
+  'Clean is enough: a living tank is not sterile.',
+  "Never promise 'sterile' on a quote.",
+  'Pond-safe foam 750 mL',
+  'Product safety sheet; occupational doctor if wheezing',
+  'Safety sheet',
+  'Say what for: --aim clean, or --aim sterile.',
+  'Small children or a public room: harmless plants are chosen.',
+  'clean is enough: a living tank is not sterile',
+  'steam, sterile, 43.51 L, vessel 21 L, fill 0.6, 650 m, 15 psi',
+  'sterile or clean',
+  'sterile, by steam only',
+  'way (steam, boil or bake), aim (clean or sterile), litres of leaves, vessel, fill, altitude, gauge or oven',
+  '… cleans and does not sterilise; only pressure steam does.',
+  'Product safety sheet',
+  "Water supplier's report; building water-safety person in public lobbies",
+  'cap of 14 days: OSHA and water-safety guidance',
+]);
+
+describe('words that promise', () => {
+  test('stand in no sentence but those that warn, or name a thing', () => {
+    const found = new Set(sources().flatMap((file) => sentencesOf(file).filter((each) => promises.test(each))));
+    expect([...found].filter((each) => !warnsOrNames.has(each) && !each.startsWith('treat --leaves '))).toEqual([]);
+  });
+
+  test('a sentence in any sort of quotes, and on a line of the page by itself, is read', () => {
+    const text = [
+      "const a = 'is it safe';",
+      'const b = "is it \'legal\'";',
+      'const c = `quite sterile`;',
+      '  Guaranteed for a year',
+      '<p>harmless it is</p>',
+    ];
+    expect(text.flatMap(sentencesIn).filter((each) => promises.test(each)).length).toBe(5);
+  });
+});
+
+function sources(): readonly string[] {
+  return ['shared-calc', 'renderer', 'electron', 'fixtures/demo'].flatMap((folder) =>
+    readdirSync(path.join(root, folder), { recursive: true, withFileTypes: true })
+      .filter((entry) => entry.isFile() && /\.(?:tsx?|json)$/.test(entry.name))
+      .map((entry) => path.join(entry.parentPath, entry.name))
+      .filter((file) => !file.includes(`${path.sep}dist${path.sep}`)),
+  );
+}
+
+function sentencesOf(file: string): readonly string[] {
+  return sentencesIn(readFileSync(file, 'utf8'));
+}
+
+/** Words in quotes, between tags, or on a line of their own, of two words or more; comments are not shown to anybody. */
+function sentencesIn(text: string): readonly string[] {
+  const code = text.replaceAll(/\/\*[\s\S]*?\*\//g, '').replaceAll(/(^|\s)\/\/.*$/gm, '');
+  const said =
+    /'((?:[^'\\\n]|\\.)*)'|"((?:[^"\\\n]|\\.)*)"|`((?:[^`\\]|\\.)*)`|>([^<>{}=;]+)<|^\s+([A-Z][^;={}()<>]*)$/gm;
+  return [...code.matchAll(said)]
+    .map((match) => match.slice(1).find((each) => each !== undefined) ?? '')
+    .map((each) =>
+      each
+        .replaceAll(/\$\{[^}]*\}/g, '…')
+        .replaceAll("\\'", "'")
+        .trim(),
+    )
+    .filter((each) => /\s/.test(each));
+}

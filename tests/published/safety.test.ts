@@ -1,0 +1,92 @@
+import { describe, expect, test } from 'vitest';
+import { stepCautions } from '#shared-calc/prepare/cautions.ts';
+import { treatLeaves } from '#shared-calc/prepare/treat-leaves.ts';
+import { floorPressure } from '#shared-calc/trade/floor-pressure.ts';
+
+const place = { altitudeM: 0, pressureKpa: 103.421 };
+
+function cautionOf(step: string): string {
+  return stepCautions.find((each) => each.step === step)?.caution ?? '';
+}
+
+describe('floor loads, IRC Table R301.5', () => {
+  // 40 lb/ft2 in rooms, 30 in sleeping rooms; worked with 1 lb/ft2 = 4.88242763638 kg/m2
+  test.each([
+    { pounds: 40, kPa: 1.915, kg: 195.3 },
+    { pounds: 30, kPa: 1.436, kg: 146.5 },
+  ])('$pounds lb/ft2 are $kPa kN/m2, $kg kg a square metre', ({ pounds, kPa, kg }) => {
+    expect(pounds * 4.88242763638).toBeCloseTo(kg, 1);
+    expect(floorPressure.compute([pounds * 4.88242763638, 1])).toBeCloseTo(kPa, 3);
+  });
+
+  test('a load over the room is no limit under one stand, and the survey says whose word counts', () => {
+    expect(stepCautions.find(({ step }) => step === 'survey')?.decides).toBe(
+      'Building owner; structural engineer above the shelf plate',
+    );
+  });
+});
+
+describe('ovens', () => {
+  // Fletcher et al. 2007: single leaves of eight species ignite at 227 to 453 degC on average;
+  // Thermochimica Acta 390:83-91, 2002: volatiles leave at 120 to 160 degC
+  test('no bake is planned at or over what drives volatiles off, 107 K below the first ignition', () => {
+    const bake = (ovenC: number) => treatLeaves({ way: 'bake', aim: 'clean', leavesL: 10, ovenC }, place).ok;
+    expect([bake(105), bake(120), bake(120.1), bake(227)]).toEqual([true, true, false, false]);
+  });
+
+  test('the usual oven stands within the advised 93 to 110 degC', () => {
+    const plan = treatLeaves({ way: 'bake', aim: 'clean', leavesL: 10 }, place);
+    expect(plan.ok && plan.value.temperature).toBe(105);
+  });
+
+  test('a bake is attended', () => {
+    expect(cautionOf('leaves and wood')).toContain('Bake attended');
+  });
+});
+
+describe('pressure vessels, PNW 421 and the USDA bulletin on canning', () => {
+  test('ten minutes of venting stand before the core comes up', () => {
+    const plan = treatLeaves({ way: 'steam', aim: 'sterile', leavesL: 10 }, place);
+    expect(plan.ok && plan.value.steps.slice(0, 3).map(({ name, minutes }) => [name, minutes])).toEqual([
+      ['heat', 15],
+      ['vent', 10],
+      ['come up', 26],
+    ]);
+  });
+
+  test.each([
+    'two thirds full at most',
+    'Vent 10 min',
+    'valve checked yearly',
+    'never force it open',
+    'open only at zero gauge',
+  ])('the card says: %s', (words) => {
+    expect(cautionOf('steam')).toContain(words);
+  });
+});
+
+describe('what the cautions take from standards and public bodies', () => {
+  test.each([
+    [
+      '29 CFR 1910.1053: silica, wet it and never sweep dry',
+      'clay, charcoal, bark dust',
+      ['29 CFR 1910.1053', 'wet it first', 'never sweep dry'],
+    ],
+    [
+      'CDC: under-fives, over-65s, weak immunity',
+      'enquiry',
+      ['under-fives', 'over 65', 'weak immunity', 'Wash hands', 'CDC'],
+    ],
+    [
+      'CDC: not in kitchens or where food is made',
+      'hands',
+      ['Never clean or drain in a kitchen or where food is made', 'wash with soap'],
+    ],
+    ['residual-current protection of 30 mA or less, drip loops', 'electrics', ['30 mA or less', 'drip loops']],
+    ['warm aerosol water: 20 to 45 degC', 'reservoir', ['every 14 days', '20 to 45 degC']],
+    ['collecting: the owner is asked', 'leaves and wood', ['owner of the land']],
+    ['media, plants and animals are not dumped outdoors', 'microfauna', ['Never release outdoors']],
+  ] as const)('%s', (_source, step, words) => {
+    expect(words.filter((each) => !cautionOf(step).includes(each))).toEqual([]);
+  });
+});
