@@ -12,6 +12,7 @@ const kindWords: Readonly<Partial<Record<RecordKind, string>>> = {
   closedDay: 'closed day',
   localValue: 'local value',
   stockEntry: 'stock entry',
+  packChoice: 'choice of packs',
   issuedQuote: 'issued quote',
   quoteLine: 'quote line',
   treatmentBatch: 'treatment batch',

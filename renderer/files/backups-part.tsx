@@ -7,6 +7,9 @@ import { SheetFoot } from './sheet-foot.tsx';
 type Backups = Output<'file.backups'>['backups'];
 type Preview = Output<'file.previewBackup'>;
 
+const noBackup = 'There is no backup yet. One is made on the first edit of each day.';
+const chooseDay = 'Choose a day to see what bringing it back would change.';
+
 /** The dated backups, what bringing one back would change, and the act itself, which *Undo* takes back. */
 export function BackupsPart({ hands, done }: FilePart) {
   const [backups, setBackups] = useState<Backups>();
@@ -34,7 +37,7 @@ export function BackupsPart({ hands, done }: FilePart) {
   };
   return (
     <>
-      {backups?.length === 0 && <p class="hint">There is no backup yet. One is made on the first edit of each day.</p>}
+      {backups && <p class="hint">{backups.length === 0 ? noBackup : chooseDay}</p>}
       <ul class="recent">
         {backups?.map(({ file, day, bytes }) => (
           <li key={file}>

@@ -18,6 +18,7 @@ const words: Readonly<Record<string, string>> = {
   size: 'sizes',
   localValue: 'local values',
   stockEntry: 'entries of the store',
+  packChoice: 'packs chosen by hand',
   issuedQuote: 'issued quotes',
   quoteLine: 'lines for a job alone',
   treatmentBatch: 'treatments',

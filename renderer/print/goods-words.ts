@@ -31,13 +31,3 @@ export function packsWords({ sale, unit, packs }: PacksTaken, display: Display):
     unit === 'each' && amount === 1 ? String(count) : `${count} × ${packWords(amount, unit, display)}`;
   return packs.map(say).join(', ');
 }
-
-/** A line of an order as it is read on paper: `1 x 1 each` as `1`, `0.25 m2` as `0.25 m²`. */
-export function orderWords(what: string): string {
-  return what
-    .replace(/^(\d+) x 1 each$/, '$1')
-    .replace(/^(\d+) x ([\d.]+) each$/, '$1 × pack of $2')
-    .replace(/^([\d.]+) each$/, '$1')
-    .replace(/^([\d.]+) m2$/, (_, area: string) => `${writeNumber(Number(area), 4, { group: false })} m²`)
-    .replaceAll(' x ', ' × ');
-}

@@ -37,14 +37,14 @@ export function OptionsPaper(parts: OptionsPaperParts) {
           ]}
         />
       </section>
-      <DrawnSizes sizes={drawings} />
-      {rows.map((some) => (
-        <OptionsTable key={some[0]?.size} options={some} display={display} />
-      ))}
       <p>
         Each size is priced as if it were chosen alone, tax included. The earliest handover counts from a deposit that
         comes in today. This page is no quote: the size that is chosen is quoted for itself.
       </p>
+      <DrawnSizes sizes={drawings} />
+      {rows.map((some) => (
+        <OptionsTable key={some[0]?.size} options={some} display={display} />
+      ))}
     </Paper>
   );
 }
@@ -93,6 +93,9 @@ const unknown = 'not known yet';
 /** What a client chooses by. */
 function optionRows(display: Display): readonly OptionRow[] {
   const money = (text: string | undefined) => (text === undefined ? unknown : paperMoney(text, display));
+  /** Beside what it is for, where the workshop has what is paid. */
+  const cost = (text: string | undefined) =>
+    text === undefined ? '' : `, ${paperMoney(text, display)}\u00a0${display.currency}`;
   const figure = (value: number | undefined, unit: string) =>
     value === undefined ? unknown : `${paperFigure(value, 1, display)}\u00a0${unit}`.trimEnd();
   return [
@@ -104,8 +107,14 @@ function optionRows(display: Display): readonly OptionRow[] {
     },
     { label: 'Weight of one, filled', say: ({ weightKg }) => figure(weightKg, 'kg') },
     { label: 'Plants in one', say: ({ plants }) => figure(plants, '') },
-    { label: 'Lamps and fan, a month', say: ({ kWhPerMonth }) => figure(kWhPerMonth, 'kWh') },
-    { label: 'Water, a month', say: ({ waterLPerMonth }) => figure(waterLPerMonth, 'L') },
+    {
+      label: 'Lamps and fan, a month',
+      say: ({ kWhPerMonth, powerCostPerMonth }) => `${figure(kWhPerMonth, 'kWh')}${cost(powerCostPerMonth)}`,
+    },
+    {
+      label: 'Water, a month',
+      say: ({ waterLPerMonth, waterCostPerMonth }) => `${figure(waterLPerMonth, 'L')}${cost(waterCostPerMonth)}`,
+    },
     { label: 'Our visits in the first year', say: ({ careVisits }) => figure(careVisits, '') },
     { label: 'Draining', say: ({ drain }) => (drain === '' ? 'none' : drain) },
     { label: 'Can refilled and cleaned', say: ({ refill }) => (refill === '' ? 'none' : refill) },

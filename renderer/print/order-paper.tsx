@@ -1,6 +1,5 @@
 import type { OrderRow, SupplierOrder } from '#shared-calc/papers/supplier-orders.ts';
 import type { Display } from '#shared-calc/quantity/shown-unit.ts';
-import { orderWords } from './goods-words.ts';
 import { Facts, Letterhead, Paper } from './paper.tsx';
 import { paperDay, paperMoney, paperWeekday } from './paper-words.ts';
 
@@ -9,8 +8,6 @@ export interface OrderPaperParts {
   /** `J01, J02` */
   readonly jobs: string;
   readonly on: string;
-  /** The last day to send it, where a handover asks for one. */
-  readonly orderBy: string | undefined;
   readonly letterhead: readonly string[];
   readonly display: Display;
 }
@@ -18,7 +15,7 @@ export interface OrderPaperParts {
 const WITH_SUMS = 3;
 
 /** An order to one supplier, as it is sent. */
-export function OrderPaper({ order, jobs, on, orderBy, letterhead, display }: OrderPaperParts) {
+export function OrderPaper({ order, jobs, on, letterhead, display }: OrderPaperParts) {
   const split = Math.max(0, order.rows.length - WITH_SUMS);
   const rows = (some: readonly OrderRow[]) => some.map((row) => <Row key={row.material} row={row} display={display} />);
   return (
@@ -29,7 +26,7 @@ export function OrderPaper({ order, jobs, on, orderBy, letterhead, display }: Or
           ['Date', paperDay(on)],
           ['For our jobs', jobs],
           ['Expected', order.arrivesOn === undefined ? '' : paperWeekday(order.arrivesOn)],
-          ['Ordered by', orderBy === undefined ? '' : `${paperWeekday(orderBy)} at the latest`],
+          ['Order by', order.orderBy === undefined ? '' : paperWeekday(order.orderBy.day)],
         ]}
       />
       <table class="paper-lines">
@@ -56,7 +53,7 @@ function Row({ row, display }: { readonly row: OrderRow; readonly display: Displ
       <th scope="row">{row.label}</th>
       <td>
         {row.what.map((what) => (
-          <div key={what}>{orderWords(what)}</div>
+          <div key={what}>{what}</div>
         ))}
       </td>
       <td class="money">{paperMoney(row.cost, display)}</td>

@@ -22,9 +22,10 @@ export function PickListPaper({ title, letterhead, lists, display }: PickListPap
             {title}. {list.tank}
             {list.builds > 1 && `; this list for each of ${list.builds}`}.
           </p>
-          <table class="paper-lines">
+          <table class="paper-lines pick">
             <thead>
               <tr>
+                <th scope="col">Step</th>
                 <th scope="col" class="to-tick">
                   <span class="unseen">ticked</span>
                 </th>
@@ -37,14 +38,15 @@ export function PickListPaper({ title, letterhead, lists, display }: PickListPap
               </tr>
             </thead>
             {[...Map.groupBy(list.rows, (row) => row.section)].map(([section, rows]) => (
-              <tbody key={section} class="part">
-                <tr>
-                  <th scope="rowgroup" colSpan={5}>
-                    {section}
-                  </th>
-                </tr>
-                {rows.map((row) => (
-                  <TickRow key={row.line} row={row} display={display} />
+              <tbody key={section}>
+                {rows.map((row, at) => (
+                  <TickRow
+                    key={row.line}
+                    row={row}
+                    step={at === 0 ? section : undefined}
+                    of={rows.length}
+                    display={display}
+                  />
                 ))}
               </tbody>
             ))}
@@ -55,9 +57,23 @@ export function PickListPaper({ title, letterhead, lists, display }: PickListPap
   );
 }
 
-function TickRow({ row, display }: { readonly row: PickRow; readonly display: Display }) {
+interface TickRowParts {
+  readonly row: PickRow;
+  /** The step of the build that the row is the first of. */
+  readonly step: string | undefined;
+  /** How many rows the step has. */
+  readonly of: number;
+  readonly display: Display;
+}
+
+function TickRow({ row, step, of, display }: TickRowParts) {
   return (
     <tr>
+      {step !== undefined && (
+        <th scope="rowgroup" rowSpan={of}>
+          {step}
+        </th>
+      )}
       <td class="to-tick">
         <span />
       </td>

@@ -98,10 +98,7 @@ function Found({ model: { assumed }, display }: PartProps) {
   );
 }
 
-/** What nobody decides about is a note to our own figures, and not for the client. */
-function Cautions({ model, display }: PartProps) {
-  const { sizes } = model;
-  const cautions = model.cautions.filter(({ decides }) => decides !== '');
+function Cautions({ model: { sizes, cautions }, display }: PartProps) {
   if (cautions.length === 0) return null;
   const where = (of: readonly string[]) => (of.length === 0 || sizes.length < 2 ? '' : `${of.join(', ')}: `);
   return (

@@ -31,11 +31,12 @@ export interface JobsRun {
  */
 export function jobsRun(
   records: Records,
-  { jobs, on, more = NO_STOCK, materials }: JobsToBuy,
+  { jobs: named, on, more = NO_STOCK, materials }: JobsToBuy,
 ): Result<JobsRun, JobFault> {
   const parts: RunPart[] = [];
   const unpaid: string[] = [];
-  for (const id of new Set(jobs)) {
+  const jobs = [...new Set(named)];
+  for (const id of jobs) {
     const job = findJob(records, id);
     if (!job.ok) return job;
     if (!isGateOpen(job.value)) unpaid.push(id);

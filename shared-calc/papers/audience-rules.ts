@@ -1,3 +1,4 @@
+import { tellsOfUnderFives } from '#shared-calc/jobs/under-fives.ts';
 import type { Job } from '#shared-calc/records/records.ts';
 
 /** What a card reminds of, and who decides about it. */
@@ -9,8 +10,6 @@ export interface Reminder {
 const HEALTH_LEAD = 'School or centre health lead, public-health guidance';
 const AUTHORITY = 'Wildlife authority';
 
-const underFives =
-  /under[\s-]*(?:fives?|5s?)|nursery|kindergarten|cr[eè]che|toddler|infant|bab(?:y|ies)|childcare|child[\s-]*care|playgroup|all ages/i;
 const weak = /immun|chemo|transplant|hospital|hospice|clinic|ward|dialysis|pregnan|patient|weak/i;
 const elderly = /over[\s-]*65|elder|care home|retire|pension|seniors?\b|all ages/i;
 
@@ -20,7 +19,7 @@ const elderly = /over[\s-]*65|elder|care home|retire|pension|seniors?\b|all ages
  */
 export function audienceRules({ audience }: Pick<Job, 'audience'>): readonly Reminder[] {
   const says = [
-    ...(underFives.test(audience)
+    ...(tellsOfUnderFives(audience)
       ? ['Under-fives come here: reptiles and amphibians should not be kept with them, nor in childcare rooms.']
       : []),
     ...(weak.test(audience)

@@ -9,7 +9,7 @@ import { failed, ok, type Result } from '#shared-calc/result.ts';
 import { didYouMean } from '#shared-calc/rule/did-you-mean.ts';
 import { readCsv, type CsvRow, type RefusedRow } from './csv-rows.ts';
 import { unitOfGoods } from './unit-of-goods.ts';
-import { readCoins } from './read-coins.ts';
+import { readPriceCoins } from './read-price-coins.ts';
 
 export interface TakenPrice {
   readonly row: number;
@@ -63,7 +63,7 @@ function readRow({ row, fields }: CsvRow, records: Records): Result<ReadRow, str
   const { material = '', pack: size = '', unit = '', price: written = '', from = '' } = fields;
   const pack = findPack({ material, size, unit }, records);
   if (!pack.ok) return pack;
-  const coins = readCoins(written, workshopOf(records));
+  const coins = readPriceCoins(written, workshopOf(records));
   if (!coins.ok) return failed(`${material}: ${coins.fault}`);
   if (!parseDay(from).ok) return failed(`${material}: "${from}" is not a day; write it as 2026-11-25.`);
   return ok(readPrice({ row, material, from, pack: pack.value, priceCoins: coins.value }, records));

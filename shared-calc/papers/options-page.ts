@@ -1,6 +1,6 @@
 import type { Bench } from '#shared-calc/bench/open-bench.ts';
 import { orderSums, type Pricing } from '#shared-calc/bench/order-sums.ts';
-import { coinsText } from '#shared-calc/buy/coins.ts';
+import { coinsText, toCoins } from '#shared-calc/buy/coins.ts';
 import type { Day } from '#shared-calc/calendar/day.ts';
 import { calendarOf } from '#shared-calc/prepare/calendar-of.ts';
 import { careRounds } from '#shared-calc/prepare/care-calendar.ts';
@@ -8,7 +8,7 @@ import { planFacts } from '#shared-calc/prepare/plan-facts.ts';
 import { prepPlan } from '#shared-calc/prepare/prep-plan.ts';
 import { fromBase, unitOf } from '#shared-calc/quantity/unit.ts';
 import { cleanNoise } from '#shared-calc/quantity/write-figure.ts';
-import type { Records } from '#shared-calc/records/records.ts';
+import type { Records, Workshop } from '#shared-calc/records/records.ts';
 import { workshopOf } from '#shared-calc/records/workshop-of.ts';
 
 /** One size of several that a client may choose from: the same recipe, side by side. What is not known is left out. */
@@ -29,6 +29,9 @@ export interface SizeOption {
   /** Lamps and fan of one build, over a month of 365 / 12 days. */
   readonly kWhPerMonth: number | undefined;
   readonly waterLPerMonth: number | undefined;
+  /** What those cost, as decimal texts, where the workshop has what is paid for them. */
+  readonly powerCostPerMonth: string | undefined;
+  readonly waterCostPerMonth: string | undefined;
   /** Ours in the first year; the call after a week is not one. */
   readonly careVisits: number | undefined;
   /** Whoever keeps the tank: "every 6 weeks". */
@@ -58,7 +61,7 @@ export function optionsPage(input: OptionsInput): readonly SizeOption[] {
       weightKg: rounded(figure('filled_mass', 'kg'), 1),
       ...datesOf(input, key),
       plants: figure('plants', 'each'),
-      ...runningOf(figure),
+      ...runningOf(figure, workshopOf(input.records)),
       ...roundsOf(figure, input.on),
     };
   });
@@ -83,16 +86,30 @@ function datesOf(input: OptionsInput, column: string): Pick<SizeOption, 'readyOn
   return { readyOn: handover, because, careVisits: care.filter(({ act }) => act !== 'call').length };
 }
 
-/** A watt for an hour a day is 0.001 kWh a day; the fan is 2 W, day and night. */
-function runningOf(figure: Figure): Pick<SizeOption, 'kWhPerMonth' | 'waterLPerMonth'> {
-  const [lamps, power, hours] = [figure('lamps', 'each'), figure('lamp_power', 'W'), figure('light_hours', 'h/d')];
-  const fan = (figure('fan_need', 'each') ?? 0) * FAN_W * 24;
-  const lit = lamps === undefined || power === undefined || hours === undefined ? undefined : lamps * power * hours;
+type Running = Pick<SizeOption, 'kWhPerMonth' | 'waterLPerMonth' | 'powerCostPerMonth' | 'waterCostPerMonth'>;
+
+function runningOf(figure: Figure, { electricityPerKwh, waterPerL, coinDecimals }: Workshop): Running {
+  const kWh = kWhOf(figure);
   const mist = figure('mist', 'mL/d');
+  const litres = mist === undefined ? undefined : (mist / 1000) * MONTH_DAYS;
+  const cost = (amount: number | undefined, rate: number | undefined) =>
+    amount === undefined || rate === undefined
+      ? undefined
+      : coinsText(toCoins(amount * rate, coinDecimals), coinDecimals);
   return {
-    kWhPerMonth: rounded(lit === undefined ? undefined : ((lit + fan) / 1000) * MONTH_DAYS, 1),
-    waterLPerMonth: rounded(mist === undefined ? undefined : (mist / 1000) * MONTH_DAYS, 1),
+    kWhPerMonth: rounded(kWh, 1),
+    waterLPerMonth: rounded(litres, 1),
+    powerCostPerMonth: cost(kWh, electricityPerKwh),
+    waterCostPerMonth: cost(litres, waterPerL),
   };
+}
+
+/** A watt for an hour a day is 0.001 kWh a day; the fan is 2 W, day and night. */
+function kWhOf(figure: Figure): number | undefined {
+  const [lamps, power, hours] = [figure('lamps', 'each'), figure('lamp_power', 'W'), figure('light_hours', 'h/d')];
+  if (lamps === undefined || power === undefined || hours === undefined) return undefined;
+  const fan = (figure('fan_need', 'each') ?? 0) * FAN_W * 24;
+  return ((lamps * power * hours + fan) / 1000) * MONTH_DAYS;
 }
 
 const FAN_W = 2;

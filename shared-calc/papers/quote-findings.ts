@@ -1,13 +1,16 @@
-import type { QuoteBody } from '#shared-calc/jobs/quote-body.ts';
+import { outerSize, placeChecks } from '#shared-calc/jobs/place-checks.ts';
+import type { FrozenColumn, QuoteBody } from '#shared-calc/jobs/quote-body.ts';
 import { surveyLines } from '#shared-calc/jobs/survey-job.ts';
+import { showWithUnit } from '#shared-calc/quantity/shown-unit.ts';
+import { displayOf } from '#shared-calc/records/display-of.ts';
 import type { Line } from '#shared-calc/records/records.ts';
 import { lineLabel } from './bench-csv.ts';
-import { frozenText } from './quote-sizes.ts';
+import { frozenFigure, frozenText } from './quote-sizes.ts';
 
 export interface QuoteFindings {
   /** What was found at the survey or assumed. Where sizes differ, each says its own. */
   readonly assumed: readonly { readonly label: string; readonly value: string }[];
-  /** Checks that do not hold or are not known yet, then the standing cautions; each with who decides. */
+  /** Checks and limits of the place that do not hold or are not known yet, then the standing cautions; each with who decides. */
   readonly cautions: readonly { readonly says: string; readonly decides: string; readonly sizes: readonly string[] }[];
   /** Days within which plants that die are replaced once, by the kit; the longest of the sizes. */
   readonly plantsReplacedDays: number | undefined;
@@ -18,7 +21,7 @@ const replacedDays: Readonly<Record<string, number>> = { basic: 14, full: 30, sh
 /** What a printed quote says beside its prices, from the frozen body. */
 export function quoteFindings(body: QuoteBody): QuoteFindings {
   return {
-    assumed: surveyLines(body.lines).flatMap((line) => assumedOf(line, body)),
+    assumed: [...surveyLines(body.lines).flatMap((line) => assumedOf(line, body)), ...wayInOf(body)],
     cautions: [...cautionsOf(body)],
     plantsReplacedDays: replacedWithin(body),
   };
@@ -36,17 +39,47 @@ function assumedOf(line: Line, body: QuoteBody): QuoteFindings['assumed'] {
   return [{ label: lineLabel(line), value }];
 }
 
-function* cautionsOf({ columns, lines }: QuoteBody): Generator<QuoteFindings['cautions'][number]> {
-  const failing = columns.flatMap(({ key, checks }) =>
-    checks.filter((check) => check.holds !== true).map(({ says, decides }) => ({ says, decides, key })),
+function wayInOf({ job, workshop }: QuoteBody): QuoteFindings['assumed'] {
+  if (job?.narrowestMm === undefined) return [];
+  return [
+    { label: 'Way in, at its narrowest', value: showWithUnit(job.narrowestMm / 1000, 'mm', displayOf(workshop)) },
+  ];
+}
+
+/** Where nobody is named, the builder decides. */
+const NOBODY_NAMED = 'Builder';
+
+/** A caution that names nobody is a note to our own figures: it stands beside them, not on a client's paper. */
+function* cautionsOf(body: QuoteBody): Generator<QuoteFindings['cautions'][number]> {
+  const failing = body.columns.flatMap((column) =>
+    limitsOf(column, body)
+      .filter(({ holds }) => holds !== true)
+      .map(({ says, decides }) => ({ says, decides, key: column.key })),
   );
   for (const [says, same] of Map.groupBy(failing, (check) => check.says)) {
-    yield { says, decides: same[0]?.decides ?? '', sizes: same.map(({ key }) => key) };
+    yield { says, decides: same[0]?.decides || NOBODY_NAMED, sizes: same.map(({ key }) => key) };
   }
-  const standing = lines.filter((line) => line.caution !== undefined);
+  const standing = body.lines.filter(({ caution, decides }) => caution !== undefined && (decides ?? '') !== '');
   for (const [says = '', [line]] of Map.groupBy(standing, ({ caution }) => caution)) {
-    yield { says, decides: line?.decides ?? '', sizes: [] };
+    yield { says, decides: line?.decides ?? NOBODY_NAMED, sizes: [] };
   }
+}
+
+type Limit =
+  | Pick<FrozenColumn['checks'][number], 'holds' | 'says' | 'decides'>
+  | ReturnType<typeof placeChecks>[number];
+
+/** The checks of the recipe, then the limits of the job's place. A quote over sizes alone has no place. */
+function limitsOf(column: FrozenColumn, { job, lines, workshop }: QuoteBody): readonly Limit[] {
+  if (!job) return column.checks;
+  const size = outerSize((name) => {
+    return frozenFigure(
+      column,
+      lines.find((line) => line.name === name),
+      'mm',
+    );
+  });
+  return [...column.checks, ...placeChecks(job, size, displayOf(workshop))];
 }
 
 function replacedWithin({ columns }: QuoteBody): number | undefined {

@@ -33,7 +33,7 @@ export function quoteSizes(body: QuoteBody): readonly QuoteSize[] {
 }
 
 /** A frozen figure in a unit of its own dimension; `undefined` where it was not known, or is no figure. */
-function frozenFigure({ figures }: FrozenColumn, line: Line | undefined, unit: string): number | undefined {
+export function frozenFigure({ figures }: FrozenColumn, line: Line | undefined, unit: string): number | undefined {
   const value = line && figures[line.name];
   return typeof value === 'number'
     ? cleanNoise(fromBase(toBase(value, unitOf(line?.unit ?? unit)), unitOf(unit)))

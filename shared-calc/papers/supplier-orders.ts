@@ -6,9 +6,10 @@ import { shiftWorkdays } from '#shared-calc/calendar/shift-workdays.ts';
 import type { WorkCalendar } from '#shared-calc/calendar/work-calendar.ts';
 import type { PlantOrder } from '#shared-calc/jobs/order-plants.ts';
 import type { PaneCut } from '#shared-calc/jobs/pane-cuts.ts';
-import { cleanNoise } from '#shared-calc/quantity/write-figure.ts';
 import type { Material, Plant, Records, Supplier, Tank } from '#shared-calc/records/records.ts';
 import { workshopOf } from '#shared-calc/records/workshop-of.ts';
+import { saidAmount, saidPacks } from './goods-said.ts';
+import { orderBy, type OrderDay, type PlannedJob } from './order-days.ts';
 
 /** One supplier's part of a shopping run, as it is sent. Money is a decimal text. */
 export interface SupplierOrder {
@@ -22,12 +23,14 @@ export interface SupplierOrder {
   readonly shortOfMinimum: string;
   /** When it is all in, ordered on the day of the order; none where the supplier never comes on an open day. */
   readonly arrivesOn: Day | undefined;
+  /** The last day to send it, and for whose handover; none where no job asks for a day. */
+  readonly orderBy: OrderDay | undefined;
 }
 
 export interface OrderRow {
   readonly material: string;
   readonly label: string;
-  /** Packs, `1 x 45 L`, or what is cut to size. */
+  /** Packs, `1 × 45 L`, or what is cut to size. */
   readonly what: readonly string[];
   readonly cost: string;
 }
@@ -40,6 +43,8 @@ export interface OrderedRun {
   readonly panes: readonly PaneCut[];
   /** By need line of the class, as `ground_need`. */
   readonly plants: readonly PlantOrder[];
+  /** Jobs with a handover wanted; the others ask for no day. */
+  readonly planned: readonly PlannedJob[];
 }
 
 type OrderRecords = Pick<Records, 'workshop' | 'supplier' | 'material' | 'tank' | 'line'>;
@@ -60,6 +65,7 @@ export function supplierOrders(ordered: OrderedRun, records: OrderRecords): read
       })),
       ...sumsOf(bill, money),
       arrivesOn: arrival(needs, bill, ordered, records),
+      orderBy: orderBy(needs, ordered.planned),
     };
   });
 }
@@ -75,14 +81,15 @@ function sumsOf(bill: RunSupplier, money: (coins: number) => string) {
 
 function* whatToSend(need: RunMaterial, { panes, plants }: OrderedRun, records: OrderRecords): Generator<string> {
   if (need.sale === 'cut') {
-    yield `${cleanNoise(need.used)} ${need.unit}`;
+    yield saidAmount(need.used, need.unit, workshopOf(records));
     if (need.unit !== 'm2') return;
     for (const { column, pieces, lengthMm, depthMm, glassMm } of panes) {
-      yield `${pieces} of ${lengthMm} x ${depthMm} mm, ${glassMm} mm glass (${column})`;
+      yield `${pieces} of ${lengthMm} × ${depthMm} mm, ${glassMm} mm glass (${column})`;
     }
     return;
   }
-  for (const { count, amount } of need.packs) yield `${count} x ${cleanNoise(amount)} ${need.unit}`;
+  const { unit } = need;
+  for (const { count, amount } of need.packs) yield saidPacks(count, { amount, unit }, workshopOf(records));
   const species = plants.find((order) => classMaterials(records, order.class).has(need.material));
   if (species) yield* sayPlants(species);
 }

@@ -1,5 +1,6 @@
 import { WORK_GROUP } from '#shared-calc/price/quote-rules.ts';
 import type { QuoteBody } from '#shared-calc/jobs/quote-body.ts';
+import { saidUnit } from './goods-said.ts';
 import { writeNumber } from '#shared-calc/quantity/write-figure.ts';
 
 type FrozenNeed = QuoteBody['needs'][number];
@@ -25,5 +26,5 @@ function sayNeed({ used, unit, label }: FrozenNeed, { workshop }: QuoteBody): st
   // The van's kilometres say what they are by themselves.
   if (unit === 'km') return `${amount} ${unit}`;
   const name = label.charAt(0).toLowerCase() + label.slice(1);
-  return unit === 'each' ? `${amount} × ${name}` : `${amount} ${unit} ${name}`;
+  return unit === 'each' ? `${amount} × ${name}` : `${amount} ${saidUnit(unit)} ${name}`;
 }

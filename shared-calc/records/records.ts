@@ -192,6 +192,8 @@ export const Job = z.strictObject({
   state: z.enum(jobStates),
   site: Words,
   access: Words,
+  /** The narrowest place on the way in, as measured there. */
+  narrowestMm: z.number().min(0).optional(),
   audience: Words,
   animals: Words,
   area: Words,
@@ -236,6 +238,14 @@ export const StockEntry = z.strictObject({
   bestBefore: Day.optional(),
   quarantineUntil: Day.optional(),
   note: Words,
+});
+
+/** Packs of a material chosen by hand for a shopping run over these jobs, in place of the best. */
+export const PackChoice = z.strictObject({
+  id: Id,
+  jobs: z.array(Id).min(1),
+  material: Id,
+  packs: z.array(z.strictObject({ pack: Id, count: z.int().min(0).max(9_999) })),
 });
 
 /** Frozen at *Issue*: `body` is everything it was worked from and came to, `sha256` its hash. */
@@ -313,6 +323,7 @@ export const recordKinds = {
   size: Size,
   localValue: LocalValue,
   stockEntry: StockEntry,
+  packChoice: PackChoice,
   issuedQuote: IssuedQuote,
   quoteLine: QuoteLine,
   treatmentBatch: TreatmentBatch,
@@ -341,6 +352,7 @@ export type Job = z.infer<typeof Job>;
 export type Size = z.infer<typeof Size>;
 export type LocalValue = z.infer<typeof LocalValue>;
 export type StockEntry = z.infer<typeof StockEntry>;
+export type PackChoice = z.infer<typeof PackChoice>;
 export type IssuedQuote = z.infer<typeof IssuedQuote>;
 export type QuoteLine = z.infer<typeof QuoteLine>;
 export type TreatmentBatch = z.infer<typeof TreatmentBatch>;

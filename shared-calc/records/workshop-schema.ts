@@ -32,4 +32,7 @@ export const WorkshopSchema = z.strictObject({
   /** 0: the price is not rounded to a step. */
   priceStepCoins: z.int().min(0),
   pressureKpa: z.number(),
+  /** What clients pay to run a tank, in the currency, with parts of a coin; left out while nobody has asked. */
+  electricityPerKwh: z.number().min(0).optional(),
+  waterPerL: z.number().min(0).optional(),
 });

@@ -1,4 +1,5 @@
 import { firstBook } from './0001-first-book.ts';
+import { runningCostsAndChoices } from './0002-running-costs-and-choices.ts';
 import type { Migration } from './migration.ts';
 
-export const migrations: readonly Migration[] = [firstBook];
+export const migrations: readonly Migration[] = [firstBook, runningCostsAndChoices];

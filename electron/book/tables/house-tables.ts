@@ -26,6 +26,8 @@ export const houseTables = {
       discountShare: 'real',
       priceStepCoins: 'integer',
       pressureKpa: 'real',
+      electricityPerKwh: 'real?',
+      waterPerL: 'real?',
     },
     refers: {},
     once: [],

@@ -57,6 +57,7 @@ export const jobTables = {
       nextAct: 'text',
       nextOn: 'text?',
       note: 'text',
+      narrowestMm: 'real?',
     },
     refers: { recipe: ['recipe'] },
     once: [],
@@ -83,6 +84,12 @@ export const jobTables = {
       note: 'text',
     },
     refers: { material: ['material', 'tank'], reservedFor: ['job'] },
+    once: [],
+  },
+  packChoice: {
+    columns: { id: 'text', jobs: 'json', material: 'text', packs: 'json' },
+    // A choice whose goods have left the book is passed over: it must not keep them there.
+    refers: {},
     once: [],
   },
   issuedQuote: {
@@ -153,6 +160,7 @@ export const jobTables = {
   | 'size'
   | 'localValue'
   | 'stockEntry'
+  | 'packChoice'
   | 'issuedQuote'
   | 'quoteLine'
   | 'treatmentBatch'

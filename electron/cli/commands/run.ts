@@ -3,6 +3,7 @@ import { coinsText } from '#shared-calc/buy/coins.ts';
 import { NO_STOCK } from '#shared-calc/buy/stock.ts';
 import { shoppingRun, type RunPart, type ShoppingRun } from '#shared-calc/buy/shopping-run.ts';
 import { parseDay } from '#shared-calc/calendar/day.ts';
+import { packChoices } from '#shared-calc/jobs/pack-choices.ts';
 import { jobsRun, type JobsToBuy } from '#shared-calc/jobs/jobs-run.ts';
 import { packList } from '#shared-calc/papers/needs-csv.ts';
 import { runCsv } from '#shared-calc/papers/run-csv.ts';
@@ -62,7 +63,13 @@ function runOfJobs(given: Arguments, records: Records): Outcome {
   const notices = jobs.value.unpaid.map(
     (job) => `${job} has no deposit yet: order nothing that is cut or grown for it.`,
   );
-  return answer(jobs.value.run, workshop, notices);
+  return answer(jobs.value.run, workshop, [...notices, ...byHand(records, asked.value.jobs)]);
+}
+
+/** The run is the best there is; what a person chose otherwise on the page is said beside it. */
+function byHand(records: Records, jobs: readonly string[]): readonly string[] {
+  const materials = [...packChoices(records, jobs).keys()];
+  return materials.length === 0 ? [] : [`Packs of ${materials.join(', ')} were chosen by hand; these are the best.`];
 }
 
 function readJobsToBuy(given: Arguments, records: Records): Result<JobsToBuy, string> {
@@ -77,6 +84,7 @@ function readJobsToBuy(given: Arguments, records: Records): Result<JobsToBuy, st
       ?.split(',')
       .map((each) => each.trim());
   const materials = listed('materials');
+  if (listed('jobs')?.includes('')) return failed('--jobs has an empty place; write the jobs as J01,J02.');
   return ok({ jobs: listed('jobs') ?? [], on, more: more.value, ...(materials && { materials }) });
 }
 

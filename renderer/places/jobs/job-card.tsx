@@ -6,6 +6,7 @@ import { JobMoney } from './job-money.tsx';
 import { JobState } from './job-state.tsx';
 import { JobSurvey } from './job-survey.tsx';
 import type { MoneyHands } from './money-hands.ts';
+import { NarrowestEntry } from './narrowest-entry.tsx';
 import { PlaceChecks } from './place-checks.tsx';
 import { JobSizes } from './job-sizes.tsx';
 import { writeJob, type JobWords } from './write-job.ts';
@@ -28,6 +29,7 @@ export function JobCard(part: JobPart) {
         <p class="links">
           <a href={writeRoute('bench', job.id)}>Its size bench</a>
           <a href={writeRoute('quotes')}>Its quote</a>
+          <a href={writeRoute('prepare', job.id, 'dates')}>Its prep plan</a>
           <a href={writeRoute('jobs', job.id, 'needs')}>Needs list, printed</a>
           <a href={writeRoute('jobs', job.id, 'pick-list')}>Pick list, printed</a>
         </p>
@@ -63,13 +65,14 @@ function JobPeople(part: JobPart) {
           hint="Small children or a public room: harmless plants are chosen."
         />
         <Words {...part} field="site" label="Place" lines />
-        <Words {...part} field="access" label="Way in: narrowest door, stairs, lift" lines />
+        <Words {...part} field="access" label="Way in: doors, stairs, lift" lines />
+        <NarrowestEntry {...part} />
       </div>
     </section>
   );
 }
 
-type WordsField = Exclude<keyof JobWords, 'basis' | 'handover' | 'enquiredOn'>;
+type WordsField = Exclude<keyof JobWords, 'basis' | 'handover' | 'enquiredOn' | 'narrowestMm'>;
 
 interface WordsParts extends JobPart {
   readonly field: WordsField;

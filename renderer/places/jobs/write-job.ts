@@ -23,6 +23,7 @@ export type JobWords = Partial<
     | 'contact'
     | 'site'
     | 'access'
+    | 'narrowestMm'
     | 'audience'
     | 'animals'
     | 'area'
@@ -33,7 +34,7 @@ export type JobWords = Partial<
   >
 >;
 
-/** Rewrites what is told of a job; `undefined` takes a date away. */
+/** Rewrites what is told of a job; `undefined` takes a date or a figure away. */
 export function writeJob(
   records: Records,
   id: string,
@@ -58,6 +59,8 @@ const fieldNames: Readonly<Record<string, string>> = {
   enquiredOn: 'day of the enquiry',
   basis: 'costing basis',
   site: 'place',
+  access: 'way in',
+  narrowestMm: 'narrowest on the way in',
 };
 
 export interface Moved {

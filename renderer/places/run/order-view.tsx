@@ -4,15 +4,13 @@ import { writeRoute } from '#renderer/frame/place-route.ts';
 import { letterheadOf } from '#renderer/print/letterhead-of.ts';
 import { OrderPaper } from '#renderer/print/order-paper.tsx';
 import { printAct } from '#renderer/print/print-acts.ts';
+import { orderCsv } from '#shared-calc/papers/order-csv.ts';
 import type { SupplierOrder } from '#shared-calc/papers/supplier-orders.ts';
-import { orderCsv } from './order-csv.ts';
-import { orderBy } from './order-days.ts';
 import type { ShownRun } from './shown-run.ts';
 
 /** A supplier's order as a paper. */
-export function orderView({ run, facts, jobs, context }: ShownRun, order: SupplierOrder): PlaceView {
+export function orderView({ jobs, context }: ShownRun, order: SupplierOrder): PlaceView {
   const { workshop, display, today } = context;
-  const needs = run.materials.filter(({ supplier }) => supplier === order.supplier);
   return {
     about: order.name,
     aside: 'order',
@@ -28,7 +26,6 @@ export function orderView({ run, facts, jobs, context }: ShownRun, order: Suppli
           order={order}
           jobs={jobs.join(', ')}
           on={today}
-          orderBy={orderBy(needs, facts.planned)?.day}
           letterhead={letterheadOf(workshop)}
           display={display}
         />

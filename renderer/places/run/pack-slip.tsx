@@ -6,7 +6,7 @@ import { sayOrdered } from '#renderer/print/plants-table.tsx';
 import { paperDay } from '#renderer/print/paper-words.ts';
 import type { PackOnSale } from '#shared-calc/buy/price-book.ts';
 import type { PlantOrder } from '#shared-calc/jobs/order-plants.ts';
-import type { ChosenMaterial } from './chosen-packs.ts';
+import type { ChosenMaterial } from '#shared-calc/buy/chosen-packs.ts';
 
 export interface PackSlipParts {
   readonly need: ChosenMaterial | undefined;

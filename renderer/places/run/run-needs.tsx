@@ -3,7 +3,7 @@ import { showCoins } from '#renderer/books/money-field.ts';
 import { writeRoute } from '#renderer/frame/place-route.ts';
 import { Sign } from '#renderer/frame/sign.tsx';
 import { goodsWords, packsWords } from '#renderer/print/goods-words.ts';
-import type { ChosenMaterial } from './chosen-packs.ts';
+import type { ChosenMaterial } from '#shared-calc/buy/chosen-packs.ts';
 
 interface NeedsParts {
   readonly needs: readonly ChosenMaterial[];

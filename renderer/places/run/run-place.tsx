@@ -6,15 +6,15 @@ import type { PlaceView } from '#renderer/frame/page-view.ts';
 import type { Route } from '#renderer/frame/place-route.ts';
 import type { MoneyHands } from '#renderer/places/jobs/money-hands.ts';
 import { kept } from '#renderer/store/kept.ts';
+import { choosePacks, packChoices, type ChosenPacks } from '#shared-calc/jobs/pack-choices.ts';
 import { jobsToBuy } from '#shared-calc/jobs/jobs-run.ts';
 import { runCsv } from '#shared-calc/papers/run-csv.ts';
 import { supplierOrders } from '#shared-calc/papers/supplier-orders.ts';
 import { calendarOf } from '#shared-calc/prepare/calendar-of.ts';
-import type { Result } from '#shared-calc/result.ts';
-import { chosenRun, withBest, withCount, type PackChoices } from './chosen-packs.ts';
+import { ok, type Result } from '#shared-calc/result.ts';
+import { chosenRun, withCount } from '#shared-calc/buy/chosen-packs.ts';
 import { markOrdered } from './mark-ordered.ts';
-import { orderCsv } from './order-csv.ts';
-import { orderBy } from './order-days.ts';
+import { orderCsv } from '#shared-calc/papers/order-csv.ts';
 import { orderView } from './order-view.tsx';
 import { PackSlip } from './pack-slip.tsx';
 import { plantsOf } from './plants-of.ts';
@@ -32,18 +32,17 @@ interface Desk {
   readonly hands: MoneyHands;
   /** Jobs turned on or off by hand. */
   readonly turned: Signal<ReadonlyMap<string, boolean>>;
-  readonly choices: Signal<PackChoices>;
 }
 
 /** One shopping run over jobs; `#/run/M01` has the packs of a material, `#/run/order/S-hollin` a supplier's order. */
 export function runPlace(hands: MoneyHands): (route: Route) => PlaceView {
-  const desk: Desk = { hands, turned: signal(new Map()), choices: signal(new Map()) };
+  const desk: Desk = { hands, turned: signal(new Map()) };
   const keptFacts = kept<Result<RunFacts, string>>();
   return ({ rest: [what, supplier] }) => {
     const context = contextNow(hands);
     const jobs = chosenJobs(desk, context);
     const facts = keptFacts([...tablesOf(context), jobs.join()], () => runFacts(context.records, jobs, context.today));
-    const shown = facts.ok && jobs.length > 0 ? shownRun(desk, facts.value, { jobs, context }) : undefined;
+    const shown = facts.ok && jobs.length > 0 ? shownRun(facts.value, { jobs, context }) : undefined;
     const order = what === 'order' ? orderNamed(shown, supplier) : undefined;
     if (order) return order;
     const fault = facts.ok ? '' : facts.fault;
@@ -90,14 +89,14 @@ function turnJob({ turned }: Desk, job: string, chosen: readonly string[]): void
   turned.value = new Map(turned.peek()).set(job, !chosen.includes(job));
 }
 
-function shownRun({ choices }: Desk, facts: RunFacts, { jobs, context }: Pick<ShownRun, 'jobs' | 'context'>): ShownRun {
-  const run = chosenRun(facts.run, choices.value, facts.prices);
-  const { panes, plants } = facts;
-  const ordered = { run, on: context.today, calendar: calendarOf(context.records), panes, plants };
+function shownRun(facts: RunFacts, { jobs, context }: Pick<ShownRun, 'jobs' | 'context'>): ShownRun {
+  const run = chosenRun(facts.run, packChoices(context.records, jobs), facts.prices);
+  const { panes, plants, planned } = facts;
+  const ordered = { run, on: context.today, calendar: calendarOf(context.records), panes, plants, planned };
   return { jobs, facts, run, orders: supplierOrders(ordered, context.records), context };
 }
 
-function runActs({ hands, choices }: Desk, shown: ShownRun | undefined): readonly PlaceAct[] {
+function runActs({ hands }: Desk, shown: ShownRun | undefined): readonly PlaceAct[] {
   const none = 'Choose a job first.';
   if (!shown)
     return [
@@ -107,7 +106,6 @@ function runActs({ hands, choices }: Desk, shown: ShownRun | undefined): readonl
   const { run, jobs, context } = shown;
   const order = () => {
     if (hands.act(markOrdered(hands.records.peek(), jobs)) !== undefined) return;
-    choices.value = new Map();
     hands.say(`${jobs.join(', ')} ordered. What comes in is received in the Store.`);
   };
   return [
@@ -127,11 +125,12 @@ interface RunParts {
 
 function Run({ shown, desk, material }: RunParts) {
   const { run, facts, orders, context, jobs } = shown;
+  const orderByOf = (supplier: string) => orders.find((each) => each.supplier === supplier)?.orderBy;
   const acts: SupplierActs = {
     take: ({ material: of, pack }) => {
       const need = run.materials.find((each) => each.material === of);
       const had = need?.packs.find(({ id }) => id === pack.id)?.count ?? 0;
-      if (need) desk.choices.value = withCount(desk.choices.peek(), need, { id: pack.id, count: had + 1 });
+      if (need) choose(desk, jobs, { material: of, counts: withCount(need, { id: pack.id, count: had + 1 }) });
     },
     csv: (supplier) => {
       const order = orders.find((each) => each.supplier === supplier);
@@ -149,7 +148,7 @@ function Run({ shown, desk, material }: RunParts) {
             key={bill.supplier}
             bill={bill}
             needs={needs}
-            orderBy={orderBy(needs, facts.planned)}
+            orderBy={orderByOf(bill.supplier)}
             chosen={material}
             context={context}
             acts={acts}
@@ -166,7 +165,7 @@ function Run({ shown, desk, material }: RunParts) {
   );
 }
 
-function Slip({ shown: { run, facts, context }, desk: { choices }, material }: RunParts) {
+function Slip({ shown: { run, facts, context, jobs }, desk, material }: RunParts) {
   const need = run.materials.find((each) => each.material === material);
   return (
     <PackSlip
@@ -174,11 +173,13 @@ function Slip({ shown: { run, facts, context }, desk: { choices }, material }: R
       packs={facts.prices.goods.get(need?.material ?? '')?.packs ?? []}
       plants={need && plantsOf(need.material, facts.plants, context.records)}
       context={context}
-      put={(of, id, count) => {
-        choices.value = withCount(choices.peek(), of, { id, count });
-        return undefined;
-      }}
-      back={(of) => (choices.value = withBest(choices.peek(), of))}
+      put={(of, id, count) => choose(desk, jobs, { material: of.material, counts: withCount(of, { id, count }) })}
+      back={(of) => choose(desk, jobs, { material: of, counts: undefined })}
     />
   );
+}
+
+/** A choice goes into the book with the run over these jobs, and is undone as any edit is. */
+function choose({ hands }: Desk, jobs: readonly string[], chosen: Omit<ChosenPacks, 'jobs'>): string | undefined {
+  return hands.act(ok(choosePacks(hands.records.peek(), { jobs, ...chosen })));
 }

@@ -2,7 +2,7 @@ import type { BookContext } from '#renderer/books/book-hands.ts';
 import { showCoins } from '#renderer/books/money-field.ts';
 import type { ShoppingRun } from '#shared-calc/buy/shopping-run.ts';
 import { writeNumber } from '#shared-calc/quantity/write-figure.ts';
-import type { ChosenRun } from './chosen-packs.ts';
+import type { ChosenRun } from '#shared-calc/buy/chosen-packs.ts';
 
 interface SumsParts {
   readonly run: ChosenRun;

@@ -1,6 +1,6 @@
 import type { BookContext } from '#renderer/books/book-hands.ts';
 import type { SupplierOrder } from '#shared-calc/papers/supplier-orders.ts';
-import type { ChosenRun } from './chosen-packs.ts';
+import type { ChosenRun } from '#shared-calc/buy/chosen-packs.ts';
 import type { RunFacts } from './run-facts.ts';
 
 /** A run as it stands now. */

@@ -6,9 +6,9 @@ import { packWords } from '#renderer/print/goods-words.ts';
 import { paperWeekday } from '#renderer/print/paper-words.ts';
 import type { OnePackMore } from '#shared-calc/buy/one-pack-more.ts';
 import type { RunSupplier } from '#shared-calc/buy/shopping-run.ts';
-import type { ChosenMaterial } from './chosen-packs.ts';
+import type { ChosenMaterial } from '#shared-calc/buy/chosen-packs.ts';
 import { RunNeeds } from './run-needs.tsx';
-import type { OrderDay } from './order-days.ts';
+import type { OrderDay } from '#shared-calc/papers/order-days.ts';
 
 export interface SupplierActs {
   readonly take: (better: OnePackMore) => void;

@@ -1,9 +1,13 @@
+import { chosenRun } from '#shared-calc/buy/chosen-packs.ts';
+import { priceBook } from '#shared-calc/buy/price-book.ts';
 import { addDays, type Day } from '#shared-calc/calendar/day.ts';
 import { jobsRun } from '#shared-calc/jobs/jobs-run.ts';
+import { packChoices, spendChoices } from '#shared-calc/jobs/pack-choices.ts';
 import { receiveOrder } from '#shared-calc/jobs/receive-order.ts';
 import { PLANTS_GROUP } from '#shared-calc/price/quote-rules.ts';
-import type { Change } from '#shared-calc/records/change.ts';
+import { squashChanges, type Change } from '#shared-calc/records/change.ts';
 import type { Records } from '#shared-calc/records/records.ts';
+import { workshopOf } from '#shared-calc/records/workshop-of.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
 import { sayJobFault } from '#shared-calc/words/say-job-fault.ts';
 
@@ -35,7 +39,8 @@ export function expectedGoods(records: Records, on: Day): Result<readonly Expect
   if (jobs.length === 0) return ok([]);
   const done = jobsRun(records, { jobs, on });
   if (!done.ok) return failed(sayJobFault(done.fault));
-  const { materials, suppliers } = done.value.run;
+  const prices = priceBook(records, { on, oldPriceDays: workshopOf(records).oldPriceDays });
+  const { materials, suppliers } = chosenRun(done.value.run, packChoices(records, jobs), prices);
   const orders = suppliers.map(({ supplier, name }) => ({
     supplier,
     name,
@@ -57,12 +62,14 @@ export interface Received {
   readonly quarantineDays: number;
 }
 
-/** Puts an order that came in into the Store; plants go into quarantine. */
+/** Puts an order that came in into the Store; plants go into quarantine, and a choice of packs by hand is spent. */
 export function receive(records: Records, { order, counts, on, quarantineDays }: Received): Change {
   const packs = order.packs.flatMap(({ material, amount, isPlant }, at) => {
     const count = counts[at] ?? 0;
     if (count <= 0) return [];
     return [{ material, amount, count, ...(isPlant && { quarantineUntil: addDays(on, quarantineDays) }) }];
   });
-  return receiveOrder(records, packs, order.name);
+  const came = receiveOrder(records, packs, order.name);
+  const materials = packs.map(({ material }) => material);
+  return squashChanges(came.label, [came, spendChoices(records, orderedJobs(records), materials)]);
 }

@@ -21,7 +21,13 @@ export function AboutPart() {
     <section class="workshop-group">
       <h2>This page</h2>
       <div class="entries">
-        <ChoiceEntry label="Paper" value={theme} options={themes} choose={choose} hint="for this machine alone" />
+        <ChoiceEntry
+          label="Light or dark"
+          value={theme}
+          options={themes}
+          choose={choose}
+          hint="for this machine alone"
+        />
       </div>
       <p class="hint">
         Loamwright is free software under the GNU General Public License, version 3 only: you may use it, look into it,

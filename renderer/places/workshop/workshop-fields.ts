@@ -18,6 +18,7 @@ export function workshopFields(context: BookContext): readonly FieldGroup[] {
   return [
     { title: 'Quotes and prices', fields: quoteFields(context) },
     { title: 'Put aside in every price', fields: reserveFields(context.display) },
+    { title: 'What clients pay to run a tank', fields: runningFields(context.display) },
     { title: 'Where the workshop stands', fields: siteFields(context.display) },
   ];
 }
@@ -46,6 +47,21 @@ function reserveFields(display: Display): FieldGroup['fields'] {
     shareField('warrantyShare', 'For warranty', { hint: 'of the price', display }),
     shareField('plantLossShare', 'For plants that fail', { hint: 'of the cost of plants', display }),
   ];
+}
+
+/** Shown on the options page once they are known; nobody pays more than this for a kilowatt hour or a litre. */
+const DEAREST = 100_000;
+
+function runningFields(display: Display): FieldGroup['fields'] {
+  const rate = (key: 'electricityPerKwh' | 'waterPerL', name: string, per: string) => ({
+    ...figureField<Workshop>(
+      key,
+      { name, stored: 'number', unit: `${display.currency}/${per}`, low: 0, high: DEAREST, mayBeEmpty: true },
+      display,
+    ),
+    hint: 'empty: the options page says no money for it',
+  });
+  return [rate('electricityPerKwh', 'Electricity', 'kWh'), rate('waterPerL', 'Water', 'L')];
 }
 
 function siteFields(display: Display): FieldGroup['fields'] {

@@ -73,15 +73,19 @@ describe('migrate', () => {
     const before = sortRecords(book.records());
     book.close();
     const opened = reopen(book.path, { backups: true, migrations: [...migrations, withShelves, rebuilt] });
-    const backup = join(dirname(book.path), 'Small workshop backups', `Small workshop ${today} version 1.loamwright`);
+    const backup = join(
+      dirname(book.path),
+      'Small workshop backups',
+      `Small workshop ${today} version ${migrations.length}.loamwright`,
+    );
 
     expect(opened.notes[0]).toEqual({ kind: 'backed-up', file: backup });
-    expect(opened.notes[1]).toEqual({ kind: 'migrated', from: 1, to: 3 });
+    expect(opened.notes[1]).toEqual({ kind: 'migrated', from: migrations.length, to: next + 1 });
     expect(opened.records().tank.get('T07')?.note).toBe('T07');
-    expect(opened.check()).toMatchObject({ value: { sound: true, version: 3, revision: 3 } });
+    expect(opened.check()).toMatchObject({ value: { sound: true, version: next + 1, revision: 3 } });
     expect(sortRecords(reopen(backup).records())).toEqual(before);
     opened.close();
-    expect(schemaOf(book.path)).toEqual(freshSchema([...migrations, withShelves, rebuilt], 3));
+    expect(schemaOf(book.path)).toEqual(freshSchema([...migrations, withShelves, rebuilt], next + 1));
   });
 
   test('edits made in the old form are not undone in the new one, later ones are', () => {
@@ -101,14 +105,14 @@ describe('migrate', () => {
 
     expect(faultOf(openBook(book.path, { today, migrations: [...migrations, withShelves, failing] }))).toEqual({
       kind: 'migration-failed',
-      version: 3,
+      version: next + 1,
       name: 'one too many',
       says: expect.stringContaining('NOT NULL') as unknown,
     });
     const opened = reopen(book.path, { migrations: [...migrations, withShelves] });
     expect([opened.records().localValue.size, opened.check()]).toMatchObject([
       1,
-      { value: { sound: true, version: 2 } },
+      { value: { sound: true, version: next } },
     ]);
   });
 
@@ -140,7 +144,7 @@ describe('migrate', () => {
     book.close();
     reopen(book.path, { migrations: [...migrations, withShelves] }).close();
 
-    expect(faultOf(openBook(book.path, { today }))).toEqual({ kind: 'newer', found: 2, newest: 1 });
+    expect(faultOf(openBook(book.path, { today }))).toEqual({ kind: 'newer', found: next, newest: migrations.length });
   });
 });
 

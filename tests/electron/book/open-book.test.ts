@@ -2,6 +2,7 @@ import { copyFileSync, mkdirSync, readFileSync, readdirSync, symlinkSync, trunca
 import { dirname, join } from 'node:path';
 import Database from 'better-sqlite3';
 import { describe, expect, test } from 'vitest';
+import { migrations } from '#electron/book/migrations/all.ts';
 import { openBook } from '#electron/book/open-book.ts';
 import type { OpeningNote } from '#electron/book/open-options.ts';
 import { faultOf, folderBytes, newBook, reopen, temporaryFolder, valueOf } from '#tests/electron/book/book-at-hand.ts';
@@ -44,7 +45,7 @@ const spoilt: readonly Spoilt[] = [
   {
     says: 'a book of a newer program',
     spoil: (path) => alter(path, 'PRAGMA user_version = 7'),
-    fault: { kind: 'newer', found: 7, newest: 1 },
+    fault: { kind: 'newer', found: 7, newest: migrations.length },
   },
   {
     says: 'a book cut off after its first page',

@@ -85,6 +85,7 @@ export const oneOfEach: readonly Added[] = [
       discountShare: 0,
       priceStepCoins: 0,
       pressureKpa: 103.4,
+      electricityPerKwh: 0.315,
     },
   },
   { kind: 'supplier', record: supplierOf('S1', { freeFromCoins: 9000, deliveryWeekdays: [2, 3, 4] }) },
@@ -174,6 +175,10 @@ export const oneOfEach: readonly Added[] = [
     },
   },
   { kind: 'stockEntry', record: { id: 'K1', material: 'M01', amount: 7, sealed: false, reservedFor: 'J01', note: '' } },
+  {
+    kind: 'packChoice',
+    record: { id: 'J01.M01', jobs: ['J01'], material: 'M01', packs: [{ pack: 'M01-10', count: 2 }] },
+  },
   { kind: 'issuedQuote', record: quoteOf('Q1', 'Q-0001', { job: 'J01' }) },
   {
     kind: 'quoteLine',

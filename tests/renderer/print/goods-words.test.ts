@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { goodsWords, orderWords, packsWords, packWords } from '#renderer/print/goods-words.ts';
+import { goodsWords, packsWords, packWords } from '#renderer/print/goods-words.ts';
 import { plainDisplay } from '#shared-calc/quantity/shown-unit.ts';
 
 describe('goodsWords', () => {
@@ -35,19 +35,5 @@ describe('packWords', () => {
     expect([packWords(47.5, 'g', { ...plainDisplay, decimalComma: true }), packWords(1, 'each', plainDisplay)]).toEqual(
       ['47,5\u00a0g', '1\u00a0piece'],
     );
-  });
-});
-
-describe('orderWords', () => {
-  test.each([
-    ['2 x 1 each', '2'],
-    ['1 x 5 each', '1 × pack of 5'],
-    ['1 x 45 L', '1 × 45 L'],
-    ['7 each', '7'],
-    ['1.676912 m2', '1.6769 m²'],
-    ['1 of 597 x 418 mm, 4 mm glass (J02 T05)', '1 of 597 × 418 mm, 4 mm glass (J02 T05)'],
-    ['3 Marcgravia sp., shingling', '3 Marcgravia sp., shingling'],
-  ])('%s is written %s', (what, written) => {
-    expect(orderWords(what)).toBe(written);
   });
 });

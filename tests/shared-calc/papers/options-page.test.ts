@@ -1,5 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { optionsPage } from '#shared-calc/papers/options-page.ts';
+import { workshopOf } from '#shared-calc/records/workshop-of.ts';
+import { withRecords } from '#tests/shared-calc/jobs/demo-jobs.ts';
 import { DEMO_DAY, demoBench, demoPricing, demoRecords } from '#tests/demo-bench.ts';
 
 const records = demoRecords();
@@ -30,6 +32,16 @@ describe('optionsPage', () => {
     });
     // Two lamps of 36 W; scenario figures: drained every 6 weeks.
     expect([seven?.plants, seven?.kWhPerMonth, seven?.drain]).toEqual([23, 26.3, 'every 6 weeks']);
+  });
+
+  test('what running costs a month, where the workshop has what is paid', () => {
+    const shop = workshopOf(records);
+    const paying = withRecords(records, 'workshop', [{ ...shop, electricityPerKwh: 0.315, waterPerL: 0.0042 }]);
+    const bench = demoBench({ sizes: ['T05'], job: { soil_rise: '0 mm' } }, paying);
+    const [option] = optionsPage({ bench, pricing, records: paying, on: DEMO_DAY });
+    bench.close();
+    // 0.576 kWh * 365/12 = 17.52 kWh at 0.315; 0.135 L * 365/12 = 4.106 L at 0.0042.
+    expect([option?.powerCostPerMonth, option?.waterCostPerMonth]).toEqual(['5.52', '0.02']);
   });
 
   test('what a recipe or a bench does not know is left out', () => {

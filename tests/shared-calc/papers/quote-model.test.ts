@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { quoteModel } from '#shared-calc/papers/quote-model.ts';
-import { issued, libraryJob, withRecords, written } from '#tests/shared-calc/jobs/demo-jobs.ts';
+import { issued, jobOf, libraryJob, withRecords, written } from '#tests/shared-calc/jobs/demo-jobs.ts';
 
 const two = [
   { tank: 'T05', count: 1 },
@@ -59,6 +59,35 @@ describe('quoteModel', () => {
         ({ says, decides, sizes }) => says.startsWith('Standing water') && decides === 'Builder' && sizes.length === 0,
       ),
     ).toBe(true);
+  });
+
+  test('limits of the place stand among the cautions, each with who decides', () => {
+    const records = libraryJob({ sizes: two, audience: 'Nursery class', animals: 'Small frogs' });
+    const narrow = withRecords(records, 'job', [{ ...jobOf(records, 'J02'), narrowestMm: 456 }]);
+    const { cautions, assumed } = quoteModel(issued(narrow, 'A').body);
+    // T05 is 445 + 2 x 5 mm deep outside and passes, T07 445 + 2 x 6 mm and does not.
+    const limits = cautions.filter(({ says }) => /carried|children/i.test(says));
+    expect(limits.map(({ says, decides, sizes }) => [says.slice(0, 24), decides, sizes])).toEqual([
+      ['Children under five may ', 'School or centre health lead, public-health guidance', ['T05', 'T07']],
+      ['Carried upright, never o', 'Crew leader', ['T07']],
+    ]);
+    expect(assumed.at(-1)).toEqual({ label: 'Way in, at its narrowest', value: '456\u00a0mm' });
+  });
+
+  test('every caution names who decides; notes to our own figures are not for a client', () => {
+    expect(model.cautions.filter(({ decides }) => decides === '')).toEqual([]);
+    expect(model.cautions.some(({ says }) => says.includes('panel_buried'))).toBe(false);
+    const unsigned = libraryJob();
+    const lines = [...unsigned.line.values()].map((line) =>
+      line.name === 'lift_filled' ? { ...line, decides: '' } : line,
+    );
+    const { cautions } = quoteModel(issued(withRecords(unsigned, 'line', lines), 'A').body);
+    expect(cautions.find(({ says }) => says.startsWith('Do not lift'))?.decides).toBe('Builder');
+  });
+
+  test('a quote over sizes alone has no place, and says nothing of one', () => {
+    const { job: _, ...body } = issued(libraryJob(), 'A').body;
+    expect(quoteModel(body).cautions.some(({ says }) => /carried|who is near/i.test(says))).toBe(false);
   });
 
   test('dead plants are replaced once, within 14, 30 or 90 days by the kit', () => {

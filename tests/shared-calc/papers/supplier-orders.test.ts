@@ -21,6 +21,7 @@ function libraryOrders(): ReadonlyMap<string, SupplierOrder> {
       calendar: calendarOf(records),
       panes: paneCuts(bench).map((cut) => ({ ...cut, column: `J02 ${cut.column}` })),
       plants: orderPlants([{ bench, audience, animalCrushes: false }], records.plant.values()),
+      planned: [{ job: 'J02', plan: { steps: [{ step: 'tank', date: '2027-03-30', orderBy: '2027-03-16' }] } }],
     },
     records,
   );
@@ -34,9 +35,9 @@ describe('supplierOrders', () => {
   test('panes go to the cutter by their sizes, a tank by its ten working days', () => {
     const greavel = orders.get('S-greavel');
     expect(greavel?.rows.map(({ material, what, cost }) => [material, what, cost])).toEqual([
-      ['T05', ['1 x 1 each'], '148.00'],
-      ['M25a', ['1 each'], '10.00'],
-      ['M25b', ['0.249546 m2', '1 of 597 x 418 mm, 4 mm glass (J02 T05)'], '11.60'],
+      ['T05', ['1 piece'], '148.00'],
+      ['M25a', ['1 piece'], '10.00'],
+      ['M25b', ['0.2495 m²', '1 of 597 × 418 mm, 4 mm glass (J02 T05)'], '11.60'],
     ]);
     expect([greavel?.goods, greavel?.carriage, greavel?.landed, greavel?.arrivesOn]).toEqual([
       '169.60',
@@ -46,10 +47,18 @@ describe('supplierOrders', () => {
     ]);
   });
 
+  test('each order says the last day to send it, and for whose handover', () => {
+    const days = [...orders.values()].map(({ supplier, orderBy }) => [supplier, orderBy?.day, orderBy?.job]);
+    expect(Object.fromEntries(days.map(([supplier, ...day]) => [supplier, day]))).toMatchObject({
+      'S-greavel': ['2027-03-16', 'J02'],
+      'S-marlvale': [undefined, undefined],
+    });
+  });
+
   test('plants are ordered by name, harmless ones for children, on a day the plant house comes', () => {
     const marlvale = orders.get('S-marlvale');
     expect(marlvale?.rows.find(({ material }) => material === 'PC')?.what).toEqual([
-      '3 x 1 each',
+      '3 pieces',
       '3 Marcgravia sp., shingling',
     ]);
     expect(marlvale?.arrivesOn).toBe('2027-03-16');

@@ -20,6 +20,17 @@ describe('writeJob', () => {
     expect('handover' in jobOf(without, 'J02')).toBe(false);
   });
 
+  test('the way in is measured, and no longer known', () => {
+    const records = libraryJob();
+    const change = valueOf(writeJob(records, 'J02', { narrowestMm: 780 }));
+    const measured = applyChange(records, change);
+    expect([change.label, jobOf(measured, 'J02').narrowestMm]).toEqual(['J02: narrowest on the way in', 780]);
+    expect('narrowestMm' in jobOf(after(measured, writeJob(measured, 'J02', { narrowestMm: undefined })), 'J02')).toBe(
+      false,
+    );
+    expect(writeJob(records, 'J02', { narrowestMm: -1 }).ok).toBe(false);
+  });
+
   test('a job keeps a title', () => {
     expect(writeJob(libraryJob(), 'J02', { title: ' ' })).toEqual({ ok: false, fault: 'A job needs a title.' });
   });

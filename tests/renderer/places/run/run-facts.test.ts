@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { markOrdered } from '#renderer/places/run/mark-ordered.ts';
-import { orderBy } from '#renderer/places/run/order-days.ts';
+import { orderBy } from '#shared-calc/papers/order-days.ts';
 import { plantsOf } from '#renderer/places/run/plants-of.ts';
 import { runFacts } from '#renderer/places/run/run-facts.ts';
 import { recordDeposit } from '#shared-calc/jobs/record-deposit.ts';

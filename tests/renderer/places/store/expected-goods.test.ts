@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { expectedGoods, receive } from '#renderer/places/store/expected-goods.ts';
+import { choosePacks } from '#shared-calc/jobs/pack-choices.ts';
 import { moveJob } from '#shared-calc/jobs/move-job.ts';
 import { recordDeposit } from '#shared-calc/jobs/record-deposit.ts';
 import { applyChange } from '#shared-calc/records/change.ts';
@@ -30,6 +31,28 @@ describe('expectedGoods', () => {
       count: 1,
       isPlant: false,
     });
+  });
+});
+
+describe('packs chosen by hand', () => {
+  const ordered = orderedLibrary();
+  const records = applyChange(
+    ordered,
+    choosePacks(ordered, { jobs: ['J02'], material: 'M01', counts: new Map([['M01-45', 1]]) }),
+  );
+  const clayOf = (book: Records) =>
+    valueOf(expectedGoods(book, on))
+      .flatMap(({ packs }) => packs)
+      .filter(({ material }) => material === 'M01')
+      .map(({ amount, count }) => [amount, count]);
+
+  test('are what is expected, until they come in', () => {
+    expect([clayOf(ordered), clayOf(records)]).toEqual([[[10, 1]], [[45, 1]]]);
+    const order = valueOf(expectedGoods(records, on)).find(({ supplier }) => supplier === 'S-hollin');
+    if (!order) throw new Error('no media ordered');
+    const counts = order.packs.map(({ count }) => count);
+    const then = applyChange(records, receive(records, { order, counts, on, quarantineDays: 30 }));
+    expect([clayOf(then), then.packChoice.size]).toEqual([[], 0]);
   });
 });
 

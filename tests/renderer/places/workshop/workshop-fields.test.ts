@@ -32,6 +32,14 @@ describe('workshopFields', () => {
     ]);
   });
 
+  test('what clients pay to run a tank may be empty, and has parts of a coin', () => {
+    expect([write('electricityPerKwh', '0.315'), write('waterPerL', ' '), write('waterPerL', '-1')]).toEqual([
+      ok({ ...workshop, electricityPerKwh: 0.315 }),
+      ok({ ...workshop, waterPerL: undefined }),
+      failed('Water is 0 or more; -1 is less.'),
+    ]);
+  });
+
   test('nobody gives the whole price away', () => {
     expect(write('discountShare', '100 %')).toEqual(failed('Discount is 95 % at most; 100 % is more.'));
   });

@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { chosenRun, countsOf, withBest, withCount, type PackChoices } from '#renderer/places/run/chosen-packs.ts';
+import { chosenRun, withCount, type PackChoices } from '#shared-calc/buy/chosen-packs.ts';
 import type { RunMaterial } from '#shared-calc/buy/shopping-run.ts';
-import { mediaRun, pricesOf, threeJobs } from './three-jobs.ts';
+import { mediaRun, pricesOf, threeJobs } from '#tests/shared-calc/jobs/three-jobs.ts';
 
 const records = threeJobs();
 const run = mediaRun(records);
@@ -28,10 +28,10 @@ describe('chosenRun', () => {
   });
 
   test('packs chosen by hand say what they cost over the best, and what is left', () => {
-    const byHand = withCount(withCount(none, needOf('M01'), { id: packOf('M01', 45), count: 2 }), needOf('M01'), {
-      id: packOf('M01', 10),
-      count: 0,
-    });
+    const byHand = choice('M01', [
+      [45, 2],
+      [10, 0],
+    ]);
     const clay = chosenRun(run, byHand, prices).materials.find(({ material }) => material === 'M01');
     expect([clay?.costCoins, clay?.overBestCoins, clay?.byHand, clay?.short, clay?.leftOver.toFixed(3)]).toEqual([
       6300,
@@ -43,39 +43,40 @@ describe('chosenRun', () => {
   });
 
   test('packs that do not cover the need say what is short', () => {
-    const short = withCount(none, needOf('M01'), { id: packOf('M01', 45), count: 0 });
+    const short = new Map([['M01', withCount(needOf('M01'), { id: packOf('M01', 45), count: 0 })]]);
     const clay = chosenRun(run, short, prices).materials.find(({ material }) => material === 'M01');
     expect([clay?.short.toFixed(3), clay?.leftOver]).toEqual(['37.134', 0]);
   });
 
   test('a bill follows its packs across the sum that travels free', () => {
     // Leaves for 60.00 or more come carriage free from Saltbarrow: four bags of 500 g and none of 100 g are 76.00.
-    const leaves = withCount(withCount(none, needOf('M15'), { id: packOf('M15', 500), count: 4 }), needOf('M15'), {
-      id: packOf('M15', 100),
-      count: 0,
-    });
+    const leaves = choice('M15', [
+      [500, 4],
+      [100, 0],
+    ]);
     const bill = chosenRun(run, leaves, prices).suppliers.find(({ supplier }) => supplier === 'S-saltbarrow');
     expect([bill?.goodsCoins, bill?.carriageCoins]).toEqual([7600, 0]);
   });
 
-  test('back at its best, a material is as it was', () => {
-    const byHand = withCount(none, needOf('M01'), { id: packOf('M01', 10), count: 9 });
-    expect(chosenRun(run, withBest(byHand, 'M01'), prices)).toEqual(chosenRun(run, none, prices));
+  test('a pack that is sold no more, and a material that the store has, leave the best', () => {
+    const gone = chosenRun(run, new Map([['M01', new Map([['sold no more', 3]])]]), prices);
+    expect(gone.materials.find(({ material }) => material === 'M01')?.packs).toEqual([]);
+    const had = {
+      ...run,
+      materials: run.materials.map((need) => ({ ...need, onHand: need.used, packs: [], packsCoins: 0, costCoins: 0 })),
+    };
+    const clay = chosenRun(had, choice('M01', [[45, 2]]), prices).materials.find(({ material }) => material === 'M01');
+    expect([clay?.byHand, clay?.packs]).toEqual([false, []]);
   });
 
   test('packs by hand that cover the need are never cheaper than the best', () => {
     fc.assert(
       fc.property(fc.nat({ max: 12 }), fc.nat({ max: 4 }), (small, large) => {
-        const choice = new Map([
-          [
-            'M01',
-            new Map([
-              [packOf('M01', 10), small],
-              [packOf('M01', 45), large],
-            ]),
-          ],
+        const byHand = choice('M01', [
+          [10, small],
+          [45, large],
         ]);
-        const clay = chosenRun(run, choice, prices).materials.find(({ material }) => material === 'M01');
+        const clay = chosenRun(run, byHand, prices).materials.find(({ material }) => material === 'M01');
         expect(clay && (clay.short > 0 || clay.overBestCoins >= 0)).toBe(true);
       }),
     );
@@ -84,11 +85,14 @@ describe('chosenRun', () => {
 
 describe('withCount', () => {
   test('a choice begins from the packs that are bought now', () => {
-    expect([...countsOf(needOf('M01')).values()]).toEqual([1, 2]);
-    const one = withCount(none, needOf('M01'), { id: packOf('M01', 10), count: 3 });
-    expect([...(one.get('M01') ?? [])]).toEqual([
+    const one = withCount(needOf('M01'), { id: packOf('M01', 10), count: 3 });
+    expect([...one]).toEqual([
       [packOf('M01', 45), 1],
       [packOf('M01', 10), 3],
     ]);
   });
 });
+
+function choice(material: string, counts: readonly (readonly [amount: number, count: number])[]): PackChoices {
+  return new Map([[material, new Map(counts.map(([amount, count]) => [packOf(material, amount), count]))]]);
+}

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { orderBy } from '#renderer/places/run/order-days.ts';
+import { orderBy } from '#shared-calc/papers/order-days.ts';
 
 const planned = [
   {

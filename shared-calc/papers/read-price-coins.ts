@@ -6,7 +6,10 @@ interface CoinOptions {
 }
 
 /** Reads an amount of money such as `1289.25` as whole coins; never rounds, never takes a fraction of a coin. */
-export function readCoins(text: string, { coinDecimals, decimalComma = false }: CoinOptions): Result<number, string> {
+export function readPriceCoins(
+  text: string,
+  { coinDecimals, decimalComma = false }: CoinOptions,
+): Result<number, string> {
   const plain = decimalComma ? text.trim().replace(',', '.') : text.trim();
   const parts = /^(-?)(\d+)(?:\.(\d+))?$/.exec(plain);
   if (!parts) return failed(`"${text}" is not a price.`);

@@ -1,17 +1,17 @@
 import { parse } from 'csv-parse/sync';
 import { describe, expect, test } from 'vitest';
-import { orderCsv } from '#renderer/places/run/order-csv.ts';
+import { orderCsv } from '#shared-calc/papers/order-csv.ts';
 import type { SupplierOrder } from '#shared-calc/papers/supplier-orders.ts';
 
 const order: SupplierOrder = {
   supplier: 'S-greavel',
   name: 'Greavel Pane Cutters',
   rows: [
-    { material: 'T05', label: 'Rectangle 600 × 445 × 600', what: ['1 x 1 each'], cost: '148.00' },
+    { material: 'T05', label: 'Rectangle 600 × 445 × 600', what: ['1 piece'], cost: '148.00' },
     {
       material: 'M25b',
       label: '=Cover "glass", cut',
-      what: ['0.249546 m2', '1 of 597 x 418 mm, 4 mm glass (J02 T05)'],
+      what: ['0.2495 m²', '1 of 597 × 418 mm, 4 mm glass (J02 T05)'],
       cost: '11.60',
     },
   ],
@@ -20,18 +20,21 @@ const order: SupplierOrder = {
   landed: '171.60',
   shortOfMinimum: '',
   arrivesOn: '2027-03-22',
+  orderBy: { day: '2027-03-16', job: 'J02' },
 };
 
 describe('orderCsv', () => {
-  test('another reader finds a row for each thing to send, and the sums', () => {
+  test('another reader finds a row for each thing to send, the sums and the days', () => {
     expect(parse(orderCsv(order, { decimalComma: false }))).toEqual([
       ['material', 'label', 'send', 'cost'],
-      ['T05', 'Rectangle 600 × 445 × 600', '1', '148.00'],
+      ['T05', 'Rectangle 600 × 445 × 600', '1 piece', '148.00'],
       ['M25b', '\'=Cover "glass", cut', '0.2495 m²', '11.60'],
       ['M25b', '\'=Cover "glass", cut', '1 of 597 × 418 mm, 4 mm glass (J02 T05)', ''],
       ['', 'goods', '', '159.60'],
       ['', 'carriage', '', '12.00'],
       ['', 'landed', '', '171.60'],
+      ['', 'order by', '2027-03-16', ''],
+      ['', 'expected', '2027-03-22', ''],
     ]);
   });
 
@@ -39,7 +42,7 @@ describe('orderCsv', () => {
     expect(parse(orderCsv(order, { decimalComma: true }), { delimiter: ';' })[1]).toEqual([
       'T05',
       'Rectangle 600 × 445 × 600',
-      '1',
+      '1 piece',
       '148,00',
     ]);
   });

@@ -1,7 +1,7 @@
-import { carriageSum, supplierBills } from '#shared-calc/buy/carriage.ts';
-import { onePackMore } from '#shared-calc/buy/one-pack-more.ts';
-import type { Goods, PriceBook } from '#shared-calc/buy/price-book.ts';
-import type { RunMaterial, ShoppingRun } from '#shared-calc/buy/shopping-run.ts';
+import { carriageSum, supplierBills } from './carriage.ts';
+import { onePackMore } from './one-pack-more.ts';
+import type { Goods, PriceBook } from './price-book.ts';
+import type { RunMaterial, ShoppingRun } from './shopping-run.ts';
 
 /** Packs chosen by hand: of a material, how many of each pack. */
 export type PackChoices = ReadonlyMap<string, ReadonlyMap<string, number>>;
@@ -20,7 +20,10 @@ export interface ChosenRun extends ShoppingRun {
   readonly materials: readonly ChosenMaterial[];
 }
 
-/** A shopping run with some packs chosen by hand: bills, carriage and sums follow them. */
+/**
+ * A shopping run with some packs chosen by hand: bills, carriage and sums follow them. Counts of packs that are no
+ * longer on sale are passed over, and so is what was chosen of a material that the store has meanwhile.
+ */
 export function chosenRun(run: ShoppingRun, choices: PackChoices, prices: PriceBook): ChosenRun {
   const materials = run.materials.map((best) => chosenMaterial(best, choices.get(best.material), prices));
   const suppliers = supplierBills(materials, prices).map((bill) => {
@@ -36,7 +39,8 @@ function chosenMaterial(
   counts: ReadonlyMap<string, number> | undefined,
   prices: PriceBook,
 ): ChosenMaterial {
-  if (!counts || best.sale !== 'packs') return { ...best, byHand: false, overBestCoins: 0, short: 0 };
+  if (!counts || best.sale !== 'packs' || best.used - best.onHand <= 1e-9)
+    return { ...best, byHand: false, overBestCoins: 0, short: 0 };
   const packs = packsOf(prices.goods.get(best.material), counts);
   const coins = packs.reduce((sum, { count, priceCoins }) => sum + count * priceCoins, 0);
   const over = packs.reduce((sum, { count, amount }) => sum + count * amount, 0) + best.onHand - best.used;
@@ -63,25 +67,10 @@ function withoutNoise(amount: number): number {
   return Math.abs(amount) < 1e-9 ? 0 : amount;
 }
 
-/** The counts that a material is bought in now, as the start of a choice by hand. */
-export function countsOf({ packs }: Pick<RunMaterial, 'packs'>): ReadonlyMap<string, number> {
-  return new Map(packs.map(({ id, count }) => [id, count]));
-}
-
-/** The choices with another count of one pack. */
+/** The counts of a material with another count of one pack; a choice begins from the packs that are bought now. */
 export function withCount(
-  choices: PackChoices,
-  material: RunMaterial,
+  { packs }: Pick<RunMaterial, 'packs'>,
   { id, count }: { readonly id: string; readonly count: number },
-): PackChoices {
-  const counts = new Map(choices.get(material.material) ?? countsOf(material));
-  counts.set(id, Math.max(0, count));
-  return new Map(choices).set(material.material, counts);
-}
-
-/** The choices with a material back at its best. */
-export function withBest(choices: PackChoices, material: string): PackChoices {
-  const next = new Map(choices);
-  next.delete(material);
-  return next;
+): ReadonlyMap<string, number> {
+  return new Map(packs.map((pack) => [pack.id, pack.count])).set(id, Math.max(0, count));
 }

@@ -1,0 +1,71 @@
+import type { CheckResult } from '#shared-calc/bench/bench-types.ts';
+import { showWithUnit, type Display } from '#shared-calc/quantity/shown-unit.ts';
+import type { Job } from '#shared-calc/records/records.ts';
+import { tellsOfUnderFives } from './under-fives.ts';
+
+/** A limit of the place that no line of a recipe holds: the same as a check, `holds` left out while not known. */
+export interface PlaceCheck extends Pick<CheckResult, 'level' | 'says' | 'decides'> {
+  readonly limit: 'way in' | 'audience';
+  readonly holds: boolean | undefined;
+}
+
+export type Place = Pick<Job, 'narrowestMm' | 'audience' | 'animals'>;
+
+/** Outer measures of a size, mm; left out where they are not known. */
+export interface OuterSize {
+  readonly lengthMm: number | undefined;
+  readonly depthMm: number | undefined;
+}
+
+/** Outer measures from a size's figures in mm, as the house recipes name them. */
+export function outerSize(figureMm: (line: string) => number | undefined): OuterSize {
+  return { lengthMm: figureMm('outside_length'), depthMm: figureMm('outside_depth') };
+}
+
+/**
+ * Limits of a job's place for one size. Shelf load and hot day are lines of the recipe; here are those that need
+ * the job's own words: the way in, and children under five near animals.
+ */
+export function placeChecks(place: Place, size: OuterSize, display: Display): readonly PlaceCheck[] {
+  return [wayIn(place, size, display), underFives(place)];
+}
+
+/**
+ * A planted tank is carried upright, so its height does not help it through: the lesser of its two outer widths
+ * decides, for a hexagon or cylinder the overall one. A tank as wide as the way in does not pass.
+ */
+function wayIn({ narrowestMm }: Place, { lengthMm, depthMm }: OuterSize, display: Display): PlaceCheck {
+  const check = { limit: 'way in', decides: 'Crew leader' } as const;
+  if (lengthMm === undefined || depthMm === undefined) {
+    return { ...check, level: 'watch', holds: undefined, says: 'How wide the tank is outside is not known yet.' };
+  }
+  const least = Math.min(lengthMm, depthMm);
+  const carried = `Carried upright, never on its side, the tank is ${mm(least, display)} at its narrowest outside`;
+  if (narrowestMm === undefined) {
+    return { ...check, level: 'watch', holds: undefined, says: `${carried}; nobody has measured the way in.` };
+  }
+  const says = `${carried}; the way in is ${mm(narrowestMm, display)} at its narrowest.`;
+  return { ...check, level: 'stop', holds: least < narrowestMm, says };
+}
+
+const noAnimals = /^\s*(?:no|none|no animals?|without(?: animals?)?|plants only|only plants)\s*\.?\s*$/i;
+
+/** The health lead decides; nothing here says that an audience is fit. */
+function underFives({ audience, animals }: Place): PlaceCheck {
+  const check = {
+    limit: 'audience',
+    level: 'stop',
+    decides: 'School or centre health lead, public-health guidance',
+  } as const;
+  if (noAnimals.test(animals)) return { ...check, holds: true, says: 'No animals are wanted.' };
+  if (audience.trim() === '') {
+    const says = 'Nobody has written down who is near the tank: ask for children under five.';
+    return { ...check, level: 'watch', holds: undefined, says };
+  }
+  const says = 'Children under five may be near it: reptiles and amphibians should not be kept where they are.';
+  return { ...check, holds: !tellsOfUnderFives(audience), says };
+}
+
+function mm(value: number, display: Display): string {
+  return showWithUnit(value / 1000, 'mm', display);
+}
