@@ -39,6 +39,7 @@ export function pageOf(store: PageStore): PageView {
     lineActs: { undo: store.book.undo, redo: store.book.redo },
     keys,
     nextFlag,
+    refuse: store.book.refuse,
     place: (route) => made.get(route.place)?.(route) ?? calm,
   };
 }

@@ -1,8 +1,10 @@
+import '#shared-calc/contract/no-code-from-text.ts';
 import { signal } from '@preact/signals';
 import { pageOf } from './app.tsx';
 import { openBridge, type Bridge } from './bridge.ts';
 import { noBookPlace } from './files/no-book.tsx';
 import type { PageView } from './frame/page-view.ts';
+import { readRoute } from './frame/place-route.ts';
 import { wearTheme } from './look/wear-theme.ts';
 import { mountPage } from './mount-page.tsx';
 import { keptTheme } from './places/workshop/kept-theme.ts';
@@ -17,11 +19,14 @@ function pageWithoutBook(bridge: Bridge, says: string): PageView {
     lineActs: { undo: () => undefined, redo: () => undefined },
     keys: [['F1', 'keys']],
     nextFlag: () => undefined,
+    refuse: () => undefined,
     place: noBookPlace(bridge, says),
   };
 }
 
 wearTheme(document.documentElement, keptTheme(window));
 const bridge = openBridge(window);
-const store = await openPageStore(bridge, pageClock());
+const { place } = readRoute(location.hash);
+const showsBench = place === 'bench' || place === 'needs';
+const store = await openPageStore(bridge, pageClock(), !showsBench);
 mountPage(store.ok ? pageOf(store.value) : pageWithoutBook(bridge, store.fault));

@@ -18,5 +18,7 @@ export interface BenchActs {
   readonly setCount: (column: string, count: number) => void;
   readonly takeSize: () => void;
   readonly takeAgain: (column: string) => void;
+  /** Another column of the same tank with the same local values. */
+  readonly copySize: (column: string) => void;
   readonly putAway: (column: string) => void;
 }

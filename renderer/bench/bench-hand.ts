@@ -72,8 +72,9 @@ export function benchHand({ host, view, acts, nonce, measured }: BenchGridParts)
     focused: (spot) => follow(held, spot, mark),
   });
   const take = (range: Range, focus = true) => {
-    takeRange(held, range, mark);
-    if (focus && held.range) table.focus(held.range.tip, held.desk.view.rows.length);
+    takeRange(held, range, mark, (tip) => {
+      if (focus) table.focus(tip, held.desk.view.rows.length);
+    });
   };
   const write = (spot: Spot, typed?: string) => {
     const { desk } = held;
@@ -94,11 +95,13 @@ export function benchHand({ host, view, acts, nonce, measured }: BenchGridParts)
 
 type Mark = (live: LiveCell) => void;
 
-function takeRange(held: Held, range: Range, mark: Mark): void {
+/** `reach` gives the tip the keyboard, before anything is marked: the browser lays out there what was drawn before. */
+function takeRange(held: Held, range: Range, mark: Mark, reach?: (tip: Spot) => void): void {
   const { positions, acts } = held.desk;
   const before = held.range?.tip;
   held.range = kept(positions.extent, range);
   const { tip } = held.range;
+  reach?.(tip);
   held.cells.each(mark);
   held.at.value = positions.columnAt(tip.column);
   if (before?.row !== tip.row || before.column !== tip.column) acts.choose(positions.boxAt(tip));
@@ -110,7 +113,7 @@ function follow(held: Held, spot: Spot, mark: Mark): void {
   if (tip?.row !== spot.row || tip.column !== spot.column) takeRange(held, single(spot), mark);
 }
 
-/** Shows another view; answers where the range's boxes stand now. */
+/** Shows another view; answers where the range's boxes stand now, if rows or strips have moved. */
 function showView(
   held: Held,
   next: BenchView,
@@ -120,8 +123,8 @@ function showView(
   const before = held.desk.view;
   held.desk = { view: next, positions: positionsOf(next), acts: held.desk.acts };
   held.view.value = next;
-  table.show(before, next, room.metrics.value);
+  const moved = table.show(before, next, room.metrics.value);
   held.cells.show(next);
   room.measure();
-  return names && rangeOf(held.desk.positions, names);
+  return moved && names ? rangeOf(held.desk.positions, names) : undefined;
 }

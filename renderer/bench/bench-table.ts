@@ -15,8 +15,8 @@ export interface BenchTable {
   readonly focus: (spot: Spot, lines: number) => void;
   readonly cellAt: (spot: Spot) => HTMLElement | undefined;
   readonly spotOf: (mark: CellMark, desk: Desk) => Spot;
-  /** Rows and columns of another view, where they differ from those before. */
-  readonly show: (before: BenchView, next: BenchView, metrics: BenchMetrics) => void;
+  /** Rows and columns of another view, where they differ from those before; answers whether they do. */
+  readonly show: (before: BenchView, next: BenchView, metrics: BenchMetrics) => boolean;
   /** Sizes anew. */
   readonly lay: (view: BenchView, metrics: BenchMetrics) => void;
   readonly scrolled: (run: () => void) => void;
@@ -39,8 +39,11 @@ export function benchTable(parts: BenchTableParts): BenchTable {
     cellAt: (spot) => cellAt(host, spot, state.view.peek()),
     spotOf: (mark, desk) => spotAt(mark, desk.view),
     show: (before, next, metrics) => {
-      if (columnKeys(before) !== columnKeys(next)) api.setGridOption('columnDefs', gridColumns(next, metrics, parts));
-      if (rowKeys(before) !== rowKeys(next)) api.setGridOption('rowData', [...next.rows]);
+      const columns = columnKeys(before) !== columnKeys(next);
+      const rows = rowKeys(before) !== rowKeys(next);
+      if (columns) api.setGridOption('columnDefs', gridColumns(next, metrics, parts));
+      if (rows) api.setGridOption('rowData', [...next.rows]);
+      return columns || rows;
     },
     lay: (view, metrics) => {
       api.setGridOption('columnDefs', gridColumns(view, metrics, parts));

@@ -1,3 +1,4 @@
+import { batch } from '@preact/signals';
 import { render } from 'preact';
 import { RuleField } from '#renderer/writing/rule-field.tsx';
 import type { Onward } from '#renderer/writing/rule-field.tsx';
@@ -14,6 +15,7 @@ export interface Opening {
   readonly help: RuleHelp;
   /** Takes the text and goes on, or says why not; the same text as `entry` only goes on. */
   readonly settle: (text: string, onward: Onward) => string | undefined;
+  /** Brings the keyboard back; not called where it has gone elsewhere by itself. */
   readonly closed: () => void;
 }
 
@@ -33,26 +35,31 @@ export function boxEditor(host: HTMLElement): BoxEditor {
   host.append(root);
   let now: Opening | undefined;
 
+  let isLeft = false;
+
   const close = () => {
     if (!now) return;
     const { closed } = now;
     now = undefined;
+    if (!isLeft) closed();
     root.hidePopover();
     render(null, root);
-    closed();
   };
   const settle = (text: string, onward: Onward) => {
     const opening = now;
     if (!opening) return undefined;
-    const refused = opening.settle(text, onward);
-    if (refused === undefined) close();
-    return refused;
+    // The keyboard goes on before anything is drawn anew: focus makes the browser lay out all that was drawn before it.
+    return batch(() => {
+      const refused = opening.settle(text, onward);
+      if (refused === undefined) close();
+      return refused;
+    });
   };
   const open = (opening: Opening) => {
     close();
     now = opening;
-    root.showPopover();
     layOver(root, opening.cell());
+    root.showPopover();
     const { label, help, entry, typed } = opening;
     const text = typed ?? entry;
     const parts = { text, label, help, settle, cancel: close, begun: typed !== undefined };
@@ -60,7 +67,9 @@ export function boxEditor(host: HTMLElement): BoxEditor {
   };
   root.addEventListener('focusout', (event) => {
     if (!now || (event.relatedTarget instanceof Node && root.contains(event.relatedTarget))) return;
+    isLeft = event.relatedTarget !== null;
     leave(root, now, close);
+    isLeft = false;
   });
   return { open, close, isOpen: () => now !== undefined, follow: () => now && layOver(root, now.cell()) };
 }

@@ -63,6 +63,8 @@ export function gridTable<Row>(
     theme,
     ...(nonce === undefined ? {} : { styleNonce: nonce }),
     animateRows: false,
+    // Rows that are moved by `transform` are each a layer of their own to paint.
+    suppressRowTransform: true,
     suppressRowHoverHighlight: true,
     suppressMovableColumns: true,
     suppressDragLeaveHidesColumns: true,

@@ -31,7 +31,7 @@ export function HeadCard({ state, column }: { readonly state: HeadState; readonl
     <div class={at.value ? 'card at' : 'card'}>
       <div class="name">
         <b>{head.label}</b>
-        <span class="size">{head.size}</span>
+        <span class="size">{head.label.length > 3 ? head.size.replaceAll(' × ', '×') : head.size}</span>
       </div>
       <Picks head={head} acts={state.acts} />
       <SectionDrawing figures={head.section} scale={state.metrics.value.scale} of={head.label} />
@@ -112,7 +112,10 @@ function SizeActs({ head, acts }: { readonly head: HeadView; readonly acts: Benc
       </button>
       <div id={id} class="slip-menu" popover="auto">
         <button type="button" onClick={(event) => chosen(event, () => acts.takeAgain(head.key))}>
-          Take {head.label} again
+          Take {head.label} again, by the house
+        </button>
+        <button type="button" onClick={(event) => chosen(event, () => acts.copySize(head.key))}>
+          Copy {head.label} with its local values
         </button>
         <button type="button" onClick={(event) => chosen(event, () => acts.putAway(head.key))}>
           Put {head.label} away
@@ -128,6 +131,9 @@ function chosen(event: Event, run: () => void): void {
   run();
 }
 
+/** Room that the acts of a size need, px. */
+const MENU_WIDTH = 230;
+
 function placeBelow(event: Event): void {
   const button = event.currentTarget;
   if (!(button instanceof HTMLElement)) return;
@@ -135,7 +141,7 @@ function placeBelow(event: Event): void {
   const box = button.getBoundingClientRect();
   if (!menu) return;
   menu.style.top = `${box.bottom + 2}px`;
-  menu.style.left = `${box.left}px`;
+  menu.style.left = `${Math.max(0, Math.min(box.left, window.innerWidth - MENU_WIDTH))}px`;
 }
 
 /** Over the names: the house recipe and the scale all tanks are drawn to. */

@@ -70,6 +70,7 @@ export function benchActs(parts: ActsParts): { readonly acts: BenchActs; readonl
     setCount: (column, count) => void size(column, ({ records }, id, called) => setCount(records, id, count, called)),
     takeSize,
     takeAgain: (column) => void size(column, ({ records }, id) => takeAgain(records, id, 'by the house')),
+    copySize: (column) => void hands.copySize(column),
     putAway: (column) => void size(column, ({ records }, id, called) => putAway(records, id, called)),
   };
   const hands: BenchHands = {

@@ -33,6 +33,8 @@ export interface DeskParts {
   readonly book: BookStore;
   readonly clock: Clock;
   readonly display: ReadonlySignal<Display>;
+  /** Laid down once the page has been painted: a place that shows no bench does not wait for it. */
+  readonly later?: boolean | undefined;
 }
 
 /** Columns worked at once when a job is laid down: more are hardly in sight. */
@@ -45,7 +47,7 @@ export function benchDesk(parts: DeskParts): BenchDesk {
   const wanted = signal<string | undefined>(undefined);
   const sourceOf = jobSource();
   const keptLines = kept<ReadLines>();
-  const stop = effect(() => {
+  const follow = () => {
     const records = book.records.value;
     const { today } = book.info.value;
     const id = wanted.value;
@@ -56,7 +58,8 @@ export function benchDesk(parts: DeskParts): BenchDesk {
       const source = job && sourceOf(records, job, today);
       return source ? put(parts, laid, { id: job.id, job: job.id, source }) : clear(laid);
     });
-  });
+  };
+  const stop = parts.later ? effectLater(parts.clock, follow) : effect(follow);
   return {
     laid,
     lay: (id) => (wanted.value = id),
@@ -71,6 +74,19 @@ export function benchDesk(parts: DeskParts): BenchDesk {
       stop();
       clear(laid);
     },
+  };
+}
+
+/** Answers how to stop, or never to start. */
+function effectLater(clock: Clock, follow: () => void): () => void {
+  let stop = (): void => undefined;
+  let isOff = false;
+  clock.soon(() => {
+    if (!isOff) stop = effect(follow);
+  });
+  return () => {
+    isOff = true;
+    stop();
   };
 }
 

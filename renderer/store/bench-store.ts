@@ -1,4 +1,4 @@
-import { computed, signal, type ReadonlySignal } from '@preact/signals';
+import { computed, effect, signal, type ReadonlySignal } from '@preact/signals';
 import type { BenchActs } from '#renderer/bench/bench-acts.ts';
 import type { BenchView, BoxPlace } from '#renderer/bench/view-model.ts';
 import type { PanelActs, PanelView } from '#renderer/panel/panel-view.ts';
@@ -12,7 +12,7 @@ import type { Clock } from './clock.ts';
 import { compareColumns, type Comparison } from './compare-columns.ts';
 import { confirming } from './confirming.ts';
 import { findNamed, namedLines, namedSizes } from './find-place.ts';
-import { houseBench, houseLater, type HouseOf } from './house-value.ts';
+import { houseBench, houseLater, type HouseBench, type HouseOf } from './house-value.ts';
 import { kept } from './kept.ts';
 import { nextFlag } from './next-flag.ts';
 import { panelActs } from './panel-acts-of.ts';
@@ -49,6 +49,8 @@ export interface BenchParts {
   readonly takeSize: () => void;
   /** Gives the keyboard back to the strips. */
   readonly leavePanel: () => void;
+  /** Nothing on the page shows the bench at first. */
+  readonly later?: boolean;
 }
 
 const emptyView: BenchView = {
@@ -66,11 +68,12 @@ export function openBenchStore(parts: BenchParts): BenchStore {
   const display = computed(() =>
     keptDisplay([book.records.value.workshop], () => displayOf(workshopOf(book.records.value))),
   );
-  const desk = benchDesk({ book, clock, display });
+  const desk = benchDesk({ book, clock, display, later: parts.later });
   const chosen = signal<BoxPlace | undefined>(undefined);
   const steps = signal<readonly string[]>([]);
   const house = houseBench();
   const houseOf = houseLater(house, clock);
+  const stopReadying = readyHouse(house, desk, clock);
   const view = computed(() => desk.laid.value?.shown.view.value ?? emptyView);
   const panel = computed(() => panelNow({ desk, chosen: chosen.value, steps: steps.value, houseOf }));
   const choose = (place: BoxPlace | undefined) => {
@@ -98,10 +101,23 @@ export function openBenchStore(parts: BenchParts): BenchStore {
     compare: (one, other) => comparison(desk.laid.peek(), one, other),
     close: () => {
       stopConfirming();
+      stopReadying();
       desk.close();
       house.close();
     },
   };
+}
+
+/** The house's bench is opened in a quiet moment, so that the first box written over does not wait for it. */
+function readyHouse(house: HouseBench, desk: BenchDesk, clock: Clock): () => void {
+  return effect(() => {
+    const laid = desk.laid.value;
+    const [column] = laid?.worked.source().columns ?? [];
+    if (!laid || !column) return;
+    clock.soon(() => {
+      if (desk.laid.peek() === laid) house.work(laid.worked, column, '');
+    });
+  });
 }
 
 interface PanelNow {

@@ -48,6 +48,7 @@ export function showBench({ worked, display, clock }: ShowParts): ShownBench {
     worked,
     scans,
     faces,
+    rows: new Map(),
     columns: new Map(),
     heads: new Map(),
     seen: new Set(),
@@ -67,10 +68,13 @@ export function showBench({ worked, display, clock }: ShowParts): ShownBench {
   };
 }
 
+type Row = BenchView['rows'][number];
+
 interface Parts {
   readonly worked: WorkedBench;
   readonly scans: BenchScans;
   readonly faces: () => LineFaces;
+  rows: ReadonlyMap<string, Row>;
   readonly columns: Map<string, ColumnViews>;
   readonly heads: Map<string, { readonly stamp: string; readonly column: BenchColumn; readonly head: HeadView }>;
   /** Columns of which boxes were asked for since the last view, and between the two before. */
@@ -93,7 +97,10 @@ function viewOf(parts: Parts, folds: Folds): BenchView {
   }
   return {
     recipe: { title: `${source.recipe.id} ${source.recipe.title.toLowerCase()}`, aside: recipeAside(source) },
-    rows: sectionRows({ faces, totals, folds, asideOf: (face) => partsAside(face, { faces, totals, source }) }),
+    rows: rowsOf(
+      parts,
+      sectionRows({ faces, totals, folds, asideOf: (face) => partsAside(face, { faces, totals, source }) }),
+    ),
     foot: footRows(faces.display),
     columns: source.columns.map((column) => headFor(parts, column)),
     boxOf: (row, key) => {
@@ -106,6 +113,16 @@ function viewOf(parts: Parts, folds: Folds): BenchView {
       return footBox(row, { worked, faces, column: key, called: calledOf(column), scan: scans.of(key) });
     },
   };
+}
+
+/** A row that reads as before is the same object, so that the grid leaves it as it stands. */
+function rowsOf(parts: Parts, made: readonly Row[]): readonly Row[] {
+  const rows = made.map((row) => {
+    const before = parts.rows.get(row.id);
+    return before && sameData(before, row) ? before : row;
+  });
+  parts.rows = new Map(rows.map((row) => [row.id, row]));
+  return rows;
 }
 
 /** The box of before, as long as nothing of its column changed, and where it changed but reads the same. */

@@ -7,7 +7,7 @@ import { cleanNoise } from '#shared-calc/quantity/write-figure.ts';
 import { boxStanding, spokenState, type BoxStanding } from './box-words.ts';
 import { shortCheck } from './check-words.ts';
 import { entryText } from './entry-text.ts';
-import { figureWords, readUnits } from './figure-words.ts';
+import { boxFigure, figureWords, readUnits } from './figure-words.ts';
 import { inSentence, type LineFace, type LineFaces } from './line-faces.ts';
 
 export interface BoxParts {
@@ -76,7 +76,7 @@ function isWell({ line, source }: Box): boolean {
 function figureOf({ value, rule }: Box, { line }: LineFace, display: Display): string {
   if (value === undefined) return '';
   if (value === 0 && rule?.part === 'call' && rule.name === 'lift_crew') return 'do not lift';
-  return showValue(value, line.unit, display);
+  return boxFigure({ value, rule }, line.unit, display);
 }
 
 function spokenBox(

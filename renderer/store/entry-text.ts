@@ -4,7 +4,7 @@ import { readFigure, tidyText } from '#shared-calc/quantity/read-figure.ts';
 import { findUnit } from '#shared-calc/quantity/unit.ts';
 import { keptText } from '#shared-calc/recipe/kept-text.ts';
 import type { Line } from '#shared-calc/records/records.ts';
-import { figureWords } from './figure-words.ts';
+import { boxFigure, shownUnitWords } from './figure-words.ts';
 
 /** What an editor opens with: the text as it is kept, a figure with the workshop's own decimal sign. */
 export function entryText({ text, rule }: Pick<Box, 'text' | 'rule'>, { decimalComma }: Display): string {
@@ -43,5 +43,7 @@ function takesUnit(unit: string): boolean {
 export function textInLabel(text: string, line: Line, display: Display): string {
   const figure = line.unit === 'choice' || line.unit === 'yes_no' ? undefined : readFigure(text, { unit: line.unit });
   if (!figure?.ok) return text === '' ? 'no figure' : text;
-  return figureWords(figure.value.value, line.unit, display).replace('\u00a0', ' ');
+  const unit = shownUnitWords(line.unit, display);
+  const words = boxFigure(figure.value, line.unit, display);
+  return unit === '' ? words : `${words} ${unit}`;
 }

@@ -79,7 +79,9 @@ function withoutSum(id: FootId, called: string, fault: OrderFault, faces: LineFa
 }
 
 function sumWaitsOn(fault: OrderFault, faces: LineFaces): string {
-  if (fault.kind !== 'no-amount-yet') return 'waits on a price';
+  if (fault.kind !== 'no-amount-yet') {
+    return 'material' in fault ? `waits on the price of ${fault.material}` : 'waits on a price';
+  }
   const { line, cause } = fault.box;
   const first = cause?.why === 'waits' ? cause.problem.line : line.name;
   return `waits on ${inSentence(faces.of(first)?.label ?? first)}`;

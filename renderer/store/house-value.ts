@@ -7,6 +7,7 @@ import { orderSums } from '#shared-calc/bench/order-sums.ts';
 import { showValue } from '#shared-calc/quantity/shown-unit.ts';
 import type { BenchColumn } from './bench-source.ts';
 import type { Clock } from './clock.ts';
+import { boxFigure } from './figure-words.ts';
 import { money } from './foot-boxes.ts';
 import type { LineFace, LineFaces } from './line-faces.ts';
 import type { WorkedBench } from './worked-bench.ts';
@@ -55,16 +56,21 @@ function houseView(box: Box, parts: HouseParts): HouseView | undefined {
   if (box.source !== 'local' && box.source !== 'job') return undefined;
   const { worked, column, face, faces, house } = parts;
   const bench = house.work(worked, column, face.line.name);
-  const { value } = bench.box(column.key, face.line.name);
-  const isIssued = worked.source().issued !== undefined;
+  const there = bench.box(column.key, face.line.name);
   return {
-    figure: value === undefined ? 'no figure' : showValue(value, face.line.unit, faces.display),
-    unit: value === undefined ? '' : face.unit,
-    canGoBack: !isIssued,
-    canSend: !isIssued && face.line.role !== 'tank' && box.text !== '',
+    figure: there.value === undefined ? 'no figure' : boxFigure(there, face.line.unit, faces.display),
+    unit: there.value === undefined ? '' : face.unit,
+    ...mayDo(box, parts),
     caption: `What the ${box.source === 'job' ? 'value for the whole job' : `local ${box.rule ? 'rule' : 'value'}`} changes`,
     effects: [...lineEffects(bench, parts), ...priceEffect(bench, parts)],
   };
+}
+
+/** A missing figure is neither sent nor held for the job, and an issued quote stays as it is. */
+function mayDo(box: Box, { worked, face }: HouseParts): Pick<HouseView, 'canGoBack' | 'canSend' | 'canHold'> {
+  const canGoBack = worked.source().issued === undefined;
+  const canSend = canGoBack && face.line.role !== 'tank' && box.text !== '';
+  return { canGoBack, canSend, canHold: canSend && box.source === 'local' };
 }
 
 function lineEffects(bench: Bench, { worked, column, face, faces }: HouseParts): readonly EffectView[] {
@@ -73,7 +79,8 @@ function lineEffects(bench: Bench, { worked, column, face, faces }: HouseParts):
   for (const each of main) {
     const now = figureOf(worked.bench(), column.key, each, faces);
     const then = figureOf(bench, column.key, each, faces);
-    if (now !== then) effects.push({ label: each.label, houseFigure: then, figure: now, unit: each.unit });
+    if (now === then) continue;
+    effects.push({ label: each.label, houseFigure: then, figure: now, unit: now === unknown ? '' : each.unit });
   }
   const mass = effects.find((effect) => effect.label === faces.of('filled_mass')?.label);
   const first = effects.slice(0, MOST_EFFECTS - 1);
@@ -85,9 +92,11 @@ function isTold({ role, shownFirst }: LineFace['line']): boolean {
   return shownFirst && (role === 'need' || role === 'worked');
 }
 
+const unknown = 'not known yet';
+
 function figureOf(bench: Bench, column: string, { line }: LineFace, { display }: LineFaces): string {
   const { value } = bench.box(column, line.name);
-  return value === undefined ? 'not known yet' : showValue(value, line.unit, display);
+  return value === undefined ? unknown : showValue(value, line.unit, display);
 }
 
 function priceEffect(bench: Bench, { worked, column, faces }: HouseParts): readonly EffectView[] {

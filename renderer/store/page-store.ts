@@ -7,7 +7,7 @@ import { openBookStore, readFirst, type BookStore } from './book-store.ts';
 import type { Clock } from './clock.ts';
 
 /** A sheet that lies over the bench. */
-export type BenchSheet = { readonly is: 'take' } | { readonly is: 'compare'; readonly one: string };
+export type BenchSheet = { readonly is: 'take' | 'prices' } | { readonly is: 'compare'; readonly one: string };
 
 /** All that the page's places go by. */
 export interface PageStore {
@@ -20,7 +20,11 @@ export interface PageStore {
 }
 
 /** Reads the book and lays out all that the page goes by; the sentence says why where it cannot be read. */
-export async function openPageStore(bridge: Bridge, clock: Clock): Promise<Result<PageStore, string>> {
+export async function openPageStore(
+  bridge: Bridge,
+  clock: Clock,
+  benchLater = false,
+): Promise<Result<PageStore, string>> {
   const first = await readFirst(bridge, clock);
   if (!first.ok) return first;
   const book = openBookStore({ bridge, clock, first: first.value });
@@ -29,6 +33,7 @@ export async function openPageStore(bridge: Bridge, clock: Clock): Promise<Resul
   const bench: BenchStore = openBenchStore({
     book,
     clock,
+    later: benchLater,
     takeSize: () => (sheet.value = { is: 'take' }),
     leavePanel: () => {
       const place = bench.chosen.peek();

@@ -44,6 +44,7 @@ export function panelActs({ acts, hands, chosen, steps, leave }: Parts): PanelAc
     stepUp: () => (steps.value = steps.peek().slice(0, -1)),
     backToHouse: withPlace(hands.backToHouse),
     sendToHouse: withPlace(hands.sendToHouse),
+    forWholeJob: withPlace((place) => hands.forWholeJob(place)),
     writeNote: (note) => withPlace((place) => hands.writeNote(place, note))(),
     leave,
   };

@@ -1,12 +1,12 @@
 import type { PanelView } from '#renderer/panel/panel-view.ts';
 import type { Box } from '#shared-calc/bench/bench-types.ts';
-import { showValue } from '#shared-calc/quantity/shown-unit.ts';
 import type { BenchColumn } from './bench-source.ts';
 import { boxStanding } from './box-words.ts';
 import { cautionOf, standingsOf } from './box-causes.ts';
 import type { BoxParts } from './box-view.ts';
 import { entryText } from './entry-text.ts';
 import { calledOf } from './head-view.ts';
+import { boxFigure } from './figure-words.ts';
 import type { HouseOf } from './house-value.ts';
 import type { LineFace, LineFaces } from './line-faces.ts';
 import type { WorkedBench } from './worked-bench.ts';
@@ -54,7 +54,7 @@ export function panelOf(parts: PanelParts): PanelView | undefined {
 
 function answerOf(box: Box, { line, unit }: LineFace, faces: LineFaces): PanelView['answer'] {
   if (line.role === 'check' || box.value === undefined) return { figure: boxStanding(box, faces).said, unit: '' };
-  return { figure: showValue(box.value, line.unit, faces.display), unit };
+  return { figure: boxFigure(box, line.unit, faces.display), unit };
 }
 
 function ruleKind(box: Box): 'Rule' | 'Figure' | 'Choice' {

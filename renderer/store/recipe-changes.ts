@@ -1,3 +1,4 @@
+import { boxReader } from '#shared-calc/bench/box-reader.ts';
 import { freeId } from '#shared-calc/jobs/find-job.ts';
 import { linesOf } from '#shared-calc/jobs/open-sheet.ts';
 import { putRecords } from '#shared-calc/jobs/put-records.ts';
@@ -9,10 +10,11 @@ import { diffRecords } from '#shared-calc/records/diff-records.ts';
 import type { Line, LocalValue, Recipe, Records } from '#shared-calc/records/records.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
 import { lineNameFault } from '#shared-calc/rule/line-name.ts';
+import { namesIn } from '#shared-calc/rule/tree.ts';
 import { renameInRule } from '#shared-calc/rule/rename-line.ts';
 import { sayNameFault } from '#shared-calc/words/say-name-fault.ts';
 import { updateLine } from './house-changes.ts';
-import { breaksOf, sayBreaks } from './line-breaks.ts';
+import { breaksOf, sayBreaks, type Break } from './line-breaks.ts';
 import { inSentence } from './line-faces.ts';
 
 export interface MadeLine {
@@ -60,10 +62,7 @@ export function renameLine(records: Records, line: Line, typed: string): Result<
   const lines = linesOf(records, line.recipe);
   if (lines.some((each) => each.name === name)) return failed(`There is a line called ${name} already.`);
   const renamed = lines.map((each) => renamedLine(each, line.name, name));
-  const jobs = new Set([...records.job.values()].filter((job) => job.recipe === line.recipe).map((job) => job.id));
-  const locals = [...records.localValue.values()]
-    .filter((value) => jobs.has(value.job))
-    .map((value) => renamedLocal(value, line.name, name));
+  const locals = localsOf(records, line.recipe).map((value) => renamedLocal(value, line.name, name));
   return ok(
     diffRecords(`${line.name} named ${name}`, records, {
       ...records,
@@ -110,8 +109,7 @@ export function moveLine(records: Records, line: Line, by: -1 | 1): Result<Chang
 
 /** Takes a line out, with what jobs have written over it; what that breaks is named by `breaksWithout`. */
 export function removeLine(records: Records, line: Line): Change {
-  const jobs = new Set([...records.job.values()].filter((job) => job.recipe === line.recipe).map((job) => job.id));
-  const locals = [...records.localValue.values()].filter((value) => jobs.has(value.job) && value.line === line.name);
+  const locals = localsOf(records, line.recipe).filter((value) => value.line === line.name);
   return diffRecords(`${inSentence(lineLabel(line))} removed`, records, {
     ...records,
     line: putRecords(records.line, [], [line.id]),
@@ -123,16 +121,45 @@ export function removeLine(records: Records, line: Line): Change {
   });
 }
 
-export function breaksWithout(records: Records, line: Line): ReturnType<typeof breaksOf> {
+/** What could not be worked or said without a line: other lines of the recipe, and rules that jobs have written. */
+export function breaksWithout(records: Records, line: Line): readonly Break[] {
   const lines = linesOf(records, line.recipe);
-  return breaksOf(
-    lines,
-    lines.filter((each) => each.id !== line.id),
-  );
+  const others = lines.filter((each) => each.id !== line.id);
+  const broken = breaksOf(lines, others);
+  const known = new Set(broken.map((each) => each.line));
+  const said = others.filter((each) => !known.has(each.name) && each.says?.includes(`{${line.name}}`) === true);
+  return [
+    ...broken,
+    ...said.map((each) => ({ line: each.name, label: lineLabel(each), says: `Its sentence says {${line.name}}.` })),
+    ...localReaders(records, line, lines),
+  ];
+}
+
+/** Jobs of its recipe that have written over a line, by their codes. */
+export function jobsWriting(records: Records, line: Line): readonly string[] {
+  const values = localsOf(records, line.recipe).filter((value) => value.line === line.name);
+  return [...new Set(values.map((value) => value.job))];
+}
+
+function localReaders(records: Records, line: Line, lines: readonly Line[]): readonly Break[] {
+  const reader = boxReader(lines);
+  return localsOf(records, line.recipe).flatMap((value) => {
+    const at = lines.find((each) => each.name === value.line);
+    if (!at || at.id === line.id) return [];
+    const reading = reader.read(at, value.text);
+    if (reading.is !== 'rule' || !namesIn(reading.rule).includes(line.name)) return [];
+    return [{ line: at.name, label: `${lineLabel(at)} in ${value.job}`, says: `A rule of ${value.job} reads it.` }];
+  });
+}
+
+function localsOf(records: Records, recipe: string): readonly LocalValue[] {
+  const jobs = new Set([...records.job.values()].filter((job) => job.recipe === recipe).map((job) => job.id));
+  return [...records.localValue.values()].filter((value) => jobs.has(value.job));
 }
 
 /** Other fields of a line; refused where its own or another line's rule could no longer be read. */
-export function changeLine(records: Records, line: Line, fields: Partial<Line>): Result<Change, string> {
+export function changeLine(records: Records, line: Line, asked: Partial<Line>): Result<Change, string> {
+  const fields = withUnit(line, asked);
   const next: Line = { ...line, ...fields };
   if (next.unit !== 'choice' && next.unit !== 'yes_no' && !findUnit(next.unit)) {
     return failed(`There is no unit called ${next.unit}.`);
@@ -150,6 +177,14 @@ export function changeLine(records: Records, line: Line, fields: Partial<Line>):
   const [first] = breaks;
   if (first) return failed(`This would break ${sayBreaks(breaks)}. ${first.says}`);
   return ok(updateLine(line, fields, `${inSentence(lineLabel(line))}: ${fieldWords(fields)}`));
+}
+
+/** A check is a yes or no and work is minutes: a line that becomes one takes that unit with it. */
+function withUnit(line: Line, asked: Partial<Line>): Partial<Line> {
+  if (asked.role === undefined || asked.role === line.role || asked.unit !== undefined) return asked;
+  if (asked.role === 'check') return { ...asked, unit: 'yes_no', low: undefined, high: undefined };
+  if (asked.role === 'work') return { ...asked, unit: 'min' };
+  return line.role === 'check' ? { ...asked, unit: 'mm' } : asked;
 }
 
 function unknownBraces({ says = '' }: Line, lines: readonly Line[]): string | undefined {

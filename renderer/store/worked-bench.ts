@@ -10,6 +10,9 @@ import type { Clock } from './clock.ts';
 /** So many columns may be worked at once without being seen as a wait. */
 const AT_ONCE = 8;
 
+/** A slice is ended when so much of a frame is gone; the rest of it is left to painting. */
+const SLICE_MS = 8;
+
 /** One bench kept over all edits: what is in sight is worked at once, the rest in slices. */
 export interface WorkedBench {
   /** Goes up whenever a figure may have changed. */
@@ -134,7 +137,7 @@ function workSlices(state: State, clock: Clock, more: () => boolean, done: () =>
   const { turn } = state;
   const slice = () => {
     if (state.turn !== turn) return;
-    if (more()) {
+    if (moreIn(SLICE_MS, more, clock)) {
       clock.soon(slice);
       return;
     }
@@ -146,6 +149,13 @@ function workSlices(state: State, clock: Clock, more: () => boolean, done: () =>
     done();
   };
   clock.soon(slice);
+}
+
+/** Works on for so long; whether there is still more. */
+function moreIn(ms: number, more: () => boolean, clock: Clock): boolean {
+  const end = clock.now().getTime() + ms;
+  while (more()) if (clock.now().getTime() >= end) return true;
+  return false;
 }
 
 function sumsOf(bench: Bench, state: State, column: string): Result<OrderSums, OrderFault> {

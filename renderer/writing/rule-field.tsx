@@ -37,7 +37,6 @@ export function RuleField(parts: RuleFieldParts) {
   const check = parts.help.check(text);
   const faults = refused === undefined ? check.faults.map((fault) => fault.says) : [refused];
   useLayoutEffect(() => takeFocus(field.current, parts.focus), []);
-  useLayoutEffect(() => fit(field.current), [text]);
 
   const onKeyDown = (event: TargetedKeyboardEvent<HTMLTextAreaElement>) => {
     const act = fieldAct(event, { listed: offers.length > 0, active, form: parts.form });
@@ -76,7 +75,7 @@ export function RuleField(parts: RuleFieldParts) {
   );
 }
 
-/** The same text under the field, where its parts can be set apart. */
+/** The same text under the field, where its parts can be set apart; it makes the field as high as its text. */
 function Marks({ text, check }: { readonly text: string; readonly check: RuleCheck }) {
   return (
     <div class="rule-marks" aria-hidden="true">
@@ -116,11 +115,4 @@ function takeFocus(field: HTMLTextAreaElement | null, focus: 'end' | undefined):
   if (!field || focus === undefined) return;
   field.focus();
   field.setSelectionRange(field.value.length, field.value.length);
-}
-
-/** As high as its text. */
-function fit(field: HTMLTextAreaElement | null): void {
-  if (!field) return;
-  field.style.height = 'auto';
-  field.style.height = `${field.scrollHeight}px`;
 }

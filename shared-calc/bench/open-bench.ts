@@ -20,8 +20,8 @@ export interface Bench {
   readonly close: () => void;
 }
 
-/** Columns that one slice of an update works. */
-const SLICE = 24;
+/** Columns that one slice of an update works: few, so that a page can stop for a frame. */
+const SLICE = 4;
 
 /** Opens a bench over a recipe and its sizes, worked at once. */
 export function openBench(start: BenchInput): Bench {

@@ -3,113 +3,163 @@ import path from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { gzipSync } from 'node:zlib';
 import type { Page } from 'playwright-core';
-import { makeDemoBook } from '#electron/book/seed-demo.ts';
-import { today } from '#electron/service/today.ts';
-import { emptyChange } from '#shared-calc/records/change.ts';
+import { emptyChange, type Change } from '#shared-calc/records/change.ts';
+import type { Records } from '#shared-calc/records/records.ts';
+import { ok, type Result } from '#shared-calc/result.ts';
 import { openServedBook } from '#tests/browser/served-book.ts';
+import { writeIn } from '#tests/browser/write-in.ts';
 import { ms, ratio, timesOf, type Told } from './measure.ts';
+import { stoodAt, timed, watchPage, watchStarts } from './painted.ts';
 
 const SIZES = 200;
 const EDITS = 40;
+const HOUSE_EDITS = 12;
+const SCROLLS = 60;
+const drawnBox = '.strips .ag-cell.box';
 const built = fileURLToPath(new URL('../../renderer/dist/assets', import.meta.url));
 
 /** The page over H1 x 200 sizes in real Chromium, each figure beside its floor in the same run. */
 export async function benchPage(): Promise<readonly Told[]> {
   const pages = await openServedBook();
   try {
-    const cold = await timeOfOpening(() => pages.begin('bench', fillBook));
+    await pages.begin('bench', (book) => writeIn(book, [manySizes]));
     const page = await pages.open('bench');
-    const warm = await timeOfOpening(async () => {
-      await page.reload();
-      await page.waitForSelector('.strips .ag-cell.box');
-    });
-    const floor = await eventTimes(page, floorKeys);
-    const edit = await eventTimes(page, editKeys);
-    return [
-      row(
-        `page, one edit to painted, H1 x ${SIZES} sizes`,
-        ms(edit.median),
-        `a key that does nothing ${ms(floor.median)}`,
-        '16 ms',
-      ),
-      row('page, the same, 95th', ms(edit.p95), `95th ${ms(floor.p95)}`, '32 ms'),
-      row('page, tasks over 50 ms in 40 edits', String(edit.long), String(floor.long), '0'),
-      {
-        ...row('page, warm start to boxes drawn', ms(warm), `first start ${ms(cold)}`, '1 s'),
-        ratio: ratio(warm / cold),
-      },
-      row('page code, compressed', `${Math.round(pageBytes() / 1000)} kB`, '', '700 kB'),
-    ];
+    const start = await startRows(page);
+    await page.waitForTimeout(3000);
+    await watchPage(page);
+    const edits = await editRows(page);
+    const house = await houseRow(page);
+    return [...edits, house, await scrollRow(page), ...start, codeRow()];
   } finally {
     await pages.close();
   }
 }
 
-function row(what: string, took: string, floor: string, must: string): Told {
-  return { what, took, floor, ratio: '', must };
-}
-
 /** The demo job with so many sizes, over all tanks in turn. */
-function fillBook(file: string): void {
-  const made = makeDemoBook(file, { today: today(), backups: false });
-  if (!made.ok) throw new Error(`no book: ${made.fault.kind}`);
-  const { tank } = made.value.records();
+function manySizes({ tank }: Records): Result<Change, never> {
   const codes = [...tank.keys()];
   const added = Array.from({ length: SIZES - 3 }, (_, at) => {
     const code = codes[at % codes.length] ?? 'T07';
     const record = { id: `B${at}`, job: 'J01', tank: code, order: 10 + at, label: code, count: 1 };
     return { kind: 'size' as const, record };
   });
-  const done = made.value.apply({ ...emptyChange('many sizes'), added }, made.value.revision());
-  if (!done.ok) throw new Error(`not written: ${done.fault.kind}`);
-  made.value.close();
+  return ok({ ...emptyChange('many sizes'), added });
 }
 
-async function timeOfOpening(open: () => Promise<unknown>): Promise<number> {
-  const start = performance.now();
-  await open();
-  return performance.now() - start;
+/** Three warm starts, the middle one; its floor is the same host's smallest file. */
+async function startRows(page: Page): Promise<readonly Told[]> {
+  await watchStarts(page, `${drawnBox}, pre`);
+  const bench = page.url();
+  const starts: number[] = [];
+  for (let turn = 0; turn < 3; turn += 1) {
+    await page.reload();
+    starts.push(await stoodAt(page));
+    await page.waitForTimeout(1500);
+  }
+  await page.goto(new URL('/.vite/license.md', bench).href);
+  const floor = await stoodAt(page);
+  await page.goto(bench);
+  await page.waitForSelector(drawnBox);
+  const { median } = timesOf(starts);
+  return [row('page, warm start to boxes painted', median, { text: 'a page of text', floor }, '1 s')];
 }
 
-type Keys = (page: Page, turn: number) => Promise<void>;
-
-/** Arrow up and down between two boxes is no edit; what it takes is the floor of a key in this page. */
-async function floorKeys(page: Page): Promise<void> {
-  await page.keyboard.press('Shift');
+/** From Enter to the end of the frame that shows it; the floor is a key that changes one word of one drawn box. */
+async function editRows(page: Page): Promise<readonly Told[]> {
+  await chooseBox(page);
+  await page.evaluate(() => {
+    const word = document.querySelector('.strips .ag-cell.box .fig');
+    let turn = 0;
+    window.addEventListener('keydown', ({ key }) => {
+      if (key === 'Shift' && word) word.textContent = String((turn += 1));
+    });
+  });
+  const floor = await timed(page, 'Shift', () => inTurn(page, EDITS, () => page.keyboard.press('Shift')));
+  const edits = await timed(page, 'Enter', () => inTurn(page, EDITS, (turn) => writeBox(page, turn)));
+  const [took, least] = [timesOf(edits.painted), timesOf(floor.painted)];
+  const text = 'a word drawn anew';
+  const what = `page, one edit to painted, H1 x ${SIZES} sizes`;
+  return [
+    row(what, took.median, { text, floor: least.median }, '16 ms'),
+    row('page, the same, 95th', took.p95, { text, floor: least.p95 }, '32 ms'),
+    {
+      what: `page, tasks over 50 ms in ${EDITS} edits`,
+      took: String(edits.long),
+      floor: `${text} ${floor.long}`,
+      ratio: '',
+      must: '0',
+    },
+  ];
 }
 
-async function editKeys(page: Page, turn: number): Promise<void> {
+async function chooseBox(page: Page): Promise<void> {
+  const box = page.locator(drawnBox, { has: page.locator('.unseen', { hasText: /^Litter depth, T03,/ }) });
+  await box.first().click();
+}
+
+async function writeBox(page: Page, turn: number): Promise<void> {
   await page.keyboard.type(String(20 + (turn % 20)));
   await page.keyboard.press('Enter');
+  await page.waitForTimeout(60);
   await page.keyboard.press('ArrowUp');
 }
 
-/** From the key to the next frame painted, as the browser itself tells it, and how many tasks ran over 50 ms. */
-async function eventTimes(page: Page, keys: Keys) {
-  const box = page.locator('.strips .ag-cell.box', {
-    has: page.locator('.unseen', { hasText: /^Litter depth, T03,/ }),
-  });
-  await box.first().click();
-  await page.evaluate(() => {
-    const told = { keys: [] as number[], long: 0 };
-    Object.assign(window, { told });
-    new PerformanceObserver((list) => {
-      for (const entry of list.getEntries()) if (entry.name === 'keydown') told.keys.push(entry.duration);
-    }).observe({ type: 'event', durationThreshold: 16 } as PerformanceObserverInit);
-    new PerformanceObserver((list) => {
-      told.long += list.getEntries().length;
-    }).observe({ type: 'longtask' });
-  });
-  for (let turn = 0; turn < EDITS; turn += 1) {
-    await keys(page, turn);
-    await page.waitForTimeout(120);
-  }
-  const told = await page.evaluate(() => (window as unknown as { told: { keys: number[]; long: number } }).told);
-  return { ...timesOf(told.keys.length > 0 ? told.keys : [16]), long: told.long };
+/** A local value sent to the house: from the press to the frame that shows it in the columns in sight. */
+async function houseRow(page: Page): Promise<Told> {
+  const sent = page.getByRole('button', { name: 'Send to house' });
+  const act = async (turn: number) => {
+    await writeBox(page, turn);
+    await sent.click();
+    await page.waitForTimeout(800);
+    await chooseBox(page);
+  };
+  const { painted } = await timed(page, 'click', () => inTurn(page, HOUSE_EDITS, act));
+  // Each turn is two presses: the one that sends, and the one that chooses the box again.
+  const presses = (rest: number) => timesOf(painted.filter((_, at) => at % 2 === rest)).median;
+  return row(
+    'page, house edit to columns in sight',
+    presses(0),
+    { text: 'choosing a box', floor: presses(1) },
+    '16 ms',
+  );
 }
 
-function pageBytes(): number {
-  return readdirSync(built)
+/** Frames while the bench is scrolled both ways, against frames of the page at rest. */
+async function scrollRow(page: Page): Promise<Told> {
+  const rest = await timed(page, '', () => page.waitForTimeout(1000));
+  await page.mouse.move(700, 500);
+  const scroll = (turn: number) => page.mouse.wheel(turn % 2 === 0 ? 300 : 0, turn % 4 === 1 ? 120 : -60);
+  const run = await timed(page, '', () => inTurn(page, SCROLLS, scroll, 16));
+  const [took, least] = [timesOf(run.frames), timesOf(rest.frames)];
+  const told = row('page, a frame while it is scrolled', took.median, { text: 'at rest', floor: least.median }, 'told');
+  return { ...told, took: `${told.took}, 95th ${ms(took.p95)}` };
+}
+
+async function inTurn(page: Page, times: number, act: (turn: number) => Promise<void>, pauseMs = 120): Promise<void> {
+  for (let turn = 0; turn < times; turn += 1) {
+    await act(turn);
+    await page.waitForTimeout(pauseMs);
+  }
+}
+
+interface Floor {
+  readonly text: string;
+  readonly floor: number;
+}
+
+function row(what: string, took: number, { text, floor }: Floor, must: string): Told {
+  return { what, took: ms(took), floor: `${text} ${ms(floor)}`, ratio: ratio(took / floor), must };
+}
+
+function codeRow(): Told {
+  const bytes = readdirSync(built)
     .filter((file) => /\.(js|css)$/.test(file))
     .reduce((sum, file) => sum + gzipSync(readFileSync(path.join(built, file))).length, 0);
+  return {
+    what: 'page code, compressed',
+    took: `${Math.round(bytes / 1000)} kB`,
+    floor: '',
+    ratio: '',
+    must: '700 kB',
+  };
 }

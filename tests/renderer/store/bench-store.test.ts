@@ -79,6 +79,19 @@ describe('the working panel', () => {
     expect(bench.panel.peek()?.house).toBeUndefined();
   });
 
+  test('a value of one size is made that of the whole job, and a figure that is given is shown as it was given', async () => {
+    const { bench } = await benchAtHand();
+    bench.acts.write([{ row: 'shelf_rating', column: 'T08', text: '150' }]);
+    bench.acts.choose({ row: 'shelf_rating', column: 'T08' });
+    const local = bench.panel.peek();
+    bench.panelActs.forWholeJob();
+    expect(local).toMatchObject({ answer: { figure: '150' }, house: { figure: '100', canHold: true } });
+    expect(bench.panel.peek()).toMatchObject({
+      standing: [{ look: 'job', words: 'Value for the whole job' }],
+      house: { figure: '100', canHold: false },
+    });
+  });
+
   test('names complete, faults are marked at their place and told', async () => {
     const { bench } = await benchAtHand();
     const help = bench.acts.helpFor({ row: 'litter', column: 'T07' });

@@ -4,13 +4,14 @@ import {
   breaksWithout,
   changeLine,
   copyRecipe,
+  jobsWriting,
   moveLine,
   removeLine,
   renameLine,
 } from '#renderer/store/recipe-changes.ts';
 import { linesOf } from '#shared-calc/jobs/open-sheet.ts';
 import { applyChange } from '#shared-calc/records/change.ts';
-import type { Line, Records } from '#shared-calc/records/records.ts';
+import type { Line, LocalValue, Records } from '#shared-calc/records/records.ts';
 import { demoBench, demoRecords } from '#tests/demo-bench.ts';
 
 const records = demoRecords();
@@ -99,7 +100,39 @@ describe('removeLine', () => {
   });
 });
 
+describe('breaksWithout', () => {
+  test('a check whose sentence says the line, and a rule that a job has written, are named too', () => {
+    const said = { ...line('public_site'), says: 'So deep: {drain_gap}.' };
+    const written: LocalValue = { id: 'v1', job: 'J01', line: 'capping', text: 'drain_gap + 5 mm', note: '', by: 'us' };
+    const now: Records = {
+      ...records,
+      line: new Map([...records.line, [said.id, said]]),
+      localValue: new Map([...records.localValue, ['v1', written]]),
+    };
+    const labels = breaksWithout(now, line('drain_gap')).map((each) => each.label);
+    expect(labels).toEqual(['Room for water', 'Public site', 'Capping depth in J01']);
+  });
+});
+
+describe('jobsWriting', () => {
+  test('names the jobs that have a value of their own in the line', () => {
+    const written: LocalValue = { id: 'v1', job: 'J01', line: 'drain_gap', text: '15 mm', note: '', by: 'us' };
+    const now: Records = { ...records, localValue: new Map([['v1', written]]) };
+    expect([jobsWriting(now, line('drain_gap')), jobsWriting(now, line('capping'))]).toEqual([['J01'], []]);
+  });
+});
+
 describe('changeLine', () => {
+  test('a line that becomes a check is a yes or no, one that becomes work is minutes', () => {
+    const made = addLine(records, 'H1', 'drain_gap');
+    const now = applyChange(records, made.change);
+    const units = (['check', 'work', 'need'] as const).map((role) => {
+      const done = changeLine(now, line(made.name, now), { role });
+      return done.ok ? line(made.name, applyChange(now, done.value)).unit : done.fault;
+    });
+    expect(units).toEqual(['yes_no', 'min', 'mm']);
+  });
+
   test('a unit under which a rule could no longer be read is refused, and what it would break is named', () => {
     const done = changeLine(records, line('drain_gap'), { unit: 'L' });
     expect(done.ok ? '' : done.fault).toMatch(/^This would break Air gap under the mesh, Room for water\./);

@@ -86,7 +86,7 @@ describe('writing in boxes', () => {
     const kept = [...hand.service.records().localValue.values()].map((value) => value.text);
     expect([kept, box(hand, 'litter', 'T03')?.figure, box(hand, 'drain_gap', 'T03')?.entry]).toEqual([
       ['1.5 in', '12.5 mm'],
-      '1,50',
+      '1,5',
       '12,5 mm',
     ]);
   });
