@@ -14,6 +14,7 @@ import { openAskedBook } from './open-asked-book.ts';
 import { openWindow } from './open-window.ts';
 import { pageSchemes, servePage } from './page-scheme.ts';
 import { fileMenuOf, putMenu } from './put-menu.ts';
+import { refuseDownloads } from './own-downloads.ts';
 import { holdToPage, refusePermissions } from './window-walls.ts';
 
 /** Opens the desktop window on a book. What walls it in is said before the shell is ready. */
@@ -62,6 +63,7 @@ function waitForFiles(): AskedFiles {
 
 async function showPage(service: Service, windows: BrowserWindow[], asked: AskedFiles): Promise<void> {
   refusePermissions(session.defaultSession);
+  refuseDownloads(session.defaultSession);
   servePage(protocol, pageFolder);
   answerPageCalls(ipcMain, service.call);
   const window = await openWindow(preloadFile, userFiles().window);

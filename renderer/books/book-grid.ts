@@ -6,7 +6,7 @@ import { bookKey } from './book-keys.ts';
 import { extentOf, rowsIn, spotOf, type BookLayout } from './book-layout.ts';
 import { bookSheet, type BookSheet } from './book-sheet.ts';
 import type { BookRow } from './book-table.ts';
-import { copyFields, emptyFields, pasteFields } from './book-writing.ts';
+import { copyFields, emptyFields, fillDown, fillRight, pasteFields } from './book-writing.ts';
 import { openField } from './open-field.ts';
 import { namesOf, rangeOf } from './range-names.ts';
 import type { BoxText } from './write-boxes.ts';
@@ -177,9 +177,11 @@ function pressed<Row extends BookRow>(desk: Desk<Row>, event: KeyboardEvent): vo
   event.stopPropagation();
   if (key.is === 'take') take(desk, key.range);
   else if (key.is === 'write') open(desk, range.tip, key.typed);
-  else if (key.is === 'clear') write(desk, emptyFields(layout, range));
-  else acts[key.is]();
+  else if (key.is === 'add' || key.is === 'remove') acts[key.is]();
+  else write(desk, writtenBy[key.is](layout, range));
 }
+
+const writtenBy = { clear: emptyFields, 'fill right': fillRight, 'fill down': fillDown } as const;
 
 function markCell(cell: HTMLElement, spot: Spot | undefined, range: Range | undefined): void {
   const inside = range !== undefined && spot !== undefined && holds(rectOf(range), spot);

@@ -5,14 +5,22 @@ import { atEdge, single, stepped, tabbed, type Extent, type Range } from '#rende
 export type BookKey =
   | { readonly is: 'take'; readonly range: Range }
   | { readonly is: 'write'; readonly typed?: string }
-  | { readonly is: 'clear' | 'add' | 'remove' };
+  | { readonly is: 'clear' | 'fill right' | 'fill down' | 'add' | 'remove' };
 
 export function bookKey(press: KeyPress, range: Range, extent: Extent): BookKey | undefined {
-  const strong = press.ctrlKey || press.metaKey;
-  if (press.key === 'Insert' && !strong && !press.shiftKey) return { is: 'add' };
-  if (press.key === 'Delete' && strong) return { is: 'remove' };
+  const own = ownKey(press);
+  if (own) return own;
   const act = keyAct(press);
   return act && (walked(act, range, extent) ?? written(act));
+}
+
+/** Keys that a book has beyond those of the bench. */
+function ownKey({ key, ctrlKey, metaKey, altKey, shiftKey }: KeyPress): BookKey | undefined {
+  const strong = ctrlKey || metaKey;
+  if (key === 'Delete' && strong) return { is: 'remove' };
+  if (shiftKey || altKey) return undefined;
+  if (key === 'Insert' && !strong) return { is: 'add' };
+  return key.toLowerCase() === 'd' && strong ? { is: 'fill down' } : undefined;
 }
 
 /** Keys that only choose. */
@@ -35,9 +43,9 @@ function walked(act: KeyAct, range: Range, extent: Extent): BookKey | undefined 
   }
 }
 
-/** Keys that write; a book has nothing to its right that would be filled. */
+/** Keys that write. */
 function written(act: KeyAct): BookKey | undefined {
-  if (act.act === 'clear') return { is: 'clear' };
+  if (act.act === 'clear' || act.act === 'fill right') return { is: act.act };
   if (act.act === 'open') return { is: 'write' };
   if (act.act !== 'write') return undefined;
   return act.typed === undefined ? { is: 'write' } : { is: 'write', typed: act.typed };

@@ -13,6 +13,7 @@ export interface BoxText {
 /** A field that was not taken, with the reason. */
 export interface RefusedBox {
   readonly row: string;
+  /** As the column is headed. */
   readonly column: string;
   readonly says: string;
 }
@@ -31,7 +32,7 @@ export function writeBoxes<Row extends BookRow>(
   let now = laidOut(table, context);
   for (const { row, column, text } of texts) {
     const done = writeOne(now, { row, column, text });
-    if (!done.ok) refused.push({ row, column, says: done.fault });
+    if (!done.ok) refused.push({ row, column: now.columns.get(column)?.title ?? column, says: done.fault });
     else if (!isEmptyChange(done.value)) {
       changes.push(done.value);
       now = laidOut(table, contextOf(applyChange(now.context.records, done.value), context.today));
@@ -76,7 +77,7 @@ function oneOf(changes: readonly Change[]): Change {
 export function sayRefused(refused: readonly RefusedBox[]): string {
   const [first, ...others] = refused;
   if (!first) return '';
-  const names = others.slice(0, 3).map(({ row, column }) => `${column} of ${row}`);
+  const names = others.slice(0, 3).map(({ row, column }) => `${column.toLowerCase()} of ${row}`);
   const rest = others.length > names.length ? ` and ${others.length - names.length} more` : '';
   const also = others.length === 0 ? '' : ` Refused too: ${names.join(', ')}${rest}.`;
   return `Nothing was written. ${first.row}: ${first.says}${also}`;

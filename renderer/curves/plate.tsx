@@ -71,7 +71,7 @@ function listenForTable(own: () => HTMLElement | null, turn: () => void): () => 
   const onKey = (event: KeyboardEvent) => {
     const { key, ctrlKey, metaKey, altKey, target } = event;
     if (key.toLowerCase() !== 't' || ctrlKey || metaKey || altKey || !(target instanceof Element)) return;
-    if (target.closest('input, textarea, select, dialog') !== null) return;
+    if (target.closest('input, textarea, select') !== null || isUnder(own(), target)) return;
     const within = target.closest('.plate');
     if (within !== null && within !== own()) return;
     event.preventDefault();
@@ -79,4 +79,10 @@ function listenForTable(own: () => HTMLElement | null, turn: () => void): () => 
   };
   document.addEventListener('keydown', onKey);
   return () => document.removeEventListener('keydown', onKey);
+}
+
+/** Over the plate lies a sheet, and the key was for that. */
+function isUnder(plate: HTMLElement | null, target: Element): boolean {
+  const sheet = target.closest('dialog');
+  return sheet !== null && !sheet.contains(plate);
 }

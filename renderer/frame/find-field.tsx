@@ -1,4 +1,5 @@
 import type { Ref } from 'preact';
+import { useMemo } from 'preact/hooks';
 import { Sign } from './sign.tsx';
 
 interface Find {
@@ -8,14 +9,18 @@ interface Find {
   readonly field: Ref<HTMLInputElement>;
   /** Called with what was typed once Enter or a choice settles it; says whether it was found. */
   readonly go: (words: string) => boolean;
+  readonly refuse: (sentence: string) => void;
 }
 
 /** Finds a line, a tank or a place by its words; `/` leads here from anywhere. */
-export function FindField({ label, placeholder, options, field, go }: Find) {
+export function FindField({ label, placeholder, options, field, go, refuse }: Find) {
+  const offers = useMemo(() => options.map((option) => <option key={option} value={option} />), [options]);
   const settle = (input: HTMLInputElement) => {
-    const found = input.value.trim() !== '' && go(input.value.trim());
+    const words = input.value.trim();
+    const found = words !== '' && go(words);
     input.ariaInvalid = String(!found);
     if (found) input.value = '';
+    else if (words !== '') refuse(`Nothing here is called ${words}.`);
   };
   return (
     <label class="find">
@@ -32,11 +37,7 @@ export function FindField({ label, placeholder, options, field, go }: Find) {
           if (event.key === 'Enter') settle(event.currentTarget);
         }}
       />
-      <datalist id="find-options">
-        {options.map((option) => (
-          <option key={option} value={option} />
-        ))}
-      </datalist>
+      <datalist id="find-options">{offers}</datalist>
       <kbd>/</kbd>
     </label>
   );

@@ -4,20 +4,29 @@ import { keysTold } from './page-keys.ts';
 /** All keys on one sheet; F1 opens it, Escape closes it. */
 export function KeysSheet({ sheet }: { readonly sheet: Ref<HTMLDialogElement> }) {
   return (
-    <dialog ref={sheet} class="sheet" aria-labelledby="keys-title">
+    <dialog ref={sheet} class="sheet keys-sheet" aria-labelledby="keys-title">
       <h2 id="keys-title">Keys</h2>
-      <dl class="keys-told">
-        {keysTold.map(([keys, does]) => (
-          <div key={keys}>
-            <dt>
-              <kbd>{keys}</kbd>
-            </dt>
-            <dd>{does}</dd>
-          </div>
+      <div class="all-keys" tabIndex={0} role="group" aria-label="All keys">
+        {keysTold.map(({ title, keys: told }) => (
+          <section key={title}>
+            <h3>{title}</h3>
+            <dl class="keys-told">
+              {told.map(([keys, does]) => (
+                <div key={keys}>
+                  <dt>
+                    <kbd>{keys}</kbd>
+                  </dt>
+                  <dd>{does}</dd>
+                </div>
+              ))}
+            </dl>
+          </section>
         ))}
-      </dl>
+      </div>
       <form method="dialog">
-        <button class="button act">Close</button>
+        <button class="button act" autoFocus>
+          Close
+        </button>
       </form>
     </dialog>
   );

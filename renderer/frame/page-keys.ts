@@ -32,21 +32,57 @@ function stepping({ key, shiftKey }: PagePress): PageAct | undefined {
   return letter === 'y' && !shiftKey ? 'redo' : undefined;
 }
 
-/** The keys as the page tells them, most used first. */
-export const keysTold: readonly (readonly [keys: string, does: string])[] = [
-  ['Arrows', 'walk the boxes; with Ctrl to the next section, the first or the last size'],
-  ['Shift with arrows', 'choose a range; Ctrl and A chooses all'],
-  ['Home, End', 'first and last size of the line; with Ctrl first and last line'],
-  ['Tab', 'next box'],
-  ['Enter, F2', 'write in the box; on a section, open or close it, with Shift bring all its lines out'],
-  ['Any letter or figure', 'replaces what stands in the box'],
-  ['Escape', 'leaves the box as it was'],
-  ['Delete', 'back to house'],
-  ['Ctrl C, X, V', 'copy, cut, paste, also from and to other programs'],
-  ['Ctrl R', 'fill right'],
-  ['Ctrl Z, Ctrl Y', 'undo, redo'],
-  ['/', 'find a line, a tank or a place'],
-  ['F8', 'next flag; with Shift the one before'],
-  ['F6', 'on to the places, the bench, the working panel, the quiet line'],
-  ['F1', 'these keys'],
+/** Keys that belong together, under what they are for. */
+export interface ToldKeys {
+  readonly title: string;
+  readonly keys: readonly (readonly [keys: string, does: string])[];
+}
+
+/** The keys as the page tells them, most used first; on a Mac, Command does what Ctrl does. */
+export const keysTold: readonly ToldKeys[] = [
+  {
+    title: 'Walk the boxes of the bench and of the books',
+    keys: [
+      ['Arrows', 'to the next box; with Ctrl to the next section, the first or the last size'],
+      ['Tab', 'to the box at the right; with Shift at the left'],
+      ['Home, End', 'to the first and the last box of the line; with Ctrl to the first and the last line'],
+      ['Shift with arrows', 'choose a range'],
+      ['Ctrl A', 'choose all'],
+      ['Escape', 'from a range back to one box'],
+    ],
+  },
+  {
+    title: 'Write in them',
+    keys: [
+      ['Any letter or figure', 'replaces what stands in the box'],
+      ['Enter, F2', 'write on in what stands there'],
+      ['Enter on a section', 'open or close it; with Shift bring all its lines out'],
+      ['Delete', 'bench: back to house; books: empty the box'],
+      ['Ctrl C, Ctrl X, Ctrl V', 'copy, cut, paste, also from and to other programs'],
+      ['Ctrl R', 'fill right: the first box of the range into the others of its line'],
+      ['Ctrl D', 'books: fill down, the first line of the range into those below'],
+      ['Insert, Ctrl Delete', 'books: add a line, remove the chosen ones'],
+    ],
+  },
+  {
+    title: 'While a box is open',
+    keys: [
+      ['Enter', 'take it and go down; with Shift up'],
+      ['Tab', 'take it and go right; with Shift left'],
+      ['Escape', 'leave the box as it was'],
+      ['Up, Down', 'walk the names offered; Enter or Tab takes one'],
+    ],
+  },
+  {
+    title: 'Everywhere',
+    keys: [
+      ['Ctrl Z', 'undo'],
+      ['Ctrl Y', 'redo, as does Ctrl Shift Z'],
+      ['/', 'find a line, a tank or a place'],
+      ['F8', 'next flag; with Shift the one before'],
+      ['F6', 'on to the places, the work, the working panel, the quiet line; with Shift back'],
+      ['T', 'at a picture: its figures as a table, and back'],
+      ['F1', 'these keys'],
+    ],
+  },
 ];

@@ -34,4 +34,6 @@ export interface PageView {
   /** Called within a component: signals it reads are followed. */
   readonly place: (route: Route) => PlaceView;
   readonly nextFlag: (back: boolean) => void;
+  /** Says in the quiet line what could not be done. */
+  readonly refuse: (sentence: string) => void;
 }

@@ -17,7 +17,9 @@ export function PlaceTop({ title, about, aside, acts, children }: Top) {
     <header class="top">
       <h1 tabIndex={-1}>{title}</h1>
       <p class="job">
-        {about} <span class="aside">{aside}</span>
+        {about}
+        {about !== '' && aside !== '' && ' '}
+        {aside !== '' && <span class="aside">{aside}</span>}
       </p>
       {children}
       {acts.map((act) => (

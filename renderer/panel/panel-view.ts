@@ -49,6 +49,8 @@ export interface EffectView extends FigureView {
 export interface HouseView extends FigureView {
   readonly canGoBack: boolean;
   readonly canSend: boolean;
+  /** What stands in this size alone may hold for every size of the job. */
+  readonly canHold: boolean;
   /** `What the local rule changes`. */
   readonly caption: string;
   readonly effects: readonly EffectView[];
@@ -83,6 +85,7 @@ export interface PanelActs {
   readonly stepUp: () => void;
   readonly backToHouse: () => void;
   readonly sendToHouse: () => void;
+  readonly forWholeJob: () => void;
   readonly writeNote: (text: string) => void;
   /** Gives the keyboard back to the bench. */
   readonly leave: () => void;

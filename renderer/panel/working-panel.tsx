@@ -50,6 +50,18 @@ function Slip({ view, acts }: { readonly view: PanelView; readonly acts: PanelAc
             form="panel"
             readOnly={view.rule.closed}
           />
+          {view.house?.canHold === true && (
+            <p class="pair">
+              <button
+                class="button"
+                type="button"
+                title="This value for all sizes of the job"
+                onClick={acts.forWholeJob}
+              >
+                For the whole job
+              </button>
+            </p>
+          )}
         </section>
       )}
       <WorkingPart putIn={view.putIn} sources={view.sources} stepDown={acts.stepDown} />

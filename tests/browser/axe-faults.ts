@@ -1,10 +1,14 @@
 import axe from 'axe-core';
 import type { Page } from 'playwright-core';
 
-/** Every accessibility fault on the page as it stands: the rule, then the places. */
-export async function axeFaults(page: Page): Promise<readonly string[]> {
-  await page.evaluate(axe.source);
+/**
+ * Every accessibility fault of the page, or of a part of it, as it stands: the rule, then the places. `colours` looks for
+ * those of colour alone.
+ */
+export async function axeFaults(page: Page, only?: 'colours', within = 'html'): Promise<readonly string[]> {
+  if (!(await page.evaluate("'axe' in globalThis"))) await page.evaluate(axe.source);
+  const rules = only ? '{ runOnly: { type: "rule", values: ["color-contrast", "link-in-text-block"] } }' : '{}';
   return page.evaluate<readonly string[]>(
-    'axe.run().then(({ violations }) => violations.map((each) => `${each.id}: ${each.nodes.map((node) => node.html.slice(0, 160)).join(" | ")}`))',
+    `axe.run(${within === 'html' ? 'document' : JSON.stringify(within)}, ${rules}).then(({ violations }) => violations.map((each) => \`\${each.id}: \${each.nodes.map((node) => node.html.slice(0, 160)).join(" | ")}\`))`,
   );
 }

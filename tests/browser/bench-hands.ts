@@ -1,4 +1,5 @@
 import type { Locator, Page } from 'playwright-core';
+import { z } from 'zod';
 
 /** A box of the bench as it is painted and as it is read out. */
 export interface SeenBox {
@@ -21,7 +22,7 @@ export function boxOf(page: Page, line: string, size: string): Locator {
 
 /** Brings a box into sight by the find field, and chooses it. */
 export async function goTo(page: Page, line: string, size: string): Promise<void> {
-  for (const words of [line, size]) {
+  for (const words of await stillWanted(page, [line, size])) {
     await page.keyboard.press('/');
     await page.keyboard.insertText(words);
     await page.keyboard.press('Enter');
@@ -31,6 +32,22 @@ export async function goTo(page: Page, line: string, size: string): Promise<void
     `${line}, ${size}`,
     // A window that is not in front paints no frames to wait for.
     { polling: 50 },
+  );
+}
+
+/** What of a line and a size the box that has the keyboard alone is not yet of. */
+function stillWanted(page: Page, [line, size]: readonly [string, string]): Promise<readonly string[]> {
+  return page.evaluate(
+    ([wantedLine, wantedSize]) => {
+      const alone = document.querySelectorAll('.strips .ag-cell.in-range').length < 2;
+      const cell = alone ? document.activeElement?.closest('.strips .ag-cell.chosen') : undefined;
+      const spoken = `${cell?.querySelector('.unseen')?.textContent ?? ''},`;
+      return [
+        ...(spoken.startsWith(`${wantedLine}, `) ? [] : [wantedLine]),
+        ...(spoken.includes(`, ${wantedSize},`) ? [] : [wantedSize]),
+      ];
+    },
+    [line, size] as const,
   );
 }
 
@@ -54,15 +71,20 @@ export async function seenBox(page: Page, line: string, size: string): Promise<S
     const cell = cells.find((each) => `${each.querySelector('.unseen')?.textContent},`.startsWith(`${start},`));
     const box = cell?.querySelector<HTMLElement>('.well, .flat, .flaglist');
     if (!cell || !box) return undefined;
+    const { source = '', state = '' } = box.dataset;
     return {
-      figure: (box.querySelector('.fig')?.textContent ?? '').replaceAll('\u00a0', ' '),
-      said: (box.matches('.flaglist') ? box : box.querySelector('.said'))?.textContent ?? '',
-      spoken: (cell.querySelector('.unseen')?.textContent ?? '').replaceAll('\u00a0', ' '),
+      figure: textOf(box.querySelector('.fig')),
+      said: textOf(box.matches('.flaglist') ? box : box.querySelector('.said')),
+      spoken: textOf(cell.querySelector('.unseen')),
       form: box.classList.contains('well') ? ('well' as const) : ('flat' as const),
-      source: box.dataset['source'] ?? '',
-      state: box.dataset['state'] ?? '',
+      source,
+      state,
       sign: box.querySelector('svg.sign') !== null,
     };
+
+    function textOf(each: Element | null): string {
+      return (each?.textContent ?? '').replaceAll('\u00a0', ' ');
+    }
   }, begins);
 }
 
@@ -79,15 +101,20 @@ export async function quietLine(page: Page): Promise<string> {
 /** Waits until the book itself names this edit as its last; else answers what it names. */
 export async function stored(page: Page, label: string): Promise<void> {
   let last: string | undefined;
-  for (let turn = 0; turn < 100 && last !== label; turn += 1) {
-    last = await page.evaluate(async () => {
-      const headers = { 'content-type': 'application/json' };
-      const answer = await fetch('/call/book.info', { method: 'POST', headers, body: '{}' });
-      const told: { readonly value?: { readonly undo?: string } } = await answer.json();
-      return told.value?.undo;
-    });
-  }
+  for (let turn = 0; turn < 100 && last !== label; turn += 1) last = await lastEdit(page);
   if (last !== label) throw new Error(`the last edit of the book is "${last}", not "${label}"`);
+}
+
+const Told = z.object({ value: z.object({ undo: z.string().optional() }).optional() });
+
+/** What the book itself names as its last edit. */
+async function lastEdit(page: Page): Promise<string | undefined> {
+  const answer = await page.evaluate(async () => {
+    const headers = { 'content-type': 'application/json' };
+    const response = await fetch('/call/book.info', { method: 'POST', headers, body: '{}' });
+    return response.text();
+  });
+  return Told.parse(JSON.parse(answer)).value?.undo;
 }
 
 /** Words with plain spaces. */

@@ -29,13 +29,17 @@ export function keyboardOn(page: Page): Promise<Keyboard> {
       return right > 0 && bottom > 0 && left < innerWidth && top < innerHeight;
     }
     function nameOf(each: Element): string {
-      const label =
-        each instanceof HTMLInputElement || each instanceof HTMLTextAreaElement || each instanceof HTMLSelectElement
-          ? each.labels?.[0]?.textContent
-          : undefined;
       const words =
-        each.getAttribute('aria-label') ?? label ?? each.querySelector('.unseen')?.textContent ?? each.textContent;
-      return (words ?? '').replaceAll(/\s+/g, ' ').trim().slice(0, 80);
+        each.getAttribute('aria-label') ??
+        labelOf(each) ??
+        each.querySelector('.unseen')?.textContent ??
+        each.textContent ??
+        '';
+      return words.replaceAll(/\s+/g, ' ').trim().slice(0, 80);
+    }
+    function labelOf(each: Element): string | null | undefined {
+      const field = ['INPUT', 'TEXTAREA', 'SELECT'].includes(each.tagName) ? (each as HTMLInputElement) : undefined;
+      return field?.labels?.[0]?.textContent;
     }
   });
 }

@@ -1,5 +1,6 @@
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { places } from '#renderer/frame/places.ts';
 import { chosen, figures, goTo, plain, quietLine, seenBox, stored } from './bench-hands.ts';
 import { keyboardOn, pressSeen, tabTo } from './focus-ring.ts';
 import { openServedBook, type ServedPages } from './served-book.ts';
@@ -85,6 +86,29 @@ describe('the main job with no hand on the mouse', () => {
     ]);
   });
 });
+
+describe('the places with the keyboard', () => {
+  test('each is reached from the rail and left by F6, and the keyboard is always seen', async () => {
+    const page = await pages.begin('jobs');
+    const unseen = await tabTo(page, places[0]?.title ?? '');
+    for (const { title } of places) {
+      unseen.push(...(await tabTo(page, title)), ...(await pressSeen(page, ['Enter'])));
+      await page.locator('h1', { hasText: title }).waitFor();
+      unseen.push(...(await backToRail(page)));
+    }
+    expect(unseen).toEqual([]);
+  });
+});
+
+/** F6 goes round the parts of a page, of which there are four at most. */
+async function backToRail(page: Page): Promise<readonly string[]> {
+  const unseen: string[] = [];
+  for (let turn = 0; turn < 5; turn += 1) {
+    unseen.push(...(await pressSeen(page, ['F6'])));
+    if ((await page.locator('.rail :focus').count()) > 0) return unseen;
+  }
+  return [...unseen, 'F6 never comes to the rail'];
+}
 
 describe('the bench with the keyboard', () => {
   test('arrows, Home and End walk the boxes; with Ctrl to sections, ends and the foot; the ring is always seen', async () => {
@@ -181,6 +205,25 @@ describe('the bench with the keyboard', () => {
       cleared: ['10', '10', '10'],
       undone: ['12', '12', '12'],
       again: ['10', '10', '10'],
+      unseen: [],
+    });
+  });
+
+  test('a box is copied, cut and pasted', async () => {
+    const page = await pages.begin('bench');
+    await page.context().grantPermissions(['clipboard-read', 'clipboard-write']);
+    await goTo(page, 'Litter depth', 'T03');
+    const unseen = await pressSeen(page, ['2', '1', 'Shift+Enter', 'ArrowDown']);
+    unseen.push(...(await pressSeen(page, ['Control+c', 'ArrowRight', 'Control+v'])));
+    await stored(page, 'litter depth of T07 to 21 mm');
+    const copied = await figures(page, 'Litter depth', sizes);
+    unseen.push(...(await pressSeen(page, ['ArrowLeft', 'Control+x'])));
+    await page.waitForFunction(() => navigator.clipboard.readText().then((text) => text.startsWith('21')));
+    unseen.push(...(await pressSeen(page, ['End', 'Control+v'])));
+    await stored(page, 'litter depth of T08 to 21 mm');
+    expect({ copied, moved: await figures(page, 'Litter depth', sizes), unseen }).toEqual({
+      copied: ['21', '21', '30'],
+      moved: ['30', '21', '21'],
       unseen: [],
     });
   });

@@ -29,7 +29,7 @@ export interface ServedPages {
   readonly open: (place: string, window?: Window, more?: BrowserContextOptions) => Promise<Page>;
   /** The program ended and started again on the same book; every window is closed. */
   readonly restart: () => Promise<void>;
-  /** Errors, warnings and breaches of the content policy that any page told of since they were last asked for. */
+  /** Errors, warnings, dialogs and breaches of the content policy that any page told of since they were last asked for. */
   readonly complaints: () => readonly string[];
   /** Every address that any page asked for outside the program's own. */
   readonly strangers: readonly string[];
@@ -58,8 +58,16 @@ export async function openServedBook(): Promise<ServedPages> {
   makeDemo(demoIn(folder));
   const browser = await openBrowser();
   const now: Standing = {
-    ...{ folder, browser, contexts: [], complaints: [], strangers: [] },
-    ...{ book: '', books: 0, served: undefined, port: undefined, page: undefined },
+    folder,
+    browser,
+    contexts: [],
+    complaints: [],
+    strangers: [],
+    book: '',
+    books: 0,
+    served: undefined,
+    port: undefined,
+    page: undefined,
   };
   return {
     book: () => now.book,
@@ -150,6 +158,11 @@ async function newContext(now: Standing, window: Window, more: BrowserContextOpt
   const viewport = { width, height };
   const context = await now.browser.newContext({ viewport, colorScheme: scheme, reducedMotion: 'reduce', ...more });
   context.setDefaultTimeout(15_000);
+  await context.addInitScript(() => {
+    document.addEventListener('securitypolicyviolation', ({ violatedDirective, blockedURI }) =>
+      reportError(new Error(`the content policy refused ${blockedURI} by ${violatedDirective}`)),
+    );
+  });
   now.contexts.push(context);
   return context;
 }
@@ -162,6 +175,10 @@ async function newPage({ complaints, strangers }: Standing, context: BrowserCont
     if (['error', 'warning'].includes(message.type())) complaints.push(message.text());
   });
   page.on('pageerror', (error) => complaints.push(error.message));
+  page.on('dialog', (dialog) => {
+    complaints.push(`a dialog: ${dialog.message()}`);
+    void dialog.dismiss();
+  });
   page.on('request', (request) => {
     if (!/^(http:\/\/127\.0\.0\.1:\d+\/|data:|blob:)/.test(request.url())) strangers.push(request.url());
   });

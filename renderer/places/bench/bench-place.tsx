@@ -12,6 +12,7 @@ import type { PageStore } from '#renderer/store/page-store.ts';
 import { downloadCsv } from '#renderer/files/download-csv.ts';
 import { benchCsv } from '#shared-calc/papers/bench-csv.ts';
 import { CompareSizes } from './compare-sizes.tsx';
+import { PriceBySize } from './price-by-size.tsx';
 import { TakeSize } from './take-size.tsx';
 import './bench-place.css';
 import '#renderer/books/books.css';
@@ -59,13 +60,14 @@ function firstMinute({ book }: PageStore): PlaceView {
 function Sheet({ store }: { readonly store: PageStore }) {
   const sheet = store.sheet.value;
   if (!sheet) return null;
-  return sheet.is === 'take' ? <TakeSize store={store} /> : <CompareSizes store={store} one={sheet.one} />;
+  if (sheet.is === 'compare') return <CompareSizes store={store} one={sheet.one} />;
+  return sheet.is === 'take' ? <TakeSize store={store} /> : <PriceBySize store={store} />;
 }
 
 function asideOf({ bench }: PageStore): string {
   const sizes = bench.view.value.columns.length;
   if (sizes === 0) return 'no size yet';
-  return sizes === 1 ? 'one size' : `${numbers[sizes] ?? sizes} sizes side by side`;
+  return sizes === 1 ? 'one size' : `${numbers[sizes] ?? sizes} sizes`;
 }
 
 const numbers: Readonly<Record<number, string>> = { 2: 'two', 3: 'three', 4: 'four', 5: 'five', 6: 'six' };
@@ -81,41 +83,25 @@ function actsOf(store: PageStore): readonly PlaceAct[] {
     downloadCsv(`${laid.id} bench`, benchCsv(worked.bench(), lines, bench.display.peek()));
     book.say(`The bench of ${laid.id} is saved as a list.`);
   };
-  const compare: PlaceAct =
-    columns.length > 1
-      ? {
-          label: 'Compare',
-          hint: 'Two sizes: what differs, and why',
-          run: () => (sheet.value = { is: 'compare', one: chosenColumn(store) }),
-        }
-      : { label: 'Compare', hint: 'Take a second size first.' };
+  const several = columns.length > 1;
+  const compare: PlaceAct = several
+    ? {
+        label: 'Compare',
+        hint: 'Two sizes: what differs, and why',
+        run: () => (sheet.value = { is: 'compare', one: chosenColumn(store) }),
+      }
+    : { label: 'Compare', hint: 'Take a second size first.' };
+  const prices: PlaceAct = several
+    ? { label: 'Price by size', hint: 'Price against size, as a curve', run: () => (sheet.value = { is: 'prices' }) }
+    : { label: 'Price by size', hint: 'Take a second size first.' };
   const list: PlaceAct = { label: 'As CSV', hint: 'Save the bench as a list', run: save };
-  if (job === undefined) return [compare, list];
+  if (job === undefined) return [compare, prices, list];
   return [
-    ...boxActs(store),
     compare,
+    prices,
     list,
     { label: 'Make a quote', run: () => (location.hash = writeRoute('quotes', job)) },
     { label: 'Take a size', main: true, run: bench.acts.takeSize },
-  ];
-}
-
-/** Acts that there is only something for while a box is chosen. */
-function boxActs({ bench }: PageStore): readonly PlaceAct[] {
-  const chosen = bench.chosen.value;
-  if (!chosen) return [];
-  const box = bench.view.value.boxOf(chosen.row, chosen.column);
-  if (box?.source === 'local') {
-    return [
-      { label: 'Whole job', hint: 'This value for all sizes of the job', run: () => bench.hands.forWholeJob(chosen) },
-    ];
-  }
-  return [
-    {
-      label: `Copy ${chosen.column}`,
-      hint: 'Another column with the same local values',
-      run: () => bench.hands.copySize(chosen.column),
-    },
   ];
 }
 

@@ -1,9 +1,10 @@
 import { useState } from 'preact/hooks';
 import { ChoiceEntry, TextEntry } from '#renderer/books/entry.tsx';
-import { canBeMeasuredOutside, insideFrom, type OutsideKey } from '#renderer/places/tank-book/outside-size.ts';
-import { unitWords } from '#renderer/text/unit-words.ts';
+import { InsideWorked, OutsideFields } from '#renderer/places/tank-book/outside-fields.tsx';
+import { insideFrom, isBegun } from '#renderer/places/tank-book/outside-size.ts';
+import { shownUnitWords } from '#renderer/store/figure-words.ts';
 import { readMoney } from '#shared-calc/papers/read-money.ts';
-import { shownUnit, type Display } from '#shared-calc/quantity/shown-unit.ts';
+import type { Display } from '#shared-calc/quantity/shown-unit.ts';
 import { tankShapes, type Tank, type Workshop } from '#shared-calc/records/records.ts';
 import { ok } from '#shared-calc/result.ts';
 import { askedMeasures, emptyTank, isOutside, readNewTank, type NewTankTexts } from './new-tank.ts';
@@ -16,17 +17,6 @@ interface FormParts {
   /** Takes the tank, or says why not. */
   readonly take: (tank: Tank, priceCoins: number | undefined) => string | undefined;
 }
-
-const outsideFields: readonly (readonly [OutsideKey, string])[] = [
-  ['length', 'Length outside'],
-  ['depth', 'Depth outside'],
-  ['height', 'Height outside'],
-  ['glass', 'Glass'],
-  ['base', 'Base, if thicker'],
-  ['seam', 'A seam'],
-  ['sideFrame', 'Frame, sides'],
-  ['topFrame', 'Frame, height'],
-];
 
 /** A tank that is in no book yet: by its outside or inside size, with a base of its own, or as the client's own. */
 export function NewTankForm({ code, display, workshop, take }: FormParts) {
@@ -79,7 +69,7 @@ function KindFields({ texts, put }: FieldParts) {
       <ChoiceEntry
         label="Measured"
         value={isOutside(texts) ? 'outside' : 'inside'}
-        options={canBeMeasuredOutside(texts.shape) ? ways : ways.slice(1)}
+        options={ways}
         choose={(word) => put({ measured: word === 'inside' ? 'inside' : 'outside' })}
       />
     </div>
@@ -129,26 +119,16 @@ interface MeasureParts {
 }
 
 function Measures({ texts, put, display }: MeasureParts) {
-  const unit = unitWords(shownUnit('mm', display), display.currency);
-  const outside = isOutside(texts);
-  const begun = [texts.outside.length, texts.outside.height, texts.outside.glass].every((text) => text.trim() !== '');
-  const inside = outside && begun ? insideFrom(texts.outside, texts.shape, display) : undefined;
+  const { shape, outside } = texts;
+  const unit = shownUnitWords('mm', display);
+  const isOut = isOutside(texts);
+  const inside = isOut && isBegun(outside, shape) ? insideFrom(outside, shape, display) : undefined;
   return (
     <>
       <div class="entries">
-        {outside &&
-          outsideFields
-            .filter(([key]) => key !== 'depth' || texts.shape !== 'cylinder')
-            .map(([key, label]) => (
-              <TextEntry
-                key={key}
-                label={label}
-                unit={unit}
-                figure
-                text={texts.outside[key]}
-                typing={(text) => put({ outside: { ...texts.outside, [key]: text } })}
-              />
-            ))}
+        {isOut && (
+          <OutsideFields shape={shape} texts={outside} write={(next) => put({ outside: next })} display={display} />
+        )}
         {askedMeasures(texts).map(({ key, name }) => (
           <TextEntry
             key={key}
@@ -160,10 +140,7 @@ function Measures({ texts, put, display }: MeasureParts) {
           />
         ))}
       </div>
-      <div class="in-words" aria-live="polite">
-        {inside?.ok === true && inside.value.measures.map(({ key, working }) => <p key={key}>{working}</p>)}
-        {inside?.ok === false && <p class="rule-fault">{inside.fault}</p>}
-      </div>
+      <InsideWorked inside={inside} />
     </>
   );
 }

@@ -1,10 +1,4 @@
-import {
-  canBeMeasuredOutside,
-  insideFrom,
-  nothingOutside,
-  withInside,
-  type OutsideTexts,
-} from '#renderer/places/tank-book/outside-size.ts';
+import { insideFrom, nothingOutside, withInside, type OutsideTexts } from '#renderer/places/tank-book/outside-size.ts';
 import { isMeasured, tankMeasures, tankMisfit, type TankMeasureKey } from '#shared-calc/papers/tank-measures.ts';
 import { readMeasure } from '#shared-calc/papers/read-measure.ts';
 import { shownUnit, type Display } from '#shared-calc/quantity/shown-unit.ts';
@@ -18,7 +12,7 @@ export interface NewTankTexts {
   readonly shape: Tank['shape'];
   readonly measured: 'outside' | 'inside';
   readonly outside: OutsideTexts;
-  /** Inside measurements; with `outside` only dam, vent, bow and return are asked. */
+  /** Inside measurements; with `outside` only dam, vent and bow are asked. */
   readonly inside: Readonly<Partial<Record<TankMeasureKey, string>>>;
   readonly clientsOwn: boolean;
   readonly price: string;
@@ -42,6 +36,7 @@ const fromOutside: readonly TankMeasureKey[] = [
   'insideLengthMm',
   'insideDepthMm',
   'insideHeightMm',
+  'sideReturnMm',
   'glassMm',
   'baseGlassMm',
 ];
@@ -52,8 +47,8 @@ export function askedMeasures(texts: Pick<NewTankTexts, 'shape' | 'measured'>): 
   return tankMeasures.filter(({ key }) => isMeasured(texts.shape, key) && !(outside && fromOutside.includes(key)));
 }
 
-export function isOutside({ shape, measured }: Pick<NewTankTexts, 'shape' | 'measured'>): boolean {
-  return measured === 'outside' && canBeMeasuredOutside(shape);
+export function isOutside({ measured }: Pick<NewTankTexts, 'measured'>): boolean {
+  return measured === 'outside';
 }
 
 /** The tank for the tank book, with how its inside came about as its note; or what is missing. */

@@ -16,11 +16,16 @@ export function TakeSize({ store }: { readonly store: PageStore }) {
   const display = store.bench.display.value;
   const here = new Set(store.bench.laid.value?.worked.source().columns.map((column) => column.tank.id));
   const tanks = tanksToTake([...records.tank.values()], here, words);
-  const done = (refused: string | undefined) => {
-    if (refused === undefined) sheet.current?.close();
-    return refused;
+  const taking = (take: () => string | undefined) => {
+    const before = columnsOf(store);
+    const refused = take();
+    if (refused !== undefined) return refused;
+    sheet.current?.close();
+    showNew(store, before);
+    return undefined;
   };
-  const takeFirst = () => tanks[0] && done(store.bench.hands.take(tanks[0].id));
+  const takeTank = (tank: Tank) => taking(() => store.bench.hands.take(tank.id));
+  const takeFirst = () => tanks[0] && takeTank(tanks[0]);
   return (
     <dialog
       ref={sheet}
@@ -40,18 +45,38 @@ export function TakeSize({ store }: { readonly store: PageStore }) {
           onKeyDown={(event) => event.key === 'Enter' && takeFirst()}
         />
       </label>
-      <TankList tanks={tanks} here={here} display={display} take={(tank) => done(store.bench.hands.take(tank.id))} />
+      <TankList tanks={tanks} here={here} display={display} take={takeTank} />
       <NewTankForm
         code={nextCode('T', records.tank.keys())}
         display={display}
         workshop={workshopOf(records)}
-        take={(tank, priceCoins) => done(store.bench.hands.takeNew(tank, priceCoins))}
+        take={(tank, priceCoins) => taking(() => store.bench.hands.takeNew(tank, priceCoins))}
       />
       <form method="dialog">
         <button class="button">Leave it</button>
       </form>
     </dialog>
   );
+}
+
+function columnsOf({ bench }: PageStore): readonly string[] {
+  return bench.view.peek().columns.map(({ key }) => key);
+}
+
+/**
+ * Chooses a box of the size just taken, at the line that was chosen, so that its strip comes into sight. The keyboard
+ * stays on what opened the sheet, for the next size to be taken.
+ */
+function showNew(store: PageStore, before: readonly string[]): void {
+  const { bench, strips } = store;
+  const column = columnsOf(store).find((key) => !before.includes(key));
+  const row = bench.chosen.peek()?.row ?? bench.view.peek().rows.find(({ kind }) => kind === 'line')?.id;
+  if (column === undefined || row === undefined) return;
+  requestAnimationFrame(() => {
+    const had = document.activeElement;
+    strips.current?.go({ row, column });
+    if (had instanceof HTMLElement && had !== document.body) requestAnimationFrame(() => had.focus());
+  });
 }
 
 interface ListParts {

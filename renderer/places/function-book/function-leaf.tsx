@@ -1,5 +1,6 @@
 import { Sign } from '#renderer/frame/sign.tsx';
 import { writeRoute } from '#renderer/frame/place-route.ts';
+import { sayUnits } from '#renderer/text/say-units.ts';
 import { lineLabel } from '#shared-calc/papers/bench-csv.ts';
 import type { Line, Records } from '#shared-calc/records/records.ts';
 import type { TradeFunction } from '#shared-calc/trade/trade-function.ts';
@@ -88,7 +89,7 @@ function Examples({ entry, tryExample }: Pick<LeafParts, 'entry' | 'tryExample'>
       <ul class="examples">
         {entry.examples.map(({ rule, gives }) => (
           <li key={rule}>
-            <code>{rule}</code> <span class="gives-figure">gives {gives}</span>
+            <code>{rule}</code> <span class="gives-figure">gives {sayUnits(gives)}</span>
             {entry.inRules && rule.startsWith(`${entry.name}(`) && (
               <button class="plain-act" type="button" aria-label={`Try it: ${rule}`} onClick={() => tryExample(rule)}>
                 Try it

@@ -1,6 +1,7 @@
 import { useMemo } from 'preact/hooks';
 import { ChoiceEntry, TextEntry } from '#renderer/books/entry.tsx';
 import { copyText } from '#renderer/files/copy-text.ts';
+import { sayUnits } from '#renderer/text/say-units.ts';
 import { unitWords } from '#renderer/text/unit-words.ts';
 import type { Display } from '#shared-calc/quantity/shown-unit.ts';
 import type { Argument } from '#shared-calc/rule/signature.ts';
@@ -89,7 +90,7 @@ function Answer({ tried, display }: { readonly tried: Tried; readonly display: D
       </output>
       {tried.working.map((line) => (
         <p key={line} class="put-in">
-          {line}
+          {sayUnits(line)}
         </p>
       ))}
       {tried.warning !== undefined && <p class="caution">{tried.warning}</p>}

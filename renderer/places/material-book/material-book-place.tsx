@@ -27,7 +27,6 @@ export function materialBookPlace(hands: BookHands): (route: Route) => PlaceView
   return bookPlace({
     hands,
     table: materialTable,
-    aside: 'packs and what they cost, from which day',
     acts: [
       { label: 'Take in a list', run: list.open },
       { label: 'Take in prices', run: prices.open },

@@ -91,11 +91,11 @@ function materialColumns(context: BookContext): readonly BookColumn<MaterialRow>
     nameOf: ({ id }) => id,
   };
   const fields: readonly Field<Material>[] = [
-    wordsField<Material>('label', { title: 'Material', width: 17, needed: true }),
+    wordsField<Material>('label', { title: 'Material', width: 14.5, needed: true }),
     unitField(records),
-    supplierField<Material>(records),
   ];
   const others: readonly Field<Material>[] = [
+    supplierField<Material>(records),
     saleField,
     yesNoField<Material>('keeps', 'Keeps'),
     figureField<Material>(
@@ -114,7 +114,7 @@ function materialColumns(context: BookContext): readonly BookColumn<MaterialRow>
     ),
     wordsField<Material>('note', { title: 'Note', width: 18 }),
   ];
-  return [codeColumn(6), ...columnsOf(lifted, fields), packsColumn(context), fromColumn, ...columnsOf(lifted, others)];
+  return [codeColumn(5), ...columnsOf(lifted, fields), packsColumn(context), fromColumn, ...columnsOf(lifted, others)];
 }
 
 /** Packs and stock are counted in the unit, so that it only changes while there are none. */
@@ -158,13 +158,16 @@ const saleField: Field<Material> = choiceField<Material>({
   put: (material, word) => ({ ...material, sale: saleWays.find((way) => way === word) ?? material.sale }),
 });
 
-/** "10 L 9.80, 45 L 31.50" */
+function priceWords(price: PackPrice | undefined, { workshop }: BookContext): string {
+  return price ? ` at ${showCoins(price.priceCoins, workshop)}` : '';
+}
+
+/** "10 L at 9.80, 45 L at 31.50" */
 function packsColumn(context: BookContext): BookColumn<MaterialRow> {
   const say = ({ material, packs }: MaterialRow) =>
     packs
       .map(
-        ({ pack, price }) =>
-          `${cleanNoise(pack.amount)} ${unitWords(material.unit, '')} ${showCoins(price?.priceCoins, context.workshop) || 'no price'}`,
+        ({ pack, price }) => `${cleanNoise(pack.amount)} ${unitWords(material.unit, '')}${priceWords(price, context)}`,
       )
       .join(', ');
   return {
@@ -172,7 +175,7 @@ function packsColumn(context: BookContext): BookColumn<MaterialRow> {
     title: 'Packs and prices',
     unit: context.workshop.currency,
     look: 'words',
-    width: 17,
+    width: 20,
     show: say,
     entry: say,
     flag: (row) => flagOf(row, context),

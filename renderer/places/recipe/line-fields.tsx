@@ -42,7 +42,7 @@ export function KindFields({ line, put }: LineFields) {
         label="Unit"
         text={line.unit}
         settle={(unit) => put({ unit: unit.trim() })}
-        hint="mm, L, %, each, number, money, choice, yes_no"
+        hint="mm, m2, L, kg, g, %, each, min, degC, number, money; choice and yes_no for words"
       />
       {line.unit === 'choice' && (
         <SettledEntry

@@ -2,7 +2,14 @@ import { useEffect, useRef, useState } from 'preact/hooks';
 import type { BookStore } from '#renderer/store/book-store.ts';
 import { readersOf, sayBreaks, type Break } from '#renderer/store/line-breaks.ts';
 import type { LineFace } from '#renderer/store/line-faces.ts';
-import { breaksWithout, changeLine, moveLine, removeLine, renameLine } from '#renderer/store/recipe-changes.ts';
+import {
+  breaksWithout,
+  changeLine,
+  jobsWriting,
+  moveLine,
+  removeLine,
+  renameLine,
+} from '#renderer/store/recipe-changes.ts';
 import type { RecipeStore } from '#renderer/store/recipe-store.ts';
 import type { Line } from '#shared-calc/records/records.ts';
 import { BoundFields } from './bound-fields.tsx';
@@ -70,16 +77,20 @@ interface ActParts extends SlipParts {
 }
 
 function LineActs({ book, store, face: { line, label } }: ActParts) {
-  const [breaks, setBreaks] = useState<readonly Break[]>();
-  const move = (by: -1 | 1) => () => book.act(moveLine(book.records.peek(), line, by));
+  const [asked, setAsked] = useState<Losses>();
+  const move = (by: -1 | 1) => () => {
+    book.act(moveLine(book.records.peek(), line, by));
+    requestAnimationFrame(() => lineRow(line.name)?.scrollIntoView({ block: 'nearest' }));
+  };
   const remove = () => {
     book.apply(removeLine(book.records.peek(), line));
     store.chosen.value = undefined;
   };
   const ask = () => {
-    const broken = breaksWithout(book.records.peek(), line);
-    if (broken.length === 0) remove();
-    else setBreaks(broken);
+    const now = book.records.peek();
+    const losses = { breaks: breaksWithout(now, line), jobs: jobsWriting(now, line) };
+    if (losses.breaks.length === 0 && losses.jobs.length === 0) remove();
+    else setAsked(losses);
   };
   return (
     <section>
@@ -94,28 +105,42 @@ function LineActs({ book, store, face: { line, label } }: ActParts) {
           Remove
         </button>
       </div>
-      {breaks && <BreakWarning breaks={breaks} label={label} keep={() => setBreaks(undefined)} remove={remove} />}
+      {asked && <RemoveWarning losses={asked} label={label} keep={() => setAsked(undefined)} remove={remove} />}
     </section>
   );
 }
 
-interface WarningParts {
+function lineRow(name: string): Element | null {
+  return document.querySelector(`[data-line="${CSS.escape(name)}"]`);
+}
+
+/** What a removal takes along. */
+interface Losses {
   readonly breaks: readonly Break[];
+  /** Those that have a value of their own in the line. */
+  readonly jobs: readonly string[];
+}
+
+interface WarningParts {
+  readonly losses: Losses;
   readonly label: string;
   readonly keep: () => void;
   readonly remove: () => void;
 }
 
 /** What would break is named before anything is. */
-function BreakWarning({ breaks, label, keep, remove }: WarningParts) {
+function RemoveWarning({ losses: { breaks, jobs }, label, keep, remove }: WarningParts) {
   const keepButton = useRef<HTMLButtonElement>(null);
   useEffect(() => keepButton.current?.focus(), []);
   return (
     <div class="caution" role="alert">
-      <p>
-        {breaks.length === 1 ? '1 line reads' : `${breaks.length} lines read`} {label} and could not be worked without
-        it: {sayBreaks(breaks)}.
-      </p>
+      {breaks.length > 0 && (
+        <p>
+          {breaks.length === 1 ? '1 line reads' : `${breaks.length} lines read`} {label} and could not be worked without
+          it: {sayBreaks(breaks)}.
+        </p>
+      )}
+      {jobs.length > 0 && <p>What is written over it in {jobs.join(', ')} goes too.</p>}
       <div class="pair">
         <button ref={keepButton} class="button" type="button" onClick={keep}>
           Keep it

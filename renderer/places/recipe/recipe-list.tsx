@@ -1,17 +1,24 @@
 import type { Signal } from '@preact/signals';
 import { Sign } from '#renderer/frame/sign.tsx';
 import { boxStanding } from '#renderer/store/box-words.ts';
-import { figureWords } from '#renderer/store/figure-words.ts';
+import { boxFigure } from '#renderer/store/figure-words.ts';
 import type { LineFace } from '#renderer/store/line-faces.ts';
 import type { RecipeStore } from '#renderer/store/recipe-store.ts';
+import type { Line } from '#shared-calc/records/records.ts';
 import { RuleField } from '#renderer/writing/rule-field.tsx';
 import type { RuleHelp } from '#renderer/writing/rule-help.ts';
 import { entryText } from '#renderer/store/entry-text.ts';
 
+/** The line whose rule is being written. */
+export interface Editing {
+  readonly line: string;
+  /** The first letter, where one was typed over what stood there. */
+  readonly typed?: string;
+}
+
 interface ListParts {
   readonly store: RecipeStore;
-  /** The line whose rule is being written. */
-  readonly editing: Signal<string | undefined>;
+  readonly editing: Signal<Editing | undefined>;
 }
 
 /** All lines of the recipe by section: name, rule or figure, and what it comes to on the reference size. */
@@ -59,7 +66,7 @@ function LineRow({ face, store, editing }: RowParts) {
         {label} <code>{line.name}</code>
       </th>
       <td>
-        {editing.value === line.name ? (
+        {editing.value?.line === line.name ? (
           <Writing face={face} store={store} editing={editing} />
         ) : (
           <RuleOf face={face} store={store} editing={editing} />
@@ -84,15 +91,16 @@ function RuleOf({ face: { line, label }, store, editing }: RowParts) {
       aria-label={`${label}: ${text === '' ? whenEmpty(line.role) : text}`}
       onClick={() => (store.chosen.value = line.name)}
       onFocus={() => (store.chosen.value = line.name)}
-      onDblClick={() => open(line.role, line.name, editing)}
+      onDblClick={() => open(line, editing)}
     >
       <code>{text === '' ? whenEmpty(line.role) : text}</code>
     </button>
   );
 }
 
-function whenEmpty(role: string): string {
-  return role === 'tank' ? 'from the tank book' : 'no figure yet';
+function whenEmpty(role: Line['role']): string {
+  if (role === 'tank') return 'from the tank book';
+  return role === 'given' ? 'no figure yet' : 'no rule yet';
 }
 
 function Figure({ face, store }: { readonly face: LineFace; readonly store: RecipeStore }) {
@@ -108,19 +116,22 @@ function Figure({ face, store }: { readonly face: LineFace; readonly store: Reci
       </span>
     );
   }
-  return <>{figureWords(box.value, face.line.unit, faces.display)}</>;
+  const figure = boxFigure(box, face.line.unit, faces.display);
+  return <>{face.unit === '' ? figure : `${figure}\u00a0${face.unit}`}</>;
 }
 
 const noHelp: RuleHelp = { check: () => ({ faults: [], marks: [] }), complete: () => [], hint: () => undefined };
 
 function Writing({ face: { line, label }, store, editing }: RowParts) {
+  const typed = editing.value?.typed;
   const done = () => {
     editing.value = undefined;
     requestAnimationFrame(() => focusLine(line.name));
   };
   return (
     <RuleField
-      text={entryText({ text: line.text }, store.faces.value.display)}
+      text={typed ?? entryText({ text: line.text }, store.faces.value.display)}
+      begun={typed !== undefined}
       label={`${label} of the house`}
       help={store.helpFor(line.name) ?? noHelp}
       settle={(text) => {
@@ -135,27 +146,36 @@ function Writing({ face: { line, label }, store, editing }: RowParts) {
   );
 }
 
-function open(role: string, line: string, editing: Signal<string | undefined>): void {
-  if (role !== 'tank') editing.value = line;
+function open({ role, name }: Line, editing: Signal<Editing | undefined>, typed?: string): void {
+  if (role !== 'tank') editing.value = { line: name, ...(typed !== undefined && { typed }) };
 }
 
-/** Arrows walk the lines, Enter and F2 write. */
-function walk(event: KeyboardEvent, store: RecipeStore, editing: Signal<string | undefined>): void {
-  if (editing.peek() !== undefined || event.ctrlKey || event.metaKey || event.altKey) return;
+/** Arrows walk the lines, Enter and F2 write, a letter or figure writes over what stands there. */
+function walk(event: KeyboardEvent, store: RecipeStore, editing: Signal<Editing | undefined>): void {
+  if (editing.peek() !== undefined || isHeld(event)) return;
   const lines = store.lines.peek();
   const at = lines.findIndex((line) => line.name === store.chosen.peek());
   const line = lines[at];
+  const to = lines[stepTo(event.key, at, lines.length)];
+  if (to) focusLine(to.name);
+  else if (line && (event.key === 'Enter' || event.key === 'F2')) open(line, editing);
+  else if (line && /^[^\s/?]$/u.test(event.key)) open(line, editing, event.key);
+  else return;
+  event.preventDefault();
+}
+
+function isHeld({ ctrlKey, metaKey, altKey, isComposing }: KeyboardEvent): boolean {
+  return ctrlKey || metaKey || altKey || isComposing;
+}
+
+function stepTo(key: string, at: number, count: number): number {
   const steps: Readonly<Record<string, number>> = {
     ArrowDown: at + 1,
     ArrowUp: at - 1,
     Home: 0,
-    End: lines.length - 1,
+    End: count - 1,
   };
-  const to = lines[steps[event.key] ?? -1];
-  if (to) focusLine(to.name);
-  else if (line && (event.key === 'Enter' || event.key === 'F2')) open(line.role, line.name, editing);
-  else return;
-  event.preventDefault();
+  return steps[key] ?? -1;
 }
 
 function focusLine(name: string): void {

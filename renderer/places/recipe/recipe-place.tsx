@@ -7,7 +7,7 @@ import type { PageStore } from '#renderer/store/page-store.ts';
 import { addLine, copyRecipe } from '#renderer/store/recipe-changes.ts';
 import { openRecipeStore, type RecipeStore } from '#renderer/store/recipe-store.ts';
 import { LineSlip } from './line-slip.tsx';
-import { RecipeList } from './recipe-list.tsx';
+import { RecipeList, type Editing } from './recipe-list.tsx';
 import { RecipeSlip } from './recipe-slip.tsx';
 import './recipe-place.css';
 import '#renderer/books/books.css';
@@ -15,7 +15,7 @@ import '#renderer/books/books.css';
 /** A house recipe's lines, written in place, on a reference size; `#/recipe/H1`. */
 export function recipePlace({ book, bench, clock }: PageStore): (route: Route) => PlaceView {
   const store = openRecipeStore({ book, clock, display: bench.display });
-  const editing = signal<string | undefined>(undefined);
+  const editing = signal<Editing | undefined>(undefined);
   return ({ rest }) => {
     const onBench = bench.laid.value?.worked.source().recipe.id;
     queueMicrotask(() => store.lay(rest[0] ?? store.recipe.peek()?.id ?? onBench));
@@ -38,7 +38,7 @@ export function recipePlace({ book, bench, clock }: PageStore): (route: Route) =
         store.chosen.value === undefined ? (
           <RecipeSlip book={book} store={store} />
         ) : (
-          <LineSlip key={store.chosen.value} book={book} store={store} />
+          <LineSlip key={store.faces.value.of(store.chosen.value)?.line.id} book={book} store={store} />
         ),
       find: {
         label: 'Find a line',
@@ -57,7 +57,7 @@ export function recipePlace({ book, bench, clock }: PageStore): (route: Route) =
 function actsOf(
   book: PageStore['book'],
   store: RecipeStore,
-  editing: { value: string | undefined },
+  editing: { value: Editing | undefined },
 ): readonly PlaceAct[] {
   const recipe = store.recipe.value;
   if (!recipe) return [];

@@ -10,6 +10,8 @@ export interface OutsideTexts {
   readonly length: string;
   readonly depth: string;
   readonly height: string;
+  /** The short side of a corner tank, from the wall to the cut edge. */
+  readonly sideReturn: string;
   readonly glass: string;
   readonly base: string;
   readonly seam: string;
@@ -24,6 +26,7 @@ export const nothingOutside: OutsideTexts = {
   length: '',
   depth: '',
   height: '',
+  sideReturn: '',
   glass: '',
   base: '',
   seam: '0',
@@ -33,7 +36,7 @@ export const nothingOutside: OutsideTexts = {
 
 /** One inside measurement with how it came about. */
 export interface InsideMeasure {
-  readonly key: 'insideLengthMm' | 'insideDepthMm' | 'insideHeightMm';
+  readonly key: 'insideLengthMm' | 'insideDepthMm' | 'insideHeightMm' | 'sideReturnMm';
   readonly mm: number;
   /** "Length: 912 mm less 2 panes of 6 mm = 900 mm" */
   readonly working: string;
@@ -47,9 +50,41 @@ export interface InsideSizes {
   readonly baseGlassMm: number;
 }
 
-/** Shapes whose sides run through whole panes; a hexagon's or a corner's inside sides do not follow from outside alone. */
-export function canBeMeasuredOutside(shape: Tank['shape']): boolean {
-  return shape === 'rectangle' || shape === 'bow' || shape === 'cylinder';
+/** What is asked of a shape from outside, with its name there. */
+export function outsideFields(shape: Tank['shape']): readonly (readonly [key: OutsideKey, label: string])[] {
+  const sides: Readonly<Record<Tank['shape'], readonly (readonly [OutsideKey, string])[]>> = {
+    rectangle: lengthAndDepth,
+    bow: lengthAndDepth,
+    cylinder: [['length', 'Diameter outside']],
+    hexagon: [['length', 'Side outside']],
+    corner: [
+      ['length', 'Side outside'],
+      ['sideReturn', 'Return outside'],
+    ],
+  };
+  return [...sides[shape], ...ofEveryShape];
+}
+
+const lengthAndDepth = [
+  ['length', 'Length outside'],
+  ['depth', 'Depth outside'],
+] as const;
+
+const ofEveryShape = [
+  ['height', 'Height outside'],
+  ['glass', 'Glass'],
+  ['base', 'Base, if thicker'],
+  ['seam', 'Seam, each'],
+  ['sideFrame', 'Frame, both sides'],
+  ['topFrame', 'Frame, top and foot'],
+] as const;
+
+/** Left empty: a base as thick as the walls, no seam, no frame. */
+const mayBeEmpty: readonly OutsideKey[] = ['base', 'seam', 'sideFrame', 'topFrame'];
+
+/** Whether all is written that an inside size follows from. */
+export function isBegun(texts: OutsideTexts, shape: Tank['shape']): boolean {
+  return outsideFields(shape).every(([key]) => mayBeEmpty.includes(key) || texts[key].trim() !== '');
 }
 
 /** What is wrong with each field that is filled in. */
@@ -64,42 +99,113 @@ export function outsideFaults(texts: OutsideTexts, display: Display): Readonly<P
 
 /**
  * Inside measurements from outside ones: length and depth go through two panes and their seams, the height through
- * the base alone; frames come off besides. A base left empty is as thick as the walls.
+ * the base alone; frames come off besides. A hexagon is taken across its flats, and a corner's return is shorter by
+ * what its slanting front takes. A base left empty is as thick as the walls.
  */
 export function insideFrom(texts: OutsideTexts, shape: Tank['shape'], display: Display): Result<InsideSizes, string> {
-  const read = readAll(texts, display);
+  const read = readAll(texts, shape, display);
   if (!read.ok) return read;
-  const { glass, base, seam, sideFrame, topFrame } = read.value;
-  const wall = { pane: glass, seam, frame: sideFrame, panes: 2 };
-  const wanted: readonly Wanted[] = [
-    { key: 'insideLengthMm', name: shape === 'cylinder' ? 'Diameter' : 'Length', outside: read.value.length, ...wall },
-    ...(shape === 'cylinder'
-      ? []
-      : [{ key: 'insideDepthMm' as const, name: 'Depth', outside: read.value.depth, ...wall }]),
-    { key: 'insideHeightMm', name: 'Height', outside: read.value.height, pane: base, seam, frame: topFrame, panes: 1 },
-  ];
+  const { glass, base, seam, topFrame, height } = read.value;
+  const up: Wanted = {
+    key: 'insideHeightMm',
+    name: 'Height',
+    outside: height,
+    pane: base,
+    seam,
+    frame: topFrame,
+    panes: 1,
+  };
   const measures: InsideMeasure[] = [];
-  for (const each of wanted) {
-    const measure = insideOf(each, display);
+  for (const make of [...sidesOf(shape, read.value), through(up)]) {
+    const measure = make(display);
     if (!measure.ok) return measure;
     measures.push(measure.value);
   }
   return ok({ measures, glassMm: glass, baseGlassMm: base });
 }
 
-/** The tank with its inside measurements; a cylinder is as deep as it is long. */
+type Making = (display: Display) => Result<InsideMeasure, string>;
+
+function through(wanted: Wanted): Making {
+  return (display) => insideOf(wanted, display);
+}
+
+function sidesOf(shape: Tank['shape'], outside: Outside): readonly Making[] {
+  const { glass, seam, sideFrame, length, depth } = outside;
+  const wall = { pane: glass, seam, frame: sideFrame, panes: 2 };
+  const long = { key: 'insideLengthMm', outside: length, ...wall } as const;
+  switch (shape) {
+    case 'hexagon':
+      return [(display) => hexagonSide({ ...long, name: 'Across the flats' }, display)];
+    case 'corner':
+      return [through({ ...long, name: 'Side' }), (display) => cornerReturn(outside, display)];
+    case 'cylinder':
+      return [through({ ...long, name: 'Diameter' })];
+    default:
+      return [
+        through({ ...long, name: 'Length' }),
+        through({ key: 'insideDepthMm', name: 'Depth', outside: depth, ...wall }),
+      ];
+  }
+}
+
+/** A regular hexagon is the square root of 3 sides across its flats. */
+function hexagonSide(wanted: Wanted, display: Display): Result<InsideMeasure, string> {
+  const flats = insideOf({ ...wanted, outside: wanted.outside * Math.sqrt(3) }, display);
+  if (!flats.ok) return flats;
+  const mm = tenthMm(flats.value.mm / Math.sqrt(3));
+  const working = `Side: ${sayMm(wanted.outside, display)} outside. ${flats.value.working}, a side of ${sayMm(mm, display)}`;
+  return ok({ ...flats.value, mm, working });
+}
+
+/** The front of a corner tank stands at 45 degrees: it takes the square root of 2 of what one wall takes. */
+function cornerReturn(
+  { sideReturn, glass, seam, sideFrame }: Outside,
+  display: Display,
+): Result<InsideMeasure, string> {
+  const taken = tenthMm((glass + seam + sideFrame / 2) * Math.SQRT2);
+  const mm = tenthMm(sideReturn - taken);
+  if (mm <= 0) return failed(`Return: Glass and frame take ${taken} mm of ${sideReturn} mm; nothing is left inside.`);
+  const working = `Return: ${sayMm(sideReturn, display)} less ${sayMm(taken, display)} that the slanting front takes = ${sayMm(mm, display)}`;
+  return ok({ key: 'sideReturnMm', mm, working, warning: undefined });
+}
+
+/** Glass is not measured finer. */
+function tenthMm(mm: number): number {
+  return Math.round(mm * 10) / 10;
+}
+
+function sayMm(mm: number, display: Display): string {
+  return showWithUnit(toBase(mm, unitOf('mm')), 'mm', display);
+}
+
+/** Shapes that are as deep as they are long. */
+const asDeepAsLong: readonly Tank['shape'][] = ['cylinder', 'hexagon', 'corner'];
+
+/** The tank with its inside measurements; all but a rectangle and a bow front are as deep as they are long. */
 export function withInside(tank: Tank, { measures, glassMm, baseGlassMm }: InsideSizes): Tank {
   const sizes = Object.fromEntries(measures.map(({ key, mm }) => [key, mm]));
   const next = { ...tank, ...sizes, glassMm, baseGlassMm };
-  return tank.shape === 'cylinder' ? { ...next, insideDepthMm: next.insideLengthMm } : next;
+  return asDeepAsLong.includes(tank.shape) ? { ...next, insideDepthMm: next.insideLengthMm } : next;
 }
 
-const outsideKeys = ['length', 'depth', 'height', 'glass', 'base', 'seam', 'sideFrame', 'topFrame'] as const;
+const outsideKeys = [
+  'length',
+  'depth',
+  'sideReturn',
+  'height',
+  'glass',
+  'base',
+  'seam',
+  'sideFrame',
+  'topFrame',
+] as const;
 
 const names: Readonly<Record<OutsideKey, string>> = {
   length: 'Outside length',
   depth: 'Outside depth',
   height: 'Outside height',
+  sideReturn: 'Outside return',
   glass: 'Glass',
   base: 'Base',
   seam: 'Seam',
@@ -114,19 +220,35 @@ function readOutside(key: OutsideKey, texts: OutsideTexts, display: Display): Re
 
 type Outside = Readonly<Record<OutsideKey, number>>;
 
-function readAll(texts: OutsideTexts, display: Display): Result<Outside, string> {
-  const filled = { ...texts, base: texts.base.trim() === '' ? texts.glass : texts.base };
+function readAll(texts: OutsideTexts, shape: Tank['shape'], display: Display): Result<Outside, string> {
+  const unless = (text: string, empty: string) => (text.trim() === '' ? empty : text);
+  const filled: OutsideTexts = {
+    ...texts,
+    base: unless(texts.base, texts.glass),
+    seam: unless(texts.seam, '0'),
+    sideFrame: unless(texts.sideFrame, '0'),
+    topFrame: unless(texts.topFrame, '0'),
+  };
   const read: Record<OutsideKey, number> = { ...noneYet };
-  for (const key of outsideKeys) {
-    const isLeftOut = key === 'depth' && texts.depth.trim() === '';
-    const value = isLeftOut ? ok(0) : readOutside(key, filled, display);
+  for (const [key] of outsideFields(shape)) {
+    const value = readOutside(key, filled, display);
     if (!value.ok) return value;
     read[key] = value.value ?? 0;
   }
   return ok(read);
 }
 
-const noneYet: Outside = { length: 0, depth: 0, height: 0, glass: 0, base: 0, seam: 0, sideFrame: 0, topFrame: 0 };
+const noneYet: Outside = {
+  length: 0,
+  depth: 0,
+  height: 0,
+  sideReturn: 0,
+  glass: 0,
+  base: 0,
+  seam: 0,
+  sideFrame: 0,
+  topFrame: 0,
+};
 
 interface Wanted {
   readonly key: InsideMeasure['key'];
@@ -145,10 +267,10 @@ function insideOf(
   const values = [outside, panes, pane, seam, frame];
   const mm = insideSize.compute(values);
   if (typeof mm !== 'number') return failed(`${name}: ${mm.refused}`);
-  const say = (figure: number) => showWithUnit(toBase(figure, unitOf('mm')), 'mm', display);
+  const say = (figure: number) => sayMm(figure, display);
   const seams = seam > 0 ? ` and ${panes === 1 ? 'a seam' : `${panes} seams`} of ${say(seam)}` : '';
   const frames = frame > 0 ? ` and ${say(frame)} of frame` : '';
-  const through = panes === 1 ? `the base of ${say(pane)}` : `${panes} panes of ${say(pane)}`;
-  const working = `${name}: ${say(outside)} less ${through}${seams}${frames} = ${say(mm)}`;
+  const taken = panes === 1 ? `the base of ${say(pane)}` : `${panes} panes of ${say(pane)}`;
+  const working = `${name}: ${say(outside)} less ${taken}${seams}${frames} = ${say(mm)}`;
   return ok({ key, mm, working, warning: insideSize.warn?.(values, mm) });
 }

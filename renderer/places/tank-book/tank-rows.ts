@@ -95,7 +95,7 @@ function tankColumns(context: BookContext): readonly BookColumn<TankRow>[] {
     misfit: tankMisfit,
   };
   const fields: readonly Field<Tank>[] = [
-    wordsField<Tank>('label', { title: 'Name', width: 16 }),
+    wordsField<Tank>('label', { title: 'Name', width: 14.5 }),
     shapeField,
     ...tankMeasures.map((measure) => measured(measure, context)),
   ];
@@ -136,6 +136,7 @@ const titles: Readonly<Partial<Record<TankMeasure['key'], string>>> = {
   frontBowMm: 'Bow',
   sideReturnMm: 'Return',
   damHeightMm: 'Dam',
+  frontVentMm: 'Vent',
   baseGlassMm: 'Base',
 };
 
@@ -143,7 +144,7 @@ const titles: Readonly<Partial<Record<TankMeasure['key'], string>>> = {
 function measured({ key, ...measure }: TankMeasure, { display }: BookContext): Field<Tank> {
   const field = figureField<Tank>(
     key,
-    { ...measure, shown: shownUnit('mm', display), title: titles[key] ?? measure.name, width: 4.5 },
+    { ...measure, shown: shownUnit('mm', display), title: titles[key] ?? measure.name, width: 4.25 },
     display,
   );
   return {

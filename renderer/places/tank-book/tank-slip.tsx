@@ -2,8 +2,7 @@ import type { BookContext, BookHands } from '#renderer/books/book-hands.ts';
 import { PriceList } from '#renderer/books/price-list.tsx';
 import { SectionDrawing } from '#renderer/drawing/section-drawing.tsx';
 import { sectionGeometry } from '#renderer/drawing/section-geometry.ts';
-import { unitWords } from '#renderer/text/unit-words.ts';
-import { shownUnit, showValue } from '#shared-calc/quantity/shown-unit.ts';
+import { figureWords } from '#renderer/store/figure-words.ts';
 import type { Tank } from '#shared-calc/records/records.ts';
 import { OutsideForm } from './outside-form.tsx';
 import type { TankRow } from './tank-rows.ts';
@@ -58,11 +57,7 @@ function TankFacts({ tank, context: { records, display } }: { readonly tank: Tan
   return (
     <dl class="facts">
       <dt>Inside floor</dt>
-      <dd>
-        {area === undefined
-          ? 'not measured'
-          : `${showValue(area, 'm2', display)}\u00a0${unitWords(shownUnit('m2', display), display.currency)}`}
-      </dd>
+      <dd>{area === undefined ? 'not measured' : figureWords(area, 'm2', display)}</dd>
       <dt>Used by</dt>
       <dd>
         {jobs.size === 0 ? 'no job' : [...jobs].map((job) => `${job} ${records.job.get(job)?.title ?? ''}`).join(', ')}

@@ -46,6 +46,7 @@ const acts: BenchActs = {
   setCount: bench.setCount,
   takeSize: () => said('take a size', false),
   takeAgain: (column) => said(`${column} again`, false),
+  copySize: (column) => said(`${column} copied`, false),
   putAway: (column) => said(`${column} away`, false),
 };
 
@@ -59,6 +60,7 @@ mountPage({
     ['F8', 'next flag'],
     ['F1', 'keys'],
   ],
+  refuse: (sentence) => said(sentence, true),
   nextFlag: () => said(`next flag after ${chosen?.row ?? 'none'}`, false),
   place: (route) =>
     route.place === 'bench'
@@ -80,6 +82,7 @@ mountPage({
                 stepDown: () => undefined,
                 stepUp: () => undefined,
                 backToHouse: () => undefined,
+                forWholeJob: () => undefined,
                 sendToHouse: () => undefined,
                 writeNote: () => undefined,
                 leave: () => undefined,

@@ -29,6 +29,7 @@ export const drawnSlip: PanelView = {
     unit: 'mm',
     canGoBack: true,
     canSend: true,
+    canHold: true,
     caption: 'What the local rule changes',
     effects: [
       { label: 'Room for water', houseFigure: '10.08', figure: '8.64', unit: 'L' },

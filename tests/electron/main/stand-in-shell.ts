@@ -36,6 +36,7 @@ export const session = {
     setPermissionRequestHandler: () => note('permissions refused'),
     setPermissionCheckHandler: () => note('permission checks refused'),
     setDevicePermissionHandler: () => note('devices refused'),
+    on: (name: string) => note(`${name} looked at`),
   },
 };
 

@@ -43,6 +43,7 @@ describe('startDesktop', () => {
       'permissions refused',
       'permission checks refused',
       'devices refused',
+      'will-download looked at',
       'files over app',
       'new windows refused',
       'page app://page/',

@@ -37,13 +37,15 @@ describe('bookKey', () => {
       press('ArrowRight', { shiftKey: true }),
       press('a', { ctrlKey: true }),
       press('r', { ctrlKey: true }),
+      press('d', { ctrlKey: true }),
       press('c', { ctrlKey: true }),
     ]).toEqual([
       { is: 'remove' },
       one(11, 4),
       { is: 'take', range: { anchor: { row: 3, column: 2 }, tip: { row: 3, column: 3 } } },
       { is: 'take', range: { anchor: { row: 0, column: 1 }, tip: { row: 11, column: 4 } } },
-      undefined,
+      { is: 'fill right' },
+      { is: 'fill down' },
       undefined,
     ]);
   });

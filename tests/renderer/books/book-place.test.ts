@@ -70,6 +70,33 @@ describe('a book with the keyboard', () => {
     await page.context().close();
   });
 
+  test('a click elsewhere takes what was written and stays where it was made', async () => {
+    const page = await openBook('tank-book/T07');
+    await field(page, 'Dam, T07, 150 mm').click();
+    await page.keyboard.type('140');
+    await field(page, 'Length, T01, 300 mm').click();
+    const taken = await field(page, 'Dam, T07, 140 mm').count();
+    await page.keyboard.press('ArrowDown');
+    expect([taken, await spokenAt(page)]).toEqual([1, 'Length, T02, 295 mm']);
+    await page.context().close();
+  });
+
+  test('a range is filled right and down', async () => {
+    const page = await openBook('tank-book');
+    await field(page, 'Length, T02, 295 mm').click();
+    await page.keyboard.press('Shift+ArrowRight');
+    await page.keyboard.press('Shift+ArrowRight');
+    await page.keyboard.press('Control+r');
+    const right = await field(page, 'Height, T02, 295 mm').count();
+    await page.keyboard.press('Shift+ArrowDown');
+    await page.keyboard.press('Control+d');
+    const down = await Promise.all(
+      ['Length, T03, 295 mm', 'Depth, T03, 295 mm', 'Height, T03, 295 mm'].map((says) => field(page, says).count()),
+    );
+    expect([right, down]).toEqual([1, [1, 1, 1]]);
+    await page.context().close();
+  });
+
   test('another unit of the kind is taken over, another kind is refused', async () => {
     const page = await openBook('tank-book/T07');
     await field(page, 'Dam, T07, 150 mm').click();
@@ -227,7 +254,7 @@ describe('a tank by its outside size', () => {
     await write('Height outside', '614');
     await write('Glass', '6');
     await write('Base, if thicker', '10');
-    await write('Frame, height', '4');
+    await write('Frame, top and foot', '4');
     const shown = (await page.locator('.slip .put-in').allTextContents()).map(plainSpaces);
     await page.getByRole('button', { name: 'Take these measurements' }).click();
     const taken = await Promise.all(

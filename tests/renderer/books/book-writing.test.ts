@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { contextOf } from '#renderer/books/book-hands.ts';
 import { layOut, rowsIn, spotOf } from '#renderer/books/book-layout.ts';
-import { copyFields, emptyFields, pasteFields } from '#renderer/books/book-writing.ts';
+import { copyFields, emptyFields, fillDown, fillRight, pasteFields } from '#renderer/books/book-writing.ts';
 import { speakField } from '#renderer/books/paint-field.ts';
 import { namesOf, rangeOf } from '#renderer/books/range-names.ts';
 import { tankTable } from '#renderer/places/tank-book/tank-rows.ts';
@@ -29,6 +29,22 @@ describe('pasteFields', () => {
     const last = { row: layout.rows.length - 1, column: 3 };
     expect(pasteFields(layout, { anchor: last, tip: last }, '410\n420\n')).toEqual([
       { row: 'T12', column: 'insideLengthMm', text: '410' },
+    ]);
+  });
+});
+
+describe('fillRight', () => {
+  test('the first field of each line goes into those at its right', () => {
+    expect(fillRight(layout, range)).toEqual([{ row: 'T02', column: 'insideHeightMm', text: '295' }]);
+  });
+});
+
+describe('fillDown', () => {
+  test('the first line of the range goes into those below it, what stays as it is left out', () => {
+    expect(fillDown(layout, { anchor: { row: 0, column: 0 }, tip: { row: 1, column: 4 } })).toEqual([
+      { row: 'T02', column: 'label', text: 'Rectangle 300 × 300 × 300' },
+      { row: 'T02', column: 'insideLengthMm', text: '300' },
+      { row: 'T02', column: 'insideDepthMm', text: '300' },
     ]);
   });
 });

@@ -47,11 +47,11 @@ describe('writeBoxes', () => {
 
   test('where any is refused all are, each named', () => {
     const refused = [
-      { row: 'T07', column: 'damHeightMm', says: 'The dam is 700 mm and the tank only 600 mm high inside.' },
-      { row: 'T11', column: 'frontBowMm', says: 'A hexagon has no front bow.' },
+      { row: 'T07', column: 'Dam', says: 'The dam is 700 mm and the tank only 600 mm high inside.' },
+      { row: 'T11', column: 'Bow', says: 'A hexagon has no front bow.' },
       {
         row: 'T07',
-        column: 'id',
+        column: 'Code',
         says: 'A code stays as it is, for others go by it. Copy the row to have it under another code.',
       },
     ];
@@ -63,7 +63,7 @@ describe('writeBoxes', () => {
     ]);
     expect([done, sayRefused(refused)]).toEqual([
       failed(refused),
-      'Nothing was written. T07: The dam is 700 mm and the tank only 600 mm high inside. Refused too: frontBowMm of T11, id of T07.',
+      'Nothing was written. T07: The dam is 700 mm and the tank only 600 mm high inside. Refused too: bow of T11, code of T07.',
     ]);
   });
 

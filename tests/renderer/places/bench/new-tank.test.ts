@@ -33,13 +33,21 @@ describe('readNewTank', () => {
   });
 
   test('a hexagon is asked for by its inside, and is as deep as it is long', () => {
-    const texts = { ...emptyTank('T14'), shape: 'hexagon' as const, clientsOwn: true };
+    const texts = { ...emptyTank('T14'), shape: 'hexagon' as const, measured: 'inside' as const, clientsOwn: true };
     expect(askedMeasures(texts).map((measure) => measure.name)).not.toContain('Inside depth');
     const tank = readNewTank(
       { ...texts, inside: { insideLengthMm: '300', insideHeightMm: '450', glassMm: '5' } },
       plainDisplay,
     );
     expect(tank.ok && tank.value).toMatchObject({ insideLengthMm: 300, insideDepthMm: 300, clientsOwn: true });
+  });
+
+  test('a corner tank by its outside brings its side and its return along', () => {
+    const texts = { ...emptyTank('T16'), shape: 'corner' as const };
+    expect(askedMeasures(texts).map((measure) => measure.name)).toEqual(['Dam height', 'Front vent']);
+    const outside = { ...texts.outside, length: '592', sideReturn: '258.5', height: '606', glass: '6' };
+    const tank = readNewTank({ ...texts, outside }, plainDisplay);
+    expect(tank.ok && tank.value).toMatchObject({ insideLengthMm: 580, insideDepthMm: 580, sideReturnMm: 250 });
   });
 
   test('a dam higher than the tank is refused', () => {

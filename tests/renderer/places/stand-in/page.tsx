@@ -57,5 +57,6 @@ mountPage({
   lineActs: { undo: book.undo, redo: book.redo },
   keys: [['F1', 'keys']],
   nextFlag: () => undefined,
+  refuse: book.refuse,
   place: (route) => places[route.place]?.(route) ?? elsewhere,
 });

@@ -1,9 +1,10 @@
 import { describe, expect, test } from 'vitest';
 import {
-  canBeMeasuredOutside,
   insideFrom,
+  isBegun,
   nothingOutside,
   outsideFaults,
+  outsideFields,
   withInside,
 } from '#renderer/places/tank-book/outside-size.ts';
 import { plainDisplay } from '#shared-calc/quantity/shown-unit.ts';
@@ -21,7 +22,7 @@ function read(texts: typeof outside, shape: Tank['shape'] = 'rectangle') {
         glass: [inside.value.glassMm, inside.value.baseGlassMm],
         warns: inside.value.measures.flatMap(({ warning }) => warning ?? []),
       }
-    : inside.fault;
+    : { mm: inside.fault };
 }
 
 describe('insideFrom', () => {
@@ -57,6 +58,39 @@ describe('insideFrom', () => {
     });
   });
 
+  // Worked by hand: 306.93 mm are 531.62 mm across the flats, less 2 x 6 mm 519.62 mm, which is 300 mm a side.
+  test('a hexagon is taken across its flats', () => {
+    const inside = insideFrom({ ...outside, length: '306.93', height: '456', topFrame: '' }, 'hexagon', plainDisplay);
+    expect(inside.ok && inside.value.measures).toEqual([
+      {
+        key: 'insideLengthMm',
+        mm: 300,
+        working:
+          'Side: 306.9\u00a0mm outside. Across the flats: 531.6\u00a0mm less 2 panes of 6\u00a0mm = 519.6\u00a0mm, a side of 300\u00a0mm',
+        warning: undefined,
+      },
+      {
+        key: 'insideHeightMm',
+        mm: 450,
+        working: 'Height: 456\u00a0mm less the base of 6\u00a0mm = 450\u00a0mm',
+        warning: undefined,
+      },
+    ]);
+  });
+
+  // The cut edge stands at 45 degrees: 6 mm of glass take 6 x 1.4142 = 8.5 mm of the return.
+  test('a corner loses two panes of its side, and of its return what the slanting front takes', () => {
+    expect(read({ ...outside, length: '592', height: '610', sideReturn: '258.5' }, 'corner').mm).toEqual([
+      580, 250, 600,
+    ]);
+  });
+
+  test('a return that its front takes up is refused', () => {
+    expect(insideFrom({ ...outside, sideReturn: '8' }, 'corner', plainDisplay)).toEqual(
+      failed('Return: Glass and frame take 8.5 mm of 8 mm; nothing is left inside.'),
+    );
+  });
+
   test('glass that leaves nothing is refused by its measure', () => {
     expect(insideFrom({ ...outside, length: '12' }, 'rectangle', plainDisplay)).toEqual(
       failed('Length: Glass and frame take 12 mm of 12 mm; nothing is left inside.'),
@@ -81,13 +115,32 @@ describe('outsideFaults', () => {
   });
 });
 
-describe('canBeMeasuredOutside', () => {
-  test('only shapes whose sides run through whole panes', () => {
-    expect((['rectangle', 'bow', 'cylinder', 'corner', 'hexagon'] as const).map(canBeMeasuredOutside)).toEqual([
+describe('outsideFields', () => {
+  test.each([
+    ['rectangle', ['Length outside', 'Depth outside']],
+    ['bow', ['Length outside', 'Depth outside']],
+    ['cylinder', ['Diameter outside']],
+    ['hexagon', ['Side outside']],
+    ['corner', ['Side outside', 'Return outside']],
+  ] as const)('a %s is measured by %j and its height', (shape, sides) => {
+    expect(outsideFields(shape).map(([, label]) => label)).toEqual([
+      ...sides,
+      'Height outside',
+      'Glass',
+      'Base, if thicker',
+      'Seam, each',
+      'Frame, both sides',
+      'Frame, top and foot',
+    ]);
+  });
+});
+
+describe('isBegun', () => {
+  test('base, seam and frame may be left empty, what is asked besides may not', () => {
+    const bare = { ...outside, seam: '', topFrame: '' };
+    expect([isBegun(bare, 'rectangle'), isBegun({ ...bare, depth: '' }, 'hexagon'), isBegun(bare, 'corner')]).toEqual([
       true,
       true,
-      true,
-      false,
       false,
     ]);
   });

@@ -1,0 +1,162 @@
+import type { Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { places } from '#renderer/frame/places.ts';
+import { axeFaults } from './axe-faults.ts';
+import { chosen, goTo, write } from './bench-hands.ts';
+import { openServedBook, type ServedPages } from './served-book.ts';
+
+let pages: ServedPages;
+let page: Page;
+
+beforeAll(async () => {
+  pages = await openServedBook();
+  page = await pages.begin('jobs/J01');
+});
+afterAll(async () => {
+  await pages.close();
+});
+
+/** Another place of the same page, furnished. */
+async function walkTo(place: string): Promise<void> {
+  await page.evaluate((hash) => (location.hash = hash), `#/${place}`);
+  const title = places.find(({ id }) => id === place.split('/')[0])?.title ?? '';
+  await page.locator('h1', { hasText: title }).waitFor();
+  if (place.startsWith('bench')) await page.waitForSelector('.strips .ag-cell.box');
+  if (place.endsWith('-book') && place !== 'function-book') await page.waitForSelector('.ag-cell');
+}
+
+/** What is wrong in either theme; they differ in colours alone. */
+async function faultsInBoth(within = 'html'): Promise<Readonly<Record<string, readonly string[]>>> {
+  const light = await axeFaults(page, undefined, within);
+  await page.emulateMedia({ colorScheme: 'dark' });
+  const dark = await axeFaults(page, 'colours', within);
+  await page.emulateMedia({ colorScheme: 'light' });
+  return { light, dark };
+}
+
+const none = { light: [], dark: [] };
+
+describe('every place', () => {
+  test.each(places)('$title can be read by eye and by a reader, in light and in dark', async ({ id }) => {
+    await walkTo(id);
+    expect(await faultsInBoth()).toEqual(none);
+  });
+
+  test.each(places)('$title fits a narrow window: nothing lies off to the side', async ({ id }) => {
+    await walkTo(id);
+    await page.setViewportSize({ width: 320, height: 256 });
+    const over = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
+    await page.setViewportSize({ width: 1440, height: 900 });
+    expect(over).toBe(0);
+  });
+});
+
+const list = [
+  'material,label,unit,packs',
+  'pumice_fine,"Pumice, fine",L,10 L; 45 L',
+  'pumice_coarse,"Pumice, coarse",furlong,10 L',
+].join('\n');
+
+/** Chooses a list for a sheet that asks for one. */
+async function chooseList(text: string): Promise<void> {
+  const [chooser] = await Promise.all([
+    page.waitForEvent('filechooser'),
+    page.getByRole('button', { name: 'Choose a file' }).click(),
+  ]);
+  await chooser.setFiles({ name: 'list.csv', mimeType: 'text/csv', buffer: Buffer.from(text) });
+  await page.waitForSelector('dialog[open] [role="status"]');
+}
+
+interface Sheet {
+  readonly sheet: string;
+  readonly place: string;
+  /** The button that opens it. */
+  readonly act: string;
+  readonly and?: () => Promise<void>;
+}
+
+const sheets: readonly Sheet[] = [
+  { sheet: 'the backups', place: 'workshop', act: 'Backups' },
+  { sheet: 'the copy', place: 'workshop', act: 'Save a copy' },
+  { sheet: 'a new book', place: 'workshop', act: 'New book' },
+  { sheet: 'another book', place: 'workshop', act: 'Open a book' },
+  {
+    sheet: 'a list and what it would bring',
+    place: 'material-book',
+    act: 'Take in a list',
+    and: () => chooseList(list),
+  },
+  { sheet: 'a new job', place: 'jobs', act: 'New job' },
+  { sheet: 'the issue of a quote', place: 'quotes/J01', act: 'Issue' },
+];
+
+describe('every sheet', () => {
+  test('of all keys can be read in light and in dark', async () => {
+    await walkTo('jobs');
+    await page.keyboard.press('F1');
+    await page.waitForSelector('dialog[open]');
+    const faults = await faultsInBoth('dialog[open]');
+    await page.keyboard.press('Escape');
+    expect(faults).toEqual(none);
+  });
+
+  test.each(sheets)('of $sheet can be read in light and in dark', async ({ place, act, and }) => {
+    await walkTo(place);
+    await page.getByRole('button', { name: act, exact: true }).click();
+    await page.waitForSelector('dialog[open]');
+    await and?.();
+    const faults = await faultsInBoth('dialog[open]');
+    await page.keyboard.press('Escape');
+    await page.locator('dialog[open]').waitFor({ state: 'detached' });
+    expect(faults).toEqual(none);
+  });
+
+  test('a box being written in, with what may be written next, can be read in light and in dark', async () => {
+    await walkTo('bench');
+    await goTo(page, 'Soil at the front', 'T07');
+    await page.keyboard.type('dam');
+    await page.waitForSelector('.box-editor .offers li');
+    const offers = await faultsInBoth('.box-editor');
+    await page.locator('.box-editor textarea').fill('sol_gross * 2');
+    await page.locator('.box-editor .rule-fault').first().waitFor();
+    const refused = await faultsInBoth('.box-editor');
+    await page.keyboard.press('Escape');
+    await page.keyboard.press('Escape');
+    expect([offers, refused]).toEqual([none, none]);
+  });
+});
+
+describe('every paper, as it is printed', () => {
+  const papers = ['quotes/J01', 'jobs/J01/needs', 'prepare/J01/cards/build', 'prepare/J01/cards/handover'] as const;
+  test.each(papers)('%s can be read', async (place) => {
+    await walkTo(place);
+    await page.emulateMedia({ media: 'print' });
+    await page.waitForSelector('.paper');
+    const faults = await axeFaults(page);
+    await page.emulateMedia({ media: null });
+    // The first heading is the place's and stays on the screen; a paper begins at the second.
+    expect(faults.filter((fault) => !fault.startsWith('page-has-heading-one'))).toEqual([]);
+  });
+});
+
+describe('the bench at four times its size', () => {
+  test('is still read, and a box of it written', async () => {
+    await walkTo('bench');
+    await page.setViewportSize({ width: 320, height: 256 });
+    await write(page, ['Litter depth', 'T07'], '25');
+    await goTo(page, 'Litter depth', 'T07');
+    const inSight = await page.locator('.strips .ag-cell.chosen').evaluate((cell) => {
+      const { left, right, top, bottom } = cell.getBoundingClientRect();
+      return left >= 0 && top >= 0 && right <= innerWidth && bottom <= innerHeight;
+    });
+    expect([await chosen(page), inSight, await axeFaults(page)]).toEqual([
+      'Litter depth, T07, 25 mm, local value',
+      true,
+      [],
+    ]);
+  });
+
+  test('no page complained or asked for anything outside', () => {
+    expect([pages.complaints(), pages.strangers]).toEqual([[], []]);
+  });
+});

@@ -1,0 +1,266 @@
+import { existsSync, readFileSync, writeFileSync } from 'node:fs';
+import path from 'node:path';
+import { parse } from 'csv-parse/sync';
+import type { Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import type { Records } from '#shared-calc/records/records.ts';
+import { chosen, figures, goTo, plain, quietLine, seenBox, stored, write } from './bench-hands.ts';
+import { openServedBook, pageDay, type ServedPages } from './served-book.ts';
+import { readIn, withValues, writeIn } from './write-in.ts';
+
+const sizes = ['T03', 'T07', 'T08'] as const;
+let pages: ServedPages;
+let page: Page;
+
+beforeAll(async () => {
+  pages = await openServedBook();
+});
+afterAll(async () => {
+  await pages.close();
+});
+
+function beside(name: string): string {
+  return path.join(path.dirname(pages.book()), name);
+}
+
+async function walkTo(title: string): Promise<void> {
+  await page.getByRole('link', { name: title, exact: true }).click();
+  await page.locator('h1', { hasText: title }).waitFor();
+}
+
+/** Opens a sheet of the workshop's place. */
+async function openSheet(name: string): Promise<void> {
+  await walkTo('Workshop');
+  await page.getByRole('button', { name, exact: true }).click();
+  await page.waitForSelector('dialog[open]');
+}
+
+async function sheetGone(): Promise<void> {
+  await page.locator('dialog[open]').waitFor({ state: 'detached' });
+}
+
+async function act(name: string): Promise<void> {
+  await page.getByRole('button', { name, exact: true }).last().click();
+}
+
+async function backOnBench(): Promise<void> {
+  await walkTo('Size bench');
+  await page.waitForSelector('.strips .ag-cell.box');
+}
+
+async function savedBench(): Promise<string> {
+  const [download] = await Promise.all([page.waitForEvent('download'), act('As CSV')]);
+  return readFileSync(await download.path(), 'utf8');
+}
+
+function countOf({ recipe, line, job, size, stockEntry, packPrice, supplier, tank }: Records) {
+  const kinds = { recipe, line, job, size, stockEntry, packPrice, supplier, tank };
+  return Object.fromEntries(Object.entries(kinds).map(([kind, all]) => [kind, all.size]));
+}
+
+describe('the demo workshop', () => {
+  beforeAll(async () => {
+    page = await pages.begin('');
+    await page.waitForSelector('.strips .ag-cell.box');
+  });
+
+  test('opens on the size bench, with three sizes at work and a price for each', async () => {
+    const cards = await page.locator('.card b').allInnerTexts();
+    await goTo(page, 'Oak leaves, dry', 'T03');
+    const leaves = await figures(page, 'Oak leaves, dry', sizes);
+    const prices = await figures(page, 'Price', sizes);
+    expect([
+      plain(await page.textContent('h1')),
+      cards.map(plain),
+      leaves,
+      prices.every((price) => price !== ''),
+    ]).toEqual(['Size bench', [...sizes], ['79.72', '161.24', '289.87'], true]);
+  });
+
+  test('is copied to a file of its own, and the copy says the same; a file that is there is not lost', async () => {
+    await openSheet('Save a copy');
+    const file = page.getByLabel('File, with its whole folder');
+    await file.fill('copy.loamwright');
+    await act('Save the copy');
+    await page.waitForSelector('dialog[open] .wrong');
+    const refused = plain(await page.textContent('dialog[open] .wrong'));
+    writeFileSync(beside('Copy.loamwright'), 'a shopping list');
+    await file.fill(beside('Copy'));
+    await act('Save the copy');
+    await page.locator('dialog[open] .wrong', { hasText: 'there already' }).waitFor();
+    const kept = readFileSync(beside('Copy.loamwright'), 'utf8');
+    await page.getByLabel('Replace a file that is there').check();
+    await act('Save the copy');
+    await sheetGone();
+    expect([refused, kept, plain(await quietLine(page))]).toEqual([
+      expect.stringContaining('Give the file with its whole folder, such as '),
+      'a shopping list',
+      expect.stringContaining(`A copy is at ${beside('Copy.loamwright')}.`),
+    ]);
+    expect(readIn(beside('Copy.loamwright'), countOf)).toEqual(readIn(pages.book(), countOf));
+  });
+
+  test('shows and takes a decimal comma once the workshop counts so, and its lists are read back right', async () => {
+    await backOnBench();
+    await goTo(page, 'Oak leaves, dry', 'T07');
+    const points = parse(await savedBench());
+    await walkTo('Workshop');
+    await page.getByLabel('Decimal sign').selectOption('comma');
+    await stored(page, 'decimal comma');
+    await backOnBench();
+    await goTo(page, 'Oak leaves, dry', 'T07');
+    const shown = await figures(page, 'Oak leaves, dry', sizes);
+    const dear = await figures(page, 'Price', ['T07']);
+    const commas = parse(await savedBench(), { delimiter: ';' });
+    await write(page, ['Litter depth', 'T07'], '12,5');
+    await stored(page, 'litter depth of T07 to 12,5 mm');
+    await goTo(page, 'Litter depth', 'T07');
+    // By hand: 1.1 * 12.2 g/L over 0.4005 m2 of 12.5 mm.
+    expect([shown, dear, await chosen(page), await figures(page, 'Oak leaves, dry', ['T07'])]).toEqual([
+      ['79,72', '161,24', '289,87'],
+      [expect.stringMatching(/^\d\.\d{3},\d\d$/)],
+      'Litter depth, T07, 12,5 mm, local value',
+      ['67,18'],
+    ]);
+    expect(commas.map((row) => row.map((cell) => (/^-?\d+,\d+$/.test(cell) ? cell.replace(',', '.') : cell)))).toEqual(
+      points,
+    );
+    expect(await openedText()).toBe('12,5 mm');
+  });
+
+  test('brings a backup of the day back after a look at what would change, and Undo takes that back', async () => {
+    await openSheet('Backups');
+    await page.getByRole('button', { name: pageDay }).click();
+    await page.waitForSelector('dialog[open] table');
+    const changes = (await page.locator('dialog[open] tbody tr').allInnerTexts()).map(plain);
+    await act('Bring it back');
+    await sheetGone();
+    await stored(page, `backup of ${pageDay} brought back`);
+    await backOnBench();
+    await goTo(page, 'Litter depth', 'T07');
+    const back = await chosen(page);
+    await page.keyboard.press('Control+z');
+    await page.waitForSelector('.last-said:has-text("Undone")');
+    // One local value goes, and the workshop counts with a point again.
+    expect([changes, back, await chosen(page)]).toEqual([
+      ['the workshop 0 1 0', 'local values 0 0 1'],
+      'Litter depth, T07, 30 mm, house value',
+      'Litter depth, T07, 12,5 mm, local value',
+    ]);
+  });
+
+  /** What the chosen box holds when it is opened. */
+  async function openedText(): Promise<string> {
+    await page.keyboard.press('F2');
+    const text = await page.inputValue('.box-editor textarea');
+    await page.keyboard.press('Escape');
+    return text;
+  }
+});
+
+describe('a book of one’s own', () => {
+  beforeAll(async () => {
+    page = await pages.begin('workshop');
+    await openSheet('New book');
+    await page.getByLabel('What it begins with').selectOption('plain');
+    await page.getByLabel('File, with its whole folder').fill(beside('Own'));
+    await act('Make it');
+    await sheetGone();
+  });
+
+  test('has the house recipes and the tanks, and none of the demo’s jobs, stock, prices and suppliers', () => {
+    const demo = readIn(pages.book(), countOf);
+    const own = readIn(beside('Own.loamwright'), countOf);
+    expect(own).toEqual({ ...demo, job: 0, size: 0, stockEntry: 0, packPrice: 0, supplier: 0 });
+  });
+
+  test('has the function book and says calmly where there is nothing yet', async () => {
+    await walkTo('Function book');
+    const functions = await page.locator('main').innerText();
+    await walkTo('Jobs board');
+    const jobs = plain(await page.textContent('.empty-note'));
+    await walkTo('Store');
+    const store = plain(await page.textContent('main'));
+    expect([functions.includes('layer_volume'), jobs, store.includes('T03')]).toEqual([
+      true,
+      'There is no job yet. Make the first.',
+      false,
+    ]);
+  });
+
+  test('leads to the first size in three acts, and then works every quantity', async () => {
+    await walkTo('Size bench');
+    await page.getByLabel('Name of the workshop').fill('Fern and Stone');
+    await page.keyboard.press('Enter');
+    await page.waitForSelector('.act-done:has-text("Fern and Stone")');
+    await page.getByLabel('What it is called').fill('Reading room');
+    await act('Begin the job');
+    await page.waitForSelector('.act-done:has-text("Reading room")');
+    await page.getByLabel('Tank').selectOption('T07');
+    await act('Take a size');
+    await page.waitForSelector('.strips .ag-cell.box');
+    await goTo(page, 'Oak leaves, dry', 'T07');
+    const leaves = await seenBox(page, 'Oak leaves, dry', 'T07');
+    const price = await seenBox(page, 'Price', 'T07');
+    expect([leaves?.figure, price?.figure, price?.said, readIn(beside('Own.loamwright'), countOf)]).toEqual([
+      '161.24',
+      '',
+      expect.stringContaining('price'),
+      expect.objectContaining({ job: 1, size: 1 }),
+    ]);
+  });
+});
+
+describe('a book that does not open', () => {
+  test('asked for by its path it is named with the reason, and the open one stays', async () => {
+    page = await pages.begin('workshop');
+    writeFileSync(beside('List.loamwright'), 'a shopping list, and no book at all');
+    await openSheet('Open a book');
+    const said: string[] = [];
+    for (const name of ['Nowhere.loamwright', 'List.loamwright']) {
+      await page.getByLabel('File, with its whole folder').fill(beside(name));
+      await act('Open it');
+      await page.locator('dialog[open] .wrong', { hasText: name }).waitFor();
+      said.push(plain(await page.textContent('dialog[open] .wrong')));
+    }
+    await page.keyboard.press('Escape');
+    await backOnBench();
+    expect([said, existsSync(beside('Nowhere.loamwright')), await page.locator('.card').count()]).toEqual([
+      [`There is no book at ${beside('Nowhere.loamwright')}.`, `${beside('List.loamwright')} is not a book.`],
+      false,
+      3,
+    ]);
+  });
+
+  test('as the page is opened leaves it no dead end: it says why, and leads to another book', async () => {
+    page = await pages.begin('workshop');
+    writeIn(pages.book(), [withValues({ 'T07.litter': '20 mm' })]);
+    await openSheet('Save a copy');
+    await page.getByLabel('File, with its whole folder').fill(beside('Copy'));
+    await act('Save the copy');
+    await sheetGone();
+    // The book is told in a form that this page does not know, as by a later program.
+    await page.route('**/call/book.read', async (route) => {
+      const answer = await route.fetch();
+      await route.fulfill({ response: answer, body: (await answer.text()).replace('"line":', '"later":') });
+    });
+    await page.reload();
+    await page.waitForSelector('.no-book [role="alert"]');
+    const says = plain(await page.textContent('.no-book [role="alert"]'));
+    await page.unroute('**/call/book.read');
+    await act('Open another book');
+    await page.getByLabel('File, with its whole folder').fill(beside('Copy.loamwright'));
+    await act('Open it');
+    await page.locator('.no-book').waitFor({ state: 'detached' });
+    await backOnBench();
+    await goTo(page, 'Litter depth', 'T07');
+    expect([says, await chosen(page)]).toEqual([
+      expect.stringMatching(/^[A-Z].*\.$/),
+      'Litter depth, T07, 20 mm, local value',
+    ]);
+  });
+
+  test('no page asked for anything outside', () => {
+    expect(pages.strangers).toEqual([]);
+  });
+});
