@@ -2,8 +2,13 @@ import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'vitest/config';
 
 const core = ['tests/shared-calc/**/*.test.ts', 'tests/published/**/*.test.ts', 'tests/fixtures/**/*.test.ts'];
-// What walks every card of the prep plan by axe takes two minutes of a browser: it goes with the long ones.
-const long = ['tests/long/**/*.test.ts', 'tests/renderer/places/prepare/prepare-page.test.ts'];
+// The page over a stand-in of the service tells of each place by itself what tests/browser shows of the whole program.
+const long = [
+  'tests/long/**/*.test.ts',
+  'tests/browser/stand-in/bench-page.test.ts',
+  'tests/renderer/places/{money-places,quiet-places}.test.ts',
+  'tests/renderer/places/prepare/prepare-page.test.ts',
+];
 const all = ['tests/**/*.test.{ts,tsx}'];
 
 /** What is pure keeps no state, so its test files share a process; all others have one each. */

@@ -22,14 +22,18 @@ export function readArguments(argv: readonly string[], table: OptionTable): Resu
     ]),
   );
   const read = parseArgs({ args: [...argv], options, strict: false, tokens: true, allowPositionals: true });
+  const words = new Map<number, string>();
   for (const token of read.tokens) {
-    if (token.kind !== 'option') continue;
-    const fault = optionFault(token, table);
-    if (fault !== undefined) return failed(fault);
+    const word = argv[token.index] ?? '';
+    if (token.kind === 'positional' || isRule(word)) words.set(token.index, word);
+    else if (token.kind === 'option') {
+      const fault = optionFault(token, table);
+      if (fault !== undefined) return failed(fault);
+    }
   }
   const given = (name: string) => read.values[name];
   return ok({
-    words: read.positionals,
+    words: [...words.values()],
     flag: (name) => given(name) === true,
     text: (name) => {
       const value = given(name);
@@ -40,6 +44,11 @@ export function readArguments(argv: readonly string[], table: OptionTable): Resu
       return Array.isArray(value) ? value.map(String) : [];
     },
   });
+}
+
+/** Every option begins with two dashes: a word with one is a rule, unless it can only be meant as an option, like `-x`. */
+function isRule(word: string): boolean {
+  return /^-[^-]/.test(word) && !/^-[a-z]+$/i.test(word);
 }
 
 function optionFault(

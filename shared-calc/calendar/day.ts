@@ -1,6 +1,5 @@
 import { Temporal } from 'temporal-polyfill';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
-import { dayNumberOf, dayOfNumber } from './day-number.ts';
 
 /** A plain day as `YYYY-MM-DD`: no hour, no zone. Two of them compare in order as text. */
 export type Day = string;
@@ -21,18 +20,17 @@ export function parseDay(text: string): Result<Day, DayFault> {
 
 /** So many calendar days later, or earlier where the count is negative. Whole counts only. */
 export function addDays(day: Day, count: number): Day {
-  return dayOfNumber(dayNumberOf(day) + count);
+  return Temporal.PlainDate.from(day).add({ days: count }).toString();
 }
 
 /** Whole days from the first to the second; negative where the second is earlier. */
 export function daysBetween(from: Day, to: Day): number {
-  return dayNumberOf(to) - dayNumberOf(from);
+  return Temporal.PlainDate.from(from).until(Temporal.PlainDate.from(to), { largestUnit: 'day' }).days;
 }
 
 /** 1 Monday to 7 Sunday. */
 export function weekdayOf(day: Day): number {
-  // 1970-01-01 was a Thursday.
-  return ((((dayNumberOf(day) + 3) % 7) + 7) % 7) + 1;
+  return Temporal.PlainDate.from(day).dayOfWeek;
 }
 
 function isInCalendar(year: number, month: number, day: number): boolean {

@@ -107,5 +107,5 @@ describe('prep plans against an independent calendar', () => {
       }),
       { numRuns: RUNS },
     );
-  });
+  }, 180_000);
 });

@@ -11,6 +11,7 @@ import { boardByDay, boardByState } from './board-groups.ts';
 import { Board } from './board.tsx';
 import { JobCard } from './job-card.tsx';
 import { JobNeedsPaper, JobPickListPaper } from './job-papers.tsx';
+import { needsListAct, pickListAct } from './job-lists.ts';
 import { KeptOpen } from './kept-open.tsx';
 import { jobName, type MoneyHands } from './money-hands.ts';
 import { NewJobSheet } from './new-job-sheet.tsx';
@@ -41,7 +42,11 @@ function paperView(job: Job, context: BookContext, paper: 'needs' | 'pick-list')
     about: jobName(job),
     aside: paper === 'needs' ? 'needs list' : 'pick list',
     look: 'paper-place',
-    acts: [{ label: 'Back to the job', run: () => (location.hash = writeRoute('jobs', job.id)) }, printAct(window)],
+    acts: [
+      { label: 'Back to the job', run: () => (location.hash = writeRoute('jobs', job.id)) },
+      paper === 'needs' ? needsListAct(job, context) : pickListAct(job, context),
+      printAct(window),
+    ],
     work: (
       <div class="desk-of-paper" tabIndex={0} role="region" aria-label="Paper">
         {paper === 'needs' ? (

@@ -5,6 +5,7 @@ import { OptionsPaper } from '#renderer/print/options-paper.tsx';
 import { sectionFigures } from '#renderer/store/head-view.ts';
 import { lineFaces } from '#renderer/store/line-faces.ts';
 import { openJob } from '#shared-calc/jobs/open-sheet.ts';
+import { optionsCsv } from '#shared-calc/papers/options-csv.ts';
 import { optionsPage } from '#shared-calc/papers/options-page.ts';
 import type { Job } from '#shared-calc/records/records.ts';
 
@@ -30,6 +31,11 @@ export function OptionsView({ job, context }: OptionsParts) {
       display={display}
     />
   );
+}
+
+/** The options page as a list. */
+export function optionsList(parts: OptionsParts): string {
+  return optionsCsv(optionsOf(parts).options, parts.context.workshop);
 }
 
 function optionsOf({ job, context: { records, display, today } }: OptionsParts) {

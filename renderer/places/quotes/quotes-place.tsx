@@ -21,7 +21,7 @@ import { ChangedView } from './changed-view.tsx';
 import { draftQuote } from './draft-quote.ts';
 import { IssueSheet } from './issue-sheet.tsx';
 import { issuedFor, readIssued, revisionName, type ReadQuote } from './issued-quotes.ts';
-import { OptionsView } from './options-view.tsx';
+import { optionsList, OptionsView } from './options-view.tsx';
 import { quoteSeals } from './quote-seals.ts';
 import { DraftSlip, IssuedSlip } from './quote-slips.tsx';
 import { TouchesView } from './touches-view.tsx';
@@ -216,7 +216,13 @@ function optionsView(job: Job, context: BookContext): PlaceView {
     about: jobName(job),
     aside: 'sizes to choose from',
     look: 'quotes-place',
-    acts: [{ ...printAct(window), main: true }],
+    acts: [
+      {
+        label: 'Take out as CSV',
+        run: () => downloadCsv(`options ${job.id}`, optionsList({ job, context })),
+      },
+      { ...printAct(window), main: true },
+    ],
     work: workOf(
       'options',
       'The options page as the client reads it',

@@ -30,6 +30,8 @@ describe('readArguments', () => {
 
   test('a rule that starts with a minus is not an option', () => {
     expect(read('--set=capping=-5 mm')).toMatchObject({ set: ['capping=-5 mm'] });
+    expect(read('-2 ^ 2', '--json')).toMatchObject({ words: ['-2 ^ 2'], json: true });
+    expect(read('T07', '-(3 degC)', '--set', '-5 mm')).toMatchObject({ words: ['T07', '-(3 degC)'], set: ['-5 mm'] });
   });
 
   test.each([

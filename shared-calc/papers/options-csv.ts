@@ -1,0 +1,52 @@
+import type { Workshop } from '#shared-calc/records/records.ts';
+import { csvText, type CsvCell } from './csv-text.ts';
+import type { SizeOption } from './options-page.ts';
+
+const headings = [
+  'size',
+  'tank',
+  'builds',
+  'price',
+  'deposit',
+  'weight_kg',
+  'ready_on',
+  'waits_for',
+  'plants',
+  'kwh_a_month',
+  'water_l_a_month',
+  'power_cost_a_month',
+  'water_cost_a_month',
+  'care_visits_first_year',
+  'drain',
+  'refill',
+];
+
+/** The options page as CSV: a row a size, money with all its decimals; what is not known is left empty. */
+export function optionsCsv(options: readonly SizeOption[], workshop: Pick<Workshop, 'decimalComma'>): string {
+  return csvText([headings, ...options.map(rowOf)], workshop);
+}
+
+function rowOf(option: SizeOption): readonly CsvCell[] {
+  return [
+    option.size,
+    option.tank,
+    option.builds,
+    money(option.price),
+    money(option.deposit),
+    option.weightKg ?? '',
+    option.readyOn ?? '',
+    option.because,
+    option.plants ?? '',
+    option.kWhPerMonth ?? '',
+    option.waterLPerMonth ?? '',
+    money(option.powerCostPerMonth),
+    money(option.waterCostPerMonth),
+    option.careVisits ?? '',
+    option.drain,
+    option.refill,
+  ];
+}
+
+function money(amount: string | undefined): CsvCell {
+  return amount === undefined ? '' : { amount };
+}
