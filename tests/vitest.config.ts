@@ -6,6 +6,7 @@ const core = ['tests/shared-calc/**/*.test.ts', 'tests/published/**/*.test.ts', 
 const long = [
   'tests/long/**/*.test.ts',
   'tests/browser/stand-in/bench-page.test.ts',
+  'tests/renderer/books/book-place.test.ts',
   'tests/renderer/places/{money-places,quiet-places}.test.ts',
   'tests/renderer/places/prepare/prepare-page.test.ts',
 ];
