@@ -22,7 +22,6 @@ const warnsOrNames: ReadonlySet<string> = new Set([
   'Product safety sheet; occupational doctor if wheezing',
   'Safety sheet',
   'Say what for: --aim clean, or --aim sterile.',
-  'Small children or a public room: harmless plants are chosen.',
   'clean is enough: a living tank is not sterile',
   'steam, sterile, 43.51 L, vessel 21 L, fill 0.6, 650 m, 15 psi',
   'sterile or clean',

@@ -62,7 +62,7 @@ function JobPeople(part: JobPart) {
           {...part}
           field="audience"
           label="Who is near it"
-          hint="Small children or a public room: harmless plants are chosen."
+          hint="Small children or a public room: plants known as poisonous are left out."
         />
         <Words {...part} field="site" label="Place" lines />
         <Words {...part} field="access" label="Way in: doors, stairs, lift" lines />
