@@ -8,5 +8,6 @@ if (process.getuid?.() === 0) {
   process.setuid?.(nobody);
 }
 const opened = openBook(process.argv[2] ?? '', { today: '2027-03-10', backups: false });
-writeSync(1, `${JSON.stringify(opened.ok ? 'opened' : opened.fault)}\n`);
+// Closed before it is told: who reads the answer may look at the folder at once.
 if (opened.ok) opened.value.close();
+writeSync(1, `${JSON.stringify(opened.ok ? 'opened' : opened.fault)}\n`);
