@@ -1,7 +1,7 @@
 import type { EditFault } from '#shared-calc/records/book-fault.ts';
 import type { Change } from '#shared-calc/records/change.ts';
 import type { IssuedQuote } from '#shared-calc/records/records.ts';
-import { hashBody } from './issued.ts';
+import { isAsIssued } from './issued.ts';
 import type { QuoteNumbers } from './quote-numbers.ts';
 
 /** The issued quotes that a change adds. */
@@ -21,7 +21,7 @@ export function findIssuedFault(change: Change, numbers: QuoteNumbers): EditFaul
 }
 
 function quoteFault(quote: IssuedQuote, numbers: QuoteNumbers): EditFault | undefined {
-  if (hashBody(quote.body) !== quote.sha256) {
+  if (!isAsIssued(quote)) {
     return { kind: 'hash-wrong', record: { kind: 'issuedQuote', id: quote.id } };
   }
   // The same quote may come back under its number: a removal undone, a backup restored.

@@ -1,7 +1,7 @@
 import type { CheckResult } from '#shared-calc/bench/bench-types.ts';
 import { showWithUnit, type Display } from '#shared-calc/quantity/shown-unit.ts';
 import type { Job } from '#shared-calc/records/records.ts';
-import { tellsOfUnderFives } from './under-fives.ts';
+import { HEALTH_LEAD, tellsOfUnderFives } from './under-fives.ts';
 
 /** A limit of the place that no line of a recipe holds: the same as a check, `holds` left out while not known. */
 export interface PlaceCheck extends Pick<CheckResult, 'level' | 'says' | 'decides'> {
@@ -55,7 +55,7 @@ function underFives({ audience, animals }: Place): PlaceCheck {
   const check = {
     limit: 'audience',
     level: 'stop',
-    decides: 'School or centre health lead, public-health guidance',
+    decides: HEALTH_LEAD,
   } as const;
   if (noAnimals.test(animals)) return { ...check, holds: true, says: 'No animals are wanted.' };
   if (audience.trim() === '') {

@@ -1,4 +1,4 @@
-import { tellsOfUnderFives } from '#shared-calc/jobs/under-fives.ts';
+import { HEALTH_LEAD, tellsOfUnderFives } from '#shared-calc/jobs/under-fives.ts';
 import type { Job } from '#shared-calc/records/records.ts';
 
 /** What a card reminds of, and who decides about it. */
@@ -7,7 +7,6 @@ export interface Reminder {
   readonly decides: string;
 }
 
-const HEALTH_LEAD = 'School or centre health lead, public-health guidance';
 const AUTHORITY = 'Wildlife authority';
 
 const weak = /immun|chemo|transplant|hospital|hospice|clinic|ward|dialysis|pregnan|patient|weak/i;

@@ -6,10 +6,11 @@ import { calendarOf } from '#shared-calc/prepare/calendar-of.ts';
 import { careRounds } from '#shared-calc/prepare/care-calendar.ts';
 import { planFacts } from '#shared-calc/prepare/plan-facts.ts';
 import { prepPlan } from '#shared-calc/prepare/prep-plan.ts';
-import { fromBase, unitOf } from '#shared-calc/quantity/unit.ts';
 import { cleanNoise } from '#shared-calc/quantity/write-figure.ts';
 import type { Records, Workshop } from '#shared-calc/records/records.ts';
+import { displayOf } from '#shared-calc/records/display-of.ts';
 import { workshopOf } from '#shared-calc/records/workshop-of.ts';
+import { sizeFigures, type SizeFigures } from './size-figures.ts';
 
 /** One size of several that a client may choose from: the same recipe, side by side. What is not known is left out. */
 export interface SizeOption {
@@ -51,8 +52,10 @@ const MONTH_DAYS = 365 / 12;
 
 /** The options page: every size of a bench in a column of its own. */
 export function optionsPage(input: OptionsInput): readonly SizeOption[] {
+  const workshop = workshopOf(input.records);
+  const display = displayOf(workshop);
   return input.bench.input().columns.map(({ key, tank, count }) => {
-    const figure = (name: string, unit: string) => figureOf(input.bench, { column: key, name, unit });
+    const { number: figure } = sizeFigures(input.bench, key, display);
     return {
       size: key,
       tank: tank.label,
@@ -61,13 +64,13 @@ export function optionsPage(input: OptionsInput): readonly SizeOption[] {
       weightKg: rounded(figure('filled_mass', 'kg'), 1),
       ...datesOf(input, key),
       plants: figure('plants', 'each'),
-      ...runningOf(figure, workshopOf(input.records)),
+      ...runningOf(figure, workshop),
       ...roundsOf(figure, input.on),
     };
   });
 }
 
-type Figure = (name: string, unit: string) => number | undefined;
+type Figure = SizeFigures['number'];
 
 function priceOf({ bench, pricing, records }: OptionsInput, column: string): Pick<SizeOption, 'price' | 'deposit'> {
   const sums = orderSums(bench, [column], pricing);
@@ -127,14 +130,4 @@ function roundsOf(figure: Figure, on: Day): Pick<SizeOption, 'drain' | 'refill'>
 
 function rounded(value: number | undefined, decimals: number): number | undefined {
   return value === undefined ? undefined : Number(cleanNoise(value).toFixed(decimals));
-}
-
-/** `undefined` where the recipe has no such line, or its box no figure. */
-function figureOf(
-  bench: Bench,
-  { column, name, unit }: { readonly column: string; readonly name: string; readonly unit: string },
-): number | undefined {
-  if (!bench.input().lines.some((line) => line.name === name)) return undefined;
-  const { value } = bench.box(column, name);
-  return typeof value === 'number' ? cleanNoise(fromBase(value, unitOf(unit))) : undefined;
 }

@@ -1,17 +1,7 @@
 import type { RunMaterial } from '#shared-calc/buy/shopping-run.ts';
 import type { Day } from '#shared-calc/calendar/day.ts';
+import { stepOfGroup } from '#shared-calc/prepare/planned-goods.ts';
 import type { PrepPlan } from '#shared-calc/prepare/prep-plan.ts';
-
-/** Which step of a prep plan has the order-by day of a quote group's goods. */
-const stepOfGroup: Readonly<Record<string, string>> = {
-  tank: 'tank',
-  media: 'media',
-  hardscape: 'hardscape',
-  cover: 'panes',
-  lamps: 'lamps',
-  mist: 'lamps',
-  plants: 'plants',
-};
 
 export interface OrderDay {
   readonly day: Day;
@@ -29,7 +19,9 @@ export function orderBy(
   needs: readonly Pick<RunMaterial, 'group' | 'packsCoins'>[],
   planned: readonly PlannedJob[],
 ): OrderDay | undefined {
-  const steps = new Set(needs.filter(({ packsCoins }) => packsCoins > 0).map(({ group }) => stepOfGroup[group]));
+  const steps = new Set<string | undefined>(
+    needs.filter(({ packsCoins }) => packsCoins > 0).map(({ group }) => stepOfGroup[group]),
+  );
   let first: OrderDay | undefined;
   for (const { job, plan } of planned) {
     for (const { step, orderBy: day } of [...plan.steps, ...(plan.hardscape ? [plan.hardscape] : [])]) {

@@ -72,13 +72,8 @@ type Limit =
 /** The checks of the recipe, then the limits of the job's place. A quote over sizes alone has no place. */
 function limitsOf(column: FrozenColumn, { job, lines, workshop }: QuoteBody): readonly Limit[] {
   if (!job) return column.checks;
-  const size = outerSize((name) => {
-    return frozenFigure(
-      column,
-      lines.find((line) => line.name === name),
-      'mm',
-    );
-  });
+  const lineOf = (name: string) => lines.find((line) => line.name === name);
+  const size = outerSize((name) => frozenFigure(column, lineOf(name), 'mm'));
   return [...column.checks, ...placeChecks(job, size, displayOf(workshop))];
 }
 

@@ -1,3 +1,5 @@
+import { HEALTH_LEAD } from '#shared-calc/jobs/under-fives.ts';
+
 /** A caution at a step of the work, and who decides about it: the program reminds, it does not rule. */
 export interface StepCaution {
   readonly step: string;
@@ -11,7 +13,7 @@ export const stepCautions: readonly StepCaution[] = [
     step: 'enquiry',
     caution:
       'Reptiles and amphibians should not be kept with under-fives, people over 65 or with weak immunity, nor in childcare rooms: carriers look healthy. Wash hands after any contact with the tank or its water (CDC).',
-    decides: 'School or centre health lead, public-health guidance',
+    decides: HEALTH_LEAD,
   },
   {
     step: 'animal choice',

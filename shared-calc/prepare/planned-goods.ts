@@ -49,7 +49,8 @@ function withoutTankMakers(goods: readonly Supplied[], makers: ReadonlySet<strin
   return others.length > 0 ? others : goods;
 }
 
-const stepOfGroup: Readonly<Record<string, GoodsStep>> = {
+/** The step of a prep plan by which a quote group's goods are in. */
+export const stepOfGroup: Readonly<Record<string, GoodsStep>> = {
   tank: 'tank',
   media: 'media',
   hardscape: 'hardscape',

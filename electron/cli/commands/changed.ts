@@ -6,7 +6,7 @@ import type { Records } from '#shared-calc/records/records.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
 import { didYouMean } from '#shared-calc/rule/did-you-mean.ts';
 import { sayOrderFault } from '#shared-calc/words/say-order-fault.ts';
-import { hashBody } from '#electron/book/issued.ts';
+import { isAsIssued } from '#electron/book/issued.ts';
 import type { Command } from '#electron/cli/command.ts';
 import { refusal } from '#electron/cli/outcome.ts';
 import { textTable } from '#electron/cli/text-table.ts';
@@ -33,7 +33,7 @@ function findBody({ issuedQuote }: Records, word: string): Result<QuoteBody, str
   const quotes = new Map([...issuedQuote.values()].map((quote) => [`${quote.number}${quote.revision}`, quote]));
   const quote = quotes.get(word.toUpperCase());
   if (!quote) return failed(`No issued quote ${word}.${didYouMean(word, quotes.keys())}`);
-  if (hashBody(quote.body) !== quote.sha256) {
+  if (!isAsIssued(quote)) {
     return failed(`Quote ${word} was altered since it was issued: it no longer says what the client was told.`);
   }
   const body = readQuoteBody(quote.body);

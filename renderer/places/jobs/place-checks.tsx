@@ -5,7 +5,7 @@ import { checksOf } from '#shared-calc/bench/checks.ts';
 import type { CheckResult } from '#shared-calc/bench/bench-types.ts';
 import { outerSize, placeChecks } from '#shared-calc/jobs/place-checks.ts';
 import { openJob } from '#shared-calc/jobs/open-sheet.ts';
-import { cleanNoise } from '#shared-calc/quantity/write-figure.ts';
+import { sizeFigures } from '#shared-calc/papers/size-figures.ts';
 import type { JobPart } from './job-card.tsx';
 
 interface Failing extends Pick<CheckResult, 'level' | 'says' | 'decides'> {
@@ -44,12 +44,14 @@ function failingChecks({
   context: { records, today, display },
 }: Pick<JobPart, 'job' | 'context'>): readonly Failing[] {
   const { sheet, bench } = openJob(records, job, today);
-  const lines = new Set(bench.input().lines.map((line) => line.name));
-  const figureMm = (key: string) => (name: string) => {
-    const value = lines.has(name) ? bench.box(key, name).value : undefined;
-    return typeof value === 'number' ? cleanNoise(value * 1000) : undefined;
+  const limitsOf = (key: string) => {
+    const { number } = sizeFigures(bench, key, display);
+    return placeChecks(
+      job,
+      outerSize((line) => number(line, 'mm')),
+      display,
+    );
   };
-  const limitsOf = (key: string) => placeChecks(job, outerSize(figureMm(key)), display);
   const failing = sheet.columns.flatMap(({ key }) =>
     [...checksOf(bench, key, display), ...limitsOf(key)]
       .filter(({ holds }) => holds !== true)

@@ -6,7 +6,6 @@ import { writeJob } from '#renderer/places/jobs/write-job.ts';
 import { paperDay } from '#renderer/print/paper-words.ts';
 import type { QuoteBody } from '#shared-calc/jobs/quote-body.ts';
 import type { Job } from '#shared-calc/records/records.ts';
-
 import { issuedFor, revisionName, type ReadQuote } from './issued-quotes.ts';
 import { MoneyPart } from './money-part.tsx';
 import { OneOffs } from './one-offs.tsx';
