@@ -40,6 +40,7 @@ export function pageOf(store: PageStore): PageView {
     keys,
     nextFlag,
     refuse: store.book.refuse,
+    moveOn: store.book.moveOn,
     place: (route) => made.get(route.place)?.(route) ?? calm,
   };
 }

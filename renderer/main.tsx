@@ -20,6 +20,7 @@ function pageWithoutBook(bridge: Bridge, says: string): PageView {
     keys: [['F1', 'keys']],
     nextFlag: () => undefined,
     refuse: () => undefined,
+    moveOn: () => undefined,
     place: noBookPlace(bridge, says),
   };
 }

@@ -59,11 +59,11 @@ function runs(folder: string): boolean {
 function runVitest(): Count {
   const folder = mkdtempSync(path.join(tmpdir(), 'loamwright-tests-'));
   const report = path.join(folder, 'report.json');
-  const which = long ? ['--project=long'] : ['--project=core', '--project=around'];
+  const which = long ? '--project=long' : '--project=!long';
   const reporters = ['--reporter=default', '--reporter=json', `--outputFile.json=${report}`];
   const passedOn = asked.filter((each) => each !== '--long');
   const always = ['run', '--config', 'tests/vitest.config.ts'];
-  const ending = runTool('vitest/vitest.mjs', [...always, ...which, ...reporters, ...passedOn]);
+  const ending = runTool('vitest/vitest.mjs', [...always, which, ...reporters, ...passedOn]);
   const counted = existsSync(report) ? countReport(Report.parse(JSON.parse(readFileSync(report, 'utf8')))) : nothing;
   rmSync(folder, { recursive: true });
   return countEnding(counted, ending);

@@ -10,9 +10,11 @@ const long = [
   'tests/renderer/places/{money-places,quiet-places}.test.ts',
   'tests/renderer/places/prepare/prepare-page.test.ts',
 ];
+// They put another shell in the place of the real one, or a folder of their own, for the whole of a process.
+const apart = ['tests/electron/{main,preload,service}/**/*.test.ts'];
 const all = ['tests/**/*.test.{ts,tsx}'];
 
-/** What is pure keeps no state, so its test files share a process; all others have one each. */
+/** Test files share a process, and with it what is loaded and the browser; those that cannot have one each. */
 export default defineConfig({
   root: fileURLToPath(new URL('..', import.meta.url)),
   test: {
@@ -22,8 +24,17 @@ export default defineConfig({
     testTimeout: 60_000,
     hookTimeout: 120_000,
     projects: [
+      { extends: true, test: { name: 'apart', include: apart } },
+      {
+        extends: true,
+        test: {
+          name: 'around',
+          include: all,
+          exclude: ['**/node_modules/**', ...core, ...apart, ...long],
+          isolate: false,
+        },
+      },
       { extends: true, test: { name: 'core', include: core, isolate: false } },
-      { extends: true, test: { name: 'around', include: all, exclude: ['**/node_modules/**', ...core, ...long] } },
       { extends: true, test: { name: 'long', include: long } },
     ],
   },

@@ -4,6 +4,7 @@ import { showValue, shownUnit, type Display } from '#shared-calc/quantity/shown-
 import { displayOf } from '#shared-calc/records/display-of.ts';
 import type { Line } from '#shared-calc/records/records.ts';
 import { stateWords } from '#shared-calc/words/state-words.ts';
+import { whoDecides } from '#shared-calc/words/who-decides.ts';
 import { columnSums } from './column-sums.ts';
 import { textTable } from './text-table.ts';
 import type { WorkedOrder } from './work-order.ts';
@@ -68,7 +69,7 @@ function sumRows(columns: readonly ReturnType<typeof columnSums>[], currency: st
 function checkNotes({ bench, workshop }: WorkedOrder, key: string): readonly string[] {
   return checksOf(bench, key, displayOf(workshop)).flatMap(({ line, level, holds, says, decides }) => {
     if (holds === true) return [];
-    if (holds === false) return [`${key}  ${level}: ${says} ${decides} decides.`];
+    if (holds === false) return [`${key}  ${level}: ${says} ${whoDecides(decides)}.`];
     return [`${key}  ${line.name} is not known yet: ${stateWords(bench.box(key, line.name)).join(', ')}.`];
   });
 }

@@ -3,7 +3,6 @@ import { openBench, type Bench } from '#shared-calc/bench/open-bench.ts';
 import type { Pricing } from '#shared-calc/bench/order-sums.ts';
 import { priceBook, type PriceBook } from '#shared-calc/buy/price-book.ts';
 import type { Stock } from '#shared-calc/buy/stock.ts';
-import { parseDay } from '#shared-calc/calendar/day.ts';
 import { quoteRules } from '#shared-calc/price/quote-rules.ts';
 import { hourCoins } from '#shared-calc/price/hour-coins.ts';
 import type { Job, Line, Records, Workshop } from '#shared-calc/records/records.ts';
@@ -13,6 +12,7 @@ import { didYouMean } from '#shared-calc/rule/did-you-mean.ts';
 import { sayBoxCause } from '#shared-calc/words/say-box-cause.ts';
 import { readOrder, type Order } from './order-options.ts';
 import type { Arguments } from './read-arguments.ts';
+import { readDay } from './read-day.ts';
 import { readStockFile } from './stock-file.ts';
 import { today } from '#electron/service/today.ts';
 
@@ -52,21 +52,16 @@ export function workOrder(given: Arguments, records: Records): Result<WorkedOrde
 
 function readPricing(given: Arguments, records: Records, order: Order): Result<Pricing, string> {
   const workshop = workshopOf(records);
-  const on = readDay(given);
+  const on = readDay(given, 'on');
   if (!on.ok) return on;
   const basis = given.text('basis') ?? records.job.get(order.jobId ?? '')?.basis ?? 'used';
   if (!isBasis(basis)) return failed(`--basis ${basis}: choose used or packs.`);
-  const prices = priceBook(records, { on: on.value, oldPriceDays: workshop.oldPriceDays });
+  const prices = priceBook(records, { on: on.value ?? today(), oldPriceDays: workshop.oldPriceDays });
   const buying = readBuying(given, records, prices);
   if (!buying.ok) return buying;
   const oneOffs = [...records.quoteLine.values()].filter((line) => line.job === order.jobId);
   const rules = quoteRules(workshop, records, hourCoins(records));
   return ok({ prices, rules, basis, ...buying.value, ...(oneOffs.length > 0 && { oneOffs }) });
-}
-
-function readDay(given: Arguments): Result<string, string> {
-  const on = given.text('on') ?? today();
-  return parseDay(on).ok ? ok(on) : failed(`--on ${on}: write the day as 2026-11-25.`);
 }
 
 function readBuying(

@@ -15,7 +15,7 @@ export type Log = (text: string) => void;
 /** Answers a call: what came in is read strictly first, and a bug ends here with its stack in the log. */
 export function answerCall(handlers: Handlers, channel: Channel, data: unknown, log: Log): Result<unknown, Refusal> {
   const input = channels[channel].input.safeParse(data);
-  if (!input.success) return refuse(sayInputFault(input.error));
+  if (!input.success) return refuse(sayInputFault(input.error, data));
   const handle = handlers[channel] as (input: unknown) => Result<unknown, Refusal>;
   try {
     return handle(input.data);

@@ -1,15 +1,84 @@
 import type { z } from 'zod';
 
+type Issue = z.core.$ZodIssue;
+
 const tellAtMost = 3;
 
-/** What is wrong with what came over a channel, in one sentence. */
-export function sayInputFault({ issues }: z.ZodError): string {
-  const said = issues.slice(0, tellAtMost).map(({ path, message }) => `${placeOf(path)}${message.toLowerCase()}`);
-  return `This cannot be taken as it stands: ${said.join('; ')}.`;
+/** What is wrong with what came over a channel: what it is, in which field of which record, and what to do. */
+export function sayInputFault({ issues }: z.ZodError, data: unknown): string {
+  const told = issues.slice(0, tellAtMost);
+  const said = told.map((issue) => `${placeOf(issue.path, data)} ${sayIssue(issue, valueAt(data, issue.path))}`);
+  if (told.every(isTooLong)) return `${capital(said.join('; '))}. Shorten it; nothing was written.`;
+  return `This cannot be taken as it stands: ${said.join('; ')}. Nothing was done.`;
 }
 
-/** The last name on the way to what is wrong: `text` of a local value. */
-function placeOf(path: readonly PropertyKey[]): string {
-  const name = path.findLast((each) => typeof each === 'string');
-  return name === undefined ? '' : `${name}, `;
+function isTooLong(issue: Issue): boolean {
+  return issue.code === 'too_big' && issue.origin === 'string';
+}
+
+function sayIssue(issue: Issue, given: unknown): string {
+  switch (issue.code) {
+    case 'too_big':
+      return `${sayAmount(given)}; ${figure(issue.maximum)} ${issue.inclusive === false ? 'is too much' : 'is the most'}`;
+    case 'too_small':
+      return given === '' ? 'is empty' : `${sayAmount(given)}; ${figure(issue.minimum)} is the least`;
+    case 'invalid_type':
+      return given === undefined ? 'is missing' : `is not ${wanted[issue.expected] ?? `a ${issue.expected}`}`;
+    case 'invalid_value':
+      return `is none of ${issue.values.map(String).join(', ')}`;
+    case 'unrecognized_keys':
+      return `has no field called ${issue.keys.join(', ')}`;
+    default:
+      return 'is not written as it should be';
+  }
+}
+
+const wanted: Readonly<Record<string, string>> = {
+  string: 'a text',
+  int: 'a whole number',
+  boolean: 'a yes or no',
+  array: 'a list',
+  object: 'a record',
+};
+
+function sayAmount(given: unknown): string {
+  if (typeof given === 'string') return `has ${figure(given.length)} letters`;
+  return Array.isArray(given) ? `has ${figure(given.length)} entries` : `is ${String(given)}`;
+}
+
+/** Thousands with their comma, as in 2,000. */
+function figure(amount: number | bigint): string {
+  return amount.toLocaleString('en');
+}
+
+/** `the note of the local value J01-T08.drain_gap`: the field and, where it lies in one, the record. */
+function placeOf(path: readonly PropertyKey[], data: unknown): string {
+  const at = path.findLastIndex((each) => each === 'record' || each === 'from' || each === 'to');
+  const holder = at < 0 ? undefined : fieldsOf(valueAt(data, path.slice(0, at)));
+  const { kind } = holder ?? {};
+  const name = path.slice(at + 1).findLast((each) => typeof each === 'string');
+  const field = name === undefined ? '' : `the ${inWords(name)}`;
+  if (typeof kind !== 'string') return field === '' ? 'what was sent' : field;
+  const { id } = fieldsOf(valueAt(data, path.slice(0, at + 1)));
+  const record = `the ${inWords(kind)}${typeof id === 'string' ? ` ${id.slice(0, 120)}` : ''}`;
+  return field === '' ? record : `${field} of ${record}`;
+}
+
+function valueAt(data: unknown, path: readonly PropertyKey[]): unknown {
+  let at = data;
+  for (const each of path) at = fieldsOf(at)[each];
+  return at;
+}
+
+function fieldsOf(value: unknown): Readonly<Record<PropertyKey, unknown>> {
+  return typeof value === 'object' && value !== null ? (value as Record<PropertyKey, unknown>) : {};
+}
+
+/** `localValue` as "local value". */
+function inWords(name: string): string {
+  return name.replaceAll(/(?<=[a-z])[A-Z]/g, (letter) => ` ${letter.toLowerCase()}`);
+}
+
+function capital(words: string): string {
+  return words.charAt(0).toUpperCase() + words.slice(1);
 }

@@ -20,5 +20,7 @@ export interface BenchActs {
   readonly takeAgain: (column: string) => void;
   /** Another column of the same tank with the same local values. */
   readonly copySize: (column: string) => void;
+  /** What a size is called in this job; a sentence where it is refused. An empty text calls it by its tank. */
+  readonly nameSize: (column: string, label: string) => string | undefined;
   readonly putAway: (column: string) => void;
 }

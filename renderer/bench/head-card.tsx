@@ -5,6 +5,7 @@ import { SectionDrawing } from '#renderer/drawing/section-drawing.tsx';
 import { Sign } from '#renderer/frame/sign.tsx';
 import type { BenchActs } from './bench-acts.ts';
 import type { BenchMetrics } from './bench-metrics.ts';
+import { SizeName } from './size-name.tsx';
 import type { BenchView, HeadView } from './view-model.ts';
 
 /** What the cards over the strips and over the names show, kept in step. */
@@ -30,7 +31,7 @@ export function HeadCard({ state, column }: { readonly state: HeadState; readonl
   return (
     <div class={at.value ? 'card at' : 'card'}>
       <div class="name">
-        <b>{head.label}</b>
+        <b title={head.label}>{head.label}</b>
         <span class="size">{head.label.length > 3 ? head.size.replaceAll(' × ', '×') : head.size}</span>
       </div>
       <Picks head={head} acts={state.acts} />
@@ -120,6 +121,7 @@ function SizeActs({ head, acts }: { readonly head: HeadView; readonly acts: Benc
         <button type="button" onClick={(event) => chosen(event, () => acts.putAway(head.key))}>
           Put {head.label} away
         </button>
+        <SizeName head={head} acts={acts} />
       </div>
     </>
   );

@@ -1,7 +1,7 @@
 import { Facts, Letterhead, Paper } from '#renderer/print/paper.tsx';
 import { paperWeekday } from '#renderer/print/paper-words.ts';
 import type { AnimalsInCard } from '#shared-calc/papers/watch-card.ts';
-import { CautionList, Reminders } from './caution-list.tsx';
+import { Minded } from './caution-list.tsx';
 import { Tick } from './tick.tsx';
 import { WideTable } from './wide-table.tsx';
 import './cards.css';
@@ -36,9 +36,9 @@ export function AnimalsInPaper({ title, letterhead, card }: AnimalsInParts) {
         </ul>
       </section>
       <Looks card={card} />
-      <CautionList cautions={card.cautions} />
-      <Reminders title="Who is near it" reminders={card.audience} />
-      <Reminders title="Protected kinds" reminders={card.protection} />
+      <div class="together">
+        <Minded {...card} />
+      </div>
     </Paper>
   );
 }

@@ -1,28 +1,79 @@
 import type { StepCaution } from '#shared-calc/prepare/cautions.ts';
 import type { Reminder } from '#shared-calc/papers/audience-rules.ts';
 import { sayUnits } from '#renderer/text/say-units.ts';
+import { whoDecides } from '#shared-calc/words/who-decides.ts';
 
-/** Cautions where the act happens, each with who decides. */
-export function CautionList({ cautions }: { readonly cautions: readonly Pick<StepCaution, 'caution' | 'decides'>[] }) {
+type Said = Pick<StepCaution, 'caution' | 'decides'> & Partial<StepCaution>;
+
+interface ListParts {
+  readonly cautions: readonly Said[];
+  /** Each begins with what it is about. */
+  readonly named?: boolean;
+}
+
+/** Cautions where the act happens, each with who decides; said once where the next is theirs too. */
+export function CautionList({ cautions, named = false }: ListParts) {
   if (cautions.length === 0) return null;
   return (
     <dl class="cautions">
-      {cautions.map(({ caution, decides }) => (
-        <div key={caution}>
-          <dt>{sayUnits(caution)}</dt>
-          <dd>{decides} decides.</dd>
+      {byDecider(cautions).map(([first, ...more]) => (
+        <div key={first.caution}>
+          {[first, ...more].map(({ step, caution }) => (
+            <dt key={caution}>
+              {named && step !== undefined && <b>{capital(step)}: </b>}
+              {sayUnits(caution)}
+            </dt>
+          ))}
+          <dd>{whoDecides(first.decides)}.</dd>
         </div>
       ))}
     </dl>
   );
 }
 
-/** Rules for the people near it and for protected animals, in the same form. */
-export function Reminders({ title, reminders }: { readonly title: string; readonly reminders: readonly Reminder[] }) {
+/** Neighbours that the same people decide about, together. */
+function byDecider(cautions: readonly Said[]): readonly (readonly [Said, ...Said[]])[] {
+  const groups: [Said, ...Said[]][] = [];
+  for (const each of cautions) {
+    const last = groups.at(-1);
+    if (last?.[0].decides === each.decides) last.push(each);
+    else groups.push([each]);
+  }
+  return groups;
+}
+
+interface MindedParts extends ListParts {
+  readonly cautions: readonly StepCaution[];
+  readonly audience: readonly Reminder[];
+  readonly protection: readonly Reminder[];
+}
+
+/** What to mind; the cautions about people at risk and about trade stand with who is near this tank and what lives in it. */
+export function Minded({ cautions, audience, protection, named = false }: MindedParts) {
+  const of = (wanted: string) => cautions.filter(({ step }) => step === wanted);
+  const others = cautions.filter(({ step }) => step !== 'enquiry' && step !== 'animal choice');
   return (
-    <section class="together">
-      <h3>{title}</h3>
-      <CautionList cautions={reminders.map(({ says, decides }) => ({ caution: says, decides }))} />
-    </section>
+    <>
+      <section>
+        <h3>To mind</h3>
+        <CautionList cautions={others} named={named} />
+      </section>
+      <section class="together">
+        <h3>Who is near it</h3>
+        <CautionList cautions={[...of('enquiry'), ...audience.map(asCaution)]} />
+      </section>
+      <section class="together">
+        <h3>Protected kinds</h3>
+        <CautionList cautions={[...of('animal choice'), ...protection.map(asCaution)]} />
+      </section>
+    </>
   );
+}
+
+function asCaution({ says, decides }: Reminder): Said {
+  return { caution: says, decides };
+}
+
+function capital(text: string): string {
+  return text.charAt(0).toUpperCase() + text.slice(1);
 }

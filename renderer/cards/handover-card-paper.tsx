@@ -1,10 +1,11 @@
 import { Letterhead, Paper } from '#renderer/print/paper.tsx';
-import { paperWeekday } from '#renderer/print/paper-words.ts';
+import { paperDay, paperWeekday } from '#renderer/print/paper-words.ts';
 import { sayUnits } from '#renderer/text/say-units.ts';
-import type { HandoverCard } from '#shared-calc/papers/handover-card.ts';
+import type { HandoverCard, HandoverSign } from '#shared-calc/papers/handover-card.ts';
+import type { StepCaution } from '#shared-calc/prepare/cautions.ts';
 import { careWords } from '#shared-calc/papers/step-words.ts';
-import { CautionList, Reminders } from './caution-list.tsx';
-import { Tick } from './tick.tsx';
+import { whoDecides } from '#shared-calc/words/who-decides.ts';
+import { Minded } from './caution-list.tsx';
 import './cards.css';
 
 export interface HandoverParts {
@@ -13,10 +14,10 @@ export interface HandoverParts {
   readonly cards: readonly HandoverCard[];
 }
 
-/** The card that stays with the tank, one a size. */
+/** The one page that hangs beside a tank, one a size. */
 export function HandoverCardPaper({ title, letterhead, cards }: HandoverParts) {
   return (
-    <Paper label="Handover card" foot={`Handover card, ${title}`} look="large">
+    <Paper label="Handover card" foot={`Handover card, ${title}`} look="hung">
       {cards.map((card) => (
         <section key={card.size} class="sheet-of-list">
           <Letterhead title={`Handover card ${card.size}`} who={letterhead} />
@@ -24,35 +25,29 @@ export function HandoverCardPaper({ title, letterhead, cards }: HandoverParts) {
             {title}. {card.tank}. Handed over {paperWeekday(card.handover)}.
           </p>
           <Kept card={card} />
-          <Tasks card={card} />
-          <Signs card={card} />
-          <People people={card.people} />
-          <section class="together">
-            <h3>When we come</h3>
-            <ul>
-              {card.visits.map(({ act, date }) => (
-                <li key={date}>
-                  {paperWeekday(date)}: {careWords[act] ?? act}
-                </li>
-              ))}
-            </ul>
-          </section>
-          <section>
-            <h3>To mind</h3>
-            <CautionList cautions={card.cautions} />
-          </section>
-          <Reminders title="Who is near it" reminders={card.audience} />
-          <Reminders title="Protected kinds" reminders={card.protection} />
-          <section class="together">
-            <h3>What is ours, from the quote</h3>
-            {card.terms.map((line) => (
-              <p key={line}>{line}</p>
-            ))}
-          </section>
-          <div class="sign-here">
-            <p>For the client</p>
-            <p>For the workshop</p>
-            <p>Day</p>
+          <div class="two-of-card">
+            <RunIn title="What is done when" rows={card.tasks.map(({ when, acts }) => [when, acts.join(' ')])} />
+            <section class="together">
+              <h3>This is normal</h3>
+              <ul>
+                {card.normal.map((says) => (
+                  <li key={says}>{says}</li>
+                ))}
+              </ul>
+            </section>
+            <RunIn title="This is not" rows={card.notNormal.map((sign) => signRow(sign, card))} />
+            <People people={card.people} />
+            <RunIn title="When we come" rows={visitRows(card)} />
+            <Minded {...card} cautions={card.cautions.filter(isStillToSay(card))} named />
+            <section>
+              <h3>What is ours, from the quote</h3>
+              <p>{card.terms.join(' ')}</p>
+            </section>
+            <div class="sign-here">
+              <p>For the client</p>
+              <p>For the workshop</p>
+              <p>Day</p>
+            </div>
           </div>
         </section>
       ))}
@@ -66,74 +61,61 @@ interface Part {
 
 function Kept({ card: { keep } }: Part) {
   return (
-    <section class="together">
+    <section>
       <h3>Keep it so</h3>
-      <table class="paper-lines">
-        <tbody>
-          {keep.map(([what, is]) => (
-            <tr key={what}>
-              <th scope="row">{what}</th>
-              <td>{sayUnits(is)}</td>
-            </tr>
-          ))}
-        </tbody>
-      </table>
+      <dl class="kept-so">
+        {keep.map(([what, is]) => (
+          <div key={what}>
+            <dt>{what}</dt>
+            <dd>{sayUnits(is)}</dd>
+          </div>
+        ))}
+      </dl>
     </section>
   );
 }
 
-function Tasks({ card: { tasks } }: Part) {
+interface RunInParts {
+  readonly title: string;
+  readonly rows: readonly (readonly [what: string, says: string, decided?: string])[];
+}
+
+/** Rows whose words follow what they are about on the same line. */
+function RunIn({ title, rows }: RunInParts) {
   return (
     <section>
-      <h3>What is done when</h3>
-      <table class="paper-lines">
-        <tbody>
-          {tasks.map(({ when, acts }) => (
-            <tr key={when}>
-              <th scope="row">{when}</th>
-              <td>
-                <ul class="ticked">
-                  {acts.map((act) => (
-                    <li key={act}>
-                      <Tick /> {act}
-                    </li>
-                  ))}
-                </ul>
-              </td>
-            </tr>
-          ))}
-        </tbody>
-      </table>
+      <h3>{title}</h3>
+      <dl class="run-in">
+        {rows.map(([what, says, decided]) => (
+          <div key={what}>
+            <dt>{what}:</dt>{' '}
+            <dd>
+              {says} {decided !== undefined && <em>{decided}.</em>}
+            </dd>
+          </div>
+        ))}
+      </dl>
     </section>
   );
 }
 
-function Signs({ card: { normal, notNormal } }: Part) {
-  return (
-    <>
-      <section class="together">
-        <h3>This is normal</h3>
-        <ul>
-          {normal.map((says) => (
-            <li key={says}>{says}</li>
-          ))}
-        </ul>
-      </section>
-      <section class="together">
-        <h3>This is not</h3>
-        <table class="paper-lines">
-          <tbody>
-            {notNormal.map(([sign, act]) => (
-              <tr key={sign}>
-                <th scope="row">{sign}</th>
-                <td>{act}</td>
-              </tr>
-            ))}
-          </tbody>
-        </table>
-      </section>
-    </>
-  );
+/** A sign that says a caution in full says who decides too. */
+function signRow({ sign, act, step }: HandoverSign, { cautions }: HandoverCard): RunInParts['rows'][number] {
+  const caution = cautions.find((each) => each.step === step);
+  return caution ? [sign, act, whoDecides(caution.decides)] : [sign, act];
+}
+
+/** A caution that no sign has said in full. */
+function isStillToSay({ notNormal }: HandoverCard): (caution: StepCaution) => boolean {
+  return ({ step }) => notNormal.every((sign) => sign.step !== step);
+}
+
+/** The next visit first, with its weekday; visits of one sort together. */
+function visitRows({ visits }: HandoverCard): RunInParts['rows'] {
+  return [...Map.groupBy(visits, ({ act }) => act)].map(([act, same]) => [
+    careWords[act] ?? act,
+    same.map(({ date }) => (date === visits[0]?.date ? paperWeekday(date) : paperDay(date))).join('; '),
+  ]);
 }
 
 function People({ people }: { readonly people: readonly string[] }) {

@@ -1,6 +1,6 @@
 import { Facts, Letterhead, Paper } from '#renderer/print/paper.tsx';
 import type { SurveyCard } from '#shared-calc/papers/survey-card.ts';
-import { CautionList, Reminders } from './caution-list.tsx';
+import { Minded } from './caution-list.tsx';
 import './cards.css';
 
 export interface SurveyCardParts {
@@ -18,7 +18,7 @@ export function SurveyCardPaper({ title, letterhead, card }: SurveyCardParts) {
       {card.parts.map((part) => (
         <section key={part.title} class="together">
           <h3>{part.title}</h3>
-          <table class="paper-lines to-write">
+          <table class="paper-lines to-write asks">
             <thead class="unseen">
               <tr>
                 <th scope="col">what</th>
@@ -36,12 +36,7 @@ export function SurveyCardPaper({ title, letterhead, card }: SurveyCardParts) {
           </table>
         </section>
       ))}
-      <section>
-        <h3>To mind</h3>
-        <CautionList cautions={card.cautions} />
-      </section>
-      <Reminders title="Who is near it" reminders={card.audience} />
-      <Reminders title="Protected kinds" reminders={card.protection} />
+      <Minded {...card} />
     </Paper>
   );
 }

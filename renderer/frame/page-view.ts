@@ -36,4 +36,6 @@ export interface PageView {
   readonly nextFlag: (back: boolean) => void;
   /** Says in the quiet line what could not be done. */
   readonly refuse: (sentence: string) => void;
+  /** The person goes on to something else. */
+  readonly moveOn: () => void;
 }

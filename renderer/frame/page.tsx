@@ -3,6 +3,7 @@ import { useEffect, useRef } from 'preact/hooks';
 import { Desk } from './desk.tsx';
 import { FindField } from './find-field.tsx';
 import { KeysSheet } from './keys-sheet.tsx';
+import { onMovingOn } from './moving-on.ts';
 import { focusNextPart } from './next-part.ts';
 import { pageAct } from './page-keys.ts';
 import type { PageAct } from './page-keys.ts';
@@ -28,6 +29,8 @@ export function Page({ page, route }: PageParts) {
     document.title = `${title}, ${view.about === '' ? 'Loamwright' : `${view.about}, Loamwright`}`;
   }, [title, view.about]);
   useKeyboardKept(here.place);
+  useEffect(page.moveOn, [here]);
+  useEffect(() => onMovingOn(document, page.moveOn), []);
   useEffect(() => {
     const run = (act: PageAct) => runPageAct(act, { page, find: find.current, sheet: sheet.current });
     return listenForKeys(run);
@@ -86,10 +89,13 @@ function runPageAct(act: PageAct, { page, find, sheet }: Reach): void {
   acts[act]();
 }
 
+/** Where keys write; a box to tick takes none. */
+const fields = 'input:not([type=checkbox]), textarea, select';
+
 function listenForKeys(run: (act: PageAct) => void): () => void {
   const onKey = (event: KeyboardEvent) => {
     const { key, ctrlKey, metaKey, altKey, shiftKey, target } = event;
-    const inField = target instanceof Element && target.closest('input, textarea, select') !== null;
+    const inField = target instanceof Element && target.closest(fields) !== null;
     const act = pageAct({ key, ctrlKey, metaKey, altKey, shiftKey, inField });
     if (!act) return;
     event.preventDefault();

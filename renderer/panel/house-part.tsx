@@ -1,12 +1,13 @@
 import { Figure } from './figure.tsx';
 import type { EffectView, HouseView, PanelActs } from './panel-view.ts';
+import { Tick } from './tick.tsx';
 
 interface House {
   readonly house: HouseView;
-  readonly acts: Pick<PanelActs, 'backToHouse' | 'sendToHouse'>;
+  readonly acts: Pick<PanelActs, 'backToHouse' | 'sendToHouse' | 'clientAsked'>;
 }
 
-/** The house's value, the ways back to it and out to it, and what the local value changes. */
+/** The house's value, the ways back to it and out to it, who asked for the local value, and what that changes. */
 export function HousePart({ house, acts }: House) {
   return (
     <section class="house">
@@ -26,6 +27,12 @@ export function HousePart({ house, acts }: House) {
           </button>
         )}
       </div>
+      <Tick
+        label="The client asked for this"
+        on={house.asked.byClient}
+        closed={house.asked.closed}
+        turn={acts.clientAsked}
+      />
       {house.effects.length > 0 && (
         <table class="effects">
           <caption>{house.caption}</caption>

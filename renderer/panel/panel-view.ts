@@ -51,6 +51,8 @@ export interface HouseView extends FigureView {
   readonly canSend: boolean;
   /** What stands in this size alone may hold for every size of the job. */
   readonly canHold: boolean;
+  /** Whether the client asked for the local value; closed where it cannot be said otherwise. */
+  readonly asked: { readonly byClient: boolean; readonly closed: boolean };
   /** `What the local rule changes`. */
   readonly caption: string;
   readonly effects: readonly EffectView[];
@@ -86,6 +88,7 @@ export interface PanelActs {
   readonly backToHouse: () => void;
   readonly sendToHouse: () => void;
   readonly forWholeJob: () => void;
+  readonly clientAsked: (asked: boolean) => void;
   readonly writeNote: (text: string) => void;
   /** Gives the keyboard back to the bench. */
   readonly leave: () => void;

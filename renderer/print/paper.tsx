@@ -7,8 +7,8 @@ interface PaperParts {
   readonly label: string;
   /** At the foot of each printed page. */
   readonly foot: string;
-  /** Larger type with boxes to tick, to be read with wet hands. */
-  readonly look?: 'large';
+  /** Larger type with boxes to tick, to be read with wet hands; or one page that hangs beside a tank, in two columns. */
+  readonly look?: 'large' | 'hung';
   readonly children: ComponentChildren;
 }
 
@@ -16,7 +16,7 @@ interface PaperParts {
 export function Paper({ label, foot, look, children }: PaperParts) {
   usePageFoot(foot);
   return (
-    <article class={look === 'large' ? 'paper large' : 'paper'} aria-label={label}>
+    <article class={look === undefined ? 'paper' : `paper ${look}`} aria-label={label}>
       {children}
     </article>
   );

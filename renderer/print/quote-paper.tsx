@@ -2,6 +2,7 @@ import type { QuoteModel } from '#shared-calc/papers/quote-model.ts';
 import { readUnits } from '#renderer/store/figure-words.ts';
 import type { Line } from '#shared-calc/records/records.ts';
 import type { Display } from '#shared-calc/quantity/shown-unit.ts';
+import { whoDecides } from '#shared-calc/words/who-decides.ts';
 import { Facts, Letterhead, Paper } from './paper.tsx';
 import { paperDay, paperMoney } from './paper-words.ts';
 import { QuotePrices } from './quote-prices.tsx';
@@ -111,7 +112,7 @@ function Cautions({ model: { sizes, cautions }, display }: PartProps) {
               {where(of)}
               {readUnits(says, display).replaceAll(/\u00a0d\b/g, '\u00a0days')}
             </dt>
-            <dd>{decides} decides</dd>
+            <dd>{whoDecides(decides)}</dd>
           </div>
         ))}
       </dl>

@@ -3,7 +3,7 @@ import type { BenchActs } from '#renderer/bench/bench-acts.ts';
 import type { BoxPlace } from '#renderer/bench/view-model.ts';
 import type { RuleHelp } from '#renderer/writing/rule-help.ts';
 import type { Change } from '#shared-calc/records/change.ts';
-import type { Tank } from '#shared-calc/records/records.ts';
+import type { LocalValue, Tank } from '#shared-calc/records/records.ts';
 import type { Result } from '#shared-calc/result.ts';
 import type { BenchDesk } from './bench-desk.ts';
 import type { BookStore } from './book-store.ts';
@@ -11,7 +11,8 @@ import { calledOf } from './head-view.ts';
 import { sendToHouse } from './house-changes.ts';
 import { ruleHelpOf } from './rule-help-of.ts';
 import { titleOfSection, toggled, type Folds } from './section-rows.ts';
-import { putAway, setCount, takeAgain, takeNewTank, takeTank } from './size-changes.ts';
+import { nameSize, putAway, setCount, takeAgain, takeNewTank, takeTank } from './size-changes.ts';
+import { writeAsker } from './write-asker.ts';
 import { clearBoxes, writeBoxes, writeNote, writeWhole, type WriteDesk } from './write-boxes.ts';
 
 /** Acts over boxes and sizes beyond those that the strips ask for. Each answers a sentence where it is refused. */
@@ -21,8 +22,12 @@ export interface BenchHands {
   /** What stands in the box holds for the whole job; with `typed`, that does. */
   readonly forWholeJob: (place: BoxPlace, typed?: string) => string | undefined;
   readonly writeNote: (place: BoxPlace, note: string) => string | undefined;
+  /** Who asked for what the box is written over with. */
+  readonly writeAsker: (place: BoxPlace, by: LocalValue['by']) => string | undefined;
   readonly take: (tank: string) => string | undefined;
   readonly takeNew: (tank: Tank, priceCoins?: number) => string | undefined;
+  /** What a size is called in this job; an empty text calls it by its tank again. */
+  readonly nameSize: (column: string, label: string) => string | undefined;
   /** Another column of the same tank with the same local values. */
   readonly copySize: (column: string) => string | undefined;
 }
@@ -71,6 +76,7 @@ export function benchActs(parts: ActsParts): { readonly acts: BenchActs; readonl
     takeSize,
     takeAgain: (column) => void size(column, ({ records }, id) => takeAgain(records, id, 'by the house')),
     copySize: (column) => void hands.copySize(column),
+    nameSize: (column, label) => hands.nameSize(column, label),
     putAway: (column) => void size(column, ({ records }, id, called) => putAway(records, id, called)),
   };
   const hands: BenchHands = {
@@ -78,9 +84,11 @@ export function benchActs(parts: ActsParts): { readonly acts: BenchActs; readonl
     sendToHouse: (place) => act((on) => sendToHouse(on, place)),
     forWholeJob: (place, typed) => act((on) => writeWhole(on, place, typed)),
     writeNote: (place, note) => act((on) => writeNote(on, place, note)),
+    writeAsker: (place, by) => act((on) => writeAsker(on, place, by)),
     take: (tank) => act(({ records, job }) => takeTank(records, job, tank)),
     takeNew: (tank, priceCoins) =>
       act(({ records, job }) => takeNewTank(records, job, { tank, priceCoins, from: book.info.peek().today })),
+    nameSize: (column, label) => size(column, ({ records }, id, called) => nameSize(records, id, label, called)),
     copySize: (column) => size(column, ({ records }, id) => takeAgain(records, id, 'as it is')),
   };
   return { acts, hands };

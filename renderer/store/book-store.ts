@@ -10,19 +10,14 @@ import { failed, ok, type Result } from '#shared-calc/result.ts';
 import { bookFollower, type BookFollower } from './book-follower.ts';
 import type { Clock } from './clock.ts';
 import { savedWords } from './saved-words.ts';
+import { spokenLine, type Said, type Speaking } from './spoken-line.ts';
 import { editsIn, type Written, type WriteStep } from './write-steps.ts';
-
-/** The last thing said in the quiet line. */
-export interface Said {
-  readonly words: string;
-  readonly refused: boolean;
-}
 
 /** What the desktop's menu or another part of the program asks of the page. */
 export type PageAsk = { readonly is: 'do'; readonly act: MenuAct } | { readonly is: 'go'; readonly place: string };
 
 /** The book as this page has it: every edit is in it at once, and goes to the service in order. */
-export interface BookStore {
+export interface BookStore extends Speaking {
   readonly records: ReadonlySignal<Records>;
   readonly info: ReadonlySignal<BookInfo>;
   /** Edits that the book has not taken yet. */
@@ -41,8 +36,6 @@ export interface BookStore {
   readonly restore: (file: string) => Promise<Result<Written, string>>;
   /** Reading channels and those over files. */
   readonly call: Bridge['call'];
-  readonly say: (words: string) => void;
-  readonly refuse: (sentence: string) => void;
   readonly onAsk: (listener: (ask: PageAsk) => void) => () => void;
   readonly close: () => void;
 }
@@ -55,12 +48,10 @@ export interface BookParts {
 
 /** Opens the page's book on what the service answered first. */
 export function openBookStore({ bridge, clock, first }: BookParts): BookStore {
-  const said = signal(firstSaid(first.info));
-  const say = (words: string) => (said.value = { words, refused: false });
-  const refuse = (words: string) => (said.value = { words, refused: true });
+  const { said, speaking, clear } = spokenLine(firstSaid(first.info), clock);
   const records = signal(first.records);
   const steps = signal<readonly WriteStep[]>([]);
-  const follower = bookFollower({ bridge, clock, first, records, steps, say, refuse });
+  const follower = bookFollower({ bridge, clock, first, records, steps, say: speaking.say, refuse: speaking.warn });
   const waiting = computed(() => editsIn(steps.value).length);
   const { info, reached, slow } = follower;
   const line = computed<QuietLineView>(() => ({
@@ -77,7 +68,7 @@ export function openBookStore({ bridge, clock, first }: BookParts): BookStore {
   const apply = (change: Change) => {
     if (isEmptyChange(change)) return;
     records.value = applyChange(records.peek(), change);
-    said.value = undefined;
+    clear();
     follower.put({ act: 'apply', change });
   };
   return {
@@ -88,14 +79,13 @@ export function openBookStore({ bridge, clock, first }: BookParts): BookStore {
     settled: follower.settled,
     line,
     apply,
-    act: (done) => actOn(done, apply, refuse),
+    act: (done) => actOn(done, apply, speaking.refuse),
     undo: () => follower.put({ act: 'undo' }),
     redo: () => follower.put({ act: 'redo' }),
     issue: (job) => new Promise((told) => follower.put({ act: 'issue', job, told })),
     restore: (file) => new Promise((told) => follower.put({ act: 'restore', file, told })),
     call: bridge.call,
-    say,
-    refuse,
+    ...speaking,
     onAsk: (listener) => {
       asks.add(listener);
       return () => void asks.delete(listener);

@@ -6,9 +6,11 @@ import { walk, type RulePart } from '#shared-calc/rule/tree.ts';
 import { tradeFunctions } from '#shared-calc/trade/all-functions.ts';
 import type { TradeFunction } from '#shared-calc/trade/trade-function.ts';
 import { sayBoxCause } from '#shared-calc/words/say-box-cause.ts';
+import { whoDecides } from '#shared-calc/words/who-decides.ts';
 import { checkSentence, type BoxParts } from './box-view.ts';
 import { lookupsIn } from './check-words.ts';
 import { figureWords } from './figure-words.ts';
+import { calledOnPage } from './called-on-page.ts';
 import { toBase, unitOf } from '#shared-calc/quantity/unit.ts';
 
 /** How a box stands, a line for each thing there is to say, with its reason. */
@@ -17,7 +19,7 @@ export function standingsOf(box: Box, parts: BoxParts): readonly StandingView[] 
   return [
     ...(issued === undefined ? [] : [{ look: 'issued' as const, words: `In quote ${issued}` }]),
     ...sourceStanding(box, parts.called),
-    ...causeStanding(box),
+    ...causeStanding(box, parts),
     ...checkStanding(box),
     ...flagStandings(box, parts),
     ...warningsOf(box, parts).map((words) => ({ look: 'watch' as const, words })),
@@ -29,10 +31,10 @@ function sourceStanding({ source, rule }: Box, called: string): readonly Standin
   return source === 'job' ? [{ look: 'job', words: `${rule ? 'Rule' : 'Value'} for the whole job` }] : [];
 }
 
-function causeStanding({ cause, line, state }: Box): readonly StandingView[] {
+function causeStanding({ cause, line, state }: Box, { faces }: BoxParts): readonly StandingView[] {
   if (!cause) return [];
   const look = { 'needs a figure': 'needs', loop: 'loop', waiting: 'waiting' } as const;
-  const words = sayBoxCause(cause, line.name);
+  const words = sayBoxCause(cause, line.name, calledOnPage(faces.of));
   return [{ look: state in look ? look[state as keyof typeof look] : 'needs', words }];
 }
 
@@ -98,7 +100,7 @@ export function cautionOf(box: Box, parts: BoxParts): { readonly words: string; 
 }
 
 function decidedBy(words: string, who: string): { readonly words: string; readonly decides: string } {
-  return { words, decides: who === '' ? '' : `${who} decides.` };
+  return { words, decides: who === '' ? '' : `${whoDecides(who)}.` };
 }
 
 function ruleCaution(rule: NonNullable<Box['rule']>): { readonly words: string; readonly decides: string } | undefined {

@@ -36,7 +36,7 @@ export function confirming({ book, clock, laid, display }: Parts): () => void {
     const confirmed = await book.call('bench.confirm', { job: now.job });
     if (!confirmed.ok || !stands(now) || confirmed.value.revision !== book.info.peek().revision) return;
     const says = differingSums(now.worked, confirmed.value.columns, display.peek());
-    if (says !== undefined) book.refuse(says);
+    if (says !== undefined) book.warn(says);
   };
   let first = true;
   const stop = effect(() => {

@@ -51,8 +51,11 @@ export interface HouseParts {
   readonly house: HouseBench;
 }
 
+/** What takes a second bench to work. */
+type WorkedPart = Omit<HouseView, 'asked'>;
+
 /** The house's value of a box that is written over, and what the writing over changes. */
-function houseView(box: Box, parts: HouseParts): HouseView | undefined {
+function houseView(box: Box, parts: HouseParts): WorkedPart | undefined {
   if (box.source !== 'local' && box.source !== 'job') return undefined;
   const { worked, column, face, faces, house } = parts;
   const bench = house.work(worked, column, face.line.name);
@@ -121,8 +124,28 @@ export type HouseOf = (box: Box, parts: Omit<HouseParts, 'house'>) => HouseView 
  * written has been painted.
  */
 export function houseLater(house: HouseBench, clock: Clock): HouseOf {
+  const partOf = workedLater(house, clock);
+  return (box, parts) => {
+    const part = partOf(box, parts);
+    return part && { ...part, asked: askedOf(box, parts) };
+  };
+}
+
+function askedOf(
+  { line: { name } }: Box,
+  { worked, column }: Pick<HouseParts, 'worked' | 'column'>,
+): HouseView['asked'] {
+  const source = worked.source();
+  const written = column.written.get(name) ?? source.whole.get(name);
+  return { byClient: written?.by === 'client', closed: source.issued !== undefined };
+}
+
+function workedLater(
+  house: HouseBench,
+  clock: Clock,
+): (box: Box, parts: Omit<HouseParts, 'house'>) => WorkedPart | undefined {
   const turn = signal(0);
-  let last: { readonly id: string; readonly version: number; readonly view: HouseView | undefined } | undefined;
+  let last: { readonly id: string; readonly version: number; readonly view: WorkedPart | undefined } | undefined;
   let due = -1;
   return (box, parts) => {
     void turn.value;

@@ -11,9 +11,11 @@ export interface LocalPut {
   readonly text: string | undefined;
   /** Left out, the note stays as it is. */
   readonly note?: string;
+  /** Who asked for it. Left out, a new text is ours and the same text stays with whoever asked. */
+  readonly by?: LocalValue['by'] | undefined;
 }
 
-/** The change that writes boxes of a job over, by the workshop; what stands so already is left out. */
+/** The change that writes boxes of a job over; what stands so already is left out. */
 export function localChange(records: Records, job: string, puts: readonly LocalPut[], label: string): Change {
   const known = new Map<string, LocalValue>();
   for (const value of records.localValue.values()) {
@@ -23,7 +25,7 @@ export function localChange(records: Records, job: string, puts: readonly LocalP
   for (const put of puts) {
     const from = known.get(placeOf(put.size, put.line));
     if (put.text === undefined) next.delete(from?.id ?? '');
-    else if (from) next.set(from.id, writtenOver(from, put.text, put.note));
+    else if (from) next.set(from.id, writtenOver(from, put.text, put));
     else {
       const value = newLocal(job, put, put.text, next);
       next.set(value.id, value);
@@ -32,15 +34,14 @@ export function localChange(records: Records, job: string, puts: readonly LocalP
   return diffRecords(label, records, { ...records, localValue: next });
 }
 
-/** The same text again leaves a box with whoever wrote it. */
-function writtenOver(from: LocalValue, text: string, note: string | undefined): LocalValue {
-  return { ...from, text, by: from.text === text ? from.by : 'us', note: note ?? from.note };
+function writtenOver(from: LocalValue, text: string, { note, by }: LocalPut): LocalValue {
+  return { ...from, text, by: by ?? (from.text === text ? from.by : 'us'), note: note ?? from.note };
 }
 
 function newLocal(job: string, put: LocalPut, text: string, taken: ReadonlyMap<string, unknown>): LocalValue {
-  const { size, line, note = '' } = put;
+  const { size, line, note = '', by = 'us' } = put;
   const id = freeId(`${size ?? job}.${line}`, taken);
-  return { id, job, ...(size !== undefined && { size }), line, text, note, by: 'us' };
+  return { id, job, ...(size !== undefined && { size }), line, text, note, by };
 }
 
 function placeOf(size: string | undefined, line: string): string {

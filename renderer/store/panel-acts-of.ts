@@ -45,6 +45,7 @@ export function panelActs({ acts, hands, chosen, steps, leave }: Parts): PanelAc
     backToHouse: withPlace(hands.backToHouse),
     sendToHouse: withPlace(hands.sendToHouse),
     forWholeJob: withPlace((place) => hands.forWholeJob(place)),
+    clientAsked: (asked) => withPlace((place) => hands.writeAsker(place, asked ? 'client' : 'us'))(),
     writeNote: (note) => withPlace((place) => hands.writeNote(place, note))(),
     leave,
   };

@@ -12,6 +12,7 @@ import { readTokens, type Token } from '#shared-calc/rule/read-tokens.ts';
 import { tradeFunctions } from '#shared-calc/trade/all-functions.ts';
 import { sayBoxFault } from '#shared-calc/words/say-box-cause.ts';
 import { sayRuleFault } from '#shared-calc/words/say-rule-fault.ts';
+import { calledOnPage } from './called-on-page.ts';
 import { hasTwoReadings, writtenText } from './entry-text.ts';
 import { figureWords } from './figure-words.ts';
 import type { LineFaces } from './line-faces.ts';
@@ -46,18 +47,19 @@ function checkText(text: string, { bench, line, faces }: HelpParts): RuleCheck {
     };
   }
   const kept = writtenText(text, line, faces.display);
-  return { marks, faults: faultsOf(readBox(kept, line, scope), text, line.name) };
+  return { marks, faults: faultsOf(readBox(kept, line, scope), text, line.name, faces) };
 }
 
-function faultsOf(reading: BoxReading, text: string, line: string): RuleCheck['faults'] {
+function faultsOf(reading: BoxReading, text: string, line: string, faces: LineFaces): RuleCheck['faults'] {
   if (reading.is !== 'faulty') return [];
   const { fault } = reading;
-  if (fault.kind !== 'rule') return [wholeFault(text, sayBoxFault(fault, line))];
+  const called = calledOnPage(faces.of);
+  if (fault.kind !== 'rule') return [wholeFault(text, sayBoxFault(fault, line, called))];
   const start = text.length - text.trimStart().length;
   return fault.faults.map((each) => ({
     from: each.from + start,
     to: each.to + start,
-    says: sayRuleFault(each, fault.text),
+    says: sayRuleFault(each, fault.text, called),
   }));
 }
 

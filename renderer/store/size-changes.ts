@@ -116,6 +116,30 @@ export function setCount(records: Records, id: string, count: number, called: st
   return ok(sizesChange(records, [{ ...size, count }], `${called} times ${count}`));
 }
 
+/** More letters than these no card has room for. */
+const MOST_LABEL_LETTERS = 40;
+
+/** What a size is called in this job; an empty text calls it by its tank again. */
+export function nameSize(records: Records, id: string, written: string, called: string): Result<Change, string> {
+  const size = records.size.get(id);
+  if (!size) return failed('This size is no longer on the bench.');
+  const label = written.trim().replaceAll(/\s+/g, ' ');
+  const refused = labelRefusal(records, size, label, called);
+  if (refused !== undefined) return failed(refused);
+  const says = label === '' ? `${called} called by its tank, ${size.tank}` : `${called} called ${label}`;
+  return ok(sizesChange(records, [{ ...size, label }], says));
+}
+
+function labelRefusal(records: Records, size: Size, label: string, called: string): string | undefined {
+  if (label === '' && size.label === '') return `${called}: write what it is to be called, such as Left of the door.`;
+  if (label.length > MOST_LABEL_LETTERS) {
+    return `${called}: a name has at most ${MOST_LABEL_LETTERS} letters; this one has ${label.length}.`;
+  }
+  const others = sizesOf(records, size.job).filter((each) => each.id !== size.id);
+  const isTaken = label !== '' && others.some((each) => [each.label, each.tank].includes(label));
+  return isTaken ? `Another size of this job is called ${label} already: choose another name.` : undefined;
+}
+
 function newSize(records: Records, job: string, of: Pick<Size, 'tank' | 'order'>): Size {
   return { id: freeId(`${job}-${of.tank}`, records.size), job, tank: of.tank, order: of.order, label: '', count: 1 };
 }

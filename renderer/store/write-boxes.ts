@@ -5,6 +5,7 @@ import type { Line, Records } from '#shared-calc/records/records.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
 import { sayBoxCause, sayBoxFault } from '#shared-calc/words/say-box-cause.ts';
 import type { BenchColumn, BenchSource } from './bench-source.ts';
+import { calledOnPage } from './called-on-page.ts';
 import { hasTwoReadings, writtenText, textInLabel } from './entry-text.ts';
 import { findRing, type ReadLines } from './find-ring.ts';
 import { calledOf } from './head-view.ts';
@@ -61,7 +62,7 @@ function readChange(
   const put = { size: column.size, line: row, column, at: line };
   if (text === '' && column.locals.has(row)) return ok({ ...put, text: undefined });
   const reading = read.reader.read(line, text);
-  if (reading.is === 'faulty') return failed(`${where}: ${sayBoxFault(reading.fault, row)}`);
+  if (reading.is === 'faulty') return failed(`${where}: ${sayBoxFault(reading.fault, row, calledOnPage(faces.of))}`);
   return ok({ ...put, text });
 }
 
@@ -126,20 +127,25 @@ export function writeWhole(desk: WriteDesk, { row, column: key }: BoxPlace, type
   if (!column || !line || text === undefined) return failed(writeFirst);
   const refused = wholeRefusal(desk, line, text);
   if (refused !== undefined) return failed(refused);
-  const note = column.written.get(row)?.note ?? '';
   const label = `${calledLine(faces, row)} of the whole job to ${textInLabel(text, line, faces.display)}`;
   const puts = [
-    { size: undefined, line: row, text, note },
+    { size: undefined, line: row, text, ...goesAlong(column, row, text) },
     { size: column.size, line: row, text: undefined },
   ];
   return ok(localChange(records, job, puts, label.slice(0, 300)));
+}
+
+/** The note goes along with a value, and so does who asked for it while it is the same text. */
+function goesAlong({ written }: BenchColumn, row: string, text: string): Pick<LocalPut, 'note' | 'by'> {
+  const from = written.get(row);
+  return { note: from?.note ?? '', by: from?.text === text ? from.by : 'us' };
 }
 
 const writeFirst = 'Write a value in this box first; then it can hold for the whole job.';
 
 function wholeRefusal(desk: WriteDesk, line: Line, text: string): string | undefined {
   const reading = desk.read.reader.read(line, text);
-  if (reading.is === 'faulty') return sayBoxFault(reading.fault, line.name);
+  if (reading.is === 'faulty') return sayBoxFault(reading.fault, line.name, calledOnPage(desk.faces.of));
   const ring = reading.is === 'rule' ? wholeRing(desk, line, text) : undefined;
   return ring && sayBoxCause({ why: 'loop', ring }, line.name);
 }

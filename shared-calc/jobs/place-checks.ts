@@ -62,8 +62,11 @@ function underFives({ audience, animals }: Place): PlaceCheck {
     const says = 'Nobody has written down who is near the tank: ask for children under five.';
     return { ...check, level: 'watch', holds: undefined, says };
   }
+  if (!tellsOfUnderFives(audience)) {
+    return { ...check, holds: true, says: `As written down: ${audience.trim()}. No child under five is told of.` };
+  }
   const says = 'Children under five may be near it: reptiles and amphibians should not be kept where they are.';
-  return { ...check, holds: !tellsOfUnderFives(audience), says };
+  return { ...check, holds: false, says };
 }
 
 function mm(value: number, display: Display): string {

@@ -16,8 +16,18 @@ const elderly = /over[\s-]*65|elder|care home|retire|pension|seniors?\b|all ages
  * Rules for the people who are near a tank with animals, from the job's own words about them: under-fives, people
  * over 65, weak immunity. The general rule always stands; nothing here says that an audience is fit.
  */
-export function audienceRules({ audience }: Pick<Job, 'audience'>): readonly Reminder[] {
+export function audienceRules(job: Pick<Job, 'audience'>): readonly Reminder[] {
+  if (job.audience.trim() === '') return peopleNear(job);
+  const always = 'Carriers look healthy: everybody washes their hands after any contact with the tank or its water.';
+  return [...peopleNear(job), { says: always, decides: HEALTH_LEAD }];
+}
+
+/** The same without the general rule, for a card that has it as a caution. */
+export function peopleNear({ audience }: Pick<Job, 'audience'>): readonly Reminder[] {
   const says = [
+    ...(audience.trim() === ''
+      ? ['Nobody has written down who is near the tank: ask for under-fives, people over 65 and weak immunity.']
+      : []),
     ...(tellsOfUnderFives(audience)
       ? ['Under-fives come here: reptiles and amphibians should not be kept with them, nor in childcare rooms.']
       : []),
@@ -25,9 +35,6 @@ export function audienceRules({ audience }: Pick<Job, 'audience'>): readonly Rem
       ? ['People with weak immunity may come here: they keep away from the animals, the tank and its water.']
       : []),
     ...(elderly.test(audience) ? ['People over 65 come here: they are at greater risk; no hands in the tank.'] : []),
-    audience.trim() === ''
-      ? 'Nobody has written down who is near the tank: ask for under-fives, people over 65 and weak immunity.'
-      : 'Carriers look healthy: everybody washes their hands after any contact with the tank or its water.',
   ];
   return says.map((each) => ({ says: each, decides: HEALTH_LEAD }));
 }

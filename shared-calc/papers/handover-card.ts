@@ -4,10 +4,19 @@ import { careRounds, type CareDate, type CareRound } from '#shared-calc/prepare/
 import type { StepCaution } from '#shared-calc/prepare/cautions.ts';
 import type { Display } from '#shared-calc/quantity/shown-unit.ts';
 import type { Job, Workshop } from '#shared-calc/records/records.ts';
-import { audienceRules, protectedKinds, type Reminder } from './audience-rules.ts';
+import { peopleNear, protectedKinds, type Reminder } from './audience-rules.ts';
 import { cautionsFor, type CautionOf } from './card-cautions.ts';
 import { careFigures } from './care-card.ts';
+import { plantsReplacedDays } from './quote-findings.ts';
 import { fillWords, sizeFigures, type SizeFigures } from './size-figures.ts';
+
+/** Something that is not as it should be, and what is done about it. */
+export interface HandoverSign {
+  readonly sign: string;
+  readonly act: string;
+  /** The caution of the card that this says in full. */
+  readonly step?: string;
+}
 
 /** The page that stays with the tank. */
 export interface HandoverCard {
@@ -18,12 +27,13 @@ export interface HandoverCard {
   readonly keep: readonly (readonly [what: string, is: string])[];
   readonly tasks: readonly { readonly when: string; readonly acts: readonly string[] }[];
   readonly normal: readonly string[];
-  readonly notNormal: readonly (readonly [sign: string, act: string])[];
+  readonly notNormal: readonly HandoverSign[];
   /** Names and numbers to write in. */
   readonly people: readonly string[];
+  /** Beside the caution that tells of everybody. */
   readonly audience: readonly Reminder[];
   readonly protection: readonly Reminder[];
-  /** The workshop's own terms. */
+  /** Plants replaced, then the workshop's own terms. */
   readonly terms: readonly string[];
   readonly visits: readonly CareDate[];
   readonly cautions: readonly StepCaution[];
@@ -38,8 +48,13 @@ export interface HandoverTerms {
 }
 
 export function handoverCards(bench: Bench, terms: HandoverTerms): readonly HandoverCard[] {
-  return bench.input().columns.map(({ key, tank }) => {
-    const figures = sizeFigures(bench, key, terms.display);
+  const { columns } = bench.input();
+  const sizes = columns.map((column) => ({ ...column, figures: sizeFigures(bench, column.key, terms.display) }));
+  const ours = [
+    ...plantTerms(sizes.map(({ figures }) => figures)),
+    ...terms.workshop.terms.split('\n').filter((line) => line.trim() !== ''),
+  ];
+  return sizes.map(({ key, tank, figures }) => {
     const rounds = careRounds(terms.handover, careFigures(figures));
     return {
       size: key,
@@ -48,13 +63,11 @@ export function handoverCards(bench: Bench, terms: HandoverTerms): readonly Hand
       keep: keepRows(figures),
       tasks: tasksOf(figures, rounds),
       normal: normal.flatMap((sentence) => fillWords(sentence, figures) ?? []),
-      notNormal: notNormal
-        .filter(([, , when]) => when === undefined || figures.holds(when))
-        .map(([sign, act]) => [sign, act]),
+      notNormal: signsOf(figures),
       people,
-      audience: audienceRules(terms.job),
+      audience: peopleNear(terms.job),
       protection: protectedKinds(terms.job),
-      terms: terms.workshop.terms.split('\n').filter((line) => line.trim() !== ''),
+      terms: ours,
       visits: terms.care,
       cautions: cautionsFor(handoverCautions, figures),
     };
@@ -101,7 +114,10 @@ function tasksOf(figures: SizeFigures, rounds: readonly CareRound[]): HandoverCa
         'Take out what is dead or mouldy; look at the water under the mesh.',
       ],
     },
-    ...rounds.map(({ act, says }) => ({ when: capital(says), acts: [roundActs[act]] })),
+    ...[...Map.groupBy(rounds, ({ says }) => says)].map(([says, same]) => ({
+      when: capital(says),
+      acts: same.map(({ act }) => roundActs[act]),
+    })),
     {
       when: 'Every month',
       acts: [
@@ -127,14 +143,40 @@ const normal: readonly string[] = [
   'Mist on the glass in the morning, gone by noon.',
 ];
 
-const notNormal: readonly (readonly [sign: string, act: string, when?: string])[] = [
-  ['Above 27 to 28 °C', 'Lights off, an ice bottle outside the glass, a fan across the top; call.'],
-  ['Above 29 °C', 'An emergency: call at once.'],
-  ['A sour smell, water at the mesh', 'Drain now, mist less, call.', 'drain_room'],
-  ['It does not mist', 'Mist by hand with low-mineral water, call the fitter.', 'nozzles'],
-  ['A lamp or a socket is wet', 'Switch off at the wall first, then call the electrician.'],
-  ['An animal is out, hurt, thin or dead', 'Do not open anything else; call the keeper, then the vet.'],
+/** `when` names the line without which there is no such sign. */
+const notNormal: readonly (HandoverSign & { readonly when?: string })[] = [
+  {
+    sign: 'Above 27 to 28 °C',
+    act: 'Lights off, an ice bottle outside the glass, a fan across the top; call. Above 29 °C is an emergency: call at once.',
+    step: 'heat',
+  },
+  {
+    sign: 'A sour smell, water at the mesh',
+    act: 'Drain now, mist less, call. Standing water stays below the mesh gap always.',
+    step: 'drainage',
+    when: 'drain_room',
+  },
+  { sign: 'It does not mist', act: 'Mist by hand with low-mineral water, call the fitter.', when: 'nozzles' },
+  { sign: 'A lamp or a socket is wet', act: 'Switch off at the wall first, then call the electrician.' },
+  { sign: 'An animal is out, hurt or thin', act: 'Do not open anything else; call the keeper, then the vet.' },
+  {
+    sign: 'An animal is dead',
+    act: 'Stop, photograph, cool the body and do not freeze it, call the vet, hold all moves.',
+    step: 'death',
+  },
 ];
+
+function signsOf(figures: SizeFigures): HandoverCard['notNormal'] {
+  return notNormal
+    .filter(({ when }) => when === undefined || figures.holds(when))
+    .map(({ sign, act, step }) => ({ sign, act, ...(step !== undefined && { step }) }));
+}
+
+/** As the quote of the job says it. */
+function plantTerms(sizes: readonly SizeFigures[]): readonly string[] {
+  const days = plantsReplacedDays(sizes.flatMap(({ has, words }) => (has('kit') ? [words('kit')] : [])));
+  return days === undefined ? [] : [`Plants that die within ${days} days are replaced once.`];
+}
 
 const people: readonly string[] = [
   'Named person here',

@@ -23,7 +23,7 @@ export function quoteFindings(body: QuoteBody): QuoteFindings {
   return {
     assumed: [...surveyLines(body.lines).flatMap((line) => assumedOf(line, body)), ...wayInOf(body)],
     cautions: [...cautionsOf(body)],
-    plantsReplacedDays: replacedWithin(body),
+    plantsReplacedDays: plantsReplacedDays(body.columns.map(({ figures }) => String(figures['kit']))),
   };
 }
 
@@ -77,7 +77,8 @@ function limitsOf(column: FrozenColumn, { job, lines, workshop }: QuoteBody): re
   return [...column.checks, ...placeChecks(job, size, displayOf(workshop))];
 }
 
-function replacedWithin({ columns }: QuoteBody): number | undefined {
-  const days = columns.flatMap(({ figures }) => replacedDays[String(figures['kit'])] ?? []);
+/** Days within which plants that die are replaced once, by the kit; the longest of a job's sizes. */
+export function plantsReplacedDays(kits: readonly string[]): number | undefined {
+  const days = kits.flatMap((kit) => replacedDays[kit] ?? []);
   return days.length === 0 ? undefined : Math.max(...days);
 }

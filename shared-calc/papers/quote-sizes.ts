@@ -1,9 +1,9 @@
 import type { FrozenColumn, QuoteBody } from '#shared-calc/jobs/quote-body.ts';
 import { fromBase, toBase, unitOf } from '#shared-calc/quantity/unit.ts';
-import { showWithUnit } from '#shared-calc/quantity/shown-unit.ts';
 import { displayOf } from '#shared-calc/records/display-of.ts';
 import type { Line } from '#shared-calc/records/records.ts';
 import { cleanNoise } from '#shared-calc/quantity/write-figure.ts';
+import { givenWords } from './given-words.ts';
 
 /** A size on a printed quote, with the figures that its drawing is made from. */
 export interface QuoteSize {
@@ -40,10 +40,10 @@ export function frozenFigure({ figures }: FrozenColumn, line: Line | undefined, 
     : undefined;
 }
 
-/** A frozen figure with its unit as the workshop shows it. */
+/** A frozen figure that was given, with its unit as the workshop shows it. */
 export function frozenText(value: number | string | boolean, line: Line, body: QuoteBody): string {
   const base = typeof value === 'number' ? toBase(value, unitOf(line.unit)) : value;
-  return showWithUnit(base, line.unit, displayOf(body.workshop));
+  return givenWords(base, line.unit, displayOf(body.workshop));
 }
 
 function insideOf(column: FrozenColumn, { lines }: QuoteBody): string {

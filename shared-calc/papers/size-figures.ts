@@ -2,11 +2,12 @@ import type { Bench } from '#shared-calc/bench/open-bench.ts';
 import { fromBase, unitOf } from '#shared-calc/quantity/unit.ts';
 import { showWithUnit, type Display } from '#shared-calc/quantity/shown-unit.ts';
 import { cleanNoise } from '#shared-calc/quantity/write-figure.ts';
+import { givenWords } from './given-words.ts';
 
 /** How a card reads one size's figures; a recipe may have fewer lines than the card could tell. */
 export interface SizeFigures {
   readonly has: (line: string) => boolean;
-  /** A figure as it is read, with its unit: `16.84 L`, `3`; *needs a figure* where there is none yet. */
+  /** A figure as it is read, with its unit: `16.84 L`, a given one as given, `100 kg`; *needs a figure* where there is none yet. */
   readonly words: (line: string) => string;
   /** In a unit; `undefined` where the recipe has no such line, or its box no figure. */
   readonly number: (line: string, unit: string) => number | undefined;
@@ -22,8 +23,9 @@ export function sizeFigures(bench: Bench, column: string, display: Display): Siz
   return {
     has,
     words: (line) => {
-      const { value, line: of } = bench.box(column, line);
-      return value === undefined ? 'needs a figure' : onPaper(showWithUnit(value, of.unit, display));
+      const { value, line: of, rule } = bench.box(column, line);
+      if (value === undefined) return 'needs a figure';
+      return onPaper((rule ? showWithUnit : givenWords)(value, of.unit, display));
     },
     number: (line, unit) => {
       const value = has(line) ? bench.box(column, line).value : undefined;

@@ -1,6 +1,6 @@
 import type { StepCaution } from '#shared-calc/prepare/cautions.ts';
 import type { Job } from '#shared-calc/records/records.ts';
-import { audienceRules, protectedKinds, type Reminder } from './audience-rules.ts';
+import { peopleNear, protectedKinds, type Reminder } from './audience-rules.ts';
 import { cautionsOf } from './card-cautions.ts';
 
 /** What is measured and asked where the tank is to stand, to be filled in there. */
@@ -25,7 +25,7 @@ export function surveyCard(job: Surveyed): SurveyCard {
       ['Animals', job.animals],
     ],
     parts: surveyParts,
-    audience: audienceRules(job),
+    audience: peopleNear(job),
     protection: protectedKinds(job),
     cautions: cautionsOf([
       'enquiry',

@@ -6,7 +6,7 @@ import { figureCautions } from '#shared-calc/prepare/cautions.ts';
 import { animalsInPlan, FULL_WATCH, LEAST_WATCH, type WatchBand } from '#shared-calc/prepare/watch.ts';
 import type { Display } from '#shared-calc/quantity/shown-unit.ts';
 import type { Job } from '#shared-calc/records/records.ts';
-import { audienceRules, protectedKinds, type Reminder } from './audience-rules.ts';
+import { peopleNear, protectedKinds, type Reminder } from './audience-rules.ts';
 import { cautionsFor, cautionsOf } from './card-cautions.ts';
 import { sizeFigures } from './size-figures.ts';
 import { watchBand } from './watch-band.ts';
@@ -80,7 +80,7 @@ export function animalsInCard({ build, settleInDays, job }: AnimalsInTerms): Ani
       'Every opening screened; doors close and lock.',
       'Quarantine over, its papers here.',
     ],
-    audience: audienceRules(job),
+    audience: peopleNear(job),
     protection: protectedKinds(job),
     cautions: cautionsOf(['animals in', 'quarantine', 'animal choice', 'feeding', 'hands', 'transport', 'enquiry']),
   };

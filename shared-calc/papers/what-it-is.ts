@@ -16,7 +16,7 @@ export function whatItIs(
   if (!body.margins.some((margin) => margin.id === group && margin.label === label)) return '';
   if (group === WORK_GROUP) return 'Survey, quote, build, carrying and handover';
   const needs = body.needs.filter((need) => need.group === group);
-  return needs.map((need) => sayNeed(need, body)).join(', ');
+  return needs.map((need) => sayNeed(need, body)).join('; ');
 }
 
 const decimals: Readonly<Record<string, number>> = { L: 1, g: 0, kg: 1, m: 2, m2: 2, each: 0, km: 0 };

@@ -2,34 +2,35 @@ import type { BoxCause } from '#shared-calc/bench/bench-types.ts';
 import type { BoxProblem } from '#shared-calc/engine/box-content.ts';
 import type { BoxFault } from '#shared-calc/recipe/read-box.ts';
 import { unreachable } from '#shared-calc/result.ts';
+import { byRuleName, type Called } from './called.ts';
 import { listOr } from './list-or.ts';
 import { sayRuleFault } from './say-rule-fault.ts';
 
-/** Why the box of a line has no value, in a sentence with its cure. */
-export function sayBoxCause(cause: BoxCause, line: string): string {
+/** Why the box of a line has no value, in a sentence with its cure. A ring is told as its rules write it. */
+export function sayBoxCause(cause: BoxCause, line: string, called: Called = byRuleName): string {
   switch (cause.why) {
     case 'missing':
-      return `Needs a figure: ${line}.`;
+      return `Needs a figure: ${called.line(line)}.`;
     case 'faulty':
-      return sayBoxFault(cause.fault, line);
+      return sayBoxFault(cause.fault, line, called);
     case 'loop':
       return `This box depends on itself: ${[...cause.ring, cause.ring[0]].join(' -> ')}.`;
     case 'waits':
       return cause.problem.line === line
-        ? sayProblem(cause.problem)
-        : `Waits on ${cause.problem.line}. ${sayProblem(cause.problem)}`;
+        ? sayProblem(cause.problem, called)
+        : `Waits on ${called.line(cause.problem.line)}. ${sayProblem(cause.problem, called)}`;
     default:
       return unreachable(cause);
   }
 }
 
 /** What is wrong with a text written into a box, and the cure. */
-export function sayBoxFault(fault: BoxFault, line: string): string {
+export function sayBoxFault(fault: BoxFault, line: string, called: Called = byRuleName): string {
   switch (fault.kind) {
     case 'rule':
-      return fault.faults.map((each) => sayRuleFault(each, fault.text)).join(' ');
+      return fault.faults.map((each) => sayRuleFault(each, fault.text, called)).join(' ');
     case 'not-an-option':
-      return `${line} takes ${listOr(fault.options)}. You gave ${fault.text}.${didYouMean(fault.near)}`;
+      return `${called.lineFirst(line)} takes ${listOr(fault.options)}. You gave ${fault.text}.${didYouMean(fault.near)}`;
     case 'two-readings':
       return `${fault.text} can be read in two ways. Write it without the thousands mark.`;
     default:
@@ -38,20 +39,21 @@ export function sayBoxFault(fault: BoxFault, line: string): string {
 }
 
 /** The first cause of a box without a value, in a sentence. */
-export function sayProblem(problem: BoxProblem): string {
+export function sayProblem(problem: BoxProblem, called: Called = byRuleName): string {
+  const first = called.lineFirst(problem.line);
   switch (problem.why) {
     case 'missing':
-      return `Needs a figure: ${problem.line}.`;
+      return `Needs a figure: ${called.line(problem.line)}.`;
     case 'loop':
-      return `${problem.line} depends on itself.`;
+      return `${first} depends on itself.`;
     case 'faulty':
-      return `The rule of ${problem.line} cannot be read.`;
+      return `The rule of ${called.line(problem.line)} cannot be read.`;
     case 'refused':
-      return problem.says ?? `${problem.line} has no answer.`;
+      return problem.says ?? `${first} has no answer.`;
     case 'divided by zero':
-      return `${problem.line} divides by zero.`;
+      return `${first} divides by zero.`;
     case 'no number':
-      return `${problem.line} comes to no number.`;
+      return `${first} comes to no number.`;
     default:
       return unreachable(problem.why);
   }

@@ -1,6 +1,7 @@
 import { isUnitSymbol } from '#shared-calc/quantity/unit.ts';
 import { unreachable } from '#shared-calc/result.ts';
 import type { CheckFault } from '#shared-calc/rule/fault.ts';
+import type { Called } from './called.ts';
 import { sayOneOf, withArticle } from './say-kinds.ts';
 
 type CountFault = Extract<CheckFault, { readonly kind: 'too-few' | 'too-many' }>;
@@ -10,7 +11,7 @@ type NameFault = Extract<CheckFault, { readonly kind: 'unknown-name' | 'unknown-
 export type CallFault = NameFault | CountFault | ArgumentFault | OptionFault;
 
 /** What is wrong with a name or with what a function was given: "DEPTH needs a length (mm, cm, in). You gave 40 L." */
-export function sayCallFault(fault: CallFault, quoted: string): string {
+export function sayCallFault(fault: CallFault, quoted: string, called: Called): string {
   switch (fault.kind) {
     case 'unknown-name':
       return sayUnknownName(fault.name, fault.near);
@@ -22,7 +23,7 @@ export function sayCallFault(fault: CallFault, quoted: string): string {
     case 'too-many':
       return `${fault.fn} takes ${sayCount(fault)}; you gave ${fault.given}.`;
     case 'wrong-argument':
-      return sayArgument(fault, quoted);
+      return sayArgument(fault, quoted, called);
     case 'not-an-option':
       return sayOption(fault);
     default:
@@ -45,9 +46,9 @@ function sayCount({ least, most }: CountFault): string {
   return least === most ? figures : `${least} to ${figures}`;
 }
 
-function sayArgument(fault: ArgumentFault, quoted: string): string {
+function sayArgument(fault: ArgumentFault, quoted: string, called: Called): string {
   const given = /^[-+]?[\d.]/.test(quoted) ? quoted : `${quoted}, ${sayOneOf(fault.given)}`;
-  return `${fault.argument.toUpperCase()} needs ${sayWanted(fault)}. You gave ${given}.`;
+  return `${called.argument(fault.fn, fault.argument)} needs ${sayWanted(fault)}. You gave ${given}.`;
 }
 
 function sayWanted({ wanted, wantedUnits }: ArgumentFault): string {

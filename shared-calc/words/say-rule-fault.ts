@@ -1,4 +1,5 @@
 import type { CheckFault, ReadFault, RuleFault } from '#shared-calc/rule/fault.ts';
+import { byRuleName, type Called } from './called.ts';
 import { sayCallFault, type CallFault } from './say-call-fault.ts';
 import { sayJoinFault, type JoinFault } from './say-join-fault.ts';
 import { sayKindFault } from './say-kind-fault.ts';
@@ -8,10 +9,10 @@ import { sayReadFault } from './say-read-fault.ts';
  * A fault of a rule in words: what is wrong, where, and the cure. `text` is the rule as it was written, from which
  * the place is quoted: "DEPTH needs a length (mm, cm, in). You gave 40 L."
  */
-export function sayRuleFault(fault: RuleFault, text: string): string {
+export function sayRuleFault(fault: RuleFault, text: string, called: Called = byRuleName): string {
   return isReadFault(fault)
     ? sayReadFault(fault)
-    : sayCheckFault(fault, quote(text.slice(fault.from, fault.to).trim()));
+    : sayCheckFault(fault, quote(text.slice(fault.from, fault.to).trim()), called);
 }
 
 /** A long piece of a rule is quoted by its two ends. */
@@ -62,7 +63,7 @@ function isJoinFault(fault: CheckFault): fault is JoinFault {
   return joinKinds.has(fault.kind);
 }
 
-function sayCheckFault(fault: CheckFault, quoted: string): string {
-  if (isCallFault(fault)) return sayCallFault(fault, quoted);
+function sayCheckFault(fault: CheckFault, quoted: string, called: Called): string {
+  if (isCallFault(fault)) return sayCallFault(fault, quoted, called);
   return isJoinFault(fault) ? sayJoinFault(fault, quoted) : sayKindFault(fault, quoted);
 }

@@ -1,19 +1,15 @@
 import type { Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { beforeAll, describe, expect, test } from 'vitest';
 import { places } from '#renderer/frame/places.ts';
 import { axeFaults } from './axe-faults.ts';
 import { chosen, goTo, write } from './bench-hands.ts';
-import { openServedBook, type ServedPages } from './served-book.ts';
+import { noneComplained, useServedBook } from './use-served-book.ts';
 
-let pages: ServedPages;
+const pages = useServedBook();
 let page: Page;
 
 beforeAll(async () => {
-  pages = await openServedBook();
   page = await pages.begin('jobs/J01');
-});
-afterAll(async () => {
-  await pages.close();
 });
 
 /** Another place of the same page, furnished. */
@@ -155,8 +151,6 @@ describe('the bench at four times its size', () => {
       [],
     ]);
   });
-
-  test('no page complained or asked for anything outside', () => {
-    expect([pages.complaints(), pages.strangers]).toEqual([[], []]);
-  });
 });
+
+noneComplained(pages);

@@ -1,18 +1,11 @@
 import type { Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { beforeAll, describe, expect, test } from 'vitest';
 import type { Records } from '#shared-calc/records/records.ts';
 import { boxOf, goTo, plain, quietLine, seenBox, type SeenBox } from './bench-hands.ts';
-import { openServedBook, type ServedPages } from './served-book.ts';
+import { noneComplained, useServedBook } from './use-served-book.ts';
 import { withRawValues, withValues, writeIn, type Act } from './write-in.ts';
 
-let pages: ServedPages;
-
-beforeAll(async () => {
-  pages = await openServedBook();
-});
-afterAll(async () => {
-  await pages.close();
-});
+const pages = useServedBook();
 
 /** A book whose bench holds every state at once. */
 function everyState(book: string): void {
@@ -169,7 +162,7 @@ const cases: readonly Case[] = [
     box: ['Moisture at start', 'T03'],
     seen: { figure: '', said: 'needs a figure', sign: true, spoken: 'Moisture at start, T03, needs a figure' },
     look: { edge: 'dashed', edgeColour: 'amber', ground: 'amber-soft', saidInk: 'amber' },
-    standing: ['Local value, for T03 only', 'Needs a figure: moisture_start.'],
+    standing: ['Local value, for T03 only', 'Needs a figure: moisture at start.'],
   },
   {
     state: 'waiting',
@@ -181,7 +174,7 @@ const cases: readonly Case[] = [
       spoken: 'Wetting water, T03, waits on moisture at start',
     },
     look: { ...plainFlat, ink: 'ink-muted', saidInk: 'ink-muted' },
-    standing: ['Waits on moisture_start. Needs a figure: moisture_start.'],
+    standing: ['Waits on moisture at start. Needs a figure: moisture at start.'],
   },
   {
     state: 'out of range',
@@ -307,8 +300,6 @@ describe('a box of an issued quote', () => {
     ]);
     expect(await quietLine(page)).toContain('This quote is issued and stays as it is. Make a revision to change it.');
   });
-
-  test('no page complained or asked for anything outside', () => {
-    expect([pages.complaints(), pages.strangers]).toEqual([[], []]);
-  });
 });
+
+noneComplained(pages);

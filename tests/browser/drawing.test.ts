@@ -1,21 +1,15 @@
 import type { Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { beforeAll, describe, expect, test } from 'vitest';
 import { z } from 'zod';
 import { lwJson } from '#tests/electron/cli/run-cli.ts';
 import { plain, write } from './bench-hands.ts';
-import { openServedBook, pageDay, type ServedPages } from './served-book.ts';
+import { pageDay } from './served-book.ts';
+import { noneComplained, useServedBook } from './use-served-book.ts';
 import { withSizes, withValues, writeIn } from './write-in.ts';
 
 /** A tank of each shape; of T07 the rectangle is laid flat. */
 const tanks = ['T07', 'T09', 'T10', 'T11', 'T12'] as const;
-let pages: ServedPages;
-
-beforeAll(async () => {
-  pages = await openServedBook();
-});
-afterAll(async () => {
-  await pages.close();
-});
+const pages = useServedBook();
 
 const Told = z.object({
   columns: z.array(
@@ -26,11 +20,13 @@ const Told = z.object({
   ),
 });
 
+/** As the command line gives them from the same book. */
+let columns: z.infer<typeof Told>['columns'];
+
 type Figures = (line: string) => number;
 
-/** Figures of a size in mm and counts, as the command line gives them from the same book. */
-async function figuresOf(size: string): Promise<Figures> {
-  const { columns } = Told.parse(await lwJson('bench', '--job', 'J01', '--book', pages.book(), '--on', pageDay));
+/** Figures of a size in mm and counts. */
+function figuresOf(size: string): Figures {
   const lines = columns.find((column) => column.size === size)?.lines ?? {};
   return (line) => Number(lines[line]?.value);
 }
@@ -206,6 +202,8 @@ describe('the section drawing of each shape, against the figures of its column',
     page = await pages.begin('bench', (book) =>
       writeIn(book, [withSizes(tanks), withValues({ 'T07.soil_rise': '0 mm', 'T11.drain_gap': '12 mm' })]),
     );
+    const told = await lwJson('bench', '--job', 'J01', '--book', pages.book(), '--on', pageDay);
+    columns = Told.parse(told).columns;
     // Wide enough for every card to be drawn.
     await page.setViewportSize({ width: 2560, height: 1200 });
     await page.waitForFunction(() => document.querySelectorAll('.card svg.section').length === 5);
@@ -221,7 +219,7 @@ describe('the section drawing of each shape, against the figures of its column',
     { shape: 'cylinder', size: 'T12', pane: { onePane: true } },
   ];
   test.each(shapes)('$shape: every layer and pane is as thick and as high as its box says', async ({ size, pane }) => {
-    const of = await figuresOf(size);
+    const of = figuresOf(size);
     const { parts, lamps, wrong } = await drawn(page, size);
     const wanted = asked(of, pane);
     const seen = Object.fromEntries(Object.keys(wanted).map((name) => [name, parts[name]]));
@@ -230,7 +228,7 @@ describe('the section drawing of each shape, against the figures of its column',
 
   test('labels and the words for readers say the same figures', async () => {
     const { labels, reads } = await drawn(page, 'T12');
-    const of = await figuresOf('T12');
+    const of = figuresOf('T12');
     const soil = `${of('soil_front')}–${of('soil_front') + of('soil_rise')}`;
     expect([labels, reads]).toEqual([
       ['drainage 40', 'water 30', 'capping 10', `soil ${soil}`, 'fill line 140', 'litter 30'],
@@ -281,8 +279,6 @@ describe('the section drawing of each shape, against the figures of its column',
     const top = ({ parts }: Drawn) => Math.max(...(parts['litter']?.[0] ?? []).map(([, y]) => y));
     expect([top(before), top(thick), (await drawn(page, 'T07')).parts]).toEqual([155, 170, before.parts]);
   });
-
-  test('no page complained or asked for anything outside', () => {
-    expect([pages.complaints(), pages.strangers]).toEqual([[], []]);
-  });
 });
+
+noneComplained(pages);

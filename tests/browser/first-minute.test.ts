@@ -2,22 +2,16 @@ import { existsSync, readFileSync, writeFileSync } from 'node:fs';
 import path from 'node:path';
 import { parse } from 'csv-parse/sync';
 import type { Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { beforeAll, describe, expect, test } from 'vitest';
 import type { Records } from '#shared-calc/records/records.ts';
 import { chosen, figures, goTo, plain, quietLine, seenBox, stored, write } from './bench-hands.ts';
-import { openServedBook, pageDay, type ServedPages } from './served-book.ts';
+import { pageDay } from './served-book.ts';
+import { useServedBook } from './use-served-book.ts';
 import { readIn, withValues, writeIn } from './write-in.ts';
 
 const sizes = ['T03', 'T07', 'T08'] as const;
-let pages: ServedPages;
+const pages = useServedBook();
 let page: Page;
-
-beforeAll(async () => {
-  pages = await openServedBook();
-});
-afterAll(async () => {
-  await pages.close();
-});
 
 function beside(name: string): string {
   return path.join(path.dirname(pages.book()), name);
@@ -160,7 +154,6 @@ describe('the demo workshop', () => {
 
 describe('a book of one’s own', () => {
   beforeAll(async () => {
-    page = await pages.begin('workshop');
     await openSheet('New book');
     await page.getByLabel('What it begins with').selectOption('plain');
     await page.getByLabel('File, with its whole folder').fill(beside('Own'));
@@ -233,7 +226,6 @@ describe('a book that does not open', () => {
   });
 
   test('as the page is opened leaves it no dead end: it says why, and leads to another book', async () => {
-    page = await pages.begin('workshop');
     writeIn(pages.book(), [withValues({ 'T07.litter': '20 mm' })]);
     await openSheet('Save a copy');
     await page.getByLabel('File, with its whole folder').fill(beside('Copy'));

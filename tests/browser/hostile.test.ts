@@ -1,24 +1,17 @@
 import { readFileSync } from 'node:fs';
 import { parse } from 'csv-parse/sync';
 import type { Locator, Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { beforeAll, describe, expect, test } from 'vitest';
 import { places } from '#renderer/frame/places.ts';
 import { chosen, goTo, plain, quietLine } from './bench-hands.ts';
 import { hostileTexts, isRun, withHostileWords } from './hostile-texts.ts';
-import { openServedBook, type ServedPages } from './served-book.ts';
+import { useServedBook } from './use-served-book.ts';
 import { readIn, writeIn } from './write-in.ts';
 
 /** All at once: run by a page as markup, by a list as a formula, and hard to tell from the text around it. */
 const worst = `=HYPERLINK("http://elsewhere.example")<img src=x onerror="window.ran=1">'";＝@\u202E\u{1FAB4}`;
-let pages: ServedPages;
+const pages = useServedBook();
 let page: Page;
-
-beforeAll(async () => {
-  pages = await openServedBook();
-});
-afterAll(async () => {
-  await pages.close();
-});
 
 async function walkTo(place: string): Promise<void> {
   await page.evaluate((hash) => (location.hash = hash), `#/${place}`);
@@ -160,8 +153,7 @@ describe('hostile words typed in a field', () => {
   });
 
   test('stand there still when the program is started again', async () => {
-    await pages.restart();
-    page = await pages.open('jobs/J01');
+    page = await pages.restart('jobs/J01');
     const kept: string[] = [];
     for (const { place, find } of fields) {
       await walkTo(place);

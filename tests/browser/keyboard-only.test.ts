@@ -1,18 +1,11 @@
 import type { Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { beforeAll, describe, expect, test } from 'vitest';
 import { places } from '#renderer/frame/places.ts';
 import { chosen, figures, goTo, plain, quietLine, seenBox, stored } from './bench-hands.ts';
 import { keyboardOn, pressSeen, tabTo } from './focus-ring.ts';
-import { openServedBook, type ServedPages } from './served-book.ts';
+import { noneComplained, useServedBook } from './use-served-book.ts';
 
-let pages: ServedPages;
-
-beforeAll(async () => {
-  pages = await openServedBook();
-});
-afterAll(async () => {
-  await pages.close();
-});
+const pages = useServedBook();
 
 const sizes = ['T03', 'T07', 'T08'] as const;
 
@@ -111,8 +104,44 @@ async function backToRail(page: Page): Promise<readonly string[]> {
 }
 
 describe('the bench with the keyboard', () => {
+  let page: Page;
+  beforeAll(async () => {
+    page = await pages.begin('bench');
+  });
+
+  test('/ finds a line, a size and a place; F8 and Shift with it go through the flags and round again', async () => {
+    await page.keyboard.press('/');
+    await page.keyboard.type('moisture at st');
+    await page.keyboard.press('Enter');
+    const line = await chosen(page);
+    await page.keyboard.press('/');
+    await page.keyboard.type('nothing of that name');
+    await page.keyboard.press('Enter');
+    const invalid = await page.getAttribute('.find input', 'aria-invalid');
+    await page.keyboard.press('F8');
+    const flags = [await chosen(page), ...(await walked(page, ['F8', 'F8', 'Shift+F8', 'Shift+F8'])).map(plain)];
+    const unseen = (await keyboardOn(page)).wrong;
+    await page.keyboard.press('/');
+    await page.keyboard.type('Plant book');
+    await page.keyboard.press('Enter');
+    await page.waitForSelector('h1:has-text("Plant book")');
+    await page.goBack();
+    await page.waitForSelector('.strips .ag-cell.box');
+    expect({ line, invalid, flags: flags.map((each) => each.slice(0, 60)), unseen }).toEqual({
+      line: 'Moisture at start, T03, 12 %, house value',
+      invalid: 'true',
+      flags: [
+        "Shelf holds, T07, stop: 86.32 kg is more than the shelf's sh",
+        "Shelf holds, T08, stop: 161.26 kg is more than the shelf's s",
+        'Lift empty, T08, watch: Too heavy for four people even empty',
+        "Shelf holds, T08, stop: 161.26 kg is more than the shelf's s",
+        "Shelf holds, T07, stop: 86.32 kg is more than the shelf's sh",
+      ],
+      unseen: '',
+    });
+  });
+
   test('arrows, Home and End walk the boxes; with Ctrl to sections, ends and the foot; the ring is always seen', async () => {
-    const page = await pages.begin('bench');
     await goTo(page, 'Air gap under the mesh', 'T07');
     const steps = [
       ['ArrowDown', 'Room for water, T07, 4.81 L, house value'],
@@ -146,8 +175,33 @@ describe('the bench with the keyboard', () => {
     expect([boxes, unseen]).toEqual([steps.map(([, box]) => box), []]);
   });
 
+  test('a range is chosen with Shift, filled right, taken back to the house, undone and done again', async () => {
+    await goTo(page, 'Air gap under the mesh', 'T03');
+    await page.keyboard.type('12');
+    await page.keyboard.press('Shift+Enter');
+    await page.keyboard.press('ArrowDown');
+    const unseen = await pressSeen(page, ['Shift+End', 'Control+r']);
+    const filled = await figures(page, 'Air gap under the mesh', sizes);
+    const inRange = await page.locator('.strips .ag-cell.in-range').count();
+    unseen.push(...(await pressSeen(page, ['Delete'])));
+    const cleared = await figures(page, 'Air gap under the mesh', sizes);
+    unseen.push(...(await pressSeen(page, ['Control+z'])));
+    await page.waitForSelector('.last-said:has-text("Undone")');
+    const undone = await figures(page, 'Air gap under the mesh', sizes);
+    unseen.push(...(await pressSeen(page, ['Control+Shift+z'])));
+    await page.waitForSelector('.last-said:has-text("Done again")');
+    const again = await figures(page, 'Air gap under the mesh', sizes);
+    expect({ filled, inRange, cleared, undone, again, unseen }).toEqual({
+      filled: ['12', '12', '12'],
+      inRange: 3,
+      cleared: ['10', '10', '10'],
+      undone: ['12', '12', '12'],
+      again: ['10', '10', '10'],
+      unseen: [],
+    });
+  });
+
   test('what is typed replaces, F2 and Enter open as it is, Escape leaves it, Enter and Tab go on', async () => {
-    const page = await pages.begin('bench');
     await goTo(page, 'Air gap under the mesh', 'T03');
     await page.keyboard.press('F2');
     const opened = await page.inputValue('.box-editor textarea');
@@ -182,35 +236,7 @@ describe('the bench with the keyboard', () => {
     ]);
   });
 
-  test('a range is chosen with Shift, filled right, taken back to the house, undone and done again', async () => {
-    const page = await pages.begin('bench');
-    await goTo(page, 'Air gap under the mesh', 'T03');
-    await page.keyboard.type('12');
-    await page.keyboard.press('Shift+Enter');
-    await page.keyboard.press('ArrowDown');
-    const unseen = await pressSeen(page, ['Shift+End', 'Control+r']);
-    const filled = await figures(page, 'Air gap under the mesh', sizes);
-    const inRange = await page.locator('.strips .ag-cell.in-range').count();
-    unseen.push(...(await pressSeen(page, ['Delete'])));
-    const cleared = await figures(page, 'Air gap under the mesh', sizes);
-    unseen.push(...(await pressSeen(page, ['Control+z'])));
-    await page.waitForSelector('.last-said:has-text("Undone")');
-    const undone = await figures(page, 'Air gap under the mesh', sizes);
-    unseen.push(...(await pressSeen(page, ['Control+Shift+z'])));
-    await page.waitForSelector('.last-said:has-text("Done again")');
-    const again = await figures(page, 'Air gap under the mesh', sizes);
-    expect({ filled, inRange, cleared, undone, again, unseen }).toEqual({
-      filled: ['12', '12', '12'],
-      inRange: 3,
-      cleared: ['10', '10', '10'],
-      undone: ['12', '12', '12'],
-      again: ['10', '10', '10'],
-      unseen: [],
-    });
-  });
-
   test('a box is copied, cut and pasted', async () => {
-    const page = await pages.begin('bench');
     await page.context().grantPermissions(['clipboard-read', 'clipboard-write']);
     await goTo(page, 'Litter depth', 'T03');
     const unseen = await pressSeen(page, ['2', '1', 'Shift+Enter', 'ArrowDown']);
@@ -228,39 +254,8 @@ describe('the bench with the keyboard', () => {
     });
   });
 
-  test('/ finds a line, a size and a place; F8 and Shift with it go through the flags and round again', async () => {
-    const page = await pages.begin('bench');
-    await page.keyboard.press('/');
-    await page.keyboard.type('moisture at st');
-    await page.keyboard.press('Enter');
-    const line = await chosen(page);
-    await page.keyboard.press('/');
-    await page.keyboard.type('nothing of that name');
-    await page.keyboard.press('Enter');
-    const invalid = await page.getAttribute('.find input', 'aria-invalid');
-    await page.keyboard.press('F8');
-    const flags = [await chosen(page), ...(await walked(page, ['F8', 'F8', 'Shift+F8', 'Shift+F8'])).map(plain)];
-    const unseen = (await keyboardOn(page)).wrong;
-    await page.keyboard.press('/');
-    await page.keyboard.type('Plant book');
-    await page.keyboard.press('Enter');
-    await page.waitForSelector('h1:has-text("Plant book")');
-    expect({ line, invalid, flags: flags.map((each) => each.slice(0, 60)), unseen }).toEqual({
-      line: 'Moisture at start, T03, 12 %, house value',
-      invalid: 'true',
-      flags: [
-        "Shelf holds, T07, stop: 86.32 kg is more than the shelf's sh",
-        "Shelf holds, T08, stop: 161.26 kg is more than the shelf's s",
-        'Lift empty, T08, watch: Too heavy for four people even empty',
-        "Shelf holds, T08, stop: 161.26 kg is more than the shelf's s",
-        "Shelf holds, T07, stop: 86.32 kg is more than the shelf's sh",
-      ],
-      unseen: '',
-    });
-  });
-
   test('kit, count and the acts of a size are reached and done from its card', async () => {
-    const page = await pages.begin('bench');
+    page = await pages.begin('bench');
     const unseen = await tabTo(page, 'Kit level of T07');
     await page.keyboard.press('ArrowDown');
     await stored(page, 'kit of T07 to show');
@@ -275,8 +270,6 @@ describe('the bench with the keyboard', () => {
     expect([unseen, await quietLine(page)]).toEqual([[], expect.stringContaining('T07')]);
     expect((await seenBox(page, 'Kit', 'T07'))?.spoken).toBe('Kit, T07, show, local value');
   });
-
-  test('no page complained or asked for anything outside', () => {
-    expect([pages.complaints(), pages.strangers]).toEqual([[], []]);
-  });
 });
+
+noneComplained(pages);

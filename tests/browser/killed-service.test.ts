@@ -13,11 +13,15 @@ import { builtPage } from './served-book.ts';
 const program = fileURLToPath(new URL('../electron/host/serve-for-test.ts', import.meta.url));
 const sizes = ['T03', 'T07', 'T08'] as const;
 let browser: Browser;
+let page: Page;
 let folder: string;
 let running: Running;
 
 beforeAll(async () => {
   browser = await openBrowser();
+  const context = await browser.newContext({ viewport: { width: 1440, height: 900 }, reducedMotion: 'reduce' });
+  context.setDefaultTimeout(15_000);
+  page = await context.newPage();
 });
 afterAll(async () => {
   await browser.close();
@@ -54,16 +58,12 @@ async function start(): Promise<Running> {
   };
 }
 
-async function openBench(): Promise<Page> {
-  const context = await browser.newContext({ viewport: { width: 1440, height: 900 }, reducedMotion: 'reduce' });
-  context.setDefaultTimeout(15_000);
-  const page = await context.newPage();
+async function openBench(): Promise<void> {
   await page.goto(running.link);
   await page.waitForSelector('.strips .ag-cell.box');
-  return page;
 }
 
-async function saysSoon(page: Page, words: string): Promise<void> {
+async function saysSoon(words: string): Promise<void> {
   await page.waitForFunction((said) => document.querySelector('.status')?.textContent?.includes(said), words);
 }
 
@@ -79,18 +79,18 @@ function journal(): { readonly edits: readonly string[]; readonly whole: boolean
 
 describe('a service that is killed', () => {
   test('the page says so, edits go on and wait, and go through when it is back', async () => {
-    const page = await openBench();
+    await openBench();
     await write(page, ['Litter depth', 'T07'], '20');
     await stored(page, 'litter depth of T07 to 20 mm');
     await running.kill();
-    await saysSoon(page, 'The book does not answer for the moment');
+    await saysSoon('The book does not answer for the moment');
 
     await write(page, ['Litter depth', 'T08'], '45');
     await write(page, ['Litter depth', 'T07'], '25');
     await write(page, ['Litter depth', 'T03'], '15');
     const meanwhile = [await figures(page, 'Oak leaves, dry', sizes), await quietLine(page)];
     running = await start();
-    await saysSoon(page, 'Saved');
+    await saysSoon('Saved');
     expect(meanwhile).toEqual([
       // 1.1 * 12.2 g/L over 0.198025, 0.4005 and 0.72 m2 at 15, 25 and 45 mm.
       ['39.86', '134.37', '434.81'],
@@ -122,7 +122,7 @@ describe('a service that is killed', () => {
   });
 
   test('one that dies with an edit in hand, before it is written and after, leaves each edit there once', async () => {
-    const page = await openBench();
+    await openBench();
     await page.route(
       '**/call/book.apply',
       async (route) => {
@@ -132,9 +132,9 @@ describe('a service that is killed', () => {
       { times: 1 },
     );
     await write(page, ['Litter depth', 'T07'], '20');
-    await saysSoon(page, 'Not saved: 1 edit waits');
+    await saysSoon('Not saved: 1 edit waits');
     running = await start();
-    await saysSoon(page, 'Saved');
+    await saysSoon('Saved');
 
     await page.route(
       '**/call/book.apply',
@@ -146,12 +146,12 @@ describe('a service that is killed', () => {
       { times: 1 },
     );
     await write(page, ['Litter depth', 'T08'], '45');
-    await saysSoon(page, 'Not saved: 1 edit waits');
+    await saysSoon('Not saved: 1 edit waits');
     running = await start();
-    await saysSoon(page, 'Saved');
+    await saysSoon('Saved');
 
     await page.keyboard.press('Control+z');
-    await saysSoon(page, 'Undone: litter depth of T08 to 45 mm');
+    await saysSoon('Undone: litter depth of T08 to 45 mm');
     const after = await figures(page, 'Litter depth', sizes);
     await running.kill();
     const { edits, whole } = journal();

@@ -1,23 +1,22 @@
 import { readFileSync } from 'node:fs';
 import { parse } from 'csv-parse/sync';
 import type { Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { beforeAll, describe, expect, test } from 'vitest';
 import { lw } from '#tests/electron/cli/run-cli.ts';
 import { figures, goTo, plain, quietLine, seenBox, stored, write } from './bench-hands.ts';
-import { openServedBook, pageDay, type ServedPages } from './served-book.ts';
+import { pageDay } from './served-book.ts';
+import { noneComplained, useServedBook } from './use-served-book.ts';
 
 const sizes = ['T03', 'T07', 'T08'] as const;
-let pages: ServedPages;
+const pages = useServedBook();
+let page: Page;
 
 beforeAll(async () => {
-  pages = await openServedBook();
-});
-afterAll(async () => {
-  await pages.close();
+  page = await pages.begin('bench');
 });
 
 /** Presses a button that saves a list, and answers the list. */
-async function savedList(page: Page, button: string): Promise<string> {
+async function savedList(button: string): Promise<string> {
   const [download] = await Promise.all([
     page.waitForEvent('download'),
     page.getByRole('button', { name: button }).click(),
@@ -31,20 +30,20 @@ async function listOf(command: 'bench' | 'needs' | 'quote', job: string): Promis
   return out;
 }
 
-async function beginJob(page: Page, title: string): Promise<void> {
+async function beginJob(title: string): Promise<void> {
   await page.getByRole('button', { name: 'New job', exact: true }).click();
   await page.getByLabel('Title').last().fill(title);
   await page.getByRole('button', { name: 'Make the job' }).click();
   await page.getByRole('link', { name: 'Its size bench' }).click();
 }
 
-async function takeSize(page: Page, tank: string): Promise<void> {
+async function takeSize(tank: string): Promise<void> {
   await page.getByRole('button', { name: 'Take a size' }).last().click();
   await page.getByRole('button', { name: new RegExp(`^${tank} `) }).click();
   await page.waitForSelector(`.card b:text-is("${tank}")`);
 }
 
-async function writeInHouse(page: Page, line: string, text: string): Promise<void> {
+async function writeInHouse(line: string, text: string): Promise<void> {
   await page.getByRole('link', { name: 'House recipe' }).click();
   await page.locator(`[data-line="${line}"] .rule-of`).dblclick();
   await page.locator(`[data-line="${line}"] textarea`).fill(text);
@@ -54,15 +53,26 @@ async function writeInHouse(page: Page, line: string, text: string): Promise<voi
 }
 
 describe('the main job, start to finish', () => {
+  test('what a box is refused for stands at its place, and nothing is written', async () => {
+    await write(page, ['Soil, placed', 'T07'], 'soil_gross - drainage');
+    const refused = await page.textContent('.box-editor .rule-fault');
+    await page.keyboard.press('Escape');
+    expect([refused, await figures(page, 'Soil, placed', ['T07']), await quietLine(page)]).toEqual([
+      'Soil, placed, T07: Millimetres cannot be taken from litres. In soil_gross - drainage, both sides must be of one kind.',
+      ['41.31'],
+      expect.stringContaining('Nothing to undo'),
+    ]);
+  });
+
   test('three sizes taken, the house changed, one size changed, its working read, lists out, closed, undone', async () => {
-    const page = await pages.begin('jobs');
-    await beginJob(page, 'Three for the hall');
-    for (const size of sizes) await takeSize(page, size);
+    await page.getByRole('link', { name: 'Jobs board' }).click();
+    await beginJob('Three for the hall');
+    for (const size of sizes) await takeSize(size);
     await goTo(page, 'Soil, placed', 'T07');
     const sloped = await figures(page, 'Soil, placed', sizes);
 
     // Laid flat by the house itself: all three are scenario 4's from here on.
-    await writeInHouse(page, 'soil_rise', '0');
+    await writeInHouse('soil_rise', '0');
     await goTo(page, 'Expanded clay, loose', 'T07');
     const clay = await figures(page, 'Expanded clay, loose', sizes);
     await goTo(page, 'Soil, placed', 'T07');
@@ -104,13 +114,13 @@ describe('the main job, start to finish', () => {
       ],
     });
 
-    const bench = await savedList(page, 'As CSV');
+    const bench = await savedList('As CSV');
     await page.getByRole('link', { name: 'Needs list' }).click();
     // The command line is told of no store, so the page is not to take from it either.
     await page.getByLabel('take from the store first').uncheck();
-    const needs = await savedList(page, 'Take out as CSV');
+    const needs = await savedList('Take out as CSV');
     await page.getByRole('link', { name: 'Quotes' }).click();
-    const quote = await savedList(page, 'Take out as CSV');
+    const quote = await savedList('Take out as CSV');
     const paper = plain(await page.locator('.paper').first().textContent());
     expect({ bench, needs, quote }).toEqual({
       bench: await listOf('bench', 'J02'),
@@ -120,8 +130,7 @@ describe('the main job, start to finish', () => {
     // By hand: 5464.77 before tax, 12 % of 4812.50 and 4 % of 652.27 on it.
     expect([paper.match(/Price, cr([\d,.]+)Deposit/)?.[1], sumIn(quote, '6068.36')]).toEqual(['6,068.36', true]);
 
-    await pages.restart();
-    const again = await pages.open('bench/J02');
+    const again = await pages.restart('bench/J02');
     await goTo(again, 'Litter depth', 'T07');
     expect([(await seenBox(again, 'Litter depth', 'T07'))?.spoken, await figures(again, 'Price', sizes)]).toEqual([
       'Litter depth, T07, 20 mm, local value',
@@ -138,22 +147,6 @@ describe('the main job, start to finish', () => {
       expect.stringContaining('Redo rise to the back of the house to 0 mm'),
     ]);
   });
-
-  test('what a box is refused for stands at its place, and nothing is written', async () => {
-    const page = await pages.begin('bench');
-    await write(page, ['Soil, placed', 'T07'], 'soil_gross - drainage');
-    const refused = await page.textContent('.box-editor .rule-fault');
-    await page.keyboard.press('Escape');
-    expect([refused, await figures(page, 'Soil, placed', ['T07']), await quietLine(page)]).toEqual([
-      'Soil, placed, T07: Millimetres cannot be taken from litres. In soil_gross - drainage, both sides must be of one kind.',
-      ['41.31'],
-      expect.stringContaining('Nothing to undo'),
-    ]);
-  });
-
-  test('no page complained or asked for anything outside', () => {
-    expect([pages.complaints(), pages.strangers]).toEqual([[], []]);
-  });
 });
 
 /** Whether a sum stands in a list, read by another library. */
@@ -161,3 +154,5 @@ function sumIn(list: string, sum: string): boolean {
   const rows: string[][] = parse(list, { relax_column_count: true });
   return rows.some((row) => row.includes(sum));
 }
+
+noneComplained(pages);

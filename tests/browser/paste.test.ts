@@ -1,43 +1,35 @@
 import type { Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { beforeAll, describe, expect, test } from 'vitest';
 import { boxOf, figures, goTo, quietLine, stored } from './bench-hands.ts';
-import { openServedBook, type ServedPages } from './served-book.ts';
+import { noneComplained, useServedBook } from './use-served-book.ts';
 import { withSizes, writeIn } from './write-in.ts';
 
 const sizes = ['T01', 'T02', 'T03', 'T04', 'T05', 'T06'] as const;
 const rows = 50;
 /** All 50 lines and six sizes are drawn at once. */
 const wide = { width: 2560, height: 2000 };
-let pages: ServedPages;
-
-beforeAll(async () => {
-  pages = await openServedBook();
-});
-afterAll(async () => {
-  await pages.close();
-});
+const pages = useServedBook();
+let page: Page;
 
 /** The demo's job with six sizes, on a page that may use the clipboard as another program would. */
-async function beginSix(window = { width: 1920, height: 900 }): Promise<Page> {
-  const page = await pages.begin('bench', (book) => writeIn(book, [withSizes(sizes)]));
+beforeAll(async () => {
+  page = await pages.begin('bench', (book) => writeIn(book, [withSizes(sizes)]));
   await page.context().grantPermissions(['clipboard-read', 'clipboard-write']);
-  await page.setViewportSize(window);
-  return page;
-}
+});
 
-async function chooseBlock(page: Page): Promise<void> {
+async function chooseBlock(): Promise<void> {
   await goTo(page, 'Shelf rating', 'T01');
   await boxOf(page, 'Price before tax', 'T06').click({ modifiers: ['Shift'] });
 }
 
-async function copied(page: Page): Promise<readonly (readonly string[])[]> {
+async function copied(): Promise<readonly (readonly string[])[]> {
   await page.keyboard.press('Control+c');
   const text = await page.evaluate(() => navigator.clipboard.readText());
   return text.split('\n').map((row) => row.split('\t'));
 }
 
 /** As another program writes it: lines ended by CR and LF, the last one too. */
-async function paste(page: Page, block: readonly (readonly string[])[]): Promise<void> {
+async function paste(block: readonly (readonly string[])[]): Promise<void> {
   const text = block.map((row) => `${row.join('\t')}\r\n`).join('');
   await page.evaluate((given) => navigator.clipboard.writeText(given), text);
   await page.keyboard.press('Control+v');
@@ -49,7 +41,7 @@ interface SeenBlock {
 }
 
 /** What the boxes of the chosen range show, row by row. */
-function seenBlock(page: Page): Promise<readonly (readonly SeenBlock[])[]> {
+function seenBlock(): Promise<readonly (readonly SeenBlock[])[]> {
   return page.evaluate(() => {
     const cells = [...document.querySelectorAll('.strips .ag-cell.in-range')];
     const byRow = Map.groupBy(cells, (cell) => Math.round(cell.getBoundingClientRect().top));
@@ -84,11 +76,12 @@ function shownLike(text: string, shown: string): string {
 }
 
 describe('a block of 50 lines and 6 sizes', () => {
+  beforeAll(() => page.setViewportSize(wide));
+
   test('copied, it is what is shown, in full; pasted back with every well changed, it is one edit', async () => {
-    const page = await beginSix(wide);
-    await chooseBlock(page);
-    const before = await copied(page);
-    const seen = await seenBlock(page);
+    await chooseBlock();
+    const before = await copied();
+    const seen = await seenBlock();
     const shown = before.map((row, at) => row.map((text, size) => shownLike(text, seen[at]?.[size]?.figure ?? '')));
     expect([before.length, before.every((row) => row.length === sizes.length)]).toEqual([rows, true]);
     expect(shown).toEqual(seen.map((row) => row.map(({ figure }) => figure)));
@@ -99,7 +92,7 @@ describe('a block of 50 lines and 6 sizes', () => {
       row.map((text, size) => (isFigure(at, size) ? String(Number(text) + size + 1) : text)),
     );
     const changed = more.flat().filter((text, at) => text !== before.flat()[at]).length;
-    await paste(page, more);
+    await paste(more);
     await stored(page, `${changed} boxes of Ferry waiting hall`);
     const lines = ['Shelf rating', 'Air gap under the mesh', 'Rise to the back', 'Moisture at start', 'Litter depth'];
     const written = await Promise.all(lines.map((line) => figures(page, line, sizes)));
@@ -115,16 +108,14 @@ describe('a block of 50 lines and 6 sizes', () => {
     ]);
     await page.keyboard.press('Control+z');
     await page.waitForSelector('.last-said:has-text("Undone")');
-    await chooseBlock(page);
-    expect(await copied(page)).toEqual(before);
+    await chooseBlock();
+    expect(await copied()).toEqual(before);
   });
 
   test('with boxes that cannot be read nothing is written, and each of them is named with its cure', async () => {
-    const page = await beginSix(wide);
-    await chooseBlock(page);
-    const before = await copied(page);
-    const row = (label: string) => rowOf(page, label);
-    const [gap, litter, kit] = [await row('Air gap under the mesh'), await row('Litter depth'), await row('Kit')];
+    await chooseBlock();
+    const before = await copied();
+    const [gap, litter, kit] = [await rowOf('Air gap under the mesh'), await rowOf('Litter depth'), await rowOf('Kit')];
     const bad = before.map((texts, at) =>
       texts.map((text, size) => {
         if (at === gap && size === 1) return '12 L';
@@ -133,7 +124,7 @@ describe('a block of 50 lines and 6 sizes', () => {
         return at === litter ? '25' : text;
       }),
     );
-    await paste(page, bad);
+    await paste(bad);
     await page.waitForSelector('.last-said.refused:not(:empty)');
     const said = (await page.textContent('.last-said')) ?? '';
     expect([said, await quietLine(page), await figures(page, 'Litter depth', sizes)]).toEqual([
@@ -143,26 +134,27 @@ describe('a block of 50 lines and 6 sizes', () => {
       expect.stringContaining('Undo J01: sizes'),
       ['30', '30', '30', '30', '30', '30'],
     ]);
-    expect(await copied(page)).toEqual(before);
+    expect(await copied()).toEqual(before);
   });
 });
 
 describe('one box and many', () => {
+  beforeAll(() => page.setViewportSize({ width: 1920, height: 900 }));
+
   test('one text fills the whole range, many go out from one box, and what lies past the edge is left out', async () => {
-    const page = await beginSix();
     await goTo(page, 'Air gap under the mesh', 'T01');
     await page.keyboard.press('Shift+End');
-    await paste(page, [['14 mm']]);
+    await paste([['14 mm']]);
     const filled = await figures(page, 'Air gap under the mesh', sizes);
 
     await goTo(page, 'Litter depth', 'T05');
-    await paste(page, [['21', '22', '23']]);
+    await paste([['21', '22', '23']]);
     const many = await figures(page, 'Litter depth', sizes);
 
     // Two lines of three sizes, laid twice along six sizes.
     await goTo(page, 'Air gap under the mesh', 'T01');
     await page.keyboard.press('Shift+End');
-    await paste(page, [['1', '2', '3']]);
+    await paste([['1', '2', '3']]);
     const twice = await figures(page, 'Air gap under the mesh', sizes);
 
     await goTo(page, 'Litter depth', 'T01');
@@ -181,12 +173,11 @@ describe('one box and many', () => {
   });
 
   test('a rule is copied as a rule, and works by the figures of the size it is pasted to', async () => {
-    const page = await beginSix();
     await goTo(page, 'Soil at the front', 'T01');
     await page.keyboard.type('dam_height - drainage - 25 mm');
     await page.keyboard.press('Enter');
     await goTo(page, 'Soil at the front', 'T01');
-    const rule = await copied(page);
+    const rule = await copied();
     await goTo(page, 'Soil at the front', 'T04');
     await page.keyboard.press('Control+v');
     await stored(page, 'soil at the front of T04 to dam_height - drainage - 25 mm');
@@ -196,14 +187,10 @@ describe('one box and many', () => {
       ['30', '55'],
     ]);
   });
-
-  test('no page complained or asked for anything outside', () => {
-    expect([pages.complaints(), pages.strangers]).toEqual([[], []]);
-  });
 });
 
 /** Which row of the chosen range a line stands in. */
-function rowOf(page: Page, label: string): Promise<number> {
+function rowOf(label: string): Promise<number> {
   return page.evaluate((wanted) => {
     const top = (cell: Element) => Math.round(cell.getBoundingClientRect().top);
     const tops = [...new Set([...document.querySelectorAll('.strips .ag-cell.in-range')].map(top))].toSorted(
@@ -214,3 +201,5 @@ function rowOf(page: Page, label: string): Promise<number> {
     return cell ? tops.indexOf(top(cell)) : -1;
   }, label);
 }
+
+noneComplained(pages);

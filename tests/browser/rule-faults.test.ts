@@ -1,15 +1,13 @@
 import type { Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { beforeAll, describe, expect, test } from 'vitest';
 import { figures, goTo, plain, quietLine, seenBox, stored, write } from './bench-hands.ts';
-import { openServedBook, type ServedPages } from './served-book.ts';
+import { noneComplained, useServedBook } from './use-served-book.ts';
 
-let pages: ServedPages;
+const pages = useServedBook();
+let page: Page;
 
 beforeAll(async () => {
-  pages = await openServedBook();
-});
-afterAll(async () => {
-  await pages.close();
+  page = await pages.begin('bench');
 });
 
 /** Written in *Soil, placed*, a volume: the kind of fault, the rule, what is underlined, what is said below. */
@@ -80,8 +78,8 @@ const faults: readonly (readonly [kind: string, rule: string, marked: readonly s
     'layer_volume(drainage, floor_area)',
     ['drainage', 'floor_area'],
     [
-      'AREA needs an area (m2, cm2, in2). You gave drainage, a length.',
-      'DEPTH needs a length (mm, cm, in). You gave floor_area, an area.',
+      'Area (inside floor) needs an area (m2, cm2, in2). You gave drainage, a length.',
+      'Depth (depth of the layer) needs a length (mm, cm, in). You gave floor_area, an area.',
     ],
   ],
   [
@@ -158,7 +156,7 @@ const faults: readonly (readonly [kind: string, rule: string, marked: readonly s
 ];
 
 /** What is underlined, run by run, and what is told below the field. */
-function told(page: Page): Promise<{ readonly marked: readonly string[]; readonly says: readonly string[] }> {
+function told(): Promise<{ readonly marked: readonly string[]; readonly says: readonly string[] }> {
   return page.locator('.box-editor').evaluate((editor) => {
     const runs: string[] = [];
     let before: Element | null = null;
@@ -174,22 +172,20 @@ function told(page: Page): Promise<{ readonly marked: readonly string[]; readonl
 }
 
 describe('a rule with each kind of fault', () => {
-  let page: Page;
   beforeAll(async () => {
-    page = await pages.begin('bench');
     await goTo(page, 'Soil, placed', 'T07');
     await page.keyboard.press('F2');
   });
 
   test.each(faults)('%s: underlined at its place while one types, and told below', async (_, rule, marked, says) => {
     await page.locator('.box-editor textarea').fill(rule);
-    expect(await told(page)).toEqual({ marked, says });
+    expect(await told()).toEqual({ marked, says });
   });
 
   test('a rule of more than 2,000 characters is told to be so, and not cut off', async () => {
     const field = page.locator('.box-editor textarea');
     await field.fill(`soil_gross + ${'0 L + '.repeat(400)}0 L`);
-    const { says } = await told(page);
+    const { says } = await told();
     expect(says).toEqual(['The rule has 2416 characters; 2000 is the most. Put part of it in a line of its own.']);
   });
 
@@ -215,7 +211,6 @@ describe('a rule with each kind of fault', () => {
 
 describe('a ring', () => {
   test('is refused with the whole of it, in order', async () => {
-    const page = await pages.begin('bench');
     await write(page, ['Drainage depth', 'T07'], 'soil_front / 2');
     expect(await page.textContent('.box-editor .rule-fault')).toBe(
       'This box depends on itself: drainage -> soil_front -> drainage.',
@@ -226,7 +221,6 @@ describe('a ring', () => {
   });
 
   test('a figure left out stops no other line', async () => {
-    const page = await pages.begin('bench');
     await goTo(page, 'Moisture at start', 'T07');
     await page.keyboard.press('F2');
     await page.locator('.box-editor textarea').fill('');
@@ -244,7 +238,6 @@ describe('a ring', () => {
 
 describe('completion', () => {
   test('names come with unit and present figure, functions with how they are written; Enter takes one', async () => {
-    const page = await pages.begin('bench');
     await goTo(page, 'Soil at the front', 'T07');
     await page.keyboard.type('dam');
     const offers = (await page.locator('.box-editor .offers li').allInnerTexts()).map(plain);
@@ -267,7 +260,6 @@ describe('completion', () => {
   });
 
   test('within a function its arguments are told, and a choice offers its words as soon as it opens', async () => {
-    const page = await pages.begin('bench');
     await goTo(page, 'Soil at the front', 'T07');
     await page.keyboard.type('clamp(dam_height, 9');
     const hint = plain(await page.textContent('.box-editor .hint'));
@@ -284,8 +276,6 @@ describe('completion', () => {
       'Kit, T07, basic, local value',
     ]);
   });
-
-  test('no page complained or asked for anything outside', () => {
-    expect([pages.complaints(), pages.strangers]).toEqual([[], []]);
-  });
 });
+
+noneComplained(pages);

@@ -27,12 +27,14 @@ export interface ServedPages {
   readonly beside: (place: string) => Promise<Page>;
   /** A further window, with no traces of any other. */
   readonly open: (place: string, window?: Window, more?: BrowserContextOptions) => Promise<Page>;
-  /** The program ended and started again on the same book; every window is closed. */
-  readonly restart: () => Promise<void>;
+  /** The program ended and started again on the same book, and a window on it that remembers nothing. */
+  readonly restart: (place: string) => Promise<Page>;
   /** Errors, warnings, dialogs and breaches of the content policy that any page told of since they were last asked for. */
   readonly complaints: () => readonly string[];
   /** Every address that any page asked for outside the program's own. */
   readonly strangers: readonly string[];
+  /** The program is ended, what was told of forgotten; the browser stays for the next book. */
+  readonly leave: () => Promise<void>;
   readonly close: () => Promise<void>;
 }
 
@@ -79,12 +81,18 @@ export async function openServedBook(): Promise<ServedPages> {
       return page;
     },
     open: (place, window = usual, more = {}) => openWindow(now, place, window, more),
-    restart: async () => {
-      await end(now);
+    restart: async (place) => {
+      await leave(now);
       await serve(now);
+      return arrive(now, place);
     },
     complaints: () => now.complaints.splice(0),
     strangers: now.strangers,
+    leave: async () => {
+      await leave(now);
+      now.complaints.length = 0;
+      now.strangers.length = 0;
+    },
     close: async () => {
       await browser.close();
       await now.served?.close();
@@ -94,21 +102,34 @@ export async function openServedBook(): Promise<ServedPages> {
 }
 
 async function begin(now: Standing, place: string, prepare: Prepare | undefined): Promise<Page> {
-  const standing = now.page;
-  await standing?.evaluate(() => localStorage.clear());
-  // A file of the same address, so that the browser keeps the page's code ready.
-  await standing?.goto(new URL('/.vite/license.md', standing.url()).href);
-  await end(now, standing?.context());
+  await leave(now);
   now.books += 1;
   now.book = path.join(now.folder, `Book ${now.books}`, 'page.loamwright');
   mkdirSync(path.dirname(now.book));
   copyFileSync(demoIn(now.folder), now.book);
   prepare?.(now.book);
   await serve(now);
+  return arrive(now, place);
+}
+
+async function arrive(now: Standing, place: string): Promise<Page> {
   now.page ??= await newPage(now, await newContext(now, usual, {}));
-  await now.page.setViewportSize(usual);
   await goIn(now, now.page, place);
   return now.page;
+}
+
+/** The window that is kept is brought to a file of the same address, so that the browser keeps the page's code ready. */
+async function leave(now: Standing): Promise<void> {
+  const { page, served } = now;
+  if (page && served) {
+    await page.unrouteAll({ behavior: 'ignoreErrors' });
+    await page.evaluate(() => localStorage.clear());
+    await page.goto(new URL('/.vite/license.md', page.url()).href);
+    await page.emulateMedia({ media: null, colorScheme: 'light' });
+    await page.setViewportSize(usual);
+    await page.context().clearPermissions();
+  }
+  await end(now, page?.context());
 }
 
 /** The program is ended in an orderly way, and all windows but one are closed. */

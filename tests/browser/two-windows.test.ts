@@ -1,20 +1,14 @@
 import path from 'node:path';
 import type { Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { beforeAll, describe, expect, test } from 'vitest';
 import { serveBook } from '#electron/host/serve-book.ts';
 import { figures, goTo, plain, quietLine, seenBox, stored, write } from './bench-hands.ts';
-import { builtPage, openServedBook, pageDay, type ServedPages } from './served-book.ts';
+import { builtPage, pageDay } from './served-book.ts';
+import { noneComplained, useServedBook } from './use-served-book.ts';
 import { readIn } from './write-in.ts';
 
 const sizes = ['T03', 'T07', 'T08'] as const;
-let pages: ServedPages;
-
-beforeAll(async () => {
-  pages = await openServedBook();
-});
-afterAll(async () => {
-  await pages.close();
-});
+const pages = useServedBook();
 
 /** Waits until a box of a page reads so. */
 async function readsSoon(page: Page, spoken: string): Promise<void> {
@@ -28,13 +22,15 @@ async function readsSoon(page: Page, spoken: string): Promise<void> {
   );
 }
 
-/** Two windows on the same book, both on the litter. */
-async function twoWindows(): Promise<readonly [Page, Page]> {
-  const one = await pages.begin('bench');
-  const other = await pages.beside('bench');
+/** Two windows on the same book, both on the litter; each test writes depths of its own. */
+let one: Page;
+let other: Page;
+
+beforeAll(async () => {
+  one = await pages.begin('bench');
+  other = await pages.beside('bench');
   for (const page of [one, other]) await goTo(page, 'Litter depth', 'T03');
-  return [one, other];
-}
+});
 
 /** Holds a page's next write back until it is let go. */
 async function holdNextWrite(page: Page): Promise<() => void> {
@@ -52,8 +48,81 @@ async function holdNextWrite(page: Page): Promise<() => void> {
 }
 
 describe('two windows on one book', () => {
+  test('edits of different boxes made at the same moment are both kept', async () => {
+    const letGo = await holdNextWrite(other);
+    await write(other, ['Litter depth', 'T08'], '46');
+    await write(one, ['Litter depth', 'T03'], '26');
+    await stored(one, 'litter depth of T03 to 26 mm');
+    letGo();
+    await stored(other, 'litter depth of T08 to 46 mm');
+    await readsSoon(one, 'Litter depth, T08, 46 mm, local value');
+    await readsSoon(other, 'Litter depth, T03, 26 mm, local value');
+    const both = await Promise.all([one, other].map((page) => figures(page, 'Litter depth', sizes)));
+    expect(both).toEqual([
+      ['26', '30', '46'],
+      ['26', '30', '46'],
+    ]);
+  });
+
+  test('of two edits of one box the second is refused and named, and never written over the first', async () => {
+    await write(one, ['Litter depth', 'T07'], '20');
+    await readsSoon(other, 'Litter depth, T07, 20 mm, local value');
+    const letGo = await holdNextWrite(other);
+    await write(other, ['Litter depth', 'T07'], '99');
+    await write(one, ['Litter depth', 'T07'], '25');
+    await stored(one, 'litter depth of T07 to 25 mm');
+    letGo();
+    await readsSoon(other, 'Litter depth, T07, 25 mm, local value');
+    await other.waitForSelector('.last-said.refused:not(:empty)');
+    const said = plain(await other.textContent('.last-said'));
+    const inFile = readIn(pages.book(), ({ localValue }) => [...localValue.values()])
+      .filter(({ size, line }) => size === 'J01-T07' && line === 'litter')
+      .map(({ text }) => text);
+    expect([said, await figures(other, 'Litter depth', ['T07']), inFile]).toEqual([
+      expect.stringContaining('Not kept: litter depth of T07 to 99 mm'),
+      ['25'],
+      ['25 mm'],
+    ]);
+  });
+
+  test('a field being written in is left alone by what others do, and then goes in on top of it', async () => {
+    await goTo(other, 'Litter depth', 'T08');
+    await other.keyboard.type('4');
+    await write(one, ['Litter depth', 'T03'], '27');
+    await readsSoon(other, 'Litter depth, T03, 27 mm, local value');
+    await other.keyboard.type('7');
+    await other.keyboard.press('Enter');
+    await readsSoon(one, 'Litter depth, T08, 47 mm, local value');
+    expect(await figures(other, 'Litter depth', ['T03', 'T08'])).toEqual(['27', '47']);
+  });
+
+  test('two programs on one book see each other’s edits too', async () => {
+    const log: string[] = [];
+    const folder = path.dirname(pages.book());
+    const second = await serveBook({
+      path: pages.book(),
+      page: builtPage,
+      today: () => pageDay,
+      recentFile: path.join(folder, 'second-recent.json'),
+      lastPlaceFile: path.join(folder, 'second-place.json'),
+      log: (text) => log.push(text),
+    });
+    if (!second.ok) throw new Error(second.fault.says);
+    const far = await one.context().newPage();
+    await far.goto(second.value.newLink());
+    await far.waitForSelector('.strips .ag-cell.box');
+    await goTo(far, 'Litter depth', 'T08');
+    await write(one, ['Litter depth', 'T08'], '35');
+    await readsSoon(far, 'Litter depth, T08, 35 mm, local value');
+    await write(far, ['Litter depth', 'T08'], '50');
+    await readsSoon(one, 'Litter depth, T08, 50 mm, local value');
+    const price = [await seenBox(one, 'Price', 'T08'), await seenBox(far, 'Price', 'T08')].map((box) => box?.figure);
+    await far.close();
+    await second.value.close();
+    expect([price[0] === price[1], log]).toEqual([true, []]);
+  });
+
   test('each sees the other’s edits, sizes and undone edits, with prices, without being asked', async () => {
-    const [one, other] = await twoWindows();
     await write(one, ['Litter depth', 'T03'], '25');
     await readsSoon(other, 'Litter depth, T03, 25 mm, local value');
     await write(other, ['Litter depth', 'T08'], '45');
@@ -69,84 +138,6 @@ describe('two windows on one book', () => {
     await one.waitForSelector('.card b:text-is("T05")', { state: 'detached' });
     expect(await quietLine(one)).toContain('Redo T05 taken');
   });
-
-  test('edits of different boxes made at the same moment are both kept', async () => {
-    const [one, other] = await twoWindows();
-    const letGo = await holdNextWrite(other);
-    await write(other, ['Litter depth', 'T08'], '45');
-    await write(one, ['Litter depth', 'T03'], '25');
-    await stored(one, 'litter depth of T03 to 25 mm');
-    letGo();
-    await stored(other, 'litter depth of T08 to 45 mm');
-    await readsSoon(one, 'Litter depth, T08, 45 mm, local value');
-    await readsSoon(other, 'Litter depth, T03, 25 mm, local value');
-    const both = await Promise.all([one, other].map((page) => figures(page, 'Litter depth', sizes)));
-    expect(both).toEqual([
-      ['25', '30', '45'],
-      ['25', '30', '45'],
-    ]);
-  });
-
-  test('of two edits of one box the second is refused and named, and never written over the first', async () => {
-    const [one, other] = await twoWindows();
-    await write(one, ['Litter depth', 'T07'], '20');
-    await readsSoon(other, 'Litter depth, T07, 20 mm, local value');
-    const letGo = await holdNextWrite(other);
-    await write(other, ['Litter depth', 'T07'], '99');
-    await write(one, ['Litter depth', 'T07'], '25');
-    await stored(one, 'litter depth of T07 to 25 mm');
-    letGo();
-    await readsSoon(other, 'Litter depth, T07, 25 mm, local value');
-    await other.waitForSelector('.last-said.refused:not(:empty)');
-    const said = plain(await other.textContent('.last-said'));
-    const inFile = readIn(pages.book(), ({ localValue }) => [...localValue.values()].map(({ text }) => text));
-    expect([said, await figures(other, 'Litter depth', sizes), inFile]).toEqual([
-      expect.stringContaining('Not kept: litter depth of T07 to 99 mm'),
-      ['30', '25', '30'],
-      ['25 mm'],
-    ]);
-  });
-
-  test('a field being written in is left alone by what others do, and then goes in on top of it', async () => {
-    const [one, other] = await twoWindows();
-    await goTo(other, 'Litter depth', 'T08');
-    await other.keyboard.type('4');
-    await write(one, ['Litter depth', 'T03'], '25');
-    await readsSoon(other, 'Litter depth, T03, 25 mm, local value');
-    await other.keyboard.type('5');
-    await other.keyboard.press('Enter');
-    await readsSoon(one, 'Litter depth, T08, 45 mm, local value');
-    expect(await figures(other, 'Litter depth', sizes)).toEqual(['25', '30', '45']);
-  });
-
-  test('two programs on one book see each other’s edits too', async () => {
-    const [one] = await twoWindows();
-    const log: string[] = [];
-    const folder = path.dirname(pages.book());
-    const second = await serveBook({
-      path: pages.book(),
-      page: builtPage,
-      today: () => pageDay,
-      recentFile: path.join(folder, 'second-recent.json'),
-      lastPlaceFile: path.join(folder, 'second-place.json'),
-      log: (text) => log.push(text),
-    });
-    if (!second.ok) throw new Error(second.fault.says);
-    const other = await one.context().newPage();
-    await other.goto(second.value.newLink());
-    await other.waitForSelector('.strips .ag-cell.box');
-    await goTo(other, 'Litter depth', 'T08');
-    await write(one, ['Litter depth', 'T08'], '45');
-    await readsSoon(other, 'Litter depth, T08, 45 mm, local value');
-    await write(other, ['Litter depth', 'T08'], '50');
-    await readsSoon(one, 'Litter depth, T08, 50 mm, local value');
-    const price = [await seenBox(one, 'Price', 'T08'), await seenBox(other, 'Price', 'T08')].map((box) => box?.figure);
-    await other.close();
-    await second.value.close();
-    expect([price[0] === price[1], log]).toEqual([true, []]);
-  });
-
-  test('no page complained or asked for anything outside', () => {
-    expect([pages.complaints(), pages.strangers]).toEqual([[], []]);
-  });
 });
+
+noneComplained(pages);

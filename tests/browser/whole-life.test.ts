@@ -1,9 +1,10 @@
 import type { Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import { newJob } from '#shared-calc/jobs/new-job.ts';
 import type { Actual } from '#shared-calc/records/records.ts';
 import { figures, goTo, plain, stored, write } from './bench-hands.ts';
-import { openServedBook, pageDay, type Prepare, type ServedPages } from './served-book.ts';
+import { pageDay, type Prepare } from './served-book.ts';
+import { useServedBook } from './use-served-book.ts';
 import { writeIn, type Act } from './write-in.ts';
 
 /*
@@ -11,14 +12,7 @@ import { writeIn, type Act } from './write-in.ts';
  * for 28 April 2027, today 8 March. Each figure is worked by hand beside its step from the start data of the demo.
  */
 
-let pages: ServedPages;
-
-beforeAll(async () => {
-  pages = await openServedBook();
-});
-afterAll(async () => {
-  await pages.close();
-});
+const pages = useServedBook();
 
 /** Four T05 of before: their drainage took 1.0, 1.1, 1.3 and 1.4 times the 11.41 min planned. */
 const earlier: readonly number[] = [11.41, 12.55, 14.83, 15.97];
@@ -264,8 +258,8 @@ async function handOver(page: Page): Promise<void> {
   await onPaper(page, 'Handover card');
   await reads(page, [
     'Handed over Thursday 6 May 2027.',
-    'Every 3 weeks Drain the water below the mesh',
-    'Every 14 days Empty and clean the can',
+    'Every 3 weeks: Drain the water below the mesh',
+    'Every 14 days: Empty and clean the can',
   ]);
 }
 

@@ -1,13 +1,13 @@
 import type { Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { beforeAll, describe, expect, test } from 'vitest';
 import { openBook } from '#electron/book/open-book.ts';
 import { newJob, type NewJob } from '#shared-calc/jobs/new-job.ts';
 import { recordDeposit } from '#shared-calc/jobs/record-deposit.ts';
 import { applyChange } from '#shared-calc/records/change.ts';
 import { diffRecords } from '#shared-calc/records/diff-records.ts';
 import type { Records, StockEntry } from '#shared-calc/records/records.ts';
-import { paperDay } from '#tests/browser/papers/paper-book.ts';
-import { servePapers, type ServedPapers } from '#tests/browser/papers/served-papers.ts';
+import { pageDay } from '#tests/browser/served-book.ts';
+import { useServedBook } from '#tests/browser/use-served-book.ts';
 import { valueOf, withRecords } from '#tests/shared-calc/jobs/demo-jobs.ts';
 
 /*
@@ -16,16 +16,18 @@ import { valueOf, withRecords } from '#tests/shared-calc/jobs/demo-jobs.ts';
  */
 
 const mix = ['M05', 'M06', 'M07', 'M08', 'M09'];
-let served: ServedPapers;
+const paid = ['J02', 'J03', 'J04', 'J05'] as const;
+const pages = useServedBook();
+let page: Page;
 
 beforeAll(async () => {
-  served = await servePapers(refill);
+  page = await pages.begin('run', refill);
+  await page.waitForSelector('.supplier .ledger');
 });
-afterAll(async () => served.close());
 
 describe('three sizes, one shopping run, on the page', () => {
   test('packs, together, alone and left in the store, material by material', async () => {
-    const rows = await ledger(['J05', 'J06', 'J07']);
+    const rows = await ledger(['J02', 'J03', 'J04']);
     expect(Object.fromEntries(Object.entries(rows).filter(([material]) => material in together))).toEqual(together);
   });
 });
@@ -44,7 +46,7 @@ const together: Readonly<Record<string, readonly string[]>> = {
 
 describe('the mix with stock on hand, on the page', () => {
   test('what is bought and what it costs: 66.00 for the five, and what is left', async () => {
-    const rows = await ledger(['J08']);
+    const rows = await ledger(['J05']);
     expect(Object.fromEntries(mix.map((material) => [material, rows[material]]))).toEqual({
       M05: ['13.71 L', '6.00 L', '1 × 9 L', '4.60', '4.60', '1.29 L'],
       M06: ['13.71 L', '', '2 × 10 L', '17.80', '17.80', '6.29 L'],
@@ -56,19 +58,14 @@ describe('the mix with stock on hand, on the page', () => {
 });
 
 /** The rows of every supplier's part of the run over these jobs, by material, spaces plain. */
-async function ledger(jobs: readonly string[]): Promise<Readonly<Record<string, readonly string[]>>> {
-  const page = await served.open('run');
-  await page.waitForSelector('.supplier .ledger');
-  for (const job of ['J05', 'J06', 'J07', 'J08']) {
-    await page.getByRole('checkbox', { name: job }).setChecked(jobs.includes(job));
-  }
-  await page.waitForFunction(`document.querySelectorAll('.run-jobs input:checked').length === ${jobs.length}`);
-  const rows = await rowsOf(page);
-  await page.context().close();
+async function ledger(bought: readonly string[]): Promise<Readonly<Record<string, readonly string[]>>> {
+  for (const job of paid) await page.getByRole('checkbox', { name: job }).setChecked(bought.includes(job));
+  await page.waitForFunction(`document.querySelectorAll('.run-jobs input:checked').length === ${bought.length}`);
+  const rows = await rowsOf();
   return Object.fromEntries(rows.map(([material = '', ...cells]) => [material, cells]));
 }
 
-async function rowsOf(page: Page): Promise<readonly (readonly string[])[]> {
+async function rowsOf(): Promise<readonly (readonly string[])[]> {
   const rows = await page.locator('.supplier .ledger tbody tr').all();
   return Promise.all(
     rows.map(async (row) => {
@@ -79,9 +76,9 @@ async function rowsOf(page: Page): Promise<readonly (readonly string[])[]> {
   );
 }
 
-/** The book with these jobs alone to buy for: J05, J06, J07 and J08, and what is kept for J08 in the Store. */
+/** The book with these jobs alone to buy for: J02, J03, J04 and J05, and what is kept for J05 in the Store. */
 function refill(path: string): void {
-  const book = valueOf(openBook(path, { today: paperDay, backups: false }));
+  const book = valueOf(openBook(path, { today: pageDay, backups: false }));
   const before = book.records();
   const filled = ['T03', 'T07', 'T08', 'T07'].reduce(paidJob, { ...closed(before), stockEntry: new Map() });
   const kept = withRecords(filled, 'stockEntry', [keptFor('M05', 6), keptFor('M08', 2)]);
@@ -101,13 +98,13 @@ function paidJob(records: Records, tank: string): Records {
     sizes: [{ tank, count: 1 }],
     writings: [{ line: 'soil_rise', text: '0 mm' }],
     by: 'client',
-    on: paperDay,
+    on: pageDay,
   };
   const made = valueOf(newJob(records, asked));
   const withJob = applyChange(records, made.change);
-  return applyChange(withJob, valueOf(recordDeposit(withJob, { job: made.job, coins: 100, on: paperDay })));
+  return applyChange(withJob, valueOf(recordDeposit(withJob, { job: made.job, coins: 100, on: pageDay })));
 }
 
 function keptFor(material: string, amount: number): StockEntry {
-  return { id: `K-${material}`, material, amount, sealed: false, reservedFor: 'J08', note: '' };
+  return { id: `K-${material}`, material, amount, sealed: false, reservedFor: 'J05', note: '' };
 }

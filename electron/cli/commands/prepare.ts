@@ -1,4 +1,4 @@
-import { parseDay, type Day, type DayFault } from '#shared-calc/calendar/day.ts';
+import type { Day } from '#shared-calc/calendar/day.ts';
 import { calendarOf } from '#shared-calc/prepare/calendar-of.ts';
 import { planFacts } from '#shared-calc/prepare/plan-facts.ts';
 import { sayPlanFault, type PlanFault } from '#shared-calc/prepare/plan-fault.ts';
@@ -11,6 +11,7 @@ import type { Command } from '#electron/cli/command.ts';
 import { orderMisuse, orderOptions } from '#electron/cli/order-options.ts';
 import { refusal } from '#electron/cli/outcome.ts';
 import type { Arguments } from '#electron/cli/read-arguments.ts';
+import { readDay } from '#electron/cli/read-day.ts';
 import { textTable } from '#electron/cli/text-table.ts';
 import { today } from '#electron/service/today.ts';
 import { bookOption, withBook } from '#electron/cli/with-book.ts';
@@ -63,17 +64,11 @@ function sayFault(fault: PlanFault): string {
 export function readWish(given: Arguments, job: Job | undefined, records: Records): Result<PlanWish, string> {
   const days: { handover?: Day; deposit?: Day; on?: Day } = {};
   for (const name of ['handover', 'deposit', 'on'] as const) {
-    const text = given.text(name);
-    if (text === undefined) continue;
-    const day = parseDay(text);
-    if (!day.ok) return failed(`--${name} ${text}: ${sayNoDay(day.fault)}`);
-    days[name] = day.value;
+    const day = readDay(given, name);
+    if (!day.ok) return day;
+    if (day.value !== undefined) days[name] = day.value;
   }
   return ok({ ...daysOf(job), on: today(), calendar: calendarOf(records), ...days });
-}
-
-function sayNoDay({ why }: DayFault): string {
-  return why === 'form' ? 'write the day as 2027-04-28.' : 'there is no such day.';
 }
 
 function daysOf(job: Job | undefined): Pick<PlanWish, 'handover' | 'deposit'> {

@@ -2,7 +2,6 @@ import { needAmounts } from '#shared-calc/bench/order-amounts.ts';
 import { coinsText } from '#shared-calc/buy/coins.ts';
 import { NO_STOCK } from '#shared-calc/buy/stock.ts';
 import { shoppingRun, type RunPart, type ShoppingRun } from '#shared-calc/buy/shopping-run.ts';
-import { parseDay } from '#shared-calc/calendar/day.ts';
 import { packChoices } from '#shared-calc/jobs/pack-choices.ts';
 import { jobsRun, type JobsToBuy } from '#shared-calc/jobs/jobs-run.ts';
 import { packList } from '#shared-calc/papers/needs-csv.ts';
@@ -18,6 +17,7 @@ import type { Command } from '#electron/cli/command.ts';
 import { orderMisuse } from '#electron/cli/order-options.ts';
 import { refusal, type Outcome } from '#electron/cli/outcome.ts';
 import type { Arguments } from '#electron/cli/read-arguments.ts';
+import { readDay } from '#electron/cli/read-day.ts';
 import { readStockFile } from '#electron/cli/stock-file.ts';
 import { textTable } from '#electron/cli/text-table.ts';
 import { today } from '#electron/service/today.ts';
@@ -73,8 +73,8 @@ function byHand(records: Records, jobs: readonly string[]): readonly string[] {
 }
 
 function readJobsToBuy(given: Arguments, records: Records): Result<JobsToBuy, string> {
-  const on = given.text('on') ?? today();
-  if (!parseDay(on).ok) return failed(`--on ${on}: write the day as 2026-11-25.`);
+  const on = readDay(given, 'on');
+  if (!on.ok) return on;
   const file = given.text('stock');
   const more = file === undefined ? ok(NO_STOCK) : readStockFile(file, records);
   if (!more.ok) return more;
@@ -85,7 +85,7 @@ function readJobsToBuy(given: Arguments, records: Records): Result<JobsToBuy, st
       .map((each) => each.trim());
   const materials = listed('materials');
   if (listed('jobs')?.includes('')) return failed('--jobs has an empty place; write the jobs as J01,J02.');
-  return ok({ jobs: listed('jobs') ?? [], on, more: more.value, ...(materials && { materials }) });
+  return ok({ jobs: listed('jobs') ?? [], on: on.value ?? today(), more: more.value, ...(materials && { materials }) });
 }
 
 function answer(run: ShoppingRun, workshop: Workshop, notices: readonly string[] = []): Outcome {

@@ -18,6 +18,7 @@ import { refusal, type Outcome } from '#electron/cli/outcome.ts';
 import type { Arguments } from '#electron/cli/read-arguments.ts';
 import { textTable } from '#electron/cli/text-table.ts';
 import { bookOption, withBook } from '#electron/cli/with-book.ts';
+import { whoDecides } from '#shared-calc/words/who-decides.ts';
 
 /** How leaves are treated here: one way, or all side by side where none is given. */
 export const treatCommand: Command = {
@@ -160,7 +161,7 @@ function treatmentJson(plan: TreatmentPlan): Record<string, unknown> {
 }
 
 function sayCaution({ says, decides }: TreatmentPlan['cautions'][number]): string {
-  return `${says} ${decides} decides.`;
+  return `${says} ${whoDecides(decides)}.`;
 }
 
 function planTable(plan: TreatmentPlan): string {

@@ -11,6 +11,7 @@ import { isFlies } from '#shared-calc/prepare/culture-demands.ts';
 import { cautionsOf } from '#shared-calc/papers/card-cautions.ts';
 import { figureCautions } from '#shared-calc/prepare/cautions.ts';
 import type { CultureKind, Records } from '#shared-calc/records/records.ts';
+import { whoDecides } from '#shared-calc/words/who-decides.ts';
 import { cultureAlarms, type CultureAlarm } from './culture-alarms.ts';
 import { jobsToStock, kindDemands, type KindDemands } from './culture-wishes.ts';
 import type { CultureDesk } from './culture-desk.ts';
@@ -135,7 +136,7 @@ function Minded({ kind }: { readonly kind: CultureKind }) {
       {cautionsOf(isFlies(kind) ? ['feeding', 'microfauna'] : ['microfauna']).map(({ step, caution, decides }) => (
         <div key={step} class="caution">
           <dt>{sayUnits(caution)}</dt>
-          <dd>{decides} decides.</dd>
+          <dd>{whoDecides(decides)}.</dd>
         </div>
       ))}
       {beside.map(({ misleads, says }) => (

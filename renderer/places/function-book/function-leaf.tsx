@@ -4,6 +4,7 @@ import { sayUnits } from '#renderer/text/say-units.ts';
 import { lineLabel } from '#shared-calc/papers/bench-csv.ts';
 import type { Line, Records } from '#shared-calc/records/records.ts';
 import type { TradeFunction } from '#shared-calc/trade/trade-function.ts';
+import { whoDecides } from '#shared-calc/words/who-decides.ts';
 import { argumentWords, givesWords } from './function-words.ts';
 import { whenRefused } from './when-refused.ts';
 
@@ -45,7 +46,7 @@ export function FunctionLeaf({ entry, records, tryExample }: LeafParts) {
         <section class="caution">
           <h3>Caution</h3>
           <p>{entry.caution}</p>
-          {entry.decides !== undefined && <p class="decides">{entry.decides} decides</p>}
+          {entry.decides !== undefined && <p class="decides">{whoDecides(entry.decides)}</p>}
         </section>
       )}
     </article>

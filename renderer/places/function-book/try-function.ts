@@ -1,3 +1,4 @@
+import { calledOnPage } from '#renderer/store/called-on-page.ts';
 import { workRule } from '#shared-calc/bench/work-rule.ts';
 import { ruleWorking } from '#shared-calc/papers/rule-working.ts';
 import { readFigure } from '#shared-calc/quantity/read-figure.ts';
@@ -28,8 +29,11 @@ export function tryFunction(entry: TradeFunction, texts: readonly string[], disp
   const given = parts.slice(0, lastGiven(parts) + 1);
   const rule = `${entry.name}(${given.join(', ')})`;
   const empty = entry.args.findIndex((argument, at) => parts[at] === '' && argument.otherwise === undefined);
-  if (empty >= 0)
-    return { rule, working: [], faults: faultAt(entry, empty, `${entry.args[empty]?.name} needs a figure.`) };
+  const called = calledOnPage();
+  if (empty >= 0) {
+    const says = `${called.argument(entry.name, entry.args[empty]?.name ?? '')} needs a figure.`;
+    return { rule, working: [], faults: faultAt(entry, empty, says) };
+  }
   const worked = workRule(rule);
   if (worked.ok) {
     const { value, unit } = worked.value;
@@ -43,9 +47,12 @@ export function tryFunction(entry: TradeFunction, texts: readonly string[], disp
     };
   }
   const { fault } = worked;
-  if (fault.kind === 'no answer') return { rule, working: [], faults: [], wrong: sayProblem(fault.problem) };
+  if (fault.kind === 'no answer') {
+    const wrong = sayProblem({ ...fault.problem, line: 'The rule' });
+    return { rule, working: [], faults: [], wrong };
+  }
   const [first] = fault.faults;
-  const says = first ? sayRuleFault(first, rule) : 'This cannot be worked.';
+  const says = first ? sayRuleFault(first, rule, called) : 'This cannot be worked.';
   const at = first ? argumentAt(entry.name, given, first.from) : undefined;
   return at === undefined
     ? { rule, working: [], faults: [], wrong: says }

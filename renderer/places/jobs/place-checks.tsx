@@ -6,6 +6,7 @@ import type { CheckResult } from '#shared-calc/bench/bench-types.ts';
 import { outerSize, placeChecks } from '#shared-calc/jobs/place-checks.ts';
 import { openJob } from '#shared-calc/jobs/open-sheet.ts';
 import { sizeFigures } from '#shared-calc/papers/size-figures.ts';
+import { whoDecides } from '#shared-calc/words/who-decides.ts';
 import type { JobPart } from './job-card.tsx';
 
 interface Failing extends Pick<CheckResult, 'level' | 'says' | 'decides'> {
@@ -28,7 +29,7 @@ export function PlaceChecks({ job, context }: JobPart) {
             </span>
             <span>
               <b>{sizes.join(', ')}</b> {readUnits(says, context.display)}
-              {decides !== '' && <span class="aside"> {decides} decides.</span>}
+              {decides !== '' && <span class="aside"> {whoDecides(decides)}.</span>}
             </span>
           </li>
         ))}

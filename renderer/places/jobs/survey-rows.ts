@@ -1,11 +1,11 @@
 import { writtenText } from '#renderer/store/entry-text.ts';
-import { shownUnitWords } from '#renderer/store/figure-words.ts';
+import { boxFigure, shownUnitWords } from '#renderer/store/figure-words.ts';
 import { boxReader, type BoxReader } from '#shared-calc/bench/box-reader.ts';
 import { linesOf } from '#shared-calc/jobs/open-sheet.ts';
 import { setValues } from '#shared-calc/jobs/set-values.ts';
 import { surveyLines } from '#shared-calc/jobs/survey-job.ts';
 import { lineLabel } from '#shared-calc/papers/bench-csv.ts';
-import { showValue, type Display } from '#shared-calc/quantity/shown-unit.ts';
+import type { Display } from '#shared-calc/quantity/shown-unit.ts';
 import type { Change } from '#shared-calc/records/change.ts';
 import type { Job, Line, Records } from '#shared-calc/records/records.ts';
 import type { Result } from '#shared-calc/result.ts';
@@ -57,7 +57,7 @@ function shownText(
 ): ShownText {
   const reading = reader.read(line, text);
   if (reading.is !== 'figure') return { text, unit: '' };
-  return { text: showValue(reading.value, line.unit, display), unit: shownUnitWords(line.unit, display) };
+  return { text: boxFigure(reading, line.unit, display), unit: shownUnitWords(line.unit, display) };
 }
 
 export interface Found {

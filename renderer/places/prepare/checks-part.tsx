@@ -4,6 +4,7 @@ import { drainSpec } from '#renderer/curves/drain-spec.ts';
 import { Sign } from '#renderer/frame/sign.tsx';
 import { figureWords, readUnits } from '#renderer/store/figure-words.ts';
 import { told } from '#renderer/places/jobs/money-hands.ts';
+import type { PlaceCheck } from '#shared-calc/jobs/place-checks.ts';
 import { setValues } from '#shared-calc/jobs/set-values.ts';
 import type { CheckMargin } from '#shared-calc/prepare/check-margin.ts';
 import type { Mend, SheetRow } from '#shared-calc/prepare/mends.ts';
@@ -17,6 +18,7 @@ import { OpenAJob } from './open-a-job.tsx';
 import type { PartView } from './part-view.ts';
 import { writePrepare } from './prepare-route.ts';
 import { sizesOf } from '#shared-calc/jobs/job-sheet.ts';
+import { whoDecides } from '#shared-calc/words/who-decides.ts';
 
 /** The sheet of checks of one size: what holds, by how much, what would mend it and for what price. */
 export function ChecksPart(view: PartView) {
@@ -55,6 +57,7 @@ export function ChecksPart(view: PartView) {
         ))}
       </nav>
       <Counted sheet={sheet} />
+      <OfThePlace sheet={sheet} display={context.display} />
       {sheetParts.map((part) => (
         <PartOfSheet key={part} part={part} view={view} sheet={sheet} />
       ))}
@@ -64,7 +67,8 @@ export function ChecksPart(view: PartView) {
   );
 }
 
-function Counted({ sheet: { rows } }: { readonly sheet: SizeSheet }) {
+function Counted({ sheet }: { readonly sheet: SizeSheet }) {
+  const rows = [...sheet.place, ...sheet.rows];
   const failing = rows.filter(({ holds }) => holds === false).length;
   const unknown = rows.filter(({ holds }) => holds === undefined).length;
   const words = [
@@ -74,6 +78,51 @@ function Counted({ sheet: { rows } }: { readonly sheet: SizeSheet }) {
     ...(unknown === 0 ? [] : [`${unknown} not known yet`]),
   ];
   return <p class="counted">{words.join('; ')}.</p>;
+}
+
+const limitWords: Readonly<Record<PlaceCheck['limit'], string>> = {
+  'way in': 'Way in',
+  audience: 'Who is near it',
+};
+
+/** Limits of the job's own place: they are changed on its page, not by a line of the size. */
+function OfThePlace({ sheet: { place }, display }: { readonly sheet: SizeSheet; readonly display: Display }) {
+  return (
+    <section class="sheet-part">
+      <h2>The place</h2>
+      <ul class="check-rows">
+        {place.map((check) => (
+          <li key={check.limit} data-state={stateOf(check)}>
+            <StateFlag {...check} />
+            <div>
+              <b>{limitWords[check.limit]}</b> {readUnits(check.says, display)}
+              {check.holds !== true && <p class="aside">{whoDecides(check.decides)}.</p>}
+            </div>
+          </li>
+        ))}
+      </ul>
+    </section>
+  );
+}
+
+type Checked = Pick<PlaceCheck, 'holds' | 'level'>;
+
+function stateOf({ holds, level }: Checked): string {
+  return holds === true ? 'holds' : level;
+}
+
+function StateFlag({ holds, level }: Checked) {
+  return (
+    <span class="flag" data-state={stateOf({ holds, level })}>
+      {holds === true ? (
+        'holds'
+      ) : (
+        <>
+          <Sign name={level} /> {holds === undefined ? 'not known yet' : level}
+        </>
+      )}
+    </span>
+  );
 }
 
 interface PartParts {
@@ -126,20 +175,12 @@ function CheckRow({ row, view, size }: RowParts) {
   const { line, level, holds, says, decides, margin, mends } = row;
   const { display, workshop } = view.context;
   return (
-    <li data-state={holds === true ? 'holds' : level}>
-      <span class="flag" data-state={holds === true ? 'holds' : level}>
-        {holds === true ? (
-          'holds'
-        ) : (
-          <>
-            <Sign name={level} /> {holds === undefined ? 'not known yet' : level}
-          </>
-        )}
-      </span>
+    <li data-state={stateOf({ holds, level })}>
+      <StateFlag holds={holds} level={level} />
       <div>
         <b>{lineLabel(line)}</b> {holds !== true && readUnits(says, display)}
         {margin && <p class="aside">{marginWords(margin, display)}</p>}
-        {holds !== true && decides !== '' && <p class="aside">{decides} decides.</p>}
+        {holds !== true && decides !== '' && <p class="aside">{whoDecides(decides)}.</p>}
         {mends.map((mend) => (
           <p key={mend.says} class="mend">
             {readUnits(sayMend(mend, workshop), display)}{' '}

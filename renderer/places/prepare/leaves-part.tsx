@@ -6,6 +6,7 @@ import { Sign } from '#renderer/frame/sign.tsx';
 import { sayUnits } from '#renderer/text/say-units.ts';
 import { figureCautions } from '#shared-calc/prepare/cautions.ts';
 import { writeNumber } from '#shared-calc/quantity/write-figure.ts';
+import { whoDecides } from '#shared-calc/words/who-decides.ts';
 import { Batches } from './batches.tsx';
 import { jobLeaves } from './job-leaves.ts';
 import type { PrepareDesk } from './prepare-desk.ts';
@@ -195,7 +196,7 @@ function ChosenWay({ view: { context, job }, asked: { chosen, leavesL } }: Chose
           {plan.value.cautions.map(({ says, decides }) => (
             <div key={says} class="caution">
               <dt>{sayUnits(says)}</dt>
-              <dd>{decides} decides.</dd>
+              <dd>{whoDecides(decides)}.</dd>
             </div>
           ))}
         </dl>

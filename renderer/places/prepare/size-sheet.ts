@@ -2,17 +2,20 @@ import type { DrainFigures } from '#renderer/curves/drain-spec.ts';
 import type { Bench } from '#shared-calc/bench/open-bench.ts';
 import type { Day } from '#shared-calc/calendar/day.ts';
 import { openJob } from '#shared-calc/jobs/open-sheet.ts';
+import { outerSize, placeChecks, type PlaceCheck } from '#shared-calc/jobs/place-checks.ts';
 import { lineLabel } from '#shared-calc/papers/bench-csv.ts';
 import { sizeFigures } from '#shared-calc/papers/size-figures.ts';
 import { figureCautions } from '#shared-calc/prepare/cautions.ts';
 import type { MassPart } from '#shared-calc/prepare/heaviest-parts.ts';
-import { checkSheet, type CheckSheet } from '#shared-calc/prepare/mends.ts';
+import { checkSheet, type CheckSheet, type SheetTerms } from '#shared-calc/prepare/mends.ts';
 import { displayOf } from '#shared-calc/records/display-of.ts';
 import type { Job, Records } from '#shared-calc/records/records.ts';
 import { workshopOf } from '#shared-calc/records/workshop-of.ts';
 
 export interface SizeSheet extends Omit<CheckSheet, 'parts'> {
   readonly size: string;
+  /** The way in, and who is near it. */
+  readonly place: readonly PlaceCheck[];
   readonly sizes: readonly { readonly key: string; readonly label: string }[];
   readonly parts: readonly (MassPart & { readonly label: string })[];
   /** What is said beside figures that this recipe has. */
@@ -29,19 +32,27 @@ export function sizeSheet(
   const { bench, pricing } = openJob(records, job, on);
   const { columns } = bench.input();
   const size = (columns.find(({ key }) => key === asked) ?? columns[0])?.key;
-  const sheet =
-    size === undefined ? undefined : sheetOn(bench, size, { display: displayOf(workshopOf(records)), pricing });
+  const display = displayOf(workshopOf(records));
+  const sheet = size === undefined ? undefined : sheetOn(bench, size, { job, terms: { display, pricing } });
   bench.close();
   return sheet;
 }
 
-function sheetOn(bench: Bench, size: string, terms: Parameters<typeof checkSheet>[2]): SizeSheet {
+interface SheetOf {
+  readonly job: Job;
+  readonly terms: SheetTerms;
+}
+
+function sheetOn(bench: Bench, size: string, { job, terms }: SheetOf): SizeSheet {
   const sheet = checkSheet(bench, size, terms);
   const { lines, columns } = bench.input();
+  const { number } = sizeFigures(bench, size, terms.display);
+  const outer = outerSize((line) => number(line, 'mm'));
   const labelOf = (name: string) => lines.filter((line) => line.name === name).map(lineLabel);
   return {
     ...sheet,
     size,
+    place: placeChecks(job, outer, terms.display),
     sizes: columns.map(({ key, tank }) => ({ key, label: tank.label })),
     parts: sheet.parts.map((part) => ({ ...part, label: labelOf(part.line)[0] ?? part.line })),
     beside: figureCautions
@@ -51,11 +62,7 @@ function sheetOn(bench: Bench, size: string, terms: Parameters<typeof checkSheet
   };
 }
 
-function drainOf(
-  bench: Bench,
-  size: string,
-  display: Parameters<typeof checkSheet>[2]['display'],
-): DrainFigures | undefined {
+function drainOf(bench: Bench, size: string, display: SheetTerms['display']): DrainFigures | undefined {
   const { number } = sizeFigures(bench, size, display);
   const [roomL, mistMl] = [number('drain_room', 'L'), number('mist', 'mL/d')];
   const [winterMl, summerMl] = [number('vapour_winter', 'mL/d'), number('vapour_summer', 'mL/d')];

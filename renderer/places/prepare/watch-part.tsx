@@ -3,6 +3,7 @@ import { paperDay, paperWeekday } from '#renderer/print/paper-words.ts';
 import { sayUnits } from '#renderer/text/say-units.ts';
 import { animalsInCard } from '#shared-calc/papers/watch-card.ts';
 import { cautionsOf } from '#shared-calc/papers/card-cautions.ts';
+import { whoDecides } from '#shared-calc/words/who-decides.ts';
 import { watchedSizes } from './watched-sizes.ts';
 import { Readings } from './readings.tsx';
 import { OpenAJob } from './open-a-job.tsx';
@@ -57,12 +58,13 @@ function AnimalsIn({ view: { desk, context, job } }: { readonly view: PartView }
       </ul>
       <dl class="minded">
         {[
+          ...cautionsOf(['enquiry']),
           ...card.audience.map(({ says, decides }) => ({ caution: says, decides })),
           ...cautionsOf(['animals in', 'animal choice']),
         ].map(({ caution, decides }) => (
           <div key={caution} class="caution">
             <dt>{sayUnits(caution)}</dt>
-            <dd>{decides} decides.</dd>
+            <dd>{whoDecides(decides)}.</dd>
           </div>
         ))}
       </dl>

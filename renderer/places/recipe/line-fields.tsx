@@ -1,7 +1,7 @@
 import { ChoiceEntry, SettledEntry } from '#renderer/books/entry.tsx';
 import { lineRoles, type Line } from '#shared-calc/records/records.ts';
 import { given, type LineFields } from './put-fields.ts';
-import { Tick } from './tick.tsx';
+import { Tick } from '#renderer/panel/tick.tsx';
 
 interface NameParts extends LineFields {
   readonly rename: (name: string) => string | undefined;

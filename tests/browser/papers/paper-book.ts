@@ -4,7 +4,7 @@ import { channels, type Input, type Output } from '#shared-calc/contract/channel
 import { fromRecordLists } from '#shared-calc/contract/record-lists.ts';
 import type { JobFault } from '#shared-calc/jobs/job-fault.ts';
 import { moveJob } from '#shared-calc/jobs/move-job.ts';
-import { newJob } from '#shared-calc/jobs/new-job.ts';
+import { newJob, type NewJob } from '#shared-calc/jobs/new-job.ts';
 import { recordDeposit } from '#shared-calc/jobs/record-deposit.ts';
 import { setValues } from '#shared-calc/jobs/set-values.ts';
 import type { Change } from '#shared-calc/records/change.ts';
@@ -16,6 +16,27 @@ export const paperDay = '2027-03-10';
 
 /** Fills a book with what papers are printed from: two paid jobs, and a quote with a revision. */
 export function fillPaperBook(path: string, recentFile: string): void {
+  inBook(path, recentFile, (service) => {
+    writeLibraryJob(service);
+    writeSchoolJob(service);
+    writeLongJob(service);
+  });
+}
+
+/** Writes one more job into a book that nobody has open. */
+export function addPaperJob(
+  path: string,
+  recentFile: string,
+  asked: Pick<NewJob, 'title' | 'sizes'> & Partial<NewJob>,
+) {
+  inBook(path, recentFile, (service) =>
+    apply(service, (records) =>
+      madeOf(newJob(records, { recipe: 'H1', writings: [], by: 'us', on: paperDay, ...asked })),
+    ),
+  );
+}
+
+function inBook(path: string, recentFile: string, write: (service: Service) => void): void {
   const opened = openService({
     path,
     recentFile,
@@ -24,11 +45,8 @@ export function fillPaperBook(path: string, recentFile: string): void {
     log: () => undefined,
   });
   if (!opened.ok) throw new Error(opened.fault);
-  const service = opened.value;
-  writeLibraryJob(service);
-  writeSchoolJob(service);
-  writeLongJob(service);
-  service.close();
+  write(opened.value);
+  opened.value.close();
 }
 
 function writeLibraryJob(service: Service): void {

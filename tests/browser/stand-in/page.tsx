@@ -47,6 +47,7 @@ const acts: BenchActs = {
   takeSize: () => said('take a size', false),
   takeAgain: (column) => said(`${column} again`, false),
   copySize: (column) => said(`${column} copied`, false),
+  nameSize: () => undefined,
   putAway: (column) => said(`${column} away`, false),
 };
 
@@ -61,6 +62,7 @@ mountPage({
     ['F1', 'keys'],
   ],
   refuse: (sentence) => said(sentence, true),
+  moveOn: () => undefined,
   nextFlag: () => said(`next flag after ${chosen?.row ?? 'none'}`, false),
   place: (route) =>
     route.place === 'bench'
@@ -84,6 +86,7 @@ mountPage({
                 backToHouse: () => undefined,
                 forWholeJob: () => undefined,
                 sendToHouse: () => undefined,
+                clientAsked: () => undefined,
                 writeNote: () => undefined,
                 leave: () => undefined,
               }}

@@ -30,6 +30,7 @@ export const drawnSlip: PanelView = {
     canGoBack: true,
     canSend: true,
     canHold: true,
+    asked: { byClient: false, closed: false },
     caption: 'What the local rule changes',
     effects: [
       { label: 'Room for water', houseFigure: '10.08', figure: '8.64', unit: 'L' },

@@ -121,7 +121,7 @@ describe('workOrder', () => {
 
   test.each([
     [['--on', '31.12.2026'], '--on 31.12.2026: write the day as 2026-11-25.'],
-    [['--on', '2027-02-30'], '--on 2027-02-30: write the day as 2026-11-25.'],
+    [['--on', '2027-02-30'], '--on 2027-02-30: there is no such day.'],
     [['--basis', 'pack'], '--basis pack: choose used or packs.'],
     [['--materials', 'M01,M0x4'], 'No material called M0x4. Did you mean M04?'],
     [['--stock', 'not-there.csv'], 'Cannot read not-there.csv.'],

@@ -138,7 +138,7 @@ describe('Jobs board', () => {
     await page.getByRole('button', { name: 'Shelf rating back to house' }).click();
     await page.waitForFunction("document.querySelector('.survey .of-job') === null");
     await page.context().close();
-    expect(told).toBe('whole job; the house has 100.00\u00a0kg');
+    expect(told).toBe('whole job; the house has 100\u00a0kg');
   });
 
   test('a job that is not paid for stays where it is, and says what it wants', async () => {

@@ -28,7 +28,7 @@ describe('the function book', () => {
     expect([first, more, await page.textContent('.try .wrong')]).toEqual([
       '16.84 L',
       '21.02 L',
-      'PLACED needs a volume (L, mL, gal). You gave 40 mm.',
+      'Placed (litres after settling in the tank) needs a volume (L, mL, gal). You gave 40 mm.',
     ]);
     await page.context().close();
   });

@@ -140,4 +140,13 @@ describe('openBookStore', () => {
     await hand.quiet();
     expect(hand.service.entries()).toEqual([]);
   });
+
+  test('what became of an edit that is lost stays said when the person moves on', async () => {
+    const hand = await bookAtHand();
+    hand.book.apply({ ...titled(hand, 'Lobby'), label: 'never' });
+    await hand.quiet();
+    hand.clock.pass(5_000);
+    hand.book.moveOn();
+    expect(hand.book.line.peek().said?.words).toBe('The book refuses this.');
+  });
 });

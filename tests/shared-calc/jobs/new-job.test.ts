@@ -63,7 +63,8 @@ describe('newJob', () => {
       'No tank called T77 in the tank book. Did you mean T07?',
     ],
     ['none built', { sizes: [{ tank: 'T07', count: 0 }] }, 'T07: build a size 1 to 999 times.'],
-    ['a handover that is no day', { handover: '2027-02-30' }, '2027-02-30 is no day: write it as 2026-11-25.'],
+    ['a handover that is no day', { handover: '2027-02-30' }, 'There is no 2027-02-30 in the calendar.'],
+    ['a handover in another form', { handover: '28 April' }, '28 April is no day: write it as 2026-11-25.'],
     ['an unknown line', { writings: [{ line: 'liter', text: '2 mm' }] }, 'Nothing called liter. Did you mean litter?'],
   ])('%s is refused', (_, asked, says) => {
     const fault = faultOf(newJob(demoRecords(), { ...enquiry, ...asked }));

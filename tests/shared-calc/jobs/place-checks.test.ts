@@ -66,6 +66,12 @@ describe('placeChecks', () => {
     expect(checkOf('audience', { audience, animals }).holds).toBe(holds);
   });
 
+  test('where no child is told of, it says what was written down', () => {
+    expect(checkOf('audience', { audience: ' Pupils of 8 to 11 ' }).says).toBe(
+      'As written down: Pupils of 8 to 11. No child under five is told of.',
+    );
+  });
+
   test('about children the health lead decides, never the program', () => {
     const { level, says, decides } = checkOf('audience', { audience: 'Nursery class' });
     expect([level, says, decides]).toEqual([

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { audienceRules, protectedKinds } from '#shared-calc/papers/audience-rules.ts';
+import { audienceRules, peopleNear, protectedKinds } from '#shared-calc/papers/audience-rules.ts';
 
 const lead = 'School or centre health lead, public-health guidance';
 
@@ -29,6 +29,17 @@ describe('audienceRules', () => {
         expect(rules.every(({ decides }) => decides === lead)).toBe(true);
       }),
     );
+  });
+});
+
+describe('peopleNear', () => {
+  test.each([
+    ['Nursery class', 1],
+    ['office staff', 0],
+    ['', 1],
+  ])('"%s": the general rule is left to the caution that says it', (audience, count) => {
+    const says = peopleNear({ audience }).map((each) => each.says);
+    expect([says.length, says.filter((each) => each.startsWith('Carriers'))]).toEqual([count, []]);
   });
 });
 

@@ -49,6 +49,40 @@ describe('handoverCards', () => {
     expect(card.tasks[0]?.acts[1]).toBe('Mist with low-mineral water where it looks dry.');
   });
 
+  test('what falls due equally often stands together', () => {
+    const tasks = cardOf('H1', ['T01']).tasks.filter(({ when }) => when === 'Every 14 days');
+    expect(tasks).toEqual([
+      {
+        when: 'Every 14 days',
+        acts: [
+          'Drain the water below the mesh, to the sewer; sooner where it smells sour.',
+          'Empty and clean the can, then refill it with low-mineral water.',
+        ],
+      },
+    ]);
+  });
+
+  test('a sign that says a caution in full names one of the card', () => {
+    const { notNormal, cautions } = cardOf('H1', ['T05']);
+    const named = notNormal.flatMap(({ step }) => step ?? []);
+    expect([named, named.filter((step) => !cautions.some((each) => each.step === step))]).toEqual([
+      ['heat', 'drainage', 'death'],
+      [],
+    ]);
+  });
+
+  test.each([
+    ['basic', 14],
+    ['full', 30],
+    ['show', 90],
+  ])('plants of the %s kit are replaced for %i days, as the quote says', (kit, days) => {
+    expect(cardOf('H1', ['T05'], { kit }).terms[0]).toBe(`Plants that die within ${days} days are replaced once.`);
+  });
+
+  test('who is near it beside the caution that tells of everybody', () => {
+    expect(cardOf('H1', ['T05']).audience.map(({ says }) => says.slice(0, 22))).toEqual(['Under-fives come here:']);
+  });
+
   test('the first year of visits and the house’s own terms close it', () => {
     const { visits, terms } = cardOf('H1', ['T05']);
     expect([visits[0], terms.at(-1)]).toEqual([

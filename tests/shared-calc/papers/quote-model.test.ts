@@ -36,19 +36,19 @@ describe('quoteModel', () => {
     expect(['costCoins', 'margin', 'reserveCoins'].filter((word) => told.includes(word))).toEqual([]);
     const what = Object.fromEntries(model.lines.map((line) => [line.group, line.what]));
     expect([what['tank'], what['microfauna'], what['work']]).toEqual([
-      '1 × rectangle 600 × 445 × 600, 2 × rectangle 900 × 445 × 600',
-      '3 × springtail seed, a portion, 3 × isopods, a portion of ten',
+      '1 × rectangle 600 × 445 × 600; 2 × rectangle 900 × 445 × 600',
+      '3 × springtail seed, a portion; 3 × isopods, a portion of ten',
       'Survey, quote, build, carrying and handover',
     ]);
-    expect(what['media']?.split(', ').slice(0, 2)).toEqual(['43.5 L expanded clay 8-16 mm', '1.52 m barrier mesh']);
+    expect(what['media']?.split('; ').slice(0, 2)).toEqual([
+      '43.5 L expanded clay 8-16 mm',
+      '1.52 m barrier mesh, 1.2 m wide, 1.2 mm',
+    ]);
   });
 
   test('what was found or assumed says its own for each size where they differ', () => {
     const assumed = Object.fromEntries(model.assumed.map(({ label, value }) => [label, value]));
-    expect([assumed['Shelf rating'], assumed['Altitude']]).toEqual([
-      'T05 100.00\u00a0kg, T07 80.00\u00a0kg',
-      '650\u00a0m',
-    ]);
+    expect([assumed['Shelf rating'], assumed['Altitude']]).toEqual(['T05 100\u00a0kg, T07 80\u00a0kg', '650\u00a0m']);
   });
 
   test('a check that does not hold stands before the standing cautions, with its size and who decides', () => {

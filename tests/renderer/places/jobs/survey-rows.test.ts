@@ -18,10 +18,10 @@ describe('surveyRows', () => {
     const { label, text, unit, ofJob, house } = rowOf(libraryJob(), 'shelf_rating');
     expect({ label, text, unit, ofJob, house }).toEqual({
       label: 'Shelf rating',
-      text: '100.00',
+      text: '100',
       unit: 'kg',
       ofJob: false,
-      house: { text: '100.00', unit: 'kg' },
+      house: { text: '100', unit: 'kg' },
     });
   });
 

@@ -81,6 +81,23 @@ describe('sizeSheet', () => {
     ]);
   });
 
+  test('the limits of the place stand with the checks: the way in as measured, and who is near it', () => {
+    const measured = { ...jobOf('J03'), narrowestMm: 700, audience: 'Pupils of 8 to 11' };
+    const place = (job: Job) => sizeSheet(records, job, { on: DEMO_DAY, size: 'T07' })?.place;
+    expect(place(measured)?.map(({ limit, holds, says }) => [limit, holds, says])).toEqual([
+      [
+        'way in',
+        true,
+        'Carried upright, never on its side, the tank is 457\u00a0mm at its narrowest outside; the way in is 700\u00a0mm at its narrowest.',
+      ],
+      ['audience', true, 'As written down: Pupils of 8 to 11. No child under five is told of.'],
+    ]);
+    expect(place(jobOf('J03'))?.map(({ limit, holds }) => [limit, holds])).toEqual([
+      ['way in', undefined],
+      ['audience', false],
+    ]);
+  });
+
   test('a size that is not there leads to the first', () => {
     expect(sizeSheet(records, jobOf('J03'), { on: DEMO_DAY, size: 'T99' })?.size).toBe('T07');
   });

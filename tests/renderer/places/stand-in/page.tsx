@@ -58,5 +58,6 @@ mountPage({
   keys: [['F1', 'keys']],
   nextFlag: () => undefined,
   refuse: book.refuse,
+  moveOn: () => undefined,
   place: (route) => places[route.place]?.(route) ?? elsewhere,
 });

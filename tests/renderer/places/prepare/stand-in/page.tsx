@@ -79,5 +79,6 @@ mountPage({
   keys: [['F1', 'keys']],
   nextFlag: () => undefined,
   refuse: () => undefined,
+  moveOn: () => undefined,
   place: (route) => places[route.place]?.(route) ?? elsewhere,
 });

@@ -1,0 +1,13 @@
+import { parseDay, type Day } from '#shared-calc/calendar/day.ts';
+import { failed, ok, type Result } from '#shared-calc/result.ts';
+import type { Arguments } from './read-arguments.ts';
+
+/** The day of an option, `undefined` where it is not given; the sentence tells a wrong form from a day that is none. */
+export function readDay(given: Arguments, name: string): Result<Day | undefined, string> {
+  const text = given.text(name);
+  if (text === undefined) return ok(undefined);
+  const day = parseDay(text);
+  if (day.ok) return day;
+  const says = day.fault.why === 'form' ? 'write the day as 2026-11-25.' : 'there is no such day.';
+  return failed(`--${name} ${text}: ${says}`);
+}

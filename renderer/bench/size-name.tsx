@@ -1,0 +1,39 @@
+import type { BenchActs } from './bench-acts.ts';
+import type { HeadView } from './view-model.ts';
+
+interface SizeNameParts {
+  readonly head: HeadView;
+  readonly acts: Pick<BenchActs, 'nameSize'>;
+}
+
+/** In the menu of a size: what it is called in this job. What is refused stays in its field, and says why below. */
+export function SizeName({ head, acts }: SizeNameParts) {
+  const own = head.label === head.key ? '' : head.label;
+  return (
+    <form class="size-name" onSubmit={(event) => settle(event, head, acts)}>
+      <label>
+        Called{' '}
+        <input
+          key={own}
+          class="well small"
+          type="text"
+          name="called"
+          defaultValue={own}
+          placeholder={head.key}
+          autocomplete="off"
+          aria-label={`What ${head.label} is called`}
+        />
+      </label>
+      <button type="submit">Call it so</button>
+    </form>
+  );
+}
+
+function settle(event: SubmitEvent, head: HeadView, acts: SizeNameParts['acts']): void {
+  event.preventDefault();
+  const form = event.currentTarget;
+  if (!(form instanceof HTMLFormElement)) return;
+  const called = new FormData(form).get('called');
+  if (typeof called !== 'string' || acts.nameSize(head.key, called) !== undefined) return;
+  form.closest<HTMLElement>('[popover]')?.hidePopover();
+}

@@ -1,0 +1,57 @@
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { goTo, write } from './bench-hands.ts';
+import { openServedBook, type ServedPages } from './served-book.ts';
+import { readIn } from './write-in.ts';
+
+let pages: ServedPages;
+
+beforeAll(async () => {
+  pages = await openServedBook();
+});
+afterAll(async () => {
+  await pages.close();
+});
+
+const askers = () =>
+  readIn(pages.book(), ({ localValue }) => [...localValue.values()].map(({ line, by }) => `${line} ${by}`));
+
+describe('who asked for a local value', () => {
+  test('is told in the working panel from the keyboard, saved, and undone in one step', async () => {
+    const page = await pages.begin('bench');
+    await write(page, ['Air gap under the mesh', 'T08'], '15 mm');
+    await goTo(page, 'Air gap under the mesh', 'T08');
+    const asked = page.getByLabel('The client asked for this');
+    const before = await asked.isChecked();
+    await asked.focus();
+    await page.keyboard.press('Space');
+    await page.waitForSelector('.status:has-text("asked for by the client")');
+    await page.waitForSelector('.status:has-text("Saved")');
+    expect([before, await asked.isChecked(), askers()]).toEqual([false, true, ['drain_gap client']]);
+    await page.keyboard.press('Control+z');
+    await page.getByRole('button', { name: 'Redo', exact: true }).waitFor();
+    expect(await asked.isChecked()).toBe(false);
+  });
+});
+
+describe('a refusal in the quiet line', () => {
+  test.each(['to another box', 'to another place', 'on writing'])('leaves when the person goes %s', async (going) => {
+    const page = await pages.begin('bench');
+    await goTo(page, 'Litter depth', 'T03');
+    await page.keyboard.press('/');
+    await page.keyboard.insertText('no such thing');
+    await page.keyboard.press('Enter');
+    const refused = page.locator('.last-said.refused');
+    await refused.waitFor();
+    if (going === 'to another box') await page.locator('.strips .ag-cell.chosen').focus();
+    const stood = await refused.textContent();
+    const go = {
+      'to another box': () => page.keyboard.press('ArrowDown'),
+      'to another place': () => page.locator('nav a:not([aria-current])').last().click(),
+      'on writing': () => page.keyboard.press('x'),
+    }[going];
+    await expect
+      .poll(async () => [await go?.(), await refused.count()], { timeout: 5_000, interval: 200 })
+      .toEqual([undefined, 0]);
+    expect(stood).toBe('Nothing here is called no such thing.');
+  });
+});

@@ -1,0 +1,82 @@
+import path from 'node:path';
+import type { Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { plain } from './bench-hands.ts';
+import { addFullJob, cardTanks } from './papers/full-job.ts';
+import { pagesPrinted, paperFormats } from './papers/page-count.ts';
+import { openServedBook, type ServedPages } from './served-book.ts';
+
+let pages: ServedPages;
+
+beforeAll(async () => {
+  pages = await openServedBook();
+});
+afterAll(async () => {
+  await pages.close();
+});
+
+async function openCard(card: string, kit: string, more: Readonly<Record<string, string>> = {}): Promise<Page> {
+  const page = await pages.begin(`prepare/J02/cards/${card}`, (book) =>
+    addFullJob(book, path.join(path.dirname(book), 'recent.json'), { kit, ...more }),
+  );
+  await page.waitForSelector('.paper');
+  return page;
+}
+
+async function sheets(page: Page): Promise<readonly number[]> {
+  const counts: number[] = [];
+  for (const format of paperFormats) counts.push(await pagesPrinted(page, format));
+  return counts;
+}
+
+describe('the handover card', () => {
+  test.each(['full', 'show'])(
+    'of every tank with the %s kit hangs beside it on one page of A4 or Letter',
+    async (kit) => {
+      const page = await openCard('handover', kit);
+      expect(await sheets(page)).toEqual([cardTanks.length, cardTanks.length]);
+    },
+  );
+
+  test('tells on it all that a keeper rings up about', async () => {
+    const page = await openCard('handover', 'full');
+    const card = plain(await page.locator('.sheet-of-list').nth(6).innerText());
+    const told = [
+      'Temperature 18 °C to 27 °C',
+      'Humidity about 90 %',
+      'Light 12 h a day, on the timer',
+      'Mist 15 s each time, 3 a day',
+      'Every week:',
+      'Every month:',
+      'Every year:',
+      'Feed as the keeper has written down.',
+      'refill it with low-mineral water',
+      'rinse off all soap',
+      'After: wash with soap',
+      'No glass cleaner, air freshener',
+      'White mould on wood and leaves in the first month',
+      'Above 29 °C is an emergency',
+      'Electrician',
+      'Vet',
+      'Plants that die within 30 days are replaced once.',
+      'Seals and build are ours for 12 months.',
+      'Call: how is the tank: Friday 23 July 2027',
+    ];
+    expect(told.filter((words) => !card.includes(words))).toEqual([]);
+  });
+});
+
+describe('other cards', () => {
+  test('the survey card ends on its second page', async () => {
+    expect(await sheets(await openCard('survey', 'full'))).toEqual([2, 2]);
+  });
+
+  test('the animals-in plan takes one page, and a second for what to mind where each day is looked at', async () => {
+    const later = await sheets(await openCard('animals-in', 'full'));
+    const soon = await sheets(await openCard('animals-in', 'full', { settle_in: '7 d' }));
+    expect([later, soon]).toEqual([
+      [1, 1],
+      [2, 2],
+    ]);
+  });
+});

@@ -1,0 +1,36 @@
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { quietLine } from './bench-hands.ts';
+import { openServedBook, type ServedPages } from './served-book.ts';
+
+let pages: ServedPages;
+
+beforeAll(async () => {
+  pages = await openServedBook();
+});
+afterAll(async () => {
+  await pages.close();
+});
+
+describe('the name of a size', () => {
+  test('is written in the menu of its card, refused with a sentence where it is none, and undone', async () => {
+    const page = await pages.begin('bench');
+    const heads = () => page.locator('.strips .card .name b').allTextContents();
+    await page.getByRole('button', { name: 'Acts for T07' }).click();
+    const field = page.getByLabel('What T07 is called');
+    await field.press('Enter');
+    const refused = await quietLine(page);
+    await field.fill('Left of the door');
+    await field.press('Enter');
+    await page.waitForSelector('.status:has-text("T07 called Left of the door")');
+    const named = await heads();
+    const isShut = !(await field.isVisible());
+    await page.keyboard.press('Control+z');
+    await page.getByRole('button', { name: 'Redo', exact: true }).waitFor();
+    expect([refused, named, isShut, await heads()]).toEqual([
+      expect.stringContaining('T07: write what it is to be called, such as Left of the door.'),
+      ['T03', 'Left of the door', 'T08'],
+      true,
+      ['T03', 'T07', 'T08'],
+    ]);
+  });
+});

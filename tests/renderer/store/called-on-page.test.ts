@@ -1,0 +1,44 @@
+import { describe, expect, test } from 'vitest';
+import { calledOnPage } from '#renderer/store/called-on-page.ts';
+import { sayBoxCause, sayBoxFault } from '#shared-calc/words/say-box-cause.ts';
+import { benchAtHand } from './book-at-hand.ts';
+
+async function standing(row: string, texts: Readonly<Record<string, string>>): Promise<string | undefined> {
+  const { bench } = await benchAtHand();
+  for (const [line, text] of Object.entries(texts)) bench.acts.write([{ row: line, column: 'T03', text }]);
+  bench.acts.choose({ row, column: 'T03' });
+  return bench.panel.peek()?.standing.at(-1)?.words;
+}
+
+describe('calledOnPage', () => {
+  test.each([
+    ['moisture_start', { moisture_start: '' }, 'Needs a figure: moisture at start.'],
+    ['wetting', { moisture_start: '' }, 'Waits on moisture at start. Needs a figure: moisture at start.'],
+    ['leaves_cover', { leaf_sheet: '0 g/m2' }, 'Waits on leaf layers. Leaf layers divides by zero.'],
+  ])('the working panel tells of %s by labels', async (row, texts, sentence) => {
+    expect(await standing(row, texts as Readonly<Record<string, string>>)).toBe(sentence);
+  });
+
+  test('what is written in a box is refused by labels', async () => {
+    const { bench } = await benchAtHand();
+    expect(
+      bench.acts.write([{ row: 'litter', column: 'T03', text: 'layer_volume(floor_area, 40 L) / floor_area' }]),
+    ).toBe('Litter depth, T03: Depth (depth of the layer) needs a length (mm, cm, in). You gave 40 L.');
+    expect(bench.acts.write([{ row: 'drain_access', column: 'T03', text: 'blue' }])).toMatch(
+      /^([A-Z][a-z ]+), T03: \1 takes .* or [a-z ]+\. You gave blue\./,
+    );
+  });
+
+  test('a line that is in no recipe keeps its name, an argument without a meaning its words', () => {
+    const called = calledOnPage();
+    expect([called.line('drain_gap'), called.lineFirst('drain_gap'), called.argument('none', 'longest_pane')]).toEqual([
+      'drain_gap',
+      'drain_gap',
+      'Longest pane',
+    ]);
+    expect([
+      sayBoxCause({ why: 'missing' }, 'drain_gap', called),
+      sayBoxFault({ kind: 'not-an-option', text: 'blue', options: ['none', 'tube'] }, 'drain_access', called),
+    ]).toEqual(['Needs a figure: drain_gap.', 'drain_access takes none or tube. You gave blue.']);
+  });
+});
