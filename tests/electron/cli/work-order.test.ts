@@ -53,7 +53,10 @@ describe('workOrder', () => {
         fc.constantFrom('basic', 'full', 'show'),
         ([one, other], recipe, kit) => {
           const asked = ['--recipe', recipe, '--kit', kit, '--sizes'];
-          expect(totals(...asked, other.join(','))).toEqual(totals(...asked, one.join(',')));
+          const wanted = totals(...asked, one.join(','));
+          // Sums of the same figures in another order may differ in their last digit.
+          const used = Object.entries(wanted.used).map(([material, each]) => [material, expect.closeTo(each, 6)]);
+          expect(totals(...asked, other.join(','))).toEqual({ ...wanted, used: Object.fromEntries(used) });
         },
       ),
       { numRuns: 6 },
