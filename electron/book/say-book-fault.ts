@@ -1,3 +1,4 @@
+import { capital } from '#shared-calc/rule/capital.ts';
 import type { BookFault, Damage, EditFault, FieldIssue, RecordName } from '#shared-calc/records/book-fault.ts';
 import type { RecordKind } from '#shared-calc/records/records.ts';
 import type { DemoFault } from './read-demo.ts';
@@ -88,8 +89,4 @@ function sayDamage(damage: Damage): string {
   if (damage.what === 'tables') return 'it is not made up as a book is';
   if (damage.what === 'journal') return `its journal cannot be read at revision ${damage.revision}`;
   return `these do not say what they should: ${sayRecords(damage.records)}`;
-}
-
-function capital(sentence: string): string {
-  return sentence.charAt(0).toUpperCase() + sentence.slice(1);
 }

@@ -1,3 +1,4 @@
+import { capital } from '#shared-calc/rule/capital.ts';
 import type { z } from 'zod';
 
 type Issue = z.core.$ZodIssue;
@@ -77,8 +78,4 @@ function fieldsOf(value: unknown): Readonly<Record<PropertyKey, unknown>> {
 /** `localValue` as "local value". */
 function inWords(name: string): string {
   return name.replaceAll(/(?<=[a-z])[A-Z]/g, (letter) => ` ${letter.toLowerCase()}`);
-}
-
-function capital(words: string): string {
-  return words.charAt(0).toUpperCase() + words.slice(1);
 }

@@ -1,3 +1,4 @@
+import { capital } from '#shared-calc/rule/capital.ts';
 import type { StepCaution } from '#shared-calc/prepare/cautions.ts';
 import type { Reminder } from '#shared-calc/papers/audience-rules.ts';
 import { sayUnits } from '#renderer/text/say-units.ts';
@@ -72,8 +73,4 @@ export function Minded({ cautions, audience, protection, named = false }: Minded
 
 function asCaution({ says, decides }: Reminder): Said {
   return { caution: says, decides };
-}
-
-function capital(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1);
 }

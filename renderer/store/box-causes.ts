@@ -1,10 +1,10 @@
+import { capital } from '#shared-calc/rule/capital.ts';
 import type { StandingView } from '#renderer/panel/panel-view.ts';
 import type { Box } from '#shared-calc/bench/bench-types.ts';
 import { inOwnUnits, type Given } from '#shared-calc/engine/call-function.ts';
 import { compileRule } from '#shared-calc/rule/evaluate-rule.ts';
 import { walk, type RulePart } from '#shared-calc/rule/tree.ts';
-import { tradeFunctions } from '#shared-calc/trade/all-functions.ts';
-import type { TradeFunction } from '#shared-calc/trade/trade-function.ts';
+import { functionInRules } from '#shared-calc/trade/all-functions.ts';
 import { sayBoxCause } from '#shared-calc/words/say-box-cause.ts';
 import { whoDecides } from '#shared-calc/words/who-decides.ts';
 import { checkSentence, type BoxParts } from './box-view.ts';
@@ -34,7 +34,7 @@ function sourceStanding({ source, rule }: Box, called: string): readonly Standin
 function causeStanding({ cause, line, state }: Box, { faces }: BoxParts): readonly StandingView[] {
   if (!cause) return [];
   const look = { 'needs a figure': 'needs', loop: 'loop', waiting: 'waiting' } as const;
-  const words = sayBoxCause(cause, line.name, calledOnPage(faces.of));
+  const words = sayBoxCause(cause, line.name, calledOnPage(faces));
   return [{ look: state in look ? look[state as keyof typeof look] : 'needs', words }];
 }
 
@@ -42,7 +42,7 @@ function checkStanding(box: Box): readonly StandingView[] {
   if (box.line.role !== 'check' || box.value === undefined) return [];
   if (box.value === true) return [{ look: 'holds', words: 'Holds' }];
   const level = box.line.level ?? 'watch';
-  return [{ look: level, words: `${level.charAt(0).toUpperCase()}${level.slice(1)}` }];
+  return [{ look: level, words: capital(level) }];
 }
 
 function flagStandings({ flags, line }: Box, parts: BoxParts): readonly StandingView[] {
@@ -72,7 +72,7 @@ function warningsOf({ rule, value }: Box, parts: BoxParts): readonly string[] {
 }
 
 function warningOf(call: RulePart<'call'>, { bench, column }: BoxParts): string | undefined {
-  const of = tradeFunction(call.name);
+  const of = functionInRules(call.name);
   if (!of?.warn) return undefined;
   const lookups = lookupsIn(bench, column);
   const given: Given[] = [];
@@ -84,10 +84,6 @@ function warningOf(call: RulePart<'call'>, { bench, column }: BoxParts): string 
   const args = inOwnUnits(of, given);
   const answer = of.compute(args);
   return typeof answer === 'number' ? of.warn(args, answer) : undefined;
-}
-
-export function tradeFunction(name: string): TradeFunction | undefined {
-  return tradeFunctions.find((each) => each.name === name && each.inRules);
 }
 
 /** What to mind and who decides: a check's own sentence while it does not hold, the line's words, or those of its functions. */
@@ -106,7 +102,7 @@ function decidedBy(words: string, who: string): { readonly words: string; readon
 function ruleCaution(rule: NonNullable<Box['rule']>): { readonly words: string; readonly decides: string } | undefined {
   let found: { readonly words: string; readonly decides: string } | undefined;
   walk(rule, (part) => {
-    const of = part.part === 'call' && !found ? tradeFunction(part.name) : undefined;
+    const of = part.part === 'call' && !found ? functionInRules(part.name) : undefined;
     if (of?.caution !== undefined) found = { words: of.caution, decides: of.decides ?? '' };
   });
   return found;

@@ -1,7 +1,7 @@
 import type { BoxLook } from '#renderer/bench/view-model.ts';
 import type { SignName } from '#renderer/frame/sign.tsx';
 import type { Box } from '#shared-calc/bench/bench-types.ts';
-import { inSentence, type LineFaces } from './line-faces.ts';
+import { calledLine, type LineFaces } from './line-faces.ts';
 
 /** How a box stands: its look, its sign, the words at its left. */
 export interface BoxStanding {
@@ -40,7 +40,7 @@ function missingStanding(box: Box, faces: LineFaces): BoxStanding | undefined {
 function waitStanding({ line, cause }: Box, faces: LineFaces): BoxStanding {
   const first = cause?.why === 'waits' ? cause.problem.line : line.name;
   if (first === line.name) return { look: 'range', sign: 'range', said: 'no answer' };
-  return { look: 'waiting', sign: 'wait', said: `waits on ${inSentence(faces.of(first)?.label ?? first)}` };
+  return { look: 'waiting', sign: 'wait', said: `waits on ${calledLine(faces, first)}` };
 }
 
 function flagStanding(box: Box): BoxStanding | undefined {

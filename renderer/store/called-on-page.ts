@@ -1,16 +1,18 @@
-import { tradeFunctions } from '#shared-calc/trade/all-functions.ts';
+import { capital } from '#shared-calc/rule/capital.ts';
+import { functionInRules } from '#shared-calc/trade/all-functions.ts';
 import type { Called } from '#shared-calc/words/called.ts';
-import { inSentence, type LineFaces } from './line-faces.ts';
+import { calledLine, type LineFaces } from './line-faces.ts';
+
+const noFaces: Pick<LineFaces, 'of'> = { of: () => undefined };
 
 /** The page calls a line by its label, and an argument by its name in words with what it means behind it. */
-export function calledOnPage(faceOf: LineFaces['of'] = () => undefined): Called {
+export function calledOnPage(faces = noFaces): Called {
   return {
-    line: (name) => inSentence(faceOf(name)?.label ?? name),
-    lineFirst: (name) => faceOf(name)?.label ?? name,
+    line: (name) => calledLine(faces, name),
+    lineFirst: (name) => faces.of(name)?.label ?? name,
     argument: (fn, name) => {
-      const words = name.replaceAll('_', ' ');
-      const meaning = tradeFunctions.find((each) => each.name === fn)?.args.find((each) => each.name === name)?.says;
-      return `${words.charAt(0).toUpperCase()}${words.slice(1)}${meaning === undefined ? '' : ` (${meaning})`}`;
+      const meaning = functionInRules(fn)?.args.find((each) => each.name === name)?.says;
+      return `${capital(name.replaceAll('_', ' '))}${meaning === undefined ? '' : ` (${meaning})`}`;
     },
   };
 }

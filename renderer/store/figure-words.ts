@@ -1,6 +1,6 @@
 import type { Box } from '#shared-calc/bench/bench-types.ts';
 import { unitWords } from '#renderer/text/unit-words.ts';
-import { shownUnit, showValue, type Display } from '#shared-calc/quantity/shown-unit.ts';
+import { showGiven, shownUnit, showValue, type Display } from '#shared-calc/quantity/shown-unit.ts';
 
 /** The unit that a line's figures are shown in, as it is read. */
 export function shownUnitWords(unit: string, display: Display): string {
@@ -15,9 +15,7 @@ interface BoxWorked {
 /** A box's figure as it is painted: worked ones with all decimals of their unit, a given one as it is given: `100`. */
 export function boxFigure({ value, rule }: BoxWorked, unit: string, display: Display): string {
   if (value === undefined) return '';
-  const figure = showValue(value, unit, display);
-  const isGiven = typeof value === 'number' && !rule && !unit.startsWith('money');
-  return isGiven && figure.includes(display.decimalComma ? ',' : '.') ? figure.replace(/[.,]?0+$/, '') : figure;
+  return (rule ? showValue : showGiven)(value, unit, display);
 }
 
 /** A figure with its unit as it is read: `26.75 °C`, `full`, `yes`. */

@@ -5,7 +5,7 @@ import { writeNumber } from '#shared-calc/quantity/write-figure.ts';
 import type { Display } from '#shared-calc/quantity/shown-unit.ts';
 import { sayOrderFault } from '#shared-calc/words/say-order-fault.ts';
 import type { ColumnScan, Loud } from './column-scan.ts';
-import { inSentence, type LineFaces } from './line-faces.ts';
+import { calledLine, type LineFaces } from './line-faces.ts';
 import type { WorkedBench } from './worked-bench.ts';
 
 const labels: Readonly<Record<FootId, string>> = {
@@ -84,7 +84,7 @@ function sumWaitsOn(fault: OrderFault, faces: LineFaces): string {
   }
   const { line, cause } = fault.box;
   const first = cause?.why === 'waits' ? cause.problem.line : line.name;
-  return `waits on ${inSentence(faces.of(first)?.label ?? first)}`;
+  return `waits on ${calledLine(faces, first)}`;
 }
 
 const flagWords: readonly (readonly [Loud, Omit<FlagView, 'says'>, (count: number) => string])[] = [

@@ -1,3 +1,4 @@
+import { capital } from '#shared-calc/rule/capital.ts';
 import type { HeadView } from '#renderer/bench/view-model.ts';
 import type { SectionFigures } from '#renderer/drawing/section-figures.ts';
 import type { Bench } from '#shared-calc/bench/open-bench.ts';
@@ -21,7 +22,7 @@ export function headView(column: BenchColumn, bench: Bench | undefined, faces: L
     label: calledOf(column),
     size: bench ? sizeWords(bench, key, faces) : '',
     kit: typeof chosen === 'string' ? chosen : '',
-    kits: kit.map((value) => ({ value, label: `${value.charAt(0).toUpperCase()}${value.slice(1)} kit` })),
+    kits: kit.map((value) => ({ value, label: `${capital(value)} kit` })),
     count,
     section: bench ? sectionFigures(bench, key, faces) : unknownSection(tank),
     issued,

@@ -7,7 +7,7 @@ import { sayBoxCause, sayBoxFault } from '#shared-calc/words/say-box-cause.ts';
 import { calledOnPage } from './called-on-page.ts';
 import { textInLabel } from './entry-text.ts';
 import { findRing, type ReadLines } from './find-ring.ts';
-import { inSentence, type LineFaces } from './line-faces.ts';
+import { calledLine, type LineFaces } from './line-faces.ts';
 import { localChange } from './local-changes.ts';
 import type { WriteDesk } from './write-boxes.ts';
 
@@ -19,13 +19,13 @@ interface House {
 /** Writes a line's figure or rule in the house recipe; what cannot be read or makes a ring is refused. */
 export function houseText({ faces, read }: House, line: Line, text: string): Result<Change, string> {
   const reading = read.reader.read(line, text);
-  if (reading.is === 'faulty') return failed(sayBoxFault(reading.fault, line.name, calledOnPage(faces.of)));
+  if (reading.is === 'faulty') return failed(sayBoxFault(reading.fault, line.name, calledOnPage(faces)));
   const ring =
     reading.is === 'rule'
       ? findRing(read, (each) => (each.name === line.name ? text : each.text), [line.name])
       : undefined;
   if (ring) return failed(sayBoxCause({ why: 'loop', ring }, line.name));
-  const label = `${inSentence(faces.of(line.name)?.label ?? line.name)} of the house to ${textInLabel(text, line, faces.display)}`;
+  const label = `${calledLine(faces, line.name)} of the house to ${textInLabel(text, line, faces.display)}`;
   return ok(updateLine(line, { text }, label.slice(0, 300)));
 }
 

@@ -37,3 +37,8 @@ export function lineFaces(lines: readonly Line[], display: Display): LineFaces {
 export function inSentence(label: string): string {
   return /^\p{Lu}(?:\p{Lu}|\d)/u.test(label) ? label : label.charAt(0).toLowerCase() + label.slice(1);
 }
+
+/** A line by its label, within a sentence; one that the recipe does not have by its name. */
+export function calledLine({ of }: Pick<LineFaces, 'of'>, name: string): string {
+  return inSentence(of(name)?.label ?? name);
+}

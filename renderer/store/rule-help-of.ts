@@ -9,7 +9,7 @@ import type { Completion as CoreCompletion } from '#shared-calc/rule/completion.
 import { generalFunctions } from '#shared-calc/rule/general.ts';
 import { findOpenCall } from '#shared-calc/rule/open-call.ts';
 import { readTokens, type Token } from '#shared-calc/rule/read-tokens.ts';
-import { tradeFunctions } from '#shared-calc/trade/all-functions.ts';
+import { functionInRules } from '#shared-calc/trade/all-functions.ts';
 import { sayBoxFault } from '#shared-calc/words/say-box-cause.ts';
 import { sayRuleFault } from '#shared-calc/words/say-rule-fault.ts';
 import { calledOnPage } from './called-on-page.ts';
@@ -53,7 +53,7 @@ function checkText(text: string, { bench, line, faces }: HelpParts): RuleCheck {
 function faultsOf(reading: BoxReading, text: string, line: string, faces: LineFaces): RuleCheck['faults'] {
   if (reading.is !== 'faulty') return [];
   const { fault } = reading;
-  const called = calledOnPage(faces.of);
+  const called = calledOnPage(faces);
   if (fault.kind !== 'rule') return [wholeFault(text, sayBoxFault(fault, line, called))];
   const start = text.length - text.trimStart().length;
   return fault.faults.map((each) => ({
@@ -136,6 +136,6 @@ function hintAt(text: string, cursor: number): RuleHint | undefined {
 function functionWords(name: string): RuleHint | undefined {
   const general = generalFunctions.get(name);
   if (general) return { written: general.shows, says: general.says };
-  const trade = tradeFunctions.find((each) => each.inRules && each.name === name);
+  const trade = functionInRules(name);
   return trade && { written: `${name}(${trade.args.map((argument) => argument.name).join(', ')})`, says: trade.help };
 }

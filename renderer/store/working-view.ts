@@ -1,13 +1,13 @@
+import { functionInRules } from '#shared-calc/trade/all-functions.ts';
 import type { PutInView, SourceView } from '#renderer/panel/panel-view.ts';
 import { unitWords } from '#renderer/text/unit-words.ts';
 import type { Box } from '#shared-calc/bench/bench-types.ts';
 import { cleanNoise } from '#shared-calc/quantity/write-figure.ts';
 import { namesIn, walk, type Rule } from '#shared-calc/rule/tree.ts';
 import { workingOf } from '#shared-calc/rule/working.ts';
-import { tradeFunction } from './box-causes.ts';
 import type { BoxParts } from './box-view.ts';
 import { figureWords } from './figure-words.ts';
-import { inSentence } from './line-faces.ts';
+import { calledLine } from './line-faces.ts';
 
 /** Marks where a figure begins and ends in the working, so that it can be set in strong type. */
 const [OPEN, CLOSE] = ['\u0001', '\u0002'] as const;
@@ -21,9 +21,9 @@ export function putInView(box: Box, parts: BoxParts): PutInView | undefined {
   const strong = (words: string) => `${OPEN}${words}${CLOSE}`;
   const [figures = '', words = ''] = workingOf(rule, {
     figureOf: (name) => strong(figureOf(name, parts, fine)),
-    labelOf: (name) => inSentence(faces.of(name)?.label ?? name),
+    labelOf: (name) => calledLine(faces, name),
     resultText: strong(figureWords(value, box.line.unit, fine)),
-    titleOf: (fn) => tradeFunction(fn)?.title,
+    titleOf: (fn) => functionInRules(fn)?.title,
     literalText: (figure, unit) => literalWords(figure, unit, faces.display.currency),
   });
   return { pieces: piecesOf(figures), words: words.replaceAll(OPEN, '').replaceAll(CLOSE, '') };

@@ -9,7 +9,7 @@ import { calledOnPage } from './called-on-page.ts';
 import { hasTwoReadings, writtenText, textInLabel } from './entry-text.ts';
 import { findRing, type ReadLines } from './find-ring.ts';
 import { calledOf } from './head-view.ts';
-import { inSentence, type LineFaces } from './line-faces.ts';
+import { calledLine, type LineFaces } from './line-faces.ts';
 import { localChange, type LocalPut } from './local-changes.ts';
 
 /** What writing in a job's boxes goes by. */
@@ -62,7 +62,7 @@ function readChange(
   const put = { size: column.size, line: row, column, at: line };
   if (text === '' && column.locals.has(row)) return ok({ ...put, text: undefined });
   const reading = read.reader.read(line, text);
-  if (reading.is === 'faulty') return failed(`${where}: ${sayBoxFault(reading.fault, row, calledOnPage(faces.of))}`);
+  if (reading.is === 'faulty') return failed(`${where}: ${sayBoxFault(reading.fault, row, calledOnPage(faces))}`);
   return ok({ ...put, text });
 }
 
@@ -145,14 +145,9 @@ const writeFirst = 'Write a value in this box first; then it can hold for the wh
 
 function wholeRefusal(desk: WriteDesk, line: Line, text: string): string | undefined {
   const reading = desk.read.reader.read(line, text);
-  if (reading.is === 'faulty') return sayBoxFault(reading.fault, line.name, calledOnPage(desk.faces.of));
+  if (reading.is === 'faulty') return sayBoxFault(reading.fault, line.name, calledOnPage(desk.faces));
   const ring = reading.is === 'rule' ? wholeRing(desk, line, text) : undefined;
   return ring && sayBoxCause({ why: 'loop', ring }, line.name);
-}
-
-/** A line by its label, as within a sentence. */
-function calledLine(faces: LineFaces, row: string): string {
-  return inSentence(faces.of(row)?.label ?? row);
 }
 
 function wholeRing({ source, read }: WriteDesk, { name }: Line, text: string): readonly string[] | undefined {
@@ -165,14 +160,29 @@ function wholeRing({ source, read }: WriteDesk, { name }: Line, text: string): r
   return undefined;
 }
 
-/** Writes the note of a box that is written over. */
-export function writeNote(desk: WriteDesk, { row, column: key }: BoxPlace, note: string): Result<Change, string> {
-  const { source, faces, records, job } = desk;
+/** What a box is written over with. */
+export interface WrittenOver {
+  /** `undefined` where it holds for the whole job. */
+  readonly size: string | undefined;
+  readonly text: string;
+  /** `litter depth of T07`. */
+  readonly where: string;
+}
+
+/** What a box is written over with, in its size or else for the whole job. */
+export function writtenOver({ source, faces }: WriteDesk, { row, column: key }: BoxPlace): WrittenOver | undefined {
   const column = source.columns.find((each) => each.key === key);
   const local = column?.written.get(row);
   const written = local ?? source.whole.get(row);
-  if (!column || !written) return failed('A note stands beside a local value: write one first.');
-  const size = local ? column.size : undefined;
+  if (!column || !written) return undefined;
   const where = `${calledLine(faces, row)} of ${local ? calledOf(column) : 'the whole job'}`;
-  return ok(localChange(records, job, [{ size, line: row, text: written.text, note }], `note on ${where}`));
+  return { size: local && column.size, text: written.text, where };
+}
+
+/** Writes the note of a box that is written over. */
+export function writeNote(desk: WriteDesk, place: BoxPlace, note: string): Result<Change, string> {
+  const written = writtenOver(desk, place);
+  if (!written) return failed('A note stands beside a local value: write one first.');
+  const { size, text, where } = written;
+  return ok(localChange(desk.records, desk.job, [{ size, line: place.row, text, note }], `note on ${where}`));
 }

@@ -18,6 +18,12 @@ export function parseDay(text: string): Result<Day, DayFault> {
     : failed({ kind: 'not-a-day', text, why: 'no such day' });
 }
 
+/** Why a text is no day; `undefined` where it is one. */
+export function dayFault(text: string): DayFault | undefined {
+  const day = parseDay(text);
+  return day.ok ? undefined : day.fault;
+}
+
 /** So many calendar days later, or earlier where the count is negative. Whole counts only. */
 export function addDays(day: Day, count: number): Day {
   return Temporal.PlainDate.from(day).add({ days: count }).toString();

@@ -1,3 +1,4 @@
+import type { DayFault } from '#shared-calc/calendar/day.ts';
 import type { OrderFault } from '#shared-calc/bench/order-sums.ts';
 import type { BoxFault } from '#shared-calc/recipe/read-box.ts';
 import type { Job } from '#shared-calc/records/records.ts';
@@ -17,7 +18,7 @@ export type JobFault =
   | { readonly kind: 'no-line'; readonly line: string; readonly near?: string }
   | { readonly kind: 'unreadable'; readonly line: string; readonly text: string; readonly fault: BoxFault }
   | { readonly kind: 'loop'; readonly line: string; readonly text: string; readonly ring: readonly string[] }
-  | { readonly kind: 'not-a-day'; readonly text: string }
+  | DayFault
   | { readonly kind: 'no-state'; readonly state: string; readonly near?: string; readonly states: readonly string[] }
   | { readonly kind: 'same-state'; readonly job: string; readonly state: Job['state'] }
   | { readonly kind: 'no-deposit-yet'; readonly job: string; readonly state: Job['state'] }

@@ -1,4 +1,4 @@
-import { parseDay, type Day } from '#shared-calc/calendar/day.ts';
+import { dayFault, type Day } from '#shared-calc/calendar/day.ts';
 import { applyChange, type Change } from '#shared-calc/records/change.ts';
 import { diffRecords } from '#shared-calc/records/diff-records.ts';
 import { workshopOf } from '#shared-calc/records/workshop-of.ts';
@@ -71,6 +71,5 @@ export function newJob(records: Records, asked: NewJob): Result<JobMade, JobFaul
 function faultOf(records: Records, { title, recipe, handover, on }: NewJob): JobFault | undefined {
   if (title.trim() === '') return { kind: 'no-title' };
   if (!records.recipe.has(recipe)) return { kind: 'no-recipe', recipe, recipes: [...records.recipe.keys()] };
-  const wrong = [on, handover].find((day) => day !== undefined && !parseDay(day).ok);
-  return wrong === undefined ? undefined : { kind: 'not-a-day', text: wrong };
+  return dayFault(on) ?? (handover === undefined ? undefined : dayFault(handover));
 }

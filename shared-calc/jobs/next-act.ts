@@ -2,7 +2,7 @@ import type { Change } from '#shared-calc/records/change.ts';
 import { diffRecords } from '#shared-calc/records/diff-records.ts';
 import type { Job, Records } from '#shared-calc/records/records.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
-import { parseDay } from '#shared-calc/calendar/day.ts';
+import { dayFault } from '#shared-calc/calendar/day.ts';
 import { findJob } from './find-job.ts';
 import type { JobFault } from './job-fault.ts';
 import { putRecords } from './put-records.ts';
@@ -38,7 +38,8 @@ export function arrived(job: Job, state: Job['state']): Job {
 export function setNextAct(records: Records, id: string, act: string, on?: string): Result<Change, JobFault> {
   const job = findJob(records, id);
   if (!job.ok) return job;
-  if (on !== undefined && !parseDay(on).ok) return failed({ kind: 'not-a-day', text: on });
+  const wrong = on === undefined ? undefined : dayFault(on);
+  if (wrong) return failed(wrong);
   const { nextOn: _, ...rest } = job.value;
   const next = { ...rest, nextAct: act, ...(on !== undefined && { nextOn: on }) };
   return ok(diffRecords(`${id}: next, ${act}`, records, { ...records, job: putRecords(records.job, [next]) }));

@@ -1,5 +1,5 @@
 import { coinsText } from '#shared-calc/buy/coins.ts';
-import { parseDay, type Day } from '#shared-calc/calendar/day.ts';
+import { dayFault, type Day } from '#shared-calc/calendar/day.ts';
 import type { Change } from '#shared-calc/records/change.ts';
 import { diffRecords } from '#shared-calc/records/diff-records.ts';
 import type { Records } from '#shared-calc/records/records.ts';
@@ -24,7 +24,8 @@ export function recordDeposit(records: Records, { job: id, coins, on }: Deposit)
   if (!found.ok) return found;
   const text = coinsText(coins, workshopOf(records).coinDecimals);
   if (!Number.isInteger(coins) || coins <= 0) return failed({ kind: 'not-an-amount', text });
-  if (!parseDay(on).ok) return failed({ kind: 'not-a-day', text: on });
+  const wrong = dayFault(on);
+  if (wrong) return failed(wrong);
   const paid = { ...found.value, depositCoins: coins, depositOn: on };
   const job = isBefore(paid.state, 'deposit in') ? arrived(paid, 'deposit in') : paid;
   const label = `${id}: deposit ${text} on ${on}`;

@@ -1,3 +1,4 @@
+import { capital } from '#shared-calc/rule/capital.ts';
 import type { Bench } from '#shared-calc/bench/open-bench.ts';
 import { fromBase, unitOf } from '#shared-calc/quantity/unit.ts';
 import { shownUnit, type Display } from '#shared-calc/quantity/shown-unit.ts';
@@ -24,6 +25,5 @@ export function benchCsv(bench: Bench, lines: readonly Line[], display: Display)
 /** A line's label, or its name in words. */
 export function lineLabel(line: Line): string {
   if (line.label !== undefined) return line.label;
-  const words = line.name.replaceAll('_', ' ');
-  return words.charAt(0).toUpperCase() + words.slice(1);
+  return capital(line.name.replaceAll('_', ' '));
 }

@@ -1,3 +1,4 @@
+import { capital } from '#shared-calc/rule/capital.ts';
 import type { Bench } from '#shared-calc/bench/open-bench.ts';
 import type { StepCaution } from '#shared-calc/prepare/cautions.ts';
 import { choosePlants } from '#shared-calc/jobs/choose-plants.ts';
@@ -128,7 +129,7 @@ function sayPlants({ bench, column, terms }: CardSize): readonly string[] {
     ({ class: of, chosen, short }) => {
       const named = chosen.map(({ plant, count, shade }) => `${count} ${plant.name}${shade ? ' (in shade)' : ''}`);
       const all = [...named, ...(short > 0 ? [`${short} of a kind still to be chosen`] : [])];
-      return `${of.charAt(0).toUpperCase()}${of.slice(1)}: ${all.join(', ')}.`;
+      return `${capital(of)}: ${all.join(', ')}.`;
     },
   );
 }

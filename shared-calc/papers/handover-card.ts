@@ -1,3 +1,4 @@
+import { capital } from '#shared-calc/rule/capital.ts';
 import type { Bench } from '#shared-calc/bench/open-bench.ts';
 import type { Day } from '#shared-calc/calendar/day.ts';
 import { careRounds, type CareDate, type CareRound } from '#shared-calc/prepare/care-calendar.ts';
@@ -208,7 +209,3 @@ const handoverCautions: readonly CautionOf[] = [
   'disease waste',
   'death',
 ];
-
-function capital(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1);
-}

@@ -1,3 +1,4 @@
+import { capital } from '#shared-calc/rule/capital.ts';
 import type { Day } from '#shared-calc/calendar/day.ts';
 import type { CareRound } from '#shared-calc/prepare/care-calendar.ts';
 import type { PrepPlan } from '#shared-calc/prepare/prep-plan.ts';
@@ -50,8 +51,4 @@ function slug(text: string): string {
     .replaceAll(/[^a-z0-9]+/g, '-')
     .replaceAll(/^-|-$/g, '');
   return plain === '' ? 'workshop' : plain;
-}
-
-function capital(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1);
 }

@@ -2,7 +2,7 @@ import type { WorkedRule } from '#shared-calc/bench/work-rule.ts';
 import { plainDisplay, showWithUnit } from '#shared-calc/quantity/shown-unit.ts';
 import { workingOf } from '#shared-calc/rule/working.ts';
 import { cleanNoise } from '#shared-calc/quantity/write-figure.ts';
-import { tradeFunctions } from '#shared-calc/trade/all-functions.ts';
+import { functionInRules } from '#shared-calc/trade/all-functions.ts';
 
 /** The working of a rule that stands alone: its literals, and what it comes to. */
 export function ruleWorking({ rule, value, unit }: WorkedRule): readonly string[] {
@@ -10,7 +10,7 @@ export function ruleWorking({ rule, value, unit }: WorkedRule): readonly string[
     figureOf: (name) => name,
     labelOf: (name) => name,
     resultText: showWithUnit(value, unit, { ...plainDisplay, extraDecimals: 1 }),
-    titleOf: (fn) => tradeFunctions.find((each) => each.name === fn)?.title,
+    titleOf: (fn) => functionInRules(fn)?.title,
     literalText: (figure, of) => (of === 'number' ? String(cleanNoise(figure)) : `${cleanNoise(figure)} ${of}`),
   });
 }

@@ -1,10 +1,11 @@
+import { capital } from '#shared-calc/rule/capital.ts';
 import { coinsText } from '#shared-calc/buy/coins.ts';
 import type { Workshop } from '#shared-calc/records/records.ts';
 import type { Mend } from './mends.ts';
 
 /** "Take the screen from under the lamps: saves 49.00 cr of cost, 70.00 of price." Says too where it does not reach. */
 export function sayMend(mend: Mend, { coinDecimals, currency }: Pick<Workshop, 'coinDecimals' | 'currency'>): string {
-  const act = mend.says.charAt(0).toUpperCase() + mend.says.slice(1);
+  const act = capital(mend.says);
   const ends = [
     ...(mend.holds ? [] : ['helps, but not enough']),
     ...priceOf(mend, (coins) => coinsText(coins, coinDecimals), currency),

@@ -27,7 +27,14 @@ export function showValue(value: number | string | boolean, unit: string, displa
   return writeFigure(value, shownUnit(unit, display), display);
 }
 
-/** The same with its unit: `16.02 L`, `full`. */
+/** A given value without the unit, to the step it was given in: `100`, where a worked one is `73.27`; money keeps its coins. */
+export function showGiven(value: number | string | boolean, unit: string, display: Display): string {
+  const figure = showValue(value, unit, display);
+  if (typeof value !== 'number' || unit.startsWith('money')) return figure;
+  return figure.includes(display.decimalComma ? ',' : '.') ? figure.replace(/[.,]?0+$/, '') : figure;
+}
+
+/** A value with its unit: `16.02 L`, `full`. */
 export function showWithUnit(value: number | string | boolean, unit: string, display: Display): string {
   return typeof value === 'number'
     ? writeWithUnit(value, shownUnit(unit, display), display)

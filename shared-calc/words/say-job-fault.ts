@@ -1,4 +1,3 @@
-import { parseDay } from '#shared-calc/calendar/day.ts';
 import type { JobFault } from '#shared-calc/jobs/job-fault.ts';
 import { cleanNoise } from '#shared-calc/quantity/write-figure.ts';
 import { sayBoxCause, sayBoxFault } from './say-box-cause.ts';
@@ -25,8 +24,8 @@ const sayings: Sayings = {
     return `${line}=${text}: ${sayBoxFault(fault, line)}${at === undefined ? '' : ` (at ${at + 1})`}`;
   },
   loop: ({ line, text, ring }) => `${line}=${text}: ${sayBoxCause({ why: 'loop', ring }, line)}`,
-  'not-a-day': ({ text }) =>
-    isDayForm(text) ? `There is no ${text} in the calendar.` : `${text} is no day: write it as 2026-11-25.`,
+  'not-a-day': ({ text, why }) =>
+    why === 'form' ? `${text} is no day: write it as 2026-11-25.` : `There is no ${text} in the calendar.`,
   'no-state': ({ state, near, states }) => `No state called ${state}.${didYouMean(near)} States: ${states.join(', ')}.`,
   'same-state': ({ job, state }) => `${job} is ${state} already.`,
   'no-deposit-yet': ({ job, state }) =>
@@ -42,12 +41,6 @@ const sayings: Sayings = {
 export function sayJobFault(fault: JobFault): string {
   const say: (fault: never) => string = sayings[fault.kind];
   return say(fault as never);
-}
-
-/** The form is right, so that there is no such day. */
-function isDayForm(text: string): boolean {
-  const day = parseDay(text);
-  return day.ok || day.fault.why === 'no such day';
 }
 
 function didYouMean(near: string | undefined): string {

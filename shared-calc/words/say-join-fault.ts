@@ -1,3 +1,4 @@
+import { capital } from '#shared-calc/rule/capital.ts';
 import { unreachable } from '#shared-calc/result.ts';
 import type { CheckFault } from '#shared-calc/rule/fault.ts';
 import { isPlainFigure, isReading } from '#shared-calc/rule/kind-fits.ts';
@@ -52,8 +53,4 @@ function cureOf(left: Kinds['left'], right: Kinds['right'], sign: Kinds['sign'],
   if (isReading(left) || isReading(right)) return `In ${quoted}, a temperature is in degC and a step in K.`;
   if (left.is !== 'figure' && left.is === right.is) return `In ${quoted}, write = or <> for ${sign}.`;
   return `In ${quoted}, both sides must be of one kind.`;
-}
-
-function capital(words: string): string {
-  return words.charAt(0).toUpperCase() + words.slice(1);
 }

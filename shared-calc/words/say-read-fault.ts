@@ -1,3 +1,4 @@
+import { capital } from '#shared-calc/rule/capital.ts';
 import { unreachable } from '#shared-calc/result.ts';
 import type { ReadFault, Wanted } from '#shared-calc/rule/fault.ts';
 
@@ -45,7 +46,7 @@ function sayUnexpected(found: string, wanted: Wanted): string {
   if (found === ',' && wanted !== 'figure') {
     return 'A comma parts the figures of a function; inside a rule the decimal sign is a point, as in 12.5 mm.';
   }
-  return `${wants[wanted][0]?.toUpperCase()}${wants[wanted].slice(1)} should stand where ${found} is.`;
+  return `${capital(wants[wanted])} should stand where ${found} is.`;
 }
 
 const cures: Readonly<Record<string, string>> = {

@@ -1,3 +1,5 @@
+import { listAnd } from './list-words.ts';
+
 /**
  * Who decides, as the end of a sentence: `Builder decides`, `Keeper and vet decide`. Whoever decides only in some
  * case stands after the others: `Builder decides; vet if skin signs`.
@@ -8,9 +10,4 @@ export function whoDecides(who: string): string {
   if (always.length === 0) return `${who} decides`;
   const verb = always.length > 1 || /\sand\s/.test(always[0] ?? '') ? 'decide' : 'decides';
   return [`${listAnd(always)} ${verb}`, ...named.filter((each) => !always.includes(each))].join('; ');
-}
-
-/** "keeper, vet and owner". */
-function listAnd(words: readonly string[]): string {
-  return words.length < 2 ? words.join('') : `${words.slice(0, -1).join(', ')} and ${words.at(-1)}`;
 }

@@ -1,16 +1,9 @@
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import { goTo, write } from './bench-hands.ts';
-import { openServedBook, type ServedPages } from './served-book.ts';
+import { noneComplained, useServedBook } from './use-served-book.ts';
 import { readIn } from './write-in.ts';
 
-let pages: ServedPages;
-
-beforeAll(async () => {
-  pages = await openServedBook();
-});
-afterAll(async () => {
-  await pages.close();
-});
+const pages = useServedBook();
 
 const askers = () =>
   readIn(pages.book(), ({ localValue }) => [...localValue.values()].map(({ line, by }) => `${line} ${by}`));
@@ -55,3 +48,5 @@ describe('a refusal in the quiet line', () => {
     expect(stood).toBe('Nothing here is called no such thing.');
   });
 });
+
+noneComplained(pages);

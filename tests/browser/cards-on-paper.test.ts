@@ -1,19 +1,12 @@
 import path from 'node:path';
 import type { Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import { plain } from './bench-hands.ts';
 import { addFullJob, cardTanks } from './papers/full-job.ts';
 import { pagesPrinted, paperFormats } from './papers/page-count.ts';
-import { openServedBook, type ServedPages } from './served-book.ts';
+import { noneComplained, useServedBook } from './use-served-book.ts';
 
-let pages: ServedPages;
-
-beforeAll(async () => {
-  pages = await openServedBook();
-});
-afterAll(async () => {
-  await pages.close();
-});
+const pages = useServedBook();
 
 async function openCard(card: string, kit: string, more: Readonly<Record<string, string>> = {}): Promise<Page> {
   const page = await pages.begin(`prepare/J02/cards/${card}`, (book) =>
@@ -80,3 +73,5 @@ describe('other cards', () => {
     ]);
   });
 });
+
+noneComplained(pages);

@@ -1,4 +1,5 @@
 import type { Page } from 'playwright-core';
+import { expect } from 'vitest';
 
 /** Where the keyboard is: what a reader would call it, and what is wrong with how it is shown; empty where nothing is. */
 export interface Keyboard {
@@ -42,6 +43,11 @@ export function keyboardOn(page: Page): Promise<Keyboard> {
       return field?.labels?.[0]?.textContent;
     }
   });
+}
+
+/** Waits until something of that name has the keyboard: a sheet takes it and gives it back only once it is drawn. */
+export async function keyboardComesTo(page: Page, name: string): Promise<void> {
+  await expect.poll(async () => (await keyboardOn(page)).on, { timeout: 15_000 }).toBe(name);
 }
 
 /** Presses keys one by one; answers what was wrong with how the keyboard was shown after any of them. */

@@ -2,7 +2,7 @@ import type { Page } from 'playwright-core';
 import { beforeAll, describe, expect, test } from 'vitest';
 import { places } from '#renderer/frame/places.ts';
 import { chosen, figures, goTo, plain, quietLine, seenBox, stored } from './bench-hands.ts';
-import { keyboardOn, pressSeen, tabTo } from './focus-ring.ts';
+import { keyboardComesTo, keyboardOn, pressSeen, tabTo } from './focus-ring.ts';
 import { noneComplained, useServedBook } from './use-served-book.ts';
 
 const pages = useServedBook();
@@ -34,14 +34,18 @@ describe('the main job with no hand on the mouse', () => {
     unseen.push(...(await tabTo(page, 'Take a size')));
     for (const size of sizes) {
       unseen.push(...(await pressSeen(page, ['Enter'])));
+      await keyboardComesTo(page, 'Find a tank by its name or size');
       await page.keyboard.type(size);
       await page.keyboard.press('Enter');
       await page.waitForSelector(`.card b:text-is("${size}")`);
+      await keyboardComesTo(page, 'Take a size');
     }
     expect(unseen).toEqual([]);
 
     unseen.push(...(await pressSeen(page, ['F6'])), ...(await tabTo(page, 'House recipe')));
-    unseen.push(...(await pressSeen(page, ['Enter', '/'])));
+    unseen.push(...(await pressSeen(page, ['Enter'])));
+    await page.locator('h1', { hasText: 'House recipe' }).waitFor();
+    unseen.push(...(await pressSeen(page, ['/'])));
     await page.keyboard.type('Rise to the back');
     await page.keyboard.press('Enter');
     await page.waitForFunction(() => document.activeElement?.closest('[data-line="soil_rise"]'));

@@ -1,15 +1,8 @@
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import { quietLine } from './bench-hands.ts';
-import { openServedBook, type ServedPages } from './served-book.ts';
+import { noneComplained, useServedBook } from './use-served-book.ts';
 
-let pages: ServedPages;
-
-beforeAll(async () => {
-  pages = await openServedBook();
-});
-afterAll(async () => {
-  await pages.close();
-});
+const pages = useServedBook();
 
 describe('the name of a size', () => {
   test('is written in the menu of its card, refused with a sentence where it is none, and undone', async () => {
@@ -34,3 +27,5 @@ describe('the name of a size', () => {
     ]);
   });
 });
+
+noneComplained(pages);

@@ -1,3 +1,4 @@
+import { capital } from '#shared-calc/rule/capital.ts';
 import type { ComponentChildren } from 'preact';
 import type { BookContext, BookHands } from '#renderer/books/book-hands.ts';
 import { ChoiceEntry, SettledEntry } from '#renderer/books/entry.tsx';
@@ -207,7 +208,7 @@ function Units({ context: { workshop }, hands }: WorkshopParts) {
       {unitChoices.map(({ kind, units }) => (
         <ChoiceEntry
           key={kind}
-          label={`${kind.charAt(0).toUpperCase()}${kind.slice(1)}`}
+          label={capital(kind)}
           value={workshop.unitsShown[kind] ?? ''}
           options={[
             { value: '', label: 'as each line has it' },

@@ -180,12 +180,13 @@ describe.each(locales)('$says', ({ delimiter, workshop }) => {
         return { cell: { amount } as CsvCell, reads: signed(amount, workshop) };
       }),
     );
-    // Every list of ours has two columns or more: a row of one empty field would be an empty line, which a reader passes over.
     const table = fc
-      .integer({ min: 2, max: 5 })
+      .integer({ min: 1, max: 5 })
       .chain((width) =>
         fc.array(fc.array(cell, { minLength: width, maxLength: width }), { minLength: 1, maxLength: 6 }),
-      );
+      )
+      // One empty field by itself at the end is no line at all to a reader.
+      .filter((rows) => (rows[0]?.length ?? 0) > 1 || rows.at(-1)?.[0]?.reads !== '');
     fc.assert(
       fc.property(table, (rows) => {
         const text = csvText(

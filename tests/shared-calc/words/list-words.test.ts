@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { listOr } from '#shared-calc/words/list-or.ts';
+import { listAnd, listOr } from '#shared-calc/words/list-words.ts';
 
 describe('listOr', () => {
   test.each([
@@ -9,5 +9,15 @@ describe('listOr', () => {
     [['none', 'tube', 'tap'], 'none, tube or tap'],
   ])('%j is %j', (words, said) => {
     expect(listOr(words)).toBe(said);
+  });
+});
+
+describe('listAnd', () => {
+  test.each([
+    [[], ''],
+    [['keeper'], 'keeper'],
+    [['keeper', 'vet', 'owner'], 'keeper, vet and owner'],
+  ])('%j is %j', (words, said) => {
+    expect(listAnd(words)).toBe(said);
   });
 });

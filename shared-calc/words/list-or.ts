@@ -1,4 +1,0 @@
-/** "basic, full or show". */
-export function listOr(words: readonly string[]): string {
-  return words.length < 2 ? words.join('') : `${words.slice(0, -1).join(', ')} or ${words.at(-1)}`;
-}
