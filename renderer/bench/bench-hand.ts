@@ -1,5 +1,7 @@
 import { signal } from '@preact/signals';
 import type { Signal } from '@preact/signals';
+import { afterFrame } from '#renderer/frame/after-frame.ts';
+import type { BenchActs } from './bench-acts.ts';
 import type { BenchGridParts } from './bench-grid.ts';
 import { positionsOf } from './bench-positions.ts';
 import { benchTable } from './bench-table.ts';
@@ -38,20 +40,17 @@ export interface BenchHand {
 interface Held {
   desk: Desk;
   range: Range | undefined;
-  readonly view: Signal<BenchView>;
+  /** The view as the cards over the strips show it. */
+  readonly heads: Signal<BenchView>;
+  /** Calls off what the cards are about to be shown. */
+  stay: () => void;
   /** The strip of the chosen box. */
   readonly at: Signal<string | undefined>;
   readonly cells: LiveCells;
 }
 
 export function benchHand({ host, view, acts, nonce, measured }: BenchGridParts): BenchHand {
-  const held: Held = {
-    desk: { view, positions: positionsOf(view), acts },
-    range: undefined,
-    view: signal(view),
-    at: signal(undefined),
-    cells: liveCells(view, acts),
-  };
+  const held = holdFirst(view, acts);
   const room = followRoom(
     host,
     () => held.desk.view,
@@ -61,12 +60,13 @@ export function benchHand({ host, view, acts, nonce, measured }: BenchGridParts)
     },
   );
   const editor = boxEditor(host.parentElement ?? host);
-  const state = { view: held.view, metrics: room.metrics, at: held.at, acts };
+  const state = { heads: held.heads, metrics: room.metrics, at: held.at, acts };
   const mark = (live: LiveCell) => paintRange(live, held.range, held.desk.positions);
   const table = benchTable({
     host,
     nonce,
     state,
+    shown: () => held.desk.view,
     cells: held.cells,
     mark,
     focused: (spot) => follow(held, spot, mark),
@@ -85,12 +85,24 @@ export function benchHand({ host, view, acts, nonce, measured }: BenchGridParts)
     if (range) take(range, host.contains(document.activeElement) && cellMark(document.activeElement) !== undefined);
   };
   const destroy = () => {
+    held.stay();
     room.leave();
     editor.close();
     table.destroy();
   };
   const remark = () => held.cells.each(mark);
   return { desk: () => held.desk, range: () => held.range, table, editor, take, write, show, remark, destroy };
+}
+
+function holdFirst(view: BenchView, acts: BenchActs): Held {
+  return {
+    desk: { view, positions: positionsOf(view), acts },
+    range: undefined,
+    heads: signal(view),
+    stay: () => undefined,
+    at: signal(undefined),
+    cells: liveCells(view, acts),
+  };
 }
 
 type Mark = (live: LiveCell) => void;
@@ -122,9 +134,16 @@ function showView(
   const names = held.range && namesOf(held.desk.positions, held.range);
   const before = held.desk.view;
   held.desk = { view: next, positions: positionsOf(next), acts: held.desk.acts };
-  held.view.value = next;
   const moved = table.show(before, next, room.metrics.value);
   held.cells.show(next);
+  showHeads(held, next, moved);
   room.measure();
   return moved && names ? rangeOf(held.desk.positions, names) : undefined;
+}
+
+/** The cards over the strips follow the boxes a frame later, unless other strips stand there now. */
+function showHeads(held: Held, next: BenchView, atOnce: boolean): void {
+  held.stay();
+  if (atOnce) held.heads.value = next;
+  else held.stay = afterFrame(() => (held.heads.value = next));
 }

@@ -1,5 +1,5 @@
 import type { ReadonlySignal } from '@preact/signals';
-import { useSignal } from '@preact/signals';
+import { useComputed, useSignal } from '@preact/signals';
 import { useEffect, useRef } from 'preact/hooks';
 import type { Ref } from 'preact';
 import { styleNonce } from '#renderer/look/style-nonce.ts';
@@ -34,12 +34,13 @@ export function BenchStrips({ view, acts, grid }: BenchParts) {
     };
   }, []);
   const now = metrics.value;
+  const sizes = useComputed(() => view.value.columns.length).value;
   return (
     <div class={now?.narrow ? 'strips narrow' : 'strips'} style={now && { '--plank-height': `${now.plank}px` }}>
       <div ref={host} class="strips-grid" />
       {now && <div class="plank" aria-hidden="true" style={{ top: `${now.head}px` }} />}
-      {now?.spare && <SpareTank metrics={now} sizes={view.value.columns.length} takeSize={acts.takeSize} />}
-      {view.value.columns.length === 0 && <NoSize takeSize={acts.takeSize} />}
+      {now?.spare && <SpareTank metrics={now} sizes={sizes} takeSize={acts.takeSize} />}
+      {sizes === 0 && <NoSize takeSize={acts.takeSize} />}
     </div>
   );
 }

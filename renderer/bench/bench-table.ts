@@ -26,17 +26,19 @@ export interface BenchTable {
 export interface BenchTableParts extends ColumnParts {
   readonly host: HTMLElement;
   readonly nonce: string | undefined;
+  /** The view as it stands. */
+  readonly shown: () => BenchView;
   /** The grid moved its focus, by mouse or by a key of its own. */
   readonly focused: (spot: Spot) => void;
 }
 
 export function benchTable(parts: BenchTableParts): BenchTable {
-  const { host, state, nonce } = parts;
+  const { host, state, shown, nonce } = parts;
   const api = gridTable<BenchRow>(host, 'Size bench, one line a row, one size a column', nonce, firstOptions(parts));
   return {
     metrics: () => state.metrics.peek(),
-    focus: (spot, lines) => focusSpot(api, spot, lines, state.view.peek()),
-    cellAt: (spot) => cellAt(host, spot, state.view.peek()),
+    focus: (spot, lines) => focusSpot(api, spot, lines, shown()),
+    cellAt: (spot) => cellAt(host, spot, shown()),
     spotOf: (mark, desk) => spotAt(mark, desk.view),
     show: (before, next, metrics) => {
       const columns = columnKeys(before) !== columnKeys(next);
@@ -57,8 +59,8 @@ export function benchTable(parts: BenchTableParts): BenchTable {
 }
 
 function firstOptions(parts: BenchTableParts): GridOptions<BenchRow> {
-  const { state } = parts;
-  const view = state.view.peek();
+  const { state, shown } = parts;
+  const view = shown();
   const metrics = state.metrics.peek();
   return {
     columnDefs: gridColumns(view, metrics, parts),
@@ -75,7 +77,7 @@ function firstOptions(parts: BenchTableParts): GridOptions<BenchRow> {
       const cell = api.getFocusedCell();
       if (!cell) return;
       const mark = { row: cell.rowIndex, pinned: cell.rowPinned === 'bottom', column: cell.column.getColId() };
-      parts.focused(spotAt(mark, state.view.peek()));
+      parts.focused(spotAt(mark, shown()));
     },
   };
 }

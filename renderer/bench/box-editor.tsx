@@ -1,5 +1,6 @@
 import { batch } from '@preact/signals';
 import { render } from 'preact';
+import { afterFrame } from '#renderer/frame/after-frame.ts';
 import { RuleField } from '#renderer/writing/rule-field.tsx';
 import type { Onward } from '#renderer/writing/rule-field.tsx';
 import type { RuleHelp } from '#renderer/writing/rule-help.ts';
@@ -36,14 +37,19 @@ export function boxEditor(host: HTMLElement): BoxEditor {
   let now: Opening | undefined;
 
   let isLeft = false;
+  let callOff = (): void => undefined;
 
+  const clear = () => {
+    root.hidePopover();
+    render(null, root);
+  };
   const close = () => {
     if (!now) return;
     const { closed } = now;
     now = undefined;
     if (!isLeft) closed();
-    root.hidePopover();
-    render(null, root);
+    root.classList.add('put-away');
+    callOff = afterFrame(clear);
   };
   const settle = (text: string, onward: Onward) => {
     const opening = now;
@@ -57,9 +63,12 @@ export function boxEditor(host: HTMLElement): BoxEditor {
   };
   const open = (opening: Opening) => {
     close();
+    callOff();
+    render(null, root);
     now = opening;
+    root.classList.remove('put-away');
     layOver(root, opening.cell());
-    root.showPopover();
+    root.togglePopover(true);
     const { label, help, entry, typed } = opening;
     const text = typed ?? entry;
     const parts = { text, label, help, settle, cancel: close, begun: typed !== undefined };

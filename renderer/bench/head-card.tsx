@@ -10,7 +10,7 @@ import type { BenchView, HeadView } from './view-model.ts';
 
 /** What the cards over the strips and over the names show, kept in step. */
 export interface HeadState {
-  readonly view: ReadonlySignal<BenchView>;
+  readonly heads: ReadonlySignal<BenchView>;
   readonly metrics: ReadonlySignal<BenchMetrics>;
   /** The strip of the chosen box. */
   readonly at: ReadonlySignal<string | undefined>;
@@ -21,7 +21,7 @@ export interface HeadState {
 export function HeadCard({ state, column }: { readonly state: HeadState; readonly column: string }) {
   const before = useRef<HeadView | undefined>(undefined);
   const shown = useComputed(() => {
-    const now = state.view.value.columns.find((each) => each.key === column);
+    const now = state.heads.value.columns.find((each) => each.key === column);
     before.current = sameHead(before.current, now) ? before.current : now;
     return before.current;
   });
@@ -148,7 +148,7 @@ function placeBelow(event: Event): void {
 
 /** Over the names: the house recipe and the scale all tanks are drawn to. */
 export function RecipeCard({ state }: { readonly state: HeadState }) {
-  const { recipe } = state.view.value;
+  const { recipe } = state.heads.value;
   const { scale } = state.metrics.value;
   return (
     <div class="recipe">

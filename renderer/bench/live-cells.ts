@@ -1,4 +1,4 @@
-import { paintBox, paintFootBox, sameBox, sameFootBox } from './paint-box.ts';
+import { paintBox, paintFootBox, sameBox, sameFootBox, sameFootFrame, sameFrame } from './paint-box.ts';
 import { makeElement } from './make-element.ts';
 import { paintName, sameName } from './paint-name.ts';
 import type { BenchActs } from './bench-acts.ts';
@@ -18,6 +18,13 @@ type Shown =
   | { readonly kind: 'box'; readonly box: BoxView | undefined }
   | { readonly kind: 'foot'; readonly box: FootBox };
 
+interface Painted {
+  readonly cell: HTMLElement;
+  readonly shown: Shown;
+}
+
+type FoldActs = Pick<BenchActs, 'fold' | 'showAll'>;
+
 export interface LiveCells {
   /** The inside of a cell the grid is about to draw; it is kept in step from then on. */
   readonly draw: (live: LiveCell) => HTMLElement;
@@ -28,7 +35,7 @@ export interface LiveCells {
 }
 
 /** Keeps the cells the grid has drawn in step with the view, touching only those that changed. */
-export function liveCells(first: BenchView, acts: Pick<BenchActs, 'fold' | 'showAll'>): LiveCells {
+export function liveCells(first: BenchView, acts: FoldActs): LiveCells {
   let view = first;
   let rows = rowsOf(first);
   const drawn = new Map<HTMLElement, LiveCell & { shown: Shown }>();
@@ -49,22 +56,19 @@ export function liveCells(first: BenchView, acts: Pick<BenchActs, 'fold' | 'show
     show: (next) => {
       view = next;
       rows = rowsOf(next);
+      const stand = new Set<string | undefined>(next.columns.map((column) => column.key)).add(undefined);
       each((live) => {
         const row = rows.get(rowKey(live.row));
-        if (!row || !stands(next, live.column)) return;
+        if (!row || !stand.has(live.column)) return;
         const shown = shownAt(next, row, live.column);
         if (alike(live.shown, shown)) return;
         const now = { ...live, row, shown };
         drawn.set(live.cell, now);
-        live.cell.replaceChildren(insideOf(shown, acts));
+        repaint(live, now, acts);
       });
     },
     each,
   };
-}
-
-function stands(view: BenchView, column: string | undefined): boolean {
-  return column === undefined || view.columns.some((each) => each.key === column);
 }
 
 function rowsOf(view: BenchView): ReadonlyMap<string, BenchRow> {
@@ -83,7 +87,29 @@ function alike(a: Shown, b: Shown): boolean {
   return a.kind === 'foot' && b.kind === 'foot' && sameFootBox(a.box, b.box);
 }
 
-function insideOf(shown: Shown, acts: Pick<BenchActs, 'fold' | 'showAll'>): HTMLElement {
+/** Where only the figure is another one, only that is written. */
+function repaint(before: Painted, now: Painted, acts: FoldActs): void {
+  const { cell, shown } = now;
+  if (shown.kind === 'name' || !shown.box || !onlyFigureDiffers(before.shown, shown)) {
+    cell.replaceChildren(insideOf(shown, acts));
+    return;
+  }
+  writeIn(cell, '.fig', shown.box.figure);
+  writeIn(cell, '.unseen', shown.box.spoken);
+}
+
+function onlyFigureDiffers(a: Shown, b: Shown): boolean {
+  if (a.kind === 'box' && b.kind === 'box')
+    return a.box !== undefined && b.box !== undefined && sameFrame(a.box, b.box);
+  return a.kind === 'foot' && b.kind === 'foot' && sameFootFrame(a.box, b.box);
+}
+
+function writeIn(cell: HTMLElement, part: string, words: string): void {
+  const text = cell.querySelector(part)?.firstChild;
+  if (text instanceof Text) text.data = words;
+}
+
+function insideOf(shown: Shown, acts: FoldActs): HTMLElement {
   switch (shown.kind) {
     case 'name':
       return paintName(shown.row, acts);

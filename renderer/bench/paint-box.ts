@@ -28,16 +28,26 @@ export function paintFootBox(box: FootBox): HTMLElement {
   return root;
 }
 
-/** What is seen and heard of a box; a box alike in these is not painted anew. */
-const seen = ['figure', 'said', 'spoken', 'look', 'source', 'form', 'sign', 'closed'] as const;
+/** What is painted of a box around its figure. */
+const frame = ['said', 'look', 'source', 'form', 'sign', 'closed'] as const;
 
-/** Whether two boxes would be painted and read alike. */
+/** Whether two boxes would be painted and read alike; a box alike in this is not painted anew. */
 export function sameBox(a: BoxView | undefined, b: BoxView | undefined): boolean {
-  return a === b || (a !== undefined && b !== undefined && seen.every((part) => a[part] === b[part]));
+  if (a === b) return true;
+  return a !== undefined && b !== undefined && a.figure === b.figure && a.spoken === b.spoken && sameFrame(a, b);
+}
+
+/** Whether two boxes would be painted alike but for their figures. */
+export function sameFrame(a: BoxView, b: BoxView): boolean {
+  return (a.figure === '') === (b.figure === '') && frame.every((part) => a[part] === b[part]);
 }
 
 export function sameFootBox(a: FootBox, b: FootBox): boolean {
-  return a === b || (a.figure === b.figure && a.spoken === b.spoken && flagWords(a) === flagWords(b));
+  return a === b || (a.figure === b.figure && a.spoken === b.spoken && sameFootFrame(a, b));
+}
+
+export function sameFootFrame(a: FootBox, b: FootBox): boolean {
+  return (a.figure === '') === (b.figure === '') && flagWords(a) === flagWords(b);
 }
 
 function flagWords(box: FootBox): string {

@@ -49,7 +49,7 @@ export function Page({ page, route }: PageParts) {
           </main>
         }
         slip={view.slip}
-        line={<QuietLine view={page.line.value} acts={page.lineActs} keys={page.keys} />}
+        line={<QuietLine view={page.line} acts={page.lineActs} keys={page.keys} />}
       />
       <KeysSheet sheet={sheet} />
     </>

@@ -1,13 +1,14 @@
+import type { ReadonlySignal } from '@preact/signals';
 import type { QuietLineActs, QuietLineView } from './frame-view.ts';
 
 interface QuietLineParts {
-  readonly view: QuietLineView;
+  readonly view: ReadonlySignal<QuietLineView>;
   readonly acts: QuietLineActs;
   readonly keys: readonly (readonly [key: string, does: string])[];
 }
 
 /** What is saved, what *Undo* takes back, the last thing said, and the keys of the place. */
-export function QuietLine({ view, acts, keys }: QuietLineParts) {
+export function QuietLine({ view: { value: view }, acts, keys }: QuietLineParts) {
   return (
     <footer class="status">
       <span role="status">{view.saved}</span>

@@ -26,6 +26,10 @@ export interface BenchStore {
   readonly view: ReadonlySignal<BenchView>;
   readonly chosen: ReadonlySignal<BoxPlace | undefined>;
   readonly panel: ReadonlySignal<PanelView | undefined>;
+  /** Another object whenever the panel may read otherwise: it can be followed without working the panel out. */
+  readonly panelTurn: ReadonlySignal<object>;
+  /** The keys of the sizes that stand here; the same list as before while they do. */
+  readonly sizes: ReadonlySignal<readonly string[]>;
   /** What the top of the place says: the job's or quote's title. */
   readonly title: ReadonlySignal<string>;
   readonly acts: BenchActs;
@@ -75,7 +79,8 @@ export function openBenchStore(parts: BenchParts): BenchStore {
   const houseOf = houseLater(house, clock);
   const stopReadying = readyHouse(house, desk, clock);
   const view = computed(() => desk.laid.value?.shown.view.value ?? emptyView);
-  const panel = computed(() => panelNow({ desk, chosen: chosen.value, steps: steps.value, houseOf }));
+  const panelTurn = turnsOf({ desk, display, chosen, steps, houseOf });
+  const panel = computed(() => panelNow(panelTurn.value, houseOf));
   const choose = (place: BoxPlace | undefined) => {
     if (place?.row === chosen.peek()?.row && place?.column === chosen.peek()?.column) return;
     steps.value = [];
@@ -90,6 +95,8 @@ export function openBenchStore(parts: BenchParts): BenchStore {
     view,
     chosen,
     panel,
+    panelTurn,
+    sizes: sizesIn(view),
     title: computed(() => desk.laid.value?.worked.source().title ?? ''),
     acts,
     hands,
@@ -120,26 +127,44 @@ function readyHouse(house: HouseBench, desk: BenchDesk, clock: Clock): () => voi
   });
 }
 
-interface PanelNow {
+function sizesIn(view: ReadonlySignal<BenchView>): ReadonlySignal<readonly string[]> {
+  const keptSizes = kept<readonly string[]>();
+  return computed(() => {
+    const keys = view.value.columns.map((head) => head.key);
+    return keptSizes(keys, () => keys);
+  });
+}
+
+/** What the panel reads, another object with every change of it. */
+function turnsOf({ desk, display, chosen, steps, houseOf }: Turning): ReadonlySignal<PanelTurn> {
+  return computed(() => {
+    const laid = desk.laid.value;
+    void [laid?.worked.version.value, houseOf.turn.value, display.value];
+    return { laid, chosen: chosen.value, steps: steps.value };
+  });
+}
+
+interface Turning extends Pick<BenchStore, 'display' | 'chosen'> {
   readonly desk: BenchDesk;
-  readonly chosen: BoxPlace | undefined;
-  readonly steps: readonly string[];
+  readonly steps: ReadonlySignal<readonly string[]>;
   readonly houseOf: HouseOf;
 }
 
+interface PanelTurn {
+  readonly laid: Laid | undefined;
+  readonly chosen: BoxPlace | undefined;
+  readonly steps: readonly string[];
+}
+
 /** The slip follows the chosen box, a step down at a time, through every change of the bench. */
-function panelNow({ desk, chosen, steps, houseOf }: PanelNow): PanelView | undefined {
-  const laid = desk.laid.value;
-  if (!laid || !chosen) return undefined;
-  void laid.worked.version.value;
-  const column = laid.worked.source().columns.find((each) => each.key === chosen.column);
-  if (!column) return undefined;
+function panelNow({ laid, chosen, steps }: PanelTurn, houseOf: HouseOf): PanelView | undefined {
+  const column = chosen && laid?.worked.source().columns.find((each) => each.key === chosen.column);
+  if (!laid || !column) return undefined;
   const path = [chosen.row, ...steps];
-  const line = path.at(-1) ?? chosen.row;
   return panelOf({
     worked: laid.worked,
     column,
-    line,
+    line: path.at(-1) ?? chosen.row,
     steppedFrom: path.slice(0, -1),
     faces: laid.shown.faces(),
     houseOf,

@@ -15,8 +15,13 @@ export function pageClock(): Clock {
       const timer = setTimeout(run, ms);
       return () => clearTimeout(timer);
     },
-    soon: 'scheduler' in globalThis ? behindPainting : inTurn(),
+    soon: pageSoon(),
   };
+}
+
+/** The page's own way to do something soon. */
+export function pageSoon(): Clock['soon'] {
+  return 'scheduler' in globalThis ? behindPainting : inTurn();
 }
 
 function behindPainting(run: () => void): void {

@@ -1,4 +1,4 @@
-import { signal } from '@preact/signals';
+import { signal, type ReadonlySignal, type Signal } from '@preact/signals';
 import type { EffectView, HouseView } from '#renderer/panel/panel-view.ts';
 import type { BenchInput } from '#shared-calc/bench/bench-input.ts';
 import type { Box } from '#shared-calc/bench/bench-types.ts';
@@ -117,17 +117,25 @@ function priceEffect(bench: Bench, { worked, column, faces }: HouseParts): reado
 }
 
 /** The house's part of a slip. */
-export type HouseOf = (box: Box, parts: Omit<HouseParts, 'house'>) => HouseView | undefined;
+export interface HouseOf {
+  readonly part: (box: Box, parts: Omit<HouseParts, 'house'>) => HouseView | undefined;
+  /** Goes up when a part that had been put off can be worked. */
+  readonly turn: ReadonlySignal<number>;
+}
 
 /**
  * Works the house's part at once for a box just chosen; after an edit the part of before stands until what was
  * written has been painted.
  */
 export function houseLater(house: HouseBench, clock: Clock): HouseOf {
-  const partOf = workedLater(house, clock);
-  return (box, parts) => {
-    const part = partOf(box, parts);
-    return part && { ...part, asked: askedOf(box, parts) };
+  const turn = signal(0);
+  const partOf = workedLater(house, clock, turn);
+  return {
+    turn,
+    part: (box, parts) => {
+      const part = partOf(box, parts);
+      return part && { ...part, asked: askedOf(box, parts) };
+    },
   };
 }
 
@@ -143,12 +151,11 @@ function askedOf(
 function workedLater(
   house: HouseBench,
   clock: Clock,
+  turn: Signal<number>,
 ): (box: Box, parts: Omit<HouseParts, 'house'>) => WorkedPart | undefined {
-  const turn = signal(0);
   let last: { readonly id: string; readonly version: number; readonly view: WorkedPart | undefined } | undefined;
   let due = -1;
   return (box, parts) => {
-    void turn.value;
     if (box.source !== 'local' && box.source !== 'job') return (last = undefined);
     const id = `${box.column} ${box.line.name} ${box.source}`;
     const version = parts.worked.version.peek();

@@ -20,7 +20,7 @@ export function boxOf(page: Page, line: string, size: string): Locator {
   return page.locator('.strips .ag-cell.box', { has: page.locator('.unseen', { hasText: begins }) });
 }
 
-/** Brings a box into sight by the find field, and chooses it. */
+/** Brings a box into sight by the find field, and chooses it; the panel is of it then. */
 export async function goTo(page: Page, line: string, size: string): Promise<void> {
   for (const words of await stillWanted(page, [line, size])) {
     await page.keyboard.press('/');
@@ -28,8 +28,14 @@ export async function goTo(page: Page, line: string, size: string): Promise<void
     await page.keyboard.press('Enter');
   }
   await page.waitForFunction(
-    (begins) => document.querySelector('.strips .ag-cell.chosen .unseen')?.textContent?.startsWith(begins),
-    `${line}, ${size}`,
+    ([wantedLine, wantedSize]) => {
+      const spoken = document.querySelector('.strips .ag-cell.chosen .unseen')?.textContent;
+      const slip = document.querySelector('.slip header')?.textContent;
+      return (
+        spoken?.startsWith(`${wantedLine}, ${wantedSize}`) && slip?.includes(wantedLine) && slip.includes(wantedSize)
+      );
+    },
+    [line, size] as const,
     // A window that is not in front paints no frames to wait for.
     { polling: 50 },
   );

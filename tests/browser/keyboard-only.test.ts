@@ -70,7 +70,8 @@ describe('the main job with no hand on the mouse', () => {
       ...(await tabTo(page, 'litter_dry')),
       ...(await pressSeen(page, ['Enter'])),
     );
-    expect([unseen, plain(await page.textContent('.slip h2'))]).toEqual([[], 'Litter, dry']);
+    await page.locator('.slip').getByRole('heading', { name: 'Litter, dry' }).waitFor();
+    expect(unseen).toEqual([]);
     unseen.push(...(await tabTo(page, 'up to Oak leaves, dry')), ...(await pressSeen(page, ['Enter'])));
     unseen.push(...(await pressSeen(page, ['F6', 'F6'])), ...(await tabTo(page, 'As CSV')));
     const [download] = await Promise.all([page.waitForEvent('download'), page.keyboard.press('Enter')]);

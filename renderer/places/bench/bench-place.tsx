@@ -6,7 +6,7 @@ import type { PlaceAct } from '#renderer/frame/frame-view.ts';
 import type { FindView, PlaceView } from '#renderer/frame/page-view.ts';
 import { places } from '#renderer/frame/places.ts';
 import { writeRoute, type Route } from '#renderer/frame/place-route.ts';
-import { WorkingPanel } from '#renderer/panel/working-panel.tsx';
+import { FollowedPanel } from '#renderer/panel/followed-panel.tsx';
 import { kept } from '#renderer/store/kept.ts';
 import type { PageStore } from '#renderer/store/page-store.ts';
 import { downloadCsv } from '#renderer/files/download-csv.ts';
@@ -40,7 +40,7 @@ export function benchPlace(store: PageStore): (route: Route) => PlaceView {
           <Sheet store={store} />
         </>
       ),
-      slip: <WorkingPanel view={bench.panel.value} acts={bench.panelActs} />,
+      slip: <FollowedPanel panel={bench.panel} turn={bench.panelTurn} acts={bench.panelActs} />,
       find: findOn(store, keptOptions),
     };
   };
@@ -65,7 +65,7 @@ function Sheet({ store }: { readonly store: PageStore }) {
 }
 
 function asideOf({ bench }: PageStore): string {
-  const sizes = bench.view.value.columns.length;
+  const sizes = bench.sizes.value.length;
   if (sizes === 0) return 'no size yet';
   return sizes === 1 ? 'one size' : `${numbers[sizes] ?? sizes} sizes`;
 }
@@ -106,19 +106,18 @@ function actsOf(store: PageStore): readonly PlaceAct[] {
 }
 
 function chosenColumn({ bench }: PageStore): string {
-  return bench.chosen.peek()?.column ?? bench.view.peek().columns[0]?.key ?? '';
+  return bench.chosen.peek()?.column ?? bench.sizes.peek()[0] ?? '';
 }
 
 const titles = places.map((each) => each.title);
 
 function findOn({ bench, strips }: PageStore, keptOptions: ReturnType<typeof kept<readonly string[]>>): FindView {
   const faces = bench.laid.value?.shown.faces();
-  const { columns } = bench.view.value;
-  const keys = columns.map((head) => head.key);
+  const keys = bench.sizes.value;
   return {
     label: 'Find a line, a tank or a place',
     placeholder: 'Find a line',
-    options: keptOptions([faces, keys.join(' ')], () => [
+    options: keptOptions([faces, keys], () => [
       ...new Set([...(faces?.all ?? []).map((face) => face.label), ...keys, ...titles]),
     ]),
     go: (words) => {
