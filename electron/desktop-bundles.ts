@@ -1,4 +1,4 @@
-import type { Bundle } from '#electron/host/build-stale.ts';
+import type { Bundle } from '#electron/host/is-stale.ts';
 
 const sources = ['electron', 'shared-calc', 'package-lock.json'];
 

@@ -4,7 +4,8 @@ import { join } from 'node:path';
 import { startCommand } from '#electron/cli/commands/start.ts';
 import { exitCodes } from '#electron/cli/outcome.ts';
 import { readArguments, type Arguments } from '#electron/cli/read-arguments.ts';
-import { buildIfStale, pageBundle, projectFolder } from '#electron/host/build-stale.ts';
+import { buildIfStale, pageBundle } from '#electron/host/build-stale.ts';
+import { projectFolder } from '#electron/host/is-stale.ts';
 import { findDesktopProgram } from '#electron/host/desktop-program.ts';
 import { hasScreen } from '#electron/host/open-browser.ts';
 import { desktopBundles } from './desktop-bundles.ts';
@@ -40,7 +41,7 @@ async function servePage(asked: Arguments): Promise<number> {
   const outcome = await startCommand.run(asked);
   const says = outcome.is === 'refused' ? outcome.says : 'says' in outcome ? [outcome.says] : [];
   for (const each of says) process.stderr.write(`${each}\n`);
-  return exitCodes[outcome.is];
+  return exitCodes[outcome.is] ?? 0;
 }
 
 /** Runs the desktop's program until its window is closed; answers how it ended. */

@@ -1,9 +1,9 @@
-import type { Bundle } from '#electron/host/build-stale.ts';
+import type { Bundle } from '#electron/host/is-stale.ts';
 
 /** The command line as one file; made by `npm ci`, and passed over while its sources are newer. */
 export const commandLineBundle: Bundle = {
   name: 'command line',
   settings: 'electron/cli/vite.config.ts',
   sources: ['electron', 'shared-calc', 'package-lock.json'],
-  built: 'electron/dist/command-line.js',
+  built: 'electron/dist/command-line.cjs',
 };

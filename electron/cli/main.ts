@@ -9,8 +9,11 @@ export interface Streams {
   readonly stderr: { readonly write: (text: string) => unknown };
 }
 
-/** Runs one command line and answers its exit code: 0 done, 1 refused, 2 wrong use, 3 the book cannot be opened. */
-export async function main(argv: readonly string[], streams: Streams = process): Promise<number> {
+/**
+ * Runs one command line and answers its exit code: 0 done, 1 refused, 2 wrong use, 3 the book cannot be opened;
+ * `undefined` where it goes on.
+ */
+export async function main(argv: readonly string[], streams: Streams = process): Promise<number | undefined> {
   const found = findCommand(argv);
   if (!found) return endWithoutCommand(argv, streams);
   const { command, rest } = found;
@@ -33,7 +36,7 @@ function findCommand(argv: readonly string[]) {
   return undefined;
 }
 
-function endWithoutCommand(argv: readonly string[], streams: Streams): number {
+function endWithoutCommand(argv: readonly string[], streams: Streams): number | undefined {
   const word = argv[0];
   if (word !== undefined && ['--help', '-h', 'help'].includes(word)) {
     const usages = [...commands.values()].map((command) => command.usage);
@@ -53,7 +56,7 @@ function unknownCommand(word: string, next = ''): string {
   return `No command ${word}. There are: ${commandNames.join(', ')}.`;
 }
 
-function end(outcome: Outcome, given: Arguments | undefined, { stdout, stderr }: Streams): number {
+function end(outcome: Outcome, given: Arguments | undefined, { stdout, stderr }: Streams): number | undefined {
   for (const says of saidBeside(outcome)) stderr.write(`${says}\n`);
   if (outcome.is === 'answer') stdout.write(print(outcome, given));
   if (outcome.is === 'refused' && outcome.json !== undefined && given?.flag('json')) {

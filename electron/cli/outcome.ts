@@ -21,4 +21,4 @@ export function wrongUse(says: string): Outcome {
   return { is: 'wrong use', says };
 }
 
-export const exitCodes = { answer: 0, 'goes on': 0, refused: 1, 'wrong use': 2, 'no book': 3 } as const;
+export const exitCodes = { answer: 0, 'goes on': undefined, refused: 1, 'wrong use': 2, 'no book': 3 } as const;

@@ -1,14 +1,16 @@
 import { existsSync } from 'node:fs';
-import { enableCompileCache } from 'node:module';
+import { createRequire, enableCompileCache } from 'node:module';
 
 /*
  * Starts the command line: from the one file that `npm ci` makes, unless its sources are newer. Plain JavaScript,
  * since making Node read TypeScript takes a third of the whole start.
  */
 enableCompileCache();
-const built = new URL('../dist/command-line.js', import.meta.url);
+const built = `${import.meta.dirname}/../dist/command-line.cjs`;
 const oneFile = existsSync(built)
-  ? /** @type {typeof import('./one-file.ts')} */ (await import(built.href))
+  ? /** @type {typeof import('./one-file.ts')} */ (createRequire(import.meta.url)(built))
   : undefined;
 const { main } = oneFile?.isFresh() ? oneFile : await import('./main.ts');
-process.exitCode = await main(process.argv.slice(2));
+const code = await main(process.argv.slice(2));
+// Once all that was said is out it ends at once: left to itself Node waits for work of its own that nobody reads.
+if (code !== undefined) process.stdout.write('', () => process.stderr.write('', () => process.exit(code)));

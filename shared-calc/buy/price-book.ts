@@ -48,11 +48,22 @@ type Offered = Omit<Goods, 'packs' | 'fault'>;
 export function priceBook(records: PriceRecords, day: PriceDay): PriceBook {
   const packs = Map.groupBy(records.pack.values(), (pack) => pack.material);
   const prices = Map.groupBy(records.packPrice.values(), (price) => price.pack);
+  const isOld = oldFrom(day);
   const goods = new Map<string, Goods>();
   for (const each of offered(records)) {
-    goods.set(each.material, goodsOn(each, packs.get(each.material) ?? [], { prices, day }));
+    goods.set(each.material, goodsOn(each, packs.get(each.material) ?? [], { prices, on: day.on, isOld }));
   }
   return { on: day.on, goods, suppliers: records.supplier };
+}
+
+/** Whether a price that holds from a day is old by now; most prices hold from few days. */
+function oldFrom({ on, oldPriceDays }: PriceDay): (from: string) => boolean {
+  const known = new Map<string, boolean>();
+  return (from) => {
+    const old = known.get(from) ?? daysBetween(from, on) > oldPriceDays;
+    known.set(from, old);
+    return old;
+  };
 }
 
 /** Goods by their material's id or a tank's code, or why they cannot be costed on that day. */
@@ -86,14 +97,15 @@ function* offered(records: PriceRecords): Generator<Offered> {
 
 interface PricesOn {
   readonly prices: ReadonlyMap<string, readonly PackPrice[]>;
-  readonly day: PriceDay;
+  readonly on: string;
+  readonly isOld: (from: string) => boolean;
 }
 
-function goodsOn(offer: Offered, packs: readonly Pack[], { prices, day }: PricesOn): Goods {
+function goodsOn(offer: Offered, packs: readonly Pack[], { prices, on, isOld }: PricesOn): Goods {
   const sorted = packs.toSorted((a, b) => a.amount - b.amount || (a.id < b.id ? -1 : 1));
-  const onSale = sorted.flatMap((pack) => onSaleOn(pack, prices.get(pack.id) ?? [], day) ?? []);
+  const onSale = sorted.flatMap((pack) => onSaleOn(pack, prices.get(pack.id) ?? [], { on, isOld }) ?? []);
   const unpriced = sorted.find((pack) => !prices.has(pack.id)) ?? (onSale.length === 0 ? sorted[0] : undefined);
-  const fault = faultOf(offer, sorted, { unpriced, on: day.on });
+  const fault = faultOf(offer, sorted, { unpriced, on });
   return { ...offer, packs: onSale, ...(fault && { fault }) };
 }
 
@@ -108,12 +120,16 @@ function faultOf(
   return unpriced && { kind: 'no-price', material, label, unit, amount: unpriced.amount, on };
 }
 
-function onSaleOn(pack: Pack, prices: readonly PackPrice[], day: PriceDay): PackOnSale | undefined {
+function onSaleOn(
+  pack: Pack,
+  prices: readonly PackPrice[],
+  { on, isOld }: Omit<PricesOn, 'prices'>,
+): PackOnSale | undefined {
   let inForce: PackPrice | undefined;
   for (const price of prices) {
-    if (price.from <= day.on && (!inForce || price.from >= inForce.from)) inForce = price;
+    if (price.from <= on && (!inForce || price.from >= inForce.from)) inForce = price;
   }
   if (!inForce) return undefined;
   const { from, priceCoins } = inForce;
-  return { id: pack.id, amount: pack.amount, priceCoins, from, old: daysBetween(from, day.on) > day.oldPriceDays };
+  return { id: pack.id, amount: pack.amount, priceCoins, from, old: isOld(from) };
 }

@@ -50,8 +50,9 @@ export function openGrid(): Grid {
     const letters = columnLetters(columns.of(column));
     return (line: string) => `${letters}${rows.of(line) + 1}`;
   };
-  const put = (write: BoxWrite): void => {
-    engine.setCellContents(at(write.column, write.line), [[contentFor(write.content, addressIn(write.column))]]);
+  const put = (run: Run): void => {
+    const [{ column, line }] = run;
+    engine.setCellContents(at(column, line), contentsFor(run, addressIn(column)));
   };
   const empty = (boxes: readonly (readonly [column: string, line: string])[]): void => {
     together(() => {
@@ -61,7 +62,7 @@ export function openGrid(): Grid {
   return {
     write(writes) {
       together(() => {
-        writes.forEach(put);
+        runsOf(writes, rows.of).forEach(put);
       });
     },
     read(column, line) {
@@ -80,10 +81,26 @@ export function openGrid(): Grid {
       empty(rows.names().map((line) => [column, line]));
       columns.free(column);
     },
-    close: () => {
-      engine.destroy();
-    },
+    close: () => engine.destroy(),
   };
+}
+
+/** Boxes of a size that stand below one another: the engine takes them in one go. */
+type Run = [BoxWrite, ...BoxWrite[]];
+
+function runsOf(writes: readonly BoxWrite[], rowOf: (line: string) => number): readonly Run[] {
+  const runs: Run[] = [];
+  for (const write of writes) {
+    const run = runs.at(-1);
+    const last = run?.at(-1);
+    if (last?.column === write.column && rowOf(write.line) === rowOf(last.line) + 1) run?.push(write);
+    else runs.push([write]);
+  }
+  return runs;
+}
+
+function contentsFor(run: Run, addressOf: (line: string) => string): RawCellContent[][] {
+  return run.map(({ content }) => [contentFor(content, addressOf)]);
 }
 
 /** A box as the engine takes it: text only from us, so that nothing typed is read as anything else. */

@@ -22,7 +22,7 @@ export async function lw(...argv: readonly string[]): Promise<Ran> {
     stdout: { write: (text) => out.push(text) },
     stderr: { write: (text) => err.push(text) },
   });
-  return { code, out: out.join(''), err: err.join('') };
+  return { code: code ?? 0, out: out.join(''), err: err.join('') };
 }
 
 /** The one JSON value that a command answers; a refusal is an error here. */

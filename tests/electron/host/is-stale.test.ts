@@ -2,7 +2,7 @@ import { mkdirSync, rmSync, utimesSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 
-import { isStale } from '#electron/host/build-stale.ts';
+import { isStale } from '#electron/host/is-stale.ts';
 
 import { temporaryFolder } from './host-at-hand.ts';
 
