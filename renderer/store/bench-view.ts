@@ -169,6 +169,8 @@ function stampOf({ worked, faces }: Parts, column: BenchColumn): string {
 function headFor(parts: Parts, column: BenchColumn): HeadView {
   const { worked, faces, heads } = parts;
   const known = heads.get(column.key);
+  // A size far from sight shows what it did until its turn comes.
+  if (known?.column === column && worked.isBehind(column.key)) return known.head;
   const ready = worked.isWorked(column.key);
   const stamp = `${stampOf(parts, column)} ${ready}`;
   if (known?.stamp === stamp && known.column === column) return known.head;

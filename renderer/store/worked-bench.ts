@@ -24,8 +24,8 @@ export interface WorkedBench {
   readonly revision: (column: string) => number;
   /** Its boxes can be read. */
   readonly isWorked: (column: string) => boolean;
-  /** Some columns still wait for their slice. */
-  readonly isBehind: () => boolean;
+  /** It still waits for its slice; without a column, whether any does. */
+  readonly isBehind: (column?: string) => boolean;
   readonly sums: (column: string) => Result<OrderSums, OrderFault>;
   readonly close: () => void;
 }
@@ -73,7 +73,7 @@ export function workBench(source: BenchSource, inSight: readonly string[], clock
     take,
     revision: (column) => state.revisions.get(column) ?? 0,
     isWorked: (column) => state.worked.has(column),
-    isBehind: () => state.behind.size > 0,
+    isBehind: (column) => (column === undefined ? state.behind.size > 0 : state.behind.has(column)),
     sums: (column) => sumsOf(bench, state, column),
     close: () => {
       state.turn += 1;

@@ -5,7 +5,7 @@ import type { BoxReading } from '#shared-calc/recipe/read-box.ts';
 import { textResolver } from '#shared-calc/recipe/resolve-box.ts';
 import type { Line } from '#shared-calc/records/records.ts';
 import type { BoxReader } from './box-reader.ts';
-import { ringChanges, ringsOf, type Rings } from './rings.ts';
+import { readsAlike, ringChanges, ringsOf, type Rings } from './rings.ts';
 
 /** What the boxes of one size read as, kept between updates. */
 export interface ColumnBoxes {
@@ -32,8 +32,8 @@ export function refreshColumn(
 ): { readonly boxes: ColumnBoxes; readonly writes: readonly BoxWrite[] } {
   const { column, job } = refresh;
   const { readings, sources, rings: oldRings } = before ?? noBoxes();
-  const changed = readAgain({ readings, sources }, refresh, linesToRead(before, refresh));
-  const rings = changed.size > 0 ? ringsOf(readings) : oldRings;
+  const { changed, rewired } = readAgain({ readings, sources }, refresh, linesToRead(before, refresh));
+  const rings = rewired ? ringsOf(readings) : oldRings;
   for (const name of ringChanges(oldRings, rings)) changed.add(name);
   const writes = [...changed].map((line) => ({ column: column.key, line, content: contentOf(line, readings, rings) }));
   return { boxes: { input: column, job, readings, sources, rings }, writes };
@@ -43,22 +43,33 @@ function noBoxes(): Pick<ColumnBoxes, 'readings' | 'sources' | 'rings'> {
   return { readings: new Map(), sources: new Map(), rings: new Map() };
 }
 
-/** Reads lines again into a column's maps; answers the names of those that read differently now. */
+interface ReadAgain {
+  /** Names of lines that read differently now. */
+  readonly changed: Set<string>;
+  /** Some of them read other lines than before. */
+  readonly rewired: boolean;
+}
+
+/** Reads lines again into a column's maps. */
 function readAgain(
   { readings, sources }: Pick<ColumnBoxes, 'readings' | 'sources'>,
   { column, job, reader }: Refresh,
   lines: readonly Line[],
-): Set<string> {
+): ReadAgain {
   const resolve = textResolver(column, job);
   const changed = new Set<string>();
+  let rewired = false;
   for (const line of lines) {
     const resolved = resolve(line);
     const reading = reader.read(line, resolved.text);
-    if (readings.get(line.name) !== reading) changed.add(line.name);
-    readings.set(line.name, reading);
+    const before = readings.get(line.name);
     sources.set(line.name, resolved);
+    if (before === reading) continue;
+    readings.set(line.name, reading);
+    changed.add(line.name);
+    rewired ||= !readsAlike(before, reading);
   }
-  return changed;
+  return { changed, rewired };
 }
 
 /** Another tank is read whole; else only lines that changed themselves, and those written over otherwise. */

@@ -6,6 +6,7 @@ import type { Box } from './bench-types.ts';
 import { boxOf } from './box-of.ts';
 import { refreshColumn, type ColumnBoxes } from './column-boxes.ts';
 import { openLineTable, type TakenLines } from './line-table.ts';
+import { openPutOff } from './put-off.ts';
 
 export interface Bench {
   readonly input: () => BenchInput;
@@ -28,12 +29,12 @@ export function openBench(start: BenchInput): Bench {
   const grid = openGrid();
   const table = openLineTable();
   const columns = new Map<string, ColumnBoxes>();
-  /** Columns whose last change is not worked yet. */
-  const behind = new Set<string>();
+  const behind = openPutOff();
   let input = start;
 
   function refresh(column: ColumnInput, taken: TakenLines): readonly BoxWrite[] {
-    const rereads = behind.delete(column.key) ? input.lines : taken.rereads;
+    const names = behind.take(column.key);
+    const rereads = names ? input.lines.filter((line) => names.has(line.name)) : taken.rereads;
     const now = { column, job: input.job, lines: input.lines, rereads, reader: table.reader() };
     const { boxes, writes } = refreshColumn(columns.get(column.key), now);
     columns.set(column.key, boxes);
@@ -49,6 +50,7 @@ export function openBench(start: BenchInput): Bench {
       if (kept.some((column) => column.key === key)) continue;
       grid.removeColumn(key);
       columns.delete(key);
+      behind.take(key);
     }
   }
 
@@ -57,12 +59,12 @@ export function openBench(start: BenchInput): Bench {
     input = next;
     drop(taken.dropped, next.columns);
     const later = next.columns.filter((column) => first !== undefined && !first.includes(column.key));
+    behind.add(later, taken.rereads);
     const write = (some: readonly ColumnInput[]): boolean => {
       grid.write(some.flatMap((column) => refresh(column, taken)));
       return later.length > 0;
     };
     write(next.columns.filter((column) => !later.includes(column)));
-    for (const { key } of later) behind.add(key);
     return () => write(later.splice(0, SLICE).filter((column) => behind.has(column.key)));
   }
 

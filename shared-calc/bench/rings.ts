@@ -8,10 +8,22 @@ export type Rings = ReadonlyMap<string, readonly string[]>;
 /** The rings of one size, found before the engine is touched. */
 export function ringsOf(readings: ReadonlyMap<string, BoxReading>): Rings {
   const reads = new Map<string, readonly string[]>();
-  for (const [name, reading] of readings) if (reading.is === 'rule') reads.set(name, readsOf(reading.rule));
+  for (const [name, reading] of readings) if (reading.is === 'rule') reads.set(name, linesRead(reading));
   const rings = new Map<string, readonly string[]>();
   for (const ring of findLoops(reads)) for (const name of ring) rings.set(name, turnTo(ring, name));
   return rings;
+}
+
+/** Whether a line reads the same other lines by either reading: then no ring comes or goes by it. */
+export function readsAlike(one: BoxReading | undefined, other: BoxReading): boolean {
+  const [left, right] = [linesRead(one), linesRead(other)];
+  return left.length === right.length && left.every((name, at) => name === right[at]);
+}
+
+const noLines: readonly string[] = [];
+
+function linesRead(reading: BoxReading | undefined): readonly string[] {
+  return reading?.is === 'rule' ? readsOf(reading.rule) : noLines;
 }
 
 /** Lines that came into a ring or out of one. */

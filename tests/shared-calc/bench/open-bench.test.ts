@@ -1,5 +1,8 @@
+import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import type { BenchInput } from '#shared-calc/bench/bench-input.ts';
 import { openBench } from '#shared-calc/bench/open-bench.ts';
+import type { ColumnInput } from '#shared-calc/recipe/column.ts';
 import { sayBoxCause } from '#shared-calc/words/say-box-cause.ts';
 import { demoBench, demoColumn, demoRecords } from '#tests/demo-bench.ts';
 
@@ -9,6 +12,22 @@ const flat = { soil_rise: '0 mm' };
 function told(bench: ReturnType<typeof demoBench>, column: string, line: string) {
   const { state, cause, flags } = bench.box(column, line);
   return { state, flags, says: cause && sayBoxCause(cause, line) };
+}
+
+interface Written {
+  readonly line: string;
+  readonly text: string;
+  readonly where: string;
+}
+
+/** A line written in the house, for the job, or in one size. */
+function withText(input: BenchInput, { line, text, where }: Written): BenchInput {
+  if (where === 'job') return { ...input, job: new Map([...input.job, [line, text]]) };
+  if (where !== 'house') {
+    const written = (column: ColumnInput) => ({ ...column, locals: new Map([...column.locals, [line, text]]) });
+    return { ...input, columns: input.columns.map((each) => (each.key === where ? written(each) : each)) };
+  }
+  return { ...input, lines: input.lines.map((each) => (each.name === line ? { ...each, text } : each)) };
 }
 
 describe('openBench', () => {
@@ -103,6 +122,37 @@ describe('openBench', () => {
     const all = (of: typeof bench) =>
       columns.flatMap(({ key }) => lines.map((line) => [key, line.name, of.box(key, line.name).value]));
     expect(all(bench)).toEqual(all(fresh));
+  });
+
+  test('edits that come before the last one has reached every size come to the same as a fresh bench', () => {
+    const keys = ['T03', 'T06', 'T07', 'T08', 'T09', 'T10'];
+    const bench = demoBench({ sizes: keys }, records);
+    const texts = fc.constantFrom('40 mm', '', 'drainage / 4', 'freeboard', '12 mm', 'capping * 4');
+    const edit = fc.record({
+      line: fc.constantFrom('litter', 'drainage', 'capping', 'freeboard'),
+      text: texts,
+      where: fc.constantFrom('house', 'job', 'T07'),
+      first: fc.subarray(keys),
+      slices: fc.nat({ max: 2 }),
+    });
+    const boxes = (of: typeof bench) =>
+      keys.flatMap((key) =>
+        of.input().lines.map(({ name }) => [key, name, of.box(key, name).value, told(of, key, name).says]),
+      );
+    fc.assert(
+      fc.property(fc.array(edit, { minLength: 1, maxLength: 6 }), (edits) => {
+        let more = () => false;
+        for (const { first, slices, ...written } of edits) {
+          more = bench.update(withText(bench.input(), written), first);
+          for (let turn = 0; turn < slices; turn += 1) more();
+        }
+        while (more()) continue;
+        const fresh = openBench(bench.input());
+        expect(boxes(bench)).toEqual(boxes(fresh));
+        fresh.close();
+      }),
+      { numRuns: 25 },
+    );
   });
 
   test('columns named first are worked at once, the rest a slice at a time', () => {
