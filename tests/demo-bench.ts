@@ -50,7 +50,7 @@ export function demoBench(order: DemoOrder, records: Records = demoRecords()): B
 export function demoColumn(records: Records, code: string, locals: Readonly<Record<string, string>> = {}): ColumnInput {
   const tank = records.tank.get(code);
   if (!tank) throw new Error(`no tank ${code}`);
-  return { key: code, tank, label: tank.label, count: 1, locals: new Map(Object.entries(locals)) };
+  return { key: code, tank, label: '', count: 1, locals: new Map(Object.entries(locals)) };
 }
 
 /** The demo's prices and rules on its day. */

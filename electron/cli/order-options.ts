@@ -74,7 +74,7 @@ function readSize(word: string, before: readonly ColumnInput[], records: Records
   if (!tank) return failed(unknownTank(code, records));
   const count = Number(times);
   if (count < 1 || count > 999) return failed(`${word}: build a size 1 to 999 times.`);
-  return ok({ key: columnKey(tank, before), tank, label: tank.label, count, locals: new Map() });
+  return ok({ key: columnKey(tank, before), tank, label: '', count, locals: new Map() });
 }
 
 function unknownTank(id: string, records: Records): string {

@@ -17,7 +17,7 @@ export function BuildCardPaper({ title, letterhead, cards }: BuildCardParts) {
     <Paper label="Build card" foot={`Build card, ${title}`} look="large">
       {cards.map((card) => (
         <section key={card.size} class="sheet-of-list">
-          <Letterhead title={`Build card ${card.size}`} who={letterhead.slice(0, 1)} />
+          <Letterhead title={`Build card ${card.called}`} who={letterhead.slice(0, 1)} />
           <p>
             {title}. {card.tank}
             {card.builds > 1 && `; this card for each of ${card.builds}`}. {card.lifting.join(' ')} About{' '}

@@ -42,7 +42,7 @@ export function CareCalendarPaper({ title, letterhead, handover, visits, sizes, 
       </section>
       {sizes.map((size) => (
         <section key={size.size}>
-          <h3>{size.tank}</h3>
+          <h3>{`${size.called}, ${size.tank}`}</h3>
           {size.rounds.map((round) => (
             <RoundDays key={round.act} round={round} />
           ))}

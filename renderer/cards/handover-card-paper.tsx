@@ -20,7 +20,7 @@ export function HandoverCardPaper({ title, letterhead, cards }: HandoverParts) {
     <Paper label="Handover card" foot={`Handover card, ${title}`} look="hung">
       {cards.map((card) => (
         <section key={card.size} class="sheet-of-list">
-          <Letterhead title={`Handover card ${card.size}`} who={letterhead} />
+          <Letterhead title={`Handover card ${card.called}`} who={letterhead} />
           <p>
             {title}. {card.tank}. Handed over {paperWeekday(card.handover)}.
           </p>

@@ -17,7 +17,7 @@ export function WatchCardPaper({ title, letterhead, cards }: WatchCardParts) {
     <Paper label="Commissioning watch" foot={`Commissioning watch, ${title}`} look="large">
       {cards.map((card) => (
         <section key={card.size} class="sheet-of-list">
-          <Letterhead title={`Commissioning watch ${card.size}`} who={letterhead.slice(0, 1)} />
+          <Letterhead title={`Commissioning watch ${card.called}`} who={letterhead.slice(0, 1)} />
           <p>
             {title}. {card.tank}. Lamps on, doors shut. Between {card.band.lowestC} and {card.band.highestC}&nbsp;°C,
             humidity between {card.band.driest} and {card.band.dampest}&nbsp;%, for {card.leastHours} h at least.
@@ -25,7 +25,7 @@ export function WatchCardPaper({ title, letterhead, cards }: WatchCardParts) {
           {card.expected.map((says) => (
             <p key={says}>{sayUnits(says)}</p>
           ))}
-          <ReadingsTable size={card.size} hours={card.hours} />
+          <ReadingsTable called={card.called} hours={card.hours} />
           <CautionList cautions={card.cautions} />
           <div class="sign-here">
             <p>Hottest and coldest, °C; driest and dampest, %</p>
@@ -38,9 +38,9 @@ export function WatchCardPaper({ title, letterhead, cards }: WatchCardParts) {
   );
 }
 
-function ReadingsTable({ size, hours }: Pick<WatchCard, 'size' | 'hours'>) {
+function ReadingsTable({ called, hours }: Pick<WatchCard, 'called' | 'hours'>) {
   return (
-    <WideTable label={`Readings of ${size}`}>
+    <WideTable label={`Readings of ${called}`}>
       <table class="paper-lines to-write">
         <thead>
           <tr>

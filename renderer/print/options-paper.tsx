@@ -60,9 +60,9 @@ function OptionsTable({ options, display }: TableParts) {
       <thead>
         <tr>
           <td />
-          {options.map(({ size, tank, builds }) => (
+          {options.map(({ size, called, tank, builds }) => (
             <th key={size} scope="col">
-              {builds === 1 ? size : `${builds} of ${size}`}
+              {builds === 1 ? called : `${builds} of ${called}`}
               <small>{tank}</small>
             </th>
           ))}

@@ -17,7 +17,7 @@ export function PickListPaper({ title, letterhead, lists, display }: PickListPap
     <Paper label="Pick list" foot={`Pick list, ${title}`} look="large">
       {lists.map((list) => (
         <section key={list.size} class="sheet-of-list">
-          <Letterhead title={`Pick list ${list.size}`} who={letterhead.slice(0, 1)} />
+          <Letterhead title={`Pick list ${list.called}`} who={letterhead.slice(0, 1)} />
           <p>
             {title}. {list.tank}
             {list.builds > 1 && `; this list for each of ${list.builds}`}.

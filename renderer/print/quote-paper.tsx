@@ -51,8 +51,8 @@ function letterheadOf({ letterhead, workshop, place }: QuoteModel): readonly str
 
 /** `Reading room: T05, 600 × 445 × 600 mm inside, full kit; 2 of T07, ...` */
 function introOf({ title, sizes }: QuoteModel): string {
-  const told = sizes.map(({ size, inside, kit, count }) => {
-    const parts = [count === 1 ? size : `${count} of ${size}`, inside && `${inside} inside`, kit && `${kit} kit`];
+  const told = sizes.map(({ called, inside, kit, count }) => {
+    const parts = [count === 1 ? called : `${count} of ${called}`, inside && `${inside} inside`, kit && `${kit} kit`];
     return parts.filter((part) => part !== '').join(', ');
   });
   return `${title}: ${told.join('; ')}.`;

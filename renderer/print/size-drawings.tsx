@@ -12,11 +12,12 @@ interface DrawingsParts {
 
 /** The sections of a quote's sizes, all to one scale. */
 export function SizeDrawings({ sizes, lines }: DrawingsParts) {
-  return <DrawnSizes sizes={sizes.map((size) => ({ size: size.size, figures: frozenSection(size, lines) }))} />;
+  return <DrawnSizes sizes={sizes.map((each) => ({ ...each, figures: frozenSection(each, lines) }))} />;
 }
 
 export interface DrawnSize {
   readonly size: string;
+  readonly called: string;
   readonly figures: SectionFigures;
 }
 
@@ -28,10 +29,10 @@ export function DrawnSizes({ sizes }: { readonly sizes: readonly DrawnSize[] }) 
   return (
     <figure class="drawn-sizes">
       <div class="row">
-        {drawn.map(({ size, figures }) => (
+        {drawn.map(({ size, called, figures }) => (
           <div key={size} class={labels ? 'labelled' : undefined}>
-            <SectionDrawing figures={figures} scale={scale} of={`Tank ${size}`} labels={labels} />
-            <p>{size}</p>
+            <SectionDrawing figures={figures} scale={scale} of={`Tank ${called}`} labels={labels} />
+            <p>{called}</p>
           </div>
         ))}
       </div>

@@ -1,13 +1,14 @@
 import { computed, signal, type ReadonlySignal, type Signal } from '@preact/signals';
 import type { BenchView, BoxView, HeadView } from '#renderer/bench/view-model.ts';
 import type { Display } from '#shared-calc/quantity/shown-unit.ts';
+import { calledOf } from '#shared-calc/recipe/column.ts';
 import { sameData } from '#shared-calc/records/same-data.ts';
 import { benchScans, type BenchScans, type LoudTotals } from './bench-scans.ts';
 import type { BenchColumn, BenchSource } from './bench-source.ts';
 import { boxView, sameBoxView } from './box-view.ts';
 import type { Clock } from './clock.ts';
 import { footBox, footRows } from './foot-boxes.ts';
-import { calledOf, headView } from './head-view.ts';
+import { headView } from './head-view.ts';
 import { headline } from './headlines.ts';
 import { kept } from './kept.ts';
 import { lineFaces, type LineFace, type LineFaces } from './line-faces.ts';

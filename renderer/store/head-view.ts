@@ -4,13 +4,9 @@ import type { SectionFigures } from '#renderer/drawing/section-figures.ts';
 import type { Bench } from '#shared-calc/bench/open-bench.ts';
 import { showValue } from '#shared-calc/quantity/shown-unit.ts';
 import type { Tank } from '#shared-calc/records/records.ts';
+import { calledOf } from '#shared-calc/recipe/column.ts';
 import type { BenchColumn } from './bench-source.ts';
 import type { LineFaces } from './line-faces.ts';
-
-/** How a column is called: its label, or its key. */
-export function calledOf({ label, key }: Pick<BenchColumn, 'label' | 'key'>): string {
-  return label === '' ? key : label;
-}
 
 /** The card over a strip, from the column's own figures; while it is not worked the tank alone is known. */
 export function headView(column: BenchColumn, bench: Bench | undefined, faces: LineFaces, issued: boolean): HeadView {

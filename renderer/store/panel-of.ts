@@ -1,11 +1,11 @@
 import type { PanelView } from '#renderer/panel/panel-view.ts';
 import type { Box } from '#shared-calc/bench/bench-types.ts';
+import { calledOf } from '#shared-calc/recipe/column.ts';
 import type { BenchColumn } from './bench-source.ts';
 import { boxStanding } from './box-words.ts';
 import { cautionOf, standingsOf } from './box-causes.ts';
 import type { BoxParts } from './box-view.ts';
 import { entryText } from './entry-text.ts';
-import { calledOf } from './head-view.ts';
 import { boxFigure } from './figure-words.ts';
 import type { HouseOf } from './house-value.ts';
 import type { LineFace, LineFaces } from './line-faces.ts';

@@ -4,11 +4,11 @@ import type { Change } from '#shared-calc/records/change.ts';
 import type { Line, Records } from '#shared-calc/records/records.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
 import { sayBoxCause, sayBoxFault } from '#shared-calc/words/say-box-cause.ts';
+import { calledOf } from '#shared-calc/recipe/column.ts';
 import type { BenchColumn, BenchSource } from './bench-source.ts';
 import { calledOnPage } from './called-on-page.ts';
 import { hasTwoReadings, writtenText, textInLabel } from './entry-text.ts';
 import { findRing, type ReadLines } from './find-ring.ts';
-import { calledOf } from './head-view.ts';
 import { calledLine, type LineFaces } from './line-faces.ts';
 import { localChange, type LocalPut } from './local-changes.ts';
 

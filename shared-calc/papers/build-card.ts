@@ -1,3 +1,4 @@
+import { calledOf } from '#shared-calc/recipe/column.ts';
 import { capital } from '#shared-calc/rule/capital.ts';
 import type { Bench } from '#shared-calc/bench/open-bench.ts';
 import type { StepCaution } from '#shared-calc/prepare/cautions.ts';
@@ -34,6 +35,8 @@ export interface CardStep {
 /** One size of a job, built in this order. */
 export interface BuildCard {
   readonly size: string;
+  /** What it is called. */
+  readonly called: string;
   readonly tank: string;
   readonly builds: number;
   /** Who lifts it, and where it is built. */
@@ -52,11 +55,12 @@ export interface CardTerms {
 
 /** A build card for every size of a bench. */
 export function buildCards(bench: Bench, terms: CardTerms): readonly BuildCard[] {
-  return bench.input().columns.map(({ key, tank, count }) => {
+  return bench.input().columns.map(({ key, label, tank, count }) => {
     const figures = sizeFigures(bench, key, terms.display);
     const steps = stepsOf({ bench, column: key, tank: tank.label, figures, terms });
     return {
       size: key,
+      called: calledOf({ key, label }),
       tank: tank.label,
       builds: count,
       lifting: liftWords(figures),

@@ -1,3 +1,4 @@
+import { calledOf } from '#shared-calc/recipe/column.ts';
 import type { Bench } from '#shared-calc/bench/open-bench.ts';
 import { addDays, weekdayOf, type Day } from '#shared-calc/calendar/day.ts';
 import { careRounds, type CareDate, type CareFigures, type CareRound } from '#shared-calc/prepare/care-calendar.ts';
@@ -20,16 +21,19 @@ export function careFigures({ number, holds }: SizeFigures): CareFigures {
 /** What is done again and again to each size of a job. */
 export interface SizeCare {
   readonly size: string;
+  /** What it is called. */
+  readonly called: string;
   readonly tank: string;
   readonly rounds: readonly CareRound[];
   readonly cautions: readonly StepCaution[];
 }
 
 export function sizeCare(bench: Bench, handover: Day, display: Display): readonly SizeCare[] {
-  return bench.input().columns.map(({ key, tank }) => {
+  return bench.input().columns.map(({ key, label, tank }) => {
     const figures = sizeFigures(bench, key, display);
     return {
       size: key,
+      called: calledOf({ key, label }),
       tank: tank.label,
       rounds: careRounds(handover, careFigures(figures)),
       cautions: cautionsFor(

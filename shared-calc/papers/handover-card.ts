@@ -1,3 +1,4 @@
+import { calledOf } from '#shared-calc/recipe/column.ts';
 import { capital } from '#shared-calc/rule/capital.ts';
 import type { Bench } from '#shared-calc/bench/open-bench.ts';
 import type { Day } from '#shared-calc/calendar/day.ts';
@@ -22,6 +23,8 @@ export interface HandoverSign {
 /** The page that stays with the tank. */
 export interface HandoverCard {
   readonly size: string;
+  /** What it is called. */
+  readonly called: string;
   readonly tank: string;
   readonly handover: Day;
   /** Where it must stay, and what is set. */
@@ -55,10 +58,11 @@ export function handoverCards(bench: Bench, terms: HandoverTerms): readonly Hand
     ...plantTerms(sizes.map(({ figures }) => figures)),
     ...terms.workshop.terms.split('\n').filter((line) => line.trim() !== ''),
   ];
-  return sizes.map(({ key, tank, figures }) => {
+  return sizes.map(({ key, label, tank, figures }) => {
     const rounds = careRounds(terms.handover, careFigures(figures));
     return {
       size: key,
+      called: calledOf({ key, label }),
       tank: tank.label,
       handover: terms.handover,
       keep: keepRows(figures),

@@ -28,7 +28,7 @@ export function optionsCsv(options: readonly SizeOption[], workshop: Pick<Worksh
 
 function rowOf(option: SizeOption): readonly CsvCell[] {
   return [
-    option.size,
+    option.called,
     option.tank,
     option.builds,
     money(option.price),

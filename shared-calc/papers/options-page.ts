@@ -1,3 +1,4 @@
+import { calledOf } from '#shared-calc/recipe/column.ts';
 import type { Bench } from '#shared-calc/bench/open-bench.ts';
 import { orderSums, type Pricing } from '#shared-calc/bench/order-sums.ts';
 import { coinsText, toCoins } from '#shared-calc/buy/coins.ts';
@@ -15,6 +16,8 @@ import { sizeFigures, type SizeFigures } from './size-figures.ts';
 /** One size of several that a client may choose from: the same recipe, side by side. What is not known is left out. */
 export interface SizeOption {
   readonly size: string;
+  /** What it is called. */
+  readonly called: string;
   readonly tank: string;
   readonly builds: number;
   /** With tax, for all builds, as if it were the job. */
@@ -54,10 +57,11 @@ const MONTH_DAYS = 365 / 12;
 export function optionsPage(input: OptionsInput): readonly SizeOption[] {
   const workshop = workshopOf(input.records);
   const display = displayOf(workshop);
-  return input.bench.input().columns.map(({ key, tank, count }) => {
+  return input.bench.input().columns.map(({ key, label, tank, count }) => {
     const { number: figure } = sizeFigures(input.bench, key, display);
     return {
       size: key,
+      called: calledOf({ key, label }),
       tank: tank.label,
       builds: count,
       ...priceOf(input, key),

@@ -1,3 +1,4 @@
+import { calledOf } from '#shared-calc/recipe/column.ts';
 import type { Bench } from '#shared-calc/bench/open-bench.ts';
 import { showWithUnit, type Display } from '#shared-calc/quantity/shown-unit.ts';
 import type { Line, Material, Records } from '#shared-calc/records/records.ts';
@@ -6,6 +7,8 @@ import { lineLabel } from './bench-csv.ts';
 /** What to have ready on build day for one size, in the order of use, to be ticked. */
 export interface PickList {
   readonly size: string;
+  /** What it is called. */
+  readonly called: string;
   readonly tank: string;
   readonly builds: number;
   readonly rows: readonly PickRow[];
@@ -45,8 +48,9 @@ export function pickLists(bench: Bench, records: Pick<Records, 'material'>, disp
   const { lines, columns } = bench.input();
   const needs = lines.filter((line) => line.role === 'need' && !notPacked.includes(line.group ?? ''));
   const inOrder = needs.toSorted((one, other) => placeOf(one) - placeOf(other) || one.order - other.order);
-  return columns.map(({ key, tank, count }) => ({
+  return columns.map(({ key, label, tank, count }) => ({
     size: key,
+    called: calledOf({ key, label }),
     tank: tank.label,
     builds: count,
     rows: inOrder.flatMap((line) => {

@@ -1,3 +1,4 @@
+import { calledOf } from '#shared-calc/recipe/column.ts';
 import { outerSize, placeChecks } from '#shared-calc/jobs/place-checks.ts';
 import type { FrozenColumn, QuoteBody } from '#shared-calc/jobs/quote-body.ts';
 import { surveyLines } from '#shared-calc/jobs/survey-job.ts';
@@ -28,14 +29,14 @@ export function quoteFindings(body: QuoteBody): QuoteFindings {
 }
 
 function assumedOf(line: Line, body: QuoteBody): QuoteFindings['assumed'] {
-  const values = body.columns.flatMap(({ key, figures }) => {
+  const values = body.columns.flatMap(({ key, label, figures }) => {
     const value = figures[line.name];
-    return value === undefined ? [] : [{ key, text: frozenText(value, line, body) }];
+    return value === undefined ? [] : [{ called: calledOf({ key, label }), text: frozenText(value, line, body) }];
   });
   const texts = new Set(values.map(({ text }) => text));
   if (texts.size === 0) return [];
   const [only = ''] = texts;
-  const value = texts.size === 1 ? only : values.map(({ key, text }) => `${key} ${text}`).join(', ');
+  const value = texts.size === 1 ? only : values.map(({ called, text }) => `${called} ${text}`).join(', ');
   return [{ label: lineLabel(line), value }];
 }
 
@@ -54,10 +55,10 @@ function* cautionsOf(body: QuoteBody): Generator<QuoteFindings['cautions'][numbe
   const failing = body.columns.flatMap((column) =>
     limitsOf(column, body)
       .filter(({ holds }) => holds !== true)
-      .map(({ says, decides }) => ({ says, decides, key: column.key })),
+      .map(({ says, decides }) => ({ says, decides, called: calledOf(column) })),
   );
   for (const [says, same] of Map.groupBy(failing, (check) => check.says)) {
-    yield { says, decides: same[0]?.decides || NOBODY_NAMED, sizes: same.map(({ key }) => key) };
+    yield { says, decides: same[0]?.decides || NOBODY_NAMED, sizes: same.map(({ called }) => called) };
   }
   const standing = body.lines.filter(({ caution, decides }) => caution !== undefined && (decides ?? '') !== '');
   for (const [says = '', [line]] of Map.groupBy(standing, ({ caution }) => caution)) {

@@ -1,3 +1,4 @@
+import { calledOf } from '#shared-calc/recipe/column.ts';
 import type { FrozenColumn, QuoteBody } from '#shared-calc/jobs/quote-body.ts';
 import { fromBase, toBase, unitOf } from '#shared-calc/quantity/unit.ts';
 import { displayOf } from '#shared-calc/records/display-of.ts';
@@ -8,6 +9,8 @@ import { givenWords } from './given-words.ts';
 /** A size on a printed quote, with the figures that its drawing is made from. */
 export interface QuoteSize {
   readonly size: string;
+  /** What it is called. */
+  readonly called: string;
   readonly tank: string;
   readonly shape: string;
   /** `900 × 445 × 600 mm`, as far as it is known. */
@@ -22,6 +25,7 @@ export function quoteSizes(body: QuoteBody): readonly QuoteSize[] {
     const { key, tank, count, figures } = column;
     return {
       size: key,
+      called: calledOf(column),
       tank: tank.label,
       shape: String(figures['tank_shape'] ?? tank.shape),
       inside: insideOf(column, body),

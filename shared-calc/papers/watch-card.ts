@@ -1,3 +1,4 @@
+import { calledOf } from '#shared-calc/recipe/column.ts';
 import type { Bench } from '#shared-calc/bench/open-bench.ts';
 import type { Day } from '#shared-calc/calendar/day.ts';
 import { addDays } from '#shared-calc/calendar/day.ts';
@@ -14,6 +15,8 @@ import { watchBand } from './watch-band.ts';
 /** Readings to take with the lamps on before animals go in, for one size. */
 export interface WatchCard {
   readonly size: string;
+  /** What it is called. */
+  readonly called: string;
   readonly tank: string;
   readonly band: WatchBand;
   /** Hours from the start at which somebody reads: day 1 often, then morning, noon and night. */
@@ -27,11 +30,12 @@ export interface WatchCard {
 const readAt = [0, 3, 6, 9, 12, 18, 24, 30, 36, 42, 48, 54, 60, 66, FULL_WATCH] as const;
 
 export function watchCards(bench: Bench, display: Display): readonly WatchCard[] {
-  return bench.input().columns.map(({ key, tank }) => {
+  return bench.input().columns.map(({ key, label, tank }) => {
     const figures = sizeFigures(bench, key, display);
     const beside = figureCautions.find(({ lines }) => lines.includes('hottest_day'))?.says ?? '';
     return {
       size: key,
+      called: calledOf({ key, label }),
       tank: tank.label,
       band: watchBand(figures),
       hours: readAt,

@@ -1,5 +1,5 @@
 import type { PricedSize } from '#renderer/curves/price-spec.ts';
-import { calledOf } from '#renderer/store/head-view.ts';
+import { calledOf } from '#shared-calc/recipe/column.ts';
 import type { WorkedBench } from '#renderer/store/worked-bench.ts';
 import { fromBase, unitOf } from '#shared-calc/quantity/unit.ts';
 import { shownUnit, type Display } from '#shared-calc/quantity/shown-unit.ts';

@@ -46,13 +46,13 @@ export function ChecksPart(view: PartView) {
   return (
     <>
       <nav class="leaves" aria-label="Sizes">
-        {sheet.sizes.map(({ key, label }) => (
+        {sheet.sizes.map(({ key, called, label }) => (
           <a
             key={key}
             href={writePrepare(job.id, 'checks', key)}
             aria-current={key === sheet.size ? 'true' : undefined}
           >
-            {key} <span class="aside">{label}</span>
+            {called} <span class="aside">{label}</span>
           </a>
         ))}
       </nav>

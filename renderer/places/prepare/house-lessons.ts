@@ -35,7 +35,7 @@ export function houseLessons(records: Records, { recipe, reference, on }: Taught
   });
   const pricing = pricingOn(records, { oneOffs: [] }, on);
   const tank = records.tank.get(reference);
-  const columns = tank ? [{ size: '', key: tank.id, tank, label: tank.label, count: 1, locals: new Map() }] : [];
+  const columns = tank ? [{ size: '', key: tank.id, tank, label: '', count: 1, locals: new Map() }] : [];
   const bench = openSheet({ columns, whole: new Map() }, lines, pricing.prices);
   const told = lessons.map((lesson): HouseLesson => {
     const line = lines.find(({ name }) => name === lesson.line);

@@ -9,6 +9,7 @@ import { figureCautions } from '#shared-calc/prepare/cautions.ts';
 import type { MassPart } from '#shared-calc/prepare/heaviest-parts.ts';
 import { checkSheet, type CheckSheet, type SheetTerms } from '#shared-calc/prepare/mends.ts';
 import { displayOf } from '#shared-calc/records/display-of.ts';
+import { calledOf } from '#shared-calc/recipe/column.ts';
 import type { Job, Records } from '#shared-calc/records/records.ts';
 import { workshopOf } from '#shared-calc/records/workshop-of.ts';
 
@@ -16,7 +17,7 @@ export interface SizeSheet extends Omit<CheckSheet, 'parts'> {
   readonly size: string;
   /** The way in, and who is near it. */
   readonly place: readonly PlaceCheck[];
-  readonly sizes: readonly { readonly key: string; readonly label: string }[];
+  readonly sizes: readonly { readonly key: string; readonly called: string; readonly label: string }[];
   readonly parts: readonly (MassPart & { readonly label: string })[];
   /** What is said beside figures that this recipe has. */
   readonly beside: readonly { readonly labels: readonly string[]; readonly misleads: string; readonly says: string }[];
@@ -53,7 +54,7 @@ function sheetOn(bench: Bench, size: string, { job, terms }: SheetOf): SizeSheet
     ...sheet,
     size,
     place: placeChecks(job, outer, terms.display),
-    sizes: columns.map(({ key, tank }) => ({ key, label: tank.label })),
+    sizes: columns.map((column) => ({ key: column.key, called: calledOf(column), label: column.tank.label })),
     parts: sheet.parts.map((part) => ({ ...part, label: labelOf(part.line)[0] ?? part.line })),
     beside: figureCautions
       .map(({ lines: of, misleads, says }) => ({ labels: of.flatMap(labelOf), misleads, says }))

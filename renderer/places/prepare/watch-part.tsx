@@ -24,9 +24,9 @@ export function WatchPart(view: PartView) {
   return (
     <>
       <nav class="leaves" aria-label="Sizes">
-        {sizes.map(({ key, label }) => (
+        {sizes.map(({ key, called, label }) => (
           <a key={key} href={writePrepare(job.id, 'watch', key)} aria-current={key === size.key ? 'true' : undefined}>
-            {key} <span class="aside">{label}</span>
+            {called} <span class="aside">{label}</span>
           </a>
         ))}
       </nav>

@@ -42,7 +42,7 @@ function optionsOf({ job, context: { records, display, today } }: OptionsParts) 
   const { bench, pricing } = openJob(records, job, today);
   const options = optionsPage({ bench, pricing, records, on: today });
   const faces = lineFaces(bench.input().lines, display);
-  const drawings = options.map(({ size }) => ({ size, figures: sectionFigures(bench, size, faces) }));
+  const drawings = options.map(({ size, called }) => ({ size, called, figures: sectionFigures(bench, size, faces) }));
   bench.close();
   return { options, drawings };
 }

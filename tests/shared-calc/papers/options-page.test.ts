@@ -14,6 +14,7 @@ describe('optionsPage', () => {
     bench.close();
     expect(five).toEqual({
       size: 'T05',
+      called: 'T05',
       tank: 'Rectangle 600 × 445 × 600',
       builds: 1,
       price: '1601.41',
