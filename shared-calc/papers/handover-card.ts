@@ -101,10 +101,12 @@ function keepRows(figures: SizeFigures): HandoverCard['keep'] {
   return [...rows];
 }
 
+/** What is done most often stands first. */
 function tasksOf(figures: SizeFigures, rounds: readonly CareRound[]): HandoverCard['tasks'] {
   const misted = figures.holds('nozzles');
-  return [
+  const tasks = [
     {
+      days: 1,
       when: 'Every day',
       acts: [
         'Look at the animals and count them; read maximum and minimum.',
@@ -113,6 +115,7 @@ function tasksOf(figures: SizeFigures, rounds: readonly CareRound[]): HandoverCa
       ],
     },
     {
+      days: 7,
       when: 'Every week',
       acts: [
         'Wipe the glass with water and a clean cloth.',
@@ -120,10 +123,12 @@ function tasksOf(figures: SizeFigures, rounds: readonly CareRound[]): HandoverCa
       ],
     },
     ...[...Map.groupBy(rounds, ({ says }) => says)].map(([says, same]) => ({
+      days: same[0]?.everyDays ?? 0,
       when: capital(says),
       acts: same.map(({ act }) => roundActs[act]),
     })),
     {
+      days: 30,
       when: 'Every month',
       acts: [
         'Trim what touches glass or lamps; add leaves where soil shows.',
@@ -131,10 +136,12 @@ function tasksOf(figures: SizeFigures, rounds: readonly CareRound[]): HandoverCa
       ],
     },
     {
+      days: 365,
       when: 'Every year',
       acts: ['All the litter new; nozzles and filter descaled; seals looked at. Ours, at the yearly visit.'],
     },
   ];
+  return tasks.toSorted((a, b) => a.days - b.days).map(({ when, acts }) => ({ when, acts }));
 }
 
 const roundActs: Readonly<Record<CareRound['act'], string>> = {

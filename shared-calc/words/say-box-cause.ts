@@ -51,9 +51,9 @@ export function sayProblem(problem: BoxProblem, called: Called = byRuleName): st
     case 'refused':
       return problem.says ?? `${first} has no answer.`;
     case 'divided by zero':
-      return `${first} divides by zero.`;
+      return `The rule of ${called.line(problem.line)} divides by zero.`;
     case 'no number':
-      return `${first} comes to no number.`;
+      return `The rule of ${called.line(problem.line)} comes to no number.`;
     default:
       return unreachable(problem.why);
   }

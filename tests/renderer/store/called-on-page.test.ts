@@ -14,7 +14,7 @@ describe('calledOnPage', () => {
   test.each([
     ['moisture_start', { moisture_start: '' }, 'Needs a figure: moisture at start.'],
     ['wetting', { moisture_start: '' }, 'Waits on moisture at start. Needs a figure: moisture at start.'],
-    ['leaves_cover', { leaf_sheet: '0 g/m2' }, 'Waits on leaf layers. Leaf layers divides by zero.'],
+    ['leaves_cover', { leaf_sheet: '0 g/m2' }, 'Waits on leaf layers. The rule of leaf layers divides by zero.'],
   ])('the working panel tells of %s by labels', async (row, texts, sentence) => {
     expect(await standing(row, texts as Readonly<Record<string, string>>)).toBe(sentence);
   });

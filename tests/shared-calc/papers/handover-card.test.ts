@@ -38,9 +38,9 @@ describe('handoverCards', () => {
     expect(cardOf('H2', ['T05']).keep.find(([what]) => what === 'Humidity')?.[1]).toBe('65\u00a0% to 90\u00a0%');
   });
 
-  test('draining and refilling stand among the tasks as the recipe reckons them', () => {
+  test('draining and refilling stand among the tasks as often as the recipe reckons them, the most frequent first', () => {
     const whens = cardOf('H1', ['T07'], { soil_rise: '0 mm', screen_under_lamps: 'yes' }).tasks.map(({ when }) => when);
-    expect(whens).toEqual(['Every day', 'Every week', 'Every 6 weeks', 'Every 14 days', 'Every month', 'Every year']);
+    expect(whens).toEqual(['Every day', 'Every week', 'Every 14 days', 'Every month', 'Every 6 weeks', 'Every year']);
   });
 
   test('a quarantine tank without nozzles is misted by hand', () => {

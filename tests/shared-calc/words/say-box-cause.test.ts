@@ -31,8 +31,8 @@ describe('sayBoxCause', () => {
     ['drainage', { drainage: '2 * dam_hieght' }, 'Nothing called dam_hieght. Did you mean dam_height?'],
     ['drainage_need', { drainage: '2 * dam_hieght' }, 'Waits on drainage. The rule of drainage cannot be read.'],
     ['kit', { kit: 'shwo' }, 'kit takes basic, full or show. You gave shwo. Did you mean show?'],
-    ['leaf_layers', { leaf_sheet: '0 g/m2' }, 'leaf_layers divides by zero.'],
-    ['leaves_cover', { leaf_sheet: '0 g/m2' }, 'Waits on leaf_layers. leaf_layers divides by zero.'],
+    ['leaf_layers', { leaf_sheet: '0 g/m2' }, 'The rule of leaf_layers divides by zero.'],
+    ['leaves_cover', { leaf_sheet: '0 g/m2' }, 'Waits on leaf_layers. The rule of leaf_layers divides by zero.'],
   ])('of %s with %j: %s', (line, job, sentence) => {
     expect(said(line, job as Readonly<Record<string, string>>)).toBe(sentence);
   });
@@ -65,8 +65,8 @@ describe('sayProblem', () => {
     [{ why: 'faulty', line }, 'The rule of wetting cannot be read.'],
     [{ why: 'refused', line, says: 'Let it drain.' }, 'Let it drain.'],
     [{ why: 'refused', line }, 'wetting has no answer.'],
-    [{ why: 'divided by zero', line }, 'wetting divides by zero.'],
-    [{ why: 'no number', line }, 'wetting comes to no number.'],
+    [{ why: 'divided by zero', line }, 'The rule of wetting divides by zero.'],
+    [{ why: 'no number', line }, 'The rule of wetting comes to no number.'],
   ])('of %j: %s', (problem, sentence) => {
     expect(sayProblem(problem)).toBe(sentence);
   });
@@ -74,8 +74,8 @@ describe('sayProblem', () => {
   test('of the box itself the name is not said twice', () => {
     const cause: BoxCause = { why: 'waits', problem: { why: 'divided by zero', line } };
     expect([sayBoxCause(cause, line), sayBoxCause(cause, 'water')]).toEqual([
-      'wetting divides by zero.',
-      'Waits on wetting. wetting divides by zero.',
+      'The rule of wetting divides by zero.',
+      'Waits on wetting. The rule of wetting divides by zero.',
     ]);
   });
 });
