@@ -23,6 +23,7 @@ async function look(pages: ServedPages, place: string, window: Window): Promise<
 
 mkdirSync(folder, { recursive: true });
 const pages = await openServedBook();
+await pages.begin('bench');
 for (const { id } of places) {
   for (const window of windows) await look(pages, id, window);
 }
