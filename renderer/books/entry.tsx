@@ -1,4 +1,5 @@
-import { useEffect, useId, useRef, useState } from 'preact/hooks';
+import { useEffect, useRef, useState } from 'preact/hooks';
+import { useOwnId } from '#renderer/frame/use-own-id.ts';
 import { Sign } from '#renderer/frame/sign.tsx';
 
 interface Told {
@@ -21,7 +22,7 @@ interface TextEntryParts extends Told {
 
 /** A well with its label, told of every key. */
 export function TextEntry({ label, of, unit, hint, figure, text, typing, wrong, enter }: TextEntryParts) {
-  const id = useId();
+  const id = useOwnId();
   return (
     <div class="entry">
       <label for={id}>
@@ -58,7 +59,7 @@ interface SettledEntryParts extends Told {
 /** A well whose text goes into the book with Enter or when one goes on; Escape leaves it as it was. */
 export function SettledEntry(parts: SettledEntryParts) {
   const { label, unit, hint, figure, lines = false, longest = 2_000 } = parts;
-  const id = useId();
+  const id = useOwnId();
   const { written, write, wrong, leave, back } = useWritten(parts);
   const onKeyDown = (event: KeyboardEvent) => {
     if (event.key === 'Enter' && !lines) leave();
@@ -117,7 +118,7 @@ interface ChoiceEntryParts extends Told {
 
 /** One of some words. */
 export function ChoiceEntry({ label, hint, value, options, choose }: ChoiceEntryParts) {
-  const id = useId();
+  const id = useOwnId();
   return (
     <div class="entry">
       <label for={id}>{label}</label>

@@ -1,5 +1,6 @@
 import type { ComponentChildren } from 'preact';
-import { useEffect, useId, useRef, useState } from 'preact/hooks';
+import { useEffect, useRef, useState } from 'preact/hooks';
+import { useOwnId } from '#renderer/frame/use-own-id.ts';
 import type { FigureTable } from './curve-spec.ts';
 import './curves.css';
 
@@ -15,7 +16,7 @@ interface PlateParts {
 export function Plate({ title, under, table, children }: PlateParts) {
   const figure = useRef<HTMLElement>(null);
   const [asTable, setAsTable] = useState(false);
-  const id = useId();
+  const id = useOwnId();
   useEffect(
     () =>
       listenForTable(

@@ -1,11 +1,12 @@
-import { useId, useState } from 'preact/hooks';
+import { useState } from 'preact/hooks';
+import { useOwnId } from '#renderer/frame/use-own-id.ts';
 import { TextEntry } from '#renderer/books/entry.tsx';
 import type { FilePart } from './file-sheets.tsx';
 import { SheetFoot } from './sheet-foot.tsx';
 
 /** The book written out as it stands; one goes on in the one that is open. */
 export function CopyPart({ hands, done }: FilePart) {
-  const replaceId = useId();
+  const replaceId = useOwnId();
   const [path, setPath] = useState('');
   const [replace, setReplace] = useState(false);
   const [wrong, setWrong] = useState<string>();

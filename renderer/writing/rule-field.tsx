@@ -1,5 +1,6 @@
 import type { TargetedKeyboardEvent } from 'preact';
-import { useId, useLayoutEffect, useRef } from 'preact/hooks';
+import { useLayoutEffect, useRef } from 'preact/hooks';
+import { useOwnId } from '#renderer/frame/use-own-id.ts';
 import { CompletionList } from './completion-list.tsx';
 import { markedText } from './marked-text.ts';
 import { fieldAct } from './rule-keys.ts';
@@ -30,7 +31,7 @@ const MOST_LETTERS = 10_000;
 
 /** One rule or figure being written: names complete in a list under it, faults are marked at their place and said below. */
 export function RuleField(parts: RuleFieldParts) {
-  const id = useId();
+  const id = useOwnId();
   const field = useRef<HTMLTextAreaElement>(null);
   const writing = useRuleText(parts, (at) => queueMicrotask(() => field.current?.setSelectionRange(at, at)));
   const { text, cursor, offers, active, refused } = writing;

@@ -38,25 +38,30 @@ export function sayBoxFault(fault: BoxFault, line: string, called: Called = byRu
   }
 }
 
-/** The first cause of a box without a value, in a sentence. */
+/** The first cause of a box without a value, in a sentence; a rule that stands by itself has no line: ''. */
 export function sayProblem(problem: BoxProblem, called: Called = byRuleName): string {
-  const first = called.lineFirst(problem.line);
+  const { first, rule } = subjectsOf(problem.line, called);
   switch (problem.why) {
     case 'missing':
       return `Needs a figure: ${called.line(problem.line)}.`;
     case 'loop':
       return `${first} depends on itself.`;
     case 'faulty':
-      return `The rule of ${called.line(problem.line)} cannot be read.`;
+      return `${rule} cannot be read.`;
     case 'refused':
       return problem.says ?? `${first} has no answer.`;
     case 'divided by zero':
-      return `The rule of ${called.line(problem.line)} divides by zero.`;
+      return `${rule} divides by zero.`;
     case 'no number':
-      return `The rule of ${called.line(problem.line)} comes to no number.`;
+      return `${rule} comes to no number.`;
     default:
       return unreachable(problem.why);
   }
+}
+
+function subjectsOf(line: string, called: Called): { readonly first: string; readonly rule: string } {
+  if (line === '') return { first: 'The rule', rule: 'The rule' };
+  return { first: called.lineFirst(line), rule: `The rule of ${called.line(line)}` };
 }
 
 function didYouMean(near: string | undefined): string {

@@ -47,6 +47,27 @@ describe('every place', () => {
   });
 });
 
+/** Ids that more than one thing has: a field would be told about by another's words. */
+function idsTwice(): Promise<readonly string[]> {
+  return page.evaluate(() => {
+    const ids = [...document.querySelectorAll('[id]')].map((each) => each.id);
+    return ids.filter((id, at) => ids.indexOf(id) !== at);
+  });
+}
+
+describe('the bench with a field open over a box', () => {
+  test('field, panel and cards have ids of their own', async () => {
+    await walkTo('bench');
+    await goTo(page, 'Litter depth', 'T07');
+    const still = await idsTwice();
+    await page.keyboard.press('F2');
+    await page.locator('.box-editor textarea').waitFor();
+    const open = await idsTwice();
+    await page.keyboard.press('Escape');
+    expect([still, open]).toEqual([[], []]);
+  });
+});
+
 const list = [
   'material,label,unit,packs',
   'pumice_fine,"Pumice, fine",L,10 L; 45 L',

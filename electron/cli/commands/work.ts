@@ -29,6 +29,6 @@ export const workCommand: Command = {
 };
 
 function sayWorkFault(fault: WorkFault, text: string): readonly string[] {
-  if (fault.kind === 'no answer') return [sayProblem({ ...fault.problem, line: 'The rule' })];
+  if (fault.kind === 'no answer') return [sayProblem({ ...fault.problem, line: '' })];
   return fault.faults.map((each) => `${sayRuleFault(each, text)} (at ${each.from + 1})`);
 }

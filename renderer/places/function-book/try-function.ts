@@ -48,7 +48,7 @@ export function tryFunction(entry: TradeFunction, texts: readonly string[], disp
   }
   const { fault } = worked;
   if (fault.kind === 'no answer') {
-    const wrong = sayProblem({ ...fault.problem, line: 'The rule' });
+    const wrong = sayProblem({ ...fault.problem, line: '' });
     return { rule, working: [], faults: [], wrong };
   }
   const [first] = fault.faults;

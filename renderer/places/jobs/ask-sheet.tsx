@@ -1,5 +1,6 @@
 import type { ComponentChildren } from 'preact';
-import { useEffect, useId, useRef } from 'preact/hooks';
+import { useEffect, useRef } from 'preact/hooks';
+import { useOwnId } from '#renderer/frame/use-own-id.ts';
 
 interface AskSheetParts {
   readonly title: string;
@@ -17,7 +18,7 @@ interface AskSheetParts {
 
 /** A sheet over the page that asks for something: one main act, what is wrong with it, and leaving it. */
 export function AskSheet({ title, does, run, wrong, disabled = false, close, children }: AskSheetParts) {
-  const id = useId();
+  const id = useOwnId();
   const sheet = useRef<HTMLDialogElement>(null);
   useEffect(() => sheet.current?.showModal(), []);
   const act = () => {
