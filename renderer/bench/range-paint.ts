@@ -11,7 +11,8 @@ export function paintRange({ cell, row, column }: LiveCell, range: Range | undef
   cell.classList.toggle('in-range', marks.inside && marks.many);
   cell.classList.toggle('chosen', marks.tip && column !== undefined);
   cell.classList.toggle('here', marks.line && row.kind === 'line');
-  cell.setAttribute('aria-selected', String(marks.inside));
+  const selected = String(marks.inside);
+  if (cell.ariaSelected !== selected) cell.ariaSelected = selected;
 }
 
 const nowhere = { inside: false, many: false, tip: false, line: false };
