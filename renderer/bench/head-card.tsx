@@ -32,12 +32,19 @@ export function HeadCard({ state, column }: { readonly state: HeadState; readonl
     <div class={at.value ? 'card at' : 'card'}>
       <div class="name">
         <b title={head.label}>{head.label}</b>
-        <span class="size">{head.label.length > 3 ? head.size.replaceAll(' × ', '×') : head.size}</span>
+        <span class="size" title={head.size}>
+          {head.label.length > 3 ? sizeInShort(head.size) : head.size}
+        </span>
       </div>
       <Picks head={head} acts={state.acts} />
       <SectionDrawing figures={head.section} scale={state.metrics.value.scale} of={head.label} />
     </div>
   );
+}
+
+/** `900×445×600` beside a name, which needs the room; the drawing's scale tells the unit. */
+function sizeInShort(size: string): string {
+  return size.replaceAll(' × ', '×').replace(/\u00a0.*$/u, '');
 }
 
 /** An edit that leaves a card as it was draws nothing anew. */
