@@ -38,7 +38,12 @@ export function inSentence(label: string): string {
   return /^\p{Lu}(?:\p{Lu}|\d)/u.test(label) ? label : label.charAt(0).toLowerCase() + label.slice(1);
 }
 
+/** Lines by name, each with its label. */
+export interface Labels {
+  readonly of: (name: string) => { readonly label: string } | undefined;
+}
+
 /** A line by its label, within a sentence; one that the recipe does not have by its name. */
-export function calledLine({ of }: Pick<LineFaces, 'of'>, name: string): string {
+export function calledLine({ of }: Labels, name: string): string {
   return inSentence(of(name)?.label ?? name);
 }

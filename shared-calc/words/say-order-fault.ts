@@ -1,14 +1,16 @@
 import { sayBuyFault } from '#shared-calc/buy/buy-fault.ts';
 import type { OrderFault } from '#shared-calc/bench/order-sums.ts';
 import { sayPriceFault } from '#shared-calc/price/price-fault.ts';
+import { byRuleName, type Called } from './called.ts';
 import { sayBoxCause } from './say-box-cause.ts';
 
 /** Why an order has no needs, sums or price, in one sentence that names the place. */
-export function sayOrderFault(fault: OrderFault): string {
+export function sayOrderFault(fault: OrderFault, called: Called = byRuleName): string {
   switch (fault.kind) {
     case 'no-amount-yet': {
       const { line, column, cause } = fault.box;
-      return `${column}, ${line.name}: ${cause ? sayBoxCause(cause, line.name) : 'has no figure.'}`;
+      const why = cause ? sayBoxCause(cause, line.name, called) : 'has no figure.';
+      return `${column}, ${called.lineFirst(line.name)}: ${why}`;
     }
     case 'unknown-material':
     case 'no-packs':

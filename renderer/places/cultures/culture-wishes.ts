@@ -1,3 +1,4 @@
+import { calledByLines } from '#renderer/store/called-on-page.ts';
 import type { PlannedJobs } from '#renderer/places/prepare/planned-jobs.ts';
 import { isUnderWay, plannedJobs } from '#renderer/places/prepare/planned-jobs.ts';
 import type { PlanBook } from '#renderer/places/prepare/plan-book.ts';
@@ -65,5 +66,5 @@ function animalsOf(
   const animals = animalsFor(bench, keysOf(sheet), kind);
   bench.close();
   if (animals.ok) return animals.value;
-  return animals.fault.kind === 'no-seed-line' ? 0 : sayOrderFault(animals.fault);
+  return animals.fault.kind === 'no-seed-line' ? 0 : sayOrderFault(animals.fault, calledByLines(bench.input().lines));
 }

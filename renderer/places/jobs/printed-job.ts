@@ -1,3 +1,4 @@
+import { calledByLines } from '#renderer/store/called-on-page.ts';
 import { orderNeeds } from '#shared-calc/bench/order-sums.ts';
 import type { NeedsList } from '#shared-calc/buy/needs.ts';
 import { stockOnHand } from '#shared-calc/buy/stock.ts';
@@ -30,7 +31,7 @@ export function jobNeeds(records: Records, job: Job, on: Day): Result<JobNeeds, 
   const planted = { bench, audience: job.audience, animalCrushes: crushesPlants(job.animals) };
   const plants = orderPlants([planted], records.plant.values());
   bench.close();
-  if (!list.ok) return failed(sayOrderFault(list.fault));
+  if (!list.ok) return failed(sayOrderFault(list.fault, calledByLines(bench.input().lines)));
   return ok({ list: list.value, sizes: jobSummary(records, job).sizes.join(', '), plants });
 }
 

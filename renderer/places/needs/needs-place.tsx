@@ -1,3 +1,4 @@
+import { calledByLines } from '#renderer/store/called-on-page.ts';
 import { signal, type ReadonlySignal } from '@preact/signals';
 import type { ComponentChildren } from 'preact';
 import { contextNow, type BookContext, type BookHands } from '#renderer/books/book-hands.ts';
@@ -12,7 +13,7 @@ import type { WorkedBench } from '#renderer/store/worked-bench.ts';
 import type { OrderFault } from '#shared-calc/bench/order-sums.ts';
 import { NO_STOCK, stockOnHand, type Stock } from '#shared-calc/buy/stock.ts';
 import { needsCsv } from '#shared-calc/papers/needs-csv.ts';
-import type { Job } from '#shared-calc/records/records.ts';
+import type { Job, Line } from '#shared-calc/records/records.ts';
 import type { Result } from '#shared-calc/result.ts';
 import { sayOrderFault } from '#shared-calc/words/say-order-fault.ts';
 import { NeedsTable } from './needs-table.tsx';
@@ -45,7 +46,7 @@ export function needsPlace(hands: NeedsHands): (route: Route) => PlaceView {
     if (!laid) return emptyPlace('', <Nothing />);
     const { worked, job } = laid;
     const { version } = worked;
-    const { title, columns, pricing } = worked.source();
+    const { title, columns, pricing, lines } = worked.source();
     if (columns.length === 0) return emptyPlace(title, <Nothing />);
     const { records, today } = context;
     const from = [version.value, worked, records.stockEntry, records.margin, today, fromStore.value, columns, pricing];
@@ -68,7 +69,7 @@ export function needsPlace(hands: NeedsHands): (route: Route) => PlaceView {
               <Suppliers view={needs.value} context={context} />
             </>
           ) : (
-            <Refused fault={needs.fault} />
+            <Refused fault={needs.fault} lines={lines} />
           )}
         </div>
       ),
@@ -90,7 +91,7 @@ function csvAct(
   { workshop }: BookContext,
 ): PlaceView['acts'][number] {
   const label = 'Take out as CSV';
-  if (!needs.ok) return { label, hint: sayOrderFault(needs.fault) };
+  if (!needs.ok) return { label, hint: 'The list is not complete: see below.' };
   return { label, main: true, run: () => downloadCsv(`needs, ${title}`, needsCsv(needs.value.list, workshop)) };
 }
 
@@ -106,11 +107,11 @@ function Nothing() {
   );
 }
 
-function Refused({ fault }: { readonly fault: OrderFault }) {
+function Refused({ fault, lines }: { readonly fault: OrderFault; readonly lines: readonly Line[] }) {
   const isPrice = ['no-packs', 'no-price', 'no-amount', 'unknown-material'].includes(fault.kind);
   return (
     <p class="caution" role="status">
-      {sayOrderFault(fault)}{' '}
+      {sayOrderFault(fault, calledByLines(lines))}{' '}
       <a
         class="plain-act"
         href={writeRoute(isPrice ? 'material-book' : 'bench', ...('material' in fault ? [fault.material] : []))}

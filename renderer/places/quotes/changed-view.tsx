@@ -1,3 +1,4 @@
+import { calledByLines } from '#renderer/store/called-on-page.ts';
 import { useMemo } from 'preact/hooks';
 import type { BookContext } from '#renderer/books/book-hands.ts';
 import { ChoiceEntry } from '#renderer/books/entry.tsx';
@@ -47,7 +48,7 @@ interface BodiesParts {
 
 function Changed({ from, to, context }: BodiesParts) {
   const changed = useMemo(() => changedQuote(from, to), [from, to]);
-  if (!changed.ok) return <p class="rule-fault">{sayOrderFault(changed.fault)}</p>;
+  if (!changed.ok) return <p class="rule-fault">{sayOrderFault(changed.fault, calledByLines(to.lines))}</p>;
   return (
     <>
       <LineTable changed={changed.value} from={from} to={to} context={context} />

@@ -1,3 +1,4 @@
+import { calledByLines } from '#renderer/store/called-on-page.ts';
 import { orderSums } from '#shared-calc/bench/order-sums.ts';
 import type { Day } from '#shared-calc/calendar/day.ts';
 import { freezeQuote } from '#shared-calc/jobs/freeze-quote.ts';
@@ -16,6 +17,6 @@ export function draftQuote(records: Records, job: Job, on: Day): Result<QuoteBod
   open.bench.close();
   if (keys.length === 0)
     return failed(`${job.id} has no size yet: take one on the size bench, and its price stands here.`);
-  if (!sums.ok) return failed(sayOrderFault(sums.fault));
+  if (!sums.ok) return failed(sayOrderFault(sums.fault, calledByLines(open.bench.input().lines)));
   return body ? ok(body) : failed('');
 }

@@ -19,6 +19,8 @@ describe('draftQuote', () => {
       'J02 has no size yet: take one on the size bench, and its price stands here.',
     );
     const lacking = written(records, 'us', { 'T05.litter': '' });
-    expect(faultOf(draftQuote(lacking, jobOf(lacking, 'J02'), DEMO_DAY))).toMatch(/^T05, /);
+    expect(faultOf(draftQuote(lacking, jobOf(lacking, 'J02'), DEMO_DAY))).toBe(
+      'T05, Oak leaves, dry: Waits on litter depth. Needs a figure: litter depth.',
+    );
   });
 });
