@@ -5,7 +5,7 @@ import { roundTicks } from './round-ticks.ts';
 
 /** What fills the drainage of a size, a day. */
 export interface DrainFigures {
-  readonly size: string;
+  readonly called: string;
   readonly roomL: number;
   readonly mistMl: number;
   readonly winterMl: number;
@@ -35,7 +35,7 @@ export function drainSpec(figures: DrainFigures, decimalComma: boolean): CurveSp
   const title = `${first.name === 'summer' ? 'Summer' : 'Winter'} fills the drainage first: drain every ${weeksOrDays(every)}`;
   return {
     title,
-    under: `${figures.size}, ${write(figures.mistMl, 0)} mL of mist a day less the vapour that leaves`,
+    under: `${figures.called}, ${write(figures.mistMl, 0)} mL of mist a day less the vapour that leaves`,
     label: `${title}. ${seasons.map((season) => `In ${season.name} ${write(season.gain * 1000, 2)} millilitres a day fill ${write(figures.roomL, 2)} litres in ${write(season.full, 1)} days`).join('; ')}`,
     across: { unit: 'days', most, ticks: weekTicks(most, every) },
     up: { unit: 'litres standing in the drainage', most: roundTicks(figures.roomL * 1.15).at(-1) ?? 1 },

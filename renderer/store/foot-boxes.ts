@@ -1,3 +1,4 @@
+import { calledOnPage } from './called-on-page.ts';
 import type { FlagView, FootBox, FootId, FootRow } from '#renderer/bench/view-model.ts';
 import type { OrderFault } from '#shared-calc/bench/order-sums.ts';
 import type { QuoteSums } from '#shared-calc/price/quote-sums.ts';
@@ -75,7 +76,12 @@ function sumFigure(id: FootId, quote: QuoteSums, display: Display): string {
 function withoutSum(id: FootId, called: string, fault: OrderFault, faces: LineFaces): FootBox {
   const says = sumWaitsOn(fault, faces);
   const flags: readonly FlagView[] = [{ look: 'waiting', sign: 'wait', says }];
-  return { figure: '', flags, spoken: `${labels[id]}, ${called}, ${says}. ${sayOrderFault(fault)}`, copied: '' };
+  return {
+    figure: '',
+    flags,
+    spoken: `${labels[id]}, ${called}, ${says}. ${sayOrderFault(fault, calledOnPage(faces))}`,
+    copied: '',
+  };
 }
 
 function sumWaitsOn(fault: OrderFault, faces: LineFaces): string {

@@ -147,7 +147,7 @@ function sourceOf({ recipe, lines, tank, prices }: SourceParts): BenchSource | u
     size: tank.id,
     key: tank.id,
     tank,
-    label: tank.label,
+    label: '',
     count: 1,
     locals: noTexts,
     written: nothing,

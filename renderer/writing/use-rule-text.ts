@@ -25,9 +25,15 @@ export function useRuleText(parts: RuleFieldParts, placeCursor: (at: number) => 
   const [offers, setOffers] = useState(() => firstOffers(parts));
   const [active, setActive] = useState(-1);
   const [refused, setRefused] = useState<string>();
-  useGiven(parts.text, setText);
+  // Until the text that was taken comes back from outside, going elsewhere does not have it taken again.
+  const taken = useRef<string>(undefined);
+  useGiven(parts.text, (given) => {
+    taken.current = undefined;
+    setText(given);
+  });
 
   const put = (next: string, at: number) => {
+    taken.current = undefined;
     setText(next);
     setCursor(at);
     setActive(-1);
@@ -40,7 +46,11 @@ export function useRuleText(parts: RuleFieldParts, placeCursor: (at: number) => 
     setOffers([]);
     placeCursor(at);
   };
-  const settle = (onward: Onward) => setRefused(parts.settle(text, onward));
+  const settle = (onward: Onward) => {
+    const why = parts.settle(text, onward);
+    taken.current = why === undefined ? text : undefined;
+    setRefused(why);
+  };
   const cancel = () => {
     put(parts.text, parts.text.length);
     setOffers([]);
@@ -56,7 +66,7 @@ export function useRuleText(parts: RuleFieldParts, placeCursor: (at: number) => 
   };
   const left = () => {
     setOffers([]);
-    if (parts.form === 'panel' && text !== parts.text) settle('stay');
+    if (parts.form === 'panel' && text !== parts.text && text !== taken.current) settle('stay');
   };
   return { text, cursor, offers, active, refused, put, moved: setCursor, accept, run, left };
 }

@@ -67,7 +67,7 @@ function readAgain(
     if (before === reading) continue;
     readings.set(line.name, reading);
     changed.add(line.name);
-    rewired ||= !readsAlike(before, reading);
+    rewired ||= before === undefined || !readsAlike(before, reading);
   }
   return { changed, rewired };
 }

@@ -15,15 +15,15 @@ export function ringsOf(readings: ReadonlyMap<string, BoxReading>): Rings {
 }
 
 /** Whether a line reads the same other lines by either reading: then no ring comes or goes by it. */
-export function readsAlike(one: BoxReading | undefined, other: BoxReading): boolean {
+export function readsAlike(one: BoxReading, other: BoxReading): boolean {
   const [left, right] = [linesRead(one), linesRead(other)];
   return left.length === right.length && left.every((name, at) => name === right[at]);
 }
 
 const noLines: readonly string[] = [];
 
-function linesRead(reading: BoxReading | undefined): readonly string[] {
-  return reading?.is === 'rule' ? readsOf(reading.rule) : noLines;
+function linesRead(reading: BoxReading): readonly string[] {
+  return reading.is === 'rule' ? readsOf(reading.rule) : noLines;
 }
 
 /** Lines that came into a ring or out of one. */

@@ -28,7 +28,7 @@ export function optionsCsv(options: readonly SizeOption[], workshop: Pick<Worksh
 
 function rowOf(option: SizeOption): readonly CsvCell[] {
   return [
-    option.called,
+    option.size,
     option.tank,
     option.builds,
     money(option.price),

@@ -1,4 +1,3 @@
-import { calledOf } from '#shared-calc/recipe/column.ts';
 import { outerSize, placeChecks } from '#shared-calc/jobs/place-checks.ts';
 import type { FrozenColumn, QuoteBody } from '#shared-calc/jobs/quote-body.ts';
 import { surveyLines } from '#shared-calc/jobs/survey-job.ts';
@@ -6,7 +5,7 @@ import { showWithUnit } from '#shared-calc/quantity/shown-unit.ts';
 import { displayOf } from '#shared-calc/records/display-of.ts';
 import type { Line } from '#shared-calc/records/records.ts';
 import { lineLabel } from './bench-csv.ts';
-import { frozenFigure, frozenText } from './quote-sizes.ts';
+import { frozenCalled, frozenFigure, frozenText } from './quote-sizes.ts';
 
 export interface QuoteFindings {
   /** What was found at the survey or assumed. Where sizes differ, each says its own. */
@@ -29,9 +28,9 @@ export function quoteFindings(body: QuoteBody): QuoteFindings {
 }
 
 function assumedOf(line: Line, body: QuoteBody): QuoteFindings['assumed'] {
-  const values = body.columns.flatMap(({ key, label, figures }) => {
-    const value = figures[line.name];
-    return value === undefined ? [] : [{ called: calledOf({ key, label }), text: frozenText(value, line, body) }];
+  const values = body.columns.flatMap((column) => {
+    const value = column.figures[line.name];
+    return value === undefined ? [] : [{ called: frozenCalled(column), text: frozenText(value, line, body) }];
   });
   const texts = new Set(values.map(({ text }) => text));
   if (texts.size === 0) return [];
@@ -55,7 +54,7 @@ function* cautionsOf(body: QuoteBody): Generator<QuoteFindings['cautions'][numbe
   const failing = body.columns.flatMap((column) =>
     limitsOf(column, body)
       .filter(({ holds }) => holds !== true)
-      .map(({ says, decides }) => ({ says, decides, called: calledOf(column) })),
+      .map(({ says, decides }) => ({ says, decides, called: frozenCalled(column) })),
   );
   for (const [says, same] of Map.groupBy(failing, (check) => check.says)) {
     yield { says, decides: same[0]?.decides || NOBODY_NAMED, sizes: same.map(({ called }) => called) };

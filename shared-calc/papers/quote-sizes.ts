@@ -25,7 +25,7 @@ export function quoteSizes(body: QuoteBody): readonly QuoteSize[] {
     const { key, tank, count, figures } = column;
     return {
       size: key,
-      called: calledOf(column),
+      called: frozenCalled(column),
       tank: tank.label,
       shape: String(figures['tank_shape'] ?? tank.shape),
       inside: insideOf(column, body),
@@ -34,6 +34,11 @@ export function quoteSizes(body: QuoteBody): readonly QuoteSize[] {
       figures,
     };
   });
+}
+
+/** What a size of a quote is called; those issued before sizes had names may hold the tank's label in that place. */
+export function frozenCalled({ key, label, tank }: FrozenColumn): string {
+  return calledOf({ key, label: label === tank.label ? '' : label });
 }
 
 /** A frozen figure in a unit of its own dimension; `undefined` where it was not known, or is no figure. */

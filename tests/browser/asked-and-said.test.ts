@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { goTo, write } from './bench-hands.ts';
+import { goTo, seenBox, write } from './bench-hands.ts';
 import { noneComplained, useServedBook } from './use-served-book.ts';
 import { readIn } from './write-in.ts';
 
@@ -23,6 +23,26 @@ describe('who asked for a local value', () => {
     await page.keyboard.press('Control+z');
     await page.getByRole('button', { name: 'Redo', exact: true }).waitFor();
     expect(await asked.isChecked()).toBe(false);
+  });
+});
+
+describe('a local value cleared in the working panel', () => {
+  test('goes back to the house, however fast one goes on', async () => {
+    const page = await pages.begin('bench');
+    await write(page, ['Litter depth', 'T07'], '20');
+    await goTo(page, 'Litter depth', 'T07');
+    const field = page.locator('.slip .rule-field textarea');
+    await field.fill('');
+    await field.evaluate((each) => {
+      // Faster than hands: the panel has not followed yet when the keyboard leaves it.
+      each.dispatchEvent(new KeyboardEvent('keydown', { key: 'Enter', bubbles: true, cancelable: true }));
+      (each as HTMLElement).blur();
+    });
+    await page.waitForSelector('.status:has-text("Saved")');
+    expect([askers(), (await seenBox(page, 'Litter depth', 'T07'))?.spoken]).toEqual([
+      [],
+      'Litter depth, T07, 30 mm, house value',
+    ]);
   });
 });
 

@@ -157,7 +157,7 @@ function PartOfSheet({ part, view, sheet }: PartParts) {
       )}
       <ul class="check-rows">
         {rows.map((row) => (
-          <CheckRow key={row.line.name} row={row} view={view} size={sheet.size} />
+          <CheckRow key={row.line.name} row={row} view={view} sheet={sheet} />
         ))}
       </ul>
       {part === 'weight' && sheet.parts.length > 0 && <HeaviestParts sheet={sheet} display={display} />}
@@ -168,10 +168,10 @@ function PartOfSheet({ part, view, sheet }: PartParts) {
 interface RowParts {
   readonly row: SheetRow;
   readonly view: PartView;
-  readonly size: string;
+  readonly sheet: SizeSheet;
 }
 
-function CheckRow({ row, view, size }: RowParts) {
+function CheckRow({ row, view, sheet }: RowParts) {
   const { line, level, holds, says, decides, margin, mends } = row;
   const { display, workshop } = view.context;
   return (
@@ -185,8 +185,8 @@ function CheckRow({ row, view, size }: RowParts) {
           <p key={mend.says} class="mend">
             {readUnits(sayMend(mend, workshop), display)}{' '}
             {mend.changes.length > 0 && (
-              <button class="plain-act" type="button" onClick={() => takeMend(view, size, mend)}>
-                Take it for {size}
+              <button class="plain-act" type="button" onClick={() => takeMend(view, sheet.size, mend)}>
+                Take it for {sheet.called}
               </button>
             )}
           </p>

@@ -1,3 +1,4 @@
+import { calledByLines } from '#renderer/store/called-on-page.ts';
 import { calendarOf } from '#shared-calc/prepare/calendar-of.ts';
 import { lampDue } from '#shared-calc/prepare/care-calendar.ts';
 import { planFacts } from '#shared-calc/prepare/plan-facts.ts';
@@ -10,7 +11,7 @@ import { keysOf, openJob } from '#shared-calc/jobs/open-sheet.ts';
 import { sizeCare, type SizeCare } from '#shared-calc/papers/care-card.ts';
 import { sizeFigures } from '#shared-calc/papers/size-figures.ts';
 import { displayOf } from '#shared-calc/records/display-of.ts';
-import type { Job, Records } from '#shared-calc/records/records.ts';
+import type { Job, Line, Records } from '#shared-calc/records/records.ts';
 import { workshopOf } from '#shared-calc/records/workshop-of.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
 import { sayOrderFault } from '#shared-calc/words/say-order-fault.ts';
@@ -51,14 +52,14 @@ interface PlannedOn {
 function planOn(bench: Bench, { keys, records, job, today }: PlannedOn): Result<JobPlan, string> {
   const calendar = calendarOf(records);
   const facts = planFacts(bench, keys, records);
-  if (!facts.ok) return failed(sayFault(facts.fault));
+  if (!facts.ok) return failed(sayFault(facts.fault, bench.input().lines));
   const plan = prepPlan(facts.value, {
     on: today,
     calendar,
     ...(job.handover !== undefined && { handover: job.handover }),
     ...(job.depositOn !== undefined && { deposit: job.depositOn }),
   });
-  if (!plan.ok) return failed(sayFault(plan.fault));
+  if (!plan.ok) return failed(sayFault(plan.fault, bench.input().lines));
   const minutes = stepMinutes(bench, keys);
   const display = displayOf(workshopOf(records));
   const lit = keys.some((key) => (sizeFigures(bench, key, display).number('lamps', 'each') ?? 0) > 0);
@@ -73,6 +74,6 @@ function planOn(bench: Bench, { keys, records, job, today }: PlannedOn): Result<
   });
 }
 
-function sayFault(fault: PlanFault): string {
-  return fault.kind === 'no-amount-yet' ? sayOrderFault(fault) : sayPlanFault(fault);
+function sayFault(fault: PlanFault, lines: readonly Line[]): string {
+  return fault.kind === 'no-amount-yet' ? sayOrderFault(fault, calledByLines(lines)) : sayPlanFault(fault);
 }

@@ -44,7 +44,7 @@ export function Readings({ view: { desk, context, job }, size }: ReadingsParts) 
   };
   return (
     <section>
-      <h2>Readings of {size.key}</h2>
+      <h2>Readings of {size.called}</h2>
       <p class="aside">{keptWords(kept)}</p>
       <BandEntries texts={texts} set={setTexts} by={by} sign={setBy} />
       <label class="log">

@@ -17,6 +17,8 @@ export interface SizeSheet extends Omit<CheckSheet, 'parts'> {
   readonly size: string;
   /** The way in, and who is near it. */
   readonly place: readonly PlaceCheck[];
+  /** What the size is called. */
+  readonly called: string;
   readonly sizes: readonly { readonly key: string; readonly called: string; readonly label: string }[];
   readonly parts: readonly (MassPart & { readonly label: string })[];
   /** What is said beside figures that this recipe has. */
@@ -49,24 +51,32 @@ function sheetOn(bench: Bench, size: string, { job, terms }: SheetOf): SizeSheet
   const { lines, columns } = bench.input();
   const { number } = sizeFigures(bench, size, terms.display);
   const outer = outerSize((line) => number(line, 'mm'));
+  const sizes = columns.map((column) => ({ key: column.key, called: calledOf(column), label: column.tank.label }));
+  const called = sizes.find(({ key }) => key === size)?.called ?? size;
   const labelOf = (name: string) => lines.filter((line) => line.name === name).map(lineLabel);
   return {
     ...sheet,
     size,
+    called,
     place: placeChecks(job, outer, terms.display),
-    sizes: columns.map((column) => ({ key: column.key, called: calledOf(column), label: column.tank.label })),
+    sizes,
     parts: sheet.parts.map((part) => ({ ...part, label: labelOf(part.line)[0] ?? part.line })),
     beside: figureCautions
       .map(({ lines: of, misleads, says }) => ({ labels: of.flatMap(labelOf), misleads, says }))
       .filter(({ labels }) => labels.length > 0),
-    drain: drainOf(bench, size, terms.display),
+    drain: drainOf(bench, { size, called }, terms.display),
   };
 }
 
-function drainOf(bench: Bench, size: string, display: SheetTerms['display']): DrainFigures | undefined {
+interface Drained {
+  readonly size: string;
+  readonly called: string;
+}
+
+function drainOf(bench: Bench, { size, called }: Drained, display: SheetTerms['display']): DrainFigures | undefined {
   const { number } = sizeFigures(bench, size, display);
   const [roomL, mistMl] = [number('drain_room', 'L'), number('mist', 'mL/d')];
   const [winterMl, summerMl] = [number('vapour_winter', 'mL/d'), number('vapour_summer', 'mL/d')];
   if (roomL === undefined || mistMl === undefined || winterMl === undefined || summerMl === undefined) return undefined;
-  return { size, roomL, mistMl, winterMl, summerMl };
+  return { called, roomL, mistMl, winterMl, summerMl };
 }

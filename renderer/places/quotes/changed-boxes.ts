@@ -1,3 +1,4 @@
+import { frozenCalled } from '#shared-calc/papers/quote-sizes.ts';
 import { lineLabel } from '#shared-calc/papers/bench-csv.ts';
 import type { FrozenWritten, QuoteBody } from '#shared-calc/jobs/quote-body.ts';
 import type { ChangedBy } from '#shared-calc/price/what-changed.ts';
@@ -21,15 +22,18 @@ export function changedBoxes(from: QuoteBody, to: QuoteBody): readonly ChangedBo
   const columns = to.columns.flatMap((column) => {
     const before =
       from.columns.find(({ size }) => size === column.size) ?? from.columns.find(({ key }) => key === column.key);
-    return changedIn(before?.locals ?? [], column.locals, (name) => `${label(name)} of ${column.key}`);
+    return changedIn(before?.locals ?? [], column.locals, (name) => `${label(name)} of ${frozenCalled(column)}`);
   });
   return [...sizes, ...whole, ...columns];
 }
 
 function changedSizes(from: QuoteBody, to: QuoteBody): readonly ChangedBox[] {
+  const stand = ({ columns }: QuoteBody) => columns.map(({ key, count }) => `${key} ${count}`).join();
   const say = ({ columns }: QuoteBody) =>
-    columns.map(({ key, count }) => (count === 1 ? key : `${key} × ${count}`)).join(', ');
-  return say(from) === say(to) ? [] : [{ what: 'Sizes', from: say(from), to: say(to), by: 'client' }];
+    columns
+      .map((column) => (column.count === 1 ? frozenCalled(column) : `${frozenCalled(column)} × ${column.count}`))
+      .join(', ');
+  return stand(from) === stand(to) ? [] : [{ what: 'Sizes', from: say(from), to: say(to), by: 'client' }];
 }
 
 const house = 'as the house';

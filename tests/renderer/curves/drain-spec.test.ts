@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { drainSpec } from '#renderer/curves/drain-spec.ts';
 
 // Scenario 9: T07 Full, 135 mL of mist a day, vapour 49.06 in winter and 31.36 in summer, room for 4.806 L.
-const t07 = { size: 'T07', roomL: 4.806, mistMl: 135, winterMl: 49.06, summerMl: 31.36 };
+const t07 = { called: 'T07', roomL: 4.806, mistMl: 135, winterMl: 49.06, summerMl: 31.36 };
 
 describe('drainSpec', () => {
   test('summer fills T07 first: 46.4 days against 55.9, drained every 6 weeks', () => {

@@ -155,6 +155,19 @@ describe('openBench', () => {
     );
   });
 
+  test('a ring whose line went is told no more when the line comes back as a figure', () => {
+    const bench = demoBench({ sizes: ['T07'] }, records);
+    const { lines } = bench.input();
+    const [first] = lines.filter((line) => line.name === 'litter');
+    if (!first) throw new Error('no litter');
+    const own = { ...first, id: 'own', name: 'own_depth', text: 'own_depth + 1 mm' };
+    bench.update({ ...bench.input(), lines: [...lines, own] });
+    const ring = told(bench, 'T07', 'own_depth').state;
+    bench.update({ ...bench.input(), lines });
+    bench.update({ ...bench.input(), lines: [...lines, { ...own, text: '7 mm' }] });
+    expect([ring, bench.box('T07', 'own_depth').value]).toEqual(['loop', 0.007]);
+  });
+
   test('columns named first are worked at once, the rest a slice at a time', () => {
     const bench = demoBench({ sizes: ['T03', 'T07'] }, records);
     const rest = bench.update({ ...bench.input(), job: new Map([['litter', '20 mm']]) }, ['T07']);
