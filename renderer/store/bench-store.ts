@@ -12,7 +12,7 @@ import type { Clock } from './clock.ts';
 import { compareColumns, type Comparison } from './compare-columns.ts';
 import { confirming } from './confirming.ts';
 import { findNamed, namedLines, namedSizes } from './find-place.ts';
-import { houseBench, houseLater, type HouseBench, type HouseOf } from './house-value.ts';
+import { houseBench, houseOn, type HouseBench, type HouseOf } from './house-value.ts';
 import { kept } from './kept.ts';
 import { nextFlag } from './next-flag.ts';
 import { panelActs } from './panel-acts-of.ts';
@@ -76,10 +76,10 @@ export function openBenchStore(parts: BenchParts): BenchStore {
   const chosen = signal<BoxPlace | undefined>(undefined);
   const steps = signal<readonly string[]>([]);
   const house = houseBench();
-  const houseOf = houseLater(house, clock);
+  const houseOf = houseOn(house);
   const stopReadying = readyHouse(house, desk, clock);
   const view = computed(() => desk.laid.value?.shown.view.value ?? emptyView);
-  const panelTurn = turnsOf({ desk, display, chosen, steps, houseOf });
+  const panelTurn = turnsOf({ desk, display, chosen, steps });
   const panel = computed(() => panelNow(panelTurn.value, houseOf));
   const choose = (place: BoxPlace | undefined) => {
     if (place?.row === chosen.peek()?.row && place?.column === chosen.peek()?.column) return;
@@ -136,10 +136,10 @@ function sizesIn(view: ReadonlySignal<BenchView>): ReadonlySignal<readonly strin
 }
 
 /** What the panel reads, another object with every change of it. */
-function turnsOf({ desk, display, chosen, steps, houseOf }: Turning): ReadonlySignal<PanelTurn> {
+function turnsOf({ desk, display, chosen, steps }: Turning): ReadonlySignal<PanelTurn> {
   return computed(() => {
     const laid = desk.laid.value;
-    void [laid?.worked.version.value, houseOf.turn.value, display.value];
+    void [laid?.worked.version.value, display.value];
     return { laid, chosen: chosen.value, steps: steps.value };
   });
 }
@@ -147,7 +147,6 @@ function turnsOf({ desk, display, chosen, steps, houseOf }: Turning): ReadonlySi
 interface Turning extends Pick<BenchStore, 'display' | 'chosen'> {
   readonly desk: BenchDesk;
   readonly steps: ReadonlySignal<readonly string[]>;
-  readonly houseOf: HouseOf;
 }
 
 interface PanelTurn {

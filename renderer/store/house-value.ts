@@ -1,4 +1,3 @@
-import { signal, type ReadonlySignal, type Signal } from '@preact/signals';
 import type { EffectView, HouseView } from '#renderer/panel/panel-view.ts';
 import type { BenchInput } from '#shared-calc/bench/bench-input.ts';
 import type { Box } from '#shared-calc/bench/bench-types.ts';
@@ -6,7 +5,6 @@ import { openBench, type Bench } from '#shared-calc/bench/open-bench.ts';
 import { orderSums } from '#shared-calc/bench/order-sums.ts';
 import { showValue } from '#shared-calc/quantity/shown-unit.ts';
 import type { BenchColumn } from './bench-source.ts';
-import type { Clock } from './clock.ts';
 import { boxFigure } from './figure-words.ts';
 import { money } from './foot-boxes.ts';
 import type { LineFace, LineFaces } from './line-faces.ts';
@@ -117,25 +115,12 @@ function priceEffect(bench: Bench, { worked, column, faces }: HouseParts): reado
 }
 
 /** The house's part of a slip. */
-export interface HouseOf {
-  readonly part: (box: Box, parts: Omit<HouseParts, 'house'>) => HouseView | undefined;
-  /** Goes up when a part that had been put off can be worked. */
-  readonly turn: ReadonlySignal<number>;
-}
+export type HouseOf = (box: Box, parts: Omit<HouseParts, 'house'>) => HouseView | undefined;
 
-/**
- * Works the house's part at once for a box just chosen; after an edit the part of before stands until what was
- * written has been painted.
- */
-export function houseLater(house: HouseBench, clock: Clock): HouseOf {
-  const turn = signal(0);
-  const partOf = workedLater(house, clock, turn);
-  return {
-    turn,
-    part: (box, parts) => {
-      const part = partOf(box, parts);
-      return part && { ...part, asked: askedOf(box, parts) };
-    },
+export function houseOn(house: HouseBench): HouseOf {
+  return (box, parts) => {
+    const part = houseView(box, { ...parts, house });
+    return part && { ...part, asked: askedOf(box, parts) };
   };
 }
 
@@ -146,29 +131,4 @@ function askedOf(
   const source = worked.source();
   const written = column.written.get(name) ?? source.whole.get(name);
   return { byClient: written?.by === 'client', closed: source.issued !== undefined };
-}
-
-function workedLater(
-  house: HouseBench,
-  clock: Clock,
-  turn: Signal<number>,
-): (box: Box, parts: Omit<HouseParts, 'house'>) => WorkedPart | undefined {
-  let last: { readonly id: string; readonly version: number; readonly view: WorkedPart | undefined } | undefined;
-  let due = -1;
-  return (box, parts) => {
-    if (box.source !== 'local' && box.source !== 'job') return (last = undefined);
-    const id = `${box.column} ${box.line.name} ${box.source}`;
-    const version = parts.worked.version.peek();
-    if (last?.id === id && last.version !== version && due !== version) {
-      clock.soon(() => {
-        due = version;
-        turn.value = turn.peek() + 1;
-      });
-      return last.view;
-    }
-    if (last?.id === id && last.version === version) return last.view;
-    const view = houseView(box, { ...parts, house });
-    last = { id, version, view };
-    return view;
-  };
 }

@@ -33,7 +33,7 @@ export function panelOf(parts: PanelParts): PanelView | undefined {
   const boxParts: BoxParts = { bench: worked.bench(), column: column.key, called, faces, issued };
   const box = worked.bench().box(column.key, line);
   const putIn = putInView(box, boxParts);
-  const house = parts.houseOf.part(box, { worked, column, face, faces });
+  const house = parts.houseOf(box, { worked, column, face, faces });
   const caution = cautionOf(box, boxParts);
   return {
     id: `${line} ${column.key}`,

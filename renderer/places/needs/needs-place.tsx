@@ -13,8 +13,8 @@ import type { WorkedBench } from '#renderer/store/worked-bench.ts';
 import type { OrderFault } from '#shared-calc/bench/order-sums.ts';
 import { NO_STOCK, stockOnHand, type Stock } from '#shared-calc/buy/stock.ts';
 import { needsCsv } from '#shared-calc/papers/needs-csv.ts';
-import type { Job, Line } from '#shared-calc/records/records.ts';
-import type { Result } from '#shared-calc/result.ts';
+import type { Job } from '#shared-calc/records/records.ts';
+import { failed, type Result } from '#shared-calc/result.ts';
 import { sayOrderFault } from '#shared-calc/words/say-order-fault.ts';
 import { NeedsTable } from './needs-table.tsx';
 import { needsView, type NeedsView } from './needs-view.ts';
@@ -34,11 +34,17 @@ export interface NeedsHands extends BookHands {
   readonly lay: (id: string | undefined) => void;
 }
 
+/** Why there is no list, and that in words. */
+interface Refusal {
+  readonly fault: OrderFault;
+  readonly says: string;
+}
+
 /** The needs of the job on the bench: what each size takes, what the store has, and what is to be bought; `#/needs/J01`. */
 export function needsPlace(hands: NeedsHands): (route: Route) => PlaceView {
   const fromStore = signal(true);
   const turn = () => (fromStore.value = !fromStore.value);
-  const keptNeeds = kept<Result<NeedsView, OrderFault>>();
+  const keptNeeds = kept<Result<NeedsView, Refusal>>();
   return ({ rest: [asked] }) => {
     const context = contextNow(hands);
     const laid = hands.laid.value;
@@ -53,7 +59,8 @@ export function needsPlace(hands: NeedsHands): (route: Route) => PlaceView {
     if (worked.isBehind()) return emptyPlace(title, <p class="empty-note">Working</p>);
     const needs = keptNeeds(from, () => {
       const stock = fromStore.value ? storeOf(context, job) : NO_STOCK;
-      return needsView({ bench: worked.bench(), columns, pricing, stock, margins: records.margin });
+      const list = needsView({ bench: worked.bench(), columns, pricing, stock, margins: records.margin });
+      return list.ok ? list : failed({ fault: list.fault, says: sayOrderFault(list.fault, calledByLines(lines)) });
     });
     return {
       about: title,
@@ -69,7 +76,7 @@ export function needsPlace(hands: NeedsHands): (route: Route) => PlaceView {
               <Suppliers view={needs.value} context={context} />
             </>
           ) : (
-            <Refused fault={needs.fault} lines={lines} />
+            <Refused {...needs.fault} />
           )}
         </div>
       ),
@@ -86,12 +93,12 @@ function storeOf({ records, today }: BookContext, job: string | undefined): Stoc
 }
 
 function csvAct(
-  needs: Result<NeedsView, OrderFault>,
+  needs: Result<NeedsView, Refusal>,
   title: string,
   { workshop }: BookContext,
 ): PlaceView['acts'][number] {
   const label = 'Take out as CSV';
-  if (!needs.ok) return { label, hint: 'The list is not complete: see below.' };
+  if (!needs.ok) return { label, hint: needs.fault.says };
   return { label, main: true, run: () => downloadCsv(`needs, ${title}`, needsCsv(needs.value.list, workshop)) };
 }
 
@@ -107,11 +114,11 @@ function Nothing() {
   );
 }
 
-function Refused({ fault, lines }: { readonly fault: OrderFault; readonly lines: readonly Line[] }) {
+function Refused({ fault, says }: Refusal) {
   const isPrice = ['no-packs', 'no-price', 'no-amount', 'unknown-material'].includes(fault.kind);
   return (
     <p class="caution" role="status">
-      {sayOrderFault(fault, calledByLines(lines))}{' '}
+      {says}{' '}
       <a
         class="plain-act"
         href={writeRoute(isPrice ? 'material-book' : 'bench', ...('material' in fault ? [fault.material] : []))}
