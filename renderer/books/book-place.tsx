@@ -1,6 +1,6 @@
 import { effect, signal, untracked } from '@preact/signals';
 import type { ComponentChildren } from 'preact';
-import { useEffect, useRef } from 'preact/hooks';
+import { useLayoutEffect, useRef } from 'preact/hooks';
 import type { PlaceAct } from '#renderer/frame/frame-view.ts';
 import type { PlaceView } from '#renderer/frame/page-view.ts';
 import type { Route } from '#renderer/frame/place-route.ts';
@@ -151,7 +151,8 @@ interface SheetParts<Row extends BookRow> {
 
 function BookSheetView<Row extends BookRow>({ parts: { hands, table }, acts, grid, start }: SheetParts<Row>) {
   const host = useRef<HTMLDivElement>(null);
-  useEffect(() => {
+  // At once: its first row takes the keyboard, and must not take it back from where it has gone since.
+  useLayoutEffect(() => {
     if (!host.current) return undefined;
     const layout = layOut(table, contextOf(hands.records.peek(), hands.info.peek().today));
     const made = bookGrid({ host: host.current, nonce: styleNonce(document), layout, acts });

@@ -1,7 +1,7 @@
 import { signal } from '@preact/signals';
 import type { ComponentChildren } from 'preact';
-import { useEffect, useRef } from 'preact/hooks';
 import type { PlaceAct } from '#renderer/frame/frame-view.ts';
+import { useOpenSheet } from '#renderer/frame/use-open-sheet.ts';
 import type { BookStore } from '#renderer/store/book-store.ts';
 import { BackupsPart } from './backups-part.tsx';
 import { CopyPart } from './copy-part.tsx';
@@ -57,8 +57,7 @@ interface SheetParts {
 }
 
 function FileSheet({ name, hands, closed }: SheetParts) {
-  const sheet = useRef<HTMLDialogElement>(null);
-  useEffect(() => sheet.current?.showModal(), []);
+  const sheet = useOpenSheet();
   const done = () => sheet.current?.close();
   return (
     <dialog ref={sheet} class="sheet file-sheet" aria-labelledby="file-title" onClose={closed}>

@@ -1,8 +1,8 @@
 import { signal } from '@preact/signals';
 import type { ComponentChildren } from 'preact';
-import { useEffect, useRef } from 'preact/hooks';
 import { contextNow, type BookContext, type BookHands } from '#renderer/books/book-hands.ts';
 import { Sign } from '#renderer/frame/sign.tsx';
+import { useOpenSheet } from '#renderer/frame/use-open-sheet.ts';
 import { isEmptyChange } from '#shared-calc/records/change.ts';
 import type { ImportPreview } from './import-preview.ts';
 import { pickText, type PickedText } from './pick-text.ts';
@@ -39,8 +39,7 @@ interface SheetParts {
 
 function ImportSheet({ parts, picked, pick }: SheetParts) {
   const { hands, title, needs } = parts;
-  const sheet = useRef<HTMLDialogElement>(null);
-  useEffect(() => sheet.current?.showModal(), []);
+  const sheet = useOpenSheet();
   const preview = picked === 'asked' ? undefined : parts.preview(picked.text, contextNow(hands));
   const mayTake = preview !== undefined && preview.refused.length === 0 && !isEmptyChange(preview.change);
   const take = () => {

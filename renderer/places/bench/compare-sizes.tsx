@@ -1,5 +1,6 @@
-import { useEffect, useRef, useState } from 'preact/hooks';
+import { useState } from 'preact/hooks';
 import { ChoiceEntry } from '#renderer/books/entry.tsx';
+import { useOpenSheet } from '#renderer/frame/use-open-sheet.ts';
 import type { Difference } from '#renderer/store/compare-columns.ts';
 import type { PageStore } from '#renderer/store/page-store.ts';
 
@@ -10,8 +11,7 @@ interface CompareParts {
 
 /** Two sizes side by side: what was measured or written otherwise, and what comes of it. */
 export function CompareSizes({ store, one: first }: CompareParts) {
-  const sheet = useRef<HTMLDialogElement>(null);
-  useEffect(() => sheet.current?.showModal(), []);
+  const sheet = useOpenSheet();
   const heads = store.bench.view.value.columns;
   const options = heads.map(({ key, label }) => ({ value: key, label: label === key ? key : `${key} ${label}` }));
   const [one, setOne] = useState(first);

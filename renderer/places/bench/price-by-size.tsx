@@ -1,14 +1,14 @@
-import { useEffect, useMemo, useRef } from 'preact/hooks';
+import { useMemo } from 'preact/hooks';
 import { Curve } from '#renderer/curves/curve.tsx';
 import { priceSpec } from '#renderer/curves/price-spec.ts';
+import { useOpenSheet } from '#renderer/frame/use-open-sheet.ts';
 import { shownUnitWords } from '#renderer/store/figure-words.ts';
 import type { PageStore } from '#renderer/store/page-store.ts';
 import { pricedSizes } from './priced-sizes.ts';
 
 /** Price against size over the sizes on the bench, as a picture and as a table. */
 export function PriceBySize({ store: { bench, sheet: open } }: { readonly store: PageStore }) {
-  const sheet = useRef<HTMLDialogElement>(null);
-  useEffect(() => sheet.current?.showModal(), []);
+  const sheet = useOpenSheet();
   const laid = bench.laid.value;
   const version = laid?.worked.version.value;
   const display = bench.display.value;

@@ -1,5 +1,6 @@
-import { useEffect, useRef, useState } from 'preact/hooks';
+import { useState } from 'preact/hooks';
 import { nextCode } from '#renderer/books/next-code.ts';
+import { useOpenSheet } from '#renderer/frame/use-open-sheet.ts';
 import type { PageStore } from '#renderer/store/page-store.ts';
 import { shownUnitWords } from '#renderer/store/figure-words.ts';
 import { showValue, type Display } from '#shared-calc/quantity/shown-unit.ts';
@@ -9,9 +10,8 @@ import { NewTankForm } from './new-tank-form.tsx';
 
 /** The tanks of the tank book, those not on the bench first, and a form for one that is in no book yet. */
 export function TakeSize({ store }: { readonly store: PageStore }) {
-  const sheet = useRef<HTMLDialogElement>(null);
+  const sheet = useOpenSheet();
   const [words, setWords] = useState('');
-  useEffect(() => sheet.current?.showModal(), []);
   const records = store.book.records.value;
   const display = store.bench.display.value;
   const here = new Set(store.bench.laid.value?.worked.source().columns.map((column) => column.tank.id));

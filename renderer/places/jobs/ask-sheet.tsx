@@ -1,5 +1,5 @@
 import type { ComponentChildren } from 'preact';
-import { useEffect, useRef } from 'preact/hooks';
+import { useOpenSheet } from '#renderer/frame/use-open-sheet.ts';
 import { useOwnId } from '#renderer/frame/use-own-id.ts';
 
 interface AskSheetParts {
@@ -19,8 +19,7 @@ interface AskSheetParts {
 /** A sheet over the page that asks for something: one main act, what is wrong with it, and leaving it. */
 export function AskSheet({ title, does, run, wrong, disabled = false, close, children }: AskSheetParts) {
   const id = useOwnId();
-  const sheet = useRef<HTMLDialogElement>(null);
-  useEffect(() => sheet.current?.showModal(), []);
+  const sheet = useOpenSheet();
   const act = () => {
     void Promise.resolve(run()).then((done) => done && sheet.current?.close());
   };

@@ -1,6 +1,7 @@
-import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
+import { useMemo, useState } from 'preact/hooks';
 import { contextNow } from '#renderer/books/book-hands.ts';
 import { ChoiceEntry, TextEntry } from '#renderer/books/entry.tsx';
+import { useOpenSheet } from '#renderer/frame/use-open-sheet.ts';
 import type { MoneyHands } from '#renderer/places/jobs/money-hands.ts';
 import { packWords } from '#renderer/print/goods-words.ts';
 import { isEmptyChange } from '#shared-calc/records/change.ts';
@@ -16,11 +17,10 @@ const QUARANTINE_DAYS = 30;
 
 /** An order that came in: the packs that ordered jobs wait for, counted as they lie there. */
 export function ReceiveSheet({ hands, close }: SheetParts) {
-  const sheet = useRef<HTMLDialogElement>(null);
+  const sheet = useOpenSheet();
   const { records, today } = contextNow(hands);
   const orders = useMemo(() => expectedGoods(records, today), [records, today]);
   const [supplier, setSupplier] = useState<string>();
-  useEffect(() => sheet.current?.showModal(), []);
   const known = orders.ok ? orders.value : [];
   const order = known.find((each) => each.supplier === supplier) ?? known[0];
   return (
