@@ -4,7 +4,7 @@ import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { z } from 'zod';
-import { findOrBringBrowser, sayMissing } from '#tests/browser/find-browser.ts';
+import { bringBrowser } from '#tests/browser/find-browser.ts';
 import { closingLine, countEnding, countReport, type Count } from '#tests/closing-line.ts';
 
 /*
@@ -26,7 +26,8 @@ const Report = z.object({
 });
 
 const pageFault = buildPage();
-await bringBrowser();
+// Where no browser can be had, every file of tests that needs one fails by itself and says so.
+if (runs('tests/browser') || runs('tests/renderer')) await bringBrowser(console.log);
 const count = runVitest();
 const failed = count.failed + pageFault.failed;
 console.log(closingLine({ ...count, failed }));
@@ -40,14 +41,6 @@ function buildPage(): Count {
   if (built === 0) return nothing;
   console.error('The page could not be built; that counts as one failure.');
   return { ...nothing, failed: 1 };
-}
-
-/** Where no browser can be had, every file of tests that needs one fails by itself and says so. */
-async function bringBrowser(): Promise<void> {
-  if (!runs('tests/browser') && !runs('tests/renderer')) return;
-  const browser = await findOrBringBrowser((line) => console.log(line));
-  if (browser.ok) process.env['APP_TEST_BROWSER'] = browser.value;
-  else console.error(sayMissing(browser.fault));
 }
 
 /** Whether tests of a folder may run: all do, unless the command line names others. */

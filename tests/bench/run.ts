@@ -1,16 +1,14 @@
 import { commandLineBundle } from '#electron/cli/bundle.ts';
 import { textTable } from '#electron/cli/text-table.ts';
+import { pageBundle } from '#electron/host/build-stale.ts';
+import { readyToLook } from '#tests/browser/ready-to-look.ts';
 import { benchBook } from './book.ts';
 import { benchBuying } from './buying.ts';
 import { benchCommandLine } from './command-line.ts';
 import { benchEngine } from './engine.ts';
 import { benchPage } from './page.ts';
-import { buildIfStale, pageBundle } from '#electron/host/build-stale.ts';
 
-for (const bundle of [pageBundle, commandLineBundle]) {
-  const built = buildIfStale(bundle, (line) => process.stdout.write(`${line}\n`));
-  if (!built.ok) throw new Error(built.fault);
-}
+await readyToLook([pageBundle, commandLineBundle]);
 const told = [...benchEngine(), ...benchBuying(), ...benchBook(), ...benchCommandLine(), ...(await benchPage())];
 const rows = told.map(({ what, took, floor, ratio, must }) => [what, took, floor, ratio, must]);
 process.stdout.write(`${textTable(['what', 'took', 'beside', 'ratio', 'must reach'], rows, [1, 3])}\n`);

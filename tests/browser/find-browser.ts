@@ -6,7 +6,7 @@ import { chromium, type Browser } from 'playwright-core';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
 
 /** The program of the first browser that starts, or the places that were looked at in vain. */
-export type FoundBrowser = Result<string, readonly string[]>;
+type FoundBrowser = Result<string, readonly string[]>;
 
 const commands = [
   'chromium',
@@ -50,7 +50,7 @@ async function findBrowser(): Promise<FoundBrowser> {
 }
 
 /** Finds a browser or fetches one: from Debian's packages as root, else from the browser library's own store. */
-export async function findOrBringBrowser(say: (line: string) => void): Promise<FoundBrowser> {
+async function findOrBringBrowser(say: (line: string) => void): Promise<FoundBrowser> {
   const found = await findBrowser();
   if (found.ok || process.env['APP_TEST_BROWSER'] !== undefined) return found;
   if (isRoot() && onPath('apt-get').length > 0) {
@@ -65,7 +65,14 @@ export async function findOrBringBrowser(say: (line: string) => void): Promise<F
   return findBrowser();
 }
 
-export function sayMissing(lookedAt: readonly string[]): string {
+/** Sees to it that `openBrowser` finds one, here and in every process begun from here; where none can be had it says so. */
+export async function bringBrowser(say: (line: string) => void): Promise<void> {
+  const browser = await findOrBringBrowser(say);
+  if (browser.ok) process.env['APP_TEST_BROWSER'] = browser.value;
+  else say(sayMissing(browser.fault));
+}
+
+function sayMissing(lookedAt: readonly string[]): string {
   return `No browser starts here, so the page cannot be tested. Looked at: ${lookedAt.join(', ')}. Set APP_TEST_BROWSER to the program of one.`;
 }
 

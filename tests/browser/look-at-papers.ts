@@ -3,6 +3,7 @@ import { mkdirSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { printCards } from './papers/print-cards.ts';
 import { servePapers, type ServedPapers } from './papers/served-papers.ts';
+import { readyToLook } from './ready-to-look.ts';
 
 /* Every printed page as PDF and as pictures, A4 and Letter, for eyes, in a folder git does not keep. */
 const folder = fileURLToPath(new URL('./screens/papers/', import.meta.url));
@@ -35,6 +36,7 @@ async function print(served: ServedPapers, name: string, place: string): Promise
 }
 
 mkdirSync(folder, { recursive: true });
+await readyToLook([]);
 const served = await servePapers();
 for (const [name, place] of papers) await print(served, name, place);
 const complaints = [...served.complaints(), ...(await printCards(folder))];

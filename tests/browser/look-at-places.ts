@@ -1,7 +1,9 @@
 import { mkdirSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
+import { pageBundle } from '#electron/host/build-stale.ts';
 import { places } from '#renderer/frame/places.ts';
 import type { Window } from './pages.ts';
+import { readyToLook } from './ready-to-look.ts';
 import { openServedBook, type ServedPages } from './served-book.ts';
 
 /** Pictures of every place at two sizes, light and dark, and of the bench at 400 % zoom, in a folder git does not keep. */
@@ -22,6 +24,7 @@ async function look(pages: ServedPages, place: string, window: Window): Promise<
 }
 
 mkdirSync(folder, { recursive: true });
+await readyToLook([pageBundle]);
 const pages = await openServedBook();
 await pages.begin('bench');
 for (const { id } of places) {

@@ -1,0 +1,16 @@
+import { buildIfStale } from '#electron/host/build-stale.ts';
+import type { Bundle } from '#electron/host/is-stale.ts';
+import { bringBrowser } from './find-browser.ts';
+
+/** What the bench and the pictures need, on a fresh clone too: these bundles built as their sources stand, and a browser. */
+export async function readyToLook(bundles: readonly Bundle[]): Promise<void> {
+  for (const bundle of bundles) {
+    const built = buildIfStale(bundle, say);
+    if (!built.ok) throw new Error(built.fault);
+  }
+  await bringBrowser(say);
+}
+
+function say(line: string): void {
+  process.stdout.write(`${line}\n`);
+}
