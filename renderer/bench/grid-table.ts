@@ -82,5 +82,13 @@ export function gridTable<Row>(
     },
   });
   host.querySelector('[role="grid"], [role="treegrid"]')?.setAttribute('aria-label', label);
+  keepFocusMark(host);
   return api;
+}
+
+/** The grid marks its viewport while it has the keyboard; no look of ours needs it, and each change would cost every box. */
+function keepFocusMark(host: HTMLElement): void {
+  const mark = () => host.querySelector('.ag-grid-viewport')?.classList.add('ag-has-focus');
+  mark();
+  host.addEventListener('focusout', mark);
 }

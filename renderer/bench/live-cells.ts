@@ -1,3 +1,4 @@
+import { afterFrame } from '#renderer/frame/after-frame.ts';
 import { paintBox, paintFootBox, sameBox, sameFootBox, sameFootFrame, sameFrame } from './paint-box.ts';
 import { makeElement } from './make-element.ts';
 import { paintName, sameName } from './paint-name.ts';
@@ -39,6 +40,7 @@ export function liveCells(first: BenchView, acts: FoldActs): LiveCells {
   let view = first;
   let rows = rowsOf(first);
   const drawn = new Map<HTMLElement, LiveCell & { shown: Shown }>();
+  const say = sayLater((cell) => spokenOf(drawn.get(cell)?.shown));
 
   const each = (visit: (live: LiveCell & { shown: Shown }) => void) => {
     for (const [cell, live] of drawn) {
@@ -64,7 +66,7 @@ export function liveCells(first: BenchView, acts: FoldActs): LiveCells {
         if (alike(live.shown, shown)) return;
         const now = { ...live, row, shown };
         drawn.set(live.cell, now);
-        repaint(live, now, acts);
+        repaint(live.shown, now, { acts, say });
       });
     },
     each,
@@ -87,15 +89,41 @@ function alike(a: Shown, b: Shown): boolean {
   return a.kind === 'foot' && b.kind === 'foot' && sameFootBox(a.box, b.box);
 }
 
+interface Means {
+  readonly acts: FoldActs;
+  readonly say: (cell: HTMLElement) => void;
+}
+
 /** Where only the figure is another one, only that is written. */
-function repaint(before: Painted, now: Painted, acts: FoldActs): void {
-  const { cell, shown } = now;
-  if (shown.kind === 'name' || !shown.box || !onlyFigureDiffers(before.shown, shown)) {
+function repaint(before: Shown, { cell, shown }: Painted, { acts, say }: Means): void {
+  if (shown.kind === 'name' || !shown.box || !onlyFigureDiffers(before, shown)) {
     cell.replaceChildren(insideOf(shown, acts));
     return;
   }
   writeIn(cell, '.fig', shown.box.figure);
-  writeIn(cell, '.unseen', shown.box.spoken);
+  say(cell);
+}
+
+/** What readers hear follows the figures a frame later; the box that has the keyboard is just being read, and is not kept waiting. */
+function sayLater(spoken: (cell: HTMLElement) => string): (cell: HTMLElement) => void {
+  const behind = new Set<HTMLElement>();
+  const say = (cell: HTMLElement) => writeIn(cell, '.unseen', spoken(cell));
+  const catchUp = () => {
+    for (const cell of behind) say(cell);
+    behind.clear();
+  };
+  return (cell) => {
+    if (cell === document.activeElement) {
+      say(cell);
+      return;
+    }
+    if (behind.size === 0) afterFrame(catchUp);
+    behind.add(cell);
+  };
+}
+
+function spokenOf(shown: Shown | undefined): string {
+  return shown && shown.kind !== 'name' ? (shown.box?.spoken ?? '') : '';
 }
 
 function onlyFigureDiffers(a: Shown, b: Shown): boolean {

@@ -10,7 +10,7 @@ export function paintBox(box: BoxView): HTMLElement {
   if (box.source !== 'house') root.dataset['source'] = box.source;
   if (box.closed) root.dataset['closed'] = '';
   if (box.said !== '' || box.sign) root.append(saidPart(box.said, box.sign));
-  if (box.figure !== '') root.append(makeElement('span', 'fig', box.figure));
+  if (box.figure !== '') root.append(figurePart(box.figure));
   return root;
 }
 
@@ -24,7 +24,7 @@ export function paintFootBox(box: FootBox): HTMLElement {
   const root = makeElement('span', 'flat');
   const said = makeElement('span', 'said');
   said.append(...box.flags.map(flagPart));
-  root.append(...(box.flags.length > 0 ? [said] : []), makeElement('span', 'fig', box.figure));
+  root.append(...(box.flags.length > 0 ? [said] : []), figurePart(box.figure));
   return root;
 }
 
@@ -39,7 +39,7 @@ export function sameBox(a: BoxView | undefined, b: BoxView | undefined): boolean
 
 /** Whether two boxes would be painted alike but for their figures. */
 export function sameFrame(a: BoxView, b: BoxView): boolean {
-  return (a.figure === '') === (b.figure === '') && frame.every((part) => a[part] === b[part]);
+  return figureKind(a.figure) === figureKind(b.figure) && frame.every((part) => a[part] === b[part]);
 }
 
 export function sameFootBox(a: FootBox, b: FootBox): boolean {
@@ -47,7 +47,19 @@ export function sameFootBox(a: FootBox, b: FootBox): boolean {
 }
 
 export function sameFootFrame(a: FootBox, b: FootBox): boolean {
-  return (a.figure === '') === (b.figure === '') && flagWords(a) === flagWords(b);
+  return figureKind(a.figure) === figureKind(b.figure) && flagWords(a) === flagWords(b);
+}
+
+/** A short figure always has its room; a longer one gives way to the words beside it. */
+const shortFigure = 10;
+
+function figureKind(figure: string): '' | 'fig' | 'fig long' {
+  if (figure === '') return '';
+  return figure.length > shortFigure ? 'fig long' : 'fig';
+}
+
+function figurePart(figure: string): HTMLElement {
+  return makeElement('span', figureKind(figure), figure);
 }
 
 function flagWords(box: FootBox): string {

@@ -4,7 +4,7 @@ export interface Leaf {
   readonly at: Point;
   /** Half its length, mm. */
   readonly half: number;
-  /** Degrees, anticlockwise. */
+  /** Degrees, clockwise. */
   readonly turn: number;
   readonly pale: boolean;
 }

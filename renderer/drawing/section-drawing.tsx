@@ -114,24 +114,22 @@ function Litter({ outline }: { readonly outline: readonly Point[] }) {
     <>
       <path class="d-litter" d={outlinePath(base)} />
       {litterLeaves(front, back, litter).map((leaf, index) => (
-        <path
-          key={index}
-          class={leaf.pale ? 'd-leaf' : 'd-leaf-2'}
-          transform={leafPlace(leaf)}
-          d={leafPath(leaf.half)}
-        />
+        <path key={index} class={leaf.pale ? 'd-leaf' : 'd-leaf-2'} d={leafPath(leaf)} />
       ))}
     </>
   );
 }
 
-function leafPlace({ at, turn }: Leaf): string {
-  return `translate(${round(at.x)} ${round(-at.y)}) rotate(${round(turn)})`;
-}
-
-function leafPath(half: number): string {
-  const h = round(half);
-  return `M${-h} 0Q0 ${round(-half * 0.68)} ${h} 0Q0 ${round(half * 0.6)} ${-h} 0z`;
+/** Where it lies is in the path itself: each `transform` would be a piece of its own to paint, in hundreds of leaves. */
+function leafPath({ at, half, turn }: Leaf): string {
+  const angle = (turn * Math.PI) / 180;
+  const spot = (along: number, over: number) => {
+    const x = at.x + along * Math.cos(angle) + over * Math.sin(angle);
+    const y = at.y - along * Math.sin(angle) + over * Math.cos(angle);
+    return `${round(x)} ${round(-y)}`;
+  };
+  const [tip, stem] = [spot(half, 0), spot(-half, 0)];
+  return `M${stem}Q${spot(0, half * 0.68)} ${tip}Q${spot(0, -half * 0.6)} ${stem}z`;
 }
 
 function Misfit({ d, geometry: { depth } }: { readonly d: string; readonly geometry: SectionGeometry }) {

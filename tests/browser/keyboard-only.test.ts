@@ -23,6 +23,7 @@ describe('the main job with no hand on the mouse', () => {
   test('a job is begun, sizes taken, the house changed, a size changed, its working read and a list saved', async () => {
     const page = await pages.begin('jobs');
     const unseen = [...(await tabTo(page, 'New job')), ...(await pressSeen(page, ['Enter']))];
+    await keyboardComesTo(page, 'Title');
     await page.keyboard.type('By keys alone');
     await page.keyboard.press('Enter');
     await page.waitForSelector('h1:has-text("Jobs board")');
@@ -65,6 +66,7 @@ describe('the main job with no hand on the mouse', () => {
       ['79.72', '161.24', '289.87'],
     ]);
 
+    await page.locator('.slip').getByRole('heading', { name: 'Oak leaves, dry' }).waitFor();
     unseen.push(
       ...(await pressSeen(page, ['F6'])),
       ...(await tabTo(page, 'litter_dry')),
@@ -239,6 +241,21 @@ describe('the bench with the keyboard', () => {
       'Expanded clay, loose, T07, 16.84 L, house value',
       ['12', '13', '10'],
     ]);
+  });
+
+  test('the box the keyboard comes to is read with its new figure at once, all others soon after', async () => {
+    await goTo(page, 'Litter depth', 'T08');
+    await page.keyboard.type('24');
+    const atOnce = await page.evaluate(() => {
+      document.activeElement?.dispatchEvent(new KeyboardEvent('keydown', { key: 'Enter', bubbles: true }));
+      return document.querySelector('.strips .ag-cell.chosen .unseen')?.textContent ?? '';
+    });
+    await page.waitForFunction(() => {
+      const boxes = [...document.querySelectorAll('.strips .ag-cell.box')].filter((box) => box.querySelector('.fig'));
+      return boxes.every((box) => box.textContent.split(box.querySelector('.fig')?.textContent ?? '').length > 2);
+    });
+    expect(plain(atOnce)).toBe('Oak leaves, dry, T08, 231.90 g, house value');
+    await page.keyboard.press('Control+z');
   });
 
   test('a box is copied, cut and pasted', async () => {
