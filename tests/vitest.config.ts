@@ -23,6 +23,8 @@ export default defineConfig({
     maxWorkers: 3,
     testTimeout: 60_000,
     hookTimeout: 120_000,
+    // What is waited for comes in a moment here, and later on a busy machine.
+    expect: { poll: { timeout: 15_000 } },
     projects: [
       { extends: true, test: { name: 'apart', include: apart } },
       {

@@ -3,6 +3,7 @@ import { benchHand } from './bench-hand.ts';
 import { listenOnBench } from './bench-listen.ts';
 import type { BenchMetrics } from './bench-metrics.ts';
 import { single } from './range.ts';
+import type { Spot } from './range.ts';
 import type { BenchView, BoxPlace } from './view-model.ts';
 
 export interface BenchGrid {
@@ -10,6 +11,8 @@ export interface BenchGrid {
   readonly show: (view: BenchView) => void;
   /** Chooses a line's box, brings it into sight and gives it the keyboard. */
   readonly go: (place: BoxPlace) => void;
+  /** The same, but the keyboard stays where it is. */
+  readonly bring: (place: BoxPlace) => void;
   readonly destroy: () => void;
 }
 
@@ -27,12 +30,14 @@ export function benchGrid(parts: BenchGridParts): BenchGrid {
   const hand = benchHand(parts);
   const stop = listenOnBench(parts.host, hand);
   parts.measured(hand.table.metrics());
+  const at = ({ row, column }: BoxPlace, run: (spot: Spot) => void) => {
+    const spot = hand.desk().positions.spotOf(row, column);
+    if (spot) run(spot);
+  };
   return {
     show: hand.show,
-    go: ({ row, column }) => {
-      const spot = hand.desk().positions.spotOf(row, column);
-      if (spot) hand.take(single(spot));
-    },
+    go: (place) => at(place, (spot) => hand.take(single(spot))),
+    bring: (place) => at(place, hand.bring),
     destroy: () => {
       stop();
       hand.destroy();

@@ -29,6 +29,8 @@ export interface BenchHand {
   readonly editor: BoxEditor;
   /** Chooses a range; its tip gets the keyboard unless the grid gave it already. */
   readonly take: (range: Range, focus?: boolean) => void;
+  /** Chooses a box and brings it into sight; the keyboard stays where it is. */
+  readonly bring: (spot: Spot) => void;
   readonly write: (spot: Spot, typed?: string) => void;
   readonly show: (view: BenchView) => void;
   /** Marks every drawn cell anew, for those the grid has just drawn. */
@@ -73,9 +75,10 @@ export function benchHand({ host, view, acts, nonce, measured }: BenchGridParts)
   });
   const take = (range: Range, focus = true) => {
     takeRange(held, range, mark, (tip) => {
-      if (focus) table.focus(tip, held.desk.view.rows.length);
+      if (focus) table.focus(tip);
     });
   };
+  const bring = (spot: Spot) => takeRange(held, single(spot), mark, table.bring);
   const write = (spot: Spot, typed?: string) => {
     const { desk } = held;
     openBox({ desk, spot, typed, editor, cell: () => table.cellAt(spot), goOn: (next) => take(single(next)) });
@@ -91,7 +94,7 @@ export function benchHand({ host, view, acts, nonce, measured }: BenchGridParts)
     table.destroy();
   };
   const remark = () => held.cells.each(mark);
-  return { desk: () => held.desk, range: () => held.range, table, editor, take, write, show, remark, destroy };
+  return { desk: () => held.desk, range: () => held.range, table, editor, take, bring, write, show, remark, destroy };
 }
 
 function holdFirst(view: BenchView, acts: BenchActs): Held {

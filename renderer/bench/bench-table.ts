@@ -12,7 +12,9 @@ import type { BenchRow, BenchView } from './view-model.ts';
 /** The grid itself, spoken to in the bench's own terms. */
 export interface BenchTable {
   readonly metrics: () => BenchMetrics;
-  readonly focus: (spot: Spot, lines: number) => void;
+  readonly bring: (spot: Spot) => void;
+  /** Brings it into sight and gives it the keyboard. */
+  readonly focus: (spot: Spot) => void;
   readonly cellAt: (spot: Spot) => HTMLElement | undefined;
   readonly spotOf: (mark: CellMark, desk: Desk) => Spot;
   /** Rows and columns of another view, where they differ from those before; answers whether they do. */
@@ -37,7 +39,11 @@ export function benchTable(parts: BenchTableParts): BenchTable {
   const api = gridTable<BenchRow>(host, 'Size bench, one line a row, one size a column', nonce, firstOptions(parts));
   return {
     metrics: () => state.metrics.peek(),
-    focus: (spot, lines) => focusSpot(api, spot, lines, shown()),
+    bring: (spot) => bringSpot(api, spot, shown()),
+    focus: (spot) => {
+      bringSpot(api, spot, shown());
+      focusSpot(api, spot, shown());
+    },
     cellAt: (spot) => cellAt(host, spot, shown()),
     spotOf: (mark, desk) => spotAt(mark, desk.view),
     show: (before, next, metrics) => {
@@ -96,10 +102,14 @@ function spotAt({ row, pinned, column }: CellMark, view: BenchView): Spot {
   return { row: pinned ? view.rows.length + row : row, column: strip + 1 };
 }
 
-function focusSpot(api: GridApi<BenchRow>, { row, column }: Spot, lines: number, view: BenchView): void {
+function bringSpot(api: GridApi<BenchRow>, { row, column }: Spot, view: BenchView): void {
+  if (row < view.rows.length) api.ensureIndexVisible(row);
+  api.ensureColumnVisible(columnId(view.columns[column - 1]?.key));
+}
+
+function focusSpot(api: GridApi<BenchRow>, { row, column }: Spot, view: BenchView): void {
+  const lines = view.rows.length;
   const name = columnId(view.columns[column - 1]?.key);
-  if (row < lines) api.ensureIndexVisible(row);
-  api.ensureColumnVisible(name);
   if (row < lines) api.setFocusedCell(row, name);
   else api.setFocusedCell(row - lines, name, 'bottom');
 }

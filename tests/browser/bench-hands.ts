@@ -72,11 +72,14 @@ export async function figures(page: Page, line: string, sizes: readonly string[]
 
 export async function seenBox(page: Page, line: string, size: string): Promise<SeenBox | undefined> {
   const begins = `${line}, ${size}`;
-  return page.evaluate((start) => {
+  return page.evaluate(async (start) => {
     const cells = [...document.querySelectorAll('.strips .ag-cell.box')];
     const cell = cells.find((each) => `${each.querySelector('.unseen')?.textContent},`.startsWith(`${start},`));
     const box = cell?.querySelector<HTMLElement>('.well, .flat, .flaglist');
     if (!cell || !box) return undefined;
+    // What is read out follows the figure a frame later.
+    const isBehind = () => !textOf(cell.querySelector('.unseen')).includes(textOf(box.querySelector('.fig')));
+    for (let turn = 0; turn < 100 && isBehind(); turn += 1) await new Promise((go) => setTimeout(go, 5));
     const { source = '', state = '' } = box.dataset;
     return {
       figure: textOf(box.querySelector('.fig')),

@@ -47,7 +47,7 @@ export function keyboardOn(page: Page): Promise<Keyboard> {
 
 /** Waits until something of that name has the keyboard: a sheet takes it and gives it back only once it is drawn. */
 export async function keyboardComesTo(page: Page, name: string): Promise<void> {
-  await expect.poll(async () => (await keyboardOn(page)).on, { timeout: 15_000 }).toBe(name);
+  await expect.poll(async () => (await keyboardOn(page)).on).toBe(name);
 }
 
 /** Presses keys one by one; answers what was wrong with how the keyboard was shown after any of them. */

@@ -72,11 +72,7 @@ function showNew(store: PageStore, before: readonly string[]): void {
   const column = columnsOf(store).find((key) => !before.includes(key));
   const row = bench.chosen.peek()?.row ?? bench.view.peek().rows.find(({ kind }) => kind === 'line')?.id;
   if (column === undefined || row === undefined) return;
-  requestAnimationFrame(() => {
-    const had = document.activeElement;
-    strips.current?.go({ row, column });
-    if (had instanceof HTMLElement && had !== document.body) requestAnimationFrame(() => had.focus());
-  });
+  requestAnimationFrame(() => strips.current?.bring({ row, column }));
 }
 
 interface ListParts {
