@@ -64,20 +64,23 @@ async function startRows(page: Page): Promise<readonly Told[]> {
   return [row('page, warm start to boxes painted', median, { text: 'a page of text', floor }, '1 s')];
 }
 
-/** From Enter to the end of the frame that shows it; the floor is a key that changes one word of one drawn box. */
+/** From Enter to the end of the frame that shows it; the floor is a key that writes as many figures with no work behind them. */
 async function editRows(page: Page): Promise<readonly Told[]> {
   await chooseBox(page);
   await page.evaluate(() => {
-    const word = document.querySelector('.strips .ag-cell.box .fig');
+    const drawn = [...document.querySelectorAll('.strips .ag-cell.box .fig')];
+    const figures = drawn.filter((_, at) => at % 7 === 0).slice(0, 12);
     let turn = 0;
     window.addEventListener('keydown', ({ key }) => {
-      if (key === 'Shift' && word) word.textContent = String((turn += 1));
+      if (key !== 'Shift') return;
+      turn += 1;
+      for (const { firstChild } of figures) if (firstChild) firstChild.nodeValue = String(100 + turn);
     });
   });
   const floor = await timed(page, 'Shift', () => inTurn(page, EDITS, () => page.keyboard.press('Shift')));
   const edits = await timed(page, 'Enter', () => inTurn(page, EDITS, (turn) => writeBox(page, turn)));
   const [took, least] = [timesOf(edits.painted), timesOf(floor.painted)];
-  const text = 'a word drawn anew';
+  const text = 'twelve figures drawn anew';
   const what = `page, one edit to painted, H1 x ${SIZES} sizes`;
   return [
     row(what, took.median, { text, floor: least.median }, '16 ms'),
