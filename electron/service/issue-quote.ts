@@ -9,6 +9,7 @@ import { keysOf, openJob } from '#shared-calc/jobs/open-sheet.ts';
 import type { OpenSheet } from '#shared-calc/jobs/open-sheet.ts';
 import type { Records } from '#shared-calc/records/records.ts';
 import type { Result } from '#shared-calc/result.ts';
+import { calledByLines } from '#shared-calc/words/called-by-words.ts';
 import { sayOrderFault } from '#shared-calc/words/say-order-fault.ts';
 
 import type { Desk } from './desk.ts';
@@ -37,7 +38,7 @@ function issueOpen(book: Book, records: Records, open: OpenSheet, issuedOn: stri
   const id = open.sheet.job?.id ?? '';
   if (columns.length === 0) return refuse(`${id} has no size yet, so there is nothing to quote.`);
   const sums = orderSums(open.bench, columns, open.pricing);
-  if (!sums.ok) return refuse(sayOrderFault(sums.fault));
+  if (!sums.ok) return refuse(sayOrderFault(sums.fault, calledByLines(open.bench.input())));
   const number = book.nextQuote(quoteNumberOf(records, id));
   const body = freezeQuote(records, open, sums.value, { ...number, issuedOn });
   return orRefuse(book.apply(issueChange(records, body, hashBody), book.revision()));

@@ -10,8 +10,8 @@ import { whoDecides } from '#shared-calc/words/who-decides.ts';
 import { checkSentence, type BoxParts } from './box-view.ts';
 import { lookupsIn } from './check-words.ts';
 import { figureWords } from './figure-words.ts';
-import { calledOnPage } from './called-on-page.ts';
 import { toBase, unitOf } from '#shared-calc/quantity/unit.ts';
+import { calledByWords } from '#shared-calc/words/called-by-words.ts';
 
 /** How a box stands, a line for each thing there is to say, with its reason. */
 export function standingsOf(box: Box, parts: BoxParts): readonly StandingView[] {
@@ -34,7 +34,7 @@ function sourceStanding({ source, rule }: Box, called: string): readonly Standin
 function causeStanding({ cause, line, state }: Box, { faces }: BoxParts): readonly StandingView[] {
   if (!cause) return [];
   const look = { 'needs a figure': 'needs', loop: 'loop', waiting: 'waiting' } as const;
-  const words = sayBoxCause(cause, line.name, calledOnPage(faces));
+  const words = sayBoxCause(cause, line.name, calledByWords(faces));
   return [{ look: state in look ? look[state as keyof typeof look] : 'needs', words }];
 }
 

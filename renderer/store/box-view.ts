@@ -4,11 +4,12 @@ import type { Bench } from '#shared-calc/bench/open-bench.ts';
 import { fromBase, unitOf } from '#shared-calc/quantity/unit.ts';
 import { showValue, showWithUnit, type Display } from '#shared-calc/quantity/shown-unit.ts';
 import { cleanNoise } from '#shared-calc/quantity/write-figure.ts';
+import { inSentence } from '#shared-calc/words/called-by-words.ts';
 import { boxStanding, spokenState, type BoxStanding } from './box-words.ts';
 import { shortCheck } from './check-words.ts';
 import { entryText } from './entry-text.ts';
 import { boxFigure, figureWords, readUnits } from './figure-words.ts';
-import { inSentence, type LineFace, type LineFaces } from './line-faces.ts';
+import type { LineFace, LineFaces } from './line-faces.ts';
 
 export interface BoxParts {
   readonly bench: Bench;

@@ -1,7 +1,8 @@
 import type { BoxLook } from '#renderer/bench/view-model.ts';
 import type { SignName } from '#renderer/frame/sign.tsx';
 import type { Box } from '#shared-calc/bench/bench-types.ts';
-import { calledLine, type LineFaces } from './line-faces.ts';
+import { calledLine } from '#shared-calc/words/called-by-words.ts';
+import type { LineFaces } from './line-faces.ts';
 
 /** How a box stands: its look, its sign, the words at its left. */
 export interface BoxStanding {

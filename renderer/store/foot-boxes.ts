@@ -1,12 +1,12 @@
-import { calledOnPage } from './called-on-page.ts';
 import type { FlagView, FootBox, FootId, FootRow } from '#renderer/bench/view-model.ts';
 import type { OrderFault } from '#shared-calc/bench/order-sums.ts';
 import type { QuoteSums } from '#shared-calc/price/quote-sums.ts';
 import { writeNumber } from '#shared-calc/quantity/write-figure.ts';
 import type { Display } from '#shared-calc/quantity/shown-unit.ts';
+import { calledByWords, calledLine } from '#shared-calc/words/called-by-words.ts';
 import { sayOrderFault } from '#shared-calc/words/say-order-fault.ts';
 import type { ColumnScan, Loud } from './column-scan.ts';
-import { calledLine, type LineFaces } from './line-faces.ts';
+import type { LineFaces } from './line-faces.ts';
 import type { WorkedBench } from './worked-bench.ts';
 
 const labels: Readonly<Record<FootId, string>> = {
@@ -76,10 +76,11 @@ function sumFigure(id: FootId, quote: QuoteSums, display: Display): string {
 function withoutSum(id: FootId, called: string, fault: OrderFault, faces: LineFaces): FootBox {
   const says = sumWaitsOn(fault, faces);
   const flags: readonly FlagView[] = [{ look: 'waiting', sign: 'wait', says }];
+  const sizes = fault.kind === 'no-amount-yet' ? [{ key: fault.box.column, label: called }] : [];
   return {
     figure: '',
     flags,
-    spoken: `${labels[id]}, ${called}, ${says}. ${sayOrderFault(fault, calledOnPage(faces))}`,
+    spoken: `${labels[id]}, ${called}, ${says}. ${sayOrderFault(fault, calledByWords(faces, sizes))}`,
     copied: '',
   };
 }

@@ -3,11 +3,11 @@ import type { Change } from '#shared-calc/records/change.ts';
 import { squashChanges } from '#shared-calc/records/change.ts';
 import type { Line } from '#shared-calc/records/records.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
+import { calledByWords, calledLine } from '#shared-calc/words/called-by-words.ts';
 import { sayBoxCause, sayBoxFault } from '#shared-calc/words/say-box-cause.ts';
-import { calledOnPage } from './called-on-page.ts';
 import { textInLabel } from './entry-text.ts';
 import { findRing, type ReadLines } from './find-ring.ts';
-import { calledLine, type LineFaces } from './line-faces.ts';
+import type { LineFaces } from './line-faces.ts';
 import { localChange } from './local-changes.ts';
 import type { WriteDesk } from './write-boxes.ts';
 
@@ -19,7 +19,7 @@ interface House {
 /** Writes a line's figure or rule in the house recipe; what cannot be read or makes a ring is refused. */
 export function houseText({ faces, read }: House, line: Line, text: string): Result<Change, string> {
   const reading = read.reader.read(line, text);
-  if (reading.is === 'faulty') return failed(sayBoxFault(reading.fault, line.name, calledOnPage(faces)));
+  if (reading.is === 'faulty') return failed(sayBoxFault(reading.fault, line.name, calledByWords(faces)));
   const ring =
     reading.is === 'rule'
       ? findRing(read, (each) => (each.name === line.name ? text : each.text), [line.name])

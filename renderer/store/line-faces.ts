@@ -32,18 +32,3 @@ export function lineFaces(lines: readonly Line[], display: Display): LineFaces {
   const byName = new Map(all.map((face) => [face.line.name, face]));
   return { display, of: (name) => byName.get(name), all, sections: Map.groupBy(all, (face) => face.line.section) };
 }
-
-/** A label within a sentence: `air gap under the mesh`; `H1` or `T5 lamps` keep their capitals. */
-export function inSentence(label: string): string {
-  return /^\p{Lu}(?:\p{Lu}|\d)/u.test(label) ? label : label.charAt(0).toLowerCase() + label.slice(1);
-}
-
-/** Lines by name, each with its label. */
-export interface Labels {
-  readonly of: (name: string) => { readonly label: string } | undefined;
-}
-
-/** A line by its label, within a sentence; one that the recipe does not have by its name. */
-export function calledLine({ of }: Labels, name: string): string {
-  return inSentence(of(name)?.label ?? name);
-}

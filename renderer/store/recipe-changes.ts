@@ -12,10 +12,10 @@ import { failed, ok, type Result } from '#shared-calc/result.ts';
 import { lineNameFault } from '#shared-calc/rule/line-name.ts';
 import { namesIn } from '#shared-calc/rule/tree.ts';
 import { renameInRule } from '#shared-calc/rule/rename-line.ts';
+import { inSentence } from '#shared-calc/words/called-by-words.ts';
 import { sayNameFault } from '#shared-calc/words/say-name-fault.ts';
 import { updateLine } from './house-changes.ts';
 import { breaksOf, sayBreaks, type Break } from './line-breaks.ts';
-import { inSentence } from './line-faces.ts';
 
 export interface MadeLine {
   readonly name: string;

@@ -10,9 +10,9 @@ import { generalFunctions } from '#shared-calc/rule/general.ts';
 import { findOpenCall } from '#shared-calc/rule/open-call.ts';
 import { readTokens, type Token } from '#shared-calc/rule/read-tokens.ts';
 import { functionInRules } from '#shared-calc/trade/all-functions.ts';
+import { calledByWords } from '#shared-calc/words/called-by-words.ts';
 import { sayBoxFault } from '#shared-calc/words/say-box-cause.ts';
 import { sayRuleFault } from '#shared-calc/words/say-rule-fault.ts';
-import { calledOnPage } from './called-on-page.ts';
 import { hasTwoReadings, writtenText } from './entry-text.ts';
 import { figureWords } from './figure-words.ts';
 import type { LineFaces } from './line-faces.ts';
@@ -53,7 +53,7 @@ function checkText(text: string, { bench, line, faces }: HelpParts): RuleCheck {
 function faultsOf(reading: BoxReading, text: string, line: string, faces: LineFaces): RuleCheck['faults'] {
   if (reading.is !== 'faulty') return [];
   const { fault } = reading;
-  const called = calledOnPage(faces);
+  const called = calledByWords(faces);
   if (fault.kind !== 'rule') return [wholeFault(text, sayBoxFault(fault, line, called))];
   const start = text.length - text.trimStart().length;
   return fault.faults.map((each) => ({

@@ -5,9 +5,9 @@ import type { Box } from '#shared-calc/bench/bench-types.ts';
 import { cleanNoise } from '#shared-calc/quantity/write-figure.ts';
 import { namesIn, walk, type Rule } from '#shared-calc/rule/tree.ts';
 import { workingOf } from '#shared-calc/rule/working.ts';
+import { calledLine } from '#shared-calc/words/called-by-words.ts';
 import type { BoxParts } from './box-view.ts';
 import { figureWords } from './figure-words.ts';
-import { calledLine } from './line-faces.ts';
 
 /** Marks where a figure begins and ends in the working, so that it can be set in strong type. */
 const [OPEN, CLOSE] = ['\u0001', '\u0002'] as const;

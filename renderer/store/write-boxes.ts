@@ -5,11 +5,11 @@ import type { Line, Records } from '#shared-calc/records/records.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
 import { sayBoxCause, sayBoxFault } from '#shared-calc/words/say-box-cause.ts';
 import { calledOf } from '#shared-calc/recipe/column.ts';
+import { calledByWords, calledLine } from '#shared-calc/words/called-by-words.ts';
 import type { BenchColumn, BenchSource } from './bench-source.ts';
-import { calledOnPage } from './called-on-page.ts';
 import { hasTwoReadings, writtenText, textInLabel } from './entry-text.ts';
 import { findRing, type ReadLines } from './find-ring.ts';
-import { calledLine, type LineFaces } from './line-faces.ts';
+import type { LineFaces } from './line-faces.ts';
 import { localChange, type LocalPut } from './local-changes.ts';
 
 /** What writing in a job's boxes goes by. */
@@ -62,7 +62,7 @@ function readChange(
   const put = { size: column.size, line: row, column, at: line };
   if (text === '' && column.locals.has(row)) return ok({ ...put, text: undefined });
   const reading = read.reader.read(line, text);
-  if (reading.is === 'faulty') return failed(`${where}: ${sayBoxFault(reading.fault, row, calledOnPage(faces))}`);
+  if (reading.is === 'faulty') return failed(`${where}: ${sayBoxFault(reading.fault, row, calledByWords(faces))}`);
   return ok({ ...put, text });
 }
 
@@ -145,7 +145,7 @@ const writeFirst = 'Write a value in this box first; then it can hold for the wh
 
 function wholeRefusal(desk: WriteDesk, line: Line, text: string): string | undefined {
   const reading = desk.read.reader.read(line, text);
-  if (reading.is === 'faulty') return sayBoxFault(reading.fault, line.name, calledOnPage(desk.faces));
+  if (reading.is === 'faulty') return sayBoxFault(reading.fault, line.name, calledByWords(desk.faces));
   const ring = reading.is === 'rule' ? wholeRing(desk, line, text) : undefined;
   return ring && sayBoxCause({ why: 'loop', ring }, line.name);
 }

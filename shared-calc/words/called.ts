@@ -1,9 +1,10 @@
-/** How a sentence calls the lines and arguments it is about. */
+/** How a sentence calls the lines, sizes and arguments it is about. */
 export interface Called {
   /** A line within a sentence. */
   readonly line: (name: string) => string;
   /** A line at the start of a sentence. */
   readonly lineFirst: (name: string) => string;
+  readonly size: (key: string) => string;
   /** An argument of a function, at the start of a sentence. */
   readonly argument: (fn: string, name: string) => string;
 }
@@ -12,5 +13,6 @@ export interface Called {
 export const byRuleName: Called = {
   line: (name) => name,
   lineFirst: (name) => name,
+  size: (key) => key,
   argument: (_, name) => name.toUpperCase(),
 };

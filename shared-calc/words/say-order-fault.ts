@@ -10,7 +10,7 @@ export function sayOrderFault(fault: OrderFault, called: Called = byRuleName): s
     case 'no-amount-yet': {
       const { line, column, cause } = fault.box;
       const why = cause ? sayBoxCause(cause, line.name, called) : 'has no figure.';
-      return `${column}, ${called.lineFirst(line.name)}: ${why}`;
+      return `${called.size(column)}, ${called.lineFirst(line.name)}: ${why}`;
     }
     case 'unknown-material':
     case 'no-packs':

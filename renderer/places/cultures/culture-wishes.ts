@@ -1,4 +1,3 @@
-import { calledByLines } from '#renderer/store/called-on-page.ts';
 import type { PlannedJobs } from '#renderer/places/prepare/planned-jobs.ts';
 import { isUnderWay, plannedJobs } from '#renderer/places/prepare/planned-jobs.ts';
 import type { PlanBook } from '#renderer/places/prepare/plan-book.ts';
@@ -7,6 +6,7 @@ import { isBefore } from '#shared-calc/jobs/move-job.ts';
 import { keysOf, openJob } from '#shared-calc/jobs/open-sheet.ts';
 import { animalsFor } from '#shared-calc/prepare/culture-demands.ts';
 import type { CultureKind, Job, Records } from '#shared-calc/records/records.ts';
+import { calledByLines } from '#shared-calc/words/called-by-words.ts';
 import { sayOrderFault } from '#shared-calc/words/say-order-fault.ts';
 
 /** What a job's build takes of a culture, and on which day. */
@@ -66,5 +66,5 @@ function animalsOf(
   const animals = animalsFor(bench, keysOf(sheet), kind);
   bench.close();
   if (animals.ok) return animals.value;
-  return animals.fault.kind === 'no-seed-line' ? 0 : sayOrderFault(animals.fault, calledByLines(bench.input().lines));
+  return animals.fault.kind === 'no-seed-line' ? 0 : sayOrderFault(animals.fault, calledByLines(bench.input()));
 }

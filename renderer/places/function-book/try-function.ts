@@ -1,4 +1,3 @@
-import { calledOnPage } from '#renderer/store/called-on-page.ts';
 import { workRule } from '#shared-calc/bench/work-rule.ts';
 import { ruleWorking } from '#shared-calc/papers/rule-working.ts';
 import { readFigure } from '#shared-calc/quantity/read-figure.ts';
@@ -7,6 +6,7 @@ import { fromBase, unitOf } from '#shared-calc/quantity/unit.ts';
 import { cleanNoise } from '#shared-calc/quantity/write-figure.ts';
 import type { Argument } from '#shared-calc/rule/signature.ts';
 import type { TradeFunction } from '#shared-calc/trade/trade-function.ts';
+import { calledByWords } from '#shared-calc/words/called-by-words.ts';
 import { sayProblem } from '#shared-calc/words/say-box-cause.ts';
 import { sayRuleFault } from '#shared-calc/words/say-rule-fault.ts';
 
@@ -29,7 +29,7 @@ export function tryFunction(entry: TradeFunction, texts: readonly string[], disp
   const given = parts.slice(0, lastGiven(parts) + 1);
   const rule = `${entry.name}(${given.join(', ')})`;
   const empty = entry.args.findIndex((argument, at) => parts[at] === '' && argument.otherwise === undefined);
-  const called = calledOnPage();
+  const called = calledByWords();
   if (empty >= 0) {
     const says = `${called.argument(entry.name, entry.args[empty]?.name ?? '')} needs a figure.`;
     return { rule, working: [], faults: faultAt(entry, empty, says) };

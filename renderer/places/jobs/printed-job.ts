@@ -1,4 +1,3 @@
-import { calledByLines } from '#renderer/store/called-on-page.ts';
 import { orderNeeds } from '#shared-calc/bench/order-sums.ts';
 import type { NeedsList } from '#shared-calc/buy/needs.ts';
 import { stockOnHand } from '#shared-calc/buy/stock.ts';
@@ -10,6 +9,7 @@ import { pickLists, type PickList } from '#shared-calc/papers/pick-list.ts';
 import type { Display } from '#shared-calc/quantity/shown-unit.ts';
 import type { Job, Records } from '#shared-calc/records/records.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
+import { calledByLines } from '#shared-calc/words/called-by-words.ts';
 import { sayOrderFault } from '#shared-calc/words/say-order-fault.ts';
 import { crushesPlants } from './crushes-plants.ts';
 
@@ -31,7 +31,7 @@ export function jobNeeds(records: Records, job: Job, on: Day): Result<JobNeeds, 
   const planted = { bench, audience: job.audience, animalCrushes: crushesPlants(job.animals) };
   const plants = orderPlants([planted], records.plant.values());
   bench.close();
-  if (!list.ok) return failed(sayOrderFault(list.fault, calledByLines(bench.input().lines)));
+  if (!list.ok) return failed(sayOrderFault(list.fault, calledByLines(bench.input())));
   return ok({ list: list.value, sizes: jobSummary(records, job).sizes.join(', '), plants });
 }
 

@@ -1,4 +1,3 @@
-import { calledByLines } from '#renderer/store/called-on-page.ts';
 import { signal, type ReadonlySignal } from '@preact/signals';
 import type { ComponentChildren } from 'preact';
 import { contextNow, type BookContext, type BookHands } from '#renderer/books/book-hands.ts';
@@ -20,6 +19,7 @@ import { NeedsTable } from './needs-table.tsx';
 import { needsView, type NeedsView } from './needs-view.ts';
 import './needs.css';
 import '#renderer/books/books.css';
+import { calledByLines } from '#shared-calc/words/called-by-words.ts';
 
 /** What lies on the size bench, as far as the needs list reads it. */
 export interface LaidNeeds {
@@ -52,7 +52,8 @@ export function needsPlace(hands: NeedsHands): (route: Route) => PlaceView {
     if (!laid) return emptyPlace('', <Nothing />);
     const { worked, job } = laid;
     const { version } = worked;
-    const { title, columns, pricing, lines } = worked.source();
+    const source = worked.source();
+    const { title, columns, pricing } = source;
     if (columns.length === 0) return emptyPlace(title, <Nothing />);
     const { records, today } = context;
     const from = [version.value, worked, records.stockEntry, records.margin, today, fromStore.value, columns, pricing];
@@ -60,7 +61,7 @@ export function needsPlace(hands: NeedsHands): (route: Route) => PlaceView {
     const needs = keptNeeds(from, () => {
       const stock = fromStore.value ? storeOf(context, job) : NO_STOCK;
       const list = needsView({ bench: worked.bench(), columns, pricing, stock, margins: records.margin });
-      return list.ok ? list : failed({ fault: list.fault, says: sayOrderFault(list.fault, calledByLines(lines)) });
+      return list.ok ? list : failed({ fault: list.fault, says: sayOrderFault(list.fault, calledByLines(source)) });
     });
     return {
       about: title,

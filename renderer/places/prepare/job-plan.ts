@@ -1,4 +1,3 @@
-import { calledByLines } from '#renderer/store/called-on-page.ts';
 import { calendarOf } from '#shared-calc/prepare/calendar-of.ts';
 import { lampDue } from '#shared-calc/prepare/care-calendar.ts';
 import { planFacts } from '#shared-calc/prepare/plan-facts.ts';
@@ -11,9 +10,10 @@ import { keysOf, openJob } from '#shared-calc/jobs/open-sheet.ts';
 import { sizeCare, type SizeCare } from '#shared-calc/papers/care-card.ts';
 import { sizeFigures } from '#shared-calc/papers/size-figures.ts';
 import { displayOf } from '#shared-calc/records/display-of.ts';
-import type { Job, Line, Records } from '#shared-calc/records/records.ts';
+import type { Job, Records } from '#shared-calc/records/records.ts';
 import { workshopOf } from '#shared-calc/records/workshop-of.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
+import { calledByLines } from '#shared-calc/words/called-by-words.ts';
 import { sayOrderFault } from '#shared-calc/words/say-order-fault.ts';
 
 /** The dates of a job and what is reckoned from its bench for them. */
@@ -52,14 +52,14 @@ interface PlannedOn {
 function planOn(bench: Bench, { keys, records, job, today }: PlannedOn): Result<JobPlan, string> {
   const calendar = calendarOf(records);
   const facts = planFacts(bench, keys, records);
-  if (!facts.ok) return failed(sayFault(facts.fault, bench.input().lines));
+  if (!facts.ok) return failed(sayFault(facts.fault, bench));
   const plan = prepPlan(facts.value, {
     on: today,
     calendar,
     ...(job.handover !== undefined && { handover: job.handover }),
     ...(job.depositOn !== undefined && { deposit: job.depositOn }),
   });
-  if (!plan.ok) return failed(sayFault(plan.fault, bench.input().lines));
+  if (!plan.ok) return failed(sayFault(plan.fault, bench));
   const minutes = stepMinutes(bench, keys);
   const display = displayOf(workshopOf(records));
   const lit = keys.some((key) => (sizeFigures(bench, key, display).number('lamps', 'each') ?? 0) > 0);
@@ -74,6 +74,6 @@ function planOn(bench: Bench, { keys, records, job, today }: PlannedOn): Result<
   });
 }
 
-function sayFault(fault: PlanFault, lines: readonly Line[]): string {
-  return fault.kind === 'no-amount-yet' ? sayOrderFault(fault, calledByLines(lines)) : sayPlanFault(fault);
+function sayFault(fault: PlanFault, bench: Bench): string {
+  return fault.kind === 'no-amount-yet' ? sayOrderFault(fault, calledByLines(bench.input())) : sayPlanFault(fault);
 }

@@ -1,4 +1,3 @@
-import { calledByLines } from '#renderer/store/called-on-page.ts';
 import { useMemo } from 'preact/hooks';
 import type { BookContext } from '#renderer/books/book-hands.ts';
 import { ChoiceEntry } from '#renderer/books/entry.tsx';
@@ -6,7 +5,10 @@ import { showCoins } from '#renderer/books/money-field.ts';
 import { writeRoute } from '#renderer/frame/place-route.ts';
 import { changedQuote } from '#shared-calc/jobs/changed-quote.ts';
 import type { QuoteBody } from '#shared-calc/jobs/quote-body.ts';
+import { frozenCalled } from '#shared-calc/papers/quote-sizes.ts';
 import type { ChangedBy, WhatChanged } from '#shared-calc/price/what-changed.ts';
+import { calledByLines } from '#shared-calc/words/called-by-words.ts';
+import type { Called } from '#shared-calc/words/called.ts';
 import { sayOrderFault } from '#shared-calc/words/say-order-fault.ts';
 import { changedBoxes, type ChangedBox } from './changed-boxes.ts';
 import { revisionName, type ReadQuote } from './issued-quotes.ts';
@@ -46,9 +48,13 @@ interface BodiesParts {
   readonly context: BookContext;
 }
 
+function calledInQuote({ lines, columns }: QuoteBody): Called {
+  return calledByLines({ lines, columns: columns.map((column) => ({ key: column.key, label: frozenCalled(column) })) });
+}
+
 function Changed({ from, to, context }: BodiesParts) {
   const changed = useMemo(() => changedQuote(from, to), [from, to]);
-  if (!changed.ok) return <p class="rule-fault">{sayOrderFault(changed.fault, calledByLines(to.lines))}</p>;
+  if (!changed.ok) return <p class="rule-fault">{sayOrderFault(changed.fault, calledInQuote(to))}</p>;
   return (
     <>
       <LineTable changed={changed.value} from={from} to={to} context={context} />

@@ -1,4 +1,3 @@
-import { calledByLines } from '#renderer/store/called-on-page.ts';
 import { orderSums } from '#shared-calc/bench/order-sums.ts';
 import type { Day } from '#shared-calc/calendar/day.ts';
 import { freezeQuote } from '#shared-calc/jobs/freeze-quote.ts';
@@ -6,6 +5,7 @@ import { keysOf, openJob } from '#shared-calc/jobs/open-sheet.ts';
 import type { QuoteBody } from '#shared-calc/jobs/quote-body.ts';
 import type { Job, Records } from '#shared-calc/records/records.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
+import { calledByLines } from '#shared-calc/words/called-by-words.ts';
 import { sayOrderFault } from '#shared-calc/words/say-order-fault.ts';
 
 /** The quote of a job as it would be issued on a day; it has no number yet. */
@@ -17,6 +17,6 @@ export function draftQuote(records: Records, job: Job, on: Day): Result<QuoteBod
   open.bench.close();
   if (keys.length === 0)
     return failed(`${job.id} has no size yet: take one on the size bench, and its price stands here.`);
-  if (!sums.ok) return failed(sayOrderFault(sums.fault, calledByLines(open.bench.input().lines)));
+  if (!sums.ok) return failed(sayOrderFault(sums.fault, calledByLines(open.bench.input())));
   return body ? ok(body) : failed('');
 }

@@ -1,6 +1,4 @@
 import { describe, expect, test } from 'vitest';
-import { calledOnPage } from '#renderer/store/called-on-page.ts';
-import { sayBoxCause, sayBoxFault } from '#shared-calc/words/say-box-cause.ts';
 import { benchAtHand } from './book-at-hand.ts';
 
 async function standing(row: string, texts: Readonly<Record<string, string>>): Promise<string | undefined> {
@@ -10,7 +8,7 @@ async function standing(row: string, texts: Readonly<Record<string, string>>): P
   return bench.panel.peek()?.standing.at(-1)?.words;
 }
 
-describe('calledOnPage', () => {
+describe('the page calls lines by their labels', () => {
   test.each([
     ['moisture_start', { moisture_start: '' }, 'Needs a figure: moisture at start.'],
     ['wetting', { moisture_start: '' }, 'Waits on moisture at start. Needs a figure: moisture at start.'],
@@ -27,18 +25,5 @@ describe('calledOnPage', () => {
     expect(bench.acts.write([{ row: 'drain_access', column: 'T03', text: 'blue' }])).toMatch(
       /^([A-Z][a-z ]+), T03: \1 takes .* or [a-z ]+\. You gave blue\./,
     );
-  });
-
-  test('a line that is in no recipe keeps its name, an argument without a meaning its words', () => {
-    const called = calledOnPage();
-    expect([called.line('drain_gap'), called.lineFirst('drain_gap'), called.argument('none', 'longest_pane')]).toEqual([
-      'drain_gap',
-      'drain_gap',
-      'Longest pane',
-    ]);
-    expect([
-      sayBoxCause({ why: 'missing' }, 'drain_gap', called),
-      sayBoxFault({ kind: 'not-an-option', text: 'blue', options: ['none', 'tube'] }, 'drain_access', called),
-    ]).toEqual(['Needs a figure: drain_gap.', 'drain_access takes none or tube. You gave blue.']);
   });
 });
