@@ -55,4 +55,24 @@ describe('issueQuote', () => {
       'J90 has no size yet, so there is nothing to quote.',
     );
   });
+
+  test('a figure that is missing is told by the words of its line and the name of its size', () => {
+    const at = serviceAtHand();
+    const from = recordsOf(at).size.get('J01-T07');
+    if (!from) throw new Error('the demo job has no T07');
+    const label = 'By the stairs';
+    const place = { job: 'J01', size: from.id, line: 'litter' };
+    const record = { id: 'J01-T07.litter', ...place, text: '', note: '', by: 'us' as const };
+    const change = {
+      label: 'a size named and a figure taken out',
+      added: [{ kind: 'localValue' as const, record }],
+      updated: [{ kind: 'size' as const, from, to: { ...from, label } }],
+      removed: [],
+    };
+    ask(at, 'book.apply', { ...standing(at), change });
+
+    expect(refused(at, 'quote.issue', { ...standing(at), job: 'J01' })?.says).toBe(
+      'By the stairs, Oak leaves, dry: Waits on litter depth. Needs a figure: litter depth.',
+    );
+  });
 });
