@@ -14,12 +14,12 @@ import { NO_STOCK, stockOnHand, type Stock } from '#shared-calc/buy/stock.ts';
 import { needsCsv } from '#shared-calc/papers/needs-csv.ts';
 import type { Job } from '#shared-calc/records/records.ts';
 import { failed, type Result } from '#shared-calc/result.ts';
+import { calledByLines } from '#shared-calc/words/called-by-words.ts';
 import { sayOrderFault } from '#shared-calc/words/say-order-fault.ts';
 import { NeedsTable } from './needs-table.tsx';
 import { needsView, type NeedsView } from './needs-view.ts';
 import './needs.css';
 import '#renderer/books/books.css';
-import { calledByLines } from '#shared-calc/words/called-by-words.ts';
 
 /** What lies on the size bench, as far as the needs list reads it. */
 export interface LaidNeeds {
