@@ -1,4 +1,5 @@
 import type { Signal } from '@preact/signals';
+import { useLayoutEffect, useRef } from 'preact/hooks';
 import { Sign } from '#renderer/frame/sign.tsx';
 import { boxStanding } from '#renderer/store/box-words.ts';
 import { boxFigure } from '#renderer/store/figure-words.ts';
@@ -60,13 +61,15 @@ interface RowParts extends ListParts {
 function LineRow({ face, store, editing }: RowParts) {
   const { line, label } = face;
   const here = store.chosen.value === line.name;
+  const isWriting = editing.value?.line === line.name;
+  useKeyboardBack(line.name, isWriting);
   return (
     <tr class={here ? 'here' : undefined} data-line={line.name}>
       <th scope="row" class={line.inset ? 'inset' : undefined}>
         {label} <code>{line.name}</code>
       </th>
       <td>
-        {editing.value?.line === line.name ? (
+        {isWriting ? (
           <Writing face={face} store={store} editing={editing} />
         ) : (
           <RuleOf face={face} store={store} editing={editing} />
@@ -77,6 +80,15 @@ function LineRow({ face, store, editing }: RowParts) {
       </td>
     </tr>
   );
+}
+
+/** A line whose rule has just been written has the keyboard at once, unless it has gone elsewhere by itself. */
+function useKeyboardBack(line: string, isWriting: boolean): void {
+  const was = useRef(isWriting);
+  useLayoutEffect(() => {
+    if (was.current && !isWriting && document.activeElement === document.body) focusLine(line);
+    was.current = isWriting;
+  }, [isWriting]);
 }
 
 /** One stop of the Tab key: the chosen line, or the first. */
@@ -124,10 +136,7 @@ const noHelp: RuleHelp = { check: () => ({ faults: [], marks: [] }), complete: (
 
 function Writing({ face: { line, label }, store, editing }: RowParts) {
   const typed = editing.value?.typed;
-  const done = () => {
-    editing.value = undefined;
-    requestAnimationFrame(() => focusLine(line.name));
-  };
+  const done = () => (editing.value = undefined);
   return (
     <RuleField
       text={typed ?? entryText({ text: line.text }, store.faces.value.display)}
