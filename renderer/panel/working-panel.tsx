@@ -1,7 +1,7 @@
-import type { RefObject } from 'preact';
-import { useLayoutEffect, useRef } from 'preact/hooks';
+import { useRef } from 'preact/hooks';
 import { Sign } from '#renderer/frame/sign.tsx';
 import type { SignName } from '#renderer/frame/sign.tsx';
+import { useKeyboardHeld } from '#renderer/frame/use-keyboard-held.ts';
 import { RuleField } from '#renderer/writing/rule-field.tsx';
 import { Figure } from './figure.tsx';
 import { HousePart } from './house-part.tsx';
@@ -17,21 +17,13 @@ interface Panel {
 /** One slip about one box: what stands in it, why, and what may be done with it. */
 export function WorkingPanel({ view, acts }: Panel) {
   const slip = useRef<HTMLElement>(null);
-  useKeyboardHeld(slip, view?.id);
+  // A step down or up puts another slip in the place of the one that had the keyboard.
+  useKeyboardHeld(slip, view?.id, () => slip.current?.focus());
   return (
     <aside ref={slip} class="slip" aria-label="Working panel" id="slip" tabIndex={-1}>
       {view ? <Slip key={view.id} view={view} acts={acts} /> : <p class="aside">Choose a box to see its working.</p>}
     </aside>
   );
-}
-
-/** A step down or up puts another slip in the place of the one that had the keyboard: it stays in the panel. */
-function useKeyboardHeld(slip: RefObject<HTMLElement | null>, id: string | undefined): void {
-  const holds = () => slip.current?.contains(document.activeElement) ?? false;
-  const held = holds();
-  useLayoutEffect(() => {
-    if (held && !holds()) slip.current?.focus();
-  }, [id]);
 }
 
 function Slip({ view, acts }: { readonly view: PanelView; readonly acts: PanelActs }) {

@@ -100,6 +100,22 @@ describe('the places with the keyboard', () => {
   });
 });
 
+describe('a line of the recipe that was written', () => {
+  test('has the keyboard at once after Enter, and leaves it where another line was pressed', async () => {
+    const page = await pages.begin('recipe');
+    const rule = (line: string) => page.locator(`[data-line="${line}"] .rule-of`);
+    await rule('room_summer').dblclick();
+    await page.locator('[data-line="room_summer"] textarea').fill('24 degC');
+    const unseen = await pressSeen(page, ['Enter']);
+    const back = (await keyboardOn(page)).on;
+    await rule('room_summer').dblclick();
+    await page.locator('[data-line="room_summer"] textarea').fill('25 degC');
+    await rule('public_site').click();
+    await stored(page, 'room, hottest day of the house to 25 °C');
+    expect([unseen, back, (await keyboardOn(page)).on]).toEqual([[], 'Room, hottest day: 24 degC', 'Public site: no']);
+  });
+});
+
 /** F6 goes round the parts of a page, of which there are four at most. */
 async function backToRail(page: Page): Promise<readonly string[]> {
   const unseen: string[] = [];

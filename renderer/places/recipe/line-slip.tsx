@@ -1,4 +1,4 @@
-import { useEffect, useRef, useState } from 'preact/hooks';
+import { useLayoutEffect, useRef, useState } from 'preact/hooks';
 import type { BookStore } from '#renderer/store/book-store.ts';
 import { readersOf, sayBreaks, type Break } from '#renderer/store/line-breaks.ts';
 import type { LineFace } from '#renderer/store/line-faces.ts';
@@ -131,7 +131,7 @@ interface WarningParts {
 /** What would break is named before anything is. */
 function RemoveWarning({ losses: { breaks, jobs }, label, keep, remove }: WarningParts) {
   const keepButton = useRef<HTMLButtonElement>(null);
-  useEffect(() => keepButton.current?.focus(), []);
+  useLayoutEffect(() => keepButton.current?.focus(), []);
   return (
     <div class="caution" role="alert">
       {breaks.length > 0 && (

@@ -1,6 +1,7 @@
 import type { Signal } from '@preact/signals';
-import { useLayoutEffect, useRef } from 'preact/hooks';
+import { useRef } from 'preact/hooks';
 import { Sign } from '#renderer/frame/sign.tsx';
+import { useKeyboardHeld } from '#renderer/frame/use-keyboard-held.ts';
 import { boxStanding } from '#renderer/store/box-words.ts';
 import { boxFigure } from '#renderer/store/figure-words.ts';
 import type { LineFace } from '#renderer/store/line-faces.ts';
@@ -62,13 +63,14 @@ function LineRow({ face, store, editing }: RowParts) {
   const { line, label } = face;
   const here = store.chosen.value === line.name;
   const isWriting = editing.value?.line === line.name;
-  useKeyboardBack(line.name, isWriting);
+  const cell = useRef<HTMLTableCellElement>(null);
+  useKeyboardHeld(cell, isWriting, () => focusLine(line.name));
   return (
     <tr class={here ? 'here' : undefined} data-line={line.name}>
       <th scope="row" class={line.inset ? 'inset' : undefined}>
         {label} <code>{line.name}</code>
       </th>
-      <td>
+      <td ref={cell}>
         {isWriting ? (
           <Writing face={face} store={store} editing={editing} />
         ) : (
@@ -80,15 +82,6 @@ function LineRow({ face, store, editing }: RowParts) {
       </td>
     </tr>
   );
-}
-
-/** A line whose rule has just been written has the keyboard at once, unless it has gone elsewhere by itself. */
-function useKeyboardBack(line: string, isWriting: boolean): void {
-  const was = useRef(isWriting);
-  useLayoutEffect(() => {
-    if (was.current && !isWriting && document.activeElement === document.body) focusLine(line);
-    was.current = isWriting;
-  }, [isWriting]);
 }
 
 /** One stop of the Tab key: the chosen line, or the first. */
