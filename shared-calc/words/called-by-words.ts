@@ -40,14 +40,13 @@ export function calledByWords(labels = noLabels, sizes: Sizes = []): Called {
   };
 }
 
-/** The same for the lines and sizes of a bench as they are. */
-export function calledByLines({
-  lines,
-  columns,
-}: {
+interface Named {
   readonly lines: readonly Line[];
   readonly columns: Sizes;
-}): Called {
+}
+
+/** The same for the lines and sizes of a bench as they are. */
+export function calledByLines({ lines, columns }: Named): Called {
   const labels = new Map(lines.map((line) => [line.name, { label: lineLabel(line) }]));
   return calledByWords({ of: (name) => labels.get(name) }, columns);
 }
