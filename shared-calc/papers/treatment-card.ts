@@ -1,6 +1,6 @@
 import { figureCautions, type StepCaution } from '#shared-calc/prepare/cautions.ts';
-import type { TreatmentPlan } from '#shared-calc/trade/leaf-treat-time.ts';
-import type { TreatmentWay } from '#shared-calc/trade/leaf-treatment.ts';
+import type { TreatmentPlan } from '#shared-calc/trade/heat/leaf-treat-time.ts';
+import type { TreatmentWay } from '#shared-calc/trade/heat/leaf-treatment.ts';
 import { cautionsOf } from './card-cautions.ts';
 
 /** One way of treating leaves, to stand by while it is done. */

@@ -4,7 +4,7 @@ import type { Day } from '#shared-calc/calendar/day.ts';
 import type { CultureKind } from '#shared-calc/records/records.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
 import { countUp } from '#shared-calc/trade/count-up.ts';
-import type { CultureDemand } from '#shared-calc/trade/cultures-to-keep.ts';
+import type { CultureDemand } from '#shared-calc/trade/cultures/cultures-to-keep.ts';
 
 export type DemandFault =
   | NoAmount

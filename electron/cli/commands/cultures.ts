@@ -4,7 +4,7 @@ import { SPRINGTAIL_KIND } from '#shared-calc/prepare/plan-facts.ts';
 import type { CultureKind, Records } from '#shared-calc/records/records.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
 import { didYouMean } from '#shared-calc/rule/did-you-mean.ts';
-import type { CultureDemand } from '#shared-calc/trade/cultures-to-keep.ts';
+import type { CultureDemand } from '#shared-calc/trade/cultures/cultures-to-keep.ts';
 import { sayOrderFault } from '#shared-calc/words/say-order-fault.ts';
 import { readBuildsFile } from '#electron/cli/builds-file.ts';
 import type { Command } from '#electron/cli/command.ts';

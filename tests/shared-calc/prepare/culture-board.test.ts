@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { cultureBoard, foundersOf } from '#shared-calc/prepare/culture-board.ts';
 import { animalsFor } from '#shared-calc/prepare/culture-demands.ts';
 import type { CultureKind } from '#shared-calc/records/records.ts';
-import { chanceOfBreeding } from '#shared-calc/trade/both-sexes-chance.ts';
+import { chanceOfBreeding } from '#shared-calc/trade/cultures/both-sexes-chance.ts';
 import { demoBench, demoRecords } from '#tests/demo-bench.ts';
 import { dayAt } from './count-days.ts';
 
