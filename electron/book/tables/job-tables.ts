@@ -11,7 +11,7 @@ export const jobTables = {
     columns: {
       id: 'text',
       recipe: 'text',
-      order: 'real',
+      order: 'text',
       section: 'text',
       name: 'text',
       label: 'text?',
@@ -32,9 +32,15 @@ export const jobTables = {
       says: 'text?',
       decides: 'text?',
       caution: 'text?',
+      use: 'text?',
+      as: 'json?',
+      place: 'text?',
+      part: 'text?',
+      cures: 'json?',
     },
     refers: { recipe: ['recipe'], group: ['margin'] },
     once: [['recipe', 'name']],
+    onceGiven: [['recipe', 'use']],
   },
   job: {
     columns: {

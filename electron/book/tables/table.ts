@@ -19,6 +19,8 @@ export interface Table<K extends RecordKind> {
   readonly refers: { readonly [F in keyof RecordOf<K>]?: readonly RecordKind[] };
   /** Fields that together stand only once in a book. */
   readonly once: readonly (readonly (keyof RecordOf<K> & string)[])[];
+  /** The same for records that have a figure in the last of these fields. */
+  readonly onceGiven?: readonly (readonly (keyof RecordOf<K> & string)[])[];
 }
 
 export type Tables = { readonly [K in RecordKind]: Table<K> };

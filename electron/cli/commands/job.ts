@@ -1,3 +1,5 @@
+import { linesOf } from '#shared-calc/jobs/open-sheet.ts';
+import { lineFor } from '#shared-calc/recipe/lines-by-use.ts';
 import { readCoins } from '#shared-calc/buy/coins.ts';
 import { copyJob } from '#shared-calc/jobs/copy-job.ts';
 import { newJob } from '#shared-calc/jobs/new-job.ts';
@@ -7,7 +9,7 @@ import { recordDeposit } from '#shared-calc/jobs/record-deposit.ts';
 import { setSizes } from '#shared-calc/jobs/set-sizes.ts';
 import { setValues } from '#shared-calc/jobs/set-values.ts';
 import type { JobFault } from '#shared-calc/jobs/job-fault.ts';
-import type { LocalValue } from '#shared-calc/records/records.ts';
+import type { Line, LocalValue } from '#shared-calc/records/records.ts';
 import { workshopOf } from '#shared-calc/records/workshop-of.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
 import type { Command } from '#electron/cli/command.ts';
@@ -37,15 +39,18 @@ const jobNewCommand: Command = {
   run: (given) =>
     actOnJob(given, (records) => {
       const sizes = readSizes(given.text('sizes') ?? '', records);
-      const writings = readWritings(given.texts('set'), given.text('kit'));
+      const recipe = given.text('recipe') ?? 'H1';
+      const writings = readWritings(given.texts('set'));
+      const kit = kitWriting(linesOf(records, recipe), given.text('kit'));
       if (!sizes.ok) return sizes;
       if (!writings.ok) return writings;
+      if (!kit.ok) return kit;
       const [handover, client] = [given.text('handover'), given.text('client')];
       return newJob(records, {
         title: given.text('title') ?? '',
-        recipe: given.text('recipe') ?? 'H1',
+        recipe,
         sizes: sizes.value,
-        writings: writings.value,
+        writings: [...kit.value, ...writings.value],
         by: byOf(given),
         ...(handover !== undefined && { handover }),
         ...(client !== undefined && { client }),
@@ -64,7 +69,7 @@ const jobSetCommand: Command = {
   run: (given) => {
     const [job = '', ...texts] = given.words;
     return actOnJob(given, (records) => {
-      const writings = readWritings(texts, undefined);
+      const writings = readWritings(texts);
       if (!writings.ok) return writings;
       const change = setValues(records, { job, writings: writings.value, by: byOf(given) });
       return change.ok ? ok({ job, change: change.value }) : change;
@@ -137,8 +142,14 @@ export const jobCommands: readonly Command[] = [
   jobSizesCommand,
 ];
 
-function readWritings(texts: readonly string[], kit: string | undefined): Result<readonly Writing[], JobFault> {
-  const writings: Writing[] = kit === undefined ? [] : [{ line: 'kit', text: kit }];
+function kitWriting(lines: readonly Line[], kit: string | undefined): Result<readonly Writing[], JobFault> {
+  if (kit === undefined) return ok([]);
+  const line = lineFor(lines, 'kit');
+  return line ? ok([{ line: line.name, text: kit }]) : failed({ kind: 'not-given', use: 'kit' });
+}
+
+function readWritings(texts: readonly string[]): Result<readonly Writing[], JobFault> {
+  const writings: Writing[] = [];
   for (const text of texts) {
     const writing = readWriting(text);
     if (!writing.ok) return writing;
