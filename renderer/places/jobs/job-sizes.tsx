@@ -6,7 +6,7 @@ import { setSizes } from '#shared-calc/jobs/set-sizes.ts';
 import { setValues } from '#shared-calc/jobs/set-values.ts';
 import { failed } from '#shared-calc/result.ts';
 import { sayJobFault } from '#shared-calc/words/say-job-fault.ts';
-import type { JobPart } from './job-card.tsx';
+import type { JobPart } from './job-part.ts';
 import { told } from './money-hands.ts';
 
 /** The recipe, the kit level of the whole job and the sizes on its bench. */
