@@ -1,6 +1,6 @@
 import type { Command } from './command.ts';
 import { benchCommand } from './commands/bench.ts';
-import { bookCheckCommand, bookExportCommand } from './commands/book.ts';
+import { bookCheckCommand, bookExportCommand, bookNewCommand } from './commands/book.ts';
 import { changedCommand } from './commands/changed.ts';
 import { culturesCommand } from './commands/cultures.ts';
 import { functionsCommand } from './commands/functions.ts';
@@ -28,6 +28,7 @@ const all: readonly Command[] = [
   treatCommand,
   culturesCommand,
   functionsCommand,
+  bookNewCommand,
   bookCheckCommand,
   bookExportCommand,
   importPricesCommand,

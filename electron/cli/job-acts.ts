@@ -21,7 +21,7 @@ export interface JobAct {
 
 /** Works an act over the book's records, writes it, and answers with the job as it stands then. */
 export function actOnJob(given: Arguments, work: (records: Records) => Result<JobAct, JobFault>): Promise<Outcome> {
-  return withBook(given, { whenMissing: 'make' }, (book) => {
+  return withBook(given, (book) => {
     const act = work(book.records());
     if (!act.ok) return refusal(sayJobFault(act.fault));
     const says = write(book, act.value.change);
