@@ -1,7 +1,7 @@
 import type { SizeOption } from '#shared-calc/papers/options-page.ts';
 import type { Display } from '#shared-calc/quantity/shown-unit.ts';
 import { Facts, Letterhead, Paper } from './paper.tsx';
-import { paperDay, paperFigure, paperMoney } from './paper-words.ts';
+import { paperDay, paperFigure, paperMoney } from '#shared-calc/papers/paper-words.ts';
 import { DrawnSizes, type DrawnSize } from './size-drawings.tsx';
 
 export interface OptionsPaperParts {

@@ -4,7 +4,7 @@ import type { Line } from '#shared-calc/records/records.ts';
 import type { Display } from '#shared-calc/quantity/shown-unit.ts';
 import { whoDecides } from '#shared-calc/words/who-decides.ts';
 import { Facts, Letterhead, Paper } from './paper.tsx';
-import { paperDay, paperMoney } from './paper-words.ts';
+import { paperDay, paperMoney } from '#shared-calc/papers/paper-words.ts';
 import { QuotePrices } from './quote-prices.tsx';
 import { SizeDrawings } from './size-drawings.tsx';
 

@@ -1,6 +1,6 @@
 import type { QuoteModel, QuoteModelLine } from '#shared-calc/papers/quote-model.ts';
 import type { Display } from '#shared-calc/quantity/shown-unit.ts';
-import { paperMoney } from './paper-words.ts';
+import { paperMoney } from '#shared-calc/papers/paper-words.ts';
 
 interface PricesParts {
   readonly model: QuoteModel;

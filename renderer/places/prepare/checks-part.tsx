@@ -14,7 +14,7 @@ import { sayMend } from '#shared-calc/prepare/say-mend.ts';
 import { lineLabel } from '#shared-calc/papers/bench-csv.ts';
 import { toBase, unitOf } from '#shared-calc/quantity/unit.ts';
 import type { Display } from '#shared-calc/quantity/shown-unit.ts';
-import { sizeSheet, type SizeSheet } from './size-sheet.ts';
+import { sizeSheet, type SizeSheet } from '#shared-calc/papers/size-sheet.ts';
 import { OpenAJob } from './open-a-job.tsx';
 import type { PartView } from './part-view.ts';
 import { writePrepare } from './prepare-route.ts';

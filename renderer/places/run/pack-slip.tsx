@@ -3,7 +3,7 @@ import { SettledEntry } from '#renderer/books/entry.tsx';
 import { showCoins } from '#renderer/books/money-field.ts';
 import { goodsWords, packWords } from '#renderer/print/goods-words.ts';
 import { sayOrdered } from '#renderer/print/plants-table.tsx';
-import { paperDay } from '#renderer/print/paper-words.ts';
+import { paperDay } from '#shared-calc/papers/paper-words.ts';
 import type { PackOnSale } from '#shared-calc/buy/price-book.ts';
 import type { PlantOrder } from '#shared-calc/jobs/order-plants.ts';
 import type { ChosenMaterial } from '#shared-calc/buy/chosen-packs.ts';
