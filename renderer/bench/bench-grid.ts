@@ -1,7 +1,5 @@
-import type { BenchActs } from './bench-acts.ts';
-import { benchHand } from './bench-hand.ts';
+import { benchHand, type BenchGridParts } from './bench-hand.ts';
 import { listenOnBench } from './bench-listen.ts';
-import type { BenchMetrics } from './bench-metrics.ts';
 import { single } from './range.ts';
 import type { Spot } from './range.ts';
 import type { BenchView, BoxPlace } from './view-model.ts';
@@ -14,15 +12,6 @@ export interface BenchGrid {
   /** The same, but the keyboard stays where it is. */
   readonly bring: (place: BoxPlace) => void;
   readonly destroy: () => void;
-}
-
-export interface BenchGridParts {
-  readonly host: HTMLElement;
-  readonly view: BenchView;
-  readonly acts: BenchActs;
-  readonly nonce: string | undefined;
-  /** Told when the room has changed, and once at the start. */
-  readonly measured: (metrics: BenchMetrics) => void;
 }
 
 /** The bench's grid: one line a row, one size a column, ranges, clipboard and keys of its own. */

@@ -1,8 +1,8 @@
+import type { BenchMetrics } from './bench-metrics.ts';
 import { signal } from '@preact/signals';
 import type { Signal } from '@preact/signals';
 import { afterFrame } from '#renderer/frame/after-frame.ts';
 import type { BenchActs } from './bench-acts.ts';
-import type { BenchGridParts } from './bench-grid.ts';
 import { positionsOf } from './bench-positions.ts';
 import { benchTable } from './bench-table.ts';
 import type { BenchTable } from './bench-table.ts';
@@ -20,6 +20,15 @@ import { namesOf, rangeOf } from './range-names.ts';
 import { kept, single } from './range.ts';
 import type { Range, Spot } from './range.ts';
 import type { BenchView } from './view-model.ts';
+
+export interface BenchGridParts {
+  readonly host: HTMLElement;
+  readonly view: BenchView;
+  readonly acts: BenchActs;
+  readonly nonce: string | undefined;
+  /** Told when the room has changed, and once at the start. */
+  readonly measured: (metrics: BenchMetrics) => void;
+}
 
 /** The bench as keys, mouse and clipboard get hold of it. */
 export interface BenchHand {

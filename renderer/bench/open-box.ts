@@ -1,4 +1,4 @@
-import type { Onward } from '#renderer/writing/rule-field.tsx';
+import type { Onward } from '#renderer/writing/rule-keys.ts';
 import type { BoxEditor, Opening } from './box-editor.tsx';
 import type { Desk } from './bench-writing.ts';
 import { stepped, tabbed } from './range.ts';

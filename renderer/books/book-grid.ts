@@ -7,20 +7,9 @@ import { extentOf, rowsIn, spotOf, type BookLayout } from './book-layout.ts';
 import { bookSheet, type BookSheet } from './book-sheet.ts';
 import type { BookRow } from './book-table.ts';
 import { copyFields, emptyFields, fillDown, fillRight, pasteFields } from './book-writing.ts';
-import { openField } from './open-field.ts';
+import { openField, type BookGridActs } from './open-field.ts';
 import { namesOf, rangeOf } from './range-names.ts';
 import type { BoxText } from './write-boxes.ts';
-
-/** What the grid asks of its place. */
-export interface BookGridActs {
-  /** One change of all of them; a sentence where it is refused, and then nothing was written. */
-  readonly write: (texts: readonly BoxText[]) => string | undefined;
-  readonly refuse: (sentence: string) => void;
-  /** The rows the range reaches over, the one of its tip first. */
-  readonly choose: (rows: readonly string[]) => void;
-  readonly add: () => void;
-  readonly remove: () => void;
-}
 
 export interface BookGrid<Row extends BookRow> {
   readonly show: (layout: BookLayout<Row>) => void;

@@ -1,11 +1,22 @@
+import type { BoxText } from './write-boxes.ts';
 import type { BoxEditor } from '#renderer/bench/box-editor.tsx';
 import { stepped, tabbed, type Extent, type Spot } from '#renderer/bench/range.ts';
-import type { Onward } from '#renderer/writing/rule-field.tsx';
-import type { BookGridActs } from './book-grid.ts';
+import type { Onward } from '#renderer/writing/rule-keys.ts';
 import { boxAt, extentOf, type BookLayout } from './book-layout.ts';
 import type { BookRow } from './book-table.ts';
 import { fieldHelp } from './field-help.ts';
 import { speakField } from './paint-field.ts';
+
+/** What the grid asks of its place. */
+export interface BookGridActs {
+  /** One change of all of them; a sentence where it is refused, and then nothing was written. */
+  readonly write: (texts: readonly BoxText[]) => string | undefined;
+  readonly refuse: (sentence: string) => void;
+  /** The rows the range reaches over, the one of its tip first. */
+  readonly choose: (rows: readonly string[]) => void;
+  readonly add: () => void;
+  readonly remove: () => void;
+}
 
 export interface FieldOpening<Row extends BookRow> {
   readonly layout: BookLayout<Row>;

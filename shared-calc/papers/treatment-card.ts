@@ -31,8 +31,6 @@ export function treatmentCard(way: TreatmentWay, plan: TreatmentPlan): Treatment
       ...own.filter(({ caution }) => !general.some((each) => each.caution.includes(caution.replace(/\.$/, '')))),
     ],
     beside:
-      way === 'steam'
-        ? figureCautions.filter(({ lines }) => lines.includes('leaves_loose')).map(({ says }) => says)
-        : [],
+      way === 'steam' ? figureCautions.filter(({ uses }) => uses.includes('leavesLoose')).map(({ says }) => says) : [],
   };
 }

@@ -1,7 +1,9 @@
 import type { RecordFault } from './book-fault.ts';
 import type { Change } from './change.ts';
 import { allKinds, type RecordKind, type Records } from './records.ts';
-import { once } from './references.ts';
+import { once, onceGiven } from './references.ts';
+
+type Fields = Readonly<Record<string, unknown>>;
 
 /** Two records that would stand for the same thing: a box written over twice, two prices of a pack from one day. */
 export function findDouble(next: Records, change: Change): RecordFault | undefined {
@@ -9,7 +11,12 @@ export function findDouble(next: Records, change: Change): RecordFault | undefin
     const written = writtenIds(kind, change);
     if (written.size === 0) continue;
     for (const fields of once[kind] ?? []) {
-      const fault = findDoubleOf(next, kind, fields, written);
+      const fault = findDoubleOf(next[kind].values(), kind, fields, written);
+      if (fault) return fault;
+    }
+    for (const fields of onceGiven[kind] ?? []) {
+      const given = [...next[kind].values()].filter((record) => fieldOf(record, fields.at(-1)) !== undefined);
+      const fault = findDoubleOf(given, kind, fields, written);
       if (fault) return fault;
     }
   }
@@ -23,13 +30,13 @@ function writtenIds(kind: RecordKind, change: Change): ReadonlySet<string> {
 }
 
 function findDoubleOf(
-  next: Records,
+  records: Iterable<Fields & { readonly id: string }>,
   kind: RecordKind,
   fields: readonly string[],
   written: ReadonlySet<string>,
 ): RecordFault | undefined {
   const firsts = new Map<string, string>();
-  for (const record of next[kind].values()) {
+  for (const record of records) {
     const key = keyOf(record, fields);
     const first = firsts.get(key);
     if (first === undefined) firsts.set(key, record.id);
@@ -48,6 +55,10 @@ function doubled(
   return { kind: 'there-already', record: { kind, id }, other: { kind, id: other }, fields };
 }
 
-function keyOf(record: Readonly<Record<string, unknown>>, fields: readonly string[]): string {
-  return JSON.stringify(fields.map((field) => record[field] ?? null));
+function keyOf(record: Fields, fields: readonly string[]): string {
+  return JSON.stringify(fields.map((field) => fieldOf(record, field) ?? null));
+}
+
+function fieldOf(record: Fields, field = ''): unknown {
+  return record[field];
 }

@@ -35,6 +35,11 @@ export const once: Once = {
   issuedQuote: [['number', 'revision']],
 };
 
+/** The same for records that have a value in the last of these fields. */
+export const onceGiven: Once = {
+  line: [['recipe', 'use']],
+};
+
 /** A field that names a record of one of these kinds. */
 export interface Reference {
   readonly field: string;

@@ -9,7 +9,7 @@ export const jobTables = {
     columns: {
       id: 'text',
       recipe: 'text',
-      order: 'real',
+      order: 'text',
       section: 'text',
       name: 'text',
       label: 'text?',
@@ -30,6 +30,11 @@ export const jobTables = {
       says: 'text?',
       decides: 'text?',
       caution: 'text?',
+      use: 'text?',
+      as: 'json?',
+      place: 'text?',
+      part: 'text?',
+      cures: 'json?',
     },
   },
   job: {

@@ -1,11 +1,13 @@
 import { idsOf } from '#shared-calc/acts/act.ts';
 import { copyJob, newJob, recordDeposit, setSizes, setValues } from '#shared-calc/acts/job-acts.ts';
+import { linesOf } from '#shared-calc/jobs/open-sheet.ts';
+import { lineFor } from '#shared-calc/recipe/lines-by-use.ts';
 import { readCoins } from '#shared-calc/buy/coins.ts';
 import { readSizes } from '#shared-calc/jobs/read-sizes.ts';
 import { readWriting, type Writing } from '#shared-calc/jobs/read-writing.ts';
 import type { JobFault } from '#shared-calc/jobs/job-fault.ts';
 import type { Change } from '#shared-calc/records/change.ts';
-import type { LocalValue } from '#shared-calc/records/records.ts';
+import type { Line, LocalValue } from '#shared-calc/records/records.ts';
 import { workshopOf } from '#shared-calc/records/workshop-of.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
 import type { Command } from '#electron/cli/command.ts';
@@ -34,15 +36,18 @@ const jobNewCommand: Command = {
   run: (given) =>
     actOnJob(given, (derived) => {
       const sizes = readSizes(given.text('sizes') ?? '', derived.records);
-      const writings = readWritings(given.texts('set'), given.text('kit'));
+      const recipe = given.text('recipe') ?? 'H1';
+      const writings = readWritings(given.texts('set'));
+      const kit = kitWriting(linesOf(derived.records, recipe), given.text('kit'));
       if (!sizes.ok) return sizes;
       if (!writings.ok) return writings;
+      if (!kit.ok) return kit;
       const [handover, client] = [given.text('handover'), given.text('client')];
       const made = newJob.run(derived, {
         title: given.text('title') ?? '',
-        recipe: given.text('recipe') ?? 'H1',
+        recipe,
         sizes: [...sizes.value],
-        writings: writings.value,
+        writings: [...kit.value, ...writings.value],
         by: byOf(given),
         ...(handover !== undefined && { handover }),
         ...(client !== undefined && { client }),
@@ -61,7 +66,7 @@ const jobSetCommand: Command = {
   run: (given) => {
     const [job = '', ...texts] = given.words;
     return actOnJob(given, (derived) => {
-      const writings = readWritings(texts, undefined);
+      const writings = readWritings(texts);
       if (!writings.ok) return writings;
       const change = setValues.run(derived, { job, writings: writings.value, by: byOf(given) });
       return change.ok ? ok({ job, change: change.value }) : change;
@@ -146,8 +151,14 @@ function jobMade(change: Change): JobAct {
 
 type TypedWriting = Omit<Writing, 'text'> & { readonly text: string | null };
 
-function readWritings(texts: readonly string[], kit: string | undefined): Result<TypedWriting[], JobFault> {
-  const writings: TypedWriting[] = kit === undefined ? [] : [{ line: 'kit', text: kit }];
+function kitWriting(lines: readonly Line[], kit: string | undefined): Result<readonly TypedWriting[], JobFault> {
+  if (kit === undefined) return ok([]);
+  const line = lineFor(lines, 'kit');
+  return line ? ok([{ line: line.name, text: kit }]) : failed({ kind: 'not-given', use: 'kit' });
+}
+
+function readWritings(texts: readonly string[]): Result<TypedWriting[], JobFault> {
+  const writings: TypedWriting[] = [];
   for (const text of texts) {
     const writing = readWriting(text);
     if (!writing.ok) return writing;

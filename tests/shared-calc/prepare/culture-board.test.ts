@@ -82,7 +82,7 @@ describe('animalsFor', () => {
     const bench = demoBench({ recipe: 'H3', sizes: ['T05'] }, records);
     expect(animalsFor(bench, ['T05'], kindOf('C1'))).toEqual({
       ok: false,
-      fault: { kind: 'no-seed-line', culture: 'White springtail', line: 'springtail_seed' },
+      fault: { kind: 'no-seed-line', culture: 'White springtail', use: 'springtailSeed' },
     });
     expect(animalsFor(bench, ['T05'], kindOf('C4'))).toEqual({ ok: true, value: 20 });
   });
