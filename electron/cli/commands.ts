@@ -1,7 +1,7 @@
 import type { Command } from './command.ts';
 import { actCommand, actsCommand } from './commands/act.ts';
 import { benchCommand } from './commands/bench.ts';
-import { bookCheckCommand, bookExportCommand } from './commands/book.ts';
+import { bookCheckCommand, bookExportCommand, bookNewCommand } from './commands/book.ts';
 import { changedCommand } from './commands/changed.ts';
 import { culturesCommand } from './commands/cultures.ts';
 import { functionsCommand } from './commands/functions.ts';
@@ -31,6 +31,7 @@ const all: readonly Command[] = [
   treatCommand,
   culturesCommand,
   functionsCommand,
+  bookNewCommand,
   bookCheckCommand,
   bookExportCommand,
   importPricesCommand,

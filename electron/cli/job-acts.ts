@@ -23,7 +23,7 @@ export interface JobAct {
 
 /** Works an act over the book's records, writes it, and answers with the job as it stands then. */
 export function actOnJob(given: Arguments, work: (derived: Derived) => Result<JobAct, ActFault>): Promise<Outcome> {
-  return withBook(given, { whenMissing: 'make' }, (book) => {
+  return withBook(given, (book) => {
     const act = work({ records: book.records(), today: today() });
     if (!act.ok) return refusal(sayActFault(act.fault));
     const says = write(book, act.value.change);

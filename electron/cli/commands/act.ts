@@ -63,9 +63,7 @@ export const actCommand: Command = {
     if (!found.ok) return wrongUse(found.fault);
     const input = readJson(text === '-' ? readFileSync(0, 'utf8') : text);
     if (!input.ok) return wrongUse(input.fault);
-    return withBook(given, { whenMissing: 'make' }, (book) =>
-      doAct(book, found.value, { input: input.value, onlyTry: given.flag('try') }),
-    );
+    return withBook(given, (book) => doAct(book, found.value, { input: input.value, onlyTry: given.flag('try') }));
   },
 };
 
