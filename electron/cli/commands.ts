@@ -1,4 +1,5 @@
 import type { Command } from './command.ts';
+import { actCommand, actsCommand } from './commands/act.ts';
 import { benchCommand } from './commands/bench.ts';
 import { bookCheckCommand, bookExportCommand, bookNewCommand } from './commands/book.ts';
 import { changedCommand } from './commands/changed.ts';
@@ -25,6 +26,8 @@ const all: readonly Command[] = [
   changedCommand,
   jobsCommand,
   ...jobCommands,
+  actsCommand,
+  actCommand,
   prepareCommand,
   treatCommand,
   culturesCommand,

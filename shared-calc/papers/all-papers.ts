@@ -1,20 +1,20 @@
-import { animalsInPaper } from './documents/animals-in.ts';
-import { buildPaper } from './documents/build.ts';
-import { calendarPaper } from './documents/calendar.ts';
-import { carePaper } from './documents/care.ts';
-import { checksPaper } from './documents/checks.ts';
-import { handoverPaper } from './documents/handover.ts';
-import { insidePaper } from './documents/inside.ts';
-import { labelsPaper } from './documents/labels.ts';
-import { needsPaper } from './documents/needs.ts';
-import { optionsPaper } from './documents/options.ts';
-import { pickPaper } from './documents/pick.ts';
-import { prepPaper } from './documents/prep.ts';
-import { quotePaper } from './documents/quote.ts';
-import { orderPaper, runPaper } from './documents/run.ts';
-import { surveyPaper } from './documents/survey.ts';
-import { treatmentPaper } from './documents/treatment.ts';
-import { watchPaper } from './documents/watch.ts';
+import { animalsInPaper } from './animals-in-paper.ts';
+import { buildPaper } from './build-paper.ts';
+import { calendarPaper } from './calendar-paper.ts';
+import { carePaper } from './care-paper.ts';
+import { checksPaper } from './checks-paper.ts';
+import { handoverPaper } from './handover-paper.ts';
+import { insidePaper } from './inside-paper.ts';
+import { labelsPaper } from './labels-paper.ts';
+import { needsPaper } from './needs-paper.ts';
+import { optionsPaper } from './options-paper.ts';
+import { pickPaper } from './pick-paper.ts';
+import { prepPaper } from './prep-paper.ts';
+import { quotePaper } from './quote-paper.ts';
+import { orderPaper, runPaper } from './run-paper.ts';
+import { surveyPaper } from './survey-paper.ts';
+import { treatmentPaper } from './treatment-paper.ts';
+import { watchPaper } from './watch-paper.ts';
 import type { MakePaper } from './paper-input.ts';
 
 /** A sort of paper, and how it is made of an order. */

@@ -1,0 +1,56 @@
+import { TextEntry } from './entry.tsx';
+import { Sign } from '#renderer/frame/sign.tsx';
+import { shownUnitWords } from '#renderer/store/figure-words.ts';
+import type { Display } from '#shared-calc/quantity/shown-unit.ts';
+import type { Tank } from '#shared-calc/records/records.ts';
+import type { Result } from '#shared-calc/result.ts';
+import { outsideFaults, outsideFields, type InsideSizes, type OutsideTexts } from './outside-size.ts';
+
+interface FieldsParts {
+  readonly shape: Tank['shape'];
+  readonly texts: OutsideTexts;
+  readonly write: (texts: OutsideTexts) => void;
+  readonly display: Display;
+}
+
+/** What a shape is measured by on the outside. */
+export function OutsideFields({ shape, texts, write, display }: FieldsParts) {
+  const faults = outsideFaults(texts, display);
+  const unit = shownUnitWords('mm', display);
+  return (
+    <>
+      {outsideFields(shape).map(([key, label]) => (
+        <TextEntry
+          key={key}
+          label={label}
+          unit={unit}
+          figure
+          text={texts[key]}
+          typing={(text) => write({ ...texts, [key]: text })}
+          wrong={faults[key]}
+        />
+      ))}
+    </>
+  );
+}
+
+/** What panes, seams and frame leave of it inside, with how, or why nothing follows. */
+export function InsideWorked({ inside }: { readonly inside: Result<InsideSizes, string> | undefined }) {
+  return (
+    <div class="in-words" aria-live="polite">
+      {inside?.ok === true &&
+        inside.value.measures.map(({ key, working, warning }) => (
+          <p key={key} class="put-in">
+            {working}
+            {warning !== undefined && (
+              <span class="flag" data-state="watch">
+                <Sign name="watch" />
+                {warning}
+              </span>
+            )}
+          </p>
+        ))}
+      {inside?.ok === false && <p class="rule-fault">{inside.fault}</p>}
+    </div>
+  );
+}

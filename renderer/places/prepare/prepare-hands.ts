@@ -1,7 +1,0 @@
-import type { MoneyHands } from '#renderer/places/jobs/money-hands.ts';
-
-/** What the places of preparing need of the store. */
-export type PrepareHands = Pick<
-  MoneyHands,
-  'records' | 'info' | 'apply' | 'act' | 'say' | 'refuse' | 'job' | 'openJob'
->;

@@ -1,0 +1,31 @@
+import { effect, type ReadonlySignal } from '@preact/signals';
+import type { BookStore } from './book-store.ts';
+
+type Kept = Pick<Storage, 'getItem' | 'setItem'>;
+
+interface OpenJob extends Pick<BookStore, 'records' | 'info'> {
+  readonly job: ReadonlySignal<string | undefined>;
+  readonly openJob: (job: string) => void;
+}
+
+/** Opens the job that lay open the last time, and keeps which one does from then on; each book has its own. */
+export function keepOpenJob(
+  { job, openJob, records, info }: OpenJob,
+  storage: Kept | undefined = storageOf(globalThis),
+): () => void {
+  const key = () => `loamwright job of ${info.peek().path}`;
+  const last = storage?.getItem(key()) ?? '';
+  if (records.peek().job.has(last)) openJob(last);
+  return effect(() => {
+    if (job.value !== undefined) storage?.setItem(key(), job.value);
+  });
+}
+
+/** A browser may be set to keep nothing; then asking for its store throws. Outside a browser there is none. */
+function storageOf(page: { readonly localStorage?: Storage }): Kept | undefined {
+  try {
+    return page.localStorage;
+  } catch {
+    return undefined;
+  }
+}

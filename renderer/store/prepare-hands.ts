@@ -1,0 +1,7 @@
+import type { MoneyHands } from './money-hands.ts';
+
+/** What the places of preparing need of the store. */
+export type PrepareHands = Pick<
+  MoneyHands,
+  'records' | 'info' | 'apply' | 'act' | 'say' | 'refuse' | 'job' | 'openJob'
+>;
