@@ -1,17 +1,14 @@
-import type { Direction, Edge } from './range.ts';
+import type { Direction, Edge } from './selection.ts';
 
-/** What a key asks of the bench. */
+/** What a key asks of a grid. */
 export type KeyAct =
   | { readonly act: 'move'; readonly to: Direction; readonly jump: boolean; readonly extend: boolean }
   | { readonly act: 'edge'; readonly to: Edge; readonly extend: boolean }
   | { readonly act: 'next'; readonly back: boolean }
-  /** `typed` replaces what stands in the box; without it the box opens as it is. */
+  /** `typed` replaces what stands in the cell; without it the cell opens as it is. */
   | { readonly act: 'write'; readonly typed?: string }
   | { readonly act: 'open'; readonly all: boolean }
-  | { readonly act: 'clear' }
-  | { readonly act: 'fill right' }
-  | { readonly act: 'all' }
-  | { readonly act: 'back to one' };
+  | { readonly act: 'clear' | 'fill right' | 'fill down' | 'add' | 'remove' | 'all' | 'back to one' };
 
 export interface KeyPress {
   readonly key: string;
@@ -29,10 +26,10 @@ const arrows: Readonly<Record<string, Direction>> = {
   ArrowRight: 'right',
 };
 
-/** Keys that belong to the whole page even on the bench. */
+/** Keys that belong to the whole page even in a grid. */
 const pageKeys = new Set(['/', '?']);
 
-/** What a key press means on the bench while no box is open; `undefined` leaves it to the page and the grid. */
+/** What a key press means in a grid while no cell is open; `undefined` leaves it to the page and the grid. */
 export function keyAct(press: KeyPress): KeyAct | undefined {
   if (press.isComposing || press.altKey) return undefined;
   const strong = press.ctrlKey || press.metaKey;
@@ -53,10 +50,15 @@ function isLetter(key: string): boolean {
 }
 
 function withCtrl({ key, shiftKey }: KeyPress): KeyAct | undefined {
-  if (shiftKey) return undefined;
-  if (key.toLowerCase() === 'r') return { act: 'fill right' };
-  return key.toLowerCase() === 'a' ? { act: 'all' } : undefined;
+  return shiftKey ? undefined : withCtrlAlone[key.toLowerCase()];
 }
+
+const withCtrlAlone: Readonly<Record<string, KeyAct>> = {
+  a: { act: 'all' },
+  d: { act: 'fill down' },
+  r: { act: 'fill right' },
+  delete: { act: 'remove' },
+};
 
 function plain({ key, shiftKey }: KeyPress): KeyAct | undefined {
   switch (key) {
@@ -66,12 +68,19 @@ function plain({ key, shiftKey }: KeyPress): KeyAct | undefined {
       return { act: 'open', all: shiftKey };
     case 'F2':
       return { act: 'write' };
-    case 'Delete':
-    case 'Backspace':
-      return { act: 'clear' };
-    case 'Escape':
-      return { act: 'back to one' };
+    case 'Insert':
+      return shiftKey ? undefined : { act: 'add' };
     default:
-      return isLetter(key) && key !== ' ' && !pageKeys.has(key) ? { act: 'write', typed: key } : undefined;
+      return plainAlone[key] ?? written(key);
   }
+}
+
+const plainAlone: Readonly<Record<string, KeyAct>> = {
+  Delete: { act: 'clear' },
+  Backspace: { act: 'clear' },
+  Escape: { act: 'back to one' },
+};
+
+function written(key: string): KeyAct | undefined {
+  return isLetter(key) && key !== ' ' && !pageKeys.has(key) ? { act: 'write', typed: key } : undefined;
 }

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import { fillRightPlan, pastePlan } from '#renderer/bench/paste-plan.ts';
+import { fillPlan, pastePlan } from '#renderer/grid/paste-plan.ts';
 
-const extent = { rows: 6, columns: 4, heads: [] };
+const extent = { rows: 6, columns: 4, stops: [] };
 const rect = (top: number, left: number, bottom = top, right = left) => ({ top, left, bottom, right });
 const told = (plan: readonly { readonly row: number; readonly column: number; readonly text: string }[]) =>
   plan.map(({ row, column, text }) => `${row},${column}=${text}`).join(' ');
@@ -34,14 +34,21 @@ describe('pastePlan', () => {
   });
 });
 
-describe('fillRightPlan', () => {
-  const textAt = ({ row, column }: { readonly row: number; readonly column: number }) =>
-    column < 1 ? undefined : `${row}.${column}`;
+describe('fillPlan', () => {
+  const textOf = ({ row, column }: { readonly row: number; readonly column: number }) => `${row}.${column}`;
   test.each([
-    ['the first box of each row goes over the rest', rect(1, 1, 2, 3), '1,2=1.1 1,3=1.1 2,2=2.1 2,3=2.1'],
-    ['one size wide takes the box at its left', rect(1, 2), '1,2=1.1'],
-    ['there is nothing left of the first size', rect(1, 1), ''],
-  ])('%s', (_, range, plan) => {
-    expect(told(fillRightPlan(range, textAt))).toBe(plan);
+    ['the first box of each row goes over the rest', 'right', rect(1, 1, 2, 3), '1,2=1.1 1,3=1.1 2,2=2.1 2,3=2.1'],
+    ['one size wide takes the box at its left', 'right', rect(1, 2), '1,2=1.1'],
+    ['there is nothing left of the first size', 'right', rect(1, 1), ''],
+    ['names go into no box', 'right', rect(1, 0, 1, 2), ''],
+    ['the first line goes into those below it', 'down', rect(1, 1, 3, 2), '2,1=1.1 2,2=1.2 3,1=1.1 3,2=1.2'],
+    ['there is nothing below one line', 'down', rect(1, 1, 1, 2), ''],
+  ] as const)('%s', (_, to, range, plan) => {
+    expect(told(fillPlan(range, { to, fromBeside: true, textOf }))).toBe(plan);
+  });
+
+  test('within the selection alone, one column is left as it is', () => {
+    const parts = { to: 'right', fromBeside: false, textOf } as const;
+    expect([told(fillPlan(rect(1, 2), parts)), told(fillPlan(rect(1, 2, 1, 3), parts))]).toEqual(['', '1,3=1.2']);
   });
 });

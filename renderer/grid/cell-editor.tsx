@@ -8,7 +8,7 @@ import type { RuleHelp } from '#renderer/writing/rule-help.ts';
 export interface Opening {
   /** The drawn cell; asked for again after a scroll, `undefined` once it is out of sight. */
   readonly cell: () => HTMLElement | undefined;
-  /** What stands in the box. */
+  /** What stands in the cell. */
   readonly entry: string;
   /** The key that opened it, which replaces what stood there. */
   readonly typed?: string;
@@ -20,16 +20,16 @@ export interface Opening {
   readonly closed: () => void;
 }
 
-export interface BoxEditor {
+export interface CellEditor {
   readonly open: (opening: Opening) => void;
   readonly close: () => void;
   readonly isOpen: () => boolean;
-  /** Follows its box after a scroll. */
+  /** Follows its cell after a scroll. */
   readonly follow: () => void;
 }
 
-/** One field that opens over a box; it lies above the page, so that no edge of the grid cuts its list off. */
-export function boxEditor(host: HTMLElement): BoxEditor {
+/** One field that opens over a cell; it lies above the page, so that no edge of the grid cuts its list off. */
+export function cellEditor(host: HTMLElement): CellEditor {
   const root = document.createElement('div');
   root.className = 'box-editor';
   root.popover = 'manual';

@@ -1,7 +1,7 @@
-import { namesColumn } from './grid-columns.ts';
-import type { Spot } from './range.ts';
+import { headColumn } from './grid-model.ts';
+import type { Cell } from './selection.ts';
 
-/** A drawn cell by the grid's own marks: its row among the lines or the foot, its column. */
+/** A drawn cell by the grid's own marks: its row, whether that is pinned, its column. */
 export interface CellMark {
   readonly row: number;
   readonly pinned: boolean;
@@ -9,41 +9,41 @@ export interface CellMark {
 }
 
 export interface MouseActs {
-  readonly press: (spot: Spot, extend: boolean) => void;
-  readonly draw: (spot: Spot) => void;
-  readonly open: (spot: Spot) => void;
-  readonly spotOf: (mark: CellMark) => Spot | undefined;
+  readonly press: (cell: Cell, extend: boolean) => void;
+  readonly draw: (cell: Cell) => void;
+  readonly open: (cell: Cell) => void;
+  readonly cellOf: (mark: CellMark) => Cell | undefined;
 }
 
 /**
- * Ranges drawn with the mouse. Native events, because the grid's own come after the button is up again.
- * The name column only takes presses, so that its buttons stay buttons.
+ * Selects with the mouse. Native events, because the grid's own come after the button is up again.
+ * The column of row heads only takes presses, so that its buttons stay buttons.
  */
-export function mouseRange(host: HTMLElement, acts: MouseActs): () => void {
+export function mouseSelection(host: HTMLElement, acts: MouseActs): () => void {
   let drawing = false;
   const stop = new AbortController();
   const listen = (
     kind: 'mousedown' | 'mouseover' | 'dblclick',
-    run: (spot: Spot, event: MouseEvent, mark: CellMark) => void,
+    run: (cell: Cell, event: MouseEvent, mark: CellMark) => void,
   ) =>
     host.addEventListener(
       kind,
       (event) => {
         const mark = onButton(event.target) ? undefined : cellMark(event.target);
-        const spot = mark && acts.spotOf(mark);
-        if (mark && spot) run(spot, event, mark);
+        const cell = mark && acts.cellOf(mark);
+        if (mark && cell) run(cell, event, mark);
       },
       { signal: stop.signal },
     );
-  listen('mousedown', (spot, event, mark) => {
+  listen('mousedown', (cell, event, mark) => {
     if (event.button !== 0) return;
-    drawing = mark.column !== namesColumn;
-    acts.press(spot, event.shiftKey);
+    drawing = mark.column !== headColumn;
+    acts.press(cell, event.shiftKey);
   });
-  listen('mouseover', (spot) => {
-    if (drawing) acts.draw(spot);
+  listen('mouseover', (cell) => {
+    if (drawing) acts.draw(cell);
   });
-  listen('dblclick', (spot) => acts.open(spot));
+  listen('dblclick', (cell) => acts.open(cell));
   window.addEventListener('mouseup', () => (drawing = false), { signal: stop.signal });
   return () => stop.abort();
 }

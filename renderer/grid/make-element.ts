@@ -19,3 +19,11 @@ export function makeSign(name: SignName, look: 'sign' | 'chevron' = 'sign'): SVG
   drawing.append(use);
   return drawing;
 }
+
+/** Readers hear one sentence in place of what is painted. */
+export function spokenAs(painted: HTMLElement, spoken: string): HTMLElement {
+  painted.setAttribute('aria-hidden', 'true');
+  const both = makeElement('span', 'spoken');
+  both.append(painted, makeElement('span', 'unseen', spoken));
+  return both;
+}

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { keyAct } from '#renderer/bench/grid-keys.ts';
+import { keyAct } from '#renderer/grid/grid-keys.ts';
 
 const bare = { ctrlKey: false, metaKey: false, altKey: false, shiftKey: false, isComposing: false };
 const ctrl = { ctrlKey: true };
@@ -21,6 +21,9 @@ describe('keyAct', () => {
     ['Backspace', {}, { act: 'clear' }],
     ['Escape', {}, { act: 'back to one' }],
     ['r', ctrl, { act: 'fill right' }],
+    ['d', ctrl, { act: 'fill down' }],
+    ['Insert', {}, { act: 'add' }],
+    ['Delete', ctrl, { act: 'remove' }],
     ['A', ctrl, { act: 'all' }],
     ['7', {}, { act: 'write', typed: '7' }],
     ['D', shift, { act: 'write', typed: 'D' }],
@@ -38,6 +41,7 @@ describe('keyAct', () => {
     ['c', ctrl, 'is the clipboard’s'],
     ['z', ctrl, 'is undo'],
     ['R', { ...ctrl, ...shift }, 'is the browser’s'],
+    ['Insert', shift, 'pastes'],
     ['d', { altKey: true }, 'is the browser’s'],
     ['e', { isComposing: true }, 'is still being composed'],
   ])('%s with %o is left alone: it %s', (key, held) => {

@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { readClipboard, writeClipboard } from '#renderer/bench/clipboard-text.ts';
+import { readTabText, writeTabText } from '#shared-calc/read/tab-text.ts';
 
-describe('readClipboard', () => {
+describe('readTabText', () => {
   test.each([
     ['one box', '12 mm', [['12 mm']]],
     ['a row', '1\t2\t3', [['1', '2', '3']]],
@@ -29,11 +29,11 @@ describe('readClipboard', () => {
     ['a quote that never closes', '"half\tdone', [['"half', 'done']]],
     ['nothing', '', [['']]],
   ])('%s', (_, text, rows) => {
-    expect(readClipboard(text)).toEqual(rows);
+    expect(readTabText(text)).toEqual(rows);
   });
 });
 
-describe('writeClipboard', () => {
+describe('writeTabText', () => {
   test('what is copied comes back the same', () => {
     const box = fc.string({ unit: fc.constantFrom('a', '1', ' ', '"', '\t', '\n', ',', '=') });
     const rows = fc
@@ -45,7 +45,7 @@ describe('writeClipboard', () => {
       fc.property(rows, (given) => {
         // a single empty last row is not told from a last line end
         fc.pre(given.at(-1)?.join('') !== '' || (given[0]?.length ?? 0) > 1);
-        expect(readClipboard(writeClipboard(given))).toEqual(given);
+        expect(readTabText(writeTabText(given))).toEqual(given);
       }),
     );
   });

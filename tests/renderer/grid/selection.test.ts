@@ -1,9 +1,9 @@
 import { describe, expect, test } from 'vitest';
-import { atEdge, holds, isSingle, kept, rectOf, single, stepped, tabbed } from '#renderer/bench/range.ts';
-import type { Direction, Edge, Extent } from '#renderer/bench/range.ts';
+import { atEdge, holds, isSingle, within, rectOf, single, stepped, tabbed } from '#renderer/grid/selection.ts';
+import type { Direction, Edge, Extent } from '#renderer/grid/selection.ts';
 
 /** Ten rows with sections at 0 and 4 and the foot from 8; the names and three sizes. */
-const extent: Extent = { rows: 10, columns: 4, heads: [0, 4, 8] };
+const extent: Extent = { rows: 10, columns: 4, stops: [0, 4, 8] };
 const at = (row: number, column: number) => ({ row, column });
 
 describe('stepped', () => {
@@ -58,7 +58,7 @@ describe('tabbed', () => {
 });
 
 describe('rectOf', () => {
-  test('a range drawn upward and leftward is the same boxes as one drawn the other way', () => {
+  test('a selection drawn upward and leftward is the same boxes as one drawn the other way', () => {
     const range = { anchor: at(6, 3), tip: at(4, 1) };
     expect(rectOf(range)).toEqual(rectOf({ anchor: range.tip, tip: range.anchor }));
     expect(rectOf(range)).toEqual({ top: 4, bottom: 6, left: 1, right: 3 });
@@ -78,14 +78,14 @@ describe('holds', () => {
 });
 
 describe('isSingle', () => {
-  test('one box is a range of one', () => {
+  test('one box is a selection of one', () => {
     expect([isSingle(single(at(1, 1))), isSingle({ anchor: at(1, 1), tip: at(1, 2) })]).toEqual([true, false]);
   });
 });
 
-describe('kept', () => {
-  test('a range past what is left is drawn in', () => {
-    expect(kept({ rows: 3, columns: 2, heads: [] }, { anchor: at(1, 1), tip: at(9, 3) })).toEqual({
+describe('within', () => {
+  test('a selection past what is left is drawn in', () => {
+    expect(within({ rows: 3, columns: 2, stops: [] }, { anchor: at(1, 1), tip: at(9, 3) })).toEqual({
       anchor: at(1, 1),
       tip: at(2, 1),
     });
