@@ -1,11 +1,9 @@
 import { computed } from '@preact/signals';
-import type { PageView, PlaceView } from '#renderer/frame/page-view.ts';
-import type { PlaceId } from '#renderer/frame/places.ts';
-import { writeRoute, type Route } from '#renderer/frame/place-route.ts';
-import { places } from '#renderer/frame/places.ts';
+import type { PageView } from '#renderer/frame/page-view.ts';
+import { writeRoute } from '#renderer/frame/place-route.ts';
 import type { PageStore } from '#renderer/store/page-store.ts';
 import { workshopOf } from '#shared-calc/records/workshop-of.ts';
-import { allPlaces } from './places/all-places.tsx';
+import { openPlaces } from './places/all-places.tsx';
 
 const keys: PageView['keys'] = [
   ['F2', 'edit'],
@@ -14,21 +12,12 @@ const keys: PageView['keys'] = [
   ['F1', 'keys'],
 ];
 
-const calm: PlaceView = {
-  about: '',
-  aside: '',
-  acts: [],
-  look: 'empty-place',
-  work: <p class="empty-note">This place is not furnished yet.</p>,
-};
-
 /** The page over an open book: every place made once, the quiet line, and what the desktop's menu asks for. */
 export function pageOf(store: PageStore): PageView {
-  const made = new Map<PlaceId, ((route: Route) => PlaceView) | undefined>();
-  for (const { id } of places) made.set(id, allPlaces[id]?.(store));
+  const places = openPlaces(store);
   const nextFlag = (back: boolean) => goToFlag(store, back);
   store.book.onAsk((ask) => {
-    if (ask.is === 'go') location.hash = `#/${ask.place}`;
+    if (ask.is === 'go') location.hash = writeRoute(ask.place);
     else if (ask.act === 'next flag') nextFlag(false);
     else if (ask.act === 'find') document.querySelector<HTMLInputElement>('.find input')?.focus();
     else store.book[ask.act]();
@@ -41,7 +30,7 @@ export function pageOf(store: PageStore): PageView {
     nextFlag,
     refuse: store.book.refuse,
     moveOn: store.book.moveOn,
-    place: (route) => made.get(route.place)?.(route) ?? calm,
+    place: (route) => places[route.place](route),
   };
 }
 

@@ -3,10 +3,11 @@ import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { z } from 'zod';
 import type { Added } from '#shared-calc/records/change.ts';
+import { recipeLines } from '#shared-calc/records/recipe-lines.ts';
 import type { RecordKind } from '#shared-calc/records/records.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
 import { parseJson } from './parse-json.ts';
-import { parseRecord } from './row.ts';
+import { parseRecord } from '#shared-calc/records/references.ts';
 import { codeOf } from './storage-fault.ts';
 
 /** Why the demo workshop cannot be read: a file is not there, or does not hold what it should. */
@@ -78,7 +79,7 @@ function readFile(folder: string, file: string, read: (data: unknown) => Result<
 function readRecipe(data: unknown, today: string): Result<readonly Added[], string> {
   const { recipe, lines } = RecipeFile.parse(data);
   const one = readKind('recipe', [recipe], today);
-  const its = readKind('line', lines, today);
+  const its = readKind('line', recipeLines(String(recipe['id']), lines), today);
   if (!one.ok || !its.ok) return one.ok ? its : one;
   return ok([...one.value, ...its.value]);
 }

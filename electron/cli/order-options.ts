@@ -2,7 +2,8 @@ import { keptText } from '#shared-calc/recipe/kept-text.ts';
 import { workshopOf } from '#shared-calc/records/workshop-of.ts';
 import { sayBoxFault } from '#shared-calc/words/say-box-cause.ts';
 import { columnKey, jobSheet } from '#shared-calc/jobs/job-sheet.ts';
-import { textsOf } from '#shared-calc/jobs/open-sheet.ts';
+import { lineFor } from '#shared-calc/recipe/lines-by-use.ts';
+import { linesOf, textsOf } from '#shared-calc/jobs/open-sheet.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
 import { didYouMean } from '#shared-calc/rule/did-you-mean.ts';
 import type { ColumnInput } from '#shared-calc/recipe/column.ts';
@@ -103,7 +104,11 @@ function jobOrder(id: string, records: Records): Result<Order, string> {
 function writeOver(given: Arguments, order: Order, records: Records): Result<Order, string> {
   const written: Written[] = [];
   const kit = given.text('kit');
-  if (kit !== undefined) written.push({ line: 'kit', text: kit });
+  if (kit !== undefined) {
+    const line = lineFor(linesOf(records, order.recipe), 'kit');
+    if (!line) return failed(`No kit level is given in recipe ${order.recipe}.`);
+    written.push({ line: line.name, text: kit });
+  }
   for (const set of given.texts('set')) {
     const one = readSet(set, order.columns);
     if (!one.ok) return one;

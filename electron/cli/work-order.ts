@@ -7,6 +7,7 @@ import { quoteRules } from '#shared-calc/price/quote-rules.ts';
 import { hourCoins } from '#shared-calc/price/hour-coins.ts';
 import type { Job, Line, Records, Workshop } from '#shared-calc/records/records.ts';
 import { workshopOf } from '#shared-calc/records/workshop-of.ts';
+import { linesOf } from '#shared-calc/jobs/open-sheet.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
 import { didYouMean } from '#shared-calc/rule/did-you-mean.ts';
 import { sayBoxCause } from '#shared-calc/words/say-box-cause.ts';
@@ -30,9 +31,7 @@ export function workOrder(given: Arguments, records: Records): Result<WorkedOrde
   if (!order.ok) return failed([order.fault]);
   const pricing = readPricing(given, records, order.value);
   if (!pricing.ok) return failed([pricing.fault]);
-  const lines = [...records.line.values()]
-    .filter((line) => line.recipe === order.value.recipe)
-    .toSorted((a, b) => a.order - b.order);
+  const lines = linesOf(records, order.value.recipe);
   const unknown = unknownLines(
     order.value.written.map(({ line }) => line),
     lines,

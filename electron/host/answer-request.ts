@@ -1,3 +1,7 @@
+import type { Result } from '#shared-calc/result.ts';
+import type { News } from '#shared-calc/contract/news.ts';
+import type { Refusal } from '#shared-calc/contract/channels.ts';
+import type { Channel } from '#shared-calc/contract/channel-names.ts';
 import type { IncomingMessage, ServerResponse } from 'node:http';
 
 import { isChannel } from '#shared-calc/contract/channel-names.ts';
@@ -6,10 +10,19 @@ import { guardHeaders } from './content-policy.ts';
 import type { EventStream } from './event-stream.ts';
 import { judgeRequest } from './judge-request.ts';
 import type { Asked } from './judge-request.ts';
-import type { Served } from './open-host.ts';
 import { readPageFile } from './page-files.ts';
 import { readBody } from './read-body.ts';
 import type { Sessions } from './sessions.ts';
+
+/** What a host serves: the page's files, and the service behind them. */
+export interface Served {
+  /** The folder of the built page. */
+  readonly page: string;
+  readonly call: (channel: Channel, input: unknown) => Result<unknown, Refusal>;
+  /** Where the book stands, for a page that has just come. */
+  readonly now: () => News;
+  readonly log: (text: string) => void;
+}
 
 export interface Standing extends Served {
   readonly address: string;

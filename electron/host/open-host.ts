@@ -1,25 +1,13 @@
 import { createServer } from 'node:http';
 import type { Server } from 'node:http';
 
-import type { Channel } from '#shared-calc/contract/channel-names.ts';
-import type { Refusal } from '#shared-calc/contract/channels.ts';
 import type { News } from '#shared-calc/contract/news.ts';
 import { failed, ok } from '#shared-calc/result.ts';
 import type { Result } from '#shared-calc/result.ts';
 
-import { answerRequest } from './answer-request.ts';
+import { answerRequest, type Served } from './answer-request.ts';
 import { openEventStream } from './event-stream.ts';
 import { newSecret, openSessions } from './sessions.ts';
-
-/** What a host serves: the page's files, and the service behind them. */
-export interface Served {
-  /** The folder of the built page. */
-  readonly page: string;
-  readonly call: (channel: Channel, input: unknown) => Result<unknown, Refusal>;
-  /** Where the book stands, for a page that has just come. */
-  readonly now: () => News;
-  readonly log: (text: string) => void;
-}
 
 export interface Place {
   /** A free one is taken where it is left out. */

@@ -5,7 +5,8 @@ import type { Service, ServiceOptions } from '#electron/service/open-service.ts'
 
 import { forgetLastPlace, readLastPlace, writeLastPlace } from './last-place.ts';
 import { openHost } from './open-host.ts';
-import type { Host, Served } from './open-host.ts';
+import type { Served } from './answer-request.ts';
+import type { Host } from './open-host.ts';
 
 export interface ServeOptions extends Omit<ServiceOptions, 'onNews'> {
   /** The folder of the built page. */

@@ -3,8 +3,7 @@ import { basename } from 'node:path';
 import type { MenuItemConstructorOptions } from 'electron';
 
 import type { News } from '#shared-calc/contract/news.ts';
-
-import { menuPlaces } from './menu-places.ts';
+import { placeGroups } from '#shared-calc/contract/places.ts';
 
 /** What the menu can do. */
 export interface MenuActs {
@@ -96,7 +95,7 @@ function editItems({ tell }: MenuActs): Items {
 }
 
 function placeItems({ tell }: MenuActs): Items {
-  return menuPlaces.flatMap((group, at): Items => [
+  return placeGroups.flatMap((group, at): Items => [
     ...(at > 0 ? [{ type: 'separator' } as const] : []),
     ...group.map(({ id, title }) => ({ label: title, click: () => tell({ is: 'go', place: id }) })),
   ]);

@@ -1,14 +1,8 @@
 import type { CellKey, GridModel } from '#renderer/grid/grid-model.ts';
 import type { BookContext } from './book-hands.ts';
-import type { BookColumn, BookRow, BookTable } from './book-table.ts';
+import type { BookColumn, BookRow, Box, BookTable } from './book-table.ts';
 import { fieldHelp } from './field-help.ts';
 import { paintedField, type PaintedField } from './paint-field.ts';
-
-/** One field of a row. */
-export interface Box<Row> {
-  readonly row: Row;
-  readonly column: BookColumn<Row>;
-}
 
 export interface BookModel<Row extends BookRow> extends GridModel<PaintedField> {
   readonly columnOf: (key: string) => BookColumn<Row> | undefined;

@@ -1,7 +1,6 @@
 import type { CellPaint } from '#renderer/grid/live-cells.ts';
 import { makeElement, makeSign, spokenAs } from '#renderer/grid/make-element.ts';
-import type { Box } from './book-model.ts';
-import type { BookColumn, BookFlag, BookRow } from './book-table.ts';
+import type { BookColumn, BookFlag, BookRow, Box } from './book-table.ts';
 
 /** What a field shows and how it is read out. */
 export interface PaintedField {

@@ -1,7 +1,7 @@
-import { comeUpMinutes } from '#shared-calc/trade/come-up-time.ts';
-import { coreAfter, leafHeating, LEAVES_START_C } from '#shared-calc/trade/leaf-heating.ts';
-import type { TreatmentPlan } from '#shared-calc/trade/leaf-treat-time.ts';
-import type { TreatmentWay } from '#shared-calc/trade/leaf-treatment.ts';
+import { comeUpMinutes } from '#shared-calc/trade/heat/come-up-time.ts';
+import { coreAfter, leafHeating, LEAVES_START_C } from '#shared-calc/trade/heat/leaf-heating.ts';
+import type { TreatmentPlan } from '#shared-calc/trade/heat/leaf-treat-time.ts';
+import type { TreatmentWay } from '#shared-calc/trade/heat/leaf-treatment.ts';
 import type { CurvePoint } from './curve-spec.ts';
 
 /** The core of one batch as planned: nothing for boiling, where the pot is timed and not the core. */

@@ -1,6 +1,6 @@
 import { coreHeat, type CoreHeat, type LoggedTreatment } from '#shared-calc/prepare/probe-log.ts';
 import { writeNumber } from '#shared-calc/quantity/write-figure.ts';
-import type { CoreReading } from '#shared-calc/trade/kill-total.ts';
+import type { CoreReading } from '#shared-calc/trade/heat/kill-total.ts';
 import type { CurvePoint, CurveSpec } from './curve-spec.ts';
 import { roundTicks } from './round-ticks.ts';
 

@@ -1,6 +1,6 @@
 import { writeNumber } from '#shared-calc/quantity/write-figure.ts';
-import type { TreatmentPlan } from '#shared-calc/trade/leaf-treat-time.ts';
-import type { TreatmentWay } from '#shared-calc/trade/leaf-treatment.ts';
+import type { TreatmentPlan } from '#shared-calc/trade/heat/leaf-treat-time.ts';
+import type { TreatmentWay } from '#shared-calc/trade/heat/leaf-treatment.ts';
 import type { CurvePhase, CurveSpec, CurveWords } from './curve-spec.ts';
 import { plannedCore, type PlannedCore } from './planned-core.ts';
 import { roundTicks } from './round-ticks.ts';

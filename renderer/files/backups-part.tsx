@@ -1,7 +1,7 @@
 import { useEffect, useState } from 'preact/hooks';
 import type { Output } from '#shared-calc/contract/channels.ts';
 import { kindWords } from './kind-words.ts';
-import type { FilePart } from './file-sheets.tsx';
+import type { FilePart } from './file-part.ts';
 import { SheetFoot } from './sheet-foot.tsx';
 
 type Backups = Output<'file.backups'>['backups'];

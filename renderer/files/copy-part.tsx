@@ -1,7 +1,7 @@
 import { useState } from 'preact/hooks';
 import { useOwnId } from '#renderer/frame/use-own-id.ts';
 import { TextEntry } from '#renderer/books/entry.tsx';
-import type { FilePart } from './file-sheets.tsx';
+import type { FilePart } from './file-part.ts';
 import { SheetFoot } from './sheet-foot.tsx';
 
 /** The book written out as it stands; one goes on in the one that is open. */

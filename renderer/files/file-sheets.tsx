@@ -1,3 +1,4 @@
+import type { FilePart } from './file-part.ts';
 import { signal } from '@preact/signals';
 import type { ComponentChildren } from 'preact';
 import type { PlaceAct } from '#renderer/frame/frame-view.ts';
@@ -10,12 +11,6 @@ import { OpenPart } from './open-part.tsx';
 
 /** What acts over the file need of the store. */
 export type FileHands = Pick<BookStore, 'records' | 'info' | 'apply' | 'say' | 'refuse' | 'call' | 'restore'>;
-
-/** What one part of a sheet needs: the door to the file, and a way to be done. */
-export interface FilePart {
-  readonly hands: Pick<FileHands, 'call' | 'say' | 'restore'>;
-  readonly done: () => void;
-}
 
 export type FileSheetName = 'open' | 'new' | 'copy' | 'backups';
 

@@ -1,6 +1,6 @@
 import { useState } from 'preact/hooks';
 import { ChoiceEntry, TextEntry } from '#renderer/books/entry.tsx';
-import type { FilePart } from './file-sheets.tsx';
+import type { FilePart } from './file-part.ts';
 import { SheetFoot } from './sheet-foot.tsx';
 
 const kinds = [

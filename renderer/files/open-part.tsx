@@ -1,6 +1,6 @@
 import { useEffect, useState } from 'preact/hooks';
 import { TextEntry } from '#renderer/books/entry.tsx';
-import type { FilePart } from './file-sheets.tsx';
+import type { FilePart } from './file-part.ts';
 import { SheetFoot } from './sheet-foot.tsx';
 
 /** Recent books, or another by its path. */

@@ -1,6 +1,6 @@
 import type { ComponentChildren } from 'preact';
 import { DrawingPatterns } from '#renderer/drawing/drawing-patterns.tsx';
-import type { PlaceId } from './places.ts';
+import type { PlaceId } from '#shared-calc/contract/places.ts';
 import { Rail } from './rail.tsx';
 import { SignDrawings } from './sign-drawings.tsx';
 

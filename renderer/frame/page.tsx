@@ -9,7 +9,7 @@ import { pageAct } from './page-keys.ts';
 import type { PageAct } from './page-keys.ts';
 import type { PageView } from './page-view.ts';
 import { PlaceTop } from './place-top.tsx';
-import { places } from './places.ts';
+import { places } from '#shared-calc/contract/places.ts';
 import type { Route } from './place-route.ts';
 import { QuietLine } from './quiet-line.tsx';
 

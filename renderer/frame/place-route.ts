@@ -1,5 +1,5 @@
-import { places } from './places.ts';
-import type { PlaceId } from './places.ts';
+import { places } from '#shared-calc/contract/places.ts';
+import type { PlaceId } from '#shared-calc/contract/places.ts';
 
 /** Where the page stands: a place, and within it what the rest of the link names (`#/quotes/Q-0027`). */
 export interface Route {

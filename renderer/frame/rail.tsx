@@ -1,5 +1,5 @@
-import { placeGroups } from './places.ts';
-import type { PlaceId } from './places.ts';
+import { placeGroups } from '#shared-calc/contract/places.ts';
+import type { PlaceId } from '#shared-calc/contract/places.ts';
 import { writeRoute } from './place-route.ts';
 
 interface RailView {

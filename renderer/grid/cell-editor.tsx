@@ -2,7 +2,7 @@ import { batch } from '@preact/signals';
 import { render } from 'preact';
 import { afterFrame } from '#renderer/frame/after-frame.ts';
 import { RuleField } from '#renderer/writing/rule-field.tsx';
-import type { Onward } from '#renderer/writing/rule-field.tsx';
+import type { Onward } from '#renderer/writing/rule-keys.ts';
 import type { RuleHelp } from '#renderer/writing/rule-help.ts';
 
 export interface Opening {

@@ -1,4 +1,4 @@
-import type { Onward } from '#renderer/writing/rule-field.tsx';
+import type { Onward } from '#renderer/writing/rule-keys.ts';
 import { readTabText, writeTabText } from '#shared-calc/read/tab-text.ts';
 import { cellEditor, type CellEditor } from './cell-editor.tsx';
 import {
@@ -10,7 +10,7 @@ import {
   type GridModel,
 } from './grid-model.ts';
 import { gridTable, type GridLayout, type GridTable } from './grid-table.ts';
-import { listenOnGrid } from './listen-on-grid.ts';
+import { listenOnGrid, type GridReach, type RowActs } from './listen-on-grid.ts';
 import { liveCells, type CellPaint, type LiveCells } from './live-cells.ts';
 import { markCell } from './mark-cell.ts';
 import { cellMark } from './mouse-selection.ts';
@@ -18,7 +18,7 @@ import { cellsIn, fillPlan, pastePlan, type PlannedText } from './paste-plan.ts'
 import { single, stepped, tabbed, within, type Cell, type Rect, type Selection } from './selection.ts';
 
 /** What a grid asks of the one who shows it. */
-export interface GridActs {
+export interface GridActs extends RowActs {
   /** What the editor took; a sentence where it is refused. */
   readonly enter: (text: CellText) => string | undefined;
   /** Pasted or filled texts, as one edit. */
@@ -27,11 +27,6 @@ export interface GridActs {
   readonly refuse: (sentence: string) => void;
   /** The selection is another one, or other cells stand there. */
   readonly chosen: (selection: Selection, index: GridIndex) => void;
-  /** Enter on a row of another kind than the lines; answers whether it did anything. */
-  readonly openRow?: (row: string, all: boolean) => boolean;
-  /** Left out where rows are not added and removed by keys. */
-  readonly add?: () => void;
-  readonly remove?: () => void;
 }
 
 export interface GridParts<Shown> {
@@ -46,28 +41,11 @@ export interface GridParts<Shown> {
   readonly acts: GridActs;
 }
 
-/** A grid as keys, mouse and clipboard get hold of it. */
-export interface GridController<Shown> {
-  readonly table: GridTable;
-  readonly editor: CellEditor;
-  readonly acts: GridActs;
-  readonly index: () => GridIndex;
-  readonly selection: () => Selection | undefined;
-  /** Selects; the tip gets the keyboard unless the grid gave it already. */
-  readonly take: (selection: Selection, focus?: boolean) => void;
+export interface GridController<Shown> extends GridReach {
   /** Selects a cell and brings it into sight; the keyboard stays where it is. */
   readonly bring: (cell: Cell) => void;
-  /** Opens a cell for writing; `typed` replaces what stands there. */
-  readonly open: (cell: Cell, typed?: string) => void;
-  readonly copied: (rect: Rect) => string;
-  readonly paste: (rect: Rect, text: string) => void;
-  /** `false` where this grid is not filled that way. */
-  readonly fill: (rect: Rect, to: 'right' | 'down') => boolean;
-  readonly clear: (rect: Rect) => void;
   /** Shows another model; `laid` runs once its rows and columns stand and before the keyboard goes back. */
   readonly show: (model: GridModel<Shown>, laid?: (moved: boolean) => void) => void;
-  /** Marks every drawn cell anew, for those that the grid has just drawn. */
-  readonly remark: () => void;
   readonly destroy: () => void;
 }
 

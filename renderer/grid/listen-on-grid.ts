@@ -1,14 +1,42 @@
 import { clipboardEvents, inField } from './clipboard-events.ts';
-import type { GridController } from './grid-controller.ts';
+import type { CellEditor } from './cell-editor.tsx';
+import type { GridIndex } from './grid-model.ts';
+import type { GridTable } from './grid-table.ts';
 import { keyAct, type KeyAct } from './grid-keys.ts';
 import { cellMark, mouseSelection } from './mouse-selection.ts';
-import { atEdge, rectOf, single, stepped, tabbed, type Cell, type Selection } from './selection.ts';
+import { atEdge, rectOf, single, stepped, tabbed, type Cell, type Rect, type Selection } from './selection.ts';
 
-/** What is listened for asks nothing of what a cell shows. */
-type Grid = Omit<GridController<never>, 'show'>;
+/** What keys do to rows. */
+export interface RowActs {
+  /** Enter on a row of another kind than the lines; answers whether it did anything. */
+  readonly openRow?: (row: string, all: boolean) => boolean;
+  /** Left out where rows are not added and removed by keys. */
+  readonly add?: () => void;
+  readonly remove?: () => void;
+}
+
+/** A grid as keys, mouse and clipboard reach it. */
+export interface GridReach {
+  readonly table: GridTable;
+  readonly editor: CellEditor;
+  readonly acts: RowActs;
+  readonly index: () => GridIndex;
+  readonly selection: () => Selection | undefined;
+  /** Selects; the tip gets the keyboard unless the grid gave it already. */
+  readonly take: (selection: Selection, focus?: boolean) => void;
+  /** Opens a cell for writing; `typed` replaces what stands there. */
+  readonly open: (cell: Cell, typed?: string) => void;
+  readonly copied: (rect: Rect) => string;
+  readonly paste: (rect: Rect, text: string) => void;
+  /** `false` where this grid is not filled that way. */
+  readonly fill: (rect: Rect, to: 'right' | 'down') => boolean;
+  readonly clear: (rect: Rect) => void;
+  /** Marks every drawn cell anew, for those that the grid has just drawn. */
+  readonly remark: () => void;
+}
 
 /** Leads keys, mouse and clipboard to a grid; answers how to stop. */
-export function listenOnGrid(host: HTMLElement, grid: Grid): () => void {
+export function listenOnGrid(host: HTMLElement, grid: GridReach): () => void {
   const { table, editor, selection } = grid;
   const stop = new AbortController();
   const { signal } = stop;
@@ -41,12 +69,12 @@ export function listenOnGrid(host: HTMLElement, grid: Grid): () => void {
 }
 
 /** Tab into the grid meets a whole row first: the chosen cell takes the keyboard instead. */
-function enterByRow({ target }: FocusEvent, { selection, take, index }: Grid): void {
+function enterByRow({ target }: FocusEvent, { selection, take, index }: GridReach): void {
   if (!(target instanceof Element) || !target.classList.contains('ag-row')) return;
   take(single(selection()?.tip ?? { row: 0, column: Math.min(1, index().extent.columns - 1) }));
 }
 
-function pointOnGrid(host: HTMLElement, { selection, take, open, table }: Grid): () => void {
+function pointOnGrid(host: HTMLElement, { selection, take, open, table }: GridReach): () => void {
   return mouseSelection(host, {
     press: (cell, extend) => {
       const begun = extend ? selection() : undefined;
@@ -59,7 +87,7 @@ function pointOnGrid(host: HTMLElement, { selection, take, open, table }: Grid):
 }
 
 /** A cell that just got the keyboard is chosen by its first key: the grid tells of it only later. */
-function pressKey(event: KeyboardEvent, grid: Grid): void {
+function pressKey(event: KeyboardEvent, grid: GridReach): void {
   const mark = inField(event.target) ? undefined : cellMark(event.target);
   if (!mark) return;
   if (!grid.selection()) grid.take(single(grid.table.cellOf(mark)), false);
@@ -71,7 +99,7 @@ function pressKey(event: KeyboardEvent, grid: Grid): void {
 }
 
 /** Does what a key asks; `false` leaves the key to the page. */
-function runKey(act: KeyAct, grid: Grid, selection: Selection): boolean {
+function runKey(act: KeyAct, grid: GridReach, selection: Selection): boolean {
   const { extent } = grid.index();
   const { tip } = selection;
   switch (act.act) {
@@ -95,14 +123,14 @@ interface Walk {
   readonly extend: boolean;
 }
 
-function walk({ take }: Grid, { anchor }: Selection, { to, extend }: Walk): boolean {
+function walk({ take }: GridReach, { anchor }: Selection, { to, extend }: Walk): boolean {
   if (to) take(extend ? { anchor, tip: to } : single(to));
   return to !== undefined;
 }
 
 type Writing = Exclude<KeyAct, { readonly act: 'move' | 'edge' | 'next' }>;
 
-function writeByKey(act: Writing, grid: Grid, selection: Selection): boolean {
+function writeByKey(act: Writing, grid: GridReach, selection: Selection): boolean {
   const rect = rectOf(selection);
   switch (act.act) {
     case 'write':
@@ -127,7 +155,7 @@ function writeByKey(act: Writing, grid: Grid, selection: Selection): boolean {
 }
 
 /** Enter opens a row that can be opened, or the cell. */
-function openByKey({ acts, index, open }: Grid, tip: Cell, all: boolean): boolean {
+function openByKey({ acts, index, open }: GridReach, tip: Cell, all: boolean): boolean {
   const key = index().keyOf(tip);
   if (!key || !acts.openRow?.(key.row, all)) open(tip);
   return true;

@@ -1,5 +1,5 @@
 import type { PlaceView } from '#renderer/frame/page-view.ts';
-import type { PlaceId } from '#renderer/frame/places.ts';
+import type { PlaceId } from '#shared-calc/contract/places.ts';
 import type { Route } from '#renderer/frame/place-route.ts';
 import type { PageStore } from '#renderer/store/page-store.ts';
 import { benchPlace } from './bench/bench-place.tsx';
@@ -20,25 +20,26 @@ import { storePlace } from './store/store-place.tsx';
 import { tankBookPlace } from './tank-book/tank-book-place.tsx';
 import { workshopPlace } from './workshop/workshop-place.tsx';
 
-/** A place is made once from the store, and then asked for its view whenever something it reads changes. */
-export type PlaceMaker = (store: PageStore) => (route: Route) => PlaceView;
-
-/** Every place that there is; one that is left out says so calmly. */
-export const allPlaces: Readonly<Partial<Record<PlaceId, PlaceMaker>>> = {
-  bench: benchPlace,
-  jobs: (store) => jobsPlace(moneyHands(store)),
-  quotes: (store) => quotesPlace(moneyHands(store)),
-  run: (store) => runPlace(moneyHands(store)),
-  store: (store) => storePlace(moneyHands(store)),
-  prepare: (store) => preparePlace(moneyHands(store)),
-  cultures: (store) => culturesPlace(moneyHands(store)),
-  needs: ({ book, bench }) => needsPlace({ ...book, laid: bench.laid, lay: bench.lay }),
-  recipe: recipePlace,
-  'tank-book': ({ book }) => tankBookPlace(book),
-  'material-book': ({ book }) => materialBookPlace(book),
-  'plant-book': ({ book }) => plantBookPlace(book),
-  'culture-book': ({ book }) => cultureBookPlace(book),
-  'rate-book': ({ book }) => rateBookPlace(book),
-  'function-book': ({ book }) => functionBookPlace(book),
-  workshop: ({ book }) => workshopPlace(book),
-};
+/** Makes every place over the store; each is then asked for its view whenever something it reads changes. */
+export function openPlaces(store: PageStore): Readonly<Record<PlaceId, (route: Route) => PlaceView>> {
+  const { book, bench } = store;
+  const money = moneyHands(store);
+  return {
+    bench: benchPlace(store),
+    jobs: jobsPlace(money),
+    quotes: quotesPlace(money),
+    run: runPlace(money),
+    store: storePlace(money),
+    prepare: preparePlace(money),
+    cultures: culturesPlace(money),
+    needs: needsPlace({ ...book, laid: bench.laid, lay: bench.lay }),
+    recipe: recipePlace(store),
+    'tank-book': tankBookPlace(book),
+    'material-book': materialBookPlace(book),
+    'plant-book': plantBookPlace(book),
+    'culture-book': cultureBookPlace(book),
+    'rate-book': rateBookPlace(book),
+    'function-book': functionBookPlace(book),
+    workshop: workshopPlace(book),
+  };
+}

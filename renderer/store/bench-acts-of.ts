@@ -4,7 +4,7 @@ import type { BoxPlace } from '#renderer/bench/view-model.ts';
 import type { RuleHelp } from '#renderer/writing/rule-help.ts';
 import type { Change } from '#shared-calc/records/change.ts';
 import type { LocalValue, Tank } from '#shared-calc/records/records.ts';
-import type { Result } from '#shared-calc/result.ts';
+import { failed, type Result } from '#shared-calc/result.ts';
 import { calledOf } from '#shared-calc/recipe/column.ts';
 import type { BenchDesk } from './bench-desk.ts';
 import type { BookStore } from './book-store.ts';
@@ -96,10 +96,11 @@ export function benchActs(parts: ActsParts): { readonly acts: BenchActs; readonl
 
 /** A kit that the house or the job has anyway takes the local one away. */
 function setKit(on: WriteDesk, column: string, kit: string): Result<Change, string> {
-  const { source, read } = on;
-  const otherwise = source.job.get('kit') ?? read.byName.get('kit')?.text;
-  if (otherwise === kit) return clearBoxes(on, [{ row: 'kit', column }]);
-  return writeBoxes(on, [{ row: 'kit', column, text: kit }]);
+  const line = on.source.lines.find(({ use }) => use === 'kit');
+  if (!line) return failed('No kit level is given in this recipe.');
+  const row = line.name;
+  const otherwise = on.source.job.get(row) ?? line.text;
+  return otherwise === kit ? clearBoxes(on, [{ row, column }]) : writeBoxes(on, [{ row, column, text: kit }]);
 }
 
 function fold(desk: BenchDesk, turn: (folds: Folds, title: string) => Folds, section: string): void {

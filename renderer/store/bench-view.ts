@@ -1,3 +1,5 @@
+import { readRule } from '#shared-calc/rule/read-rule.ts';
+import { ungrouped } from '#shared-calc/rule/tree.ts';
 import { computed, signal, type ReadonlySignal, type Signal } from '@preact/signals';
 import type { BenchView, BoxView, HeadView } from '#renderer/bench/view-model.ts';
 import type { Display } from '#shared-calc/quantity/shown-unit.ts';
@@ -195,9 +197,17 @@ interface AsideParts {
 
 /** `3 parts` beside a part of a mix, where all sizes follow the house. */
 function partsAside({ line }: LineFace, { faces, totals, source }: AsideParts): string {
-  const parts = line.inset ? faces.of(line.name.replace(/_need$/, '_parts')) : undefined;
-  if (!parts || parts.line.name === line.name || (totals.get(parts.line.name)?.get('local') ?? 0) > 0) return '';
+  const parts = line.inset ? faces.of(partsNameIn(line.text)) : undefined;
+  if (!parts || (totals.get(parts.line.name)?.get('local') ?? 0) > 0) return '';
   const text = source.job.get(parts.line.name) ?? parts.line.text;
   if (!/^[\d.]+$/.test(text)) return '';
   return Number(text) === 1 ? '1 part' : `${text} parts`;
+}
+
+/** The line that a part of a mix takes its parts from: `mix_part(mix_loose, coir_parts, mix_parts, blend_shrink)`. */
+function partsNameIn(text: string): string {
+  const rule = readRule(text);
+  const call = rule.ok ? ungrouped(rule.value) : undefined;
+  const parts = call?.part === 'call' && call.name === 'mix_part' ? call.args[1] : undefined;
+  return parts?.part === 'name' ? parts.name : '';
 }

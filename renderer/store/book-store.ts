@@ -3,7 +3,7 @@ import type { Bridge, BridgeNews } from '#renderer/bridge.ts';
 import type { QuietLineView } from '#renderer/frame/frame-view.ts';
 import type { BookInfo } from '#shared-calc/contract/channels.ts';
 import { fromRecordLists } from '#shared-calc/contract/record-lists.ts';
-import type { MenuAct } from '#shared-calc/contract/news.ts';
+import type { News } from '#shared-calc/contract/news.ts';
 import { applyChange, isEmptyChange, type Change } from '#shared-calc/records/change.ts';
 import type { Records } from '#shared-calc/records/records.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
@@ -14,7 +14,7 @@ import { spokenLine, type Said, type Speaking } from './spoken-line.ts';
 import { editsIn, type Written, type WriteStep } from './write-steps.ts';
 
 /** What the desktop's menu or another part of the program asks of the page. */
-export type PageAsk = { readonly is: 'do'; readonly act: MenuAct } | { readonly is: 'go'; readonly place: string };
+export type PageAsk = Extract<News, { readonly is: 'do' | 'go' }>;
 
 /** The book as this page has it: every edit is in it at once, and goes to the service in order. */
 export interface BookStore extends Speaking {

@@ -1,24 +1,25 @@
 import type { BoxView } from '#renderer/bench/view-model.ts';
+import type { UseName } from '#shared-calc/fields/uses.ts';
 import { fromBase, unitOf } from '#shared-calc/quantity/unit.ts';
 import { showValue } from '#shared-calc/quantity/shown-unit.ts';
 import { writeNumber } from '#shared-calc/quantity/write-figure.ts';
 import type { Bench } from '#shared-calc/bench/open-bench.ts';
 import type { LineFaces } from './line-faces.ts';
 
-/** The line that tells a section's main figure, and how it is called there. */
-const headlineOf: ReadonlyMap<string, string> = new Map([
-  ['floor_area', 'floor'],
-  ['drainage_need', 'clay'],
-  ['capping_need', 'calcined clay'],
-  ['soil_placed', 'placed'],
-  ['leaves_need', 'oak leaves'],
+/** The use of the line that tells a section's main figure, and how it is called there. */
+const headlineOf: ReadonlyMap<UseName | undefined, string> = new Map<UseName, string>([
+  ['floorArea', 'floor'],
+  ['drainageNeed', 'clay'],
+  ['cappingNeed', 'calcined clay'],
+  ['soilPlaced', 'placed'],
+  ['leavesNeed', 'oak leaves'],
   ['pieces', 'pieces'],
   ['plants', 'plants'],
-  ['springtail_seed', 'springtails'],
-  ['vent_share', 'vent share'],
+  ['springtailSeed', 'springtails'],
+  ['ventShare', 'vent share'],
   ['lamps', 'lamps'],
-  ['drain_days', 'fills in'],
-  ['filled_mass', 'filled'],
+  ['drainDays', 'fills in'],
+  ['filledMass', 'filled'],
 ]);
 
 /** What a closed section says on a strip: `clay, L 16.84`; nothing for a section without a main figure. */
@@ -26,12 +27,12 @@ export function headline(bench: Bench, column: string, section: string, faces: L
   const lines = faces.sections.get(section) ?? [];
   const work = lines.filter(({ line }) => line.role === 'work');
   if (work.length > 0) return minutesOf(bench, column, { work: work.map(({ line }) => line.name), section });
-  const face = lines.find(({ line }) => headlineOf.has(line.name));
+  const face = lines.find(({ line }) => headlineOf.has(line.use));
   if (!face) return undefined;
   const { value } = bench.box(column, face.line.name);
   if (value === undefined) return undefined;
   const figure = showValue(value, face.line.unit, faces.display);
-  const name = headlineOf.get(face.line.name) ?? '';
+  const name = headlineOf.get(face.line.use) ?? '';
   const unit = face.unit === 'each' ? '' : face.unit;
   const spoken = `${section}, ${column}, ${name} ${figure}${unit === '' ? '' : ` ${unit}`}`;
   return headBox(unit === '' ? name : `${name}, ${unit}`, figure, spoken);

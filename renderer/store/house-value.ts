@@ -83,7 +83,7 @@ function lineEffects(bench: Bench, { worked, column, face, faces }: HouseParts):
     if (now === then) continue;
     effects.push({ label: each.label, houseFigure: then, figure: now, unit: now === unknown ? '' : each.unit });
   }
-  const mass = effects.find((effect) => effect.label === faces.of('filled_mass')?.label);
+  const mass = effects.find((effect) => effect.label === faces.for('filledMass')?.label);
   const first = effects.slice(0, MOST_EFFECTS - 1);
   return mass && !first.includes(mass) ? [...first.slice(0, -1), mass] : first;
 }

@@ -1,5 +1,7 @@
 import { lineLabel } from '#shared-calc/papers/bench-csv.ts';
 import { shownUnit, type Display } from '#shared-calc/quantity/shown-unit.ts';
+import type { UseName } from '#shared-calc/fields/uses.ts';
+import { lineFor } from '#shared-calc/recipe/lines-by-use.ts';
 import type { Line } from '#shared-calc/records/records.ts';
 import { shownUnitWords } from './figure-words.ts';
 
@@ -16,7 +18,10 @@ export interface LineFace {
 /** The lines of a recipe as they are read, and the unit shown of each. */
 export interface LineFaces {
   readonly display: Display;
+  readonly lines: readonly Line[];
   readonly of: (name: string) => LineFace | undefined;
+  /** The line that the program reads for a use. */
+  readonly for: (use: UseName) => LineFace | undefined;
   readonly all: readonly LineFace[];
   /** Sections in order, each with its lines. */
   readonly sections: ReadonlyMap<string, readonly LineFace[]>;
@@ -30,5 +35,13 @@ export function lineFaces(lines: readonly Line[], display: Display): LineFaces {
     unit: shownUnitWords(line.unit, display),
   }));
   const byName = new Map(all.map((face) => [face.line.name, face]));
-  return { display, of: (name) => byName.get(name), all, sections: Map.groupBy(all, (face) => face.line.section) };
+  const of = (name: string | undefined) => byName.get(name ?? '');
+  return {
+    display,
+    lines,
+    of,
+    for: (use) => of(lineFor(lines, use)?.name),
+    all,
+    sections: Map.groupBy(all, (face) => face.line.section),
+  };
 }

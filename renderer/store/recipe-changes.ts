@@ -8,6 +8,7 @@ import { noLines } from '#shared-calc/recipe/scope.ts';
 import type { Change } from '#shared-calc/records/change.ts';
 import { diffRecords } from '#shared-calc/records/diff-records.ts';
 import type { Line, LocalValue, Recipe, Records } from '#shared-calc/records/records.ts';
+import { sortKeyBetween } from '#shared-calc/records/sort-key.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
 import { lineNameFault } from '#shared-calc/rule/line-name.ts';
 import { namesIn } from '#shared-calc/rule/tree.ts';
@@ -32,7 +33,7 @@ export function addLine(records: Records, recipe: string, after: string | undefi
   const line: Line = {
     id: freeId(`${recipe}.${name}`, records.line),
     recipe,
-    order: orderBetween(before, next),
+    order: sortKeyBetween(before?.order, next?.order),
     section: before?.section ?? 'Lines',
     name,
     role: 'given',
@@ -47,11 +48,6 @@ export function addLine(records: Records, recipe: string, after: string | undefi
     name,
     change: { label: `new line in ${recipe}`, added: [{ kind: 'line', record: line }], updated: [], removed: [] },
   };
-}
-
-function orderBetween(before: Line | undefined, next: Line | undefined): number {
-  const low = before?.order ?? 0;
-  return next ? (low + next.order) / 2 : low + 1;
 }
 
 /** Another name through every rule, sentence and local value that says the old one. */

@@ -59,15 +59,15 @@ export function takeNewTank(
 /** The recipe's line that says the client brings the tank, where it has one. */
 function ownTank(records: Records, size: Size): readonly LocalValue[] {
   const recipe = records.job.get(size.job)?.recipe;
-  const line = [...records.line.values()].find((each) => each.recipe === recipe && each.name === 'client_tank');
+  const line = [...records.line.values()].find((each) => each.recipe === recipe && each.use === 'clientTank');
   if (!line) return [];
-  const id = freeId(`${size.id}.client_tank`, records.localValue);
+  const id = freeId(`${size.id}.${line.name}`, records.localValue);
   return [
     {
       id,
       job: size.job,
       size: size.id,
-      line: 'client_tank',
+      line: line.name,
       text: 'yes',
       note: 'the client brings the tank',
       by: 'client',

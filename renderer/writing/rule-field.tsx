@@ -4,27 +4,8 @@ import { useOwnId } from '#renderer/frame/use-own-id.ts';
 import { CompletionList } from './completion-list.tsx';
 import { markedText } from './marked-text.ts';
 import { fieldAct } from './rule-keys.ts';
-import type { RuleCheck, RuleHelp, RuleHint } from './rule-help.ts';
-import { useRuleText } from './use-rule-text.ts';
-
-/** Where the writer goes on after a text is settled. */
-export type Onward = 'stay' | 'down' | 'up' | 'right' | 'left';
-
-export interface RuleFieldParts {
-  readonly text: string;
-  readonly label: string;
-  readonly help: RuleHelp;
-  /** Takes the text, or says in a sentence why not; then the field stays as it is. */
-  readonly settle: (text: string, onward: Onward) => string | undefined;
-  readonly cancel: () => void;
-  /** `box`: one line over a box of the bench, from which Enter and Tab go on. */
-  readonly form: 'panel' | 'box';
-  /** Takes the keyboard once it stands, with the cursor at the end. */
-  readonly focus?: 'end';
-  /** The text is a first key just typed: names are offered at once. */
-  readonly begun?: boolean;
-  readonly readOnly?: boolean;
-}
+import type { RuleCheck, RuleHint } from './rule-help.ts';
+import { useRuleText, type RuleFieldParts } from './use-rule-text.ts';
 
 /** More than a rule may have, so that one pasted too long is told to be so and not cut off. */
 const MOST_LETTERS = 10_000;

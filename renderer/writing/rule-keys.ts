@@ -1,4 +1,5 @@
-import type { Onward } from './rule-field.tsx';
+/** Where the writer goes on after a text is settled. */
+export type Onward = 'stay' | 'down' | 'up' | 'right' | 'left';
 
 export type FieldAct =
   | { readonly act: 'walk'; readonly by: 1 | -1 }

@@ -1,8 +1,23 @@
 import { useLayoutEffect, useRef, useState } from 'preact/hooks';
-import type { Onward, RuleFieldParts } from './rule-field.tsx';
 import { nextOffer } from './rule-keys.ts';
-import type { FieldAct } from './rule-keys.ts';
-import type { Completion } from './rule-help.ts';
+import type { FieldAct, Onward } from './rule-keys.ts';
+import type { Completion, RuleHelp } from './rule-help.ts';
+
+export interface RuleFieldParts {
+  readonly text: string;
+  readonly label: string;
+  readonly help: RuleHelp;
+  /** Takes the text, or says in a sentence why not; then the field stays as it is. */
+  readonly settle: (text: string, onward: Onward) => string | undefined;
+  readonly cancel: () => void;
+  /** `box`: one line over a box of the bench, from which Enter and Tab go on. */
+  readonly form: 'panel' | 'box';
+  /** Takes the keyboard once it stands, with the cursor at the end. */
+  readonly focus?: 'end';
+  /** The text is a first key just typed: names are offered at once. */
+  readonly begun?: boolean;
+  readonly readOnly?: boolean;
+}
 
 /** A text being written, with the names offered for it and why it was refused. */
 export interface RuleText {

@@ -1,4 +1,4 @@
-import { roundCoins } from '#shared-calc/trade/coin-rounding.ts';
+import { roundCoins } from '#shared-calc/trade/price/coin-rounding.ts';
 
 /** Money in the currency to whole coins: 12.345 with two decimals is 1235. */
 export function toCoins(money: number, decimals: number): number {

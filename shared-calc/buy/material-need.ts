@@ -1,7 +1,7 @@
 import { ok, type Result } from '#shared-calc/result.ts';
-import { roundCoins } from '#shared-calc/trade/coin-rounding.ts';
-import { packMix, type PackChoice, type PackCount, type PackFault } from '#shared-calc/trade/pack-mix.ts';
-import { shareCoins } from '#shared-calc/trade/share-coins.ts';
+import { roundCoins } from '#shared-calc/trade/price/coin-rounding.ts';
+import { packMix, type PackChoice, type PackCount, type PackFault } from '#shared-calc/trade/buying/pack-mix.ts';
+import { shareCoins } from '#shared-calc/trade/price/share-coins.ts';
 import type { BuyFault } from './buy-fault.ts';
 import { unitPriceCoins, type Goods } from './price-book.ts';
 

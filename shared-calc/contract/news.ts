@@ -1,8 +1,8 @@
 import { z } from 'zod';
+import { places } from './places.ts';
 
 /** Acts of the page that the desktop's menu may ask for. */
 const menuActs = ['undo', 'redo', 'find', 'next flag'] as const;
-export type MenuAct = (typeof menuActs)[number];
 
 /** What pages are told without having asked. */
 export const News = z.discriminatedUnion('is', [
@@ -12,6 +12,6 @@ export const News = z.discriminatedUnion('is', [
   z.strictObject({ is: z.literal('opened'), opening: z.string() }),
   /** Chosen from the desktop's menu. */
   z.strictObject({ is: z.literal('do'), act: z.enum(menuActs) }),
-  z.strictObject({ is: z.literal('go'), place: z.string() }),
+  z.strictObject({ is: z.literal('go'), place: z.enum(places.map(({ id }) => id)) }),
 ]);
 export type News = z.infer<typeof News>;

@@ -30,7 +30,7 @@ export function freezeQuote(
   const workshop = workshopOf(records);
   const { lines } = bench.input();
   return {
-    form: 1,
+    form: 2,
     ...issue,
     pricesOn: pricing.prices.on,
     validUntil: addDays(issue.issuedOn, workshop.quoteValidDays),

@@ -1,3 +1,4 @@
+import type { UseName } from '#shared-calc/fields/uses.ts';
 import type { DayFault } from '#shared-calc/calendar/day.ts';
 import type { OrderFault } from '#shared-calc/bench/order-sums.ts';
 import type { BoxFault } from '#shared-calc/recipe/read-box.ts';
@@ -7,6 +8,8 @@ import type { Job } from '#shared-calc/records/records.ts';
 export type JobFault =
   | { readonly kind: 'no-job'; readonly job: string; readonly jobs: readonly string[] }
   | { readonly kind: 'no-title' }
+  /** The recipe has no line for a use. */
+  | { readonly kind: 'not-given'; readonly use: UseName }
   | { readonly kind: 'no-recipe'; readonly recipe: string; readonly recipes: readonly string[] }
   | { readonly kind: 'no-tank'; readonly tank: string; readonly near?: string }
   | { readonly kind: 'bad-count'; readonly size: string; readonly most: number }

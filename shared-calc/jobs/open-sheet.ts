@@ -5,6 +5,7 @@ import type { Day } from '#shared-calc/calendar/day.ts';
 import { hourCoins } from '#shared-calc/price/hour-coins.ts';
 import { quoteRules } from '#shared-calc/price/quote-rules.ts';
 import type { Job, Line, Records } from '#shared-calc/records/records.ts';
+import { bySortKey } from '#shared-calc/records/sort-key.ts';
 import { workshopOf } from '#shared-calc/records/workshop-of.ts';
 import type { Result } from '#shared-calc/result.ts';
 import { jobSheet, type JobSheet, type WrittenByLine } from './job-sheet.ts';
@@ -56,7 +57,7 @@ export function pricingOn(records: Records, { job, oneOffs }: Pick<JobSheet, 'jo
 
 /** A recipe's lines in order. */
 export function linesOf(records: Pick<Records, 'line'>, recipe: string): readonly Line[] {
-  return [...records.line.values()].filter((line) => line.recipe === recipe).toSorted((a, b) => a.order - b.order);
+  return [...records.line.values()].filter((line) => line.recipe === recipe).toSorted(bySortKey);
 }
 
 export function keysOf(sheet: Pick<JobSheet, 'columns'>): readonly string[] {

@@ -1,5 +1,7 @@
 import type { Bench } from '#shared-calc/bench/open-bench.ts';
+import type { UseName } from '#shared-calc/fields/uses.ts';
 import { fromBase, unitOf } from '#shared-calc/quantity/unit.ts';
+import { lineFor } from '#shared-calc/recipe/lines-by-use.ts';
 import { cleanNoise } from '#shared-calc/quantity/write-figure.ts';
 
 /** Cover panes of one size, as the glass cutter needs them. */
@@ -12,25 +14,22 @@ export interface PaneCut {
   readonly glassMm: number;
 }
 
-const lines = { pieces: 'panes', lengthMm: 'pane_length', depthMm: 'pane_depth', glassMm: 'cover_glass' } as const;
+const uses = { lengthMm: 'paneLength', depthMm: 'paneDepth', glassMm: 'coverGlass' } as const;
 
 /** The panes of every size that has some; none of a recipe without cover panes, or while a figure is missing. */
 export function paneCuts(bench: Bench): readonly PaneCut[] {
-  const { lines: all, columns } = bench.input();
-  if (!Object.values(lines).every((name) => all.some((line) => line.name === name))) return [];
-  return columns.flatMap(({ key, count }) => {
-    const pieces = figureOf(bench, key, lines.pieces);
-    const [lengthMm, depthMm, glassMm] = [lines.lengthMm, lines.depthMm, lines.glassMm].map((name) =>
-      figureOf(bench, key, name),
+  return bench.input().columns.flatMap(({ key, count }) => {
+    const pieces = figureOf(bench, key, 'panes', 'each');
+    const [lengthMm, depthMm, glassMm] = [uses.lengthMm, uses.depthMm, uses.glassMm].map((use) =>
+      figureOf(bench, key, use, 'mm'),
     );
     if (!pieces || !lengthMm || !depthMm || !glassMm) return [];
     return [{ column: key, pieces: pieces * count, lengthMm, depthMm, glassMm }];
   });
 }
 
-/** In mm, and pieces as they are; 0 where it is not known. */
-function figureOf(bench: Bench, column: string, name: string): number {
-  const { value } = bench.box(column, name);
-  const unit = unitOf(name === lines.pieces ? 'each' : 'mm');
-  return typeof value === 'number' ? cleanNoise(fromBase(value, unit)) : 0;
+function figureOf(bench: Bench, column: string, use: UseName, unit: string): number | undefined {
+  const line = lineFor(bench.input().lines, use);
+  const value = line && bench.box(column, line.name).value;
+  return typeof value === 'number' ? cleanNoise(fromBase(value, unitOf(unit))) : undefined;
 }

@@ -1,3 +1,4 @@
+import type { UseName } from '#shared-calc/fields/uses.ts';
 import type { CheckResult } from '#shared-calc/bench/bench-types.ts';
 import { showWithUnit, type Display } from '#shared-calc/quantity/shown-unit.ts';
 import type { Job } from '#shared-calc/records/records.ts';
@@ -17,9 +18,9 @@ export interface OuterSize {
   readonly depthMm: number | undefined;
 }
 
-/** Outer measures from a size's figures in mm, as the house recipes name them. */
-export function outerSize(figureMm: (line: string) => number | undefined): OuterSize {
-  return { lengthMm: figureMm('outside_length'), depthMm: figureMm('outside_depth') };
+/** Outer measures from a size's figures in mm. */
+export function outerSize(figureMm: (use: UseName) => number | undefined): OuterSize {
+  return { lengthMm: figureMm('outsideLength'), depthMm: figureMm('outsideDepth') };
 }
 
 /**

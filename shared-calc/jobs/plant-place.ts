@@ -1,6 +1,8 @@
 import type { Bench } from '#shared-calc/bench/open-bench.ts';
+import type { UseName } from '#shared-calc/fields/uses.ts';
 import { fromBase, unitOf } from '#shared-calc/quantity/unit.ts';
-import { plantClasses, type Job } from '#shared-calc/records/records.ts';
+import { lineFor } from '#shared-calc/recipe/lines-by-use.ts';
+import { plantClasses, type Job, type Plant } from '#shared-calc/records/records.ts';
 import type { PlantNeed, PlantPlace } from './choose-plants.ts';
 
 /** Who sees the tank, as the job tells it. */
@@ -12,42 +14,53 @@ const DRY_SHARE = 0.7;
 const children =
   /under[\s-]*(fives?|5s?)|nursery|kindergarten|toddler|infant|child|school|class|pupil|all ages|public/i;
 
-/** What a size's own figures say of the place that its plants stand in. A line that the recipe has not counts as 0. */
+/** What a size's own figures say of the place that its plants stand in. What is not known counts as none, for which few plants are fit. */
 export function plantPlace(
   bench: Bench,
   column: string,
   { audience, animalCrushes }: Audience & Pick<PlantPlace, 'animalCrushes'>,
 ): PlantPlace {
-  const figure = (name: string, unit: string) => figureOf(bench, { column, name, unit });
+  const figure = (use: UseName, unit: string) => figureOf(bench, { column, use, unit });
+  const { lines } = bench.input();
+  const publicSite = lineFor(lines, 'publicSite');
   return {
-    light: figure('lamps', 'each') * figure('light_per_lamp', 'mol/m2/d'),
-    heightMm: figure('inside_height', 'mm') - figure('dam_height', 'mm'),
-    lengthMm: figure('overall_length', 'mm'),
-    floorM2: figure('floor_area', 'm2'),
-    dry: hasLine(bench, 'tank_humidity') && figure('tank_humidity', 'share') <= DRY_SHARE + 1e-9,
+    light: figure('lamps', 'each') * figure('lightPerLamp', 'mol/m2/d'),
+    heightMm: figure('insideHeight', 'mm') - figure('damHeight', 'mm'),
+    lengthMm: figure('overallLength', 'mm'),
+    floorM2: figure('floorArea', 'm2'),
+    dry: lineFor(lines, 'tankHumidity') !== undefined && figure('tankHumidity', 'share') <= DRY_SHARE + 1e-9,
     avoidHarm:
-      children.test(audience) || (hasLine(bench, 'public_site') && bench.box(column, 'public_site').value === true),
+      children.test(audience) || (publicSite !== undefined && bench.box(column, publicSite.name).value === true),
     animalCrushes,
   };
 }
 
-/** How many of each class a size needs, for one build: its lines `ground_need`, `mid_need` and so on. */
+const needUses = {
+  ground: 'groundNeed',
+  mid: 'midNeed',
+  feature: 'featureNeed',
+  climber: 'climberNeed',
+  epiphyte: 'epiphyteNeed',
+} as const satisfies Readonly<Record<Plant['class'], UseName>>;
+
+/** How many of each class a size needs, for one build. */
 export function plantNeeds(bench: Bench, column: string): readonly PlantNeed[] {
   return plantClasses.map((each) => ({
     class: each,
-    count: figureOf(bench, { column, name: `${each}_need`, unit: 'each' }),
+    count: figureOf(bench, { column, use: needUses[each], unit: 'each' }),
   }));
+}
+
+/** The use of the need line of a class of plants. */
+export function needUseOf(of: Plant['class']): UseName {
+  return needUses[of];
 }
 
 function figureOf(
   bench: Bench,
-  { column, name, unit }: { readonly column: string; readonly name: string; readonly unit: string },
+  { column, use, unit }: { readonly column: string; readonly use: UseName; readonly unit: string },
 ): number {
-  if (!hasLine(bench, name)) return 0;
-  const { value } = bench.box(column, name);
+  const line = lineFor(bench.input().lines, use);
+  const value = line && bench.box(column, line.name).value;
   return typeof value === 'number' ? fromBase(value, unitOf(unit)) : 0;
-}
-
-function hasLine(bench: Bench, name: string): boolean {
-  return bench.input().lines.some((line) => line.name === name);
 }

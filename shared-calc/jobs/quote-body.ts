@@ -14,6 +14,8 @@ import {
   TaxClass,
 } from '#shared-calc/records/records.ts';
 import { WorkshopSchema } from '#shared-calc/records/workshop-schema.ts';
+import { declaredOf } from '#shared-calc/fields/first-recipes.ts';
+import { sortKeyAt } from '#shared-calc/records/sort-key.ts';
 import { canonicalJson, type Plain } from './canonical-json.ts';
 
 const Day = z.string().regex(/^\d{4}-\d{2}-\d{2}$/);
@@ -97,7 +99,7 @@ const FrozenSums = z.strictObject({
  * quote issued before is still read in its own form.
  */
 export const QuoteBody = z.strictObject({
-  form: z.literal(1),
+  form: z.literal(2),
   number: z.string(),
   revision: z.string(),
   issuedOn: Day,
@@ -133,11 +135,35 @@ export function writeQuoteBody(body: QuoteBody): string {
   return canonicalJson(body satisfies Plain);
 }
 
-/** Reads a kept body; `undefined` for one that no issue of this program has written. */
+/** A body as it was before lines had uses. */
+const FirstBody = z.strictObject({
+  ...QuoteBody.shape,
+  form: z.literal(1),
+  lines: z.array(
+    z.strictObject({
+      ...Line.omit({ use: true, as: true, place: true, part: true, cures: true }).shape,
+      order: z.number(),
+    }),
+  ),
+});
+
+const AnyBody = z.discriminatedUnion('form', [QuoteBody, FirstBody]);
+
+/** Reads a stored body; `undefined` for one that no issue of this program has written. */
 export function readQuoteBody(text: string): QuoteBody | undefined {
   try {
-    return QuoteBody.safeParse(JSON.parse(text)).data;
+    const body = AnyBody.safeParse(JSON.parse(text)).data;
+    return body?.form === 1 ? withUses(body) : body;
   } catch {
     return undefined;
   }
+}
+
+/** Its lines stand in their order. */
+function withUses({ lines, ...body }: z.infer<typeof FirstBody>): QuoteBody {
+  return {
+    ...body,
+    form: 2,
+    lines: lines.map((line, at) => ({ ...line, order: sortKeyAt(at + 1), ...declaredOf(line) })),
+  };
 }

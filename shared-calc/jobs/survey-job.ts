@@ -1,3 +1,4 @@
+import { linesAs } from '#shared-calc/recipe/lines-by-use.ts';
 import { applyChange, type Change } from '#shared-calc/records/change.ts';
 import { diffRecords } from '#shared-calc/records/diff-records.ts';
 import type { Job, Line, Records } from '#shared-calc/records/records.ts';
@@ -16,11 +17,9 @@ export interface Survey extends Partial<Pick<Job, 'site' | 'access' | 'audience'
   readonly figures: readonly Omit<Writing, 'column'>[];
 }
 
-const PLACE = 'Place';
-
-/** The lines that a survey gives figures for: those of the place, but not the kit, which is chosen. */
+/** The lines that a survey gives figures for. */
 export function surveyLines(lines: readonly Line[]): readonly Line[] {
-  return lines.filter((line) => line.section === PLACE && line.role === 'given' && line.name !== 'kit');
+  return linesAs(lines, 'survey');
 }
 
 /** Takes a survey in: its figures hold for the whole job, as ours; an enquiry is *surveyed* with it. */

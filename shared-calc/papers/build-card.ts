@@ -1,4 +1,5 @@
 import { calledOf } from '#shared-calc/recipe/column.ts';
+import { needPlace } from '#shared-calc/recipe/lines-by-use.ts';
 import { capital } from '#shared-calc/rule/capital.ts';
 import type { Bench } from '#shared-calc/bench/open-bench.ts';
 import type { StepCaution } from '#shared-calc/prepare/cautions.ts';
@@ -11,7 +12,7 @@ import { countUp } from '#shared-calc/trade/count-up.ts';
 import { lineLabel } from './bench-csv.ts';
 import { buildSteps, type BuildStepPlan, type StepSentence } from './build-steps.ts';
 import { cautionsFor } from './card-cautions.ts';
-import { fillWords, sizeFigures, type SizeFigures } from './size-figures.ts';
+import { fillWords, notGiven, sizeFigures, type SizeFigures } from './size-figures.ts';
 
 /** What to take for a step, to be ticked. */
 export interface CardGoods {
@@ -85,8 +86,8 @@ const overTasks: readonly string[] = ['J1', 'J2'];
 function stepsOf(size: CardSize): readonly CardStep[] {
   const lines = size.bench.input().lines;
   const needs = Map.groupBy(
-    lines.filter((line) => line.role === 'need' && size.figures.holds(line.name)),
-    stepOfNeed,
+    lines.filter((line) => line.role === 'need' && size.figures.needs(line)),
+    (line) => stepOfNeed(line, lines),
   );
   const work = Map.groupBy(
     lines.filter((line) => line.role === 'work' && !overTasks.includes(line.task ?? '')),
@@ -111,19 +112,17 @@ function stepsOf(size: CardSize): readonly CardStep[] {
   });
 }
 
-/** Named by the step before its section, its section before its quote group. */
-function stepOfNeed({ name, section, group = '' }: Line): BuildStepPlan {
-  return (
-    buildSteps.find((step) => step.lines?.includes(name)) ??
-    buildSteps.find((step) => step.sections?.includes(section)) ??
-    buildSteps.find((step) => step.groups?.includes(group)) ??
-    besides
-  );
+/** By its place, else by its quote group. */
+function stepOfNeed(line: Line, lines: readonly Line[]): BuildStepPlan {
+  const { group = '' } = line;
+  const place = needPlace(lines, line);
+  const placed = place && buildSteps.find((step) => step.place === place);
+  return placed ?? buildSteps.find((step) => step.groups?.includes(group)) ?? besides;
 }
 
 function goodsOf(line: Line, { figures, tank, terms }: CardSize): CardGoods {
   const material = line.material === 'TANK' ? tank : (terms.records.material.get(line.material ?? '')?.label ?? '');
-  return { line: line.name, label: lineLabel(line), material, amount: figures.words(line.name) };
+  return { line: line.name, label: lineLabel(line), material, amount: figures.wordsOf(line) };
 }
 
 /** By class, as they were chosen for this place: `Ground: 4 Fittonia albivenis`. */
@@ -156,9 +155,11 @@ function sayStep(sentence: StepSentence, figures: SizeFigures): string | undefin
 
 /** Above the crew's limit no number of people is named: 0 of the recipe's lines. */
 function liftWords(figures: SizeFigures): readonly string[] {
-  const empty = figures.number('crew_empty', 'each');
-  const filled = figures.number('crew_filled', 'each');
+  const empty = figures.number('crewEmpty', 'each');
+  const filled = figures.number('crewFilled', 'each');
+  const lacking = (['crewEmpty', 'crewFilled'] as const).filter(figures.lacks);
   return [
+    ...lacking.map((use) => `${capital(notGiven(use))}.`),
     ...(empty === undefined
       ? []
       : [empty === 0 ? 'Too heavy for four people even empty: trolley or machine.' : `Empty: ${people(empty)}.`]),

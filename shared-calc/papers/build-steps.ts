@@ -1,14 +1,14 @@
+import type { LinePlace, UseName } from '#shared-calc/fields/uses.ts';
 import type { CautionOf } from './card-cautions.ts';
 
-/** A sentence of a build step; `when` names the line without which it is not said. */
-export type StepSentence = string | { readonly says: string; readonly when: string };
+/** A sentence of a build step with figures by use; it is said only `when` there is something of that use. */
+export type StepSentence = string | { readonly says: string; readonly when: UseName };
 
 /** One step of a build as every recipe has it: what of the needs and the work belongs to it, and what is said. */
 export interface BuildStepPlan {
   readonly title: string;
-  /** Need lines by name, or all of a section or a quote group that no step names. */
-  readonly lines?: readonly string[];
-  readonly sections?: readonly string[];
+  /** Needs with this place are taken here, or those without a place by their quote group. */
+  readonly place?: LinePlace;
   readonly groups?: readonly string[];
   /** Work lines by their task. */
   readonly tasks: readonly string[];
@@ -20,144 +20,139 @@ export interface BuildStepPlan {
 export const buildSteps: readonly BuildStepPlan[] = [
   {
     title: 'Tank',
-    lines: ['tank_need', 'drain_hole_need'],
-    sections: ['Tank'],
+    place: 'tank',
     tasks: ['L01'],
     says: [
-      'Inside {inside_length} long, {inside_height} high, dam {dam_height}. Look at glass and seams, clean it.',
-      { says: 'Test it for leaks with water up to the dam for a day.', when: 'drain_room' },
-      { says: 'The client brings the tank: measure it before anything else.', when: 'client_tank' },
+      'Inside {insideLength} long, {insideHeight} high, dam {damHeight}. Look at glass and seams, clean it.',
+      { says: 'Test it for leaks with water up to the dam for a day.', when: 'drainRoom' },
+      { says: 'The client brings the tank: measure it before anything else.', when: 'clientTank' },
     ],
-    cautions: ['tank', 'lifting', { step: 'drain tap', when: 'drain_tap_need' }],
+    cautions: ['tank', 'lifting', { step: 'drain tap', when: 'drainTapNeed' }],
   },
   {
     title: 'Background',
-    lines: ['panels_need', 'sealant_need'],
+    place: 'background',
     tasks: ['L02'],
     says: [
-      'Glue {panel_area} of background, {panel_width} wide. Ventilate and wear gloves.',
-      'Leave it to cure for {panel_cure}, then rinse.',
+      'Glue {panelArea} of background, {panelWidth} wide. Ventilate and wear gloves.',
+      'Leave it to cure for {panelCure}, then rinse.',
     ],
     cautions: ['foam and sealant'],
   },
   {
     title: 'Drainage',
-    lines: ['drainage_need', 'drain_tap_need', 'drain_tube_need'],
-    sections: ['Drainage'],
+    place: 'drainage',
     tasks: ['L03'],
     says: [
       'Rinse it and lay it {drainage} deep, level.',
-      'Water may stand to {drain_gap} below the mesh: {drain_room} and no more.',
-      { says: 'Stand the siphon tube on the base, cap on.', when: 'drain_tube_need' },
-      { says: 'Fit the tap before the layer goes in, and try it with water.', when: 'drain_tap_need' },
+      'Water may stand to {drainGap} below the mesh: {drainRoom} and no more.',
+      { says: 'Stand the siphon tube on the base, cap on.', when: 'drainTubeNeed' },
+      { says: 'Fit the tap before the layer goes in, and try it with water.', when: 'drainTapNeed' },
     ],
     cautions: ['clay, charcoal, bark dust', 'drainage'],
   },
   {
     title: 'Mesh',
-    lines: ['mesh_need'],
+    place: 'mesh',
     tasks: ['L04'],
-    says: ['Cut {mesh_length} × {mesh_depth}, turned up {mesh_upturn} all round.'],
+    says: ['Cut {meshLength} × {meshDepth}, turned up {meshUpturn} all round.'],
     cautions: [],
   },
   {
     title: 'Capping',
-    lines: ['capping_need'],
-    sections: ['Capping'],
+    place: 'capping',
     tasks: ['L05'],
     says: [
       'Wet it first, lay it {capping} thick.',
-      'A clay edge along the glass, {bead_width} wide and {bead_height} high.',
+      'A clay edge along the glass, {beadWidth} wide and {beadHeight} high.',
     ],
     cautions: ['clay, charcoal, bark dust'],
   },
   {
     title: 'Blend the mix',
-    sections: ['Soil'],
+    place: 'mix',
     tasks: ['L06'],
-    says: ['Makes {mix_loose} loose. Wet the dust down before you begin; rest the mix a day.'],
-    cautions: ['mix', 'clay, charcoal, bark dust', 'moss, bark, leaf mould', { step: 'coir', when: 'coir_need' }],
+    says: ['Makes {mixLoose} loose. Wet the dust down before you begin; rest the mix a day.'],
+    cautions: ['mix', 'clay, charcoal, bark dust', 'moss, bark, leaf mould', { step: 'coir', when: 'coirNeed' }],
   },
   {
     title: 'Place the mix',
+    place: 'soil',
     tasks: ['L07'],
-    sections: ['Damp layer'],
     says: [
       { says: 'Wet it with {wetting} of water: a squeeze gives a drop or two.', when: 'wetting' },
-      'Lay it {soil_front} deep at the front, rising {soil_rise} to the back: {soil_placed} as placed.',
-      'Lay the damp layer {damp_depth} deep: {damp_placed} as placed.',
+      'Lay it {soilFront} deep at the front, rising {soilRise} to the back: {soilPlaced} as placed.',
+      'Lay the damp layer {dampDepth} deep: {dampPlaced} as placed.',
     ],
     cautions: ['moss, bark, leaf mould', 'water'],
   },
   {
     title: 'Inoculate and mist',
-    lines: ['inoculant_need'],
+    place: 'inoculate',
     tasks: ['L09'],
     says: ['Work it into the top of the mix, never with chlorinated water. Mist heavily.'],
     cautions: [],
   },
   {
     title: 'Hardscape',
-    sections: ['Hardscape and panel', 'Hides'],
+    place: 'hardscape',
     tasks: ['L08'],
     says: ['Heavy pieces stand firm on the layers below; nothing leans on doors or glass.'],
     cautions: ['leaves and wood'],
   },
   {
     title: 'Plants',
+    place: 'plants',
     groups: ['plants'],
-    sections: ['Plants'],
     tasks: ['L11'],
-    says: [
-      { says: 'Out of quarantine ({plant_quarantine}), bare-root and rinsed. Then mist heavily.', when: 'plants' },
-    ],
+    says: [{ says: 'Out of quarantine ({plantQuarantine}), bare-root and rinsed. Then mist heavily.', when: 'plants' }],
     cautions: ['plants', 'hands'],
   },
   {
     title: 'Microfauna',
+    place: 'microfauna',
     groups: ['microfauna'],
-    sections: ['Microfauna'],
     tasks: ['L10'],
-    says: ['About {springtail_seed} springtails, from a dense cup.', '{isopod_founders} isopods to start with.'],
+    says: ['About {springtailSeed} springtails, from a dense cup.', '{isopodFounders} isopods to start with.'],
     cautions: ['microfauna'],
   },
   {
     title: 'Leaves',
-    sections: ['Litter', 'Leaves'],
+    place: 'litter',
     tasks: ['L12'],
     says: ['Treated leaves {litter} deep over all of the soil, then mist.'],
     cautions: ['leaves and wood', 'sterile or clean'],
   },
   {
     title: 'Cover glass',
+    place: 'cover',
     groups: ['cover'],
-    sections: ['Cover and air'],
     tasks: ['L13'],
     says: [
-      'Panes: {panes}, each {pane_length} × {pane_depth}, {cover_glass} thick, labelled.',
-      'The vent strip stays open, {cover_vent}. Screen every opening and cable hole.',
+      'Panes: {panes}, each {paneLength} × {paneDepth}, {coverGlass} thick, labelled.',
+      'The vent strip stays open, {coverVent}. Screen every opening and cable hole.',
     ],
     cautions: [
       'cover glass',
-      { step: 'cover glass, screen removed', unless: 'screen_under_lamps' },
+      { step: 'cover glass, screen removed', unless: 'screenUnderLamps' },
       'vents, doors, cables',
     ],
   },
   {
     title: 'Lamps and timer',
+    place: 'lamps',
     groups: ['lamps'],
-    sections: ['Light'],
     tasks: ['L14'],
-    says: ['Lamps: {lamps}, {lamp_power} each, {light_hours}.', 'Drip loops on every cable, timer off the floor.'],
+    says: ['Lamps: {lamps}, {lampPower} each, {lightHours}.', 'Drip loops on every cable, timer off the floor.'],
     cautions: ['lamp', 'electrics'],
   },
   {
     title: 'Misting',
+    place: 'misting',
     groups: ['mist'],
-    sections: ['Mist and water'],
     tasks: ['L15'],
     says: [
-      { says: 'Nozzles: {nozzles}, at the walls and not at the animals; {mist_time}, {mist_cycles}.', when: 'nozzles' },
+      { says: 'Nozzles: {nozzles}, at the walls and not at the animals; {mistTime}, {mistCycles}.', when: 'nozzles' },
       { says: 'Fill the can with {reservoir}, below the nozzles.', when: 'nozzles' },
     ],
     cautions: [
@@ -169,21 +164,22 @@ export const buildSteps: readonly BuildStepPlan[] = [
   },
   {
     title: 'Clean and look over',
-    lines: ['door_lock_need'],
+    place: 'look over',
     tasks: ['L16'],
     says: [
       'Clean the glass, photograph it, list what is missing.',
-      { says: 'Fit the door lock.', when: 'door_lock_need' },
+      { says: 'Fit the door lock.', when: 'doorLockNeed' },
     ],
-    cautions: [{ step: 'public place', when: 'public_site' }],
+    cautions: [{ step: 'public place', when: 'publicSite' }],
   },
   {
     title: 'Load, drive, carry',
+    place: 'delivery',
     groups: ['delivery'],
     tasks: ['J3', 'J4'],
     says: [
       'Empty, dry-packed, leaves bagged, plants braced. Animals travel by themselves.',
-      'The shelf is rated {shelf_rating}; filled the tank weighs {filled_mass}.',
+      'The shelf is rated {shelfRating}; filled the tank weighs {filledMass}.',
     ],
     cautions: ['lifting', 'survey', 'transport'],
   },

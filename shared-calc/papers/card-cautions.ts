@@ -1,8 +1,9 @@
+import type { UseName } from '#shared-calc/fields/uses.ts';
 import { stepCautions, type StepCaution } from '#shared-calc/prepare/cautions.ts';
 import type { SizeFigures } from './size-figures.ts';
 
-/** A caution of a step; `when` names the line without which there is no such act, `unless` the one that does away with it. */
-export type CautionOf = string | { readonly step: string; readonly when?: string; readonly unless?: string };
+/** A caution of a step; `when` is the use without which there is no such act, `unless` the one that does away with it. */
+export type CautionOf = string | { readonly step: string; readonly when?: UseName; readonly unless?: UseName };
 
 /** The cautions of some steps, in the order asked. A name that no caution has is a mistake of the card. */
 export function cautionsOf(steps: readonly string[]): readonly StepCaution[] {

@@ -10,8 +10,8 @@ import { sizeFigures, type SizeFigures } from './size-figures.ts';
 
 /** Drain and refill times of a size, where the recipe has them; a size without a nozzle has no can. */
 export function careFigures({ number, holds }: SizeFigures): CareFigures {
-  const drainDays = number('drain_days', 'd');
-  const refillDays = holds('nozzles') ? number('refill_days', 'd') : undefined;
+  const drainDays = number('drainDays', 'd');
+  const refillDays = holds('nozzles') ? number('refillDays', 'd') : undefined;
   return {
     ...(drainDays !== undefined && { drainDays }),
     ...(refillDays !== undefined && { refillDays }),
@@ -40,7 +40,7 @@ export function sizeCare(bench: Bench, handover: Day, display: Display): readonl
         [
           'service',
           'hands',
-          { step: 'drainage', when: 'drain_room' },
+          { step: 'drainage', when: 'drainRoom' },
           { step: 'reservoir', when: 'nozzles' },
           'leaves and wood',
           'disease waste',

@@ -4,6 +4,7 @@ import type { Bench } from '#shared-calc/bench/open-bench.ts';
 import type { Day } from '#shared-calc/calendar/day.ts';
 import { careRounds, type CareDate, type CareRound } from '#shared-calc/prepare/care-calendar.ts';
 import type { StepCaution } from '#shared-calc/prepare/cautions.ts';
+import type { UseName } from '#shared-calc/fields/uses.ts';
 import type { Display } from '#shared-calc/quantity/shown-unit.ts';
 import type { Job, Workshop } from '#shared-calc/records/records.ts';
 import { peopleNear, protectedKinds, type Reminder } from './audience-rules.ts';
@@ -80,14 +81,14 @@ export function handoverCards(bench: Bench, terms: HandoverTerms): readonly Hand
 }
 
 const kept: readonly (readonly [what: string, is: string])[] = [
-  ['Temperature', '{species_floor} to {species_ceiling}'],
-  ['Humidity', '{band_low} to {band_high}'],
-  ['Humidity', 'about {tank_humidity}'],
-  ['Light', '{light_hours}, on the timer'],
-  ['Mist', '{mist_time} each time, {mist_cycles}'],
-  ['Mist by hand', '{hand_mist}'],
-  ['Vent strip', '{cover_vent}, always open'],
-  ['Weight filled', '{filled_mass}, do not move it'],
+  ['Temperature', '{speciesFloor} to {speciesCeiling}'],
+  ['Humidity', '{bandLow} to {bandHigh}'],
+  ['Humidity', 'about {tankHumidity}'],
+  ['Light', '{lightHours}, on the timer'],
+  ['Mist', '{mistTime} each time, {mistCycles}'],
+  ['Mist by hand', '{handMist}'],
+  ['Vent strip', '{coverVent}, always open'],
+  ['Weight filled', '{filledMass}, do not move it'],
 ];
 
 /** One row a thing: a band before a single figure, a mist that there is a nozzle for. */
@@ -155,8 +156,8 @@ const normal: readonly string[] = [
   'Mist on the glass in the morning, gone by noon.',
 ];
 
-/** `when` names the line without which there is no such sign. */
-const notNormal: readonly (HandoverSign & { readonly when?: string })[] = [
+/** `when` is the use without which there is no such sign. */
+const notNormal: readonly (HandoverSign & { readonly when?: UseName })[] = [
   {
     sign: 'Above 27 to 28 °C',
     act: 'Lights off, an ice bottle outside the glass, a fan across the top; call. Above 29 °C is an emergency: call at once.',
@@ -166,7 +167,7 @@ const notNormal: readonly (HandoverSign & { readonly when?: string })[] = [
     sign: 'A sour smell, water at the mesh',
     act: 'Drain now, mist less, call. Standing water stays below the mesh gap always.',
     step: 'drainage',
-    when: 'drain_room',
+    when: 'drainRoom',
   },
   { sign: 'It does not mist', act: 'Mist by hand with low-mineral water, call the fitter.', when: 'nozzles' },
   { sign: 'A lamp or a socket is wet', act: 'Switch off at the wall first, then call the electrician.' },
@@ -209,12 +210,12 @@ const handoverCautions: readonly CautionOf[] = [
   'sprays near the tank',
   'water',
   { step: 'reservoir', when: 'nozzles' },
-  { step: 'drainage', when: 'drain_room' },
+  { step: 'drainage', when: 'drainRoom' },
   'cover glass',
   'vents, doors, cables',
   'electrics',
   'lamp',
-  { step: 'public place', when: 'public_site' },
+  { step: 'public place', when: 'publicSite' },
   'microfauna',
   'lifting',
   'disease waste',

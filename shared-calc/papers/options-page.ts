@@ -65,7 +65,7 @@ export function optionsPage(input: OptionsInput): readonly SizeOption[] {
       tank: tank.label,
       builds: count,
       ...priceOf(input, key),
-      weightKg: rounded(figure('filled_mass', 'kg'), 1),
+      weightKg: rounded(figure('filledMass', 'kg'), 1),
       ...datesOf(input, key),
       plants: figure('plants', 'each'),
       ...runningOf(figure, workshop),
@@ -113,17 +113,17 @@ function runningOf(figure: Figure, { electricityPerKwh, waterPerL, coinDecimals 
 
 /** A watt for an hour a day is 0.001 kWh a day; the fan is 2 W, day and night. */
 function kWhOf(figure: Figure): number | undefined {
-  const [lamps, power, hours] = [figure('lamps', 'each'), figure('lamp_power', 'W'), figure('light_hours', 'h/d')];
+  const [lamps, power, hours] = [figure('lamps', 'each'), figure('lampPower', 'W'), figure('lightHours', 'h/d')];
   if (lamps === undefined || power === undefined || hours === undefined) return undefined;
-  const fan = (figure('fan_need', 'each') ?? 0) * FAN_W * 24;
+  const fan = (figure('fanNeed', 'each') ?? 0) * FAN_W * 24;
   return ((lamps * power * hours + fan) / 1000) * MONTH_DAYS;
 }
 
 const FAN_W = 2;
 
 function roundsOf(figure: Figure, on: Day): Pick<SizeOption, 'drain' | 'refill'> {
-  const drainDays = figure('drain_days', 'd');
-  const refillDays = figure('refill_days', 'd');
+  const drainDays = figure('drainDays', 'd');
+  const refillDays = figure('refillDays', 'd');
   const rounds = careRounds(on, {
     ...(drainDays !== undefined && { drainDays }),
     ...(refillDays !== undefined && { refillDays }),

@@ -1,4 +1,6 @@
 import { calledOf } from '#shared-calc/recipe/column.ts';
+import { linePlaces } from '#shared-calc/fields/uses.ts';
+import { needPlace } from '#shared-calc/recipe/lines-by-use.ts';
 import type { Bench } from '#shared-calc/bench/open-bench.ts';
 import { showWithUnit, type Display } from '#shared-calc/quantity/shown-unit.ts';
 import type { Line, Material, Records } from '#shared-calc/records/records.ts';
@@ -25,21 +27,6 @@ export interface PickRow {
   readonly brings: 'Builder' | 'Grower';
 }
 
-/** Sections of a recipe in the order in which a tank is built; others come after them as the recipe has them. */
-const orderOfUse: readonly string[] = [
-  'Tank',
-  'Drainage',
-  'Capping',
-  'Soil',
-  'Hardscape and panel',
-  'Plants',
-  'Microfauna',
-  'Litter',
-  'Cover and air',
-  'Light',
-  'Mist and water',
-];
-
 /** Groups that nobody packs: the hours, the van. */
 const notPacked: readonly string[] = ['work', 'delivery'];
 
@@ -47,7 +34,7 @@ const notPacked: readonly string[] = ['work', 'delivery'];
 export function pickLists(bench: Bench, records: Pick<Records, 'material'>, display: Display): readonly PickList[] {
   const { lines, columns } = bench.input();
   const needs = lines.filter((line) => line.role === 'need' && !notPacked.includes(line.group ?? ''));
-  const inOrder = needs.toSorted((one, other) => placeOf(one) - placeOf(other) || one.order - other.order);
+  const inOrder = inOrderOfUse(needs);
   return columns.map(({ key, label, tank, count }) => ({
     size: key,
     called: calledOf({ key, label }),
@@ -65,9 +52,15 @@ export function pickLists(bench: Bench, records: Pick<Records, 'material'>, disp
   }));
 }
 
-function placeOf(line: Line): number {
-  const at = orderOfUse.indexOf(line.section);
-  return at < 0 ? orderOfUse.length : at;
+/** Section by section, as most of its needs are built in; a section without a place comes last, as the recipe has it. */
+function inOrderOfUse(needs: readonly Line[]): readonly Line[] {
+  const sections = [...Map.groupBy(needs, ({ section }) => section).values()];
+  return sections.toSorted((one, other) => rankOf(one) - rankOf(other)).flat();
+}
+
+function rankOf(needs: readonly Line[]): number {
+  const place = needPlace(needs, { section: needs[0]?.section ?? '' });
+  return place === undefined ? linePlaces.length : linePlaces.indexOf(place);
 }
 
 function named(line: Line, material: Material | undefined, tank: string): Pick<PickRow, 'label' | 'material'> {

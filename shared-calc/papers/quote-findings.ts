@@ -3,9 +3,10 @@ import type { FrozenColumn, QuoteBody } from '#shared-calc/jobs/quote-body.ts';
 import { surveyLines } from '#shared-calc/jobs/survey-job.ts';
 import { showWithUnit } from '#shared-calc/quantity/shown-unit.ts';
 import { displayOf } from '#shared-calc/records/display-of.ts';
+import { lineFor } from '#shared-calc/recipe/lines-by-use.ts';
 import type { Line } from '#shared-calc/records/records.ts';
 import { lineLabel } from './bench-csv.ts';
-import { frozenCalled, frozenFigure, frozenText } from './quote-sizes.ts';
+import { frozenCalled, frozenFigure, frozenText, quoteSizes } from './quote-sizes.ts';
 
 export interface QuoteFindings {
   /** What was found at the survey or assumed. Where sizes differ, each says its own. */
@@ -23,7 +24,7 @@ export function quoteFindings(body: QuoteBody): QuoteFindings {
   return {
     assumed: [...surveyLines(body.lines).flatMap((line) => assumedOf(line, body)), ...wayInOf(body)],
     cautions: [...cautionsOf(body)],
-    plantsReplacedDays: plantsReplacedDays(body.columns.map(({ figures }) => String(figures['kit']))),
+    plantsReplacedDays: plantsReplacedDays(quoteSizes(body).map(({ kit }) => kit)),
   };
 }
 
@@ -72,8 +73,7 @@ type Limit =
 /** The checks of the recipe, then the limits of the job's place. A quote over sizes alone has no place. */
 function limitsOf(column: FrozenColumn, { job, lines, workshop }: QuoteBody): readonly Limit[] {
   if (!job) return column.checks;
-  const lineOf = (name: string) => lines.find((line) => line.name === name);
-  const size = outerSize((name) => frozenFigure(column, lineOf(name), 'mm'));
+  const size = outerSize((use) => frozenFigure(column, lineFor(lines, use), 'mm'));
   return [...column.checks, ...placeChecks(job, size, displayOf(workshop))];
 }
 

@@ -1,5 +1,7 @@
 import { calledOf } from '#shared-calc/recipe/column.ts';
 import type { FrozenColumn, QuoteBody } from '#shared-calc/jobs/quote-body.ts';
+import type { UseName } from '#shared-calc/fields/uses.ts';
+import { lineFor } from '#shared-calc/recipe/lines-by-use.ts';
 import { fromBase, toBase, unitOf } from '#shared-calc/quantity/unit.ts';
 import { displayOf } from '#shared-calc/records/display-of.ts';
 import type { Line } from '#shared-calc/records/records.ts';
@@ -23,13 +25,14 @@ export interface QuoteSize {
 export function quoteSizes(body: QuoteBody): readonly QuoteSize[] {
   return body.columns.map((column) => {
     const { key, tank, count, figures } = column;
+    const chosen = (use: UseName) => frozenValue(column, lineFor(body.lines, use));
     return {
       size: key,
       called: frozenCalled(column),
       tank: tank.label,
-      shape: String(figures['tank_shape'] ?? tank.shape),
+      shape: String(chosen('tankShape') ?? tank.shape),
       inside: insideOf(column, body),
-      kit: String(figures['kit'] ?? ''),
+      kit: String(chosen('kit') ?? ''),
       count,
       figures,
     };
@@ -41,9 +44,17 @@ export function frozenCalled({ key, label, tank }: FrozenColumn): string {
   return calledOf({ key, label: label === tank.label ? '' : label });
 }
 
+/** What a line came to, in its own unit; `undefined` where it was not known. */
+export function frozenValue(
+  { figures }: Pick<FrozenColumn, 'figures'>,
+  line: Line | undefined,
+): number | string | boolean | undefined {
+  return line && figures[line.name];
+}
+
 /** A frozen figure in a unit of its own dimension; `undefined` where it was not known, or is no figure. */
-export function frozenFigure({ figures }: FrozenColumn, line: Line | undefined, unit: string): number | undefined {
-  const value = line && figures[line.name];
+export function frozenFigure(column: FrozenColumn, line: Line | undefined, unit: string): number | undefined {
+  const value = frozenValue(column, line);
   return typeof value === 'number'
     ? cleanNoise(fromBase(toBase(value, unitOf(line?.unit ?? unit)), unitOf(unit)))
     : undefined;
@@ -56,12 +67,8 @@ export function frozenText(value: number | string | boolean, line: Line, body: Q
 }
 
 function insideOf(column: FrozenColumn, { lines }: QuoteBody): string {
-  const sides = ['inside_length', 'inside_depth', 'inside_height'].flatMap((name) => {
-    const mm = frozenFigure(
-      column,
-      lines.find((line) => line.name === name),
-      'mm',
-    );
+  const sides = (['insideLength', 'insideDepth', 'insideHeight'] as const).flatMap((use) => {
+    const mm = frozenFigure(column, lineFor(lines, use), 'mm');
     return mm === undefined ? [] : [String(cleanNoise(mm))];
   });
   return sides.length === 0 ? '' : `${sides.join(' × ')} mm`;

@@ -1,39 +1,63 @@
+import type { Box } from '#shared-calc/bench/bench-types.ts';
 import type { Bench } from '#shared-calc/bench/open-bench.ts';
+import { isUse, nounOf, type UseName } from '#shared-calc/fields/uses.ts';
 import { fromBase, unitOf } from '#shared-calc/quantity/unit.ts';
 import { showWithUnit, type Display } from '#shared-calc/quantity/shown-unit.ts';
 import { cleanNoise } from '#shared-calc/quantity/write-figure.ts';
+import { isExpected, lineFor } from '#shared-calc/recipe/lines-by-use.ts';
+import type { Line } from '#shared-calc/records/records.ts';
 import { givenWords } from './given-words.ts';
 
-/** How a card reads one size's figures; a recipe may have fewer lines than the card could tell. */
+/** How a card reads one size's figures by the uses of their lines; a recipe may lack some of them. */
 export interface SizeFigures {
-  readonly has: (line: string) => boolean;
+  readonly has: (use: UseName) => boolean;
+  /** The recipe has no line for it, and should. */
+  readonly lacks: (use: UseName) => boolean;
   /** A figure as it is read, with its unit: `16.84 L`, a given one as given, `100 kg`; *needs a figure* where there is none yet. */
-  readonly words: (line: string) => string;
+  readonly words: (use: UseName) => string;
+  /** The same for a line that has no use. */
+  readonly wordsOf: (line: Pick<Line, 'name'>) => string;
   /** In a unit; `undefined` where the recipe has no such line, or its box no figure. */
-  readonly number: (line: string, unit: string) => number | undefined;
+  readonly number: (use: UseName, unit: string) => number | undefined;
   /** Whether what a line asks about is there: yes, or more than nothing. What is not known yet counts as there. */
-  readonly holds: (line: string) => boolean;
+  readonly holds: (use: UseName) => boolean;
   /** The same, but what is not known yet counts as not there. */
-  readonly surelyHolds: (line: string) => boolean;
+  readonly surelyHolds: (use: UseName) => boolean;
+  readonly needs: (line: Pick<Line, 'name'>) => boolean;
 }
 
 export function sizeFigures(bench: Bench, column: string, display: Display): SizeFigures {
-  const lines = new Set(bench.input().lines.map((line) => line.name));
-  const has = (line: string) => lines.has(line);
+  const { lines } = bench.input();
+  const boxFor = (use: UseName): Box | undefined => {
+    const line = lineFor(lines, use);
+    return line && bench.box(column, line.name);
+  };
+  const wordsOf = ({ value, line, rule }: Box) =>
+    value === undefined ? 'needs a figure' : onPaper((rule ? showWithUnit : givenWords)(value, line.unit, display));
   return {
-    has,
-    words: (line) => {
-      const { value, line: of, rule } = bench.box(column, line);
-      if (value === undefined) return 'needs a figure';
-      return onPaper((rule ? showWithUnit : givenWords)(value, of.unit, display));
+    has: (use) => lineFor(lines, use) !== undefined,
+    lacks: (use) => lineFor(lines, use) === undefined && isExpected(lines, use),
+    words: (use) => {
+      const box = boxFor(use);
+      return box ? wordsOf(box) : notGiven(use);
     },
-    number: (line, unit) => {
-      const value = has(line) ? bench.box(column, line).value : undefined;
+    wordsOf: ({ name }) => wordsOf(bench.box(column, name)),
+    number: (use, unit) => {
+      const value = boxFor(use)?.value;
       return typeof value === 'number' ? cleanNoise(fromBase(value, unitOf(unit))) : undefined;
     },
-    holds: (line) => has(line) && isThere(bench.box(column, line).value),
-    surelyHolds: (line) => has(line) && isThere(bench.box(column, line).value ?? false),
+    holds: (use) => {
+      const box = boxFor(use);
+      return box !== undefined && isThere(box.value);
+    },
+    surelyHolds: (use) => isThere(boxFor(use)?.value ?? false),
+    needs: ({ name }) => isThere(bench.box(column, name).value),
   };
+}
+
+/** Said where the figure would stand: "no quarantine is given in this recipe". */
+export function notGiven(use: UseName): string {
+  return `no ${nounOf(use)} is given in this recipe`;
 }
 
 function isThere(value: number | string | boolean | undefined): boolean {
@@ -49,9 +73,14 @@ function onPaper(words: string): string {
     .replace(/(?:[.,]0+)?\u00a0h\/d$/, '\u00a0h a day');
 }
 
-/** A sentence with the figures of its braces put in; nothing where the recipe lacks one of its lines. */
+/**
+ * A sentence with the figures of the uses in its braces put in; nothing where the recipe does without one of them. One
+ * that it should have is said to be not given.
+ */
 export function fillWords(sentence: string, figures: SizeFigures): string | undefined {
-  const named = [...sentence.matchAll(/\{(\w+)\}/g)].map(([, name = '']) => name);
-  if (!named.every((name) => figures.has(name))) return undefined;
-  return sentence.replaceAll(/\{(\w+)\}/g, (_, name: string) => figures.words(name));
+  const named = [...sentence.matchAll(braces)].map(([, name = '']) => name).filter(isUse);
+  if (!named.every((use) => figures.has(use) || figures.lacks(use))) return undefined;
+  return sentence.replaceAll(braces, (_, name: string) => (isUse(name) ? figures.words(name) : name));
 }
+
+const braces = /\{(\w+)\}/g;

@@ -5,6 +5,7 @@ import type { Day } from '#shared-calc/calendar/day.ts';
 import { shiftWorkdays } from '#shared-calc/calendar/shift-workdays.ts';
 import type { WorkCalendar } from '#shared-calc/calendar/work-calendar.ts';
 import type { PlantOrder } from '#shared-calc/jobs/order-plants.ts';
+import { needUseOf } from '#shared-calc/jobs/plant-place.ts';
 import type { PaneCut } from '#shared-calc/jobs/pane-cuts.ts';
 import type { Material, Plant, Records, Supplier, Tank } from '#shared-calc/records/records.ts';
 import { workshopOf } from '#shared-calc/records/workshop-of.ts';
@@ -41,7 +42,7 @@ export interface OrderedRun {
   readonly calendar: WorkCalendar;
   /** With the job they are for: `J01 T07`. */
   readonly panes: readonly PaneCut[];
-  /** By need line of the class, as `ground_need`. */
+  /** By the class of their need line. */
   readonly plants: readonly PlantOrder[];
   /** Jobs with a handover wanted; the others ask for no day. */
   readonly planned: readonly PlannedJob[];
@@ -103,7 +104,7 @@ function* sayPlants({ species, alternates, short }: PlantOrder): Generator<strin
 
 /** The materials that stand for a class of plants at its class price. */
 function classMaterials({ line }: OrderRecords, of: Plant['class']): ReadonlySet<string | undefined> {
-  const lines = [...line.values()].filter((each) => each.name === `${of}_need`);
+  const lines = [...line.values()].filter((each) => each.use === needUseOf(of));
   return new Set(lines.map((each) => each.material));
 }
 

@@ -1,6 +1,6 @@
 import { figureCautions, type StepCaution } from '#shared-calc/prepare/cautions.ts';
-import type { TreatmentPlan } from '#shared-calc/trade/leaf-treat-time.ts';
-import type { TreatmentWay } from '#shared-calc/trade/leaf-treatment.ts';
+import type { TreatmentPlan } from '#shared-calc/trade/heat/leaf-treat-time.ts';
+import type { TreatmentWay } from '#shared-calc/trade/heat/leaf-treatment.ts';
 import { cautionsOf } from './card-cautions.ts';
 
 /** One way of treating leaves, to stand by while it is done. */
@@ -31,8 +31,6 @@ export function treatmentCard(way: TreatmentWay, plan: TreatmentPlan): Treatment
       ...own.filter(({ caution }) => !general.some((each) => each.caution.includes(caution.replace(/\.$/, '')))),
     ],
     beside:
-      way === 'steam'
-        ? figureCautions.filter(({ lines }) => lines.includes('leaves_loose')).map(({ says }) => says)
-        : [],
+      way === 'steam' ? figureCautions.filter(({ uses }) => uses.includes('leavesLoose')).map(({ says }) => says) : [],
   };
 }

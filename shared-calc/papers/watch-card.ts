@@ -10,7 +10,7 @@ import type { Job } from '#shared-calc/records/records.ts';
 import { peopleNear, protectedKinds, type Reminder } from './audience-rules.ts';
 import { cautionsFor, cautionsOf } from './card-cautions.ts';
 import { sizeFigures } from './size-figures.ts';
-import { watchBand } from './watch-band.ts';
+import { bandAssumed, watchBand } from './watch-band.ts';
 
 /** Readings to take with the lamps on before animals go in, for one size. */
 export interface WatchCard {
@@ -32,7 +32,7 @@ const readAt = [0, 3, 6, 9, 12, 18, 24, 30, 36, 42, 48, 54, 60, 66, FULL_WATCH] 
 export function watchCards(bench: Bench, display: Display): readonly WatchCard[] {
   return bench.input().columns.map(({ key, label, tank }) => {
     const figures = sizeFigures(bench, key, display);
-    const beside = figureCautions.find(({ lines }) => lines.includes('hottest_day'))?.says ?? '';
+    const beside = figureCautions.find(({ uses }) => uses.includes('hottestDay'))?.says ?? '';
     return {
       size: key,
       called: calledOf({ key, label }),
@@ -40,10 +40,11 @@ export function watchCards(bench: Bench, display: Display): readonly WatchCard[]
       band: watchBand(figures),
       hours: readAt,
       leastHours: LEAST_WATCH,
-      expected: figures.has('hottest_day')
-        ? [`On the hottest day the recipe expects ${figures.words('hottest_day')} in the tank. ${beside}`]
-        : [],
-      cautions: cautionsFor(['heat', 'cold', { step: 'drainage', when: 'drain_room' }, 'electrics'], figures),
+      expected: [
+        `On the hottest day the recipe expects ${figures.words('hottestDay')} in the tank. ${beside}`,
+        ...bandAssumed(figures),
+      ],
+      cautions: cautionsFor(['heat', 'cold', { step: 'drainage', when: 'drainRoom' }, 'electrics'], figures),
     };
   });
 }

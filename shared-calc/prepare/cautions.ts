@@ -1,3 +1,4 @@
+import type { UseName } from '#shared-calc/fields/uses.ts';
 import { HEALTH_LEAD } from '#shared-calc/jobs/under-fives.ts';
 
 /** A caution at a step of the work, and who decides about it: the program reminds, it does not rule. */
@@ -212,41 +213,41 @@ export const stepCautions: readonly StepCaution[] = [
 
 /** When a figure misleads, and what is said beside it. */
 export interface FigureCaution {
-  /** The lines of a recipe that it stands beside. */
-  readonly lines: readonly string[];
+  /** The uses of the lines that it stands beside. */
+  readonly uses: readonly UseName[];
   readonly misleads: string;
   readonly says: string;
 }
 
 export const figureCautions: readonly FigureCaution[] = [
   {
-    lines: ['light_warming_up', 'hottest_day'],
+    uses: ['lightWarmingUp', 'hottestDay'],
     misleads: 'soil and cork hide half the glass; sun comes in',
     says: 'Could be nearly double; no sun counted; the watch reading decides.',
   },
   {
-    lines: ['vapour_winter', 'vapour_summer', 'drain_days'],
+    uses: ['vapourWinter', 'vapourSummer', 'drainDays'],
     misleads: 'air changes are a guess',
     says: 'Turns on air changes nobody measured; look at the water after two weeks.',
   },
   {
-    lines: ['shelf_load'],
+    uses: ['shelfLoad'],
     misleads: 'feet, stand, spreading',
     says: 'Not a floor verdict: feet concentrate it, the floor spreads it.',
   },
-  { lines: ['light_per_lamp', 'lamps'], misleads: 'tall tanks', says: 'Measure at the soil.' },
+  { uses: ['lightPerLamp', 'lamps'], misleads: 'tall tanks', says: 'Measure at the soil.' },
   {
-    lines: ['springtail_seed'],
+    uses: ['springtailSeed'],
     misleads: "growth slower than the recipe's rate: 5 % a day asks for half as many again",
     says: 'Use a dense cup.',
   },
   {
-    lines: ['panel_displaced', 'soil_placed'],
+    uses: ['panelDisplaced', 'soilPlaced'],
     misleads: 'a background goes down to the base',
-    says: 'Say so in panel_buried, or the soil behind it is counted.',
+    says: 'Say that the background is buried, or the soil behind it is counted.',
   },
   {
-    lines: ['leaves_loose'],
+    uses: ['leavesLoose'],
     misleads: 'air is trapped in the steam vessel',
     says: 'Only with vented steam and a core probe.',
   },

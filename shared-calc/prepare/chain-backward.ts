@@ -2,7 +2,7 @@ import { addDays, type Day } from '#shared-calc/calendar/day.ts';
 import { previousDeliveryDay } from '#shared-calc/calendar/delivery-day.ts';
 import { shiftWorkdays } from '#shared-calc/calendar/shift-workdays.ts';
 import { previousOpen, type WorkCalendar } from '#shared-calc/calendar/work-calendar.ts';
-import type { ChainStep } from '#shared-calc/trade/ready-date.ts';
+import type { ChainStep } from '#shared-calc/trade/dates/ready-date.ts';
 
 /**
  * A chain of waits backward from the day they must be over: the last day on which each may begin, and that day

@@ -1,10 +1,10 @@
 import { addDays, type Day } from '#shared-calc/calendar/day.ts';
 import type { CultureKind } from '#shared-calc/records/records.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
-import { culturesToKeep, type CultureDemand, type CulturePlan } from '#shared-calc/trade/cultures-to-keep.ts';
-import { flyStarts } from '#shared-calc/trade/fly-starts.ts';
-import { flyTubs } from '#shared-calc/trade/fly-tubs.ts';
-import { foundersNeeded } from '#shared-calc/trade/founders-needed.ts';
+import { culturesToKeep, type CultureDemand, type CulturePlan } from '#shared-calc/trade/cultures/cultures-to-keep.ts';
+import { flyStarts } from '#shared-calc/trade/cultures/fly-starts.ts';
+import { flyTubs } from '#shared-calc/trade/cultures/fly-tubs.ts';
+import { foundersNeeded } from '#shared-calc/trade/cultures/founders-needed.ts';
 import type { Answer } from '#shared-calc/trade/trade-function.ts';
 import { byDay } from './culture-demands.ts';
 import { sayDay } from './say-day.ts';

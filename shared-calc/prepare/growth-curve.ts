@@ -1,5 +1,5 @@
 import type { CultureKind } from '#shared-calc/records/records.ts';
-import { growCount } from '#shared-calc/trade/grow-count.ts';
+import { growCount } from '#shared-calc/trade/cultures/grow-count.ts';
 
 export interface GrowthPoint {
   /** Since the tub was started. */

@@ -1,20 +1,24 @@
+import type { CureName, UseName } from '#shared-calc/fields/uses.ts';
+
 /** What a builder may try on one size: lines written over. */
 export interface Attempt {
   readonly says: string;
   readonly changes: readonly { readonly line: string; readonly text: string }[];
 }
 
-/** What an attempt starts from: a line's figure in its own unit, or its word; `undefined` where it has none. */
+/** What an attempt starts from: a figure in its line's own unit, or its word; `undefined` where there is none. */
 export interface Figures {
-  readonly number: (line: string) => number | undefined;
-  readonly word: (line: string) => string | boolean | undefined;
+  readonly number: (use: UseName) => number | undefined;
+  readonly word: (use: UseName) => string | boolean | undefined;
+  /** The name of the line; only of one that has a figure or a word. */
+  readonly line: (use: UseName) => string;
 }
 
 /** Attempts of one sort, the smallest change first. */
 type Series = (figures: Figures) => readonly Attempt[];
 
 interface Stepped {
-  readonly line: string;
+  readonly use: UseName;
   readonly unit: string;
   /** Below zero to go down. */
   readonly by: number;
@@ -26,21 +30,21 @@ interface Stepped {
 const MOST_STEPS = 40;
 
 /** A figure changed step by step as far as it goes, the end itself the last. */
-function stepped({ line, unit, by, to, says }: Stepped): Series {
-  return ({ number }) => {
-    const start = number(line);
+function stepped({ use, unit, by, to, says }: Stepped): Series {
+  return ({ number, line }) => {
+    const start = number(use);
     if (start === undefined || (to - start) * by <= 0) return [];
     const count = Math.min(MOST_STEPS, Math.ceil((to - start) / by - 1e-9));
     return Array.from({ length: count }, (_, at) => {
       const figure = by > 0 ? Math.min(to, start + by * (at + 1)) : Math.max(to, start + by * (at + 1));
       const text = `${Number(figure.toFixed(6))} ${unit}`;
-      return { says: says(text), changes: [{ line, text }] };
+      return { says: says(text), changes: [{ line: line(use), text }] };
     });
   };
 }
 
-function switched(line: string, from: string | boolean, text: string, says: string): Series {
-  return ({ word }) => (word(line) === from ? [{ says, changes: [{ line, text }] }] : []);
+function switched(use: UseName, from: string | boolean, text: string, says: string): Series {
+  return ({ word, line }) => (word(use) === from ? [{ says, changes: [{ line: line(use), text }] }] : []);
 }
 
 /** `2 each` as "2 lamps". */
@@ -49,74 +53,77 @@ function countOf(text: string, one: string, many = `${one}s`): string {
   return `${count} ${count === '1' ? one : many}`;
 }
 
-const screenOut = switched('screen_under_lamps', true, 'no', 'take the screen from under the lamps');
+const screenOut = switched('screenUnderLamps', true, 'no', 'take the screen from under the lamps');
 const fewerLamps = stepped({
-  line: 'lamps',
+  use: 'lamps',
   unit: 'each',
   by: -1,
   to: 1,
   says: (text) => `${countOf(text, 'lamp')}, and less light`,
 });
-const lessSoil = stepped({ line: 'soil_rise', unit: 'mm', by: -10, to: 0, says: (text) => `a slope of ${text}` });
-const lessDrainage = stepped({ line: 'drainage', unit: 'mm', by: -5, to: 20, says: (text) => `drainage ${text} deep` });
+const lessSoil = stepped({ use: 'soilRise', unit: 'mm', by: -10, to: 0, says: (text) => `a slope of ${text}` });
+const lessDrainage = stepped({ use: 'drainage', unit: 'mm', by: -5, to: 20, says: (text) => `drainage ${text} deep` });
 const fewerBranches = stepped({
-  line: 'branches_need',
+  use: 'branchesNeed',
   unit: 'each',
   by: -1,
   to: 0,
   says: (text) => countOf(text, 'branch', 'branches'),
 });
-const noPanel = stepped({ line: 'panel_walls', unit: 'each', by: -3, to: 0, says: () => 'no background' });
-const thinnerCapping = stepped({ line: 'capping', unit: 'mm', by: -2, to: 6, says: (text) => `capping ${text} thick` });
+const noPanel = stepped({ use: 'panelWalls', unit: 'each', by: -3, to: 0, says: () => 'no background' });
+const thinnerCapping = stepped({ use: 'capping', unit: 'mm', by: -2, to: 6, says: (text) => `capping ${text} thick` });
 const lessMist = stepped({
-  line: 'mist_cycles',
+  use: 'mistCycles',
   unit: 'each/d',
   by: -1,
   to: 1,
   says: (text) => `mist ${text.replace(' each/d', '')} times a day`,
 });
 const moreMist = stepped({
-  line: 'mist_cycles',
+  use: 'mistCycles',
   unit: 'each/d',
   by: 1,
   to: 12,
   says: (text) => `mist ${text.replace(' each/d', '')} times a day`,
 });
-const shorterMist = stepped({ line: 'mist_time', unit: 's', by: -5, to: 5, says: (text) => `mist ${text} each time` });
+const shorterMist = stepped({ use: 'mistTime', unit: 's', by: -5, to: 5, says: (text) => `mist ${text} each time` });
 const widerStrip = stepped({
-  line: 'cover_vent',
+  use: 'coverVent',
   unit: 'mm',
   by: 5,
   to: 200,
   says: (text) => `a vent strip of ${text}`,
 });
-const withTube = switched('drain_access', 'none', '"tube"', 'a siphon tube');
-const withTap = switched('drain_access', 'none', '"tap"', 'a drain tap');
-const cutOff = switched('mist_cut_off', false, 'yes', 'a valve against siphoning and a limit on run time');
-const lessLitter = stepped({ line: 'litter', unit: 'mm', by: -5, to: 20, says: (text) => `litter ${text} deep` });
-const moreLitter = stepped({ line: 'litter', unit: 'mm', by: 5, to: 60, says: (text) => `litter ${text} deep` });
+const withTube = switched('drainAccess', 'none', '"tube"', 'a siphon tube');
+const withTap = switched('drainAccess', 'none', '"tap"', 'a drain tap');
+const cutOff = switched('mistCutOff', false, 'yes', 'a valve against siphoning and a limit on run time');
+const lessLitter = stepped({ use: 'litter', unit: 'mm', by: -5, to: 20, says: (text) => `litter ${text} deep` });
+const moreLitter = stepped({ use: 'litter', unit: 'mm', by: 5, to: 60, says: (text) => `litter ${text} deep` });
 const smallerUpturn = stepped({
-  line: 'mesh_upturn',
+  use: 'meshUpturn',
   unit: 'mm',
   by: -5,
   to: 10,
   says: (text) => `mesh turned up ${text}`,
 });
 
-/** What may mend each check, the likeliest first. */
-export const mendSeries: Readonly<Record<string, readonly Series[]>> = {
-  air_open: [widerStrip],
-  cool_enough: [screenOut, fewerLamps],
-  cool_with_room: [screenOut, fewerLamps],
-  water_gets_out: [withTube, withTap],
-  mist_keeps_up: [moreMist],
-  pump_stuck: [cutOff],
-  drains_slowly: [lessMist, shorterMist],
-  shelf_holds: [screenOut, lessSoil, lessDrainage, fewerBranches, noPanel],
-  stack_fits: [lessDrainage, thinnerCapping],
-  soil_enough: [lessDrainage, thinnerCapping],
-  slope_holds: [lessSoil],
-  upturn_hidden: [smallerUpturn],
-  litter_behind_dam: [lessLitter],
-  leaves_close: [moreLitter],
+/** What each cure tries. */
+export const cureSeries: Readonly<Record<CureName, Series>> = {
+  'screen out': screenOut,
+  'fewer lamps': fewerLamps,
+  'less soil': lessSoil,
+  'less drainage': lessDrainage,
+  'fewer branches': fewerBranches,
+  'no background': noPanel,
+  'thinner capping': thinnerCapping,
+  'less mist': lessMist,
+  'more mist': moreMist,
+  'shorter mist': shorterMist,
+  'wider strip': widerStrip,
+  'siphon tube': withTube,
+  'drain tap': withTap,
+  'mist cut-off': cutOff,
+  'less litter': lessLitter,
+  'more litter': moreLitter,
+  'smaller upturn': smallerUpturn,
 };

@@ -4,13 +4,13 @@ import { openBench, type Bench } from '#shared-calc/bench/open-bench.ts';
 import { orderSums, type Pricing } from '#shared-calc/bench/order-sums.ts';
 import type { Display } from '#shared-calc/quantity/shown-unit.ts';
 import { fromBase, unitOf } from '#shared-calc/quantity/unit.ts';
+import type { CheckPart, UseName } from '#shared-calc/fields/uses.ts';
+import { lineFor } from '#shared-calc/recipe/lines-by-use.ts';
+import type { Line } from '#shared-calc/records/records.ts';
 import type { ColumnInput } from '#shared-calc/recipe/column.ts';
 import { checkMargin, type CheckMargin } from './check-margin.ts';
 import { heaviestParts, type MassPart } from './heaviest-parts.ts';
-import { mendSeries, type Attempt, type Figures } from './mend-attempts.ts';
-
-export const sheetParts = ['air', 'water', 'light', 'weight', 'lifting', 'stack', 'other'] as const;
-export type SheetPart = (typeof sheetParts)[number];
+import { cureSeries, type Attempt, type Figures } from './mend-attempts.ts';
 
 /** A change that would mend a check, or bring it nearer. */
 export interface Mend extends Attempt {
@@ -25,7 +25,7 @@ export interface Mend extends Attempt {
 }
 
 export interface SheetRow extends CheckResult {
-  readonly part: SheetPart;
+  readonly part: CheckPart;
   readonly margin?: CheckMargin;
   /** Of a check that does not hold, or is not known yet. */
   readonly mends: readonly Mend[];
@@ -45,27 +45,6 @@ export interface CheckSheet {
   readonly parts: readonly MassPart[];
 }
 
-const partOfCheck: Readonly<Record<string, SheetPart>> = {
-  air_open: 'air',
-  cool_enough: 'air',
-  cool_with_room: 'air',
-  warm_enough: 'air',
-  fan_counted: 'air',
-  water_gets_out: 'water',
-  mist_keeps_up: 'water',
-  pump_stuck: 'water',
-  drains_slowly: 'water',
-  shelf_holds: 'weight',
-  lift_empty: 'lifting',
-  lift_filled: 'lifting',
-  stack_fits: 'stack',
-  soil_enough: 'stack',
-  slope_holds: 'stack',
-  upturn_hidden: 'stack',
-  litter_behind_dam: 'stack',
-  leaves_close: 'stack',
-};
-
 export interface SheetTerms {
   readonly pricing: Pricing;
   readonly display: Display;
@@ -82,8 +61,8 @@ export function checkSheet(bench: Bench, column: string, terms: SheetTerms): Che
   const trial = openTrial(bench, size, terms);
   const rows = checksOf(bench, column, terms.display).map((check) => {
     const margin = checkMargin(bench, column, check.line.name);
-    const mends = check.holds === true ? [] : mendsOf(check.line.name, trial);
-    return { ...check, part: partOfCheck[check.line.name] ?? 'other', ...(margin && { margin }), mends };
+    const mends = check.holds === true ? [] : mendsOf(check.line, trial);
+    return { ...check, part: check.line.part ?? 'other', ...(margin && { margin }), mends };
   });
   trial.close();
   const light = lightReached(bench, column);
@@ -108,9 +87,8 @@ interface Trial {
 function openTrial(bench: Bench, size: ColumnInput, terms: SheetTerms): Trial {
   const start = { ...bench.input(), columns: [size] };
   const scratch = openBench(start);
-  const names = new Set(start.lines.map((line) => line.name));
   return {
-    figures: figuresOf(bench, size.key, names),
+    figures: figuresOf(bench, size.key),
     before: triedOn(scratch, size.key, terms),
     with: ({ changes }) => {
       const locals = new Map([...size.locals, ...changes.map(({ line, text }) => [line, text] as const)]);
@@ -121,17 +99,22 @@ function openTrial(bench: Bench, size: ColumnInput, terms: SheetTerms): Trial {
   };
 }
 
-function figuresOf(bench: Bench, column: string, names: ReadonlySet<string>): Figures {
-  const box = (line: string) => (names.has(line) ? bench.box(column, line) : undefined);
+function figuresOf(bench: Bench, column: string): Figures {
+  const { lines } = bench.input();
+  const box = (use: UseName) => {
+    const line = lineFor(lines, use);
+    return line && bench.box(column, line.name);
+  };
   return {
-    number: (line) => {
-      const found = box(line);
+    number: (use) => {
+      const found = box(use);
       return typeof found?.value === 'number' ? fromBase(found.value, unitOf(found.line.unit)) : undefined;
     },
-    word: (line) => {
-      const value = box(line)?.value;
+    word: (use) => {
+      const value = box(use)?.value;
       return typeof value === 'number' ? undefined : value;
     },
+    line: (use) => lineFor(lines, use)?.name ?? use,
   };
 }
 
@@ -147,9 +130,9 @@ function triedOn(bench: Bench, column: string, { pricing, display }: SheetTerms)
   };
 }
 
-function mendsOf(check: string, trial: Trial): readonly Mend[] {
-  const mends = (mendSeries[check] ?? []).flatMap((series) => {
-    const tried = triesUntilHolds(check, series(trial.figures), trial);
+function mendsOf({ name: check, cures = [] }: Line, trial: Trial): readonly Mend[] {
+  const mends = cures.flatMap((cure) => {
+    const tried = triesUntilHolds(check, cureSeries[cure](trial.figures), trial);
     const best = tried.at(-1)?.holds ? tried.at(-1) : mostRoom(tried);
     return best && helps(check, best, trial) ? [best] : [];
   });
@@ -211,8 +194,8 @@ function mostRoom(mends: readonly Mend[]): Mend | undefined {
 }
 
 function lightReached(bench: Bench, column: string): LightReached | undefined {
-  const figure = figuresOf(bench, column, new Set(bench.input().lines.map((line) => line.name))).number;
-  const [lamps, perLamp, wanted] = [figure('lamps'), figure('light_per_lamp'), figure('light_target')];
+  const figure = figuresOf(bench, column).number;
+  const [lamps, perLamp, wanted] = [figure('lamps'), figure('lightPerLamp'), figure('lightTarget')];
   if (lamps === undefined || perLamp === undefined || wanted === undefined) return undefined;
   return { reached: lamps * perLamp, wanted };
 }

@@ -1,7 +1,9 @@
 import type { Bench } from '#shared-calc/bench/open-bench.ts';
+import type { UseName } from '#shared-calc/fields/uses.ts';
 import { fromBase, unitOf } from '#shared-calc/quantity/unit.ts';
 import type { ColumnInput } from '#shared-calc/recipe/column.ts';
-import type { Records } from '#shared-calc/records/records.ts';
+import { lineFor } from '#shared-calc/recipe/lines-by-use.ts';
+import type { Line, Records } from '#shared-calc/records/records.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
 import { countUp } from '#shared-calc/trade/count-up.ts';
 import { isLeafNeed } from './leaf-lines.ts';
@@ -40,16 +42,14 @@ export function planFacts(
   const order = { bench, columns: bench.input().columns.filter((column) => columns.includes(column.key)) };
   const needs = neededOf(order);
   const goods = plannedGoods(needs, records);
-  const panel = order.columns.some((column) => isAboveZero(valueIn(order, column, 'panel_area')));
+  const panel = order.columns.some((column) => isAboveZero(amountFor(order, column, 'panelArea')));
   const springtails = needs.some(({ line }) => line.material === SPRINGTAIL_SEED);
   const culture = records.cultureKind.get(SPRINGTAIL_KIND);
   if (springtails && !culture) return failed({ kind: 'no-culture', culture: SPRINGTAIL_KIND });
-  const waits = waitsOf(order, { panel_cure: panel, plant_quarantine: goods.plants.length > 0, settle_in: true });
+  const waits = waitsOf(order, { panelCure: panel, plantQuarantine: goods.plants.length > 0, settleIn: true });
   if (!waits.ok) return waits;
   return ok({
-    settleIn: waits.value.settle_in,
-    panelCure: waits.value.panel_cure,
-    plantQuarantine: waits.value.plant_quarantine,
+    ...waits.value,
     ...(springtails && culture && { springtailDays: culture.firstHarvestDays }),
     panel,
     leaves: needs.some(({ line }) => isLeafNeed(line)),
@@ -68,15 +68,20 @@ interface PlannedOrder {
 function neededOf(order: PlannedOrder): readonly NeedOfColumn[] {
   const lines = order.bench.input().lines.filter((line) => line.role === 'need');
   return order.columns.flatMap((column) =>
-    lines.filter((line) => isAboveZero(valueIn(order, column, line.name))).map((line) => ({ line, column })),
+    lines.filter((line) => isAboveZero(amountIn(order, column, line))).map((line) => ({ line, column })),
   );
 }
 
 /** `undefined` where the box has no figure yet. */
-function valueIn({ bench }: PlannedOrder, column: ColumnInput, name: string): number | undefined {
-  if (!bench.input().lines.some((line) => line.name === name)) return 0;
+function amountIn({ bench }: PlannedOrder, column: ColumnInput, { name }: Line): number | undefined {
   const { value } = bench.box(column.key, name);
   return typeof value === 'number' ? value : undefined;
+}
+
+/** The same by use; 0 of what the recipe does without. */
+function amountFor(order: PlannedOrder, column: ColumnInput, use: UseName): number | undefined {
+  const line = lineFor(order.bench.input().lines, use);
+  return line ? amountIn(order, column, line) : 0;
 }
 
 function isAboveZero(value: number | undefined): boolean {
@@ -85,21 +90,31 @@ function isAboveZero(value: number | undefined): boolean {
 
 const MOST_DAYS = 36_500;
 
-type Waits = Readonly<Record<'settle_in' | 'panel_cure' | 'plant_quarantine', number>>;
+type Waits = Readonly<Record<'settleIn' | 'panelCure' | 'plantQuarantine', number>>;
 
 /** Whole days, rounded up, the longest of the columns; 0 for what the order does not ask for. */
 function waitsOf(order: PlannedOrder, asked: Readonly<Record<keyof Waits, boolean>>): Result<Waits, PlanFault> {
-  const days = { settle_in: 0, panel_cure: 0, plant_quarantine: 0 };
-  for (const name of ['settle_in', 'panel_cure', 'plant_quarantine'] as const) {
-    if (!asked[name]) continue;
-    for (const column of order.columns) {
-      const value = valueIn(order, column, name);
-      if (value === undefined) return failed({ kind: 'no-amount-yet', box: order.bench.box(column.key, name) });
-      const count = countUp(fromBase(value, unitOf('d')));
-      if (count < 0) return failed({ kind: 'below-zero', line: name, days: count });
-      if (count > MOST_DAYS) return failed({ kind: 'too-long', line: name, days: count });
-      days[name] = Math.max(days[name], count);
-    }
+  const days = { settleIn: 0, panelCure: 0, plantQuarantine: 0 };
+  for (const use of ['settleIn', 'panelCure', 'plantQuarantine'] as const) {
+    if (!asked[use]) continue;
+    const wait = waitOf(order, use);
+    if (!wait.ok) return wait;
+    days[use] = wait.value;
   }
   return ok(days);
+}
+
+function waitOf({ bench, columns }: PlannedOrder, use: keyof Waits): Result<number, PlanFault> {
+  const line = lineFor(bench.input().lines, use);
+  if (!line) return failed({ kind: 'not-given', use });
+  let longest = 0;
+  for (const { key } of columns) {
+    const box = bench.box(key, line.name);
+    if (typeof box.value !== 'number') return failed({ kind: 'no-amount-yet', box });
+    const days = countUp(fromBase(box.value, unitOf('d')));
+    if (days < 0) return failed({ kind: 'below-zero', line: line.name, days });
+    if (days > MOST_DAYS) return failed({ kind: 'too-long', line: line.name, days });
+    longest = Math.max(longest, days);
+  }
+  return ok(longest);
 }

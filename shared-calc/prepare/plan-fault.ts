@@ -1,9 +1,12 @@
 import type { NoAmount } from '#shared-calc/bench/order-amounts.ts';
+import { nounOf, type UseName } from '#shared-calc/fields/uses.ts';
 import type { PrepStepName } from './prep-steps.ts';
 
 /** Why an order has no prep plan: facts. */
 export type PlanFault =
   | NoAmount
+  /** The recipe has no line for a wait that the order asks for. */
+  | { readonly kind: 'not-given'; readonly use: UseName }
   | { readonly kind: 'no-culture'; readonly culture: string }
   /** The supplier comes only on weekdays on which the workshop is closed. */
   | { readonly kind: 'never-delivered'; readonly what: PrepStepName | 'hardscape' }
@@ -18,6 +21,8 @@ export type PlanFault =
 /** Those faults that are not a box's, as one sentence. */
 export function sayPlanFault(fault: Exclude<PlanFault, NoAmount>): string {
   switch (fault.kind) {
+    case 'not-given':
+      return `No ${nounOf(fault.use)} is given in this recipe.`;
     case 'no-culture':
       return `No culture kind called ${fault.culture} in the culture book: springtails have no date.`;
     case 'never-delivered':

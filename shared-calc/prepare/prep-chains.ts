@@ -1,4 +1,4 @@
-import type { ChainStep } from '#shared-calc/trade/ready-date.ts';
+import type { ChainStep } from '#shared-calc/trade/dates/ready-date.ts';
 import type { PlanFacts } from './plan-facts.ts';
 import type { Delivery } from './planned-goods.ts';
 import type { GoodsStep, PrepStepName } from './prep-steps.ts';

@@ -1,7 +1,7 @@
 import { addDays, daysBetween, type Day } from '#shared-calc/calendar/day.ts';
 import { isOpen, nextOpen, previousOpen, type WorkCalendar } from '#shared-calc/calendar/work-calendar.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
-import { readyDate } from '#shared-calc/trade/ready-date.ts';
+import { readyDate } from '#shared-calc/trade/dates/ready-date.ts';
 import { careDates, type CareDate } from './care-calendar.ts';
 import { chainBackward } from './chain-backward.ts';
 import type { PlanFacts } from './plan-facts.ts';

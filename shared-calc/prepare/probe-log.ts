@@ -1,7 +1,7 @@
 import { failed, ok, type Result } from '#shared-calc/result.ts';
-import { killOverTime, type CoreReading, type KillScale } from '#shared-calc/trade/kill-total.ts';
-import type { TreatmentAim, TreatmentWay } from '#shared-calc/trade/leaf-treatment.ts';
-import { WRAPPED_GOODS } from '#shared-calc/trade/steam-hold.ts';
+import { killOverTime, type CoreReading, type KillScale } from '#shared-calc/trade/heat/kill-total.ts';
+import type { TreatmentAim, TreatmentWay } from '#shared-calc/trade/heat/leaf-treatment.ts';
+import { WRAPPED_GOODS } from '#shared-calc/trade/heat/steam-hold.ts';
 import { allRead, logRows, plainNumber, type LogFault, type LogRow } from './log-rows.ts';
 import { timeWithin } from './straight-lines.ts';
 

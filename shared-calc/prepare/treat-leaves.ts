@@ -1,13 +1,13 @@
 import type { Workshop } from '#shared-calc/records/records.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
-import { leafTreatTime, type TreatmentPlan } from '#shared-calc/trade/leaf-treat-time.ts';
+import { leafTreatTime, type TreatmentPlan } from '#shared-calc/trade/heat/leaf-treat-time.ts';
 import {
   suggestWay,
   treatmentWays,
   type LeafTreatment,
   type TreatmentAim,
   type TreatmentWay,
-} from '#shared-calc/trade/leaf-treatment.ts';
+} from '#shared-calc/trade/heat/leaf-treatment.ts';
 
 /** Leaves to treat and how; the vessel and its filling are the usual ones of the way where they are left out. */
 export type LeavesToTreat = Omit<LeafTreatment, 'altitudeM' | 'gaugeKpa'>;

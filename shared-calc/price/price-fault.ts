@@ -1,4 +1,4 @@
-import { MARGIN_BELOW_ONE } from '#shared-calc/trade/price-from-margin.ts';
+import { MARGIN_BELOW_ONE } from '#shared-calc/trade/price/price-from-margin.ts';
 
 /** Why a price cannot be worked: facts. */
 export type PriceFault =

@@ -1,7 +1,7 @@
 import type { Margin, QuoteLine } from '#shared-calc/records/records.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
-import { coinsUpToStep, roundCoins } from '#shared-calc/trade/coin-rounding.ts';
-import { depositDue } from '#shared-calc/trade/deposit-due.ts';
+import { coinsUpToStep, roundCoins } from '#shared-calc/trade/price/coin-rounding.ts';
+import { depositDue } from '#shared-calc/trade/price/deposit-due.ts';
 import type { PriceFault } from './price-fault.ts';
 import { MADE_TO_ORDER, PLANTS_GROUP, WORK_GROUP, type QuoteRules } from './quote-rules.ts';
 import { quoteTax, type TaxSum } from './quote-tax.ts';

@@ -1,6 +1,6 @@
 import type { TaxClass } from '#shared-calc/records/records.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
-import { taxSplit, type ClassTax } from '#shared-calc/trade/tax-split.ts';
+import { taxSplit, type ClassTax } from '#shared-calc/trade/price/tax-split.ts';
 import type { PriceFault } from './price-fault.ts';
 
 export interface TaxSum {

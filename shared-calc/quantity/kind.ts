@@ -1,5 +1,5 @@
 import { dimension, isPlain, sameDimension, sayDimension, type Dimension } from './dimension.ts';
-import { unitOf, type Unit } from './unit.ts';
+import { unitOf, unitsLike, type Unit } from './unit.ts';
 
 /** What a figure is: its dimension, and for two pairs what the dimension alone does not tell. */
 export type FigureKind = {
@@ -39,18 +39,18 @@ interface NamedKind {
   readonly shown: readonly string[];
 }
 
-/** Kinds by name, each with its plain unit and the units a workshop may choose to see. */
+/** Kinds by name, each with its plain unit and the units a workshop may choose to see: of a simple kind, all. */
 export const namedKinds: readonly NamedKind[] = [
-  { name: 'length', unit: 'mm', shown: ['mm', 'cm', 'm', 'in', 'ft', 'km'] },
-  { name: 'area', unit: 'm2', shown: ['m2', 'cm2', 'in2', 'ft2'] },
-  { name: 'volume', unit: 'L', shown: ['L', 'mL', 'm3', 'gal', 'qt', 'dry_qt', 'fl_oz', 'ft3', 'in3'] },
-  { name: 'mass', unit: 'kg', shown: ['kg', 'g', 'lb', 'oz'] },
-  { name: 'pressure', unit: 'kPa', shown: ['kPa', 'Pa', 'bar', 'psi'] },
-  { name: 'time', unit: 'min', shown: ['min', 's', 'h', 'd', 'wk', 'yr'] },
-  { name: 'money', unit: 'money', shown: ['money'] },
-  { name: 'power', unit: 'W', shown: ['W'] },
-  { name: 'energy', unit: 'kWh', shown: ['kWh', 'J'] },
-  { name: 'light', unit: 'mol', shown: ['mol', 'umol'] },
+  simpleKind('length', 'mm'),
+  simpleKind('area', 'm2'),
+  simpleKind('volume', 'L'),
+  simpleKind('mass', 'kg'),
+  simpleKind('pressure', 'kPa'),
+  simpleKind('time', 'min'),
+  simpleKind('money', 'money'),
+  simpleKind('power', 'W'),
+  simpleKind('energy', 'kWh'),
+  simpleKind('light', 'mol'),
   { name: 'density', unit: 'kg/L', shown: ['kg/L', 'g/L', 'g/m3'] },
   { name: 'mass per area', unit: 'g/m2', shown: ['g/m2', 'kg/m2'] },
   { name: 'flow', unit: 'mL/d', shown: ['mL/d', 'mL/min', 'L/d'] },
@@ -65,6 +65,10 @@ export const namedKinds: readonly NamedKind[] = [
   { name: 'money per mass', unit: 'money/kg', shown: ['money/kg'] },
   { name: 'money per volume', unit: 'money/L', shown: ['money/L'] },
 ];
+
+function simpleKind(name: string, unit: string): NamedKind {
+  return { name, unit, shown: unitsLike(unit) };
+}
 
 /** The kind in words: "length", "temperature step", "share", or its dimension where it has no name. */
 export function sayKind(kind: Kind): string {

@@ -1,4 +1,5 @@
 import { kindOfUnit, namedKinds, sayKind } from './kind.ts';
+import { unitsLike } from './unit.ts';
 import { writeFigure, writeWithUnit, type WriteOptions } from './write-figure.ts';
 
 /** How figures are shown: the units chosen per kind, the decimal sign, the currency. */
@@ -16,7 +17,7 @@ export function shownUnit(unit: string, display: Display): string {
   const chosen = display.unitsShown[sayKind(kind)];
   if (chosen === undefined || chosen === unit) return unit;
   const allowed =
-    kind.sort === 'reading' ? ['degC', 'degF'] : namedKinds.find((each) => each.name === sayKind(kind))?.shown;
+    kind.sort === 'reading' ? unitsLike('degC') : namedKinds.find((each) => each.name === sayKind(kind))?.shown;
   return allowed?.includes(chosen) ? chosen : unit;
 }
 

@@ -1,4 +1,4 @@
-import { fromBase, unitOf } from './unit.ts';
+import { fromBase, lookOf, unitOf, type UnitLook } from './unit.ts';
 
 export interface WriteOptions {
   readonly decimalComma?: boolean;
@@ -8,53 +8,8 @@ export interface WriteOptions {
   readonly moneyDecimals?: number;
 }
 
-const decimalsOf: Readonly<Record<string, number>> = {
-  mm: 0,
-  cm: 1,
-  m: 3,
-  km: 1,
-  in: 2,
-  ft: 2,
-  m2: 4,
-  cm2: 1,
-  in2: 1,
-  ft2: 2,
-  mm2: 0,
-  L: 2,
-  mL: 1,
-  m3: 4,
-  gal: 2,
-  qt: 2,
-  dry_qt: 2,
-  fl_oz: 1,
-  ft3: 3,
-  in3: 1,
-  g: 2,
-  kg: 2,
-  lb: 2,
-  oz: 1,
-  degC: 2,
-  degF: 1,
-  K: 2,
-  Pa: 0,
-  kPa: 3,
-  bar: 3,
-  psi: 2,
-  s: 0,
-  min: 1,
-  h: 2,
-  d: 1,
-  wk: 1,
-  W: 0,
-  kWh: 2,
-  '%': 1,
-  each: 0,
-  number: 2,
-  money: 2,
-  'each/m2': 0,
-  'kg/L': 4,
-};
-const wholeWhereItIs = new Set(['mm', 's', 'min', 'h', 'd', 'wk', 'each', '%', 'number', 'W', 'degC', 'K', 'kPa', 'm']);
+const COMPOUND: UnitLook = { decimals: 2 };
+const compounds: Readonly<Record<string, UnitLook>> = { 'each/m2': { decimals: 0 }, 'kg/L': { decimals: 4 } };
 
 /**
  * A base-unit figure as a builder reads it, without its unit: litres, grams and kilograms with two decimals,
@@ -107,7 +62,7 @@ function decimalsFor(
   if (unit === 'money') return moneyDecimals + extra;
   if (unit.startsWith('money/')) return moneyDecimals;
   const isWhole = Math.abs(value - Math.round(value)) < 1e-9;
-  if (isWhole && wholeWhereItIs.has(unit)) return 0;
-  const own = decimalsOf[unit] ?? 2;
-  return (own === 0 && wholeWhereItIs.has(unit) ? 1 : own) + extra;
+  const { decimals, trims } = lookOf(unit) ?? compounds[unit] ?? COMPOUND;
+  if (isWhole && trims) return 0;
+  return (trims ? Math.max(1, decimals) : decimals) + extra;
 }

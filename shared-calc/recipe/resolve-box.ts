@@ -18,7 +18,9 @@ export function textResolver(column: ColumnInput, job: ReadonlyMap<string, strin
     if (local !== undefined) return { text: local, source: 'local' };
     const whole = job.get(line.name);
     if (whole !== undefined) return { text: whole, source: 'job' };
-    if (line.role === 'tank') return { text: tank.get(line.name) ?? line.text, source: 'tank' };
+    if (line.role === 'tank') {
+      return { text: (line.use && tank.get(line.use)) ?? line.text, source: 'tank' };
+    }
     return { text: line.text, source: 'house' };
   };
 }

@@ -1,23 +1,26 @@
+import type { UseName } from '#shared-calc/fields/uses.ts';
 import type { Tank } from '#shared-calc/records/records.ts';
 
 /**
- * A tank's measurements as the texts of the recipe's tank lines. What a shape does not have is 0;
+ * A tank's measurements as the texts of a recipe's tank lines, by the use of the line. What a shape does not have is 0;
  * a hexagon, corner or cylinder is as deep as it is long. What nobody measured is left out.
  */
-export function tankFigures(tank: Tank): ReadonlyMap<string, string> {
-  const figures: Record<string, number | undefined> = {
-    inside_length: tank.insideLengthMm,
-    inside_depth: tank.insideDepthMm ?? (asDeepAsLong.has(tank.shape) ? tank.insideLengthMm : undefined),
-    inside_height: tank.insideHeightMm,
-    front_bow: tank.frontBowMm ?? noneUnless(tank, 'bow'),
-    side_return: tank.sideReturnMm ?? noneUnless(tank, 'corner'),
-    dam_height: tank.damHeightMm,
-    front_vent: tank.frontVentMm,
+export function tankFigures(tank: Tank): ReadonlyMap<UseName, string> {
+  const figures = {
+    insideLength: tank.insideLengthMm,
+    insideDepth: tank.insideDepthMm ?? (asDeepAsLong.has(tank.shape) ? tank.insideLengthMm : undefined),
+    insideHeight: tank.insideHeightMm,
+    frontBow: tank.frontBowMm ?? noneUnless(tank, 'bow'),
+    sideReturn: tank.sideReturnMm ?? noneUnless(tank, 'corner'),
+    damHeight: tank.damHeightMm,
+    frontVent: tank.frontVentMm,
     glass: tank.glassMm,
-    base_glass: tank.baseGlassMm,
-  };
-  const texts = new Map([['tank_shape', tank.shape as string]]);
-  for (const [name, mm] of Object.entries(figures)) texts.set(name, mm === undefined ? '' : `${mm} mm`);
+    baseGlass: tank.baseGlassMm,
+  } satisfies Partial<Record<UseName, number | undefined>>;
+  const texts = new Map<UseName, string>([['tankShape', tank.shape]]);
+  for (const use of Object.keys(figures) as (keyof typeof figures)[]) {
+    texts.set(use, figures[use] === undefined ? '' : `${figures[use]} mm`);
+  }
   return texts;
 }
 

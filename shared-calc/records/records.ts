@@ -1,5 +1,8 @@
 import { z } from 'zod';
 
+import { checkParts, cureNames, linePlaces, lineTagNames, useNames } from '#shared-calc/fields/uses.ts';
+
+import { sortKeyPattern } from './sort-key.ts';
 import { WorkshopSchema } from './workshop-schema.ts';
 
 /*
@@ -133,8 +136,8 @@ export const checkLevels = ['advice', 'watch', 'stop'] as const;
 export const Line = z.strictObject({
   id: Id,
   recipe: Id,
-  /** Place in the recipe's list. */
-  order: z.number(),
+  /** Where it stands in the recipe's list: a text that sorts. */
+  order: z.string().regex(sortKeyPattern),
   section: Words,
   name: z.string().max(60),
   /** In words, where the name in words does not serve. */
@@ -165,6 +168,14 @@ export const Line = z.strictObject({
   says: Words.optional(),
   decides: Words.optional(),
   caution: Words.optional(),
+  /** What the program itself reads it for. */
+  use: z.enum(useNames).optional(),
+  /** The sets of lines it belongs to. */
+  as: z.array(z.enum(lineTagNames)).optional(),
+  place: z.enum(linePlaces).optional(),
+  /** `check`: the part of the sheet of checks, and what may cure it, the likeliest first. */
+  part: z.enum(checkParts).optional(),
+  cures: z.array(z.enum(cureNames)).optional(),
 });
 
 export const jobStates = [

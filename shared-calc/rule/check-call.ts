@@ -1,4 +1,5 @@
 import { kindOfUnit, namedKinds, sayKind, type Kind } from '#shared-calc/quantity/kind.ts';
+import { lookOf, unitsLike } from '#shared-calc/quantity/unit.ts';
 import { checkWord } from './check-words.ts';
 import type { RuleFault } from './fault.ts';
 import type { Report } from './infix-kind.ts';
@@ -56,19 +57,18 @@ function checkArgument(fn: string, argument: Argument, part: Rule, given: Kind):
   return { kind: 'wrong-argument', fn, argument: argument.name, ...said, given, ...place };
 }
 
-const customary = new Set(['in', 'in2', 'gal', 'lb', 'psi', 'degF']);
-
 /** Units worth naming where one is wanted: the first two and the first US one, as in "mm, cm, in". */
 function unitsToTry(wanted: Kind): string {
   if (wanted.is === 'choice') return (wanted.options ?? []).map((word) => `"${word}"`).join(', ');
   if (wanted.is === 'yes_no') return 'yes, no';
   const name = sayKind(wanted);
-  if (name === 'temperature') return 'degC, degF';
+  if (name === 'temperature') return unitsLike('degC').join(', ');
   if (name === 'temperature step') return 'K';
   if (name === 'share') return '%';
   const shown = namedKinds.find((each) => each.name === name)?.shown ?? [];
-  const metric = shown.filter((unit) => !customary.has(unit)).slice(0, 2);
-  return [...metric, ...shown.filter((unit) => customary.has(unit)).slice(0, 1)].join(', ');
+  const isCustomary = (unit: string) => lookOf(unit)?.customary ?? false;
+  const metric = shown.filter((unit) => !isCustomary(unit)).slice(0, 2);
+  return [...metric, ...shown.filter(isCustomary).slice(0, 1)].join(', ');
 }
 
 function givenKind(

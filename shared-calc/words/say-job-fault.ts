@@ -1,3 +1,4 @@
+import { nounOf } from '#shared-calc/fields/uses.ts';
 import type { JobFault } from '#shared-calc/jobs/job-fault.ts';
 import { cleanNoise } from '#shared-calc/quantity/write-figure.ts';
 import { sayBoxCause, sayBoxFault } from './say-box-cause.ts';
@@ -8,6 +9,7 @@ type Sayings = { readonly [K in JobFault['kind']]: (fault: Extract<JobFault, { r
 const sayings: Sayings = {
   'no-job': ({ job, jobs }) =>
     `No job called ${job}. ${jobs.length === 0 ? 'There are none yet.' : `Jobs: ${jobs.join(', ')}.`}`,
+  'not-given': ({ use }) => `No ${nounOf(use)} is given in this recipe.`,
   'no-title': () => 'A job needs a title.',
   'no-recipe': ({ recipe, recipes }) => `No recipe called ${recipe}. Recipes: ${recipes.join(', ')}.`,
   'no-tank': ({ tank, near }) => `No tank called ${tank} in the tank book.${didYouMean(near)}`,

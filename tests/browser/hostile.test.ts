@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import { parse } from 'csv-parse/sync';
 import type { Locator, Page } from 'playwright-core';
 import { beforeAll, describe, expect, test } from 'vitest';
-import { places } from '#renderer/frame/places.ts';
+import { places } from '#shared-calc/contract/places.ts';
 import { chosen, goTo, plain, quietLine } from './bench-hands.ts';
 import { hostileTexts, isRun, withHostileWords } from './hostile-texts.ts';
 import { useServedBook } from './use-served-book.ts';

@@ -1,6 +1,6 @@
 import type { Page } from 'playwright-core';
 import { beforeAll, describe, expect, test } from 'vitest';
-import { places } from '#renderer/frame/places.ts';
+import { places } from '#shared-calc/contract/places.ts';
 import { chosen, figures, goTo, plain, quietLine, seenBox, stored } from './bench-hands.ts';
 import { keyboardComesTo, keyboardOn, pressSeen, tabTo } from './focus-ring.ts';
 import { noneComplained, useServedBook } from './use-served-book.ts';

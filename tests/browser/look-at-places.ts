@@ -1,7 +1,7 @@
 import { mkdirSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { pageBundle } from '#electron/host/build-stale.ts';
-import { places } from '#renderer/frame/places.ts';
+import { places } from '#shared-calc/contract/places.ts';
 import type { Window } from './pages.ts';
 import { readyToLook } from './ready-to-look.ts';
 import { openServedBook, type ServedPages } from './served-book.ts';

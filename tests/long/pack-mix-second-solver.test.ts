@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import loadHighs from 'highs';
 import { beforeAll, describe, expect, test } from 'vitest';
-import { packMix, type PackOffer } from '#shared-calc/trade/pack-mix.ts';
+import { packMix, type PackOffer } from '#shared-calc/trade/buying/pack-mix.ts';
 
 /** A second, independent integer solver over many more and larger cases than the everyday tests try. */
 describe('packMix against a second solver', () => {

@@ -1,9 +1,9 @@
 import { describe, expect, test } from 'vitest';
-import { airPressure } from '#shared-calc/trade/air-pressure.ts';
-import { boilingPoint } from '#shared-calc/trade/boiling-point.ts';
-import { killRateAt } from '#shared-calc/trade/kill-rate.ts';
-import { saturationPressureKpa } from '#shared-calc/trade/saturation.ts';
-import { steamTemp } from '#shared-calc/trade/steam-temp.ts';
+import { airPressure } from '#shared-calc/trade/heat/air-pressure.ts';
+import { boilingPoint } from '#shared-calc/trade/heat/boiling-point.ts';
+import { killRateAt } from '#shared-calc/trade/heat/kill-rate.ts';
+import { saturationPressureKpa } from '#shared-calc/trade/heat/saturation.ts';
+import { steamTemp } from '#shared-calc/trade/heat/steam-temp.ts';
 
 /** Exact by definition (NIST SP 811 App. B; foot 0.3048 m). */
 const KPA_PER_PSI = 6.894757293168;

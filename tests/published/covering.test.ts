@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { packMix } from '#shared-calc/trade/pack-mix.ts';
+import { packMix } from '#shared-calc/trade/buying/pack-mix.ts';
 
 /*
  * Covering a need with whole packs. Values: Rosetta Code, Knapsack problem/Unbounded; the law of dynamic

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { glassMass } from '#shared-calc/trade/glass-mass.ts';
+import { glassMass } from '#shared-calc/trade/mass/glass-mass.ts';
 
 const KG_M2_PER_LB_FT2 = 4.88242763638; // exact by definition, NIST SP 811 App. B
 const MM_PER_INCH = 25.4;

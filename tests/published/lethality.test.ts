@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest';
-import { holdTime } from '#shared-calc/trade/hold-time.ts';
-import { killRate } from '#shared-calc/trade/kill-rate.ts';
-import { killTotal } from '#shared-calc/trade/kill-total.ts';
-import { WRAPPED_GOODS } from '#shared-calc/trade/steam-hold.ts';
+import { holdTime } from '#shared-calc/trade/heat/hold-time.ts';
+import { killRate } from '#shared-calc/trade/heat/kill-rate.ts';
+import { killTotal } from '#shared-calc/trade/heat/kill-total.ts';
+import { WRAPPED_GOODS } from '#shared-calc/trade/heat/steam-hold.ts';
 
 describe('lethality, FDA proposed rule 1976 section 212.3: 121 degC, z 10', () => {
   test.each([

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { dailyLight } from '#shared-calc/trade/daily-light.ts';
+import { dailyLight } from '#shared-calc/trade/air-and-light/daily-light.ts';
 
 describe('daily light = PPFD x hours x 0.0036', () => {
   test.each([

@@ -1,10 +1,10 @@
 import { describe, expect, test } from 'vitest';
 import { toBase, unitOf } from '#shared-calc/quantity/unit.ts';
-import { drainCapacity } from '#shared-calc/trade/drain-capacity.ts';
-import { leafMassForCover } from '#shared-calc/trade/leaf-mass-for-cover.ts';
-import { litterLife } from '#shared-calc/trade/litter-life.ts';
-import { litterMass } from '#shared-calc/trade/litter-mass.ts';
-import { wettingWater } from '#shared-calc/trade/wetting-water.ts';
+import { drainCapacity } from '#shared-calc/trade/water/drain-capacity.ts';
+import { leafMassForCover } from '#shared-calc/trade/leaves/leaf-mass-for-cover.ts';
+import { litterLife } from '#shared-calc/trade/leaves/litter-life.ts';
+import { litterMass } from '#shared-calc/trade/leaves/litter-mass.ts';
+import { wettingWater } from '#shared-calc/trade/water/wetting-water.ts';
 
 /** Share of a litre that the pores take, as litres in a layer of 1 m2 by 1 mm. */
 function poresOf(share: number): number {

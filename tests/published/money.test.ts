@@ -1,9 +1,9 @@
 import { describe, expect, test } from 'vitest';
-import { roundCoins } from '#shared-calc/trade/coin-rounding.ts';
-import { marginFromMarkup } from '#shared-calc/trade/margin-from-markup.ts';
-import { markupFromMargin } from '#shared-calc/trade/markup-from-margin.ts';
-import { priceFromMargin } from '#shared-calc/trade/price-from-margin.ts';
-import { priceFromMarkup } from '#shared-calc/trade/price-from-markup.ts';
+import { roundCoins } from '#shared-calc/trade/price/coin-rounding.ts';
+import { marginFromMarkup } from '#shared-calc/trade/price/margin-from-markup.ts';
+import { markupFromMargin } from '#shared-calc/trade/price/markup-from-margin.ts';
+import { priceFromMargin } from '#shared-calc/trade/price/price-from-margin.ts';
+import { priceFromMarkup } from '#shared-calc/trade/price/price-from-markup.ts';
 
 describe('mark-up on the cost and margin on the price', () => {
   // education-academia.github.io for the mark-up, margin worked

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { daysToCount } from '#shared-calc/trade/days-to-count.ts';
-import { growCount } from '#shared-calc/trade/grow-count.ts';
+import { daysToCount } from '#shared-calc/trade/cultures/days-to-count.ts';
+import { growCount } from '#shared-calc/trade/cultures/grow-count.ts';
 
 describe('logistic growth, OpenStax Calculus vol. 2, section 4.4 (deer)', () => {
   test('900,000 deer on room for 1,072,764 are 978,830 after three years, within a head', () => {

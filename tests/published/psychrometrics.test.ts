@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { saturationPressureKpa } from '#shared-calc/trade/saturation.ts';
-import { saturatedHectopascals, vapourInAir } from '#shared-calc/trade/vapour-in-air.ts';
+import { saturationPressureKpa } from '#shared-calc/trade/heat/saturation.ts';
+import { saturatedHectopascals, vapourInAir } from '#shared-calc/trade/air-and-light/vapour-in-air.ts';
 
 const rows = [
   { degC: 1, kPa: 0.6567, printed: 0.657 },

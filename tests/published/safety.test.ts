@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { stepCautions } from '#shared-calc/prepare/cautions.ts';
 import { treatLeaves } from '#shared-calc/prepare/treat-leaves.ts';
-import { floorPressure } from '#shared-calc/trade/floor-pressure.ts';
+import { floorPressure } from '#shared-calc/trade/mass/floor-pressure.ts';
 
 const place = { altitudeM: 0, pressureKpa: 103.421 };
 

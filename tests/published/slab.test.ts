@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { comeUpMinutes } from '#shared-calc/trade/come-up-time.ts';
+import { comeUpMinutes } from '#shared-calc/trade/heat/come-up-time.ts';
 
 /*
  * The heat-up time is the one-term answer for a body in a medium of one temperature, written with f and j: for a slab of

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { saturationPressureKpa, saturationTemperatureC } from '#shared-calc/trade/saturation.ts';
-import { steamTemp } from '#shared-calc/trade/steam-temp.ts';
+import { saturationPressureKpa, saturationTemperatureC } from '#shared-calc/trade/heat/saturation.ts';
+import { steamTemp } from '#shared-calc/trade/heat/steam-temp.ts';
 
 /** Exact by definition (NIST SP 811 App. B). */
 const KPA_PER_PSI = 6.894757293168;

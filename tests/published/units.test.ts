@@ -1,36 +1,85 @@
 import convert from 'convert';
 import { describe, expect, test } from 'vitest';
-import { fromBase, toBase, unitOf } from '#shared-calc/quantity/unit.ts';
+import { fromBase, toBase, unitOf, unitSymbols } from '#shared-calc/quantity/unit.ts';
 
 function inUnit(value: number, from: string, to: string): number {
   return fromBase(toBase(value, unitOf(from)), unitOf(to));
 }
 
-/** NIST SP 811 App. B.8/B.9 and NIST Handbook 44 App. C: exact by definition. */
+/** What one of each unit is in m, m2, m3, kg, K, Pa, s, J, W or mol, as published. A unit without a line here fails. */
+const published = {
+  // The International System of Units (BIPM, 9th edition): prefixes, and table 8 for min, h, d and L.
+  mm: 0.001,
+  cm: 0.01,
+  m: 1,
+  km: 1000,
+  m2: 1,
+  cm2: 0.0001,
+  mm2: 0.000001,
+  L: 0.001,
+  mL: 0.000001,
+  m3: 1,
+  kg: 1,
+  g: 0.001,
+  degC: 1,
+  K: 1,
+  kPa: 1000,
+  Pa: 1,
+  bar: 100_000,
+  min: 60,
+  s: 1,
+  h: 3600,
+  d: 86_400,
+  wk: 604_800,
+  kWh: 3_600_000,
+  J: 1,
+  W: 1,
+  mol: 1,
+  umol: 0.000001,
+  // NIST SP 811 App. B.8 and B.9, NIST Handbook 44 App. C: exact by definition; the year is that of 365 days.
+  in: 0.0254,
+  ft: 0.3048,
+  in2: 0.00064516,
+  ft2: 0.09290304,
+  gal: 0.003785411784,
+  qt: 0.000946352946,
+  dry_qt: 0.001101220942715,
+  fl_oz: 0.0000295735295625,
+  ft3: 0.028316846592,
+  in3: 0.000016387064,
+  lb: 0.45359237,
+  oz: 0.028349523125,
+  degF: 5 / 9,
+  psi: 6894.757293168,
+  yr: 31_536_000,
+  // Counts, shares and money.
+  '%': 0.01,
+  each: 1,
+  number: 1,
+  share: 1,
+  money: 1,
+} as const;
+
+/** NIST Handbook 44 App. C: customary units in each other, exact by definition. */
 const exact: readonly (readonly [number, string, number, string])[] = [
-  [1, 'in', 25.4, 'mm'],
-  [1, 'ft', 0.3048, 'm'],
-  [1, 'gal', 3.785411784, 'L'],
   [1, 'gal', 231, 'in3'],
-  [1, 'qt', 0.946352946, 'L'],
   [1, 'qt', 57.75, 'in3'],
-  [1, 'dry_qt', 1.101220942715, 'L'],
   [1, 'dry_qt', 67.200625, 'in3'],
-  [1, 'fl_oz', 29.5735295625, 'mL'],
-  [1, 'in3', 16.387064, 'mL'],
-  [1, 'ft3', 28.316846592, 'L'],
-  [1, 'lb', 0.45359237, 'kg'],
-  [1, 'oz', 28.349523125, 'g'],
-  [1, 'psi', 6894.757293168, 'Pa'],
-  [1, 'bar', 100, 'kPa'],
   [1, 'ft2', 144, 'in2'],
-  [1, 'm2', 10_000, 'cm2'],
-  [1, 'kWh', 3_600_000, 'J'],
+  [16, 'oz', 1, 'lb'],
   [1, 'wk', 7, 'd'],
   [36, 'ft', 10.9728, 'm'],
 ];
 
-describe('units against NIST SP 811 and Handbook 44', () => {
+describe('units against what is published', () => {
+  test('every unit of the program is held against a published value', () => {
+    expect(Object.keys(published).toSorted()).toEqual([...unitSymbols, 'number', 'share'].toSorted());
+  });
+
+  test.each(Object.entries(published))('one %s more is %d of its base unit more, to 1e-12', (symbol, factor) => {
+    const step = toBase(8, unitOf(symbol)) - toBase(7, unitOf(symbol));
+    expect(Math.abs(step / factor - 1)).toBeLessThan(1e-12);
+  });
   test.each(exact)('%d %s is %d %s to 1e-12', (value, from, result, to) => {
     expect(Math.abs(inUnit(value, from, to) / result - 1)).toBeLessThan(1e-12);
   });
@@ -67,24 +116,42 @@ describe('units against NIST SP 811 and Handbook 44', () => {
   });
 });
 
-/** The npm package `convert` (MIT): an independent table of factors. */
+/** The npm package `convert` (MIT): an independent table, by its names; it has psi to seven digits. */
 const independent = [
-  ['in', 'mm', 'in', 'mm'],
-  ['ft', 'm', 'ft', 'm'],
-  ['gal', 'L', 'gal', 'L'],
-  ['qt', 'L', 'quart', 'L'],
-  ['fl_oz', 'mL', 'fl oz', 'mL'],
-  ['lb', 'kg', 'lb', 'kg'],
-  ['oz', 'g', 'oz', 'g'],
-  ['in3', 'mL', 'in3', 'mL'],
-  ['ft3', 'L', 'cubic foot', 'L'],
-  ['ft2', 'm2', 'sq ft', 'm2'],
-  ['bar', 'Pa', 'bar', 'Pa'],
+  ['mm', 'mm', 'm'],
+  ['cm', 'cm', 'm'],
+  ['km', 'km', 'm'],
+  ['in', 'in', 'm'],
+  ['ft', 'ft', 'm'],
+  ['mm2', 'mm2', 'm2'],
+  ['cm2', 'cm2', 'm2'],
+  ['in2', 'in2', 'm2'],
+  ['ft2', 'sq ft', 'm2'],
+  ['mL', 'mL', 'm3'],
+  ['L', 'L', 'm3'],
+  ['in3', 'in3', 'm3'],
+  ['ft3', 'cubic foot', 'm3'],
+  ['fl_oz', 'fl oz', 'm3'],
+  ['qt', 'quart', 'm3'],
+  ['gal', 'gal', 'm3'],
+  ['g', 'g', 'kg'],
+  ['oz', 'oz', 'kg'],
+  ['lb', 'lb', 'kg'],
+  ['degF', 'F', 'C'],
+  ['kPa', 'kPa', 'Pa'],
+  ['bar', 'bar', 'Pa'],
+  ['psi', 'psi', 'Pa'],
+  ['min', 'min', 's'],
+  ['h', 'h', 's'],
+  ['d', 'd', 's'],
+  ['wk', 'week', 's'],
+  ['yr', 'year', 's'],
+  ['kWh', 'kWh', 'J'],
 ] as const;
 
 describe('units against an independent unit library', () => {
-  test.each(independent)('%s in %s agrees', (from, to, theirs, theirTarget) => {
-    const other = convert(7, theirs).to(theirTarget);
-    expect(Math.abs(inUnit(7, from, to) / other - 1)).toBeLessThan(1e-12);
+  test.each(independent)('7 %s agree', (symbol, theirs, theirBase) => {
+    const other = convert(7, theirs).to(theirBase);
+    expect(Math.abs(toBase(7, unitOf(symbol)) / other - 1)).toBeLessThan(symbol === 'psi' ? 1e-7 : 1e-12);
   });
 });

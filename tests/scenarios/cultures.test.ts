@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { cultureBoard, sayLateCultures, type CultureBoard } from '#shared-calc/prepare/culture-board.ts';
 import { animalsFor } from '#shared-calc/prepare/culture-demands.ts';
-import type { CultureDemand } from '#shared-calc/trade/cultures-to-keep.ts';
+import type { CultureDemand } from '#shared-calc/trade/cultures/cultures-to-keep.ts';
 import type { CultureKind } from '#shared-calc/records/records.ts';
 import { demoBench, demoRecords } from '#tests/demo-bench.ts';
 

@@ -1,5 +1,6 @@
 import { firstBook } from './0001-first-book.ts';
 import { runningCostsAndChoices } from './0002-running-costs-and-choices.ts';
+import { lineUses } from './0003-line-uses.ts';
 import type { Migration } from './migration.ts';
 
-export const migrations: readonly Migration[] = [firstBook, runningCostsAndChoices];
+export const migrations: readonly Migration[] = [firstBook, runningCostsAndChoices, lineUses];

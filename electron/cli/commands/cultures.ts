@@ -1,10 +1,11 @@
 import { cultureBoard, sayLateCultures, type CultureBoard } from '#shared-calc/prepare/culture-board.ts';
-import { animalsFor, isFlies, seedLineOf, type DemandFault } from '#shared-calc/prepare/culture-demands.ts';
+import { nounOf } from '#shared-calc/fields/uses.ts';
+import { animalsFor, isFlies, seedUseOf, type DemandFault } from '#shared-calc/prepare/culture-demands.ts';
 import { SPRINGTAIL_KIND } from '#shared-calc/prepare/plan-facts.ts';
 import type { CultureKind, Records } from '#shared-calc/records/records.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
 import { didYouMean } from '#shared-calc/rule/did-you-mean.ts';
-import type { CultureDemand } from '#shared-calc/trade/cultures-to-keep.ts';
+import type { CultureDemand } from '#shared-calc/trade/cultures/cultures-to-keep.ts';
 import { sayOrderFault } from '#shared-calc/words/say-order-fault.ts';
 import { readBuildsFile } from '#electron/cli/builds-file.ts';
 import type { Command } from '#electron/cli/command.ts';
@@ -29,7 +30,7 @@ export const culturesCommand: Command = {
   options: { recipe, kit, set, on, ...bookOption, builds: 'text', jobs: 'text', kind: 'text', flies: 'text' },
   misuse,
   run: (given) =>
-    withBook(given, { whenMissing: 'make' }, (book) => {
+    withBook(given, (book) => {
       const board = boardOf(given, book.records());
       if (!board.ok) return refusal(...board.fault);
       return { is: 'answer', json: boardJson(board.value), table: () => boardTable(board.value) };
@@ -141,7 +142,7 @@ function asOrder(given: Arguments, name: 'job' | 'sizes', text: string): Argumen
 
 function sayDemandFault(fault: DemandFault): string {
   if (fault.kind === 'no-amount-yet') return sayOrderFault(fault);
-  return `The recipe has no line ${fault.line}: how much ${fault.culture} a build takes is not known.`;
+  return `No ${nounOf(fault.use)} is given in this recipe: how much ${fault.culture} a build takes is not known.`;
 }
 
 function boardJson({ demands, tubs, spare, startBy, founders, ...board }: CultureBoard): Record<string, unknown> {
@@ -155,7 +156,7 @@ function boardTable(board: CultureBoard): string {
   const starts = board.tubStarts.map((start, at) => [`tub ${at + 1}`, start]);
   return [
     ...(wanted.length === 0 && flyStarts === 0 ? [`No build asks for ${kind.label}, and no flies are wanted.`] : []),
-    ...(wanted.length > 0 ? [textTable(['build', `${kind.label} (${seedLineOf(kind)})`], wanted, [1]), ''] : []),
+    ...(wanted.length > 0 ? [textTable(['build', `${kind.label} (${nounOf(seedUseOf(kind))})`], wanted, [1]), ''] : []),
     ...(tubs > 0 ? [`tubs ${tubs}, spare ${spare}, start by ${startBy}, ${founders} animals to a tub`] : []),
     ...(starts.length > 0 ? [textTable(['', 'start by'], starts)] : []),
     ...(flyStarts > 0 ? [`flies: ${flyStarts} tubs set up a week, ${flyTubs} on the shelf`] : []),

@@ -11,8 +11,8 @@ import {
 import { workshopOf } from '#shared-calc/records/workshop-of.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
 import { didYouMean } from '#shared-calc/rule/did-you-mean.ts';
-import type { TreatmentPlan } from '#shared-calc/trade/leaf-treat-time.ts';
-import { treatmentAims, treatmentWays } from '#shared-calc/trade/leaf-treatment.ts';
+import type { TreatmentPlan } from '#shared-calc/trade/heat/leaf-treat-time.ts';
+import { treatmentAims, treatmentWays } from '#shared-calc/trade/heat/leaf-treatment.ts';
 import type { Command } from '#electron/cli/command.ts';
 import { refusal, type Outcome } from '#electron/cli/outcome.ts';
 import type { Arguments } from '#electron/cli/read-arguments.ts';
@@ -39,7 +39,7 @@ export const treatCommand: Command = {
   },
   misuse,
   run: (given) =>
-    withBook(given, { whenMissing: 'make' }, (book) => {
+    withBook(given, (book) => {
       const { altitudeM, pressureKpa } = workshopOf(book.records());
       const asked = readAsked(given, { altitudeM, pressureKpa });
       if (!asked.ok) return refusal(asked.fault);

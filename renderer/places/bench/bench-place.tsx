@@ -4,7 +4,7 @@ import { BenchStrips } from '#renderer/bench/bench-place.tsx';
 import { FirstMinute, isFirstMinute } from '#renderer/places/first-minute/first-minute.tsx';
 import type { PlaceAct } from '#renderer/frame/frame-view.ts';
 import type { FindView, PlaceView } from '#renderer/frame/page-view.ts';
-import { places } from '#renderer/frame/places.ts';
+import { places } from '#shared-calc/contract/places.ts';
 import { writeRoute, type Route } from '#renderer/frame/place-route.ts';
 import { FollowedPanel } from '#renderer/panel/followed-panel.tsx';
 import { kept } from '#renderer/store/kept.ts';

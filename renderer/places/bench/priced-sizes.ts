@@ -1,4 +1,5 @@
 import type { PricedSize } from '#renderer/curves/price-spec.ts';
+import { lineFor } from '#shared-calc/recipe/lines-by-use.ts';
 import { calledOf } from '#shared-calc/recipe/column.ts';
 import type { WorkedBench } from '#renderer/store/worked-bench.ts';
 import { fromBase, unitOf } from '#shared-calc/quantity/unit.ts';
@@ -7,11 +8,11 @@ import { shownUnit, type Display } from '#shared-calc/quantity/shown-unit.ts';
 /** Sizes on the bench whose inside and price are known; of a column of several builds, one. */
 export function pricedSizes(worked: WorkedBench, display: Display): readonly PricedSize[] {
   const { columns, lines } = worked.source();
-  const isThere = (name: string) => lines.some((line) => line.name === name);
-  if (!isThere('floor_area') || !isThere('inside_height')) return [];
+  const [floorLine, heightLine] = [lineFor(lines, 'floorArea'), lineFor(lines, 'insideHeight')];
+  if (!floorLine || !heightLine) return [];
   return columns.flatMap((column) => {
     if (!worked.isWorked(column.key)) return [];
-    const [floor, height] = ['floor_area', 'inside_height'].map((name) => worked.bench().box(column.key, name).value);
+    const [floor, height] = [floorLine, heightLine].map(({ name }) => worked.bench().box(column.key, name).value);
     const sums = worked.sums(column.key);
     if (typeof floor !== 'number' || typeof height !== 'number' || floor * height <= 0 || !sums.ok) return [];
     const room = fromBase(floor * height, unitOf(shownUnit('L', display)));

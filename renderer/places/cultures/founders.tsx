@@ -1,4 +1,4 @@
-import { bothSexesChance } from '#shared-calc/trade/both-sexes-chance.ts';
+import { bothSexesChance } from '#shared-calc/trade/cultures/both-sexes-chance.ts';
 import type { CultureBoard } from '#shared-calc/prepare/culture-board.ts';
 import { writeNumber } from '#shared-calc/quantity/write-figure.ts';
 

@@ -128,9 +128,7 @@ function Alarms({ alarms, unknown }: AlarmsParts) {
 }
 
 function Minded({ kind }: { readonly kind: CultureKind }) {
-  const beside = figureCautions.filter(
-    ({ lines }) => lines.includes('springtail_seed') && /springtail/i.test(kind.label),
-  );
+  const beside = figureCautions.filter(({ uses }) => uses.includes('springtailSeed') && /springtail/i.test(kind.label));
   return (
     <dl class="minded">
       {cautionsOf(isFlies(kind) ? ['feeding', 'microfauna'] : ['microfauna']).map(({ step, caution, decides }) => (

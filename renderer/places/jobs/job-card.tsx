@@ -1,21 +1,13 @@
-import type { BookContext } from '#renderer/books/book-hands.ts';
 import { SettledEntry } from '#renderer/books/entry.tsx';
 import { writeRoute } from '#renderer/frame/place-route.ts';
-import type { Job } from '#shared-calc/records/records.ts';
 import { JobMoney } from './job-money.tsx';
+import type { JobPart } from './job-part.ts';
 import { JobState } from './job-state.tsx';
 import { JobSurvey } from './job-survey.tsx';
-import type { MoneyHands } from './money-hands.ts';
 import { NarrowestEntry } from './narrowest-entry.tsx';
 import { PlaceChecks } from './place-checks.tsx';
 import { JobSizes } from './job-sizes.tsx';
 import { writeJob, type JobWords } from './write-job.ts';
-
-export interface JobPart {
-  readonly job: Job;
-  readonly context: BookContext;
-  readonly hands: MoneyHands;
-}
 
 /** All there is to say of one job, from the enquiry to its last visit. */
 export function JobCard(part: JobPart) {

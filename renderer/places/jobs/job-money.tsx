@@ -6,7 +6,7 @@ import { paperDay } from '#renderer/print/paper-words.ts';
 import { recordDeposit } from '#shared-calc/jobs/record-deposit.ts';
 import { readMoney } from '#shared-calc/papers/read-money.ts';
 import { failed } from '#shared-calc/result.ts';
-import type { JobPart } from './job-card.tsx';
+import type { JobPart } from './job-part.ts';
 import { told } from './money-hands.ts';
 import { writeJob, type JobWords } from './write-job.ts';
 

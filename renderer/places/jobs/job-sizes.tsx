@@ -6,7 +6,7 @@ import { setSizes } from '#shared-calc/jobs/set-sizes.ts';
 import { setValues } from '#shared-calc/jobs/set-values.ts';
 import { failed } from '#shared-calc/result.ts';
 import { sayJobFault } from '#shared-calc/words/say-job-fault.ts';
-import type { JobPart } from './job-card.tsx';
+import type { JobPart } from './job-part.ts';
 import { told } from './money-hands.ts';
 
 /** The recipe, the kit level of the whole job and the sizes on its bench. */
@@ -43,14 +43,14 @@ export function JobSizes({ job, context: { records }, hands }: JobPart) {
 /** The kit of every size that has none of its own. */
 function Kit({ job, hands }: Pick<JobPart, 'job' | 'hands'>) {
   const records = hands.records.value;
-  const line = linesOf(records, job.recipe).find((each) => each.name === 'kit');
+  const line = linesOf(records, job.recipe).find(({ use }) => use === 'kit');
   if (!line) return null;
   const ofJob = [...records.localValue.values()].find(
-    (value) => value.job === job.id && value.size === undefined && value.line === 'kit',
+    (value) => value.job === job.id && value.size === undefined && value.line === line.name,
   );
   const choose = (kit: string) => {
     const text = kit === line.text ? undefined : kit;
-    return hands.act(told(setValues(records, { job: job.id, writings: [{ line: 'kit', text }], by: 'client' })));
+    return hands.act(told(setValues(records, { job: job.id, writings: [{ line: line.name, text }], by: 'client' })));
   };
   return (
     <ChoiceEntry

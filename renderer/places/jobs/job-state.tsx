@@ -5,7 +5,7 @@ import { isGateOpen } from '#shared-calc/jobs/move-job.ts';
 import { setNextAct } from '#shared-calc/jobs/next-act.ts';
 import { jobStates } from '#shared-calc/records/records.ts';
 import { failed } from '#shared-calc/result.ts';
-import type { JobPart } from './job-card.tsx';
+import type { JobPart } from './job-part.ts';
 import { told } from './money-hands.ts';
 import { moveTo } from './write-job.ts';
 

@@ -1,11 +1,16 @@
-import { effect } from '@preact/signals';
-import type { MoneyHands } from './money-hands.ts';
+import { effect, type ReadonlySignal } from '@preact/signals';
+import type { BookStore } from '#renderer/store/book-store.ts';
 
 type Kept = Pick<Storage, 'getItem' | 'setItem'>;
 
+interface OpenJob extends Pick<BookStore, 'records' | 'info'> {
+  readonly job: ReadonlySignal<string | undefined>;
+  readonly openJob: (job: string) => void;
+}
+
 /** Opens the job that lay open the last time, and keeps which one does from then on; each book has its own. */
 export function keepOpenJob(
-  { job, openJob, records, info }: Pick<MoneyHands, 'job' | 'openJob' | 'records' | 'info'>,
+  { job, openJob, records, info }: OpenJob,
   storage: Kept | undefined = storageOf(globalThis),
 ): () => void {
   const key = () => `loamwright job of ${info.peek().path}`;

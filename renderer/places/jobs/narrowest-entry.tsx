@@ -2,7 +2,7 @@ import { SettledEntry } from '#renderer/books/entry.tsx';
 import { figureField } from '#renderer/books/figure-field.ts';
 import { shownUnit, type Display } from '#shared-calc/quantity/shown-unit.ts';
 import type { Job } from '#shared-calc/records/records.ts';
-import type { JobPart } from './job-card.tsx';
+import type { JobPart } from './job-part.ts';
 import { writeJob } from './write-job.ts';
 
 /** The narrowest door, stair or lift that the tank is carried through; it is held against each size. */

@@ -7,7 +7,7 @@ import { outerSize, placeChecks } from '#shared-calc/jobs/place-checks.ts';
 import { openJob } from '#shared-calc/jobs/open-sheet.ts';
 import { sizeFigures } from '#shared-calc/papers/size-figures.ts';
 import { whoDecides } from '#shared-calc/words/who-decides.ts';
-import type { JobPart } from './job-card.tsx';
+import type { JobPart } from './job-part.ts';
 
 interface Failing extends Pick<CheckResult, 'level' | 'says' | 'decides'> {
   readonly sizes: readonly string[];

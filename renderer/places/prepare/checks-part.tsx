@@ -8,7 +8,8 @@ import type { PlaceCheck } from '#shared-calc/jobs/place-checks.ts';
 import { setValues } from '#shared-calc/jobs/set-values.ts';
 import type { CheckMargin } from '#shared-calc/prepare/check-margin.ts';
 import type { Mend, SheetRow } from '#shared-calc/prepare/mends.ts';
-import { sheetParts } from '#shared-calc/prepare/mends.ts';
+import { checkParts } from '#shared-calc/fields/uses.ts';
+
 import { sayMend } from '#shared-calc/prepare/say-mend.ts';
 import { lineLabel } from '#shared-calc/papers/bench-csv.ts';
 import { toBase, unitOf } from '#shared-calc/quantity/unit.ts';
@@ -58,7 +59,7 @@ export function ChecksPart(view: PartView) {
       </nav>
       <Counted sheet={sheet} />
       <OfThePlace sheet={sheet} display={context.display} />
-      {sheetParts.map((part) => (
+      {checkParts.map((part) => (
         <PartOfSheet key={part} part={part} view={view} sheet={sheet} />
       ))}
       <Beside sheet={sheet} />
@@ -126,7 +127,7 @@ function StateFlag({ holds, level }: Checked) {
 }
 
 interface PartParts {
-  readonly part: (typeof sheetParts)[number];
+  readonly part: (typeof checkParts)[number];
   readonly view: PartView;
   readonly sheet: SizeSheet;
 }

@@ -11,7 +11,7 @@ export function jobLeaves(records: Records, job: Job, on: Day): number | undefin
   const { bench } = openJob(records, job, on);
   let litres = 0;
   for (const { key, count } of bench.input().columns) {
-    litres += (sizeFigures(bench, key, plainDisplay).number('leaves_loose', 'L') ?? 0) * count;
+    litres += (sizeFigures(bench, key, plainDisplay).number('leavesLoose', 'L') ?? 0) * count;
   }
   bench.close();
   return litres > 0 ? cleanNoise(litres) : undefined;

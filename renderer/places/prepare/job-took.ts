@@ -2,7 +2,7 @@ import { needAmounts, workAmounts } from '#shared-calc/bench/order-amounts.ts';
 import type { Bench } from '#shared-calc/bench/open-bench.ts';
 import { allBuilds } from '#shared-calc/buy/all-builds.ts';
 import type { Day } from '#shared-calc/calendar/day.ts';
-import { keysOf, openJob } from '#shared-calc/jobs/open-sheet.ts';
+import { keysOf, linesOf, openJob } from '#shared-calc/jobs/open-sheet.ts';
 import { lineLabel } from '#shared-calc/papers/bench-csv.ts';
 import { fromBase, unitOf } from '#shared-calc/quantity/unit.ts';
 import { cleanNoise } from '#shared-calc/quantity/write-figure.ts';
@@ -60,9 +60,7 @@ function meanOf(bench: Bench, line: Line): number | undefined {
 
 /** What a job took, row by row: minutes of its tasks, what went in, and what was seen after the handover. */
 export function jobTook(records: Records, job: Job, planned: Planned): JobTook {
-  const lines = [...records.line.values()]
-    .filter(({ recipe }) => recipe === job.recipe)
-    .toSorted((one, other) => one.order - other.order);
+  const lines = linesOf(records, job.recipe);
   const actuals = [...records.actual.values()].filter((each) => each.job === job.id && each.size === undefined);
   const rowOf = (line: Line): TookRow => ({
     line: line.name,
@@ -89,7 +87,7 @@ export function jobTook(records: Records, job: Job, planned: Planned): JobTook {
         planned: undefined,
         actual: actuals.find((each) => each.line === PLANTS_LOST),
       },
-      ...lines.filter(({ name }) => name === 'drain_days').map(rowOf),
+      ...lines.filter(({ use }) => use === 'drainDays').map(rowOf),
     ],
   };
 }

@@ -202,7 +202,7 @@ function ChosenWay({ view: { context, job }, asked: { chosen, leavesL } }: Chose
         </dl>
         {way === 'steam' &&
           figureCautions
-            .filter(({ lines }) => lines.includes('leaves_loose'))
+            .filter(({ uses }) => uses.includes('leavesLoose'))
             .map(({ says }) => (
               <p key={says} class="beside">
                 <Sign name="advice" /> {says}

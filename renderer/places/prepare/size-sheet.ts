@@ -1,5 +1,7 @@
 import type { DrainFigures } from '#renderer/curves/drain-spec.ts';
 import type { Bench } from '#shared-calc/bench/open-bench.ts';
+import type { UseName } from '#shared-calc/fields/uses.ts';
+import { lineFor } from '#shared-calc/recipe/lines-by-use.ts';
 import type { Day } from '#shared-calc/calendar/day.ts';
 import { openJob } from '#shared-calc/jobs/open-sheet.ts';
 import { outerSize, placeChecks, type PlaceCheck } from '#shared-calc/jobs/place-checks.ts';
@@ -50,10 +52,11 @@ function sheetOn(bench: Bench, size: string, { job, terms }: SheetOf): SizeSheet
   const sheet = checkSheet(bench, size, terms);
   const { lines, columns } = bench.input();
   const { number } = sizeFigures(bench, size, terms.display);
-  const outer = outerSize((line) => number(line, 'mm'));
+  const outer = outerSize((use) => number(use, 'mm'));
   const sizes = columns.map((column) => ({ key: column.key, called: calledOf(column), label: column.tank.label }));
   const called = sizes.find(({ key }) => key === size)?.called ?? size;
   const labelOf = (name: string) => lines.filter((line) => line.name === name).map(lineLabel);
+  const labelFor = (use: UseName) => [lineFor(lines, use)].flatMap((line) => (line ? [lineLabel(line)] : []));
   return {
     ...sheet,
     size,
@@ -62,7 +65,7 @@ function sheetOn(bench: Bench, size: string, { job, terms }: SheetOf): SizeSheet
     sizes,
     parts: sheet.parts.map((part) => ({ ...part, label: labelOf(part.line)[0] ?? part.line })),
     beside: figureCautions
-      .map(({ lines: of, misleads, says }) => ({ labels: of.flatMap(labelOf), misleads, says }))
+      .map(({ uses, misleads, says }) => ({ labels: uses.flatMap(labelFor), misleads, says }))
       .filter(({ labels }) => labels.length > 0),
     drain: drainOf(bench, { size, called }, terms.display),
   };
@@ -75,8 +78,8 @@ interface Drained {
 
 function drainOf(bench: Bench, { size, called }: Drained, display: SheetTerms['display']): DrainFigures | undefined {
   const { number } = sizeFigures(bench, size, display);
-  const [roomL, mistMl] = [number('drain_room', 'L'), number('mist', 'mL/d')];
-  const [winterMl, summerMl] = [number('vapour_winter', 'mL/d'), number('vapour_summer', 'mL/d')];
+  const [roomL, mistMl] = [number('drainRoom', 'L'), number('mist', 'mL/d')];
+  const [winterMl, summerMl] = [number('vapourWinter', 'mL/d'), number('vapourSummer', 'mL/d')];
   if (roomL === undefined || mistMl === undefined || winterMl === undefined || summerMl === undefined) return undefined;
   return { called, roomL, mistMl, winterMl, summerMl };
 }

@@ -1,7 +1,7 @@
 import { readMeasure } from '#shared-calc/papers/read-measure.ts';
 import { treatLeaves, triedWays, type TreatmentPlace, type TriedWay } from '#shared-calc/prepare/treat-leaves.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
-import type { TreatmentAim, TreatmentWay } from '#shared-calc/trade/leaf-treatment.ts';
+import type { TreatmentAim, TreatmentWay } from '#shared-calc/trade/heat/leaf-treatment.ts';
 
 /** A treatment as it is typed; a vessel that is left empty is the usual one of the way. */
 export interface TreatmentTexts {

@@ -2,8 +2,7 @@ import { useMemo } from 'preact/hooks';
 import type { BookContext } from '#renderer/books/book-hands.ts';
 import { letterheadOf } from '#renderer/print/letterhead-of.ts';
 import { OptionsPaper } from '#renderer/print/options-paper.tsx';
-import { sectionFigures } from '#renderer/store/head-view.ts';
-import { lineFaces } from '#renderer/store/line-faces.ts';
+import { benchSection } from '#renderer/drawing/section-of.ts';
 import { openJob } from '#shared-calc/jobs/open-sheet.ts';
 import { optionsCsv } from '#shared-calc/papers/options-csv.ts';
 import { optionsPage } from '#shared-calc/papers/options-page.ts';
@@ -38,11 +37,10 @@ export function optionsList(parts: OptionsParts): string {
   return optionsCsv(optionsOf(parts).options, parts.context.workshop);
 }
 
-function optionsOf({ job, context: { records, display, today } }: OptionsParts) {
+function optionsOf({ job, context: { records, today } }: OptionsParts) {
   const { bench, pricing } = openJob(records, job, today);
   const options = optionsPage({ bench, pricing, records, on: today });
-  const faces = lineFaces(bench.input().lines, display);
-  const drawings = options.map(({ size, called }) => ({ size, called, figures: sectionFigures(bench, size, faces) }));
+  const drawings = options.map(({ size, called }) => ({ size, called, figures: benchSection(bench, size) }));
   bench.close();
   return { options, drawings };
 }

@@ -1,3 +1,4 @@
+import { needUseOf } from '#shared-calc/jobs/plant-place.ts';
 import type { PlantOrder } from '#shared-calc/jobs/order-plants.ts';
 import type { Records } from '#shared-calc/records/records.ts';
 
@@ -7,6 +8,6 @@ export function plantsOf(
   plants: readonly PlantOrder[],
   { line }: Pick<Records, 'line'>,
 ): PlantOrder | undefined {
-  const asks = new Set([...line.values()].filter((each) => each.material === material).map(({ name }) => name));
-  return plants.find((order) => asks.has(`${order.class}_need`));
+  const asks = new Set([...line.values()].filter((each) => each.material === material).map(({ use }) => use));
+  return plants.find((order) => asks.has(needUseOf(order.class)));
 }

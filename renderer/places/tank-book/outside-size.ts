@@ -3,7 +3,7 @@ import { shownUnit, showWithUnit, type Display } from '#shared-calc/quantity/sho
 import { toBase, unitOf } from '#shared-calc/quantity/unit.ts';
 import type { Tank } from '#shared-calc/records/records.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
-import { insideSize } from '#shared-calc/trade/inside-size.ts';
+import { insideSize } from '#shared-calc/trade/geometry/inside-size.ts';
 
 /** What is measured on the outside, as it is written. */
 export interface OutsideTexts {

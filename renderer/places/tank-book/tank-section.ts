@@ -1,7 +1,7 @@
 import type { SectionFigures } from '#renderer/drawing/section-figures.ts';
 import type { Tank } from '#shared-calc/records/records.ts';
-import { tankFloorArea } from '#shared-calc/trade/tank-floor-area.ts';
-import { tankOverallDepth } from '#shared-calc/trade/tank-overall-depth.ts';
+import { tankFloorArea } from '#shared-calc/trade/geometry/tank-floor-area.ts';
+import { tankOverallDepth } from '#shared-calc/trade/geometry/tank-overall-depth.ts';
 
 /** An empty tank, to be drawn to scale. */
 export function tankSection(tank: Tank): SectionFigures {

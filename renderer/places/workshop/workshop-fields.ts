@@ -4,6 +4,7 @@ import { figureField } from '#renderer/books/figure-field.ts';
 import { moneyField } from '#renderer/books/money-field.ts';
 import { namedKinds } from '#shared-calc/quantity/kind.ts';
 import { shownUnit, type Display } from '#shared-calc/quantity/shown-unit.ts';
+import { unitsLike } from '#shared-calc/quantity/unit.ts';
 import type { Workshop } from '#shared-calc/records/records.ts';
 import { failed, ok } from '#shared-calc/result.ts';
 
@@ -144,7 +145,7 @@ export interface UnitChoice {
 /** Kinds whose figures may be shown in several units. */
 export const unitChoices: readonly UnitChoice[] = [
   ...namedKinds.filter(({ shown }) => shown.length > 1).map(({ name, shown }) => ({ kind: name, units: shown })),
-  { kind: 'temperature', units: ['degC', 'degF'] },
+  { kind: 'temperature', units: unitsLike('degC') },
 ];
 
 /** The workshop with a unit shown for a kind; an empty one leaves each line its own. */

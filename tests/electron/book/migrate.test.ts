@@ -8,6 +8,12 @@ import { migrations } from '#electron/book/migrations/all.ts';
 import type { Migration } from '#electron/book/migrations/migration.ts';
 import { openBook } from '#electron/book/open-book.ts';
 import { freshSchema, readSchema } from '#electron/book/schema.ts';
+import { verifyIssued } from '#electron/book/issued.ts';
+import { readQuoteBody } from '#shared-calc/jobs/quote-body.ts';
+import { quoteSizes } from '#shared-calc/papers/quote-sizes.ts';
+import type { Line } from '#shared-calc/records/records.ts';
+import { bySortKey } from '#shared-calc/records/sort-key.ts';
+import { demoRecords } from '#tests/demo-bench.ts';
 import { faultOf, folderBytes, newBook, reopen, temporaryFolder, valueOf } from '#tests/electron/book/book-at-hand.ts';
 import { adding, changingTank, oneOfEach, sortRecords, tankOf, today } from '#tests/electron/book/sample-records.ts';
 
@@ -64,6 +70,49 @@ describe('books of earlier programs', () => {
     expect(book.records().tank.get('T07')).toMatchObject({ supplier: 'S1', insideLengthMm: 900 });
     book.close();
     expect(schemaOf(path)).toEqual(freshSchema(migrations, migrations.length));
+  });
+});
+
+describe('the step to version 3', () => {
+  test('lines of the demo workshop come to be read for what the program knew them by name', () => {
+    const book = reopen(copyOf('demo/v2.loamwright'));
+    const withUses = [...book.records().line.values()];
+    const fresh = [...demoRecords().line.values()];
+    const declared = ({ id, use, as, place, part, cures }: Line) => [id, { use, as, place, part, cures }] as const;
+
+    expect(new Map(withUses.map(declared))).toEqual(new Map(fresh.map(declared)));
+    expect(withUses.toSorted(bySortKey).map(({ id }) => id)).toEqual(fresh.toSorted(bySortKey).map(({ id }) => id));
+    book.close();
+  });
+
+  test('a quote that was issued before is as issued, and its lines are read for the same', () => {
+    const book = reopen(copyOf('demo/v2.loamwright'));
+    const [quote] = book.records().issuedQuote.values();
+    const body = readQuoteBody(quote?.body ?? '');
+
+    expect(verifyIssued(book.records())).toEqual([{ id: quote?.id, holds: true }]);
+    expect(body?.lines.find(({ use }) => use === 'filledMass')?.name).toBe('filled_mass');
+    expect(body && quoteSizes(body).map(({ size, inside, kit }) => [size, inside, kit])).toEqual([
+      ['T03', '445 × 445 × 445 mm', 'full'],
+      ['T07', '900 × 445 × 600 mm', 'full'],
+      ['T08', '1200 × 600 × 600 mm', 'full'],
+    ]);
+    book.close();
+  });
+
+  test('a line that was renamed, or made another kind, is read for nothing', () => {
+    const path = copyOf('demo/v2.loamwright');
+    const db = new Database(path);
+    db.exec("UPDATE line SET name = 'quarantine_days' WHERE id = 'H1.plant_quarantine'");
+    db.exec("UPDATE line SET unit = 'L' WHERE id = 'H1.settle_in'");
+    db.close();
+    const book = reopen(path);
+
+    expect(['H1.plant_quarantine', 'H1.settle_in'].map((id) => book.records().line.get(id)?.use)).toEqual([
+      undefined,
+      undefined,
+    ]);
+    book.close();
   });
 });
 

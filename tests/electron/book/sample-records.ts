@@ -144,7 +144,7 @@ export const oneOfEach: readonly Added[] = [
     record: {
       id: 'H1.clay_need',
       recipe: 'H1',
-      order: 1.5,
+      order: '0001i',
       section: 'Drainage',
       name: 'clay_need',
       role: 'need',

@@ -107,7 +107,7 @@ export const Entry = z.strictObject({
   gives: z.string(),
   sum: z.string(),
   help: z.string(),
-  examples: z.array(z.strictObject({ rule: z.string(), gives: z.string(), within: z.number().optional() })),
+  examples: z.array(z.strictObject({ rule: z.string(), gives: z.string() })),
   source: z.string(),
   caution: z.string().optional(),
   decides: z.string().optional(),

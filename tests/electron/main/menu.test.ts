@@ -3,8 +3,7 @@ import { describe, expect, test } from 'vitest';
 import type { News } from '#shared-calc/contract/news.ts';
 import { menuOf } from '#electron/main/menu.ts';
 import type { MenuActs } from '#electron/main/menu.ts';
-import { menuPlaces } from '#electron/main/menu-places.ts';
-import { placeGroups } from '#renderer/frame/places.ts';
+import { places } from '#shared-calc/contract/places.ts';
 
 interface Item {
   readonly label?: string;
@@ -83,7 +82,7 @@ describe('menuOf', () => {
       { is: 'do', act: 'redo' },
       { is: 'do', act: 'find' },
       { is: 'do', act: 'next flag' },
-      ...menuPlaces.flat().map(({ id }) => ({ is: 'go', place: id })),
+      ...places.map(({ id }) => ({ is: 'go', place: id })),
     ]);
   });
 
@@ -91,11 +90,5 @@ describe('menuOf', () => {
     const roles = JSON.stringify(menuAtHand().menu);
 
     expect(roles).not.toMatch(/devtools|reload/i);
-  });
-});
-
-describe('menuPlaces', () => {
-  test('are the places of the page', () => {
-    expect(menuPlaces).toEqual(placeGroups);
   });
 });

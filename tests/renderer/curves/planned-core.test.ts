@@ -2,8 +2,8 @@ import { describe, expect, test } from 'vitest';
 import { plannedCore } from '#renderer/curves/planned-core.ts';
 import { treatmentSpec } from '#renderer/curves/treatment-spec.ts';
 import { treatLeaves } from '#shared-calc/prepare/treat-leaves.ts';
-import type { TreatmentPlan } from '#shared-calc/trade/leaf-treat-time.ts';
-import type { TreatmentWay } from '#shared-calc/trade/leaf-treatment.ts';
+import type { TreatmentPlan } from '#shared-calc/trade/heat/leaf-treat-time.ts';
+import type { TreatmentWay } from '#shared-calc/trade/heat/leaf-treatment.ts';
 
 function planOf(way: TreatmentWay, altitudeM = 650): TreatmentPlan {
   const plan = treatLeaves({ way, aim: 'clean', leavesL: 43.51 }, { altitudeM, pressureKpa: 103.421 });

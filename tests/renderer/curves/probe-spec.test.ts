@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { probeSpecs } from '#renderer/curves/probe-spec.ts';
 import { coreHeat, type LoggedTreatment } from '#shared-calc/prepare/probe-log.ts';
-import type { CoreReading } from '#shared-calc/trade/kill-total.ts';
+import type { CoreReading } from '#shared-calc/trade/heat/kill-total.ts';
 
 function specsOf(log: readonly CoreReading[], treatment: LoggedTreatment) {
   const heat = coreHeat(log, treatment);

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { readRoute, writeRoute } from '#renderer/frame/place-route.ts';
-import { places } from '#renderer/frame/places.ts';
+import { places } from '#shared-calc/contract/places.ts';
 
 describe('readRoute', () => {
   test.each([

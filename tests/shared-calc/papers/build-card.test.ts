@@ -110,8 +110,9 @@ describe('buildCards', () => {
     bench.close();
     const [first] = lines.filter((line) => line.name === 'pods_need');
     if (!first) throw new Error('no pods');
+    const { place: _, ...unplaced } = first;
     const own = {
-      ...first,
+      ...unplaced,
       id: 'own',
       name: 'foam_mat_need',
       label: 'Foam mat',

@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { careDates, careRounds, drainEvery, lampDue } from '#shared-calc/prepare/care-calendar.ts';
-import { drainFillDays } from '#shared-calc/trade/drain-fill-days.ts';
-import { mistDaily } from '#shared-calc/trade/mist-daily.ts';
+import { drainFillDays } from '#shared-calc/trade/water/drain-fill-days.ts';
+import { mistDaily } from '#shared-calc/trade/water/mist-daily.ts';
 import { mondayToFriday } from './demo-plan.ts';
 
 describe('careDates', () => {

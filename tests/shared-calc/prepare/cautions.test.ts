@@ -18,7 +18,7 @@ describe('stepCautions', () => {
 
 describe('figureCautions', () => {
   test('each stands beside lines that the house has', () => {
-    const names = new Set([...demoRecords().line.values()].map((line) => line.name));
-    expect(figureCautions.flatMap(({ lines }) => lines).filter((line) => !names.has(line))).toEqual([]);
+    const read = new Set([...demoRecords().line.values()].map((line) => line.use));
+    expect(figureCautions.flatMap(({ uses }) => uses).filter((use) => !read.has(use))).toEqual([]);
   });
 });

@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { cultureBoard, foundersOf } from '#shared-calc/prepare/culture-board.ts';
 import { animalsFor } from '#shared-calc/prepare/culture-demands.ts';
 import type { CultureKind } from '#shared-calc/records/records.ts';
-import { chanceOfBreeding } from '#shared-calc/trade/both-sexes-chance.ts';
+import { chanceOfBreeding } from '#shared-calc/trade/cultures/both-sexes-chance.ts';
 import { demoBench, demoRecords } from '#tests/demo-bench.ts';
 import { dayAt } from './count-days.ts';
 
@@ -82,7 +82,7 @@ describe('animalsFor', () => {
     const bench = demoBench({ recipe: 'H3', sizes: ['T05'] }, records);
     expect(animalsFor(bench, ['T05'], kindOf('C1'))).toEqual({
       ok: false,
-      fault: { kind: 'no-seed-line', culture: 'White springtail', line: 'springtail_seed' },
+      fault: { kind: 'no-seed-line', culture: 'White springtail', use: 'springtailSeed' },
     });
     expect(animalsFor(bench, ['T05'], kindOf('C4'))).toEqual({ ok: true, value: 20 });
   });

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { coreHeat, readProbeLog, sayCoreHeat, type LoggedTreatment } from '#shared-calc/prepare/probe-log.ts';
-import type { CoreReading } from '#shared-calc/trade/kill-total.ts';
+import type { CoreReading } from '#shared-calc/trade/heat/kill-total.ts';
 
 const log: readonly CoreReading[] = [
   [0, 20],

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { treatLeaves, waysSideBySide } from '#shared-calc/prepare/treat-leaves.ts';
-import { treatmentWays } from '#shared-calc/trade/leaf-treatment.ts';
+import { treatmentWays } from '#shared-calc/trade/heat/leaf-treatment.ts';
 
 const place = { altitudeM: 650, pressureKpa: 103.421 };
 const leaves = fc.record({

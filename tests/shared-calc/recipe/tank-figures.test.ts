@@ -6,7 +6,7 @@ import { demoRecords } from '#tests/demo-bench.ts';
 const records = demoRecords();
 const measurements = [...records.line.values()]
   .filter((line) => line.recipe === 'H1' && line.role === 'tank')
-  .map((line) => line.name);
+  .flatMap((line) => line.use ?? []);
 
 function bare(shape: Tank['shape'], more: Partial<Tank> = {}): Tank {
   return Tank.parse({ id: 'T99', label: 'New', shape, clientsOwn: false, note: '', ...more });
@@ -15,34 +15,34 @@ function bare(shape: Tank['shape'], more: Partial<Tank> = {}): Tank {
 describe('tankFigures', () => {
   test.each([...records.tank.values()])('$id has every measurement that a recipe asks for', (tank) => {
     const figures = tankFigures(tank);
-    expect(measurements.filter((name) => (figures.get(name) ?? '') === '')).toEqual([]);
+    expect(measurements.filter((use) => (figures.get(use) ?? '') === '')).toEqual([]);
   });
 
   test('a tank with nothing measured leaves every box empty but what its shape does not have', () => {
     expect(Object.fromEntries(tankFigures(bare('rectangle')))).toEqual({
-      tank_shape: 'rectangle',
-      inside_length: '',
-      inside_depth: '',
-      inside_height: '',
-      front_bow: '0 mm',
-      side_return: '0 mm',
-      dam_height: '',
-      front_vent: '',
+      tankShape: 'rectangle',
+      insideLength: '',
+      insideDepth: '',
+      insideHeight: '',
+      frontBow: '0 mm',
+      sideReturn: '0 mm',
+      damHeight: '',
+      frontVent: '',
       glass: '',
-      base_glass: '',
+      baseGlass: '',
     });
   });
 
   test.each(['hexagon', 'corner', 'cylinder'] as const)('a %s is as deep as it is long', (shape) => {
-    expect(tankFigures(bare(shape, { insideLengthMm: 400 })).get('inside_depth')).toBe('400 mm');
+    expect(tankFigures(bare(shape, { insideLengthMm: 400 })).get('insideDepth')).toBe('400 mm');
   });
 
   test('a bow without its bow, and a corner without its return, wait to be measured', () => {
-    expect(tankFigures(bare('bow')).get('front_bow')).toBe('');
-    expect(tankFigures(bare('corner')).get('side_return')).toBe('');
+    expect(tankFigures(bare('bow')).get('frontBow')).toBe('');
+    expect(tankFigures(bare('corner')).get('sideReturn')).toBe('');
   });
 
   test('a figure of zero is measured', () => {
-    expect(tankFigures(bare('rectangle', { frontVentMm: 0 })).get('front_vent')).toBe('0 mm');
+    expect(tankFigures(bare('rectangle', { frontVentMm: 0 })).get('frontVent')).toBe('0 mm');
   });
 });

@@ -1,13 +1,13 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { kindOfUnit, YES_NO } from '#shared-calc/quantity/kind.ts';
-import { bagCount } from '#shared-calc/trade/bag-count.ts';
-import { brickCount } from '#shared-calc/trade/brick-count.ts';
-import { foamCans } from '#shared-calc/trade/foam-cans.ts';
-import { inoculantDose } from '#shared-calc/trade/inoculant-dose.ts';
-import { panelSealantRun } from '#shared-calc/trade/panel-sealant-run.ts';
-import { plantCount } from '#shared-calc/trade/plant-count.ts';
-import { sealantTubes } from '#shared-calc/trade/sealant-tubes.ts';
+import { bagCount } from '#shared-calc/trade/buying/bag-count.ts';
+import { brickCount } from '#shared-calc/trade/buying/brick-count.ts';
+import { foamCans } from '#shared-calc/trade/media/foam-cans.ts';
+import { inoculantDose } from '#shared-calc/trade/media/inoculant-dose.ts';
+import { panelSealantRun } from '#shared-calc/trade/media/panel-sealant-run.ts';
+import { plantCount } from '#shared-calc/trade/media/plant-count.ts';
+import { sealantTubes } from '#shared-calc/trade/media/sealant-tubes.ts';
 import type { TradeFunction } from '#shared-calc/trade/trade-function.ts';
 
 /** The kind that a function makes of arguments in these units. */

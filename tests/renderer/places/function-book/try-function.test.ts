@@ -4,9 +4,9 @@ import { exampleTexts, tryFunction } from '#renderer/places/function-book/try-fu
 import { whenRefused } from '#renderer/places/function-book/when-refused.ts';
 import { plainDisplay } from '#shared-calc/quantity/shown-unit.ts';
 import { tradeFunctions } from '#shared-calc/trade/all-functions.ts';
-import { insideSize } from '#shared-calc/trade/inside-size.ts';
-import { looseNeeded } from '#shared-calc/trade/loose-needed.ts';
-import { tankFloorArea } from '#shared-calc/trade/tank-floor-area.ts';
+import { insideSize } from '#shared-calc/trade/geometry/inside-size.ts';
+import { looseNeeded } from '#shared-calc/trade/media/loose-needed.ts';
+import { tankFloorArea } from '#shared-calc/trade/geometry/tank-floor-area.ts';
 
 describe('tryFunction', () => {
   test('a bare number takes the unit of its argument', () => {

@@ -1,0 +1,11 @@
+import { sortKeyAt } from './sort-key.ts';
+
+/** The lines of a recipe file as records: the list's own order decides, so that one line more changes no other. */
+export function recipeLines(recipe: string, lines: readonly object[]): readonly object[] {
+  return lines.map((line, at) => ({
+    id: `${recipe}.${'name' in line ? String(line.name) : ''}`,
+    recipe,
+    order: sortKeyAt(at + 1),
+    ...line,
+  }));
+}

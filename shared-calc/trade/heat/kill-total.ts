@@ -1,0 +1,63 @@
+import type { Refusal } from '#shared-calc/trade/first-refusal.ts';
+import { killRateAt, STEP_ABOVE_ZERO } from './kill-rate.ts';
+import { sayPlain } from '#shared-calc/trade/say-plain.ts';
+import { listFunction, refused, type Answer } from '#shared-calc/trade/trade-function.ts';
+
+/** Minutes from the start, and degC of the core then. */
+export type CoreReading = readonly [minute: number, degC: number];
+
+/** The temperature that minutes are counted at (degC), and the step that divides them by ten (K). */
+export interface KillScale {
+  readonly reference: number;
+  readonly step: number;
+}
+
+/** Minutes at the reference that a log of the core is worth; straight between readings, worked exactly, not rounded. */
+export function killTotal(readings: readonly CoreReading[], scale: KillScale): Answer {
+  const grown = killOverTime(readings, scale);
+  return 'refused' in grown ? grown : (grown.at(-1) ?? 0);
+}
+
+/** The same as it grows: minutes at the reference reached at each reading, the first of them 0. */
+export function killOverTime(readings: readonly CoreReading[], scale: KillScale): readonly number[] | Refusal {
+  if (scale.step <= 0) return refused(STEP_ABOVE_ZERO);
+  if (readings.length < 2) return refused('A log needs two readings or more.');
+  const grown = [0];
+  for (const [at, from] of readings.slice(0, -1).entries()) {
+    const to = readings[at + 1] ?? from;
+    if (!(to[0] > from[0])) return refused(timesMustRise(from, to));
+    grown.push((grown[at] ?? 0) + legKill(from, to, scale));
+  }
+  return grown;
+}
+
+/** d x (b - a) / ln(b / a), written so that a nearly level leg loses no digits. */
+function legKill([fromMinute, from]: CoreReading, [toMinute, to]: CoreReading, { reference, step }: KillScale): number {
+  const grows = ((to - from) / step) * Math.LN10;
+  const mean = Math.abs(grows) < 1e-12 ? 1 : Math.expm1(grows) / grows;
+  return (toMinute - fromMinute) * killRateAt(from, reference, step) * mean;
+}
+
+function timesMustRise(from: CoreReading, to: CoreReading): string {
+  return `Times must rise: ${sayPlain(to[0])} min comes after ${sayPlain(from[0])} min.`;
+}
+
+export const killTotalEntry = listFunction({
+  name: 'KILL_TOTAL',
+  title: 'Kill of a core log',
+  group: 'heat',
+  takes: 'readings of minutes and degC, the reference temperature, the ten-fold step z',
+  gives: 'min',
+  sum: 'each leg: minutes x (end rate - start rate) / ln(end rate / start rate), or minutes x rate where it is level',
+  help: 'Adds up what a core log is worth in minutes at the reference. The temperature runs straight between readings; averaging the rates instead would overstate the kill.',
+  examples: [
+    {
+      rule: 'KILL_TOTAL((0, 60) (5, 70) (10, 80) (15, 82) (35, 82) (45, 60), 82, 10)',
+      gives: '27.32 min',
+    },
+    { rule: 'KILL_TOTAL((0, 121) (15, 121), 121, 10)', gives: '15 min' },
+  ],
+  source: 'definition of F; integrated exactly',
+  caution: "Clean is enough: a living tank is not sterile. Never promise 'sterile' on a quote.",
+  decides: 'Grower',
+});

@@ -1,0 +1,88 @@
+import type { Caution } from '#shared-calc/trade/caution.ts';
+import { countUp } from '#shared-calc/trade/count-up.ts';
+import type { Refusal } from '#shared-calc/trade/first-refusal.ts';
+import { leafBatchCount } from './leaf-batches.ts';
+import { treatmentCautions } from './treatment-cautions.ts';
+import { treatmentSteps, type TreatmentStep } from './treatment-steps.ts';
+import { loadOf, type LeafTreatment } from './leaf-treatment.ts';
+import { listFunction, refused } from '#shared-calc/trade/trade-function.ts';
+
+/** Whole minutes of somebody's time that a batch takes. */
+const ATTENDED_MIN = 14;
+
+export interface TreatmentPlan {
+  readonly batches: number;
+  /** Of one batch in order; each rounded up to the whole minute. */
+  readonly steps: readonly TreatmentStep[];
+  /** Minutes until the hold begins to count: of the core in steam and oven, of the pot in boiling. */
+  readonly comeUp: number;
+  readonly hold: number;
+  readonly batchMinutes: number;
+  /** By the clock, all batches one after the other. */
+  readonly minutes: number;
+  readonly attended: number;
+  /** degC of the steam, the water or the oven. */
+  readonly temperature: number;
+  /** The schedule that the hold comes from. */
+  readonly reference: string;
+  readonly cautions: readonly Caution[];
+}
+
+/**
+ * How the leaves are treated: batches, minutes of each part, by the clock and attended.
+ * Sterile by steam alone; an oven over 120 degC, and a pot that boils below 90 degC, are refused.
+ */
+export function leafTreatTime(treatment: LeafTreatment): TreatmentPlan | Refusal {
+  if (treatment.aim === 'sterile' && treatment.way !== 'steam') return refused(onlySteam(treatment.way));
+  const { vesselL, fill } = loadOf(treatment);
+  const batches = leafBatchCount(treatment.leavesL, vesselL, fill);
+  if (typeof batches !== 'number') return batches;
+  const schedule = treatmentSteps(treatment);
+  if ('refused' in schedule) return schedule;
+  const steps = schedule.steps.map((step) => ({ ...step, minutes: countUp(step.minutes) }));
+  const batchMinutes = steps.reduce((sum, step) => sum + step.minutes, 0);
+  return {
+    batches,
+    steps,
+    comeUp: minutesOf(steps, 'come up'),
+    hold: minutesOf(steps, 'hold'),
+    batchMinutes,
+    minutes: batches * batchMinutes,
+    attended: batches * ATTENDED_MIN,
+    temperature: schedule.temperature,
+    reference: schedule.reference,
+    cautions: treatmentCautions(treatment),
+  };
+}
+
+function minutesOf(steps: readonly TreatmentStep[], name: TreatmentStep['name']): number {
+  return steps.find((step) => step.name === name)?.minutes ?? 0;
+}
+
+function onlySteam(way: 'boil' | 'bake'): string {
+  return `${way === 'boil' ? 'Boiling' : 'Baking'} cleans and does not sterilise; only pressure steam does.`;
+}
+
+export const leafTreatTimeEntry = listFunction({
+  name: 'LEAF_TREAT_TIME',
+  title: 'Leaf treatment',
+  group: 'heat',
+  takes: 'way (steam, boil or bake), aim (clean or sterile), litres of leaves, vessel, fill, altitude, gauge or oven',
+  gives: 'batches, come-up, hold, minutes a batch, minutes by the clock, minutes attended, temperature',
+  sum: 'batches x the parts of one batch, each up to the whole minute; 14 attended minutes a batch',
+  help: 'Steam: heat 15, vent 10, come-up, hold, release 25. Boil: heat 20, hold 15, drain 15. Bake: come-up, hold 30, cool 15. A hold begins when the core is there, never when the vessel is.',
+  examples: [
+    {
+      rule: 'steam, sterile, 43.51 L, vessel 21 L, fill 0.6, 650 m, 15 psi',
+      gives: '4 batches of 127 min, come-up 26, hold 51: 508 min, 56 attended, at 119.76 degC',
+    },
+    {
+      rule: 'bake, clean, 43.51 L, oven 60 L, fill 0.5, 105 degC',
+      gives: '2 batches of 68 min, come-up 23, hold 30: 136 min, 28 attended',
+    },
+  ],
+  source:
+    'CDC Guideline for Disinfection and Sterilization in Healthcare Facilities 2008; baking and boiling are common practice, no source',
+  caution: "Clean is enough: a living tank is not sterile. Never promise 'sterile' on a quote.",
+  decides: "Grower; vessel maker's plate",
+});

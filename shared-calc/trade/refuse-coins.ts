@@ -1,8 +1,0 @@
-import { firstRefusal, type Refusal } from './first-refusal.ts';
-import { belowZero } from './refuse-figure.ts';
-
-/** Refuses the first of the named amounts that is below zero or no whole coins. */
-export function notCoins(amounts: Readonly<Record<string, number>>): Refusal | undefined {
-  const broken = Object.entries(amounts).find(([, coins]) => !Number.isSafeInteger(coins));
-  return belowZero(amounts) ?? firstRefusal([[broken !== undefined, `${broken?.[0]} must be in whole coins.`]]);
-}
