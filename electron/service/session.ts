@@ -11,10 +11,10 @@ import { ok } from '#shared-calc/result.ts';
 import { readRecent, rememberRecent } from './recent-books.ts';
 import { sayOpeningNotes } from './say-opening-note.ts';
 
-export interface DeskOptions {
+export interface SessionOptions {
   /** Today's date as `YYYY-MM-DD`, asked each time: the program may run past midnight. */
   readonly today: () => string;
-  /** Tells the pages. */
+  /** Notifies the clients. */
   readonly onNews: (news: News) => void;
   /** Where the list of recent books is kept. */
   readonly recentFile: string;
@@ -22,79 +22,79 @@ export interface DeskOptions {
   readonly demoFolder?: string;
 }
 
-/** The book that lies open, and what the pages have been told of it. */
-export interface Desk {
-  readonly options: DeskOptions;
+/** The open book and the last revision announced to clients. */
+export interface Session {
+  readonly options: SessionOptions;
   readonly book: () => Book;
   readonly info: () => { readonly ok: true; readonly value: BookInfo };
-  readonly isLying: (opening: string) => boolean;
-  /** Puts another book in the place of the one that lies there, and tells the pages. */
-  readonly lay: (book: Book) => void;
-  /** Notes that this window has written, and tells the pages. */
+  readonly isCurrent: (opening: string) => boolean;
+  /** Closes the open book, opens another in its place and notifies the clients. */
+  readonly replace: (book: Book) => void;
+  /** Announces that this client has written. */
   readonly wrote: () => void;
-  /** Tells the pages what another window has written, if anything; on a new day the day's backup is made. */
+  /** Announces what another process has written, if anything; makes the day's backup on a new day. */
   readonly look: () => void;
   readonly now: () => News;
   readonly recent: () => { readonly ok: true; readonly value: Output<'file.recent'> };
 }
 
-interface Lying {
+interface OpenBook {
   readonly book: Book;
   readonly opening: string;
   readonly notices: readonly string[];
-  /** The last revision that the pages have been told of. */
-  told: number;
+  /** The last revision announced to clients. */
+  announced: number;
   savedAt: string;
 }
 
-export function layDesk(first: Book, options: DeskOptions): Desk {
+export function openSession(first: Book, options: SessionOptions): Session {
   const { today, onNews, recentFile } = options;
-  let lying = lyingOf(first);
+  let current = openedBook(first);
   let day = today();
 
   function now(): News {
-    return { is: 'written', opening: lying.opening, revision: lying.book.revision() };
+    return { is: 'written', opening: current.opening, revision: current.book.revision() };
   }
-  function tell(): void {
-    lying.told = lying.book.revision();
-    lying.savedAt = new Date().toISOString();
+  function announce(): void {
+    current.announced = current.book.revision();
+    current.savedAt = new Date().toISOString();
     onNews(now());
   }
   function look(): void {
-    if (lying.book.revision() !== lying.told) tell();
+    if (current.book.revision() !== current.announced) announce();
     if (today() === day) return;
     day = today();
-    backUp(lying.book.path, day);
+    backUp(current.book.path, day);
   }
   return {
     options,
-    book: () => lying.book,
-    info: () => ok(infoOf(lying, today())),
-    isLying: (opening) => opening === lying.opening,
-    lay: (book) => {
-      for (const { path } of [lying.book, book]) rememberRecent(recentFile, path);
-      lying.book.close();
-      lying = lyingOf(book);
-      onNews({ is: 'opened', opening: lying.opening });
+    book: () => current.book,
+    info: () => ok(infoOf(current, today())),
+    isCurrent: (opening) => opening === current.opening,
+    replace: (book) => {
+      for (const { path } of [current.book, book]) rememberRecent(recentFile, path);
+      current.book.close();
+      current = openedBook(book);
+      onNews({ is: 'opened', opening: current.opening });
     },
-    wrote: tell,
+    wrote: announce,
     look,
     now,
-    recent: () => ok({ paths: [...new Set([lying.book.path, ...readRecent(recentFile)])] }),
+    recent: () => ok({ paths: [...new Set([current.book.path, ...readRecent(recentFile)])] }),
   };
 }
 
-function lyingOf(book: Book): Lying {
+function openedBook(book: Book): OpenBook {
   return {
     book,
     opening: randomUUID(),
     notices: sayOpeningNotes(book.notes, book.path),
-    told: book.revision(),
+    announced: book.revision(),
     savedAt: statSync(book.path).mtime.toISOString(),
   };
 }
 
-function infoOf({ book, opening, notices, savedAt }: Lying, today: string): BookInfo {
+function infoOf({ book, opening, notices, savedAt }: OpenBook, today: string): BookInfo {
   const undo = book.canUndo();
   const redo = book.canRedo();
   return {
@@ -110,7 +110,7 @@ function infoOf({ book, opening, notices, savedAt }: Lying, today: string): Book
   };
 }
 
-/** Opening a book makes the day's backup; one that lies open over midnight is opened once more for it. */
+/** Opening a book makes the day's backup; a book open over midnight is opened once more for it. */
 function backUp(path: string, today: string): void {
   const again = openBook(path, { today });
   if (again.ok) again.value.close();
