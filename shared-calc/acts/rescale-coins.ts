@@ -1,8 +1,11 @@
+import { z } from 'zod';
 import { coinsText } from '#shared-calc/buy/coins.ts';
 import { emptyChange, type Change, type Updated } from '#shared-calc/records/change.ts';
 import type { RecordKind, RecordOf, Records } from '#shared-calc/records/records.ts';
 import { workshopOf } from '#shared-calc/records/workshop-of.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
+import { act } from './act.ts';
+import type { ActFault } from './act-fault.ts';
 
 /** Where a record holds an amount of money, in whole coins. */
 const coinFields: { readonly [K in RecordKind]?: readonly (keyof RecordOf<K> & string)[] } = {
@@ -15,18 +18,30 @@ const coinFields: { readonly [K in RecordKind]?: readonly (keyof RecordOf<K> & s
   quoteLine: ['costCoins'],
 };
 
+const RescaleCoins = z.strictObject({ coinDecimals: z.int().min(0).max(4) });
+
 /**
  * Another number of decimals in the currency: every amount stays what it is worth, so that its coins change. Refused
  * where an amount has parts that the new coin does not know; what was issued stays as it was issued.
  */
-export function rescaleCoins(records: Records, coinDecimals: number): Result<Change, string> {
+export const rescaleCoins = act<z.infer<typeof RescaleCoins>>({
+  name: 'rescaleCoins',
+  says: 'Gives the currency another number of decimals; every amount stays what it is worth.',
+  input: RescaleCoins,
+  run: ({ records }, { coinDecimals }) => rescaled(records, coinDecimals),
+});
+
+function rescaled(records: Records, coinDecimals: number): Result<Change, ActFault> {
   const workshop = workshopOf(records);
   const steps = coinDecimals - workshop.coinDecimals;
   const updated: Updated[] = [];
   for (const [kind, fields] of coinEntries()) {
     for (const record of records[kind].values()) {
       const scaled = scaleRecord(record, fields, steps);
-      if (!scaled.ok) return failed(sayUneven(kind, record.id, coinsText(scaled.fault, workshop.coinDecimals)));
+      if (!scaled.ok) {
+        const amount = coinsText(scaled.fault, workshop.coinDecimals);
+        return failed({ kind: 'uneven-coins', record: { kind, id: record.id }, amount });
+      }
       const to = kind === 'workshop' ? { ...scaled.value, coinDecimals } : scaled.value;
       if (steps !== 0) updated.push({ kind, from: record, to } as unknown as Updated);
     }
@@ -50,13 +65,4 @@ function scaleRecord<R extends object>(record: R, fields: readonly string[], ste
     next[field] = scaled;
   }
   return ok({ ...record, ...next });
-}
-
-function sayUneven(kind: RecordKind, id: string, amount: string): string {
-  const words: Readonly<Partial<Record<RecordKind, string>>> = {
-    packPrice: 'the price',
-    quoteLine: 'the line',
-    workshop: 'a step of the',
-  };
-  return `${amount} of ${words[kind] ?? `the ${kind}`} ${id} has parts that such a coin does not know. Write it without them first.`;
 }
