@@ -3,6 +3,7 @@ import { join } from 'node:path';
 
 import { startCommand } from '#electron/cli/commands/start.ts';
 import { exitCodes } from '#electron/cli/outcome.ts';
+import { refuseMissing } from '#electron/cli/with-book.ts';
 import { readArguments, type Arguments } from '#electron/cli/read-arguments.ts';
 import { buildIfStale, pageBundle } from '#electron/host/build-stale.ts';
 import { projectFolder } from '#electron/host/is-stale.ts';
@@ -19,6 +20,7 @@ else {
 }
 
 async function start(asked: Arguments): Promise<number> {
+  if (refuseMissing(asked)) return servePage(asked);
   const program = findDesktopProgram(join(projectFolder, 'node_modules/electron'), process.env);
   const wantsPage = asked.text('port') !== undefined || asked.flag('no-browser');
   if (program !== undefined && !wantsPage && hasScreen(process.platform, process.env)) {

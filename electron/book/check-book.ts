@@ -2,7 +2,7 @@ import type Database from 'better-sqlite3';
 import { z } from 'zod';
 import type { BadRecord, EditFault } from '#shared-calc/records/book-fault.ts';
 import { allKinds, type RecordKind, type Records } from '#shared-calc/records/records.ts';
-import { findLooseReference } from './check-references.ts';
+import { findLooseReference } from '#shared-calc/records/references.ts';
 import { verifyIssued } from './issued.ts';
 import { openJournal } from './journal.ts';
 import { openQuoteNumbers } from './quote-numbers.ts';

@@ -1,14 +1,13 @@
 import type { EditFault, FieldIssue, RecordName } from '#shared-calc/records/book-fault.ts';
 import { type Added, applyChange, type Change, type Updated } from '#shared-calc/records/change.ts';
 import type { Records } from '#shared-calc/records/records.ts';
+import { findDouble } from '#shared-calc/records/doubles.ts';
+import { findReferenceFault, parseRecord } from '#shared-calc/records/references.ts';
 import { sameData } from '#shared-calc/records/same-data.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
-import { findDouble } from './check-doubles.ts';
 import { findIssuedFault } from './check-issued.ts';
-import { findReferenceFault } from './check-references.ts';
 import { namesIn } from './names-in.ts';
 import type { QuoteNumbers } from './quote-numbers.ts';
-import { parseRecord } from './row.ts';
 
 export interface Checked {
   /** The change with clean records, as it is written. */

@@ -7,7 +7,7 @@ import { recipeLines } from '#shared-calc/records/recipe-lines.ts';
 import type { RecordKind } from '#shared-calc/records/records.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
 import { parseJson } from './parse-json.ts';
-import { parseRecord } from './row.ts';
+import { parseRecord } from '#shared-calc/records/references.ts';
 import { codeOf } from './storage-fault.ts';
 
 /** Why the demo workshop cannot be read: a file is not there, or does not hold what it should. */

@@ -6,7 +6,7 @@ import type { Change } from '#shared-calc/records/change.ts';
 import { diffRecords } from '#shared-calc/records/diff-records.ts';
 import { allKinds, type RecordKind, type Records } from '#shared-calc/records/records.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
-import { meantBy, referencesOf } from './check-references.ts';
+import { meantBy, referencesOf } from '#shared-calc/records/references.ts';
 import { isOpenHere } from './connection.ts';
 import { openFile } from './open-file.ts';
 import type { OpenOptions } from './open-options.ts';

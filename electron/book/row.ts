@@ -1,6 +1,7 @@
 import type { FieldIssue } from '#shared-calc/records/book-fault.ts';
-import { allKinds, type RecordKind, recordKinds, type RecordOf } from '#shared-calc/records/records.ts';
-import { failed, ok, type Result } from '#shared-calc/result.ts';
+import { allKinds, type RecordKind, type RecordOf } from '#shared-calc/records/records.ts';
+import { parseAs } from '#shared-calc/records/references.ts';
+import type { Result } from '#shared-calc/result.ts';
 import { parseJson } from './parse-json.ts';
 import { type ColumnType, readColumn } from './tables/table.ts';
 import { tables } from './tables/tables.ts';
@@ -38,35 +39,6 @@ export function parseRow<K extends RecordKind>(
     if (cell !== null) record[field] = fromCell(type, cell);
   }
   return parseAs(kind, record);
-}
-
-/** A record from outside, checked against its kind; a field that is `undefined` is left out. */
-export function parseRecord<K extends RecordKind>(
-  kind: K,
-  record: unknown,
-): Result<RecordOf<K>, readonly FieldIssue[]> {
-  const read = parseAs(kind, record);
-  if (!read.ok) return read;
-  const broken = Object.entries(read.value).find(([, value]) => hasBrokenText(value));
-  if (broken) return failed([{ field: broken[0], code: 'broken-text', says: 'half a character' }]);
-  return ok(withoutEmpty(read.value) as RecordOf<K>);
-}
-
-function parseAs<K extends RecordKind>(kind: K, record: unknown): Result<RecordOf<K>, readonly FieldIssue[]> {
-  const read = recordKinds[kind].safeParse(record);
-  if (read.success) return ok(read.data as RecordOf<K>);
-  return failed(read.error.issues.map(({ path, code, message }) => ({ field: path.join('.'), code, says: message })));
-}
-
-function withoutEmpty(record: object): object {
-  return Object.fromEntries(Object.entries(record).filter(([, value]) => value !== undefined));
-}
-
-/** Half of a pair of code units has no UTF-8: the file would give back another text than was put in. */
-function hasBrokenText(value: unknown): boolean {
-  if (typeof value === 'string') return !value.isWellFormed();
-  if (typeof value !== 'object' || value === null) return false;
-  return Object.entries(value).some(([key, each]) => hasBrokenText(key) || hasBrokenText(each));
 }
 
 function toCell(type: ColumnType, value: unknown): Cell {

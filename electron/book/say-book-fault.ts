@@ -1,25 +1,10 @@
 import { capital } from '#shared-calc/rule/capital.ts';
-import type { BookFault, Damage, EditFault, FieldIssue, RecordName } from '#shared-calc/records/book-fault.ts';
-import type { RecordKind } from '#shared-calc/records/records.ts';
+import type { BookFault, Damage, EditFault } from '#shared-calc/records/book-fault.ts';
+import { sayRecord, sayRecordFault, sayRecords } from '#shared-calc/words/say-record-fault.ts';
 import type { DemoFault } from './read-demo.ts';
 
 type Fault = BookFault | EditFault | DemoFault;
 type Sayings = { readonly [K in Fault['kind']]: (fault: Extract<Fault, { readonly kind: K }>, book: string) => string };
-
-const kindWords: Readonly<Partial<Record<RecordKind, string>>> = {
-  packPrice: 'price',
-  cultureKind: 'culture kind',
-  taxClass: 'tax class',
-  closedDay: 'closed day',
-  localValue: 'local value',
-  stockEntry: 'stock entry',
-  packChoice: 'choice of packs',
-  issuedQuote: 'issued quote',
-  quoteLine: 'quote line',
-  treatmentBatch: 'treatment batch',
-};
-
-const tellAtMost = 5;
 
 const sayings: Sayings = {
   locked: (_, book) => `Another program is writing in ${book}; try again when it is done.`,
@@ -45,13 +30,11 @@ const sayings: Sayings = {
   ahead: ({ onRevision, revision }) => `The edit was made on revision ${onRevision}, and the book is at ${revision}.`,
   'id-taken': ({ records }) => `There already: ${sayRecords(records)}.`,
   'touched-twice': ({ record }) => `One edit changes ${sayRecord(record)} twice.`,
-  'not-valid': ({ record, issues }) => `${capital(sayRecord(record))} cannot be kept like this: ${sayIssues(issues)}.`,
-  'unknown-reference': ({ record, field, id }) =>
-    `${capital(sayRecord(record))} names ${id} as its ${field}, which is not in the book.`,
-  'still-used': ({ record, by }) => `${capital(sayRecord(record))} is still used by ${sayRecords(by)}.`,
-  'there-already': ({ record, other, fields }) =>
-    `${capital(sayRecord(record))} and ${sayRecord(other)} have the same ${fields.join(' and ')}.`,
-  issued: ({ record }) => `${capital(sayRecord(record))} stays as it was issued.`,
+  'not-valid': sayRecordFault,
+  'unknown-reference': sayRecordFault,
+  'still-used': sayRecordFault,
+  'there-already': sayRecordFault,
+  issued: sayRecordFault,
   'hash-wrong': ({ record }) => `${capital(sayRecord(record))} does not match its own hash.`,
   'number-used': ({ number, revision }) =>
     `Quote ${number}${revision} has been issued before, and a number is used once.`,
@@ -68,20 +51,6 @@ export function sayBookFault(fault: Fault, path: string): string {
 /** The same for an edit, where the book is the one at hand. */
 export function sayEditFault(fault: EditFault): string {
   return capital(sayBookFault(fault, 'the book'));
-}
-
-/** "tank T07" */
-export function sayRecord({ kind, id }: RecordName): string {
-  return kind === 'workshop' ? 'the workshop' : `${kindWords[kind] ?? kind} ${id}`;
-}
-
-function sayRecords(records: readonly RecordName[]): string {
-  const more = records.length - tellAtMost;
-  return records.slice(0, tellAtMost).map(sayRecord).join(', ') + (more > 0 ? ` and ${more} more` : '');
-}
-
-function sayIssues(issues: readonly FieldIssue[]): string {
-  return issues.map(({ field, says }) => (field === '' ? says : `${field}: ${says}`)).join('; ');
 }
 
 function sayDamage(damage: Damage): string {

@@ -1,6 +1,7 @@
 import { unreachable } from '#shared-calc/result.ts';
 import type { Finding } from './check-book.ts';
-import { sayEditFault, sayRecord } from './say-book-fault.ts';
+import { sayRecord } from '#shared-calc/words/say-record-fault.ts';
+import { sayEditFault } from './say-book-fault.ts';
 
 /** What a check of the book found, in a sentence. */
 export function sayFinding(finding: Finding): string {

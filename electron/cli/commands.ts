@@ -1,6 +1,7 @@
 import type { Command } from './command.ts';
+import { actCommand, actsCommand } from './commands/act.ts';
 import { benchCommand } from './commands/bench.ts';
-import { bookCheckCommand, bookExportCommand } from './commands/book.ts';
+import { bookCheckCommand, bookExportCommand, bookNewCommand } from './commands/book.ts';
 import { changedCommand } from './commands/changed.ts';
 import { culturesCommand } from './commands/cultures.ts';
 import { functionsCommand } from './commands/functions.ts';
@@ -24,10 +25,13 @@ const all: readonly Command[] = [
   changedCommand,
   jobsCommand,
   ...jobCommands,
+  actsCommand,
+  actCommand,
   prepareCommand,
   treatCommand,
   culturesCommand,
   functionsCommand,
+  bookNewCommand,
   bookCheckCommand,
   bookExportCommand,
   importPricesCommand,

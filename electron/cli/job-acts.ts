@@ -1,11 +1,13 @@
 import type { Book } from '#electron/book/book.ts';
 import { sayEditFault } from '#electron/book/say-book-fault.ts';
-import type { JobFault } from '#shared-calc/jobs/job-fault.ts';
+import type { ActFault } from '#shared-calc/acts/act-fault.ts';
+import type { Derived } from '#shared-calc/derive/derived.ts';
 import { jobSummary, type JobSummary } from '#shared-calc/jobs/job-summary.ts';
 import { isEmptyChange, type Change } from '#shared-calc/records/change.ts';
 import type { Records } from '#shared-calc/records/records.ts';
 import type { Result } from '#shared-calc/result.ts';
-import { sayJobFault } from '#shared-calc/words/say-job-fault.ts';
+import { sayActFault } from '#shared-calc/words/say-act-fault.ts';
+import { today } from '#electron/service/today.ts';
 import { refusal, type Outcome } from './outcome.ts';
 import type { Arguments } from './read-arguments.ts';
 import { textTable } from './text-table.ts';
@@ -20,10 +22,10 @@ export interface JobAct {
 }
 
 /** Works an act over the book's records, writes it, and answers with the job as it stands then. */
-export function actOnJob(given: Arguments, work: (records: Records) => Result<JobAct, JobFault>): Promise<Outcome> {
-  return withBook(given, { whenMissing: 'make' }, (book) => {
-    const act = work(book.records());
-    if (!act.ok) return refusal(sayJobFault(act.fault));
+export function actOnJob(given: Arguments, work: (derived: Derived) => Result<JobAct, ActFault>): Promise<Outcome> {
+  return withBook(given, (book) => {
+    const act = work({ records: book.records(), today: today() });
+    if (!act.ok) return refusal(sayActFault(act.fault));
     const says = write(book, act.value.change);
     if (says !== undefined) return refusal(says);
     return answer(book.records(), act.value);

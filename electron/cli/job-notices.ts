@@ -1,9 +1,10 @@
 import { coinsText } from '#shared-calc/buy/coins.ts';
-import type { Day } from '#shared-calc/calendar/day.ts';
-import { buildJob, type Short } from '#shared-calc/jobs/build-job.ts';
+import type { ActFault } from '#shared-calc/acts/act-fault.ts';
+import { moveAndTake } from '#shared-calc/acts/job-acts.ts';
+import type { Derived } from '#shared-calc/derive/derived.ts';
+import type { Short } from '#shared-calc/jobs/build-job.ts';
 import { latestQuote } from '#shared-calc/jobs/issue-quote.ts';
-import type { JobFault } from '#shared-calc/jobs/job-fault.ts';
-import { isBackward, moveJob } from '#shared-calc/jobs/move-job.ts';
+import { isBackward } from '#shared-calc/jobs/move-job.ts';
 import { readQuoteBody } from '#shared-calc/jobs/quote-body.ts';
 import { writeNumber } from '#shared-calc/quantity/write-figure.ts';
 import { jobStates, type Records } from '#shared-calc/records/records.ts';
@@ -12,27 +13,18 @@ import { ok, type Result } from '#shared-calc/result.ts';
 import { sayJobFault } from '#shared-calc/words/say-job-fault.ts';
 import type { JobAct } from './job-acts.ts';
 
-interface Move {
-  readonly job: string;
-  readonly state: string;
-  readonly on: Day;
-}
-
 /** Moves a job, and says what is odd about it: a step back, no quote, a Store that had less than the build took. */
-export function moveAct(records: Records, { job, state, on }: Move): Result<JobAct, JobFault> {
-  const moved = moveJob(records, job, state);
+export function moveAct(
+  derived: Derived,
+  input: { readonly job: string; readonly state: string },
+): Result<JobAct, ActFault> {
+  const { records } = derived;
+  const { job, state } = input;
+  const moved = moveAndTake(derived, input);
   if (!moved.ok) return moved;
-  const notices = moveNotices(records, job, state);
-  if (state !== 'built') return ok({ job, change: moved.value, notices });
-  const built = buildJob(records, job, on);
-  // A bench that has no figure yet does not keep a tank from being built.
-  if (!built.ok)
-    return ok({
-      job,
-      change: moved.value,
-      notices: [...notices, `Nothing taken from the Store. ${sayJobFault(built.fault)}`],
-    });
-  return ok({ job, change: built.value.change, notices: [...notices, ...sayShort(built.value.short, records)] });
+  const { change, short, notTaken } = moved.value;
+  const taken = notTaken ? [`Nothing taken from the Store. ${sayJobFault(notTaken)}`] : sayShort(short, records);
+  return ok({ job, change, notices: [...moveNotices(records, job, state), ...taken] });
 }
 
 /** Says where a deposit is less than the last quote asks for. */

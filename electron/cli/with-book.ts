@@ -1,5 +1,4 @@
-import { existsSync, mkdirSync } from 'node:fs';
-import path from 'node:path';
+import { existsSync } from 'node:fs';
 import type { Book } from '#electron/book/book.ts';
 import { openBook } from '#electron/book/open-book.ts';
 import { ownBookPath } from '#electron/book/own-book-path.ts';
@@ -11,19 +10,12 @@ import { today } from '#electron/service/today.ts';
 
 export const bookOption = { book: 'text' } as const satisfies OptionTable;
 
-interface Opening {
-  /** Where there is no such file: make it from the demo, or say so. */
-  readonly whenMissing: 'make' | 'refuse';
-}
-
-/** Runs over the book that `--book` names, or the user's own, and closes it again. */
-export async function withBook(
-  given: Arguments,
-  { whenMissing }: Opening,
-  run: (book: Book) => Outcome | Promise<Outcome>,
-): Promise<Outcome> {
+/** Runs over the book that `--book` names, or the user's own, and closes it again. Only one's own is made unasked. */
+export async function withBook(given: Arguments, run: (book: Book) => Outcome | Promise<Outcome>): Promise<Outcome> {
+  const missing = refuseMissing(given);
+  if (missing) return missing;
   const file = given.text('book') ?? ownBookPath();
-  const opened = existsSync(file) || whenMissing === 'refuse' ? openBook(file, { today: today() }) : makeBook(file);
+  const opened = (existsSync(file) ? openBook : makeDemoBook)(file, { today: today() });
   if (!opened.ok) return { is: 'no book', says: sayBookFault(opened.fault, file) };
   try {
     return await run(opened.value);
@@ -32,7 +24,9 @@ export async function withBook(
   }
 }
 
-function makeBook(file: string): ReturnType<typeof makeDemoBook> {
-  if (file === ownBookPath()) mkdirSync(path.dirname(file), { recursive: true });
-  return makeDemoBook(file, { today: today() });
+/** A book that is named and is not there is never made unasked. */
+export function refuseMissing(given: Arguments): (Outcome & { readonly is: 'no book' }) | undefined {
+  const file = given.text('book');
+  if (file === undefined || existsSync(file)) return undefined;
+  return { is: 'no book', says: `There is no book at ${file}. To make one: book new ${file} --start plain` };
 }

@@ -2,7 +2,8 @@ import { basename } from 'node:path';
 
 import { listBackups } from '#electron/book/backups.ts';
 import type { Backup } from '#electron/book/backups.ts';
-import { sayBookFault, sayRecord } from '#electron/book/say-book-fault.ts';
+import { sayBookFault } from '#electron/book/say-book-fault.ts';
+import { sayRecord } from '#shared-calc/words/say-record-fault.ts';
 import type { Input, Output, Refusal } from '#shared-calc/contract/channels.ts';
 import { ok } from '#shared-calc/result.ts';
 import type { Result } from '#shared-calc/result.ts';

@@ -43,6 +43,12 @@ export type BookFault =
   | { readonly kind: 'exists' }
   | { readonly kind: 'in-use' };
 
+/** What is wrong with a record as it is to stand in its book. */
+export type RecordFault = Extract<
+  EditFault,
+  { readonly kind: 'not-valid' | 'unknown-reference' | 'still-used' | 'there-already' | 'issued' }
+>;
+
 /** Why an edit is not taken. Nothing of it is in the book then. */
 export type EditFault =
   | StorageFault

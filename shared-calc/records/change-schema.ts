@@ -1,6 +1,6 @@
 import { z } from 'zod';
-import type { Change } from './change.ts';
-import { allKinds, recordKinds } from './records.ts';
+import type { Added, Change } from './change.ts';
+import { allKinds, recordKinds, type RecordKind } from './records.ts';
 
 type Several<T> = readonly [T, ...T[]];
 
@@ -10,6 +10,11 @@ const paired = allKinds.map((kind) =>
 );
 const One = z.discriminatedUnion('kind', single as unknown as Several<(typeof single)[number]>);
 const Pair = z.discriminatedUnion('kind', paired as unknown as Several<(typeof paired)[number]>);
+
+/** A record with its kind, as it comes from outside. */
+export const AddedSchema = One as unknown as z.ZodType<Added>;
+
+export const KindSchema = z.enum(Object.keys(recordKinds) as [RecordKind, ...RecordKind[]]);
 
 /** A `Change` as it comes from a page, a file or a journal. */
 export const ChangeSchema = z.strictObject({

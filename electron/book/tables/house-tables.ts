@@ -29,8 +29,6 @@ export const houseTables = {
       electricityPerKwh: 'real?',
       waterPerL: 'real?',
     },
-    refers: {},
-    once: [],
   },
   supplier: {
     columns: {
@@ -45,8 +43,6 @@ export const houseTables = {
       deliveryWeekdays: 'json?',
       note: 'text',
     },
-    refers: {},
-    once: [],
   },
   tank: {
     columns: {
@@ -66,8 +62,6 @@ export const houseTables = {
       clientsOwn: 'yes no',
       note: 'text',
     },
-    refers: { supplier: ['supplier'] },
-    once: [],
   },
   material: {
     columns: {
@@ -80,18 +74,12 @@ export const houseTables = {
       leadDays: 'integer?',
       note: 'text',
     },
-    refers: { supplier: ['supplier'] },
-    once: [],
   },
   pack: {
     columns: { id: 'text', material: 'text', amount: 'real' },
-    refers: { material: ['material', 'tank'] },
-    once: [],
   },
   packPrice: {
     columns: { id: 'text', pack: 'text', from: 'text', priceCoins: 'integer' },
-    refers: { pack: ['pack'] },
-    once: [['pack', 'from']],
   },
   plant: {
     columns: {
@@ -108,8 +96,6 @@ export const houseTables = {
       leastFloorM2: 'real',
       note: 'text',
     },
-    refers: {},
-    once: [],
   },
   cultureKind: {
     columns: {
@@ -130,28 +116,18 @@ export const houseTables = {
       foundersNewLine: 'integer',
       note: 'text',
     },
-    refers: {},
-    once: [],
   },
   rate: {
     columns: { id: 'text', label: 'text', coins: 'integer', per: 'text' },
-    refers: {},
-    once: [],
   },
   taxClass: {
     columns: { id: 'text', label: 'text', share: 'real' },
-    refers: {},
-    once: [],
   },
   margin: {
     columns: { id: 'text', label: 'text', share: 'real', taxClass: 'text', order: 'integer' },
-    refers: { taxClass: ['taxClass'] },
-    once: [],
   },
   closedDay: {
     columns: { id: 'text', from: 'text', to: 'text', label: 'text' },
-    refers: {},
-    once: [],
   },
 } as const satisfies Pick<
   Tables,

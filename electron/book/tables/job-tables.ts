@@ -4,8 +4,6 @@ import type { Tables } from './table.ts';
 export const jobTables = {
   recipe: {
     columns: { id: 'text', title: 'text', note: 'text' },
-    refers: {},
-    once: [],
   },
   line: {
     columns: {
@@ -38,9 +36,6 @@ export const jobTables = {
       part: 'text?',
       cures: 'json?',
     },
-    refers: { recipe: ['recipe'], group: ['margin'] },
-    once: [['recipe', 'name']],
-    onceGiven: [['recipe', 'use']],
   },
   job: {
     columns: {
@@ -65,18 +60,12 @@ export const jobTables = {
       note: 'text',
       narrowestMm: 'real?',
     },
-    refers: { recipe: ['recipe'] },
-    once: [],
   },
   size: {
     columns: { id: 'text', job: 'text', tank: 'text', order: 'real', label: 'text', count: 'integer' },
-    refers: { job: ['job'], tank: ['tank'] },
-    once: [],
   },
   localValue: {
     columns: { id: 'text', job: 'text', size: 'text?', line: 'text', text: 'text', note: 'text', by: 'text' },
-    refers: { job: ['job'], size: ['size'] },
-    once: [['job', 'size', 'line']],
   },
   stockEntry: {
     columns: {
@@ -89,14 +78,9 @@ export const jobTables = {
       quarantineUntil: 'text?',
       note: 'text',
     },
-    refers: { material: ['material', 'tank'], reservedFor: ['job'] },
-    once: [],
   },
   packChoice: {
     columns: { id: 'text', jobs: 'json', material: 'text', packs: 'json' },
-    // A choice whose goods have left the book is passed over: it must not keep them there.
-    refers: {},
-    once: [],
   },
   issuedQuote: {
     columns: {
@@ -108,13 +92,9 @@ export const jobTables = {
       body: 'text',
       sha256: 'text',
     },
-    refers: { job: ['job'] },
-    once: [['number', 'revision']],
   },
   quoteLine: {
     columns: { id: 'text', job: 'text', label: 'text', group: 'text', costCoins: 'integer', by: 'text' },
-    refers: { job: ['job'], group: ['margin'] },
-    once: [],
   },
   treatmentBatch: {
     columns: {
@@ -128,8 +108,6 @@ export const jobTables = {
       log: 'json',
       note: 'text',
     },
-    refers: { material: ['material'] },
-    once: [],
   },
   tub: {
     columns: {
@@ -141,8 +119,6 @@ export const jobTables = {
       place: 'text',
       note: 'text',
     },
-    refers: { kind: ['cultureKind'], claimedBy: ['job'] },
-    once: [],
   },
   actual: {
     columns: {
@@ -155,8 +131,6 @@ export const jobTables = {
       on: 'text',
       note: 'text',
     },
-    refers: { job: ['job'], size: ['size'] },
-    once: [],
   },
 } as const satisfies Pick<
   Tables,

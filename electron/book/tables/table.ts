@@ -15,12 +15,6 @@ type ColumnOf<T> = undefined extends T ? `${StoredAs<NonNullable<T>>}?` : Stored
 
 export interface Table<K extends RecordKind> {
   readonly columns: { readonly [F in keyof RecordOf<K>]-?: ColumnOf<RecordOf<K>[F]> };
-  /** The kinds in one of which the record meant by a field must be; a single kind is also a foreign key in the file. */
-  readonly refers: { readonly [F in keyof RecordOf<K>]?: readonly RecordKind[] };
-  /** Fields that together stand only once in a book. */
-  readonly once: readonly (readonly (keyof RecordOf<K> & string)[])[];
-  /** The same for records that have a figure in the last of these fields. */
-  readonly onceGiven?: readonly (readonly (keyof RecordOf<K> & string)[])[];
 }
 
 export type Tables = { readonly [K in RecordKind]: Table<K> };

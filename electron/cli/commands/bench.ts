@@ -20,7 +20,7 @@ export const benchCommand: Command = {
   options: { ...orderOptions, ...bookOption, lines: 'text', basis: 'text', csv: 'flag', bom: 'flag' },
   misuse: orderMisuse,
   run: (given) =>
-    withBook(given, { whenMissing: 'make' }, (book) => {
+    withBook(given, (book) => {
       const worked = workOrder(given, book.records());
       if (!worked.ok) return refusal(...worked.fault);
       const lines = chosenLines(given, worked.value);

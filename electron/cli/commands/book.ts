@@ -1,9 +1,34 @@
 import { sayBookFault } from '#electron/book/say-book-fault.ts';
+import { makeDemoBook } from '#electron/book/seed-demo.ts';
 import { sayFinding } from '#electron/book/say-finding.ts';
 import type { Command } from '#electron/cli/command.ts';
 import { refusal, wrongUse } from '#electron/cli/outcome.ts';
 import { textTable } from '#electron/cli/text-table.ts';
+import { today } from '#electron/service/today.ts';
+import type { Arguments } from '#electron/cli/read-arguments.ts';
 import { bookOption, withBook } from '#electron/cli/with-book.ts';
+
+/** Makes a book that is not there yet. What it begins with is always said. */
+export const bookNewCommand: Command = {
+  name: 'book new',
+  usage: 'book new FILE --start plain: makes a book; plain is the small demo workshop',
+  options: { start: 'text' },
+  misuse: newMisuse,
+  run: ({ words: [file = ''] }) => {
+    const made = makeDemoBook(file, { today: today(), backups: false });
+    if (!made.ok) return refusal(sayBookFault(made.fault, file));
+    const { path, close } = made.value;
+    close();
+    return { is: 'answer', json: { made: path, start: 'plain' }, table: () => `Made: ${path}` };
+  },
+};
+
+function newMisuse(given: Arguments): string | undefined {
+  if (given.words.length !== 1) return 'Name one file: book new shop.loamwright --start plain';
+  const start = given.text('start');
+  if (start === undefined) return 'Say what it begins with: --start plain.';
+  return start === 'plain' ? undefined : `--start ${start}: it takes plain.`;
+}
 
 /** Looks through a whole book: the file, every record, the issued quotes, the journal. */
 export const bookCheckCommand: Command = {
@@ -13,7 +38,7 @@ export const bookCheckCommand: Command = {
   misuse: ({ words: [word] }) =>
     word === undefined ? undefined : `What is ${word} for? Another book is named by --book.`,
   run: (given) =>
-    withBook(given, { whenMissing: 'refuse' }, (book) => {
+    withBook(given, (book) => {
       const checked = book.check();
       if (!checked.ok) return { is: 'no book', says: sayBookFault(checked.fault, book.path) };
       const { sound, version, revision, counts, findings } = checked.value;
@@ -39,7 +64,7 @@ export const bookExportCommand: Command = {
   run: (given) => {
     const [file, ...more] = given.words;
     if (file === undefined || more.length > 0) return wrongUse('Name one file: book export copy.loamwright');
-    return withBook(given, { whenMissing: 'refuse' }, (book) => {
+    return withBook(given, (book) => {
       const done = book.exportTo(file);
       if (!done.ok) return refusal(sayBookFault(done.fault, file));
       return { is: 'answer', json: { exported: done.value.path }, table: () => `Written: ${done.value.path}` };

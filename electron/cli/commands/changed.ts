@@ -19,7 +19,7 @@ export const changedCommand: Command = {
   options: bookOption,
   misuse: (given) => (given.words.length === 2 ? undefined : 'Name two issued quotes: changed Q-0001A Q-0001B.'),
   run: (given) =>
-    withBook(given, { whenMissing: 'make' }, (book) => {
+    withBook(given, (book) => {
       const [from, to] = given.words.map((word) => findBody(book.records(), word));
       if (!from?.ok || !to?.ok) return refusal(...[from, to].flatMap((each) => (each && !each.ok ? [each.fault] : [])));
       const changed = changedQuote(from.value, to.value);

@@ -30,7 +30,7 @@ export const culturesCommand: Command = {
   options: { recipe, kit, set, on, ...bookOption, builds: 'text', jobs: 'text', kind: 'text', flies: 'text' },
   misuse,
   run: (given) =>
-    withBook(given, { whenMissing: 'make' }, (book) => {
+    withBook(given, (book) => {
       const board = boardOf(given, book.records());
       if (!board.ok) return refusal(...board.fault);
       return { is: 'answer', json: boardJson(board.value), table: () => boardTable(board.value) };

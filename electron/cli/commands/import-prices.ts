@@ -18,7 +18,7 @@ export const importPricesCommand: Command = {
   run: (given) => {
     const [file, ...more] = given.words;
     if (file === undefined || more.length > 0) return wrongUse('Name one file: book import-prices prices.csv');
-    return withBook(given, { whenMissing: 'refuse' }, (book) => takeIn(book, file, given.flag('try')));
+    return withBook(given, (book) => takeIn(book, file, given.flag('try')));
   },
 };
 

@@ -1,22 +1,19 @@
+import { idsOf } from '#shared-calc/acts/act.ts';
+import { copyJob, newJob, recordDeposit, setSizes, setValues } from '#shared-calc/acts/job-acts.ts';
 import { linesOf } from '#shared-calc/jobs/open-sheet.ts';
 import { lineFor } from '#shared-calc/recipe/lines-by-use.ts';
 import { readCoins } from '#shared-calc/buy/coins.ts';
-import { copyJob } from '#shared-calc/jobs/copy-job.ts';
-import { newJob } from '#shared-calc/jobs/new-job.ts';
 import { readSizes } from '#shared-calc/jobs/read-sizes.ts';
 import { readWriting, type Writing } from '#shared-calc/jobs/read-writing.ts';
-import { recordDeposit } from '#shared-calc/jobs/record-deposit.ts';
-import { setSizes } from '#shared-calc/jobs/set-sizes.ts';
-import { setValues } from '#shared-calc/jobs/set-values.ts';
 import type { JobFault } from '#shared-calc/jobs/job-fault.ts';
+import type { Change } from '#shared-calc/records/change.ts';
 import type { Line, LocalValue } from '#shared-calc/records/records.ts';
 import { workshopOf } from '#shared-calc/records/workshop-of.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
 import type { Command } from '#electron/cli/command.ts';
-import { actOnJob } from '#electron/cli/job-acts.ts';
+import { actOnJob, type JobAct } from '#electron/cli/job-acts.ts';
 import { moveAct, smallDeposit } from '#electron/cli/job-notices.ts';
 import type { Arguments } from '#electron/cli/read-arguments.ts';
-import { today } from '#electron/service/today.ts';
 import { bookOption } from '#electron/cli/with-book.ts';
 
 /** An enquiry becomes a job. What it sets is the client's unless said. */
@@ -37,25 +34,25 @@ const jobNewCommand: Command = {
   },
   misuse: (given) => spare(given, 0) ?? lacking(given, ['title', 'sizes']) ?? byMisuse(given),
   run: (given) =>
-    actOnJob(given, (records) => {
-      const sizes = readSizes(given.text('sizes') ?? '', records);
+    actOnJob(given, (derived) => {
+      const sizes = readSizes(given.text('sizes') ?? '', derived.records);
       const recipe = given.text('recipe') ?? 'H1';
       const writings = readWritings(given.texts('set'));
-      const kit = kitWriting(linesOf(records, recipe), given.text('kit'));
+      const kit = kitWriting(linesOf(derived.records, recipe), given.text('kit'));
       if (!sizes.ok) return sizes;
       if (!writings.ok) return writings;
       if (!kit.ok) return kit;
       const [handover, client] = [given.text('handover'), given.text('client')];
-      return newJob(records, {
+      const made = newJob.run(derived, {
         title: given.text('title') ?? '',
         recipe,
-        sizes: sizes.value,
+        sizes: [...sizes.value],
         writings: [...kit.value, ...writings.value],
         by: byOf(given),
         ...(handover !== undefined && { handover }),
         ...(client !== undefined && { client }),
-        on: today(),
       });
+      return made.ok ? ok(jobMade(made.value)) : made;
     }),
 };
 
@@ -68,10 +65,10 @@ const jobSetCommand: Command = {
   misuse: (given) => (given.words.length < 2 ? 'Say which job and what: job set J01 line=RULE.' : byMisuse(given)),
   run: (given) => {
     const [job = '', ...texts] = given.words;
-    return actOnJob(given, (records) => {
+    return actOnJob(given, (derived) => {
       const writings = readWritings(texts);
       if (!writings.ok) return writings;
-      const change = setValues(records, { job, writings: writings.value, by: byOf(given) });
+      const change = setValues.run(derived, { job, writings: writings.value, by: byOf(given) });
       return change.ok ? ok({ job, change: change.value }) : change;
     });
   },
@@ -86,7 +83,7 @@ const jobStateCommand: Command = {
   misuse: (given) => (given.words.length < 2 ? 'Say which job and its state: job state J01 accepted.' : undefined),
   run: (given) => {
     const [job = '', ...state] = given.words;
-    return actOnJob(given, (records) => moveAct(records, { job, state: state.join(' '), on: today() }));
+    return actOnJob(given, (derived) => moveAct(derived, { job, state: state.join(' ') }));
   },
 };
 
@@ -98,10 +95,11 @@ const jobDepositCommand: Command = {
   misuse: (given) => (given.words.length < 2 ? 'Say which job and how much: job deposit J01 650.00.' : spare(given, 2)),
   run: (given) => {
     const [job = '', text = ''] = given.words;
-    return actOnJob(given, (records) => {
+    return actOnJob(given, (derived) => {
+      const { records } = derived;
       const coins = readCoins(text, workshopOf(records).coinDecimals);
       if (coins === undefined) return failed({ kind: 'not-an-amount', text });
-      const change = recordDeposit(records, { job, coins, on: given.text('on') ?? today() });
+      const change = recordDeposit.run(derived, { job, coins, on: given.text('on') });
       return change.ok ? ok({ job, change: change.value, notices: smallDeposit(records, job, coins) }) : change;
     });
   },
@@ -113,7 +111,11 @@ const jobCopyCommand: Command = {
   usage: 'job copy J01: a new enquiry with the sizes and local values of another job',
   options: bookOption,
   misuse: (given) => (given.words.length < 1 ? 'Say which job: job copy J01.' : spare(given, 1)),
-  run: (given) => actOnJob(given, (records) => copyJob(records, given.words[0] ?? '', { on: today() })),
+  run: (given) =>
+    actOnJob(given, (derived) => {
+      const made = copyJob.run(derived, { job: given.words[0] ?? '' });
+      return made.ok ? ok(jobMade(made.value)) : made;
+    }),
 };
 
 /** The sizes of a job, in this order. */
@@ -124,10 +126,10 @@ const jobSizesCommand: Command = {
   misuse: (given) => (given.words.length < 2 ? 'Say which job and its sizes: job sizes J01 T05,T07.' : undefined),
   run: (given) => {
     const [job = '', ...sizes] = given.words;
-    return actOnJob(given, (records) => {
-      const wanted = readSizes(sizes.join(','), records);
+    return actOnJob(given, (derived) => {
+      const wanted = readSizes(sizes.join(','), derived.records);
       if (!wanted.ok) return wanted;
-      const change = setSizes(records, job, wanted.value);
+      const change = setSizes.run(derived, { job, sizes: [...wanted.value] });
       return change.ok ? ok({ job, change: change.value }) : change;
     });
   },
@@ -142,18 +144,25 @@ export const jobCommands: readonly Command[] = [
   jobSizesCommand,
 ];
 
-function kitWriting(lines: readonly Line[], kit: string | undefined): Result<readonly Writing[], JobFault> {
+/** The job that a change adds. */
+function jobMade(change: Change): JobAct {
+  return { job: idsOf(change)[0] ?? '', change };
+}
+
+type TypedWriting = Omit<Writing, 'text'> & { readonly text: string | null };
+
+function kitWriting(lines: readonly Line[], kit: string | undefined): Result<readonly TypedWriting[], JobFault> {
   if (kit === undefined) return ok([]);
   const line = lineFor(lines, 'kit');
   return line ? ok([{ line: line.name, text: kit }]) : failed({ kind: 'not-given', use: 'kit' });
 }
 
-function readWritings(texts: readonly string[]): Result<readonly Writing[], JobFault> {
-  const writings: Writing[] = [];
+function readWritings(texts: readonly string[]): Result<TypedWriting[], JobFault> {
+  const writings: TypedWriting[] = [];
   for (const text of texts) {
     const writing = readWriting(text);
     if (!writing.ok) return writing;
-    writings.push(writing.value);
+    writings.push({ ...writing.value, text: writing.value.text ?? null });
   }
   return ok(writings);
 }

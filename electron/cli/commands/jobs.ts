@@ -10,7 +10,7 @@ export const jobsCommand: Command = {
   options: bookOption,
   misuse: (given) => (given.words.length > 0 ? `What is ${given.words[0]} for?` : undefined),
   run: (given) =>
-    withBook(given, { whenMissing: 'make' }, (book) => {
+    withBook(given, (book) => {
       const records = book.records();
       const jobs = [...records.job.values()].map((job) => jobSummary(records, job));
       return { is: 'answer', json: jobs.map(jobJson), table: () => jobTable(jobs) };

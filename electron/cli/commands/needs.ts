@@ -29,7 +29,7 @@ export const needsCommand: Command = {
   options: buyOptions,
   misuse: orderMisuse,
   run: (given) =>
-    withBook(given, { whenMissing: 'make' }, (book) => {
+    withBook(given, (book) => {
       const worked = workOrder(given, book.records());
       if (!worked.ok) return refusal(...worked.fault);
       const { bench, order, pricing, workshop } = worked.value;

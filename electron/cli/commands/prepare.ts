@@ -25,7 +25,7 @@ export const prepareCommand: Command = {
   options: { ...orderOptions, ...bookOption, handover: 'text', deposit: 'text' },
   misuse: orderMisuse,
   run: (given) =>
-    withBook(given, { whenMissing: 'make' }, (book) => {
+    withBook(given, (book) => {
       const records = book.records();
       const worked = workOrder(given, records);
       if (!worked.ok) return refusal(...worked.fault);

@@ -21,7 +21,7 @@ export const quoteCommand: Command = {
   options: { ...orderOptions, ...bookOption, basis: 'text', issue: 'flag', inside: 'flag', csv: 'flag', bom: 'flag' },
   misuse: orderMisuse,
   run: (given) =>
-    withBook(given, { whenMissing: 'make' }, (book) => {
+    withBook(given, (book) => {
       const worked = workOrder(given, book.records());
       if (!worked.ok) return refusal(...worked.fault);
       const { bench, order, pricing, workshop } = worked.value;

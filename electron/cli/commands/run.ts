@@ -33,7 +33,7 @@ export const runCommand: Command = {
   options: { ...buyOptions, jobs: 'text' },
   misuse: (given) => (given.text('jobs') === undefined ? orderMisuse(given) : jobsMisuse(given)),
   run: (given) =>
-    withBook(given, { whenMissing: 'make' }, (book) => {
+    withBook(given, (book) => {
       const records = book.records();
       if (given.text('jobs') !== undefined) return runOfJobs(given, records);
       const worked = workOrder(given, records);

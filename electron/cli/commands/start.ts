@@ -2,7 +2,7 @@ import { today } from '#electron/service/today.ts';
 import type { Command } from '#electron/cli/command.ts';
 import { refusal, wrongUse } from '#electron/cli/outcome.ts';
 import { readPort } from '#electron/cli/read-port.ts';
-import { bookOption } from '#electron/cli/with-book.ts';
+import { bookOption, refuseMissing } from '#electron/cli/with-book.ts';
 
 /** Serves the page on a loopback address until it is ended with Ctrl+C. */
 export const startCommand: Command = {
@@ -10,6 +10,8 @@ export const startCommand: Command = {
   usage: 'start [--port N] [--no-browser]: the page on a loopback address, until Ctrl+C',
   options: { ...bookOption, port: 'text', 'no-browser': 'flag' },
   run: async (given) => {
+    const missing = refuseMissing(given);
+    if (missing) return missing;
     const port = readPort(given.text('port'));
     if (!port.ok) return wrongUse(port.fault);
     // Brought in here, so that the other commands start without it.

@@ -39,7 +39,7 @@ export const treatCommand: Command = {
   },
   misuse,
   run: (given) =>
-    withBook(given, { whenMissing: 'make' }, (book) => {
+    withBook(given, (book) => {
       const { altitudeM, pressureKpa } = workshopOf(book.records());
       const asked = readAsked(given, { altitudeM, pressureKpa });
       if (!asked.ok) return refusal(asked.fault);

@@ -2,7 +2,7 @@ import { addDays, type Day } from '#shared-calc/calendar/day.ts';
 import { isGateOpen } from '#shared-calc/jobs/move-job.ts';
 import { jobSummary } from '#shared-calc/jobs/job-summary.ts';
 import { jobStates, type Job, type Records } from '#shared-calc/records/records.ts';
-import { jobsInOrder } from './money-hands.ts';
+import { jobsInOrder } from '#renderer/store/money-hands.ts';
 
 /** A job as the board shows it. */
 export interface BoardRow {

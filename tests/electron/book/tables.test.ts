@@ -6,11 +6,11 @@ import { applyMigrations } from '#electron/book/migrate.ts';
 import { migrations } from '#electron/book/migrations/all.ts';
 import { readRecords } from '#electron/book/read-records.ts';
 import { sqlName, type ColumnType } from '#electron/book/tables/table.ts';
-import { tables } from '#electron/book/tables/tables.ts';
 import { columnsOf } from '#electron/book/row.ts';
 import { changeWriter } from '#electron/book/write-change.ts';
 import type { Added } from '#shared-calc/records/change.ts';
 import { allKinds, recordKinds, type RecordKind } from '#shared-calc/records/records.ts';
+import { once, referencesOf } from '#shared-calc/records/references.ts';
 import { anyRecord } from '#tests/electron/book/any-record.ts';
 import { valueOf } from '#tests/electron/book/book-at-hand.ts';
 import { adding, listRecords } from '#tests/electron/book/sample-records.ts';
@@ -43,7 +43,7 @@ describe('tables', () => {
 
   test.each(allKinds)('what a %s means by one kind of record is a foreign key', (kind) => {
     const keys = emptyBook().prepare('SELECT "from", "table" FROM pragma_foreign_key_list(?)').raw().all(sqlName(kind));
-    const single = Object.entries(tables[kind].refers).flatMap(([field, kinds]) =>
+    const single = referencesOf(kind).flatMap(({ field, kinds }) =>
       kinds.length === 1 && kinds[0] ? [[sqlName(field), sqlName(kinds[0])]] : [],
     );
 
@@ -91,10 +91,10 @@ describe('tables', () => {
 });
 
 function recordsOf(kind: RecordKind): fc.Arbitrary<readonly Added[]> {
-  const once = tables[kind].once.flat();
-  const key = (record: Readonly<Record<string, unknown>>) => JSON.stringify(once.map((field) => record[field]));
+  const together = (once[kind] ?? []).flat();
+  const key = (record: Readonly<Record<string, unknown>>) => JSON.stringify(together.map((field) => record[field]));
   return fc
     .uniqueArray(anyRecord(kind), { selector: ({ id }) => id, maxLength: 4 })
-    .filter((records) => once.length === 0 || new Set(records.map(key)).size === records.length)
+    .filter((records) => together.length === 0 || new Set(records.map(key)).size === records.length)
     .map((records) => records.map((record) => ({ kind, record }) as Added));
 }

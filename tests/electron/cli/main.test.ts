@@ -1,14 +1,15 @@
+import { existsSync } from 'node:fs';
 import path from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { commandNames, commands } from '#electron/cli/commands.ts';
-import { lw, lwProcess, useDemoBook } from './run-cli.ts';
+import { lw, lwJson, lwProcess, useDemoBook } from './run-cli.ts';
 
 const { book, folder } = useDemoBook();
 
 describe('main', () => {
   test.each([
     [['bnch'], 'No command bnch. Did you mean bench?'],
-    [['book'], 'Say which: book check, book export, book import-prices.'],
+    [['book'], 'Say which: book new, book check, book export, book import-prices.'],
     [['book', 'chek'], 'No command book chek. Did you mean book check?'],
     [['bench', '--seizes', 'T07'], 'Unknown option --seizes. Did you mean --sizes?'],
     [['bench', '--sizes'], '--sizes needs a value.'],
@@ -66,17 +67,49 @@ describe('main', () => {
     expect([code, out]).toEqual([0, `${commands.get(name)?.usage}\n`]);
   });
 
-  test('a book that is not there is made from the demo, but not by a book command', async () => {
-    const [fresh, none] = [path.join(folder(), 'fresh.loamwright'), path.join(folder(), 'missing.loamwright')];
-    const made = await lw('bench', '--sizes', 'T07', '--lines', 'litter', '--book', fresh);
-    expect([made.code, (await lw('book', 'check', '--book', fresh)).code]).toEqual([0, 0]);
-    for (const command of [['check'], ['export', path.join(folder(), 'copy')], ['import-prices', 'prices.csv']]) {
-      expect(await lw('book', ...command, '--book', none)).toEqual({
-        code: 3,
-        out: '',
-        err: `There is no book at ${none}.\n`,
-      });
-    }
+  test.each([
+    ['bench --sizes T07'],
+    ['needs --sizes T07'],
+    ['run --sizes T07'],
+    ['quote --sizes T07'],
+    ['changed Q-0001A Q-0001B'],
+    ['jobs'],
+    ['job set J01 kit=show'],
+    ['prepare --sizes T07'],
+    ['treat --leaves 5 --way steam --aim clean'],
+    ['cultures --jobs J01'],
+    ['book check'],
+    ['book export copy.loamwright'],
+    ['book import-prices prices.csv'],
+    ['start --no-browser'],
+  ])('%s refuses a book that is not there, and makes none', async (line) => {
+    const none = path.join(folder(), 'missing.loamwright');
+    expect(await lw(...line.split(' '), '--book', none)).toEqual({
+      code: 3,
+      out: '',
+      err: `There is no book at ${none}. To make one: book new ${none} --start plain\n`,
+    });
+    expect(existsSync(none)).toBe(false);
+  });
+
+  test('book new makes the small demo workshop, and never over a file that is there', async () => {
+    const fresh = path.join(folder(), 'fresh.loamwright');
+    expect(await lw('book', 'new', fresh, '--start', 'plain')).toEqual({ code: 0, out: `Made: ${fresh}\n`, err: '' });
+    const [made, demo] = [await lwJson('jobs', '--book', fresh), await lwJson('jobs', '--book', book())];
+    expect(made).toEqual(demo);
+    expect(await lw('book', 'new', fresh, '--start', 'plain')).toEqual({
+      code: 1,
+      out: '',
+      err: `${fresh} is there already.\n`,
+    });
+  });
+
+  test.each([
+    [['shop.loamwright'], 'Say what it begins with: --start plain.'],
+    [['shop.loamwright', '--start', 'huge'], '--start huge: it takes plain.'],
+    [['--start', 'plain'], 'Name one file: book new shop.loamwright --start plain'],
+  ])('book new %j is told what it lacks', async (argv, says) => {
+    expect(await lw('book', 'new', ...argv)).toEqual({ code: 2, out: '', err: `${says}\n` });
   });
 });
 

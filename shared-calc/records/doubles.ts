@@ -1,20 +1,20 @@
-import type { EditFault } from '#shared-calc/records/book-fault.ts';
-import type { Change } from '#shared-calc/records/change.ts';
-import { allKinds, type RecordKind, type Records } from '#shared-calc/records/records.ts';
-import { tables } from './tables/tables.ts';
+import type { RecordFault } from './book-fault.ts';
+import type { Change } from './change.ts';
+import { allKinds, type RecordKind, type Records } from './records.ts';
+import { once, onceGiven } from './references.ts';
 
 type Fields = Readonly<Record<string, unknown>>;
 
 /** Two records that would stand for the same thing: a box written over twice, two prices of a pack from one day. */
-export function findDouble(next: Records, change: Change): EditFault | undefined {
+export function findDouble(next: Records, change: Change): RecordFault | undefined {
   for (const kind of allKinds) {
     const written = writtenIds(kind, change);
     if (written.size === 0) continue;
-    for (const fields of tables[kind].once) {
+    for (const fields of once[kind] ?? []) {
       const fault = findDoubleOf(next[kind].values(), kind, fields, written);
       if (fault) return fault;
     }
-    for (const fields of tables[kind].onceGiven ?? []) {
+    for (const fields of onceGiven[kind] ?? []) {
       const given = [...next[kind].values()].filter((record) => fieldOf(record, fields.at(-1)) !== undefined);
       const fault = findDoubleOf(given, kind, fields, written);
       if (fault) return fault;
@@ -34,7 +34,7 @@ function findDoubleOf(
   kind: RecordKind,
   fields: readonly string[],
   written: ReadonlySet<string>,
-): EditFault | undefined {
+): RecordFault | undefined {
   const firsts = new Map<string, string>();
   for (const record of records) {
     const key = keyOf(record, fields);
@@ -50,7 +50,7 @@ function doubled(
   [first, second]: readonly [string, string],
   fields: readonly string[],
   written: ReadonlySet<string>,
-): EditFault {
+): RecordFault {
   const [id, other] = written.has(second) ? [second, first] : [first, second];
   return { kind: 'there-already', record: { kind, id }, other: { kind, id: other }, fields };
 }

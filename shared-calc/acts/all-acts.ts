@@ -1,0 +1,20 @@
+import type { Act } from './act.ts';
+import * as books from './book-acts.ts';
+import * as jobs from './job-acts.ts';
+
+/** Everything that a person can do to a book. */
+export const allActs: readonly Act[] = [
+  books.put,
+  books.remove,
+  jobs.newJob,
+  jobs.copyJob,
+  jobs.moveJob,
+  jobs.recordDeposit,
+  jobs.setValues,
+  jobs.setSizes,
+  jobs.writeSurvey,
+  jobs.writeJob,
+  jobs.setNextAct,
+  jobs.markOrdered,
+  jobs.choosePacks,
+];

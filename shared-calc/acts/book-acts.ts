@@ -1,0 +1,121 @@
+import { z } from 'zod';
+import { WORK_GROUP } from '#shared-calc/price/quote-rules.ts';
+import type { RecordName } from '#shared-calc/records/book-fault.ts';
+import { AddedSchema, KindSchema } from '#shared-calc/records/change-schema.ts';
+import { applyChange, emptyChange, type Added, type Change, type Updated } from '#shared-calc/records/change.ts';
+import type { RecordKind, Records } from '#shared-calc/records/records.ts';
+import { meantBy, referencesOf, usersOf } from '#shared-calc/records/references.ts';
+import { sameData } from '#shared-calc/records/same-data.ts';
+import { failed, ok } from '#shared-calc/result.ts';
+import { nearestName } from '#shared-calc/rule/nearest.ts';
+import { act } from './act.ts';
+import type { ActFault, Against } from './act-fault.ts';
+
+/** Adds a record to a book or replaces the one with its id. */
+export const put = act<Added>({
+  name: 'put',
+  says: 'Adds a record to the book, or replaces the one of its kind with its id.',
+  input: AddedSchema,
+  run: ({ records }, input) => {
+    const fault = putFault(records, input);
+    return fault ? failed(fault) : ok(putRecord(records, input));
+  },
+});
+
+function putRecord(records: Records, { kind, record }: Added): Change {
+  const from = records[kind].get(record.id);
+  if (from && sameData(from, record)) return emptyChange(`${kind} ${record.id}`);
+  const label = `${kind} ${record.id} ${from ? 'changed' : 'added'}`;
+  return from
+    ? { ...emptyChange(label), updated: [{ kind, from, to: record } as unknown as Updated] }
+    : { ...emptyChange(label), added: [{ kind, record } as unknown as Added] };
+}
+
+function putFault(records: Records, { kind, record }: Added): ActFault | undefined {
+  if (kind === 'issuedQuote') return { kind: 'issued', record: { kind, id: record.id } };
+  if (kind === 'closedDay' && record.from > record.to) {
+    const says = `${record.to} lies before ${record.from}`;
+    return { kind: 'not-valid', record: { kind, id: record.id }, issues: [{ field: 'to', code: 'backward', says }] };
+  }
+  const from = kind === 'workshop' ? records.workshop.get('workshop')?.coinDecimals : undefined;
+  if (kind === 'workshop' && from !== undefined && from !== record.coinDecimals)
+    return { kind: 'coins-change', from, to: record.coinDecimals };
+  return undefined;
+}
+
+const Remove = z.strictObject({ kind: KindSchema, id: z.string() });
+
+/** Removes a record with what belongs to it; refused while another record names it. */
+export const remove = act<z.infer<typeof Remove>>({
+  name: 'remove',
+  says: 'Removes a record from the book with what belongs to it; refused while something else uses it.',
+  input: Remove,
+  run: ({ records }, { kind, id }) => {
+    const name = { kind, id };
+    if (!records[kind].has(id)) {
+      const near = nearestName(id, records[kind].keys());
+      return failed({ kind: 'no-record', record: name, ...(near !== undefined && { near }) });
+    }
+    const fault = removeFault(name);
+    if (fault) return failed(fault);
+    const removed = [name, ...ownedBy(records, name)].map((each) => recordOf(records, each));
+    const change = { ...emptyChange(`${kind} ${id} removed`), removed };
+    const next = applyChange(records, change);
+    const by = [
+      ...removed.flatMap((each) => usersOf(next, { kind: each.kind, id: each.record.id })),
+      ...naming(next, name),
+    ];
+    return by.length > 0 ? failed({ kind: 'still-used', record: name, by: distinct(by) }) : ok(change);
+  },
+});
+
+/** What has no meaning without another record, and goes with it. */
+const owners: Readonly<Partial<Record<RecordKind, readonly RecordKind[]>>> = {
+  material: ['pack'],
+  tank: ['pack'],
+  pack: ['packPrice'],
+  recipe: ['line'],
+  size: ['localValue'],
+};
+
+function ownedBy(records: Records, owner: RecordName): readonly RecordName[] {
+  return (owners[owner.kind] ?? []).flatMap((kind) => {
+    const owned: RecordName[] = [];
+    for (const record of records[kind].values()) {
+      const names = referencesOf(kind).some(
+        (reference) => reference.kinds.includes(owner.kind) && meantBy(record, reference) === owner.id,
+      );
+      if (names) owned.push({ kind, id: record.id });
+    }
+    return owned.flatMap((each) => [each, ...ownedBy(records, each)]);
+  });
+}
+
+function recordOf(records: Records, { kind, id }: RecordName): Added {
+  return { kind, record: records[kind].get(id) } as unknown as Added;
+}
+
+/** Lines name a material by its code, which no reference of the file holds. */
+function naming({ line }: Records, { kind, id }: RecordName): readonly RecordName[] {
+  if (kind !== 'material') return [];
+  return [...line.values()].filter(({ material }) => material === id).map((each) => ({ kind: 'line', id: each.id }));
+}
+
+function distinct(names: readonly RecordName[]): readonly RecordName[] {
+  const byKey = new Map(names.map((name) => [`${name.kind} ${name.id}`, name]));
+  return [...byKey.values()];
+}
+
+/** Records that the program itself asks for by their ids. */
+const needed: Readonly<Record<string, Against>> = {
+  'workshop workshop': { what: 'the book', why: 'a book has one workshop' },
+  [`margin ${WORK_GROUP}`]: { what: 'the price of all work', why: 'its margin is this group' },
+  'rate R-builder': { what: 'the price of every hour', why: 'hours are paid at this rate' },
+  'rate R-overhead': { what: 'the price of every hour', why: 'hours bear this overhead' },
+};
+
+function removeFault(record: RecordName): ActFault | undefined {
+  if (record.kind === 'issuedQuote') return { kind: 'issued', record };
+  const against = needed[`${record.kind} ${record.id}`];
+  return against && { kind: 'needed', record, by: [against] };
+}

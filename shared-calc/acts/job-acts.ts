@@ -1,0 +1,284 @@
+import { z } from 'zod';
+import { dayFault } from '#shared-calc/calendar/day.ts';
+import type { Derived } from '#shared-calc/derive/derived.ts';
+import { buildJob, type Short } from '#shared-calc/jobs/build-job.ts';
+import { copyJob as copiedJob } from '#shared-calc/jobs/copy-job.ts';
+import { findJob } from '#shared-calc/jobs/find-job.ts';
+import type { JobFault } from '#shared-calc/jobs/job-fault.ts';
+import { isBefore, moveJob as movedJob } from '#shared-calc/jobs/move-job.ts';
+import { newJob as madeJob } from '#shared-calc/jobs/new-job.ts';
+import { setNextAct as nextActSet } from '#shared-calc/jobs/next-act.ts';
+import { choosePacks as packsChosen } from '#shared-calc/jobs/pack-choices.ts';
+import { putRecords } from '#shared-calc/jobs/put-records.ts';
+import { recordDeposit as depositRecorded } from '#shared-calc/jobs/record-deposit.ts';
+import { setSizes as sizesSet } from '#shared-calc/jobs/set-sizes.ts';
+import { setValues as valuesSet } from '#shared-calc/jobs/set-values.ts';
+import { surveyJob as surveyed } from '#shared-calc/jobs/survey-job.ts';
+import { applyChange, squashChanges, type Change } from '#shared-calc/records/change.ts';
+import { diffRecords } from '#shared-calc/records/diff-records.ts';
+import { Job, type Records } from '#shared-calc/records/records.ts';
+import { failed, ok, type Result } from '#shared-calc/result.ts';
+import { act } from './act.ts';
+
+const Day = z.string().regex(/^\d{4}-\d{2}-\d{2}$/);
+const By = z.enum(['client', 'us']);
+const WantedSize = z.strictObject({ tank: z.string(), count: z.int().default(1) });
+/** No text: back to the house; an empty one: a figure that is not known. */
+const Text = z
+  .string()
+  .nullable()
+  .describe('As it is typed in the cell; null takes it back to the house, empty is a figure not known yet.');
+const Writing = z.strictObject({ column: z.string().optional(), line: z.string(), text: Text });
+const words = {
+  client: z.string().optional(),
+  contact: z.string().optional(),
+  site: z.string().optional(),
+  access: z.string().optional(),
+  audience: z.string().optional(),
+  animals: z.string().optional(),
+  area: z.string().optional(),
+  note: z.string().optional(),
+};
+
+const NewJob = z.strictObject({
+  title: z.string(),
+  recipe: z.string().default('H1'),
+  sizes: z.array(WantedSize).default([]),
+  writings: z.array(Writing).default([]),
+  by: By.default('client'),
+  handover: Day.optional(),
+  ...words,
+});
+
+export const newJob = act<z.infer<typeof NewJob>>({
+  name: 'newJob',
+  says: 'Makes a job of an enquiry, with its sizes and what the client wants otherwise than the house.',
+  input: NewJob,
+  run: ({ records, today }, input) => {
+    const made = madeJob(records, { ...given(input), writings: writingsOf(input.writings), on: today });
+    return made.ok ? ok(made.value.change) : made;
+  },
+});
+
+const CopyJob = z.strictObject({ job: z.string() });
+
+export const copyJob = act<z.infer<typeof CopyJob>>({
+  name: 'copyJob',
+  says: 'Makes a new enquiry with the sizes, local values and one-off lines of another job.',
+  input: CopyJob,
+  run: ({ records, today }, { job }) => {
+    const made = copiedJob(records, job, { on: today });
+    return made.ok ? ok(made.value.change) : made;
+  },
+});
+
+const MoveJob = z.strictObject({ job: z.string(), state: z.string() });
+
+export const moveJob = act<z.infer<typeof MoveJob>>({
+  name: 'moveJob',
+  says: 'Moves a job to a state; a job that is built takes its materials out of the Store.',
+  input: MoveJob,
+  run: (derived, input) => {
+    const moved = moveAndTake(derived, input);
+    return moved.ok ? ok(moved.value.change) : moved;
+  },
+});
+
+export interface Moved {
+  readonly change: Change;
+  /** What the build took and the Store had not. */
+  readonly short: readonly Short[];
+  /** Why nothing was taken from the Store: a bench without a figure does not keep a tank from being built. */
+  readonly notTaken?: JobFault;
+}
+
+/** Moves a job, with what is to be known of the Store beside it. */
+export function moveAndTake(
+  { records, today }: Derived,
+  { job: id, state }: z.infer<typeof MoveJob>,
+): Result<Moved, JobFault> {
+  const moved = movedJob(records, id, state);
+  if (!moved.ok) return moved;
+  const job = records.job.get(id);
+  const builds = state === 'built' && job !== undefined && job.state !== 'closed' && isBefore(job.state, 'built');
+  if (!builds) return ok({ change: moved.value, short: [] });
+  const built = buildJob(records, id, today);
+  return ok(built.ok ? built.value : { change: moved.value, short: [], notTaken: built.fault });
+}
+
+const RecordDeposit = z.strictObject({
+  job: z.string(),
+  coins: z.int().describe('Whole coins: 650.00 is 65000 where the currency has two decimals.'),
+  on: Day.optional(),
+});
+
+export const recordDeposit = act<z.infer<typeof RecordDeposit>>({
+  name: 'recordDeposit',
+  says: 'Records a deposit with its day; a job not so far yet is deposit in with it.',
+  input: RecordDeposit,
+  run: ({ records, today }, { on = today, ...deposit }) => depositRecorded(records, { ...deposit, on }),
+});
+
+const SetValues = z.strictObject({ job: z.string(), writings: z.array(Writing), by: By.default('us') });
+
+export const setValues = act<z.infer<typeof SetValues>>({
+  name: 'setValues',
+  says: 'Writes cells of a job over, for one size by its column or for the whole job.',
+  input: SetValues,
+  run: ({ records }, { writings, ...rest }) => valuesSet(records, { ...rest, writings: writingsOf(writings) }),
+});
+
+const SetSizes = z.strictObject({ job: z.string(), sizes: z.array(WantedSize) });
+
+export const setSizes = act<z.infer<typeof SetSizes>>({
+  name: 'setSizes',
+  says: 'Gives a job these sizes in this order; one that stays keeps its local values.',
+  input: SetSizes,
+  run: ({ records }, { job, sizes }) => sizesSet(records, job, sizes),
+});
+
+const WriteSurvey = z.strictObject({
+  job: z.string(),
+  figures: z.array(z.strictObject({ line: z.string(), text: Text })).default([]),
+  site: words.site,
+  access: words.access,
+  audience: words.audience,
+  animals: words.animals,
+  area: words.area,
+});
+
+export const writeSurvey = act<z.infer<typeof WriteSurvey>>({
+  name: 'writeSurvey',
+  says: 'Takes a survey in: its figures hold for the whole job, and an enquiry is surveyed with it.',
+  input: WriteSurvey,
+  run: ({ records }, input) => surveyed(records, { ...given(input), figures: writingsOf(input.figures) }),
+});
+
+const WriteJob = z.strictObject({
+  job: z.string(),
+  fields: Job.pick({
+    title: true,
+    client: true,
+    contact: true,
+    site: true,
+    access: true,
+    audience: true,
+    animals: true,
+    area: true,
+    note: true,
+    basis: true,
+  })
+    .extend({
+      narrowestMm: Job.shape.narrowestMm.nullable(),
+      enquiredOn: Day.nullable(),
+      handover: Day.nullable(),
+    })
+    .partial(),
+});
+
+export type JobFields = z.infer<typeof WriteJob>['fields'];
+
+const fieldNames: Readonly<Record<string, string>> = {
+  enquiredOn: 'day of the enquiry',
+  basis: 'costing basis',
+  site: 'place',
+  access: 'way in',
+  narrowestMm: 'narrowest on the way in',
+};
+
+export const writeJob = act<z.infer<typeof WriteJob>>({
+  name: 'writeJob',
+  says: 'Rewrites what is told of a job; null takes a date or a figure away.',
+  input: WriteJob,
+  run: ({ records }, { job: id, fields }) => {
+    const job = findJob(records, id);
+    if (!job.ok) return job;
+    if (fields.title?.trim() === '') return failed({ kind: 'no-title' });
+    const wrong = [fields.enquiredOn, fields.handover].map((day) => day && dayFault(day)).find(Boolean);
+    if (wrong) return failed(wrong);
+    const to = withoutNull({ ...job.value, ...given(fields) });
+    const label = `${id}: ${Object.keys(fields)
+      .map((field) => fieldNames[field] ?? field)
+      .join(', ')}`;
+    return ok(diffRecords(label, records, { ...records, job: putRecords(records.job, [to]) }));
+  },
+});
+
+function withoutNull(fields: object): Job {
+  return Object.fromEntries(Object.entries(fields).filter(([, value]) => value !== null)) as Job;
+}
+
+const SetNextAct = z.strictObject({ job: z.string(), act: z.string().max(2_000), on: Day.optional() });
+
+export const setNextAct = act<z.infer<typeof SetNextAct>>({
+  name: 'setNextAct',
+  says: 'Sets what is to be done next with a job, by a day where there is one.',
+  input: SetNextAct,
+  run: ({ records }, { job, act: next, on }) => nextActSet(records, job, next, on),
+});
+
+const MarkOrdered = z.strictObject({ jobs: z.array(z.string()).min(1) });
+
+export const markOrdered = act<z.infer<typeof MarkOrdered>>({
+  name: 'markOrdered',
+  says: 'Moves jobs on to ordered, all of them or none; one whose deposit is not in is refused.',
+  input: MarkOrdered,
+  run: ({ records }, { jobs }) => allOrdered(records, jobs),
+});
+
+function allOrdered(records: Records, jobs: readonly string[]): Result<Change, JobFault> {
+  let now = records;
+  const changes: Change[] = [];
+  for (const job of jobs) {
+    const moved = movedJob(now, job, 'ordered');
+    if (!moved.ok) return failed(moved.fault);
+    now = applyChange(now, moved.value);
+    changes.push(moved.value);
+  }
+  return ok(squashChanges(`${jobs.join(', ')} ordered`, changes));
+}
+
+const ChoosePacks = z.strictObject({
+  jobs: z.array(z.string()).min(1),
+  material: z.string(),
+  counts: z
+    .record(z.string(), z.int().min(0).max(9_999))
+    .nullable()
+    .describe('How many of each pack by its id; null: the best again.'),
+});
+
+export const choosePacks = act<z.infer<typeof ChoosePacks>>({
+  name: 'choosePacks',
+  says: 'Chooses packs of a material by hand for the run over these jobs, or gives the choice up.',
+  input: ChoosePacks,
+  run: ({ records }, { jobs, material, counts }) => {
+    for (const job of jobs) {
+      const found = findJob(records, job);
+      if (!found.ok) return found;
+    }
+    const strange = Object.keys(counts ?? {}).find((pack) => records.pack.get(pack)?.material !== material);
+    if (strange !== undefined) return failed({ kind: 'no-record', record: { kind: 'pack', id: strange } });
+    return ok(
+      packsChosen(records, { jobs, material, counts: counts === null ? undefined : new Map(Object.entries(counts)) }),
+    );
+  },
+});
+
+type TextOr<W> = Omit<W, 'text' | 'column'> & { readonly text: string | undefined; readonly column?: string };
+
+function writingsOf<W extends { readonly text: string | null; readonly column?: string | undefined }>(
+  writings: readonly W[],
+): readonly TextOr<W>[] {
+  return writings.map(({ text, column, ...rest }) => ({
+    ...rest,
+    text: text ?? undefined,
+    ...(column !== undefined && { column }),
+  }));
+}
+
+type Given<T> = { readonly [K in keyof T]: Exclude<T[K], undefined> };
+
+/** Without the fields that are left out. */
+function given<T extends object>(input: T): Given<T> {
+  return Object.fromEntries(Object.entries(input).filter(([, value]) => value !== undefined)) as Given<T>;
+}

@@ -1,0 +1,133 @@
+import type { RecordFault, FieldIssue, RecordName } from './book-fault.ts';
+import type { Change } from './change.ts';
+import { allKinds, recordKinds, type RecordKind, type RecordOf, type Records } from './records.ts';
+import { failed, ok, type Result } from '#shared-calc/result.ts';
+
+type Fields = Readonly<Record<string, unknown>>;
+type Written = { readonly kind: RecordKind; readonly record: Fields & { readonly id: string } };
+type Refers = { readonly [K in RecordKind]?: { readonly [F in keyof RecordOf<K>]?: readonly RecordKind[] } };
+type Once = { readonly [K in RecordKind]?: readonly (readonly (keyof RecordOf<K> & string)[])[] };
+
+/** The kinds in one of which the record named by a field must be. */
+export const refers: Refers = {
+  tank: { supplier: ['supplier'] },
+  material: { supplier: ['supplier'] },
+  pack: { material: ['material', 'tank'] },
+  packPrice: { pack: ['pack'] },
+  margin: { taxClass: ['taxClass'] },
+  line: { recipe: ['recipe'], group: ['margin'] },
+  job: { recipe: ['recipe'] },
+  size: { job: ['job'], tank: ['tank'] },
+  localValue: { job: ['job'], size: ['size'] },
+  stockEntry: { material: ['material', 'tank'], reservedFor: ['job'] },
+  issuedQuote: { job: ['job'] },
+  quoteLine: { job: ['job'], group: ['margin'] },
+  treatmentBatch: { material: ['material'] },
+  tub: { kind: ['cultureKind'], claimedBy: ['job'] },
+  actual: { job: ['job'], size: ['size'] },
+};
+
+/** Fields that together stand only once in a book. */
+export const once: Once = {
+  packPrice: [['pack', 'from']],
+  line: [['recipe', 'name']],
+  localValue: [['job', 'size', 'line']],
+  issuedQuote: [['number', 'revision']],
+};
+
+/** The same for records that have a value in the last of these fields. */
+export const onceGiven: Once = {
+  line: [['recipe', 'use']],
+};
+
+/** A field that names a record of one of these kinds. */
+export interface Reference {
+  readonly field: string;
+  readonly kinds: readonly RecordKind[];
+}
+
+/** The fields of a kind that name other records. */
+export function referencesOf(kind: RecordKind): readonly Reference[] {
+  const fields: Readonly<Record<string, readonly RecordKind[]>> = refers[kind] ?? {};
+  return Object.entries(fields).map(([field, kinds]) => ({ field, kinds }));
+}
+
+/** The id that a reference names, if it names one. */
+export function meantBy(record: Fields, { field }: Reference): string | undefined {
+  const id = record[field];
+  return typeof id === 'string' ? id : undefined;
+}
+
+/** What a change would leave without the record it names: `next` is the book after the change. */
+export function findReferenceFault(next: Records, change: Change): RecordFault | undefined {
+  const written = [...change.added, ...change.updated.map(({ kind, to }) => ({ kind, record: to }))];
+  return findLooseReference(next, written) ?? findStillUsed(next, change.removed);
+}
+
+/** The first of these records that names one which is not in the book. */
+export function findLooseReference(records: Records, written: readonly Written[]): RecordFault | undefined {
+  for (const { kind, record } of written) {
+    const loose = referencesOf(kind).find((reference) => isLoose(records, record, reference));
+    if (loose)
+      return { kind: 'unknown-reference', record: { kind, id: record.id }, ...loose, id: meantBy(record, loose) ?? '' };
+  }
+  return undefined;
+}
+
+function findStillUsed(next: Records, removed: readonly Written[]): RecordFault | undefined {
+  for (const { kind, record } of removed) {
+    const by = usersOf(next, { kind, id: record.id });
+    if (by.length > 0) return { kind: 'still-used', record: { kind, id: record.id }, by };
+  }
+  return undefined;
+}
+
+function isLoose(next: Records, record: Fields, reference: Reference): boolean {
+  const id = meantBy(record, reference);
+  return id !== undefined && !reference.kinds.some((kind) => next[kind].has(id));
+}
+
+/** Records that name one which is gone from the book. */
+export function usersOf(next: Records, gone: RecordName): readonly RecordName[] {
+  return allKinds.flatMap((kind) =>
+    referencesOf(kind)
+      .filter(({ kinds }) => kinds.includes(gone.kind) && !kinds.some((other) => next[other].has(gone.id)))
+      .flatMap((reference) => usersIn(next, kind, reference, gone.id)),
+  );
+}
+
+function usersIn(next: Records, kind: RecordKind, reference: Reference, id: string): readonly RecordName[] {
+  const users: RecordName[] = [];
+  for (const record of next[kind].values()) if (meantBy(record, reference) === id) users.push({ kind, id: record.id });
+  return users;
+}
+
+/** A record from outside, checked against its kind; a field that is `undefined` is left out. */
+export function parseRecord<K extends RecordKind>(
+  kind: K,
+  record: unknown,
+): Result<RecordOf<K>, readonly FieldIssue[]> {
+  const read = parseAs(kind, record);
+  if (!read.ok) return read;
+  const broken = Object.entries(read.value).find(([, value]) => hasBrokenText(value));
+  if (broken) return failed([{ field: broken[0], code: 'broken-text', says: 'half a character' }]);
+  return ok(withoutEmpty(read.value) as RecordOf<K>);
+}
+
+/** A record checked against its kind, its fields as they come. */
+export function parseAs<K extends RecordKind>(kind: K, record: unknown): Result<RecordOf<K>, readonly FieldIssue[]> {
+  const read = recordKinds[kind].safeParse(record);
+  if (read.success) return ok(read.data as RecordOf<K>);
+  return failed(read.error.issues.map(({ path, code, message }) => ({ field: path.join('.'), code, says: message })));
+}
+
+function withoutEmpty(record: object): object {
+  return Object.fromEntries(Object.entries(record).filter(([, value]) => value !== undefined));
+}
+
+/** Half of a pair of code units has no UTF-8: the file would give back another text than was put in. */
+function hasBrokenText(value: unknown): boolean {
+  if (typeof value === 'string') return !value.isWellFormed();
+  if (typeof value !== 'object' || value === null) return false;
+  return Object.entries(value).some(([key, each]) => hasBrokenText(key) || hasBrokenText(each));
+}

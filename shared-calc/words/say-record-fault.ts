@@ -1,0 +1,57 @@
+import type { FieldIssue, RecordFault, RecordName } from '#shared-calc/records/book-fault.ts';
+import type { RecordKind } from '#shared-calc/records/records.ts';
+import { capital } from '#shared-calc/rule/capital.ts';
+
+type Sayings = {
+  readonly [K in RecordFault['kind']]: (fault: Extract<RecordFault, { readonly kind: K }>) => string;
+};
+
+const kindWords: Readonly<Partial<Record<RecordKind, string>>> = {
+  packPrice: 'price',
+  cultureKind: 'culture kind',
+  taxClass: 'tax class',
+  closedDay: 'closed day',
+  localValue: 'local value',
+  stockEntry: 'stock entry',
+  packChoice: 'choice of packs',
+  issuedQuote: 'issued quote',
+  quoteLine: 'quote line',
+  treatmentBatch: 'treatment batch',
+};
+
+const tellAtMost = 5;
+
+const sayings: Sayings = {
+  'not-valid': ({ record, issues }) => `${capital(sayRecord(record))} cannot be kept like this: ${sayIssues(issues)}.`,
+  'unknown-reference': ({ record, field, id }) =>
+    `${capital(sayRecord(record))} names ${id} as its ${field}, which is not in the book.`,
+  'still-used': ({ record, by }) => `${capital(sayRecord(record))} is still used by ${sayRecords(by)}.`,
+  'there-already': ({ record, other, fields }) =>
+    `${capital(sayRecord(record))} and ${sayRecord(other)} have the same ${fields.join(' and ')}.`,
+  issued: ({ record }) => `${capital(sayRecord(record))} stays as it was issued.`,
+};
+
+/** Why a record is not taken or not let go, in one sentence. */
+export function sayRecordFault(fault: RecordFault): string {
+  const say: (fault: never) => string = sayings[fault.kind];
+  return say(fault as never);
+}
+
+/** Whether a fault is of a record as it stands in its book. */
+export function isRecordFault(fault: { readonly kind: string }): fault is RecordFault {
+  return Object.hasOwn(sayings, fault.kind);
+}
+
+/** "tank T07" */
+export function sayRecord({ kind, id }: RecordName): string {
+  return kind === 'workshop' ? 'the workshop' : `${kindWords[kind] ?? kind} ${id}`;
+}
+
+export function sayRecords(records: readonly RecordName[]): string {
+  const more = records.length - tellAtMost;
+  return records.slice(0, tellAtMost).map(sayRecord).join(', ') + (more > 0 ? ` and ${more} more` : '');
+}
+
+function sayIssues(issues: readonly FieldIssue[]): string {
+  return issues.map(({ field, says }) => (field === '' ? says : `${field}: ${says}`)).join('; ');
+}

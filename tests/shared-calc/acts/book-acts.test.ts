@@ -1,0 +1,64 @@
+import { describe, expect, test } from 'vitest';
+import { runAct } from '#shared-calc/acts/act.ts';
+import { put, remove } from '#shared-calc/acts/book-acts.ts';
+import { isEmptyChange } from '#shared-calc/records/change.ts';
+import { sayActFault } from '#shared-calc/words/say-act-fault.ts';
+import { DEMO_DAY, demoRecords } from '#tests/demo-bench.ts';
+import { libraryJob } from '#tests/shared-calc/jobs/demo-jobs.ts';
+
+const demo = demoRecords();
+
+describe('put and remove', () => {
+  const run = (name: 'put' | 'remove', input: unknown, records = demo) =>
+    runAct({ put, remove }[name], { records, today: DEMO_DAY }, input);
+  const refused = (name: 'put' | 'remove', input: unknown, records = demo) => {
+    const done = run(name, input, records);
+    return done.ok ? 'done' : sayActFault(done.fault);
+  };
+  const supplier = [...demo.supplier.values()][0];
+  const price = [...demo.packPrice.values()][0];
+
+  test('a record is added, replaced, or left as it is', () => {
+    const made = run('put', { kind: 'supplier', record: { ...supplier, id: 'S-new' } });
+    const changed = run('put', { kind: 'supplier', record: { ...supplier, note: 'rings before noon' } });
+    const same = run('put', { kind: 'supplier', record: supplier });
+
+    expect(made.ok && made.value.added.map(({ record }) => record.id)).toEqual(['S-new']);
+    expect(changed.ok && changed.value.updated).toEqual([
+      { kind: 'supplier', from: supplier, to: { ...supplier, note: 'rings before noon' } },
+    ]);
+    expect(same.ok && isEmptyChange(same.value)).toBe(true);
+  });
+
+  test('what names nothing, says the same twice or is issued is refused', () => {
+    expect(refused('put', { kind: 'pack', record: { id: 'P', material: 'M99', amount: 1 } })).toBe(
+      'Pack P names M99 as its material, which is not in the book.',
+    );
+    expect(refused('put', { kind: 'packPrice', record: { ...price, id: 'other' } })).toBe(
+      `Price other and price ${price?.id} have the same pack and from.`,
+    );
+    const issued = { id: 'Q', number: 'Q-1', revision: 'A', issuedOn: '2026-01-01', body: '', sha256: '0'.repeat(64) };
+    expect(refused('put', { kind: 'issuedQuote', record: issued })).toBe('Issued quote Q stays as it was issued.');
+    const days = { id: 'D', from: '2026-12-26', to: '2026-12-24', label: '' };
+    expect(refused('put', { kind: 'closedDay', record: days })).toBe(
+      'Closed day D cannot be kept like this: to: 2026-12-24 lies before 2026-12-26.',
+    );
+    const workshop = { ...demo.workshop.get('workshop'), coinDecimals: 3 };
+    expect(refused('put', { kind: 'workshop', record: workshop })).toBe(
+      'The currency has 2 decimals, not 3: every amount of the book changes with them. Use rescaleCoins.',
+    );
+  });
+
+  test('what is used stays, and says by what; what is not goes with what belongs to it', () => {
+    expect(refused('remove', { kind: 'supplier', id: 'S-1x' })).toMatch(/^There is no supplier S-1x\./);
+    expect(refused('remove', { kind: 'workshop', id: 'workshop' })).toBe(
+      'The workshop stays. It is needed for the book: a book has one workshop.',
+    );
+    expect(refused('remove', { kind: 'material', id: 'M01' })).toMatch(
+      /^Material M01 is still used by stock entry K-M01, line H1\.drainage_need/,
+    );
+    expect(refused('remove', { kind: 'job', id: 'J02' }, libraryJob())).toMatch(/^Job J02 is still used by size /);
+    const tank = run('remove', { kind: 'tank', id: 'T01' });
+    expect(tank.ok && tank.value.removed.map(({ kind }) => kind)).toEqual(['tank', 'pack', 'packPrice']);
+  });
+});
