@@ -1,3 +1,4 @@
+import { derive } from '#shared-calc/derive/derived.ts';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { hashBody } from '#electron/book/issued.ts';
@@ -44,7 +45,7 @@ const job = 'J02';
 /** Another that is paid and waits for the shopping run. */
 const COPY = 'J03';
 
-const written = (records: Records, fields: JobFields) => writeJob.run({ records, today: on }, { job, fields });
+const written = (records: Records, fields: JobFields) => writeJob.run(derive(records, on), { job, fields });
 
 /** Every act of the jobs board, the Store, the shopping run and the quotes that is not *Issue*. */
 const acts: Readonly<Record<string, Act>> = {
@@ -56,8 +57,8 @@ const acts: Readonly<Record<string, Act>> = {
   'way in not measured': (records) => written(records, { narrowestMm: null }),
   basis: (records, { count }) => written(records, { basis: count % 2 === 0 ? 'packs' : 'used' }),
   handover: (records) => written(records, { handover: '2027-06-04' }),
-  'a move': (records, { state }) => changeOf(moveTo({ records, today: on }, { job, state })),
-  built: (records) => changeOf(moveTo({ records, today: on }, { job, state: 'built' })),
+  'a move': (records, { state }) => changeOf(moveTo(derive(records, on), { job, state })),
+  built: (records) => changeOf(moveTo(derive(records, on), { job, state: 'built' })),
   'next act': (records, { text }) => setNextAct(records, job, text, on),
   sizes: (records, { count }) => setSizes(records, job, [{ tank: count % 2 === 0 ? 'T05' : 'T07', count }]),
   kit: (records, { count }) =>
