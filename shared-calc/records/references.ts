@@ -9,7 +9,7 @@ type Refers = { readonly [K in RecordKind]?: { readonly [F in keyof RecordOf<K>]
 type Once = { readonly [K in RecordKind]?: readonly (readonly (keyof RecordOf<K> & string)[])[] };
 
 /** The kinds in one of which the record named by a field must be. */
-export const refers: Refers = {
+const refers: Refers = {
   tank: { supplier: ['supplier'] },
   material: { supplier: ['supplier'] },
   pack: { material: ['material', 'tank'] },
