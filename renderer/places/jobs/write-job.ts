@@ -4,7 +4,7 @@ import { findJob } from '#shared-calc/jobs/find-job.ts';
 import { isBefore, moveJob } from '#shared-calc/jobs/move-job.ts';
 import type { Day } from '#shared-calc/calendar/day.ts';
 import type { Change } from '#shared-calc/records/change.ts';
-import { Job, type Records } from '#shared-calc/records/records.ts';
+import { recordKinds, type Job, type Records } from '#shared-calc/records/records.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
 import { sayJobFault } from '#shared-calc/words/say-job-fault.ts';
 import { goodsWords } from '#renderer/print/goods-words.ts';
@@ -43,7 +43,7 @@ export function writeJob(
   const job = findJob(records, id);
   if (!job.ok) return failed(sayJobFault(job.fault));
   if (words.title?.trim() === '') return failed('A job needs a title.');
-  const to = Job.safeParse(withoutUndefined({ ...job.value, ...words }));
+  const to = recordKinds.job.safeParse(withoutUndefined({ ...job.value, ...words }));
   if (!to.success) return failed(`This cannot be kept: ${to.error.issues[0]?.message ?? 'it is no such record'}.`);
   const label = `${id}: ${Object.keys(words)
     .map((key) => fieldNames[key] ?? key)

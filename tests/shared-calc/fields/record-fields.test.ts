@@ -1,0 +1,44 @@
+import { describe, expect, test } from 'vitest';
+import { columnsOf } from '#electron/book/tables.ts';
+import { fieldsOf } from '#shared-calc/fields/record-fields.ts';
+import { importSuppliers } from '#shared-calc/papers/import-suppliers.ts';
+import { importMaterials } from '#shared-calc/papers/import-materials.ts';
+import { importTanks } from '#shared-calc/papers/import-tanks.ts';
+import { allKinds, recordKinds } from '#shared-calc/records/records.ts';
+import { demoRecords } from '#tests/fixtures/demo/read-demo.ts';
+
+describe('the fields of a record', () => {
+  test.each(allKinds)('a %s has one description a field, for its schema and its column in the file', (kind) => {
+    const keys = fieldsOf(kind).map(([key]) => key);
+
+    expect(Object.keys(recordKinds[kind].shape)).toEqual(keys);
+    expect(columnsOf(kind).map(({ field }) => field)).toEqual(keys);
+  });
+
+  test.each(allKinds)('what a %s may lack is what its schema lets it lack', (kind) => {
+    const lacking = fieldsOf(kind).map(([key, { mayBeEmpty }]) => [key, mayBeEmpty]);
+
+    expect(fieldsOf(kind).map(([key, { schema }]) => [key, schema.safeParse(undefined).success])).toEqual(lacking);
+  });
+
+  test.each(allKinds)('every field of a %s has a heading of its own', (kind) => {
+    const headings = fieldsOf(kind).map(([, { heading }]) => heading);
+
+    expect(headings.filter((heading) => heading.trim() === '')).toEqual([]);
+    expect(new Set(headings).size).toBe(headings.length);
+  });
+
+  test.each([
+    ['tank', importTanks],
+    ['material', importMaterials],
+    ['supplier', importSuppliers],
+  ] as const)('a list of %ss knows the headings of its fields and no other', (kind, take) => {
+    const known = fieldsOf(kind).flatMap(([, { list }]) => (list === undefined ? [] : [list]));
+    const packs = kind === 'material' ? ['packs'] : [];
+    const { refused } = take(`${[...known, ...packs].join(',')}\n`, demoRecords());
+    const strange = take(`${[...known, 'colour'].join(',')}\nX\n`, demoRecords()).refused;
+
+    expect(refused.map(({ says }) => says).filter((says) => says.includes('says nothing here'))).toEqual([]);
+    expect(strange.some(({ says }) => says.includes('"colour" says nothing here'))).toBe(true);
+  });
+});
