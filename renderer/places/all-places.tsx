@@ -6,7 +6,7 @@ import { benchPlace } from './bench/bench-place.tsx';
 import { cultureBookPlace } from './culture-book/culture-book-place.tsx';
 import { culturesPlace } from './cultures/cultures-place.tsx';
 import { functionBookPlace } from './function-book/function-book-place.tsx';
-import { moneyHands } from './jobs/money-hands.ts';
+import { moneyHands } from '#renderer/store/money-hands.ts';
 import { jobsPlace } from './jobs/jobs-place.tsx';
 import { materialBookPlace } from './material-book/material-book-place.tsx';
 import { needsPlace } from './needs/needs-place.tsx';

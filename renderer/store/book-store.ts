@@ -1,12 +1,14 @@
 import { computed, signal, type ReadonlySignal } from '@preact/signals';
 import type { Bridge, BridgeNews } from '#renderer/bridge.ts';
 import type { QuietLineView } from '#renderer/frame/frame-view.ts';
+import type { Act } from '#shared-calc/acts/act.ts';
 import type { BookInfo } from '#shared-calc/contract/channels.ts';
 import { fromRecordLists } from '#shared-calc/contract/record-lists.ts';
 import type { News } from '#shared-calc/contract/news.ts';
 import { applyChange, isEmptyChange, type Change } from '#shared-calc/records/change.ts';
 import type { Records } from '#shared-calc/records/records.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
+import { sayActFault } from '#shared-calc/words/say-act-fault.ts';
 import { bookFollower, type BookFollower } from './book-follower.ts';
 import type { Clock } from './clock.ts';
 import { savedWords } from './saved-words.ts';
@@ -30,6 +32,8 @@ export interface BookStore extends Speaking {
   readonly apply: (change: Change) => void;
   /** The same for an act that may refuse; answers its sentence, which is said too. */
   readonly act: (change: Result<Change, string>) => string | undefined;
+  /** Does one of the core's acts; answers why not, which is said too. */
+  readonly doAct: <I>(act: Act<I>, input: I) => string | undefined;
   readonly undo: () => void;
   readonly redo: () => void;
   readonly issue: (job: string) => Promise<Result<Written, string>>;
@@ -80,6 +84,10 @@ export function openBookStore({ bridge, clock, first }: BookParts): BookStore {
     line,
     apply,
     act: (done) => actOn(done, apply, speaking.refuse),
+    doAct: (act, input) => {
+      const done = act.run({ records: records.peek(), today: info.peek().today }, input);
+      return actOn(done.ok ? done : failed(sayActFault(done.fault)), apply, speaking.refuse);
+    },
     undo: () => follower.put({ act: 'undo' }),
     redo: () => follower.put({ act: 'redo' }),
     issue: (job) => new Promise((told) => follower.put({ act: 'issue', job, told })),

@@ -3,6 +3,8 @@ import { freeId } from '#shared-calc/jobs/find-job.ts';
 import { linesOf } from '#shared-calc/jobs/open-sheet.ts';
 import { putRecords } from '#shared-calc/jobs/put-records.ts';
 import { lineLabel } from '#shared-calc/papers/bench-csv.ts';
+import { usesFor } from '#shared-calc/acts/move-use.ts';
+import { sayWithoutUse } from '#shared-calc/words/say-use.ts';
 import { findUnit } from '#shared-calc/quantity/unit.ts';
 import { noLines } from '#shared-calc/recipe/scope.ts';
 import type { Change } from '#shared-calc/records/change.ts';
@@ -156,23 +158,32 @@ function localsOf(records: Records, recipe: string): readonly LocalValue[] {
 /** Other fields of a line; refused where its own or another line's rule could no longer be read. */
 export function changeLine(records: Records, line: Line, asked: Partial<Line>): Result<Change, string> {
   const fields = withUnit(line, asked);
-  const next: Line = { ...line, ...fields };
+  const lines = linesOf(records, line.recipe);
+  const wrong = wrongWith({ ...line, ...fields }, lines);
+  if (wrong !== undefined) return failed(wrong);
+  return ok(updateLine(line, fields, `${inSentence(lineLabel(line))}: ${fieldWords(fields)}`));
+}
+
+/** What is wrong with a line as it would be, in one sentence. */
+function wrongWith(next: Line, lines: readonly Line[]): string | undefined {
   if (next.unit !== 'choice' && next.unit !== 'yes_no' && !findUnit(next.unit)) {
-    return failed(`There is no unit called ${next.unit}.`);
+    return `There is no unit called ${next.unit}.`;
   }
   if (next.low !== undefined && next.high !== undefined && next.low > next.high) {
-    return failed('The low bound lies above the high one.');
+    return 'The low bound lies above the high one.';
   }
-  const lines = linesOf(records, line.recipe);
   const unknown = unknownBraces(next, lines);
-  if (unknown !== undefined) return failed(`{${unknown}} in the sentence names no line.`);
+  if (unknown !== undefined) return `{${unknown}} in the sentence names no line.`;
   const breaks = breaksOf(
     lines,
-    lines.map((each) => (each.id === line.id ? next : each)),
+    lines.map((each) => (each.id === next.id ? next : each)),
   );
-  const [first] = breaks;
-  if (first) return failed(`This would break ${sayBreaks(breaks)}. ${first.says}`);
-  return ok(updateLine(line, fields, `${inSentence(lineLabel(line))}: ${fieldWords(fields)}`));
+  return breaks[0] ? `This would break ${sayBreaks(breaks)}. ${breaks[0].says}` : wrongUse(next);
+}
+
+function wrongUse(next: Line): string | undefined {
+  if (next.use === undefined || usesFor(next).includes(next.use)) return undefined;
+  return `${sayWithoutUse(next.use)} Move that use to another line first.`;
 }
 
 /** A check is a yes or no and work is minutes: a line that becomes one takes that unit with it. */

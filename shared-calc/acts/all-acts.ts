@@ -13,6 +13,7 @@ export const allActs: readonly Act[] = [
   jobs.setValues,
   jobs.setSizes,
   jobs.writeSurvey,
+  jobs.writeJob,
   jobs.setNextAct,
   jobs.markOrdered,
   jobs.choosePacks,

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { dayFault } from '#shared-calc/calendar/day.ts';
 import type { Derived } from '#shared-calc/derive/derived.ts';
 import { buildJob, type Short } from '#shared-calc/jobs/build-job.ts';
 import { copyJob as copiedJob } from '#shared-calc/jobs/copy-job.ts';
@@ -8,12 +9,14 @@ import { isBefore, moveJob as movedJob } from '#shared-calc/jobs/move-job.ts';
 import { newJob as madeJob } from '#shared-calc/jobs/new-job.ts';
 import { setNextAct as nextActSet } from '#shared-calc/jobs/next-act.ts';
 import { choosePacks as packsChosen } from '#shared-calc/jobs/pack-choices.ts';
+import { putRecords } from '#shared-calc/jobs/put-records.ts';
 import { recordDeposit as depositRecorded } from '#shared-calc/jobs/record-deposit.ts';
 import { setSizes as sizesSet } from '#shared-calc/jobs/set-sizes.ts';
 import { setValues as valuesSet } from '#shared-calc/jobs/set-values.ts';
 import { surveyJob as surveyed } from '#shared-calc/jobs/survey-job.ts';
 import { applyChange, squashChanges, type Change } from '#shared-calc/records/change.ts';
-import type { Records } from '#shared-calc/records/records.ts';
+import { diffRecords } from '#shared-calc/records/diff-records.ts';
+import { recordKinds, type Job, type Records } from '#shared-calc/records/records.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
 import { act } from './act.ts';
 
@@ -150,6 +153,61 @@ export const writeSurvey = act<z.infer<typeof WriteSurvey>>({
   input: WriteSurvey,
   run: ({ records }, input) => surveyed(records, { ...given(input), figures: writingsOf(input.figures) }),
 });
+
+const WriteJob = z.strictObject({
+  job: z.string(),
+  fields: recordKinds.job
+    .pick({
+      title: true,
+      client: true,
+      contact: true,
+      site: true,
+      access: true,
+      audience: true,
+      animals: true,
+      area: true,
+      note: true,
+      basis: true,
+    })
+    .extend({
+      narrowestMm: recordKinds.job.shape.narrowestMm.nullable(),
+      enquiredOn: Day.nullable(),
+      handover: Day.nullable(),
+    })
+    .partial(),
+});
+
+export type JobFields = z.infer<typeof WriteJob>['fields'];
+
+const fieldNames: Readonly<Record<string, string>> = {
+  enquiredOn: 'day of the enquiry',
+  basis: 'costing basis',
+  site: 'place',
+  access: 'way in',
+  narrowestMm: 'narrowest on the way in',
+};
+
+export const writeJob = act<z.infer<typeof WriteJob>>({
+  name: 'writeJob',
+  says: 'Rewrites what is told of a job; null takes a date or a figure away.',
+  input: WriteJob,
+  run: ({ records }, { job: id, fields }) => {
+    const job = findJob(records, id);
+    if (!job.ok) return job;
+    if (fields.title?.trim() === '') return failed({ kind: 'no-title' });
+    const wrong = [fields.enquiredOn, fields.handover].map((day) => day && dayFault(day)).find(Boolean);
+    if (wrong) return failed(wrong);
+    const to = withoutNull({ ...job.value, ...given(fields) });
+    const label = `${id}: ${Object.keys(fields)
+      .map((field) => fieldNames[field] ?? field)
+      .join(', ')}`;
+    return ok(diffRecords(label, records, { ...records, job: putRecords(records.job, [to]) }));
+  },
+});
+
+function withoutNull(fields: object): Job {
+  return Object.fromEntries(Object.entries(fields).filter(([, value]) => value !== null)) as Job;
+}
 
 const SetNextAct = z.strictObject({ job: z.string(), act: z.string().max(2_000), on: Day.optional() });
 

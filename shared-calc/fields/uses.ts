@@ -124,13 +124,13 @@ export const uses = {
   lampPower: { kind: 'power', unit: 'W', goesWith: 'lamps', what: 'Power of a lamp' },
   lightHours: { kind: 'number', unit: 'h/d', goesWith: 'lamps', what: 'Hours that the lamps are on' },
   lightPerLamp: {
-    kind: 'light of a day',
+    kind: 'light per area',
     unit: 'mol/m2/d',
     goesWith: 'lamps',
     what: 'Light that one lamp gives at the plants',
   },
   lightTarget: {
-    kind: 'light of a day',
+    kind: 'light per area',
     unit: 'mol/m2/d',
     goesWith: 'lamps',
     what: 'Light that is wanted at the plants',

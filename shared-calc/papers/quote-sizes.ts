@@ -45,7 +45,7 @@ export function frozenCalled({ key, label, tank }: FrozenColumn): string {
 }
 
 /** What a line came to, in its own unit; `undefined` where it was not known. */
-export function frozenValue(
+function frozenValue(
   { figures }: Pick<FrozenColumn, 'figures'>,
   line: Line | undefined,
 ): number | string | boolean | undefined {

@@ -28,6 +28,7 @@ const lintMustSay: Readonly<Record<string, readonly string[]>> = {
   'renderer/commands/ring-there.ts': ['no-cycle'],
   'renderer/panels/ring-back.ts': ['no-cycle'],
   'renderer/peeks-into-the-book.ts': ['no-restricted-imports'],
+  'renderer/places/jobs/borrows-from-a-neighbour.ts': ['no-restricted-imports'],
   'shared-calc/bench/hands-out-a-default.ts': ['no-default-export'],
   'shared-calc/buy/takes-anything.ts': ['no-explicit-any', 'no-non-null-assertion'],
   'shared-calc/calendar/type-ring-back.ts': ['no-cycle'],

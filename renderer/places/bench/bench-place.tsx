@@ -1,7 +1,7 @@
 import type { BenchGrid } from '#renderer/bench/bench-grid.ts';
 import { contextNow } from '#renderer/books/book-hands.ts';
 import { BenchStrips } from '#renderer/bench/bench-place.tsx';
-import { FirstMinute, isFirstMinute } from '#renderer/places/first-minute/first-minute.tsx';
+import { FirstMinute, isFirstMinute } from './first-minute.tsx';
 import type { PlaceAct } from '#renderer/frame/frame-view.ts';
 import type { FindView, PlaceView } from '#renderer/frame/page-view.ts';
 import { places } from '#shared-calc/contract/places.ts';

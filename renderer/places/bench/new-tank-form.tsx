@@ -1,7 +1,7 @@
 import { useState } from 'preact/hooks';
 import { ChoiceEntry, TextEntry } from '#renderer/books/entry.tsx';
-import { InsideWorked, OutsideFields } from '#renderer/places/tank-book/outside-fields.tsx';
-import { insideFrom, isBegun } from '#renderer/places/tank-book/outside-size.ts';
+import { InsideWorked, OutsideFields } from '#renderer/books/outside-fields.tsx';
+import { insideFrom, isBegun } from '#renderer/books/outside-size.ts';
 import { shownUnitWords } from '#renderer/store/figure-words.ts';
 import { readMoney } from '#shared-calc/papers/read-money.ts';
 import type { Display } from '#shared-calc/quantity/shown-unit.ts';

@@ -1,4 +1,4 @@
-import { insideFrom, nothingOutside, withInside, type OutsideTexts } from '#renderer/places/tank-book/outside-size.ts';
+import { insideFrom, nothingOutside, withInside, type OutsideTexts } from '#renderer/books/outside-size.ts';
 import { isMeasured, tankMeasures, tankMisfit, type TankMeasureKey } from '#shared-calc/papers/tank-measures.ts';
 import { readMeasure } from '#shared-calc/papers/read-measure.ts';
 import { shownUnit, type Display } from '#shared-calc/quantity/shown-unit.ts';

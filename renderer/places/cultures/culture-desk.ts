@@ -1,6 +1,6 @@
 import type { ReadonlySignal } from '@preact/signals';
-import type { PlanBook } from '#renderer/places/prepare/plan-book.ts';
-import type { PrepareHands } from '#renderer/places/prepare/prepare-hands.ts';
+import type { PlanBook } from '#renderer/store/plan-book.ts';
+import type { PrepareHands } from '#renderer/store/prepare-hands.ts';
 
 /** What the culture board keeps while the page is open. */
 export interface CultureDesk {

@@ -1,6 +1,6 @@
-import type { PlannedJobs } from '#renderer/places/prepare/planned-jobs.ts';
-import { isUnderWay, plannedJobs } from '#renderer/places/prepare/planned-jobs.ts';
-import type { PlanBook } from '#renderer/places/prepare/plan-book.ts';
+import type { PlannedJobs } from '#renderer/store/planned-jobs.ts';
+import { isUnderWay, plannedJobs } from '#renderer/store/planned-jobs.ts';
+import type { PlanBook } from '#renderer/store/plan-book.ts';
 import type { Day } from '#shared-calc/calendar/day.ts';
 import { isBefore } from '#shared-calc/jobs/move-job.ts';
 import { keysOf, openJob } from '#shared-calc/jobs/open-sheet.ts';

@@ -4,7 +4,7 @@ import { Curve } from '#renderer/curves/curve.tsx';
 import { growthSpec } from '#renderer/curves/growth-spec.ts';
 import { Sign } from '#renderer/frame/sign.tsx';
 import { writeRoute } from '#renderer/frame/place-route.ts';
-import { writePrepare } from '#renderer/places/prepare/prepare-route.ts';
+import { writePrepare } from '#renderer/frame/prepare-route.ts';
 import { sayUnits } from '#renderer/text/say-units.ts';
 import { cultureBoard } from '#shared-calc/prepare/culture-board.ts';
 import { isFlies } from '#shared-calc/prepare/culture-demands.ts';

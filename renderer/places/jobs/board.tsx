@@ -2,7 +2,7 @@ import { Sign } from '#renderer/frame/sign.tsx';
 import { writeRoute } from '#renderer/frame/place-route.ts';
 import { paperDay } from '#renderer/print/paper-words.ts';
 import type { BoardGroup, BoardRow } from './board-groups.ts';
-import { walkLinks } from './walk-links.ts';
+import { walkLinks } from '#renderer/kit/walk-links.ts';
 
 interface BoardParts {
   readonly groups: readonly BoardGroup[];

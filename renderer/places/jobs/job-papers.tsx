@@ -4,7 +4,7 @@ import { letterheadOf } from '#renderer/print/letterhead-of.ts';
 import { NeedsPaper } from '#renderer/print/needs-paper.tsx';
 import { PickListPaper } from '#renderer/print/pick-list-paper.tsx';
 import type { Job } from '#shared-calc/records/records.ts';
-import { jobName } from './money-hands.ts';
+import { jobName } from '#renderer/store/money-hands.ts';
 import { jobNeeds, jobPickLists } from './printed-job.ts';
 
 interface PaperParts {

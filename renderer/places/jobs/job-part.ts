@@ -1,6 +1,6 @@
 import type { BookContext } from '#renderer/books/book-hands.ts';
 import type { Job } from '#shared-calc/records/records.ts';
-import type { MoneyHands } from './money-hands.ts';
+import type { MoneyHands } from '#renderer/store/money-hands.ts';
 
 /** What each part of a job's card is made from. */
 export interface JobPart {

@@ -7,7 +7,7 @@ import { setValues } from '#shared-calc/jobs/set-values.ts';
 import { failed } from '#shared-calc/result.ts';
 import { sayJobFault } from '#shared-calc/words/say-job-fault.ts';
 import type { JobPart } from './job-part.ts';
-import { told } from './money-hands.ts';
+import { told } from '#renderer/store/money-hands.ts';
 
 /** The recipe, the kit level of the whole job and the sizes on its bench. */
 export function JobSizes({ job, context: { records }, hands }: JobPart) {

@@ -6,7 +6,7 @@ import { setNextAct } from '#shared-calc/jobs/next-act.ts';
 import { jobStates } from '#shared-calc/fields/job.ts';
 import { failed } from '#shared-calc/result.ts';
 import type { JobPart } from './job-part.ts';
-import { told } from './money-hands.ts';
+import { told } from '#renderer/store/money-hands.ts';
 import { moveTo } from './write-job.ts';
 
 /** Where a job stands, where it goes next and what that asks for, and what is to be done by when. */
@@ -14,7 +14,7 @@ export function JobState({ job, context, hands }: JobPart) {
   const [wrong, setWrong] = useState<string>();
   const { today } = context;
   const move = (state: string) => {
-    const moved = moveTo(hands.records.peek(), { job: job.id, state, today });
+    const moved = moveTo({ records: hands.records.peek(), today }, { job: job.id, state });
     setWrong(moved.ok ? undefined : moved.fault);
     if (!moved.ok) return hands.refuse(moved.fault);
     hands.apply(moved.value.change);

@@ -2,7 +2,7 @@ import { ChoiceEntry, SettledEntry } from '#renderer/books/entry.tsx';
 import { isBefore } from '#shared-calc/jobs/move-job.ts';
 import { surveyJob } from '#shared-calc/jobs/survey-job.ts';
 import type { JobPart } from './job-part.ts';
-import { told } from './money-hands.ts';
+import { told } from '#renderer/store/money-hands.ts';
 import { surveyRows, writeFound, type SurveyRow } from './survey-rows.ts';
 
 /** What was measured where the tank is to stand: it holds for the whole job on its size bench. */

@@ -2,8 +2,8 @@ import { useState } from 'preact/hooks';
 import { contextNow } from '#renderer/books/book-hands.ts';
 import { ChoiceEntry, TextEntry } from '#renderer/books/entry.tsx';
 import { writeRoute } from '#renderer/frame/place-route.ts';
-import type { MoneyHands } from './money-hands.ts';
-import { AskSheet } from './ask-sheet.tsx';
+import type { MoneyHands } from '#renderer/store/money-hands.ts';
+import { AskSheet } from '#renderer/kit/ask-sheet.tsx';
 import { askedJob, noWishes, type Wishes } from './asked-job.ts';
 
 interface SheetParts {

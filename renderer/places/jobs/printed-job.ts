@@ -11,7 +11,7 @@ import type { Job, Records } from '#shared-calc/records/records.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
 import { calledByLines } from '#shared-calc/words/called-by-words.ts';
 import { sayOrderFault } from '#shared-calc/words/say-order-fault.ts';
-import { crushesPlants } from './crushes-plants.ts';
+import { crushesPlants } from '#shared-calc/jobs/crushes-plants.ts';
 
 export interface JobNeeds {
   readonly list: NeedsList;

@@ -9,7 +9,7 @@ import type { Display } from '#shared-calc/quantity/shown-unit.ts';
 import type { Change } from '#shared-calc/records/change.ts';
 import type { Job, Line, Records } from '#shared-calc/records/records.ts';
 import type { Result } from '#shared-calc/result.ts';
-import { told } from './money-hands.ts';
+import { told } from '#renderer/store/money-hands.ts';
 
 /** A figure as it stands in a well: a rule has no unit beside it. */
 export interface ShownText {

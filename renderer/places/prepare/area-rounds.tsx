@@ -2,7 +2,7 @@ import { paperDay, paperWeekday } from '#renderer/print/paper-words.ts';
 import type { Day } from '#shared-calc/calendar/day.ts';
 import { careByArea, type AreaVisit } from '#shared-calc/papers/care-card.ts';
 import { careWords } from '#shared-calc/papers/step-words.ts';
-import type { JobPlan } from './job-plan.ts';
+import type { JobPlan } from '#renderer/store/job-plan.ts';
 
 interface RoundsParts {
   readonly jobs: readonly JobPlan[];

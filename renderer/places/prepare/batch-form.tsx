@@ -7,7 +7,7 @@ import type { Material } from '#shared-calc/records/records.ts';
 import { failed, type Result } from '#shared-calc/result.ts';
 import { leafMaterials } from './job-leaves.ts';
 import type { PartView } from './part-view.ts';
-import { writePrepare } from './prepare-route.ts';
+import { writePrepare } from '#renderer/frame/prepare-route.ts';
 import type { AskedTreatment } from './treatment-texts.ts';
 import { newBatch, type BatchMade, type BatchTexts } from './write-batch.ts';
 

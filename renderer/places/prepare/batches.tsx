@@ -1,9 +1,9 @@
-import { walkLinks } from '#renderer/places/jobs/walk-links.ts';
+import { walkLinks } from '#renderer/kit/walk-links.ts';
 import { batchLabel } from '#shared-calc/prepare/batch-label.ts';
 import { BatchForm } from './batch-form.tsx';
 import { OpenBatch } from './open-batch.tsx';
 import type { PartView } from './part-view.ts';
-import { writePrepare } from './prepare-route.ts';
+import { writePrepare } from '#renderer/frame/prepare-route.ts';
 import type { AskedTreatment } from './treatment-texts.ts';
 
 interface BatchesParts {

@@ -1,8 +1,8 @@
 import { writeRoute } from '#renderer/frame/place-route.ts';
-import { walkLinks } from '#renderer/places/jobs/walk-links.ts';
+import { walkLinks } from '#renderer/kit/walk-links.ts';
 import { cardKinds } from './card-kinds.ts';
 import type { PartView } from './part-view.ts';
-import { writePrepare } from './prepare-route.ts';
+import { writePrepare } from '#renderer/frame/prepare-route.ts';
 
 /** Every printed card, in order of use. */
 export function CardsPart({ job }: PartView) {

@@ -3,7 +3,7 @@ import { Curve } from '#renderer/curves/curve.tsx';
 import { drainSpec } from '#renderer/curves/drain-spec.ts';
 import { Sign } from '#renderer/frame/sign.tsx';
 import { figureWords, readUnits } from '#renderer/store/figure-words.ts';
-import { told } from '#renderer/places/jobs/money-hands.ts';
+import { told } from '#renderer/store/money-hands.ts';
 import type { PlaceCheck } from '#shared-calc/jobs/place-checks.ts';
 import { setValues } from '#shared-calc/jobs/set-values.ts';
 import type { CheckMargin } from '#shared-calc/prepare/check-margin.ts';
@@ -17,7 +17,7 @@ import type { Display } from '#shared-calc/quantity/shown-unit.ts';
 import { sizeSheet, type SizeSheet } from './size-sheet.ts';
 import { OpenAJob } from './open-a-job.tsx';
 import type { PartView } from './part-view.ts';
-import { writePrepare } from './prepare-route.ts';
+import { writePrepare } from '#renderer/frame/prepare-route.ts';
 import { sizesOf } from '#shared-calc/jobs/job-sheet.ts';
 import { whoDecides } from '#shared-calc/words/who-decides.ts';
 

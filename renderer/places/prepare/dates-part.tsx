@@ -8,7 +8,7 @@ import { sayPlan } from '#shared-calc/prepare/say-plan.ts';
 import { soonestRounds } from '#shared-calc/papers/care-card.ts';
 import { prepRows, type PrepRow } from '#shared-calc/papers/prep-card.ts';
 import { careWords } from '#shared-calc/papers/step-words.ts';
-import type { JobPlan } from './job-plan.ts';
+import type { JobPlan } from '#renderer/store/job-plan.ts';
 import { OpenAJob } from './open-a-job.tsx';
 import type { PartView } from './part-view.ts';
 

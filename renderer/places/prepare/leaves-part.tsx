@@ -11,7 +11,7 @@ import { Batches } from './batches.tsx';
 import { jobLeaves } from './job-leaves.ts';
 import type { PrepareDesk } from './prepare-desk.ts';
 import type { PartView } from './part-view.ts';
-import { writePrepare } from './prepare-route.ts';
+import { writePrepare } from '#renderer/frame/prepare-route.ts';
 import { askTreatment, fieldNames, type AskedTreatment, type TreatmentTexts } from './treatment-texts.ts';
 
 /** Leaf treatment: the ways side by side at the workshop's height, one of them with its core, and the batches. */

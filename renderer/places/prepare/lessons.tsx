@@ -5,7 +5,7 @@ import { LAST_JOBS } from '#shared-calc/prepare/teach-house.ts';
 import { toBase, unitOf } from '#shared-calc/quantity/unit.ts';
 import { writeNumber } from '#shared-calc/quantity/write-figure.ts';
 import { teachLine, teachPlantLoss, type HouseLesson, type PlantLesson } from './house-lessons.ts';
-import type { PrepareHands } from './prepare-hands.ts';
+import type { PrepareHands } from '#renderer/store/prepare-hands.ts';
 
 interface LessonsParts {
   readonly lessons: readonly HouseLesson[];

@@ -1,8 +1,8 @@
 import type { BookContext } from '#renderer/books/book-hands.ts';
 import { writeRoute } from '#renderer/frame/place-route.ts';
-import { jobName, jobsInOrder } from '#renderer/places/jobs/money-hands.ts';
-import { walkLinks } from '#renderer/places/jobs/walk-links.ts';
-import { writePrepare, type PreparePartId } from './prepare-route.ts';
+import { jobName, jobsInOrder } from '#renderer/store/money-hands.ts';
+import { walkLinks } from '#renderer/kit/walk-links.ts';
+import { writePrepare, type PreparePartId } from '#renderer/frame/prepare-route.ts';
 
 interface OpenParts {
   readonly context: BookContext;

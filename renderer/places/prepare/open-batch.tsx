@@ -6,8 +6,8 @@ import { batchLabel } from '#shared-calc/prepare/batch-label.ts';
 import { coreHeat, sayCoreHeat } from '#shared-calc/prepare/probe-log.ts';
 import type { TreatmentBatch } from '#shared-calc/records/records.ts';
 import type { PartView } from './part-view.ts';
-import type { PrepareHands } from './prepare-hands.ts';
-import { writePrepare } from './prepare-route.ts';
+import type { PrepareHands } from '#renderer/store/prepare-hands.ts';
+import { writePrepare } from '#renderer/frame/prepare-route.ts';
 import { wasMoistened, withLog, withoutBatch } from './write-batch.ts';
 
 interface OpenBatchParts {

@@ -1,7 +1,7 @@
 import { signal, type Signal } from '@preact/signals';
-import { keptNumber, type KeptNumber } from './kept-number.ts';
-import { openPlanBook, type PlanBook } from './plan-book.ts';
-import type { PrepareHands } from './prepare-hands.ts';
+import { keptNumber, type KeptNumber } from '#renderer/store/kept-number.ts';
+import { openPlanBook, type PlanBook } from '#renderer/store/plan-book.ts';
+import type { PrepareHands } from '#renderer/store/prepare-hands.ts';
 import { noTreatment, type TreatmentTexts } from './treatment-texts.ts';
 
 /** What the prep plan place keeps while the page is open. */

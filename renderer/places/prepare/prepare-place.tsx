@@ -2,7 +2,7 @@ import { contextNow, type BookContext } from '#renderer/books/book-hands.ts';
 import type { PlaceAct } from '#renderer/frame/frame-view.ts';
 import type { FindView, PlaceView } from '#renderer/frame/page-view.ts';
 import type { Route } from '#renderer/frame/place-route.ts';
-import { jobName, jobsInOrder } from '#renderer/places/jobs/money-hands.ts';
+import { jobName, jobsInOrder } from '#renderer/store/money-hands.ts';
 import { printAct } from '#renderer/print/print-acts.ts';
 import { cardPaper, isCard } from './card-papers.tsx';
 import { CardsPart } from './cards-part.tsx';
@@ -13,12 +13,12 @@ import { JobsPart } from './jobs-part.tsx';
 import { LeavesPart } from './leaves-part.tsx';
 import type { PartView } from './part-view.ts';
 import { openPrepareDesk } from './prepare-desk.ts';
-import type { PrepareHands } from './prepare-hands.ts';
-import { prepareParts, readPrepareRest, writePrepare, type PreparePartId } from './prepare-route.ts';
+import type { PrepareHands } from '#renderer/store/prepare-hands.ts';
+import { prepareParts, readPrepareRest, writePrepare, type PreparePartId } from '#renderer/frame/prepare-route.ts';
 import { TookPart } from './took-part.tsx';
 import { WatchPart } from './watch-part.tsx';
 import '#renderer/books/books.css';
-import './prepare.css';
+import '#renderer/look/prepare.css';
 
 /** The prep plan: a job's dates, all jobs on one line, checks, leaves, the watch, what it took, and the printed cards. */
 export function preparePlace(hands: PrepareHands): (route: Route) => PlaceView {

@@ -3,8 +3,8 @@ import { fileName } from '#renderer/print/file-name.ts';
 import { calendarFile, type CalendarEntry } from '#shared-calc/papers/calendar-file.ts';
 import { soonestRounds } from '#shared-calc/papers/care-card.ts';
 import { planEntries } from '#shared-calc/papers/plan-calendar.ts';
-import type { JobPlan } from './job-plan.ts';
-import { isHandedOver, isUnderWay, plannedJobs } from './planned-jobs.ts';
+import type { JobPlan } from '#renderer/store/job-plan.ts';
+import { isHandedOver, isUnderWay, plannedJobs } from '#renderer/store/planned-jobs.ts';
 import type { PartView } from './part-view.ts';
 
 /** The open job's dates as a calendar file. */

@@ -8,7 +8,7 @@ import { watchedSizes } from './watched-sizes.ts';
 import { Readings } from './readings.tsx';
 import { OpenAJob } from './open-a-job.tsx';
 import type { PartView } from './part-view.ts';
-import { writePrepare } from './prepare-route.ts';
+import { writePrepare } from '#renderer/frame/prepare-route.ts';
 
 /** The commissioning watch of a size, typed or pasted, against its band; and when the animals go in. */
 export function WatchPart(view: PartView) {

@@ -2,7 +2,7 @@ import { useState } from 'preact/hooks';
 import type { BookContext } from '#renderer/books/book-hands.ts';
 import { ChoiceEntry, SettledEntry, TextEntry } from '#renderer/books/entry.tsx';
 import { entryOfCoins } from '#renderer/books/money-field.ts';
-import type { MoneyHands } from '#renderer/places/jobs/money-hands.ts';
+import type { MoneyHands } from '#renderer/store/money-hands.ts';
 import { readMoney } from '#shared-calc/papers/read-money.ts';
 import type { QuoteLine, Records } from '#shared-calc/records/records.ts';
 import { failed } from '#shared-calc/result.ts';

@@ -5,8 +5,8 @@ import { downloadCsv } from '#renderer/files/download-csv.ts';
 import type { PlaceAct } from '#renderer/frame/frame-view.ts';
 import type { PlaceView } from '#renderer/frame/page-view.ts';
 import { writeRoute, type Route } from '#renderer/frame/place-route.ts';
-import { jobName, type MoneyHands } from '#renderer/places/jobs/money-hands.ts';
-import { KeptOpen } from '#renderer/places/jobs/kept-open.tsx';
+import { jobName, type MoneyHands } from '#renderer/store/money-hands.ts';
+import { KeptOpen } from '#renderer/kit/kept-open.tsx';
 import { printAct } from '#renderer/print/print-acts.ts';
 import { QuotePaper } from '#renderer/print/quote-paper.tsx';
 import { kept } from '#renderer/store/kept.ts';
@@ -26,7 +26,7 @@ import { quoteSeals } from './quote-seals.ts';
 import { DraftSlip, IssuedSlip } from './quote-slips.tsx';
 import { TouchesView } from './touches-view.tsx';
 import '#renderer/books/books.css';
-import '#renderer/places/store/store.css';
+import '#renderer/look/store.css';
 import './quotes.css';
 
 interface Desk {

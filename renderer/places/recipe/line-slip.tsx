@@ -11,11 +11,14 @@ import {
   renameLine,
 } from '#renderer/store/recipe-changes.ts';
 import type { RecipeStore } from '#renderer/store/recipe-store.ts';
+import type { UseName } from '#shared-calc/fields/uses.ts';
+import { sayWithoutUse } from '#shared-calc/words/say-use.ts';
 import type { Line } from '#shared-calc/records/records.ts';
 import { BoundFields } from './bound-fields.tsx';
 import { KindFields, NameFields, WordFields } from './line-fields.tsx';
 import type { PutFields } from './put-fields.ts';
 import { RoleFields } from './role-fields.tsx';
+import { UseFields } from './use-fields.tsx';
 
 interface SlipParts {
   readonly book: BookStore;
@@ -44,6 +47,7 @@ export function LineSlip({ book, store }: SlipParts) {
         <KindFields line={line} put={put} />
         <BoundFields line={line} put={put} />
         <RoleFields line={line} put={put} records={book.records.value} />
+        <UseFields line={line} put={put} book={book} />
         <WordFields line={line} put={put} />
       </section>
       <Readers store={store} line={line} />
@@ -88,8 +92,8 @@ function LineActs({ book, store, face: { line, label } }: ActParts) {
   };
   const ask = () => {
     const now = book.records.peek();
-    const losses = { breaks: breaksWithout(now, line), jobs: jobsWriting(now, line) };
-    if (losses.breaks.length === 0 && losses.jobs.length === 0) remove();
+    const losses = { breaks: breaksWithout(now, line), jobs: jobsWriting(now, line), use: line.use };
+    if (losses.breaks.length === 0 && losses.jobs.length === 0 && losses.use === undefined) remove();
     else setAsked(losses);
   };
   return (
@@ -119,6 +123,8 @@ interface Losses {
   readonly breaks: readonly Break[];
   /** Those that have a value of their own in the line. */
   readonly jobs: readonly string[];
+  /** What the program itself reads it for. */
+  readonly use: UseName | undefined;
 }
 
 interface WarningParts {
@@ -129,7 +135,7 @@ interface WarningParts {
 }
 
 /** What would break is named before anything is. */
-function RemoveWarning({ losses: { breaks, jobs }, label, keep, remove }: WarningParts) {
+function RemoveWarning({ losses: { breaks, jobs, use }, label, keep, remove }: WarningParts) {
   const keepButton = useRef<HTMLButtonElement>(null);
   useLayoutEffect(() => keepButton.current?.focus(), []);
   return (
@@ -140,6 +146,7 @@ function RemoveWarning({ losses: { breaks, jobs }, label, keep, remove }: Warnin
           it: {sayBreaks(breaks)}.
         </p>
       )}
+      {use !== undefined && <p>{sayWithoutUse(use)}</p>}
       {jobs.length > 0 && <p>What is written over it in {jobs.join(', ')} goes too.</p>}
       <div class="pair">
         <button ref={keepButton} class="button" type="button" onClick={keep}>

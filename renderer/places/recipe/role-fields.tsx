@@ -71,7 +71,7 @@ function CheckFields({ line, put }: FieldParts) {
         text={line.says ?? ''}
         lines
         settle={(says) => put({ says: given(says) })}
-        hint="{soil_front} shows that line's figure."
+        hint="The name of a line in braces shows its figure."
       />
       <SettledEntry
         label="Who decides"

@@ -13,7 +13,7 @@ import type { Job, Records } from '#shared-calc/records/records.ts';
 import { workshopOf } from '#shared-calc/records/workshop-of.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
 import { sayJobFault } from '#shared-calc/words/say-job-fault.ts';
-import { crushesPlants } from '#renderer/places/jobs/crushes-plants.ts';
+import { crushesPlants } from '#shared-calc/jobs/crushes-plants.ts';
 import type { PlannedJob } from '#shared-calc/papers/order-days.ts';
 
 /** All that a shopping run over some jobs is shown and ordered from. */

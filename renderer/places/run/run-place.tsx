@@ -4,7 +4,7 @@ import { downloadCsv } from '#renderer/files/download-csv.ts';
 import type { PlaceAct } from '#renderer/frame/frame-view.ts';
 import type { PlaceView } from '#renderer/frame/page-view.ts';
 import type { Route } from '#renderer/frame/place-route.ts';
-import type { MoneyHands } from '#renderer/places/jobs/money-hands.ts';
+import type { MoneyHands } from '#renderer/store/money-hands.ts';
 import { kept } from '#renderer/store/kept.ts';
 import { choosePacks, packChoices, type ChosenPacks } from '#shared-calc/jobs/pack-choices.ts';
 import { jobsToBuy } from '#shared-calc/jobs/jobs-run.ts';
@@ -25,7 +25,7 @@ import { RunSums } from './run-sums.tsx';
 import { RunNeeds } from './run-needs.tsx';
 import { SupplierBlock, type SupplierActs } from './supplier-block.tsx';
 import '#renderer/books/books.css';
-import '#renderer/places/store/store.css';
+import '#renderer/look/store.css';
 import './run.css';
 
 interface Desk {

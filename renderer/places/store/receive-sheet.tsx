@@ -2,7 +2,7 @@ import { useMemo, useState } from 'preact/hooks';
 import { contextNow } from '#renderer/books/book-hands.ts';
 import { ChoiceEntry, TextEntry } from '#renderer/books/entry.tsx';
 import { useOpenSheet } from '#renderer/frame/use-open-sheet.ts';
-import type { MoneyHands } from '#renderer/places/jobs/money-hands.ts';
+import type { MoneyHands } from '#renderer/store/money-hands.ts';
 import { packWords } from '#renderer/print/goods-words.ts';
 import { isEmptyChange } from '#shared-calc/records/change.ts';
 import { expectedGoods, receive, type ExpectedOrder } from './expected-goods.ts';

@@ -1,7 +1,7 @@
 import type { BookContext } from '#renderer/books/book-hands.ts';
 import { ChoiceEntry, SettledEntry } from '#renderer/books/entry.tsx';
 import { readDay } from '#renderer/books/day-field.ts';
-import type { MoneyHands } from '#renderer/places/jobs/money-hands.ts';
+import type { MoneyHands } from '#renderer/store/money-hands.ts';
 import { readMeasure } from '#shared-calc/papers/read-measure.ts';
 import { cleanNoise } from '#shared-calc/quantity/write-figure.ts';
 import type { StockEntry } from '#shared-calc/records/records.ts';

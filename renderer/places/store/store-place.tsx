@@ -3,7 +3,7 @@ import { contextNow, type BookContext } from '#renderer/books/book-hands.ts';
 import type { PlaceAct } from '#renderer/frame/frame-view.ts';
 import type { PlaceView } from '#renderer/frame/page-view.ts';
 import { writeRoute, type Route } from '#renderer/frame/place-route.ts';
-import { jobAtHand, type MoneyHands } from '#renderer/places/jobs/money-hands.ts';
+import { jobAtHand, type MoneyHands } from '#renderer/store/money-hands.ts';
 import type { Job } from '#shared-calc/records/records.ts';
 import { PutInSheet } from './put-in-sheet.tsx';
 import { ReceiveSheet } from './receive-sheet.tsx';
@@ -12,7 +12,7 @@ import { StoreSlip } from './store-slip.tsx';
 import { StoreTable } from './store-table.tsx';
 import { keepNeeded } from './store-writes.ts';
 import '#renderer/books/books.css';
-import './store.css';
+import '#renderer/look/store.css';
 
 type Asked = 'put in' | 'receive' | undefined;
 

@@ -1,5 +1,5 @@
 import type { Day } from '#shared-calc/calendar/day.ts';
-import { unitOfGoods } from '#shared-calc/papers/unit-of-goods.ts';
+import { goodsLabel, unitOfGoods } from '#shared-calc/papers/unit-of-goods.ts';
 import type { Records, StockEntry } from '#shared-calc/records/records.ts';
 
 /** What lies in the Store of one material, in its own unit. */
@@ -46,10 +46,6 @@ function rowOf(material: string, entries: readonly StockEntry[], records: StoreR
     bestBefore: entries.flatMap(({ bestBefore }) => bestBefore ?? []).toSorted()[0],
     entries: entries.toSorted((one, other) => (one.id < other.id ? -1 : 1)),
   };
-}
-
-export function goodsLabel(material: string, records: Pick<Records, 'material' | 'tank'>): string {
-  return records.material.get(material)?.label ?? records.tank.get(material)?.label ?? 'no longer in the books';
 }
 
 /** Still in quarantine on a day. */

@@ -4,8 +4,8 @@ import { updateRecord } from '#renderer/books/put-record.ts';
 import { tankMisfit } from '#shared-calc/papers/tank-measures.ts';
 import type { Tank } from '#shared-calc/records/records.ts';
 import { failed } from '#shared-calc/result.ts';
-import { InsideWorked, OutsideFields } from './outside-fields.tsx';
-import { insideFrom, isBegun, nothingOutside, withInside, type InsideSizes } from './outside-size.ts';
+import { InsideWorked, OutsideFields } from '#renderer/books/outside-fields.tsx';
+import { insideFrom, isBegun, nothingOutside, withInside, type InsideSizes } from '#renderer/books/outside-size.ts';
 
 interface OutsideParts {
   readonly tank: Tank;

@@ -3,7 +3,8 @@ import { describe, expect, test } from 'vitest';
 import { hashBody } from '#electron/book/issued.ts';
 import { askedJob, noWishes } from '#renderer/places/jobs/asked-job.ts';
 import { surveyRows, writeFound } from '#renderer/places/jobs/survey-rows.ts';
-import { moveTo, writeJob } from '#renderer/places/jobs/write-job.ts';
+import { writeJob, type JobFields } from '#shared-calc/acts/job-acts.ts';
+import { moveTo } from '#renderer/places/jobs/write-job.ts';
 import { addOneOff, oneOffsOf, removeOneOff, writeOneOff } from '#renderer/places/quotes/one-off-writes.ts';
 import { markOrdered } from '#renderer/places/run/mark-ordered.ts';
 import { asksOf, putInAsked } from '#renderer/places/store/asked-entry.ts';
@@ -44,18 +45,20 @@ const job = 'J02';
 /** Another that is paid and waits for the shopping run. */
 const COPY = 'J03';
 
+const written = (records: Records, fields: JobFields) => writeJob.run({ records, today: on }, { job, fields });
+
 /** Every act of the jobs board, the Store, the shopping run and the quotes that is not *Issue*. */
 const acts: Readonly<Record<string, Act>> = {
   'a new job': (records) =>
     changeOf(askedJob(records, { ...noWishes, title: 'Lobby', recipe: 'H1', sizes: 'T01' }, on)),
   'a copy': (records) => changeOf(copyJob(records, job, { on })),
-  'words of a job': (records, { text }) => writeJob(records, job, { client: text, site: text, note: text }),
-  'way in': (records, { count }) => writeJob(records, job, { narrowestMm: count * 100 }),
-  'way in not measured': (records) => writeJob(records, job, { narrowestMm: undefined }),
-  basis: (records, { count }) => writeJob(records, job, { basis: count % 2 === 0 ? 'packs' : 'used' }),
-  handover: (records) => writeJob(records, job, { handover: '2027-06-04' }),
-  'a move': (records, { state }) => changeOf(moveTo(records, { job, state, today: on })),
-  built: (records) => changeOf(moveTo(records, { job, state: 'built', today: on })),
+  'words of a job': (records, { text }) => written(records, { client: text, site: text, note: text }),
+  'way in': (records, { count }) => written(records, { narrowestMm: count * 100 }),
+  'way in not measured': (records) => written(records, { narrowestMm: null }),
+  basis: (records, { count }) => written(records, { basis: count % 2 === 0 ? 'packs' : 'used' }),
+  handover: (records) => written(records, { handover: '2027-06-04' }),
+  'a move': (records, { state }) => changeOf(moveTo({ records, today: on }, { job, state })),
+  built: (records) => changeOf(moveTo({ records, today: on }, { job, state: 'built' })),
   'next act': (records, { text }) => setNextAct(records, job, text, on),
   sizes: (records, { count }) => setSizes(records, job, [{ tank: count % 2 === 0 ? 'T05' : 'T07', count }]),
   kit: (records, { count }) =>
@@ -146,7 +149,7 @@ describe('undo over the money places, in a real book', () => {
 
   test('Issue is not undone, and neither is what came before it', () => {
     const book = newBook(begin);
-    valueOf(book.apply(valueOf(writeJob(book.records(), job, { client: 'Library' })), book.revision()));
+    valueOf(book.apply(valueOf(written(book.records(), { client: 'Library' })), book.revision()));
     const { change } = issued(book.records(), 'A');
     const sealed = change.added.map((each) =>
       each.kind === 'issuedQuote' ? { ...each, record: { ...each.record, sha256: hashBody(each.record.body) } } : each,
@@ -166,7 +169,7 @@ function orderedLibrary(): Records {
   const kept = after(lined, reserveStock(lined, { job, material: 'M05', amount: 1, on }));
   const found60 = after(kept, found(kept, '60 kg'));
   const copied = applyChange(found60, valueOf(copyJob(found60, job, { on })).change);
-  const walked = after(copied, writeJob(copied, job, { narrowestMm: 780 }));
+  const walked = after(copied, written(copied, { narrowestMm: 780 }));
   const both = after(walked, recordDeposit(walked, { job: COPY, coins: 65_000, on }));
   return applyChange(both, choosePacks(both, { jobs: [job], material: 'M01', counts: new Map([['M01-45', 1]]) }));
 }

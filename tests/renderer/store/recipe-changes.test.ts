@@ -133,6 +133,16 @@ describe('changeLine', () => {
     expect(units).toEqual(['yes_no', 'min', 'mm']);
   });
 
+  test('a unit of another kind than the program reads the line for is refused', () => {
+    const waits = { ...line('plant_quarantine'), text: '' };
+    const start = { ...records, line: new Map(records.line).set(waits.id, waits) };
+    const done = changeLine(start, waits, { unit: 'L' });
+    expect(done.ok ? '' : done.fault).toBe(
+      'The program reads it: days that new plants stand apart before they are planted. Without it dates, drawings and ' +
+        'cards say that no quarantine is given in this recipe. Move that use to another line first.',
+    );
+  });
+
   test('a unit under which a rule could no longer be read is refused, and what it would break is named', () => {
     const done = changeLine(records, line('drain_gap'), { unit: 'L' });
     expect(done.ok ? '' : done.fault).toMatch(/^This would break Air gap under the mesh, Room for water\./);

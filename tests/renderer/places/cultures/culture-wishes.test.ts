@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { jobsToStock, kindDemands } from '#renderer/places/cultures/culture-wishes.ts';
-import { openPlanBook } from '#renderer/places/prepare/plan-book.ts';
+import { openPlanBook } from '#renderer/store/plan-book.ts';
 import { DEMO_DAY } from '#tests/demo-bench.ts';
 import { busyBook } from '#tests/renderer/places/prepare/busy-book.ts';
 

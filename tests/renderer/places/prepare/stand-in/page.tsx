@@ -5,7 +5,7 @@ import type { Route } from '#renderer/frame/place-route.ts';
 import { mountPage } from '#renderer/mount-page.tsx';
 import { culturesPlace } from '#renderer/places/cultures/cultures-place.tsx';
 import { preparePlace } from '#renderer/places/prepare/prepare-place.tsx';
-import type { PrepareHands } from '#renderer/places/prepare/prepare-hands.ts';
+import type { PrepareHands } from '#renderer/store/prepare-hands.ts';
 import { fromRecordLists, RecordListsSchema } from '#shared-calc/contract/record-lists.ts';
 import { applyChange, invertChange, isEmptyChange, type Change } from '#shared-calc/records/change.ts';
 import { workshopOf } from '#shared-calc/records/workshop-of.ts';

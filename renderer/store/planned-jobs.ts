@@ -1,4 +1,4 @@
-import { jobsInOrder } from '#renderer/places/jobs/money-hands.ts';
+import { jobsInOrder } from './money-hands.ts';
 import type { Day } from '#shared-calc/calendar/day.ts';
 import { isBefore, isGateOpen } from '#shared-calc/jobs/move-job.ts';
 import type { Job, Records } from '#shared-calc/records/records.ts';

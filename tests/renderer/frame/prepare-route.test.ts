@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import { prepareParts, readPrepareRest, writePrepare } from '#renderer/places/prepare/prepare-route.ts';
+import { prepareParts, readPrepareRest, writePrepare } from '#renderer/frame/prepare-route.ts';
 import { readRoute } from '#renderer/frame/place-route.ts';
-import { busyBook } from './busy-book.ts';
+import { busyBook } from '#tests/renderer/places/prepare/busy-book.ts';
 
 const records = busyBook();
 

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { crushesPlants } from '#renderer/places/jobs/crushes-plants.ts';
+import { crushesPlants } from '#shared-calc/jobs/crushes-plants.ts';
 
 describe('crushesPlants', () => {
   // Common practice, no source.

@@ -1,12 +1,12 @@
 import { describe, expect, test } from 'vitest';
-import { openPlanBook } from '#renderer/places/prepare/plan-book.ts';
-import { isHandedOver, isUnderWay, plannedJobs } from '#renderer/places/prepare/planned-jobs.ts';
+import { openPlanBook } from '#renderer/store/plan-book.ts';
+import { isHandedOver, isUnderWay, plannedJobs } from '#renderer/store/planned-jobs.ts';
 import { sizeSheet } from '#renderer/places/prepare/size-sheet.ts';
 import { applyChange } from '#shared-calc/records/change.ts';
 import { startTub } from '#renderer/places/cultures/write-tub.ts';
 import type { Job } from '#shared-calc/records/records.ts';
 import { DEMO_DAY } from '#tests/demo-bench.ts';
-import { busyBook } from './busy-book.ts';
+import { busyBook } from '#tests/renderer/places/prepare/busy-book.ts';
 
 const records = busyBook();
 

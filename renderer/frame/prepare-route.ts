@@ -1,4 +1,4 @@
-import { writeRoute } from '#renderer/frame/place-route.ts';
+import { writeRoute } from './place-route.ts';
 import type { Records } from '#shared-calc/records/records.ts';
 
 /** Parts of the prep plan place, in the order of the work. */

@@ -1,5 +1,5 @@
 import { effect, type ReadonlySignal } from '@preact/signals';
-import type { BookStore } from '#renderer/store/book-store.ts';
+import type { BookStore } from './book-store.ts';
 
 type Kept = Pick<Storage, 'getItem' | 'setItem'>;
 

@@ -1,7 +1,7 @@
 import { keepOpenJob } from './kept-job.ts';
 import { computed, type ReadonlySignal } from '@preact/signals';
-import type { PageStore } from '#renderer/store/page-store.ts';
-import type { BookStore } from '#renderer/store/book-store.ts';
+import type { PageStore } from './page-store.ts';
+import type { BookStore } from './book-store.ts';
 import type { JobFault } from '#shared-calc/jobs/job-fault.ts';
 import type { Change } from '#shared-calc/records/change.ts';
 import type { Job, Records } from '#shared-calc/records/records.ts';
@@ -9,7 +9,10 @@ import { failed, type Result } from '#shared-calc/result.ts';
 import { sayJobFault } from '#shared-calc/words/say-job-fault.ts';
 
 /** What the places of the money side need of the store. */
-export interface MoneyHands extends Pick<BookStore, 'records' | 'info' | 'apply' | 'act' | 'issue' | 'say' | 'refuse'> {
+export interface MoneyHands extends Pick<
+  BookStore,
+  'records' | 'info' | 'apply' | 'act' | 'doAct' | 'issue' | 'say' | 'refuse'
+> {
   /** The job that lies open, on every place alike. */
   readonly job: ReadonlySignal<string | undefined>;
   readonly openJob: (job: string) => void;

@@ -1,6 +1,6 @@
 import { signal } from '@preact/signals';
 import { describe, expect, test } from 'vitest';
-import { keepOpenJob } from '#renderer/places/jobs/kept-job.ts';
+import { keepOpenJob } from '#renderer/store/kept-job.ts';
 import { libraryJob } from '#tests/shared-calc/jobs/demo-jobs.ts';
 
 const info = signal({

@@ -1,4 +1,4 @@
-import { kept } from '#renderer/store/kept.ts';
+import { kept } from './kept.ts';
 import type { Day } from '#shared-calc/calendar/day.ts';
 import type { Job, Records } from '#shared-calc/records/records.ts';
 import type { Result } from '#shared-calc/result.ts';

@@ -6,7 +6,7 @@ import {
   outsideFaults,
   outsideFields,
   withInside,
-} from '#renderer/places/tank-book/outside-size.ts';
+} from '#renderer/books/outside-size.ts';
 import { plainDisplay } from '#shared-calc/quantity/shown-unit.ts';
 import type { Tank } from '#shared-calc/records/records.ts';
 import { failed } from '#shared-calc/result.ts';

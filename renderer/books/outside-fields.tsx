@@ -1,4 +1,4 @@
-import { TextEntry } from '#renderer/books/entry.tsx';
+import { TextEntry } from './entry.tsx';
 import { Sign } from '#renderer/frame/sign.tsx';
 import { shownUnitWords } from '#renderer/store/figure-words.ts';
 import type { Display } from '#shared-calc/quantity/shown-unit.ts';

@@ -1,4 +1,4 @@
-import type { MoneyHands } from '#renderer/places/jobs/money-hands.ts';
+import type { MoneyHands } from './money-hands.ts';
 
 /** What the places of preparing need of the store. */
 export type PrepareHands = Pick<

@@ -1,0 +1,99 @@
+import { ChoiceEntry, SettledEntry } from '#renderer/books/entry.tsx';
+import type { BookStore } from '#renderer/store/book-store.ts';
+import { moveUse, usesFor } from '#shared-calc/acts/move-use.ts';
+import {
+  checkParts,
+  cureNames,
+  isUse,
+  linePlaces,
+  lineTags,
+  useOf,
+  type CureName,
+  type UseName,
+} from '#shared-calc/fields/uses.ts';
+import { linesOf } from '#shared-calc/jobs/open-sheet.ts';
+import { lineLabel } from '#shared-calc/papers/bench-csv.ts';
+import type { Line } from '#shared-calc/records/records.ts';
+import { failed, ok } from '#shared-calc/result.ts';
+import { sayUseFault } from '#shared-calc/words/say-use.ts';
+import type { LineFields } from './put-fields.ts';
+
+interface UseParts extends LineFields {
+  readonly book: BookStore;
+}
+
+/** What the program itself reads a line for; a use is moved here by choosing it for another line. */
+export function UseFields({ line, put, book }: UseParts) {
+  const records = book.records.value;
+  const lines = linesOf(records, line.recipe);
+  const choose = (use: string) => {
+    const moved = moveUse({ records }, { line: line.id, use: isUse(use) ? use : undefined });
+    book.act(moved.ok ? ok(moved.value) : failed(sayUseFault(moved.fault)));
+  };
+  return (
+    <>
+      <ChoiceEntry
+        label="Used by the program for"
+        value={line.use ?? ''}
+        options={[nothing, ...usesFor(line).map((use) => ({ value: use, label: useLabel(use, line, lines) }))]}
+        choose={choose}
+      />
+      {(line.as ?? []).map((tag) => (
+        <p key={tag} class="aside">
+          {lineTags[tag]}.
+        </p>
+      ))}
+      {line.role === 'need' && (
+        <ChoiceEntry
+          label="Step of the build"
+          value={line.place ?? ''}
+          options={[{ value: '', label: 'with most of its section' }, ...places]}
+          choose={(word) => put({ place: linePlaces.find((place) => place === word) })}
+        />
+      )}
+      {line.role === 'check' && <CheckUse line={line} put={put} />}
+    </>
+  );
+}
+
+/** The line that has a use now is named, since it loses it. */
+function useLabel(use: UseName, line: Line, lines: readonly Line[]): string {
+  const holder = lines.find((each) => each.use === use && each.id !== line.id);
+  return holder ? `${useOf(use).what} (now ${lineLabel(holder)})` : useOf(use).what;
+}
+
+function CheckUse({ line, put }: LineFields) {
+  const settle = (text: string) => {
+    const cures = readCures(text);
+    return typeof cures === 'string' ? cures : put({ cures: cures.length === 0 ? undefined : cures });
+  };
+  return (
+    <>
+      <ChoiceEntry
+        label="Part of the sheet of checks"
+        value={line.part ?? 'other'}
+        options={checkParts.map((part) => ({ value: part, label: part }))}
+        choose={(word) => put({ part: checkParts.find((part) => part === word) })}
+      />
+      <SettledEntry
+        label="Cures to try, the likeliest first"
+        text={(line.cures ?? []).join(', ')}
+        settle={settle}
+        hint={`Any of: ${cureNames.join(', ')}.`}
+      />
+    </>
+  );
+}
+
+function readCures(text: string): CureName[] | string {
+  const words = text
+    .split(',')
+    .map((word) => word.trim())
+    .filter((word) => word !== '');
+  const cures = words.flatMap((word) => cureNames.find((cure) => cure === word) ?? []);
+  const unknown = words.find((word) => !cureNames.some((cure) => cure === word));
+  return unknown === undefined ? cures : `There is no cure called ${unknown}.`;
+}
+
+const nothing = { value: '', label: 'nothing' };
+const places = linePlaces.map((place) => ({ value: place, label: place }));

@@ -1,0 +1,42 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { describe, expect, test } from 'vitest';
+import { z } from 'zod';
+
+const root = fileURLToPath(new URL('../..', import.meta.url));
+const recipes = join(root, 'fixtures/demo/recipes');
+const Recipe = z.object({ lines: z.array(z.object({ name: z.string() })) });
+
+/** Names of one word are words of the trade too, and stand for other things. */
+const names = new Set(
+  readdirSync(recipes)
+    .flatMap((file) => Recipe.parse(JSON.parse(readFileSync(join(recipes, file), 'utf8'))).lines)
+    .map(({ name }) => name)
+    .filter((name) => name.includes('_')),
+);
+
+/** The trade functions show rules in their examples; the last one knows the lines of old books by name. */
+const mayNameLines = ['shared-calc/trade/', 'shared-calc/rule/', 'shared-calc/fields/first-recipes.ts'];
+
+const sources = ['shared-calc', 'electron', 'renderer']
+  .flatMap((layer) =>
+    readdirSync(join(root, layer), { recursive: true, encoding: 'utf8' }).map((file) => `${layer}/${file}`),
+  )
+  .map((file) => file.replaceAll('\\', '/'))
+  .filter((file) => /\.tsx?$/.test(file) && !/\/dist\//.test(file))
+  .filter((file) => !mayNameLines.some((path) => file.startsWith(path)));
+
+describe('the program', () => {
+  test('reads a line of a recipe by its use, never by its name', () => {
+    const named = sources.flatMap((file) =>
+      [...readFileSync(join(root, file), 'utf8').matchAll(/['"`{]([a-z][a-z0-9_]*)['"`}]/g)]
+        .map(([, word = '']) => word)
+        .filter((word) => names.has(word))
+        .map((word) => `${file}: ${word}`),
+    );
+
+    expect(sources.length).toBeGreaterThan(500);
+    expect(named).toEqual([]);
+  });
+});

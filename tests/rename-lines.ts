@@ -1,0 +1,38 @@
+import { renameLine } from '#renderer/store/recipe-changes.ts';
+import { newJob } from '#shared-calc/jobs/new-job.ts';
+import { applyChange } from '#shared-calc/records/change.ts';
+import type { Line, Records } from '#shared-calc/records/records.ts';
+import { DEMO_DAY, demoRecords } from '#tests/demo-bench.ts';
+
+/** The ending that every new name has, taken away again before names are compared. */
+const RENAMED = '_zz';
+
+/** The demo workshop with a job of a recipe more. */
+export function withJobOf(
+  recipe: string,
+  tanks: readonly string[],
+): { readonly records: Records; readonly job: string } {
+  const records = demoRecords();
+  const made = newJob(records, {
+    title: 'Reading room',
+    recipe,
+    sizes: tanks.map((tank) => ({ tank, count: 1 })),
+    writings: [],
+    by: 'client',
+    on: DEMO_DAY,
+  });
+  if (!made.ok) throw new Error(JSON.stringify(made.fault));
+  return { records: applyChange(records, made.value.change), job: made.value.job };
+}
+
+/** The records with another name for a line, as the recipe place writes it. */
+export function renamed(records: Records, line: Line): Records {
+  const change = renameLine(records, records.line.get(line.id) ?? line, `${line.name}${RENAMED}`);
+  if (!change.ok) throw new Error(`${line.name}: ${change.fault}`);
+  return applyChange(records, change.value);
+}
+
+/** Plain data with names as they were, in names, rules, braces and labels alike. */
+export function asBefore(views: unknown): unknown {
+  return JSON.parse(JSON.stringify(views).replaceAll(RENAMED, '').replaceAll(RENAMED.replace('_', ' '), ''));
+}

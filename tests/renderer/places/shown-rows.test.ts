@@ -1,0 +1,107 @@
+import { readFileSync } from 'node:fs';
+import path from 'node:path';
+import type { Page } from 'playwright-core';
+import { beforeAll, describe, expect, test } from 'vitest';
+import { openBook } from '#electron/book/open-book.ts';
+import { places } from '#shared-calc/contract/places.ts';
+import { newJob } from '#shared-calc/jobs/new-job.ts';
+import { recordDeposit } from '#shared-calc/jobs/record-deposit.ts';
+import { applyChange } from '#shared-calc/records/change.ts';
+import { diffRecords } from '#shared-calc/records/diff-records.ts';
+import type { Records } from '#shared-calc/records/records.ts';
+import { pageDay } from '#tests/browser/served-book.ts';
+import { noneComplained, useServedBook } from '#tests/browser/use-served-book.ts';
+import { valueOf, withRecords } from '#tests/shared-calc/jobs/demo-jobs.ts';
+
+/*
+ * Every place of the page over one book, read as a person reads it: rows cell by cell, entries of lists, fields with
+ * what they hold. What must be read stands in `shown/PLACE.txt`, one row a line; where the first line is a number,
+ * the place has so many rows, and the others stand among them in this order.
+ */
+
+const pages = useServedBook();
+let page: Page;
+
+beforeAll(async () => {
+  page = await pages.begin('jobs', addRecords);
+  // Long enough that a grid draws all its rows.
+  await page.setViewportSize({ width: 2600, height: 7000 });
+});
+
+describe('what is read', () => {
+  test.each(places)('in the $title', async ({ id }) => {
+    await page.evaluate(`location.hash = '#/${id}'`);
+    const wanted = readFileSync(path.join(import.meta.dirname, `shown/${id}.txt`), 'utf8')
+      .trimEnd()
+      .split('\n');
+    await expect.poll(async () => sought(await shown(), wanted)).toEqual(wanted);
+  });
+});
+
+noneComplained(pages);
+
+/** A paid job beside the first; on the first a kit from another maker; goods past their best day and good ones; tubs. */
+function addRecords(file: string): void {
+  const book = valueOf(openBook(file, { today: pageDay, backups: false }));
+  const before = book.records();
+  const after = (['quoteLine', 'stockEntry', 'tub'] as const).reduce(
+    (records, kind) => withRecords(records, kind, [...added[kind]]),
+    paidJob(before),
+  );
+  valueOf(book.apply(diffRecords('a paid job, a kit, goods and tubs', before, after), book.revision()));
+  book.close();
+}
+
+function paidJob(records: Records): Records {
+  const made = valueOf(
+    newJob(records, {
+      title: 'Reading room',
+      recipe: 'H1',
+      sizes: [{ tank: 'T05', count: 1 }],
+      writings: [],
+      by: 'client',
+      on: pageDay,
+    }),
+  );
+  const withJob = applyChange(records, made.change);
+  return applyChange(withJob, valueOf(recordDeposit(withJob, { job: made.job, coins: 50_000, on: pageDay })));
+}
+
+const added = {
+  quoteLine: [{ id: 'J01-kit', job: 'J01', label: 'Waterfall kit', group: 'mist', costCoins: 12_000, by: 'us' }],
+  stockEntry: [
+    { id: 'K-old', material: 'M26', amount: 40, sealed: true, bestBefore: '2027-02-28', note: '' },
+    { id: 'K-good', material: 'M10', amount: 20, sealed: true, bestBefore: '2027-12-31', note: '' },
+  ],
+  tub: [
+    { id: 'B01', kind: 'C1', startedOn: '2027-01-11', spare: false, place: 'Shelf 2', note: '' },
+    { id: 'B02', kind: 'C3', startedOn: '2027-03-01', spare: true, place: 'Shelf 3', note: '' },
+  ],
+} as const;
+
+/** Rows cell by cell, entries of lists, and fields with what they hold. */
+async function shown(): Promise<readonly string[]> {
+  const main = page.getByRole('main');
+  const rows = await main
+    .getByRole('row')
+    .evaluateAll((found) =>
+      found.map((row) =>
+        [...row.querySelectorAll<HTMLElement>('th, td, [role$=cell], [role$=header]')].map((cell) => cell.innerText),
+      ),
+    );
+  const entries = await main.getByRole('listitem').allInnerTexts();
+  const fields = (await main.ariaSnapshot())
+    .split('\n')
+    .map((line) => line.trim())
+    .filter((line) => /^- (textbox|combobox|checkbox|radio|option .*\[selected\])/.test(line));
+  return [...rows.map((cells) => cells.map(onOneLine).join(' | ').trim()), ...entries.map(onOneLine), ...fields];
+}
+
+function onOneLine(text: string): string {
+  return text.replaceAll(/\s+/g, ' ').trim();
+}
+
+/** All of it; of a long place its count, and the rows that are asked for. */
+function sought(read: readonly string[], [first = '', ...rows]: readonly string[]): readonly string[] {
+  return /^\d+$/.test(first) ? [String(read.length), ...read.filter((row) => rows.includes(row))] : read;
+}
