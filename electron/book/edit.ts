@@ -93,7 +93,7 @@ function wantRedo(state: BookState, present: Present, onRevision?: number): Resu
   return change.ok ? wantStep('redo', change.value, present, onRevision) : change;
 }
 
-/** A step seen in a window that the book has since moved past might be another than the one meant. */
+/** Rejects undo and redo where the client's revision is stale. */
 function wantStep(
   kind: JournalKind,
   change: Change,

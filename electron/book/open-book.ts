@@ -52,7 +52,7 @@ function bookOf(file: OpenFile, options: OpenOptions): Book {
   };
 }
 
-/** The file has been read before; that it cannot be read any more is no expected outcome. */
+/** The file was read before: failing to read it now is a bug. */
 function presentOf(state: BookState): Present {
   const present = state.present();
   if (!present.ok) throw new Error(`the open book cannot be read: ${JSON.stringify(present.fault)}`);

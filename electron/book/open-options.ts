@@ -5,7 +5,7 @@ import type { SyncFolder } from './sync-folder.ts';
 export interface OpenOptions {
   /** `YYYY-MM-DD`, for the names of backups. */
   readonly today: string;
-  /** A backup before a migration and once a day; yes unless said. */
+  /** A backup before a migration and once a day; default true. */
   readonly backups?: boolean;
   /** The time written beside each edit; the clock's unless given. */
   readonly now?: () => string;

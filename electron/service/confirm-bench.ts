@@ -6,16 +6,16 @@ import { ok } from '#shared-calc/result.ts';
 import type { Result } from '#shared-calc/result.ts';
 import { sayOrderFault } from '#shared-calc/words/say-order-fault.ts';
 
-import type { Desk } from './desk.ts';
+import type { Session } from './session.ts';
 import { refuseBehind } from './refuse.ts';
 
 /** Sums of every column of a job, worked here from what is stored. */
-export function confirmBench(desk: Desk, id: string): Result<Output<'bench.confirm'>, Refusal> {
-  const book = desk.book();
+export function confirmBench(session: Session, id: string): Result<Output<'bench.confirm'>, Refusal> {
+  const book = session.book();
   const records = book.records();
   const job = records.job.get(id);
   if (!job) return refuseBehind(`There is no job ${id}.`);
-  const open = openJob(records, job, desk.options.today());
+  const open = openJob(records, job, session.options.today());
   const columns = keysOf(open.sheet).map((column) => columnSums(open, column));
   open.bench.close();
   return ok({ revision: book.revision(), columns });

@@ -8,36 +8,36 @@ import type { BookInfo, Input, Output, Refusal } from '#shared-calc/contract/cha
 import { ok } from '#shared-calc/result.ts';
 import type { Result } from '#shared-calc/result.ts';
 
-import type { Desk } from './desk.ts';
+import type { Session } from './session.ts';
 import { refuse } from './refuse.ts';
 
 /** Opens another book; the one that lies there stays where that fails. */
-export function openOther(desk: Desk, typed: string): Result<BookInfo, Refusal> {
+export function openOther(session: Session, typed: string): Result<BookInfo, Refusal> {
   const path = wholePath(typed);
   if (!path.ok) return path;
-  const opened = openBook(path.value, { today: desk.options.today() });
+  const opened = openBook(path.value, { today: session.options.today() });
   if (!opened.ok) return refuse(sayBookFault(opened.fault, path.value));
-  desk.lay(opened.value);
-  return desk.info();
+  session.replace(opened.value);
+  return session.info();
 }
 
 /** Makes a book, of the demo workshop or for a workshop of one's own, and opens it. */
-export function newBook(desk: Desk, { path: typed, demo }: Input<'file.new'>): Result<BookInfo, Refusal> {
+export function newBook(session: Session, { path: typed, demo }: Input<'file.new'>): Result<BookInfo, Refusal> {
   const path = bookPath(typed);
   if (!path.ok) return path;
-  const { today, demoFolder } = desk.options;
+  const { today, demoFolder } = session.options;
   const make = demo ? makeDemoBook : makePlainBook;
   const made = make(path.value, { today: today(), ...(demoFolder !== undefined && { demoFolder }) });
   if (!made.ok) return refuse(sayBookFault(made.fault, path.value));
-  desk.lay(made.value);
-  return desk.info();
+  session.replace(made.value);
+  return session.info();
 }
 
 /** Writes the book out as it stands; the open one stays the one that is worked in. */
-export function saveCopy(desk: Desk, input: Input<'file.saveCopy'>): Result<Output<'file.saveCopy'>, Refusal> {
+export function saveCopy(session: Session, input: Input<'file.saveCopy'>): Result<Output<'file.saveCopy'>, Refusal> {
   const path = bookPath(input.path);
   if (!path.ok) return path;
-  const saved = desk.book().exportTo(path.value, { replace: input.replace });
+  const saved = session.book().exportTo(path.value, { replace: input.replace });
   return saved.ok ? saved : refuse(sayBookFault(saved.fault, path.value));
 }
 

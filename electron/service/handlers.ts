@@ -3,7 +3,7 @@ import type { Input, Output, Refusal } from '#shared-calc/contract/channels.ts';
 import type { Result } from '#shared-calc/result.ts';
 
 import { confirmBench } from './confirm-bench.ts';
-import type { Desk } from './desk.ts';
+import type { Session } from './session.ts';
 import { newBook, openOther, saveCopy } from './file-acts.ts';
 import { issueQuote } from './issue-quote.ts';
 import { readBook, readSince } from './read-acts.ts';
@@ -13,22 +13,22 @@ import { applyChange, stepBack, stepForward } from './write-acts.ts';
 /** One handler a channel; a channel without one does not compile. */
 export type Handlers = { readonly [C in Channel]: (input: Input<C>) => Result<Output<C>, Refusal> };
 
-export function handlersOf(desk: Desk): Handlers {
+export function handlersOf(session: Session): Handlers {
   return {
-    'book.read': () => readBook(desk),
-    'book.info': () => desk.info(),
-    'book.since': (input) => readSince(desk, input),
-    'book.apply': (input) => applyChange(desk, input),
-    'book.undo': (input) => stepBack(desk, input),
-    'book.redo': (input) => stepForward(desk, input),
-    'bench.confirm': ({ job }) => confirmBench(desk, job),
-    'quote.issue': (input) => issueQuote(desk, input),
-    'file.recent': () => desk.recent(),
-    'file.open': ({ path }) => openOther(desk, path),
-    'file.new': (input) => newBook(desk, input),
-    'file.saveCopy': (input) => saveCopy(desk, input),
-    'file.backups': () => tellBackups(desk),
-    'file.previewBackup': ({ file }) => previewBackup(desk, file),
-    'file.restore': (input) => restoreBackup(desk, input),
+    'book.read': () => readBook(session),
+    'book.info': () => session.info(),
+    'book.since': (input) => readSince(session, input),
+    'book.apply': (input) => applyChange(session, input),
+    'book.undo': (input) => stepBack(session, input),
+    'book.redo': (input) => stepForward(session, input),
+    'bench.confirm': ({ job }) => confirmBench(session, job),
+    'quote.issue': (input) => issueQuote(session, input),
+    'file.recent': () => session.recent(),
+    'file.open': ({ path }) => openOther(session, path),
+    'file.new': (input) => newBook(session, input),
+    'file.saveCopy': (input) => saveCopy(session, input),
+    'file.backups': () => tellBackups(session),
+    'file.previewBackup': ({ file }) => previewBackup(session, file),
+    'file.restore': (input) => restoreBackup(session, input),
   };
 }

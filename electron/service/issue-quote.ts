@@ -12,22 +12,22 @@ import type { Result } from '#shared-calc/result.ts';
 import { calledByLines } from '#shared-calc/words/called-by-words.ts';
 import { sayOrderFault } from '#shared-calc/words/say-order-fault.ts';
 
-import type { Desk } from './desk.ts';
+import type { Session } from './session.ts';
 import { refuse, refuseBehind } from './refuse.ts';
 import { orRefuse, write } from './write-acts.ts';
 import type { Written } from './write-acts.ts';
 
 /** Issues a job's next quote from what is stored. It is refused where the page shows an older state than that. */
-export function issueQuote(desk: Desk, input: Input<'quote.issue'>): Result<Written, Refusal> {
-  return write(desk, input, (book) => {
+export function issueQuote(session: Session, input: Input<'quote.issue'>): Result<Written, Refusal> {
+  return write(session, input, (book) => {
     if (book.revision() !== input.onRevision) {
       return refuseBehind('The book was changed in another window meanwhile; look the quote over once more.');
     }
     const records = book.records();
     const job = records.job.get(input.job);
     if (!job) return refuseBehind(`There is no job ${input.job}.`);
-    const open = openJob(records, job, desk.options.today());
-    const issued = issueOpen(book, records, open, desk.options.today());
+    const open = openJob(records, job, session.options.today());
+    const issued = issueOpen(book, records, open, session.options.today());
     open.bench.close();
     return issued;
   });

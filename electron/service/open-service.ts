@@ -12,14 +12,14 @@ import type { Result } from '#shared-calc/result.ts';
 
 import { answerCall, stackOf } from './answer-call.ts';
 import type { Log } from './answer-call.ts';
-import { layDesk } from './desk.ts';
-import type { Desk, DeskOptions } from './desk.ts';
+import { openSession } from './session.ts';
+import type { Session, SessionOptions } from './session.ts';
 import { handlersOf } from './handlers.ts';
 
 /** How often the book is asked whether another window has written in it. */
 const lookEveryMs = 400;
 
-export interface ServiceOptions extends DeskOptions {
+export interface ServiceOptions extends SessionOptions {
   /** The book; made from the demo workshop where there is none. */
   readonly path: string;
   readonly log: Log;
@@ -38,17 +38,17 @@ export interface Service {
 export function openService(options: ServiceOptions): Result<Service, string> {
   const opened = openOrMake(options);
   if (!opened.ok) return opened;
-  const desk = layDesk(opened.value, options);
-  const handlers = handlersOf(desk);
-  const look = lookingWithoutFalling(desk, options.log);
+  const session = openSession(opened.value, options);
+  const handlers = handlersOf(session);
+  const look = lookingWithoutFalling(session, options.log);
   const timer = setInterval(look, lookEveryMs).unref();
   return ok({
     call: (channel, input) => answerCall(handlers, channel, input, options.log),
     look,
-    now: desk.now,
+    now: session.now,
     close: () => {
       clearInterval(timer);
-      desk.book().close();
+      session.book().close();
     },
   });
 }
@@ -60,11 +60,11 @@ function openOrMake({ path, today, demoFolder }: ServiceOptions): Result<Book, s
 }
 
 /** A book that cannot be read for the moment is told of by the next call; looking goes on. */
-function lookingWithoutFalling(desk: Desk, log: Log): () => void {
+function lookingWithoutFalling(session: Session, log: Log): () => void {
   let said = '';
   return () => {
     try {
-      desk.look();
+      session.look();
       said = '';
     } catch (error) {
       const says = stackOf(error);

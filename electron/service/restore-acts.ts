@@ -8,22 +8,22 @@ import type { Input, Output, Refusal } from '#shared-calc/contract/channels.ts';
 import { ok } from '#shared-calc/result.ts';
 import type { Result } from '#shared-calc/result.ts';
 
-import type { Desk } from './desk.ts';
+import type { Session } from './session.ts';
 import { refuse } from './refuse.ts';
 import { orRefuse, write } from './write-acts.ts';
 import type { Written } from './write-acts.ts';
 
 /** The backups of the book, newest first, by the names of their files. */
-export function tellBackups(desk: Desk): Result<Output<'file.backups'>, Refusal> {
-  const backups = listBackups(desk.book().path);
+export function tellBackups(session: Session): Result<Output<'file.backups'>, Refusal> {
+  const backups = listBackups(session.book().path);
   return ok({ backups: backups.map(({ file, day, bytes }) => ({ file: basename(file), day, bytes })) });
 }
 
 /** What restoring a backup would change, by kind of record. */
-export function previewBackup(desk: Desk, file: string): Result<Output<'file.previewBackup'>, Refusal> {
-  const backup = findBackup(desk, file);
+export function previewBackup(session: Session, file: string): Result<Output<'file.previewBackup'>, Refusal> {
+  const backup = findBackup(session, file);
   if (!backup.ok) return backup;
-  const preview = desk.book().previewRestore(backup.value.file);
+  const preview = session.book().previewRestore(backup.value.file);
   if (!preview.ok) return refuse(sayBookFault(preview.fault, file));
   const { counts, kept } = preview.value;
   const differences = Object.entries(counts).map(([kind, count]) => ({ kind, ...count }));
@@ -31,15 +31,15 @@ export function previewBackup(desk: Desk, file: string): Result<Output<'file.pre
 }
 
 /** Brings a backup's records back as one edit, which can be undone. */
-export function restoreBackup(desk: Desk, input: Input<'file.restore'>): Result<Written, Refusal> {
-  const backup = findBackup(desk, input.file);
+export function restoreBackup(session: Session, input: Input<'file.restore'>): Result<Written, Refusal> {
+  const backup = findBackup(session, input.file);
   if (!backup.ok) return backup;
   const { file, day } = backup.value;
-  return write(desk, input, (book) => orRefuse(book.restore(file, `backup of ${day} brought back`)));
+  return write(session, input, (book) => orRefuse(book.restore(file, `backup of ${day} brought back`)));
 }
 
 /** Only what lies with the book's own backups is opened. */
-function findBackup(desk: Desk, file: string): Result<Backup, Refusal> {
-  const backup = listBackups(desk.book().path).find((each) => basename(each.file) === file);
+function findBackup(session: Session, file: string): Result<Backup, Refusal> {
+  const backup = listBackups(session.book().path).find((each) => basename(each.file) === file);
   return backup ? ok(backup) : refuse(`There is no backup called ${file}.`);
 }

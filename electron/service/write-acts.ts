@@ -7,7 +7,7 @@ import { sameData } from '#shared-calc/records/same-data.ts';
 import { ok } from '#shared-calc/result.ts';
 import type { Result } from '#shared-calc/result.ts';
 
-import type { Desk } from './desk.ts';
+import type { Session } from './session.ts';
 import { entriesAfter } from './entries-after.ts';
 import { otherBook } from './read-acts.ts';
 import { refuseBehind, refuseEdit } from './refuse.ts';
@@ -17,30 +17,30 @@ export type Written = Output<'book.undo'>;
 
 type Act = (book: Book) => Result<Step | 'nothing', Refusal>;
 
-export function applyChange(desk: Desk, input: Input<'book.apply'>): Result<Output<'book.apply'>, Refusal> {
+export function applyChange(session: Session, input: Input<'book.apply'>): Result<Output<'book.apply'>, Refusal> {
   const { change, onRevision } = input;
-  const done = write(desk, input, (book) =>
+  const done = write(session, input, (book) =>
     changesNothing(change) ? ok('nothing') : orRefuse(book.apply(change, onRevision)),
   );
   return done.ok ? ok({ info: done.value.info, others: done.value.others }) : done;
 }
 
-export function stepBack(desk: Desk, input: Input<'book.undo'>): Result<Written, Refusal> {
-  return write(desk, input, (book) => orRefuse(book.undo(input.onRevision)));
+export function stepBack(session: Session, input: Input<'book.undo'>): Result<Written, Refusal> {
+  return write(session, input, (book) => orRefuse(book.undo(input.onRevision)));
 }
 
-export function stepForward(desk: Desk, input: Input<'book.redo'>): Result<Written, Refusal> {
-  return write(desk, input, (book) => orRefuse(book.redo(input.onRevision)));
+export function stepForward(session: Session, input: Input<'book.redo'>): Result<Written, Refusal> {
+  return write(session, input, (book) => orRefuse(book.redo(input.onRevision)));
 }
 
 /** Writes, and answers what the page must take in to stand where the book stands: what others did, and what this did. */
-export function write(desk: Desk, made: Input<'book.undo'>, act: Act): Result<Written, Refusal> {
-  if (!desk.isLying(made.opening)) return refuseBehind(otherBook);
-  const step = act(desk.book());
+export function write(session: Session, made: Input<'book.undo'>, act: Act): Result<Written, Refusal> {
+  if (!session.isCurrent(made.opening)) return refuseBehind(otherBook);
+  const step = act(session.book());
   if (!step.ok) return step;
-  if (step.value !== 'nothing') desk.wrote();
-  const entries = entriesAfter(desk, made.onRevision);
-  return entries.ok ? ok(writtenOf(desk, entries.value, step.value)) : entries;
+  if (step.value !== 'nothing') session.wrote();
+  const entries = entriesAfter(session, made.onRevision);
+  return entries.ok ? ok(writtenOf(session, entries.value, step.value)) : entries;
 }
 
 /** What the book refused, in words. */
@@ -48,11 +48,11 @@ export function orRefuse<T>(done: Result<T, EditFault | BookFault>): Result<T, R
   return done.ok ? done : refuseEdit(done.fault);
 }
 
-function writtenOf(desk: Desk, entries: readonly Entry[], step: Step | 'nothing'): Written {
+function writtenOf(session: Session, entries: readonly Entry[], step: Step | 'nothing'): Written {
   const isOwn = ({ revision }: Entry) => step !== 'nothing' && revision === step.revision;
   const change = entries.find(isOwn)?.change;
   const others = entries.filter((entry) => !isOwn(entry));
-  return { info: desk.info().value, others, ...(change && { change }) };
+  return { info: session.info().value, others, ...(change && { change }) };
 }
 
 /** A change that says what stands already writes no revision. */

@@ -5,8 +5,7 @@ import type { Ref } from 'preact';
 import { styleNonce } from '#renderer/look/style-nonce.ts';
 import { Sign } from '#renderer/frame/sign.tsx';
 import type { BenchActs } from './bench-acts.ts';
-import { benchGrid } from './bench-grid.ts';
-import type { BenchGrid } from './bench-grid.ts';
+import { benchController, type BenchController } from './bench-controller.ts';
 import type { BenchMetrics } from './bench-metrics.ts';
 import type { BenchView } from './view-model.ts';
 
@@ -14,7 +13,7 @@ interface BenchParts {
   readonly view: ReadonlySignal<BenchView>;
   readonly acts: BenchActs;
   /** Given the grid once it stands, for finding a line and the next flag. */
-  readonly grid: Ref<BenchGrid>;
+  readonly grid: Ref<BenchController>;
 }
 
 /** The size bench: the grid, and beside its strips a dashed tank where there is room for another size. */
@@ -24,12 +23,18 @@ export function BenchStrips({ view, acts, grid }: BenchParts) {
   useEffect(() => {
     if (!host.current) return undefined;
     const measured = (now: BenchMetrics) => (metrics.value = now);
-    const made = benchGrid({ host: host.current, view: view.peek(), acts, nonce: styleNonce(document), measured });
-    hand(grid, made);
+    const made = benchController({
+      host: host.current,
+      view: view.peek(),
+      acts,
+      nonce: styleNonce(document),
+      measured,
+    });
+    give(grid, made);
     const follow = view.subscribe((next) => made.show(next));
     return () => {
       follow();
-      hand(grid, null);
+      give(grid, null);
       made.destroy();
     };
   }, []);
@@ -45,7 +50,7 @@ export function BenchStrips({ view, acts, grid }: BenchParts) {
   );
 }
 
-function hand(ref: Ref<BenchGrid>, grid: BenchGrid | null): void {
+function give(ref: Ref<BenchController>, grid: BenchController | null): void {
   if (typeof ref === 'function') ref(grid);
   else if (ref) ref.current = grid;
 }

@@ -1,8 +1,7 @@
 import { signal } from '@preact/signals';
 import type { ReadonlySignal } from '@preact/signals';
 import { benchMetrics } from './bench-metrics.ts';
-import type { BenchMetrics } from './bench-metrics.ts';
-import { roomOf } from './room-of.ts';
+import type { BenchMetrics, Room } from './bench-metrics.ts';
 import type { BenchView } from './view-model.ts';
 
 export interface FollowedRoom {
@@ -37,4 +36,10 @@ export function followRoom(
   });
   resized.observe(host);
   return { metrics, measure, leave: () => resized.disconnect() };
+}
+
+/** The room that the bench's host has now; asking makes the browser lay the page out. */
+function roomOf(host: HTMLElement): Room {
+  const rem = Number.parseFloat(getComputedStyle(document.documentElement).fontSize) || 16;
+  return { width: host.clientWidth, pageWidth: window.innerWidth, pageHeight: window.innerHeight, rem };
 }

@@ -1,4 +1,4 @@
-import { makeElement, makeSign } from './make-element.ts';
+import { makeElement, makeSign } from '#renderer/grid/make-element.ts';
 import type { BoxView, FlagView, FootBox } from './view-model.ts';
 import type { SignName } from '#renderer/frame/sign.tsx';
 

@@ -1,5 +1,5 @@
 import type { BenchActs } from './bench-acts.ts';
-import { makeElement, makeSign } from './make-element.ts';
+import { makeElement, makeSign } from '#renderer/grid/make-element.ts';
 import type { BenchRow, FootRow, LineRow, SectionRow } from './view-model.ts';
 
 type SectionActs = Pick<BenchActs, 'fold' | 'showAll'>;

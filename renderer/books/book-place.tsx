@@ -7,8 +7,8 @@ import type { Route } from '#renderer/frame/place-route.ts';
 import { styleNonce } from '#renderer/look/style-nonce.ts';
 import { contextNow, contextOf, type BookContext, type BookHands } from './book-hands.ts';
 import { bookGrid, type BookGrid } from './book-grid.ts';
-import type { BookGridActs } from './open-field.ts';
-import { layOut } from './book-layout.ts';
+import type { BookGridActs } from './book-grid-acts.ts';
+import { bookModel } from './book-model.ts';
 import type { BookRow, BookTable } from './book-table.ts';
 import { sayRefused, writeBoxes } from './write-boxes.ts';
 import './books.css';
@@ -155,14 +155,15 @@ function BookSheetView<Row extends BookRow>({ parts: { hands, table }, acts, gri
   // At once: its first row takes the keyboard, and must not take it back from where it has gone since.
   useLayoutEffect(() => {
     if (!host.current) return undefined;
-    const layout = layOut(table, contextOf(hands.records.peek(), hands.info.peek().today));
-    const made = bookGrid({ host: host.current, nonce: styleNonce(document), layout, acts });
+    const model = bookModel(table, contextOf(hands.records.peek(), hands.info.peek().today));
+    const nonce = styleNonce(document);
+    const made = bookGrid({ host: host.current, nonce, label: table.label, model, acts });
     grid.current = made;
     const follow = effect(() => {
-      const next = layOut(table, contextNow(hands));
+      const next = bookModel(table, contextNow(hands));
       untracked(() => made.show(next));
     });
-    if (start === undefined || !made.go(start)) made.go(layout.rows[0]?.id ?? '');
+    if (start === undefined || !made.go(start)) made.go(model.rows[0]?.key ?? '');
     return () => {
       follow();
       grid.current = undefined;

@@ -36,6 +36,12 @@ export interface BookColumn<Row> {
   readonly closed?: string;
 }
 
+/** One field of a row. */
+export interface Box<Row> {
+  readonly row: Row;
+  readonly column: BookColumn<Row>;
+}
+
 /** A new row with the change that makes it. */
 export interface MadeRow {
   readonly id: string;

@@ -1,6 +1,5 @@
 import type { RuleHelp } from '#renderer/writing/rule-help.ts';
-import type { Box } from './book-layout.ts';
-import type { BookRow } from './book-table.ts';
+import type { BookRow, Box } from './book-table.ts';
 
 /** Help with the text of one field: what is wrong with it while it is written, and the words that may stand there. */
 export function fieldHelp<Row extends BookRow>({ row, column }: Box<Row>): RuleHelp {

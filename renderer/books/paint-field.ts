@@ -1,14 +1,40 @@
-import { makeElement, makeSign } from '#renderer/bench/make-element.ts';
-import type { Box } from './book-layout.ts';
-import type { BookRow } from './book-table.ts';
+import type { CellPaint } from '#renderer/grid/live-cells.ts';
+import { makeElement, makeSign, spokenAs } from '#renderer/grid/make-element.ts';
+import type { BookColumn, BookFlag, BookRow, Box } from './book-table.ts';
 
-/** The inside of a field; readers hear one sentence in place of what is painted. */
-export function paintField<Row extends BookRow>(box: Box<Row>): HTMLElement {
+/** What a field shows and how it is read out. */
+export interface PaintedField {
+  readonly figure: string;
+  readonly look: BookColumn<BookRow>['look'];
+  readonly closed: boolean;
+  readonly flag: BookFlag | undefined;
+  /** "Dam height, T07, 150 mm", "Price, T07, 214.00 cr, old price", "Note, T07, empty". */
+  readonly spoken: string;
+}
+
+const noField: PaintedField = { figure: '', look: 'words', closed: true, flag: undefined, spoken: '' };
+
+export function paintedField<Row extends BookRow>(box: Box<Row> | undefined): PaintedField {
+  if (!box) return noField;
   const { row, column } = box;
-  const painted = makeElement('span', column.write ? 'field' : 'field closed');
-  painted.setAttribute('aria-hidden', 'true');
-  painted.dataset['look'] = column.look;
+  const { title, unit, look } = column;
+  const figure = column.show(row);
   const flag = column.flag?.(row);
+  const read = figure === '' ? 'empty' : unit === '' ? figure : `${figure} ${unit}`;
+  const spoken = [title, row.id, read, flag?.says ?? ''].filter((part) => part !== '').join(', ');
+  return { figure, look, closed: column.write === undefined, flag, spoken };
+}
+
+export const fieldPaint: CellPaint<PaintedField> = {
+  paint: paintField,
+  same: (one, other) => one.figure === other.figure && one.spoken === other.spoken,
+  onlyFigure: () => undefined,
+  spoken: ({ spoken }) => spoken,
+};
+
+function paintField({ figure, look, closed, flag, spoken }: PaintedField): HTMLElement {
+  const painted = makeElement('span', closed ? 'field closed' : 'field');
+  painted.dataset['look'] = look;
   if (flag) {
     const said = makeElement('span', 'said');
     said.dataset['state'] = flag.look;
@@ -16,21 +42,6 @@ export function paintField<Row extends BookRow>(box: Box<Row>): HTMLElement {
     painted.append(said);
     painted.dataset['state'] = flag.look;
   }
-  painted.append(makeElement('span', 'fig', column.show(row)));
-  const both = makeElement('span', 'spoken');
-  both.append(painted, makeElement('span', 'unseen', speakField(box)));
-  return both;
-}
-
-/** "Dam height, T07, 150 mm", "Price, T07, 214.00 cr, old price", "Note, T07, empty". */
-export function speakField<Row extends BookRow>({ row, column }: Box<Row>): string {
-  const { title, unit } = column;
-  const shown = column.show(row);
-  const figure = shown === '' ? 'empty' : unit === '' ? shown : `${shown} ${unit}`;
-  return [title, row.id, figure, column.flag?.(row)?.says ?? ''].filter((part) => part !== '').join(', ');
-}
-
-/** While this is the same, a field needs no new paint. */
-export function paintedAs<Row extends BookRow>({ row, column }: Box<Row>): string {
-  return `${column.show(row)}\n${column.flag?.(row)?.says ?? ''}`;
+  painted.append(makeElement('span', 'fig', figure));
+  return spokenAs(painted, spoken);
 }

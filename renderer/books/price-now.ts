@@ -10,12 +10,36 @@ import { ofKind, updateRecord } from './put-record.ts';
 
 /** Packs of a material, or of a tank, smallest first. */
 export function packsOf({ pack }: Pick<Records, 'pack'>, material: string): readonly Pack[] {
-  return [...pack.values()].filter((each) => each.material === material).toSorted((a, b) => a.amount - b.amount);
+  return packsByMaterial(pack).get(material) ?? [];
 }
 
 /** All prices of a pack, the newest first. */
 export function pricesOf({ packPrice }: Pick<Records, 'packPrice'>, pack: string): readonly PackPrice[] {
-  return [...packPrice.values()].filter((each) => each.pack === pack).toSorted((a, b) => (a.from < b.from ? 1 : -1));
+  return pricesByPack(packPrice).get(pack) ?? [];
+}
+
+const packsByMaterial = grouped<Pack>(
+  ({ material }) => material,
+  (a, b) => a.amount - b.amount,
+);
+const pricesByPack = grouped<PackPrice>(
+  ({ pack }) => pack,
+  (a, b) => (a.from < b.from ? 1 : -1),
+);
+
+type Table<T> = ReadonlyMap<string, T>;
+
+/** Records of a table by a key, each group in order; made once a table, for a table never changes. */
+function grouped<T>(
+  keyOf: (record: T) => string,
+  order: (one: T, other: T) => number,
+): (table: Table<T>) => ReadonlyMap<string, readonly T[]> {
+  const known = new WeakMap<Table<T>, ReadonlyMap<string, readonly T[]>>();
+  return (table) => {
+    const made = known.get(table) ?? Map.groupBy([...table.values()].toSorted(order), keyOf);
+    known.set(table, made);
+    return made;
+  };
 }
 
 /** The price of a pack that holds on a day: the latest from that day or before. */

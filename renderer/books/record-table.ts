@@ -79,8 +79,10 @@ export function recordsOf<K extends RecordKind>(records: Records, kind: K): read
   return [...table.values()];
 }
 
+const codes = new Intl.Collator('en', { numeric: true });
+
 export function byCode(one: BookRow, other: BookRow): number {
-  return one.id.localeCompare(other.id, 'en', { numeric: true });
+  return codes.compare(one.id, other.id);
 }
 
 function removeUnused<K extends RecordKind>(

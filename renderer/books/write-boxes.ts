@@ -21,24 +21,77 @@ export interface RefusedBox {
 /**
  * One change of the book from texts for several fields, each put in after the one before, so that two fields of
  * one record go together. Where any is refused, all are, each named.
+ *
+ * Rows do not read each other, so that one round takes a field of every row and the book is laid out once a round,
+ * not once a field.
  */
 export function writeBoxes<Row extends BookRow>(
   table: BookTable<Row>,
   context: BookContext,
   texts: readonly BoxText[],
 ): Result<Change, readonly RefusedBox[]> {
-  const changes: Change[] = [];
-  const refused: RefusedBox[] = [];
+  const written: Written = { changes: [], refused: [] };
   let now = laidOut(table, context);
-  for (const { row, column, text } of texts) {
-    const done = writeOne(now, { row, column, text });
-    if (!done.ok) refused.push({ row, column: now.columns.get(column)?.title ?? column, says: done.fault });
-    else if (!isEmptyChange(done.value)) {
+  let left: readonly Numbered[] = texts.map((text, at) => ({ ...text, at }));
+  while (left.length > 0) {
+    const round = writeRound(now, left, written);
+    left = round.left;
+    if (left.length > 0)
+      now = laidOut(
+        table,
+        contextOf(applyChange(now.context.records, squashChanges('', round.changes)), context.today),
+      );
+  }
+  if (written.refused.length > 0) return failed(inOrder(written.refused).map(({ refused }) => refused));
+  return ok(oneOf(inOrder(written.changes).map(({ change }) => change)));
+}
+
+/** A text with its place among those given. */
+type Numbered = BoxText & { readonly at: number };
+
+interface Written {
+  readonly changes: { readonly at: number; readonly change: Change }[];
+  readonly refused: { readonly at: number; readonly refused: RefusedBox }[];
+}
+
+interface Round {
+  readonly changes: readonly Change[];
+  /** Texts of rows that have changed, or whose record another row has changed: they need the book laid out anew. */
+  readonly left: readonly Numbered[];
+}
+
+function writeRound<Row>(now: LaidOut<Row>, texts: readonly Numbered[], written: Written): Round {
+  const changes: Change[] = [];
+  const left: Numbered[] = [];
+  const changed = new Set<string>();
+  for (const text of texts) {
+    const done = changed.has(`row ${text.row}`) ? undefined : writeOne(now, text);
+    if (done && !done.ok) written.refused.push(refusedOf(now, text, done.fault));
+    else if (!done || recordsOf(done.value).some((record) => changed.has(record))) {
+      left.push(text);
+      changed.add(`row ${text.row}`);
+    } else if (!isEmptyChange(done.value)) {
       changes.push(done.value);
-      now = laidOut(table, contextOf(applyChange(now.context.records, done.value), context.today));
+      written.changes.push({ at: text.at, change: done.value });
+      for (const each of [`row ${text.row}`, ...recordsOf(done.value)]) changed.add(each);
     }
   }
-  return refused.length > 0 ? failed(refused) : ok(oneOf(changes));
+  return { changes, left };
+}
+
+function refusedOf<Row>({ columns }: LaidOut<Row>, { at, row, column }: Numbered, says: string): Written['refused'][0] {
+  return { at, refused: { row, column: columns.get(column)?.title ?? column, says } };
+}
+
+function recordsOf({ added, updated, removed }: Change): readonly string[] {
+  return [
+    ...[...added, ...removed].map(({ kind, record }) => `record ${kind} ${record.id}`),
+    ...updated.map(({ kind, to }) => `record ${kind} ${to.id}`),
+  ];
+}
+
+function inOrder<T extends { readonly at: number }>(some: readonly T[]): readonly T[] {
+  return some.toSorted((one, other) => one.at - other.at);
 }
 
 interface LaidOut<Row> {

@@ -2,7 +2,7 @@ import type { Clock } from './clock.ts';
 import { noScan, scanColumn, type ColumnScan, type Loud } from './column-scan.ts';
 import type { WorkedBench } from './worked-bench.ts';
 
-/** How many boxes of a line, over all sizes, must not go unseen, by what is the matter. */
+/** Per line, counts of flagged cells over all sizes, by flag. */
 export type LoudTotals = ReadonlyMap<string, ReadonlyMap<Loud, number>>;
 
 /** Columns scanned at once; the rest follows in slices. */

@@ -24,12 +24,12 @@ export interface FollowerParts {
   readonly refuse: (sentence: string) => void;
 }
 
-/** Sends steps one by one, and keeps the page's records on what the book has become. */
+/** Sends queued edits in order and rebases local records on the server's revision. */
 export interface BookFollower {
   readonly info: ReadonlySignal<BookInfo>;
   readonly reached: ReadonlySignal<boolean>;
   readonly slow: ReadonlySignal<boolean>;
-  /** Goes up each time there is nothing left to send or to read. */
+  /** Increments when the queue is empty. */
   readonly settled: ReadonlySignal<number>;
   readonly put: (step: WriteStep) => void;
   readonly hear: (news: Exclude<BridgeNews, { readonly is: 'do' | 'go' }>) => void;
@@ -91,7 +91,7 @@ export function bookFollower(parts: FollowerParts): BookFollower {
   };
 }
 
-/** Edits that have waited are not kept yet when the service answers again: until they are, the page says so. */
+/** After a reconnect the page shows that it is saving until the queued edits are confirmed. */
 function comeBack({ slow, steps, book }: Desk): void {
   slow.value = steps.peek().length > 0;
   book.wake();

@@ -25,7 +25,7 @@ export interface BookStore extends Speaking {
   /** Edits that the book has not taken yet. */
   readonly waiting: ReadonlySignal<number>;
   readonly reached: ReadonlySignal<boolean>;
-  /** Goes up each time the book has taken everything there is. */
+  /** Increments when the outgoing queue is empty. */
   readonly settled: ReadonlySignal<number>;
   readonly line: ReadonlySignal<QuietLineView>;
   /** Made at once on the page; a refusal takes it back and is said. An empty change does nothing. */

@@ -30,7 +30,7 @@ export function writtenText(typed: string, line: Line, display: Display): string
   return isBare && takesUnit(shown) ? `${plain}\u0020${shown}` : plain;
 }
 
-/** Whether a number can be read as one with a decimal sign and as one with a mark of thousands. */
+/** True if the text is ambiguous: `1.234` may be a decimal or thousands. */
 export function hasTwoReadings(typed: string, line: Line, { decimalComma = false }: Display): boolean {
   return !keptText(typed, line, decimalComma).ok;
 }

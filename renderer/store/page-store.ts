@@ -1,5 +1,5 @@
 import { signal, type Signal } from '@preact/signals';
-import type { BenchGrid } from '#renderer/bench/bench-grid.ts';
+import type { BenchController } from '#renderer/bench/bench-controller.ts';
 import type { Bridge } from '#renderer/bridge.ts';
 import { ok, type Result } from '#shared-calc/result.ts';
 import { openBenchStore, type BenchStore } from './bench-store.ts';
@@ -16,7 +16,7 @@ export interface PageStore {
   readonly clock: Clock;
   readonly sheet: Signal<BenchSheet | undefined>;
   /** The bench's strips while they stand on the page. */
-  readonly strips: { current: BenchGrid | null };
+  readonly strips: { current: BenchController | null };
 }
 
 /** Reads the book and lays out all that the page goes by; the sentence says why where it cannot be read. */

@@ -45,6 +45,8 @@ interface State {
   readonly inputs: Map<string, { readonly from: BenchColumn; readonly input: ColumnInput }>;
   readonly sums: Map<string, Sums>;
   turn: number;
+  /** The last one given to a column. */
+  revision: number;
 }
 
 export function workBench(source: BenchSource, inSight: readonly string[], clock: Clock): WorkedBench {
@@ -58,6 +60,7 @@ export function workBench(source: BenchSource, inSight: readonly string[], clock
     inputs: new Map(),
     sums: new Map(),
     turn: 0,
+    revision: 0,
   };
   const take = (next: BenchSource, seen: readonly string[]) => {
     if (next === state.source) return;
@@ -115,21 +118,25 @@ function inputFor({ inputs, behind }: State, from: BenchColumn): ColumnInput {
 
 function inputOf(source: BenchSource, columns: readonly ColumnInput[]): BenchInput {
   const { lines, job, isOldPrice } = source;
-  // What is kept is written with a point, whatever the workshop reads and writes.
   return { lines, columns, job, isOldPrice };
 }
 
-function forget({ worked, revisions, sums }: State, columns: readonly BenchColumn[]): void {
-  const kept = new Set(columns.map((column) => column.key));
+function forget({ worked, revisions, sums, inputs }: State, columns: readonly BenchColumn[]): void {
+  const keys = new Set(columns.map(({ key }) => key));
   for (const key of revisions.keys()) {
-    if (kept.has(key)) continue;
+    if (keys.has(key)) continue;
     worked.delete(key);
     sums.delete(key);
+    revisions.delete(key);
   }
+  const sizes = new Set(columns.map(({ size }) => size));
+  for (const size of inputs.keys()) if (!sizes.has(size)) inputs.delete(size);
 }
 
-function bump({ revisions }: State, key: string): void {
-  revisions.set(key, (revisions.get(key) ?? 0) + 1);
+/** Revisions are counted over all columns: one that comes back under the same key never meets a number it had. */
+function bump(state: State, key: string): void {
+  state.revision += 1;
+  state.revisions.set(key, state.revision);
 }
 
 function workSlices(state: State, clock: Clock, more: () => boolean, done: () => void): void {

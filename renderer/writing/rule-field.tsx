@@ -7,7 +7,7 @@ import { fieldAct } from './rule-keys.ts';
 import type { RuleCheck, RuleHint } from './rule-help.ts';
 import { useRuleText, type RuleFieldParts } from './use-rule-text.ts';
 
-/** More than a rule may have, so that one pasted too long is told to be so and not cut off. */
+/** Above the limit of 2,000, so that an over-long paste is rejected and not truncated. */
 const MOST_LETTERS = 10_000;
 
 /** One rule or figure being written: names complete in a list under it, faults are marked at their place and said below. */

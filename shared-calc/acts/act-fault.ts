@@ -16,5 +16,7 @@ export type ActFault =
   | { readonly kind: 'needed'; readonly record: RecordName; readonly by: readonly Against[] }
   /** The coin of the currency changes every amount of the book; `rescaleCoins` does that. */
   | { readonly kind: 'coins-change'; readonly from: number; readonly to: number }
+  /** An amount has parts that a coin with fewer decimals does not know. */
+  | { readonly kind: 'uneven-coins'; readonly record: RecordName; readonly amount: string }
   /** The input is not what the act's schema wants; `at` is the field, empty for the whole. */
   | { readonly kind: 'bad-input'; readonly at: string; readonly issues: readonly FieldIssue[] };

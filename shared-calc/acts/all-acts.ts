@@ -1,11 +1,13 @@
 import type { Act } from './act.ts';
 import * as books from './book-acts.ts';
 import * as jobs from './job-acts.ts';
+import { rescaleCoins } from './rescale-coins.ts';
 
 /** Everything that a person can do to a book. */
 export const allActs: readonly Act[] = [
   books.put,
   books.remove,
+  rescaleCoins,
   jobs.newJob,
   jobs.copyJob,
   jobs.moveJob,

@@ -8,7 +8,7 @@ import { onePackMore, type OnePackMore } from './one-pack-more.ts';
 import type { PriceBook } from './price-book.ts';
 import { takeStock } from './stock.ts';
 
-/** What would be bought by itself: a size with all its builds, or a whole job. */
+/** The unit of the comparison with buying separately: one size with all its builds, or one job. */
 export interface RunPart {
   readonly id: string;
   /** Parts of one job share what is worked once for it. */

@@ -79,7 +79,7 @@ function byClient<T extends Written | QuoteLine>(
   return after;
 }
 
-/** Goods as they are now, in the packs and at the prices of before; what was not known then, as it is now. */
+/** Current goods at the packs and prices of the earlier quote; goods missing there use today's. */
 function atOldPrices(old: ReadonlyMap<string, Goods>, next: ReadonlyMap<string, Goods>): ReadonlyMap<string, Goods> {
   return new Map(
     [...next].map(([material, goods]) => {

@@ -43,7 +43,7 @@ export function plannedGoods(needs: readonly NeedOfColumn[], records: GoodsRecor
   };
 }
 
-/** What is had from the tank's maker, such as a drilled hole, comes with the tank; unless all of it is had there. */
+/** Materials bought from the tank's supplier arrive with the tank, unless nothing else of the step is bought elsewhere. */
 function withoutTankMakers(goods: readonly Supplied[], makers: ReadonlySet<string | undefined>): readonly Supplied[] {
   const others = goods.filter(({ supplier }) => !makers.has(supplier));
   return others.length > 0 ? others : goods;

@@ -3,7 +3,7 @@ export type Reading = readonly [when: number, figure: number];
 
 /**
  * How long the straight lines between readings run within a band, its ends included; in the unit of the times.
- * A level stretch on the edge of the band is within it. Fewer than two readings are no time at all.
+ * Bounds are inclusive. Fewer than two readings give 0.
  */
 export function timeWithin(readings: readonly Reading[], low: number, high: number): number {
   let within = 0;

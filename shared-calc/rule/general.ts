@@ -30,8 +30,8 @@ export interface GeneralFunction {
 /** OASIS OpenFormula 1.3 part 4, and our own clamp, round_to and pick. */
 const written: readonly GeneralFunction[] = [
   { name: 'abs', least: 1, most: 1, kindOf: sizeOfKind, shows: 'abs(figure)', says: 'The figure without its minus.' },
-  { name: 'min', least: 1, kindOf: oneKind, shows: 'min(figure, ...)', says: 'The least of several.' },
-  { name: 'max', least: 1, kindOf: oneKind, shows: 'max(figure, ...)', says: 'The most of several.' },
+  { name: 'min', least: 1, kindOf: oneKind, shows: 'min(figure, ...)', says: 'The smallest of several.' },
+  { name: 'max', least: 1, kindOf: oneKind, shows: 'max(figure, ...)', says: 'The largest of several.' },
   { name: 'sum', least: 1, kindOf: sumOfKinds, shows: 'sum(figure, ...)', says: 'All added up.' },
   {
     name: 'round',
@@ -39,7 +39,7 @@ const written: readonly GeneralFunction[] = [
     most: 2,
     kindOf: roundedKind,
     shows: 'round(figure, digits)',
-    says: 'To so many digits, half away from zero; none given: whole.',
+    says: 'Rounded to a number of digits, half away from zero; without digits, to a whole number.',
   },
   {
     name: 'roundup',
@@ -47,7 +47,7 @@ const written: readonly GeneralFunction[] = [
     most: 2,
     kindOf: roundedKind,
     shows: 'roundup(figure, digits)',
-    says: 'Away from zero to so many digits; none given: whole.',
+    says: 'Rounded away from zero to a number of digits; without digits, to a whole number.',
   },
   {
     name: 'rounddown',
@@ -55,7 +55,7 @@ const written: readonly GeneralFunction[] = [
     most: 2,
     kindOf: roundedKind,
     shows: 'rounddown(figure, digits)',
-    says: 'Toward zero to so many digits; none given: whole.',
+    says: 'Rounded toward zero to a number of digits; without digits, to a whole number.',
   },
   {
     name: 'ceiling',
@@ -87,7 +87,7 @@ const written: readonly GeneralFunction[] = [
     most: 2,
     kindOf: remainderKind,
     shows: 'mod(figure, by)',
-    says: 'What is left after whole steps of `by`.',
+    says: 'The remainder after division by `by`.',
   },
   {
     name: 'sqrt',
@@ -113,7 +113,7 @@ const written: readonly GeneralFunction[] = [
     most: 0,
     kindOf: alwaysPlain,
     shows: 'pi()',
-    says: '3.14159..., a circle round by its width.',
+    says: "Ratio of a circle's circumference to its diameter, 3.14159...",
   },
   {
     name: 'if',
@@ -121,10 +121,10 @@ const written: readonly GeneralFunction[] = [
     most: 3,
     kindOf: ifKind,
     shows: 'if(when, then, else)',
-    says: 'One figure where a yes or no holds, the other where not.',
+    says: 'The first figure if the condition is yes, otherwise the second.',
   },
-  { name: 'and', least: 1, kindOf: logicKind, shows: 'and(yes_or_no, ...)', says: 'Yes where all are yes.' },
-  { name: 'or', least: 1, kindOf: logicKind, shows: 'or(yes_or_no, ...)', says: 'Yes where one is yes.' },
+  { name: 'and', least: 1, kindOf: logicKind, shows: 'and(yes_or_no, ...)', says: 'Yes if all are yes.' },
+  { name: 'or', least: 1, kindOf: logicKind, shows: 'or(yes_or_no, ...)', says: 'Yes if at least one is yes.' },
   { name: 'not', least: 1, most: 1, kindOf: logicKind, shows: 'not(yes_or_no)', says: 'Yes for no, no for yes.' },
   {
     name: 'clamp',

@@ -36,7 +36,7 @@ export function toStep(figure: number, step: number): number {
   return steps >= ALL_WHOLE ? figure : signed(figure, nearestWhole(steps) * step);
 }
 
-/** Up or down to a multiple of a step of the same sign; `fromZero` goes by the size, without the sign. */
+/** Up or down to a multiple of a step of the same sign; `fromZero` rounds by magnitude, without the sign. */
 export function toMultiple(figure: number, step: number, goes: 'up' | 'down', fromZero: boolean): number {
   const steps = figure / step;
   if (steps >= ALL_WHOLE) return figure;

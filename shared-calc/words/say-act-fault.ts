@@ -15,6 +15,8 @@ const sayings: Sayings = {
     `${capital(sayRecord(record))} stays. ${by.map(({ what, why }) => `It is needed for ${what}: ${why}.`).join(' ')}`,
   'coins-change': ({ from, to }) =>
     `The currency has ${from} decimals, not ${to}: every amount of the book changes with them. Use rescaleCoins.`,
+  'uneven-coins': ({ record, amount }) =>
+    `${amount} of ${record.kind === 'workshop' ? 'a step of the workshop' : `the ${sayRecord(record)}`} has parts that such a coin does not know. Write it without them first.`,
   'bad-input': ({ issues }) =>
     `${capital(issues.map(({ field, says }) => `${field === '' ? 'the input' : field} ${says}`).join('; '))}.`,
 };

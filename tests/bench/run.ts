@@ -7,8 +7,16 @@ import { benchBuying } from './buying.ts';
 import { benchCommandLine } from './command-line.ts';
 import { benchEngine } from './engine.ts';
 import { benchPage } from './page.ts';
+import { benchPaste } from './paste.ts';
 
 await readyToLook([pageBundle, commandLineBundle]);
-const told = [...benchEngine(), ...benchBuying(), ...benchBook(), ...benchCommandLine(), ...(await benchPage())];
+const told = [
+  ...benchEngine(),
+  ...benchBuying(),
+  ...benchBook(),
+  ...benchPaste(),
+  ...benchCommandLine(),
+  ...(await benchPage()),
+];
 const rows = told.map(({ what, took, floor, ratio, must }) => [what, took, floor, ratio, must]);
 process.stdout.write(`${textTable(['what', 'took', 'beside', 'ratio', 'must reach'], rows, [1, 3])}\n`);

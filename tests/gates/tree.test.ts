@@ -1,4 +1,4 @@
-import { readdirSync, readFileSync } from 'node:fs';
+import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import path from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { expect, test } from 'vitest';
@@ -33,6 +33,14 @@ test('no file is named for being left over, and none gathers a folder', () => {
   const vague = /(^|[/-])(utils?|helpers?|common|misc|index)(\.|\/|$)/;
 
   expect(files().filter((file) => /\.tsx?$/.test(file) && vague.test(file))).toEqual([]);
+});
+
+test('a test lies in the folder that mirrors its source', () => {
+  const astray = files()
+    .map((file) => /^tests\/((?:shared-calc|electron|renderer)\/.*)\/[^/]+\.test\.tsx?$/.exec(file)?.[1])
+    .filter((folder) => folder !== undefined && !existsSync(path.join(root, folder)));
+
+  expect(astray).toEqual([]);
 });
 
 test('no file points at a folder of the machine it was written on', () => {

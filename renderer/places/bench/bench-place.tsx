@@ -1,4 +1,4 @@
-import type { BenchGrid } from '#renderer/bench/bench-grid.ts';
+import type { BenchController } from '#renderer/bench/bench-controller.ts';
 import { contextNow } from '#renderer/books/book-hands.ts';
 import { BenchStrips } from '#renderer/bench/bench-place.tsx';
 import { FirstMinute, isFirstMinute } from './first-minute.tsx';
@@ -21,7 +21,7 @@ import '#renderer/books/books.css';
 export function benchPlace(store: PageStore): (route: Route) => PlaceView {
   const { bench } = store;
   const keptOptions = kept<readonly string[]>();
-  const stand = (grid: BenchGrid | null) => {
+  const stand = (grid: BenchController | null) => {
     store.strips.current = grid;
   };
   return ({ rest }) => {

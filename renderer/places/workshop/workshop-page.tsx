@@ -8,7 +8,8 @@ import { wordsField } from '#renderer/books/words-field.ts';
 import { unitWords } from '#renderer/text/unit-words.ts';
 import type { Workshop } from '#shared-calc/records/records.ts';
 import { ok } from '#shared-calc/result.ts';
-import { rescaleCoins } from './rescale-coins.ts';
+import { rescaleCoins } from '#shared-calc/acts/rescale-coins.ts';
+import { sayActFault } from '#shared-calc/words/say-act-fault.ts';
 import {
   currencyField,
   unitChoices,
@@ -120,12 +121,12 @@ function Group({ title, children }: { readonly title: string; readonly children:
 }
 
 function Money({ context, hands }: WorkshopParts) {
-  const { workshop, records } = context;
+  const { workshop } = context;
   const usual = usualDecimals(workshop.currency);
   const setDecimals = (text: string) => {
-    const done = rescaleCoins(records, Number(text));
+    const done = rescaleCoins.run(context, { coinDecimals: Number(text) });
     if (done.ok) hands.apply(done.value);
-    else hands.refuse(done.fault);
+    else hands.refuse(sayActFault(done.fault));
   };
   const setSign = (sign: string) => {
     const to = { ...workshop, decimalComma: sign === 'comma' };

@@ -218,11 +218,11 @@ describe('the page', () => {
 
   test('a window made smaller lays the bench anew, and the chosen box stays chosen', async () => {
     const page = await pages.open('bench');
-    const width = () => page.locator('.ag-header-cell[col-id="strip T03"]').evaluate((head) => head.clientWidth);
+    const width = () => page.locator('.ag-header-cell[col-id="column T03"]').evaluate((head) => head.clientWidth);
     const wide = await width();
     await page.setViewportSize({ width: 1280, height: 800 });
     await page.waitForFunction(
-      () => document.querySelector('.ag-header-cell[col-id="strip T03"]')?.clientWidth === 200,
+      () => document.querySelector('.ag-header-cell[col-id="column T03"]')?.clientWidth === 200,
     );
     expect([wide, await width(), await page.locator('.ag-cell.chosen').count()]).toEqual([226, 200, 1]);
     await page.close();

@@ -1,6 +1,6 @@
 import { signal } from '@preact/signals';
 import type { BenchActs } from '#renderer/bench/bench-acts.ts';
-import type { BenchGrid } from '#renderer/bench/bench-grid.ts';
+import type { BenchController } from '#renderer/bench/bench-controller.ts';
 import { BenchStrips } from '#renderer/bench/bench-place.tsx';
 import type { BoxPlace } from '#renderer/bench/view-model.ts';
 import type { QuietLineView } from '#renderer/frame/frame-view.ts';
@@ -16,8 +16,8 @@ const bench = standInBench(manySizes(count));
 const line = signal<QuietLineView>({ saved: 'Saved 14:02', undo: 'drain gap of T08 to 15 mm' });
 const said = (words: string, refused: boolean) => (line.value = { ...line.value, said: { words, refused } });
 let chosen: BoxPlace | undefined;
-const grid: { current: BenchGrid | null } = { current: null };
-const stood = (made: BenchGrid | null) => {
+const grid: { current: BenchController | null } = { current: null };
+const stood = (made: BenchController | null) => {
   grid.current = made;
   made?.go({ row: 'drain_gap', column: 'T08' });
 };

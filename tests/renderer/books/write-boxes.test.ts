@@ -1,7 +1,12 @@
+import { isDeepStrictEqual } from 'node:util';
+import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { contextOf } from '#renderer/books/book-hands.ts';
-import { sayRefused, writeBoxes } from '#renderer/books/write-boxes.ts';
+import type { BookRow, BookTable } from '#renderer/books/book-table.ts';
+import { sayRefused, writeBoxes, type BoxText, type RefusedBox } from '#renderer/books/write-boxes.ts';
 import { plantTable } from '#renderer/places/plant-book/plant-book-place.tsx';
+import { materialTable } from '#renderer/places/material-book/material-rows.ts';
+import { closedTable, supplierTable } from '#renderer/places/rate-book/rate-tables.ts';
 import { tankTable } from '#renderer/places/tank-book/tank-rows.ts';
 import { applyChange, emptyChange } from '#shared-calc/records/change.ts';
 import { failed, ok } from '#shared-calc/result.ts';
@@ -90,5 +95,100 @@ describe('writeBoxes', () => {
       [],
       [{ kind: 'packPrice', from: price, to: { ...price, priceCoins: 22_000 } }],
     ]);
+  });
+});
+
+/** Each text written by itself into what the one before left. */
+function oneByOne<Row extends BookRow>(table: BookTable<Row>, texts: readonly BoxText[]) {
+  let now = records;
+  const refused: RefusedBox[] = [];
+  for (const text of texts) {
+    const done = writeBoxes(table, contextOf(now, demoDay), [text]);
+    if (done.ok) now = applyChange(now, done.value);
+    else refused.push(...done.fault);
+  }
+  return refused.length > 0 ? { refused } : { records: now };
+}
+
+function together<Row extends BookRow>(table: BookTable<Row>, texts: readonly BoxText[]) {
+  const done = writeBoxes(table, context, texts);
+  return done.ok ? { records: applyChange(records, done.value) } : { refused: done.fault };
+}
+
+/** Texts of every kind, some of which no field takes. */
+const someTexts = [
+  '',
+  '7',
+  '140',
+  '900 mm',
+  '1 1/2',
+  'rectangle',
+  'hexagon',
+  'yes',
+  'in packs',
+  'L',
+  'S1',
+  '2027-04-02',
+  'x',
+];
+
+/** Texts that are written otherwise together than one by one. */
+function unlike<Row extends BookRow>(table: BookTable<Row>): unknown {
+  const made = table.add?.(context);
+  const rows = [
+    ...table
+      .rows(context)
+      .slice(0, 4)
+      .map(({ id }) => id),
+    made?.id ?? '',
+    'gone',
+  ];
+  const columns = table.columns(context).map(({ key }) => key);
+  const text = fc.record({
+    row: fc.constantFrom(...rows),
+    column: fc.constantFrom(...columns),
+    text: fc.constantFrom(...someTexts),
+  });
+  const pasted = fc.array(text, { minLength: 1, maxLength: 12 });
+  const agree = fc.property(pasted, (texts) => isDeepStrictEqual(together(table, texts), oneByOne(table, texts)));
+  return fc.check(agree).counterexample;
+}
+
+describe('many fields at once', () => {
+  test.each<[string, () => unknown]>([
+    ['tanks', () => unlike(tankTable)],
+    ['materials', () => unlike(materialTable)],
+    ['plants', () => unlike(plantTable)],
+    ['suppliers', () => unlike(supplierTable)],
+    ['closed days', () => unlike(closedTable)],
+  ])('%s are written as if each field were written after the one before', (_, found) => {
+    expect(found()).toBeNull();
+  });
+
+  test('fields of a row that was just added are written with it', () => {
+    const added = tankTable.add?.(context);
+    if (!added) throw new Error('tanks cannot be added');
+    const after = contextOf(applyChange(records, added.change), demoDay);
+    const texts = [
+      { row: added.id, column: 'label', text: 'Low tank' },
+      { row: added.id, column: 'shape', text: 'hexagon' },
+      { row: 'T07', column: 'damHeightMm', text: '140' },
+      { row: added.id, column: 'insideLengthMm', text: '600' },
+    ];
+    const done = writeBoxes(tankTable, after, texts);
+    const now = done.ok ? applyChange(after.records, done.value) : undefined;
+    expect([now?.tank.get(added.id), now?.tank.get('T07')]).toEqual([
+      expect.objectContaining({ label: 'Low tank', shape: 'hexagon', insideLengthMm: 600, insideDepthMm: 600 }),
+      { ...t07, damHeightMm: 140 },
+    ]);
+  });
+
+  test('refused fields are named in the order they were given, whichever round refused them', () => {
+    const done = writeBoxes(tankTable, context, [
+      { row: 'T07', column: 'damHeightMm', text: '140' },
+      { row: 'T07', column: 'insideHeightMm', text: '100' },
+      { row: 'T08', column: 'damHeightMm', text: 'deep' },
+    ]);
+    expect(done.ok ? [] : done.fault.map(({ row, column }) => `${row} ${column}`)).toEqual(['T07 Height', 'T08 Dam']);
   });
 });

@@ -3,10 +3,9 @@ import { describe, expect, test } from 'vitest';
 import { hashBody } from '#electron/book/issued.ts';
 import { askedJob, noWishes } from '#renderer/places/jobs/asked-job.ts';
 import { surveyRows, writeFound } from '#renderer/places/jobs/survey-rows.ts';
-import { writeJob, type JobFields } from '#shared-calc/acts/job-acts.ts';
+import { markOrdered, writeJob, type JobFields } from '#shared-calc/acts/job-acts.ts';
 import { moveTo } from '#renderer/places/jobs/write-job.ts';
 import { addOneOff, oneOffsOf, removeOneOff, writeOneOff } from '#renderer/places/quotes/one-off-writes.ts';
-import { markOrdered } from '#renderer/places/run/mark-ordered.ts';
 import { asksOf, putInAsked } from '#renderer/places/store/asked-entry.ts';
 import { expectedGoods, receive } from '#renderer/places/store/expected-goods.ts';
 import { keepNeeded, takeOut, takeSome, writeEntry } from '#renderer/places/store/store-writes.ts';
@@ -89,7 +88,7 @@ const acts: Readonly<Record<string, Act>> = {
   'packs by hand': (records, { count }) =>
     ok(choosePacks(records, { jobs: [job], material: 'M01', counts: new Map([['M01-10', count]]) })),
   'packs at their best': (records) => ok(choosePacks(records, { jobs: [job], material: 'M01', counts: undefined })),
-  ordered: (records) => markOrdered(records, [COPY]),
+  ordered: (records) => markOrdered.run({ records: records, today: DEMO_DAY }, { jobs: [COPY] }),
   received: (records, { count }) => {
     const orders = expectedGoods(records, on);
     const order = orders.ok ? orders.value[count % Math.max(1, orders.value.length)] : undefined;
@@ -164,7 +163,7 @@ describe('undo over the money places, in a real book', () => {
 /** A job that is paid and ordered, with a line of its own and packs by hand: every act finds something to do. */
 function orderedLibrary(): Records {
   const paid = after(libraryJob(), recordDeposit(libraryJob(), { job, coins: 65_000, on }));
-  const ordered = after(paid, markOrdered(paid, [job]));
+  const ordered = after(paid, markOrdered.run({ records: paid, today: DEMO_DAY }, { jobs: [job] }));
   const lined = applyChange(ordered, addOneOff(ordered, { job, ...stand }));
   const kept = after(lined, reserveStock(lined, { job, material: 'M05', amount: 1, on }));
   const found60 = after(kept, found(kept, '60 kg'));

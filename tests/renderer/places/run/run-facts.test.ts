@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { markOrdered } from '#renderer/places/run/mark-ordered.ts';
+import { markOrdered } from '#shared-calc/acts/job-acts.ts';
 import { orderBy } from '#shared-calc/papers/order-days.ts';
 import { plantsOf } from '#renderer/places/run/plants-of.ts';
 import { runFacts } from '#renderer/places/run/run-facts.ts';
@@ -46,7 +46,7 @@ describe('markOrdered', () => {
   test('jobs whose deposit is in are ordered together, and undone together', () => {
     const records = libraryJob();
     const paid = after(records, recordDeposit(records, { job: 'J02', coins: 65_000, on: DEMO_DAY }));
-    const change = valueOf(markOrdered(paid, ['J02']));
+    const change = valueOf(markOrdered.run({ records: paid, today: DEMO_DAY }, { jobs: ['J02'] }));
     const ordered = applyChange(paid, change);
     expect([jobOf(ordered, 'J02').state, applyChange(ordered, invertChange(change))]).toEqual(['ordered', paid]);
   });
@@ -54,6 +54,10 @@ describe('markOrdered', () => {
   test('one that is not paid for holds all of them back', () => {
     const records = libraryJob();
     const paid = after(records, recordDeposit(records, { job: 'J02', coins: 65_000, on: DEMO_DAY }));
-    expect(faultOf(markOrdered(paid, ['J02', 'J01']))).toMatch(/^J01 cannot be ordered: its deposit is not in\./);
+    expect(faultOf(markOrdered.run({ records: paid, today: DEMO_DAY }, { jobs: ['J02', 'J01'] }))).toEqual({
+      kind: 'no-deposit-yet',
+      job: 'J01',
+      state: 'ordered',
+    });
   });
 });

@@ -1,0 +1,117 @@
+import { randomUUID } from 'node:crypto';
+import { statSync } from 'node:fs';
+import { basename } from 'node:path';
+
+import type { Book } from '#electron/book/book.ts';
+import { openBook } from '#electron/book/open-book.ts';
+import type { BookInfo, Output } from '#shared-calc/contract/channels.ts';
+import type { News } from '#shared-calc/contract/news.ts';
+import { ok } from '#shared-calc/result.ts';
+
+import { readRecent, rememberRecent } from './recent-books.ts';
+import { sayOpeningNotes } from './say-opening-note.ts';
+
+export interface SessionOptions {
+  /** Today's date as `YYYY-MM-DD`, asked each time: the program may run past midnight. */
+  readonly today: () => string;
+  /** Notifies the clients. */
+  readonly onNews: (news: News) => void;
+  /** Where the list of recent books is kept. */
+  readonly recentFile: string;
+  /** Where the demo workshop's files are, if not beside the program's source. */
+  readonly demoFolder?: string;
+}
+
+/** The open book and the last revision announced to clients. */
+export interface Session {
+  readonly options: SessionOptions;
+  readonly book: () => Book;
+  readonly info: () => { readonly ok: true; readonly value: BookInfo };
+  readonly isCurrent: (opening: string) => boolean;
+  /** Closes the open book, opens another in its place and notifies the clients. */
+  readonly replace: (book: Book) => void;
+  /** Announces that this client has written. */
+  readonly wrote: () => void;
+  /** Announces what another process has written, if anything; makes the day's backup on a new day. */
+  readonly look: () => void;
+  readonly now: () => News;
+  readonly recent: () => { readonly ok: true; readonly value: Output<'file.recent'> };
+}
+
+interface OpenBook {
+  readonly book: Book;
+  readonly opening: string;
+  readonly notices: readonly string[];
+  /** The last revision announced to clients. */
+  announced: number;
+  savedAt: string;
+}
+
+export function openSession(first: Book, options: SessionOptions): Session {
+  const { today, onNews, recentFile } = options;
+  let current = openedBook(first);
+  let day = today();
+
+  function now(): News {
+    return { is: 'written', opening: current.opening, revision: current.book.revision() };
+  }
+  function announce(): void {
+    current.announced = current.book.revision();
+    current.savedAt = new Date().toISOString();
+    onNews(now());
+  }
+  function look(): void {
+    if (current.book.revision() !== current.announced) announce();
+    if (today() === day) return;
+    day = today();
+    backUp(current.book.path, day);
+  }
+  return {
+    options,
+    book: () => current.book,
+    info: () => ok(infoOf(current, today())),
+    isCurrent: (opening) => opening === current.opening,
+    replace: (book) => {
+      for (const { path } of [current.book, book]) rememberRecent(recentFile, path);
+      current.book.close();
+      current = openedBook(book);
+      onNews({ is: 'opened', opening: current.opening });
+    },
+    wrote: announce,
+    look,
+    now,
+    recent: () => ok({ paths: [...new Set([current.book.path, ...readRecent(recentFile)])] }),
+  };
+}
+
+function openedBook(book: Book): OpenBook {
+  return {
+    book,
+    opening: randomUUID(),
+    notices: sayOpeningNotes(book.notes, book.path),
+    announced: book.revision(),
+    savedAt: statSync(book.path).mtime.toISOString(),
+  };
+}
+
+function infoOf({ book, opening, notices, savedAt }: OpenBook, today: string): BookInfo {
+  const undo = book.canUndo();
+  const redo = book.canRedo();
+  return {
+    opening,
+    name: basename(book.path),
+    path: book.path,
+    revision: book.revision(),
+    savedAt,
+    ...(undo !== undefined && { undo }),
+    ...(redo !== undefined && { redo }),
+    notices: [...notices],
+    today,
+  };
+}
+
+/** Opening a book makes the day's backup; a book open over midnight is opened once more for it. */
+function backUp(path: string, today: string): void {
+  const again = openBook(path, { today });
+  if (again.ok) again.value.close();
+}

@@ -1,0 +1,131 @@
+import { signal } from '@preact/signals';
+import { afterFrame } from '#renderer/frame/after-frame.ts';
+import { gridController, type GridActs, type GridController } from '#renderer/grid/grid-controller.ts';
+import type { CellKey, CellText } from '#renderer/grid/grid-model.ts';
+import { single } from '#renderer/grid/selection.ts';
+import type { BenchActs } from './bench-acts.ts';
+import { benchLayout } from './bench-layout.ts';
+import type { BenchMetrics } from './bench-metrics.ts';
+import { benchModel, isBox, isOpenBox, namesKey, type BenchModel } from './bench-model.ts';
+import { followRoom } from './follow-room.ts';
+import { benchPaint, type Shown } from './paint-cell.ts';
+import type { BenchView, BoxPlace } from './view-model.ts';
+
+export interface BenchController {
+  /** Shows another view: only boxes that changed are painted anew. */
+  readonly show: (view: BenchView) => void;
+  /** Chooses a line's box, brings it into sight and gives it the keyboard. */
+  readonly go: (place: BoxPlace) => void;
+  /** The same, but the keyboard stays where it is. */
+  readonly bring: (place: BoxPlace) => void;
+  readonly destroy: () => void;
+}
+
+export interface BenchParts {
+  readonly host: HTMLElement;
+  readonly view: BenchView;
+  readonly acts: BenchActs;
+  readonly nonce: string | undefined;
+  /** Runs when the room has changed, and once at the start. */
+  readonly measured: (metrics: BenchMetrics) => void;
+}
+
+/** The bench's grid: one line a row, one size a column. */
+export function benchController({ host, view, acts, nonce, measured }: BenchParts): BenchController {
+  let model = benchModel(view, acts.helpFor);
+  const heads = signal(view);
+  const at = signal<string | undefined>(undefined);
+  const room = followRoom(
+    host,
+    () => model.view,
+    (metrics) => {
+      grid.table.lay();
+      measured(metrics);
+    },
+  );
+  const grid: GridController<Shown> = gridController({
+    host,
+    nonce,
+    label: 'Size bench, one line a row, one size a column',
+    model,
+    layout: benchLayout({ heads, metrics: room.metrics, at, acts }),
+    paint: benchPaint(acts),
+    fills: 'right',
+    acts: gridActs(
+      acts,
+      () => model,
+      (column) => (at.value = column),
+    ),
+  });
+  measured(room.metrics.peek());
+  let callOff = (): void => undefined;
+  return {
+    show: (next) => {
+      model = benchModel(next, acts.helpFor);
+      grid.show(model, (moved) => {
+        callOff();
+        // The cards over the strips follow the boxes a frame later, unless other strips stand there now.
+        if (moved) heads.value = next;
+        else callOff = afterFrame(() => (heads.value = next));
+        room.measure();
+      });
+    },
+    go: (place) => reach(grid, place, (cell) => grid.take(single(cell))),
+    bring: (place) => reach(grid, place, grid.bring),
+    destroy: () => {
+      callOff();
+      room.leave();
+      grid.destroy();
+    },
+  };
+}
+
+function reach({ index }: GridController<Shown>, place: BoxPlace, run: GridController<Shown>['bring']): void {
+  const cell = index().cellOf(place);
+  if (cell) run(cell);
+}
+
+function gridActs(
+  acts: BenchActs,
+  model: () => BenchModel,
+  choseColumn: (column: string | undefined) => void,
+): GridActs {
+  let before: CellKey | undefined;
+  return {
+    enter: (text) => acts.write([text]),
+    write: (texts) => writeAll(acts, model(), texts),
+    clear: (cells) => clearAll(acts, model(), cells),
+    refuse: acts.refuse,
+    chosen: ({ tip }, index) => {
+      const key = index.keyOf(tip);
+      choseColumn(key?.column === namesKey ? undefined : key?.column);
+      if (key && key.row === before?.row && key.column === before.column) return;
+      before = key;
+      acts.choose(key && isBox(model(), key) ? key : undefined);
+    },
+    openRow: (key, all) => {
+      const row = model().rowOf(key);
+      if (row?.kind !== 'section') return false;
+      if (all) acts.showAll(row.id);
+      else acts.fold(row.id);
+      return true;
+    },
+  };
+}
+
+/** One change of all boxes that can be written; the rest is named, and what stays the same is not written. */
+function writeAll(acts: BenchActs, model: BenchModel, texts: readonly CellText[]): void {
+  const boxes = texts.filter((text) => isBox(model, text));
+  const open = boxes.filter((text) => isOpenBox(model, text));
+  const closed = boxes.length - open.length;
+  if (closed > 0) acts.refuse(`${closed === 1 ? '1 box is' : `${closed} boxes are`} issued and cannot be written in.`);
+  const changes = open.filter((text) => model.copied(text) !== text.text);
+  const refused = changes.length === 0 ? undefined : acts.write(changes);
+  if (refused !== undefined) acts.refuse(refused);
+}
+
+function clearAll(acts: BenchActs, model: BenchModel, cells: readonly CellKey[]): void {
+  const places = cells.filter((cell) => isOpenBox(model, cell));
+  if (places.length > 0) acts.clear(places);
+  else acts.refuse('There is nothing here that can be taken back to the house.');
+}

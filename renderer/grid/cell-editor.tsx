@@ -1,0 +1,100 @@
+import { batch } from '@preact/signals';
+import { render } from 'preact';
+import { afterFrame } from '#renderer/frame/after-frame.ts';
+import { RuleField } from '#renderer/writing/rule-field.tsx';
+import type { Onward } from '#renderer/writing/rule-keys.ts';
+import type { RuleHelp } from '#renderer/writing/rule-help.ts';
+
+export interface Opening {
+  /** The drawn cell; asked for again after a scroll, `undefined` once it is out of sight. */
+  readonly cell: () => HTMLElement | undefined;
+  /** What stands in the cell. */
+  readonly entry: string;
+  /** The key that opened it, which replaces what stood there. */
+  readonly typed?: string;
+  readonly label: string;
+  readonly help: RuleHelp;
+  /** Takes the text and goes on, or says why not; the same text as `entry` only goes on. */
+  readonly settle: (text: string, onward: Onward) => string | undefined;
+  /** Brings the keyboard back; not called where it has gone elsewhere by itself. */
+  readonly closed: () => void;
+}
+
+export interface CellEditor {
+  readonly open: (opening: Opening) => void;
+  readonly close: () => void;
+  readonly isOpen: () => boolean;
+  /** Follows its cell after a scroll. */
+  readonly follow: () => void;
+}
+
+/** One field that opens over a cell; it lies above the page, so that no edge of the grid cuts its list off. */
+export function cellEditor(host: HTMLElement): CellEditor {
+  const root = document.createElement('div');
+  root.className = 'box-editor';
+  root.popover = 'manual';
+  host.append(root);
+  let now: Opening | undefined;
+
+  let isLeft = false;
+  let callOff = (): void => undefined;
+
+  const clear = () => {
+    root.hidePopover();
+    render(null, root);
+  };
+  const close = () => {
+    if (!now) return;
+    const { closed } = now;
+    now = undefined;
+    if (!isLeft) closed();
+    root.classList.add('put-away');
+    callOff = afterFrame(clear);
+  };
+  const settle = (text: string, onward: Onward) => {
+    const opening = now;
+    if (!opening) return undefined;
+    // The keyboard goes on before anything is drawn anew: focus makes the browser lay out all that was drawn before it.
+    return batch(() => {
+      const refused = opening.settle(text, onward);
+      if (refused === undefined) close();
+      return refused;
+    });
+  };
+  const open = (opening: Opening) => {
+    close();
+    callOff();
+    render(null, root);
+    now = opening;
+    root.classList.remove('put-away');
+    layOver(root, opening.cell());
+    root.togglePopover(true);
+    const { label, help, entry, typed } = opening;
+    const text = typed ?? entry;
+    const parts = { text, label, help, settle, cancel: close, begun: typed !== undefined };
+    render(<RuleField key={label} {...parts} form="box" focus="end" />, root);
+  };
+  root.addEventListener('focusout', (event) => {
+    if (!now || (event.relatedTarget instanceof Node && root.contains(event.relatedTarget))) return;
+    isLeft = event.relatedTarget !== null;
+    leave(root, now, close);
+    isLeft = false;
+  });
+  return { open, close, isOpen: () => now !== undefined, follow: () => now && layOver(root, now.cell()) };
+}
+
+/** Going elsewhere keeps what was written, where it can be read; what cannot is given up. */
+function leave(root: HTMLElement, { entry, settle }: Opening, close: () => void): void {
+  const written = root.querySelector('textarea')?.value ?? entry;
+  if (written !== entry) settle(written, 'stay');
+  close();
+}
+
+function layOver(root: HTMLElement, cell: HTMLElement | undefined): void {
+  root.classList.toggle('out-of-sight', cell === undefined);
+  if (!cell) return;
+  const box = cell.getBoundingClientRect();
+  root.style.left = `${box.left + 4}px`;
+  root.style.top = `${box.top}px`;
+  root.style.width = `${box.width - 8}px`;
+}

@@ -1,0 +1,215 @@
+import type { Onward } from '#renderer/writing/rule-keys.ts';
+import { readTabText, writeTabText } from '#shared-calc/read/tab-text.ts';
+import { cellEditor, type CellEditor } from './cell-editor.tsx';
+import {
+  gridIndex,
+  movedSelection,
+  type CellKey,
+  type CellText,
+  type GridIndex,
+  type GridModel,
+} from './grid-model.ts';
+import { gridTable, type GridLayout, type GridTable } from './grid-table.ts';
+import { listenOnGrid, type GridReach, type RowActs } from './listen-on-grid.ts';
+import { liveCells, type CellPaint, type LiveCells } from './live-cells.ts';
+import { markCell } from './mark-cell.ts';
+import { cellMark } from './mouse-selection.ts';
+import { cellsIn, fillPlan, pastePlan, type PlannedText } from './paste-plan.ts';
+import { single, stepped, tabbed, within, type Cell, type Rect, type Selection } from './selection.ts';
+
+/** What a grid asks of the one who shows it. */
+export interface GridActs extends RowActs {
+  /** What the editor took; a sentence where it is refused. */
+  readonly enter: (text: CellText) => string | undefined;
+  /** Pasted or filled texts, as one edit. */
+  readonly write: (texts: readonly CellText[], by: 'paste' | 'fill') => void;
+  readonly clear: (cells: readonly CellKey[]) => void;
+  readonly refuse: (sentence: string) => void;
+  /** The selection is another one, or other cells stand there. */
+  readonly chosen: (selection: Selection, index: GridIndex) => void;
+}
+
+export interface GridParts<Shown> {
+  readonly host: HTMLElement;
+  readonly label: string;
+  readonly nonce: string | undefined;
+  readonly model: GridModel<Shown>;
+  readonly layout: GridLayout;
+  readonly paint: CellPaint<Shown>;
+  /** Filled to the right alone, one column from the cell at its left; or to the right and down within the selection. */
+  readonly fills: 'right' | 'both ways';
+  readonly acts: GridActs;
+}
+
+export interface GridController<Shown> extends GridReach {
+  /** Selects a cell and brings it into sight; the keyboard stays where it is. */
+  readonly bring: (cell: Cell) => void;
+  /** Shows another model; `laid` runs once its rows and columns stand and before the keyboard goes back. */
+  readonly show: (model: GridModel<Shown>, laid?: (moved: boolean) => void) => void;
+  readonly destroy: () => void;
+}
+
+interface Held<Shown> {
+  readonly parts: GridParts<Shown>;
+  model: GridModel<Shown>;
+  index: GridIndex;
+  selection: Selection | undefined;
+  readonly cells: LiveCells<Shown>;
+}
+
+interface State<Shown> extends Held<Shown> {
+  readonly table: GridTable;
+}
+
+/** A grid with selection, clipboard, filling, an editor and keys of its own, over any model of rows. */
+export function gridController<Shown>(parts: GridParts<Shown>): GridController<Shown> {
+  const { host, acts } = parts;
+  const editor = cellEditor(host.parentElement ?? host);
+  const state = openState(parts);
+  const { table } = state;
+  const take = (selection: Selection, focus = true) => {
+    select(state, selection, focus ? table.focus : undefined);
+  };
+  const controller: GridController<Shown> = {
+    table,
+    editor,
+    acts,
+    index: () => state.index,
+    selection: () => state.selection,
+    take,
+    bring: (cell) => select(state, single(cell), table.bring),
+    open: (cell, typed) => openCell(state, editor, { cell, typed, goOn: (next) => take(single(next)) }),
+    copied: (rect) => writeTabText(rowsOf(rect).map((row) => row.map((cell) => copiedAt(state, cell)))),
+    paste: (rect, text) => acts.write(keyed(state, pastePlan(readTabText(text), rect, state.index.extent)), 'paste'),
+    fill: (rect, to) => fill(state, rect, to),
+    clear: (rect) => acts.clear(cellsIn(rect).flatMap((cell) => state.index.keyOf(cell) ?? [])),
+    show: (model, laid) => show(state, { model, laid, take }),
+    remark: () => mark(state),
+    destroy: () => {
+      stop();
+      editor.close();
+      table.destroy();
+    },
+  };
+  const stop = listenOnGrid(host, controller);
+  return controller;
+}
+
+function openState<Shown>(parts: GridParts<Shown>): State<Shown> {
+  const { model, paint } = parts;
+  const held: Held<Shown> = {
+    parts,
+    model,
+    index: gridIndex(model),
+    selection: undefined,
+    cells: liveCells(paint, (at) => held.model.shownAt(at)),
+  };
+  const table = gridTable({
+    ...parts,
+    model: () => held.model,
+    draw: (cell, at) => {
+      markCell(cell, held.index.cellOf(at), held.selection);
+      return held.cells.draw(cell, at);
+    },
+    focused: (cell) => {
+      const tip = held.selection?.tip;
+      if (tip?.row !== cell.row || tip.column !== cell.column) select(held, single(cell));
+    },
+  });
+  return Object.assign(held, { table });
+}
+
+/** `reach` gives the tip the keyboard, before anything is marked: the browser lays out there what was drawn before. */
+function select<Shown>(state: Held<Shown>, selection: Selection, reach?: (tip: Cell) => void): void {
+  const { index, parts } = state;
+  state.selection = within(index.extent, selection);
+  if (index.extent.rows > 0) reach?.(state.selection.tip);
+  mark(state);
+  parts.acts.chosen(state.selection, index);
+}
+
+function mark<Shown>({ cells, index, selection }: Held<Shown>): void {
+  cells.each((cell, at) => markCell(cell, index.cellOf(at), selection));
+}
+
+interface Showing<Shown> {
+  readonly model: GridModel<Shown>;
+  readonly laid: ((moved: boolean) => void) | undefined;
+  readonly take: (selection: Selection, focus: boolean) => void;
+}
+
+/** A selection stays on its cells; where its tip has gone it stays in its place, so that the keyboard is not lost. */
+function show<Shown>(state: State<Shown>, { model, laid, take }: Showing<Shown>): void {
+  const { host } = state.parts;
+  const before = { model: state.model, index: state.index };
+  const hadKeyboard = host.contains(document.activeElement) && cellMark(document.activeElement) !== undefined;
+  state.model = model;
+  state.index = gridIndex(model);
+  const moved = state.table.show(before.model);
+  state.cells.show((at) => (state.index.cellOf(at) ? model.shownAt(at) : undefined));
+  laid?.(moved);
+  const { selection } = state;
+  if (moved && selection) take(movedSelection(selection, before.index, state.index) ?? selection, hadKeyboard);
+}
+
+interface Opened {
+  readonly cell: Cell;
+  readonly typed: string | undefined;
+  readonly goOn: (next: Cell) => void;
+}
+
+/** Opens the editor over a cell, or says why it is not written in. */
+function openCell<Shown>({ model, index, table, parts }: State<Shown>, editor: CellEditor, opened: Opened): void {
+  const { cell, typed, goOn } = opened;
+  const key = index.keyOf(cell);
+  const entry = key && model.entryAt(key);
+  if (!entry) return;
+  if ('closed' in entry) {
+    parts.acts.refuse(entry.closed);
+    return;
+  }
+  let next = cell;
+  editor.open({
+    cell: () => table.elementOf(cell),
+    entry: entry.text,
+    ...(typed === undefined ? {} : { typed }),
+    label: entry.label,
+    help: entry.help,
+    settle: (text, onward) => {
+      const refused = text === entry.text ? undefined : parts.acts.enter({ ...key, text });
+      if (refused === undefined) next = cellAfter(index, cell, onward);
+      return refused;
+    },
+    closed: () => goOn(next),
+  });
+}
+
+function cellAfter({ extent }: GridIndex, cell: Cell, onward: Onward): Cell {
+  if (onward === 'stay') return cell;
+  if (onward === 'up' || onward === 'down') return stepped(extent, cell, onward, false);
+  return tabbed(extent, cell, onward === 'left') ?? cell;
+}
+
+function fill<Shown>(state: State<Shown>, rect: Rect, to: 'right' | 'down'): boolean {
+  const { fills, acts } = state.parts;
+  if (to === 'down' && fills === 'right') return false;
+  const textOf = (cell: Cell) => copiedAt(state, cell);
+  acts.write(keyed(state, fillPlan(rect, { to, fromBeside: fills === 'right', textOf })), 'fill');
+  return true;
+}
+
+function copiedAt<Shown>({ model, index }: State<Shown>, cell: Cell): string {
+  const key = index.keyOf(cell);
+  return key ? model.copied(key) : '';
+}
+
+function keyed<Shown>({ index }: State<Shown>, plan: readonly PlannedText[]): readonly CellText[] {
+  return plan.flatMap(({ text, ...cell }) => {
+    const key = index.keyOf(cell);
+    return key ? [{ ...key, text }] : [];
+  });
+}
+
+function rowsOf(rect: Rect): readonly (readonly Cell[])[] {
+  return cellsIn({ ...rect, right: rect.left }).map(({ row }) => cellsIn({ ...rect, top: row, bottom: row }));
+}

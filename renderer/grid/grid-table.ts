@@ -1,0 +1,226 @@
+import {
+  CellStyleModule,
+  ClientSideRowModelApiModule,
+  ClientSideRowModelModule,
+  ColumnApiModule,
+  EventApiModule,
+  ModuleRegistry,
+  PinnedRowModule,
+  ScrollApiModule,
+  CellApiModule,
+  RowApiModule,
+  RowStyleModule,
+  createGrid,
+  createTheme,
+} from 'ag-grid-community';
+import type { ColDef, GridOptions, RowClassParams } from 'ag-grid-community';
+import { columnId, type CellKey, type GridModel, type GridRow } from './grid-model.ts';
+import type { CellMark } from './mouse-selection.ts';
+import type { Cell } from './selection.ts';
+
+ModuleRegistry.registerModules([
+  ClientSideRowModelApiModule,
+  CellApiModule,
+  CellStyleModule,
+  ClientSideRowModelModule,
+  ColumnApiModule,
+  EventApiModule,
+  PinnedRowModule,
+  RowApiModule,
+  RowStyleModule,
+  ScrollApiModule,
+]);
+
+/** Bare paper: every line and edge is drawn by our own style. */
+const theme = createTheme().withParams({
+  backgroundColor: 'transparent',
+  foregroundColor: 'inherit',
+  fontFamily: 'inherit',
+  fontSize: 'var(--type-3)',
+  borderColor: 'transparent',
+  borderRadius: 0,
+  wrapperBorder: false,
+  wrapperBorderRadius: 0,
+  rowBorder: false,
+  columnBorder: false,
+  headerRowBorder: false,
+  headerColumnBorder: false,
+  pinnedRowBorder: false,
+  pinnedColumnBorder: false,
+  headerBackgroundColor: 'transparent',
+  headerTextColor: 'inherit',
+  oddRowBackgroundColor: 'transparent',
+  cellHorizontalPadding: 0,
+  cellTextColor: 'inherit',
+  rangeSelectionBorderColor: 'transparent',
+});
+
+/** How a grid is laid out; asked again by `lay` and when rows or columns change. */
+export interface GridLayout {
+  readonly column: (index: number, key: string) => ColDef<GridRow>;
+  /** All px. */
+  readonly headHeight: () => number;
+  readonly rowHeight: (row: GridRow) => number;
+  /** One column of the page: the grid is as high as its rows. */
+  readonly isNarrow: () => boolean;
+  /** Whether heads hold something for the keyboard. */
+  readonly headFocus: boolean;
+  /** Every class that a row may have. */
+  readonly looks: readonly string[];
+}
+
+export interface GridTableParts {
+  readonly host: HTMLElement;
+  readonly label: string;
+  readonly nonce: string | undefined;
+  readonly layout: GridLayout;
+  readonly model: () => GridModel<unknown>;
+  /** The inside of a cell that is about to be drawn. */
+  readonly draw: (cell: HTMLElement, at: CellKey) => HTMLElement;
+  /** The grid moved its focus, by mouse or by a key of its own. */
+  readonly focused: (cell: Cell) => void;
+}
+
+/** The library's grid, spoken to by cells. */
+export interface GridTable {
+  readonly bring: (cell: Cell) => void;
+  /** Brings it into sight and gives it the keyboard. */
+  readonly focus: (cell: Cell) => void;
+  readonly elementOf: (cell: Cell) => HTMLElement | undefined;
+  readonly cellOf: (mark: CellMark) => Cell;
+  /** Rows and columns of the model, where they differ from those before; answers whether they do. */
+  readonly show: (before: GridModel<unknown>) => boolean;
+  readonly lay: () => void;
+  readonly scrolled: (run: () => void) => void;
+  readonly destroy: () => void;
+}
+
+export function gridTable(parts: GridTableParts): GridTable {
+  const { host, label, layout, model } = parts;
+  const api = createGrid<GridRow>(host, firstOptions(parts));
+  host.querySelector('[role="grid"], [role="treegrid"]')?.setAttribute('aria-label', label);
+  keepFocusMark(host);
+  const idOf = (column: number) => columnId(column, model().columns[column]?.key ?? '');
+  const bring = ({ row, column }: Cell) => {
+    if (row < lineCount(model())) api.ensureIndexVisible(row);
+    api.ensureColumnVisible(idOf(column));
+  };
+  return {
+    bring,
+    focus: (cell) => {
+      bring(cell);
+      const at = indexOf(cell.row, model());
+      api.setFocusedCell(at.index, idOf(cell.column), at.pinned ? 'bottom' : null);
+    },
+    elementOf: ({ row, column }) => {
+      const at = indexOf(row, model());
+      const index = at.pinned ? `b-${at.index}` : String(at.index);
+      return (
+        host.querySelector<HTMLElement>(`[row-index="${index}"] .ag-cell[col-id="${CSS.escape(idOf(column))}"]`) ??
+        undefined
+      );
+    },
+    cellOf: (mark) => cellOf(mark, model()),
+    show: (before) => {
+      const next = model();
+      const columns = columnWords(before) !== columnWords(next);
+      const rows = rowWords(before) !== rowWords(next);
+      if (columns) api.setGridOption('columnDefs', columnDefs(parts));
+      if (rows) api.setGridOption('rowData', linesOf(next));
+      return columns || rows;
+    },
+    lay: () => {
+      api.setGridOption('columnDefs', columnDefs(parts));
+      api.setGridOption('headerHeight', layout.headHeight());
+      api.setGridOption('domLayout', layout.isNarrow() ? 'autoHeight' : 'normal');
+      api.resetRowHeights();
+    },
+    scrolled: (run) => api.addEventListener('bodyScroll', run),
+    destroy: () => api.destroy(),
+  };
+}
+
+/** No sorting, moving, resizing or editing of the library's own, and nothing that moves by itself. */
+function firstOptions(parts: GridTableParts): GridOptions<GridRow> {
+  const { layout, model, nonce } = parts;
+  return {
+    theme,
+    ...(nonce === undefined ? {} : { styleNonce: nonce }),
+    animateRows: false,
+    // Rows that are moved by `transform` are each a layer of their own to paint.
+    suppressRowTransform: true,
+    suppressRowHoverHighlight: true,
+    suppressMovableColumns: true,
+    suppressDragLeaveHidesColumns: true,
+    suppressNoRowsOverlay: true,
+    suppressScrollOnNewData: true,
+    suppressTouch: true,
+    ensureDomOrder: true,
+    rowBuffer: 6,
+    suppressHeaderFocus: !layout.headFocus,
+    defaultColDef: { sortable: false, resizable: false, suppressMovable: true, lockPosition: true },
+    columnDefs: columnDefs(parts),
+    rowData: linesOf(model()),
+    pinnedBottomRowData: model().rows.slice(lineCount(model())),
+    getRowId: ({ data }) => data.key,
+    getRowHeight: ({ data }) => (data ? layout.rowHeight(data) : undefined),
+    rowClassRules: Object.fromEntries(
+      layout.looks.map((look) => [look, ({ data }: RowClassParams<GridRow>) => data?.looks.includes(look) ?? false]),
+    ),
+    headerHeight: layout.headHeight(),
+    domLayout: layout.isNarrow() ? 'autoHeight' : 'normal',
+    // The event may come after the next one: only where the focus is now counts.
+    onCellFocused: ({ api }) => {
+      const at = api.getFocusedCell();
+      if (!at) return;
+      const mark = { row: at.rowIndex, pinned: at.rowPinned === 'bottom', column: at.column.getColId() };
+      parts.focused(cellOf(mark, model()));
+    },
+  };
+}
+
+function columnDefs({ layout, model, draw }: GridTableParts): ColDef<GridRow>[] {
+  return model().columns.map(({ key, title }, index) => ({
+    ...layout.column(index, key),
+    colId: columnId(index, key),
+    headerName: title,
+    ...(index === 0 && { cellAriaRole: 'rowheader' }),
+    cellRenderer: ({ data, eGridCell }: { readonly data?: GridRow; readonly eGridCell: HTMLElement }) =>
+      data ? draw(eGridCell, { row: data.key, column: key }) : document.createElement('span'),
+  }));
+}
+
+/** Rows that are not pinned. */
+function lineCount({ rows, pinned }: GridModel<unknown>): number {
+  return rows.length - pinned;
+}
+
+function linesOf(model: GridModel<unknown>): GridRow[] {
+  return model.rows.slice(0, lineCount(model));
+}
+
+/** As the library counts: pinned rows by themselves. */
+function indexOf(row: number, model: GridModel<unknown>): { readonly index: number; readonly pinned: boolean } {
+  const lines = lineCount(model);
+  return row < lines ? { index: row, pinned: false } : { index: row - lines, pinned: true };
+}
+
+function cellOf({ row, pinned, column }: CellMark, model: GridModel<unknown>): Cell {
+  const at = model.columns.findIndex(({ key }, index) => columnId(index, key) === column);
+  return { row: pinned ? lineCount(model) + row : row, column: Math.max(0, at) };
+}
+
+function columnWords({ columns }: GridModel<unknown>): string {
+  return columns.map(({ key, title }) => `${key}\t${title}`).join('\n');
+}
+
+function rowWords({ rows }: GridModel<unknown>): string {
+  return rows.map(({ key, looks }) => `${key}\t${looks.join(' ')}`).join('\n');
+}
+
+/** The grid marks its viewport while it has the keyboard; no look of ours needs it, and each change would cost every box. */
+function keepFocusMark(host: HTMLElement): void {
+  const mark = () => host.querySelector('.ag-grid-viewport')?.classList.add('ag-has-focus');
+  mark();
+  host.addEventListener('focusout', mark);
+}

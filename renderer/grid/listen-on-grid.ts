@@ -1,0 +1,162 @@
+import { clipboardEvents, inField } from './clipboard-events.ts';
+import type { CellEditor } from './cell-editor.tsx';
+import type { GridIndex } from './grid-model.ts';
+import type { GridTable } from './grid-table.ts';
+import { keyAct, type KeyAct } from './grid-keys.ts';
+import { cellMark, mouseSelection } from './mouse-selection.ts';
+import { atEdge, rectOf, single, stepped, tabbed, type Cell, type Rect, type Selection } from './selection.ts';
+
+/** What keys do to rows. */
+export interface RowActs {
+  /** Enter on a row of another kind than the lines; answers whether it did anything. */
+  readonly openRow?: (row: string, all: boolean) => boolean;
+  /** Left out where rows are not added and removed by keys. */
+  readonly add?: () => void;
+  readonly remove?: () => void;
+}
+
+/** A grid as keys, mouse and clipboard reach it. */
+export interface GridReach {
+  readonly table: GridTable;
+  readonly editor: CellEditor;
+  readonly acts: RowActs;
+  readonly index: () => GridIndex;
+  readonly selection: () => Selection | undefined;
+  /** Selects; the tip gets the keyboard unless the grid gave it already. */
+  readonly take: (selection: Selection, focus?: boolean) => void;
+  /** Opens a cell for writing; `typed` replaces what stands there. */
+  readonly open: (cell: Cell, typed?: string) => void;
+  readonly copied: (rect: Rect) => string;
+  readonly paste: (rect: Rect, text: string) => void;
+  /** `false` where this grid is not filled that way. */
+  readonly fill: (rect: Rect, to: 'right' | 'down') => boolean;
+  readonly clear: (rect: Rect) => void;
+  /** Marks every drawn cell anew, for those that the grid has just drawn. */
+  readonly remark: () => void;
+}
+
+/** Leads keys, mouse and clipboard to a grid; answers how to stop. */
+export function listenOnGrid(host: HTMLElement, grid: GridReach): () => void {
+  const { table, editor, selection } = grid;
+  const stop = new AbortController();
+  const { signal } = stop;
+  host.addEventListener('keydown', (event) => pressKey(event, grid), { capture: true, signal });
+  host.addEventListener('focusin', (event) => enterByRow(event, grid), { signal });
+  const pointed = pointOnGrid(host, grid);
+  const clipped = clipboardEvents(host, {
+    copied: () => {
+      const chosen = selection();
+      return chosen && grid.copied(rectOf(chosen));
+    },
+    clear: () => {
+      const chosen = selection();
+      if (chosen) grid.clear(rectOf(chosen));
+    },
+    paste: (text) => {
+      const chosen = selection();
+      if (chosen) grid.paste(rectOf(chosen), text);
+    },
+  });
+  table.scrolled(() => {
+    editor.follow();
+    grid.remark();
+  });
+  return () => {
+    stop.abort();
+    pointed();
+    clipped();
+  };
+}
+
+/** Tab into the grid meets a whole row first: the chosen cell takes the keyboard instead. */
+function enterByRow({ target }: FocusEvent, { selection, take, index }: GridReach): void {
+  if (!(target instanceof Element) || !target.classList.contains('ag-row')) return;
+  take(single(selection()?.tip ?? { row: 0, column: Math.min(1, index().extent.columns - 1) }));
+}
+
+function pointOnGrid(host: HTMLElement, { selection, take, open, table }: GridReach): () => void {
+  return mouseSelection(host, {
+    press: (cell, extend) => {
+      const begun = extend ? selection() : undefined;
+      take(begun ? { anchor: begun.anchor, tip: cell } : single(cell), begun !== undefined);
+    },
+    draw: (cell) => take({ anchor: selection()?.anchor ?? cell, tip: cell }),
+    open: (cell) => open(cell),
+    cellOf: table.cellOf,
+  });
+}
+
+/** A cell that just got the keyboard is chosen by its first key: the grid tells of it only later. */
+function pressKey(event: KeyboardEvent, grid: GridReach): void {
+  const mark = inField(event.target) ? undefined : cellMark(event.target);
+  if (!mark) return;
+  if (!grid.selection()) grid.take(single(grid.table.cellOf(mark)), false);
+  const selection = grid.selection();
+  const act = keyAct(event);
+  if (!selection || !act || !runKey(act, grid, selection)) return;
+  event.preventDefault();
+  event.stopPropagation();
+}
+
+/** Does what a key asks; `false` leaves the key to the page. */
+function runKey(act: KeyAct, grid: GridReach, selection: Selection): boolean {
+  const { extent } = grid.index();
+  const { tip } = selection;
+  switch (act.act) {
+    case 'move':
+      return walk(grid, selection, { to: stepped(extent, tip, act.to, act.jump), extend: act.extend });
+    case 'edge':
+      return walk(grid, selection, { to: atEdge(extent, tip, act.to), extend: act.extend });
+    case 'next':
+      return walk(grid, selection, { to: tabbed(extent, tip, act.back), extend: false });
+    case 'all':
+      return walk(grid, { anchor: { row: 0, column: 1 }, tip }, { to: atEdge(extent, tip, 'last'), extend: true });
+    case 'back to one':
+      return walk(grid, selection, { to: tip, extend: false });
+    default:
+      return writeByKey(act, grid, selection);
+  }
+}
+
+interface Walk {
+  readonly to: Cell | undefined;
+  readonly extend: boolean;
+}
+
+function walk({ take }: GridReach, { anchor }: Selection, { to, extend }: Walk): boolean {
+  if (to) take(extend ? { anchor, tip: to } : single(to));
+  return to !== undefined;
+}
+
+type Writing = Exclude<KeyAct, { readonly act: 'move' | 'edge' | 'next' }>;
+
+function writeByKey(act: Writing, grid: GridReach, selection: Selection): boolean {
+  const rect = rectOf(selection);
+  switch (act.act) {
+    case 'write':
+      grid.open(selection.tip, act.typed);
+      return true;
+    case 'open':
+      return openByKey(grid, selection.tip, act.all);
+    case 'clear':
+      grid.clear(rect);
+      return true;
+    case 'fill right':
+      return grid.fill(rect, 'right');
+    case 'fill down':
+      return grid.fill(rect, 'down');
+    case 'add':
+    case 'remove':
+      grid.acts[act.act]?.();
+      return grid.acts[act.act] !== undefined;
+    default:
+      return false;
+  }
+}
+
+/** Enter opens a row that can be opened, or the cell. */
+function openByKey({ acts, index, open }: GridReach, tip: Cell, all: boolean): boolean {
+  const key = index().keyOf(tip);
+  if (!key || !acts.openRow?.(key.row, all)) open(tip);
+  return true;
+}

@@ -1,0 +1,84 @@
+import { afterFrame } from '#renderer/frame/after-frame.ts';
+import type { CellKey } from './grid-model.ts';
+
+/** How what a cell shows becomes its inside. */
+export interface CellPaint<Shown> {
+  readonly paint: (shown: Shown) => HTMLElement;
+  /** Whether both would be painted and read out alike. */
+  readonly same: (one: Shown, other: Shown) => boolean;
+  /** The figure, where nothing else around it has changed; `undefined` paints the cell anew. */
+  readonly onlyFigure: (before: Shown, now: Shown) => string | undefined;
+  readonly spoken: (shown: Shown) => string;
+}
+
+export interface LiveCells<Shown> {
+  /** The inside of a cell that the grid is about to draw; it is kept in step from then on. */
+  readonly draw: (cell: HTMLElement, at: CellKey) => HTMLElement;
+  /** Paints the drawn cells that show something else now; those `shownAt` has nothing for are about to go. */
+  readonly show: (shownAt: (at: CellKey) => Shown | undefined) => void;
+  /** Every drawn cell. */
+  readonly each: (visit: (cell: HTMLElement, at: CellKey) => void) => void;
+}
+
+interface Live<Shown> {
+  readonly at: CellKey;
+  readonly shown: Shown;
+}
+
+/** Keeps the cells that the grid has drawn in step, touching only what changed. */
+export function liveCells<Shown>(paint: CellPaint<Shown>, shownAt: (at: CellKey) => Shown): LiveCells<Shown> {
+  const drawn = new Map<HTMLElement, Live<Shown>>();
+  const say = sayLater((cell) => {
+    const live = drawn.get(cell);
+    return live ? paint.spoken(live.shown) : '';
+  });
+  const each = (visit: (cell: HTMLElement, live: Live<Shown>) => void) => {
+    for (const [cell, live] of drawn) {
+      if (cell.isConnected) visit(cell, live);
+      else drawn.delete(cell);
+    }
+  };
+  return {
+    draw: (cell, at) => {
+      const shown = shownAt(at);
+      drawn.set(cell, { at, shown });
+      return paint.paint(shown);
+    },
+    show: (next) =>
+      each((cell, live) => {
+        const shown = next(live.at);
+        if (shown === undefined || paint.same(live.shown, shown)) return;
+        drawn.set(cell, { at: live.at, shown });
+        const figure = paint.onlyFigure(live.shown, shown);
+        if (figure === undefined) cell.replaceChildren(paint.paint(shown));
+        else {
+          writeIn(cell, '.fig', figure);
+          say(cell);
+        }
+      }),
+    each: (visit) => each((cell, { at }) => visit(cell, at)),
+  };
+}
+
+/** What readers hear follows the figures a frame later; the cell that has the keyboard is just being read, and is not kept waiting. */
+function sayLater(spoken: (cell: HTMLElement) => string): (cell: HTMLElement) => void {
+  const behind = new Set<HTMLElement>();
+  const say = (cell: HTMLElement) => writeIn(cell, '.unseen', spoken(cell));
+  const catchUp = () => {
+    for (const cell of behind) say(cell);
+    behind.clear();
+  };
+  return (cell) => {
+    if (cell === document.activeElement) {
+      say(cell);
+      return;
+    }
+    if (behind.size === 0) afterFrame(catchUp);
+    behind.add(cell);
+  };
+}
+
+function writeIn(cell: HTMLElement, part: string, words: string): void {
+  const text = cell.querySelector(part)?.firstChild;
+  if (text instanceof Text) text.data = words;
+}

@@ -1,0 +1,62 @@
+import { headColumn } from './grid-model.ts';
+import type { Cell } from './selection.ts';
+
+/** A drawn cell by the grid's own marks: its row, whether that is pinned, its column. */
+export interface CellMark {
+  readonly row: number;
+  readonly pinned: boolean;
+  readonly column: string;
+}
+
+export interface MouseActs {
+  readonly press: (cell: Cell, extend: boolean) => void;
+  readonly draw: (cell: Cell) => void;
+  readonly open: (cell: Cell) => void;
+  readonly cellOf: (mark: CellMark) => Cell | undefined;
+}
+
+/**
+ * Selects with the mouse. Native events, because the grid's own come after the button is up again.
+ * The column of row heads only takes presses, so that its buttons stay buttons.
+ */
+export function mouseSelection(host: HTMLElement, acts: MouseActs): () => void {
+  let drawing = false;
+  const stop = new AbortController();
+  const listen = (
+    kind: 'mousedown' | 'mouseover' | 'dblclick',
+    run: (cell: Cell, event: MouseEvent, mark: CellMark) => void,
+  ) =>
+    host.addEventListener(
+      kind,
+      (event) => {
+        const mark = onButton(event.target) ? undefined : cellMark(event.target);
+        const cell = mark && acts.cellOf(mark);
+        if (mark && cell) run(cell, event, mark);
+      },
+      { signal: stop.signal },
+    );
+  listen('mousedown', (cell, event, mark) => {
+    if (event.button !== 0) return;
+    drawing = mark.column !== headColumn;
+    acts.press(cell, event.shiftKey);
+  });
+  listen('mouseover', (cell) => {
+    if (drawing) acts.draw(cell);
+  });
+  listen('dblclick', (cell) => acts.open(cell));
+  window.addEventListener('mouseup', () => (drawing = false), { signal: stop.signal });
+  return () => stop.abort();
+}
+
+export function cellMark(target: EventTarget | null): CellMark | undefined {
+  const cell = target instanceof Element ? target.closest('.ag-cell[col-id]') : null;
+  const column = cell?.getAttribute('col-id');
+  const index = cell?.closest('[row-index]')?.getAttribute('row-index');
+  if (!column || !index) return undefined;
+  const pinned = index.startsWith('b-');
+  return { row: Number(pinned ? index.slice(2) : index), pinned, column };
+}
+
+function onButton(target: EventTarget | null): boolean {
+  return target instanceof Element && target.closest('button, input, select') !== null;
+}

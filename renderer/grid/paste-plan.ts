@@ -1,0 +1,56 @@
+import type { Extent, Rect, Cell } from './selection.ts';
+
+export interface PlannedText extends Cell {
+  readonly text: string;
+}
+
+/**
+ * Where pasted texts go: one text fills the whole selection, a block goes down and right from the selection's
+ * first cell, or is repeated where the selection is a whole number of blocks. What lies past the edge is left out.
+ */
+export function pastePlan(block: readonly (readonly string[])[], rect: Rect, extent: Extent): readonly PlannedText[] {
+  const height = block.length;
+  const width = Math.max(0, ...block.map((row) => row.length));
+  if (height === 0 || width === 0) return [];
+  const rows = repeats(rect.bottom - rect.top + 1, height);
+  const columns = repeats(rect.right - rect.left + 1, width);
+  const covered = {
+    ...rect,
+    bottom: Math.min(rect.top + rows * height, extent.rows) - 1,
+    right: Math.min(rect.left + columns * width, extent.columns) - 1,
+  };
+  return cellsIn(covered).flatMap(({ row, column }) => {
+    const text = block[(row - rect.top) % height]?.[(column - rect.left) % width];
+    return text === undefined ? [] : [{ row, column, text }];
+  });
+}
+
+export interface FillParts {
+  readonly to: 'right' | 'down';
+  /** A selection of one column is filled from the cell at its left. */
+  readonly fromBeside: boolean;
+  readonly textOf: (cell: Cell) => string;
+}
+
+/** Each row's first cell over the rest of its row, or each column's over the rest of its column; row heads fill nothing. */
+export function fillPlan(rect: Rect, { to, fromBeside, textOf }: FillParts): readonly PlannedText[] {
+  const { top, left, bottom, right } = rect;
+  if (to === 'down')
+    return cellsIn({ ...rect, top: top + 1 }).map((cell) => ({ ...cell, text: textOf({ ...cell, row: top }) }));
+  const from = fromBeside && left === right ? left - 1 : left;
+  if (from < 1) return [];
+  const rest = { top, bottom, left: from + 1, right };
+  return cellsIn(rest).map((cell) => ({ ...cell, text: textOf({ ...cell, column: from }) }));
+}
+
+/** Cells of a rectangle, row by row. */
+export function cellsIn({ top, left, bottom, right }: Rect): readonly Cell[] {
+  const columns = Array.from({ length: Math.max(0, right - left + 1) }, (_, at) => left + at);
+  const rows = Array.from({ length: Math.max(0, bottom - top + 1) }, (_, at) => top + at);
+  return rows.flatMap((row) => columns.map((column) => ({ row, column })));
+}
+
+/** How often a block is laid along a selection: once, unless it fits a whole number of times. */
+function repeats(selection: number, block: number): number {
+  return selection % block === 0 ? selection / block : 1;
+}

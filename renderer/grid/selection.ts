@@ -1,0 +1,118 @@
+/** A cell by position: row from the top with pinned rows last, column 0 heads the row. */
+export interface Cell {
+  readonly row: number;
+  readonly column: number;
+}
+
+/** From where it began to where it was drawn. */
+export interface Selection {
+  readonly anchor: Cell;
+  readonly tip: Cell;
+}
+
+export interface Rect {
+  readonly top: number;
+  readonly bottom: number;
+  readonly left: number;
+  readonly right: number;
+}
+
+export interface Extent {
+  readonly rows: number;
+  readonly columns: number;
+  /** Rows where a jump up or down stops, rising. */
+  readonly stops: readonly number[];
+}
+
+export type Direction = 'up' | 'down' | 'left' | 'right';
+export type Edge = 'row start' | 'row end' | 'first' | 'last';
+
+export function single(cell: Cell): Selection {
+  return { anchor: cell, tip: cell };
+}
+
+export function rectOf({ anchor, tip }: Selection): Rect {
+  return {
+    top: Math.min(anchor.row, tip.row),
+    bottom: Math.max(anchor.row, tip.row),
+    left: Math.min(anchor.column, tip.column),
+    right: Math.max(anchor.column, tip.column),
+  };
+}
+
+export function holds(rect: Rect, { row, column }: Cell): boolean {
+  return row >= rect.top && row <= rect.bottom && column >= rect.left && column <= rect.right;
+}
+
+export function isSingle({ anchor, tip }: Selection): boolean {
+  return anchor.row === tip.row && anchor.column === tip.column;
+}
+
+/** One cell on, or with `jump` to the next stop up or down, the first or last column left or right. */
+export function stepped(extent: Extent, cell: Cell, direction: Direction, jump: boolean): Cell {
+  return clamped(extent, jump ? jumped(extent, cell, direction) : near(cell, direction));
+}
+
+/** First and last never mean the row heads: they are reached with the left arrow. */
+export function atEdge(extent: Extent, cell: Cell, edge: Edge): Cell {
+  const last = extent.columns - 1;
+  switch (edge) {
+    case 'row start':
+      return clamped(extent, { row: cell.row, column: 1 });
+    case 'row end':
+      return { row: cell.row, column: last };
+    case 'first':
+      return clamped(extent, { row: 0, column: 1 });
+    case 'last':
+      return { row: extent.rows - 1, column: last };
+  }
+}
+
+/** The cell Tab goes to: along the row, then the next row's first; `undefined` past the last or before the first. */
+export function tabbed(extent: Extent, cell: Cell, back: boolean): Cell | undefined {
+  const last = extent.columns - 1;
+  const column = cell.column + (back ? -1 : 1);
+  if (column >= 1 && column <= last) return { row: cell.row, column };
+  const row = cell.row + (back ? -1 : 1);
+  if (row < 0 || row >= extent.rows) return undefined;
+  return { row, column: back ? last : Math.min(1, last) };
+}
+
+/** The selection drawn in to what is there. */
+export function within(extent: Extent, selection: Selection): Selection {
+  return { anchor: clamped(extent, selection.anchor), tip: clamped(extent, selection.tip) };
+}
+
+function clamped({ rows, columns }: Extent, { row, column }: Cell): Cell {
+  return { row: between(row, rows - 1), column: between(column, columns - 1) };
+}
+
+function between(position: number, last: number): number {
+  return Math.max(0, Math.min(position, last));
+}
+
+function near({ row, column }: Cell, direction: Direction): Cell {
+  switch (direction) {
+    case 'up':
+      return { row: row - 1, column };
+    case 'down':
+      return { row: row + 1, column };
+    case 'left':
+      return { row, column: column - 1 };
+    case 'right':
+      return { row, column: column + 1 };
+  }
+}
+
+function jumped({ rows, columns, stops }: Extent, { row, column }: Cell, direction: Direction): Cell {
+  switch (direction) {
+    case 'up':
+      return { row: stops.findLast((stop) => stop < row) ?? 0, column };
+    case 'down':
+      return { row: stops.find((stop) => stop > row) ?? rows - 1, column };
+    case 'left':
+      return { row, column: column > 1 ? 1 : 0 };
+    case 'right':
+      return { row, column: columns - 1 };
+  }
+}

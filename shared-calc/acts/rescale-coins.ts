@@ -1,0 +1,68 @@
+import { z } from 'zod';
+import { coinsText } from '#shared-calc/buy/coins.ts';
+import { emptyChange, type Change, type Updated } from '#shared-calc/records/change.ts';
+import type { RecordKind, RecordOf, Records } from '#shared-calc/records/records.ts';
+import { workshopOf } from '#shared-calc/records/workshop-of.ts';
+import { failed, ok, type Result } from '#shared-calc/result.ts';
+import { act } from './act.ts';
+import type { ActFault } from './act-fault.ts';
+
+/** Where a record holds an amount of money, in whole coins. */
+const coinFields: { readonly [K in RecordKind]?: readonly (keyof RecordOf<K> & string)[] } = {
+  workshop: ['depositStepCoins', 'priceStepCoins'],
+  supplier: ['carriageCoins', 'freeFromCoins', 'minimumCoins'],
+  packPrice: ['priceCoins'],
+  plant: ['priceCoins'],
+  rate: ['coins'],
+  job: ['depositCoins'],
+  quoteLine: ['costCoins'],
+};
+
+const RescaleCoins = z.strictObject({ coinDecimals: z.int().min(0).max(4) });
+
+/**
+ * Another number of decimals in the currency: every amount stays what it is worth, so that its coins change. Refused
+ * where an amount has parts that the new coin does not know; what was issued stays as it was issued.
+ */
+export const rescaleCoins = act<z.infer<typeof RescaleCoins>>({
+  name: 'rescaleCoins',
+  says: 'Gives the currency another number of decimals; every amount stays what it is worth.',
+  input: RescaleCoins,
+  run: ({ records }, { coinDecimals }) => rescaled(records, coinDecimals),
+});
+
+function rescaled(records: Records, coinDecimals: number): Result<Change, ActFault> {
+  const workshop = workshopOf(records);
+  const steps = coinDecimals - workshop.coinDecimals;
+  const updated: Updated[] = [];
+  for (const [kind, fields] of coinEntries()) {
+    for (const record of records[kind].values()) {
+      const scaled = scaleRecord(record, fields, steps);
+      if (!scaled.ok) {
+        const amount = coinsText(scaled.fault, workshop.coinDecimals);
+        return failed({ kind: 'uneven-coins', record: { kind, id: record.id }, amount });
+      }
+      const to = kind === 'workshop' ? { ...scaled.value, coinDecimals } : scaled.value;
+      if (steps !== 0) updated.push({ kind, from: record, to } as unknown as Updated);
+    }
+  }
+  return ok({ ...emptyChange(`${coinDecimals} decimals in the currency`), updated });
+}
+
+function coinEntries(): readonly (readonly [RecordKind, readonly string[]])[] {
+  return Object.entries(coinFields) as unknown as readonly (readonly [RecordKind, readonly string[]])[];
+}
+
+/** The record with its amounts in the new coin, or the first amount that does not come out even. */
+function scaleRecord<R extends object>(record: R, fields: readonly string[], steps: number): Result<R, number> {
+  const amounts = new Map<string, unknown>(Object.entries(record));
+  const next: Record<string, number> = {};
+  for (const field of fields) {
+    const coins = amounts.get(field);
+    if (typeof coins !== 'number') continue;
+    const scaled = steps >= 0 ? coins * 10 ** steps : coins / 10 ** -steps;
+    if (!Number.isSafeInteger(scaled)) return failed(coins);
+    next[field] = scaled;
+  }
+  return ok({ ...record, ...next });
+}

@@ -1,0 +1,20 @@
+import Papa from 'papaparse';
+
+/** Cells as tab-separated text, a line a row; a cell that holds a tab, a line end or a quote is quoted. */
+export function writeTabText(rows: readonly (readonly string[])[]): string {
+  return Papa.unparse(
+    rows.map((row) => [...row]),
+    { delimiter: '\t', newline: '\n', skipEmptyLines: false },
+  );
+}
+
+/**
+ * Tab-separated text as rows of cells. Any line end will do, and one at the very end makes no row of its own.
+ * Where a quote is never closed, all quotes are taken as written.
+ */
+export function readTabText(text: string): readonly (readonly string[])[] {
+  const clean = text.replaceAll(/\r\n?/g, '\n').replace(/\n$/, '');
+  if (clean === '') return [['']];
+  const { data, errors } = Papa.parse<string[]>(clean, { delimiter: '\t', newline: '\n' });
+  return errors.length === 0 ? data : clean.split('\n').map((line) => line.split('\t'));
+}

@@ -1,0 +1,54 @@
+import { describe, expect, test } from 'vitest';
+import { fillPlan, pastePlan } from '#renderer/grid/paste-plan.ts';
+
+const extent = { rows: 6, columns: 4, stops: [] };
+const rect = (top: number, left: number, bottom = top, right = left) => ({ top, left, bottom, right });
+const told = (plan: readonly { readonly row: number; readonly column: number; readonly text: string }[]) =>
+  plan.map(({ row, column, text }) => `${row},${column}=${text}`).join(' ');
+
+describe('pastePlan', () => {
+  test.each([
+    ['one box fills the range', [['9']], rect(1, 1, 2, 2), '1,1=9 1,2=9 2,1=9 2,2=9'],
+    [
+      'a block goes down and right from the first box',
+      [
+        ['a', 'b'],
+        ['c', 'd'],
+      ],
+      rect(1, 1),
+      '1,1=a 1,2=b 2,1=c 2,2=d',
+    ],
+    ['a row is laid over every row of the range', [['a', 'b']], rect(1, 1, 2, 2), '1,1=a 1,2=b 2,1=a 2,2=b'],
+    [
+      'a column is laid over every size of the range',
+      [['a'], ['b']],
+      rect(1, 1, 2, 3),
+      '1,1=a 1,2=a 1,3=a 2,1=b 2,2=b 2,3=b',
+    ],
+    ['a range that is no whole number of blocks takes one', [['a', 'b']], rect(1, 1, 1, 3), '1,1=a 1,2=b'],
+    ['what lies past the edge is left out', [['a', 'b', 'c']], rect(5, 3), '5,3=a'],
+    ['rows of unlike length', [['a', 'b'], ['c']], rect(1, 1), '1,1=a 1,2=b 2,1=c'],
+    ['nothing', [], rect(1, 1), ''],
+  ])('%s', (_, block, range, plan) => {
+    expect(told(pastePlan(block, range, extent))).toBe(plan);
+  });
+});
+
+describe('fillPlan', () => {
+  const textOf = ({ row, column }: { readonly row: number; readonly column: number }) => `${row}.${column}`;
+  test.each([
+    ['the first box of each row goes over the rest', 'right', rect(1, 1, 2, 3), '1,2=1.1 1,3=1.1 2,2=2.1 2,3=2.1'],
+    ['one size wide takes the box at its left', 'right', rect(1, 2), '1,2=1.1'],
+    ['there is nothing left of the first size', 'right', rect(1, 1), ''],
+    ['names go into no box', 'right', rect(1, 0, 1, 2), ''],
+    ['the first line goes into those below it', 'down', rect(1, 1, 3, 2), '2,1=1.1 2,2=1.2 3,1=1.1 3,2=1.2'],
+    ['there is nothing below one line', 'down', rect(1, 1, 1, 2), ''],
+  ] as const)('%s', (_, to, range, plan) => {
+    expect(told(fillPlan(range, { to, fromBeside: true, textOf }))).toBe(plan);
+  });
+
+  test('within the selection alone, one column is left as it is', () => {
+    const parts = { to: 'right', fromBeside: false, textOf } as const;
+    expect([told(fillPlan(rect(1, 2), parts)), told(fillPlan(rect(1, 2, 1, 3), parts))]).toEqual(['', '1,3=1.2']);
+  });
+});
