@@ -9,6 +9,7 @@ import { importPricesCommand } from './commands/import-prices.ts';
 import { jobCommands } from './commands/job.ts';
 import { jobsCommand } from './commands/jobs.ts';
 import { needsCommand } from './commands/needs.ts';
+import { paperCommand, papersCommand } from './commands/paper.ts';
 import { prepareCommand } from './commands/prepare.ts';
 import { quoteCommand } from './commands/quote.ts';
 import { runCommand } from './commands/run.ts';
@@ -31,6 +32,8 @@ const all: readonly Command[] = [
   treatCommand,
   culturesCommand,
   functionsCommand,
+  papersCommand,
+  paperCommand,
   bookNewCommand,
   bookCheckCommand,
   bookExportCommand,

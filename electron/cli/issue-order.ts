@@ -19,13 +19,8 @@ export function issueOrder(book: Book, worked: WorkedOrder, sums: OrderSums): Re
   const records = book.records();
   const { order, bench, pricing } = worked;
   if (order.columns.length === 0) return failed(`${order.jobId} has no size yet: take one first.`);
-  const sheet = writeOver(plainSheet(order, records), order.written, {
-    lines: bench.input().lines,
-    by: 'client',
-    // The order has them as they are kept.
-    decimalComma: false,
-  });
-  if (!sheet.ok) return failed(sayJobFault(sheet.fault));
+  const sheet = orderSheet(records, worked);
+  if (!sheet.ok) return sheet;
   const number = book.nextQuote(order.jobId === undefined ? undefined : quoteNumberOf(records, order.jobId));
   const issue = { number: number.number, revision: number.revision, issuedOn: today() };
   const body = freezeQuote(records, { sheet: sheet.value, bench, pricing }, sums, issue);
@@ -33,10 +28,25 @@ export function issueOrder(book: Book, worked: WorkedOrder, sums: OrderSums): Re
   return issued.ok ? ok(number) : failed(sayEditFault(issued.fault));
 }
 
-/** The order as its sizes or its job have it, before what is written on the command line, which is the client's. */
+/** The order with what is written on the command line, which is the client's. */
+export function orderSheet(records: Records, { order, bench }: WorkedOrder): Result<JobSheet, string> {
+  const sheet = writeOver(plainSheet(order, records), order.written, {
+    lines: bench.input().lines,
+    by: 'client',
+    // The order has them as they are kept.
+    decimalComma: false,
+  });
+  return sheet.ok ? sheet : failed(sayJobFault(sheet.fault));
+}
+
+/** The order as its sizes or its job have it, before what is written on the command line. */
 function plainSheet(order: Order, records: Records): JobSheet {
   const job = records.job.get(order.jobId ?? '');
-  if (job) return jobSheet(records, job);
+  if (job) {
+    const sheet = jobSheet(records, job);
+    const keys = new Set(order.columns.map(({ key }) => key));
+    return { ...sheet, columns: sheet.columns.filter(({ key }) => keys.has(key)) };
+  }
   const columns = order.columns.map((column) => ({ ...column, size: column.key, locals: new Map() }));
   return { recipe: order.recipe, columns, whole: new Map(), oneOffs: [] };
 }

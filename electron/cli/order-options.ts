@@ -52,7 +52,23 @@ export function readOrder(given: Arguments, records: Records): Result<Order, str
   if (misuse !== undefined) return failed(misuse);
   const job = given.text('job');
   const base = job === undefined ? sizesOrder(given, given.text('sizes') ?? '', records) : jobOrder(job, records);
-  return base.ok ? writeOver(given, base.value, records) : base;
+  if (!base.ok) return base;
+  const whole = writeOver(given, base.value, records);
+  return whole.ok ? onlySize(given.text('size'), whole.value) : whole;
+}
+
+/** `--size T07` leaves one size of an order. */
+function onlySize(size: string | undefined, order: Order): Result<Order, string> {
+  if (size === undefined) return ok(order);
+  const keys = order.columns.map(({ key }) => key);
+  if (!keys.includes(size)) {
+    return failed(`--size ${size}: no such size in this order. Sizes: ${keys.join(', ')}.${didYouMean(size, keys)}`);
+  }
+  return ok({
+    ...order,
+    columns: order.columns.filter(({ key }) => key === size),
+    written: order.written.filter(({ column }) => column === undefined || column === size),
+  });
 }
 
 function sizesOrder(given: Arguments, sizes: string, records: Records): Result<Order, string> {

@@ -1,5 +1,5 @@
 import { Facts, Letterhead, Paper } from '#renderer/print/paper.tsx';
-import { paperWeekday } from '#renderer/print/paper-words.ts';
+import { paperWeekday } from '#shared-calc/papers/paper-words.ts';
 import type { AnimalsInCard } from '#shared-calc/papers/watch-card.ts';
 import { Minded } from './caution-list.tsx';
 import { Tick } from './tick.tsx';

@@ -1,5 +1,5 @@
 import { Letterhead, Paper } from '#renderer/print/paper.tsx';
-import { paperDay, paperWeekday } from '#renderer/print/paper-words.ts';
+import { paperDay, paperWeekday } from '#shared-calc/papers/paper-words.ts';
 import type { AreaCare, AreaVisit } from '#shared-calc/papers/care-card.ts';
 import { careWords } from '#shared-calc/papers/step-words.ts';
 import { cautionsOf } from '#shared-calc/papers/card-cautions.ts';

@@ -1,5 +1,5 @@
 import { Paper } from '#renderer/print/paper.tsx';
-import { sayUnits } from '#renderer/text/say-units.ts';
+import { sayUnits } from '#shared-calc/words/say-units.ts';
 import './cards.css';
 
 export interface BatchLabelsParts {

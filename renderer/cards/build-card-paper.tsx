@@ -1,6 +1,7 @@
 import { Letterhead, Paper } from '#renderer/print/paper.tsx';
-import { sayUnits } from '#renderer/text/say-units.ts';
+import { sayUnits } from '#shared-calc/words/say-units.ts';
 import type { BuildCard, CardStep } from '#shared-calc/papers/build-card.ts';
+import { hoursWords } from '#shared-calc/papers/build-paper.ts';
 import { CautionList } from './caution-list.tsx';
 import { Tick } from './tick.tsx';
 import './cards.css';
@@ -78,8 +79,4 @@ function BuildStep({
       <CautionList cautions={cautions} />
     </section>
   );
-}
-
-function hoursWords(minutes: number): string {
-  return minutes < 90 ? `${Math.round(minutes)} min` : `${Math.round(minutes / 6) / 10} h`;
 }

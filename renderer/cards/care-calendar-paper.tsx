@@ -1,9 +1,10 @@
 import { Letterhead, Paper } from '#renderer/print/paper.tsx';
-import { paperDay, paperWeekday } from '#renderer/print/paper-words.ts';
-import { addDays, type Day } from '#shared-calc/calendar/day.ts';
+import { paperDay, paperWeekday } from '#shared-calc/papers/paper-words.ts';
+import type { Day } from '#shared-calc/calendar/day.ts';
 import type { SizeCare } from '#shared-calc/papers/care-card.ts';
 import { careWords } from '#shared-calc/papers/step-words.ts';
 import type { CareDate, CareRound } from '#shared-calc/prepare/care-calendar.ts';
+import { cautionsOfAll, roundDays, roundWords } from '#shared-calc/papers/care-paper.ts';
 import { CautionList } from './caution-list.tsx';
 import { Tick } from './tick.tsx';
 import './cards.css';
@@ -49,25 +50,13 @@ export function CareCalendarPaper({ title, letterhead, handover, visits, sizes, 
           {size.rounds.length === 0 && <p>Nothing collects in it and nothing is misted by a pump.</p>}
         </section>
       ))}
-      <CautionList cautions={onceEach(sizes)} />
+      <CautionList cautions={cautionsOfAll(sizes)} />
     </Paper>
   );
 }
 
-function onceEach(sizes: readonly SizeCare[]): SizeCare['cautions'] {
-  return [...new Map(sizes.flatMap(({ cautions }) => cautions).map((each) => [each.step, each])).values()];
-}
-
-const YEAR = 365;
-const roundWords: Readonly<Record<CareRound['act'], string>> = {
-  drain: 'Drain',
-  'refill and clean': 'Refill and clean the can',
-};
-
-function RoundDays({ round: { act, everyDays, says, first } }: { readonly round: CareRound }) {
-  const days = Array.from({ length: Math.max(1, Math.floor(YEAR / everyDays)) }, (_, at) =>
-    addDays(first, at * everyDays),
-  );
+function RoundDays({ round }: { readonly round: CareRound }) {
+  const { act, says } = round;
   return (
     <div class="round-days">
       <p>
@@ -76,7 +65,7 @@ function RoundDays({ round: { act, everyDays, says, first } }: { readonly round:
         </b>
       </p>
       <p class="day-ticks">
-        {days.map((day) => (
+        {roundDays(round).map((day) => (
           <span key={day}>
             <Tick /> {paperDay(day)}
           </span>

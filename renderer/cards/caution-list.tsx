@@ -1,7 +1,7 @@
 import { capital } from '#shared-calc/rule/capital.ts';
 import type { StepCaution } from '#shared-calc/prepare/cautions.ts';
 import type { Reminder } from '#shared-calc/papers/audience-rules.ts';
-import { sayUnits } from '#renderer/text/say-units.ts';
+import { sayUnits } from '#shared-calc/words/say-units.ts';
 import { whoDecides } from '#shared-calc/words/who-decides.ts';
 
 type Said = Pick<StepCaution, 'caution' | 'decides'> & Partial<StepCaution>;

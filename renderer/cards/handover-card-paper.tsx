@@ -1,6 +1,6 @@
 import { Letterhead, Paper } from '#renderer/print/paper.tsx';
-import { paperDay, paperWeekday } from '#renderer/print/paper-words.ts';
-import { sayUnits } from '#renderer/text/say-units.ts';
+import { paperDay, paperWeekday } from '#shared-calc/papers/paper-words.ts';
+import { sayUnits } from '#shared-calc/words/say-units.ts';
 import type { HandoverCard, HandoverSign } from '#shared-calc/papers/handover-card.ts';
 import type { StepCaution } from '#shared-calc/prepare/cautions.ts';
 import { careWords } from '#shared-calc/papers/step-words.ts';

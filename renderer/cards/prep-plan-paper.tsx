@@ -1,5 +1,5 @@
 import { Letterhead, Paper } from '#renderer/print/paper.tsx';
-import { paperWeekday } from '#renderer/print/paper-words.ts';
+import { paperWeekday } from '#shared-calc/papers/paper-words.ts';
 import type { PrepRow } from '#shared-calc/papers/prep-card.ts';
 import { CautionList } from './caution-list.tsx';
 import { Tick } from './tick.tsx';

@@ -1,5 +1,5 @@
 import { Letterhead, Paper } from '#renderer/print/paper.tsx';
-import { sayUnits } from '#renderer/text/say-units.ts';
+import { sayUnits } from '#shared-calc/words/say-units.ts';
 import type { WatchCard } from '#shared-calc/papers/watch-card.ts';
 import { CautionList } from './caution-list.tsx';
 import { WideTable } from './wide-table.tsx';

@@ -1,16 +1,8 @@
+import type { DrainFigures } from '#shared-calc/papers/size-sheet.ts';
 import { drainEvery } from '#shared-calc/prepare/care-calendar.ts';
 import { writeNumber } from '#shared-calc/quantity/write-figure.ts';
 import type { CurveLine, CurveSpec, CurveWords } from './curve-spec.ts';
 import { roundTicks } from './round-ticks.ts';
-
-/** What fills the drainage of a size, a day. */
-export interface DrainFigures {
-  readonly called: string;
-  readonly roomL: number;
-  readonly mistMl: number;
-  readonly winterMl: number;
-  readonly summerMl: number;
-}
 
 interface Season {
   readonly name: 'summer' | 'winter';

@@ -4,7 +4,7 @@ import type { PlantOrder } from '#shared-calc/jobs/order-plants.ts';
 import type { Display } from '#shared-calc/quantity/shown-unit.ts';
 import { goodsWords, packsWords } from './goods-words.ts';
 import { Facts, Letterhead, Paper } from './paper.tsx';
-import { paperCoins, paperDay } from './paper-words.ts';
+import { paperCoins, paperDay } from '#shared-calc/papers/paper-words.ts';
 import { PlantsTable } from './plants-table.tsx';
 
 export interface NeedsPaperParts {

@@ -1,7 +1,8 @@
 import type { SizeOption } from '#shared-calc/papers/options-page.ts';
 import type { Display } from '#shared-calc/quantity/shown-unit.ts';
 import { Facts, Letterhead, Paper } from './paper.tsx';
-import { paperDay, paperFigure, paperMoney } from './paper-words.ts';
+import { optionHead, optionRows, optionsIntro } from '#shared-calc/papers/options-paper.ts';
+import { paperDay } from '#shared-calc/papers/paper-words.ts';
 import { DrawnSizes, type DrawnSize } from './size-drawings.tsx';
 
 export interface OptionsPaperParts {
@@ -37,10 +38,7 @@ export function OptionsPaper(parts: OptionsPaperParts) {
           ]}
         />
       </section>
-      <p>
-        Each size is priced as if it were chosen alone, tax included. The earliest handover counts from a deposit that
-        comes in today. This page is no quote: the size that is chosen is quoted for itself.
-      </p>
+      <p>{optionsIntro}</p>
       <DrawnSizes sizes={drawings} />
       {rows.map((some) => (
         <OptionsTable key={some[0]?.size} options={some} display={display} />
@@ -60,10 +58,10 @@ function OptionsTable({ options, display }: TableParts) {
       <thead>
         <tr>
           <td />
-          {options.map(({ size, called, tank, builds }) => (
-            <th key={size} scope="col">
-              {builds === 1 ? called : `${builds} of ${called}`}
-              <small>{tank}</small>
+          {options.map((option) => (
+            <th key={option.size} scope="col">
+              {optionHead(option)}
+              <small>{option.tank}</small>
             </th>
           ))}
         </tr>
@@ -80,47 +78,4 @@ function OptionsTable({ options, display }: TableParts) {
       </tbody>
     </table>
   );
-}
-
-interface OptionRow {
-  readonly label: string;
-  readonly look?: string;
-  readonly say: (option: SizeOption) => string;
-}
-
-const unknown = 'not known yet';
-
-/** What a client chooses by. */
-function optionRows(display: Display): readonly OptionRow[] {
-  const money = (text: string | undefined) => (text === undefined ? unknown : paperMoney(text, display));
-  /** Beside what it is for, where the workshop has what is paid. */
-  const cost = (text: string | undefined) =>
-    text === undefined ? '' : `, ${paperMoney(text, display)}\u00a0${display.currency}`;
-  const figure = (value: number | undefined, unit: string) =>
-    value === undefined ? unknown : `${paperFigure(value, 1, display)}\u00a0${unit}`.trimEnd();
-  return [
-    { label: `Price, ${display.currency}`, look: 'price', say: ({ price }) => money(price) },
-    { label: 'Deposit with the order', say: ({ deposit }) => money(deposit) },
-    {
-      label: 'Earliest handover',
-      say: ({ readyOn, because }) => (readyOn === undefined ? unknown : `${paperDay(readyOn)}${waits(because)}`),
-    },
-    { label: 'Weight of one, filled', say: ({ weightKg }) => figure(weightKg, 'kg') },
-    { label: 'Plants in one', say: ({ plants }) => figure(plants, '') },
-    {
-      label: 'Lamps and fan, a month',
-      say: ({ kWhPerMonth, powerCostPerMonth }) => `${figure(kWhPerMonth, 'kWh')}${cost(powerCostPerMonth)}`,
-    },
-    {
-      label: 'Water, a month',
-      say: ({ waterLPerMonth, waterCostPerMonth }) => `${figure(waterLPerMonth, 'L')}${cost(waterCostPerMonth)}`,
-    },
-    { label: 'Our visits in the first year', say: ({ careVisits }) => figure(careVisits, '') },
-    { label: 'Draining', say: ({ drain }) => (drain === '' ? 'none' : drain) },
-    { label: 'Can refilled and cleaned', say: ({ refill }) => (refill === '' ? 'none' : refill) },
-  ];
-}
-
-function waits(because: string): string {
-  return because === '' ? '' : `, after ${because}`;
 }

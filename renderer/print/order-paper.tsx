@@ -1,7 +1,7 @@
 import type { OrderRow, SupplierOrder } from '#shared-calc/papers/supplier-orders.ts';
 import type { Display } from '#shared-calc/quantity/shown-unit.ts';
 import { Facts, Letterhead, Paper } from './paper.tsx';
-import { paperDay, paperMoney, paperWeekday } from './paper-words.ts';
+import { paperDay, paperMoney, paperWeekday } from '#shared-calc/papers/paper-words.ts';
 
 export interface OrderPaperParts {
   readonly order: SupplierOrder;

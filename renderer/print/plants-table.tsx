@@ -1,4 +1,5 @@
 import type { PlantOrder } from '#shared-calc/jobs/order-plants.ts';
+import { sayOrdered } from '#shared-calc/papers/needs-paper.ts';
 
 /** Plants by name, class by class, each class with what may be sent instead. */
 export function PlantsTable({ plants }: { readonly plants: readonly PlantOrder[] }) {
@@ -26,10 +27,4 @@ export function PlantsTable({ plants }: { readonly plants: readonly PlantOrder[]
       </table>
     </section>
   );
-}
-
-/** `2 Fittonia albivenis, 2 Begonia bowerae`; what has to stand in shade says so. */
-export function sayOrdered({ species, short }: Pick<PlantOrder, 'species' | 'short'>): string {
-  const named = species.map(({ plant, count, shade }) => `${count} ${plant.name}${shade ? ' (plant in shade)' : ''}`);
-  return [...named, ...(short > 0 ? [`${short} of a kind still to be chosen`] : [])].join(', ');
 }

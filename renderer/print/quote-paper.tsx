@@ -4,7 +4,7 @@ import type { Line } from '#shared-calc/records/records.ts';
 import type { Display } from '#shared-calc/quantity/shown-unit.ts';
 import { whoDecides } from '#shared-calc/words/who-decides.ts';
 import { Facts, Letterhead, Paper } from './paper.tsx';
-import { paperDay, paperMoney } from './paper-words.ts';
+import { quoteFacts, quoteIntro, quoteName } from '#shared-calc/papers/quote-paper.ts';
 import { QuotePrices } from './quote-prices.tsx';
 import { SizeDrawings } from './size-drawings.tsx';
 
@@ -23,8 +23,8 @@ export function QuotePaper({ model, lines, display }: QuotePaperParts) {
       <Letterhead title={name} who={letterheadOf(model)} />
       <section class={model.sizes.length === 1 ? 'brief beside' : 'brief'}>
         <div>
-          <p>{introOf(model)}</p>
-          <Facts facts={factsOf(model, display)} />
+          <p>{quoteIntro(model)}</p>
+          <Facts facts={quoteFacts(model, display)} />
         </div>
         <SizeDrawings sizes={model.sizes} lines={lines} />
       </section>
@@ -40,42 +40,8 @@ export function QuotePaper({ model, lines, display }: QuotePaperParts) {
   );
 }
 
-/** `Quote Q-0027, revision A`; a draft says that it is none yet. */
-function quoteName({ number, revision }: Pick<QuoteModel, 'number' | 'revision'>): string {
-  return number === '' ? 'Quote, not issued yet' : `Quote ${number}, revision ${revision}`;
-}
-
 function letterheadOf({ letterhead, workshop, place }: QuoteModel): readonly string[] {
   return letterhead.length > 0 ? letterhead : [workshop, place].filter((line) => line !== '');
-}
-
-/** `Reading room: T05, 600 × 445 × 600 mm inside, full kit; 2 of T07, ...` */
-function introOf({ title, sizes }: QuoteModel): string {
-  const told = sizes.map(({ called, inside, kit, count }) => {
-    const parts = [count === 1 ? called : `${count} of ${called}`, inside && `${inside} inside`, kit && `${kit} kit`];
-    return parts.filter((part) => part !== '').join(', ');
-  });
-  return `${title}: ${told.join('; ')}.`;
-}
-
-function factsOf(model: QuoteModel, display: Display): readonly (readonly [string, string])[] {
-  const money = (text: string) => `${paperMoney(text, display)}\u00a0${model.currency}`;
-  const issued = model.number !== '';
-  return [
-    ['For', [model.client, model.contact].filter((each) => each !== '').join(', ')],
-    ['Place', model.site],
-    [
-      issued ? 'Issued' : 'Prices of',
-      issued ? `${paperDay(model.issuedOn)}${pricesOf(model)}` : paperDay(model.pricesOn),
-    ],
-    [issued ? 'Holds until' : 'Would hold until', paperDay(model.validUntil)],
-    ['Price', `${money(model.gross)}, tax included`],
-    ['Deposit', `${money(model.deposit)} with the order`],
-  ];
-}
-
-function pricesOf({ issuedOn, pricesOn }: QuoteModel): string {
-  return issuedOn === pricesOn ? ', at the prices of that day' : `, at the prices of ${paperDay(pricesOn)}`;
 }
 
 interface PartProps {

@@ -1,6 +1,7 @@
 import type { QuoteModel, QuoteModelLine } from '#shared-calc/papers/quote-model.ts';
 import type { Display } from '#shared-calc/quantity/shown-unit.ts';
-import { paperMoney } from './paper-words.ts';
+import { quoteTerms } from '#shared-calc/papers/quote-paper.ts';
+import { paperMoney } from '#shared-calc/papers/paper-words.ts';
 
 interface PricesParts {
   readonly model: QuoteModel;
@@ -84,19 +85,16 @@ function Totals({ model, display }: PricesParts) {
   );
 }
 
-function Terms({ model: { terms, payment, plantsReplacedDays } }: Pick<PricesParts, 'model'>) {
-  const plants =
-    plantsReplacedDays === undefined ? [] : [`Plants that die within ${plantsReplacedDays} days are replaced once.`];
-  const told = [...terms, ...plants];
+function Terms({ model }: Pick<PricesParts, 'model'>) {
   return (
     <section class="terms">
       <h3>Terms, and what is not in this price</h3>
       <ul>
-        {told.map((term) => (
+        {quoteTerms(model).map((term) => (
           <li key={term}>{term}</li>
         ))}
       </ul>
-      {payment !== '' && <p>{payment}</p>}
+      {model.payment !== '' && <p>{model.payment}</p>}
     </section>
   );
 }

@@ -1,3 +1,5 @@
+import { showWithUnit, type Display } from '#shared-calc/quantity/shown-unit.ts';
+import { toBase, unitOf } from '#shared-calc/quantity/unit.ts';
 import { cleanNoise, writeNumber } from '#shared-calc/quantity/write-figure.ts';
 
 interface Written {
@@ -26,4 +28,10 @@ export function saidPacks(count: number, { amount, unit }: PackHeld, written: Wr
 interface PackHeld {
   readonly amount: number;
   readonly unit: string;
+}
+
+/** An amount of goods with the decimals of its unit: `16.84 L`, `3`. */
+export function goodsAmount(amount: number, unit: string, display: Display): string {
+  if (unit === 'each') return writeNumber(amount, Number.isInteger(cleanNoise(amount)) ? 0 : 2, display);
+  return showWithUnit(toBase(amount, unitOf(unit)), unit, display);
 }

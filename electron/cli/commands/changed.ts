@@ -1,13 +1,9 @@
 import { coinsText } from '#shared-calc/buy/coins.ts';
 import { changedQuote } from '#shared-calc/jobs/changed-quote.ts';
-import { readQuoteBody, type QuoteBody } from '#shared-calc/jobs/quote-body.ts';
 import type { WhatChanged } from '#shared-calc/price/what-changed.ts';
-import type { Records } from '#shared-calc/records/records.ts';
-import { failed, ok, type Result } from '#shared-calc/result.ts';
-import { didYouMean } from '#shared-calc/rule/did-you-mean.ts';
 import { sayOrderFault } from '#shared-calc/words/say-order-fault.ts';
-import { isAsIssued } from '#electron/book/issued.ts';
 import type { Command } from '#electron/cli/command.ts';
+import { findIssued } from '#electron/cli/find-issued.ts';
 import { refusal } from '#electron/cli/outcome.ts';
 import { textTable } from '#electron/cli/text-table.ts';
 import { bookOption, withBook } from '#electron/cli/with-book.ts';
@@ -20,7 +16,7 @@ export const changedCommand: Command = {
   misuse: (given) => (given.words.length === 2 ? undefined : 'Name two issued quotes: changed Q-0001A Q-0001B.'),
   run: (given) =>
     withBook(given, (book) => {
-      const [from, to] = given.words.map((word) => findBody(book.records(), word));
+      const [from, to] = given.words.map((word) => findIssued(book.records(), word));
       if (!from?.ok || !to?.ok) return refusal(...[from, to].flatMap((each) => (each && !each.ok ? [each.fault] : [])));
       const changed = changedQuote(from.value, to.value);
       if (!changed.ok) return refusal(sayOrderFault(changed.fault));
@@ -28,17 +24,6 @@ export const changedCommand: Command = {
       return { is: 'answer', json: changedJson(changed.value, money), table: () => changedTable(changed.value, money) };
     }),
 };
-
-function findBody({ issuedQuote }: Records, word: string): Result<QuoteBody, string> {
-  const quotes = new Map([...issuedQuote.values()].map((quote) => [`${quote.number}${quote.revision}`, quote]));
-  const quote = quotes.get(word.toUpperCase());
-  if (!quote) return failed(`No issued quote ${word}.${didYouMean(word, quotes.keys())}`);
-  if (!isAsIssued(quote)) {
-    return failed(`Quote ${word} was altered since it was issued: it no longer says what the client was told.`);
-  }
-  const body = readQuoteBody(quote.body);
-  return body ? ok(body) : failed(`Quote ${word} cannot be read; it was issued by another form of the program.`);
-}
 
 type Money = (coins: number) => string;
 

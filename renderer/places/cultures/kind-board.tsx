@@ -5,7 +5,7 @@ import { growthSpec } from '#renderer/curves/growth-spec.ts';
 import { Sign } from '#renderer/frame/sign.tsx';
 import { writeRoute } from '#renderer/frame/place-route.ts';
 import { writePrepare } from '#renderer/frame/prepare-route.ts';
-import { sayUnits } from '#renderer/text/say-units.ts';
+import { sayUnits } from '#shared-calc/words/say-units.ts';
 import { cultureBoard } from '#shared-calc/prepare/culture-board.ts';
 import { isFlies } from '#shared-calc/prepare/culture-demands.ts';
 import { cautionsOf } from '#shared-calc/papers/card-cautions.ts';

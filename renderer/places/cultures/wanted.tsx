@@ -1,4 +1,4 @@
-import { paperWeekday } from '#renderer/print/paper-words.ts';
+import { paperWeekday } from '#shared-calc/papers/paper-words.ts';
 import type { CultureBoard } from '#shared-calc/prepare/culture-board.ts';
 import { writeNumber } from '#shared-calc/quantity/write-figure.ts';
 import type { KindDemands } from './culture-wishes.ts';

@@ -1,7 +1,7 @@
 import { useMemo } from 'preact/hooks';
 import { ChoiceEntry, TextEntry } from '#renderer/books/entry.tsx';
 import { copyText } from '#renderer/files/copy-text.ts';
-import { sayUnits } from '#renderer/text/say-units.ts';
+import { sayUnits } from '#shared-calc/words/say-units.ts';
 import { unitWords } from '#renderer/text/unit-words.ts';
 import type { Display } from '#shared-calc/quantity/shown-unit.ts';
 import type { Argument } from '#shared-calc/rule/signature.ts';

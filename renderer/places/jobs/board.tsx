@@ -1,6 +1,6 @@
 import { Sign } from '#renderer/frame/sign.tsx';
 import { writeRoute } from '#renderer/frame/place-route.ts';
-import { paperDay } from '#renderer/print/paper-words.ts';
+import { paperDay } from '#shared-calc/papers/paper-words.ts';
 import type { BoardGroup, BoardRow } from './board-groups.ts';
 import { walkLinks } from '#renderer/kit/walk-links.ts';
 

@@ -2,7 +2,7 @@ import { useState } from 'preact/hooks';
 import { ChoiceEntry, SettledEntry, TextEntry } from '#renderer/books/entry.tsx';
 import { readDay } from '#renderer/books/day-field.ts';
 import { entryOfCoins, showCoins } from '#renderer/books/money-field.ts';
-import { paperDay } from '#renderer/print/paper-words.ts';
+import { paperDay } from '#shared-calc/papers/paper-words.ts';
 import { recordDeposit } from '#shared-calc/jobs/record-deposit.ts';
 import { readMoney } from '#shared-calc/papers/read-money.ts';
 import { failed } from '#shared-calc/result.ts';

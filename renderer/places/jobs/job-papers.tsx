@@ -1,6 +1,6 @@
 import { useMemo } from 'preact/hooks';
 import type { BookContext } from '#renderer/books/book-hands.ts';
-import { letterheadOf } from '#renderer/print/letterhead-of.ts';
+import { letterheadOf } from '#shared-calc/papers/letterhead-of.ts';
 import { NeedsPaper } from '#renderer/print/needs-paper.tsx';
 import { PickListPaper } from '#renderer/print/pick-list-paper.tsx';
 import type { Job } from '#shared-calc/records/records.ts';

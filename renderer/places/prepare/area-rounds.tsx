@@ -1,4 +1,4 @@
-import { paperDay, paperWeekday } from '#renderer/print/paper-words.ts';
+import { paperDay, paperWeekday } from '#shared-calc/papers/paper-words.ts';
 import type { Day } from '#shared-calc/calendar/day.ts';
 import { careByArea, type AreaVisit } from '#shared-calc/papers/care-card.ts';
 import { careWords } from '#shared-calc/papers/step-words.ts';

@@ -1,7 +1,7 @@
 import { useState } from 'preact/hooks';
 import { ChoiceEntry, TextEntry } from '#renderer/books/entry.tsx';
 import { writeRoute } from '#renderer/frame/place-route.ts';
-import { sayUnits } from '#renderer/text/say-units.ts';
+import { sayUnits } from '#shared-calc/words/say-units.ts';
 import { writeNumber } from '#shared-calc/quantity/write-figure.ts';
 import type { Material } from '#shared-calc/records/records.ts';
 import { failed, type Result } from '#shared-calc/result.ts';

@@ -11,7 +11,7 @@ import { TreatmentPaper } from '#renderer/cards/treatment-paper.tsx';
 import { WatchCardPaper } from '#renderer/cards/watch-card-paper.tsx';
 import { crushesPlants } from '#shared-calc/jobs/crushes-plants.ts';
 import { jobName } from '#renderer/store/money-hands.ts';
-import { letterheadOf } from '#renderer/print/letterhead-of.ts';
+import { letterheadOf } from '#shared-calc/papers/letterhead-of.ts';
 import type { Bench } from '#shared-calc/bench/open-bench.ts';
 import { openJob } from '#shared-calc/jobs/open-sheet.ts';
 import { buildCards } from '#shared-calc/papers/build-card.ts';
@@ -20,6 +20,7 @@ import { handoverCards } from '#shared-calc/papers/handover-card.ts';
 import { prepRows } from '#shared-calc/papers/prep-card.ts';
 import { surveyCard } from '#shared-calc/papers/survey-card.ts';
 import { treatmentCard } from '#shared-calc/papers/treatment-card.ts';
+import { wayWords } from '#shared-calc/papers/treatment-paper.ts';
 import { animalsInCard, watchCards } from '#shared-calc/papers/watch-card.ts';
 import { batchLabel } from '#shared-calc/prepare/batch-label.ts';
 import { sayPlan } from '#shared-calc/prepare/say-plan.ts';
@@ -106,8 +107,6 @@ function withBench({ context }: PartView, job: Job, make: (bench: Bench) => JSX.
   bench.close();
   return made;
 }
-
-const wayWords = { steam: 'pressure steam', boil: 'boiled', bake: 'baked' } as const;
 
 function treatmentPaper({ desk, context, job }: PartView): JSX.Element {
   const { records, workshop, today } = context;

@@ -14,7 +14,8 @@ import { sayMend } from '#shared-calc/prepare/say-mend.ts';
 import { lineLabel } from '#shared-calc/papers/bench-csv.ts';
 import { toBase, unitOf } from '#shared-calc/quantity/unit.ts';
 import type { Display } from '#shared-calc/quantity/shown-unit.ts';
-import { sizeSheet, type SizeSheet } from './size-sheet.ts';
+import { countChecks, limitWords } from '#shared-calc/papers/checks-paper.ts';
+import { sizeSheet, type SizeSheet } from '#shared-calc/papers/size-sheet.ts';
 import { OpenAJob } from './open-a-job.tsx';
 import type { PartView } from './part-view.ts';
 import { writePrepare } from '#renderer/frame/prepare-route.ts';
@@ -69,22 +70,8 @@ export function ChecksPart(view: PartView) {
 }
 
 function Counted({ sheet }: { readonly sheet: SizeSheet }) {
-  const rows = [...sheet.place, ...sheet.rows];
-  const failing = rows.filter(({ holds }) => holds === false).length;
-  const unknown = rows.filter(({ holds }) => holds === undefined).length;
-  const words = [
-    failing === 0
-      ? 'Every check that is known holds'
-      : `${failing} of ${rows.length} checks ${failing === 1 ? 'does' : 'do'} not hold`,
-    ...(unknown === 0 ? [] : [`${unknown} not known yet`]),
-  ];
-  return <p class="counted">{words.join('; ')}.</p>;
+  return <p class="counted">{countChecks([...sheet.place, ...sheet.rows])}</p>;
 }
-
-const limitWords: Readonly<Record<PlaceCheck['limit'], string>> = {
-  'way in': 'Way in',
-  audience: 'Who is near it',
-};
 
 /** Limits of the job's own place: they are changed on its page, not by a line of the size. */
 function OfThePlace({ sheet: { place }, display }: { readonly sheet: SizeSheet; readonly display: Display }) {

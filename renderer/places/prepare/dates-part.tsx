@@ -1,7 +1,7 @@
 import { TimeLine, type TimeRow } from '#renderer/curves/time-line.tsx';
 import { writeRoute } from '#renderer/frame/place-route.ts';
 import { Sign } from '#renderer/frame/sign.tsx';
-import { paperWeekday } from '#renderer/print/paper-words.ts';
+import { paperWeekday } from '#shared-calc/papers/paper-words.ts';
 import { calendarOf } from '#shared-calc/prepare/calendar-of.ts';
 import type { PrepPlan } from '#shared-calc/prepare/prep-plan.ts';
 import { sayPlan } from '#shared-calc/prepare/say-plan.ts';

@@ -3,7 +3,7 @@ import type { TimeClash, TimeRow } from '#renderer/curves/time-line.tsx';
 import { TimeLine } from '#renderer/curves/time-line.tsx';
 import { Sign } from '#renderer/frame/sign.tsx';
 import { jobName } from '#renderer/store/money-hands.ts';
-import { paperDay, paperWeekday } from '#renderer/print/paper-words.ts';
+import { paperDay, paperWeekday } from '#shared-calc/papers/paper-words.ts';
 import { daysBetween, type Day } from '#shared-calc/calendar/day.ts';
 import { calendarOf } from '#shared-calc/prepare/calendar-of.ts';
 import { sayDay } from '#shared-calc/prepare/say-day.ts';

@@ -3,7 +3,7 @@ import { ChoiceEntry, TextEntry } from '#renderer/books/entry.tsx';
 import { Curve } from '#renderer/curves/curve.tsx';
 import { treatmentSpec } from '#renderer/curves/treatment-spec.ts';
 import { Sign } from '#renderer/frame/sign.tsx';
-import { sayUnits } from '#renderer/text/say-units.ts';
+import { sayUnits } from '#shared-calc/words/say-units.ts';
 import { figureCautions } from '#shared-calc/prepare/cautions.ts';
 import { writeNumber } from '#shared-calc/quantity/write-figure.ts';
 import { whoDecides } from '#shared-calc/words/who-decides.ts';

@@ -1,7 +1,7 @@
 import { useMemo, useState } from 'preact/hooks';
 import { Curve } from '#renderer/curves/curve.tsx';
 import { probeSpecs } from '#renderer/curves/probe-spec.ts';
-import { sayUnits } from '#renderer/text/say-units.ts';
+import { sayUnits } from '#shared-calc/words/say-units.ts';
 import { batchLabel } from '#shared-calc/prepare/batch-label.ts';
 import { coreHeat, sayCoreHeat } from '#shared-calc/prepare/probe-log.ts';
 import type { TreatmentBatch } from '#shared-calc/records/records.ts';

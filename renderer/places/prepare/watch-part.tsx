@@ -1,6 +1,6 @@
 import { useMemo } from 'preact/hooks';
-import { paperDay, paperWeekday } from '#renderer/print/paper-words.ts';
-import { sayUnits } from '#renderer/text/say-units.ts';
+import { paperDay, paperWeekday } from '#shared-calc/papers/paper-words.ts';
+import { sayUnits } from '#shared-calc/words/say-units.ts';
 import { animalsInCard } from '#shared-calc/papers/watch-card.ts';
 import { cautionsOf } from '#shared-calc/papers/card-cautions.ts';
 import { whoDecides } from '#shared-calc/words/who-decides.ts';

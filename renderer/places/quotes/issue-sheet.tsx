@@ -4,7 +4,7 @@ import { showCoins } from '#renderer/books/money-field.ts';
 import { writeRoute } from '#renderer/frame/place-route.ts';
 import { AskSheet } from '#renderer/kit/ask-sheet.tsx';
 import { jobName, type MoneyHands } from '#renderer/store/money-hands.ts';
-import { paperDay } from '#renderer/print/paper-words.ts';
+import { paperDay } from '#shared-calc/papers/paper-words.ts';
 import { quoteNumberOf } from '#shared-calc/jobs/issue-quote.ts';
 import type { QuoteBody } from '#shared-calc/jobs/quote-body.ts';
 import type { Job } from '#shared-calc/records/records.ts';

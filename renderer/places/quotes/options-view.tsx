@@ -1,6 +1,6 @@
 import { useMemo } from 'preact/hooks';
 import type { BookContext } from '#renderer/books/book-hands.ts';
-import { letterheadOf } from '#renderer/print/letterhead-of.ts';
+import { letterheadOf } from '#shared-calc/papers/letterhead-of.ts';
 import { OptionsPaper } from '#renderer/print/options-paper.tsx';
 import { benchSection } from '#renderer/drawing/section-of.ts';
 import { openJob } from '#shared-calc/jobs/open-sheet.ts';

@@ -3,7 +3,7 @@ import { ChoiceEntry } from '#renderer/books/entry.tsx';
 import { writeRoute } from '#renderer/frame/place-route.ts';
 import type { MoneyHands } from '#renderer/store/money-hands.ts';
 import { writeJob } from '#shared-calc/acts/job-acts.ts';
-import { paperDay } from '#renderer/print/paper-words.ts';
+import { paperDay } from '#shared-calc/papers/paper-words.ts';
 import type { QuoteBody } from '#shared-calc/jobs/quote-body.ts';
 import type { Job } from '#shared-calc/records/records.ts';
 import { issuedFor, revisionName, type ReadQuote } from './issued-quotes.ts';

@@ -1,7 +1,7 @@
 import type { BookContext } from '#renderer/books/book-hands.ts';
 import { showCoins } from '#renderer/books/money-field.ts';
 import { writeRoute } from '#renderer/frame/place-route.ts';
-import { paperDay } from '#renderer/print/paper-words.ts';
+import { paperDay } from '#shared-calc/papers/paper-words.ts';
 import type { ReadQuote } from './issued-quotes.ts';
 import { revisionName } from './issued-quotes.ts';
 import type { quoteSeals } from './quote-seals.ts';

@@ -3,7 +3,7 @@ import type { BookContext } from '#renderer/books/book-hands.ts';
 import { showCoins } from '#renderer/books/money-field.ts';
 import { writeRoute } from '#renderer/frame/place-route.ts';
 import { packWords } from '#renderer/print/goods-words.ts';
-import { paperDay } from '#renderer/print/paper-words.ts';
+import { paperDay } from '#shared-calc/papers/paper-words.ts';
 import type { PriceTouch } from '#shared-calc/jobs/price-touch.ts';
 import { touchesNow, type NewPrice } from './touches-now.ts';
 

@@ -1,7 +1,7 @@
 import { downloadCsv } from '#renderer/files/download-csv.ts';
 import type { PlaceView } from '#renderer/frame/page-view.ts';
 import { writeRoute } from '#renderer/frame/place-route.ts';
-import { letterheadOf } from '#renderer/print/letterhead-of.ts';
+import { letterheadOf } from '#shared-calc/papers/letterhead-of.ts';
 import { OrderPaper } from '#renderer/print/order-paper.tsx';
 import { printAct } from '#renderer/print/print-acts.ts';
 import { orderCsv } from '#shared-calc/papers/order-csv.ts';

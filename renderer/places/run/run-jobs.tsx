@@ -1,7 +1,7 @@
 import { writeRoute } from '#renderer/frame/place-route.ts';
 import { Sign } from '#renderer/frame/sign.tsx';
 import { jobName, jobsInOrder } from '#renderer/store/money-hands.ts';
-import { paperDay } from '#renderer/print/paper-words.ts';
+import { paperDay } from '#shared-calc/papers/paper-words.ts';
 import { isBefore, isGateOpen } from '#shared-calc/jobs/move-job.ts';
 import { sizesOf, sizeWords } from '#shared-calc/jobs/job-sheet.ts';
 import type { Job, Records } from '#shared-calc/records/records.ts';

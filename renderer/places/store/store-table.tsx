@@ -3,7 +3,7 @@ import { Sign } from '#renderer/frame/sign.tsx';
 import { writeRoute } from '#renderer/frame/place-route.ts';
 import { walkLinks } from '#renderer/kit/walk-links.ts';
 import { goodsWords } from '#renderer/print/goods-words.ts';
-import { paperDay } from '#renderer/print/paper-words.ts';
+import { paperDay } from '#shared-calc/papers/paper-words.ts';
 import type { StoreRow } from './store-rows.ts';
 
 interface TableParts {

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { openPlanBook } from '#renderer/store/plan-book.ts';
 import { isHandedOver, isUnderWay, plannedJobs } from '#renderer/store/planned-jobs.ts';
-import { sizeSheet } from '#renderer/places/prepare/size-sheet.ts';
+import { sizeSheet } from '#shared-calc/papers/size-sheet.ts';
 import { applyChange } from '#shared-calc/records/change.ts';
 import { startTub } from '#renderer/places/cultures/write-tub.ts';
 import type { Job } from '#shared-calc/records/records.ts';

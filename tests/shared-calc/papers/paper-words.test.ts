@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { paperCoins, paperDay, paperFigure, paperMoney, paperWeekday } from '#renderer/print/paper-words.ts';
+import { paperCoins, paperDay, paperFigure, paperMoney, paperWeekday } from '#shared-calc/papers/paper-words.ts';
 
 describe('paperDay', () => {
   test('a day is spoken with its year', () => {

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { sayUnits } from '#renderer/text/say-units.ts';
+import { sayUnits } from '#shared-calc/words/say-units.ts';
 
 describe('sayUnits', () => {
   test.each([

@@ -1,12 +1,11 @@
-import type { DrainFigures } from '#renderer/curves/drain-spec.ts';
 import type { Bench } from '#shared-calc/bench/open-bench.ts';
 import type { UseName } from '#shared-calc/fields/uses.ts';
 import { lineFor } from '#shared-calc/recipe/lines-by-use.ts';
 import type { Day } from '#shared-calc/calendar/day.ts';
 import { openJob } from '#shared-calc/jobs/open-sheet.ts';
-import { outerSize, placeChecks, type PlaceCheck } from '#shared-calc/jobs/place-checks.ts';
-import { lineLabel } from '#shared-calc/papers/bench-csv.ts';
-import { sizeFigures } from '#shared-calc/papers/size-figures.ts';
+import { outerSize, placeChecks, type Place, type PlaceCheck } from '#shared-calc/jobs/place-checks.ts';
+import { lineLabel } from './bench-csv.ts';
+import { sizeFigures } from './size-figures.ts';
 import { figureCautions } from '#shared-calc/prepare/cautions.ts';
 import type { MassPart } from '#shared-calc/prepare/heaviest-parts.ts';
 import { checkSheet, type CheckSheet, type SheetTerms } from '#shared-calc/prepare/mends.ts';
@@ -14,6 +13,15 @@ import { displayOf } from '#shared-calc/records/display-of.ts';
 import { calledOf } from '#shared-calc/recipe/column.ts';
 import type { Job, Records } from '#shared-calc/records/records.ts';
 import { workshopOf } from '#shared-calc/records/workshop-of.ts';
+
+/** What fills the drainage of a size, a day. */
+export interface DrainFigures {
+  readonly called: string;
+  readonly roomL: number;
+  readonly mistMl: number;
+  readonly winterMl: number;
+  readonly summerMl: number;
+}
 
 export interface SizeSheet extends Omit<CheckSheet, 'parts'> {
   readonly size: string;
@@ -44,11 +52,12 @@ export function sizeSheet(
 }
 
 interface SheetOf {
-  readonly job: Job;
+  readonly job: Place;
   readonly terms: SheetTerms;
 }
 
-function sheetOn(bench: Bench, size: string, { job, terms }: SheetOf): SizeSheet {
+/** The sheet of one size of an open bench. */
+export function sheetOn(bench: Bench, size: string, { job, terms }: SheetOf): SizeSheet {
   const sheet = checkSheet(bench, size, terms);
   const { lines, columns } = bench.input();
   const { number } = sizeFigures(bench, size, terms.display);

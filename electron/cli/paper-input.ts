@@ -1,0 +1,54 @@
+import { openBench } from '#shared-calc/bench/open-bench.ts';
+import { pricingOn } from '#shared-calc/jobs/open-sheet.ts';
+import type { PaperInput } from '#shared-calc/papers/paper-input.ts';
+import type { Records } from '#shared-calc/records/records.ts';
+import { failed, ok, type Result } from '#shared-calc/result.ts';
+import { treatmentWays } from '#shared-calc/trade/heat/leaf-treatment.ts';
+import { readWish } from './commands/prepare.ts';
+import { findIssued } from './find-issued.ts';
+import { orderSheet } from './issue-order.ts';
+import type { Arguments } from './read-arguments.ts';
+import { workOrder } from './work-order.ts';
+
+/** What a paper is made from: an order at work, an issued quote, or the workshop alone. Close its bench when done. */
+export function readPaperInput(
+  ofWorkshop: boolean,
+  given: Arguments,
+  records: Records,
+): Result<PaperInput, readonly string[]> {
+  const quote = given.text('quote');
+  const issued = quote === undefined ? undefined : findIssued(records, quote);
+  if (issued && !issued.ok) return failed([issued.fault]);
+  const order = ofWorkshop || issued ? noOrder(given, records) : anOrder(given, records);
+  return order.ok ? ok({ ...order.value, issued: issued?.value }) : order;
+}
+
+/** The word of the command is the kind of paper. */
+function anOrder(given: Arguments, records: Records): Result<PaperInput, readonly string[]> {
+  const worked = workOrder({ ...given, words: [] }, records);
+  if (!worked.ok) return worked;
+  const { order, bench, pricing } = worked.value;
+  const wish = readWish(given, records.job.get(order.jobId ?? ''), records);
+  const sheet = orderSheet(records, worked.value);
+  if (wish.ok && sheet.ok) {
+    return ok({ records, sheet: sheet.value, bench, pricing, wish: wish.value, treatment: readTreatment(given) });
+  }
+  bench.close();
+  return failed([wish, sheet].flatMap((each) => (each.ok ? [] : [each.fault])));
+}
+
+function noOrder(given: Arguments, records: Records): Result<PaperInput, readonly string[]> {
+  const wish = readWish(given, undefined, records);
+  if (!wish.ok) return failed([wish.fault]);
+  const sheet = { recipe: '', columns: [], whole: new Map(), oneOffs: [] };
+  const bench = openBench({ lines: [], columns: [], job: new Map(), isOldPrice: () => false });
+  const pricing = pricingOn(records, sheet, wish.value.on);
+  return ok({ records, sheet, bench, pricing, wish: wish.value, treatment: readTreatment(given) });
+}
+
+function readTreatment(given: Arguments): PaperInput['treatment'] {
+  return {
+    aim: given.text('aim') === 'sterile' ? 'sterile' : 'clean',
+    way: treatmentWays.find((way) => way === given.text('way')),
+  };
+}

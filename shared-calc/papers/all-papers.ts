@@ -1,0 +1,48 @@
+import { animalsInPaper } from './animals-in-paper.ts';
+import { buildPaper } from './build-paper.ts';
+import { calendarPaper } from './calendar-paper.ts';
+import { carePaper } from './care-paper.ts';
+import { checksPaper } from './checks-paper.ts';
+import { handoverPaper } from './handover-paper.ts';
+import { insidePaper } from './inside-paper.ts';
+import { labelsPaper } from './labels-paper.ts';
+import { needsPaper } from './needs-paper.ts';
+import { optionsPaper } from './options-paper.ts';
+import { pickPaper } from './pick-paper.ts';
+import { prepPaper } from './prep-paper.ts';
+import { quotePaper } from './quote-paper.ts';
+import { orderPaper, runPaper } from './run-paper.ts';
+import { surveyPaper } from './survey-paper.ts';
+import { treatmentPaper } from './treatment-paper.ts';
+import { watchPaper } from './watch-paper.ts';
+import type { MakePaper } from './paper-input.ts';
+
+/** A sort of paper, and how it is made of an order. */
+export interface PaperKind {
+  readonly kind: string;
+  /** What it is about; a paper of a tank has a part for each size. */
+  readonly of: 'job' | 'order' | 'tank' | 'workshop';
+  readonly says: string;
+  readonly make: MakePaper;
+}
+
+export const paperKinds: readonly PaperKind[] = [
+  { kind: 'quote', of: 'order', says: 'the quote as the client reads it', make: quotePaper },
+  { kind: 'options', of: 'order', says: 'sizes side by side to choose from', make: optionsPaper },
+  { kind: 'inside', of: 'order', says: 'cost, margin and price, for the builder alone', make: insidePaper },
+  { kind: 'needs', of: 'order', says: 'what is used, what to buy and what stays over', make: needsPaper },
+  { kind: 'pick', of: 'tank', says: 'what to have ready on build day', make: pickPaper },
+  { kind: 'run', of: 'order', says: 'everything to buy, by supplier', make: runPaper },
+  { kind: 'order', of: 'order', says: 'the order to each supplier', make: orderPaper },
+  { kind: 'survey', of: 'job', says: 'what is measured and asked on site', make: surveyPaper },
+  { kind: 'build', of: 'tank', says: 'the build, step by step', make: buildPaper },
+  { kind: 'watch', of: 'tank', says: 'readings before animals go in', make: watchPaper },
+  { kind: 'animals-in', of: 'order', says: 'when animals go in, and days to look', make: animalsInPaper },
+  { kind: 'handover', of: 'tank', says: 'the page that stays with the tank', make: handoverPaper },
+  { kind: 'care', of: 'order', says: 'the first year: visits and rounds', make: carePaper },
+  { kind: 'treatment', of: 'order', says: 'how its leaves are treated', make: treatmentPaper },
+  { kind: 'prep', of: 'order', says: 'what to order and start, day by day', make: prepPaper },
+  { kind: 'labels', of: 'workshop', says: 'labels of treated batches', make: labelsPaper },
+  { kind: 'checks', of: 'tank', says: 'what holds, what does not, what would mend it', make: checksPaper },
+  { kind: 'calendar', of: 'order', says: 'all its dates up to the end of the first year', make: calendarPaper },
+];

@@ -1,0 +1,54 @@
+import { heading, paragraph, type PaperBlock } from './document.ts';
+import { datedJob } from './dated-job.ts';
+import { jobWords, titleOf, type MakePaper } from './paper-input.ts';
+import { paperWeekday } from './paper-words.ts';
+import { animalsInCard, type AnimalsInCard } from './watch-card.ts';
+import { ok } from '#shared-calc/result.ts';
+import { mindedBlocks } from './minded-blocks.ts';
+
+/** When animals go in, what must be so before, and the days on which somebody looks. */
+export const animalsInPaper: MakePaper = (input) => {
+  const dated = datedJob(input);
+  if (!dated.ok) return dated;
+  const { plan, settleInDays } = dated.value;
+  const card = animalsInCard({ build: plan.build, settleInDays, job: jobWords(input) });
+  return ok({ data: card, document: { title: `Animals-in plan, ${titleOf(input)}`, blocks: blocksOf(card) } });
+};
+
+function blocksOf(card: AnimalsInCard): readonly PaperBlock[] {
+  return [
+    {
+      is: 'facts',
+      rows: [
+        ['Animals', card.animals],
+        ['Built', paperWeekday(card.build)],
+        ['Animals in', `${paperWeekday(card.animalsIn)}, day 0`],
+      ],
+    },
+    heading('Before they go in'),
+    { is: 'list', items: card.before },
+    ...looksOf(card),
+    ...mindedBlocks(card),
+  ];
+}
+
+function looksOf({ looks, lookFor, settleInDays }: AnimalsInCard): readonly PaperBlock[] {
+  if (looks.length === 0) {
+    return [
+      paragraph(
+        `The tank settles in for ${settleInDays} days before the animals: no watch plan of its own is wanted. Look daily for 28 days all the same.`,
+      ),
+    ];
+  }
+  return [
+    heading('Days to look'),
+    paragraph(`The tank has only ${settleInDays} days to settle in: each of these days is kept.`),
+    paragraph(`Look for ${lookFor.join(', ')}.`),
+    {
+      is: 'table',
+      head: ['day', 'date'],
+      rows: looks.map(({ day, date }) => [String(day), paperWeekday(date)]),
+      right: [0],
+    },
+  ];
+}

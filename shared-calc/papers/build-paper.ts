@@ -1,0 +1,49 @@
+import { crushesPlants } from '#shared-calc/jobs/crushes-plants.ts';
+import { buildCards, type BuildCard, type CardStep } from './build-card.ts';
+import { heading, paragraph, stepCautionsBlock, type PaperBlock } from './document.ts';
+import { displayFor, jobWords, titleOf, type MakePaper } from './paper-input.ts';
+import { ok } from '#shared-calc/result.ts';
+
+/** A card a size, in the order in which it is built: what goes in, how deep, and what to mind. */
+export const buildPaper: MakePaper = (input) => {
+  const { audience, animals } = jobWords(input);
+  const terms = {
+    records: input.records,
+    display: displayFor(input),
+    audience,
+    animalCrushes: crushesPlants(animals),
+  };
+  const cards = buildCards(input.bench, terms);
+  return ok({
+    data: cards,
+    document: { title: `Build card, ${titleOf(input)}`, blocks: cards.flatMap(cardBlocks) },
+  });
+};
+
+function cardBlocks({ called, tank, builds, lifting, minutes, steps }: BuildCard): readonly PaperBlock[] {
+  const each = builds > 1 ? `; this card for each of ${builds}` : '';
+  return [
+    heading(`${called}: ${tank}`),
+    paragraph(`${tank}${each}. ${lifting.join(' ')} About ${hoursWords(minutes)} of work on each.`),
+    ...steps.flatMap(stepBlocks),
+  ];
+}
+
+function stepBlocks({ title, goods, says, minutes, cautions }: CardStep, at: number): readonly PaperBlock[] {
+  const time = minutes !== undefined && minutes >= 0.5 ? `, ${Math.round(minutes)} min` : '';
+  return [
+    heading(`${at + 1}. ${title}${time}`),
+    { is: 'table', head: ['what', 'material', 'how much'], rows: goods.map(goodsRow), right: [2] },
+    { is: 'list', items: says },
+    stepCautionsBlock(cautions),
+  ];
+}
+
+function goodsRow({ label, material, amount }: CardStep['goods'][number]): readonly string[] {
+  return [label, material.toLowerCase() === label.toLowerCase() ? '' : material, amount];
+}
+
+/** Minutes as a builder says them: `45 min`, `6.5 h`. */
+export function hoursWords(minutes: number): string {
+  return minutes < 90 ? `${Math.round(minutes)} min` : `${Math.round(minutes / 6) / 10} h`;
+}

@@ -1,0 +1,46 @@
+import { datedJob } from './dated-job.ts';
+import { soonestRounds } from './care-card.ts';
+import { csvText } from './csv-text.ts';
+import { jobWords, titleOf, type MakePaper } from './paper-input.ts';
+import { paperWeekday } from './paper-words.ts';
+import { planEntries } from './plan-calendar.ts';
+import { workshopOf } from '#shared-calc/records/workshop-of.ts';
+import { ok } from '#shared-calc/result.ts';
+
+/** All that an order asks for by date, up to the end of its first year. */
+export const calendarPaper: MakePaper = (input) => {
+  const dated = datedJob(input);
+  if (!dated.ok) return dated;
+  const { plan, care, lamps } = dated.value;
+  const { id, title } = jobWords(input);
+  const workshop = workshopOf(input.records);
+  const entries = planEntries(
+    {
+      job: id || 'order',
+      title: title || titleOf(input),
+      plan,
+      rounds: soonestRounds(care),
+      ...(lamps && { lampsFrom: lamps.from }),
+    },
+    workshop.name,
+  ).toSorted((one, other) => (one.date < other.date ? -1 : Number(one.date > other.date)));
+  const again = ({ again: each }: (typeof entries)[number]) =>
+    each ? `then every ${each.everyDays} days, ${each.times} times` : '';
+  return ok({
+    data: entries,
+    document: {
+      title: `Calendar, ${titleOf(input)}`,
+      blocks: [
+        {
+          is: 'table',
+          head: ['day', 'what', ''],
+          rows: entries.map((entry) => [paperWeekday(entry.date), entry.title, again(entry)]),
+        },
+      ],
+    },
+    csv: csvText(
+      [['date', 'what', 'again'], ...entries.map((entry) => [entry.date, entry.title, again(entry)])],
+      workshop,
+    ),
+  });
+};

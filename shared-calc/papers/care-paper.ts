@@ -1,0 +1,61 @@
+import { addDays } from '#shared-calc/calendar/day.ts';
+import { datedJob } from './dated-job.ts';
+import { heading, paragraph, stepCautionsBlock, type PaperBlock } from './document.ts';
+import type { SizeCare } from './care-card.ts';
+import { titleOf, type MakePaper } from './paper-input.ts';
+import { paperDay, paperWeekday } from './paper-words.ts';
+import { careWords } from './step-words.ts';
+import type { CareRound } from '#shared-calc/prepare/care-calendar.ts';
+import { ok } from '#shared-calc/result.ts';
+
+const YEAR = 365;
+
+/** Of each round the words and the days of the first year. */
+export const roundWords: Readonly<Record<CareRound['act'], string>> = {
+  drain: 'Drain',
+  'refill and clean': 'Refill and clean the can',
+};
+
+/** The first year of a tank: our visits, draining and refilling by day, and when the lamps are due. */
+export const carePaper: MakePaper = (input) => {
+  const dated = datedJob(input);
+  if (!dated.ok) return dated;
+  const { plan, care, lamps } = dated.value;
+  const blocks: readonly PaperBlock[] = [
+    paragraph(`Handed over ${paperWeekday(plan.handover)}.`),
+    heading('We call and visit'),
+    { is: 'list', items: plan.care.map(({ act, date }) => `${paperWeekday(date)}: ${careWords[act] ?? act}`) },
+    ...(lamps ? [paragraph(`Lamps are due from ${paperDay(lamps.from)} to ${paperDay(lamps.to)}.`)] : []),
+    ...care.flatMap(sizeBlocks),
+    stepCautionsBlock(cautionsOfAll(care)),
+  ];
+  return ok({
+    data: { handover: plan.handover, visits: plan.care, sizes: care, lamps: lamps ?? null },
+    document: { title: `Care calendar, ${titleOf(input)}`, blocks },
+  });
+};
+
+/** The cautions of several sizes, each once. */
+export function cautionsOfAll(sizes: readonly SizeCare[]): SizeCare['cautions'] {
+  return [...new Map(sizes.flatMap(({ cautions }) => cautions).map((each) => [each.step, each])).values()];
+}
+
+/** The days of a round in the first year. */
+export function roundDays({ everyDays, first }: CareRound): readonly string[] {
+  return Array.from({ length: Math.max(1, Math.floor(YEAR / everyDays)) }, (_, at) => addDays(first, at * everyDays));
+}
+
+function sizeBlocks({ called, tank, rounds }: SizeCare): readonly PaperBlock[] {
+  const none = rounds.length === 0 ? [paragraph('Nothing collects in it and nothing is misted by a pump.')] : [];
+  return [
+    heading(`${called}, ${tank}`),
+    ...none,
+    {
+      is: 'facts',
+      rows: rounds.map((round) => [
+        `${roundWords[round.act]}, ${round.says}`,
+        roundDays(round).map(paperDay).join('; '),
+      ]),
+    },
+  ];
+}

@@ -1,0 +1,104 @@
+import type { PlaceCheck } from '#shared-calc/jobs/place-checks.ts';
+import { lineLabel } from './bench-csv.ts';
+import { heading, paragraph, type PaperBlock } from './document.ts';
+import { displayFor, jobWords, titleOf, type MakePaper } from './paper-input.ts';
+import { sheetOn, type SizeSheet } from './size-sheet.ts';
+import { sayMend } from '#shared-calc/prepare/say-mend.ts';
+import type { Workshop } from '#shared-calc/records/records.ts';
+import { workshopOf } from '#shared-calc/records/workshop-of.ts';
+import { ok } from '#shared-calc/result.ts';
+
+/** The sheet of checks of each size: what holds, what does not or is not known yet, what would mend it. */
+export const checksPaper: MakePaper = (input) => {
+  const { bench, pricing, records } = input;
+  const workshop = workshopOf(records);
+  const terms = { display: displayFor(input), pricing };
+  const sheets = bench.input().columns.map(({ key }) => sheetOn(bench, key, { job: jobWords(input), terms }));
+  return ok({
+    data: sheets.map((sheet) => dataOf(sheet, workshop)),
+    document: {
+      title: `Checks, ${titleOf(input)}`,
+      blocks: sheets.flatMap((sheet) => blocksOf(sheet, workshop)),
+    },
+  });
+};
+
+export const limitWords: Readonly<Record<PlaceCheck['limit'], string>> = {
+  'way in': 'Way in',
+  audience: 'Who is near it',
+};
+
+interface Row {
+  readonly what: string;
+  readonly level: string;
+  readonly holds: boolean | undefined;
+  readonly says: string;
+  readonly decides: string;
+  readonly mends: readonly string[];
+}
+
+function rowsOf({ place, rows }: SizeSheet, workshop: Workshop): readonly Row[] {
+  return [
+    ...place.map(({ limit, level, holds, says, decides }) => ({
+      what: limitWords[limit],
+      level,
+      holds,
+      says,
+      decides,
+      mends: [],
+    })),
+    ...rows.map(({ line, level, holds, says, decides, mends }) => ({
+      what: lineLabel(line),
+      level,
+      holds,
+      says,
+      decides,
+      mends: mends.map((mend) => sayMend(mend, workshop)),
+    })),
+  ];
+}
+
+function stateOf({ holds, level }: Row): string {
+  return holds === undefined ? 'not known yet' : holds ? 'holds' : level;
+}
+
+/** `3 of 21 checks do not hold; 2 not known yet.` */
+export function countChecks(rows: readonly { readonly holds?: boolean | undefined }[]): string {
+  const failing = rows.filter(({ holds }) => holds === false).length;
+  const unknown = rows.filter(({ holds }) => holds === undefined).length;
+  const first =
+    failing === 0
+      ? 'Every check that is known holds'
+      : `${failing} of ${rows.length} checks ${failing === 1 ? 'does' : 'do'} not hold`;
+  return `${[first, ...(unknown === 0 ? [] : [`${unknown} not known yet`])].join('; ')}.`;
+}
+
+function blocksOf(sheet: SizeSheet, workshop: Workshop): readonly PaperBlock[] {
+  const rows = rowsOf(sheet, workshop);
+  const open = rows.filter(({ holds }) => holds !== true);
+  return [
+    heading(sheet.called),
+    paragraph(countChecks(rows)),
+    { is: 'table', head: ['check', 'state'], rows: rows.map((row) => [row.what, stateOf(row)]) },
+    { is: 'cautions', rows: open.map(({ what, says, decides }) => ({ about: what, says, decides })) },
+    ...open.filter(({ mends }) => mends.length > 0).flatMap(mendBlocks),
+    heading('What these figures do not know'),
+    {
+      is: 'facts',
+      rows: sheet.beside.map(({ labels, misleads, says }) => [labels.join(', '), `${misleads}. ${says}`]),
+    },
+  ];
+}
+
+function mendBlocks({ what, mends }: Row): readonly PaperBlock[] {
+  return [heading(`Would mend: ${what}`), { is: 'list', items: mends }];
+}
+
+function dataOf(sheet: SizeSheet, workshop: Workshop): Record<string, unknown> {
+  return {
+    size: sheet.size,
+    called: sheet.called,
+    checks: rowsOf(sheet, workshop).map((row) => ({ ...row, holds: row.holds ?? null, state: stateOf(row) })),
+    beside: sheet.beside,
+  };
+}

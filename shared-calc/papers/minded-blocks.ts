@@ -1,0 +1,26 @@
+import type { Reminder } from './audience-rules.ts';
+import { heading, stepCautionsBlock, type PaperBlock } from './document.ts';
+import type { StepCaution } from '#shared-calc/prepare/cautions.ts';
+
+interface Minded {
+  readonly cautions: readonly StepCaution[];
+  readonly audience: readonly Reminder[];
+  readonly protection: readonly Reminder[];
+}
+
+/** What to mind; the cautions about people at risk and about trade stand with who is near this tank and what lives in it. */
+export function mindedBlocks({ cautions, audience, protection }: Minded): readonly PaperBlock[] {
+  const of = (wanted: string) => cautions.filter(({ step }) => step === wanted);
+  return [
+    heading('To mind'),
+    stepCautionsBlock(cautions.filter(({ step }) => step !== 'enquiry' && step !== 'animal choice')),
+    heading('Who is near it'),
+    stepCautionsBlock([...of('enquiry'), ...audience.map(asCaution)]),
+    heading('Protected kinds'),
+    stepCautionsBlock([...of('animal choice'), ...protection.map(asCaution)]),
+  ];
+}
+
+function asCaution({ says, decides }: Reminder): StepCaution {
+  return { step: '', caution: says, decides };
+}

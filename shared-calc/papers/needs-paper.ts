@@ -1,0 +1,125 @@
+import { orderNeeds } from '#shared-calc/bench/order-sums.ts';
+import { coinsText } from '#shared-calc/buy/coins.ts';
+import type { MaterialNeed } from '#shared-calc/buy/material-need.ts';
+import { stockOnHand } from '#shared-calc/buy/stock.ts';
+import { crushesPlants } from '#shared-calc/jobs/crushes-plants.ts';
+import { keysOf } from '#shared-calc/jobs/open-sheet.ts';
+import { orderPlants, type PlantOrder } from '#shared-calc/jobs/order-plants.ts';
+import { heading, type PaperBlock } from './document.ts';
+import { goodsAmount } from './goods-said.ts';
+import { needsCsv, packList } from './needs-csv.ts';
+import { displayFor, jobWords, titleOf, type MakePaper, type PaperInput } from './paper-input.ts';
+import { paperDay } from './paper-words.ts';
+import type { Display } from '#shared-calc/quantity/shown-unit.ts';
+import { cleanNoise } from '#shared-calc/quantity/write-figure.ts';
+import { workshopOf } from '#shared-calc/records/workshop-of.ts';
+import { failed, ok } from '#shared-calc/result.ts';
+
+/** What is used, what the Store has, what to buy and what stays over, by quote group; plants by name. */
+export const needsPaper: MakePaper = (input) => {
+  const { records, bench, sheet, pricing, wish } = input;
+  const workshop = workshopOf(records);
+  const jobs = sheet.job ? [sheet.job.id] : [];
+  const stock = stockOnHand(records.stockEntry.values(), { on: wish.on, jobs });
+  const list = orderNeeds(bench, keysOf(sheet), { ...pricing, stock });
+  if (!list.ok) return failed({ kind: 'order', fault: list.fault });
+  const money = (coins: number) => coinsText(coins, workshop.coinDecimals);
+  const plants = plantsOf(input);
+  const { needs, totalCoins, packsTotalCoins, landedCoins } = list.value;
+  const sums = { total: money(totalCoins), packsTotal: money(packsTotalCoins), landed: money(landedCoins) };
+  const groups = [...Map.groupBy(needs, ({ group }) => group)];
+  const blocks: readonly PaperBlock[] = [
+    { is: 'facts', rows: [['Prices of', paperDay(pricing.prices.on)]] },
+    ...groups.flatMap(([group, of]): readonly PaperBlock[] => [
+      heading(records.margin.get(group)?.label ?? group),
+      {
+        is: 'table',
+        head: ['material', 'used', 'on hand', 'to buy', 'used cost', 'packs cost', 'left over'],
+        rows: of.map((need) => rowOf(need, { money, display: displayFor(input) })),
+        right: [1, 2, 4, 5, 6],
+      },
+    ]),
+    {
+      is: 'facts',
+      rows: [
+        [`Used cost, ${workshop.currency}`, sums.total],
+        ['Packs cost', sums.packsTotal],
+        ['Packs with carriage', sums.landed],
+      ],
+    },
+    ...plantBlocks(plants),
+  ];
+  return ok({
+    data: { needs: needs.map((need) => dataOf(need, money)), ...sums, plants: plants.map(plantData) },
+    document: { title: `Needs list, ${titleOf(input)}`, blocks },
+    csv: needsCsv(list.value, workshop),
+  });
+};
+
+/** The plants of an order by name, for who sees it and what lives in it. */
+export function plantsOf(input: PaperInput): readonly PlantOrder[] {
+  const { audience, animals } = jobWords(input);
+  const planted = { bench: input.bench, audience, animalCrushes: crushesPlants(animals) };
+  return orderPlants([planted], input.records.plant.values());
+}
+
+type Money = (coins: number) => string;
+
+interface RowTerms {
+  readonly money: Money;
+  readonly display: Display;
+}
+
+function rowOf(need: MaterialNeed, { money, display }: RowTerms): readonly string[] {
+  const amount = (value: number) => (value > 1e-9 ? goodsAmount(value, need.unit, display) : '');
+  const packs = need.sale === 'own' ? 'our own' : packList(need);
+  const costs = [money(need.costCoins), money(need.packsCoins)];
+  return [
+    `${need.material} ${need.label}`,
+    amount(need.used),
+    amount(need.onHand),
+    packs,
+    ...costs,
+    amount(need.leftOver),
+  ];
+}
+
+function dataOf(need: MaterialNeed, money: Money): Record<string, unknown> {
+  return {
+    material: need.material,
+    label: need.label,
+    group: need.group,
+    used: cleanNoise(need.used),
+    unit: need.unit,
+    onHand: cleanNoise(need.onHand),
+    packs: need.packs.map(({ amount, count }) => ({ size: amount, count })),
+    cost: money(need.costCoins),
+    packsCost: money(need.packsCoins),
+    leftOver: cleanNoise(need.leftOver),
+  };
+}
+
+function plantBlocks(plants: readonly PlantOrder[]): readonly PaperBlock[] {
+  if (plants.length === 0) return [];
+  const rows = plants.map((order) => [
+    order.class,
+    sayOrdered(order),
+    order.alternates.map(({ name }) => name).join('; '),
+  ]);
+  return [heading('Plants by name'), { is: 'table', head: ['class', 'order', 'or instead'], rows }];
+}
+
+/** `2 Fittonia albivenis, 2 Begonia bowerae`; what has to stand in shade says so. */
+export function sayOrdered({ species, short }: Pick<PlantOrder, 'species' | 'short'>): string {
+  const named = species.map(({ plant, count, shade }) => `${count} ${plant.name}${shade ? ' (plant in shade)' : ''}`);
+  return [...named, ...(short > 0 ? [`${short} of a kind still to be chosen`] : [])].join(', ');
+}
+
+function plantData({ class: of, species, alternates, short }: PlantOrder): Record<string, unknown> {
+  return {
+    class: of,
+    species: species.map(({ plant, count, shade }) => ({ plant: plant.name, count, shade })),
+    alternates: alternates.map(({ name }) => name),
+    short,
+  };
+}

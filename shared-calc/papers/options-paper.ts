@@ -1,0 +1,81 @@
+import { paragraph } from './document.ts';
+import { optionsCsv } from './options-csv.ts';
+import { optionsPage, type SizeOption } from './options-page.ts';
+import { displayFor, titleOf, type MakePaper } from './paper-input.ts';
+import { paperDay, paperFigure, paperMoney } from './paper-words.ts';
+import type { Display } from '#shared-calc/quantity/shown-unit.ts';
+import { workshopOf } from '#shared-calc/records/workshop-of.ts';
+import { ok } from '#shared-calc/result.ts';
+
+/** Said above the sizes, on screen and on paper. */
+export const optionsIntro =
+  'Each size is priced as if it were chosen alone, tax included. The earliest handover counts from a deposit that comes in today. This page is no quote: the size that is chosen is quoted for itself.';
+
+/** Several sizes for one client to choose from: the same recipe, side by side. */
+export const optionsPaper: MakePaper = (input) => {
+  const { bench, pricing, records, wish } = input;
+  const workshop = workshopOf(records);
+  const options = optionsPage({ bench, pricing, records, on: wish.on });
+  return ok({
+    data: options,
+    document: {
+      title: `Sizes to choose from, ${titleOf(input)}`,
+      blocks: [
+        paragraph(optionsIntro),
+        {
+          is: 'table',
+          head: ['', ...options.map(optionHead)],
+          rows: optionRows(displayFor(input)).map(({ label, say }) => [label, ...options.map(say)]),
+        },
+      ],
+    },
+    csv: optionsCsv(options, workshop),
+  });
+};
+
+export function optionHead({ called, builds }: SizeOption): string {
+  return builds === 1 ? called : `${builds} of ${called}`;
+}
+
+export interface OptionRow {
+  readonly label: string;
+  readonly look?: string;
+  readonly say: (option: SizeOption) => string;
+}
+
+const unknown = 'not known yet';
+
+/** What a client chooses by. */
+export function optionRows(display: Display): readonly OptionRow[] {
+  const money = (text: string | undefined) => (text === undefined ? unknown : paperMoney(text, display));
+  /** Beside what it is for, where the workshop has what is paid. */
+  const cost = (text: string | undefined) =>
+    text === undefined ? '' : `, ${paperMoney(text, display)}\u00a0${display.currency}`;
+  const figure = (value: number | undefined, unit: string) =>
+    value === undefined ? unknown : `${paperFigure(value, 1, display)}\u00a0${unit}`.trimEnd();
+  return [
+    { label: `Price, ${display.currency}`, look: 'price', say: ({ price }) => money(price) },
+    { label: 'Deposit with the order', say: ({ deposit }) => money(deposit) },
+    {
+      label: 'Earliest handover',
+      say: ({ readyOn, because }) => (readyOn === undefined ? unknown : `${paperDay(readyOn)}${waits(because)}`),
+    },
+    { label: 'Weight of one, filled', say: ({ weightKg }) => figure(weightKg, 'kg') },
+    { label: 'Plants in one', say: ({ plants }) => figure(plants, '') },
+    {
+      label: 'Lamps and fan, a month',
+      say: ({ kWhPerMonth, powerCostPerMonth }) => `${figure(kWhPerMonth, 'kWh')}${cost(powerCostPerMonth)}`,
+    },
+    {
+      label: 'Water, a month',
+      say: ({ waterLPerMonth, waterCostPerMonth }) => `${figure(waterLPerMonth, 'L')}${cost(waterCostPerMonth)}`,
+    },
+    { label: 'Our visits in the first year', say: ({ careVisits }) => figure(careVisits, '') },
+    { label: 'Draining', say: ({ drain }) => (drain === '' ? 'none' : drain) },
+    { label: 'Can refilled and cleaned', say: ({ refill }) => (refill === '' ? 'none' : refill) },
+  ];
+}
+
+function waits(because: string): string {
+  return because === '' ? '' : `, after ${because}`;
+}

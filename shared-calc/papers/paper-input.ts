@@ -1,0 +1,78 @@
+import type { Bench } from '#shared-calc/bench/open-bench.ts';
+import type { OrderFault, Pricing } from '#shared-calc/bench/order-sums.ts';
+import type { JobFault } from '#shared-calc/jobs/job-fault.ts';
+import type { JobSheet } from '#shared-calc/jobs/job-sheet.ts';
+import type { QuoteBody } from '#shared-calc/jobs/quote-body.ts';
+import type { PlanFault } from '#shared-calc/prepare/plan-fault.ts';
+import type { PlanWish } from '#shared-calc/prepare/prep-plan.ts';
+import { displayOf } from '#shared-calc/records/display-of.ts';
+import type { Job, Records } from '#shared-calc/records/records.ts';
+import { workshopOf } from '#shared-calc/records/workshop-of.ts';
+import type { Result } from '#shared-calc/result.ts';
+import type { TreatmentAim, TreatmentWay } from '#shared-calc/trade/heat/leaf-treatment.ts';
+import type { PaperDocument } from './document.ts';
+
+/** An order at work, and what is asked of its papers. */
+export interface PaperInput {
+  readonly records: Records;
+  readonly sheet: JobSheet;
+  readonly bench: Bench;
+  readonly pricing: Pricing;
+  /** Days that are asked for, and today. */
+  readonly wish: PlanWish;
+  readonly treatment: { readonly aim: TreatmentAim; readonly way: TreatmentWay | undefined };
+  /** An issued quote, to be printed as it was issued. */
+  readonly issued?: QuoteBody | undefined;
+}
+
+/** Why a paper cannot be made. */
+export type PaperFault =
+  | { readonly kind: 'order'; readonly fault: OrderFault }
+  | { readonly kind: 'plan'; readonly fault: PlanFault }
+  | { readonly kind: 'job'; readonly fault: JobFault }
+  | { readonly kind: 'no-size' }
+  | { readonly kind: 'no-leaves' }
+  | { readonly kind: 'no-batch' }
+  /** A sentence of the trade functions. */
+  | { readonly kind: 'refused'; readonly says: string };
+
+export interface MadePaper {
+  /** Plain data, as `--json` gives it. */
+  readonly data: unknown;
+  readonly document: PaperDocument;
+  readonly csv?: string;
+}
+
+export type MakePaper = (input: PaperInput) => Result<MadePaper, PaperFault>;
+
+/** What a paper says of its job; an order without a job has nothing written down. */
+export type JobWords = Pick<
+  Job,
+  'id' | 'title' | 'client' | 'contact' | 'site' | 'access' | 'audience' | 'animals' | 'narrowestMm'
+>;
+
+const noJob: JobWords = {
+  id: '',
+  title: '',
+  client: '',
+  contact: '',
+  site: '',
+  access: '',
+  audience: '',
+  animals: '',
+};
+
+export function jobWords({ sheet }: Pick<PaperInput, 'sheet'>): JobWords {
+  return sheet.job ?? noJob;
+}
+
+/** `J02 Reading room`, or the sizes of an order: `T03, 2 of T07`. */
+export function titleOf({ sheet }: Pick<PaperInput, 'sheet'>): string {
+  const { job, columns } = sheet;
+  if (job) return `${job.id} ${job.title}`.trim();
+  return columns.map(({ key, count }) => (count === 1 ? key : `${count} of ${key}`)).join(', ');
+}
+
+export function displayFor({ records }: Pick<PaperInput, 'records'>) {
+  return displayOf(workshopOf(records));
+}

@@ -1,0 +1,31 @@
+import { datedJob } from './dated-job.ts';
+import { paragraph, type PaperBlock } from './document.ts';
+import { jobWords, titleOf, type MakePaper } from './paper-input.ts';
+import { paperWeekday } from './paper-words.ts';
+import { prepRows } from './prep-card.ts';
+import { sayPlan } from '#shared-calc/prepare/say-plan.ts';
+import { ok } from '#shared-calc/result.ts';
+
+/** What to order, treat, glue, blend and start, day by day, with what to mind at each. */
+export const prepPaper: MakePaper = (input) => {
+  const dated = datedJob(input);
+  if (!dated.ok) return dated;
+  const { plan } = dated.value;
+  const says = sayPlan(plan, jobWords(input).title || 'the tank', input.wish.on);
+  const rows = prepRows(plan);
+  const blocks: readonly PaperBlock[] = [
+    ...says.map(paragraph),
+    {
+      is: 'table',
+      head: ['day', 'act', ''],
+      rows: rows.map(({ date, act, decides }) => [paperWeekday(date), act, decides ? 'decides' : '']),
+    },
+    {
+      is: 'cautions',
+      rows: rows.flatMap(({ act, cautions }) =>
+        cautions.map(({ caution, decides }) => ({ about: act, says: caution, decides })),
+      ),
+    },
+  ];
+  return ok({ data: { says, rows }, document: { title: `Prep plan, ${titleOf(input)}`, blocks } });
+};

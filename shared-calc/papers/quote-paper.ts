@@ -1,0 +1,121 @@
+import { orderSums } from '#shared-calc/bench/order-sums.ts';
+import { freezeQuote } from '#shared-calc/jobs/freeze-quote.ts';
+import { keysOf } from '#shared-calc/jobs/open-sheet.ts';
+import type { QuoteBody } from '#shared-calc/jobs/quote-body.ts';
+import { heading, paragraph, type PaperBlock } from './document.ts';
+import { displayFor, type MakePaper, type PaperFault, type PaperInput } from './paper-input.ts';
+import { paperDay, paperMoney, type PaperNumbers } from './paper-words.ts';
+import { quoteCsv } from './quote-csv.ts';
+import { quoteModel, type QuoteModel } from './quote-model.ts';
+import { failed, ok, type Result } from '#shared-calc/result.ts';
+
+/** The quote as it was issued, or as it would be issued today: then it has no number yet. */
+export function quoteBody(input: PaperInput): Result<QuoteBody, PaperFault> {
+  if (input.issued) return ok(input.issued);
+  const { records, sheet, bench, pricing, wish } = input;
+  const sums = orderSums(bench, keysOf(sheet), pricing);
+  if (!sums.ok) return failed({ kind: 'order', fault: sums.fault });
+  const issue = { number: '', revision: '', issuedOn: wish.on };
+  return ok(freezeQuote(records, { sheet, bench, pricing }, sums.value, issue));
+}
+
+/** A quote as the client reads it: no cost and no margin. */
+export const quotePaper: MakePaper = (input) => {
+  const body = quoteBody(input);
+  if (!body.ok) return body;
+  const model = quoteModel(body.value);
+  const { sizes, ...rest } = model;
+  const plain = sizes.map(({ size, called, tank, shape, inside, kit, count }) => {
+    return { size, called, tank, shape, inside, kit, count };
+  });
+  return ok({
+    data: { ...rest, sizes: plain },
+    document: { title: quoteName(model), blocks: blocksOf(model, displayFor(input)) },
+    csv: quoteCsv(body.value.sums, body.value.workshop, { inside: false }),
+  });
+};
+
+/** `Quote Q-0027, revision A`; a draft says that it is none yet. */
+export function quoteName({ number, revision }: Pick<QuoteModel, 'number' | 'revision'>): string {
+  return number === '' ? 'Quote, not issued yet' : `Quote ${number}, revision ${revision}`;
+}
+
+/** `Reading room: T05, 600 × 445 × 600 mm inside, full kit; 2 of T07, ...` */
+export function quoteIntro({ title, sizes }: Pick<QuoteModel, 'title' | 'sizes'>): string {
+  const told = sizes.map(({ called, inside, kit, count }) => {
+    const parts = [count === 1 ? called : `${count} of ${called}`, inside && `${inside} inside`, kit && `${kit} kit`];
+    return parts.filter((part) => part !== '').join(', ');
+  });
+  return `${title}: ${told.join('; ')}.`;
+}
+
+/** What stands at the head of a quote. */
+export function quoteFacts(model: QuoteModel, numbers: PaperNumbers): readonly (readonly [string, string])[] {
+  const money = (text: string) => `${paperMoney(text, numbers)}\u00a0${model.currency}`;
+  const issued = model.number !== '';
+  return [
+    ['For', [model.client, model.contact].filter((each) => each !== '').join(', ')],
+    ['Place', model.site],
+    [
+      issued ? 'Issued' : 'Prices of',
+      issued ? `${paperDay(model.issuedOn)}${pricesOf(model)}` : paperDay(model.pricesOn),
+    ],
+    [issued ? 'Holds until' : 'Would hold until', paperDay(model.validUntil)],
+    ['Price', `${money(model.gross)}, tax included`],
+    ['Deposit', `${money(model.deposit)} with the order`],
+  ];
+}
+
+function pricesOf({ issuedOn, pricesOn }: QuoteModel): string {
+  return issuedOn === pricesOn ? ', at the prices of that day' : `, at the prices of ${paperDay(pricesOn)}`;
+}
+
+/** The terms of a quote, the plants that are replaced last. */
+export function quoteTerms({ terms, plantsReplacedDays }: QuoteModel): readonly string[] {
+  if (plantsReplacedDays === undefined) return terms;
+  return [...terms, `Plants that die within ${plantsReplacedDays} days are replaced once.`];
+}
+
+function blocksOf(model: QuoteModel, numbers: PaperNumbers): readonly PaperBlock[] {
+  const where = (of: readonly string[]) => (of.length === 0 || model.sizes.length < 2 ? '' : of.join(', '));
+  return [
+    paragraph(quoteIntro(model)),
+    { is: 'facts', rows: quoteFacts(model, numbers) },
+    ...priceBlocks(model, numbers),
+    heading('Terms, and what is not in this price'),
+    { is: 'list', items: quoteTerms(model) },
+    ...(model.payment === '' ? [] : [paragraph(model.payment)]),
+    heading('Found at the survey, or assumed'),
+    { is: 'facts', rows: model.assumed.map(({ label, value }) => [label, value]) },
+    heading('Cautions, and who decides'),
+    {
+      is: 'cautions',
+      rows: model.cautions.map(({ says, decides, sizes }) => ({ about: where(sizes), says, decides })),
+    },
+  ];
+}
+
+function priceBlocks(model: QuoteModel, numbers: PaperNumbers): readonly PaperBlock[] {
+  const money = (text: string) => paperMoney(text, numbers);
+  return [
+    {
+      is: 'table',
+      head: ['group', 'what it is', 'tax class', `price, ${model.currency}`],
+      rows: model.lines.map(({ label, what, taxClass, price }) => [label, what, taxClass, money(price)]),
+      right: [3],
+    },
+    {
+      is: 'facts',
+      rows: [
+        ['Price before tax', money(model.net)],
+        ...model.tax.map(({ label, share, of, sum }): readonly [string, string] => [
+          `Tax, ${label.toLowerCase()}`,
+          `${share} of ${money(of)} is ${money(sum)}`,
+        ]),
+        [`Price, ${model.currency}`, money(model.gross)],
+        ['Deposit with the order', money(model.deposit)],
+        ['At the handover', money(model.atHandover)],
+      ],
+    },
+  ];
+}

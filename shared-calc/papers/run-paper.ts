@@ -1,0 +1,165 @@
+import { needAmounts } from '#shared-calc/bench/order-amounts.ts';
+import { coinsText } from '#shared-calc/buy/coins.ts';
+import { shoppingRun, type ShoppingRun } from '#shared-calc/buy/shopping-run.ts';
+import { keysOf } from '#shared-calc/jobs/open-sheet.ts';
+import { jobsRun } from '#shared-calc/jobs/jobs-run.ts';
+import { paneCuts } from '#shared-calc/jobs/pane-cuts.ts';
+import { datedJob } from './dated-job.ts';
+import { heading, paragraph, type PaperBlock } from './document.ts';
+import { goodsAmount } from './goods-said.ts';
+import { packList } from './needs-csv.ts';
+import { orderCsv } from './order-csv.ts';
+import type { PlannedJob } from './order-days.ts';
+import { displayFor, titleOf, type MakePaper, type PaperFault, type PaperInput } from './paper-input.ts';
+import { paperDay, paperWeekday } from './paper-words.ts';
+import { runCsv } from './run-csv.ts';
+import { supplierOrders, type SupplierOrder } from './supplier-orders.ts';
+import { workshopOf } from '#shared-calc/records/workshop-of.ts';
+import { failed, ok, type Result } from '#shared-calc/result.ts';
+import { plantsOf } from './needs-paper.ts';
+
+/** Everything to buy for an order, by supplier, against each size bought alone. */
+export const runPaper: MakePaper = (input) => {
+  const worked = runOf(input);
+  if (!worked.ok) return worked;
+  const run = worked.value;
+  const workshop = workshopOf(input.records);
+  const money = (coins: number) => coinsText(coins, workshop.coinDecimals);
+  const display = displayFor(input);
+  const [together, alone] = [run.landedTogetherCoins, run.landedAloneCoins].map(money);
+  return ok({
+    data: runData(run, money),
+    document: {
+      title: `Shopping run, ${titleOf(input)}`,
+      blocks: [
+        ...run.suppliers.flatMap((bill): readonly PaperBlock[] => [
+          heading(bill.name),
+          {
+            is: 'table',
+            head: ['material', 'needed', 'to buy', 'cost', 'left over'],
+            rows: run.materials
+              .filter(({ supplier }) => supplier === bill.supplier)
+              .map((need) => [
+                need.label,
+                goodsAmount(need.used, need.unit, display),
+                packList(need),
+                money(need.costCoins),
+                goodsAmount(need.leftOver, need.unit, display),
+              ]),
+            right: [1, 3, 4],
+          },
+          paragraph(`Goods ${money(bill.goodsCoins)}, carriage ${money(bill.carriageCoins)} ${workshop.currency}.`),
+        ]),
+        paragraph(`Landed together ${together}, alone ${alone} ${workshop.currency}.`),
+      ],
+    },
+    csv: runCsv(run, workshop),
+  });
+};
+
+function runData(run: ShoppingRun, money: (coins: number) => string): Record<string, unknown> {
+  return {
+    suppliers: run.suppliers.map(({ supplier, name, goodsCoins, carriageCoins }) => ({
+      supplier,
+      name,
+      goods: money(goodsCoins),
+      carriage: money(carriageCoins),
+      materials: run.materials
+        .filter((need) => need.supplier === supplier)
+        .map((need) => ({
+          material: need.material,
+          label: need.label,
+          used: need.used,
+          unit: need.unit,
+          packs: need.packs.map(({ amount, count }) => ({ size: amount, count })),
+          cost: money(need.costCoins),
+          leftOver: need.leftOver,
+        })),
+    })),
+    together: money(run.togetherCoins),
+    alone: money(run.aloneCoins),
+    landedTogether: money(run.landedTogetherCoins),
+    landedAlone: money(run.landedAloneCoins),
+  };
+}
+
+/** The order to each supplier, as it is sent. */
+export const orderPaper: MakePaper = (input) => {
+  const run = runOf(input);
+  if (!run.ok) return run;
+  const { records, bench, sheet, wish } = input;
+  const panes = paneCuts(bench).map((cut) => ({ ...cut, column: `${sheet.job?.id ?? ''} ${cut.column}`.trim() }));
+  const ordered = {
+    run: run.value,
+    on: wish.on,
+    calendar: wish.calendar,
+    panes,
+    plants: plantsOf(input),
+    planned: plannedOf(input),
+  };
+  const orders = supplierOrders(ordered, records);
+  const workshop = workshopOf(records);
+  return ok({
+    data: orders,
+    document: {
+      title: `Orders, ${titleOf(input)}`,
+      blocks: orders.flatMap((order) => orderBlocks(order, wish.on, workshop.currency)),
+    },
+    csv: orders.map((order) => orderCsv(order, workshop)).join('\r\n'),
+  });
+};
+
+function orderBlocks(order: SupplierOrder, on: string, currency: string): readonly PaperBlock[] {
+  const day = (date: string | undefined) => (date === undefined ? '' : paperWeekday(date));
+  return [
+    heading(`Order to ${order.name}`),
+    {
+      is: 'facts',
+      rows: [
+        ['Date', paperDay(on)],
+        ['Expected', day(order.arrivesOn)],
+        ['Order by', day(order.orderBy?.day)],
+      ],
+    },
+    {
+      is: 'table',
+      head: ['material', 'please send', currency],
+      rows: order.rows.flatMap(({ label, what, cost }) =>
+        (what.length > 0 ? what : ['']).map((send, at) => (at === 0 ? [label, send, cost] : ['', send, ''])),
+      ),
+      right: [2],
+    },
+    {
+      is: 'facts',
+      rows: [
+        ['Goods', order.goods],
+        ['Carriage', order.carriage],
+        [`Landed, ${currency}`, order.landed],
+        ['Short of your least order', order.shortOfMinimum],
+      ],
+    },
+  ];
+}
+
+/** A job takes from the Store first; an order of sizes is bought whole, each size against buying it alone. */
+function runOf({ records, sheet, bench, pricing, wish }: PaperInput): Result<ShoppingRun, PaperFault> {
+  if (sheet.job) {
+    const run = jobsRun(records, { jobs: [sheet.job.id], on: wish.on });
+    return run.ok ? ok(run.value.run) : failed({ kind: 'job', fault: run.fault });
+  }
+  const parts = [];
+  for (const key of keysOf(sheet)) {
+    const needs = needAmounts(bench, [key], pricing.prices);
+    if (!needs.ok) return failed({ kind: 'order', fault: needs.fault });
+    parts.push({ id: key, job: 'order', needs: needs.value });
+  }
+  const run = shoppingRun(parts, { prices: pricing.prices, stock: new Map(), materials: undefined });
+  return run.ok ? run : failed({ kind: 'order', fault: run.fault });
+}
+
+/** Only a handover that is wanted asks for a day. */
+function plannedOf(input: PaperInput): readonly PlannedJob[] {
+  if (input.wish.handover === undefined) return [];
+  const dated = datedJob(input);
+  return dated.ok ? [{ job: input.sheet.job?.id ?? '', plan: dated.value.plan }] : [];
+}

@@ -1,0 +1,16 @@
+import { heading, type PaperBlock } from './document.ts';
+import { jobWords, titleOf, type MakePaper } from './paper-input.ts';
+import { surveyCard } from './survey-card.ts';
+import { ok } from '#shared-calc/result.ts';
+import { mindedBlocks } from './minded-blocks.ts';
+
+/** What is measured and asked on site, to be written in there. */
+export const surveyPaper: MakePaper = (input) => {
+  const card = surveyCard(jobWords(input));
+  const blocks: readonly PaperBlock[] = [
+    { is: 'facts', rows: card.known },
+    ...card.parts.flatMap(({ title, asks }): readonly PaperBlock[] => [heading(title), { is: 'list', items: asks }]),
+    ...mindedBlocks(card),
+  ];
+  return ok({ data: card, document: { title: `Survey card, ${titleOf(input)}`, blocks } });
+};

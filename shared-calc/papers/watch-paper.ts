@@ -1,0 +1,26 @@
+import { heading, paragraph, stepCautionsBlock, type PaperBlock } from './document.ts';
+import { displayFor, titleOf, type MakePaper } from './paper-input.ts';
+import { watchCards, type WatchCard } from './watch-card.ts';
+import { ok } from '#shared-calc/result.ts';
+
+/** Readings of 24 to 72 h with the lamps on, a card a size, to be written in and signed. */
+export const watchPaper: MakePaper = (input) => {
+  const cards = watchCards(input.bench, displayFor(input));
+  return ok({
+    data: cards,
+    document: { title: `Commissioning watch, ${titleOf(input)}`, blocks: cards.flatMap(cardBlocks) },
+  });
+};
+
+function cardBlocks({ called, tank, band, leastHours, expected, hours, cautions }: WatchCard): readonly PaperBlock[] {
+  const { lowestC, highestC, driest, dampest } = band;
+  return [
+    heading(`${called}: ${tank}`),
+    paragraph(
+      `Lamps on, doors shut. Between ${lowestC} and ${highestC} °C, humidity between ${driest} and ${dampest} %, for ${leastHours} h at least.`,
+    ),
+    ...expected.map(paragraph),
+    paragraph(`Read at hour ${hours.join(', ')}: °C now, hottest, coldest, humidity %, who.`),
+    stepCautionsBlock(cautions),
+  ];
+}

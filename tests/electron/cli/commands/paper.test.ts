@@ -1,0 +1,119 @@
+import { describe, expect, test } from 'vitest';
+import { z } from 'zod';
+import { paperKinds } from '#shared-calc/papers/all-papers.ts';
+import { whoDecides } from '#shared-calc/words/who-decides.ts';
+import { lw, lwJson, useDemoBook } from '#tests/electron/cli/run-cli.ts';
+
+const { book } = useDemoBook();
+
+const on = ['--on', '2027-03-08'] as const;
+const text = async (...argv: readonly string[]) => {
+  const { code, out, err } = await lw('paper', ...argv, ...on, '--book', book());
+  expect([code, err]).toEqual([0, '']);
+  return out;
+};
+const fault = async (...argv: readonly string[]) => {
+  const { code, err } = await lw('paper', ...argv, '--book', book());
+  return [code, err.trimEnd()];
+};
+
+const Paper = z.object({
+  kind: z.string(),
+  title: z.string(),
+  data: z.unknown(),
+  cautions: z.array(z.object({ about: z.string(), says: z.string(), decides: z.string() })),
+});
+
+/** Labels wait for a batch that is written down. */
+const ofJob = paperKinds.map(({ kind }) => kind).filter((kind) => kind !== 'labels');
+
+describe('papers', () => {
+  test('lists every sort with what it is about', async () => {
+    expect(await lwJson('papers')).toEqual(paperKinds.map(({ kind, of, says }) => ({ kind, of, says })));
+    expect(paperKinds.map(({ kind }) => kind).join(' ')).toBe(
+      'quote options inside needs pick run order survey build watch animals-in handover care treatment prep labels checks calendar',
+    );
+    const { out } = await lw('papers');
+    expect(out.trimEnd().split('\n')).toHaveLength(paperKinds.length + 2);
+  });
+});
+
+describe('paper', () => {
+  test.each(ofJob)('%s says each of its cautions with who decides, in text and in JSON', async (kind) => {
+    const made = Paper.parse(await lwJson('paper', kind, '--job', 'J01', ...on, '--book', book()));
+    expect(made.kind).toBe(kind);
+    const written = (await text(kind, '--job', 'J01')).replaceAll('°C', 'degC').replaceAll('m²', 'm2');
+    expect(written.startsWith(`${made.title}\n`)).toBe(true);
+    for (const { says, decides } of made.cautions) {
+      const plain = says.replaceAll('\u00a0', ' ').replaceAll('°C', 'degC').replaceAll('m²', 'm2');
+      expect(written).toContain(decides === '' ? plain : `${plain} ${whoDecides(decides)}.`);
+    }
+  });
+
+  test.each(['survey', 'build', 'watch', 'animals-in', 'handover', 'care', 'treatment', 'prep', 'checks', 'quote'])(
+    '%s is never without a caution',
+    async (kind) => {
+      const { cautions } = Paper.parse(await lwJson('paper', kind, '--job', 'J01', ...on, '--book', book()));
+      expect(cautions.length).toBeGreaterThan(0);
+    },
+  );
+
+  test('treatment tells the leaves, the minutes and what to mind', async () => {
+    expect(await text('treatment', '--sizes', 'T03', '--way', 'boil')).toBe(
+      [
+        'Leaf treatment',
+        '==============',
+        '',
+        '6.53 L of leaves, boiled, aim clean. 97.81 °C at 650 m; 1 batch of 50 min. Somebody stays by it from the first minute to the last.',
+        '',
+        'part     minutes  over at minute',
+        '-------  -------  --------------',
+        'come up       20              20',
+        'hold          15              35',
+        'drain         15              50',
+        '',
+        '! Leaves and wood: Collect only where the owner of the land allows it and nothing is sprayed, away from roads; no oleander, yew, laurel cherry, walnut or conifer. Bake attended at 120 °C or less. Grower and owner of the land decide.',
+        "! Sterile or clean: Clean is enough: a living tank is not sterile, and a bake does not sterilise. Never promise 'sterile' on a quote. Grower decides.",
+        '',
+      ].join('\n'),
+    );
+  });
+
+  test('--size leaves one tank of a job', async () => {
+    const all = await text('watch', '--job', 'J01');
+    const one = await text('watch', '--job', 'J01', '--size', 'T07');
+    expect([all.includes('T03: '), all.includes('T07: ')]).toEqual([true, true]);
+    expect([one.includes('T03: '), one.includes('T07: ')]).toEqual([false, true]);
+  });
+
+  test('the inside paper and the quote command come to one price', async () => {
+    const { gross } = z
+      .object({ gross: z.string() })
+      .parse(await lwJson('quote', '--job', 'J01', ...on, '--book', book()));
+    const paper = z
+      .object({ data: z.object({ gross: z.string() }) })
+      .parse(await lwJson('paper', 'inside', '--job', 'J01', ...on, '--book', book()));
+    expect(paper.data.gross).toBe(gross);
+  });
+
+  test('an issued quote is printed as it was issued', async () => {
+    await lw('quote', '--job', 'J01', '--issue', '--book', book());
+    const written = await text('quote', '--quote', 'Q-0001A');
+    expect(written.startsWith('Quote Q-0001, revision A\n')).toBe(true);
+    expect(await fault('quote', '--quote', 'Q-0009A')).toEqual([1, 'No issued quote Q-0009A. Did you mean Q-0001A?']);
+  });
+
+  test.each([
+    [['labels'], 1, 'No batch is written down yet.'],
+    [['build', '--job', 'J01', '--csv'], 1, 'The build paper is no list; leave --csv away.'],
+    [['prep', '--sizes', 'T07', '--set', 'plant_quarantine='], 1, /quarantine/i],
+    [['survey', '--sizes', 'T07'], 2, "The survey paper is a job's: --job J01."],
+    [['biuld', '--job', 'J01'], 2, /^No paper called biuld\. Did you mean build\?/],
+    [['build'], 2, 'Say which sizes: --sizes T03,T07x2, or --job J01.'],
+    [['build', '--job', 'J01', '--size', 'T99'], 1, /^--size T99: no such size in this order\. Sizes: T03, T07, T08\./],
+  ])('%j is refused, and says why', async (argv, code, says) => {
+    const [ended, said] = await fault(...argv);
+    expect(ended).toBe(code);
+    expect(said).toMatch(says);
+  });
+});
