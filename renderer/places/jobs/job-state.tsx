@@ -4,7 +4,7 @@ import { ChoiceEntry, SettledEntry } from '#renderer/books/entry.tsx';
 import { readDay } from '#renderer/books/day-field.ts';
 import { isGateOpen } from '#shared-calc/jobs/move-job.ts';
 import { setNextAct } from '#shared-calc/jobs/next-act.ts';
-import { jobStates } from '#shared-calc/records/records.ts';
+import { jobStates } from '#shared-calc/fields/job.ts';
 import { failed } from '#shared-calc/result.ts';
 import type { JobPart } from './job-part.ts';
 import { told } from '#renderer/store/money-hands.ts';
