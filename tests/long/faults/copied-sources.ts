@@ -59,6 +59,11 @@ export class CopiedSources implements Disposable {
     return this.#run('typescript/bin/tsc', ['-b']);
   }
 
+  /** Builds the page that the tests in the browser load. */
+  async buildPage(): Promise<boolean> {
+    return this.#run('vite/bin/vite.js', ['build', '--config', 'renderer/vite.config.ts', '--logLevel', 'error']);
+  }
+
   /** Runs tests until one fails. */
   async test(files: readonly string[], bail = 1): Promise<Verdict> {
     const report = path.join(this.folder, 'report.json');

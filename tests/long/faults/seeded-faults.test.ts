@@ -19,7 +19,9 @@ const seed = Number(process.env['APP_TEST_FAULT_SEED'] ?? 1);
 const longestMs = (sample / 12) * 7 * 60_000;
 /** The nearest tests see most faults; the others are asked where those see nothing. */
 const nearest = 6;
-const most = 60;
+const most = 24;
+/** What those do not see of the page is asked of the whole page: what is read in every place, and a job from end to end. */
+const wholePage = ['tests/renderer/places/shown-rows.test.ts', 'tests/browser/main-job.test.ts'];
 
 const floors: readonly (readonly [layer: string, floor: number])[] = [
   ['shared-calc', 0.95],
@@ -63,11 +65,13 @@ async function tryFaults(layer: string): Promise<Tried> {
     await copy.withFault(fault, async () => {
       if (!(await copy.compiles(layer))) return;
       tried += 1;
-      const by = await whoSees(copy, testsOf(fault.file));
+      const by =
+        (await whoSees(copy, testsOf(fault.file))) ?? (layer === 'renderer' ? await whoSeesOnPage(copy) : null);
       if (by === null) unseen.push(fault);
       for (const each of by ?? []) killers.add(each);
     });
   }
+  if (layer === 'renderer') await copy.buildPage();
   return { tried, unseen, killers, copy };
 }
 
@@ -79,6 +83,12 @@ async function whoSees(copy: CopiedSources, tests: readonly string[]): Promise<r
     if (failed) return by;
   }
   return null;
+}
+
+async function whoSeesOnPage(copy: CopiedSources): Promise<readonly string[] | null> {
+  if (!(await copy.buildPage())) return [];
+  const { failed, by } = await copy.test(wholePage);
+  return failed ? by : null;
 }
 
 function describeFault({ file, kind, start, end, instead }: FaultInFile): string {
