@@ -105,7 +105,7 @@ export function unknownLines(names: readonly string[], lines: readonly Line[]): 
   return [...new Set(unknown)].map((name) => `Nothing called ${name}.${didYouMean(name, known)}`);
 }
 
-/** Sentences for what was written on the command line and cannot be read, and for loops it makes: a ring is told once. */
+/** Sentences for what was written on the command line and cannot be read, and for loops it makes: a cycle is told once. */
 function refusedWrites(order: Order, bench: Bench): readonly string[] {
   const says = new Map<string, string>();
   for (const { column, line } of order.written) {
@@ -114,7 +114,7 @@ function refusedWrites(order: Order, bench: Bench): readonly string[] {
       const { cause, text } = bench.box(key, line);
       if (cause?.why !== 'faulty' && cause?.why !== 'loop') continue;
       const sentence = `${line}=${text}: ${sayBoxCause(cause, line)}${sayPlace(cause)}`;
-      const fact = cause.why === 'loop' ? cause.ring.toSorted().join(' ') : sentence;
+      const fact = cause.why === 'loop' ? cause.cycle.toSorted().join(' ') : sentence;
       if (!says.has(fact)) says.set(fact, sentence);
     }
   }

@@ -5,9 +5,9 @@ import type { BenchSource } from './bench-source.ts';
 import { showBench, type ShownBench } from './bench-view.ts';
 import type { BookStore } from './book-store.ts';
 import type { Clock } from './clock.ts';
-import { readLines, type ReadLines } from './find-ring.ts';
+import { readLines, type ReadLines } from './find-cycle.ts';
 import { jobSource } from './job-source.ts';
-import { kept } from './kept.ts';
+import { memoLast } from './memo-last.ts';
 import { quoteSource } from './quote-source.ts';
 import { workBench, type WorkedBench } from './worked-bench.ts';
 import type { WriteDesk } from './write-boxes.ts';
@@ -46,7 +46,7 @@ export function benchDesk(parts: DeskParts): BenchDesk {
   const laid = signal<Laid | undefined>(undefined);
   const wanted = signal<string | undefined>(undefined);
   const sourceOf = jobSource();
-  const keptLines = kept<ReadLines>();
+  const keptLines = memoLast<ReadLines>();
   const follow = () => {
     const records = book.records.value;
     const { today } = book.info.value;

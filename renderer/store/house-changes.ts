@@ -6,7 +6,7 @@ import { failed, ok, type Result } from '#shared-calc/result.ts';
 import { calledByWords, calledLine } from '#shared-calc/words/called-by-words.ts';
 import { sayBoxCause, sayBoxFault } from '#shared-calc/words/say-box-cause.ts';
 import { textInLabel } from './entry-text.ts';
-import { findRing, type ReadLines } from './find-ring.ts';
+import { findCycle, type ReadLines } from './find-cycle.ts';
 import type { LineFaces } from './line-faces.ts';
 import { localChange } from './local-changes.ts';
 import type { WriteDesk } from './write-boxes.ts';
@@ -16,15 +16,15 @@ interface House {
   readonly read: ReadLines;
 }
 
-/** Writes a line's figure or rule in the house recipe; what cannot be read or makes a ring is refused. */
+/** Writes a line's figure or rule in the house recipe; what cannot be read or makes a cycle is refused. */
 export function houseText({ faces, read }: House, line: Line, text: string): Result<Change, string> {
   const reading = read.reader.read(line, text);
   if (reading.is === 'faulty') return failed(sayBoxFault(reading.fault, line.name, calledByWords(faces)));
-  const ring =
+  const cycle =
     reading.is === 'rule'
-      ? findRing(read, (each) => (each.name === line.name ? text : each.text), [line.name])
+      ? findCycle(read, (each) => (each.name === line.name ? text : each.text), [line.name])
       : undefined;
-  if (ring) return failed(sayBoxCause({ why: 'loop', ring }, line.name));
+  if (cycle) return failed(sayBoxCause({ why: 'loop', cycle }, line.name));
   const label = `${calledLine(faces, line.name)} of the house to ${textInLabel(text, line, faces.display)}`;
   return ok(updateLine(line, { text }, label.slice(0, 300)));
 }

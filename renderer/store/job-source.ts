@@ -2,19 +2,19 @@ import type { Pricing } from '#shared-calc/bench/order-sums.ts';
 import { linesOf, pricingOn } from '#shared-calc/jobs/open-sheet.ts';
 import type { Job, Line, QuoteLine, Records } from '#shared-calc/records/records.ts';
 import { jobColumns, jobWhole, type BenchColumn, type BenchSource } from './bench-source.ts';
-import { kept, sameList } from './kept.ts';
+import { memoLast, sameList } from './memo-last.ts';
 
 type Written = Pick<BenchSource, 'whole' | 'job'>;
 type Priced = Pick<BenchSource, 'pricing' | 'isOldPrice'>;
 
 /** Follows one job through the book; parts of its bench that did not change stay the same objects. */
 export function jobSource(): (records: Records, job: Job, today: string) => BenchSource | undefined {
-  const keptLines = kept<readonly Line[]>();
-  const keptColumns = kept<readonly BenchColumn[]>();
-  const keptWhole = kept<Written>();
-  const keptOneOffs = kept<readonly QuoteLine[]>();
-  const keptPrices = kept<Priced>();
-  const keptSource = kept<BenchSource>();
+  const keptLines = memoLast<readonly Line[]>();
+  const keptColumns = memoLast<readonly BenchColumn[]>();
+  const keptWhole = memoLast<Written>();
+  const keptOneOffs = memoLast<readonly QuoteLine[]>();
+  const keptPrices = memoLast<Priced>();
+  const keptSource = memoLast<BenchSource>();
   return (records, job, today) => {
     const recipe = records.recipe.get(job.recipe);
     if (!recipe) return undefined;

@@ -1,4 +1,4 @@
-import { kept } from './kept.ts';
+import { memoLast } from './memo-last.ts';
 import type { Day } from '#shared-calc/calendar/day.ts';
 import type { Job, Records } from '#shared-calc/records/records.ts';
 import type { Result } from '#shared-calc/result.ts';
@@ -10,9 +10,9 @@ export type PlannedJobOrNot = Result<JobPlan, string>;
 export type PlanBook = (records: Records, job: Job, today: Day) => PlannedJobOrNot;
 
 export function openPlanBook(): PlanBook {
-  const keeps = new Map<string, ReturnType<typeof kept<PlannedJobOrNot>>>();
+  const keeps = new Map<string, ReturnType<typeof memoLast<PlannedJobOrNot>>>();
   return (records, job, today) => {
-    const keep = keeps.get(job.id) ?? kept<PlannedJobOrNot>();
+    const keep = keeps.get(job.id) ?? memoLast<PlannedJobOrNot>();
     keeps.set(job.id, keep);
     return keep([job, today, ...tablesOf(records)], () => jobPlan(records, job, today));
   };

@@ -9,11 +9,11 @@ import type { Change } from '#shared-calc/records/change.ts';
 import type { BenchColumn, BenchSource } from './bench-source.ts';
 import type { BookStore } from './book-store.ts';
 import type { Clock } from './clock.ts';
-import { readLines } from './find-ring.ts';
+import { readLines } from './find-cycle.ts';
 import { houseText } from './house-changes.ts';
 import { pricesOf, priceTables } from './job-source.ts';
 import { hasTwoReadings, writtenText } from './entry-text.ts';
-import { kept, sameList } from './kept.ts';
+import { memoLast, sameList } from './memo-last.ts';
 import { lineFaces, type LineFaces } from './line-faces.ts';
 import { ruleHelpOf } from './rule-help-of.ts';
 import { workBench, type WorkedBench } from './worked-bench.ts';
@@ -48,8 +48,8 @@ export function openRecipeStore({ book, clock, display }: RecipeParts): RecipeSt
   const wanted = signal<string | undefined>(undefined);
   const reference = signal<string | undefined>(undefined);
   const chosen = signal<string | undefined>(undefined);
-  const keptLines = kept<readonly Line[]>();
-  const keptFaces = kept<LineFaces>();
+  const keptLines = memoLast<readonly Line[]>();
+  const keptFaces = memoLast<LineFaces>();
   const records = book.records;
   const recipe = computed(() => records.value.recipe.get(wanted.value ?? '') ?? firstOf(records.value.recipe));
   const lines = computed(() => {
@@ -59,7 +59,7 @@ export function openRecipeStore({ book, clock, display }: RecipeParts): RecipeSt
   const tank = computed(() => records.value.tank.get(reference.value ?? '') ?? referenceTank(records.value));
   const faces = computed(() => keptFaces([lines.value, display.value], () => lineFaces(lines.value, display.value)));
   const bench = recipeBench(clock);
-  const keptPrices = kept<ReturnType<typeof pricesOf>>();
+  const keptPrices = memoLast<ReturnType<typeof pricesOf>>();
   const source = computed(() => {
     const now = records.value;
     const { today } = book.info.value;

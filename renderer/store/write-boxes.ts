@@ -8,7 +8,7 @@ import { calledOf } from '#shared-calc/recipe/column.ts';
 import { calledByWords, calledLine } from '#shared-calc/words/called-by-words.ts';
 import type { BenchColumn, BenchSource } from './bench-source.ts';
 import { hasTwoReadings, writtenText, textInLabel } from './entry-text.ts';
-import { findRing, type ReadLines } from './find-ring.ts';
+import { findCycle, type ReadLines } from './find-cycle.ts';
 import type { LineFaces } from './line-faces.ts';
 import { localChange, type LocalPut } from './local-changes.ts';
 
@@ -42,8 +42,8 @@ export function writeBoxes(desk: WriteDesk, changes: readonly BoxChange[]): Resu
     else refused.push(put.fault);
   }
   if (refused.length > 0) return failed(sayRefused(refused));
-  const ring = ringOf(desk, puts);
-  if (ring) return failed(ring);
+  const cycle = cycleOf(desk, puts);
+  if (cycle) return failed(cycle);
   return ok(localChange(desk.records, desk.job, puts, labelOf(desk, puts)));
 }
 
@@ -73,19 +73,19 @@ function sayRefused([first = '', ...more]: readonly string[]): string {
   return `${first} Nor can be read: ${others.join('; ')}${rest}. Nothing was written.`;
 }
 
-/** A figure cannot make a ring; rules are followed in each size they are written in. */
-function ringOf({ read, source }: WriteDesk, puts: readonly Put[]): string | undefined {
+/** A figure cannot make a cycle; rules are followed in each size they are written in. */
+function cycleOf({ read, source }: WriteDesk, puts: readonly Put[]): string | undefined {
   const rules = puts.filter(({ at, text }) => text !== undefined && read.reader.read(at, text).is === 'rule');
   for (const [column, inColumn] of Map.groupBy(rules, (put) => put.column)) {
     const locals = new Map(column.locals);
     for (const put of puts) if (put.column === column && put.text !== undefined) locals.set(put.line, put.text);
     const resolve = textResolver({ ...column, locals }, source.job);
-    const ring = findRing(
+    const cycle = findCycle(
       read,
       (line) => resolve(line).text,
       inColumn.map((put) => put.line),
     );
-    if (ring) return sayBoxCause({ why: 'loop', ring }, ring[0] ?? '');
+    if (cycle) return sayBoxCause({ why: 'loop', cycle }, cycle[0] ?? '');
   }
   return undefined;
 }
@@ -146,16 +146,16 @@ const writeFirst = 'Write a value in this box first; then it can hold for the wh
 function wholeRefusal(desk: WriteDesk, line: Line, text: string): string | undefined {
   const reading = desk.read.reader.read(line, text);
   if (reading.is === 'faulty') return sayBoxFault(reading.fault, line.name, calledByWords(desk.faces));
-  const ring = reading.is === 'rule' ? wholeRing(desk, line, text) : undefined;
-  return ring && sayBoxCause({ why: 'loop', ring }, line.name);
+  const cycle = reading.is === 'rule' ? wholeCycle(desk, line, text) : undefined;
+  return cycle && sayBoxCause({ why: 'loop', cycle }, line.name);
 }
 
-function wholeRing({ source, read }: WriteDesk, { name }: Line, text: string): readonly string[] | undefined {
+function wholeCycle({ source, read }: WriteDesk, { name }: Line, text: string): readonly string[] | undefined {
   const whole = new Map([...source.job, [name, text]]);
   for (const column of source.columns) {
     const resolve = textResolver(column, whole);
-    const ring = findRing(read, (line) => resolve(line).text, [name]);
-    if (ring) return ring;
+    const cycle = findCycle(read, (line) => resolve(line).text, [name]);
+    if (cycle) return cycle;
   }
   return undefined;
 }

@@ -12,7 +12,7 @@ export type BoxFlag = 'out of range' | 'old price';
 export type BoxCause =
   | { readonly why: 'missing' }
   | { readonly why: 'faulty'; readonly fault: BoxFault }
-  | { readonly why: 'loop'; readonly ring: readonly string[] }
+  | { readonly why: 'loop'; readonly cycle: readonly string[] }
   | { readonly why: 'waits'; readonly problem: BoxProblem };
 
 /** One place of the size bench: a line of one size. */

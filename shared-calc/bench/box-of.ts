@@ -25,7 +25,7 @@ export function boxOf({ line, boxes, worked, isOldPrice }: Parts): Box {
     ...(reading.is === 'rule' && { rule: reading.rule }),
   };
   if (!worked.known) {
-    const cause = causeOf(reading, boxes.rings.get(line.name), worked.problem);
+    const cause = causeOf(reading, boxes.cycles.get(line.name), worked.problem);
     return { ...common, value: undefined, flags: [], state: stateOf(cause), cause };
   }
   const flags = flagsOf(line, worked.value, (material) =>
@@ -41,8 +41,8 @@ function flagsOf(line: Line, value: Figure, isOldPrice: BenchInput['isOldPrice']
   return flags;
 }
 
-function causeOf(reading: BoxReading, ring: readonly string[] | undefined, problem: BoxProblem): BoxCause {
-  if (ring) return { why: 'loop', ring };
+function causeOf(reading: BoxReading, cycle: readonly string[] | undefined, problem: BoxProblem): BoxCause {
+  if (cycle) return { why: 'loop', cycle };
   if (reading.is === 'missing') return { why: 'missing' };
   return reading.is === 'faulty' ? { why: 'faulty', fault: reading.fault } : { why: 'waits', problem };
 }

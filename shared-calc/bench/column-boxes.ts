@@ -5,7 +5,7 @@ import type { BoxReading } from '#shared-calc/recipe/read-box.ts';
 import { textResolver } from '#shared-calc/recipe/resolve-box.ts';
 import type { Line } from '#shared-calc/records/records.ts';
 import type { BoxReader } from './box-reader.ts';
-import { readsAlike, ringChanges, ringsOf, type Rings } from './rings.ts';
+import { readsAlike, cycleChanges, cyclesOf, type Cycles } from './cycles.ts';
 
 /** What the boxes of one size read as, kept between updates. */
 export interface ColumnBoxes {
@@ -13,7 +13,7 @@ export interface ColumnBoxes {
   readonly job: ReadonlyMap<string, string>;
   readonly readings: Map<string, BoxReading>;
   readonly sources: Map<string, { readonly text: string; readonly source: BoxSource }>;
-  readonly rings: Rings;
+  readonly cycles: Cycles;
 }
 
 interface Refresh {
@@ -31,16 +31,16 @@ export function refreshColumn(
   refresh: Refresh,
 ): { readonly boxes: ColumnBoxes; readonly writes: readonly BoxWrite[] } {
   const { column, job } = refresh;
-  const { readings, sources, rings: oldRings } = before ?? noBoxes();
+  const { readings, sources, cycles: oldCycles } = before ?? noBoxes();
   const { changed, rewired } = readAgain({ readings, sources }, refresh, linesToRead(before, refresh));
-  const rings = rewired ? ringsOf(readings) : oldRings;
-  for (const name of ringChanges(oldRings, rings)) changed.add(name);
-  const writes = [...changed].map((line) => ({ column: column.key, line, content: contentOf(line, readings, rings) }));
-  return { boxes: { input: column, job, readings, sources, rings }, writes };
+  const cycles = rewired ? cyclesOf(readings) : oldCycles;
+  for (const name of cycleChanges(oldCycles, cycles)) changed.add(name);
+  const writes = [...changed].map((line) => ({ column: column.key, line, content: contentOf(line, readings, cycles) }));
+  return { boxes: { input: column, job, readings, sources, cycles }, writes };
 }
 
-function noBoxes(): Pick<ColumnBoxes, 'readings' | 'sources' | 'rings'> {
-  return { readings: new Map(), sources: new Map(), rings: new Map() };
+function noBoxes(): Pick<ColumnBoxes, 'readings' | 'sources' | 'cycles'> {
+  return { readings: new Map(), sources: new Map(), cycles: new Map() };
 }
 
 interface ReadAgain {
@@ -84,8 +84,8 @@ function differing(before: ReadonlyMap<string, string>, after: ReadonlyMap<strin
   return [...new Set([...before.keys(), ...after.keys()])].filter((name) => before.get(name) !== after.get(name));
 }
 
-function contentOf(name: string, readings: ReadonlyMap<string, BoxReading>, rings: Rings): BoxContent {
-  if (rings.has(name)) return { is: 'nothing', why: 'loop' };
+function contentOf(name: string, readings: ReadonlyMap<string, BoxReading>, cycles: Cycles): BoxContent {
+  if (cycles.has(name)) return { is: 'nothing', why: 'loop' };
   const reading = readings.get(name);
   if (!reading || reading.is === 'missing') return { is: 'nothing', why: 'missing' };
   return reading.is === 'faulty' ? { is: 'nothing', why: 'faulty' } : reading;

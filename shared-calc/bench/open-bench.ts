@@ -6,7 +6,7 @@ import type { Box } from './bench-types.ts';
 import { boxOf } from './box-of.ts';
 import { refreshColumn, type ColumnBoxes } from './column-boxes.ts';
 import { openLineTable, type TakenLines } from './line-table.ts';
-import { openPutOff } from './put-off.ts';
+import { openRecalcQueue } from './recalc-queue.ts';
 
 /** A recipe beside its sizes, worked, to read from. */
 export interface Bench {
@@ -34,7 +34,7 @@ export function openBench(start: BenchInput): LiveBench {
   const grid = openGrid();
   const table = openLineTable();
   const columns = new Map<string, ColumnBoxes>();
-  const behind = openPutOff();
+  const behind = openRecalcQueue();
   let input = start;
 
   function refresh(column: ColumnInput, taken: TakenLines): readonly BoxWrite[] {

@@ -20,7 +20,7 @@ export type JobFault =
   | { readonly kind: 'no-set'; readonly text: string }
   | { readonly kind: 'no-line'; readonly line: string; readonly near?: string }
   | { readonly kind: 'unreadable'; readonly line: string; readonly text: string; readonly fault: BoxFault }
-  | { readonly kind: 'loop'; readonly line: string; readonly text: string; readonly ring: readonly string[] }
+  | { readonly kind: 'loop'; readonly line: string; readonly text: string; readonly cycle: readonly string[] }
   | DayFault
   | { readonly kind: 'no-state'; readonly state: string; readonly near?: string; readonly states: readonly string[] }
   | { readonly kind: 'same-state'; readonly job: string; readonly state: Job['state'] }

@@ -1,5 +1,5 @@
 import { boxReader, type BoxReader } from '#shared-calc/bench/box-reader.ts';
-import { ringsOf, type Rings } from '#shared-calc/bench/rings.ts';
+import { cyclesOf, type Cycles } from '#shared-calc/bench/cycles.ts';
 import { textResolver } from '#shared-calc/recipe/resolve-box.ts';
 import type { Line } from '#shared-calc/records/records.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
@@ -79,10 +79,10 @@ interface Reading {
 
 function findLoop(sheet: JobSheet, writings: readonly Writing[], reading: Reading): JobFault | undefined {
   for (const column of sheet.columns.length > 0 ? sheet.columns : [bareColumn]) {
-    const rings = ringsIn(column, sheet.whole, reading);
+    const cycles = cyclesIn(column, sheet.whole, reading);
     for (const { line, text = '' } of writings) {
-      const ring = rings.get(line);
-      if (ring) return { kind: 'loop', line, text, ring };
+      const cycle = cycles.get(line);
+      if (cycle) return { kind: 'loop', line, text, cycle };
     }
   }
   return undefined;
@@ -98,7 +98,7 @@ const bareColumn: SheetColumn = {
   locals: new Map(),
 };
 
-function ringsIn(column: SheetColumn, whole: WrittenByLine, { lines, reader }: Reading): Rings {
+function cyclesIn(column: SheetColumn, whole: WrittenByLine, { lines, reader }: Reading): Cycles {
   const resolve = textResolver({ ...column, locals: textsOf(column.locals) }, textsOf(whole));
-  return ringsOf(new Map(lines.map((line) => [line.name, reader.read(line, resolve(line).text)])));
+  return cyclesOf(new Map(lines.map((line) => [line.name, reader.read(line, resolve(line).text)])));
 }

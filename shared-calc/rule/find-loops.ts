@@ -1,26 +1,26 @@
 type ReadsOf = ReadonlyMap<string, readonly string[]>;
 
 /**
- * Rings of lines that read one another, each in order of reading: a, b, c where a reads b, b reads c and c reads a.
- * A ring starts at that of its lines which stands first in the map. Every line that reads itself, however far
- * round, is in at least one ring; names that the map does not have are passed over.
+ * Cycles of lines that read one another, each in order of reading: a, b, c where a reads b, b reads c and c reads a.
+ * A cycle starts at that of its lines which stands first in the map. Every line that reads itself, however far
+ * round, is in at least one cycle; names that the map does not have are passed over.
  */
 export function findLoops(readsOf: ReadsOf): readonly (readonly string[])[] {
   const placeOf = new Map([...readsOf.keys()].map((name, at) => [name, at]));
   const knotOf = findKnots(readsOf);
   const told = new Set<string>();
-  const rings: (readonly string[])[] = [];
+  const cycles: (readonly string[])[] = [];
   for (const name of readsOf.keys()) {
-    const ring = told.has(name) ? undefined : ringThrough(name, readsOf, knotOf);
-    if (!ring) continue;
-    for (const member of ring) told.add(member);
-    rings.push(fromFirst(ring, placeOf));
+    const cycle = told.has(name) ? undefined : cycleThrough(name, readsOf, knotOf);
+    if (!cycle) continue;
+    for (const member of cycle) told.add(member);
+    cycles.push(fromFirst(cycle, placeOf));
   }
-  return rings;
+  return cycles;
 }
 
-/** The shortest ring through a line, searched only among the lines of its own knot. */
-function ringThrough(
+/** The shortest cycle through a line, searched only among the lines of its own knot. */
+function cycleThrough(
   start: string,
   readsOf: ReadsOf,
   knotOf: ReadonlyMap<string, number>,
@@ -47,12 +47,12 @@ function pathTo(end: string, start: string, cameFrom: ReadonlyMap<string, string
   return path.toReversed();
 }
 
-function fromFirst(ring: readonly string[], placeOf: ReadonlyMap<string, number>): readonly string[] {
+function fromFirst(cycle: readonly string[], placeOf: ReadonlyMap<string, number>): readonly string[] {
   let first = 0;
-  for (const [at, name] of ring.entries()) {
-    if ((placeOf.get(name) ?? 0) < (placeOf.get(ring[first] ?? '') ?? 0)) first = at;
+  for (const [at, name] of cycle.entries()) {
+    if ((placeOf.get(name) ?? 0) < (placeOf.get(cycle[first] ?? '') ?? 0)) first = at;
   }
-  return [...ring.slice(first), ...ring.slice(0, first)];
+  return [...cycle.slice(first), ...cycle.slice(0, first)];
 }
 
 interface Visit {

@@ -6,7 +6,7 @@ import { byRuleName, type Called } from './called.ts';
 import { listOr } from './list-words.ts';
 import { sayRuleFault } from './say-rule-fault.ts';
 
-/** Why the box of a line has no value, in a sentence with its cure. A ring is told as its rules write it. */
+/** Why the box of a line has no value, in a sentence with its cure. A cycle is told as its rules write it. */
 export function sayBoxCause(cause: BoxCause, line: string, called: Called = byRuleName): string {
   switch (cause.why) {
     case 'missing':
@@ -14,7 +14,7 @@ export function sayBoxCause(cause: BoxCause, line: string, called: Called = byRu
     case 'faulty':
       return sayBoxFault(cause.fault, line, called);
     case 'loop':
-      return `This box depends on itself: ${[...cause.ring, cause.ring[0]].join(' -> ')}.`;
+      return `This box depends on itself: ${[...cause.cycle, cause.cycle[0]].join(' -> ')}.`;
     case 'waits':
       return cause.problem.line === line
         ? sayProblem(cause.problem, called)

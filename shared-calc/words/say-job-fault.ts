@@ -25,7 +25,7 @@ const sayings: Sayings = {
     const at = fault.kind === 'rule' ? fault.faults[0]?.from : undefined;
     return `${line}=${text}: ${sayBoxFault(fault, line)}${at === undefined ? '' : ` (at ${at + 1})`}`;
   },
-  loop: ({ line, text, ring }) => `${line}=${text}: ${sayBoxCause({ why: 'loop', ring }, line)}`,
+  loop: ({ line, text, cycle }) => `${line}=${text}: ${sayBoxCause({ why: 'loop', cycle }, line)}`,
   'not-a-day': ({ text, why }) =>
     why === 'form' ? `${text} is no day: write it as 2026-11-25.` : `There is no ${text} in the calendar.`,
   'no-state': ({ state, near, states }) => `No state called ${state}.${didYouMean(near)} States: ${states.join(', ')}.`,

@@ -42,7 +42,7 @@ describe('writing in boxes', () => {
     expect(hand.service.entries()).toEqual([]);
   });
 
-  test('a rule that leads back to itself is refused with the whole ring', async () => {
+  test('a rule that leads back to itself is refused with the whole cycle', async () => {
     const hand = await benchAtHand();
     expect(hand.bench.acts.write([{ row: 'drainage', column: 'T07', text: 'soil_front / 3' }])).toBe(
       'This box depends on itself: drainage -> soil_front -> drainage.',

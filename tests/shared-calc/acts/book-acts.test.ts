@@ -21,12 +21,12 @@ describe('put and remove', () => {
 
   test('a record is added, replaced, or left as it is', () => {
     const made = run('put', { kind: 'supplier', record: { ...supplier, id: 'S-new' } });
-    const changed = run('put', { kind: 'supplier', record: { ...supplier, note: 'rings before noon' } });
+    const changed = run('put', { kind: 'supplier', record: { ...supplier, note: 'cycles before noon' } });
     const same = run('put', { kind: 'supplier', record: supplier });
 
     expect(made.ok && made.value.added.map(({ record }) => record.id)).toEqual(['S-new']);
     expect(changed.ok && changed.value.updated).toEqual([
-      { kind: 'supplier', from: supplier, to: { ...supplier, note: 'rings before noon' } },
+      { kind: 'supplier', from: supplier, to: { ...supplier, note: 'cycles before noon' } },
     ]);
     expect(same.ok && isEmptyChange(same.value)).toBe(true);
   });

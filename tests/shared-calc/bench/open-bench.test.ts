@@ -73,7 +73,7 @@ describe('openBench', () => {
     expect(bench.box('T07', 'floor_area').value).toBeCloseTo(0.4005, 12);
   });
 
-  test('a ring of three lines is told whole from each of them, and those that read it wait', () => {
+  test('a cycle of three lines is told whole from each of them, and those that read it wait', () => {
     const bench = demoBench(
       { sizes: ['T07'], job: { drainage: 'capping * 4', capping: 'freeboard', freeboard: 'drainage / 4' } },
       records,
@@ -155,17 +155,17 @@ describe('openBench', () => {
     );
   });
 
-  test('a ring whose line went is told no more when the line comes back as a figure', () => {
+  test('a cycle whose line went is told no more when the line comes back as a figure', () => {
     const bench = demoBench({ sizes: ['T07'] }, records);
     const { lines } = bench.input();
     const [first] = lines.filter((line) => line.name === 'litter');
     if (!first) throw new Error('no litter');
     const own = { ...first, id: 'own', name: 'own_depth', text: 'own_depth + 1 mm' };
     bench.update({ ...bench.input(), lines: [...lines, own] });
-    const ring = told(bench, 'T07', 'own_depth').state;
+    const cycle = told(bench, 'T07', 'own_depth').state;
     bench.update({ ...bench.input(), lines });
     bench.update({ ...bench.input(), lines: [...lines, { ...own, text: '7 mm' }] });
-    expect([ring, bench.box('T07', 'own_depth').value]).toEqual(['loop', 0.007]);
+    expect([cycle, bench.box('T07', 'own_depth').value]).toEqual(['loop', 0.007]);
   });
 
   test('columns named first are worked at once, the rest a slice at a time', () => {

@@ -79,7 +79,7 @@ describe('setValues', () => {
     expect(fault && sayJobFault(fault)).toBe(says);
   });
 
-  test('a ring is refused, told from the box that closed it', () => {
+  test('a cycle is refused, told from the box that closed it', () => {
     const fault = faultOf(
       setValues(libraryJob(), set([{ line: 'litter', text: 'litter_dry / floor_area / litter_density' }])),
     );
@@ -88,7 +88,7 @@ describe('setValues', () => {
     );
   });
 
-  test('a ring is found though the job has no size yet', () => {
+  test('a cycle is found though the job has no size yet', () => {
     const records = libraryJob({ sizes: [] });
     expect(faultOf(setValues(records, set([{ line: 'litter', text: 'litter_over_dam' }])))?.kind).toBe('loop');
   });

@@ -13,12 +13,12 @@ describe('findLoops', () => {
     ['nothing where no line comes back to itself', { a: 'b c', b: 'c', c: '' }, []],
     ['a line that reads itself', { a: '', b: 'a b' }, [['b']]],
     [
-      'a ring from the line that stands first, in order of reading',
+      'a cycle from the line that stands first, in order of reading',
       { x: 'a', c: 'a', a: 'b', b: 'c' },
       [['c', 'a', 'b']],
     ],
     [
-      'two rings apart',
+      'two cycles apart',
       { a: 'b', b: 'a', c: 'd', d: 'c a' },
       [
         ['a', 'b'],
@@ -26,17 +26,17 @@ describe('findLoops', () => {
       ],
     ],
     [
-      'two rings through one line',
+      'two cycles through one line',
       { a: 'b c', b: 'a', c: 'a' },
       [
         ['a', 'b'],
         ['a', 'c'],
       ],
     ],
-    ['no ring of lines that only wait on one', { a: 'b', b: 'c', c: 'b' }, [['b', 'c']]],
+    ['no cycle of lines that only wait on one', { a: 'b', b: 'c', c: 'b' }, [['b', 'c']]],
     ['nothing in names that are no lines', { a: 'gone', b: 'gone' }, []],
-  ] as const)('finds %s', (_, reads, rings) => {
-    expect(loops(reads)).toEqual(rings);
+  ] as const)('finds %s', (_, reads, cycles) => {
+    expect(loops(reads)).toEqual(cycles);
   });
 
   test('a chain of 100,000 lines is no matter, closed or open', () => {
@@ -45,7 +45,7 @@ describe('findLoops', () => {
     expect(findLoops(new Map([...chain, ['l100000', ['l0']]]))[0]?.length).toBe(100_001);
   });
 
-  test('every ring is a ring, and every line that can come back to itself is in one', () => {
+  test('every cycle is a cycle, and every line that can come back to itself is in one', () => {
     const graph = fc.array(fc.uniqueArray(fc.integer({ min: 0, max: 7 }), { maxLength: 3 }), {
       minLength: 8,
       maxLength: 8,
@@ -53,16 +53,16 @@ describe('findLoops', () => {
     fc.assert(
       fc.property(graph, (lists) => {
         const reads = new Map(lists.map((list, at) => [`${at}`, list.map(String)]));
-        const rings = findLoops(reads);
-        const isRing = (ring: readonly string[]) =>
-          ring.every((name, at) => reads.get(name)?.includes(ring[(at + 1) % ring.length] ?? ''));
+        const cycles = findLoops(reads);
+        const isRing = (cycle: readonly string[]) =>
+          cycle.every((name, at) => reads.get(name)?.includes(cycle[(at + 1) % cycle.length] ?? ''));
         const comesBack = (start: string) => {
           const seen = new Set(reads.get(start));
           for (const name of seen) for (const next of reads.get(name) ?? []) seen.add(next);
           return seen.has(start);
         };
-        expect(rings.filter((ring) => !isRing(ring))).toEqual([]);
-        expect([...new Set(rings.flat())].toSorted()).toEqual([...reads.keys()].filter(comesBack).toSorted());
+        expect(cycles.filter((cycle) => !isRing(cycle))).toEqual([]);
+        expect([...new Set(cycles.flat())].toSorted()).toEqual([...reads.keys()].filter(comesBack).toSorted());
       }),
     );
   });

@@ -24,9 +24,9 @@ describe('stateWords', () => {
     ['a missing figure', 'litter', { job: { litter: '' } }, ['needs a figure']],
     ['what waits on it', 'leaves_need', { job: { litter: '' } }, ['waits on litter']],
     ['a function without an answer', 'wetting', { job: { moisture_start: '45 %' } }, ['no answer']],
-    ['a ring', 'drainage', { job: { drainage: 'capping', capping: 'drainage' } }, ['depends on itself']],
+    ['a cycle', 'drainage', { job: { drainage: 'capping', capping: 'drainage' } }, ['depends on itself']],
     [
-      'what waits on a ring',
+      'what waits on a cycle',
       'drainage_placed',
       { job: { drainage: 'capping', capping: 'drainage' } },
       ['waits on drainage'],

@@ -1,5 +1,5 @@
-/** Makes something anew only when one of the things it is made from is another one. */
-export function kept<T>(): (from: readonly unknown[], make: (before: T | undefined) => T) => T {
+/** Memoises the last result; recomputes when any dependency changes identity. */
+export function memoLast<T>(): (from: readonly unknown[], make: (before: T | undefined) => T) => T {
   let last: { readonly from: readonly unknown[]; readonly made: T } | undefined;
   return (from, make) => {
     if (last && from.length === last.from.length && from.every((each, at) => each === last?.from[at])) return last.made;

@@ -1,5 +1,5 @@
 import { boxReader, type BoxReader } from '#shared-calc/bench/box-reader.ts';
-import { ringsOf } from '#shared-calc/bench/rings.ts';
+import { cyclesOf } from '#shared-calc/bench/cycles.ts';
 import type { Line } from '#shared-calc/records/records.ts';
 
 /** The lines of a recipe with how their texts are read. */
@@ -13,13 +13,13 @@ export function readLines(lines: readonly Line[]): ReadLines {
   return { lines, byName: new Map(lines.map((line) => [line.name, line])), reader: boxReader(lines) };
 }
 
-/** The ring that runs through one of these lines, where the texts of all lines make one. */
-export function findRing(
+/** The cycle that runs through one of these lines, where the texts of all lines make one. */
+export function findCycle(
   { lines, reader }: ReadLines,
   textOf: (line: Line) => string,
   through: readonly string[],
 ): readonly string[] | undefined {
-  const rings = ringsOf(new Map(lines.map((line) => [line.name, reader.read(line, textOf(line))])));
-  const name = through.find((each) => rings.has(each));
-  return name === undefined ? undefined : rings.get(name);
+  const cycles = cyclesOf(new Map(lines.map((line) => [line.name, reader.read(line, textOf(line))])));
+  const name = through.find((each) => cycles.has(each));
+  return name === undefined ? undefined : cycles.get(name);
 }

@@ -1,7 +1,7 @@
 import type { Line } from '#shared-calc/records/records.ts';
 
 /** Columns whose last changes are not worked yet, each with the names of the lines to read again for it. */
-export interface PutOff {
+export interface RecalcQueue {
   readonly has: (column: string) => boolean;
   /** These columns wait from now on, and those that wait already go on, for these lines too. */
   readonly add: (columns: readonly { readonly key: string }[], lines: readonly Line[]) => void;
@@ -9,7 +9,7 @@ export interface PutOff {
   readonly take: (column: string) => ReadonlySet<string> | undefined;
 }
 
-export function openPutOff(): PutOff {
+export function openRecalcQueue(): RecalcQueue {
   const waiting = new Map<string, ReadonlySet<string>>();
   return {
     has: (column) => waiting.has(column),
