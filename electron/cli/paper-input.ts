@@ -1,4 +1,4 @@
-import { openBench } from '#shared-calc/bench/open-bench.ts';
+import { onceBench } from '#shared-calc/bench/once-bench.ts';
 import { pricingOn } from '#shared-calc/jobs/open-sheet.ts';
 import type { PaperInput } from '#shared-calc/papers/paper-input.ts';
 import type { Records } from '#shared-calc/records/records.ts';
@@ -40,7 +40,7 @@ function noOrder(given: Arguments, records: Records): Result<PaperInput, readonl
   const wish = readWish(given, undefined, records);
   if (!wish.ok) return failed([wish.fault]);
   const sheet = { recipe: '', columns: [], whole: new Map(), oneOffs: [] };
-  const bench = openBench({ lines: [], columns: [], job: new Map(), isOldPrice: () => false });
+  const bench = onceBench({ lines: [], columns: [], job: new Map(), isOldPrice: () => false });
   const pricing = pricingOn(records, sheet, wish.value.on);
   return ok({ records, sheet, bench, pricing, wish: wish.value, treatment: readTreatment(given) });
 }
