@@ -11,7 +11,7 @@ export function textTable(
       .map((width, at) => pad(row[at] ?? '', width, right.includes(at)))
       .join('  ')
       .trimEnd();
-  const rule = widths.map((width) => '-'.repeat(width)).join('  ');
+  const rule = put(widths.map((width) => '-'.repeat(width)));
   return [put(head), rule, ...rows.map(put)].join('\n');
 }
 

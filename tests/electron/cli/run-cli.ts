@@ -40,13 +40,13 @@ export function lwProcess(...argv: readonly string[]): Ran {
   return { code: ran.status ?? -1, out: ran.stdout, err: ran.stderr };
 }
 
-/** A folder with a book of the demo workshop in it, for all tests of a file; both go afterwards. */
-export function useDemoBook(): { readonly folder: () => string; readonly book: () => string } {
+/** A folder with a book of the demo workshop in it, made on a day, for all tests of a file; both go afterwards. */
+export function useDemoBook(day = today()): { readonly folder: () => string; readonly book: () => string } {
   let folder = '';
   const book = () => path.join(folder, 'Demo.loamwright');
   beforeAll(() => {
     folder = mkdtempSync(path.join(tmpdir(), 'loamwright-cli-'));
-    const made = makeDemoBook(book(), { today: today(), backups: false });
+    const made = makeDemoBook(book(), { today: day, backups: false });
     if (!made.ok) throw new Error(JSON.stringify(made.fault));
     made.value.close();
   });

@@ -1,0 +1,280 @@
+import { describe, expect, test } from 'vitest';
+import { addDays } from '#shared-calc/calendar/day.ts';
+import { today } from '#electron/service/today.ts';
+import { type Said, useSaidWhole } from './said-whole.ts';
+
+const day = today();
+
+const steps: readonly Said[] = [
+  [
+    ['jobs'],
+    [
+      'job  title               state    sizes        handover  next',
+      '---  ------------------  -------  -----------  --------  -----------------------------',
+      'J01  Ferry waiting hall  enquiry  T03 T07 T08            Survey the shelf and the hall',
+    ],
+  ],
+  [
+    ['job', 'new', '--title', 'Reading room', '--sizes', 'T05', '--handover', '2027-04-28'],
+    [
+      'job  title         state    sizes  handover    next',
+      '---  ------------  -------  -----  ----------  ---------------',
+      'J02  Reading room  enquiry  T05    2027-04-28  Survey the site',
+    ],
+  ],
+  [
+    ['job', 'set', 'J02', 'litter=20 mm', 'T05.drainage_waste=5 %'],
+    [
+      'job  title         state    sizes  handover    next',
+      '---  ------------  -------  -----  ----------  ---------------',
+      'J02  Reading room  enquiry  T05    2027-04-28  Survey the site',
+    ],
+  ],
+  [
+    ['job', 'state', 'J02', 'accepted'],
+    [
+      'job  title         state     sizes  handover    next',
+      '---  ------------  --------  -----  ----------  ----------------',
+      'J02  Reading room  accepted  T05    2027-04-28  Take the deposit',
+      '! No quote of J02 has been issued.',
+    ],
+  ],
+  [
+    ['job', 'deposit', 'J02', '645.00', '--on', '2027-03-15'],
+    [
+      'job  title         state       sizes  handover    next',
+      '---  ------------  ----------  -----  ----------  ------------------------------',
+      'J02  Reading room  deposit in  T05    2027-04-28  Order on the next shopping run',
+    ],
+  ],
+  [
+    ['job', 'copy', 'J02'],
+    [
+      'job  title                 state    sizes  handover  next',
+      '---  --------------------  -------  -----  --------  ---------------',
+      'J03  Copy of Reading room  enquiry  T05              Survey the site',
+    ],
+  ],
+  [
+    ['job', 'sizes', 'J03', 'T05,T07x2'],
+    [
+      'job  title                 state    sizes      handover  next',
+      '---  --------------------  -------  ---------  --------  ---------------',
+      'J03  Copy of Reading room  enquiry  T05 T07x2            Survey the site',
+    ],
+  ],
+  [
+    ['jobs'],
+    [
+      'job  title                 state       sizes        handover    next',
+      '---  --------------------  ----------  -----------  ----------  ------------------------------',
+      'J01  Ferry waiting hall    enquiry     T03 T07 T08              Survey the shelf and the hall',
+      'J02  Reading room          deposit in  T05          2027-04-28  Order on the next shopping run',
+      'J03  Copy of Reading room  enquiry     T05 T07x2                Survey the site',
+    ],
+  ],
+];
+
+/** A quote that the client, we and the suppliers change. */
+const revised: readonly Said[] = [
+  [
+    ['job', 'new', '--title', 'Reading room', '--sizes', 'T05', '--set', 'soil_rise=0 mm'],
+    [
+      'job  title         state    sizes  handover  next',
+      '---  ------------  -------  -----  --------  ---------------',
+      'J02  Reading room  enquiry  T05              Survey the site',
+    ],
+  ],
+  [
+    ['quote', '--job', 'J02', '--issue'],
+    [
+      'quote Q-0001 A issued',
+      'for the builder only         cost  margin   price  tax',
+      '-------------------------  ------  ------  ------  --------',
+      'Tank                       148.00    30 %  211.43  standard',
+      'Drainage, soil and leaves   46.89    40 %   78.15  standard',
+      'Wood, cork and background   92.40    40 %  154.00  standard',
+      'Cover glass                 21.60    35 %   33.23  standard',
+      'Light                       88.00    30 %  125.71  standard',
+      'Misting                     60.50    30 %   86.43  standard',
+      'Plants                      71.50    45 %  130.00  low',
+      'Microfauna                  14.00    60 %   35.00  low',
+      'Work                       440.75    25 %  587.67  standard',
+      '',
+      'before tax 1441.62',
+      'tax, standard 153.19',
+      'tax, low 6.60',
+      'price 1601.41 cr, deposit 645.00, 10.25 h',
+    ],
+  ],
+  [
+    ['job', 'set', 'J02', 'litter=20 mm'],
+    [
+      'job  title         state   sizes  handover  next',
+      '---  ------------  ------  -----  --------  ---------------------------------',
+      `J02  Reading room  quoted  T05              Ask for the answer, by ${addDays(day, 21)}`,
+    ],
+  ],
+  [
+    ['job', 'set', 'J02', 'T05.drainage_waste=5 %', '--by', 'us'],
+    [
+      'job  title         state   sizes  handover  next',
+      '---  ------------  ------  -----  --------  ---------------------------------',
+      `J02  Reading room  quoted  T05              Ask for the answer, by ${addDays(day, 21)}`,
+    ],
+  ],
+  [
+    ['book', 'import-prices', './risen.csv'],
+    [
+      'material  pack    from        before   price',
+      '--------  ------  ----------  ------  ------',
+      `M15       100 g   ${day}    5.20    6.00`,
+      `T05       1 each  ${day}  148.00  155.00`,
+      '',
+      '2 prices taken in.',
+    ],
+  ],
+  [
+    ['quote', '--job', 'J02', '--issue'],
+    [
+      'quote Q-0001 B issued',
+      'for the builder only         cost  margin   price  tax',
+      '-------------------------  ------  ------  ------  --------',
+      'Tank                       155.00    30 %  221.43  standard',
+      'Drainage, soil and leaves   45.78    40 %   76.30  standard',
+      'Wood, cork and background   92.40    40 %  154.00  standard',
+      'Cover glass                 21.60    35 %   33.23  standard',
+      'Light                       88.00    30 %  125.71  standard',
+      'Misting                     60.50    30 %   86.43  standard',
+      'Plants                      71.50    45 %  130.00  low',
+      'Microfauna                  14.00    60 %   35.00  low',
+      'Work                       440.75    25 %  587.67  standard',
+      '',
+      'before tax 1449.77',
+      'tax, standard 154.17',
+      'tax, low 6.60',
+      'price 1610.54 cr, deposit 645.00, 10.25 h',
+    ],
+  ],
+  [
+    ['changed', 'Q-0001A', 'Q-0001B'],
+    [
+      'by        line                         from      to  difference',
+      '--------  -------------------------  ------  ------  ----------',
+      'client    Drainage, soil and leaves   78.15   75.05       -3.10',
+      'us        Drainage, soil and leaves   75.05   75.35        0.30',
+      'supplier  Tank                       211.43  221.43       10.00',
+      'supplier  Drainage, soil and leaves   75.35   76.30        0.95',
+      '',
+      'before tax: client -3.10, us 0.30, suppliers 10.95, in all 8.15',
+    ],
+  ],
+];
+
+const plans: readonly Said[] = [
+  [
+    ['prepare', '--sizes', 'T07', '--handover', '2027-04-28', '--on', '2027-03-08'],
+    [
+      'step             order by    done or in',
+      '---------------  ----------  ----------',
+      'plants           2027-03-10  2027-03-16',
+      'springtails                  2027-03-18',
+      'tank             2027-03-24  2027-04-07',
+      'wood, cork       2027-03-30  2027-04-07',
+      'panel                        2027-04-08',
+      'media            2027-04-08  2027-04-13',
+      'panes            2027-04-06  2027-04-14',
+      'lamps            2027-04-12  2027-04-14',
+      'leaves                       2027-04-14',
+      'build                        2027-04-15',
+      'handover                     2027-05-06',
+      'call                         2027-05-13',
+      'visit                        2027-06-03',
+      'quarterly visit              2027-08-09',
+      'quarterly visit              2027-11-04',
+      'quarterly visit              2028-02-03',
+      'yearly litter                2028-05-05',
+      '',
+      '8 days late because of plant quarantine: the handover moves from Wednesday 28 April to Thursday 6 May.',
+      'Order plants by Wednesday 10 March or the tank opens later still.',
+    ],
+  ],
+  [
+    ['treat', '--leaves', '43.51 L', '--aim', 'sterile', '--way', 'steam'],
+    [
+      '',
+      '------------  ------------------------------------------',
+      'heat          15 min',
+      'vent          10 min',
+      'come up       26 min',
+      'hold          51 min',
+      'release       25 min',
+      'a batch       127 min',
+      'batches       4',
+      'by the clock  508 min',
+      'attended      56 min',
+      'temperature   119.76 degC',
+      'by            30 min at 121 degC (wrapped goods), z 10 K',
+      '',
+      "Only with vented steam and a core probe: vent 10 min first, as trapped air makes it cooler. Vessel maker's plate decides.",
+      "Leaves in a cloth bag that lets steam through, on a rack, two thirds full at most. Vessel maker's plate decides.",
+      "Water to the vessel's plate, checked every batch; valve checked yearly. Vessel maker's plate decides.",
+      "Never force it open; open only at zero gauge. Vessel maker's plate decides.",
+      "Never promise 'sterile' on a quote. Grower decides.",
+      'Collect only where the owner of the land allows it and nothing is sprayed, away from roads; no oleander, yew, laurel cherry, walnut or conifer. Grower decides.',
+    ],
+  ],
+  [
+    ['treat', '--leaves', '6 L', '--aim', 'clean'],
+    [
+      'way    batches  min  attended',
+      '-----  -------  ---  --------  ---------',
+      'steam        1  127        14',
+      'boil         1   50        14  suggested',
+      'bake         1   68        14',
+    ],
+  ],
+  [
+    ['cultures', '--builds', './season.csv', '--flies', '1400', '--on', '2027-05-01'],
+    [
+      'build       White springtail (springtail seed)',
+      '----------  ----------------------------------',
+      '2027-06-28                                2130',
+      '2027-07-05                                1581',
+      '2027-07-19                                1914',
+      '',
+      'tubs 2, spare 1, start by 2027-05-31, 1250 animals to a tub',
+      '       start by',
+      '-----  ----------',
+      'tub 1  2027-05-31',
+      'tub 2  2027-06-07',
+      'flies: 4 tubs set up a week, 20 on the shelf',
+    ],
+  ],
+];
+
+describe('what is printed of jobs', () => {
+  const { saidInTurn } = useSaidWhole('2027-03-08');
+
+  test('a job from enquiry to deposit, a copy of it, and the board', async () => {
+    expect(await saidInTurn(steps)).toEqual(steps);
+  });
+});
+
+describe('what is printed of two revisions', () => {
+  const { file, saidInTurn } = useSaidWhole();
+
+  test('every change with who made it', async () => {
+    file('risen.csv', 'material,pack,unit,price,from', `M15,100,g,6.00,${day}`, `T05,1,each,155.00,${day}`);
+    expect(await saidInTurn(revised)).toEqual(revised);
+  });
+});
+
+describe('what is printed of preparing', () => {
+  const { file, said } = useSaidWhole('2027-03-08');
+
+  test.each(plans)('%j', async (argv, says) => {
+    file('season.csv', 'date,tank,count', '2027-07-19,T08,1', '2027-06-28,T07,2', '2027-07-05,T03,3');
+    expect(await said(...argv)).toEqual(says);
+  });
+});
