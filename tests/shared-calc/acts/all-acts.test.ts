@@ -1,3 +1,4 @@
+import { derive } from '#shared-calc/derive/derived.ts';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { z } from 'zod';
@@ -14,7 +15,7 @@ import { libraryJob } from '#tests/shared-calc/jobs/demo-jobs.ts';
 import { anyInput } from './any-input.ts';
 
 const book = libraryJob();
-const derived = { records: book, today: DEMO_DAY };
+const derived = derive(book, DEMO_DAY);
 
 /** Ids that are in the book, and texts that its cells take. */
 const words: readonly string[] = [
