@@ -4,7 +4,7 @@ import { priceBook } from '#shared-calc/buy/price-book.ts';
 import { hourCoins } from '#shared-calc/price/hour-coins.ts';
 import { quoteRules } from '#shared-calc/price/quote-rules.ts';
 import type { ColumnInput } from '#shared-calc/recipe/column.ts';
-import { recordKinds, type RecordKind, type Records } from '#shared-calc/records/records.ts';
+import { mapKinds, type RecordKind, type Records } from '#shared-calc/records/records.ts';
 import { workshopOf } from '#shared-calc/records/workshop-of.ts';
 import { demoFiles, readDemo, readDemoRecipe, type DemoKind } from '#tests/fixtures/demo/read-demo.ts';
 
@@ -21,12 +21,7 @@ export function demoRecords(): Records {
     line: recipes.flatMap((each) => each.lines),
   };
   for (const kind of Object.keys(demoFiles) as DemoKind[]) lists[kind] = readDemo(kind);
-  return Object.fromEntries(
-    (Object.keys(recordKinds) as RecordKind[]).map((kind) => [
-      kind,
-      new Map((lists[kind] ?? []).map((record) => [record.id, record])),
-    ]),
-  ) as unknown as Records;
+  return mapKinds<Records>((kind) => new Map((lists[kind] ?? []).map((record) => [record.id, record])));
 }
 
 interface DemoOrder {

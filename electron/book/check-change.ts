@@ -1,5 +1,5 @@
 import type { EditFault, FieldIssue, RecordName } from '#shared-calc/records/book-fault.ts';
-import { type Added, applyChange, type Change, type Updated } from '#shared-calc/records/change.ts';
+import { added, type Added, applyChange, type Change, updated, type Updated } from '#shared-calc/records/change.ts';
 import type { Records } from '#shared-calc/records/records.ts';
 import { findDouble } from '#shared-calc/records/doubles.ts';
 import { findReferenceFault, parseRecord } from '#shared-calc/records/references.ts';
@@ -29,19 +29,18 @@ export function checkChange(records: Records, change: Change, numbers: QuoteNumb
 }
 
 function cleanChange(change: Change): Result<Change, EditFault> {
-  const added: Added[] = [];
-  const updated: Updated[] = [];
+  const clean = { added: [] as Added[], updated: [] as Updated[] };
   for (const { kind, record } of change.added) {
     const read = parseRecord(kind, record);
     if (!read.ok) return failed(notValid({ kind, id: String(record.id) }, read.fault));
-    added.push({ kind, record: read.value } as Added);
+    clean.added.push(added(kind, read.value));
   }
   for (const { kind, from, to } of change.updated) {
     const read = parseRecord(kind, to);
     if (!read.ok) return failed(notValid({ kind, id: String(from.id) }, read.fault));
-    if (!sameData(from, read.value)) updated.push({ kind, from, to: read.value } as Updated);
+    if (!sameData(from, read.value)) clean.updated.push(updated(kind, from, read.value));
   }
-  return ok({ ...change, added, updated });
+  return ok({ ...change, ...clean });
 }
 
 function notValid(record: RecordName, issues: readonly FieldIssue[]): EditFault {

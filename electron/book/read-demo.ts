@@ -2,7 +2,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { z } from 'zod';
-import type { Added } from '#shared-calc/records/change.ts';
+import { added, type Added } from '#shared-calc/records/change.ts';
 import { recipeLines } from '#shared-calc/records/recipe-lines.ts';
 import type { RecordKind } from '#shared-calc/records/records.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
@@ -90,7 +90,7 @@ function readKind(kind: RecordKind, list: readonly object[], today: string): Res
     const record = parseRecord(kind, withMonthStart(each, today));
     if (!record.ok)
       return failed(`record ${index + 1}: ${record.fault.map(({ field, says }) => `${field} ${says}`).join(', ')}`);
-    records.push({ kind, record: record.value } as Added);
+    records.push(added(kind, record.value));
   }
   return ok(records);
 }

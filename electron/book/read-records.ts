@@ -1,6 +1,6 @@
 import type Database from 'better-sqlite3';
 import type { BadRecord } from '#shared-calc/records/book-fault.ts';
-import { allKinds, type RecordKind, type Records } from '#shared-calc/records/records.ts';
+import { mapKinds, type RecordKind, type Records } from '#shared-calc/records/records.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
 import { parseRow } from './row.ts';
 import { columnsOf, sqlName } from './tables.ts';
@@ -11,8 +11,8 @@ import { columnsOf, sqlName } from './tables.ts';
  */
 export function readRecords(db: Database.Database): Result<Records, readonly BadRecord[]> {
   const bad: BadRecord[] = [];
-  const kinds = allKinds.map((kind) => [kind, readKind(db, kind, bad)] as const);
-  return bad.length > 0 ? failed(bad) : ok(Object.fromEntries(kinds) as unknown as Records);
+  const records = mapKinds<Records>((kind) => readKind(db, kind, bad));
+  return bad.length > 0 ? failed(bad) : ok(records);
 }
 
 function readKind(db: Database.Database, kind: RecordKind, bad: BadRecord[]): ReadonlyMap<string, unknown> {

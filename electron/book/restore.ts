@@ -4,7 +4,7 @@ import { join } from 'node:path';
 import type { BookFault, RecordName } from '#shared-calc/records/book-fault.ts';
 import type { Change } from '#shared-calc/records/change.ts';
 import { diffRecords } from '#shared-calc/records/diff-records.ts';
-import { allKinds, type RecordKind, type Records } from '#shared-calc/records/records.ts';
+import { allKinds, mapKinds, type RecordKind, type Records } from '#shared-calc/records/records.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
 import { meantBy, referencesOf } from '#shared-calc/records/references.ts';
 import { isOpenHere } from './connection.ts';
@@ -68,11 +68,19 @@ export function restoreChange(
   backup: Records,
 ): { readonly change: Change; readonly kept: readonly RecordName[] } {
   const kept = findKept(present, backup);
-  const target = allKinds.map((kind) => [kind, new Map<string, unknown>(backup[kind])] as const);
-  const wanted = new Map(target);
-  for (const id of present.issuedQuote.keys()) wanted.get('issuedQuote')?.set(id, present.issuedQuote.get(id));
-  for (const { kind, id } of kept) wanted.get(kind)?.set(id, present[kind].get(id));
-  return { change: diffRecords(label, present, Object.fromEntries(target) as unknown as Records), kept };
+  const wanted = mapKinds<Readonly<Record<RecordKind, Map<string, unknown>>>>(
+    (kind) => new Map<string, unknown>(backup[kind]),
+  );
+  for (const [id, quote] of present.issuedQuote) wanted.issuedQuote.set(id, quote);
+  for (const { kind, id } of kept) wanted[kind].set(id, present[kind].get(id));
+  return {
+    change: diffRecords(
+      label,
+      present,
+      mapKinds<Records>((kind) => wanted[kind]),
+    ),
+    kept,
+  };
 }
 
 /** Issued quotes that the backup does not have, and everything that these need to refer to. */

@@ -1,12 +1,12 @@
 import { capital } from '#shared-calc/rule/capital.ts';
 import type { BookFault, Damage, EditFault } from '#shared-calc/records/book-fault.ts';
+import { sayByKind, type Sayings } from '#shared-calc/words/say-by-kind.ts';
 import { sayRecord, sayRecordFault, sayRecords } from '#shared-calc/words/say-record-fault.ts';
 import type { DemoFault } from './read-demo.ts';
 
 type Fault = BookFault | EditFault | DemoFault;
-type Sayings = { readonly [K in Fault['kind']]: (fault: Extract<Fault, { readonly kind: K }>, book: string) => string };
 
-const sayings: Sayings = {
+const sayings: Sayings<Fault, [book: string]> = {
   locked: (_, book) => `Another program is writing in ${book}; try again when it is done.`,
   'no-room': (_, book) => `There is no room left on the disk for ${book}.`,
   'read-only': ({ what }, book) =>
@@ -44,8 +44,7 @@ const sayings: Sayings = {
 
 /** One sentence for people; `path` is the book's. */
 export function sayBookFault(fault: Fault, path: string): string {
-  const say: (fault: never, book: string) => string = sayings[fault.kind];
-  return say(fault as never, path);
+  return sayByKind(sayings, fault, path);
 }
 
 /** The same for an edit, where the book is the one at hand. */

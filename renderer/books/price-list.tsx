@@ -3,12 +3,13 @@ import { Sign } from '#renderer/frame/sign.tsx';
 import { readMoney } from '#shared-calc/papers/read-money.ts';
 import type { Pack, PackPrice } from '#shared-calc/records/records.ts';
 import { ok } from '#shared-calc/result.ts';
+import { added } from '#shared-calc/records/change.ts';
 import type { BookContext, BookHands } from './book-hands.ts';
 import { readDay } from './day-field.ts';
 import { TextEntry } from './entry.tsx';
 import { showCoins } from './money-field.ts';
 import { isOldPrice, priceOn, pricesOf, putPrice } from './price-now.ts';
-import { ofKind, removeRecords } from './put-record.ts';
+import { removeRecords } from './put-record.ts';
 
 interface PriceListParts {
   readonly pack: Pack;
@@ -23,7 +24,7 @@ export function PriceList({ pack, of, context, hands }: PriceListParts) {
   const prices = pricesOf(context.records, pack.id);
   const now = priceOn(context.records, pack.id, context.today);
   const remove = (price: PackPrice) =>
-    hands.apply(removeRecords(`price of ${of} from ${price.from} removed`, [ofKind('packPrice', price)]));
+    hands.apply(removeRecords(`price of ${of} from ${price.from} removed`, [added('packPrice', price)]));
   return (
     <>
       {prices.length > 0 && (

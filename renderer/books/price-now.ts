@@ -1,12 +1,12 @@
 import { daysBetween } from '#shared-calc/calendar/day.ts';
 import { packId } from '#shared-calc/papers/import-materials.ts';
-import { emptyChange, type Added, type Change } from '#shared-calc/records/change.ts';
+import { added, emptyChange, type Change } from '#shared-calc/records/change.ts';
 import type { Pack, PackPrice, Records } from '#shared-calc/records/records.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
 import type { BookContext } from './book-hands.ts';
 import type { BookFlag } from './book-table.ts';
 import { showCoins } from './money-field.ts';
-import { ofKind, updateRecord } from './put-record.ts';
+import { updateRecord } from './put-record.ts';
 
 /** Packs of a material, or of a tank, smallest first. */
 export function packsOf({ pack }: Pick<Records, 'pack'>, material: string): readonly Pack[] {
@@ -72,9 +72,9 @@ export function putPrice(
   const label = `${sayPack(pack)} at ${showCoins(priceCoins, workshop)} from ${from}`;
   const sameDay = pricesOf(records, pack.id).find((price) => price.from === from);
   if (sameDay) return updateRecord(label, 'packPrice', { from: sameDay, to: { ...sameDay, priceCoins } });
-  const price = ofKind('packPrice', { id: freePriceId(records, pack.id, from), pack: pack.id, from, priceCoins });
-  const added: readonly Added[] = records.pack.has(pack.id) ? [price] : [ofKind('pack', pack), price];
-  return ok({ ...emptyChange(label), added });
+  const price = added('packPrice', { id: freePriceId(records, pack.id, from), pack: pack.id, from, priceCoins });
+  const made = records.pack.has(pack.id) ? [price] : [added('pack', pack), price];
+  return ok({ ...emptyChange(label), added: made });
 }
 
 /** A pack that a material has not yet; refused where it has one of that amount, or where there is no amount. */

@@ -1,15 +1,10 @@
-import { emptyChange, type Added, type Change, type Updated } from '#shared-calc/records/change.ts';
+import { emptyChange, type Added, type Change, updated } from '#shared-calc/records/change.ts';
 import { recordKinds, type RecordKind, type RecordOf } from '#shared-calc/records/records.ts';
 import { sameData } from '#shared-calc/records/same-data.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
 
-/** A record with its kind, as a change has it. */
-export function ofKind<K extends RecordKind>(kind: K, record: RecordOf<K>): Added {
-  return { kind, record } as unknown as Added;
-}
-
-export function addRecords(label: string, added: readonly Added[]): Change {
-  return { ...emptyChange(label), added };
+export function addRecords(label: string, records: readonly Added[]): Change {
+  return { ...emptyChange(label), added: records };
 }
 
 export function removeRecords(label: string, removed: readonly Added[]): Change {
@@ -30,5 +25,5 @@ export function updateRecord<K extends RecordKind>(
   const read = recordKinds[kind].safeParse(to);
   if (!read.success) return failed(`This cannot be kept: ${read.error.issues[0]?.message ?? 'it is no such record'}.`);
   if (sameData(from, to)) return ok(emptyChange(label));
-  return ok({ ...emptyChange(label), updated: [{ kind, from, to } as unknown as Updated] });
+  return ok({ ...emptyChange(label), updated: [updated(kind, from, to)] });
 }

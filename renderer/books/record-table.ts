@@ -1,11 +1,11 @@
 import type { RecordKind, RecordOf, Records } from '#shared-calc/records/records.ts';
 import { ok, type Result } from '#shared-calc/result.ts';
-import type { Change } from '#shared-calc/records/change.ts';
+import { added, type Change } from '#shared-calc/records/change.ts';
 import type { BookContext } from './book-hands.ts';
 import type { BookColumn, BookRow, BookTable } from './book-table.ts';
 import { columnsOf, type Field } from './field.ts';
 import { nextCode } from './next-code.ts';
-import { addRecords, ofKind, removeRecords } from './put-record.ts';
+import { addRecords, removeRecords } from './put-record.ts';
 import { mayGo } from './uses-of.ts';
 
 /** A row that is one record and nothing beside it. */
@@ -56,11 +56,11 @@ export function recordTable<K extends RecordKind>(parts: RecordTableParts<K>): B
     nameOf,
     add: (context) => {
       const id = freshId(context);
-      return { id, change: addRecords(`new ${one} ${id}`, [ofKind(kind, blank(id, context))]) };
+      return { id, change: addRecords(`new ${one} ${id}`, [added(kind, blank(id, context))]) };
     },
     copy: (context, row) => {
       const id = freshId(context);
-      return { id, change: addRecords(`${id}, a copy of ${row.id}`, [ofKind(kind, { ...row.record, id })]) };
+      return { id, change: addRecords(`${id}, a copy of ${row.id}`, [added(kind, { ...row.record, id })]) };
     },
     remove: ({ records }, rows) => removeUnused(kind, rows, records),
   };
@@ -99,7 +99,7 @@ function removeUnused<K extends RecordKind>(
   return ok(
     removeRecords(
       `${rows.map(({ id }) => id).join(', ')} removed`,
-      rows.map(({ record }) => ofKind(kind, record)),
+      rows.map(({ record }) => added(kind, record)),
     ),
   );
 }

@@ -2,7 +2,7 @@ import { z } from 'zod';
 import { WORK_GROUP } from '#shared-calc/price/quote-rules.ts';
 import type { RecordName } from '#shared-calc/records/book-fault.ts';
 import { AddedSchema, KindSchema } from '#shared-calc/records/change-schema.ts';
-import { applyChange, emptyChange, type Added, type Change, type Updated } from '#shared-calc/records/change.ts';
+import { added, applyChange, emptyChange, type Added, type Change, updated } from '#shared-calc/records/change.ts';
 import type { RecordKind, Records } from '#shared-calc/records/records.ts';
 import { meantBy, referencesOf, usersOf } from '#shared-calc/records/references.ts';
 import { sameData } from '#shared-calc/records/same-data.ts';
@@ -27,8 +27,8 @@ function putRecord(records: Records, { kind, record }: Added): Change {
   if (from && sameData(from, record)) return emptyChange(`${kind} ${record.id}`);
   const label = `${kind} ${record.id} ${from ? 'changed' : 'added'}`;
   return from
-    ? { ...emptyChange(label), updated: [{ kind, from, to: record } as unknown as Updated] }
-    : { ...emptyChange(label), added: [{ kind, record } as unknown as Added] };
+    ? { ...emptyChange(label), updated: [updated(kind, from, record)] }
+    : { ...emptyChange(label), added: [added(kind, record)] };
 }
 
 function putFault(records: Records, { kind, record }: Added): ActFault | undefined {
@@ -58,7 +58,7 @@ export const remove = act<z.infer<typeof Remove>>({
     }
     const fault = removeFault(name);
     if (fault) return failed(fault);
-    const removed = [name, ...ownedBy(records, name)].map((each) => recordOf(records, each));
+    const removed = [name, ...ownedBy(records, name)].flatMap((each) => recordOf(records, each));
     const change = { ...emptyChange(`${kind} ${id} removed`), removed };
     const next = applyChange(records, change);
     const by = [
@@ -91,8 +91,9 @@ function ownedBy(records: Records, owner: RecordName): readonly RecordName[] {
   });
 }
 
-function recordOf(records: Records, { kind, id }: RecordName): Added {
-  return { kind, record: records[kind].get(id) } as unknown as Added;
+function recordOf(records: Records, { kind, id }: RecordName): readonly Added[] {
+  const record = records[kind].get(id);
+  return record ? [added(kind, record)] : [];
 }
 
 /** Lines name a material by its code, which no reference of the file holds. */

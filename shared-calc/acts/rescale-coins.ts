@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { coinsText } from '#shared-calc/buy/coins.ts';
-import { emptyChange, type Change, type Updated } from '#shared-calc/records/change.ts';
+import { emptyChange, type Change, updated, type Updated } from '#shared-calc/records/change.ts';
 import type { RecordKind, RecordOf, Records } from '#shared-calc/records/records.ts';
 import { workshopOf } from '#shared-calc/records/workshop-of.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
@@ -34,7 +34,7 @@ export const rescaleCoins = act<z.infer<typeof RescaleCoins>>({
 function rescaled(records: Records, coinDecimals: number): Result<Change, ActFault> {
   const workshop = workshopOf(records);
   const steps = coinDecimals - workshop.coinDecimals;
-  const updated: Updated[] = [];
+  const rescaledRecords: Updated[] = [];
   for (const [kind, fields] of coinEntries()) {
     for (const record of records[kind].values()) {
       const scaled = scaleRecord(record, fields, steps);
@@ -43,10 +43,10 @@ function rescaled(records: Records, coinDecimals: number): Result<Change, ActFau
         return failed({ kind: 'uneven-coins', record: { kind, id: record.id }, amount });
       }
       const to = kind === 'workshop' ? { ...scaled.value, coinDecimals } : scaled.value;
-      if (steps !== 0) updated.push({ kind, from: record, to } as unknown as Updated);
+      if (steps !== 0) rescaledRecords.push(updated(kind, record, to));
     }
   }
-  return ok({ ...emptyChange(`${coinDecimals} decimals in the currency`), updated });
+  return ok({ ...emptyChange(`${coinDecimals} decimals in the currency`), updated: rescaledRecords });
 }
 
 function coinEntries(): readonly (readonly [RecordKind, readonly string[]])[] {

@@ -1,4 +1,4 @@
-import { emptyChange, type Added, type Change, type Updated } from '#shared-calc/records/change.ts';
+import { added, emptyChange, type Added, type Change, updated } from '#shared-calc/records/change.ts';
 import { recordKinds, type RecordKind, type RecordOf, type Records } from '#shared-calc/records/records.ts';
 import { sameData } from '#shared-calc/records/same-data.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
@@ -138,16 +138,14 @@ function notKept<K extends RecordKind>(kind: K, record: RecordOf<K>): string | u
 }
 
 function changeOf<K extends RecordKind>(rows: readonly ReadRow<K>[], { kind, many }: ImportOf<K>): Change {
-  const added = rows
-    .filter(({ before }) => before === undefined)
-    .map(({ record }) => ({ kind, record }) as unknown as Added);
-  const updated = rows.flatMap(({ before, record }) =>
-    before !== undefined && !sameData(before, record) ? [{ kind, from: before, to: record } as unknown as Updated] : [],
+  const made = rows.filter(({ before }) => before === undefined).map(({ record }) => added(kind, record));
+  const rewritten = rows.flatMap(({ before, record }) =>
+    before !== undefined && !sameData(before, record) ? [updated(kind, before, record)] : [],
   );
   return {
     label: `list of ${many}`,
-    added: [...added, ...rows.flatMap(({ along }) => along)],
-    updated,
+    added: [...made, ...rows.flatMap(({ along }) => along)],
+    updated: rewritten,
     removed: [],
   };
 }

@@ -8,6 +8,16 @@ export type Updated = {
   readonly [K in RecordKind]: { readonly kind: K; readonly from: RecordOf<K>; readonly to: RecordOf<K> };
 }[RecordKind];
 
+/** A record with its kind, as a change has it. */
+export function added<K extends RecordKind>(kind: K, record: RecordOf<K>): Added {
+  return { kind, record } as unknown as Added;
+}
+
+/** A record of a kind as it was and as it is to be. */
+export function updated<K extends RecordKind>(kind: K, from: RecordOf<K>, to: RecordOf<K>): Updated {
+  return { kind, from, to } as unknown as Updated;
+}
+
 /** An edit as plain data: it can be applied, turned round, squashed, stored. */
 export interface Change {
   /** What it does, in words, as *Undo* names it: "drain gap of T08 to 15 mm". */
@@ -30,7 +40,7 @@ export function invertChange(change: Change): Change {
   return {
     label: change.label,
     added: change.removed,
-    updated: change.updated.map((each) => ({ ...each, from: each.to, to: each.from }) as Updated),
+    updated: change.updated.map(({ kind, from, to }) => updated(kind, to, from)),
     removed: change.added,
   };
 }
@@ -58,8 +68,7 @@ export function squashChanges(label: string, changes: readonly Change[]): Change
   };
   for (const change of changes) {
     for (const each of change.removed) note(each, undefined);
-    for (const { kind, from, to } of change.updated)
-      note({ kind, record: from } as Added, { kind, record: to } as Added);
+    for (const { kind, from, to } of change.updated) note(added(kind, from), added(kind, to));
     for (const each of change.added) note(undefined, each);
   }
   return collect(label, first, last);
@@ -70,16 +79,14 @@ function collect(
   first: ReadonlyMap<string, Added | undefined>,
   last: ReadonlyMap<string, Added | undefined>,
 ): Change {
-  const added: Added[] = [];
-  const updated: Updated[] = [];
-  const removed: Added[] = [];
+  const change = { label, added: [] as Added[], updated: [] as Updated[], removed: [] as Added[] };
   for (const [key, before] of first) {
     const after = last.get(key);
-    if (!before && after) added.push(after);
-    else if (before && !after) removed.push(before);
+    if (!before && after) change.added.push(after);
+    else if (before && !after) change.removed.push(before);
     else if (before && after && !sameData(before.record, after.record)) {
-      updated.push({ kind: before.kind, from: before.record, to: after.record } as Updated);
+      change.updated.push(updated(before.kind, before.record, after.record));
     }
   }
-  return { label, added, updated, removed };
+  return change;
 }

@@ -1,4 +1,4 @@
-import type { Added, Change, Updated } from './change.ts';
+import { added, type Added, type Change, updated, type Updated } from './change.ts';
 import { allKinds, type RecordKind, type Records } from './records.ts';
 import { sameData } from './same-data.ts';
 
@@ -14,14 +14,12 @@ export function diffRecords(label: string, from: Records, to: Records): Change {
 }
 
 function diffKind(kind: RecordKind, from: Records, to: Records): Omit<Change, 'label'> {
-  const added: Added[] = [];
-  const updated: Updated[] = [];
-  const removed: Added[] = [];
+  const part = { added: [] as Added[], updated: [] as Updated[], removed: [] as Added[] };
   for (const [id, record] of to[kind]) {
     const before = from[kind].get(id);
-    if (!before) added.push({ kind, record } as Added);
-    else if (!sameData(before, record)) updated.push({ kind, from: before, to: record } as Updated);
+    if (!before) part.added.push(added(kind, record));
+    else if (!sameData(before, record)) part.updated.push(updated(kind, before, record));
   }
-  for (const [id, record] of from[kind]) if (!to[kind].has(id)) removed.push({ kind, record } as Added);
-  return { added, updated, removed };
+  for (const [id, record] of from[kind]) if (!to[kind].has(id)) part.removed.push(added(kind, record));
+  return part;
 }

@@ -68,5 +68,10 @@ export type Actual = RecordOf<'actual'>;
 /** The kinds in the order in which they may refer to one another. */
 export const allKinds: readonly RecordKind[] = kindNames;
 
+/** What `of` makes of each kind, under its name; that it fits the kind is for `of` to see to. */
+export function mapKinds<T extends Readonly<Record<RecordKind, unknown>>>(of: (kind: RecordKind) => unknown): T {
+  return Object.fromEntries(allKinds.map((kind) => [kind, of(kind)])) as T;
+}
+
 /** A whole book in memory: per kind, records by id. */
 export type Records = { readonly [K in RecordKind]: ReadonlyMap<string, RecordOf<K>> };

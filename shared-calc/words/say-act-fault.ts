@@ -2,13 +2,13 @@ import { capital } from '#shared-calc/rule/capital.ts';
 import type { ActFault, Against } from '#shared-calc/acts/act-fault.ts';
 import type { JobFault } from '#shared-calc/jobs/job-fault.ts';
 import type { RecordFault } from '#shared-calc/records/book-fault.ts';
+import { sayByKind, type Sayings } from './say-by-kind.ts';
 import { sayJobFault } from './say-job-fault.ts';
 import { isRecordFault, sayRecord, sayRecordFault } from './say-record-fault.ts';
 
 type Own = Exclude<ActFault, JobFault | RecordFault>;
-type Sayings = { readonly [K in Own['kind']]: (fault: Extract<Own, { readonly kind: K }>) => string };
 
-const sayings: Sayings = {
+const sayings: Sayings<Own> = {
   'no-record': ({ record, near }) =>
     `There is no ${sayRecord(record)}.${near === undefined ? '' : ` Did you mean ${near}?`}`,
   needed: ({ record, by }) =>
@@ -23,10 +23,7 @@ const sayings: Sayings = {
 
 /** Why an act is refused, in one sentence. */
 export function sayActFault(fault: ActFault): string {
-  if (isOwn(fault)) {
-    const say: (fault: never) => string = sayings[fault.kind];
-    return say(fault as never);
-  }
+  if (isOwn(fault)) return sayByKind(sayings, fault);
   return isRecordFault(fault) ? sayRecordFault(fault) : sayJobFault(fault);
 }
 

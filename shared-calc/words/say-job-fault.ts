@@ -2,11 +2,10 @@ import { nounOf } from '#shared-calc/fields/uses.ts';
 import type { JobFault } from '#shared-calc/jobs/job-fault.ts';
 import { cleanNoise } from '#shared-calc/quantity/write-figure.ts';
 import { sayBoxCause, sayBoxFault } from './say-box-cause.ts';
+import { sayByKind, type Sayings } from './say-by-kind.ts';
 import { sayOrderFault } from './say-order-fault.ts';
 
-type Sayings = { readonly [K in JobFault['kind']]: (fault: Extract<JobFault, { readonly kind: K }>) => string };
-
-const sayings: Sayings = {
+const sayings: Sayings<JobFault> = {
   'no-job': ({ job, jobs }) =>
     `No job called ${job}. ${jobs.length === 0 ? 'There are none yet.' : `Jobs: ${jobs.join(', ')}.`}`,
   'not-given': ({ use }) => `No ${nounOf(use)} is given in this recipe.`,
@@ -41,8 +40,7 @@ const sayings: Sayings = {
 
 /** Why an act on a job is refused, in one sentence with its cure. */
 export function sayJobFault(fault: JobFault): string {
-  const say: (fault: never) => string = sayings[fault.kind];
-  return say(fault as never);
+  return sayByKind(sayings, fault);
 }
 
 function didYouMean(near: string | undefined): string {

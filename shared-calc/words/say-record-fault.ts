@@ -1,10 +1,7 @@
 import type { FieldIssue, RecordFault, RecordName } from '#shared-calc/records/book-fault.ts';
 import type { RecordKind } from '#shared-calc/records/records.ts';
 import { capital } from '#shared-calc/rule/capital.ts';
-
-type Sayings = {
-  readonly [K in RecordFault['kind']]: (fault: Extract<RecordFault, { readonly kind: K }>) => string;
-};
+import { sayByKind, type Sayings } from './say-by-kind.ts';
 
 const kindWords: Readonly<Partial<Record<RecordKind, string>>> = {
   packPrice: 'price',
@@ -21,7 +18,7 @@ const kindWords: Readonly<Partial<Record<RecordKind, string>>> = {
 
 const tellAtMost = 5;
 
-const sayings: Sayings = {
+const sayings: Sayings<RecordFault> = {
   'not-valid': ({ record, issues }) => `${capital(sayRecord(record))} cannot be kept like this: ${sayIssues(issues)}.`,
   'unknown-reference': ({ record, field, id }) =>
     `${capital(sayRecord(record))} names ${id} as its ${field}, which is not in the book.`,
@@ -33,8 +30,7 @@ const sayings: Sayings = {
 
 /** Why a record is not taken or not let go, in one sentence. */
 export function sayRecordFault(fault: RecordFault): string {
-  const say: (fault: never) => string = sayings[fault.kind];
-  return say(fault as never);
+  return sayByKind(sayings, fault);
 }
 
 /** Whether a fault is of a record as it stands in its book. */

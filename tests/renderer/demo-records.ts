@@ -1,6 +1,6 @@
 import { readDemo } from '#electron/book/read-demo.ts';
 import { applyChange, emptyChange } from '#shared-calc/records/change.ts';
-import { allKinds, type Records } from '#shared-calc/records/records.ts';
+import { mapKinds, type Records } from '#shared-calc/records/records.ts';
 
 /** The day on which the books of the page's tests lie open. */
 export const demoDay = '2027-03-15';
@@ -9,6 +9,6 @@ export const demoDay = '2027-03-15';
 export function demoRecords(): Records {
   const demo = readDemo(demoDay);
   if (!demo.ok) throw new Error(`${demo.fault.file}: ${demo.fault.says}`);
-  const none = Object.fromEntries(allKinds.map((kind) => [kind, new Map()])) as unknown as Records;
+  const none = mapKinds<Records>(() => new Map());
   return applyChange(none, { ...emptyChange('demo'), added: demo.value });
 }

@@ -1,7 +1,7 @@
-import { addRecords, ofKind, removeRecords, updateRecord } from '#renderer/books/put-record.ts';
+import { addRecords, removeRecords, updateRecord } from '#renderer/books/put-record.ts';
 import { readDay } from '#renderer/books/day-field.ts';
 import type { Day } from '#shared-calc/calendar/day.ts';
-import type { Change } from '#shared-calc/records/change.ts';
+import { added, type Change } from '#shared-calc/records/change.ts';
 import type { CultureKind, Records, Tub } from '#shared-calc/records/records.ts';
 import { failed, type Result } from '#shared-calc/result.ts';
 
@@ -10,11 +10,11 @@ export function startTub(records: Pick<Records, 'tub'>, kind: CultureKind, today
   const numbers = [...records.tub.keys()].map((id) => Number(/^T-(\d{1,9})$/.exec(id)?.[1] ?? 0));
   const id = `T-${String(Math.max(0, ...numbers) + 1).padStart(2, '0')}`;
   const tub: Tub = { id, kind: kind.id, startedOn: today, spare: false, place: '', note: '' };
-  return addRecords(`tub ${id} of ${kind.label.toLowerCase()} started`, [ofKind('tub', tub)]);
+  return addRecords(`tub ${id} of ${kind.label.toLowerCase()} started`, [added('tub', tub)]);
 }
 
 export function removeTub(tub: Tub): Change {
-  return removeRecords(`tub ${tub.id} taken down`, [ofKind('tub', tub)]);
+  return removeRecords(`tub ${tub.id} taken down`, [added('tub', tub)]);
 }
 
 /** The tub kept for a job, or for whichever comes where there is none. */

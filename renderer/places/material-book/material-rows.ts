@@ -6,7 +6,7 @@ import { figureField } from '#renderer/books/figure-field.ts';
 import { showCoins } from '#renderer/books/money-field.ts';
 import { nextCode } from '#renderer/books/next-code.ts';
 import { isOldPrice, oldPriceFlag, packsOf, priceOn, pricesOf } from '#renderer/books/price-now.ts';
-import { addRecords, ofKind, removeRecords } from '#renderer/books/put-record.ts';
+import { addRecords, removeRecords } from '#renderer/books/put-record.ts';
 import { byCode, codeColumn, recordsOf } from '#renderer/books/record-table.ts';
 import { supplierField } from '#renderer/books/supplier-field.ts';
 import { mayGo } from '#renderer/books/uses-of.ts';
@@ -19,7 +19,7 @@ import { cleanNoise } from '#shared-calc/quantity/write-figure.ts';
 import { saleWays } from '#shared-calc/fields/material.ts';
 import type { Material, Pack, PackPrice, Records } from '#shared-calc/records/records.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
-import type { Change } from '#shared-calc/records/change.ts';
+import { added, type Change } from '#shared-calc/records/change.ts';
 
 /** A pack with what it costs today. */
 export interface PricedPack {
@@ -45,16 +45,16 @@ export const materialTable: BookTable<MaterialRow> = {
   add: (context) => {
     const id = freeCode(context);
     const material: Material = { id, label: '', unit: 'L', sale: 'packs', keeps: true, note: '' };
-    return { id, change: addRecords(`new material ${id}`, [ofKind('material', material)]) };
+    return { id, change: addRecords(`new material ${id}`, [added('material', material)]) };
   },
   copy: (context, row) => {
     const id = freeCode(context);
     const packs = row.packs.map(({ pack }) =>
-      ofKind('pack', { id: packId(id, pack.amount), material: id, amount: pack.amount }),
+      added('pack', { id: packId(id, pack.amount), material: id, amount: pack.amount }),
     );
     return {
       id,
-      change: addRecords(`${id}, a copy of ${row.id}`, [ofKind('material', { ...row.material, id }), ...packs]),
+      change: addRecords(`${id}, a copy of ${row.id}`, [added('material', { ...row.material, id }), ...packs]),
     };
   },
   remove: ({ records }, rows) => removeMaterials(records, rows),
@@ -77,9 +77,9 @@ function removeMaterials(records: Records, rows: readonly MaterialRow[]): Result
   );
   if (!may.ok) return may;
   const gone = rows.flatMap(({ material, packs }) => [
-    ...packs.flatMap(({ pack }) => pricesOf(records, pack.id)).map((price) => ofKind('packPrice', price)),
-    ...packs.map(({ pack }) => ofKind('pack', pack)),
-    ofKind('material', material),
+    ...packs.flatMap(({ pack }) => pricesOf(records, pack.id)).map((price) => added('packPrice', price)),
+    ...packs.map(({ pack }) => added('pack', pack)),
+    added('material', material),
   ]);
   return ok(removeRecords(`${rows.map(({ id }) => id).join(', ')} removed`, gone));
 }

@@ -3,10 +3,11 @@ import type { BookContext, BookHands } from '#renderer/books/book-hands.ts';
 import { TextEntry } from '#renderer/books/entry.tsx';
 import { newPack, pricesOf } from '#renderer/books/price-now.ts';
 import { PriceList } from '#renderer/books/price-list.tsx';
-import { addRecords, ofKind, removeRecords } from '#renderer/books/put-record.ts';
+import { addRecords, removeRecords } from '#renderer/books/put-record.ts';
 import { readMeasure } from '#shared-calc/papers/read-measure.ts';
 import { cleanNoise } from '#shared-calc/quantity/write-figure.ts';
 import type { Material, Pack } from '#shared-calc/records/records.ts';
+import { added } from '#shared-calc/records/change.ts';
 import type { MaterialRow } from './material-rows.ts';
 
 interface MaterialSlipParts {
@@ -19,8 +20,8 @@ interface MaterialSlipParts {
 export function MaterialSlip({ row: { id, material, packs }, context, hands }: MaterialSlipParts) {
   const sayPack = ({ amount }: Pack) => `${cleanNoise(amount)} ${material.unit}`;
   const remove = (pack: Pack) => {
-    const prices = pricesOf(context.records, pack.id).map((price) => ofKind('packPrice', price));
-    hands.apply(removeRecords(`pack of ${sayPack(pack)} of ${id} removed`, [...prices, ofKind('pack', pack)]));
+    const prices = pricesOf(context.records, pack.id).map((price) => added('packPrice', price));
+    hands.apply(removeRecords(`pack of ${sayPack(pack)} of ${id} removed`, [...prices, added('pack', pack)]));
   };
   return (
     <>
@@ -67,7 +68,7 @@ function AddPack({ material, context, hands }: AddPackParts) {
     if (!amount.ok || amount.value === undefined) return;
     const pack = newPack(context.records, material.id, amount.value);
     if (!pack.ok) return hands.refuse(pack.fault);
-    hands.apply(addRecords(`pack of ${amount.value} ${material.unit} of ${material.id}`, [ofKind('pack', pack.value)]));
+    hands.apply(addRecords(`pack of ${amount.value} ${material.unit} of ${material.id}`, [added('pack', pack.value)]));
     setText('');
   };
   return (

@@ -1,7 +1,7 @@
-import { ofKind, removeRecords, updateRecord } from '#renderer/books/put-record.ts';
+import { removeRecords, updateRecord } from '#renderer/books/put-record.ts';
 import { readMeasure } from '#shared-calc/papers/read-measure.ts';
 import type { Day } from '#shared-calc/calendar/day.ts';
-import { emptyChange, type Change } from '#shared-calc/records/change.ts';
+import { added, emptyChange, type Change } from '#shared-calc/records/change.ts';
 import type { Actual, Records } from '#shared-calc/records/records.ts';
 import { ok, type Result } from '#shared-calc/result.ts';
 import type { TookRow } from './job-took.ts';
@@ -25,7 +25,7 @@ export function writeActual(records: Pick<Records, 'actual'>, row: TookRow, writ
   const label = `${job}: ${row.label.toLowerCase()}`;
   if (read.value === undefined) {
     return ok(
-      row.actual ? removeRecords(`${label} not written down`, [ofKind('actual', row.actual)]) : emptyChange(label),
+      row.actual ? removeRecords(`${label} not written down`, [added('actual', row.actual)]) : emptyChange(label),
     );
   }
   const took = `${label} took ${read.value} ${row.unit}`;
@@ -43,7 +43,7 @@ export function writeActual(records: Pick<Records, 'actual'>, row: TookRow, writ
     on,
     note: '',
   };
-  return ok({ ...emptyChange(took), added: [ofKind('actual', record)] });
+  return ok({ ...emptyChange(took), added: [added('actual', record)] });
 }
 
 function freeActualId({ actual }: Pick<Records, 'actual'>, wanted: string): string {

@@ -1,7 +1,7 @@
-import { addRecords, ofKind, removeRecords, updateRecord } from '#renderer/books/put-record.ts';
+import { addRecords, removeRecords, updateRecord } from '#renderer/books/put-record.ts';
 import { readMeasure } from '#shared-calc/papers/read-measure.ts';
 import { readProbeLog } from '#shared-calc/prepare/probe-log.ts';
-import type { Change } from '#shared-calc/records/change.ts';
+import { added, type Change } from '#shared-calc/records/change.ts';
 import { recordKinds, type Records, type TreatmentBatch } from '#shared-calc/records/records.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
 import { readDay } from '#renderer/books/day-field.ts';
@@ -55,7 +55,7 @@ export function newBatch(
   if (!read.success) return failed('This cannot be kept: the words are too long.');
   return ok({
     id,
-    change: addRecords(`batch ${id}: ${batch.litres} L of leaves treated`, [ofKind('treatmentBatch', batch)]),
+    change: addRecords(`batch ${id}: ${batch.litres} L of leaves treated`, [added('treatmentBatch', batch)]),
   });
 }
 
@@ -75,7 +75,7 @@ export function withLog(batch: TreatmentBatch, text: string): Result<Change, str
 }
 
 export function withoutBatch(batch: TreatmentBatch): Change {
-  return removeRecords(`batch ${batch.id} taken out`, [ofKind('treatmentBatch', batch)]);
+  return removeRecords(`batch ${batch.id} taken out`, [added('treatmentBatch', batch)]);
 }
 
 /** TB-001, TB-002 ... after the highest there is. */

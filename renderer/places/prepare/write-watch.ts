@@ -1,8 +1,7 @@
-import { ofKind } from '#renderer/books/put-record.ts';
 import type { Day } from '#shared-calc/calendar/day.ts';
 import type { WatchReport } from '#shared-calc/prepare/watch.ts';
 import { cleanNoise } from '#shared-calc/quantity/write-figure.ts';
-import { emptyChange, type Change } from '#shared-calc/records/change.ts';
+import { added, emptyChange, updated, type Change } from '#shared-calc/records/change.ts';
 import type { Actual, Records } from '#shared-calc/records/records.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
 
@@ -37,25 +36,25 @@ export function keepWatch(records: Pick<Records, 'actual'>, watch: SignedWatch):
   if (text.length + by.length + SIGNED.length > LONGEST)
     return failed('Too many readings to keep: one an hour is enough. Take some out.');
   const { job, size, on } = watch;
-  const added = watchLines.map((line) =>
-    ofKind('actual', {
-      id: `${size}.${line}`,
-      job,
-      size,
-      line,
-      value: cleanNoise(measures[line].of(watch.report)),
-      unit: measures[line].unit,
-      on,
-      note: line === 'watch_hours' ? `${SIGNED}${by}\n${text}` : `${SIGNED}${by}`,
+  const taken = watchLines.map((line): Actual => ({
+    id: `${size}.${line}`,
+    job,
+    size,
+    line,
+    value: cleanNoise(measures[line].of(watch.report)),
+    unit: measures[line].unit,
+    on,
+    note: line === 'watch_hours' ? `${SIGNED}${by}\n${text}` : `${SIGNED}${by}`,
+  }));
+  const kept = new Map(watchOf(records, size).map((record) => [record.id, record]));
+  return ok({
+    ...emptyChange(`${job}: watch of ${size}, signed by ${by}`),
+    added: taken.filter(({ id }) => !kept.has(id)).map((record) => added('actual', record)),
+    updated: taken.flatMap((record) => {
+      const before = kept.get(record.id);
+      return before ? [updated('actual', before, record)] : [];
     }),
-  );
-  const removed = watchOf(records, size).map((record) => ofKind('actual', record));
-  const kept = added.filter(({ record }) => !removed.some((each) => each.record.id === record.id));
-  const updated = added.flatMap((each) => {
-    const before = removed.find(({ record }) => record.id === each.record.id);
-    return before ? [{ kind: 'actual', from: before.record, to: each.record } as Change['updated'][number]] : [];
   });
-  return ok({ ...emptyChange(`${job}: watch of ${size}, signed by ${by}`), added: kept, updated });
 }
 
 const SIGNED = 'signed by ';

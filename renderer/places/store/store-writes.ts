@@ -1,4 +1,4 @@
-import { addRecords, ofKind, removeRecords, updateRecord } from '#renderer/books/put-record.ts';
+import { addRecords, removeRecords, updateRecord } from '#renderer/books/put-record.ts';
 import { goodsWords } from '#renderer/print/goods-words.ts';
 import type { Day } from '#shared-calc/calendar/day.ts';
 import { freeId } from '#shared-calc/jobs/find-job.ts';
@@ -7,7 +7,7 @@ import { putRecords } from '#shared-calc/jobs/put-records.ts';
 import { reserveStock } from '#shared-calc/jobs/reserve-stock.ts';
 import { amountOf, NOTHING, remainder, storePieces } from '#shared-calc/jobs/store-pieces.ts';
 import { unitOfGoods } from '#shared-calc/papers/unit-of-goods.ts';
-import { applyChange, squashChanges, type Change } from '#shared-calc/records/change.ts';
+import { added, applyChange, squashChanges, type Change } from '#shared-calc/records/change.ts';
 import { diffRecords } from '#shared-calc/records/diff-records.ts';
 import { displayOf } from '#shared-calc/records/display-of.ts';
 import type { Job, Records, StockEntry } from '#shared-calc/records/records.ts';
@@ -18,7 +18,7 @@ import { sayJobFault } from '#shared-calc/words/say-job-fault.ts';
 /** Puts an entry into the Store. */
 export function putIn(records: Records, entry: Omit<StockEntry, 'id'>): Change {
   const id = freeId(`K-${entry.material}`, records.stockEntry);
-  return addRecords(`${sayAmount(records, entry)} into the Store`, [ofKind('stockEntry', { ...entry, id })]);
+  return addRecords(`${sayAmount(records, entry)} into the Store`, [added('stockEntry', { ...entry, id })]);
 }
 
 /** Rewrites an entry of the Store; `undefined` takes a day or a job away. */
@@ -32,7 +32,7 @@ export function writeEntry(
 }
 
 export function takeOut(entry: StockEntry): Change {
-  return removeRecords(`${entry.material} out of the Store`, [ofKind('stockEntry', entry)]);
+  return removeRecords(`${entry.material} out of the Store`, [added('stockEntry', entry)]);
 }
 
 export interface Use {

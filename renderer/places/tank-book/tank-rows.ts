@@ -6,7 +6,7 @@ import { figureField } from '#renderer/books/figure-field.ts';
 import { entryOfCoins, showCoins } from '#renderer/books/money-field.ts';
 import { nextCode } from '#renderer/books/next-code.ts';
 import { isOldPrice, oldPriceFlag, packsOf, priceOn, pricesOf, putPrice } from '#renderer/books/price-now.ts';
-import { addRecords, ofKind, removeRecords } from '#renderer/books/put-record.ts';
+import { addRecords, removeRecords } from '#renderer/books/put-record.ts';
 import { byCode, codeColumn, recordsOf } from '#renderer/books/record-table.ts';
 import { supplierField } from '#renderer/books/supplier-field.ts';
 import { mayGo } from '#renderer/books/uses-of.ts';
@@ -19,6 +19,7 @@ import { shownUnit } from '#shared-calc/quantity/shown-unit.ts';
 import { tankShapes } from '#shared-calc/fields/tank.ts';
 import type { Pack, PackPrice, Records, Tank } from '#shared-calc/records/records.ts';
 import { failed, ok } from '#shared-calc/result.ts';
+import { added } from '#shared-calc/records/change.ts';
 
 /** A tank with what one costs today. */
 export interface TankRow extends BookRow {
@@ -49,11 +50,11 @@ export const tankTable: BookTable<TankRow> = {
       clientsOwn: false,
       note: '',
     };
-    return { id, change: addRecords(`new tank ${id}`, [ofKind('tank', tank)]) };
+    return { id, change: addRecords(`new tank ${id}`, [added('tank', tank)]) };
   },
   copy: (context, row) => {
     const id = freeCode(context);
-    return { id, change: addRecords(`${id}, a copy of ${row.id}`, [ofKind('tank', { ...row.tank, id })]) };
+    return { id, change: addRecords(`${id}, a copy of ${row.id}`, [added('tank', { ...row.tank, id })]) };
   },
   remove: ({ records }, rows) => removeTanks(records, rows),
 };
@@ -79,9 +80,9 @@ function removeTanks(records: Records, rows: readonly TankRow[]): ReturnType<Non
     const packs = packsOf(records, id);
     const prices = packs.flatMap((pack) => pricesOf(records, pack.id));
     return [
-      ...prices.map((price) => ofKind('packPrice', price)),
-      ...packs.map((pack) => ofKind('pack', pack)),
-      ofKind('tank', tank),
+      ...prices.map((price) => added('packPrice', price)),
+      ...packs.map((pack) => added('pack', pack)),
+      added('tank', tank),
     ];
   });
   return ok(removeRecords(`${rows.map(({ id }) => id).join(', ')} removed`, gone));

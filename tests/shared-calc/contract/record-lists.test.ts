@@ -1,11 +1,10 @@
 import { describe, expect, test } from 'vitest';
 
 import { fromRecordLists, RecordListsSchema, toRecordLists } from '#shared-calc/contract/record-lists.ts';
-import { allKinds } from '#shared-calc/records/records.ts';
-import type { Records } from '#shared-calc/records/records.ts';
+import { mapKinds, type Records } from '#shared-calc/records/records.ts';
 import { readDemo } from '#tests/fixtures/demo/read-demo.ts';
 
-const empty = Object.fromEntries(allKinds.map((kind) => [kind, new Map()])) as unknown as Records;
+const empty = mapKinds<Records>(() => new Map());
 const demo: Records = {
   ...empty,
   tank: new Map(readDemo('tank').map((record) => [record.id, record])),

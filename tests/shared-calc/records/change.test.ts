@@ -3,9 +3,9 @@ import { describe, expect, test } from 'vitest';
 import { applyChange, invertChange, isEmptyChange, squashChanges, type Change } from '#shared-calc/records/change.ts';
 import { ChangeSchema } from '#shared-calc/records/change-schema.ts';
 import { diffRecords } from '#shared-calc/records/diff-records.ts';
-import { allKinds, type Records, type Rate } from '#shared-calc/records/records.ts';
+import { mapKinds, type Records, type Rate } from '#shared-calc/records/records.ts';
 
-const none = Object.fromEntries(allKinds.map((kind) => [kind, new Map()])) as unknown as Records;
+const none = mapKinds<Records>(() => new Map());
 
 const anyRate = fc.record({
   id: fc.constantFrom('A', 'B', 'C', 'D'),
