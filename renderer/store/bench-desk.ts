@@ -5,7 +5,7 @@ import type { BenchSource } from './bench-source.ts';
 import { showBench, type ShownBench } from './bench-view.ts';
 import type { BookStore } from './book-store.ts';
 import type { Clock } from './clock.ts';
-import { readLines, type ReadLines } from './find-ring.ts';
+import { readLines, type ReadLines } from '#shared-calc/bench/find-ring.ts';
 import { jobSource } from './job-source.ts';
 import { kept } from './kept.ts';
 import { quoteSource } from './quote-source.ts';

@@ -8,7 +8,7 @@ import { calledOf } from '#shared-calc/recipe/column.ts';
 import { calledByWords, calledLine } from '#shared-calc/words/called-by-words.ts';
 import type { BenchColumn, BenchSource } from './bench-source.ts';
 import { hasTwoReadings, writtenText, textInLabel } from './entry-text.ts';
-import { findRing, type ReadLines } from './find-ring.ts';
+import { findRing, type ReadLines } from '#shared-calc/bench/find-ring.ts';
 import type { LineFaces } from './line-faces.ts';
 import { localChange, type LocalPut } from './local-changes.ts';
 

@@ -3,7 +3,7 @@ import type { Bench } from '#shared-calc/bench/open-bench.ts';
 import { allBuilds } from '#shared-calc/buy/all-builds.ts';
 import type { Day } from '#shared-calc/calendar/day.ts';
 import { keysOf, linesOf, openJob } from '#shared-calc/jobs/open-sheet.ts';
-import { lineLabel } from '#shared-calc/papers/bench-csv.ts';
+import { lineLabel } from '#shared-calc/recipe/line-label.ts';
 import { fromBase, unitOf } from '#shared-calc/quantity/unit.ts';
 import { cleanNoise } from '#shared-calc/quantity/write-figure.ts';
 import type { Actual, Job, Line, Records } from '#shared-calc/records/records.ts';

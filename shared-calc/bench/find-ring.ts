@@ -1,5 +1,5 @@
-import { boxReader, type BoxReader } from '#shared-calc/bench/box-reader.ts';
-import { ringsOf } from '#shared-calc/bench/rings.ts';
+import { boxReader, type BoxReader } from './box-reader.ts';
+import { ringsOf } from './rings.ts';
 import type { Line } from '#shared-calc/records/records.ts';
 
 /** The lines of a recipe with how their texts are read. */
