@@ -1,4 +1,4 @@
-import { openBench, type Bench } from '#shared-calc/bench/open-bench.ts';
+import { openBench, type LiveBench } from '#shared-calc/bench/open-bench.ts';
 import type { Pricing } from '#shared-calc/bench/order-sums.ts';
 import { priceBook } from '#shared-calc/buy/price-book.ts';
 import { hourCoins } from '#shared-calc/price/hour-coins.ts';
@@ -37,7 +37,7 @@ interface DemoOrder {
 }
 
 /** A bench over the demo: `demoBench({ sizes: ['T07'], job: { soil_rise: '0 mm' } })`. */
-export function demoBench(order: DemoOrder, records: Records = demoRecords()): Bench {
+export function demoBench(order: DemoOrder, records: Records = demoRecords()): LiveBench {
   const { recipe = 'H1', sizes, job = {}, locals = {} } = order;
   return openBench({
     lines: [...records.line.values()].filter((line) => line.recipe === recipe),

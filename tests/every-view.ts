@@ -8,7 +8,9 @@ import { orderSums, orderNeeds } from '#shared-calc/bench/order-sums.ts';
 import { NO_STOCK } from '#shared-calc/buy/stock.ts';
 import { freezeQuote } from '#shared-calc/jobs/freeze-quote.ts';
 import { jobsRun } from '#shared-calc/jobs/jobs-run.ts';
-import { keysOf, openJob, type OpenSheet } from '#shared-calc/jobs/open-sheet.ts';
+import { keysOf } from '#shared-calc/jobs/job-sheet.ts';
+import { openJob } from '#shared-calc/jobs/open-sheet.ts';
+import type { WorkedJob } from '#shared-calc/jobs/worked-job.ts';
 import { orderPlants } from '#shared-calc/jobs/order-plants.ts';
 import { paneCuts } from '#shared-calc/jobs/pane-cuts.ts';
 import { outerSize, placeChecks } from '#shared-calc/jobs/place-checks.ts';
@@ -39,17 +41,15 @@ export function everyView(records: Records, id: string): Readonly<Record<string,
   const job = records.job.get(id);
   if (!job) throw new Error(`no job ${id}`);
   const open = openJob(records, job, DEMO_DAY);
-  const views = {
+  return {
     next: nextActOf(job.state),
     ...moneyViews(records, open),
     ...planViews(records, job, open),
     ...Object.fromEntries(keysOf(open.sheet).map((key) => [key, sizeViews(records, job, { ...open, key })])),
   };
-  open.bench.close();
-  return views;
 }
 
-function moneyViews(records: Records, open: OpenSheet) {
+function moneyViews(records: Records, open: WorkedJob) {
   const { bench, pricing, sheet } = open;
   const keys = keysOf(sheet);
   const sums = orderSums(bench, keys, pricing);
@@ -66,7 +66,7 @@ function moneyViews(records: Records, open: OpenSheet) {
   };
 }
 
-function planViews(records: Records, job: Job, { bench, sheet }: OpenSheet) {
+function planViews(records: Records, job: Job, { bench, sheet }: WorkedJob) {
   const display = displayOf(workshopOf(records));
   const facts = planFacts(bench, keysOf(sheet), records);
   if (!facts.ok) throw new Error(JSON.stringify(facts.fault));
@@ -89,7 +89,7 @@ function planViews(records: Records, job: Job, { bench, sheet }: OpenSheet) {
   };
 }
 
-function sizeViews(records: Records, job: Job, { bench, pricing, sheet, key }: OpenSheet & { readonly key: string }) {
+function sizeViews(records: Records, job: Job, { bench, pricing, sheet, key }: WorkedJob & { readonly key: string }) {
   const display = displayOf(workshopOf(records));
   const { lines } = bench.input();
   const faces = lineFaces(lines, display);

@@ -1,4 +1,5 @@
 import { renameLine } from '#shared-calc/acts/recipe-acts.ts';
+import { derive } from '#shared-calc/derive/derived.ts';
 import { newJob } from '#shared-calc/jobs/new-job.ts';
 import { applyChange } from '#shared-calc/records/change.ts';
 import type { Line, Records } from '#shared-calc/records/records.ts';
@@ -29,7 +30,7 @@ export function withJobOf(
 /** The records with another name for a line, as the recipe place writes it. */
 export function renamed(records: Records, line: Line): Records {
   const { name } = records.line.get(line.id) ?? line;
-  const change = renameLine.run({ records, today: DEMO_DAY }, { line: line.id, name: `${name}${RENAMED}` });
+  const change = renameLine.run(derive(records, DEMO_DAY), { line: line.id, name: `${name}${RENAMED}` });
   if (!change.ok) throw new Error(`${name}: ${sayActFault(change.fault)}`);
   return applyChange(records, change.value);
 }

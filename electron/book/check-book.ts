@@ -8,7 +8,7 @@ import { openJournal } from './journal.ts';
 import { openQuoteNumbers } from './quote-numbers.ts';
 import { readRecords } from './read-records.ts';
 import { type JournalFinding, replayBack } from './replay-back.ts';
-import { sqlName } from './tables/table.ts';
+import { sqlName } from './tables.ts';
 
 export type Finding =
   /** In the words of the database. */

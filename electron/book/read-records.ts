@@ -2,8 +2,8 @@ import type Database from 'better-sqlite3';
 import type { BadRecord } from '#shared-calc/records/book-fault.ts';
 import { allKinds, type RecordKind, type Records } from '#shared-calc/records/records.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
-import { columnsOf, parseRow } from './row.ts';
-import { sqlName } from './tables/table.ts';
+import { parseRow } from './row.ts';
+import { columnsOf, sqlName } from './tables.ts';
 
 /**
  * Every record of the file, in the order in which they were added; all that do not fit their kind are named.

@@ -1,27 +1,11 @@
 import type { FieldIssue } from '#shared-calc/records/book-fault.ts';
-import { allKinds, type RecordKind, type RecordOf } from '#shared-calc/records/records.ts';
+import type { RecordKind, RecordOf } from '#shared-calc/records/records.ts';
 import { parseAs } from '#shared-calc/records/references.ts';
 import type { Result } from '#shared-calc/result.ts';
 import { parseJson } from './parse-json.ts';
-import { type ColumnType, readColumn } from './tables/table.ts';
-import { tables } from './tables/tables.ts';
+import { columnsOf, type ColumnType } from './tables.ts';
 
 export type Cell = string | number | null;
-
-interface KindColumn extends ReturnType<typeof readColumn> {
-  readonly field: string;
-}
-
-const columns = new Map(allKinds.map((kind) => [kind, listColumns(kind)] as const));
-
-function listColumns(kind: RecordKind): readonly KindColumn[] {
-  return Object.entries(tables[kind].columns).map(([field, column]) => ({ field, ...readColumn(column) }));
-}
-
-/** The fields of a kind with their columns, in the order in which they stand in a row. */
-export function columnsOf(kind: RecordKind): readonly KindColumn[] {
-  return columns.get(kind) ?? [];
-}
 
 /** A record as the cells of its row. */
 export function toRow(kind: RecordKind, record: Readonly<Record<string, unknown>>): readonly Cell[] {

@@ -1,8 +1,8 @@
 import type Database from 'better-sqlite3';
 import type { Change } from '#shared-calc/records/change.ts';
 import type { RecordKind } from '#shared-calc/records/records.ts';
-import { columnsOf, toRow } from './row.ts';
-import { sqlName } from './tables/table.ts';
+import { toRow } from './row.ts';
+import { columnsOf, sqlName } from './tables.ts';
 
 interface Statements {
   readonly add: Database.Statement;

@@ -1,3 +1,4 @@
+import { derive } from '#shared-calc/derive/derived.ts';
 import type { Book } from '#electron/book/book.ts';
 import { sayEditFault } from '#electron/book/say-book-fault.ts';
 import type { ActFault } from '#shared-calc/acts/act-fault.ts';
@@ -24,7 +25,7 @@ export interface JobAct {
 /** Works an act over the book's records, writes it, and answers with the job as it stands then. */
 export function actOnJob(given: Arguments, work: (derived: Derived) => Result<JobAct, ActFault>): Promise<Outcome> {
   return withBook(given, (book) => {
-    const act = work({ records: book.records(), today: today() });
+    const act = work(derive(book.records(), today()));
     if (!act.ok) return refusal(sayActFault(act.fault));
     const says = write(book, act.value.change);
     if (says !== undefined) return refusal(says);

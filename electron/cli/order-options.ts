@@ -1,9 +1,9 @@
 import { keptText } from '#shared-calc/recipe/kept-text.ts';
 import { workshopOf } from '#shared-calc/records/workshop-of.ts';
 import { sayBoxFault } from '#shared-calc/words/say-box-cause.ts';
-import { columnKey, jobSheet } from '#shared-calc/jobs/job-sheet.ts';
+import { columnKey, jobSheet, textsOf } from '#shared-calc/jobs/job-sheet.ts';
 import { lineFor } from '#shared-calc/recipe/lines-by-use.ts';
-import { linesOf, textsOf } from '#shared-calc/jobs/open-sheet.ts';
+import { linesOf } from '#shared-calc/jobs/open-sheet.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
 import { didYouMean } from '#shared-calc/rule/did-you-mean.ts';
 import type { ColumnInput } from '#shared-calc/recipe/column.ts';

@@ -33,7 +33,6 @@ function anOrder(given: Arguments, records: Records): Result<PaperInput, readonl
   if (wish.ok && sheet.ok) {
     return ok({ records, sheet: sheet.value, bench, pricing, wish: wish.value, treatment: readTreatment(given) });
   }
-  bench.close();
   return failed([wish, sheet].flatMap((each) => (each.ok ? [] : [each.fault])));
 }
 

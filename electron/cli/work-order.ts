@@ -1,7 +1,8 @@
 import type { BoxCause } from '#shared-calc/bench/bench-types.ts';
-import { openBench, type Bench } from '#shared-calc/bench/open-bench.ts';
+import { onceBench } from '#shared-calc/bench/once-bench.ts';
+import type { Bench } from '#shared-calc/bench/open-bench.ts';
 import type { Pricing } from '#shared-calc/bench/order-sums.ts';
-import { priceBook, type PriceBook } from '#shared-calc/buy/price-book.ts';
+import { oldPricesIn, priceBook, type PriceBook } from '#shared-calc/buy/price-book.ts';
 import type { Stock } from '#shared-calc/buy/stock.ts';
 import { quoteRules } from '#shared-calc/price/quote-rules.ts';
 import { hourCoins } from '#shared-calc/price/hour-coins.ts';
@@ -38,11 +39,11 @@ export function workOrder(given: Arguments, records: Records): Result<WorkedOrde
   );
   if (unknown.length > 0) return failed(unknown);
   const { prices } = pricing.value;
-  const bench = openBench({
+  const bench = onceBench({
     lines,
     columns: order.value.columns,
     job: order.value.job,
-    isOldPrice: (material) => prices.goods.get(material)?.packs.some((pack) => pack.old) ?? false,
+    isOldPrice: oldPricesIn(prices),
   });
   const refused = refusedWrites(order.value, bench);
   if (refused.length > 0) return failed(refused);

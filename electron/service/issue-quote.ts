@@ -5,8 +5,9 @@ import { orderSums } from '#shared-calc/bench/order-sums.ts';
 import type { Input, Refusal } from '#shared-calc/contract/channels.ts';
 import { freezeQuote } from '#shared-calc/jobs/freeze-quote.ts';
 import { issueQuote as issueChange, quoteNumberOf } from '#shared-calc/jobs/issue-quote.ts';
-import { keysOf, openJob } from '#shared-calc/jobs/open-sheet.ts';
-import type { OpenSheet } from '#shared-calc/jobs/open-sheet.ts';
+import { keysOf } from '#shared-calc/jobs/job-sheet.ts';
+import { openJob } from '#shared-calc/jobs/open-sheet.ts';
+import type { WorkedJob } from '#shared-calc/jobs/worked-job.ts';
 import type { Records } from '#shared-calc/records/records.ts';
 import type { Result } from '#shared-calc/result.ts';
 import { calledByLines } from '#shared-calc/words/called-by-words.ts';
@@ -28,12 +29,11 @@ export function issueQuote(session: Session, input: Input<'quote.issue'>): Resul
     if (!job) return refuseBehind(`There is no job ${input.job}.`);
     const open = openJob(records, job, session.options.today());
     const issued = issueOpen(book, records, open, session.options.today());
-    open.bench.close();
     return issued;
   });
 }
 
-function issueOpen(book: Book, records: Records, open: OpenSheet, issuedOn: string): Result<Step, Refusal> {
+function issueOpen(book: Book, records: Records, open: WorkedJob, issuedOn: string): Result<Step, Refusal> {
   const columns = keysOf(open.sheet);
   const id = open.sheet.job?.id ?? '';
   if (columns.length === 0) return refuse(`${id} has no size yet, so there is nothing to quote.`);

@@ -2,7 +2,8 @@ import type { Bench } from '#shared-calc/bench/open-bench.ts';
 import type { LinePlace, UseName } from '#shared-calc/fields/uses.ts';
 import { fromBase, unitOf } from '#shared-calc/quantity/unit.ts';
 import { isExpected, lineFor, linesAs } from '#shared-calc/recipe/lines-by-use.ts';
-import { tankShapes, type Line, type Tank } from '#shared-calc/records/records.ts';
+import { tankShapes } from '#shared-calc/fields/tank.ts';
+import type { Line, Tank } from '#shared-calc/records/records.ts';
 import type { SectionFigures } from './section-figures.ts';
 
 /** What a line of the size came to, in base units; `undefined` while it is not known. */

@@ -2,7 +2,8 @@ import type { SectionFigures } from '#renderer/drawing/section-figures.ts';
 import { sectionOf } from '#renderer/drawing/section-of.ts';
 import type { QuoteSize } from '#shared-calc/papers/quote-sizes.ts';
 import { toBase, unitOf } from '#shared-calc/quantity/unit.ts';
-import { tankShapes, type Line } from '#shared-calc/records/records.ts';
+import { tankShapes } from '#shared-calc/fields/tank.ts';
+import type { Line } from '#shared-calc/records/records.ts';
 
 /** The section of a size from the figures that a quote was issued with. */
 export function frozenSection({ shape, figures }: QuoteSize, recipe: readonly Line[]): SectionFigures {

@@ -1,6 +1,5 @@
 import type { Pricing } from '#shared-calc/bench/order-sums.ts';
-import { columnKey, sizesOf, type Written, type WrittenByLine } from '#shared-calc/jobs/job-sheet.ts';
-import { textsOf } from '#shared-calc/jobs/open-sheet.ts';
+import { columnKey, sizesOf, type Written, type WrittenByLine, textsOf } from '#shared-calc/jobs/job-sheet.ts';
 import type { ColumnInput } from '#shared-calc/recipe/column.ts';
 import type { Job, Line, LocalValue, Recipe, Records, Size, Tank } from '#shared-calc/records/records.ts';
 import { sameData } from '#shared-calc/records/same-data.ts';

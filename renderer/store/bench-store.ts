@@ -1,4 +1,4 @@
-import { computed, effect, signal, type ReadonlySignal } from '@preact/signals';
+import { computed, signal, type ReadonlySignal } from '@preact/signals';
 import type { BenchActs } from '#renderer/bench/bench-acts.ts';
 import type { BenchView, BoxPlace } from '#renderer/bench/view-model.ts';
 import type { PanelActs, PanelView } from '#renderer/panel/panel-view.ts';
@@ -12,7 +12,6 @@ import type { Clock } from './clock.ts';
 import { compareColumns, type Comparison } from './compare-columns.ts';
 import { confirming } from './confirming.ts';
 import { findNamed, namedLines, namedSizes } from './find-place.ts';
-import { houseBench, houseOn, type HouseBench, type HouseOf } from './house-value.ts';
 import { kept } from './kept.ts';
 import { nextFlag } from './next-flag.ts';
 import { panelActs } from './panel-acts-of.ts';
@@ -75,12 +74,9 @@ export function openBenchStore(parts: BenchParts): BenchStore {
   const desk = benchDesk({ book, clock, display, later: parts.later });
   const chosen = signal<BoxPlace | undefined>(undefined);
   const steps = signal<readonly string[]>([]);
-  const house = houseBench();
-  const houseOf = houseOn(house);
-  const stopReadying = readyHouse(house, desk, clock);
   const view = computed(() => desk.laid.value?.shown.view.value ?? emptyView);
   const panelTurn = turnsOf({ desk, display, chosen, steps });
-  const panel = computed(() => panelNow(panelTurn.value, houseOf));
+  const panel = computed(() => panelNow(panelTurn.value));
   const choose = (place: BoxPlace | undefined) => {
     if (place?.row === chosen.peek()?.row && place?.column === chosen.peek()?.column) return;
     steps.value = [];
@@ -108,23 +104,9 @@ export function openBenchStore(parts: BenchParts): BenchStore {
     compare: (one, other) => comparison(desk.laid.peek(), one, other),
     close: () => {
       stopConfirming();
-      stopReadying();
       desk.close();
-      house.close();
     },
   };
-}
-
-/** The house's bench is opened in a quiet moment, so that the first box written over does not wait for it. */
-function readyHouse(house: HouseBench, desk: BenchDesk, clock: Clock): () => void {
-  return effect(() => {
-    const laid = desk.laid.value;
-    const [column] = laid?.worked.source().columns ?? [];
-    if (!laid || !column) return;
-    clock.soon(() => {
-      if (desk.laid.peek() === laid) house.work(laid.worked, column, '');
-    });
-  });
 }
 
 function sizesIn(view: ReadonlySignal<BenchView>): ReadonlySignal<readonly string[]> {
@@ -156,7 +138,7 @@ interface PanelTurn {
 }
 
 /** The slip follows the chosen box, a step down at a time, through every change of the bench. */
-function panelNow({ laid, chosen, steps }: PanelTurn, houseOf: HouseOf): PanelView | undefined {
+function panelNow({ laid, chosen, steps }: PanelTurn): PanelView | undefined {
   const column = chosen && laid?.worked.source().columns.find((each) => each.key === chosen.column);
   if (!laid || !column) return undefined;
   const path = [chosen.row, ...steps];
@@ -166,7 +148,6 @@ function panelNow({ laid, chosen, steps }: PanelTurn, houseOf: HouseOf): PanelVi
     line: path.at(-1) ?? chosen.row,
     steppedFrom: path.slice(0, -1),
     faces: laid.shown.faces(),
-    houseOf,
   });
 }
 

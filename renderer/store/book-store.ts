@@ -1,3 +1,4 @@
+import { derive } from '#shared-calc/derive/derived.ts';
 import { computed, signal, type ReadonlySignal } from '@preact/signals';
 import type { Bridge, BridgeNews } from '#renderer/bridge.ts';
 import type { QuietLineView } from '#renderer/frame/frame-view.ts';
@@ -85,7 +86,7 @@ export function openBookStore({ bridge, clock, first }: BookParts): BookStore {
     apply,
     act: (done) => actOn(done, apply, speaking.refuse),
     doAct: (act, input, then) => {
-      const done = act.run({ records: records.peek(), today: info.peek().today }, input);
+      const done = act.run(derive(records.peek(), info.peek().today), input);
       const refused = actOn(done.ok ? done : failed(sayActFault(done.fault)), apply, speaking.refuse);
       if (done.ok) then?.(done.value);
       return refused;

@@ -1,20 +1,15 @@
-import { callInBase } from '#shared-calc/engine/call-function.ts';
+import { ruleFunctions } from '#shared-calc/engine/rule-functions.ts';
 import type { Bench } from '#shared-calc/bench/open-bench.ts';
-import { compileRule, type Lookups, type Sum, type Value } from '#shared-calc/rule/evaluate-rule.ts';
+import { compileRule, type Lookups, type Value } from '#shared-calc/rule/evaluate-rule.ts';
 import { ungrouped, type Rule, type RulePart } from '#shared-calc/rule/tree.ts';
-import { tradeFunctions } from '#shared-calc/trade/all-functions.ts';
 import { figureWords } from './figure-words.ts';
 import type { LineFaces } from './line-faces.ts';
-
-const sums: ReadonlyMap<string, Sum> = new Map(
-  tradeFunctions.filter((each) => each.inRules).map((each) => [each.name, callInBase(each)]),
-);
 
 /** Works parts of rules over the boxes of one size. */
 export function lookupsIn(bench: Bench, column: string): Lookups {
   return {
     valueOf: (name): Value => bench.box(column, name).value ?? { kind: 'missing', line: name },
-    functions: sums,
+    functions: ruleFunctions,
   };
 }
 

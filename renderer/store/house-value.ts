@@ -1,7 +1,8 @@
 import type { EffectView, HouseView } from '#renderer/panel/panel-view.ts';
 import type { BenchInput } from '#shared-calc/bench/bench-input.ts';
 import type { Box } from '#shared-calc/bench/bench-types.ts';
-import { openBench, type Bench } from '#shared-calc/bench/open-bench.ts';
+import { onceBench } from '#shared-calc/bench/once-bench.ts';
+import type { Bench } from '#shared-calc/bench/open-bench.ts';
 import { orderSums } from '#shared-calc/bench/order-sums.ts';
 import { showValue } from '#shared-calc/quantity/shown-unit.ts';
 import type { BenchColumn } from './bench-source.ts';
@@ -10,23 +11,9 @@ import { money } from './foot-boxes.ts';
 import type { LineFace, LineFaces } from './line-faces.ts';
 import type { WorkedBench } from './worked-bench.ts';
 
-/** A second, small bench on which one size is worked as if one of its boxes followed the house. */
-export interface HouseBench {
-  readonly work: (worked: WorkedBench, column: BenchColumn, line: string) => Bench;
-  readonly close: () => void;
-}
-
-export function houseBench(): HouseBench {
-  let bench: Bench | undefined;
-  return {
-    work: (worked, column, line) => {
-      const input = asHouse(worked.bench().input(), column, line);
-      if (bench) bench.update(input);
-      else bench = openBench(input);
-      return bench;
-    },
-    close: () => bench?.close(),
-  };
+/** One size worked as if one of its boxes followed the house. */
+function followingHouse(worked: WorkedBench, column: BenchColumn, line: string): Bench {
+  return onceBench(asHouse(worked.bench().input(), column, line));
 }
 
 /** Without the local value; where there is none, without the one for the whole job. */
@@ -46,7 +33,6 @@ export interface HouseParts {
   readonly column: BenchColumn;
   readonly face: LineFace;
   readonly faces: LineFaces;
-  readonly house: HouseBench;
 }
 
 /** What takes a second bench to work. */
@@ -55,8 +41,8 @@ type WorkedPart = Omit<HouseView, 'asked'>;
 /** The house's value of a box that is written over, and what the writing over changes. */
 function houseView(box: Box, parts: HouseParts): WorkedPart | undefined {
   if (box.source !== 'local' && box.source !== 'job') return undefined;
-  const { worked, column, face, faces, house } = parts;
-  const bench = house.work(worked, column, face.line.name);
+  const { worked, column, face, faces } = parts;
+  const bench = followingHouse(worked, column, face.line.name);
   const there = bench.box(column.key, face.line.name);
   return {
     figure: there.value === undefined ? 'no figure' : boxFigure(there, face.line.unit, faces.display),
@@ -114,14 +100,10 @@ function priceEffect(bench: Bench, { worked, column, faces }: HouseParts): reado
   ];
 }
 
-/** The house's part of a slip. */
-export type HouseOf = (box: Box, parts: Omit<HouseParts, 'house'>) => HouseView | undefined;
-
-export function houseOn(house: HouseBench): HouseOf {
-  return (box, parts) => {
-    const part = houseView(box, { ...parts, house });
-    return part && { ...part, asked: askedOf(box, parts) };
-  };
+/** The house's part of the side panel, for a box that is written over. */
+export function houseOf(box: Box, parts: HouseParts): HouseView | undefined {
+  const part = houseView(box, parts);
+  return part && { ...part, asked: askedOf(box, parts) };
 }
 
 function askedOf(

@@ -6,7 +6,8 @@ import { prepPlan, type PrepPlan } from '#shared-calc/prepare/prep-plan.ts';
 import { stepMinutes, type TimedStep } from '#shared-calc/prepare/step-minutes.ts';
 import type { Bench } from '#shared-calc/bench/open-bench.ts';
 import type { Day } from '#shared-calc/calendar/day.ts';
-import { keysOf, openJob } from '#shared-calc/jobs/open-sheet.ts';
+import { keysOf } from '#shared-calc/jobs/job-sheet.ts';
+import { openJob } from '#shared-calc/jobs/open-sheet.ts';
 import { sizeCare, type SizeCare } from '#shared-calc/papers/care-card.ts';
 import { sizeFigures } from '#shared-calc/papers/size-figures.ts';
 import { displayOf } from '#shared-calc/records/display-of.ts';
@@ -38,7 +39,6 @@ export function jobPlan(records: Records, job: Job, today: Day): Result<JobPlan,
     keys.length === 0
       ? failed(`${job.id} has no size yet: take one first.`)
       : planOn(bench, { keys, records, job, today });
-  bench.close();
   return planned;
 }
 

@@ -7,7 +7,7 @@ import { cautionOf, standingsOf } from './box-causes.ts';
 import type { BoxParts } from './box-view.ts';
 import { entryText } from './entry-text.ts';
 import { boxFigure } from './figure-words.ts';
-import type { HouseOf } from './house-value.ts';
+import { houseOf } from './house-value.ts';
 import type { LineFace, LineFaces } from './line-faces.ts';
 import type { WorkedBench } from './worked-bench.ts';
 import { putInView, sourcesOf } from './working-view.ts';
@@ -20,7 +20,6 @@ export interface PanelParts {
   /** Lines stepped down from, nearest last. */
   readonly steppedFrom: readonly string[];
   readonly faces: LineFaces;
-  readonly houseOf: HouseOf;
 }
 
 /** The slip about one box. */
@@ -33,7 +32,7 @@ export function panelOf(parts: PanelParts): PanelView | undefined {
   const boxParts: BoxParts = { bench: worked.bench(), column: column.key, called, faces, issued };
   const box = worked.bench().box(column.key, line);
   const putIn = putInView(box, boxParts);
-  const house = parts.houseOf(box, { worked, column, face, faces });
+  const house = houseOf(box, { worked, column, face, faces });
   const caution = cautionOf(box, boxParts);
   return {
     id: `${line} ${column.key}`,

@@ -1,6 +1,6 @@
 import { quoteRules } from '#shared-calc/price/quote-rules.ts';
 import { hourCoins } from '#shared-calc/price/hour-coins.ts';
-import { textsOf } from '#shared-calc/jobs/open-sheet.ts';
+import { textsOf } from '#shared-calc/jobs/job-sheet.ts';
 import { readQuoteBody } from '#shared-calc/jobs/quote-body.ts';
 import { byId, partsOf } from '#shared-calc/jobs/rework-quote.ts';
 import type { IssuedQuote } from '#shared-calc/records/records.ts';

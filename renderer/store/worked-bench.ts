@@ -1,6 +1,6 @@
 import { signal, type ReadonlySignal } from '@preact/signals';
 import type { BenchInput } from '#shared-calc/bench/bench-input.ts';
-import { openBench, type Bench } from '#shared-calc/bench/open-bench.ts';
+import { openBench, type Bench, type LiveBench } from '#shared-calc/bench/open-bench.ts';
 import { orderSums, type OrderFault, type OrderSums, type Pricing } from '#shared-calc/bench/order-sums.ts';
 import type { ColumnInput } from '#shared-calc/recipe/column.ts';
 import type { Result } from '#shared-calc/result.ts';
@@ -85,7 +85,7 @@ export function workBench(source: BenchSource, inSight: readonly string[], clock
   };
 }
 
-function update(bench: Bench, state: State, next: BenchSource, inSight: readonly string[]): () => boolean {
+function update(bench: LiveBench, state: State, next: BenchSource, inSight: readonly string[]): () => boolean {
   const { source: before, worked, behind } = state;
   const all = next.lines !== before.lines || next.job !== before.job || next.isOldPrice !== before.isOldPrice;
   const old = new Map(bench.input().columns.map((column) => [column.key, column]));

@@ -16,7 +16,7 @@ import { setValues as valuesSet } from '#shared-calc/jobs/set-values.ts';
 import { surveyJob as surveyed } from '#shared-calc/jobs/survey-job.ts';
 import { applyChange, squashChanges, type Change } from '#shared-calc/records/change.ts';
 import { diffRecords } from '#shared-calc/records/diff-records.ts';
-import { Job, type Records } from '#shared-calc/records/records.ts';
+import { recordKinds, type Job, type Records } from '#shared-calc/records/records.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
 import { act } from './act.ts';
 
@@ -156,20 +156,21 @@ export const writeSurvey = act<z.infer<typeof WriteSurvey>>({
 
 const WriteJob = z.strictObject({
   job: z.string(),
-  fields: Job.pick({
-    title: true,
-    client: true,
-    contact: true,
-    site: true,
-    access: true,
-    audience: true,
-    animals: true,
-    area: true,
-    note: true,
-    basis: true,
-  })
+  fields: recordKinds.job
+    .pick({
+      title: true,
+      client: true,
+      contact: true,
+      site: true,
+      access: true,
+      audience: true,
+      animals: true,
+      area: true,
+      note: true,
+      basis: true,
+    })
     .extend({
-      narrowestMm: Job.shape.narrowestMm.nullable(),
+      narrowestMm: recordKinds.job.shape.narrowestMm.nullable(),
       enquiredOn: Day.nullable(),
       handover: Day.nullable(),
     })

@@ -7,7 +7,7 @@ import { putRecords } from '#shared-calc/jobs/put-records.ts';
 import { inSentence, lineLabel } from '#shared-calc/recipe/line-label.ts';
 import { emptyChange, type Change } from '#shared-calc/records/change.ts';
 import { diffRecords } from '#shared-calc/records/diff-records.ts';
-import { Line, type LocalValue, type Recipe, type Records } from '#shared-calc/records/records.ts';
+import { recordKinds, type Line, type LocalValue, type Recipe, type Records } from '#shared-calc/records/records.ts';
 import { sortKeyBetween } from '#shared-calc/records/sort-key.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
 import { renameInRule } from '#shared-calc/rule/rename-line.ts';
@@ -159,10 +159,11 @@ export const removeLine = lineAct<z.infer<typeof RemoveLine>>({
   },
 });
 
-const { shape } = Line;
+const { shape } = recordKinds.line;
 const ChangeLine = z.strictObject({
   line: LineId,
-  fields: Line.pick({ section: true, role: true, unit: true, note: true, shownFirst: true, inset: true, perJob: true })
+  fields: recordKinds.line
+    .pick({ section: true, role: true, unit: true, note: true, shownFirst: true, inset: true, perJob: true })
     .extend({
       label: shape.label.nullable(),
       options: shape.options.nullable(),

@@ -8,16 +8,21 @@ import { refreshColumn, type ColumnBoxes } from './column-boxes.ts';
 import { openLineTable, type TakenLines } from './line-table.ts';
 import { openPutOff } from './put-off.ts';
 
+/** A recipe beside its sizes, worked, to read from. */
 export interface Bench {
   readonly input: () => BenchInput;
+  readonly box: (column: string, line: string) => Box;
+  readonly scope: () => Scope;
+}
+
+/** A bench that follows edits. */
+export interface LiveBench extends Bench {
   /**
    * Takes a new input over, writing only what differs: the columns named first at once, and the rest a slice
    * with each call of what it answers, until that says there is no more. A later update takes over what an
    * earlier one left undone.
    */
   readonly update: (next: BenchInput, first?: readonly string[]) => () => boolean;
-  readonly box: (column: string, line: string) => Box;
-  readonly scope: () => Scope;
   readonly close: () => void;
 }
 
@@ -25,7 +30,7 @@ export interface Bench {
 const SLICE = 4;
 
 /** Opens a bench over a recipe and its sizes, worked at once. */
-export function openBench(start: BenchInput): Bench {
+export function openBench(start: BenchInput): LiveBench {
   const grid = openGrid();
   const table = openLineTable();
   const columns = new Map<string, ColumnBoxes>();

@@ -1,6 +1,6 @@
 import type { BoxReading } from '#shared-calc/recipe/read-box.ts';
 import { findLoops } from '#shared-calc/rule/find-loops.ts';
-import { namesIn, type Rule } from '#shared-calc/rule/tree.ts';
+import { namesIn } from '#shared-calc/rule/tree.ts';
 
 /** Every line that stands in a ring, with the ring as told from it. */
 export type Rings = ReadonlyMap<string, readonly string[]>;
@@ -23,20 +23,12 @@ export function readsAlike(one: BoxReading, other: BoxReading): boolean {
 const noLines: readonly string[] = [];
 
 function linesRead(reading: BoxReading): readonly string[] {
-  return reading.is === 'rule' ? readsOf(reading.rule) : noLines;
+  return reading.is === 'rule' ? namesIn(reading.rule) : noLines;
 }
 
 /** Lines that came into a ring or out of one. */
 export function ringChanges(before: Rings, after: Rings): readonly string[] {
   return [...new Set([...before.keys(), ...after.keys()])].filter((name) => before.has(name) !== after.has(name));
-}
-
-const namesOfRule = new WeakMap<Rule, readonly string[]>();
-
-function readsOf(rule: Rule): readonly string[] {
-  const known = namesOfRule.get(rule) ?? namesIn(rule);
-  namesOfRule.set(rule, known);
-  return known;
 }
 
 function turnTo(ring: readonly string[], first: string): readonly string[] {

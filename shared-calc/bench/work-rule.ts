@@ -1,5 +1,5 @@
 import type { BoxProblem } from '#shared-calc/engine/box-content.ts';
-import { openGrid } from '#shared-calc/engine/open-grid.ts';
+import { workAlone } from '#shared-calc/engine/once.ts';
 import { isCompound, plainUnitOf, sayKind, type Kind } from '#shared-calc/quantity/kind.ts';
 import { noLines } from '#shared-calc/recipe/scope.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
@@ -27,10 +27,7 @@ export function workRule(text: string): Result<WorkedRule, WorkFault> {
   if (!read.ok) return failed({ kind: 'rule', faults: [read.fault] });
   const checked = checkRule(read.value, noLines);
   if (checked.faults.length > 0 || !checked.kind) return failed({ kind: 'rule', faults: checked.faults });
-  const grid = openGrid();
-  grid.write([{ column: 'here', line: 'result', content: { is: 'rule', rule: read.value } }]);
-  const worked = grid.read('here', 'result');
-  grid.close();
+  const worked = workAlone(read.value);
   if (!worked.known) return failed({ kind: 'no answer', problem: worked.problem });
   return ok({
     rule: read.value,

@@ -66,6 +66,15 @@ function oldFrom({ on, oldPriceDays }: PriceDay): (from: string) => boolean {
   };
 }
 
+/** Whether any pack of a material has an old price on the day of the book; one answer for each book. */
+export function oldPricesIn(book: PriceBook): (material: string) => boolean {
+  const known = oldPrices.get(book) ?? ((material) => book.goods.get(material)?.packs.some(({ old }) => old) ?? false);
+  oldPrices.set(book, known);
+  return known;
+}
+
+const oldPrices = new WeakMap<PriceBook, (material: string) => boolean>();
+
 /** Goods by their material's id or a tank's code, or why they cannot be costed on that day. */
 export function goodsIn(book: PriceBook, material: string): Result<Goods, BuyFault> {
   const goods = book.goods.get(material);

@@ -1,8 +1,154 @@
+import type { CheckResult } from '#shared-calc/bench/bench-types.ts';
+import { checksOf } from '#shared-calc/bench/checks.ts';
+import { onceBench } from '#shared-calc/bench/once-bench.ts';
+import { needAmounts, type NoAmount } from '#shared-calc/bench/order-amounts.ts';
+import { orderSums, type OrderFault, type OrderSums } from '#shared-calc/bench/order-sums.ts';
+import type { NeedAmount } from '#shared-calc/buy/needs.ts';
+import { priceBook, type PriceBook } from '#shared-calc/buy/price-book.ts';
 import type { Day } from '#shared-calc/calendar/day.ts';
-import type { Records } from '#shared-calc/records/records.ts';
+import type { WorkCalendar } from '#shared-calc/calendar/work-calendar.ts';
+import { keysOf } from '#shared-calc/jobs/job-sheet.ts';
+import { sheetInput, type WorkedJob } from '#shared-calc/jobs/worked-job.ts';
+import { calendarOf } from '#shared-calc/prepare/calendar-of.ts';
+import type { PlanFault } from '#shared-calc/prepare/plan-fault.ts';
+import { hourCoins } from '#shared-calc/price/hour-coins.ts';
+import { quoteRules, type QuoteRules } from '#shared-calc/price/quote-rules.ts';
+import type { Display } from '#shared-calc/quantity/shown-unit.ts';
+import { displayOf } from '#shared-calc/records/display-of.ts';
+import type { Job, Line, Records, Workshop } from '#shared-calc/records/records.ts';
+import { workshopOf } from '#shared-calc/records/workshop-of.ts';
+import type { Result } from '#shared-calc/result.ts';
+import { jobPlan, type JobPlan } from './job-plan.ts';
+import { openJobSheets, type JobSheets } from './job-sheets.ts';
+import { lazy, memo, memos } from './memo.ts';
 
-/** A book's records on a day, and what is worked from them. */
+/**
+ * A book's records on a day, and what is worked from them, each part when it is first asked for. Parts whose records
+ * did not change are the same objects after an update.
+ */
 export interface Derived {
   readonly records: Records;
   readonly today: Day;
+  readonly workshop: Workshop;
+  readonly display: Display;
+  readonly calendar: WorkCalendar;
+  readonly prices: PriceBook;
+  readonly rules: QuoteRules;
+  /** A recipe's lines in order. */
+  readonly lines: (recipe: string) => readonly Line[];
+  readonly job: (id: string) => DerivedJob | undefined;
+  /** The derivation after a change, or on another day; only what depends on what changed is worked again. */
+  readonly update: (records: Records, today?: Day) => Derived;
+}
+
+/** One job, priced as of the day of the derivation by its own basis. */
+export interface DerivedJob extends WorkedJob {
+  readonly job: Job;
+  /** Keys of its columns, in order. */
+  readonly keys: readonly string[];
+  readonly needs: () => Result<readonly NeedAmount[], NoAmount>;
+  /** Of some columns together, of all where none are named. */
+  readonly sums: (columns?: readonly string[]) => Result<OrderSums, OrderFault>;
+  readonly checks: (column: string) => readonly CheckResult[];
+  readonly plan: () => Result<JobPlan, PlanFault>;
+}
+
+export function derive(records: Records, today: Day): Derived {
+  return derivedWith(openCaches(), records, today);
+}
+
+type Caches = ReturnType<typeof openCaches>;
+
+/** What outlives a change. Each holds the last value it made, so a derivation of before stays right, if slower. */
+function openCaches() {
+  return {
+    sheets: openJobSheets(),
+    display: memo<Display>(),
+    calendar: memo<WorkCalendar>(),
+    prices: memo<PriceBook>(),
+    rules: memo<QuoteRules>(),
+    jobs: memos<DerivedJob>(),
+  };
+}
+
+/** The workshop-wide parts that a job is worked from. */
+interface Shared extends Pick<Derived, 'records' | 'today' | 'workshop' | 'display'> {
+  readonly sheets: () => JobSheets;
+  readonly calendar: () => WorkCalendar;
+  readonly prices: () => PriceBook;
+  readonly rules: () => QuoteRules;
+}
+
+function derivedWith(caches: Caches, records: Records, today: Day): Derived {
+  const workshop = workshopOf(records);
+  const { material, pack, packPrice, supplier, tank, rate, margin, taxClass, closedDay } = records;
+  const shared: Shared = {
+    records,
+    today,
+    workshop,
+    display: caches.display([workshop], () => displayOf(workshop)),
+    sheets: lazy(() => caches.sheets(records)),
+    calendar: lazy(() => caches.calendar([workshop, closedDay], () => calendarOf(records))),
+    prices: lazy(() =>
+      caches.prices([workshop.oldPriceDays, material, pack, packPrice, supplier, tank, today], () =>
+        priceBook(records, { on: today, oldPriceDays: workshop.oldPriceDays }),
+      ),
+    ),
+    rules: lazy(() =>
+      caches.rules([workshop, rate, margin, taxClass], () => quoteRules(workshop, records, hourCoins(records))),
+    ),
+  };
+  return {
+    records,
+    today,
+    workshop,
+    display: shared.display,
+    get calendar() {
+      return shared.calendar();
+    },
+    get prices() {
+      return shared.prices();
+    },
+    get rules() {
+      return shared.rules();
+    },
+    lines: (recipe) => shared.sheets().lines(recipe),
+    job: (id) => {
+      const job = records.job.get(id);
+      return job && jobWith(caches.jobs, shared, job);
+    },
+    update: (next, day = today) => derivedWith(caches, next, day),
+  };
+}
+
+function jobWith(jobs: Caches['jobs'], shared: Shared, job: Job): DerivedJob {
+  const { records, today, display, workshop } = shared;
+  const sheet = shared.sheets().sheet(job);
+  const lines = shared.sheets().lines(job.recipe);
+  const on = [sheet, lines, today, workshop, shared.prices(), shared.rules(), shared.calendar()];
+  return jobs(job.id, [...on, records.material, records.supplier, records.cultureKind], () => {
+    const prices = shared.prices();
+    const bench = onceBench(sheetInput(sheet, lines, prices));
+    const keys = keysOf(sheet);
+    const pricing = { prices, rules: shared.rules(), basis: job.basis, oneOffs: sheet.oneOffs };
+    const sums = new Map<string, Result<OrderSums, OrderFault>>();
+    const checks = new Map<string, readonly CheckResult[]>();
+    return {
+      job,
+      sheet,
+      keys,
+      bench,
+      pricing,
+      needs: lazy(() => needAmounts(bench, keys, prices)),
+      sums: (columns = keys) => getOr(sums, columns.join('\n'), () => orderSums(bench, columns, pricing)),
+      checks: (column) => getOr(checks, column, () => checksOf(bench, column, display)),
+      plan: lazy(() => jobPlan({ job, bench, keys }, { records, today, calendar: shared.calendar() })),
+    };
+  });
+}
+
+function getOr<T>(known: Map<string, T>, key: string, work: () => T): T {
+  const ready = known.get(key) ?? work();
+  known.set(key, ready);
+  return ready;
 }

@@ -8,14 +8,13 @@ import {
   type ImplementedFunctions,
 } from 'hyperformula';
 import { generalSums, type Scalar } from '#shared-calc/rule/general-sums.ts';
-import { tradeFunctions } from '#shared-calc/trade/all-functions.ts';
-import type { Answer, TradeFunction } from '#shared-calc/trade/trade-function.ts';
-import { callInBase, type Given } from './call-function.ts';
+import type { Given } from './call-function.ts';
 import { causeText, REFUSED } from './cause-text.ts';
+import { ruleFunctions } from './rule-functions.ts';
 
 type Call = { readonly args: Parameters<FunctionPlugin['runFunction']>[0]; readonly procedureName: string };
 type State = Parameters<FunctionPlugin['runFunction']>[1];
-type Ran = number | boolean | CellError;
+type Ran = Scalar | CellError;
 
 /** What the engine is told of every function; it asks for nothing more than the name. */
 const anything = { argumentType: FunctionArgumentType.SCALAR };
@@ -33,7 +32,9 @@ enter('LW_NO_PICK', () => refusal('pick', 'pick found none of its choices.'));
 for (const [name, sum] of generalSums) {
   enter(`LW_${name.toUpperCase()}`, (given) => settle(name, sum(given as Scalar[])));
 }
-for (const entry of tradeFunctions) if (entry.inRules) enterTrade(entry);
+for (const [name, sum] of ruleFunctions) {
+  enter(`LW_${name.toUpperCase()}`, (given) => settle(name, sum(given as Scalar[])));
+}
 
 /**
  * The class that the engine asks for: every function runs through one method, found by its name. Arguments are
@@ -49,7 +50,7 @@ class RuleFunctions extends FunctionPlugin {
       if (value instanceof CellError) return value;
       given.push(value as Given);
     }
-    return runNamed(call.procedureName, given);
+    return runs.get(call.procedureName)?.(given) ?? new CellError(ErrorType.NAME);
   }
 }
 
@@ -63,25 +64,12 @@ export function registerRuleFunctions(): void {
   registered = true;
 }
 
-function enterTrade(entry: TradeFunction): void {
-  const call = callInBase(entry);
-  enter(`LW_${entry.name.toUpperCase()}`, (given) => settle(entry.name, call(given)));
-}
-
 function enter(name: string, run: (given: readonly Given[]) => Ran): void {
   runs.set(name, run);
   entries[name] = { method: 'run', parameters: [anything], repeatLastArgs: 1 };
 }
 
-function runNamed(name: string, given: readonly Given[]): Ran {
-  try {
-    return runs.get(name)?.(given) ?? new CellError(ErrorType.NAME);
-  } catch (fault) {
-    return refusal(name, `The program failed in ${name}: ${String(fault)}`);
-  }
-}
-
-function settle(name: string, answer: Answer | boolean): Ran {
+function settle(name: string, answer: Scalar | { readonly refused: string }): Ran {
   if (typeof answer === 'object') return refusal(name, answer.refused);
   if (typeof answer === 'number' && !Number.isFinite(answer)) return new CellError(ErrorType.NUM);
   return answer;

@@ -10,7 +10,7 @@ import { displayOf } from '#shared-calc/records/display-of.ts';
 import type { Line, Records, Workshop } from '#shared-calc/records/records.ts';
 import { workshopOf } from '#shared-calc/records/workshop-of.ts';
 import type { SheetColumn, WrittenByLine } from './job-sheet.ts';
-import type { OpenSheet } from './open-sheet.ts';
+import type { WorkedJob } from './worked-job.ts';
 import type { FrozenColumn, FrozenWritten, QuoteBody } from './quote-body.ts';
 
 /** What a quote is issued as. */
@@ -23,7 +23,7 @@ export interface Issue {
 /** Takes everything down that a quote was worked from and came to. */
 export function freezeQuote(
   records: Records,
-  { sheet, bench, pricing }: OpenSheet,
+  { sheet, bench, pricing }: WorkedJob,
   { needs, quote }: OrderSums,
   issue: Issue,
 ): QuoteBody {

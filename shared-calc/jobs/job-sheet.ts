@@ -25,21 +25,36 @@ export interface JobSheet {
 /** A job of the book with its sizes in order. A size whose tank is no longer in the tank book is left out. */
 export function jobSheet(records: Records, job: Job): JobSheet {
   const columns: SheetColumn[] = [];
-  for (const size of sizesOf(records, job.id)) {
-    const tank = records.tank.get(size.tank);
-    if (!tank) continue;
-    const { id, label, count } = size;
-    columns.push({
-      size: id,
-      key: columnKey(tank, columns),
-      tank,
-      label,
-      count,
-      locals: writtenFor(records, job.id, id),
-    });
+  const written = (size: string | undefined) =>
+    writtenByLine([...records.localValue.values()].filter((each) => each.job === job.id && each.size === size));
+  for (const { id, tank: code, label, count } of sizesOf(records, job.id)) {
+    const tank = records.tank.get(code);
+    if (tank) columns.push({ size: id, key: columnKey(tank, columns), tank, label, count, locals: written(id) });
   }
   const oneOffs = [...records.quoteLine.values()].filter((line) => line.job === job.id);
-  return { job, recipe: job.recipe, columns, whole: writtenFor(records, job.id, undefined), oneOffs };
+  return { job, recipe: job.recipe, columns, whole: written(undefined), oneOffs };
+}
+
+/** What is written over, by line; the same map for the same list of values. */
+export function writtenByLine(values: readonly LocalValue[]): WrittenByLine {
+  const known = writtenIn.get(values) ?? new Map(values.map(({ line, text, note, by }) => [line, { text, note, by }]));
+  writtenIn.set(values, known);
+  return known;
+}
+
+const writtenIn = new WeakMap<readonly LocalValue[], WrittenByLine>();
+
+/** The texts alone; the same map for the same writings. */
+export function textsOf(written: WrittenByLine): ReadonlyMap<string, string> {
+  const known = textsIn.get(written) ?? new Map([...written].map(([line, { text }]) => [line, text]));
+  textsIn.set(written, known);
+  return known;
+}
+
+const textsIn = new WeakMap<WrittenByLine, ReadonlyMap<string, string>>();
+
+export function keysOf(sheet: Pick<JobSheet, 'columns'>): readonly string[] {
+  return sheet.columns.map((column) => column.key);
 }
 
 /** A job's sizes in the order of its bench. */
@@ -56,12 +71,4 @@ export function columnKey(tank: Tank, before: readonly { readonly tank: Tank }[]
 /** A size as `T07`, or `T07x2` where it is built twice. */
 export function sizeWords({ tank, count }: Pick<Size, 'tank' | 'count'>): string {
   return count === 1 ? tank : `${tank}x${count}`;
-}
-
-function writtenFor(records: Records, job: string, size: string | undefined): WrittenByLine {
-  const written = new Map<string, Written>();
-  for (const { line, text, note, by, ...of } of records.localValue.values()) {
-    if (of.job === job && of.size === size) written.set(line, { text, note, by });
-  }
-  return written;
 }

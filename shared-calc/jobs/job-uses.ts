@@ -5,13 +5,13 @@ import type { Day } from '#shared-calc/calendar/day.ts';
 import type { Job, Records } from '#shared-calc/records/records.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
 import type { JobFault } from './job-fault.ts';
-import { keysOf, openJob } from './open-sheet.ts';
+import { keysOf } from './job-sheet.ts';
+import { openJob } from './open-sheet.ts';
 
 /** What a job uses of each material that comes in packs, for all its builds, in the material's unit. */
 export function jobUses(records: Records, job: Job, on: Day): Result<ReadonlyMap<string, number>, JobFault> {
   const { sheet, bench, pricing } = openJob(records, job, on);
   const needs = needAmounts(bench, keysOf(sheet), pricing.prices);
-  bench.close();
   if (!needs.ok) return failed({ kind: 'not-worked', job: job.id, fault: needs.fault });
   const uses = new Map<string, number>();
   for (const [material, each] of byMaterial(allBuilds(needs.value), undefined)) {

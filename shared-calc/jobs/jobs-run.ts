@@ -63,7 +63,6 @@ function partOf(records: Records, job: Job, on: Day): Result<RunPart, JobFault> 
   const { sheet, bench, pricing } = openJob(records, job, on);
   const keys = sheet.columns.map((column) => column.key);
   const needs = needAmounts(bench, keys, pricing.prices);
-  bench.close();
   if (keys.length === 0) return failed({ kind: 'no-sizes', job: job.id });
   if (!needs.ok) return failed({ kind: 'not-worked', job: job.id, fault: needs.fault });
   return ok({ id: job.id, job: job.id, needs: needs.value });

@@ -1,6 +1,7 @@
 import type { Change } from '#shared-calc/records/change.ts';
 import { diffRecords } from '#shared-calc/records/diff-records.ts';
-import { jobStates, type Job, type Records } from '#shared-calc/records/records.ts';
+import { jobStates } from '#shared-calc/fields/job.ts';
+import type { Job, Records } from '#shared-calc/records/records.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
 import { nearestName } from '#shared-calc/rule/nearest.ts';
 import { findJob } from './find-job.ts';

@@ -1,6 +1,6 @@
-import { openBench, type Bench } from '#shared-calc/bench/open-bench.ts';
+import { onceBench } from '#shared-calc/bench/once-bench.ts';
 import { orderSums, type OrderFault, type OrderSums, type Pricing } from '#shared-calc/bench/order-sums.ts';
-import { priceBook, type PriceBook } from '#shared-calc/buy/price-book.ts';
+import { priceBook } from '#shared-calc/buy/price-book.ts';
 import type { Day } from '#shared-calc/calendar/day.ts';
 import { hourCoins } from '#shared-calc/price/hour-coins.ts';
 import { quoteRules } from '#shared-calc/price/quote-rules.ts';
@@ -8,40 +8,18 @@ import type { Job, Line, Records } from '#shared-calc/records/records.ts';
 import { bySortKey } from '#shared-calc/records/sort-key.ts';
 import { workshopOf } from '#shared-calc/records/workshop-of.ts';
 import type { Result } from '#shared-calc/result.ts';
-import { jobSheet, type JobSheet, type WrittenByLine } from './job-sheet.ts';
-
-/** A job's sheet at work. Close its bench when done. */
-export interface OpenSheet {
-  readonly sheet: JobSheet;
-  readonly bench: Bench;
-  readonly pricing: Pricing;
-}
+import { jobSheet, keysOf, type JobSheet } from './job-sheet.ts';
+import { sheetInput, type WorkedJob } from './worked-job.ts';
 
 /** A job with its bench, priced as of a day by its own basis. */
-export function openJob(records: Records, job: Job, on: Day): OpenSheet {
+export function openJob(records: Records, job: Job, on: Day): WorkedJob {
   const sheet = jobSheet(records, job);
   const pricing = pricingOn(records, sheet, on);
-  return { sheet, bench: openSheet(sheet, linesOf(records, sheet.recipe), pricing.prices), pricing };
+  return { sheet, bench: onceBench(sheetInput(sheet, linesOf(records, sheet.recipe), pricing.prices)), pricing };
 }
 
-/** Works an opened sheet and closes it. */
-export function sumsOf({ sheet, bench, pricing }: OpenSheet): Result<OrderSums, OrderFault> {
-  const sums = orderSums(bench, keysOf(sheet), pricing);
-  bench.close();
-  return sums;
-}
-
-export function openSheet(
-  sheet: Pick<JobSheet, 'columns' | 'whole'>,
-  lines: readonly Line[],
-  prices: PriceBook,
-): Bench {
-  return openBench({
-    lines,
-    columns: sheet.columns.map((column) => ({ ...column, locals: textsOf(column.locals) })),
-    job: textsOf(sheet.whole),
-    isOldPrice: (material) => prices.goods.get(material)?.packs.some((pack) => pack.old) ?? false,
-  });
+export function sumsOf({ sheet, bench, pricing }: WorkedJob): Result<OrderSums, OrderFault> {
+  return orderSums(bench, keysOf(sheet), pricing);
 }
 
 /** What a sheet is bought and priced by on a day: the house's rules, and the job's own basis and lines. */
@@ -58,12 +36,4 @@ export function pricingOn(records: Records, { job, oneOffs }: Pick<JobSheet, 'jo
 /** A recipe's lines in order. */
 export function linesOf(records: Pick<Records, 'line'>, recipe: string): readonly Line[] {
   return [...records.line.values()].filter((line) => line.recipe === recipe).toSorted(bySortKey);
-}
-
-export function keysOf(sheet: Pick<JobSheet, 'columns'>): readonly string[] {
-  return sheet.columns.map((column) => column.key);
-}
-
-export function textsOf(written: WrittenByLine): ReadonlyMap<string, string> {
-  return new Map([...written].map(([line, { text }]) => [line, text]));
 }

@@ -2,7 +2,8 @@ import type { Bench } from '#shared-calc/bench/open-bench.ts';
 import type { UseName } from '#shared-calc/fields/uses.ts';
 import { fromBase, unitOf } from '#shared-calc/quantity/unit.ts';
 import { lineFor } from '#shared-calc/recipe/lines-by-use.ts';
-import { plantClasses, type Job, type Plant } from '#shared-calc/records/records.ts';
+import { plantClasses } from '#shared-calc/fields/plant.ts';
+import type { Job, Plant } from '#shared-calc/records/records.ts';
 import type { PlantNeed, PlantPlace } from './choose-plants.ts';
 
 /** Who sees the tank, as the job tells it. */

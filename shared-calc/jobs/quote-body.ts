@@ -1,26 +1,14 @@
 import { z } from 'zod';
-import {
-  checkLevels,
-  Job,
-  Line,
-  LocalValue,
-  Margin,
-  QuoteLine,
-  Rate,
-  Recipe,
-  saleWays,
-  Supplier,
-  Tank,
-  TaxClass,
-} from '#shared-calc/records/records.ts';
-import { WorkshopSchema } from '#shared-calc/records/workshop-schema.ts';
+import { checkLevels } from '#shared-calc/fields/recipe.ts';
+import { saleWays } from '#shared-calc/fields/material.ts';
+import { recordKinds } from '#shared-calc/records/records.ts';
 import { declaredOf } from '#shared-calc/fields/first-recipes.ts';
 import { sortKeyAt } from '#shared-calc/records/sort-key.ts';
 import { canonicalJson, type Plain } from './canonical-json.ts';
 
 const Day = z.string().regex(/^\d{4}-\d{2}-\d{2}$/);
 
-const FrozenWritten = LocalValue.pick({ line: true, text: true, note: true, by: true });
+const FrozenWritten = recordKinds.localValue.pick({ line: true, text: true, note: true, by: true });
 
 const FrozenCheck = z.strictObject({
   line: z.string(),
@@ -34,7 +22,7 @@ const FrozenCheck = z.strictObject({
 const FrozenColumn = z.strictObject({
   size: z.string(),
   key: z.string(),
-  tank: Tank,
+  tank: recordKinds.tank,
   label: z.string(),
   count: z.int(),
   locals: z.array(FrozenWritten),
@@ -107,19 +95,19 @@ export const QuoteBody = z.strictObject({
   pricesOn: Day,
   validUntil: Day,
   /** As it stood; none for a quote over sizes alone. */
-  job: Job.exactOptional(),
+  job: recordKinds.job.exactOptional(),
   basis: z.enum(['used', 'packs']),
-  recipe: Recipe,
-  lines: z.array(Line),
+  recipe: recordKinds.recipe,
+  lines: z.array(recordKinds.line),
   /** Boxes written over for the whole job. */
   whole: z.array(FrozenWritten),
   columns: z.array(FrozenColumn),
-  oneOffs: z.array(QuoteLine),
-  workshop: WorkshopSchema,
-  rates: z.array(Rate),
-  margins: z.array(Margin),
-  taxClasses: z.array(TaxClass),
-  suppliers: z.array(Supplier),
+  oneOffs: z.array(recordKinds.quoteLine),
+  workshop: recordKinds.workshop,
+  rates: z.array(recordKinds.rate),
+  margins: z.array(recordKinds.margin),
+  taxClasses: z.array(recordKinds.taxClass),
+  suppliers: z.array(recordKinds.supplier),
   /** All that the recipe can ask for, and every tank, as it was to be had. */
   goods: z.array(FrozenGoods),
   needs: z.array(FrozenNeed),
@@ -141,7 +129,7 @@ const FirstBody = z.strictObject({
   form: z.literal(1),
   lines: z.array(
     z.strictObject({
-      ...Line.omit({ use: true, as: true, place: true, part: true, cures: true }).shape,
+      ...recordKinds.line.omit({ use: true, as: true, place: true, part: true, cures: true }).shape,
       order: z.number(),
     }),
   ),

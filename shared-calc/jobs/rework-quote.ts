@@ -1,3 +1,4 @@
+import { onceBench } from '#shared-calc/bench/once-bench.ts';
 import { orderSums, type OrderFault } from '#shared-calc/bench/order-sums.ts';
 import type { Goods, PriceBook } from '#shared-calc/buy/price-book.ts';
 import { hourCoins } from '#shared-calc/price/hour-coins.ts';
@@ -5,7 +6,8 @@ import { quoteRules } from '#shared-calc/price/quote-rules.ts';
 import type { QuoteSums } from '#shared-calc/price/quote-sums.ts';
 import { ok, type Result } from '#shared-calc/result.ts';
 import type { SheetColumn, WrittenByLine } from './job-sheet.ts';
-import { keysOf, openSheet } from './open-sheet.ts';
+import { keysOf } from './job-sheet.ts';
+import { sheetInput } from './worked-job.ts';
 import type { FrozenColumn, FrozenWritten, QuoteBody } from './quote-body.ts';
 
 /** What a quote is worked from, taken out of its frozen body so that parts of it can be exchanged. */
@@ -35,9 +37,8 @@ export function reworkQuote(parts: QuoteParts): Result<QuoteSums, OrderFault> {
     { margin: byId(parts.margins), taxClass: byId(parts.taxClasses) },
     hourCoins({ rate: byId(parts.rates) }),
   );
-  const bench = openSheet(parts, parts.lines, prices);
+  const bench = onceBench(sheetInput(parts, parts.lines, prices));
   const sums = orderSums(bench, keysOf(parts), { prices, rules, basis: parts.basis, oneOffs: parts.oneOffs });
-  bench.close();
   return sums.ok ? ok(sums.value.quote) : sums;
 }
 

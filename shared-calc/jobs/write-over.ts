@@ -5,7 +5,7 @@ import type { Line } from '#shared-calc/records/records.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
 import { nearestName } from '#shared-calc/rule/nearest.ts';
 import type { JobFault } from './job-fault.ts';
-import { keysOf, textsOf } from './open-sheet.ts';
+import { keysOf, textsOf } from './job-sheet.ts';
 import type { JobSheet, SheetColumn, Written, WrittenByLine } from './job-sheet.ts';
 import { keptWritings } from './kept-writings.ts';
 import type { Writing } from './read-writing.ts';

@@ -1,5 +1,5 @@
 import type { Day } from '#shared-calc/calendar/day.ts';
-import { keysOf } from '#shared-calc/jobs/open-sheet.ts';
+import { keysOf } from '#shared-calc/jobs/job-sheet.ts';
 import { calendarOf } from '#shared-calc/prepare/calendar-of.ts';
 import { lampDue } from '#shared-calc/prepare/care-calendar.ts';
 import { planFacts } from '#shared-calc/prepare/plan-facts.ts';

@@ -1,6 +1,7 @@
 import { findUnit } from '#shared-calc/quantity/unit.ts';
 import type { Added } from '#shared-calc/records/change.ts';
-import { saleWays, type Material, type Records } from '#shared-calc/records/records.ts';
+import { saleWays } from '#shared-calc/fields/material.ts';
+import type { Material, Records } from '#shared-calc/records/records.ts';
 import { workshopOf } from '#shared-calc/records/workshop-of.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
 import { measureField, ownField, wordsField, yesNoField } from './import-field.ts';

@@ -1,4 +1,5 @@
-import { tankShapes, type Records, type Tank } from '#shared-calc/records/records.ts';
+import { tankShapes } from '#shared-calc/fields/tank.ts';
+import type { Records, Tank } from '#shared-calc/records/records.ts';
 import { workshopOf } from '#shared-calc/records/workshop-of.ts';
 import { measureField, ownField, wordsField, yesNoField } from './import-field.ts';
 import { findSupplier, importRecords, type ImportField, type RecordImport } from './import-records.ts';

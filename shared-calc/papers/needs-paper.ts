@@ -3,7 +3,7 @@ import { coinsText } from '#shared-calc/buy/coins.ts';
 import type { MaterialNeed } from '#shared-calc/buy/material-need.ts';
 import { stockOnHand } from '#shared-calc/buy/stock.ts';
 import { crushesPlants } from '#shared-calc/jobs/crushes-plants.ts';
-import { keysOf } from '#shared-calc/jobs/open-sheet.ts';
+import { keysOf } from '#shared-calc/jobs/job-sheet.ts';
 import { orderPlants, type PlantOrder } from '#shared-calc/jobs/order-plants.ts';
 import { heading, type PaperBlock } from './document.ts';
 import { goodsAmount } from './goods-said.ts';

@@ -1,6 +1,6 @@
 import { orderSums } from '#shared-calc/bench/order-sums.ts';
 import { freezeQuote } from '#shared-calc/jobs/freeze-quote.ts';
-import { keysOf } from '#shared-calc/jobs/open-sheet.ts';
+import { keysOf } from '#shared-calc/jobs/job-sheet.ts';
 import type { QuoteBody } from '#shared-calc/jobs/quote-body.ts';
 import { heading, paragraph, type PaperBlock } from './document.ts';
 import { displayFor, type MakePaper, type PaperFault, type PaperInput } from './paper-input.ts';

@@ -1,7 +1,7 @@
 import { needAmounts } from '#shared-calc/bench/order-amounts.ts';
 import { coinsText } from '#shared-calc/buy/coins.ts';
 import { shoppingRun, type ShoppingRun } from '#shared-calc/buy/shopping-run.ts';
-import { keysOf } from '#shared-calc/jobs/open-sheet.ts';
+import { keysOf } from '#shared-calc/jobs/job-sheet.ts';
 import { jobsRun } from '#shared-calc/jobs/jobs-run.ts';
 import { paneCuts } from '#shared-calc/jobs/pane-cuts.ts';
 import { datedJob } from './dated-job.ts';

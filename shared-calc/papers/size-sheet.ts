@@ -47,7 +47,6 @@ export function sizeSheet(
   const size = (columns.find(({ key }) => key === asked) ?? columns[0])?.key;
   const display = displayOf(workshopOf(records));
   const sheet = size === undefined ? undefined : sheetOn(bench, size, { job, terms: { display, pricing } });
-  bench.close();
   return sheet;
 }
 

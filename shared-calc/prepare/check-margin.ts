@@ -1,11 +1,10 @@
 import type { Bench } from '#shared-calc/bench/open-bench.ts';
-import { callInBase } from '#shared-calc/engine/call-function.ts';
+import { ruleFunctions } from '#shared-calc/engine/rule-functions.ts';
 import { plainUnitOf, type Kind } from '#shared-calc/quantity/kind.ts';
 import { fromBase, unitOf } from '#shared-calc/quantity/unit.ts';
 import { checkRule } from '#shared-calc/rule/check-rule.ts';
-import { compileRule, type Lookups, type Sum } from '#shared-calc/rule/evaluate-rule.ts';
+import { compileRule, type Lookups } from '#shared-calc/rule/evaluate-rule.ts';
 import { ungrouped, type Rule, type RulePart } from '#shared-calc/rule/tree.ts';
-import { tradeFunctions } from '#shared-calc/trade/all-functions.ts';
 
 /** By how much a check holds. */
 export interface CheckMargin {
@@ -18,10 +17,6 @@ export interface CheckMargin {
   /** The same unit, but K where the figures are temperatures. */
   readonly stepUnit: string;
 }
-
-const functions: ReadonlyMap<string, Sum> = new Map(
-  tradeFunctions.filter((each) => each.inRules).map((each) => [each.name, callInBase(each)]),
-);
 
 /** `undefined` for a check that compares no two figures, or whose figures are not known yet. */
 export function checkMargin(bench: Bench, column: string, check: string): CheckMargin | undefined {
@@ -65,7 +60,7 @@ function unitFor(side: Rule, kind: Kind, bench: Bench): string {
 
 function lookupsOf(bench: Bench, column: string): Lookups {
   return {
-    functions,
+    functions: ruleFunctions,
     valueOf: (name) => bench.box(column, name).value ?? { kind: 'missing', line: name },
   };
 }

@@ -1,4 +1,5 @@
-import { openBench, type Bench } from '#shared-calc/bench/open-bench.ts';
+import { onceBench } from '#shared-calc/bench/once-bench.ts';
+import type { Bench } from '#shared-calc/bench/open-bench.ts';
 import { orderSums, type OrderFault, type Pricing } from '#shared-calc/bench/order-sums.ts';
 import { fromBase, unitOf } from '#shared-calc/quantity/unit.ts';
 import { ok, type Result } from '#shared-calc/result.ts';
@@ -20,7 +21,7 @@ export function lessonEffect(
   { lesson, pricing }: { readonly lesson: Lesson; readonly pricing: Pricing },
 ): Result<LessonEffect, OrderFault> {
   const start = bench.input();
-  const taught = openBench({
+  const taught = onceBench({
     ...start,
     columns: start.columns.filter((each) => each.key === column),
     lines: start.lines.map((line) =>
@@ -29,7 +30,6 @@ export function lessonEffect(
   });
   const then = orderSums(taught, [column], pricing);
   const [before, after] = [bench, taught].map((each) => figureOf(each, column, lesson));
-  taught.close();
   const now = orderSums(bench, [column], pricing);
   if (!now.ok) return now;
   if (!then.ok) return then;

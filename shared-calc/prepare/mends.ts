@@ -1,6 +1,7 @@
 import type { CheckResult } from '#shared-calc/bench/bench-types.ts';
 import { checksOf } from '#shared-calc/bench/checks.ts';
-import { openBench, type Bench } from '#shared-calc/bench/open-bench.ts';
+import { onceBench } from '#shared-calc/bench/once-bench.ts';
+import type { Bench } from '#shared-calc/bench/open-bench.ts';
 import { orderSums, type Pricing } from '#shared-calc/bench/order-sums.ts';
 import type { Display } from '#shared-calc/quantity/shown-unit.ts';
 import { fromBase, unitOf } from '#shared-calc/quantity/unit.ts';
@@ -64,7 +65,6 @@ export function checkSheet(bench: Bench, column: string, terms: SheetTerms): Che
     const mends = check.holds === true ? [] : mendsOf(check.line, trial);
     return { ...check, part: check.line.part ?? 'other', ...(margin && { margin }), mends };
   });
-  trial.close();
   const light = lightReached(bench, column);
   return { rows, ...(light && { light }), parts: heaviestParts(bench, column) };
 }
@@ -80,22 +80,18 @@ interface Trial {
   readonly figures: Figures;
   readonly before: Tried;
   readonly with: (attempt: Attempt) => Tried;
-  readonly close: () => void;
 }
 
-/** A bench over the one size, on which changes are tried one at a time. */
+/** Tries changes over the one size, each on a bench of its own. */
 function openTrial(bench: Bench, size: ColumnInput, terms: SheetTerms): Trial {
   const start = { ...bench.input(), columns: [size] };
-  const scratch = openBench(start);
   return {
     figures: figuresOf(bench, size.key),
-    before: triedOn(scratch, size.key, terms),
+    before: triedOn(bench, size.key, terms),
     with: ({ changes }) => {
       const locals = new Map([...size.locals, ...changes.map(({ line, text }) => [line, text] as const)]);
-      scratch.update({ ...start, columns: [{ ...size, locals }] });
-      return triedOn(scratch, size.key, terms);
+      return triedOn(onceBench({ ...start, columns: [{ ...size, locals }] }), size.key, terms);
     },
-    close: scratch.close,
   };
 }
 
@@ -118,7 +114,6 @@ function figuresOf(bench: Bench, column: string): Figures {
   };
 }
 
-/** Margins are read at once: the next change writes over them. */
 function triedOn(bench: Bench, column: string, { pricing, display }: SheetTerms): Tried {
   const sums = orderSums(bench, [column], pricing);
   const checks = checksOf(bench, column, display).map(({ line, holds }) => [line.name, holds] as const);

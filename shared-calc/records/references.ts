@@ -1,3 +1,4 @@
+import { fieldsOf } from '#shared-calc/fields/record-fields.ts';
 import type { RecordFault, FieldIssue, RecordName } from './book-fault.ts';
 import type { Change } from './change.ts';
 import { allKinds, recordKinds, type RecordKind, type RecordOf, type Records } from './records.ts';
@@ -5,27 +6,7 @@ import { failed, ok, type Result } from '#shared-calc/result.ts';
 
 type Fields = Readonly<Record<string, unknown>>;
 type Written = { readonly kind: RecordKind; readonly record: Fields & { readonly id: string } };
-type Refers = { readonly [K in RecordKind]?: { readonly [F in keyof RecordOf<K>]?: readonly RecordKind[] } };
 type Once = { readonly [K in RecordKind]?: readonly (readonly (keyof RecordOf<K> & string)[])[] };
-
-/** The kinds in one of which the record named by a field must be. */
-const refers: Refers = {
-  tank: { supplier: ['supplier'] },
-  material: { supplier: ['supplier'] },
-  pack: { material: ['material', 'tank'] },
-  packPrice: { pack: ['pack'] },
-  margin: { taxClass: ['taxClass'] },
-  line: { recipe: ['recipe'], group: ['margin'] },
-  job: { recipe: ['recipe'] },
-  size: { job: ['job'], tank: ['tank'] },
-  localValue: { job: ['job'], size: ['size'] },
-  stockEntry: { material: ['material', 'tank'], reservedFor: ['job'] },
-  issuedQuote: { job: ['job'] },
-  quoteLine: { job: ['job'], group: ['margin'] },
-  treatmentBatch: { material: ['material'] },
-  tub: { kind: ['cultureKind'], claimedBy: ['job'] },
-  actual: { job: ['job'], size: ['size'] },
-};
 
 /** Fields that together stand only once in a book. */
 export const once: Once = {
@@ -48,8 +29,7 @@ export interface Reference {
 
 /** The fields of a kind that name other records. */
 export function referencesOf(kind: RecordKind): readonly Reference[] {
-  const fields: Readonly<Record<string, readonly RecordKind[]>> = refers[kind] ?? {};
-  return Object.entries(fields).map(([field, kinds]) => ({ field, kinds }));
+  return fieldsOf(kind).flatMap(([field, { refers }]) => (refers ? [{ field, kinds: refers }] : []));
 }
 
 /** The id that a reference names, if it names one. */

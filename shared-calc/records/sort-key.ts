@@ -6,9 +6,6 @@
 const DIGITS = '0123456789abcdefghijklmnopqrstuvwxyz';
 const WHOLE = 4;
 
-/** What a key may be; it never ends in 0, so that there is always room before it. */
-export const sortKeyPattern = /^[0-9a-z]{0,60}[1-9a-z]$/;
-
 /** The key of the nth of a list, counted from 1, with room on both sides of it. */
 export function sortKeyAt(nth: number): string {
   return `${nth.toString(36).padStart(WHOLE, '0')}i`;

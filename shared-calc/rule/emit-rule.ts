@@ -10,7 +10,6 @@ const engineOwn: Readonly<Record<string, string>> = {
   min: 'MIN',
   max: 'MAX',
   sum: 'SUM',
-  pi: 'PI',
   if: 'IF',
   and: 'AND',
   or: 'OR',
@@ -87,6 +86,8 @@ function isJoined(rule: Rule): boolean {
 function emitCall(rule: RulePart<'call'>, addressOf: AddressOf): string {
   const args = rule.args.map((arg) => emitRule(arg, addressOf));
   if (rule.name === 'pick') return emitPick(args);
+  // The engine's own has fifteen digits.
+  if (rule.name === 'pi') return emitNumber(Math.PI);
   return `${engineOwn[rule.name] ?? `LW_${rule.name.toUpperCase()}`}(${args.join(',')})`;
 }
 

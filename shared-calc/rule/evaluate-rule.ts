@@ -15,15 +15,24 @@ export interface Lookups {
   readonly functions: ReadonlyMap<string, Sum>;
 }
 
-type Work = () => Value;
+type Functions = Lookups['functions'];
+
+/** A compiled rule, or part of one: what it comes to over the lines that `valueOf` gives. */
+export type RuleProgram = (valueOf: Lookups['valueOf']) => Value;
 
 const missingFunction: Sum = () => ({ refused: 'No such function.' });
 
+/** A rule over fixed lookups, as a function that works it anew at every call. */
+export function compileRule(rule: Rule, { valueOf, functions }: Lookups): () => Value {
+  const program = ruleProgram(rule, functions);
+  return () => program(valueOf);
+}
+
 /**
- * A rule as a function that works it anew at every call. It shares no code with the engine but the sums of the
- * functions, and says the same. `if` and `pick` work only what they need.
+ * A rule compiled to closures. It shares no code with the graph engine but the functions' own sums, and comes to the
+ * same. `if` and `pick` work only the branch that is taken.
  */
-export function compileRule(rule: Rule, lookups: Lookups): Work {
+export function ruleProgram(rule: Rule, functions: Functions): RuleProgram {
   switch (rule.part) {
     case 'number':
       return constant(literalBase(rule));
@@ -32,15 +41,15 @@ export function compileRule(rule: Rule, lookups: Lookups): Work {
     case 'yes_no':
       return constant(rule.value);
     case 'name':
-      return () => lookups.valueOf(rule.name);
+      return (valueOf) => valueOf(rule.name);
     case 'group':
-      return compileRule(rule.of, lookups);
+      return ruleProgram(rule.of, functions);
     case 'prefix':
-      return compilePrefix(rule, lookups);
+      return compilePrefix(rule, functions);
     case 'infix':
-      return compileInfix(rule, lookups);
+      return compileInfix(rule, functions);
     case 'call':
-      return compileCall(rule, lookups);
+      return compileCall(rule, functions);
     default:
       return unreachable(rule);
   }
@@ -51,7 +60,7 @@ function nothing(): Value {
   return { kind: 'not-a-number' };
 }
 
-function constant(value: Value): Work {
+function constant(value: Value): RuleProgram {
   return () => value;
 }
 
@@ -59,11 +68,11 @@ function isProblem(value: Value): value is FigureProblem {
   return typeof value === 'object';
 }
 
-function compilePrefix(rule: RulePart<'prefix'>, lookups: Lookups): Work {
-  const of = compileRule(rule.of, lookups);
+function compilePrefix(rule: RulePart<'prefix'>, functions: Functions): RuleProgram {
+  const of = ruleProgram(rule.of, functions);
   if (rule.sign === '+') return of;
-  return () => {
-    const value = of();
+  return (valueOf) => {
+    const value = of(valueOf);
     if (isProblem(value)) return value;
     return typeof value === 'number' ? 0 - value : { kind: 'not-a-number' };
   };
@@ -76,16 +85,16 @@ const arithmetic: Readonly<Record<string, (left: number, right: number) => numbe
   '/': (left, right) => left / right,
 };
 
-function compileInfix(rule: RulePart<'infix'>, lookups: Lookups): Work {
-  const parts = [compileRule(rule.left, lookups), compileRule(rule.right, lookups)] as const;
+function compileInfix(rule: RulePart<'infix'>, functions: Functions): RuleProgram {
+  const parts = [ruleProgram(rule.left, functions), ruleProgram(rule.right, functions)] as const;
   const sum = sumOfSign(rule.sign);
   if (sum) return compileSum(sum, generalSums.get(sum) ?? missingFunction, parts);
   const join = arithmetic[rule.sign];
   const divides = rule.sign === '/';
-  return () => {
-    const left = parts[0]();
+  return (valueOf) => {
+    const left = parts[0](valueOf);
     if (isProblem(left)) return left;
-    const right = parts[1]();
+    const right = parts[1](valueOf);
     if (isProblem(right)) return right;
     if (!join || typeof left !== 'number' || typeof right !== 'number') return { kind: 'not-a-number' };
     return divides && right === 0 ? { kind: 'divided-by-zero' } : finite(join(left, right));
@@ -93,11 +102,11 @@ function compileInfix(rule: RulePart<'infix'>, lookups: Lookups): Work {
 }
 
 /** Works every argument first; the first problem among them is the answer. */
-function compileSum(name: string, sum: Sum, args: readonly Work[]): Work {
-  return () => {
+function compileSum(name: string, sum: Sum, args: readonly RuleProgram[]): RuleProgram {
+  return (valueOf) => {
     const given: Scalar[] = [];
     for (const arg of args) {
-      const value = arg();
+      const value = arg(valueOf);
       if (isProblem(value)) return value;
       given.push(value);
     }
@@ -113,30 +122,30 @@ const logic: Readonly<Record<string, Sum>> = {
   pi: () => Math.PI,
 };
 
-function compileCall(rule: RulePart<'call'>, lookups: Lookups): Work {
-  const args = rule.args.map((arg) => compileRule(arg, lookups));
+function compileCall(rule: RulePart<'call'>, functions: Functions): RuleProgram {
+  const args = rule.args.map((arg) => ruleProgram(arg, functions));
   if (rule.name === 'if') return compileIf(args);
   if (rule.name === 'pick') return compilePick(args);
-  const sum = lookups.functions.get(rule.name) ?? generalSums.get(rule.name) ?? logic[rule.name];
+  const sum = functions.get(rule.name) ?? generalSums.get(rule.name) ?? logic[rule.name];
   return compileSum(rule.name, sum ?? missingFunction, args);
 }
 
-function compileIf([when = nothing, then = nothing, otherwise = nothing]: readonly Work[]): Work {
-  return () => {
-    const holds = when();
+function compileIf([when = nothing, then = nothing, otherwise = nothing]: readonly RuleProgram[]): RuleProgram {
+  return (valueOf) => {
+    const holds = when(valueOf);
     if (isProblem(holds)) return holds;
-    return holds === true ? then() : otherwise();
+    return holds === true ? then(valueOf) : otherwise(valueOf);
   };
 }
 
-function compilePick([choice = nothing, ...pairs]: readonly Work[]): Work {
-  return () => {
-    const chosen = choice();
+function compilePick([choice = nothing, ...pairs]: readonly RuleProgram[]): RuleProgram {
+  return (valueOf) => {
+    const chosen = choice(valueOf);
     if (isProblem(chosen)) return chosen;
     for (let at = 0; at < pairs.length; at += 2) {
       const [when = nothing, figure = nothing] = pairs.slice(at, at + 2);
-      const fits = fitsChoice(chosen, when());
-      if (fits !== false) return fits === true ? figure() : fits;
+      const fits = fitsChoice(chosen, when(valueOf));
+      if (fits !== false) return fits === true ? figure(valueOf) : fits;
     }
     return { kind: 'refused', fn: 'pick', says: 'pick found none of its choices.' };
   };
@@ -146,6 +155,8 @@ function fitsChoice(chosen: Scalar, when: Value): boolean | FigureProblem {
   return isProblem(when) ? when : generalSums.get('same')?.([chosen, when]) === true;
 }
 
+/** A zero below zero is 0, as the graph engine has it. */
 function finite(value: Scalar): Value {
-  return typeof value === 'number' && !Number.isFinite(value) ? { kind: 'not-a-number' } : value;
+  if (typeof value !== 'number') return value;
+  return Number.isFinite(value) ? value + 0 : { kind: 'not-a-number' };
 }

@@ -24,12 +24,18 @@ export type RulePart<P extends Rule['part']> = Extract<Rule, { readonly part: P 
 
 /** Names of other lines that a rule reads, each once, in order of first use. */
 export function namesIn(rule: Rule): readonly string[] {
+  const known = namesOf.get(rule);
+  if (known) return known;
   const found = new Set<string>();
   walk(rule, (part) => {
     if (part.part === 'name') found.add(part.name);
   });
-  return [...found];
+  const names = [...found];
+  namesOf.set(rule, names);
+  return names;
 }
+
+const namesOf = new WeakMap<Rule, readonly string[]>();
 
 /** Visits a rule and all its parts, outermost first. */
 export function walk(rule: Rule, visit: (part: Rule) => void): void {

@@ -1,5 +1,5 @@
 import { HyperFormula } from 'hyperformula';
-import { openBench, type Bench } from '#shared-calc/bench/open-bench.ts';
+import { openBench, type LiveBench } from '#shared-calc/bench/open-bench.ts';
 import { callInBase } from '#shared-calc/engine/call-function.ts';
 import type { ColumnInput } from '#shared-calc/recipe/column.ts';
 import { compileRule, type Sum, type Value } from '#shared-calc/rule/evaluate-rule.ts';
@@ -77,7 +77,7 @@ function letters(index: number): string {
 }
 
 /** Microseconds a box of H1 when every tank is exchanged for another length, so that nearly all is worked anew. */
-function wholeRecalculation(bench: Bench, lines: number): number {
+function wholeRecalculation(bench: LiveBench, lines: number): number {
   const worked = bench.input().lines.filter((line) => !['given', 'tank'].includes(line.role)).length;
   const { median } = measure({ times: 7 }, (turn) => {
     const lengths = new Map([
@@ -95,7 +95,7 @@ const sums: ReadonlyMap<string, Sum> = new Map(
 );
 
 /** Microseconds a box by closures, each line once in an order that suits, over one size. */
-function closureTime(bench: Bench): number {
+function closureTime(bench: LiveBench): number {
   const key = columns[6]?.key ?? '';
   const values = new Map<string, Value>();
   const works = new Map<string, () => Value>();
@@ -145,7 +145,7 @@ function stackByHand({ length, depth, dam }: { length: number; depth: number; da
   return ((gross - bead - gross * 0.05) / 0.88) * 1.05;
 }
 
-function editOneSize(bench: Bench) {
+function editOneSize(bench: LiveBench) {
   return measure({ times: 60 }, (turn) => {
     const next = columns.slice();
     const first = columns[5];
@@ -154,7 +154,7 @@ function editOneSize(bench: Bench) {
   });
 }
 
-function editHouse(bench: Bench) {
+function editHouse(bench: LiveBench) {
   const visible = columns.slice(0, 5).map((column) => column.key);
   const took = { visible: [] as number[], slice: [] as number[], all: [] as number[] };
   for (let turn = 0; turn < 9; turn += 1) {

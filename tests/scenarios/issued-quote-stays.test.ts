@@ -7,7 +7,8 @@ import type { Migration } from '#electron/book/migrations/migration.ts';
 import { changedQuote } from '#shared-calc/jobs/changed-quote.ts';
 import { freezeQuote } from '#shared-calc/jobs/freeze-quote.ts';
 import { issueQuote, quoteNumberOf } from '#shared-calc/jobs/issue-quote.ts';
-import { keysOf, openJob } from '#shared-calc/jobs/open-sheet.ts';
+import { keysOf } from '#shared-calc/jobs/job-sheet.ts';
+import { openJob } from '#shared-calc/jobs/open-sheet.ts';
 import { readQuoteBody, type QuoteBody } from '#shared-calc/jobs/quote-body.ts';
 import { partsOf, reworkQuote } from '#shared-calc/jobs/rework-quote.ts';
 import { orderSums } from '#shared-calc/bench/order-sums.ts';
@@ -36,7 +37,6 @@ function issueNext(book: Book): void {
   const named = book.nextQuote(quoteNumberOf(records, 'J02'));
   const body = freezeQuote(records, open, sums, { ...named, issuedOn: DEMO_DAY });
   valueOf(book.apply(issueQuote(records, body, hashBody), book.revision()));
-  open.bench.close();
 }
 
 const nextVersion: Migration = {

@@ -1,3 +1,4 @@
+import { derive } from '#shared-calc/derive/derived.ts';
 import { readFileSync } from 'node:fs';
 import { z } from 'zod';
 import type { Book } from '#electron/book/book.ts';
@@ -90,7 +91,7 @@ interface Asked {
 }
 
 function doAct(book: Book, one: Act, { input, onlyTry }: Asked): Outcome {
-  const done = runAct(one, { records: book.records(), today: today() }, input);
+  const done = runAct(one, derive(book.records(), today()), input);
   if (!done.ok) return { is: 'refused', says: [sayActFault(done.fault)], json: { fault: faultJson(done.fault) } };
   const change = done.value;
   if (!onlyTry && !isEmptyChange(change)) {

@@ -103,7 +103,6 @@ function buildDemands({ given, kind, records, file }: Asked): Result<readonly Cu
     if (!animals.ok) return failed([sayDemandFault(animals.fault)]);
     demands.push({ date, animals: animals.value * count });
   }
-  worked.value.bench.close();
   return ok(demands);
 }
 
@@ -131,7 +130,6 @@ function jobDemand(given: Arguments, kind: CultureKind, records: Records): Resul
     order.columns.map((column) => column.key),
     kind,
   );
-  bench.close();
   return animals.ok ? ok({ date: plan.value.build, animals: animals.value }) : failed([sayDemandFault(animals.fault)]);
 }
 

@@ -92,7 +92,6 @@ function paperOutcome(kind: PaperKind, given: Arguments, records: Records): Outc
   const { bench } = input.value;
   const called = calledByLines(bench.input());
   const made = needsSize(kind, input.value) ? failed({ kind: 'no-size' } as const) : kind.make(input.value);
-  bench.close();
   return made.ok ? answer(kind, made.value, given) : refusal(sayPaperFault(made.fault, called));
 }
 

@@ -33,7 +33,6 @@ export const prepareCommand: Command = {
       const wish = readWish(given, job, records);
       if (!wish.ok) return refusal(wish.fault);
       const plan = planOf(worked.value, wish.value, records);
-      worked.value.bench.close();
       if (!plan.ok) return refusal(plan.fault);
       const what = job?.title ?? 'the tank';
       return {

@@ -5,7 +5,8 @@ import { insideFrom, isBegun } from '#renderer/books/outside-size.ts';
 import { shownUnitWords } from '#renderer/store/figure-words.ts';
 import { readMoney } from '#shared-calc/papers/read-money.ts';
 import type { Display } from '#shared-calc/quantity/shown-unit.ts';
-import { tankShapes, type Tank, type Workshop } from '#shared-calc/records/records.ts';
+import { tankShapes } from '#shared-calc/fields/tank.ts';
+import type { Tank, Workshop } from '#shared-calc/records/records.ts';
 import { ok } from '#shared-calc/result.ts';
 import { askedMeasures, emptyTank, isOutside, readNewTank, type NewTankTexts } from './new-tank.ts';
 

@@ -3,7 +3,8 @@ import { isUnderWay, plannedJobs } from '#renderer/store/planned-jobs.ts';
 import type { PlanBook } from '#renderer/store/plan-book.ts';
 import type { Day } from '#shared-calc/calendar/day.ts';
 import { isBefore } from '#shared-calc/jobs/move-job.ts';
-import { keysOf, openJob } from '#shared-calc/jobs/open-sheet.ts';
+import { keysOf } from '#shared-calc/jobs/job-sheet.ts';
+import { openJob } from '#shared-calc/jobs/open-sheet.ts';
 import { animalsFor } from '#shared-calc/prepare/culture-demands.ts';
 import type { CultureKind, Job, Records } from '#shared-calc/records/records.ts';
 import { calledByLines } from '#shared-calc/words/called-by-words.ts';
@@ -64,7 +65,6 @@ function animalsOf(
 ): number | string {
   const { sheet, bench } = openJob(records, job, today);
   const animals = animalsFor(bench, keysOf(sheet), kind);
-  bench.close();
   if (animals.ok) return animals.value;
   return animals.fault.kind === 'no-seed-line' ? 0 : sayOrderFault(animals.fault, calledByLines(bench.input()));
 }

@@ -1,7 +1,8 @@
 import { addDays, type Day } from '#shared-calc/calendar/day.ts';
 import { isGateOpen } from '#shared-calc/jobs/move-job.ts';
 import { jobSummary } from '#shared-calc/jobs/job-summary.ts';
-import { jobStates, type Job, type Records } from '#shared-calc/records/records.ts';
+import { jobStates } from '#shared-calc/fields/job.ts';
+import type { Job, Records } from '#shared-calc/records/records.ts';
 import { jobsInOrder } from '#renderer/store/money-hands.ts';
 
 /** A job as the board shows it. */

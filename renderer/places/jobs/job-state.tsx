@@ -1,9 +1,10 @@
+import { derive } from '#shared-calc/derive/derived.ts';
 import { useState } from 'preact/hooks';
 import { ChoiceEntry, SettledEntry } from '#renderer/books/entry.tsx';
 import { readDay } from '#renderer/books/day-field.ts';
 import { isGateOpen } from '#shared-calc/jobs/move-job.ts';
 import { setNextAct } from '#shared-calc/jobs/next-act.ts';
-import { jobStates } from '#shared-calc/records/records.ts';
+import { jobStates } from '#shared-calc/fields/job.ts';
 import { failed } from '#shared-calc/result.ts';
 import type { JobPart } from './job-part.ts';
 import { told } from '#renderer/store/money-hands.ts';
@@ -14,7 +15,7 @@ export function JobState({ job, context, hands }: JobPart) {
   const [wrong, setWrong] = useState<string>();
   const { today } = context;
   const move = (state: string) => {
-    const moved = moveTo({ records: hands.records.peek(), today }, { job: job.id, state });
+    const moved = moveTo(derive(hands.records.peek(), today), { job: job.id, state });
     setWrong(moved.ok ? undefined : moved.fault);
     if (!moved.ok) return hands.refuse(moved.fault);
     hands.apply(moved.value.change);

@@ -58,7 +58,6 @@ function failingChecks({
       .filter(({ holds }) => holds !== true)
       .map((check) => ({ ...check, key })),
   );
-  bench.close();
   return [...Map.groupBy(failing, ({ says }) => says).values()]
     .flatMap((same) => {
       const [first] = same;

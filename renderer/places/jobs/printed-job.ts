@@ -3,7 +3,8 @@ import type { NeedsList } from '#shared-calc/buy/needs.ts';
 import { stockOnHand } from '#shared-calc/buy/stock.ts';
 import type { Day } from '#shared-calc/calendar/day.ts';
 import { jobSummary } from '#shared-calc/jobs/job-summary.ts';
-import { keysOf, openJob } from '#shared-calc/jobs/open-sheet.ts';
+import { keysOf } from '#shared-calc/jobs/job-sheet.ts';
+import { openJob } from '#shared-calc/jobs/open-sheet.ts';
 import { orderPlants, type PlantOrder } from '#shared-calc/jobs/order-plants.ts';
 import { pickLists, type PickList } from '#shared-calc/papers/pick-list.ts';
 import type { Display } from '#shared-calc/quantity/shown-unit.ts';
@@ -23,14 +24,12 @@ export interface JobNeeds {
 export function jobNeeds(records: Records, job: Job, on: Day): Result<JobNeeds, string> {
   const { sheet, bench, pricing } = openJob(records, job, on);
   if (sheet.columns.length === 0) {
-    bench.close();
     return failed(`${job.id} has no size yet: take one first.`);
   }
   const stock = stockOnHand(records.stockEntry.values(), { on, jobs: [job.id] });
   const list = orderNeeds(bench, keysOf(sheet), { ...pricing, stock });
   const planted = { bench, audience: job.audience, animalCrushes: crushesPlants(job.animals) };
   const plants = orderPlants([planted], records.plant.values());
-  bench.close();
   if (!list.ok) return failed(sayOrderFault(list.fault, calledByLines(bench.input())));
   return ok({ list: list.value, sizes: jobSummary(records, job).sizes.join(', '), plants });
 }
@@ -45,6 +44,5 @@ export interface JobOnDay {
 export function jobPickLists(records: Records, { job, on, display }: JobOnDay): readonly PickList[] {
   const { bench } = openJob(records, job, on);
   const lists = pickLists(bench, records, display);
-  bench.close();
   return lists;
 }

@@ -16,7 +16,8 @@ import { yesNoField } from '#renderer/books/yes-no-field.ts';
 import { packId } from '#shared-calc/papers/import-materials.ts';
 import { findUnit, unitSymbols } from '#shared-calc/quantity/unit.ts';
 import { cleanNoise } from '#shared-calc/quantity/write-figure.ts';
-import { saleWays, type Material, type Pack, type PackPrice, type Records } from '#shared-calc/records/records.ts';
+import { saleWays } from '#shared-calc/fields/material.ts';
+import type { Material, Pack, PackPrice, Records } from '#shared-calc/records/records.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
 import type { Change } from '#shared-calc/records/change.ts';
 

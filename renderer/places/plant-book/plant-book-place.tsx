@@ -10,7 +10,8 @@ import { yesNoField } from '#renderer/books/yes-no-field.ts';
 import type { PlaceView } from '#renderer/frame/page-view.ts';
 import type { Route } from '#renderer/frame/place-route.ts';
 import { shownUnit } from '#shared-calc/quantity/shown-unit.ts';
-import { plantClasses, type Plant } from '#shared-calc/records/records.ts';
+import { plantClasses } from '#shared-calc/fields/plant.ts';
+import type { Plant } from '#shared-calc/records/records.ts';
 
 /** Plants by their class, with their light, their growth and what they cost. */
 export function plantBookPlace(hands: BookHands): (route: Route) => PlaceView {

@@ -104,7 +104,6 @@ function withBench({ context }: PartView, job: Job, make: (bench: Bench) => JSX.
   const { sheet, bench } = openJob(context.records, job, context.today);
   const made =
     sheet.columns.length === 0 ? <p class="empty-note">{job.id} has no size yet: take one first.</p> : make(bench);
-  bench.close();
   return made;
 }
 

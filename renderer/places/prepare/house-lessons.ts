@@ -1,4 +1,6 @@
-import { openSheet, linesOf, pricingOn } from '#shared-calc/jobs/open-sheet.ts';
+import { onceBench } from '#shared-calc/bench/once-bench.ts';
+import { linesOf, pricingOn } from '#shared-calc/jobs/open-sheet.ts';
+import { sheetInput } from '#shared-calc/jobs/worked-job.ts';
 import type { Day } from '#shared-calc/calendar/day.ts';
 import { lineLabel } from '#shared-calc/recipe/line-label.ts';
 import { lessonEffect, type LessonEffect } from '#shared-calc/prepare/lesson-effect.ts';
@@ -36,14 +38,13 @@ export function houseLessons(records: Records, { recipe, reference, on }: Taught
   const pricing = pricingOn(records, { oneOffs: [] }, on);
   const tank = records.tank.get(reference);
   const columns = tank ? [{ size: '', key: tank.id, tank, label: '', count: 1, locals: new Map() }] : [];
-  const bench = openSheet({ columns, whole: new Map() }, lines, pricing.prices);
+  const bench = onceBench(sheetInput({ columns, whole: new Map() }, lines, pricing.prices));
   const told = lessons.map((lesson): HouseLesson => {
     const line = lines.find(({ name }) => name === lesson.line);
     const effect =
       lesson.proposed === undefined || !tank ? undefined : lessonEffect(bench, tank.id, { lesson, pricing });
     return { ...lesson, label: line ? lineLabel(line) : lesson.line, ...(effect?.ok && { effect: effect.value }) };
   });
-  bench.close();
   return told;
 }
 

@@ -13,7 +13,6 @@ export function jobLeaves(records: Records, job: Job, on: Day): number | undefin
   for (const { key, count } of bench.input().columns) {
     litres += (sizeFigures(bench, key, plainDisplay).number('leavesLoose', 'L') ?? 0) * count;
   }
-  bench.close();
   return litres > 0 ? cleanNoise(litres) : undefined;
 }
 

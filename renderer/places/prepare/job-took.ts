@@ -2,7 +2,8 @@ import { needAmounts, workAmounts } from '#shared-calc/bench/order-amounts.ts';
 import type { Bench } from '#shared-calc/bench/open-bench.ts';
 import { allBuilds } from '#shared-calc/buy/all-builds.ts';
 import type { Day } from '#shared-calc/calendar/day.ts';
-import { keysOf, linesOf, openJob } from '#shared-calc/jobs/open-sheet.ts';
+import { keysOf } from '#shared-calc/jobs/job-sheet.ts';
+import { linesOf, openJob } from '#shared-calc/jobs/open-sheet.ts';
 import { lineLabel } from '#shared-calc/recipe/line-label.ts';
 import { fromBase, unitOf } from '#shared-calc/quantity/unit.ts';
 import { cleanNoise } from '#shared-calc/quantity/write-figure.ts';
@@ -42,7 +43,6 @@ export function plannedOfJob(records: Records, job: Job, on: Day): Planned {
     const mean = meanOf(bench, line);
     if (mean !== undefined) planned.set(line.name, mean);
   }
-  bench.close();
   return planned;
 }
 

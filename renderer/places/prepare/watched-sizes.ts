@@ -26,6 +26,5 @@ export function watchedSizes(records: Records, job: Job, on: Day): readonly Watc
     label: tank.label,
     band: watchBand(sizeFigures(bench, key, plainDisplay)),
   }));
-  bench.close();
   return sizes;
 }

@@ -1,7 +1,8 @@
 import { orderSums } from '#shared-calc/bench/order-sums.ts';
 import type { Day } from '#shared-calc/calendar/day.ts';
 import { freezeQuote } from '#shared-calc/jobs/freeze-quote.ts';
-import { keysOf, openJob } from '#shared-calc/jobs/open-sheet.ts';
+import { keysOf } from '#shared-calc/jobs/job-sheet.ts';
+import { openJob } from '#shared-calc/jobs/open-sheet.ts';
 import type { QuoteBody } from '#shared-calc/jobs/quote-body.ts';
 import type { Job, Records } from '#shared-calc/records/records.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
@@ -14,7 +15,6 @@ export function draftQuote(records: Records, job: Job, on: Day): Result<QuoteBod
   const keys = keysOf(open.sheet);
   const sums = orderSums(open.bench, keys, open.pricing);
   const body = sums.ok ? freezeQuote(records, open, sums.value, { number: '', revision: '', issuedOn: on }) : undefined;
-  open.bench.close();
   if (keys.length === 0)
     return failed(`${job.id} has no size yet: take one on the size bench, and its price stands here.`);
   if (!sums.ok) return failed(sayOrderFault(sums.fault, calledByLines(open.bench.input())));

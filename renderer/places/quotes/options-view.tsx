@@ -41,6 +41,5 @@ function optionsOf({ job, context: { records, today } }: OptionsParts) {
   const { bench, pricing } = openJob(records, job, today);
   const options = optionsPage({ bench, pricing, records, on: today });
   const drawings = options.map(({ size, called }) => ({ size, called, figures: benchSection(bench, size) }));
-  bench.close();
   return { options, drawings };
 }

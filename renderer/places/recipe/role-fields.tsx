@@ -1,5 +1,6 @@
 import { ChoiceEntry, SettledEntry } from '#renderer/books/entry.tsx';
-import { checkLevels, type Records } from '#shared-calc/records/records.ts';
+import { checkLevels } from '#shared-calc/fields/recipe.ts';
+import type { Records } from '#shared-calc/records/records.ts';
 import { given, type LineFields } from './put-fields.ts';
 import { Tick } from '#renderer/panel/tick.tsx';
 

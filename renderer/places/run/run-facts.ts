@@ -2,7 +2,8 @@ import { priceBook, type PriceBook } from '#shared-calc/buy/price-book.ts';
 import type { ShoppingRun } from '#shared-calc/buy/shopping-run.ts';
 import type { Day } from '#shared-calc/calendar/day.ts';
 import { jobsRun } from '#shared-calc/jobs/jobs-run.ts';
-import { keysOf, openJob } from '#shared-calc/jobs/open-sheet.ts';
+import { keysOf } from '#shared-calc/jobs/job-sheet.ts';
+import { openJob } from '#shared-calc/jobs/open-sheet.ts';
 import { orderPlants, type PlantedBench, type PlantOrder } from '#shared-calc/jobs/order-plants.ts';
 import { paneCuts, type PaneCut } from '#shared-calc/jobs/pane-cuts.ts';
 import { calendarOf } from '#shared-calc/prepare/calendar-of.ts';
@@ -47,7 +48,6 @@ export function runFacts(records: Records, jobs: readonly string[], on: Day): Re
     plants: orderPlants(planted, records.plant.values()),
     planned: opened.flatMap(({ job, bench, sheet }) => plannedJob(records, job, { bench, columns: keysOf(sheet), on })),
   };
-  for (const { bench } of opened) bench.close();
   return ok(facts);
 }
 

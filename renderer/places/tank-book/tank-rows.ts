@@ -16,7 +16,8 @@ import { packId } from '#shared-calc/papers/import-materials.ts';
 import { readMoney } from '#shared-calc/papers/read-money.ts';
 import { isMeasured, tankMeasures, tankMisfit, type TankMeasure } from '#shared-calc/papers/tank-measures.ts';
 import { shownUnit } from '#shared-calc/quantity/shown-unit.ts';
-import { tankShapes, type Pack, type PackPrice, type Records, type Tank } from '#shared-calc/records/records.ts';
+import { tankShapes } from '#shared-calc/fields/tank.ts';
+import type { Pack, PackPrice, Records, Tank } from '#shared-calc/records/records.ts';
 import { failed, ok } from '#shared-calc/result.ts';
 
 /** A tank with what one costs today. */

@@ -1,3 +1,4 @@
+import { derive } from '#shared-calc/derive/derived.ts';
 import { capital } from '#shared-calc/rule/capital.ts';
 import type { ComponentChildren } from 'preact';
 import type { BookContext, BookHands } from '#renderer/books/book-hands.ts';
@@ -124,7 +125,7 @@ function Money({ context, hands }: WorkshopParts) {
   const { workshop } = context;
   const usual = usualDecimals(workshop.currency);
   const setDecimals = (text: string) => {
-    const done = rescaleCoins.run(context, { coinDecimals: Number(text) });
+    const done = rescaleCoins.run(derive(context.records, context.today), { coinDecimals: Number(text) });
     if (done.ok) hands.apply(done.value);
     else hands.refuse(sayActFault(done.fault));
   };

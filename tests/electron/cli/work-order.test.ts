@@ -31,7 +31,6 @@ function totals(...argv: readonly string[]) {
     order.columns.map((column) => column.key),
     pricing,
   );
-  bench.close();
   if (!sums.ok) throw new Error(JSON.stringify(sums.fault));
   const { needs, quote } = sums.value;
   const used = Object.fromEntries(needs.needs.map((need) => [need.material, Number(need.used.toPrecision(10))]));

@@ -1,12 +1,12 @@
+import { derive } from '#shared-calc/derive/derived.ts';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { hashBody } from '#electron/book/issued.ts';
 import { askedJob, noWishes } from '#renderer/places/jobs/asked-job.ts';
 import { surveyRows, writeFound } from '#renderer/places/jobs/survey-rows.ts';
-import { writeJob, type JobFields } from '#shared-calc/acts/job-acts.ts';
+import { markOrdered, writeJob, type JobFields } from '#shared-calc/acts/job-acts.ts';
 import { moveTo } from '#renderer/places/jobs/write-job.ts';
 import { addOneOff, oneOffsOf, removeOneOff, writeOneOff } from '#renderer/places/quotes/one-off-writes.ts';
-import { markOrdered } from '#shared-calc/acts/job-acts.ts';
 import { asksOf, putInAsked } from '#renderer/places/store/asked-entry.ts';
 import { expectedGoods, receive } from '#renderer/places/store/expected-goods.ts';
 import { keepNeeded, takeOut, takeSome, writeEntry } from '#renderer/places/store/store-writes.ts';
@@ -21,7 +21,8 @@ import { surveyJob } from '#shared-calc/jobs/survey-job.ts';
 import { applyChange, invertChange, isEmptyChange, type Change } from '#shared-calc/records/change.ts';
 import { displayOf } from '#shared-calc/records/display-of.ts';
 import { diffRecords } from '#shared-calc/records/diff-records.ts';
-import { jobStates, type Job, type Records } from '#shared-calc/records/records.ts';
+import { jobStates } from '#shared-calc/fields/job.ts';
+import type { Job, Records } from '#shared-calc/records/records.ts';
 import { workshopOf } from '#shared-calc/records/workshop-of.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
 import { DEMO_DAY } from '#tests/demo-bench.ts';
@@ -44,7 +45,7 @@ const job = 'J02';
 /** Another that is paid and waits for the shopping run. */
 const COPY = 'J03';
 
-const written = (records: Records, fields: JobFields) => writeJob.run({ records, today: on }, { job, fields });
+const written = (records: Records, fields: JobFields) => writeJob.run(derive(records, on), { job, fields });
 
 /** Every act of the jobs board, the Store, the shopping run and the quotes that is not *Issue*. */
 const acts: Readonly<Record<string, Act>> = {
@@ -56,8 +57,8 @@ const acts: Readonly<Record<string, Act>> = {
   'way in not measured': (records) => written(records, { narrowestMm: null }),
   basis: (records, { count }) => written(records, { basis: count % 2 === 0 ? 'packs' : 'used' }),
   handover: (records) => written(records, { handover: '2027-06-04' }),
-  'a move': (records, { state }) => changeOf(moveTo({ records, today: on }, { job, state })),
-  built: (records) => changeOf(moveTo({ records, today: on }, { job, state: 'built' })),
+  'a move': (records, { state }) => changeOf(moveTo(derive(records, on), { job, state })),
+  built: (records) => changeOf(moveTo(derive(records, on), { job, state: 'built' })),
   'next act': (records, { text }) => setNextAct(records, job, text, on),
   sizes: (records, { count }) => setSizes(records, job, [{ tank: count % 2 === 0 ? 'T05' : 'T07', count }]),
   kit: (records, { count }) =>
@@ -88,7 +89,7 @@ const acts: Readonly<Record<string, Act>> = {
   'packs by hand': (records, { count }) =>
     ok(choosePacks(records, { jobs: [job], material: 'M01', counts: new Map([['M01-10', count]]) })),
   'packs at their best': (records) => ok(choosePacks(records, { jobs: [job], material: 'M01', counts: undefined })),
-  ordered: (records) => markOrdered.run({ records: records, today: DEMO_DAY }, { jobs: [COPY] }),
+  ordered: (records) => markOrdered.run(derive(records, DEMO_DAY), { jobs: [COPY] }),
   received: (records, { count }) => {
     const orders = expectedGoods(records, on);
     const order = orders.ok ? orders.value[count % Math.max(1, orders.value.length)] : undefined;
@@ -163,7 +164,7 @@ describe('undo over the money places, in a real book', () => {
 /** A job that is paid and ordered, with a line of its own and packs by hand: every act finds something to do. */
 function orderedLibrary(): Records {
   const paid = after(libraryJob(), recordDeposit(libraryJob(), { job, coins: 65_000, on }));
-  const ordered = after(paid, markOrdered.run({ records: paid, today: DEMO_DAY }, { jobs: [job] }));
+  const ordered = after(paid, markOrdered.run(derive(paid, DEMO_DAY), { jobs: [job] }));
   const lined = applyChange(ordered, addOneOff(ordered, { job, ...stand }));
   const kept = after(lined, reserveStock(lined, { job, material: 'M05', amount: 1, on }));
   const found60 = after(kept, found(kept, '60 kg'));

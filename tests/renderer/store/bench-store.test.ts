@@ -2,7 +2,8 @@ import { describe, expect, test } from 'vitest';
 import { orderSums } from '#shared-calc/bench/order-sums.ts';
 import { freezeQuote } from '#shared-calc/jobs/freeze-quote.ts';
 import { issueQuote } from '#shared-calc/jobs/issue-quote.ts';
-import { keysOf, openJob } from '#shared-calc/jobs/open-sheet.ts';
+import { keysOf } from '#shared-calc/jobs/job-sheet.ts';
+import { openJob } from '#shared-calc/jobs/open-sheet.ts';
 import { applyChange } from '#shared-calc/records/change.ts';
 import type { Records } from '#shared-calc/records/records.ts';
 import { DEMO_DAY, demoRecords } from '#tests/demo-bench.ts';
@@ -178,7 +179,6 @@ function issued(records: Records): Records {
   const sums = orderSums(open.bench, keysOf(open.sheet), open.pricing);
   if (!sums.ok) throw new Error(sums.fault.kind);
   const body = freezeQuote(records, open, sums.value, { number: 'Q-0001', revision: 'A', issuedOn: DEMO_DAY });
-  open.bench.close();
   return applyChange(
     records,
     issueQuote(records, body, () => '0'.repeat(64)),

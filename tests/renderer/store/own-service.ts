@@ -2,7 +2,8 @@ import type { Bridge, BridgeNews } from '#renderer/bridge.ts';
 import type { Channel } from '#shared-calc/contract/channel-names.ts';
 import type { BookInfo, Entry, Input, Output, Refusal } from '#shared-calc/contract/channels.ts';
 import { toRecordLists } from '#shared-calc/contract/record-lists.ts';
-import { keysOf, openJob } from '#shared-calc/jobs/open-sheet.ts';
+import { keysOf } from '#shared-calc/jobs/job-sheet.ts';
+import { openJob } from '#shared-calc/jobs/open-sheet.ts';
 import { orderSums } from '#shared-calc/bench/order-sums.ts';
 import { applyChange, invertChange, type Change } from '#shared-calc/records/change.ts';
 import type { Records } from '#shared-calc/records/records.ts';
@@ -147,7 +148,6 @@ const answers: Answers = {
       const { costCoins, netCoins, grossCoins, depositCoins, hours } = sums.value.quote;
       return { column, sums: { costCoins, netCoins, grossCoins: grossCoins + state.off, depositCoins, hours } };
     });
-    open.bench.close();
     return ok({ revision: state.entries.length, columns } satisfies Output<'bench.confirm'>);
   },
 };

@@ -1,3 +1,4 @@
+import { derive } from '#shared-calc/derive/derived.ts';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { z } from 'zod';
@@ -5,7 +6,8 @@ import { runAct } from '#shared-calc/acts/act.ts';
 import { allActs } from '#shared-calc/acts/all-acts.ts';
 import { ChangeSchema } from '#shared-calc/records/change-schema.ts';
 import { applyChange, emptyChange, invertChange } from '#shared-calc/records/change.ts';
-import { allKinds, jobStates, type Records } from '#shared-calc/records/records.ts';
+import { jobStates } from '#shared-calc/fields/job.ts';
+import { allKinds, type Records } from '#shared-calc/records/records.ts';
 import { findReferenceFault } from '#shared-calc/records/references.ts';
 import { sayActFault } from '#shared-calc/words/say-act-fault.ts';
 import { DEMO_DAY } from '#tests/demo-bench.ts';
@@ -13,7 +15,7 @@ import { libraryJob } from '#tests/shared-calc/jobs/demo-jobs.ts';
 import { anyInput } from './any-input.ts';
 
 const book = libraryJob();
-const derived = { records: book, today: DEMO_DAY };
+const derived = derive(book, DEMO_DAY);
 
 /** Ids that are in the book, and texts that its cells take. */
 const words: readonly string[] = [

@@ -1,3 +1,4 @@
+import { derive } from '#shared-calc/derive/derived.ts';
 import { describe, expect, test } from 'vitest';
 import { runAct } from '#shared-calc/acts/act.ts';
 import { put, remove } from '#shared-calc/acts/book-acts.ts';
@@ -10,7 +11,7 @@ const demo = demoRecords();
 
 describe('put and remove', () => {
   const run = (name: 'put' | 'remove', input: unknown, records = demo) =>
-    runAct({ put, remove }[name], { records, today: DEMO_DAY }, input);
+    runAct({ put, remove }[name], derive(records, DEMO_DAY), input);
   const refused = (name: 'put' | 'remove', input: unknown, records = demo) => {
     const done = run(name, input, records);
     return done.ok ? 'done' : sayActFault(done.fault);

@@ -1,3 +1,4 @@
+import { derive } from '#shared-calc/derive/derived.ts';
 import { describe, expect, test } from 'vitest';
 import { writeJob, type JobFields } from '#shared-calc/acts/job-acts.ts';
 import { applyChange, invertChange } from '#shared-calc/records/change.ts';
@@ -6,7 +7,7 @@ import { DEMO_DAY } from '#tests/demo-bench.ts';
 import { after, jobOf, libraryJob, valueOf } from '#tests/shared-calc/jobs/demo-jobs.ts';
 
 const written = (records: Records, fields: JobFields) =>
-  writeJob.run({ records, today: DEMO_DAY }, { job: 'J02', fields });
+  writeJob.run(derive(records, DEMO_DAY), { job: 'J02', fields });
 
 describe('writeJob', () => {
   test('what is told of a job is rewritten under a label that says what', () => {

@@ -11,6 +11,7 @@ import {
   renameLine,
   writeLine,
 } from '#shared-calc/acts/recipe-acts.ts';
+import { derive } from '#shared-calc/derive/derived.ts';
 import { linesOf } from '#shared-calc/jobs/open-sheet.ts';
 import { applyChange } from '#shared-calc/records/change.ts';
 import type { Line, LocalValue, Records } from '#shared-calc/records/records.ts';
@@ -19,8 +20,7 @@ import { DEMO_DAY, demoBench, demoRecords } from '#tests/demo-bench.ts';
 
 const records = demoRecords();
 
-const run = (act: Act, input: unknown, from: Records = records) =>
-  runAct(act, { records: from, today: DEMO_DAY }, input);
+const run = (act: Act, input: unknown, from: Records = records) => runAct(act, derive(from, DEMO_DAY), input);
 
 /** The records with an act done. */
 function done(act: Act, input: unknown, from: Records = records): Records {

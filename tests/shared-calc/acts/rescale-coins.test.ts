@@ -1,3 +1,4 @@
+import { derive } from '#shared-calc/derive/derived.ts';
 import { describe, expect, test } from 'vitest';
 import { rescaleCoins } from '#shared-calc/acts/rescale-coins.ts';
 import { applyChange } from '#shared-calc/records/change.ts';
@@ -8,7 +9,7 @@ import { demoRecords } from '#tests/renderer/demo-records.ts';
 
 const records = demoRecords();
 const rescale = (from: typeof records, coinDecimals: number) =>
-  rescaleCoins.run({ records: from, today: DEMO_DAY }, { coinDecimals });
+  rescaleCoins.run(derive(from, DEMO_DAY), { coinDecimals });
 
 describe('rescaleCoins', () => {
   test('another decimal leaves every amount what it is worth', () => {

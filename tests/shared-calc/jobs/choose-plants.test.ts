@@ -4,7 +4,8 @@ import { choosePlants, type PlantPlace } from '#shared-calc/jobs/choose-plants.t
 import { orderPlants } from '#shared-calc/jobs/order-plants.ts';
 import { paneCuts } from '#shared-calc/jobs/pane-cuts.ts';
 import { plantNeeds, plantPlace } from '#shared-calc/jobs/plant-place.ts';
-import { plantClasses, type Plant } from '#shared-calc/records/records.ts';
+import { plantClasses } from '#shared-calc/fields/plant.ts';
+import type { Plant } from '#shared-calc/records/records.ts';
 import { demoBench, demoRecords } from '#tests/demo-bench.ts';
 
 const book = [...demoRecords().plant.values()];

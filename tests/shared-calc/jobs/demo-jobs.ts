@@ -2,7 +2,8 @@ import { orderSums } from '#shared-calc/bench/order-sums.ts';
 import { freezeQuote } from '#shared-calc/jobs/freeze-quote.ts';
 import { issueQuote } from '#shared-calc/jobs/issue-quote.ts';
 import { newJob, type NewJob } from '#shared-calc/jobs/new-job.ts';
-import { keysOf, openJob } from '#shared-calc/jobs/open-sheet.ts';
+import { keysOf } from '#shared-calc/jobs/job-sheet.ts';
+import { openJob } from '#shared-calc/jobs/open-sheet.ts';
 import { readQuoteBody, type QuoteBody } from '#shared-calc/jobs/quote-body.ts';
 import { setValues } from '#shared-calc/jobs/set-values.ts';
 import { applyChange, type Change } from '#shared-calc/records/change.ts';
@@ -83,7 +84,6 @@ export function issued(
     freezeQuote(records, open, sums, { number: 'Q-0001', revision, issuedOn: on }),
     () => '0'.repeat(64),
   );
-  open.bench.close();
   const next = applyChange(records, change);
   return { records: next, body: bodyOf(next, `Q-0001${revision}`), change };
 }

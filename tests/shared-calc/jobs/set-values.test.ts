@@ -31,7 +31,6 @@ describe('setValues', () => {
       [0.02, 'job'],
       [0.01, 'local'],
     ]);
-    bench.close();
   });
 
   test('whoever writes a box last is named; the same text again changes nothing', () => {

@@ -26,7 +26,6 @@ describe('surveyJob', () => {
       [60, 'job'],
       [25, 'job'],
     ]);
-    bench.close();
     expect(surveyed.localValue.get('J02.shelf_rating')?.by).toBe('us');
   });
 

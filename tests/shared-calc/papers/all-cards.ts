@@ -57,7 +57,6 @@ export function cautionsByCard(
     }).flatMap(({ cautions }) => cautions),
     care: sizeCare(bench, '2027-04-28', plainDisplay).flatMap(({ cautions }) => cautions),
   };
-  bench.close();
   return Object.fromEntries(Object.entries(cards).map(([card, of]) => [card, new Set(of.map(({ step }) => step))]));
 }
 

@@ -10,7 +10,6 @@ const terms = { records, display: plainDisplay, audience: '', animalCrushes: fal
 function cardOf(job: Readonly<Record<string, string>>, recipe = 'H1'): BuildCard {
   const bench = cardBench(job, recipe);
   const [card] = buildCards(bench, terms);
-  bench.close();
   if (!card) throw new Error('no card');
   return card;
 }
@@ -72,7 +71,6 @@ describe('buildCards', () => {
         ?.steps.find(({ title }) => title === 'Plants')
         ?.says.join(' ') ?? '';
     const [anywhere, nursery] = [namesFor('office'), namesFor('nursery, under-fives')];
-    bench.close();
     expect([anywhere.includes('Ficus pumila'), nursery.includes('Ficus pumila')]).toEqual([true, false]);
   });
 
@@ -80,7 +78,6 @@ describe('buildCards', () => {
     const bench = cardBench({});
     const [card] = buildCards(bench, terms);
     const worked = workMinutes(bench, ['survey_work', 'quote_work']);
-    bench.close();
     expect(card?.minutes).toBeCloseTo(worked, 9);
   });
 
@@ -93,7 +90,6 @@ describe('buildCards', () => {
       );
       const [card] = buildCards(bench, terms);
       const [list] = pickLists(bench, records, plainDisplay);
-      bench.close();
       const onCard = card?.steps.flatMap(({ goods }) => goods) ?? [];
       const bare = (amount: string) => amount.replace('\u00a0each', '');
       const picked = new Set(list?.rows.map(({ line, amount }) => `${line} ${bare(amount)}`));
@@ -107,7 +103,6 @@ describe('buildCards', () => {
   test('a line that a house added stands in its section, or besides', () => {
     const bench = demoBench({ recipe: 'H1', sizes: ['T05'] }, records);
     const { lines, ...input } = bench.input();
-    bench.close();
     const [first] = lines.filter((line) => line.name === 'pods_need');
     if (!first) throw new Error('no pods');
     const { place: _, ...unplaced } = first;

@@ -25,7 +25,6 @@ function libraryOrders(): ReadonlyMap<string, SupplierOrder> {
     },
     records,
   );
-  bench.close();
   return new Map(orders.map((order) => [order.supplier, order]));
 }
 

@@ -44,7 +44,6 @@ describe('calledOf', () => {
       options: optionsPage({ bench, pricing, records, on: DEMO_DAY }),
       quote: quote.sizes,
     };
-    bench.close();
     const called = ['T05', 'By the window'];
     expect(
       Object.fromEntries(Object.entries(papers).map(([paper, of]) => [paper, of.map((each) => each.called)])),

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { tankFigures } from '#shared-calc/recipe/tank-figures.ts';
-import { Tank } from '#shared-calc/records/records.ts';
+import { recordKinds, type Tank } from '#shared-calc/records/records.ts';
 import { demoRecords } from '#tests/demo-bench.ts';
 
 const records = demoRecords();
@@ -9,7 +9,7 @@ const measurements = [...records.line.values()]
   .flatMap((line) => line.use ?? []);
 
 function bare(shape: Tank['shape'], more: Partial<Tank> = {}): Tank {
-  return Tank.parse({ id: 'T99', label: 'New', shape, clientsOwn: false, note: '', ...more });
+  return recordKinds.tank.parse({ id: 'T99', label: 'New', shape, clientsOwn: false, note: '', ...more });
 }
 
 describe('tankFigures', () => {

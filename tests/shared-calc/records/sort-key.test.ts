@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { sortKeyAt, sortKeyBetween, sortKeyPattern } from '#shared-calc/records/sort-key.ts';
+import { sortKeyPattern } from '#shared-calc/fields/recipe.ts';
+import { sortKeyAt, sortKeyBetween } from '#shared-calc/records/sort-key.ts';
 
 describe('sortKeyAt', () => {
   test('a list of a thousand lines stands in its order', () => {

@@ -1,3 +1,4 @@
+import { derive } from '#shared-calc/derive/derived.ts';
 import { describe, expect, test } from 'vitest';
 import { moveTo } from '#renderer/places/jobs/write-job.ts';
 import { applyChange } from '#shared-calc/records/change.ts';
@@ -11,7 +12,7 @@ describe('moveTo', () => {
   };
 
   test('a job without its deposit is not moved past it, and is told why', () => {
-    expect(moveTo({ records: libraryJob(), today: '2027-03-10' }, { job: 'J02', state: 'ordered' })).toEqual({
+    expect(moveTo(derive(libraryJob(), '2027-03-10'), { job: 'J02', state: 'ordered' })).toEqual({
       ok: false,
       fault: 'J02 cannot be ordered: its deposit is not in. Record it with its day, or accept the quote first.',
     });
@@ -19,7 +20,7 @@ describe('moveTo', () => {
 
   test('a job that is built takes what it uses out of the Store, and says what was not there', () => {
     const records = paid();
-    const moved = valueOf(moveTo({ records, today: '2027-03-10' }, { job: 'J02', state: 'built' }));
+    const moved = valueOf(moveTo(derive(records, '2027-03-10'), { job: 'J02', state: 'built' }));
     const built = applyChange(records, moved.change);
     expect([jobOf(built, 'J02').state, built.stockEntry.has('K-M01')]).toEqual(['built', false]);
     expect(moved.short).toBe(

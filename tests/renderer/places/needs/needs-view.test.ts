@@ -12,7 +12,6 @@ function view(records: Records, stock = NO_STOCK) {
   if (!job) throw new Error('no job');
   const { sheet, bench, pricing } = openJob(records, job, demoDay);
   const needs = needsView({ bench, columns: sheet.columns, pricing, stock, margins: records.margin });
-  bench.close();
   return needs;
 }
 

@@ -1,3 +1,4 @@
+import { derive } from '#shared-calc/derive/derived.ts';
 import { describe, expect, test } from 'vitest';
 import { markOrdered } from '#shared-calc/acts/job-acts.ts';
 import { orderBy } from '#shared-calc/papers/order-days.ts';
@@ -46,7 +47,7 @@ describe('markOrdered', () => {
   test('jobs whose deposit is in are ordered together, and undone together', () => {
     const records = libraryJob();
     const paid = after(records, recordDeposit(records, { job: 'J02', coins: 65_000, on: DEMO_DAY }));
-    const change = valueOf(markOrdered.run({ records: paid, today: DEMO_DAY }, { jobs: ['J02'] }));
+    const change = valueOf(markOrdered.run(derive(paid, DEMO_DAY), { jobs: ['J02'] }));
     const ordered = applyChange(paid, change);
     expect([jobOf(ordered, 'J02').state, applyChange(ordered, invertChange(change))]).toEqual(['ordered', paid]);
   });
@@ -54,7 +55,7 @@ describe('markOrdered', () => {
   test('one that is not paid for holds all of them back', () => {
     const records = libraryJob();
     const paid = after(records, recordDeposit(records, { job: 'J02', coins: 65_000, on: DEMO_DAY }));
-    expect(faultOf(markOrdered.run({ records: paid, today: DEMO_DAY }, { jobs: ['J02', 'J01'] }))).toEqual({
+    expect(faultOf(markOrdered.run(derive(paid, DEMO_DAY), { jobs: ['J02', 'J01'] }))).toEqual({
       kind: 'no-deposit-yet',
       job: 'J01',
       state: 'ordered',

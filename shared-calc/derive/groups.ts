@@ -1,0 +1,23 @@
+import { sameList } from './memo.ts';
+
+/** Records of a table by what they belong to; a group is the same list as before while its records are the same. */
+export type Groups<R> = ReadonlyMap<string, readonly R[]>;
+
+const none: readonly never[] = [];
+
+export function groupsOf<R>(
+  records: Iterable<R>,
+  { keyOf, inOrder }: { readonly keyOf: (record: R) => string; readonly inOrder?: (one: R, other: R) => number },
+  before: Groups<R> | undefined,
+): Groups<R> {
+  const groups = new Map<string, readonly R[]>();
+  for (const [key, group] of Map.groupBy(records, keyOf)) {
+    groups.set(key, sameList(inOrder ? group.toSorted(inOrder) : group, before?.get(key)));
+  }
+  return groups;
+}
+
+/** One empty list for all: it is the same object wherever nothing is there. */
+export function groupOf<R>(groups: Groups<R>, key: string): readonly R[] {
+  return groups.get(key) ?? none;
+}

@@ -1,0 +1,73 @@
+import { columnKey, writtenByLine, type JobSheet, type SheetColumn } from '#shared-calc/jobs/job-sheet.ts';
+import type { Job, Line, LocalValue, QuoteLine, Records, Size } from '#shared-calc/records/records.ts';
+import { bySortKey } from '#shared-calc/records/sort-key.ts';
+import { groupOf, groupsOf, type Groups } from './groups.ts';
+import { memo, memos } from './memo.ts';
+
+/** The sheet of a job and what its bench reads. Parts that did not change are the same objects as before. */
+export interface JobSheets {
+  readonly sheet: (job: Job) => JobSheet;
+  readonly lines: (recipe: string) => readonly Line[];
+}
+
+type Tables = Pick<Records, 'line' | 'size' | 'localValue' | 'quoteLine' | 'tank'>;
+
+interface Index {
+  readonly lines: Groups<Line>;
+  readonly sizes: Groups<Size>;
+  readonly values: Groups<LocalValue>;
+  readonly oneOffs: Groups<QuoteLine>;
+}
+
+/** Records by the recipe, job or size they belong to; a table is sorted again only where it changed. */
+function openIndex(): (tables: Tables) => Index {
+  const lines = memo<Groups<Line>>();
+  const sizes = memo<Groups<Size>>();
+  const values = memo<Groups<LocalValue>>();
+  const oneOffs = memo<Groups<QuoteLine>>();
+  return ({ line, size, localValue, quoteLine }) => ({
+    lines: lines([line], (before) =>
+      groupsOf(line.values(), { keyOf: ({ recipe }) => recipe, inOrder: bySortKey }, before),
+    ),
+    sizes: sizes([size], (before) =>
+      groupsOf(size.values(), { keyOf: ({ job }) => job, inOrder: (one, other) => one.order - other.order }, before),
+    ),
+    values: values([localValue], (before) =>
+      groupsOf(localValue.values(), { keyOf: (value) => boxOwner(value.job, value.size) }, before),
+    ),
+    oneOffs: oneOffs([quoteLine], (before) => groupsOf(quoteLine.values(), { keyOf: ({ job }) => job }, before)),
+  });
+}
+
+/** The sheets of a book, kept between its changes. */
+export function openJobSheets(): (tables: Tables) => JobSheets {
+  const indexed = openIndex();
+  const columns = memos<SheetColumn>();
+  const columnLists = memos<readonly SheetColumn[]>();
+  const sheets = memos<JobSheet>();
+  return (tables) => {
+    const { lines, sizes, values, oneOffs } = indexed(tables);
+    const writtenOf = (job: string, size?: string) => writtenByLine(groupOf(values, boxOwner(job, size)));
+    const columnsOf = (job: string): readonly SheetColumn[] => {
+      const list: SheetColumn[] = [];
+      for (const { id, tank: code, label, count } of groupOf(sizes, job)) {
+        const tank = tables.tank.get(code);
+        if (!tank) continue;
+        const parts = { size: id, key: columnKey(tank, list), tank, label, count, locals: writtenOf(job, id) };
+        list.push(columns(id, Object.values(parts), () => parts));
+      }
+      return columnLists(job, list, () => list);
+    };
+    return {
+      lines: (recipe) => groupOf(lines, recipe),
+      sheet: (job) => {
+        const parts = { columns: columnsOf(job.id), whole: writtenOf(job.id), oneOffs: groupOf(oneOffs, job.id) };
+        return sheets(job.id, [job, ...Object.values(parts)], () => ({ job, recipe: job.recipe, ...parts }));
+      },
+    };
+  };
+}
+
+function boxOwner(job: string, size: string | undefined): string {
+  return `${job}\n${size ?? ''}`;
+}

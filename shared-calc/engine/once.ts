@@ -1,0 +1,100 @@
+import { unreachable } from '#shared-calc/result.ts';
+import { ruleProgram, type RuleProgram, type Value } from '#shared-calc/rule/evaluate-rule.ts';
+import type { FigureProblem } from '#shared-calc/rule/fault.ts';
+import { namesIn, type Rule } from '#shared-calc/rule/tree.ts';
+import type { BoxContent, BoxProblem, BoxValue } from './box-content.ts';
+import { ruleFunctions } from './rule-functions.ts';
+
+/**
+ * The lines of one size, worked once: compiled rules in order of reading. Comes to the same as the graph engine,
+ * keeps nothing for a later edit. Lines of a cycle must be marked as such; one that is not counts as missing.
+ */
+export function workOnce(contents: ReadonlyMap<string, BoxContent>): ReadonlyMap<string, BoxValue> {
+  const values = new Map<string, BoxValue>();
+  const valueOf = (name: string): Value => {
+    const read = values.get(name);
+    return read?.known ? read.value : { kind: 'missing', line: name };
+  };
+  for (const [line, content] of inOrderOfReading(contents)) {
+    values.set(line, valueOfBox(line, content, { valueOf, values }));
+  }
+  return values;
+}
+
+/** One rule that reads no line. */
+export function workAlone(rule: Rule): BoxValue {
+  return valueOfBox(
+    'result',
+    { is: 'rule', rule },
+    { valueOf: (line) => ({ kind: 'missing', line }), values: new Map() },
+  );
+}
+
+interface Worked {
+  readonly valueOf: (name: string) => Value;
+  readonly values: ReadonlyMap<string, BoxValue>;
+}
+
+function valueOfBox(line: string, content: BoxContent, { valueOf, values }: Worked): BoxValue {
+  if (content.is === 'figure') return { known: true, value: content.value };
+  if (content.is === 'nothing') return { known: false, problem: { why: content.why, line } };
+  const value = programOf(content.rule)(valueOf);
+  return typeof value === 'object' ? { known: false, problem: problemOf(value, line, values) } : { known: true, value };
+}
+
+/** The first cause: that of the line that was read, where it has no value itself. */
+function problemOf(problem: FigureProblem, line: string, values: Worked['values']): BoxProblem {
+  switch (problem.kind) {
+    case 'missing': {
+      const read = values.get(problem.line);
+      return read && !read.known ? read.problem : { why: 'missing', line: problem.line };
+    }
+    case 'refused':
+      return { why: 'refused', line, says: problem.says };
+    case 'divided-by-zero':
+      return { why: 'divided by zero', line };
+    case 'not-a-number':
+      return { why: 'no number', line };
+    default:
+      return unreachable(problem);
+  }
+}
+
+const programs = new WeakMap<Rule, RuleProgram>();
+
+function programOf(rule: Rule): RuleProgram {
+  const known = programs.get(rule) ?? ruleProgram(rule, ruleFunctions);
+  programs.set(rule, known);
+  return known;
+}
+
+interface Visit {
+  readonly line: string;
+  readonly content: BoxContent;
+  readonly reads: readonly string[];
+  next: number;
+}
+
+/** Every line after those it reads, on a list of its own instead of the call stack: a chain may be of any length. */
+function inOrderOfReading(contents: ReadonlyMap<string, BoxContent>): ReadonlyMap<string, BoxContent> {
+  const order = new Map<string, BoxContent>();
+  const entered = new Set<string>();
+  const visits: Visit[] = [];
+  const enter = (line: string): void => {
+    const content = contents.get(line);
+    if (!content || entered.has(line)) return;
+    entered.add(line);
+    visits.push({ line, content, reads: content.is === 'rule' ? namesIn(content.rule) : [], next: 0 });
+  };
+  for (const name of contents.keys()) {
+    enter(name);
+    for (let visit = visits.at(-1); visit; visit = visits.at(-1)) {
+      const read = visit.reads[visit.next];
+      visit.next += 1;
+      if (read !== undefined) enter(read);
+      else visits.pop();
+      if (read === undefined) order.set(visit.line, visit.content);
+    }
+  }
+  return order;
+}

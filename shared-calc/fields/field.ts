@@ -1,0 +1,93 @@
+import { z } from 'zod';
+
+import type { KindName } from './kind-names.ts';
+
+export type FieldKind =
+  | 'code'
+  | 'words'
+  | 'choice'
+  | 'yes no'
+  | 'day'
+  | 'money'
+  | 'count'
+  | 'figure'
+  | 'reference'
+  | 'weekdays'
+  | 'data';
+
+/** One field of a record kind: everything that is derived from it stands here and nowhere else. */
+export interface Field<S extends z.ZodType = z.ZodType> {
+  readonly kind: FieldKind;
+  readonly schema: S;
+  readonly mayBeEmpty: boolean;
+  /** As a book's column, an entry and the label of an edit name it. */
+  readonly heading: string;
+  /** Heading in a CSV list, where the kind has one. */
+  readonly list?: string;
+  readonly help?: string;
+  /** Unit of the stored figure. */
+  readonly unit?: string;
+  /** Bounds of what a person may write, in `unit`; the schema keeps what older books hold. */
+  readonly low?: number;
+  readonly high?: number;
+  /** Kinds in one of which the named record must be. */
+  readonly refers?: readonly KindName[];
+}
+
+type About = Partial<Pick<Field, 'list' | 'help' | 'unit' | 'low' | 'high'>>;
+
+const Id = z.string().min(1).max(120);
+const Day = z.string().regex(/^\d{4}-\d{2}-\d{2}$/);
+
+function field<S extends z.ZodType>(kind: FieldKind, schema: S, heading: string, about: About = {}): Field<S> {
+  return { kind, schema, mayBeEmpty: false, heading, ...about };
+}
+
+/** The code of a record, or the code of one that need not be in the book. */
+export const code = (heading = 'Code', about?: About) => field('code', Id, heading, about);
+export const words = (heading: string, about?: About) => field('words', z.string().max(2_000), heading, about);
+export const longText = (heading: string, about?: About) => field('words', z.string().max(10_000), heading, about);
+export const name = (heading: string, most = 60) => field('words', z.string().max(most), heading);
+/** Text whose form only its own schema knows. */
+export const textAs = <S extends z.ZodType<string>>(heading: string, schema: S, about?: About) =>
+  field('words', schema, heading, about);
+export const choice = <const T extends readonly [string, ...string[]]>(heading: string, options: T, about?: About) =>
+  field('choice', z.enum(options), heading, about);
+export const yesNo = (heading: string, about?: About) => field('yes no', z.boolean(), heading, about);
+export const day = (heading: string, about?: About) => field('day', Day, heading, about);
+/** Whole coins. */
+export const money = (heading: string, about?: About) => field('money', z.int(), heading, about);
+export const figure = (heading: string, unit: string, about?: About) =>
+  field('figure', z.number(), heading, { unit, ...about });
+/** 0.12 for 12 %. */
+export const share = (heading: string, about?: About) =>
+  field('figure', z.number().min(0).max(1), heading, { unit: 'share', ...about });
+export const count = (heading: string, about?: About) => field('count', z.int(), heading, { unit: 'each', ...about });
+/** 1 Monday to 7 Sunday. */
+export const weekdays = (heading: string, about?: About) =>
+  field('weekdays', z.array(z.int().min(1).max(7)), heading, about);
+export const data = <S extends z.ZodType>(heading: string, schema: S, about?: About) =>
+  field('data', schema, heading, about);
+
+export function reference(heading: string, refers: readonly KindName[], about?: About): Field<typeof Id> {
+  return { ...field('reference', Id, heading, about), refers };
+}
+
+/** The same field under a narrower schema. */
+export function within<S extends z.ZodType, T extends S>(one: Field<S>, schema: (wide: S) => T): Field<T> {
+  return { ...one, schema: schema(one.schema) };
+}
+
+/** The same field, which a record may lack. */
+export function orEmpty<S extends z.ZodType>(one: Field<S>): Field<z.ZodOptional<S>> {
+  return { ...one, schema: one.schema.optional(), mayBeEmpty: true };
+}
+
+export type Fields = Readonly<Record<string, Field>>;
+type ShapeOf<F extends Fields> = { -readonly [K in keyof F]: F[K]['schema'] };
+
+/** The strict schema of records with these fields. */
+export function schemaOf<F extends Fields>(fields: F): z.ZodObject<ShapeOf<F>, z.core.$strict> {
+  const shape = Object.fromEntries(Object.entries(fields).map(([key, { schema }]) => [key, schema]));
+  return z.strictObject(shape as ShapeOf<F>);
+}

@@ -1,0 +1,120 @@
+import { z } from 'zod';
+
+import {
+  choice,
+  code,
+  count,
+  data,
+  day,
+  figure,
+  longText,
+  money,
+  name,
+  orEmpty,
+  reference,
+  textAs,
+  within,
+  words,
+} from './field.ts';
+
+export const jobStates = [
+  'enquiry',
+  'surveyed',
+  'quoted',
+  'accepted',
+  'deposit in',
+  'ordered',
+  'in quarantine',
+  'ready to build',
+  'built',
+  'watching',
+  'handed over',
+  'in service',
+  'closed',
+] as const;
+
+const by = choice('By', ['client', 'us']);
+
+export const job = {
+  id: code(),
+  title: words('Title'),
+  client: words('Client'),
+  contact: words('Contact'),
+  recipe: reference('Recipe', ['recipe']),
+  state: choice('State', jobStates),
+  site: words('Site'),
+  access: words('Way in'),
+  audience: words('Who is near it'),
+  animals: words('Animals'),
+  area: words('Area'),
+  enquiredOn: orEmpty(day('Asked on')),
+  handover: orEmpty(day('Handover')),
+  depositCoins: orEmpty(money('Deposit')),
+  depositOn: orEmpty(day('Deposit in on')),
+  basis: choice('Priced by', ['used', 'packs']),
+  nextAct: words('Next'),
+  nextOn: orEmpty(day('Next on')),
+  note: longText('Note'),
+  narrowestMm: orEmpty(within(figure('Narrowest place on the way in', 'mm'), (any) => any.min(0))),
+};
+
+/** A column of a job's size bench. */
+export const size = {
+  id: code(),
+  job: reference('Job', ['job']),
+  tank: reference('Tank', ['tank']),
+  order: figure('Place', 'number'),
+  label: words('Name'),
+  count: within(count('Builds', { low: 1, high: 999 }), (any) => any.min(1).max(999)),
+};
+
+/** A box written over: for one size, or for the whole job where `size` is left out. */
+export const localValue = {
+  id: code(),
+  job: reference('Job', ['job']),
+  size: orEmpty(reference('Size', ['size'])),
+  line: name('Line'),
+  text: longText('Rule or figure'),
+  note: words('Note'),
+  by,
+};
+
+/** Frozen at *Issue*: `body` is everything it was worked from and came to, `sha256` its hash. */
+export const issuedQuote = {
+  id: code(),
+  job: orEmpty(reference('Job', ['job'])),
+  number: textAs('Number', z.string()),
+  revision: textAs('Revision', z.string()),
+  issuedOn: day('Issued on'),
+  body: textAs('Body', z.string()),
+  sha256: textAs('Hash', z.string().length(64)),
+};
+
+export const quoteLine = {
+  id: code(),
+  job: reference('Job', ['job']),
+  label: words('Line'),
+  group: reference('Quote group', ['margin']),
+  costCoins: money('Cost'),
+  by,
+};
+
+/** Packs of a material chosen by hand for a shopping run over these jobs; one whose goods have left the book is passed over. */
+export const packChoice = {
+  id: code(),
+  jobs: data('Jobs', z.array(code().schema).min(1)),
+  material: code('Material'),
+  packs: data('Packs', z.array(z.strictObject({ pack: code().schema, count: z.int().min(0).max(9_999) }))),
+};
+
+/** What a job took, by what it measures: minutes of a task, litres of a material, plants lost. */
+export const actual = {
+  id: code(),
+  job: reference('Job', ['job']),
+  size: orEmpty(reference('Size', ['size'])),
+  line: textAs('Line', z.string()),
+  value: figure('Took', "the line's"),
+  unit: textAs('Unit', z.string()),
+  on: day('On'),
+  note: words('Note'),
+};

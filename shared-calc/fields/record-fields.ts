@@ -1,0 +1,45 @@
+import { actual, issuedQuote, job, localValue, packChoice, quoteLine, size } from './job.ts';
+import { stockEntry, treatmentBatch, tub } from './back-room.ts';
+import { cultureKind } from './culture-kind.ts';
+import type { Field, Fields } from './field.ts';
+import type { KindName } from './kind-names.ts';
+import { material, pack, packPrice } from './material.ts';
+import { plant } from './plant.ts';
+import { closedDay, margin, rate, taxClass } from './rates.ts';
+import { line, recipe } from './recipe.ts';
+import { supplier } from './supplier.ts';
+import { tank } from './tank.ts';
+import { workshop } from './workshop.ts';
+
+/** The fields of every kind of record. */
+export const recordFields = {
+  workshop,
+  supplier,
+  tank,
+  material,
+  pack,
+  packPrice,
+  plant,
+  cultureKind,
+  rate,
+  taxClass,
+  margin,
+  closedDay,
+  recipe,
+  line,
+  job,
+  size,
+  localValue,
+  stockEntry,
+  packChoice,
+  issuedQuote,
+  quoteLine,
+  treatmentBatch,
+  tub,
+  actual,
+} as const satisfies Readonly<Record<KindName, Fields>>;
+
+/** The fields of a kind, in the order in which they stand in a record. */
+export function fieldsOf(kind: KindName): readonly (readonly [string, Field])[] {
+  return Object.entries<Field>(recordFields[kind]);
+}

@@ -1,0 +1,25 @@
+import { code, count, money, orEmpty, weekdays, within, words } from './field.ts';
+
+const leadBounds = { low: 0, high: 365 };
+
+export const supplier = {
+  id: code('Code', { list: 'supplier' }),
+  name: words('Supplier', { list: 'name' }),
+  sells: words('Sells', { list: 'sells' }),
+  leadDays: within(count('Lead, working days', { list: 'lead', ...leadBounds }), (any) => any.min(0)),
+  tankLeadDays: orEmpty(
+    within(
+      count('Lead of tanks, working days', {
+        list: 'tank lead',
+        help: 'where tanks take longer than the rest',
+        ...leadBounds,
+      }),
+      (any) => any.min(0),
+    ),
+  ),
+  carriageCoins: money('Carriage', { list: 'carriage' }),
+  freeFromCoins: orEmpty(money('Free from', { list: 'free from', help: 'goods worth this much travel free' })),
+  minimumCoins: orEmpty(money('Minimum', { list: 'minimum' })),
+  deliveryWeekdays: orEmpty(weekdays('Delivers on', { list: 'days', help: 'none given: any open day' })),
+  note: words('Note', { list: 'note' }),
+};

@@ -1,0 +1,66 @@
+import { z } from 'zod';
+
+import {
+  count,
+  data,
+  figure,
+  longText,
+  money,
+  orEmpty,
+  share,
+  textAs,
+  weekdays,
+  within,
+  words,
+  yesNo,
+} from './field.ts';
+
+const days = { unit: 'd', low: 1, high: 3_650 };
+const asShare = { low: 0, high: 0.95 };
+/** Nobody pays more than this for a kilowatt hour or a litre. */
+const dearest = { low: 0, high: 100_000, help: 'empty: the options page says no money for it' };
+
+/** What holds for the whole house: its letterhead, its money, its days and its habits. */
+export const workshop = {
+  id: textAs('Code', z.literal('workshop')),
+  name: words('Name'),
+  place: words('Place'),
+  letterhead: longText('Letterhead'),
+  terms: longText('Terms'),
+  payment: longText('How to pay'),
+  currency: textAs('Currency', z.string().min(1).max(3), { help: 'ISO 4217 code, or a short word of your own' }),
+  coinDecimals: within(count('Decimals'), (any) => any.min(0).max(4)),
+  altitudeM: figure('Altitude', 'm', {
+    low: -430,
+    high: 5_000,
+    help: 'steam is cooler higher up; each recipe has its own altitude line',
+  }),
+  unitsShown: data('Units shown', z.record(z.string(), z.string()), { help: "in place of the line's own, by kind" }),
+  decimalComma: yesNo('Decimal comma'),
+  oldPriceDays: within(
+    count('A price is old after', { ...days, help: 'it is then marked wherever it counts' }),
+    (any) => any.min(1),
+  ),
+  openWeekdays: within(weekdays('Open on'), (any) => any.min(1)),
+  depositShare: share('Deposit', { ...asShare, help: 'of the price, tax included' }),
+  depositStepCoins: within(money('Deposit in steps of', { help: 'the deposit goes up to the next' }), (any) =>
+    any.min(1),
+  ),
+  quoteValidDays: within(count('A quote is valid for', { ...days, help: 'the last day stands on the quote' }), (any) =>
+    any.min(1),
+  ),
+  contingencyShare: share('For what comes up', { ...asShare, help: 'of the cost' }),
+  warrantyShare: share('For warranty', { ...asShare, help: 'of the price' }),
+  plantLossShare: share('For plants that fail', { ...asShare, help: 'of the cost of plants' }),
+  discountShare: share('Discount', { ...asShare, help: 'off the price before tax' }),
+  priceStepCoins: within(money('Price before tax in steps of', { help: '0 leaves the price as it comes out' }), (any) =>
+    any.min(0),
+  ),
+  pressureKpa: figure('Pressure of the vessel', 'kPa', {
+    low: 0,
+    high: 300,
+    help: 'over the air around it, by its weight or gauge',
+  }),
+  electricityPerKwh: orEmpty(within(figure('Electricity', 'number', dearest), (any) => any.min(0))),
+  waterPerL: orEmpty(within(figure('Water', 'number', dearest), (any) => any.min(0))),
+};
