@@ -9,7 +9,7 @@ import { isChannel } from '#shared-calc/contract/channel-names.ts';
 import { guardHeaders } from './content-policy.ts';
 import type { EventStream } from './event-stream.ts';
 import { judgeRequest } from './judge-request.ts';
-import type { Asked } from './judge-request.ts';
+import type { RequestHead } from './judge-request.ts';
 import { readPageFile } from './page-files.ts';
 import { readBody } from './read-body.ts';
 import type { Sessions } from './sessions.ts';
@@ -53,7 +53,7 @@ function keyOf(path: string, query: string): string | null {
   return path === '/' ? new URLSearchParams(query).get('key') : null;
 }
 
-function askedBy({ headers, method = '' }: IncomingMessage): Asked {
+function askedBy({ headers, method = '' }: IncomingMessage): RequestHead {
   const site = headers['sec-fetch-site'];
   return { method, host: headers.host, origin: headers.origin, site: typeof site === 'string' ? site : undefined };
 }

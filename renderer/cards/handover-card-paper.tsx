@@ -24,7 +24,7 @@ export function HandoverCardPaper({ title, letterhead, cards }: HandoverParts) {
           <p>
             {title}. {card.tank}. Handed over {paperWeekday(card.handover)}.
           </p>
-          <Kept card={card} />
+          <KeepRows card={card} />
           <div class="two-of-card">
             <RunIn title="What is done when" rows={card.tasks.map(({ when, acts }) => [when, acts.join(' ')])} />
             <section class="together">
@@ -59,7 +59,7 @@ interface Part {
   readonly card: HandoverCard;
 }
 
-function Kept({ card: { keep } }: Part) {
+function KeepRows({ card: { keep } }: Part) {
   return (
     <section>
       <h3>Keep it so</h3>

@@ -89,13 +89,13 @@ function linesOf({ ink, gain, full }: Season, every: number): readonly CurveLine
   ];
 }
 
-interface Told {
+interface DrainTerms {
   readonly roomL: number;
   readonly every: number;
   readonly write: (figure: number, decimals: number) => string;
 }
 
-function wordsOf(seasons: readonly Season[], { roomL, every, write }: Told): readonly CurveWords[] {
+function wordsOf(seasons: readonly Season[], { roomL, every, write }: DrainTerms): readonly CurveWords[] {
   return [
     { at: [0, roomL], words: `room for water ${write(roomL, 2)} L`, ink: 'muted', lie: 'right', away: 16 },
     { at: [every, 0], words: `drain after ${weeksOrDays(every)}`, ink: 'ink', lie: 'left', strong: true },

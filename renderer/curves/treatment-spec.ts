@@ -50,7 +50,7 @@ export function treatmentSpec(
   };
 }
 
-interface Told {
+interface TreatmentTerms {
   readonly way: TreatmentWay;
   readonly plan: TreatmentPlan;
   readonly core: PlannedCore;
@@ -59,7 +59,7 @@ interface Told {
   readonly write: (figure: number) => string;
 }
 
-function wordsOf({ way, plan, core, hold, write }: Told): readonly CurveWords[] {
+function wordsOf({ way, plan, core, hold, write }: TreatmentTerms): readonly CurveWords[] {
   const there = `core there after ${write(core.comeUp)} min`;
   const medium = `${mediums[way]} ${write(plan.temperature)} °C`;
   return [

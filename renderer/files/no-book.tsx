@@ -1,7 +1,7 @@
 import type { Bridge } from '#renderer/bridge.ts';
 import type { PlaceView } from '#renderer/frame/page-view.ts';
 import { failed } from '#shared-calc/result.ts';
-import { fileSheets } from './file-sheets.tsx';
+import { fileSheets } from './file-dialogs.tsx';
 import '#renderer/books/books.css';
 
 /** Where no book can be read: why, and the ways out of it. A book that opens is read by the page anew. */

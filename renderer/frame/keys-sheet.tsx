@@ -1,5 +1,5 @@
 import type { Ref } from 'preact';
-import { keysTold } from './page-keys.ts';
+import { listedKeys } from './page-keys.ts';
 
 /** All keys on one sheet; F1 opens it, Escape closes it. */
 export function KeysSheet({ sheet }: { readonly sheet: Ref<HTMLDialogElement> }) {
@@ -7,7 +7,7 @@ export function KeysSheet({ sheet }: { readonly sheet: Ref<HTMLDialogElement> })
     <dialog ref={sheet} class="sheet keys-sheet" aria-labelledby="keys-title">
       <h2 id="keys-title">Keys</h2>
       <div class="all-keys" tabIndex={0} role="group" aria-label="All keys">
-        {keysTold.map(({ title, keys: told }) => (
+        {listedKeys.map(({ title, keys: told }) => (
           <section key={title}>
             <h3>{title}</h3>
             <dl class="keys-told">

@@ -33,13 +33,13 @@ function stepping({ key, shiftKey }: PagePress): PageAct | undefined {
 }
 
 /** Keys that belong together, under what they are for. */
-export interface ToldKeys {
+export interface KeyGroup {
   readonly title: string;
   readonly keys: readonly (readonly [keys: string, does: string])[];
 }
 
 /** The keys as the page tells them, most used first; on a Mac, Command does what Ctrl does. */
-export const keysTold: readonly ToldKeys[] = [
+export const listedKeys: readonly KeyGroup[] = [
   {
     title: 'Walk the boxes of the bench and of the books',
     keys: [

@@ -1,6 +1,6 @@
 import type { ReadonlySignal } from '@preact/signals';
 import { useEffect, useRef } from 'preact/hooks';
-import { Desk } from './desk.tsx';
+import { Workspace } from './workspace.tsx';
 import { FindField } from './find-field.tsx';
 import { KeysSheet } from './keys-sheet.tsx';
 import { onMovingOn } from './moving-on.ts';
@@ -28,7 +28,7 @@ export function Page({ page, route }: PageParts) {
   useEffect(() => {
     document.title = `${title}, ${view.about === '' ? 'Loamwright' : `${view.about}, Loamwright`}`;
   }, [title, view.about]);
-  useKeyboardKept(here.place);
+  useFocusOnPlaceChange(here.place);
   useEffect(page.moveOn, [here]);
   useEffect(() => onMovingOn(document, page.moveOn), []);
   useEffect(() => {
@@ -37,7 +37,7 @@ export function Page({ page, route }: PageParts) {
   }, []);
   return (
     <>
-      <Desk
+      <Workspace
         here={here.place}
         workshop={page.workshop.value}
         work={
@@ -56,8 +56,8 @@ export function Page({ page, route }: PageParts) {
   );
 }
 
-/** What had the keyboard may have gone with the place before: the new place's name takes it then. */
-function useKeyboardKept(place: string): void {
+/** Focuses the heading of the new place where the focused element went with the last one. */
+function useFocusOnPlaceChange(place: string): void {
   const before = useRef(place);
   useEffect(() => {
     if (before.current === place) return;

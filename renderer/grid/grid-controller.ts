@@ -49,7 +49,7 @@ export interface GridController<Shown> extends GridReach {
   readonly destroy: () => void;
 }
 
-interface Held<Shown> {
+interface GridState<Shown> {
   readonly parts: GridParts<Shown>;
   model: GridModel<Shown>;
   index: GridIndex;
@@ -57,7 +57,7 @@ interface Held<Shown> {
   readonly cells: LiveCells<Shown>;
 }
 
-interface State<Shown> extends Held<Shown> {
+interface State<Shown> extends GridState<Shown> {
   readonly table: GridTable;
 }
 
@@ -97,7 +97,7 @@ export function gridController<Shown>(parts: GridParts<Shown>): GridController<S
 
 function openState<Shown>(parts: GridParts<Shown>): State<Shown> {
   const { model, paint } = parts;
-  const held: Held<Shown> = {
+  const held: GridState<Shown> = {
     parts,
     model,
     index: gridIndex(model),
@@ -120,7 +120,7 @@ function openState<Shown>(parts: GridParts<Shown>): State<Shown> {
 }
 
 /** `reach` gives the tip the keyboard, before anything is marked: the browser lays out there what was drawn before. */
-function select<Shown>(state: Held<Shown>, selection: Selection, reach?: (tip: Cell) => void): void {
+function select<Shown>(state: GridState<Shown>, selection: Selection, reach?: (tip: Cell) => void): void {
   const { index, parts } = state;
   state.selection = within(index.extent, selection);
   if (index.extent.rows > 0) reach?.(state.selection.tip);
@@ -128,7 +128,7 @@ function select<Shown>(state: Held<Shown>, selection: Selection, reach?: (tip: C
   parts.acts.chosen(state.selection, index);
 }
 
-function mark<Shown>({ cells, index, selection }: Held<Shown>): void {
+function mark<Shown>({ cells, index, selection }: GridState<Shown>): void {
   cells.each((cell, at) => markCell(cell, index.cellOf(at), selection));
 }
 

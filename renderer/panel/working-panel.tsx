@@ -1,7 +1,7 @@
 import { useRef } from 'preact/hooks';
 import { Sign } from '#renderer/frame/sign.tsx';
 import type { SignName } from '#renderer/frame/sign.tsx';
-import { useKeyboardHeld } from '#renderer/frame/use-keyboard-held.ts';
+import { useKeepFocus } from '#renderer/frame/use-keep-focus.ts';
 import { RuleField } from '#renderer/writing/rule-field.tsx';
 import { Figure } from './figure.tsx';
 import { HousePart } from './house-part.tsx';
@@ -18,18 +18,22 @@ interface Panel {
 export function WorkingPanel({ view, acts }: Panel) {
   const slip = useRef<HTMLElement>(null);
   // A step down or up puts another slip in the place of the one that had the keyboard.
-  useKeyboardHeld(slip, view?.id, () => slip.current?.focus());
+  useKeepFocus(slip, view?.id, () => slip.current?.focus());
   return (
     <aside ref={slip} class="slip" aria-label="Working panel" id="slip" tabIndex={-1}>
-      {view ? <Slip key={view.id} view={view} acts={acts} /> : <p class="aside">Choose a box to see its working.</p>}
+      {view ? (
+        <SidePanel key={view.id} view={view} acts={acts} />
+      ) : (
+        <p class="aside">Choose a box to see its working.</p>
+      )}
     </aside>
   );
 }
 
-function Slip({ view, acts }: { readonly view: PanelView; readonly acts: PanelActs }) {
+function SidePanel({ view, acts }: { readonly view: PanelView; readonly acts: PanelActs }) {
   return (
     <>
-      <SlipHead view={view} acts={acts} />
+      <PanelHead view={view} acts={acts} />
       {view.rule && (
         <section>
           <h3>{view.rule.kind}</h3>
@@ -70,7 +74,7 @@ function Slip({ view, acts }: { readonly view: PanelView; readonly acts: PanelAc
   );
 }
 
-function SlipHead({ view, acts }: { readonly view: PanelView; readonly acts: PanelActs }) {
+function PanelHead({ view, acts }: { readonly view: PanelView; readonly acts: PanelActs }) {
   const above = view.steppedFrom.at(-1);
   return (
     <header>

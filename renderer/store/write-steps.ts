@@ -10,14 +10,14 @@ export interface Written {
   readonly change?: Change | undefined;
 }
 
-export type Told = (done: Result<Written, string>) => void;
+export type OnWritten = (done: Result<Written, string>) => void;
 
 /** One thing the service is to do, in the order in which it was asked. */
 export type WriteStep =
   | { readonly act: 'apply'; readonly change: Change }
   | { readonly act: 'undo' | 'redo' }
-  | { readonly act: 'issue'; readonly job: string; readonly told: Told }
-  | { readonly act: 'restore'; readonly file: string; readonly told: Told };
+  | { readonly act: 'issue'; readonly job: string; readonly told: OnWritten }
+  | { readonly act: 'restore'; readonly file: string; readonly told: OnWritten };
 
 /** Sends a step to the service, made on what the page stands on. */
 export async function sendStep(bridge: Bridge, step: WriteStep, info: BookInfo): Promise<Result<Written, Refusal>> {

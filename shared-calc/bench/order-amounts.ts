@@ -35,14 +35,14 @@ export function workAmounts(bench: Bench, columns: readonly string[]): Result<re
   }));
 }
 
-interface Asked {
+interface AmountRequest {
   readonly role: Line['role'];
   readonly columns: readonly string[];
 }
 
 function collect<T>(
   bench: Bench,
-  asked: Asked,
+  asked: AmountRequest,
   amountOf: (line: Line, base: number, build: Omit<BuildAmount, 'amount'>) => T,
 ): Result<readonly T[], NoAmount> {
   const amounts: T[] = [];

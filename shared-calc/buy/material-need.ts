@@ -74,13 +74,13 @@ export function materialNeed(goods: Goods, uses: readonly Use[], stock: number):
   });
 }
 
-interface Asked {
+interface NeedRequest {
   readonly used: number;
   readonly onHand: number;
   readonly costCoins: number;
 }
 
-function choose(goods: Goods, { used, onHand, costCoins }: Asked): Result<PackChoice, BuyFault> {
+function choose(goods: Goods, { used, onHand, costCoins }: NeedRequest): Result<PackChoice, BuyFault> {
   if (goods.sale !== 'packs') return ok({ packs: [], costCoins, leftOver: Math.max(0, onHand - used) });
   const mix = packMix({ need: used, onHand, packs: goods.packs, keeps: goods.keeps });
   return mix.ok ? mix : { ok: false, fault: buyFault(goods, mix.fault) };

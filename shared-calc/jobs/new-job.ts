@@ -16,10 +16,10 @@ import { setSizes } from './set-sizes.ts';
 import { storeLocals } from './store-sheet.ts';
 import { writeOver } from './write-over.ts';
 
-type Told = Pick<Job, 'client' | 'contact' | 'site' | 'access' | 'audience' | 'animals' | 'area' | 'note'>;
+type JobTexts = Pick<Job, 'client' | 'contact' | 'site' | 'access' | 'audience' | 'animals' | 'area' | 'note'>;
 
 /** What an enquiry says; what nobody told is left empty. */
-export interface NewJob extends Partial<Told> {
+export interface NewJob extends Partial<JobTexts> {
   readonly title: string;
   readonly recipe: string;
   readonly sizes: readonly WantedSize[];
@@ -35,7 +35,16 @@ export interface JobMade {
   readonly change: Change;
 }
 
-const untold: Told = { client: '', contact: '', site: '', access: '', audience: '', animals: '', area: '', note: '' };
+const untold: JobTexts = {
+  client: '',
+  contact: '',
+  site: '',
+  access: '',
+  audience: '',
+  animals: '',
+  area: '',
+  note: '',
+};
 
 /** Makes a job of an enquiry, with its sizes and what the client wants otherwise than the house. */
 export function newJob(records: Records, asked: NewJob): Result<JobMade, JobFault> {

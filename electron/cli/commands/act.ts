@@ -85,12 +85,12 @@ function readJson(text: string): Result<unknown, string> {
   }
 }
 
-interface Asked {
+interface ActRequest {
   readonly input: unknown;
   readonly onlyTry: boolean;
 }
 
-function doAct(book: Book, one: Act, { input, onlyTry }: Asked): Outcome {
+function doAct(book: Book, one: Act, { input, onlyTry }: ActRequest): Outcome {
   const done = runAct(one, derive(book.records(), today()), input);
   if (!done.ok) return { is: 'refused', says: [sayActFault(done.fault)], json: { fault: faultJson(done.fault) } };
   const change = done.value;

@@ -83,7 +83,7 @@ function readDemands(given: Arguments, kind: CultureKind, records: Records): Res
   return builds === undefined ? jobDemands(given, kind, records) : buildDemands({ given, kind, records, file: builds });
 }
 
-interface Asked {
+interface BoardRequest {
   readonly given: Arguments;
   readonly kind: CultureKind;
   readonly records: Records;
@@ -91,7 +91,7 @@ interface Asked {
 }
 
 /** One bench over the tanks of the file. */
-function buildDemands({ given, kind, records, file }: Asked): Result<readonly CultureDemand[], Refused> {
+function buildDemands({ given, kind, records, file }: BoardRequest): Result<readonly CultureDemand[], Refused> {
   const builds = readBuildsFile(file, records);
   if (!builds.ok || builds.value.length === 0) return builds.ok ? ok([]) : builds;
   const tanks = [...new Set(builds.value.map(({ tank }) => tank))];

@@ -41,7 +41,7 @@ export const treatCommand: Command = {
   run: (given) =>
     withBook(given, (book) => {
       const { altitudeM, pressureKpa } = workshopOf(book.records());
-      const asked = readAsked(given, { altitudeM, pressureKpa });
+      const asked = readRequest(given, { altitudeM, pressureKpa });
       if (!asked.ok) return refusal(asked.fault);
       return given.text('way') === undefined ? sideBySide(given, asked.value) : oneWay(asked.value);
     }),
@@ -64,7 +64,7 @@ function notOneOf(name: string, given: Arguments, words: readonly string[]): str
   return `--${name} ${word}: choose ${words.join(' or ')}.${didYouMean(word, words)}`;
 }
 
-interface Asked {
+interface TreatRequest {
   readonly leaves: LeavesToTreat;
   readonly place: TreatmentPlace;
 }
@@ -84,7 +84,7 @@ function readFigures(given: Arguments): Result<Figures, string> {
   return ok(figures);
 }
 
-function readAsked(given: Arguments, place: TreatmentPlace): Result<Asked, string> {
+function readRequest(given: Arguments, place: TreatmentPlace): Result<TreatRequest, string> {
   const figures = readFigures(given);
   if (!figures.ok) return figures;
   const { leaves = 0, vessel, fill, altitude = place.altitudeM, gauge = place.pressureKpa, oven } = figures.value;
@@ -113,7 +113,7 @@ function readOption(given: Arguments, name: string, unit: string): Result<number
   return failed(`--${name} ${text}: give ${unit === 'share' ? 'a share, as 0.6 or 60 %' : `it in ${unit}`}.`);
 }
 
-function oneWay({ leaves, place }: Asked): Outcome {
+function oneWay({ leaves, place }: TreatRequest): Outcome {
   const plan = treatLeaves(leaves, place);
   if (!plan.ok) return refusal(plan.fault);
   return {
@@ -123,7 +123,7 @@ function oneWay({ leaves, place }: Asked): Outcome {
   };
 }
 
-function sideBySide(given: Arguments, { leaves, place }: Asked): Outcome {
+function sideBySide(given: Arguments, { leaves, place }: TreatRequest): Outcome {
   const ways = waysSideBySide({ ...leaves, moistened: given.flag('moistened') }, place);
   const rows = ways.map(({ way, plan, suggested }) => [
     way,

@@ -37,7 +37,7 @@ export function FunctionLeaf({ entry, records, tryExample }: LeafParts) {
         <p class="sum-in-words">{entry.sum.replaceAll(' x ', ' × ')}</p>
       </section>
       {entry.examples.length > 0 && <Examples entry={entry} tryExample={tryExample} />}
-      <Two entry={entry} records={records} />
+      <RefusalsAndUsers entry={entry} records={records} />
       <section>
         <h3>How we know</h3>
         <p>{sourceSentence(entry)}</p>
@@ -103,7 +103,7 @@ function Examples({ entry, tryExample }: Pick<LeafParts, 'entry' | 'tryExample'>
   );
 }
 
-function Two({ entry, records }: Pick<LeafParts, 'entry' | 'records'>) {
+function RefusalsAndUsers({ entry, records }: Pick<LeafParts, 'entry' | 'records'>) {
   const refusals = entry.inRules ? whenRefused(entry) : [];
   const users = usersOf(entry.name, records);
   if (refusals.length + users.length === 0) return null;

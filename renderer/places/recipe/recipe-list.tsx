@@ -1,7 +1,7 @@
 import type { Signal } from '@preact/signals';
 import { useRef } from 'preact/hooks';
 import { Sign } from '#renderer/frame/sign.tsx';
-import { useKeyboardHeld } from '#renderer/frame/use-keyboard-held.ts';
+import { useKeepFocus } from '#renderer/frame/use-keep-focus.ts';
 import { boxStanding } from '#renderer/store/box-words.ts';
 import { boxFigure } from '#renderer/store/figure-words.ts';
 import type { LineFace } from '#renderer/store/line-faces.ts';
@@ -64,7 +64,7 @@ function LineRow({ face, store, editing }: RowParts) {
   const here = store.chosen.value === line.name;
   const isWriting = editing.value?.line === line.name;
   const cell = useRef<HTMLTableCellElement>(null);
-  useKeyboardHeld(cell, isWriting, () => focusLine(line.name));
+  useKeepFocus(cell, isWriting, () => focusLine(line.name));
   return (
     <tr class={here ? 'here' : undefined} data-line={line.name}>
       <th scope="row" class={line.inset ? 'inset' : undefined}>

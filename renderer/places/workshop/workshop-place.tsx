@@ -1,5 +1,5 @@
 import { contextNow } from '#renderer/books/book-hands.ts';
-import { fileSheets, type FileHands } from '#renderer/files/file-sheets.tsx';
+import { fileSheets, type FileApi } from '#renderer/files/file-dialogs.tsx';
 import type { PlaceView } from '#renderer/frame/page-view.ts';
 import { AboutPart } from './about-part.tsx';
 import { WorkshopPage } from './workshop-page.tsx';
@@ -7,7 +7,7 @@ import './workshop.css';
 import '#renderer/books/books.css';
 
 /** The workshop's own page: what it is called, how it counts, and its file. */
-export function workshopPlace(hands: FileHands): () => PlaceView {
+export function workshopPlace(hands: FileApi): () => PlaceView {
   const files = fileSheets(hands);
   return () => {
     const context = contextNow(hands);

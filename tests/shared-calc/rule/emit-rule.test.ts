@@ -41,7 +41,7 @@ describe('emitRule', () => {
     ['a > b', 'LW_MORE(A,B)'],
     ['a >= b + c', 'LW_AT_LEAST(A,B+C)'],
     ['if(and(a, not(b)), c, or(a, b))', 'IF(AND(A,NOT(B)),C,OR(A,B))'],
-    ['round_to(abs(a), pi())', 'LW_ROUND_TO(ABS(A),PI())'],
+    ['round_to(abs(a), pi())', 'LW_ROUND_TO(ABS(A),3.141592653589793)'],
     ['layer_volume(a, 40 mm)', 'LW_LAYER_VOLUME(A,0.04)'],
     ['sqrt(max(a, sum(b, c)))', 'LW_SQRT(MAX(A,SUM(B,C)))'],
     ['pick(a, "x", 1, "y", 2)', 'IF(LW_SAME(A,"x"),1,IF(LW_SAME(A,"y"),2,LW_NO_PICK()))'],

@@ -1,8 +1,8 @@
 import type { RefObject } from 'preact';
 import { useLayoutEffect } from 'preact/hooks';
 
-/** Where what had the keyboard within a part of the page goes as `shown` becomes another, the part takes it at once. */
-export function useKeyboardHeld(part: RefObject<HTMLElement | null>, shown: unknown, take: () => void): void {
+/** When `shown` changes and the focused element of the part is gone, `take` moves the focus before the next paint. */
+export function useKeepFocus(part: RefObject<HTMLElement | null>, shown: unknown, take: () => void): void {
   const holds = () => part.current?.contains(document.activeElement) ?? false;
   const held = holds();
   useLayoutEffect(() => {

@@ -4,7 +4,7 @@ import type { PlaceId } from '#shared-calc/contract/places.ts';
 import { Rail } from './rail.tsx';
 import { SignDrawings } from './sign-drawings.tsx';
 
-interface DeskParts {
+interface WorkspaceParts {
   readonly here: PlaceId;
   readonly workshop: string;
   readonly work: ComponentChildren;
@@ -14,7 +14,7 @@ interface DeskParts {
 }
 
 /** The whole page: places at the left, the work, the working panel at the right, one quiet line below. */
-export function Desk({ here, workshop, work, slip, line }: DeskParts) {
+export function Workspace({ here, workshop, work, slip, line }: WorkspaceParts) {
   return (
     <div class={slip === undefined ? 'desk without-slip' : 'desk'}>
       <SignDrawings />

@@ -1,0 +1,87 @@
+import { execFile } from 'node:child_process';
+import { cpSync, existsSync, mkdtempSync, readFileSync, rmSync, symlinkSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import path from 'node:path';
+import { z } from 'zod';
+import { type FaultInFile } from './draw-faults.ts';
+
+const Report = z.object({ testResults: z.array(z.object({ name: z.string(), status: z.string() })) });
+/** A test that a fault keeps from ending has seen the fault. */
+const longestRun = 120_000;
+
+/** What tests said: whether one failed, and the files of those that did. */
+export interface Verdict {
+  readonly failed: boolean;
+  readonly by: readonly string[];
+}
+
+/** A copy of the sources to make faults in, with the packages of the project. */
+export class CopiedSources implements Disposable {
+  readonly folder = mkdtempSync(path.join(tmpdir(), 'loamwright-faults-'));
+
+  constructor(root: string) {
+    const left = new Set(['node_modules', '.git', 'out'].map((each) => path.join(root, each)));
+    cpSync(root, this.folder, { recursive: true, filter: (each) => !left.has(each) });
+    symlinkSync(path.join(root, 'node_modules'), path.join(this.folder, 'node_modules'));
+  }
+
+  [Symbol.dispose](): void {
+    rmSync(this.folder, { recursive: true, force: true });
+  }
+
+  /** Does something while a fault is in its file. */
+  async withFault<T>(fault: FaultInFile, act: () => Promise<T>): Promise<T> {
+    const file = path.join(this.folder, fault.file);
+    const text = readFileSync(file, 'utf8');
+    writeFileSync(file, text.slice(0, fault.start) + fault.instead + text.slice(fault.end));
+    try {
+      return await act();
+    } finally {
+      writeFileSync(file, text);
+    }
+  }
+
+  /** Whether a layer compiles; an import that nobody uses any more is the linter's to find. */
+  async compiles(layer: string): Promise<boolean> {
+    return this.#run('typescript/bin/tsc', [
+      '-p',
+      layer,
+      '--noEmit',
+      '--noUnusedLocals',
+      'false',
+      '--noUnusedParameters',
+      'false',
+    ]);
+  }
+
+  /** Brings the declarations that layers read of each other. */
+  async declare(): Promise<boolean> {
+    return this.#run('typescript/bin/tsc', ['-b']);
+  }
+
+  /** Builds the page that the tests in the browser load. */
+  async buildPage(): Promise<boolean> {
+    return this.#run('vite/bin/vite.js', ['build', '--config', 'renderer/vite.config.ts', '--logLevel', 'error']);
+  }
+
+  /** Runs tests until one fails. */
+  async test(files: readonly string[], bail = 1): Promise<Verdict> {
+    const report = path.join(this.folder, 'report.json');
+    rmSync(report, { force: true });
+    const fixed = ['run', '--config', 'tests/vitest.config.ts', '--passWithNoTests', `--bail=${bail}`];
+    const said = ['--reporter=json', `--outputFile=${report}`];
+    const passed = await this.#run('vitest/vitest.mjs', [...fixed, ...said, ...files]);
+    if (passed || !existsSync(report)) return { failed: !passed, by: [] };
+    const { testResults } = Report.parse(JSON.parse(readFileSync(report, 'utf8')));
+    const failing = testResults.filter(({ status }) => status === 'failed').map(({ name }) => name);
+    return { failed: true, by: failing.map((each) => path.relative(this.folder, each)) };
+  }
+
+  async #run(tool: string, args: readonly string[]): Promise<boolean> {
+    const command = [path.join(this.folder, 'node_modules', tool), ...args];
+    const options = { cwd: this.folder, timeout: longestRun, maxBuffer: 64_000_000 };
+    return new Promise((done) => {
+      execFile(process.execPath, command, options, (fault) => done(fault === null));
+    });
+  }
+}
