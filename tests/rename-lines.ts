@@ -1,7 +1,9 @@
-import { renameLine } from '#renderer/store/recipe-changes.ts';
+import { renameLine } from '#shared-calc/acts/recipe-acts.ts';
+import { derive } from '#shared-calc/derive/derived.ts';
 import { newJob } from '#shared-calc/jobs/new-job.ts';
 import { applyChange } from '#shared-calc/records/change.ts';
 import type { Line, Records } from '#shared-calc/records/records.ts';
+import { sayActFault } from '#shared-calc/words/say-act-fault.ts';
 import { DEMO_DAY, demoRecords } from '#tests/demo-bench.ts';
 
 /** The ending that every new name has, taken away again before names are compared. */
@@ -27,8 +29,9 @@ export function withJobOf(
 
 /** The records with another name for a line, as the recipe place writes it. */
 export function renamed(records: Records, line: Line): Records {
-  const change = renameLine(records, records.line.get(line.id) ?? line, `${line.name}${RENAMED}`);
-  if (!change.ok) throw new Error(`${line.name}: ${change.fault}`);
+  const { name } = records.line.get(line.id) ?? line;
+  const change = renameLine.run(derive(records, DEMO_DAY), { line: line.id, name: `${name}${RENAMED}` });
+  if (!change.ok) throw new Error(`${name}: ${sayActFault(change.fault)}`);
   return applyChange(records, change.value);
 }
 

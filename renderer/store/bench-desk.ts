@@ -5,7 +5,7 @@ import type { BenchSource } from './bench-source.ts';
 import { showBench, type ShownBench } from './bench-view.ts';
 import type { BookStore } from './book-store.ts';
 import type { Clock } from './clock.ts';
-import { readLines, type ReadLines } from './find-cycle.ts';
+import { readLines, type ReadLines } from '#shared-calc/bench/find-cycle.ts';
 import { jobSource } from './job-source.ts';
 import { memoLast } from './memo-last.ts';
 import { quoteSource } from './quote-source.ts';

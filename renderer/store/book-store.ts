@@ -33,8 +33,8 @@ export interface BookStore extends Speaking {
   readonly apply: (change: Change) => void;
   /** The same for an act that may refuse; answers its sentence, which is said too. */
   readonly act: (change: Result<Change, string>) => string | undefined;
-  /** Does one of the core's acts; answers why not, which is said too. */
-  readonly doAct: <I>(act: Act<I>, input: I) => string | undefined;
+  /** Does one of the core's acts; answers why not, which is said too. What was done is told to `then`. */
+  readonly doAct: <I>(act: Act<I>, input: I, then?: (change: Change) => void) => string | undefined;
   readonly undo: () => void;
   readonly redo: () => void;
   readonly issue: (job: string) => Promise<Result<Written, string>>;
@@ -85,9 +85,11 @@ export function openBookStore({ bridge, clock, first }: BookParts): BookStore {
     line,
     apply,
     act: (done) => actOn(done, apply, speaking.refuse),
-    doAct: (act, input) => {
-      const done = act.run(derive(records.peek(), info.peek().today), input);
-      return actOn(done.ok ? done : failed(sayActFault(done.fault)), apply, speaking.refuse);
+    doAct: (act, input, then) => {
+      const done = inWords(act.run(derive(records.peek(), info.peek().today), input));
+      const refused = actOn(done, apply, speaking.refuse);
+      if (done.ok) then?.(done.value);
+      return refused;
     },
     undo: () => follower.put({ act: 'undo' }),
     redo: () => follower.put({ act: 'redo' }),
@@ -101,6 +103,10 @@ export function openBookStore({ bridge, clock, first }: BookParts): BookStore {
     },
     close: bridge.onChanged((news) => hear(news, asks, follower)),
   };
+}
+
+function inWords(done: Result<Change, ActFault>): Result<Change, string> {
+  return done.ok ? done : failed(sayActFault(done.fault));
 }
 
 function hear(news: BridgeNews, asks: ReadonlySet<(ask: PageAsk) => void>, follower: BookFollower): void {

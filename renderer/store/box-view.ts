@@ -4,7 +4,7 @@ import type { Bench } from '#shared-calc/bench/open-bench.ts';
 import { fromBase, unitOf } from '#shared-calc/quantity/unit.ts';
 import { showValue, showWithUnit, type Display } from '#shared-calc/quantity/shown-unit.ts';
 import { cleanNoise } from '#shared-calc/quantity/write-figure.ts';
-import { inSentence } from '#shared-calc/words/called-by-words.ts';
+import { inSentence } from '#shared-calc/recipe/line-label.ts';
 import { boxStanding, spokenState, type BoxStanding } from './box-words.ts';
 import { shortCheck } from './check-words.ts';
 import { entryText } from './entry-text.ts';

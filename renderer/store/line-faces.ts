@@ -1,4 +1,4 @@
-import { lineLabel } from '#shared-calc/papers/bench-csv.ts';
+import { lineLabel } from '#shared-calc/recipe/line-label.ts';
 import { shownUnit, type Display } from '#shared-calc/quantity/shown-unit.ts';
 import type { UseName } from '#shared-calc/fields/uses.ts';
 import { lineFor } from '#shared-calc/recipe/lines-by-use.ts';

@@ -1,6 +1,7 @@
 import { computed, signal, untracked, type ReadonlySignal, type Signal } from '@preact/signals';
 import type { RuleHelp } from '#renderer/writing/rule-help.ts';
 import { linesOf, pricingOn } from '#shared-calc/jobs/open-sheet.ts';
+import { houseText } from '#shared-calc/acts/recipe-acts.ts';
 import type { Display } from '#shared-calc/quantity/shown-unit.ts';
 import type { Line, Recipe, Records, Tank } from '#shared-calc/records/records.ts';
 import type { Box } from '#shared-calc/bench/bench-types.ts';
@@ -9,8 +10,7 @@ import type { Change } from '#shared-calc/records/change.ts';
 import type { BenchColumn, BenchSource } from './bench-source.ts';
 import type { BookStore } from './book-store.ts';
 import type { Clock } from './clock.ts';
-import { readLines } from './find-cycle.ts';
-import { houseText } from './house-changes.ts';
+import { sayHouseFault } from './house-changes.ts';
 import { pricesOf, priceTables } from './job-source.ts';
 import { hasTwoReadings, writtenText } from './entry-text.ts';
 import { memoLast, sameList } from './memo-last.ts';
@@ -115,7 +115,8 @@ function houseWriting({ lines, faces }: Written, name: string, typed: string): R
   if (!line) return failed(`Nothing called ${name} in this recipe.`);
   if (hasTwoReadings(typed, line, faces.display))
     return failed(sayBoxFault({ kind: 'two-readings', text: typed.trim() }, name));
-  return houseText({ faces, read: readLines(lines) }, line, writtenText(typed, line, faces.display));
+  const done = houseText(lines, line, writtenText(typed, line, faces.display));
+  return done.ok ? done : failed(sayHouseFault(done.fault, faces));
 }
 
 function recipeBench(clock: Clock) {

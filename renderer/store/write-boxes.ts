@@ -8,7 +8,7 @@ import { calledOf } from '#shared-calc/recipe/column.ts';
 import { calledByWords, calledLine } from '#shared-calc/words/called-by-words.ts';
 import type { BenchColumn, BenchSource } from './bench-source.ts';
 import { hasTwoReadings, writtenText, textInLabel } from './entry-text.ts';
-import { findCycle, type ReadLines } from './find-cycle.ts';
+import { findCycle, type ReadLines } from '#shared-calc/bench/find-cycle.ts';
 import type { LineFaces } from './line-faces.ts';
 import { localChange, type LocalPut } from './local-changes.ts';
 

@@ -1,19 +1,54 @@
+import type { UseName } from '#shared-calc/fields/uses.ts';
 import type { JobFault } from '#shared-calc/jobs/job-fault.ts';
+import type { BoxFault } from '#shared-calc/recipe/read-box.ts';
 import type { FieldIssue, RecordFault, RecordName } from '#shared-calc/records/book-fault.ts';
+import type { LineNameFault } from '#shared-calc/rule/line-name.ts';
+import type { UseFault } from './move-use.ts';
 
-/** What stands against an act, and why. */
-export interface Against {
-  readonly what: string;
-  readonly why: string;
+/** A rule that could not be read any more. */
+export interface RuleBreak {
+  readonly is: 'rule';
+  /** The name of its line. */
+  readonly line: string;
+  readonly label: string;
+  readonly fault: BoxFault;
 }
+
+/** What could not be read or said any more. */
+export type Break =
+  | RuleBreak
+  /** The sentence of a check names the line. */
+  | { readonly is: 'sentence'; readonly line: string; readonly label: string }
+  /** A job has written a rule that reads the line; the label says which job. */
+  | { readonly is: 'job rule'; readonly line: string; readonly label: string };
+
+/** What a record is needed for. */
+export type Need =
+  | Break
+  | { readonly is: 'program'; readonly what: string; readonly why: string }
+  | { readonly is: 'use'; readonly use: UseName }
+  /** A job has written over the line. */
+  | { readonly is: 'written'; readonly job: string };
 
 /** Why an act is refused: facts, said by words/say-act-fault.ts. */
 export type ActFault =
   | JobFault
   | RecordFault
+  | UseFault
   | { readonly kind: 'no-record'; readonly record: RecordName; readonly near?: string }
-  /** The program itself asks for this record by its id. */
-  | { readonly kind: 'needed'; readonly record: RecordName; readonly by: readonly Against[] }
+  | { readonly kind: 'needed'; readonly record: RecordName; readonly by: readonly Need[] }
+  | { readonly kind: 'bad-name'; readonly fault: LineNameFault }
+  | { readonly kind: 'name-taken'; readonly name: string }
+  /** A line that is moved past the end of its recipe. */
+  | { readonly kind: 'at-the-end'; readonly label: string; readonly end: 'first' | 'last' }
+  | { readonly kind: 'no-unit'; readonly unit: string }
+  | { readonly kind: 'bounds-crossed'; readonly low: number; readonly high: number }
+  /** The sentence of a check has a name in braces that no line has. */
+  | { readonly kind: 'sentence-names-no-line'; readonly name: string }
+  /** Rules that can be read now and could not be any more. */
+  | { readonly kind: 'would-break'; readonly breaks: readonly RuleBreak[] }
+  /** The program reads the line for a use that its new unit does not fit. */
+  | { readonly kind: 'use-stays'; readonly use: UseName }
   /** The coin of the currency changes every amount of the book; `rescaleCoins` does that. */
   | { readonly kind: 'coins-change'; readonly from: number; readonly to: number }
   /** An amount has parts that a coin with fewer decimals does not know. */

@@ -7,9 +7,11 @@ import type { RecordKind, Records } from '#shared-calc/records/records.ts';
 import { meantBy, referencesOf, usersOf } from '#shared-calc/records/references.ts';
 import { sameData } from '#shared-calc/records/same-data.ts';
 import { failed, ok } from '#shared-calc/result.ts';
-import { nearestName } from '#shared-calc/rule/nearest.ts';
 import { act } from './act.ts';
-import type { ActFault, Against } from './act-fault.ts';
+import type { ActFault, Need } from './act-fault.ts';
+import { findRecord } from './find-record.ts';
+import { needsOf } from './line-breaks.ts';
+import { lineFault } from './line-fault.ts';
 
 /** Adds a record to a book or replaces the one with its id. */
 export const put = act<Added>({
@@ -40,7 +42,7 @@ function putFault(records: Records, { kind, record }: Added): ActFault | undefin
   const from = kind === 'workshop' ? records.workshop.get('workshop')?.coinDecimals : undefined;
   if (kind === 'workshop' && from !== undefined && from !== record.coinDecimals)
     return { kind: 'coins-change', from, to: record.coinDecimals };
-  return undefined;
+  return kind === 'line' ? lineFault(records, record) : undefined;
 }
 
 const Remove = z.strictObject({ kind: KindSchema, id: z.string() });
@@ -52,11 +54,9 @@ export const remove = act<z.infer<typeof Remove>>({
   input: Remove,
   run: ({ records }, { kind, id }) => {
     const name = { kind, id };
-    if (!records[kind].has(id)) {
-      const near = nearestName(id, records[kind].keys());
-      return failed({ kind: 'no-record', record: name, ...(near !== undefined && { near }) });
-    }
-    const fault = removeFault(name);
+    const found = findRecord(records, kind, id);
+    if (!found.ok) return found;
+    const fault = removeFault(records, name);
     if (fault) return failed(fault);
     const removed = [name, ...ownedBy(records, name)].flatMap((each) => recordOf(records, each));
     const change = { ...emptyChange(`${kind} ${id} removed`), removed };
@@ -108,15 +108,17 @@ function distinct(names: readonly RecordName[]): readonly RecordName[] {
 }
 
 /** Records that the program itself asks for by their ids. */
-const needed: Readonly<Record<string, Against>> = {
-  'workshop workshop': { what: 'the book', why: 'a book has one workshop' },
-  [`margin ${WORK_GROUP}`]: { what: 'the price of all work', why: 'its margin is this group' },
-  'rate R-builder': { what: 'the price of every hour', why: 'hours are paid at this rate' },
-  'rate R-overhead': { what: 'the price of every hour', why: 'hours bear this overhead' },
+const needed: Readonly<Record<string, Need>> = {
+  'workshop workshop': { is: 'program', what: 'the book', why: 'a book has one workshop' },
+  [`margin ${WORK_GROUP}`]: { is: 'program', what: 'the price of all work', why: 'its margin is this group' },
+  'rate R-builder': { is: 'program', what: 'the price of every hour', why: 'hours are paid at this rate' },
+  'rate R-overhead': { is: 'program', what: 'the price of every hour', why: 'hours bear this overhead' },
 };
 
-function removeFault(record: RecordName): ActFault | undefined {
+function removeFault(records: Records, record: RecordName): ActFault | undefined {
   if (record.kind === 'issuedQuote') return { kind: 'issued', record };
-  const against = needed[`${record.kind} ${record.id}`];
-  return against && { kind: 'needed', record, by: [against] };
+  const from = record.kind === 'line' ? records.line.get(record.id) : undefined;
+  const need = needed[`${record.kind} ${record.id}`];
+  const by = [...(need ? [need] : []), ...(from ? needsOf(records, from) : [])];
+  return by.length > 0 ? { kind: 'needed', record, by } : undefined;
 }

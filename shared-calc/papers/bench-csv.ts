@@ -1,4 +1,4 @@
-import { capital } from '#shared-calc/rule/capital.ts';
+import { lineLabel } from '#shared-calc/recipe/line-label.ts';
 import type { Bench } from '#shared-calc/bench/open-bench.ts';
 import { fromBase, unitOf } from '#shared-calc/quantity/unit.ts';
 import { shownUnit, type Display } from '#shared-calc/quantity/shown-unit.ts';
@@ -20,10 +20,4 @@ export function benchCsv(bench: Bench, lines: readonly Line[], display: Display)
     return [line.section, line.name, lineLabel(line), unit, ...cells];
   });
   return csvText([head, ...rows], display);
-}
-
-/** A line's label, or its name in words. */
-export function lineLabel(line: Line): string {
-  if (line.label !== undefined) return line.label;
-  return capital(line.name.replaceAll('_', ' '));
 }

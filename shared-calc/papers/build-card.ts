@@ -9,7 +9,7 @@ import type { Display } from '#shared-calc/quantity/shown-unit.ts';
 import { fromBase, unitOf } from '#shared-calc/quantity/unit.ts';
 import type { Line, Records } from '#shared-calc/records/records.ts';
 import { countUp } from '#shared-calc/trade/count-up.ts';
-import { lineLabel } from './bench-csv.ts';
+import { lineLabel } from '#shared-calc/recipe/line-label.ts';
 import { buildSteps, type BuildStepPlan, type StepSentence } from './build-steps.ts';
 import { cautionsFor } from './card-cautions.ts';
 import { fillWords, notGiven, sizeFigures, type SizeFigures } from './size-figures.ts';

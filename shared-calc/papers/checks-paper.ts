@@ -1,5 +1,5 @@
 import type { PlaceCheck } from '#shared-calc/jobs/place-checks.ts';
-import { lineLabel } from './bench-csv.ts';
+import { lineLabel } from '#shared-calc/recipe/line-label.ts';
 import { heading, paragraph, type PaperBlock } from './document.ts';
 import { displayFor, jobWords, titleOf, type MakePaper } from './paper-input.ts';
 import { sheetOn, type SizeSheet } from './size-sheet.ts';

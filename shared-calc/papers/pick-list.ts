@@ -4,7 +4,7 @@ import { needPlace } from '#shared-calc/recipe/lines-by-use.ts';
 import type { Bench } from '#shared-calc/bench/open-bench.ts';
 import { showWithUnit, type Display } from '#shared-calc/quantity/shown-unit.ts';
 import type { Line, Material, Records } from '#shared-calc/records/records.ts';
-import { lineLabel } from './bench-csv.ts';
+import { lineLabel } from '#shared-calc/recipe/line-label.ts';
 
 /** What to have ready on build day for one size, in the order of use, to be ticked. */
 export interface PickList {

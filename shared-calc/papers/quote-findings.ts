@@ -5,7 +5,7 @@ import { showWithUnit } from '#shared-calc/quantity/shown-unit.ts';
 import { displayOf } from '#shared-calc/records/display-of.ts';
 import { lineFor } from '#shared-calc/recipe/lines-by-use.ts';
 import type { Line } from '#shared-calc/records/records.ts';
-import { lineLabel } from './bench-csv.ts';
+import { lineLabel } from '#shared-calc/recipe/line-label.ts';
 import { frozenCalled, frozenFigure, frozenText, quoteSizes } from './quote-sizes.ts';
 
 export interface QuoteFindings {

@@ -4,7 +4,7 @@ import { lineFor } from '#shared-calc/recipe/lines-by-use.ts';
 import type { Day } from '#shared-calc/calendar/day.ts';
 import { openJob } from '#shared-calc/jobs/open-sheet.ts';
 import { outerSize, placeChecks, type Place, type PlaceCheck } from '#shared-calc/jobs/place-checks.ts';
-import { lineLabel } from './bench-csv.ts';
+import { lineLabel } from '#shared-calc/recipe/line-label.ts';
 import { sizeFigures } from './size-figures.ts';
 import { figureCautions } from '#shared-calc/prepare/cautions.ts';
 import type { MassPart } from '#shared-calc/prepare/heaviest-parts.ts';

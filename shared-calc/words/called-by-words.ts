@@ -1,4 +1,4 @@
-import { lineLabel } from '#shared-calc/papers/bench-csv.ts';
+import { inSentence, lineLabel } from '#shared-calc/recipe/line-label.ts';
 import { calledOf, type ColumnInput } from '#shared-calc/recipe/column.ts';
 import type { Line } from '#shared-calc/records/records.ts';
 import { capital } from '#shared-calc/rule/capital.ts';
@@ -13,11 +13,6 @@ export interface Labels {
 type Sizes = readonly Pick<ColumnInput, 'key' | 'label'>[];
 
 const noLabels: Labels = { of: () => undefined };
-
-/** A label within a sentence: `air gap under the mesh`; `H1` or `T5 lamps` keep their capitals. */
-export function inSentence(label: string): string {
-  return /^\p{Lu}(?:\p{Lu}|\d)/u.test(label) ? label : label.charAt(0).toLowerCase() + label.slice(1);
-}
 
 /** A line by its label, within a sentence; one that the recipe does not have by its name. */
 export function calledLine({ of }: Labels, name: string): string {

@@ -1,8 +1,13 @@
+import { inSentence } from '#shared-calc/recipe/line-label.ts';
 import { capital } from '#shared-calc/rule/capital.ts';
-import type { ActFault, Against } from '#shared-calc/acts/act-fault.ts';
+import type { ActFault, Break, Need } from '#shared-calc/acts/act-fault.ts';
+import { nounOf } from '#shared-calc/fields/uses.ts';
 import type { JobFault } from '#shared-calc/jobs/job-fault.ts';
 import type { RecordFault } from '#shared-calc/records/book-fault.ts';
 import { sayByKind, type Sayings } from './say-by-kind.ts';
+import { sayBoxFault } from './say-box-cause.ts';
+import { sayNameFault } from './say-name-fault.ts';
+import { sayUseFault, sayWithoutUse } from './say-use.ts';
 import { sayJobFault } from './say-job-fault.ts';
 import { isRecordFault, sayRecord, sayRecordFault } from './say-record-fault.ts';
 
@@ -12,7 +17,23 @@ const sayings: Sayings<Own> = {
   'no-record': ({ record, near }) =>
     `There is no ${sayRecord(record)}.${near === undefined ? '' : ` Did you mean ${near}?`}`,
   needed: ({ record, by }) =>
-    `${capital(sayRecord(record))} stays. ${by.map(({ what, why }) => `It is needed for ${what}: ${why}.`).join(' ')}`,
+    `${capital(sayRecord(record))} stays. ${by
+      .map(sayNeed)
+      .map(({ what, why }) => `It is needed for ${what}: ${why}.`)
+      .join(' ')}`,
+  'use-of-another-kind': sayUseFault,
+  'bad-name': ({ fault }) => sayNameFault(fault),
+  'name-taken': ({ name }) => `There is a line called ${name} already.`,
+  'at-the-end': ({ label, end }) => `${label} is the ${end} line already.`,
+  'no-unit': ({ unit }) => `There is no unit called ${unit}.`,
+  'bounds-crossed': () => 'The low bound lies above the high one.',
+  'sentence-names-no-line': ({ name }) => `{${name}} in the sentence names no line.`,
+  'would-break': ({ breaks }) =>
+    `This would break ${sayBreaks(breaks)}. ${breaks
+      .slice(0, 1)
+      .map(({ fault, line }) => sayBoxFault(fault, line))
+      .join('')}`,
+  'use-stays': ({ use }) => `${sayWithoutUse(use)} Move that use to another line first.`,
   'coins-change': ({ from, to }) =>
     `The currency has ${from} decimals, not ${to}: every amount of the book changes with them. Use rescaleCoins.`,
   'uneven-coins': ({ record, amount }) =>
@@ -29,6 +50,33 @@ export function sayActFault(fault: ActFault): string {
 
 function isOwn(fault: ActFault): fault is Own {
   return Object.hasOwn(sayings, fault.kind);
+}
+
+/** "Room for water, Drainage fills in and 3 more". */
+export function sayBreaks(breaks: readonly Pick<Break, 'label'>[]): string {
+  const labels = breaks.slice(0, 4).map((each) => each.label);
+  return breaks.length > 4 ? `${labels.join(', ')} and ${breaks.length - 4} more` : labels.join(', ');
+}
+
+function sayNeed(need: Need): Against {
+  switch (need.is) {
+    case 'program':
+      return { what: need.what, why: need.why };
+    case 'use':
+      return { what: nounOf(need.use), why: 'the program reads it for that' };
+    case 'written':
+      return { what: `job ${need.job}`, why: 'something is written over it there' };
+    case 'sentence':
+      return { what: inSentence(need.label), why: 'its sentence names it' };
+    default:
+      return { what: inSentence(need.label), why: 'its rule reads it' };
+  }
+}
+
+/** What stands against an act, and why. */
+export interface Against {
+  readonly what: string;
+  readonly why: string;
 }
 
 /** A refusal for programs. */
@@ -52,7 +100,7 @@ export function faultJson(fault: ActFault): FaultJson {
 }
 
 function againstOf(fault: ActFault): readonly Against[] | undefined {
-  if (fault.kind === 'needed') return fault.by;
+  if (fault.kind === 'needed') return fault.by.map(sayNeed);
   return fault.kind === 'still-used' ? usersOf(fault) : undefined;
 }
 

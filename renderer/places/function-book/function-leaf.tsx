@@ -1,7 +1,7 @@
 import { Sign } from '#renderer/frame/sign.tsx';
 import { writeRoute } from '#renderer/frame/place-route.ts';
 import { sayUnits } from '#shared-calc/words/say-units.ts';
-import { lineLabel } from '#shared-calc/papers/bench-csv.ts';
+import { lineLabel } from '#shared-calc/recipe/line-label.ts';
 import type { Line, Records } from '#shared-calc/records/records.ts';
 import type { TradeFunction } from '#shared-calc/trade/trade-function.ts';
 import { whoDecides } from '#shared-calc/words/who-decides.ts';

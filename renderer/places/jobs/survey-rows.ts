@@ -4,7 +4,7 @@ import { boxReader, type BoxReader } from '#shared-calc/bench/box-reader.ts';
 import { linesOf } from '#shared-calc/jobs/open-sheet.ts';
 import { setValues } from '#shared-calc/jobs/set-values.ts';
 import { surveyLines } from '#shared-calc/jobs/survey-job.ts';
-import { lineLabel } from '#shared-calc/papers/bench-csv.ts';
+import { lineLabel } from '#shared-calc/recipe/line-label.ts';
 import type { Display } from '#shared-calc/quantity/shown-unit.ts';
 import type { Change } from '#shared-calc/records/change.ts';
 import type { Job, Line, Records } from '#shared-calc/records/records.ts';

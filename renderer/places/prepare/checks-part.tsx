@@ -11,7 +11,7 @@ import type { Mend, SheetRow } from '#shared-calc/prepare/mends.ts';
 import { checkParts } from '#shared-calc/fields/uses.ts';
 
 import { sayMend } from '#shared-calc/prepare/say-mend.ts';
-import { lineLabel } from '#shared-calc/papers/bench-csv.ts';
+import { lineLabel } from '#shared-calc/recipe/line-label.ts';
 import { toBase, unitOf } from '#shared-calc/quantity/unit.ts';
 import type { Display } from '#shared-calc/quantity/shown-unit.ts';
 import { countChecks, limitWords } from '#shared-calc/papers/checks-paper.ts';

@@ -2,7 +2,7 @@ import { onceBench } from '#shared-calc/bench/once-bench.ts';
 import { linesOf, pricingOn } from '#shared-calc/jobs/open-sheet.ts';
 import { sheetInput } from '#shared-calc/jobs/worked-job.ts';
 import type { Day } from '#shared-calc/calendar/day.ts';
-import { lineLabel } from '#shared-calc/papers/bench-csv.ts';
+import { lineLabel } from '#shared-calc/recipe/line-label.ts';
 import { lessonEffect, type LessonEffect } from '#shared-calc/prepare/lesson-effect.ts';
 import { LAST_JOBS, teachHouse, type Lesson } from '#shared-calc/prepare/teach-house.ts';
 import { emptyChange, type Change } from '#shared-calc/records/change.ts';

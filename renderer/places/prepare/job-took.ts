@@ -4,7 +4,7 @@ import { allBuilds } from '#shared-calc/buy/all-builds.ts';
 import type { Day } from '#shared-calc/calendar/day.ts';
 import { keysOf } from '#shared-calc/jobs/job-sheet.ts';
 import { linesOf, openJob } from '#shared-calc/jobs/open-sheet.ts';
-import { lineLabel } from '#shared-calc/papers/bench-csv.ts';
+import { lineLabel } from '#shared-calc/recipe/line-label.ts';
 import { fromBase, unitOf } from '#shared-calc/quantity/unit.ts';
 import { cleanNoise } from '#shared-calc/quantity/write-figure.ts';
 import type { Actual, Job, Line, Records } from '#shared-calc/records/records.ts';

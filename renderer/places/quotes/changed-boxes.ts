@@ -1,5 +1,5 @@
 import { frozenCalled } from '#shared-calc/papers/quote-sizes.ts';
-import { lineLabel } from '#shared-calc/papers/bench-csv.ts';
+import { lineLabel } from '#shared-calc/recipe/line-label.ts';
 import type { FrozenWritten, QuoteBody } from '#shared-calc/jobs/quote-body.ts';
 import type { ChangedBy } from '#shared-calc/price/what-changed.ts';
 

@@ -1,17 +1,11 @@
 import { useLayoutEffect, useRef, useState } from 'preact/hooks';
 import type { BookStore } from '#renderer/store/book-store.ts';
-import { readersOf, sayBreaks, type Break } from '#renderer/store/line-breaks.ts';
 import type { LineFace } from '#renderer/store/line-faces.ts';
-import {
-  breaksWithout,
-  changeLine,
-  jobsWriting,
-  moveLine,
-  removeLine,
-  renameLine,
-} from '#renderer/store/recipe-changes.ts';
 import type { RecipeStore } from '#renderer/store/recipe-store.ts';
-import type { UseName } from '#shared-calc/fields/uses.ts';
+import type { Break, Need } from '#shared-calc/acts/act-fault.ts';
+import { needsOf, readersOf } from '#shared-calc/acts/line-breaks.ts';
+import { changeLine, moveLine, removeLine, renameLine } from '#shared-calc/acts/recipe-acts.ts';
+import { sayBreaks } from '#shared-calc/words/say-act-fault.ts';
 import { sayWithoutUse } from '#shared-calc/words/say-use.ts';
 import type { Line } from '#shared-calc/records/records.ts';
 import { BoundFields } from './bound-fields.tsx';
@@ -30,9 +24,9 @@ export function LineSlip({ book, store }: SlipParts) {
   const face = store.faces.value.of(store.chosen.value ?? '');
   if (!face) return <aside class="slip record" aria-label="The line" id="slip" tabIndex={-1} />;
   const { line, label } = face;
-  const put: PutFields = (fields) => book.act(changeLine(book.records.peek(), line, fields));
+  const put: PutFields = (fields) => book.doAct(changeLine, { line: line.id, fields });
   const rename = (name: string) => {
-    const refused = book.act(renameLine(book.records.peek(), line, name));
+    const refused = book.doAct(renameLine, { line: line.id, name });
     if (refused === undefined) store.chosen.value = name.trim();
     return refused;
   };
@@ -81,35 +75,32 @@ interface ActParts extends SlipParts {
 }
 
 function LineActs({ book, store, face: { line, label } }: ActParts) {
-  const [asked, setAsked] = useState<Losses>();
-  const move = (by: -1 | 1) => () => {
-    book.act(moveLine(book.records.peek(), line, by));
+  const [asked, setAsked] = useState<readonly Need[]>();
+  const move = (to: 'up' | 'down') => () => {
+    void book.doAct(moveLine, { line: line.id, to });
     requestAnimationFrame(() => lineRow(line.name)?.scrollIntoView({ block: 'nearest' }));
   };
-  const remove = () => {
-    book.apply(removeLine(book.records.peek(), line));
-    store.chosen.value = undefined;
-  };
+  const remove = () =>
+    void book.doAct(removeLine, { line: line.id, anyway: true }, () => (store.chosen.value = undefined));
   const ask = () => {
-    const now = book.records.peek();
-    const losses = { breaks: breaksWithout(now, line), jobs: jobsWriting(now, line), use: line.use };
-    if (losses.breaks.length === 0 && losses.jobs.length === 0 && losses.use === undefined) remove();
-    else setAsked(losses);
+    const needs = needsOf(book.records.peek(), line);
+    if (needs.length === 0) remove();
+    else setAsked(needs);
   };
   return (
     <section>
       <div class="pair">
-        <button class="button" type="button" onClick={move(-1)}>
+        <button class="button" type="button" onClick={move('up')}>
           Move up
         </button>
-        <button class="button" type="button" onClick={move(1)}>
+        <button class="button" type="button" onClick={move('down')}>
           Move down
         </button>
         <button class="button" type="button" onClick={ask}>
           Remove
         </button>
       </div>
-      {asked && <RemoveWarning losses={asked} label={label} keep={() => setAsked(undefined)} remove={remove} />}
+      {asked && <RemoveWarning needs={asked} label={label} keep={() => setAsked(undefined)} remove={remove} />}
     </section>
   );
 }
@@ -118,24 +109,18 @@ function lineRow(name: string): Element | null {
   return document.querySelector(`[data-line="${CSS.escape(name)}"]`);
 }
 
-/** What a removal takes along. */
-interface Losses {
-  readonly breaks: readonly Break[];
-  /** Those that have a value of their own in the line. */
-  readonly jobs: readonly string[];
-  /** What the program itself reads it for. */
-  readonly use: UseName | undefined;
-}
-
 interface WarningParts {
-  readonly losses: Losses;
+  readonly needs: readonly Need[];
   readonly label: string;
   readonly keep: () => void;
   readonly remove: () => void;
 }
 
 /** What would break is named before anything is. */
-function RemoveWarning({ losses: { breaks, jobs, use }, label, keep, remove }: WarningParts) {
+function RemoveWarning({ needs, label, keep, remove }: WarningParts) {
+  const breaks = needs.filter((need): need is Break => 'label' in need);
+  const jobs = needs.flatMap((need) => (need.is === 'written' ? [need.job] : []));
+  const uses = needs.flatMap((need) => (need.is === 'use' ? [need.use] : []));
   const keepButton = useRef<HTMLButtonElement>(null);
   useLayoutEffect(() => keepButton.current?.focus(), []);
   return (
@@ -146,7 +131,9 @@ function RemoveWarning({ losses: { breaks, jobs, use }, label, keep, remove }: W
           it: {sayBreaks(breaks)}.
         </p>
       )}
-      {use !== undefined && <p>{sayWithoutUse(use)}</p>}
+      {uses.map((use) => (
+        <p key={use}>{sayWithoutUse(use)}</p>
+      ))}
       {jobs.length > 0 && <p>What is written over it in {jobs.join(', ')} goes too.</p>}
       <div class="pair">
         <button ref={keepButton} class="button" type="button" onClick={keep}>

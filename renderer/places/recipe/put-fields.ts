@@ -1,7 +1,8 @@
+import type { LineFields as Fields } from '#shared-calc/acts/recipe-acts.ts';
 import type { Line } from '#shared-calc/records/records.ts';
 
 /** Sets fields of a line; the sentence says why not. */
-export type PutFields = (fields: Partial<Line>) => string | undefined;
+export type PutFields = (fields: Fields) => string | undefined;
 
 export interface LineFields {
   readonly line: Line;

@@ -1,6 +1,7 @@
 import { ChoiceEntry, SettledEntry } from '#renderer/books/entry.tsx';
 import type { BookStore } from '#renderer/store/book-store.ts';
-import { moveUse, usesFor } from '#shared-calc/acts/move-use.ts';
+import { usesFor } from '#shared-calc/acts/move-use.ts';
+import { moveUse } from '#shared-calc/acts/recipe-acts.ts';
 import {
   checkParts,
   cureNames,
@@ -12,10 +13,8 @@ import {
   type UseName,
 } from '#shared-calc/fields/uses.ts';
 import { linesOf } from '#shared-calc/jobs/open-sheet.ts';
-import { lineLabel } from '#shared-calc/papers/bench-csv.ts';
+import { lineLabel } from '#shared-calc/recipe/line-label.ts';
 import type { Line } from '#shared-calc/records/records.ts';
-import { failed, ok } from '#shared-calc/result.ts';
-import { sayUseFault } from '#shared-calc/words/say-use.ts';
 import type { LineFields } from './put-fields.ts';
 
 interface UseParts extends LineFields {
@@ -27,8 +26,7 @@ export function UseFields({ line, put, book }: UseParts) {
   const records = book.records.value;
   const lines = linesOf(records, line.recipe);
   const choose = (use: string) => {
-    const moved = moveUse({ records }, { line: line.id, use: isUse(use) ? use : undefined });
-    book.act(moved.ok ? ok(moved.value) : failed(sayUseFault(moved.fault)));
+    void book.doAct(moveUse, { line: line.id, use: isUse(use) ? use : undefined });
   };
   return (
     <>

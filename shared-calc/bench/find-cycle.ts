@@ -1,5 +1,5 @@
-import { boxReader, type BoxReader } from '#shared-calc/bench/box-reader.ts';
-import { cyclesOf } from '#shared-calc/bench/cycles.ts';
+import { boxReader, type BoxReader } from './box-reader.ts';
+import { cyclesOf } from './cycles.ts';
 import type { Line } from '#shared-calc/records/records.ts';
 
 /** The lines of a recipe with how their texts are read. */

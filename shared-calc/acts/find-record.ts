@@ -1,0 +1,13 @@
+import type { RecordKind, RecordOf, Records } from '#shared-calc/records/records.ts';
+import { failed, ok, type Result } from '#shared-calc/result.ts';
+import { nearestName } from '#shared-calc/rule/nearest.ts';
+import type { ActFault } from './act-fault.ts';
+
+/** A record of the book by its id; where there is none, the id nearest to it. */
+export function findRecord<K extends RecordKind>(records: Records, kind: K, id: string): Result<RecordOf<K>, ActFault> {
+  const table: ReadonlyMap<string, RecordOf<K>> = records[kind];
+  const found = table.get(id);
+  if (found) return ok(found);
+  const near = nearestName(id, table.keys());
+  return failed({ kind: 'no-record', record: { kind, id }, ...(near !== undefined && { near }) });
+}

@@ -1,0 +1,77 @@
+import { boxReader } from '#shared-calc/bench/box-reader.ts';
+import { lineLabel } from '#shared-calc/recipe/line-label.ts';
+import { linesOf } from '#shared-calc/jobs/open-sheet.ts';
+import type { Line, LocalValue, Records } from '#shared-calc/records/records.ts';
+import { namesIn } from '#shared-calc/rule/tree.ts';
+import type { Break, Need, RuleBreak } from './act-fault.ts';
+
+/** What would no longer be read if a recipe's lines were these instead. */
+export function breaksOf(before: readonly Line[], after: readonly Line[]): readonly RuleBreak[] {
+  const faulty = new Set(faultsIn(before).map((each) => each.line));
+  return faultsIn(after).filter((each) => !faulty.has(each.line));
+}
+
+function faultsIn(lines: readonly Line[]): readonly RuleBreak[] {
+  const reader = boxReader(lines);
+  return lines.flatMap((line): readonly RuleBreak[] => {
+    const reading = reader.read(line, line.text);
+    return reading.is === 'faulty'
+      ? [{ is: 'rule', line: line.name, label: lineLabel(line), fault: reading.fault }]
+      : [];
+  });
+}
+
+/** Lines whose rule or check sentence reads this one. */
+export function readersOf(lines: readonly Line[], name: string): readonly Line[] {
+  const reader = boxReader(lines);
+  return lines.filter((line) => {
+    if (line.says?.includes(`{${name}}`)) return true;
+    const reading = reader.read(line, line.text);
+    return reading.is === 'rule' && namesIn(reading.rule).includes(name);
+  });
+}
+
+/** What stands against taking a line out: rules and sentences that read it, jobs that write it over, its use. */
+export function needsOf(records: Records, line: Line): readonly Need[] {
+  return [
+    ...breaksWithout(records, line),
+    ...(line.use === undefined ? [] : [{ is: 'use', use: line.use } as const]),
+    ...jobsWriting(records, line).map((job) => ({ is: 'written', job }) as const),
+  ];
+}
+
+/** What could not be worked or said without a line: other lines of the recipe, and rules that jobs have written. */
+function breaksWithout(records: Records, line: Line): readonly Break[] {
+  const lines = linesOf(records, line.recipe);
+  const others = lines.filter((each) => each.id !== line.id);
+  const broken = breaksOf(lines, others);
+  const known = new Set(broken.map((each) => each.line));
+  const said = others.filter((each) => !known.has(each.name) && each.says?.includes(`{${line.name}}`) === true);
+  return [
+    ...broken,
+    ...said.map((each) => ({ is: 'sentence', line: each.name, label: lineLabel(each) }) as const),
+    ...localReaders(records, line, lines),
+  ];
+}
+
+function jobsWriting(records: Records, line: Line): readonly string[] {
+  const values = localsOf(records, line.recipe).filter((value) => value.line === line.name);
+  return [...new Set(values.map((value) => value.job))];
+}
+
+function localReaders(records: Records, line: Line, lines: readonly Line[]): readonly Break[] {
+  const reader = boxReader(lines);
+  return localsOf(records, line.recipe).flatMap((value): readonly Break[] => {
+    const at = lines.find((each) => each.name === value.line);
+    if (!at || at.id === line.id) return [];
+    const reading = reader.read(at, value.text);
+    if (reading.is !== 'rule' || !namesIn(reading.rule).includes(line.name)) return [];
+    return [{ is: 'job rule', line: at.name, label: `${lineLabel(at)} in ${value.job}` }];
+  });
+}
+
+/** What jobs of a recipe have written over its lines. */
+export function localsOf(records: Records, recipe: string): readonly LocalValue[] {
+  const jobs = new Set([...records.job.values()].filter((job) => job.recipe === recipe).map((job) => job.id));
+  return [...records.localValue.values()].filter((value) => jobs.has(value.job));
+}

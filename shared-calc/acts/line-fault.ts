@@ -1,0 +1,59 @@
+import { findCycle, readLines } from '#shared-calc/bench/find-cycle.ts';
+import { linesOf } from '#shared-calc/jobs/open-sheet.ts';
+import { findUnit } from '#shared-calc/quantity/unit.ts';
+import { noLines } from '#shared-calc/recipe/scope.ts';
+import type { Line, Records } from '#shared-calc/records/records.ts';
+import { lineNameFault } from '#shared-calc/rule/line-name.ts';
+import type { ActFault } from './act-fault.ts';
+import { breaksOf } from './line-breaks.ts';
+import { usesFor } from './move-use.ts';
+
+/** What keeps a line from being so: its name, unit, bounds, sentence or use, or a rule that could not be read. */
+export function lineFault(records: Records, next: Line): ActFault | undefined {
+  const lines = linesOf(records, next.recipe);
+  return (
+    nameFault(lines, next) ??
+    figureFault(next) ??
+    sentenceFault(lines, next) ??
+    ruleFault(lines, next) ??
+    useFault(next)
+  );
+}
+
+/** What keeps a line from its name; one that it has already is not asked about. */
+export function nameFault(lines: readonly Line[], { id, name }: Line): ActFault | undefined {
+  if (lines.find((line) => line.id === id)?.name === name) return undefined;
+  const fault = lineNameFault(name, noLines.functions);
+  if (fault) return { kind: 'bad-name', fault };
+  return lines.some((line) => line.name === name && line.id !== id) ? { kind: 'name-taken', name } : undefined;
+}
+
+function figureFault({ unit, low, high }: Line): ActFault | undefined {
+  if (unit !== 'choice' && unit !== 'yes_no' && !findUnit(unit)) return { kind: 'no-unit', unit };
+  if (low !== undefined && high !== undefined && low > high) return { kind: 'bounds-crossed', low, high };
+  return undefined;
+}
+
+function useFault({ unit, use }: Line): ActFault | undefined {
+  return use === undefined || usesFor({ unit }).includes(use) ? undefined : { kind: 'use-stays', use };
+}
+
+function sentenceFault(lines: readonly Line[], { name, says = '' }: Line): ActFault | undefined {
+  const names = new Set([...lines.map((line) => line.name), name]);
+  const unknown = [...says.matchAll(/\{(\w+)\}/g)].map(([, each = '']) => each).find((each) => !names.has(each));
+  return unknown === undefined ? undefined : { kind: 'sentence-names-no-line', name: unknown };
+}
+
+function ruleFault(lines: readonly Line[], next: Line): ActFault | undefined {
+  const before = lines.find((line) => line.id === next.id);
+  const after = before ? lines.map((line) => (line === before ? next : line)) : [...lines, next];
+  const breaks = breaksOf(lines, after);
+  if (breaks.length > 0) return { kind: 'would-break', breaks };
+  return before?.text === next.text ? undefined : ringFault(after, next);
+}
+
+/** A rule that reads itself, by whatever way round. */
+export function ringFault(lines: readonly Line[], { name, text }: Line): ActFault | undefined {
+  const cycle = findCycle(readLines(lines), (line) => (line.name === name ? text : line.text), [name]);
+  return cycle && { kind: 'loop', line: name, text, cycle };
+}

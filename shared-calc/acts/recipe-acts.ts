@@ -1,0 +1,283 @@
+import { z } from 'zod';
+import { boxReader } from '#shared-calc/bench/box-reader.ts';
+import { useNames } from '#shared-calc/fields/uses.ts';
+import { freeId } from '#shared-calc/jobs/find-job.ts';
+import { linesOf } from '#shared-calc/jobs/open-sheet.ts';
+import { putRecords } from '#shared-calc/jobs/put-records.ts';
+import { inSentence, lineLabel } from '#shared-calc/recipe/line-label.ts';
+import { emptyChange, type Change } from '#shared-calc/records/change.ts';
+import { diffRecords } from '#shared-calc/records/diff-records.ts';
+import { recordKinds, type Line, type LocalValue, type Recipe, type Records } from '#shared-calc/records/records.ts';
+import { sortKeyBetween } from '#shared-calc/records/sort-key.ts';
+import { failed, ok, type Result } from '#shared-calc/result.ts';
+import { renameInRule } from '#shared-calc/rule/rename-line.ts';
+import { act, type Act } from './act.ts';
+import type { ActFault } from './act-fault.ts';
+import { findRecord } from './find-record.ts';
+import { localsOf, needsOf } from './line-breaks.ts';
+import { lineFault, nameFault, ringFault } from './line-fault.ts';
+import { moveUse as useMoved } from './move-use.ts';
+
+const LineId = z.string().describe('The id of a line, such as H1.drainage.');
+
+/** An act on one line of a house recipe, by its id. */
+function lineAct<I extends { readonly line: string }>(parts: {
+  readonly name: string;
+  readonly says: string;
+  readonly input: z.ZodType<I>;
+  readonly run: (records: Records, line: Line, input: I) => Result<Change, ActFault>;
+}): Act<I> {
+  return act<I>({
+    ...parts,
+    run: ({ records }, input) => {
+      const line = findRecord(records, 'line', input.line);
+      return line.ok ? parts.run(records, line.value, input) : line;
+    },
+  });
+}
+
+const AddLine = z.strictObject({
+  recipe: z.string(),
+  after: z.string().optional().describe('The name of the line that it stands after; left out, it is the last.'),
+});
+
+/** The name of the new line and all else is written afterwards. */
+export const addLine = act<z.infer<typeof AddLine>>({
+  name: 'addLine',
+  says: 'Adds an empty line to a house recipe, straight after another or at its end.',
+  input: AddLine,
+  run: ({ records }, { recipe, after }) => {
+    const found = findRecord(records, 'recipe', recipe);
+    return found.ok ? ok(lineAdded(records, recipe, after)) : found;
+  },
+});
+
+function lineAdded(records: Records, recipe: string, after: string | undefined): Change {
+  const lines = linesOf(records, recipe);
+  const at = lines.findIndex((line) => line.name === after);
+  const before = lines[at] ?? lines.at(-1);
+  const next = before && lines[lines.indexOf(before) + 1];
+  const name = freeId('new_line', new Set(lines.map((line) => line.name))).replaceAll('-', '_');
+  const record: Line = {
+    id: freeId(`${recipe}.${name}`, records.line),
+    recipe,
+    order: sortKeyBetween(before?.order, next?.order),
+    section: before?.section ?? 'Lines',
+    name,
+    role: 'given',
+    unit: 'mm',
+    text: '',
+    note: '',
+    shownFirst: true,
+    inset: false,
+    perJob: false,
+  };
+  return { ...emptyChange(`new line in ${recipe}`), added: [{ kind: 'line', record }] };
+}
+
+const RenameLine = z.strictObject({ line: LineId, name: z.string() });
+
+export const renameLine = lineAct<z.infer<typeof RenameLine>>({
+  name: 'renameLine',
+  says: 'Renames a line through every rule, sentence and local value that says its name.',
+  input: RenameLine,
+  run: (records, line, input) => {
+    const name = input.name.trim();
+    const lines = linesOf(records, line.recipe);
+    const fault = nameFault(lines, { ...line, name });
+    if (fault) return failed(fault);
+    const renamed = lines.map((each) => renamedLine(each, line.name, name));
+    const locals = localsOf(records, line.recipe).map((value) => renamedLocal(value, line.name, name));
+    return ok(
+      diffRecords(`${line.name} named ${name}`, records, {
+        ...records,
+        line: putRecords(records.line, renamed),
+        localValue: putRecords(records.localValue, locals),
+      }),
+    );
+  },
+});
+
+function renamedLine(line: Line, from: string, to: string): Line {
+  const says = line.says?.replaceAll(`{${from}}`, `{${to}}`);
+  return {
+    ...line,
+    name: line.name === from ? to : line.name,
+    text:
+      line.unit === 'choice' && line.text !== from && !line.text.includes('(')
+        ? line.text
+        : renameInRule(line.text, from, to),
+    ...(says !== undefined && { says }),
+  };
+}
+
+function renamedLocal(value: LocalValue, from: string, to: string): LocalValue {
+  return { ...value, line: value.line === from ? to : value.line, text: renameInRule(value.text, from, to) };
+}
+
+const MoveLine = z.strictObject({ line: LineId, to: z.enum(['up', 'down']) });
+
+export const moveLine = lineAct<z.infer<typeof MoveLine>>({
+  name: 'moveLine',
+  says: "Moves a line one place up or down; past its section's edge it goes over into the next section.",
+  input: MoveLine,
+  run: (records, line, { to }) => {
+    const lines = linesOf(records, line.recipe);
+    const other = lines[lines.findIndex((each) => each.id === line.id) + (to === 'up' ? -1 : 1)];
+    if (!other) return failed({ kind: 'at-the-end', label: lineLabel(line), end: to === 'up' ? 'first' : 'last' });
+    const label = `${inSentence(lineLabel(line))} moved ${to}`;
+    if (other.section !== line.section) return ok(updated(line, { ...line, section: other.section }, label));
+    const places = [
+      { ...line, order: other.order },
+      { ...other, order: line.order },
+    ];
+    return ok(diffRecords(label, records, { ...records, line: putRecords(records.line, places) }));
+  },
+});
+
+const RemoveLine = z.strictObject({
+  line: LineId,
+  anyway: z.boolean().default(false).describe('Takes it out though rules, jobs or the program read it.'),
+});
+
+export const removeLine = lineAct<z.infer<typeof RemoveLine>>({
+  name: 'removeLine',
+  says: 'Takes a line out of its recipe, with what jobs have written over it; refused while anything needs it.',
+  input: RemoveLine,
+  run: (records, line, { anyway }) => {
+    const by = anyway ? [] : needsOf(records, line);
+    if (by.length > 0) return failed({ kind: 'needed', record: { kind: 'line', id: line.id }, by });
+    const locals = localsOf(records, line.recipe).filter((value) => value.line === line.name);
+    const gone = locals.map(({ id }) => id);
+    return ok(
+      diffRecords(`${inSentence(lineLabel(line))} removed`, records, {
+        ...records,
+        line: putRecords(records.line, [], [line.id]),
+        localValue: putRecords(records.localValue, [], gone),
+      }),
+    );
+  },
+});
+
+const { shape } = recordKinds.line;
+const ChangeLine = z.strictObject({
+  line: LineId,
+  fields: recordKinds.line
+    .pick({ section: true, role: true, unit: true, note: true, shownFirst: true, inset: true, perJob: true })
+    .extend({
+      label: shape.label.nullable(),
+      options: shape.options.nullable(),
+      low: shape.low.nullable(),
+      high: shape.high.nullable(),
+      material: shape.material.nullable(),
+      group: shape.group.nullable(),
+      task: shape.task.nullable(),
+      level: shape.level.nullable(),
+      says: shape.says.nullable(),
+      decides: shape.decides.nullable(),
+      caution: shape.caution.nullable(),
+      as: shape.as.nullable(),
+      place: shape.place.nullable(),
+      part: shape.part.nullable(),
+      cures: shape.cures.nullable(),
+    })
+    .partial(),
+});
+
+/** Fields of a line; `undefined` or null takes one away. */
+export type LineFields = z.infer<typeof ChangeLine>['fields'];
+
+export const changeLine = lineAct<z.infer<typeof ChangeLine>>({
+  name: 'changeLine',
+  says: 'Changes fields of a line; refused where a rule of the recipe could no longer be read.',
+  input: ChangeLine,
+  run: (records, line, input) => {
+    const fields = withUnit(line, input.fields);
+    const all = Object.entries({ ...line, ...fields }).filter(([, value]) => value !== undefined && value !== null);
+    const next = Object.fromEntries(all) as Line;
+    const fault = lineFault(records, next);
+    if (fault) return failed(fault);
+    const keys = Object.keys(fields).map((key) => words[key] ?? key);
+    return ok(updated(line, next, `${inSentence(lineLabel(line))}: ${keys.join(', ')}`));
+  },
+});
+
+/** A check is a yes or no and work is minutes: a line that becomes one takes that unit with it. */
+function withUnit(line: Line, asked: LineFields): LineFields {
+  if (asked.role === undefined || asked.role === line.role || asked.unit !== undefined) return asked;
+  if (asked.role === 'check') return { ...asked, unit: 'yes_no', low: null, high: null };
+  if (asked.role === 'work') return { ...asked, unit: 'min' };
+  return line.role === 'check' ? { ...asked, unit: 'mm' } : asked;
+}
+
+const words: Readonly<Record<string, string>> = {
+  shownFirst: 'shown first',
+  perJob: 'once a job',
+  says: 'sentence',
+  decides: 'who decides',
+  low: 'low bound',
+  high: 'high bound',
+};
+
+const WriteLine = z.strictObject({ line: LineId, text: shape.text });
+
+export const writeLine = lineAct<z.infer<typeof WriteLine>>({
+  name: 'writeLine',
+  says: "Writes a line's figure or rule in its house recipe; an empty text is a figure not known yet.",
+  input: WriteLine,
+  run: (records, line, { text }) => houseText(linesOf(records, line.recipe), line, text),
+});
+
+/** The house's text of a line; what cannot be read or makes a cycle is refused. */
+export function houseText(lines: readonly Line[], line: Line, text: string): Result<Change, ActFault> {
+  const reading = boxReader(lines).read(line, text);
+  if (reading.is === 'faulty') return failed({ kind: 'unreadable', line: line.name, text, fault: reading.fault });
+  const cycle = ringFault(lines, { ...line, text });
+  if (cycle) return failed(cycle);
+  const label = `${inSentence(lineLabel(line))} of the house to ${text === '' ? 'no figure' : text}`;
+  return ok(updated(line, { ...line, text }, label.slice(0, 300)));
+}
+
+function updated(from: Line, to: Line, label: string): Change {
+  return { ...emptyChange(label), updated: [{ kind: 'line', from, to }] };
+}
+
+const MoveUse = z.strictObject({
+  line: LineId,
+  use: z.enum(useNames).optional().describe('Left out, the program reads the line for nothing.'),
+});
+
+export const moveUse = lineAct<z.infer<typeof MoveUse>>({
+  name: 'moveUse',
+  says: 'Has the program read a line for a use; the line of its recipe that had it until now loses it.',
+  input: MoveUse,
+  run: (records, _, input) => useMoved({ records }, input),
+});
+
+const CopyRecipe = z.strictObject({ recipe: z.string() });
+
+export const copyRecipe = act<z.infer<typeof CopyRecipe>>({
+  name: 'copyRecipe',
+  says: 'Makes a new house recipe with all lines of another.',
+  input: CopyRecipe,
+  run: ({ records }, { recipe }) => {
+    const found = findRecord(records, 'recipe', recipe);
+    return found.ok ? ok(recipeCopied(records, found.value)) : found;
+  },
+});
+
+function recipeCopied(records: Records, recipe: Recipe): Change {
+  const numbers = [...records.recipe.keys()].map((id) => Number(/^H(\d{1,6})$/.exec(id)?.[1] ?? 0));
+  const id = `H${Math.max(0, ...numbers) + 1}`;
+  const lines = linesOf(records, recipe.id).map((line) => ({
+    ...line,
+    id: freeId(`${id}.${line.name}`, records.line),
+    recipe: id,
+  }));
+  const title = `Copy of ${inSentence(recipe.title)}`;
+  return diffRecords(`${id}, a copy of ${recipe.id}`, records, {
+    ...records,
+    recipe: putRecords(records.recipe, [{ ...recipe, id, title }]),
+    line: putRecords(records.line, lines),
+  });
+}
