@@ -9,6 +9,7 @@ import type { News } from '#shared-calc/contract/news.ts';
 import { applyChange, isEmptyChange, type Change } from '#shared-calc/records/change.ts';
 import type { Records } from '#shared-calc/records/records.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
+import type { ActFault } from '#shared-calc/acts/act-fault.ts';
 import { sayActFault } from '#shared-calc/words/say-act-fault.ts';
 import { bookFollower, type BookFollower } from './book-follower.ts';
 import type { Clock } from './clock.ts';
@@ -97,12 +98,14 @@ export function openBookStore({ bridge, clock, first }: BookParts): BookStore {
     restore: (file) => new Promise((told) => follower.put({ act: 'restore', file, told })),
     call: bridge.call,
     ...speaking,
-    onAsk: (listener) => {
-      asks.add(listener);
-      return () => void asks.delete(listener);
-    },
+    onAsk: (listener) => asking(asks, listener),
     close: bridge.onChanged((news) => hear(news, asks, follower)),
   };
+}
+
+function asking(asks: Set<(ask: PageAsk) => void>, listener: (ask: PageAsk) => void): () => void {
+  asks.add(listener);
+  return () => void asks.delete(listener);
 }
 
 function inWords(done: Result<Change, ActFault>): Result<Change, string> {
