@@ -7,6 +7,7 @@ import { calledByWords } from '#shared-calc/words/called-by-words.ts';
 import { sayActFault } from '#shared-calc/words/say-act-fault.ts';
 import { sayBoxCause, sayBoxFault } from '#shared-calc/words/say-box-cause.ts';
 import type { LineFaces } from './line-faces.ts';
+import { textInLabel } from './entry-text.ts';
 import { localChange } from './local-changes.ts';
 import type { WriteDesk } from './write-boxes.ts';
 
@@ -19,7 +20,7 @@ export function sendToHouse(desk: WriteDesk, { row, column: key }: BoxPlace): Re
   const written = local ?? source.whole.get(row);
   if (!column || !line || !written) return failed('This follows the house already.');
   if (line.role === 'tank') return failed('A measurement belongs to its tank: change it in the tank book.');
-  const house = houseText(read.lines, line, written.text);
+  const house = houseText(read.lines, line, written.text, textInLabel(written.text, line, faces.display));
   if (!house.ok) return failed(sayHouseFault(house.fault, faces));
   const noted = written.note === '' ? house.value : withNote(house.value, written.note);
   const size = local ? column.size : undefined;

@@ -12,7 +12,7 @@ import type { BookStore } from './book-store.ts';
 import type { Clock } from './clock.ts';
 import { sayHouseFault } from './house-changes.ts';
 import { pricesOf, priceTables } from './job-source.ts';
-import { hasTwoReadings, writtenText } from './entry-text.ts';
+import { hasTwoReadings, textInLabel, writtenText } from './entry-text.ts';
 import { memoLast, sameList } from './memo-last.ts';
 import { lineFaces, type LineFaces } from './line-faces.ts';
 import { ruleHelpOf } from './rule-help-of.ts';
@@ -115,7 +115,8 @@ function houseWriting({ lines, faces }: Written, name: string, typed: string): R
   if (!line) return failed(`Nothing called ${name} in this recipe.`);
   if (hasTwoReadings(typed, line, faces.display))
     return failed(sayBoxFault({ kind: 'two-readings', text: typed.trim() }, name));
-  const done = houseText(lines, line, writtenText(typed, line, faces.display));
+  const text = writtenText(typed, line, faces.display);
+  const done = houseText(lines, line, text, textInLabel(text, line, faces.display));
   return done.ok ? done : failed(sayHouseFault(done.fault, faces));
 }
 

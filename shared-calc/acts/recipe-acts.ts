@@ -228,13 +228,13 @@ export const writeLine = lineAct<z.infer<typeof WriteLine>>({
   run: (records, line, { text }) => houseText(linesOf(records, line.recipe), line, text),
 });
 
-/** The house's text of a line; what cannot be read or makes a cycle is refused. */
-export function houseText(lines: readonly Line[], line: Line, text: string): Result<Change, ActFault> {
+/** The house's text of a line, in the label as it is `said`; what cannot be read or makes a cycle is refused. */
+export function houseText(lines: readonly Line[], line: Line, text: string, said = text): Result<Change, ActFault> {
   const reading = boxReader(lines).read(line, text);
   if (reading.is === 'faulty') return failed({ kind: 'unreadable', line: line.name, text, fault: reading.fault });
   const cycle = ringFault(lines, { ...line, text });
   if (cycle) return failed(cycle);
-  const label = `${inSentence(lineLabel(line))} of the house to ${text === '' ? 'no figure' : text}`;
+  const label = `${inSentence(lineLabel(line))} of the house to ${said === '' ? 'no figure' : said}`;
   return ok(updated(line, { ...line, text }, label.slice(0, 300)));
 }
 
