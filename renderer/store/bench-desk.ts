@@ -7,7 +7,7 @@ import type { BookStore } from './book-store.ts';
 import type { Clock } from './clock.ts';
 import { readLines, type ReadLines } from '#shared-calc/bench/find-cycle.ts';
 import { jobSource } from './job-source.ts';
-import { memoLast } from './memo-last.ts';
+import { memo } from '#shared-calc/derive/memo.ts';
 import { quoteSource } from './quote-source.ts';
 import { workBench, type WorkedBench } from './worked-bench.ts';
 import type { WriteDesk } from './write-boxes.ts';
@@ -46,7 +46,7 @@ export function benchDesk(parts: DeskParts): BenchDesk {
   const laid = signal<Laid | undefined>(undefined);
   const wanted = signal<string | undefined>(undefined);
   const sourceOf = jobSource();
-  const keptLines = memoLast<ReadLines>();
+  const keptLines = memo<ReadLines>();
   const follow = () => {
     const records = book.records.value;
     const { today } = book.info.value;

@@ -12,7 +12,7 @@ import type { Clock } from './clock.ts';
 import { compareColumns, type Comparison } from './compare-columns.ts';
 import { confirming } from './confirming.ts';
 import { findNamed, namedLines, namedSizes } from './find-place.ts';
-import { memoLast } from './memo-last.ts';
+import { memo } from '#shared-calc/derive/memo.ts';
 import { nextFlag } from './next-flag.ts';
 import { panelActs } from './panel-acts-of.ts';
 import { panelOf } from './panel-of.ts';
@@ -67,7 +67,7 @@ const emptyView: BenchView = {
 
 export function openBenchStore(parts: BenchParts): BenchStore {
   const { book, clock } = parts;
-  const keptDisplay = memoLast<Display>();
+  const keptDisplay = memo<Display>();
   const display = computed(() =>
     keptDisplay([book.records.value.workshop], () => displayOf(workshopOf(book.records.value))),
   );
@@ -110,7 +110,7 @@ export function openBenchStore(parts: BenchParts): BenchStore {
 }
 
 function sizesIn(view: ReadonlySignal<BenchView>): ReadonlySignal<readonly string[]> {
-  const keptSizes = memoLast<readonly string[]>();
+  const keptSizes = memo<readonly string[]>();
   return computed(() => {
     const keys = view.value.columns.map((head) => head.key);
     return keptSizes(keys, () => keys);

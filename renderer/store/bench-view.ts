@@ -12,7 +12,7 @@ import type { Clock } from './clock.ts';
 import { footBox, footRows } from './foot-boxes.ts';
 import { headView } from './head-view.ts';
 import { headline } from './headlines.ts';
-import { memoLast } from './memo-last.ts';
+import { memo } from '#shared-calc/derive/memo.ts';
 import { lineFaces, type LineFace, type LineFaces } from './line-faces.ts';
 import { noFolds, sectionRows, titleOfSection, type Folds } from './section-rows.ts';
 import type { WorkedBench } from './worked-bench.ts';
@@ -44,7 +44,7 @@ export function showBench({ worked, display, clock }: ShowParts): ShownBench {
   const folds = signal<Folds>(noFolds);
   const scanned = signal(0);
   const scans = benchScans(worked, clock, () => (scanned.value += 1));
-  const keptFaces = memoLast<LineFaces>();
+  const keptFaces = memo<LineFaces>();
   const faces = () =>
     keptFaces([worked.source().lines, display.value], () => lineFaces(worked.source().lines, display.value));
   const parts: Parts = {

@@ -1,4 +1,4 @@
-import { derive } from '#shared-calc/derive/derived.ts';
+import { derive, type Derived } from '#shared-calc/derive/derived.ts';
 import { computed, signal, type ReadonlySignal } from '@preact/signals';
 import type { Bridge, BridgeNews } from '#renderer/bridge.ts';
 import type { QuietLineView } from '#renderer/frame/frame-view.ts';
@@ -23,6 +23,8 @@ export type PageAsk = Extract<News, { readonly is: 'do' | 'go' }>;
 /** The book as this page has it: every edit is in it at once, and goes to the service in order. */
 export interface BookStore extends Speaking {
   readonly records: ReadonlySignal<Records>;
+  /** What is worked from the records today: one derivation for the whole page. */
+  readonly derived: ReadonlySignal<Derived>;
   readonly info: ReadonlySignal<BookInfo>;
   /** Edits that the book has not taken yet. */
   readonly waiting: ReadonlySignal<number>;
@@ -60,6 +62,7 @@ export function openBookStore({ bridge, clock, first }: BookParts): BookStore {
   const follower = bookFollower({ bridge, clock, first, records, steps, say: speaking.say, refuse: speaking.warn });
   const waiting = computed(() => editsIn(steps.value).length);
   const { info, reached, slow } = follower;
+  const derived = derivedFrom(records, info);
   const line = computed<QuietLineView>(() => ({
     saved: savedWords({
       waiting: waiting.value,
@@ -79,6 +82,7 @@ export function openBookStore({ bridge, clock, first }: BookParts): BookStore {
   };
   return {
     records,
+    derived,
     info,
     waiting,
     reached,
@@ -87,7 +91,7 @@ export function openBookStore({ bridge, clock, first }: BookParts): BookStore {
     apply,
     act: (done) => actOn(done, apply, speaking.refuse),
     doAct: (act, input, then) => {
-      const done = inWords(act.run(derive(records.peek(), info.peek().today), input));
+      const done = inWords(act.run(derived.peek(), input));
       const refused = actOn(done, apply, speaking.refuse);
       if (done.ok) then?.(done.value);
       return refused;
@@ -101,6 +105,15 @@ export function openBookStore({ bridge, clock, first }: BookParts): BookStore {
     onAsk: (listener) => asking(asks, listener),
     close: bridge.onChanged((news) => hear(news, asks, follower)),
   };
+}
+
+function derivedFrom(
+  records: ReadonlySignal<Records>,
+  info: ReadonlySignal<Pick<BookInfo, 'today'>>,
+): ReadonlySignal<Derived> {
+  const today = computed(() => info.value.today);
+  let last = derive(records.peek(), today.peek());
+  return computed(() => (last = last.update(records.value, today.value)));
 }
 
 function asking(asks: Set<(ask: PageAsk) => void>, listener: (ask: PageAsk) => void): () => void {

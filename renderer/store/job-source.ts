@@ -2,19 +2,19 @@ import type { Pricing } from '#shared-calc/bench/order-sums.ts';
 import { linesOf, pricingOn } from '#shared-calc/jobs/open-sheet.ts';
 import type { Job, Line, QuoteLine, Records } from '#shared-calc/records/records.ts';
 import { jobColumns, jobWhole, type BenchColumn, type BenchSource } from './bench-source.ts';
-import { memoLast, sameList } from './memo-last.ts';
+import { memo, sameList } from '#shared-calc/derive/memo.ts';
 
 type Written = Pick<BenchSource, 'whole' | 'job'>;
 type Priced = Pick<BenchSource, 'pricing' | 'isOldPrice'>;
 
 /** Follows one job through the book; parts of its bench that did not change stay the same objects. */
 export function jobSource(): (records: Records, job: Job, today: string) => BenchSource | undefined {
-  const keptLines = memoLast<readonly Line[]>();
-  const keptColumns = memoLast<readonly BenchColumn[]>();
-  const keptWhole = memoLast<Written>();
-  const keptOneOffs = memoLast<readonly QuoteLine[]>();
-  const keptPrices = memoLast<Priced>();
-  const keptSource = memoLast<BenchSource>();
+  const keptLines = memo<readonly Line[]>();
+  const keptColumns = memo<readonly BenchColumn[]>();
+  const keptWhole = memo<Written>();
+  const keptOneOffs = memo<readonly QuoteLine[]>();
+  const keptPrices = memo<Priced>();
+  const keptSource = memo<BenchSource>();
   return (records, job, today) => {
     const recipe = records.recipe.get(job.recipe);
     if (!recipe) return undefined;

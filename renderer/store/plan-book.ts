@@ -1,4 +1,4 @@
-import { memoLast } from './memo-last.ts';
+import { memo } from '#shared-calc/derive/memo.ts';
 import type { Day } from '#shared-calc/calendar/day.ts';
 import type { Job, Records } from '#shared-calc/records/records.ts';
 import type { Result } from '#shared-calc/result.ts';
@@ -10,9 +10,9 @@ export type PlannedJobOrNot = Result<JobPlan, string>;
 export type PlanBook = (records: Records, job: Job, today: Day) => PlannedJobOrNot;
 
 export function openPlanBook(): PlanBook {
-  const keeps = new Map<string, ReturnType<typeof memoLast<PlannedJobOrNot>>>();
+  const keeps = new Map<string, ReturnType<typeof memo<PlannedJobOrNot>>>();
   return (records, job, today) => {
-    const keep = keeps.get(job.id) ?? memoLast<PlannedJobOrNot>();
+    const keep = keeps.get(job.id) ?? memo<PlannedJobOrNot>();
     keeps.set(job.id, keep);
     return keep([job, today, ...tablesOf(records)], () => jobPlan(records, job, today));
   };

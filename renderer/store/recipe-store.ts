@@ -13,7 +13,7 @@ import type { Clock } from './clock.ts';
 import { sayHouseFault } from './house-changes.ts';
 import { pricesOf, priceTables } from './job-source.ts';
 import { hasTwoReadings, textInLabel, writtenText } from './entry-text.ts';
-import { memoLast, sameList } from './memo-last.ts';
+import { memo, sameList } from '#shared-calc/derive/memo.ts';
 import { lineFaces, type LineFaces } from './line-faces.ts';
 import { ruleHelpOf } from './rule-help-of.ts';
 import { workBench, type WorkedBench } from './worked-bench.ts';
@@ -48,8 +48,8 @@ export function openRecipeStore({ book, clock, display }: RecipeParts): RecipeSt
   const wanted = signal<string | undefined>(undefined);
   const reference = signal<string | undefined>(undefined);
   const chosen = signal<string | undefined>(undefined);
-  const keptLines = memoLast<readonly Line[]>();
-  const keptFaces = memoLast<LineFaces>();
+  const keptLines = memo<readonly Line[]>();
+  const keptFaces = memo<LineFaces>();
   const records = book.records;
   const recipe = computed(() => records.value.recipe.get(wanted.value ?? '') ?? firstOf(records.value.recipe));
   const lines = computed(() => {
@@ -59,7 +59,7 @@ export function openRecipeStore({ book, clock, display }: RecipeParts): RecipeSt
   const tank = computed(() => records.value.tank.get(reference.value ?? '') ?? referenceTank(records.value));
   const faces = computed(() => keptFaces([lines.value, display.value], () => lineFaces(lines.value, display.value)));
   const bench = recipeBench(clock);
-  const keptPrices = memoLast<ReturnType<typeof pricesOf>>();
+  const keptPrices = memo<ReturnType<typeof pricesOf>>();
   const source = computed(() => {
     const now = records.value;
     const { today } = book.info.value;

@@ -7,7 +7,7 @@ import type { FindView, PlaceView } from '#renderer/frame/page-view.ts';
 import { places } from '#shared-calc/contract/places.ts';
 import { writeRoute, type Route } from '#renderer/frame/place-route.ts';
 import { FollowedPanel } from '#renderer/panel/followed-panel.tsx';
-import { memoLast } from '#renderer/store/memo-last.ts';
+import { memo } from '#shared-calc/derive/memo.ts';
 import type { PageStore } from '#renderer/store/page-store.ts';
 import { downloadCsv } from '#renderer/files/download-csv.ts';
 import { benchCsv } from '#shared-calc/papers/bench-csv.ts';
@@ -20,7 +20,7 @@ import '#renderer/books/books.css';
 /** The size bench: a job's sizes side by side, or a quote as it was issued; `#/bench/J01`, `#/bench/Q-0027A`. */
 export function benchPlace(store: PageStore): (route: Route) => PlaceView {
   const { bench } = store;
-  const keptOptions = memoLast<readonly string[]>();
+  const keptOptions = memo<readonly string[]>();
   const stand = (grid: BenchController | null) => {
     store.strips.current = grid;
   };
@@ -111,7 +111,7 @@ function chosenColumn({ bench }: PageStore): string {
 
 const titles = places.map((each) => each.title);
 
-function findOn({ bench, strips }: PageStore, keptOptions: ReturnType<typeof memoLast<readonly string[]>>): FindView {
+function findOn({ bench, strips }: PageStore, keptOptions: ReturnType<typeof memo<readonly string[]>>): FindView {
   const faces = bench.laid.value?.shown.faces();
   const keys = bench.sizes.value;
   return {

@@ -7,7 +7,7 @@ import { updateRecord } from '#renderer/books/put-record.ts';
 import { downloadCsv } from '#renderer/files/download-csv.ts';
 import type { PlaceView } from '#renderer/frame/page-view.ts';
 import { writeRoute, type Route } from '#renderer/frame/place-route.ts';
-import { memoLast } from '#renderer/store/memo-last.ts';
+import { memo } from '#shared-calc/derive/memo.ts';
 import type { WorkedBench } from '#renderer/store/worked-bench.ts';
 import type { OrderFault } from '#shared-calc/bench/order-sums.ts';
 import { NO_STOCK, stockOnHand, type Stock } from '#shared-calc/buy/stock.ts';
@@ -44,7 +44,7 @@ interface Refusal {
 export function needsPlace(hands: NeedsHands): (route: Route) => PlaceView {
   const fromStore = signal(true);
   const turn = () => (fromStore.value = !fromStore.value);
-  const keptNeeds = memoLast<Result<NeedsView, Refusal>>();
+  const keptNeeds = memo<Result<NeedsView, Refusal>>();
   return ({ rest: [asked] }) => {
     const context = contextNow(hands);
     const laid = hands.laid.value;

@@ -9,7 +9,7 @@ import { jobName, type MoneyHands } from '#renderer/store/money-hands.ts';
 import { KeptOpen } from '#renderer/kit/kept-open.tsx';
 import { printAct } from '#renderer/print/print-acts.ts';
 import { QuotePaper } from '#renderer/print/quote-paper.tsx';
-import { memoLast } from '#renderer/store/memo-last.ts';
+import { memo } from '#shared-calc/derive/memo.ts';
 import type { QuoteBody } from '#shared-calc/jobs/quote-body.ts';
 import { quoteCsv } from '#shared-calc/papers/quote-csv.ts';
 import { quoteModel } from '#shared-calc/papers/quote-model.ts';
@@ -41,7 +41,7 @@ interface Desk {
  * `#/quotes/options`, `#/quotes/prices` and `#/quotes/all`.
  */
 export function quotesPlace(hands: MoneyHands): (route: Route) => PlaceView {
-  const keptDraft = memoLast<Result<QuoteBody, string>>();
+  const keptDraft = memo<Result<QuoteBody, string>>();
   const desk: Desk = {
     hands,
     sealOf: quoteSeals(crypto.subtle),

@@ -5,7 +5,7 @@ import type { PlaceAct } from '#renderer/frame/frame-view.ts';
 import type { PlaceView } from '#renderer/frame/page-view.ts';
 import type { Route } from '#renderer/frame/place-route.ts';
 import type { MoneyHands } from '#renderer/store/money-hands.ts';
-import { memoLast } from '#renderer/store/memo-last.ts';
+import { memo } from '#shared-calc/derive/memo.ts';
 import { choosePacks, packChoices, type ChosenPacks } from '#shared-calc/jobs/pack-choices.ts';
 import { jobsToBuy } from '#shared-calc/jobs/jobs-run.ts';
 import { runCsv } from '#shared-calc/papers/run-csv.ts';
@@ -37,7 +37,7 @@ interface Desk {
 /** One shopping run over jobs; `#/run/M01` has the packs of a material, `#/run/order/S-hollin` a supplier's order. */
 export function runPlace(hands: MoneyHands): (route: Route) => PlaceView {
   const desk: Desk = { hands, turned: signal(new Map()) };
-  const keptFacts = memoLast<Result<RunFacts, string>>();
+  const keptFacts = memo<Result<RunFacts, string>>();
   return ({ rest: [what, supplier] }) => {
     const context = contextNow(hands);
     const jobs = chosenJobs(desk, context);
