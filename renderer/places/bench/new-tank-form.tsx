@@ -2,7 +2,7 @@ import { useState } from 'preact/hooks';
 import { ChoiceEntry, TextEntry } from '#renderer/books/entry.tsx';
 import { InsideWorked, OutsideFields } from '#renderer/books/outside-fields.tsx';
 import { insideFrom, isBegun } from '#renderer/books/outside-size.ts';
-import { shownUnitWords } from '#renderer/store/figure-words.ts';
+import { shownUnitWords } from '#shared-calc/quantity/figure-words.ts';
 import { readMoney } from '#shared-calc/papers/read-money.ts';
 import type { Display } from '#shared-calc/quantity/shown-unit.ts';
 import { tankShapes } from '#shared-calc/fields/tank.ts';

@@ -2,7 +2,7 @@ import type { BookContext } from '#renderer/books/book-hands.ts';
 import { showCoins } from '#renderer/books/money-field.ts';
 import { writeRoute } from '#renderer/frame/place-route.ts';
 import { Sign } from '#renderer/frame/sign.tsx';
-import { packWords } from '#renderer/print/goods-words.ts';
+import { packWords } from '#shared-calc/quantity/goods-words.ts';
 import { paperWeekday } from '#shared-calc/papers/paper-words.ts';
 import type { OnePackMore } from '#shared-calc/buy/one-pack-more.ts';
 import type { RunSupplier } from '#shared-calc/buy/shopping-run.ts';

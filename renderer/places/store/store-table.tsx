@@ -2,7 +2,7 @@ import type { BookContext } from '#renderer/books/book-hands.ts';
 import { Sign } from '#renderer/frame/sign.tsx';
 import { writeRoute } from '#renderer/frame/place-route.ts';
 import { walkLinks } from '#renderer/kit/walk-links.ts';
-import { goodsWords } from '#renderer/print/goods-words.ts';
+import { goodsWords } from '#shared-calc/quantity/goods-words.ts';
 import { paperDay } from '#shared-calc/papers/paper-words.ts';
 import type { StoreRow } from './store-rows.ts';
 
