@@ -39,7 +39,9 @@ export function CompareSizes({ store, one: first }: CompareParts) {
         <Differences title="What comes of it" of={found?.results ?? []} heads={[one, other]} go={go} why={false} />
       </div>
       <form method="dialog">
-        <button class="button act">Close</button>
+        <Button look="main" type="submit">
+          Close
+        </Button>
       </form>
     </dialog>
   );
