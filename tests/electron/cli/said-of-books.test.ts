@@ -118,6 +118,7 @@ const book: readonly Said[] = [
       'The book is sound, at revision 2.',
     ],
   ],
+  [['book', 'new', './fresh.loamwright', '--start', 'plain'], ['Made: ./fresh.loamwright']],
   [['book', 'export', './copy.loamwright'], ['Written: ./copy.loamwright']],
   [
     ['book', 'import-prices', './prices.csv', '--try'],
