@@ -9,7 +9,7 @@ import type { BookContext, BookHands } from './book-hands.ts';
 import { readDay } from './day-field.ts';
 import { TextEntry } from './entry.tsx';
 import { showCoins } from './money-field.ts';
-import { isOldPrice, priceOn, pricesOf, putPrice } from './price-now.ts';
+import { isOldPrice, priceOn, pricesOf, putPrice } from '#shared-calc/buy/pack-prices.ts';
 import { removeRecords } from './put-record.ts';
 
 interface PriceListParts {

@@ -1,7 +1,7 @@
 import { useState } from 'preact/hooks';
 import type { BookContext, BookHands } from '#renderer/books/book-hands.ts';
 import { TextEntry } from '#renderer/books/entry.tsx';
-import { newPack, pricesOf } from '#renderer/books/price-now.ts';
+import { newPack, pricesOf } from '#shared-calc/buy/pack-prices.ts';
 import { PriceList } from '#renderer/books/price-list.tsx';
 import { addRecords, removeRecords } from '#renderer/books/put-record.ts';
 import { Button } from '#renderer/kit/button.tsx';

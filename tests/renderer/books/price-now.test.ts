@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { contextOf } from '#renderer/books/book-hands.ts';
-import { isOldPrice, newPack, priceOn, putPrice } from '#renderer/books/price-now.ts';
+import { isOldPrice, newPack, priceOn, putPrice } from '#shared-calc/buy/pack-prices.ts';
 import { emptyChange } from '#shared-calc/records/change.ts';
 import { failed, ok } from '#shared-calc/result.ts';
 import { demoDay, demoRecords } from '#tests/renderer/demo-records.ts';
