@@ -3,7 +3,6 @@ import { contextNow } from '#renderer/books/book-hands.ts';
 import type { FindView, PlaceView } from '#renderer/frame/page-view.ts';
 import { writeRoute, type Route } from '#renderer/frame/place-route.ts';
 import { keptNumber } from '#renderer/store/kept-number.ts';
-import { openPlanBook } from '#renderer/store/plan-book.ts';
 import type { PrepareHands } from '#renderer/store/prepare-hands.ts';
 import type { CultureKind } from '#shared-calc/records/records.ts';
 import type { CultureDesk } from './culture-desk.ts';
@@ -21,7 +20,6 @@ export function culturesPlace(hands: PrepareHands): (route: Route) => PlaceView 
   const flies = signal(kept.read());
   const desk: CultureDesk = {
     hands,
-    plans: openPlanBook(),
     flies,
     wishFlies: (aWeek) => {
       flies.value = aWeek;

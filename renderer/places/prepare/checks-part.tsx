@@ -19,32 +19,18 @@ import { sizeSheet, type SizeSheet } from '#shared-calc/papers/size-sheet.ts';
 import { OpenAJob } from './open-a-job.tsx';
 import type { PartView } from './part-view.ts';
 import { writePrepare } from '#renderer/frame/prepare-route.ts';
-import { sizesOf } from '#shared-calc/jobs/job-sheet.ts';
 import { whoDecides } from '#shared-calc/words/who-decides.ts';
 
 /** The sheet of checks of one size: what holds, by how much, what would mend it and for what price. */
 export function ChecksPart(view: PartView) {
   const { context, job, of } = view;
-  const { records, today } = context;
+  const worked = context.job(job?.id ?? '');
   const sheet = useMemo(
-    () => (job ? sizeSheet(records, job, { on: today, size: of }) : undefined),
-    [
-      job,
-      of,
-      today,
-      records.line,
-      records.localValue,
-      records.size,
-      records.tank,
-      records.packPrice,
-      records.rate,
-      records.margin,
-      records.workshop,
-    ],
+    () => worked && sizeSheet(worked, { size: of, display: context.display }),
+    [worked, of, context.display],
   );
   if (!job) return <OpenAJob context={context} part="checks" />;
-  if (!sheet || sizesOf(records, job.id).length === 0)
-    return <p class="empty-note">{job.id} has no size yet: take one first.</p>;
+  if (!sheet) return <p class="empty-note">{job.id} has no size yet: take one first.</p>;
   return (
     <>
       <nav class="leaves" aria-label="Sizes">

@@ -1,6 +1,6 @@
 import { writeRoute } from '#renderer/frame/place-route.ts';
 import { Sign } from '#renderer/frame/sign.tsx';
-import { jobName, jobsInOrder } from '#renderer/store/money-hands.ts';
+import { jobName, jobsInOrder } from '#shared-calc/jobs/find-job.ts';
 import { paperDay } from '#shared-calc/papers/paper-words.ts';
 import { isBefore, isGateOpen } from '#shared-calc/jobs/move-job.ts';
 import { sizesOf, sizeWords } from '#shared-calc/jobs/job-sheet.ts';

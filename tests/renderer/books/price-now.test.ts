@@ -1,12 +1,12 @@
 import { describe, expect, test } from 'vitest';
-import { contextOf } from '#renderer/books/book-hands.ts';
+import { derive } from '#shared-calc/derive/derived.ts';
 import { isOldPrice, newPack, priceOn, putPrice } from '#renderer/books/price-now.ts';
 import { emptyChange } from '#shared-calc/records/change.ts';
 import { failed, ok } from '#shared-calc/result.ts';
 import { demoDay, demoRecords } from '#tests/renderer/demo-records.ts';
 
 const records = demoRecords();
-const context = contextOf(records, demoDay);
+const context = derive(records, demoDay);
 const price = { id: 'M04-6@start', pack: 'M04-6', from: '2027-03-01', priceCoins: 720 };
 
 describe('priceOn', () => {
@@ -21,7 +21,7 @@ describe('priceOn', () => {
 
 describe('isOldPrice', () => {
   test('is one that has stood for more days than the workshop lets pass', () => {
-    expect(['2027-08-28', '2027-08-29'].map((today) => isOldPrice(price, contextOf(records, today)))).toEqual([
+    expect(['2027-08-28', '2027-08-29'].map((today) => isOldPrice(price, derive(records, today)))).toEqual([
       false,
       true,
     ]);
