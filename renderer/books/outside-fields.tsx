@@ -1,5 +1,5 @@
 import { TextEntry } from './entry.tsx';
-import { Sign } from '#renderer/frame/sign.tsx';
+import { Flag } from '#renderer/kit/flag.tsx';
 import { shownUnitWords } from '#renderer/store/figure-words.ts';
 import type { Display } from '#shared-calc/quantity/shown-unit.ts';
 import type { Tank } from '#shared-calc/records/records.ts';
@@ -43,10 +43,9 @@ export function InsideWorked({ inside }: { readonly inside: Result<InsideSizes, 
           <p key={key} class="put-in">
             {working}
             {warning !== undefined && (
-              <span class="flag" data-state="watch">
-                <Sign name="watch" />
+              <Flag state="watch" sign="watch">
                 {warning}
-              </span>
+              </Flag>
             )}
           </p>
         ))}

@@ -1,6 +1,7 @@
 import { useState } from 'preact/hooks';
 import { nextCode } from '#renderer/books/next-code.ts';
 import { useOpenSheet } from '#renderer/frame/use-open-sheet.ts';
+import { Button } from '#renderer/kit/button.tsx';
 import type { PageStore } from '#renderer/store/page-store.ts';
 import { shownUnitWords } from '#renderer/store/figure-words.ts';
 import { showValue, type Display } from '#shared-calc/quantity/shown-unit.ts';
@@ -53,7 +54,7 @@ export function TakeSize({ store }: { readonly store: PageStore }) {
         take={(tank, priceCoins) => taking(() => store.bench.hands.takeNew(tank, priceCoins))}
       />
       <form method="dialog">
-        <button class="button">Leave it</button>
+        <Button type="submit">Leave it</Button>
       </form>
     </dialog>
   );

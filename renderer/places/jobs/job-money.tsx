@@ -2,6 +2,7 @@ import { useState } from 'preact/hooks';
 import { ChoiceEntry, SettledEntry, TextEntry } from '#renderer/books/entry.tsx';
 import { readDay } from '#renderer/books/day-field.ts';
 import { entryOfCoins, showCoins } from '#renderer/books/money-field.ts';
+import { Button } from '#renderer/kit/button.tsx';
 import { paperDay } from '#shared-calc/papers/paper-words.ts';
 import { recordDeposit } from '#shared-calc/jobs/record-deposit.ts';
 import { readMoney } from '#shared-calc/papers/read-money.ts';
@@ -76,9 +77,9 @@ function Deposit({ job, context: { today, workshop }, hands }: JobPart) {
             {showCoins(job.depositCoins, workshop)} {workshop.currency} in on {paperDay(job.depositOn)}
           </span>
         )}
-        <button class="button" type="button" disabled={!coins?.ok || !day.ok} onClick={record}>
+        <Button disabled={!coins?.ok || !day.ok} onClick={record}>
           Record the deposit
-        </button>
+        </Button>
       </div>
     </>
   );

@@ -1,5 +1,6 @@
 import { useMemo } from 'preact/hooks';
 import type { BookContext } from '#renderer/books/book-hands.ts';
+import { EmptyNote } from '#renderer/kit/empty-note.tsx';
 import { letterheadOf } from '#shared-calc/papers/letterhead-of.ts';
 import { NeedsPaper } from '#renderer/print/needs-paper.tsx';
 import { PickListPaper } from '#renderer/print/pick-list-paper.tsx';
@@ -16,7 +17,7 @@ interface PaperParts {
 export function JobNeedsPaper({ job, context }: PaperParts) {
   const { records, workshop, display, today } = context;
   const needs = useMemo(() => jobNeeds(records, job, today), [records, job, today]);
-  if (!needs.ok) return <p class="empty-note">{needs.fault}</p>;
+  if (!needs.ok) return <EmptyNote>{needs.fault}</EmptyNote>;
   return (
     <NeedsPaper
       title={jobName(job)}
@@ -36,6 +37,6 @@ export function JobNeedsPaper({ job, context }: PaperParts) {
 export function JobPickListPaper({ job, context }: PaperParts) {
   const { records, workshop, display, today } = context;
   const lists = useMemo(() => jobPickLists(records, { job, on: today, display }), [records, job, today, display]);
-  if (lists.length === 0) return <p class="empty-note">{job.id} has no size yet: take one first.</p>;
+  if (lists.length === 0) return <EmptyNote>{job.id} has no size yet: take one first.</EmptyNote>;
   return <PickListPaper title={jobName(job)} letterhead={letterheadOf(workshop)} lists={lists} display={display} />;
 }

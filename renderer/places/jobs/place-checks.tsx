@@ -1,5 +1,5 @@
 import { useMemo } from 'preact/hooks';
-import { Sign } from '#renderer/frame/sign.tsx';
+import { Flag } from '#renderer/kit/flag.tsx';
 import { readUnits } from '#renderer/store/figure-words.ts';
 import { checksOf } from '#shared-calc/bench/checks.ts';
 import type { CheckResult } from '#shared-calc/bench/bench-types.ts';
@@ -23,10 +23,9 @@ export function PlaceChecks({ job, context }: JobPart) {
       <ul class="checks">
         {failing.map(({ level, says, decides, sizes }) => (
           <li key={`${says} ${sizes.join()}`} data-state={level}>
-            <span class="flag" data-state={level}>
-              <Sign name={level} />
+            <Flag state={level} sign={level}>
               {level}
-            </span>
+            </Flag>
             <span>
               <b>{sizes.join(', ')}</b> {readUnits(says, context.display)}
               {decides !== '' && <span class="aside"> {whoDecides(decides)}.</span>}

@@ -9,6 +9,7 @@ import { PrepPlanPaper } from '#renderer/cards/prep-plan-paper.tsx';
 import { SurveyCardPaper } from '#renderer/cards/survey-card-paper.tsx';
 import { TreatmentPaper } from '#renderer/cards/treatment-paper.tsx';
 import { WatchCardPaper } from '#renderer/cards/watch-card-paper.tsx';
+import { EmptyNote } from '#renderer/kit/empty-note.tsx';
 import { crushesPlants } from '#shared-calc/jobs/crushes-plants.ts';
 import { jobName } from '#renderer/store/money-hands.ts';
 import { letterheadOf } from '#shared-calc/papers/letterhead-of.ts';
@@ -43,7 +44,7 @@ export function cardPaper(view: PartView, card: CardId): JSX.Element {
   if (card === 'treatment') return treatmentPaper(view);
   if (card === 'labels') return labelsPaper(view);
   if (card === 'areas') return areasPaper(view);
-  return job ? ofJob[card](view, job) : <p class="empty-note">Open a job first.</p>;
+  return job ? ofJob[card](view, job) : <EmptyNote>Open a job first.</EmptyNote>;
 }
 
 type OfJob = (view: PartView, job: Job) => JSX.Element;
@@ -97,13 +98,13 @@ function headOf({ context }: PartView, job: Job) {
 
 function withPlan({ desk, context }: PartView, job: Job, make: (plan: JobPlan) => JSX.Element): JSX.Element {
   const plan = desk.plans(context.records, job, context.today);
-  return plan.ok ? make(plan.value) : <p class="empty-note">{plan.fault}</p>;
+  return plan.ok ? make(plan.value) : <EmptyNote>{plan.fault}</EmptyNote>;
 }
 
 function withBench({ context }: PartView, job: Job, make: (bench: Bench) => JSX.Element): JSX.Element {
   const { sheet, bench } = openJob(context.records, job, context.today);
   const made =
-    sheet.columns.length === 0 ? <p class="empty-note">{job.id} has no size yet: take one first.</p> : make(bench);
+    sheet.columns.length === 0 ? <EmptyNote>{job.id} has no size yet: take one first.</EmptyNote> : make(bench);
   return made;
 }
 
@@ -112,9 +113,9 @@ function treatmentPaper({ desk, context, job }: PartView): JSX.Element {
   const { decimalComma, altitudeM } = workshop;
   const ofJobL = job ? jobLeaves(records, job, today) : undefined;
   const asked = askTreatment(desk.treatment.value, { place: workshop, ofJob: ofJobL, decimalComma });
-  if (!asked.ok) return <p class="empty-note">{asked.fault}</p>;
+  if (!asked.ok) return <EmptyNote>{asked.fault}</EmptyNote>;
   const { chosen, leavesL, aim } = asked.value;
-  if (!chosen.plan.ok) return <p class="empty-note">{chosen.plan.fault}</p>;
+  if (!chosen.plan.ok) return <EmptyNote>{chosen.plan.fault}</EmptyNote>;
   const plan = chosen.plan.value;
   return (
     <TreatmentPaper
@@ -128,7 +129,7 @@ function treatmentPaper({ desk, context, job }: PartView): JSX.Element {
 
 function labelsPaper({ context: { records }, one }: PartView): JSX.Element {
   const batches = [...records.treatmentBatch.values()].filter(({ id }) => one === undefined || id === one);
-  if (batches.length === 0) return <p class="empty-note">No batch is written down yet.</p>;
+  if (batches.length === 0) return <EmptyNote>No batch is written down yet.</EmptyNote>;
   return <BatchLabelsPaper labels={batches.map((batch) => ({ id: batch.id, lines: batchLabel(batch, records) }))} />;
 }
 
@@ -139,6 +140,6 @@ function areasPaper({ desk, context }: PartView): JSX.Element {
     planned.map(({ job, plan }) => ({ job, care: plan.care })),
     today,
   );
-  if (areas.length === 0) return <p class="empty-note">No tank stands with a client yet.</p>;
+  if (areas.length === 0) return <EmptyNote>No tank stands with a client yet.</EmptyNote>;
   return <AreaRoundsPaper letterhead={letterheadOf(workshop)} areas={areas} />;
 }

@@ -1,6 +1,7 @@
 import { TimeLine, type TimeRow } from '#renderer/curves/time-line.tsx';
 import { writeRoute } from '#renderer/frame/place-route.ts';
 import { Sign } from '#renderer/frame/sign.tsx';
+import { EmptyNote } from '#renderer/kit/empty-note.tsx';
 import { paperWeekday } from '#shared-calc/papers/paper-words.ts';
 import { calendarOf } from '#shared-calc/prepare/calendar-of.ts';
 import type { PrepPlan } from '#shared-calc/prepare/prep-plan.ts';
@@ -16,7 +17,7 @@ import type { PartView } from './part-view.ts';
 export function DatesPart({ desk, context, job }: PartView) {
   if (!job) return <OpenAJob context={context} part="dates" />;
   const plan = desk.plans(context.records, job, context.today);
-  if (!plan.ok) return <p class="empty-note">{plan.fault}</p>;
+  if (!plan.ok) return <EmptyNote>{plan.fault}</EmptyNote>;
   const rows = prepRows(plan.value.plan);
   const says = sayPlan(plan.value.plan, job.title === '' ? 'the tank' : job.title, context.today);
   return (

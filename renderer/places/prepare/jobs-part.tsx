@@ -1,7 +1,6 @@
 import { SettledEntry } from '#renderer/books/entry.tsx';
 import type { TimeClash, TimeRow } from '#renderer/curves/time-line.tsx';
 import { TimeLine } from '#renderer/curves/time-line.tsx';
-import { Sign } from '#renderer/frame/sign.tsx';
 import { jobName } from '#renderer/store/money-hands.ts';
 import { paperDay, paperWeekday } from '#shared-calc/papers/paper-words.ts';
 import { daysBetween, type Day } from '#shared-calc/calendar/day.ts';
@@ -15,6 +14,9 @@ import { isHandedOver, isUnderWay, plannedJobs } from '#renderer/store/planned-j
 import type { PrepareDesk } from './prepare-desk.ts';
 import type { PartView } from './part-view.ts';
 import { writePrepare } from '#renderer/frame/prepare-route.ts';
+import { Caution } from '#renderer/kit/caution.tsx';
+import { EmptyNote } from '#renderer/kit/empty-note.tsx';
+import { Flag } from '#renderer/kit/flag.tsx';
 import { roomClashes, standingTanks, type RoomClash } from './room-clashes.ts';
 import { AreaRounds } from './area-rounds.tsx';
 
@@ -32,7 +34,7 @@ export function JobsPart({ desk, context }: PartView) {
     <>
       <Limits desk={desk} />
       {planned.length === 0 ? (
-        <p class="empty-note">No job is under way: one is from its deposit to its handover.</p>
+        <EmptyNote>No job is under way: one is from its deposit to its handover.</EmptyNote>
       ) : (
         <>
           <Clashes people={line.clashes} room={room} hours={desk.hoursADay.value} places={desk.places.value} />
@@ -49,9 +51,9 @@ export function JobsPart({ desk, context }: PartView) {
         </>
       )}
       {without.map(({ job, says }) => (
-        <p key={job.id} class="caution">
+        <Caution key={job.id}>
           <a href={writePrepare(job.id, 'dates')}>{jobName(job)}</a>: {says}
-        </p>
+        </Caution>
       ))}
       <AreaRounds jobs={plannedJobs(records, isHandedOver, { plans: desk.plans, today }).planned} today={today} />
     </>
@@ -124,9 +126,9 @@ function Clashes({ people, room, hours, places }: ClashParts) {
     <ul class="clashes">
       {people.map(({ date, minutes, entries }) => (
         <li key={date}>
-          <span class="flag" data-state="watch">
-            <Sign name="watch" /> people
-          </span>
+          <Flag state="watch" sign="watch">
+            people
+          </Flag>
           <span>
             {sayDay(date)}: {hoursWords(minutes)} of work, over the {hours} h of one builder.{' '}
             {entries.map(({ job, step }) => `${job} ${stepWords[step].done.toLowerCase()}`).join('; ')}.
@@ -135,9 +137,9 @@ function Clashes({ people, room, hours, places }: ClashParts) {
       ))}
       {room.map(({ from, to, tanks, jobs }) => (
         <li key={`${from} room`}>
-          <span class="flag" data-state="watch">
-            <Sign name="watch" /> room
-          </span>
+          <Flag state="watch" sign="watch">
+            room
+          </Flag>
           <span>
             {from === to ? sayDay(from) : `From ${paperDay(from)} to ${paperDay(to)}`}: {tanks} tanks stand here at
             once, {places} {places === 1 ? 'place' : 'places'}. {jobs.join(', ')}.

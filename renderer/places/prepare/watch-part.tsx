@@ -9,6 +9,8 @@ import { Readings } from './readings.tsx';
 import { OpenAJob } from './open-a-job.tsx';
 import type { PartView } from './part-view.ts';
 import { writePrepare } from '#renderer/frame/prepare-route.ts';
+import { Caution, Cautions } from '#renderer/kit/caution.tsx';
+import { EmptyNote } from '#renderer/kit/empty-note.tsx';
 
 /** The commissioning watch of a size, typed or pasted, against its band; and when the animals go in. */
 export function WatchPart(view: PartView) {
@@ -20,7 +22,7 @@ export function WatchPart(view: PartView) {
   );
   if (!job) return <OpenAJob context={context} part="watch" />;
   const size = sizes.find(({ key }) => key === of) ?? sizes[0];
-  if (!size) return <p class="empty-note">{job.id} has no size yet: take one first.</p>;
+  if (!size) return <EmptyNote>{job.id} has no size yet: take one first.</EmptyNote>;
   return (
     <>
       <nav class="leaves" aria-label="Sizes">
@@ -40,7 +42,7 @@ export function WatchPart(view: PartView) {
 function AnimalsIn({ view: { desk, context, job } }: { readonly view: PartView }) {
   if (!job) return null;
   const plan = desk.plans(context.records, job, context.today);
-  if (!plan.ok) return <p class="empty-note">{plan.fault}</p>;
+  if (!plan.ok) return <EmptyNote>{plan.fault}</EmptyNote>;
   const card = animalsInCard({ build: plan.value.plan.build, settleInDays: plan.value.settleInDays, job });
   return (
     <section>
@@ -56,18 +58,17 @@ function AnimalsIn({ view: { desk, context, job } }: { readonly view: PartView }
           <li key={says}>{says}</li>
         ))}
       </ul>
-      <dl class="minded">
+      <Cautions>
         {[
           ...cautionsOf(['enquiry']),
           ...card.audience.map(({ says, decides }) => ({ caution: says, decides })),
           ...cautionsOf(['animals in', 'animal choice']),
         ].map(({ caution, decides }) => (
-          <div key={caution} class="caution">
-            <dt>{sayUnits(caution)}</dt>
-            <dd>{whoDecides(decides)}.</dd>
-          </div>
+          <Caution key={caution} decides={`${whoDecides(decides)}.`}>
+            {sayUnits(caution)}
+          </Caution>
         ))}
-      </dl>
+      </Cautions>
       <p>
         <a class="plain-link" href={writePrepare(job.id, 'cards', 'animals-in')}>
           On paper

@@ -5,6 +5,7 @@ import { downloadCsv } from '#renderer/files/download-csv.ts';
 import type { PlaceAct } from '#renderer/frame/frame-view.ts';
 import type { PlaceView } from '#renderer/frame/page-view.ts';
 import { writeRoute, type Route } from '#renderer/frame/place-route.ts';
+import { EmptyNote } from '#renderer/kit/empty-note.tsx';
 import { jobName, type MoneyHands } from '#renderer/store/money-hands.ts';
 import { KeptOpen } from '#renderer/kit/kept-open.tsx';
 import { printAct } from '#renderer/print/print-acts.ts';
@@ -146,7 +147,7 @@ function draftView(desk: Desk, job: Job, context: BookContext): PlaceView {
         {draft.ok ? (
           <QuotePaper model={quoteModel(draft.value)} lines={draft.value.lines} display={display} />
         ) : (
-          <p class="empty-note">{none}</p>
+          <EmptyNote>{none}</EmptyNote>
         )}
         {asking.value && draft.ok && (
           <IssueSheet
@@ -184,7 +185,7 @@ function issuedView(desk: Desk, read: ReadQuote, context: BookContext): PlaceVie
       body ? (
         <QuotePaper model={quoteModel(body)} lines={body.lines} display={displayOf(body.workshop)} />
       ) : (
-        <p class="empty-note">This quote cannot be read any more: what was kept of it has been altered.</p>
+        <EmptyNote>This quote cannot be read any more: what was kept of it has been altered.</EmptyNote>
       ),
       true,
     ),

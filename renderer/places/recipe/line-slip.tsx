@@ -1,4 +1,6 @@
 import { useLayoutEffect, useRef, useState } from 'preact/hooks';
+import { Button } from '#renderer/kit/button.tsx';
+import { Caution } from '#renderer/kit/caution.tsx';
 import type { BookStore } from '#renderer/store/book-store.ts';
 import type { LineFace } from '#renderer/store/line-faces.ts';
 import type { RecipeStore } from '#renderer/store/recipe-store.ts';
@@ -60,9 +62,9 @@ function Readers({ store, line }: { readonly store: RecipeStore; readonly line: 
       ) : (
         <p class="readers">
           {readers.map((reader) => (
-            <button key={reader.id} class="plain-act" type="button" onClick={() => (store.chosen.value = reader.name)}>
+            <Button key={reader.id} look="plain" onClick={() => (store.chosen.value = reader.name)}>
               {store.faces.value.of(reader.name)?.label}
-            </button>
+            </Button>
           ))}
         </p>
       )}
@@ -90,15 +92,9 @@ function LineActs({ book, store, face: { line, label } }: ActParts) {
   return (
     <section>
       <div class="pair">
-        <button class="button" type="button" onClick={move('up')}>
-          Move up
-        </button>
-        <button class="button" type="button" onClick={move('down')}>
-          Move down
-        </button>
-        <button class="button" type="button" onClick={ask}>
-          Remove
-        </button>
+        <Button onClick={move('up')}>Move up</Button>
+        <Button onClick={move('down')}>Move down</Button>
+        <Button onClick={ask}>Remove</Button>
       </div>
       {asked && <RemoveWarning needs={asked} label={label} keep={() => setAsked(undefined)} remove={remove} />}
     </section>
@@ -124,7 +120,7 @@ function RemoveWarning({ needs, label, keep, remove }: WarningParts) {
   const keepButton = useRef<HTMLButtonElement>(null);
   useLayoutEffect(() => keepButton.current?.focus(), []);
   return (
-    <div class="caution" role="alert">
+    <Caution role="alert">
       {breaks.length > 0 && (
         <p>
           {breaks.length === 1 ? '1 line reads' : `${breaks.length} lines read`} {label} and could not be worked without
@@ -136,13 +132,11 @@ function RemoveWarning({ needs, label, keep, remove }: WarningParts) {
       ))}
       {jobs.length > 0 && <p>What is written over it in {jobs.join(', ')} goes too.</p>}
       <div class="pair">
-        <button ref={keepButton} class="button" type="button" onClick={keep}>
+        <Button ref={keepButton} onClick={keep}>
           Keep it
-        </button>
-        <button class="button" type="button" onClick={remove}>
-          Remove all the same
-        </button>
+        </Button>
+        <Button onClick={remove}>Remove all the same</Button>
       </div>
-    </div>
+    </Caution>
   );
 }

@@ -2,6 +2,7 @@ import type { Signal } from '@preact/signals';
 import { useRef } from 'preact/hooks';
 import { Sign } from '#renderer/frame/sign.tsx';
 import { useKeepFocus } from '#renderer/frame/use-keep-focus.ts';
+import { Flag } from '#renderer/kit/flag.tsx';
 import { boxStanding } from '#renderer/store/box-words.ts';
 import { boxFigure } from '#renderer/store/figure-words.ts';
 import type { LineFace } from '#renderer/store/line-faces.ts';
@@ -115,10 +116,10 @@ function Figure({ face, store }: { readonly face: LineFace; readonly store: Reci
   const { look, sign, said } = boxStanding(box, faces);
   if (face.line.role === 'check' || box.value === undefined) {
     return (
-      <span class="flag" data-state={look}>
+      <Flag state={look}>
         {sign && <Sign name={sign} />}
         {said}
-      </span>
+      </Flag>
     );
   }
   const figure = boxFigure(box, face.line.unit, faces.display);

@@ -2,6 +2,7 @@ import { signal } from '@preact/signals';
 import type { PlaceAct } from '#renderer/frame/frame-view.ts';
 import type { PlaceView } from '#renderer/frame/page-view.ts';
 import { writeRoute, type Route } from '#renderer/frame/place-route.ts';
+import { EmptyNote } from '#renderer/kit/empty-note.tsx';
 import { findNamed, namedLines } from '#renderer/store/find-place.ts';
 import type { PageStore } from '#renderer/store/page-store.ts';
 import { addLine, copyRecipe } from '#shared-calc/acts/recipe-acts.ts';
@@ -26,7 +27,7 @@ export function recipePlace({ book, bench, clock }: PageStore): (route: Route) =
         aside: '',
         acts: [],
         look: 'empty-place',
-        work: <p class="empty-note">There is no house recipe in this book.</p>,
+        work: <EmptyNote>There is no house recipe in this book.</EmptyNote>,
       };
     return {
       about: `${recipe.id} ${recipe.title.toLowerCase()}`,

@@ -4,6 +4,7 @@ import { downloadCsv } from '#renderer/files/download-csv.ts';
 import type { PlaceAct } from '#renderer/frame/frame-view.ts';
 import type { PlaceView } from '#renderer/frame/page-view.ts';
 import type { Route } from '#renderer/frame/place-route.ts';
+import { EmptyNote } from '#renderer/kit/empty-note.tsx';
 import type { MoneyHands } from '#renderer/store/money-hands.ts';
 import { memo } from '#shared-calc/derive/memo.ts';
 import { choosePacks, packChoices, type ChosenPacks } from '#shared-calc/jobs/pack-choices.ts';
@@ -69,7 +70,7 @@ function orderNamed(shown: ShownRun | undefined, supplier: string | undefined): 
 
 function NoRun({ fault }: { readonly fault: string }) {
   if (fault !== '') return <p class="rule-fault">{fault}</p>;
-  return <p class="empty-note">Choose jobs, and their needs are bought together.</p>;
+  return <EmptyNote>Choose jobs, and their needs are bought together.</EmptyNote>;
 }
 
 /** While these are the same, so is the run. */
