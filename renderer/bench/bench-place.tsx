@@ -4,6 +4,7 @@ import { useEffect, useRef } from 'preact/hooks';
 import type { Ref } from 'preact';
 import { styleNonce } from '#renderer/look/style-nonce.ts';
 import { Sign } from '#renderer/frame/sign.tsx';
+import { Button } from '#renderer/kit/button.tsx';
 import type { BenchActs } from './bench-acts.ts';
 import { benchController, type BenchController } from './bench-controller.ts';
 import type { BenchMetrics } from './bench-metrics.ts';
@@ -68,9 +69,9 @@ function SpareTank({ metrics: { names, strip, head, scale }, sizes, takeSize }: 
   return (
     <div class="spare" style={{ left: `${left}px`, width: `${strip}px`, height: `${head}px` }}>
       <p class="name">
-        <button type="button" onClick={takeSize}>
+        <Button look="plain" onClick={takeSize}>
           Take a size
-        </button>{' '}
+        </Button>{' '}
         from the tank book
       </p>
       <svg width={width + 2} height={height + 1} aria-hidden="true" focusable="false">
@@ -83,10 +84,7 @@ function SpareTank({ metrics: { names, strip, head, scale }, sizes, takeSize }: 
 function NoSize({ takeSize }: { readonly takeSize: () => void }) {
   return (
     <p class="no-size">
-      <Sign name="advice" /> No size stands here yet.{' '}
-      <button class="button" type="button" onClick={takeSize}>
-        Take a size
-      </button>
+      <Sign name="advice" /> No size stands here yet. <Button onClick={takeSize}>Take a size</Button>
     </p>
   );
 }

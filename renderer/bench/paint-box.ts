@@ -1,3 +1,4 @@
+import flagLook from '#renderer/kit/flag.module.css';
 import { makeElement, makeSign } from '#renderer/grid/make-element.ts';
 import type { BoxView, FlagView, FootBox } from './view-model.ts';
 import type { SignName } from '#renderer/frame/sign.tsx';
@@ -67,7 +68,7 @@ function flagWords(box: FootBox): string {
 }
 
 function flagPart({ look, sign, says }: FlagView): HTMLElement {
-  const flag = makeElement('span', 'flag');
+  const flag = makeElement('span', flagLook['flag'] ?? '');
   flag.dataset['state'] = look;
   flag.append(makeSign(sign), says);
   return flag;

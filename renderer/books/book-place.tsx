@@ -4,6 +4,7 @@ import { useLayoutEffect, useRef } from 'preact/hooks';
 import type { PlaceAct } from '#renderer/frame/frame-view.ts';
 import type { PlaceView } from '#renderer/frame/page-view.ts';
 import type { Route } from '#renderer/frame/place-route.ts';
+import { EmptyNote } from '#renderer/kit/empty-note.tsx';
 import { styleNonce } from '#renderer/look/style-nonce.ts';
 import { contextNow, type BookContext, type BookHands } from './book-hands.ts';
 import { bookGrid, type BookGrid } from './book-grid.ts';
@@ -49,7 +50,11 @@ export function bookPlace<Row extends BookRow>(parts: BookPlaceParts<Row>): (rou
         <div class="book-work">
           {parts.above?.()}
           <BookSheetView parts={parts} acts={acts} grid={grid} start={rest.at(-1)} />
-          {rows.length === 0 && <p class="empty-note">{whenEmpty}</p>}
+          {rows.length === 0 && (
+            <div class="no-rows">
+              <EmptyNote>{whenEmpty}</EmptyNote>
+            </div>
+          )}
         </div>
       ),
       ...(parts.slip && { slip: <RecordSlip one={table.one}>{row && parts.slip(row, context)}</RecordSlip> }),

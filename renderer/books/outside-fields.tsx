@@ -1,6 +1,6 @@
 import { TextEntry } from './entry.tsx';
-import { Sign } from '#renderer/frame/sign.tsx';
-import { shownUnitWords } from '#renderer/store/figure-words.ts';
+import { shownUnitWords } from '#shared-calc/quantity/figure-words.ts';
+import { Flag } from '#renderer/kit/flag.tsx';
 import type { Display } from '#shared-calc/quantity/shown-unit.ts';
 import type { Tank } from '#shared-calc/records/records.ts';
 import type { Result } from '#shared-calc/result.ts';
@@ -43,10 +43,9 @@ export function InsideWorked({ inside }: { readonly inside: Result<InsideSizes, 
           <p key={key} class="put-in">
             {working}
             {warning !== undefined && (
-              <span class="flag" data-state="watch">
-                <Sign name="watch" />
+              <Flag state="watch" sign="watch">
                 {warning}
-              </span>
+              </Flag>
             )}
           </p>
         ))}

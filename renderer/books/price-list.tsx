@@ -1,5 +1,6 @@
 import { useState } from 'preact/hooks';
-import { Sign } from '#renderer/frame/sign.tsx';
+import { Button } from '#renderer/kit/button.tsx';
+import { Flag } from '#renderer/kit/flag.tsx';
 import { readMoney } from '#shared-calc/papers/read-money.ts';
 import type { Pack, PackPrice } from '#shared-calc/records/records.ts';
 import { ok } from '#shared-calc/result.ts';
@@ -48,14 +49,13 @@ export function PriceList({ pack, of, context, hands }: PriceListParts) {
                 </th>
                 <td class="n">{showCoins(price.priceCoins, context.workshop)}</td>
                 <td class="n">
-                  <button
-                    class="plain"
-                    type="button"
+                  <Button
+                    look="plain"
                     aria-label={`Remove the price of ${of} from ${price.from}`}
                     onClick={() => remove(price)}
                   >
                     Remove
-                  </button>
+                  </Button>
                 </td>
               </tr>
             ))}
@@ -78,10 +78,9 @@ function Standing({ price, now, context }: StandingParts) {
   if (price.id !== now?.id) return null;
   if (!isOldPrice(price, context)) return <span class="aside">holds now</span>;
   return (
-    <span class="flag" data-state="old">
-      <Sign name="old" />
+    <Flag state="old" sign="old">
       old price
-    </span>
+    </Flag>
   );
 }
 
@@ -113,9 +112,9 @@ function NewPrice({ pack, of, context, hands }: PriceListParts) {
         <TextEntry label="from" of={of} text={from} typing={setFrom} enter={set} wrong={faultOf(day)} />
       </div>
       <div class="pair">
-        <button class="button" type="button" disabled={!coins?.ok || !day.ok} onClick={set}>
+        <Button disabled={!coins?.ok || !day.ok} onClick={set}>
           Set the price
-        </button>
+        </Button>
       </div>
     </>
   );

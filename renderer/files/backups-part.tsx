@@ -1,4 +1,5 @@
 import { useEffect, useState } from 'preact/hooks';
+import { Button } from '#renderer/kit/button.tsx';
 import type { Output } from '#shared-calc/contract/channels.ts';
 import { kindWords } from './kind-words.ts';
 import type { FilePart } from './file-part.ts';
@@ -41,9 +42,9 @@ export function BackupsPart({ hands, done }: FilePart) {
       <ul class="recent">
         {backups?.map(({ file, day, bytes }) => (
           <li key={file}>
-            <button class="plain-act" type="button" aria-pressed={file === chosen} onClick={() => void look(file)}>
+            <Button look="plain" aria-pressed={file === chosen} onClick={() => void look(file)}>
               {day}
-            </button>{' '}
+            </Button>{' '}
             <span class="aside">{sizeWords(bytes)}</span>
           </li>
         ))}

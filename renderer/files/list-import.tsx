@@ -3,6 +3,7 @@ import type { ComponentChildren } from 'preact';
 import { contextNow, type BookContext, type BookHands } from '#renderer/books/book-hands.ts';
 import { Sign } from '#renderer/frame/sign.tsx';
 import { useOpenSheet } from '#renderer/frame/use-open-sheet.ts';
+import { Button } from '#renderer/kit/button.tsx';
 import { isEmptyChange } from '#shared-calc/records/change.ts';
 import type { ImportPreview } from './import-preview.ts';
 import { pickText, type PickedText } from './pick-text.ts';
@@ -53,20 +54,14 @@ function ImportSheet({ parts, picked, pick }: SheetParts) {
       <p>{needs}</p>
       {preview && picked !== 'asked' && <Preview preview={preview} name={picked.name} />}
       <div class="pair">
-        <button class="button" type="button" onClick={() => sheet.current?.close()}>
-          Leave it
-        </button>
-        <button
-          class={mayTake ? 'button' : 'button act'}
-          type="button"
-          onClick={() => pickText(document, pick, hands.refuse)}
-        >
+        <Button onClick={() => sheet.current?.close()}>Leave it</Button>
+        <Button look={mayTake ? 'framed' : 'main'} onClick={() => pickText(document, pick, hands.refuse)}>
           {preview ? 'Choose another file' : 'Choose a file'}
-        </button>
+        </Button>
         {preview && (
-          <button class="button act" type="button" disabled={!mayTake} onClick={take}>
+          <Button look="main" disabled={!mayTake} onClick={take}>
             Take it in
-          </button>
+          </Button>
         )}
       </div>
     </dialog>

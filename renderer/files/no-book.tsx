@@ -1,5 +1,7 @@
 import type { Bridge } from '#renderer/bridge.ts';
 import type { PlaceView } from '#renderer/frame/page-view.ts';
+import { Button } from '#renderer/kit/button.tsx';
+import { Caution } from '#renderer/kit/caution.tsx';
 import { failed } from '#shared-calc/result.ts';
 import { fileSheets } from './file-dialogs.tsx';
 import '#renderer/books/books.css';
@@ -18,19 +20,13 @@ export function noBookPlace(bridge: Pick<Bridge, 'call'>, says: string, page: Wi
     look: 'empty-place',
     work: (
       <div class="place-page no-book">
-        <p class="caution" role="alert">
-          {says}
-        </p>
+        <Caution role="alert">{says}</Caution>
         <div class="pair">
-          <button class="button act" type="button" onClick={() => page.location.reload()}>
+          <Button look="main" onClick={() => page.location.reload()}>
             Try again
-          </button>
-          <button class="button" type="button" onClick={() => files.open('open')}>
-            Open another book
-          </button>
-          <button class="button" type="button" onClick={() => files.open('new')}>
-            Make a new book
-          </button>
+          </Button>
+          <Button onClick={() => files.open('open')}>Open another book</Button>
+          <Button onClick={() => files.open('new')}>Make a new book</Button>
         </div>
         {files.sheet()}
       </div>

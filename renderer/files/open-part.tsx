@@ -1,5 +1,6 @@
 import { useEffect, useState } from 'preact/hooks';
 import { TextEntry } from '#renderer/books/entry.tsx';
+import { Button } from '#renderer/kit/button.tsx';
 import type { FilePart } from './file-part.ts';
 import { SheetFoot } from './sheet-foot.tsx';
 
@@ -25,9 +26,9 @@ export function OpenPart({ hands, done }: FilePart) {
           <ul class="recent">
             {paths.map((each) => (
               <li key={each}>
-                <button class="plain-act" type="button" onClick={() => void open(each)}>
+                <Button look="plain" onClick={() => void open(each)}>
                   {each}
-                </button>
+                </Button>
               </li>
             ))}
           </ul>

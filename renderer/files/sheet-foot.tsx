@@ -1,3 +1,4 @@
+import { Button } from '#renderer/kit/button.tsx';
 interface SheetFootParts {
   readonly done: () => void;
   readonly act: string;
@@ -9,12 +10,10 @@ interface SheetFootParts {
 export function SheetFoot({ done, act, may, run }: SheetFootParts) {
   return (
     <div class="pair">
-      <button class="button" type="button" onClick={done}>
-        Leave it
-      </button>
-      <button class="button act" type="button" disabled={!may} onClick={run}>
+      <Button onClick={done}>Leave it</Button>
+      <Button look="main" disabled={!may} onClick={run}>
         {act}
-      </button>
+      </Button>
     </div>
   );
 }

@@ -1,4 +1,5 @@
 import type { Ref } from 'preact';
+import { Button } from '#renderer/kit/button.tsx';
 import { listedKeys } from './page-keys.ts';
 
 /** All keys on one sheet; F1 opens it, Escape closes it. */
@@ -24,9 +25,9 @@ export function KeysSheet({ sheet }: { readonly sheet: Ref<HTMLDialogElement> })
         ))}
       </div>
       <form method="dialog">
-        <button class="button act" autoFocus>
+        <Button look="main" type="submit" autoFocus>
           Close
-        </button>
+        </Button>
       </form>
     </dialog>
   );

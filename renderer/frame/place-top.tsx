@@ -1,4 +1,5 @@
 import type { ComponentChildren } from 'preact';
+import { Button } from '#renderer/kit/button.tsx';
 import type { PlaceAct } from './frame-view.ts';
 
 interface Top {
@@ -23,16 +24,15 @@ export function PlaceTop({ title, about, aside, acts, children }: Top) {
       </p>
       {children}
       {acts.map((act) => (
-        <button
+        <Button
           key={act.label}
-          class={act.main ? 'button act' : 'button'}
-          type="button"
+          look={act.main ? 'main' : 'framed'}
           disabled={act.run === undefined}
           title={act.hint}
           onClick={act.run}
         >
           {act.label}
-        </button>
+        </Button>
       ))}
     </header>
   );

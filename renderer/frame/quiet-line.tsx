@@ -1,4 +1,5 @@
 import type { ReadonlySignal } from '@preact/signals';
+import { Button } from '#renderer/kit/button.tsx';
 import type { QuietLineActs, QuietLineView } from './frame-view.ts';
 
 interface QuietLineParts {
@@ -40,9 +41,9 @@ function Step({
   if (does === undefined) return <span>Nothing to {act.toLowerCase()}</span>;
   return (
     <span>
-      <button type="button" onClick={run}>
+      <Button look="plain" onClick={run}>
         {act}
-      </button>{' '}
+      </Button>{' '}
       {does}
     </span>
   );

@@ -1,6 +1,7 @@
 import type { ComponentChildren } from 'preact';
 import { useOpenSheet } from '#renderer/frame/use-open-sheet.ts';
 import { useOwnId } from '#renderer/frame/use-own-id.ts';
+import { Button } from './button.tsx';
 
 interface AskSheetParts {
   readonly title: string;
@@ -31,12 +32,10 @@ export function AskSheet({ title, does, run, wrong, disabled = false, close, chi
         {wrong}
       </p>
       <div class="pair">
-        <button class="button" type="button" onClick={() => sheet.current?.close()}>
-          Leave it
-        </button>
-        <button class="button act" type="button" disabled={disabled} onClick={act}>
+        <Button onClick={() => sheet.current?.close()}>Leave it</Button>
+        <Button look="main" disabled={disabled} onClick={act}>
           {does}
-        </button>
+        </Button>
       </div>
     </dialog>
   );

@@ -1,3 +1,4 @@
+import { Button } from '#renderer/kit/button.tsx';
 import { Figure } from './figure.tsx';
 import type { EffectView, HouseView, PanelActs } from './panel-view.ts';
 import { Tick } from './tick.tsx';
@@ -16,16 +17,8 @@ export function HousePart({ house, acts }: House) {
         <Figure of={house} />
       </p>
       <div class="pair">
-        {house.canGoBack && (
-          <button class="button" type="button" onClick={acts.backToHouse}>
-            Back to house
-          </button>
-        )}
-        {house.canSend && (
-          <button class="button" type="button" onClick={acts.sendToHouse}>
-            Send to house
-          </button>
-        )}
+        {house.canGoBack && <Button onClick={acts.backToHouse}>Back to house</Button>}
+        {house.canSend && <Button onClick={acts.sendToHouse}>Send to house</Button>}
       </div>
       <Tick
         label="The client asked for this"

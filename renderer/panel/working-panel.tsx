@@ -2,6 +2,8 @@ import { useRef } from 'preact/hooks';
 import { Sign } from '#renderer/frame/sign.tsx';
 import type { SignName } from '#renderer/frame/sign.tsx';
 import { useKeepFocus } from '#renderer/frame/use-keep-focus.ts';
+import { Button } from '#renderer/kit/button.tsx';
+import { CautionPart } from '#renderer/kit/caution.tsx';
 import { RuleField } from '#renderer/writing/rule-field.tsx';
 import { Figure } from './figure.tsx';
 import { HousePart } from './house-part.tsx';
@@ -48,27 +50,16 @@ function SidePanel({ view, acts }: { readonly view: PanelView; readonly acts: Pa
           />
           {view.house?.canHold === true && (
             <p class="pair">
-              <button
-                class="button"
-                type="button"
-                title="This value for all sizes of the job"
-                onClick={acts.forWholeJob}
-              >
+              <Button title="This value for all sizes of the job" onClick={acts.forWholeJob}>
                 For the whole job
-              </button>
+              </Button>
             </p>
           )}
         </section>
       )}
       <WorkingPart putIn={view.putIn} sources={view.sources} stepDown={acts.stepDown} />
       {view.house && <HousePart house={view.house} acts={acts} />}
-      {view.caution && (
-        <section class="caution">
-          <h3>Caution</h3>
-          <p>{view.caution.words}</p>
-          <p class="decides">{view.caution.decides}</p>
-        </section>
-      )}
+      {view.caution && <CautionPart decides={view.caution.decides}>{view.caution.words}</CautionPart>}
       {view.note && <NotePart note={view.note} acts={acts} />}
     </>
   );
@@ -90,10 +81,10 @@ function PanelHead({ view, acts }: { readonly view: PanelView; readonly acts: Pa
       )}
       {above !== undefined && (
         <p class="step-up">
-          <button type="button" onClick={acts.stepUp}>
+          <Button look="plain" onClick={acts.stepUp}>
             <Sign name="step" />
             up to {above}
-          </button>
+          </Button>
         </p>
       )}
       {view.standing.map((standing) => (

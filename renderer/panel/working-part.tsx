@@ -1,4 +1,5 @@
 import { Sign } from '#renderer/frame/sign.tsx';
+import { Button } from '#renderer/kit/button.tsx';
 import type { PutInView, SourceView } from './panel-view.ts';
 
 interface Working {
@@ -37,10 +38,10 @@ function Source({ source, stepDown }: { readonly source: SourceView; readonly st
     <tr>
       <th scope="row">
         {source.steps ? (
-          <button type="button" onClick={() => stepDown(source.name)}>
+          <Button look="plain" onClick={() => stepDown(source.name)}>
             {source.name}
             <Sign name="step" />
-          </button>
+          </Button>
         ) : (
           source.name
         )}

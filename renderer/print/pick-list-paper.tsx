@@ -1,5 +1,5 @@
 import type { PickList, PickRow } from '#shared-calc/papers/pick-list.ts';
-import { readUnits } from '#renderer/store/figure-words.ts';
+import { readUnits } from '#shared-calc/quantity/figure-words.ts';
 import type { Display } from '#shared-calc/quantity/shown-unit.ts';
 import { Letterhead, Paper } from './paper.tsx';
 

@@ -10,8 +10,8 @@ import type { Day } from '#shared-calc/calendar/day.ts';
 import type { WorkCalendar } from '#shared-calc/calendar/work-calendar.ts';
 import { crushesPlants } from '#shared-calc/jobs/crushes-plants.ts';
 import type { JobFault } from '#shared-calc/jobs/job-fault.ts';
-import { keysOf } from '#shared-calc/jobs/job-sheet.ts';
 import type { PlantedBench } from '#shared-calc/jobs/order-plants.ts';
+import { keysOf, type JobSheet } from '#shared-calc/jobs/job-sheet.ts';
 import { sheetInput, type WorkedJob } from '#shared-calc/jobs/worked-job.ts';
 import { calendarOf } from '#shared-calc/prepare/calendar-of.ts';
 import type { PlanFault } from '#shared-calc/prepare/plan-fault.ts';
@@ -41,6 +41,8 @@ export interface Derived {
   readonly rules: QuoteRules;
   /** A recipe's lines in order. */
   readonly lines: (recipe: string) => readonly Line[];
+  /** A job with its sizes and what is written over, before anything is worked. */
+  readonly sheet: (id: string) => JobSheet | undefined;
   readonly job: (id: string) => DerivedJob | undefined;
   /** One shopping run over jobs. */
   readonly run: (asked: JobsToBuy) => Result<JobsRun, JobFault>;
@@ -125,6 +127,10 @@ function derivedWith(caches: Caches, records: Records, today: Day): Derived {
       return shared.rules();
     },
     lines: (recipe) => shared.sheets().lines(recipe),
+    sheet: (id) => {
+      const job = records.job.get(id);
+      return job && shared.sheets().sheet(job);
+    },
     job: (id) => {
       const job = records.job.get(id);
       return job && jobWith(caches.jobs, shared, job);

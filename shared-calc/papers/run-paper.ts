@@ -7,7 +7,7 @@ import { datedJob } from './dated-job.ts';
 import { heading, paragraph, type PaperBlock } from './document.ts';
 import { goodsAmount } from './goods-said.ts';
 import { packList } from './needs-csv.ts';
-import { orderCsv } from './order-csv.ts';
+import { ordersCsv } from './order-csv.ts';
 import type { PlannedJob } from './order-days.ts';
 import { displayFor, titleOf, type MakePaper, type PaperFault, type PaperInput } from './paper-input.ts';
 import { paperDay, paperWeekday } from './paper-words.ts';
@@ -104,7 +104,7 @@ export const orderPaper: MakePaper = (input) => {
       title: `Orders, ${titleOf(input)}`,
       blocks: orders.flatMap((order) => orderBlocks(order, wish.on, workshop.currency)),
     },
-    csv: orders.map((order) => orderCsv(order, workshop)).join('\r\n'),
+    csv: ordersCsv(orders, workshop),
   });
 };
 

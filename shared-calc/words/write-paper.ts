@@ -14,15 +14,18 @@ export type WriteTable = (
 export function writePaper({ title, blocks }: PaperDocument, table: WriteTable): string {
   const parts = [`${title}\n${'='.repeat(Array.from(title).length)}`];
   for (const [at, block] of blocks.entries()) {
-    const text = isBareHeading(block, blocks[at + 1]) ? '' : writeBlock(block, table);
+    const text = isBareHeading(block, blocks.slice(at + 1)) ? '' : writeBlock(block, table);
     if (text !== '') parts.push(text);
   }
   return sayUnits(parts.join('\n\n')).replaceAll('\u00a0', ' ');
 }
 
-/** A heading over a block that is left out. */
-function isBareHeading(block: PaperBlock, next: PaperBlock | undefined): boolean {
-  return block.is === 'heading' && next !== undefined && next.is !== 'heading' && isEmpty(next);
+/** A heading with blocks under it, all of which are left out. */
+function isBareHeading(block: PaperBlock, rest: readonly PaperBlock[]): boolean {
+  if (block.is !== 'heading') return false;
+  const end = rest.findIndex((each) => each.is === 'heading');
+  const under = end === -1 ? rest : rest.slice(0, end);
+  return under.length > 0 && under.every(isEmpty);
 }
 
 function isEmpty(block: PaperBlock): boolean {

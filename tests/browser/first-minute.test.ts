@@ -171,7 +171,7 @@ describe('a book of one’s own', () => {
     await walkTo('Function book');
     const functions = await page.locator('main').innerText();
     await walkTo('Jobs board');
-    const jobs = plain(await page.textContent('.empty-note'));
+    const jobs = plain(await page.getByRole('main').getByText('There is no job yet').textContent());
     await walkTo('Store');
     const store = plain(await page.textContent('main'));
     expect([functions.includes('layer_volume'), jobs, store.includes('T03')]).toEqual([

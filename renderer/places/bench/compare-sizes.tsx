@@ -1,6 +1,7 @@
 import { useState } from 'preact/hooks';
 import { ChoiceEntry } from '#renderer/books/entry.tsx';
 import { useOpenSheet } from '#renderer/frame/use-open-sheet.ts';
+import { Button } from '#renderer/kit/button.tsx';
 import type { Difference } from '#renderer/store/compare-columns.ts';
 import type { PageStore } from '#renderer/store/page-store.ts';
 
@@ -38,7 +39,9 @@ export function CompareSizes({ store, one: first }: CompareParts) {
         <Differences title="What comes of it" of={found?.results ?? []} heads={[one, other]} go={go} why={false} />
       </div>
       <form method="dialog">
-        <button class="button act">Close</button>
+        <Button look="main" type="submit">
+          Close
+        </Button>
       </form>
     </dialog>
   );
@@ -74,9 +77,9 @@ function Differences({ title, of, heads, go, why }: DifferenceParts) {
           {of.map((each) => (
             <tr key={each.line}>
               <th scope="row">
-                <button class="plain" type="button" onClick={() => go(each.line)}>
+                <Button look="plain" onClick={() => go(each.line)}>
                   {each.label}
-                </button>
+                </Button>
               </th>
               <td class="n">{each.one}</td>
               <td class="n">{each.other}</td>

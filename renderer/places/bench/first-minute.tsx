@@ -5,6 +5,7 @@ import { ChoiceEntry, SettledEntry, TextEntry } from '#renderer/books/entry.tsx'
 import { updateRecord } from '#renderer/books/put-record.ts';
 import { byCode } from '#renderer/books/record-table.ts';
 import { writeRoute } from '#renderer/frame/place-route.ts';
+import { Button } from '#renderer/kit/button.tsx';
 import { newJob } from '#shared-calc/jobs/new-job.ts';
 import { setSizes } from '#shared-calc/jobs/set-sizes.ts';
 import type { Job, Records } from '#shared-calc/records/records.ts';
@@ -113,9 +114,9 @@ function JobAct({ context: { records, today }, hands }: FirstMinuteParts) {
         />
       </div>
       <div class="pair">
-        <button class="button act" type="button" disabled={title.trim() === ''} onClick={begin}>
+        <Button look="main" disabled={title.trim() === ''} onClick={begin}>
           Begin the job
-        </button>
+        </Button>
       </div>
     </>
   );
@@ -142,9 +143,9 @@ function SizeAct({ job, context: { records }, hands }: FirstMinuteParts & { read
         />
       </div>
       <div class="pair">
-        <button class="button act" type="button" disabled={tank === ''} onClick={take}>
+        <Button look="main" disabled={tank === ''} onClick={take}>
           Take a size
-        </button>
+        </Button>
       </div>
     </>
   );

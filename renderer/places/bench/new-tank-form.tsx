@@ -2,7 +2,8 @@ import { useState } from 'preact/hooks';
 import { ChoiceEntry, TextEntry } from '#renderer/books/entry.tsx';
 import { InsideWorked, OutsideFields } from '#renderer/books/outside-fields.tsx';
 import { insideFrom, isBegun } from '#renderer/books/outside-size.ts';
-import { shownUnitWords } from '#renderer/store/figure-words.ts';
+import { shownUnitWords } from '#shared-calc/quantity/figure-words.ts';
+import { Button } from '#renderer/kit/button.tsx';
 import { readMoney } from '#shared-calc/papers/read-money.ts';
 import type { Display } from '#shared-calc/quantity/shown-unit.ts';
 import { tankShapes } from '#shared-calc/fields/tank.ts';
@@ -46,9 +47,7 @@ export function NewTankForm({ code, display, workshop, take }: FormParts) {
         </p>
       )}
       <div class="pair">
-        <button class="button" type="button" onClick={settle}>
-          Enter and take it
-        </button>
+        <Button onClick={settle}>Enter and take it</Button>
       </div>
     </section>
   );

@@ -2,7 +2,8 @@ import { useMemo } from 'preact/hooks';
 import { Curve } from '#renderer/curves/curve.tsx';
 import { priceSpec } from '#renderer/curves/price-spec.ts';
 import { useOpenSheet } from '#renderer/frame/use-open-sheet.ts';
-import { shownUnitWords } from '#renderer/store/figure-words.ts';
+import { shownUnitWords } from '#shared-calc/quantity/figure-words.ts';
+import { Button } from '#renderer/kit/button.tsx';
 import type { PageStore } from '#renderer/store/page-store.ts';
 import { pricedSizes } from './priced-sizes.ts';
 
@@ -25,9 +26,9 @@ export function PriceBySize({ store: { bench, sheet: open } }: { readonly store:
         <p>Two sizes with a price are needed. Take another size, or look at what a size still needs at its foot.</p>
       )}
       <form method="dialog">
-        <button class="button act" autoFocus>
+        <Button look="main" type="submit" autoFocus>
           Close
-        </button>
+        </Button>
       </form>
     </dialog>
   );

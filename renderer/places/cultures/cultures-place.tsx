@@ -2,6 +2,7 @@ import { signal } from '@preact/signals';
 import { contextNow } from '#renderer/books/book-hands.ts';
 import type { FindView, PlaceView } from '#renderer/frame/page-view.ts';
 import { writeRoute, type Route } from '#renderer/frame/place-route.ts';
+import { EmptyNote } from '#renderer/kit/empty-note.tsx';
 import { keptNumber } from '#renderer/store/kept-number.ts';
 import type { PrepareHands } from '#renderer/store/prepare-hands.ts';
 import type { CultureKind } from '#shared-calc/records/records.ts';
@@ -50,10 +51,10 @@ export function culturesPlace(hands: PrepareHands): (route: Route) => PlaceView 
           {kind ? (
             <KindBoard key={kind.id} desk={desk} context={context} kind={kind} />
           ) : (
-            <p class="empty-note">
+            <EmptyNote>
               There is no kind of culture yet.{' '}
               <a href={writeRoute('culture-book')}>Put the first into the culture book.</a>
-            </p>
+            </EmptyNote>
           )}
         </div>
       ),

@@ -2,9 +2,11 @@ import { useMemo } from 'preact/hooks';
 import type { BookContext } from '#renderer/books/book-hands.ts';
 import { Curve } from '#renderer/curves/curve.tsx';
 import { growthSpec } from '#renderer/curves/growth-spec.ts';
-import { Sign } from '#renderer/frame/sign.tsx';
 import { writeRoute } from '#renderer/frame/place-route.ts';
 import { writePrepare } from '#renderer/frame/prepare-route.ts';
+import { Caution, Cautions } from '#renderer/kit/caution.tsx';
+import { EmptyNote } from '#renderer/kit/empty-note.tsx';
+import { Flag } from '#renderer/kit/flag.tsx';
 import { sayUnits } from '#shared-calc/words/say-units.ts';
 import { cultureBoard } from '#shared-calc/prepare/culture-board.ts';
 import { isFlies } from '#shared-calc/prepare/culture-demands.ts';
@@ -61,7 +63,7 @@ export function KindBoard({ desk, context, kind }: BoardParts) {
   const flies = isFlies(kind) ? { flies: { kind, aWeek: desk.flies.value } } : {};
   const board = cultureBoard({ kind, demands: demands.demands, on: today, ...flies });
   const spec = useMemo(() => growthSpec(kind, workshop.decimalComma), [kind, workshop.decimalComma]);
-  if (!board.ok) return <p class="empty-note">{board.fault}</p>;
+  if (!board.ok) return <EmptyNote>{board.fault}</EmptyNote>;
   return (
     <>
       <Alarms
@@ -104,17 +106,17 @@ function Alarms({ alarms, unknown }: AlarmsParts) {
       <ul class="clashes">
         {alarms.map(({ level, says }) => (
           <li key={says}>
-            <span class="flag" data-state={level}>
-              <Sign name={level} /> {level === 'stop' ? 'not in time' : 'watch'}
-            </span>
+            <Flag state={level} sign={level}>
+              {level === 'stop' ? 'not in time' : 'watch'}
+            </Flag>
             <span>{says}</span>
           </li>
         ))}
         {unknown.map(({ job: worked, fault }) => (
           <li key={worked.job.id}>
-            <span class="flag" data-state="needs">
-              <Sign name="need" /> not known yet
-            </span>
+            <Flag state="needs" sign="need">
+              not known yet
+            </Flag>
             <span>
               <a class="plain-link" href={writePrepare(worked.job.id, 'dates')}>
                 {jobName(worked.job)}
@@ -131,19 +133,17 @@ function Alarms({ alarms, unknown }: AlarmsParts) {
 function Minded({ kind }: { readonly kind: CultureKind }) {
   const beside = figureCautions.filter(({ uses }) => uses.includes('springtailSeed') && /springtail/i.test(kind.label));
   return (
-    <dl class="minded">
+    <Cautions>
       {cautionsOf(isFlies(kind) ? ['feeding', 'microfauna'] : ['microfauna']).map(({ step, caution, decides }) => (
-        <div key={step} class="caution">
-          <dt>{sayUnits(caution)}</dt>
-          <dd>{whoDecides(decides)}.</dd>
-        </div>
+        <Caution key={step} decides={`${whoDecides(decides)}.`}>
+          {sayUnits(caution)}
+        </Caution>
       ))}
       {beside.map(({ misleads, says }) => (
-        <div key={says} class="caution">
-          <dt>Animals to seed: {misleads}.</dt>
-          <dd>{says}</dd>
-        </div>
+        <Caution key={says} note={says}>
+          Animals to seed: {misleads}.
+        </Caution>
       ))}
-    </dl>
+    </Cautions>
   );
 }

@@ -1,6 +1,8 @@
 import type { BookContext } from '#renderer/books/book-hands.ts';
 import { ChoiceEntry, SettledEntry } from '#renderer/books/entry.tsx';
 import { jobName } from '#shared-calc/jobs/find-job.ts';
+import { Button } from '#renderer/kit/button.tsx';
+import { EmptyNote } from '#renderer/kit/empty-note.tsx';
 import type { PrepareHands } from '#renderer/store/prepare-hands.ts';
 import { paperDay } from '#shared-calc/papers/paper-words.ts';
 import type { CultureKind, Job } from '#shared-calc/records/records.ts';
@@ -22,7 +24,7 @@ export function TubList({ standing, kind, hands, context, jobs }: TubsParts) {
     <section>
       <h2>Tubs</h2>
       {standing.length === 0 ? (
-        <p class="empty-note">No tub of {kind.label.toLowerCase()} stands yet. Keep tubs in two places.</p>
+        <EmptyNote>No tub of {kind.label.toLowerCase()} stands yet. Keep tubs in two places.</EmptyNote>
       ) : (
         <ul class="tubs">
           {standing.map((each) => (
@@ -73,9 +75,9 @@ function TubRow({ standing, hands, context, jobs }: RowParts) {
             />
             spare
           </label>
-          <button class="plain-act" type="button" onClick={() => hands.apply(removeTub(tub))}>
+          <Button look="plain" onClick={() => hands.apply(removeTub(tub))}>
             Take it down
-          </button>
+          </Button>
         </div>
       </div>
     </li>

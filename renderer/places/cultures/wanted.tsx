@@ -1,3 +1,4 @@
+import { EmptyNote } from '#renderer/kit/empty-note.tsx';
 import { paperWeekday } from '#shared-calc/papers/paper-words.ts';
 import type { CultureBoard } from '#shared-calc/prepare/culture-board.ts';
 import { writeNumber } from '#shared-calc/quantity/write-figure.ts';
@@ -12,7 +13,7 @@ interface WantedParts {
 /** What the builds ask for, from which tub, and how many to keep. */
 export function Wanted({ board, demands: { demands }, decimalComma }: WantedParts) {
   const write = (figure: number) => writeNumber(figure, 0, { decimalComma });
-  if (demands.length === 0) return <p class="empty-note">No job that is paid and still to be built asks for it.</p>;
+  if (demands.length === 0) return <EmptyNote>No job that is paid and still to be built asks for it.</EmptyNote>;
   const harvestsOn = (date: string) => board.harvests.filter((harvest) => harvest.date === date).map(({ tub }) => tub);
   return (
     <>

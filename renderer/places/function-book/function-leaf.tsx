@@ -1,5 +1,7 @@
 import { Sign } from '#renderer/frame/sign.tsx';
 import { writeRoute } from '#renderer/frame/place-route.ts';
+import { Button } from '#renderer/kit/button.tsx';
+import { CautionPart } from '#renderer/kit/caution.tsx';
 import { sayUnits } from '#shared-calc/words/say-units.ts';
 import { lineLabel } from '#shared-calc/recipe/line-label.ts';
 import type { Line, Records } from '#shared-calc/records/records.ts';
@@ -43,11 +45,7 @@ export function FunctionLeaf({ entry, records, tryExample }: LeafParts) {
         <p>{sourceSentence(entry)}</p>
       </section>
       {entry.caution !== undefined && (
-        <section class="caution">
-          <h3>Caution</h3>
-          <p>{entry.caution}</p>
-          {entry.decides !== undefined && <p class="decides">{whoDecides(entry.decides)}</p>}
-        </section>
+        <CautionPart decides={entry.decides && whoDecides(entry.decides)}>{entry.caution}</CautionPart>
       )}
     </article>
   );
@@ -92,9 +90,9 @@ function Examples({ entry, tryExample }: Pick<LeafParts, 'entry' | 'tryExample'>
           <li key={rule}>
             <code>{rule}</code> <span class="gives-figure">gives {sayUnits(gives)}</span>
             {entry.inRules && rule.startsWith(`${entry.name}(`) && (
-              <button class="plain-act" type="button" aria-label={`Try it: ${rule}`} onClick={() => tryExample(rule)}>
+              <Button look="plain" aria-label={`Try it: ${rule}`} onClick={() => tryExample(rule)}>
                 Try it
-              </button>
+              </Button>
             )}
           </li>
         ))}

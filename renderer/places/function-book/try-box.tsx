@@ -1,8 +1,10 @@
 import { useMemo } from 'preact/hooks';
 import { ChoiceEntry, TextEntry } from '#renderer/books/entry.tsx';
 import { copyText } from '#renderer/files/copy-text.ts';
+import { Button } from '#renderer/kit/button.tsx';
+import { Caution } from '#renderer/kit/caution.tsx';
 import { sayUnits } from '#shared-calc/words/say-units.ts';
-import { unitWords } from '#renderer/text/unit-words.ts';
+import { unitWords } from '#shared-calc/quantity/unit-words.ts';
 import type { Display } from '#shared-calc/quantity/shown-unit.ts';
 import type { Argument } from '#shared-calc/rule/signature.ts';
 import type { TradeFunction } from '#shared-calc/trade/trade-function.ts';
@@ -45,13 +47,7 @@ export function TryBox({ entry, texts, write, display, say }: TryBoxParts) {
       {tried && <Answer tried={tried} display={display} />}
       {tried && (
         <div class="pair">
-          <button
-            class="button"
-            type="button"
-            onClick={() => copyText(document, tried.rule) && say(`Copied: ${tried.rule}`)}
-          >
-            Copy as a rule
-          </button>
+          <Button onClick={() => copyText(document, tried.rule) && say(`Copied: ${tried.rule}`)}>Copy as a rule</Button>
         </div>
       )}
     </aside>
@@ -93,7 +89,7 @@ function Answer({ tried, display }: { readonly tried: Tried; readonly display: D
           {sayUnits(line)}
         </p>
       ))}
-      {tried.warning !== undefined && <p class="caution">{tried.warning}</p>}
+      {tried.warning !== undefined && <Caution>{tried.warning}</Caution>}
     </div>
   );
 }

@@ -1,5 +1,5 @@
-import { Sign } from '#renderer/frame/sign.tsx';
 import { writeRoute } from '#renderer/frame/place-route.ts';
+import { Flag } from '#renderer/kit/flag.tsx';
 import { paperDay } from '#shared-calc/papers/paper-words.ts';
 import type { BoardGroup, BoardRow } from '#shared-calc/derive/job-board.ts';
 import { walkLinks } from '#renderer/kit/walk-links.ts';
@@ -56,10 +56,9 @@ function JobLink({ row: { job, sizes, late, gateOpen }, isOpen, state }: LinkPar
           {nextAct}
           {nextOn !== undefined && `, by ${paperDay(nextOn)}`}
           {late && (
-            <span class="flag" data-state="watch">
-              <Sign name="watch" />
+            <Flag state="watch" sign="watch">
               late
-            </span>
+            </Flag>
           )}
         </span>
       )}

@@ -2,13 +2,14 @@ import { useState } from 'preact/hooks';
 import { ChoiceEntry, SettledEntry, TextEntry } from '#renderer/books/entry.tsx';
 import { readDay } from '#renderer/books/day-field.ts';
 import { entryOfCoins, showCoins } from '#renderer/books/money-field.ts';
+import { Button } from '#renderer/kit/button.tsx';
 import { paperDay } from '#shared-calc/papers/paper-words.ts';
 import { recordDeposit } from '#shared-calc/jobs/record-deposit.ts';
 import { readMoney } from '#shared-calc/papers/read-money.ts';
 import { failed } from '#shared-calc/result.ts';
 import type { JobPart } from './job-part.ts';
 import { told } from '#renderer/store/money-hands.ts';
-import { writeJob, type JobFields } from '#shared-calc/acts/job-acts.ts';
+import type { JobFields } from '#shared-calc/acts/job-acts.ts';
 
 const bases = [
   { value: 'used', label: 'used: what goes in' },
@@ -19,7 +20,7 @@ const bases = [
 export function JobMoney(part: JobPart) {
   const { job, hands } = part;
   const choose = (basis: string) =>
-    hands.doAct(writeJob, { job: job.id, fields: { basis: basis === 'packs' ? 'packs' : 'used' } });
+    hands.doAct('writeJob', { job: job.id, fields: { basis: basis === 'packs' ? 'packs' : 'used' } });
   return (
     <section>
       <h3>Dates and deposit</h3>
@@ -42,7 +43,7 @@ function DayEntry({ job, context: { today }, hands, field, label }: DayEntryPart
   const settle = (text: string) => {
     const day = text.trim() === '' ? undefined : readDay(text, label, today);
     if (day && !day.ok) return hands.act(failed(day.fault));
-    return hands.doAct(writeJob, { job: job.id, fields: { [field]: day?.value ?? null } });
+    return hands.doAct('writeJob', { job: job.id, fields: { [field]: day?.value ?? null } });
   };
   return <SettledEntry label={label} hint={`a day, as ${today}`} text={job[field] ?? ''} settle={settle} />;
 }
@@ -76,9 +77,9 @@ function Deposit({ job, context: { today, workshop }, hands }: JobPart) {
             {showCoins(job.depositCoins, workshop)} {workshop.currency} in on {paperDay(job.depositOn)}
           </span>
         )}
-        <button class="button" type="button" disabled={!coins?.ok || !day.ok} onClick={record}>
+        <Button disabled={!coins?.ok || !day.ok} onClick={record}>
           Record the deposit
-        </button>
+        </Button>
       </div>
     </>
   );

@@ -1,4 +1,5 @@
 import type { BookContext } from '#renderer/books/book-hands.ts';
+import { EmptyNote } from '#renderer/kit/empty-note.tsx';
 import { letterheadOf } from '#shared-calc/papers/letterhead-of.ts';
 import { NeedsPaper } from '#renderer/print/needs-paper.tsx';
 import { PickListPaper } from '#renderer/print/pick-list-paper.tsx';
@@ -21,7 +22,7 @@ export function JobNeedsPaper({ job, context }: PaperParts) {
   const worked = context.job(job.id);
   if (!worked || worked.keys.length === 0) return <NoSize job={job} />;
   const needs = jobNeeds(context, worked);
-  if (!needs.ok) return <p class="empty-note">{sayOrderFault(needs.fault, calledByLines(worked.bench.input()))}</p>;
+  if (!needs.ok) return <EmptyNote>{sayOrderFault(needs.fault, calledByLines(worked.bench.input()))}</EmptyNote>;
   return (
     <NeedsPaper
       title={jobName(job)}
@@ -47,5 +48,5 @@ export function JobPickListPaper({ job, context }: PaperParts) {
 }
 
 function NoSize({ job }: Pick<PaperParts, 'job'>) {
-  return <p class="empty-note">{job.id} has no size yet: take one first.</p>;
+  return <EmptyNote>{job.id} has no size yet: take one first.</EmptyNote>;
 }

@@ -2,6 +2,7 @@ import { derive } from '#shared-calc/derive/derived.ts';
 import { useState } from 'preact/hooks';
 import { ChoiceEntry, SettledEntry } from '#renderer/books/entry.tsx';
 import { readDay } from '#renderer/books/day-field.ts';
+import { Button } from '#renderer/kit/button.tsx';
 import { isGateOpen } from '#shared-calc/jobs/move-job.ts';
 import { setNextAct } from '#shared-calc/jobs/next-act.ts';
 import { jobStates } from '#shared-calc/fields/job.ts';
@@ -46,9 +47,9 @@ export function JobState({ job, context, hands }: JobPart) {
       {wrong !== undefined && <p class="rule-fault">{wrong}</p>}
       {next !== undefined && (
         <div class="pair">
-          <button class="button act" type="button" onClick={() => move(next)}>
+          <Button look="main" onClick={() => move(next)}>
             Move on to {next}
-          </button>
+          </Button>
         </div>
       )}
     </section>

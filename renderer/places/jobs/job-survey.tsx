@@ -1,4 +1,5 @@
 import { ChoiceEntry, SettledEntry } from '#renderer/books/entry.tsx';
+import { Button } from '#renderer/kit/button.tsx';
 import { isBefore } from '#shared-calc/jobs/move-job.ts';
 import { surveyJob } from '#shared-calc/jobs/survey-job.ts';
 import type { JobPart } from './job-part.ts';
@@ -21,9 +22,7 @@ export function JobSurvey(part: JobPart) {
       </div>
       {isBefore(job.state, 'surveyed') && (
         <div class="pair">
-          <button class="button" type="button" onClick={taken}>
-            The site is surveyed
-          </button>
+          <Button onClick={taken}>The site is surveyed</Button>
         </div>
       )}
     </section>
@@ -47,14 +46,9 @@ function SurveyEntry({ row, job, context: { display }, hands }: JobPart & { read
         <SettledEntry {...shown} figure unit={row.unit} text={row.text} settle={write} />
       )}
       {row.ofJob && (
-        <button
-          class="plain-act"
-          type="button"
-          aria-label={`${row.label} back to house`}
-          onClick={() => write(undefined)}
-        >
+        <Button look="plain" aria-label={`${row.label} back to house`} onClick={() => write(undefined)}>
           Back to house
-        </button>
+        </Button>
       )}
     </div>
   );

@@ -3,6 +3,7 @@ import { contextNow, type BookContext } from '#renderer/books/book-hands.ts';
 import type { PlaceAct } from '#renderer/frame/frame-view.ts';
 import type { FindView, PlaceView } from '#renderer/frame/page-view.ts';
 import { writeRoute, type Route } from '#renderer/frame/place-route.ts';
+import { EmptyNote } from '#renderer/kit/empty-note.tsx';
 import { printAct } from '#renderer/print/print-acts.ts';
 import { copyJob } from '#shared-calc/jobs/copy-job.ts';
 import type { Job } from '#shared-calc/records/records.ts';
@@ -75,9 +76,9 @@ function boardView(board: Board, job: Job | undefined, context: BookContext): Pl
         {job ? (
           <JobCard key={job.id} job={job} context={context} hands={hands} />
         ) : (
-          <p class="empty-note">
+          <EmptyNote>
             {records.job.size === 0 ? 'There is no job yet. Make the first.' : 'Open a job to see its card.'}
-          </p>
+          </EmptyNote>
         )}
         {job && <KeptOpen hands={hands} job={job.id} />}
         {asking.value && <NewJobSheet hands={hands} close={() => (asking.value = false)} />}

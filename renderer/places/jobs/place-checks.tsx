@@ -1,6 +1,6 @@
-import { Sign } from '#renderer/frame/sign.tsx';
-import { readUnits } from '#renderer/store/figure-words.ts';
 import { failingChecks } from '#shared-calc/derive/failing-checks.ts';
+import { readUnits } from '#shared-calc/quantity/figure-words.ts';
+import { Flag } from '#renderer/kit/flag.tsx';
 import { whoDecides } from '#shared-calc/words/who-decides.ts';
 import type { JobPart } from './job-part.ts';
 
@@ -15,10 +15,9 @@ export function PlaceChecks({ job, context }: JobPart) {
       <ul class="checks">
         {failing.map(({ level, says, decides, sizes }) => (
           <li key={`${says} ${sizes.join()}`} data-state={level}>
-            <span class="flag" data-state={level}>
-              <Sign name={level} />
+            <Flag state={level} sign={level}>
               {level}
-            </span>
+            </Flag>
             <span>
               <b>{sizes.join(', ')}</b> {readUnits(says, context.display)}
               {decides !== '' && <span class="aside"> {whoDecides(decides)}.</span>}

@@ -4,6 +4,7 @@ import { TextEntry } from '#renderer/books/entry.tsx';
 import { newPack, pricesOf } from '#renderer/books/price-now.ts';
 import { PriceList } from '#renderer/books/price-list.tsx';
 import { addRecords, removeRecords } from '#renderer/books/put-record.ts';
+import { Button } from '#renderer/kit/button.tsx';
 import { readMeasure } from '#shared-calc/papers/read-measure.ts';
 import { cleanNoise } from '#shared-calc/quantity/write-figure.ts';
 import type { Material, Pack } from '#shared-calc/records/records.ts';
@@ -37,9 +38,9 @@ export function MaterialSlip({ row: { id, material, packs }, context, hands }: M
           <h3>Pack of {sayPack(pack)}</h3>
           <PriceList pack={pack} of={`${sayPack(pack)} of ${id}`} context={context} hands={hands} />
           <p>
-            <button class="plain-act" type="button" onClick={() => remove(pack)}>
+            <Button look="plain" onClick={() => remove(pack)}>
               Remove this pack
-            </button>
+            </Button>
           </p>
         </section>
       ))}
@@ -83,9 +84,9 @@ function AddPack({ material, context, hands }: AddPackParts) {
         wrong={amount.ok ? undefined : amount.fault}
       />
       <div class="pair">
-        <button class="button" type="button" disabled={!amount.ok || amount.value === undefined} onClick={add}>
+        <Button disabled={!amount.ok || amount.value === undefined} onClick={add}>
           Add the pack
-        </button>
+        </Button>
       </div>
     </>
   );

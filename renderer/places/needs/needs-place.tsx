@@ -7,6 +7,8 @@ import { updateRecord } from '#renderer/books/put-record.ts';
 import { downloadCsv } from '#renderer/files/download-csv.ts';
 import type { PlaceView } from '#renderer/frame/page-view.ts';
 import { writeRoute, type Route } from '#renderer/frame/place-route.ts';
+import { Caution } from '#renderer/kit/caution.tsx';
+import { EmptyNote } from '#renderer/kit/empty-note.tsx';
 import { memo } from '#shared-calc/derive/memo.ts';
 import type { WorkedBench } from '#renderer/store/worked-bench.ts';
 import type { OrderFault } from '#shared-calc/bench/order-sums.ts';
@@ -57,7 +59,7 @@ export function needsPlace(hands: NeedsHands): (route: Route) => PlaceView {
     if (columns.length === 0) return emptyPlace(title, <Nothing />);
     const { records, today } = context;
     const from = [version.value, worked, records.stockEntry, records.margin, today, fromStore.value, columns, pricing];
-    if (worked.isBehind()) return emptyPlace(title, <p class="empty-note">Working</p>);
+    if (worked.isBehind()) return emptyPlace(title, <EmptyNote>Working</EmptyNote>);
     const needs = keptNeeds(from, () => {
       const stock = fromStore.value ? storeOf(context, job) : NO_STOCK;
       const list = needsView({ bench: worked.bench(), columns, pricing, stock, margins: records.margin });
@@ -105,20 +107,20 @@ function csvAct(
 
 function Nothing() {
   return (
-    <p class="empty-note">
+    <EmptyNote>
       No size stands on the bench.{' '}
       <a class="plain-act" href={writeRoute('bench')}>
         Take a size
       </a>{' '}
       and its needs are listed here.
-    </p>
+    </EmptyNote>
   );
 }
 
 function Refused({ fault, says }: Refusal) {
   const isPrice = ['no-packs', 'no-price', 'no-amount', 'unknown-material'].includes(fault.kind);
   return (
-    <p class="caution" role="status">
+    <Caution role="status">
       {says}{' '}
       <a
         class="plain-act"
@@ -126,7 +128,7 @@ function Refused({ fault, says }: Refusal) {
       >
         {isPrice ? 'Set it in the material book' : 'Go to the size bench'}
       </a>
-    </p>
+    </Caution>
   );
 }
 

@@ -1,7 +1,7 @@
 import { Fragment } from 'preact';
 import { showCoins } from '#renderer/books/money-field.ts';
-import { Sign } from '#renderer/frame/sign.tsx';
-import { unitWords } from '#renderer/text/unit-words.ts';
+import { unitWords } from '#shared-calc/quantity/unit-words.ts';
+import { Flag } from '#renderer/kit/flag.tsx';
 import { packList } from '#shared-calc/papers/needs-csv.ts';
 import { showValue, shownUnit, type Display } from '#shared-calc/quantity/shown-unit.ts';
 import { toBase, unitOf } from '#shared-calc/quantity/unit.ts';
@@ -106,10 +106,9 @@ function Need({ row: { need, bySize }, columns, counts, money, display }: NeedPa
       <th scope="row">
         <span class="code">{need.material}</span> {need.label}
         {need.oldPrice && (
-          <span class="flag" data-state="old">
-            <Sign name="old" />
+          <Flag state="old" sign="old" after>
             old price
-          </span>
+          </Flag>
         )}
       </th>
       {columns.map(({ key }) => (

@@ -8,6 +8,8 @@ import { failed, type Result } from '#shared-calc/result.ts';
 import { leafMaterials } from '#shared-calc/prepare/leaves-of.ts';
 import type { PartView } from './part-view.ts';
 import { writePrepare } from '#renderer/frame/prepare-route.ts';
+import { Button } from '#renderer/kit/button.tsx';
+import { EmptyNote } from '#renderer/kit/empty-note.tsx';
 import type { AskedTreatment } from './treatment-texts.ts';
 import { newBatch, type BatchMade, type BatchTexts } from './write-batch.ts';
 
@@ -28,9 +30,9 @@ export function BatchForm({ view, asked, moistened }: BatchFormParts) {
   const [first] = materials;
   if (!first) {
     return (
-      <p class="empty-note">
+      <EmptyNote>
         No leaves in the material book: <a href={writeRoute('material-book')}>put them in first.</a>
-      </p>
+      </EmptyNote>
     );
   }
   const write = () => {
@@ -47,9 +49,9 @@ export function BatchForm({ view, asked, moistened }: BatchFormParts) {
       <BatchEntries view={view} asked={asked} materials={materials} texts={texts} set={set} write={write} />
       {wrong !== undefined && <p class="rule-fault">{sayUnits(wrong)}</p>}
       <div class="pair">
-        <button class="button act" type="button" onClick={write}>
+        <Button look="main" onClick={write}>
           Write down a batch
-        </button>
+        </Button>
       </div>
     </div>
   );

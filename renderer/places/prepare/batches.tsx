@@ -4,6 +4,7 @@ import { BatchForm } from './batch-form.tsx';
 import { OpenBatch } from './open-batch.tsx';
 import type { PartView } from './part-view.ts';
 import { writePrepare } from '#renderer/frame/prepare-route.ts';
+import { EmptyNote } from '#renderer/kit/empty-note.tsx';
 import type { AskedTreatment } from './treatment-texts.ts';
 
 interface BatchesParts {
@@ -22,7 +23,7 @@ export function Batches({ view, asked, moistened }: BatchesParts) {
       <h2>Batches</h2>
       <BatchForm view={view} asked={asked} moistened={moistened} />
       {batches.length === 0 ? (
-        <p class="empty-note">No batch is written down yet.</p>
+        <EmptyNote>No batch is written down yet.</EmptyNote>
       ) : (
         <>
           <ul class="batches" onKeyDown={walkLinks}>

@@ -9,6 +9,7 @@ import { PrepPlanPaper } from '#renderer/cards/prep-plan-paper.tsx';
 import { SurveyCardPaper } from '#renderer/cards/survey-card-paper.tsx';
 import { TreatmentPaper } from '#renderer/cards/treatment-paper.tsx';
 import { WatchCardPaper } from '#renderer/cards/watch-card-paper.tsx';
+import { EmptyNote } from '#renderer/kit/empty-note.tsx';
 import { crushesPlants } from '#shared-calc/jobs/crushes-plants.ts';
 import { jobName } from '#shared-calc/jobs/find-job.ts';
 import { letterheadOf } from '#shared-calc/papers/letterhead-of.ts';
@@ -43,7 +44,7 @@ export function cardPaper(view: PartView, card: CardId): JSX.Element {
   if (card === 'treatment') return treatmentPaper(view);
   if (card === 'labels') return labelsPaper(view);
   if (card === 'areas') return areasPaper(view);
-  return job ? ofJob[card](view, job) : <p class="empty-note">Open a job first.</p>;
+  return job ? ofJob[card](view, job) : <EmptyNote>Open a job first.</EmptyNote>;
 }
 
 type OfJob = (view: PartView, job: Job) => JSX.Element;
@@ -98,15 +99,15 @@ function headOf({ context }: PartView, job: Job) {
 function withPlan({ context }: PartView, job: Job, make: (plan: JobPlan) => JSX.Element): JSX.Element {
   const worked = context.job(job.id);
   const plan = worked?.plan();
-  if (!worked || !plan) return <p class="empty-note">Open a job first.</p>;
+  if (!worked || !plan) return <EmptyNote>Open a job first.</EmptyNote>;
   if (plan.ok) return make(plan.value);
-  return <p class="empty-note">{sayNoPlan(worked, plan.fault)}</p>;
+  return <EmptyNote>{sayNoPlan(worked, plan.fault)}</EmptyNote>;
 }
 
 function withBench({ context }: PartView, job: Job, make: (bench: Bench) => JSX.Element): JSX.Element {
   const worked = context.job(job.id);
   if (worked && worked.keys.length > 0) return make(worked.bench);
-  return <p class="empty-note">{job.id} has no size yet: take one first.</p>;
+  return <EmptyNote>{job.id} has no size yet: take one first.</EmptyNote>;
 }
 
 function treatmentPaper({ desk, context, job }: PartView): JSX.Element {
@@ -115,9 +116,9 @@ function treatmentPaper({ desk, context, job }: PartView): JSX.Element {
   const worked = context.job(job?.id ?? '');
   const ofJobL = worked && leavesOf(worked.bench);
   const asked = askTreatment(desk.treatment.value, { place: workshop, ofJob: ofJobL, decimalComma });
-  if (!asked.ok) return <p class="empty-note">{asked.fault}</p>;
+  if (!asked.ok) return <EmptyNote>{asked.fault}</EmptyNote>;
   const { chosen, leavesL, aim } = asked.value;
-  if (!chosen.plan.ok) return <p class="empty-note">{chosen.plan.fault}</p>;
+  if (!chosen.plan.ok) return <EmptyNote>{chosen.plan.fault}</EmptyNote>;
   const plan = chosen.plan.value;
   return (
     <TreatmentPaper
@@ -131,7 +132,7 @@ function treatmentPaper({ desk, context, job }: PartView): JSX.Element {
 
 function labelsPaper({ context: { records }, one }: PartView): JSX.Element {
   const batches = [...records.treatmentBatch.values()].filter(({ id }) => one === undefined || id === one);
-  if (batches.length === 0) return <p class="empty-note">No batch is written down yet.</p>;
+  if (batches.length === 0) return <EmptyNote>No batch is written down yet.</EmptyNote>;
   return <BatchLabelsPaper labels={batches.map((batch) => ({ id: batch.id, lines: batchLabel(batch, records) }))} />;
 }
 
@@ -142,6 +143,6 @@ function areasPaper({ context }: PartView): JSX.Element {
     planned.map(({ job, plan }) => ({ job, care: plan.care })),
     today,
   );
-  if (areas.length === 0) return <p class="empty-note">No tank stands with a client yet.</p>;
+  if (areas.length === 0) return <EmptyNote>No tank stands with a client yet.</EmptyNote>;
   return <AreaRoundsPaper letterhead={letterheadOf(workshop)} areas={areas} />;
 }

@@ -2,7 +2,7 @@ import { useMemo } from 'preact/hooks';
 import { Curve } from '#renderer/curves/curve.tsx';
 import { drainSpec } from '#renderer/curves/drain-spec.ts';
 import { Sign } from '#renderer/frame/sign.tsx';
-import { figureWords, readUnits } from '#renderer/store/figure-words.ts';
+import { figureWords, readUnits } from '#shared-calc/quantity/figure-words.ts';
 import { told } from '#renderer/store/money-hands.ts';
 import type { PlaceCheck } from '#shared-calc/jobs/place-checks.ts';
 import { setValues } from '#shared-calc/jobs/set-values.ts';
@@ -19,6 +19,10 @@ import { sizeSheet, type SizeSheet } from '#shared-calc/papers/size-sheet.ts';
 import { OpenAJob } from './open-a-job.tsx';
 import type { PartView } from './part-view.ts';
 import { writePrepare } from '#renderer/frame/prepare-route.ts';
+import { Button } from '#renderer/kit/button.tsx';
+import { Caution, Cautions } from '#renderer/kit/caution.tsx';
+import { EmptyNote } from '#renderer/kit/empty-note.tsx';
+import { Flag } from '#renderer/kit/flag.tsx';
 import { whoDecides } from '#shared-calc/words/who-decides.ts';
 
 /** The sheet of checks of one size: what holds, by how much, what would mend it and for what price. */
@@ -30,7 +34,7 @@ export function ChecksPart(view: PartView) {
     [worked, of, context.display],
   );
   if (!job) return <OpenAJob context={context} part="checks" />;
-  if (!sheet) return <p class="empty-note">{job.id} has no size yet: take one first.</p>;
+  if (!sheet) return <EmptyNote>{job.id} has no size yet: take one first.</EmptyNote>;
   return (
     <>
       <nav class="leaves" aria-label="Sizes">
@@ -87,7 +91,7 @@ function stateOf({ holds, level }: Checked): string {
 
 function StateFlag({ holds, level }: Checked) {
   return (
-    <span class="flag" data-state={stateOf({ holds, level })}>
+    <Flag state={stateOf({ holds, level })}>
       {holds === true ? (
         'holds'
       ) : (
@@ -95,7 +99,7 @@ function StateFlag({ holds, level }: Checked) {
           <Sign name={level} /> {holds === undefined ? 'not known yet' : level}
         </>
       )}
-    </span>
+    </Flag>
   );
 }
 
@@ -159,9 +163,9 @@ function CheckRow({ row, view, sheet }: RowParts) {
           <p key={mend.says} class="mend">
             {readUnits(sayMend(mend, workshop), display)}{' '}
             {mend.changes.length > 0 && (
-              <button class="plain-act" type="button" onClick={() => takeMend(view, sheet.size, mend)}>
+              <Button look="plain" onClick={() => takeMend(view, sheet.size, mend)}>
                 Take it for {sheet.called}
-              </button>
+              </Button>
             )}
           </p>
         ))}
@@ -205,16 +209,13 @@ function Beside({ sheet: { beside } }: { readonly sheet: SizeSheet }) {
   return (
     <section class="sheet-part">
       <h2>What these figures do not know</h2>
-      <dl class="minded">
+      <Cautions>
         {beside.map(({ labels, misleads, says }) => (
-          <div key={says} class="caution">
-            <dt>
-              {labels.join(', ')}: {misleads}
-            </dt>
-            <dd>{says}</dd>
-          </div>
+          <Caution key={says} note={says}>
+            {labels.join(', ')}: {misleads}
+          </Caution>
         ))}
-      </dl>
+      </Cautions>
     </section>
   );
 }

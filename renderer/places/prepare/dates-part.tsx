@@ -1,6 +1,7 @@
 import { TimeLine, type TimeRow } from '#renderer/curves/time-line.tsx';
 import { writeRoute } from '#renderer/frame/place-route.ts';
 import { Sign } from '#renderer/frame/sign.tsx';
+import { EmptyNote } from '#renderer/kit/empty-note.tsx';
 import { paperWeekday } from '#shared-calc/papers/paper-words.ts';
 import type { PrepPlan } from '#shared-calc/prepare/prep-plan.ts';
 import { sayPlan } from '#shared-calc/prepare/say-plan.ts';
@@ -18,7 +19,7 @@ export function DatesPart({ context, job }: PartView) {
   const worked = context.job(job.id);
   const plan = worked?.plan();
   if (!worked || !plan) return null;
-  if (!plan.ok) return <p class="empty-note">{sayNoPlan(worked, plan.fault)}</p>;
+  if (!plan.ok) return <EmptyNote>{sayNoPlan(worked, plan.fault)}</EmptyNote>;
   const rows = prepRows(plan.value.plan);
   const says = sayPlan(plan.value.plan, job.title === '' ? 'the tank' : job.title, context.today);
   return (

@@ -1,7 +1,6 @@
 import { SettledEntry } from '#renderer/books/entry.tsx';
 import type { TimeClash, TimeRow } from '#renderer/curves/time-line.tsx';
 import { TimeLine } from '#renderer/curves/time-line.tsx';
-import { Sign } from '#renderer/frame/sign.tsx';
 import { jobName } from '#shared-calc/jobs/find-job.ts';
 import { paperDay, paperWeekday } from '#shared-calc/papers/paper-words.ts';
 import { daysBetween, type Day } from '#shared-calc/calendar/day.ts';
@@ -16,6 +15,9 @@ import { isHandedOver, isUnderWay, plannedJobs } from '#shared-calc/derive/plann
 import type { PrepareDesk } from './prepare-desk.ts';
 import type { PartView } from './part-view.ts';
 import { writePrepare } from '#renderer/frame/prepare-route.ts';
+import { Caution } from '#renderer/kit/caution.tsx';
+import { EmptyNote } from '#renderer/kit/empty-note.tsx';
+import { Flag } from '#renderer/kit/flag.tsx';
 import { roomClashes, standingTanks, type RoomClash } from './room-clashes.ts';
 import { AreaRounds } from './area-rounds.tsx';
 
@@ -33,7 +35,7 @@ export function JobsPart({ desk, context }: PartView) {
     <>
       <Limits desk={desk} />
       {planned.length === 0 ? (
-        <p class="empty-note">No job is under way: one is from its deposit to its handover.</p>
+        <EmptyNote>No job is under way: one is from its deposit to its handover.</EmptyNote>
       ) : (
         <>
           <Clashes people={line.clashes} room={room} hours={desk.hoursADay.value} places={desk.places.value} />
@@ -50,9 +52,9 @@ export function JobsPart({ desk, context }: PartView) {
         </>
       )}
       {without.map(({ job: worked, fault }) => (
-        <p key={worked.job.id} class="caution">
+        <Caution key={worked.job.id}>
           <a href={writePrepare(worked.job.id, 'dates')}>{jobName(worked.job)}</a>: {sayNoPlan(worked, fault)}
-        </p>
+        </Caution>
       ))}
       <AreaRounds jobs={plannedJobs(context, isHandedOver).planned} today={today} />
     </>
@@ -125,9 +127,9 @@ function Clashes({ people, room, hours, places }: ClashParts) {
     <ul class="clashes">
       {people.map(({ date, minutes, entries }) => (
         <li key={date}>
-          <span class="flag" data-state="watch">
-            <Sign name="watch" /> people
-          </span>
+          <Flag state="watch" sign="watch">
+            people
+          </Flag>
           <span>
             {sayDay(date)}: {hoursWords(minutes)} of work, over the {hours} h of one builder.{' '}
             {entries.map(({ job, step }) => `${job} ${stepWords[step].done.toLowerCase()}`).join('; ')}.
@@ -136,9 +138,9 @@ function Clashes({ people, room, hours, places }: ClashParts) {
       ))}
       {room.map(({ from, to, tanks, jobs }) => (
         <li key={`${from} room`}>
-          <span class="flag" data-state="watch">
-            <Sign name="watch" /> room
-          </span>
+          <Flag state="watch" sign="watch">
+            room
+          </Flag>
           <span>
             {from === to ? sayDay(from) : `From ${paperDay(from)} to ${paperDay(to)}`}: {tanks} tanks stand here at
             once, {places} {places === 1 ? 'place' : 'places'}. {jobs.join(', ')}.

@@ -12,6 +12,8 @@ import { leavesOf } from '#shared-calc/prepare/leaves-of.ts';
 import type { PrepareDesk } from './prepare-desk.ts';
 import type { PartView } from './part-view.ts';
 import { writePrepare } from '#renderer/frame/prepare-route.ts';
+import { Caution, Cautions } from '#renderer/kit/caution.tsx';
+import { EmptyNote } from '#renderer/kit/empty-note.tsx';
 import { askTreatment, fieldNames, type AskedTreatment, type TreatmentTexts } from './treatment-texts.ts';
 
 /** Leaf treatment: the ways side by side at the workshop's height, one of them with its core, and the batches. */
@@ -186,18 +188,17 @@ function ChosenWay({ view: { context, job }, asked: { chosen, leavesL } }: Chose
       {spec ? (
         <Curve spec={spec} decimalComma={decimalComma} />
       ) : (
-        <p class="empty-note">A pot is timed from when it boils, not by its core.</p>
+        <EmptyNote>A pot is timed from when it boils, not by its core.</EmptyNote>
       )}
       <div>
         <h2>To mind</h2>
-        <dl class="minded">
+        <Cautions>
           {plan.value.cautions.map(({ says, decides }) => (
-            <div key={says} class="caution">
-              <dt>{sayUnits(says)}</dt>
-              <dd>{whoDecides(decides)}.</dd>
-            </div>
+            <Caution key={says} decides={`${whoDecides(decides)}.`}>
+              {sayUnits(says)}
+            </Caution>
           ))}
-        </dl>
+        </Cautions>
         {way === 'steam' &&
           figureCautions
             .filter(({ uses }) => uses.includes('leavesLoose'))

@@ -1,5 +1,7 @@
 import type { BookContext } from '#renderer/books/book-hands.ts';
-import { figureWords } from '#renderer/store/figure-words.ts';
+import { figureWords } from '#shared-calc/quantity/figure-words.ts';
+import { Button } from '#renderer/kit/button.tsx';
+import { EmptyNote } from '#renderer/kit/empty-note.tsx';
 import { paperCoins } from '#shared-calc/papers/paper-words.ts';
 import { LAST_JOBS } from '#shared-calc/prepare/teach-house.ts';
 import { toBase, unitOf } from '#shared-calc/quantity/unit.ts';
@@ -18,7 +20,7 @@ interface LessonsParts {
 
 /** Old, new, and what it does to the reference size; taken only by a click. */
 export function Lessons({ lessons, plants, hands, context, recipe }: LessonsParts) {
-  if (lessons.length === 0 && !plants) return <p class="empty-note">No job has been measured yet.</p>;
+  if (lessons.length === 0 && !plants) return <EmptyNote>No job has been measured yet.</EmptyNote>;
   return (
     <div class="scroll-x" tabIndex={0} role="region" aria-label="Lessons">
       <table class="told lessons">
@@ -74,13 +76,7 @@ function LessonRow({ lesson, hands, context, recipe }: LessonParts) {
       <td>{effectWords(lesson, context)}</td>
       <td>
         {proposed !== undefined && (
-          <button
-            class="button"
-            type="button"
-            onClick={() => hands.act(teachLine(hands.records.peek(), recipe, lesson))}
-          >
-            Teach the house
-          </button>
+          <Button onClick={() => hands.act(teachLine(hands.records.peek(), recipe, lesson))}>Teach the house</Button>
         )}
       </td>
     </tr>
@@ -120,13 +116,7 @@ function PlantRow({ lesson: { jobs, old, proposed, median }, hands, context }: P
       <td>of the cost of plants</td>
       <td>
         {proposed !== undefined && (
-          <button
-            class="button"
-            type="button"
-            onClick={() => hands.act(teachPlantLoss(hands.records.peek(), proposed))}
-          >
-            Teach the house
-          </button>
+          <Button onClick={() => hands.act(teachPlantLoss(hands.records.peek(), proposed))}>Teach the house</Button>
         )}
       </td>
     </tr>

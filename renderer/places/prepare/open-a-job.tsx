@@ -3,6 +3,7 @@ import { writeRoute } from '#renderer/frame/place-route.ts';
 import { jobName, jobsInOrder } from '#shared-calc/jobs/find-job.ts';
 import { walkLinks } from '#renderer/kit/walk-links.ts';
 import { writePrepare, type PreparePartId } from '#renderer/frame/prepare-route.ts';
+import { EmptyNote } from '#renderer/kit/empty-note.tsx';
 
 interface OpenParts {
   readonly context: BookContext;
@@ -14,9 +15,9 @@ export function OpenAJob({ context, part }: OpenParts) {
   const jobs = jobsInOrder(context.records).filter(({ state }) => state !== 'closed');
   if (jobs.length === 0) {
     return (
-      <p class="empty-note">
+      <EmptyNote>
         There is no job yet. <a href={writeRoute('jobs')}>Make the first on the jobs board.</a>
-      </p>
+      </EmptyNote>
     );
   }
   return (

@@ -8,6 +8,8 @@ import type { TreatmentBatch } from '#shared-calc/records/records.ts';
 import type { PartView } from './part-view.ts';
 import type { PrepareHands } from '#renderer/store/prepare-hands.ts';
 import { writePrepare } from '#renderer/frame/prepare-route.ts';
+import { Button } from '#renderer/kit/button.tsx';
+import { EmptyNote } from '#renderer/kit/empty-note.tsx';
 import { wasMoistened, withLog, withoutBatch } from './write-batch.ts';
 
 interface OpenBatchParts {
@@ -30,9 +32,9 @@ export function OpenBatch({ view: { desk, context, job }, batch }: OpenBatchPart
         <a class="plain-link" href={writePrepare(job?.id, 'cards', 'labels', batch.id)}>
           Its label on paper
         </a>
-        <button class="plain-act" type="button" onClick={() => desk.hands.apply(withoutBatch(batch))}>
+        <Button look="plain" onClick={() => desk.hands.apply(withoutBatch(batch))}>
           Take this batch out
-        </button>
+        </Button>
       </p>
       <CoreLog hands={desk.hands} batch={batch} />
       {batch.aim === 'clean' && batch.way === 'bake' && (
@@ -68,9 +70,9 @@ function CoreLog({ hands, batch }: LogParts) {
       </label>
       {wrong !== undefined && <p class="rule-fault">{wrong}</p>}
       <div class="pair">
-        <button class="button act" type="button" onClick={() => setWrong(hands.act(withLog(batch, text)))}>
+        <Button look="main" onClick={() => setWrong(hands.act(withLog(batch, text)))}>
           Take the log
-        </button>
+        </Button>
       </div>
     </div>
   );
@@ -91,7 +93,7 @@ function Reached({ batch, moistened, decimalComma }: ReachedParts) {
     () => (heat?.ok ? probeSpecs(log, treatment, { heat: heat.value, decimalComma }) : []),
     [heat, decimalComma],
   );
-  if (!heat) return <p class="empty-note">No core log yet: what the leaves reached is not known.</p>;
+  if (!heat) return <EmptyNote>No core log yet: what the leaves reached is not known.</EmptyNote>;
   if (!heat.ok) return <p class="rule-fault">{heat.fault}</p>;
   return (
     <>

@@ -2,6 +2,7 @@ import { useMemo, useState } from 'preact/hooks';
 import { TextEntry } from '#renderer/books/entry.tsx';
 import { Curve } from '#renderer/curves/curve.tsx';
 import { watchSpecs } from '#renderer/curves/watch-spec.ts';
+import { Button } from '#renderer/kit/button.tsx';
 import { paperDay } from '#shared-calc/papers/paper-words.ts';
 import { sayUnits } from '#shared-calc/words/say-units.ts';
 import type { LogFault } from '#shared-calc/prepare/log-rows.ts';
@@ -58,9 +59,9 @@ export function Readings({ view: { desk, context, job }, size }: ReadingsParts) 
         />
       </label>
       <div class="pair">
-        <button class="button act" type="button" onClick={keep}>
+        <Button look="main" onClick={keep}>
           Keep and sign
-        </button>
+        </Button>
       </div>
       <Wrong says={[wrong, band.ok ? undefined : band.fault, ...logFaults(log)]} />
       {log?.ok && band.ok && <Report readings={log.value} band={band.value} decimalComma={decimalComma} />}

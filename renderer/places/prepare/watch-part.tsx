@@ -9,6 +9,8 @@ import { Readings } from './readings.tsx';
 import { OpenAJob } from './open-a-job.tsx';
 import type { PartView } from './part-view.ts';
 import { writePrepare } from '#renderer/frame/prepare-route.ts';
+import { Caution, Cautions } from '#renderer/kit/caution.tsx';
+import { EmptyNote } from '#renderer/kit/empty-note.tsx';
 
 /** The commissioning watch of a size, typed or pasted, against its band; and when the animals go in. */
 export function WatchPart(view: PartView) {
@@ -17,7 +19,7 @@ export function WatchPart(view: PartView) {
   const sizes = worked ? watchedSizes(worked.sheet, worked.bench) : [];
   if (!job) return <OpenAJob context={context} part="watch" />;
   const size = sizes.find(({ key }) => key === of) ?? sizes[0];
-  if (!size) return <p class="empty-note">{job.id} has no size yet: take one first.</p>;
+  if (!size) return <EmptyNote>{job.id} has no size yet: take one first.</EmptyNote>;
   return (
     <>
       <nav class="leaves" aria-label="Sizes">
@@ -39,7 +41,7 @@ function AnimalsIn({ view: { context, job } }: { readonly view: PartView }) {
   const worked = context.job(job.id);
   const plan = worked?.plan();
   if (!worked || !plan) return null;
-  if (!plan.ok) return <p class="empty-note">{sayNoPlan(worked, plan.fault)}</p>;
+  if (!plan.ok) return <EmptyNote>{sayNoPlan(worked, plan.fault)}</EmptyNote>;
   const card = animalsInCard({ build: plan.value.plan.build, settleInDays: plan.value.facts.settleIn, job });
   return (
     <section>
@@ -55,18 +57,17 @@ function AnimalsIn({ view: { context, job } }: { readonly view: PartView }) {
           <li key={says}>{says}</li>
         ))}
       </ul>
-      <dl class="minded">
+      <Cautions>
         {[
           ...cautionsOf(['enquiry']),
           ...card.audience.map(({ says, decides }) => ({ caution: says, decides })),
           ...cautionsOf(['animals in', 'animal choice']),
         ].map(({ caution, decides }) => (
-          <div key={caution} class="caution">
-            <dt>{sayUnits(caution)}</dt>
-            <dd>{whoDecides(decides)}.</dd>
-          </div>
+          <Caution key={caution} decides={`${whoDecides(decides)}.`}>
+            {sayUnits(caution)}
+          </Caution>
         ))}
-      </dl>
+      </Cautions>
       <p>
         <a class="plain-link" href={writePrepare(job.id, 'cards', 'animals-in')}>
           On paper

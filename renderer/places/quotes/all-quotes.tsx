@@ -2,6 +2,7 @@ import type { BookContext } from '#renderer/books/book-hands.ts';
 import { showCoins } from '#renderer/books/money-field.ts';
 import { writeRoute } from '#renderer/frame/place-route.ts';
 import { jobName } from '#shared-calc/jobs/find-job.ts';
+import { EmptyNote } from '#renderer/kit/empty-note.tsx';
 import { paperDay } from '#shared-calc/papers/paper-words.ts';
 import { issuedLastFirst, revisionName, type ReadQuote } from './issued-quotes.ts';
 import type { quoteSeals } from './quote-seals.ts';
@@ -17,7 +18,7 @@ export function AllQuotes({ context, sealOf }: AllParts) {
   const { records, workshop } = context;
   const quotes = issuedLastFirst(records);
   if (quotes.length === 0)
-    return <p class="empty-note">No quote has been issued yet. Open a job, and its quote stands here.</p>;
+    return <EmptyNote>No quote has been issued yet. Open a job, and its quote stands here.</EmptyNote>;
   return (
     <table class="ledger">
       <thead>

@@ -2,6 +2,7 @@ import { useState } from 'preact/hooks';
 import type { BookContext } from '#renderer/books/book-hands.ts';
 import { ChoiceEntry, SettledEntry, TextEntry } from '#renderer/books/entry.tsx';
 import { entryOfCoins } from '#renderer/books/money-field.ts';
+import { Button } from '#renderer/kit/button.tsx';
 import type { MoneyHands } from '#renderer/store/money-hands.ts';
 import { readMoney } from '#shared-calc/papers/read-money.ts';
 import type { QuoteLine, Records } from '#shared-calc/records/records.ts';
@@ -74,9 +75,9 @@ function OneOff({
         />
       </div>
       <p>
-        <button class="plain-act" type="button" onClick={() => hands.apply(removeOneOff(line))}>
+        <Button look="plain" onClick={() => hands.apply(removeOneOff(line))}>
           Remove {line.label}
-        </button>
+        </Button>
       </p>
     </div>
   );
@@ -113,9 +114,9 @@ function NewOneOff({ job, context: { records, workshop }, hands }: OneOffsParts)
         <ChoiceEntry label="In the group" value={group} options={groups} choose={setGroup} />
       </div>
       <div class="pair">
-        <button class="button" type="button" disabled={!isReady} onClick={add}>
+        <Button disabled={!isReady} onClick={add}>
           Add the line
-        </button>
+        </Button>
       </div>
     </div>
   );

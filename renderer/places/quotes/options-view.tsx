@@ -3,6 +3,7 @@ import type { BookContext } from '#renderer/books/book-hands.ts';
 import { letterheadOf } from '#shared-calc/papers/letterhead-of.ts';
 import { OptionsPaper } from '#renderer/print/options-paper.tsx';
 import { benchSection } from '#renderer/drawing/section-of.ts';
+import { EmptyNote } from '#renderer/kit/empty-note.tsx';
 import { optionsCsv } from '#shared-calc/papers/options-csv.ts';
 import { optionsPage } from '#shared-calc/papers/options-page.ts';
 import type { Job } from '#shared-calc/records/records.ts';
@@ -16,7 +17,7 @@ interface OptionsParts {
 export function OptionsView({ job, context }: OptionsParts) {
   const { records, workshop, display, today } = context;
   const { options, drawings } = useMemo(() => optionsOf({ job, context }), [job, records, today, display]);
-  if (options.length === 0) return <p class="empty-note">{job.id} has no size yet: take some on the size bench.</p>;
+  if (options.length === 0) return <EmptyNote>{job.id} has no size yet: take some on the size bench.</EmptyNote>;
   return (
     <OptionsPaper
       title={job.title}

@@ -7,6 +7,7 @@ import type { PlaceView } from '#renderer/frame/page-view.ts';
 import { writeRoute, type Route } from '#renderer/frame/place-route.ts';
 import { type MoneyHands } from '#renderer/store/money-hands.ts';
 import { jobName } from '#shared-calc/jobs/find-job.ts';
+import { EmptyNote } from '#renderer/kit/empty-note.tsx';
 import { KeptOpen } from '#renderer/kit/kept-open.tsx';
 import { printAct } from '#renderer/print/print-acts.ts';
 import { QuotePaper } from '#renderer/print/quote-paper.tsx';
@@ -161,7 +162,7 @@ function draftView(desk: Desk, job: Job, context: BookContext): PlaceView {
         {draft.ok ? (
           <QuotePaper model={quoteModel(draft.value)} lines={draft.value.lines} display={display} />
         ) : (
-          <p class="empty-note">{none}</p>
+          <EmptyNote>{none}</EmptyNote>
         )}
         {asking.value && draft.ok && (
           <IssueSheet
@@ -199,7 +200,7 @@ function issuedView(desk: Desk, read: ReadQuote, context: BookContext): PlaceVie
       body ? (
         <QuotePaper model={quoteModel(body)} lines={body.lines} display={displayOf(body.workshop)} />
       ) : (
-        <p class="empty-note">This quote cannot be read any more: what was kept of it has been altered.</p>
+        <EmptyNote>This quote cannot be read any more: what was kept of it has been altered.</EmptyNote>
       ),
       true,
     ),

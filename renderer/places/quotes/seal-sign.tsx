@@ -1,5 +1,5 @@
 import type { ReadonlySignal } from '@preact/signals';
-import { Sign } from '#renderer/frame/sign.tsx';
+import { Flag } from '#renderer/kit/flag.tsx';
 import type { Seal } from './quote-seals.ts';
 
 const words: Readonly<Record<Seal, string>> = {
@@ -13,9 +13,8 @@ const words: Readonly<Record<Seal, string>> = {
 export function SealSign({ seal }: { readonly seal: ReadonlySignal<Seal> }) {
   const is = seal.value;
   return (
-    <span class="flag" data-state={is === 'broken' ? 'stop' : 'advice'}>
-      <Sign name={is === 'broken' ? 'stop' : 'issued'} />
+    <Flag state={is === 'broken' ? 'stop' : 'advice'} sign={is === 'broken' ? 'stop' : 'issued'}>
       {words[is]}
-    </span>
+    </Flag>
   );
 }

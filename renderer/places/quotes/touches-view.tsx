@@ -2,7 +2,7 @@ import { useMemo } from 'preact/hooks';
 import type { BookContext } from '#renderer/books/book-hands.ts';
 import { showCoins } from '#renderer/books/money-field.ts';
 import { writeRoute } from '#renderer/frame/place-route.ts';
-import { packWords } from '#renderer/print/goods-words.ts';
+import { packWords } from '#shared-calc/quantity/goods-words.ts';
 import { paperDay } from '#shared-calc/papers/paper-words.ts';
 import { touchesNow, type NewPrice, type PriceTouch } from '#shared-calc/derive/price-touch.ts';
 

@@ -1,10 +1,11 @@
 import { useLayoutEffect, useRef, useState } from 'preact/hooks';
+import { Button } from '#renderer/kit/button.tsx';
+import { Caution } from '#renderer/kit/caution.tsx';
 import type { BookStore } from '#renderer/store/book-store.ts';
 import type { LineFace } from '#renderer/store/line-faces.ts';
 import type { RecipeStore } from '#renderer/store/recipe-store.ts';
 import type { Break, Need } from '#shared-calc/acts/act-fault.ts';
 import { needsOf, readersOf } from '#shared-calc/acts/line-breaks.ts';
-import { changeLine, moveLine, removeLine, renameLine } from '#shared-calc/acts/recipe-acts.ts';
 import { sayBreaks } from '#shared-calc/words/say-act-fault.ts';
 import { sayWithoutUse } from '#shared-calc/words/say-use.ts';
 import type { Line } from '#shared-calc/records/records.ts';
@@ -24,9 +25,9 @@ export function LineSlip({ book, store }: SlipParts) {
   const face = store.faces.value.of(store.chosen.value ?? '');
   if (!face) return <aside class="slip record" aria-label="The line" id="slip" tabIndex={-1} />;
   const { line, label } = face;
-  const put: PutFields = (fields) => book.doAct(changeLine, { line: line.id, fields });
+  const put: PutFields = (fields) => book.doAct('changeLine', { line: line.id, fields });
   const rename = (name: string) => {
-    const refused = book.doAct(renameLine, { line: line.id, name });
+    const refused = book.doAct('renameLine', { line: line.id, name });
     if (refused === undefined) store.chosen.value = name.trim();
     return refused;
   };
@@ -60,9 +61,9 @@ function Readers({ store, line }: { readonly store: RecipeStore; readonly line: 
       ) : (
         <p class="readers">
           {readers.map((reader) => (
-            <button key={reader.id} class="plain-act" type="button" onClick={() => (store.chosen.value = reader.name)}>
+            <Button key={reader.id} look="plain" onClick={() => (store.chosen.value = reader.name)}>
               {store.faces.value.of(reader.name)?.label}
-            </button>
+            </Button>
           ))}
         </p>
       )}
@@ -77,11 +78,11 @@ interface ActParts extends SlipParts {
 function LineActs({ book, store, face: { line, label } }: ActParts) {
   const [asked, setAsked] = useState<readonly Need[]>();
   const move = (to: 'up' | 'down') => () => {
-    void book.doAct(moveLine, { line: line.id, to });
+    void book.doAct('moveLine', { line: line.id, to });
     requestAnimationFrame(() => lineRow(line.name)?.scrollIntoView({ block: 'nearest' }));
   };
   const remove = () =>
-    void book.doAct(removeLine, { line: line.id, anyway: true }, () => (store.chosen.value = undefined));
+    void book.doAct('removeLine', { line: line.id, anyway: true }, () => (store.chosen.value = undefined));
   const ask = () => {
     const needs = needsOf(book.records.peek(), line);
     if (needs.length === 0) remove();
@@ -90,15 +91,9 @@ function LineActs({ book, store, face: { line, label } }: ActParts) {
   return (
     <section>
       <div class="pair">
-        <button class="button" type="button" onClick={move('up')}>
-          Move up
-        </button>
-        <button class="button" type="button" onClick={move('down')}>
-          Move down
-        </button>
-        <button class="button" type="button" onClick={ask}>
-          Remove
-        </button>
+        <Button onClick={move('up')}>Move up</Button>
+        <Button onClick={move('down')}>Move down</Button>
+        <Button onClick={ask}>Remove</Button>
       </div>
       {asked && <RemoveWarning needs={asked} label={label} keep={() => setAsked(undefined)} remove={remove} />}
     </section>
@@ -124,7 +119,7 @@ function RemoveWarning({ needs, label, keep, remove }: WarningParts) {
   const keepButton = useRef<HTMLButtonElement>(null);
   useLayoutEffect(() => keepButton.current?.focus(), []);
   return (
-    <div class="caution" role="alert">
+    <Caution role="alert">
       {breaks.length > 0 && (
         <p>
           {breaks.length === 1 ? '1 line reads' : `${breaks.length} lines read`} {label} and could not be worked without
@@ -136,13 +131,11 @@ function RemoveWarning({ needs, label, keep, remove }: WarningParts) {
       ))}
       {jobs.length > 0 && <p>What is written over it in {jobs.join(', ')} goes too.</p>}
       <div class="pair">
-        <button ref={keepButton} class="button" type="button" onClick={keep}>
+        <Button ref={keepButton} onClick={keep}>
           Keep it
-        </button>
-        <button class="button" type="button" onClick={remove}>
-          Remove all the same
-        </button>
+        </Button>
+        <Button onClick={remove}>Remove all the same</Button>
       </div>
-    </div>
+    </Caution>
   );
 }

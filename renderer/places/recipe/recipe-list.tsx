@@ -2,14 +2,15 @@ import type { Signal } from '@preact/signals';
 import { useRef } from 'preact/hooks';
 import { Sign } from '#renderer/frame/sign.tsx';
 import { useKeepFocus } from '#renderer/frame/use-keep-focus.ts';
+import { Flag } from '#renderer/kit/flag.tsx';
 import { boxStanding } from '#renderer/store/box-words.ts';
-import { boxFigure } from '#renderer/store/figure-words.ts';
+import { boxFigure } from '#shared-calc/quantity/figure-words.ts';
 import type { LineFace } from '#renderer/store/line-faces.ts';
 import type { RecipeStore } from '#renderer/store/recipe-store.ts';
 import type { Line } from '#shared-calc/records/records.ts';
 import { RuleField } from '#renderer/writing/rule-field.tsx';
 import type { RuleHelp } from '#renderer/writing/rule-help.ts';
-import { entryText } from '#renderer/store/entry-text.ts';
+import { entryText } from '#shared-calc/recipe/typed-text.ts';
 
 /** The line whose rule is being written. */
 export interface Editing {
@@ -115,10 +116,10 @@ function Figure({ face, store }: { readonly face: LineFace; readonly store: Reci
   const { look, sign, said } = boxStanding(box, faces);
   if (face.line.role === 'check' || box.value === undefined) {
     return (
-      <span class="flag" data-state={look}>
+      <Flag state={look}>
         {sign && <Sign name={sign} />}
         {said}
-      </span>
+      </Flag>
     );
   }
   const figure = boxFigure(box, face.line.unit, faces.display);

@@ -1,7 +1,8 @@
 import type { BookContext } from '#renderer/books/book-hands.ts';
 import { SettledEntry } from '#renderer/books/entry.tsx';
 import { showCoins } from '#renderer/books/money-field.ts';
-import { goodsWords, packWords } from '#renderer/print/goods-words.ts';
+import { goodsWords, packWords } from '#shared-calc/quantity/goods-words.ts';
+import { Button } from '#renderer/kit/button.tsx';
 import { sayOrdered } from '#shared-calc/papers/needs-paper.ts';
 import { paperDay } from '#shared-calc/papers/paper-words.ts';
 import type { PackOnSale } from '#shared-calc/buy/price-book.ts';
@@ -86,9 +87,7 @@ function PackCounts({ need, packs, context: { workshop, display }, put, back }: 
       </p>
       {need.byHand && (
         <div class="pair">
-          <button class="button" type="button" onClick={() => back(need.material)}>
-            Back to the best
-          </button>
+          <Button onClick={() => back(need.material)}>Back to the best</Button>
         </div>
       )}
     </section>

@@ -1,6 +1,7 @@
 import { writeRoute } from '#renderer/frame/place-route.ts';
-import { Sign } from '#renderer/frame/sign.tsx';
 import { jobName, jobsInOrder } from '#shared-calc/jobs/find-job.ts';
+import { EmptyNote } from '#renderer/kit/empty-note.tsx';
+import { Flag } from '#renderer/kit/flag.tsx';
 import { paperDay } from '#shared-calc/papers/paper-words.ts';
 import { isBefore, isGateOpen } from '#shared-calc/jobs/move-job.ts';
 import { sizesOf, sizeWords } from '#shared-calc/jobs/job-sheet.ts';
@@ -15,7 +16,7 @@ interface RunJobsParts {
 /** Which jobs the run is for: those with their deposit in stand first; the others say what they lack. */
 export function RunJobs({ records, chosen, turn }: RunJobsParts) {
   const jobs = buyableJobs(records);
-  if (jobs.length === 0) return <p class="empty-note">No job waits to be bought for.</p>;
+  if (jobs.length === 0) return <EmptyNote>No job waits to be bought for.</EmptyNote>;
   return (
     <fieldset class="run-jobs">
       <legend>Jobs on this run</legend>
@@ -36,13 +37,12 @@ export function RunJobs({ records, chosen, turn }: RunJobsParts) {
 function Gate({ job }: { readonly job: Job }) {
   if (isGateOpen(job)) return <span class="aside">deposit in</span>;
   return (
-    <span class="flag" data-state="watch">
-      <Sign name="watch" />
+    <Flag state="watch" sign="watch">
       {job.state}, deposit not in:{' '}
       <a class="plain-link" href={writeRoute('jobs', job.id)}>
         record it
       </a>
-    </span>
+    </Flag>
   );
 }
 

@@ -1,8 +1,8 @@
 import type { BookContext } from '#renderer/books/book-hands.ts';
 import { showCoins } from '#renderer/books/money-field.ts';
 import { writeRoute } from '#renderer/frame/place-route.ts';
-import { Sign } from '#renderer/frame/sign.tsx';
-import { goodsWords, packsWords } from '#renderer/print/goods-words.ts';
+import { goodsWords, packsWords } from '#shared-calc/quantity/goods-words.ts';
+import { Flag } from '#renderer/kit/flag.tsx';
 import type { ChosenMaterial } from '#shared-calc/buy/chosen-packs.ts';
 
 interface NeedsParts {
@@ -59,10 +59,9 @@ function Need({ need, isChosen, context: { workshop, display } }: NeedParts) {
           <span class="code">{need.material}</span> {need.label}
         </a>
         {need.oldPrice && (
-          <span class="flag" data-state="old">
-            <Sign name="old" />
+          <Flag state="old" sign="old" after>
             old price
-          </span>
+          </Flag>
         )}
       </th>
       <td class="n">{amount(need.used)}</td>

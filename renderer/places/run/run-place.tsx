@@ -4,6 +4,7 @@ import { downloadCsv } from '#renderer/files/download-csv.ts';
 import type { PlaceAct } from '#renderer/frame/frame-view.ts';
 import type { PlaceView } from '#renderer/frame/page-view.ts';
 import type { Route } from '#renderer/frame/place-route.ts';
+import { EmptyNote } from '#renderer/kit/empty-note.tsx';
 import type { MoneyHands } from '#renderer/store/money-hands.ts';
 import { choosePacks, packChoices, type ChosenPacks } from '#shared-calc/jobs/pack-choices.ts';
 import { jobsToBuy, type JobsRun } from '#shared-calc/derive/jobs-run.ts';
@@ -12,7 +13,6 @@ import { supplierOrders } from '#shared-calc/papers/supplier-orders.ts';
 import { sayJobFault } from '#shared-calc/words/say-job-fault.ts';
 import { ok } from '#shared-calc/result.ts';
 import { chosenRun, withCount } from '#shared-calc/buy/chosen-packs.ts';
-import { markOrdered } from '#shared-calc/acts/job-acts.ts';
 import { orderCsv } from '#shared-calc/papers/order-csv.ts';
 import { orderView } from './order-view.tsx';
 import { PackSlip } from './pack-slip.tsx';
@@ -66,7 +66,7 @@ function orderNamed(shown: ShownRun | undefined, supplier: string | undefined): 
 
 function NoRun({ fault }: { readonly fault: string }) {
   if (fault !== '') return <p class="rule-fault">{fault}</p>;
-  return <p class="empty-note">Choose jobs, and their needs are bought together.</p>;
+  return <EmptyNote>Choose jobs, and their needs are bought together.</EmptyNote>;
 }
 
 function chosenJobs({ turned }: Desk, { records }: BookContext): readonly string[] {
@@ -96,7 +96,7 @@ function runActs({ hands }: Desk, shown: ShownRun | undefined): readonly PlaceAc
     ];
   const { run, jobs, context } = shown;
   const order = () => {
-    if (hands.doAct(markOrdered, { jobs: [...jobs] }) !== undefined) return;
+    if (hands.doAct('markOrdered', { jobs: [...jobs] }) !== undefined) return;
     hands.say(`${jobs.join(', ')} ordered. What comes in is received in the Store.`);
   };
   return [

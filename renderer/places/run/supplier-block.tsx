@@ -2,7 +2,9 @@ import type { BookContext } from '#renderer/books/book-hands.ts';
 import { showCoins } from '#renderer/books/money-field.ts';
 import { writeRoute } from '#renderer/frame/place-route.ts';
 import { Sign } from '#renderer/frame/sign.tsx';
-import { packWords } from '#renderer/print/goods-words.ts';
+import { packWords } from '#shared-calc/quantity/goods-words.ts';
+import { Button } from '#renderer/kit/button.tsx';
+import { Flag } from '#renderer/kit/flag.tsx';
 import { paperWeekday } from '#shared-calc/papers/paper-words.ts';
 import type { OnePackMore } from '#shared-calc/buy/one-pack-more.ts';
 import type { RunSupplier } from '#shared-calc/buy/shopping-run.ts';
@@ -41,9 +43,9 @@ export function SupplierBlock({ bill, needs, orderBy, chosen, context, acts }: B
           <a class="plain-link" href={writeRoute('run', 'order', bill.supplier)}>
             Order, printed
           </a>
-          <button class="plain-act" type="button" onClick={() => acts.csv(bill.supplier)}>
+          <Button look="plain" onClick={() => acts.csv(bill.supplier)}>
             Order as CSV
-          </button>
+          </Button>
         </p>
       </header>
       {bill.shortOfMinimumCoins > 0 && (
@@ -65,10 +67,9 @@ function OrderBy({ orderBy: { day, job }, today }: { readonly orderBy: OrderDay;
     <p>
       Order by <b>{paperWeekday(day)}</b> for {job}
       {day < today && (
-        <span class="flag" data-state="watch">
-          <Sign name="watch" />
+        <Flag state="watch" sign="watch" after>
           late
-        </span>
+        </Flag>
       )}
     </p>
   );
@@ -89,9 +90,7 @@ function Better({ better, context: { workshop, display }, take }: BetterParts) {
         One pack more, {packWords(pack.amount, pack.unit, display)} of {label} at {money(pack.priceCoins)}, and it lands
         at {money(landedThenCoins)} in place of {money(landedNowCoins)}: {money(landedNowCoins - landedThenCoins)} less.
       </span>
-      <button class="button" type="button" onClick={() => take(better)}>
-        Take it
-      </button>
+      <Button onClick={() => take(better)}>Take it</Button>
     </p>
   );
 }

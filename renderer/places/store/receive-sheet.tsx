@@ -2,8 +2,9 @@ import { useMemo, useState } from 'preact/hooks';
 import { contextNow } from '#renderer/books/book-hands.ts';
 import { ChoiceEntry, TextEntry } from '#renderer/books/entry.tsx';
 import { useOpenSheet } from '#renderer/frame/use-open-sheet.ts';
+import { Button } from '#renderer/kit/button.tsx';
 import type { MoneyHands } from '#renderer/store/money-hands.ts';
-import { packWords } from '#renderer/print/goods-words.ts';
+import { packWords } from '#shared-calc/quantity/goods-words.ts';
 import { isEmptyChange } from '#shared-calc/records/change.ts';
 import { sayJobFault } from '#shared-calc/words/say-job-fault.ts';
 import { receive } from '#shared-calc/acts/receive.ts';
@@ -47,9 +48,9 @@ export function ReceiveSheet({ hands, close }: SheetParts) {
       )}
       {!order && (
         <div class="pair">
-          <button class="button act" type="button" onClick={() => sheet.current?.close()}>
+          <Button look="main" onClick={() => sheet.current?.close()}>
             Leave it
-          </button>
+          </Button>
         </div>
       )}
     </dialog>
@@ -95,12 +96,10 @@ function Counted({ order, hands, done }: CountedParts) {
         )}
       </div>
       <div class="pair">
-        <button class="button" type="button" onClick={done}>
-          Leave it
-        </button>
-        <button class="button act" type="button" disabled={!isReadable} onClick={take}>
+        <Button onClick={done}>Leave it</Button>
+        <Button look="main" disabled={!isReadable} onClick={take}>
           Put it into the Store
-        </button>
+        </Button>
       </div>
     </>
   );

@@ -1,6 +1,7 @@
 import type { BookContext } from '#renderer/books/book-hands.ts';
 import { ChoiceEntry, SettledEntry } from '#renderer/books/entry.tsx';
 import { readDay } from '#renderer/books/day-field.ts';
+import { Button } from '#renderer/kit/button.tsx';
 import type { MoneyHands } from '#renderer/store/money-hands.ts';
 import { readMeasure } from '#shared-calc/papers/read-measure.ts';
 import { cleanNoise } from '#shared-calc/quantity/write-figure.ts';
@@ -64,9 +65,9 @@ export function StockEntryCard({ entry, unit, context, hands }: CardParts) {
         <SettledEntry label="Note" text={entry.note} settle={(note) => put({ note: note.trim() })} />
       </div>
       <p>
-        <button class="plain-act" type="button" onClick={() => hands.apply(takeOut(entry))}>
+        <Button look="plain" onClick={() => hands.apply(takeOut(entry))}>
           Remove this entry
-        </button>
+        </Button>
       </p>
     </section>
   );

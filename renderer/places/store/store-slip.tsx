@@ -1,8 +1,9 @@
 import { useState } from 'preact/hooks';
 import type { BookContext } from '#renderer/books/book-hands.ts';
 import { ChoiceEntry, TextEntry } from '#renderer/books/entry.tsx';
+import { Button } from '#renderer/kit/button.tsx';
 import { told, type MoneyHands } from '#renderer/store/money-hands.ts';
-import { goodsWords } from '#renderer/print/goods-words.ts';
+import { goodsWords } from '#shared-calc/quantity/goods-words.ts';
 import { reserveStock } from '#shared-calc/jobs/reserve-stock.ts';
 import { readMeasure } from '#shared-calc/papers/read-measure.ts';
 import { jobOptions } from './job-options.ts';
@@ -72,12 +73,12 @@ function TakeOrKeep({ row, context: { records, display, today }, hands }: SlipPa
         <ChoiceEntry label="Job" value={job} options={jobOptions(records, 'no job')} choose={setJob} />
       </div>
       <div class="pair">
-        <button class="button" type="button" disabled={wanted === undefined || job === ''} onClick={keep}>
+        <Button disabled={wanted === undefined || job === ''} onClick={keep}>
           Keep for {job === '' ? 'a job' : job}
-        </button>
-        <button class="button act" type="button" disabled={wanted === undefined} onClick={use}>
+        </Button>
+        <Button look="main" disabled={wanted === undefined} onClick={use}>
           Use
-        </button>
+        </Button>
       </div>
     </section>
   );

@@ -1,8 +1,9 @@
 import type { BookContext } from '#renderer/books/book-hands.ts';
-import { Sign } from '#renderer/frame/sign.tsx';
 import { writeRoute } from '#renderer/frame/place-route.ts';
+import { EmptyNote } from '#renderer/kit/empty-note.tsx';
+import { Flag } from '#renderer/kit/flag.tsx';
 import { walkLinks } from '#renderer/kit/walk-links.ts';
-import { goodsWords } from '#renderer/print/goods-words.ts';
+import { goodsWords } from '#shared-calc/quantity/goods-words.ts';
 import { paperDay } from '#shared-calc/papers/paper-words.ts';
 import type { StoreRow } from './store-rows.ts';
 
@@ -14,7 +15,7 @@ interface TableParts {
 
 /** What lies in the Store, a material a row. */
 export function StoreTable({ rows, chosen, context }: TableParts) {
-  if (rows.length === 0) return <p class="empty-note">The Store is empty. Put in what lies on the shelf.</p>;
+  if (rows.length === 0) return <EmptyNote>The Store is empty. Put in what lies on the shelf.</EmptyNote>;
   return (
     <table class="ledger" onKeyDown={walkLinks}>
       <thead>
@@ -66,10 +67,9 @@ function Row({ row, isChosen, context: { display } }: RowParts) {
       <td>
         {row.bestBefore !== undefined && paperDay(row.bestBefore)}
         {row.pastBest > 1e-9 && (
-          <span class="flag" data-state="watch">
-            <Sign name="watch" />
+          <Flag state="watch" sign="watch" after>
             {amount(row.pastBest)} past it
-          </span>
+          </Flag>
         )}
       </td>
     </tr>

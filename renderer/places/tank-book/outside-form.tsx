@@ -6,6 +6,7 @@ import type { Tank } from '#shared-calc/records/records.ts';
 import { failed } from '#shared-calc/result.ts';
 import { InsideWorked, OutsideFields } from '#renderer/books/outside-fields.tsx';
 import { insideFrom, isBegun, nothingOutside, withInside, type InsideSizes } from '#renderer/books/outside-size.ts';
+import { Button } from '#renderer/kit/button.tsx';
 
 interface OutsideParts {
   readonly tank: Tank;
@@ -30,9 +31,9 @@ export function OutsideForm({ tank, context: { display }, hands }: OutsideParts)
       </div>
       <InsideWorked inside={inside} />
       <div class="pair">
-        <button class="button" type="button" disabled={inside?.ok !== true} onClick={take}>
+        <Button disabled={inside?.ok !== true} onClick={take}>
           Take these measurements
-        </button>
+        </Button>
       </div>
     </>
   );

@@ -1,6 +1,7 @@
 import { contextNow } from '#renderer/books/book-hands.ts';
 import { fileSheets, type FileApi } from '#renderer/files/file-dialogs.tsx';
 import type { PlaceView } from '#renderer/frame/page-view.ts';
+import { Caution } from '#renderer/kit/caution.tsx';
 import { AboutPart } from './about-part.tsx';
 import { WorkshopPage } from './workshop-page.tsx';
 import './workshop.css';
@@ -26,9 +27,7 @@ export function workshopPlace(hands: FileApi): () => PlaceView {
               <b>{name}</b> <span class="aside">{path}</span>
             </p>
             {notices.map((says) => (
-              <p key={says} class="caution">
-                {says}
-              </p>
+              <Caution key={says}>{says}</Caution>
             ))}
             <p class="hint">
               Every edit is in the book at once. A copy of each day is kept beside it, the last 14 of them.

@@ -112,6 +112,6 @@ mountPage({
             aside: '',
             acts: [],
             look: 'empty-place',
-            work: <p class="empty-note">Drawn figures stand on the size bench.</p>,
+            work: <p>Drawn figures stand on the size bench.</p>,
           },
 });

@@ -5,14 +5,15 @@ import { lw, useDemoBook } from './run-cli.ts';
 /** A command line, and all that is printed: faults and notices begin with `!`. */
 export type Said = readonly [argv: readonly string[], says: readonly string[]];
 
-const withoutBook = new Set(['work', 'treat', 'functions', 'papers', 'acts']);
+const withoutBook = new Set(['help', 'work', 'treat', 'functions', 'papers', 'acts', 'book new']);
 
 /** Asks one book of the demo workshop; a word that begins with `./` is a file in its folder. */
 export function useSaidWhole(day?: string) {
   const { book, folder } = useDemoBook(day);
   const place = (word: string) => (word.startsWith('./') ? path.join(folder(), word) : word);
   const said = async (...argv: readonly string[]): Promise<readonly string[]> => {
-    const ofBook = withoutBook.has(argv[0] ?? '') ? [] : ['--book', book()];
+    const needsNone = withoutBook.has(argv[0] ?? '') || withoutBook.has(argv.slice(0, 2).join(' '));
+    const ofBook = needsNone ? [] : ['--book', book()];
     const { out, err } = await lw(...argv.map(place), ...ofBook);
     const beside = err.split('\n').slice(0, -1);
     const printed = out.split('\n').slice(0, -1);

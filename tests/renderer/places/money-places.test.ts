@@ -212,7 +212,7 @@ describe('Quotes', () => {
     const signs = await on('quotes/Q-0002A', async (page) => {
       const slip = await page.locator('.slip .standing').first().textContent();
       await goTo(page, 'quotes/all');
-      return [slip, await page.locator('tr', { hasText: 'Q-0002 A' }).locator('.flag').textContent()];
+      return [slip, await page.getByRole('row', { name: 'Q-0002 A' }).getByText('altered').textContent()];
     });
     expect(signs).toEqual(['altered since it was issued', 'altered since it was issued']);
   });

@@ -29,14 +29,14 @@ const elsewhere: PlaceView = {
   aside: '',
   acts: [],
   look: 'empty-place',
-  work: <p class="empty-note">Elsewhere.</p>,
+  work: <p>Elsewhere.</p>,
 };
 
 function benchStandIn(): PlaceView {
   const context = contextNow(book);
   if (isFirstMinute(context.records))
     return { ...elsewhere, look: 'first', work: <FirstMinute context={context} hands={book} /> };
-  return { ...elsewhere, work: <p class="empty-note">{[...context.records.size.keys()].join(', ')}</p> };
+  return { ...elsewhere, work: <p>{[...context.records.size.keys()].join(', ')}</p> };
 }
 
 const places: Readonly<Partial<Record<Route['place'], (route: Route) => PlaceView>>> = {

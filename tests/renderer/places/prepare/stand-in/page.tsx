@@ -68,7 +68,7 @@ const elsewhere: PlaceView = {
   aside: '',
   acts: [],
   look: 'empty-place',
-  work: <p class="empty-note">Elsewhere.</p>,
+  work: <p>Elsewhere.</p>,
 };
 
 mountPage({

@@ -1,0 +1,54 @@
+import { shownUnit, type Display } from '#shared-calc/quantity/shown-unit.ts';
+import { readFigure, tidyText } from '#shared-calc/quantity/read-figure.ts';
+import { findUnit } from '#shared-calc/quantity/unit.ts';
+import { keptText } from './kept-text.ts';
+import type { Line } from '#shared-calc/records/records.ts';
+import { boxFigure, shownUnitWords } from '#shared-calc/quantity/figure-words.ts';
+
+interface KeptCell {
+  readonly text: string;
+  /** What was read from it, where it is a rule. */
+  readonly rule?: object | undefined;
+}
+
+/** What an editor opens with: the text as it is kept, a figure with the workshop's own decimal sign. */
+export function entryText({ text, rule }: KeptCell, { decimalComma }: Display): string {
+  if (rule || !decimalComma) return text;
+  return text.replace(/\d[\d,]*\.\d+/, (number) => number.replaceAll(',', '').replace('.', ','));
+}
+
+const bare = /^[+-]?\s*[\d.,]+(?:\s+\d+\/\d+|\/\d+)?(?:[eE][+-]?\d+)?$/;
+
+/**
+ * A text as it is kept: a bare number takes the unit that the line is shown in, and a figure written with the
+ * workshop's comma is kept with a point. A rule, a word and what cannot be read stay as they were typed.
+ */
+export function writtenText(typed: string, line: Line, display: Display): string {
+  const text = typed.trim();
+  if (text === '' || line.unit === 'choice' || line.unit === 'yes_no') return text;
+  const shown = shownUnit(line.unit, display);
+  const comma = display.decimalComma ?? false;
+  if (!readFigure(text, { unit: shown, decimalComma: comma }).ok) return text;
+  const kept = keptText(text, { unit: shown }, comma);
+  const plain = kept.ok ? kept.value : text;
+  const isBare = bare.test(tidyText(plain));
+  return isBare && takesUnit(shown) ? `${plain}\u0020${shown}` : plain;
+}
+
+/** True if the text is ambiguous: `1.234` may be a decimal or thousands. */
+export function hasTwoReadings(typed: string, line: Line, { decimalComma = false }: Display): boolean {
+  return !keptText(typed, line, decimalComma).ok;
+}
+
+function takesUnit(unit: string): boolean {
+  return findUnit(unit) !== undefined && !['each', 'number', 'share', 'money'].includes(unit);
+}
+
+/** A figure of a line in words for a label: `15 mm`; a rule or a word as it is. */
+export function textInLabel(text: string, line: Line, display: Display): string {
+  const figure = line.unit === 'choice' || line.unit === 'yes_no' ? undefined : readFigure(text, { unit: line.unit });
+  if (!figure?.ok) return text === '' ? 'no figure' : text;
+  const unit = shownUnitWords(line.unit, display);
+  const words = boxFigure(figure.value, line.unit, display);
+  return unit === '' ? words : `${words} ${unit}`;
+}

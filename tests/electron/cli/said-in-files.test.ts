@@ -1,0 +1,68 @@
+import { readFileSync } from 'node:fs';
+import path from 'node:path';
+import { describe, expect, test } from 'vitest';
+import { commandNames } from '#electron/cli/commands.ts';
+import { useSaidWhole } from './said-whole.ts';
+
+/* What is long to read stands in files of its own, to the letter. */
+const { said } = useSaidWhole('2027-03-08');
+
+const inFiles: readonly (readonly [file: string, argv: readonly string[]])[] = [
+  ['help', ['help']],
+  ['functions', ['functions']],
+  ['bench', ['bench', '--sizes', 'T05,T07x2', '--on', '2027-03-08', '--set', 'T05.litter=', '--set', 'kit=show']],
+  ['needs', ['needs', '--sizes', 'T05', '--on', '2027-03-08']],
+  ['run', ['run', '--sizes', 'T03,T07', '--on', '2027-03-08']],
+];
+
+/** Where all that a command prints is compared. */
+const readIn: Readonly<Record<string, string>> = {
+  work: 'said-of-figures',
+  bench: 'said-of-figures',
+  needs: 'said-of-figures',
+  run: 'said-of-figures',
+  quote: 'said-of-figures',
+  changed: 'said-of-jobs',
+  jobs: 'said-of-jobs',
+  'job new': 'said-of-jobs',
+  'job set': 'said-of-jobs',
+  'job state': 'said-of-jobs',
+  'job deposit': 'said-of-jobs',
+  'job copy': 'said-of-jobs',
+  'job sizes': 'said-of-jobs',
+  acts: 'said-of-books',
+  act: 'said-of-books',
+  prepare: 'said-of-jobs',
+  treat: 'said-of-jobs',
+  cultures: 'said-of-jobs',
+  functions: 'said-of-figures',
+  papers: 'said-of-books',
+  paper: 'said-of-papers',
+  'book new': 'said-of-books',
+  'book check': 'said-of-books',
+  'book export': 'said-of-books',
+  'book import-prices': 'said-of-books',
+  start: '../start',
+};
+
+describe('what is printed at length', () => {
+  test.each(inFiles)('%s', async (file, argv) => {
+    expect(`${(await said(...argv)).join('\n')}\n`).toBe(read(`said/${file}.txt`));
+  });
+});
+
+describe('what is printed', () => {
+  test('is compared for every command that there is', () => {
+    expect(Object.keys(readIn)).toEqual(commandNames);
+  });
+
+  test.each(Object.entries(readIn))('of %s is compared whole in %s', (command, file) => {
+    const words = command.split(' ').map((word) => `'${word}'`);
+    const called = new RegExp(String.raw`${words.join(String.raw`,\s*`)}|\b${command}Command\.run`);
+    expect(read(`${file}.test.ts`)).toMatch(called);
+  });
+});
+
+function read(file: string): string {
+  return readFileSync(path.join(import.meta.dirname, file), 'utf8');
+}
