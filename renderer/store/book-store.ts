@@ -66,15 +66,10 @@ export function openBookStore({ bridge, clock, first }: BookParts): BookStore {
   const steps = signal<readonly WriteStep[]>([]);
   const follower = bookFollower({ bridge, clock, first, records, steps, say: speaking.say, refuse: speaking.warn });
   const waiting = computed(() => editsIn(steps.value).length);
-  const { info, reached, slow } = follower;
+  const { info, reached } = follower;
   const derived = derivedFrom(records, info);
   const line = computed<QuietLineView>(() => ({
-    saved: savedWords({
-      waiting: waiting.value,
-      reached: reached.value,
-      slow: slow.value,
-      savedAt: info.value.savedAt,
-    }),
+    saved: savedNow(follower, waiting.value),
     ...stepsBack(info.value, editsIn(steps.value)),
     ...(said.value && { said: said.value }),
   }));
@@ -108,6 +103,10 @@ export function openBookStore({ bridge, clock, first }: BookParts): BookStore {
     onAsk: (listener) => asking(asks, listener),
     close: bridge.onChanged((news) => hear(news, asks, follower)),
   };
+}
+
+function savedNow({ info, reached, slow }: BookFollower, waiting: number): QuietLineView['saved'] {
+  return savedWords({ waiting, reached: reached.value, slow: slow.value, savedAt: info.value.savedAt });
 }
 
 function derivedFrom(

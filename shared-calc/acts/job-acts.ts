@@ -1,7 +1,6 @@
 import { z } from 'zod';
 import { dayFault } from '#shared-calc/calendar/day.ts';
 import type { Derived } from '#shared-calc/derive/derived.ts';
-import { buildJob, type Short } from '#shared-calc/jobs/build-job.ts';
 import { copyJob as copiedJob } from '#shared-calc/jobs/copy-job.ts';
 import { findJob } from '#shared-calc/jobs/find-job.ts';
 import type { JobFault } from '#shared-calc/jobs/job-fault.ts';
@@ -17,6 +16,7 @@ import { applyChange, squashChanges, type Change } from '#shared-calc/records/ch
 import { recordKinds, type Records } from '#shared-calc/records/records.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
 import { act } from './act.ts';
+import { buildJob, type Short } from './build-job.ts';
 import { Day } from './inputs.ts';
 import { recordChanged, withFields } from './record-changes.ts';
 
@@ -92,16 +92,14 @@ export interface Moved {
 }
 
 /** Moves a job, with what is to be known of the Store beside it. */
-export function moveAndTake(
-  { records, today }: Derived,
-  { job: id, state }: z.infer<typeof MoveJob>,
-): Result<Moved, JobFault> {
+export function moveAndTake(derived: Derived, { job: id, state }: z.infer<typeof MoveJob>): Result<Moved, JobFault> {
+  const { records } = derived;
   const moved = movedJob(records, id, state);
   if (!moved.ok) return moved;
   const job = records.job.get(id);
   const builds = state === 'built' && job !== undefined && job.state !== 'closed' && isBefore(job.state, 'built');
   if (!builds) return ok({ change: moved.value, short: [] });
-  const built = buildJob(records, id, today);
+  const built = buildJob(derived, id);
   return ok(built.ok ? built.value : { change: moved.value, short: [], notTaken: built.fault });
 }
 

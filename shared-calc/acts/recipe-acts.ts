@@ -2,7 +2,7 @@ import { z } from 'zod';
 import { boxReader } from '#shared-calc/bench/box-reader.ts';
 import { useNames } from '#shared-calc/fields/uses.ts';
 import { freeId } from '#shared-calc/jobs/find-job.ts';
-import { linesOf } from '#shared-calc/jobs/open-sheet.ts';
+import { linesOf } from '#shared-calc/recipe/lines-of.ts';
 import { putRecords } from '#shared-calc/jobs/put-records.ts';
 import { inSentence, lineLabel } from '#shared-calc/recipe/line-label.ts';
 import { hasTwoReadings, textInLabel, writtenText } from '#shared-calc/recipe/typed-text.ts';

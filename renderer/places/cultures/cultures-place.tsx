@@ -4,7 +4,6 @@ import type { FindView, PlaceView } from '#renderer/frame/page-view.ts';
 import { writeRoute, type Route } from '#renderer/frame/place-route.ts';
 import { EmptyNote } from '#renderer/kit/empty-note.tsx';
 import { keptNumber } from '#renderer/store/kept-number.ts';
-import { openPlanBook } from '#renderer/store/plan-book.ts';
 import type { PrepareHands } from '#renderer/store/prepare-hands.ts';
 import type { CultureKind } from '#shared-calc/records/records.ts';
 import type { CultureDesk } from './culture-desk.ts';
@@ -22,7 +21,6 @@ export function culturesPlace(hands: PrepareHands): (route: Route) => PlaceView 
   const flies = signal(kept.read());
   const desk: CultureDesk = {
     hands,
-    plans: openPlanBook(),
     flies,
     wishFlies: (aWeek) => {
       flies.value = aWeek;

@@ -1,12 +1,12 @@
 import type { BookContext } from '#renderer/books/book-hands.ts';
 import { ChoiceEntry, SettledEntry } from '#renderer/books/entry.tsx';
+import { jobName } from '#shared-calc/jobs/find-job.ts';
 import { Button } from '#renderer/kit/button.tsx';
 import { EmptyNote } from '#renderer/kit/empty-note.tsx';
-import { jobName } from '#renderer/store/money-hands.ts';
 import type { PrepareHands } from '#renderer/store/prepare-hands.ts';
 import { paperDay } from '#shared-calc/papers/paper-words.ts';
 import type { CultureKind, Job } from '#shared-calc/records/records.ts';
-import type { StandingTub } from './tub-days.ts';
+import type { StandingTub } from '#shared-calc/prepare/tub-days.ts';
 import { claimTub, placeTub, redateTub, removeTub, spareTub } from './write-tub.ts';
 
 interface TubsParts {

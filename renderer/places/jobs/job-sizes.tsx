@@ -1,6 +1,6 @@
 import { ChoiceEntry, SettledEntry } from '#renderer/books/entry.tsx';
 import { sizesOf, sizeWords } from '#shared-calc/jobs/job-sheet.ts';
-import { linesOf } from '#shared-calc/jobs/open-sheet.ts';
+import { linesOf } from '#shared-calc/recipe/lines-of.ts';
 import { readSizes } from '#shared-calc/jobs/read-sizes.ts';
 import { setSizes } from '#shared-calc/jobs/set-sizes.ts';
 import { setValues } from '#shared-calc/jobs/set-values.ts';

@@ -1,7 +1,7 @@
 import { writtenText } from '#shared-calc/recipe/typed-text.ts';
 import { boxFigure, shownUnitWords } from '#shared-calc/quantity/figure-words.ts';
 import { boxReader, type BoxReader } from '#shared-calc/bench/box-reader.ts';
-import { linesOf } from '#shared-calc/jobs/open-sheet.ts';
+import { linesOf } from '#shared-calc/recipe/lines-of.ts';
 import { setValues } from '#shared-calc/jobs/set-values.ts';
 import { surveyLines } from '#shared-calc/jobs/survey-job.ts';
 import { lineLabel } from '#shared-calc/recipe/line-label.ts';

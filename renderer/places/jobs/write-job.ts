@@ -1,6 +1,6 @@
 import { moveAndTake } from '#shared-calc/acts/job-acts.ts';
 import type { Derived } from '#shared-calc/derive/derived.ts';
-import type { Short } from '#shared-calc/jobs/build-job.ts';
+import type { Short } from '#shared-calc/acts/build-job.ts';
 import type { Change } from '#shared-calc/records/change.ts';
 import type { Records } from '#shared-calc/records/records.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';

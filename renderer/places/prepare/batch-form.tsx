@@ -5,7 +5,7 @@ import { sayUnits } from '#shared-calc/words/say-units.ts';
 import { writeNumber } from '#shared-calc/quantity/write-figure.ts';
 import type { Material } from '#shared-calc/records/records.ts';
 import { failed, type Result } from '#shared-calc/result.ts';
-import { leafMaterials } from './job-leaves.ts';
+import { leafMaterials } from '#shared-calc/prepare/leaves-of.ts';
 import type { PartView } from './part-view.ts';
 import { writePrepare } from '#renderer/frame/prepare-route.ts';
 import { Button } from '#renderer/kit/button.tsx';

@@ -23,32 +23,18 @@ import { Button } from '#renderer/kit/button.tsx';
 import { Caution, Cautions } from '#renderer/kit/caution.tsx';
 import { EmptyNote } from '#renderer/kit/empty-note.tsx';
 import { Flag } from '#renderer/kit/flag.tsx';
-import { sizesOf } from '#shared-calc/jobs/job-sheet.ts';
 import { whoDecides } from '#shared-calc/words/who-decides.ts';
 
 /** The sheet of checks of one size: what holds, by how much, what would mend it and for what price. */
 export function ChecksPart(view: PartView) {
   const { context, job, of } = view;
-  const { records, today } = context;
+  const worked = context.job(job?.id ?? '');
   const sheet = useMemo(
-    () => (job ? sizeSheet(records, job, { on: today, size: of }) : undefined),
-    [
-      job,
-      of,
-      today,
-      records.line,
-      records.localValue,
-      records.size,
-      records.tank,
-      records.packPrice,
-      records.rate,
-      records.margin,
-      records.workshop,
-    ],
+    () => worked && sizeSheet(worked, { size: of, display: context.display }),
+    [worked, of, context.display],
   );
   if (!job) return <OpenAJob context={context} part="checks" />;
-  if (!sheet || sizesOf(records, job.id).length === 0)
-    return <EmptyNote>{job.id} has no size yet: take one first.</EmptyNote>;
+  if (!sheet) return <EmptyNote>{job.id} has no size yet: take one first.</EmptyNote>;
   return (
     <>
       <nav class="leaves" aria-label="Sizes">

@@ -6,7 +6,8 @@ import { paperCoins } from '#shared-calc/papers/paper-words.ts';
 import { LAST_JOBS } from '#shared-calc/prepare/teach-house.ts';
 import { toBase, unitOf } from '#shared-calc/quantity/unit.ts';
 import { writeNumber } from '#shared-calc/quantity/write-figure.ts';
-import { teachLine, teachPlantLoss, type HouseLesson, type PlantLesson } from './house-lessons.ts';
+import type { HouseLesson, PlantLesson } from '#shared-calc/derive/house-lessons.ts';
+import { teachLine, teachPlantLoss } from './house-lessons.ts';
 import type { PrepareHands } from '#renderer/store/prepare-hands.ts';
 
 interface LessonsParts {

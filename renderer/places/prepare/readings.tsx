@@ -11,7 +11,7 @@ import { readWatchLog, type WatchReading } from '#shared-calc/prepare/watch-log.
 import type { Result } from '#shared-calc/result.ts';
 import { bandFields, bandKeys, bandTexts, readBand, type BandTexts } from './band-texts.ts';
 import type { PartView } from './part-view.ts';
-import type { WatchedSize } from './watched-sizes.ts';
+import type { WatchedSize } from '#shared-calc/prepare/watched-sizes.ts';
 import { keepWatch, keptWatch, type KeptWatch } from './write-watch.ts';
 
 interface ReadingsParts {

@@ -4,7 +4,7 @@ import type { Day } from '#shared-calc/calendar/day.ts';
 import { added, emptyChange, type Change } from '#shared-calc/records/change.ts';
 import type { Actual, Records } from '#shared-calc/records/records.ts';
 import { ok, type Result } from '#shared-calc/result.ts';
-import type { TookRow } from './job-took.ts';
+import type { TookRow } from '#shared-calc/derive/job-took.ts';
 
 interface Writing {
   readonly job: string;

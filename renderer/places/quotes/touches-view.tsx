@@ -4,13 +4,12 @@ import { showCoins } from '#renderer/books/money-field.ts';
 import { writeRoute } from '#renderer/frame/place-route.ts';
 import { packWords } from '#shared-calc/quantity/goods-words.ts';
 import { paperDay } from '#shared-calc/papers/paper-words.ts';
-import type { PriceTouch } from '#shared-calc/jobs/price-touch.ts';
-import { touchesNow, type NewPrice } from './touches-now.ts';
+import { touchesNow, type NewPrice, type PriceTouch } from '#shared-calc/derive/price-touch.ts';
 
 /** Prices that changed since open quotes were issued, and what that does to them and to jobs not bought yet. */
 export function TouchesView({ context }: { readonly context: BookContext }) {
-  const { records, workshop, today } = context;
-  const { touches, prices } = useMemo(() => touchesNow(records, today), [records, today]);
+  const { workshop } = context;
+  const { touches, prices } = useMemo(() => touchesNow(context), [context]);
   return (
     <>
       <table class="ledger">

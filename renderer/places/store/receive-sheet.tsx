@@ -6,7 +6,9 @@ import { Button } from '#renderer/kit/button.tsx';
 import type { MoneyHands } from '#renderer/store/money-hands.ts';
 import { packWords } from '#shared-calc/quantity/goods-words.ts';
 import { isEmptyChange } from '#shared-calc/records/change.ts';
-import { expectedGoods, receive, type ExpectedOrder } from './expected-goods.ts';
+import { sayJobFault } from '#shared-calc/words/say-job-fault.ts';
+import { receive } from '#shared-calc/acts/receive.ts';
+import { expectedGoods, type ExpectedOrder } from '#shared-calc/derive/expected-goods.ts';
 
 interface SheetParts {
   readonly hands: MoneyHands;
@@ -19,15 +21,15 @@ const QUARANTINE_DAYS = 30;
 /** An order that came in: the packs that ordered jobs wait for, counted as they lie there. */
 export function ReceiveSheet({ hands, close }: SheetParts) {
   const sheet = useOpenSheet();
-  const { records, today } = contextNow(hands);
-  const orders = useMemo(() => expectedGoods(records, today), [records, today]);
+  const derived = contextNow(hands);
+  const orders = useMemo(() => expectedGoods(derived), [derived]);
   const [supplier, setSupplier] = useState<string>();
   const known = orders.ok ? orders.value : [];
   const order = known.find((each) => each.supplier === supplier) ?? known[0];
   return (
     <dialog ref={sheet} class="sheet wide" aria-labelledby="receive-title" onClose={close}>
       <h2 id="receive-title">Receive an order</h2>
-      {!orders.ok && <p class="rule-fault">{orders.fault}</p>}
+      {!orders.ok && <p class="rule-fault">{sayJobFault(orders.fault)}</p>}
       {orders.ok && !order && (
         <p>
           No job that is ordered waits for anything. Mark jobs as ordered on the shopping run, or put goods in by hand.

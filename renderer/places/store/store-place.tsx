@@ -1,5 +1,5 @@
 import { signal, type Signal } from '@preact/signals';
-import { contextNow, type BookContext } from '#renderer/books/book-hands.ts';
+import { contextNow } from '#renderer/books/book-hands.ts';
 import type { PlaceAct } from '#renderer/frame/frame-view.ts';
 import type { PlaceView } from '#renderer/frame/page-view.ts';
 import { writeRoute, type Route } from '#renderer/frame/place-route.ts';
@@ -28,7 +28,7 @@ export function storePlace(hands: MoneyHands): (route: Route) => PlaceView {
       about: '',
       aside: rows.length === 1 ? 'one material' : `${rows.length} materials`,
       look: 'store-place',
-      acts: storeActs(hands, asked, context),
+      acts: storeActs(hands, asked),
       work: (
         <div class="place-page" tabIndex={0} role="region" aria-label="What lies in the Store">
           <StoreTable rows={rows} chosen={material} context={context} />
@@ -42,9 +42,9 @@ export function storePlace(hands: MoneyHands): (route: Route) => PlaceView {
   };
 }
 
-function storeActs(hands: MoneyHands, asked: Signal<Asked>, { today }: BookContext): readonly PlaceAct[] {
+function storeActs(hands: MoneyHands, asked: Signal<Asked>): readonly PlaceAct[] {
   const job = jobAtHand(hands);
-  const keep = (of: Job) => hands.act(keepNeeded(hands.records.peek(), of, today));
+  const keep = (of: Job) => hands.act(keepNeeded(hands.derived.peek(), of));
   return [
     job && job.state !== 'closed'
       ? { label: `Keep for ${job.id}`, hint: 'As much of what it needs as is free', run: () => keep(job) }

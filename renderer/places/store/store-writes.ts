@@ -1,8 +1,9 @@
 import { addRecords, removeRecords, updateRecord } from '#renderer/books/put-record.ts';
+import { usesOf } from '#shared-calc/acts/build-job.ts';
+import type { Derived } from '#shared-calc/derive/derived.ts';
 import { goodsWords } from '#shared-calc/quantity/goods-words.ts';
 import type { Day } from '#shared-calc/calendar/day.ts';
 import { freeId } from '#shared-calc/jobs/find-job.ts';
-import { jobUses } from '#shared-calc/jobs/job-uses.ts';
 import { putRecords } from '#shared-calc/jobs/put-records.ts';
 import { reserveStock } from '#shared-calc/jobs/reserve-stock.ts';
 import { amountOf, NOTHING, remainder, storePieces } from '#shared-calc/jobs/store-pieces.ts';
@@ -64,8 +65,9 @@ export function takeSome(records: Records, use: Use): Result<Change, string> {
 }
 
 /** Keeps for a job as much of everything it needs as the Store has free. */
-export function keepNeeded(records: Records, job: Job, on: Day): Result<Change, string> {
-  const uses = jobUses(records, job, on);
+export function keepNeeded(derived: Derived, job: Job): Result<Change, string> {
+  const { records, today: on } = derived;
+  const uses = usesOf(derived, job.id);
   if (!uses.ok) return failed(sayJobFault(uses.fault));
   let now = records;
   const changes: Change[] = [];

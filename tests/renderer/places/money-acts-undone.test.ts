@@ -1,4 +1,3 @@
-import { derive } from '#shared-calc/derive/derived.ts';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { hashBody } from '#electron/book/issued.ts';
@@ -8,7 +7,9 @@ import { markOrdered, writeJob, type JobFields } from '#shared-calc/acts/job-act
 import { moveTo } from '#renderer/places/jobs/write-job.ts';
 import { addOneOff, oneOffsOf, removeOneOff, writeOneOff } from '#renderer/places/quotes/one-off-writes.ts';
 import { asksOf, putInAsked } from '#renderer/places/store/asked-entry.ts';
-import { expectedGoods, receive } from '#renderer/places/store/expected-goods.ts';
+import { receive } from '#shared-calc/acts/receive.ts';
+import { derive } from '#shared-calc/derive/derived.ts';
+import { expectedGoods } from '#shared-calc/derive/expected-goods.ts';
 import { keepNeeded, takeOut, takeSome, writeEntry } from '#renderer/places/store/store-writes.ts';
 import { copyJob } from '#shared-calc/jobs/copy-job.ts';
 import { setNextAct } from '#shared-calc/jobs/next-act.ts';
@@ -83,7 +84,7 @@ const acts: Readonly<Record<string, Act>> = {
   'some of it': (records, { count }) => takeSome(records, { material: 'M05', amount: count / 2, on, job }),
   keep: (records) => {
     const of = records.job.get(job);
-    return of ? keepNeeded(records, of, on) : failed('no job');
+    return of ? keepNeeded(derive(records, on), of) : failed('no job');
   },
   'keep nothing': (records) => ok(releaseStock(records, job)),
   'packs by hand': (records, { count }) =>
@@ -91,7 +92,7 @@ const acts: Readonly<Record<string, Act>> = {
   'packs at their best': (records) => ok(choosePacks(records, { jobs: [job], material: 'M01', counts: undefined })),
   ordered: (records) => markOrdered.run(derive(records, DEMO_DAY), { jobs: [COPY] }),
   received: (records, { count }) => {
-    const orders = expectedGoods(records, on);
+    const orders = expectedGoods(derive(records, on));
     const order = orders.ok ? orders.value[count % Math.max(1, orders.value.length)] : undefined;
     if (!order) return failed('nothing is expected');
     const counts = order.packs.map((pack) => Math.min(pack.count, count));

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { newBatch, wasMoistened, withLog, withoutBatch } from '#renderer/places/prepare/write-batch.ts';
-import { leafMaterials } from '#renderer/places/prepare/job-leaves.ts';
+import { leafMaterials } from '#shared-calc/prepare/leaves-of.ts';
 import { batchLabel } from '#shared-calc/prepare/batch-label.ts';
 import { applyChange } from '#shared-calc/records/change.ts';
 import { demoRecords } from '#tests/demo-bench.ts';

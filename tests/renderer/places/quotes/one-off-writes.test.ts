@@ -1,9 +1,11 @@
 import { describe, expect, test } from 'vitest';
 import { addOneOff, oneOffsOf, removeOneOff, writeOneOff } from '#renderer/places/quotes/one-off-writes.ts';
-import { draftQuote } from '#renderer/places/quotes/draft-quote.ts';
+import { derive } from '#shared-calc/derive/derived.ts';
+import { draftQuote } from '#shared-calc/derive/draft-quote.ts';
+import { workedJob } from '#tests/worked-job.ts';
 import { applyChange, invertChange } from '#shared-calc/records/change.ts';
 import { DEMO_DAY } from '#tests/demo-bench.ts';
-import { after, faultOf, jobOf, libraryJob, valueOf } from '#tests/shared-calc/jobs/demo-jobs.ts';
+import { after, faultOf, libraryJob, valueOf } from '#tests/shared-calc/jobs/demo-jobs.ts';
 
 const stand = { job: 'J02', label: 'Oak stand', group: 'hardscape', costCoins: 6000, by: 'client' } as const;
 
@@ -11,7 +13,7 @@ describe('addOneOff', () => {
   test("a stand at 60.00 stands on the quote at its group's margin of 40 %", () => {
     const records = libraryJob();
     const then = applyChange(records, addOneOff(records, stand));
-    const body = valueOf(draftQuote(then, jobOf(then, 'J02'), DEMO_DAY));
+    const body = valueOf(draftQuote(derive(then, DEMO_DAY), workedJob(then, { id: 'J02' }, DEMO_DAY)));
     expect(body.sums.lines.at(-1)).toEqual({
       group: 'hardscape',
       label: 'Oak stand',

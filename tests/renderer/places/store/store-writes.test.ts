@@ -1,3 +1,4 @@
+import { derive } from '#shared-calc/derive/derived.ts';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { keepNeeded, putIn, takeOut, takeSome, writeEntry } from '#renderer/places/store/store-writes.ts';
@@ -66,7 +67,7 @@ describe('takeSome', () => {
 
   test('what is kept for another job is not given', () => {
     const records = libraryJob();
-    const kept = after(records, keepNeeded(records, jobOf(records, 'J02'), on));
+    const kept = after(records, keepNeeded(derive(records, on), jobOf(records, 'J02')));
     expect(takeSome(kept, { material: 'M01', amount: 1, on, job: 'J01' }).ok).toBe(false);
     expect(takeSome(kept, { material: 'M01', amount: 1, on, job: 'J02' }).ok).toBe(true);
   });
@@ -86,7 +87,7 @@ describe('takeSome', () => {
 describe('keepNeeded', () => {
   test('a job is kept what it needs of what is free, and no more', () => {
     const records = libraryJob();
-    const kept = after(records, keepNeeded(records, jobOf(records, 'J02'), on));
+    const kept = after(records, keepNeeded(derive(records, on), jobOf(records, 'J02')));
     const reserved = [...kept.stockEntry.values()].filter(({ reservedFor }) => reservedFor === 'J02');
     const amounts = new Map(reserved.map(({ material, amount }) => [material, Number(amount.toFixed(3))]));
     expect([amounts.get('M01'), amounts.get('M24'), amounts.has('M30')]).toEqual([7, 1, false]);
@@ -94,14 +95,16 @@ describe('keepNeeded', () => {
 
   test('once it is kept there is nothing more to keep', () => {
     const records = libraryJob();
-    const kept = after(records, keepNeeded(records, jobOf(records, 'J02'), on));
-    expect(faultOf(keepNeeded(kept, jobOf(kept, 'J02'), on))).toBe('The Store has nothing free that J02 still needs.');
+    const kept = after(records, keepNeeded(derive(records, on), jobOf(records, 'J02')));
+    expect(faultOf(keepNeeded(derive(kept, on), jobOf(kept, 'J02')))).toBe(
+      'The Store has nothing free that J02 still needs.',
+    );
   });
 
   test('reserved litres are never kept for two jobs', () => {
     const records = libraryJob();
-    const first = after(records, keepNeeded(records, jobOf(records, 'J02'), on));
-    const second = keepNeeded(first, jobOf(first, 'J01'), on);
+    const first = after(records, keepNeeded(derive(records, on), jobOf(records, 'J02')));
+    const second = keepNeeded(derive(first, on), jobOf(first, 'J01'));
     const both = second.ok ? applyChange(first, second.value) : first;
     const total = [...both.stockEntry.values()]
       .filter(({ material }) => material === 'M01')

@@ -6,6 +6,7 @@ import { mountPage } from '#renderer/mount-page.tsx';
 import { culturesPlace } from '#renderer/places/cultures/cultures-place.tsx';
 import { preparePlace } from '#renderer/places/prepare/prepare-place.tsx';
 import type { PrepareHands } from '#renderer/store/prepare-hands.ts';
+import { derive } from '#shared-calc/derive/derived.ts';
 import { fromRecordLists, RecordListsSchema } from '#shared-calc/contract/record-lists.ts';
 import { applyChange, invertChange, isEmptyChange, type Change } from '#shared-calc/records/change.ts';
 import { workshopOf } from '#shared-calc/records/workshop-of.ts';
@@ -37,6 +38,7 @@ const refuse = (words: string) => (said.value = { words, refused: true });
 
 const hands: PrepareHands = {
   records,
+  derived: computed(() => derive(records.value, today)),
   info,
   apply,
   act: (change) => {
