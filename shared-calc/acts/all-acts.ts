@@ -11,7 +11,6 @@ import * as prices from './price-acts.ts';
 import * as quoteLines from './quote-line-acts.ts';
 import * as store from './store-acts.ts';
 import * as tubs from './tub-acts.ts';
-import * as workshop from './workshop-acts.ts';
 
 /** Everything that a person can do to a book, by name. */
 export const acts = {
@@ -65,7 +64,6 @@ export const acts = {
   removeQuoteLine: quoteLines.removeQuoteLine,
   newPack: prices.newPack,
   putPrice: prices.putPrice,
-  writeWorkshop: workshop.writeWorkshop,
   startTub: tubs.startTub,
   changeTub: tubs.changeTub,
   removeTub: tubs.removeTub,

@@ -8,7 +8,7 @@ import { watchReport, type WatchBand } from '#shared-calc/prepare/watch.ts';
 import { cleanNoise } from '#shared-calc/quantity/write-figure.ts';
 import { lineLabel } from '#shared-calc/recipe/line-label.ts';
 import { added, emptyChange, updated } from '#shared-calc/records/change.ts';
-import type { Actual } from '#shared-calc/records/records.ts';
+import type { Actual, Line } from '#shared-calc/records/records.ts';
 import { failed, ok } from '#shared-calc/result.ts';
 import { act } from './act.ts';
 import { Day } from './inputs.ts';
@@ -90,21 +90,29 @@ export const writeTook = act<z.infer<typeof WriteTook>>({
   run: ({ records, lines, today }, { job: id, line: name, value, on = today }) => {
     const job = findJob(records, id);
     if (!job.ok) return job;
-    const line = lines(job.value.recipe).find((each) => each.name === name);
-    if (!line && name !== PLANTS_LOST) return failed({ kind: 'no-line', line: name });
-    const unit = line?.unit ?? 'each';
-    const label = `${id}: ${line ? lineLabel(line).toLowerCase() : 'plants lost'}`;
+    const line = tookLines(lines(job.value.recipe)).get(name);
+    if (!line) return failed({ kind: 'no-line', line: name });
+    const label = `${id}: ${line.label.toLowerCase()}`;
     const before = [...records.actual.values()].find(
       (each) => each.job === id && each.line === name && each.size === undefined,
     );
     if (value === null)
       return ok(before ? recordRemoved(`${label} not written down`, 'actual', before) : emptyChange(label));
+    const { unit } = line;
     const took = `${label} took ${value} ${unit}`;
     if (before) return ok(recordChanged(took, 'actual', { from: before, to: { ...before, value, unit, on } }));
     const record = { id: freeId(`${id}.${name}`, records.actual), job: id, line: name, value, unit, on, note: '' };
     return ok(recordAdded(took, 'actual', record));
   },
 });
+
+/** What may be written down of a job, by name: the lines of its recipe, and plants lost. */
+function tookLines(lines: readonly Line[]): ReadonlyMap<string, { readonly label: string; readonly unit: string }> {
+  return new Map([
+    ...lines.map((line) => [line.name, { label: lineLabel(line), unit: line.unit }] as const),
+    [PLANTS_LOST, { label: 'Plants lost', unit: 'each' }],
+  ]);
+}
 
 const TeachHouse = z.strictObject({ recipe: z.string(), line: z.string().describe('The name of a line.') });
 

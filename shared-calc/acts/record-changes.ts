@@ -29,7 +29,10 @@ export function recordAdded<K extends RecordKind>(label: string, kind: K, record
 }
 
 /** A record with some fields written over: null takes one away, `undefined` leaves it. */
-export function withFields<R extends object>(record: R, fields: { readonly [K in keyof R]?: R[K] | null | undefined }): R {
+export function withFields<R extends object>(
+  record: R,
+  fields: { readonly [K in keyof R]?: R[K] | null | undefined },
+): R {
   const given = Object.entries(fields).filter(([, value]) => value !== undefined);
   const all = Object.entries({ ...record, ...Object.fromEntries(given) });
   return Object.fromEntries(all.filter(([, value]) => value !== null)) as R;

@@ -49,8 +49,13 @@ export const putIn = act<z.infer<typeof PutIn>>({
   },
 });
 
-function dayFaultOf({ bestBefore, quarantineUntil }: { readonly [K in 'bestBefore' | 'quarantineUntil']?: string | null | undefined }) {
-  return [bestBefore, quarantineUntil].map((day) => (day ? dayFault(day) : undefined)).find((each) => each !== undefined);
+function dayFaultOf({
+  bestBefore,
+  quarantineUntil,
+}: { readonly [K in 'bestBefore' | 'quarantineUntil']?: string | null | undefined }) {
+  return [bestBefore, quarantineUntil]
+    .map((day) => (day ? dayFault(day) : undefined))
+    .find((each) => each !== undefined);
 }
 
 const { shape } = recordKinds.stockEntry;

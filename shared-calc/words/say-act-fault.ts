@@ -1,3 +1,4 @@
+import { sayLogFaults } from './say-log-faults.ts';
 import { goodsWords } from '#shared-calc/quantity/goods-words.ts';
 import { inSentence } from '#shared-calc/recipe/line-label.ts';
 import { capital } from '#shared-calc/rule/capital.ts';
@@ -58,7 +59,7 @@ const sayings: Sayings<Own, [Called]> = {
   'no-place-collected': () => 'Say where the leaves were collected: it stands on the label.',
   'nobody-signs': () => 'Say who signs the readings.',
   'too-many-readings': () => 'Too many readings to keep: one an hour is enough. Take some out.',
-  'bad-log': ({ rows }) => rows.map(({ row, says }) => `Row ${row}: ${says}`).join(' '),
+  'bad-log': ({ rows }) => sayLogFaults(rows),
   'no-lesson': ({ label }) => `The last jobs offer nothing for ${inSentence(label)}: five must have measured it.`,
   'no-words': () => 'A line needs its words.',
   'no-recipe-title': () => 'A recipe needs a title.',

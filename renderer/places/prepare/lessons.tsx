@@ -7,7 +7,6 @@ import { LAST_JOBS } from '#shared-calc/prepare/teach-house.ts';
 import { toBase, unitOf } from '#shared-calc/quantity/unit.ts';
 import { writeNumber } from '#shared-calc/quantity/write-figure.ts';
 import type { HouseLesson, PlantLesson } from '#shared-calc/derive/house-lessons.ts';
-import { teachLine, teachPlantLoss } from './house-lessons.ts';
 import type { PrepareHands } from '#renderer/store/prepare-hands.ts';
 
 interface LessonsParts {
@@ -76,7 +75,7 @@ function LessonRow({ lesson, hands, context, recipe }: LessonParts) {
       <td>{effectWords(lesson, context)}</td>
       <td>
         {proposed !== undefined && (
-          <Button onClick={() => hands.act(teachLine(hands.records.peek(), recipe, lesson))}>Teach the house</Button>
+          <Button onClick={() => hands.doAct('teachHouse', { recipe, line: lesson.line })}>Teach the house</Button>
         )}
       </td>
     </tr>
@@ -115,9 +114,7 @@ function PlantRow({ lesson: { jobs, old, proposed, median }, hands, context }: P
       <td>{proposed === undefined ? waiting(jobs.length) : share(proposed)}</td>
       <td>of the cost of plants</td>
       <td>
-        {proposed !== undefined && (
-          <Button onClick={() => hands.act(teachPlantLoss(hands.records.peek(), proposed))}>Teach the house</Button>
-        )}
+        {proposed !== undefined && <Button onClick={() => hands.doAct('teachPlantLoss', {})}>Teach the house</Button>}
       </td>
     </tr>
   );

@@ -11,7 +11,7 @@ import { Lessons } from './lessons.tsx';
 import { OpenAJob } from './open-a-job.tsx';
 import type { PrepareDesk } from './prepare-desk.ts';
 import type { PartView } from './part-view.ts';
-import { writeActual } from './write-actual.ts';
+import { readMeasure } from '#shared-calc/papers/read-measure.ts';
 
 /** What a job took beside what was planned, and what the last five jobs could teach the house. */
 export function TookPart({ desk, context, job }: PartView) {
@@ -41,17 +41,16 @@ interface TakenParts {
 }
 
 function Taken({ title, rows, desk, context, job }: TakenParts) {
-  const { display, workshop, today } = context;
+  const { display, workshop } = context;
   if (rows.length === 0) return null;
-  const settle = (row: TookRow) => (text: string) =>
-    desk.hands.act(
-      writeActual(desk.hands.records.peek(), row, {
-        job: job.id,
-        text,
-        on: today,
-        decimalComma: workshop.decimalComma,
-      }),
-    );
+  const settle =
+    ({ line, label, unit }: TookRow) =>
+    (text: string) => {
+      const measure = { name: label, stored: unit, low: 0, high: 1_000_000, mayBeEmpty: true };
+      const read = readMeasure(text, measure, workshop);
+      if (!read.ok) return desk.hands.refuse(read.fault);
+      return desk.hands.doAct('writeTook', { job: job.id, line, value: read.value ?? null });
+    };
   return (
     <section>
       <h2>{title}</h2>
