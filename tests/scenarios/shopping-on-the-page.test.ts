@@ -23,7 +23,7 @@ let page: Page;
 beforeAll(async () => {
   page = await pages.begin('run', refill);
   await page
-    .getByRole('table', { name: /^From / })
+    .getByRole('table', { name: /^(From |Nothing to order)/ })
     .first()
     .waitFor();
 });
@@ -70,7 +70,7 @@ async function ledger(bought: readonly string[]): Promise<Readonly<Record<string
 
 async function rowsOf(): Promise<readonly (readonly string[])[]> {
   const rows = await page
-    .getByRole('table', { name: /^From / })
+    .getByRole('table', { name: /^(From |Nothing to order)/ })
     .locator('tbody tr')
     .all();
   return Promise.all(

@@ -7,20 +7,21 @@ import { goodsWords, packsWords } from '#renderer/print/goods-words.ts';
 import type { ChosenMaterial } from '#shared-calc/buy/chosen-packs.ts';
 
 interface NeedsParts {
-  readonly supplier: string;
+  /** For readers. */
+  readonly label: string;
   readonly needs: readonly ChosenMaterial[];
   readonly chosen: string | undefined;
   readonly context: BookContext;
 }
 
 /** Materials of the run with what they are bought in. */
-export function RunNeeds({ supplier, needs, chosen, context: { workshop, display } }: NeedsParts) {
+export function RunNeeds({ label, needs, chosen, context: { workshop, display } }: NeedsParts) {
   const money = (coins: number) => showCoins(coins, workshop);
   const amount = (value: number, { unit }: ChosenMaterial) => (value > 1e-9 ? goodsWords(value, unit, display) : '');
   return (
     <Table
       look="ledger"
-      label={`From ${supplier}`}
+      label={label}
       rows={needs}
       keyOf={({ material }) => material}
       mark={({ material }) => (material === chosen ? 'here' : undefined)}
