@@ -1,4 +1,5 @@
 import type { RuleHelp } from '#renderer/writing/rule-help.ts';
+import type { Tank } from '#shared-calc/records/records.ts';
 import type { BoxChange, BoxPlace } from './view-model.ts';
 
 /** Everything the bench asks of the store. */
@@ -23,4 +24,17 @@ export interface BenchActs {
   /** What a size is called in this job; a sentence where it is refused. An empty text calls it by its tank. */
   readonly nameSize: (column: string, label: string) => string | undefined;
   readonly putAway: (column: string) => void;
+}
+
+/** The same with what the side panel and the dialogs over the bench ask for. */
+export interface AllBenchActs extends BenchActs {
+  readonly backToHouse: (place: BoxPlace) => void;
+  readonly sendToHouse: (place: BoxPlace) => void;
+  /** What stands in the box holds for the whole job; with `typed`, that does. */
+  readonly holdForJob: (place: BoxPlace, typed?: string) => string | undefined;
+  readonly writeNote: (place: BoxPlace, note: string) => void;
+  /** Who asked for what the box is written over with. */
+  readonly sayWhoAsked: (place: BoxPlace, by: 'client' | 'us') => string | undefined;
+  readonly takeTank: (tank: string) => string | undefined;
+  readonly takeNewTank: (tank: Tank, priceCoins?: number) => string | undefined;
 }

@@ -3,7 +3,7 @@ import type { Display } from '#shared-calc/quantity/shown-unit.ts';
 import { fromBase, toBase, unitOf } from '#shared-calc/quantity/unit.ts';
 import { cleanNoise, writeFigure, writeNumber } from '#shared-calc/quantity/write-figure.ts';
 import { failed, ok } from '#shared-calc/result.ts';
-import { unitWords } from '#renderer/text/unit-words.ts';
+import { unitWords } from '#shared-calc/quantity/unit-words.ts';
 import type { Field, KeyOf } from './field.ts';
 
 export interface FigureParts extends Measure {

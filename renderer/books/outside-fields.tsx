@@ -1,6 +1,6 @@
 import { TextEntry } from './entry.tsx';
+import { shownUnitWords } from '#shared-calc/quantity/figure-words.ts';
 import { Flag } from '#renderer/kit/flag.tsx';
-import { shownUnitWords } from '#renderer/store/figure-words.ts';
 import type { Display } from '#shared-calc/quantity/shown-unit.ts';
 import type { Tank } from '#shared-calc/records/records.ts';
 import type { Result } from '#shared-calc/result.ts';

@@ -3,7 +3,7 @@ import type { MaterialNeed } from '#shared-calc/buy/material-need.ts';
 import type { NeedsList } from '#shared-calc/buy/needs.ts';
 import type { PlantOrder } from '#shared-calc/jobs/order-plants.ts';
 import type { Display } from '#shared-calc/quantity/shown-unit.ts';
-import { goodsWords, packsWords } from './goods-words.ts';
+import { goodsWords, packsWords } from '#shared-calc/quantity/goods-words.ts';
 import { Facts, Letterhead, Paper } from './paper.tsx';
 import { paperCoins, paperDay } from '#shared-calc/papers/paper-words.ts';
 import { Totals } from './paper-sums.tsx';

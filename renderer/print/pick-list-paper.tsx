@@ -1,6 +1,6 @@
 import { Table } from '#renderer/kit/table.tsx';
 import type { PickList } from '#shared-calc/papers/pick-list.ts';
-import { readUnits } from '#renderer/store/figure-words.ts';
+import { readUnits } from '#shared-calc/quantity/figure-words.ts';
 import type { Display } from '#shared-calc/quantity/shown-unit.ts';
 import { Letterhead, Paper } from './paper.tsx';
 

@@ -1,5 +1,5 @@
 import type { QuoteModel } from '#shared-calc/papers/quote-model.ts';
-import { readUnits } from '#renderer/store/figure-words.ts';
+import { readUnits } from '#shared-calc/quantity/figure-words.ts';
 import type { Line } from '#shared-calc/records/records.ts';
 import type { Display } from '#shared-calc/quantity/shown-unit.ts';
 import { whoDecides } from '#shared-calc/words/who-decides.ts';

@@ -5,12 +5,9 @@ import type { BenchSource } from './bench-source.ts';
 import { showBench, type ShownBench } from './bench-view.ts';
 import type { BookStore } from './book-store.ts';
 import type { Clock } from './clock.ts';
-import { readLines, type ReadLines } from '#shared-calc/bench/find-cycle.ts';
 import { jobSource } from './job-source.ts';
-import { memo } from '#shared-calc/derive/memo.ts';
 import { quoteSource } from './quote-source.ts';
 import { workBench, type WorkedBench } from './worked-bench.ts';
-import type { WriteDesk } from './write-boxes.ts';
 
 /** What lies on the bench. */
 export interface Laid {
@@ -24,8 +21,6 @@ export interface Laid {
 export interface BenchDesk {
   readonly laid: ReadonlySignal<Laid | undefined>;
   readonly lay: (id: string | undefined) => void;
-  /** What writing goes by; `undefined` where nothing can be written. */
-  readonly writing: () => WriteDesk | undefined;
   readonly close: () => void;
 }
 
@@ -46,7 +41,6 @@ export function benchDesk(parts: DeskParts): BenchDesk {
   const laid = signal<Laid | undefined>(undefined);
   const wanted = signal<string | undefined>(undefined);
   const sourceOf = jobSource();
-  const keptLines = memo<ReadLines>();
   const follow = () => {
     const records = book.records.value;
     const { today } = book.info.value;
@@ -63,13 +57,6 @@ export function benchDesk(parts: DeskParts): BenchDesk {
   return {
     laid,
     lay: (id) => (wanted.value = id),
-    writing: () => {
-      const now = laid.peek();
-      if (now?.job === undefined) return undefined;
-      const source = now.worked.source();
-      const read = keptLines([source.lines], () => readLines(source.lines));
-      return { records: book.records.peek(), job: now.job, source, faces: now.shown.faces(), read };
-    },
     close: () => {
       stop();
       clear(laid);

@@ -1,11 +1,11 @@
 import { computed, signal, type ReadonlySignal } from '@preact/signals';
-import type { BenchActs } from '#renderer/bench/bench-acts.ts';
+import type { AllBenchActs } from '#renderer/bench/bench-acts.ts';
 import type { BenchView, BoxPlace } from '#renderer/bench/view-model.ts';
 import type { PanelActs, PanelView } from '#renderer/panel/panel-view.ts';
 import type { Display } from '#shared-calc/quantity/shown-unit.ts';
 import { displayOf } from '#shared-calc/records/display-of.ts';
 import { workshopOf } from '#shared-calc/records/workshop-of.ts';
-import { benchActs, type BenchHands } from './bench-acts-of.ts';
+import { benchActs } from './bench-acts-of.ts';
 import { benchDesk, type BenchDesk, type Laid } from './bench-desk.ts';
 import type { BookStore } from './book-store.ts';
 import type { Clock } from './clock.ts';
@@ -31,10 +31,8 @@ export interface BenchStore {
   readonly sizes: ReadonlySignal<readonly string[]>;
   /** What the top of the place says: the job's or quote's title. */
   readonly title: ReadonlySignal<string>;
-  readonly acts: BenchActs;
+  readonly acts: AllBenchActs;
   readonly panelActs: PanelActs;
-  /** Acts over the chosen box or size. */
-  readonly hands: BenchHands;
   /** Lays a job on the bench, or a quote as it was issued; left out, the first job that is not closed. */
   readonly lay: (id: string | undefined) => void;
   /** Opens a line's section and brings the line out; `false` where no line is called so. */
@@ -82,7 +80,7 @@ export function openBenchStore(parts: BenchParts): BenchStore {
     steps.value = [];
     chosen.value = place;
   };
-  const { acts, hands } = benchActs({ book, desk, chosen, choose, takeSize: parts.takeSize });
+  const acts = benchActs({ book, desk, choose, takeSize: parts.takeSize });
   const stopConfirming = confirming({ book, clock, laid: desk.laid, display });
   const reveal = (row: string) => revealIn(desk.laid.peek(), row);
   return {
@@ -95,8 +93,7 @@ export function openBenchStore(parts: BenchParts): BenchStore {
     sizes: sizesIn(view),
     title: computed(() => desk.laid.value?.worked.source().title ?? ''),
     acts,
-    hands,
-    panelActs: panelActs({ acts, hands, chosen, steps, leave: parts.leavePanel }),
+    panelActs: panelActs({ acts, chosen, steps, leave: parts.leavePanel }),
     lay: desk.lay,
     reveal,
     findLine: (words) => foundLine(desk, words, chosen.peek(), reveal),

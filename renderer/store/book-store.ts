@@ -2,7 +2,7 @@ import { derive, type Derived } from '#shared-calc/derive/derived.ts';
 import { computed, signal, type ReadonlySignal } from '@preact/signals';
 import type { Bridge, BridgeNews } from '#renderer/bridge.ts';
 import type { QuietLineView } from '#renderer/frame/frame-view.ts';
-import type { Act } from '#shared-calc/acts/act.ts';
+import { actTable, type ActInputs, type ActName } from '#shared-calc/acts/all-acts.ts';
 import type { BookInfo } from '#shared-calc/contract/channels.ts';
 import { fromRecordLists } from '#shared-calc/contract/record-lists.ts';
 import type { News } from '#shared-calc/contract/news.ts';
@@ -10,6 +10,7 @@ import { applyChange, isEmptyChange, type Change } from '#shared-calc/records/ch
 import type { Records } from '#shared-calc/records/records.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
 import type { ActFault } from '#shared-calc/acts/act-fault.ts';
+import { calledByLines } from '#shared-calc/words/called-by-words.ts';
 import { sayActFault } from '#shared-calc/words/say-act-fault.ts';
 import { bookFollower, type BookFollower } from './book-follower.ts';
 import type { Clock } from './clock.ts';
@@ -36,8 +37,12 @@ export interface BookStore extends Speaking {
   readonly apply: (change: Change) => void;
   /** The same for an act that may refuse; answers its sentence, which is said too. */
   readonly act: (change: Result<Change, string>) => string | undefined;
-  /** Does one of the core's acts; answers why not, which is said too. What was done is told to `then`. */
-  readonly doAct: <I>(act: Act<I>, input: I, then?: (change: Change) => void) => string | undefined;
+  /** Does one of the core's acts; answers why not, which is said too. `then` is given what was done. */
+  readonly doAct: <N extends ActName>(
+    name: N,
+    input: ActInputs[N],
+    then?: (change: Change) => void,
+  ) => string | undefined;
   readonly undo: () => void;
   readonly redo: () => void;
   readonly issue: (job: string) => Promise<Result<Written, string>>;
@@ -90,11 +95,9 @@ export function openBookStore({ bridge, clock, first }: BookParts): BookStore {
     line,
     apply,
     act: (done) => actOn(done, apply, speaking.refuse),
-    doAct: (act, input, then) => {
-      const done = inWords(act.run(derived.peek(), input));
-      const refused = actOn(done, apply, speaking.refuse);
-      if (done.ok) then?.(done.value);
-      return refused;
+    doAct: (name, input, then) => {
+      const done = inWords(actTable[name].run(derived.peek(), input), derived.peek(), input);
+      return actOn(done, (change) => [apply(change), then?.(change)], speaking.refuse);
     },
     undo: () => follower.put({ act: 'undo' }),
     redo: () => follower.put({ act: 'redo' }),
@@ -121,8 +124,13 @@ function asking(asks: Set<(ask: PageAsk) => void>, listener: (ask: PageAsk) => v
   return () => void asks.delete(listener);
 }
 
-function inWords(done: Result<Change, ActFault>): Result<Change, string> {
-  return done.ok ? done : failed(sayActFault(done.fault));
+/** Lines are called by their labels, as the page shows them. */
+function inWords(done: Result<Change, ActFault>, { records, lines }: Derived, input: unknown): Result<Change, string> {
+  if (done.ok) return done;
+  const named = new Map<string, unknown>(Object.entries(input ?? {}));
+  const recipe =
+    records.job.get(String(named.get('job')))?.recipe ?? records.line.get(String(named.get('line')))?.recipe;
+  return failed(sayActFault(done.fault, calledByLines({ lines: lines(recipe ?? ''), columns: [] })));
 }
 
 function hear(news: BridgeNews, asks: ReadonlySet<(ask: PageAsk) => void>, follower: BookFollower): void {
@@ -136,7 +144,7 @@ function firstSaid({ notices: [notice] }: BookInfo): Said | undefined {
 
 function actOn(
   done: Result<Change, string>,
-  apply: (change: Change) => void,
+  apply: (change: Change) => unknown,
   refuse: (sentence: string) => void,
 ): string | undefined {
   if (done.ok) apply(done.value);

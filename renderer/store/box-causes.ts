@@ -9,7 +9,7 @@ import { sayBoxCause } from '#shared-calc/words/say-box-cause.ts';
 import { whoDecides } from '#shared-calc/words/who-decides.ts';
 import { checkSentence, type BoxParts } from './box-view.ts';
 import { lookupsIn } from './check-words.ts';
-import { figureWords } from './figure-words.ts';
+import { figureWords } from '#shared-calc/quantity/figure-words.ts';
 import { toBase, unitOf } from '#shared-calc/quantity/unit.ts';
 import { calledByWords } from '#shared-calc/words/called-by-words.ts';
 

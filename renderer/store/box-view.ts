@@ -7,8 +7,8 @@ import { cleanNoise } from '#shared-calc/quantity/write-figure.ts';
 import { inSentence } from '#shared-calc/recipe/line-label.ts';
 import { boxStanding, spokenState, type BoxStanding } from './box-words.ts';
 import { shortCheck } from './check-words.ts';
-import { entryText } from './entry-text.ts';
-import { boxFigure, figureWords, readUnits } from './figure-words.ts';
+import { entryText } from '#shared-calc/recipe/typed-text.ts';
+import { boxFigure, figureWords, readUnits } from '#shared-calc/quantity/figure-words.ts';
 import type { LineFace, LineFaces } from './line-faces.ts';
 
 export interface BoxParts {

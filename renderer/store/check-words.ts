@@ -2,7 +2,7 @@ import { ruleFunctions } from '#shared-calc/engine/rule-functions.ts';
 import type { Bench } from '#shared-calc/bench/open-bench.ts';
 import { compileRule, type Lookups, type Value } from '#shared-calc/rule/evaluate-rule.ts';
 import { ungrouped, type Rule, type RulePart } from '#shared-calc/rule/tree.ts';
-import { figureWords } from './figure-words.ts';
+import { figureWords } from '#shared-calc/quantity/figure-words.ts';
 import type { LineFaces } from './line-faces.ts';
 
 /** Works parts of rules over the boxes of one size. */

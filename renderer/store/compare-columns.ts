@@ -1,7 +1,7 @@
 import type { Box } from '#shared-calc/bench/bench-types.ts';
 import type { BenchColumn } from './bench-source.ts';
 import { boxStanding } from './box-words.ts';
-import { figureWords } from './figure-words.ts';
+import { figureWords } from '#shared-calc/quantity/figure-words.ts';
 import type { LineFace, LineFaces } from './line-faces.ts';
 import type { WorkedBench } from './worked-bench.ts';
 

@@ -3,7 +3,7 @@ import { shownUnit, type Display } from '#shared-calc/quantity/shown-unit.ts';
 import type { UseName } from '#shared-calc/fields/uses.ts';
 import { lineFor } from '#shared-calc/recipe/lines-by-use.ts';
 import type { Line } from '#shared-calc/records/records.ts';
-import { shownUnitWords } from './figure-words.ts';
+import { shownUnitWords } from '#shared-calc/quantity/figure-words.ts';
 
 /** A line as it is read on the page. */
 export interface LineFace {

@@ -1,13 +1,11 @@
 import type { Signal, ReadonlySignal } from '@preact/signals';
-import type { BenchActs } from '#renderer/bench/bench-acts.ts';
+import type { AllBenchActs } from '#renderer/bench/bench-acts.ts';
 import type { BoxPlace } from '#renderer/bench/view-model.ts';
 import type { PanelActs } from '#renderer/panel/panel-view.ts';
 import type { RuleHelp } from '#renderer/writing/rule-help.ts';
-import type { BenchHands } from './bench-acts-of.ts';
 
 interface Parts {
-  readonly acts: BenchActs;
-  readonly hands: BenchHands;
+  readonly acts: AllBenchActs;
   readonly chosen: ReadonlySignal<BoxPlace | undefined>;
   /** Lines stepped down to from the chosen box, nearest last. */
   readonly steps: Signal<readonly string[]>;
@@ -15,7 +13,7 @@ interface Parts {
 }
 
 /** Acts of the slip, over the box it is about: the chosen one, or the one stepped down to. */
-export function panelActs({ acts, hands, chosen, steps, leave }: Parts): PanelActs {
+export function panelActs({ acts, chosen, steps, leave }: Parts): PanelActs {
   const here = (): BoxPlace | undefined => {
     const place = chosen.peek();
     return place && { row: steps.peek().at(-1) ?? place.row, column: place.column };
@@ -42,11 +40,11 @@ export function panelActs({ acts, hands, chosen, steps, leave }: Parts): PanelAc
       if (name !== here()?.row) steps.value = [...steps.peek(), name];
     },
     stepUp: () => (steps.value = steps.peek().slice(0, -1)),
-    backToHouse: withPlace(hands.backToHouse),
-    sendToHouse: withPlace(hands.sendToHouse),
-    forWholeJob: withPlace((place) => hands.forWholeJob(place)),
-    clientAsked: (asked) => withPlace((place) => hands.writeAsker(place, asked ? 'client' : 'us'))(),
-    writeNote: (note) => withPlace((place) => hands.writeNote(place, note))(),
+    backToHouse: withPlace(acts.backToHouse),
+    sendToHouse: withPlace(acts.sendToHouse),
+    forWholeJob: withPlace((place) => acts.holdForJob(place)),
+    clientAsked: (asked) => withPlace((place) => acts.sayWhoAsked(place, asked ? 'client' : 'us'))(),
+    writeNote: (note) => withPlace((place) => acts.writeNote(place, note))(),
     leave,
   };
 }

@@ -1,23 +1,17 @@
 import { computed, signal, untracked, type ReadonlySignal, type Signal } from '@preact/signals';
 import type { RuleHelp } from '#renderer/writing/rule-help.ts';
 import { linesOf, pricingOn } from '#shared-calc/jobs/open-sheet.ts';
-import { houseText } from '#shared-calc/acts/recipe-acts.ts';
 import type { Display } from '#shared-calc/quantity/shown-unit.ts';
 import type { Line, Recipe, Records, Tank } from '#shared-calc/records/records.ts';
 import type { Box } from '#shared-calc/bench/bench-types.ts';
-import { failed, type Result } from '#shared-calc/result.ts';
-import type { Change } from '#shared-calc/records/change.ts';
 import type { BenchColumn, BenchSource } from './bench-source.ts';
 import type { BookStore } from './book-store.ts';
 import type { Clock } from './clock.ts';
-import { sayHouseFault } from './house-changes.ts';
 import { pricesOf, priceTables } from './job-source.ts';
-import { hasTwoReadings, textInLabel, writtenText } from './entry-text.ts';
 import { memo, sameList } from '#shared-calc/derive/memo.ts';
 import { lineFaces, type LineFaces } from './line-faces.ts';
 import { ruleHelpOf } from './rule-help-of.ts';
 import { workBench, type WorkedBench } from './worked-bench.ts';
-import { sayBoxFault } from '#shared-calc/words/say-box-cause.ts';
 
 /** A house recipe laid out on a reference size. */
 export interface RecipeStore {
@@ -89,7 +83,7 @@ export function openRecipeStore({ book, clock, display }: RecipeParts): RecipeSt
       const key = tank.value?.id ?? '';
       return now?.isWorked(key) && faces.value.of(name) ? now.bench().box(key, name) : undefined;
     },
-    write: (name, typed) => book.act(houseWriting({ lines: lines.peek(), faces: faces.peek() }, name, typed)),
+    write: (name, text) => book.doAct('writeLine', { line: faces.peek().of(name)?.line.id ?? name, text }),
     helpFor: (name) => helpOn(worked.peek(), faces.peek(), tank.peek()?.id, name),
     close: bench.close,
   };
@@ -103,21 +97,6 @@ function helpOn(
 ): RuleHelp | undefined {
   const line = faces.of(name)?.line;
   return line && worked && ruleHelpOf({ bench: worked.bench(), column, line, faces });
-}
-
-interface Written {
-  readonly lines: readonly Line[];
-  readonly faces: LineFaces;
-}
-
-function houseWriting({ lines, faces }: Written, name: string, typed: string): Result<Change, string> {
-  const line = lines.find((each) => each.name === name);
-  if (!line) return failed(`Nothing called ${name} in this recipe.`);
-  if (hasTwoReadings(typed, line, faces.display))
-    return failed(sayBoxFault({ kind: 'two-readings', text: typed.trim() }, name));
-  const text = writtenText(typed, line, faces.display);
-  const done = houseText(lines, line, text, textInLabel(text, line, faces.display));
-  return done.ok ? done : failed(sayHouseFault(done.fault, faces));
 }
 
 function recipeBench(clock: Clock) {

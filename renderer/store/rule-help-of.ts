@@ -13,8 +13,8 @@ import { functionInRules } from '#shared-calc/trade/all-functions.ts';
 import { calledByWords } from '#shared-calc/words/called-by-words.ts';
 import { sayBoxFault } from '#shared-calc/words/say-box-cause.ts';
 import { sayRuleFault } from '#shared-calc/words/say-rule-fault.ts';
-import { hasTwoReadings, writtenText } from './entry-text.ts';
-import { figureWords } from './figure-words.ts';
+import { hasTwoReadings, writtenText } from '#shared-calc/recipe/typed-text.ts';
+import { figureWords } from '#shared-calc/quantity/figure-words.ts';
 import type { LineFaces } from './line-faces.ts';
 
 export interface HelpParts {

@@ -1,13 +1,13 @@
 import { functionInRules } from '#shared-calc/trade/all-functions.ts';
 import type { PutInView, SourceView } from '#renderer/panel/panel-view.ts';
-import { unitWords } from '#renderer/text/unit-words.ts';
+import { unitWords } from '#shared-calc/quantity/unit-words.ts';
 import type { Box } from '#shared-calc/bench/bench-types.ts';
 import { cleanNoise } from '#shared-calc/quantity/write-figure.ts';
 import { namesIn, walk, type Rule } from '#shared-calc/rule/tree.ts';
 import { workingOf } from '#shared-calc/rule/working.ts';
 import { calledLine } from '#shared-calc/words/called-by-words.ts';
 import type { BoxParts } from './box-view.ts';
-import { figureWords } from './figure-words.ts';
+import { figureWords } from '#shared-calc/quantity/figure-words.ts';
 
 /** Marks where a figure begins and ends in the working, so that it can be set in strong type. */
 const [OPEN, CLOSE] = ['\u0001', '\u0002'] as const;

@@ -30,6 +30,16 @@ export type Need =
   /** A job has written over the line. */
   | { readonly is: 'written'; readonly job: string };
 
+/** A cell that cannot be as it was typed. */
+export interface RefusedCell {
+  /** The line by its name, and by its label. */
+  readonly line: string;
+  readonly label: string;
+  /** What its size is called. */
+  readonly size: string;
+  readonly fault: BoxFault;
+}
+
 /** Why an act is refused: facts, said by words/say-act-fault.ts. */
 export type ActFault =
   | JobFault
@@ -53,5 +63,14 @@ export type ActFault =
   | { readonly kind: 'coins-change'; readonly from: number; readonly to: number }
   /** An amount has parts that a coin with fewer decimals does not know. */
   | { readonly kind: 'uneven-coins'; readonly record: RecordName; readonly amount: string }
+  | { readonly kind: 'cells-refused'; readonly cells: readonly RefusedCell[] }
+  /** Nothing is written over where something should be taken back, noted or held for the whole job. */
+  | { readonly kind: 'nothing-written'; readonly what: 'back' | 'note' | 'asker' | 'whole job' }
+  /** A measurement of a tank is none of the house. */
+  | { readonly kind: 'tank-measure'; readonly line: string }
+  | { readonly kind: 'code-taken'; readonly code: string }
+  | { readonly kind: 'no-size-name'; readonly size: string }
+  | { readonly kind: 'size-name-long'; readonly size: string; readonly letters: number; readonly most: number }
+  | { readonly kind: 'size-name-taken'; readonly name: string }
   /** The input is not what the act's schema wants; `at` is the field, empty for the whole. */
   | { readonly kind: 'bad-input'; readonly at: string; readonly issues: readonly FieldIssue[] };

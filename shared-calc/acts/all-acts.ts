@@ -1,31 +1,57 @@
 import type { Act } from './act.ts';
 import * as books from './book-acts.ts';
+import * as cells from './cell-acts.ts';
 import * as jobs from './job-acts.ts';
 import * as recipes from './recipe-acts.ts';
 import { rescaleCoins } from './rescale-coins.ts';
+import * as sizes from './size-acts.ts';
 
-/** Everything that a person can do to a book. */
-export const allActs: readonly Act[] = [
-  books.put,
-  books.remove,
+/** Everything that a person can do to a book, by name. */
+export const acts = {
+  put: books.put,
+  remove: books.remove,
   rescaleCoins,
-  recipes.addLine,
-  recipes.renameLine,
-  recipes.moveLine,
-  recipes.removeLine,
-  recipes.changeLine,
-  recipes.writeLine,
-  recipes.moveUse,
-  recipes.copyRecipe,
-  jobs.newJob,
-  jobs.copyJob,
-  jobs.moveJob,
-  jobs.recordDeposit,
-  jobs.setValues,
-  jobs.setSizes,
-  jobs.writeSurvey,
-  jobs.writeJob,
-  jobs.setNextAct,
-  jobs.markOrdered,
-  jobs.choosePacks,
-];
+  addLine: recipes.addLine,
+  renameLine: recipes.renameLine,
+  moveLine: recipes.moveLine,
+  removeLine: recipes.removeLine,
+  changeLine: recipes.changeLine,
+  writeLine: recipes.writeLine,
+  moveUse: recipes.moveUse,
+  copyRecipe: recipes.copyRecipe,
+  newJob: jobs.newJob,
+  copyJob: jobs.copyJob,
+  moveJob: jobs.moveJob,
+  recordDeposit: jobs.recordDeposit,
+  setValues: jobs.setValues,
+  setSizes: jobs.setSizes,
+  writeSurvey: jobs.writeSurvey,
+  writeJob: jobs.writeJob,
+  setNextAct: jobs.setNextAct,
+  markOrdered: jobs.markOrdered,
+  choosePacks: jobs.choosePacks,
+  writeCells: cells.writeCells,
+  backToHouse: cells.backToHouse,
+  setKit: cells.setKit,
+  holdForJob: cells.holdForJob,
+  noteCell: cells.noteCell,
+  sayWhoAsked: cells.sayWhoAsked,
+  sendToHouse: cells.sendToHouse,
+  takeSize: sizes.takeSize,
+  newTank: sizes.newTank,
+  takeAgain: sizes.takeAgain,
+  copySize: sizes.copySize,
+  dropSize: sizes.dropSize,
+  setCount: sizes.setCount,
+  nameSize: sizes.nameSize,
+};
+
+export type ActName = keyof typeof acts;
+
+/** What each act is given. */
+export type ActInputs = { readonly [N in ActName]: (typeof acts)[N] extends Act<infer I> ? I : never };
+
+/** The acts as one table, so that an act and its input can be named together. */
+export const actTable: { readonly [N in ActName]: Act<ActInputs[N]> } = acts;
+
+export const allActs: readonly Act[] = Object.values(acts);

@@ -19,8 +19,8 @@ import { diffRecords } from '#shared-calc/records/diff-records.ts';
 import { recordKinds, type Job, type Records } from '#shared-calc/records/records.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
 import { act } from './act.ts';
+import { Day } from './inputs.ts';
 
-const Day = z.string().regex(/^\d{4}-\d{2}-\d{2}$/);
 const By = z.enum(['client', 'us']);
 const WantedSize = z.strictObject({ tank: z.string(), count: z.int().default(1) });
 /** No text: back to the house; an empty one: a figure that is not known. */

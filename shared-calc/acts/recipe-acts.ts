@@ -5,10 +5,13 @@ import { freeId } from '#shared-calc/jobs/find-job.ts';
 import { linesOf } from '#shared-calc/jobs/open-sheet.ts';
 import { putRecords } from '#shared-calc/jobs/put-records.ts';
 import { inSentence, lineLabel } from '#shared-calc/recipe/line-label.ts';
+import { hasTwoReadings, textInLabel, writtenText } from '#shared-calc/recipe/typed-text.ts';
 import { emptyChange, type Change } from '#shared-calc/records/change.ts';
 import { diffRecords } from '#shared-calc/records/diff-records.ts';
+import { displayOf } from '#shared-calc/records/display-of.ts';
 import { recordKinds, type Line, type LocalValue, type Recipe, type Records } from '#shared-calc/records/records.ts';
 import { sortKeyBetween } from '#shared-calc/records/sort-key.ts';
+import { workshopOf } from '#shared-calc/records/workshop-of.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
 import { renameInRule } from '#shared-calc/rule/rename-line.ts';
 import { act, type Act } from './act.ts';
@@ -219,17 +222,28 @@ const words: Readonly<Record<string, string>> = {
   high: 'high bound',
 };
 
-const WriteLine = z.strictObject({ line: LineId, text: shape.text });
+const WriteLine = z.strictObject({
+  line: LineId,
+  text: shape.text.describe('As it is typed: a bare number has the unit that the line is shown in.'),
+});
 
 export const writeLine = lineAct<z.infer<typeof WriteLine>>({
   name: 'writeLine',
   says: "Writes a line's figure or rule in its house recipe; an empty text is a figure not known yet.",
   input: WriteLine,
-  run: (records, line, { text }) => houseText(linesOf(records, line.recipe), line, text),
+  run: (records, line, { text: typed }) => {
+    const display = displayOf(workshopOf(records));
+    if (hasTwoReadings(typed, line, display)) {
+      const text = typed.trim();
+      return failed({ kind: 'unreadable', line: line.name, text, fault: { kind: 'two-readings', text } });
+    }
+    const text = writtenText(typed, line, display);
+    return houseText(linesOf(records, line.recipe), line, text, textInLabel(text, line, display));
+  },
 });
 
 /** The house's text of a line, in the label as it is `said`; what cannot be read or makes a cycle is refused. */
-export function houseText(lines: readonly Line[], line: Line, text: string, said = text): Result<Change, ActFault> {
+export function houseText(lines: readonly Line[], line: Line, text: string, said: string): Result<Change, ActFault> {
   const reading = boxReader(lines).read(line, text);
   if (reading.is === 'faulty') return failed({ kind: 'unreadable', line: line.name, text, fault: reading.fault });
   const cycle = ringFault(lines, { ...line, text });

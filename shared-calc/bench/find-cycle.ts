@@ -9,9 +9,18 @@ export interface ReadLines {
   readonly reader: BoxReader;
 }
 
+/** The same for the same list of lines, so that a text is read once. */
 export function readLines(lines: readonly Line[]): ReadLines {
-  return { lines, byName: new Map(lines.map((line) => [line.name, line])), reader: boxReader(lines) };
+  const known = readBefore.get(lines) ?? {
+    lines,
+    byName: new Map(lines.map((line) => [line.name, line])),
+    reader: boxReader(lines),
+  };
+  readBefore.set(lines, known);
+  return known;
 }
+
+const readBefore = new WeakMap<readonly Line[], ReadLines>();
 
 /** The cycle that runs through one of these lines, where the texts of all lines make one. */
 export function findCycle(

@@ -7,7 +7,7 @@ import type { NeedAmount } from '#shared-calc/buy/needs.ts';
 import { priceBook, type PriceBook } from '#shared-calc/buy/price-book.ts';
 import type { Day } from '#shared-calc/calendar/day.ts';
 import type { WorkCalendar } from '#shared-calc/calendar/work-calendar.ts';
-import { keysOf } from '#shared-calc/jobs/job-sheet.ts';
+import { keysOf, type JobSheet } from '#shared-calc/jobs/job-sheet.ts';
 import { sheetInput, type WorkedJob } from '#shared-calc/jobs/worked-job.ts';
 import { calendarOf } from '#shared-calc/prepare/calendar-of.ts';
 import type { PlanFault } from '#shared-calc/prepare/plan-fault.ts';
@@ -36,6 +36,8 @@ export interface Derived {
   readonly rules: QuoteRules;
   /** A recipe's lines in order. */
   readonly lines: (recipe: string) => readonly Line[];
+  /** A job with its sizes and what is written over, before anything is worked. */
+  readonly sheet: (id: string) => JobSheet | undefined;
   readonly job: (id: string) => DerivedJob | undefined;
   /** The derivation after a change, or on another day; only what depends on what changed is worked again. */
   readonly update: (records: Records, today?: Day) => Derived;
@@ -113,6 +115,10 @@ function derivedWith(caches: Caches, records: Records, today: Day): Derived {
       return shared.rules();
     },
     lines: (recipe) => shared.sheets().lines(recipe),
+    sheet: (id) => {
+      const job = records.job.get(id);
+      return job && shared.sheets().sheet(job);
+    },
     job: (id) => {
       const job = records.job.get(id);
       return job && jobWith(caches.jobs, shared, job);

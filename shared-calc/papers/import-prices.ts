@@ -8,7 +8,7 @@ import { workshopOf } from '#shared-calc/records/workshop-of.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
 import { didYouMean } from '#shared-calc/rule/did-you-mean.ts';
 import { readCsv, type CsvRow, type RefusedRow } from './csv-rows.ts';
-import { unitOfGoods } from './unit-of-goods.ts';
+import { unitOfGoods } from '#shared-calc/buy/unit-of-goods.ts';
 import { readPriceCoins } from './read-price-coins.ts';
 
 export interface TakenPrice {

@@ -4,7 +4,7 @@ import { findUnit, fromBase, toBase, unitOf } from '#shared-calc/quantity/unit.t
 import type { Records } from '#shared-calc/records/records.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
 import { didYouMean } from '#shared-calc/rule/did-you-mean.ts';
-import { unitOfGoods } from './unit-of-goods.ts';
+import { unitOfGoods } from '#shared-calc/buy/unit-of-goods.ts';
 import { readCsv, type CsvRow, type RefusedRow } from './csv-rows.ts';
 
 /** Stock on hand from CSV rows of material, amount, unit; each in its material's own unit. Nothing half taken in. */

@@ -1,9 +1,10 @@
 import { inSentence } from '#shared-calc/recipe/line-label.ts';
 import { capital } from '#shared-calc/rule/capital.ts';
-import type { ActFault, Break, Need } from '#shared-calc/acts/act-fault.ts';
+import type { ActFault, Break, Need, RefusedCell } from '#shared-calc/acts/act-fault.ts';
 import { nounOf } from '#shared-calc/fields/uses.ts';
 import type { JobFault } from '#shared-calc/jobs/job-fault.ts';
 import type { RecordFault } from '#shared-calc/records/book-fault.ts';
+import { byRuleName, type Called } from './called.ts';
 import { sayByKind, type Sayings } from './say-by-kind.ts';
 import { sayBoxFault } from './say-box-cause.ts';
 import { sayNameFault } from './say-name-fault.ts';
@@ -13,7 +14,7 @@ import { isRecordFault, sayRecord, sayRecordFault } from './say-record-fault.ts'
 
 type Own = Exclude<ActFault, JobFault | RecordFault>;
 
-const sayings: Sayings<Own> = {
+const sayings: Sayings<Own, [Called]> = {
   'no-record': ({ record, near }) =>
     `There is no ${sayRecord(record)}.${near === undefined ? '' : ` Did you mean ${near}?`}`,
   needed: ({ record, by }) =>
@@ -28,24 +29,53 @@ const sayings: Sayings<Own> = {
   'no-unit': ({ unit }) => `There is no unit called ${unit}.`,
   'bounds-crossed': () => 'The low bound lies above the high one.',
   'sentence-names-no-line': ({ name }) => `{${name}} in the sentence names no line.`,
-  'would-break': ({ breaks }) =>
+  'would-break': ({ breaks }, called) =>
     `This would break ${sayBreaks(breaks)}. ${breaks
       .slice(0, 1)
-      .map(({ fault, line }) => sayBoxFault(fault, line))
+      .map(({ fault, line }) => sayBoxFault(fault, line, called))
       .join('')}`,
   'use-stays': ({ use }) => `${sayWithoutUse(use)} Move that use to another line first.`,
   'coins-change': ({ from, to }) =>
     `The currency has ${from} decimals, not ${to}: every amount of the book changes with them. Use rescaleCoins.`,
   'uneven-coins': ({ record, amount }) =>
     `${amount} of ${record.kind === 'workshop' ? 'a step of the workshop' : `the ${sayRecord(record)}`} has parts that such a coin does not know. Write it without them first.`,
+  'cells-refused': ({ cells }, called) => sayRefusedCells(cells, called),
+  'nothing-written': ({ what }) => withoutValue[what],
+  'tank-measure': () => 'A measurement belongs to its tank: change it in the tank book.',
+  'code-taken': ({ code }) => `There is a tank called ${code} already: choose another code.`,
+  'no-size-name': ({ size }) => `${size}: write what it is to be called, such as Left of the door.`,
+  'size-name-long': ({ size, letters, most }) =>
+    `${size}: a name has at most ${most} letters; this one has ${letters}.`,
+  'size-name-taken': ({ name }) => `Another size of this job is called ${name} already: choose another name.`,
   'bad-input': ({ issues }) =>
     `${capital(issues.map(({ field, says }) => `${field === '' ? 'the input' : field} ${says}`).join('; '))}.`,
 };
 
-/** Why an act is refused, in one sentence. */
-export function sayActFault(fault: ActFault): string {
-  if (isOwn(fault)) return sayByKind(sayings, fault);
-  return isRecordFault(fault) ? sayRecordFault(fault) : sayJobFault(fault);
+const withoutValue = {
+  back: 'This follows the house already.',
+  note: 'A note stands beside a local value: write one first.',
+  asker: 'Only a local value has somebody who asked for it: write one first.',
+  'whole job': 'Write a value in this box first; then it can hold for the whole job.',
+} as const;
+
+/** Why an act is refused, in one sentence; lines are called by their names in rules unless said. */
+export function sayActFault(fault: ActFault, called?: Called): string {
+  if (isOwn(fault)) return sayByKind(sayings, fault, called ?? byRuleName);
+  return isRecordFault(fault) ? sayRecordFault(fault) : sayJobFault(fault, called);
+}
+
+/** The first cell in full, the others by name. */
+function sayRefusedCells(cells: readonly RefusedCell[], called: Called): string {
+  const [first, ...more] = cells;
+  if (!first) return '';
+  const says = `${sayCell(first)}: ${sayBoxFault(first.fault, first.line, called)}`;
+  if (more.length === 0) return says;
+  const rest = more.length > 3 ? ` and ${more.length - 3} more` : '';
+  return `${says} Nor can be read: ${more.slice(0, 3).map(sayCell).join('; ')}${rest}. Nothing was written.`;
+}
+
+function sayCell({ label, size }: RefusedCell): string {
+  return `${label}, ${size}`;
 }
 
 function isOwn(fault: ActFault): fault is Own {

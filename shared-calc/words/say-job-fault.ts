@@ -2,10 +2,11 @@ import { nounOf } from '#shared-calc/fields/uses.ts';
 import type { JobFault } from '#shared-calc/jobs/job-fault.ts';
 import { cleanNoise } from '#shared-calc/quantity/write-figure.ts';
 import { sayBoxCause, sayBoxFault } from './say-box-cause.ts';
+import type { Called } from './called.ts';
 import { sayByKind, type Sayings } from './say-by-kind.ts';
 import { sayOrderFault } from './say-order-fault.ts';
 
-const sayings: Sayings<JobFault> = {
+const sayings: Sayings<JobFault, [Called | undefined]> = {
   'no-job': ({ job, jobs }) =>
     `No job called ${job}. ${jobs.length === 0 ? 'There are none yet.' : `Jobs: ${jobs.join(', ')}.`}`,
   'not-given': ({ use }) => `No ${nounOf(use)} is given in this recipe.`,
@@ -20,11 +21,13 @@ const sayings: Sayings<JobFault> = {
   'no-sizes': ({ job }) => `${job} has no size yet: take one first.`,
   'no-set': ({ text }) => `${text}: write line=RULE, or T07.line=RULE for one size.`,
   'no-line': ({ line, near }) => `Nothing called ${line}.${didYouMean(near)}`,
-  unreadable: ({ line, text, fault }) => {
+  unreadable: ({ line, text, fault }, called) => {
+    if (called) return sayBoxFault(fault, line, called);
     const at = fault.kind === 'rule' ? fault.faults[0]?.from : undefined;
     return `${line}=${text}: ${sayBoxFault(fault, line)}${at === undefined ? '' : ` (at ${at + 1})`}`;
   },
-  loop: ({ line, text, cycle }) => `${line}=${text}: ${sayBoxCause({ why: 'loop', cycle }, line)}`,
+  loop: ({ line, text, cycle }, called) =>
+    `${called ? '' : `${line}=${text}: `}${sayBoxCause({ why: 'loop', cycle }, line)}`,
   'not-a-day': ({ text, why }) =>
     why === 'form' ? `${text} is no day: write it as 2026-11-25.` : `There is no ${text} in the calendar.`,
   'no-state': ({ state, near, states }) => `No state called ${state}.${didYouMean(near)} States: ${states.join(', ')}.`,
@@ -38,9 +41,12 @@ const sayings: Sayings<JobFault> = {
     `The Store cannot keep ${cleanNoise(asked)} ${unit} of ${material}: ${cleanNoise(free)} ${unit} are free.`,
 };
 
-/** Why an act on a job is refused, in one sentence with its cure. */
-export function sayJobFault(fault: JobFault): string {
-  return sayByKind(sayings, fault);
+/**
+ * Why an act on a job is refused, in one sentence with its cure. Where lines are `called` by their labels, the text
+ * that cannot be read is in sight and not said again.
+ */
+export function sayJobFault(fault: JobFault, called?: Called): string {
+  return sayByKind(sayings, fault, called);
 }
 
 function didYouMean(near: string | undefined): string {

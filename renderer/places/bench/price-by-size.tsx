@@ -2,8 +2,8 @@ import { useMemo } from 'preact/hooks';
 import { Curve } from '#renderer/curves/curve.tsx';
 import { priceSpec } from '#renderer/curves/price-spec.ts';
 import { useOpenSheet } from '#renderer/frame/use-open-sheet.ts';
+import { shownUnitWords } from '#shared-calc/quantity/figure-words.ts';
 import { Button } from '#renderer/kit/button.tsx';
-import { shownUnitWords } from '#renderer/store/figure-words.ts';
 import type { PageStore } from '#renderer/store/page-store.ts';
 import { pricedSizes } from './priced-sizes.ts';
 

@@ -3,7 +3,7 @@ import { nextCode } from '#renderer/books/next-code.ts';
 import { useOpenSheet } from '#renderer/frame/use-open-sheet.ts';
 import { Button } from '#renderer/kit/button.tsx';
 import type { PageStore } from '#renderer/store/page-store.ts';
-import { shownUnitWords } from '#renderer/store/figure-words.ts';
+import { shownUnitWords } from '#shared-calc/quantity/figure-words.ts';
 import { showValue, type Display } from '#shared-calc/quantity/shown-unit.ts';
 import type { Tank } from '#shared-calc/records/records.ts';
 import { workshopOf } from '#shared-calc/records/workshop-of.ts';
@@ -25,7 +25,7 @@ export function TakeSize({ store }: { readonly store: PageStore }) {
     showNew(store, before);
     return undefined;
   };
-  const takeTank = (tank: Tank) => taking(() => store.bench.hands.take(tank.id));
+  const takeTank = (tank: Tank) => taking(() => store.bench.acts.takeTank(tank.id));
   const takeFirst = () => tanks[0] && takeTank(tanks[0]);
   return (
     <dialog
@@ -51,7 +51,7 @@ export function TakeSize({ store }: { readonly store: PageStore }) {
         code={nextCode('T', records.tank.keys())}
         display={display}
         workshop={workshopOf(records)}
-        take={(tank, priceCoins) => taking(() => store.bench.hands.takeNew(tank, priceCoins))}
+        take={(tank, priceCoins) => taking(() => store.bench.acts.takeNewTank(tank, priceCoins))}
       />
       <form method="dialog">
         <Button type="submit">Leave it</Button>

@@ -1,4 +1,4 @@
-import { unitWords } from '#renderer/text/unit-words.ts';
+import { unitWords } from '#shared-calc/quantity/unit-words.ts';
 import { kindOfUnit, sayKind } from '#shared-calc/quantity/kind.ts';
 import { cleanNoise } from '#shared-calc/quantity/write-figure.ts';
 import type { Argument } from '#shared-calc/rule/signature.ts';

@@ -4,7 +4,7 @@ import { copyText } from '#renderer/files/copy-text.ts';
 import { Button } from '#renderer/kit/button.tsx';
 import { Caution } from '#renderer/kit/caution.tsx';
 import { sayUnits } from '#shared-calc/words/say-units.ts';
-import { unitWords } from '#renderer/text/unit-words.ts';
+import { unitWords } from '#shared-calc/quantity/unit-words.ts';
 import type { Display } from '#shared-calc/quantity/shown-unit.ts';
 import type { Argument } from '#shared-calc/rule/signature.ts';
 import type { TradeFunction } from '#shared-calc/trade/trade-function.ts';

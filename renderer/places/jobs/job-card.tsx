@@ -7,7 +7,7 @@ import { JobSurvey } from './job-survey.tsx';
 import { NarrowestEntry } from './narrowest-entry.tsx';
 import { PlaceChecks } from './place-checks.tsx';
 import { JobSizes } from './job-sizes.tsx';
-import { writeJob, type JobFields } from '#shared-calc/acts/job-acts.ts';
+import type { JobFields } from '#shared-calc/acts/job-acts.ts';
 
 /** All there is to say of one job, from the enquiry to its last visit. */
 export function JobCard(part: JobPart) {
@@ -75,7 +75,7 @@ interface WordsParts extends JobPart {
 }
 
 function Words({ job, hands, field, ...shown }: WordsParts) {
-  const settle = (text: string) => hands.doAct(writeJob, { job: job.id, fields: { [field]: text.trim() } });
+  const settle = (text: string) => hands.doAct('writeJob', { job: job.id, fields: { [field]: text.trim() } });
   const { label, hint, lines, longest } = shown;
   return (
     <SettledEntry

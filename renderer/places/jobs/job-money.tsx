@@ -9,7 +9,7 @@ import { readMoney } from '#shared-calc/papers/read-money.ts';
 import { failed } from '#shared-calc/result.ts';
 import type { JobPart } from './job-part.ts';
 import { told } from '#renderer/store/money-hands.ts';
-import { writeJob, type JobFields } from '#shared-calc/acts/job-acts.ts';
+import type { JobFields } from '#shared-calc/acts/job-acts.ts';
 
 const bases = [
   { value: 'used', label: 'used: what goes in' },
@@ -20,7 +20,7 @@ const bases = [
 export function JobMoney(part: JobPart) {
   const { job, hands } = part;
   const choose = (basis: string) =>
-    hands.doAct(writeJob, { job: job.id, fields: { basis: basis === 'packs' ? 'packs' : 'used' } });
+    hands.doAct('writeJob', { job: job.id, fields: { basis: basis === 'packs' ? 'packs' : 'used' } });
   return (
     <section>
       <h3>Dates and deposit</h3>
@@ -43,7 +43,7 @@ function DayEntry({ job, context: { today }, hands, field, label }: DayEntryPart
   const settle = (text: string) => {
     const day = text.trim() === '' ? undefined : readDay(text, label, today);
     if (day && !day.ok) return hands.act(failed(day.fault));
-    return hands.doAct(writeJob, { job: job.id, fields: { [field]: day?.value ?? null } });
+    return hands.doAct('writeJob', { job: job.id, fields: { [field]: day?.value ?? null } });
   };
   return <SettledEntry label={label} hint={`a day, as ${today}`} text={job[field] ?? ''} settle={settle} />;
 }

@@ -3,7 +3,6 @@ import { figureField } from '#renderer/books/figure-field.ts';
 import { shownUnit, type Display } from '#shared-calc/quantity/shown-unit.ts';
 import type { Job } from '#shared-calc/records/records.ts';
 import type { JobPart } from './job-part.ts';
-import { writeJob } from '#shared-calc/acts/job-acts.ts';
 
 /** The narrowest door, stair or lift that the tank is carried through; it is held against each size. */
 export function NarrowestEntry({ job, context: { display }, hands }: JobPart) {
@@ -11,7 +10,7 @@ export function NarrowestEntry({ job, context: { display }, hands }: JobPart) {
   const settle = (text: string) => {
     const read = field.read(text, job);
     return read.ok
-      ? hands.doAct(writeJob, { job: job.id, fields: { narrowestMm: read.value.narrowestMm ?? null } })
+      ? hands.doAct('writeJob', { job: job.id, fields: { narrowestMm: read.value.narrowestMm ?? null } })
       : read.fault;
   };
   return (

@@ -1,6 +1,6 @@
 import { useMemo } from 'preact/hooks';
+import { readUnits } from '#shared-calc/quantity/figure-words.ts';
 import { Flag } from '#renderer/kit/flag.tsx';
-import { readUnits } from '#renderer/store/figure-words.ts';
 import { checksOf } from '#shared-calc/bench/checks.ts';
 import type { CheckResult } from '#shared-calc/bench/bench-types.ts';
 import { outerSize, placeChecks } from '#shared-calc/jobs/place-checks.ts';

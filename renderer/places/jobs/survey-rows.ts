@@ -1,5 +1,5 @@
-import { writtenText } from '#renderer/store/entry-text.ts';
-import { boxFigure, shownUnitWords } from '#renderer/store/figure-words.ts';
+import { writtenText } from '#shared-calc/recipe/typed-text.ts';
+import { boxFigure, shownUnitWords } from '#shared-calc/quantity/figure-words.ts';
 import { boxReader, type BoxReader } from '#shared-calc/bench/box-reader.ts';
 import { linesOf } from '#shared-calc/jobs/open-sheet.ts';
 import { setValues } from '#shared-calc/jobs/set-values.ts';

@@ -5,10 +5,10 @@ import type { Change } from '#shared-calc/records/change.ts';
 import type { Records } from '#shared-calc/records/records.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
 import { sayJobFault } from '#shared-calc/words/say-job-fault.ts';
-import { goodsWords } from '#renderer/print/goods-words.ts';
+import { goodsWords } from '#shared-calc/quantity/goods-words.ts';
 import { displayOf } from '#shared-calc/records/display-of.ts';
 import { workshopOf } from '#shared-calc/records/workshop-of.ts';
-import { goodsLabel, unitOfGoods } from '#shared-calc/papers/unit-of-goods.ts';
+import { goodsLabel, unitOfGoods } from '#shared-calc/buy/unit-of-goods.ts';
 
 export interface Moved {
   readonly change: Change;

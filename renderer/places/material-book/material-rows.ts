@@ -10,7 +10,7 @@ import { addRecords, removeRecords } from '#renderer/books/put-record.ts';
 import { byCode, codeColumn, recordsOf } from '#renderer/books/record-table.ts';
 import { supplierField } from '#renderer/books/supplier-field.ts';
 import { mayGo } from '#renderer/books/uses-of.ts';
-import { unitWords } from '#renderer/text/unit-words.ts';
+import { unitWords } from '#shared-calc/quantity/unit-words.ts';
 import { wordsField } from '#renderer/books/words-field.ts';
 import { yesNoField } from '#renderer/books/yes-no-field.ts';
 import { packId } from '#shared-calc/papers/import-materials.ts';

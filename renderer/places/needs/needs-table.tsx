@@ -1,7 +1,7 @@
 import { showCoins } from '#renderer/books/money-field.ts';
+import { unitWords } from '#shared-calc/quantity/unit-words.ts';
 import { Flag } from '#renderer/kit/flag.tsx';
 import { Table, type Column } from '#renderer/kit/table.tsx';
-import { unitWords } from '#renderer/text/unit-words.ts';
 import { packList } from '#shared-calc/papers/needs-csv.ts';
 import { showValue, shownUnit, type Display } from '#shared-calc/quantity/shown-unit.ts';
 import { toBase, unitOf } from '#shared-calc/quantity/unit.ts';

@@ -2,7 +2,7 @@ import { useMemo } from 'preact/hooks';
 import { Curve } from '#renderer/curves/curve.tsx';
 import { drainSpec } from '#renderer/curves/drain-spec.ts';
 import { Sign } from '#renderer/frame/sign.tsx';
-import { figureWords, readUnits } from '#renderer/store/figure-words.ts';
+import { figureWords, readUnits } from '#shared-calc/quantity/figure-words.ts';
 import { told } from '#renderer/store/money-hands.ts';
 import type { PlaceCheck } from '#shared-calc/jobs/place-checks.ts';
 import { setValues } from '#shared-calc/jobs/set-values.ts';

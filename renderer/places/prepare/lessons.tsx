@@ -1,9 +1,9 @@
 import type { ComponentChildren } from 'preact';
 import type { BookContext } from '#renderer/books/book-hands.ts';
+import { figureWords } from '#shared-calc/quantity/figure-words.ts';
 import { Button } from '#renderer/kit/button.tsx';
 import { EmptyNote } from '#renderer/kit/empty-note.tsx';
 import { Table } from '#renderer/kit/table.tsx';
-import { figureWords } from '#renderer/store/figure-words.ts';
 import { paperCoins } from '#shared-calc/papers/paper-words.ts';
 import { LAST_JOBS } from '#shared-calc/prepare/teach-house.ts';
 import { toBase, unitOf } from '#shared-calc/quantity/unit.ts';

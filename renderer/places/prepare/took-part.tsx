@@ -1,7 +1,7 @@
 import { useMemo } from 'preact/hooks';
 import type { BookContext } from '#renderer/books/book-hands.ts';
 import { ChoiceEntry, SettledEntry } from '#renderer/books/entry.tsx';
-import { figureWords, shownUnitWords } from '#renderer/store/figure-words.ts';
+import { figureWords, shownUnitWords } from '#shared-calc/quantity/figure-words.ts';
 import { toBase, unitOf } from '#shared-calc/quantity/unit.ts';
 import { sizesOf } from '#shared-calc/jobs/job-sheet.ts';
 import type { Job } from '#shared-calc/records/records.ts';

@@ -2,7 +2,6 @@ import type { BookContext } from '#renderer/books/book-hands.ts';
 import { ChoiceEntry } from '#renderer/books/entry.tsx';
 import { writeRoute } from '#renderer/frame/place-route.ts';
 import type { MoneyHands } from '#renderer/store/money-hands.ts';
-import { writeJob } from '#shared-calc/acts/job-acts.ts';
 import { paperDay } from '#shared-calc/papers/paper-words.ts';
 import type { QuoteBody } from '#shared-calc/jobs/quote-body.ts';
 import type { Job } from '#shared-calc/records/records.ts';
@@ -33,7 +32,7 @@ const bases = [
 /** Beside a quote that is still in the making: what it costs us, and what may be put on it. */
 export function DraftSlip({ job, body, context, hands, sealOf }: DraftSlipParts) {
   const choose = (basis: string) =>
-    void hands.doAct(writeJob, { job: job.id, fields: { basis: basis === 'packs' ? 'packs' : 'used' } });
+    void hands.doAct('writeJob', { job: job.id, fields: { basis: basis === 'packs' ? 'packs' : 'used' } });
   return (
     <aside class="slip record" aria-label="About the quote, for us alone" id="slip" tabIndex={-1}>
       <header>

@@ -3,7 +3,7 @@ import type { BookContext } from '#renderer/books/book-hands.ts';
 import { showCoins } from '#renderer/books/money-field.ts';
 import { writeRoute } from '#renderer/frame/place-route.ts';
 import { Table } from '#renderer/kit/table.tsx';
-import { packWords } from '#renderer/print/goods-words.ts';
+import { packWords } from '#shared-calc/quantity/goods-words.ts';
 import { paperDay } from '#shared-calc/papers/paper-words.ts';
 import { touchesNow, type NewPrice } from './touches-now.ts';
 

@@ -6,7 +6,6 @@ import type { LineFace } from '#renderer/store/line-faces.ts';
 import type { RecipeStore } from '#renderer/store/recipe-store.ts';
 import type { Break, Need } from '#shared-calc/acts/act-fault.ts';
 import { needsOf, readersOf } from '#shared-calc/acts/line-breaks.ts';
-import { changeLine, moveLine, removeLine, renameLine } from '#shared-calc/acts/recipe-acts.ts';
 import { sayBreaks } from '#shared-calc/words/say-act-fault.ts';
 import { sayWithoutUse } from '#shared-calc/words/say-use.ts';
 import type { Line } from '#shared-calc/records/records.ts';
@@ -26,9 +25,9 @@ export function LineSlip({ book, store }: SlipParts) {
   const face = store.faces.value.of(store.chosen.value ?? '');
   if (!face) return <aside class="slip record" aria-label="The line" id="slip" tabIndex={-1} />;
   const { line, label } = face;
-  const put: PutFields = (fields) => book.doAct(changeLine, { line: line.id, fields });
+  const put: PutFields = (fields) => book.doAct('changeLine', { line: line.id, fields });
   const rename = (name: string) => {
-    const refused = book.doAct(renameLine, { line: line.id, name });
+    const refused = book.doAct('renameLine', { line: line.id, name });
     if (refused === undefined) store.chosen.value = name.trim();
     return refused;
   };
@@ -79,11 +78,11 @@ interface ActParts extends SlipParts {
 function LineActs({ book, store, face: { line, label } }: ActParts) {
   const [asked, setAsked] = useState<readonly Need[]>();
   const move = (to: 'up' | 'down') => () => {
-    void book.doAct(moveLine, { line: line.id, to });
+    void book.doAct('moveLine', { line: line.id, to });
     requestAnimationFrame(() => lineRow(line.name)?.scrollIntoView({ block: 'nearest' }));
   };
   const remove = () =>
-    void book.doAct(removeLine, { line: line.id, anyway: true }, () => (store.chosen.value = undefined));
+    void book.doAct('removeLine', { line: line.id, anyway: true }, () => (store.chosen.value = undefined));
   const ask = () => {
     const needs = needsOf(book.records.peek(), line);
     if (needs.length === 0) remove();

@@ -5,13 +5,13 @@ import { useKeepFocus } from '#renderer/frame/use-keep-focus.ts';
 import { Flag } from '#renderer/kit/flag.tsx';
 import { Table } from '#renderer/kit/table.tsx';
 import { boxStanding } from '#renderer/store/box-words.ts';
-import { boxFigure } from '#renderer/store/figure-words.ts';
+import { boxFigure } from '#shared-calc/quantity/figure-words.ts';
 import type { LineFace } from '#renderer/store/line-faces.ts';
 import type { RecipeStore } from '#renderer/store/recipe-store.ts';
 import type { Line } from '#shared-calc/records/records.ts';
 import { RuleField } from '#renderer/writing/rule-field.tsx';
 import type { RuleHelp } from '#renderer/writing/rule-help.ts';
-import { entryText } from '#renderer/store/entry-text.ts';
+import { entryText } from '#shared-calc/recipe/typed-text.ts';
 
 /** The line whose rule is being written. */
 export interface Editing {

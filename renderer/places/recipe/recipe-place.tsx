@@ -5,7 +5,6 @@ import { writeRoute, type Route } from '#renderer/frame/place-route.ts';
 import { EmptyNote } from '#renderer/kit/empty-note.tsx';
 import { findNamed, namedLines } from '#renderer/store/find-place.ts';
 import type { PageStore } from '#renderer/store/page-store.ts';
-import { addLine, copyRecipe } from '#shared-calc/acts/recipe-acts.ts';
 import { openRecipeStore, type RecipeStore } from '#renderer/store/recipe-store.ts';
 import { LineSlip } from './line-slip.tsx';
 import { RecipeList, type Editing } from './recipe-list.tsx';
@@ -63,14 +62,14 @@ function actsOf(
   const recipe = store.recipe.value;
   if (!recipe) return [];
   const copy = () => {
-    void book.doAct(copyRecipe, { recipe: recipe.id }, ({ added }) => {
+    void book.doAct('copyRecipe', { recipe: recipe.id }, ({ added }) => {
       const made = added.find((each) => each.kind === 'recipe');
       if (made) location.hash = writeRoute('recipe', made.record.id);
     });
   };
   const add = () => {
     const after = store.chosen.peek();
-    void book.doAct(addLine, { recipe: recipe.id, after }, ({ added: [made] }) => {
+    void book.doAct('addLine', { recipe: recipe.id, after }, ({ added: [made] }) => {
       editing.value = undefined;
       if (made?.kind === 'line') goTo(store, made.record.name);
     });

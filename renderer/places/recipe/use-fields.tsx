@@ -1,7 +1,6 @@
 import { ChoiceEntry, SettledEntry } from '#renderer/books/entry.tsx';
 import type { BookStore } from '#renderer/store/book-store.ts';
 import { usesFor } from '#shared-calc/acts/move-use.ts';
-import { moveUse } from '#shared-calc/acts/recipe-acts.ts';
 import {
   checkParts,
   cureNames,
@@ -26,7 +25,7 @@ export function UseFields({ line, put, book }: UseParts) {
   const records = book.records.value;
   const lines = linesOf(records, line.recipe);
   const choose = (use: string) => {
-    void book.doAct(moveUse, { line: line.id, use: isUse(use) ? use : undefined });
+    void book.doAct('moveUse', { line: line.id, use: isUse(use) ? use : undefined });
   };
   return (
     <>

@@ -1,8 +1,8 @@
 import type { BookContext } from '#renderer/books/book-hands.ts';
 import { SettledEntry } from '#renderer/books/entry.tsx';
 import { showCoins } from '#renderer/books/money-field.ts';
+import { goodsWords, packWords } from '#shared-calc/quantity/goods-words.ts';
 import { Button } from '#renderer/kit/button.tsx';
-import { goodsWords, packWords } from '#renderer/print/goods-words.ts';
 import { sayOrdered } from '#shared-calc/papers/needs-paper.ts';
 import { paperDay } from '#shared-calc/papers/paper-words.ts';
 import type { PackOnSale } from '#shared-calc/buy/price-book.ts';

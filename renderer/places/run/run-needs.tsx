@@ -1,9 +1,9 @@
 import type { BookContext } from '#renderer/books/book-hands.ts';
 import { showCoins } from '#renderer/books/money-field.ts';
 import { writeRoute } from '#renderer/frame/place-route.ts';
+import { goodsWords, packsWords } from '#shared-calc/quantity/goods-words.ts';
 import { Flag } from '#renderer/kit/flag.tsx';
 import { Table } from '#renderer/kit/table.tsx';
-import { goodsWords, packsWords } from '#renderer/print/goods-words.ts';
 import type { ChosenMaterial } from '#shared-calc/buy/chosen-packs.ts';
 
 interface NeedsParts {

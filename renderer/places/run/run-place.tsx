@@ -14,7 +14,6 @@ import { supplierOrders } from '#shared-calc/papers/supplier-orders.ts';
 import { calendarOf } from '#shared-calc/prepare/calendar-of.ts';
 import { ok, type Result } from '#shared-calc/result.ts';
 import { chosenRun, withCount } from '#shared-calc/buy/chosen-packs.ts';
-import { markOrdered } from '#shared-calc/acts/job-acts.ts';
 import { orderCsv } from '#shared-calc/papers/order-csv.ts';
 import { orderView } from './order-view.tsx';
 import { PackSlip } from './pack-slip.tsx';
@@ -106,7 +105,7 @@ function runActs({ hands }: Desk, shown: ShownRun | undefined): readonly PlaceAc
     ];
   const { run, jobs, context } = shown;
   const order = () => {
-    if (hands.doAct(markOrdered, { jobs: [...jobs] }) !== undefined) return;
+    if (hands.doAct('markOrdered', { jobs: [...jobs] }) !== undefined) return;
     hands.say(`${jobs.join(', ')} ordered. What comes in is received in the Store.`);
   };
   return [

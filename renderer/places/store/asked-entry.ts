@@ -1,7 +1,7 @@
 import { readDay } from '#renderer/books/day-field.ts';
 import type { Day } from '#shared-calc/calendar/day.ts';
 import { readMeasure } from '#shared-calc/papers/read-measure.ts';
-import { unitOfGoods } from '#shared-calc/papers/unit-of-goods.ts';
+import { unitOfGoods } from '#shared-calc/buy/unit-of-goods.ts';
 import type { Display } from '#shared-calc/quantity/shown-unit.ts';
 import type { Change } from '#shared-calc/records/change.ts';
 import type { Records } from '#shared-calc/records/records.ts';

@@ -5,7 +5,7 @@ import { ChoiceEntry, TextEntry } from '#renderer/books/entry.tsx';
 import { writeRoute } from '#renderer/frame/place-route.ts';
 import { AskSheet } from '#renderer/kit/ask-sheet.tsx';
 import type { MoneyHands } from '#renderer/store/money-hands.ts';
-import { unitOfGoods } from '#shared-calc/papers/unit-of-goods.ts';
+import { unitOfGoods } from '#shared-calc/buy/unit-of-goods.ts';
 import type { Option } from '#shared-calc/papers/read-choice.ts';
 import type { Records } from '#shared-calc/records/records.ts';
 import { jobOptions } from './job-options.ts';

@@ -4,7 +4,7 @@ import { ChoiceEntry, TextEntry } from '#renderer/books/entry.tsx';
 import { useOpenSheet } from '#renderer/frame/use-open-sheet.ts';
 import { Button } from '#renderer/kit/button.tsx';
 import type { MoneyHands } from '#renderer/store/money-hands.ts';
-import { packWords } from '#renderer/print/goods-words.ts';
+import { packWords } from '#shared-calc/quantity/goods-words.ts';
 import { isEmptyChange } from '#shared-calc/records/change.ts';
 import { expectedGoods, receive, type ExpectedOrder } from './expected-goods.ts';
 

@@ -1,5 +1,5 @@
 import type { Day } from '#shared-calc/calendar/day.ts';
-import { goodsLabel, unitOfGoods } from '#shared-calc/papers/unit-of-goods.ts';
+import { goodsLabel, unitOfGoods } from '#shared-calc/buy/unit-of-goods.ts';
 import type { Records, StockEntry } from '#shared-calc/records/records.ts';
 
 /** What lies in the Store of one material, in its own unit. */

@@ -3,7 +3,7 @@ import type { BookContext } from '#renderer/books/book-hands.ts';
 import { ChoiceEntry, TextEntry } from '#renderer/books/entry.tsx';
 import { Button } from '#renderer/kit/button.tsx';
 import { told, type MoneyHands } from '#renderer/store/money-hands.ts';
-import { goodsWords } from '#renderer/print/goods-words.ts';
+import { goodsWords } from '#shared-calc/quantity/goods-words.ts';
 import { reserveStock } from '#shared-calc/jobs/reserve-stock.ts';
 import { readMeasure } from '#shared-calc/papers/read-measure.ts';
 import { jobOptions } from './job-options.ts';

@@ -1,12 +1,12 @@
 import { addRecords, removeRecords, updateRecord } from '#renderer/books/put-record.ts';
-import { goodsWords } from '#renderer/print/goods-words.ts';
+import { goodsWords } from '#shared-calc/quantity/goods-words.ts';
 import type { Day } from '#shared-calc/calendar/day.ts';
 import { freeId } from '#shared-calc/jobs/find-job.ts';
 import { jobUses } from '#shared-calc/jobs/job-uses.ts';
 import { putRecords } from '#shared-calc/jobs/put-records.ts';
 import { reserveStock } from '#shared-calc/jobs/reserve-stock.ts';
 import { amountOf, NOTHING, remainder, storePieces } from '#shared-calc/jobs/store-pieces.ts';
-import { unitOfGoods } from '#shared-calc/papers/unit-of-goods.ts';
+import { unitOfGoods } from '#shared-calc/buy/unit-of-goods.ts';
 import { added, applyChange, squashChanges, type Change } from '#shared-calc/records/change.ts';
 import { diffRecords } from '#shared-calc/records/diff-records.ts';
 import { displayOf } from '#shared-calc/records/display-of.ts';

@@ -2,7 +2,7 @@ import type { BookContext, BookHands } from '#renderer/books/book-hands.ts';
 import { PriceList } from '#renderer/books/price-list.tsx';
 import { SectionDrawing } from '#renderer/drawing/section-drawing.tsx';
 import { sectionGeometry } from '#renderer/drawing/section-geometry.ts';
-import { figureWords } from '#renderer/store/figure-words.ts';
+import { figureWords } from '#shared-calc/quantity/figure-words.ts';
 import type { Tank } from '#shared-calc/records/records.ts';
 import { OutsideForm } from './outside-form.tsx';
 import type { TankRow } from './tank-rows.ts';

@@ -6,7 +6,7 @@ import { ChoiceEntry, SettledEntry } from '#renderer/books/entry.tsx';
 import type { Field } from '#renderer/books/field.ts';
 import { updateRecord } from '#renderer/books/put-record.ts';
 import { wordsField } from '#renderer/books/words-field.ts';
-import { unitWords } from '#renderer/text/unit-words.ts';
+import { unitWords } from '#shared-calc/quantity/unit-words.ts';
 import type { Workshop } from '#shared-calc/records/records.ts';
 import { ok } from '#shared-calc/result.ts';
 import { rescaleCoins } from '#shared-calc/acts/rescale-coins.ts';

@@ -14,11 +14,11 @@ describe('sizes', () => {
   test('a tank is taken, taken again, copied with what is written in it, built twice and put away', async () => {
     const hand = await benchAtHand();
     const keys = () => hand.bench.view.peek().columns.map((column) => `${column.key}x${column.count}`);
-    hand.bench.hands.take('T05');
+    hand.bench.acts.takeTank('T05');
     hand.bench.acts.takeAgain('T07');
     expect(keys()).toEqual(['T03x1', 'T07x1', 'T07#2x1', 'T08x1', 'T05x1']);
     hand.bench.acts.write([{ row: 'litter', column: 'T03', text: '20' }]);
-    hand.bench.hands.copySize('T03');
+    hand.bench.acts.copySize('T03');
     expect([shown(hand, 'litter', 'T03#2')[0], shown(hand, 'litter', 'T07#2')[0]]).toEqual(['local', '']);
     hand.bench.acts.setCount('T05', 2);
     hand.bench.acts.putAway('T07');
@@ -133,7 +133,7 @@ describe('finding', () => {
 
   test('two sizes are compared: what was measured or written otherwise, and what comes of it', async () => {
     const { bench } = await benchAtHand();
-    bench.hands.copySize('T07');
+    bench.acts.copySize('T07');
     bench.acts.write([{ row: 'litter', column: 'T07#2', text: '20' }]);
     const found = bench.compare('T07', 'T07#2');
     expect(found?.causes).toEqual([
@@ -189,7 +189,7 @@ describe('an issued quote', () => {
   test('lies on the bench as it stood, whatever the house does since, and cannot be written in', async () => {
     const hand = await benchAtHand(issued(demoRecords()));
     hand.bench.acts.write([{ row: 'litter', column: 'T07', text: '20' }]);
-    hand.bench.hands.sendToHouse({ row: 'litter', column: 'T07' });
+    hand.bench.acts.sendToHouse({ row: 'litter', column: 'T07' });
     hand.bench.lay('Q-0001A');
     expect(shown(hand, 'litter', 'T07')).toEqual(['in quote Q-0001 A', '30', 'issued', 'house', 'well']);
     expect(hand.bench.acts.write([{ row: 'litter', column: 'T07', text: '25' }])).toBe(

@@ -1,5 +1,5 @@
 import { workAmounts } from '#shared-calc/bench/order-amounts.ts';
-import type { Bench } from '#shared-calc/bench/open-bench.ts';
+import type { Bench, LiveBench } from '#shared-calc/bench/open-bench.ts';
 import { animalsInCard, watchCards } from '#shared-calc/papers/watch-card.ts';
 import { buildCards } from '#shared-calc/papers/build-card.ts';
 import { handoverCards } from '#shared-calc/papers/handover-card.ts';
@@ -12,6 +12,7 @@ import { careDates } from '#shared-calc/prepare/care-calendar.ts';
 import type { StepCaution } from '#shared-calc/prepare/cautions.ts';
 import { plainDisplay } from '#shared-calc/quantity/shown-unit.ts';
 import { workshopOf } from '#shared-calc/records/workshop-of.ts';
+import { treatmentWays, type TreatmentWay } from '#shared-calc/trade/heat/leaf-treatment.ts';
 import { demoBench, demoRecords } from '#tests/demo-bench.ts';
 import { demoPlan, mondayToFriday } from '#tests/shared-calc/prepare/demo-plan.ts';
 
@@ -29,7 +30,7 @@ export const school = {
 /** One T07 with every act there is: steam, a drain tap, a public place, mist. */
 const everything: Readonly<Record<string, string>> = { kit: 'show', public_site: 'yes' };
 
-export function cardBench(job: Readonly<Record<string, string>> = everything, recipe = 'H1'): Bench {
+export function cardBench(job: Readonly<Record<string, string>> = everything, recipe = 'H1'): LiveBench {
   return demoBench({ recipe, sizes: ['T07'], job }, records);
 }
 
@@ -37,33 +38,41 @@ export function cardBench(job: Readonly<Record<string, string>> = everything, re
 export function cautionsByCard(
   job: Readonly<Record<string, string>> = everything,
 ): Readonly<Record<string, ReadonlySet<string>>> {
-  const bench = cardBench(job);
-  const care = careDates('2027-04-28', mondayToFriday);
-  const cards: Readonly<Record<string, readonly StepCaution[]>> = {
-    survey: surveyCard(school).cautions,
-    prep: prepRows(demoPlan({ sizes: ['T07'], job }, { handover: '2027-04-28' })).flatMap(({ cautions }) => cautions),
-    treatment: steamCautions(),
-    build: buildCards(bench, { records, display: plainDisplay, audience: '', animalCrushes: false }).flatMap((card) =>
-      card.steps.flatMap(({ cautions }) => cautions),
-    ),
-    watch: watchCards(bench, plainDisplay).flatMap(({ cautions }) => cautions),
-    'animals in': animalsInCard({ build: '2027-04-07', settleInDays: 7, job: school }).cautions,
-    handover: handoverCards(bench, {
-      job: school,
-      handover: '2027-04-28',
-      care,
-      workshop: workshopOf(records),
-      display: plainDisplay,
-    }).flatMap(({ cautions }) => cautions),
-    care: sizeCare(bench, '2027-04-28', plainDisplay).flatMap(({ cautions }) => cautions),
-  };
-  return Object.fromEntries(Object.entries(cards).map(([card, of]) => [card, new Set(of.map(({ step }) => step))]));
+  const lists = Map.groupBy(cautionLists(job), ([act]) => act.split('; ')[0] ?? '');
+  return Object.fromEntries([...lists].map(([card, rows]) => [card, new Set(rows.flatMap(([, steps]) => steps))]));
 }
 
-function steamCautions(): readonly StepCaution[] {
-  const plan = treatLeaves({ way: 'steam', aim: 'sterile', leavesL: 43.51 }, { altitudeM: 650, pressureKpa: 103.421 });
+/** The steps whose cautions stand on each card of one T07, in order; `build; Mesh` for an act of a card. */
+export function cautionLists(
+  job: Readonly<Record<string, string>>,
+  recipe = 'H1',
+): readonly (readonly [act: string, steps: readonly string[]])[] {
+  const bench = cardBench(job, recipe);
+  const care = careDates('2027-04-28', mondayToFriday);
+  const terms = { records, display: plainDisplay, audience: '', animalCrushes: false };
+  const handed = { job: school, handover: '2027-04-28', care, workshop: workshopOf(records), display: plainDisplay };
+  const lists: readonly (readonly [string, readonly StepCaution[]])[] = [
+    ['survey', surveyCard(school).cautions],
+    ...prepRows(demoPlan({ recipe, sizes: ['T07'], job }, { handover: '2027-04-28' })).map(
+      ({ act, cautions }) => [`prep; ${act}`, cautions] as const,
+    ),
+    ...treatmentWays.map((way) => [`treatment; ${way}`, treatmentCautionsOf(way)] as const),
+    ...buildCards(bench, terms).flatMap((card) =>
+      card.steps.map(({ title, cautions }) => [`build; ${title}`, cautions] as const),
+    ),
+    ...watchCards(bench, plainDisplay).map(({ cautions }) => ['watch', cautions] as const),
+    ['animals in', animalsInCard({ build: '2027-04-07', settleInDays: 7, job: school }).cautions],
+    ...handoverCards(bench, handed).map(({ cautions }) => ['handover', cautions] as const),
+    ...sizeCare(bench, '2027-04-28', plainDisplay).map(({ cautions }) => ['care', cautions] as const),
+  ];
+  bench.close();
+  return lists.map(([act, cautions]) => [act, cautions.map(({ step }) => step)]);
+}
+
+function treatmentCautionsOf(way: TreatmentWay): readonly StepCaution[] {
+  const plan = treatLeaves({ way, aim: 'clean', leavesL: 43.51 }, { altitudeM: 650, pressureKpa: 103.421 });
   if (!plan.ok) throw new Error(plan.fault);
-  return treatmentCard('steam', plan.value).cautions;
+  return treatmentCard(way, plan.value).cautions;
 }
 
 /** Minutes of all work lines of a size, but those named. */

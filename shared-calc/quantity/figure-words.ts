@@ -1,6 +1,5 @@
-import type { Box } from '#shared-calc/bench/bench-types.ts';
-import { unitWords } from '#renderer/text/unit-words.ts';
-import { showGiven, shownUnit, showValue, type Display } from '#shared-calc/quantity/shown-unit.ts';
+import { unitWords } from './unit-words.ts';
+import { showGiven, shownUnit, showValue, type Display } from './shown-unit.ts';
 
 /** The unit that a line's figures are shown in, as it is read. */
 export function shownUnitWords(unit: string, display: Display): string {
@@ -8,8 +7,9 @@ export function shownUnitWords(unit: string, display: Display): string {
 }
 
 interface BoxWorked {
-  readonly value: Box['value'];
-  readonly rule?: Box['rule'] | undefined;
+  readonly value: number | string | boolean | undefined;
+  /** The rule that it is worked by. */
+  readonly rule?: object | undefined;
 }
 
 /** A box's figure as it is painted: worked ones with all decimals of their unit, a given one as it is given: `100`. */

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { entryText, hasTwoReadings, writtenText, textInLabel } from '#renderer/store/entry-text.ts';
+import { entryText, hasTwoReadings, writtenText, textInLabel } from '#shared-calc/recipe/typed-text.ts';
 import { plainDisplay, type Display } from '#shared-calc/quantity/shown-unit.ts';
 import type { Line } from '#shared-calc/records/records.ts';
 import { demoRecords } from '#tests/demo-bench.ts';

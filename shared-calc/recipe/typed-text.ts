@@ -1,13 +1,18 @@
-import type { Box } from '#shared-calc/bench/bench-types.ts';
 import { shownUnit, type Display } from '#shared-calc/quantity/shown-unit.ts';
 import { readFigure, tidyText } from '#shared-calc/quantity/read-figure.ts';
 import { findUnit } from '#shared-calc/quantity/unit.ts';
-import { keptText } from '#shared-calc/recipe/kept-text.ts';
+import { keptText } from './kept-text.ts';
 import type { Line } from '#shared-calc/records/records.ts';
-import { boxFigure, shownUnitWords } from './figure-words.ts';
+import { boxFigure, shownUnitWords } from '#shared-calc/quantity/figure-words.ts';
+
+interface KeptCell {
+  readonly text: string;
+  /** What was read from it, where it is a rule. */
+  readonly rule?: object | undefined;
+}
 
 /** What an editor opens with: the text as it is kept, a figure with the workshop's own decimal sign. */
-export function entryText({ text, rule }: Pick<Box, 'text' | 'rule'>, { decimalComma }: Display): string {
+export function entryText({ text, rule }: KeptCell, { decimalComma }: Display): string {
   if (rule || !decimalComma) return text;
   return text.replace(/\d[\d,]*\.\d+/, (number) => number.replaceAll(',', '').replace('.', ','));
 }

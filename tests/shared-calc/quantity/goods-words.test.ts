@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { goodsWords, packsWords, packWords } from '#renderer/print/goods-words.ts';
+import { goodsWords, packsWords, packWords } from '#shared-calc/quantity/goods-words.ts';
 import { plainDisplay } from '#shared-calc/quantity/shown-unit.ts';
 
 describe('goodsWords', () => {

@@ -1,7 +1,9 @@
 import { describe, expect, test } from 'vitest';
-import { demoRecords } from '#tests/demo-bench.ts';
-import { benchAtHand } from './book-at-hand.ts';
+import { benchAtHand, type BenchAtHand } from './book-at-hand.ts';
 import { box, shown } from './shown-box.ts';
+import { changedBoxes } from '#renderer/places/quotes/changed-boxes.ts';
+import { demoRecords } from '#tests/demo-bench.ts';
+import { issued, libraryJob } from '#tests/shared-calc/jobs/demo-jobs.ts';
 
 describe('writing in boxes', () => {
   test('a figure without a unit takes that of its line, and the change is named in words', async () => {
@@ -94,7 +96,7 @@ describe('writing in boxes', () => {
   test('a value for the whole job stands in every size, and Delete takes it back', async () => {
     const hand = await benchAtHand();
     hand.bench.acts.write([{ row: 'soil_rise', column: 'T03', text: '0' }]);
-    expect(hand.bench.hands.forWholeJob({ row: 'soil_rise', column: 'T03' })).toBeUndefined();
+    expect(hand.bench.acts.holdForJob({ row: 'soil_rise', column: 'T03' })).toBeUndefined();
     expect(['T03', 'T07', 'T08'].map((column) => shown(hand, 'soil_rise', column))).toEqual(
       Array.from({ length: 3 }, () => ['whole job', '0', 'plain', 'job', 'well']),
     );
@@ -105,7 +107,7 @@ describe('writing in boxes', () => {
   test("a value sent to the house is every size's from then on", async () => {
     const hand = await benchAtHand();
     hand.bench.acts.write([{ row: 'litter', column: 'T03', text: '25' }]);
-    hand.bench.hands.sendToHouse({ row: 'litter', column: 'T03' });
+    hand.bench.acts.sendToHouse({ row: 'litter', column: 'T03' });
     expect([shown(hand, 'litter', 'T03'), shown(hand, 'litter', 'T08')]).toEqual([
       ['', '25', 'plain', 'house', 'well'],
       ['', '25', 'plain', 'house', 'well'],
@@ -118,5 +120,124 @@ describe('writing in boxes', () => {
     expect(hand.bench.view.peek().columns.map((column) => column.kit)).toEqual(['full', 'show', 'full']);
     hand.bench.acts.setKit('T07', 'full');
     expect(shown(hand, 'kit', 'T07')).toEqual(['', 'full', 'plain', 'house', 'well']);
+  });
+});
+
+const askers = ({ book }: BenchAtHand) => [...book.records.peek().localValue.values()].map(({ by }) => by);
+const shownAsked = ({ bench }: BenchAtHand) => bench.panel.peek()?.house?.asked;
+
+async function gapWritten(): Promise<BenchAtHand> {
+  const hand = await benchAtHand();
+  hand.bench.acts.write([{ row: 'drain_gap', column: 'T08', text: '15 mm' }]);
+  hand.bench.acts.choose({ row: 'drain_gap', column: 'T08' });
+  return hand;
+}
+
+describe('who asked for a value', () => {
+  test('a local value is ours until the client is said to have asked for it, and undo takes that back alone', async () => {
+    const hand = await gapWritten();
+    expect([askers(hand), shownAsked(hand)]).toEqual([['us'], { byClient: false, closed: false }]);
+    hand.bench.panelActs.clientAsked(true);
+    expect([askers(hand), shownAsked(hand)]).toEqual([['client'], { byClient: true, closed: false }]);
+    await hand.quiet();
+    expect([hand.service.entries().length, hand.book.line.peek().undo]).toEqual([
+      2,
+      'air gap under the mesh of T08, asked for by the client',
+    ]);
+    hand.book.undo();
+    await hand.quiet();
+    expect([askers(hand), shownAsked(hand)]).toEqual([['us'], { byClient: false, closed: false }]);
+  });
+
+  test('it can be said of a value for the whole job, and the size it came from takes it along', async () => {
+    const hand = await gapWritten();
+    hand.bench.panelActs.clientAsked(true);
+    hand.bench.panelActs.forWholeJob();
+    expect([askers(hand), shownAsked(hand)]).toEqual([['client'], { byClient: true, closed: false }]);
+    hand.bench.panelActs.clientAsked(false);
+    await hand.quiet();
+    expect([askers(hand), hand.book.line.peek().undo]).toEqual([
+      ['us'],
+      'air gap under the mesh of the whole job, asked for by us',
+    ]);
+  });
+
+  test('a note leaves it with the client, another figure is ours again', async () => {
+    const hand = await gapWritten();
+    hand.bench.panelActs.clientAsked(true);
+    hand.bench.panelActs.writeNote('as in the hall');
+    expect(askers(hand)).toEqual(['client']);
+    hand.bench.acts.write([{ row: 'drain_gap', column: 'T08', text: '16 mm' }]);
+    expect(askers(hand)).toEqual(['us']);
+  });
+
+  test('a box that follows the house has nobody who asked', async () => {
+    const hand = await benchAtHand();
+    expect(hand.bench.acts.sayWhoAsked({ row: 'litter', column: 'T03' }, 'client')).toBe(
+      'Only a local value has somebody who asked for it: write one first.',
+    );
+  });
+
+  test('the next quote tells it as the wish of the client', async () => {
+    const first = issued(libraryJob(), 'A');
+    const hand = await benchAtHand(first.records);
+    hand.bench.lay('J02');
+    hand.bench.acts.write([{ row: 'litter', column: 'T05', text: '20 mm' }]);
+    hand.bench.acts.sayWhoAsked({ row: 'litter', column: 'T05' }, 'client');
+    expect(changedBoxes(first.body, issued(hand.book.records.peek(), 'B').body)).toEqual([
+      { what: 'Litter depth of T05', from: 'as the house', to: '20 mm', by: 'client' },
+    ]);
+  });
+});
+
+const heads = ({ bench }: BenchAtHand) => bench.view.peek().columns.map(({ key, label }) => [key, label]);
+
+describe('the name of a size', () => {
+  test('a size is called by its own name on the bench, and undo calls it by its tank again', async () => {
+    const hand = await benchAtHand();
+    expect(hand.bench.acts.nameSize('T07', '  Left of  the door ')).toBeUndefined();
+    const named = heads(hand);
+    await hand.quiet();
+    const step = hand.book.line.peek().undo;
+    hand.book.undo();
+    await hand.quiet();
+    expect([named, step, heads(hand)]).toEqual([
+      [
+        ['T03', 'T03'],
+        ['T07', 'Left of the door'],
+        ['T08', 'T08'],
+      ],
+      'T07 called Left of the door',
+      [
+        ['T03', 'T03'],
+        ['T07', 'T07'],
+        ['T08', 'T08'],
+      ],
+    ]);
+  });
+
+  test('an empty text calls it by its tank again', async () => {
+    const hand = await benchAtHand();
+    hand.bench.acts.nameSize('T07', 'Hall');
+    expect(hand.bench.acts.nameSize('T07', ' ')).toBeUndefined();
+    expect(heads(hand)[1]).toEqual(['T07', 'T07']);
+    await hand.quiet();
+    expect(hand.book.line.peek().undo).toBe('Hall called by its tank, T07');
+  });
+
+  test.each([
+    ['', 'T07: write what it is to be called, such as Left of the door.'],
+    ['n'.repeat(41), 'T07: a name has at most 40 letters; this one has 41.'],
+    ['T08', 'Another size of this job is called T08 already: choose another name.'],
+    ['Porch', 'Another size of this job is called Porch already: choose another name.'],
+  ])('%j is no name for it', async (text, sentence) => {
+    const hand = await benchAtHand();
+    hand.bench.acts.nameSize('T03', 'Porch');
+    expect(hand.bench.acts.nameSize('T07', text)).toBe(sentence);
+  });
+
+  test('the longest name is taken', async () => {
+    const hand = await benchAtHand();
+    expect(hand.bench.acts.nameSize('T07', 'n'.repeat(40))).toBeUndefined();
   });
 });

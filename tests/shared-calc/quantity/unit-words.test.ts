@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { unitWords } from '#renderer/text/unit-words.ts';
+import { unitWords } from '#shared-calc/quantity/unit-words.ts';
 
 describe('unitWords', () => {
   test.each([

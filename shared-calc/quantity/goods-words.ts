@@ -1,7 +1,7 @@
-import { readUnits } from '#renderer/store/figure-words.ts';
-import { showWithUnit, type Display } from '#shared-calc/quantity/shown-unit.ts';
-import { toBase, unitOf } from '#shared-calc/quantity/unit.ts';
-import { cleanNoise, writeNumber } from '#shared-calc/quantity/write-figure.ts';
+import { readUnits } from './figure-words.ts';
+import { showWithUnit, type Display } from './shown-unit.ts';
+import { toBase, unitOf } from './unit.ts';
+import { cleanNoise, writeNumber } from './write-figure.ts';
 
 /** An amount of goods as a builder says it: `16.84 L`, `3`, `0.25 m²`. */
 export function goodsWords(amount: number, unit: string, display: Display): string {

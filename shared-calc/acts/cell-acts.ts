@@ -1,0 +1,278 @@
+import { z } from 'zod';
+import { findCycle } from '#shared-calc/bench/find-cycle.ts';
+import { textsOf, type SheetColumn } from '#shared-calc/jobs/job-sheet.ts';
+import { calledOf } from '#shared-calc/recipe/column.ts';
+import { lineLabel } from '#shared-calc/recipe/line-label.ts';
+import { lineFor } from '#shared-calc/recipe/lines-by-use.ts';
+import { textResolver } from '#shared-calc/recipe/resolve-box.ts';
+import { hasTwoReadings, textInLabel, writtenText } from '#shared-calc/recipe/typed-text.ts';
+import { squashChanges, type Change } from '#shared-calc/records/change.ts';
+import type { Line } from '#shared-calc/records/records.ts';
+import { failed, ok, type Result } from '#shared-calc/result.ts';
+import { act, type Act } from './act.ts';
+import type { ActFault, RefusedCell } from './act-fault.ts';
+import { findCell, jobCells, lineWords, writtenIn, type Cell, type CellWritten, type JobCells } from './job-cells.ts';
+import { localChange, type LocalPut } from './local-change.ts';
+import { houseText } from './recipe-acts.ts';
+
+const Job = z.string();
+const Place = { column: z.string().describe('The size by its key: T07, or T07#2.'), line: z.string() };
+const Typed = z.string().describe('As it is typed in the cell: a bare number has the unit that the line is shown in.');
+
+/** More letters than these no label keeps. */
+const LABEL_LENGTH = 300;
+
+type Run<I> = (cells: JobCells, input: I) => Result<Change, ActFault>;
+
+/** An act on the cells of a job. */
+function cellsAct<I extends { readonly job: string }>(parts: {
+  readonly name: string;
+  readonly says: string;
+  readonly input: z.ZodType<I>;
+  readonly run: Run<I>;
+}): Act<I> {
+  return act<I>({
+    ...parts,
+    run: (derived, input) => {
+      const cells = jobCells(derived, input.job);
+      return cells.ok ? parts.run(cells.value, input) : cells;
+    },
+  });
+}
+
+/** An act on what one cell is written over with. */
+function writtenAct<I extends { readonly job: string; readonly column: string; readonly line: string }>(parts: {
+  readonly name: string;
+  readonly says: string;
+  readonly input: z.ZodType<I>;
+  /** What nothing can be done to where nothing is written. */
+  readonly without: Extract<ActFault, { readonly kind: 'nothing-written' }>['what'];
+  readonly run: (
+    on: { readonly cells: JobCells; readonly cell: Cell; readonly written: CellWritten },
+    input: I,
+  ) => Result<Change, ActFault>;
+}): Act<I> {
+  return cellsAct<I>({
+    ...parts,
+    run: (cells, input) => {
+      const cell = findCell(cells, input);
+      if (!cell.ok) return cell;
+      const written = writtenIn(cells, cell.value);
+      if (!written) return failed({ kind: 'nothing-written', what: parts.without });
+      return parts.run({ cells, cell: cell.value, written }, input);
+    },
+  });
+}
+
+const WriteCells = z.strictObject({ job: Job, cells: z.array(z.strictObject({ ...Place, text: Typed })).min(1) });
+
+/** One cell as it is to be. */
+interface CellPut extends LocalPut {
+  readonly cell: Cell;
+}
+
+export const writeCells = cellsAct<z.infer<typeof WriteCells>>({
+  name: 'writeCells',
+  says: 'Writes cells of a job over as they are typed, all of them or none; an emptied cell goes back to the house.',
+  input: WriteCells,
+  run: (cells, { cells: typed }) => cellsWritten(cells, typed),
+});
+
+interface TypedCell {
+  readonly column: string;
+  readonly line: string;
+  readonly text: string;
+}
+
+/**
+ * A cell that is emptied goes back to the house where it was written over; otherwise it has no figure yet. Among
+ * several, an empty text leaves its cell alone.
+ */
+function cellsWritten(cells: JobCells, typed: readonly TypedCell[]): Result<Change, ActFault> {
+  const puts: CellPut[] = [];
+  const refused: RefusedCell[] = [];
+  for (const each of typed) {
+    if (each.text.trim() === '' && typed.length > 1) continue;
+    const cell = findCell(cells, each);
+    if (!cell.ok) return cell;
+    const put = readCell(cells, cell.value, each.text);
+    if (put.ok) puts.push(put.value);
+    else refused.push(put.fault);
+  }
+  if (refused.length > 0) return failed({ kind: 'cells-refused', cells: refused });
+  const cycle = cycleOf(cells, puts);
+  if (cycle) return failed(cycle);
+  return ok(localChange(cells.records, cells.job.id, puts, labelOf(cells, puts)));
+}
+
+function readCell({ read, display }: JobCells, cell: Cell, typed: string): Result<CellPut, RefusedCell> {
+  const { column, line } = cell;
+  const refusedFor = (fault: RefusedCell['fault']) =>
+    failed({ line: line.name, label: lineLabel(line), size: calledOf(column), fault });
+  if (hasTwoReadings(typed, line, display)) return refusedFor({ kind: 'two-readings', text: typed.trim() });
+  const text = writtenText(typed, line, display);
+  const put = { size: column.size, line: line.name, cell };
+  if (text === '' && column.locals.has(line.name)) return ok({ ...put, text: undefined });
+  const reading = read.reader.read(line, text);
+  return reading.is === 'faulty' ? refusedFor(reading.fault) : ok({ ...put, text });
+}
+
+/** A figure cannot make a cycle; rules are followed in each size they are written in. */
+function cycleOf({ read, sheet }: JobCells, puts: readonly CellPut[]): ActFault | undefined {
+  const rules = puts.filter(({ cell, text }) => text !== undefined && read.reader.read(cell.line, text).is === 'rule');
+  for (const [column, inColumn] of Map.groupBy(rules, ({ cell }) => cell.column)) {
+    const locals = new Map(textsOf(column.locals));
+    for (const { cell, line, text } of puts) if (cell.column === column && text !== undefined) locals.set(line, text);
+    const resolve = textResolver({ ...column, locals }, textsOf(sheet.whole));
+    const through = inColumn.map(({ line }) => line);
+    const cycle = findCycle(read, (line) => resolve(line).text, through);
+    if (cycle) return { kind: 'loop', line: cycle[0] ?? '', text: '', cycle };
+  }
+  return undefined;
+}
+
+function labelOf({ job, display }: JobCells, puts: readonly CellPut[]): string {
+  const [put] = puts;
+  if (!put || puts.length > 1) return `${puts.length} boxes of ${job.title}`;
+  const { line, column } = put.cell;
+  const where = `${lineWords(line)} of ${calledOf(column)}`;
+  if (put.text === undefined) return `${where} back to house`;
+  return `${where} to ${textInLabel(put.text, line, display)}`.slice(0, LABEL_LENGTH);
+}
+
+const BackToHouse = z.strictObject({ job: Job, cells: z.array(z.strictObject(Place)).min(1) });
+
+export const backToHouse = cellsAct<z.infer<typeof BackToHouse>>({
+  name: 'backToHouse',
+  says: 'Takes cells back to the house; where none has a value of its own, values of the whole job go instead.',
+  input: BackToHouse,
+  run: (cells, { cells: named }) => {
+    const found: Cell[] = [];
+    for (const name of named) {
+      const cell = findCell(cells, name);
+      if (!cell.ok) return cell;
+      found.push(cell.value);
+    }
+    return cellsCleared(cells, found);
+  },
+});
+
+function cellsCleared({ records, job, sheet }: JobCells, cells: readonly Cell[]): Result<Change, ActFault> {
+  const locals = cells
+    .filter(({ column, line }) => column.locals.has(line.name))
+    .map(({ column, line }) => ({ line, size: column.size, called: calledOf(column) }));
+  const whole = [...new Set(cells.map(({ line }) => line))]
+    .filter((line) => sheet.whole.has(line.name))
+    .map((line) => ({ line, size: undefined, called: 'the whole job' }));
+  const gone = locals.length > 0 ? locals : whole;
+  const [first] = gone;
+  if (!first) return failed({ kind: 'nothing-written', what: 'back' });
+  const puts = gone.map(({ line, size }) => ({ size, line: line.name, text: undefined }));
+  const one = `${lineWords(first.line)} of ${first.called} back to house`;
+  return ok(localChange(records, job.id, puts, gone.length === 1 ? one : `${gone.length} boxes back to house`));
+}
+
+const SetKit = z.strictObject({ job: Job, column: Place.column, kit: z.string() });
+
+export const setKit = cellsAct<z.infer<typeof SetKit>>({
+  name: 'setKit',
+  says: 'Gives a size another kit level; the one that the house or the job has takes the local one away.',
+  input: SetKit,
+  run: (cells, { column, kit }) => {
+    const line = lineFor(cells.read.lines, 'kit');
+    if (!line) return failed({ kind: 'not-given', use: 'kit' });
+    const usual = cells.sheet.whole.get(line.name)?.text ?? line.text;
+    if (usual !== kit) return cellsWritten(cells, [{ column, line: line.name, text: kit }]);
+    const cell = findCell(cells, { column, line: line.name });
+    return cell.ok ? cellsCleared(cells, [cell.value]) : cell;
+  },
+});
+
+const HoldForJob = z.strictObject({ job: Job, ...Place, text: Typed.optional() });
+
+export const holdForJob = cellsAct<z.infer<typeof HoldForJob>>({
+  name: 'holdForJob',
+  says: 'Makes the value of a cell, or a text, hold for the whole job; what stood in this size alone goes.',
+  input: HoldForJob,
+  run: (cells, { text: typed, ...name }) => {
+    const cell = findCell(cells, name);
+    if (!cell.ok) return cell;
+    const { column, line } = cell.value;
+    const local = column.locals.get(line.name);
+    const text = typed === undefined ? local?.text : writtenText(typed, line, cells.display);
+    if (text === undefined) return failed({ kind: 'nothing-written', what: 'whole job' });
+    const fault = wholeFault(cells, line, text);
+    if (fault) return failed(fault);
+    const label = `${lineWords(line)} of the whole job to ${textInLabel(text, line, cells.display)}`;
+    const puts: readonly LocalPut[] = [
+      { size: undefined, line: line.name, text, note: local?.note ?? '', by: local?.text === text ? local.by : 'us' },
+      { size: column.size, line: line.name, text: undefined },
+    ];
+    return ok(localChange(cells.records, cells.job.id, puts, label.slice(0, LABEL_LENGTH)));
+  },
+});
+
+function wholeFault({ read, sheet }: JobCells, line: Line, text: string): ActFault | undefined {
+  const { name } = line;
+  const reading = read.reader.read(line, text);
+  if (reading.is === 'faulty') return { kind: 'unreadable', line: name, text, fault: reading.fault };
+  if (reading.is !== 'rule') return undefined;
+  const whole = new Map([...textsOf(sheet.whole), [name, text]]);
+  const cycleIn = (column: SheetColumn) => {
+    const resolve = textResolver({ ...column, locals: textsOf(column.locals) }, whole);
+    return findCycle(read, (each) => resolve(each).text, [name]);
+  };
+  const cycle = sheet.columns.map(cycleIn).find((each) => each !== undefined);
+  return cycle && { kind: 'loop', line: name, text, cycle };
+}
+
+const NoteCell = z.strictObject({ job: Job, ...Place, note: z.string().max(2_000) });
+
+export const noteCell = writtenAct<z.infer<typeof NoteCell>>({
+  name: 'noteCell',
+  says: 'Writes the note beside what a cell is written over with.',
+  input: NoteCell,
+  without: 'note',
+  run: ({ cells, cell: { line }, written: { size, text, called } }, { note }) => {
+    const label = `note on ${lineWords(line)} of ${called}`;
+    return ok(localChange(cells.records, cells.job.id, [{ size, line: line.name, text, note }], label));
+  },
+});
+
+const SayWhoAsked = z.strictObject({ job: Job, ...Place, by: z.enum(['client', 'us']) });
+
+export const sayWhoAsked = writtenAct<z.infer<typeof SayWhoAsked>>({
+  name: 'sayWhoAsked',
+  says: 'Says who asked for what a cell is written over with; What changed tells it.',
+  input: SayWhoAsked,
+  without: 'asker',
+  run: ({ cells, cell: { line }, written: { size, text, called } }, { by }) => {
+    const label = `${lineWords(line)} of ${called}, asked for by ${by === 'client' ? 'the client' : 'us'}`;
+    return ok(localChange(cells.records, cells.job.id, [{ size, line: line.name, text, by }], label));
+  },
+});
+
+const SendToHouse = z.strictObject({ job: Job, ...Place });
+
+/** The recipe takes the text and its note, and the cell follows the house again. */
+export const sendToHouse = writtenAct<z.infer<typeof SendToHouse>>({
+  name: 'sendToHouse',
+  says: "Makes the value of a cell the house's own: the recipe takes it, and the cell follows the house again.",
+  input: SendToHouse,
+  without: 'back',
+  run: ({ cells, cell: { line }, written: { size, text, note } }) => {
+    if (line.role === 'tank') return failed({ kind: 'tank-measure', line: line.name });
+    const house = houseText(cells.read.lines, line, text, textInLabel(text, line, cells.display));
+    if (!house.ok) return house;
+    const noted = note === '' ? house.value : withNote(house.value, note);
+    const back = localChange(cells.records, cells.job.id, [{ size, line: line.name, text: undefined }], '');
+    return ok(squashChanges(house.value.label, [noted, back]));
+  },
+});
+
+function withNote(change: Change, note: string): Change {
+  return {
+    ...change,
+    updated: change.updated.map((each) => (each.kind === 'line' ? { ...each, to: { ...each.to, note } } : each)),
+  };
+}

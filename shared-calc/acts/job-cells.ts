@@ -1,0 +1,75 @@
+import { readLines, type ReadLines } from '#shared-calc/bench/find-cycle.ts';
+import type { Derived } from '#shared-calc/derive/derived.ts';
+import { findJob } from '#shared-calc/jobs/find-job.ts';
+import type { JobFault } from '#shared-calc/jobs/job-fault.ts';
+import { keysOf, type JobSheet, type SheetColumn, type Written } from '#shared-calc/jobs/job-sheet.ts';
+import type { Display } from '#shared-calc/quantity/shown-unit.ts';
+import { calledOf } from '#shared-calc/recipe/column.ts';
+import { inSentence, lineLabel } from '#shared-calc/recipe/line-label.ts';
+import type { Job, Line, Records } from '#shared-calc/records/records.ts';
+import { failed, ok, type Result } from '#shared-calc/result.ts';
+import { nearestName } from '#shared-calc/rule/nearest.ts';
+
+/** A job with its sizes and lines, as acts on its cells read them. */
+export interface JobCells {
+  readonly records: Records;
+  readonly job: Job;
+  readonly sheet: JobSheet;
+  readonly read: ReadLines;
+  readonly display: Display;
+}
+
+export function jobCells({ records, display, sheet, lines }: Derived, id: string): Result<JobCells, JobFault> {
+  const job = findJob(records, id);
+  if (!job.ok) return job;
+  const known = sheet(id) ?? { recipe: job.value.recipe, columns: [], whole: new Map(), oneOffs: [] };
+  return ok({ records, job: job.value, sheet: known, read: readLines(lines(job.value.recipe)), display });
+}
+
+/** A cell of one size. */
+export interface Cell {
+  readonly column: SheetColumn;
+  readonly line: Line;
+}
+
+interface CellName {
+  readonly column: string;
+  readonly line: string;
+}
+
+/** Finds a cell by the key of its size and the name of its line. */
+export function findCell(cells: JobCells, { column: key, line: name }: CellName): Result<Cell, JobFault> {
+  const column = findColumn(cells, key);
+  if (!column.ok) return column;
+  const { byName } = cells.read;
+  const line = byName.get(name);
+  if (line) return ok({ column: column.value, line });
+  const near = nearestName(name, byName.keys());
+  return failed({ kind: 'no-line', line: name, ...(near !== undefined && { near }) });
+}
+
+export function findColumn({ sheet }: JobCells, key: string): Result<SheetColumn, JobFault> {
+  const column = sheet.columns.find((each) => each.key === key);
+  return column ? ok(column) : failed({ kind: 'no-size', size: key, sizes: keysOf(sheet) });
+}
+
+/** What is written over in a cell, and where that stands. */
+export interface CellWritten extends Written {
+  /** The id of the size; `undefined` where it holds for the whole job. */
+  readonly size: string | undefined;
+  /** "T07", "the whole job". */
+  readonly called: string;
+}
+
+/** What a cell is written over with: in its own size, or for the whole job. */
+export function writtenIn({ sheet }: JobCells, { column, line }: Cell): CellWritten | undefined {
+  const local = column.locals.get(line.name);
+  if (local) return { ...local, size: column.size, called: calledOf(column) };
+  const whole = sheet.whole.get(line.name);
+  return whole && { ...whole, size: undefined, called: 'the whole job' };
+}
+
+/** A line within a sentence: "litter depth". */
+export function lineWords(line: Line): string {
+  return inSentence(lineLabel(line));
+}
