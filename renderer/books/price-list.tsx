@@ -1,6 +1,7 @@
 import { useState } from 'preact/hooks';
 import { Button } from '#renderer/kit/button.tsx';
 import { Flag } from '#renderer/kit/flag.tsx';
+import { Table } from '#renderer/kit/table.tsx';
 import { readMoney } from '#shared-calc/papers/read-money.ts';
 import type { Pack, PackPrice } from '#shared-calc/records/records.ts';
 import { ok } from '#shared-calc/result.ts';
@@ -29,38 +30,40 @@ export function PriceList({ pack, of, context, hands }: PriceListParts) {
   return (
     <>
       {prices.length > 0 && (
-        <table class="told">
-          <thead>
-            <tr>
-              <th scope="col">from</th>
-              <th scope="col" class="n">
-                {context.workshop.currency}
-              </th>
-              <th scope="col" class="n">
-                <span class="unseen">what may be done</span>
-              </th>
-            </tr>
-          </thead>
-          <tbody>
-            {prices.map((price) => (
-              <tr key={price.id}>
-                <th scope="row">
+        <Table
+          label={`Prices of ${of}`}
+          rows={prices}
+          keyOf={({ id }) => id}
+          columns={[
+            {
+              head: 'from',
+              names: true,
+              cell: (price) => (
+                <>
                   {price.from} <Standing price={price} now={now} context={context} />
-                </th>
-                <td class="n">{showCoins(price.priceCoins, context.workshop)}</td>
-                <td class="n">
-                  <Button
-                    look="plain"
-                    aria-label={`Remove the price of ${of} from ${price.from}`}
-                    onClick={() => remove(price)}
-                  >
-                    Remove
-                  </Button>
-                </td>
-              </tr>
-            ))}
-          </tbody>
-        </table>
+                </>
+              ),
+            },
+            {
+              head: context.workshop.currency,
+              figure: true,
+              cell: ({ priceCoins }) => showCoins(priceCoins, context.workshop),
+            },
+            {
+              head: <span class="unseen">what may be done</span>,
+              figure: true,
+              cell: (price) => (
+                <Button
+                  look="plain"
+                  aria-label={`Remove the price of ${of} from ${price.from}`}
+                  onClick={() => remove(price)}
+                >
+                  Remove
+                </Button>
+              ),
+            },
+          ]}
+        />
       )}
       <NewPrice key={pack.id} pack={pack} of={of} context={context} hands={hands} />
     </>

@@ -1,9 +1,10 @@
+import { Table } from '#renderer/kit/table.tsx';
 import { Facts, Letterhead, Paper } from '#renderer/print/paper.tsx';
 import { paperWeekday } from '#shared-calc/papers/paper-words.ts';
 import type { AnimalsInCard } from '#shared-calc/papers/watch-card.ts';
 import { Minded } from './caution-list.tsx';
-import { Tick } from './tick.tsx';
-import { WideTable } from './wide-table.tsx';
+import { BoxToTick } from './box-to-tick.tsx';
+import { toWrite } from './to-write.ts';
 import './cards.css';
 
 export interface AnimalsInParts {
@@ -30,7 +31,7 @@ export function AnimalsInPaper({ title, letterhead, card }: AnimalsInParts) {
         <ul class="ticked">
           {card.before.map((says) => (
             <li key={says}>
-              <Tick /> {says}
+              <BoxToTick /> {says}
             </li>
           ))}
         </ul>
@@ -56,35 +57,26 @@ function Looks({ card: { looks, lookFor, settleInDays } }: { readonly card: Anim
     <section>
       <h3>Days to look</h3>
       <p>The tank has only {settleInDays} days to settle in: each of these days is kept.</p>
-      <WideTable label="Days to look">
-        <table class="paper-lines to-write">
-          <thead>
-            <tr>
-              <th scope="col">Day</th>
-              {lookFor.map((what) => (
-                <th key={what} scope="col">
-                  {what}
-                </th>
-              ))}
-              <th scope="col">who</th>
-            </tr>
-          </thead>
-          <tbody>
-            {looks.map(({ day, date }) => (
-              <tr key={day}>
-                <th scope="row">
-                  {day}
-                  <small> {paperWeekday(date)}</small>
-                </th>
-                {lookFor.map((what) => (
-                  <td key={what} />
-                ))}
-                <td />
-              </tr>
-            ))}
-          </tbody>
-        </table>
-      </WideTable>
+      <Table
+        look="paper"
+        class="to-write"
+        scroll="Days to look"
+        rows={looks}
+        keyOf={({ day }) => day}
+        columns={[
+          {
+            head: 'Day',
+            names: true,
+            cell: ({ day, date }) => (
+              <>
+                {day}
+                <small> {paperWeekday(date)}</small>
+              </>
+            ),
+          },
+          ...[...lookFor, 'who'].map(toWrite),
+        ]}
+      />
     </section>
   );
 }

@@ -1,11 +1,11 @@
+import { Table } from '#renderer/kit/table.tsx';
 import { Letterhead, Paper } from '#renderer/print/paper.tsx';
 import { paperDay, paperWeekday } from '#shared-calc/papers/paper-words.ts';
 import type { AreaCare, AreaVisit } from '#shared-calc/papers/care-card.ts';
 import { careWords } from '#shared-calc/papers/step-words.ts';
 import { cautionsOf } from '#shared-calc/papers/card-cautions.ts';
 import { CautionList } from './caution-list.tsx';
-import { Tick } from './tick.tsx';
-import { WideTable } from './wide-table.tsx';
+import { BoxToTick } from './box-to-tick.tsx';
 import './cards.css';
 
 export interface AreaRoundsParts {
@@ -21,30 +21,17 @@ export function AreaRoundsPaper({ letterhead, areas }: AreaRoundsParts) {
       {areas.map(({ area, trips }) => (
         <section key={area}>
           <h3>{area === '' ? 'Area not written down' : area}</h3>
-          <WideTable label="Visits">
-            <table class="paper-lines">
-              <thead>
-                <tr>
-                  <th scope="col">Week of</th>
-                  <th scope="col">One round</th>
-                  <th scope="col">By telephone</th>
-                </tr>
-              </thead>
-              <tbody>
-                {trips.map(({ week, visits, calls }) => (
-                  <tr key={week}>
-                    <th scope="row">{paperDay(week)}</th>
-                    <td>
-                      <VisitList visits={visits} />
-                    </td>
-                    <td>
-                      <VisitList visits={calls} />
-                    </td>
-                  </tr>
-                ))}
-              </tbody>
-            </table>
-          </WideTable>
+          <Table
+            look="paper"
+            scroll="Visits"
+            rows={trips}
+            keyOf={({ week }) => week}
+            columns={[
+              { head: 'Week of', names: true, cell: ({ week }) => paperDay(week) },
+              { head: 'One round', cell: ({ visits }) => <VisitList visits={visits} /> },
+              { head: 'By telephone', cell: ({ calls }) => <VisitList visits={calls} /> },
+            ]}
+          />
         </section>
       ))}
       <CautionList cautions={cautionsOf(['service', 'hands', 'transport'])} />
@@ -58,7 +45,7 @@ function VisitList({ visits }: { readonly visits: readonly AreaVisit[] }) {
     <ul class="ticked">
       {visits.map(({ job, title, act, date }) => (
         <li key={`${job} ${date}`}>
-          <Tick /> {job} {title}: {careWords[act] ?? act}
+          <BoxToTick /> {job} {title}: {careWords[act] ?? act}
           <small> {paperWeekday(date)}</small>
         </li>
       ))}

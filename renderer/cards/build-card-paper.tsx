@@ -1,9 +1,10 @@
+import { Table } from '#renderer/kit/table.tsx';
 import { Letterhead, Paper } from '#renderer/print/paper.tsx';
 import { sayUnits } from '#shared-calc/words/say-units.ts';
 import type { BuildCard, CardStep } from '#shared-calc/papers/build-card.ts';
 import { hoursWords } from '#shared-calc/papers/build-paper.ts';
 import { CautionList } from './caution-list.tsx';
-import { Tick } from './tick.tsx';
+import { BoxToTick } from './box-to-tick.tsx';
 import './cards.css';
 
 export interface BuildCardParts {
@@ -43,33 +44,30 @@ function BuildStep({
   return (
     <section class="card-step">
       <h3>
-        <Tick /> {nth}. {title}
+        <BoxToTick /> {nth}. {title}
         {minutes !== undefined && minutes >= 0.5 && <small>{Math.round(minutes)} min</small>}
       </h3>
       {goods.length > 0 && (
-        <table class="paper-lines">
-          <thead class="unseen">
-            <tr>
-              <th scope="col">ticked</th>
-              <th scope="col">what</th>
-              <th scope="col">how much</th>
-            </tr>
-          </thead>
-          <tbody>
-            {goods.map(({ line, label, material, amount }) => (
-              <tr key={line}>
-                <td class="tick-cell">
-                  <Tick />
-                </td>
-                <td>
+        <Table
+          look="paper"
+          label={title}
+          quietHeads
+          rows={goods}
+          keyOf={({ line }) => line}
+          columns={[
+            { head: 'ticked', look: 'tick-cell', cell: () => <BoxToTick /> },
+            {
+              head: 'what',
+              cell: ({ label, material }) => (
+                <>
                   {label}
                   {material !== '' && material.toLowerCase() !== label.toLowerCase() && <small> {material}</small>}
-                </td>
-                <td class="n">{sayUnits(amount)}</td>
-              </tr>
-            ))}
-          </tbody>
-        </table>
+                </>
+              ),
+            },
+            { head: 'how much', figure: true, cell: ({ amount }) => sayUnits(amount) },
+          ]}
+        />
       )}
       <ul>
         {says.map((sentence) => (

@@ -6,7 +6,7 @@ import { careWords } from '#shared-calc/papers/step-words.ts';
 import type { CareDate, CareRound } from '#shared-calc/prepare/care-calendar.ts';
 import { cautionsOfAll, roundDays, roundWords } from '#shared-calc/papers/care-paper.ts';
 import { CautionList } from './caution-list.tsx';
-import { Tick } from './tick.tsx';
+import { BoxToTick } from './box-to-tick.tsx';
 import './cards.css';
 
 export interface CareCalendarParts {
@@ -31,7 +31,7 @@ export function CareCalendarPaper({ title, letterhead, handover, visits, sizes, 
         <ul class="ticked">
           {visits.map(({ act, date }) => (
             <li key={date}>
-              <Tick /> {paperWeekday(date)}: {careWords[act] ?? act}
+              <BoxToTick /> {paperWeekday(date)}: {careWords[act] ?? act}
             </li>
           ))}
         </ul>
@@ -67,7 +67,7 @@ function RoundDays({ round }: { readonly round: CareRound }) {
       <p class="day-ticks">
         {roundDays(round).map((day) => (
           <span key={day}>
-            <Tick /> {paperDay(day)}
+            <BoxToTick /> {paperDay(day)}
           </span>
         ))}
       </p>

@@ -1,3 +1,4 @@
+import { Table } from '#renderer/kit/table.tsx';
 import { Letterhead, Paper } from '#renderer/print/paper.tsx';
 import { paperDay, paperWeekday } from '#shared-calc/papers/paper-words.ts';
 import { sayUnits } from '#shared-calc/words/say-units.ts';
@@ -6,6 +7,7 @@ import type { StepCaution } from '#shared-calc/prepare/cautions.ts';
 import { careWords } from '#shared-calc/papers/step-words.ts';
 import { whoDecides } from '#shared-calc/words/who-decides.ts';
 import { Minded } from './caution-list.tsx';
+import { toWrite } from './to-write.ts';
 import './cards.css';
 
 export interface HandoverParts {
@@ -122,22 +124,15 @@ function People({ people }: { readonly people: readonly string[] }) {
   return (
     <section class="together">
       <h3>Whom to call</h3>
-      <table class="paper-lines to-write">
-        <thead class="unseen">
-          <tr>
-            <th scope="col">who</th>
-            <th scope="col">name and number</th>
-          </tr>
-        </thead>
-        <tbody>
-          {people.map((who) => (
-            <tr key={who}>
-              <th scope="row">{who}</th>
-              <td />
-            </tr>
-          ))}
-        </tbody>
-      </table>
+      <Table
+        look="paper"
+        class="to-write"
+        label="Whom to call"
+        quietHeads
+        rows={people}
+        keyOf={(who) => who}
+        columns={[{ head: 'who', names: true, cell: (who) => who }, toWrite('name and number')]}
+      />
     </section>
   );
 }

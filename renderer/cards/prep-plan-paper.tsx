@@ -1,8 +1,9 @@
+import { Table } from '#renderer/kit/table.tsx';
 import { Letterhead, Paper } from '#renderer/print/paper.tsx';
 import { paperWeekday } from '#shared-calc/papers/paper-words.ts';
 import type { PrepRow } from '#shared-calc/papers/prep-card.ts';
 import { CautionList } from './caution-list.tsx';
-import { Tick } from './tick.tsx';
+import { BoxToTick } from './box-to-tick.tsx';
 import './cards.css';
 
 export interface PrepPlanParts {
@@ -23,32 +24,27 @@ export function PrepPlanPaper({ title, letterhead, says, rows }: PrepPlanParts) 
           <b>{sentence}</b>
         </p>
       ))}
-      <table class="paper-lines prep-rows">
-        <thead>
-          <tr>
-            <th scope="col" class="tick-cell">
-              <span class="unseen">ticked</span>
-            </th>
-            <th scope="col">Day</th>
-            <th scope="col">Act</th>
-          </tr>
-        </thead>
-        <tbody>
-          {rows.map(({ step, is, act, date, decides, cautions }) => (
-            <tr key={`${step} ${is}`}>
-              <td class="tick-cell">
-                <Tick />
-              </td>
-              <td class="day">{paperWeekday(date)}</td>
-              <td>
+      <Table
+        look="paper"
+        class="prep-rows"
+        label="Prep plan"
+        rows={rows}
+        keyOf={({ step, is }) => `${step} ${is}`}
+        columns={[
+          { head: <span class="unseen">ticked</span>, look: 'tick-cell', cell: () => <BoxToTick /> },
+          { head: 'Day', look: 'day', cell: ({ date }) => paperWeekday(date) },
+          {
+            head: 'Act',
+            cell: ({ act, decides, cautions }) => (
+              <>
                 {act}
                 {decides && <b> (decides)</b>}
                 <CautionList cautions={cautions} />
-              </td>
-            </tr>
-          ))}
-        </tbody>
-      </table>
+              </>
+            ),
+          },
+        ]}
+      />
     </Paper>
   );
 }

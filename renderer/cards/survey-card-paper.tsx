@@ -1,6 +1,8 @@
+import { Table } from '#renderer/kit/table.tsx';
 import { Facts, Letterhead, Paper } from '#renderer/print/paper.tsx';
 import type { SurveyCard } from '#shared-calc/papers/survey-card.ts';
 import { Minded } from './caution-list.tsx';
+import { toWrite } from './to-write.ts';
 import './cards.css';
 
 export interface SurveyCardParts {
@@ -18,22 +20,15 @@ export function SurveyCardPaper({ title, letterhead, card }: SurveyCardParts) {
       {card.parts.map((part) => (
         <section key={part.title} class="together">
           <h3>{part.title}</h3>
-          <table class="paper-lines to-write asks">
-            <thead class="unseen">
-              <tr>
-                <th scope="col">what</th>
-                <th scope="col">found</th>
-              </tr>
-            </thead>
-            <tbody>
-              {part.asks.map((ask) => (
-                <tr key={ask}>
-                  <th scope="row">{ask}</th>
-                  <td />
-                </tr>
-              ))}
-            </tbody>
-          </table>
+          <Table
+            look="paper"
+            class="to-write asks"
+            label={part.title}
+            quietHeads
+            rows={part.asks}
+            keyOf={(ask) => ask}
+            columns={[{ head: 'what', names: true, cell: (ask) => ask }, toWrite('found')]}
+          />
         </section>
       ))}
       <Minded {...card} />

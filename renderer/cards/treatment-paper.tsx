@@ -1,9 +1,9 @@
+import { Table } from '#renderer/kit/table.tsx';
 import { Letterhead, Paper } from '#renderer/print/paper.tsx';
 import { sayUnits } from '#shared-calc/words/say-units.ts';
 import type { TreatmentCard } from '#shared-calc/papers/treatment-card.ts';
 import { CautionList } from './caution-list.tsx';
-import { Tick } from './tick.tsx';
-import { WideTable } from './wide-table.tsx';
+import { BoxToTick } from './box-to-tick.tsx';
 import './cards.css';
 
 export interface TreatmentParts {
@@ -40,39 +40,18 @@ export function TreatmentPaper({ letterhead, what, at, card }: TreatmentParts) {
 function BatchTable({ card }: { readonly card: TreatmentCard }) {
   const batches = Array.from({ length: card.batches }, (_, nth) => nth + 1);
   return (
-    <WideTable label="Minutes">
-      <table class="paper-lines batch-ticks">
-        <thead>
-          <tr>
-            <th scope="col">Part</th>
-            <th scope="col" class="n">
-              Minutes
-            </th>
-            <th scope="col" class="n">
-              Over at minute
-            </th>
-            {batches.map((nth) => (
-              <th key={nth} scope="col" class="n">
-                Batch {nth}
-              </th>
-            ))}
-          </tr>
-        </thead>
-        <tbody>
-          {card.steps.map(({ name, minutes, over }) => (
-            <tr key={name}>
-              <th scope="row">{name}</th>
-              <td class="n">{minutes}</td>
-              <td class="n">{over}</td>
-              {batches.map((nth) => (
-                <td key={nth} class="n">
-                  <Tick />
-                </td>
-              ))}
-            </tr>
-          ))}
-        </tbody>
-      </table>
-    </WideTable>
+    <Table
+      look="paper"
+      class="batch-ticks"
+      scroll="Minutes"
+      rows={card.steps}
+      keyOf={({ name }) => name}
+      columns={[
+        { head: 'Part', names: true, cell: ({ name }) => name },
+        { head: 'Minutes', figure: true, cell: ({ minutes }) => minutes },
+        { head: 'Over at minute', figure: true, cell: ({ over }) => over },
+        ...batches.map((nth) => ({ head: `Batch ${nth}`, figure: true, cell: () => <BoxToTick /> })),
+      ]}
+    />
   );
 }

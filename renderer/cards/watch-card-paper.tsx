@@ -1,8 +1,9 @@
+import { Table } from '#renderer/kit/table.tsx';
 import { Letterhead, Paper } from '#renderer/print/paper.tsx';
 import { sayUnits } from '#shared-calc/words/say-units.ts';
 import type { WatchCard } from '#shared-calc/papers/watch-card.ts';
 import { CautionList } from './caution-list.tsx';
-import { WideTable } from './wide-table.tsx';
+import { toWrite } from './to-write.ts';
 import './cards.css';
 
 export interface WatchCardParts {
@@ -40,35 +41,16 @@ export function WatchCardPaper({ title, letterhead, cards }: WatchCardParts) {
 
 function ReadingsTable({ called, hours }: Pick<WatchCard, 'called' | 'hours'>) {
   return (
-    <WideTable label={`Readings of ${called}`}>
-      <table class="paper-lines to-write">
-        <thead>
-          <tr>
-            <th scope="col" class="n">
-              Hour
-            </th>
-            <th scope="col">Day, time</th>
-            <th scope="col">°C now</th>
-            <th scope="col">Hottest</th>
-            <th scope="col">Coldest</th>
-            <th scope="col">Humidity %</th>
-            <th scope="col">Who</th>
-          </tr>
-        </thead>
-        <tbody>
-          {hours.map((hour) => (
-            <tr key={hour}>
-              <td class="n">{hour}</td>
-              <td />
-              <td />
-              <td />
-              <td />
-              <td />
-              <td />
-            </tr>
-          ))}
-        </tbody>
-      </table>
-    </WideTable>
+    <Table
+      look="paper"
+      class="to-write"
+      scroll={`Readings of ${called}`}
+      rows={hours}
+      keyOf={(hour) => hour}
+      columns={[
+        { head: 'Hour', figure: true, cell: (hour) => hour },
+        ...['Day, time', '°C now', 'Hottest', 'Coldest', 'Humidity %', 'Who'].map(toWrite),
+      ]}
+    />
   );
 }

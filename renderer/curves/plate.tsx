@@ -1,6 +1,7 @@
 import type { ComponentChildren } from 'preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { useOwnId } from '#renderer/frame/use-own-id.ts';
+import { Table } from '#renderer/kit/table.tsx';
 import type { FigureTable } from './curve-spec.ts';
 import './curves.css';
 
@@ -43,26 +44,11 @@ export function Plate({ title, under, table, children }: PlateParts) {
 function FiguresTable({ title, table: { headings, rows } }: { readonly title: string; readonly table: FigureTable }) {
   return (
     <div class="figures" tabIndex={0} role="region" aria-label={`Figures: ${title}`}>
-      <table>
-        <thead>
-          <tr>
-            {headings.map((heading) => (
-              <th key={heading} scope="col">
-                {heading}
-              </th>
-            ))}
-          </tr>
-        </thead>
-        <tbody>
-          {rows.map((row, at) => (
-            <tr key={at}>
-              {row.map((cell, nth) => (
-                <td key={nth}>{cell}</td>
-              ))}
-            </tr>
-          ))}
-        </tbody>
-      </table>
+      <Table
+        rows={rows}
+        keyOf={(_, at) => at}
+        columns={headings.map((head, nth) => ({ head, cell: (row: FigureTable['rows'][number]) => row[nth] }))}
+      />
     </div>
   );
 }

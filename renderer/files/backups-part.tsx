@@ -1,5 +1,6 @@
 import { useEffect, useState } from 'preact/hooks';
 import { Button } from '#renderer/kit/button.tsx';
+import { Table } from '#renderer/kit/table.tsx';
 import type { Output } from '#shared-calc/contract/channels.ts';
 import { kindWords } from './kind-words.ts';
 import type { FilePart } from './file-part.ts';
@@ -68,32 +69,17 @@ function PreviewPart({ preview: { differences, kept } }: { readonly preview: Pre
   return (
     <>
       <h3>What would change</h3>
-      <table class="told">
-        <thead>
-          <tr>
-            <th scope="col">of</th>
-            <th scope="col" class="n">
-              come back
-            </th>
-            <th scope="col" class="n">
-              change
-            </th>
-            <th scope="col" class="n">
-              go
-            </th>
-          </tr>
-        </thead>
-        <tbody>
-          {differences.map(({ kind, added, changed, removed }) => (
-            <tr key={kind}>
-              <th scope="row">{kindWords(kind)}</th>
-              <td class="n">{added}</td>
-              <td class="n">{changed}</td>
-              <td class="n">{removed}</td>
-            </tr>
-          ))}
-        </tbody>
-      </table>
+      <Table
+        label="What would change"
+        rows={differences}
+        keyOf={({ kind }) => kind}
+        columns={[
+          { head: 'of', names: true, cell: ({ kind }) => kindWords(kind) },
+          { head: 'come back', figure: true, cell: ({ added }) => added },
+          { head: 'change', figure: true, cell: ({ changed }) => changed },
+          { head: 'go', figure: true, cell: ({ removed }) => removed },
+        ]}
+      />
       {kept.length > 0 && <p class="hint">Stays although the backup has it not: {kept.join(', ')}.</p>}
     </>
   );

@@ -4,6 +4,7 @@ import { contextNow, type BookContext, type BookHands } from '#renderer/books/bo
 import { Sign } from '#renderer/frame/sign.tsx';
 import { useOpenSheet } from '#renderer/frame/use-open-sheet.ts';
 import { Button } from '#renderer/kit/button.tsx';
+import { Table } from '#renderer/kit/table.tsx';
 import { isEmptyChange } from '#shared-calc/records/change.ts';
 import type { ImportPreview } from './import-preview.ts';
 import { pickText, type PickedText } from './pick-text.ts';
@@ -90,31 +91,17 @@ function Preview({ preview, name }: { readonly preview: ImportPreview; readonly 
 }
 
 function TakenRows({ preview: { heading, figures, rows } }: { readonly preview: ImportPreview }) {
-  const look = (at: number) => (figures.includes(at) ? 'n' : undefined);
   return (
     <div class="scroll" tabIndex={0} role="group" aria-label="Rows that can be taken in">
-      <table class="told">
-        <thead>
-          <tr>
-            {heading.map((title, at) => (
-              <th key={title} scope="col" class={look(at)}>
-                {title}
-              </th>
-            ))}
-          </tr>
-        </thead>
-        <tbody>
-          {rows.map(({ row, cells }) => (
-            <tr key={row}>
-              {cells.map((cell, at) => (
-                <td key={at} class={look(at)}>
-                  {cell}
-                </td>
-              ))}
-            </tr>
-          ))}
-        </tbody>
-      </table>
+      <Table
+        rows={rows}
+        keyOf={({ row }) => row}
+        columns={heading.map((head, at) => ({
+          head,
+          figure: figures.includes(at),
+          cell: ({ cells }: ImportPreview['rows'][number]) => cells[at],
+        }))}
+      />
     </div>
   );
 }

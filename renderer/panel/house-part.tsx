@@ -1,7 +1,8 @@
 import { Button } from '#renderer/kit/button.tsx';
+import { Table } from '#renderer/kit/table.tsx';
 import { Figure } from './figure.tsx';
-import type { EffectView, HouseView, PanelActs } from './panel-view.ts';
-import { Tick } from './tick.tsx';
+import type { HouseView, PanelActs } from './panel-view.ts';
+import { Checkbox } from '#renderer/kit/checkbox.tsx';
 
 interface House {
   readonly house: HouseView;
@@ -20,38 +21,41 @@ export function HousePart({ house, acts }: House) {
         {house.canGoBack && <Button onClick={acts.backToHouse}>Back to house</Button>}
         {house.canSend && <Button onClick={acts.sendToHouse}>Send to house</Button>}
       </div>
-      <Tick
+      <Checkbox
         label="The client asked for this"
         on={house.asked.byClient}
         closed={house.asked.closed}
         turn={acts.clientAsked}
       />
       {house.effects.length > 0 && (
-        <table class="effects">
-          <caption>{house.caption}</caption>
-          <tbody>
-            {house.effects.map((effect) => (
-              <Effect key={effect.label} effect={effect} />
-            ))}
-          </tbody>
-        </table>
+        <Table
+          class="effects"
+          caption={house.caption}
+          rows={house.effects}
+          keyOf={({ label }) => label}
+          columns={[
+            { names: true, cell: ({ label }) => label },
+            {
+              figure: true,
+              cell: ({ houseFigure }) => (
+                <>
+                  <span class="unseen">house </span>
+                  {houseFigure}
+                </>
+              ),
+            },
+            {
+              figure: true,
+              cell: (effect) => (
+                <>
+                  <span class="unseen">now </span>
+                  <Figure of={effect} />
+                </>
+              ),
+            },
+          ]}
+        />
       )}
     </section>
-  );
-}
-
-function Effect({ effect }: { readonly effect: EffectView }) {
-  return (
-    <tr>
-      <th scope="row">{effect.label}</th>
-      <td>
-        <span class="unseen">house </span>
-        {effect.houseFigure}
-      </td>
-      <td>
-        <span class="unseen">now </span>
-        <Figure of={effect} />
-      </td>
-    </tr>
   );
 }

@@ -1,5 +1,6 @@
 import { Sign } from '#renderer/frame/sign.tsx';
 import { Button } from '#renderer/kit/button.tsx';
+import { Table } from '#renderer/kit/table.tsx';
 import type { PutInView, SourceView } from './panel-view.ts';
 
 interface Working {
@@ -21,33 +22,28 @@ export function WorkingPart({ putIn, sources, stepDown }: Working) {
       )}
       {putIn && putIn.words !== '' && <p class="in-words">{putIn.words}</p>}
       {sources.length > 0 && (
-        <table class="sources">
-          <tbody>
-            {sources.map((source) => (
-              <Source key={source.name} source={source} stepDown={stepDown} />
-            ))}
-          </tbody>
-        </table>
+        <Table
+          class="sources"
+          label="Where each figure comes from"
+          rows={sources}
+          keyOf={({ name }) => name}
+          columns={[
+            { names: true, cell: (source) => <Source source={source} stepDown={stepDown} /> },
+            { figure: true, cell: ({ figure }) => figure },
+            { cell: ({ from }) => from },
+          ]}
+        />
       )}
     </section>
   );
 }
 
 function Source({ source, stepDown }: { readonly source: SourceView; readonly stepDown: (name: string) => void }) {
+  if (!source.steps) return <>{source.name}</>;
   return (
-    <tr>
-      <th scope="row">
-        {source.steps ? (
-          <Button look="plain" onClick={() => stepDown(source.name)}>
-            {source.name}
-            <Sign name="step" />
-          </Button>
-        ) : (
-          source.name
-        )}
-      </th>
-      <td>{source.figure}</td>
-      <td>{source.from}</td>
-    </tr>
+    <Button look="plain" onClick={() => stepDown(source.name)}>
+      {source.name}
+      <Sign name="step" />
+    </Button>
   );
 }

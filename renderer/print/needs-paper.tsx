@@ -1,3 +1,4 @@
+import { Table } from '#renderer/kit/table.tsx';
 import type { MaterialNeed } from '#shared-calc/buy/material-need.ts';
 import type { NeedsList } from '#shared-calc/buy/needs.ts';
 import type { PlantOrder } from '#shared-calc/jobs/order-plants.ts';
@@ -5,6 +6,7 @@ import type { Display } from '#shared-calc/quantity/shown-unit.ts';
 import { goodsWords, packsWords } from '#shared-calc/quantity/goods-words.ts';
 import { Facts, Letterhead, Paper } from './paper.tsx';
 import { paperCoins, paperDay } from '#shared-calc/papers/paper-words.ts';
+import { Totals } from './paper-sums.tsx';
 import { PlantsTable } from './plants-table.tsx';
 
 export interface NeedsPaperParts {
@@ -19,16 +21,6 @@ export interface NeedsPaperParts {
   readonly display: Display;
   readonly coinDecimals: number;
 }
-
-const heads = [
-  ['Material', ''],
-  ['Used', 'n'],
-  ['On hand', 'n'],
-  ['To buy', 'n'],
-  ['Used cost', 'money'],
-  ['Packs cost', 'money'],
-  ['Left over', 'n'],
-] as const;
 
 /** A job's needs list, by quote group: what is used, what is on hand, what to buy and what stays over. */
 export function NeedsPaper(parts: NeedsPaperParts) {
@@ -45,7 +37,13 @@ export function NeedsPaper(parts: NeedsPaperParts) {
         ]}
       />
       <NeedsTable parts={parts} money={money} />
-      <NeedsTotals list={list} money={money} currency={display.currency} />
+      <Totals
+        rows={[
+          [`Used cost, ${display.currency}`, money(list.totalCoins)],
+          ['Packs cost', money(list.packsTotalCoins)],
+          ['Packs with carriage', money(list.landedCoins), 'sum'],
+        ]}
+      />
       <PlantsTable plants={plants} />
     </Paper>
   );
@@ -57,80 +55,28 @@ interface TableParts {
 }
 
 function NeedsTable({ parts: { list, groupName, display }, money }: TableParts) {
+  const amount = (value: number, { unit }: MaterialNeed) => (value > 1e-9 ? goodsWords(value, unit, display) : '');
   const groups = [...Map.groupBy(list.needs, (need) => need.group)];
   return (
-    <table class="paper-lines">
-      <thead>
-        <tr>
-          {heads.map(([title, look]) => (
-            <th key={title} scope="col" class={look}>
-              {title}
-            </th>
-          ))}
-        </tr>
-      </thead>
-      {groups.map(([group, needs], at) => (
-        <tbody key={group} class={at === groups.length - 1 ? 'part together' : 'part'}>
-          <tr>
-            <th scope="rowgroup" colSpan={heads.length}>
-              {groupName(group)}
-            </th>
-          </tr>
-          {needs.map((need) => (
-            <NeedRow key={need.material} need={need} display={display} money={money} />
-          ))}
-        </tbody>
-      ))}
-    </table>
-  );
-}
-
-interface RowParts {
-  readonly need: MaterialNeed;
-  readonly display: Display;
-  readonly money: (coins: number) => string;
-}
-
-function NeedRow({ need, display, money }: RowParts) {
-  const amount = (value: number) => (value > 1e-9 ? goodsWords(value, need.unit, display) : '');
-  return (
-    <tr>
-      <td>
-        {need.material} {need.label}
-      </td>
-      <td class="n">{amount(need.used)}</td>
-      <td class="n">{amount(need.onHand)}</td>
-      <td class="n">{packsWords(need, display)}</td>
-      <td class="money">{money(need.costCoins)}</td>
-      <td class="money">{money(need.packsCoins)}</td>
-      <td class="n">{amount(need.leftOver)}</td>
-    </tr>
-  );
-}
-
-interface TotalsParts {
-  readonly list: NeedsList;
-  readonly money: (coins: number) => string;
-  readonly currency: string;
-}
-
-function NeedsTotals({ list, money, currency }: TotalsParts) {
-  return (
-    <table class="totals">
-      <tbody>
-        <tr>
-          <th scope="row">Used cost, {currency}</th>
-          <td>{money(list.totalCoins)}</td>
-        </tr>
-        <tr>
-          <th scope="row">Packs cost</th>
-          <td>{money(list.packsTotalCoins)}</td>
-        </tr>
-        <tr class="price">
-          <th scope="row">Packs with carriage</th>
-          <td>{money(list.landedCoins)}</td>
-        </tr>
-      </tbody>
-    </table>
+    <Table
+      look="paper"
+      label="Needs list"
+      groups={groups.map(([group, rows], at) => ({
+        key: group,
+        head: groupName(group),
+        rows,
+        look: at === groups.length - 1 ? 'together' : undefined,
+      }))}
+      keyOf={({ material }) => material}
+      columns={[
+        { head: 'Material', cell: ({ material, label }) => `${material} ${label}` },
+        { head: 'Used', figure: true, cell: (need) => amount(need.used, need) },
+        { head: 'On hand', figure: true, cell: (need) => amount(need.onHand, need) },
+        { head: 'To buy', figure: true, cell: (need) => packsWords(need, display) },
+        { head: 'Used cost', figure: true, cell: ({ costCoins }) => money(costCoins) },
+        { head: 'Packs cost', figure: true, cell: ({ packsCoins }) => money(packsCoins) },
+        { head: 'Left over', figure: true, cell: (need) => amount(need.leftOver, need) },
+      ]}
+    />
   );
 }

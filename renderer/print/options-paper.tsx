@@ -1,7 +1,8 @@
+import { Table } from '#renderer/kit/table.tsx';
 import type { SizeOption } from '#shared-calc/papers/options-page.ts';
 import type { Display } from '#shared-calc/quantity/shown-unit.ts';
 import { Facts, Letterhead, Paper } from './paper.tsx';
-import { optionHead, optionRows, optionsIntro } from '#shared-calc/papers/options-paper.ts';
+import { optionHead, optionRows, optionsIntro, type OptionRow } from '#shared-calc/papers/options-paper.ts';
 import { paperDay } from '#shared-calc/papers/paper-words.ts';
 import { DrawnSizes, type DrawnSize } from './size-drawings.tsx';
 
@@ -54,28 +55,25 @@ interface TableParts {
 
 function OptionsTable({ options, display }: TableParts) {
   return (
-    <table class="paper-lines options together">
-      <thead>
-        <tr>
-          <td />
-          {options.map((option) => (
-            <th key={option.size} scope="col">
+    <Table
+      look="paper"
+      class="options together"
+      label="Sizes side by side"
+      rows={optionRows(display)}
+      keyOf={({ label }) => label}
+      mark={({ look }) => (look === 'price' ? 'sum' : undefined)}
+      columns={[
+        { names: true, cell: ({ label }) => label },
+        ...options.map((option) => ({
+          head: (
+            <>
               {optionHead(option)}
               <small>{option.tank}</small>
-            </th>
-          ))}
-        </tr>
-      </thead>
-      <tbody>
-        {optionRows(display).map(({ label, look, say }) => (
-          <tr key={label} class={look}>
-            <th scope="row">{label}</th>
-            {options.map((option) => (
-              <td key={option.size}>{say(option)}</td>
-            ))}
-          </tr>
-        ))}
-      </tbody>
-    </table>
+            </>
+          ),
+          cell: ({ say }: OptionRow) => say(option),
+        })),
+      ]}
+    />
   );
 }

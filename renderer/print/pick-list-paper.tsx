@@ -1,4 +1,5 @@
-import type { PickList, PickRow } from '#shared-calc/papers/pick-list.ts';
+import { Table } from '#renderer/kit/table.tsx';
+import type { PickList } from '#shared-calc/papers/pick-list.ts';
 import { readUnits } from '#shared-calc/quantity/figure-words.ts';
 import type { Display } from '#shared-calc/quantity/shown-unit.ts';
 import { Letterhead, Paper } from './paper.tsx';
@@ -22,68 +23,39 @@ export function PickListPaper({ title, letterhead, lists, display }: PickListPap
             {title}. {list.tank}
             {list.builds > 1 && `; this list for each of ${list.builds}`}.
           </p>
-          <table class="paper-lines pick">
-            <thead>
-              <tr>
-                <th scope="col">Step</th>
-                <th scope="col" class="to-tick">
-                  <span class="unseen">ticked</span>
-                </th>
-                <th scope="col">What</th>
-                <th scope="col" class="n">
-                  How much
-                </th>
-                <th scope="col">Where from</th>
-                <th scope="col">Who brings it</th>
-              </tr>
-            </thead>
-            {[...Map.groupBy(list.rows, (row) => row.section)].map(([section, rows]) => (
-              <tbody key={section}>
-                {rows.map((row, at) => (
-                  <TickRow
-                    key={row.line}
-                    row={row}
-                    step={at === 0 ? section : undefined}
-                    of={rows.length}
-                    display={display}
-                  />
-                ))}
-              </tbody>
-            ))}
-          </table>
+          <Table
+            look="paper"
+            class="pick"
+            label={`Pick list ${list.called}`}
+            beside="Step"
+            groups={[...Map.groupBy(list.rows, (row) => row.section)].map(([section, rows]) => ({
+              key: section,
+              head: section,
+              rows,
+            }))}
+            keyOf={({ line }) => line}
+            columns={[
+              { head: <span class="unseen">ticked</span>, look: 'to-tick', cell: () => <span /> },
+              {
+                head: 'What',
+                cell: ({ label, material }) => (
+                  <>
+                    {label}
+                    {material.toLowerCase() !== label.toLowerCase() && <small> {material}</small>}
+                  </>
+                ),
+              },
+              {
+                head: 'How much',
+                figure: true,
+                cell: ({ amount }) => readUnits(amount, display).replace(/\u00a0each$/, ''),
+              },
+              { head: 'Where from', cell: ({ from }) => from },
+              { head: 'Who brings it', cell: ({ brings }) => brings },
+            ]}
+          />
         </section>
       ))}
     </Paper>
-  );
-}
-
-interface TickRowParts {
-  readonly row: PickRow;
-  /** The step of the build that the row is the first of. */
-  readonly step: string | undefined;
-  /** How many rows the step has. */
-  readonly of: number;
-  readonly display: Display;
-}
-
-function TickRow({ row, step, of, display }: TickRowParts) {
-  return (
-    <tr>
-      {step !== undefined && (
-        <th scope="rowgroup" rowSpan={of}>
-          {step}
-        </th>
-      )}
-      <td class="to-tick">
-        <span />
-      </td>
-      <td>
-        {row.label}
-        {row.material.toLowerCase() !== row.label.toLowerCase() && <small> {row.material}</small>}
-      </td>
-      <td class="n">{readUnits(row.amount, display).replace(/\u00a0each$/, '')}</td>
-      <td>{row.from}</td>
-      <td>{row.brings}</td>
-    </tr>
   );
 }

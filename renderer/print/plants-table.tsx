@@ -1,3 +1,4 @@
+import { Table } from '#renderer/kit/table.tsx';
 import type { PlantOrder } from '#shared-calc/jobs/order-plants.ts';
 import { sayOrdered } from '#shared-calc/papers/needs-paper.ts';
 
@@ -7,24 +8,17 @@ export function PlantsTable({ plants }: { readonly plants: readonly PlantOrder[]
   return (
     <section>
       <h3>Plants by name</h3>
-      <table class="paper-lines">
-        <thead>
-          <tr>
-            <th scope="col">Class</th>
-            <th scope="col">Order</th>
-            <th scope="col">Or instead</th>
-          </tr>
-        </thead>
-        <tbody>
-          {plants.map((order) => (
-            <tr key={order.class}>
-              <th scope="row">{order.class}</th>
-              <td>{sayOrdered(order)}</td>
-              <td>{order.alternates.map(({ name }) => name).join('; ')}</td>
-            </tr>
-          ))}
-        </tbody>
-      </table>
+      <Table
+        look="paper"
+        label="Plants by name"
+        rows={plants}
+        keyOf={(order) => order.class}
+        columns={[
+          { head: 'Class', names: true, cell: (order) => order.class },
+          { head: 'Order', cell: sayOrdered },
+          { head: 'Or instead', cell: ({ alternates }) => alternates.map(({ name }) => name).join('; ') },
+        ]}
+      />
     </section>
   );
 }

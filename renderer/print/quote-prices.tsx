@@ -1,87 +1,53 @@
-import type { QuoteModel, QuoteModelLine } from '#shared-calc/papers/quote-model.ts';
+import { Table } from '#renderer/kit/table.tsx';
+import type { QuoteModel } from '#shared-calc/papers/quote-model.ts';
 import type { Display } from '#shared-calc/quantity/shown-unit.ts';
 import { quoteTerms } from '#shared-calc/papers/quote-paper.ts';
 import { paperMoney } from '#shared-calc/papers/paper-words.ts';
+import { Totals, withSums } from './paper-sums.tsx';
 
 interface PricesParts {
   readonly model: QuoteModel;
   readonly display: Display;
 }
 
-/** So many lines at least stand with the sums, so that no page begins with a bare total. */
-const WITH_SUMS = 3;
-
 /** Lines, sums and terms of a quote; the last lines and the sums are never parted. */
 export function QuotePrices({ model, display }: PricesParts) {
-  const split = Math.max(0, model.lines.length - WITH_SUMS);
-  const rows = (lines: readonly QuoteModelLine[]) =>
-    lines.map((line, at) => <PriceRow key={at} line={line} display={display} />);
   return (
     <>
-      <table class="paper-lines">
-        <thead>
-          <tr>
-            <th scope="col">Group</th>
-            <th scope="col">What it is</th>
-            <th scope="col" class="class">
-              Tax class
-            </th>
-            <th scope="col" class="money">
-              Price, {model.currency}
-            </th>
-          </tr>
-        </thead>
-        {split > 0 && <tbody>{rows(model.lines.slice(0, split))}</tbody>}
-        <tbody class="together">{rows(model.lines.slice(split))}</tbody>
-      </table>
-      <Totals model={model} display={display} />
+      <Table
+        look="paper"
+        label="Prices"
+        groups={withSums(model.lines)}
+        keyOf={(_, at) => at}
+        columns={[
+          { head: 'Group', names: true, cell: ({ label }) => label },
+          { head: 'What it is', cell: ({ what }) => what.replaceAll(/ m2\b/g, '\u00a0m²') },
+          { head: 'Tax class', look: 'class', cell: ({ taxClass }) => taxClass },
+          { head: `Price, ${model.currency}`, figure: true, cell: ({ price }) => paperMoney(price, display) },
+        ]}
+      />
+      <Sums model={model} display={display} />
       <Terms model={model} />
     </>
   );
 }
 
-function PriceRow({ line, display }: { readonly line: QuoteModelLine; readonly display: Display }) {
-  return (
-    <tr>
-      <th scope="row">{line.label}</th>
-      <td>{line.what.replaceAll(/ m2\b/g, '\u00a0m²')}</td>
-      <td class="class">{line.taxClass}</td>
-      <td class="money">{paperMoney(line.price, display)}</td>
-    </tr>
-  );
-}
-
-function Totals({ model, display }: PricesParts) {
+function Sums({ model, display }: PricesParts) {
   const money = (text: string) => paperMoney(text, display);
+  const taxes = model.tax.map(({ label, share, of, sum }) => {
+    const what = `Tax, ${label.toLowerCase()}: ${share.replace(' ', '\u00a0')} of ${money(of)}`;
+    return [what, money(sum)] as const;
+  });
   return (
-    <table class="totals">
-      <tbody>
-        <tr>
-          <th scope="row">Price before tax</th>
-          <td>{money(model.net)}</td>
-        </tr>
-        {model.tax.map(({ label, share, of, sum }) => (
-          <tr key={label}>
-            <th scope="row">
-              Tax, {label.toLowerCase()}: {share.replace(' ', '\u00a0')} of {money(of)}
-            </th>
-            <td>{money(sum)}</td>
-          </tr>
-        ))}
-        <tr class="price">
-          <th scope="row">Price, {model.currency}</th>
-          <td>{money(model.gross)}</td>
-        </tr>
-        <tr class="after">
-          <th scope="row">Deposit with the order</th>
-          <td>{money(model.deposit)}</td>
-        </tr>
-        <tr>
-          <th scope="row">At the handover</th>
-          <td>{money(model.atHandover)}</td>
-        </tr>
-      </tbody>
-    </table>
+    <Totals
+      rows={[
+        ['Price before tax', money(model.net)],
+        ...taxes,
+        [`Price, ${model.currency}`, money(model.gross), 'sum'],
+        ['Deposit with the order', money(model.deposit)],
+        ['At the handover', money(model.atHandover)],
+      ]}
+    />
   );
 }
 

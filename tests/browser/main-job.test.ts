@@ -102,7 +102,9 @@ describe('the main job, start to finish', () => {
     expect({
       answer: plain(await slip.locator('.answer').textContent()),
       putIn: plain(await slip.locator('.put-in').textContent()),
-      from: (await slip.locator('.sources tr').allInnerTexts()).map(plain),
+      from: (
+        await slip.getByRole('table', { name: 'Where each figure comes from' }).getByRole('row').allInnerTexts()
+      ).map(plain),
     }).toEqual({
       answer: '33.70 L',
       putIn: '36.045 L - 0.538 L - 1.802 L - 0.000 L = 33.705 L',

@@ -282,7 +282,7 @@ async function firstVisit(page: Page): Promise<void> {
 async function teach(page: Page): Promise<void> {
   await reads(page, ['planned 11.4 min']);
   await fill(page, 'Drainage', '13.69');
-  const lesson = page.locator('.lessons tbody tr', { hasText: 'drainage_placed' });
+  const lesson = page.getByRole('region', { name: 'Lessons' }).getByRole('row', { name: 'drainage_placed' });
   await expect
     .poll(async () => plain(await lesson.innerText()), { interval: 25 })
     .toContain('1.2 * (3 min + 0.9 min/L * drainage_placed)');

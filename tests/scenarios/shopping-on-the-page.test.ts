@@ -22,7 +22,10 @@ let page: Page;
 
 beforeAll(async () => {
   page = await pages.begin('run', refill);
-  await page.waitForSelector('.supplier .ledger');
+  await page
+    .getByRole('table', { name: /^(From |Nothing to order)/ })
+    .first()
+    .waitFor();
 });
 
 describe('three sizes, one shopping run, on the page', () => {
@@ -66,10 +69,13 @@ async function ledger(bought: readonly string[]): Promise<Readonly<Record<string
 }
 
 async function rowsOf(): Promise<readonly (readonly string[])[]> {
-  const rows = await page.locator('.supplier .ledger tbody tr').all();
+  const rows = await page
+    .getByRole('table', { name: /^(From |Nothing to order)/ })
+    .locator('tbody tr')
+    .all();
   return Promise.all(
     rows.map(async (row) => {
-      const code = await row.locator('.code').textContent();
+      const code = await row.getByRole('rowheader').locator('span').first().textContent();
       const cells = await row.locator('td').allTextContents();
       return [code ?? '', ...cells.map((cell) => cell.replaceAll('\u00a0', ' ').trim())];
     }),

@@ -2,6 +2,7 @@ import { useState } from 'preact/hooks';
 import { ChoiceEntry } from '#renderer/books/entry.tsx';
 import { useOpenSheet } from '#renderer/frame/use-open-sheet.ts';
 import { Button } from '#renderer/kit/button.tsx';
+import { Table } from '#renderer/kit/table.tsx';
 import type { Difference } from '#renderer/store/compare-columns.ts';
 import type { PageStore } from '#renderer/store/page-store.ts';
 
@@ -60,34 +61,25 @@ function Differences({ title, of, heads, go, why }: DifferenceParts) {
   return (
     <>
       <h3>{title}</h3>
-      <table class="told">
-        <thead>
-          <tr>
-            <th scope="col">Line</th>
-            <th scope="col" class="n">
-              {heads[0]}
-            </th>
-            <th scope="col" class="n">
-              {heads[1]}
-            </th>
-            {why && <th scope="col">Why</th>}
-          </tr>
-        </thead>
-        <tbody>
-          {of.map((each) => (
-            <tr key={each.line}>
-              <th scope="row">
-                <Button look="plain" onClick={() => go(each.line)}>
-                  {each.label}
-                </Button>
-              </th>
-              <td class="n">{each.one}</td>
-              <td class="n">{each.other}</td>
-              {why && <td>{each.why}</td>}
-            </tr>
-          ))}
-        </tbody>
-      </table>
+      <Table
+        label={title}
+        rows={of}
+        keyOf={({ line }) => line}
+        columns={[
+          {
+            head: 'Line',
+            names: true,
+            cell: ({ line, label }) => (
+              <Button look="plain" onClick={() => go(line)}>
+                {label}
+              </Button>
+            ),
+          },
+          { head: heads[0], figure: true, cell: (each) => each.one },
+          { head: heads[1], figure: true, cell: (each) => each.other },
+          ...(why ? [{ head: 'Why', cell: (each: Difference) => each.why }] : []),
+        ]}
+      />
     </>
   );
 }

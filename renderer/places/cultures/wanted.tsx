@@ -1,4 +1,5 @@
 import { EmptyNote } from '#renderer/kit/empty-note.tsx';
+import { Table } from '#renderer/kit/table.tsx';
 import { paperWeekday } from '#shared-calc/papers/paper-words.ts';
 import type { CultureBoard } from '#shared-calc/prepare/culture-board.ts';
 import { writeNumber } from '#shared-calc/quantity/write-figure.ts';
@@ -17,33 +18,18 @@ export function Wanted({ board, demands: { demands }, decimalComma }: WantedPart
   const harvestsOn = (date: string) => board.harvests.filter((harvest) => harvest.date === date).map(({ tub }) => tub);
   return (
     <>
-      <table class="told acts">
-        <caption>What the builds ask for</caption>
-        <thead>
-          <tr>
-            <th scope="col">Build</th>
-            <th scope="col">Job</th>
-            <th scope="col" class="n">
-              Animals
-            </th>
-            <th scope="col" class="n">
-              From tub
-            </th>
-          </tr>
-        </thead>
-        <tbody>
-          {demands.map(({ job, title, date, animals }) => (
-            <tr key={job}>
-              <td>{paperWeekday(date)}</td>
-              <th scope="row">
-                {job} {title}
-              </th>
-              <td class="n">{write(animals)}</td>
-              <td class="n">{harvestsOn(date).join(', ')}</td>
-            </tr>
-          ))}
-        </tbody>
-      </table>
+      <Table
+        class="acts"
+        caption="What the builds ask for"
+        rows={demands}
+        keyOf={({ job }) => job}
+        columns={[
+          { head: 'Build', cell: ({ date }) => paperWeekday(date) },
+          { head: 'Job', names: true, cell: ({ job, title }) => `${job} ${title}` },
+          { head: 'Animals', figure: true, cell: ({ animals }) => write(animals) },
+          { head: 'From tub', figure: true, cell: ({ date }) => harvestsOn(date).join(', ') },
+        ]}
+      />
       <p class="counted">
         Keep {board.tubs} {board.tubs === 1 ? 'tub' : 'tubs'} and {board.spare} spare
         {board.startBy !== undefined && `, the first started by ${paperWeekday(board.startBy)}`}.

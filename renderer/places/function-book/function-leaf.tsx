@@ -2,6 +2,7 @@ import { Sign } from '#renderer/frame/sign.tsx';
 import { writeRoute } from '#renderer/frame/place-route.ts';
 import { Button } from '#renderer/kit/button.tsx';
 import { CautionPart } from '#renderer/kit/caution.tsx';
+import { Table } from '#renderer/kit/table.tsx';
 import { sayUnits } from '#shared-calc/words/say-units.ts';
 import { lineLabel } from '#shared-calc/recipe/line-label.ts';
 import type { Line, Records } from '#shared-calc/records/records.ts';
@@ -53,31 +54,19 @@ export function FunctionLeaf({ entry, records, tryExample }: LeafParts) {
 
 function Arguments({ entry }: { readonly entry: TradeFunction }) {
   return (
-    <table class="args">
-      <thead>
-        <tr>
-          <th scope="col">name</th>
-          <th scope="col">kind</th>
-          <th scope="col">unit</th>
-          <th scope="col">usual range</th>
-          <th scope="col">meaning</th>
-        </tr>
-      </thead>
-      <tbody>
-        {entry.args.map((argument) => {
-          const { kind, unit, range, meaning } = argumentWords(argument);
-          return (
-            <tr key={argument.name}>
-              <th scope="row">{argument.name}</th>
-              <td>{kind}</td>
-              <td>{unit}</td>
-              <td>{range}</td>
-              <td>{meaning}</td>
-            </tr>
-          );
-        })}
-      </tbody>
-    </table>
+    <Table
+      class="args"
+      label="What to put in"
+      rows={entry.args.map((argument) => ({ name: argument.name, ...argumentWords(argument) }))}
+      keyOf={({ name }) => name}
+      columns={[
+        { head: 'name', names: true, cell: ({ name }) => name },
+        { head: 'kind', cell: ({ kind }) => kind },
+        { head: 'unit', cell: ({ unit }) => unit },
+        { head: 'usual range', cell: ({ range }) => range },
+        { head: 'meaning', cell: ({ meaning }) => meaning },
+      ]}
+    />
   );
 }
 

@@ -9,6 +9,7 @@ import type { PlaceView } from '#renderer/frame/page-view.ts';
 import { writeRoute, type Route } from '#renderer/frame/place-route.ts';
 import { Caution } from '#renderer/kit/caution.tsx';
 import { EmptyNote } from '#renderer/kit/empty-note.tsx';
+import { Table } from '#renderer/kit/table.tsx';
 import { memo } from '#shared-calc/derive/memo.ts';
 import type { WorkedBench } from '#renderer/store/worked-bench.ts';
 import type { OrderFault } from '#shared-calc/bench/order-sums.ts';
@@ -184,41 +185,24 @@ function Suppliers({
   return (
     <section class="needs-suppliers">
       <h2>Were it bought alone</h2>
-      <table class="needs-table">
-        <thead>
-          <tr>
-            <th scope="col">Supplier</th>
-            <th scope="col" class="n">
-              Goods, {workshop.currency}
-            </th>
-            <th scope="col" class="n">
-              Carriage, {workshop.currency}
-            </th>
-            <th scope="col" class="n">
-              Short of minimum, {workshop.currency}
-            </th>
-          </tr>
-        </thead>
-        <tbody>
-          {list.suppliers.map(({ supplier, name, goodsCoins, carriageCoins, shortOfMinimumCoins }) => (
-            <tr key={supplier}>
-              <th scope="row">{name === '' ? supplier : name}</th>
-              <td class="n">{money(goodsCoins)}</td>
-              <td class="n">{money(carriageCoins)}</td>
-              <td class="n">{shortOfMinimumCoins > 0 ? money(shortOfMinimumCoins) : ''}</td>
-            </tr>
-          ))}
-        </tbody>
-        <tfoot>
-          <tr>
-            <th scope="row">Packs and carriage</th>
-            <td class="n" colSpan={2}>
-              {money(list.landedCoins)}
-            </td>
-            <td />
-          </tr>
-        </tfoot>
-      </table>
+      <Table
+        look="ledger"
+        class="needs-table"
+        label="Were it bought alone"
+        rows={list.suppliers}
+        keyOf={({ supplier }) => supplier}
+        columns={[
+          { head: 'Supplier', names: true, cell: ({ supplier, name }) => (name === '' ? supplier : name) },
+          { head: `Goods, ${workshop.currency}`, figure: true, cell: ({ goodsCoins }) => money(goodsCoins) },
+          { head: `Carriage, ${workshop.currency}`, figure: true, cell: ({ carriageCoins }) => money(carriageCoins) },
+          {
+            head: `Short of minimum, ${workshop.currency}`,
+            figure: true,
+            cell: ({ shortOfMinimumCoins: short }) => (short > 0 ? money(short) : ''),
+          },
+        ]}
+        foot={[{ cells: ['Packs and carriage', { span: 2, says: money(list.landedCoins) }, ''] }]}
+      />
     </section>
   );
 }

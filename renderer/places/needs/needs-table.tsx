@@ -1,7 +1,7 @@
-import { Fragment } from 'preact';
 import { showCoins } from '#renderer/books/money-field.ts';
 import { unitWords } from '#shared-calc/quantity/unit-words.ts';
 import { Flag } from '#renderer/kit/flag.tsx';
+import { Table, type Column } from '#renderer/kit/table.tsx';
 import { packList } from '#shared-calc/papers/needs-csv.ts';
 import { showValue, shownUnit, type Display } from '#shared-calc/quantity/shown-unit.ts';
 import { toBase, unitOf } from '#shared-calc/quantity/unit.ts';
@@ -17,113 +17,63 @@ export interface NeedsTableParts {
 }
 
 /** What the job uses and what is to be bought, a material a row. */
-export function NeedsTable({ view: { list, groups }, columns, basis, workshop, display }: NeedsTableParts) {
+export function NeedsTable({ view: { list, groups }, columns: sizes, basis, workshop, display }: NeedsTableParts) {
   const money = (coins: number) => showCoins(coins, workshop);
-  const counts = (which: Job['basis']) => (which === basis ? 'n counts' : 'n');
-  const before = columns.length + 5;
-  return (
-    <table class="needs-table">
-      <Heads columns={columns} counts={counts} currency={workshop.currency} />
-      <tbody>
-        {groups.map(({ label, rows }) => (
-          <Fragment key={label}>
-            <tr class="need-group">
-              <th scope="rowgroup" colSpan={before + 3}>
-                {label}
-              </th>
-            </tr>
-            {rows.map((row) => (
-              <Need
-                key={row.need.material}
-                row={row}
-                columns={columns}
-                counts={counts}
-                money={money}
-                display={display}
-              />
-            ))}
-          </Fragment>
-        ))}
-      </tbody>
-      <tfoot>
-        <tr>
-          <th scope="row" colSpan={before}>
-            Together
-          </th>
-          <td class={counts('used')}>{money(list.totalCoins)}</td>
-          <td class={counts('packs')}>{money(list.packsTotalCoins)}</td>
-          <td />
-        </tr>
-      </tfoot>
-    </table>
-  );
-}
-
-interface HeadsParts {
-  readonly columns: NeedsTableParts['columns'];
-  readonly counts: (which: Job['basis']) => string;
-  readonly currency: string;
-}
-
-function Heads({ columns, counts, currency }: HeadsParts) {
-  const heads: readonly (readonly [title: string, look: string])[] = [
-    ['Material', ''],
-    ...columns.map(({ key, count }) => [count === 1 ? key : `${key} × ${count}`, 'n'] as const),
-    ['Used', 'n'],
-    ['Unit', ''],
-    ['In the store', 'n'],
-    ['Buy', ''],
-    [`Used cost, ${currency}`, counts('used')],
-    [`Packs cost, ${currency}`, counts('packs')],
-    ['Left over', 'n'],
+  const amount = (of: (row: NeedRow) => number) => (row: NeedRow) => {
+    const found = of(row);
+    const { unit } = row.need;
+    return found > 1e-9 ? showValue(toBase(found, unitOf(unit)), unit, display) : '';
+  };
+  const costed = (which: Job['basis']) => (which === basis ? 'counts' : undefined);
+  const columns: readonly Column<NeedRow>[] = [
+    { head: 'Material', names: true, cell: ({ need }) => <Material need={need} /> },
+    ...sizes.map(({ key, count }) => ({
+      head: count === 1 ? key : `${key} × ${count}`,
+      figure: true,
+      cell: amount(({ bySize }) => bySize.get(key) ?? 0),
+    })),
+    { head: 'Used', figure: true, look: 'used', cell: amount(({ need }) => need.used) },
+    { head: 'Unit', cell: ({ need }) => unitWords(shownUnit(need.unit, display), display.currency) },
+    { head: 'In the store', figure: true, cell: amount(({ need }) => need.onHand) },
+    { head: 'Buy', cell: ({ need }) => buyWords(need) },
+    {
+      head: `Used cost, ${workshop.currency}`,
+      figure: true,
+      look: costed('used'),
+      cell: ({ need }) => money(need.costCoins),
+    },
+    {
+      head: `Packs cost, ${workshop.currency}`,
+      figure: true,
+      look: costed('packs'),
+      cell: ({ need }) => money(need.packsCoins),
+    },
+    { head: 'Left over', figure: true, cell: amount(({ need }) => need.leftOver) },
   ];
+  const together = { span: sizes.length + 5, says: 'Together' };
   return (
-    <thead>
-      <tr>
-        {heads.map(([title, look]) => (
-          <th key={title} scope="col" class={look}>
-            {title}
-          </th>
-        ))}
-      </tr>
-    </thead>
+    <Table
+      look="ledger"
+      class="needs-table"
+      label="What is needed"
+      columns={columns}
+      groups={groups.map(({ label, rows }) => ({ key: label, head: label, rows }))}
+      keyOf={({ need }) => need.material}
+      foot={[{ cells: [together, money(list.totalCoins), money(list.packsTotalCoins), ''] }]}
+    />
   );
 }
 
-interface NeedParts {
-  readonly row: NeedRow;
-  readonly columns: NeedsTableParts['columns'];
-  readonly counts: (which: Job['basis']) => string;
-  readonly money: (coins: number) => string;
-  readonly display: Display;
-}
-
-function Need({ row: { need, bySize }, columns, counts, money, display }: NeedParts) {
-  const say = (amount: number) =>
-    amount > 1e-9 ? showValue(toBase(amount, unitOf(need.unit)), need.unit, display) : '';
+function Material({ need }: Pick<NeedRow, 'need'>) {
   return (
-    <tr>
-      <th scope="row">
-        <span class="code">{need.material}</span> {need.label}
-        {need.oldPrice && (
-          <Flag state="old" sign="old" after>
-            old price
-          </Flag>
-        )}
-      </th>
-      {columns.map(({ key }) => (
-        <td key={key} class="n">
-          {say(bySize.get(key) ?? 0)}
-        </td>
-      ))}
-      <td class="n used">{say(need.used)}</td>
-      <td>{unitWords(shownUnit(need.unit, display), display.currency)}</td>
-      <td class="n">{say(need.onHand)}</td>
-      <td>{buyWords(need)}</td>
-      <td class={counts('used')}>{money(need.costCoins)}</td>
-      <td class={counts('packs')}>{money(need.packsCoins)}</td>
-      <td class="n">{say(need.leftOver)}</td>
-    </tr>
+    <>
+      <span class="code">{need.material}</span> {need.label}
+      {need.oldPrice && (
+        <Flag state="old" sign="old" after>
+          old price
+        </Flag>
+      )}
+    </>
   );
 }
 

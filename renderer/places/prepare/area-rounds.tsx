@@ -1,3 +1,4 @@
+import { Table } from '#renderer/kit/table.tsx';
 import { paperDay, paperWeekday } from '#shared-calc/papers/paper-words.ts';
 import type { Day } from '#shared-calc/calendar/day.ts';
 import { careByArea, type AreaVisit } from '#shared-calc/papers/care-card.ts';
@@ -20,25 +21,18 @@ export function AreaRounds({ jobs, today }: RoundsParts) {
     <section class="area-rounds">
       <h2>Visits by area</h2>
       {areas.map(({ area, trips }) => (
-        <table key={area} class="told acts">
-          <caption>{area === '' ? 'Area not written down' : area}</caption>
-          <thead>
-            <tr>
-              <th scope="col">Week of</th>
-              <th scope="col">One round</th>
-              <th scope="col">By telephone</th>
-            </tr>
-          </thead>
-          <tbody>
-            {trips.map(({ week, visits, calls }) => (
-              <tr key={week}>
-                <th scope="row">{paperDay(week)}</th>
-                <td>{visits.map(visitWords).join('; ')}</td>
-                <td>{calls.map(visitWords).join('; ')}</td>
-              </tr>
-            ))}
-          </tbody>
-        </table>
+        <Table
+          key={area}
+          class="acts"
+          caption={area === '' ? 'Area not written down' : area}
+          rows={trips}
+          keyOf={({ week }) => week}
+          columns={[
+            { head: 'Week of', names: true, cell: ({ week }) => paperDay(week) },
+            { head: 'One round', cell: ({ visits }) => visits.map(visitWords).join('; ') },
+            { head: 'By telephone', cell: ({ calls }) => calls.map(visitWords).join('; ') },
+          ]}
+        />
       ))}
     </section>
   );

@@ -23,6 +23,7 @@ import { Button } from '#renderer/kit/button.tsx';
 import { Caution, Cautions } from '#renderer/kit/caution.tsx';
 import { EmptyNote } from '#renderer/kit/empty-note.tsx';
 import { Flag } from '#renderer/kit/flag.tsx';
+import { Table } from '#renderer/kit/table.tsx';
 import { sizesOf } from '#shared-calc/jobs/job-sheet.ts';
 import { whoDecides } from '#shared-calc/words/who-decides.ts';
 
@@ -203,18 +204,17 @@ function marginWords({ has, against, spare, unit, stepUnit }: CheckMargin, displ
 
 function HeaviestParts({ sheet, display }: { readonly sheet: SizeSheet; readonly display: Display }) {
   return (
-    <table class="told heaviest">
-      <caption>Heaviest parts</caption>
-      <tbody>
-        {sheet.parts.slice(0, 6).map(({ line, label, kg, canBeLighter }) => (
-          <tr key={line}>
-            <th scope="row">{label}</th>
-            <td class="n">{figureWords(kg, 'kg', display)}</td>
-            <td>{canBeLighter ? 'can be made lighter' : ''}</td>
-          </tr>
-        ))}
-      </tbody>
-    </table>
+    <Table
+      class="heaviest"
+      caption="Heaviest parts"
+      rows={sheet.parts.slice(0, 6)}
+      keyOf={({ line }) => line}
+      columns={[
+        { names: true, cell: ({ label }) => label },
+        { figure: true, cell: ({ kg }) => figureWords(kg, 'kg', display) },
+        { cell: ({ canBeLighter }) => (canBeLighter ? 'can be made lighter' : '') },
+      ]}
+    />
   );
 }
 

@@ -2,6 +2,7 @@ import { TimeLine, type TimeRow } from '#renderer/curves/time-line.tsx';
 import { writeRoute } from '#renderer/frame/place-route.ts';
 import { Sign } from '#renderer/frame/sign.tsx';
 import { EmptyNote } from '#renderer/kit/empty-note.tsx';
+import { Table } from '#renderer/kit/table.tsx';
 import { paperWeekday } from '#shared-calc/papers/paper-words.ts';
 import { calendarOf } from '#shared-calc/prepare/calendar-of.ts';
 import type { PrepPlan } from '#shared-calc/prepare/prep-plan.ts';
@@ -65,61 +66,41 @@ interface ActsParts {
 
 function ActsTable({ rows, today }: ActsParts) {
   return (
-    <table class="told acts">
-      <caption>What to do by when</caption>
-      <thead>
-        <tr>
-          <th scope="col">Day</th>
-          <th scope="col">Act</th>
-          <th scope="col">Decides</th>
-        </tr>
-      </thead>
-      <tbody>
-        {rows.map(({ step, is, act, date, decides }) => (
-          <tr key={`${step} ${is}`} class={date < today ? 'over' : undefined}>
-            <td>{paperWeekday(date)}</td>
-            <th scope="row">{act}</th>
-            <td>{decides && <b>decides</b>}</td>
-          </tr>
-        ))}
-      </tbody>
-    </table>
+    <Table
+      class="acts"
+      caption="What to do by when"
+      rows={rows}
+      keyOf={({ step, is }) => `${step} ${is}`}
+      mark={({ date }) => (date < today ? 'past' : undefined)}
+      columns={[
+        { head: 'Day', cell: ({ date }) => paperWeekday(date) },
+        { head: 'Act', names: true, cell: ({ act }) => act },
+        { head: 'Decides', cell: ({ decides }) => decides && <b>decides</b> },
+      ]}
+    />
   );
 }
 
 function Care({ plan: { plan, care, lamps } }: { readonly plan: JobPlan }) {
+  const rows = [
+    ...plan.care.map(({ act, date }) => ({ day: paperWeekday(date), act: careWords[act] ?? act })),
+    ...soonestRounds(care).map(({ act, says, first }) => ({
+      day: `from ${paperWeekday(first)}`,
+      act: `${act}, ${says}`,
+    })),
+    ...(lamps ? [{ day: `from ${paperWeekday(lamps.from)}`, act: 'lamps are due' }] : []),
+  ];
   return (
-    <table class="told acts">
-      <caption>The first year of care</caption>
-      <thead>
-        <tr>
-          <th scope="col">Day</th>
-          <th scope="col">Act</th>
-        </tr>
-      </thead>
-      <tbody>
-        {plan.care.map(({ act, date }) => (
-          <tr key={date}>
-            <td>{paperWeekday(date)}</td>
-            <th scope="row">{careWords[act] ?? act}</th>
-          </tr>
-        ))}
-        {soonestRounds(care).map(({ act, says, first }) => (
-          <tr key={act}>
-            <td>from {paperWeekday(first)}</td>
-            <th scope="row">
-              {act}, {says}
-            </th>
-          </tr>
-        ))}
-        {lamps && (
-          <tr>
-            <td>from {paperWeekday(lamps.from)}</td>
-            <th scope="row">lamps are due</th>
-          </tr>
-        )}
-      </tbody>
-    </table>
+    <Table
+      class="acts"
+      caption="The first year of care"
+      rows={rows}
+      keyOf={(_, at) => at}
+      columns={[
+        { head: 'Day', cell: ({ day }) => day },
+        { head: 'Act', names: true, cell: ({ act }) => act },
+      ]}
+    />
   );
 }
 

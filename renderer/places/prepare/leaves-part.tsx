@@ -14,6 +14,7 @@ import type { PartView } from './part-view.ts';
 import { writePrepare } from '#renderer/frame/prepare-route.ts';
 import { Caution, Cautions } from '#renderer/kit/caution.tsx';
 import { EmptyNote } from '#renderer/kit/empty-note.tsx';
+import { Table, type Column } from '#renderer/kit/table.tsx';
 import { askTreatment, fieldNames, type AskedTreatment, type TreatmentTexts } from './treatment-texts.ts';
 
 /** Leaf treatment: the ways side by side at the workshop's height, one of them with its core, and the batches. */
@@ -125,49 +126,46 @@ const wayWords = { steam: 'Pressure steam', boil: 'Boil', bake: 'Bake' } as cons
 function Ways({ asked: { ways, chosen }, desk, decimalComma }: WaysParts) {
   const choose = (way: TreatmentTexts['way']) => (desk.treatment.value = { ...desk.treatment.value, way });
   return (
-    <div class="scroll-x" tabIndex={0} role="region" aria-label="Ways side by side">
-      <table class="told ways">
-        <caption>Ways side by side; minutes of all batches one after the other</caption>
-        <thead>
-          <tr>
-            <th scope="col">Way</th>
-            {['Batches', 'At °C', 'Heat-up, core', 'Hold', 'A batch', 'By the clock', 'Attended'].map((heading) => (
-              <th key={heading} scope="col" class="n">
-                {heading}
-              </th>
-            ))}
-            <th scope="col">Suggested</th>
-          </tr>
-        </thead>
-        <tbody>
-          {ways.map(({ way, plan, suggested }) => (
-            <tr key={way} class={way === chosen.way ? 'here' : undefined}>
-              <th scope="row">
-                <label class="tick">
-                  <input type="radio" name="way" checked={way === chosen.way} onChange={() => choose(way)} />
-                  {wayWords[way]}
-                </label>
-              </th>
-              {plan.ok ? (
-                <>
-                  <td class="n">{plan.value.batches}</td>
-                  <td class="n">{writeNumber(plan.value.temperature, 2, { decimalComma })}</td>
-                  <td class="n">{plan.value.comeUp}</td>
-                  <td class="n">{plan.value.hold}</td>
-                  <td class="n">{plan.value.batchMinutes}</td>
-                  <td class="n">{plan.value.minutes} min</td>
-                  <td class="n">{plan.value.attended} min</td>
-                </>
-              ) : (
-                <td colSpan={7}>{sayUnits(plan.fault)}</td>
-              )}
-              <td>{suggested && 'suggested'}</td>
-            </tr>
-          ))}
-        </tbody>
-      </table>
-    </div>
+    <Table
+      scroll="Ways side by side"
+      caption="Ways side by side; minutes of all batches one after the other"
+      rows={ways}
+      keyOf={({ way }) => way}
+      mark={({ way }) => (way === chosen.way ? 'here' : undefined)}
+      columns={[
+        {
+          head: 'Way',
+          names: true,
+          cell: ({ way }) => (
+            <label class="tick">
+              <input type="radio" name="way" checked={way === chosen.way} onChange={() => choose(way)} />
+              {wayWords[way]}
+            </label>
+          ),
+        },
+        {
+          head: 'Batches',
+          figure: true,
+          cell: ({ plan }) => (plan.ok ? plan.value.batches : { span: 7, says: sayUnits(plan.fault) }),
+        },
+        planned('At °C', ({ temperature }) => writeNumber(temperature, 2, { decimalComma })),
+        planned('Heat-up, core', ({ comeUp }) => comeUp),
+        planned('Hold', ({ hold }) => hold),
+        planned('A batch', ({ batchMinutes }) => batchMinutes),
+        planned('By the clock', ({ minutes }) => `${minutes} min`),
+        planned('Attended', ({ attended }) => `${attended} min`),
+        { head: 'Suggested', cell: ({ suggested }) => suggested && 'suggested' },
+      ]}
+    />
   );
+}
+
+type Way = AskedTreatment['ways'][number];
+type Planned = Extract<Way['plan'], { ok: true }>['value'];
+
+/** A figure of a way that can be planned. */
+function planned(head: string, figureOf: (plan: Planned) => string | number): Column<Way> {
+  return { head, figure: true, cell: ({ plan }) => plan.ok && figureOf(plan.value) };
 }
 
 interface ChosenParts {

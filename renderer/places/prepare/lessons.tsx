@@ -1,7 +1,9 @@
+import type { ComponentChildren } from 'preact';
 import type { BookContext } from '#renderer/books/book-hands.ts';
 import { figureWords } from '#shared-calc/quantity/figure-words.ts';
 import { Button } from '#renderer/kit/button.tsx';
 import { EmptyNote } from '#renderer/kit/empty-note.tsx';
+import { Table } from '#renderer/kit/table.tsx';
 import { paperCoins } from '#shared-calc/papers/paper-words.ts';
 import { LAST_JOBS } from '#shared-calc/prepare/teach-house.ts';
 import { toBase, unitOf } from '#shared-calc/quantity/unit.ts';
@@ -20,66 +22,85 @@ interface LessonsParts {
 /** Old, new, and what it does to the reference size; taken only by a click. */
 export function Lessons({ lessons, plants, hands, context, recipe }: LessonsParts) {
   if (lessons.length === 0 && !plants) return <EmptyNote>No job has been measured yet.</EmptyNote>;
+  const rows = [
+    ...lessons.map((lesson) => lineRow(lesson, { hands, context, recipe })),
+    ...(plants ? [plantRow(plants, { hands, context })] : []),
+  ];
   return (
-    <div class="scroll-x" tabIndex={0} role="region" aria-label="Lessons">
-      <table class="told lessons">
-        <thead>
-          <tr>
-            <th scope="col">Line</th>
-            <th scope="col" class="n">
-              Jobs
-            </th>
-            <th scope="col">House now</th>
-            <th scope="col">House then</th>
-            <th scope="col">On the reference size</th>
-            <th scope="col">
-              <span class="unseen">act</span>
-            </th>
-          </tr>
-        </thead>
-        <tbody>
-          {lessons.map((lesson) => (
-            <LessonRow key={lesson.line} lesson={lesson} hands={hands} context={context} recipe={recipe} />
-          ))}
-          {plants && <PlantRow lesson={plants} hands={hands} context={context} />}
-        </tbody>
-      </table>
-    </div>
+    <Table
+      scroll="Lessons"
+      class="lessons"
+      rows={rows}
+      keyOf={({ key }) => key}
+      columns={[
+        {
+          head: 'Line',
+          names: true,
+          cell: ({ label, measured }) => (
+            <>
+              {label}
+              {measured !== '' && <span class="aside"> {measured}</span>}
+            </>
+          ),
+        },
+        { head: 'Jobs', figure: true, cell: ({ jobs }) => `${jobs} of ${LAST_JOBS}` },
+        { head: 'House now', cell: ({ now }) => now },
+        { head: 'House then', cell: ({ house, jobs }) => house ?? waiting(jobs) },
+        { head: 'On the reference size', cell: ({ effect }) => effect },
+        {
+          head: <span class="unseen">act</span>,
+          cell: ({ house, teach }) => house !== undefined && <Button onClick={teach}>Teach the house</Button>,
+        },
+      ]}
+    />
   );
 }
 
-interface LessonParts {
-  readonly lesson: HouseLesson;
-  readonly hands: PrepareHands;
-  readonly context: BookContext;
-  readonly recipe: string;
+interface LessonRow {
+  readonly key: string;
+  readonly label: string;
+  readonly measured: string;
+  readonly jobs: number;
+  readonly now: ComponentChildren;
+  /** What the house would say then; nothing while more jobs are waited for. */
+  readonly house: ComponentChildren;
+  readonly effect: string;
+  readonly teach: () => void;
 }
 
-function LessonRow({ lesson, hands, context, recipe }: LessonParts) {
-  const { label, jobs, old, proposed, as, median } = lesson;
+function lineRow(
+  lesson: HouseLesson,
+  { hands, context, recipe }: Pick<LessonsParts, 'hands' | 'context' | 'recipe'>,
+): LessonRow {
+  const { line, label, jobs, old, proposed, as, median } = lesson;
   const { decimalComma } = context.workshop;
-  const measured = as === 'factor' ? `${writeNumber(median, 2, { decimalComma })} times what was planned` : '';
-  return (
-    <tr>
-      <th scope="row">
-        {label}
-        {measured !== '' && <span class="aside"> {measured}</span>}
-      </th>
-      <td class="n">
-        {jobs.length} of {LAST_JOBS}
-      </td>
-      <td>
-        <code>{old}</code>
-      </td>
-      <td>{proposed === undefined ? waiting(jobs.length) : <code>{proposed}</code>}</td>
-      <td>{effectWords(lesson, context)}</td>
-      <td>
-        {proposed !== undefined && (
-          <Button onClick={() => hands.act(teachLine(hands.records.peek(), recipe, lesson))}>Teach the house</Button>
-        )}
-      </td>
-    </tr>
-  );
+  return {
+    key: line,
+    label,
+    measured: as === 'factor' ? `${writeNumber(median, 2, { decimalComma })} times what was planned` : '',
+    jobs: jobs.length,
+    now: <code>{old}</code>,
+    house: proposed === undefined ? undefined : <code>{proposed}</code>,
+    effect: effectWords(lesson, context),
+    teach: () => hands.act(teachLine(hands.records.peek(), recipe, lesson)),
+  };
+}
+
+function plantRow(
+  { jobs, old, proposed, median }: PlantLesson,
+  { hands, context }: Pick<LessonsParts, 'hands' | 'context'>,
+): LessonRow {
+  const share = (value: number) => `${writeNumber(value * 100, 1, { decimalComma: context.workshop.decimalComma })} %`;
+  return {
+    key: 'plants',
+    label: 'Plants that fail',
+    measured: `median ${share(median)}`,
+    jobs: jobs.length,
+    now: share(old),
+    house: proposed === undefined ? undefined : share(proposed),
+    effect: 'of the cost of plants',
+    teach: () => proposed !== undefined && hands.act(teachPlantLoss(hands.records.peek(), proposed)),
+  };
 }
 
 function waiting(jobs: number): string {
@@ -92,32 +113,4 @@ function effectWords({ effect, unit }: HouseLesson, { display, workshop }: BookC
     value === undefined ? 'no figure' : figureWords(toBase(value, unitOf(unit)), unit, display);
   const money = (coins: number) => `${coins > 0 ? '+' : ''}${paperCoins(coins, workshop)} ${workshop.currency}`;
   return `${figure(effect.before)} becomes ${figure(effect.after)}; cost ${money(effect.addsCostCoins)}, price ${money(effect.addsPriceCoins)}`;
-}
-
-interface PlantParts {
-  readonly lesson: PlantLesson;
-  readonly hands: PrepareHands;
-  readonly context: BookContext;
-}
-
-function PlantRow({ lesson: { jobs, old, proposed, median }, hands, context }: PlantParts) {
-  const share = (value: number) => `${writeNumber(value * 100, 1, { decimalComma: context.workshop.decimalComma })} %`;
-  return (
-    <tr>
-      <th scope="row">
-        Plants that fail <span class="aside">median {share(median)}</span>
-      </th>
-      <td class="n">
-        {jobs.length} of {LAST_JOBS}
-      </td>
-      <td>{share(old)}</td>
-      <td>{proposed === undefined ? waiting(jobs.length) : share(proposed)}</td>
-      <td>of the cost of plants</td>
-      <td>
-        {proposed !== undefined && (
-          <Button onClick={() => hands.act(teachPlantLoss(hands.records.peek(), proposed))}>Teach the house</Button>
-        )}
-      </td>
-    </tr>
-  );
 }

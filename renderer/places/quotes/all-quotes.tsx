@@ -2,6 +2,7 @@ import type { BookContext } from '#renderer/books/book-hands.ts';
 import { showCoins } from '#renderer/books/money-field.ts';
 import { writeRoute } from '#renderer/frame/place-route.ts';
 import { EmptyNote } from '#renderer/kit/empty-note.tsx';
+import { Table } from '#renderer/kit/table.tsx';
 import { jobName } from '#renderer/store/money-hands.ts';
 import { paperDay } from '#shared-calc/papers/paper-words.ts';
 import { issuedLastFirst, revisionName, type ReadQuote } from './issued-quotes.ts';
@@ -15,58 +16,42 @@ interface AllParts {
 
 /** Every quote that was ever issued, the last first. */
 export function AllQuotes({ context, sealOf }: AllParts) {
-  const { records, workshop } = context;
+  const { records, workshop, today } = context;
   const quotes = issuedLastFirst(records);
   if (quotes.length === 0)
     return <EmptyNote>No quote has been issued yet. Open a job, and its quote stands here.</EmptyNote>;
+  const nameOf = ({ quote, body }: ReadQuote) => {
+    const job = records.job.get(quote.job ?? '') ?? body?.job;
+    return job && jobName(job);
+  };
   return (
-    <table class="ledger">
-      <thead>
-        <tr>
-          <th scope="col">Quote</th>
-          <th scope="col">Job</th>
-          <th scope="col">Client</th>
-          <th scope="col">Issued</th>
-          <th scope="col">Holds until</th>
-          <th scope="col" class="n">
-            Price, {workshop.currency}
-          </th>
-          <th scope="col">Seal</th>
-        </tr>
-      </thead>
-      <tbody>
-        {quotes.map((read) => (
-          <QuoteRow key={read.quote.id} read={read} context={context} sealOf={sealOf} />
-        ))}
-      </tbody>
-    </table>
-  );
-}
-
-function QuoteRow({
-  read: { quote, body },
-  context: { records, workshop, today },
-  sealOf,
-}: AllParts & { readonly read: ReadQuote }) {
-  const job = records.job.get(quote.job ?? '') ?? body?.job;
-  return (
-    <tr>
-      <th scope="row">
-        <a class="row-link" href={writeRoute('quotes', quote.id)}>
-          {revisionName(quote)}
-        </a>
-      </th>
-      <td>{job && jobName(job)}</td>
-      <td>{body?.job?.client}</td>
-      <td>{paperDay(quote.issuedOn)}</td>
-      <td>
-        <HoldsUntil day={body?.validUntil} today={today} />
-      </td>
-      <td class="n">{body && showCoins(body.sums.grossCoins, workshop)}</td>
-      <td>
-        <SealSign seal={sealOf(quote)} />
-      </td>
-    </tr>
+    <Table
+      look="ledger"
+      label="All quotes"
+      rows={quotes}
+      keyOf={({ quote }) => quote.id}
+      columns={[
+        {
+          head: 'Quote',
+          names: true,
+          cell: ({ quote }) => (
+            <a class="row-link" href={writeRoute('quotes', quote.id)}>
+              {revisionName(quote)}
+            </a>
+          ),
+        },
+        { head: 'Job', cell: nameOf },
+        { head: 'Client', cell: ({ body }) => body?.job?.client },
+        { head: 'Issued', cell: ({ quote }) => paperDay(quote.issuedOn) },
+        { head: 'Holds until', cell: ({ body }) => <HoldsUntil day={body?.validUntil} today={today} /> },
+        {
+          head: `Price, ${workshop.currency}`,
+          figure: true,
+          cell: ({ body }) => body && showCoins(body.sums.grossCoins, workshop),
+        },
+        { head: 'Seal', cell: ({ quote }) => <SealSign seal={sealOf(quote)} /> },
+      ]}
+    />
   );
 }
 

@@ -3,6 +3,7 @@ import type { BookContext } from '#renderer/books/book-hands.ts';
 import { ChoiceEntry } from '#renderer/books/entry.tsx';
 import { showCoins } from '#renderer/books/money-field.ts';
 import { writeRoute } from '#renderer/frame/place-route.ts';
+import { Table } from '#renderer/kit/table.tsx';
 import { changedQuote } from '#shared-calc/jobs/changed-quote.ts';
 import type { QuoteBody } from '#shared-calc/jobs/quote-body.ts';
 import { frozenCalled } from '#shared-calc/papers/quote-sizes.ts';
@@ -67,97 +68,49 @@ interface LinesParts extends BodiesParts {
   readonly changed: WhatChanged;
 }
 
-function LineTable({ changed, from, to, context }: LinesParts) {
-  const { workshop } = context;
-  const signed = (coins: number) => `${coins > 0 ? '+' : ''}${showCoins(coins, workshop)}`;
+function LineTable({ changed, from, to, context: { workshop } }: LinesParts) {
   const money = (coins: number) => showCoins(coins, workshop);
+  const signed = (coins: number) => `${coins > 0 ? '+' : ''}${money(coins)}`;
+  const byWhom = (by: ChangedBy) => ({ cells: [{ span: 3, says: `By ${doers[by]}` }, signed(changed.net[by]), ''] });
   return (
-    <table class="ledger">
-      <caption>Prices before tax, {workshop.currency}</caption>
-      <thead>
-        <tr>
-          <th scope="col">Line</th>
-          <th scope="col" class="n">
-            From
-          </th>
-          <th scope="col" class="n">
-            To
-          </th>
-          <th scope="col" class="n">
-            Difference
-          </th>
-          <th scope="col">By</th>
-        </tr>
-      </thead>
-      <tbody>
-        {changed.lines.map((line, at) => (
-          <tr key={at}>
-            <th scope="row">{line.label}</th>
-            <td class="n">{money(line.from)}</td>
-            <td class="n">{money(line.to)}</td>
-            <td class="n">{signed(line.to - line.from)}</td>
-            <td>{doers[line.by]}</td>
-          </tr>
-        ))}
-        {changed.lines.length === 0 && (
-          <tr>
-            <td colSpan={5}>No line changed its price.</td>
-          </tr>
-        )}
-      </tbody>
-      <LineSums changed={changed} from={from} to={to} context={context} />
-    </table>
-  );
-}
-
-function LineSums({ changed, from, to, context: { workshop } }: LinesParts) {
-  const signed = (coins: number) => `${coins > 0 ? '+' : ''}${showCoins(coins, workshop)}`;
-  const money = (coins: number) => showCoins(coins, workshop);
-  return (
-    <tfoot>
-      {(['client', 'us', 'supplier'] as const).map((by) => (
-        <tr key={by}>
-          <th scope="row" colSpan={3}>
-            By {doers[by]}
-          </th>
-          <td class="n">{signed(changed.net[by])}</td>
-          <td />
-        </tr>
-      ))}
-      <tr class="sum">
-        <th scope="row">Price before tax</th>
-        <td class="n">{money(from.sums.netCoins)}</td>
-        <td class="n">{money(to.sums.netCoins)}</td>
-        <td class="n">{signed(changed.sum)}</td>
-        <td />
-      </tr>
-    </tfoot>
+    <Table
+      look="ledger"
+      caption={`Prices before tax, ${workshop.currency}`}
+      rows={changed.lines}
+      keyOf={(_, at) => at}
+      columns={[
+        { head: 'Line', names: true, cell: ({ label }) => label },
+        { head: 'From', figure: true, cell: (line) => money(line.from) },
+        { head: 'To', figure: true, cell: (line) => money(line.to) },
+        { head: 'Difference', figure: true, cell: (line) => signed(line.to - line.from) },
+        { head: 'By', cell: ({ by }) => doers[by] },
+      ]}
+      empty="No line changed its price."
+      foot={[
+        ...(['client', 'us', 'supplier'] as const).map(byWhom),
+        {
+          sum: true,
+          cells: ['Price before tax', money(from.sums.netCoins), money(to.sums.netCoins), signed(changed.sum), ''],
+        },
+      ]}
+    />
   );
 }
 
 function BoxTable({ boxes }: { readonly boxes: readonly ChangedBox[] }) {
   if (boxes.length === 0) return null;
   return (
-    <table class="ledger">
-      <caption>Written otherwise</caption>
-      <thead>
-        <tr>
-          <th scope="col">What</th>
-          <th scope="col">From</th>
-          <th scope="col">To</th>
-          <th scope="col">By</th>
-        </tr>
-      </thead>
-      <tbody>
-        {boxes.map(({ what, from, to, by }) => (
-          <tr key={what}>
-            <th scope="row">{what}</th>
-            <td>{from}</td>
-            <td>{to}</td>
-            <td>{doers[by]}</td>
-          </tr>
-        ))}
-      </tbody>
-    </table>
+    <Table
+      look="ledger"
+      caption="Written otherwise"
+      rows={boxes}
+      keyOf={({ what }) => what}
+      columns={[
+        { head: 'What', names: true, cell: ({ what }) => what },
+        { head: 'From', cell: ({ from }) => from },
+        { head: 'To', cell: ({ to }) => to },
+        { head: 'By', cell: ({ by }) => doers[by] },
+      ]}
+    />
   );
 }

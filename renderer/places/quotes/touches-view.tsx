@@ -2,80 +2,49 @@ import { useMemo } from 'preact/hooks';
 import type { BookContext } from '#renderer/books/book-hands.ts';
 import { showCoins } from '#renderer/books/money-field.ts';
 import { writeRoute } from '#renderer/frame/place-route.ts';
+import { Table } from '#renderer/kit/table.tsx';
 import { packWords } from '#shared-calc/quantity/goods-words.ts';
 import { paperDay } from '#shared-calc/papers/paper-words.ts';
-import type { PriceTouch } from '#shared-calc/jobs/price-touch.ts';
 import { touchesNow, type NewPrice } from './touches-now.ts';
 
 /** Prices that changed since open quotes were issued, and what that does to them and to jobs not bought yet. */
 export function TouchesView({ context }: { readonly context: BookContext }) {
   const { records, workshop, today } = context;
   const { touches, prices } = useMemo(() => touchesNow(records, today), [records, today]);
+  const money = (coins: number) => showCoins(coins, workshop);
+  const more = (from: number, to: number) => `${to > from ? '+' : ''}${money(to - from)}`;
   return (
     <>
-      <table class="ledger">
-        <caption>Open quotes and jobs not bought yet that new prices touch, {workshop.currency}</caption>
-        <thead>
-          <tr>
-            <th scope="col">Job</th>
-            <th scope="col">Quote</th>
-            <th scope="col">State</th>
-            <th scope="col" class="n">
-              Cost then
-            </th>
-            <th scope="col" class="n">
-              Cost now
-            </th>
-            <th scope="col" class="n">
-              Off our margin
-            </th>
-            <th scope="col" class="n">
-              Were it quoted anew, before tax
-            </th>
-          </tr>
-        </thead>
-        <tbody>
-          {touches.map((touch) => (
-            <TouchRow key={touch.job} touch={touch} context={context} />
-          ))}
-          {touches.length === 0 && (
-            <tr>
-              <td colSpan={7}>No new price touches an open quote or a job that waits to be bought for.</td>
-            </tr>
-          )}
-        </tbody>
-      </table>
+      <Table
+        look="ledger"
+        caption={`Open quotes and jobs not bought yet that new prices touch, ${workshop.currency}`}
+        rows={touches}
+        keyOf={({ job }) => job}
+        columns={[
+          { head: 'Job', names: true, cell: ({ job, title }) => <QuoteLink to={job}>{`${job} ${title}`}</QuoteLink> },
+          { head: 'Quote', cell: ({ quote }) => quote !== undefined && <QuoteLink to={quote}>{quote}</QuoteLink> },
+          { head: 'State', cell: ({ state }) => state },
+          { head: 'Cost then', figure: true, cell: ({ cost }) => money(cost.from) },
+          { head: 'Cost now', figure: true, cell: ({ cost }) => money(cost.to) },
+          { head: 'Off our margin', figure: true, cell: ({ cost }) => <b>{more(cost.from, cost.to)}</b> },
+          {
+            head: 'Were it quoted anew, before tax',
+            figure: true,
+            cell: ({ net }) => `${money(net.to)} (${more(net.from, net.to)})`,
+          },
+        ]}
+        empty="No new price touches an open quote or a job that waits to be bought for."
+      />
       {prices.length > 0 && <NewPrices prices={prices} context={context} />}
     </>
   );
 }
 
-function TouchRow({ touch, context: { workshop } }: { readonly touch: PriceTouch; readonly context: BookContext }) {
-  const { job, title, state, quote, cost, net } = touch;
-  const money = (coins: number) => showCoins(coins, workshop);
-  const more = (from: number, to: number) => `${to > from ? '+' : ''}${money(to - from)}`;
+function QuoteLink({ to, children }: { readonly to: string; readonly children: string }) {
   return (
-    <tr>
-      <th scope="row">
-        <a class="row-link" href={writeRoute('quotes', job)}>
-          {job} {title}
-        </a>
-      </th>
-      <td>
-        {quote !== undefined && (
-          <a class="row-link" href={writeRoute('quotes', quote)}>
-            {quote}
-          </a>
-        )}
-      </td>
-      <td>{state}</td>
-      <td class="n">{money(cost.from)}</td>
-      <td class="n">{money(cost.to)}</td>
-      <td class="n strong">{more(cost.from, cost.to)}</td>
-      <td class="n">
-        {money(net.to)} ({more(net.from, net.to)})
-      </td>
-    </tr>
+    <a class="row-link" href={writeRoute('quotes', to)}>
+      {children}
+    </a>
   );
 }
 
@@ -88,37 +57,34 @@ function NewPrices({
 }) {
   const money = (coins: number) => showCoins(coins, workshop);
   return (
-    <table class="ledger">
-      <caption>New prices since then, {workshop.currency}</caption>
-      <thead>
-        <tr>
-          <th scope="col">Material</th>
-          <th scope="col">Pack</th>
-          <th scope="col">From</th>
-          <th scope="col" class="n">
-            Before
-          </th>
-          <th scope="col" class="n">
-            Price
-          </th>
-        </tr>
-      </thead>
-      <tbody>
-        {prices.map(({ material, label, amount, unit, from, beforeCoins, coins }) => (
-          <tr key={`${material} ${amount} ${from}`}>
-            <th scope="row">
+    <Table
+      look="ledger"
+      caption={`New prices since then, ${workshop.currency}`}
+      rows={prices}
+      keyOf={({ material, amount, from }) => `${material} ${amount} ${from}`}
+      columns={[
+        {
+          head: 'Material',
+          names: true,
+          cell: ({ material, label }) => (
+            <>
               <span class="code">{material}</span> {label}
-            </th>
-            <td>{packWords(amount, unit, display)}</td>
-            <td>
+            </>
+          ),
+        },
+        { head: 'Pack', cell: ({ amount, unit }) => packWords(amount, unit, display) },
+        {
+          head: 'From',
+          cell: ({ from }) => (
+            <>
               {paperDay(from)}
               {from > today && <span class="aside">, still to come</span>}
-            </td>
-            <td class="n">{money(beforeCoins)}</td>
-            <td class="n">{money(coins)}</td>
-          </tr>
-        ))}
-      </tbody>
-    </table>
+            </>
+          ),
+        },
+        { head: 'Before', figure: true, cell: ({ beforeCoins }) => money(beforeCoins) },
+        { head: 'Price', figure: true, cell: ({ coins }) => money(coins) },
+      ]}
+    />
   );
 }

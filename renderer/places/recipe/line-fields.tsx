@@ -2,7 +2,7 @@ import { ChoiceEntry, SettledEntry } from '#renderer/books/entry.tsx';
 import { lineRoles } from '#shared-calc/fields/recipe.ts';
 import type { Line } from '#shared-calc/records/records.ts';
 import { given, type LineFields } from './put-fields.ts';
-import { Tick } from '#renderer/panel/tick.tsx';
+import { Checkbox } from '#renderer/kit/checkbox.tsx';
 
 interface NameParts extends LineFields {
   readonly rename: (name: string) => string | undefined;
@@ -62,8 +62,8 @@ export function WordFields({ line, put }: LineFields) {
     <>
       <SettledEntry label="Note" text={line.note} lines settle={(note) => put({ note })} />
       <SettledEntry label="Caution" text={line.caution ?? ''} lines settle={(text) => put({ caution: given(text) })} />
-      <Tick label="shown first" on={line.shownFirst} turn={(shownFirst) => put({ shownFirst })} />
-      <Tick label="set in under the line before" on={line.inset} turn={(inset) => put({ inset })} />
+      <Checkbox label="shown first" on={line.shownFirst} turn={(shownFirst) => put({ shownFirst })} />
+      <Checkbox label="set in under the line before" on={line.inset} turn={(inset) => put({ inset })} />
     </>
   );
 }

@@ -3,6 +3,7 @@ import { useRef } from 'preact/hooks';
 import { Sign } from '#renderer/frame/sign.tsx';
 import { useKeepFocus } from '#renderer/frame/use-keep-focus.ts';
 import { Flag } from '#renderer/kit/flag.tsx';
+import { Table } from '#renderer/kit/table.tsx';
 import { boxStanding } from '#renderer/store/box-words.ts';
 import { boxFigure } from '#shared-calc/quantity/figure-words.ts';
 import type { LineFace } from '#renderer/store/line-faces.ts';
@@ -29,30 +30,35 @@ export function RecipeList({ store, editing }: ListParts) {
   const tank = store.tank.value?.id ?? '';
   return (
     <div class="recipe-lines">
-      <table aria-label="Lines of the house recipe" onKeyDown={(event) => walk(event, store, editing)}>
-        <thead>
-          <tr>
-            <th scope="col">Line</th>
-            <th scope="col">Figure or rule of the house</th>
-            <th scope="col" class="n">
-              {tank === '' ? '' : `On ${tank}`}
-            </th>
-          </tr>
-        </thead>
-        {[...store.faces.value.sections].map(([section, faces]) => (
-          <tbody key={section}>
-            <tr class="section-of">
-              <th scope="rowgroup" colSpan={3}>
-                {section}
-              </th>
-            </tr>
-            {faces.map((face) => (
-              <LineRow key={face.line.id} face={face} store={store} editing={editing} />
-            ))}
-          </tbody>
-        ))}
-      </table>
+      <Table<LineFace>
+        look="ledger"
+        label="Lines of the house recipe"
+        onKeyDown={(event) => walk(event, store, editing)}
+        groups={[...store.faces.value.sections].map(([section, rows]) => ({ key: section, head: section, rows }))}
+        keyOf={({ line }) => line.id}
+        mark={({ line }) => (store.chosen.value === line.name ? 'here' : undefined)}
+        columns={[
+          { head: 'Line', names: true, cell: ({ line, label }) => <LineName line={line} label={label} /> },
+          {
+            head: 'Figure or rule of the house',
+            cell: (face) => <RuleCell face={face} store={store} editing={editing} />,
+          },
+          {
+            head: tank === '' ? '' : `On ${tank}`,
+            figure: true,
+            cell: (face) => <Figure face={face} store={store} />,
+          },
+        ]}
+      />
     </div>
+  );
+}
+
+function LineName({ line, label }: Pick<LineFace, 'line' | 'label'>) {
+  return (
+    <span class={line.inset ? 'inset' : undefined}>
+      {label} <code>{line.name}</code>
+    </span>
   );
 }
 
@@ -60,28 +66,16 @@ interface RowParts extends ListParts {
   readonly face: LineFace;
 }
 
-function LineRow({ face, store, editing }: RowParts) {
-  const { line, label } = face;
-  const here = store.chosen.value === line.name;
-  const isWriting = editing.value?.line === line.name;
-  const cell = useRef<HTMLTableCellElement>(null);
-  useKeepFocus(cell, isWriting, () => focusLine(line.name));
+function RuleCell({ face, store, editing }: RowParts) {
+  const { name } = face.line;
+  const isWriting = editing.value?.line === name;
+  const cell = useRef<HTMLDivElement>(null);
+  useKeepFocus(cell, isWriting, () => focusLine(name));
+  const Rule = isWriting ? Writing : RuleOf;
   return (
-    <tr class={here ? 'here' : undefined} data-line={line.name}>
-      <th scope="row" class={line.inset ? 'inset' : undefined}>
-        {label} <code>{line.name}</code>
-      </th>
-      <td ref={cell}>
-        {isWriting ? (
-          <Writing face={face} store={store} editing={editing} />
-        ) : (
-          <RuleOf face={face} store={store} editing={editing} />
-        )}
-      </td>
-      <td class="n">
-        <Figure face={face} store={store} />
-      </td>
-    </tr>
+    <div ref={cell} data-line={name}>
+      <Rule face={face} store={store} editing={editing} />
+    </div>
   );
 }
 

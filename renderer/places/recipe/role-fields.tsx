@@ -2,7 +2,7 @@ import { ChoiceEntry, SettledEntry } from '#renderer/books/entry.tsx';
 import { checkLevels } from '#shared-calc/fields/recipe.ts';
 import type { Records } from '#shared-calc/records/records.ts';
 import { given, type LineFields } from './put-fields.ts';
-import { Tick } from '#renderer/panel/tick.tsx';
+import { Checkbox } from '#renderer/kit/checkbox.tsx';
 
 interface FieldParts extends LineFields {
   readonly records: Records;
@@ -54,7 +54,7 @@ function WorkFields({ line, put }: FieldParts) {
 }
 
 function PerJob({ line, put }: LineFields) {
-  return <Tick label="once a job, not once a build" on={line.perJob} turn={(perJob) => put({ perJob })} />;
+  return <Checkbox label="once a job, not once a build" on={line.perJob} turn={(perJob) => put({ perJob })} />;
 }
 
 function CheckFields({ line, put }: FieldParts) {

@@ -158,7 +158,7 @@ function Run({ shown, desk, material }: RunParts) {
       {nobody.length > 0 && (
         <section class="supplier">
           <h2>Nothing to order</h2>
-          <RunNeeds needs={nobody} chosen={material} context={context} />
+          <RunNeeds label="Nothing to order" needs={nobody} chosen={material} context={context} />
         </section>
       )}
     </>

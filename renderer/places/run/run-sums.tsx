@@ -1,5 +1,6 @@
 import type { BookContext } from '#renderer/books/book-hands.ts';
 import { showCoins } from '#renderer/books/money-field.ts';
+import { Table } from '#renderer/kit/table.tsx';
 import type { ShoppingRun } from '#shared-calc/buy/shopping-run.ts';
 import { writeNumber } from '#shared-calc/quantity/write-figure.ts';
 import type { ChosenRun } from '#shared-calc/buy/chosen-packs.ts';
@@ -17,49 +18,38 @@ export function RunSums({ run, best, jobs, context: { workshop } }: SumsParts) {
   const money = (coins: number) => showCoins(coins, workshop);
   const saved = (alone: number, together: number) =>
     `${money(alone - together)}${alone > 0 ? ` (${writeNumber(((alone - together) / alone) * 100, 1, workshop)}\u00a0%)` : ''}`;
+  const row = (what: string, together: number, alone: number): SumRow => ({
+    what,
+    together: money(together),
+    alone: money(alone),
+    saved: saved(alone, together),
+  });
   const over = run.landedTogetherCoins - best.landedTogetherCoins;
+  const landed = row('Landed, with carriage', run.landedTogetherCoins, run.landedAloneCoins);
+  const byHand: SumRow = {
+    what: 'Packs by hand against the least goods',
+    together: `${over > 0 ? '+' : ''}${money(over)}`,
+  };
   return (
-    <table class="run-sums">
-      <caption>{jobs === 1 ? 'One job' : `${jobs} jobs bought together`}</caption>
-      <thead>
-        <tr>
-          <td />
-          <th scope="col" class="n">
-            together, {workshop.currency}
-          </th>
-          <th scope="col" class="n">
-            each alone
-          </th>
-          <th scope="col" class="n">
-            saved
-          </th>
-        </tr>
-      </thead>
-      <tbody>
-        <tr>
-          <th scope="row">Goods</th>
-          <td class="n">{money(run.togetherCoins)}</td>
-          <td class="n">{money(run.aloneCoins)}</td>
-          <td class="n">{saved(run.aloneCoins, run.togetherCoins)}</td>
-        </tr>
-        <tr class="landed">
-          <th scope="row">Landed, with carriage</th>
-          <td class="n">{money(run.landedTogetherCoins)}</td>
-          <td class="n">{money(run.landedAloneCoins)}</td>
-          <td class="n">{saved(run.landedAloneCoins, run.landedTogetherCoins)}</td>
-        </tr>
-        {over !== 0 && (
-          <tr>
-            <th scope="row">Packs by hand against the least goods</th>
-            <td class="n">
-              {over > 0 ? '+' : ''}
-              {money(over)}
-            </td>
-            <td />
-            <td />
-          </tr>
-        )}
-      </tbody>
-    </table>
+    <Table
+      class="run-sums"
+      caption={jobs === 1 ? 'One job' : `${jobs} jobs bought together`}
+      rows={[row('Goods', run.togetherCoins, run.aloneCoins), landed, ...(over === 0 ? [] : [byHand])]}
+      keyOf={({ what }) => what}
+      mark={(each) => (each === landed ? 'sum' : undefined)}
+      columns={[
+        { names: true, cell: ({ what }) => what },
+        { head: `together, ${workshop.currency}`, figure: true, cell: ({ together }) => together },
+        { head: 'each alone', figure: true, cell: ({ alone }) => alone },
+        { head: 'saved', figure: true, cell: (each) => each.saved },
+      ]}
+    />
   );
+}
+
+interface SumRow {
+  readonly what: string;
+  readonly together: string;
+  readonly alone?: string;
+  readonly saved?: string;
 }

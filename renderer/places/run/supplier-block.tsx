@@ -57,7 +57,7 @@ export function SupplierBlock({ bill, needs, orderBy, chosen, context, acts }: B
         </p>
       )}
       {bill.better && <Better better={bill.better} context={context} take={acts.take} />}
-      <RunNeeds needs={needs} chosen={chosen} context={context} />
+      <RunNeeds label={`From ${bill.name}`} needs={needs} chosen={chosen} context={context} />
     </section>
   );
 }

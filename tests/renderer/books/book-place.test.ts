@@ -209,12 +209,12 @@ describe('prices', () => {
     await field(page, 'Price, T07, 214.00 cr').click();
     await page.keyboard.type('219.5');
     await page.keyboard.press('Enter');
-    const rows = await page.locator('.slip .told tbody tr').allTextContents();
+    const rows = await page.getByRole('table', { name: 'Prices of T07' }).locator('tbody tr').allTextContents();
     await field(page, 'Price, T07').click();
-    expect([rows.length, await page.locator('.slip .told tbody tr').allTextContents()]).toEqual([
-      1,
-      ['2027-03-15 holds now219.50Remove', '2027-03-01 214.00Remove'],
-    ]);
+    expect([
+      rows.length,
+      await page.getByRole('table', { name: 'Prices of T07' }).locator('tbody tr').allTextContents(),
+    ]).toEqual([1, ['2027-03-15 holds now219.50Remove', '2027-03-01 214.00Remove']]);
     await page.context().close();
   });
 

@@ -98,8 +98,8 @@ describe('the workshop', () => {
 describe('the needs list', () => {
   test('tells what each size takes and goes out as CSV', async () => {
     const page = await pages.open('needs');
-    await page.waitForSelector('.needs-table');
-    const clay = await page.locator('.needs-table tr', { hasText: 'M01' }).locator('td').allTextContents();
+    await page.getByRole('table', { name: 'What is needed' }).waitFor();
+    const clay = await page.getByRole('row', { name: 'M01' }).getByRole('cell').allTextContents();
     const saved = page.waitForEvent('download');
     await page.getByRole('button', { name: 'Take out as CSV' }).click();
     expect([clay.slice(0, 7), (await saved).suggestedFilename()]).toEqual([

@@ -37,7 +37,7 @@ describe('the prep plan as a place', () => {
       '8 days late because of plant quarantine: the handover moves from Wednesday 28 April to Thursday 6 May.',
       'Order plants by Wednesday 10 March or Reading room opens later still.',
     ]);
-    const rows = await page.locator('.acts').first().locator('tbody tr').allInnerTexts();
+    const rows = await page.getByRole('table', { name: 'What to do by when' }).locator('tbody tr').allInnerTexts();
     expect(rows.map(plain)).toContain('Thursday 15 April 2027 Build');
     await page.close();
   });
@@ -97,7 +97,8 @@ describe('the prep plan as a place', () => {
   test('leaves: the ways side by side, sterile by steam alone', async () => {
     const page = await pages.open('prepare/leaves');
     await page.getByLabel('Leaves, loose').fill('43.51');
-    const rows = async () => (await page.locator('.ways tbody tr').allInnerTexts()).map(plain);
+    const rows = async () =>
+      (await page.getByRole('region', { name: 'Ways side by side' }).locator('tbody tr').allInnerTexts()).map(plain);
     expect(await rows()).toEqual([
       'Pressure steam 4 119.76 26 51 127 508 min 56 min',
       'Boil 4 97.81 20 15 50 200 min 56 min suggested',
@@ -140,7 +141,7 @@ describe('the prep plan as a place', () => {
 
   test('the house is taught by a click and by nothing else', async () => {
     const page = await pages.open('prepare/J06/took');
-    const lesson = page.locator('.lessons tbody tr').first();
+    const lesson = page.getByRole('region', { name: 'Lessons' }).locator('tbody tr').first();
     expect(plain(await lesson.innerText())).toContain('1.2 * (3 min + 0.9 min/L * drainage_placed)');
     await page.getByRole('button', { name: 'Teach the house' }).click();
     expect(await textOf(page, '.status')).toContain(
@@ -152,7 +153,13 @@ describe('the prep plan as a place', () => {
   test('T turns a picture into its figures and back; in a field it is a letter', async () => {
     const page = await pages.open('cultures/C1');
     await page.keyboard.press('t');
-    expect(await page.locator('.plate .figures tbody tr').nth(1).innerText()).toBe('28\t6,010\t3,005\t3,005');
+    expect(
+      await page
+        .getByRole('region', { name: /^Figures/ })
+        .locator('tbody tr')
+        .nth(1)
+        .innerText(),
+    ).toBe('28\t6,010\t3,005\t3,005');
     expect(await page.locator('.plate .picture').isVisible()).toBe(false);
     await page.keyboard.press('t');
     expect(await page.locator('.plate .picture').isVisible()).toBe(true);

@@ -1,5 +1,5 @@
 /** A box to tick with wet hands. */
-export function Tick() {
+export function BoxToTick() {
   return (
     <span class="to-tick" aria-hidden="true">
       <span />

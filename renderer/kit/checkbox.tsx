@@ -1,4 +1,4 @@
-interface TickParts {
+interface CheckboxParts {
   readonly label: string;
   readonly on: boolean;
   readonly closed?: boolean;
@@ -6,7 +6,7 @@ interface TickParts {
 }
 
 /** A box to tick with its words. */
-export function Tick({ label, on, closed = false, turn }: TickParts) {
+export function Checkbox({ label, on, closed = false, turn }: CheckboxParts) {
   return (
     <label class="tick">
       <input type="checkbox" checked={on} disabled={closed} onChange={(event) => turn(event.currentTarget.checked)} />{' '}
