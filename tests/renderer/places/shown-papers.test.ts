@@ -8,7 +8,7 @@ import { newJob, type NewJob } from '#shared-calc/jobs/new-job.ts';
 import { recordDeposit } from '#shared-calc/jobs/record-deposit.ts';
 import { applyChange } from '#shared-calc/records/change.ts';
 import { diffRecords } from '#shared-calc/records/diff-records.ts';
-import type { Records } from '#shared-calc/records/records.ts';
+import type { Records, TreatmentBatch } from '#shared-calc/records/records.ts';
 import { workshopOf } from '#shared-calc/records/workshop-of.ts';
 import { pageDay } from '#tests/browser/served-book.ts';
 import { noneComplained, useServedBook } from '#tests/browser/use-served-book.ts';
@@ -128,7 +128,7 @@ const school: Partial<NewJob> = {
 
 const kit = { id: 'J02-kit', job: 'J02', label: 'Waterfall kit', group: 'mist', costCoins: 12_000, by: 'us' } as const;
 
-const batch = {
+const batch: TreatmentBatch = {
   id: 'L01',
   material: 'M15',
   litres: 8.81,
@@ -138,4 +138,4 @@ const batch = {
   collectedAt: 'Withy Wood, by leave of the estate',
   log: [],
   note: 'Second sieve',
-} as const;
+};
