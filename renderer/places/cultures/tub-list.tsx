@@ -1,6 +1,7 @@
 import type { BookContext } from '#renderer/books/book-hands.ts';
-import { ChoiceEntry, SettledEntry } from '#renderer/books/entry.tsx';
+import { ChoiceField, SettledField, Fields, FieldBox } from '#renderer/kit/field.tsx';
 import { Button } from '#renderer/kit/button.tsx';
+import { Checkbox } from '#renderer/kit/checkbox.tsx';
 import { EmptyNote } from '#renderer/kit/empty-note.tsx';
 import { jobName } from '#renderer/store/money-hands.ts';
 import type { PrepareHands } from '#renderer/store/prepare-hands.ts';
@@ -49,13 +50,13 @@ function TubRow({ standing, hands, context, jobs }: RowParts) {
       <h3>
         {tub.id} <span class="aside">{stateWords(is, { readyOn, nextOn })}</span>
       </h3>
-      <div class="entries">
-        <SettledEntry
+      <Fields>
+        <SettledField
           label="Started on"
           text={tub.startedOn}
           settle={(text) => hands.act(redateTub(tub, text, context.today))}
         />
-        <ChoiceEntry
+        <ChoiceField
           label="Kept for"
           value={tub.claimedBy ?? ''}
           options={[
@@ -64,22 +65,14 @@ function TubRow({ standing, hands, context, jobs }: RowParts) {
           ]}
           choose={(job) => hands.act(claimTub(tub, job))}
         />
-        <SettledEntry label="Place" text={tub.place} settle={(text) => hands.act(placeTub(tub, text))} />
-        <div class="entry">
-          <span class="label">Beside</span>
-          <label class="tick">
-            <input
-              type="checkbox"
-              checked={tub.spare}
-              onChange={(event) => hands.act(spareTub(tub, event.currentTarget.checked))}
-            />
-            spare
-          </label>
+        <SettledField label="Place" text={tub.place} settle={(text) => hands.act(placeTub(tub, text))} />
+        <FieldBox label="Beside">
+          <Checkbox label="spare" on={tub.spare} turn={(spare) => hands.act(spareTub(tub, spare))} />
           <Button look="plain" onClick={() => hands.apply(removeTub(tub))}>
             Take it down
           </Button>
-        </div>
-      </div>
+        </FieldBox>
+      </Fields>
     </li>
   );
 }

@@ -8,8 +8,10 @@ import type { TreatmentBatch } from '#shared-calc/records/records.ts';
 import type { PartView } from './part-view.ts';
 import type { PrepareHands } from '#renderer/store/prepare-hands.ts';
 import { writePrepare } from '#renderer/frame/prepare-route.ts';
-import { Button } from '#renderer/kit/button.tsx';
+import { Button, Buttons } from '#renderer/kit/button.tsx';
+import { Checkbox } from '#renderer/kit/checkbox.tsx';
 import { EmptyNote } from '#renderer/kit/empty-note.tsx';
+import { Fault } from '#renderer/kit/note.tsx';
 import { wasMoistened, withLog, withoutBatch } from './write-batch.ts';
 
 interface OpenBatchParts {
@@ -38,10 +40,7 @@ export function OpenBatch({ view: { desk, context, job }, batch }: OpenBatchPart
       </p>
       <CoreLog hands={desk.hands} batch={batch} />
       {batch.aim === 'clean' && batch.way === 'bake' && (
-        <label class="tick">
-          <input type="checkbox" checked={moistened} onChange={(event) => setMoistened(event.currentTarget.checked)} />
-          Moistened 16 h before
-        </label>
+        <Checkbox label="Moistened 16 h before" on={moistened} turn={setMoistened} />
       )}
       <Reached batch={batch} moistened={moistened} decimalComma={context.workshop.decimalComma} />
     </article>
@@ -68,12 +67,12 @@ function CoreLog({ hands, batch }: LogParts) {
           spellcheck={false}
         />
       </label>
-      {wrong !== undefined && <p class="rule-fault">{wrong}</p>}
-      <div class="pair">
+      {wrong !== undefined && <Fault>{wrong}</Fault>}
+      <Buttons>
         <Button look="main" onClick={() => setWrong(hands.act(withLog(batch, text)))}>
           Take the log
         </Button>
-      </div>
+      </Buttons>
     </div>
   );
 }
@@ -94,7 +93,7 @@ function Reached({ batch, moistened, decimalComma }: ReachedParts) {
     [heat, decimalComma],
   );
   if (!heat) return <EmptyNote>No core log yet: what the leaves reached is not known.</EmptyNote>;
-  if (!heat.ok) return <p class="rule-fault">{heat.fault}</p>;
+  if (!heat.ok) return <Fault>{heat.fault}</Fault>;
   return (
     <>
       <p class={heat.value.enough ? 'reached' : 'reached short'} role="status">

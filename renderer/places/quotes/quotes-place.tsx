@@ -20,7 +20,7 @@ import type { Result } from '#shared-calc/result.ts';
 import { AllQuotes } from './all-quotes.tsx';
 import { ChangedView } from './changed-view.tsx';
 import { draftQuote } from './draft-quote.ts';
-import { IssueSheet } from './issue-sheet.tsx';
+import { IssueDialog } from './issue-dialog.tsx';
 import { issuedFor, readIssued, revisionName, type ReadQuote } from './issued-quotes.ts';
 import { optionsList, OptionsView } from './options-view.tsx';
 import { quoteSeals } from './quote-seals.ts';
@@ -150,7 +150,7 @@ function draftView(desk: Desk, job: Job, context: BookContext): PlaceView {
           <EmptyNote>{none}</EmptyNote>
         )}
         {asking.value && draft.ok && (
-          <IssueSheet
+          <IssueDialog
             job={job}
             body={draft.value}
             context={context}
