@@ -33,19 +33,7 @@ export function ChecksPart(view: PartView) {
   const { records, today } = context;
   const sheet = useMemo(
     () => (job ? sizeSheet(records, job, { on: today, size: of }) : undefined),
-    [
-      job,
-      of,
-      today,
-      records.line,
-      records.localValue,
-      records.size,
-      records.tank,
-      records.packPrice,
-      records.rate,
-      records.margin,
-      records.workshop,
-    ],
+    [job, of, today, records],
   );
   if (!job) return <OpenAJob context={context} part="checks" />;
   if (!sheet || sizesOf(records, job.id).length === 0)
