@@ -1,3 +1,4 @@
+import { QUARANTINE_DAYS } from '#shared-calc/acts/store-acts.ts';
 import { useMemo, useState } from 'preact/hooks';
 import { contextNow } from '#renderer/books/book-hands.ts';
 import { ChoiceEntry, TextEntry } from '#renderer/books/entry.tsx';
@@ -5,29 +6,26 @@ import { useOpenSheet } from '#renderer/frame/use-open-sheet.ts';
 import { Button } from '#renderer/kit/button.tsx';
 import type { MoneyHands } from '#renderer/store/money-hands.ts';
 import { packWords } from '#shared-calc/quantity/goods-words.ts';
-import { isEmptyChange } from '#shared-calc/records/change.ts';
-import { expectedGoods, receive, type ExpectedOrder } from './expected-goods.ts';
+import { sayJobFault } from '#shared-calc/words/say-job-fault.ts';
+import { expectedGoods, type ExpectedOrder } from '#shared-calc/derive/expected-goods.ts';
 
 interface SheetParts {
   readonly hands: MoneyHands;
   readonly close: () => void;
 }
 
-/** Plants stand apart this long unless another count is written. Common practice, no source. */
-const QUARANTINE_DAYS = 30;
-
 /** An order that came in: the packs that ordered jobs wait for, counted as they lie there. */
 export function ReceiveSheet({ hands, close }: SheetParts) {
   const sheet = useOpenSheet();
-  const { records, today } = contextNow(hands);
-  const orders = useMemo(() => expectedGoods(records, today), [records, today]);
+  const derived = contextNow(hands);
+  const orders = useMemo(() => expectedGoods(derived), [derived]);
   const [supplier, setSupplier] = useState<string>();
   const known = orders.ok ? orders.value : [];
   const order = known.find((each) => each.supplier === supplier) ?? known[0];
   return (
     <dialog ref={sheet} class="sheet wide" aria-labelledby="receive-title" onClose={close}>
       <h2 id="receive-title">Receive an order</h2>
-      {!orders.ok && <p class="rule-fault">{orders.fault}</p>}
+      {!orders.ok && <p class="rule-fault">{sayJobFault(orders.fault)}</p>}
       {orders.ok && !order && (
         <p>
           No job that is ordered waits for anything. Mark jobs as ordered on the shopping run, or put goods in by hand.
@@ -62,7 +60,7 @@ interface CountedParts {
 }
 
 function Counted({ order, hands, done }: CountedParts) {
-  const { records, display, today } = contextNow(hands);
+  const { display } = contextNow(hands);
   const [texts, setTexts] = useState(order.packs.map(({ count }) => String(count)));
   const [days, setDays] = useState(String(QUARANTINE_DAYS));
   const counts = texts.map(countOf);
@@ -71,10 +69,8 @@ function Counted({ order, hands, done }: CountedParts) {
   const isReadable = counts.every((count) => count !== undefined) && quarantineDays !== undefined;
   const take = () => {
     if (!isReadable) return;
-    const change = receive(records, { order, counts: counts.map((count) => count ?? 0), on: today, quarantineDays });
-    if (isEmptyChange(change)) return hands.refuse('Nothing came: count at least one pack.');
-    hands.apply(change);
-    done();
+    const packs = order.packs.map(({ material, amount }, at) => ({ material, amount, count: counts[at] ?? 0 }));
+    hands.doAct('receive', { supplier: order.supplier, packs, quarantineDays }, done);
   };
   return (
     <>
