@@ -1,3 +1,4 @@
+import { derive } from '#shared-calc/derive/derived.ts';
 import { benchSection } from '#renderer/drawing/section-of.ts';
 import { headline } from '#renderer/store/headlines.ts';
 import { headView } from '#renderer/store/head-view.ts';
@@ -7,9 +8,8 @@ import type { Bench } from '#shared-calc/bench/open-bench.ts';
 import { orderSums, orderNeeds } from '#shared-calc/bench/order-sums.ts';
 import { NO_STOCK } from '#shared-calc/buy/stock.ts';
 import { freezeQuote } from '#shared-calc/jobs/freeze-quote.ts';
-import { jobsRun } from '#shared-calc/jobs/jobs-run.ts';
 import { keysOf } from '#shared-calc/jobs/job-sheet.ts';
-import { openJob } from '#shared-calc/jobs/open-sheet.ts';
+import { workedJob } from '#tests/worked-job.ts';
 import type { WorkedJob } from '#shared-calc/jobs/worked-job.ts';
 import { orderPlants } from '#shared-calc/jobs/order-plants.ts';
 import { paneCuts } from '#shared-calc/jobs/pane-cuts.ts';
@@ -17,12 +17,12 @@ import { outerSize, placeChecks } from '#shared-calc/jobs/place-checks.ts';
 import { plantNeeds, plantPlace } from '#shared-calc/jobs/plant-place.ts';
 import { surveyLines } from '#shared-calc/jobs/survey-job.ts';
 import { buildCards } from '#shared-calc/papers/build-card.ts';
-import { sizeCare } from '#shared-calc/papers/care-card.ts';
+import { sizeCare } from '#shared-calc/prepare/size-care.ts';
 import { handoverCards } from '#shared-calc/papers/handover-card.ts';
 import { optionsPage } from '#shared-calc/papers/options-page.ts';
 import { pickLists } from '#shared-calc/papers/pick-list.ts';
 import { quoteModel } from '#shared-calc/papers/quote-model.ts';
-import { sizeFigures } from '#shared-calc/papers/size-figures.ts';
+import { sizeFigures } from '#shared-calc/prepare/size-figures.ts';
 import { animalsInCard, watchCards } from '#shared-calc/papers/watch-card.ts';
 import { calendarOf } from '#shared-calc/prepare/calendar-of.ts';
 import { animalsFor } from '#shared-calc/prepare/culture-demands.ts';
@@ -40,7 +40,7 @@ import { DEMO_DAY } from '#tests/demo-bench.ts';
 export function everyView(records: Records, id: string): Readonly<Record<string, unknown>> {
   const job = records.job.get(id);
   if (!job) throw new Error(`no job ${id}`);
-  const open = openJob(records, job, DEMO_DAY);
+  const open = workedJob(records, job, DEMO_DAY);
   return {
     next: nextActOf(job.state),
     ...moneyViews(records, open),
@@ -59,7 +59,7 @@ function moneyViews(records: Records, open: WorkedJob) {
     needs: orderNeeds(bench, keys, { ...pricing, stock: NO_STOCK }),
     quote: sums.value.quote,
     printed: quoteModel(body),
-    run: sheet.job && jobsRun(records, { jobs: [sheet.job.id], on: DEMO_DAY }),
+    run: sheet.job && derive(records, DEMO_DAY).run({ jobs: [sheet.job.id] }),
     options: optionsPage({ bench, pricing, records, on: DEMO_DAY }),
     panes: paneCuts(bench),
     survey: surveyLines(bench.input().lines).map(({ text }) => text),

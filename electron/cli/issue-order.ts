@@ -5,9 +5,9 @@ import { sayEditFault } from '#electron/book/say-book-fault.ts';
 import type { OrderSums } from '#shared-calc/bench/order-sums.ts';
 import { freezeQuote } from '#shared-calc/jobs/freeze-quote.ts';
 import { issueQuote, quoteNumberOf } from '#shared-calc/jobs/issue-quote.ts';
-import { jobSheet, type JobSheet } from '#shared-calc/jobs/job-sheet.ts';
+import type { JobSheet } from '#shared-calc/jobs/job-sheet.ts';
 import { writeOver } from '#shared-calc/jobs/write-over.ts';
-import type { Records } from '#shared-calc/records/records.ts';
+import type { Derived } from '#shared-calc/derive/derived.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
 import { sayJobFault } from '#shared-calc/words/say-job-fault.ts';
 import type { Order } from './order-options.ts';
@@ -19,7 +19,7 @@ export function issueOrder(book: Book, worked: WorkedOrder, sums: OrderSums): Re
   const records = book.records();
   const { order, bench, pricing } = worked;
   if (order.columns.length === 0) return failed(`${order.jobId} has no size yet: take one first.`);
-  const sheet = orderSheet(records, worked);
+  const sheet = orderSheet(worked);
   if (!sheet.ok) return sheet;
   const number = book.nextQuote(order.jobId === undefined ? undefined : quoteNumberOf(records, order.jobId));
   const issue = { number: number.number, revision: number.revision, issuedOn: today() };
@@ -29,8 +29,8 @@ export function issueOrder(book: Book, worked: WorkedOrder, sums: OrderSums): Re
 }
 
 /** The order with what is written on the command line, which is the client's. */
-export function orderSheet(records: Records, { order, bench }: WorkedOrder): Result<JobSheet, string> {
-  const sheet = writeOver(plainSheet(order, records), order.written, {
+export function orderSheet({ derived, order, bench }: WorkedOrder): Result<JobSheet, string> {
+  const sheet = writeOver(plainSheet(order, derived), order.written, {
     lines: bench.input().lines,
     by: 'client',
     // The order has them as they are kept.
@@ -40,10 +40,9 @@ export function orderSheet(records: Records, { order, bench }: WorkedOrder): Res
 }
 
 /** The order as its sizes or its job have it, before what is written on the command line. */
-function plainSheet(order: Order, records: Records): JobSheet {
-  const job = records.job.get(order.jobId ?? '');
-  if (job) {
-    const sheet = jobSheet(records, job);
+function plainSheet(order: Order, { job: jobOf }: Derived): JobSheet {
+  const sheet = jobOf(order.jobId ?? '')?.sheet;
+  if (sheet) {
     const keys = new Set(order.columns.map(({ key }) => key));
     return { ...sheet, columns: sheet.columns.filter(({ key }) => keys.has(key)) };
   }

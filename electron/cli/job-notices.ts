@@ -2,7 +2,7 @@ import { coinsText } from '#shared-calc/buy/coins.ts';
 import type { ActFault } from '#shared-calc/acts/act-fault.ts';
 import { moveAndTake } from '#shared-calc/acts/job-acts.ts';
 import type { Derived } from '#shared-calc/derive/derived.ts';
-import type { Short } from '#shared-calc/jobs/build-job.ts';
+import type { Short } from '#shared-calc/acts/build-job.ts';
 import { latestQuote } from '#shared-calc/jobs/issue-quote.ts';
 import { isBackward } from '#shared-calc/jobs/move-job.ts';
 import { readQuoteBody } from '#shared-calc/jobs/quote-body.ts';

@@ -1,9 +1,9 @@
 import { keptText } from '#shared-calc/recipe/kept-text.ts';
 import { workshopOf } from '#shared-calc/records/workshop-of.ts';
 import { sayBoxFault } from '#shared-calc/words/say-box-cause.ts';
-import { columnKey, jobSheet, textsOf } from '#shared-calc/jobs/job-sheet.ts';
+import type { Derived } from '#shared-calc/derive/derived.ts';
+import { columnKey } from '#shared-calc/jobs/job-sheet.ts';
 import { lineFor } from '#shared-calc/recipe/lines-by-use.ts';
-import { linesOf } from '#shared-calc/jobs/open-sheet.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
 import { didYouMean } from '#shared-calc/rule/did-you-mean.ts';
 import type { ColumnInput } from '#shared-calc/recipe/column.ts';
@@ -47,13 +47,14 @@ export function orderMisuse(given: Arguments): string | undefined {
 }
 
 /** Reads an order from its options: a job of the book, or a recipe and sizes. */
-export function readOrder(given: Arguments, records: Records): Result<Order, string> {
+export function readOrder(given: Arguments, derived: Derived): Result<Order, string> {
+  const { records } = derived;
   const misuse = orderMisuse(given);
   if (misuse !== undefined) return failed(misuse);
   const job = given.text('job');
-  const base = job === undefined ? sizesOrder(given, given.text('sizes') ?? '', records) : jobOrder(job, records);
+  const base = job === undefined ? sizesOrder(given, given.text('sizes') ?? '', records) : jobOrder(job, derived);
   if (!base.ok) return base;
-  const whole = writeOver(given, base.value, records);
+  const whole = writeOver(given, base.value, derived);
   return whole.ok ? onlySize(given.text('size'), whole.value) : whole;
 }
 
@@ -104,24 +105,18 @@ function unknown(what: string, id: string, table: ReadonlyMap<string, unknown>):
   return `No ${what} called ${id}.${didYouMean(id, table.keys())}${all}`;
 }
 
-function jobOrder(id: string, records: Records): Result<Order, string> {
-  const job = records.job.get(id);
-  if (!job) return failed(unknown('job', id, records.job));
-  const { recipe, columns, whole } = jobSheet(records, job);
-  return ok({
-    recipe,
-    columns: columns.map((column) => ({ ...column, locals: textsOf(column.locals) })),
-    job: textsOf(whole),
-    jobId: id,
-    written: [],
-  });
+function jobOrder(id: string, derived: Derived): Result<Order, string> {
+  const job = derived.job(id);
+  if (!job) return failed(unknown('job', id, derived.records.job));
+  const { columns, job: whole } = job.bench.input();
+  return ok({ recipe: job.job.recipe, columns, job: whole, jobId: id, written: [] });
 }
 
-function writeOver(given: Arguments, order: Order, records: Records): Result<Order, string> {
+function writeOver(given: Arguments, order: Order, { records, lines }: Derived): Result<Order, string> {
   const written: Written[] = [];
   const kit = given.text('kit');
   if (kit !== undefined) {
-    const line = lineFor(linesOf(records, order.recipe), 'kit');
+    const line = lineFor(lines(order.recipe), 'kit');
     if (!line) return failed(`No kit level is given in recipe ${order.recipe}.`);
     written.push({ line: line.name, text: kit });
   }

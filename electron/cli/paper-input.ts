@@ -1,5 +1,5 @@
 import { onceBench } from '#shared-calc/bench/once-bench.ts';
-import { pricingOn } from '#shared-calc/jobs/open-sheet.ts';
+import { derive } from '#shared-calc/derive/derived.ts';
 import type { PaperInput } from '#shared-calc/papers/paper-input.ts';
 import type { Records } from '#shared-calc/records/records.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
@@ -27,11 +27,19 @@ export function readPaperInput(
 function anOrder(given: Arguments, records: Records): Result<PaperInput, readonly string[]> {
   const worked = workOrder({ ...given, words: [] }, records);
   if (!worked.ok) return worked;
-  const { order, bench, pricing } = worked.value;
+  const { derived, order, bench, pricing } = worked.value;
   const wish = readWish(given, records.job.get(order.jobId ?? ''), records);
-  const sheet = orderSheet(records, worked.value);
+  const sheet = orderSheet(worked.value);
   if (wish.ok && sheet.ok) {
-    return ok({ records, sheet: sheet.value, bench, pricing, wish: wish.value, treatment: readTreatment(given) });
+    return ok({
+      derived,
+      records,
+      sheet: sheet.value,
+      bench,
+      pricing,
+      wish: wish.value,
+      treatment: readTreatment(given),
+    });
   }
   return failed([wish, sheet].flatMap((each) => (each.ok ? [] : [each.fault])));
 }
@@ -41,8 +49,9 @@ function noOrder(given: Arguments, records: Records): Result<PaperInput, readonl
   if (!wish.ok) return failed([wish.fault]);
   const sheet = { recipe: '', columns: [], whole: new Map(), oneOffs: [] };
   const bench = onceBench({ lines: [], columns: [], job: new Map(), isOldPrice: () => false });
-  const pricing = pricingOn(records, sheet, wish.value.on);
-  return ok({ records, sheet, bench, pricing, wish: wish.value, treatment: readTreatment(given) });
+  const derived = derive(records, wish.value.on);
+  const pricing = { prices: derived.prices, rules: derived.rules, basis: 'used', oneOffs: [] } as const;
+  return ok({ derived, records, sheet, bench, pricing, wish: wish.value, treatment: readTreatment(given) });
 }
 
 function readTreatment(given: Arguments): PaperInput['treatment'] {

@@ -2,13 +2,10 @@ import type { BoxCause } from '#shared-calc/bench/bench-types.ts';
 import { onceBench } from '#shared-calc/bench/once-bench.ts';
 import type { Bench } from '#shared-calc/bench/open-bench.ts';
 import type { Pricing } from '#shared-calc/bench/order-sums.ts';
-import { oldPricesIn, priceBook, type PriceBook } from '#shared-calc/buy/price-book.ts';
+import { oldPricesIn, type PriceBook } from '#shared-calc/buy/price-book.ts';
 import type { Stock } from '#shared-calc/buy/stock.ts';
-import { quoteRules } from '#shared-calc/price/quote-rules.ts';
-import { hourCoins } from '#shared-calc/price/hour-coins.ts';
+import { derive, type Derived } from '#shared-calc/derive/derived.ts';
 import type { Job, Line, Records, Workshop } from '#shared-calc/records/records.ts';
-import { workshopOf } from '#shared-calc/records/workshop-of.ts';
-import { linesOf } from '#shared-calc/jobs/open-sheet.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
 import { didYouMean } from '#shared-calc/rule/did-you-mean.ts';
 import { sayBoxCause } from '#shared-calc/words/say-box-cause.ts';
@@ -20,6 +17,7 @@ import { today } from '#electron/service/today.ts';
 
 /** An order at work: its bench, and what it is bought and priced by. */
 export interface WorkedOrder {
+  readonly derived: Derived;
   readonly order: Order;
   readonly bench: Bench;
   readonly pricing: Pricing;
@@ -28,11 +26,14 @@ export interface WorkedOrder {
 
 /** Opens the bench of the order that the options stand for; what is written on the command line must be readable. */
 export function workOrder(given: Arguments, records: Records): Result<WorkedOrder, readonly string[]> {
-  const order = readOrder(given, records);
+  const on = readDay(given, 'on');
+  const derived = derive(records, (on.ok ? on.value : undefined) ?? today());
+  const order = readOrder(given, derived);
   if (!order.ok) return failed([order.fault]);
-  const pricing = readPricing(given, records, order.value);
+  if (!on.ok) return failed([on.fault]);
+  const pricing = readPricing(given, derived, order.value);
   if (!pricing.ok) return failed([pricing.fault]);
-  const lines = linesOf(records, order.value.recipe);
+  const lines = derived.lines(order.value.recipe);
   const unknown = unknownLines(
     order.value.written.map(({ line }) => line),
     lines,
@@ -47,21 +48,17 @@ export function workOrder(given: Arguments, records: Records): Result<WorkedOrde
   });
   const refused = refusedWrites(order.value, bench);
   if (refused.length > 0) return failed(refused);
-  return ok({ order: order.value, bench, pricing: pricing.value, workshop: workshopOf(records) });
+  return ok({ derived, order: order.value, bench, pricing: pricing.value, workshop: derived.workshop });
 }
 
-function readPricing(given: Arguments, records: Records, order: Order): Result<Pricing, string> {
-  const workshop = workshopOf(records);
-  const on = readDay(given, 'on');
-  if (!on.ok) return on;
-  const basis = given.text('basis') ?? records.job.get(order.jobId ?? '')?.basis ?? 'used';
+function readPricing(given: Arguments, derived: Derived, order: Order): Result<Pricing, string> {
+  const { records, prices, rules } = derived;
+  const job = derived.job(order.jobId ?? '')?.pricing;
+  const basis = given.text('basis') ?? job?.basis ?? 'used';
   if (!isBasis(basis)) return failed(`--basis ${basis}: choose used or packs.`);
-  const prices = priceBook(records, { on: on.value ?? today(), oldPriceDays: workshop.oldPriceDays });
   const buying = readBuying(given, records, prices);
   if (!buying.ok) return buying;
-  const oneOffs = [...records.quoteLine.values()].filter((line) => line.job === order.jobId);
-  const rules = quoteRules(workshop, records, hourCoins(records));
-  return ok({ prices, rules, basis, ...buying.value, ...(oneOffs.length > 0 && { oneOffs }) });
+  return ok({ prices, rules, basis, ...buying.value, ...(job?.oneOffs && { oneOffs: job.oneOffs }) });
 }
 
 function readBuying(

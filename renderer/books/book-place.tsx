@@ -6,7 +6,7 @@ import type { PlaceView } from '#renderer/frame/page-view.ts';
 import type { Route } from '#renderer/frame/place-route.ts';
 import { EmptyNote } from '#renderer/kit/empty-note.tsx';
 import { styleNonce } from '#renderer/look/style-nonce.ts';
-import { contextNow, contextOf, type BookContext, type BookHands } from './book-hands.ts';
+import { contextNow, type BookContext, type BookHands } from './book-hands.ts';
 import { bookGrid, type BookGrid } from './book-grid.ts';
 import type { BookGridActs } from './book-grid-acts.ts';
 import { bookModel } from './book-model.ts';
@@ -77,7 +77,7 @@ function gridActs<Row extends BookRow>(
   grid: Grid<Row>,
   chosen: { value: readonly string[] },
 ): BookGridActs {
-  const now = () => contextOf(hands.records.peek(), hands.info.peek().today);
+  const now = () => hands.derived.peek();
   return {
     write: (texts) => {
       const done = writeBoxes(table, now(), texts);
@@ -110,7 +110,7 @@ function copyRow<Row extends BookRow>(
   grid: Grid<Row>,
   row: Row | undefined,
 ): void {
-  const made = row && table.copy?.(contextOf(hands.records.peek(), hands.info.peek().today), row);
+  const made = row && table.copy?.(hands.derived.peek(), row);
   if (!made) return;
   hands.apply(made.change);
   grid.current?.write(made.id);
@@ -160,7 +160,7 @@ function BookSheetView<Row extends BookRow>({ parts: { hands, table }, acts, gri
   // At once: its first row takes the keyboard, and must not take it back from where it has gone since.
   useLayoutEffect(() => {
     if (!host.current) return undefined;
-    const model = bookModel(table, contextOf(hands.records.peek(), hands.info.peek().today));
+    const model = bookModel(table, hands.derived.peek());
     const nonce = styleNonce(document);
     const made = bookGrid({ host: host.current, nonce, label: table.label, model, acts });
     grid.current = made;

@@ -5,13 +5,11 @@ import { Table } from '#renderer/kit/table.tsx';
 import { readMoney } from '#shared-calc/papers/read-money.ts';
 import type { Pack, PackPrice } from '#shared-calc/records/records.ts';
 import { ok } from '#shared-calc/result.ts';
-import { added } from '#shared-calc/records/change.ts';
 import type { BookContext, BookHands } from './book-hands.ts';
 import { readDay } from './day-field.ts';
 import { TextField, Fields } from '#renderer/kit/field.tsx';
 import { showCoins } from './money-field.ts';
-import { isOldPrice, priceOn, pricesOf, putPrice } from './price-now.ts';
-import { removeRecords } from './put-record.ts';
+import { isOldPrice, priceOn, pricesOf } from '#shared-calc/buy/pack-prices.ts';
 
 interface PriceListParts {
   readonly pack: Pack;
@@ -25,8 +23,7 @@ interface PriceListParts {
 export function PriceList({ pack, of, context, hands }: PriceListParts) {
   const prices = pricesOf(context.records, pack.id);
   const now = priceOn(context.records, pack.id, context.today);
-  const remove = (price: PackPrice) =>
-    hands.apply(removeRecords(`price of ${of} from ${price.from} removed`, [added('packPrice', price)]));
+  const remove = (price: PackPrice) => hands.doAct('remove', { kind: 'packPrice', id: price.id });
   return (
     <>
       {prices.length > 0 && (
@@ -94,9 +91,8 @@ function NewPrice({ pack, of, context, hands }: PriceListParts) {
   const day = readDay(from, 'From', context.today);
   const set = () => {
     if (!coins?.ok || !day.ok) return;
-    const done = putPrice(context, { pack, from: day.value, priceCoins: coins.value });
-    if (done.ok) hands.apply(done.value);
-    else hands.refuse(done.fault);
+    const { material, amount } = pack;
+    hands.doAct('putPrice', { material, amount, priceCoins: coins.value, from: day.value });
     setPrice('');
   };
   return (

@@ -1,6 +1,6 @@
 import { applyChange, emptyChange, isEmptyChange, squashChanges, type Change } from '#shared-calc/records/change.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
-import { contextOf, type BookContext } from './book-hands.ts';
+import { type BookContext } from './book-hands.ts';
 import type { BookColumn, BookRow, BookTable } from './book-table.ts';
 
 /** A text for one field of one row. */
@@ -37,10 +37,7 @@ export function writeBoxes<Row extends BookRow>(
     const round = writeRound(now, left, written);
     left = round.left;
     if (left.length > 0)
-      now = laidOut(
-        table,
-        contextOf(applyChange(now.context.records, squashChanges('', round.changes)), context.today),
-      );
+      now = laidOut(table, context.update(applyChange(now.context.records, squashChanges('', round.changes))));
   }
   if (written.refused.length > 0) return failed(inOrder(written.refused).map(({ refused }) => refused));
   return ok(oneOf(inOrder(written.changes).map(({ change }) => change)));

@@ -1,9 +1,9 @@
 import { Table } from '#renderer/kit/table.tsx';
 import { Letterhead, Paper } from '#renderer/print/paper.tsx';
 import { paperDay, paperWeekday } from '#shared-calc/papers/paper-words.ts';
-import type { AreaCare, AreaVisit } from '#shared-calc/papers/care-card.ts';
+import type { AreaCare, AreaVisit } from '#shared-calc/prepare/size-care.ts';
 import { careWords } from '#shared-calc/papers/step-words.ts';
-import { cautionsOf } from '#shared-calc/papers/card-cautions.ts';
+import { cautionsOf } from '#shared-calc/prepare/step-cautions.ts';
 import { CautionList } from './caution-list.tsx';
 import { BoxToTick } from './box-to-tick.tsx';
 import './cards.css';

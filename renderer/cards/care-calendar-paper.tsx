@@ -1,7 +1,7 @@
 import { Letterhead, Paper } from '#renderer/print/paper.tsx';
 import { paperDay, paperWeekday } from '#shared-calc/papers/paper-words.ts';
 import type { Day } from '#shared-calc/calendar/day.ts';
-import type { SizeCare } from '#shared-calc/papers/care-card.ts';
+import type { SizeCare } from '#shared-calc/prepare/size-care.ts';
 import { careWords } from '#shared-calc/papers/step-words.ts';
 import type { CareDate, CareRound } from '#shared-calc/prepare/care-calendar.ts';
 import { cautionsOfAll, roundDays, roundWords } from '#shared-calc/papers/care-paper.ts';

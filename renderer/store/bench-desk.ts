@@ -1,12 +1,10 @@
 import { effect, signal, untracked, type ReadonlySignal, type Signal } from '@preact/signals';
 import type { Display } from '#shared-calc/quantity/shown-unit.ts';
 import type { IssuedQuote, Job, Records } from '#shared-calc/records/records.ts';
-import type { BenchSource } from './bench-source.ts';
+import { jobSource, quoteSource, type BenchSource } from './bench-source.ts';
 import { showBench, type ShownBench } from './bench-view.ts';
 import type { BookStore } from './book-store.ts';
 import type { Clock } from './clock.ts';
-import { jobSource } from './job-source.ts';
-import { quoteSource } from './quote-source.ts';
 import { workBench, type WorkedBench } from './worked-bench.ts';
 
 /** What lies on the bench. */
@@ -42,14 +40,14 @@ export function benchDesk(parts: DeskParts): BenchDesk {
   const wanted = signal<string | undefined>(undefined);
   const sourceOf = jobSource();
   const follow = () => {
-    const records = book.records.value;
-    const { today } = book.info.value;
+    const derived = book.derived.value;
+    const { records } = derived;
     const id = wanted.value;
     untracked(() => {
       const quote = records.issuedQuote.get(id ?? '');
       if (quote) return layQuote(parts, laid, quote);
       const job = wantedJob(records, id);
-      const source = job && sourceOf(records, job, today);
+      const source = job && sourceOf(derived, job.id);
       return source ? put(parts, laid, { id: job.id, job: job.id, source }) : clear(laid);
     });
   };

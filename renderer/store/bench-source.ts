@@ -1,15 +1,14 @@
+import { oldPricesIn } from '#shared-calc/buy/price-book.ts';
 import type { Pricing } from '#shared-calc/bench/order-sums.ts';
-import { columnKey, sizesOf, type Written, type WrittenByLine, textsOf } from '#shared-calc/jobs/job-sheet.ts';
-import type { ColumnInput } from '#shared-calc/recipe/column.ts';
-import type { Job, Line, LocalValue, Recipe, Records, Size, Tank } from '#shared-calc/records/records.ts';
-import { sameData } from '#shared-calc/records/same-data.ts';
-
-/** A size as it stands on the bench; the same object as before while nothing of it changed. */
-export interface BenchColumn extends ColumnInput {
-  /** The id of its record, or its key where it has none. */
-  readonly size: string;
-  readonly written: WrittenByLine;
-}
+import { memo } from '#shared-calc/derive/memo.ts';
+import type { Derived } from '#shared-calc/derive/derived.ts';
+import { textsOf, type WrittenByLine } from '#shared-calc/jobs/job-sheet.ts';
+import { readQuoteBody } from '#shared-calc/jobs/quote-body.ts';
+import { byId, partsOf } from '#shared-calc/jobs/rework-quote.ts';
+import { benchColumn, type BenchColumn } from '#shared-calc/jobs/worked-job.ts';
+import { hourCoins } from '#shared-calc/price/hour-coins.ts';
+import { quoteRules } from '#shared-calc/price/quote-rules.ts';
+import type { IssuedQuote, Line, Recipe } from '#shared-calc/records/records.ts';
 
 /** All that a bench is made from. Parts that did not change are the same objects as before. */
 export interface BenchSource {
@@ -26,69 +25,40 @@ export interface BenchSource {
   readonly issued?: string;
 }
 
-/** The columns of a job, as far as they changed since `before`. */
-export function jobColumns(records: Records, job: Job, before: readonly BenchColumn[]): readonly BenchColumn[] {
-  const written = writtenBySize(records, job.id);
-  const known = new Map(before.map((column) => [column.size, column]));
-  const columns: BenchColumn[] = [];
-  for (const size of sizesOf(records, job.id)) {
-    const tank = records.tank.get(size.tank);
-    if (!tank) continue;
-    const key = columnKey(tank, columns);
-    columns.push(columnOf({ size, tank, key, written: written.get(size.id) ?? [] }, known.get(size.id)));
-  }
-  return columns.length === before.length && columns.every((column, at) => column === before[at]) ? before : columns;
-}
-
-/** What is written for the whole job; the same maps as before while it says the same. */
-export function jobWhole(
-  records: Records,
-  job: Job,
-  before: Pick<BenchSource, 'whole' | 'job'> | undefined,
-): Pick<BenchSource, 'whole' | 'job'> {
-  const whole = new Map((writtenBySize(records, job.id).get('') ?? []).map(toWritten));
-  if (before && sameWritten(before.whole, whole)) return before;
-  const texts = textsOf(whole);
-  return { whole, job: before && sameTexts(before.job, texts) ? before.job : texts };
-}
-
-interface ColumnParts {
-  readonly size: Size;
-  readonly tank: Tank;
-  readonly key: string;
-  readonly written: readonly LocalValue[];
-}
-
-function columnOf({ size, tank, key, written: values }: ColumnParts, before: BenchColumn | undefined): BenchColumn {
-  const written = new Map(values.map(toWritten));
-  const { id, label, count } = size;
-  const locals = textsOf(written);
-  const next = { size: id, key, tank, label, count };
-  if (!before) return { ...next, written, locals };
-  const kept = {
-    ...next,
-    written: sameWritten(before.written, written) ? before.written : written,
-    locals: sameTexts(before.locals, locals) ? before.locals : locals,
+/** Follows one job through the book; the same source while nothing of it changed. */
+export function jobSource(): (derived: Derived, job: string) => BenchSource | undefined {
+  const source = memo<BenchSource | undefined>();
+  return (derived, id) => {
+    const job = derived.job(id);
+    const recipe = derived.records.recipe.get(job?.job.recipe ?? '');
+    return source([job, recipe], () => {
+      if (!job || !recipe) return undefined;
+      const { sheet, pricing } = job;
+      const { isOldPrice, lines, job: texts } = job.bench.input();
+      const columns = sheet.columns.map(benchColumn);
+      return { title: job.job.title, recipe, lines, columns, whole: sheet.whole, job: texts, pricing, isOldPrice };
+    });
   };
-  const { key: k, tank: t, label: l, count: c, written: w } = before;
-  return k === key && t === tank && l === label && c === count && w === kept.written ? before : kept;
 }
 
-function writtenBySize(records: Pick<Records, 'localValue'>, job: string): ReadonlyMap<string, LocalValue[]> {
-  return Map.groupBy(
-    [...records.localValue.values()].filter((value) => value.job === job),
-    (value) => value.size ?? '',
-  );
-}
-
-function toWritten({ line, text, note, by }: LocalValue): readonly [string, Written] {
-  return [line, { text, note, by }];
-}
-
-function sameWritten(one: WrittenByLine, other: WrittenByLine): boolean {
-  return one.size === other.size && [...one].every(([line, box]) => sameData(other.get(line), box));
-}
-
-function sameTexts(one: ReadonlyMap<string, string>, other: ReadonlyMap<string, string>): boolean {
-  return one.size === other.size && [...one].every(([line, text]) => other.get(line) === text);
+/** The bench an issued quote was worked on, as it was issued; `undefined` where its body cannot be read. */
+export function quoteSource(quote: IssuedQuote): BenchSource | undefined {
+  const body = readQuoteBody(quote.body);
+  if (!body) return undefined;
+  const { whole, columns, goods, lines, basis, oneOffs } = partsOf(body);
+  const prices = { on: body.pricesOn, goods, suppliers: byId(body.suppliers) };
+  const rates = { margin: byId(body.margins), taxClass: byId(body.taxClasses) };
+  const rules = quoteRules(body.workshop, rates, hourCoins({ rate: byId(body.rates) }));
+  const issued = `${quote.number} ${quote.revision}`;
+  return {
+    title: body.job?.title ?? issued,
+    recipe: body.recipe,
+    lines,
+    columns: columns.map(benchColumn),
+    whole,
+    job: textsOf(whole),
+    pricing: { prices, rules, basis, oneOffs },
+    isOldPrice: oldPricesIn(prices),
+    issued,
+  };
 }

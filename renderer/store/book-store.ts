@@ -22,7 +22,9 @@ import { editsIn, type Written, type WriteStep } from './write-steps.ts';
 export type PageAsk = Extract<News, { readonly is: 'do' | 'go' }>;
 
 /** The book as this page has it: every edit is in it at once, and goes to the service in order. */
-export interface BookStore extends Speaking {
+export interface BookStore extends Omit<Speaking, 'refuse'> {
+  /** Says why something was not done, and answers the same sentence. */
+  readonly refuse: (sentence: string) => string;
   readonly records: ReadonlySignal<Records>;
   /** What is worked from the records today: one derivation for the whole page. */
   readonly derived: ReadonlySignal<Derived>;
@@ -66,15 +68,10 @@ export function openBookStore({ bridge, clock, first }: BookParts): BookStore {
   const steps = signal<readonly WriteStep[]>([]);
   const follower = bookFollower({ bridge, clock, first, records, steps, say: speaking.say, refuse: speaking.warn });
   const waiting = computed(() => editsIn(steps.value).length);
-  const { info, reached, slow } = follower;
+  const { info, reached } = follower;
   const derived = derivedFrom(records, info);
   const line = computed<QuietLineView>(() => ({
-    saved: savedWords({
-      waiting: waiting.value,
-      reached: reached.value,
-      slow: slow.value,
-      savedAt: info.value.savedAt,
-    }),
+    saved: savedNow(follower, waiting.value),
     ...stepsBack(info.value, editsIn(steps.value)),
     ...(said.value && { said: said.value }),
   }));
@@ -105,9 +102,17 @@ export function openBookStore({ bridge, clock, first }: BookParts): BookStore {
     restore: (file) => new Promise((told) => follower.put({ act: 'restore', file, told })),
     call: bridge.call,
     ...speaking,
+    refuse: (sentence) => {
+      speaking.refuse(sentence);
+      return sentence;
+    },
     onAsk: (listener) => asking(asks, listener),
     close: bridge.onChanged((news) => hear(news, asks, follower)),
   };
+}
+
+function savedNow({ info, reached, slow }: BookFollower, waiting: number): QuietLineView['saved'] {
+  return savedWords({ waiting, reached: reached.value, slow: slow.value, savedAt: info.value.savedAt });
 }
 
 function derivedFrom(

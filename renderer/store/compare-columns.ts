@@ -1,5 +1,5 @@
 import type { Box } from '#shared-calc/bench/bench-types.ts';
-import type { BenchColumn } from './bench-source.ts';
+import type { BenchColumn } from '#shared-calc/jobs/worked-job.ts';
 import { boxStanding } from './box-words.ts';
 import { figureWords } from '#shared-calc/quantity/figure-words.ts';
 import type { LineFace, LineFaces } from './line-faces.ts';

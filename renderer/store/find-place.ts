@@ -1,4 +1,4 @@
-import type { BenchColumn } from './bench-source.ts';
+import type { BenchColumn } from '#shared-calc/jobs/worked-job.ts';
 import type { LineFaces } from './line-faces.ts';
 
 export interface Named {

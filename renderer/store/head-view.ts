@@ -4,7 +4,7 @@ import { sectionOf } from '#renderer/drawing/section-of.ts';
 import type { Bench } from '#shared-calc/bench/open-bench.ts';
 import { showValue } from '#shared-calc/quantity/shown-unit.ts';
 import { calledOf } from '#shared-calc/recipe/column.ts';
-import type { BenchColumn } from './bench-source.ts';
+import type { BenchColumn } from '#shared-calc/jobs/worked-job.ts';
 import type { LineFaces } from './line-faces.ts';
 
 /** The card over a strip, from the column's own figures; while it is not worked the tank alone is known. */

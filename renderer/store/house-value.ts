@@ -5,7 +5,7 @@ import { onceBench } from '#shared-calc/bench/once-bench.ts';
 import type { Bench } from '#shared-calc/bench/open-bench.ts';
 import { orderSums } from '#shared-calc/bench/order-sums.ts';
 import { showValue } from '#shared-calc/quantity/shown-unit.ts';
-import type { BenchColumn } from './bench-source.ts';
+import type { BenchColumn } from '#shared-calc/jobs/worked-job.ts';
 import { boxFigure } from '#shared-calc/quantity/figure-words.ts';
 import { money } from './foot-boxes.ts';
 import type { LineFace, LineFaces } from './line-faces.ts';

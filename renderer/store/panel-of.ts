@@ -1,7 +1,7 @@
 import type { PanelView } from '#renderer/panel/panel-view.ts';
 import type { Box } from '#shared-calc/bench/bench-types.ts';
 import { calledOf } from '#shared-calc/recipe/column.ts';
-import type { BenchColumn } from './bench-source.ts';
+import type { BenchColumn } from '#shared-calc/jobs/worked-job.ts';
 import { boxStanding } from './box-words.ts';
 import { cautionOf, standingsOf } from './box-causes.ts';
 import type { BoxParts } from './box-view.ts';

@@ -1,14 +1,15 @@
 import { computed, signal, untracked, type ReadonlySignal, type Signal } from '@preact/signals';
 import type { RuleHelp } from '#renderer/writing/rule-help.ts';
-import { linesOf, pricingOn } from '#shared-calc/jobs/open-sheet.ts';
+import { oldPricesIn } from '#shared-calc/buy/price-book.ts';
+import type { Derived } from '#shared-calc/derive/derived.ts';
 import type { Display } from '#shared-calc/quantity/shown-unit.ts';
 import type { Line, Recipe, Records, Tank } from '#shared-calc/records/records.ts';
 import type { Box } from '#shared-calc/bench/bench-types.ts';
-import type { BenchColumn, BenchSource } from './bench-source.ts';
+import type { BenchSource } from './bench-source.ts';
+import type { BenchColumn } from '#shared-calc/jobs/worked-job.ts';
 import type { BookStore } from './book-store.ts';
 import type { Clock } from './clock.ts';
-import { pricesOf, priceTables } from './job-source.ts';
-import { memo, sameList } from '#shared-calc/derive/memo.ts';
+import { memo } from '#shared-calc/derive/memo.ts';
 import { lineFaces, type LineFaces } from './line-faces.ts';
 import { ruleHelpOf } from './rule-help-of.ts';
 import { workBench, type WorkedBench } from './worked-bench.ts';
@@ -42,22 +43,17 @@ export function openRecipeStore({ book, clock, display }: RecipeParts): RecipeSt
   const wanted = signal<string | undefined>(undefined);
   const reference = signal<string | undefined>(undefined);
   const chosen = signal<string | undefined>(undefined);
-  const keptLines = memo<readonly Line[]>();
   const keptFaces = memo<LineFaces>();
   const records = book.records;
   const recipe = computed(() => records.value.recipe.get(wanted.value ?? '') ?? firstOf(records.value.recipe));
-  const lines = computed(() => {
-    const id = recipe.value?.id ?? '';
-    return keptLines([records.value.line, id], (before) => sameList(linesOf(records.value, id), before));
-  });
+  const lines = computed(() => book.derived.value.lines(recipe.value?.id ?? ''));
   const tank = computed(() => records.value.tank.get(reference.value ?? '') ?? referenceTank(records.value));
   const faces = computed(() => keptFaces([lines.value, display.value], () => lineFaces(lines.value, display.value)));
   const bench = recipeBench(clock);
-  const keptPrices = memo<ReturnType<typeof pricesOf>>();
+  const priced = memo<Priced>();
   const source = computed(() => {
-    const now = records.value;
-    const { today } = book.info.value;
-    const prices = keptPrices([...priceTables(now), today], () => pricesOf(pricingOn(now, { oneOffs: [] }, today)));
+    const { prices: on, rules } = book.derived.value;
+    const prices = priced([on, rules], () => pricedBy({ prices: on, rules }));
     return sourceOf({ recipe: recipe.value, lines: lines.value, tank: tank.value, prices });
   });
   // Worked only while somebody looks.
@@ -112,11 +108,17 @@ function recipeBench(clock: Clock) {
   };
 }
 
+type Priced = Pick<BenchSource, 'pricing' | 'isOldPrice'>;
+
+function pricedBy({ prices, rules }: Pick<Derived, 'prices' | 'rules'>): Priced {
+  return { pricing: { prices, rules, basis: 'used', oneOffs: [] }, isOldPrice: oldPricesIn(prices) };
+}
+
 interface SourceParts {
   readonly recipe: Recipe | undefined;
   readonly lines: readonly Line[];
   readonly tank: Tank | undefined;
-  readonly prices: ReturnType<typeof pricesOf>;
+  readonly prices: Priced;
 }
 
 const nothing: BenchColumn['written'] = new Map();

@@ -4,7 +4,8 @@ import { openBench, type Bench, type LiveBench } from '#shared-calc/bench/open-b
 import { orderSums, type OrderFault, type OrderSums, type Pricing } from '#shared-calc/bench/order-sums.ts';
 import type { ColumnInput } from '#shared-calc/recipe/column.ts';
 import type { Result } from '#shared-calc/result.ts';
-import type { BenchColumn, BenchSource } from './bench-source.ts';
+import type { BenchSource } from './bench-source.ts';
+import type { BenchColumn } from '#shared-calc/jobs/worked-job.ts';
 import type { Clock } from './clock.ts';
 
 /** So many columns may be worked at once without being seen as a wait. */

@@ -1,8 +1,10 @@
 import { z } from 'zod';
+import { wordsOfKind } from '#shared-calc/fields/kind-names.ts';
+import { fieldsOf } from '#shared-calc/fields/record-fields.ts';
 import { WORK_GROUP } from '#shared-calc/price/quote-rules.ts';
 import type { RecordName } from '#shared-calc/records/book-fault.ts';
 import { AddedSchema, KindSchema } from '#shared-calc/records/change-schema.ts';
-import { added, applyChange, emptyChange, type Added, type Change, updated } from '#shared-calc/records/change.ts';
+import { added, applyChange, emptyChange, type Added, type Change } from '#shared-calc/records/change.ts';
 import type { RecordKind, Records } from '#shared-calc/records/records.ts';
 import { meantBy, referencesOf, usersOf } from '#shared-calc/records/references.ts';
 import { sameData } from '#shared-calc/records/same-data.ts';
@@ -12,6 +14,7 @@ import type { ActFault, Need } from './act-fault.ts';
 import { findRecord } from './find-record.ts';
 import { needsOf } from './line-breaks.ts';
 import { lineFault } from './line-fault.ts';
+import { recordAdded, recordChanged } from './record-changes.ts';
 
 /** Adds a record to a book or replaces the one with its id. */
 export const put = act<Added>({
@@ -26,11 +29,16 @@ export const put = act<Added>({
 
 function putRecord(records: Records, { kind, record }: Added): Change {
   const from = records[kind].get(record.id);
-  if (from && sameData(from, record)) return emptyChange(`${kind} ${record.id}`);
-  const label = `${kind} ${record.id} ${from ? 'changed' : 'added'}`;
-  return from
-    ? { ...emptyChange(label), updated: [updated(kind, from, record)] }
-    : { ...emptyChange(label), added: [added(kind, record)] };
+  if (!from) return recordAdded(`${wordsOfKind(kind)} ${record.id} added`, kind, record);
+  const name = kind === 'workshop' ? 'the workshop' : record.id;
+  return recordChanged(`${changedFields(kind, from, record)} of ${name}`, kind, { from, to: record });
+}
+
+/** Headings of the fields in which two records differ. */
+function changedFields(kind: RecordKind, from: object, to: object): string {
+  const [before, after] = [from, to].map((record) => new Map<string, unknown>(Object.entries(record)));
+  const changed = fieldsOf(kind).filter(([key]) => !sameData(before?.get(key), after?.get(key)));
+  return changed.map(([, { heading }]) => heading.toLowerCase()).join(', ') || 'nothing';
 }
 
 function putFault(records: Records, { kind, record }: Added): ActFault | undefined {
@@ -59,7 +67,7 @@ export const remove = act<z.infer<typeof Remove>>({
     const fault = removeFault(records, name);
     if (fault) return failed(fault);
     const removed = [name, ...ownedBy(records, name)].flatMap((each) => recordOf(records, each));
-    const change = { ...emptyChange(`${kind} ${id} removed`), removed };
+    const change = { ...emptyChange(`${wordsOfKind(kind)} ${id} removed`), removed };
     const next = applyChange(records, change);
     const by = [
       ...removed.flatMap((each) => usersOf(next, { kind: each.kind, id: each.record.id })),

@@ -1,6 +1,6 @@
 import { boxReader } from '#shared-calc/bench/box-reader.ts';
 import { lineLabel } from '#shared-calc/recipe/line-label.ts';
-import { linesOf } from '#shared-calc/jobs/open-sheet.ts';
+import { linesOf } from '#shared-calc/recipe/lines-of.ts';
 import type { Line, LocalValue, Records } from '#shared-calc/records/records.ts';
 import { namesIn } from '#shared-calc/rule/tree.ts';
 import type { Break, Need, RuleBreak } from './act-fault.ts';

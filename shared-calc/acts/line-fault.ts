@@ -1,5 +1,5 @@
 import { findCycle, readLines } from '#shared-calc/bench/find-cycle.ts';
-import { linesOf } from '#shared-calc/jobs/open-sheet.ts';
+import { linesOf } from '#shared-calc/recipe/lines-of.ts';
 import { findUnit } from '#shared-calc/quantity/unit.ts';
 import { noLines } from '#shared-calc/recipe/scope.ts';
 import type { Line, Records } from '#shared-calc/records/records.ts';

@@ -1,6 +1,6 @@
 import { useNames, useOf, type UseName } from '#shared-calc/fields/uses.ts';
 import type { Derived } from '#shared-calc/derive/derived.ts';
-import { linesOf } from '#shared-calc/jobs/open-sheet.ts';
+import { linesOf } from '#shared-calc/recipe/lines-of.ts';
 import { kindOfUnit, sayKind } from '#shared-calc/quantity/kind.ts';
 import { emptyChange, type Change } from '#shared-calc/records/change.ts';
 import type { Line } from '#shared-calc/records/records.ts';

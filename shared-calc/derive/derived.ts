@@ -3,10 +3,14 @@ import { checksOf } from '#shared-calc/bench/checks.ts';
 import { onceBench } from '#shared-calc/bench/once-bench.ts';
 import { needAmounts, type NoAmount } from '#shared-calc/bench/order-amounts.ts';
 import { orderSums, type OrderFault, type OrderSums } from '#shared-calc/bench/order-sums.ts';
-import type { NeedAmount } from '#shared-calc/buy/needs.ts';
+import { allBuilds } from '#shared-calc/buy/all-builds.ts';
+import { byMaterial, type NeedAmount } from '#shared-calc/buy/needs.ts';
 import { priceBook, type PriceBook } from '#shared-calc/buy/price-book.ts';
 import type { Day } from '#shared-calc/calendar/day.ts';
 import type { WorkCalendar } from '#shared-calc/calendar/work-calendar.ts';
+import { crushesPlants } from '#shared-calc/jobs/crushes-plants.ts';
+import type { JobFault } from '#shared-calc/jobs/job-fault.ts';
+import type { PlantedBench } from '#shared-calc/jobs/order-plants.ts';
 import { keysOf, type JobSheet } from '#shared-calc/jobs/job-sheet.ts';
 import { sheetInput, type WorkedJob } from '#shared-calc/jobs/worked-job.ts';
 import { calendarOf } from '#shared-calc/prepare/calendar-of.ts';
@@ -17,9 +21,10 @@ import type { Display } from '#shared-calc/quantity/shown-unit.ts';
 import { displayOf } from '#shared-calc/records/display-of.ts';
 import type { Job, Line, Records, Workshop } from '#shared-calc/records/records.ts';
 import { workshopOf } from '#shared-calc/records/workshop-of.ts';
-import type { Result } from '#shared-calc/result.ts';
+import { failed, ok, type Result } from '#shared-calc/result.ts';
 import { jobPlan, type JobPlan } from './job-plan.ts';
 import { openJobSheets, type JobSheets } from './job-sheets.ts';
+import { jobsRun, type JobsRun, type JobsToBuy } from './jobs-run.ts';
 import { lazy, memo, memos } from './memo.ts';
 
 /**
@@ -39,6 +44,8 @@ export interface Derived {
   /** A job with its sizes and what is written over, before anything is worked. */
   readonly sheet: (id: string) => JobSheet | undefined;
   readonly job: (id: string) => DerivedJob | undefined;
+  /** One shopping run over jobs. */
+  readonly run: (asked: JobsToBuy) => Result<JobsRun, JobFault>;
   /** The derivation after a change, or on another day; only what depends on what changed is worked again. */
   readonly update: (records: Records, today?: Day) => Derived;
 }
@@ -49,6 +56,10 @@ export interface DerivedJob extends WorkedJob {
   /** Keys of its columns, in order. */
   readonly keys: readonly string[];
   readonly needs: () => Result<readonly NeedAmount[], NoAmount>;
+  /** What it uses of each material that comes in packs, for all its builds, in the material's unit. */
+  readonly uses: () => Result<ReadonlyMap<string, number>, JobFault>;
+  /** Its bench, and who sees its plants. */
+  readonly planted: PlantedBench;
   /** Of some columns together, of all where none are named. */
   readonly sums: (columns?: readonly string[]) => Result<OrderSums, OrderFault>;
   readonly checks: (column: string) => readonly CheckResult[];
@@ -70,6 +81,7 @@ function openCaches() {
     prices: memo<PriceBook>(),
     rules: memo<QuoteRules>(),
     jobs: memos<DerivedJob>(),
+    runs: memos<Result<JobsRun, JobFault>>(),
   };
 }
 
@@ -100,7 +112,7 @@ function derivedWith(caches: Caches, records: Records, today: Day): Derived {
       caches.rules([workshop, rate, margin, taxClass], () => quoteRules(workshop, records, hourCoins(records))),
     ),
   };
-  return {
+  const derived: Omit<Derived, 'run'> = {
     records,
     today,
     workshop,
@@ -125,6 +137,17 @@ function derivedWith(caches: Caches, records: Records, today: Day): Derived {
     },
     update: (next, day = today) => derivedWith(caches, next, day),
   };
+  return Object.assign(derived, { run: (asked: JobsToBuy) => runOver(caches, derived, asked) });
+}
+
+function runOver(caches: Caches, derived: Omit<Derived, 'run'>, asked: JobsToBuy): Result<JobsRun, JobFault> {
+  const { records, today, prices, job } = derived;
+  const jobs = asked.jobs.map((id) => job(id));
+  const on = [today, prices, records.stockEntry, records.plant, asked.more, asked.materials?.join(), ...jobs];
+  // Without one of its jobs it names all that there are.
+  return caches.runs(asked.jobs.join(), jobs.includes(undefined) ? [...on, records.job] : on, () =>
+    jobsRun(derived, asked),
+  );
 }
 
 function jobWith(jobs: Caches['jobs'], shared: Shared, job: Job): DerivedJob {
@@ -139,18 +162,39 @@ function jobWith(jobs: Caches['jobs'], shared: Shared, job: Job): DerivedJob {
     const pricing = { prices, rules: shared.rules(), basis: job.basis, oneOffs: sheet.oneOffs };
     const sums = new Map<string, Result<OrderSums, OrderFault>>();
     const checks = new Map<string, readonly CheckResult[]>();
+    const needs = lazy(() => needAmounts(bench, keys, prices));
+    const wish = { on: today, calendar: shared.calendar() };
     return {
       job,
       sheet,
       keys,
       bench,
       pricing,
-      needs: lazy(() => needAmounts(bench, keys, prices)),
+      planted: { bench, audience: job.audience, animalCrushes: crushesPlants(job.animals) },
+      needs,
+      uses: lazy(() => usesOf(job.id, needs(), prices)),
       sums: (columns = keys) => getOr(sums, columns.join('\n'), () => orderSums(bench, columns, pricing)),
       checks: (column) => getOr(checks, column, () => checksOf(bench, column, display)),
-      plan: lazy(() => jobPlan({ job, bench, keys }, { records, today, calendar: shared.calendar() })),
+      plan: lazy(() => jobPlan({ job, bench, keys }, { records, display, wish })),
     };
   });
+}
+
+function usesOf(
+  job: string,
+  needs: Result<readonly NeedAmount[], NoAmount>,
+  { goods }: PriceBook,
+): Result<ReadonlyMap<string, number>, JobFault> {
+  if (!needs.ok) return failed({ kind: 'not-worked', job, fault: needs.fault });
+  const uses = new Map<string, number>();
+  for (const [material, each] of byMaterial(allBuilds(needs.value), undefined)) {
+    if (goods.get(material)?.sale !== 'packs') continue;
+    uses.set(
+      material,
+      each.reduce((sum, use) => sum + use.amount, 0),
+    );
+  }
+  return ok(uses);
 }
 
 function getOr<T>(known: Map<string, T>, key: string, work: () => T): T {

@@ -1,42 +1,74 @@
 import type { Bench } from '#shared-calc/bench/open-bench.ts';
 import type { Day } from '#shared-calc/calendar/day.ts';
-import type { WorkCalendar } from '#shared-calc/calendar/work-calendar.ts';
+import { lampDue } from '#shared-calc/prepare/care-calendar.ts';
 import { planFacts, type PlanFacts } from '#shared-calc/prepare/plan-facts.ts';
 import type { PlanFault } from '#shared-calc/prepare/plan-fault.ts';
-import { prepPlan, type PrepPlan } from '#shared-calc/prepare/prep-plan.ts';
+import { prepPlan, type PlanWish, type PrepPlan } from '#shared-calc/prepare/prep-plan.ts';
+import { sizeCare, type SizeCare } from '#shared-calc/prepare/size-care.ts';
+import { sizeFigures } from '#shared-calc/prepare/size-figures.ts';
+import { stepMinutes, type TimedStep } from '#shared-calc/prepare/step-minutes.ts';
+import type { Display } from '#shared-calc/quantity/shown-unit.ts';
 import type { Job, Records } from '#shared-calc/records/records.ts';
-import { ok, type Result } from '#shared-calc/result.ts';
+import { failed, ok, type Result } from '#shared-calc/result.ts';
 
-/** The dates of a job, and what they are worked from. */
-export interface JobPlan {
+/** The dates of an order, and what is worked from its bench for them. */
+export interface OrderDates {
   readonly facts: PlanFacts;
   readonly plan: PrepPlan;
+  /** Attended minutes by the step on whose day they fall; none while a work line has no figure. */
+  readonly minutes: ReadonlyMap<TimedStep, number>;
+  /** What comes again after the handover. */
+  readonly care: readonly SizeCare[];
+  /** From when to when the lamps are due; none where the build has no lamps. */
+  readonly lamps: { readonly from: Day; readonly to: Day } | undefined;
+  /** Tanks that the order builds. */
+  readonly tanks: number;
 }
 
-interface PlannedJob {
+export interface JobPlan extends OrderDates {
   readonly job: Job;
+}
+
+interface DatedOrder {
   readonly bench: Bench;
   readonly keys: readonly string[];
 }
 
-interface PlanTerms {
+interface DateTerms {
   readonly records: Pick<Records, 'material' | 'supplier' | 'cultureKind'>;
-  readonly today: Day;
-  readonly calendar: WorkCalendar;
+  readonly display: Display;
+  readonly wish: PlanWish;
+}
+
+/** Works the dates of some columns of a bench. */
+export function orderDates({ bench, keys }: DatedOrder, terms: DateTerms): Result<OrderDates, PlanFault> {
+  const { records, display, wish } = terms;
+  const facts = planFacts(bench, keys, records);
+  if (!facts.ok) return facts;
+  const plan = prepPlan(facts.value, wish);
+  if (!plan.ok) return plan;
+  const minutes = stepMinutes(bench, keys);
+  const isLit = keys.some((key) => (sizeFigures(bench, key, display).number('lamps', 'each') ?? 0) > 0);
+  return ok({
+    facts: facts.value,
+    plan: plan.value,
+    minutes: minutes.ok ? minutes.value : new Map(),
+    care: sizeCare(bench, plan.value.handover, display),
+    lamps: isLit ? lampDue(plan.value.handover, wish.calendar) : undefined,
+    tanks: bench.input().columns.reduce((sum, { count }) => sum + count, 0),
+  });
 }
 
 /** A job's dates from its handover and its deposit. */
 export function jobPlan(
-  { job, bench, keys }: PlannedJob,
-  { records, today, calendar }: PlanTerms,
+  { job, ...order }: DatedOrder & { readonly job: Job },
+  { wish, ...terms }: Omit<DateTerms, 'wish'> & { readonly wish: Omit<PlanWish, 'handover' | 'deposit'> },
 ): Result<JobPlan, PlanFault> {
-  const facts = planFacts(bench, keys, records);
-  if (!facts.ok) return facts;
-  const plan = prepPlan(facts.value, {
-    on: today,
-    calendar,
-    ...(job.handover !== undefined && { handover: job.handover }),
-    ...(job.depositOn !== undefined && { deposit: job.depositOn }),
+  if (order.keys.length === 0) return failed({ kind: 'no-sizes', job: job.id });
+  const { handover, depositOn: deposit } = job;
+  const dates = orderDates(order, {
+    ...terms,
+    wish: { ...wish, ...(handover !== undefined && { handover }), ...(deposit !== undefined && { deposit }) },
   });
-  return plan.ok ? ok({ facts: facts.value, plan: plan.value }) : plan;
+  return dates.ok ? ok({ job, ...dates.value }) : dates;
 }

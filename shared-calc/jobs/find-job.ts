@@ -2,6 +2,16 @@ import type { Job, Records } from '#shared-calc/records/records.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
 import type { JobFault } from './job-fault.ts';
 
+/** `J02 Reading room` */
+export function jobName({ id, title }: Pick<Job, 'id' | 'title'>): string {
+  return `${id} ${title}`.trim();
+}
+
+/** Jobs in order of their numbers. */
+export function jobsInOrder({ job }: Pick<Records, 'job'>): readonly Job[] {
+  return [...job.values()].toSorted((one, other) => one.id.length - other.id.length || (one.id < other.id ? -1 : 1));
+}
+
 export function findJob(records: Pick<Records, 'job'>, id: string): Result<Job, JobFault> {
   const job = records.job.get(id);
   return job ? ok(job) : failed({ kind: 'no-job', job: id, jobs: [...records.job.keys()] });

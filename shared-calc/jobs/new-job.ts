@@ -8,7 +8,7 @@ import { nextJobId } from './find-job.ts';
 import type { JobFault } from './job-fault.ts';
 import { jobSheet } from './job-sheet.ts';
 import { nextActOf } from './next-act.ts';
-import { linesOf } from './open-sheet.ts';
+import { linesOf } from '#shared-calc/recipe/lines-of.ts';
 import { putRecords } from './put-records.ts';
 import type { WantedSize } from './read-sizes.ts';
 import type { Writing } from './read-writing.ts';

@@ -6,7 +6,7 @@ import { ok, type Result } from '#shared-calc/result.ts';
 import { findJob } from './find-job.ts';
 import type { JobFault } from './job-fault.ts';
 import { jobSheet } from './job-sheet.ts';
-import { linesOf } from './open-sheet.ts';
+import { linesOf } from '#shared-calc/recipe/lines-of.ts';
 import type { Writing } from './read-writing.ts';
 import { storeLocals } from './store-sheet.ts';
 import { writeOver } from './write-over.ts';

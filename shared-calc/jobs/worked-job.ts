@@ -4,7 +4,7 @@ import type { Pricing } from '#shared-calc/bench/order-sums.ts';
 import { oldPricesIn, type PriceBook } from '#shared-calc/buy/price-book.ts';
 import type { ColumnInput } from '#shared-calc/recipe/column.ts';
 import type { Line } from '#shared-calc/records/records.ts';
-import { textsOf, type JobSheet, type SheetColumn } from './job-sheet.ts';
+import { textsOf, type JobSheet, type SheetColumn, type WrittenByLine } from './job-sheet.ts';
 
 /** A job's sheet, worked, and what it is bought and priced by. */
 export interface WorkedJob {
@@ -21,16 +21,24 @@ export function sheetInput(
 ): BenchInput {
   return {
     lines,
-    columns: sheet.columns.map(columnInput),
+    columns: sheet.columns.map(benchColumn),
     job: textsOf(sheet.whole),
     isOldPrice: oldPricesIn(prices),
   };
 }
 
-const inputs = new WeakMap<SheetColumn, ColumnInput>();
+/** A size as a bench reads it, with who wrote what. */
+export interface BenchColumn extends ColumnInput {
+  /** The id of its record, or its key where it has none. */
+  readonly size: string;
+  readonly written: WrittenByLine;
+}
 
-function columnInput(column: SheetColumn): ColumnInput {
-  const known = inputs.get(column) ?? { ...column, locals: textsOf(column.locals) };
-  inputs.set(column, known);
+const columns = new WeakMap<SheetColumn, BenchColumn>();
+
+/** The same object for the same column of a sheet. */
+export function benchColumn(column: SheetColumn): BenchColumn {
+  const known = columns.get(column) ?? { ...column, written: column.locals, locals: textsOf(column.locals) };
+  columns.set(column, known);
   return known;
 }

@@ -10,8 +10,8 @@ import { mindedBlocks } from './minded-blocks.ts';
 export const animalsInPaper: MakePaper = (input) => {
   const dated = datedJob(input);
   if (!dated.ok) return dated;
-  const { plan, settleInDays } = dated.value;
-  const card = animalsInCard({ build: plan.build, settleInDays, job: jobWords(input) });
+  const { plan, facts } = dated.value;
+  const card = animalsInCard({ build: plan.build, settleInDays: facts.settleIn, job: jobWords(input) });
   return ok({ data: card, document: { title: `Animals-in plan, ${titleOf(input)}`, blocks: blocksOf(card) } });
 };
 

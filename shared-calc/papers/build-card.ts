@@ -11,8 +11,8 @@ import type { Line, Records } from '#shared-calc/records/records.ts';
 import { countUp } from '#shared-calc/trade/count-up.ts';
 import { lineLabel } from '#shared-calc/recipe/line-label.ts';
 import { buildSteps, type BuildStepPlan, type StepSentence } from './build-steps.ts';
-import { cautionsFor } from './card-cautions.ts';
-import { fillWords, notGiven, sizeFigures, type SizeFigures } from './size-figures.ts';
+import { cautionsFor } from '#shared-calc/prepare/step-cautions.ts';
+import { fillWords, notGiven, sizeFigures, type SizeFigures } from '#shared-calc/prepare/size-figures.ts';
 
 /** What to take for a step, to be ticked. */
 export interface CardGoods {

@@ -1,5 +1,5 @@
 import type { LinePlace, UseName } from '#shared-calc/fields/uses.ts';
-import type { CautionOf } from './card-cautions.ts';
+import type { CautionOf } from '#shared-calc/prepare/step-cautions.ts';
 
 /** A sentence of a build step with figures by use; it is said only `when` there is something of that use. */
 export type StepSentence = string | { readonly says: string; readonly when: UseName };

@@ -1,5 +1,5 @@
 import { datedJob } from './dated-job.ts';
-import { soonestRounds } from './care-card.ts';
+import { soonestRounds } from '#shared-calc/prepare/size-care.ts';
 import { csvText } from './csv-text.ts';
 import { jobWords, titleOf, type MakePaper } from './paper-input.ts';
 import { paperWeekday } from './paper-words.ts';

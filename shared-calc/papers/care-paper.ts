@@ -1,7 +1,7 @@
 import { addDays } from '#shared-calc/calendar/day.ts';
 import { datedJob } from './dated-job.ts';
 import { heading, paragraph, stepCautionsBlock, type PaperBlock } from './document.ts';
-import type { SizeCare } from './care-card.ts';
+import type { SizeCare } from '#shared-calc/prepare/size-care.ts';
 import { titleOf, type MakePaper } from './paper-input.ts';
 import { paperDay, paperWeekday } from './paper-words.ts';
 import { careWords } from './step-words.ts';

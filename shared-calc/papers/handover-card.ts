@@ -8,10 +8,10 @@ import type { UseName } from '#shared-calc/fields/uses.ts';
 import type { Display } from '#shared-calc/quantity/shown-unit.ts';
 import type { Job, Workshop } from '#shared-calc/records/records.ts';
 import { peopleNear, protectedKinds, type Reminder } from './audience-rules.ts';
-import { cautionsFor, type CautionOf } from './card-cautions.ts';
-import { careFigures } from './care-card.ts';
+import { cautionsFor, type CautionOf } from '#shared-calc/prepare/step-cautions.ts';
+import { careFigures } from '#shared-calc/prepare/size-care.ts';
 import { plantsReplacedDays } from './quote-findings.ts';
-import { fillWords, sizeFigures, type SizeFigures } from './size-figures.ts';
+import { fillWords, sizeFigures, type SizeFigures } from '#shared-calc/prepare/size-figures.ts';
 
 /** Something that is not as it should be, and what is done about it. */
 export interface HandoverSign {

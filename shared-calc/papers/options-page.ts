@@ -11,7 +11,7 @@ import { cleanNoise } from '#shared-calc/quantity/write-figure.ts';
 import type { Records, Workshop } from '#shared-calc/records/records.ts';
 import { displayOf } from '#shared-calc/records/display-of.ts';
 import { workshopOf } from '#shared-calc/records/workshop-of.ts';
-import { sizeFigures, type SizeFigures } from './size-figures.ts';
+import { sizeFigures, type SizeFigures } from '#shared-calc/prepare/size-figures.ts';
 
 /** One size of several that a client may choose from: the same recipe, side by side. What is not known is left out. */
 export interface SizeOption {

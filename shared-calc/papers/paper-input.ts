@@ -1,3 +1,4 @@
+import type { Derived } from '#shared-calc/derive/derived.ts';
 import type { Bench } from '#shared-calc/bench/open-bench.ts';
 import type { OrderFault, Pricing } from '#shared-calc/bench/order-sums.ts';
 import type { JobFault } from '#shared-calc/jobs/job-fault.ts';
@@ -5,15 +6,14 @@ import type { JobSheet } from '#shared-calc/jobs/job-sheet.ts';
 import type { QuoteBody } from '#shared-calc/jobs/quote-body.ts';
 import type { PlanFault } from '#shared-calc/prepare/plan-fault.ts';
 import type { PlanWish } from '#shared-calc/prepare/prep-plan.ts';
-import { displayOf } from '#shared-calc/records/display-of.ts';
 import type { Job, Records } from '#shared-calc/records/records.ts';
-import { workshopOf } from '#shared-calc/records/workshop-of.ts';
 import type { Result } from '#shared-calc/result.ts';
 import type { TreatmentAim, TreatmentWay } from '#shared-calc/trade/heat/leaf-treatment.ts';
 import type { PaperDocument } from './document.ts';
 
 /** An order at work, and what is asked of its papers. */
 export interface PaperInput {
+  readonly derived: Derived;
   readonly records: Records;
   readonly sheet: JobSheet;
   readonly bench: Bench;
@@ -73,6 +73,6 @@ export function titleOf({ sheet }: Pick<PaperInput, 'sheet'>): string {
   return columns.map(({ key, count }) => (count === 1 ? key : `${count} of ${key}`)).join(', ');
 }
 
-export function displayFor({ records }: Pick<PaperInput, 'records'>) {
-  return displayOf(workshopOf(records));
+export function displayFor({ derived }: Pick<PaperInput, 'derived'>) {
+  return derived.display;
 }

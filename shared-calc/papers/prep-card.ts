@@ -1,7 +1,7 @@
 import type { Day } from '#shared-calc/calendar/day.ts';
 import type { StepCaution } from '#shared-calc/prepare/cautions.ts';
 import type { PrepPlan } from '#shared-calc/prepare/prep-plan.ts';
-import { cautionsOf } from './card-cautions.ts';
+import { cautionsOf } from '#shared-calc/prepare/step-cautions.ts';
 import { stepWords, type ToldStep } from './step-words.ts';
 
 /** One day's act of a prep plan. */

@@ -6,7 +6,7 @@ import { fromBase, toBase, unitOf } from '#shared-calc/quantity/unit.ts';
 import { displayOf } from '#shared-calc/records/display-of.ts';
 import type { Line } from '#shared-calc/records/records.ts';
 import { cleanNoise } from '#shared-calc/quantity/write-figure.ts';
-import { givenWords } from './given-words.ts';
+import { givenWords } from '#shared-calc/prepare/given-words.ts';
 
 /** A size on a printed quote, with the figures that its drawing is made from. */
 export interface QuoteSize {

@@ -2,7 +2,6 @@ import { needAmounts } from '#shared-calc/bench/order-amounts.ts';
 import { coinsText } from '#shared-calc/buy/coins.ts';
 import { shoppingRun, type ShoppingRun } from '#shared-calc/buy/shopping-run.ts';
 import { keysOf } from '#shared-calc/jobs/job-sheet.ts';
-import { jobsRun } from '#shared-calc/jobs/jobs-run.ts';
 import { paneCuts } from '#shared-calc/jobs/pane-cuts.ts';
 import { datedJob } from './dated-job.ts';
 import { heading, paragraph, type PaperBlock } from './document.ts';
@@ -142,9 +141,9 @@ function orderBlocks(order: SupplierOrder, on: string, currency: string): readon
 }
 
 /** A job takes from the Store first; an order of sizes is bought whole, each size against buying it alone. */
-function runOf({ records, sheet, bench, pricing, wish }: PaperInput): Result<ShoppingRun, PaperFault> {
+function runOf({ derived, sheet, bench, pricing }: PaperInput): Result<ShoppingRun, PaperFault> {
   if (sheet.job) {
-    const run = jobsRun(records, { jobs: [sheet.job.id], on: wish.on });
+    const run = derived.run({ jobs: [sheet.job.id] });
     return run.ok ? ok(run.value.run) : failed({ kind: 'job', fault: run.fault });
   }
   const parts = [];

@@ -1,18 +1,15 @@
 import type { Bench } from '#shared-calc/bench/open-bench.ts';
 import type { UseName } from '#shared-calc/fields/uses.ts';
 import { lineFor } from '#shared-calc/recipe/lines-by-use.ts';
-import type { Day } from '#shared-calc/calendar/day.ts';
-import { openJob } from '#shared-calc/jobs/open-sheet.ts';
+import type { DerivedJob } from '#shared-calc/derive/derived.ts';
 import { outerSize, placeChecks, type Place, type PlaceCheck } from '#shared-calc/jobs/place-checks.ts';
 import { lineLabel } from '#shared-calc/recipe/line-label.ts';
-import { sizeFigures } from './size-figures.ts';
+import { sizeFigures } from '#shared-calc/prepare/size-figures.ts';
 import { figureCautions } from '#shared-calc/prepare/cautions.ts';
 import type { MassPart } from '#shared-calc/prepare/heaviest-parts.ts';
 import { checkSheet, type CheckSheet, type SheetTerms } from '#shared-calc/prepare/mends.ts';
-import { displayOf } from '#shared-calc/records/display-of.ts';
+import type { Display } from '#shared-calc/quantity/shown-unit.ts';
 import { calledOf } from '#shared-calc/recipe/column.ts';
-import type { Job, Records } from '#shared-calc/records/records.ts';
-import { workshopOf } from '#shared-calc/records/workshop-of.ts';
 
 /** What fills the drainage of a size, a day. */
 export interface DrainFigures {
@@ -38,16 +35,11 @@ export interface SizeSheet extends Omit<CheckSheet, 'parts'> {
 
 /** The sheet of checks of one size of a job, the first where none is asked for; nothing for a job without one. */
 export function sizeSheet(
-  records: Records,
-  job: Job,
-  { on, size: asked }: { readonly on: Day; readonly size: string | undefined },
+  { job, bench, keys, pricing }: DerivedJob,
+  { size: asked, display }: { readonly size: string | undefined; readonly display: Display },
 ): SizeSheet | undefined {
-  const { bench, pricing } = openJob(records, job, on);
-  const { columns } = bench.input();
-  const size = (columns.find(({ key }) => key === asked) ?? columns[0])?.key;
-  const display = displayOf(workshopOf(records));
-  const sheet = size === undefined ? undefined : sheetOn(bench, size, { job, terms: { display, pricing } });
-  return sheet;
+  const size = keys.find((key) => key === asked) ?? keys[0];
+  return size === undefined ? undefined : sheetOn(bench, size, { job, terms: { display, pricing } });
 }
 
 interface SheetOf {

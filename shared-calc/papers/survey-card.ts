@@ -1,7 +1,7 @@
 import type { StepCaution } from '#shared-calc/prepare/cautions.ts';
 import type { Job } from '#shared-calc/records/records.ts';
 import { peopleNear, protectedKinds, type Reminder } from './audience-rules.ts';
-import { cautionsOf } from './card-cautions.ts';
+import { cautionsOf } from '#shared-calc/prepare/step-cautions.ts';
 
 /** What is measured and asked where the tank is to stand, to be filled in there. */
 export interface SurveyCard {

@@ -1,7 +1,7 @@
 import { figureCautions, type StepCaution } from '#shared-calc/prepare/cautions.ts';
 import type { TreatmentPlan } from '#shared-calc/trade/heat/leaf-treat-time.ts';
 import type { TreatmentWay } from '#shared-calc/trade/heat/leaf-treatment.ts';
-import { cautionsOf } from './card-cautions.ts';
+import { cautionsOf } from '#shared-calc/prepare/step-cautions.ts';
 
 /** One way of treating leaves, to stand by while it is done. */
 export interface TreatmentCard {

@@ -1,6 +1,6 @@
 import { paragraph, stepCautionsBlock, type PaperBlock } from './document.ts';
 import { displayFor, type MakePaper, type PaperInput } from './paper-input.ts';
-import { sizeFigures } from './size-figures.ts';
+import { sizeFigures } from '#shared-calc/prepare/size-figures.ts';
 import { treatmentCard } from './treatment-card.ts';
 import { treatLeaves, waysSideBySide } from '#shared-calc/prepare/treat-leaves.ts';
 import { plainDisplay } from '#shared-calc/quantity/shown-unit.ts';

@@ -8,9 +8,9 @@ import { animalsInPlan, FULL_WATCH, LEAST_WATCH, type WatchBand } from '#shared-
 import type { Display } from '#shared-calc/quantity/shown-unit.ts';
 import type { Job } from '#shared-calc/records/records.ts';
 import { peopleNear, protectedKinds, type Reminder } from './audience-rules.ts';
-import { cautionsFor, cautionsOf } from './card-cautions.ts';
-import { sizeFigures } from './size-figures.ts';
-import { bandAssumed, watchBand } from './watch-band.ts';
+import { cautionsFor, cautionsOf } from '#shared-calc/prepare/step-cautions.ts';
+import { sizeFigures } from '#shared-calc/prepare/size-figures.ts';
+import { bandAssumed, watchBand } from '#shared-calc/prepare/watch-band.ts';
 
 /** Readings to take with the lamps on before animals go in, for one size. */
 export interface WatchCard {

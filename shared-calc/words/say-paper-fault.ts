@@ -1,8 +1,8 @@
 import type { PaperFault } from '#shared-calc/papers/paper-input.ts';
-import { sayPlanFault } from '#shared-calc/prepare/plan-fault.ts';
 import type { Called } from './called.ts';
 import { sayJobFault } from './say-job-fault.ts';
 import { sayOrderFault } from './say-order-fault.ts';
+import { sayPlanFault } from './say-plan-fault.ts';
 
 /** Why a paper cannot be made, in one sentence. */
 export function sayPaperFault(fault: PaperFault, called: Called): string {
@@ -10,7 +10,7 @@ export function sayPaperFault(fault: PaperFault, called: Called): string {
     case 'order':
       return sayOrderFault(fault.fault, called);
     case 'plan':
-      return fault.fault.kind === 'no-amount-yet' ? sayOrderFault(fault.fault, called) : sayPlanFault(fault.fault);
+      return sayPlanFault(fault.fault, called);
     case 'job':
       return sayJobFault(fault.fault);
     case 'no-size':

@@ -1,4 +1,4 @@
-import { contextOf } from '#renderer/books/book-hands.ts';
+import { derive } from '#shared-calc/derive/derived.ts';
 import { writeBoxes } from '#renderer/books/write-boxes.ts';
 import { materialTable } from '#renderer/places/material-book/material-rows.ts';
 import { applyChange, emptyChange } from '#shared-calc/records/change.ts';
@@ -21,7 +21,7 @@ export function benchPaste(): readonly Told[] {
 }
 
 function pasteInto(count: number): number {
-  const context = contextOf(withMaterials(demoRecords(), count), demoDay);
+  const context = derive(withMaterials(demoRecords(), count), demoDay);
   const rows = materialTable.rows(context).slice(0, count);
   return measure({ times: 40, warm: 20 }, (turn) => {
     writeBoxes(

@@ -183,12 +183,15 @@ describe('a book of one’s own', () => {
 
   test('leads to the first size in three acts, and then works every quantity', async () => {
     await walkTo('Size bench');
+    const done = () => page.getByText(/^Done: /).allInnerTexts();
+    await page.getByLabel('Name of the workshop').waitFor();
+    expect(await done()).toEqual([]);
     await page.getByLabel('Name of the workshop').fill('Fern and Stone');
     await page.keyboard.press('Enter');
-    await page.waitForSelector('.act-done:has-text("Fern and Stone")');
+    await expect.poll(done).toEqual(['Done: Fern and Stone']);
     await page.getByLabel('What it is called').fill('Reading room');
     await act('Begin the job');
-    await page.waitForSelector('.act-done:has-text("Reading room")');
+    await expect.poll(done).toEqual(['Done: Fern and Stone', 'Done: J01 Reading room']);
     await page.getByLabel('Tank').selectOption('T07');
     await act('Take a size');
     await page.waitForSelector('.strips .ag-cell.box');

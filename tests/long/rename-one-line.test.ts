@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { linesOf } from '#shared-calc/jobs/open-sheet.ts';
+import { linesOf } from '#shared-calc/recipe/lines-of.ts';
 import { demoRecipes } from '#tests/demo-bench.ts';
 import { everyView } from '#tests/every-view.ts';
 import { asBefore, renamed, withJobOf } from '#tests/rename-lines.ts';

@@ -8,7 +8,7 @@ import { changedQuote } from '#shared-calc/jobs/changed-quote.ts';
 import { freezeQuote } from '#shared-calc/jobs/freeze-quote.ts';
 import { issueQuote, quoteNumberOf } from '#shared-calc/jobs/issue-quote.ts';
 import { keysOf } from '#shared-calc/jobs/job-sheet.ts';
-import { openJob } from '#shared-calc/jobs/open-sheet.ts';
+import { workedJob } from '#tests/worked-job.ts';
 import { readQuoteBody, type QuoteBody } from '#shared-calc/jobs/quote-body.ts';
 import { partsOf, reworkQuote } from '#shared-calc/jobs/rework-quote.ts';
 import { orderSums } from '#shared-calc/bench/order-sums.ts';
@@ -32,7 +32,7 @@ function issuedBook(): Book {
 
 function issueNext(book: Book): void {
   const records = book.records();
-  const open = openJob(records, jobOf(records, 'J02'), DEMO_DAY);
+  const open = workedJob(records, jobOf(records, 'J02'), DEMO_DAY);
   const sums = valueOf(orderSums(open.bench, keysOf(open.sheet), open.pricing));
   const named = book.nextQuote(quoteNumberOf(records, 'J02'));
   const body = freezeQuote(records, open, sums, { ...named, issuedOn: DEMO_DAY });

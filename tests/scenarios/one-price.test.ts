@@ -9,15 +9,16 @@ import type { Command } from '#electron/cli/command.ts';
 import { readArguments } from '#electron/cli/read-arguments.ts';
 import type { FootId } from '#renderer/bench/view-model.ts';
 import { moneyBarsSpec } from '#renderer/curves/money-bars-spec.ts';
-import { draftQuote } from '#renderer/places/quotes/draft-quote.ts';
+import { derive } from '#shared-calc/derive/derived.ts';
+import { draftQuote } from '#shared-calc/derive/draft-quote.ts';
 import { latestQuote } from '#shared-calc/jobs/issue-quote.ts';
-import { openJob } from '#shared-calc/jobs/open-sheet.ts';
 import { readQuoteBody } from '#shared-calc/jobs/quote-body.ts';
 import type { QuoteSums } from '#shared-calc/price/quote-sums.ts';
 import { diffRecords } from '#shared-calc/records/diff-records.ts';
 import type { Job, QuoteLine, Records, Workshop } from '#shared-calc/records/records.ts';
 import { workshopOf } from '#shared-calc/records/workshop-of.ts';
 import { DEMO_DAY } from '#tests/demo-bench.ts';
+import { workedJob } from '#tests/worked-job.ts';
 import { useDemoBook } from '#tests/electron/cli/run-cli.ts';
 import { benchAtHand } from '#tests/renderer/store/book-at-hand.ts';
 import { jobOf, valueOf, withRecords } from '#tests/shared-calc/jobs/demo-jobs.ts';
@@ -170,7 +171,7 @@ function alone(job: string, key: string): string {
 }
 
 function sizesAlone(records: Records, job: Job): Records {
-  return openJob(records, job, DEMO_DAY).sheet.columns.reduce((before, { size: id, key }) => {
+  return workedJob(records, job, DEMO_DAY).sheet.columns.reduce((before, { size: id, key }) => {
     const size = before.size.get(id);
     if (!size) throw new Error(`no size ${id}`);
     const own = alone(job.id, key);
@@ -225,7 +226,7 @@ function cellsOf(row: string): readonly string[] {
 
 /** The quote of a job, issued, in each of its ways. */
 async function quoted(records: Records, job: string) {
-  const draft = valueOf(draftQuote(records, jobOf(records, job), DEMO_DAY));
+  const draft = valueOf(draftQuote(derive(records, DEMO_DAY), workedJob(records, jobOf(records, job), DEMO_DAY)));
   const { json, text } = await ask(quoteCommand, '--job', job, '--on', DEMO_DAY, '--issue');
   const { tax, lines, ...sums } = QuoteJson.parse(json);
   const body = readQuoteBody(latestQuote(book.records(), job)?.body ?? '');

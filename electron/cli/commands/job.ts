@@ -1,6 +1,6 @@
 import { idsOf } from '#shared-calc/acts/act.ts';
 import { copyJob, newJob, recordDeposit, setSizes, setValues } from '#shared-calc/acts/job-acts.ts';
-import { linesOf } from '#shared-calc/jobs/open-sheet.ts';
+import { linesOf } from '#shared-calc/recipe/lines-of.ts';
 import { lineFor } from '#shared-calc/recipe/lines-by-use.ts';
 import { readCoins } from '#shared-calc/buy/coins.ts';
 import { readSizes } from '#shared-calc/jobs/read-sizes.ts';

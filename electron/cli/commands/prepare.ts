@@ -1,12 +1,11 @@
 import type { Day } from '#shared-calc/calendar/day.ts';
 import { calendarOf } from '#shared-calc/prepare/calendar-of.ts';
 import { planFacts } from '#shared-calc/prepare/plan-facts.ts';
-import { sayPlanFault, type PlanFault } from '#shared-calc/prepare/plan-fault.ts';
+import { sayPlanFault } from '#shared-calc/words/say-plan-fault.ts';
 import { prepPlan, type PlanWish, type PrepPlan } from '#shared-calc/prepare/prep-plan.ts';
 import { sayPlan } from '#shared-calc/prepare/say-plan.ts';
 import type { Job, Records } from '#shared-calc/records/records.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
-import { sayOrderFault } from '#shared-calc/words/say-order-fault.ts';
 import type { Command } from '#electron/cli/command.ts';
 import { orderMisuse, orderOptions } from '#electron/cli/order-options.ts';
 import { refusal } from '#electron/cli/outcome.ts';
@@ -50,13 +49,9 @@ export function planOf({ bench, order }: WorkedOrder, wish: PlanWish, records: R
     order.columns.map((column) => column.key),
     records,
   );
-  if (!facts.ok) return failed(sayFault(facts.fault));
+  if (!facts.ok) return failed(sayPlanFault(facts.fault));
   const plan = prepPlan(facts.value, wish);
-  return plan.ok ? plan : failed(sayFault(plan.fault));
-}
-
-function sayFault(fault: PlanFault): string {
-  return fault.kind === 'no-amount-yet' ? sayOrderFault(fault) : sayPlanFault(fault);
+  return plan.ok ? plan : failed(sayPlanFault(plan.fault));
 }
 
 /** What is on the command line goes before what is in the job. */

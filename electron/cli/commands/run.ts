@@ -2,8 +2,10 @@ import { needAmounts } from '#shared-calc/bench/order-amounts.ts';
 import { coinsText } from '#shared-calc/buy/coins.ts';
 import { NO_STOCK } from '#shared-calc/buy/stock.ts';
 import { shoppingRun, type RunPart, type ShoppingRun } from '#shared-calc/buy/shopping-run.ts';
+import type { Day } from '#shared-calc/calendar/day.ts';
 import { packChoices } from '#shared-calc/jobs/pack-choices.ts';
-import { jobsRun, type JobsToBuy } from '#shared-calc/jobs/jobs-run.ts';
+import { derive } from '#shared-calc/derive/derived.ts';
+import type { JobsToBuy } from '#shared-calc/derive/jobs-run.ts';
 import { packList } from '#shared-calc/papers/needs-csv.ts';
 import { runCsv } from '#shared-calc/papers/run-csv.ts';
 import { writeNumber } from '#shared-calc/quantity/write-figure.ts';
@@ -58,7 +60,7 @@ function runOfJobs(given: Arguments, records: Records): Outcome {
   const workshop = workshopOf(records);
   const asked = readJobsToBuy(given, records);
   if (!asked.ok) return refusal(asked.fault);
-  const jobs = jobsRun(records, asked.value);
+  const jobs = derive(records, asked.value.on).run(asked.value);
   if (!jobs.ok) return refusal(sayJobFault(jobs.fault));
   const notices = jobs.value.unpaid.map(
     (job) => `${job} has no deposit yet: order nothing that is cut or grown for it.`,
@@ -72,7 +74,7 @@ function byHand(records: Records, jobs: readonly string[]): readonly string[] {
   return materials.length === 0 ? [] : [`Packs of ${materials.join(', ')} were chosen by hand; these are the best.`];
 }
 
-function readJobsToBuy(given: Arguments, records: Records): Result<JobsToBuy, string> {
+function readJobsToBuy(given: Arguments, records: Records): Result<JobsToBuy & { readonly on: Day }, string> {
   const on = readDay(given, 'on');
   if (!on.ok) return on;
   const file = given.text('stock');

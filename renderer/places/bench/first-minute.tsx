@@ -2,15 +2,11 @@ import type { ComponentChildren } from 'preact';
 import { useState } from 'preact/hooks';
 import type { BookContext, BookHands } from '#renderer/books/book-hands.ts';
 import { ChoiceField, SettledField, TextField, Fields } from '#renderer/kit/field.tsx';
-import { updateRecord } from '#renderer/books/put-record.ts';
 import { byCode } from '#renderer/books/record-table.ts';
 import { writeRoute } from '#renderer/frame/place-route.ts';
 import { Button, Buttons } from '#renderer/kit/button.tsx';
 import { Hint } from '#renderer/kit/note.tsx';
-import { newJob } from '#shared-calc/jobs/new-job.ts';
-import { setSizes } from '#shared-calc/jobs/set-sizes.ts';
 import type { Job, Records } from '#shared-calc/records/records.ts';
-import { sayJobFault } from '#shared-calc/words/say-job-fault.ts';
 import './first-minute.css';
 import '#renderer/books/books.css';
 
@@ -74,27 +70,19 @@ function Act({ title, done, children }: ActParts) {
 
 function NameAct({ context: { workshop }, hands }: FirstMinuteParts) {
   const settle = (name: string) => {
-    const done = updateRecord('name of the workshop', 'workshop', {
-      from: workshop,
-      to: { ...workshop, name: name.trim() },
-    });
-    if (!done.ok) return done.fault;
-    hands.apply(done.value);
-    return undefined;
+    return hands.doAct('put', { kind: 'workshop', record: { ...workshop, name: name.trim() } });
   };
   return (
     <SettledField label="Name of the workshop" text={workshop.name} settle={settle} hint="It stands on every quote" />
   );
 }
 
-function JobAct({ context: { records, today }, hands }: FirstMinuteParts) {
+function JobAct({ context: { records }, hands }: FirstMinuteParts) {
   const recipes = [...records.recipe.values()].toSorted(byCode);
   const [title, setTitle] = useState('');
   const [recipe, setRecipe] = useState(recipes[0]?.id ?? '');
   const begin = () => {
-    const made = newJob(records, { title, recipe, sizes: [], writings: [], by: 'us', on: today });
-    if (made.ok) hands.apply(made.value.change);
-    else hands.refuse(sayJobFault(made.fault));
+    hands.doAct('newJob', { title, recipe, sizes: [], writings: [], by: 'us' });
   };
   return (
     <>
@@ -127,10 +115,8 @@ function SizeAct({ job, context: { records }, hands }: FirstMinuteParts & { read
   const tanks = [...records.tank.values()].toSorted(byCode);
   const [tank, setTank] = useState(tanks[0]?.id ?? '');
   const take = () => {
-    const done = setSizes(records, job.id, [{ tank, count: 1 }]);
-    if (!done.ok) return hands.refuse(sayJobFault(done.fault));
-    hands.apply(done.value);
-    location.hash = writeRoute('bench', job.id);
+    const goOn = () => (location.hash = writeRoute('bench', job.id));
+    hands.doAct('setSizes', { job: job.id, sizes: [{ tank, count: 1 }] }, goOn);
   };
   return (
     <>

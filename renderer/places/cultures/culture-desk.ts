@@ -1,11 +1,9 @@
 import type { ReadonlySignal } from '@preact/signals';
-import type { PlanBook } from '#renderer/store/plan-book.ts';
 import type { PrepareHands } from '#renderer/store/prepare-hands.ts';
 
 /** What the culture board keeps while the page is open. */
 export interface CultureDesk {
   readonly hands: PrepareHands;
-  readonly plans: PlanBook;
   readonly flies: ReadonlySignal<number>;
   readonly wishFlies: (aWeek: number) => void;
 }

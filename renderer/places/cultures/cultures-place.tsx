@@ -4,12 +4,10 @@ import type { FindView, PlaceView } from '#renderer/frame/page-view.ts';
 import { writeRoute, type Route } from '#renderer/frame/place-route.ts';
 import { EmptyNote } from '#renderer/kit/empty-note.tsx';
 import { keptNumber } from '#renderer/store/kept-number.ts';
-import { openPlanBook } from '#renderer/store/plan-book.ts';
 import type { PrepareHands } from '#renderer/store/prepare-hands.ts';
 import type { CultureKind } from '#shared-calc/records/records.ts';
 import type { CultureDesk } from './culture-desk.ts';
 import { CultureKinds, KindBoard } from './kind-board.tsx';
-import { startTub } from './write-tub.ts';
 import '#renderer/books/books.css';
 import '#renderer/look/prepare.css';
 import './cultures.css';
@@ -22,7 +20,6 @@ export function culturesPlace(hands: PrepareHands): (route: Route) => PlaceView 
   const flies = signal(kept.read());
   const desk: CultureDesk = {
     hands,
-    plans: openPlanBook(),
     flies,
     wishFlies: (aWeek) => {
       flies.value = aWeek;
@@ -43,7 +40,7 @@ export function culturesPlace(hands: PrepareHands): (route: Route) => PlaceView 
             {
               label: 'Start a tub',
               main: true,
-              run: () => hands.apply(startTub(hands.records.peek(), kind, hands.info.peek().today)),
+              run: () => void hands.doAct('startTub', { kind: kind.id }),
             },
           ]
         : [{ label: 'Start a tub', hint: 'Put a kind into the culture book first.' }],

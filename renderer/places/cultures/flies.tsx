@@ -2,7 +2,7 @@ import { SettledField, Fields } from '#renderer/kit/field.tsx';
 import { readMeasure } from '#shared-calc/papers/read-measure.ts';
 import type { CultureBoard } from '#shared-calc/prepare/culture-board.ts';
 import type { CultureDesk } from './culture-desk.ts';
-import type { StandingTub } from './tub-days.ts';
+import type { StandingTub } from '#shared-calc/prepare/tub-days.ts';
 
 interface FliesParts {
   readonly desk: CultureDesk;

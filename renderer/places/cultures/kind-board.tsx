@@ -10,16 +10,18 @@ import { Flag } from '#renderer/kit/flag.tsx';
 import { sayUnits } from '#shared-calc/words/say-units.ts';
 import { cultureBoard } from '#shared-calc/prepare/culture-board.ts';
 import { isFlies } from '#shared-calc/prepare/culture-demands.ts';
-import { cautionsOf } from '#shared-calc/papers/card-cautions.ts';
+import { cautionsOf } from '#shared-calc/prepare/step-cautions.ts';
 import { figureCautions } from '#shared-calc/prepare/cautions.ts';
 import type { CultureKind, Records } from '#shared-calc/records/records.ts';
+import { jobName } from '#shared-calc/jobs/find-job.ts';
+import { sayNoPlan } from '#shared-calc/words/say-plan-fault.ts';
 import { whoDecides } from '#shared-calc/words/who-decides.ts';
-import { cultureAlarms, type CultureAlarm } from './culture-alarms.ts';
-import { jobsToStock, kindDemands, type KindDemands } from './culture-wishes.ts';
+import { cultureAlarms, type CultureAlarm } from '#shared-calc/derive/culture-alarms.ts';
+import { jobsToStock, kindDemands, type KindDemands } from '#shared-calc/derive/kind-demands.ts';
 import type { CultureDesk } from './culture-desk.ts';
 import { Flies } from './flies.tsx';
 import { Founders } from './founders.tsx';
-import { standingTub } from './tub-days.ts';
+import { standingTub } from '#shared-calc/prepare/tub-days.ts';
 import { Wanted } from './wanted.tsx';
 import { TubList } from './tub-list.tsx';
 
@@ -54,8 +56,7 @@ interface BoardParts {
 /** One kind: alarms first, what is asked of it, its tubs, how it grows. */
 export function KindBoard({ desk, context, kind }: BoardParts) {
   const { records, today, workshop } = context;
-  const jobs = jobsToStock(records, { plans: desk.plans, today });
-  const demands: KindDemands = isFlies(kind) ? { demands: [], unknown: [] } : kindDemands(records, jobs, kind, today);
+  const demands = kindDemands(context, kind);
   const standing = [...records.tub.values()]
     .filter((tub) => tub.kind === kind.id)
     .map((tub) => standingTub(tub, kind, today));
@@ -84,7 +85,7 @@ export function KindBoard({ desk, context, kind }: BoardParts) {
         kind={kind}
         hands={desk.hands}
         context={context}
-        jobs={jobs.planned.map(({ job }) => job)}
+        jobs={jobsToStock(context).planned.map(({ job }) => job)}
       />
       {spec && <Curve spec={spec} decimalComma={workshop.decimalComma} />}
       <Minded kind={kind} />
@@ -111,16 +112,16 @@ function Alarms({ alarms, unknown }: AlarmsParts) {
             <span>{says}</span>
           </li>
         ))}
-        {unknown.map(({ job, title, says }) => (
-          <li key={job}>
+        {unknown.map(({ job: worked, fault }) => (
+          <li key={worked.job.id}>
             <Flag state="needs" sign="need">
               not known yet
             </Flag>
             <span>
-              <a class="plain-link" href={writePrepare(job, 'dates')}>
-                {job} {title}
+              <a class="plain-link" href={writePrepare(worked.job.id, 'dates')}>
+                {jobName(worked.job)}
               </a>
-              : {says}
+              : {sayNoPlan(worked, fault)}
             </span>
           </li>
         ))}

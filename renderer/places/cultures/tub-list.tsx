@@ -1,14 +1,15 @@
+import type { ActInputs } from '#shared-calc/acts/all-acts.ts';
+import { readDay } from '#renderer/books/day-field.ts';
 import type { BookContext } from '#renderer/books/book-hands.ts';
 import { ChoiceField, SettledField, Fields, FieldBox } from '#renderer/kit/field.tsx';
+import { jobName } from '#shared-calc/jobs/find-job.ts';
 import { Button } from '#renderer/kit/button.tsx';
 import { Checkbox } from '#renderer/kit/checkbox.tsx';
 import { EmptyNote } from '#renderer/kit/empty-note.tsx';
-import { jobName } from '#renderer/store/money-hands.ts';
 import type { PrepareHands } from '#renderer/store/prepare-hands.ts';
 import { paperDay } from '#shared-calc/papers/paper-words.ts';
 import type { CultureKind, Job } from '#shared-calc/records/records.ts';
-import type { StandingTub } from './tub-days.ts';
-import { claimTub, placeTub, redateTub, removeTub, spareTub } from './write-tub.ts';
+import type { StandingTub } from '#shared-calc/prepare/tub-days.ts';
 
 interface TubsParts {
   readonly standing: readonly StandingTub[];
@@ -41,6 +42,11 @@ type RowParts = Omit<TubsParts, 'standing' | 'kind'> & { readonly standing: Stan
 
 function TubRow({ standing, hands, context, jobs }: RowParts) {
   const { tub, readyOn, nextOn, is } = standing;
+  const change = (fields: ActInputs['changeTub']['fields']) => hands.doAct('changeTub', { tub: tub.id, fields });
+  const redate = (text: string) => {
+    const day = readDay(text, 'Started on', context.today);
+    return day.ok ? change({ startedOn: day.value }) : hands.refuse(day.fault);
+  };
   const claimed =
     jobs.some(({ id }) => id === tub.claimedBy) || tub.claimedBy === undefined
       ? jobs
@@ -51,11 +57,7 @@ function TubRow({ standing, hands, context, jobs }: RowParts) {
         {tub.id} <span class="aside">{stateWords(is, { readyOn, nextOn })}</span>
       </h3>
       <Fields>
-        <SettledField
-          label="Started on"
-          text={tub.startedOn}
-          settle={(text) => hands.act(redateTub(tub, text, context.today))}
-        />
+        <SettledField label="Started on" text={tub.startedOn} settle={redate} />
         <ChoiceField
           label="Kept for"
           value={tub.claimedBy ?? ''}
@@ -63,12 +65,12 @@ function TubRow({ standing, hands, context, jobs }: RowParts) {
             { value: '', label: 'whichever comes' },
             ...claimed.map((job) => ({ value: job.id, label: jobName(job) })),
           ]}
-          choose={(job) => hands.act(claimTub(tub, job))}
+          choose={(job) => change({ claimedBy: job === '' ? null : job })}
         />
-        <SettledField label="Place" text={tub.place} settle={(text) => hands.act(placeTub(tub, text))} />
+        <SettledField label="Place" text={tub.place} settle={(place) => change({ place })} />
         <FieldBox label="Beside">
-          <Checkbox label="spare" on={tub.spare} turn={(spare) => hands.act(spareTub(tub, spare))} />
-          <Button look="plain" onClick={() => hands.apply(removeTub(tub))}>
+          <Checkbox label="spare" on={tub.spare} turn={(spare) => change({ spare })} />
+          <Button look="plain" onClick={() => hands.doAct('removeTub', { tub: tub.id })}>
             Take it down
           </Button>
         </FieldBox>

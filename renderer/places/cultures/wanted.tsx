@@ -3,7 +3,7 @@ import { Table } from '#renderer/kit/table.tsx';
 import { paperWeekday } from '#shared-calc/papers/paper-words.ts';
 import type { CultureBoard } from '#shared-calc/prepare/culture-board.ts';
 import { writeNumber } from '#shared-calc/quantity/write-figure.ts';
-import type { KindDemands } from './culture-wishes.ts';
+import type { KindDemands } from '#shared-calc/derive/kind-demands.ts';
 
 interface WantedParts {
   readonly board: CultureBoard;

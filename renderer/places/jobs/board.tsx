@@ -1,7 +1,7 @@
 import { writeRoute } from '#renderer/frame/place-route.ts';
 import { Flag } from '#renderer/kit/flag.tsx';
 import { paperDay } from '#shared-calc/papers/paper-words.ts';
-import type { BoardGroup, BoardRow } from './board-groups.ts';
+import type { BoardGroup, BoardRow } from '#shared-calc/derive/job-board.ts';
 import { walkLinks } from '#renderer/kit/walk-links.ts';
 
 interface BoardParts {

@@ -4,22 +4,26 @@ import type { PlaceAct } from '#renderer/frame/frame-view.ts';
 import { needsCsv } from '#shared-calc/papers/needs-csv.ts';
 import { pickListCsv } from '#shared-calc/papers/pick-list-csv.ts';
 import type { Job } from '#shared-calc/records/records.ts';
-import { jobNeeds, jobPickLists } from './printed-job.ts';
+import { jobNeeds } from '#shared-calc/derive/job-needs.ts';
+import { pickLists } from '#shared-calc/papers/pick-list.ts';
 
 const LABEL = 'Take out as CSV';
 
 /** Saves a job's needs list as a list; where it cannot be worked the paper says why. */
-export function needsListAct(job: Job, { records, workshop, today }: BookContext): PlaceAct {
+export function needsListAct({ id }: Job, context: BookContext): PlaceAct {
   const save = () => {
-    const needs = jobNeeds(records, job, today);
-    if (needs.ok) downloadCsv(`needs ${job.id}`, needsCsv(needs.value.list, workshop));
+    const job = context.job(id);
+    const needs = job && jobNeeds(context, job);
+    if (needs?.ok) downloadCsv(`needs ${id}`, needsCsv(needs.value.list, context.workshop));
   };
   return { label: LABEL, run: save };
 }
 
 /** Saves the pick lists of all sizes of a job as one list. */
-export function pickListAct(job: Job, { records, workshop, display, today }: BookContext): PlaceAct {
-  const save = () =>
-    downloadCsv(`pick list ${job.id}`, pickListCsv(jobPickLists(records, { job, on: today, display }), workshop));
+export function pickListAct({ id }: Job, { records, workshop, display, job: jobOf }: BookContext): PlaceAct {
+  const save = () => {
+    const job = jobOf(id);
+    if (job) downloadCsv(`pick list ${id}`, pickListCsv(pickLists(job.bench, records, display), workshop));
+  };
   return { label: LABEL, run: save };
 }

@@ -4,11 +4,8 @@ import { readDay } from '#renderer/books/day-field.ts';
 import { entryOfCoins, showCoins } from '#renderer/books/money-field.ts';
 import { Button, Buttons } from '#renderer/kit/button.tsx';
 import { paperDay } from '#shared-calc/papers/paper-words.ts';
-import { recordDeposit } from '#shared-calc/jobs/record-deposit.ts';
 import { readMoney } from '#shared-calc/papers/read-money.ts';
-import { failed } from '#shared-calc/result.ts';
 import type { JobPart } from './job-part.ts';
-import { told } from '#renderer/store/money-hands.ts';
 import type { JobFields } from '#shared-calc/acts/job-acts.ts';
 
 const bases = [
@@ -42,7 +39,7 @@ interface DayEntryParts extends JobPart {
 function DayEntry({ job, context: { today }, hands, field, label }: DayEntryParts) {
   const settle = (text: string) => {
     const day = text.trim() === '' ? undefined : readDay(text, label, today);
-    if (day && !day.ok) return hands.act(failed(day.fault));
+    if (day && !day.ok) return hands.refuse(day.fault);
     return hands.doAct('writeJob', { job: job.id, fields: { [field]: day?.value ?? null } });
   };
   return <SettledField label={label} hint={`a day, as ${today}`} text={job[field] ?? ''} settle={settle} />;
@@ -55,7 +52,7 @@ function Deposit({ job, context: { today, workshop }, hands }: JobPart) {
   const day = readDay(on, 'On', today);
   const record = () => {
     if (!coins?.ok || !day.ok) return;
-    hands.act(told(recordDeposit(hands.records.peek(), { job: job.id, coins: coins.value, on: day.value })));
+    hands.doAct('recordDeposit', { job: job.id, coins: coins.value, on: day.value });
   };
   return (
     <>

@@ -1,13 +1,9 @@
 import { ChoiceField, SettledField, Fields } from '#renderer/kit/field.tsx';
 import { sizesOf, sizeWords } from '#shared-calc/jobs/job-sheet.ts';
-import { linesOf } from '#shared-calc/jobs/open-sheet.ts';
+import { linesOf } from '#shared-calc/recipe/lines-of.ts';
 import { readSizes } from '#shared-calc/jobs/read-sizes.ts';
-import { setSizes } from '#shared-calc/jobs/set-sizes.ts';
-import { setValues } from '#shared-calc/jobs/set-values.ts';
-import { failed } from '#shared-calc/result.ts';
 import { sayJobFault } from '#shared-calc/words/say-job-fault.ts';
 import type { JobPart } from './job-part.ts';
-import { told } from '#renderer/store/money-hands.ts';
 
 /** The recipe, the kit level of the whole job and the sizes on its bench. */
 export function JobSizes({ job, context: { records }, hands }: JobPart) {
@@ -15,8 +11,8 @@ export function JobSizes({ job, context: { records }, hands }: JobPart) {
   const recipe = records.recipe.get(job.recipe);
   const settle = (text: string) => {
     const wanted = text.trim() === '' ? undefined : readSizes(text, records);
-    if (wanted && !wanted.ok) return hands.act(failed(sayJobFault(wanted.fault)));
-    return hands.act(told(setSizes(records, job.id, wanted?.value ?? [])));
+    if (wanted && !wanted.ok) return hands.refuse(sayJobFault(wanted.fault));
+    return hands.doAct('setSizes', { job: job.id, sizes: [...(wanted?.value ?? [])] });
   };
   return (
     <section>
@@ -49,8 +45,8 @@ function Kit({ job, hands }: Pick<JobPart, 'job' | 'hands'>) {
     (value) => value.job === job.id && value.size === undefined && value.line === line.name,
   );
   const choose = (kit: string) => {
-    const text = kit === line.text ? undefined : kit;
-    return hands.act(told(setValues(records, { job: job.id, writings: [{ line: line.name, text }], by: 'client' })));
+    const text = kit === line.text ? null : kit;
+    return hands.doAct('setValues', { job: job.id, writings: [{ line: line.name, text }], by: 'client' });
   };
   return (
     <ChoiceField

@@ -1,7 +1,7 @@
+import { openMade } from './open-made.ts';
 import { useState } from 'preact/hooks';
 import { contextNow } from '#renderer/books/book-hands.ts';
 import { ChoiceField, TextField, Fields } from '#renderer/kit/field.tsx';
-import { writeRoute } from '#renderer/frame/place-route.ts';
 import type { MoneyHands } from '#renderer/store/money-hands.ts';
 import { AskDialog } from '#renderer/kit/ask-dialog.tsx';
 import { askedJob, noWishes, type Wishes } from './asked-job.ts';
@@ -28,13 +28,10 @@ export function NewJobDialog({ hands, close }: SheetParts) {
   const [wishes, setWishes] = useState<Wishes>({ ...noWishes, recipe: recipes[0]?.value ?? '' });
   const [wrong, setWrong] = useState<string>();
   const make = () => {
-    const made = askedJob(records, wishes, today);
-    setWrong(made.ok ? undefined : made.fault);
-    if (!made.ok) return false;
-    hands.apply(made.value.change);
-    hands.openJob(made.value.job);
-    location.hash = writeRoute('jobs', made.value.job);
-    return true;
+    const asked = askedJob(records, wishes, today);
+    const refused = asked.ok ? hands.doAct('newJob', asked.value, (change) => openMade(hands, change)) : asked.fault;
+    setWrong(refused);
+    return refused === undefined;
   };
   const change = (some: Partial<Wishes>) => setWishes({ ...wishes, ...some });
   return (

@@ -3,7 +3,6 @@ import type { ComponentChildren } from 'preact';
 import { contextNow, type BookContext, type BookHands } from '#renderer/books/book-hands.ts';
 import { ChoiceField } from '#renderer/kit/field.tsx';
 import { showCoins } from '#renderer/books/money-field.ts';
-import { updateRecord } from '#renderer/books/put-record.ts';
 import { downloadCsv } from '#renderer/files/download-csv.ts';
 import type { PlaceView } from '#renderer/frame/page-view.ts';
 import { writeRoute, type Route } from '#renderer/frame/place-route.ts';
@@ -145,15 +144,7 @@ interface ChoicesParts {
 /** How the job is costed, and whether the store counts. */
 function Choices({ job: id, context: { records }, hands, fromStore, turn }: ChoicesParts) {
   const job = id === undefined ? undefined : records.job.get(id);
-  const setBasis = (basis: Job['basis']) => {
-    const done =
-      job &&
-      updateRecord(`${job.id} costed by what ${basis === 'used' ? 'it uses' : 'packs cost'}`, 'job', {
-        from: job,
-        to: { ...job, basis },
-      });
-    if (done?.ok) hands.apply(done.value);
-  };
+  const setBasis = (basis: Job['basis']) => job && hands.doAct('writeJob', { job: job.id, fields: { basis } });
   return (
     <div class="needs-choices">
       {job && (

@@ -1,9 +1,9 @@
 import { Table } from '#renderer/kit/table.tsx';
 import { paperDay, paperWeekday } from '#shared-calc/papers/paper-words.ts';
 import type { Day } from '#shared-calc/calendar/day.ts';
-import { careByArea, type AreaVisit } from '#shared-calc/papers/care-card.ts';
+import { careByArea, type AreaVisit } from '#shared-calc/prepare/size-care.ts';
 import { careWords } from '#shared-calc/papers/step-words.ts';
-import type { JobPlan } from '#renderer/store/job-plan.ts';
+import type { JobPlan } from '#shared-calc/derive/job-plan.ts';
 
 interface RoundsParts {
   readonly jobs: readonly JobPlan[];

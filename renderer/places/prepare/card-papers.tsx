@@ -11,12 +11,11 @@ import { TreatmentPaper } from '#renderer/cards/treatment-paper.tsx';
 import { WatchCardPaper } from '#renderer/cards/watch-card-paper.tsx';
 import { EmptyNote } from '#renderer/kit/empty-note.tsx';
 import { crushesPlants } from '#shared-calc/jobs/crushes-plants.ts';
-import { jobName } from '#renderer/store/money-hands.ts';
+import { jobName } from '#shared-calc/jobs/find-job.ts';
 import { letterheadOf } from '#shared-calc/papers/letterhead-of.ts';
 import type { Bench } from '#shared-calc/bench/open-bench.ts';
-import { openJob } from '#shared-calc/jobs/open-sheet.ts';
 import { buildCards } from '#shared-calc/papers/build-card.ts';
-import { careByArea } from '#shared-calc/papers/care-card.ts';
+import { careByArea } from '#shared-calc/prepare/size-care.ts';
 import { handoverCards } from '#shared-calc/papers/handover-card.ts';
 import { prepRows } from '#shared-calc/papers/prep-card.ts';
 import { surveyCard } from '#shared-calc/papers/survey-card.ts';
@@ -28,9 +27,10 @@ import { sayPlan } from '#shared-calc/prepare/say-plan.ts';
 import { writeNumber } from '#shared-calc/quantity/write-figure.ts';
 import type { Job } from '#shared-calc/records/records.ts';
 import { cardKinds, type CardId } from './card-kinds.ts';
-import { jobLeaves } from './job-leaves.ts';
-import type { JobPlan } from '#renderer/store/job-plan.ts';
-import { isHandedOver, plannedJobs } from '#renderer/store/planned-jobs.ts';
+import { leavesOf } from '#shared-calc/prepare/leaves-of.ts';
+import { sayNoPlan } from '#shared-calc/words/say-plan-fault.ts';
+import type { JobPlan } from '#shared-calc/derive/job-plan.ts';
+import { isHandedOver, plannedJobs } from '#shared-calc/derive/planned-jobs.ts';
 import type { PartView } from './part-view.ts';
 import { askTreatment } from './treatment-texts.ts';
 
@@ -69,7 +69,7 @@ const ofJob: Readonly<Record<Exclude<CardId, 'treatment' | 'labels' | 'areas'>, 
       <WatchCardPaper {...headOf(view, job)} cards={watchCards(bench, view.context.display)} />
     )),
   'animals-in': (view, job) =>
-    withPlan(view, job, ({ plan: { build }, settleInDays }) => (
+    withPlan(view, job, ({ plan: { build }, facts: { settleIn: settleInDays } }) => (
       <AnimalsInPaper {...headOf(view, job)} card={animalsInCard({ build, settleInDays, job })} />
     )),
   handover: (view, job) =>
@@ -96,22 +96,25 @@ function headOf({ context }: PartView, job: Job) {
   return { title: jobName(job), letterhead: letterheadOf(context.workshop) };
 }
 
-function withPlan({ desk, context }: PartView, job: Job, make: (plan: JobPlan) => JSX.Element): JSX.Element {
-  const plan = desk.plans(context.records, job, context.today);
-  return plan.ok ? make(plan.value) : <EmptyNote>{plan.fault}</EmptyNote>;
+function withPlan({ context }: PartView, job: Job, make: (plan: JobPlan) => JSX.Element): JSX.Element {
+  const worked = context.job(job.id);
+  const plan = worked?.plan();
+  if (!worked || !plan) return <EmptyNote>Open a job first.</EmptyNote>;
+  if (plan.ok) return make(plan.value);
+  return <EmptyNote>{sayNoPlan(worked, plan.fault)}</EmptyNote>;
 }
 
 function withBench({ context }: PartView, job: Job, make: (bench: Bench) => JSX.Element): JSX.Element {
-  const { sheet, bench } = openJob(context.records, job, context.today);
-  const made =
-    sheet.columns.length === 0 ? <EmptyNote>{job.id} has no size yet: take one first.</EmptyNote> : make(bench);
-  return made;
+  const worked = context.job(job.id);
+  if (worked && worked.keys.length > 0) return make(worked.bench);
+  return <EmptyNote>{job.id} has no size yet: take one first.</EmptyNote>;
 }
 
 function treatmentPaper({ desk, context, job }: PartView): JSX.Element {
-  const { records, workshop, today } = context;
+  const { workshop } = context;
   const { decimalComma, altitudeM } = workshop;
-  const ofJobL = job ? jobLeaves(records, job, today) : undefined;
+  const worked = context.job(job?.id ?? '');
+  const ofJobL = worked && leavesOf(worked.bench);
   const asked = askTreatment(desk.treatment.value, { place: workshop, ofJob: ofJobL, decimalComma });
   if (!asked.ok) return <EmptyNote>{asked.fault}</EmptyNote>;
   const { chosen, leavesL, aim } = asked.value;
@@ -133,9 +136,9 @@ function labelsPaper({ context: { records }, one }: PartView): JSX.Element {
   return <BatchLabelsPaper labels={batches.map((batch) => ({ id: batch.id, lines: batchLabel(batch, records) }))} />;
 }
 
-function areasPaper({ desk, context }: PartView): JSX.Element {
-  const { records, today, workshop } = context;
-  const { planned } = plannedJobs(records, isHandedOver, { plans: desk.plans, today });
+function areasPaper({ context }: PartView): JSX.Element {
+  const { today, workshop } = context;
+  const { planned } = plannedJobs(context, isHandedOver);
   const areas = careByArea(
     planned.map(({ job, plan }) => ({ job, care: plan.care })),
     today,

@@ -3,9 +3,7 @@ import { Curve } from '#renderer/curves/curve.tsx';
 import { drainSpec } from '#renderer/curves/drain-spec.ts';
 import { Sign } from '#renderer/frame/sign.tsx';
 import { figureWords, readUnits } from '#shared-calc/quantity/figure-words.ts';
-import { told } from '#renderer/store/money-hands.ts';
 import type { PlaceCheck } from '#shared-calc/jobs/place-checks.ts';
-import { setValues } from '#shared-calc/jobs/set-values.ts';
 import type { CheckMargin } from '#shared-calc/prepare/check-margin.ts';
 import type { Mend, SheetRow } from '#shared-calc/prepare/mends.ts';
 import { checkParts } from '#shared-calc/fields/uses.ts';
@@ -24,32 +22,18 @@ import { Caution, Cautions } from '#renderer/kit/caution.tsx';
 import { EmptyNote } from '#renderer/kit/empty-note.tsx';
 import { Flag } from '#renderer/kit/flag.tsx';
 import { Table } from '#renderer/kit/table.tsx';
-import { sizesOf } from '#shared-calc/jobs/job-sheet.ts';
 import { whoDecides } from '#shared-calc/words/who-decides.ts';
 
 /** The sheet of checks of one size: what holds, by how much, what would mend it and for what price. */
 export function ChecksPart(view: PartView) {
   const { context, job, of } = view;
-  const { records, today } = context;
+  const worked = context.job(job?.id ?? '');
   const sheet = useMemo(
-    () => (job ? sizeSheet(records, job, { on: today, size: of }) : undefined),
-    [
-      job,
-      of,
-      today,
-      records.line,
-      records.localValue,
-      records.size,
-      records.tank,
-      records.packPrice,
-      records.rate,
-      records.margin,
-      records.workshop,
-    ],
+    () => worked && sizeSheet(worked, { size: of, display: context.display }),
+    [worked, of, context.display],
   );
   if (!job) return <OpenAJob context={context} part="checks" />;
-  if (!sheet || sizesOf(records, job.id).length === 0)
-    return <EmptyNote>{job.id} has no size yet: take one first.</EmptyNote>;
+  if (!sheet) return <EmptyNote>{job.id} has no size yet: take one first.</EmptyNote>;
   return (
     <>
       <nav class="leaves" aria-label="Sizes">
@@ -190,10 +174,10 @@ function CheckRow({ row, view, sheet }: RowParts) {
 }
 
 /** Writes a mend into the size, as ours: undone like any other edit. */
-function takeMend({ desk, context, job }: PartView, size: string, { changes }: Mend): void {
+function takeMend({ desk, job }: PartView, size: string, { changes }: Mend): void {
   if (!job) return;
   const writings = changes.map(({ line, text }) => ({ column: size, line, text }));
-  desk.hands.act(told(setValues(context.records, { job: job.id, writings, by: 'us' })));
+  desk.hands.doAct('setValues', { job: job.id, writings, by: 'us' });
 }
 
 function marginWords({ has, against, spare, unit, stepUnit }: CheckMargin, display: Display): string {

@@ -4,21 +4,23 @@ import { Sign } from '#renderer/frame/sign.tsx';
 import { EmptyNote } from '#renderer/kit/empty-note.tsx';
 import { Table } from '#renderer/kit/table.tsx';
 import { paperWeekday } from '#shared-calc/papers/paper-words.ts';
-import { calendarOf } from '#shared-calc/prepare/calendar-of.ts';
 import type { PrepPlan } from '#shared-calc/prepare/prep-plan.ts';
 import { sayPlan } from '#shared-calc/prepare/say-plan.ts';
-import { soonestRounds } from '#shared-calc/papers/care-card.ts';
+import { soonestRounds } from '#shared-calc/prepare/size-care.ts';
 import { prepRows, type PrepRow } from '#shared-calc/papers/prep-card.ts';
+import { sayNoPlan } from '#shared-calc/words/say-plan-fault.ts';
 import { careWords } from '#shared-calc/papers/step-words.ts';
-import type { JobPlan } from '#renderer/store/job-plan.ts';
+import type { JobPlan } from '#shared-calc/derive/job-plan.ts';
 import { OpenAJob } from './open-a-job.tsx';
 import type { PartView } from './part-view.ts';
 
 /** The open job's dates: what is pressing, each act with its day, the chain that decides, and the first year of care. */
-export function DatesPart({ desk, context, job }: PartView) {
+export function DatesPart({ context, job }: PartView) {
   if (!job) return <OpenAJob context={context} part="dates" />;
-  const plan = desk.plans(context.records, job, context.today);
-  if (!plan.ok) return <EmptyNote>{plan.fault}</EmptyNote>;
+  const worked = context.job(job.id);
+  const plan = worked?.plan();
+  if (!worked || !plan) return null;
+  if (!plan.ok) return <EmptyNote>{sayNoPlan(worked, plan.fault)}</EmptyNote>;
   const rows = prepRows(plan.value.plan);
   const says = sayPlan(plan.value.plan, job.title === '' ? 'the tank' : job.title, context.today);
   return (
@@ -43,7 +45,7 @@ export function DatesPart({ desk, context, job }: PartView) {
         label={`Time line of ${job.title}: ${says.join(' ')}`}
         rows={stepRows(plan.value.plan)}
         today={context.today}
-        calendar={calendarOf(context.records)}
+        calendar={context.calendar}
         table={{
           headings: ['day', 'act', 'decides'],
           rows: rows.map(({ date, act, decides }) => [paperWeekday(date), act, decides ? 'decides' : '']),

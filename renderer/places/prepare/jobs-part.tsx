@@ -1,16 +1,17 @@
 import { SettledField, Fields } from '#renderer/kit/field.tsx';
 import type { TimeClash, TimeRow } from '#renderer/curves/time-line.tsx';
 import { TimeLine } from '#renderer/curves/time-line.tsx';
-import { jobName } from '#renderer/store/money-hands.ts';
+import { jobName } from '#shared-calc/jobs/find-job.ts';
 import { paperDay, paperWeekday } from '#shared-calc/papers/paper-words.ts';
 import { daysBetween, type Day } from '#shared-calc/calendar/day.ts';
 import { calendarOf } from '#shared-calc/prepare/calendar-of.ts';
 import { sayDay } from '#shared-calc/prepare/say-day.ts';
 import { timeLine, type Clash, type TimeLineEntry } from '#shared-calc/prepare/time-line.ts';
+import { sayNoPlan } from '#shared-calc/words/say-plan-fault.ts';
 import { stepWords } from '#shared-calc/papers/step-words.ts';
 import { readMeasure } from '#shared-calc/papers/read-measure.ts';
-import type { JobPlan } from '#renderer/store/job-plan.ts';
-import { isHandedOver, isUnderWay, plannedJobs } from '#renderer/store/planned-jobs.ts';
+import type { JobPlan } from '#shared-calc/derive/job-plan.ts';
+import { isHandedOver, isUnderWay, plannedJobs } from '#shared-calc/derive/planned-jobs.ts';
 import type { PrepareDesk } from './prepare-desk.ts';
 import type { PartView } from './part-view.ts';
 import { writePrepare } from '#renderer/frame/prepare-route.ts';
@@ -23,7 +24,7 @@ import { AreaRounds } from './area-rounds.tsx';
 /** All jobs under way on one time line, with the days that ask for more people or more room than there is. */
 export function JobsPart({ desk, context }: PartView) {
   const { records, today } = context;
-  const { planned, without } = plannedJobs(records, isUnderWay, { plans: desk.plans, today });
+  const { planned, without } = plannedJobs(context, isUnderWay);
   const calendar = calendarOf(records);
   const line = timeLine(planned.map(asPlanned), { calendar, hoursADay: desk.hoursADay.value });
   const room = roomClashes(
@@ -50,12 +51,12 @@ export function JobsPart({ desk, context }: PartView) {
           />
         </>
       )}
-      {without.map(({ job, says }) => (
-        <Caution key={job.id}>
-          <a href={writePrepare(job.id, 'dates')}>{jobName(job)}</a>: {says}
+      {without.map(({ job: worked, fault }) => (
+        <Caution key={worked.job.id}>
+          <a href={writePrepare(worked.job.id, 'dates')}>{jobName(worked.job)}</a>: {sayNoPlan(worked, fault)}
         </Caution>
       ))}
-      <AreaRounds jobs={plannedJobs(records, isHandedOver, { plans: desk.plans, today }).planned} today={today} />
+      <AreaRounds jobs={plannedJobs(context, isHandedOver).planned} today={today} />
     </>
   );
 }

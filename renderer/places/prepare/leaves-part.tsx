@@ -8,7 +8,7 @@ import { figureCautions } from '#shared-calc/prepare/cautions.ts';
 import { writeNumber } from '#shared-calc/quantity/write-figure.ts';
 import { whoDecides } from '#shared-calc/words/who-decides.ts';
 import { Batches } from './batches.tsx';
-import { jobLeaves } from './job-leaves.ts';
+import { leavesOf } from '#shared-calc/prepare/leaves-of.ts';
 import type { PrepareDesk } from './prepare-desk.ts';
 import type { PartView } from './part-view.ts';
 import { writePrepare } from '#renderer/frame/prepare-route.ts';
@@ -22,11 +22,9 @@ import { askTreatment, fieldNames, type AskedTreatment, type TreatmentTexts } fr
 /** Leaf treatment: the ways side by side at the workshop's height, one of them with its core, and the batches. */
 export function LeavesPart(view: PartView) {
   const { desk, context, job } = view;
-  const { records, workshop, today } = context;
-  const ofJob = useMemo(
-    () => (job ? jobLeaves(records, job, today) : undefined),
-    [job, records.line, records.localValue, records.size, records.tank],
-  );
+  const { workshop } = context;
+  const worked = context.job(job?.id ?? '');
+  const ofJob = worked && leavesOf(worked.bench);
   const texts = desk.treatment.value;
   const { decimalComma } = workshop;
   const asked = askTreatment(texts, { place: workshop, ofJob, decimalComma });

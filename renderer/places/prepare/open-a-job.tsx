@@ -1,6 +1,6 @@
 import type { BookContext } from '#renderer/books/book-hands.ts';
 import { writeRoute } from '#renderer/frame/place-route.ts';
-import { jobName, jobsInOrder } from '#renderer/store/money-hands.ts';
+import { jobName, jobsInOrder } from '#shared-calc/jobs/find-job.ts';
 import { walkLinks } from '#renderer/kit/walk-links.ts';
 import { writePrepare, type PreparePartId } from '#renderer/frame/prepare-route.ts';
 import { EmptyNote } from '#renderer/kit/empty-note.tsx';

@@ -3,7 +3,7 @@ import { Curve } from '#renderer/curves/curve.tsx';
 import { probeSpecs } from '#renderer/curves/probe-spec.ts';
 import { sayUnits } from '#shared-calc/words/say-units.ts';
 import { batchLabel } from '#shared-calc/prepare/batch-label.ts';
-import { coreHeat, sayCoreHeat } from '#shared-calc/prepare/probe-log.ts';
+import { coreHeat, readProbeLog, sayCoreHeat } from '#shared-calc/prepare/probe-log.ts';
 import type { TreatmentBatch } from '#shared-calc/records/records.ts';
 import type { PartView } from './part-view.ts';
 import type { PrepareHands } from '#renderer/store/prepare-hands.ts';
@@ -12,7 +12,8 @@ import { Button, Buttons } from '#renderer/kit/button.tsx';
 import { Checkbox } from '#renderer/kit/checkbox.tsx';
 import { EmptyNote } from '#renderer/kit/empty-note.tsx';
 import { Fault } from '#renderer/kit/note.tsx';
-import { wasMoistened, withLog, withoutBatch } from './write-batch.ts';
+import { sayLogFaults } from '#shared-calc/words/say-log-faults.ts';
+import { wasMoistened } from '#shared-calc/prepare/moistened.ts';
 
 interface OpenBatchParts {
   readonly view: PartView;
@@ -34,7 +35,7 @@ export function OpenBatch({ view: { desk, context, job }, batch }: OpenBatchPart
         <a class="plain-link" href={writePrepare(job?.id, 'cards', 'labels', batch.id)}>
           Its label on paper
         </a>
-        <Button look="plain" onClick={() => desk.hands.apply(withoutBatch(batch))}>
+        <Button look="plain" onClick={() => desk.hands.doAct('removeBatch', { batch: batch.id })}>
           Take this batch out
         </Button>
       </p>
@@ -55,6 +56,11 @@ interface LogParts {
 function CoreLog({ hands, batch }: LogParts) {
   const [text, setText] = useState(() => batch.log.map(([minute, degC]) => `${minute} ${degC}`).join('\n'));
   const [wrong, setWrong] = useState<string>();
+  const take = () => {
+    const log = readProbeLog(text);
+    const rows = log.ok ? log.value.map(([minute, degC]): [number, number] => [minute, degC]) : [];
+    setWrong(log.ok ? hands.doAct('logBatch', { batch: batch.id, log: rows }) : hands.refuse(sayLogFaults(log.fault)));
+  };
   return (
     <div>
       <label class="log">
@@ -69,7 +75,7 @@ function CoreLog({ hands, batch }: LogParts) {
       </label>
       {wrong !== undefined && <Fault>{wrong}</Fault>}
       <Buttons>
-        <Button look="main" onClick={() => setWrong(hands.act(withLog(batch, text)))}>
+        <Button look="main" onClick={take}>
           Take the log
         </Button>
       </Buttons>

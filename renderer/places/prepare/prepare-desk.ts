@@ -1,13 +1,11 @@
 import { signal, type Signal } from '@preact/signals';
 import { keptNumber, type KeptNumber } from '#renderer/store/kept-number.ts';
-import { openPlanBook, type PlanBook } from '#renderer/store/plan-book.ts';
 import type { PrepareHands } from '#renderer/store/prepare-hands.ts';
 import { noTreatment, type TreatmentTexts } from './treatment-texts.ts';
 
 /** What the prep plan place keeps while the page is open. */
 export interface PrepareDesk {
   readonly hands: PrepareHands;
-  readonly plans: PlanBook;
   /** Hours that one builder works a day, and tanks that stand in the workshop at once. */
   readonly hoursADay: Signal<number>;
   readonly places: Signal<number>;
@@ -29,7 +27,6 @@ export function openPrepareDesk(hands: PrepareHands, page: Window): PrepareDesk 
   const held = { hoursADay: signal(kept.hoursADay.read()), places: signal(kept.places.read()) };
   return {
     hands,
-    plans: openPlanBook(),
     ...held,
     treatment: signal(noTreatment),
     reference: signal(undefined),

@@ -2,7 +2,7 @@ import { contextNow, type BookContext } from '#renderer/books/book-hands.ts';
 import type { PlaceAct } from '#renderer/frame/frame-view.ts';
 import type { FindView, PlaceView } from '#renderer/frame/page-view.ts';
 import type { Route } from '#renderer/frame/place-route.ts';
-import { jobName, jobsInOrder } from '#renderer/store/money-hands.ts';
+import { jobName, jobsInOrder } from '#shared-calc/jobs/find-job.ts';
 import { printAct } from '#renderer/print/print-acts.ts';
 import { cardPaper, isCard } from './card-papers.tsx';
 import { CardsPart } from './cards-part.tsx';
@@ -58,7 +58,7 @@ function partView(view: PartView, part: PreparePartId): PlaceView {
   };
 }
 
-const partOf: Readonly<Record<PreparePartId, (view: PartView) => preact.JSX.Element>> = {
+const partOf: Readonly<Record<PreparePartId, (view: PartView) => preact.JSX.Element | null>> = {
   dates: DatesPart,
   jobs: JobsPart,
   checks: ChecksPart,

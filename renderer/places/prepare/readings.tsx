@@ -12,8 +12,8 @@ import { readWatchLog, type WatchReading } from '#shared-calc/prepare/watch-log.
 import type { Result } from '#shared-calc/result.ts';
 import { bandFields, bandKeys, bandTexts, readBand, type BandTexts } from './band-texts.ts';
 import type { PartView } from './part-view.ts';
-import type { WatchedSize } from './watched-sizes.ts';
-import { keepWatch, keptWatch, type KeptWatch } from './write-watch.ts';
+import type { WatchedSize } from '#shared-calc/prepare/watched-sizes.ts';
+import { keptWatch, type KeptWatch } from '#shared-calc/prepare/kept-watch.ts';
 
 interface ReadingsParts {
   readonly view: PartView;
@@ -34,15 +34,7 @@ export function Readings({ view: { desk, context, job }, size }: ReadingsParts) 
   const log: Log = useMemo(() => (text.trim() === '' ? undefined : readWatchLog(text)), [text]);
   const keep = () => {
     if (!job || !log?.ok || !band.ok) return setWrong('There is nothing to keep yet.');
-    const watch = {
-      job: job.id,
-      size: size.id,
-      on: context.today,
-      by,
-      report: watchReport(log.value, band.value),
-      text,
-    };
-    setWrong(desk.hands.act(keepWatch(context.records, watch)));
+    return setWrong(desk.hands.doAct('keepWatch', { job: job.id, column: size.key, readings: text, by }));
   };
   return (
     <section>

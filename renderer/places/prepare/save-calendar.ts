@@ -1,27 +1,30 @@
 import { saveText } from '#renderer/store/save-text.ts';
 import { fileName } from '#renderer/print/file-name.ts';
 import { calendarFile, type CalendarEntry } from '#shared-calc/papers/calendar-file.ts';
-import { soonestRounds } from '#shared-calc/papers/care-card.ts';
+import { soonestRounds } from '#shared-calc/prepare/size-care.ts';
+import { sayNoPlan } from '#shared-calc/words/say-plan-fault.ts';
 import { planEntries } from '#shared-calc/papers/plan-calendar.ts';
-import type { JobPlan } from '#renderer/store/job-plan.ts';
-import { isHandedOver, isUnderWay, plannedJobs } from '#renderer/store/planned-jobs.ts';
+import type { JobPlan } from '#shared-calc/derive/job-plan.ts';
+import { isHandedOver, isUnderWay, plannedJobs } from '#shared-calc/derive/planned-jobs.ts';
 import type { PartView } from './part-view.ts';
 
 /** The open job's dates as a calendar file. */
 export function saveJobPlan({ desk, context, job }: Pick<PartView, 'desk' | 'context' | 'job'>): void {
   if (!job) return;
-  const plan = desk.plans(context.records, job, context.today);
-  if (!plan.ok) return desk.hands.refuse(plan.fault);
-  save({ desk, context }, `${job.id} ${job.title}`.trim(), entriesOf(plan.value, context.workshop.name));
+  const worked = context.job(job.id);
+  const plan = worked?.plan();
+  if (!worked || !plan) return;
+  if (plan.ok) save({ desk, context }, `${job.id} ${job.title}`.trim(), entriesOf(plan.value, context.workshop.name));
+  else desk.hands.refuse(sayNoPlan(worked, plan.fault));
 }
 
 /** The dates of all jobs that are under way or stand with a client. */
 export function saveAllPlans({ desk, context }: Pick<PartView, 'desk' | 'context'>): void {
   const passes = (job: JobPlan['job']) => isUnderWay(job) || isHandedOver(job);
-  const { planned } = plannedJobs(context.records, passes, { plans: desk.plans, today: context.today });
-  if (planned.length === 0) return desk.hands.refuse('No job is under way or handed over: there is no date to save.');
+  const { planned } = plannedJobs(context, passes);
   const entries = planned.flatMap((plan) => entriesOf(plan, context.workshop.name));
-  save({ desk, context }, 'All jobs', entries);
+  if (planned.length > 0) save({ desk, context }, 'All jobs', entries);
+  else desk.hands.refuse('No job is under way or handed over: there is no date to save.');
 }
 
 function entriesOf({ job, plan, care, lamps }: JobPlan, place: string): readonly CalendarEntry[] {

@@ -6,23 +6,19 @@ import { figureWords, shownUnitWords } from '#shared-calc/quantity/figure-words.
 import { toBase, unitOf } from '#shared-calc/quantity/unit.ts';
 import { sizesOf } from '#shared-calc/jobs/job-sheet.ts';
 import type { Job } from '#shared-calc/records/records.ts';
-import { houseLessons, plantLesson } from './house-lessons.ts';
-import { jobTook, plannedOfJob, type TookRow } from './job-took.ts';
+import { houseLessons, plantLesson } from '#shared-calc/derive/house-lessons.ts';
+import { jobTook, type TookRow } from '#shared-calc/derive/job-took.ts';
 import { Lessons } from './lessons.tsx';
 import { OpenAJob } from './open-a-job.tsx';
 import type { PrepareDesk } from './prepare-desk.ts';
 import type { PartView } from './part-view.ts';
-import { writeActual } from './write-actual.ts';
+import { readMeasure } from '#shared-calc/papers/read-measure.ts';
 
 /** What a job took beside what was planned, and what the last five jobs could teach the house. */
 export function TookPart({ desk, context, job }: PartView) {
-  const { records, today } = context;
-  const planned = useMemo(
-    () => (job ? plannedOfJob(records, job, today) : new Map<string, number>()),
-    [job, today, records.line, records.localValue, records.size, records.tank],
-  );
-  if (!job) return <OpenAJob context={context} part="took" />;
-  const took = jobTook(records, job, planned);
+  const worked = context.job(job?.id ?? '');
+  if (!job || !worked) return <OpenAJob context={context} part="took" />;
+  const took = jobTook(context, worked);
   return (
     <>
       <div class="two-columns">
@@ -46,17 +42,16 @@ interface TakenParts {
 }
 
 function Taken({ title, rows, desk, context, job }: TakenParts) {
-  const { display, workshop, today } = context;
+  const { display, workshop } = context;
   if (rows.length === 0) return null;
-  const settle = (row: TookRow) => (text: string) =>
-    desk.hands.act(
-      writeActual(desk.hands.records.peek(), row, {
-        job: job.id,
-        text,
-        on: today,
-        decimalComma: workshop.decimalComma,
-      }),
-    );
+  const settle =
+    ({ line, label, unit }: TookRow) =>
+    (text: string) => {
+      const measure = { name: label, stored: unit, low: 0, high: 1_000_000, mayBeEmpty: true };
+      const read = readMeasure(text, measure, workshop);
+      if (!read.ok) return desk.hands.refuse(read.fault);
+      return desk.hands.doAct('writeTook', { job: job.id, line, value: read.value ?? null });
+    };
   return (
     <section>
       <h2>{title}</h2>
@@ -88,21 +83,11 @@ function plainText(figure: number, decimalComma: boolean): string {
 function TeachTheHouse({ desk, context, job }: Pick<TakenParts, 'desk' | 'context' | 'job'>) {
   const { records, today } = context;
   const reference = desk.reference.value ?? sizesOf(records, job.id)[0]?.tank ?? [...records.tank.keys()][0] ?? '';
-  const tables = [
-    records.actual,
-    records.line,
-    records.job,
-    records.size,
-    records.localValue,
-    records.tank,
-    records.packPrice,
-    records.workshop,
-  ];
   const lessons = useMemo(
-    () => houseLessons(records, { recipe: job.recipe, reference, on: today }),
-    [...tables, job.recipe, reference, today],
+    () => houseLessons(context, { recipe: job.recipe, reference }),
+    [records, today, job.recipe, reference],
   );
-  const plants = useMemo(() => plantLesson(records, today), [...tables, today]);
+  const plants = useMemo(() => plantLesson(context), [records, today]);
   const tanks = [...records.tank.values()].map(({ id, label }) => ({ value: id, label: `${id} ${label}` }));
   return (
     <section>

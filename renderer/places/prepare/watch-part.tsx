@@ -1,10 +1,10 @@
-import { useMemo } from 'preact/hooks';
 import { paperDay, paperWeekday } from '#shared-calc/papers/paper-words.ts';
 import { sayUnits } from '#shared-calc/words/say-units.ts';
 import { animalsInCard } from '#shared-calc/papers/watch-card.ts';
-import { cautionsOf } from '#shared-calc/papers/card-cautions.ts';
+import { cautionsOf } from '#shared-calc/prepare/step-cautions.ts';
+import { sayNoPlan } from '#shared-calc/words/say-plan-fault.ts';
 import { whoDecides } from '#shared-calc/words/who-decides.ts';
-import { watchedSizes } from './watched-sizes.ts';
+import { watchedSizes } from '#shared-calc/prepare/watched-sizes.ts';
 import { Readings } from './readings.tsx';
 import { OpenAJob } from './open-a-job.tsx';
 import type { PartView } from './part-view.ts';
@@ -15,11 +15,8 @@ import { EmptyNote } from '#renderer/kit/empty-note.tsx';
 /** The commissioning watch of a size, typed or pasted, against its band; and when the animals go in. */
 export function WatchPart(view: PartView) {
   const { context, job, of } = view;
-  const { records, today } = context;
-  const sizes = useMemo(
-    () => (job ? watchedSizes(records, job, today) : []),
-    [job, records.line, records.localValue, records.size, records.tank, today],
-  );
+  const worked = context.job(job?.id ?? '');
+  const sizes = worked ? watchedSizes(worked.sheet, worked.bench) : [];
   if (!job) return <OpenAJob context={context} part="watch" />;
   const size = sizes.find(({ key }) => key === of) ?? sizes[0];
   if (!size) return <EmptyNote>{job.id} has no size yet: take one first.</EmptyNote>;
@@ -39,11 +36,13 @@ export function WatchPart(view: PartView) {
 }
 
 /** Days on which somebody looks, and what must be so before the animals go in. */
-function AnimalsIn({ view: { desk, context, job } }: { readonly view: PartView }) {
+function AnimalsIn({ view: { context, job } }: { readonly view: PartView }) {
   if (!job) return null;
-  const plan = desk.plans(context.records, job, context.today);
-  if (!plan.ok) return <EmptyNote>{plan.fault}</EmptyNote>;
-  const card = animalsInCard({ build: plan.value.plan.build, settleInDays: plan.value.settleInDays, job });
+  const worked = context.job(job.id);
+  const plan = worked?.plan();
+  if (!worked || !plan) return null;
+  if (!plan.ok) return <EmptyNote>{sayNoPlan(worked, plan.fault)}</EmptyNote>;
+  const card = animalsInCard({ build: plan.value.plan.build, settleInDays: plan.value.facts.settleIn, job });
   return (
     <section>
       <h2>Animals in</h2>

@@ -1,9 +1,9 @@
 import type { BookContext } from '#renderer/books/book-hands.ts';
 import { showCoins } from '#renderer/books/money-field.ts';
 import { writeRoute } from '#renderer/frame/place-route.ts';
+import { jobName } from '#shared-calc/jobs/find-job.ts';
 import { EmptyNote } from '#renderer/kit/empty-note.tsx';
 import { Table } from '#renderer/kit/table.tsx';
-import { jobName } from '#renderer/store/money-hands.ts';
 import { paperDay } from '#shared-calc/papers/paper-words.ts';
 import { issuedLastFirst, revisionName, type ReadQuote } from './issued-quotes.ts';
 import type { quoteSeals } from './quote-seals.ts';

@@ -4,7 +4,6 @@ import { letterheadOf } from '#shared-calc/papers/letterhead-of.ts';
 import { OptionsPaper } from '#renderer/print/options-paper.tsx';
 import { benchSection } from '#renderer/drawing/section-of.ts';
 import { EmptyNote } from '#renderer/kit/empty-note.tsx';
-import { openJob } from '#shared-calc/jobs/open-sheet.ts';
 import { optionsCsv } from '#shared-calc/papers/options-csv.ts';
 import { optionsPage } from '#shared-calc/papers/options-page.ts';
 import type { Job } from '#shared-calc/records/records.ts';
@@ -38,8 +37,10 @@ export function optionsList(parts: OptionsParts): string {
   return optionsCsv(optionsOf(parts).options, parts.context.workshop);
 }
 
-function optionsOf({ job, context: { records, today } }: OptionsParts) {
-  const { bench, pricing } = openJob(records, job, today);
+function optionsOf({ job: { id }, context: { records, today, job: jobOf } }: OptionsParts) {
+  const job = jobOf(id);
+  if (!job) return { options: [], drawings: [] };
+  const { bench, pricing } = job;
   const options = optionsPage({ bench, pricing, records, on: today });
   const drawings = options.map(({ size, called }) => ({ size, called, figures: benchSection(bench, size) }));
   return { options, drawings };

@@ -5,8 +5,9 @@ import { downloadCsv } from '#renderer/files/download-csv.ts';
 import type { PlaceAct } from '#renderer/frame/frame-view.ts';
 import type { PlaceView } from '#renderer/frame/page-view.ts';
 import { writeRoute, type Route } from '#renderer/frame/place-route.ts';
+import type { MoneyHands } from '#renderer/store/money-hands.ts';
+import { jobName } from '#shared-calc/jobs/find-job.ts';
 import { EmptyNote } from '#renderer/kit/empty-note.tsx';
-import { jobName, type MoneyHands } from '#renderer/store/money-hands.ts';
 import { KeptOpen } from '#renderer/kit/kept-open.tsx';
 import { printAct } from '#renderer/print/print-acts.ts';
 import { QuotePaper } from '#renderer/print/quote-paper.tsx';
@@ -16,11 +17,13 @@ import { quoteCsv } from '#shared-calc/papers/quote-csv.ts';
 import { quoteModel } from '#shared-calc/papers/quote-model.ts';
 import { displayOf } from '#shared-calc/records/display-of.ts';
 import type { Job } from '#shared-calc/records/records.ts';
-import type { Result } from '#shared-calc/result.ts';
+import { failed, type Result } from '#shared-calc/result.ts';
+import { calledByLines } from '#shared-calc/words/called-by-words.ts';
+import { sayOrderFault } from '#shared-calc/words/say-order-fault.ts';
 import { AllQuotes } from './all-quotes.tsx';
 import { ChangedView } from './changed-view.tsx';
-import { draftQuote } from './draft-quote.ts';
 import { IssueDialog } from './issue-dialog.tsx';
+import { draftQuote } from '#shared-calc/derive/draft-quote.ts';
 import { issuedFor, readIssued, revisionName, type ReadQuote } from './issued-quotes.ts';
 import { optionsList, OptionsView } from './options-view.tsx';
 import { quoteSeals } from './quote-seals.ts';
@@ -47,12 +50,24 @@ export function quotesPlace(hands: MoneyHands): (route: Route) => PlaceView {
     hands,
     sealOf: quoteSeals(crypto.subtle),
     asking: signal(false),
-    draftOf: ({ records, today }, job) => keptDraft([records, job, today], () => draftQuote(records, job, today)),
+    draftOf: (context, job) => keptDraft([context, job], () => draftOf(context, job)),
   };
   return ({ rest }) => {
     const context = contextNow(hands);
     return quoteNamed(desk, rest, context) ?? leafNamed(desk, rest, context);
   };
+}
+
+function draftOf(context: BookContext, { id }: Job): Result<QuoteBody, string> {
+  const job = context.job(id);
+  const draft = job && draftQuote(context, job);
+  if (!draft) return failed('');
+  if (draft.ok) return draft;
+  return failed(
+    draft.fault.kind === 'no-sizes'
+      ? `${id} has no size yet: take one on the size bench, and its price stands here.`
+      : sayOrderFault(draft.fault, calledByLines(job.bench.input())),
+  );
 }
 
 /** An issued quote, or two of them held side by side, where the link names any. */

@@ -5,12 +5,12 @@ import { writeRoute } from '#renderer/frame/place-route.ts';
 import { Table } from '#renderer/kit/table.tsx';
 import { packWords } from '#shared-calc/quantity/goods-words.ts';
 import { paperDay } from '#shared-calc/papers/paper-words.ts';
-import { touchesNow, type NewPrice } from './touches-now.ts';
+import { touchesNow, type NewPrice } from '#shared-calc/derive/price-touch.ts';
 
 /** Prices that changed since open quotes were issued, and what that does to them and to jobs not bought yet. */
 export function TouchesView({ context }: { readonly context: BookContext }) {
-  const { records, workshop, today } = context;
-  const { touches, prices } = useMemo(() => touchesNow(records, today), [records, today]);
+  const { workshop } = context;
+  const { touches, prices } = useMemo(() => touchesNow(context), [context]);
   const money = (coins: number) => showCoins(coins, workshop);
   const more = (from: number, to: number) => `${to > from ? '+' : ''}${money(to - from)}`;
   return (

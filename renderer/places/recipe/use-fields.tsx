@@ -11,7 +11,7 @@ import {
   type CureName,
   type UseName,
 } from '#shared-calc/fields/uses.ts';
-import { linesOf } from '#shared-calc/jobs/open-sheet.ts';
+import { linesOf } from '#shared-calc/recipe/lines-of.ts';
 import { lineLabel } from '#shared-calc/recipe/line-label.ts';
 import type { Line } from '#shared-calc/records/records.ts';
 import type { LineFields } from './put-fields.ts';

@@ -1,8 +1,8 @@
 import { writeRoute } from '#renderer/frame/place-route.ts';
 import { Checkbox } from '#renderer/kit/checkbox.tsx';
+import { jobName, jobsInOrder } from '#shared-calc/jobs/find-job.ts';
 import { EmptyNote } from '#renderer/kit/empty-note.tsx';
 import { Flag } from '#renderer/kit/flag.tsx';
-import { jobName, jobsInOrder } from '#renderer/store/money-hands.ts';
 import { paperDay } from '#shared-calc/papers/paper-words.ts';
 import { isBefore, isGateOpen } from '#shared-calc/jobs/move-job.ts';
 import { sizesOf, sizeWords } from '#shared-calc/jobs/job-sheet.ts';

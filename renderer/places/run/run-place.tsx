@@ -7,19 +7,16 @@ import type { Route } from '#renderer/frame/place-route.ts';
 import { EmptyNote } from '#renderer/kit/empty-note.tsx';
 import { Fault } from '#renderer/kit/note.tsx';
 import type { MoneyHands } from '#renderer/store/money-hands.ts';
-import { memo } from '#shared-calc/derive/memo.ts';
-import { choosePacks, packChoices, type ChosenPacks } from '#shared-calc/jobs/pack-choices.ts';
-import { jobsToBuy } from '#shared-calc/jobs/jobs-run.ts';
+import { packChoices, type ChosenPacks } from '#shared-calc/jobs/pack-choices.ts';
+import { jobsToBuy, type JobsRun } from '#shared-calc/derive/jobs-run.ts';
 import { runCsv } from '#shared-calc/papers/run-csv.ts';
 import { supplierOrders } from '#shared-calc/papers/supplier-orders.ts';
-import { calendarOf } from '#shared-calc/prepare/calendar-of.ts';
-import { ok, type Result } from '#shared-calc/result.ts';
+import { sayJobFault } from '#shared-calc/words/say-job-fault.ts';
 import { chosenRun, withCount } from '#shared-calc/buy/chosen-packs.ts';
 import { orderCsv } from '#shared-calc/papers/order-csv.ts';
 import { orderView } from './order-view.tsx';
 import { PackSlip } from './pack-slip.tsx';
 import { plantsOf } from './plants-of.ts';
-import { runFacts, type RunFacts } from './run-facts.ts';
 import { RunJobs, buyableJobs } from './run-jobs.tsx';
 import type { ShownRun } from './shown-run.ts';
 import { RunSums } from './run-sums.tsx';
@@ -38,15 +35,14 @@ interface Desk {
 /** One shopping run over jobs; `#/run/M01` has the packs of a material, `#/run/order/S-hollin` a supplier's order. */
 export function runPlace(hands: MoneyHands): (route: Route) => PlaceView {
   const desk: Desk = { hands, turned: signal(new Map()) };
-  const keptFacts = memo<Result<RunFacts, string>>();
   return ({ rest: [what, supplier] }) => {
     const context = contextNow(hands);
     const jobs = chosenJobs(desk, context);
-    const facts = keptFacts([...tablesOf(context), jobs.join()], () => runFacts(context.records, jobs, context.today));
+    const facts = context.run({ jobs });
     const shown = facts.ok && jobs.length > 0 ? shownRun(facts.value, { jobs, context }) : undefined;
     const order = what === 'order' ? orderNamed(shown, supplier) : undefined;
     if (order) return order;
-    const fault = facts.ok ? '' : facts.fault;
+    const fault = facts.ok ? '' : sayJobFault(facts.fault);
     return {
       about: '',
       aside: jobs.length === 1 ? 'one job' : `${jobs.length} jobs`,
@@ -73,12 +69,6 @@ function NoRun({ fault }: { readonly fault: string }) {
   return <EmptyNote>Choose jobs, and their needs are bought together.</EmptyNote>;
 }
 
-/** While these are the same, so is the run. */
-function tablesOf({ records, today }: BookContext): readonly unknown[] {
-  const { issuedQuote: _, treatmentBatch: __, tub: ___, actual: ____, ...read } = records;
-  return [...Object.values(read), today];
-}
-
 function chosenJobs({ turned }: Desk, { records }: BookContext): readonly string[] {
   const due = new Set(jobsToBuy(records));
   return buyableJobs(records)
@@ -90,10 +80,10 @@ function turnJob({ turned }: Desk, job: string, chosen: readonly string[]): void
   turned.value = new Map(turned.peek()).set(job, !chosen.includes(job));
 }
 
-function shownRun(facts: RunFacts, { jobs, context }: Pick<ShownRun, 'jobs' | 'context'>): ShownRun {
-  const run = chosenRun(facts.run, packChoices(context.records, jobs), facts.prices);
-  const { panes, plants, planned } = facts;
-  const ordered = { run, on: context.today, calendar: calendarOf(context.records), panes, plants, planned };
+function shownRun(facts: JobsRun, { jobs, context }: Pick<ShownRun, 'jobs' | 'context'>): ShownRun {
+  const run = chosenRun(facts.run, packChoices(context.records, jobs), context.prices);
+  const [panes, plants, planned] = [facts.panes(), facts.plants(), facts.planned()];
+  const ordered = { run, on: context.today, calendar: context.calendar, panes, plants, planned };
   return { jobs, facts, run, orders: supplierOrders(ordered, context.records), context };
 }
 
@@ -171,8 +161,8 @@ function Slip({ shown: { run, facts, context, jobs }, desk, material }: RunParts
   return (
     <PackSlip
       need={need}
-      packs={facts.prices.goods.get(need?.material ?? '')?.packs ?? []}
-      plants={need && plantsOf(need.material, facts.plants, context.records)}
+      packs={context.prices.goods.get(need?.material ?? '')?.packs ?? []}
+      plants={need && plantsOf(need.material, facts.plants(), context.records)}
       context={context}
       put={(of, id, count) => choose(desk, jobs, { material: of.material, counts: withCount(of, { id, count }) })}
       back={(of) => choose(desk, jobs, { material: of, counts: undefined })}
@@ -182,5 +172,6 @@ function Slip({ shown: { run, facts, context, jobs }, desk, material }: RunParts
 
 /** A choice goes into the book with the run over these jobs, and is undone as any edit is. */
 function choose({ hands }: Desk, jobs: readonly string[], chosen: Omit<ChosenPacks, 'jobs'>): string | undefined {
-  return hands.act(ok(choosePacks(hands.records.peek(), { jobs, ...chosen })));
+  const counts = chosen.counts ? Object.fromEntries(chosen.counts) : null;
+  return hands.doAct('choosePacks', { jobs: [...jobs], material: chosen.material, counts });
 }

@@ -1,12 +1,12 @@
 import type { BookContext } from '#renderer/books/book-hands.ts';
 import type { SupplierOrder } from '#shared-calc/papers/supplier-orders.ts';
 import type { ChosenRun } from '#shared-calc/buy/chosen-packs.ts';
-import type { RunFacts } from './run-facts.ts';
+import type { JobsRun } from '#shared-calc/derive/jobs-run.ts';
 
 /** A run as it stands now. */
 export interface ShownRun {
   readonly jobs: readonly string[];
-  readonly facts: RunFacts;
+  readonly facts: JobsRun;
   readonly run: ChosenRun;
   readonly orders: readonly SupplierOrder[];
   readonly context: BookContext;

@@ -1,4 +1,4 @@
-import { jobName, jobsInOrder } from '#renderer/store/money-hands.ts';
+import { jobName, jobsInOrder } from '#shared-calc/jobs/find-job.ts';
 import type { Records } from '#shared-calc/records/records.ts';
 
 interface JobOption {

@@ -29,10 +29,10 @@ export function PutInDialog({ hands, material, close }: SheetParts) {
   const [wishes, setWishes] = useState(asksOf(material ?? storedGoods(records)[0]?.value ?? ''));
   const [wrong, setWrong] = useState<string>();
   const put = () => {
-    const done = putInAsked(records, wishes, { display, today });
-    setWrong(done.ok ? undefined : done.fault);
-    if (!done.ok) return false;
-    hands.apply(done.value);
+    const asked = putInAsked(records, wishes, { display, today });
+    const refused = asked.ok ? hands.doAct('putIn', asked.value) : asked.fault;
+    setWrong(refused);
+    if (refused !== undefined) return false;
     location.hash = writeRoute('store', wishes.material);
     return true;
   };

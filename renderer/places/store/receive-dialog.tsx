@@ -1,3 +1,4 @@
+import { QUARANTINE_DAYS } from '#shared-calc/acts/store-acts.ts';
 import { useMemo, useState } from 'preact/hooks';
 import { contextNow } from '#renderer/books/book-hands.ts';
 import { ChoiceField, TextField } from '#renderer/kit/field.tsx';
@@ -6,21 +7,18 @@ import { Dialog, DialogScroll } from '#renderer/kit/dialog.tsx';
 import { Fault } from '#renderer/kit/note.tsx';
 import type { MoneyHands } from '#renderer/store/money-hands.ts';
 import { packWords } from '#shared-calc/quantity/goods-words.ts';
-import { isEmptyChange } from '#shared-calc/records/change.ts';
-import { expectedGoods, receive, type ExpectedOrder } from './expected-goods.ts';
+import { sayJobFault } from '#shared-calc/words/say-job-fault.ts';
+import { expectedGoods, type ExpectedOrder } from '#shared-calc/derive/expected-goods.ts';
 
 interface SheetParts {
   readonly hands: MoneyHands;
   readonly close: () => void;
 }
 
-/** Plants stand apart this long unless another count is written. Common practice, no source. */
-const QUARANTINE_DAYS = 30;
-
 /** An order that came in: the packs that ordered jobs wait for, counted as they lie there. */
 export function ReceiveDialog({ hands, close }: SheetParts) {
-  const { records, today } = contextNow(hands);
-  const orders = useMemo(() => expectedGoods(records, today), [records, today]);
+  const derived = contextNow(hands);
+  const orders = useMemo(() => expectedGoods(derived), [derived]);
   const [supplier, setSupplier] = useState<string>();
   const known = orders.ok ? orders.value : [];
   const order = known.find((each) => each.supplier === supplier) ?? known[0];
@@ -28,7 +26,7 @@ export function ReceiveDialog({ hands, close }: SheetParts) {
     <Dialog title="Receive an order" wide close={close}>
       {(leave) => (
         <>
-          {!orders.ok && <Fault>{orders.fault}</Fault>}
+          {!orders.ok && <Fault>{sayJobFault(orders.fault)}</Fault>}
           {orders.ok && !order && (
             <p>
               No job that is ordered waits for anything. Mark jobs as ordered on the shopping run, or put goods in by
@@ -66,7 +64,7 @@ interface CountedParts {
 }
 
 function Counted({ order, hands, done }: CountedParts) {
-  const { records, display, today } = contextNow(hands);
+  const { display } = contextNow(hands);
   const [texts, setTexts] = useState(order.packs.map(({ count }) => String(count)));
   const [days, setDays] = useState(String(QUARANTINE_DAYS));
   const counts = texts.map(countOf);
@@ -75,10 +73,8 @@ function Counted({ order, hands, done }: CountedParts) {
   const isReadable = counts.every((count) => count !== undefined) && quarantineDays !== undefined;
   const take = () => {
     if (!isReadable) return;
-    const change = receive(records, { order, counts: counts.map((count) => count ?? 0), on: today, quarantineDays });
-    if (isEmptyChange(change)) return hands.refuse('Nothing came: count at least one pack.');
-    hands.apply(change);
-    done();
+    const packs = order.packs.map(({ material, amount }, at) => ({ material, amount, count: counts[at] ?? 0 }));
+    hands.doAct('receive', { supplier: order.supplier, packs, quarantineDays }, done);
   };
   return (
     <>

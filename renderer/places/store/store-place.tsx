@@ -1,16 +1,14 @@
 import { signal, type Signal } from '@preact/signals';
-import { contextNow, type BookContext } from '#renderer/books/book-hands.ts';
+import { contextNow } from '#renderer/books/book-hands.ts';
 import type { PlaceAct } from '#renderer/frame/frame-view.ts';
 import type { PlaceView } from '#renderer/frame/page-view.ts';
 import { writeRoute, type Route } from '#renderer/frame/place-route.ts';
 import { jobAtHand, type MoneyHands } from '#renderer/store/money-hands.ts';
-import type { Job } from '#shared-calc/records/records.ts';
 import { PutInDialog } from './put-in-dialog.tsx';
 import { ReceiveDialog } from './receive-dialog.tsx';
 import { storeRows, type StoreRow } from './store-rows.ts';
 import { StoreSlip } from './store-slip.tsx';
 import { StoreTable } from './store-table.tsx';
-import { keepNeeded } from './store-writes.ts';
 import '#renderer/books/books.css';
 import '#renderer/look/store.css';
 
@@ -28,7 +26,7 @@ export function storePlace(hands: MoneyHands): (route: Route) => PlaceView {
       about: '',
       aside: rows.length === 1 ? 'one material' : `${rows.length} materials`,
       look: 'store-place',
-      acts: storeActs(hands, asked, context),
+      acts: storeActs(hands, asked),
       work: (
         <div class="place-page" tabIndex={0} role="region" aria-label="What lies in the Store">
           <StoreTable rows={rows} chosen={material} context={context} />
@@ -42,12 +40,15 @@ export function storePlace(hands: MoneyHands): (route: Route) => PlaceView {
   };
 }
 
-function storeActs(hands: MoneyHands, asked: Signal<Asked>, { today }: BookContext): readonly PlaceAct[] {
+function storeActs(hands: MoneyHands, asked: Signal<Asked>): readonly PlaceAct[] {
   const job = jobAtHand(hands);
-  const keep = (of: Job) => hands.act(keepNeeded(hands.records.peek(), of, today));
   return [
     job && job.state !== 'closed'
-      ? { label: `Keep for ${job.id}`, hint: 'As much of what it needs as is free', run: () => keep(job) }
+      ? {
+          label: `Keep for ${job.id}`,
+          hint: 'As much of what it needs as is free',
+          run: () => void hands.doAct('keepNeeded', { job: job.id }),
+        }
       : { label: 'Keep for a job', hint: 'Open a job first.' },
     { label: 'Receive an order', run: () => (asked.value = 'receive') },
     { label: 'Put in', main: true, run: () => (asked.value = 'put in') },

@@ -1,17 +1,13 @@
-import { derive } from '#shared-calc/derive/derived.ts';
 import { capital } from '#shared-calc/rule/capital.ts';
 import type { ComponentChildren } from 'preact';
 import type { BookContext, BookHands } from '#renderer/books/book-hands.ts';
 import { ChoiceField, SettledField, Fields } from '#renderer/kit/field.tsx';
 import type { Field } from '#renderer/books/field.ts';
-import { updateRecord } from '#renderer/books/put-record.ts';
 import { wordsField } from '#renderer/books/words-field.ts';
 import { Hint } from '#renderer/kit/note.tsx';
 import { unitWords } from '#shared-calc/quantity/unit-words.ts';
 import type { Workshop } from '#shared-calc/records/records.ts';
 import { ok } from '#shared-calc/result.ts';
-import { rescaleCoins } from '#shared-calc/acts/rescale-coins.ts';
-import { sayActFault } from '#shared-calc/words/say-act-fault.ts';
 import {
   currencyField,
   unitChoices,
@@ -80,13 +76,7 @@ function settler({ workshop }: BookContext, hands: BookHands): Settle {
   return (field, text) => {
     const read = field.read(text, workshop);
     if (!read.ok) return read.fault;
-    const done = updateRecord(`${field.title.toLowerCase()} of the workshop`, 'workshop', {
-      from: workshop,
-      to: read.value,
-    });
-    if (!done.ok) return done.fault;
-    hands.apply(done.value);
-    return undefined;
+    return hands.doAct('put', { kind: 'workshop', record: read.value });
   };
 }
 
@@ -126,14 +116,10 @@ function Money({ context, hands }: WorkshopParts) {
   const { workshop } = context;
   const usual = usualDecimals(workshop.currency);
   const setDecimals = (text: string) => {
-    const done = rescaleCoins.run(derive(context.records, context.today), { coinDecimals: Number(text) });
-    if (done.ok) hands.apply(done.value);
-    else hands.refuse(sayActFault(done.fault));
+    hands.doAct('rescaleCoins', { coinDecimals: Number(text) });
   };
   const setSign = (sign: string) => {
-    const to = { ...workshop, decimalComma: sign === 'comma' };
-    const done = updateRecord(`decimal ${sign}`, 'workshop', { from: workshop, to });
-    if (done.ok) hands.apply(done.value);
+    hands.doAct('put', { kind: 'workshop', record: { ...workshop, decimalComma: sign === 'comma' } });
   };
   return (
     <Group title="Money and figures">
@@ -173,9 +159,7 @@ function OpenDays({ context: { workshop }, hands }: WorkshopParts) {
       input.checked = true;
       return hands.refuse('The workshop is open on one day of the week at least.');
     }
-    const label = `${input.checked ? 'open' : 'closed'} on ${dayNames[day - 1] ?? ''}`;
-    const done = updateRecord(label, 'workshop', { from: workshop, to });
-    if (done.ok) hands.apply(done.value);
+    hands.doAct('put', { kind: 'workshop', record: to });
   };
   return (
     <section class="workshop-group">
@@ -201,10 +185,7 @@ function OpenDays({ context: { workshop }, hands }: WorkshopParts) {
 
 function Units({ context: { workshop }, hands }: WorkshopParts) {
   const set = (kind: string, unit: string) => {
-    const to = withUnitShown(workshop, kind, unit);
-    const label = unit === '' ? `${kind} as each line has it` : `${kind} shown in ${unit}`;
-    const done = updateRecord(label, 'workshop', { from: workshop, to });
-    if (done.ok) hands.apply(done.value);
+    hands.doAct('put', { kind: 'workshop', record: withUnitShown(workshop, kind, unit) });
   };
   return (
     <Group title="Units shown">

@@ -1,7 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { orderMisuse, orderOptions, readOrder, readSet } from '#electron/cli/order-options.ts';
 import { readArguments, type Arguments } from '#electron/cli/read-arguments.ts';
-import { demoColumn, demoRecords } from '#tests/demo-bench.ts';
+import { derive } from '#shared-calc/derive/derived.ts';
+import { DEMO_DAY, demoColumn, demoRecords } from '#tests/demo-bench.ts';
 
 const records = demoRecords();
 
@@ -12,7 +13,7 @@ function given(...argv: readonly string[]): Arguments {
 }
 
 function order(...argv: readonly string[]) {
-  const read = readOrder(given(...argv), records);
+  const read = readOrder(given(...argv), derive(records, DEMO_DAY));
   if (!read.ok) return read.fault;
   const { recipe, columns, job } = read.value;
   return {

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 
-import { openJob, sumsOf } from '#shared-calc/jobs/open-sheet.ts';
+import { workedJob } from '#tests/worked-job.ts';
 
 import { ask, jobOf, recordsOf, refused, serviceAtHand, standing, today } from './service-at-hand.ts';
 
@@ -13,7 +13,7 @@ describe('confirmBench', () => {
       { kind: 'size', record: size } as const,
     ];
     ask(at, 'book.apply', { ...standing(at), change: { label: 'job J80', added, updated: [], removed: [] } });
-    const whole = sumsOf(openJob(recordsOf(at), jobOf(at, 'J80'), today));
+    const whole = workedJob(recordsOf(at), jobOf(at, 'J80'), today).sums();
     const quote = whole.ok ? whole.value.quote : undefined;
 
     expect(ask(at, 'bench.confirm', { job: 'J80' })).toEqual({

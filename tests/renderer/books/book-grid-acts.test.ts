@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { bookGridActs } from '#renderer/books/book-grid-acts.ts';
-import { contextOf } from '#renderer/books/book-hands.ts';
+import { derive } from '#shared-calc/derive/derived.ts';
 import { bookModel } from '#renderer/books/book-model.ts';
 import { gridIndex, movedSelection, type CellText } from '#renderer/grid/grid-model.ts';
 import { cellsIn, fillPlan, pastePlan, type PlannedText } from '#renderer/grid/paste-plan.ts';
@@ -8,7 +8,7 @@ import { rectOf, single, type Selection } from '#renderer/grid/selection.ts';
 import { tankTable } from '#renderer/places/tank-book/tank-rows.ts';
 import { demoDay, demoRecords } from '#tests/renderer/demo-records.ts';
 
-const model = bookModel(tankTable, contextOf(demoRecords(), demoDay));
+const model = bookModel(tankTable, derive(demoRecords(), demoDay));
 const index = gridIndex(model);
 const at = (row: number, column: number) => ({ row, column });
 const selection: Selection = { anchor: at(0, 3), tip: at(1, 5) };

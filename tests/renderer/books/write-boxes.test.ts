@@ -1,7 +1,7 @@
 import { isDeepStrictEqual } from 'node:util';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { contextOf } from '#renderer/books/book-hands.ts';
+import { derive } from '#shared-calc/derive/derived.ts';
 import type { BookRow, BookTable } from '#renderer/books/book-table.ts';
 import { sayRefused, writeBoxes, type BoxText, type RefusedBox } from '#renderer/books/write-boxes.ts';
 import { plantTable } from '#renderer/places/plant-book/plant-book-place.tsx';
@@ -13,7 +13,7 @@ import { failed, ok } from '#shared-calc/result.ts';
 import { demoDay, demoRecords } from '#tests/renderer/demo-records.ts';
 
 const records = demoRecords();
-const context = contextOf(records, demoDay);
+const context = derive(records, demoDay);
 const t07 = records.tank.get('T07');
 
 describe('writeBoxes', () => {
@@ -87,7 +87,7 @@ describe('writeBoxes', () => {
   test('a price is another record from today, and only one of today is put right', () => {
     const first = writeBoxes(tankTable, context, [{ row: 'T07', column: 'price', text: '219.50' }]);
     if (!first.ok) throw new Error('refused');
-    const later = contextOf(applyChange(records, first.value), demoDay);
+    const later = derive(applyChange(records, first.value), demoDay);
     const second = writeBoxes(tankTable, later, [{ row: 'T07', column: 'price', text: '220' }]);
     const price = { id: 'T07-1@2027-03-15', pack: 'T07-1', from: '2027-03-15', priceCoins: 21_950 };
     expect([first.value.added, first.value.updated, second.ok && second.value.updated]).toEqual([
@@ -103,7 +103,7 @@ function oneByOne<Row extends BookRow>(table: BookTable<Row>, texts: readonly Bo
   let now = records;
   const refused: RefusedBox[] = [];
   for (const text of texts) {
-    const done = writeBoxes(table, contextOf(now, demoDay), [text]);
+    const done = writeBoxes(table, derive(now, demoDay), [text]);
     if (done.ok) now = applyChange(now, done.value);
     else refused.push(...done.fault);
   }
@@ -168,7 +168,7 @@ describe('many fields at once', () => {
   test('fields of a row that was just added are written with it', () => {
     const added = tankTable.add?.(context);
     if (!added) throw new Error('tanks cannot be added');
-    const after = contextOf(applyChange(records, added.change), demoDay);
+    const after = derive(applyChange(records, added.change), demoDay);
     const texts = [
       { row: added.id, column: 'label', text: 'Low tank' },
       { row: added.id, column: 'shape', text: 'hexagon' },

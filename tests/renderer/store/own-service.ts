@@ -3,7 +3,7 @@ import type { Channel } from '#shared-calc/contract/channel-names.ts';
 import type { BookInfo, Entry, Input, Output, Refusal } from '#shared-calc/contract/channels.ts';
 import { toRecordLists } from '#shared-calc/contract/record-lists.ts';
 import { keysOf } from '#shared-calc/jobs/job-sheet.ts';
-import { openJob } from '#shared-calc/jobs/open-sheet.ts';
+import { workedJob } from '#tests/worked-job.ts';
 import { orderSums } from '#shared-calc/bench/order-sums.ts';
 import { applyChange, invertChange, type Change } from '#shared-calc/records/change.ts';
 import type { Records } from '#shared-calc/records/records.ts';
@@ -141,7 +141,7 @@ const answers: Answers = {
     const { job: id } = input as Input<'bench.confirm'>;
     const job = state.records.job.get(id);
     if (!job) return failed({ says: `There is no job ${id}.`, readAgain: true });
-    const open = openJob(state.records, job, DEMO_DAY);
+    const open = workedJob(state.records, job, DEMO_DAY);
     const columns = keysOf(open.sheet).map((column) => {
       const sums = orderSums(open.bench, [column], open.pricing);
       if (!sums.ok) return { column, fault: sums.fault.kind };

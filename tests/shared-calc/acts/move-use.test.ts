@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { moveUse, usesFor } from '#shared-calc/acts/move-use.ts';
-import { linesOf } from '#shared-calc/jobs/open-sheet.ts';
+import { linesOf } from '#shared-calc/recipe/lines-of.ts';
 import { applyChange, invertChange } from '#shared-calc/records/change.ts';
 import type { Records } from '#shared-calc/records/records.ts';
 import { lineFor } from '#shared-calc/recipe/lines-by-use.ts';

@@ -12,7 +12,7 @@ import {
   writeLine,
 } from '#shared-calc/acts/recipe-acts.ts';
 import { derive } from '#shared-calc/derive/derived.ts';
-import { linesOf } from '#shared-calc/jobs/open-sheet.ts';
+import { linesOf } from '#shared-calc/recipe/lines-of.ts';
 import { applyChange } from '#shared-calc/records/change.ts';
 import type { Line, LocalValue, Records } from '#shared-calc/records/records.ts';
 import { faultJson, sayActFault } from '#shared-calc/words/say-act-fault.ts';

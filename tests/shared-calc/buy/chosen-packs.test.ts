@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { chosenRun, withCount, type PackChoices } from '#shared-calc/buy/chosen-packs.ts';
 import type { RunMaterial } from '#shared-calc/buy/shopping-run.ts';
-import { mediaRun, pricesOf, threeJobs } from '#tests/shared-calc/jobs/three-jobs.ts';
+import { mediaRun, pricesOf, threeJobs } from '#tests/shared-calc/derive/three-jobs.ts';
 
 const records = threeJobs();
 const run = mediaRun(records);

@@ -1,6 +1,7 @@
+import { derive } from '#shared-calc/derive/derived.ts';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { buildJob } from '#shared-calc/jobs/build-job.ts';
+import { buildJob } from '#shared-calc/acts/build-job.ts';
 import { copyJob } from '#shared-calc/jobs/copy-job.ts';
 import { moveJob } from '#shared-calc/jobs/move-job.ts';
 import { newJob } from '#shared-calc/jobs/new-job.ts';
@@ -67,7 +68,7 @@ const anyAct: fc.Arbitrary<Act> = fc.oneof(
       (records) =>
         ok(receiveOrder(records, [{ material: 'M01', amount: 10, count }], 'Hollin Lane')),
   ),
-  fc.constant<Act>((records) => changeOf(buildJob(records, 'J02', DEMO_DAY))),
+  fc.constant<Act>((records) => changeOf(buildJob(derive(records, DEMO_DAY), 'J02'))),
 );
 
 describe('acts on a job', () => {

@@ -3,7 +3,7 @@ import { freezeQuote } from '#shared-calc/jobs/freeze-quote.ts';
 import { issueQuote } from '#shared-calc/jobs/issue-quote.ts';
 import { newJob, type NewJob } from '#shared-calc/jobs/new-job.ts';
 import { keysOf } from '#shared-calc/jobs/job-sheet.ts';
-import { openJob } from '#shared-calc/jobs/open-sheet.ts';
+import { workedJob } from '#tests/worked-job.ts';
 import { readQuoteBody, type QuoteBody } from '#shared-calc/jobs/quote-body.ts';
 import { setValues } from '#shared-calc/jobs/set-values.ts';
 import { applyChange, type Change } from '#shared-calc/records/change.ts';
@@ -77,7 +77,7 @@ export function issued(
   revision: string,
   { job = 'J02', on = DEMO_DAY }: { readonly job?: string; readonly on?: string } = {},
 ): { readonly records: Records; readonly body: QuoteBody; readonly change: Change } {
-  const open = openJob(records, jobOf(records, job), on);
+  const open = workedJob(records, jobOf(records, job), on);
   const sums = valueOf(orderSums(open.bench, keysOf(open.sheet), open.pricing));
   const change = issueQuote(
     records,

@@ -1,13 +1,13 @@
+import { derive } from '#shared-calc/derive/derived.ts';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { takeFromStore } from '#shared-calc/jobs/build-job.ts';
-import { jobUses } from '#shared-calc/jobs/job-uses.ts';
-import { jobsRun } from '#shared-calc/jobs/jobs-run.ts';
+import { takeFromStore } from '#shared-calc/acts/build-job.ts';
+import { workedJob } from '#tests/worked-job.ts';
 import { reserveStock } from '#shared-calc/jobs/reserve-stock.ts';
 import { applyChange } from '#shared-calc/records/change.ts';
 import type { Records, StockEntry } from '#shared-calc/records/records.ts';
 import { DEMO_DAY } from '#tests/demo-bench.ts';
-import { jobOf, libraryJob, valueOf } from './demo-jobs.ts';
+import { libraryJob, valueOf } from './demo-jobs.ts';
 
 const on = DEMO_DAY;
 const library = libraryJob();
@@ -40,12 +40,12 @@ const bags: fc.Arbitrary<readonly StockEntry[]> = fc
 
 describe('what the Store keeps', () => {
   test('for another job is neither counted on a run, nor taken by a build', () => {
-    const uses = valueOf(jobUses(library, jobOf(library, 'J02'), on));
+    const uses = valueOf(workedJob(library, { id: 'J02' }, on).uses());
     fc.assert(
       fc.property(bags, (store) => {
         const records = withStore(store);
-        const run = valueOf(jobsRun(records, { jobs: ['J02'], on, materials })).run;
-        const built = applyChange(records, valueOf(takeFromStore(records, 'J02', on)).change);
+        const run = valueOf(derive(records, on).run({ jobs: ['J02'], materials })).run;
+        const built = applyChange(records, valueOf(takeFromStore(derive(records, on), 'J02')).change);
         for (const material of materials) {
           const mayGive = amountOf(store, (bag) => bag.material === material && mayServe(bag, 'J02'));
           const onHand = run.materials.find((need) => need.material === material)?.onHand ?? 0;

@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { chosenRun } from '#shared-calc/buy/chosen-packs.ts';
 import { choosePacks, packChoices, spendChoices } from '#shared-calc/jobs/pack-choices.ts';
 import { applyChange, invertChange } from '#shared-calc/records/change.ts';
-import { mediaRun, pricesOf, threeJobs } from './three-jobs.ts';
+import { mediaRun, pricesOf, threeJobs } from '#tests/shared-calc/derive/three-jobs.ts';
 
 const jobs = ['J02', 'J03', 'J04'];
 const twoLarge = new Map([

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { openJob } from '#shared-calc/jobs/open-sheet.ts';
+import { workedJob } from '#tests/worked-job.ts';
 import { setValues, type ValuesSet } from '#shared-calc/jobs/set-values.ts';
 import { isEmptyChange } from '#shared-calc/records/change.ts';
 import type { Records } from '#shared-calc/records/records.ts';
@@ -25,7 +25,7 @@ describe('setValues', () => {
         'T07.litter': '10 mm',
       },
     );
-    const { bench } = openJob(records, jobOf(records, job), DEMO_DAY);
+    const { bench } = workedJob(records, jobOf(records, job), DEMO_DAY);
     const boxes = ['T05', 'T07'].map((column) => bench.box(column, 'litter'));
     expect(boxes.map(({ value, state }) => [value, state])).toEqual([
       [0.02, 'job'],

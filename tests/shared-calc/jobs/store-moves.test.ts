@@ -1,6 +1,6 @@
+import { derive } from '#shared-calc/derive/derived.ts';
 import { describe, expect, test } from 'vitest';
-import { buildJob, takeFromStore } from '#shared-calc/jobs/build-job.ts';
-import { jobsRun } from '#shared-calc/jobs/jobs-run.ts';
+import { buildJob, takeFromStore } from '#shared-calc/acts/build-job.ts';
 import { packsBought, receiveOrder } from '#shared-calc/jobs/receive-order.ts';
 import { recordDeposit } from '#shared-calc/jobs/record-deposit.ts';
 import { releaseStock, reserveStock } from '#shared-calc/jobs/reserve-stock.ts';
@@ -34,10 +34,10 @@ describe('buildJob', () => {
   test('bought for one T07 and built, the Store keeps coir 1.290, bark 6.290, fern 6.860, charcoal 2.430, moss 7.430', () => {
     const records = oneStack();
     const paid = after(records, recordDeposit(records, { job: 'J02', coins: 100, on }));
-    const { run } = valueOf(jobsRun(paid, { jobs: ['J02'], on, materials: media }));
+    const { run } = valueOf(derive(paid, on).run({ jobs: ['J02'], materials: media }));
     expect(run.togetherCoins).toBe(6600);
     const stocked = applyChange(paid, receiveOrder(paid, packsBought(run), 'Hollin Lane'));
-    const built = applyChange(stocked, valueOf(buildJob(stocked, 'J02', on)).change);
+    const built = applyChange(stocked, valueOf(buildJob(derive(stocked, on), 'J02')).change);
     expect(jobOf(built, 'J02').state).toBe('built');
     expect(media.map((material) => amountIn(built, material).toFixed(3))).toEqual([
       '1.290',
@@ -50,7 +50,7 @@ describe('buildJob', () => {
 
   test('what the Store had not is told, and it never holds less than nothing', () => {
     const records = oneStack();
-    const { change, short } = valueOf(takeFromStore(records, 'J02', on));
+    const { change, short } = valueOf(takeFromStore(derive(records, on), 'J02'));
     const built = applyChange(records, change);
     expect([...built.stockEntry]).toEqual([]);
     expect(
@@ -65,7 +65,7 @@ describe('buildJob', () => {
   });
 
   test('panes cut to size and goods of the back room are not looked for in the Store', () => {
-    const { short } = valueOf(takeFromStore(oneStack(), 'J02', on));
+    const { short } = valueOf(takeFromStore(derive(oneStack(), on), 'J02'));
     expect(short.filter(({ material }) => ['M25a', 'M25b', 'SP', 'IS', 'VAN'].includes(material))).toEqual([]);
   });
 });

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { surveyJob, surveyLines } from '#shared-calc/jobs/survey-job.ts';
-import { linesOf, openJob } from '#shared-calc/jobs/open-sheet.ts';
+import { linesOf } from '#shared-calc/recipe/lines-of.ts';
+import { workedJob } from '#tests/worked-job.ts';
 import { DEMO_DAY, demoRecords } from '#tests/demo-bench.ts';
 import { after, faultOf, jobOf, libraryJob } from './demo-jobs.ts';
 
@@ -20,7 +21,7 @@ describe('surveyJob', () => {
     );
     const { state, access, nextAct } = jobOf(surveyed, 'J02');
     expect([state, access, nextAct]).toEqual(['surveyed', 'Narrowest door 780 mm', 'Issue the quote']);
-    const { bench } = openJob(surveyed, jobOf(surveyed, 'J02'), DEMO_DAY);
+    const { bench } = workedJob(surveyed, jobOf(surveyed, 'J02'), DEMO_DAY);
     const found = ['shelf_rating', 'room_summer'].map((line) => bench.box('T05', line));
     expect(found.map(({ value, state: of }) => [value, of])).toEqual([
       [60, 'job'],

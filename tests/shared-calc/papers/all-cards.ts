@@ -4,7 +4,7 @@ import { animalsInCard, watchCards } from '#shared-calc/papers/watch-card.ts';
 import { buildCards } from '#shared-calc/papers/build-card.ts';
 import { handoverCards } from '#shared-calc/papers/handover-card.ts';
 import { prepRows } from '#shared-calc/papers/prep-card.ts';
-import { sizeCare } from '#shared-calc/papers/care-card.ts';
+import { sizeCare } from '#shared-calc/prepare/size-care.ts';
 import { surveyCard } from '#shared-calc/papers/survey-card.ts';
 import { treatmentCard } from '#shared-calc/papers/treatment-card.ts';
 import { treatLeaves } from '#shared-calc/prepare/treat-leaves.ts';

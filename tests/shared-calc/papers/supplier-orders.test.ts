@@ -1,6 +1,6 @@
+import { derive } from '#shared-calc/derive/derived.ts';
 import { describe, expect, test } from 'vitest';
-import { jobsRun } from '#shared-calc/jobs/jobs-run.ts';
-import { openJob } from '#shared-calc/jobs/open-sheet.ts';
+import { workedJob } from '#tests/worked-job.ts';
 import { orderPlants } from '#shared-calc/jobs/order-plants.ts';
 import { paneCuts } from '#shared-calc/jobs/pane-cuts.ts';
 import { supplierOrders, type SupplierOrder } from '#shared-calc/papers/supplier-orders.ts';
@@ -11,8 +11,8 @@ import { jobOf, libraryJob, valueOf } from '#tests/shared-calc/jobs/demo-jobs.ts
 /** The orders for the library's T05, with what the demo's Store has. */
 function libraryOrders(): ReadonlyMap<string, SupplierOrder> {
   const records = libraryJob({ audience: 'Children of the school next door' });
-  const { run } = valueOf(jobsRun(records, { jobs: ['J02'], on: DEMO_DAY }));
-  const { bench } = openJob(records, jobOf(records, 'J02'), DEMO_DAY);
+  const { run } = valueOf(derive(records, DEMO_DAY).run({ jobs: ['J02'] }));
+  const { bench } = workedJob(records, jobOf(records, 'J02'), DEMO_DAY);
   const { audience } = jobOf(records, 'J02');
   const orders = supplierOrders(
     {

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { planFacts } from '#shared-calc/prepare/plan-facts.ts';
-import { sayPlanFault } from '#shared-calc/prepare/plan-fault.ts';
+import { sayPlanFault } from '#shared-calc/words/say-plan-fault.ts';
 import { demoBench, demoRecords } from '#tests/demo-bench.ts';
 import { demoFacts } from './demo-plan.ts';
 

@@ -4,7 +4,7 @@ import { optionsPage } from '#shared-calc/papers/options-page.ts';
 import { pickLists } from '#shared-calc/papers/pick-list.ts';
 import { quoteModel } from '#shared-calc/papers/quote-model.ts';
 import { watchCards } from '#shared-calc/papers/watch-card.ts';
-import { openJob } from '#shared-calc/jobs/open-sheet.ts';
+import { workedJob } from '#tests/worked-job.ts';
 import { plainDisplay } from '#shared-calc/quantity/shown-unit.ts';
 import { calledOf } from '#shared-calc/recipe/column.ts';
 import type { Records } from '#shared-calc/records/records.ts';
@@ -35,7 +35,7 @@ describe('calledOf', () => {
 
   test('every paper calls a size as the bench does', () => {
     const records = named();
-    const { bench, pricing } = openJob(records, jobOf(records, 'J02'), DEMO_DAY);
+    const { bench, pricing } = workedJob(records, jobOf(records, 'J02'), DEMO_DAY);
     const quote = quoteModel(issued(records, 'A').body);
     const papers = {
       build: buildCards(bench, { records, display: plainDisplay, audience: '', animalCrushes: false }),

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { needsView } from '#renderer/places/needs/needs-view.ts';
 import { NO_STOCK, stockOnHand } from '#shared-calc/buy/stock.ts';
-import { openJob } from '#shared-calc/jobs/open-sheet.ts';
+import { workedJob } from '#tests/worked-job.ts';
 import type { Records } from '#shared-calc/records/records.ts';
 import { demoDay, demoRecords } from '#tests/renderer/demo-records.ts';
 
@@ -10,7 +10,7 @@ const demo = demoRecords();
 function view(records: Records, stock = NO_STOCK) {
   const job = records.job.get('J01');
   if (!job) throw new Error('no job');
-  const { sheet, bench, pricing } = openJob(records, job, demoDay);
+  const { sheet, bench, pricing } = workedJob(records, job, demoDay);
   const needs = needsView({ bench, columns: sheet.columns, pricing, stock, margins: records.margin });
   return needs;
 }

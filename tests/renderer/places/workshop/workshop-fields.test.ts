@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { contextOf } from '#renderer/books/book-hands.ts';
+import { derive } from '#shared-calc/derive/derived.ts';
 import {
   currencyField,
   usualDecimals,
@@ -13,7 +13,7 @@ import { demoDay, demoRecords } from '#tests/renderer/demo-records.ts';
 
 const records = demoRecords();
 const workshop = workshopOf(records);
-const fields = workshopFields(contextOf(records, demoDay)).flatMap((group) => group.fields);
+const fields = workshopFields(derive(records, demoDay)).flatMap((group) => group.fields);
 const write = (key: string, text: string) => fields.find((field) => field.key === key)?.read(text, workshop);
 
 describe('workshopFields', () => {

@@ -1,0 +1,34 @@
+import type { CheckResult } from '#shared-calc/bench/bench-types.ts';
+import { outerSize, placeChecks } from '#shared-calc/jobs/place-checks.ts';
+import { sizeFigures } from '#shared-calc/prepare/size-figures.ts';
+import type { Derived, DerivedJob } from './derived.ts';
+
+export interface FailingCheck extends Pick<CheckResult, 'level' | 'says' | 'decides'> {
+  readonly sizes: readonly string[];
+}
+
+const gravity = ['stop', 'watch', 'advice'] as const;
+
+/** Checks of the job's sizes and of its place that do not hold, or are not known yet, the gravest first. */
+export function failingChecks({ display }: Derived, worked: DerivedJob): readonly FailingCheck[] {
+  const { job, bench, keys, checks } = worked;
+  const limitsOf = (key: string) => {
+    const { number } = sizeFigures(bench, key, display);
+    return placeChecks(
+      job,
+      outerSize((use) => number(use, 'mm')),
+      display,
+    );
+  };
+  const failing = keys.flatMap((key) =>
+    [...checks(key), ...limitsOf(key)]
+      .filter(({ holds }) => holds !== true)
+      .map(({ level, says, decides }) => ({ level, says, decides, key })),
+  );
+  return [...Map.groupBy(failing, ({ says }) => says)]
+    .flatMap(([says, same]) => {
+      const [first] = same;
+      return first ? [{ level: first.level, says, decides: first.decides, sizes: same.map(({ key }) => key) }] : [];
+    })
+    .toSorted((one, other) => gravity.indexOf(one.level) - gravity.indexOf(other.level));
+}

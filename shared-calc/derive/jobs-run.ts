@@ -1,0 +1,120 @@
+import type { Bench } from '#shared-calc/bench/open-bench.ts';
+import type { NoAmount } from '#shared-calc/bench/order-amounts.ts';
+import type { NeedAmount } from '#shared-calc/buy/needs.ts';
+import type { PriceBook } from '#shared-calc/buy/price-book.ts';
+import { shoppingRun, type RunPart, type ShoppingRun } from '#shared-calc/buy/shopping-run.ts';
+import { NO_STOCK, stockOnHand, type Stock } from '#shared-calc/buy/stock.ts';
+import type { Day } from '#shared-calc/calendar/day.ts';
+import { findJob } from '#shared-calc/jobs/find-job.ts';
+import type { JobFault } from '#shared-calc/jobs/job-fault.ts';
+import { isBefore, isGateOpen } from '#shared-calc/jobs/move-job.ts';
+import { orderPlants, type PlantedBench, type PlantOrder } from '#shared-calc/jobs/order-plants.ts';
+import { paneCuts, type PaneCut } from '#shared-calc/jobs/pane-cuts.ts';
+import type { PlanFault } from '#shared-calc/prepare/plan-fault.ts';
+import type { PrepPlan } from '#shared-calc/prepare/prep-plan.ts';
+import type { Job, Records } from '#shared-calc/records/records.ts';
+import { failed, ok, type Result } from '#shared-calc/result.ts';
+import type { JobPlan } from './job-plan.ts';
+import { lazy } from './memo.ts';
+
+/** A worked job, as far as a run reads it. */
+interface RunJob {
+  readonly job: Job;
+  readonly keys: readonly string[];
+  readonly bench: Bench;
+  readonly planted: PlantedBench;
+  readonly needs: () => Result<readonly NeedAmount[], NoAmount>;
+  readonly plan: () => Result<JobPlan, PlanFault>;
+}
+
+interface RunBook {
+  readonly records: Pick<Records, 'job' | 'stockEntry' | 'plant'>;
+  readonly prices: PriceBook;
+  readonly today: Day;
+  readonly job: (id: string) => RunJob | undefined;
+}
+
+export interface JobsToBuy {
+  readonly jobs: readonly string[];
+  /** On hand beside what the Store has. */
+  readonly more?: Stock;
+  readonly materials?: readonly string[];
+}
+
+export interface JobsRun {
+  readonly run: ShoppingRun;
+  /** Jobs on it that the gate is not open for: nothing cut to size should be ordered for them yet. */
+  readonly unpaid: readonly string[];
+  readonly panes: () => readonly PaneCut[];
+  /** Plants by name. */
+  readonly plants: () => readonly PlantOrder[];
+  /** Jobs with a handover wanted; the others ask for no day. */
+  readonly planned: () => readonly { readonly job: string; readonly plan: PrepPlan }[];
+}
+
+/**
+ * One shopping run over jobs, whole packs rounded once over all of them. What the Store can give comes off first:
+ * what is kept for one of these jobs counts, what is kept for another does not. Beside it each job bought by itself.
+ */
+export function jobsRun(
+  { records, prices, today: on, job: jobOf }: RunBook,
+  { jobs: named, more = NO_STOCK, materials }: JobsToBuy,
+): Result<JobsRun, JobFault> {
+  const parts: RunPart[] = [];
+  const worked: RunJob[] = [];
+  const jobs = [...new Set(named)];
+  for (const id of jobs) {
+    const found = findJob(records, id);
+    const job = jobOf(id);
+    if (!found.ok || !job) return found.ok ? failed({ kind: 'no-job', job: id, jobs: [] }) : found;
+    const part = partOf(job);
+    if (!part.ok) return part;
+    parts.push(part.value);
+    worked.push(job);
+  }
+  const stock = addStock(stockOnHand(records.stockEntry.values(), { on, jobs }), more);
+  const run = shoppingRun(parts, { prices, stock, materials });
+  if (!run.ok) return failed({ kind: 'not-worked', job: jobs.join(', '), fault: run.fault });
+  return ok({
+    run: run.value,
+    unpaid: worked.filter(({ job }) => !isGateOpen(job)).map(({ job }) => job.id),
+    panes: lazy(() => worked.flatMap(panesOf)),
+    plants: lazy(() =>
+      orderPlants(
+        worked.map(({ planted }) => planted),
+        records.plant.values(),
+      ),
+    ),
+    planned: lazy(() => worked.flatMap(wantedPlan)),
+  });
+}
+
+/** The jobs that a shopping run is due for: paid, and not ordered yet. */
+export function jobsToBuy(records: Pick<Records, 'job'>): readonly string[] {
+  return [...records.job.values()]
+    .filter((job) => isGateOpen(job) && isBefore(job.state, 'ordered'))
+    .map((job) => job.id);
+}
+
+function partOf({ job: { id }, keys, needs }: RunJob): Result<RunPart, JobFault> {
+  if (keys.length === 0) return failed({ kind: 'no-sizes', job: id });
+  const needed = needs();
+  return needed.ok
+    ? ok({ id, job: id, needs: needed.value })
+    : failed({ kind: 'not-worked', job: id, fault: needed.fault });
+}
+
+function panesOf({ job, bench }: RunJob): readonly PaneCut[] {
+  return paneCuts(bench).map((cut) => ({ ...cut, column: `${job.id} ${cut.column}` }));
+}
+
+function wantedPlan({ job, plan }: RunJob): ReturnType<JobsRun['planned']> {
+  const planned = job.handover === undefined ? undefined : plan();
+  return planned?.ok ? [{ job: job.id, plan: planned.value.plan }] : [];
+}
+
+function addStock(one: Stock, other: Stock): Stock {
+  const sum = new Map(one);
+  for (const [material, amount] of other) sum.set(material, (sum.get(material) ?? 0) + amount);
+  return sum;
+}

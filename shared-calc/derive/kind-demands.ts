@@ -1,0 +1,47 @@
+import type { Day } from '#shared-calc/calendar/day.ts';
+import { isBefore } from '#shared-calc/jobs/move-job.ts';
+import { animalsFor, isFlies } from '#shared-calc/prepare/culture-demands.ts';
+import type { PlanFault } from '#shared-calc/prepare/plan-fault.ts';
+import type { CultureKind } from '#shared-calc/records/records.ts';
+import type { Derived, DerivedJob } from './derived.ts';
+import { isUnderWay, plannedJobs, type PlannedJobs } from './planned-jobs.ts';
+
+/** What a job's build takes of a culture, and on which day. */
+export interface JobDemand {
+  readonly job: string;
+  readonly title: string;
+  readonly date: Day;
+  readonly animals: number;
+}
+
+export interface KindDemands {
+  readonly demands: readonly JobDemand[];
+  /** Jobs whose demand cannot be worked, with the reason. */
+  readonly unknown: readonly { readonly job: DerivedJob; readonly fault: PlanFault }[];
+}
+
+/** Paid jobs that are still to be built: the ones that cultures are kept for. */
+export function jobsToStock(derived: Derived): PlannedJobs {
+  return plannedJobs(derived, (job) => isUnderWay(job) && isBefore(job.state, 'built'));
+}
+
+/** What each of those jobs takes of a kind on its build day, in order of date. A recipe without the line takes none. */
+export function kindDemands(derived: Derived, kind: CultureKind): KindDemands {
+  if (isFlies(kind)) return { demands: [], unknown: [] };
+  const { planned, without } = jobsToStock(derived);
+  const demands: JobDemand[] = [];
+  const unknown = [...without];
+  for (const { job, plan } of planned) {
+    const worked = derived.job(job.id);
+    if (!worked) continue;
+    const animals = animalsFor(worked.bench, worked.keys, kind);
+    if (animals.ok && animals.value > 0) {
+      demands.push({ job: job.id, title: job.title, date: plan.build, animals: animals.value });
+    } else if (!animals.ok && animals.fault.kind === 'no-amount-yet')
+      unknown.push({ job: worked, fault: animals.fault });
+  }
+  return {
+    demands: demands.toSorted((one, other) => (one.date < other.date ? -1 : Number(one.date > other.date))),
+    unknown,
+  };
+}

@@ -1,0 +1,23 @@
+import type { Bench } from '#shared-calc/bench/open-bench.ts';
+import { plainDisplay } from '#shared-calc/quantity/shown-unit.ts';
+import { cleanNoise } from '#shared-calc/quantity/write-figure.ts';
+import type { Material, Records } from '#shared-calc/records/records.ts';
+import { isLeafNeed } from './leaf-lines.ts';
+import { sizeFigures } from './size-figures.ts';
+
+/** Loose litres of leaves that all builds of a bench take; `undefined` where that of one size is not known. */
+export function leavesOf(bench: Bench): number | undefined {
+  let litres = 0;
+  for (const { key, count } of bench.input().columns) {
+    const one = sizeFigures(bench, key, plainDisplay).number('leavesLoose', 'L');
+    if (one === undefined) return undefined;
+    litres += one * count;
+  }
+  return litres > 0 ? cleanNoise(litres) : undefined;
+}
+
+/** Materials that are leaves: what a recipe's leaf lines ask for, and what is called so. */
+export function leafMaterials(records: Pick<Records, 'material' | 'line'>): readonly Material[] {
+  const asked = new Set([...records.line.values()].filter(isLeafNeed).map(({ material }) => material));
+  return [...records.material.values()].filter(({ id, label }) => asked.has(id) || /\bleaves\b/i.test(label));
+}

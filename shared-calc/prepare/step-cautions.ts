@@ -1,0 +1,28 @@
+import type { UseName } from '#shared-calc/fields/uses.ts';
+import { stepCautions, type StepCaution } from './cautions.ts';
+import type { SizeFigures } from './size-figures.ts';
+
+/** A caution of a step; `when` is the use without which there is no such act, `unless` the one that does away with it. */
+export type CautionOf = string | { readonly step: string; readonly when?: UseName; readonly unless?: UseName };
+
+/** The cautions of some steps, in the order asked. A name that no caution has is a mistake of the card. */
+export function cautionsOf(steps: readonly string[]): readonly StepCaution[] {
+  return steps.map((step) => {
+    const found = stepCautions.find((each) => each.step === step);
+    if (!found) throw new Error(`no caution of ${step}`);
+    return found;
+  });
+}
+
+/** Those among them that this size has an act for. */
+export function cautionsFor(of: readonly CautionOf[], figures: SizeFigures): readonly StepCaution[] {
+  return cautionsOf(
+    of.filter((each) => applies(each, figures)).map((each) => (typeof each === 'string' ? each : each.step)),
+  );
+}
+
+function applies(of: CautionOf, { holds, surelyHolds }: SizeFigures): boolean {
+  if (typeof of === 'string') return true;
+  if (of.when !== undefined && !holds(of.when)) return false;
+  return of.unless === undefined || !surelyHolds(of.unless);
+}

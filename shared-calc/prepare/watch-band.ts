@@ -1,0 +1,32 @@
+import type { WatchBand } from './watch.ts';
+import { capital } from '#shared-calc/rule/capital.ts';
+import { notGiven, type SizeFigures } from './size-figures.ts';
+
+/** Below and above the humidity that a tank is kept at, where the recipe has no band: 75 to 95 % of 90. Common practice, no source. */
+const BELOW = 15;
+const ABOVE = 5;
+/** Common practice, no source. */
+const usual: WatchBand = { lowestC: 18, highestC: 27, driest: 60, dampest: 100 };
+
+/** What a size's animals stand, from its recipe; the usual where it says nothing, which `bandAssumed` tells. */
+export function watchBand({ number }: SizeFigures): WatchBand {
+  const aim = number('tankHumidity', '%');
+  const around = (step: number) => (aim === undefined ? undefined : Math.min(100, Math.max(0, aim + step)));
+  return {
+    lowestC: number('speciesFloor', 'degC') ?? usual.lowestC,
+    highestC: number('speciesCeiling', 'degC') ?? usual.highestC,
+    driest: number('bandLow', '%') ?? around(-BELOW) ?? usual.driest,
+    dampest: number('bandHigh', '%') ?? around(ABOVE) ?? usual.dampest,
+  };
+}
+
+/** Bounds that the recipe does not give, each with the usual one that stands in for it. */
+export function bandAssumed({ has }: SizeFigures): readonly string[] {
+  const aim = has('tankHumidity');
+  return [
+    ...(has('speciesFloor') ? [] : [`${capital(notGiven('speciesFloor'))}: ${usual.lowestC} °C is taken.`]),
+    ...(has('speciesCeiling') ? [] : [`${capital(notGiven('speciesCeiling'))}: ${usual.highestC} °C is taken.`]),
+    ...(aim || has('bandLow') ? [] : [`${capital(notGiven('bandLow'))}: ${usual.driest} % is taken.`]),
+    ...(aim || has('bandHigh') ? [] : [`${capital(notGiven('bandHigh'))}: ${usual.dampest} % is taken.`]),
+  ];
+}

@@ -1,0 +1,106 @@
+import { done } from '#tests/shared-calc/acts/do-act.ts';
+import { plainDisplay } from '#shared-calc/quantity/shown-unit.ts';
+import { describe, expect, test } from 'vitest';
+import { derive } from '#shared-calc/derive/derived.ts';
+import { workedJob } from '#tests/worked-job.ts';
+import { isHandedOver, isUnderWay, plannedJobs } from '#shared-calc/derive/planned-jobs.ts';
+import { sizeSheet } from '#shared-calc/papers/size-sheet.ts';
+import type { Job } from '#shared-calc/records/records.ts';
+import { DEMO_DAY } from '#tests/demo-bench.ts';
+import { busyBook } from '#tests/renderer/places/prepare/busy-book.ts';
+
+const records = busyBook();
+
+function jobOf(id: string): Job {
+  const job = records.job.get(id);
+  if (!job) throw new Error(id);
+  return job;
+}
+
+describe('the plan of a job', () => {
+  // Scenario 11: T05 Full, handover wanted 28 April, deposit on 8 March.
+  test('the library: 8 days late because of plant quarantine, handed over on 6 May', () => {
+    const plan = workedJob(records, { id: 'J02' }, DEMO_DAY).plan();
+    expect(plan).toMatchObject({
+      ok: true,
+      value: { plan: { handover: '2027-05-06', late: 8, because: 'plant quarantine', build: '2027-04-15' }, tanks: 1 },
+    });
+  });
+
+  test('a job with no size says so', () => {
+    const bare = { ...records, size: new Map() };
+    expect(workedJob(bare, { id: 'J02' }, DEMO_DAY).plan()).toEqual({
+      ok: false,
+      fault: { kind: 'no-sizes', job: 'J02' },
+    });
+  });
+
+  test('a tub that is started does not work the dates anew; a new handover does', () => {
+    const kind = records.cultureKind.get('C1');
+    if (!kind) throw new Error('no kind');
+    const before = derive(records, DEMO_DAY);
+    const first = before.job('J02')?.plan();
+    const withTub = before.update(done(records, 'startTub', { kind: kind.id }).records);
+    const job = new Map(records.job).set('J02', { ...jobOf('J02'), handover: '2027-06-01' });
+    const moved = before.update({ ...records, job });
+    expect([withTub.job('J02')?.plan() === first, moved.job('J02')?.plan() === first]).toEqual([true, false]);
+  });
+});
+
+describe('plannedJobs', () => {
+  test('those under way stand on the time line, those handed over in the rounds', () => {
+    const derived = derive(records, DEMO_DAY);
+    const ids = (passes: (job: Job) => boolean) => plannedJobs(derived, passes).planned.map(({ job }) => job.id);
+    expect([ids(isUnderWay), ids(isHandedOver)]).toEqual([['J02', 'J03', 'J04'], ['J05']]);
+  });
+});
+
+describe('sizeSheet', () => {
+  const sheet = sizeSheet(workedJob(records, { id: 'J03' }, DEMO_DAY), { size: 'T07', display: plainDisplay });
+
+  // Scenario 7 and 9: the school's T07, no slope, screen under the lamps.
+  test('the shelf fails by 3.16 kg; the drainage fills by 103.64 mL a day in summer', () => {
+    const shelf = sheet?.rows.find(({ line }) => line.name === 'shelf_holds');
+    expect([
+      shelf?.holds,
+      shelf?.margin?.spare.toFixed(2),
+      sheet?.drain && (sheet.drain.mistMl - sheet.drain.summerMl).toFixed(2),
+    ]).toEqual([false, '-3.16', '103.64']);
+  });
+
+  test('what a figure does not know stands beside it, by the lines that this recipe has', () => {
+    expect(sheet?.beside.map(({ labels }) => labels[0])).toEqual([
+      'Warming by lamps',
+      'Vapour lost, winter',
+      'Load on the shelf',
+      'Light from one lamp',
+      'Springtails to seed',
+      'Background, soil displaced',
+      'Leaves to treat, loose',
+    ]);
+  });
+
+  test('the limits of the place stand with the checks: the way in as measured, and who is near it', () => {
+    const measured = { ...jobOf('J03'), narrowestMm: 700, audience: 'Pupils of 8 to 11' };
+    const place = (job: Job) =>
+      sizeSheet({ ...workedJob(records, job, DEMO_DAY), job }, { size: 'T07', display: plainDisplay })?.place;
+    expect(place(measured)?.map(({ limit, holds, says }) => [limit, holds, says])).toEqual([
+      [
+        'way in',
+        true,
+        'Carried upright, never on its side, the tank is 457\u00a0mm at its narrowest outside; the way in is 700\u00a0mm at its narrowest.',
+      ],
+      ['audience', true, 'As written down: Pupils of 8 to 11. No child under five is told of.'],
+    ]);
+    expect(place(jobOf('J03'))?.map(({ limit, holds }) => [limit, holds])).toEqual([
+      ['way in', undefined],
+      ['audience', false],
+    ]);
+  });
+
+  test('a size that is not there leads to the first', () => {
+    expect(sizeSheet(workedJob(records, { id: 'J03' }, DEMO_DAY), { size: 'T99', display: plainDisplay })?.size).toBe(
+      'T07',
+    );
+  });
+});
