@@ -1,5 +1,5 @@
 import { useState } from 'preact/hooks';
-import { Button } from '#renderer/kit/button.tsx';
+import { Button, Buttons } from '#renderer/kit/button.tsx';
 import { Flag } from '#renderer/kit/flag.tsx';
 import { Table } from '#renderer/kit/table.tsx';
 import { readMoney } from '#shared-calc/papers/read-money.ts';
@@ -7,7 +7,7 @@ import type { Pack, PackPrice } from '#shared-calc/records/records.ts';
 import { ok } from '#shared-calc/result.ts';
 import type { BookContext, BookHands } from './book-hands.ts';
 import { readDay } from './day-field.ts';
-import { TextEntry } from './entry.tsx';
+import { TextField, Fields } from '#renderer/kit/field.tsx';
 import { showCoins } from './money-field.ts';
 import { isOldPrice, priceOn, pricesOf } from '#shared-calc/buy/pack-prices.ts';
 
@@ -97,8 +97,8 @@ function NewPrice({ pack, of, context, hands }: PriceListParts) {
   };
   return (
     <>
-      <div class="entries">
-        <TextEntry
+      <Fields>
+        <TextField
           label="New price"
           of={of}
           unit={context.workshop.currency}
@@ -108,13 +108,13 @@ function NewPrice({ pack, of, context, hands }: PriceListParts) {
           enter={set}
           wrong={faultOf(coins ?? ok(0))}
         />
-        <TextEntry label="from" of={of} text={from} typing={setFrom} enter={set} wrong={faultOf(day)} />
-      </div>
-      <div class="pair">
+        <TextField label="from" of={of} text={from} typing={setFrom} enter={set} wrong={faultOf(day)} />
+      </Fields>
+      <Buttons>
         <Button disabled={!coins?.ok || !day.ok} onClick={set}>
           Set the price
         </Button>
-      </div>
+      </Buttons>
     </>
   );
 }

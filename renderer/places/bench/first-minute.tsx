@@ -1,10 +1,11 @@
 import type { ComponentChildren } from 'preact';
 import { useState } from 'preact/hooks';
 import type { BookContext, BookHands } from '#renderer/books/book-hands.ts';
-import { ChoiceEntry, SettledEntry, TextEntry } from '#renderer/books/entry.tsx';
+import { ChoiceField, SettledField, TextField, Fields } from '#renderer/kit/field.tsx';
 import { byCode } from '#renderer/books/record-table.ts';
 import { writeRoute } from '#renderer/frame/place-route.ts';
-import { Button } from '#renderer/kit/button.tsx';
+import { Button, Buttons } from '#renderer/kit/button.tsx';
+import { Hint } from '#renderer/kit/note.tsx';
 import type { Job, Records } from '#shared-calc/records/records.ts';
 import './first-minute.css';
 import '#renderer/books/books.css';
@@ -37,15 +38,15 @@ export function FirstMinute({ context, hands }: FirstMinuteParts) {
           {job ? (
             <SizeAct job={job} context={context} hands={hands} />
           ) : (
-            <p class="hint">A size is taken for a job; begin one first.</p>
+            <Hint>A size is taken for a job; begin one first.</Hint>
           )}
         </Act>
       </ol>
-      <p class="hint">
+      <Hint>
         Prices are yours to set: a tank's in the <a href={writeRoute('tank-book')}>tank book</a>, packs in the{' '}
         <a href={writeRoute('material-book')}>material book</a>. Until then the bench works every quantity and says
         which price is missing.
-      </p>
+      </Hint>
     </div>
   );
 }
@@ -72,7 +73,7 @@ function NameAct({ context: { workshop }, hands }: FirstMinuteParts) {
     return hands.doAct('put', { kind: 'workshop', record: { ...workshop, name: name.trim() } });
   };
   return (
-    <SettledEntry label="Name of the workshop" text={workshop.name} settle={settle} hint="It stands on every quote" />
+    <SettledField label="Name of the workshop" text={workshop.name} settle={settle} hint="It stands on every quote" />
   );
 }
 
@@ -85,27 +86,27 @@ function JobAct({ context: { records }, hands }: FirstMinuteParts) {
   };
   return (
     <>
-      <div class="entries">
-        <TextEntry
+      <Fields>
+        <TextField
           label="What it is called"
           text={title}
           typing={setTitle}
           enter={begin}
           hint="such as Reading room, east wall"
         />
-        <ChoiceEntry
+        <ChoiceField
           label="House recipe"
           value={recipe}
           options={recipes.map((each) => ({ value: each.id, label: `${each.id} ${each.title}` }))}
           choose={setRecipe}
           hint={records.recipe.get(recipe)?.note ?? ''}
         />
-      </div>
-      <div class="pair">
+      </Fields>
+      <Buttons>
         <Button look="main" disabled={title.trim() === ''} onClick={begin}>
           Begin the job
         </Button>
-      </div>
+      </Buttons>
     </>
   );
 }
@@ -119,20 +120,20 @@ function SizeAct({ job, context: { records }, hands }: FirstMinuteParts & { read
   };
   return (
     <>
-      <div class="entries">
-        <ChoiceEntry
+      <Fields>
+        <ChoiceField
           label="Tank"
           value={tank}
           options={tanks.map(({ id, label }) => ({ value: id, label: `${id} ${label}` }))}
           choose={setTank}
           hint="inside sizes; yours can be added in the tank book"
         />
-      </div>
-      <div class="pair">
+      </Fields>
+      <Buttons>
         <Button look="main" disabled={tank === ''} onClick={take}>
           Take a size
         </Button>
-      </div>
+      </Buttons>
     </>
   );
 }

@@ -1,9 +1,10 @@
 import type { ActInputs } from '#shared-calc/acts/all-acts.ts';
 import { readDay } from '#renderer/books/day-field.ts';
 import type { BookContext } from '#renderer/books/book-hands.ts';
-import { ChoiceEntry, SettledEntry } from '#renderer/books/entry.tsx';
+import { ChoiceField, SettledField, Fields, FieldBox } from '#renderer/kit/field.tsx';
 import { jobName } from '#shared-calc/jobs/find-job.ts';
 import { Button } from '#renderer/kit/button.tsx';
+import { Checkbox } from '#renderer/kit/checkbox.tsx';
 import { EmptyNote } from '#renderer/kit/empty-note.tsx';
 import type { PrepareHands } from '#renderer/store/prepare-hands.ts';
 import { paperDay } from '#shared-calc/papers/paper-words.ts';
@@ -55,9 +56,9 @@ function TubRow({ standing, hands, context, jobs }: RowParts) {
       <h3>
         {tub.id} <span class="aside">{stateWords(is, { readyOn, nextOn })}</span>
       </h3>
-      <div class="entries">
-        <SettledEntry label="Started on" text={tub.startedOn} settle={redate} />
-        <ChoiceEntry
+      <Fields>
+        <SettledField label="Started on" text={tub.startedOn} settle={redate} />
+        <ChoiceField
           label="Kept for"
           value={tub.claimedBy ?? ''}
           options={[
@@ -66,22 +67,14 @@ function TubRow({ standing, hands, context, jobs }: RowParts) {
           ]}
           choose={(job) => change({ claimedBy: job === '' ? null : job })}
         />
-        <SettledEntry label="Place" text={tub.place} settle={(place) => change({ place })} />
-        <div class="entry">
-          <span class="label">Beside</span>
-          <label class="tick">
-            <input
-              type="checkbox"
-              checked={tub.spare}
-              onChange={(event) => change({ spare: event.currentTarget.checked })}
-            />
-            spare
-          </label>
+        <SettledField label="Place" text={tub.place} settle={(place) => change({ place })} />
+        <FieldBox label="Beside">
+          <Checkbox label="spare" on={tub.spare} turn={(spare) => change({ spare })} />
           <Button look="plain" onClick={() => hands.doAct('removeTub', { tub: tub.id })}>
             Take it down
           </Button>
-        </div>
-      </div>
+        </FieldBox>
+      </Fields>
     </li>
   );
 }

@@ -1,8 +1,8 @@
 import { useState } from 'preact/hooks';
-import { ChoiceEntry, SettledEntry, TextEntry } from '#renderer/books/entry.tsx';
+import { ChoiceField, SettledField, TextField, Fields } from '#renderer/kit/field.tsx';
 import { readDay } from '#renderer/books/day-field.ts';
 import { entryOfCoins, showCoins } from '#renderer/books/money-field.ts';
-import { Button } from '#renderer/kit/button.tsx';
+import { Button, Buttons } from '#renderer/kit/button.tsx';
 import { paperDay } from '#shared-calc/papers/paper-words.ts';
 import { readMoney } from '#shared-calc/papers/read-money.ts';
 import type { JobPart } from './job-part.ts';
@@ -21,11 +21,11 @@ export function JobMoney(part: JobPart) {
   return (
     <section>
       <h3>Dates and deposit</h3>
-      <div class="entries wide">
+      <Fields look="wide">
         <DayEntry {...part} field="enquiredOn" label="Enquiry of" />
         <DayEntry {...part} field="handover" label="Handover wanted" />
-        <ChoiceEntry label="Costing basis" value={job.basis} options={bases} choose={choose} />
-      </div>
+        <ChoiceField label="Costing basis" value={job.basis} options={bases} choose={choose} />
+      </Fields>
       <Deposit key={`${job.id} ${job.depositCoins} ${job.depositOn}`} {...part} />
     </section>
   );
@@ -42,7 +42,7 @@ function DayEntry({ job, context: { today }, hands, field, label }: DayEntryPart
     if (day && !day.ok) return hands.refuse(day.fault);
     return hands.doAct('writeJob', { job: job.id, fields: { [field]: day?.value ?? null } });
   };
-  return <SettledEntry label={label} hint={`a day, as ${today}`} text={job[field] ?? ''} settle={settle} />;
+  return <SettledField label={label} hint={`a day, as ${today}`} text={job[field] ?? ''} settle={settle} />;
 }
 
 function Deposit({ job, context: { today, workshop }, hands }: JobPart) {
@@ -56,8 +56,8 @@ function Deposit({ job, context: { today, workshop }, hands }: JobPart) {
   };
   return (
     <>
-      <div class="entries wide">
-        <TextEntry
+      <Fields look="wide">
+        <TextField
           label="Deposit"
           unit={workshop.currency}
           figure
@@ -66,9 +66,9 @@ function Deposit({ job, context: { today, workshop }, hands }: JobPart) {
           enter={record}
           wrong={coins && !coins.ok ? coins.fault : undefined}
         />
-        <TextEntry label="In on" text={on} typing={setOn} enter={record} wrong={day.ok ? undefined : day.fault} />
-      </div>
-      <div class="pair">
+        <TextField label="In on" text={on} typing={setOn} enter={record} wrong={day.ok ? undefined : day.fault} />
+      </Fields>
+      <Buttons>
         {job.depositOn !== undefined && (
           <span class="aside">
             {showCoins(job.depositCoins, workshop)} {workshop.currency} in on {paperDay(job.depositOn)}
@@ -77,7 +77,7 @@ function Deposit({ job, context: { today, workshop }, hands }: JobPart) {
         <Button disabled={!coins?.ok || !day.ok} onClick={record}>
           Record the deposit
         </Button>
-      </div>
+      </Buttons>
     </>
   );
 }

@@ -1,4 +1,4 @@
-import { ChoiceEntry, SettledEntry } from '#renderer/books/entry.tsx';
+import { ChoiceField, SettledField, Fields } from '#renderer/kit/field.tsx';
 import { sizesOf, sizeWords } from '#shared-calc/jobs/job-sheet.ts';
 import { linesOf } from '#shared-calc/recipe/lines-of.ts';
 import { readSizes } from '#shared-calc/jobs/read-sizes.ts';
@@ -17,15 +17,15 @@ export function JobSizes({ job, context: { records }, hands }: JobPart) {
   return (
     <section>
       <h3>Sizes</h3>
-      <div class="entries wide">
-        <SettledEntry
+      <Fields look="wide">
+        <SettledField
           label="Tanks, and how often each"
           hint="as T03, T07x2"
           text={sizes.map(sizeWords).join(', ')}
           settle={settle}
         />
         <Kit job={job} hands={hands} />
-      </div>
+      </Fields>
       <p class="aside">
         {recipe?.id} {recipe?.title}.{' '}
         {sizes
@@ -49,7 +49,7 @@ function Kit({ job, hands }: Pick<JobPart, 'job' | 'hands'>) {
     return hands.doAct('setValues', { job: job.id, writings: [{ line: line.name, text }], by: 'client' });
   };
   return (
-    <ChoiceEntry
+    <ChoiceField
       label="Kit level"
       value={ofJob?.text ?? line.text}
       options={(line.options ?? []).map((kit) => ({

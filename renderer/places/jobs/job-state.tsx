@@ -1,7 +1,8 @@
 import { useState } from 'preact/hooks';
-import { ChoiceEntry, SettledEntry } from '#renderer/books/entry.tsx';
+import { ChoiceField, SettledField, Fields } from '#renderer/kit/field.tsx';
 import { readDay } from '#renderer/books/day-field.ts';
-import { Button } from '#renderer/kit/button.tsx';
+import { Button, Buttons } from '#renderer/kit/button.tsx';
+import { Fault } from '#renderer/kit/note.tsx';
 import { isGateOpen } from '#shared-calc/jobs/move-job.ts';
 import { jobStates } from '#shared-calc/fields/job.ts';
 import type { JobPart } from './job-part.ts';
@@ -26,24 +27,24 @@ export function JobState({ job, context, hands }: JobPart) {
   return (
     <section class="job-state">
       <h3>State and next act</h3>
-      <div class="entries wide">
-        <ChoiceEntry
+      <Fields look="wide">
+        <ChoiceField
           label="State"
           value={job.state}
           options={jobStates.map((state) => ({ value: state, label: state }))}
           choose={move}
         />
-        <SettledEntry label="Next act" text={job.nextAct} settle={(text) => plan(text.trim(), job.nextOn)} />
-        <SettledEntry label="By the day" hint={`a day, as ${today}`} text={job.nextOn ?? ''} settle={planDay} />
-      </div>
+        <SettledField label="Next act" text={job.nextAct} settle={(text) => plan(text.trim(), job.nextOn)} />
+        <SettledField label="By the day" hint={`a day, as ${today}`} text={job.nextOn ?? ''} settle={planDay} />
+      </Fields>
       <p class="gate">{gateWords(job)}</p>
-      {wrong !== undefined && <p class="rule-fault">{wrong}</p>}
+      {wrong !== undefined && <Fault>{wrong}</Fault>}
       {next !== undefined && (
-        <div class="pair">
+        <Buttons>
           <Button look="main" onClick={() => move(next)}>
             Move on to {next}
           </Button>
-        </div>
+        </Buttons>
       )}
     </section>
   );

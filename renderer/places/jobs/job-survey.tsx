@@ -1,6 +1,6 @@
+import { ChoiceField, SettledField } from '#renderer/kit/field.tsx';
+import { Button, Buttons } from '#renderer/kit/button.tsx';
 import { writtenText } from '#shared-calc/recipe/typed-text.ts';
-import { ChoiceEntry, SettledEntry } from '#renderer/books/entry.tsx';
-import { Button } from '#renderer/kit/button.tsx';
 import { isBefore } from '#shared-calc/jobs/move-job.ts';
 import type { JobPart } from './job-part.ts';
 import { surveyRows, type SurveyRow } from './survey-rows.ts';
@@ -20,9 +20,9 @@ export function JobSurvey(part: JobPart) {
         ))}
       </div>
       {isBefore(job.state, 'surveyed') && (
-        <div class="pair">
+        <Buttons>
           <Button onClick={taken}>The site is surveyed</Button>
-        </div>
+        </Buttons>
       )}
     </section>
   );
@@ -38,14 +38,14 @@ function SurveyEntry({ row, job, context: { display }, hands }: JobPart & { read
   return (
     <div class={row.ofJob ? 'of-job' : undefined}>
       {row.options.length > 0 ? (
-        <ChoiceEntry
+        <ChoiceField
           {...shown}
           value={row.text}
           options={row.options.map((word) => ({ value: word, label: word }))}
           choose={write}
         />
       ) : (
-        <SettledEntry {...shown} figure unit={row.unit} text={row.text} settle={write} />
+        <SettledField {...shown} figure unit={row.unit} text={row.text} settle={write} />
       )}
       {row.ofJob && (
         <Button look="plain" aria-label={`${row.label} back to house`} onClick={() => write(undefined)}>

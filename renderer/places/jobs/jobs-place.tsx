@@ -13,9 +13,9 @@ import { JobCard } from './job-card.tsx';
 import { JobNeedsPaper, JobPickListPaper } from './job-papers.tsx';
 import { needsListAct, pickListAct } from './job-lists.ts';
 import { KeptOpen } from '#renderer/kit/kept-open.tsx';
-import { type MoneyHands } from '#renderer/store/money-hands.ts';
+import type { MoneyHands } from '#renderer/store/money-hands.ts';
+import { NewJobDialog } from './new-job-dialog.tsx';
 import { jobName } from '#shared-calc/jobs/find-job.ts';
-import { NewJobSheet } from './new-job-sheet.tsx';
 import '#renderer/books/books.css';
 import './jobs.css';
 
@@ -80,7 +80,7 @@ function boardView(board: Board, job: Job | undefined, context: BookContext): Pl
           </EmptyNote>
         )}
         {job && <KeptOpen hands={hands} job={job.id} />}
-        {asking.value && <NewJobSheet hands={hands} close={() => (asking.value = false)} />}
+        {asking.value && <NewJobDialog hands={hands} close={() => (asking.value = false)} />}
       </div>
     ),
     find: findJobs(records.job.values()),

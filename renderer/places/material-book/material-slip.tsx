@@ -1,8 +1,9 @@
 import { useState } from 'preact/hooks';
 import type { BookContext, BookHands } from '#renderer/books/book-hands.ts';
-import { TextEntry } from '#renderer/books/entry.tsx';
+import { TextField } from '#renderer/kit/field.tsx';
 import { PriceList } from '#renderer/books/price-list.tsx';
-import { Button } from '#renderer/kit/button.tsx';
+import { Button, Buttons } from '#renderer/kit/button.tsx';
+import { Hint } from '#renderer/kit/note.tsx';
 import { readMeasure } from '#shared-calc/papers/read-measure.ts';
 import { cleanNoise } from '#shared-calc/quantity/write-figure.ts';
 import type { Material, Pack } from '#shared-calc/records/records.ts';
@@ -26,7 +27,7 @@ export function MaterialSlip({ row: { id, material, packs }, context, hands }: M
         </p>
         <h2>{material.label === '' ? id : `${id} ${material.label}`}</h2>
       </header>
-      {packs.length === 0 && <p class="hint">No pack yet, so that it cannot be costed. Add the first below.</p>}
+      {packs.length === 0 && <Hint>No pack yet, so that it cannot be costed. Add the first below.</Hint>}
       {packs.map(({ pack }) => (
         <section key={pack.id}>
           <h3>Pack of {sayPack(pack)}</h3>
@@ -65,7 +66,7 @@ function AddPack({ material, context, hands }: AddPackParts) {
   };
   return (
     <>
-      <TextEntry
+      <TextField
         label={`Amount in a pack of ${material.id}`}
         unit={material.unit}
         figure
@@ -74,11 +75,11 @@ function AddPack({ material, context, hands }: AddPackParts) {
         enter={add}
         wrong={amount.ok ? undefined : amount.fault}
       />
-      <div class="pair">
+      <Buttons>
         <Button disabled={!amount.ok || amount.value === undefined} onClick={add}>
           Add the pack
         </Button>
-      </div>
+      </Buttons>
     </>
   );
 }

@@ -4,7 +4,7 @@ import type { Change } from '#shared-calc/records/change.ts';
 import { readDay } from '#renderer/books/day-field.ts';
 import { readMeasure } from '#shared-calc/papers/read-measure.ts';
 import { useState } from 'preact/hooks';
-import { ChoiceEntry, TextEntry } from '#renderer/books/entry.tsx';
+import { ChoiceField, TextField, Fields } from '#renderer/kit/field.tsx';
 import { writeRoute } from '#renderer/frame/place-route.ts';
 import { sayUnits } from '#shared-calc/words/say-units.ts';
 import { writeNumber } from '#shared-calc/quantity/write-figure.ts';
@@ -13,8 +13,9 @@ import { failed, ok, type Result } from '#shared-calc/result.ts';
 import { leafMaterials } from '#shared-calc/prepare/leaves-of.ts';
 import type { PartView } from './part-view.ts';
 import { writePrepare } from '#renderer/frame/prepare-route.ts';
-import { Button } from '#renderer/kit/button.tsx';
+import { Button, Buttons } from '#renderer/kit/button.tsx';
 import { EmptyNote } from '#renderer/kit/empty-note.tsx';
+import { Fault } from '#renderer/kit/note.tsx';
 import type { AskedTreatment } from './treatment-texts.ts';
 
 /** A batch as it is typed. */
@@ -61,12 +62,12 @@ export function BatchForm({ view, asked, moistened }: BatchFormParts) {
   return (
     <div class="batch-form">
       <BatchEntries view={view} asked={asked} materials={materials} texts={texts} set={set} write={write} />
-      {wrong !== undefined && <p class="rule-fault">{sayUnits(wrong)}</p>}
-      <div class="pair">
+      {wrong !== undefined && <Fault>{sayUnits(wrong)}</Fault>}
+      <Buttons>
         <Button look="main" onClick={write}>
           Write down a batch
         </Button>
-      </div>
+      </Buttons>
     </div>
   );
 }
@@ -87,24 +88,24 @@ function BatchEntries({ view, asked, materials, texts, set, write }: EntriesPart
     enter: write,
   });
   return (
-    <div class="entries">
-      <ChoiceEntry
+    <Fields>
+      <ChoiceField
         label="Leaves"
         value={texts.material || (materials[0]?.id ?? '')}
         options={materials.map(({ id, label }) => ({ value: id, label }))}
         choose={(material) => set({ material })}
       />
-      <TextEntry
+      <TextField
         label="In this batch"
         unit="L"
         figure
         {...text('litres')}
         {...(load !== undefined && { hint: `empty: ${writeNumber(load, 2, workshop)} L` })}
       />
-      <TextEntry label="Collected at" hint="away from roads, where nothing is sprayed" {...text('collectedAt')} />
-      <TextEntry label="Treated on" hint={`empty: ${today}`} {...text('on')} />
-      <TextEntry label="Note" {...text('note')} />
-    </div>
+      <TextField label="Collected at" hint="away from roads, where nothing is sprayed" {...text('collectedAt')} />
+      <TextField label="Treated on" hint={`empty: ${today}`} {...text('on')} />
+      <TextField label="Note" {...text('note')} />
+    </Fields>
   );
 }
 

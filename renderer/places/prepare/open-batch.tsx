@@ -8,8 +8,10 @@ import type { TreatmentBatch } from '#shared-calc/records/records.ts';
 import type { PartView } from './part-view.ts';
 import type { PrepareHands } from '#renderer/store/prepare-hands.ts';
 import { writePrepare } from '#renderer/frame/prepare-route.ts';
-import { Button } from '#renderer/kit/button.tsx';
+import { Button, Buttons } from '#renderer/kit/button.tsx';
+import { Checkbox } from '#renderer/kit/checkbox.tsx';
 import { EmptyNote } from '#renderer/kit/empty-note.tsx';
+import { Fault } from '#renderer/kit/note.tsx';
 import { sayLogFaults } from '#shared-calc/words/say-log-faults.ts';
 import { wasMoistened } from '#shared-calc/prepare/moistened.ts';
 
@@ -39,10 +41,7 @@ export function OpenBatch({ view: { desk, context, job }, batch }: OpenBatchPart
       </p>
       <CoreLog hands={desk.hands} batch={batch} />
       {batch.aim === 'clean' && batch.way === 'bake' && (
-        <label class="tick">
-          <input type="checkbox" checked={moistened} onChange={(event) => setMoistened(event.currentTarget.checked)} />
-          Moistened 16 h before
-        </label>
+        <Checkbox label="Moistened 16 h before" on={moistened} turn={setMoistened} />
       )}
       <Reached batch={batch} moistened={moistened} decimalComma={context.workshop.decimalComma} />
     </article>
@@ -74,12 +73,12 @@ function CoreLog({ hands, batch }: LogParts) {
           spellcheck={false}
         />
       </label>
-      {wrong !== undefined && <p class="rule-fault">{wrong}</p>}
-      <div class="pair">
+      {wrong !== undefined && <Fault>{wrong}</Fault>}
+      <Buttons>
         <Button look="main" onClick={take}>
           Take the log
         </Button>
-      </div>
+      </Buttons>
     </div>
   );
 }
@@ -100,7 +99,7 @@ function Reached({ batch, moistened, decimalComma }: ReachedParts) {
     [heat, decimalComma],
   );
   if (!heat) return <EmptyNote>No core log yet: what the leaves reached is not known.</EmptyNote>;
-  if (!heat.ok) return <p class="rule-fault">{heat.fault}</p>;
+  if (!heat.ok) return <Fault>{heat.fault}</Fault>;
   return (
     <>
       <p class={heat.value.enough ? 'reached' : 'reached short'} role="status">

@@ -1,6 +1,7 @@
 import { useMemo } from 'preact/hooks';
 import type { BookContext } from '#renderer/books/book-hands.ts';
-import { ChoiceEntry, SettledEntry } from '#renderer/books/entry.tsx';
+import { ChoiceField, SettledField, Fields } from '#renderer/kit/field.tsx';
+import { Hint } from '#renderer/kit/note.tsx';
 import { figureWords, shownUnitWords } from '#shared-calc/quantity/figure-words.ts';
 import { toBase, unitOf } from '#shared-calc/quantity/unit.ts';
 import { sizesOf } from '#shared-calc/jobs/job-sheet.ts';
@@ -56,7 +57,7 @@ function Taken({ title, rows, desk, context, job }: TakenParts) {
       <h2>{title}</h2>
       <div class="took">
         {rows.map((row) => (
-          <SettledEntry
+          <SettledField
             key={row.line}
             label={row.label}
             unit={row.unit === 'each' ? '' : shownUnitWords(row.unit, { ...display, unitsShown: {} })}
@@ -91,18 +92,18 @@ function TeachTheHouse({ desk, context, job }: Pick<TakenParts, 'desk' | 'contex
   return (
     <section>
       <h2>Teach the house</h2>
-      <p class="hint">
+      <Hint>
         The median of the last five jobs is offered for each line of {job.recipe} that was measured. Nothing changes by
         itself.
-      </p>
-      <div class="entries reference">
-        <ChoiceEntry
+      </Hint>
+      <Fields look="short">
+        <ChoiceField
           label="Effect shown on"
           value={reference}
           options={tanks}
           choose={(tank) => (desk.reference.value = tank)}
         />
-      </div>
+      </Fields>
       <Lessons lessons={lessons} plants={plants} hands={desk.hands} context={context} recipe={job.recipe} />
     </section>
   );

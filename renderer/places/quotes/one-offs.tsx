@@ -1,9 +1,9 @@
 import type { QuoteLineFields } from '#shared-calc/acts/quote-line-acts.ts';
 import { useState } from 'preact/hooks';
 import type { BookContext } from '#renderer/books/book-hands.ts';
-import { ChoiceEntry, SettledEntry, TextEntry } from '#renderer/books/entry.tsx';
+import { ChoiceField, SettledField, TextField, Fields } from '#renderer/kit/field.tsx';
 import { entryOfCoins } from '#renderer/books/money-field.ts';
-import { Button } from '#renderer/kit/button.tsx';
+import { Button, Buttons } from '#renderer/kit/button.tsx';
 import type { MoneyHands } from '#renderer/store/money-hands.ts';
 import { readMoney } from '#shared-calc/papers/read-money.ts';
 import type { QuoteLine, Records } from '#shared-calc/records/records.ts';
@@ -51,28 +51,28 @@ function OneOff({
   };
   return (
     <div class="one-off">
-      <SettledEntry label="What" text={line.label} settle={(label) => put({ label: label.trim() })} />
-      <div class="entries">
-        <SettledEntry
+      <SettledField label="What" text={line.label} settle={(label) => put({ label: label.trim() })} />
+      <Fields>
+        <SettledField
           label="Cost"
           unit={workshop.currency}
           figure
           text={entryOfCoins(line.costCoins, workshop)}
           settle={putCost}
         />
-        <ChoiceEntry
+        <ChoiceField
           label="Group"
           value={line.group}
           options={groupOptions(records)}
           choose={(group) => put({ group })}
         />
-        <ChoiceEntry
+        <ChoiceField
           label="Asked for by"
           value={line.by}
           options={whose}
           choose={(by) => put({ by: by === 'us' ? 'us' : 'client' })}
         />
-      </div>
+      </Fields>
       <p>
         <Button look="plain" onClick={() => hands.doAct('removeQuoteLine', { line: line.id })}>
           Remove {line.label}
@@ -97,9 +97,9 @@ function NewOneOff({ job, context: { records, workshop }, hands }: OneOffsParts)
   };
   return (
     <div class="one-off">
-      <TextEntry label="Another line" text={label} typing={setLabel} enter={add} />
-      <div class="entries">
-        <TextEntry
+      <TextField label="Another line" text={label} typing={setLabel} enter={add} />
+      <Fields>
+        <TextField
           label="At cost"
           unit={workshop.currency}
           figure
@@ -108,13 +108,13 @@ function NewOneOff({ job, context: { records, workshop }, hands }: OneOffsParts)
           enter={add}
           wrong={coins && !coins.ok ? coins.fault : undefined}
         />
-        <ChoiceEntry label="In the group" value={group} options={groups} choose={setGroup} />
-      </div>
-      <div class="pair">
+        <ChoiceField label="In the group" value={group} options={groups} choose={setGroup} />
+      </Fields>
+      <Buttons>
         <Button disabled={!isReady} onClick={add}>
           Add the line
         </Button>
-      </div>
+      </Buttons>
     </div>
   );
 }

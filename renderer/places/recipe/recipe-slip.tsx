@@ -1,4 +1,4 @@
-import { ChoiceEntry, SettledEntry } from '#renderer/books/entry.tsx';
+import { ChoiceField, SettledField } from '#renderer/kit/field.tsx';
 import { writeRoute } from '#renderer/frame/place-route.ts';
 import type { BookStore } from '#renderer/store/book-store.ts';
 import type { RecipeStore } from '#renderer/store/recipe-store.ts';
@@ -28,24 +28,24 @@ export function RecipeSlip({ book, store }: SlipParts) {
         </h2>
       </header>
       <section>
-        <ChoiceEntry
+        <ChoiceField
           label="Recipe"
           value={recipe.id}
           options={recipes}
           choose={(id) => (location.hash = writeRoute('recipe', id))}
         />
-        <SettledEntry
+        <SettledField
           label="Title"
           text={recipe.title}
           settle={(title) => book.doAct('writeRecipe', { recipe: recipe.id, fields: { title } })}
         />
-        <SettledEntry
+        <SettledField
           label="What it is for"
           text={recipe.note}
           lines
           settle={(note) => book.doAct('writeRecipe', { recipe: recipe.id, fields: { note } })}
         />
-        <ChoiceEntry label="Worked on" value={store.tank.value?.id ?? ''} options={tanks} choose={store.standOn} />
+        <ChoiceField label="Worked on" value={store.tank.value?.id ?? ''} options={tanks} choose={store.standOn} />
       </section>
       <dl class="facts">
         <dt>Lines</dt>

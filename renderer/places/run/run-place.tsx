@@ -5,6 +5,7 @@ import type { PlaceAct } from '#renderer/frame/frame-view.ts';
 import type { PlaceView } from '#renderer/frame/page-view.ts';
 import type { Route } from '#renderer/frame/place-route.ts';
 import { EmptyNote } from '#renderer/kit/empty-note.tsx';
+import { Fault } from '#renderer/kit/note.tsx';
 import type { MoneyHands } from '#renderer/store/money-hands.ts';
 import { packChoices, type ChosenPacks } from '#shared-calc/jobs/pack-choices.ts';
 import { jobsToBuy, type JobsRun } from '#shared-calc/derive/jobs-run.ts';
@@ -64,7 +65,7 @@ function orderNamed(shown: ShownRun | undefined, supplier: string | undefined): 
 }
 
 function NoRun({ fault }: { readonly fault: string }) {
-  if (fault !== '') return <p class="rule-fault">{fault}</p>;
+  if (fault !== '') return <Fault>{fault}</Fault>;
   return <EmptyNote>Choose jobs, and their needs are bought together.</EmptyNote>;
 }
 

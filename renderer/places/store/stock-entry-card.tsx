@@ -1,6 +1,6 @@
 import type { EntryFields } from '#shared-calc/acts/store-acts.ts';
 import type { BookContext } from '#renderer/books/book-hands.ts';
-import { ChoiceEntry, SettledEntry } from '#renderer/books/entry.tsx';
+import { ChoiceField, SettledField, Fields } from '#renderer/kit/field.tsx';
 import { readDay } from '#renderer/books/day-field.ts';
 import { Button } from '#renderer/kit/button.tsx';
 import type { MoneyHands } from '#renderer/store/money-hands.ts';
@@ -39,21 +39,21 @@ export function StockEntryCard({ entry, unit, context, hands }: CardParts) {
         {isHeld(entry, today) && ', in quarantine'}
         {isPast(entry, today) && ', past its best'}
       </h3>
-      <div class="entries">
-        <SettledEntry
+      <Fields>
+        <SettledField
           label="Amount there"
           unit={unit === 'each' ? '' : unit}
           figure
           text={display.decimalComma ? amountText.replace('.', ',') : amountText}
           settle={putAmount}
         />
-        <ChoiceEntry
+        <ChoiceField
           label="Pack"
           value={entry.sealed ? 'sealed' : 'opened'}
           options={sealedWords}
           choose={(word) => put({ sealed: word === 'sealed' })}
         />
-        <ChoiceEntry
+        <ChoiceField
           label="Kept for"
           value={entry.reservedFor ?? ''}
           options={jobOptions(records, 'nobody')}
@@ -61,8 +61,8 @@ export function StockEntryCard({ entry, unit, context, hands }: CardParts) {
         />
         <DayOf entry={entry} context={context} hands={hands} field="bestBefore" label="Best before" />
         <DayOf entry={entry} context={context} hands={hands} field="quarantineUntil" label="In quarantine until" />
-        <SettledEntry label="Note" text={entry.note} settle={(note) => put({ note: note.trim() })} />
-      </div>
+        <SettledField label="Note" text={entry.note} settle={(note) => put({ note: note.trim() })} />
+      </Fields>
       <p>
         <Button look="plain" onClick={() => hands.doAct('writeOff', { entry: entry.id })}>
           Remove this entry
@@ -84,5 +84,5 @@ function DayOf({ entry, context: { today }, hands, field, label }: DayParts) {
     const day = readDay(text, label, today);
     return day.ok ? put(day.value) : hands.refuse(day.fault);
   };
-  return <SettledEntry label={label} text={entry[field] ?? ''} settle={settle} />;
+  return <SettledField label={label} text={entry[field] ?? ''} settle={settle} />;
 }

@@ -4,8 +4,8 @@ import type { PlaceAct } from '#renderer/frame/frame-view.ts';
 import type { PlaceView } from '#renderer/frame/page-view.ts';
 import { writeRoute, type Route } from '#renderer/frame/place-route.ts';
 import { jobAtHand, type MoneyHands } from '#renderer/store/money-hands.ts';
-import { PutInSheet } from './put-in-sheet.tsx';
-import { ReceiveSheet } from './receive-sheet.tsx';
+import { PutInDialog } from './put-in-dialog.tsx';
+import { ReceiveDialog } from './receive-dialog.tsx';
 import { storeRows, type StoreRow } from './store-rows.ts';
 import { StoreSlip } from './store-slip.tsx';
 import { StoreTable } from './store-table.tsx';
@@ -30,8 +30,8 @@ export function storePlace(hands: MoneyHands): (route: Route) => PlaceView {
       work: (
         <div class="place-page" tabIndex={0} role="region" aria-label="What lies in the Store">
           <StoreTable rows={rows} chosen={material} context={context} />
-          {asked.value === 'put in' && <PutInSheet hands={hands} material={material} close={leave} />}
-          {asked.value === 'receive' && <ReceiveSheet hands={hands} close={leave} />}
+          {asked.value === 'put in' && <PutInDialog hands={hands} material={material} close={leave} />}
+          {asked.value === 'receive' && <ReceiveDialog hands={hands} close={leave} />}
         </div>
       ),
       slip: <StoreSlip row={row} context={context} hands={hands} />,

@@ -1,7 +1,7 @@
 import { useState } from 'preact/hooks';
 import type { BookContext } from '#renderer/books/book-hands.ts';
-import { ChoiceEntry, TextEntry } from '#renderer/books/entry.tsx';
-import { Button } from '#renderer/kit/button.tsx';
+import { ChoiceField, TextField, Fields } from '#renderer/kit/field.tsx';
+import { Button, Buttons } from '#renderer/kit/button.tsx';
 import type { MoneyHands } from '#renderer/store/money-hands.ts';
 import { goodsWords } from '#shared-calc/quantity/goods-words.ts';
 import { readMeasure } from '#shared-calc/papers/read-measure.ts';
@@ -57,8 +57,8 @@ function TakeOrKeep({ row, context: { records, display }, hands }: SlipParts & {
   return (
     <section>
       <h3>Use some, or keep it for a job</h3>
-      <div class="entries">
-        <TextEntry
+      <Fields>
+        <TextField
           label="Amount"
           unit={unit === 'each' ? '' : unit}
           figure
@@ -66,16 +66,16 @@ function TakeOrKeep({ row, context: { records, display }, hands }: SlipParts & {
           typing={setText}
           wrong={amount.ok ? undefined : amount.fault}
         />
-        <ChoiceEntry label="Job" value={job} options={jobOptions(records, 'no job')} choose={setJob} />
-      </div>
-      <div class="pair">
+        <ChoiceField label="Job" value={job} options={jobOptions(records, 'no job')} choose={setJob} />
+      </Fields>
+      <Buttons>
         <Button disabled={wanted === undefined || job === ''} onClick={keep}>
           Keep for {job === '' ? 'a job' : job}
         </Button>
         <Button look="main" disabled={wanted === undefined} onClick={use}>
           Use
         </Button>
-      </div>
+      </Buttons>
     </section>
   );
 }

@@ -4,7 +4,8 @@ import { tankMisfit } from '#shared-calc/papers/tank-measures.ts';
 import type { Tank } from '#shared-calc/records/records.ts';
 import { InsideWorked, OutsideFields } from '#renderer/books/outside-fields.tsx';
 import { insideFrom, isBegun, nothingOutside, withInside, type InsideSizes } from '#renderer/books/outside-size.ts';
-import { Button } from '#renderer/kit/button.tsx';
+import { Button, Buttons } from '#renderer/kit/button.tsx';
+import { Fields } from '#renderer/kit/field.tsx';
 
 interface OutsideParts {
   readonly tank: Tank;
@@ -24,15 +25,15 @@ export function OutsideForm({ tank, context: { display }, hands }: OutsideParts)
   };
   return (
     <>
-      <div class="entries">
+      <Fields>
         <OutsideFields shape={tank.shape} texts={texts} write={setTexts} display={display} />
-      </div>
+      </Fields>
       <InsideWorked inside={inside} />
-      <div class="pair">
+      <Buttons>
         <Button disabled={inside?.ok !== true} onClick={take}>
           Take these measurements
         </Button>
-      </div>
+      </Buttons>
     </>
   );
 }

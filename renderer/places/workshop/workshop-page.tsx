@@ -1,9 +1,10 @@
 import { capital } from '#shared-calc/rule/capital.ts';
 import type { ComponentChildren } from 'preact';
 import type { BookContext, BookHands } from '#renderer/books/book-hands.ts';
-import { ChoiceEntry, SettledEntry } from '#renderer/books/entry.tsx';
+import { ChoiceField, SettledField, Fields } from '#renderer/kit/field.tsx';
 import type { Field } from '#renderer/books/field.ts';
 import { wordsField } from '#renderer/books/words-field.ts';
+import { Hint } from '#renderer/kit/note.tsx';
 import { unitWords } from '#shared-calc/quantity/unit-words.ts';
 import type { Workshop } from '#shared-calc/records/records.ts';
 import { ok } from '#shared-calc/result.ts';
@@ -89,7 +90,7 @@ interface FieldEntryParts {
 
 function FieldEntry({ field, workshop, settle, lines = false, hint }: FieldEntryParts) {
   return (
-    <SettledEntry
+    <SettledField
       label={field.title}
       unit={field.unit}
       figure={field.look === 'figure'}
@@ -106,7 +107,7 @@ function Group({ title, children }: { readonly title: string; readonly children:
   return (
     <section class="workshop-group">
       <h2>{title}</h2>
-      <div class="entries">{children}</div>
+      <Fields>{children}</Fields>
     </section>
   );
 }
@@ -128,14 +129,14 @@ function Money({ context, hands }: WorkshopParts) {
         settle={settler(context, hands)}
         hint="EUR, GBP, or a word of one's own"
       />
-      <ChoiceEntry
+      <ChoiceField
         label="Decimals of the currency"
         value={String(workshop.coinDecimals)}
         options={['0', '1', '2', '3', '4'].map((value) => ({ value, label: value }))}
         choose={setDecimals}
         {...(usual !== undefined && { hint: `${workshop.currency} usually has ${usual}` })}
       />
-      <ChoiceEntry
+      <ChoiceField
         label="Decimal sign"
         value={workshop.decimalComma ? 'comma' : 'point'}
         options={[
@@ -177,7 +178,7 @@ function OpenDays({ context: { workshop }, hands }: WorkshopParts) {
           </label>
         ))}
       </fieldset>
-      <p class="hint">Days on which you are shut besides stand in the rate book.</p>
+      <Hint>Days on which you are shut besides stand in the rate book.</Hint>
     </section>
   );
 }
@@ -189,7 +190,7 @@ function Units({ context: { workshop }, hands }: WorkshopParts) {
   return (
     <Group title="Units shown">
       {unitChoices.map(({ kind, units }) => (
-        <ChoiceEntry
+        <ChoiceField
           key={kind}
           label={capital(kind)}
           value={workshop.unitsShown[kind] ?? ''}

@@ -1,9 +1,9 @@
 import { openMade } from './open-made.ts';
 import { useState } from 'preact/hooks';
 import { contextNow } from '#renderer/books/book-hands.ts';
-import { ChoiceEntry, TextEntry } from '#renderer/books/entry.tsx';
+import { ChoiceField, TextField, Fields } from '#renderer/kit/field.tsx';
 import type { MoneyHands } from '#renderer/store/money-hands.ts';
-import { AskSheet } from '#renderer/kit/ask-sheet.tsx';
+import { AskDialog } from '#renderer/kit/ask-dialog.tsx';
 import { askedJob, noWishes, type Wishes } from './asked-job.ts';
 
 interface SheetParts {
@@ -22,7 +22,7 @@ const fields: readonly (readonly [keyof Omit<Wishes, 'recipe'>, string, string])
 ];
 
 /** A first message as a job of its own. */
-export function NewJobSheet({ hands, close }: SheetParts) {
+export function NewJobDialog({ hands, close }: SheetParts) {
   const { records, today } = contextNow(hands);
   const recipes = [...records.recipe.values()].map(({ id, title }) => ({ value: id, label: `${id} ${title}` }));
   const [wishes, setWishes] = useState<Wishes>({ ...noWishes, recipe: recipes[0]?.value ?? '' });
@@ -35,11 +35,11 @@ export function NewJobSheet({ hands, close }: SheetParts) {
   };
   const change = (some: Partial<Wishes>) => setWishes({ ...wishes, ...some });
   return (
-    <AskSheet title="New job" does="Make the job" run={make} wrong={wrong} close={close}>
+    <AskDialog title="New job" does="Make the job" run={make} wrong={wrong} close={close}>
       {(enter) => (
-        <div class="entries wide">
+        <Fields look="wide">
           {fields.map(([key, label, hint]) => (
-            <TextEntry
+            <TextField
               key={key}
               label={label}
               {...(hint !== '' && { hint })}
@@ -48,14 +48,14 @@ export function NewJobSheet({ hands, close }: SheetParts) {
               enter={enter}
             />
           ))}
-          <ChoiceEntry
+          <ChoiceField
             label="House recipe"
             value={wishes.recipe}
             options={recipes}
             choose={(recipe) => change({ recipe })}
           />
-        </div>
+        </Fields>
       )}
-    </AskSheet>
+    </AskDialog>
   );
 }

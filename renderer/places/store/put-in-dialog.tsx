@@ -1,9 +1,9 @@
 import { useState } from 'preact/hooks';
 import { plainOptions } from '#renderer/books/choice-field.ts';
 import { contextNow } from '#renderer/books/book-hands.ts';
-import { ChoiceEntry, TextEntry } from '#renderer/books/entry.tsx';
+import { ChoiceField, TextField, Fields } from '#renderer/kit/field.tsx';
 import { writeRoute } from '#renderer/frame/place-route.ts';
-import { AskSheet } from '#renderer/kit/ask-sheet.tsx';
+import { AskDialog } from '#renderer/kit/ask-dialog.tsx';
 import type { MoneyHands } from '#renderer/store/money-hands.ts';
 import { unitOfGoods } from '#shared-calc/buy/unit-of-goods.ts';
 import type { Option } from '#shared-calc/papers/read-choice.ts';
@@ -24,7 +24,7 @@ const fields: readonly (readonly [keyof Pick<PutInWishes, 'bestBefore' | 'quaran
 ];
 
 /** Puts something into the Store by hand. */
-export function PutInSheet({ hands, material, close }: SheetParts) {
+export function PutInDialog({ hands, material, close }: SheetParts) {
   const { records, display, today } = contextNow(hands);
   const [wishes, setWishes] = useState(asksOf(material ?? storedGoods(records)[0]?.value ?? ''));
   const [wrong, setWrong] = useState<string>();
@@ -37,11 +37,11 @@ export function PutInSheet({ hands, material, close }: SheetParts) {
     return true;
   };
   return (
-    <AskSheet title="Put into the Store" does="Put it in" run={put} wrong={wrong} close={close}>
+    <AskDialog title="Put into the Store" does="Put it in" run={put} wrong={wrong} close={close}>
       {(enter) => (
         <Wishes wishes={wishes} records={records} change={(some) => setWishes({ ...wishes, ...some })} enter={enter} />
       )}
-    </AskSheet>
+    </AskDialog>
   );
 }
 
@@ -55,14 +55,14 @@ interface WishesParts {
 function Wishes({ wishes, records, change, enter }: WishesParts) {
   const unit = unitOfGoods(wishes.material, records) ?? 'each';
   return (
-    <div class="entries wide">
-      <ChoiceEntry
+    <Fields look="wide">
+      <ChoiceField
         label="Material"
         value={wishes.material}
         options={storedGoods(records)}
         choose={(id) => change({ material: id })}
       />
-      <TextEntry
+      <TextField
         label="Amount"
         unit={unit === 'each' ? '' : unit}
         figure
@@ -70,20 +70,20 @@ function Wishes({ wishes, records, change, enter }: WishesParts) {
         typing={(amount) => change({ amount })}
         enter={enter}
       />
-      <ChoiceEntry
+      <ChoiceField
         label="Pack"
         value={wishes.sealed ? 'sealed' : 'opened'}
         options={plainOptions(['sealed', 'opened'])}
         choose={(word) => change({ sealed: word === 'sealed' })}
       />
-      <ChoiceEntry
+      <ChoiceField
         label="Kept for"
         value={wishes.job}
         options={jobOptions(records, 'nobody')}
         choose={(job) => change({ job })}
       />
       {fields.map(([key, label]) => (
-        <TextEntry
+        <TextField
           key={key}
           label={label}
           text={wishes[key]}
@@ -91,7 +91,7 @@ function Wishes({ wishes, records, change, enter }: WishesParts) {
           enter={enter}
         />
       ))}
-    </div>
+    </Fields>
   );
 }
 

@@ -1,9 +1,10 @@
 import { QUARANTINE_DAYS } from '#shared-calc/acts/store-acts.ts';
 import { useMemo, useState } from 'preact/hooks';
 import { contextNow } from '#renderer/books/book-hands.ts';
-import { ChoiceEntry, TextEntry } from '#renderer/books/entry.tsx';
-import { useOpenSheet } from '#renderer/frame/use-open-sheet.ts';
-import { Button } from '#renderer/kit/button.tsx';
+import { ChoiceField, TextField } from '#renderer/kit/field.tsx';
+import { Button, Buttons } from '#renderer/kit/button.tsx';
+import { Dialog, DialogScroll } from '#renderer/kit/dialog.tsx';
+import { Fault } from '#renderer/kit/note.tsx';
 import type { MoneyHands } from '#renderer/store/money-hands.ts';
 import { packWords } from '#shared-calc/quantity/goods-words.ts';
 import { sayJobFault } from '#shared-calc/words/say-job-fault.ts';
@@ -15,41 +16,44 @@ interface SheetParts {
 }
 
 /** An order that came in: the packs that ordered jobs wait for, counted as they lie there. */
-export function ReceiveSheet({ hands, close }: SheetParts) {
-  const sheet = useOpenSheet();
+export function ReceiveDialog({ hands, close }: SheetParts) {
   const derived = contextNow(hands);
   const orders = useMemo(() => expectedGoods(derived), [derived]);
   const [supplier, setSupplier] = useState<string>();
   const known = orders.ok ? orders.value : [];
   const order = known.find((each) => each.supplier === supplier) ?? known[0];
   return (
-    <dialog ref={sheet} class="sheet wide" aria-labelledby="receive-title" onClose={close}>
-      <h2 id="receive-title">Receive an order</h2>
-      {!orders.ok && <p class="rule-fault">{sayJobFault(orders.fault)}</p>}
-      {orders.ok && !order && (
-        <p>
-          No job that is ordered waits for anything. Mark jobs as ordered on the shopping run, or put goods in by hand.
-        </p>
-      )}
-      {order && (
+    <Dialog title="Receive an order" wide close={close}>
+      {(leave) => (
         <>
-          <ChoiceEntry
-            label="Supplier"
-            value={order.supplier}
-            options={known.map(({ supplier: id, name }) => ({ value: id, label: name }))}
-            choose={setSupplier}
-          />
-          <Counted key={order.supplier} order={order} hands={hands} done={() => sheet.current?.close()} />
+          {!orders.ok && <Fault>{sayJobFault(orders.fault)}</Fault>}
+          {orders.ok && !order && (
+            <p>
+              No job that is ordered waits for anything. Mark jobs as ordered on the shopping run, or put goods in by
+              hand.
+            </p>
+          )}
+          {order && (
+            <>
+              <ChoiceField
+                label="Supplier"
+                value={order.supplier}
+                options={known.map(({ supplier: id, name }) => ({ value: id, label: name }))}
+                choose={setSupplier}
+              />
+              <Counted key={order.supplier} order={order} hands={hands} done={leave} />
+            </>
+          )}
+          {!order && (
+            <Buttons>
+              <Button look="main" onClick={leave}>
+                Leave it
+              </Button>
+            </Buttons>
+          )}
         </>
       )}
-      {!order && (
-        <div class="pair">
-          <Button look="main" onClick={() => sheet.current?.close()}>
-            Leave it
-          </Button>
-        </div>
-      )}
-    </dialog>
+    </Dialog>
   );
 }
 
@@ -74,7 +78,7 @@ function Counted({ order, hands, done }: CountedParts) {
   };
   return (
     <>
-      <div class="scroll received" tabIndex={0} role="group" aria-label="Packs that came">
+      <DialogScroll class="received" label="Packs that came">
         {order.packs.map(({ material, label, unit, amount, count }, at) => (
           <CountEntry
             key={`${material} ${amount}`}
@@ -88,13 +92,13 @@ function Counted({ order, hands, done }: CountedParts) {
         {hasPlants && (
           <CountEntry label="Plants stand apart" hint="in quarantine" unit="days" text={days} typing={setDays} />
         )}
-      </div>
-      <div class="pair">
+      </DialogScroll>
+      <Buttons>
         <Button onClick={done}>Leave it</Button>
         <Button look="main" disabled={!isReadable} onClick={take}>
           Put it into the Store
         </Button>
-      </div>
+      </Buttons>
     </>
   );
 }
@@ -109,7 +113,7 @@ interface CountEntryParts {
 
 function CountEntry(parts: CountEntryParts) {
   return (
-    <TextEntry {...parts} figure wrong={countOf(parts.text) === undefined ? 'Write a whole number.' : undefined} />
+    <TextField {...parts} figure wrong={countOf(parts.text) === undefined ? 'Write a whole number.' : undefined} />
   );
 }
 

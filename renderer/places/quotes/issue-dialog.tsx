@@ -2,8 +2,8 @@ import { useState } from 'preact/hooks';
 import type { BookContext } from '#renderer/books/book-hands.ts';
 import { showCoins } from '#renderer/books/money-field.ts';
 import { writeRoute } from '#renderer/frame/place-route.ts';
-import { AskSheet } from '#renderer/kit/ask-sheet.tsx';
-import { type MoneyHands } from '#renderer/store/money-hands.ts';
+import { AskDialog } from '#renderer/kit/ask-dialog.tsx';
+import type { MoneyHands } from '#renderer/store/money-hands.ts';
 import { jobName } from '#shared-calc/jobs/find-job.ts';
 import { paperDay } from '#shared-calc/papers/paper-words.ts';
 import { quoteNumberOf } from '#shared-calc/jobs/issue-quote.ts';
@@ -19,7 +19,7 @@ interface SheetParts {
 }
 
 /** Asks once before a quote is issued: it is the one act that is never taken back. */
-export function IssueSheet({ job, body, context: { records, workshop }, hands, close }: SheetParts) {
+export function IssueDialog({ job, body, context: { records, workshop }, hands, close }: SheetParts) {
   const [isBusy, setBusy] = useState(false);
   const [wrong, setWrong] = useState<string>();
   const number = quoteNumberOf(records, job.id);
@@ -34,7 +34,7 @@ export function IssueSheet({ job, body, context: { records, workshop }, hands, c
     return done.ok;
   };
   return (
-    <AskSheet
+    <AskDialog
       title={`Issue the quote of ${jobName(job)}`}
       does="Issue"
       run={issue}
@@ -55,6 +55,6 @@ export function IssueSheet({ job, body, context: { records, workshop }, hands, c
           </p>
         </>
       )}
-    </AskSheet>
+    </AskDialog>
   );
 }

@@ -1,8 +1,11 @@
+import type { ComponentChildren } from 'preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { useOwnId } from '#renderer/frame/use-own-id.ts';
 import { Sign } from '#renderer/frame/sign.tsx';
+import css from './field.module.css';
+import { Hint } from './note.tsx';
 
-interface Told {
+interface Named {
   readonly label: string;
   /** What it is of, for readers where the eye sees it. */
   readonly of?: string;
@@ -12,7 +15,7 @@ interface Told {
   readonly figure?: boolean;
 }
 
-interface TextEntryParts extends Told {
+interface TextFieldParts extends Named {
   readonly text: string;
   readonly typing: (text: string) => void;
   /** What is wrong with the text as it stands. */
@@ -21,15 +24,15 @@ interface TextEntryParts extends Told {
 }
 
 /** A well with its label, told of every key. */
-export function TextEntry({ label, of, unit, hint, figure, text, typing, wrong, enter }: TextEntryParts) {
+export function TextField({ label, of, unit, hint, figure, text, typing, wrong, enter }: TextFieldParts) {
   const id = useOwnId();
   return (
-    <div class="entry">
+    <div class={css['field']}>
       <label for={id}>
         {label}
         {of !== undefined && <span class="unseen"> of {of}</span>}
       </label>
-      <span class={figure ? 'well figure' : 'well'}>
+      <span class={figure ? `${css['well']} ${css['figure']}` : css['well']}>
         <input
           id={id}
           value={text}
@@ -40,14 +43,14 @@ export function TextEntry({ label, of, unit, hint, figure, text, typing, wrong, 
           onInput={(event) => typing(event.currentTarget.value)}
           onKeyDown={(event) => event.key === 'Enter' && enter?.()}
         />
-        {unit !== undefined && unit !== '' && <span class="u">{unit}</span>}
+        {unit !== undefined && unit !== '' && <span class={css['unit']}>{unit}</span>}
       </span>
       <Below id={id} wrong={wrong} hint={hint} />
     </div>
   );
 }
 
-interface SettledEntryParts extends Told {
+interface SettledFieldParts extends Named {
   /** What stands in the book. */
   readonly text: string;
   /** Takes the text, or says why not; then it stays in the field. */
@@ -57,7 +60,7 @@ interface SettledEntryParts extends Told {
 }
 
 /** A well whose text goes into the book with Enter or when one goes on; Escape leaves it as it was. */
-export function SettledEntry(parts: SettledEntryParts) {
+export function SettledField(parts: SettledFieldParts) {
   const { label, unit, hint, figure, lines = false, longest = 2_000 } = parts;
   const id = useOwnId();
   const { written, write, wrong, leave, back } = useWritten(parts);
@@ -77,15 +80,15 @@ export function SettledEntry(parts: SettledEntryParts) {
     onKeyDown,
   } as const;
   return (
-    <div class="entry">
+    <div class={css['field']}>
       <label for={id}>{label}</label>
-      <span class={figure ? 'well figure' : 'well'}>
+      <span class={figure ? `${css['well']} ${css['figure']}` : css['well']}>
         {lines ? (
           <textarea {...field} rows={4} onInput={(event) => write(event.currentTarget.value)} />
         ) : (
           <input {...field} onInput={(event) => write(event.currentTarget.value)} />
         )}
-        {unit !== undefined && unit !== '' && <span class="u">{unit}</span>}
+        {unit !== undefined && unit !== '' && <span class={css['unit']}>{unit}</span>}
       </span>
       <Below id={id} wrong={wrong} hint={hint} />
     </div>
@@ -93,7 +96,7 @@ export function SettledEntry(parts: SettledEntryParts) {
 }
 
 /** The text as it is being written; it follows the book whenever that says something else. */
-function useWritten({ text, settle }: Pick<SettledEntryParts, 'text' | 'settle'>) {
+function useWritten({ text, settle }: Pick<SettledFieldParts, 'text' | 'settle'>) {
   const [written, write] = useState(text);
   const [wrong, setWrong] = useState<string>();
   const shown = useRef(text);
@@ -110,19 +113,19 @@ function useWritten({ text, settle }: Pick<SettledEntryParts, 'text' | 'settle'>
   return { written, write, wrong, leave, back };
 }
 
-interface ChoiceEntryParts extends Told {
+interface ChoiceFieldParts extends Named {
   readonly value: string;
   readonly options: readonly { readonly value: string; readonly label: string }[];
   readonly choose: (value: string) => void;
 }
 
 /** One of some words. */
-export function ChoiceEntry({ label, hint, value, options, choose }: ChoiceEntryParts) {
+export function ChoiceField({ label, hint, value, options, choose }: ChoiceFieldParts) {
   const id = useOwnId();
   return (
-    <div class="entry">
+    <div class={css['field']}>
       <label for={id}>{label}</label>
-      <span class="well">
+      <span class={css['well']}>
         <select
           id={id}
           value={value}
@@ -151,9 +154,30 @@ interface BelowParts {
 /** Under a well: what is wrong, or else a hint. */
 function Below({ id, wrong, hint }: BelowParts) {
   return (
-    <div id={`${id}-said`} aria-live="polite">
-      {wrong !== undefined && <p class="wrong">{wrong}</p>}
-      {wrong === undefined && hint !== undefined && <p class="hint">{hint}</p>}
+    <div id={`${id}-said`} class={css['below']} aria-live="polite">
+      {wrong !== undefined && <p class={css['wrong']}>{wrong}</p>}
+      {wrong === undefined && hint !== undefined && <Hint>{hint}</Hint>}
+    </div>
+  );
+}
+
+interface FieldsParts {
+  /** `wide` for words rather than figures; `short` for a few of them on a wide page. */
+  readonly look?: 'wide' | 'short';
+  readonly children: ComponentChildren;
+}
+
+/** Fields side by side, as many as there is room for. */
+export function Fields({ look, children }: FieldsParts) {
+  return <div class={look === undefined ? css['fields'] : `${css['fields']} ${css[look]}`}>{children}</div>;
+}
+
+/** A field's place in a form that is filled otherwise: its label, and what stands below it. */
+export function FieldBox({ label, children }: { readonly label: string; readonly children: ComponentChildren }) {
+  return (
+    <div class={css['field']}>
+      <span class={css['label']}>{label}</span>
+      {children}
     </div>
   );
 }
