@@ -37,8 +37,6 @@ export interface BookStore extends Omit<Speaking, 'refuse'> {
   readonly line: ReadonlySignal<QuietLineView>;
   /** Made at once on the page; a refusal takes it back and is said. An empty change does nothing. */
   readonly apply: (change: Change) => void;
-  /** The same for an act that may refuse; answers its sentence, which is said too. */
-  readonly act: (change: Result<Change, string>) => string | undefined;
   /** Does one of the core's acts; answers why not, which is said too. `then` is given what was done. */
   readonly doAct: <N extends ActName>(
     name: N,
@@ -91,7 +89,6 @@ export function openBookStore({ bridge, clock, first }: BookParts): BookStore {
     settled: follower.settled,
     line,
     apply,
-    act: (done) => actOn(done, apply, speaking.refuse),
     doAct: (name, input, then) => {
       const done = inWords(actTable[name].run(derived.peek(), input), derived.peek(), input);
       return actOn(done, (change) => [apply(change), then?.(change)], speaking.refuse);

@@ -7,7 +7,7 @@ import type { Job } from '#shared-calc/records/records.ts';
 /** What the places of the money side need of the store. */
 export interface MoneyHands extends Pick<
   BookStore,
-  'records' | 'derived' | 'info' | 'apply' | 'act' | 'doAct' | 'issue' | 'say' | 'refuse'
+  'records' | 'derived' | 'info' | 'doAct' | 'issue' | 'say' | 'refuse'
 > {
   /** The job that lies open, on every place alike. */
   readonly job: ReadonlySignal<string | undefined>;

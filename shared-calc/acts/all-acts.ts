@@ -13,9 +13,11 @@ import * as store from './store-acts.ts';
 import * as tubs from './tub-acts.ts';
 
 /** Everything that a person can do to a book, by name. */
-export const acts = {
+const acts = {
   put: books.put,
+  putAll: books.putAll,
   remove: books.remove,
+  removeAll: books.removeAll,
   rescaleCoins,
   addLine: recipes.addLine,
   renameLine: recipes.renameLine,

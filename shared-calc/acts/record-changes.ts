@@ -6,10 +6,6 @@ export function recordsAdded(label: string, records: readonly Added[]): Change {
   return { ...emptyChange(label), added: records };
 }
 
-export function recordsRemoved(label: string, removed: readonly Added[]): Change {
-  return { ...emptyChange(label), removed };
-}
-
 interface Rewritten<K extends RecordKind> {
   readonly from: RecordOf<K>;
   readonly to: RecordOf<K>;
@@ -21,7 +17,7 @@ export function recordChanged<K extends RecordKind>(label: string, kind: K, { fr
 }
 
 export function recordRemoved<K extends RecordKind>(label: string, kind: K, record: RecordOf<K>): Change {
-  return recordsRemoved(label, [added(kind, record)]);
+  return { ...emptyChange(label), removed: [added(kind, record)] };
 }
 
 export function recordAdded<K extends RecordKind>(label: string, kind: K, record: RecordOf<K>): Change {
