@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { expect } from 'vitest';
 import { addDays } from '#shared-calc/calendar/day.ts';
-import { derive, type Derived } from '#shared-calc/derive/derived.ts';
+import { derive, type Derived, type DerivedJob } from '#shared-calc/derive/derived.ts';
 import { draftQuote } from '#shared-calc/derive/draft-quote.ts';
 import { expectedGoods } from '#shared-calc/derive/expected-goods.ts';
 import { failingChecks } from '#shared-calc/derive/failing-checks.ts';
@@ -36,25 +36,26 @@ function workshopPartsOf(derived: Derived) {
 }
 
 function jobPartsOf(derived: Derived) {
-  return [...derived.records.job.keys()].map((id) => {
-    const job = derived.job(id);
-    return {
-      id,
-      sheet: job?.sheet,
-      boxes: job?.keys.flatMap((key) => job.bench.input().lines.map(({ name }) => job.bench.box(key, name))),
-      pricing: job?.pricing,
-      needs: job?.needs(),
-      sums: job?.sums(),
-      each: job?.keys.map((key) => job.sums([key])),
-      checks: job?.keys.map((key) => job.checks(key)),
-      uses: job && entriesOf(job.uses()),
-      plan: job && planOf(job.plan()),
-      draft: job && draftQuote(derived, job),
-      stocked: job && jobNeeds(derived, job),
-      failing: job && failingChecks(derived, job),
-      took: job && jobTook(derived, job),
-    };
-  });
+  return [...derived.records.job.keys()].flatMap((id) => derived.job(id) ?? []).map((job) => partsOfJob(derived, job));
+}
+
+function partsOfJob(derived: Derived, job: DerivedJob) {
+  const { bench, keys, sheet, pricing, needs, sums, checks, uses, plan } = job;
+  return {
+    sheet,
+    boxes: keys.flatMap((key) => bench.input().lines.map(({ name }) => bench.box(key, name))),
+    pricing,
+    needs: needs(),
+    sums: sums(),
+    each: keys.map((key) => sums([key])),
+    checks: keys.map((key) => checks(key)),
+    uses: entriesOf(uses()),
+    plan: planOf(plan()),
+    draft: draftQuote(derived, job),
+    stocked: jobNeeds(derived, job),
+    failing: failingChecks(derived, job),
+    took: jobTook(derived, job),
+  };
 }
 
 /** A map is empty as JSON. */
