@@ -36,21 +36,24 @@ function workshopPartsOf(derived: Derived) {
 }
 
 function jobPartsOf(derived: Derived) {
-  return [...derived.records.job.keys()].flatMap((id) => derived.job(id) ?? []).map((job) => partsOfJob(derived, job));
+  return [...derived.records.job.keys()].flatMap((id) => {
+    const job = derived.job(id);
+    return job ? [partsOfJob(derived, job)] : [];
+  });
 }
 
 function partsOfJob(derived: Derived, job: DerivedJob) {
-  const { bench, keys, sheet, pricing, needs, sums, checks, uses, plan } = job;
   return {
-    sheet,
-    boxes: keys.flatMap((key) => bench.input().lines.map(({ name }) => bench.box(key, name))),
-    pricing,
-    needs: needs(),
-    sums: sums(),
-    each: keys.map((key) => sums([key])),
-    checks: keys.map((key) => checks(key)),
-    uses: entriesOf(uses()),
-    plan: planOf(plan()),
+    id: job.job.id,
+    sheet: job.sheet,
+    boxes: job.keys.flatMap((key) => job.bench.input().lines.map(({ name }) => job.bench.box(key, name))),
+    pricing: job.pricing,
+    needs: job.needs(),
+    sums: job.sums(),
+    each: job.keys.map((key) => job.sums([key])),
+    checks: job.keys.map((key) => job.checks(key)),
+    uses: entriesOf(job.uses()),
+    plan: planOf(job.plan()),
     draft: draftQuote(derived, job),
     stocked: jobNeeds(derived, job),
     failing: failingChecks(derived, job),

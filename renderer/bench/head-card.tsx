@@ -3,6 +3,7 @@ import type { ReadonlySignal } from '@preact/signals';
 import { useRef } from 'preact/hooks';
 import { SectionDrawing } from '#renderer/drawing/section-drawing.tsx';
 import { Sign } from '#renderer/frame/sign.tsx';
+import { Menu } from '#renderer/kit/menu.tsx';
 import type { BenchActs } from './bench-acts.ts';
 import type { BenchMetrics } from './bench-metrics.ts';
 import { SizeName } from './size-name.tsx';
@@ -106,51 +107,19 @@ function settleCount(field: HTMLInputElement, head: HeadView, acts: BenchActs): 
 }
 
 function SizeActs({ head, acts }: { readonly head: HeadView; readonly acts: BenchActs }) {
-  const id = `acts-${head.key.replaceAll('#', '-')}`;
+  const { key, label } = head;
   return (
-    <>
-      <button
-        class="size-acts"
-        type="button"
-        aria-label={`Acts for ${head.label}`}
-        popovertarget={id}
-        onClick={placeBelow}
-      >
-        <Sign name="more" />
-      </button>
-      <div id={id} class="slip-menu" popover="auto">
-        <button type="button" onClick={(event) => chosen(event, () => acts.takeAgain(head.key))}>
-          Take {head.label} again, by the house
-        </button>
-        <button type="button" onClick={(event) => chosen(event, () => acts.copySize(head.key))}>
-          Copy {head.label} with its local values
-        </button>
-        <button type="button" onClick={(event) => chosen(event, () => acts.putAway(head.key))}>
-          Put {head.label} away
-        </button>
-        <SizeName head={head} acts={acts} />
-      </div>
-    </>
+    <Menu
+      label={`Acts for ${label}`}
+      acts={[
+        { says: `Take ${label} again, by the house`, run: () => acts.takeAgain(key) },
+        { says: `Copy ${label} with its local values`, run: () => acts.copySize(key) },
+        { says: `Put ${label} away`, run: () => acts.putAway(key) },
+      ]}
+    >
+      <SizeName head={head} acts={acts} />
+    </Menu>
   );
-}
-
-function chosen(event: Event, run: () => void): void {
-  const { currentTarget } = event;
-  if (currentTarget instanceof HTMLElement) currentTarget.closest<HTMLElement>('[popover]')?.hidePopover();
-  run();
-}
-
-/** Room that the acts of a size need, px. */
-const MENU_WIDTH = 230;
-
-function placeBelow(event: Event): void {
-  const button = event.currentTarget;
-  if (!(button instanceof HTMLElement)) return;
-  const menu = button.parentElement?.querySelector<HTMLElement>('[popover]');
-  const box = button.getBoundingClientRect();
-  if (!menu) return;
-  menu.style.top = `${box.bottom + 2}px`;
-  menu.style.left = `${Math.max(0, Math.min(box.left, window.innerWidth - MENU_WIDTH))}px`;
 }
 
 /** Over the names: the house recipe and the scale all tanks are drawn to. */

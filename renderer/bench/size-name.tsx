@@ -1,3 +1,5 @@
+import { Button } from '#renderer/kit/button.tsx';
+import { closeMenu } from '#renderer/kit/menu.tsx';
 import type { BenchActs } from './bench-acts.ts';
 import type { HeadView } from './view-model.ts';
 
@@ -24,7 +26,9 @@ export function SizeName({ head, acts }: SizeNameParts) {
           aria-label={`What ${head.label} is called`}
         />
       </label>
-      <button type="submit">Call it so</button>
+      <Button look="plain" type="submit">
+        Call it so
+      </Button>
     </form>
   );
 }
@@ -35,5 +39,5 @@ function settle(event: SubmitEvent, head: HeadView, acts: SizeNameParts['acts'])
   if (!(form instanceof HTMLFormElement)) return;
   const called = new FormData(form).get('called');
   if (typeof called !== 'string' || acts.nameSize(head.key, called) !== undefined) return;
-  form.closest<HTMLElement>('[popover]')?.hidePopover();
+  closeMenu(form);
 }

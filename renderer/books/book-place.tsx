@@ -1,3 +1,4 @@
+import { added, isEmptyChange, type Change } from '#shared-calc/records/change.ts';
 import { effect, signal, untracked } from '@preact/signals';
 import type { ComponentChildren } from 'preact';
 import { useLayoutEffect, useRef } from 'preact/hooks';
@@ -81,9 +82,8 @@ function gridActs<Row extends BookRow>(
   return {
     write: (texts) => {
       const done = writeBoxes(table, now(), texts);
-      if (done.ok) hands.apply(done.value);
-      else return texts.length === 1 ? done.fault[0]?.says : sayRefused(done.fault);
-      return undefined;
+      if (!done.ok) return texts.length === 1 ? done.fault[0]?.says : sayRefused(done.fault);
+      return putInto(hands, done.value);
     },
     refuse: hands.refuse,
     choose: (rows) => {
@@ -92,7 +92,7 @@ function gridActs<Row extends BookRow>(
     add: () => {
       const made = table.add?.(now());
       if (!made) return;
-      hands.apply(made.change);
+      putInto(hands, made.change);
       grid.current?.write(made.id);
     },
     remove: () => {
@@ -100,7 +100,7 @@ function gridActs<Row extends BookRow>(
       const rows = table.rows(context).filter(({ id }) => chosen.value.includes(id));
       const done = rows.length === 0 ? undefined : table.remove?.(context, rows);
       if (done && !done.ok) hands.refuse(done.fault);
-      else if (done) hands.apply(done.value);
+      else if (done) takeOut(hands, done.value);
     },
   };
 }
@@ -112,8 +112,19 @@ function copyRow<Row extends BookRow>(
 ): void {
   const made = row && table.copy?.(hands.derived.peek(), row);
   if (!made) return;
-  hands.apply(made.change);
+  putInto(hands, made.change);
   grid.current?.write(made.id);
+}
+
+/** What a table would write, done by the act for it. */
+function putInto({ doAct }: BookHands, change: Change): string | undefined {
+  if (isEmptyChange(change)) return undefined;
+  const { label, added: made, updated } = change;
+  return doAct('putAll', { label, records: [...made, ...updated.map(({ kind, to }) => added(kind, to))] });
+}
+
+function takeOut({ doAct }: BookHands, { label, removed }: Change): void {
+  doAct('removeAll', { label, records: removed.map(({ kind, record }) => ({ kind, id: record.id })) });
 }
 
 interface ActParts<Row extends BookRow> {

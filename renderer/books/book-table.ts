@@ -63,3 +63,5 @@ export interface BookTable<Row extends BookRow> {
   readonly copy?: (context: BookContext, row: Row) => MadeRow;
   readonly remove?: (context: BookContext, rows: readonly Row[]) => Result<Change, string>;
 }
+
+export const oldPriceFlag: BookFlag = { sign: 'old', look: 'old', says: 'old price' };

@@ -1,6 +1,7 @@
-import { TextEntry } from './entry.tsx';
+import { TextField } from '#renderer/kit/field.tsx';
 import { shownUnitWords } from '#shared-calc/quantity/figure-words.ts';
 import { Flag } from '#renderer/kit/flag.tsx';
+import { Fault } from '#renderer/kit/note.tsx';
 import type { Display } from '#shared-calc/quantity/shown-unit.ts';
 import type { Tank } from '#shared-calc/records/records.ts';
 import type { Result } from '#shared-calc/result.ts';
@@ -20,7 +21,7 @@ export function OutsideFields({ shape, texts, write, display }: FieldsParts) {
   return (
     <>
       {outsideFields(shape).map(([key, label]) => (
-        <TextEntry
+        <TextField
           key={key}
           label={label}
           unit={unit}
@@ -49,7 +50,7 @@ export function InsideWorked({ inside }: { readonly inside: Result<InsideSizes, 
             )}
           </p>
         ))}
-      {inside?.ok === false && <p class="rule-fault">{inside.fault}</p>}
+      {inside?.ok === false && <Fault>{inside.fault}</Fault>}
     </div>
   );
 }

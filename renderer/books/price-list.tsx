@@ -1,17 +1,15 @@
 import { useState } from 'preact/hooks';
-import { Button } from '#renderer/kit/button.tsx';
+import { Button, Buttons } from '#renderer/kit/button.tsx';
 import { Flag } from '#renderer/kit/flag.tsx';
 import { Table } from '#renderer/kit/table.tsx';
 import { readMoney } from '#shared-calc/papers/read-money.ts';
 import type { Pack, PackPrice } from '#shared-calc/records/records.ts';
 import { ok } from '#shared-calc/result.ts';
-import { added } from '#shared-calc/records/change.ts';
 import type { BookContext, BookHands } from './book-hands.ts';
 import { readDay } from './day-field.ts';
-import { TextEntry } from './entry.tsx';
+import { TextField, Fields } from '#renderer/kit/field.tsx';
 import { showCoins } from './money-field.ts';
-import { isOldPrice, priceOn, pricesOf, putPrice } from './price-now.ts';
-import { removeRecords } from './put-record.ts';
+import { isOldPrice, priceOn, pricesOf } from '#shared-calc/buy/pack-prices.ts';
 
 interface PriceListParts {
   readonly pack: Pack;
@@ -25,8 +23,7 @@ interface PriceListParts {
 export function PriceList({ pack, of, context, hands }: PriceListParts) {
   const prices = pricesOf(context.records, pack.id);
   const now = priceOn(context.records, pack.id, context.today);
-  const remove = (price: PackPrice) =>
-    hands.apply(removeRecords(`price of ${of} from ${price.from} removed`, [added('packPrice', price)]));
+  const remove = (price: PackPrice) => hands.doAct('remove', { kind: 'packPrice', id: price.id });
   return (
     <>
       {prices.length > 0 && (
@@ -94,15 +91,14 @@ function NewPrice({ pack, of, context, hands }: PriceListParts) {
   const day = readDay(from, 'From', context.today);
   const set = () => {
     if (!coins?.ok || !day.ok) return;
-    const done = putPrice(context, { pack, from: day.value, priceCoins: coins.value });
-    if (done.ok) hands.apply(done.value);
-    else hands.refuse(done.fault);
+    const { material, amount } = pack;
+    hands.doAct('putPrice', { material, amount, priceCoins: coins.value, from: day.value });
     setPrice('');
   };
   return (
     <>
-      <div class="entries">
-        <TextEntry
+      <Fields>
+        <TextField
           label="New price"
           of={of}
           unit={context.workshop.currency}
@@ -112,13 +108,13 @@ function NewPrice({ pack, of, context, hands }: PriceListParts) {
           enter={set}
           wrong={faultOf(coins ?? ok(0))}
         />
-        <TextEntry label="from" of={of} text={from} typing={setFrom} enter={set} wrong={faultOf(day)} />
-      </div>
-      <div class="pair">
+        <TextField label="from" of={of} text={from} typing={setFrom} enter={set} wrong={faultOf(day)} />
+      </Fields>
+      <Buttons>
         <Button disabled={!coins?.ok || !day.ok} onClick={set}>
           Set the price
         </Button>
-      </div>
+      </Buttons>
     </>
   );
 }

@@ -1,10 +1,11 @@
 import { useEffect, useState } from 'preact/hooks';
 import { Button } from '#renderer/kit/button.tsx';
+import { Fault, Hint } from '#renderer/kit/note.tsx';
 import { Table } from '#renderer/kit/table.tsx';
 import type { Output } from '#shared-calc/contract/channels.ts';
 import { kindWords } from './kind-words.ts';
 import type { FilePart } from './file-part.ts';
-import { SheetFoot } from './sheet-foot.tsx';
+import { DialogFoot } from './dialog-foot.tsx';
 
 type Backups = Output<'file.backups'>['backups'];
 type Preview = Output<'file.previewBackup'>;
@@ -39,7 +40,7 @@ export function BackupsPart({ hands, done }: FilePart) {
   };
   return (
     <>
-      {backups && <p class="hint">{backups.length === 0 ? noBackup : chooseDay}</p>}
+      {backups && <Hint>{backups.length === 0 ? noBackup : chooseDay}</Hint>}
       <ul class="recent">
         {backups?.map(({ file, day, bytes }) => (
           <li key={file}>
@@ -51,10 +52,10 @@ export function BackupsPart({ hands, done }: FilePart) {
         ))}
       </ul>
       <div aria-live="polite">
-        {wrong !== undefined && <p class="wrong">{wrong}</p>}
+        {wrong !== undefined && <Fault>{wrong}</Fault>}
         {preview && <PreviewPart preview={preview} />}
       </div>
-      <SheetFoot
+      <DialogFoot
         done={done}
         act="Bring it back"
         may={preview !== undefined && preview.differences.length > 0}
@@ -80,7 +81,7 @@ function PreviewPart({ preview: { differences, kept } }: { readonly preview: Pre
           { head: 'go', figure: true, cell: ({ removed }) => removed },
         ]}
       />
-      {kept.length > 0 && <p class="hint">Stays although the backup has it not: {kept.join(', ')}.</p>}
+      {kept.length > 0 && <Hint>Stays although the backup has it not: {kept.join(', ')}.</Hint>}
     </>
   );
 }

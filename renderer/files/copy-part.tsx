@@ -1,12 +1,11 @@
 import { useState } from 'preact/hooks';
-import { useOwnId } from '#renderer/frame/use-own-id.ts';
-import { TextEntry } from '#renderer/books/entry.tsx';
+import { Checkbox } from '#renderer/kit/checkbox.tsx';
+import { TextField } from '#renderer/kit/field.tsx';
 import type { FilePart } from './file-part.ts';
-import { SheetFoot } from './sheet-foot.tsx';
+import { DialogFoot } from './dialog-foot.tsx';
 
 /** The book written out as it stands; one goes on in the one that is open. */
 export function CopyPart({ hands, done }: FilePart) {
-  const replaceId = useOwnId();
   const [path, setPath] = useState('');
   const [replace, setReplace] = useState(false);
   const [wrong, setWrong] = useState<string>();
@@ -18,7 +17,7 @@ export function CopyPart({ hands, done }: FilePart) {
   };
   return (
     <>
-      <TextEntry
+      <TextField
         label="File, with its whole folder"
         text={path}
         typing={setPath}
@@ -26,16 +25,8 @@ export function CopyPart({ hands, done }: FilePart) {
         wrong={wrong}
         hint="You go on in the book that is open"
       />
-      <p class="tick">
-        <input
-          id={replaceId}
-          type="checkbox"
-          checked={replace}
-          onChange={(event) => setReplace(event.currentTarget.checked)}
-        />{' '}
-        <label for={replaceId}>Replace a file that is there</label>
-      </p>
-      <SheetFoot done={done} act="Save the copy" may={path.trim() !== ''} run={() => void save()} />
+      <Checkbox label="Replace a file that is there" on={replace} turn={setReplace} />
+      <DialogFoot done={done} act="Save the copy" may={path.trim() !== ''} run={() => void save()} />
     </>
   );
 }

@@ -2,7 +2,7 @@ import type { FilePart } from './file-part.ts';
 import { signal } from '@preact/signals';
 import type { ComponentChildren } from 'preact';
 import type { PlaceAct } from '#renderer/frame/frame-view.ts';
-import { useOpenSheet } from '#renderer/frame/use-open-sheet.ts';
+import { Dialog } from '#renderer/kit/dialog.tsx';
 import type { BookStore } from '#renderer/store/book-store.ts';
 import { BackupsPart } from './backups-part.tsx';
 import { CopyPart } from './copy-part.tsx';
@@ -10,28 +10,31 @@ import { NewPart } from './new-part.tsx';
 import { OpenPart } from './open-part.tsx';
 
 /** What acts over the file need of the store. */
-export type FileApi = Pick<BookStore, 'records' | 'derived' | 'info' | 'apply' | 'say' | 'refuse' | 'call' | 'restore'>;
+export type FileApi = Pick<
+  BookStore,
+  'records' | 'derived' | 'info' | 'apply' | 'doAct' | 'say' | 'refuse' | 'call' | 'restore'
+>;
 
-export type FileSheetName = 'open' | 'new' | 'copy' | 'backups';
+export type FileDialogName = 'open' | 'new' | 'copy' | 'backups';
 
-export interface FileSheets {
+export interface FileDialogs {
   readonly acts: readonly PlaceAct[];
-  readonly open: (name: FileSheetName) => void;
-  /** The sheet that is open, to be put somewhere on the page. */
-  readonly sheet: () => ComponentChildren;
+  readonly open: (name: FileDialogName) => void;
+  /** The dialog that is open, to be put somewhere on the page. */
+  readonly dialog: () => ComponentChildren;
 }
 
-const titles: Readonly<Record<FileSheetName, string>> = {
+const titles: Readonly<Record<FileDialogName, string>> = {
   open: 'Open a book',
   new: 'A new book',
   copy: 'Save a copy',
   backups: 'Bring back a backup',
 };
 
-/** Opening, making, copying and bringing back books, each on its sheet. */
-export function fileSheets(hands: FilePart['hands']): FileSheets {
-  const now = signal<FileSheetName | undefined>(undefined);
-  const open = (name: FileSheetName) => (now.value = name);
+/** Opening, making, copying and bringing back books, each in its dialog. */
+export function fileDialogs(hands: FilePart['hands']): FileDialogs {
+  const now = signal<FileDialogName | undefined>(undefined);
+  const open = (name: FileDialogName) => (now.value = name);
   return {
     open,
     acts: [
@@ -40,29 +43,26 @@ export function fileSheets(hands: FilePart['hands']): FileSheets {
       { label: 'New book', run: () => open('new') },
       { label: 'Open a book', run: () => open('open') },
     ],
-    sheet: () =>
-      now.value && <FileSheet key={now.value} name={now.value} hands={hands} closed={() => (now.value = undefined)} />,
+    dialog: () =>
+      now.value && <FileDialog key={now.value} name={now.value} hands={hands} closed={() => (now.value = undefined)} />,
   };
 }
 
 interface SheetParts {
-  readonly name: FileSheetName;
+  readonly name: FileDialogName;
   readonly hands: FilePart['hands'];
   readonly closed: () => void;
 }
 
-function FileSheet({ name, hands, closed }: SheetParts) {
-  const sheet = useOpenSheet();
-  const done = () => sheet.current?.close();
+function FileDialog({ name, hands, closed }: SheetParts) {
   return (
-    <dialog ref={sheet} class="sheet file-sheet" aria-labelledby="file-title" onClose={closed}>
-      <h2 id="file-title">{titles[name]}</h2>
-      {partOf(name, { hands, done })}
-    </dialog>
+    <Dialog title={titles[name]} close={closed}>
+      {(done) => <div class="file-dialog">{partOf(name, { hands, done })}</div>}
+    </Dialog>
   );
 }
 
-function partOf(name: FileSheetName, parts: FilePart) {
+function partOf(name: FileDialogName, parts: FilePart) {
   switch (name) {
     case 'open':
       return <OpenPart {...parts} />;

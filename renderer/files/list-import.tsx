@@ -2,8 +2,8 @@ import { signal } from '@preact/signals';
 import type { ComponentChildren } from 'preact';
 import { contextNow, type BookContext, type BookHands } from '#renderer/books/book-hands.ts';
 import { Sign } from '#renderer/frame/sign.tsx';
-import { useOpenSheet } from '#renderer/frame/use-open-sheet.ts';
-import { Button } from '#renderer/kit/button.tsx';
+import { Button, Buttons } from '#renderer/kit/button.tsx';
+import { Dialog, DialogScroll } from '#renderer/kit/dialog.tsx';
 import { Table } from '#renderer/kit/table.tsx';
 import { isEmptyChange } from '#shared-calc/records/change.ts';
 import type { ImportPreview } from './import-preview.ts';
@@ -20,7 +20,7 @@ export interface ListImportParts {
 export interface ListImport {
   /** Asks for a file and shows what it would do. */
   readonly open: () => void;
-  readonly sheet: () => ComponentChildren;
+  readonly dialog: () => ComponentChildren;
 }
 
 /** A list from a file: looked at before it is taken in, and never half. */
@@ -28,8 +28,8 @@ export function listImport(parts: ListImportParts): ListImport {
   const picked = signal<PickedText | 'asked' | undefined>(undefined);
   return {
     open: () => (picked.value = 'asked'),
-    sheet: () =>
-      picked.value && <ImportSheet parts={parts} picked={picked.value} pick={(next) => (picked.value = next)} />,
+    dialog: () =>
+      picked.value && <ImportDialog parts={parts} picked={picked.value} pick={(next) => (picked.value = next)} />,
   };
 }
 
@@ -39,33 +39,35 @@ interface SheetParts {
   readonly pick: (next: PickedText | undefined) => void;
 }
 
-function ImportSheet({ parts, picked, pick }: SheetParts) {
+function ImportDialog({ parts, picked, pick }: SheetParts) {
   const { hands, title, needs } = parts;
-  const sheet = useOpenSheet();
   const preview = picked === 'asked' ? undefined : parts.preview(picked.text, contextNow(hands));
   const mayTake = preview !== undefined && preview.refused.length === 0 && !isEmptyChange(preview.change);
-  const take = () => {
+  const take = (leave: () => void) => {
     if (!mayTake || picked === 'asked') return;
     hands.apply({ ...preview.change, label: `${preview.change.label}, ${picked.name}` });
-    sheet.current?.close();
+    leave();
   };
   return (
-    <dialog ref={sheet} class="sheet wide" aria-labelledby="list-title" onClose={() => pick(undefined)}>
-      <h2 id="list-title">{title}</h2>
-      <p>{needs}</p>
-      {preview && picked !== 'asked' && <Preview preview={preview} name={picked.name} />}
-      <div class="pair">
-        <Button onClick={() => sheet.current?.close()}>Leave it</Button>
-        <Button look={mayTake ? 'framed' : 'main'} onClick={() => pickText(document, pick, hands.refuse)}>
-          {preview ? 'Choose another file' : 'Choose a file'}
-        </Button>
-        {preview && (
-          <Button look="main" disabled={!mayTake} onClick={take}>
-            Take it in
-          </Button>
-        )}
-      </div>
-    </dialog>
+    <Dialog title={title} wide close={() => pick(undefined)}>
+      {(leave) => (
+        <>
+          <p>{needs}</p>
+          {preview && picked !== 'asked' && <Preview preview={preview} name={picked.name} />}
+          <Buttons>
+            <Button onClick={leave}>Leave it</Button>
+            <Button look={mayTake ? 'framed' : 'main'} onClick={() => pickText(document, pick, hands.refuse)}>
+              {preview ? 'Choose another file' : 'Choose a file'}
+            </Button>
+            {preview && (
+              <Button look="main" disabled={!mayTake} onClick={() => take(leave)}>
+                Take it in
+              </Button>
+            )}
+          </Buttons>
+        </>
+      )}
+    </Dialog>
   );
 }
 
@@ -76,14 +78,16 @@ function Preview({ preview, name }: { readonly preview: ImportPreview; readonly 
         <b>{name}</b>: {sayPreview(preview)}
       </p>
       {preview.refused.length > 0 && (
-        <ul class="refused-rows scroll" tabIndex={0} aria-label="Refused rows">
-          {preview.refused.map(({ row, says }, index) => (
-            <li key={index}>
-              <Sign name="stop" />
-              Row {row}: {says}
-            </li>
-          ))}
-        </ul>
+        <DialogScroll class="refused-rows" label="Refused rows">
+          <ul>
+            {preview.refused.map(({ row, says }, index) => (
+              <li key={index}>
+                <Sign name="stop" />
+                Row {row}: {says}
+              </li>
+            ))}
+          </ul>
+        </DialogScroll>
       )}
       {preview.rows.length > 0 && <TakenRows preview={preview} />}
     </>
@@ -92,7 +96,7 @@ function Preview({ preview, name }: { readonly preview: ImportPreview; readonly 
 
 function TakenRows({ preview: { heading, figures, rows } }: { readonly preview: ImportPreview }) {
   return (
-    <div class="scroll" tabIndex={0} role="group" aria-label="Rows that can be taken in">
+    <DialogScroll label="Rows that can be taken in">
       <Table
         rows={rows}
         keyOf={({ row }) => row}
@@ -102,7 +106,7 @@ function TakenRows({ preview: { heading, figures, rows } }: { readonly preview: 
           cell: ({ cells }: ImportPreview['rows'][number]) => cells[at],
         }))}
       />
-    </div>
+    </DialogScroll>
   );
 }
 

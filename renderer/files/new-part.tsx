@@ -1,7 +1,7 @@
 import { useState } from 'preact/hooks';
-import { ChoiceEntry, TextEntry } from '#renderer/books/entry.tsx';
+import { ChoiceField, TextField } from '#renderer/kit/field.tsx';
 import type { FilePart } from './file-part.ts';
-import { SheetFoot } from './sheet-foot.tsx';
+import { DialogFoot } from './dialog-foot.tsx';
 
 const kinds = [
   { value: 'plain', label: 'for a workshop of your own' },
@@ -21,7 +21,7 @@ export function NewPart({ hands, done }: FilePart) {
   };
   return (
     <>
-      <ChoiceEntry
+      <ChoiceField
         label="What it begins with"
         value={kind}
         options={kinds}
@@ -32,7 +32,7 @@ export function NewPart({ hands, done }: FilePart) {
             : 'House recipes, tanks, goods, plants and cultures stay; prices, stock and clients do not.'
         }
       />
-      <TextEntry
+      <TextField
         label="File, with its whole folder"
         text={path}
         typing={setPath}
@@ -40,7 +40,7 @@ export function NewPart({ hands, done }: FilePart) {
         wrong={wrong}
         hint="The ending .loamwright is put on"
       />
-      <SheetFoot done={done} act="Make it" may={path.trim() !== ''} run={() => void make()} />
+      <DialogFoot done={done} act="Make it" may={path.trim() !== ''} run={() => void make()} />
     </>
   );
 }

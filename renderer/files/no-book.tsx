@@ -1,14 +1,14 @@
 import type { Bridge } from '#renderer/bridge.ts';
 import type { PlaceView } from '#renderer/frame/page-view.ts';
-import { Button } from '#renderer/kit/button.tsx';
+import { Button, Buttons } from '#renderer/kit/button.tsx';
 import { Caution } from '#renderer/kit/caution.tsx';
 import { failed } from '#shared-calc/result.ts';
-import { fileSheets } from './file-dialogs.tsx';
+import { fileDialogs } from './file-dialogs.tsx';
 import '#renderer/books/books.css';
 
 /** Where no book can be read: why, and the ways out of it. A book that opens is read by the page anew. */
 export function noBookPlace(bridge: Pick<Bridge, 'call'>, says: string, page: Window = window): () => PlaceView {
-  const files = fileSheets({
+  const files = fileDialogs({
     call: bridge.call,
     say: () => page.location.reload(),
     restore: () => Promise.resolve(failed('No book is open that a backup could be brought back to.')),
@@ -21,14 +21,14 @@ export function noBookPlace(bridge: Pick<Bridge, 'call'>, says: string, page: Wi
     work: (
       <div class="place-page no-book">
         <Caution role="alert">{says}</Caution>
-        <div class="pair">
+        <Buttons>
           <Button look="main" onClick={() => page.location.reload()}>
             Try again
           </Button>
           <Button onClick={() => files.open('open')}>Open another book</Button>
           <Button onClick={() => files.open('new')}>Make a new book</Button>
-        </div>
-        {files.sheet()}
+        </Buttons>
+        {files.dialog()}
       </div>
     ),
   });

@@ -1,8 +1,8 @@
 import { useEffect, useState } from 'preact/hooks';
-import { TextEntry } from '#renderer/books/entry.tsx';
+import { TextField } from '#renderer/kit/field.tsx';
 import { Button } from '#renderer/kit/button.tsx';
 import type { FilePart } from './file-part.ts';
-import { SheetFoot } from './sheet-foot.tsx';
+import { DialogFoot } from './dialog-foot.tsx';
 
 /** Recent books, or another by its path. */
 export function OpenPart({ hands, done }: FilePart) {
@@ -35,7 +35,7 @@ export function OpenPart({ hands, done }: FilePart) {
         </>
       )}
       <h3>Another</h3>
-      <TextEntry
+      <TextField
         label="File, with its whole folder"
         text={path}
         typing={setPath}
@@ -43,7 +43,7 @@ export function OpenPart({ hands, done }: FilePart) {
         wrong={wrong}
         hint="A book ends in .loamwright"
       />
-      <SheetFoot done={done} act="Open it" may={path.trim() !== ''} run={() => void open(path)} />
+      <DialogFoot done={done} act="Open it" may={path.trim() !== ''} run={() => void open(path)} />
     </>
   );
 }

@@ -1,8 +1,8 @@
 import type { ReadonlySignal } from '@preact/signals';
-import { useEffect, useRef } from 'preact/hooks';
+import { useEffect, useRef, useState } from 'preact/hooks';
 import { Workspace } from './workspace.tsx';
 import { FindField } from './find-field.tsx';
-import { KeysSheet } from './keys-sheet.tsx';
+import { KeysDialog } from './keys-dialog.tsx';
 import { onMovingOn } from './moving-on.ts';
 import { focusNextPart } from './next-part.ts';
 import { pageAct } from './page-keys.ts';
@@ -21,7 +21,7 @@ interface PageParts {
 /** The page: the desk with the place that the link names, and the keys that work everywhere. */
 export function Page({ page, route }: PageParts) {
   const find = useRef<HTMLInputElement>(null);
-  const sheet = useRef<HTMLDialogElement>(null);
+  const [keysOpen, setKeysOpen] = useState(false);
   const here = route.value;
   const title = places.find((place) => place.id === here.place)?.title ?? '';
   const view = page.place(here);
@@ -32,7 +32,8 @@ export function Page({ page, route }: PageParts) {
   useEffect(page.moveOn, [here]);
   useEffect(() => onMovingOn(document, page.moveOn), []);
   useEffect(() => {
-    const run = (act: PageAct) => runPageAct(act, { page, find: find.current, sheet: sheet.current });
+    const run = (act: PageAct) =>
+      runPageAct(act, { page, find: find.current, turnKeys: () => setKeysOpen((open) => !open) });
     return listenForKeys(run);
   }, []);
   return (
@@ -51,7 +52,7 @@ export function Page({ page, route }: PageParts) {
         slip={view.slip}
         line={<QuietLine view={page.line} acts={page.lineActs} keys={page.keys} />}
       />
-      <KeysSheet sheet={sheet} />
+      {keysOpen && <KeysDialog close={() => setKeysOpen(false)} />}
     </>
   );
 }
@@ -69,16 +70,17 @@ function useFocusOnPlaceChange(place: string): void {
 interface Reach {
   readonly page: PageView;
   readonly find: HTMLInputElement | null;
-  readonly sheet: HTMLDialogElement | null;
+  /** Opens and closes the list of keys. */
+  readonly turnKeys: () => void;
 }
 
-function runPageAct(act: PageAct, { page, find, sheet }: Reach): void {
+function runPageAct(act: PageAct, { page, find, turnKeys }: Reach): void {
   const acts: Readonly<Record<PageAct, () => void>> = {
     find: () => {
       find?.focus();
       find?.select();
     },
-    keys: () => (sheet?.open ? sheet.close() : sheet?.showModal()),
+    keys: turnKeys,
     undo: page.lineActs.undo,
     redo: page.lineActs.redo,
     'next flag': () => page.nextFlag(false),

@@ -158,7 +158,7 @@ function firstOptions(parts: GridTableParts): GridOptions<GridRow> {
     ensureDomOrder: true,
     rowBuffer: 6,
     suppressHeaderFocus: !layout.headFocus,
-    defaultColDef: { sortable: false, resizable: false, suppressMovable: true, lockPosition: true },
+    defaultColDef: { sortable: false, resizable: false },
     columnDefs: columnDefs(parts),
     rowData: linesOf(model()),
     pinnedBottomRowData: model().rows.slice(lineCount(model())),

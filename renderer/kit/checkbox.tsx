@@ -1,5 +1,8 @@
+import type { ComponentChildren } from 'preact';
+import css from './checkbox.module.css';
+
 interface CheckboxParts {
-  readonly label: string;
+  readonly label: ComponentChildren;
   readonly on: boolean;
   readonly closed?: boolean;
   readonly turn: (on: boolean) => void;
@@ -8,8 +11,26 @@ interface CheckboxParts {
 /** A box to tick with its words. */
 export function Checkbox({ label, on, closed = false, turn }: CheckboxParts) {
   return (
-    <label class="tick">
-      <input type="checkbox" checked={on} disabled={closed} onChange={(event) => turn(event.currentTarget.checked)} />{' '}
+    <label class={css['line']}>
+      <input type="checkbox" checked={on} disabled={closed} onChange={(event) => turn(event.currentTarget.checked)} />
+      <span>{label}</span>
+    </label>
+  );
+}
+
+interface RadioParts {
+  /** The same for all of which one is chosen. */
+  readonly name: string;
+  readonly label: string;
+  readonly on: boolean;
+  readonly choose: () => void;
+}
+
+/** One of several. */
+export function Radio({ name, label, on, choose }: RadioParts) {
+  return (
+    <label class={css['line']}>
+      <input type="radio" name={name} checked={on} onChange={choose} />
       {label}
     </label>
   );

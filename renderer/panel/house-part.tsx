@@ -1,4 +1,4 @@
-import { Button } from '#renderer/kit/button.tsx';
+import { Button, Buttons } from '#renderer/kit/button.tsx';
 import { Table } from '#renderer/kit/table.tsx';
 import { Figure } from './figure.tsx';
 import type { HouseView, PanelActs } from './panel-view.ts';
@@ -17,10 +17,10 @@ export function HousePart({ house, acts }: House) {
       <p class="house-figure">
         <Figure of={house} />
       </p>
-      <div class="pair">
+      <Buttons>
         {house.canGoBack && <Button onClick={acts.backToHouse}>Back to house</Button>}
         {house.canSend && <Button onClick={acts.sendToHouse}>Send to house</Button>}
-      </div>
+      </Buttons>
       <Checkbox
         label="The client asked for this"
         on={house.asked.byClient}

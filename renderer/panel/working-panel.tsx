@@ -2,7 +2,7 @@ import { useRef } from 'preact/hooks';
 import { Sign } from '#renderer/frame/sign.tsx';
 import type { SignName } from '#renderer/frame/sign.tsx';
 import { useKeepFocus } from '#renderer/frame/use-keep-focus.ts';
-import { Button } from '#renderer/kit/button.tsx';
+import { Button, Buttons } from '#renderer/kit/button.tsx';
 import { CautionPart } from '#renderer/kit/caution.tsx';
 import { RuleField } from '#renderer/writing/rule-field.tsx';
 import { Figure } from './figure.tsx';
@@ -49,11 +49,11 @@ function SidePanel({ view, acts }: { readonly view: PanelView; readonly acts: Pa
             readOnly={view.rule.closed}
           />
           {view.house?.canHold === true && (
-            <p class="pair">
+            <Buttons apart>
               <Button title="This value for all sizes of the job" onClick={acts.forWholeJob}>
                 For the whole job
               </Button>
-            </p>
+            </Buttons>
           )}
         </section>
       )}

@@ -13,7 +13,7 @@ import type { Clock } from './clock.ts';
 import { footBox, footRows } from './foot-boxes.ts';
 import { headView } from './head-view.ts';
 import { headline } from './headlines.ts';
-import { memo } from '#shared-calc/derive/memo.ts';
+import { memo, sameList } from '#shared-calc/derive/memo.ts';
 import { lineFaces, type LineFace, type LineFaces } from './line-faces.ts';
 import { noFolds, sectionRows, titleOfSection, type Folds } from './section-rows.ts';
 import type { WorkedBench } from './worked-bench.ts';
@@ -34,8 +34,11 @@ export interface ShowParts {
   readonly clock: Clock;
 }
 
+/** What a column's boxes are read from; while it holds the same things, they read the same. */
+type Stamp = readonly unknown[];
+
 interface ColumnViews {
-  readonly stamp: string;
+  readonly stamp: Stamp;
   readonly boxes: Map<string, BoxView | undefined>;
   readonly before: ReadonlyMap<string, BoxView | undefined>;
 }
@@ -80,7 +83,7 @@ interface Parts {
   readonly faces: () => LineFaces;
   rows: ReadonlyMap<string, Row>;
   readonly columns: Map<string, ColumnViews>;
-  readonly heads: Map<string, { readonly stamp: string; readonly column: BenchColumn; readonly head: HeadView }>;
+  readonly heads: Map<string, { readonly stamp: Stamp; readonly column: BenchColumn; readonly head: HeadView }>;
   /** Columns of which boxes were asked for since the last view, and between the two before. */
   seen: Set<string>;
   seenBefore: ReadonlySet<string>;
@@ -152,22 +155,16 @@ function viewsOf(parts: Parts, column: BenchColumn): ColumnViews {
   parts.seen.add(column.key);
   const known = parts.columns.get(column.key);
   const stamp = stampOf(parts, column);
-  if (known?.stamp === stamp) return known;
+  if (known && sameList(stamp, known.stamp) === known.stamp) return known;
   const before = new Map([...(known?.before ?? []), ...(known?.boxes ?? [])]);
   const next = { stamp, boxes: new Map<string, BoxView | undefined>(), before };
   parts.columns.set(column.key, next);
   return next;
 }
 
-const facesOrder = new WeakMap<LineFaces, number>();
-let facesMade = 0;
-
-/** Changes whenever a box of the column may read otherwise. */
-function stampOf({ worked, faces }: Parts, column: BenchColumn): string {
-  const shown = faces();
-  const order = facesOrder.get(shown) ?? (facesMade += 1);
-  facesOrder.set(shown, order);
-  return `${worked.revision(column.key)} ${order} ${column.label}`;
+/** Differs whenever a box of the column may read otherwise. */
+function stampOf({ worked, faces }: Parts, column: BenchColumn): Stamp {
+  return [worked.revision(column.key), faces(), column.label];
 }
 
 function headFor(parts: Parts, column: BenchColumn): HeadView {
@@ -176,8 +173,8 @@ function headFor(parts: Parts, column: BenchColumn): HeadView {
   // A size far from sight shows what it did until its turn comes.
   if (known?.column === column && worked.isBehind(column.key)) return known.head;
   const ready = worked.isWorked(column.key);
-  const stamp = `${stampOf(parts, column)} ${ready}`;
-  if (known?.stamp === stamp && known.column === column) return known.head;
+  const stamp = [...stampOf(parts, column), ready];
+  if (known?.column === column && sameList(stamp, known.stamp) === known.stamp) return known.head;
   const made = headView(column, ready ? worked.bench() : undefined, faces(), worked.source().issued !== undefined);
   const head = known && sameData(known.head, made) ? known.head : made;
   heads.set(column.key, { stamp, column, head });

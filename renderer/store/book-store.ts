@@ -22,7 +22,9 @@ import { editsIn, type Written, type WriteStep } from './write-steps.ts';
 export type PageAsk = Extract<News, { readonly is: 'do' | 'go' }>;
 
 /** The book as this page has it: every edit is in it at once, and goes to the service in order. */
-export interface BookStore extends Speaking {
+export interface BookStore extends Omit<Speaking, 'refuse'> {
+  /** Says why something was not done, and answers the same sentence. */
+  readonly refuse: (sentence: string) => string;
   readonly records: ReadonlySignal<Records>;
   /** What is worked from the records today: one derivation for the whole page. */
   readonly derived: ReadonlySignal<Derived>;
@@ -35,8 +37,6 @@ export interface BookStore extends Speaking {
   readonly line: ReadonlySignal<QuietLineView>;
   /** Made at once on the page; a refusal takes it back and is said. An empty change does nothing. */
   readonly apply: (change: Change) => void;
-  /** The same for an act that may refuse; answers its sentence, which is said too. */
-  readonly act: (change: Result<Change, string>) => string | undefined;
   /** Does one of the core's acts; answers why not, which is said too. `then` is given what was done. */
   readonly doAct: <N extends ActName>(
     name: N,
@@ -89,7 +89,6 @@ export function openBookStore({ bridge, clock, first }: BookParts): BookStore {
     settled: follower.settled,
     line,
     apply,
-    act: (done) => actOn(done, apply, speaking.refuse),
     doAct: (name, input, then) => {
       const done = inWords(actTable[name].run(derived.peek(), input), derived.peek(), input);
       return actOn(done, (change) => [apply(change), then?.(change)], speaking.refuse);
@@ -100,6 +99,10 @@ export function openBookStore({ bridge, clock, first }: BookParts): BookStore {
     restore: (file) => new Promise((told) => follower.put({ act: 'restore', file, told })),
     call: bridge.call,
     ...speaking,
+    refuse: (sentence) => {
+      speaking.refuse(sentence);
+      return sentence;
+    },
     onAsk: (listener) => asking(asks, listener),
     close: bridge.onChanged((news) => hear(news, asks, follower)),
   };

@@ -2,16 +2,12 @@ import { keepOpenJob } from './kept-job.ts';
 import { computed, type ReadonlySignal } from '@preact/signals';
 import type { PageStore } from './page-store.ts';
 import type { BookStore } from './book-store.ts';
-import type { JobFault } from '#shared-calc/jobs/job-fault.ts';
-import type { Change } from '#shared-calc/records/change.ts';
 import type { Job } from '#shared-calc/records/records.ts';
-import { failed, type Result } from '#shared-calc/result.ts';
-import { sayJobFault } from '#shared-calc/words/say-job-fault.ts';
 
 /** What the places of the money side need of the store. */
 export interface MoneyHands extends Pick<
   BookStore,
-  'records' | 'derived' | 'info' | 'apply' | 'act' | 'doAct' | 'issue' | 'say' | 'refuse'
+  'records' | 'derived' | 'info' | 'doAct' | 'issue' | 'say' | 'refuse'
 > {
   /** The job that lies open, on every place alike. */
   readonly job: ReadonlySignal<string | undefined>;
@@ -41,9 +37,4 @@ export function moneyHands(store: PageStore): MoneyHands {
 /** The job that lies open, where the book has it. */
 export function jobAtHand({ records, job }: Pick<MoneyHands, 'records' | 'job'>): Job | undefined {
   return records.value.job.get(job.value ?? '');
-}
-
-/** An act on a job with its refusal in words. */
-export function told(done: Result<Change, JobFault>): Result<Change, string> {
-  return done.ok ? done : failed(sayJobFault(done.fault));
 }

@@ -1,5 +1,7 @@
 import type { UseName } from '#shared-calc/fields/uses.ts';
 import type { JobFault } from '#shared-calc/jobs/job-fault.ts';
+import type { LogFault } from '#shared-calc/prepare/log-rows.ts';
+import type { Display } from '#shared-calc/quantity/shown-unit.ts';
 import type { BoxFault } from '#shared-calc/recipe/read-box.ts';
 import type { FieldIssue, RecordFault, RecordName } from '#shared-calc/records/book-fault.ts';
 import type { LineNameFault } from '#shared-calc/rule/line-name.ts';
@@ -72,5 +74,27 @@ export type ActFault =
   | { readonly kind: 'no-size-name'; readonly size: string }
   | { readonly kind: 'size-name-long'; readonly size: string; readonly letters: number; readonly most: number }
   | { readonly kind: 'size-name-taken'; readonly name: string }
+  | {
+      readonly kind: 'not-to-give';
+      readonly material: string;
+      readonly unit: string;
+      readonly asked: number;
+      readonly free: number;
+      /** How the workshop writes figures. */
+      readonly display: Display;
+    }
+  | { readonly kind: 'nothing-free'; readonly job: string }
+  | { readonly kind: 'nothing-came' }
+  | { readonly kind: 'no-place-collected' }
+  | { readonly kind: 'nobody-signs' }
+  | { readonly kind: 'too-many-readings' }
+  /** Rows of a log that cannot be read. */
+  | { readonly kind: 'bad-log'; readonly rows: readonly LogFault[] }
+  /** The last jobs offer nothing for a line of the house. */
+  | { readonly kind: 'no-lesson'; readonly label: string }
+  /** A line of a quote without its words. */
+  | { readonly kind: 'no-words' }
+  | { readonly kind: 'no-recipe-title' }
+  | { readonly kind: 'pack-there'; readonly material: string }
   /** The input is not what the act's schema wants; `at` is the field, empty for the whole. */
   | { readonly kind: 'bad-input'; readonly at: string; readonly issues: readonly FieldIssue[] };

@@ -5,11 +5,19 @@ import * as jobs from './job-acts.ts';
 import * as recipes from './recipe-acts.ts';
 import { rescaleCoins } from './rescale-coins.ts';
 import * as sizes from './size-acts.ts';
+import * as batches from './batch-acts.ts';
+import * as measures from './measure-acts.ts';
+import * as prices from './price-acts.ts';
+import * as quoteLines from './quote-line-acts.ts';
+import * as store from './store-acts.ts';
+import * as tubs from './tub-acts.ts';
 
 /** Everything that a person can do to a book, by name. */
-export const acts = {
+const acts = {
   put: books.put,
+  putAll: books.putAll,
   remove: books.remove,
+  removeAll: books.removeAll,
   rescaleCoins,
   addLine: recipes.addLine,
   renameLine: recipes.renameLine,
@@ -18,6 +26,7 @@ export const acts = {
   changeLine: recipes.changeLine,
   writeLine: recipes.writeLine,
   moveUse: recipes.moveUse,
+  writeRecipe: recipes.writeRecipe,
   copyRecipe: recipes.copyRecipe,
   newJob: jobs.newJob,
   copyJob: jobs.copyJob,
@@ -44,6 +53,29 @@ export const acts = {
   dropSize: sizes.dropSize,
   setCount: sizes.setCount,
   nameSize: sizes.nameSize,
+  putIn: store.putIn,
+  correctEntry: store.correctEntry,
+  writeOff: store.writeOff,
+  useStock: store.useStock,
+  reserve: store.reserve,
+  release: store.release,
+  keepNeeded: store.keepNeeded,
+  receive: store.receive,
+  addQuoteLine: quoteLines.addQuoteLine,
+  changeQuoteLine: quoteLines.changeQuoteLine,
+  removeQuoteLine: quoteLines.removeQuoteLine,
+  newPack: prices.newPack,
+  putPrice: prices.putPrice,
+  startTub: tubs.startTub,
+  changeTub: tubs.changeTub,
+  removeTub: tubs.removeTub,
+  newBatch: batches.newBatch,
+  logBatch: batches.logBatch,
+  removeBatch: batches.removeBatch,
+  keepWatch: measures.keepWatch,
+  writeTook: measures.writeTook,
+  teachHouse: measures.teachHouse,
+  teachPlantLoss: measures.teachPlantLoss,
 };
 
 export type ActName = keyof typeof acts;

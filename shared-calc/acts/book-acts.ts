@@ -1,17 +1,27 @@
 import { z } from 'zod';
+import { wordsOfKind } from '#shared-calc/fields/kind-names.ts';
+import { fieldsOf } from '#shared-calc/fields/record-fields.ts';
 import { WORK_GROUP } from '#shared-calc/price/quote-rules.ts';
 import type { RecordName } from '#shared-calc/records/book-fault.ts';
 import { AddedSchema, KindSchema } from '#shared-calc/records/change-schema.ts';
-import { added, applyChange, emptyChange, type Added, type Change, updated } from '#shared-calc/records/change.ts';
+import {
+  added,
+  applyChange,
+  emptyChange,
+  squashChanges,
+  type Added,
+  type Change,
+} from '#shared-calc/records/change.ts';
 import type { RecordKind, Records } from '#shared-calc/records/records.ts';
 import { meantBy, referencesOf, usersOf } from '#shared-calc/records/references.ts';
 import { sameData } from '#shared-calc/records/same-data.ts';
-import { failed, ok } from '#shared-calc/result.ts';
+import { failed, ok, type Result } from '#shared-calc/result.ts';
 import { act } from './act.ts';
 import type { ActFault, Need } from './act-fault.ts';
 import { findRecord } from './find-record.ts';
 import { needsOf } from './line-breaks.ts';
 import { lineFault } from './line-fault.ts';
+import { recordAdded, recordChanged } from './record-changes.ts';
 
 /** Adds a record to a book or replaces the one with its id. */
 export const put = act<Added>({
@@ -24,13 +34,41 @@ export const put = act<Added>({
   },
 });
 
+const Label = z.string().min(1).max(300).optional().describe('What Undo calls it.');
+const PutAll = z.strictObject({ records: z.array(AddedSchema).min(1), label: Label });
+
+export const putAll = act<z.infer<typeof PutAll>>({
+  name: 'putAll',
+  says: 'Adds or replaces several records in one step, all of them or none.',
+  input: PutAll,
+  run: ({ records }, { records: asked, label }) => {
+    let now = records;
+    const changes: Change[] = [];
+    for (const each of asked) {
+      const fault = putFault(now, each);
+      if (fault) return failed(fault);
+      const change = putRecord(now, each);
+      now = applyChange(now, change);
+      changes.push(change);
+    }
+    const [only] = changes;
+    const says = changes.length === 1 && only ? only.label : `${changes.length} records`;
+    return ok(squashChanges(label ?? says, changes));
+  },
+});
+
 function putRecord(records: Records, { kind, record }: Added): Change {
   const from = records[kind].get(record.id);
-  if (from && sameData(from, record)) return emptyChange(`${kind} ${record.id}`);
-  const label = `${kind} ${record.id} ${from ? 'changed' : 'added'}`;
-  return from
-    ? { ...emptyChange(label), updated: [updated(kind, from, record)] }
-    : { ...emptyChange(label), added: [added(kind, record)] };
+  if (!from) return recordAdded(`${wordsOfKind(kind)} ${record.id} added`, kind, record);
+  const name = kind === 'workshop' ? 'the workshop' : record.id;
+  return recordChanged(`${changedFields(kind, from, record)} of ${name}`, kind, { from, to: record });
+}
+
+/** Headings of the fields in which two records differ. */
+function changedFields(kind: RecordKind, from: object, to: object): string {
+  const [before, after] = [from, to].map((record) => new Map<string, unknown>(Object.entries(record)));
+  const changed = fieldsOf(kind).filter(([key]) => !sameData(before?.get(key), after?.get(key)));
+  return changed.map(([, { heading }]) => heading.toLowerCase()).join(', ') || 'nothing';
 }
 
 function putFault(records: Records, { kind, record }: Added): ActFault | undefined {
@@ -45,29 +83,43 @@ function putFault(records: Records, { kind, record }: Added): ActFault | undefin
   return kind === 'line' ? lineFault(records, record) : undefined;
 }
 
-const Remove = z.strictObject({ kind: KindSchema, id: z.string() });
+const Name = z.strictObject({ kind: KindSchema, id: z.string() });
 
 /** Removes a record with what belongs to it; refused while another record names it. */
-export const remove = act<z.infer<typeof Remove>>({
+export const remove = act<z.infer<typeof Name>>({
   name: 'remove',
   says: 'Removes a record from the book with what belongs to it; refused while something else uses it.',
-  input: Remove,
-  run: ({ records }, { kind, id }) => {
-    const name = { kind, id };
-    const found = findRecord(records, kind, id);
+  input: Name,
+  run: ({ records }, name) => removed(records, [name], `${wordsOfKind(name.kind)} ${name.id} removed`),
+});
+
+const RemoveAll = z.strictObject({ records: z.array(Name).min(1), label: Label });
+
+export const removeAll = act<z.infer<typeof RemoveAll>>({
+  name: 'removeAll',
+  says: 'Removes several records in one step with what belongs to them, all of them or none.',
+  input: RemoveAll,
+  run: ({ records }, { records: names, label }) =>
+    removed(records, names, label ?? `${names.map(({ id }) => id).join(', ')} removed`.slice(0, 300)),
+});
+
+function removed(records: Records, names: readonly RecordName[], label: string): Result<Change, ActFault> {
+  for (const name of names) {
+    const found = findRecord(records, name.kind, name.id);
     if (!found.ok) return found;
     const fault = removeFault(records, name);
     if (fault) return failed(fault);
-    const removed = [name, ...ownedBy(records, name)].flatMap((each) => recordOf(records, each));
-    const change = { ...emptyChange(`${kind} ${id} removed`), removed };
-    const next = applyChange(records, change);
-    const by = [
-      ...removed.flatMap((each) => usersOf(next, { kind: each.kind, id: each.record.id })),
-      ...naming(next, name),
-    ];
-    return by.length > 0 ? failed({ kind: 'still-used', record: name, by: distinct(by) }) : ok(change);
-  },
-});
+  }
+  const all = distinct(names.flatMap((name) => [name, ...ownedBy(records, name)]));
+  const change = { ...emptyChange(label), removed: all.flatMap((each) => recordOf(records, each)) };
+  const next = applyChange(records, change);
+  for (const record of names) {
+    const gone = [record, ...ownedBy(records, record)];
+    const by = [...gone.flatMap((each) => usersOf(next, each)), ...naming(next, record)];
+    if (by.length > 0) return failed({ kind: 'still-used', record, by: distinct(by) });
+  }
+  return ok(change);
+}
 
 /** What has no meaning without another record, and goes with it. */
 const owners: Readonly<Partial<Record<RecordKind, readonly RecordKind[]>>> = {

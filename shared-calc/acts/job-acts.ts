@@ -8,18 +8,17 @@ import { isBefore, moveJob as movedJob } from '#shared-calc/jobs/move-job.ts';
 import { newJob as madeJob } from '#shared-calc/jobs/new-job.ts';
 import { setNextAct as nextActSet } from '#shared-calc/jobs/next-act.ts';
 import { choosePacks as packsChosen } from '#shared-calc/jobs/pack-choices.ts';
-import { putRecords } from '#shared-calc/jobs/put-records.ts';
 import { recordDeposit as depositRecorded } from '#shared-calc/jobs/record-deposit.ts';
 import { setSizes as sizesSet } from '#shared-calc/jobs/set-sizes.ts';
 import { setValues as valuesSet } from '#shared-calc/jobs/set-values.ts';
 import { surveyJob as surveyed } from '#shared-calc/jobs/survey-job.ts';
 import { applyChange, squashChanges, type Change } from '#shared-calc/records/change.ts';
-import { diffRecords } from '#shared-calc/records/diff-records.ts';
-import { recordKinds, type Job, type Records } from '#shared-calc/records/records.ts';
+import { recordKinds, type Records } from '#shared-calc/records/records.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
 import { act } from './act.ts';
 import { buildJob, type Short } from './build-job.ts';
 import { Day } from './inputs.ts';
+import { recordChanged, withFields } from './record-changes.ts';
 
 const By = z.enum(['client', 'us']);
 const WantedSize = z.strictObject({ tank: z.string(), count: z.int().default(1) });
@@ -195,17 +194,13 @@ export const writeJob = act<z.infer<typeof WriteJob>>({
     if (fields.title?.trim() === '') return failed({ kind: 'no-title' });
     const wrong = [fields.enquiredOn, fields.handover].map((day) => day && dayFault(day)).find(Boolean);
     if (wrong) return failed(wrong);
-    const to = withoutNull({ ...job.value, ...given(fields) });
+    const to = withFields(job.value, fields);
     const label = `${id}: ${Object.keys(fields)
       .map((field) => fieldNames[field] ?? field)
       .join(', ')}`;
-    return ok(diffRecords(label, records, { ...records, job: putRecords(records.job, [to]) }));
+    return ok(recordChanged(label, 'job', { from: job.value, to }));
   },
 });
-
-function withoutNull(fields: object): Job {
-  return Object.fromEntries(Object.entries(fields).filter(([, value]) => value !== null)) as Job;
-}
 
 const SetNextAct = z.strictObject({ job: z.string(), act: z.string().max(2_000), on: Day.optional() });
 

@@ -20,6 +20,7 @@ import { findRecord } from './find-record.ts';
 import { localsOf, needsOf } from './line-breaks.ts';
 import { lineFault, nameFault, ringFault } from './line-fault.ts';
 import { moveUse as useMoved } from './move-use.ts';
+import { recordChanged, withFields } from './record-changes.ts';
 
 const LineId = z.string().describe('The id of a line, such as H1.drainage.');
 
@@ -129,7 +130,7 @@ export const moveLine = lineAct<z.infer<typeof MoveLine>>({
     const other = lines[lines.findIndex((each) => each.id === line.id) + (to === 'up' ? -1 : 1)];
     if (!other) return failed({ kind: 'at-the-end', label: lineLabel(line), end: to === 'up' ? 'first' : 'last' });
     const label = `${inSentence(lineLabel(line))} moved ${to}`;
-    if (other.section !== line.section) return ok(updated(line, { ...line, section: other.section }, label));
+    if (other.section !== line.section) return ok(lineChanged(line, { ...line, section: other.section }, label));
     const places = [
       { ...line, order: other.order },
       { ...other, order: line.order },
@@ -201,7 +202,7 @@ export const changeLine = lineAct<z.infer<typeof ChangeLine>>({
     const fault = lineFault(records, next);
     if (fault) return failed(fault);
     const keys = Object.keys(fields).map((key) => words[key] ?? key);
-    return ok(updated(line, next, `${inSentence(lineLabel(line))}: ${keys.join(', ')}`));
+    return ok(lineChanged(line, next, `${inSentence(lineLabel(line))}: ${keys.join(', ')}`));
   },
 });
 
@@ -249,11 +250,11 @@ export function houseText(lines: readonly Line[], line: Line, text: string, said
   const cycle = ringFault(lines, { ...line, text });
   if (cycle) return failed(cycle);
   const label = `${inSentence(lineLabel(line))} of the house to ${said === '' ? 'no figure' : said}`;
-  return ok(updated(line, { ...line, text }, label.slice(0, 300)));
+  return ok(lineChanged(line, { ...line, text }, label.slice(0, 300)));
 }
 
-function updated(from: Line, to: Line, label: string): Change {
-  return { ...emptyChange(label), updated: [{ kind: 'line', from, to }] };
+function lineChanged(from: Line, to: Line, label: string): Change {
+  return recordChanged(label, 'line', { from, to });
 }
 
 const MoveUse = z.strictObject({
@@ -266,6 +267,24 @@ export const moveUse = lineAct<z.infer<typeof MoveUse>>({
   says: 'Has the program read a line for a use; the line of its recipe that had it until now loses it.',
   input: MoveUse,
   run: (records, _, input) => useMoved({ records }, input),
+});
+
+const WriteRecipe = z.strictObject({
+  recipe: z.string(),
+  fields: recordKinds.recipe.pick({ title: true, note: true }).partial(),
+});
+
+export const writeRecipe = act<z.infer<typeof WriteRecipe>>({
+  name: 'writeRecipe',
+  says: 'Rewrites the title of a house recipe, or what it is for.',
+  input: WriteRecipe,
+  run: ({ records }, { recipe: id, fields }) => {
+    const recipe = findRecord(records, 'recipe', id);
+    if (!recipe.ok) return recipe;
+    const to = withFields(recipe.value, { ...fields, title: fields.title?.trim() });
+    if (to.title === '') return failed({ kind: 'no-recipe-title' });
+    return ok(recordChanged(`${id}: ${Object.keys(fields).join(', ')}`, 'recipe', { from: recipe.value, to }));
+  },
 });
 
 const CopyRecipe = z.strictObject({ recipe: z.string() });

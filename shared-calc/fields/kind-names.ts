@@ -27,3 +27,21 @@ export const kindNames = [
 ] as const;
 
 export type KindName = (typeof kindNames)[number];
+
+const kindWords: Readonly<Partial<Record<KindName, string>>> = {
+  packPrice: 'price',
+  cultureKind: 'culture kind',
+  taxClass: 'tax class',
+  closedDay: 'closed day',
+  localValue: 'local value',
+  stockEntry: 'stock entry',
+  packChoice: 'choice of packs',
+  issuedQuote: 'issued quote',
+  quoteLine: 'quote line',
+  treatmentBatch: 'treatment batch',
+};
+
+/** What a record of a kind is called: "price", "stock entry". */
+export function wordsOfKind(kind: KindName): string {
+  return kindWords[kind] ?? kind;
+}

@@ -1,3 +1,4 @@
+import { packId } from '#shared-calc/buy/pack-prices.ts';
 import { findUnit } from '#shared-calc/quantity/unit.ts';
 import type { Added } from '#shared-calc/records/change.ts';
 import { saleWays } from '#shared-calc/fields/material.ts';
@@ -89,9 +90,4 @@ function newPacks(
       record: { id: packId(material.id, amount), material: material.id, amount },
     })),
   );
-}
-
-/** How a pack is named by the material, or the tank, and its amount. */
-export function packId(material: string, amount: number): string {
-  return `${material}-${amount}`;
 }

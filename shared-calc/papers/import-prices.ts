@@ -1,3 +1,4 @@
+import { priceOn } from '#shared-calc/buy/pack-prices.ts';
 import { parseDay } from '#shared-calc/calendar/day.ts';
 import { sameDimension } from '#shared-calc/quantity/dimension.ts';
 import { findUnit, fromBase, toBase, unitOf } from '#shared-calc/quantity/unit.ts';
@@ -79,7 +80,7 @@ interface Priced {
 
 function readPrice({ row, material, from, pack, priceCoins }: Priced, records: Records): ReadRow {
   const sameDay = [...records.packPrice.values()].find((each) => each.pack === pack.id && each.from === from);
-  const beforeCoins = priceOn(records, pack.id, from);
+  const beforeCoins = priceOn(records, pack.id, from)?.priceCoins;
   const unit = unitOfGoods(material, records) ?? 'each';
   return {
     price: { id: sameDay?.id ?? `${pack.id}@${from}`, pack: pack.id, from, priceCoins },
@@ -119,12 +120,6 @@ function findPack({ material, size, unit }: Asked, records: Records): Result<Pac
   if (found) return ok(found);
   const sizes = packs.map((each) => `${each.amount} ${own}`).join(', ') || 'none';
   return failed(`${material} has no pack of ${inOwn} ${own}. Its packs: ${sizes}.`);
-}
-
-function priceOn(records: Records, pack: string, day: string): number | undefined {
-  return [...records.packPrice.values()]
-    .filter((each) => each.pack === pack && each.from <= day)
-    .toSorted((a, b) => (a.from < b.from ? 1 : -1))[0]?.priceCoins;
 }
 
 function changeOf(prices: readonly PackPrice[], records: Records): Change {

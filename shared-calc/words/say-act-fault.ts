@@ -1,3 +1,5 @@
+import { sayLogFaults } from './say-log-faults.ts';
+import { goodsWords } from '#shared-calc/quantity/goods-words.ts';
 import { inSentence } from '#shared-calc/recipe/line-label.ts';
 import { capital } from '#shared-calc/rule/capital.ts';
 import type { ActFault, Break, Need, RefusedCell } from '#shared-calc/acts/act-fault.ts';
@@ -47,6 +49,21 @@ const sayings: Sayings<Own, [Called]> = {
   'size-name-long': ({ size, letters, most }) =>
     `${size}: a name has at most ${most} letters; this one has ${letters}.`,
   'size-name-taken': ({ name }) => `Another size of this job is called ${name} already: choose another name.`,
+  'not-to-give': ({ material, unit, asked, free, display }) => {
+    const goods = (amount: number) => `${goodsWords(amount, unit, display)} of ${material}`;
+    const again = unit === 'each' ? 'count again' : 'measure again';
+    return `The Store has ${goods(free)} to give, not ${goods(asked)}. What is kept for others stays: ${again}, or give back what is kept.`;
+  },
+  'nothing-free': ({ job }) => `The Store has nothing free that ${job} still needs.`,
+  'nothing-came': () => 'Nothing came: count at least one pack.',
+  'no-place-collected': () => 'Say where the leaves were collected: it stands on the label.',
+  'nobody-signs': () => 'Say who signs the readings.',
+  'too-many-readings': () => 'Too many readings to keep: one an hour is enough. Take some out.',
+  'bad-log': ({ rows }) => sayLogFaults(rows),
+  'no-lesson': ({ label }) => `The last jobs offer nothing for ${inSentence(label)}: five must have measured it.`,
+  'no-words': () => 'A line needs its words.',
+  'no-recipe-title': () => 'A recipe needs a title.',
+  'pack-there': ({ material }) => `${material} has such a pack already.`,
   'bad-input': ({ issues }) =>
     `${capital(issues.map(({ field, says }) => `${field === '' ? 'the input' : field} ${says}`).join('; '))}.`,
 };

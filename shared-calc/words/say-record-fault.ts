@@ -1,20 +1,7 @@
+import { wordsOfKind } from '#shared-calc/fields/kind-names.ts';
 import type { FieldIssue, RecordFault, RecordName } from '#shared-calc/records/book-fault.ts';
-import type { RecordKind } from '#shared-calc/records/records.ts';
 import { capital } from '#shared-calc/rule/capital.ts';
 import { sayByKind, type Sayings } from './say-by-kind.ts';
-
-const kindWords: Readonly<Partial<Record<RecordKind, string>>> = {
-  packPrice: 'price',
-  cultureKind: 'culture kind',
-  taxClass: 'tax class',
-  closedDay: 'closed day',
-  localValue: 'local value',
-  stockEntry: 'stock entry',
-  packChoice: 'choice of packs',
-  issuedQuote: 'issued quote',
-  quoteLine: 'quote line',
-  treatmentBatch: 'treatment batch',
-};
 
 const tellAtMost = 5;
 
@@ -40,7 +27,7 @@ export function isRecordFault(fault: { readonly kind: string }): fault is Record
 
 /** "tank T07" */
 export function sayRecord({ kind, id }: RecordName): string {
-  return kind === 'workshop' ? 'the workshop' : `${kindWords[kind] ?? kind} ${id}`;
+  return kind === 'workshop' ? 'the workshop' : `${wordsOfKind(kind)} ${id}`;
 }
 
 export function sayRecords(records: readonly RecordName[]): string {

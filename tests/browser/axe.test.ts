@@ -74,7 +74,7 @@ const list = [
   'pumice_coarse,"Pumice, coarse",furlong,10 L',
 ].join('\n');
 
-/** Chooses a list for a sheet that asks for one. */
+/** Chooses a list for a dialog that asks for one. */
 async function chooseList(text: string): Promise<void> {
   const [chooser] = await Promise.all([
     page.waitForEvent('filechooser'),
@@ -84,30 +84,30 @@ async function chooseList(text: string): Promise<void> {
   await page.waitForSelector('dialog[open] [role="status"]');
 }
 
-interface Sheet {
-  readonly sheet: string;
+interface Dialog {
+  readonly dialog: string;
   readonly place: string;
   /** The button that opens it. */
   readonly act: string;
   readonly and?: () => Promise<void>;
 }
 
-const sheets: readonly Sheet[] = [
-  { sheet: 'the backups', place: 'workshop', act: 'Backups' },
-  { sheet: 'the copy', place: 'workshop', act: 'Save a copy' },
-  { sheet: 'a new book', place: 'workshop', act: 'New book' },
-  { sheet: 'another book', place: 'workshop', act: 'Open a book' },
+const dialogs: readonly Dialog[] = [
+  { dialog: 'the backups', place: 'workshop', act: 'Backups' },
+  { dialog: 'the copy', place: 'workshop', act: 'Save a copy' },
+  { dialog: 'a new book', place: 'workshop', act: 'New book' },
+  { dialog: 'another book', place: 'workshop', act: 'Open a book' },
   {
-    sheet: 'a list and what it would bring',
+    dialog: 'a list and what it would bring',
     place: 'material-book',
     act: 'Take in a list',
     and: () => chooseList(list),
   },
-  { sheet: 'a new job', place: 'jobs', act: 'New job' },
-  { sheet: 'the issue of a quote', place: 'quotes/J01', act: 'Issue' },
+  { dialog: 'a new job', place: 'jobs', act: 'New job' },
+  { dialog: 'the issue of a quote', place: 'quotes/J01', act: 'Issue' },
 ];
 
-describe('every sheet', () => {
+describe('every dialog', () => {
   test('of all keys can be read in light and in dark', async () => {
     await walkTo('jobs');
     await page.keyboard.press('F1');
@@ -117,7 +117,7 @@ describe('every sheet', () => {
     expect(faults).toEqual(none);
   });
 
-  test.each(sheets)('of $sheet can be read in light and in dark', async ({ place, act, and }) => {
+  test.each(dialogs)('of $dialog can be read in light and in dark', async ({ place, act, and }) => {
     await walkTo(place);
     await page.getByRole('button', { name: act, exact: true }).click();
     await page.waitForSelector('dialog[open]');

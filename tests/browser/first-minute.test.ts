@@ -8,6 +8,7 @@ import { chosen, figures, goTo, plain, quietLine, seenBox, stored, write } from 
 import { pageDay } from './served-book.ts';
 import { useServedBook } from './use-served-book.ts';
 import { readIn, withValues, writeIn } from './write-in.ts';
+import { belowField, wrongBelow } from './below-field.ts';
 
 const sizes = ['T03', 'T07', 'T08'] as const;
 const pages = useServedBook();
@@ -22,14 +23,14 @@ async function walkTo(title: string): Promise<void> {
   await page.locator('h1', { hasText: title }).waitFor();
 }
 
-/** Opens a sheet of the workshop's place. */
-async function openSheet(name: string): Promise<void> {
+/** Opens a dialog of the workshop's place. */
+async function openDialog(name: string): Promise<void> {
   await walkTo('Workshop');
   await page.getByRole('button', { name, exact: true }).click();
   await page.waitForSelector('dialog[open]');
 }
 
-async function sheetGone(): Promise<void> {
+async function dialogGone(): Promise<void> {
   await page.locator('dialog[open]').waitFor({ state: 'detached' });
 }
 
@@ -72,20 +73,19 @@ describe('the demo workshop', () => {
   });
 
   test('is copied to a file of its own, and the copy says the same; a file that is there is not lost', async () => {
-    await openSheet('Save a copy');
+    await openDialog('Save a copy');
     const file = page.getByLabel('File, with its whole folder');
     await file.fill('copy.loamwright');
     await act('Save the copy');
-    await page.waitForSelector('dialog[open] .wrong');
-    const refused = plain(await page.textContent('dialog[open] .wrong'));
+    const refused = plain(await wrongBelow(file));
     writeFileSync(beside('Copy.loamwright'), 'a shopping list');
     await file.fill(beside('Copy'));
     await act('Save the copy');
-    await page.locator('dialog[open] .wrong', { hasText: 'there already' }).waitFor();
+    await page.getByRole('dialog').getByText('there already').waitFor();
     const kept = readFileSync(beside('Copy.loamwright'), 'utf8');
     await page.getByLabel('Replace a file that is there').check();
     await act('Save the copy');
-    await sheetGone();
+    await dialogGone();
     expect([refused, kept, plain(await quietLine(page))]).toEqual([
       expect.stringContaining('Give the file with its whole folder, such as '),
       'a shopping list',
@@ -123,12 +123,12 @@ describe('the demo workshop', () => {
   });
 
   test('brings a backup of the day back after a look at what would change, and Undo takes that back', async () => {
-    await openSheet('Backups');
+    await openDialog('Backups');
     await page.getByRole('button', { name: pageDay }).click();
     await page.waitForSelector('dialog[open] table');
     const changes = (await page.locator('dialog[open] tbody tr').allInnerTexts()).map(plain);
     await act('Bring it back');
-    await sheetGone();
+    await dialogGone();
     await stored(page, `backup of ${pageDay} brought back`);
     await backOnBench();
     await goTo(page, 'Litter depth', 'T07');
@@ -154,11 +154,11 @@ describe('the demo workshop', () => {
 
 describe('a book of one’s own', () => {
   beforeAll(async () => {
-    await openSheet('New book');
+    await openDialog('New book');
     await page.getByLabel('What it begins with').selectOption('plain');
     await page.getByLabel('File, with its whole folder').fill(beside('Own'));
     await act('Make it');
-    await sheetGone();
+    await dialogGone();
   });
 
   test('has the house recipes and the tanks, and none of the demo’s jobs, stock, prices and suppliers', () => {
@@ -183,12 +183,15 @@ describe('a book of one’s own', () => {
 
   test('leads to the first size in three acts, and then works every quantity', async () => {
     await walkTo('Size bench');
+    const done = () => page.getByText(/^Done: /).allInnerTexts();
+    await page.getByLabel('Name of the workshop').waitFor();
+    expect(await done()).toEqual([]);
     await page.getByLabel('Name of the workshop').fill('Fern and Stone');
     await page.keyboard.press('Enter');
-    await page.waitForSelector('.act-done:has-text("Fern and Stone")');
+    await expect.poll(done).toEqual(['Done: Fern and Stone']);
     await page.getByLabel('What it is called').fill('Reading room');
     await act('Begin the job');
-    await page.waitForSelector('.act-done:has-text("Reading room")');
+    await expect.poll(done).toEqual(['Done: Fern and Stone', 'Done: J01 Reading room']);
     await page.getByLabel('Tank').selectOption('T07');
     await act('Take a size');
     await page.waitForSelector('.strips .ag-cell.box');
@@ -208,13 +211,18 @@ describe('a book that does not open', () => {
   test('asked for by its path it is named with the reason, and the open one stays', async () => {
     page = await pages.begin('workshop');
     writeFileSync(beside('List.loamwright'), 'a shopping list, and no book at all');
-    await openSheet('Open a book');
+    await openDialog('Open a book');
     const said: string[] = [];
     for (const name of ['Nowhere.loamwright', 'List.loamwright']) {
-      await page.getByLabel('File, with its whole folder').fill(beside(name));
+      const file = page.getByLabel('File, with its whole folder');
+      await file.fill(beside(name));
       await act('Open it');
-      await page.locator('dialog[open] .wrong', { hasText: name }).waitFor();
-      said.push(plain(await page.textContent('dialog[open] .wrong')));
+      await page
+        .getByRole('dialog')
+        .getByText(`${name} is not a book`)
+        .or(page.getByText(`at ${beside(name)}`))
+        .waitFor();
+      said.push(plain(await belowField(file)));
     }
     await page.keyboard.press('Escape');
     await backOnBench();
@@ -227,23 +235,23 @@ describe('a book that does not open', () => {
 
   test('as the page is opened leaves it no dead end: it says why, and leads to another book', async () => {
     writeIn(pages.book(), [withValues({ 'T07.litter': '20 mm' })]);
-    await openSheet('Save a copy');
+    await openDialog('Save a copy');
     await page.getByLabel('File, with its whole folder').fill(beside('Copy'));
     await act('Save the copy');
-    await sheetGone();
+    await dialogGone();
     // The book is told in a form that this page does not know, as by a later program.
     await page.route('**/call/book.read', async (route) => {
       const answer = await route.fetch();
       await route.fulfill({ response: answer, body: (await answer.text()).replace('"line":', '"later":') });
     });
     await page.reload();
-    await page.waitForSelector('.no-book [role="alert"]');
-    const says = plain(await page.textContent('.no-book [role="alert"]'));
+    const alert = page.getByRole('main').getByRole('alert').first();
+    const says = plain(await alert.textContent());
     await page.unroute('**/call/book.read');
     await act('Open another book');
     await page.getByLabel('File, with its whole folder').fill(beside('Copy.loamwright'));
     await act('Open it');
-    await page.locator('.no-book').waitFor({ state: 'detached' });
+    await alert.waitFor({ state: 'detached' });
     await backOnBench();
     await goTo(page, 'Litter depth', 'T07');
     expect([says, await chosen(page)]).toEqual([

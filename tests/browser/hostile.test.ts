@@ -255,7 +255,7 @@ describe('hostile words where a figure or a name is asked for', () => {
     await page.getByLabel('Collected at').press('Enter');
     await page.getByLabel(/^Core probe/).fill(`0 20\n${worst}\n70 121`);
     await page.getByRole('button', { name: 'Take the log' }).click();
-    const says = plain(await page.locator('.open-batch .rule-fault').first().textContent());
+    const says = plain(await page.getByRole('article').getByRole('status').first().textContent());
     const label = plain(await page.locator('.label-lines').textContent());
     expect([says, label, await wrong()]).toEqual([
       expect.stringMatching(/^Row 2: /),
@@ -267,7 +267,9 @@ describe('hostile words where a figure or a name is asked for', () => {
   test('as a reading of the watch are named by their row', async () => {
     await walkTo('prepare/J01/watch/T07');
     await page.getByLabel(/^Readings: time/).fill(`0 22 90\n${worst}\n24 25 90`);
-    const says = plain(await page.locator('#work .rule-fault').first().textContent());
+    const says = plain(
+      await page.getByRole('main').getByRole('status').filter({ hasText: 'Row' }).first().textContent(),
+    );
     expect([says, await wrong()]).toEqual([expect.stringMatching(/^Row 2: /), []]);
   });
 
@@ -276,7 +278,7 @@ describe('hostile words where a figure or a name is asked for', () => {
     await walkTo('material-book');
     await page.getByRole('button', { name: 'Take in a list' }).click();
     await choose(listed);
-    const refused = plain(await page.locator('.refused-rows').textContent());
+    const refused = plain(await page.getByRole('group', { name: 'Refused rows' }).textContent());
     await choose(listed.split('\n').slice(0, 2).join('\n'));
     await page.getByRole('button', { name: 'Take it in' }).click();
     await page.locator('dialog[open]').waitFor({ state: 'detached' });

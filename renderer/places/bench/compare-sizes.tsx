@@ -1,7 +1,7 @@
 import { useState } from 'preact/hooks';
-import { ChoiceEntry } from '#renderer/books/entry.tsx';
-import { useOpenSheet } from '#renderer/frame/use-open-sheet.ts';
-import { Button } from '#renderer/kit/button.tsx';
+import { ChoiceField, Fields } from '#renderer/kit/field.tsx';
+import { Button, Buttons } from '#renderer/kit/button.tsx';
+import { Dialog, DialogScroll } from '#renderer/kit/dialog.tsx';
 import { Table } from '#renderer/kit/table.tsx';
 import type { Difference } from '#renderer/store/compare-columns.ts';
 import type { PageStore } from '#renderer/store/page-store.ts';
@@ -13,38 +13,52 @@ interface CompareParts {
 
 /** Two sizes side by side: what was measured or written otherwise, and what comes of it. */
 export function CompareSizes({ store, one: first }: CompareParts) {
-  const sheet = useOpenSheet();
   const heads = store.bench.view.value.columns;
   const options = heads.map(({ key, label }) => ({ value: key, label: label === key ? key : `${key} ${label}` }));
   const [one, setOne] = useState(first);
   const [other, setOther] = useState(heads.find((head) => head.key !== first)?.key ?? first);
   const found = store.bench.compare(one, other);
   const go = (line: string) => {
-    sheet.current?.close();
     if (store.bench.reveal(line)) store.strips.current?.go({ row: line, column: other });
   };
   return (
-    <dialog
-      ref={sheet}
-      class="sheet wide"
-      aria-labelledby="compare-title"
-      onClose={() => (store.sheet.value = undefined)}
-    >
-      <h2 id="compare-title">What differs</h2>
-      <div class="entries">
-        <ChoiceEntry label="Size" value={one} options={options} choose={setOne} />
-        <ChoiceEntry label="beside" value={other} options={options} choose={setOther} />
-      </div>
-      <div class="scroll" tabIndex={0} role="group" aria-label="Lines that differ">
-        <Differences title="Measured or written otherwise" of={found?.causes ?? []} heads={[one, other]} go={go} why />
-        <Differences title="What comes of it" of={found?.results ?? []} heads={[one, other]} go={go} why={false} />
-      </div>
-      <form method="dialog">
-        <Button look="main" type="submit">
-          Close
-        </Button>
-      </form>
-    </dialog>
+    <Dialog title="What differs" wide close={() => (store.sheet.value = undefined)}>
+      {(leave) => {
+        const show = (line: string) => {
+          leave();
+          go(line);
+        };
+        return (
+          <>
+            <Fields>
+              <ChoiceField label="Size" value={one} options={options} choose={setOne} />
+              <ChoiceField label="beside" value={other} options={options} choose={setOther} />
+            </Fields>
+            <DialogScroll label="Lines that differ">
+              <Differences
+                title="Measured or written otherwise"
+                of={found?.causes ?? []}
+                heads={[one, other]}
+                go={show}
+                why
+              />
+              <Differences
+                title="What comes of it"
+                of={found?.results ?? []}
+                heads={[one, other]}
+                go={show}
+                why={false}
+              />
+            </DialogScroll>
+            <Buttons>
+              <Button look="main" onClick={leave}>
+                Close
+              </Button>
+            </Buttons>
+          </>
+        );
+      }}
+    </Dialog>
   );
 }
 

@@ -1,15 +1,12 @@
 import type { ComponentChildren } from 'preact';
 import { useState } from 'preact/hooks';
 import type { BookContext, BookHands } from '#renderer/books/book-hands.ts';
-import { ChoiceEntry, SettledEntry, TextEntry } from '#renderer/books/entry.tsx';
-import { updateRecord } from '#renderer/books/put-record.ts';
+import { ChoiceField, SettledField, TextField, Fields } from '#renderer/kit/field.tsx';
 import { byCode } from '#renderer/books/record-table.ts';
 import { writeRoute } from '#renderer/frame/place-route.ts';
-import { Button } from '#renderer/kit/button.tsx';
-import { newJob } from '#shared-calc/jobs/new-job.ts';
-import { setSizes } from '#shared-calc/jobs/set-sizes.ts';
+import { Button, Buttons } from '#renderer/kit/button.tsx';
+import { Hint } from '#renderer/kit/note.tsx';
 import type { Job, Records } from '#shared-calc/records/records.ts';
-import { sayJobFault } from '#shared-calc/words/say-job-fault.ts';
 import './first-minute.css';
 import '#renderer/books/books.css';
 
@@ -41,15 +38,15 @@ export function FirstMinute({ context, hands }: FirstMinuteParts) {
           {job ? (
             <SizeAct job={job} context={context} hands={hands} />
           ) : (
-            <p class="hint">A size is taken for a job; begin one first.</p>
+            <Hint>A size is taken for a job; begin one first.</Hint>
           )}
         </Act>
       </ol>
-      <p class="hint">
+      <Hint>
         Prices are yours to set: a tank's in the <a href={writeRoute('tank-book')}>tank book</a>, packs in the{' '}
         <a href={writeRoute('material-book')}>material book</a>. Until then the bench works every quantity and says
         which price is missing.
-      </p>
+      </Hint>
     </div>
   );
 }
@@ -73,51 +70,43 @@ function Act({ title, done, children }: ActParts) {
 
 function NameAct({ context: { workshop }, hands }: FirstMinuteParts) {
   const settle = (name: string) => {
-    const done = updateRecord('name of the workshop', 'workshop', {
-      from: workshop,
-      to: { ...workshop, name: name.trim() },
-    });
-    if (!done.ok) return done.fault;
-    hands.apply(done.value);
-    return undefined;
+    return hands.doAct('put', { kind: 'workshop', record: { ...workshop, name: name.trim() } });
   };
   return (
-    <SettledEntry label="Name of the workshop" text={workshop.name} settle={settle} hint="It stands on every quote" />
+    <SettledField label="Name of the workshop" text={workshop.name} settle={settle} hint="It stands on every quote" />
   );
 }
 
-function JobAct({ context: { records, today }, hands }: FirstMinuteParts) {
+function JobAct({ context: { records }, hands }: FirstMinuteParts) {
   const recipes = [...records.recipe.values()].toSorted(byCode);
   const [title, setTitle] = useState('');
   const [recipe, setRecipe] = useState(recipes[0]?.id ?? '');
   const begin = () => {
-    const made = newJob(records, { title, recipe, sizes: [], writings: [], by: 'us', on: today });
-    if (made.ok) hands.apply(made.value.change);
-    else hands.refuse(sayJobFault(made.fault));
+    hands.doAct('newJob', { title, recipe, sizes: [], writings: [], by: 'us' });
   };
   return (
     <>
-      <div class="entries">
-        <TextEntry
+      <Fields>
+        <TextField
           label="What it is called"
           text={title}
           typing={setTitle}
           enter={begin}
           hint="such as Reading room, east wall"
         />
-        <ChoiceEntry
+        <ChoiceField
           label="House recipe"
           value={recipe}
           options={recipes.map((each) => ({ value: each.id, label: `${each.id} ${each.title}` }))}
           choose={setRecipe}
           hint={records.recipe.get(recipe)?.note ?? ''}
         />
-      </div>
-      <div class="pair">
+      </Fields>
+      <Buttons>
         <Button look="main" disabled={title.trim() === ''} onClick={begin}>
           Begin the job
         </Button>
-      </div>
+      </Buttons>
     </>
   );
 }
@@ -126,27 +115,25 @@ function SizeAct({ job, context: { records }, hands }: FirstMinuteParts & { read
   const tanks = [...records.tank.values()].toSorted(byCode);
   const [tank, setTank] = useState(tanks[0]?.id ?? '');
   const take = () => {
-    const done = setSizes(records, job.id, [{ tank, count: 1 }]);
-    if (!done.ok) return hands.refuse(sayJobFault(done.fault));
-    hands.apply(done.value);
-    location.hash = writeRoute('bench', job.id);
+    const goOn = () => (location.hash = writeRoute('bench', job.id));
+    hands.doAct('setSizes', { job: job.id, sizes: [{ tank, count: 1 }] }, goOn);
   };
   return (
     <>
-      <div class="entries">
-        <ChoiceEntry
+      <Fields>
+        <ChoiceField
           label="Tank"
           value={tank}
           options={tanks.map(({ id, label }) => ({ value: id, label: `${id} ${label}` }))}
           choose={setTank}
           hint="inside sizes; yours can be added in the tank book"
         />
-      </div>
-      <div class="pair">
+      </Fields>
+      <Buttons>
         <Button look="main" disabled={tank === ''} onClick={take}>
           Take a size
         </Button>
-      </div>
+      </Buttons>
     </>
   );
 }

@@ -1,9 +1,10 @@
 import { useState } from 'preact/hooks';
-import { ChoiceEntry, TextEntry } from '#renderer/books/entry.tsx';
+import { ChoiceField, TextField, Fields } from '#renderer/kit/field.tsx';
 import { InsideWorked, OutsideFields } from '#renderer/books/outside-fields.tsx';
 import { insideFrom, isBegun } from '#renderer/books/outside-size.ts';
 import { shownUnitWords } from '#shared-calc/quantity/figure-words.ts';
-import { Button } from '#renderer/kit/button.tsx';
+import { Button, Buttons } from '#renderer/kit/button.tsx';
+import { Fault } from '#renderer/kit/note.tsx';
 import { readMoney } from '#shared-calc/papers/read-money.ts';
 import type { Display } from '#shared-calc/quantity/shown-unit.ts';
 import { tankShapes } from '#shared-calc/fields/tank.ts';
@@ -41,14 +42,10 @@ export function NewTankForm({ code, display, workshop, take }: FormParts) {
       <KindFields texts={texts} put={put} />
       <Measures texts={texts} put={put} display={display} />
       <OwnerFields texts={texts} put={put} currency={workshop.currency} />
-      {refused !== undefined && (
-        <p class="rule-fault" role="alert">
-          {refused}
-        </p>
-      )}
-      <div class="pair">
+      {refused !== undefined && <Fault role="alert">{refused}</Fault>}
+      <Buttons>
         <Button onClick={settle}>Enter and take it</Button>
-      </div>
+      </Buttons>
     </section>
   );
 }
@@ -57,36 +54,36 @@ type FieldParts = Pick<MeasureParts, 'texts' | 'put'>;
 
 function KindFields({ texts, put }: FieldParts) {
   return (
-    <div class="entries">
-      <TextEntry label="Code" text={texts.code} typing={(next) => put({ code: next })} />
-      <TextEntry label="Name" text={texts.label} typing={(label) => put({ label })} />
-      <ChoiceEntry
+    <Fields>
+      <TextField label="Code" text={texts.code} typing={(next) => put({ code: next })} />
+      <TextField label="Name" text={texts.label} typing={(label) => put({ label })} />
+      <ChoiceField
         label="Shape"
         value={texts.shape}
         options={shapes}
         choose={(word) => put({ shape: shapeOf(word) })}
       />
-      <ChoiceEntry
+      <ChoiceField
         label="Measured"
         value={isOutside(texts) ? 'outside' : 'inside'}
         options={ways}
         choose={(word) => put({ measured: word === 'inside' ? 'inside' : 'outside' })}
       />
-    </div>
+    </Fields>
   );
 }
 
 function OwnerFields({ texts, put, currency }: FieldParts & { readonly currency: string }) {
   return (
-    <div class="entries">
-      <ChoiceEntry
+    <Fields>
+      <ChoiceField
         label="Whose it is"
         value={texts.clientsOwn ? 'client' : 'us'}
         options={owners}
         choose={(word) => put({ clientsOwn: word === 'client' })}
       />
       {!texts.clientsOwn && (
-        <TextEntry
+        <TextField
           label="Price, if known"
           unit={currency}
           figure
@@ -94,7 +91,7 @@ function OwnerFields({ texts, put, currency }: FieldParts & { readonly currency:
           typing={(price) => put({ price })}
         />
       )}
-    </div>
+    </Fields>
   );
 }
 
@@ -125,12 +122,12 @@ function Measures({ texts, put, display }: MeasureParts) {
   const inside = isOut && isBegun(outside, shape) ? insideFrom(outside, shape, display) : undefined;
   return (
     <>
-      <div class="entries">
+      <Fields>
         {isOut && (
           <OutsideFields shape={shape} texts={outside} write={(next) => put({ outside: next })} display={display} />
         )}
         {askedMeasures(texts).map(({ key, name }) => (
-          <TextEntry
+          <TextField
             key={key}
             label={name}
             unit={unit}
@@ -139,7 +136,7 @@ function Measures({ texts, put, display }: MeasureParts) {
             typing={(text) => put({ inside: { ...texts.inside, [key]: text } })}
           />
         ))}
-      </div>
+      </Fields>
       <InsideWorked inside={inside} />
     </>
   );

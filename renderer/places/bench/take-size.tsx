@@ -1,7 +1,7 @@
 import { useState } from 'preact/hooks';
 import { nextCode } from '#renderer/books/next-code.ts';
-import { useOpenSheet } from '#renderer/frame/use-open-sheet.ts';
-import { Button } from '#renderer/kit/button.tsx';
+import { Button, Buttons } from '#renderer/kit/button.tsx';
+import { Dialog } from '#renderer/kit/dialog.tsx';
 import type { PageStore } from '#renderer/store/page-store.ts';
 import { shownUnitWords } from '#shared-calc/quantity/figure-words.ts';
 import { showValue, type Display } from '#shared-calc/quantity/shown-unit.ts';
@@ -11,53 +11,55 @@ import { NewTankForm } from './new-tank-form.tsx';
 
 /** The tanks of the tank book, those not on the bench first, and a form for one that is in no book yet. */
 export function TakeSize({ store }: { readonly store: PageStore }) {
-  const sheet = useOpenSheet();
   const [words, setWords] = useState('');
   const records = store.book.records.value;
   const display = store.bench.display.value;
   const here = new Set(store.bench.laid.value?.worked.source().columns.map((column) => column.tank.id));
   const tanks = tanksToTake([...records.tank.values()], here, words);
-  const taking = (take: () => string | undefined) => {
-    const before = columnsOf(store);
-    const refused = take();
-    if (refused !== undefined) return refused;
-    sheet.current?.close();
-    showNew(store, before);
-    return undefined;
-  };
-  const takeTank = (tank: Tank) => taking(() => store.bench.acts.takeTank(tank.id));
-  const takeFirst = () => tanks[0] && takeTank(tanks[0]);
   return (
-    <dialog
-      ref={sheet}
-      class="sheet wide take-size"
-      aria-labelledby="take-title"
-      onClose={() => (store.sheet.value = undefined)}
-    >
-      <h2 id="take-title">Take a size</h2>
-      <label class="find">
-        <span class="unseen">Find a tank by its name or size</span>
-        <input
-          type="search"
-          placeholder="Name or size, such as 900"
-          autocomplete="off"
-          value={words}
-          onInput={(event) => setWords(event.currentTarget.value)}
-          onKeyDown={(event) => event.key === 'Enter' && takeFirst()}
-        />
-      </label>
-      <TankList tanks={tanks} here={here} display={display} take={takeTank} />
-      <NewTankForm
-        code={nextCode('T', records.tank.keys())}
-        display={display}
-        workshop={workshopOf(records)}
-        take={(tank, priceCoins) => taking(() => store.bench.acts.takeNewTank(tank, priceCoins))}
-      />
-      <form method="dialog">
-        <Button type="submit">Leave it</Button>
-      </form>
-    </dialog>
+    <Dialog title="Take a size" wide close={() => (store.sheet.value = undefined)}>
+      {(leave) => {
+        const taking = (take: () => string | undefined) => takeAndShow(store, take, leave);
+        const takeTank = (tank: Tank) => taking(() => store.bench.acts.takeTank(tank.id));
+        const takeFirst = () => tanks[0] && takeTank(tanks[0]);
+        return (
+          <div class="take-size">
+            <label class="find">
+              <span class="unseen">Find a tank by its name or size</span>
+              <input
+                type="search"
+                placeholder="Name or size, such as 900"
+                autocomplete="off"
+                value={words}
+                onInput={(event) => setWords(event.currentTarget.value)}
+                onKeyDown={(event) => event.key === 'Enter' && takeFirst()}
+              />
+            </label>
+            <TankList tanks={tanks} here={here} display={display} take={takeTank} />
+            <NewTankForm
+              code={nextCode('T', records.tank.keys())}
+              display={display}
+              workshop={workshopOf(records)}
+              take={(tank, priceCoins) => taking(() => store.bench.acts.takeNewTank(tank, priceCoins))}
+            />
+            <Buttons>
+              <Button onClick={leave}>Leave it</Button>
+            </Buttons>
+          </div>
+        );
+      }}
+    </Dialog>
   );
+}
+
+/** Takes a size, or says why not; the dialog goes once it is taken. */
+function takeAndShow(store: PageStore, take: () => string | undefined, leave: () => void): string | undefined {
+  const before = columnsOf(store);
+  const refused = take();
+  if (refused !== undefined) return refused;
+  leave();
+  showNew(store, before);
+  return undefined;
 }
 
 function columnsOf({ bench }: PageStore): readonly string[] {
@@ -66,7 +68,7 @@ function columnsOf({ bench }: PageStore): readonly string[] {
 
 /**
  * Chooses a box of the size just taken, at the line that was chosen, so that its strip comes into sight. The keyboard
- * stays on what opened the sheet, for the next size to be taken.
+ * stays on what opened the dialog, for the next size to be taken.
  */
 function showNew(store: PageStore, before: readonly string[]): void {
   const { bench, strips } = store;

@@ -8,7 +8,6 @@ import type { PrepareHands } from '#renderer/store/prepare-hands.ts';
 import type { CultureKind } from '#shared-calc/records/records.ts';
 import type { CultureDesk } from './culture-desk.ts';
 import { CultureKinds, KindBoard } from './kind-board.tsx';
-import { startTub } from './write-tub.ts';
 import '#renderer/books/books.css';
 import '#renderer/look/prepare.css';
 import './cultures.css';
@@ -41,7 +40,7 @@ export function culturesPlace(hands: PrepareHands): (route: Route) => PlaceView 
             {
               label: 'Start a tub',
               main: true,
-              run: () => hands.apply(startTub(hands.records.peek(), kind, hands.info.peek().today)),
+              run: () => void hands.doAct('startTub', { kind: kind.id }),
             },
           ]
         : [{ label: 'Start a tub', hint: 'Put a kind into the culture book first.' }],

@@ -1,4 +1,4 @@
-import { SettledEntry } from '#renderer/books/entry.tsx';
+import { SettledField, Fields } from '#renderer/kit/field.tsx';
 import { readMeasure } from '#shared-calc/papers/read-measure.ts';
 import type { CultureBoard } from '#shared-calc/prepare/culture-board.ts';
 import type { CultureDesk } from './culture-desk.ts';
@@ -22,9 +22,9 @@ export function Flies({ desk, board, standing }: FliesParts) {
   return (
     <section>
       <h2>Flies for feeding</h2>
-      <div class="entries limits">
-        <SettledEntry label="Flies wanted a week" figure text={String(desk.flies.value)} settle={settle} />
-      </div>
+      <Fields look="short">
+        <SettledField label="Flies wanted a week" figure text={String(desk.flies.value)} settle={settle} />
+      </Fields>
       <p class="counted">
         Start {board.flyStarts} {board.flyStarts === 1 ? 'tub' : 'tubs'} a week; {board.flyTubs} on the shelf at once,{' '}
         {here} {here === 1 ? 'stands' : 'stand'}.

@@ -1,13 +1,15 @@
+import type { ActInputs } from '#shared-calc/acts/all-acts.ts';
+import { readDay } from '#renderer/books/day-field.ts';
 import type { BookContext } from '#renderer/books/book-hands.ts';
-import { ChoiceEntry, SettledEntry } from '#renderer/books/entry.tsx';
+import { ChoiceField, SettledField, Fields, FieldBox } from '#renderer/kit/field.tsx';
 import { jobName } from '#shared-calc/jobs/find-job.ts';
 import { Button } from '#renderer/kit/button.tsx';
+import { Checkbox } from '#renderer/kit/checkbox.tsx';
 import { EmptyNote } from '#renderer/kit/empty-note.tsx';
 import type { PrepareHands } from '#renderer/store/prepare-hands.ts';
 import { paperDay } from '#shared-calc/papers/paper-words.ts';
 import type { CultureKind, Job } from '#shared-calc/records/records.ts';
 import type { StandingTub } from '#shared-calc/prepare/tub-days.ts';
-import { claimTub, placeTub, redateTub, removeTub, spareTub } from './write-tub.ts';
 
 interface TubsParts {
   readonly standing: readonly StandingTub[];
@@ -40,6 +42,11 @@ type RowParts = Omit<TubsParts, 'standing' | 'kind'> & { readonly standing: Stan
 
 function TubRow({ standing, hands, context, jobs }: RowParts) {
   const { tub, readyOn, nextOn, is } = standing;
+  const change = (fields: ActInputs['changeTub']['fields']) => hands.doAct('changeTub', { tub: tub.id, fields });
+  const redate = (text: string) => {
+    const day = readDay(text, 'Started on', context.today);
+    return day.ok ? change({ startedOn: day.value }) : hands.refuse(day.fault);
+  };
   const claimed =
     jobs.some(({ id }) => id === tub.claimedBy) || tub.claimedBy === undefined
       ? jobs
@@ -49,37 +56,25 @@ function TubRow({ standing, hands, context, jobs }: RowParts) {
       <h3>
         {tub.id} <span class="aside">{stateWords(is, { readyOn, nextOn })}</span>
       </h3>
-      <div class="entries">
-        <SettledEntry
-          label="Started on"
-          text={tub.startedOn}
-          settle={(text) => hands.act(redateTub(tub, text, context.today))}
-        />
-        <ChoiceEntry
+      <Fields>
+        <SettledField label="Started on" text={tub.startedOn} settle={redate} />
+        <ChoiceField
           label="Kept for"
           value={tub.claimedBy ?? ''}
           options={[
             { value: '', label: 'whichever comes' },
             ...claimed.map((job) => ({ value: job.id, label: jobName(job) })),
           ]}
-          choose={(job) => hands.act(claimTub(tub, job))}
+          choose={(job) => change({ claimedBy: job === '' ? null : job })}
         />
-        <SettledEntry label="Place" text={tub.place} settle={(text) => hands.act(placeTub(tub, text))} />
-        <div class="entry">
-          <span class="label">Beside</span>
-          <label class="tick">
-            <input
-              type="checkbox"
-              checked={tub.spare}
-              onChange={(event) => hands.act(spareTub(tub, event.currentTarget.checked))}
-            />
-            spare
-          </label>
-          <Button look="plain" onClick={() => hands.apply(removeTub(tub))}>
+        <SettledField label="Place" text={tub.place} settle={(place) => change({ place })} />
+        <FieldBox label="Beside">
+          <Checkbox label="spare" on={tub.spare} turn={(spare) => change({ spare })} />
+          <Button look="plain" onClick={() => hands.doAct('removeTub', { tub: tub.id })}>
             Take it down
           </Button>
-        </div>
-      </div>
+        </FieldBox>
+      </Fields>
     </li>
   );
 }

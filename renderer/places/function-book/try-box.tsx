@@ -1,7 +1,7 @@
 import { useMemo } from 'preact/hooks';
-import { ChoiceEntry, TextEntry } from '#renderer/books/entry.tsx';
+import { ChoiceField, TextField } from '#renderer/kit/field.tsx';
 import { copyText } from '#renderer/files/copy-text.ts';
-import { Button } from '#renderer/kit/button.tsx';
+import { Button, Buttons } from '#renderer/kit/button.tsx';
 import { Caution } from '#renderer/kit/caution.tsx';
 import { sayUnits } from '#shared-calc/words/say-units.ts';
 import { unitWords } from '#shared-calc/quantity/unit-words.ts';
@@ -46,9 +46,9 @@ export function TryBox({ entry, texts, write, display, say }: TryBoxParts) {
         ))}
       {tried && <Answer tried={tried} display={display} />}
       {tried && (
-        <div class="pair">
+        <Buttons>
           <Button onClick={() => copyText(document, tried.rule) && say(`Copied: ${tried.rule}`)}>Copy as a rule</Button>
-        </div>
+        </Buttons>
       )}
     </aside>
   );
@@ -66,11 +66,11 @@ function ArgumentEntry({ argument, text, write, wrong }: ArgumentEntryParts) {
   const words = typeof takes === 'string' ? (takes === 'yes_no' ? ['yes', 'no'] : undefined) : takes;
   if (words) {
     const options = words.map((word) => ({ value: word, label: word }));
-    return <ChoiceEntry label={name} value={text} options={options} choose={write} />;
+    return <ChoiceField label={name} value={text} options={options} choose={write} />;
   }
   const { kind, unit, range } = argumentWords(argument);
   const hint = [unit === '' ? kind : unit, range].filter((part) => part !== '').join(', ');
-  return <TextEntry label={name} figure text={text} typing={write} wrong={wrong} hint={hint} />;
+  return <TextField label={name} figure text={text} typing={write} wrong={wrong} hint={hint} />;
 }
 
 function Answer({ tried, display }: { readonly tried: Tried; readonly display: Display }) {

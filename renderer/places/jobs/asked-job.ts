@@ -1,6 +1,6 @@
+import type { ActInputs } from '#shared-calc/acts/all-acts.ts';
 import { readDay } from '#renderer/books/day-field.ts';
 import type { Day } from '#shared-calc/calendar/day.ts';
-import { newJob, type JobMade } from '#shared-calc/jobs/new-job.ts';
 import { readSizes } from '#shared-calc/jobs/read-sizes.ts';
 import type { Records } from '#shared-calc/records/records.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
@@ -29,20 +29,15 @@ export const noWishes: Wishes = {
   handover: '',
 };
 
-/** Makes a job of a first message, or says what of it cannot be read. */
-export function askedJob(records: Records, wishes: Wishes, today: Day): Result<JobMade, string> {
-  const { sizes: sizesText, handover: dayText, ...words } = wishes;
+/** A first message as the act takes it, or what of it cannot be read. */
+export function askedJob(
+  records: Pick<Records, 'tank'>,
+  { sizes: sizesText, handover: dayText, ...words }: Wishes,
+  today: Day,
+): Result<ActInputs['newJob'], string> {
   const sizes = sizesText.trim() === '' ? ok([]) : readSizes(sizesText, records);
   if (!sizes.ok) return failed(sayJobFault(sizes.fault));
   const handover = dayText.trim() === '' ? ok(undefined) : readDay(dayText, 'Handover wanted', today);
   if (!handover.ok) return handover;
-  const made = newJob(records, {
-    ...words,
-    sizes: sizes.value,
-    writings: [],
-    by: 'client',
-    on: today,
-    ...(handover.value !== undefined && { handover: handover.value }),
-  });
-  return made.ok ? made : failed(sayJobFault(made.fault));
+  return ok({ ...words, sizes: [...sizes.value], writings: [], by: 'client', handover: handover.value });
 }

@@ -1,4 +1,4 @@
-import { SettledEntry } from '#renderer/books/entry.tsx';
+import { SettledField, Fields } from '#renderer/kit/field.tsx';
 import { writeRoute } from '#renderer/frame/place-route.ts';
 import { JobMoney } from './job-money.tsx';
 import type { JobPart } from './job-part.ts';
@@ -44,7 +44,7 @@ function JobPeople(part: JobPart) {
   return (
     <section>
       <h3>Client and place</h3>
-      <div class="entries wide">
+      <Fields look="wide">
         <Words {...part} field="title" label="Title" />
         <Words {...part} field="client" label="Client" />
         <Words {...part} field="contact" label="Who to speak to" />
@@ -59,7 +59,7 @@ function JobPeople(part: JobPart) {
         <Words {...part} field="site" label="Place" lines />
         <Words {...part} field="access" label="Way in: doors, stairs, lift" lines />
         <NarrowestEntry {...part} />
-      </div>
+      </Fields>
     </section>
   );
 }
@@ -78,7 +78,7 @@ function Words({ job, hands, field, ...shown }: WordsParts) {
   const settle = (text: string) => hands.doAct('writeJob', { job: job.id, fields: { [field]: text.trim() } });
   const { label, hint, lines, longest } = shown;
   return (
-    <SettledEntry
+    <SettledField
       label={label}
       text={job[field]}
       settle={settle}

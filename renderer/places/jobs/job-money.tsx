@@ -1,14 +1,11 @@
 import { useState } from 'preact/hooks';
-import { ChoiceEntry, SettledEntry, TextEntry } from '#renderer/books/entry.tsx';
+import { ChoiceField, SettledField, TextField, Fields } from '#renderer/kit/field.tsx';
 import { readDay } from '#renderer/books/day-field.ts';
 import { entryOfCoins, showCoins } from '#renderer/books/money-field.ts';
-import { Button } from '#renderer/kit/button.tsx';
+import { Button, Buttons } from '#renderer/kit/button.tsx';
 import { paperDay } from '#shared-calc/papers/paper-words.ts';
-import { recordDeposit } from '#shared-calc/jobs/record-deposit.ts';
 import { readMoney } from '#shared-calc/papers/read-money.ts';
-import { failed } from '#shared-calc/result.ts';
 import type { JobPart } from './job-part.ts';
-import { told } from '#renderer/store/money-hands.ts';
 import type { JobFields } from '#shared-calc/acts/job-acts.ts';
 
 const bases = [
@@ -24,11 +21,11 @@ export function JobMoney(part: JobPart) {
   return (
     <section>
       <h3>Dates and deposit</h3>
-      <div class="entries wide">
+      <Fields look="wide">
         <DayEntry {...part} field="enquiredOn" label="Enquiry of" />
         <DayEntry {...part} field="handover" label="Handover wanted" />
-        <ChoiceEntry label="Costing basis" value={job.basis} options={bases} choose={choose} />
-      </div>
+        <ChoiceField label="Costing basis" value={job.basis} options={bases} choose={choose} />
+      </Fields>
       <Deposit key={`${job.id} ${job.depositCoins} ${job.depositOn}`} {...part} />
     </section>
   );
@@ -42,10 +39,10 @@ interface DayEntryParts extends JobPart {
 function DayEntry({ job, context: { today }, hands, field, label }: DayEntryParts) {
   const settle = (text: string) => {
     const day = text.trim() === '' ? undefined : readDay(text, label, today);
-    if (day && !day.ok) return hands.act(failed(day.fault));
+    if (day && !day.ok) return hands.refuse(day.fault);
     return hands.doAct('writeJob', { job: job.id, fields: { [field]: day?.value ?? null } });
   };
-  return <SettledEntry label={label} hint={`a day, as ${today}`} text={job[field] ?? ''} settle={settle} />;
+  return <SettledField label={label} hint={`a day, as ${today}`} text={job[field] ?? ''} settle={settle} />;
 }
 
 function Deposit({ job, context: { today, workshop }, hands }: JobPart) {
@@ -55,12 +52,12 @@ function Deposit({ job, context: { today, workshop }, hands }: JobPart) {
   const day = readDay(on, 'On', today);
   const record = () => {
     if (!coins?.ok || !day.ok) return;
-    hands.act(told(recordDeposit(hands.records.peek(), { job: job.id, coins: coins.value, on: day.value })));
+    hands.doAct('recordDeposit', { job: job.id, coins: coins.value, on: day.value });
   };
   return (
     <>
-      <div class="entries wide">
-        <TextEntry
+      <Fields look="wide">
+        <TextField
           label="Deposit"
           unit={workshop.currency}
           figure
@@ -69,9 +66,9 @@ function Deposit({ job, context: { today, workshop }, hands }: JobPart) {
           enter={record}
           wrong={coins && !coins.ok ? coins.fault : undefined}
         />
-        <TextEntry label="In on" text={on} typing={setOn} enter={record} wrong={day.ok ? undefined : day.fault} />
-      </div>
-      <div class="pair">
+        <TextField label="In on" text={on} typing={setOn} enter={record} wrong={day.ok ? undefined : day.fault} />
+      </Fields>
+      <Buttons>
         {job.depositOn !== undefined && (
           <span class="aside">
             {showCoins(job.depositCoins, workshop)} {workshop.currency} in on {paperDay(job.depositOn)}
@@ -80,7 +77,7 @@ function Deposit({ job, context: { today, workshop }, hands }: JobPart) {
         <Button disabled={!coins?.ok || !day.ok} onClick={record}>
           Record the deposit
         </Button>
-      </div>
+      </Buttons>
     </>
   );
 }

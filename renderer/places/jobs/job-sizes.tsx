@@ -1,13 +1,9 @@
-import { ChoiceEntry, SettledEntry } from '#renderer/books/entry.tsx';
+import { ChoiceField, SettledField, Fields } from '#renderer/kit/field.tsx';
 import { sizesOf, sizeWords } from '#shared-calc/jobs/job-sheet.ts';
 import { linesOf } from '#shared-calc/recipe/lines-of.ts';
 import { readSizes } from '#shared-calc/jobs/read-sizes.ts';
-import { setSizes } from '#shared-calc/jobs/set-sizes.ts';
-import { setValues } from '#shared-calc/jobs/set-values.ts';
-import { failed } from '#shared-calc/result.ts';
 import { sayJobFault } from '#shared-calc/words/say-job-fault.ts';
 import type { JobPart } from './job-part.ts';
-import { told } from '#renderer/store/money-hands.ts';
 
 /** The recipe, the kit level of the whole job and the sizes on its bench. */
 export function JobSizes({ job, context: { records }, hands }: JobPart) {
@@ -15,21 +11,21 @@ export function JobSizes({ job, context: { records }, hands }: JobPart) {
   const recipe = records.recipe.get(job.recipe);
   const settle = (text: string) => {
     const wanted = text.trim() === '' ? undefined : readSizes(text, records);
-    if (wanted && !wanted.ok) return hands.act(failed(sayJobFault(wanted.fault)));
-    return hands.act(told(setSizes(records, job.id, wanted?.value ?? [])));
+    if (wanted && !wanted.ok) return hands.refuse(sayJobFault(wanted.fault));
+    return hands.doAct('setSizes', { job: job.id, sizes: [...(wanted?.value ?? [])] });
   };
   return (
     <section>
       <h3>Sizes</h3>
-      <div class="entries wide">
-        <SettledEntry
+      <Fields look="wide">
+        <SettledField
           label="Tanks, and how often each"
           hint="as T03, T07x2"
           text={sizes.map(sizeWords).join(', ')}
           settle={settle}
         />
         <Kit job={job} hands={hands} />
-      </div>
+      </Fields>
       <p class="aside">
         {recipe?.id} {recipe?.title}.{' '}
         {sizes
@@ -49,11 +45,11 @@ function Kit({ job, hands }: Pick<JobPart, 'job' | 'hands'>) {
     (value) => value.job === job.id && value.size === undefined && value.line === line.name,
   );
   const choose = (kit: string) => {
-    const text = kit === line.text ? undefined : kit;
-    return hands.act(told(setValues(records, { job: job.id, writings: [{ line: line.name, text }], by: 'client' })));
+    const text = kit === line.text ? null : kit;
+    return hands.doAct('setValues', { job: job.id, writings: [{ line: line.name, text }], by: 'client' });
   };
   return (
-    <ChoiceEntry
+    <ChoiceField
       label="Kit level"
       value={ofJob?.text ?? line.text}
       options={(line.options ?? []).map((kit) => ({

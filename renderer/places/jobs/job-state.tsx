@@ -1,56 +1,50 @@
-import { derive } from '#shared-calc/derive/derived.ts';
 import { useState } from 'preact/hooks';
-import { ChoiceEntry, SettledEntry } from '#renderer/books/entry.tsx';
+import { ChoiceField, SettledField, Fields } from '#renderer/kit/field.tsx';
 import { readDay } from '#renderer/books/day-field.ts';
-import { Button } from '#renderer/kit/button.tsx';
+import { Button, Buttons } from '#renderer/kit/button.tsx';
+import { Fault } from '#renderer/kit/note.tsx';
 import { isGateOpen } from '#shared-calc/jobs/move-job.ts';
-import { setNextAct } from '#shared-calc/jobs/next-act.ts';
 import { jobStates } from '#shared-calc/fields/job.ts';
-import { failed } from '#shared-calc/result.ts';
 import type { JobPart } from './job-part.ts';
-import { told } from '#renderer/store/money-hands.ts';
-import { moveTo } from './write-job.ts';
+import { sayTaken } from './say-taken.ts';
 
 /** Where a job stands, where it goes next and what that asks for, and what is to be done by when. */
 export function JobState({ job, context, hands }: JobPart) {
   const [wrong, setWrong] = useState<string>();
   const { today } = context;
   const move = (state: string) => {
-    const moved = moveTo(derive(hands.records.peek(), today), { job: job.id, state });
-    setWrong(moved.ok ? undefined : moved.fault);
-    if (!moved.ok) return hands.refuse(moved.fault);
-    hands.apply(moved.value.change);
-    if (moved.value.short !== '') hands.say(moved.value.short);
+    const before = hands.derived.peek();
+    const says = () => hands.say(sayTaken(before, { job: job.id, state }));
+    setWrong(hands.doAct('moveJob', { job: job.id, state }, says));
   };
   const next = jobStates[jobStates.indexOf(job.state) + 1];
-  const plan = (act: string, on: string | undefined) =>
-    hands.act(told(setNextAct(hands.records.peek(), job.id, act, on)));
+  const plan = (act: string, on: string | undefined) => hands.doAct('setNextAct', { job: job.id, act, on });
   const planDay = (text: string) => {
     if (text.trim() === '') return plan(job.nextAct, undefined);
     const day = readDay(text, 'By', today);
-    return day.ok ? plan(job.nextAct, day.value) : hands.act(failed(day.fault));
+    return day.ok ? plan(job.nextAct, day.value) : hands.refuse(day.fault);
   };
   return (
     <section class="job-state">
       <h3>State and next act</h3>
-      <div class="entries wide">
-        <ChoiceEntry
+      <Fields look="wide">
+        <ChoiceField
           label="State"
           value={job.state}
           options={jobStates.map((state) => ({ value: state, label: state }))}
           choose={move}
         />
-        <SettledEntry label="Next act" text={job.nextAct} settle={(text) => plan(text.trim(), job.nextOn)} />
-        <SettledEntry label="By the day" hint={`a day, as ${today}`} text={job.nextOn ?? ''} settle={planDay} />
-      </div>
+        <SettledField label="Next act" text={job.nextAct} settle={(text) => plan(text.trim(), job.nextOn)} />
+        <SettledField label="By the day" hint={`a day, as ${today}`} text={job.nextOn ?? ''} settle={planDay} />
+      </Fields>
       <p class="gate">{gateWords(job)}</p>
-      {wrong !== undefined && <p class="rule-fault">{wrong}</p>}
+      {wrong !== undefined && <Fault>{wrong}</Fault>}
       {next !== undefined && (
-        <div class="pair">
+        <Buttons>
           <Button look="main" onClick={() => move(next)}>
             Move on to {next}
           </Button>
-        </div>
+        </Buttons>
       )}
     </section>
   );

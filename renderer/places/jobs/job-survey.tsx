@@ -1,17 +1,16 @@
-import { ChoiceEntry, SettledEntry } from '#renderer/books/entry.tsx';
-import { Button } from '#renderer/kit/button.tsx';
+import { ChoiceField, SettledField } from '#renderer/kit/field.tsx';
+import { Button, Buttons } from '#renderer/kit/button.tsx';
+import { writtenText } from '#shared-calc/recipe/typed-text.ts';
 import { isBefore } from '#shared-calc/jobs/move-job.ts';
-import { surveyJob } from '#shared-calc/jobs/survey-job.ts';
 import type { JobPart } from './job-part.ts';
-import { told } from '#renderer/store/money-hands.ts';
-import { surveyRows, writeFound, type SurveyRow } from './survey-rows.ts';
+import { surveyRows, type SurveyRow } from './survey-rows.ts';
 
 /** What was measured where the tank is to stand: it holds for the whole job on its size bench. */
 export function JobSurvey(part: JobPart) {
   const { job, context, hands } = part;
   const rows = surveyRows(context.records, job, context.display);
   if (rows.length === 0) return null;
-  const taken = () => hands.act(told(surveyJob(hands.records.peek(), { job: job.id, figures: [] })));
+  const taken = () => hands.doAct('writeSurvey', { job: job.id, figures: [] });
   return (
     <section>
       <h3>Survey</h3>
@@ -21,29 +20,32 @@ export function JobSurvey(part: JobPart) {
         ))}
       </div>
       {isBefore(job.state, 'surveyed') && (
-        <div class="pair">
+        <Buttons>
           <Button onClick={taken}>The site is surveyed</Button>
-        </div>
+        </Buttons>
       )}
     </section>
   );
 }
 
 function SurveyEntry({ row, job, context: { display }, hands }: JobPart & { readonly row: SurveyRow }) {
-  const write = (text: string | undefined) =>
-    hands.act(writeFound(hands.records.peek(), { job: job.id, line: row.line, text }, display));
+  const { line } = row;
+  const write = (typed: string | undefined) => {
+    const text = typed === undefined ? null : writtenText(typed, line, display);
+    return hands.doAct('setValues', { job: job.id, writings: [{ line: line.name, text }], by: 'us' });
+  };
   const shown = { label: row.label, hint: standing(row) };
   return (
     <div class={row.ofJob ? 'of-job' : undefined}>
       {row.options.length > 0 ? (
-        <ChoiceEntry
+        <ChoiceField
           {...shown}
           value={row.text}
           options={row.options.map((word) => ({ value: word, label: word }))}
           choose={write}
         />
       ) : (
-        <SettledEntry {...shown} figure unit={row.unit} text={row.text} settle={write} />
+        <SettledField {...shown} figure unit={row.unit} text={row.text} settle={write} />
       )}
       {row.ofJob && (
         <Button look="plain" aria-label={`${row.label} back to house`} onClick={() => write(undefined)}>

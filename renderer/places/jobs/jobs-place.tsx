@@ -1,3 +1,4 @@
+import { openMade } from './open-made.ts';
 import { signal, type Signal } from '@preact/signals';
 import { contextNow, type BookContext } from '#renderer/books/book-hands.ts';
 import type { PlaceAct } from '#renderer/frame/frame-view.ts';
@@ -5,18 +6,16 @@ import type { FindView, PlaceView } from '#renderer/frame/page-view.ts';
 import { writeRoute, type Route } from '#renderer/frame/place-route.ts';
 import { EmptyNote } from '#renderer/kit/empty-note.tsx';
 import { printAct } from '#renderer/print/print-acts.ts';
-import { copyJob } from '#shared-calc/jobs/copy-job.ts';
 import type { Job } from '#shared-calc/records/records.ts';
-import { sayJobFault } from '#shared-calc/words/say-job-fault.ts';
 import { boardByDay, boardByState } from '#shared-calc/derive/job-board.ts';
 import { Board } from './board.tsx';
 import { JobCard } from './job-card.tsx';
 import { JobNeedsPaper, JobPickListPaper } from './job-papers.tsx';
 import { needsListAct, pickListAct } from './job-lists.ts';
 import { KeptOpen } from '#renderer/kit/kept-open.tsx';
-import { type MoneyHands } from '#renderer/store/money-hands.ts';
+import type { MoneyHands } from '#renderer/store/money-hands.ts';
+import { NewJobDialog } from './new-job-dialog.tsx';
 import { jobName } from '#shared-calc/jobs/find-job.ts';
-import { NewJobSheet } from './new-job-sheet.tsx';
 import '#renderer/books/books.css';
 import './jobs.css';
 
@@ -81,7 +80,7 @@ function boardView(board: Board, job: Job | undefined, context: BookContext): Pl
           </EmptyNote>
         )}
         {job && <KeptOpen hands={hands} job={job.id} />}
-        {asking.value && <NewJobSheet hands={hands} close={() => (asking.value = false)} />}
+        {asking.value && <NewJobDialog hands={hands} close={() => (asking.value = false)} />}
       </div>
     ),
     find: findJobs(records.job.values()),
@@ -91,11 +90,7 @@ function boardView(board: Board, job: Job | undefined, context: BookContext): Pl
 function boardActs({ hands, order, asking }: Board, job: Job | undefined): readonly PlaceAct[] {
   const by = order.value === 'state' ? 'day' : 'state';
   const copy = (from: Job) => {
-    const made = copyJob(hands.records.peek(), from.id, { on: hands.info.peek().today });
-    if (!made.ok) return hands.refuse(sayJobFault(made.fault));
-    hands.apply(made.value.change);
-    hands.openJob(made.value.job);
-    location.hash = writeRoute('jobs', made.value.job);
+    hands.doAct('copyJob', { job: from.id }, (change) => openMade(hands, change));
   };
   return [
     { label: by === 'day' ? 'By next day' : 'By state', run: () => (order.value = by) },

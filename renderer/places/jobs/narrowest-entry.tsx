@@ -1,4 +1,4 @@
-import { SettledEntry } from '#renderer/books/entry.tsx';
+import { SettledField } from '#renderer/kit/field.tsx';
 import { figureField } from '#renderer/books/figure-field.ts';
 import { shownUnit, type Display } from '#shared-calc/quantity/shown-unit.ts';
 import type { Job } from '#shared-calc/records/records.ts';
@@ -14,7 +14,7 @@ export function NarrowestEntry({ job, context: { display }, hands }: JobPart) {
       : read.fault;
   };
   return (
-    <SettledEntry
+    <SettledField
       label={field.title}
       unit={field.unit}
       hint="The narrowest door, stair or lift. Empty while nobody has measured it."

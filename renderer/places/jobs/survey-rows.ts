@@ -1,15 +1,10 @@
-import { writtenText } from '#shared-calc/recipe/typed-text.ts';
 import { boxFigure, shownUnitWords } from '#shared-calc/quantity/figure-words.ts';
 import { boxReader, type BoxReader } from '#shared-calc/bench/box-reader.ts';
 import { linesOf } from '#shared-calc/recipe/lines-of.ts';
-import { setValues } from '#shared-calc/jobs/set-values.ts';
 import { surveyLines } from '#shared-calc/jobs/survey-job.ts';
 import { lineLabel } from '#shared-calc/recipe/line-label.ts';
 import type { Display } from '#shared-calc/quantity/shown-unit.ts';
-import type { Change } from '#shared-calc/records/change.ts';
 import type { Job, Line, Records } from '#shared-calc/records/records.ts';
-import type { Result } from '#shared-calc/result.ts';
-import { told } from '#renderer/store/money-hands.ts';
 
 /** A figure as it stands in a well: a rule has no unit beside it. */
 export interface ShownText {
@@ -58,17 +53,4 @@ function shownText(
   const reading = reader.read(line, text);
   if (reading.is !== 'figure') return { text, unit: '' };
   return { text: boxFigure(reading, line.unit, display), unit: shownUnitWords(line.unit, display) };
-}
-
-export interface Found {
-  readonly job: string;
-  readonly line: Line;
-  /** As it was typed; `undefined`: back to the house. */
-  readonly text: string | undefined;
-}
-
-/** Writes a figure of the survey for the whole job. */
-export function writeFound(records: Records, { job, line, text }: Found, display: Display): Result<Change, string> {
-  const kept = text === undefined ? undefined : writtenText(text, line, display);
-  return told(setValues(records, { job, writings: [{ line: line.name, text: kept }], by: 'us' }));
 }

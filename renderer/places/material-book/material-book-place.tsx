@@ -33,8 +33,8 @@ export function materialBookPlace(hands: BookHands): (route: Route) => PlaceView
     ],
     above: () => (
       <>
-        {list.sheet()}
-        {prices.sheet()}
+        {list.dialog()}
+        {prices.dialog()}
       </>
     ),
     slip: (row, context) => <MaterialSlip row={row} context={context} hands={hands} />,

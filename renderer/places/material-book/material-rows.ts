@@ -1,11 +1,17 @@
 import type { BookContext } from '#renderer/books/book-hands.ts';
-import type { BookColumn, BookFlag, BookRow, BookTable } from '#renderer/books/book-table.ts';
+import {
+  oldPriceFlag,
+  type BookColumn,
+  type BookFlag,
+  type BookRow,
+  type BookTable,
+} from '#renderer/books/book-table.ts';
 import { choiceField, plainOptions } from '#renderer/books/choice-field.ts';
 import { columnsOf, type Field, type Lifted } from '#renderer/books/field.ts';
 import { figureField } from '#renderer/books/figure-field.ts';
 import { showCoins } from '#renderer/books/money-field.ts';
 import { nextCode } from '#renderer/books/next-code.ts';
-import { isOldPrice, oldPriceFlag, packsOf, priceOn, pricesOf } from '#renderer/books/price-now.ts';
+import { isOldPrice, packId, packsOf, priceOn, pricesOf } from '#shared-calc/buy/pack-prices.ts';
 import { addRecords, removeRecords } from '#renderer/books/put-record.ts';
 import { byCode, codeColumn, recordsOf } from '#renderer/books/record-table.ts';
 import { supplierField } from '#renderer/books/supplier-field.ts';
@@ -13,7 +19,6 @@ import { mayGo } from '#renderer/books/uses-of.ts';
 import { unitWords } from '#shared-calc/quantity/unit-words.ts';
 import { wordsField } from '#renderer/books/words-field.ts';
 import { yesNoField } from '#renderer/books/yes-no-field.ts';
-import { packId } from '#shared-calc/papers/import-materials.ts';
 import { findUnit, unitSymbols } from '#shared-calc/quantity/unit.ts';
 import { cleanNoise } from '#shared-calc/quantity/write-figure.ts';
 import { saleWays } from '#shared-calc/fields/material.ts';

@@ -1,14 +1,12 @@
 import { useState } from 'preact/hooks';
 import type { BookContext, BookHands } from '#renderer/books/book-hands.ts';
-import { TextEntry } from '#renderer/books/entry.tsx';
-import { newPack, pricesOf } from '#renderer/books/price-now.ts';
+import { TextField } from '#renderer/kit/field.tsx';
 import { PriceList } from '#renderer/books/price-list.tsx';
-import { addRecords, removeRecords } from '#renderer/books/put-record.ts';
-import { Button } from '#renderer/kit/button.tsx';
+import { Button, Buttons } from '#renderer/kit/button.tsx';
+import { Hint } from '#renderer/kit/note.tsx';
 import { readMeasure } from '#shared-calc/papers/read-measure.ts';
 import { cleanNoise } from '#shared-calc/quantity/write-figure.ts';
 import type { Material, Pack } from '#shared-calc/records/records.ts';
-import { added } from '#shared-calc/records/change.ts';
 import type { MaterialRow } from './material-rows.ts';
 
 interface MaterialSlipParts {
@@ -20,10 +18,7 @@ interface MaterialSlipParts {
 /** A material's packs, each with what it has cost and will cost. */
 export function MaterialSlip({ row: { id, material, packs }, context, hands }: MaterialSlipParts) {
   const sayPack = ({ amount }: Pack) => `${cleanNoise(amount)} ${material.unit}`;
-  const remove = (pack: Pack) => {
-    const prices = pricesOf(context.records, pack.id).map((price) => added('packPrice', price));
-    hands.apply(removeRecords(`pack of ${sayPack(pack)} of ${id} removed`, [...prices, added('pack', pack)]));
-  };
+  const remove = (pack: Pack) => hands.doAct('remove', { kind: 'pack', id: pack.id });
   return (
     <>
       <header>
@@ -32,7 +27,7 @@ export function MaterialSlip({ row: { id, material, packs }, context, hands }: M
         </p>
         <h2>{material.label === '' ? id : `${id} ${material.label}`}</h2>
       </header>
-      {packs.length === 0 && <p class="hint">No pack yet, so that it cannot be costed. Add the first below.</p>}
+      {packs.length === 0 && <Hint>No pack yet, so that it cannot be costed. Add the first below.</Hint>}
       {packs.map(({ pack }) => (
         <section key={pack.id}>
           <h3>Pack of {sayPack(pack)}</h3>
@@ -67,14 +62,11 @@ function AddPack({ material, context, hands }: AddPackParts) {
   );
   const add = () => {
     if (!amount.ok || amount.value === undefined) return;
-    const pack = newPack(context.records, material.id, amount.value);
-    if (!pack.ok) return hands.refuse(pack.fault);
-    hands.apply(addRecords(`pack of ${amount.value} ${material.unit} of ${material.id}`, [added('pack', pack.value)]));
-    setText('');
+    hands.doAct('newPack', { material: material.id, amount: amount.value }, () => setText(''));
   };
   return (
     <>
-      <TextEntry
+      <TextField
         label={`Amount in a pack of ${material.id}`}
         unit={material.unit}
         figure
@@ -83,11 +75,11 @@ function AddPack({ material, context, hands }: AddPackParts) {
         enter={add}
         wrong={amount.ok ? undefined : amount.fault}
       />
-      <div class="pair">
+      <Buttons>
         <Button disabled={!amount.ok || amount.value === undefined} onClick={add}>
           Add the pack
         </Button>
-      </div>
+      </Buttons>
     </>
   );
 }

@@ -1,13 +1,13 @@
 import { signal, type ReadonlySignal } from '@preact/signals';
 import type { ComponentChildren } from 'preact';
 import { contextNow, type BookContext, type BookHands } from '#renderer/books/book-hands.ts';
-import { ChoiceEntry } from '#renderer/books/entry.tsx';
+import { ChoiceField } from '#renderer/kit/field.tsx';
 import { showCoins } from '#renderer/books/money-field.ts';
-import { updateRecord } from '#renderer/books/put-record.ts';
 import { downloadCsv } from '#renderer/files/download-csv.ts';
 import type { PlaceView } from '#renderer/frame/page-view.ts';
 import { writeRoute, type Route } from '#renderer/frame/place-route.ts';
 import { Caution } from '#renderer/kit/caution.tsx';
+import { Checkbox } from '#renderer/kit/checkbox.tsx';
 import { EmptyNote } from '#renderer/kit/empty-note.tsx';
 import { Table } from '#renderer/kit/table.tsx';
 import { memo } from '#shared-calc/derive/memo.ts';
@@ -144,19 +144,11 @@ interface ChoicesParts {
 /** How the job is costed, and whether the store counts. */
 function Choices({ job: id, context: { records }, hands, fromStore, turn }: ChoicesParts) {
   const job = id === undefined ? undefined : records.job.get(id);
-  const setBasis = (basis: Job['basis']) => {
-    const done =
-      job &&
-      updateRecord(`${job.id} costed by what ${basis === 'used' ? 'it uses' : 'packs cost'}`, 'job', {
-        from: job,
-        to: { ...job, basis },
-      });
-    if (done?.ok) hands.apply(done.value);
-  };
+  const setBasis = (basis: Job['basis']) => job && hands.doAct('writeJob', { job: job.id, fields: { basis } });
   return (
     <div class="needs-choices">
       {job && (
-        <ChoiceEntry
+        <ChoiceField
           label="Costed by"
           value={job.basis}
           options={[
@@ -166,9 +158,7 @@ function Choices({ job: id, context: { records }, hands, fromStore, turn }: Choi
           choose={(basis) => setBasis(basis === 'packs' ? 'packs' : 'used')}
         />
       )}
-      <label class="tick">
-        <input type="checkbox" checked={fromStore} onChange={turn} /> take from the store first
-      </label>
+      <Checkbox label="take from the store first" on={fromStore} turn={turn} />
     </div>
   );
 }

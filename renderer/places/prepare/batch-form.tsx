@@ -1,17 +1,31 @@
+import { idsOf } from '#shared-calc/acts/act.ts';
+import type { ActInputs } from '#shared-calc/acts/all-acts.ts';
+import type { Change } from '#shared-calc/records/change.ts';
+import { readDay } from '#renderer/books/day-field.ts';
+import { readMeasure } from '#shared-calc/papers/read-measure.ts';
 import { useState } from 'preact/hooks';
-import { ChoiceEntry, TextEntry } from '#renderer/books/entry.tsx';
+import { ChoiceField, TextField, Fields } from '#renderer/kit/field.tsx';
 import { writeRoute } from '#renderer/frame/place-route.ts';
 import { sayUnits } from '#shared-calc/words/say-units.ts';
 import { writeNumber } from '#shared-calc/quantity/write-figure.ts';
 import type { Material } from '#shared-calc/records/records.ts';
-import { failed, type Result } from '#shared-calc/result.ts';
+import { failed, ok, type Result } from '#shared-calc/result.ts';
 import { leafMaterials } from '#shared-calc/prepare/leaves-of.ts';
 import type { PartView } from './part-view.ts';
 import { writePrepare } from '#renderer/frame/prepare-route.ts';
-import { Button } from '#renderer/kit/button.tsx';
+import { Button, Buttons } from '#renderer/kit/button.tsx';
 import { EmptyNote } from '#renderer/kit/empty-note.tsx';
+import { Fault } from '#renderer/kit/note.tsx';
 import type { AskedTreatment } from './treatment-texts.ts';
-import { newBatch, type BatchMade, type BatchTexts } from './write-batch.ts';
+
+/** A batch as it is typed. */
+interface BatchTexts {
+  readonly material: string;
+  readonly litres: string;
+  readonly collectedAt: string;
+  readonly on: string;
+  readonly note: string;
+}
 
 interface BatchFormParts {
   readonly view: PartView;
@@ -36,23 +50,24 @@ export function BatchForm({ view, asked, moistened }: BatchFormParts) {
     );
   }
   const write = () => {
-    const made = madeFrom({ view, asked, moistened }, { ...texts, material: texts.material || first.id });
-    setWrong(made.ok ? undefined : made.fault);
-    if (!made.ok) return desk.hands.refuse(made.fault);
-    desk.hands.apply(made.value.change);
-    setTexts(noBatch);
-    location.hash = writePrepare(job?.id, 'leaves', made.value.id);
+    const batch = readBatch({ view, asked, moistened }, { ...texts, material: texts.material || first.id });
+    const written = (change: Change) => {
+      setTexts(noBatch);
+      location.hash = writePrepare(job?.id, 'leaves', ...idsOf(change));
+    };
+    const { doAct, refuse } = desk.hands;
+    setWrong(batch.ok ? doAct('newBatch', batch.value, written) : refuse(batch.fault));
   };
   const set = (some: Partial<BatchTexts>) => setTexts({ ...texts, ...some });
   return (
     <div class="batch-form">
       <BatchEntries view={view} asked={asked} materials={materials} texts={texts} set={set} write={write} />
-      {wrong !== undefined && <p class="rule-fault">{sayUnits(wrong)}</p>}
-      <div class="pair">
+      {wrong !== undefined && <Fault>{sayUnits(wrong)}</Fault>}
+      <Buttons>
         <Button look="main" onClick={write}>
           Write down a batch
         </Button>
-      </div>
+      </Buttons>
     </div>
   );
 }
@@ -73,24 +88,24 @@ function BatchEntries({ view, asked, materials, texts, set, write }: EntriesPart
     enter: write,
   });
   return (
-    <div class="entries">
-      <ChoiceEntry
+    <Fields>
+      <ChoiceField
         label="Leaves"
         value={texts.material || (materials[0]?.id ?? '')}
         options={materials.map(({ id, label }) => ({ value: id, label }))}
         choose={(material) => set({ material })}
       />
-      <TextEntry
+      <TextField
         label="In this batch"
         unit="L"
         figure
         {...text('litres')}
         {...(load !== undefined && { hint: `empty: ${writeNumber(load, 2, workshop)} L` })}
       />
-      <TextEntry label="Collected at" hint="away from roads, where nothing is sprayed" {...text('collectedAt')} />
-      <TextEntry label="Treated on" hint={`empty: ${today}`} {...text('on')} />
-      <TextEntry label="Note" {...text('note')} />
-    </div>
+      <TextField label="Collected at" hint="away from roads, where nothing is sprayed" {...text('collectedAt')} />
+      <TextField label="Treated on" hint={`empty: ${today}`} {...text('on')} />
+      <TextField label="Note" {...text('note')} />
+    </Fields>
   );
 }
 
@@ -101,16 +116,21 @@ function loadOf(asked: AskedTreatment | undefined): number | undefined {
 }
 
 /** What is left empty is one batch of the way chosen, today. */
-function madeFrom({ view, asked, moistened }: BatchFormParts, texts: BatchTexts): Result<BatchMade, string> {
+function readBatch(
+  { view, asked, moistened }: BatchFormParts,
+  texts: BatchTexts,
+): Result<ActInputs['newBatch'], string> {
   if (!asked) return failed('Say first how much and what for.');
   const { chosen, aim } = asked;
   if (!chosen.plan.ok) return chosen.plan;
-  const { records, today, workshop } = view.context;
+  const { today, workshop } = view.context;
   const { decimalComma } = workshop;
-  const litres = texts.litres || writeNumber(loadOf(asked) ?? 0, 2, { decimalComma, group: false });
-  return newBatch(
-    records,
-    { ...texts, litres, on: texts.on || today },
-    { way: chosen.way, aim, moistened, today, decimalComma },
-  );
+  const load = writeNumber(loadOf(asked) ?? 0, 2, { decimalComma, group: false });
+  const measure = { name: 'Litres', stored: 'L', low: 0.1, high: 10_000 };
+  const litres = readMeasure(texts.litres || load, measure, { decimalComma });
+  if (!litres.ok) return litres;
+  const on = readDay(texts.on || today, 'Treated on', today);
+  if (!on.ok) return on;
+  const { material, collectedAt, note } = texts;
+  return ok({ material, collectedAt, note, moistened, way: chosen.way, aim, litres: litres.value ?? 0, on: on.value });
 }

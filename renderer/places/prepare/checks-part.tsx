@@ -3,9 +3,7 @@ import { Curve } from '#renderer/curves/curve.tsx';
 import { drainSpec } from '#renderer/curves/drain-spec.ts';
 import { Sign } from '#renderer/frame/sign.tsx';
 import { figureWords, readUnits } from '#shared-calc/quantity/figure-words.ts';
-import { told } from '#renderer/store/money-hands.ts';
 import type { PlaceCheck } from '#shared-calc/jobs/place-checks.ts';
-import { setValues } from '#shared-calc/jobs/set-values.ts';
 import type { CheckMargin } from '#shared-calc/prepare/check-margin.ts';
 import type { Mend, SheetRow } from '#shared-calc/prepare/mends.ts';
 import { checkParts } from '#shared-calc/fields/uses.ts';
@@ -176,10 +174,10 @@ function CheckRow({ row, view, sheet }: RowParts) {
 }
 
 /** Writes a mend into the size, as ours: undone like any other edit. */
-function takeMend({ desk, context, job }: PartView, size: string, { changes }: Mend): void {
+function takeMend({ desk, job }: PartView, size: string, { changes }: Mend): void {
   if (!job) return;
   const writings = changes.map(({ line, text }) => ({ column: size, line, text }));
-  desk.hands.act(told(setValues(context.records, { job: job.id, writings, by: 'us' })));
+  desk.hands.doAct('setValues', { job: job.id, writings, by: 'us' });
 }
 
 function marginWords({ has, against, spare, unit, stepUnit }: CheckMargin, display: Display): string {

@@ -1,4 +1,4 @@
-import { SettledEntry } from '#renderer/books/entry.tsx';
+import { SettledField, Fields } from '#renderer/kit/field.tsx';
 import type { TimeClash, TimeRow } from '#renderer/curves/time-line.tsx';
 import { TimeLine } from '#renderer/curves/time-line.tsx';
 import { jobName } from '#shared-calc/jobs/find-job.ts';
@@ -169,20 +169,20 @@ function Limits({ desk }: { readonly desk: PrepareDesk }) {
     return undefined;
   };
   return (
-    <div class="entries limits">
-      <SettledEntry
+    <Fields look="short">
+      <SettledField
         label="Hours of one builder a day"
         unit="h"
         figure
         text={String(desk.hoursADay.value)}
         settle={settle('hoursADay', 'Hours a day', 24)}
       />
-      <SettledEntry
+      <SettledField
         label="Places for tanks in the workshop"
         figure
         text={String(desk.places.value)}
         settle={settle('places', 'Places for tanks', 999)}
       />
-    </div>
+    </Fields>
   );
 }

@@ -1,5 +1,5 @@
 import { useMemo } from 'preact/hooks';
-import { ChoiceEntry, TextEntry } from '#renderer/books/entry.tsx';
+import { ChoiceField, TextField, Fields } from '#renderer/kit/field.tsx';
 import { Curve } from '#renderer/curves/curve.tsx';
 import { treatmentSpec } from '#renderer/curves/treatment-spec.ts';
 import { Sign } from '#renderer/frame/sign.tsx';
@@ -13,7 +13,9 @@ import type { PrepareDesk } from './prepare-desk.ts';
 import type { PartView } from './part-view.ts';
 import { writePrepare } from '#renderer/frame/prepare-route.ts';
 import { Caution, Cautions } from '#renderer/kit/caution.tsx';
+import { Checkbox, Radio } from '#renderer/kit/checkbox.tsx';
 import { EmptyNote } from '#renderer/kit/empty-note.tsx';
+import { Fault } from '#renderer/kit/note.tsx';
 import { Table, type Column } from '#renderer/kit/table.tsx';
 import { askTreatment, fieldNames, type AskedTreatment, type TreatmentTexts } from './treatment-texts.ts';
 
@@ -58,9 +60,9 @@ function TreatmentForm({ desk, ofJob, wrong, decimalComma }: FormParts) {
   return (
     <section>
       <h2>How much, what for, in what</h2>
-      <div class="entries">
-        <TextEntry {...leaves} {...(hint !== undefined && { hint })} />
-        <ChoiceEntry
+      <Fields>
+        <TextField {...leaves} {...(hint !== undefined && { hint })} />
+        <ChoiceField
           label="Aim"
           value={texts.aim}
           options={[
@@ -74,20 +76,9 @@ function TreatmentForm({ desk, ofJob, wrong, decimalComma }: FormParts) {
         <Vessel name="potFill" unit="%" usual="60" texts={texts} set={set} />
         <Vessel name="oven" unit="L" usual="60" texts={texts} set={set} />
         <Vessel name="ovenFill" unit="%" usual="50" texts={texts} set={set} />
-      </div>
-      <label class="tick">
-        <input
-          type="checkbox"
-          checked={texts.moistened}
-          onChange={(event) => set({ moistened: event.currentTarget.checked })}
-        />
-        Moistened 16 h before
-      </label>
-      {wrong !== undefined && (
-        <p class="rule-fault" role="status">
-          {wrong}
-        </p>
-      )}
+      </Fields>
+      <Checkbox label="Moistened 16 h before" on={texts.moistened} turn={(moistened) => set({ moistened })} />
+      {wrong !== undefined && <Fault>{wrong}</Fault>}
     </section>
   );
 }
@@ -102,7 +93,7 @@ interface VesselParts {
 
 function Vessel({ name, unit, usual, texts, set }: VesselParts) {
   return (
-    <TextEntry
+    <TextField
       label={fieldNames[name]}
       unit={unit}
       figure
@@ -135,10 +126,7 @@ function Ways({ asked: { ways, chosen }, desk, decimalComma }: WaysParts) {
           head: 'Way',
           names: true,
           cell: ({ way }) => (
-            <label class="tick">
-              <input type="radio" name="way" checked={way === chosen.way} onChange={() => choose(way)} />
-              {wayWords[way]}
-            </label>
+            <Radio name="way" label={wayWords[way]} on={way === chosen.way} choose={() => choose(way)} />
           ),
         },
         {

@@ -9,7 +9,6 @@ import { LAST_JOBS } from '#shared-calc/prepare/teach-house.ts';
 import { toBase, unitOf } from '#shared-calc/quantity/unit.ts';
 import { writeNumber } from '#shared-calc/quantity/write-figure.ts';
 import type { HouseLesson, PlantLesson } from '#shared-calc/derive/house-lessons.ts';
-import { teachLine, teachPlantLoss } from './house-lessons.ts';
 import type { PrepareHands } from '#renderer/store/prepare-hands.ts';
 
 interface LessonsParts {
@@ -83,7 +82,7 @@ function lineRow(
     now: <code>{old}</code>,
     house: proposed === undefined ? undefined : <code>{proposed}</code>,
     effect: effectWords(lesson, context),
-    teach: () => hands.act(teachLine(hands.records.peek(), recipe, lesson)),
+    teach: () => hands.doAct('teachHouse', { recipe, line }),
   };
 }
 
@@ -100,7 +99,7 @@ function plantRow(
     now: share(old),
     house: proposed === undefined ? undefined : share(proposed),
     effect: 'of the cost of plants',
-    teach: () => proposed !== undefined && hands.act(teachPlantLoss(hands.records.peek(), proposed)),
+    teach: () => hands.doAct('teachPlantLoss', {}),
   };
 }
 

@@ -3,14 +3,17 @@ import { Curve } from '#renderer/curves/curve.tsx';
 import { probeSpecs } from '#renderer/curves/probe-spec.ts';
 import { sayUnits } from '#shared-calc/words/say-units.ts';
 import { batchLabel } from '#shared-calc/prepare/batch-label.ts';
-import { coreHeat, sayCoreHeat } from '#shared-calc/prepare/probe-log.ts';
+import { coreHeat, readProbeLog, sayCoreHeat } from '#shared-calc/prepare/probe-log.ts';
 import type { TreatmentBatch } from '#shared-calc/records/records.ts';
 import type { PartView } from './part-view.ts';
 import type { PrepareHands } from '#renderer/store/prepare-hands.ts';
 import { writePrepare } from '#renderer/frame/prepare-route.ts';
-import { Button } from '#renderer/kit/button.tsx';
+import { Button, Buttons } from '#renderer/kit/button.tsx';
+import { Checkbox } from '#renderer/kit/checkbox.tsx';
 import { EmptyNote } from '#renderer/kit/empty-note.tsx';
-import { wasMoistened, withLog, withoutBatch } from './write-batch.ts';
+import { Fault } from '#renderer/kit/note.tsx';
+import { sayLogFaults } from '#shared-calc/words/say-log-faults.ts';
+import { wasMoistened } from '#shared-calc/prepare/moistened.ts';
 
 interface OpenBatchParts {
   readonly view: PartView;
@@ -32,16 +35,13 @@ export function OpenBatch({ view: { desk, context, job }, batch }: OpenBatchPart
         <a class="plain-link" href={writePrepare(job?.id, 'cards', 'labels', batch.id)}>
           Its label on paper
         </a>
-        <Button look="plain" onClick={() => desk.hands.apply(withoutBatch(batch))}>
+        <Button look="plain" onClick={() => desk.hands.doAct('removeBatch', { batch: batch.id })}>
           Take this batch out
         </Button>
       </p>
       <CoreLog hands={desk.hands} batch={batch} />
       {batch.aim === 'clean' && batch.way === 'bake' && (
-        <label class="tick">
-          <input type="checkbox" checked={moistened} onChange={(event) => setMoistened(event.currentTarget.checked)} />
-          Moistened 16 h before
-        </label>
+        <Checkbox label="Moistened 16 h before" on={moistened} turn={setMoistened} />
       )}
       <Reached batch={batch} moistened={moistened} decimalComma={context.workshop.decimalComma} />
     </article>
@@ -56,6 +56,11 @@ interface LogParts {
 function CoreLog({ hands, batch }: LogParts) {
   const [text, setText] = useState(() => batch.log.map(([minute, degC]) => `${minute} ${degC}`).join('\n'));
   const [wrong, setWrong] = useState<string>();
+  const take = () => {
+    const log = readProbeLog(text);
+    const rows = log.ok ? log.value.map(([minute, degC]): [number, number] => [minute, degC]) : [];
+    setWrong(log.ok ? hands.doAct('logBatch', { batch: batch.id, log: rows }) : hands.refuse(sayLogFaults(log.fault)));
+  };
   return (
     <div>
       <label class="log">
@@ -68,12 +73,12 @@ function CoreLog({ hands, batch }: LogParts) {
           spellcheck={false}
         />
       </label>
-      {wrong !== undefined && <p class="rule-fault">{wrong}</p>}
-      <div class="pair">
-        <Button look="main" onClick={() => setWrong(hands.act(withLog(batch, text)))}>
+      {wrong !== undefined && <Fault>{wrong}</Fault>}
+      <Buttons>
+        <Button look="main" onClick={take}>
           Take the log
         </Button>
-      </div>
+      </Buttons>
     </div>
   );
 }
@@ -94,7 +99,7 @@ function Reached({ batch, moistened, decimalComma }: ReachedParts) {
     [heat, decimalComma],
   );
   if (!heat) return <EmptyNote>No core log yet: what the leaves reached is not known.</EmptyNote>;
-  if (!heat.ok) return <p class="rule-fault">{heat.fault}</p>;
+  if (!heat.ok) return <Fault>{heat.fault}</Fault>;
   return (
     <>
       <p class={heat.value.enough ? 'reached' : 'reached short'} role="status">

@@ -1,8 +1,9 @@
 import { useMemo, useState } from 'preact/hooks';
-import { TextEntry } from '#renderer/books/entry.tsx';
+import { TextField, Fields } from '#renderer/kit/field.tsx';
 import { Curve } from '#renderer/curves/curve.tsx';
 import { watchSpecs } from '#renderer/curves/watch-spec.ts';
-import { Button } from '#renderer/kit/button.tsx';
+import { Button, Buttons } from '#renderer/kit/button.tsx';
+import { Fault } from '#renderer/kit/note.tsx';
 import { paperDay } from '#shared-calc/papers/paper-words.ts';
 import { sayUnits } from '#shared-calc/words/say-units.ts';
 import type { LogFault } from '#shared-calc/prepare/log-rows.ts';
@@ -12,7 +13,7 @@ import type { Result } from '#shared-calc/result.ts';
 import { bandFields, bandKeys, bandTexts, readBand, type BandTexts } from './band-texts.ts';
 import type { PartView } from './part-view.ts';
 import type { WatchedSize } from '#shared-calc/prepare/watched-sizes.ts';
-import { keepWatch, keptWatch, type KeptWatch } from './write-watch.ts';
+import { keptWatch, type KeptWatch } from '#shared-calc/prepare/kept-watch.ts';
 
 interface ReadingsParts {
   readonly view: PartView;
@@ -33,15 +34,7 @@ export function Readings({ view: { desk, context, job }, size }: ReadingsParts) 
   const log: Log = useMemo(() => (text.trim() === '' ? undefined : readWatchLog(text)), [text]);
   const keep = () => {
     if (!job || !log?.ok || !band.ok) return setWrong('There is nothing to keep yet.');
-    const watch = {
-      job: job.id,
-      size: size.id,
-      on: context.today,
-      by,
-      report: watchReport(log.value, band.value),
-      text,
-    };
-    setWrong(desk.hands.act(keepWatch(context.records, watch)));
+    return setWrong(desk.hands.doAct('keepWatch', { job: job.id, column: size.key, readings: text, by }));
   };
   return (
     <section>
@@ -58,11 +51,11 @@ export function Readings({ view: { desk, context, job }, size }: ReadingsParts) 
           spellcheck={false}
         />
       </label>
-      <div class="pair">
+      <Buttons>
         <Button look="main" onClick={keep}>
           Keep and sign
         </Button>
-      </div>
+      </Buttons>
       <Wrong says={[wrong, band.ok ? undefined : band.fault, ...logFaults(log)]} />
       {log?.ok && band.ok && <Report readings={log.value} band={band.value} decimalComma={decimalComma} />}
     </section>
@@ -85,9 +78,9 @@ function Wrong({ says }: { readonly says: readonly (string | undefined)[] }) {
   const wrong = says.filter((each) => each !== undefined);
   if (wrong.length === 0) return null;
   return (
-    <div class="rule-fault" role="status">
+    <div>
       {wrong.map((sentence) => (
-        <p key={sentence}>{sentence}</p>
+        <Fault key={sentence}>{sentence}</Fault>
       ))}
     </div>
   );
@@ -102,9 +95,9 @@ interface BandParts {
 
 function BandEntries({ texts, set, by, sign }: BandParts) {
   return (
-    <div class="entries">
+    <Fields>
       {bandKeys.map((key) => (
-        <TextEntry
+        <TextField
           key={key}
           label={`${bandFields[key].name} in the band`}
           unit={bandFields[key].stored === '%' ? '%' : '°C'}
@@ -113,8 +106,8 @@ function BandEntries({ texts, set, by, sign }: BandParts) {
           typing={(typed) => set({ ...texts, [key]: typed })}
         />
       ))}
-      <TextEntry label="Signed by" text={by} typing={sign} />
-    </div>
+      <TextField label="Signed by" text={by} typing={sign} />
+    </Fields>
   );
 }
 

@@ -14,17 +14,17 @@ export function saveJobPlan({ desk, context, job }: Pick<PartView, 'desk' | 'con
   const worked = context.job(job.id);
   const plan = worked?.plan();
   if (!worked || !plan) return;
-  if (!plan.ok) return desk.hands.refuse(sayNoPlan(worked, plan.fault));
-  save({ desk, context }, `${job.id} ${job.title}`.trim(), entriesOf(plan.value, context.workshop.name));
+  if (plan.ok) save({ desk, context }, `${job.id} ${job.title}`.trim(), entriesOf(plan.value, context.workshop.name));
+  else desk.hands.refuse(sayNoPlan(worked, plan.fault));
 }
 
 /** The dates of all jobs that are under way or stand with a client. */
 export function saveAllPlans({ desk, context }: Pick<PartView, 'desk' | 'context'>): void {
   const passes = (job: JobPlan['job']) => isUnderWay(job) || isHandedOver(job);
   const { planned } = plannedJobs(context, passes);
-  if (planned.length === 0) return desk.hands.refuse('No job is under way or handed over: there is no date to save.');
   const entries = planned.flatMap((plan) => entriesOf(plan, context.workshop.name));
-  save({ desk, context }, 'All jobs', entries);
+  if (planned.length > 0) save({ desk, context }, 'All jobs', entries);
+  else desk.hands.refuse('No job is under way or handed over: there is no date to save.');
 }
 
 function entriesOf({ job, plan, care, lamps }: JobPlan, place: string): readonly CalendarEntry[] {

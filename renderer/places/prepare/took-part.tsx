@@ -1,6 +1,7 @@
 import { useMemo } from 'preact/hooks';
 import type { BookContext } from '#renderer/books/book-hands.ts';
-import { ChoiceEntry, SettledEntry } from '#renderer/books/entry.tsx';
+import { ChoiceField, SettledField, Fields } from '#renderer/kit/field.tsx';
+import { Hint } from '#renderer/kit/note.tsx';
 import { figureWords, shownUnitWords } from '#shared-calc/quantity/figure-words.ts';
 import { toBase, unitOf } from '#shared-calc/quantity/unit.ts';
 import { sizesOf } from '#shared-calc/jobs/job-sheet.ts';
@@ -11,7 +12,7 @@ import { Lessons } from './lessons.tsx';
 import { OpenAJob } from './open-a-job.tsx';
 import type { PrepareDesk } from './prepare-desk.ts';
 import type { PartView } from './part-view.ts';
-import { writeActual } from './write-actual.ts';
+import { readMeasure } from '#shared-calc/papers/read-measure.ts';
 
 /** What a job took beside what was planned, and what the last five jobs could teach the house. */
 export function TookPart({ desk, context, job }: PartView) {
@@ -41,23 +42,22 @@ interface TakenParts {
 }
 
 function Taken({ title, rows, desk, context, job }: TakenParts) {
-  const { display, workshop, today } = context;
+  const { display, workshop } = context;
   if (rows.length === 0) return null;
-  const settle = (row: TookRow) => (text: string) =>
-    desk.hands.act(
-      writeActual(desk.hands.records.peek(), row, {
-        job: job.id,
-        text,
-        on: today,
-        decimalComma: workshop.decimalComma,
-      }),
-    );
+  const settle =
+    ({ line, label, unit }: TookRow) =>
+    (text: string) => {
+      const measure = { name: label, stored: unit, low: 0, high: 1_000_000, mayBeEmpty: true };
+      const read = readMeasure(text, measure, workshop);
+      if (!read.ok) return desk.hands.refuse(read.fault);
+      return desk.hands.doAct('writeTook', { job: job.id, line, value: read.value ?? null });
+    };
   return (
     <section>
       <h2>{title}</h2>
       <div class="took">
         {rows.map((row) => (
-          <SettledEntry
+          <SettledField
             key={row.line}
             label={row.label}
             unit={row.unit === 'each' ? '' : shownUnitWords(row.unit, { ...display, unitsShown: {} })}
@@ -92,18 +92,18 @@ function TeachTheHouse({ desk, context, job }: Pick<TakenParts, 'desk' | 'contex
   return (
     <section>
       <h2>Teach the house</h2>
-      <p class="hint">
+      <Hint>
         The median of the last five jobs is offered for each line of {job.recipe} that was measured. Nothing changes by
         itself.
-      </p>
-      <div class="entries reference">
-        <ChoiceEntry
+      </Hint>
+      <Fields look="short">
+        <ChoiceField
           label="Effect shown on"
           value={reference}
           options={tanks}
           choose={(tank) => (desk.reference.value = tank)}
         />
-      </div>
+      </Fields>
       <Lessons lessons={lessons} plants={plants} hands={desk.hands} context={context} recipe={job.recipe} />
     </section>
   );

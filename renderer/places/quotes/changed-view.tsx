@@ -1,8 +1,9 @@
 import { useMemo } from 'preact/hooks';
 import type { BookContext } from '#renderer/books/book-hands.ts';
-import { ChoiceEntry } from '#renderer/books/entry.tsx';
+import { ChoiceField, Fields } from '#renderer/kit/field.tsx';
 import { showCoins } from '#renderer/books/money-field.ts';
 import { writeRoute } from '#renderer/frame/place-route.ts';
+import { Fault } from '#renderer/kit/note.tsx';
 import { Table } from '#renderer/kit/table.tsx';
 import { changedQuote } from '#shared-calc/jobs/changed-quote.ts';
 import type { QuoteBody } from '#shared-calc/jobs/quote-body.ts';
@@ -30,14 +31,14 @@ export function ChangedView({ from, to, quotes, context }: ChangedParts) {
   const go = (one: string, other: string) => (location.hash = writeRoute('quotes', 'changed', one, other));
   return (
     <div class="changed">
-      <div class="entries">
-        <ChoiceEntry label="From" value={from.quote.id} options={options} choose={(id) => go(id, to.quote.id)} />
-        <ChoiceEntry label="To" value={to.quote.id} options={options} choose={(id) => go(from.quote.id, id)} />
-      </div>
+      <Fields>
+        <ChoiceField label="From" value={from.quote.id} options={options} choose={(id) => go(id, to.quote.id)} />
+        <ChoiceField label="To" value={to.quote.id} options={options} choose={(id) => go(from.quote.id, id)} />
+      </Fields>
       {from.body && to.body ? (
         <Changed from={from.body} to={to.body} context={context} />
       ) : (
-        <p class="rule-fault">One of the two cannot be read any more.</p>
+        <Fault>One of the two cannot be read any more.</Fault>
       )}
     </div>
   );
@@ -55,7 +56,7 @@ function calledInQuote({ lines, columns }: QuoteBody): Called {
 
 function Changed({ from, to, context }: BodiesParts) {
   const changed = useMemo(() => changedQuote(from, to), [from, to]);
-  if (!changed.ok) return <p class="rule-fault">{sayOrderFault(changed.fault, calledInQuote(to))}</p>;
+  if (!changed.ok) return <Fault>{sayOrderFault(changed.fault, calledInQuote(to))}</Fault>;
   return (
     <>
       <LineTable changed={changed.value} from={from} to={to} context={context} />

@@ -1,5 +1,6 @@
 import type { BookContext } from '#renderer/books/book-hands.ts';
 import { showCoins } from '#renderer/books/money-field.ts';
+import { Hint } from '#renderer/kit/note.tsx';
 import { Table } from '#renderer/kit/table.tsx';
 import type { QuoteBody } from '#shared-calc/jobs/quote-body.ts';
 import { writeNumber } from '#shared-calc/quantity/write-figure.ts';
@@ -31,10 +32,10 @@ export function InsideTable({ body, context: { workshop } }: InsideParts) {
         ]}
         foot={[{ sum: true, cells: ['Before tax', money(costCoins), earned, money(netCoins)] }]}
       />
-      <p class="hint">
+      <Hint>
         {writeNumber(hours, 2, workshop)} hours charged; price with tax {money(grossCoins)}
         {reserves > 0 && `; reserves of ${money(reserves)} are in the prices`}.
-      </p>
+      </Hint>
     </section>
   );
 }

@@ -1,13 +1,12 @@
+import type { QuoteLineFields } from '#shared-calc/acts/quote-line-acts.ts';
 import { useState } from 'preact/hooks';
 import type { BookContext } from '#renderer/books/book-hands.ts';
-import { ChoiceEntry, SettledEntry, TextEntry } from '#renderer/books/entry.tsx';
+import { ChoiceField, SettledField, TextField, Fields } from '#renderer/kit/field.tsx';
 import { entryOfCoins } from '#renderer/books/money-field.ts';
-import { Button } from '#renderer/kit/button.tsx';
+import { Button, Buttons } from '#renderer/kit/button.tsx';
 import type { MoneyHands } from '#renderer/store/money-hands.ts';
 import { readMoney } from '#shared-calc/papers/read-money.ts';
 import type { QuoteLine, Records } from '#shared-calc/records/records.ts';
-import { failed } from '#shared-calc/result.ts';
-import { addOneOff, oneOffsOf, removeOneOff, writeOneOff } from './one-off-writes.ts';
 
 interface OneOffsParts {
   readonly job: string;
@@ -22,7 +21,7 @@ const whose = [
 
 /** Lines for this job alone, at cost; their group gives margin and tax. */
 export function OneOffs({ job, context, hands }: OneOffsParts) {
-  const lines = oneOffsOf(context.records, job);
+  const lines = [...context.records.quoteLine.values()].filter((line) => line.job === job);
   return (
     <section>
       <h3>Lines for this job alone, at cost</h3>
@@ -45,37 +44,37 @@ function OneOff({
   context: { records, workshop },
   hands,
 }: Omit<OneOffsParts, 'job'> & { readonly line: QuoteLine }) {
-  const put = (fields: Parameters<typeof writeOneOff>[1]) => hands.act(writeOneOff(line, fields));
+  const put = (fields: QuoteLineFields) => hands.doAct('changeQuoteLine', { line: line.id, fields });
   const putCost = (text: string) => {
     const coins = readMoney(text, workshop);
-    return coins.ok ? put({ costCoins: coins.value }) : hands.act(failed(coins.fault));
+    return coins.ok ? put({ costCoins: coins.value }) : hands.refuse(coins.fault);
   };
   return (
     <div class="one-off">
-      <SettledEntry label="What" text={line.label} settle={(label) => put({ label: label.trim() })} />
-      <div class="entries">
-        <SettledEntry
+      <SettledField label="What" text={line.label} settle={(label) => put({ label: label.trim() })} />
+      <Fields>
+        <SettledField
           label="Cost"
           unit={workshop.currency}
           figure
           text={entryOfCoins(line.costCoins, workshop)}
           settle={putCost}
         />
-        <ChoiceEntry
+        <ChoiceField
           label="Group"
           value={line.group}
           options={groupOptions(records)}
           choose={(group) => put({ group })}
         />
-        <ChoiceEntry
+        <ChoiceField
           label="Asked for by"
           value={line.by}
           options={whose}
           choose={(by) => put({ by: by === 'us' ? 'us' : 'client' })}
         />
-      </div>
+      </Fields>
       <p>
-        <Button look="plain" onClick={() => hands.apply(removeOneOff(line))}>
+        <Button look="plain" onClick={() => hands.doAct('removeQuoteLine', { line: line.id })}>
           Remove {line.label}
         </Button>
       </p>
@@ -92,17 +91,15 @@ function NewOneOff({ job, context: { records, workshop }, hands }: OneOffsParts)
   const isReady = label.trim() !== '' && coins?.ok === true && group !== '';
   const add = () => {
     if (!isReady || !coins.ok) return;
-    hands.apply(
-      addOneOff(hands.records.peek(), { job, label: label.trim(), group, costCoins: coins.value, by: 'client' }),
-    );
+    hands.doAct('addQuoteLine', { job, label, group, costCoins: coins.value, by: 'client' });
     setLabel('');
     setCost('');
   };
   return (
     <div class="one-off">
-      <TextEntry label="Another line" text={label} typing={setLabel} enter={add} />
-      <div class="entries">
-        <TextEntry
+      <TextField label="Another line" text={label} typing={setLabel} enter={add} />
+      <Fields>
+        <TextField
           label="At cost"
           unit={workshop.currency}
           figure
@@ -111,13 +108,13 @@ function NewOneOff({ job, context: { records, workshop }, hands }: OneOffsParts)
           enter={add}
           wrong={coins && !coins.ok ? coins.fault : undefined}
         />
-        <ChoiceEntry label="In the group" value={group} options={groups} choose={setGroup} />
-      </div>
-      <div class="pair">
+        <ChoiceField label="In the group" value={group} options={groups} choose={setGroup} />
+      </Fields>
+      <Buttons>
         <Button disabled={!isReady} onClick={add}>
           Add the line
         </Button>
-      </div>
+      </Buttons>
     </div>
   );
 }

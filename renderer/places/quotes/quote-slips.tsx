@@ -1,5 +1,5 @@
 import type { BookContext } from '#renderer/books/book-hands.ts';
-import { ChoiceEntry } from '#renderer/books/entry.tsx';
+import { ChoiceField } from '#renderer/kit/field.tsx';
 import { writeRoute } from '#renderer/frame/place-route.ts';
 import type { MoneyHands } from '#renderer/store/money-hands.ts';
 import { paperDay } from '#shared-calc/papers/paper-words.ts';
@@ -41,7 +41,7 @@ export function DraftSlip({ job, body, context, hands, sealOf }: DraftSlipParts)
         </p>
         <h2>Quote in the making</h2>
       </header>
-      <ChoiceEntry label="Costed by" value={job.basis} options={bases} choose={choose} />
+      <ChoiceField label="Costed by" value={job.basis} options={bases} choose={choose} />
       {body && <MoneyPart body={body} context={context} />}
       <OneOffs key={job.id} job={job.id} context={context} hands={hands} />
       <Revisions quotes={issuedFor(context.records, job.id)} here={undefined} sealOf={sealOf} context={context} />

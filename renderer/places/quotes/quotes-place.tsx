@@ -5,7 +5,7 @@ import { downloadCsv } from '#renderer/files/download-csv.ts';
 import type { PlaceAct } from '#renderer/frame/frame-view.ts';
 import type { PlaceView } from '#renderer/frame/page-view.ts';
 import { writeRoute, type Route } from '#renderer/frame/place-route.ts';
-import { type MoneyHands } from '#renderer/store/money-hands.ts';
+import type { MoneyHands } from '#renderer/store/money-hands.ts';
 import { jobName } from '#shared-calc/jobs/find-job.ts';
 import { EmptyNote } from '#renderer/kit/empty-note.tsx';
 import { KeptOpen } from '#renderer/kit/kept-open.tsx';
@@ -22,8 +22,8 @@ import { calledByLines } from '#shared-calc/words/called-by-words.ts';
 import { sayOrderFault } from '#shared-calc/words/say-order-fault.ts';
 import { AllQuotes } from './all-quotes.tsx';
 import { ChangedView } from './changed-view.tsx';
+import { IssueDialog } from './issue-dialog.tsx';
 import { draftQuote } from '#shared-calc/derive/draft-quote.ts';
-import { IssueSheet } from './issue-sheet.tsx';
 import { issuedFor, readIssued, revisionName, type ReadQuote } from './issued-quotes.ts';
 import { optionsList, OptionsView } from './options-view.tsx';
 import { quoteSeals } from './quote-seals.ts';
@@ -165,7 +165,7 @@ function draftView(desk: Desk, job: Job, context: BookContext): PlaceView {
           <EmptyNote>{none}</EmptyNote>
         )}
         {asking.value && draft.ok && (
-          <IssueSheet
+          <IssueDialog
             job={job}
             body={draft.value}
             context={context}

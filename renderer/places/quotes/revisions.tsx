@@ -1,6 +1,7 @@
 import type { BookContext } from '#renderer/books/book-hands.ts';
 import { showCoins } from '#renderer/books/money-field.ts';
 import { writeRoute } from '#renderer/frame/place-route.ts';
+import { Hint } from '#renderer/kit/note.tsx';
 import { paperDay } from '#shared-calc/papers/paper-words.ts';
 import type { ReadQuote } from './issued-quotes.ts';
 import { revisionName } from './issued-quotes.ts';
@@ -20,7 +21,7 @@ export function Revisions({ quotes, here, sealOf, context: { workshop } }: Revis
   return (
     <section>
       <h3>Issued</h3>
-      {quotes.length === 0 && <p class="hint">Nothing has been issued for this job yet.</p>}
+      {quotes.length === 0 && <Hint>Nothing has been issued for this job yet.</Hint>}
       <ul class="revisions">
         {quotes.map(({ quote, body }, at) => {
           const before = quotes[at - 1];

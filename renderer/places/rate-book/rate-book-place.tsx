@@ -29,7 +29,7 @@ export function rateBookPlace(hands: BookHands): (route: Route) => PlaceView {
   const above = (here: LeafId) => () => (
     <>
       <Leaves here={here} />
-      {here === 'suppliers' && list.sheet()}
+      {here === 'suppliers' && list.dialog()}
     </>
   );
   const places: Readonly<Record<LeafId, (route: Route) => PlaceView>> = {

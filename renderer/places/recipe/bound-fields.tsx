@@ -1,4 +1,4 @@
-import { SettledEntry } from '#renderer/books/entry.tsx';
+import { SettledField, Fields } from '#renderer/kit/field.tsx';
 import type { LineFields } from './put-fields.ts';
 
 /** The least and most that a figure of the line may be without being told out of range, in its own unit. */
@@ -9,9 +9,9 @@ export function BoundFields({ line, put }: LineFields) {
     return Number.isNaN(bound) ? 'Write a plain number, or nothing.' : put({ [key]: bound });
   };
   return (
-    <div class="entries">
-      <SettledEntry label="At least" unit={line.unit} figure text={String(line.low ?? '')} settle={settle('low')} />
-      <SettledEntry label="At most" unit={line.unit} figure text={String(line.high ?? '')} settle={settle('high')} />
-    </div>
+    <Fields>
+      <SettledField label="At least" unit={line.unit} figure text={String(line.low ?? '')} settle={settle('low')} />
+      <SettledField label="At most" unit={line.unit} figure text={String(line.high ?? '')} settle={settle('high')} />
+    </Fields>
   );
 }

@@ -1,4 +1,4 @@
-import { ChoiceEntry, SettledEntry } from '#renderer/books/entry.tsx';
+import { ChoiceField, SettledField } from '#renderer/kit/field.tsx';
 import { lineRoles } from '#shared-calc/fields/recipe.ts';
 import type { Line } from '#shared-calc/records/records.ts';
 import { given, type LineFields } from './put-fields.ts';
@@ -16,15 +16,15 @@ export function NameFields({ line, put, rename }: NameParts) {
   };
   return (
     <>
-      <SettledEntry
+      <SettledField
         label="Name in rules"
         text={line.name}
         settle={rename}
         hint="Renamed through every rule that uses it."
         longest={60}
       />
-      <SettledEntry label="Name in words" text={line.label ?? ''} settle={(text) => put({ label: given(text) })} />
-      <SettledEntry label="Section" text={line.section} settle={settleSection} />
+      <SettledField label="Name in words" text={line.label ?? ''} settle={(text) => put({ label: given(text) })} />
+      <SettledField label="Section" text={line.section} settle={settleSection} />
     </>
   );
 }
@@ -33,20 +33,20 @@ export function NameFields({ line, put, rename }: NameParts) {
 export function KindFields({ line, put }: LineFields) {
   return (
     <>
-      <ChoiceEntry
+      <ChoiceField
         label="What it is"
         value={line.role}
         options={roles}
         choose={(word) => put({ role: lineRoles.find((role) => role === word) ?? line.role })}
       />
-      <SettledEntry
+      <SettledField
         label="Unit"
         text={line.unit}
         settle={(unit) => put({ unit: unit.trim() })}
         hint="mm, m2, L, kg, g, %, each, min, degC, number, money; choice and yes_no for words"
       />
       {line.unit === 'choice' && (
-        <SettledEntry
+        <SettledField
           label="Choices"
           text={(line.options ?? []).join(', ')}
           settle={(text) => put({ options: wordsIn(text) })}
@@ -60,8 +60,8 @@ export function KindFields({ line, put }: LineFields) {
 export function WordFields({ line, put }: LineFields) {
   return (
     <>
-      <SettledEntry label="Note" text={line.note} lines settle={(note) => put({ note })} />
-      <SettledEntry label="Caution" text={line.caution ?? ''} lines settle={(text) => put({ caution: given(text) })} />
+      <SettledField label="Note" text={line.note} lines settle={(note) => put({ note })} />
+      <SettledField label="Caution" text={line.caution ?? ''} lines settle={(text) => put({ caution: given(text) })} />
       <Checkbox label="shown first" on={line.shownFirst} turn={(shownFirst) => put({ shownFirst })} />
       <Checkbox label="set in under the line before" on={line.inset} turn={(inset) => put({ inset })} />
     </>

@@ -1,5 +1,5 @@
 import { useLayoutEffect, useRef, useState } from 'preact/hooks';
-import { Button } from '#renderer/kit/button.tsx';
+import { Button, Buttons } from '#renderer/kit/button.tsx';
 import { Caution } from '#renderer/kit/caution.tsx';
 import type { BookStore } from '#renderer/store/book-store.ts';
 import type { LineFace } from '#renderer/store/line-faces.ts';
@@ -90,11 +90,11 @@ function LineActs({ book, store, face: { line, label } }: ActParts) {
   };
   return (
     <section>
-      <div class="pair">
+      <Buttons>
         <Button onClick={move('up')}>Move up</Button>
         <Button onClick={move('down')}>Move down</Button>
         <Button onClick={ask}>Remove</Button>
-      </div>
+      </Buttons>
       {asked && <RemoveWarning needs={asked} label={label} keep={() => setAsked(undefined)} remove={remove} />}
     </section>
   );
@@ -130,12 +130,12 @@ function RemoveWarning({ needs, label, keep, remove }: WarningParts) {
         <p key={use}>{sayWithoutUse(use)}</p>
       ))}
       {jobs.length > 0 && <p>What is written over it in {jobs.join(', ')} goes too.</p>}
-      <div class="pair">
+      <Buttons>
         <Button ref={keepButton} onClick={keep}>
           Keep it
         </Button>
         <Button onClick={remove}>Remove all the same</Button>
-      </div>
+      </Buttons>
     </Caution>
   );
 }

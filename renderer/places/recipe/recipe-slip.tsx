@@ -1,8 +1,7 @@
-import { ChoiceEntry, SettledEntry } from '#renderer/books/entry.tsx';
+import { ChoiceField, SettledField } from '#renderer/kit/field.tsx';
 import { writeRoute } from '#renderer/frame/place-route.ts';
 import type { BookStore } from '#renderer/store/book-store.ts';
 import type { RecipeStore } from '#renderer/store/recipe-store.ts';
-import type { Recipe } from '#shared-calc/records/records.ts';
 
 interface SlipParts {
   readonly book: BookStore;
@@ -29,24 +28,24 @@ export function RecipeSlip({ book, store }: SlipParts) {
         </h2>
       </header>
       <section>
-        <ChoiceEntry
+        <ChoiceField
           label="Recipe"
           value={recipe.id}
           options={recipes}
           choose={(id) => (location.hash = writeRoute('recipe', id))}
         />
-        <SettledEntry
+        <SettledField
           label="Title"
           text={recipe.title}
-          settle={(title) => change(book, recipe, { title: title.trim() })}
+          settle={(title) => book.doAct('writeRecipe', { recipe: recipe.id, fields: { title } })}
         />
-        <SettledEntry
+        <SettledField
           label="What it is for"
           text={recipe.note}
           lines
-          settle={(note) => change(book, recipe, { note })}
+          settle={(note) => book.doAct('writeRecipe', { recipe: recipe.id, fields: { note } })}
         />
-        <ChoiceEntry label="Worked on" value={store.tank.value?.id ?? ''} options={tanks} choose={store.standOn} />
+        <ChoiceField label="Worked on" value={store.tank.value?.id ?? ''} options={tanks} choose={store.standOn} />
       </section>
       <dl class="facts">
         <dt>Lines</dt>
@@ -56,16 +55,4 @@ export function RecipeSlip({ book, store }: SlipParts) {
       </dl>
     </aside>
   );
-}
-
-function change(book: BookStore, recipe: Recipe, fields: Partial<Recipe>): string | undefined {
-  const to = { ...recipe, ...fields };
-  if (to.title === '') return 'A recipe needs a title.';
-  book.apply({
-    label: `${recipe.id}: ${Object.keys(fields).join(', ')}`,
-    added: [],
-    updated: [{ kind: 'recipe', from: recipe, to }],
-    removed: [],
-  });
-  return undefined;
 }

@@ -1,4 +1,4 @@
-import { ChoiceEntry, SettledEntry } from '#renderer/books/entry.tsx';
+import { ChoiceField, SettledField } from '#renderer/kit/field.tsx';
 import { checkLevels } from '#shared-calc/fields/recipe.ts';
 import type { Records } from '#shared-calc/records/records.ts';
 import { given, type LineFields } from './put-fields.ts';
@@ -27,13 +27,13 @@ function NeedFields({ line, put, records }: FieldParts) {
   const groups = [...records.margin.values()].map(({ id, label }) => ({ value: id, label }));
   return (
     <>
-      <ChoiceEntry
+      <ChoiceField
         label="Material"
         value={line.material ?? ''}
         options={[none, { value: 'TANK', label: 'the tank itself' }, ...materials]}
         choose={(material) => put({ material: given(material) })}
       />
-      <ChoiceEntry
+      <ChoiceField
         label="Quote group"
         value={line.group ?? ''}
         options={[none, ...groups]}
@@ -47,7 +47,7 @@ function NeedFields({ line, put, records }: FieldParts) {
 function WorkFields({ line, put }: FieldParts) {
   return (
     <>
-      <SettledEntry label="Task" text={line.task ?? ''} settle={(task) => put({ task: given(task) })} />
+      <SettledField label="Task" text={line.task ?? ''} settle={(task) => put({ task: given(task) })} />
       <PerJob line={line} put={put} />
     </>
   );
@@ -60,20 +60,20 @@ function PerJob({ line, put }: LineFields) {
 function CheckFields({ line, put }: FieldParts) {
   return (
     <>
-      <ChoiceEntry
+      <ChoiceField
         label="Level"
         value={line.level ?? 'watch'}
         options={levels}
         choose={(word) => put({ level: checkLevels.find((level) => level === word) })}
       />
-      <SettledEntry
+      <SettledField
         label="Sentence when it does not hold"
         text={line.says ?? ''}
         lines
         settle={(says) => put({ says: given(says) })}
         hint="The name of a line in braces shows its figure."
       />
-      <SettledEntry
+      <SettledField
         label="Who decides"
         text={line.decides ?? ''}
         settle={(decides) => put({ decides: given(decides) })}

@@ -1,4 +1,4 @@
-import { ChoiceEntry, SettledEntry } from '#renderer/books/entry.tsx';
+import { ChoiceField, SettledField } from '#renderer/kit/field.tsx';
 import type { BookStore } from '#renderer/store/book-store.ts';
 import { usesFor } from '#shared-calc/acts/move-use.ts';
 import {
@@ -29,7 +29,7 @@ export function UseFields({ line, put, book }: UseParts) {
   };
   return (
     <>
-      <ChoiceEntry
+      <ChoiceField
         label="Used by the program for"
         value={line.use ?? ''}
         options={[nothing, ...usesFor(line).map((use) => ({ value: use, label: useLabel(use, line, lines) }))]}
@@ -41,7 +41,7 @@ export function UseFields({ line, put, book }: UseParts) {
         </p>
       ))}
       {line.role === 'need' && (
-        <ChoiceEntry
+        <ChoiceField
           label="Step of the build"
           value={line.place ?? ''}
           options={[{ value: '', label: 'with most of its section' }, ...places]}
@@ -66,13 +66,13 @@ function CheckUse({ line, put }: LineFields) {
   };
   return (
     <>
-      <ChoiceEntry
+      <ChoiceField
         label="Part of the sheet of checks"
         value={line.part ?? 'other'}
         options={checkParts.map((part) => ({ value: part, label: part }))}
         choose={(word) => put({ part: checkParts.find((part) => part === word) })}
       />
-      <SettledEntry
+      <SettledField
         label="Cures to try, the likeliest first"
         text={(line.cures ?? []).join(', ')}
         settle={settle}

@@ -1,8 +1,8 @@
 import type { BookContext } from '#renderer/books/book-hands.ts';
-import { SettledEntry } from '#renderer/books/entry.tsx';
+import { SettledField, Fields } from '#renderer/kit/field.tsx';
 import { showCoins } from '#renderer/books/money-field.ts';
 import { goodsWords, packWords } from '#shared-calc/quantity/goods-words.ts';
-import { Button } from '#renderer/kit/button.tsx';
+import { Button, Buttons } from '#renderer/kit/button.tsx';
 import { sayOrdered } from '#shared-calc/papers/needs-paper.ts';
 import { paperDay } from '#shared-calc/papers/paper-words.ts';
 import type { PackOnSale } from '#shared-calc/buy/price-book.ts';
@@ -70,9 +70,9 @@ function PackCounts({ need, packs, context: { workshop, display }, put, back }: 
   return (
     <section>
       <h3>Packs</h3>
-      <div class="entries">
+      <Fields>
         {packs.map((pack) => (
-          <SettledEntry
+          <SettledField
             key={pack.id}
             label={`Packs of ${packWords(pack.amount, need.unit, display)}`}
             hint={`${money(pack.priceCoins)} each, since ${paperDay(pack.from)}`}
@@ -81,14 +81,14 @@ function PackCounts({ need, packs, context: { workshop, display }, put, back }: 
             settle={(text) => putCount(text, (count) => put(need, pack.id, count))}
           />
         ))}
-      </div>
+      </Fields>
       <p class="against-best" role="status">
         {sayAgainstBest(need, money, (amount) => goodsWords(amount, need.unit, display))}
       </p>
       {need.byHand && (
-        <div class="pair">
+        <Buttons>
           <Button onClick={() => back(need.material)}>Back to the best</Button>
-        </div>
+        </Buttons>
       )}
     </section>
   );

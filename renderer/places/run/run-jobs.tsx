@@ -1,4 +1,5 @@
 import { writeRoute } from '#renderer/frame/place-route.ts';
+import { Checkbox } from '#renderer/kit/checkbox.tsx';
 import { jobName, jobsInOrder } from '#shared-calc/jobs/find-job.ts';
 import { EmptyNote } from '#renderer/kit/empty-note.tsx';
 import { Flag } from '#renderer/kit/flag.tsx';
@@ -21,16 +22,26 @@ export function RunJobs({ records, chosen, turn }: RunJobsParts) {
     <fieldset class="run-jobs">
       <legend>Jobs on this run</legend>
       {jobs.map((job) => (
-        <label key={job.id} class="tick">
-          <input type="checkbox" checked={chosen.includes(job.id)} onChange={() => turn(job.id)} />
-          <span>
-            <b>{jobName(job)}</b> {sizesOf(records, job.id).map(sizeWords).join(', ') || 'no size yet'}
-            {job.handover !== undefined && <span class="aside">, handover {paperDay(job.handover)}</span>}
-          </span>
-          <Gate job={job} />
-        </label>
+        <Checkbox
+          key={job.id}
+          label={<RunJob job={job} records={records} />}
+          on={chosen.includes(job.id)}
+          turn={() => turn(job.id)}
+        />
       ))}
     </fieldset>
+  );
+}
+
+function RunJob({ job, records }: { readonly job: Job; readonly records: Records }) {
+  return (
+    <span class="run-job">
+      <span>
+        <b>{jobName(job)}</b> {sizesOf(records, job.id).map(sizeWords).join(', ') || 'no size yet'}
+        {job.handover !== undefined && <span class="aside">, handover {paperDay(job.handover)}</span>}
+      </span>
+      <Gate job={job} />
+    </span>
   );
 }
 

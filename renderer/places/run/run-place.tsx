@@ -5,13 +5,13 @@ import type { PlaceAct } from '#renderer/frame/frame-view.ts';
 import type { PlaceView } from '#renderer/frame/page-view.ts';
 import type { Route } from '#renderer/frame/place-route.ts';
 import { EmptyNote } from '#renderer/kit/empty-note.tsx';
+import { Fault } from '#renderer/kit/note.tsx';
 import type { MoneyHands } from '#renderer/store/money-hands.ts';
-import { choosePacks, packChoices, type ChosenPacks } from '#shared-calc/jobs/pack-choices.ts';
+import { packChoices, type ChosenPacks } from '#shared-calc/jobs/pack-choices.ts';
 import { jobsToBuy, type JobsRun } from '#shared-calc/derive/jobs-run.ts';
 import { runCsv } from '#shared-calc/papers/run-csv.ts';
 import { supplierOrders } from '#shared-calc/papers/supplier-orders.ts';
 import { sayJobFault } from '#shared-calc/words/say-job-fault.ts';
-import { ok } from '#shared-calc/result.ts';
 import { chosenRun, withCount } from '#shared-calc/buy/chosen-packs.ts';
 import { orderCsv } from '#shared-calc/papers/order-csv.ts';
 import { orderView } from './order-view.tsx';
@@ -65,7 +65,7 @@ function orderNamed(shown: ShownRun | undefined, supplier: string | undefined): 
 }
 
 function NoRun({ fault }: { readonly fault: string }) {
-  if (fault !== '') return <p class="rule-fault">{fault}</p>;
+  if (fault !== '') return <Fault>{fault}</Fault>;
   return <EmptyNote>Choose jobs, and their needs are bought together.</EmptyNote>;
 }
 
@@ -172,5 +172,6 @@ function Slip({ shown: { run, facts, context, jobs }, desk, material }: RunParts
 
 /** A choice goes into the book with the run over these jobs, and is undone as any edit is. */
 function choose({ hands }: Desk, jobs: readonly string[], chosen: Omit<ChosenPacks, 'jobs'>): string | undefined {
-  return hands.act(ok(choosePacks(hands.records.peek(), { jobs, ...chosen })));
+  const counts = chosen.counts ? Object.fromEntries(chosen.counts) : null;
+  return hands.doAct('choosePacks', { jobs: [...jobs], material: chosen.material, counts });
 }

@@ -3,10 +3,9 @@ import type { Day } from '#shared-calc/calendar/day.ts';
 import { readMeasure } from '#shared-calc/papers/read-measure.ts';
 import { unitOfGoods } from '#shared-calc/buy/unit-of-goods.ts';
 import type { Display } from '#shared-calc/quantity/shown-unit.ts';
-import type { Change } from '#shared-calc/records/change.ts';
+import type { ActInputs } from '#shared-calc/acts/all-acts.ts';
 import type { Records } from '#shared-calc/records/records.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
-import { putIn } from './store-writes.ts';
 
 /** What is to be put into the Store, as it was typed. */
 export interface PutInWishes {
@@ -29,8 +28,12 @@ interface Reading {
   readonly today: Day;
 }
 
-/** Puts in what was asked for, or says what of it cannot be read. */
-export function putInAsked(records: Records, wishes: PutInWishes, { display, today }: Reading): Result<Change, string> {
+/** What is asked for as the act takes it, or what of it cannot be read. */
+export function putInAsked(
+  records: Records,
+  wishes: PutInWishes,
+  { display, today }: Reading,
+): Result<ActInputs['putIn'], string> {
   const unit = unitOfGoods(wishes.material, records);
   if (unit === undefined) return failed('Choose what it is.');
   const amount = readMeasure(wishes.amount, { name: 'Amount', stored: unit, low: 1e-6 }, display);
@@ -39,17 +42,15 @@ export function putInAsked(records: Records, wishes: PutInWishes, { display, tod
   if (!bestBefore.ok) return bestBefore;
   const quarantineUntil = dayOf(wishes.quarantineUntil, 'In quarantine until', today);
   if (!quarantineUntil.ok) return quarantineUntil;
-  return ok(
-    putIn(records, {
-      material: wishes.material,
-      amount: amount.value ?? 0,
-      sealed: wishes.sealed,
-      note: wishes.note.trim(),
-      ...(wishes.job !== '' && { reservedFor: wishes.job }),
-      ...(bestBefore.value !== undefined && { bestBefore: bestBefore.value }),
-      ...(quarantineUntil.value !== undefined && { quarantineUntil: quarantineUntil.value }),
-    }),
-  );
+  return ok({
+    material: wishes.material,
+    amount: amount.value ?? 0,
+    sealed: wishes.sealed,
+    note: wishes.note.trim(),
+    reservedFor: wishes.job === '' ? undefined : wishes.job,
+    bestBefore: bestBefore.value,
+    quarantineUntil: quarantineUntil.value,
+  });
 }
 
 /** Nothing where no day is given. */

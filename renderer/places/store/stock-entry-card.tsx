@@ -1,15 +1,14 @@
+import type { EntryFields } from '#shared-calc/acts/store-acts.ts';
 import type { BookContext } from '#renderer/books/book-hands.ts';
-import { ChoiceEntry, SettledEntry } from '#renderer/books/entry.tsx';
+import { ChoiceField, SettledField, Fields } from '#renderer/kit/field.tsx';
 import { readDay } from '#renderer/books/day-field.ts';
 import { Button } from '#renderer/kit/button.tsx';
 import type { MoneyHands } from '#renderer/store/money-hands.ts';
 import { readMeasure } from '#shared-calc/papers/read-measure.ts';
 import { cleanNoise } from '#shared-calc/quantity/write-figure.ts';
 import type { StockEntry } from '#shared-calc/records/records.ts';
-import { failed } from '#shared-calc/result.ts';
 import { jobOptions } from './job-options.ts';
 import { isHeld, isPast } from './store-rows.ts';
-import { takeOut, writeEntry } from './store-writes.ts';
 
 interface CardParts {
   readonly entry: StockEntry;
@@ -26,10 +25,10 @@ const sealedWords = [
 /** One bag or shelf of a material, each figure of it open to be put right. */
 export function StockEntryCard({ entry, unit, context, hands }: CardParts) {
   const { records, display, today } = context;
-  const put = (fields: Parameters<typeof writeEntry>[1]) => hands.act(writeEntry(entry, fields));
+  const put = (fields: EntryFields) => hands.doAct('correctEntry', { entry: entry.id, fields });
   const putAmount = (text: string) => {
     const amount = readMeasure(text, { name: 'Amount', stored: unit, low: 0 }, display);
-    return amount.ok ? put({ amount: amount.value }) : hands.act(failed(amount.fault));
+    return amount.ok ? put({ amount: amount.value }) : hands.refuse(amount.fault);
   };
   const amountText = String(cleanNoise(entry.amount));
   return (
@@ -40,32 +39,32 @@ export function StockEntryCard({ entry, unit, context, hands }: CardParts) {
         {isHeld(entry, today) && ', in quarantine'}
         {isPast(entry, today) && ', past its best'}
       </h3>
-      <div class="entries">
-        <SettledEntry
+      <Fields>
+        <SettledField
           label="Amount there"
           unit={unit === 'each' ? '' : unit}
           figure
           text={display.decimalComma ? amountText.replace('.', ',') : amountText}
           settle={putAmount}
         />
-        <ChoiceEntry
+        <ChoiceField
           label="Pack"
           value={entry.sealed ? 'sealed' : 'opened'}
           options={sealedWords}
           choose={(word) => put({ sealed: word === 'sealed' })}
         />
-        <ChoiceEntry
+        <ChoiceField
           label="Kept for"
           value={entry.reservedFor ?? ''}
           options={jobOptions(records, 'nobody')}
-          choose={(job) => put({ reservedFor: job === '' ? undefined : job })}
+          choose={(job) => put({ reservedFor: job === '' ? null : job })}
         />
         <DayOf entry={entry} context={context} hands={hands} field="bestBefore" label="Best before" />
         <DayOf entry={entry} context={context} hands={hands} field="quarantineUntil" label="In quarantine until" />
-        <SettledEntry label="Note" text={entry.note} settle={(note) => put({ note: note.trim() })} />
-      </div>
+        <SettledField label="Note" text={entry.note} settle={(note) => put({ note: note.trim() })} />
+      </Fields>
       <p>
-        <Button look="plain" onClick={() => hands.apply(takeOut(entry))}>
+        <Button look="plain" onClick={() => hands.doAct('writeOff', { entry: entry.id })}>
           Remove this entry
         </Button>
       </p>
@@ -80,9 +79,10 @@ interface DayParts extends Omit<CardParts, 'unit'> {
 
 function DayOf({ entry, context: { today }, hands, field, label }: DayParts) {
   const settle = (text: string) => {
-    if (text.trim() === '') return hands.act(writeEntry(entry, { [field]: undefined }));
+    const put = (day: string | null) => hands.doAct('correctEntry', { entry: entry.id, fields: { [field]: day } });
+    if (text.trim() === '') return put(null);
     const day = readDay(text, label, today);
-    return hands.act(day.ok ? writeEntry(entry, { [field]: day.value }) : day);
+    return day.ok ? put(day.value) : hands.refuse(day.fault);
   };
-  return <SettledEntry label={label} text={entry[field] ?? ''} settle={settle} />;
+  return <SettledField label={label} text={entry[field] ?? ''} settle={settle} />;
 }

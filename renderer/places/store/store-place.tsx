@@ -4,13 +4,11 @@ import type { PlaceAct } from '#renderer/frame/frame-view.ts';
 import type { PlaceView } from '#renderer/frame/page-view.ts';
 import { writeRoute, type Route } from '#renderer/frame/place-route.ts';
 import { jobAtHand, type MoneyHands } from '#renderer/store/money-hands.ts';
-import type { Job } from '#shared-calc/records/records.ts';
-import { PutInSheet } from './put-in-sheet.tsx';
-import { ReceiveSheet } from './receive-sheet.tsx';
+import { PutInDialog } from './put-in-dialog.tsx';
+import { ReceiveDialog } from './receive-dialog.tsx';
 import { storeRows, type StoreRow } from './store-rows.ts';
 import { StoreSlip } from './store-slip.tsx';
 import { StoreTable } from './store-table.tsx';
-import { keepNeeded } from './store-writes.ts';
 import '#renderer/books/books.css';
 import '#renderer/look/store.css';
 
@@ -32,8 +30,8 @@ export function storePlace(hands: MoneyHands): (route: Route) => PlaceView {
       work: (
         <div class="place-page" tabIndex={0} role="region" aria-label="What lies in the Store">
           <StoreTable rows={rows} chosen={material} context={context} />
-          {asked.value === 'put in' && <PutInSheet hands={hands} material={material} close={leave} />}
-          {asked.value === 'receive' && <ReceiveSheet hands={hands} close={leave} />}
+          {asked.value === 'put in' && <PutInDialog hands={hands} material={material} close={leave} />}
+          {asked.value === 'receive' && <ReceiveDialog hands={hands} close={leave} />}
         </div>
       ),
       slip: <StoreSlip row={row} context={context} hands={hands} />,
@@ -44,10 +42,13 @@ export function storePlace(hands: MoneyHands): (route: Route) => PlaceView {
 
 function storeActs(hands: MoneyHands, asked: Signal<Asked>): readonly PlaceAct[] {
   const job = jobAtHand(hands);
-  const keep = (of: Job) => hands.act(keepNeeded(hands.derived.peek(), of));
   return [
     job && job.state !== 'closed'
-      ? { label: `Keep for ${job.id}`, hint: 'As much of what it needs as is free', run: () => keep(job) }
+      ? {
+          label: `Keep for ${job.id}`,
+          hint: 'As much of what it needs as is free',
+          run: () => void hands.doAct('keepNeeded', { job: job.id }),
+        }
       : { label: 'Keep for a job', hint: 'Open a job first.' },
     { label: 'Receive an order', run: () => (asked.value = 'receive') },
     { label: 'Put in', main: true, run: () => (asked.value = 'put in') },

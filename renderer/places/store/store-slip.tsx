@@ -1,15 +1,13 @@
 import { useState } from 'preact/hooks';
 import type { BookContext } from '#renderer/books/book-hands.ts';
-import { ChoiceEntry, TextEntry } from '#renderer/books/entry.tsx';
-import { Button } from '#renderer/kit/button.tsx';
-import { told, type MoneyHands } from '#renderer/store/money-hands.ts';
+import { ChoiceField, TextField, Fields } from '#renderer/kit/field.tsx';
+import { Button, Buttons } from '#renderer/kit/button.tsx';
+import type { MoneyHands } from '#renderer/store/money-hands.ts';
 import { goodsWords } from '#shared-calc/quantity/goods-words.ts';
-import { reserveStock } from '#shared-calc/jobs/reserve-stock.ts';
 import { readMeasure } from '#shared-calc/papers/read-measure.ts';
 import { jobOptions } from './job-options.ts';
 import { StockEntryCard } from './stock-entry-card.tsx';
 import type { StoreRow } from './store-rows.ts';
-import { takeSome } from './store-writes.ts';
 
 interface SlipParts {
   readonly row: StoreRow | undefined;
@@ -42,7 +40,7 @@ export function StoreSlip({ row, context, hands }: SlipParts) {
   );
 }
 
-function TakeOrKeep({ row, context: { records, display, today }, hands }: SlipParts & { readonly row: StoreRow }) {
+function TakeOrKeep({ row, context: { records, display }, hands }: SlipParts & { readonly row: StoreRow }) {
   const [text, setText] = useState('');
   const [job, setJob] = useState(hands.job.peek() ?? '');
   const { material, unit } = row;
@@ -50,19 +48,17 @@ function TakeOrKeep({ row, context: { records, display, today }, hands }: SlipPa
   const wanted = amount.ok ? amount.value : undefined;
   const use = () => {
     if (wanted === undefined) return;
-    const asked = { material, amount: wanted, on: today, ...(job !== '' && { job }) };
-    if (hands.act(takeSome(hands.records.peek(), asked)) === undefined) setText('');
+    hands.doAct('useStock', { material, amount: wanted, job: job === '' ? undefined : job }, () => setText(''));
   };
   const keep = () => {
     if (wanted === undefined || job === '') return;
-    const done = told(reserveStock(hands.records.peek(), { job, material, amount: wanted, on: today }));
-    if (hands.act(done) === undefined) setText('');
+    hands.doAct('reserve', { job, material, amount: wanted }, () => setText(''));
   };
   return (
     <section>
       <h3>Use some, or keep it for a job</h3>
-      <div class="entries">
-        <TextEntry
+      <Fields>
+        <TextField
           label="Amount"
           unit={unit === 'each' ? '' : unit}
           figure
@@ -70,16 +66,16 @@ function TakeOrKeep({ row, context: { records, display, today }, hands }: SlipPa
           typing={setText}
           wrong={amount.ok ? undefined : amount.fault}
         />
-        <ChoiceEntry label="Job" value={job} options={jobOptions(records, 'no job')} choose={setJob} />
-      </div>
-      <div class="pair">
+        <ChoiceField label="Job" value={job} options={jobOptions(records, 'no job')} choose={setJob} />
+      </Fields>
+      <Buttons>
         <Button disabled={wanted === undefined || job === ''} onClick={keep}>
           Keep for {job === '' ? 'a job' : job}
         </Button>
         <Button look="main" disabled={wanted === undefined} onClick={use}>
           Use
         </Button>
-      </div>
+      </Buttons>
     </section>
   );
 }

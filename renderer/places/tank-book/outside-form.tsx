@@ -1,12 +1,11 @@
 import { useState } from 'preact/hooks';
 import type { BookContext, BookHands } from '#renderer/books/book-hands.ts';
-import { updateRecord } from '#renderer/books/put-record.ts';
 import { tankMisfit } from '#shared-calc/papers/tank-measures.ts';
 import type { Tank } from '#shared-calc/records/records.ts';
-import { failed } from '#shared-calc/result.ts';
 import { InsideWorked, OutsideFields } from '#renderer/books/outside-fields.tsx';
 import { insideFrom, isBegun, nothingOutside, withInside, type InsideSizes } from '#renderer/books/outside-size.ts';
-import { Button } from '#renderer/kit/button.tsx';
+import { Button, Buttons } from '#renderer/kit/button.tsx';
+import { Fields } from '#renderer/kit/field.tsx';
 
 interface OutsideParts {
   readonly tank: Tank;
@@ -26,15 +25,15 @@ export function OutsideForm({ tank, context: { display }, hands }: OutsideParts)
   };
   return (
     <>
-      <div class="entries">
+      <Fields>
         <OutsideFields shape={tank.shape} texts={texts} write={setTexts} display={display} />
-      </div>
+      </Fields>
       <InsideWorked inside={inside} />
-      <div class="pair">
+      <Buttons>
         <Button disabled={inside?.ok !== true} onClick={take}>
           Take these measurements
         </Button>
-      </div>
+      </Buttons>
     </>
   );
 }
@@ -42,9 +41,5 @@ export function OutsideForm({ tank, context: { display }, hands }: OutsideParts)
 function takeInside(tank: Tank, inside: InsideSizes, hands: BookHands): string | undefined {
   const to = withInside(tank, inside);
   const wrong = tankMisfit(to);
-  const done =
-    wrong === undefined ? updateRecord(`inside size of ${tank.id}`, 'tank', { from: tank, to }) : failed(wrong);
-  if (!done.ok) return done.fault;
-  hands.apply(done.value);
-  return undefined;
+  return wrong ?? hands.doAct('put', { kind: 'tank', record: to });
 }

@@ -22,7 +22,7 @@ export function tankBookPlace(hands: BookHands): (route: Route) => PlaceView {
     table: tankTable,
     aside: 'inside sizes, glass to glass',
     acts: [{ label: 'Take in a list', run: list.open }],
-    above: list.sheet,
+    above: list.dialog,
     slip: (row, context) => <TankSlip row={row} context={context} hands={hands} />,
   });
 }

@@ -1,18 +1,19 @@
+import { putPrice } from '#shared-calc/acts/price-acts.ts';
+import { sayActFault } from '#shared-calc/words/say-act-fault.ts';
 import type { BookContext } from '#renderer/books/book-hands.ts';
-import type { BookColumn, BookRow, BookTable } from '#renderer/books/book-table.ts';
+import { oldPriceFlag, type BookColumn, type BookRow, type BookTable } from '#renderer/books/book-table.ts';
 import { choiceField, plainOptions } from '#renderer/books/choice-field.ts';
 import { columnsOf, type Field, type Lifted } from '#renderer/books/field.ts';
 import { figureField } from '#renderer/books/figure-field.ts';
 import { entryOfCoins, showCoins } from '#renderer/books/money-field.ts';
 import { nextCode } from '#renderer/books/next-code.ts';
-import { isOldPrice, oldPriceFlag, packsOf, priceOn, pricesOf, putPrice } from '#renderer/books/price-now.ts';
+import { isOldPrice, packId, packsOf, priceOn, pricesOf } from '#shared-calc/buy/pack-prices.ts';
 import { addRecords, removeRecords } from '#renderer/books/put-record.ts';
 import { byCode, codeColumn, recordsOf } from '#renderer/books/record-table.ts';
 import { supplierField } from '#renderer/books/supplier-field.ts';
 import { mayGo } from '#renderer/books/uses-of.ts';
 import { wordsField } from '#renderer/books/words-field.ts';
 import { yesNoField } from '#renderer/books/yes-no-field.ts';
-import { packId } from '#shared-calc/papers/import-materials.ts';
 import { readMoney } from '#shared-calc/papers/read-money.ts';
 import { isMeasured, tankMeasures, tankMisfit, type TankMeasure } from '#shared-calc/papers/tank-measures.ts';
 import { shownUnit } from '#shared-calc/quantity/shown-unit.ts';
@@ -183,12 +184,12 @@ function priceColumn(context: BookContext): BookColumn<TankRow> {
     show: ({ price }) => showCoins(price?.priceCoins, workshop),
     entry: ({ price }) => entryOfCoins(price?.priceCoins, workshop),
     flag: ({ price }) => (price && isOldPrice(price, context) ? oldPriceFlag : undefined),
-    write: ({ pack }, text) => {
+    write: ({ pack: { material, amount } }, text) => {
       if (text.trim() === '') return failed('A price is not emptied; take it out of the prices at the right.');
       const coins = readMoney(text, workshop);
-      return coins.ok
-        ? putPrice(context, { pack, from: today, priceCoins: coins.value })
-        : failed(`Price: ${coins.fault}`);
+      if (!coins.ok) return failed(`Price: ${coins.fault}`);
+      const done = putPrice.run(context, { material, amount, priceCoins: coins.value, from: today });
+      return done.ok ? done : failed(sayActFault(done.fault));
     },
   };
 }

@@ -1,5 +1,6 @@
 import { useState } from 'preact/hooks';
-import { ChoiceEntry } from '#renderer/books/entry.tsx';
+import { ChoiceField, Fields } from '#renderer/kit/field.tsx';
+import { Hint } from '#renderer/kit/note.tsx';
 import type { Theme } from '#renderer/look/wear-theme.ts';
 import { keepTheme, keptTheme } from './kept-theme.ts';
 
@@ -20,19 +21,19 @@ export function AboutPart() {
   return (
     <section class="workshop-group">
       <h2>This page</h2>
-      <div class="entries">
-        <ChoiceEntry
+      <Fields>
+        <ChoiceField
           label="Light or dark"
           value={theme}
           options={themes}
           choose={choose}
           hint="for this machine alone"
         />
-      </div>
-      <p class="hint">
+      </Fields>
+      <Hint>
         Loamwright is free software under the GNU General Public License, version 3 only: you may use it, look into it,
         change it and hand it on. It comes without any warranty. It works without a network and sends nothing anywhere.
-      </p>
+      </Hint>
     </section>
   );
 }

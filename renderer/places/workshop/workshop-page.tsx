@@ -1,16 +1,13 @@
-import { derive } from '#shared-calc/derive/derived.ts';
 import { capital } from '#shared-calc/rule/capital.ts';
 import type { ComponentChildren } from 'preact';
 import type { BookContext, BookHands } from '#renderer/books/book-hands.ts';
-import { ChoiceEntry, SettledEntry } from '#renderer/books/entry.tsx';
+import { ChoiceField, SettledField, Fields } from '#renderer/kit/field.tsx';
 import type { Field } from '#renderer/books/field.ts';
-import { updateRecord } from '#renderer/books/put-record.ts';
 import { wordsField } from '#renderer/books/words-field.ts';
+import { Hint } from '#renderer/kit/note.tsx';
 import { unitWords } from '#shared-calc/quantity/unit-words.ts';
 import type { Workshop } from '#shared-calc/records/records.ts';
 import { ok } from '#shared-calc/result.ts';
-import { rescaleCoins } from '#shared-calc/acts/rescale-coins.ts';
-import { sayActFault } from '#shared-calc/words/say-act-fault.ts';
 import {
   currencyField,
   unitChoices,
@@ -79,13 +76,7 @@ function settler({ workshop }: BookContext, hands: BookHands): Settle {
   return (field, text) => {
     const read = field.read(text, workshop);
     if (!read.ok) return read.fault;
-    const done = updateRecord(`${field.title.toLowerCase()} of the workshop`, 'workshop', {
-      from: workshop,
-      to: read.value,
-    });
-    if (!done.ok) return done.fault;
-    hands.apply(done.value);
-    return undefined;
+    return hands.doAct('put', { kind: 'workshop', record: read.value });
   };
 }
 
@@ -99,7 +90,7 @@ interface FieldEntryParts {
 
 function FieldEntry({ field, workshop, settle, lines = false, hint }: FieldEntryParts) {
   return (
-    <SettledEntry
+    <SettledField
       label={field.title}
       unit={field.unit}
       figure={field.look === 'figure'}
@@ -116,7 +107,7 @@ function Group({ title, children }: { readonly title: string; readonly children:
   return (
     <section class="workshop-group">
       <h2>{title}</h2>
-      <div class="entries">{children}</div>
+      <Fields>{children}</Fields>
     </section>
   );
 }
@@ -125,14 +116,10 @@ function Money({ context, hands }: WorkshopParts) {
   const { workshop } = context;
   const usual = usualDecimals(workshop.currency);
   const setDecimals = (text: string) => {
-    const done = rescaleCoins.run(derive(context.records, context.today), { coinDecimals: Number(text) });
-    if (done.ok) hands.apply(done.value);
-    else hands.refuse(sayActFault(done.fault));
+    hands.doAct('rescaleCoins', { coinDecimals: Number(text) });
   };
   const setSign = (sign: string) => {
-    const to = { ...workshop, decimalComma: sign === 'comma' };
-    const done = updateRecord(`decimal ${sign}`, 'workshop', { from: workshop, to });
-    if (done.ok) hands.apply(done.value);
+    hands.doAct('put', { kind: 'workshop', record: { ...workshop, decimalComma: sign === 'comma' } });
   };
   return (
     <Group title="Money and figures">
@@ -142,14 +129,14 @@ function Money({ context, hands }: WorkshopParts) {
         settle={settler(context, hands)}
         hint="EUR, GBP, or a word of one's own"
       />
-      <ChoiceEntry
+      <ChoiceField
         label="Decimals of the currency"
         value={String(workshop.coinDecimals)}
         options={['0', '1', '2', '3', '4'].map((value) => ({ value, label: value }))}
         choose={setDecimals}
         {...(usual !== undefined && { hint: `${workshop.currency} usually has ${usual}` })}
       />
-      <ChoiceEntry
+      <ChoiceField
         label="Decimal sign"
         value={workshop.decimalComma ? 'comma' : 'point'}
         options={[
@@ -172,9 +159,7 @@ function OpenDays({ context: { workshop }, hands }: WorkshopParts) {
       input.checked = true;
       return hands.refuse('The workshop is open on one day of the week at least.');
     }
-    const label = `${input.checked ? 'open' : 'closed'} on ${dayNames[day - 1] ?? ''}`;
-    const done = updateRecord(label, 'workshop', { from: workshop, to });
-    if (done.ok) hands.apply(done.value);
+    hands.doAct('put', { kind: 'workshop', record: to });
   };
   return (
     <section class="workshop-group">
@@ -193,22 +178,19 @@ function OpenDays({ context: { workshop }, hands }: WorkshopParts) {
           </label>
         ))}
       </fieldset>
-      <p class="hint">Days on which you are shut besides stand in the rate book.</p>
+      <Hint>Days on which you are shut besides stand in the rate book.</Hint>
     </section>
   );
 }
 
 function Units({ context: { workshop }, hands }: WorkshopParts) {
   const set = (kind: string, unit: string) => {
-    const to = withUnitShown(workshop, kind, unit);
-    const label = unit === '' ? `${kind} as each line has it` : `${kind} shown in ${unit}`;
-    const done = updateRecord(label, 'workshop', { from: workshop, to });
-    if (done.ok) hands.apply(done.value);
+    hands.doAct('put', { kind: 'workshop', record: withUnitShown(workshop, kind, unit) });
   };
   return (
     <Group title="Units shown">
       {unitChoices.map(({ kind, units }) => (
-        <ChoiceEntry
+        <ChoiceField
           key={kind}
           label={capital(kind)}
           value={workshop.unitsShown[kind] ?? ''}

@@ -1,7 +1,8 @@
 import { contextNow } from '#renderer/books/book-hands.ts';
-import { fileSheets, type FileApi } from '#renderer/files/file-dialogs.tsx';
+import { fileDialogs, type FileApi } from '#renderer/files/file-dialogs.tsx';
 import type { PlaceView } from '#renderer/frame/page-view.ts';
 import { Caution } from '#renderer/kit/caution.tsx';
+import { Hint } from '#renderer/kit/note.tsx';
 import { AboutPart } from './about-part.tsx';
 import { WorkshopPage } from './workshop-page.tsx';
 import './workshop.css';
@@ -9,7 +10,7 @@ import '#renderer/books/books.css';
 
 /** The workshop's own page: what it is called, how it counts, and its file. */
 export function workshopPlace(hands: FileApi): () => PlaceView {
-  const files = fileSheets(hands);
+  const files = fileDialogs(hands);
   return () => {
     const context = contextNow(hands);
     const { name, path, notices } = hands.info.value;
@@ -29,12 +30,10 @@ export function workshopPlace(hands: FileApi): () => PlaceView {
             {notices.map((says) => (
               <Caution key={says}>{says}</Caution>
             ))}
-            <p class="hint">
-              Every edit is in the book at once. A copy of each day is kept beside it, the last 14 of them.
-            </p>
+            <Hint>Every edit is in the book at once. A copy of each day is kept beside it, the last 14 of them.</Hint>
           </section>
           <AboutPart />
-          {files.sheet()}
+          {files.dialog()}
         </div>
       ),
     };

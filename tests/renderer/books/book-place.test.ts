@@ -280,13 +280,13 @@ describe('a list taken in', () => {
     const chooser = page.waitForEvent('filechooser');
     await page.getByRole('button', { name: /Choose/ }).click();
     await (await chooser).setFiles({ name: 'list.csv', mimeType: 'text/csv', buffer: Buffer.from(text) });
-    await page.waitForSelector('.sheet [role="status"]');
+    await page.getByRole('dialog').getByRole('status').waitFor();
   };
 
   test('shows what it would do, and takes it in as one edit', async () => {
     const page = await openBook('tank-book');
     await offer(page, 'Take in a list', 'code,shape,length,height,dam\nT07,,,,140\nT20,cylinder,300,12 in,100\n');
-    const shown = await page.locator('.sheet tbody tr').allTextContents();
+    const shown = await page.getByRole('dialog').locator('tbody tr').allTextContents();
     await page.getByRole('button', { name: 'Take it in' }).click();
     expect([shown, await field(page, 'Height, T20, 304.8 mm').count(), await undoes(page)]).toEqual([
       ['2T07changeddam', '3T20newshape, length, height, dam'],
@@ -304,7 +304,7 @@ describe('a list taken in', () => {
       'material,pack,unit,price,from\nM01,45,L,33.00,2027-04-01\nM99,1,L,2,2027-04-01\n',
     );
     expect([
-      await page.locator('.refused-rows li').allTextContents(),
+      await page.getByRole('group', { name: 'Refused rows' }).getByRole('listitem').allTextContents(),
       await page.getByRole('button', { name: 'Take it in' }).isDisabled(),
     ]).toEqual([['Row 3: Nothing called M99 in the material book or the tank book. Did you mean M09?'], true]);
     await page.context().close();

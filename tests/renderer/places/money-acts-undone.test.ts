@@ -1,31 +1,14 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { hashBody } from '#electron/book/issued.ts';
-import { askedJob, noWishes } from '#renderer/places/jobs/asked-job.ts';
-import { surveyRows, writeFound } from '#renderer/places/jobs/survey-rows.ts';
-import { markOrdered, writeJob, type JobFields } from '#shared-calc/acts/job-acts.ts';
-import { moveTo } from '#renderer/places/jobs/write-job.ts';
-import { addOneOff, oneOffsOf, removeOneOff, writeOneOff } from '#renderer/places/quotes/one-off-writes.ts';
-import { asksOf, putInAsked } from '#renderer/places/store/asked-entry.ts';
-import { receive } from '#shared-calc/acts/receive.ts';
+import { actTable, type ActInputs, type ActName } from '#shared-calc/acts/all-acts.ts';
+import type { JobFields } from '#shared-calc/acts/job-acts.ts';
 import { derive } from '#shared-calc/derive/derived.ts';
-import { expectedGoods } from '#shared-calc/derive/expected-goods.ts';
-import { keepNeeded, takeOut, takeSome, writeEntry } from '#renderer/places/store/store-writes.ts';
-import { copyJob } from '#shared-calc/jobs/copy-job.ts';
-import { setNextAct } from '#shared-calc/jobs/next-act.ts';
-import { choosePacks } from '#shared-calc/jobs/pack-choices.ts';
-import { recordDeposit } from '#shared-calc/jobs/record-deposit.ts';
-import { releaseStock, reserveStock } from '#shared-calc/jobs/reserve-stock.ts';
-import { setSizes } from '#shared-calc/jobs/set-sizes.ts';
-import { setValues } from '#shared-calc/jobs/set-values.ts';
-import { surveyJob } from '#shared-calc/jobs/survey-job.ts';
-import { applyChange, invertChange, isEmptyChange, type Change } from '#shared-calc/records/change.ts';
-import { displayOf } from '#shared-calc/records/display-of.ts';
-import { diffRecords } from '#shared-calc/records/diff-records.ts';
 import { jobStates } from '#shared-calc/fields/job.ts';
+import { applyChange, invertChange, isEmptyChange, type Change } from '#shared-calc/records/change.ts';
+import { diffRecords } from '#shared-calc/records/diff-records.ts';
 import { mapKinds, type Job, type Records } from '#shared-calc/records/records.ts';
-import { workshopOf } from '#shared-calc/records/workshop-of.ts';
-import { failed, ok, type Result } from '#shared-calc/result.ts';
+import { failed, type Result } from '#shared-calc/result.ts';
 import { DEMO_DAY } from '#tests/demo-bench.ts';
 import { newBook, valueOf } from '#tests/electron/book/book-at-hand.ts';
 import { sortRecords } from '#tests/electron/book/sample-records.ts';
@@ -46,62 +29,71 @@ const job = 'J02';
 /** Another that is paid and waits for the shopping run. */
 const COPY = 'J03';
 
-const written = (records: Records, fields: JobFields) => writeJob.run(derive(records, on), { job, fields });
+function run<N extends ActName>(records: Records, name: N, input: ActInputs[N]): Done {
+  return actTable[name].run(derive(records, on), input);
+}
+
+const written = (records: Records, fields: JobFields) => run(records, 'writeJob', { job, fields });
+const newJob = {
+  title: 'Lobby',
+  recipe: 'H1',
+  sizes: [{ tank: 'T01', count: 1 }],
+  writings: [],
+  by: 'client',
+} as const;
 
 /** Every act of the jobs board, the Store, the shopping run and the quotes that is not *Issue*. */
 const acts: Readonly<Record<string, Act>> = {
-  'a new job': (records) =>
-    changeOf(askedJob(records, { ...noWishes, title: 'Lobby', recipe: 'H1', sizes: 'T01' }, on)),
-  'a copy': (records) => changeOf(copyJob(records, job, { on })),
+  'a new job': (records) => run(records, 'newJob', { ...newJob, sizes: [...newJob.sizes], writings: [] }),
+  'a copy': (records) => run(records, 'copyJob', { job }),
   'words of a job': (records, { text }) => written(records, { client: text, site: text, note: text }),
   'way in': (records, { count }) => written(records, { narrowestMm: count * 100 }),
   'way in not measured': (records) => written(records, { narrowestMm: null }),
   basis: (records, { count }) => written(records, { basis: count % 2 === 0 ? 'packs' : 'used' }),
   handover: (records) => written(records, { handover: '2027-06-04' }),
-  'a move': (records, { state }) => changeOf(moveTo(derive(records, on), { job, state })),
-  built: (records) => changeOf(moveTo(derive(records, on), { job, state: 'built' })),
-  'next act': (records, { text }) => setNextAct(records, job, text, on),
-  sizes: (records, { count }) => setSizes(records, job, [{ tank: count % 2 === 0 ? 'T05' : 'T07', count }]),
-  kit: (records, { count }) =>
-    setValues(records, {
-      job,
-      writings: [{ line: 'kit', text: count % 2 === 0 ? 'basic' : 'show' }],
-      by: 'client',
-    }),
-  deposit: (records, { count }) => recordDeposit(records, { job, coins: count * 1000, on }),
-  survey: (records, { text }) => surveyJob(records, { job, figures: [], access: text }),
-  'a found figure': (records, { count }) => found(records, `${count * 10} kg`),
-  'back to house': (records) => found(records, undefined),
-  'into the store': (records, { count, text }) =>
-    putInAsked(
-      records,
-      { ...asksOf('M05'), amount: String(count), note: text, job, bestBefore: '2027-09-01' },
-      { display: displayOf(workshopOf(records)), today: on },
-    ),
-  'an entry': (records, { count }) =>
-    withEntry(records, (entry) => writeEntry(entry, { amount: count, reservedFor: undefined })),
-  'out of the store': (records) => withEntry(records, (entry) => ok(takeOut(entry))),
-  'some of it': (records, { count }) => takeSome(records, { material: 'M05', amount: count / 2, on, job }),
-  keep: (records) => {
-    const of = records.job.get(job);
-    return of ? keepNeeded(derive(records, on), of) : failed('no job');
+  'a move': (records, { state }) => run(records, 'moveJob', { job, state }),
+  built: (records) => run(records, 'moveJob', { job, state: 'built' }),
+  'next act': (records, { text }) => run(records, 'setNextAct', { job, act: text, on }),
+  sizes: (records, { count }) =>
+    run(records, 'setSizes', { job, sizes: [{ tank: count % 2 === 0 ? 'T05' : 'T07', count }] }),
+  kit: (records, { count }) => {
+    const writings = [{ line: 'kit', text: count % 2 === 0 ? 'basic' : 'show' }];
+    return run(records, 'setValues', { job, writings, by: 'client' });
   },
-  'keep nothing': (records) => ok(releaseStock(records, job)),
+  deposit: (records, { count }) => run(records, 'recordDeposit', { job, coins: count * 1000, on }),
+  survey: (records, { text }) => run(records, 'writeSurvey', { job, figures: [], access: text }),
+  'a found figure': (records, { count }) => found(records, `${count * 10} kg`),
+  'back to house': (records) => found(records, null),
+  'into the store': (records, { count, text }) =>
+    run(records, 'putIn', {
+      material: 'M05',
+      amount: count,
+      sealed: true,
+      note: text,
+      reservedFor: job,
+      bestBefore: '2027-09-01',
+    }),
+  'an entry': (records, { count }) =>
+    withEntry(records, (entry) =>
+      run(records, 'correctEntry', { entry, fields: { amount: count, reservedFor: null } }),
+    ),
+  'out of the store': (records) => withEntry(records, (entry) => run(records, 'writeOff', { entry })),
+  'some of it': (records, { count }) => run(records, 'useStock', { material: 'M05', amount: count / 2, job }),
+  keep: (records) => run(records, 'keepNeeded', { job }),
+  'keep nothing': (records) => run(records, 'release', { job }),
   'packs by hand': (records, { count }) =>
-    ok(choosePacks(records, { jobs: [job], material: 'M01', counts: new Map([['M01-10', count]]) })),
-  'packs at their best': (records) => ok(choosePacks(records, { jobs: [job], material: 'M01', counts: undefined })),
-  ordered: (records) => markOrdered.run(derive(records, DEMO_DAY), { jobs: [COPY] }),
+    run(records, 'choosePacks', { jobs: [job], material: 'M01', counts: { 'M01-10': count } }),
+  'packs at their best': (records) => run(records, 'choosePacks', { jobs: [job], material: 'M01', counts: null }),
+  ordered: (records) => run(records, 'markOrdered', { jobs: [COPY] }),
   received: (records, { count }) => {
-    const orders = expectedGoods(derive(records, on));
-    const order = orders.ok ? orders.value[count % Math.max(1, orders.value.length)] : undefined;
-    if (!order) return failed('nothing is expected');
-    const counts = order.packs.map((pack) => Math.min(pack.count, count));
-    return ok(receive(records, { order, counts, on, quarantineDays: 30 }));
+    const packs = [{ material: 'PG', amount: 1, count }];
+    return run(records, 'receive', { supplier: 'S-marlvale', packs, quarantineDays: 30 });
   },
   'a line of its own': (records, { count, text }) =>
-    ok(addOneOff(records, { job, label: `Stand ${text}`, group: 'hardscape', costCoins: count * 100, by: 'us' })),
-  'another line': (records, { count }) => withLine(records, (line) => writeOneOff(line, { costCoins: count * 10 })),
-  'the line off': (records) => withLine(records, (line) => ok(removeOneOff(line))),
+    run(records, 'addQuoteLine', { job, label: `Stand ${text}`, group: 'hardscape', costCoins: count * 100, by: 'us' }),
+  'another line': (records, { count }) =>
+    withLine(records, (line) => run(records, 'changeQuoteLine', { line, fields: { costCoins: count * 10 } })),
+  'the line off': (records) => withLine(records, (line) => run(records, 'removeQuoteLine', { line })),
 };
 
 const names = Object.keys(acts);
@@ -168,36 +160,30 @@ describe('undo over the money places, in a real book', () => {
 
 /** A job that is paid and ordered, with a line of its own and packs by hand: every act finds something to do. */
 function orderedLibrary(): Records {
-  const paid = after(libraryJob(), recordDeposit(libraryJob(), { job, coins: 65_000, on }));
-  const ordered = after(paid, markOrdered.run(derive(paid, DEMO_DAY), { jobs: [job] }));
-  const lined = applyChange(ordered, addOneOff(ordered, { job, ...stand }));
-  const kept = after(lined, reserveStock(lined, { job, material: 'M05', amount: 1, on }));
-  const found60 = after(kept, found(kept, '60 kg'));
-  const copied = applyChange(found60, valueOf(copyJob(found60, job, { on })).change);
-  const walked = after(copied, written(copied, { narrowestMm: 780 }));
-  const both = after(walked, recordDeposit(walked, { job: COPY, coins: 65_000, on }));
-  return applyChange(both, choosePacks(both, { jobs: [job], material: 'M01', counts: new Map([['M01-45', 1]]) }));
+  const steps: readonly ((records: Records) => Done)[] = [
+    (records) => run(records, 'recordDeposit', { job, coins: 65_000, on }),
+    (records) => run(records, 'markOrdered', { jobs: [job] }),
+    (records) => run(records, 'addQuoteLine', { job, label: 'Stand', group: 'hardscape', costCoins: 9000, by: 'us' }),
+    (records) => run(records, 'reserve', { job, material: 'M05', amount: 1 }),
+    (records) => found(records, '60 kg'),
+    (records) => run(records, 'copyJob', { job }),
+    (records) => written(records, { narrowestMm: 780 }),
+    (records) => run(records, 'recordDeposit', { job: COPY, coins: 65_000, on }),
+    (records) => run(records, 'choosePacks', { jobs: [job], material: 'M01', counts: { 'M01-45': 1 } }),
+  ];
+  return steps.reduce((records, step) => after(records, step(records)), libraryJob());
 }
 
-const stand = { label: 'Stand', group: 'hardscape', costCoins: 9000, by: 'us' } as const;
-
-function found(records: Records, text: string | undefined): Done {
-  const of = records.job.get(job);
-  const display = displayOf(workshopOf(records));
-  const row = of && surveyRows(records, of, display).find(({ line }) => line.name === 'shelf_rating');
-  return row ? writeFound(records, { job, line: row.line, text }, display) : failed('no such line');
+function found(records: Records, text: string | null): Done {
+  return run(records, 'setValues', { job, writings: [{ line: 'shelf_rating', text }], by: 'us' });
 }
 
-function withEntry(records: Records, act: (entry: Parameters<typeof writeEntry>[0]) => Done): Done {
-  const entry = [...records.stockEntry.values()].at(-1);
-  return entry ? act(entry) : failed('nothing in the Store');
+function withEntry(records: Records, act: (entry: string) => Done): Done {
+  const entry = [...records.stockEntry.keys()].at(-1);
+  return entry === undefined ? failed('nothing in the Store') : act(entry);
 }
 
-function withLine(records: Records, act: (line: Parameters<typeof writeOneOff>[0]) => Done): Done {
-  const [line] = oneOffsOf(records, job);
-  return line ? act(line) : failed('no line');
-}
-
-function changeOf(made: Result<{ readonly change: Change }, unknown>): Done {
-  return made.ok ? ok(made.value.change) : made;
+function withLine(records: Records, act: (line: string) => Done): Done {
+  const line = [...records.quoteLine.values()].find((each) => each.job === job);
+  return line ? act(line.id) : failed('no line');
 }

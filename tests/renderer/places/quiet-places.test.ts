@@ -3,6 +3,7 @@ import type { Page } from 'playwright-core';
 import { axeFaults } from '#tests/browser/axe-faults.ts';
 import { openPages, type Pages } from '#tests/browser/pages.ts';
 import { buildStandIn } from './stand-in/build.ts';
+import { wrongBelow } from '#tests/browser/below-field.ts';
 
 let pages: Pages;
 
@@ -25,7 +26,7 @@ describe('the function book', () => {
     await page.getByLabel('placed').fill('20');
     const more = await page.textContent('.try output');
     await page.getByLabel('placed').fill('40 mm');
-    expect([first, more, await page.textContent('.try .wrong')]).toEqual([
+    expect([first, more, await wrongBelow(page.getByLabel('placed'))]).toEqual([
       '16.84 L',
       '21.02 L',
       'Placed (litres after settling in the tank) needs a volume (L, mL, gal). You gave 40 mm.',
@@ -52,7 +53,7 @@ describe('the workshop', () => {
     const done = await undoes(page);
     await page.getByLabel('Deposit', { exact: true }).fill('two fifths');
     await page.keyboard.press('Enter');
-    expect([done, await page.textContent('.entry .wrong')]).toEqual([
+    expect([done, await wrongBelow(page.getByLabel('Deposit', { exact: true }))]).toEqual([
       expect.stringContaining('a quote is valid for of the workshop'),
       'Deposit: "two fifths" is not a figure.',
     ]);
@@ -79,18 +80,19 @@ describe('the workshop', () => {
     const page = await pages.open('workshop');
     await page.getByRole('button', { name: 'Backups' }).click();
     await page.getByRole('button', { name: '2027-03-14' }).click();
-    await page.waitForSelector('.file-sheet tbody');
-    expect(await page.locator('.file-sheet tbody tr').allTextContents()).toEqual(['prices120']);
+    const changes = page.getByRole('table', { name: 'What would change' });
+    await changes.waitFor();
+    expect(await changes.locator('tbody tr').allTextContents()).toEqual(['prices120']);
     await page.context().close();
   });
 
-  test('a book that cannot be opened is refused on the sheet, which stays open', async () => {
+  test('a book that cannot be opened is refused in the dialog, which stays open', async () => {
     const page = await pages.open('workshop');
     await page.getByRole('button', { name: 'Open a book' }).click();
-    await page.getByLabel('File, with its whole folder').fill('/books/none.loamwright');
+    const file = page.getByLabel('File, with its whole folder');
+    await file.fill('/books/none.loamwright');
     await page.keyboard.press('Enter');
-    await page.waitForSelector('.file-sheet .wrong');
-    expect(await page.textContent('.file-sheet .wrong')).toBe('There is no book at /books/none.loamwright.');
+    expect(await wrongBelow(file)).toBe('There is no book at /books/none.loamwright.');
     await page.context().close();
   });
 });

@@ -1,3 +1,4 @@
+import { done as doneAct, refused as refusedAct } from './do-act.ts';
 import { derive } from '#shared-calc/derive/derived.ts';
 import { describe, expect, test } from 'vitest';
 import { runAct } from '#shared-calc/acts/act.ts';
@@ -61,5 +62,43 @@ describe('put and remove', () => {
     expect(refused('remove', { kind: 'job', id: 'J02' }, libraryJob())).toMatch(/^Job J02 is still used by size /);
     const tank = run('remove', { kind: 'tank', id: 'T01' });
     expect(tank.ok && tank.value.removed.map(({ kind }) => kind)).toEqual(['tank', 'pack', 'packPrice']);
+  });
+});
+
+describe('putAll and removeAll', () => {
+  const [one, other] = [...demo.supplier.values()];
+  if (!one || !other) throw new Error('two suppliers are wanted');
+  const made = { ...one, id: 'S-new', name: 'New goods' };
+  const records = [
+    { kind: 'supplier', record: { ...one, note: 'rings first' } },
+    { kind: 'supplier', record: made },
+  ] as const;
+
+  test('several records are written in one step, under the label that is given', () => {
+    const all = doneAct(demo, 'putAll', { records: [...records] });
+    expect([all.label, all.records.supplier.get(one.id)?.note, all.records.supplier.get('S-new')]).toEqual([
+      '2 records',
+      'rings first',
+      made,
+    ]);
+    expect(doneAct(demo, 'putAll', { records: [...records], label: '2 fields' }).label).toBe('2 fields');
+    expect(doneAct(demo, 'putAll', { records: [records[0]] }).label).toBe(`note of ${one.id}`);
+  });
+
+  test('one that is refused keeps all of them out', () => {
+    const wrong = { kind: 'pack', record: { id: 'P', material: 'M99', amount: 1 } } as const;
+    expect(refusedAct(demo, 'putAll', { records: [...records, wrong] })).toContain('M99');
+  });
+
+  test('several records go together, also where only they name each other', () => {
+    const tanks = ['T50', 'T51'].map(
+      (id) => ({ id, label: id, shape: 'rectangle', clientsOwn: false, note: '' }) as const,
+    );
+    const withTanks = doneAct(demo, 'putAll', { records: tanks.map((record) => ({ kind: 'tank', record }) as const) }).records;
+    const names = tanks.map(({ id }) => ({ kind: 'tank', id }) as const);
+    const gone = doneAct(withTanks, 'removeAll', { records: names });
+    expect([gone.label, gone.records.tank.size]).toEqual(['T50, T51 removed', demo.tank.size]);
+    const used = { kind: 'tank', id: 'T07' } as const;
+    expect(refusedAct(withTanks, 'removeAll', { records: [...names, used] })).toMatch(/^Tank T07 is still used by/);
   });
 });

@@ -6,8 +6,7 @@ import { libraryJob } from '#tests/shared-calc/jobs/demo-jobs.ts';
 
 describe('derive', () => {
   test('after any run of changes an updated derivation says the same as a fresh one, part by part', () => {
-    expect.hasAssertions();
-    updatedEqualsFresh(4);
+    expect(() => updatedEqualsFresh(4)).not.toThrow();
   });
 
   test('a job that nothing of changed is the same object, and its columns are kept when prices change', () => {

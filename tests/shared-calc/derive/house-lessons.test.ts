@@ -1,13 +1,9 @@
 import { describe, expect, test } from 'vitest';
 import { derive } from '#shared-calc/derive/derived.ts';
 import { houseLessons, plantLesson } from '#shared-calc/derive/house-lessons.ts';
-import { teachLine, teachPlantLoss } from '#renderer/places/prepare/house-lessons.ts';
 import { workedJob } from '#tests/worked-job.ts';
 import { jobTook, PLANTS_LOST } from '#shared-calc/derive/job-took.ts';
-import { writeActual } from '#renderer/places/prepare/write-actual.ts';
-import { applyChange } from '#shared-calc/records/change.ts';
 import type { Actual, Records } from '#shared-calc/records/records.ts';
-import { workshopOf } from '#shared-calc/records/workshop-of.ts';
 import { DEMO_DAY } from '#tests/demo-bench.ts';
 import { busyBook } from '#tests/renderer/places/prepare/busy-book.ts';
 
@@ -20,8 +16,6 @@ function rowOf(from: Records, id: string, line: string) {
   return row;
 }
 
-const writing = { job: 'J03', on: '2027-07-01', decimalComma: false };
-
 describe('jobTook', () => {
   test('what was planned is of all builds: one T07 and two T03 take 16.837 and twice 6.244 L of clay', () => {
     expect(rowOf(records, 'J03', 'drainage_need').planned).toBeCloseTo(16.837 + 2 * 6.244, 2);
@@ -33,31 +27,6 @@ describe('jobTook', () => {
       [PLANTS_LOST, 'each'],
       ['drain_days', 'd'],
     ]);
-  });
-});
-
-describe('writeActual', () => {
-  test('a figure is written down, over, and taken back', () => {
-    const first = writeActual(records, rowOf(records, 'J03', 'drainage_need'), { ...writing, text: '31 L' });
-    if (!first.ok) throw new Error(first.fault);
-    const once = applyChange(records, first.value);
-    const second = writeActual(once, rowOf(once, 'J03', 'drainage_need'), { ...writing, text: '8 gal' });
-    if (!second.ok) throw new Error(second.fault);
-    const twice = applyChange(once, second.value);
-    const back = writeActual(twice, rowOf(twice, 'J03', 'drainage_need'), { ...writing, text: '' });
-    if (!back.ok) throw new Error(back.fault);
-    const values = [once, twice, applyChange(twice, back.value)].map(
-      (from) => rowOf(from, 'J03', 'drainage_need').actual?.value,
-    );
-    // A gallon is 3.785411784 L.
-    expect(values).toEqual([31, expect.closeTo(30.283, 3), undefined]);
-  });
-
-  test('minutes are not litres', () => {
-    expect(writeActual(records, rowOf(records, 'J03', 'drainage_work'), { ...writing, text: '3 L' })).toEqual({
-      ok: false,
-      fault: 'Drainage is in min, a time; "3 L" does not fit.',
-    });
   });
 });
 
@@ -74,15 +43,6 @@ describe('houseLessons', () => {
   test('its effect on the reference size stands beside it', () => {
     const [lesson] = lessons;
     expect([lesson?.effect?.before?.toFixed(2), lesson?.effect?.after?.toFixed(2)]).toEqual(['11.41', '13.69']);
-  });
-
-  test('nothing is changed until somebody clicks; then only that line', () => {
-    const [lesson] = lessons;
-    const done = lesson && teachLine(records, 'H1', lesson);
-    if (!done?.ok) throw new Error('refused');
-    expect(
-      done.value.updated.map((each) => (each.kind === 'line' ? [each.to.recipe, each.to.name, each.to.text] : [])),
-    ).toEqual([['H1', 'drainage_work', '1.2 * (3 min + 0.9 min/L * drainage_placed)']]);
   });
 });
 
@@ -108,10 +68,5 @@ describe('plantLesson', () => {
   test('four jobs are too few to offer anything', () => {
     expect(plantLesson(derive(measured(4), DEMO_DAY))?.proposed).toBeUndefined();
     expect(plantLesson(derive(measured(0), DEMO_DAY))).toBeUndefined();
-  });
-
-  test('taken, the workshop reckons with it', () => {
-    const done = teachPlantLoss(records, 0.063);
-    expect(done.ok && workshopOf(applyChange(records, done.value)).plantLossShare).toBe(0.063);
   });
 });

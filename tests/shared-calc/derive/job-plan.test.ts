@@ -1,11 +1,10 @@
+import { done } from '#tests/shared-calc/acts/do-act.ts';
 import { plainDisplay } from '#shared-calc/quantity/shown-unit.ts';
 import { describe, expect, test } from 'vitest';
 import { derive } from '#shared-calc/derive/derived.ts';
 import { workedJob } from '#tests/worked-job.ts';
 import { isHandedOver, isUnderWay, plannedJobs } from '#shared-calc/derive/planned-jobs.ts';
 import { sizeSheet } from '#shared-calc/papers/size-sheet.ts';
-import { applyChange } from '#shared-calc/records/change.ts';
-import { startTub } from '#renderer/places/cultures/write-tub.ts';
 import type { Job } from '#shared-calc/records/records.ts';
 import { DEMO_DAY } from '#tests/demo-bench.ts';
 import { busyBook } from '#tests/renderer/places/prepare/busy-book.ts';
@@ -41,7 +40,7 @@ describe('the plan of a job', () => {
     if (!kind) throw new Error('no kind');
     const before = derive(records, DEMO_DAY);
     const first = before.job('J02')?.plan();
-    const withTub = before.update(applyChange(records, startTub(records, kind, DEMO_DAY)));
+    const withTub = before.update(done(records, 'startTub', { kind: kind.id }).records);
     const job = new Map(records.job).set('J02', { ...jobOf('J02'), handover: '2027-06-01' });
     const moved = before.update({ ...records, job });
     expect([withTub.job('J02')?.plan() === first, moved.job('J02')?.plan() === first]).toEqual([true, false]);

@@ -1,10 +1,9 @@
 import { describe, expect, test } from 'vitest';
-import { surveyRows, writeFound } from '#renderer/places/jobs/survey-rows.ts';
-import { applyChange } from '#shared-calc/records/change.ts';
+import { surveyRows } from '#renderer/places/jobs/survey-rows.ts';
 import { displayOf } from '#shared-calc/records/display-of.ts';
 import type { Records } from '#shared-calc/records/records.ts';
 import { workshopOf } from '#shared-calc/records/workshop-of.ts';
-import { jobOf, libraryJob, valueOf, written } from '#tests/shared-calc/jobs/demo-jobs.ts';
+import { jobOf, libraryJob, written } from '#tests/shared-calc/jobs/demo-jobs.ts';
 
 function rowOf(records: Records, name: string, unitsShown: Readonly<Record<string, string>> = {}) {
   const display = { ...displayOf(workshopOf(records)), unitsShown };
@@ -40,28 +39,5 @@ describe('surveyRows', () => {
 
   test('the kit is no figure of the survey', () => {
     expect(() => rowOf(libraryJob(), 'kit')).toThrow('no kit');
-  });
-});
-
-describe('writeFound', () => {
-  const write = (records: Records, text: string | undefined) => {
-    const { line, display } = rowOf(records, 'shelf_rating');
-    return writeFound(records, { job: 'J02', line, text }, display);
-  };
-
-  test('a measured figure holds for the whole job, as ours; a bare number takes the unit beside it', () => {
-    const records = libraryJob();
-    const found = applyChange(records, valueOf(write(records, '60')));
-    const value = [...found.localValue.values()].find(({ line }) => line === 'shelf_rating');
-    expect([value?.text, value?.by, value?.size]).toEqual(['60 kg', 'us', undefined]);
-  });
-
-  test('back to house takes it away', () => {
-    const records = written(libraryJob(), 'us', { shelf_rating: '60 kg' });
-    expect(rowOf(applyChange(records, valueOf(write(records, undefined))), 'shelf_rating').ofJob).toBe(false);
-  });
-
-  test('litres are no shelf rating', () => {
-    expect(write(libraryJob(), '60 L').ok).toBe(false);
   });
 });

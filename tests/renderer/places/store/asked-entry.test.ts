@@ -1,6 +1,6 @@
+import { done } from '#tests/shared-calc/acts/do-act.ts';
 import { describe, expect, test } from 'vitest';
 import { asksOf, putInAsked } from '#renderer/places/store/asked-entry.ts';
-import { applyChange } from '#shared-calc/records/change.ts';
 import { displayOf } from '#shared-calc/records/display-of.ts';
 import { workshopOf } from '#shared-calc/records/workshop-of.ts';
 import { demoRecords } from '#tests/demo-bench.ts';
@@ -11,13 +11,15 @@ const reading = { display: displayOf(workshopOf(records)), today: '2027-03-10' }
 
 describe('putInAsked', () => {
   test("an amount in another unit is kept in the material's own", () => {
-    const change = valueOf(putInAsked(records, { ...asksOf('M01'), amount: '1 gal', sealed: false }, reading));
-    expect(applyChange(records, change).stockEntry.get('K-M01-2')?.amount).toBeCloseTo(3.785411784, 9);
+    const asked = valueOf(putInAsked(records, { ...asksOf('M01'), amount: '1 gal', sealed: false }, reading));
+    const { stockEntry } = done(records, 'putIn', asked).records;
+    expect(stockEntry.get('K-M01-2')?.amount).toBeCloseTo(3.785411784, 9);
   });
 
   test('days and a job stand with it', () => {
     const asked = { ...asksOf('M26'), amount: '100', job: 'J01', bestBefore: '2028-03-01', note: 'new tin' };
-    expect(applyChange(records, valueOf(putInAsked(records, asked, reading))).stockEntry.get('K-M26')).toEqual({
+    const { stockEntry } = done(records, 'putIn', valueOf(putInAsked(records, asked, reading))).records;
+    expect(stockEntry.get('K-M26')).toEqual({
       id: 'K-M26',
       material: 'M26',
       amount: 100,

@@ -1,3 +1,5 @@
+import { actTable } from '#shared-calc/acts/all-acts.ts';
+import { sayActFault } from '#shared-calc/words/say-act-fault.ts';
 import { computed, signal } from '@preact/signals';
 import type { QuietLineView } from '#renderer/frame/frame-view.ts';
 import type { PlaceView } from '#renderer/frame/page-view.ts';
@@ -34,17 +36,21 @@ const apply = (change: Change) => {
   done.value = [...done.value, change];
   said.value = undefined;
 };
-const refuse = (words: string) => (said.value = { words, refused: true });
+const refuse = (words: string) => {
+  said.value = { words, refused: true };
+  return words;
+};
 
 const hands: PrepareHands = {
   records,
   derived: computed(() => derive(records.value, today)),
   info,
-  apply,
-  act: (change) => {
-    if (change.ok) apply(change.value);
-    else refuse(change.fault);
-    return change.ok ? undefined : change.fault;
+  doAct: (name, input, then) => {
+    const change = actTable[name].run(derive(records.value, today), input);
+    if (!change.ok) return refuse(sayActFault(change.fault));
+    apply(change.value);
+    then?.(change.value);
+    return undefined;
   },
   say: (words) => (said.value = { words, refused: false }),
   refuse,

@@ -1,0 +1,19 @@
+import { Button, Buttons } from '#renderer/kit/button.tsx';
+interface DialogFootParts {
+  readonly done: () => void;
+  readonly act: string;
+  readonly may: boolean;
+  readonly run: () => void;
+}
+
+/** The acts at the foot of a dialog: leave it, or do it. */
+export function DialogFoot({ done, act, may, run }: DialogFootParts) {
+  return (
+    <Buttons>
+      <Button onClick={done}>Leave it</Button>
+      <Button look="main" disabled={!may} onClick={run}>
+        {act}
+      </Button>
+    </Buttons>
+  );
+}

@@ -1,0 +1,49 @@
+import type { ComponentChildren } from 'preact';
+import { useLayoutEffect, useRef } from 'preact/hooks';
+import { useOwnId } from '#renderer/frame/use-own-id.ts';
+import css from './dialog.module.css';
+
+interface DialogParts {
+  readonly title: string;
+  /** What stands in it has a heading of its own. */
+  readonly titled?: boolean;
+  readonly wide?: boolean;
+  /** Called once it is closed, by Escape too. */
+  readonly close: () => void;
+  /** Is handed what closes it. */
+  readonly children: (leave: () => void) => ComponentChildren;
+}
+
+/** Stands over the page, open as soon as it is drawn: the keys that follow are already its own. */
+export function Dialog({ title, titled = false, wide = false, close, children }: DialogParts) {
+  const id = useOwnId();
+  const dialog = useRef<HTMLDialogElement>(null);
+  useLayoutEffect(() => dialog.current?.showModal(), []);
+  const name = titled ? { 'aria-label': title } : { 'aria-labelledby': id };
+  return (
+    <dialog ref={dialog} class={wide ? `${css['dialog']} ${css['wide']}` : css['dialog']} {...name} onClose={close}>
+      {!titled && <h2 id={id}>{title}</h2>}
+      {children(() => dialog.current?.close())}
+    </dialog>
+  );
+}
+
+interface ScrollParts {
+  readonly label: string;
+  readonly class?: string;
+  readonly children: ComponentChildren;
+}
+
+/** What is long scrolls within its dialog. */
+export function DialogScroll({ label, class: look, children }: ScrollParts) {
+  return (
+    <div
+      class={look === undefined ? css['scroll'] : `${css['scroll']} ${look}`}
+      tabIndex={0}
+      role="group"
+      aria-label={label}
+    >
+      {children}
+    </div>
+  );
+}

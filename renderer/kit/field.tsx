@@ -1,0 +1,183 @@
+import type { ComponentChildren } from 'preact';
+import { useEffect, useRef, useState } from 'preact/hooks';
+import { useOwnId } from '#renderer/frame/use-own-id.ts';
+import { Sign } from '#renderer/frame/sign.tsx';
+import css from './field.module.css';
+import { Hint } from './note.tsx';
+
+interface Named {
+  readonly label: string;
+  /** What it is of, for readers where the eye sees it. */
+  readonly of?: string;
+  readonly unit?: string;
+  /** In small type below. */
+  readonly hint?: string;
+  readonly figure?: boolean;
+}
+
+interface TextFieldParts extends Named {
+  readonly text: string;
+  readonly typing: (text: string) => void;
+  /** What is wrong with the text as it stands. */
+  readonly wrong?: string | undefined;
+  readonly enter?: () => void;
+}
+
+/** A well with its label, told of every key. */
+export function TextField({ label, of, unit, hint, figure, text, typing, wrong, enter }: TextFieldParts) {
+  const id = useOwnId();
+  return (
+    <div class={css['field']}>
+      <label for={id}>
+        {label}
+        {of !== undefined && <span class="unseen"> of {of}</span>}
+      </label>
+      <span class={figure ? `${css['well']} ${css['figure']}` : css['well']}>
+        <input
+          id={id}
+          value={text}
+          autocomplete="off"
+          spellcheck={false}
+          aria-invalid={wrong !== undefined}
+          aria-describedby={`${id}-said`}
+          onInput={(event) => typing(event.currentTarget.value)}
+          onKeyDown={(event) => event.key === 'Enter' && enter?.()}
+        />
+        {unit !== undefined && unit !== '' && <span class={css['unit']}>{unit}</span>}
+      </span>
+      <Below id={id} wrong={wrong} hint={hint} />
+    </div>
+  );
+}
+
+interface SettledFieldParts extends Named {
+  /** What stands in the book. */
+  readonly text: string;
+  /** Takes the text, or says why not; then it stays in the field. */
+  readonly settle: (text: string) => string | undefined;
+  readonly lines?: boolean;
+  readonly longest?: number;
+}
+
+/** A well whose text goes into the book with Enter or when one goes on; Escape leaves it as it was. */
+export function SettledField(parts: SettledFieldParts) {
+  const { label, unit, hint, figure, lines = false, longest = 2_000 } = parts;
+  const id = useOwnId();
+  const { written, write, wrong, leave, back } = useWritten(parts);
+  const onKeyDown = (event: KeyboardEvent) => {
+    if (event.key === 'Enter' && !lines) leave();
+    if (event.key === 'Escape') back();
+  };
+  const field = {
+    id,
+    value: written,
+    maxLength: longest,
+    autocomplete: 'off',
+    spellcheck: false,
+    'aria-invalid': wrong !== undefined,
+    'aria-describedby': `${id}-said`,
+    onBlur: leave,
+    onKeyDown,
+  } as const;
+  return (
+    <div class={css['field']}>
+      <label for={id}>{label}</label>
+      <span class={figure ? `${css['well']} ${css['figure']}` : css['well']}>
+        {lines ? (
+          <textarea {...field} rows={4} onInput={(event) => write(event.currentTarget.value)} />
+        ) : (
+          <input {...field} onInput={(event) => write(event.currentTarget.value)} />
+        )}
+        {unit !== undefined && unit !== '' && <span class={css['unit']}>{unit}</span>}
+      </span>
+      <Below id={id} wrong={wrong} hint={hint} />
+    </div>
+  );
+}
+
+/** The text as it is being written; it follows the book whenever that says something else. */
+function useWritten({ text, settle }: Pick<SettledFieldParts, 'text' | 'settle'>) {
+  const [written, write] = useState(text);
+  const [wrong, setWrong] = useState<string>();
+  const shown = useRef(text);
+  const back = () => {
+    write(text);
+    setWrong(undefined);
+  };
+  useEffect(() => {
+    if (shown.current === text) return;
+    shown.current = text;
+    back();
+  }, [text]);
+  const leave = () => setWrong(written === text ? undefined : settle(written));
+  return { written, write, wrong, leave, back };
+}
+
+interface ChoiceFieldParts extends Named {
+  readonly value: string;
+  readonly options: readonly { readonly value: string; readonly label: string }[];
+  readonly choose: (value: string) => void;
+}
+
+/** One of some words. */
+export function ChoiceField({ label, hint, value, options, choose }: ChoiceFieldParts) {
+  const id = useOwnId();
+  return (
+    <div class={css['field']}>
+      <label for={id}>{label}</label>
+      <span class={css['well']}>
+        <select
+          id={id}
+          value={value}
+          aria-describedby={`${id}-said`}
+          onChange={(event) => choose(event.currentTarget.value)}
+        >
+          {options.map((option) => (
+            <option key={option.value} value={option.value}>
+              {option.label}
+            </option>
+          ))}
+        </select>
+        <Sign name="fold" look="chevron" />
+      </span>
+      <Below id={id} wrong={undefined} hint={hint} />
+    </div>
+  );
+}
+
+interface BelowParts {
+  readonly id: string;
+  readonly wrong: string | undefined;
+  readonly hint: string | undefined;
+}
+
+/** Under a well: what is wrong, or else a hint. */
+function Below({ id, wrong, hint }: BelowParts) {
+  return (
+    <div id={`${id}-said`} class={css['below']} aria-live="polite">
+      {wrong !== undefined && <p class={css['wrong']}>{wrong}</p>}
+      {wrong === undefined && hint !== undefined && <Hint>{hint}</Hint>}
+    </div>
+  );
+}
+
+interface FieldsParts {
+  /** `wide` for words rather than figures; `short` for a few of them on a wide page. */
+  readonly look?: 'wide' | 'short';
+  readonly children: ComponentChildren;
+}
+
+/** Fields side by side, as many as there is room for. */
+export function Fields({ look, children }: FieldsParts) {
+  return <div class={look === undefined ? css['fields'] : `${css['fields']} ${css[look]}`}>{children}</div>;
+}
+
+/** A field's place in a form that is filled otherwise: its label, and what stands below it. */
+export function FieldBox({ label, children }: { readonly label: string; readonly children: ComponentChildren }) {
+  return (
+    <div class={css['field']}>
+      <span class={css['label']}>{label}</span>
+      {children}
+    </div>
+  );
+}

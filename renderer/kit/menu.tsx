@@ -1,0 +1,54 @@
+import type { ComponentChildren } from 'preact';
+import { Sign } from '#renderer/frame/sign.tsx';
+import { useOwnId } from '#renderer/frame/use-own-id.ts';
+import css from './menu.module.css';
+
+interface MenuParts {
+  /** What its acts are for. */
+  readonly label: string;
+  readonly acts: readonly { readonly says: string; readonly run: () => void }[];
+  /** Stands under the acts. */
+  readonly children?: ComponentChildren;
+}
+
+/** Acts behind one small button; an act closes it. */
+export function Menu({ label, acts, children }: MenuParts) {
+  const id = useOwnId();
+  return (
+    <>
+      <button class={css['opener']} type="button" aria-label={label} popovertarget={id} onClick={placeBelow}>
+        <Sign name="more" />
+      </button>
+      <div id={id} class={css['menu']} popover="auto">
+        {acts.map(({ says, run }) => (
+          <button key={says} type="button" onClick={(event) => choose(event, run)}>
+            {says}
+          </button>
+        ))}
+        {children}
+      </div>
+    </>
+  );
+}
+
+function choose({ currentTarget }: Event, run: () => void): void {
+  if (currentTarget instanceof Element) closeMenu(currentTarget);
+  run();
+}
+
+/** Closes the menu that the element stands in. */
+export function closeMenu(within: Element): void {
+  within.closest<HTMLElement>('[popover]')?.hidePopover();
+}
+
+/** Room that a menu needs, px. */
+const MENU_WIDTH = 230;
+
+function placeBelow({ currentTarget: button }: Event): void {
+  if (!(button instanceof HTMLElement)) return;
+  const menu = button.parentElement?.querySelector<HTMLElement>('[popover]');
+  const room = button.getBoundingClientRect();
+  if (!menu) return;
+  menu.style.top = `${room.bottom + 2}px`;
+  menu.style.left = `${Math.max(0, Math.min(room.left, window.innerWidth - MENU_WIDTH))}px`;
+}

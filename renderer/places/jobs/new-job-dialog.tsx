@@ -1,0 +1,61 @@
+import { openMade } from './open-made.ts';
+import { useState } from 'preact/hooks';
+import { contextNow } from '#renderer/books/book-hands.ts';
+import { ChoiceField, TextField, Fields } from '#renderer/kit/field.tsx';
+import type { MoneyHands } from '#renderer/store/money-hands.ts';
+import { AskDialog } from '#renderer/kit/ask-dialog.tsx';
+import { askedJob, noWishes, type Wishes } from './asked-job.ts';
+
+interface SheetParts {
+  readonly hands: MoneyHands;
+  readonly close: () => void;
+}
+
+const fields: readonly (readonly [keyof Omit<Wishes, 'recipe'>, string, string])[] = [
+  ['title', 'Title', ''],
+  ['client', 'Client', ''],
+  ['contact', 'Who to speak to', ''],
+  ['sizes', 'Sizes', 'as T03, T07x2; it may wait'],
+  ['animals', 'Animals wanted', ''],
+  ['audience', 'Who is near it', ''],
+  ['handover', 'Handover wanted', 'a day; it may wait'],
+];
+
+/** A first message as a job of its own. */
+export function NewJobDialog({ hands, close }: SheetParts) {
+  const { records, today } = contextNow(hands);
+  const recipes = [...records.recipe.values()].map(({ id, title }) => ({ value: id, label: `${id} ${title}` }));
+  const [wishes, setWishes] = useState<Wishes>({ ...noWishes, recipe: recipes[0]?.value ?? '' });
+  const [wrong, setWrong] = useState<string>();
+  const make = () => {
+    const asked = askedJob(records, wishes, today);
+    const refused = asked.ok ? hands.doAct('newJob', asked.value, (change) => openMade(hands, change)) : asked.fault;
+    setWrong(refused);
+    return refused === undefined;
+  };
+  const change = (some: Partial<Wishes>) => setWishes({ ...wishes, ...some });
+  return (
+    <AskDialog title="New job" does="Make the job" run={make} wrong={wrong} close={close}>
+      {(enter) => (
+        <Fields look="wide">
+          {fields.map(([key, label, hint]) => (
+            <TextField
+              key={key}
+              label={label}
+              {...(hint !== '' && { hint })}
+              text={wishes[key]}
+              typing={(text) => change({ [key]: text })}
+              enter={enter}
+            />
+          ))}
+          <ChoiceField
+            label="House recipe"
+            value={wishes.recipe}
+            options={recipes}
+            choose={(recipe) => change({ recipe })}
+          />
+        </Fields>
+      )}
+    </AskDialog>
+  );
+}

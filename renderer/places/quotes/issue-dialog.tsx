@@ -1,0 +1,60 @@
+import { useState } from 'preact/hooks';
+import type { BookContext } from '#renderer/books/book-hands.ts';
+import { showCoins } from '#renderer/books/money-field.ts';
+import { writeRoute } from '#renderer/frame/place-route.ts';
+import { AskDialog } from '#renderer/kit/ask-dialog.tsx';
+import type { MoneyHands } from '#renderer/store/money-hands.ts';
+import { jobName } from '#shared-calc/jobs/find-job.ts';
+import { paperDay } from '#shared-calc/papers/paper-words.ts';
+import { quoteNumberOf } from '#shared-calc/jobs/issue-quote.ts';
+import type { QuoteBody } from '#shared-calc/jobs/quote-body.ts';
+import type { Job } from '#shared-calc/records/records.ts';
+
+interface SheetParts {
+  readonly job: Job;
+  readonly body: QuoteBody;
+  readonly context: BookContext;
+  readonly hands: MoneyHands;
+  readonly close: () => void;
+}
+
+/** Asks once before a quote is issued: it is the one act that is never taken back. */
+export function IssueDialog({ job, body, context: { records, workshop }, hands, close }: SheetParts) {
+  const [isBusy, setBusy] = useState(false);
+  const [wrong, setWrong] = useState<string>();
+  const number = quoteNumberOf(records, job.id);
+  const money = (coins: number) => `${showCoins(coins, workshop)}\u00a0${workshop.currency}`;
+  const issue = async () => {
+    setBusy(true);
+    const done = await hands.issue(job.id);
+    setBusy(false);
+    setWrong(done.ok ? undefined : done.fault);
+    const issued = done.ok ? done.value.change?.added.find(({ kind }) => kind === 'issuedQuote') : undefined;
+    if (issued) location.hash = writeRoute('quotes', issued.record.id);
+    return done.ok;
+  };
+  return (
+    <AskDialog
+      title={`Issue the quote of ${jobName(job)}`}
+      does="Issue"
+      run={issue}
+      wrong={wrong}
+      disabled={isBusy}
+      close={close}
+    >
+      {() => (
+        <>
+          <p>
+            {money(body.sums.grossCoins)} with tax, deposit {money(body.sums.depositCoins)}, holds until{' '}
+            {paperDay(body.validUntil)}. It becomes{' '}
+            {number === undefined ? 'a quote with a new number, revision A' : `the next revision of ${number}`}.
+          </p>
+          <p>
+            <b>Issuing cannot be undone.</b> Everything it was worked from is kept with it, and it never changes again;
+            the number is never used twice.
+          </p>
+        </>
+      )}
+    </AskDialog>
+  );
+}

@@ -1,0 +1,102 @@
+import { useState } from 'preact/hooks';
+import { plainOptions } from '#renderer/books/choice-field.ts';
+import { contextNow } from '#renderer/books/book-hands.ts';
+import { ChoiceField, TextField, Fields } from '#renderer/kit/field.tsx';
+import { writeRoute } from '#renderer/frame/place-route.ts';
+import { AskDialog } from '#renderer/kit/ask-dialog.tsx';
+import type { MoneyHands } from '#renderer/store/money-hands.ts';
+import { unitOfGoods } from '#shared-calc/buy/unit-of-goods.ts';
+import type { Option } from '#shared-calc/papers/read-choice.ts';
+import type { Records } from '#shared-calc/records/records.ts';
+import { jobOptions } from './job-options.ts';
+import { asksOf, putInAsked, type PutInWishes } from './asked-entry.ts';
+
+interface SheetParts {
+  readonly hands: MoneyHands;
+  readonly material: string | undefined;
+  readonly close: () => void;
+}
+
+const fields: readonly (readonly [keyof Pick<PutInWishes, 'bestBefore' | 'quarantineUntil' | 'note'>, string])[] = [
+  ['bestBefore', 'Best before'],
+  ['quarantineUntil', 'In quarantine until'],
+  ['note', 'Note'],
+];
+
+/** Puts something into the Store by hand. */
+export function PutInDialog({ hands, material, close }: SheetParts) {
+  const { records, display, today } = contextNow(hands);
+  const [wishes, setWishes] = useState(asksOf(material ?? storedGoods(records)[0]?.value ?? ''));
+  const [wrong, setWrong] = useState<string>();
+  const put = () => {
+    const asked = putInAsked(records, wishes, { display, today });
+    const refused = asked.ok ? hands.doAct('putIn', asked.value) : asked.fault;
+    setWrong(refused);
+    if (refused !== undefined) return false;
+    location.hash = writeRoute('store', wishes.material);
+    return true;
+  };
+  return (
+    <AskDialog title="Put into the Store" does="Put it in" run={put} wrong={wrong} close={close}>
+      {(enter) => (
+        <Wishes wishes={wishes} records={records} change={(some) => setWishes({ ...wishes, ...some })} enter={enter} />
+      )}
+    </AskDialog>
+  );
+}
+
+interface WishesParts {
+  readonly wishes: PutInWishes;
+  readonly records: Records;
+  readonly change: (some: Partial<PutInWishes>) => void;
+  readonly enter: () => void;
+}
+
+function Wishes({ wishes, records, change, enter }: WishesParts) {
+  const unit = unitOfGoods(wishes.material, records) ?? 'each';
+  return (
+    <Fields look="wide">
+      <ChoiceField
+        label="Material"
+        value={wishes.material}
+        options={storedGoods(records)}
+        choose={(id) => change({ material: id })}
+      />
+      <TextField
+        label="Amount"
+        unit={unit === 'each' ? '' : unit}
+        figure
+        text={wishes.amount}
+        typing={(amount) => change({ amount })}
+        enter={enter}
+      />
+      <ChoiceField
+        label="Pack"
+        value={wishes.sealed ? 'sealed' : 'opened'}
+        options={plainOptions(['sealed', 'opened'])}
+        choose={(word) => change({ sealed: word === 'sealed' })}
+      />
+      <ChoiceField
+        label="Kept for"
+        value={wishes.job}
+        options={jobOptions(records, 'nobody')}
+        choose={(job) => change({ job })}
+      />
+      {fields.map(([key, label]) => (
+        <TextField
+          key={key}
+          label={label}
+          text={wishes[key]}
+          typing={(text) => change({ [key]: text })}
+          enter={enter}
+        />
+      ))}
+    </Fields>
+  );
+}
+
+/** What can lie in the Store: all materials but those cut to size, and tanks. */
+function storedGoods({ material, tank }: Pick<Records, 'material' | 'tank'>): readonly Option[] {
+  const materials = [...material.values()].filter(({ sale }) => sale !== 'cut');
+  return [...materials, ...tank.values()].map(({ id, label }) => ({ value: id, label: `${id} ${label}` }));
+}

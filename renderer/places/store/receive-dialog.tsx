@@ -1,0 +1,123 @@
+import { QUARANTINE_DAYS } from '#shared-calc/acts/store-acts.ts';
+import { useMemo, useState } from 'preact/hooks';
+import { contextNow } from '#renderer/books/book-hands.ts';
+import { ChoiceField, TextField } from '#renderer/kit/field.tsx';
+import { Button, Buttons } from '#renderer/kit/button.tsx';
+import { Dialog, DialogScroll } from '#renderer/kit/dialog.tsx';
+import { Fault } from '#renderer/kit/note.tsx';
+import type { MoneyHands } from '#renderer/store/money-hands.ts';
+import { packWords } from '#shared-calc/quantity/goods-words.ts';
+import { sayJobFault } from '#shared-calc/words/say-job-fault.ts';
+import { expectedGoods, type ExpectedOrder } from '#shared-calc/derive/expected-goods.ts';
+
+interface SheetParts {
+  readonly hands: MoneyHands;
+  readonly close: () => void;
+}
+
+/** An order that came in: the packs that ordered jobs wait for, counted as they lie there. */
+export function ReceiveDialog({ hands, close }: SheetParts) {
+  const derived = contextNow(hands);
+  const orders = useMemo(() => expectedGoods(derived), [derived]);
+  const [supplier, setSupplier] = useState<string>();
+  const known = orders.ok ? orders.value : [];
+  const order = known.find((each) => each.supplier === supplier) ?? known[0];
+  return (
+    <Dialog title="Receive an order" wide close={close}>
+      {(leave) => (
+        <>
+          {!orders.ok && <Fault>{sayJobFault(orders.fault)}</Fault>}
+          {orders.ok && !order && (
+            <p>
+              No job that is ordered waits for anything. Mark jobs as ordered on the shopping run, or put goods in by
+              hand.
+            </p>
+          )}
+          {order && (
+            <>
+              <ChoiceField
+                label="Supplier"
+                value={order.supplier}
+                options={known.map(({ supplier: id, name }) => ({ value: id, label: name }))}
+                choose={setSupplier}
+              />
+              <Counted key={order.supplier} order={order} hands={hands} done={leave} />
+            </>
+          )}
+          {!order && (
+            <Buttons>
+              <Button look="main" onClick={leave}>
+                Leave it
+              </Button>
+            </Buttons>
+          )}
+        </>
+      )}
+    </Dialog>
+  );
+}
+
+interface CountedParts {
+  readonly order: ExpectedOrder;
+  readonly hands: MoneyHands;
+  readonly done: () => void;
+}
+
+function Counted({ order, hands, done }: CountedParts) {
+  const { display } = contextNow(hands);
+  const [texts, setTexts] = useState(order.packs.map(({ count }) => String(count)));
+  const [days, setDays] = useState(String(QUARANTINE_DAYS));
+  const counts = texts.map(countOf);
+  const quarantineDays = countOf(days);
+  const hasPlants = order.packs.some(({ isPlant }) => isPlant);
+  const isReadable = counts.every((count) => count !== undefined) && quarantineDays !== undefined;
+  const take = () => {
+    if (!isReadable) return;
+    const packs = order.packs.map(({ material, amount }, at) => ({ material, amount, count: counts[at] ?? 0 }));
+    hands.doAct('receive', { supplier: order.supplier, packs, quarantineDays }, done);
+  };
+  return (
+    <>
+      <DialogScroll class="received" label="Packs that came">
+        {order.packs.map(({ material, label, unit, amount, count }, at) => (
+          <CountEntry
+            key={`${material} ${amount}`}
+            label={`${material} ${label}, ${packWords(amount, unit, display)}`}
+            hint={`${count} expected`}
+            unit="packs"
+            text={texts[at] ?? ''}
+            typing={(text) => setTexts(texts.with(at, text))}
+          />
+        ))}
+        {hasPlants && (
+          <CountEntry label="Plants stand apart" hint="in quarantine" unit="days" text={days} typing={setDays} />
+        )}
+      </DialogScroll>
+      <Buttons>
+        <Button onClick={done}>Leave it</Button>
+        <Button look="main" disabled={!isReadable} onClick={take}>
+          Put it into the Store
+        </Button>
+      </Buttons>
+    </>
+  );
+}
+
+interface CountEntryParts {
+  readonly label: string;
+  readonly hint: string;
+  readonly unit: string;
+  readonly text: string;
+  readonly typing: (text: string) => void;
+}
+
+function CountEntry(parts: CountEntryParts) {
+  return (
+    <TextField {...parts} figure wrong={countOf(parts.text) === undefined ? 'Write a whole number.' : undefined} />
+  );
+}
+
+function countOf(text: string): number | undefined {
+  const plain = text.trim() === '' ? '0' : text.trim();
+  return /^\d{1,4}$/.test(plain) ? Number(plain) : undefined;
+}

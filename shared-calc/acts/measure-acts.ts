@@ -1,0 +1,144 @@
+import { z } from 'zod';
+import { houseLessons, plantLesson } from '#shared-calc/derive/house-lessons.ts';
+import { PLANTS_LOST } from '#shared-calc/derive/job-took.ts';
+import { findJob, freeId } from '#shared-calc/jobs/find-job.ts';
+import { SIGNED, watchLines, watchMeasures, watchOf } from '#shared-calc/prepare/kept-watch.ts';
+import { readWatchLog } from '#shared-calc/prepare/watch-log.ts';
+import { watchReport, type WatchBand } from '#shared-calc/prepare/watch.ts';
+import { cleanNoise } from '#shared-calc/quantity/write-figure.ts';
+import { lineLabel } from '#shared-calc/recipe/line-label.ts';
+import { added, emptyChange, updated } from '#shared-calc/records/change.ts';
+import type { Actual, Line } from '#shared-calc/records/records.ts';
+import { failed, ok } from '#shared-calc/result.ts';
+import { act } from './act.ts';
+import { Day } from './inputs.ts';
+import { findColumn, jobCells } from './job-cells.ts';
+import { recordAdded, recordChanged, recordRemoved } from './record-changes.ts';
+
+const KeepWatch = z.strictObject({
+  job: z.string(),
+  column: z.string().describe('The size by its key: T07, or T07#2.'),
+  readings: z.string().describe('A row a reading: time, degC and humidity in percent, such as 14:30 24.5 85.'),
+  by: z.string().describe('Who signs them.'),
+});
+
+/** A note holds no more letters. */
+const LONGEST = 2_000;
+
+/** What is kept of the readings does not depend on a band. */
+const anyBand: WatchBand = { lowestC: 0, highestC: 0, driest: 0, dampest: 0 };
+
+export const keepWatch = act<z.infer<typeof KeepWatch>>({
+  name: 'keepWatch',
+  says: 'Keeps the readings of a watch with a size, signed: its hours, the most and the least; one kept before goes.',
+  input: KeepWatch,
+  run: (derived, input) => {
+    const cells = jobCells(derived, input.job);
+    if (!cells.ok) return cells;
+    const column = findColumn(cells.value, input.column);
+    if (!column.ok) return column;
+    const { size } = column.value;
+    const by = input.by.trim();
+    if (by === '') return failed({ kind: 'nobody-signs' });
+    const log = readWatchLog(input.readings);
+    if (!log.ok) return failed({ kind: 'bad-log', rows: log.fault });
+    const text = tidy(input.readings);
+    if (text.length + by.length + SIGNED.length > LONGEST) return failed({ kind: 'too-many-readings' });
+    const report = watchReport(log.value, anyBand);
+    const taken = watchLines.map((line): Actual => ({
+      id: `${size}.${line}`,
+      job: input.job,
+      size,
+      line,
+      value: cleanNoise(watchMeasures[line].of(report)),
+      unit: watchMeasures[line].unit,
+      on: derived.today,
+      note: line === 'watch_hours' ? `${SIGNED}${by}\n${text}` : `${SIGNED}${by}`,
+    }));
+    const kept = new Map(watchOf(derived.records, size).map((record) => [record.id, record]));
+    return ok({
+      ...emptyChange(`${input.job}: watch of ${size}, signed by ${by}`),
+      added: taken.filter(({ id }) => !kept.has(id)).map((record) => added('actual', record)),
+      updated: taken.flatMap((record) => {
+        const before = kept.get(record.id);
+        return before ? [updated('actual', before, record)] : [];
+      }),
+    });
+  },
+});
+
+/** Without what a reader passes over: empty rows, several spaces. */
+function tidy(text: string): string {
+  return text
+    .split(/\r\n|\r|\n/)
+    .map((row) => row.trim().replaceAll(/[ \t]+/g, ' '))
+    .filter((row) => row !== '')
+    .join('\n');
+}
+
+const WriteTook = z.strictObject({
+  job: z.string(),
+  line: z.string().describe(`The name of a line, or ${PLANTS_LOST}.`),
+  value: z.number().min(0).max(1_000_000).nullable().describe("In the line's own unit; null: not written down."),
+  on: Day.optional().describe('Left out: today.'),
+});
+
+export const writeTook = act<z.infer<typeof WriteTook>>({
+  name: 'writeTook',
+  says: 'Writes down what a job took of a line, for all its builds together.',
+  input: WriteTook,
+  run: ({ records, lines, today }, { job: id, line: name, value, on = today }) => {
+    const job = findJob(records, id);
+    if (!job.ok) return job;
+    const line = tookLines(lines(job.value.recipe)).get(name);
+    if (!line) return failed({ kind: 'no-line', line: name });
+    const label = `${id}: ${line.label.toLowerCase()}`;
+    const before = [...records.actual.values()].find(
+      (each) => each.job === id && each.line === name && each.size === undefined,
+    );
+    if (value === null)
+      return ok(before ? recordRemoved(`${label} not written down`, 'actual', before) : emptyChange(label));
+    const { unit } = line;
+    const took = `${label} took ${value} ${unit}`;
+    if (before) return ok(recordChanged(took, 'actual', { from: before, to: { ...before, value, unit, on } }));
+    const record = { id: freeId(`${id}.${name}`, records.actual), job: id, line: name, value, unit, on, note: '' };
+    return ok(recordAdded(took, 'actual', record));
+  },
+});
+
+/** What may be written down of a job, by name: the lines of its recipe, and plants lost. */
+function tookLines(lines: readonly Line[]): ReadonlyMap<string, { readonly label: string; readonly unit: string }> {
+  return new Map([
+    ...lines.map((line) => [line.name, { label: lineLabel(line), unit: line.unit }] as const),
+    [PLANTS_LOST, { label: 'Plants lost', unit: 'each' }],
+  ]);
+}
+
+const TeachHouse = z.strictObject({ recipe: z.string(), line: z.string().describe('The name of a line.') });
+
+export const teachHouse = act<z.infer<typeof TeachHouse>>({
+  name: 'teachHouse',
+  says: 'Gives a line of the house what the last five jobs measured.',
+  input: TeachHouse,
+  run: (derived, { recipe, line: name }) => {
+    const line = derived.lines(recipe).find((each) => each.name === name);
+    if (!line) return failed({ kind: 'no-line', line: name });
+    const lesson = houseLessons(derived, { recipe, reference: '' }).find((each) => each.line === name);
+    if (lesson?.proposed === undefined) return failed({ kind: 'no-lesson', label: lineLabel(line) });
+    const to = { ...line, text: lesson.proposed };
+    return ok(recordChanged(`house taught: ${name} to ${lesson.proposed}`, 'line', { from: line, to }));
+  },
+});
+
+export const teachPlantLoss = act<Record<string, never>>({
+  name: 'teachPlantLoss',
+  says: 'Has the workshop reckon with the plants that the last five jobs lost.',
+  input: z.strictObject({}),
+  run: (derived) => {
+    const { workshop } = derived;
+    const share = plantLesson(derived)?.proposed;
+    if (share === undefined) return failed({ kind: 'no-lesson', label: 'Plants that fail' });
+    const label = `house taught: ${Math.round(share * 1000) / 10} % for plants that fail`;
+    return ok(recordChanged(label, 'workshop', { from: workshop, to: { ...workshop, plantLossShare: share } }));
+  },
+});

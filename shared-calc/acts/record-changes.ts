@@ -1,0 +1,35 @@
+import { added, emptyChange, updated, type Added, type Change } from '#shared-calc/records/change.ts';
+import type { RecordKind, RecordOf } from '#shared-calc/records/records.ts';
+import { sameData } from '#shared-calc/records/same-data.ts';
+
+export function recordsAdded(label: string, records: readonly Added[]): Change {
+  return { ...emptyChange(label), added: records };
+}
+
+interface Rewritten<K extends RecordKind> {
+  readonly from: RecordOf<K>;
+  readonly to: RecordOf<K>;
+}
+
+/** One record rewritten; the same again is an empty change. */
+export function recordChanged<K extends RecordKind>(label: string, kind: K, { from, to }: Rewritten<K>): Change {
+  return sameData(from, to) ? emptyChange(label) : { ...emptyChange(label), updated: [updated(kind, from, to)] };
+}
+
+export function recordRemoved<K extends RecordKind>(label: string, kind: K, record: RecordOf<K>): Change {
+  return { ...emptyChange(label), removed: [added(kind, record)] };
+}
+
+export function recordAdded<K extends RecordKind>(label: string, kind: K, record: RecordOf<K>): Change {
+  return recordsAdded(label, [added(kind, record)]);
+}
+
+/** A record with some fields written over: null takes one away, `undefined` leaves it. */
+export function withFields<R extends object>(
+  record: R,
+  fields: { readonly [K in keyof R]?: R[K] | null | undefined },
+): R {
+  const given = Object.entries(fields).filter(([, value]) => value !== undefined);
+  const all = Object.entries({ ...record, ...Object.fromEntries(given) });
+  return Object.fromEntries(all.filter(([, value]) => value !== null)) as R;
+}

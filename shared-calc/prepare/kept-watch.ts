@@ -1,0 +1,36 @@
+import type { Day } from '#shared-calc/calendar/day.ts';
+import type { Actual, Records } from '#shared-calc/records/records.ts';
+import type { WatchReport } from './watch.ts';
+
+/** What is kept of a watch, each figure as a measure of its size. */
+export const watchMeasures = {
+  watch_hours: { unit: 'h', of: ({ hours }: WatchReport) => hours },
+  watch_highest: { unit: 'degC', of: ({ temperature }: WatchReport) => temperature.most },
+  watch_lowest: { unit: 'degC', of: ({ temperature }: WatchReport) => temperature.least },
+  watch_dampest: { unit: '%', of: ({ humidity }: WatchReport) => humidity.most },
+  watch_driest: { unit: '%', of: ({ humidity }: WatchReport) => humidity.least },
+} as const;
+
+type WatchLine = keyof typeof watchMeasures;
+export const watchLines = Object.keys(watchMeasures) as readonly WatchLine[];
+
+/** How the note of a measure begins; on the hours, the readings follow below. */
+export const SIGNED = 'signed by ';
+
+export interface KeptWatch {
+  readonly on: Day;
+  readonly by: string;
+  readonly text: string;
+}
+
+/** The watch that was kept for a size, its readings as they were. */
+export function keptWatch(records: Pick<Records, 'actual'>, size: string): KeptWatch | undefined {
+  const hours = watchOf(records, size).find(({ line }) => line === 'watch_hours');
+  if (!hours?.note.startsWith(SIGNED)) return undefined;
+  const [first = '', ...rest] = hours.note.split('\n');
+  return { on: hours.on, by: first.slice(SIGNED.length), text: rest.join('\n') };
+}
+
+export function watchOf({ actual }: Pick<Records, 'actual'>, size: string): readonly Actual[] {
+  return [...actual.values()].filter((each) => each.size === size && watchLines.some((line) => line === each.line));
+}

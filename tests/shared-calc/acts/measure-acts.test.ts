@@ -1,0 +1,111 @@
+import { describe, expect, test } from 'vitest';
+import { PLANTS_LOST } from '#shared-calc/derive/job-took.ts';
+import { keptWatch } from '#shared-calc/prepare/kept-watch.ts';
+import type { Actual, Records } from '#shared-calc/records/records.ts';
+import { workshopOf } from '#shared-calc/records/workshop-of.ts';
+import { busyBook } from '#tests/renderer/places/prepare/busy-book.ts';
+import { DEMO_DAY } from '#tests/demo-bench.ts';
+import { done, refused } from './do-act.ts';
+
+const records = busyBook();
+const readings = '14:30   24.5 85\n\n02:00 21 90\r\n14:30 26 80';
+const watch = { job: 'J02', column: 'T05', readings, by: 'Ottoline' };
+
+describe('keepWatch', () => {
+  const after = done(records, 'keepWatch', watch).records;
+
+  test('maximum, minimum and hours are kept with the size, signed', () => {
+    const kept = [...after.actual.values()].filter(({ size }) => size === 'J02-T05');
+    expect(Object.fromEntries(kept.map(({ line, value, unit }) => [line, `${value} ${unit}`]))).toEqual({
+      watch_hours: '24 h',
+      watch_highest: '26 degC',
+      watch_lowest: '21 degC',
+      watch_dampest: '90 %',
+      watch_driest: '80 %',
+    });
+  });
+
+  test('the readings come back as they were, without their empty rows', () => {
+    expect(keptWatch(after, 'J02-T05')).toEqual({
+      on: DEMO_DAY,
+      by: 'Ottoline',
+      text: '14:30 24.5 85\n02:00 21 90\n14:30 26 80',
+    });
+  });
+
+  test('a second watch replaces the first', () => {
+    expect(keptWatch(done(after, 'keepWatch', { ...watch, by: 'Fitter' }).records, 'J02-T05')?.by).toBe('Fitter');
+  });
+
+  test('72 hours with a reading each hour can be kept; every minute, nobody, and what is no reading cannot', () => {
+    const hourly = Array.from({ length: 73 }, (_, hour) => `${hour} 24.5 85.5`).join('\n');
+    const byMinute = Array.from({ length: 1440 }, (_, minute) => `${minute / 60} 24.5 85.5`).join('\n');
+    expect(
+      [{ readings: hourly }, { readings: byMinute }, { by: ' ' }, { readings: '0 24 85\n1 warm 85' }].map((other) =>
+        refused(records, 'keepWatch', { ...watch, ...other }),
+      ),
+    ).toEqual([
+      '',
+      'Too many readings to keep: one an hour is enough. Take some out.',
+      'Say who signs the readings.',
+      'Row 2: "1 warm 85" is not time, degC and humidity, as 14:30 24.5 85.',
+    ]);
+  });
+});
+
+describe('writeTook', () => {
+  test('a figure is written down, over, and taken back', () => {
+    const asked = { job: 'J03', line: 'drainage_need' };
+    const kept = ({ actual }: Records) =>
+      [...actual.values()].find(({ job, line }) => job === 'J03' && line === asked.line)?.value;
+    const once = done(records, 'writeTook', { ...asked, value: 31 });
+    const twice = done(once.records, 'writeTook', { ...asked, value: 30.28 });
+    const back = done(twice.records, 'writeTook', { ...asked, value: null });
+    expect([once, twice, back].map((each) => [each.label, kept(each.records)])).toEqual([
+      ['J03: expanded clay, loose took 31 L', 31],
+      ['J03: expanded clay, loose took 30.28 L', 30.28],
+      ['J03: expanded clay, loose not written down', undefined],
+    ]);
+  });
+
+  test('plants lost are counted beside the lines of the recipe, and no other name is', () => {
+    const { label, records: then } = done(records, 'writeTook', { job: 'J03', line: PLANTS_LOST, value: 2 });
+    expect([label, then.actual.get('J03.plants_lost')?.unit]).toEqual(['J03: plants lost took 2 each', 'each']);
+    expect(refused(records, 'writeTook', { job: 'J03', line: 'no_line', value: 2 })).toBe('Nothing called no_line.');
+  });
+});
+
+describe('teachHouse', () => {
+  test('a line takes what the last five jobs measured, and no other line changes', () => {
+    const then = done(records, 'teachHouse', { recipe: 'H1', line: 'drainage_work' }).records;
+    const changed = [...then.line.values()].filter((line) => records.line.get(line.id) !== line);
+    expect(changed.map(({ recipe, name, text }) => [recipe, name, text])).toEqual([
+      ['H1', 'drainage_work', '1.2 * (3 min + 0.9 min/L * drainage_placed)'],
+    ]);
+  });
+
+  test('a line that was not measured five times stays', () => {
+    expect(refused(records, 'teachHouse', { recipe: 'H1', line: 'litter' })).toBe(
+      'The last jobs offer nothing for litter depth: five must have measured it.',
+    );
+  });
+});
+
+describe('teachPlantLoss', () => {
+  const lost = [1, 2, 0, 4, 1].map((value, at): Actual => ({
+    id: `lost-${at}`,
+    job: `J${String(at + 6).padStart(2, '0')}`,
+    line: PLANTS_LOST,
+    value,
+    unit: 'each',
+    on: `2026-11-0${at + 1}`,
+    note: '',
+  }));
+
+  test('the workshop reckons with the median of five jobs', () => {
+    const measured = { ...records, actual: new Map(lost.map((each) => [each.id, each])) };
+    const { label, records: then } = done(measured, 'teachPlantLoss', {});
+    expect([label, workshopOf(then).plantLossShare]).toEqual(['house taught: 6.3 % for plants that fail', 0.063]);
+    expect(refused(records, 'teachPlantLoss', {})).toMatch(/^The last jobs offer nothing for plants that fail/);
+  });
+});
