@@ -9,7 +9,7 @@ import { sayDay } from '#shared-calc/prepare/say-day.ts';
 import { timeLine, type Clash, type TimeLineEntry } from '#shared-calc/prepare/time-line.ts';
 import { sayNoPlan } from '#shared-calc/words/say-plan-fault.ts';
 import { stepWords } from '#shared-calc/papers/step-words.ts';
-import { readMeasure } from '#shared-calc/papers/read-measure.ts';
+import { readMeasure } from '#shared-calc/read/read-measure.ts';
 import type { JobPlan } from '#shared-calc/derive/job-plan.ts';
 import { isHandedOver, isUnderWay, plannedJobs } from '#shared-calc/derive/planned-jobs.ts';
 import type { PrepareDesk } from './prepare-desk.ts';
@@ -20,6 +20,7 @@ import { EmptyNote } from '#renderer/kit/empty-note.tsx';
 import { Flag } from '#renderer/kit/flag.tsx';
 import { roomClashes, standingTanks, type RoomClash } from './room-clashes.ts';
 import { AreaRounds } from './area-rounds.tsx';
+import { said } from '#shared-calc/words/say-entry-fault.ts';
 
 /** All jobs under way on one time line, with the days that ask for more people or more room than there is. */
 export function JobsPart({ desk, context }: PartView) {
@@ -157,13 +158,15 @@ function hoursWords(minutes: number): string {
 
 function Limits({ desk }: { readonly desk: PrepareDesk }) {
   const settle = (what: 'hoursADay' | 'places', name: string, most: number) => (text: string) => {
-    const read = readMeasure(text, {
-      name,
-      stored: what === 'hoursADay' ? 'h' : 'each',
-      whole: true,
-      low: 1,
-      high: most,
-    });
+    const read = said(
+      readMeasure(text, {
+        name,
+        stored: what === 'hoursADay' ? 'h' : 'each',
+        whole: true,
+        low: 1,
+        high: most,
+      }),
+    );
     if (!read.ok) return read.fault;
     desk.keep(what, read.value ?? 1);
     return undefined;

@@ -1,6 +1,6 @@
 import { useMemo } from 'preact/hooks';
 import type { BookContext } from '#renderer/books/book-hands.ts';
-import { showCoins } from '#renderer/books/money-field.ts';
+import { showCoins } from '#shared-calc/quantity/coins-text.ts';
 import { writeRoute } from '#renderer/frame/place-route.ts';
 import { Table } from '#renderer/kit/table.tsx';
 import { packWords } from '#shared-calc/quantity/goods-words.ts';
