@@ -11,6 +11,7 @@ import { tankShapes } from '#shared-calc/fields/tank.ts';
 import type { Tank, Workshop } from '#shared-calc/records/records.ts';
 import { ok } from '#shared-calc/result.ts';
 import { askedMeasures, emptyTank, isOutside, readNewTank, type NewTankTexts } from './new-tank.ts';
+import css from './bench-place.module.css';
 
 interface FormParts {
   /** A code that is free. */
@@ -37,7 +38,7 @@ export function NewTankForm({ code, display, workshop, take }: FormParts) {
     return setRefused(take(tank.value, price.value));
   };
   return (
-    <section class="new-tank">
+    <section class={css['newTank']}>
       <h3>A tank that is in no book yet</h3>
       <KindFields texts={texts} put={put} />
       <Measures texts={texts} put={put} display={display} />

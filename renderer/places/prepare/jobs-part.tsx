@@ -20,6 +20,7 @@ import { EmptyNote } from '#renderer/kit/empty-note.tsx';
 import { Flag } from '#renderer/kit/flag.tsx';
 import { roomClashes, standingTanks, type RoomClash } from './room-clashes.ts';
 import { AreaRounds } from './area-rounds.tsx';
+import css from '#renderer/kit/part-page.module.css';
 
 /** All jobs under way on one time line, with the days that ask for more people or more room than there is. */
 export function JobsPart({ desk, context }: PartView) {
@@ -124,7 +125,7 @@ function Clashes({ people, room, hours, places }: ClashParts) {
   if (people.length + room.length === 0)
     return <p class="calm">No day asks for more than one builder or {places} places for tanks.</p>;
   return (
-    <ul class="clashes">
+    <ul class={css['clashes']} aria-label="Clashes">
       {people.map(({ date, minutes, entries }) => (
         <li key={date}>
           <Flag state="watch" sign="watch">

@@ -13,6 +13,8 @@ import { OpenAJob } from './open-a-job.tsx';
 import type { PrepareDesk } from './prepare-desk.ts';
 import type { PartView } from './part-view.ts';
 import { readMeasure } from '#shared-calc/papers/read-measure.ts';
+import css from './prepare.module.css';
+import look from '#renderer/kit/part-page.module.css';
 
 /** What a job took beside what was planned, and what the last five jobs could teach the house. */
 export function TookPart({ desk, context, job }: PartView) {
@@ -21,7 +23,7 @@ export function TookPart({ desk, context, job }: PartView) {
   const took = jobTook(context, worked);
   return (
     <>
-      <div class="two-columns">
+      <div class={look['twoColumns']}>
         <Taken title="Minutes by task" rows={took.minutes} desk={desk} context={context} job={job} />
         <div>
           <Taken title="What went in" rows={took.goods} desk={desk} context={context} job={job} />
@@ -55,7 +57,7 @@ function Taken({ title, rows, desk, context, job }: TakenParts) {
   return (
     <section>
       <h2>{title}</h2>
-      <div class="took">
+      <div class={css['took']}>
         {rows.map((row) => (
           <SettledField
             key={row.line}

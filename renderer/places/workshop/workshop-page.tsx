@@ -16,6 +16,7 @@ import {
   withUnitShown,
   workshopFields,
 } from './workshop-fields.ts';
+import css from './workshop.module.css';
 
 interface WorkshopParts {
   readonly context: BookContext;
@@ -39,7 +40,7 @@ export function WorkshopPage({ context, hands }: WorkshopParts) {
           settle={settle}
         />
         {longFields.map((field) => (
-          <div key={field.key} class="wide-entry">
+          <div key={field.key} class={css['wideEntry']}>
             <FieldEntry field={field} workshop={context.workshop} settle={settle} lines />
           </div>
         ))}
@@ -105,7 +106,7 @@ function FieldEntry({ field, workshop, settle, lines = false, hint }: FieldEntry
 
 function Group({ title, children }: { readonly title: string; readonly children: ComponentChildren }) {
   return (
-    <section class="workshop-group">
+    <section class={css['workshopGroup']}>
       <h2>{title}</h2>
       <Fields>{children}</Fields>
     </section>
@@ -162,8 +163,8 @@ function OpenDays({ context: { workshop }, hands }: WorkshopParts) {
     hands.doAct('put', { kind: 'workshop', record: to });
   };
   return (
-    <section class="workshop-group">
-      <fieldset class="days">
+    <section class={css['workshopGroup']}>
+      <fieldset class={css['days']}>
         <legend>
           <h2>Open on</h2>
         </legend>
