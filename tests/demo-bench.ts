@@ -1,4 +1,6 @@
-import { openBench, type LiveBench } from '#shared-calc/bench/open-bench.ts';
+import type { BenchInput } from '#shared-calc/bench/bench-input.ts';
+import { onceBench } from '#shared-calc/bench/once-bench.ts';
+import { openBench, type Bench, type LiveBench } from '#shared-calc/bench/open-bench.ts';
 import type { Pricing } from '#shared-calc/bench/order-sums.ts';
 import { priceBook } from '#shared-calc/buy/price-book.ts';
 import { hourCoins } from '#shared-calc/price/hour-coins.ts';
@@ -33,13 +35,21 @@ interface DemoOrder {
 
 /** A bench over the demo: `demoBench({ sizes: ['T07'], job: { soil_rise: '0 mm' } })`. */
 export function demoBench(order: DemoOrder, records: Records = demoRecords()): LiveBench {
-  const { recipe = 'H1', sizes, job = {}, locals = {} } = order;
-  return openBench({
+  return openBench(demoInput(order, records));
+}
+
+/** The same, worked once and not followed. */
+export function demoOnce(order: DemoOrder, records: Records = demoRecords()): Bench {
+  return onceBench(demoInput(order, records));
+}
+
+function demoInput({ recipe = 'H1', sizes, job = {}, locals = {} }: DemoOrder, records: Records): BenchInput {
+  return {
     lines: [...records.line.values()].filter((line) => line.recipe === recipe),
     columns: sizes.map((code) => demoColumn(records, code, locals[code] ?? {})),
     job: new Map(Object.entries(job)),
     isOldPrice: () => false,
-  });
+  };
 }
 
 export function demoColumn(records: Records, code: string, locals: Readonly<Record<string, string>> = {}): ColumnInput {

@@ -1,8 +1,9 @@
 import { readFileSync } from 'node:fs';
 import { parseDay, type Day } from '#shared-calc/calendar/day.ts';
-import { readCsv, type CsvRow } from '#shared-calc/papers/csv-rows.ts';
+import { readCsv, type CsvRow } from '#shared-calc/read/csv-rows.ts';
 import type { Records } from '#shared-calc/records/records.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
+import { sayRowFault } from '#shared-calc/words/say-row-fault.ts';
 import { didYouMean } from '#shared-calc/rule/did-you-mean.ts';
 
 export interface DatedBuild {
@@ -19,7 +20,10 @@ export function readBuildsFile(file: string, records: Records): Result<readonly 
   if (text === undefined) return failed([`Cannot read ${file}.`]);
   const { rows, refused } = readCsv(text, ['date', 'tank', 'count']);
   const read = rows.map((row) => readBuild(row, records));
-  const says = [...refused, ...read.flatMap((row) => (row.ok ? [] : [row.fault]))];
+  const says = [
+    ...refused.map(({ row, fault }) => ({ row, says: sayRowFault(fault) })),
+    ...read.flatMap((row) => (row.ok ? [] : [row.fault])),
+  ];
   if (says.length > 0) return failed(says.map((row) => `${file}, row ${row.row}: ${row.says}`));
   return ok(read.flatMap((row) => (row.ok ? [row.value] : [])));
 }

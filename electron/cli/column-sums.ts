@@ -1,5 +1,5 @@
 import { orderSums } from '#shared-calc/bench/order-sums.ts';
-import { coinsText } from '#shared-calc/buy/coins.ts';
+import { coinsText } from '#shared-calc/quantity/coins-text.ts';
 import { sayOrderFault } from '#shared-calc/words/say-order-fault.ts';
 import type { WorkedOrder } from './work-order.ts';
 

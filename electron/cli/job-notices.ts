@@ -1,4 +1,4 @@
-import { coinsText } from '#shared-calc/buy/coins.ts';
+import { coinsText } from '#shared-calc/quantity/coins-text.ts';
 import type { ActFault } from '#shared-calc/acts/act-fault.ts';
 import { moveAndTake } from '#shared-calc/acts/job-acts.ts';
 import type { Derived } from '#shared-calc/derive/derived.ts';

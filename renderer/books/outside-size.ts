@@ -1,9 +1,10 @@
-import { readMeasure } from '#shared-calc/papers/read-measure.ts';
+import { readMeasure } from '#shared-calc/read/read-measure.ts';
 import { shownUnit, showWithUnit, type Display } from '#shared-calc/quantity/shown-unit.ts';
 import { toBase, unitOf } from '#shared-calc/quantity/unit.ts';
 import type { Tank } from '#shared-calc/records/records.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
 import { insideSize } from '#shared-calc/trade/geometry/inside-size.ts';
+import { said } from '#shared-calc/words/say-entry-fault.ts';
 
 /** What is measured on the outside, as it is written. */
 export interface OutsideTexts {
@@ -215,7 +216,7 @@ const names: Readonly<Record<OutsideKey, string>> = {
 
 function readOutside(key: OutsideKey, texts: OutsideTexts, display: Display): Result<number | undefined, string> {
   const measure = { name: names[key], stored: 'mm', shown: shownUnit('mm', display), low: 0, high: 6_000 };
-  return readMeasure(texts[key], measure, display);
+  return said(readMeasure(texts[key], measure, display));
 }
 
 type Outside = Readonly<Record<OutsideKey, number>>;

@@ -2,14 +2,15 @@ import { useState } from 'preact/hooks';
 import { Button, Buttons } from '#renderer/kit/button.tsx';
 import { Flag } from '#renderer/kit/flag.tsx';
 import { Table } from '#renderer/kit/table.tsx';
-import { readMoney } from '#shared-calc/papers/read-money.ts';
+import { readMoney } from '#shared-calc/read/read-money.ts';
 import type { Pack, PackPrice } from '#shared-calc/records/records.ts';
 import { ok } from '#shared-calc/result.ts';
 import type { BookContext, BookHands } from './book-hands.ts';
-import { readDay } from './day-field.ts';
+import { readDay } from '#shared-calc/read/read-day.ts';
 import { TextField, Fields } from '#renderer/kit/field.tsx';
-import { showCoins } from './money-field.ts';
+import { showCoins } from '#shared-calc/quantity/coins-text.ts';
 import { isOldPrice, priceOn, pricesOf } from '#shared-calc/buy/pack-prices.ts';
+import { said } from '#shared-calc/words/say-entry-fault.ts';
 
 interface PriceListParts {
   readonly pack: Pack;
@@ -87,8 +88,8 @@ function Standing({ price, now, context }: StandingParts) {
 function NewPrice({ pack, of, context, hands }: PriceListParts) {
   const [price, setPrice] = useState('');
   const [from, setFrom] = useState(context.today);
-  const coins = price.trim() === '' ? undefined : readMoney(price, context.workshop);
-  const day = readDay(from, 'From', context.today);
+  const coins = price.trim() === '' ? undefined : said(readMoney(price, context.workshop));
+  const day = said(readDay(from, 'From', context.today));
   const set = () => {
     if (!coins?.ok || !day.ok) return;
     const { material, amount } = pack;

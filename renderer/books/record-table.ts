@@ -3,9 +3,10 @@ import { ok, type Result } from '#shared-calc/result.ts';
 import { added, type Change } from '#shared-calc/records/change.ts';
 import type { BookContext } from './book-hands.ts';
 import type { BookColumn, BookRow, BookTable } from './book-table.ts';
-import { columnsOf, type Field } from './field.ts';
 import { nextCode } from './next-code.ts';
 import { addRecords, removeRecords } from './put-record.ts';
+import { recordColumns, type Widths } from './record-columns.ts';
+import { freshRecord } from '#shared-calc/records/edit-field.ts';
 import { mayGo } from './uses-of.ts';
 
 /** A row that is one record and nothing beside it. */
@@ -19,32 +20,24 @@ export interface RecordTableParts<K extends RecordKind> {
   readonly one: string;
   /** What codes of new rows begin with. */
   readonly letters: string;
-  /** How the first column, the code, is headed, and how wide it is in rem. */
   readonly codeWidth?: number;
+  readonly widths?: Widths;
+  /** As a row is found and spoken of, beside its code. */
   readonly wordsOf: (record: RecordOf<K>) => string;
-  readonly blank: (id: string, context: BookContext) => RecordOf<K>;
-  readonly fields: (context: BookContext) => readonly Field<RecordOf<K>>[];
+  /** What a new record has, beside the fresh values of its fields. */
+  readonly fresh?: (context: BookContext) => Partial<RecordOf<K>>;
   /** Order of the rows; by code where left out. */
   readonly order?: (one: RecordOf<K>, other: RecordOf<K>) => number;
-  readonly misfit?: (record: RecordOf<K>) => string | undefined;
 }
 
-/** A book of one kind of record, a record a row. */
+/** A book of one kind of record: a record a row, a field a column. */
 export function recordTable<K extends RecordKind>(parts: RecordTableParts<K>): BookTable<RecordRow<K>> {
-  const { kind, label, one, letters, wordsOf, blank, fields, misfit } = parts;
-  const { order = byCode } = parts;
+  const { kind, label, one, letters, wordsOf, fresh, order = byCode } = parts;
   const freshId = ({ records }: BookContext) =>
     nextCode(
       letters,
       recordsOf(records, kind).map(({ id }) => id),
     );
-  const nameOf = ({ id, record }: RecordRow<K>) => `${id} ${wordsOf(record)}`.trim();
-  const lifted = {
-    kind,
-    recordOf: (row: RecordRow<K>) => row.record,
-    nameOf: (row: RecordRow<K>) => row.id,
-    ...(misfit && { misfit }),
-  };
   return {
     label,
     one,
@@ -52,11 +45,14 @@ export function recordTable<K extends RecordKind>(parts: RecordTableParts<K>): B
       recordsOf(records, kind)
         .toSorted(order)
         .map((record) => ({ id: record.id, record })),
-    columns: (context) => [codeColumn(parts.codeWidth ?? 4), ...columnsOf(lifted, fields(context))],
-    nameOf,
+    columns: (context) => [
+      codeColumn(parts.codeWidth ?? 4),
+      ...recordColumns<K, RecordRow<K>>({ ...parts, recordOf: ({ record }) => record }, context),
+    ],
+    nameOf: ({ id, record }) => `${id} ${wordsOf(record)}`.trim(),
     add: (context) => {
       const id = freshId(context);
-      return { id, change: addRecords(`new ${one} ${id}`, [added(kind, blank(id, context))]) };
+      return { id, change: addRecords(`new ${one} ${id}`, [added(kind, freshRecord(kind, id, fresh?.(context)))]) };
     },
     copy: (context, row) => {
       const id = freshId(context);

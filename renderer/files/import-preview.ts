@@ -1,8 +1,8 @@
 import type { BookContext } from '#renderer/books/book-hands.ts';
-import { showCoins } from '#renderer/books/money-field.ts';
-import type { RecordImport } from '#shared-calc/papers/import-records.ts';
-import type { RefusedRow } from '#shared-calc/papers/csv-rows.ts';
-import type { PriceImport } from '#shared-calc/papers/import-prices.ts';
+import { showCoins } from '#shared-calc/quantity/coins-text.ts';
+import type { ListImport, RefusedRow } from '#shared-calc/acts/import-list.ts';
+import type { TakenPrice } from '#shared-calc/acts/import-prices.ts';
+import { listHeadings, type ListKind, type TakenRow } from '#shared-calc/acts/import-records.ts';
 import type { Change } from '#shared-calc/records/change.ts';
 
 /** A list as it would be taken in, for a person to look at. */
@@ -15,7 +15,13 @@ export interface ImportPreview {
   readonly change: Change;
 }
 
-export function previewRecords({ taken, refused, change }: RecordImport): ImportPreview {
+/** Which headings a list of records has, in a sentence. */
+export function sayHeadings(kind: ListKind): string {
+  const { needs, others } = listHeadings(kind);
+  return `Headings: ${needs.join(', ')}; and as you have them ${others.join(', ')}.`;
+}
+
+export function previewRecords({ taken, refused, change }: ListImport<TakenRow>): ImportPreview {
   return {
     heading: ['row', 'code', 'is', 'with'],
     figures: [0],
@@ -25,7 +31,10 @@ export function previewRecords({ taken, refused, change }: RecordImport): Import
   };
 }
 
-export function previewPrices({ taken, refused, change }: PriceImport, { workshop }: BookContext): ImportPreview {
+export function previewPrices(
+  { taken, refused, change }: ListImport<TakenPrice>,
+  { workshop }: BookContext,
+): ImportPreview {
   return {
     heading: ['row', 'material', 'pack', 'from', 'before', 'price'],
     figures: [0, 4, 5],

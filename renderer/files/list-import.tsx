@@ -6,6 +6,7 @@ import { Button, Buttons } from '#renderer/kit/button.tsx';
 import { Dialog, DialogScroll } from '#renderer/kit/dialog.tsx';
 import { Table } from '#renderer/kit/table.tsx';
 import { isEmptyChange } from '#shared-calc/records/change.ts';
+import { sayRowFault } from '#shared-calc/words/say-row-fault.ts';
 import type { ImportPreview } from './import-preview.ts';
 import { pickText, type PickedText } from './pick-text.ts';
 
@@ -80,10 +81,10 @@ function Preview({ preview, name }: { readonly preview: ImportPreview; readonly 
       {preview.refused.length > 0 && (
         <DialogScroll class="refused-rows" label="Refused rows">
           <ul>
-            {preview.refused.map(({ row, says }, index) => (
+            {preview.refused.map(({ row, fault }, index) => (
               <li key={index}>
                 <Sign name="stop" />
-                Row {row}: {says}
+                Row {row}: {sayRowFault(fault)}
               </li>
             ))}
           </ul>

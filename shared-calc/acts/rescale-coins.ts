@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { coinsText } from '#shared-calc/buy/coins.ts';
+import { coinsText } from '#shared-calc/quantity/coins-text.ts';
 import { emptyChange, type Change, updated, type Updated } from '#shared-calc/records/change.ts';
 import type { RecordKind, RecordOf, Records } from '#shared-calc/records/records.ts';
 import { workshopOf } from '#shared-calc/records/workshop-of.ts';

@@ -5,14 +5,6 @@ export function toCoins(money: number, decimals: number): number {
   return roundCoins(money * 10 ** decimals);
 }
 
-/** Whole coins as a plain decimal text: -5 with two decimals is `-0.05`. */
-export function coinsText(coins: number, decimals: number): string {
-  const digits = String(Math.abs(coins)).padStart(decimals + 1, '0');
-  const at = digits.length - decimals;
-  const sign = coins < 0 ? '-' : '';
-  return decimals === 0 ? sign + digits : `${sign}${digits.slice(0, at)}.${digits.slice(at)}`;
-}
-
 /** Reads a plain decimal text as whole coins; `undefined` for what is no money or has more decimals than the currency. */
 export function readCoins(text: string, decimals: number): number | undefined {
   const parts = /^(-?)(\d{1,12})(?:\.(\d+))?$/.exec(text.trim());

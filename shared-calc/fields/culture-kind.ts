@@ -1,20 +1,27 @@
 import { choice, code, count, figure, orEmpty, words } from './field.ts';
 
+const animals = { low: 1, high: 10_000_000 };
+const days = { unit: 'd', low: 1, high: 3_650 };
+const warmth = { low: -10, high: 60 };
+
 export const cultureKind = {
   id: code(),
-  label: words('Kind'),
-  breeding: choice('Breeding', ['females only', 'two sexes']),
-  ratePerDay: orEmpty(figure('Growth a day', 'share', { help: 'left out for flies' })),
-  tubL: figure('Tub', 'L'),
-  capacity: count('Capacity'),
-  harvestShare: figure('Harvest', 'share'),
-  harvestEveryDays: count('Harvest every', { unit: 'd' }),
-  yield: count('Yield of a harvest'),
-  firstHarvestDays: count('First harvest after', { unit: 'd' }),
-  productiveDays: orEmpty(count('Productive for', { unit: 'd' })),
-  lowestC: figure('Lowest', 'degC'),
-  highestC: figure('Highest', 'degC'),
-  founders: count('Starter animals'),
-  foundersNewLine: count('Starter of a new line'),
+  label: words('Kind', { needed: true }),
+  breeding: choice('Breeding', ['females only', 'two sexes'], { fresh: 'two sexes' }),
+  /** A tub that grows 1 / 1.5 a day would double in less than two. */
+  ratePerDay: orEmpty(
+    figure('Growth', 'each/d', { shown: '%/d', low: 0, high: 1 / 1.5, help: 'a day; left out for flies' }),
+  ),
+  tubL: figure('Tub', 'L', { low: 0.05, high: 200, fresh: 1.5 }),
+  capacity: count('Capacity', { ...animals, fresh: 1_000 }),
+  harvestShare: figure('Harvest', 'share', { shown: '%', low: 0, high: 1, fresh: 0.5 }),
+  harvestEveryDays: count('Harvest every', { ...days, fresh: 14 }),
+  yield: count('Yield of a harvest', { called: 'Yield', ...animals, fresh: 100 }),
+  firstHarvestDays: count('First harvest after', { called: 'First harvest', ...days, fresh: 28 }),
+  productiveDays: orEmpty(count('Productive for', { called: 'Productive', ...days })),
+  lowestC: figure('Lowest', 'degC', { ...warmth, fresh: 18 }),
+  highestC: figure('Highest', 'degC', { ...warmth, fresh: 26 }),
+  founders: count('Starter animals', { called: 'Starter', ...animals, fresh: 50 }),
+  foundersNewLine: count('Starter of a new line', { called: 'New line', ...animals, fresh: 11 }),
   note: words('Note'),
 };

@@ -1,5 +1,8 @@
 import { z } from 'zod';
 
+import type { Display } from '#shared-calc/quantity/shown-unit.ts';
+import { unitWords } from '#shared-calc/quantity/unit-words.ts';
+import type { Option } from '#shared-calc/read/read-choice.ts';
 import type { KindName } from './kind-names.ts';
 
 export type FieldKind =
@@ -22,19 +25,37 @@ export interface Field<S extends z.ZodType = z.ZodType> {
   readonly mayBeEmpty: boolean;
   /** As a book's column, an entry and the label of an edit name it. */
   readonly heading: string;
+  /** As a sentence begins with it, where the heading alone is too short or too long. */
+  readonly called?: string;
   /** Heading in a CSV list, where the kind has one. */
   readonly list?: string;
   readonly help?: string;
   /** Unit of the stored figure. */
   readonly unit?: string;
-  /** Bounds of what a person may write, in `unit`; the schema keeps what older books hold. */
+  /** Unit it is shown and typed in; where left out, the workshop's choice for figures and `unit` for counts. */
+  readonly shown?: string | ((display: Display) => string);
+  /** The unit that an amount in the currency is for: `kWh`. */
+  readonly per?: string;
+  /** Bounds of what a person may write, in `unit` or coins; the schema keeps what older books hold. */
   readonly low?: number;
   readonly high?: number;
+  /** The words of a choice. */
+  readonly options?: readonly Option[];
+  /** Words that may not be empty. */
+  readonly needed?: boolean;
+  /** Words that keep their lines. */
+  readonly lines?: boolean;
+  /** The form of words that a person may write, and how a sentence says it. */
+  readonly form?: { readonly pattern: RegExp; readonly says: string };
+  /** Shown while it has no value. */
+  readonly empty?: string;
+  /** Value in a new record, where it is not the plain one of its kind. */
+  readonly fresh?: unknown;
   /** Kinds in one of which the named record must be. */
   readonly refers?: readonly KindName[];
 }
 
-type About = Partial<Pick<Field, 'list' | 'help' | 'unit' | 'low' | 'high'>>;
+type About = Omit<Partial<Field>, 'kind' | 'schema' | 'mayBeEmpty' | 'heading' | 'options' | 'refers'>;
 
 const Id = z.string().min(1).max(120);
 const Day = z.string().regex(/^\d{4}-\d{2}-\d{2}$/);
@@ -46,13 +67,28 @@ function field<S extends z.ZodType>(kind: FieldKind, schema: S, heading: string,
 /** The code of a record, or the code of one that need not be in the book. */
 export const code = (heading = 'Code', about?: About) => field('code', Id, heading, about);
 export const words = (heading: string, about?: About) => field('words', z.string().max(2_000), heading, about);
-export const longText = (heading: string, about?: About) => field('words', z.string().max(10_000), heading, about);
-export const name = (heading: string, most = 60) => field('words', z.string().max(most), heading);
+export const longText = (heading: string, about?: About) =>
+  field('words', z.string().max(10_000), heading, { lines: true, ...about });
+export const name = (heading: string, about?: About) => field('words', z.string().max(60), heading, about);
 /** Text whose form only its own schema knows. */
 export const textAs = <S extends z.ZodType<string>>(heading: string, schema: S, about?: About) =>
   field('words', schema, heading, about);
-export const choice = <const T extends readonly [string, ...string[]]>(heading: string, options: T, about?: About) =>
-  field('choice', z.enum(options), heading, about);
+/** One of some words; `labels` are those that are shown in other words than they are kept. */
+export function choice<const T extends readonly [string, ...string[]]>(
+  heading: string,
+  choices: T,
+  { labels = {}, ...about }: About & { readonly labels?: { readonly [W in T[number]]?: string } } = {},
+) {
+  const options = choices.map((value: T[number]) => ({ value, label: labels[value] ?? value }));
+  return { ...field('choice', z.enum(choices), heading, about), options };
+}
+
+/** A unit among some; a book keeps any that it has. */
+export const unitChoice = (heading: string, units: readonly string[], about?: About) => ({
+  ...field('choice', z.string(), heading, about),
+  options: units.map((value) => ({ value, label: unitWords(value, '') || value })),
+});
+
 export const yesNo = (heading: string, about?: About) => field('yes no', z.boolean(), heading, about);
 export const day = (heading: string, about?: About) => field('day', Day, heading, about);
 /** Whole coins. */
@@ -61,7 +97,7 @@ export const figure = (heading: string, unit: string, about?: About) =>
   field('figure', z.number(), heading, { unit, ...about });
 /** 0.12 for 12 %. */
 export const share = (heading: string, about?: About) =>
-  field('figure', z.number().min(0).max(1), heading, { unit: 'share', ...about });
+  field('figure', z.number().min(0).max(1), heading, { unit: 'share', shown: '%', low: 0, high: 1, ...about });
 export const count = (heading: string, about?: About) => field('count', z.int(), heading, { unit: 'each', ...about });
 /** 1 Monday to 7 Sunday. */
 export const weekdays = (heading: string, about?: About) =>

@@ -55,7 +55,16 @@ export const job = {
   nextAct: words('Next'),
   nextOn: orEmpty(day('Next on')),
   note: longText('Note'),
-  narrowestMm: orEmpty(within(figure('Narrowest place on the way in', 'mm'), (any) => any.min(0))),
+  narrowestMm: orEmpty(
+    within(
+      figure('Narrowest on the way in', 'mm', {
+        low: 1,
+        high: 20_000,
+        help: 'The narrowest door, stair or lift. Empty while nobody has measured it.',
+      }),
+      (any) => any.min(0),
+    ),
+  ),
 };
 
 /** A column of a job's size bench. */

@@ -1,20 +1,44 @@
-import { z } from 'zod';
-
-import { choice, code, count, day, figure, money, orEmpty, reference, textAs, within, words, yesNo } from './field.ts';
+import { findUnit, unitSymbols } from '#shared-calc/quantity/unit.ts';
+import {
+  choice,
+  code,
+  count,
+  day,
+  figure,
+  money,
+  orEmpty,
+  reference,
+  unitChoice,
+  within,
+  words,
+  yesNo,
+} from './field.ts';
 
 /** `packs`: whole packs; `cut`: cut to the size asked, priced by the unit, never in packs; `own`: from the back room or the van, never in a shopping run. */
 export const saleWays = ['packs', 'cut', 'own'] as const;
 
+/** What goods are counted in: no money, and no reading such as degC. */
+const goodsUnits = unitSymbols.filter((symbol) => findUnit(symbol)?.zero === undefined && symbol !== 'money');
+
 export const material = {
   id: code('Code', { list: 'material' }),
-  label: words('Material', { list: 'label' }),
-  unit: textAs('Unit', z.string(), { list: 'unit', help: 'the unit it is needed and sold in' }),
+  label: words('Material', { list: 'label', needed: true }),
+  unit: unitChoice('Unit', goodsUnits, { list: 'unit', help: 'the unit it is needed and sold in', fresh: 'L' }),
   supplier: orEmpty(reference('Supplier', ['supplier'], { list: 'supplier' })),
-  sale: choice('Sold', saleWays, { list: 'sale' }),
-  keeps: yesNo('Keeps', { list: 'keeps', help: 'left-overs keep for the next job' }),
+  sale: choice('Sold', saleWays, {
+    list: 'sale',
+    labels: { packs: 'in packs', cut: 'cut to size', own: 'our own' },
+  }),
+  keeps: yesNo('Keeps', { list: 'keeps', help: 'left-overs keep for the next job', fresh: true }),
   leadDays: orEmpty(
     within(
-      count('Lead, working days', { list: 'lead', low: 0, high: 365, help: "where it differs from the supplier's" }),
+      count('Lead, working days', {
+        called: 'Lead',
+        list: 'lead',
+        low: 0,
+        high: 365,
+        help: "where it differs from the supplier's",
+      }),
       (any) => any.min(0),
     ),
   ),
@@ -24,12 +48,12 @@ export const material = {
 export const pack = {
   id: code(),
   material: reference('Material', ['material', 'tank']),
-  amount: figure('Pack', "the material's", { list: 'packs' }),
+  amount: figure('Pack', "the material's", { list: 'packs', low: 1e-6 }),
 };
 
 export const packPrice = {
   id: code(),
   pack: reference('Pack', ['pack']),
-  from: day('Price from'),
-  priceCoins: money('Price'),
+  from: day('From', { list: 'from' }),
+  priceCoins: money('Price', { list: 'price' }),
 };

@@ -2,17 +2,19 @@ import { choice, code, figure, money, words, yesNo } from './field.ts';
 
 export const plantClasses = ['ground', 'mid', 'feature', 'climber', 'epiphyte'] as const;
 
+const light = { low: 0, high: 60 };
+
 export const plant = {
   id: code(),
-  name: words('Plant'),
+  name: words('Plant', { needed: true }),
   class: choice('Class', plantClasses),
-  widthNowCm: figure('Width now', 'cm'),
-  widthLaterCm: figure('Width later', 'cm'),
-  lightLow: figure('Light from', 'umol/m2/s'),
-  lightHigh: figure('Light to', 'umol/m2/s'),
+  widthNowCm: figure('Width now', 'cm', { low: 0.5, high: 300, fresh: 6 }),
+  widthLaterCm: figure('Width in a year', 'cm', { low: 0.5, high: 500, fresh: 15 }),
+  lightLow: figure('Light from', 'mol/m2/d', { ...light, fresh: 2 }),
+  lightHigh: figure('Light to', 'mol/m2/d', { ...light, fresh: 6 }),
   priceCoins: money('Price'),
   dry: yesNo('Dry tanks only'),
   harm: words('Harm', { help: 'sap, oxalates and the like; empty where nothing is known' }),
-  leastFloorM2: figure('Least floor', 'm2', { help: '0 for any' }),
+  leastFloorM2: figure('Least floor', 'm2', { low: 0, high: 20, help: '0 for any' }),
   note: words('Note'),
 };

@@ -1,15 +1,20 @@
 import { choice, code, count, day, figure, money, reference, share, words } from './field.ts';
 
-export const rate = { id: code(), label: words('Rate'), coins: money('Amount'), per: choice('for each', ['h', 'km']) };
+export const rate = {
+  id: code(),
+  label: words('Rate', { needed: true }),
+  coins: money('Amount'),
+  per: choice('for each', ['h', 'km'], { labels: { h: 'hour' } }),
+};
 
 export const margin = {
   id: code(),
-  label: words('Group, as the quote says it'),
-  share: figure('Margin of the price', 'share', { low: 0, high: 0.95 }),
+  label: words('Group, as the quote says it', { needed: true }),
+  share: figure('Margin of the price', 'share', { called: 'Margin', shown: '%', low: 0, high: 0.95, fresh: 0.3 }),
   taxClass: reference('Tax class', ['taxClass']),
-  order: count('Place on the quote', { low: 0, high: 999 }),
+  order: count('Place on the quote', { called: 'Place', low: 0, high: 999 }),
 };
 
-export const taxClass = { id: code(), label: words('Class'), share: share('Tax', { low: 0, high: 1 }) };
+export const taxClass = { id: code(), label: words('Class', { needed: true }), share: share('Tax') };
 
 export const closedDay = { id: code(), from: day('First day'), to: day('Last day'), label: words('Why') };

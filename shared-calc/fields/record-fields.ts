@@ -43,3 +43,18 @@ export const recordFields = {
 export function fieldsOf(kind: KindName): readonly (readonly [string, Field])[] {
   return Object.entries<Field>(recordFields[kind]);
 }
+
+export function fieldOf(kind: KindName, key: string): Field | undefined {
+  return fieldsOf(kind).find(([each]) => each === key)?.[1];
+}
+
+/** What a field of a kind is called, in a book's column, an entry and a label. */
+export function headingOf<K extends KindName>(kind: K, key: keyof (typeof recordFields)[K] & string): string {
+  return fieldOf(kind, key)?.heading ?? key;
+}
+
+/** The same as a sentence begins with it. */
+export function calledOf(kind: KindName, key: string): string {
+  const field = fieldOf(kind, key);
+  return field?.called ?? field?.heading ?? key;
+}

@@ -4,12 +4,15 @@ const leadBounds = { low: 0, high: 365 };
 
 export const supplier = {
   id: code('Code', { list: 'supplier' }),
-  name: words('Supplier', { list: 'name' }),
+  name: words('Supplier', { list: 'name', needed: true }),
   sells: words('Sells', { list: 'sells' }),
-  leadDays: within(count('Lead, working days', { list: 'lead', ...leadBounds }), (any) => any.min(0)),
+  leadDays: within(count('Lead, working days', { called: 'Lead', list: 'lead', fresh: 3, ...leadBounds }), (any) =>
+    any.min(0),
+  ),
   tankLeadDays: orEmpty(
     within(
       count('Lead of tanks, working days', {
+        called: 'Lead of tanks',
         list: 'tank lead',
         help: 'where tanks take longer than the rest',
         ...leadBounds,
@@ -20,6 +23,6 @@ export const supplier = {
   carriageCoins: money('Carriage', { list: 'carriage' }),
   freeFromCoins: orEmpty(money('Free from', { list: 'free from', help: 'goods worth this much travel free' })),
   minimumCoins: orEmpty(money('Minimum', { list: 'minimum' })),
-  deliveryWeekdays: orEmpty(weekdays('Delivers on', { list: 'days', help: 'none given: any open day' })),
+  deliveryWeekdays: orEmpty(weekdays('Comes on', { list: 'days', empty: 'any open day' })),
   note: words('Note', { list: 'note' }),
 };

@@ -1,5 +1,6 @@
 import { z } from 'zod';
 
+import type { Display } from '#shared-calc/quantity/shown-unit.ts';
 import {
   count,
   data,
@@ -20,30 +21,39 @@ const asShare = { low: 0, high: 0.95 };
 /** Nobody pays more than this for a kilowatt hour or a litre. */
 const dearest = { low: 0, high: 100_000, help: 'empty: the options page says no money for it' };
 
+/** A height is told in metres or feet, never in mm. */
+function heightUnit({ unitsShown }: Display): string {
+  return ['in', 'ft'].includes(unitsShown['length'] ?? '') ? 'ft' : 'm';
+}
+
 /** What holds for the whole house: its letterhead, its money, its days and its habits. */
 export const workshop = {
   id: textAs('Code', z.literal('workshop')),
   name: words('Name'),
   place: words('Place'),
-  letterhead: longText('Letterhead'),
+  letterhead: longText('Letterhead, as printed on a quote'),
   terms: longText('Terms'),
   payment: longText('How to pay'),
-  currency: textAs('Currency', z.string().min(1).max(3), { help: 'ISO 4217 code, or a short word of your own' }),
-  coinDecimals: within(count('Decimals'), (any) => any.min(0).max(4)),
+  currency: textAs('Currency', z.string().min(1).max(3), {
+    help: "EUR, GBP, or a word of one's own",
+    form: { pattern: /^\p{L}{1,3}$/u, says: 'A currency is one to three letters, such as EUR or cr.' },
+  }),
+  coinDecimals: within(count('Decimals of the currency', { low: 0, high: 4 }), (any) => any.min(0).max(4)),
   altitudeM: figure('Altitude', 'm', {
     low: -430,
     high: 5_000,
+    shown: heightUnit,
     help: 'steam is cooler higher up; each recipe has its own altitude line',
   }),
   unitsShown: data('Units shown', z.record(z.string(), z.string()), { help: "in place of the line's own, by kind" }),
-  decimalComma: yesNo('Decimal comma'),
+  decimalComma: yesNo('Decimal sign'),
   oldPriceDays: within(
     count('A price is old after', { ...days, help: 'it is then marked wherever it counts' }),
     (any) => any.min(1),
   ),
   openWeekdays: within(weekdays('Open on'), (any) => any.min(1)),
   depositShare: share('Deposit', { ...asShare, help: 'of the price, tax included' }),
-  depositStepCoins: within(money('Deposit in steps of', { help: 'the deposit goes up to the next' }), (any) =>
+  depositStepCoins: within(money('Deposit in steps of', { low: 1, help: 'the deposit goes up to the next' }), (any) =>
     any.min(1),
   ),
   quoteValidDays: within(count('A quote is valid for', { ...days, help: 'the last day stands on the quote' }), (any) =>
@@ -61,6 +71,6 @@ export const workshop = {
     high: 300,
     help: 'over the air around it, by its weight or gauge',
   }),
-  electricityPerKwh: orEmpty(within(figure('Electricity', 'number', dearest), (any) => any.min(0))),
-  waterPerL: orEmpty(within(figure('Water', 'number', dearest), (any) => any.min(0))),
+  electricityPerKwh: orEmpty(within(figure('Electricity', 'number', { per: 'kWh', ...dearest }), (any) => any.min(0))),
+  waterPerL: orEmpty(within(figure('Water', 'number', { per: 'L', ...dearest }), (any) => any.min(0))),
 };

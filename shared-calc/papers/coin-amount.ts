@@ -1,4 +1,4 @@
-import { coinsText } from '#shared-calc/buy/coins.ts';
+import { coinsText } from '#shared-calc/quantity/coins-text.ts';
 import type { Amount } from './csv-text.ts';
 
 /** Coins as an exact decimal for a CSV cell. */

@@ -1,4 +1,4 @@
-import { coinsText } from '#shared-calc/buy/coins.ts';
+import { coinsText } from '#shared-calc/quantity/coins-text.ts';
 import { paragraph } from './document.ts';
 import { titleOf, type MakePaper } from './paper-input.ts';
 import { quoteCsv } from './quote-csv.ts';

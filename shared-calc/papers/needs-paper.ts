@@ -1,5 +1,5 @@
 import { orderNeeds } from '#shared-calc/bench/order-sums.ts';
-import { coinsText } from '#shared-calc/buy/coins.ts';
+import { coinsText } from '#shared-calc/quantity/coins-text.ts';
 import type { MaterialNeed } from '#shared-calc/buy/material-need.ts';
 import { stockOnHand } from '#shared-calc/buy/stock.ts';
 import { crushesPlants } from '#shared-calc/jobs/crushes-plants.ts';

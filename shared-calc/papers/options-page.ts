@@ -1,7 +1,8 @@
 import { calledOf } from '#shared-calc/recipe/column.ts';
 import type { Bench } from '#shared-calc/bench/open-bench.ts';
 import { orderSums, type Pricing } from '#shared-calc/bench/order-sums.ts';
-import { coinsText, toCoins } from '#shared-calc/buy/coins.ts';
+import { toCoins } from '#shared-calc/buy/coins.ts';
+import { coinsText } from '#shared-calc/quantity/coins-text.ts';
 import type { Day } from '#shared-calc/calendar/day.ts';
 import { calendarOf } from '#shared-calc/prepare/calendar-of.ts';
 import { careRounds } from '#shared-calc/prepare/care-calendar.ts';

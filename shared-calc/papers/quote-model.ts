@@ -1,4 +1,4 @@
-import { coinsText } from '#shared-calc/buy/coins.ts';
+import { coinsText } from '#shared-calc/quantity/coins-text.ts';
 import type { QuoteBody } from '#shared-calc/jobs/quote-body.ts';
 import { writeNumber } from '#shared-calc/quantity/write-figure.ts';
 import { quoteFindings, type QuoteFindings } from './quote-findings.ts';

@@ -1,5 +1,5 @@
 import { needAmounts } from '#shared-calc/bench/order-amounts.ts';
-import { coinsText } from '#shared-calc/buy/coins.ts';
+import { coinsText } from '#shared-calc/quantity/coins-text.ts';
 import { shoppingRun, type ShoppingRun } from '#shared-calc/buy/shopping-run.ts';
 import { keysOf } from '#shared-calc/jobs/job-sheet.ts';
 import { paneCuts } from '#shared-calc/jobs/pane-cuts.ts';

@@ -1,4 +1,4 @@
-import { coinsText } from '#shared-calc/buy/coins.ts';
+import { coinsText } from '#shared-calc/quantity/coins-text.ts';
 import type { RunMaterial, RunSupplier, ShoppingRun } from '#shared-calc/buy/shopping-run.ts';
 import { nextDeliveryDay } from '#shared-calc/calendar/delivery-day.ts';
 import type { Day } from '#shared-calc/calendar/day.ts';

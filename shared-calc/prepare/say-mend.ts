@@ -1,5 +1,5 @@
 import { capital } from '#shared-calc/rule/capital.ts';
-import { coinsText } from '#shared-calc/buy/coins.ts';
+import { coinsText } from '#shared-calc/quantity/coins-text.ts';
 import type { Workshop } from '#shared-calc/records/records.ts';
 import type { Mend } from './mends.ts';
 

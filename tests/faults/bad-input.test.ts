@@ -231,8 +231,8 @@ describe('a list that cannot be read is refused row by row', () => {
       'row 3: Nothing called M1 in the material book or the tank book. Did you mean M01?',
       'row 4: M01 has no pack of 11 L. Its packs: 10 L, 45 L.',
       'row 5: M01 is sold in L; "mm" does not fit.',
-      'row 6: M01: "cheap" is not a price.',
-      'row 7: M01: "1 April" is not a day; write it as 2026-11-25.',
+      'row 6: M01: Price: "cheap" is not an amount of money.',
+      'row 7: M01: From: "1 April" is not a day; write it as 2026-11-25.',
       'row 8: Has 3 fields; the heading has 5.',
     ];
     const { code, out, err, kept } = await over('book', 'import-prices', file);
@@ -246,9 +246,9 @@ describe('a list that cannot be read is refused row by row', () => {
     expect([code, err.trimEnd().split('\n')]).toEqual([
       1,
       [
-        `${file}, row 3: No material called M5. Did you mean M05?`,
-        `${file}, row 4: M05 is kept in L; "mm" does not fit.`,
-        `${file}, row 5: Amount "six" is not a number.`,
+        `${file}, row 3: Nothing called M5 in the material book or the tank book. Did you mean M05?`,
+        `${file}, row 4: M05 is sold in L; "mm" does not fit.`,
+        `${file}, row 5: M05: Amount: "six" is not a figure.`,
       ],
     ]);
   });

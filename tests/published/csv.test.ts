@@ -1,7 +1,7 @@
 import { parse } from 'csv-parse/sync';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { readCsv } from '#shared-calc/papers/csv-rows.ts';
+import { readCsv } from '#shared-calc/read/csv-rows.ts';
 import { csvText } from '#shared-calc/papers/csv-text.ts';
 
 /** Records of RFC 4180 section 2, each with the fields it stands for; rule numbers as there. */
@@ -59,7 +59,7 @@ describe('readCsv against RFC 4180', () => {
 
   test('4: a record with another number of fields than the heading is named', () => {
     expect(readCsv('one,two,three\r\naaa,bbb\r\nzzz,yyy,xxx\r\n', ['one']).refused).toEqual([
-      { row: 2, says: 'Has 2 fields; the heading has 3.' },
+      { row: 2, fault: { kind: 'row-length', has: 2, wants: 3 } },
     ]);
   });
 });

@@ -106,7 +106,7 @@ test('with any lines of its own, reserves and discount it has one price', async 
       const { told, wanted } = await pricesBy(given, at);
       expect(told).toEqual(wanted);
     }),
-    { numRuns: 3 },
+    { numRuns: 2 },
   );
 });
 
@@ -133,7 +133,7 @@ async function pricesBy(given: Terms, at?: number) {
     const sizes = Object.entries(ofSizes);
     for (const [key, price] of at === undefined ? sizes : sizes.slice(at % sizes.length).slice(0, 1)) {
       const own = alone(id, key);
-      pairs.push([await feet(records, own), { [key]: price }], [await quoted(records, own), same(price, given)]);
+      pairs.push([await quoted(records, own), same(price, given)]);
     }
     const whole = await quoted(records, id);
     pairs.push([whole, same(whole.json, given)]);

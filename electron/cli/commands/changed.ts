@@ -1,4 +1,4 @@
-import { coinsText } from '#shared-calc/buy/coins.ts';
+import { coinsText } from '#shared-calc/quantity/coins-text.ts';
 import { changedQuote } from '#shared-calc/jobs/changed-quote.ts';
 import type { WhatChanged } from '#shared-calc/price/what-changed.ts';
 import { sayOrderFault } from '#shared-calc/words/say-order-fault.ts';

@@ -5,8 +5,10 @@ import type { Command } from '#electron/cli/command.ts';
 import { refusal, wrongUse, type Outcome } from '#electron/cli/outcome.ts';
 import { textTable } from '#electron/cli/text-table.ts';
 import { bookOption, withBook } from '#electron/cli/with-book.ts';
-import { coinsText } from '#shared-calc/buy/coins.ts';
-import { importPrices, type PriceImport } from '#shared-calc/papers/import-prices.ts';
+import { coinsText } from '#shared-calc/quantity/coins-text.ts';
+import type { ListImport } from '#shared-calc/acts/import-list.ts';
+import { importPrices, type TakenPrice } from '#shared-calc/acts/import-prices.ts';
+import { sayRowFault } from '#shared-calc/words/say-row-fault.ts';
 import { isEmptyChange } from '#shared-calc/records/change.ts';
 import { workshopOf } from '#shared-calc/records/workshop-of.ts';
 
@@ -30,7 +32,7 @@ function takeIn(book: Book, file: string, onlyTry: boolean): Outcome {
   const coinDecimals = workshopOf(records).coinDecimals;
   const report = reportOf(list, onlyTry, coinDecimals);
   if (list.refused.length > 0) {
-    const says = list.refused.map(({ row, says: why }) => `${file}, row ${row}: ${why}`);
+    const says = list.refused.map(({ row, fault }) => `${file}, row ${row}: ${sayRowFault(fault)}`);
     return { is: 'refused', says: [...says, 'Nothing was taken in.'], json: report };
   }
   if (!onlyTry && !isEmptyChange(list.change)) {
@@ -48,7 +50,7 @@ function readText(file: string): string | undefined {
   }
 }
 
-function reportOf(list: PriceImport, onlyTry: boolean, decimals: number) {
+function reportOf(list: ListImport<TakenPrice>, onlyTry: boolean, decimals: number) {
   return {
     tried: onlyTry,
     taken: list.refused.length > 0 ? 0 : list.taken.length,
@@ -57,11 +59,11 @@ function reportOf(list: PriceImport, onlyTry: boolean, decimals: number) {
       price: coinsText(priceCoins, decimals),
       before: beforeCoins === undefined ? null : coinsText(beforeCoins, decimals),
     })),
-    refused: list.refused,
+    refused: list.refused.map(({ row, fault }) => ({ row, says: sayRowFault(fault) })),
   };
 }
 
-function tableOf(list: PriceImport, onlyTry: boolean, decimals: number): string {
+function tableOf(list: ListImport<TakenPrice>, onlyTry: boolean, decimals: number): string {
   const rows = list.taken.map(({ material, pack, unit, from, priceCoins, beforeCoins }) => [
     material,
     `${pack} ${unit}`,
@@ -72,7 +74,7 @@ function tableOf(list: PriceImport, onlyTry: boolean, decimals: number): string 
   return `${textTable(['material', 'pack', 'from', 'before', 'price'], rows, [3, 4])}\n\n${sayDone(list, onlyTry)}`;
 }
 
-function sayDone({ taken, change }: PriceImport, onlyTry: boolean): string {
+function sayDone({ taken, change }: ListImport<TakenPrice>, onlyTry: boolean): string {
   if (isEmptyChange(change)) return 'Nothing to do: the book has all of these prices already.';
   const prices = taken.length === 1 ? 'price' : 'prices';
   return onlyTry ? `Tried only: ${taken.length} ${prices} could be taken in.` : `${taken.length} ${prices} taken in.`;

@@ -1,7 +1,7 @@
 import { orderNeeds } from '#shared-calc/bench/order-sums.ts';
 import type { MaterialNeed } from '#shared-calc/buy/material-need.ts';
 import { needsCsv, packList } from '#shared-calc/papers/needs-csv.ts';
-import { coinsText } from '#shared-calc/buy/coins.ts';
+import { coinsText } from '#shared-calc/quantity/coins-text.ts';
 import { cleanNoise, writeNumber } from '#shared-calc/quantity/write-figure.ts';
 import { sayOrderFault } from '#shared-calc/words/say-order-fault.ts';
 import type { Command } from '#electron/cli/command.ts';

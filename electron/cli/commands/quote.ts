@@ -1,5 +1,5 @@
 import { orderSums } from '#shared-calc/bench/order-sums.ts';
-import { coinsText } from '#shared-calc/buy/coins.ts';
+import { coinsText } from '#shared-calc/quantity/coins-text.ts';
 import { quoteCsv } from '#shared-calc/papers/quote-csv.ts';
 import type { QuoteSums } from '#shared-calc/price/quote-sums.ts';
 import { writeNumber } from '#shared-calc/quantity/write-figure.ts';

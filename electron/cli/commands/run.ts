@@ -1,5 +1,5 @@
 import { needAmounts } from '#shared-calc/bench/order-amounts.ts';
-import { coinsText } from '#shared-calc/buy/coins.ts';
+import { coinsText } from '#shared-calc/quantity/coins-text.ts';
 import { NO_STOCK } from '#shared-calc/buy/stock.ts';
 import { shoppingRun, type RunPart, type ShoppingRun } from '#shared-calc/buy/shopping-run.ts';
 import type { Day } from '#shared-calc/calendar/day.ts';

@@ -5,25 +5,29 @@ import { insideFrom, isBegun } from '#renderer/books/outside-size.ts';
 import { shownUnitWords } from '#shared-calc/quantity/figure-words.ts';
 import { Button, Buttons } from '#renderer/kit/button.tsx';
 import { Fault } from '#renderer/kit/note.tsx';
-import { readMoney } from '#shared-calc/papers/read-money.ts';
+import { readMoney } from '#shared-calc/read/read-money.ts';
 import type { Display } from '#shared-calc/quantity/shown-unit.ts';
 import { tankShapes } from '#shared-calc/fields/tank.ts';
-import type { Tank, Workshop } from '#shared-calc/records/records.ts';
+import { plainOptions } from '#shared-calc/read/read-choice.ts';
+import type { FieldContext } from '#shared-calc/records/field-text.ts';
+import { calledOf } from '#shared-calc/fields/record-fields.ts';
+import type { Tank } from '#shared-calc/records/records.ts';
 import { ok } from '#shared-calc/result.ts';
 import { askedMeasures, emptyTank, isOutside, readNewTank, type NewTankTexts } from './new-tank.ts';
 import css from './bench-place.module.css';
+import { said } from '#shared-calc/words/say-entry-fault.ts';
 
 interface FormParts {
   /** A code that is free. */
   readonly code: string;
-  readonly display: Display;
-  readonly workshop: Workshop;
+  readonly context: FieldContext;
   /** Takes the tank, or says why not. */
   readonly take: (tank: Tank, priceCoins: number | undefined) => string | undefined;
 }
 
 /** A tank that is in no book yet: by its outside or inside size, with a base of its own, or as the client's own. */
-export function NewTankForm({ code, display, workshop, take }: FormParts) {
+export function NewTankForm({ code, context, take }: FormParts) {
+  const { display, workshop } = context;
   const [texts, setTexts] = useState(() => emptyTank(code));
   const [refused, setRefused] = useState<string>();
   const put = (next: Partial<NewTankTexts>) => {
@@ -31,8 +35,8 @@ export function NewTankForm({ code, display, workshop, take }: FormParts) {
     setRefused(undefined);
   };
   const settle = () => {
-    const tank = readNewTank(texts, display);
-    const price = texts.price.trim() === '' ? ok(undefined) : readMoney(texts.price, workshop);
+    const tank = readNewTank(texts, context);
+    const price = texts.price.trim() === '' ? ok(undefined) : said(readMoney(texts.price, workshop));
     if (!tank.ok) return setRefused(tank.fault);
     if (!price.ok) return setRefused(price.fault);
     return setRefused(take(tank.value, price.value));
@@ -96,7 +100,7 @@ function OwnerFields({ texts, put, currency }: FieldParts & { readonly currency:
   );
 }
 
-const shapes = tankShapes.map((shape) => ({ value: shape, label: shape }));
+const shapes = plainOptions(tankShapes);
 const ways = [
   { value: 'outside', label: 'outside' },
   { value: 'inside', label: 'inside, glass to glass' },
@@ -127,10 +131,10 @@ function Measures({ texts, put, display }: MeasureParts) {
         {isOut && (
           <OutsideFields shape={shape} texts={outside} write={(next) => put({ outside: next })} display={display} />
         )}
-        {askedMeasures(texts).map(({ key, name }) => (
+        {askedMeasures(texts).map((key) => (
           <TextField
             key={key}
-            label={name}
+            label={calledOf('tank', key)}
             unit={unit}
             figure
             text={texts.inside[key] ?? ''}

@@ -1,9 +1,12 @@
 import { insideFrom, nothingOutside, withInside, type OutsideTexts } from '#renderer/books/outside-size.ts';
-import { isMeasured, tankMeasures, tankMisfit, type TankMeasureKey } from '#shared-calc/papers/tank-measures.ts';
-import { readMeasure } from '#shared-calc/papers/read-measure.ts';
-import { shownUnit, type Display } from '#shared-calc/quantity/shown-unit.ts';
+import { putField } from '#shared-calc/records/edit-field.ts';
+import type { FieldContext } from '#shared-calc/records/field-text.ts';
+import { tankMisfit } from '#shared-calc/records/misfit.ts';
+import { isMeasured, tankMeasures } from '#shared-calc/records/tank-shape.ts';
+import type { Display } from '#shared-calc/quantity/shown-unit.ts';
 import type { Tank } from '#shared-calc/records/records.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
+import { sayFieldFault } from '#shared-calc/words/say-field-fault.ts';
 
 /** A tank that is in no book yet, as it is written down. */
 export interface NewTankTexts {
@@ -13,7 +16,7 @@ export interface NewTankTexts {
   readonly measured: 'outside' | 'inside';
   readonly outside: OutsideTexts;
   /** Inside measurements; with `outside` only dam, vent and bow are asked. */
-  readonly inside: Readonly<Partial<Record<TankMeasureKey, string>>>;
+  readonly inside: Readonly<Record<string, string>>;
   readonly clientsOwn: boolean;
   readonly price: string;
 }
@@ -32,7 +35,7 @@ export function emptyTank(code: string): NewTankTexts {
 }
 
 /** What panes, seams and frame leave are not asked again. */
-const fromOutside: readonly TankMeasureKey[] = [
+const fromOutside: readonly string[] = [
   'insideLengthMm',
   'insideDepthMm',
   'insideHeightMm',
@@ -42,9 +45,9 @@ const fromOutside: readonly TankMeasureKey[] = [
 ];
 
 /** The measurements that are asked for a tank of this shape. */
-export function askedMeasures(texts: Pick<NewTankTexts, 'shape' | 'measured'>): typeof tankMeasures {
+export function askedMeasures(texts: Pick<NewTankTexts, 'shape' | 'measured'>): readonly string[] {
   const outside = isOutside(texts);
-  return tankMeasures.filter(({ key }) => isMeasured(texts.shape, key) && !(outside && fromOutside.includes(key)));
+  return tankMeasures.filter((key) => isMeasured(texts.shape, key) && !(outside && fromOutside.includes(key)));
 }
 
 export function isOutside({ measured }: Pick<NewTankTexts, 'measured'>): boolean {
@@ -52,18 +55,18 @@ export function isOutside({ measured }: Pick<NewTankTexts, 'measured'>): boolean
 }
 
 /** The tank for the tank book, with how its inside came about as its note; or what is missing. */
-export function readNewTank(texts: NewTankTexts, display: Display): Result<Tank, string> {
+export function readNewTank(texts: NewTankTexts, context: FieldContext): Result<Tank, string> {
   const code = texts.code.trim();
   if (!/^[\p{L}\d][\p{L}\d-]{0,19}$/u.test(code))
     return failed('Give the tank a code of letters and digits, such as T20.');
   const { shape, clientsOwn } = texts;
   const bare: Tank = { id: code, label: texts.label.trim(), shape, clientsOwn, note: '' };
-  const measured = isOutside(texts) ? outsideTank(bare, texts, display) : ok(bare);
+  const measured = isOutside(texts) ? outsideTank(bare, texts, context.display) : ok(bare);
   if (!measured.ok) return measured;
-  const tank = withMeasures(measured.value, texts, display);
+  const tank = withMeasures(measured.value, texts, context);
   if (!tank.ok) return tank;
   const wrong = tankMisfit(tank.value);
-  return wrong === undefined ? tank : failed(wrong);
+  return wrong ? failed(sayFieldFault(wrong)) : tank;
 }
 
 function outsideTank(tank: Tank, { outside }: NewTankTexts, display: Display): Result<Tank, string> {
@@ -73,17 +76,18 @@ function outsideTank(tank: Tank, { outside }: NewTankTexts, display: Display): R
   return ok({ ...withInside(tank, inside.value), note: note.replaceAll('\u00a0', ' ') });
 }
 
-function withMeasures(tank: Tank, texts: NewTankTexts, display: Display): Result<Tank, string> {
+function withMeasures(tank: Tank, texts: NewTankTexts, context: FieldContext): Result<Tank, string> {
   let next = tank;
-  for (const measure of askedMeasures(texts)) {
-    const text = texts.inside[measure.key] ?? '';
-    const read = readMeasure(text, { ...measure, shown: shownUnit('mm', display) }, display);
-    if (!read.ok) return read;
-    if (read.value !== undefined) next = { ...next, [measure.key]: read.value };
+  for (const key of askedMeasures(texts)) {
+    const read = putField({ kind: 'tank', record: next, key, text: texts.inside[key] ?? '' }, context);
+    if (!read.ok) return failed(sayFieldFault(read.fault));
+    next = read.value;
   }
-  return ok(
-    next.insideDepthMm === undefined && next.insideLengthMm !== undefined && !isMeasured(next.shape, 'insideDepthMm')
-      ? { ...next, insideDepthMm: next.insideLengthMm }
-      : next,
-  );
+  return ok(asDeepAsLong(next));
+}
+
+function asDeepAsLong(tank: Tank): Tank {
+  const { shape, insideLengthMm, insideDepthMm } = tank;
+  if (insideDepthMm !== undefined || insideLengthMm === undefined || isMeasured(shape, 'insideDepthMm')) return tank;
+  return { ...tank, insideDepthMm: insideLengthMm };
 }

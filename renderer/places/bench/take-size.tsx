@@ -39,8 +39,7 @@ export function TakeSize({ store }: { readonly store: PageStore }) {
             <TankList tanks={tanks} here={here} display={display} take={takeTank} />
             <NewTankForm
               code={nextCode('T', records.tank.keys())}
-              display={display}
-              workshop={workshopOf(records)}
+              context={{ records, workshop: workshopOf(records), display }}
               take={(tank, priceCoins) => taking(() => store.bench.acts.takeNewTank(tank, priceCoins))}
             />
             <Buttons>

@@ -1,9 +1,10 @@
 import { SettledField, Fields } from '#renderer/kit/field.tsx';
-import { readMeasure } from '#shared-calc/papers/read-measure.ts';
+import { readMeasure } from '#shared-calc/read/read-measure.ts';
 import type { CultureBoard } from '#shared-calc/prepare/culture-board.ts';
 import type { CultureDesk } from './culture-desk.ts';
 import type { StandingTub } from '#shared-calc/prepare/tub-days.ts';
 import css from '#renderer/kit/part-page.module.css';
+import { said } from '#shared-calc/words/say-entry-fault.ts';
 
 interface FliesParts {
   readonly desk: CultureDesk;
@@ -14,7 +15,7 @@ interface FliesParts {
 /** Flies wanted a week, and the tubs that give them. */
 export function Flies({ desk, board, standing }: FliesParts) {
   const settle = (text: string) => {
-    const read = readMeasure(text, { name: 'Flies a week', stored: 'each', whole: true, low: 0, high: 100_000 });
+    const read = said(readMeasure(text, { name: 'Flies a week', stored: 'each', whole: true, low: 0, high: 100_000 }));
     if (!read.ok) return read.fault;
     desk.wishFlies(read.value ?? 0);
     return undefined;

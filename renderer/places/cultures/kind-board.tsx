@@ -102,8 +102,7 @@ interface AlarmsParts {
 }
 
 function Alarms({ alarms, unknown }: AlarmsParts) {
-  if (alarms.length + unknown.length === 0)
-    return <p class="calm">Nothing to start and nothing that cannot be ready in time.</p>;
+  if (alarms.length + unknown.length === 0) return <p>Nothing to start and nothing that cannot be ready in time.</p>;
   return (
     <div role="status">
       <ul class={css['clashes']} aria-label="Alarms">

@@ -1,5 +1,5 @@
 import type { ActInputs } from '#shared-calc/acts/all-acts.ts';
-import { readDay } from '#renderer/books/day-field.ts';
+import { readDay } from '#shared-calc/read/read-day.ts';
 import type { BookContext } from '#renderer/books/book-hands.ts';
 import { ChoiceField, SettledField, Fields, FieldBox } from '#renderer/kit/field.tsx';
 import { jobName } from '#shared-calc/jobs/find-job.ts';
@@ -11,6 +11,7 @@ import { paperDay } from '#shared-calc/papers/paper-words.ts';
 import type { CultureKind, Job } from '#shared-calc/records/records.ts';
 import type { StandingTub } from '#shared-calc/prepare/tub-days.ts';
 import css from './cultures.module.css';
+import { said } from '#shared-calc/words/say-entry-fault.ts';
 
 interface TubsParts {
   readonly standing: readonly StandingTub[];
@@ -45,7 +46,7 @@ function TubRow({ standing, hands, context, jobs }: RowParts) {
   const { tub, readyOn, nextOn, is } = standing;
   const change = (fields: ActInputs['changeTub']['fields']) => hands.doAct('changeTub', { tub: tub.id, fields });
   const redate = (text: string) => {
-    const day = readDay(text, 'Started on', context.today);
+    const day = said(readDay(text, 'Started on', context.today));
     return day.ok ? change({ startedOn: day.value }) : hands.refuse(day.fault);
   };
   const claimed =

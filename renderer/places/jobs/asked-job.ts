@@ -1,10 +1,11 @@
 import type { ActInputs } from '#shared-calc/acts/all-acts.ts';
-import { readDay } from '#renderer/books/day-field.ts';
+import { readDay } from '#shared-calc/read/read-day.ts';
 import type { Day } from '#shared-calc/calendar/day.ts';
 import { readSizes } from '#shared-calc/jobs/read-sizes.ts';
 import type { Records } from '#shared-calc/records/records.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
 import { sayJobFault } from '#shared-calc/words/say-job-fault.ts';
+import { said } from '#shared-calc/words/say-entry-fault.ts';
 
 /** A first message as it was typed. */
 export interface Wishes {
@@ -37,7 +38,7 @@ export function askedJob(
 ): Result<ActInputs['newJob'], string> {
   const sizes = sizesText.trim() === '' ? ok([]) : readSizes(sizesText, records);
   if (!sizes.ok) return failed(sayJobFault(sizes.fault));
-  const handover = dayText.trim() === '' ? ok(undefined) : readDay(dayText, 'Handover wanted', today);
+  const handover = dayText.trim() === '' ? ok(undefined) : said(readDay(dayText, 'Handover wanted', today));
   if (!handover.ok) return handover;
   return ok({ ...words, sizes: [...sizes.value], writings: [], by: 'client', handover: handover.value });
 }

@@ -44,7 +44,7 @@ function JobLink({ row: { job, sizes, late, gateOpen }, isOpen, state }: LinkPar
   const { id, title, client, nextAct, nextOn, handover } = job;
   return (
     <a href={writeRoute('jobs', id)} aria-current={isOpen ? 'true' : undefined}>
-      <span class="job-name">
+      <span>
         <b>{id}</b> {title}
         {isOpen && <span class="aside"> open</span>}
       </span>

@@ -1,12 +1,13 @@
 import { useState } from 'preact/hooks';
 import { ChoiceField, SettledField, TextField, Fields } from '#renderer/kit/field.tsx';
-import { readDay } from '#renderer/books/day-field.ts';
-import { entryOfCoins, showCoins } from '#renderer/books/money-field.ts';
+import { readDay } from '#shared-calc/read/read-day.ts';
+import { entryOfCoins, showCoins } from '#shared-calc/quantity/coins-text.ts';
 import { Button, Buttons } from '#renderer/kit/button.tsx';
 import { paperDay } from '#shared-calc/papers/paper-words.ts';
-import { readMoney } from '#shared-calc/papers/read-money.ts';
+import { readMoney } from '#shared-calc/read/read-money.ts';
 import type { JobPart } from './job-part.ts';
 import type { JobFields } from '#shared-calc/acts/job-acts.ts';
+import { said } from '#shared-calc/words/say-entry-fault.ts';
 
 const bases = [
   { value: 'used', label: 'used: what goes in' },
@@ -38,7 +39,7 @@ interface DayEntryParts extends JobPart {
 
 function DayEntry({ job, context: { today }, hands, field, label }: DayEntryParts) {
   const settle = (text: string) => {
-    const day = text.trim() === '' ? undefined : readDay(text, label, today);
+    const day = text.trim() === '' ? undefined : said(readDay(text, label, today));
     if (day && !day.ok) return hands.refuse(day.fault);
     return hands.doAct('writeJob', { job: job.id, fields: { [field]: day?.value ?? null } });
   };
@@ -48,8 +49,8 @@ function DayEntry({ job, context: { today }, hands, field, label }: DayEntryPart
 function Deposit({ job, context: { today, workshop }, hands }: JobPart) {
   const [amount, setAmount] = useState(entryOfCoins(job.depositCoins, workshop));
   const [on, setOn] = useState(job.depositOn ?? today);
-  const coins = amount.trim() === '' ? undefined : readMoney(amount, workshop);
-  const day = readDay(on, 'On', today);
+  const coins = amount.trim() === '' ? undefined : said(readMoney(amount, workshop));
+  const day = said(readDay(on, 'On', today));
   const record = () => {
     if (!coins?.ok || !day.ok) return;
     hands.doAct('recordDeposit', { job: job.id, coins: coins.value, on: day.value });

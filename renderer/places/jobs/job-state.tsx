@@ -1,6 +1,6 @@
 import { useState } from 'preact/hooks';
 import { ChoiceField, SettledField, Fields } from '#renderer/kit/field.tsx';
-import { readDay } from '#renderer/books/day-field.ts';
+import { readDay } from '#shared-calc/read/read-day.ts';
 import { Button, Buttons } from '#renderer/kit/button.tsx';
 import { Fault } from '#renderer/kit/note.tsx';
 import { isGateOpen } from '#shared-calc/jobs/move-job.ts';
@@ -8,6 +8,7 @@ import { jobStates } from '#shared-calc/fields/job.ts';
 import type { JobPart } from './job-part.ts';
 import { sayTaken } from './say-taken.ts';
 import css from './jobs.module.css';
+import { said } from '#shared-calc/words/say-entry-fault.ts';
 
 /** Where a job stands, where it goes next and what that asks for, and what is to be done by when. */
 export function JobState({ job, context, hands }: JobPart) {
@@ -22,11 +23,11 @@ export function JobState({ job, context, hands }: JobPart) {
   const plan = (act: string, on: string | undefined) => hands.doAct('setNextAct', { job: job.id, act, on });
   const planDay = (text: string) => {
     if (text.trim() === '') return plan(job.nextAct, undefined);
-    const day = readDay(text, 'By', today);
+    const day = said(readDay(text, 'By', today));
     return day.ok ? plan(job.nextAct, day.value) : hands.refuse(day.fault);
   };
   return (
-    <section class="job-state">
+    <section>
       <h3>State and next act</h3>
       <Fields look="wide">
         <ChoiceField

@@ -1,11 +1,11 @@
 import type { BookHands } from '#renderer/books/book-hands.ts';
 import { bookPlace } from '#renderer/books/book-place.tsx';
-import { previewPrices, previewRecords } from '#renderer/files/import-preview.ts';
+import { previewPrices, previewRecords, sayHeadings } from '#renderer/files/import-preview.ts';
 import { listImport } from '#renderer/files/list-import.tsx';
 import type { PlaceView } from '#renderer/frame/page-view.ts';
 import type { Route } from '#renderer/frame/place-route.ts';
-import { importMaterials } from '#shared-calc/papers/import-materials.ts';
-import { importPrices } from '#shared-calc/papers/import-prices.ts';
+import { importRecords } from '#shared-calc/acts/import-records.ts';
+import { importPrices } from '#shared-calc/acts/import-prices.ts';
 import { materialTable } from './material-rows.ts';
 import { MaterialSlip } from './material-slip.tsx';
 
@@ -14,9 +14,8 @@ export function materialBookPlace(hands: BookHands): (route: Route) => PlaceView
   const list = listImport({
     hands,
     title: 'Take in a list of materials',
-    needs:
-      'Headings: material, label, unit; and as you have them packs (10 L; 45 L), supplier, sale, keeps, lead, note.',
-    preview: (text, { records }) => previewRecords(importMaterials(text, records)),
+    needs: `${sayHeadings('material')} Packs as 10 L; 45 L.`,
+    preview: (text, { records }) => previewRecords(importRecords('material', text, records)),
   });
   const prices = listImport({
     hands,

@@ -6,24 +6,18 @@ import {
   type BookRow,
   type BookTable,
 } from '#renderer/books/book-table.ts';
-import { choiceField, plainOptions } from '#renderer/books/choice-field.ts';
-import { columnsOf, type Field, type Lifted } from '#renderer/books/field.ts';
-import { figureField } from '#renderer/books/figure-field.ts';
-import { showCoins } from '#renderer/books/money-field.ts';
+import { insertAfter, recordColumns } from '#renderer/books/record-columns.ts';
+import { showCoins } from '#shared-calc/quantity/coins-text.ts';
+import { freshRecord } from '#shared-calc/records/edit-field.ts';
 import { nextCode } from '#renderer/books/next-code.ts';
 import { isOldPrice, packId, packsOf, priceOn, pricesOf } from '#shared-calc/buy/pack-prices.ts';
 import { addRecords, removeRecords } from '#renderer/books/put-record.ts';
 import { byCode, codeColumn, recordsOf } from '#renderer/books/record-table.ts';
-import { supplierField } from '#renderer/books/supplier-field.ts';
 import { mayGo } from '#renderer/books/uses-of.ts';
 import { unitWords } from '#shared-calc/quantity/unit-words.ts';
-import { wordsField } from '#renderer/books/words-field.ts';
-import { yesNoField } from '#renderer/books/yes-no-field.ts';
-import { findUnit, unitSymbols } from '#shared-calc/quantity/unit.ts';
 import { cleanNoise } from '#shared-calc/quantity/write-figure.ts';
-import { saleWays } from '#shared-calc/fields/material.ts';
 import type { Material, Pack, PackPrice, Records } from '#shared-calc/records/records.ts';
-import { failed, ok, type Result } from '#shared-calc/result.ts';
+import { ok, type Result } from '#shared-calc/result.ts';
 import { added, type Change } from '#shared-calc/records/change.ts';
 
 /** A pack with what it costs today. */
@@ -49,8 +43,7 @@ export const materialTable: BookTable<MaterialRow> = {
   nameOf: ({ id, material }) => `${id} ${material.label}`.trim(),
   add: (context) => {
     const id = freeCode(context);
-    const material: Material = { id, label: '', unit: 'L', sale: 'packs', keeps: true, note: '' };
-    return { id, change: addRecords(`new material ${id}`, [added('material', material)]) };
+    return { id, change: addRecords(`new material ${id}`, [added('material', freshRecord('material', id))]) };
   },
   copy: (context, row) => {
     const id = freeCode(context);
@@ -90,79 +83,12 @@ function removeMaterials(records: Records, rows: readonly MaterialRow[]): Result
 }
 
 function materialColumns(context: BookContext): readonly BookColumn<MaterialRow>[] {
-  const { records, display } = context;
-  const lifted: Lifted<'material', MaterialRow> = {
-    kind: 'material',
-    recordOf: ({ material }) => material,
-    nameOf: ({ id }) => id,
-  };
-  const fields: readonly Field<Material>[] = [
-    wordsField<Material>('label', { title: 'Material', width: 14.5, needed: true }),
-    unitField(records),
-  ];
-  const others: readonly Field<Material>[] = [
-    supplierField<Material>(records),
-    saleField,
-    yesNoField<Material>('keeps', 'Keeps'),
-    figureField<Material>(
-      'leadDays',
-      {
-        name: 'Lead',
-        title: 'Lead, working days',
-        stored: 'each',
-        whole: true,
-        low: 0,
-        high: 365,
-        mayBeEmpty: true,
-        width: 5.5,
-      },
-      display,
-    ),
-    wordsField<Material>('note', { title: 'Note', width: 18 }),
-  ];
-  return [codeColumn(5), ...columnsOf(lifted, fields), packsColumn(context), fromColumn, ...columnsOf(lifted, others)];
+  const columns = recordColumns<'material', MaterialRow>(
+    { kind: 'material', recordOf: ({ material }) => material, widths: { label: 14.5, unit: 4 } },
+    context,
+  );
+  return [codeColumn(5), ...insertAfter(columns, 'unit', [packsColumn(context), fromColumn])];
 }
-
-/** Packs and stock are counted in the unit, so that it only changes while there are none. */
-function unitField(records: Records): Field<Material> {
-  const units = unitSymbols.filter((symbol) => findUnit(symbol)?.zero === undefined && symbol !== 'money');
-  const field = choiceField<Material>({
-    key: 'unit',
-    title: 'Unit',
-    options: plainOptions(units),
-    width: 4,
-    get: ({ unit }) => unit,
-    put: (material, unit) => ({ ...material, unit: unit ?? material.unit }),
-  });
-  return {
-    ...field,
-    show: ({ unit }) => unitWords(unit, ''),
-    read: (text, material) => {
-      const exact = units.find((unit) => unit === text.trim());
-      const read = exact === undefined ? field.read(text, material) : ok({ ...material, unit: exact });
-      const isCounted =
-        packsOf(records, material.id).length > 0 ||
-        [...records.stockEntry.values()].some((entry) => entry.material === material.id);
-      if (!read.ok || read.value.unit === material.unit || !isCounted) return read;
-      return failed(
-        `${material.id} has packs or stock in ${material.unit}, which would no longer be right. Make another material of it.`,
-      );
-    },
-  };
-}
-
-const saleField: Field<Material> = choiceField<Material>({
-  key: 'sale',
-  title: 'Sold',
-  options: [
-    { value: 'packs', label: 'in packs' },
-    { value: 'cut', label: 'cut to size' },
-    { value: 'own', label: 'our own' },
-  ],
-  width: 6.5,
-  get: ({ sale }) => sale,
-  put: (material, word) => ({ ...material, sale: saleWays.find((way) => way === word) ?? material.sale }),
-});
 
 function priceWords(price: PackPrice | undefined, { workshop }: BookContext): string {
   return price ? ` at ${showCoins(price.priceCoins, workshop)}` : '';

@@ -4,10 +4,11 @@ import { TextField } from '#renderer/kit/field.tsx';
 import { PriceList } from '#renderer/books/price-list.tsx';
 import { Button, Buttons } from '#renderer/kit/button.tsx';
 import { Hint } from '#renderer/kit/note.tsx';
-import { readMeasure } from '#shared-calc/papers/read-measure.ts';
+import { readMeasure } from '#shared-calc/read/read-measure.ts';
 import { cleanNoise } from '#shared-calc/quantity/write-figure.ts';
 import type { Material, Pack } from '#shared-calc/records/records.ts';
 import type { MaterialRow } from './material-rows.ts';
+import { said } from '#shared-calc/words/say-entry-fault.ts';
 
 interface MaterialSlipParts {
   readonly row: MaterialRow;
@@ -55,10 +56,8 @@ interface AddPackParts {
 
 function AddPack({ material, context, hands }: AddPackParts) {
   const [text, setText] = useState('');
-  const amount = readMeasure(
-    text,
-    { name: 'Amount', stored: material.unit, low: 1e-6, mayBeEmpty: true },
-    context.display,
+  const amount = said(
+    readMeasure(text, { name: 'Amount', stored: material.unit, low: 1e-6, mayBeEmpty: true }, context.display),
   );
   const add = () => {
     if (!amount.ok || amount.value === undefined) return;

@@ -2,7 +2,7 @@ import { signal, type ReadonlySignal } from '@preact/signals';
 import type { ComponentChildren } from 'preact';
 import { contextNow, type BookContext, type BookHands } from '#renderer/books/book-hands.ts';
 import { ChoiceField } from '#renderer/kit/field.tsx';
-import { showCoins } from '#renderer/books/money-field.ts';
+import { showCoins } from '#shared-calc/quantity/coins-text.ts';
 import { downloadCsv } from '#renderer/files/download-csv.ts';
 import type { PlaceView } from '#renderer/frame/page-view.ts';
 import { writeRoute, type Route } from '#renderer/frame/place-route.ts';

@@ -1,5 +1,5 @@
-import { showCoins } from '#renderer/books/money-field.ts';
 import { CodedName } from '#renderer/kit/coded-name.tsx';
+import { showCoins } from '#shared-calc/quantity/coins-text.ts';
 import { unitWords } from '#shared-calc/quantity/unit-words.ts';
 import { Flag } from '#renderer/kit/flag.tsx';
 import { Table, type Column } from '#renderer/kit/table.tsx';

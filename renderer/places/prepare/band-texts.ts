@@ -1,6 +1,7 @@
-import { readMeasure } from '#shared-calc/papers/read-measure.ts';
+import { readMeasure } from '#shared-calc/read/read-measure.ts';
 import type { WatchBand } from '#shared-calc/prepare/watch.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
+import { said } from '#shared-calc/words/say-entry-fault.ts';
 
 /** A band as it is typed. */
 export type BandTexts = Readonly<Record<keyof WatchBand, string>>;
@@ -26,7 +27,7 @@ export function bandTexts(band: WatchBand, decimalComma: boolean): BandTexts {
 export function readBand(texts: BandTexts, decimalComma: boolean): Result<WatchBand, string> {
   const band = { lowestC: 0, highestC: 0, driest: 0, dampest: 0 };
   for (const key of bandKeys) {
-    const read = readMeasure(texts[key], bandFields[key], { decimalComma });
+    const read = said(readMeasure(texts[key], bandFields[key], { decimalComma }));
     if (!read.ok) return read;
     band[key] = read.value ?? 0;
   }

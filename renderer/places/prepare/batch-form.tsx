@@ -1,8 +1,8 @@
 import { idsOf } from '#shared-calc/acts/act.ts';
 import type { ActInputs } from '#shared-calc/acts/all-acts.ts';
 import type { Change } from '#shared-calc/records/change.ts';
-import { readDay } from '#renderer/books/day-field.ts';
-import { readMeasure } from '#shared-calc/papers/read-measure.ts';
+import { readDay } from '#shared-calc/read/read-day.ts';
+import { readMeasure } from '#shared-calc/read/read-measure.ts';
 import { useState } from 'preact/hooks';
 import { ChoiceField, TextField, Fields } from '#renderer/kit/field.tsx';
 import { writeRoute } from '#renderer/frame/place-route.ts';
@@ -18,6 +18,7 @@ import { EmptyNote } from '#renderer/kit/empty-note.tsx';
 import { Fault } from '#renderer/kit/note.tsx';
 import type { AskedTreatment } from './treatment-texts.ts';
 import css from './prepare.module.css';
+import { said } from '#shared-calc/words/say-entry-fault.ts';
 
 /** A batch as it is typed. */
 interface BatchTexts {
@@ -128,9 +129,9 @@ function readBatch(
   const { decimalComma } = workshop;
   const load = writeNumber(loadOf(asked) ?? 0, 2, { decimalComma, group: false });
   const measure = { name: 'Litres', stored: 'L', low: 0.1, high: 10_000 };
-  const litres = readMeasure(texts.litres || load, measure, { decimalComma });
+  const litres = said(readMeasure(texts.litres || load, measure, { decimalComma }));
   if (!litres.ok) return litres;
-  const on = readDay(texts.on || today, 'Treated on', today);
+  const on = said(readDay(texts.on || today, 'Treated on', today));
   if (!on.ok) return on;
   const { material, collectedAt, note } = texts;
   return ok({ material, collectedAt, note, moistened, way: chosen.way, aim, litres: litres.value ?? 0, on: on.value });

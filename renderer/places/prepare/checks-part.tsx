@@ -68,7 +68,7 @@ function Counted({ sheet }: { readonly sheet: SizeSheet }) {
 /** Limits of the job's own place: they are changed on its page, not by a line of the size. */
 function OfThePlace({ sheet: { place }, display }: { readonly sheet: SizeSheet; readonly display: Display }) {
   return (
-    <section class="sheet-part">
+    <section>
       <h2>The place</h2>
       <ul class={css['checkRows']}>
         {place.map((check) => (
@@ -127,7 +127,7 @@ function PartOfSheet({ part, view, sheet }: PartParts) {
   if (rows.length === 0 && !isLit) return null;
   const { display } = view.context;
   return (
-    <section class="sheet-part">
+    <section>
       <h2>{partWords[part]}</h2>
       {isLit && sheet.light && (
         <p>
@@ -208,7 +208,7 @@ function HeaviestParts({ sheet, display }: { readonly sheet: SizeSheet; readonly
 /** What the figures of the sheet do not know. */
 function Beside({ sheet: { beside } }: { readonly sheet: SizeSheet }) {
   return (
-    <section class="sheet-part">
+    <section>
       <h2>What these figures do not know</h2>
       <Cautions>
         {beside.map(({ labels, misleads, says }) => (

@@ -9,7 +9,7 @@ import { sayDay } from '#shared-calc/prepare/say-day.ts';
 import { timeLine, type Clash, type TimeLineEntry } from '#shared-calc/prepare/time-line.ts';
 import { sayNoPlan } from '#shared-calc/words/say-plan-fault.ts';
 import { stepWords } from '#shared-calc/papers/step-words.ts';
-import { readMeasure } from '#shared-calc/papers/read-measure.ts';
+import { readMeasure } from '#shared-calc/read/read-measure.ts';
 import type { JobPlan } from '#shared-calc/derive/job-plan.ts';
 import { isHandedOver, isUnderWay, plannedJobs } from '#shared-calc/derive/planned-jobs.ts';
 import type { PrepareDesk } from './prepare-desk.ts';
@@ -21,6 +21,7 @@ import { Flag } from '#renderer/kit/flag.tsx';
 import { roomClashes, standingTanks, type RoomClash } from './room-clashes.ts';
 import { AreaRounds } from './area-rounds.tsx';
 import css from '#renderer/kit/part-page.module.css';
+import { said } from '#shared-calc/words/say-entry-fault.ts';
 
 /** All jobs under way on one time line, with the days that ask for more people or more room than there is. */
 export function JobsPart({ desk, context }: PartView) {
@@ -123,7 +124,7 @@ interface ClashParts {
 
 function Clashes({ people, room, hours, places }: ClashParts) {
   if (people.length + room.length === 0)
-    return <p class="calm">No day asks for more than one builder or {places} places for tanks.</p>;
+    return <p>No day asks for more than one builder or {places} places for tanks.</p>;
   return (
     <ul class={css['clashes']} aria-label="Clashes">
       {people.map(({ date, minutes, entries }) => (
@@ -158,13 +159,15 @@ function hoursWords(minutes: number): string {
 
 function Limits({ desk }: { readonly desk: PrepareDesk }) {
   const settle = (what: 'hoursADay' | 'places', name: string, most: number) => (text: string) => {
-    const read = readMeasure(text, {
-      name,
-      stored: what === 'hoursADay' ? 'h' : 'each',
-      whole: true,
-      low: 1,
-      high: most,
-    });
+    const read = said(
+      readMeasure(text, {
+        name,
+        stored: what === 'hoursADay' ? 'h' : 'each',
+        whole: true,
+        low: 1,
+        high: most,
+      }),
+    );
     if (!read.ok) return read.fault;
     desk.keep(what, read.value ?? 1);
     return undefined;

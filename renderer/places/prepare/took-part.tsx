@@ -12,9 +12,10 @@ import { Lessons } from './lessons.tsx';
 import { OpenAJob } from './open-a-job.tsx';
 import type { PrepareDesk } from './prepare-desk.ts';
 import type { PartView } from './part-view.ts';
-import { readMeasure } from '#shared-calc/papers/read-measure.ts';
 import css from './prepare.module.css';
 import look from '#renderer/kit/part-page.module.css';
+import { readMeasure } from '#shared-calc/read/read-measure.ts';
+import { said } from '#shared-calc/words/say-entry-fault.ts';
 
 /** What a job took beside what was planned, and what the last five jobs could teach the house. */
 export function TookPart({ desk, context, job }: PartView) {
@@ -50,7 +51,7 @@ function Taken({ title, rows, desk, context, job }: TakenParts) {
     ({ line, label, unit }: TookRow) =>
     (text: string) => {
       const measure = { name: label, stored: unit, low: 0, high: 1_000_000, mayBeEmpty: true };
-      const read = readMeasure(text, measure, workshop);
+      const read = said(readMeasure(text, measure, workshop));
       if (!read.ok) return desk.hands.refuse(read.fault);
       return desk.hands.doAct('writeTook', { job: job.id, line, value: read.value ?? null });
     };

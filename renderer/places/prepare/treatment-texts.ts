@@ -1,7 +1,8 @@
-import { readMeasure } from '#shared-calc/papers/read-measure.ts';
+import { readMeasure } from '#shared-calc/read/read-measure.ts';
 import { treatLeaves, triedWays, type TreatmentPlace, type TriedWay } from '#shared-calc/prepare/treat-leaves.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
 import type { TreatmentAim, TreatmentWay } from '#shared-calc/trade/heat/leaf-treatment.ts';
+import { said } from '#shared-calc/words/say-entry-fault.ts';
 
 /** A treatment as it is typed; a vessel that is left empty is the usual one of the way. */
 export interface TreatmentTexts {
@@ -67,7 +68,7 @@ function readLeaves({ leaves }: TreatmentTexts, { ofJob, decimalComma }: Terms):
   if (leaves.trim() === '') {
     return ofJob === undefined ? failed('Leaves: say how many loose litres, as 43.51 L.') : ok(ofJob);
   }
-  const read = readMeasure(leaves, { name: 'Leaves', stored: 'L', low: 0.1, high: 10_000 }, { decimalComma });
+  const read = said(readMeasure(leaves, { name: 'Leaves', stored: 'L', low: 0.1, high: 10_000 }, { decimalComma }));
   return read.ok ? ok(read.value ?? 0) : read;
 }
 
@@ -85,7 +86,7 @@ function readLoads(
     const measure = name.endsWith('Fill')
       ? { name: fieldNames[name], stored: 'share', shown: '%', low: 0.1, high: 1 }
       : { name: fieldNames[name], stored: 'L', low: 1, high: 1_000 };
-    const read = readMeasure(texts[name], { ...measure, mayBeEmpty: true }, { decimalComma });
+    const read = said(readMeasure(texts[name], { ...measure, mayBeEmpty: true }, { decimalComma }));
     if (!read.ok) return read;
     if (read.value !== undefined) figures[name] = read.value;
   }

@@ -1,7 +1,7 @@
 import { useMemo } from 'preact/hooks';
 import type { BookContext } from '#renderer/books/book-hands.ts';
 import { ChoiceField, Fields } from '#renderer/kit/field.tsx';
-import { showCoins } from '#renderer/books/money-field.ts';
+import { showCoins } from '#shared-calc/quantity/coins-text.ts';
 import { writeRoute } from '#renderer/frame/place-route.ts';
 import { Fault } from '#renderer/kit/note.tsx';
 import { Table } from '#renderer/kit/table.tsx';

@@ -1,5 +1,5 @@
 import type { BookContext } from '#renderer/books/book-hands.ts';
-import { showCoins } from '#renderer/books/money-field.ts';
+import { showCoins } from '#shared-calc/quantity/coins-text.ts';
 import { Hint } from '#renderer/kit/note.tsx';
 import { Table } from '#renderer/kit/table.tsx';
 import type { QuoteBody } from '#shared-calc/jobs/quote-body.ts';

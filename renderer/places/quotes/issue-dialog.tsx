@@ -1,6 +1,6 @@
 import { useState } from 'preact/hooks';
 import type { BookContext } from '#renderer/books/book-hands.ts';
-import { showCoins } from '#renderer/books/money-field.ts';
+import { showCoins } from '#shared-calc/quantity/coins-text.ts';
 import { writeRoute } from '#renderer/frame/place-route.ts';
 import { AskDialog } from '#renderer/kit/ask-dialog.tsx';
 import type { MoneyHands } from '#renderer/store/money-hands.ts';

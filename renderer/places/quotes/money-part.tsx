@@ -1,4 +1,4 @@
-import { showCoins } from '#renderer/books/money-field.ts';
+import { showCoins } from '#shared-calc/quantity/coins-text.ts';
 import { moneyBarsSpec } from '#renderer/curves/money-bars-spec.ts';
 import { MoneyBars } from '#renderer/curves/money-bars.tsx';
 import { InsideTable, type InsideParts } from './inside-table.tsx';

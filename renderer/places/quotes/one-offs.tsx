@@ -2,12 +2,13 @@ import type { QuoteLineFields } from '#shared-calc/acts/quote-line-acts.ts';
 import { useState } from 'preact/hooks';
 import type { BookContext } from '#renderer/books/book-hands.ts';
 import { ChoiceField, SettledField, TextField, Fields } from '#renderer/kit/field.tsx';
-import { entryOfCoins } from '#renderer/books/money-field.ts';
+import { entryOfCoins } from '#shared-calc/quantity/coins-text.ts';
 import { Button, Buttons } from '#renderer/kit/button.tsx';
 import type { MoneyHands } from '#renderer/store/money-hands.ts';
-import { readMoney } from '#shared-calc/papers/read-money.ts';
+import { readMoney } from '#shared-calc/read/read-money.ts';
 import type { QuoteLine, Records } from '#shared-calc/records/records.ts';
 import css from './quotes.module.css';
+import { said } from '#shared-calc/words/say-entry-fault.ts';
 
 interface OneOffsParts {
   readonly job: string;
@@ -47,7 +48,7 @@ function OneOff({
 }: Omit<OneOffsParts, 'job'> & { readonly line: QuoteLine }) {
   const put = (fields: QuoteLineFields) => hands.doAct('changeQuoteLine', { line: line.id, fields });
   const putCost = (text: string) => {
-    const coins = readMoney(text, workshop);
+    const coins = said(readMoney(text, workshop));
     return coins.ok ? put({ costCoins: coins.value }) : hands.refuse(coins.fault);
   };
   return (
@@ -88,7 +89,7 @@ function NewOneOff({ job, context: { records, workshop }, hands }: OneOffsParts)
   const [cost, setCost] = useState('');
   const groups = groupOptions(records);
   const [group, setGroup] = useState(groups[0]?.value ?? '');
-  const coins = cost.trim() === '' ? undefined : readMoney(cost, workshop);
+  const coins = cost.trim() === '' ? undefined : said(readMoney(cost, workshop));
   const isReady = label.trim() !== '' && coins?.ok === true && group !== '';
   const add = () => {
     if (!isReady || !coins.ok) return;

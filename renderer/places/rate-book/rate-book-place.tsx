@@ -1,11 +1,11 @@
 import type { BookHands } from '#renderer/books/book-hands.ts';
 import { bookPlace } from '#renderer/books/book-place.tsx';
-import { previewRecords } from '#renderer/files/import-preview.ts';
+import { previewRecords, sayHeadings } from '#renderer/files/import-preview.ts';
 import { listImport } from '#renderer/files/list-import.tsx';
 import type { PlaceView } from '#renderer/frame/page-view.ts';
 import { writeRoute, type Route } from '#renderer/frame/place-route.ts';
 import { Tabs } from '#renderer/kit/tabs.tsx';
-import { importSuppliers } from '#shared-calc/papers/import-suppliers.ts';
+import { importRecords } from '#shared-calc/acts/import-records.ts';
 import { closedTable, marginTable, rateTable, supplierTable, taxTable } from './rate-tables.ts';
 
 const leaves = [
@@ -23,9 +23,8 @@ export function rateBookPlace(hands: BookHands): (route: Route) => PlaceView {
   const list = listImport({
     hands,
     title: 'Take in a list of suppliers',
-    needs:
-      'Headings: supplier (a code), name, lead; and as you have them sells, tank lead, carriage, free from, minimum, days, note.',
-    preview: (text, { records }) => previewRecords(importSuppliers(text, records)),
+    needs: sayHeadings('supplier'),
+    preview: (text, { records }) => previewRecords(importRecords('supplier', text, records)),
   });
   const above = (here: LeafId) => () => (
     <>

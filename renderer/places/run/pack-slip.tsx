@@ -1,6 +1,6 @@
 import type { BookContext } from '#renderer/books/book-hands.ts';
 import { SettledField, Fields } from '#renderer/kit/field.tsx';
-import { showCoins } from '#renderer/books/money-field.ts';
+import { showCoins } from '#shared-calc/quantity/coins-text.ts';
 import { goodsWords, packWords } from '#shared-calc/quantity/goods-words.ts';
 import { Button, Buttons } from '#renderer/kit/button.tsx';
 import { sayOrdered } from '#shared-calc/papers/needs-paper.ts';

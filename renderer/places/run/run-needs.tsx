@@ -1,5 +1,5 @@
 import type { BookContext } from '#renderer/books/book-hands.ts';
-import { showCoins } from '#renderer/books/money-field.ts';
+import { showCoins } from '#shared-calc/quantity/coins-text.ts';
 import { writeRoute } from '#renderer/frame/place-route.ts';
 import { CodedName } from '#renderer/kit/coded-name.tsx';
 import { goodsWords, packsWords } from '#shared-calc/quantity/goods-words.ts';

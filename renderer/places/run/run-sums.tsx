@@ -1,5 +1,5 @@
 import type { BookContext } from '#renderer/books/book-hands.ts';
-import { showCoins } from '#renderer/books/money-field.ts';
+import { showCoins } from '#shared-calc/quantity/coins-text.ts';
 import { Table } from '#renderer/kit/table.tsx';
 import type { ShoppingRun } from '#shared-calc/buy/shopping-run.ts';
 import { writeNumber } from '#shared-calc/quantity/write-figure.ts';

@@ -1,11 +1,12 @@
-import { readDay } from '#renderer/books/day-field.ts';
+import { readDay } from '#shared-calc/read/read-day.ts';
 import type { Day } from '#shared-calc/calendar/day.ts';
-import { readMeasure } from '#shared-calc/papers/read-measure.ts';
+import { readMeasure } from '#shared-calc/read/read-measure.ts';
 import { unitOfGoods } from '#shared-calc/buy/unit-of-goods.ts';
 import type { Display } from '#shared-calc/quantity/shown-unit.ts';
 import type { ActInputs } from '#shared-calc/acts/all-acts.ts';
 import type { Records } from '#shared-calc/records/records.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
+import { said } from '#shared-calc/words/say-entry-fault.ts';
 
 /** What is to be put into the Store, as it was typed. */
 export interface PutInWishes {
@@ -36,7 +37,7 @@ export function putInAsked(
 ): Result<ActInputs['putIn'], string> {
   const unit = unitOfGoods(wishes.material, records);
   if (unit === undefined) return failed('Choose what it is.');
-  const amount = readMeasure(wishes.amount, { name: 'Amount', stored: unit, low: 1e-6 }, display);
+  const amount = said(readMeasure(wishes.amount, { name: 'Amount', stored: unit, low: 1e-6 }, display));
   if (!amount.ok) return amount;
   const bestBefore = dayOf(wishes.bestBefore, 'Best before', today);
   if (!bestBefore.ok) return bestBefore;
@@ -55,5 +56,5 @@ export function putInAsked(
 
 /** Nothing where no day is given. */
 function dayOf(text: string, title: string, today: Day): Result<Day | undefined, string> {
-  return text.trim() === '' ? ok(undefined) : readDay(text, title, today);
+  return text.trim() === '' ? ok(undefined) : said(readDay(text, title, today));
 }

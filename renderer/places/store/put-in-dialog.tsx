@@ -1,12 +1,11 @@
 import { useState } from 'preact/hooks';
-import { plainOptions } from '#renderer/books/choice-field.ts';
 import { contextNow } from '#renderer/books/book-hands.ts';
 import { ChoiceField, TextField, Fields } from '#renderer/kit/field.tsx';
 import { writeRoute } from '#renderer/frame/place-route.ts';
 import { AskDialog } from '#renderer/kit/ask-dialog.tsx';
 import type { MoneyHands } from '#renderer/store/money-hands.ts';
 import { unitOfGoods } from '#shared-calc/buy/unit-of-goods.ts';
-import type { Option } from '#shared-calc/papers/read-choice.ts';
+import { plainOptions, type Option } from '#shared-calc/read/read-choice.ts';
 import type { Records } from '#shared-calc/records/records.ts';
 import { jobOptions } from './job-options.ts';
 import { asksOf, putInAsked, type PutInWishes } from './asked-entry.ts';

@@ -1,15 +1,16 @@
 import type { EntryFields } from '#shared-calc/acts/store-acts.ts';
 import type { BookContext } from '#renderer/books/book-hands.ts';
 import { ChoiceField, SettledField, Fields } from '#renderer/kit/field.tsx';
-import { readDay } from '#renderer/books/day-field.ts';
+import { readDay } from '#shared-calc/read/read-day.ts';
 import { Button } from '#renderer/kit/button.tsx';
 import type { MoneyHands } from '#renderer/store/money-hands.ts';
-import { readMeasure } from '#shared-calc/papers/read-measure.ts';
+import { readMeasure } from '#shared-calc/read/read-measure.ts';
 import { cleanNoise } from '#shared-calc/quantity/write-figure.ts';
 import type { StockEntry } from '#shared-calc/records/records.ts';
 import { jobOptions } from './job-options.ts';
 import { isHeld, isPast } from './store-rows.ts';
 import css from './store.module.css';
+import { said } from '#shared-calc/words/say-entry-fault.ts';
 
 interface CardParts {
   readonly entry: StockEntry;
@@ -28,7 +29,7 @@ export function StockEntryCard({ entry, unit, context, hands }: CardParts) {
   const { records, display, today } = context;
   const put = (fields: EntryFields) => hands.doAct('correctEntry', { entry: entry.id, fields });
   const putAmount = (text: string) => {
-    const amount = readMeasure(text, { name: 'Amount', stored: unit, low: 0 }, display);
+    const amount = said(readMeasure(text, { name: 'Amount', stored: unit, low: 0 }, display));
     return amount.ok ? put({ amount: amount.value }) : hands.refuse(amount.fault);
   };
   const amountText = String(cleanNoise(entry.amount));
@@ -82,7 +83,7 @@ function DayOf({ entry, context: { today }, hands, field, label }: DayParts) {
   const settle = (text: string) => {
     const put = (day: string | null) => hands.doAct('correctEntry', { entry: entry.id, fields: { [field]: day } });
     if (text.trim() === '') return put(null);
-    const day = readDay(text, label, today);
+    const day = said(readDay(text, label, today));
     return day.ok ? put(day.value) : hands.refuse(day.fault);
   };
   return <SettledField label={label} text={entry[field] ?? ''} settle={settle} />;

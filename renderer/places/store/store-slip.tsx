@@ -4,10 +4,11 @@ import { ChoiceField, TextField, Fields } from '#renderer/kit/field.tsx';
 import { Button, Buttons } from '#renderer/kit/button.tsx';
 import type { MoneyHands } from '#renderer/store/money-hands.ts';
 import { goodsWords } from '#shared-calc/quantity/goods-words.ts';
-import { readMeasure } from '#shared-calc/papers/read-measure.ts';
+import { readMeasure } from '#shared-calc/read/read-measure.ts';
 import { jobOptions } from './job-options.ts';
 import { StockEntryCard } from './stock-entry-card.tsx';
 import type { StoreRow } from './store-rows.ts';
+import { said } from '#shared-calc/words/say-entry-fault.ts';
 
 interface SlipParts {
   readonly row: StoreRow | undefined;
@@ -44,7 +45,7 @@ function TakeOrKeep({ row, context: { records, display }, hands }: SlipParts & {
   const [text, setText] = useState('');
   const [job, setJob] = useState(hands.job.peek() ?? '');
   const { material, unit } = row;
-  const amount = readMeasure(text, { name: 'Amount', stored: unit, low: 1e-6, mayBeEmpty: true }, display);
+  const amount = said(readMeasure(text, { name: 'Amount', stored: unit, low: 1e-6, mayBeEmpty: true }, display));
   const wanted = amount.ok ? amount.value : undefined;
   const use = () => {
     if (wanted === undefined) return;

@@ -1,6 +1,7 @@
 import { useState } from 'preact/hooks';
 import type { BookContext, BookHands } from '#renderer/books/book-hands.ts';
-import { tankMisfit } from '#shared-calc/papers/tank-measures.ts';
+import { tankMisfit } from '#shared-calc/records/misfit.ts';
+import { sayFieldFault } from '#shared-calc/words/say-field-fault.ts';
 import type { Tank } from '#shared-calc/records/records.ts';
 import { InsideWorked, OutsideFields } from '#renderer/books/outside-fields.tsx';
 import { insideFrom, isBegun, nothingOutside, withInside, type InsideSizes } from '#renderer/books/outside-size.ts';
@@ -41,5 +42,5 @@ export function OutsideForm({ tank, context: { display }, hands }: OutsideParts)
 function takeInside(tank: Tank, inside: InsideSizes, hands: BookHands): string | undefined {
   const to = withInside(tank, inside);
   const wrong = tankMisfit(to);
-  return wrong ?? hands.doAct('put', { kind: 'tank', record: to });
+  return wrong ? sayFieldFault(wrong) : hands.doAct('put', { kind: 'tank', record: to });
 }

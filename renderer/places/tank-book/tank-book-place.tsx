@@ -3,8 +3,8 @@ import { bookPlace } from '#renderer/books/book-place.tsx';
 import { listImport } from '#renderer/files/list-import.tsx';
 import type { PlaceView } from '#renderer/frame/page-view.ts';
 import type { Route } from '#renderer/frame/place-route.ts';
-import { importTanks } from '#shared-calc/papers/import-tanks.ts';
-import { previewRecords } from '#renderer/files/import-preview.ts';
+import { importRecords } from '#shared-calc/acts/import-records.ts';
+import { previewRecords, sayHeadings } from '#renderer/files/import-preview.ts';
 import { tankTable } from './tank-rows.ts';
 import { TankSlip } from './tank-slip.tsx';
 
@@ -13,9 +13,8 @@ export function tankBookPlace(hands: BookHands): (route: Route) => PlaceView {
   const list = listImport({
     hands,
     title: 'Take in a list of tanks',
-    needs:
-      'Headings: code, shape, length, height; and as you have them label, depth, dam, front vent, glass, base, bow, return, supplier, own, note. Measurements in mm, or with their unit.',
-    preview: (text, { records }) => previewRecords(importTanks(text, records)),
+    needs: `${sayHeadings('tank')} Measurements in mm, or with their unit.`,
+    preview: (text, { records }) => previewRecords(importRecords('tank', text, records)),
   });
   return bookPlace({
     hands,

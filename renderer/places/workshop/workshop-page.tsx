@@ -1,21 +1,13 @@
 import { capital } from '#shared-calc/rule/capital.ts';
 import type { ComponentChildren } from 'preact';
 import type { BookContext, BookHands } from '#renderer/books/book-hands.ts';
-import { ChoiceField, SettledField, Fields } from '#renderer/kit/field.tsx';
-import type { Field } from '#renderer/books/field.ts';
-import { wordsField } from '#renderer/books/words-field.ts';
+import { ChoiceField, Fields } from '#renderer/kit/field.tsx';
+import { FieldEntry } from '#renderer/books/field-entry.tsx';
 import { Hint } from '#renderer/kit/note.tsx';
 import { unitWords } from '#shared-calc/quantity/unit-words.ts';
 import type { Workshop } from '#shared-calc/records/records.ts';
-import { ok } from '#shared-calc/result.ts';
-import {
-  currencyField,
-  unitChoices,
-  usualDecimals,
-  withOpenDay,
-  withUnitShown,
-  workshopFields,
-} from './workshop-fields.ts';
+import { fieldOf, headingOf } from '#shared-calc/fields/record-fields.ts';
+import { figureGroups, unitChoices, usualDecimals, withOpenDay, withUnitShown, wordFields } from './workshop-fields.ts';
 import css from './workshop.module.css';
 
 interface WorkshopParts {
@@ -24,82 +16,38 @@ interface WorkshopParts {
 }
 
 /** What holds for the whole house: its letterhead, its money, its days and its habits. */
-export function WorkshopPage({ context, hands }: WorkshopParts) {
-  const settle = settler(context, hands);
+export function WorkshopPage(parts: WorkshopParts) {
   return (
     <>
       <Group title="Letterhead">
-        <FieldEntry
-          field={wordsField<Workshop>('name', { title: 'Name' })}
-          workshop={context.workshop}
-          settle={settle}
-        />
-        <FieldEntry
-          field={wordsField<Workshop>('place', { title: 'Place' })}
-          workshop={context.workshop}
-          settle={settle}
-        />
-        {longFields.map((field) => (
-          <div key={field.key} class={css['wideEntry']}>
-            <FieldEntry field={field} workshop={context.workshop} settle={settle} lines />
+        {wordFields.map((key) => (
+          <div key={key} class={fieldOf('workshop', key)?.lines ? css['wideEntry'] : undefined}>
+            <WorkshopEntry {...parts} field={key} />
           </div>
         ))}
       </Group>
-      <Money context={context} hands={hands} />
-      {workshopFields(context).map(({ title, fields }) => (
+      <Money {...parts} />
+      {figureGroups.map(({ title, keys }) => (
         <Group key={title} title={title}>
-          {fields.map((field) => (
-            <FieldEntry key={field.key} field={field} workshop={context.workshop} settle={settle} hint={field.hint} />
+          {keys.map((key) => (
+            <WorkshopEntry key={key} {...parts} field={key} />
           ))}
         </Group>
       ))}
-      <OpenDays context={context} hands={hands} />
-      <Units context={context} hands={hands} />
+      <OpenDays {...parts} />
+      <Units {...parts} />
     </>
   );
 }
 
-/** Words on several lines stay on them. */
-const longFields: readonly Field<Workshop>[] = (
-  [
-    ['letterhead', 'Letterhead, as printed on a quote'],
-    ['terms', 'Terms'],
-    ['payment', 'How to pay'],
-  ] as const
-).map(([key, title]) => ({
-  ...wordsField<Workshop>(key, { title }),
-  read: (text, workshop) => ok({ ...workshop, [key]: text.trimEnd() }),
-}));
-
-type Settle = (field: Field<Workshop>, text: string) => string | undefined;
-
-function settler({ workshop }: BookContext, hands: BookHands): Settle {
-  return (field, text) => {
-    const read = field.read(text, workshop);
-    if (!read.ok) return read.fault;
-    return hands.doAct('put', { kind: 'workshop', record: read.value });
-  };
-}
-
-interface FieldEntryParts {
-  readonly field: Field<Workshop>;
-  readonly workshop: Workshop;
-  readonly settle: Settle;
-  readonly lines?: boolean;
-  readonly hint?: string | undefined;
-}
-
-function FieldEntry({ field, workshop, settle, lines = false, hint }: FieldEntryParts) {
+function WorkshopEntry({ context, hands, field }: WorkshopParts & { readonly field: keyof Workshop }) {
   return (
-    <SettledField
-      label={field.title}
-      unit={field.unit}
-      figure={field.look === 'figure'}
-      text={field.entry(workshop)}
-      settle={(text) => settle(field, text)}
-      lines={lines}
-      longest={lines ? 10_000 : 2_000}
-      {...(hint !== undefined && { hint })}
+    <FieldEntry
+      kind="workshop"
+      record={context.workshop}
+      field={field}
+      context={context}
+      put={(record) => hands.doAct('put', { kind: 'workshop', record })}
     />
   );
 }
@@ -124,21 +72,16 @@ function Money({ context, hands }: WorkshopParts) {
   };
   return (
     <Group title="Money and figures">
-      <FieldEntry
-        field={currencyField}
-        workshop={workshop}
-        settle={settler(context, hands)}
-        hint="EUR, GBP, or a word of one's own"
-      />
+      <WorkshopEntry context={context} hands={hands} field="currency" />
       <ChoiceField
-        label="Decimals of the currency"
+        label={headingOf('workshop', 'coinDecimals')}
         value={String(workshop.coinDecimals)}
         options={['0', '1', '2', '3', '4'].map((value) => ({ value, label: value }))}
         choose={setDecimals}
         {...(usual !== undefined && { hint: `${workshop.currency} usually has ${usual}` })}
       />
       <ChoiceField
-        label="Decimal sign"
+        label={headingOf('workshop', 'decimalComma')}
         value={workshop.decimalComma ? 'comma' : 'point'}
         options={[
           { value: 'point', label: 'point, 12.5' },
@@ -166,7 +109,7 @@ function OpenDays({ context: { workshop }, hands }: WorkshopParts) {
     <section class={css['workshopGroup']}>
       <fieldset class={css['days']}>
         <legend>
-          <h2>Open on</h2>
+          <h2>{headingOf('workshop', 'openWeekdays')}</h2>
         </legend>
         {dayNames.map((name, at) => (
           <label key={name}>
@@ -189,7 +132,7 @@ function Units({ context: { workshop }, hands }: WorkshopParts) {
     hands.doAct('put', { kind: 'workshop', record: withUnitShown(workshop, kind, unit) });
   };
   return (
-    <Group title="Units shown">
+    <Group title={headingOf('workshop', 'unitsShown')}>
       {unitChoices.map(({ kind, units }) => (
         <ChoiceField
           key={kind}

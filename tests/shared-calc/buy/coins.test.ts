@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { coinsText, readCoins, toCoins } from '#shared-calc/buy/coins.ts';
+import { readCoins, toCoins } from '#shared-calc/buy/coins.ts';
+import { coinsText } from '#shared-calc/quantity/coins-text.ts';
 
 describe('toCoins', () => {
   test.each([

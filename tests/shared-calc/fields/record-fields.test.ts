@@ -1,11 +1,37 @@
 import { describe, expect, test } from 'vitest';
 import { columnsOf } from '#electron/book/tables.ts';
-import { fieldsOf } from '#shared-calc/fields/record-fields.ts';
-import { importSuppliers } from '#shared-calc/papers/import-suppliers.ts';
-import { importMaterials } from '#shared-calc/papers/import-materials.ts';
-import { importTanks } from '#shared-calc/papers/import-tanks.ts';
+import { derive } from '#shared-calc/derive/derived.ts';
+import { unitBeside } from '#renderer/books/record-columns.ts';
+import { cultureTable } from '#renderer/places/culture-book/culture-book-place.tsx';
+import { materialTable } from '#renderer/places/material-book/material-rows.ts';
+import { plantTable } from '#renderer/places/plant-book/plant-book-place.tsx';
+import {
+  closedTable,
+  marginTable,
+  rateTable,
+  supplierTable,
+  taxTable,
+} from '#renderer/places/rate-book/rate-tables.ts';
+import { tankTable } from '#renderer/places/tank-book/tank-rows.ts';
+import { fieldOf, fieldsOf } from '#shared-calc/fields/record-fields.ts';
+import { importRecords } from '#shared-calc/acts/import-records.ts';
+import { sayRowFault } from '#shared-calc/words/say-row-fault.ts';
 import { allKinds, recordKinds } from '#shared-calc/records/records.ts';
-import { demoRecords } from '#tests/renderer/demo-records.ts';
+import { demoDay, demoRecords } from '#tests/renderer/demo-records.ts';
+
+const context = derive(demoRecords(), demoDay);
+
+const books = [
+  ['tank', tankTable],
+  ['material', materialTable],
+  ['plant', plantTable],
+  ['cultureKind', cultureTable],
+  ['rate', rateTable],
+  ['margin', marginTable],
+  ['taxClass', taxTable],
+  ['supplier', supplierTable],
+  ['closedDay', closedTable],
+] as const;
 
 describe('the fields of a record', () => {
   test.each(allKinds)('a %s has one description a field, for its schema and its column in the file', (kind) => {
@@ -28,17 +54,30 @@ describe('the fields of a record', () => {
     expect(new Set(headings).size).toBe(headings.length);
   });
 
-  test.each([
-    ['tank', importTanks],
-    ['material', importMaterials],
-    ['supplier', importSuppliers],
-  ] as const)('a list of %ss knows the headings of its fields and no other', (kind, take) => {
-    const known = fieldsOf(kind).flatMap(([, field]) => field.list ?? []);
-    const { refused } = take(list(known), demoRecords());
-    const strange = take(list([...known, 'colour']), demoRecords()).refused;
+  test.each(['tank', 'material', 'supplier'] as const)(
+    'a list of %ss knows the headings of its fields and no other',
+    (kind) => {
+      const known = fieldsOf(kind).flatMap(([, field]) => field.list ?? []);
+      const says = (headings: readonly string[]) =>
+        importRecords(kind, list(headings), demoRecords()).refused.map(({ fault }) => sayRowFault(fault));
 
-    expect(refused.map(({ says }) => says).filter((says) => says.includes('says nothing here'))).toEqual([]);
-    expect(strange.some(({ says }) => says.includes('"colour" says nothing here'))).toBe(true);
+      expect(says(known).filter((sentence) => sentence.includes('says nothing here'))).toEqual([]);
+      expect(says([...known, 'colour']).some((sentence) => sentence.includes('"colour" says nothing here'))).toBe(true);
+    },
+  );
+
+  test.each(books)('the %s book has a column for each field of its records, under its heading', (kind, table) => {
+    const columns = table.columns(context).map(({ key, title }) => [key, title]);
+    const described = fieldsOf(kind).map(([key, { heading }]) => [key, heading]);
+
+    expect(columns.filter(([key = '']) => fieldOf(kind, key))).toEqual(described);
+  });
+
+  test.each(books)('a figure of the %s book stands under the unit that it is typed in', (kind, table) => {
+    const units = table.columns(context).flatMap(({ key, unit }) => (fieldOf(kind, key) ? [[key, unit]] : []));
+    const typed = fieldsOf(kind).map(([key, field]) => [key, unitBeside(field, context.display)]);
+
+    expect(units).toEqual(typed);
   });
 });
 

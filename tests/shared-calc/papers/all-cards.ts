@@ -13,7 +13,7 @@ import type { StepCaution } from '#shared-calc/prepare/cautions.ts';
 import { plainDisplay } from '#shared-calc/quantity/shown-unit.ts';
 import { workshopOf } from '#shared-calc/records/workshop-of.ts';
 import { treatmentWays, type TreatmentWay } from '#shared-calc/trade/heat/leaf-treatment.ts';
-import { demoBench, demoRecords } from '#tests/demo-bench.ts';
+import { demoBench, demoOnce, demoRecords } from '#tests/demo-bench.ts';
 import { demoPlan, mondayToFriday } from '#tests/shared-calc/prepare/demo-plan.ts';
 
 export const records = demoRecords();
@@ -47,7 +47,7 @@ export function cautionLists(
   job: Readonly<Record<string, string>>,
   recipe = 'H1',
 ): readonly (readonly [act: string, steps: readonly string[]])[] {
-  const bench = cardBench(job, recipe);
+  const bench = demoOnce({ recipe, sizes: ['T07'], job }, records);
   const care = careDates('2027-04-28', mondayToFriday);
   const terms = { records, display: plainDisplay, audience: '', animalCrushes: false };
   const handed = { job: school, handover: '2027-04-28', care, workshop: workshopOf(records), display: plainDisplay };
@@ -65,7 +65,6 @@ export function cautionLists(
     ...handoverCards(bench, handed).map(({ cautions }) => ['handover', cautions] as const),
     ...sizeCare(bench, '2027-04-28', plainDisplay).map(({ cautions }) => ['care', cautions] as const),
   ];
-  bench.close();
   return lists.map(([act, cautions]) => [act, cautions.map(({ step }) => step)]);
 }
 

@@ -3,7 +3,7 @@ import { planFacts, type PlanFacts } from '#shared-calc/prepare/plan-facts.ts';
 import { prepPlan, type PlanWish, type PrepPlan } from '#shared-calc/prepare/prep-plan.ts';
 import type { WorkCalendar } from '#shared-calc/calendar/work-calendar.ts';
 import type { Records } from '#shared-calc/records/records.ts';
-import { demoBench, demoRecords } from '#tests/demo-bench.ts';
+import { demoOnce, demoRecords } from '#tests/demo-bench.ts';
 
 export const mondayToFriday: WorkCalendar = { openWeekdays: [1, 2, 3, 4, 5], closed: [] };
 
@@ -15,9 +15,7 @@ interface PlannedOrder {
 
 export function demoFacts(order: PlannedOrder, records: Records = demoRecords()): PlanFacts {
   const sizes = order.sizes ?? ['T05'];
-  const bench = demoBench({ ...order, sizes }, records);
-  const facts = planFacts(bench, sizes, records);
-  bench.close();
+  const facts = planFacts(demoOnce({ ...order, sizes }, records), sizes, records);
   if (!facts.ok) throw new Error(JSON.stringify(facts.fault));
   return facts.value;
 }

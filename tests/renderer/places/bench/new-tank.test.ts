@@ -1,6 +1,9 @@
 import { describe, expect, test } from 'vitest';
 import { askedMeasures, emptyTank, readNewTank } from '#renderer/places/bench/new-tank.ts';
-import { plainDisplay } from '#shared-calc/quantity/shown-unit.ts';
+import { derive } from '#shared-calc/derive/derived.ts';
+import { demoDay, demoRecords } from '#tests/renderer/demo-records.ts';
+
+const context = derive(demoRecords(), demoDay);
 
 describe('readNewTank', () => {
   test('from the outside panes, seams and frame are taken off, and how is noted', () => {
@@ -11,7 +14,7 @@ describe('readNewTank', () => {
         outside: { ...texts.outside, length: '912', depth: '457', height: '610', glass: '6', base: '6', topFrame: '4' },
         inside: { damHeightMm: '150', frontVentMm: '0' },
       },
-      plainDisplay,
+      context,
     );
     expect(tank).toEqual({
       ok: true,
@@ -34,25 +37,25 @@ describe('readNewTank', () => {
 
   test('a hexagon is asked for by its inside, and is as deep as it is long', () => {
     const texts = { ...emptyTank('T14'), shape: 'hexagon' as const, measured: 'inside' as const, clientsOwn: true };
-    expect(askedMeasures(texts).map((measure) => measure.name)).not.toContain('Inside depth');
+    expect(askedMeasures(texts)).not.toContain('insideDepthMm');
     const tank = readNewTank(
       { ...texts, inside: { insideLengthMm: '300', insideHeightMm: '450', glassMm: '5' } },
-      plainDisplay,
+      context,
     );
     expect(tank.ok && tank.value).toMatchObject({ insideLengthMm: 300, insideDepthMm: 300, clientsOwn: true });
   });
 
   test('a corner tank by its outside brings its side and its return along', () => {
     const texts = { ...emptyTank('T16'), shape: 'corner' as const };
-    expect(askedMeasures(texts).map((measure) => measure.name)).toEqual(['Dam height', 'Front vent']);
+    expect(askedMeasures(texts)).toEqual(['damHeightMm', 'frontVentMm']);
     const outside = { ...texts.outside, length: '592', sideReturn: '258.5', height: '606', glass: '6' };
-    const tank = readNewTank({ ...texts, outside }, plainDisplay);
+    const tank = readNewTank({ ...texts, outside }, context);
     expect(tank.ok && tank.value).toMatchObject({ insideLengthMm: 580, insideDepthMm: 580, sideReturnMm: 250 });
   });
 
   test('a dam higher than the tank is refused', () => {
     const texts = { ...emptyTank('T15'), measured: 'inside' as const };
-    expect(readNewTank({ ...texts, inside: { insideHeightMm: '100', damHeightMm: '150' } }, plainDisplay)).toEqual({
+    expect(readNewTank({ ...texts, inside: { insideHeightMm: '100', damHeightMm: '150' } }, context)).toEqual({
       ok: false,
       fault: 'The dam is 150 mm and the tank only 100 mm high inside.',
     });

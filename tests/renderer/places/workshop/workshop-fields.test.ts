@@ -1,22 +1,30 @@
 import { describe, expect, test } from 'vitest';
+import { editField } from '#shared-calc/records/edit-field.ts';
+import { fieldOf } from '#shared-calc/fields/record-fields.ts';
+import { sayFieldFault } from '#shared-calc/words/say-field-fault.ts';
 import { derive } from '#shared-calc/derive/derived.ts';
-import {
-  currencyField,
-  usualDecimals,
-  withOpenDay,
-  withUnitShown,
-  workshopFields,
-} from '#renderer/places/workshop/workshop-fields.ts';
+import { figureGroups, usualDecimals, withOpenDay, withUnitShown } from '#renderer/places/workshop/workshop-fields.ts';
 import { workshopOf } from '#shared-calc/records/workshop-of.ts';
 import { failed, ok } from '#shared-calc/result.ts';
 import { demoDay, demoRecords } from '#tests/renderer/demo-records.ts';
 
 const records = demoRecords();
 const workshop = workshopOf(records);
-const fields = workshopFields(derive(records, demoDay)).flatMap((group) => group.fields);
-const write = (key: string, text: string) => fields.find((field) => field.key === key)?.read(text, workshop);
+const context = derive(records, demoDay);
+const write = (key: string, text: string) => {
+  const to = editField({ kind: 'workshop', record: workshop, key, text }, context);
+  return to.ok ? to : failed(sayFieldFault(to.fault));
+};
 
-describe('workshopFields', () => {
+describe('figureGroups', () => {
+  test('every group of the page holds fields of the workshop', () => {
+    const keys = figureGroups.flatMap((group) => group.keys);
+    expect(keys.filter((key) => fieldOf('workshop', key) === undefined)).toEqual([]);
+    expect(new Set(keys).size).toBe(13);
+  });
+});
+
+describe('a figure of the workshop', () => {
   test('figures are read in the unit of the house', () => {
     expect([write('altitudeM', '2000 ft'), write('pressureKpa', '15 psi'), write('depositShare', '50')]).toEqual([
       ok({ ...workshop, altitudeM: 609.6 }),
@@ -35,7 +43,7 @@ describe('workshopFields', () => {
   test('what clients pay to run a tank may be empty, and has parts of a coin', () => {
     expect([write('electricityPerKwh', '0.315'), write('waterPerL', ' '), write('waterPerL', '-1')]).toEqual([
       ok({ ...workshop, electricityPerKwh: 0.315 }),
-      ok({ ...workshop, waterPerL: undefined }),
+      ok(workshop),
       failed('Water is 0 or more; -1 is less.'),
     ]);
   });
@@ -45,9 +53,9 @@ describe('workshopFields', () => {
   });
 });
 
-describe('currencyField', () => {
+describe('the currency', () => {
   test('takes a code of the world or a short word', () => {
-    expect([currencyField.read('EUR', workshop), currencyField.read('euro', workshop)]).toEqual([
+    expect([write('currency', 'EUR'), write('currency', 'euro')]).toEqual([
       ok({ ...workshop, currency: 'EUR' }),
       failed('A currency is one to three letters, such as EUR or cr.'),
     ]);

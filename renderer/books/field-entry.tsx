@@ -1,0 +1,76 @@
+import { Checkbox } from '#renderer/kit/checkbox.tsx';
+import type { Field } from '#shared-calc/fields/field.ts';
+import type { Option } from '#shared-calc/read/read-choice.ts';
+import { fieldOf } from '#shared-calc/fields/record-fields.ts';
+import { editField } from '#shared-calc/records/edit-field.ts';
+import { entryOfField, optionsOf, valueOf } from '#shared-calc/records/field-text.ts';
+import type { RecordKind, RecordOf } from '#shared-calc/records/records.ts';
+import { sayFieldFault } from '#shared-calc/words/say-field-fault.ts';
+import type { BookContext } from './book-hands.ts';
+import { ChoiceField, SettledField } from '#renderer/kit/field.tsx';
+import { isFigure, unitBeside } from './record-columns.ts';
+
+export interface FieldEntryParts<K extends RecordKind> {
+  readonly kind: K;
+  readonly record: RecordOf<K>;
+  readonly field: string & keyof RecordOf<K>;
+  readonly context: BookContext;
+  /** Takes the record with the field as it was entered, or says why not. */
+  readonly put: (record: RecordOf<K>) => string | undefined;
+  /** Where the place has more to say than the field's own help. */
+  readonly hint?: string;
+}
+
+/** An entry for one field of a record, as the field describes itself. */
+export function FieldEntry<K extends RecordKind>(parts: FieldEntryParts<K>) {
+  const { kind, record, field: key, context, put } = parts;
+  const field = fieldOf(kind, key);
+  if (!field) return null;
+  const settle = (text: string) => {
+    const to = editField({ kind, record, key, text }, context);
+    return to.ok ? put(to.value) : sayFieldFault(to.fault);
+  };
+  const hint = parts.hint ?? field.help;
+  return <EntryOf field={field} value={valueOf(record, key)} context={context} settle={settle} hint={hint} />;
+}
+
+interface EntryParts {
+  readonly field: Field;
+  readonly value: unknown;
+  readonly context: BookContext;
+  readonly settle: (text: string) => string | undefined;
+  readonly hint: string | undefined;
+}
+
+function EntryOf({ field, value, context, settle, hint }: EntryParts) {
+  const label = field.heading;
+  const said = hint === undefined ? {} : { hint };
+  if (field.kind === 'yes no')
+    return <Checkbox label={label} on={value === true} turn={(on) => void settle(on ? 'yes' : 'no')} />;
+  if (field.kind === 'choice' || field.kind === 'reference')
+    return (
+      <ChoiceField
+        label={label}
+        {...said}
+        value={typeof value === 'string' ? value : ''}
+        options={wordsFor(field, context)}
+        choose={(word) => void settle(word)}
+      />
+    );
+  return (
+    <SettledField
+      label={label}
+      {...said}
+      unit={unitBeside(field, context.display)}
+      figure={isFigure(field)}
+      text={entryOfField(field, value, context)}
+      settle={settle}
+      {...(field.lines && { lines: true, longest: 10_000 })}
+    />
+  );
+}
+
+function wordsFor(field: Field, { records }: BookContext): readonly Option[] {
+  const options = optionsOf(field, records);
+  return field.mayBeEmpty ? [{ value: '', label: field.empty ?? 'not said' }, ...options] : options;
+}

@@ -1,0 +1,33 @@
+import { readFigure } from '#shared-calc/quantity/read-figure.ts';
+import { failed, ok, type Result } from '#shared-calc/result.ts';
+import type { EntryFault } from './entry-fault.ts';
+import { eitherNumber } from './read-measure.ts';
+
+interface Money {
+  readonly currency: string;
+  readonly coinDecimals: number;
+  readonly decimalComma: boolean;
+}
+
+/**
+ * Reads an amount as a person writes it, `1,288.88` or `9.80 cr`, as whole coins. Never rounds: a fraction of a coin
+ * is refused, and so is less than nothing.
+ */
+export function readMoney(
+  text: string,
+  { currency, coinDecimals, decimalComma }: Money,
+  name = '',
+): Result<number, EntryFault> {
+  const tidy = text.trim();
+  const bare = tidy.endsWith(currency) ? tidy.slice(0, -currency.length) : tidy;
+  const read = readFigure(bare, { unit: 'money', decimalComma });
+  if (!read.ok && read.fault.kind === 'two-readings')
+    return failed({ kind: 'two-readings', name, text: tidy, readings: eitherNumber(read.fault.text) });
+  if (!read.ok || read.value.unit.symbol !== 'money') return failed({ kind: 'not-money', name, text: tidy });
+  const { value } = read.value;
+  if (value < 0) return failed({ kind: 'below-zero', name, text: tidy });
+  const coins = Math.round(value * 10 ** coinDecimals);
+  if (!Number.isSafeInteger(coins)) return failed({ kind: 'too-much-money', name, text: tidy });
+  const isWhole = Math.abs(value * 10 ** coinDecimals - coins) < 1e-6;
+  return isWhole ? ok(coins) : failed({ kind: 'part-of-coin', name, text: tidy });
+}

@@ -1,0 +1,94 @@
+import { fieldOf, fieldsOf } from '#shared-calc/fields/record-fields.ts';
+import type { Field } from '#shared-calc/fields/field.ts';
+import type { EntryFault } from '#shared-calc/read/entry-fault.ts';
+import { failed, ok, type Result } from '#shared-calc/result.ts';
+import type { FieldIssue } from './book-fault.ts';
+import { added, type Added } from './change.ts';
+import { parseField, type FieldContext } from './field-text.ts';
+import { misfitOf, notOfShape, type Misfit } from './misfit.ts';
+import type { RecordKind, RecordOf } from './records.ts';
+import { parseRecord } from './references.ts';
+import { asShaped, isMeasured } from './tank-shape.ts';
+
+/** Why a text is not taken into a field of a record. */
+export type FieldFault =
+  | EntryFault
+  | Misfit
+  /** The record would be none that a book keeps. */
+  | { readonly kind: 'not-kept'; readonly issues: readonly FieldIssue[] };
+
+/** A text for one field of a record. */
+export interface FieldEntry<K extends RecordKind> {
+  readonly kind: K;
+  readonly record: RecordOf<K>;
+  readonly key: string;
+  readonly text: string;
+}
+
+/** The record with a text put into one of its fields, and what goes with that field. */
+export function editField<K extends RecordKind>(
+  { kind, record, key, text }: FieldEntry<K>,
+  context: FieldContext,
+): Result<RecordOf<K>, FieldFault> {
+  const closed = closedFor(added(kind, record), key);
+  if (closed) return failed(closed);
+  const to = putField({ kind, record, key, text }, context);
+  if (!to.ok) return to;
+  const settled = keep(kind, settledWith(added(kind, to.value), key));
+  if (!settled.ok) return settled;
+  const wrong = misfitOf(added(kind, settled.value), context.records);
+  return wrong ? failed(wrong) : settled;
+}
+
+/** The record with a text put into one of its fields, and nothing else. */
+export function putField<K extends RecordKind>(
+  { kind, record, key, text }: FieldEntry<K>,
+  context: FieldContext,
+): Result<RecordOf<K>, FieldFault> {
+  const field = fieldOf(kind, key);
+  const value = field ? parseField(field, text, context) : ok(undefined);
+  return value.ok ? keep(kind, { ...record, [key]: value.value }) : value;
+}
+
+function keep<K extends RecordKind>(kind: K, record: object): Result<RecordOf<K>, FieldFault> {
+  const read = parseRecord(kind, record);
+  return read.ok ? read : failed({ kind: 'not-kept', issues: read.fault });
+}
+
+/** Whether a record has this field at all: a cylinder has no bow. */
+export function isField<K extends RecordKind>(kind: K, record: RecordOf<K>, key: string): boolean {
+  return closedFor(added(kind, record), key) === undefined;
+}
+
+function closedFor({ kind, record }: Added, key: string): Misfit | undefined {
+  return kind === 'tank' && !isMeasured(record.shape, key) ? notOfShape(record.shape, key) : undefined;
+}
+
+/** Another shape or length takes the measurements with it that follow from it, a first day past the last the last. */
+function settledWith({ kind, record }: Added, key: string): object {
+  if (kind === 'tank' && (key === 'shape' || key === 'insideLengthMm')) return asShaped(record);
+  if (kind === 'closedDay' && key === 'from' && record.from > record.to) return { ...record, to: record.from };
+  return record;
+}
+
+/** A new record of a kind: each field that it must have with its fresh value. */
+export function freshRecord<K extends RecordKind>(kind: K, id: string, over: Partial<RecordOf<K>> = {}): RecordOf<K> {
+  const needed = fieldsOf(kind).filter(([, { mayBeEmpty }]) => !mayBeEmpty);
+  const fresh = Object.fromEntries(needed.map(([key, field]) => [key, freshValue(field)]));
+  const read = parseRecord(kind, { ...fresh, id, ...over });
+  if (!read.ok) throw new Error(`a new ${kind} cannot be made: ${JSON.stringify(read.fault)}`);
+  return read.value;
+}
+
+const plainValues: Readonly<Partial<Record<Field['kind'], unknown>>> = {
+  words: '',
+  'yes no': false,
+  money: 0,
+  count: 0,
+  figure: 0,
+  weekdays: [],
+};
+
+function freshValue({ fresh, options, kind }: Field): unknown {
+  return fresh ?? options?.[0]?.value ?? plainValues[kind];
+}

@@ -1,0 +1,89 @@
+import { calledOf } from '#shared-calc/fields/record-fields.ts';
+import type { Added } from './change.ts';
+import { valueOf } from './field-text.ts';
+import type { CultureKind, Material, Records, Tank } from './records.ts';
+import { isMeasured, tankMeasures } from './tank-shape.ts';
+
+/** What cannot be of a record as a whole, though each of its fields may be so. */
+export type Misfit =
+  | { readonly kind: 'over'; readonly what: 'dam' | 'side return'; readonly mm: number; readonly most: number }
+  | { readonly kind: 'vent-over-height' }
+  | { readonly kind: 'bow-over-depth' }
+  /** `measure` is what the shape has not, as a sentence begins with it. */
+  | { readonly kind: 'not-of-shape'; readonly shape: string; readonly measure: string }
+  | { readonly kind: 'as-deep-as-long'; readonly shape: string }
+  | { readonly kind: 'backward'; readonly of: 'light' | 'warmth' | 'days'; readonly from: Bound; readonly to: Bound }
+  | { readonly kind: 'harvest-over-capacity'; readonly animals: number; readonly capacity: number }
+  /** A tank and a material share the price book, so that their codes do not meet. */
+  | { readonly kind: 'code-taken'; readonly by: 'tank' | 'material' }
+  /** Packs or stock are counted in the unit that the material has now. */
+  | { readonly kind: 'unit-counted'; readonly unit: string };
+
+type Bound = number | string;
+
+/** What cannot be of a record as it is to stand in a book. */
+export function misfitOf(to: Added, records: Records): Misfit | undefined {
+  switch (to.kind) {
+    case 'tank':
+      return records.material.has(to.record.id) ? { kind: 'code-taken', by: 'material' } : tankMisfit(to.record);
+    case 'material':
+      return materialMisfit(to.record, records);
+    case 'plant':
+      return backward('light', to.record.lightLow, to.record.lightHigh);
+    case 'cultureKind':
+      return cultureMisfit(to.record);
+    case 'closedDay':
+      return backward('days', to.record.from, to.record.to);
+    default:
+      return undefined;
+  }
+}
+
+export function tankMisfit(tank: Tank): Misfit | undefined {
+  const { shape, insideLengthMm: length, insideDepthMm: depth, insideHeightMm: height } = tank;
+  const foreign = tankMeasures.find((key) => isForeign(tank, key));
+  if (foreign !== undefined) return notOfShape(shape, foreign);
+  return (
+    over('dam', tank.damHeightMm, height) ??
+    (isOver(tank.frontVentMm, height) ? { kind: 'vent-over-height' } : undefined) ??
+    over('side return', tank.sideReturnMm, length) ??
+    (isOver(tank.frontBowMm, depth) ? { kind: 'bow-over-depth' } : undefined)
+  );
+}
+
+function over(what: 'dam' | 'side return', mm = 0, most = Infinity): Misfit | undefined {
+  return mm > most ? { kind: 'over', what, mm, most } : undefined;
+}
+
+/** A depth that a shape has not is its length. */
+function isForeign(tank: Tank, key: string): boolean {
+  const value = valueOf(tank, key);
+  return !isMeasured(tank.shape, key) && key !== 'insideDepthMm' && typeof value === 'number' && value > 0;
+}
+
+/** What to say of a measurement that a shape has not. */
+export function notOfShape(shape: Tank['shape'], key: string): Misfit {
+  if (key === 'insideDepthMm') return { kind: 'as-deep-as-long', shape };
+  return { kind: 'not-of-shape', shape, measure: calledOf('tank', key) };
+}
+
+function isOver(one: number | undefined, other: number | undefined): boolean {
+  return one !== undefined && other !== undefined && one > other;
+}
+
+function materialMisfit({ id, unit }: Material, records: Records): Misfit | undefined {
+  if (records.tank.has(id)) return { kind: 'code-taken', by: 'tank' };
+  const before = records.material.get(id);
+  if (!before || before.unit === unit) return undefined;
+  const isCounted = [...records.pack.values(), ...records.stockEntry.values()].some(({ material }) => material === id);
+  return isCounted ? { kind: 'unit-counted', unit: before.unit } : undefined;
+}
+
+function cultureMisfit({ lowestC, highestC, yield: animals, capacity }: CultureKind): Misfit | undefined {
+  const wrong = backward('warmth', lowestC, highestC);
+  return wrong ?? (animals > capacity ? { kind: 'harvest-over-capacity', animals, capacity } : undefined);
+}
+
+function backward<T extends Bound>(of: 'light' | 'warmth' | 'days', from: T, to: T): Misfit | undefined {
+  return from > to ? { kind: 'backward', of, from, to } : undefined;
+}
