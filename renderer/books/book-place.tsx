@@ -42,7 +42,6 @@ export function bookPlace<Row extends BookRow>(parts: BookPlaceParts<Row>): (rou
     return {
       about: '',
       aside,
-      look: 'book-place',
       acts: [
         ...(parts.acts ?? []),
         ...placeActs({ table, acts, some: row !== undefined, copy: () => copyRow(parts, grid, row) }),

@@ -17,7 +17,6 @@ export function noBookPlace(bridge: Pick<Bridge, 'call'>, says: string, page: Wi
     about: '',
     aside: '',
     acts: [],
-    look: 'empty-place',
     work: (
       <div class="place-page no-book">
         <Caution role="alert">{says}</Caution>

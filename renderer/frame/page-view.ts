@@ -8,8 +8,6 @@ export interface PlaceView {
   readonly about: string;
   readonly aside: string;
   readonly acts: readonly PlaceAct[];
-  /** `bench`, `leaves` and so on: how the place lays its work out. */
-  readonly look: string;
   readonly work: ComponentChildren;
   /** The working panel, where the place has one. */
   readonly slip?: ComponentChildren;

@@ -42,7 +42,7 @@ export function Page({ page, route }: PageParts) {
         here={here.place}
         workshop={page.workshop.value}
         work={
-          <main class={view.look} id="work" tabIndex={-1} key={here.place}>
+          <main id="work" tabIndex={-1} key={here.place}>
             <PlaceTop title={title} about={view.about} aside={view.aside} acts={view.acts}>
               {view.find && <FindField {...view.find} field={find} refuse={page.refuse} />}
             </PlaceTop>

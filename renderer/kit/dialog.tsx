@@ -30,7 +30,7 @@ export function Dialog({ title, titled = false, wide = false, close, children }:
 
 interface ScrollParts {
   readonly label: string;
-  readonly class?: string;
+  readonly class?: string | undefined;
   readonly children: ComponentChildren;
 }
 

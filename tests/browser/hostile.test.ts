@@ -108,7 +108,7 @@ const fields: readonly FieldAt[] = [
 ];
 
 async function lineField(label: string): Promise<Locator> {
-  await page.locator('[data-line="litter"] .rule-of').click();
+  await page.locator('[data-line="litter"] button').click();
   return page.locator('#slip').getByLabel(label, { exact: true });
 }
 
@@ -168,7 +168,7 @@ describe('hostile words typed in a field', () => {
     await title.fill(text);
     await title.press('Enter');
     await page.waitForFunction(
-      (wanted) => document.querySelector('.job-card h2')?.textContent === `J01 ${wanted}`,
+      (wanted) => document.querySelector('article h2')?.textContent === `J01 ${wanted}`,
       text.trim(),
     );
     await expect.poll(() => readIn(pages.book(), ({ job }) => job.get('J01')?.title)).toBe(text.trim());
@@ -229,7 +229,7 @@ describe('hostile words where a figure or a name is asked for', () => {
 
   test('as the rule of a line are refused', async () => {
     await walkTo('recipe');
-    await page.locator('[data-line="litter"] .rule-of').dblclick();
+    await page.locator('[data-line="litter"] button').dblclick();
     const rule = page.locator('[data-line="litter"] textarea');
     await rule.fill(worst);
     await page.keyboard.press('Enter');
@@ -256,7 +256,7 @@ describe('hostile words where a figure or a name is asked for', () => {
     await page.getByLabel(/^Core probe/).fill(`0 20\n${worst}\n70 121`);
     await page.getByRole('button', { name: 'Take the log' }).click();
     const says = plain(await page.getByRole('article').getByRole('status').first().textContent());
-    const label = plain(await page.locator('.label-lines').textContent());
+    const label = plain(await page.getByRole('list', { name: 'On the label' }).textContent());
     expect([says, label, await wrong()]).toEqual([
       expect.stringMatching(/^Row 2: /),
       expect.stringContaining('<img src=x onerror="window.ran=1">'),

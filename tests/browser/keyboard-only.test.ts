@@ -103,7 +103,7 @@ describe('the places with the keyboard', () => {
 describe('a line of the recipe that was written', () => {
   test('has the keyboard at once after Enter, and leaves it where another line was pressed', async () => {
     const page = await pages.begin('recipe');
-    const rule = (line: string) => page.locator(`[data-line="${line}"] .rule-of`);
+    const rule = (line: string) => page.locator(`[data-line="${line}"] button`);
     await rule('room_summer').dblclick();
     await page.locator('[data-line="room_summer"] textarea').fill('24 degC');
     const unseen = await pressSeen(page, ['Enter']);

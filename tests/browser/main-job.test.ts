@@ -45,7 +45,7 @@ async function takeSize(tank: string): Promise<void> {
 
 async function writeInHouse(line: string, text: string): Promise<void> {
   await page.getByRole('link', { name: 'House recipe' }).click();
-  await page.locator(`[data-line="${line}"] .rule-of`).dblclick();
+  await page.locator(`[data-line="${line}"] button`).dblclick();
   await page.locator(`[data-line="${line}"] textarea`).fill(text);
   await page.keyboard.press('Enter');
   await page.getByRole('link', { name: 'Size bench' }).click();

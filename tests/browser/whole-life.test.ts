@@ -66,7 +66,7 @@ async function fill(page: Page, label: string | RegExp, text: string): Promise<v
 /** From anywhere to the card of the job. */
 async function toItsCard(page: Page): Promise<void> {
   await page.evaluate(() => (location.hash = '#/jobs/J06'));
-  await page.locator('.job-card').waitFor();
+  await page.getByRole('article').waitFor();
 }
 
 async function toPart(page: Page, part: string): Promise<void> {
@@ -76,7 +76,7 @@ async function toPart(page: Page, part: string): Promise<void> {
 
 async function onPaper(page: Page, card: string): Promise<void> {
   await toPart(page, 'Cards');
-  await page.locator('.card-list a', { hasText: card }).first().click();
+  await page.getByRole('main').getByRole('listitem').getByRole('link').filter({ hasText: card }).first().click();
 }
 
 async function moveOn(page: Page, ...states: readonly string[]): Promise<void> {
@@ -101,13 +101,13 @@ async function enquire(page: Page): Promise<void> {
   await sheet.getByLabel('Who is near it').fill('Readers of all ages');
   await sheet.getByLabel('Handover wanted').fill('2027-04-28');
   await sheet.getByRole('button', { name: 'Make the job' }).click();
-  await reads(page, ['J06 Reading room', 'Move on to surveyed'], '.job-card');
+  await reads(page, ['J06 Reading room', 'Move on to surveyed'], 'article');
 }
 
 async function survey(page: Page): Promise<void> {
   await fill(page, 'Shelf rating', '60');
   await press(page, 'The site is surveyed');
-  await reads(page, ['Move on to quoted'], '.job-card');
+  await reads(page, ['Move on to quoted'], 'article');
 }
 
 /**
@@ -163,7 +163,7 @@ async function payDeposit(page: Page): Promise<void> {
   await moveOn(page, 'accepted');
   await page.getByLabel('Deposit', { exact: true }).fill('655');
   await press(page, 'Record the deposit');
-  await reads(page, ['655.00 cr in on 8 March 2027', 'The deposit is in: the shopping run may take it.'], '.job-card');
+  await reads(page, ['655.00 cr in on 8 March 2027', 'The deposit is in: the shopping run may take it.'], 'article');
 }
 
 /**
@@ -201,7 +201,7 @@ async function treatLeaves(page: Page): Promise<void> {
   await press(page, 'Write down a batch');
   await page.getByLabel(/^Core probe/).fill('0 20\n20 97\n35 97\n45 57');
   await press(page, 'Take the log');
-  await reads(page, ['Core up to 97.0 °C; 21.1 of 3 min (3 min at 85 °C or over, in hot water).'], '.open-batch');
+  await reads(page, ['Core up to 97.0 °C; 21.1 of 3 min (3 min at 85 °C or over, in hot water).'], 'article');
   await follow(page, 'Its label on paper');
   await reads(page, ['Small oak leaves, dry TB-001 5.87 L loose Collected: Fern Hill wood']);
 }

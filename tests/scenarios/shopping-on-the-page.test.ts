@@ -63,7 +63,7 @@ describe('the mix with stock on hand, on the page', () => {
 /** The rows of every supplier's part of the run over these jobs, by material, spaces plain. */
 async function ledger(bought: readonly string[]): Promise<Readonly<Record<string, readonly string[]>>> {
   for (const job of paid) await page.getByRole('checkbox', { name: job }).setChecked(bought.includes(job));
-  await page.waitForFunction(`document.querySelectorAll('.run-jobs input:checked').length === ${bought.length}`);
+  await page.waitForFunction(`document.querySelectorAll('fieldset input:checked').length === ${bought.length}`);
   const rows = await rowsOf();
   return Object.fromEntries(rows.map(([material = '', ...cells]) => [material, cells]));
 }

@@ -14,7 +14,6 @@ import { benchCsv } from '#shared-calc/papers/bench-csv.ts';
 import { CompareSizes } from './compare-sizes.tsx';
 import { PriceBySize } from './price-by-size.tsx';
 import { TakeSize } from './take-size.tsx';
-import './bench-place.css';
 import '#renderer/books/books.css';
 
 /** The size bench: a job's sizes side by side, or a quote as it was issued; `#/bench/J01`, `#/bench/Q-0027A`. */
@@ -33,7 +32,6 @@ export function benchPlace(store: PageStore): (route: Route) => PlaceView {
       about: bench.title.value,
       aside: asideOf(store),
       acts: actsOf(store),
-      look: 'bench',
       work: (
         <>
           <BenchStrips key={laid.id} view={bench.view} acts={bench.acts} grid={stand} />
@@ -52,7 +50,6 @@ function firstMinute({ book }: PageStore): PlaceView {
     about: '',
     aside: '',
     acts: [],
-    look: 'bench',
     work: <FirstMinute context={contextNow(book)} hands={book} />,
   };
 }

@@ -7,8 +7,8 @@ import { writeRoute } from '#renderer/frame/place-route.ts';
 import { Button, Buttons } from '#renderer/kit/button.tsx';
 import { Hint } from '#renderer/kit/note.tsx';
 import type { Job, Records } from '#shared-calc/records/records.ts';
-import './first-minute.css';
 import '#renderer/books/books.css';
+import css from './first-minute.module.css';
 
 export interface FirstMinuteParts {
   readonly context: BookContext;
@@ -25,7 +25,7 @@ export function FirstMinute({ context, hands }: FirstMinuteParts) {
   const { records, workshop } = context;
   const job = [...records.job.values()].find(({ state }) => state !== 'closed');
   return (
-    <div class="place-page first-minute">
+    <div class={`place-page ${css['firstMinute']}`}>
       <h2>To your first size in three acts</h2>
       <ol>
         <Act title="Name the workshop" done={workshop.name === '' ? '' : workshop.name}>
@@ -62,7 +62,7 @@ function Act({ title, done, children }: ActParts) {
   return (
     <li>
       <h3>{title}</h3>
-      {done !== '' && <p class="act-done">Done: {done}</p>}
+      {done !== '' && <p class={css['actDone']}>Done: {done}</p>}
       {children}
     </li>
   );

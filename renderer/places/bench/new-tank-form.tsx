@@ -14,6 +14,7 @@ import { calledOf } from '#shared-calc/fields/record-fields.ts';
 import type { Tank } from '#shared-calc/records/records.ts';
 import { ok } from '#shared-calc/result.ts';
 import { askedMeasures, emptyTank, isOutside, readNewTank, type NewTankTexts } from './new-tank.ts';
+import css from './bench-place.module.css';
 import { said } from '#shared-calc/words/say-entry-fault.ts';
 
 interface FormParts {
@@ -41,7 +42,7 @@ export function NewTankForm({ code, context, take }: FormParts) {
     return setRefused(take(tank.value, price.value));
   };
   return (
-    <section class="new-tank">
+    <section class={css['newTank']}>
       <h3>A tank that is in no book yet</h3>
       <KindFields texts={texts} put={put} />
       <Measures texts={texts} put={put} display={display} />

@@ -8,6 +8,7 @@ import { showValue, type Display } from '#shared-calc/quantity/shown-unit.ts';
 import type { Tank } from '#shared-calc/records/records.ts';
 import { workshopOf } from '#shared-calc/records/workshop-of.ts';
 import { NewTankForm } from './new-tank-form.tsx';
+import css from './bench-place.module.css';
 
 /** The tanks of the tank book, those not on the bench first, and a form for one that is in no book yet. */
 export function TakeSize({ store }: { readonly store: PageStore }) {
@@ -23,7 +24,7 @@ export function TakeSize({ store }: { readonly store: PageStore }) {
         const takeTank = (tank: Tank) => taking(() => store.bench.acts.takeTank(tank.id));
         const takeFirst = () => tanks[0] && takeTank(tanks[0]);
         return (
-          <div class="take-size">
+          <div class={css['takeSize']}>
             <label class="find">
               <span class="unseen">Find a tank by its name or size</span>
               <input
@@ -87,7 +88,7 @@ interface ListParts {
 
 function TankList({ tanks, here, display, take }: ListParts) {
   return (
-    <ul class="tanks scroll" aria-label="Tanks of the tank book">
+    <ul class={`${css['tanks']} scroll`} aria-label="Tanks of the tank book">
       {tanks.map((tank) => (
         <li key={tank.id}>
           <button type="button" onClick={() => take(tank)}>

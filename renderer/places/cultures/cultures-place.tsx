@@ -10,7 +10,7 @@ import type { CultureDesk } from './culture-desk.ts';
 import { CultureKinds, KindBoard } from './kind-board.tsx';
 import '#renderer/books/books.css';
 import '#renderer/look/prepare.css';
-import './cultures.css';
+import css from '#renderer/kit/part-page.module.css';
 
 const USUAL_FLIES = 0;
 
@@ -33,7 +33,6 @@ export function culturesPlace(hands: PrepareHands): (route: Route) => PlaceView 
     return {
       about: kind?.label ?? '',
       aside: kind ? '' : 'no kind of culture yet',
-      look: 'cultures-place',
       acts: kind
         ? [
             { label: 'Its kind in the culture book', run: () => (location.hash = writeRoute('culture-book', kind.id)) },
@@ -45,7 +44,7 @@ export function culturesPlace(hands: PrepareHands): (route: Route) => PlaceView 
           ]
         : [{ label: 'Start a tub', hint: 'Put a kind into the culture book first.' }],
       work: (
-        <div class="place-page prepare-page">
+        <div class={`place-page ${css['preparePage']}`}>
           <CultureKinds kinds={kinds} here={kind?.id} records={context.records} />
           {kind ? (
             <KindBoard key={kind.id} desk={desk} context={context} kind={kind} />

@@ -3,6 +3,7 @@ import { readMeasure } from '#shared-calc/read/read-measure.ts';
 import type { CultureBoard } from '#shared-calc/prepare/culture-board.ts';
 import type { CultureDesk } from './culture-desk.ts';
 import type { StandingTub } from '#shared-calc/prepare/tub-days.ts';
+import css from '#renderer/kit/part-page.module.css';
 import { said } from '#shared-calc/words/say-entry-fault.ts';
 
 interface FliesParts {
@@ -26,7 +27,7 @@ export function Flies({ desk, board, standing }: FliesParts) {
       <Fields look="short">
         <SettledField label="Flies wanted a week" figure text={String(desk.flies.value)} settle={settle} />
       </Fields>
-      <p class="counted">
+      <p class={css['counted']}>
         Start {board.flyStarts} {board.flyStarts === 1 ? 'tub' : 'tubs'} a week; {board.flyTubs} on the shelf at once,{' '}
         {here} {here === 1 ? 'stands' : 'stand'}.
       </p>

@@ -7,6 +7,8 @@ import { writePrepare } from '#renderer/frame/prepare-route.ts';
 import { Caution, Cautions } from '#renderer/kit/caution.tsx';
 import { EmptyNote } from '#renderer/kit/empty-note.tsx';
 import { Flag } from '#renderer/kit/flag.tsx';
+import { Link } from '#renderer/kit/link.tsx';
+import { Tabs } from '#renderer/kit/tabs.tsx';
 import { sayUnits } from '#shared-calc/words/say-units.ts';
 import { cultureBoard } from '#shared-calc/prepare/culture-board.ts';
 import { isFlies } from '#shared-calc/prepare/culture-demands.ts';
@@ -24,6 +26,7 @@ import { Founders } from './founders.tsx';
 import { standingTub } from '#shared-calc/prepare/tub-days.ts';
 import { Wanted } from './wanted.tsx';
 import { TubList } from './tub-list.tsx';
+import css from '#renderer/kit/part-page.module.css';
 
 interface KindsParts {
   readonly kinds: readonly CultureKind[];
@@ -34,7 +37,7 @@ interface KindsParts {
 /** The kinds, each with how many tubs stand. */
 export function CultureKinds({ kinds, here, records }: KindsParts) {
   return (
-    <nav class="leaves" aria-label="Kinds of culture">
+    <Tabs label="Kinds of culture">
       {kinds.map(({ id, label }) => {
         const tubs = [...records.tub.values()].filter(({ kind }) => kind === id).length;
         return (
@@ -43,7 +46,7 @@ export function CultureKinds({ kinds, here, records }: KindsParts) {
           </a>
         );
       })}
-    </nav>
+    </Tabs>
   );
 }
 
@@ -70,7 +73,7 @@ export function KindBoard({ desk, context, kind }: BoardParts) {
         alarms={cultureAlarms(board.value, standing, { demands: demands.demands, today })}
         unknown={demands.unknown}
       />
-      <div class="two-columns">
+      <div class={css['twoColumns']}>
         <div>
           {isFlies(kind) ? (
             <Flies desk={desk} board={board.value} standing={standing} />
@@ -99,11 +102,10 @@ interface AlarmsParts {
 }
 
 function Alarms({ alarms, unknown }: AlarmsParts) {
-  if (alarms.length + unknown.length === 0)
-    return <p class="calm">Nothing to start and nothing that cannot be ready in time.</p>;
+  if (alarms.length + unknown.length === 0) return <p>Nothing to start and nothing that cannot be ready in time.</p>;
   return (
     <div role="status">
-      <ul class="clashes">
+      <ul class={css['clashes']} aria-label="Alarms">
         {alarms.map(({ level, says }) => (
           <li key={says}>
             <Flag state={level} sign={level}>
@@ -118,10 +120,7 @@ function Alarms({ alarms, unknown }: AlarmsParts) {
               not known yet
             </Flag>
             <span>
-              <a class="plain-link" href={writePrepare(worked.job.id, 'dates')}>
-                {jobName(worked.job)}
-              </a>
-              : {sayNoPlan(worked, fault)}
+              <Link href={writePrepare(worked.job.id, 'dates')}>{jobName(worked.job)}</Link>: {sayNoPlan(worked, fault)}
             </span>
           </li>
         ))}

@@ -10,6 +10,7 @@ import type { PrepareHands } from '#renderer/store/prepare-hands.ts';
 import { paperDay } from '#shared-calc/papers/paper-words.ts';
 import type { CultureKind, Job } from '#shared-calc/records/records.ts';
 import type { StandingTub } from '#shared-calc/prepare/tub-days.ts';
+import css from './cultures.module.css';
 import { said } from '#shared-calc/words/say-entry-fault.ts';
 
 interface TubsParts {
@@ -29,7 +30,7 @@ export function TubList({ standing, kind, hands, context, jobs }: TubsParts) {
       {standing.length === 0 ? (
         <EmptyNote>No tub of {kind.label.toLowerCase()} stands yet. Keep tubs in two places.</EmptyNote>
       ) : (
-        <ul class="tubs">
+        <ul class={css['tubs']} aria-label="Tubs">
           {standing.map((each) => (
             <TubRow key={each.tub.id} standing={each} hands={hands} context={context} jobs={jobs} />
           ))}

@@ -4,6 +4,7 @@ import { paperWeekday } from '#shared-calc/papers/paper-words.ts';
 import type { CultureBoard } from '#shared-calc/prepare/culture-board.ts';
 import { writeNumber } from '#shared-calc/quantity/write-figure.ts';
 import type { KindDemands } from '#shared-calc/derive/kind-demands.ts';
+import css from '#renderer/kit/part-page.module.css';
 
 interface WantedParts {
   readonly board: CultureBoard;
@@ -19,7 +20,7 @@ export function Wanted({ board, demands: { demands }, decimalComma }: WantedPart
   return (
     <>
       <Table
-        class="acts"
+        class={css['acts']}
         caption="What the builds ask for"
         rows={demands}
         keyOf={({ job }) => job}
@@ -30,7 +31,7 @@ export function Wanted({ board, demands: { demands }, decimalComma }: WantedPart
           { head: 'From tub', figure: true, cell: ({ date }) => harvestsOn(date).join(', ') },
         ]}
       />
-      <p class="counted">
+      <p class={css['counted']}>
         Keep {board.tubs} {board.tubs === 1 ? 'tub' : 'tubs'} and {board.spare} spare
         {board.startBy !== undefined && `, the first started by ${paperWeekday(board.startBy)}`}.
       </p>

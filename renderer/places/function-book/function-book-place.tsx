@@ -8,8 +8,8 @@ import { FunctionLeaf } from './function-leaf.tsx';
 import { findFunction, functionGroups } from './function-words.ts';
 import { exampleTexts } from './try-function.ts';
 import { TryBox } from './try-box.tsx';
-import './function-book.css';
 import '#renderer/books/books.css';
+import css from './function-book.module.css';
 
 /** Every trade function: what it is for, what it takes, how we know, and a box to try it in. */
 export function functionBookPlace(hands: BookHands): (route: Route) => PlaceView {
@@ -17,7 +17,7 @@ export function functionBookPlace(hands: BookHands): (route: Route) => PlaceView
   return ({ rest }) => {
     const context = contextNow(hands);
     const entry = findFunction(rest[0] ?? '') ?? tradeFunctions[0];
-    if (!entry) return { about: '', aside: '', acts: [], look: 'empty-place', work: null };
+    if (!entry) return { about: '', aside: '', acts: [], work: null };
     const texts = written.value.name === entry.name ? written.value.texts : exampleTexts(entry);
     const write = (next: readonly string[]) => (written.value = { name: entry.name, texts: next });
     const tryExample = (rule: string) => write(exampleTexts({ ...entry, examples: [{ rule, gives: '' }] }));
@@ -25,9 +25,8 @@ export function functionBookPlace(hands: BookHands): (route: Route) => PlaceView
       about: '',
       aside: 'what each function is for, and how we know it is right',
       acts: [],
-      look: 'function-book',
       work: (
-        <div class="open-book">
+        <div class={css['openBook']}>
           <Contents here={entry} />
           <FunctionLeaf key={entry.name} entry={entry} records={context.records} tryExample={tryExample} />
         </div>
@@ -53,7 +52,7 @@ const groups = functionGroups();
 
 function Contents({ here }: { readonly here: TradeFunction }) {
   return (
-    <nav class="contents" aria-label="Functions">
+    <nav class={css['contents']} aria-label="Functions">
       {groups.map(({ title, functions }) => (
         <section key={title}>
           <h2>{title}</h2>

@@ -10,6 +10,7 @@ import type { TradeFunction } from '#shared-calc/trade/trade-function.ts';
 import { whoDecides } from '#shared-calc/words/who-decides.ts';
 import { argumentWords, givesWords } from './function-words.ts';
 import { whenRefused } from './when-refused.ts';
+import css from './function-book.module.css';
 
 interface LeafParts {
   readonly entry: TradeFunction;
@@ -21,23 +22,23 @@ interface LeafParts {
 /** One function in full: what it is for, what to put in, the sum, examples, and how we know. */
 export function FunctionLeaf({ entry, records, tryExample }: LeafParts) {
   return (
-    <article class="leaf" tabIndex={0} aria-label={entry.title}>
+    <article class={css['leaf']} tabIndex={0} aria-label={entry.title}>
       <header>
         <h2>{entry.title}</h2>
-        <p class="written">
+        <p class={css['written']}>
           <span class="r-fn">{entry.name}</span>
           {entry.inRules && `(${entry.args.map(({ name }) => name).join(', ')})`}{' '}
-          <span class="gives">{givesWords(entry.gives)}</span>
+          <span class={css['gives']}>{givesWords(entry.gives)}</span>
         </p>
       </header>
-      <p class="purpose">{entry.help}</p>
+      <p class={css['purpose']}>{entry.help}</p>
       <section>
         <h3>What to put in</h3>
         {entry.inRules ? <Arguments entry={entry} /> : <p>{entry.args[0]?.says}</p>}
       </section>
       <section>
         <h3>The sum in words</h3>
-        <p class="sum-in-words">{entry.sum.replaceAll(' x ', ' × ')}</p>
+        <p class={css['sumInWords']}>{entry.sum.replaceAll(' x ', ' × ')}</p>
       </section>
       {entry.examples.length > 0 && <Examples entry={entry} tryExample={tryExample} />}
       <RefusalsAndUsers entry={entry} records={records} />
@@ -55,7 +56,7 @@ export function FunctionLeaf({ entry, records, tryExample }: LeafParts) {
 function Arguments({ entry }: { readonly entry: TradeFunction }) {
   return (
     <Table
-      class="args"
+      class={css['args']}
       label="What to put in"
       rows={entry.args.map((argument) => ({ name: argument.name, ...argumentWords(argument) }))}
       keyOf={({ name }) => name}
@@ -74,10 +75,10 @@ function Examples({ entry, tryExample }: Pick<LeafParts, 'entry' | 'tryExample'>
   return (
     <section>
       <h3>Worked examples</h3>
-      <ul class="examples">
+      <ul class={css['examples']}>
         {entry.examples.map(({ rule, gives }) => (
           <li key={rule}>
-            <code>{rule}</code> <span class="gives-figure">gives {sayUnits(gives)}</span>
+            <code>{rule}</code> <span class={css['givesFigure']}>gives {sayUnits(gives)}</span>
             {entry.inRules && rule.startsWith(`${entry.name}(`) && (
               <Button look="plain" aria-label={`Try it: ${rule}`} onClick={() => tryExample(rule)}>
                 Try it
@@ -95,11 +96,11 @@ function RefusalsAndUsers({ entry, records }: Pick<LeafParts, 'entry' | 'records
   const users = usersOf(entry.name, records);
   if (refusals.length + users.length === 0) return null;
   return (
-    <section class="two">
+    <section class={css['two']}>
       {refusals.length > 0 && (
         <div>
           <h3>When it refuses</h3>
-          <ul class="refusals">
+          <ul class={css['refusals']}>
             {refusals.map((says) => (
               <li key={says}>
                 <Sign name="range" />
@@ -110,7 +111,7 @@ function RefusalsAndUsers({ entry, records }: Pick<LeafParts, 'entry' | 'records
         </div>
       )}
       {users.length > 0 && (
-        <div class="used">
+        <div class={css['used']}>
           <h3>Where the house uses it</h3>
           <ul>
             {users.map((line) => (

@@ -10,6 +10,7 @@ import type { Argument } from '#shared-calc/rule/signature.ts';
 import type { TradeFunction } from '#shared-calc/trade/trade-function.ts';
 import { argumentWords } from './function-words.ts';
 import { tryFunction, type Tried } from './try-function.ts';
+import css from './function-book.module.css';
 
 interface TryBoxParts {
   readonly entry: TradeFunction;
@@ -26,7 +27,7 @@ export function TryBox({ entry, texts, write, display, say }: TryBoxParts) {
     [entry, texts, display],
   );
   return (
-    <aside class="slip try" aria-label="Try it" id="slip" tabIndex={-1}>
+    <aside class={`slip ${css['try']}`} aria-label="Try it" id="slip" tabIndex={-1}>
       <header>
         <p class="where">{entry.name}</p>
         <h2>Try it</h2>
@@ -75,7 +76,7 @@ function ArgumentEntry({ argument, text, write, wrong }: ArgumentEntryParts) {
 
 function Answer({ tried, display }: { readonly tried: Tried; readonly display: Display }) {
   return (
-    <div class="gives-now">
+    <div class={css['givesNow']}>
       <output aria-live="polite">
         {tried.answer && (
           <>

@@ -3,6 +3,7 @@ import { Flag } from '#renderer/kit/flag.tsx';
 import { paperDay } from '#shared-calc/papers/paper-words.ts';
 import type { BoardGroup, BoardRow } from '#shared-calc/derive/job-board.ts';
 import { walkLinks } from '#renderer/kit/walk-links.ts';
+import css from './jobs.module.css';
 
 interface BoardParts {
   readonly groups: readonly BoardGroup[];
@@ -14,7 +15,7 @@ interface BoardParts {
 /** All jobs, by state or by the day of their next act; the one that lies open is marked. */
 export function Board({ groups, open, byState }: BoardParts) {
   return (
-    <nav class="board" aria-label="Jobs" onKeyDown={walkLinks}>
+    <nav class={css['board']} aria-label="Jobs" onKeyDown={walkLinks}>
       {groups.map(({ title, rows }) => (
         <section key={title}>
           <h2>
@@ -43,7 +44,7 @@ function JobLink({ row: { job, sizes, late, gateOpen }, isOpen, state }: LinkPar
   const { id, title, client, nextAct, nextOn, handover } = job;
   return (
     <a href={writeRoute('jobs', id)} aria-current={isOpen ? 'true' : undefined}>
-      <span class="job-name">
+      <span>
         <b>{id}</b> {title}
         {isOpen && <span class="aside"> open</span>}
       </span>
@@ -52,7 +53,7 @@ function JobLink({ row: { job, sizes, late, gateOpen }, isOpen, state }: LinkPar
         {handover !== undefined && ` · handover ${paperDay(handover)}`}
       </span>
       {nextAct !== '' && (
-        <span class="next">
+        <span class={css['next']}>
           {nextAct}
           {nextOn !== undefined && `, by ${paperDay(nextOn)}`}
           {late && (

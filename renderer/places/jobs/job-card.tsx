@@ -8,12 +8,13 @@ import { NarrowestEntry } from './narrowest-entry.tsx';
 import { PlaceChecks } from './place-checks.tsx';
 import { JobSizes } from './job-sizes.tsx';
 import type { JobFields } from '#shared-calc/acts/job-acts.ts';
+import css from './jobs.module.css';
 
 /** All there is to say of one job, from the enquiry to its last visit. */
 export function JobCard(part: JobPart) {
   const { job } = part;
   return (
-    <article class="job-card" aria-label={`Job ${job.id}`}>
+    <article class={css['jobCard']} aria-label={`Job ${job.id}`}>
       <header>
         <h2>
           {job.id} {job.title}

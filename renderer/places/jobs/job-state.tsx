@@ -7,6 +7,7 @@ import { isGateOpen } from '#shared-calc/jobs/move-job.ts';
 import { jobStates } from '#shared-calc/fields/job.ts';
 import type { JobPart } from './job-part.ts';
 import { sayTaken } from './say-taken.ts';
+import css from './jobs.module.css';
 import { said } from '#shared-calc/words/say-entry-fault.ts';
 
 /** Where a job stands, where it goes next and what that asks for, and what is to be done by when. */
@@ -26,7 +27,7 @@ export function JobState({ job, context, hands }: JobPart) {
     return day.ok ? plan(job.nextAct, day.value) : hands.refuse(day.fault);
   };
   return (
-    <section class="job-state">
+    <section>
       <h3>State and next act</h3>
       <Fields look="wide">
         <ChoiceField
@@ -38,7 +39,7 @@ export function JobState({ job, context, hands }: JobPart) {
         <SettledField label="Next act" text={job.nextAct} settle={(text) => plan(text.trim(), job.nextOn)} />
         <SettledField label="By the day" hint={`a day, as ${today}`} text={job.nextOn ?? ''} settle={planDay} />
       </Fields>
-      <p class="gate">{gateWords(job)}</p>
+      <p class={css['gate']}>{gateWords(job)}</p>
       {wrong !== undefined && <Fault>{wrong}</Fault>}
       {next !== undefined && (
         <Buttons>

@@ -4,6 +4,7 @@ import { writtenText } from '#shared-calc/recipe/typed-text.ts';
 import { isBefore } from '#shared-calc/jobs/move-job.ts';
 import type { JobPart } from './job-part.ts';
 import { surveyRows, type SurveyRow } from './survey-rows.ts';
+import css from './jobs.module.css';
 
 /** What was measured where the tank is to stand: it holds for the whole job on its size bench. */
 export function JobSurvey(part: JobPart) {
@@ -14,7 +15,7 @@ export function JobSurvey(part: JobPart) {
   return (
     <section>
       <h3>Survey</h3>
-      <div class="survey">
+      <div class={css['survey']}>
         {rows.map((row) => (
           <SurveyEntry key={row.line.name} row={row} {...part} />
         ))}
@@ -36,7 +37,7 @@ function SurveyEntry({ row, job, context: { display }, hands }: JobPart & { read
   };
   const shown = { label: row.label, hint: standing(row) };
   return (
-    <div class={row.ofJob ? 'of-job' : undefined}>
+    <div class={row.ofJob ? css['ofJob'] : undefined}>
       {row.options.length > 0 ? (
         <ChoiceField
           {...shown}

@@ -17,7 +17,7 @@ import type { MoneyHands } from '#renderer/store/money-hands.ts';
 import { NewJobDialog } from './new-job-dialog.tsx';
 import { jobName } from '#shared-calc/jobs/find-job.ts';
 import '#renderer/books/books.css';
-import './jobs.css';
+import css from './jobs.module.css';
 
 type Order = 'state' | 'day';
 
@@ -42,7 +42,6 @@ function paperView(job: Job, context: BookContext, paper: 'needs' | 'pick-list')
   return {
     about: jobName(job),
     aside: paper === 'needs' ? 'needs list' : 'pick list',
-    look: 'paper-place',
     acts: [
       { label: 'Back to the job', run: () => (location.hash = writeRoute('jobs', job.id)) },
       paper === 'needs' ? needsListAct(job, context) : pickListAct(job, context),
@@ -67,10 +66,9 @@ function boardView(board: Board, job: Job | undefined, context: BookContext): Pl
   return {
     about: job ? jobName(job) : '',
     aside: job ? 'open' : 'no job is open',
-    look: 'jobs-place',
     acts: boardActs(board, job),
     work: (
-      <div class="jobs-work">
+      <div class={css['jobsWork']}>
         <Board groups={groups} open={job?.id} byState={order.value === 'state'} />
         {job ? (
           <JobCard key={job.id} job={job} context={context} hands={hands} />

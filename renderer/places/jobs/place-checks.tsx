@@ -3,6 +3,7 @@ import { readUnits } from '#shared-calc/quantity/figure-words.ts';
 import { Flag } from '#renderer/kit/flag.tsx';
 import { whoDecides } from '#shared-calc/words/who-decides.ts';
 import type { JobPart } from './job-part.ts';
+import css from './jobs.module.css';
 
 /** Checks of the job's sizes that do not hold, or are not known yet, the gravest first. */
 export function PlaceChecks({ job, context }: JobPart) {
@@ -12,7 +13,7 @@ export function PlaceChecks({ job, context }: JobPart) {
   return (
     <section>
       <h3>What does not hold there</h3>
-      <ul class="checks">
+      <ul class={css['checks']}>
         {failing.map(({ level, says, decides, sizes }) => (
           <li key={`${says} ${sizes.join()}`} data-state={level}>
             <Flag state={level} sign={level}>

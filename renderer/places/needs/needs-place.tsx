@@ -9,6 +9,7 @@ import { writeRoute, type Route } from '#renderer/frame/place-route.ts';
 import { Caution } from '#renderer/kit/caution.tsx';
 import { Checkbox } from '#renderer/kit/checkbox.tsx';
 import { EmptyNote } from '#renderer/kit/empty-note.tsx';
+import { Link } from '#renderer/kit/link.tsx';
 import { Table } from '#renderer/kit/table.tsx';
 import { memo } from '#shared-calc/derive/memo.ts';
 import type { WorkedBench } from '#renderer/store/worked-bench.ts';
@@ -21,8 +22,8 @@ import { calledByLines } from '#shared-calc/words/called-by-words.ts';
 import { sayOrderFault } from '#shared-calc/words/say-order-fault.ts';
 import { NeedsTable } from './needs-table.tsx';
 import { needsView, type NeedsView } from './needs-view.ts';
-import './needs.css';
 import '#renderer/books/books.css';
+import css from './needs.module.css';
 
 /** What lies on the size bench, as far as the needs list reads it. */
 export interface LaidNeeds {
@@ -70,9 +71,8 @@ export function needsPlace(hands: NeedsHands): (route: Route) => PlaceView {
       about: title,
       aside: columns.length === 1 ? 'one size' : `${columns.length} sizes together`,
       acts: [csvAct(needs, title, context)],
-      look: 'needs-place',
       work: (
-        <div class="place-page needs-page" tabIndex={0} role="group" aria-label="Needs list">
+        <div class={`place-page ${css['needsPage']}`} tabIndex={0} role="group" aria-label="Needs list">
           <Choices job={job} context={context} hands={hands} fromStore={fromStore.value} turn={turn} />
           {needs.ok ? (
             <>
@@ -89,7 +89,7 @@ export function needsPlace(hands: NeedsHands): (route: Route) => PlaceView {
 }
 
 function emptyPlace(about: string, says: ComponentChildren): PlaceView {
-  return { about, aside: '', acts: [], look: 'needs-place', work: <div class="place-page">{says}</div> };
+  return { about, aside: '', acts: [], work: <div class="place-page">{says}</div> };
 }
 
 function storeOf({ records, today }: BookContext, job: string | undefined): Stock {
@@ -110,9 +110,9 @@ function Nothing() {
   return (
     <EmptyNote>
       No size stands on the bench.{' '}
-      <a class="plain-act" href={writeRoute('bench')}>
+      <Link look="act" href={writeRoute('bench')}>
         Take a size
-      </a>{' '}
+      </Link>{' '}
       and its needs are listed here.
     </EmptyNote>
   );
@@ -123,12 +123,12 @@ function Refused({ fault, says }: Refusal) {
   return (
     <Caution role="status">
       {says}{' '}
-      <a
-        class="plain-act"
+      <Link
+        look="act"
         href={writeRoute(isPrice ? 'material-book' : 'bench', ...('material' in fault ? [fault.material] : []))}
       >
         {isPrice ? 'Set it in the material book' : 'Go to the size bench'}
-      </a>
+      </Link>
     </Caution>
   );
 }
@@ -146,7 +146,7 @@ function Choices({ job: id, context: { records }, hands, fromStore, turn }: Choi
   const job = id === undefined ? undefined : records.job.get(id);
   const setBasis = (basis: Job['basis']) => job && hands.doAct('writeJob', { job: job.id, fields: { basis } });
   return (
-    <div class="needs-choices">
+    <div class={css['needsChoices']}>
       {job && (
         <ChoiceField
           label="Costed by"
@@ -173,11 +173,11 @@ function Suppliers({
   if (list.suppliers.length === 0) return null;
   const money = (coins: number) => showCoins(coins, workshop);
   return (
-    <section class="needs-suppliers">
+    <section class={css['needsSuppliers']}>
       <h2>Were it bought alone</h2>
       <Table
         look="ledger"
-        class="needs-table"
+        class={css['needsTable']}
         label="Were it bought alone"
         rows={list.suppliers}
         keyOf={({ supplier }) => supplier}

@@ -1,3 +1,4 @@
+import { CodedName } from '#renderer/kit/coded-name.tsx';
 import { showCoins } from '#shared-calc/quantity/coins-text.ts';
 import { unitWords } from '#shared-calc/quantity/unit-words.ts';
 import { Flag } from '#renderer/kit/flag.tsx';
@@ -7,6 +8,7 @@ import { showValue, shownUnit, type Display } from '#shared-calc/quantity/shown-
 import { toBase, unitOf } from '#shared-calc/quantity/unit.ts';
 import type { Job, Workshop } from '#shared-calc/records/records.ts';
 import type { NeedRow, NeedsView } from './needs-view.ts';
+import css from './needs.module.css';
 
 export interface NeedsTableParts {
   readonly view: NeedsView;
@@ -24,7 +26,7 @@ export function NeedsTable({ view: { list, groups }, columns: sizes, basis, work
     const { unit } = row.need;
     return found > 1e-9 ? showValue(toBase(found, unitOf(unit)), unit, display) : '';
   };
-  const costed = (which: Job['basis']) => (which === basis ? 'counts' : undefined);
+  const costed = (which: Job['basis']) => (which === basis ? css['counts'] : undefined);
   const columns: readonly Column<NeedRow>[] = [
     { head: 'Material', names: true, cell: ({ need }) => <Material need={need} /> },
     ...sizes.map(({ key, count }) => ({
@@ -54,7 +56,7 @@ export function NeedsTable({ view: { list, groups }, columns: sizes, basis, work
   return (
     <Table
       look="ledger"
-      class="needs-table"
+      class={css['needsTable']}
       label="What is needed"
       columns={columns}
       groups={groups.map(({ label, rows }) => ({ key: label, head: label, rows }))}
@@ -67,7 +69,7 @@ export function NeedsTable({ view: { list, groups }, columns: sizes, basis, work
 function Material({ need }: Pick<NeedRow, 'need'>) {
   return (
     <>
-      <span class="code">{need.material}</span> {need.label}
+      <CodedName code={need.material} label={need.label} />
       {need.oldPrice && (
         <Flag state="old" sign="old" after>
           old price

@@ -4,6 +4,8 @@ import type { Day } from '#shared-calc/calendar/day.ts';
 import { careByArea, type AreaVisit } from '#shared-calc/prepare/size-care.ts';
 import { careWords } from '#shared-calc/papers/step-words.ts';
 import type { JobPlan } from '#shared-calc/derive/job-plan.ts';
+import css from './prepare.module.css';
+import look from '#renderer/kit/part-page.module.css';
 
 interface RoundsParts {
   readonly jobs: readonly JobPlan[];
@@ -18,12 +20,12 @@ export function AreaRounds({ jobs, today }: RoundsParts) {
   );
   if (areas.length === 0) return null;
   return (
-    <section class="area-rounds">
+    <section class={css['areaRounds']}>
       <h2>Visits by area</h2>
       {areas.map(({ area, trips }) => (
         <Table
           key={area}
-          class="acts"
+          class={look['acts']}
           caption={area === '' ? 'Area not written down' : area}
           rows={trips}
           keyOf={({ week }) => week}

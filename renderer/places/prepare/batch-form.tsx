@@ -17,6 +17,7 @@ import { Button, Buttons } from '#renderer/kit/button.tsx';
 import { EmptyNote } from '#renderer/kit/empty-note.tsx';
 import { Fault } from '#renderer/kit/note.tsx';
 import type { AskedTreatment } from './treatment-texts.ts';
+import css from './prepare.module.css';
 import { said } from '#shared-calc/words/say-entry-fault.ts';
 
 /** A batch as it is typed. */
@@ -61,7 +62,7 @@ export function BatchForm({ view, asked, moistened }: BatchFormParts) {
   };
   const set = (some: Partial<BatchTexts>) => setTexts({ ...texts, ...some });
   return (
-    <div class="batch-form">
+    <div class={css['batchForm']}>
       <BatchEntries view={view} asked={asked} materials={materials} texts={texts} set={set} write={write} />
       {wrong !== undefined && <Fault>{sayUnits(wrong)}</Fault>}
       <Buttons>

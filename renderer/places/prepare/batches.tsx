@@ -5,7 +5,9 @@ import { OpenBatch } from './open-batch.tsx';
 import type { PartView } from './part-view.ts';
 import { writePrepare } from '#renderer/frame/prepare-route.ts';
 import { EmptyNote } from '#renderer/kit/empty-note.tsx';
+import { Link } from '#renderer/kit/link.tsx';
 import type { AskedTreatment } from './treatment-texts.ts';
+import css from './prepare.module.css';
 
 interface BatchesParts {
   readonly view: PartView;
@@ -26,7 +28,7 @@ export function Batches({ view, asked, moistened }: BatchesParts) {
         <EmptyNote>No batch is written down yet.</EmptyNote>
       ) : (
         <>
-          <ul class="batches" onKeyDown={walkLinks}>
+          <ul class={css['batches']} onKeyDown={walkLinks}>
             {batches.map((batch) => (
               <li key={batch.id}>
                 <a
@@ -39,9 +41,7 @@ export function Batches({ view, asked, moistened }: BatchesParts) {
             ))}
           </ul>
           <p>
-            <a class="plain-link" href={writePrepare(job?.id, 'cards', 'labels')}>
-              All labels on paper
-            </a>
+            <Link href={writePrepare(job?.id, 'cards', 'labels')}>All labels on paper</Link>
           </p>
         </>
       )}

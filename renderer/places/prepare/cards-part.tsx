@@ -3,11 +3,12 @@ import { walkLinks } from '#renderer/kit/walk-links.ts';
 import { cardKinds } from './card-kinds.ts';
 import type { PartView } from './part-view.ts';
 import { writePrepare } from '#renderer/frame/prepare-route.ts';
+import css from './prepare.module.css';
 
 /** Every printed card, in order of use. */
 export function CardsPart({ job }: PartView) {
   return (
-    <section class="card-list">
+    <section class={css['cardList']}>
       <h2>In order of use</h2>
       <ul onKeyDown={walkLinks}>
         {cardKinds.map(({ id, title, says, ofJob }) => (

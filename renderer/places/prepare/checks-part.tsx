@@ -22,7 +22,10 @@ import { Caution, Cautions } from '#renderer/kit/caution.tsx';
 import { EmptyNote } from '#renderer/kit/empty-note.tsx';
 import { Flag } from '#renderer/kit/flag.tsx';
 import { Table } from '#renderer/kit/table.tsx';
+import { Tabs } from '#renderer/kit/tabs.tsx';
 import { whoDecides } from '#shared-calc/words/who-decides.ts';
+import css from './prepare.module.css';
+import look from '#renderer/kit/part-page.module.css';
 
 /** The sheet of checks of one size: what holds, by how much, what would mend it and for what price. */
 export function ChecksPart(view: PartView) {
@@ -36,7 +39,7 @@ export function ChecksPart(view: PartView) {
   if (!sheet) return <EmptyNote>{job.id} has no size yet: take one first.</EmptyNote>;
   return (
     <>
-      <nav class="leaves" aria-label="Sizes">
+      <Tabs label="Sizes">
         {sheet.sizes.map(({ key, called, label }) => (
           <a
             key={key}
@@ -46,7 +49,7 @@ export function ChecksPart(view: PartView) {
             {called} <span class="aside">{label}</span>
           </a>
         ))}
-      </nav>
+      </Tabs>
       <Counted sheet={sheet} />
       <OfThePlace sheet={sheet} display={context.display} />
       {checkParts.map((part) => (
@@ -59,15 +62,15 @@ export function ChecksPart(view: PartView) {
 }
 
 function Counted({ sheet }: { readonly sheet: SizeSheet }) {
-  return <p class="counted">{countChecks([...sheet.place, ...sheet.rows])}</p>;
+  return <p class={look['counted']}>{countChecks([...sheet.place, ...sheet.rows])}</p>;
 }
 
 /** Limits of the job's own place: they are changed on its page, not by a line of the size. */
 function OfThePlace({ sheet: { place }, display }: { readonly sheet: SizeSheet; readonly display: Display }) {
   return (
-    <section class="sheet-part">
+    <section>
       <h2>The place</h2>
-      <ul class="check-rows">
+      <ul class={css['checkRows']}>
         {place.map((check) => (
           <li key={check.limit} data-state={stateOf(check)}>
             <StateFlag {...check} />
@@ -124,7 +127,7 @@ function PartOfSheet({ part, view, sheet }: PartParts) {
   if (rows.length === 0 && !isLit) return null;
   const { display } = view.context;
   return (
-    <section class="sheet-part">
+    <section>
       <h2>{partWords[part]}</h2>
       {isLit && sheet.light && (
         <p>
@@ -132,7 +135,7 @@ function PartOfSheet({ part, view, sheet }: PartParts) {
           {figureWords(toBase(sheet.light.wanted, unitOf('mol/m2/d')), 'mol/m2/d', display)}.
         </p>
       )}
-      <ul class="check-rows">
+      <ul class={css['checkRows']}>
         {rows.map((row) => (
           <CheckRow key={row.line.name} row={row} view={view} sheet={sheet} />
         ))}
@@ -159,7 +162,7 @@ function CheckRow({ row, view, sheet }: RowParts) {
         {margin && <p class="aside">{marginWords(margin, display)}</p>}
         {holds !== true && decides !== '' && <p class="aside">{whoDecides(decides)}.</p>}
         {mends.map((mend) => (
-          <p key={mend.says} class="mend">
+          <p key={mend.says} class={css['mend']}>
             {readUnits(sayMend(mend, workshop), display)}{' '}
             {mend.changes.length > 0 && (
               <Button look="plain" onClick={() => takeMend(view, sheet.size, mend)}>
@@ -189,7 +192,7 @@ function marginWords({ has, against, spare, unit, stepUnit }: CheckMargin, displ
 function HeaviestParts({ sheet, display }: { readonly sheet: SizeSheet; readonly display: Display }) {
   return (
     <Table
-      class="heaviest"
+      class={css['heaviest']}
       caption="Heaviest parts"
       rows={sheet.parts.slice(0, 6)}
       keyOf={({ line }) => line}
@@ -205,7 +208,7 @@ function HeaviestParts({ sheet, display }: { readonly sheet: SizeSheet; readonly
 /** What the figures of the sheet do not know. */
 function Beside({ sheet: { beside } }: { readonly sheet: SizeSheet }) {
   return (
-    <section class="sheet-part">
+    <section>
       <h2>What these figures do not know</h2>
       <Cautions>
         {beside.map(({ labels, misleads, says }) => (

@@ -13,6 +13,8 @@ import { careWords } from '#shared-calc/papers/step-words.ts';
 import type { JobPlan } from '#shared-calc/derive/job-plan.ts';
 import { OpenAJob } from './open-a-job.tsx';
 import type { PartView } from './part-view.ts';
+import css from './prepare.module.css';
+import look from '#renderer/kit/part-page.module.css';
 
 /** The open job's dates: what is pressing, each act with its day, the chain that decides, and the first year of care. */
 export function DatesPart({ context, job }: PartView) {
@@ -25,9 +27,9 @@ export function DatesPart({ context, job }: PartView) {
   const says = sayPlan(plan.value.plan, job.title === '' ? 'the tank' : job.title, context.today);
   return (
     <>
-      <section class="pressing">
+      <section class={css['pressing']} aria-label="What is pressing">
         {says.map((sentence, at) => (
-          <p key={sentence} class={at === 0 && plan.value.plan.late > 0 ? 'late' : undefined}>
+          <p key={sentence} class={at === 0 && plan.value.plan.late > 0 ? css['late'] : undefined}>
             {at === 0 && plan.value.plan.late > 0 && <Sign name="watch" />} {sentence}
           </p>
         ))}
@@ -35,7 +37,7 @@ export function DatesPart({ context, job }: PartView) {
           {dated(job.handover, job.depositOn)} <a href={writeRoute('jobs', job.id)}>Its card</a>
         </p>
       </section>
-      <div class="two-columns">
+      <div class={look['twoColumns']}>
         <ActsTable rows={rows} today={context.today} />
         <Care plan={plan.value} />
       </div>
@@ -69,7 +71,7 @@ interface ActsParts {
 function ActsTable({ rows, today }: ActsParts) {
   return (
     <Table
-      class="acts"
+      class={look['acts']}
       caption="What to do by when"
       rows={rows}
       keyOf={({ step, is }) => `${step} ${is}`}
@@ -94,7 +96,7 @@ function Care({ plan: { plan, care, lamps } }: { readonly plan: JobPlan }) {
   ];
   return (
     <Table
-      class="acts"
+      class={look['acts']}
       caption="The first year of care"
       rows={rows}
       keyOf={(_, at) => at}

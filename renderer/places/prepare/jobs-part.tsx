@@ -20,6 +20,7 @@ import { EmptyNote } from '#renderer/kit/empty-note.tsx';
 import { Flag } from '#renderer/kit/flag.tsx';
 import { roomClashes, standingTanks, type RoomClash } from './room-clashes.ts';
 import { AreaRounds } from './area-rounds.tsx';
+import css from '#renderer/kit/part-page.module.css';
 import { said } from '#shared-calc/words/say-entry-fault.ts';
 
 /** All jobs under way on one time line, with the days that ask for more people or more room than there is. */
@@ -123,9 +124,9 @@ interface ClashParts {
 
 function Clashes({ people, room, hours, places }: ClashParts) {
   if (people.length + room.length === 0)
-    return <p class="calm">No day asks for more than one builder or {places} places for tanks.</p>;
+    return <p>No day asks for more than one builder or {places} places for tanks.</p>;
   return (
-    <ul class="clashes">
+    <ul class={css['clashes']} aria-label="Clashes">
       {people.map(({ date, minutes, entries }) => (
         <li key={date}>
           <Flag state="watch" sign="watch">

@@ -15,9 +15,11 @@ import { writePrepare } from '#renderer/frame/prepare-route.ts';
 import { Caution, Cautions } from '#renderer/kit/caution.tsx';
 import { Checkbox, Radio } from '#renderer/kit/checkbox.tsx';
 import { EmptyNote } from '#renderer/kit/empty-note.tsx';
+import { Link } from '#renderer/kit/link.tsx';
 import { Fault } from '#renderer/kit/note.tsx';
 import { Table, type Column } from '#renderer/kit/table.tsx';
 import { askTreatment, fieldNames, type AskedTreatment, type TreatmentTexts } from './treatment-texts.ts';
+import css from '#renderer/kit/part-page.module.css';
 
 /** Leaf treatment: the ways side by side at the workshop's height, one of them with its core, and the batches. */
 export function LeavesPart(view: PartView) {
@@ -170,7 +172,7 @@ function ChosenWay({ view: { context, job }, asked: { chosen, leavesL } }: Chose
   }, [JSON.stringify(plan), way, altitudeM, decimalComma]);
   if (!plan.ok) return null;
   return (
-    <section class="two-columns">
+    <section class={css['twoColumns']}>
       {spec ? (
         <Curve spec={spec} decimalComma={decimalComma} />
       ) : (
@@ -194,9 +196,9 @@ function ChosenWay({ view: { context, job }, asked: { chosen, leavesL } }: Chose
               </p>
             ))}
         <p>
-          <a class="plain-link" href={writePrepare(job?.id, 'cards', 'treatment')}>
+          <Link href={writePrepare(job?.id, 'cards', 'treatment')}>
             On paper, to stand by: {writeNumber(leavesL, 2, { decimalComma })} L
-          </a>
+          </Link>
         </p>
       </div>
     </section>

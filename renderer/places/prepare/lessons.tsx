@@ -10,6 +10,7 @@ import { toBase, unitOf } from '#shared-calc/quantity/unit.ts';
 import { writeNumber } from '#shared-calc/quantity/write-figure.ts';
 import type { HouseLesson, PlantLesson } from '#shared-calc/derive/house-lessons.ts';
 import type { PrepareHands } from '#renderer/store/prepare-hands.ts';
+import css from './prepare.module.css';
 
 interface LessonsParts {
   readonly lessons: readonly HouseLesson[];
@@ -29,7 +30,7 @@ export function Lessons({ lessons, plants, hands, context, recipe }: LessonsPart
   return (
     <Table
       scroll="Lessons"
-      class="lessons"
+      class={css['lessons']}
       rows={rows}
       keyOf={({ key }) => key}
       columns={[

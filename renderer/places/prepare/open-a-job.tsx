@@ -4,6 +4,7 @@ import { jobName, jobsInOrder } from '#shared-calc/jobs/find-job.ts';
 import { walkLinks } from '#renderer/kit/walk-links.ts';
 import { writePrepare, type PreparePartId } from '#renderer/frame/prepare-route.ts';
 import { EmptyNote } from '#renderer/kit/empty-note.tsx';
+import css from './prepare.module.css';
 
 interface OpenParts {
   readonly context: BookContext;
@@ -21,7 +22,7 @@ export function OpenAJob({ context, part }: OpenParts) {
     );
   }
   return (
-    <section class="open-a-job">
+    <section class={css['openAJob']}>
       <h2>Which job?</h2>
       <ul onKeyDown={walkLinks}>
         {jobs.map((job) => (

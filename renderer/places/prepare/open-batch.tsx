@@ -11,9 +11,11 @@ import { writePrepare } from '#renderer/frame/prepare-route.ts';
 import { Button, Buttons } from '#renderer/kit/button.tsx';
 import { Checkbox } from '#renderer/kit/checkbox.tsx';
 import { EmptyNote } from '#renderer/kit/empty-note.tsx';
+import { Link } from '#renderer/kit/link.tsx';
 import { Fault } from '#renderer/kit/note.tsx';
 import { sayLogFaults } from '#shared-calc/words/say-log-faults.ts';
 import { wasMoistened } from '#shared-calc/prepare/moistened.ts';
+import css from './prepare.module.css';
 
 interface OpenBatchParts {
   readonly view: PartView;
@@ -24,17 +26,15 @@ interface OpenBatchParts {
 export function OpenBatch({ view: { desk, context, job }, batch }: OpenBatchParts) {
   const [moistened, setMoistened] = useState(wasMoistened(batch));
   return (
-    <article class="open-batch" aria-label={`Batch ${batch.id}`}>
+    <article class={css['openBatch']} aria-label={`Batch ${batch.id}`}>
       <h3>{batch.id}</h3>
-      <ul class="label-lines">
+      <ul aria-label="On the label">
         {batchLabel(batch, context.records).map((line) => (
           <li key={line}>{sayUnits(line)}</li>
         ))}
       </ul>
       <p class="links">
-        <a class="plain-link" href={writePrepare(job?.id, 'cards', 'labels', batch.id)}>
-          Its label on paper
-        </a>
+        <Link href={writePrepare(job?.id, 'cards', 'labels', batch.id)}>Its label on paper</Link>
         <Button look="plain" onClick={() => desk.hands.doAct('removeBatch', { batch: batch.id })}>
           Take this batch out
         </Button>
@@ -63,7 +63,7 @@ function CoreLog({ hands, batch }: LogParts) {
   };
   return (
     <div>
-      <label class="log">
+      <label class={css['log']}>
         Core probe: minutes and °C, a row a reading, typed or pasted
         <textarea
           class="well note"
@@ -102,7 +102,7 @@ function Reached({ batch, moistened, decimalComma }: ReachedParts) {
   if (!heat.ok) return <Fault>{heat.fault}</Fault>;
   return (
     <>
-      <p class={heat.value.enough ? 'reached' : 'reached short'} role="status">
+      <p class={heat.value.enough ? css['reached'] : `${css['reached']} short`} role="status">
         {sayUnits(sayCoreHeat(heat.value))}
       </p>
       <div class="plates">

@@ -15,10 +15,11 @@ import type { PartView } from './part-view.ts';
 import { openPrepareDesk } from './prepare-desk.ts';
 import type { PrepareHands } from '#renderer/store/prepare-hands.ts';
 import { prepareParts, readPrepareRest, writePrepare, type PreparePartId } from '#renderer/frame/prepare-route.ts';
+import { Tabs } from '#renderer/kit/tabs.tsx';
 import { TookPart } from './took-part.tsx';
 import { WatchPart } from './watch-part.tsx';
 import '#renderer/books/books.css';
-import '#renderer/look/prepare.css';
+import css from '#renderer/kit/part-page.module.css';
 
 /** The prep plan: a job's dates, all jobs on one line, checks, leaves, the watch, what it took, and the printed cards. */
 export function preparePlace(hands: PrepareHands): (route: Route) => PlaceView {
@@ -40,17 +41,16 @@ function partView(view: PartView, part: PreparePartId): PlaceView {
   return {
     about: job ? jobName(job) : '',
     aside: job ? '' : 'no job is open',
-    look: 'prepare-place',
     acts: actsOf(view, part),
     work: (
-      <div class="place-page prepare-page">
-        <nav class="leaves" aria-label="Parts of the prep plan">
+      <div class={`place-page ${css['preparePage']}`}>
+        <Tabs label="Parts of the prep plan">
           {prepareParts.map(({ id, title }) => (
             <a key={id} href={writePrepare(job?.id, id)} aria-current={id === part ? 'page' : undefined}>
               {title}
             </a>
           ))}
-        </nav>
+        </Tabs>
         <Part key={`${part} ${job?.id ?? ''}`} {...view} />
       </div>
     ),
@@ -93,7 +93,6 @@ function paperView(view: PartView, card: Parameters<typeof cardPaper>[1]): Place
   return {
     about: job ? jobName(job) : '',
     aside: 'on paper',
-    look: 'paper-place',
     acts: [
       { label: 'Back to the cards', run: () => (location.hash = writePrepare(job?.id, 'cards')) },
       printAct(window),

@@ -14,6 +14,7 @@ import { bandFields, bandKeys, bandTexts, readBand, type BandTexts } from './ban
 import type { PartView } from './part-view.ts';
 import type { WatchedSize } from '#shared-calc/prepare/watched-sizes.ts';
 import { keptWatch, type KeptWatch } from '#shared-calc/prepare/kept-watch.ts';
+import css from './prepare.module.css';
 
 interface ReadingsParts {
   readonly view: PartView;
@@ -41,7 +42,7 @@ export function Readings({ view: { desk, context, job }, size }: ReadingsParts) 
       <h2>Readings of {size.called}</h2>
       <p class="aside">{keptWords(kept)}</p>
       <BandEntries texts={texts} set={setTexts} by={by} sign={setBy} />
-      <label class="log">
+      <label class={css['log']}>
         Readings: time, °C and humidity, a row a reading, as 14:30 24.5 85
         <textarea
           class="well note"
@@ -123,7 +124,7 @@ function Report({ readings, band, decimalComma }: ReportParts) {
   const specs = useMemo(() => watchSpecs(readings, band, decimalComma), [readings, bandKey, decimalComma]);
   return (
     <>
-      <div class="pressing" role="status">
+      <div class={css['pressing']} role="status">
         {says.map((sentence) => (
           <p key={sentence}>{sayUnits(sentence)}</p>
         ))}

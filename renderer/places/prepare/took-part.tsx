@@ -12,6 +12,8 @@ import { Lessons } from './lessons.tsx';
 import { OpenAJob } from './open-a-job.tsx';
 import type { PrepareDesk } from './prepare-desk.ts';
 import type { PartView } from './part-view.ts';
+import css from './prepare.module.css';
+import look from '#renderer/kit/part-page.module.css';
 import { readMeasure } from '#shared-calc/read/read-measure.ts';
 import { said } from '#shared-calc/words/say-entry-fault.ts';
 
@@ -22,7 +24,7 @@ export function TookPart({ desk, context, job }: PartView) {
   const took = jobTook(context, worked);
   return (
     <>
-      <div class="two-columns">
+      <div class={look['twoColumns']}>
         <Taken title="Minutes by task" rows={took.minutes} desk={desk} context={context} job={job} />
         <div>
           <Taken title="What went in" rows={took.goods} desk={desk} context={context} job={job} />
@@ -56,7 +58,7 @@ function Taken({ title, rows, desk, context, job }: TakenParts) {
   return (
     <section>
       <h2>{title}</h2>
-      <div class="took">
+      <div class={css['took']}>
         {rows.map((row) => (
           <SettledField
             key={row.line}

@@ -11,6 +11,9 @@ import type { PartView } from './part-view.ts';
 import { writePrepare } from '#renderer/frame/prepare-route.ts';
 import { Caution, Cautions } from '#renderer/kit/caution.tsx';
 import { EmptyNote } from '#renderer/kit/empty-note.tsx';
+import { Link } from '#renderer/kit/link.tsx';
+import { Tabs } from '#renderer/kit/tabs.tsx';
+import css from './prepare.module.css';
 
 /** The commissioning watch of a size, typed or pasted, against its band; and when the animals go in. */
 export function WatchPart(view: PartView) {
@@ -22,13 +25,13 @@ export function WatchPart(view: PartView) {
   if (!size) return <EmptyNote>{job.id} has no size yet: take one first.</EmptyNote>;
   return (
     <>
-      <nav class="leaves" aria-label="Sizes">
+      <Tabs label="Sizes">
         {sizes.map(({ key, called, label }) => (
           <a key={key} href={writePrepare(job.id, 'watch', key)} aria-current={key === size.key ? 'true' : undefined}>
             {called} <span class="aside">{label}</span>
           </a>
         ))}
-      </nav>
+      </Tabs>
       <Readings key={size.id} view={view} size={size} />
       <AnimalsIn view={view} />
     </>
@@ -52,7 +55,7 @@ function AnimalsIn({ view: { context, job } }: { readonly view: PartView }) {
           ? 'The settle-in is long enough: no watch plan of its own.'
           : `Look on day ${card.looks.map(({ day, date }) => `${day}, ${paperDay(date)}`).join('; ')}.`}
       </p>
-      <ul class="plain-list">
+      <ul class={css['plainList']}>
         {card.before.map((says) => (
           <li key={says}>{says}</li>
         ))}
@@ -69,9 +72,7 @@ function AnimalsIn({ view: { context, job } }: { readonly view: PartView }) {
         ))}
       </Cautions>
       <p>
-        <a class="plain-link" href={writePrepare(job.id, 'cards', 'animals-in')}>
-          On paper
-        </a>
+        <Link href={writePrepare(job.id, 'cards', 'animals-in')}>On paper</Link>
       </p>
     </section>
   );

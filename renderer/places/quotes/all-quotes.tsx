@@ -3,6 +3,7 @@ import { showCoins } from '#shared-calc/quantity/coins-text.ts';
 import { writeRoute } from '#renderer/frame/place-route.ts';
 import { jobName } from '#shared-calc/jobs/find-job.ts';
 import { EmptyNote } from '#renderer/kit/empty-note.tsx';
+import { Link } from '#renderer/kit/link.tsx';
 import { Table } from '#renderer/kit/table.tsx';
 import { paperDay } from '#shared-calc/papers/paper-words.ts';
 import { issuedLastFirst, revisionName, type ReadQuote } from './issued-quotes.ts';
@@ -35,9 +36,9 @@ export function AllQuotes({ context, sealOf }: AllParts) {
           head: 'Quote',
           names: true,
           cell: ({ quote }) => (
-            <a class="row-link" href={writeRoute('quotes', quote.id)}>
+            <Link look="row" href={writeRoute('quotes', quote.id)}>
               {revisionName(quote)}
-            </a>
+            </Link>
           ),
         },
         { head: 'Job', cell: nameOf },

@@ -14,6 +14,7 @@ import type { Called } from '#shared-calc/words/called.ts';
 import { sayOrderFault } from '#shared-calc/words/say-order-fault.ts';
 import { changedBoxes, type ChangedBox } from './changed-boxes.ts';
 import { revisionName, type ReadQuote } from './issued-quotes.ts';
+import css from './quotes.module.css';
 
 interface ChangedParts {
   readonly from: ReadQuote;
@@ -30,7 +31,7 @@ export function ChangedView({ from, to, quotes, context }: ChangedParts) {
   const options = quotes.map(({ quote }) => ({ value: quote.id, label: revisionName(quote) }));
   const go = (one: string, other: string) => (location.hash = writeRoute('quotes', 'changed', one, other));
   return (
-    <div class="changed">
+    <div class={css['changed']}>
       <Fields>
         <ChoiceField label="From" value={from.quote.id} options={options} choose={(id) => go(id, to.quote.id)} />
         <ChoiceField label="To" value={to.quote.id} options={options} choose={(id) => go(from.quote.id, id)} />

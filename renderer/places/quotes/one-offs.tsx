@@ -7,6 +7,7 @@ import { Button, Buttons } from '#renderer/kit/button.tsx';
 import type { MoneyHands } from '#renderer/store/money-hands.ts';
 import { readMoney } from '#shared-calc/read/read-money.ts';
 import type { QuoteLine, Records } from '#shared-calc/records/records.ts';
+import css from './quotes.module.css';
 import { said } from '#shared-calc/words/say-entry-fault.ts';
 
 interface OneOffsParts {
@@ -51,7 +52,7 @@ function OneOff({
     return coins.ok ? put({ costCoins: coins.value }) : hands.refuse(coins.fault);
   };
   return (
-    <div class="one-off">
+    <div class={css['oneOff']}>
       <SettledField label="What" text={line.label} settle={(label) => put({ label: label.trim() })} />
       <Fields>
         <SettledField
@@ -97,7 +98,7 @@ function NewOneOff({ job, context: { records, workshop }, hands }: OneOffsParts)
     setCost('');
   };
   return (
-    <div class="one-off">
+    <div class={css['oneOff']}>
       <TextField label="Another line" text={label} typing={setLabel} enter={add} />
       <Fields>
         <TextField

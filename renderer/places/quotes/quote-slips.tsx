@@ -1,6 +1,7 @@
 import type { BookContext } from '#renderer/books/book-hands.ts';
 import { ChoiceField } from '#renderer/kit/field.tsx';
 import { writeRoute } from '#renderer/frame/place-route.ts';
+import { Link } from '#renderer/kit/link.tsx';
 import type { MoneyHands } from '#renderer/store/money-hands.ts';
 import { paperDay } from '#shared-calc/papers/paper-words.ts';
 import type { QuoteBody } from '#shared-calc/jobs/quote-body.ts';
@@ -11,6 +12,7 @@ import { OneOffs } from './one-offs.tsx';
 import type { quoteSeals } from './quote-seals.ts';
 import { Revisions } from './revisions.tsx';
 import { SealSign } from './seal-sign.tsx';
+import css from './quotes.module.css';
 
 interface SlipParts {
   readonly context: BookContext;
@@ -68,22 +70,18 @@ export function IssuedSlip({ of: { quote, body }, context, sealOf }: SlipParts &
         )}
       </header>
       <p>
-        <a class="plain-link" href={writeRoute('bench', quote.id)}>
-          The size bench as it stood
-        </a>
+        <Link href={writeRoute('bench', quote.id)}>The size bench as it stood</Link>
       </p>
       {body && <MoneyPart body={body} context={context} />}
       {quote.job !== undefined && (
         <>
           <Revisions quotes={issuedFor(context.records, quote.job)} here={quote.id} sealOf={sealOf} context={context} />
           <p>
-            <a class="plain-link" href={writeRoute('quotes', quote.job)}>
-              The next revision, in the making
-            </a>
+            <Link href={writeRoute('quotes', quote.job)}>The next revision, in the making</Link>
           </p>
         </>
       )}
-      {quote.sha256 !== '' && <p class="hint seal">SHA-256 {quote.sha256}</p>}
+      {quote.sha256 !== '' && <p class={`hint ${css['seal']}`}>SHA-256 {quote.sha256}</p>}
     </aside>
   );
 }

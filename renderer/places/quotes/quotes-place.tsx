@@ -31,7 +31,7 @@ import { DraftSlip, IssuedSlip } from './quote-slips.tsx';
 import { TouchesView } from './touches-view.tsx';
 import '#renderer/books/books.css';
 import '#renderer/look/store.css';
-import './quotes.css';
+import css from './quotes.module.css';
 
 interface Desk {
   readonly hands: MoneyHands;
@@ -117,7 +117,7 @@ function Leaves({ here }: { readonly here: string }) {
 
 function workOf(here: string, label: string, children: ComponentChildren, isPaper: boolean) {
   return (
-    <div class="quotes-work">
+    <div class={css['quotesWork']}>
       <Leaves here={here} />
       <div class={isPaper ? 'desk-of-paper' : 'place-page'} tabIndex={0} role="region" aria-label={label}>
         {children}
@@ -131,7 +131,6 @@ function listView(aside: string, { records }: BookContext, here: string, childre
   return {
     about: '',
     aside: here === 'all' && count > 0 ? `${count} issued` : aside,
-    look: 'quotes-place',
     acts: [],
     work: workOf(here, 'Quotes', children, false),
   };
@@ -152,7 +151,6 @@ function draftView(desk: Desk, job: Job, context: BookContext): PlaceView {
   return {
     about: jobName(job),
     aside: 'quote in the making',
-    look: 'quotes-place',
     acts,
     work: workOf(
       '',
@@ -192,7 +190,6 @@ function issuedView(desk: Desk, read: ReadQuote, context: BookContext): PlaceVie
   return {
     about: body?.job ? jobName(body.job) : name,
     aside: `issued as ${name}`,
-    look: 'quotes-place',
     acts: body ? [csvAct(body, `quote ${name}`), { ...printAct(window), main: true }] : [],
     work: workOf(
       'issued',
@@ -213,7 +210,6 @@ function changedView(desk: Desk, [from, to]: readonly [ReadQuote, ReadQuote], co
   return {
     about: `${revisionName(from.quote)} to ${revisionName(to.quote)}`,
     aside: 'what changed',
-    look: 'quotes-place',
     acts: [
       { label: `Back to ${revisionName(to.quote)}`, run: () => (location.hash = writeRoute('quotes', to.quote.id)) },
     ],
@@ -231,7 +227,6 @@ function optionsView(job: Job, context: BookContext): PlaceView {
   return {
     about: jobName(job),
     aside: 'sizes to choose from',
-    look: 'quotes-place',
     acts: [
       {
         label: 'Take out as CSV',

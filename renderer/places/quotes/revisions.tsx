@@ -1,12 +1,14 @@
 import type { BookContext } from '#renderer/books/book-hands.ts';
 import { showCoins } from '#shared-calc/quantity/coins-text.ts';
 import { writeRoute } from '#renderer/frame/place-route.ts';
+import { Link } from '#renderer/kit/link.tsx';
 import { Hint } from '#renderer/kit/note.tsx';
 import { paperDay } from '#shared-calc/papers/paper-words.ts';
 import type { ReadQuote } from './issued-quotes.ts';
 import { revisionName } from './issued-quotes.ts';
 import type { quoteSeals } from './quote-seals.ts';
 import { SealSign } from './seal-sign.tsx';
+import css from './quotes.module.css';
 
 interface RevisionsParts {
   readonly quotes: readonly ReadQuote[];
@@ -22,27 +24,23 @@ export function Revisions({ quotes, here, sealOf, context: { workshop } }: Revis
     <section>
       <h3>Issued</h3>
       {quotes.length === 0 && <Hint>Nothing has been issued for this job yet.</Hint>}
-      <ul class="revisions">
+      <ul class={css['revisions']}>
         {quotes.map(({ quote, body }, at) => {
           const before = quotes[at - 1];
           return (
             <li key={quote.id}>
-              <a
-                class="plain-link"
-                href={writeRoute('quotes', quote.id)}
-                aria-current={quote.id === here ? 'true' : undefined}
-              >
+              <Link href={writeRoute('quotes', quote.id)} open={quote.id === here}>
                 {revisionName(quote)}
-              </a>
+              </Link>
               <span>
                 {paperDay(quote.issuedOn)}
                 {body && `, ${showCoins(body.sums.grossCoins, workshop)} ${workshop.currency}`}
               </span>
               <SealSign seal={sealOf(quote)} />
               {before && (
-                <a class="plain-link" href={writeRoute('quotes', 'changed', before.quote.id, quote.id)}>
+                <Link href={writeRoute('quotes', 'changed', before.quote.id, quote.id)}>
                   What changed since {before.quote.revision}
-                </a>
+                </Link>
               )}
             </li>
           );

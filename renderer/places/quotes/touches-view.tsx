@@ -2,6 +2,8 @@ import { useMemo } from 'preact/hooks';
 import type { BookContext } from '#renderer/books/book-hands.ts';
 import { showCoins } from '#shared-calc/quantity/coins-text.ts';
 import { writeRoute } from '#renderer/frame/place-route.ts';
+import { CodedName } from '#renderer/kit/coded-name.tsx';
+import { Link } from '#renderer/kit/link.tsx';
 import { Table } from '#renderer/kit/table.tsx';
 import { packWords } from '#shared-calc/quantity/goods-words.ts';
 import { paperDay } from '#shared-calc/papers/paper-words.ts';
@@ -42,9 +44,9 @@ export function TouchesView({ context }: { readonly context: BookContext }) {
 
 function QuoteLink({ to, children }: { readonly to: string; readonly children: string }) {
   return (
-    <a class="row-link" href={writeRoute('quotes', to)}>
+    <Link look="row" href={writeRoute('quotes', to)}>
       {children}
-    </a>
+    </Link>
   );
 }
 
@@ -68,7 +70,7 @@ function NewPrices({
           names: true,
           cell: ({ material, label }) => (
             <>
-              <span class="code">{material}</span> {label}
+              <CodedName code={material} label={label} />
             </>
           ),
         },

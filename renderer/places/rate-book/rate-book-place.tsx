@@ -4,6 +4,7 @@ import { previewRecords, sayHeadings } from '#renderer/files/import-preview.ts';
 import { listImport } from '#renderer/files/list-import.tsx';
 import type { PlaceView } from '#renderer/frame/page-view.ts';
 import { writeRoute, type Route } from '#renderer/frame/place-route.ts';
+import { Tabs } from '#renderer/kit/tabs.tsx';
 import { importRecords } from '#shared-calc/acts/import-records.ts';
 import { closedTable, marginTable, rateTable, supplierTable, taxTable } from './rate-tables.ts';
 
@@ -62,12 +63,12 @@ export function rateBookPlace(hands: BookHands): (route: Route) => PlaceView {
 
 function Leaves({ here }: { readonly here: LeafId }) {
   return (
-    <nav class="leaves" aria-label="Leaves of the rate book">
+    <Tabs label="Leaves of the rate book">
       {leaves.map(({ id, title }) => (
         <a key={id} href={writeRoute('rate-book', id)} aria-current={id === here ? 'page' : undefined}>
           {title}
         </a>
       ))}
-    </nav>
+    </Tabs>
   );
 }

@@ -14,6 +14,7 @@ import { KindFields, NameFields, WordFields } from './line-fields.tsx';
 import type { PutFields } from './put-fields.ts';
 import { RoleFields } from './role-fields.tsx';
 import { UseFields } from './use-fields.tsx';
+import css from './recipe-place.module.css';
 
 interface SlipParts {
   readonly book: BookStore;
@@ -32,7 +33,7 @@ export function LineSlip({ book, store }: SlipParts) {
     return refused;
   };
   return (
-    <aside class="slip record line-slip" aria-label={`The line ${label}`} id="slip" tabIndex={-1}>
+    <aside class={`slip record ${css['lineSlip']}`} aria-label={`The line ${label}`} id="slip" tabIndex={-1}>
       <header>
         <p class="where">{line.section}</p>
         <h2>{label}</h2>
@@ -59,7 +60,7 @@ function Readers({ store, line }: { readonly store: RecipeStore; readonly line: 
       {readers.length === 0 ? (
         <p class="aside">no other line</p>
       ) : (
-        <p class="readers">
+        <p class={css['readers']}>
           {readers.map((reader) => (
             <Button key={reader.id} look="plain" onClick={() => (store.chosen.value = reader.name)}>
               {store.faces.value.of(reader.name)?.label}

@@ -12,6 +12,7 @@ import type { Line } from '#shared-calc/records/records.ts';
 import { RuleField } from '#renderer/writing/rule-field.tsx';
 import type { RuleHelp } from '#renderer/writing/rule-help.ts';
 import { entryText } from '#shared-calc/recipe/typed-text.ts';
+import css from './recipe-place.module.css';
 
 /** The line whose rule is being written. */
 export interface Editing {
@@ -29,7 +30,7 @@ interface ListParts {
 export function RecipeList({ store, editing }: ListParts) {
   const tank = store.tank.value?.id ?? '';
   return (
-    <div class="recipe-lines">
+    <div class={css['recipeLines']}>
       <Table<LineFace>
         look="ledger"
         label="Lines of the house recipe"
@@ -56,7 +57,7 @@ export function RecipeList({ store, editing }: ListParts) {
 
 function LineName({ line, label }: Pick<LineFace, 'line' | 'label'>) {
   return (
-    <span class={line.inset ? 'inset' : undefined}>
+    <span class={line.inset ? css['inset'] : undefined}>
       {label} <code>{line.name}</code>
     </span>
   );
@@ -86,7 +87,7 @@ function RuleOf({ face: { line, label }, store, editing }: RowParts) {
   return (
     <button
       type="button"
-      class={line.role === 'given' ? 'rule-of well' : 'rule-of'}
+      class={line.role === 'given' ? `${css['ruleOf']} well` : css['ruleOf']}
       tabIndex={(store.chosen.value ?? first) === line.name ? 0 : -1}
       aria-label={`${label}: ${text === '' ? whenEmpty(line.role) : text}`}
       onClick={() => (store.chosen.value = line.name)}
@@ -176,5 +177,5 @@ function stepTo(key: string, at: number, count: number): number {
 }
 
 function focusLine(name: string): void {
-  document.querySelector<HTMLElement>(`[data-line="${CSS.escape(name)}"] .rule-of`)?.focus();
+  document.querySelector<HTMLElement>(`[data-line="${CSS.escape(name)}"] button`)?.focus();
 }

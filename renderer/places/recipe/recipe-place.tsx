@@ -9,7 +9,6 @@ import { openRecipeStore, type RecipeStore } from '#renderer/store/recipe-store.
 import { LineSlip } from './line-slip.tsx';
 import { RecipeList, type Editing } from './recipe-list.tsx';
 import { RecipeSlip } from './recipe-slip.tsx';
-import './recipe-place.css';
 import '#renderer/books/books.css';
 
 /** A house recipe's lines, written in place, on a reference size; `#/recipe/H1`. */
@@ -25,14 +24,12 @@ export function recipePlace({ book, bench, clock }: PageStore): (route: Route) =
         about: '',
         aside: '',
         acts: [],
-        look: 'empty-place',
         work: <EmptyNote>There is no house recipe in this book.</EmptyNote>,
       };
     return {
       about: `${recipe.id} ${recipe.title.toLowerCase()}`,
       aside: store.tank.value ? `worked on ${store.tank.value.id}` : 'no tank to work it on yet',
       acts: actsOf(book, store, editing),
-      look: 'recipe-place',
       work: <RecipeList store={store} editing={editing} />,
       slip:
         store.chosen.value === undefined ? (
@@ -89,7 +86,7 @@ function actsOf(
 function goTo(store: RecipeStore, line: string): void {
   store.chosen.value = line;
   requestAnimationFrame(() => {
-    const row = document.querySelector<HTMLElement>(`[data-line="${CSS.escape(line)}"] .rule-of`);
+    const row = document.querySelector<HTMLElement>(`[data-line="${CSS.escape(line)}"] button`);
     row?.scrollIntoView({ block: 'center' });
     row?.focus();
   });

@@ -14,7 +14,6 @@ export function orderView({ jobs, context }: ShownRun, order: SupplierOrder): Pl
   return {
     about: order.name,
     aside: 'order',
-    look: 'paper-place',
     acts: [
       { label: 'Back to the run', run: () => (location.hash = writeRoute('run')) },
       { label: 'Take out as CSV', run: () => downloadCsv(`order ${order.name} ${today}`, orderCsv(order, workshop)) },

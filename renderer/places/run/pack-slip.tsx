@@ -8,6 +8,7 @@ import { paperDay } from '#shared-calc/papers/paper-words.ts';
 import type { PackOnSale } from '#shared-calc/buy/price-book.ts';
 import type { PlantOrder } from '#shared-calc/jobs/order-plants.ts';
 import type { ChosenMaterial } from '#shared-calc/buy/chosen-packs.ts';
+import css from './run.module.css';
 
 export interface PackSlipParts {
   readonly need: ChosenMaterial | undefined;
@@ -82,7 +83,7 @@ function PackCounts({ need, packs, context: { workshop, display }, put, back }: 
           />
         ))}
       </Fields>
-      <p class="against-best" role="status">
+      <p class={css['againstBest']} role="status">
         {sayAgainstBest(need, money, (amount) => goodsWords(amount, need.unit, display))}
       </p>
       {need.byHand && (

@@ -3,10 +3,12 @@ import { Checkbox } from '#renderer/kit/checkbox.tsx';
 import { jobName, jobsInOrder } from '#shared-calc/jobs/find-job.ts';
 import { EmptyNote } from '#renderer/kit/empty-note.tsx';
 import { Flag } from '#renderer/kit/flag.tsx';
+import { Link } from '#renderer/kit/link.tsx';
 import { paperDay } from '#shared-calc/papers/paper-words.ts';
 import { isBefore, isGateOpen } from '#shared-calc/jobs/move-job.ts';
 import { sizesOf, sizeWords } from '#shared-calc/jobs/job-sheet.ts';
 import type { Job, Records } from '#shared-calc/records/records.ts';
+import css from './run.module.css';
 
 interface RunJobsParts {
   readonly records: Records;
@@ -19,7 +21,7 @@ export function RunJobs({ records, chosen, turn }: RunJobsParts) {
   const jobs = buyableJobs(records);
   if (jobs.length === 0) return <EmptyNote>No job waits to be bought for.</EmptyNote>;
   return (
-    <fieldset class="run-jobs">
+    <fieldset class={css['runJobs']}>
       <legend>Jobs on this run</legend>
       {jobs.map((job) => (
         <Checkbox
@@ -35,7 +37,7 @@ export function RunJobs({ records, chosen, turn }: RunJobsParts) {
 
 function RunJob({ job, records }: { readonly job: Job; readonly records: Records }) {
   return (
-    <span class="run-job">
+    <span class={css['runJob']}>
       <span>
         <b>{jobName(job)}</b> {sizesOf(records, job.id).map(sizeWords).join(', ') || 'no size yet'}
         {job.handover !== undefined && <span class="aside">, handover {paperDay(job.handover)}</span>}
@@ -49,10 +51,7 @@ function Gate({ job }: { readonly job: Job }) {
   if (isGateOpen(job)) return <span class="aside">deposit in</span>;
   return (
     <Flag state="watch" sign="watch">
-      {job.state}, deposit not in:{' '}
-      <a class="plain-link" href={writeRoute('jobs', job.id)}>
-        record it
-      </a>
+      {job.state}, deposit not in: <Link href={writeRoute('jobs', job.id)}>record it</Link>
     </Flag>
   );
 }

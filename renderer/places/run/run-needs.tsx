@@ -1,8 +1,10 @@
 import type { BookContext } from '#renderer/books/book-hands.ts';
 import { showCoins } from '#shared-calc/quantity/coins-text.ts';
 import { writeRoute } from '#renderer/frame/place-route.ts';
+import { CodedName } from '#renderer/kit/coded-name.tsx';
 import { goodsWords, packsWords } from '#shared-calc/quantity/goods-words.ts';
 import { Flag } from '#renderer/kit/flag.tsx';
+import { Link } from '#renderer/kit/link.tsx';
 import { Table } from '#renderer/kit/table.tsx';
 import type { ChosenMaterial } from '#shared-calc/buy/chosen-packs.ts';
 
@@ -41,9 +43,9 @@ export function RunNeeds({ label, needs, chosen, context: { workshop, display } 
 function Material({ need, isChosen }: { readonly need: ChosenMaterial; readonly isChosen: boolean }) {
   return (
     <>
-      <a class="row-link" href={writeRoute('run', need.material)} aria-current={isChosen ? 'true' : undefined}>
-        <span class="code">{need.material}</span> {need.label}
-      </a>
+      <Link look="row" href={writeRoute('run', need.material)} open={isChosen}>
+        <CodedName code={need.material} label={need.label} />
+      </Link>
       {need.oldPrice && (
         <Flag state="old" sign="old" after>
           old price

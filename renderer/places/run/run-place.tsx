@@ -24,7 +24,7 @@ import { RunNeeds } from './run-needs.tsx';
 import { SupplierBlock, type SupplierActs } from './supplier-block.tsx';
 import '#renderer/books/books.css';
 import '#renderer/look/store.css';
-import './run.css';
+import css from './run.module.css';
 
 interface Desk {
   readonly hands: MoneyHands;
@@ -46,7 +46,6 @@ export function runPlace(hands: MoneyHands): (route: Route) => PlaceView {
     return {
       about: '',
       aside: jobs.length === 1 ? 'one job' : `${jobs.length} jobs`,
-      look: 'run-place',
       acts: runActs(desk, shown),
       work: (
         <div class="place-page" tabIndex={0} role="region" aria-label="Shopping run">
@@ -147,7 +146,7 @@ function Run({ shown, desk, material }: RunParts) {
         );
       })}
       {nobody.length > 0 && (
-        <section class="supplier">
+        <section class={css['supplier']}>
           <h2>Nothing to order</h2>
           <RunNeeds label="Nothing to order" needs={nobody} chosen={material} context={context} />
         </section>

@@ -4,6 +4,7 @@ import { Table } from '#renderer/kit/table.tsx';
 import type { ShoppingRun } from '#shared-calc/buy/shopping-run.ts';
 import { writeNumber } from '#shared-calc/quantity/write-figure.ts';
 import type { ChosenRun } from '#shared-calc/buy/chosen-packs.ts';
+import css from './run.module.css';
 
 interface SumsParts {
   readonly run: ChosenRun;
@@ -32,7 +33,7 @@ export function RunSums({ run, best, jobs, context: { workshop } }: SumsParts) {
   };
   return (
     <Table
-      class="run-sums"
+      class={css['runSums']}
       caption={jobs === 1 ? 'One job' : `${jobs} jobs bought together`}
       rows={[row('Goods', run.togetherCoins, run.aloneCoins), landed, ...(over === 0 ? [] : [byHand])]}
       keyOf={({ what }) => what}

@@ -5,12 +5,14 @@ import { Sign } from '#renderer/frame/sign.tsx';
 import { packWords } from '#shared-calc/quantity/goods-words.ts';
 import { Button } from '#renderer/kit/button.tsx';
 import { Flag } from '#renderer/kit/flag.tsx';
+import { Link } from '#renderer/kit/link.tsx';
 import { paperWeekday } from '#shared-calc/papers/paper-words.ts';
 import type { OnePackMore } from '#shared-calc/buy/one-pack-more.ts';
 import type { RunSupplier } from '#shared-calc/buy/shopping-run.ts';
 import type { ChosenMaterial } from '#shared-calc/buy/chosen-packs.ts';
 import { RunNeeds } from './run-needs.tsx';
 import type { OrderDay } from '#shared-calc/papers/order-days.ts';
+import css from './run.module.css';
 
 export interface SupplierActs {
   readonly take: (better: OnePackMore) => void;
@@ -30,7 +32,7 @@ interface BlockParts {
 export function SupplierBlock({ bill, needs, orderBy, chosen, context, acts }: BlockParts) {
   const money = (coins: number) => showCoins(coins, context.workshop);
   return (
-    <section class="supplier">
+    <section class={css['supplier']}>
       <header>
         <h2>{bill.name}</h2>
         <p>
@@ -40,9 +42,7 @@ export function SupplierBlock({ bill, needs, orderBy, chosen, context, acts }: B
         </p>
         {orderBy && <OrderBy orderBy={orderBy} today={context.today} />}
         <p class="links">
-          <a class="plain-link" href={writeRoute('run', 'order', bill.supplier)}>
-            Order, printed
-          </a>
+          <Link href={writeRoute('run', 'order', bill.supplier)}>Order, printed</Link>
           <Button look="plain" onClick={() => acts.csv(bill.supplier)}>
             Order as CSV
           </Button>
@@ -85,7 +85,7 @@ function Better({ better, context: { workshop, display }, take }: BetterParts) {
   const { label, pack, landedNowCoins, landedThenCoins } = better;
   const money = (coins: number) => showCoins(coins, workshop);
   return (
-    <p class="standing better">
+    <p class={`standing ${css['better']}`}>
       <span>
         One pack more, {packWords(pack.amount, pack.unit, display)} of {label} at {money(pack.priceCoins)}, and it lands
         at {money(landedThenCoins)} in place of {money(landedNowCoins)}: {money(landedNowCoins - landedThenCoins)} less.

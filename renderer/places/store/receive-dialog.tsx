@@ -9,6 +9,7 @@ import type { MoneyHands } from '#renderer/store/money-hands.ts';
 import { packWords } from '#shared-calc/quantity/goods-words.ts';
 import { sayJobFault } from '#shared-calc/words/say-job-fault.ts';
 import { expectedGoods, type ExpectedOrder } from '#shared-calc/derive/expected-goods.ts';
+import css from './store.module.css';
 
 interface SheetParts {
   readonly hands: MoneyHands;
@@ -78,7 +79,7 @@ function Counted({ order, hands, done }: CountedParts) {
   };
   return (
     <>
-      <DialogScroll class="received" label="Packs that came">
+      <DialogScroll class={css['received']} label="Packs that came">
         {order.packs.map(({ material, label, unit, amount, count }, at) => (
           <CountEntry
             key={`${material} ${amount}`}

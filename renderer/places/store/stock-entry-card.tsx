@@ -9,6 +9,7 @@ import { cleanNoise } from '#shared-calc/quantity/write-figure.ts';
 import type { StockEntry } from '#shared-calc/records/records.ts';
 import { jobOptions } from './job-options.ts';
 import { isHeld, isPast } from './store-rows.ts';
+import css from './store.module.css';
 import { said } from '#shared-calc/words/say-entry-fault.ts';
 
 interface CardParts {
@@ -33,7 +34,7 @@ export function StockEntryCard({ entry, unit, context, hands }: CardParts) {
   };
   const amountText = String(cleanNoise(entry.amount));
   return (
-    <section class="stock-entry">
+    <section class={css['stockEntry']}>
       <h3>
         {entry.sealed ? 'Sealed' : 'Opened'}
         {entry.reservedFor !== undefined && `, kept for ${entry.reservedFor}`}

@@ -10,7 +10,6 @@ import { storeRows, type StoreRow } from './store-rows.ts';
 import { StoreSlip } from './store-slip.tsx';
 import { StoreTable } from './store-table.tsx';
 import '#renderer/books/books.css';
-import '#renderer/look/store.css';
 
 type Asked = 'put in' | 'receive' | undefined;
 
@@ -25,7 +24,6 @@ export function storePlace(hands: MoneyHands): (route: Route) => PlaceView {
     return {
       about: '',
       aside: rows.length === 1 ? 'one material' : `${rows.length} materials`,
-      look: 'store-place',
       acts: storeActs(hands, asked),
       work: (
         <div class="place-page" tabIndex={0} role="region" aria-label="What lies in the Store">

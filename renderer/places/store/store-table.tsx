@@ -1,7 +1,9 @@
 import type { BookContext } from '#renderer/books/book-hands.ts';
 import { writeRoute } from '#renderer/frame/place-route.ts';
+import { CodedName } from '#renderer/kit/coded-name.tsx';
 import { EmptyNote } from '#renderer/kit/empty-note.tsx';
 import { Flag } from '#renderer/kit/flag.tsx';
+import { Link } from '#renderer/kit/link.tsx';
 import { Table } from '#renderer/kit/table.tsx';
 import { walkLinks } from '#renderer/kit/walk-links.ts';
 import { goodsWords } from '#shared-calc/quantity/goods-words.ts';
@@ -56,8 +58,8 @@ export function StoreTable({ rows, chosen, context: { display } }: TableParts) {
 
 function Material({ row, isChosen }: { readonly row: StoreRow; readonly isChosen: boolean }) {
   return (
-    <a class="row-link" href={writeRoute('store', row.material)} aria-current={isChosen ? 'true' : undefined}>
-      <span class="code">{row.material}</span> {row.label}
-    </a>
+    <Link look="row" href={writeRoute('store', row.material)} open={isChosen}>
+      <CodedName code={row.material} label={row.label} />
+    </Link>
   );
 }

@@ -3,6 +3,7 @@ import { ChoiceField, Fields } from '#renderer/kit/field.tsx';
 import { Hint } from '#renderer/kit/note.tsx';
 import type { Theme } from '#renderer/look/wear-theme.ts';
 import { keepTheme, keptTheme } from './kept-theme.ts';
+import css from './workshop.module.css';
 
 const themes: readonly { readonly value: Theme; readonly label: string }[] = [
   { value: 'system', label: 'as the machine has it' },
@@ -19,7 +20,7 @@ export function AboutPart() {
     setTheme(next);
   };
   return (
-    <section class="workshop-group">
+    <section class={css['workshopGroup']}>
       <h2>This page</h2>
       <Fields>
         <ChoiceField

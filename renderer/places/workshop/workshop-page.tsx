@@ -8,6 +8,7 @@ import { unitWords } from '#shared-calc/quantity/unit-words.ts';
 import type { Workshop } from '#shared-calc/records/records.ts';
 import { fieldOf, headingOf } from '#shared-calc/fields/record-fields.ts';
 import { figureGroups, unitChoices, usualDecimals, withOpenDay, withUnitShown, wordFields } from './workshop-fields.ts';
+import css from './workshop.module.css';
 
 interface WorkshopParts {
   readonly context: BookContext;
@@ -20,7 +21,7 @@ export function WorkshopPage(parts: WorkshopParts) {
     <>
       <Group title="Letterhead">
         {wordFields.map((key) => (
-          <div key={key} class={fieldOf('workshop', key)?.lines ? 'wide-entry' : undefined}>
+          <div key={key} class={fieldOf('workshop', key)?.lines ? css['wideEntry'] : undefined}>
             <WorkshopEntry {...parts} field={key} />
           </div>
         ))}
@@ -53,7 +54,7 @@ function WorkshopEntry({ context, hands, field }: WorkshopParts & { readonly fie
 
 function Group({ title, children }: { readonly title: string; readonly children: ComponentChildren }) {
   return (
-    <section class="workshop-group">
+    <section class={css['workshopGroup']}>
       <h2>{title}</h2>
       <Fields>{children}</Fields>
     </section>
@@ -105,8 +106,8 @@ function OpenDays({ context: { workshop }, hands }: WorkshopParts) {
     hands.doAct('put', { kind: 'workshop', record: to });
   };
   return (
-    <section class="workshop-group">
-      <fieldset class="days">
+    <section class={css['workshopGroup']}>
+      <fieldset class={css['days']}>
         <legend>
           <h2>{headingOf('workshop', 'openWeekdays')}</h2>
         </legend>

@@ -5,8 +5,8 @@ import { Caution } from '#renderer/kit/caution.tsx';
 import { Hint } from '#renderer/kit/note.tsx';
 import { AboutPart } from './about-part.tsx';
 import { WorkshopPage } from './workshop-page.tsx';
-import './workshop.css';
 import '#renderer/books/books.css';
+import css from './workshop.module.css';
 
 /** The workshop's own page: what it is called, how it counts, and its file. */
 export function workshopPlace(hands: FileApi): () => PlaceView {
@@ -18,11 +18,10 @@ export function workshopPlace(hands: FileApi): () => PlaceView {
       about: context.workshop.name,
       aside: '',
       acts: files.acts,
-      look: 'workshop-place',
       work: (
-        <div class="place-page workshop-page">
+        <div class={`place-page ${css['workshopPage']}`}>
           <WorkshopPage context={context} hands={hands} />
-          <section class="workshop-group">
+          <section class={css['workshopGroup']}>
             <h2>The book</h2>
             <p>
               <b>{name}</b> <span class="aside">{path}</span>

@@ -111,7 +111,6 @@ mountPage({
             about: '',
             aside: '',
             acts: [],
-            look: 'empty-place',
             work: <p>Drawn figures stand on the size bench.</p>,
           },
 });

@@ -100,14 +100,17 @@ describe('the places of the money side', () => {
 describe('Jobs board', () => {
   test('jobs are walked with the arrows, and the one that is opened lies open the next time', async () => {
     const page = await served.open('jobs/J01');
-    await page.focus('.board a[href="#/jobs/J01"]');
+    await page.focus('nav[aria-label="Jobs"] a[href="#/jobs/J01"]');
     await page.keyboard.press('ArrowDown');
     await page.keyboard.press('Enter');
-    await page.waitForSelector('.job-card[aria-label="Job J02"]');
+    await page.waitForSelector('role=article[name="Job J02"]');
     await page.reload();
     await page.goto(page.url().replace(/#.*/, '#/jobs'));
-    await page.waitForSelector('.job-card');
-    const open = await page.locator('.board [aria-current="true"] b').allTextContents();
+    await page.waitForSelector('role=article');
+    const open = await page
+      .getByRole('navigation', { name: 'Jobs' })
+      .locator('[aria-current="true"] b')
+      .allTextContents();
     await page.context().close();
     expect(open).toEqual(['J02']);
   });
@@ -121,10 +124,13 @@ describe('Jobs board', () => {
     const refused = await page.locator('dialog [role="alert"]').textContent();
     await page.getByLabel('Sizes', { exact: true }).fill('T05');
     await page.keyboard.press('Enter');
-    await page.waitForSelector('.job-card[aria-label="Job J05"]');
+    await page.waitForSelector('role=article[name="Job J05"]');
     const state = await page.getByLabel('State').inputValue();
     await page.click('.status >> text=Undo');
-    await page.waitForFunction('!document.querySelector(\'.board a[href="#/jobs/J05"]\')');
+    await page
+      .getByRole('navigation', { name: 'Jobs' })
+      .getByRole('link', { name: 'J05' })
+      .waitFor({ state: 'detached' });
     await page.context().close();
     expect([refused, state]).toEqual(['No tank called T70 in the tank book. Did you mean T07?', 'enquiry']);
   });
@@ -173,10 +179,10 @@ describe('Shopping run', () => {
     await page.getByLabel('Packs of 10\u00a0L').fill('8');
     await page.keyboard.press('Enter');
     await page.waitForSelector('text=Back to the best');
-    const said = await page.locator('.against-best').textContent();
+    const said = await page.getByRole('complementary').getByRole('status').textContent();
     await page.reload();
     await page.waitForSelector('text=Back to the best');
-    const again = await page.locator('.against-best').textContent();
+    const again = await page.getByRole('complementary').getByRole('status').textContent();
     await page.getByRole('button', { name: 'Back to the best' }).click();
     await page.waitForSelector('text=The least there is.');
     await page.context().close();
@@ -220,7 +226,7 @@ describe('Quotes', () => {
 
   test('what changed sums to the difference of the two prices', async () => {
     const rows = await on('quotes/changed/Q-0001A/Q-0001B', (page) =>
-      page.locator('.changed tfoot tr').allTextContents(),
+      page.getByRole('main').locator('tfoot tr').allTextContents(),
     );
     expect(rows).toEqual([
       'By the client-432.59',

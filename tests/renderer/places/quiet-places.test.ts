@@ -22,9 +22,9 @@ const undoes = (page: Page) => page.textContent('.status');
 describe('the function book', () => {
   test('works while one types, and marks the argument that is wrong', async () => {
     const page = await pages.open('function-book/loose_needed');
-    const first = await page.textContent('.try output');
+    const first = await page.textContent('output');
     await page.getByLabel('placed').fill('20');
-    const more = await page.textContent('.try output');
+    const more = await page.textContent('output');
     await page.getByLabel('placed').fill('40 mm');
     expect([first, more, await wrongBelow(page.getByLabel('placed'))]).toEqual([
       '16.84 L',
@@ -39,8 +39,10 @@ describe('the function book', () => {
     await page.keyboard.press('/');
     await page.keyboard.type('steam temp');
     await page.keyboard.press('Enter');
-    await page.waitForSelector('.leaf h2:has-text("Steam")');
-    expect(await page.textContent('.contents [aria-current]')).toBe('steam_temp');
+    await page.getByRole('heading', { level: 2, name: 'Steam' }).waitFor();
+    expect(await page.getByRole('navigation', { name: 'Functions' }).locator('[aria-current]').textContent()).toBe(
+      'steam_temp',
+    );
     await page.context().close();
   });
 });
@@ -143,9 +145,9 @@ const places = [
   ['culture-book', '.ag-cell.chosen'],
   ['rate-book', '.ag-cell.chosen'],
   ['rate-book/suppliers', '.ag-cell.chosen'],
-  ['function-book', '.try output'],
-  ['workshop', '.workshop-group'],
-  ['needs', '.needs-table'],
+  ['function-book', 'output'],
+  ['workshop', 'role=heading[name="Letterhead"]'],
+  ['needs', 'role=table[name="What is needed"]'],
 ] as const;
 
 describe('every quiet place', () => {

@@ -32,7 +32,7 @@ describe('the prep plan as a place', () => {
   // Scenario 11, forward from the deposit of 8 March.
   test('the open job: what is late and why, what decides, and every act with its day', async () => {
     const page = await pages.open('prepare/J02/dates');
-    const says = await page.locator('.pressing p').allInnerTexts();
+    const says = await page.getByRole('region', { name: 'What is pressing' }).locator('p').allInnerTexts();
     expect(says.slice(0, 2).map(plain)).toEqual([
       '8 days late because of plant quarantine: the handover moves from Wednesday 28 April to Thursday 6 May.',
       'Order plants by Wednesday 10 March or Reading room opens later still.',
@@ -70,7 +70,7 @@ describe('the prep plan as a place', () => {
     const places = page.getByLabel('Places for tanks in the workshop');
     await places.fill('1');
     await places.press('Enter');
-    expect(await textOf(page, '.clashes')).toMatch(
+    expect(await textOf(page, 'role=list[name="Clashes"]')).toMatch(
       /room From \d+ April 2027 to .*: \d tanks stand here at once, 1 place/,
     );
     expect(await page.locator('.time-line .clash').count()).toBeGreaterThan(0);
@@ -80,9 +80,9 @@ describe('the prep plan as a place', () => {
   // Scenarios 7 and 9.
   test('the sheet of checks: by how much, and what would mend it for what price; taken, it is undone again', async () => {
     const page = await pages.open('prepare/J03/checks/T07');
-    const shelf = page.locator('.check-rows > li', { hasText: 'Shelf holds' });
+    const shelf = page.getByRole('listitem').filter({ hasText: 'Shelf holds' });
     expect(plain(await shelf.innerText())).toContain('83.16 kg against 80.00 kg: 3.16 kg short.');
-    const cool = page.locator('.check-rows > li', { hasText: 'Cool with room' });
+    const cool = page.getByRole('listitem').filter({ hasText: 'Cool with room' });
     expect(plain(await cool.innerText())).toContain(
       'Take the screen from under the lamps: saves 49.00 cr of cost, 70.00 of price.',
     );
@@ -118,9 +118,9 @@ describe('the prep plan as a place', () => {
     const log = page.getByLabel(/^Core probe/);
     await log.fill('0 20\n40 121\n70 121\n80 60');
     await page.getByRole('button', { name: 'Take the log' }).click();
-    const said = await textOf(page, '.reached');
+    const said = await textOf(page, 'article [role="status"]');
     expect(said).toMatch(/^Core up to 121\.0 °C; 3\d\.\d of 30 min .* The core was there long enough\.$/);
-    expect(await page.locator('.open-batch .plot canvas').count()).toBe(2);
+    expect(await page.getByRole('article').locator('canvas').count()).toBe(2);
     expect(await page.getByRole('link', { name: 'Its label on paper' }).getAttribute('href')).toBe(
       '#/prepare/cards/labels/TB-001',
     );
@@ -130,7 +130,7 @@ describe('the prep plan as a place', () => {
   test('readings are held against the band, kept and signed', async () => {
     const page = await pages.open('prepare/J02/watch');
     await page.getByLabel(/^Readings: time/).fill('0 22 90\n24 25.5 95\n48 22 90');
-    expect(await textOf(page, '.pressing')).toContain(
+    expect(await textOf(page, 'main [role="status"]')).toContain(
       'Watched 48.0 h: 22.0 to 25.5 °C, within 18 to 27 for 100 % of the time',
     );
     await page.getByLabel('Signed by').fill('Ottoline');
@@ -175,11 +175,11 @@ describe('the culture board as a place', () => {
     expect(await textOf(page, '#work')).toContain(
       'Keep 2 tubs and 1 spare, the first started by Monday 15 March 2027.',
     );
-    const free = page.locator('.tubs > li', { hasText: 'T-02' });
+    const free = page.getByRole('list', { name: 'Tubs' }).getByRole('listitem').filter({ hasText: 'T-02' });
     await free.getByLabel('Kept for').selectOption('J04');
     expect(await textOf(page, '.status')).toContain('tub T-02 kept for J04');
     await page.getByRole('button', { name: 'Start a tub' }).click();
-    expect(await page.locator('.tubs > li').count()).toBe(3);
+    expect(await page.getByRole('list', { name: 'Tubs' }).locator('> li').count()).toBe(3);
     await page.close();
   });
 
@@ -187,7 +187,7 @@ describe('the culture board as a place', () => {
     const page = await pages.open('cultures/C5');
     await page.getByLabel('Flies wanted a week').fill('1400');
     await page.getByLabel('Flies wanted a week').press('Enter');
-    expect(await textOf(page, '.counted')).toContain('Start 4 tubs a week; 20 on the shelf at once');
+    expect(await textOf(page, 'text=tubs a week')).toContain('Start 4 tubs a week; 20 on the shelf at once');
     await page.close();
   });
 });
@@ -198,7 +198,7 @@ async function writeBatch(page: Page): Promise<void> {
   await page.getByLabel('Leaves, loose').fill('43.51');
   await page.getByLabel('Collected at').fill('Fern Hill wood');
   await page.getByLabel('Collected at').press('Enter');
-  await page.locator('.open-batch').waitFor();
+  await page.getByRole('article').waitFor();
 }
 
 const parts = [
@@ -230,7 +230,9 @@ describe('for everybody', () => {
       for (const place of parts) {
         await page.evaluate((hash) => (location.hash = hash), `#/${place}`);
         await page.waitForFunction(
-          (part) => document.querySelector('.paper, .prepare-page') !== null && location.hash.endsWith(part),
+          (part) =>
+            document.querySelector('main article, main [role="group"], main nav') !== null &&
+            location.hash.endsWith(part),
           place,
         );
         faults.push(...(await axeFaults(page)).map((fault) => `${place}: ${fault}`));

@@ -28,14 +28,12 @@ const elsewhere: PlaceView = {
   about: '',
   aside: '',
   acts: [],
-  look: 'empty-place',
   work: <p>Elsewhere.</p>,
 };
 
 function benchStandIn(): PlaceView {
   const context = contextNow(book);
-  if (isFirstMinute(context.records))
-    return { ...elsewhere, look: 'first', work: <FirstMinute context={context} hands={book} /> };
+  if (isFirstMinute(context.records)) return { ...elsewhere, work: <FirstMinute context={context} hands={book} /> };
   return { ...elsewhere, work: <p>{[...context.records.size.keys()].join(', ')}</p> };
 }
 

@@ -73,7 +73,6 @@ const elsewhere: PlaceView = {
   about: '',
   aside: '',
   acts: [],
-  look: 'empty-place',
   work: <p>Elsewhere.</p>,
 };
 
