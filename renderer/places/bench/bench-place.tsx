@@ -1,5 +1,5 @@
 import type { BenchController } from '#renderer/bench/bench-controller.ts';
-import { contextNow } from '#renderer/books/book-hands.ts';
+import { contextNow } from '#renderer/books/book-api.ts';
 import { BenchStrips } from '#renderer/bench/bench-place.tsx';
 import { FirstMinute, isFirstMinute } from './first-minute.tsx';
 import type { PlaceAct } from '#renderer/frame/frame-view.ts';
@@ -50,7 +50,7 @@ function firstMinute({ book }: PageStore): PlaceView {
     about: '',
     aside: '',
     acts: [],
-    work: <FirstMinute context={contextNow(book)} hands={book} />,
+    work: <FirstMinute context={contextNow(book)} api={book} />,
   };
 }
 

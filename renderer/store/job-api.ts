@@ -4,23 +4,20 @@ import type { PageStore } from './page-store.ts';
 import type { BookStore } from './book-store.ts';
 import type { Job } from '#shared-calc/records/records.ts';
 
-/** What the places of the money side need of the store. */
-export interface MoneyHands extends Pick<
-  BookStore,
-  'records' | 'derived' | 'info' | 'doAct' | 'issue' | 'say' | 'refuse'
-> {
+/** What the places that are about jobs need of the store. */
+export interface JobApi extends Pick<BookStore, 'records' | 'derived' | 'info' | 'doAct' | 'issue' | 'say' | 'refuse'> {
   /** The job that lies open, on every place alike. */
   readonly job: ReadonlySignal<string | undefined>;
   readonly openJob: (job: string) => void;
 }
 
-const made = new WeakMap<PageStore, MoneyHands>();
+const made = new WeakMap<PageStore, JobApi>();
 
 /**
- * The hands over the page's store, the same for every place: the open job is the one on the size bench, or that of
- * the quote there. It is kept on this machine for the next time.
+ * The store of the page with the open job: the one on the size bench, or that of the quote there. The open job is kept
+ * on this machine for the next time.
  */
-export function moneyHands(store: PageStore): MoneyHands {
+export function jobApi(store: PageStore): JobApi {
   const before = made.get(store);
   if (before) return before;
   const { book, bench } = store;
@@ -28,13 +25,13 @@ export function moneyHands(store: PageStore): MoneyHands {
     const laid = bench.laid.value;
     return laid?.job ?? book.records.value.issuedQuote.get(laid?.id ?? '')?.job;
   });
-  const hands = { ...book, job, openJob: bench.lay };
-  keepOpenJob(hands);
-  made.set(store, hands);
-  return hands;
+  const api = { ...book, job, openJob: bench.lay };
+  keepOpenJob(api);
+  made.set(store, api);
+  return api;
 }
 
 /** The job that lies open, where the book has it. */
-export function jobAtHand({ records, job }: Pick<MoneyHands, 'records' | 'job'>): Job | undefined {
+export function jobAtHand({ records, job }: Pick<JobApi, 'records' | 'job'>): Job | undefined {
   return records.value.job.get(job.value ?? '');
 }
