@@ -2,7 +2,7 @@ import type { BookStore } from '#renderer/store/book-store.ts';
 import type { Derived } from '#shared-calc/derive/derived.ts';
 
 /** What the quiet places need of the store. */
-export type BookHands = Pick<BookStore, 'records' | 'derived' | 'info' | 'apply' | 'doAct' | 'say' | 'refuse'>;
+export type BookHands = Pick<BookStore, 'records' | 'derived' | 'info' | 'doAct' | 'say' | 'refuse'>;
 
 /** The book at one moment. */
 export type BookContext = Derived;

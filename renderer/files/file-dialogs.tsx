@@ -10,10 +10,7 @@ import { NewPart } from './new-part.tsx';
 import { OpenPart } from './open-part.tsx';
 
 /** What acts over the file need of the store. */
-export type FileApi = Pick<
-  BookStore,
-  'records' | 'derived' | 'info' | 'apply' | 'doAct' | 'say' | 'refuse' | 'call' | 'restore'
->;
+export type FileApi = Pick<BookStore, 'records' | 'derived' | 'info' | 'doAct' | 'say' | 'refuse' | 'call' | 'restore'>;
 
 export type FileDialogName = 'open' | 'new' | 'copy' | 'backups';
 

@@ -1,3 +1,4 @@
+import type { ActInputs } from '#shared-calc/acts/all-acts.ts';
 import { signal } from '@preact/signals';
 import type { ComponentChildren } from 'preact';
 import { contextNow, type BookContext, type BookHands } from '#renderer/books/book-hands.ts';
@@ -13,6 +14,7 @@ import { pickText, type PickedText } from './pick-text.ts';
 export interface ListImportParts {
   readonly hands: BookHands;
   readonly title: string;
+  readonly list: ActInputs['takeInList']['list'];
   /** Which headings the list has, in a sentence. */
   readonly needs: string;
   readonly preview: (text: string, context: BookContext) => ImportPreview;
@@ -41,13 +43,12 @@ interface SheetParts {
 }
 
 function ImportDialog({ parts, picked, pick }: SheetParts) {
-  const { hands, title, needs } = parts;
+  const { hands, title, needs, list } = parts;
   const preview = picked === 'asked' ? undefined : parts.preview(picked.text, contextNow(hands));
   const mayTake = preview !== undefined && preview.refused.length === 0 && !isEmptyChange(preview.change);
   const take = (leave: () => void) => {
     if (!mayTake || picked === 'asked') return;
-    hands.apply({ ...preview.change, label: `${preview.change.label}, ${picked.name}` });
-    leave();
+    hands.doAct('takeInList', { list, csv: picked.text, file: picked.name }, leave);
   };
   return (
     <Dialog title={title} wide close={() => pick(undefined)}>

@@ -13,12 +13,14 @@ import { MaterialSlip } from './material-slip.tsx';
 export function materialBookPlace(hands: BookHands): (route: Route) => PlaceView {
   const list = listImport({
     hands,
+    list: 'materials',
     title: 'Take in a list of materials',
     needs: `${sayHeadings('material')} Packs as 10 L; 45 L.`,
     preview: (text, { records }) => previewRecords(importRecords('material', text, records)),
   });
   const prices = listImport({
     hands,
+    list: 'prices',
     title: 'Take in a price list',
     needs: 'Headings: material, pack, unit, price, from. A tank is a material by its code with a pack of 1 each.',
     preview: (text, context) => previewPrices(importPrices(text, context.records), context),

@@ -21,6 +21,7 @@ type LeafId = (typeof leaves)[number]['id'];
 export function rateBookPlace(hands: BookHands): (route: Route) => PlaceView {
   const list = listImport({
     hands,
+    list: 'suppliers',
     title: 'Take in a list of suppliers',
     needs: sayHeadings('supplier'),
     preview: (text, { records }) => previewRecords(importRecords('supplier', text, records)),

@@ -12,6 +12,7 @@ import { TankSlip } from './tank-slip.tsx';
 export function tankBookPlace(hands: BookHands): (route: Route) => PlaceView {
   const list = listImport({
     hands,
+    list: 'tanks',
     title: 'Take in a list of tanks',
     needs: `${sayHeadings('tank')} Measurements in mm, or with their unit.`,
     preview: (text, { records }) => previewRecords(importRecords('tank', text, records)),

@@ -223,14 +223,7 @@ describe('many sizes', () => {
     expect(box(hand, 'litter', last)).toBeUndefined();
     hand.clock.rest();
     expect([keys[0] ?? '', last].map((key) => shown(hand, 'litter', key)[1])).toEqual(['30', '30']);
-    const line = [...hand.book.records.peek().line.values()].find((each) => each.id === 'H1.litter');
-    if (!line) throw new Error('no line');
-    hand.book.apply({
-      label: 'litter',
-      added: [],
-      updated: [{ kind: 'line', from: line, to: { ...line, text: '25 mm' } }],
-      removed: [],
-    });
+    hand.book.doAct('writeLine', { line: 'H1.litter', text: '25 mm' });
     expect(shown(hand, 'litter', keys[0] ?? '')[1]).toBe('25');
     hand.bench.acts.write([{ row: 'drain_gap', column: keys[0] ?? '', text: '12' }]);
     hand.clock.rest();
