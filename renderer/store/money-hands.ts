@@ -25,10 +25,10 @@ export function moneyHands(store: PageStore): MoneyHands {
   if (before) return before;
   const { book, bench } = store;
   const job = computed(() => {
-    const laid = bench.laid.value;
-    return laid?.job ?? book.records.value.issuedQuote.get(laid?.id ?? '')?.job;
+    const opened = bench.opened.value;
+    return opened?.job ?? book.records.value.issuedQuote.get(opened?.id ?? '')?.job;
   });
-  const hands = { ...book, job, openJob: bench.lay };
+  const hands = { ...book, job, openJob: bench.open };
   keepOpenJob(hands);
   made.set(store, hands);
   return hands;

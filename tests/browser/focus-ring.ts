@@ -13,7 +13,12 @@ export function keyboardOn(page: Page): Promise<Keyboard> {
     const at = document.activeElement;
     if (!at || at === document.body) return { on: 'nothing', wrong: 'nothing has the keyboard' };
     const cell = at.closest('.ag-cell');
-    const holders = [at, at.parentElement, at.closest('.find, .rule-well, label'), ...(cell?.querySelectorAll('*') ?? [])];
+    const holders = [
+      at,
+      at.parentElement,
+      at.closest('.find, .rule-well, label'),
+      ...(cell?.querySelectorAll('*') ?? []),
+    ];
     const ring = holders.find((each) => each && hasRing(getComputedStyle(each))) ?? drawnAround(cell);
     const on = nameOf(at);
     if (!ring) return { on, wrong: `no ring on ${on}` };

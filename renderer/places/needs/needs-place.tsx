@@ -32,9 +32,9 @@ export interface LaidNeeds {
 }
 
 export interface NeedsHands extends BookHands {
-  readonly laid: ReadonlySignal<LaidNeeds | undefined>;
+  readonly opened: ReadonlySignal<LaidNeeds | undefined>;
   /** Lays a job on the bench; left out, the one that lies there or the first. */
-  readonly lay: (id: string | undefined) => void;
+  readonly open: (id: string | undefined) => void;
 }
 
 /** Why there is no list, and that in words. */
@@ -50,10 +50,10 @@ export function needsPlace(hands: NeedsHands): (route: Route) => PlaceView {
   const keptNeeds = memo<Result<NeedsView, Refusal>>();
   return ({ rest: [asked] }) => {
     const context = contextNow(hands);
-    const laid = hands.laid.value;
-    if (!laid || (asked !== undefined && asked !== laid.id)) queueMicrotask(() => hands.lay(asked));
-    if (!laid) return emptyPlace('', <Nothing />);
-    const { worked, job } = laid;
+    const opened = hands.opened.value;
+    if (!opened || (asked !== undefined && asked !== opened.id)) queueMicrotask(() => hands.open(asked));
+    if (!opened) return emptyPlace('', <Nothing />);
+    const { worked, job } = opened;
     const { version } = worked;
     const source = worked.source();
     const { title, columns, pricing } = source;
