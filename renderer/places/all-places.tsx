@@ -32,7 +32,7 @@ export function openPlaces(store: PageStore): Readonly<Record<PlaceId, (route: R
     store: storePlace(money),
     prepare: preparePlace(money),
     cultures: culturesPlace(money),
-    needs: needsPlace({ ...book, laid: bench.laid, lay: bench.lay }),
+    needs: needsPlace({ ...book, opened: bench.opened, open: bench.open }),
     recipe: recipePlace(store),
     'tank-book': tankBookPlace(book),
     'material-book': materialBookPlace(book),

@@ -22,10 +22,10 @@ export function jobApi(store: PageStore): JobApi {
   if (before) return before;
   const { book, bench } = store;
   const job = computed(() => {
-    const laid = bench.laid.value;
-    return laid?.job ?? book.records.value.issuedQuote.get(laid?.id ?? '')?.job;
+    const opened = bench.opened.value;
+    return opened?.job ?? book.records.value.issuedQuote.get(opened?.id ?? '')?.job;
   });
-  const api = { ...book, job, openJob: bench.lay };
+  const api = { ...book, job, openJob: bench.open };
   keepOpenJob(api);
   made.set(store, api);
   return api;

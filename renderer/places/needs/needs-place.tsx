@@ -33,9 +33,9 @@ export interface LaidNeeds {
 }
 
 export interface NeedsApi extends BookApi {
-  readonly laid: ReadonlySignal<LaidNeeds | undefined>;
+  readonly opened: ReadonlySignal<LaidNeeds | undefined>;
   /** Lays a job on the bench; left out, the one that lies there or the first. */
-  readonly lay: (id: string | undefined) => void;
+  readonly open: (id: string | undefined) => void;
 }
 
 /** Why there is no list, and that in words. */
@@ -51,10 +51,10 @@ export function needsPlace(api: NeedsApi): (route: Route) => PlaceView {
   const keptNeeds = memo<Result<NeedsView, Refusal>>();
   return ({ rest: [asked] }) => {
     const context = contextNow(api);
-    const laid = api.laid.value;
-    if (!laid || (asked !== undefined && asked !== laid.id)) queueMicrotask(() => api.lay(asked));
-    if (!laid) return emptyPlace('', <Nothing />);
-    const { worked, job } = laid;
+    const opened = api.opened.value;
+    if (!opened || (asked !== undefined && asked !== opened.id)) queueMicrotask(() => api.open(asked));
+    if (!opened) return emptyPlace('', <Nothing />);
+    const { worked, job } = opened;
     const { version } = worked;
     const source = worked.source();
     const { title, columns, pricing } = source;

@@ -190,12 +190,12 @@ describe('an issued quote', () => {
     const hand = await benchAtHand(issued(demoRecords()));
     hand.bench.acts.write([{ row: 'litter', column: 'T07', text: '20' }]);
     hand.bench.acts.sendToHouse({ row: 'litter', column: 'T07' });
-    hand.bench.lay('Q-0001A');
+    hand.bench.open('Q-0001A');
     expect(shown(hand, 'litter', 'T07')).toEqual(['in quote Q-0001 A', '30', 'issued', 'house', 'well']);
     expect(hand.bench.acts.write([{ row: 'litter', column: 'T07', text: '25' }])).toBe(
       'This quote is issued and stays as it is. Make a revision to change it.',
     );
-    hand.bench.lay('J01');
+    hand.bench.open('J01');
     expect(shown(hand, 'litter', 'T07')[1]).toBe('20');
   });
 });

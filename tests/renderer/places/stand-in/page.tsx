@@ -39,7 +39,7 @@ function benchStandIn(): PlaceView {
 
 const places: Readonly<Partial<Record<Route['place'], (route: Route) => PlaceView>>> = {
   bench: benchStandIn,
-  needs: needsPlace({ ...book, laid: bench.laid, lay: bench.lay }),
+  needs: needsPlace({ ...book, opened: bench.opened, open: bench.open }),
   'tank-book': tankBookPlace(book),
   'material-book': materialBookPlace(book),
   'plant-book': plantBookPlace(book),
