@@ -48,7 +48,7 @@ export function sayBookFault(fault: Fault, path: string): string {
 }
 
 /** The same for an edit, where the book is the one at hand. */
-export function sayEditFault(fault: EditFault): string {
+export function sayEditFault(fault: EditFault | BookFault): string {
   return capital(sayBookFault(fault, 'the book'));
 }
 

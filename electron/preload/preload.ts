@@ -1,14 +1,16 @@
 import { contextBridge, ipcRenderer } from 'electron';
 
-import { channelNames } from '#shared-calc/contract/channel-names.ts';
+import { mapChannels } from '#shared-calc/contract/channel-names.ts';
 import { doorName } from '#shared-calc/contract/desktop-door.ts';
 import type { DesktopDoor } from '#shared-calc/contract/desktop-door.ts';
 import { newsChannel } from '#shared-calc/contract/news-channel.ts';
 
 /* One function a channel, and no way to any other: the shell's own sender stays in here. */
-const call = Object.fromEntries(
-  channelNames.map((channel) => [channel, (input: unknown): Promise<unknown> => ipcRenderer.invoke(channel, input)]),
-) as unknown as DesktopDoor['call'];
+const call = mapChannels(
+  (channel) =>
+    (input: unknown): Promise<unknown> =>
+      ipcRenderer.invoke(channel, input),
+);
 
 function onNews(listener: (news: unknown) => void): () => void {
   const hear = (_event: unknown, news: unknown) => listener(news);

@@ -29,6 +29,6 @@ export function refuseBehind(says: string): Refused {
 }
 
 export function refuseEdit(fault: EditFault | BookFault): Refused {
-  const says = sayEditFault(fault as EditFault);
+  const says = sayEditFault(fault);
   return perhapsBehind.includes(fault.kind) ? refuseBehind(says) : refuse(says);
 }

@@ -72,7 +72,7 @@ function valueAt(data: unknown, path: readonly PropertyKey[]): unknown {
 }
 
 function fieldsOf(value: unknown): Readonly<Record<PropertyKey, unknown>> {
-  return typeof value === 'object' && value !== null ? (value as Record<PropertyKey, unknown>) : {};
+  return typeof value === 'object' && value !== null ? { ...value } : {};
 }
 
 /** `localValue` as "local value". */

@@ -39,7 +39,7 @@ export function benchController({ host, view, acts, nonce, measured }: BenchPart
     host,
     () => model.view,
     (metrics) => {
-      grid.table.lay();
+      grid.table.relayout();
       measured(metrics);
     },
   );

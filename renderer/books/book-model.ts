@@ -1,5 +1,5 @@
 import type { CellKey, GridModel } from '#renderer/grid/grid-model.ts';
-import type { BookContext } from './book-hands.ts';
+import type { BookContext } from './book-api.ts';
 import type { BookColumn, BookRow, Box, BookTable } from './book-table.ts';
 import { fieldHelp } from './field-help.ts';
 import { paintedField, type PaintedField } from './paint-field.ts';

@@ -7,7 +7,7 @@ import type { PlaceView } from '#renderer/frame/page-view.ts';
 import type { Route } from '#renderer/frame/place-route.ts';
 import { EmptyNote } from '#renderer/kit/empty-note.tsx';
 import { styleNonce } from '#renderer/look/style-nonce.ts';
-import { contextNow, type BookContext, type BookHands } from './book-hands.ts';
+import { contextNow, type BookContext, type BookApi } from './book-api.ts';
 import { bookGrid, type BookGrid } from './book-grid.ts';
 import type { BookGridActs } from './book-grid-acts.ts';
 import { bookModel } from './book-model.ts';
@@ -16,7 +16,7 @@ import { sayRefused, writeBoxes } from './write-boxes.ts';
 import './books.css';
 
 export interface BookPlaceParts<Row extends BookRow> {
-  readonly hands: BookHands;
+  readonly api: BookApi;
   readonly table: BookTable<Row>;
   readonly aside?: string;
   /** Acts of this book alone, before those of every book. */
@@ -31,12 +31,12 @@ export interface BookPlaceParts<Row extends BookRow> {
 
 /** A book as a place of the page: its grid, its acts, and beside it what there is to say of the chosen row. */
 export function bookPlace<Row extends BookRow>(parts: BookPlaceParts<Row>): (route: Route) => PlaceView {
-  const { hands, table, aside = '', whenEmpty = `There is no ${table.one} here yet.` } = parts;
+  const { api, table, aside = '', whenEmpty = `There is no ${table.one} here yet.` } = parts;
   const chosen = signal<readonly string[]>([]);
   const grid: { current: BookGrid<Row> | undefined } = { current: undefined };
   const acts = gridActs(parts, grid, chosen);
   return ({ rest }) => {
-    const context = contextNow(hands);
+    const context = contextNow(api);
     const rows = table.rows(context);
     const row = rows.find(({ id }) => id === chosen.value[0]);
     return {
@@ -73,56 +73,56 @@ interface Grid<Row extends BookRow> {
 }
 
 function gridActs<Row extends BookRow>(
-  { hands, table }: BookPlaceParts<Row>,
+  { api, table }: BookPlaceParts<Row>,
   grid: Grid<Row>,
   chosen: { value: readonly string[] },
 ): BookGridActs {
-  const now = () => hands.derived.peek();
+  const now = () => api.derived.peek();
   return {
     write: (texts) => {
       const done = writeBoxes(table, now(), texts);
       if (!done.ok) return texts.length === 1 ? done.fault[0]?.says : sayRefused(done.fault);
-      return putInto(hands, done.value);
+      return putInto(api, done.value);
     },
-    refuse: hands.refuse,
+    refuse: api.refuse,
     choose: (rows) => {
       if (rows.join('\n') !== chosen.value.join('\n')) chosen.value = rows;
     },
     add: () => {
       const made = table.add?.(now());
       if (!made) return;
-      putInto(hands, made.change);
+      putInto(api, made.change);
       grid.current?.write(made.id);
     },
     remove: () => {
       const context = now();
       const rows = table.rows(context).filter(({ id }) => chosen.value.includes(id));
       const done = rows.length === 0 ? undefined : table.remove?.(context, rows);
-      if (done && !done.ok) hands.refuse(done.fault);
-      else if (done) takeOut(hands, done.value);
+      if (done && !done.ok) api.refuse(done.fault);
+      else if (done) takeOut(api, done.value);
     },
   };
 }
 
 function copyRow<Row extends BookRow>(
-  { hands, table }: BookPlaceParts<Row>,
+  { api, table }: BookPlaceParts<Row>,
   grid: Grid<Row>,
   row: Row | undefined,
 ): void {
-  const made = row && table.copy?.(hands.derived.peek(), row);
+  const made = row && table.copy?.(api.derived.peek(), row);
   if (!made) return;
-  putInto(hands, made.change);
+  putInto(api, made.change);
   grid.current?.write(made.id);
 }
 
 /** What a table would write, done by the act for it. */
-function putInto({ doAct }: BookHands, change: Change): string | undefined {
+function putInto({ doAct }: BookApi, change: Change): string | undefined {
   if (isEmptyChange(change)) return undefined;
   const { label, added: made, updated } = change;
   return doAct('putAll', { label, records: [...made, ...updated.map(({ kind, to }) => added(kind, to))] });
 }
 
-function takeOut({ doAct }: BookHands, { label, removed }: Change): void {
+function takeOut({ doAct }: BookApi, { label, removed }: Change): void {
   doAct('removeAll', { label, records: removed.map(({ kind, record }) => ({ kind, id: record.id })) });
 }
 
@@ -165,17 +165,17 @@ interface SheetParts<Row extends BookRow> {
   readonly start: string | undefined;
 }
 
-function BookSheetView<Row extends BookRow>({ parts: { hands, table }, acts, grid, start }: SheetParts<Row>) {
+function BookSheetView<Row extends BookRow>({ parts: { api, table }, acts, grid, start }: SheetParts<Row>) {
   const host = useRef<HTMLDivElement>(null);
   // At once: its first row takes the keyboard, and must not take it back from where it has gone since.
   useLayoutEffect(() => {
     if (!host.current) return undefined;
-    const model = bookModel(table, hands.derived.peek());
+    const model = bookModel(table, api.derived.peek());
     const nonce = styleNonce(document);
     const made = bookGrid({ host: host.current, nonce, label: table.label, model, acts });
     grid.current = made;
     const follow = effect(() => {
-      const next = bookModel(table, contextNow(hands));
+      const next = bookModel(table, contextNow(api));
       untracked(() => made.show(next));
     });
     if (start === undefined || !made.go(start)) made.go(model.rows[0]?.key ?? '');

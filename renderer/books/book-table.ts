@@ -1,7 +1,7 @@
 import type { SignName } from '#renderer/frame/sign.tsx';
 import type { Change } from '#shared-calc/records/change.ts';
 import type { Result } from '#shared-calc/result.ts';
-import type { BookContext } from './book-hands.ts';
+import type { BookContext } from './book-api.ts';
 
 /** A row of a book: a record, with what else is shown beside it. */
 export interface BookRow {

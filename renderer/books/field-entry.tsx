@@ -6,7 +6,7 @@ import { editField } from '#shared-calc/records/edit-field.ts';
 import { entryOfField, optionsOf, valueOf } from '#shared-calc/records/field-text.ts';
 import type { RecordKind, RecordOf } from '#shared-calc/records/records.ts';
 import { sayFieldFault } from '#shared-calc/words/say-field-fault.ts';
-import type { BookContext } from './book-hands.ts';
+import type { BookContext } from './book-api.ts';
 import { ChoiceField, SettledField } from '#renderer/kit/field.tsx';
 import { isFigure, unitBeside } from './record-columns.ts';
 

@@ -5,7 +5,7 @@ import { Table } from '#renderer/kit/table.tsx';
 import { readMoney } from '#shared-calc/read/read-money.ts';
 import type { Pack, PackPrice } from '#shared-calc/records/records.ts';
 import { ok } from '#shared-calc/result.ts';
-import type { BookContext, BookHands } from './book-hands.ts';
+import type { BookContext, BookApi } from './book-api.ts';
 import { readDay } from '#shared-calc/read/read-day.ts';
 import { TextField, Fields } from '#renderer/kit/field.tsx';
 import { showCoins } from '#shared-calc/quantity/coins-text.ts';
@@ -17,14 +17,14 @@ interface PriceListParts {
   /** As it is spoken of: "T07", "10 L of M01". */
   readonly of: string;
   readonly context: BookContext;
-  readonly hands: BookHands;
+  readonly api: BookApi;
 }
 
 /** What a pack has cost and will cost, each price from its day, and a new one. */
-export function PriceList({ pack, of, context, hands }: PriceListParts) {
+export function PriceList({ pack, of, context, api }: PriceListParts) {
   const prices = pricesOf(context.records, pack.id);
   const now = priceOn(context.records, pack.id, context.today);
-  const remove = (price: PackPrice) => hands.doAct('remove', { kind: 'packPrice', id: price.id });
+  const remove = (price: PackPrice) => api.doAct('remove', { kind: 'packPrice', id: price.id });
   return (
     <>
       {prices.length > 0 && (
@@ -63,7 +63,7 @@ export function PriceList({ pack, of, context, hands }: PriceListParts) {
           ]}
         />
       )}
-      <NewPrice key={pack.id} pack={pack} of={of} context={context} hands={hands} />
+      <NewPrice key={pack.id} pack={pack} of={of} context={context} api={api} />
     </>
   );
 }
@@ -85,7 +85,7 @@ function Standing({ price, now, context }: StandingParts) {
   );
 }
 
-function NewPrice({ pack, of, context, hands }: PriceListParts) {
+function NewPrice({ pack, of, context, api }: PriceListParts) {
   const [price, setPrice] = useState('');
   const [from, setFrom] = useState(context.today);
   const coins = price.trim() === '' ? undefined : said(readMoney(price, context.workshop));
@@ -93,7 +93,7 @@ function NewPrice({ pack, of, context, hands }: PriceListParts) {
   const set = () => {
     if (!coins?.ok || !day.ok) return;
     const { material, amount } = pack;
-    hands.doAct('putPrice', { material, amount, priceCoins: coins.value, from: day.value });
+    api.doAct('putPrice', { material, amount, priceCoins: coins.value, from: day.value });
     setPrice('');
   };
   return (

@@ -7,7 +7,7 @@ import { entryOfField, optionsOf, showField, unitOfField, valueOf } from '#share
 import type { RecordKind, RecordOf } from '#shared-calc/records/records.ts';
 import { failed } from '#shared-calc/result.ts';
 import { sayFieldFault } from '#shared-calc/words/say-field-fault.ts';
-import type { BookContext } from './book-hands.ts';
+import type { BookContext } from './book-api.ts';
 import type { BookColumn, BookRow } from './book-table.ts';
 import { updateRecord } from './put-record.ts';
 

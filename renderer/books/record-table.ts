@@ -1,7 +1,7 @@
 import type { RecordKind, RecordOf, Records } from '#shared-calc/records/records.ts';
 import { ok, type Result } from '#shared-calc/result.ts';
 import { added, type Change } from '#shared-calc/records/change.ts';
-import type { BookContext } from './book-hands.ts';
+import type { BookContext } from './book-api.ts';
 import type { BookColumn, BookRow, BookTable } from './book-table.ts';
 import { nextCode } from './next-code.ts';
 import { addRecords, removeRecords } from './put-record.ts';

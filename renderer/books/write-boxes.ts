@@ -1,6 +1,6 @@
 import { applyChange, emptyChange, isEmptyChange, squashChanges, type Change } from '#shared-calc/records/change.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
-import { type BookContext } from './book-hands.ts';
+import { type BookContext } from './book-api.ts';
 import type { BookColumn, BookRow, BookTable } from './book-table.ts';
 
 /** A text for one field of one row. */

@@ -14,28 +14,28 @@ const noBackup = 'There is no backup yet. One is made on the first edit of each 
 const chooseDay = 'Choose a day to see what bringing it back would change.';
 
 /** The dated backups, what bringing one back would change, and the act itself, which *Undo* takes back. */
-export function BackupsPart({ hands, done }: FilePart) {
+export function BackupsPart({ api, done }: FilePart) {
   const [backups, setBackups] = useState<Backups>();
   const [chosen, setChosen] = useState<string>();
   const [preview, setPreview] = useState<Preview>();
   const [wrong, setWrong] = useState<string>();
   useEffect(() => {
-    void hands
+    void api
       .call('file.backups', {})
       .then((told) => (told.ok ? setBackups(told.value.backups) : setWrong(told.fault.says)));
   }, []);
   const look = async (file: string) => {
     setChosen(file);
     setPreview(undefined);
-    const told = await hands.call('file.previewBackup', { file });
+    const told = await api.call('file.previewBackup', { file });
     if (told.ok) setPreview(told.value);
     setWrong(told.ok ? undefined : told.fault.says);
   };
   const restore = async () => {
     if (chosen === undefined) return;
-    const restored = await hands.restore(chosen);
+    const restored = await api.restore(chosen);
     if (!restored.ok) return setWrong(restored.fault);
-    hands.say('The backup is brought back. Undo takes it back again.');
+    api.say('The backup is brought back. Undo takes it back again.');
     done();
   };
   return (

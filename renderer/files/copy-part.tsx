@@ -5,14 +5,14 @@ import type { FilePart } from './file-part.ts';
 import { DialogFoot } from './dialog-foot.tsx';
 
 /** The book written out as it stands; one goes on in the one that is open. */
-export function CopyPart({ hands, done }: FilePart) {
+export function CopyPart({ api, done }: FilePart) {
   const [path, setPath] = useState('');
   const [replace, setReplace] = useState(false);
   const [wrong, setWrong] = useState<string>();
   const save = async () => {
-    const saved = await hands.call('file.saveCopy', { path, replace });
+    const saved = await api.call('file.saveCopy', { path, replace });
     if (!saved.ok) return setWrong(saved.fault.says);
-    hands.say(`A copy is at ${saved.value.path}.`);
+    api.say(`A copy is at ${saved.value.path}.`);
     done();
   };
   return (

@@ -10,10 +10,7 @@ import { NewPart } from './new-part.tsx';
 import { OpenPart } from './open-part.tsx';
 
 /** What acts over the file need of the store. */
-export type FileApi = Pick<
-  BookStore,
-  'records' | 'derived' | 'info' | 'apply' | 'doAct' | 'say' | 'refuse' | 'call' | 'restore'
->;
+export type FileApi = Pick<BookStore, 'records' | 'derived' | 'info' | 'doAct' | 'say' | 'refuse' | 'call' | 'restore'>;
 
 export type FileDialogName = 'open' | 'new' | 'copy' | 'backups';
 
@@ -32,7 +29,7 @@ const titles: Readonly<Record<FileDialogName, string>> = {
 };
 
 /** Opening, making, copying and bringing back books, each in its dialog. */
-export function fileDialogs(hands: FilePart['hands']): FileDialogs {
+export function fileDialogs(api: FilePart['api']): FileDialogs {
   const now = signal<FileDialogName | undefined>(undefined);
   const open = (name: FileDialogName) => (now.value = name);
   return {
@@ -44,20 +41,20 @@ export function fileDialogs(hands: FilePart['hands']): FileDialogs {
       { label: 'Open a book', run: () => open('open') },
     ],
     dialog: () =>
-      now.value && <FileDialog key={now.value} name={now.value} hands={hands} closed={() => (now.value = undefined)} />,
+      now.value && <FileDialog key={now.value} name={now.value} api={api} closed={() => (now.value = undefined)} />,
   };
 }
 
 interface SheetParts {
   readonly name: FileDialogName;
-  readonly hands: FilePart['hands'];
+  readonly api: FilePart['api'];
   readonly closed: () => void;
 }
 
-function FileDialog({ name, hands, closed }: SheetParts) {
+function FileDialog({ name, api, closed }: SheetParts) {
   return (
     <Dialog title={titles[name]} close={closed}>
-      {(done) => <div class="file-dialog">{partOf(name, { hands, done })}</div>}
+      {(done) => <div class="file-dialog">{partOf(name, { api, done })}</div>}
     </Dialog>
   );
 }

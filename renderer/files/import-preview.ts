@@ -1,4 +1,4 @@
-import type { BookContext } from '#renderer/books/book-hands.ts';
+import type { BookContext } from '#renderer/books/book-api.ts';
 import { showCoins } from '#shared-calc/quantity/coins-text.ts';
 import type { ListImport, RefusedRow } from '#shared-calc/acts/import-list.ts';
 import type { TakenPrice } from '#shared-calc/acts/import-prices.ts';

@@ -1,6 +1,7 @@
+import type { ActInputs } from '#shared-calc/acts/all-acts.ts';
 import { signal } from '@preact/signals';
 import type { ComponentChildren } from 'preact';
-import { contextNow, type BookContext, type BookHands } from '#renderer/books/book-hands.ts';
+import { contextNow, type BookContext, type BookApi } from '#renderer/books/book-api.ts';
 import { Sign } from '#renderer/frame/sign.tsx';
 import { Button, Buttons } from '#renderer/kit/button.tsx';
 import { Dialog, DialogScroll } from '#renderer/kit/dialog.tsx';
@@ -11,8 +12,9 @@ import type { ImportPreview } from './import-preview.ts';
 import { pickText, type PickedText } from './pick-text.ts';
 
 export interface ListImportParts {
-  readonly hands: BookHands;
+  readonly api: BookApi;
   readonly title: string;
+  readonly list: ActInputs['takeInList']['list'];
   /** Which headings the list has, in a sentence. */
   readonly needs: string;
   readonly preview: (text: string, context: BookContext) => ImportPreview;
@@ -41,13 +43,12 @@ interface SheetParts {
 }
 
 function ImportDialog({ parts, picked, pick }: SheetParts) {
-  const { hands, title, needs } = parts;
-  const preview = picked === 'asked' ? undefined : parts.preview(picked.text, contextNow(hands));
+  const { api, title, needs, list } = parts;
+  const preview = picked === 'asked' ? undefined : parts.preview(picked.text, contextNow(api));
   const mayTake = preview !== undefined && preview.refused.length === 0 && !isEmptyChange(preview.change);
   const take = (leave: () => void) => {
     if (!mayTake || picked === 'asked') return;
-    hands.apply({ ...preview.change, label: `${preview.change.label}, ${picked.name}` });
-    leave();
+    api.doAct('takeInList', { list, csv: picked.text, file: picked.name }, leave);
   };
   return (
     <Dialog title={title} wide close={() => pick(undefined)}>
@@ -57,7 +58,7 @@ function ImportDialog({ parts, picked, pick }: SheetParts) {
           {preview && picked !== 'asked' && <Preview preview={preview} name={picked.name} />}
           <Buttons>
             <Button onClick={leave}>Leave it</Button>
-            <Button look={mayTake ? 'framed' : 'main'} onClick={() => pickText(document, pick, hands.refuse)}>
+            <Button look={mayTake ? 'framed' : 'main'} onClick={() => pickText(document, pick, api.refuse)}>
               {preview ? 'Choose another file' : 'Choose a file'}
             </Button>
             {preview && (

@@ -9,14 +9,14 @@ const kinds = [
 ] as const;
 
 /** A book of one's own, which keeps the house recipes and the catalogues but no names and prices; or the demo's. */
-export function NewPart({ hands, done }: FilePart) {
+export function NewPart({ api, done }: FilePart) {
   const [path, setPath] = useState('');
   const [kind, setKind] = useState<string>('plain');
   const [wrong, setWrong] = useState<string>();
   const make = async () => {
-    const made = await hands.call('file.new', { path, demo: kind === 'demo' });
+    const made = await api.call('file.new', { path, demo: kind === 'demo' });
     if (!made.ok) return setWrong(made.fault.says);
-    hands.say(`${made.value.name} is open.`);
+    api.say(`${made.value.name} is open.`);
     done();
   };
   return (

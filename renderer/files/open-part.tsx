@@ -5,17 +5,17 @@ import type { FilePart } from './file-part.ts';
 import { DialogFoot } from './dialog-foot.tsx';
 
 /** Recent books, or another by its path. */
-export function OpenPart({ hands, done }: FilePart) {
+export function OpenPart({ api, done }: FilePart) {
   const [paths, setPaths] = useState<readonly string[]>([]);
   const [path, setPath] = useState('');
   const [wrong, setWrong] = useState<string>();
   useEffect(() => {
-    void hands.call('file.recent', {}).then((recent) => recent.ok && setPaths(recent.value.paths));
+    void api.call('file.recent', {}).then((recent) => recent.ok && setPaths(recent.value.paths));
   }, []);
   const open = async (wanted: string) => {
-    const opened = await hands.call('file.open', { path: wanted });
+    const opened = await api.call('file.open', { path: wanted });
     if (!opened.ok) return setWrong(opened.fault.says);
-    hands.say(`${opened.value.name} is open.`);
+    api.say(`${opened.value.name} is open.`);
     done();
   };
   return (

@@ -45,7 +45,7 @@ export interface GridController<Shown> extends GridReach {
   /** Selects a cell and brings it into sight; the keyboard stays where it is. */
   readonly bring: (cell: Cell) => void;
   /** Shows another model; `laid` runs once its rows and columns stand and before the keyboard goes back. */
-  readonly show: (model: GridModel<Shown>, laid?: (moved: boolean) => void) => void;
+  readonly show: (model: GridModel<Shown>, painted?: (moved: boolean) => void) => void;
   readonly destroy: () => void;
 }
 
@@ -83,7 +83,7 @@ export function gridController<Shown>(parts: GridParts<Shown>): GridController<S
     paste: (rect, text) => acts.write(keyed(state, pastePlan(readTabText(text), rect, state.index.extent)), 'paste'),
     fill: (rect, to) => fill(state, rect, to),
     clear: (rect) => acts.clear(cellsIn(rect).flatMap((cell) => state.index.keyOf(cell) ?? [])),
-    show: (model, laid) => show(state, { model, laid, take }),
+    show: (model, painted) => show(state, { model, painted, take }),
     remark: () => mark(state),
     destroy: () => {
       stop();
@@ -134,12 +134,12 @@ function mark<Shown>({ cells, index, selection }: GridState<Shown>): void {
 
 interface Showing<Shown> {
   readonly model: GridModel<Shown>;
-  readonly laid: ((moved: boolean) => void) | undefined;
+  readonly painted: ((moved: boolean) => void) | undefined;
   readonly take: (selection: Selection, focus: boolean) => void;
 }
 
 /** A selection stays on its cells; where its tip has gone it stays in its place, so that the keyboard is not lost. */
-function show<Shown>(state: State<Shown>, { model, laid, take }: Showing<Shown>): void {
+function show<Shown>(state: State<Shown>, { model, painted, take }: Showing<Shown>): void {
   const { host } = state.parts;
   const before = { model: state.model, index: state.index };
   const hadKeyboard = host.contains(document.activeElement) && cellMark(document.activeElement) !== undefined;
@@ -147,7 +147,7 @@ function show<Shown>(state: State<Shown>, { model, laid, take }: Showing<Shown>)
   state.index = gridIndex(model);
   const moved = state.table.show(before.model);
   state.cells.show((at) => (state.index.cellOf(at) ? model.shownAt(at) : undefined));
-  laid?.(moved);
+  painted?.(moved);
   const { selection } = state;
   if (moved && selection) take(movedSelection(selection, before.index, state.index) ?? selection, hadKeyboard);
 }
@@ -159,8 +159,8 @@ interface Opened {
 }
 
 /** Opens the editor over a cell, or says why it is not written in. */
-function openCell<Shown>({ model, index, table, parts }: State<Shown>, editor: CellEditor, opened: Opened): void {
-  const { cell, typed, goOn } = opened;
+function openCell<Shown>({ model, index, table, parts }: State<Shown>, editor: CellEditor, painted: Opened): void {
+  const { cell, typed, goOn } = painted;
   const key = index.keyOf(cell);
   const entry = key && model.entryAt(key);
   if (!entry) return;

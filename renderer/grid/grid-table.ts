@@ -90,7 +90,7 @@ export interface GridTable {
   readonly cellOf: (mark: CellMark) => Cell;
   /** Rows and columns of the model, where they differ from those before; answers whether they do. */
   readonly show: (before: GridModel<unknown>) => boolean;
-  readonly lay: () => void;
+  readonly relayout: () => void;
   readonly scrolled: (run: () => void) => void;
   readonly destroy: () => void;
 }
@@ -129,7 +129,7 @@ export function gridTable(parts: GridTableParts): GridTable {
       if (rows) api.setGridOption('rowData', linesOf(next));
       return columns || rows;
     },
-    lay: () => {
+    relayout: () => {
       api.setGridOption('columnDefs', columnDefs(parts));
       api.setGridOption('headerHeight', layout.headHeight());
       api.setGridOption('domLayout', layout.isNarrow() ? 'autoHeight' : 'normal');

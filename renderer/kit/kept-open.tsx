@@ -1,8 +1,8 @@
 import { useEffect } from 'preact/hooks';
-import type { MoneyHands } from '#renderer/store/money-hands.ts';
+import type { JobApi } from '#renderer/store/job-api.ts';
 
 /** The job that a link names lies open from then on, on every place. */
-export function KeptOpen({ hands, job }: { readonly hands: MoneyHands; readonly job: string }) {
-  useEffect(() => hands.openJob(job), [job]);
+export function KeptOpen({ api, job }: { readonly api: JobApi; readonly job: string }) {
+  useEffect(() => api.openJob(job), [job]);
   return null;
 }

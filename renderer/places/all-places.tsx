@@ -6,7 +6,7 @@ import { benchPlace } from './bench/bench-place.tsx';
 import { cultureBookPlace } from './culture-book/culture-book-place.tsx';
 import { culturesPlace } from './cultures/cultures-place.tsx';
 import { functionBookPlace } from './function-book/function-book-place.tsx';
-import { moneyHands } from '#renderer/store/money-hands.ts';
+import { jobApi } from '#renderer/store/job-api.ts';
 import { jobsPlace } from './jobs/jobs-place.tsx';
 import { materialBookPlace } from './material-book/material-book-place.tsx';
 import { needsPlace } from './needs/needs-place.tsx';
@@ -23,7 +23,7 @@ import { workshopPlace } from './workshop/workshop-place.tsx';
 /** Makes every place over the store; each is then asked for its view whenever something it reads changes. */
 export function openPlaces(store: PageStore): Readonly<Record<PlaceId, (route: Route) => PlaceView>> {
   const { book, bench } = store;
-  const money = moneyHands(store);
+  const money = jobApi(store);
   return {
     bench: benchPlace(store),
     jobs: jobsPlace(money),
@@ -32,7 +32,7 @@ export function openPlaces(store: PageStore): Readonly<Record<PlaceId, (route: R
     store: storePlace(money),
     prepare: preparePlace(money),
     cultures: culturesPlace(money),
-    needs: needsPlace({ ...book, laid: bench.laid, lay: bench.lay }),
+    needs: needsPlace({ ...book, opened: bench.opened, open: bench.open }),
     recipe: recipePlace(store),
     'tank-book': tankBookPlace(book),
     'material-book': materialBookPlace(book),

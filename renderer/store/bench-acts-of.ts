@@ -1,14 +1,14 @@
 import type { AllBenchActs } from '#renderer/bench/bench-acts.ts';
 import type { BoxPlace } from '#renderer/bench/view-model.ts';
 import type { RuleHelp } from '#renderer/writing/rule-help.ts';
-import type { BenchDesk } from './bench-desk.ts';
+import type { BenchSession } from './bench-session.ts';
 import type { BookStore } from './book-store.ts';
 import { ruleHelpOf } from './rule-help-of.ts';
 import { titleOfSection, toggled, type Folds } from './section-rows.ts';
 
 export interface ActsParts {
   readonly book: BookStore;
-  readonly desk: BenchDesk;
+  readonly session: BenchSession;
   readonly choose: (place: BoxPlace | undefined) => void;
   readonly takeSize: () => void;
 }
@@ -23,12 +23,12 @@ const issued = 'This quote is issued and stays as it is. Make a revision to chan
 const noJob = 'No job lies on the bench: start one first.';
 
 /** The acts of the bench, on the job that is on it. */
-export function benchActs({ book, desk, takeSize, choose }: ActsParts): AllBenchActs {
+export function benchActs({ book, session, takeSize, choose }: ActsParts): AllBenchActs {
   const { doAct } = book;
   const onJob = (run: (job: string) => string | undefined): string | undefined => {
-    const laid = desk.laid.peek();
-    if (laid?.job !== undefined) return run(laid.job);
-    const says = laid ? issued : noJob;
+    const opened = session.opened.peek();
+    if (opened?.job !== undefined) return run(opened.job);
+    const says = opened ? issued : noJob;
     book.refuse(says);
     return says;
   };
@@ -41,10 +41,10 @@ export function benchActs({ book, desk, takeSize, choose }: ActsParts): AllBench
       ),
     clear,
     refuse: book.refuse,
-    helpFor: (place) => helpFor(desk, place),
+    helpFor: (place) => helpFor(session, place),
     choose,
-    fold: (section) => fold(desk, (folds, title) => ({ ...folds, turned: toggled(folds.turned, title) }), section),
-    showAll: (section) => fold(desk, (folds, title) => ({ ...folds, all: toggled(folds.all, title) }), section),
+    fold: (section) => fold(session, (folds, title) => ({ ...folds, turned: toggled(folds.turned, title) }), section),
+    showAll: (section) => fold(session, (folds, title) => ({ ...folds, all: toggled(folds.all, title) }), section),
     setKit: (column, kit) => void onJob((job) => doAct('setKit', { job, column, kit })),
     setCount: (column, count) => void onJob((job) => doAct('setCount', { job, column, count })),
     takeSize,
@@ -66,14 +66,14 @@ function cellOf({ row, column }: BoxPlace) {
   return { column, line: row };
 }
 
-function fold(desk: BenchDesk, turn: (folds: Folds, title: string) => Folds, section: string): void {
-  const folds = desk.laid.peek()?.shown.folds;
+function fold(session: BenchSession, turn: (folds: Folds, title: string) => Folds, section: string): void {
+  const folds = session.opened.peek()?.shown.folds;
   if (folds) folds.value = turn(folds.peek(), titleOfSection(section));
 }
 
-function helpFor(desk: BenchDesk, { row, column }: BoxPlace): RuleHelp {
-  const laid = desk.laid.peek();
-  const face = laid?.shown.faces().of(row);
-  if (!laid || !face) return noHelp;
-  return ruleHelpOf({ bench: laid.worked.bench(), column, line: face.line, faces: laid.shown.faces() });
+function helpFor(session: BenchSession, { row, column }: BoxPlace): RuleHelp {
+  const opened = session.opened.peek();
+  const face = opened?.shown.faces().of(row);
+  if (!opened || !face) return noHelp;
+  return ruleHelpOf({ bench: opened.worked.bench(), column, line: face.line, faces: opened.shown.faces() });
 }

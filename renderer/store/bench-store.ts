@@ -6,7 +6,7 @@ import type { Display } from '#shared-calc/quantity/shown-unit.ts';
 import { displayOf } from '#shared-calc/records/display-of.ts';
 import { workshopOf } from '#shared-calc/records/workshop-of.ts';
 import { benchActs } from './bench-acts-of.ts';
-import { benchDesk, type BenchDesk, type Laid } from './bench-desk.ts';
+import { openBenchSession, type BenchSession, type OpenedBench } from './bench-session.ts';
 import type { BookStore } from './book-store.ts';
 import type { Clock } from './clock.ts';
 import { compareColumns, type Comparison } from './compare-columns.ts';
@@ -20,7 +20,7 @@ import { isOpen, toggled } from './section-rows.ts';
 
 /** The size bench of the page: one job, or a quote as it was issued. */
 export interface BenchStore {
-  readonly laid: ReadonlySignal<Laid | undefined>;
+  readonly opened: ReadonlySignal<OpenedBench | undefined>;
   readonly display: ReadonlySignal<Display>;
   readonly view: ReadonlySignal<BenchView>;
   readonly chosen: ReadonlySignal<BoxPlace | undefined>;
@@ -34,7 +34,7 @@ export interface BenchStore {
   readonly acts: AllBenchActs;
   readonly panelActs: PanelActs;
   /** Lays a job on the bench, or a quote as it was issued; left out, the first job that is not closed. */
-  readonly lay: (id: string | undefined) => void;
+  readonly open: (id: string | undefined) => void;
   /** Opens a line's section and brings the line out; `false` where no line is called so. */
   readonly reveal: (row: string) => boolean;
   readonly findLine: (words: string) => BoxPlace | undefined;
@@ -69,39 +69,39 @@ export function openBenchStore(parts: BenchParts): BenchStore {
   const display = computed(() =>
     keptDisplay([book.records.value.workshop], () => displayOf(workshopOf(book.records.value))),
   );
-  const desk = benchDesk({ book, clock, display, later: parts.later });
+  const session = openBenchSession({ book, clock, display, later: parts.later });
   const chosen = signal<BoxPlace | undefined>(undefined);
   const steps = signal<readonly string[]>([]);
-  const view = computed(() => desk.laid.value?.shown.view.value ?? emptyView);
-  const panelTurn = turnsOf({ desk, display, chosen, steps });
+  const view = computed(() => session.opened.value?.shown.view.value ?? emptyView);
+  const panelTurn = turnsOf({ session, display, chosen, steps });
   const panel = computed(() => panelNow(panelTurn.value));
   const choose = (place: BoxPlace | undefined) => {
     if (place?.row === chosen.peek()?.row && place?.column === chosen.peek()?.column) return;
     steps.value = [];
     chosen.value = place;
   };
-  const acts = benchActs({ book, desk, choose, takeSize: parts.takeSize });
-  const stopConfirming = confirming({ book, clock, laid: desk.laid, display });
-  const reveal = (row: string) => revealIn(desk.laid.peek(), row);
+  const acts = benchActs({ book, session, choose, takeSize: parts.takeSize });
+  const stopConfirming = confirming({ book, clock, opened: session.opened, display });
+  const reveal = (row: string) => revealIn(session.opened.peek(), row);
   return {
-    laid: desk.laid,
+    opened: session.opened,
     display,
     view,
     chosen,
     panel,
     panelTurn,
     sizes: sizesIn(view),
-    title: computed(() => desk.laid.value?.worked.source().title ?? ''),
+    title: computed(() => session.opened.value?.worked.source().title ?? ''),
     acts,
     panelActs: panelActs({ acts, chosen, steps, leave: parts.leavePanel }),
-    lay: desk.lay,
+    open: session.open,
     reveal,
-    findLine: (words) => foundLine(desk, words, chosen.peek(), reveal),
-    nextFlag: (back) => flagAfter(desk, chosen.peek(), back, reveal),
-    compare: (one, other) => comparison(desk.laid.peek(), one, other),
+    findLine: (words) => foundLine(session, words, chosen.peek(), reveal),
+    nextFlag: (back) => flagAfter(session, chosen.peek(), back, reveal),
+    compare: (one, other) => comparison(session.opened.peek(), one, other),
     close: () => {
       stopConfirming();
-      desk.close();
+      session.close();
     },
   };
 }
@@ -115,43 +115,43 @@ function sizesIn(view: ReadonlySignal<BenchView>): ReadonlySignal<readonly strin
 }
 
 /** What the panel reads, another object with every change of it. */
-function turnsOf({ desk, display, chosen, steps }: Turning): ReadonlySignal<PanelTurn> {
+function turnsOf({ session, display, chosen, steps }: Turning): ReadonlySignal<PanelTurn> {
   return computed(() => {
-    const laid = desk.laid.value;
-    void [laid?.worked.version.value, display.value];
-    return { laid, chosen: chosen.value, steps: steps.value };
+    const opened = session.opened.value;
+    void [opened?.worked.version.value, display.value];
+    return { opened, chosen: chosen.value, steps: steps.value };
   });
 }
 
 interface Turning extends Pick<BenchStore, 'display' | 'chosen'> {
-  readonly desk: BenchDesk;
+  readonly session: BenchSession;
   readonly steps: ReadonlySignal<readonly string[]>;
 }
 
 interface PanelTurn {
-  readonly laid: Laid | undefined;
+  readonly opened: OpenedBench | undefined;
   readonly chosen: BoxPlace | undefined;
   readonly steps: readonly string[];
 }
 
 /** The slip follows the chosen box, a step down at a time, through every change of the bench. */
-function panelNow({ laid, chosen, steps }: PanelTurn): PanelView | undefined {
-  const column = chosen && laid?.worked.source().columns.find((each) => each.key === chosen.column);
-  if (!laid || !column) return undefined;
+function panelNow({ opened, chosen, steps }: PanelTurn): PanelView | undefined {
+  const column = chosen && opened?.worked.source().columns.find((each) => each.key === chosen.column);
+  if (!opened || !column) return undefined;
   const path = [chosen.row, ...steps];
   return panelOf({
-    worked: laid.worked,
+    worked: opened.worked,
     column,
     line: path.at(-1) ?? chosen.row,
     steppedFrom: path.slice(0, -1),
-    faces: laid.shown.faces(),
+    faces: opened.shown.faces(),
   });
 }
 
-function revealIn(laid: Laid | undefined, row: string): boolean {
-  const line = laid?.shown.faces().of(row)?.line;
-  if (!laid || !line) return false;
-  const { folds, view } = laid.shown;
+function revealIn(opened: OpenedBench | undefined, row: string): boolean {
+  const line = opened?.shown.faces().of(row)?.line;
+  if (!opened || !line) return false;
+  const { folds, view } = opened.shown;
   const { turned, all } = folds.peek();
   const isShown = () => view.peek().rows.some((each) => each.kind === 'line' && each.id === row);
   if (!isOpen(line.section, folds.peek())) folds.value = { turned: toggled(turned, line.section), all };
@@ -161,16 +161,16 @@ function revealIn(laid: Laid | undefined, row: string): boolean {
 
 /** A line by its words in the chosen size, or a size by its name at the chosen line. */
 function foundLine(
-  desk: BenchDesk,
+  session: BenchSession,
   words: string,
   chosen: BoxPlace | undefined,
   reveal: (row: string) => boolean,
 ): BoxPlace | undefined {
-  const laid = desk.laid.peek();
-  if (!laid) return undefined;
-  const { columns } = laid.worked.source();
-  const { row = firstRow(laid), column = columns[0]?.key } = chosen ?? {};
-  const place = placeIn(findNamed(namedLines(laid.shown.faces()), words)?.line, column);
+  const opened = session.opened.peek();
+  if (!opened) return undefined;
+  const { columns } = opened.worked.source();
+  const { row = firstRow(opened), column = columns[0]?.key } = chosen ?? {};
+  const place = placeIn(findNamed(namedLines(opened.shown.faces()), words)?.line, column);
   if (place && reveal(place.row)) return place;
   return placeIn(row, findNamed(namedSizes(columns), words)?.key);
 }
@@ -179,29 +179,29 @@ function placeIn(row: string | undefined, column: string | undefined): BoxPlace 
   return row === undefined || column === undefined ? undefined : { row, column };
 }
 
-function firstRow(laid: Laid): string | undefined {
-  return laid.shown.view.peek().rows.find((each) => each.kind === 'line')?.id;
+function firstRow(opened: OpenedBench): string | undefined {
+  return opened.shown.view.peek().rows.find((each) => each.kind === 'line')?.id;
 }
 
 function flagAfter(
-  desk: BenchDesk,
+  session: BenchSession,
   chosen: BoxPlace | undefined,
   back: boolean,
   reveal: (row: string) => boolean,
 ): BoxPlace | undefined {
-  const laid = desk.laid.peek();
-  if (!laid) return undefined;
-  const source = laid.worked.source();
+  const opened = session.opened.peek();
+  if (!opened) return undefined;
+  const source = opened.worked.source();
   const lines = source.lines.map((line) => line.name);
   const columns = source.columns.map((column) => column.key);
-  const place = nextFlag({ lines, columns, scans: laid.shown.scans }, chosen, back);
+  const place = nextFlag({ lines, columns, scans: opened.shown.scans }, chosen, back);
   if (place) reveal(place.row);
   return place;
 }
 
-function comparison(laid: Laid | undefined, one: string, other: string): Comparison | undefined {
-  const columns = laid?.worked.source().columns;
+function comparison(opened: OpenedBench | undefined, one: string, other: string): Comparison | undefined {
+  const columns = opened?.worked.source().columns;
   const left = columns?.find((column) => column.key === one);
   const right = columns?.find((column) => column.key === other);
-  return laid && left && right ? compareColumns(laid.worked, laid.shown.faces(), left, right) : undefined;
+  return opened && left && right ? compareColumns(opened.worked, opened.shown.faces(), left, right) : undefined;
 }

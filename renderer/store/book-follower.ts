@@ -36,14 +36,14 @@ export interface BookFollower {
 }
 
 /** What is known of the book. */
-interface Desk extends FollowerParts {
+interface FollowerState extends FollowerParts {
   readonly book: BookReader;
   readonly info: Signal<BookInfo>;
   readonly slow: Signal<boolean>;
   /** The book without the edits still on their way. */
   base: Records;
   /** The last revision that was told of. */
-  told: number;
+  announced: number;
   mustRead: boolean;
   /** A step that was refused once although it fits. */
   tried: WriteStep | undefined;
@@ -53,13 +53,13 @@ export function bookFollower(parts: FollowerParts): BookFollower {
   const { first, steps } = parts;
   const reached = signal(true);
   const settled = signal(0);
-  const desk: Desk = {
+  const state: FollowerState = {
     ...parts,
     book: bookReader(parts.bridge, parts.clock, reached),
     info: signal(first.info),
     slow: signal(false),
     base: first.records,
-    told: first.info.revision,
+    announced: first.info.revision,
     mustRead: false,
     tried: undefined,
   };
@@ -67,15 +67,15 @@ export function bookFollower(parts: FollowerParts): BookFollower {
   async function drain(): Promise<void> {
     if (busy) return;
     busy = true;
-    for (let work = nextWork(desk); work; work = nextWork(desk)) await work;
+    for (let work = nextWork(state); work; work = nextWork(state)) await work;
     busy = false;
-    desk.slow.value = false;
+    state.slow.value = false;
     settled.value += 1;
   }
   return {
-    info: desk.info,
+    info: state.info,
     reached,
-    slow: desk.slow,
+    slow: state.slow,
     settled,
     put: (step) => {
       steps.value = [...steps.peek(), step];
@@ -83,44 +83,44 @@ export function bookFollower(parts: FollowerParts): BookFollower {
     },
     hear: (news) => {
       if (news.is === 'away') reached.value = false;
-      else if (news.is === 'back') comeBack(desk);
-      else if (news.is === 'opened' || news.opening !== desk.info.peek().opening) desk.mustRead = true;
-      else desk.told = Math.max(desk.told, news.revision);
+      else if (news.is === 'back') comeBack(state);
+      else if (news.is === 'opened' || news.opening !== state.info.peek().opening) state.mustRead = true;
+      else state.announced = Math.max(state.announced, news.revision);
       if (news.is !== 'away') void drain();
     },
   };
 }
 
 /** After a reconnect the page shows that it is saving until the queued edits are confirmed. */
-function comeBack({ slow, steps, book }: Desk): void {
+function comeBack({ slow, steps, book }: FollowerState): void {
   slow.value = steps.peek().length > 0;
   book.wake();
 }
 
-function nextWork(desk: Desk): Promise<void> | undefined {
-  const [step] = desk.steps.peek();
-  if (desk.mustRead) return readAnew(desk);
-  if (step) return doStep(desk, step);
-  return desk.told > desk.info.peek().revision ? catchUp(desk) : undefined;
+function nextWork(state: FollowerState): Promise<void> | undefined {
+  const [step] = state.steps.peek();
+  if (state.mustRead) return readAnew(state);
+  if (step) return doStep(state, step);
+  return state.announced > state.info.peek().revision ? catchUp(state) : undefined;
 }
 
-async function doStep(desk: Desk, step: WriteStep): Promise<void> {
-  const stop = desk.clock.after(SLOW_MS, () => (desk.slow.value = true));
-  const done = await sendStep(desk.bridge, step, desk.info.peek());
+async function doStep(state: FollowerState, step: WriteStep): Promise<void> {
+  const stop = state.clock.after(SLOW_MS, () => (state.slow.value = true));
+  const done = await sendStep(state.bridge, step, state.info.peek());
   stop();
-  desk.slow.value = false;
-  if (done.ok) take(desk, step, done.value);
-  else await giveUp(desk, step, done.fault);
+  state.slow.value = false;
+  if (done.ok) take(state, step, done.value);
+  else await giveUp(state, step, done.fault);
 }
 
-function take(desk: Desk, step: WriteStep, written: Written): void {
+function take(state: FollowerState, step: WriteStep, written: Written): void {
   const own = step.act === 'apply' ? step.change : written.change;
   const changes = [...written.others.map((entry) => entry.change), ...(own ? [own] : [])];
-  desk.base = changes.reduce<Records>(applyChange, desk.base);
-  desk.info.value = written.info;
-  drop(desk, step);
-  if (step.act !== 'apply' || written.others.length > 0) rework(desk);
-  if (step.act === 'undo' || step.act === 'redo') desk.say(stepWords(step.act, written.change));
+  state.base = changes.reduce<Records>(applyChange, state.base);
+  state.info.value = written.info;
+  drop(state, step);
+  if (step.act !== 'apply' || written.others.length > 0) rework(state);
+  if (step.act === 'undo' || step.act === 'redo') state.say(stepWords(step.act, written.change));
   if ('told' in step) step.told(ok(written));
 }
 
@@ -128,72 +128,72 @@ function take(desk: Desk, step: WriteStep, written: Written): void {
  * A step that was not done. Where the page must read again the book may have taken an edit all the same, or not
  * have answered at all: an edit that still fits is sent once more.
  */
-async function giveUp(desk: Desk, step: WriteStep, { says, readAgain }: Refusal): Promise<void> {
+async function giveUp(state: FollowerState, step: WriteStep, { says, readAgain }: Refusal): Promise<void> {
   if (step.act !== 'apply') {
-    drop(desk, step);
-    desk.refuse(says);
+    drop(state, step);
+    state.refuse(says);
     if ('told' in step) step.told(failed(says));
-    if (readAgain) await readAnew(desk);
+    if (readAgain) await readAnew(state);
     return;
   }
-  const fitted = desk.steps.peek().includes(step);
-  if (readAgain) await readAnew(desk, says);
-  if (!fitted || !desk.steps.peek().includes(step)) return;
-  if (readAgain && desk.tried !== step && fits(desk.base, step.change)) {
-    desk.tried = step;
+  const fitted = state.steps.peek().includes(step);
+  if (readAgain) await readAnew(state, says);
+  if (!fitted || !state.steps.peek().includes(step)) return;
+  if (readAgain && state.tried !== step && fits(state.base, step.change)) {
+    state.tried = step;
     return;
   }
-  drop(desk, step);
-  desk.refuse(says);
-  rework(desk);
+  drop(state, step);
+  state.refuse(says);
+  rework(state);
 }
 
-async function readAnew(desk: Desk, because?: string): Promise<void> {
-  const { path } = desk.info.peek();
-  const read = await desk.book.read();
-  desk.mustRead = false;
-  desk.base = fromRecordLists(read.records);
-  desk.info.value = read.info;
-  desk.told = read.info.revision;
-  if (read.info.path !== path) loseAll(desk);
-  for (const step of desk.steps.peek()) {
-    if (step.act !== 'apply' || !isDone(desk.base, step.change)) break;
-    drop(desk, step);
+async function readAnew(state: FollowerState, because?: string): Promise<void> {
+  const { path } = state.info.peek();
+  const read = await state.book.read();
+  state.mustRead = false;
+  state.base = fromRecordLists(read.records);
+  state.info.value = read.info;
+  state.announced = read.info.revision;
+  if (read.info.path !== path) loseAll(state);
+  for (const step of state.steps.peek()) {
+    if (step.act !== 'apply' || !isDone(state.base, step.change)) break;
+    drop(state, step);
   }
-  rework(desk, because);
+  rework(state, because);
 }
 
-async function catchUp(desk: Desk): Promise<void> {
-  const { opening, revision } = desk.info.peek();
-  const since = await desk.bridge.call('book.since', { opening, revision });
+async function catchUp(state: FollowerState): Promise<void> {
+  const { opening, revision } = state.info.peek();
+  const since = await state.bridge.call('book.since', { opening, revision });
   if (!since.ok) {
-    desk.mustRead = true;
+    state.mustRead = true;
     return;
   }
-  desk.base = since.value.entries.reduce<Records>((so, entry) => applyChange(so, entry.change), desk.base);
-  desk.info.value = since.value.info;
-  desk.told = since.value.info.revision;
-  rework(desk);
+  state.base = since.value.entries.reduce<Records>((so, entry) => applyChange(so, entry.change), state.base);
+  state.info.value = since.value.info;
+  state.announced = since.value.info.revision;
+  rework(state);
 }
 
 /** Makes the edits still on their way once more; those that no longer fit are told. */
-function rework(desk: Desk, because = 'Changed elsewhere meanwhile.'): void {
-  const now = rebase(desk.base, editsIn(desk.steps.peek()));
-  desk.records.value = now.records;
+function rework(state: FollowerState, because = 'Changed elsewhere meanwhile.'): void {
+  const now = rebase(state.base, editsIn(state.steps.peek()));
+  state.records.value = now.records;
   if (now.lost.length === 0) return;
-  desk.steps.value = desk.steps.peek().filter((step) => step.act !== 'apply' || !now.lost.includes(step.change));
-  desk.refuse(`${because} Not kept: ${labelsOf(now.lost)}.`);
+  state.steps.value = state.steps.peek().filter((step) => step.act !== 'apply' || !now.lost.includes(step.change));
+  state.refuse(`${because} Not kept: ${labelsOf(now.lost)}.`);
 }
 
-function loseAll(desk: Desk): void {
-  const lost = editsIn(desk.steps.peek());
-  for (const step of desk.steps.peek()) if ('told' in step) step.told(failed(otherBook));
-  desk.steps.value = [];
-  if (lost.length > 0) desk.refuse(`${otherBook} Not kept: ${labelsOf(lost)}.`);
+function loseAll(state: FollowerState): void {
+  const lost = editsIn(state.steps.peek());
+  for (const step of state.steps.peek()) if ('told' in step) step.told(failed(otherBook));
+  state.steps.value = [];
+  if (lost.length > 0) state.refuse(`${otherBook} Not kept: ${labelsOf(lost)}.`);
 }
 
-function drop(desk: Desk, step: WriteStep): void {
-  desk.steps.value = desk.steps.peek().filter((each) => each !== step);
+function drop(state: FollowerState, step: WriteStep): void {
+  state.steps.value = state.steps.peek().filter((each) => each !== step);
 }
 
 const otherBook = 'Another book has been opened meanwhile.';

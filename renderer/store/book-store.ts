@@ -35,8 +35,6 @@ export interface BookStore extends Omit<Speaking, 'refuse'> {
   /** Increments when the outgoing queue is empty. */
   readonly settled: ReadonlySignal<number>;
   readonly line: ReadonlySignal<QuietLineView>;
-  /** Made at once on the page; a refusal takes it back and is said. An empty change does nothing. */
-  readonly apply: (change: Change) => void;
   /** Does one of the core's acts; answers why not, which is said too. `then` is given what was done. */
   readonly doAct: <N extends ActName>(
     name: N,
@@ -88,7 +86,6 @@ export function openBookStore({ bridge, clock, first }: BookParts): BookStore {
     reached,
     settled: follower.settled,
     line,
-    apply,
     doAct: (name, input, then) => {
       const done = inWords(actTable[name].run(derived.peek(), input), derived.peek(), input);
       return actOn(done, (change) => [apply(change), then?.(change)], speaking.refuse);

@@ -33,9 +33,8 @@ function sourceStanding({ source, rule }: Box, called: string): readonly Standin
 
 function causeStanding({ cause, line, state }: Box, { faces }: BoxParts): readonly StandingView[] {
   if (!cause) return [];
-  const look = { 'needs a figure': 'needs', loop: 'loop', waiting: 'waiting' } as const;
   const words = sayBoxCause(cause, line.name, calledByWords(faces));
-  return [{ look: state in look ? look[state as keyof typeof look] : 'needs', words }];
+  return [{ look: state === 'loop' || state === 'waiting' ? state : 'needs', words }];
 }
 
 function checkStanding(box: Box): readonly StandingView[] {

@@ -1,6 +1,6 @@
 import { effect, type ReadonlySignal } from '@preact/signals';
 import type { Display } from '#shared-calc/quantity/shown-unit.ts';
-import type { Laid } from './bench-desk.ts';
+import type { OpenedBench } from './bench-session.ts';
 import type { BookStore } from './book-store.ts';
 import type { Clock } from './clock.ts';
 import { differingSums } from './confirm-sums.ts';
@@ -8,7 +8,7 @@ import { differingSums } from './confirm-sums.ts';
 interface Parts {
   readonly book: BookStore;
   readonly clock: Clock;
-  readonly laid: ReadonlySignal<Laid | undefined>;
+  readonly opened: ReadonlySignal<OpenedBench | undefined>;
   readonly display: ReadonlySignal<Display>;
 }
 
@@ -17,17 +17,17 @@ const PAUSE_MS = 400;
 const PAUSE_A_SIZE_MS = 20;
 
 /** After every save the service works the job from what is stored; where it comes to another price, that is said. */
-export function confirming({ book, clock, laid, display }: Parts): () => void {
+export function confirming({ book, clock, opened, display }: Parts): () => void {
   let callOff = (): void => undefined;
   const plan = () => {
     callOff();
-    const sizes = laid.peek()?.worked.source().columns.length ?? 0;
+    const sizes = opened.peek()?.worked.source().columns.length ?? 0;
     callOff = clock.after(PAUSE_MS + PAUSE_A_SIZE_MS * sizes, () => void confirm());
   };
   /** Page and book stand at the same edit, and every size is worked. */
-  const stands = (now: Laid) => laid.peek() === now && book.waiting.peek() === 0 && !now.worked.isBehind();
+  const stands = (now: OpenedBench) => opened.peek() === now && book.waiting.peek() === 0 && !now.worked.isBehind();
   const confirm = async () => {
-    const now = laid.peek();
+    const now = opened.peek();
     if (now?.job === undefined || !book.reached.peek()) return;
     if (!stands(now)) {
       plan();

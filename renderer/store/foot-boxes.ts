@@ -100,7 +100,7 @@ const flagWords: readonly (readonly [Loud, Omit<FlagView, 'says'>, (count: numbe
   ['advice', { look: 'advice', sign: 'advice' }, (count) => `${count} advice`],
   ['range', { look: 'range', sign: 'range' }, (count) => `${count} out of range`],
   ['needs', { look: 'needs', sign: 'need' }, (count) => (count === 1 ? '1 needs a figure' : `${count} need a figure`)],
-  ['loop', { look: 'loop', sign: 'loop' }, (count) => `${count} in a ring`],
+  ['loop', { look: 'loop', sign: 'loop' }, (count) => `${count} in a cycle`],
   ['fault', { look: 'range', sign: 'range' }, (count) => `${count} without an answer`],
   ['old', { look: 'old', sign: 'old' }, (count) => (count === 1 ? '1 old price' : `${count} old prices`)],
 ];

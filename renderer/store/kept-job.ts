@@ -1,7 +1,7 @@
 import { effect, type ReadonlySignal } from '@preact/signals';
 import type { BookStore } from './book-store.ts';
 
-type Kept = Pick<Storage, 'getItem' | 'setItem'>;
+type JobStorage = Pick<Storage, 'getItem' | 'setItem'>;
 
 interface OpenJob extends Pick<BookStore, 'records' | 'info'> {
   readonly job: ReadonlySignal<string | undefined>;
@@ -11,7 +11,7 @@ interface OpenJob extends Pick<BookStore, 'records' | 'info'> {
 /** Opens the job that lay open the last time, and keeps which one does from then on; each book has its own. */
 export function keepOpenJob(
   { job, openJob, records, info }: OpenJob,
-  storage: Kept | undefined = storageOf(globalThis),
+  storage: JobStorage | undefined = storageOf(globalThis),
 ): () => void {
   const key = () => `loamwright job of ${info.peek().path}`;
   const last = storage?.getItem(key()) ?? '';
@@ -22,7 +22,7 @@ export function keepOpenJob(
 }
 
 /** A browser may be set to keep nothing; then asking for its store throws. Outside a browser there is none. */
-function storageOf(page: { readonly localStorage?: Storage }): Kept | undefined {
+function storageOf(page: { readonly localStorage?: Storage }): JobStorage | undefined {
   try {
     return page.localStorage;
   } catch {

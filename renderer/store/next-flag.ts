@@ -5,7 +5,7 @@ import type { Loud } from './column-scan.ts';
 /** What the flag key stops at: not at what only waits on another box, nor at a plain local value. */
 const stops: ReadonlySet<Loud> = new Set(['stop', 'watch', 'advice', 'needs', 'range', 'loop', 'fault', 'old']);
 
-interface FlagDesk {
+interface FlagSearch {
   /** Names of the lines, in the recipe's order. */
   readonly lines: readonly string[];
   /** Keys of the columns, from the left. */
@@ -15,7 +15,7 @@ interface FlagDesk {
 
 /** The next flagged box after a place, line by line and from left to right, and round to the first again. */
 export function nextFlag(
-  { lines, columns, scans }: FlagDesk,
+  { lines, columns, scans }: FlagSearch,
   from: BoxPlace | undefined,
   back: boolean,
 ): BoxPlace | undefined {

@@ -23,7 +23,7 @@ export interface RecipeStore {
   readonly faces: ReadonlySignal<LineFaces>;
   /** The name of the line the slip is about. */
   readonly chosen: Signal<string | undefined>;
-  readonly lay: (recipe: string | undefined) => void;
+  readonly open: (recipe: string | undefined) => void;
   readonly standOn: (tank: string) => void;
   /** A line's box on the reference size. */
   readonly box: (line: string) => Box | undefined;
@@ -67,7 +67,7 @@ export function openRecipeStore({ book, clock, display }: RecipeParts): RecipeSt
     tank,
     faces,
     chosen,
-    lay: (id) => {
+    open: (id) => {
       if (id === undefined || id === wanted.peek()) return;
       wanted.value = id;
       chosen.value = undefined;

@@ -1,11 +1,12 @@
 import { signal, type ReadonlySignal } from '@preact/signals';
 import type { BenchInput } from '#shared-calc/bench/bench-input.ts';
-import { openBench, type Bench, type LiveBench } from '#shared-calc/bench/open-bench.ts';
+import type { Bench, LiveBench } from '#shared-calc/bench/open-bench.ts';
 import { orderSums, type OrderFault, type OrderSums, type Pricing } from '#shared-calc/bench/order-sums.ts';
 import type { ColumnInput } from '#shared-calc/recipe/column.ts';
 import type { Result } from '#shared-calc/result.ts';
 import type { BenchSource } from './bench-source.ts';
 import type { BenchColumn } from '#shared-calc/jobs/worked-job.ts';
+import { loadGraphBench, openLoadedBench } from './bench-engine.ts';
 import type { Clock } from './clock.ts';
 
 /** So many columns may be worked at once without being seen as a wait. */
@@ -50,10 +51,67 @@ interface State {
   revision: number;
 }
 
+/** The engine that follows edits is loaded so long after the bench has been shown. */
+const LOAD_AFTER_MS = 300;
+
 export function workBench(source: BenchSource, inSight: readonly string[], clock: Clock): WorkedBench {
   const version = signal(0);
-  const bench = openBench({ ...inputOf(source, []), lines: [] });
-  const state: State = {
+  const loaded = openLoadedBench({ ...inputOf(source, []), lines: [] });
+  let { bench } = loaded;
+  const state = openState(source);
+  let seen = inSight;
+  const turnOn = () => (version.value = version.peek() + 1);
+  const work = (next: BenchSource) => {
+    const more = update(bench, state, next, seen);
+    turnOn();
+    if (state.behind.size > 0) workSlices(state, clock, more, turnOn);
+  };
+  work(source);
+  const follow = (graph: LiveBench) => {
+    const now = state.source;
+    bench = graph;
+    forget(state, []);
+    state.source = { ...now, lines: [], columns: [] };
+    work(now);
+  };
+  const stopLoading = loaded.isGraph ? undefined : whenGraphLoaded(clock, () => inputOf(state.source, []), follow);
+  return {
+    version,
+    source: () => state.source,
+    bench: () => bench,
+    take: (next, nowSeen) => {
+      if (next === state.source) return;
+      seen = nowSeen;
+      work(next);
+    },
+    revision: (column) => state.revisions.get(column) ?? 0,
+    isWorked: (column) => state.worked.has(column),
+    isBehind: (column) => (column === undefined ? state.behind.size > 0 : state.behind.has(column)),
+    sums: (column) => sumsOf(bench, state, column),
+    close: () => {
+      stopLoading?.();
+      state.turn += 1;
+      bench.close();
+    },
+  };
+}
+
+/** Answers how to call it off. */
+function whenGraphLoaded(clock: Clock, input: () => BenchInput, follow: (bench: LiveBench) => void): () => void {
+  let isOff = false;
+  const stop = clock.after(LOAD_AFTER_MS, () => {
+    void loadGraphBench().then((open) => {
+      if (!isOff) follow(open({ ...input(), lines: [] }));
+    });
+  });
+  return () => {
+    isOff = true;
+    stop();
+  };
+}
+
+function openState(source: BenchSource): State {
+  return {
     source: { ...source, lines: [], columns: [] },
     behind: new Set(),
     worked: new Set(),
@@ -62,27 +120,6 @@ export function workBench(source: BenchSource, inSight: readonly string[], clock
     sums: new Map(),
     turn: 0,
     revision: 0,
-  };
-  const take = (next: BenchSource, seen: readonly string[]) => {
-    if (next === state.source) return;
-    const more = update(bench, state, next, seen);
-    version.value = version.peek() + 1;
-    if (state.behind.size > 0) workSlices(state, clock, more, () => (version.value = version.peek() + 1));
-  };
-  take(source, inSight);
-  return {
-    version,
-    source: () => state.source,
-    bench: () => bench,
-    take,
-    revision: (column) => state.revisions.get(column) ?? 0,
-    isWorked: (column) => state.worked.has(column),
-    isBehind: (column) => (column === undefined ? state.behind.size > 0 : state.behind.has(column)),
-    sums: (column) => sumsOf(bench, state, column),
-    close: () => {
-      state.turn += 1;
-      bench.close();
-    },
   };
 }
 

@@ -5,6 +5,7 @@ import type { Display } from '#shared-calc/quantity/shown-unit.ts';
 import type { BoxFault } from '#shared-calc/recipe/read-box.ts';
 import type { FieldIssue, RecordFault, RecordName } from '#shared-calc/records/book-fault.ts';
 import type { LineNameFault } from '#shared-calc/rule/line-name.ts';
+import type { RefusedRow } from './import-list.ts';
 import type { UseFault } from './move-use.ts';
 
 /** A rule that could not be read any more. */
@@ -96,5 +97,7 @@ export type ActFault =
   | { readonly kind: 'no-words' }
   | { readonly kind: 'no-recipe-title' }
   | { readonly kind: 'pack-there'; readonly material: string }
+  /** Rows of a list that cannot be taken in. */
+  | { readonly kind: 'rows-refused'; readonly rows: readonly RefusedRow[] }
   /** The input is not what the act's schema wants; `at` is the field, empty for the whole. */
   | { readonly kind: 'bad-input'; readonly at: string; readonly issues: readonly FieldIssue[] };

@@ -1,6 +1,7 @@
 import type { Act } from './act.ts';
 import * as books from './book-acts.ts';
 import * as cells from './cell-acts.ts';
+import { takeInList } from './import-acts.ts';
 import * as jobs from './job-acts.ts';
 import * as recipes from './recipe-acts.ts';
 import { rescaleCoins } from './rescale-coins.ts';
@@ -18,6 +19,7 @@ const acts = {
   putAll: books.putAll,
   remove: books.remove,
   removeAll: books.removeAll,
+  takeInList,
   rescaleCoins,
   addLine: recipes.addLine,
   renameLine: recipes.renameLine,

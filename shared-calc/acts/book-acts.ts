@@ -48,7 +48,8 @@ export const putAll = act<z.infer<typeof PutAll>>({
       const fault = putFault(now, each);
       if (fault) return failed(fault);
       const change = putRecord(now, each);
-      now = applyChange(now, change);
+      // Only lines are held against each other.
+      if (each.kind === 'line') now = applyChange(now, change);
       changes.push(change);
     }
     const [only] = changes;

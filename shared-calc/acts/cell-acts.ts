@@ -12,7 +12,7 @@ import { failed, ok, type Result } from '#shared-calc/result.ts';
 import { act, type Act } from './act.ts';
 import type { ActFault, RefusedCell } from './act-fault.ts';
 import { findCell, jobCells, lineWords, writtenIn, type Cell, type CellWritten, type JobCells } from './job-cells.ts';
-import { localChange, type LocalPut } from './local-change.ts';
+import { localChange, type LocalWrite } from './local-change.ts';
 import { houseText } from './recipe-acts.ts';
 
 const Job = z.string();
@@ -67,7 +67,7 @@ function writtenAct<I extends { readonly job: string; readonly column: string; r
 const WriteCells = z.strictObject({ job: Job, cells: z.array(z.strictObject({ ...Place, text: Typed })).min(1) });
 
 /** One cell as it is to be. */
-interface CellPut extends LocalPut {
+interface CellWrite extends LocalWrite {
   readonly cell: Cell;
 }
 
@@ -89,7 +89,7 @@ interface TypedCell {
  * several, an empty text leaves its cell alone.
  */
 function cellsWritten(cells: JobCells, typed: readonly TypedCell[]): Result<Change, ActFault> {
-  const puts: CellPut[] = [];
+  const puts: CellWrite[] = [];
   const refused: RefusedCell[] = [];
   for (const each of typed) {
     if (each.text.trim() === '' && typed.length > 1) continue;
@@ -105,7 +105,7 @@ function cellsWritten(cells: JobCells, typed: readonly TypedCell[]): Result<Chan
   return ok(localChange(cells.records, cells.job.id, puts, labelOf(cells, puts)));
 }
 
-function readCell({ read, display }: JobCells, cell: Cell, typed: string): Result<CellPut, RefusedCell> {
+function readCell({ read, display }: JobCells, cell: Cell, typed: string): Result<CellWrite, RefusedCell> {
   const { column, line } = cell;
   const refusedFor = (fault: RefusedCell['fault']) =>
     failed({ line: line.name, label: lineLabel(line), size: calledOf(column), fault });
@@ -118,7 +118,7 @@ function readCell({ read, display }: JobCells, cell: Cell, typed: string): Resul
 }
 
 /** A figure cannot make a cycle; rules are followed in each size they are written in. */
-function cycleOf({ read, sheet }: JobCells, puts: readonly CellPut[]): ActFault | undefined {
+function cycleOf({ read, sheet }: JobCells, puts: readonly CellWrite[]): ActFault | undefined {
   const rules = puts.filter(({ cell, text }) => text !== undefined && read.reader.read(cell.line, text).is === 'rule');
   for (const [column, inColumn] of Map.groupBy(rules, ({ cell }) => cell.column)) {
     const locals = new Map(textsOf(column.locals));
@@ -131,7 +131,7 @@ function cycleOf({ read, sheet }: JobCells, puts: readonly CellPut[]): ActFault 
   return undefined;
 }
 
-function labelOf({ job, display }: JobCells, puts: readonly CellPut[]): string {
+function labelOf({ job, display }: JobCells, puts: readonly CellWrite[]): string {
   const [put] = puts;
   if (!put || puts.length > 1) return `${puts.length} boxes of ${job.title}`;
   const { line, column } = put.cell;
@@ -204,7 +204,7 @@ export const holdForJob = cellsAct<z.infer<typeof HoldForJob>>({
     const fault = wholeFault(cells, line, text);
     if (fault) return failed(fault);
     const label = `${lineWords(line)} of the whole job to ${textInLabel(text, line, cells.display)}`;
-    const puts: readonly LocalPut[] = [
+    const puts: readonly LocalWrite[] = [
       { size: undefined, line: line.name, text, note: local?.note ?? '', by: local?.text === text ? local.by : 'us' },
       { size: column.size, line: line.name, text: undefined },
     ];

@@ -22,7 +22,7 @@ export interface TakenPrice {
   readonly beforeCoins?: number;
 }
 
-export const priceHeadings = ['material', 'pack', 'unit', 'price', 'from'] as const;
+const priceHeadings = ['material', 'pack', 'unit', 'price', 'from'] as const;
 
 /**
  * Reads a price list: rows of material, pack, unit, price, from. A tank's code is a material with a pack of

@@ -11,26 +11,34 @@ export function inputIssues({ issues }: z.ZodError, input: unknown): readonly Fi
   });
 }
 
-type Code = Issue['code'];
-type Sayings = {
-  readonly [C in Code]?: (issue: Extract<Issue, { readonly code: C }>, given: unknown) => string;
-};
-
-const sayings: Sayings = {
-  invalid_type: ({ expected }, given) => `is ${sayGiven(given)}; it wants ${wanted[expected] ?? `a ${expected}`}`,
-  invalid_value: ({ values }, given) => `is ${sayGiven(given)}; it wants ${oneOf(values.map(String))}`,
-  invalid_union: (_, given) => `is ${sayGiven(given)}, which is none of those it may be`,
-  invalid_format: ({ pattern = '' }, given) =>
-    `is ${sayGiven(given)}; it wants ${pattern.includes('{4}-') ? 'a day, such as 2026-11-25' : `the form ${pattern}`}`,
-  too_big: ({ origin, maximum }) => `is too ${isLength(origin) ? 'long' : 'big'}; ${String(maximum)} is the most`,
-  too_small: ({ origin, minimum }, given) =>
-    given === '' ? 'is empty' : `is too ${isLength(origin) ? 'short' : 'small'}; ${String(minimum)} is the least`,
-  unrecognized_keys: ({ keys }) => `has no field called ${keys.join(', ')}`,
-};
-
 function sayIssue(issue: Issue, given: unknown): string {
-  const say: ((issue: never, given: unknown) => string) | undefined = sayings[issue.code];
-  return say?.(issue as never, given) ?? 'is not written as it should be';
+  switch (issue.code) {
+    case 'invalid_type':
+      return `is ${sayGiven(given)}; it wants ${wanted[issue.expected] ?? `a ${issue.expected}`}`;
+    case 'invalid_value':
+      return `is ${sayGiven(given)}; it wants ${oneOf(issue.values.map(String))}`;
+    case 'invalid_union':
+      return `is ${sayGiven(given)}, which is none of those it may be`;
+    case 'invalid_format':
+      return `is ${sayGiven(given)}; it wants ${formOf(issue.pattern)}`;
+    case 'too_big':
+      return `is too ${isLength(issue.origin) ? 'long' : 'big'}; ${String(issue.maximum)} is the most`;
+    case 'too_small':
+      return sayTooSmall(issue, given);
+    case 'unrecognized_keys':
+      return `has no field called ${issue.keys.join(', ')}`;
+    default:
+      return 'is not written as it should be';
+  }
+}
+
+function sayTooSmall({ origin, minimum }: { origin: string; minimum: number | bigint }, given: unknown): string {
+  if (given === '') return 'is empty';
+  return `is too ${isLength(origin) ? 'short' : 'small'}; ${String(minimum)} is the least`;
+}
+
+function formOf(pattern = ''): string {
+  return pattern.includes('{4}-') ? 'a day, such as 2026-11-25' : `the form ${pattern}`;
 }
 
 function sayGiven(given: unknown): string {

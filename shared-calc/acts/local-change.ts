@@ -4,7 +4,7 @@ import { diffRecords } from '#shared-calc/records/diff-records.ts';
 import type { LocalValue, Records } from '#shared-calc/records/records.ts';
 
 /** A box of a job to be written over: of one size, or of the whole job. */
-export interface LocalPut {
+export interface LocalWrite {
   readonly size: string | undefined;
   readonly line: string;
   /** `undefined` takes it back to the house; an empty text is a missing figure. */
@@ -16,7 +16,7 @@ export interface LocalPut {
 }
 
 /** The change that writes boxes of a job over; what stands so already is left out. */
-export function localChange(records: Records, job: string, puts: readonly LocalPut[], label: string): Change {
+export function localChange(records: Records, job: string, puts: readonly LocalWrite[], label: string): Change {
   const known = new Map<string, LocalValue>();
   for (const value of records.localValue.values()) {
     if (value.job === job) known.set(placeOf(value.size, value.line), value);
@@ -34,11 +34,11 @@ export function localChange(records: Records, job: string, puts: readonly LocalP
   return diffRecords(label, records, { ...records, localValue: next });
 }
 
-function writtenOver(from: LocalValue, text: string, { note, by }: LocalPut): LocalValue {
+function writtenOver(from: LocalValue, text: string, { note, by }: LocalWrite): LocalValue {
   return { ...from, text, by: by ?? (from.text === text ? from.by : 'us'), note: note ?? from.note };
 }
 
-function newLocal(job: string, put: LocalPut, text: string, taken: ReadonlyMap<string, unknown>): LocalValue {
+function newLocal(job: string, put: LocalWrite, text: string, taken: ReadonlyMap<string, unknown>): LocalValue {
   const { size, line, note = '', by = 'us' } = put;
   const id = freeId(`${size ?? job}.${line}`, taken);
   return { id, job, ...(size !== undefined && { size }), line, text, note, by };

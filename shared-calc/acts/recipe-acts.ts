@@ -1,3 +1,4 @@
+import { headingOf } from '#shared-calc/fields/record-fields.ts';
 import { z } from 'zod';
 import { boxReader } from '#shared-calc/bench/box-reader.ts';
 import { useNames } from '#shared-calc/fields/uses.ts';
@@ -201,7 +202,7 @@ export const changeLine = lineAct<z.infer<typeof ChangeLine>>({
     const next = Object.fromEntries(all) as Line;
     const fault = lineFault(records, next);
     if (fault) return failed(fault);
-    const keys = Object.keys(fields).map((key) => words[key] ?? key);
+    const keys = Object.keys(fields).map((key) => headingOf('line', key).toLowerCase());
     return ok(lineChanged(line, next, `${inSentence(lineLabel(line))}: ${keys.join(', ')}`));
   },
 });
@@ -213,15 +214,6 @@ function withUnit(line: Line, asked: LineFields): LineFields {
   if (asked.role === 'work') return { ...asked, unit: 'min' };
   return line.role === 'check' ? { ...asked, unit: 'mm' } : asked;
 }
-
-const words: Readonly<Record<string, string>> = {
-  shownFirst: 'shown first',
-  perJob: 'once a job',
-  says: 'sentence',
-  decides: 'who decides',
-  low: 'low bound',
-  high: 'high bound',
-};
 
 const WriteLine = z.strictObject({
   line: LineId,

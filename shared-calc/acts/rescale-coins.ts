@@ -1,22 +1,18 @@
 import { z } from 'zod';
 import { coinsText } from '#shared-calc/quantity/coins-text.ts';
 import { emptyChange, type Change, updated, type Updated } from '#shared-calc/records/change.ts';
-import type { RecordKind, RecordOf, Records } from '#shared-calc/records/records.ts';
+import { fieldsOf } from '#shared-calc/fields/record-fields.ts';
+import { allKinds, type RecordKind, type Records } from '#shared-calc/records/records.ts';
 import { workshopOf } from '#shared-calc/records/workshop-of.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
 import { act } from './act.ts';
 import type { ActFault } from './act-fault.ts';
 
-/** Where a record holds an amount of money, in whole coins. */
-const coinFields: { readonly [K in RecordKind]?: readonly (keyof RecordOf<K> & string)[] } = {
-  workshop: ['depositStepCoins', 'priceStepCoins'],
-  supplier: ['carriageCoins', 'freeFromCoins', 'minimumCoins'],
-  packPrice: ['priceCoins'],
-  plant: ['priceCoins'],
-  rate: ['coins'],
-  job: ['depositCoins'],
-  quoteLine: ['costCoins'],
-};
+/** Where the records of a kind hold amounts of money, in whole coins. */
+const coinFields: readonly { readonly kind: RecordKind; readonly keys: readonly string[] }[] = allKinds.map((kind) => ({
+  kind,
+  keys: fieldsOf(kind).flatMap(([key, field]) => (field.kind === 'money' ? key : [])),
+}));
 
 const RescaleCoins = z.strictObject({ coinDecimals: z.int().min(0).max(4) });
 
@@ -35,9 +31,9 @@ function rescaled(records: Records, coinDecimals: number): Result<Change, ActFau
   const workshop = workshopOf(records);
   const steps = coinDecimals - workshop.coinDecimals;
   const rescaledRecords: Updated[] = [];
-  for (const [kind, fields] of coinEntries()) {
+  for (const { kind, keys } of coinFields.filter((each) => each.keys.length > 0)) {
     for (const record of records[kind].values()) {
-      const scaled = scaleRecord(record, fields, steps);
+      const scaled = scaleRecord(record, keys, steps);
       if (!scaled.ok) {
         const amount = coinsText(scaled.fault, workshop.coinDecimals);
         return failed({ kind: 'uneven-coins', record: { kind, id: record.id }, amount });
@@ -47,10 +43,6 @@ function rescaled(records: Records, coinDecimals: number): Result<Change, ActFau
     }
   }
   return ok({ ...emptyChange(`${coinDecimals} decimals in the currency`), updated: rescaledRecords });
-}
-
-function coinEntries(): readonly (readonly [RecordKind, readonly string[]])[] {
-  return Object.entries(coinFields) as unknown as readonly (readonly [RecordKind, readonly string[]])[];
 }
 
 /** The record with its amounts in the new coin, or the first amount that does not come out even. */

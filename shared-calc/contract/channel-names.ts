@@ -22,3 +22,8 @@ export type Channel = (typeof channelNames)[number];
 export function isChannel(name: string): name is Channel {
   return channelNames.some((each) => each === name);
 }
+
+/** What `of` makes of each channel, under its name. */
+export function mapChannels<T>(of: (channel: Channel) => T): Readonly<Record<Channel, T>> {
+  return Object.fromEntries(channelNames.map((channel) => [channel, of(channel)])) as Record<Channel, T>;
+}

@@ -74,7 +74,7 @@ export const name = (heading: string, about?: About) => field('words', z.string(
 export const textAs = <S extends z.ZodType<string>>(heading: string, schema: S, about?: About) =>
   field('words', schema, heading, about);
 /** One of some words; `labels` are those that are shown in other words than they are kept. */
-export function choice<const T extends readonly [string, ...string[]]>(
+export function choice<const T extends readonly string[]>(
   heading: string,
   choices: T,
   { labels = {}, ...about }: About & { readonly labels?: { readonly [W in T[number]]?: string } } = {},

@@ -49,7 +49,7 @@ export function fieldOf(kind: KindName, key: string): Field | undefined {
 }
 
 /** What a field of a kind is called, in a book's column, an entry and a label. */
-export function headingOf<K extends KindName>(kind: K, key: keyof (typeof recordFields)[K] & string): string {
+export function headingOf(kind: KindName, key: string): string {
   return fieldOf(kind, key)?.heading ?? key;
 }
 

@@ -1,3 +1,5 @@
+import { keysOf } from './keys-of.ts';
+
 /** What the program itself reads a recipe line for. Code asks for a use, never for a line by its name. */
 export interface Use {
   /** The kind that its line must have, by name, and the unit it is usually given in. */
@@ -181,7 +183,7 @@ export const uses = {
 
 export type UseName = keyof typeof uses;
 
-export const useNames = Object.keys(uses) as readonly UseName[] as readonly [UseName, ...UseName[]];
+export const useNames = keysOf(uses);
 
 export function isUse(name: string): name is UseName {
   return Object.hasOwn(uses, name);

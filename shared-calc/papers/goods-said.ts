@@ -20,12 +20,12 @@ export function saidAmount(amount: number, unit: string, { decimalComma = false 
 }
 
 /** So many packs: `2 × 45 L`, `3 × 12 pieces`; single things as `4 pieces`. */
-export function saidPacks(count: number, { amount, unit }: PackHeld, written: Written = {}): string {
+export function saidPacks(count: number, { amount, unit }: PackContents, written: Written = {}): string {
   if (unit === 'each' && cleanNoise(amount) === 1) return saidAmount(count, unit, written);
   return `${count} × ${saidAmount(amount, unit, written)}`;
 }
 
-interface PackHeld {
+interface PackContents {
   readonly amount: number;
   readonly unit: string;
 }

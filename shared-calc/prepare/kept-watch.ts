@@ -1,3 +1,4 @@
+import { keysOf } from '#shared-calc/fields/keys-of.ts';
 import type { Day } from '#shared-calc/calendar/day.ts';
 import type { Actual, Records } from '#shared-calc/records/records.ts';
 import type { WatchReport } from './watch.ts';
@@ -11,8 +12,7 @@ export const watchMeasures = {
   watch_driest: { unit: '%', of: ({ humidity }: WatchReport) => humidity.least },
 } as const;
 
-type WatchLine = keyof typeof watchMeasures;
-export const watchLines = Object.keys(watchMeasures) as readonly WatchLine[];
+export const watchLines = keysOf(watchMeasures);
 
 /** How the note of a measure begins; on the hours, the readings follow below. */
 export const SIGNED = 'signed by ';

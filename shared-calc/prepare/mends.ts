@@ -69,7 +69,7 @@ export function checkSheet(bench: Bench, column: string, terms: SheetTerms): Che
   return { rows, ...(light && { light }), parts: heaviestParts(bench, column) };
 }
 
-interface Tried {
+interface TriedMend {
   readonly checks: ReadonlyMap<string, boolean | undefined>;
   readonly marginOf: (check: string) => CheckMargin | undefined;
   readonly costCoins?: number;
@@ -78,8 +78,8 @@ interface Tried {
 
 interface Trial {
   readonly figures: Figures;
-  readonly before: Tried;
-  readonly with: (attempt: Attempt) => Tried;
+  readonly before: TriedMend;
+  readonly with: (attempt: Attempt) => TriedMend;
 }
 
 /** Tries changes over the one size, each on a bench of its own. */
@@ -114,7 +114,7 @@ function figuresOf(bench: Bench, column: string): Figures {
   };
 }
 
-function triedOn(bench: Bench, column: string, { pricing, display }: SheetTerms): Tried {
+function triedOn(bench: Bench, column: string, { pricing, display }: SheetTerms): TriedMend {
   const sums = orderSums(bench, [column], pricing);
   const checks = checksOf(bench, column, display).map(({ line, holds }) => [line.name, holds] as const);
   const margins = new Map(checks.map(([name]) => [name, checkMargin(bench, column, name)]));
@@ -173,7 +173,7 @@ function mendFrom(check: string, attempt: Attempt, trial: Trial): Mend {
   };
 }
 
-function savings(before: Tried, after: Tried): Pick<Mend, 'savesCostCoins' | 'savesPriceCoins'> {
+function savings(before: TriedMend, after: TriedMend): Pick<Mend, 'savesCostCoins' | 'savesPriceCoins'> {
   if (before.costCoins === undefined || after.costCoins === undefined) return {};
   return {
     savesCostCoins: before.costCoins - after.costCoins,

@@ -1,3 +1,4 @@
+import { keysOf } from '#shared-calc/fields/keys-of.ts';
 import type { UseName } from '#shared-calc/fields/uses.ts';
 import type { Tank } from '#shared-calc/records/records.ts';
 
@@ -18,7 +19,7 @@ export function tankFigures(tank: Tank): ReadonlyMap<UseName, string> {
     baseGlass: tank.baseGlassMm,
   } satisfies Partial<Record<UseName, number | undefined>>;
   const texts = new Map<UseName, string>([['tankShape', tank.shape]]);
-  for (const use of Object.keys(figures) as (keyof typeof figures)[]) {
+  for (const use of keysOf(figures)) {
     texts.set(use, figures[use] === undefined ? '' : `${figures[use]} mm`);
   }
   return texts;

@@ -1,25 +1,32 @@
 import { z } from 'zod';
+import { kindNames } from '#shared-calc/fields/kind-names.ts';
 import type { Added, Change } from './change.ts';
-import { allKinds, recordKinds, type RecordKind } from './records.ts';
+import { mapKinds, recordKinds, type RecordKind } from './records.ts';
 
-type Several<T> = readonly [T, ...T[]];
+type Schemas = typeof recordKinds;
+type Singles = { [K in RecordKind]: z.ZodObject<{ kind: z.ZodLiteral<K>; record: Schemas[K] }, z.core.$strict> };
+type Pairs = {
+  [K in RecordKind]: z.ZodObject<{ kind: z.ZodLiteral<K>; from: Schemas[K]; to: Schemas[K] }, z.core.$strict>;
+};
 
-const single = allKinds.map((kind) => z.strictObject({ kind: z.literal(kind), record: recordKinds[kind] }));
-const paired = allKinds.map((kind) =>
+const { workshop: single, ...singles } = mapKinds<Singles>((kind) =>
+  z.strictObject({ kind: z.literal(kind), record: recordKinds[kind] }),
+);
+const { workshop: pair, ...pairs } = mapKinds<Pairs>((kind) =>
   z.strictObject({ kind: z.literal(kind), from: recordKinds[kind], to: recordKinds[kind] }),
 );
-const One = z.discriminatedUnion('kind', single as unknown as Several<(typeof single)[number]>);
-const Pair = z.discriminatedUnion('kind', paired as unknown as Several<(typeof paired)[number]>);
+const One = z.discriminatedUnion('kind', [single, ...Object.values(singles)]);
+const Pair = z.discriminatedUnion('kind', [pair, ...Object.values(pairs)]);
 
 /** A record with its kind, as it comes from outside. */
-export const AddedSchema = One as unknown as z.ZodType<Added>;
+export const AddedSchema: z.ZodType<Added> = One;
 
-export const KindSchema = z.enum(Object.keys(recordKinds) as [RecordKind, ...RecordKind[]]);
+export const KindSchema = z.enum(kindNames);
 
 /** A `Change` as it comes from a page, a file or a journal. */
-export const ChangeSchema = z.strictObject({
+export const ChangeSchema: z.ZodType<Change> = z.strictObject({
   label: z.string(),
   added: z.array(One),
   updated: z.array(Pair),
   removed: z.array(One),
-}) as unknown as z.ZodType<Change>;
+});

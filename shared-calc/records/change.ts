@@ -74,12 +74,19 @@ export function squashChanges(label: string, changes: readonly Change[]): Change
   return collect(label, first, last);
 }
 
+interface Collected {
+  readonly label: string;
+  readonly added: Added[];
+  readonly updated: Updated[];
+  readonly removed: Added[];
+}
+
 function collect(
   label: string,
   first: ReadonlyMap<string, Added | undefined>,
   last: ReadonlyMap<string, Added | undefined>,
 ): Change {
-  const change = { label, added: [] as Added[], updated: [] as Updated[], removed: [] as Added[] };
+  const change: Collected = { label, added: [], updated: [], removed: [] };
   for (const [key, before] of first) {
     const after = last.get(key);
     if (!before && after) change.added.push(after);

@@ -14,7 +14,7 @@ export function diffRecords(label: string, from: Records, to: Records): Change {
 }
 
 function diffKind(kind: RecordKind, from: Records, to: Records): Omit<Change, 'label'> {
-  const part = { added: [] as Added[], updated: [] as Updated[], removed: [] as Added[] };
+  const part: { added: Added[]; updated: Updated[]; removed: Added[] } = { added: [], updated: [], removed: [] };
   if (from[kind] === to[kind]) return part;
   for (const [id, record] of to[kind]) {
     const before = from[kind].get(id);

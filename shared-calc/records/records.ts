@@ -51,7 +51,6 @@ export type CultureKind = RecordOf<'cultureKind'>;
 export type Rate = RecordOf<'rate'>;
 export type TaxClass = RecordOf<'taxClass'>;
 export type Margin = RecordOf<'margin'>;
-export type ClosedDay = RecordOf<'closedDay'>;
 export type Recipe = RecordOf<'recipe'>;
 export type Line = RecordOf<'line'>;
 export type Job = RecordOf<'job'>;

@@ -1,6 +1,6 @@
 import type { CompareSign, Sign } from './tree.ts';
 
-const sums: Readonly<Record<CompareSign, string>> = {
+const sums: Readonly<Record<CompareSign, string>> & Readonly<Partial<Record<Sign, string>>> = {
   '=': 'same',
   '<>': 'differs',
   '<': 'less',
@@ -12,5 +12,5 @@ const sums: Readonly<Record<CompareSign, string>> = {
 /** The sum among `generalSums` that a sign stands for; + - * / are the engine's own. */
 export function sumOfSign(sign: Sign): string | undefined {
   if (sign === '^') return 'power';
-  return sign in sums ? sums[sign as CompareSign] : undefined;
+  return sums[sign];
 }

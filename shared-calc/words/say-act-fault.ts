@@ -1,3 +1,4 @@
+import { sayRowFault } from './say-row-fault.ts';
 import { sayLogFaults } from './say-log-faults.ts';
 import { goodsWords } from '#shared-calc/quantity/goods-words.ts';
 import { inSentence } from '#shared-calc/recipe/line-label.ts';
@@ -64,6 +65,8 @@ const sayings: Sayings<Own, [Called]> = {
   'no-words': () => 'A line needs its words.',
   'no-recipe-title': () => 'A recipe needs a title.',
   'pack-there': ({ material }) => `${material} has such a pack already.`,
+  'rows-refused': ({ rows }) =>
+    `${rows.map(({ row, fault }) => `Row ${row}: ${sayRowFault(fault)}`).join(' ')} Nothing was taken in.`,
   'bad-input': ({ issues }) =>
     `${capital(issues.map(({ field, says }) => `${field === '' ? 'the input' : field} ${says}`).join('; '))}.`,
 };

@@ -1,14 +1,14 @@
-interface Told {
+interface Fact {
   readonly kind: string;
 }
 
 /** One way of saying for each kind of fault. */
-export type Sayings<F extends Told, Rest extends readonly unknown[] = []> = {
+export type Sayings<F extends Fact, Rest extends readonly unknown[] = []> = {
   readonly [K in F['kind']]: (fault: Extract<F, { readonly kind: K }>, ...rest: Rest) => string;
 };
 
 /** A fault in the words of its kind. */
-export function sayByKind<F extends Told, Rest extends readonly unknown[]>(
+export function sayByKind<F extends Fact, Rest extends readonly unknown[]>(
   sayings: Sayings<F, Rest>,
   fault: F,
   ...rest: Rest

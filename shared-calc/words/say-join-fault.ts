@@ -29,8 +29,12 @@ function sayReading(sign: Extract<JoinFault, { readonly kind: 'reading-alone' }>
   if (sign === 'sum') return `${quoted} is a temperature and cannot be added up.`;
   if (sign === 'abs') return `${quoted} is a temperature and has no size without its sign.`;
   if (sign === 'round_to') return `A temperature is rounded to a step; ${quoted} is a temperature itself.`;
-  const act =
-    { '*': 'multiplied', '/': 'divided', '^': 'raised to a power' }[sign as string] ?? 'turned round by a sign';
+  const acts = new Map<string, string>([
+    ['*', 'multiplied'],
+    ['/', 'divided'],
+    ['^', 'raised to a power'],
+  ]);
+  const act = acts.get(sign) ?? 'turned round by a sign';
   return `${quoted} is a temperature and cannot be ${act}.`;
 }
 

@@ -188,7 +188,7 @@ const footIds = ['hours', 'cost', 'net', 'tax', 'gross', 'deposit'] as const sat
 /** What stands at the foot of each strip of the page's bench. */
 async function feet(records: Records, job: string): Promise<Readonly<Record<string, Price>>> {
   const { bench } = await benchAtHand(records);
-  bench.lay(job);
+  bench.open(job);
   const { columns, footOf } = bench.view.peek();
   const price = (key: string) => priceOf(footIds.map((id) => footOf(id, key).copied));
   const all = Object.fromEntries(columns.map(({ key }) => [key, price(key)]));

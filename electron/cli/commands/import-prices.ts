@@ -1,3 +1,7 @@
+import { takeInList } from '#shared-calc/acts/import-acts.ts';
+import { derive } from '#shared-calc/derive/derived.ts';
+import { sayActFault } from '#shared-calc/words/say-act-fault.ts';
+import { today } from '#electron/service/today.ts';
 import { readFileSync } from 'node:fs';
 import { sayEditFault } from '#electron/book/say-book-fault.ts';
 import type { Book } from '#electron/book/book.ts';
@@ -36,7 +40,9 @@ function takeIn(book: Book, file: string, onlyTry: boolean): Outcome {
     return { is: 'refused', says: [...says, 'Nothing was taken in.'], json: report };
   }
   if (!onlyTry && !isEmptyChange(list.change)) {
-    const done = book.apply({ ...list.change, label: `price list ${file}` }, book.revision());
+    const taken = takeInList.run(derive(records, today()), { list: 'prices', csv: text, file });
+    if (!taken.ok) return refusal(sayActFault(taken.fault));
+    const done = book.apply(taken.value, book.revision());
     if (!done.ok) return refusal(sayEditFault(done.fault));
   }
   return { is: 'answer', json: report, table: () => tableOf(list, onlyTry, coinDecimals) };

@@ -11,6 +11,7 @@ import {
 import { workshopOf } from '#shared-calc/records/workshop-of.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
 import { didYouMean } from '#shared-calc/rule/did-you-mean.ts';
+import { keysOf } from '#shared-calc/fields/keys-of.ts';
 import type { TreatmentPlan } from '#shared-calc/trade/heat/leaf-treat-time.ts';
 import { treatmentAims, treatmentWays } from '#shared-calc/trade/heat/leaf-treatment.ts';
 import type { Command } from '#electron/cli/command.ts';
@@ -76,7 +77,7 @@ type Figures = Partial<Record<FigureName, number>>;
 
 function readFigures(given: Arguments): Result<Figures, string> {
   const figures: Figures = {};
-  for (const name of Object.keys(figureUnits) as FigureName[]) {
+  for (const name of keysOf(figureUnits)) {
     const figure = readOption(given, name, figureUnits[name]);
     if (!figure.ok) return figure;
     if (figure.value !== undefined) figures[name] = figure.value;

@@ -1,5 +1,5 @@
 import type { BenchController } from '#renderer/bench/bench-controller.ts';
-import { contextNow } from '#renderer/books/book-hands.ts';
+import { contextNow } from '#renderer/books/book-api.ts';
 import { BenchStrips } from '#renderer/bench/bench-place.tsx';
 import { FirstMinute, isFirstMinute } from './first-minute.tsx';
 import type { PlaceAct } from '#renderer/frame/frame-view.ts';
@@ -25,16 +25,16 @@ export function benchPlace(store: PageStore): (route: Route) => PlaceView {
   };
   return ({ rest }) => {
     const [asked] = rest;
-    if (asked !== undefined) queueMicrotask(() => bench.lay(asked));
-    const laid = bench.laid.value;
-    if (!laid || isFirstMinute(store.book.records.value)) return firstMinute(store);
+    if (asked !== undefined) queueMicrotask(() => bench.open(asked));
+    const opened = bench.opened.value;
+    if (!opened || isFirstMinute(store.book.records.value)) return firstMinute(store);
     return {
       about: bench.title.value,
       aside: asideOf(store),
       acts: actsOf(store),
       work: (
         <>
-          <BenchStrips key={laid.id} view={bench.view} acts={bench.acts} grid={stand} />
+          <BenchStrips key={opened.id} view={bench.view} acts={bench.acts} grid={stand} />
           <Sheet store={store} />
         </>
       ),
@@ -50,7 +50,7 @@ function firstMinute({ book }: PageStore): PlaceView {
     about: '',
     aside: '',
     acts: [],
-    work: <FirstMinute context={contextNow(book)} hands={book} />,
+    work: <FirstMinute context={contextNow(book)} api={book} />,
   };
 }
 
@@ -71,14 +71,14 @@ const numbers: Readonly<Record<number, string>> = { 2: 'two', 3: 'three', 4: 'fo
 
 function actsOf(store: PageStore): readonly PlaceAct[] {
   const { bench, book, sheet } = store;
-  const laid = bench.laid.value;
-  if (!laid) return [];
-  const { job, worked } = laid;
+  const opened = bench.opened.value;
+  if (!opened) return [];
+  const { job, worked } = opened;
   const columns = worked.source().columns;
   const save = () => {
     const { lines } = worked.source();
-    downloadCsv(`${laid.id} bench`, benchCsv(worked.bench(), lines, bench.display.peek()));
-    book.say(`The bench of ${laid.id} is saved as a list.`);
+    downloadCsv(`${opened.id} bench`, benchCsv(worked.bench(), lines, bench.display.peek()));
+    book.say(`The bench of ${opened.id} is saved as a list.`);
   };
   const several = columns.length > 1;
   const compare: PlaceAct = several
@@ -109,7 +109,7 @@ function chosenColumn({ bench }: PageStore): string {
 const titles = places.map((each) => each.title);
 
 function findOn({ bench, strips }: PageStore, keptOptions: ReturnType<typeof memo<readonly string[]>>): FindView {
-  const faces = bench.laid.value?.shown.faces();
+  const faces = bench.opened.value?.shown.faces();
   const keys = bench.sizes.value;
   return {
     label: 'Find a line, a tank or a place',

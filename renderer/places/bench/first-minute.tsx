@@ -1,6 +1,6 @@
 import type { ComponentChildren } from 'preact';
 import { useState } from 'preact/hooks';
-import type { BookContext, BookHands } from '#renderer/books/book-hands.ts';
+import type { BookContext, BookApi } from '#renderer/books/book-api.ts';
 import { ChoiceField, SettledField, TextField, Fields } from '#renderer/kit/field.tsx';
 import { byCode } from '#renderer/books/record-table.ts';
 import { writeRoute } from '#renderer/frame/place-route.ts';
@@ -12,7 +12,7 @@ import css from './first-minute.module.css';
 
 export interface FirstMinuteParts {
   readonly context: BookContext;
-  readonly hands: BookHands;
+  readonly api: BookApi;
 }
 
 /** Whether a book has still no size at work. */
@@ -21,7 +21,7 @@ export function isFirstMinute(records: Pick<Records, 'size'>): boolean {
 }
 
 /** A new book leads to its first size in three acts: a name, a job, a size. Each is in the book at once. */
-export function FirstMinute({ context, hands }: FirstMinuteParts) {
+export function FirstMinute({ context, api }: FirstMinuteParts) {
   const { records, workshop } = context;
   const job = [...records.job.values()].find(({ state }) => state !== 'closed');
   return (
@@ -29,14 +29,14 @@ export function FirstMinute({ context, hands }: FirstMinuteParts) {
       <h2>To your first size in three acts</h2>
       <ol>
         <Act title="Name the workshop" done={workshop.name === '' ? '' : workshop.name}>
-          <NameAct context={context} hands={hands} />
+          <NameAct context={context} api={api} />
         </Act>
         <Act title="Begin a job" done={job ? `${job.id} ${job.title}` : ''}>
-          {!job && <JobAct context={context} hands={hands} />}
+          {!job && <JobAct context={context} api={api} />}
         </Act>
         <Act title="Take a size" done="">
           {job ? (
-            <SizeAct job={job} context={context} hands={hands} />
+            <SizeAct job={job} context={context} api={api} />
           ) : (
             <Hint>A size is taken for a job; begin one first.</Hint>
           )}
@@ -68,21 +68,21 @@ function Act({ title, done, children }: ActParts) {
   );
 }
 
-function NameAct({ context: { workshop }, hands }: FirstMinuteParts) {
+function NameAct({ context: { workshop }, api }: FirstMinuteParts) {
   const settle = (name: string) => {
-    return hands.doAct('put', { kind: 'workshop', record: { ...workshop, name: name.trim() } });
+    return api.doAct('put', { kind: 'workshop', record: { ...workshop, name: name.trim() } });
   };
   return (
     <SettledField label="Name of the workshop" text={workshop.name} settle={settle} hint="It stands on every quote" />
   );
 }
 
-function JobAct({ context: { records }, hands }: FirstMinuteParts) {
+function JobAct({ context: { records }, api }: FirstMinuteParts) {
   const recipes = [...records.recipe.values()].toSorted(byCode);
   const [title, setTitle] = useState('');
   const [recipe, setRecipe] = useState(recipes[0]?.id ?? '');
   const begin = () => {
-    hands.doAct('newJob', { title, recipe, sizes: [], writings: [], by: 'us' });
+    api.doAct('newJob', { title, recipe, sizes: [], writings: [], by: 'us' });
   };
   return (
     <>
@@ -111,12 +111,12 @@ function JobAct({ context: { records }, hands }: FirstMinuteParts) {
   );
 }
 
-function SizeAct({ job, context: { records }, hands }: FirstMinuteParts & { readonly job: Job }) {
+function SizeAct({ job, context: { records }, api }: FirstMinuteParts & { readonly job: Job }) {
   const tanks = [...records.tank.values()].toSorted(byCode);
   const [tank, setTank] = useState(tanks[0]?.id ?? '');
   const take = () => {
     const goOn = () => (location.hash = writeRoute('bench', job.id));
-    hands.doAct('setSizes', { job: job.id, sizes: [{ tank, count: 1 }] }, goOn);
+    api.doAct('setSizes', { job: job.id, sizes: [{ tank, count: 1 }] }, goOn);
   };
   return (
     <>

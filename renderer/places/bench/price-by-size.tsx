@@ -9,14 +9,14 @@ import { pricedSizes } from './priced-sizes.ts';
 
 /** Price against size over the sizes on the bench, as a picture and as a table. */
 export function PriceBySize({ store: { bench, sheet: open } }: { readonly store: PageStore }) {
-  const laid = bench.laid.value;
-  const version = laid?.worked.version.value;
+  const opened = bench.opened.value;
+  const version = opened?.worked.version.value;
   const display = bench.display.value;
   const { moneyDecimals = 2, decimalComma = false, currency } = display;
   const spec = useMemo(() => {
     const words = { unit: shownUnitWords('L', display), currency, moneyDecimals, decimalComma };
-    return laid && priceSpec(pricedSizes(laid.worked, display), words);
-  }, [laid, version, display]);
+    return opened && priceSpec(pricedSizes(opened.worked, display), words);
+  }, [opened, version, display]);
   return (
     <Dialog title="Price by size" titled wide close={() => (open.value = undefined)}>
       {(leave) => (

@@ -15,7 +15,7 @@ export function TakeSize({ store }: { readonly store: PageStore }) {
   const [words, setWords] = useState('');
   const records = store.book.records.value;
   const display = store.bench.display.value;
-  const here = new Set(store.bench.laid.value?.worked.source().columns.map((column) => column.tank.id));
+  const here = new Set(store.bench.opened.value?.worked.source().columns.map((column) => column.tank.id));
   const tanks = tanksToTake([...records.tank.values()], here, words);
   return (
     <Dialog title="Take a size" wide close={() => (store.sheet.value = undefined)}>

@@ -1,12 +1,12 @@
-import type { BookHands } from '#renderer/books/book-hands.ts';
+import type { BookApi } from '#renderer/books/book-api.ts';
 import { bookPlace } from '#renderer/books/book-place.tsx';
 import { recordTable } from '#renderer/books/record-table.ts';
 import type { PlaceView } from '#renderer/frame/page-view.ts';
 import type { Route } from '#renderer/frame/place-route.ts';
 
 /** Kinds of culture: how they breed, what a tub holds and gives, and the warmth they bear. */
-export function cultureBookPlace(hands: BookHands): (route: Route) => PlaceView {
-  return bookPlace({ hands, table: cultureTable, aside: 'kinds of culture; their tubs stand on the culture board' });
+export function cultureBookPlace(api: BookApi): (route: Route) => PlaceView {
+  return bookPlace({ api, table: cultureTable, aside: 'kinds of culture; their tubs stand on the culture board' });
 }
 
 export const cultureTable = recordTable<'cultureKind'>({

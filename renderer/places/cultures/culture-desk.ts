@@ -1,9 +1,9 @@
 import type { ReadonlySignal } from '@preact/signals';
-import type { PrepareHands } from '#renderer/store/prepare-hands.ts';
+import type { JobApi } from '#renderer/store/job-api.ts';
 
 /** What the culture board keeps while the page is open. */
 export interface CultureDesk {
-  readonly hands: PrepareHands;
+  readonly api: JobApi;
   readonly flies: ReadonlySignal<number>;
   readonly wishFlies: (aWeek: number) => void;
 }

@@ -1,10 +1,10 @@
 import { signal } from '@preact/signals';
-import { contextNow } from '#renderer/books/book-hands.ts';
+import { contextNow } from '#renderer/books/book-api.ts';
 import type { FindView, PlaceView } from '#renderer/frame/page-view.ts';
 import { writeRoute, type Route } from '#renderer/frame/place-route.ts';
 import { EmptyNote } from '#renderer/kit/empty-note.tsx';
 import { keptNumber } from '#renderer/store/kept-number.ts';
-import type { PrepareHands } from '#renderer/store/prepare-hands.ts';
+import type { JobApi } from '#renderer/store/job-api.ts';
 import type { CultureKind } from '#shared-calc/records/records.ts';
 import type { CultureDesk } from './culture-desk.ts';
 import { CultureKinds, KindBoard } from './kind-board.tsx';
@@ -14,11 +14,11 @@ import css from '#renderer/kit/part-page.module.css';
 const USUAL_FLIES = 0;
 
 /** The culture board: tubs by kind, what the jobs take of them and when, and what cannot be ready in time. */
-export function culturesPlace(hands: PrepareHands): (route: Route) => PlaceView {
+export function culturesPlace(api: JobApi): (route: Route) => PlaceView {
   const kept = keptNumber(window, 'flies a week', USUAL_FLIES);
   const flies = signal(kept.read());
   const desk: CultureDesk = {
-    hands,
+    api,
     flies,
     wishFlies: (aWeek) => {
       flies.value = aWeek;
@@ -26,7 +26,7 @@ export function culturesPlace(hands: PrepareHands): (route: Route) => PlaceView 
     },
   };
   return ({ rest: [id] }) => {
-    const context = contextNow(hands);
+    const context = contextNow(api);
     const kinds = [...context.records.cultureKind.values()];
     const kind = kinds.find((each) => each.id === id) ?? kinds[0];
     return {
@@ -38,7 +38,7 @@ export function culturesPlace(hands: PrepareHands): (route: Route) => PlaceView 
             {
               label: 'Start a tub',
               main: true,
-              run: () => void hands.doAct('startTub', { kind: kind.id }),
+              run: () => void api.doAct('startTub', { kind: kind.id }),
             },
           ]
         : [{ label: 'Start a tub', hint: 'Put a kind into the culture book first.' }],

@@ -1,5 +1,5 @@
 import { useMemo } from 'preact/hooks';
-import type { BookContext } from '#renderer/books/book-hands.ts';
+import type { BookContext } from '#renderer/books/book-api.ts';
 import { Curve } from '#renderer/curves/curve.tsx';
 import { growthSpec } from '#renderer/curves/growth-spec.ts';
 import { writeRoute } from '#renderer/frame/place-route.ts';
@@ -86,7 +86,7 @@ export function KindBoard({ desk, context, kind }: BoardParts) {
       <TubList
         standing={standing}
         kind={kind}
-        hands={desk.hands}
+        api={desk.api}
         context={context}
         jobs={jobsToStock(context).planned.map(({ job }) => job)}
       />

@@ -1,12 +1,12 @@
 import type { ActInputs } from '#shared-calc/acts/all-acts.ts';
 import { readDay } from '#shared-calc/read/read-day.ts';
-import type { BookContext } from '#renderer/books/book-hands.ts';
+import type { BookContext } from '#renderer/books/book-api.ts';
 import { ChoiceField, SettledField, Fields, FieldBox } from '#renderer/kit/field.tsx';
 import { jobName } from '#shared-calc/jobs/find-job.ts';
 import { Button } from '#renderer/kit/button.tsx';
 import { Checkbox } from '#renderer/kit/checkbox.tsx';
 import { EmptyNote } from '#renderer/kit/empty-note.tsx';
-import type { PrepareHands } from '#renderer/store/prepare-hands.ts';
+import type { JobApi } from '#renderer/store/job-api.ts';
 import { paperDay } from '#shared-calc/papers/paper-words.ts';
 import type { CultureKind, Job } from '#shared-calc/records/records.ts';
 import type { StandingTub } from '#shared-calc/prepare/tub-days.ts';
@@ -16,14 +16,14 @@ import { said } from '#shared-calc/words/say-entry-fault.ts';
 interface TubsParts {
   readonly standing: readonly StandingTub[];
   readonly kind: CultureKind;
-  readonly hands: PrepareHands;
+  readonly api: JobApi;
   readonly context: BookContext;
   /** Jobs that may claim a tub. */
   readonly jobs: readonly Job[];
 }
 
 /** Every tub of a kind: when it is ready, where it stands, which job claims it. */
-export function TubList({ standing, kind, hands, context, jobs }: TubsParts) {
+export function TubList({ standing, kind, api, context, jobs }: TubsParts) {
   return (
     <section>
       <h2>Tubs</h2>
@@ -32,7 +32,7 @@ export function TubList({ standing, kind, hands, context, jobs }: TubsParts) {
       ) : (
         <ul class={css['tubs']} aria-label="Tubs">
           {standing.map((each) => (
-            <TubRow key={each.tub.id} standing={each} hands={hands} context={context} jobs={jobs} />
+            <TubRow key={each.tub.id} standing={each} api={api} context={context} jobs={jobs} />
           ))}
         </ul>
       )}
@@ -42,12 +42,12 @@ export function TubList({ standing, kind, hands, context, jobs }: TubsParts) {
 
 type RowParts = Omit<TubsParts, 'standing' | 'kind'> & { readonly standing: StandingTub };
 
-function TubRow({ standing, hands, context, jobs }: RowParts) {
+function TubRow({ standing, api, context, jobs }: RowParts) {
   const { tub, readyOn, nextOn, is } = standing;
-  const change = (fields: ActInputs['changeTub']['fields']) => hands.doAct('changeTub', { tub: tub.id, fields });
+  const change = (fields: ActInputs['changeTub']['fields']) => api.doAct('changeTub', { tub: tub.id, fields });
   const redate = (text: string) => {
     const day = said(readDay(text, 'Started on', context.today));
-    return day.ok ? change({ startedOn: day.value }) : hands.refuse(day.fault);
+    return day.ok ? change({ startedOn: day.value }) : api.refuse(day.fault);
   };
   const claimed =
     jobs.some(({ id }) => id === tub.claimedBy) || tub.claimedBy === undefined
@@ -72,7 +72,7 @@ function TubRow({ standing, hands, context, jobs }: RowParts) {
         <SettledField label="Place" text={tub.place} settle={(place) => change({ place })} />
         <FieldBox label="Beside">
           <Checkbox label="spare" on={tub.spare} turn={(spare) => change({ spare })} />
-          <Button look="plain" onClick={() => hands.doAct('removeTub', { tub: tub.id })}>
+          <Button look="plain" onClick={() => api.doAct('removeTub', { tub: tub.id })}>
             Take it down
           </Button>
         </FieldBox>

@@ -1,5 +1,5 @@
 import { signal } from '@preact/signals';
-import { contextNow, type BookHands } from '#renderer/books/book-hands.ts';
+import { contextNow, type BookApi } from '#renderer/books/book-api.ts';
 import type { PlaceView } from '#renderer/frame/page-view.ts';
 import { writeRoute, type Route } from '#renderer/frame/place-route.ts';
 import { tradeFunctions } from '#shared-calc/trade/all-functions.ts';
@@ -12,10 +12,10 @@ import '#renderer/books/books.css';
 import css from './function-book.module.css';
 
 /** Every trade function: what it is for, what it takes, how we know, and a box to try it in. */
-export function functionBookPlace(hands: BookHands): (route: Route) => PlaceView {
+export function functionBookPlace(api: BookApi): (route: Route) => PlaceView {
   const written = signal<{ readonly name: string; readonly texts: readonly string[] }>({ name: '', texts: [] });
   return ({ rest }) => {
-    const context = contextNow(hands);
+    const context = contextNow(api);
     const entry = findFunction(rest[0] ?? '') ?? tradeFunctions[0];
     if (!entry) return { about: '', aside: '', acts: [], work: null };
     const texts = written.value.name === entry.name ? written.value.texts : exampleTexts(entry);
@@ -32,7 +32,7 @@ export function functionBookPlace(hands: BookHands): (route: Route) => PlaceView
         </div>
       ),
       slip: (
-        <TryBox key={entry.name} entry={entry} texts={texts} write={write} display={context.display} say={hands.say} />
+        <TryBox key={entry.name} entry={entry} texts={texts} write={write} display={context.display} say={api.say} />
       ),
       find: {
         label: 'Find a function',

@@ -75,8 +75,8 @@ interface WordsParts extends JobPart {
   readonly longest?: number;
 }
 
-function Words({ job, hands, field, ...shown }: WordsParts) {
-  const settle = (text: string) => hands.doAct('writeJob', { job: job.id, fields: { [field]: text.trim() } });
+function Words({ job, api, field, ...shown }: WordsParts) {
+  const settle = (text: string) => api.doAct('writeJob', { job: job.id, fields: { [field]: text.trim() } });
   const { label, hint, lines, longest } = shown;
   return (
     <SettledField

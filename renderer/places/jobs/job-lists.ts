@@ -1,4 +1,4 @@
-import type { BookContext } from '#renderer/books/book-hands.ts';
+import type { BookContext } from '#renderer/books/book-api.ts';
 import { downloadCsv } from '#renderer/files/download-csv.ts';
 import type { PlaceAct } from '#renderer/frame/frame-view.ts';
 import { needsCsv } from '#shared-calc/papers/needs-csv.ts';

@@ -16,9 +16,9 @@ const bases = [
 
 /** A job's dates, its costing basis and its deposit. */
 export function JobMoney(part: JobPart) {
-  const { job, hands } = part;
+  const { job, api } = part;
   const choose = (basis: string) =>
-    hands.doAct('writeJob', { job: job.id, fields: { basis: basis === 'packs' ? 'packs' : 'used' } });
+    api.doAct('writeJob', { job: job.id, fields: { basis: basis === 'packs' ? 'packs' : 'used' } });
   return (
     <section>
       <h3>Dates and deposit</h3>
@@ -37,23 +37,23 @@ interface DayEntryParts extends JobPart {
   readonly label: string;
 }
 
-function DayEntry({ job, context: { today }, hands, field, label }: DayEntryParts) {
+function DayEntry({ job, context: { today }, api, field, label }: DayEntryParts) {
   const settle = (text: string) => {
     const day = text.trim() === '' ? undefined : said(readDay(text, label, today));
-    if (day && !day.ok) return hands.refuse(day.fault);
-    return hands.doAct('writeJob', { job: job.id, fields: { [field]: day?.value ?? null } });
+    if (day && !day.ok) return api.refuse(day.fault);
+    return api.doAct('writeJob', { job: job.id, fields: { [field]: day?.value ?? null } });
   };
   return <SettledField label={label} hint={`a day, as ${today}`} text={job[field] ?? ''} settle={settle} />;
 }
 
-function Deposit({ job, context: { today, workshop }, hands }: JobPart) {
+function Deposit({ job, context: { today, workshop }, api }: JobPart) {
   const [amount, setAmount] = useState(entryOfCoins(job.depositCoins, workshop));
   const [on, setOn] = useState(job.depositOn ?? today);
   const coins = amount.trim() === '' ? undefined : said(readMoney(amount, workshop));
   const day = said(readDay(on, 'On', today));
   const record = () => {
     if (!coins?.ok || !day.ok) return;
-    hands.doAct('recordDeposit', { job: job.id, coins: coins.value, on: day.value });
+    api.doAct('recordDeposit', { job: job.id, coins: coins.value, on: day.value });
   };
   return (
     <>

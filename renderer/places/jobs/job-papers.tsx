@@ -1,4 +1,4 @@
-import type { BookContext } from '#renderer/books/book-hands.ts';
+import type { BookContext } from '#renderer/books/book-api.ts';
 import { EmptyNote } from '#renderer/kit/empty-note.tsx';
 import { letterheadOf } from '#shared-calc/papers/letterhead-of.ts';
 import { NeedsPaper } from '#renderer/print/needs-paper.tsx';

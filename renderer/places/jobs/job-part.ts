@@ -1,10 +1,10 @@
-import type { BookContext } from '#renderer/books/book-hands.ts';
+import type { BookContext } from '#renderer/books/book-api.ts';
 import type { Job } from '#shared-calc/records/records.ts';
-import type { MoneyHands } from '#renderer/store/money-hands.ts';
+import type { JobApi } from '#renderer/store/job-api.ts';
 
 /** What each part of a job's card is made from. */
 export interface JobPart {
   readonly job: Job;
   readonly context: BookContext;
-  readonly hands: MoneyHands;
+  readonly api: JobApi;
 }

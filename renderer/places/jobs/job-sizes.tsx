@@ -6,13 +6,13 @@ import { sayJobFault } from '#shared-calc/words/say-job-fault.ts';
 import type { JobPart } from './job-part.ts';
 
 /** The recipe, the kit level of the whole job and the sizes on its bench. */
-export function JobSizes({ job, context: { records }, hands }: JobPart) {
+export function JobSizes({ job, context: { records }, api }: JobPart) {
   const sizes = sizesOf(records, job.id);
   const recipe = records.recipe.get(job.recipe);
   const settle = (text: string) => {
     const wanted = text.trim() === '' ? undefined : readSizes(text, records);
-    if (wanted && !wanted.ok) return hands.refuse(sayJobFault(wanted.fault));
-    return hands.doAct('setSizes', { job: job.id, sizes: [...(wanted?.value ?? [])] });
+    if (wanted && !wanted.ok) return api.refuse(sayJobFault(wanted.fault));
+    return api.doAct('setSizes', { job: job.id, sizes: [...(wanted?.value ?? [])] });
   };
   return (
     <section>
@@ -24,7 +24,7 @@ export function JobSizes({ job, context: { records }, hands }: JobPart) {
           text={sizes.map(sizeWords).join(', ')}
           settle={settle}
         />
-        <Kit job={job} hands={hands} />
+        <Kit job={job} api={api} />
       </Fields>
       <p class="aside">
         {recipe?.id} {recipe?.title}.{' '}
@@ -37,8 +37,8 @@ export function JobSizes({ job, context: { records }, hands }: JobPart) {
 }
 
 /** The kit of every size that has none of its own. */
-function Kit({ job, hands }: Pick<JobPart, 'job' | 'hands'>) {
-  const records = hands.records.value;
+function Kit({ job, api }: Pick<JobPart, 'job' | 'api'>) {
+  const records = api.records.value;
   const line = linesOf(records, job.recipe).find(({ use }) => use === 'kit');
   if (!line) return null;
   const ofJob = [...records.localValue.values()].find(
@@ -46,7 +46,7 @@ function Kit({ job, hands }: Pick<JobPart, 'job' | 'hands'>) {
   );
   const choose = (kit: string) => {
     const text = kit === line.text ? null : kit;
-    return hands.doAct('setValues', { job: job.id, writings: [{ line: line.name, text }], by: 'client' });
+    return api.doAct('setValues', { job: job.id, writings: [{ line: line.name, text }], by: 'client' });
   };
   return (
     <ChoiceField

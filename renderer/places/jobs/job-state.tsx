@@ -11,20 +11,20 @@ import css from './jobs.module.css';
 import { said } from '#shared-calc/words/say-entry-fault.ts';
 
 /** Where a job stands, where it goes next and what that asks for, and what is to be done by when. */
-export function JobState({ job, context, hands }: JobPart) {
+export function JobState({ job, context, api }: JobPart) {
   const [wrong, setWrong] = useState<string>();
   const { today } = context;
   const move = (state: string) => {
-    const before = hands.derived.peek();
-    const says = () => hands.say(sayTaken(before, { job: job.id, state }));
-    setWrong(hands.doAct('moveJob', { job: job.id, state }, says));
+    const before = api.derived.peek();
+    const says = () => api.say(sayTaken(before, { job: job.id, state }));
+    setWrong(api.doAct('moveJob', { job: job.id, state }, says));
   };
   const next = jobStates[jobStates.indexOf(job.state) + 1];
-  const plan = (act: string, on: string | undefined) => hands.doAct('setNextAct', { job: job.id, act, on });
+  const plan = (act: string, on: string | undefined) => api.doAct('setNextAct', { job: job.id, act, on });
   const planDay = (text: string) => {
     if (text.trim() === '') return plan(job.nextAct, undefined);
     const day = said(readDay(text, 'By', today));
-    return day.ok ? plan(job.nextAct, day.value) : hands.refuse(day.fault);
+    return day.ok ? plan(job.nextAct, day.value) : api.refuse(day.fault);
   };
   return (
     <section>

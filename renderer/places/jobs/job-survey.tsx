@@ -8,10 +8,10 @@ import css from './jobs.module.css';
 
 /** What was measured where the tank is to stand: it holds for the whole job on its size bench. */
 export function JobSurvey(part: JobPart) {
-  const { job, context, hands } = part;
+  const { job, context, api } = part;
   const rows = surveyRows(context.records, job, context.display);
   if (rows.length === 0) return null;
-  const taken = () => hands.doAct('writeSurvey', { job: job.id, figures: [] });
+  const taken = () => api.doAct('writeSurvey', { job: job.id, figures: [] });
   return (
     <section>
       <h3>Survey</h3>
@@ -29,11 +29,11 @@ export function JobSurvey(part: JobPart) {
   );
 }
 
-function SurveyEntry({ row, job, context: { display }, hands }: JobPart & { readonly row: SurveyRow }) {
+function SurveyEntry({ row, job, context: { display }, api }: JobPart & { readonly row: SurveyRow }) {
   const { line } = row;
   const write = (typed: string | undefined) => {
     const text = typed === undefined ? null : writtenText(typed, line, display);
-    return hands.doAct('setValues', { job: job.id, writings: [{ line: line.name, text }], by: 'us' });
+    return api.doAct('setValues', { job: job.id, writings: [{ line: line.name, text }], by: 'us' });
   };
   const shown = { label: row.label, hint: standing(row) };
   return (

@@ -1,6 +1,6 @@
 import { openMade } from './open-made.ts';
 import { signal, type Signal } from '@preact/signals';
-import { contextNow, type BookContext } from '#renderer/books/book-hands.ts';
+import { contextNow, type BookContext } from '#renderer/books/book-api.ts';
 import type { PlaceAct } from '#renderer/frame/frame-view.ts';
 import type { FindView, PlaceView } from '#renderer/frame/page-view.ts';
 import { writeRoute, type Route } from '#renderer/frame/place-route.ts';
@@ -13,7 +13,7 @@ import { JobCard } from './job-card.tsx';
 import { JobNeedsPaper, JobPickListPaper } from './job-papers.tsx';
 import { needsListAct, pickListAct } from './job-lists.ts';
 import { KeptOpen } from '#renderer/kit/kept-open.tsx';
-import type { MoneyHands } from '#renderer/store/money-hands.ts';
+import type { JobApi } from '#renderer/store/job-api.ts';
 import { NewJobDialog } from './new-job-dialog.tsx';
 import { jobName } from '#shared-calc/jobs/find-job.ts';
 import '#renderer/books/books.css';
@@ -22,17 +22,17 @@ import css from './jobs.module.css';
 type Order = 'state' | 'day';
 
 interface Board {
-  readonly hands: MoneyHands;
+  readonly api: JobApi;
   readonly order: Signal<Order>;
   readonly asking: Signal<boolean>;
 }
 
 /** The jobs board: all jobs at the left, the card of the open one beside them; `#/jobs/J02/needs` is a paper. */
-export function jobsPlace(hands: MoneyHands): (route: Route) => PlaceView {
-  const board: Board = { hands, order: signal<Order>('state'), asking: signal(false) };
+export function jobsPlace(api: JobApi): (route: Route) => PlaceView {
+  const board: Board = { api, order: signal<Order>('state'), asking: signal(false) };
   return ({ rest: [id, paper] }) => {
-    const context = contextNow(hands);
-    const job = context.records.job.get(id ?? hands.job.value ?? '');
+    const context = contextNow(api);
+    const job = context.records.job.get(id ?? api.job.value ?? '');
     if (job && (paper === 'needs' || paper === 'pick-list')) return paperView(job, context, paper);
     return boardView(board, job, context);
   };
@@ -60,7 +60,7 @@ function paperView(job: Job, context: BookContext, paper: 'needs' | 'pick-list')
 }
 
 function boardView(board: Board, job: Job | undefined, context: BookContext): PlaceView {
-  const { hands, order, asking } = board;
+  const { api, order, asking } = board;
   const { records, today } = context;
   const groups = order.value === 'state' ? boardByState(records, today) : boardByDay(records, today);
   return {
@@ -71,24 +71,24 @@ function boardView(board: Board, job: Job | undefined, context: BookContext): Pl
       <div class={css['jobsWork']}>
         <Board groups={groups} open={job?.id} byState={order.value === 'state'} />
         {job ? (
-          <JobCard key={job.id} job={job} context={context} hands={hands} />
+          <JobCard key={job.id} job={job} context={context} api={api} />
         ) : (
           <EmptyNote>
             {records.job.size === 0 ? 'There is no job yet. Make the first.' : 'Open a job to see its card.'}
           </EmptyNote>
         )}
-        {job && <KeptOpen hands={hands} job={job.id} />}
-        {asking.value && <NewJobDialog hands={hands} close={() => (asking.value = false)} />}
+        {job && <KeptOpen api={api} job={job.id} />}
+        {asking.value && <NewJobDialog api={api} close={() => (asking.value = false)} />}
       </div>
     ),
     find: findJobs(records.job.values()),
   };
 }
 
-function boardActs({ hands, order, asking }: Board, job: Job | undefined): readonly PlaceAct[] {
+function boardActs({ api, order, asking }: Board, job: Job | undefined): readonly PlaceAct[] {
   const by = order.value === 'state' ? 'day' : 'state';
   const copy = (from: Job) => {
-    hands.doAct('copyJob', { job: from.id }, (change) => openMade(hands, change));
+    api.doAct('copyJob', { job: from.id }, (change) => openMade(api, change));
   };
   return [
     { label: by === 'day' ? 'By next day' : 'By state', run: () => (order.value = by) },

@@ -1,13 +1,13 @@
 import { openMade } from './open-made.ts';
 import { useState } from 'preact/hooks';
-import { contextNow } from '#renderer/books/book-hands.ts';
+import { contextNow } from '#renderer/books/book-api.ts';
 import { ChoiceField, TextField, Fields } from '#renderer/kit/field.tsx';
-import type { MoneyHands } from '#renderer/store/money-hands.ts';
+import type { JobApi } from '#renderer/store/job-api.ts';
 import { AskDialog } from '#renderer/kit/ask-dialog.tsx';
 import { askedJob, noWishes, type Wishes } from './asked-job.ts';
 
 interface SheetParts {
-  readonly hands: MoneyHands;
+  readonly api: JobApi;
   readonly close: () => void;
 }
 
@@ -22,14 +22,14 @@ const fields: readonly (readonly [keyof Omit<Wishes, 'recipe'>, string, string])
 ];
 
 /** A first message as a job of its own. */
-export function NewJobDialog({ hands, close }: SheetParts) {
-  const { records, today } = contextNow(hands);
+export function NewJobDialog({ api, close }: SheetParts) {
+  const { records, today } = contextNow(api);
   const recipes = [...records.recipe.values()].map(({ id, title }) => ({ value: id, label: `${id} ${title}` }));
   const [wishes, setWishes] = useState<Wishes>({ ...noWishes, recipe: recipes[0]?.value ?? '' });
   const [wrong, setWrong] = useState<string>();
   const make = () => {
     const asked = askedJob(records, wishes, today);
-    const refused = asked.ok ? hands.doAct('newJob', asked.value, (change) => openMade(hands, change)) : asked.fault;
+    const refused = asked.ok ? api.doAct('newJob', asked.value, (change) => openMade(api, change)) : asked.fault;
     setWrong(refused);
     return refused === undefined;
   };

@@ -1,4 +1,4 @@
-import type { BookHands } from '#renderer/books/book-hands.ts';
+import type { BookApi } from '#renderer/books/book-api.ts';
 import { bookPlace } from '#renderer/books/book-place.tsx';
 import { previewPrices, previewRecords, sayHeadings } from '#renderer/files/import-preview.ts';
 import { listImport } from '#renderer/files/list-import.tsx';
@@ -10,21 +10,23 @@ import { materialTable } from './material-rows.ts';
 import { MaterialSlip } from './material-slip.tsx';
 
 /** Materials with their packs, and what a pack costs from which day. */
-export function materialBookPlace(hands: BookHands): (route: Route) => PlaceView {
+export function materialBookPlace(api: BookApi): (route: Route) => PlaceView {
   const list = listImport({
-    hands,
+    api,
+    list: 'materials',
     title: 'Take in a list of materials',
     needs: `${sayHeadings('material')} Packs as 10 L; 45 L.`,
     preview: (text, { records }) => previewRecords(importRecords('material', text, records)),
   });
   const prices = listImport({
-    hands,
+    api,
+    list: 'prices',
     title: 'Take in a price list',
     needs: 'Headings: material, pack, unit, price, from. A tank is a material by its code with a pack of 1 each.',
     preview: (text, context) => previewPrices(importPrices(text, context.records), context),
   });
   return bookPlace({
-    hands,
+    api,
     table: materialTable,
     acts: [
       { label: 'Take in a list', run: list.open },
@@ -36,6 +38,6 @@ export function materialBookPlace(hands: BookHands): (route: Route) => PlaceView
         {prices.dialog()}
       </>
     ),
-    slip: (row, context) => <MaterialSlip row={row} context={context} hands={hands} />,
+    slip: (row, context) => <MaterialSlip row={row} context={context} api={api} />,
   });
 }

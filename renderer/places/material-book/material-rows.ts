@@ -1,4 +1,4 @@
-import type { BookContext } from '#renderer/books/book-hands.ts';
+import type { BookContext } from '#renderer/books/book-api.ts';
 import {
   oldPriceFlag,
   type BookColumn,

@@ -1,5 +1,5 @@
 import { useState } from 'preact/hooks';
-import type { BookContext, BookHands } from '#renderer/books/book-hands.ts';
+import type { BookContext, BookApi } from '#renderer/books/book-api.ts';
 import { TextField } from '#renderer/kit/field.tsx';
 import { PriceList } from '#renderer/books/price-list.tsx';
 import { Button, Buttons } from '#renderer/kit/button.tsx';
@@ -13,13 +13,13 @@ import { said } from '#shared-calc/words/say-entry-fault.ts';
 interface MaterialSlipParts {
   readonly row: MaterialRow;
   readonly context: BookContext;
-  readonly hands: BookHands;
+  readonly api: BookApi;
 }
 
 /** A material's packs, each with what it has cost and will cost. */
-export function MaterialSlip({ row: { id, material, packs }, context, hands }: MaterialSlipParts) {
+export function MaterialSlip({ row: { id, material, packs }, context, api }: MaterialSlipParts) {
   const sayPack = ({ amount }: Pack) => `${cleanNoise(amount)} ${material.unit}`;
-  const remove = (pack: Pack) => hands.doAct('remove', { kind: 'pack', id: pack.id });
+  const remove = (pack: Pack) => api.doAct('remove', { kind: 'pack', id: pack.id });
   return (
     <>
       <header>
@@ -32,7 +32,7 @@ export function MaterialSlip({ row: { id, material, packs }, context, hands }: M
       {packs.map(({ pack }) => (
         <section key={pack.id}>
           <h3>Pack of {sayPack(pack)}</h3>
-          <PriceList pack={pack} of={`${sayPack(pack)} of ${id}`} context={context} hands={hands} />
+          <PriceList pack={pack} of={`${sayPack(pack)} of ${id}`} context={context} api={api} />
           <p>
             <Button look="plain" onClick={() => remove(pack)}>
               Remove this pack
@@ -42,7 +42,7 @@ export function MaterialSlip({ row: { id, material, packs }, context, hands }: M
       ))}
       <section>
         <h3>Another pack</h3>
-        <AddPack key={id} material={material} context={context} hands={hands} />
+        <AddPack key={id} material={material} context={context} api={api} />
       </section>
     </>
   );
@@ -51,17 +51,17 @@ export function MaterialSlip({ row: { id, material, packs }, context, hands }: M
 interface AddPackParts {
   readonly material: Material;
   readonly context: BookContext;
-  readonly hands: BookHands;
+  readonly api: BookApi;
 }
 
-function AddPack({ material, context, hands }: AddPackParts) {
+function AddPack({ material, context, api }: AddPackParts) {
   const [text, setText] = useState('');
   const amount = said(
     readMeasure(text, { name: 'Amount', stored: material.unit, low: 1e-6, mayBeEmpty: true }, context.display),
   );
   const add = () => {
     if (!amount.ok || amount.value === undefined) return;
-    hands.doAct('newPack', { material: material.id, amount: amount.value }, () => setText(''));
+    api.doAct('newPack', { material: material.id, amount: amount.value }, () => setText(''));
   };
   return (
     <>

@@ -1,6 +1,6 @@
 import { signal, type ReadonlySignal } from '@preact/signals';
 import type { ComponentChildren } from 'preact';
-import { contextNow, type BookContext, type BookHands } from '#renderer/books/book-hands.ts';
+import { contextNow, type BookContext, type BookApi } from '#renderer/books/book-api.ts';
 import { ChoiceField } from '#renderer/kit/field.tsx';
 import { showCoins } from '#shared-calc/quantity/coins-text.ts';
 import { downloadCsv } from '#renderer/files/download-csv.ts';
@@ -32,10 +32,10 @@ export interface LaidNeeds {
   readonly worked: Pick<WorkedBench, 'version' | 'source' | 'bench' | 'isBehind'>;
 }
 
-export interface NeedsHands extends BookHands {
-  readonly laid: ReadonlySignal<LaidNeeds | undefined>;
+export interface NeedsApi extends BookApi {
+  readonly opened: ReadonlySignal<LaidNeeds | undefined>;
   /** Lays a job on the bench; left out, the one that lies there or the first. */
-  readonly lay: (id: string | undefined) => void;
+  readonly open: (id: string | undefined) => void;
 }
 
 /** Why there is no list, and that in words. */
@@ -45,16 +45,16 @@ interface Refusal {
 }
 
 /** The needs of the job on the bench: what each size takes, what the store has, and what is to be bought; `#/needs/J01`. */
-export function needsPlace(hands: NeedsHands): (route: Route) => PlaceView {
+export function needsPlace(api: NeedsApi): (route: Route) => PlaceView {
   const fromStore = signal(true);
   const turn = () => (fromStore.value = !fromStore.value);
   const keptNeeds = memo<Result<NeedsView, Refusal>>();
   return ({ rest: [asked] }) => {
-    const context = contextNow(hands);
-    const laid = hands.laid.value;
-    if (!laid || (asked !== undefined && asked !== laid.id)) queueMicrotask(() => hands.lay(asked));
-    if (!laid) return emptyPlace('', <Nothing />);
-    const { worked, job } = laid;
+    const context = contextNow(api);
+    const opened = api.opened.value;
+    if (!opened || (asked !== undefined && asked !== opened.id)) queueMicrotask(() => api.open(asked));
+    if (!opened) return emptyPlace('', <Nothing />);
+    const { worked, job } = opened;
     const { version } = worked;
     const source = worked.source();
     const { title, columns, pricing } = source;
@@ -73,7 +73,7 @@ export function needsPlace(hands: NeedsHands): (route: Route) => PlaceView {
       acts: [csvAct(needs, title, context)],
       work: (
         <div class={`place-page ${css['needsPage']}`} tabIndex={0} role="group" aria-label="Needs list">
-          <Choices job={job} context={context} hands={hands} fromStore={fromStore.value} turn={turn} />
+          <Choices job={job} context={context} api={api} fromStore={fromStore.value} turn={turn} />
           {needs.ok ? (
             <>
               <NeedsTable view={needs.value} columns={columns} basis={pricing.basis} {...context} />
@@ -136,15 +136,15 @@ function Refused({ fault, says }: Refusal) {
 interface ChoicesParts {
   readonly job: string | undefined;
   readonly context: BookContext;
-  readonly hands: BookHands;
+  readonly api: BookApi;
   readonly fromStore: boolean;
   readonly turn: () => void;
 }
 
 /** How the job is costed, and whether the store counts. */
-function Choices({ job: id, context: { records }, hands, fromStore, turn }: ChoicesParts) {
+function Choices({ job: id, context: { records }, api, fromStore, turn }: ChoicesParts) {
   const job = id === undefined ? undefined : records.job.get(id);
-  const setBasis = (basis: Job['basis']) => job && hands.doAct('writeJob', { job: job.id, fields: { basis } });
+  const setBasis = (basis: Job['basis']) => job && api.doAct('writeJob', { job: job.id, fields: { basis } });
   return (
     <div class={css['needsChoices']}>
       {job && (

@@ -1,12 +1,12 @@
-import type { BookHands } from '#renderer/books/book-hands.ts';
+import type { BookApi } from '#renderer/books/book-api.ts';
 import { bookPlace } from '#renderer/books/book-place.tsx';
 import { recordTable } from '#renderer/books/record-table.ts';
 import type { PlaceView } from '#renderer/frame/page-view.ts';
 import type { Route } from '#renderer/frame/place-route.ts';
 
 /** Plants by their class, with their light, their growth and what they cost. */
-export function plantBookPlace(hands: BookHands): (route: Route) => PlaceView {
-  return bookPlace({ hands, table: plantTable, aside: 'chosen for a job by class, light and who may touch them' });
+export function plantBookPlace(api: BookApi): (route: Route) => PlaceView {
+  return bookPlace({ api, table: plantTable, aside: 'chosen for a job by class, light and who may touch them' });
 }
 
 export const plantTable = recordTable<'plant'>({

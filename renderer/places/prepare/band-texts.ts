@@ -1,3 +1,4 @@
+import { keysOf } from '#shared-calc/fields/keys-of.ts';
 import { readMeasure } from '#shared-calc/read/read-measure.ts';
 import type { WatchBand } from '#shared-calc/prepare/watch.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
@@ -12,7 +13,7 @@ export const bandFields = {
   driest: { name: 'Driest', stored: '%' },
   dampest: { name: 'Dampest', stored: '%' },
 } as const;
-export const bandKeys = Object.keys(bandFields) as readonly (keyof WatchBand)[];
+export const bandKeys = keysOf(bandFields);
 
 export function bandTexts(band: WatchBand, decimalComma: boolean): BandTexts {
   const text = (figure: number) => (decimalComma ? String(figure).replace('.', ',') : String(figure));

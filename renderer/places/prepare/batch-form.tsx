@@ -57,7 +57,7 @@ export function BatchForm({ view, asked, moistened }: BatchFormParts) {
       setTexts(noBatch);
       location.hash = writePrepare(job?.id, 'leaves', ...idsOf(change));
     };
-    const { doAct, refuse } = desk.hands;
+    const { doAct, refuse } = desk.api;
     setWrong(batch.ok ? doAct('newBatch', batch.value, written) : refuse(batch.fault));
   };
   const set = (some: Partial<BatchTexts>) => setTexts({ ...texts, ...some });

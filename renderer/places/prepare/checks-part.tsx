@@ -180,7 +180,7 @@ function CheckRow({ row, view, sheet }: RowParts) {
 function takeMend({ desk, job }: PartView, size: string, { changes }: Mend): void {
   if (!job) return;
   const writings = changes.map(({ line, text }) => ({ column: size, line, text }));
-  desk.hands.doAct('setValues', { job: job.id, writings, by: 'us' });
+  desk.api.doAct('setValues', { job: job.id, writings, by: 'us' });
 }
 
 function marginWords({ has, against, spare, unit, stepUnit }: CheckMargin, display: Display): string {

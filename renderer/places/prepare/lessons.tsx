@@ -1,5 +1,5 @@
 import type { ComponentChildren } from 'preact';
-import type { BookContext } from '#renderer/books/book-hands.ts';
+import type { BookContext } from '#renderer/books/book-api.ts';
 import { figureWords } from '#shared-calc/quantity/figure-words.ts';
 import { Button } from '#renderer/kit/button.tsx';
 import { EmptyNote } from '#renderer/kit/empty-note.tsx';
@@ -9,23 +9,23 @@ import { LAST_JOBS } from '#shared-calc/prepare/teach-house.ts';
 import { toBase, unitOf } from '#shared-calc/quantity/unit.ts';
 import { writeNumber } from '#shared-calc/quantity/write-figure.ts';
 import type { HouseLesson, PlantLesson } from '#shared-calc/derive/house-lessons.ts';
-import type { PrepareHands } from '#renderer/store/prepare-hands.ts';
+import type { JobApi } from '#renderer/store/job-api.ts';
 import css from './prepare.module.css';
 
 interface LessonsParts {
   readonly lessons: readonly HouseLesson[];
   readonly plants: PlantLesson | undefined;
-  readonly hands: PrepareHands;
+  readonly api: JobApi;
   readonly context: BookContext;
   readonly recipe: string;
 }
 
 /** Old, new, and what it does to the reference size; taken only by a click. */
-export function Lessons({ lessons, plants, hands, context, recipe }: LessonsParts) {
+export function Lessons({ lessons, plants, api, context, recipe }: LessonsParts) {
   if (lessons.length === 0 && !plants) return <EmptyNote>No job has been measured yet.</EmptyNote>;
   const rows = [
-    ...lessons.map((lesson) => lineRow(lesson, { hands, context, recipe })),
-    ...(plants ? [plantRow(plants, { hands, context })] : []),
+    ...lessons.map((lesson) => lineRow(lesson, { api, context, recipe })),
+    ...(plants ? [plantRow(plants, { api, context })] : []),
   ];
   return (
     <Table
@@ -71,7 +71,7 @@ interface LessonRow {
 
 function lineRow(
   lesson: HouseLesson,
-  { hands, context, recipe }: Pick<LessonsParts, 'hands' | 'context' | 'recipe'>,
+  { api, context, recipe }: Pick<LessonsParts, 'api' | 'context' | 'recipe'>,
 ): LessonRow {
   const { line, label, jobs, old, proposed, as, median } = lesson;
   const { decimalComma } = context.workshop;
@@ -83,13 +83,13 @@ function lineRow(
     now: <code>{old}</code>,
     house: proposed === undefined ? undefined : <code>{proposed}</code>,
     effect: effectWords(lesson, context),
-    teach: () => hands.doAct('teachHouse', { recipe, line }),
+    teach: () => api.doAct('teachHouse', { recipe, line }),
   };
 }
 
 function plantRow(
   { jobs, old, proposed, median }: PlantLesson,
-  { hands, context }: Pick<LessonsParts, 'hands' | 'context'>,
+  { api, context }: Pick<LessonsParts, 'api' | 'context'>,
 ): LessonRow {
   const share = (value: number) => `${writeNumber(value * 100, 1, { decimalComma: context.workshop.decimalComma })} %`;
   return {
@@ -100,7 +100,7 @@ function plantRow(
     now: share(old),
     house: proposed === undefined ? undefined : share(proposed),
     effect: 'of the cost of plants',
-    teach: () => hands.doAct('teachPlantLoss', {}),
+    teach: () => api.doAct('teachPlantLoss', {}),
   };
 }
 

@@ -1,4 +1,4 @@
-import type { BookContext } from '#renderer/books/book-hands.ts';
+import type { BookContext } from '#renderer/books/book-api.ts';
 import { writeRoute } from '#renderer/frame/place-route.ts';
 import { jobName, jobsInOrder } from '#shared-calc/jobs/find-job.ts';
 import { walkLinks } from '#renderer/kit/walk-links.ts';

@@ -6,7 +6,7 @@ import { batchLabel } from '#shared-calc/prepare/batch-label.ts';
 import { coreHeat, readProbeLog, sayCoreHeat } from '#shared-calc/prepare/probe-log.ts';
 import type { TreatmentBatch } from '#shared-calc/records/records.ts';
 import type { PartView } from './part-view.ts';
-import type { PrepareHands } from '#renderer/store/prepare-hands.ts';
+import type { JobApi } from '#renderer/store/job-api.ts';
 import { writePrepare } from '#renderer/frame/prepare-route.ts';
 import { Button, Buttons } from '#renderer/kit/button.tsx';
 import { Checkbox } from '#renderer/kit/checkbox.tsx';
@@ -35,11 +35,11 @@ export function OpenBatch({ view: { desk, context, job }, batch }: OpenBatchPart
       </ul>
       <p class="links">
         <Link href={writePrepare(job?.id, 'cards', 'labels', batch.id)}>Its label on paper</Link>
-        <Button look="plain" onClick={() => desk.hands.doAct('removeBatch', { batch: batch.id })}>
+        <Button look="plain" onClick={() => desk.api.doAct('removeBatch', { batch: batch.id })}>
           Take this batch out
         </Button>
       </p>
-      <CoreLog hands={desk.hands} batch={batch} />
+      <CoreLog api={desk.api} batch={batch} />
       {batch.aim === 'clean' && batch.way === 'bake' && (
         <Checkbox label="Moistened 16 h before" on={moistened} turn={setMoistened} />
       )}
@@ -49,17 +49,17 @@ export function OpenBatch({ view: { desk, context, job }, batch }: OpenBatchPart
 }
 
 interface LogParts {
-  readonly hands: PrepareHands;
+  readonly api: JobApi;
   readonly batch: TreatmentBatch;
 }
 
-function CoreLog({ hands, batch }: LogParts) {
+function CoreLog({ api, batch }: LogParts) {
   const [text, setText] = useState(() => batch.log.map(([minute, degC]) => `${minute} ${degC}`).join('\n'));
   const [wrong, setWrong] = useState<string>();
   const take = () => {
     const log = readProbeLog(text);
     const rows = log.ok ? log.value.map(([minute, degC]): [number, number] => [minute, degC]) : [];
-    setWrong(log.ok ? hands.doAct('logBatch', { batch: batch.id, log: rows }) : hands.refuse(sayLogFaults(log.fault)));
+    setWrong(log.ok ? api.doAct('logBatch', { batch: batch.id, log: rows }) : api.refuse(sayLogFaults(log.fault)));
   };
   return (
     <div>

@@ -1,4 +1,4 @@
-import type { BookContext } from '#renderer/books/book-hands.ts';
+import type { BookContext } from '#renderer/books/book-api.ts';
 import type { Job } from '#shared-calc/records/records.ts';
 import type { PrepareDesk } from './prepare-desk.ts';
 

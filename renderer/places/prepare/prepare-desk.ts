@@ -1,11 +1,11 @@
 import { signal, type Signal } from '@preact/signals';
 import { keptNumber, type KeptNumber } from '#renderer/store/kept-number.ts';
-import type { PrepareHands } from '#renderer/store/prepare-hands.ts';
+import type { JobApi } from '#renderer/store/job-api.ts';
 import { noTreatment, type TreatmentTexts } from './treatment-texts.ts';
 
 /** What the prep plan place keeps while the page is open. */
 export interface PrepareDesk {
-  readonly hands: PrepareHands;
+  readonly api: JobApi;
   /** Hours that one builder works a day, and tanks that stand in the workshop at once. */
   readonly hoursADay: Signal<number>;
   readonly places: Signal<number>;
@@ -19,14 +19,14 @@ export interface PrepareDesk {
 const USUAL_HOURS = 8;
 const USUAL_PLACES = 4;
 
-export function openPrepareDesk(hands: PrepareHands, page: Window): PrepareDesk {
+export function openPrepareDesk(api: JobApi, page: Window): PrepareDesk {
   const kept: Readonly<Record<'hoursADay' | 'places', KeptNumber>> = {
     hoursADay: keptNumber(page, 'hours a day', USUAL_HOURS),
     places: keptNumber(page, 'places for tanks', USUAL_PLACES),
   };
   const held = { hoursADay: signal(kept.hoursADay.read()), places: signal(kept.places.read()) };
   return {
-    hands,
+    api,
     ...held,
     treatment: signal(noTreatment),
     reference: signal(undefined),

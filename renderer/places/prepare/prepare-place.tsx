@@ -1,4 +1,4 @@
-import { contextNow, type BookContext } from '#renderer/books/book-hands.ts';
+import { contextNow, type BookContext } from '#renderer/books/book-api.ts';
 import type { PlaceAct } from '#renderer/frame/frame-view.ts';
 import type { FindView, PlaceView } from '#renderer/frame/page-view.ts';
 import type { Route } from '#renderer/frame/place-route.ts';
@@ -13,7 +13,7 @@ import { JobsPart } from './jobs-part.tsx';
 import { LeavesPart } from './leaves-part.tsx';
 import type { PartView } from './part-view.ts';
 import { openPrepareDesk } from './prepare-desk.ts';
-import type { PrepareHands } from '#renderer/store/prepare-hands.ts';
+import type { JobApi } from '#renderer/store/job-api.ts';
 import { prepareParts, readPrepareRest, writePrepare, type PreparePartId } from '#renderer/frame/prepare-route.ts';
 import { Tabs } from '#renderer/kit/tabs.tsx';
 import { TookPart } from './took-part.tsx';
@@ -22,13 +22,13 @@ import '#renderer/books/books.css';
 import css from '#renderer/kit/part-page.module.css';
 
 /** The prep plan: a job's dates, all jobs on one line, checks, leaves, the watch, what it took, and the printed cards. */
-export function preparePlace(hands: PrepareHands): (route: Route) => PlaceView {
-  const desk = openPrepareDesk(hands, window);
+export function preparePlace(api: JobApi): (route: Route) => PlaceView {
+  const desk = openPrepareDesk(api, window);
   return ({ rest }) => {
-    const context = contextNow(hands);
+    const context = contextNow(api);
     const asked = readPrepareRest(rest, context.records);
-    if (asked.job !== undefined && asked.job !== hands.job.peek()) queueMicrotask(() => hands.openJob(asked.job ?? ''));
-    const job = context.records.job.get(asked.job ?? hands.job.value ?? '');
+    if (asked.job !== undefined && asked.job !== api.job.peek()) queueMicrotask(() => api.openJob(asked.job ?? ''));
+    const job = context.records.job.get(asked.job ?? api.job.value ?? '');
     const view: PartView = { desk, context, job, of: asked.of, one: asked.one };
     if (asked.part === 'cards' && isCard(asked.of)) return paperView(view, asked.of);
     return partView(view, asked.part);

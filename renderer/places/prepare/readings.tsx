@@ -35,7 +35,7 @@ export function Readings({ view: { desk, context, job }, size }: ReadingsParts) 
   const log: Log = useMemo(() => (text.trim() === '' ? undefined : readWatchLog(text)), [text]);
   const keep = () => {
     if (!job || !log?.ok || !band.ok) return setWrong('There is nothing to keep yet.');
-    return setWrong(desk.hands.doAct('keepWatch', { job: job.id, column: size.key, readings: text, by }));
+    return setWrong(desk.api.doAct('keepWatch', { job: job.id, column: size.key, readings: text, by }));
   };
   return (
     <section>

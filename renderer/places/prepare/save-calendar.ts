@@ -15,7 +15,7 @@ export function saveJobPlan({ desk, context, job }: Pick<PartView, 'desk' | 'con
   const plan = worked?.plan();
   if (!worked || !plan) return;
   if (plan.ok) save({ desk, context }, `${job.id} ${job.title}`.trim(), entriesOf(plan.value, context.workshop.name));
-  else desk.hands.refuse(sayNoPlan(worked, plan.fault));
+  else desk.api.refuse(sayNoPlan(worked, plan.fault));
 }
 
 /** The dates of all jobs that are under way or stand with a client. */
@@ -24,7 +24,7 @@ export function saveAllPlans({ desk, context }: Pick<PartView, 'desk' | 'context
   const { planned } = plannedJobs(context, passes);
   const entries = planned.flatMap((plan) => entriesOf(plan, context.workshop.name));
   if (planned.length > 0) save({ desk, context }, 'All jobs', entries);
-  else desk.hands.refuse('No job is under way or handed over: there is no date to save.');
+  else desk.api.refuse('No job is under way or handed over: there is no date to save.');
 }
 
 function entriesOf({ job, plan, care, lamps }: JobPlan, place: string): readonly CalendarEntry[] {
@@ -46,5 +46,5 @@ function save(
   const file = fileName(`${name} prep plan`, 'ics');
   const text = calendarFile({ name: `${name}, ${context.workshop.name}`, stamp: new Date().toISOString(), entries });
   saveText(document, file, text, 'text/calendar;charset=utf-8');
-  desk.hands.say(`${entries.length} dates are saved as ${file}.`);
+  desk.api.say(`${entries.length} dates are saved as ${file}.`);
 }

@@ -1,5 +1,5 @@
 import { useMemo } from 'preact/hooks';
-import type { BookContext } from '#renderer/books/book-hands.ts';
+import type { BookContext } from '#renderer/books/book-api.ts';
 import { ChoiceField, SettledField, Fields } from '#renderer/kit/field.tsx';
 import { Hint } from '#renderer/kit/note.tsx';
 import { figureWords, shownUnitWords } from '#shared-calc/quantity/figure-words.ts';
@@ -52,8 +52,8 @@ function Taken({ title, rows, desk, context, job }: TakenParts) {
     (text: string) => {
       const measure = { name: label, stored: unit, low: 0, high: 1_000_000, mayBeEmpty: true };
       const read = said(readMeasure(text, measure, workshop));
-      if (!read.ok) return desk.hands.refuse(read.fault);
-      return desk.hands.doAct('writeTook', { job: job.id, line, value: read.value ?? null });
+      if (!read.ok) return desk.api.refuse(read.fault);
+      return desk.api.doAct('writeTook', { job: job.id, line, value: read.value ?? null });
     };
   return (
     <section>
@@ -107,7 +107,7 @@ function TeachTheHouse({ desk, context, job }: Pick<TakenParts, 'desk' | 'contex
           choose={(tank) => (desk.reference.value = tank)}
         />
       </Fields>
-      <Lessons lessons={lessons} plants={plants} hands={desk.hands} context={context} recipe={job.recipe} />
+      <Lessons lessons={lessons} plants={plants} api={desk.api} context={context} recipe={job.recipe} />
     </section>
   );
 }

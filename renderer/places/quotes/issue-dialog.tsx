@@ -1,9 +1,9 @@
 import { useState } from 'preact/hooks';
-import type { BookContext } from '#renderer/books/book-hands.ts';
+import type { BookContext } from '#renderer/books/book-api.ts';
 import { showCoins } from '#shared-calc/quantity/coins-text.ts';
 import { writeRoute } from '#renderer/frame/place-route.ts';
 import { AskDialog } from '#renderer/kit/ask-dialog.tsx';
-import type { MoneyHands } from '#renderer/store/money-hands.ts';
+import type { JobApi } from '#renderer/store/job-api.ts';
 import { jobName } from '#shared-calc/jobs/find-job.ts';
 import { paperDay } from '#shared-calc/papers/paper-words.ts';
 import { quoteNumberOf } from '#shared-calc/jobs/issue-quote.ts';
@@ -14,19 +14,19 @@ interface SheetParts {
   readonly job: Job;
   readonly body: QuoteBody;
   readonly context: BookContext;
-  readonly hands: MoneyHands;
+  readonly api: JobApi;
   readonly close: () => void;
 }
 
 /** Asks once before a quote is issued: it is the one act that is never taken back. */
-export function IssueDialog({ job, body, context: { records, workshop }, hands, close }: SheetParts) {
+export function IssueDialog({ job, body, context: { records, workshop }, api, close }: SheetParts) {
   const [isBusy, setBusy] = useState(false);
   const [wrong, setWrong] = useState<string>();
   const number = quoteNumberOf(records, job.id);
   const money = (coins: number) => `${showCoins(coins, workshop)}\u00a0${workshop.currency}`;
   const issue = async () => {
     setBusy(true);
-    const done = await hands.issue(job.id);
+    const done = await api.issue(job.id);
     setBusy(false);
     setWrong(done.ok ? undefined : done.fault);
     const issued = done.ok ? done.value.change?.added.find(({ kind }) => kind === 'issuedQuote') : undefined;

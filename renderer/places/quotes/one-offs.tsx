@@ -1,10 +1,10 @@
 import type { QuoteLineFields } from '#shared-calc/acts/quote-line-acts.ts';
 import { useState } from 'preact/hooks';
-import type { BookContext } from '#renderer/books/book-hands.ts';
+import type { BookContext } from '#renderer/books/book-api.ts';
 import { ChoiceField, SettledField, TextField, Fields } from '#renderer/kit/field.tsx';
 import { entryOfCoins } from '#shared-calc/quantity/coins-text.ts';
 import { Button, Buttons } from '#renderer/kit/button.tsx';
-import type { MoneyHands } from '#renderer/store/money-hands.ts';
+import type { JobApi } from '#renderer/store/job-api.ts';
 import { readMoney } from '#shared-calc/read/read-money.ts';
 import type { QuoteLine, Records } from '#shared-calc/records/records.ts';
 import css from './quotes.module.css';
@@ -13,7 +13,7 @@ import { said } from '#shared-calc/words/say-entry-fault.ts';
 interface OneOffsParts {
   readonly job: string;
   readonly context: BookContext;
-  readonly hands: MoneyHands;
+  readonly api: JobApi;
 }
 
 const whose = [
@@ -22,15 +22,15 @@ const whose = [
 ];
 
 /** Lines for this job alone, at cost; their group gives margin and tax. */
-export function OneOffs({ job, context, hands }: OneOffsParts) {
+export function OneOffs({ job, context, api }: OneOffsParts) {
   const lines = [...context.records.quoteLine.values()].filter((line) => line.job === job);
   return (
     <section>
       <h3>Lines for this job alone, at cost</h3>
       {lines.map((line) => (
-        <OneOff key={line.id} line={line} context={context} hands={hands} />
+        <OneOff key={line.id} line={line} context={context} api={api} />
       ))}
-      <NewOneOff job={job} context={context} hands={hands} />
+      <NewOneOff job={job} context={context} api={api} />
     </section>
   );
 }
@@ -44,12 +44,12 @@ function groupOptions({ margin }: Pick<Records, 'margin'>) {
 function OneOff({
   line,
   context: { records, workshop },
-  hands,
+  api,
 }: Omit<OneOffsParts, 'job'> & { readonly line: QuoteLine }) {
-  const put = (fields: QuoteLineFields) => hands.doAct('changeQuoteLine', { line: line.id, fields });
+  const put = (fields: QuoteLineFields) => api.doAct('changeQuoteLine', { line: line.id, fields });
   const putCost = (text: string) => {
     const coins = said(readMoney(text, workshop));
-    return coins.ok ? put({ costCoins: coins.value }) : hands.refuse(coins.fault);
+    return coins.ok ? put({ costCoins: coins.value }) : api.refuse(coins.fault);
   };
   return (
     <div class={css['oneOff']}>
@@ -76,7 +76,7 @@ function OneOff({
         />
       </Fields>
       <p>
-        <Button look="plain" onClick={() => hands.doAct('removeQuoteLine', { line: line.id })}>
+        <Button look="plain" onClick={() => api.doAct('removeQuoteLine', { line: line.id })}>
           Remove {line.label}
         </Button>
       </p>
@@ -84,7 +84,7 @@ function OneOff({
   );
 }
 
-function NewOneOff({ job, context: { records, workshop }, hands }: OneOffsParts) {
+function NewOneOff({ job, context: { records, workshop }, api }: OneOffsParts) {
   const [label, setLabel] = useState('');
   const [cost, setCost] = useState('');
   const groups = groupOptions(records);
@@ -93,7 +93,7 @@ function NewOneOff({ job, context: { records, workshop }, hands }: OneOffsParts)
   const isReady = label.trim() !== '' && coins?.ok === true && group !== '';
   const add = () => {
     if (!isReady || !coins.ok) return;
-    hands.doAct('addQuoteLine', { job, label, group, costCoins: coins.value, by: 'client' });
+    api.doAct('addQuoteLine', { job, label, group, costCoins: coins.value, by: 'client' });
     setLabel('');
     setCost('');
   };

@@ -1,5 +1,5 @@
 import { useMemo } from 'preact/hooks';
-import type { BookContext } from '#renderer/books/book-hands.ts';
+import type { BookContext } from '#renderer/books/book-api.ts';
 import { letterheadOf } from '#shared-calc/papers/letterhead-of.ts';
 import { OptionsPaper } from '#renderer/print/options-paper.tsx';
 import { benchSection } from '#renderer/drawing/section-of.ts';

@@ -1,8 +1,8 @@
-import type { BookContext } from '#renderer/books/book-hands.ts';
+import type { BookContext } from '#renderer/books/book-api.ts';
 import { ChoiceField } from '#renderer/kit/field.tsx';
 import { writeRoute } from '#renderer/frame/place-route.ts';
 import { Link } from '#renderer/kit/link.tsx';
-import type { MoneyHands } from '#renderer/store/money-hands.ts';
+import type { JobApi } from '#renderer/store/job-api.ts';
 import { paperDay } from '#shared-calc/papers/paper-words.ts';
 import type { QuoteBody } from '#shared-calc/jobs/quote-body.ts';
 import type { Job } from '#shared-calc/records/records.ts';
@@ -23,7 +23,7 @@ interface DraftSlipParts extends SlipParts {
   readonly job: Job;
   /** Nothing while it cannot be worked. */
   readonly body: QuoteBody | undefined;
-  readonly hands: MoneyHands;
+  readonly api: JobApi;
 }
 
 const bases = [
@@ -32,9 +32,9 @@ const bases = [
 ];
 
 /** Beside a quote that is still in the making: what it costs us, and what may be put on it. */
-export function DraftSlip({ job, body, context, hands, sealOf }: DraftSlipParts) {
+export function DraftSlip({ job, body, context, api, sealOf }: DraftSlipParts) {
   const choose = (basis: string) =>
-    void hands.doAct('writeJob', { job: job.id, fields: { basis: basis === 'packs' ? 'packs' : 'used' } });
+    void api.doAct('writeJob', { job: job.id, fields: { basis: basis === 'packs' ? 'packs' : 'used' } });
   return (
     <aside class="slip record" aria-label="About the quote, for us alone" id="slip" tabIndex={-1}>
       <header>
@@ -45,7 +45,7 @@ export function DraftSlip({ job, body, context, hands, sealOf }: DraftSlipParts)
       </header>
       <ChoiceField label="Costed by" value={job.basis} options={bases} choose={choose} />
       {body && <MoneyPart body={body} context={context} />}
-      <OneOffs key={job.id} job={job.id} context={context} hands={hands} />
+      <OneOffs key={job.id} job={job.id} context={context} api={api} />
       <Revisions quotes={issuedFor(context.records, job.id)} here={undefined} sealOf={sealOf} context={context} />
     </aside>
   );

@@ -1,11 +1,11 @@
 import { signal, type Signal } from '@preact/signals';
 import type { ComponentChildren } from 'preact';
-import { contextNow, type BookContext } from '#renderer/books/book-hands.ts';
+import { contextNow, type BookContext } from '#renderer/books/book-api.ts';
 import { downloadCsv } from '#renderer/files/download-csv.ts';
 import type { PlaceAct } from '#renderer/frame/frame-view.ts';
 import type { PlaceView } from '#renderer/frame/page-view.ts';
 import { writeRoute, type Route } from '#renderer/frame/place-route.ts';
-import type { MoneyHands } from '#renderer/store/money-hands.ts';
+import type { JobApi } from '#renderer/store/job-api.ts';
 import { jobName } from '#shared-calc/jobs/find-job.ts';
 import { EmptyNote } from '#renderer/kit/empty-note.tsx';
 import { KeptOpen } from '#renderer/kit/kept-open.tsx';
@@ -34,7 +34,7 @@ import '#renderer/books/books.css';
 import css from './quotes.module.css';
 
 interface Desk {
-  readonly hands: MoneyHands;
+  readonly api: JobApi;
   readonly sealOf: ReturnType<typeof quoteSeals>;
   readonly asking: Signal<boolean>;
   readonly draftOf: (context: BookContext, job: Job) => Result<QuoteBody, string>;
@@ -44,16 +44,16 @@ interface Desk {
  * Quotes: `#/quotes/J02` a job's in the making, `#/quotes/Q-0001A` an issued one, `#/quotes/changed/Q-0001A/Q-0001B`,
  * `#/quotes/options`, `#/quotes/prices` and `#/quotes/all`.
  */
-export function quotesPlace(hands: MoneyHands): (route: Route) => PlaceView {
+export function quotesPlace(api: JobApi): (route: Route) => PlaceView {
   const keptDraft = memo<Result<QuoteBody, string>>();
   const desk: Desk = {
-    hands,
+    api,
     sealOf: quoteSeals(crypto.subtle),
     asking: signal(false),
     draftOf: (context, job) => keptDraft([context, job], () => draftOf(context, job)),
   };
   return ({ rest }) => {
-    const context = contextNow(hands);
+    const context = contextNow(api);
     return quoteNamed(desk, rest, context) ?? leafNamed(desk, rest, context);
   };
 }
@@ -85,7 +85,7 @@ function quoteNamed(
 
 function leafNamed(desk: Desk, [what = '', one = '']: Route['rest'], context: BookContext): PlaceView {
   const { job: jobs } = context.records;
-  const job = jobs.get(what) ?? jobs.get(one) ?? jobs.get(desk.hands.job.value ?? '');
+  const job = jobs.get(what) ?? jobs.get(one) ?? jobs.get(desk.api.job.value ?? '');
   if (what === 'prices') return listView('new prices', context, 'prices', <TouchesView context={context} />);
   if (what === 'all' || !job)
     return listView('all issued', context, 'all', <AllQuotes context={context} sealOf={desk.sealOf} />);
@@ -139,7 +139,7 @@ function listView(aside: string, { records }: BookContext, here: string, childre
 }
 
 function draftView(desk: Desk, job: Job, context: BookContext): PlaceView {
-  const { hands, asking, sealOf } = desk;
+  const { api, asking, sealOf } = desk;
   const draft = desk.draftOf(context, job);
   const { display } = context;
   const none = draft.ok ? '' : draft.fault;
@@ -158,27 +158,19 @@ function draftView(desk: Desk, job: Job, context: BookContext): PlaceView {
       '',
       'The quote as the client reads it',
       <>
-        <KeptOpen hands={hands} job={job.id} />
+        <KeptOpen api={api} job={job.id} />
         {draft.ok ? (
           <QuotePaper model={quoteModel(draft.value)} lines={draft.value.lines} display={display} />
         ) : (
           <EmptyNote>{none}</EmptyNote>
         )}
         {asking.value && draft.ok && (
-          <IssueDialog
-            job={job}
-            body={draft.value}
-            context={context}
-            hands={hands}
-            close={() => (asking.value = false)}
-          />
+          <IssueDialog job={job} body={draft.value} context={context} api={api} close={() => (asking.value = false)} />
         )}
       </>,
       true,
     ),
-    slip: (
-      <DraftSlip job={job} body={draft.ok ? draft.value : undefined} context={context} hands={hands} sealOf={sealOf} />
-    ),
+    slip: <DraftSlip job={job} body={draft.ok ? draft.value : undefined} context={context} api={api} sealOf={sealOf} />,
   };
 }
 

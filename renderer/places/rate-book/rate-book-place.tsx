@@ -1,4 +1,4 @@
-import type { BookHands } from '#renderer/books/book-hands.ts';
+import type { BookApi } from '#renderer/books/book-api.ts';
 import { bookPlace } from '#renderer/books/book-place.tsx';
 import { previewRecords, sayHeadings } from '#renderer/files/import-preview.ts';
 import { listImport } from '#renderer/files/list-import.tsx';
@@ -19,9 +19,10 @@ const leaves = [
 type LeafId = (typeof leaves)[number]['id'];
 
 /** What an hour, a group, a supplier and the state take, and when the workshop is shut; a leaf each. */
-export function rateBookPlace(hands: BookHands): (route: Route) => PlaceView {
+export function rateBookPlace(api: BookApi): (route: Route) => PlaceView {
   const list = listImport({
-    hands,
+    api,
+    list: 'suppliers',
     title: 'Take in a list of suppliers',
     needs: sayHeadings('supplier'),
     preview: (text, { records }) => previewRecords(importRecords('supplier', text, records)),
@@ -33,17 +34,17 @@ export function rateBookPlace(hands: BookHands): (route: Route) => PlaceView {
     </>
   );
   const places: Readonly<Record<LeafId, (route: Route) => PlaceView>> = {
-    rates: bookPlace({ hands, table: rateTable, aside: 'hours and kilometres', above: above('rates') }),
-    margins: bookPlace({ hands, table: marginTable, aside: 'by quote group', above: above('margins') }),
-    taxes: bookPlace({ hands, table: taxTable, aside: 'worked on the sum of a class', above: above('taxes') }),
+    rates: bookPlace({ api, table: rateTable, aside: 'hours and kilometres', above: above('rates') }),
+    margins: bookPlace({ api, table: marginTable, aside: 'by quote group', above: above('margins') }),
+    taxes: bookPlace({ api, table: taxTable, aside: 'worked on the sum of a class', above: above('taxes') }),
     suppliers: bookPlace({
-      hands,
+      api,
       table: supplierTable,
       aside: 'carriage, lead and days',
       acts: [{ label: 'Take in a list', run: list.open }],
       above: above('suppliers'),
     }),
-    'closed-days': bookPlace({ hands, table: closedTable, aside: 'no goods and no work', above: above('closed-days') }),
+    'closed-days': bookPlace({ api, table: closedTable, aside: 'no goods and no work', above: above('closed-days') }),
   };
   return (route) => {
     const leaf = leaves.find(({ id }) => id === route.rest[0]) ?? leaves[0];

@@ -1,5 +1,5 @@
 import { SettledField, Fields } from '#renderer/kit/field.tsx';
-import type { LineFields } from './put-fields.ts';
+import { entryOf, type LineFields } from './put-fields.ts';
 
 /** The least and most that a figure of the line may be without being told out of range, in its own unit. */
 export function BoundFields({ line, put }: LineFields) {
@@ -10,8 +10,14 @@ export function BoundFields({ line, put }: LineFields) {
   };
   return (
     <Fields>
-      <SettledField label="At least" unit={line.unit} figure text={String(line.low ?? '')} settle={settle('low')} />
-      <SettledField label="At most" unit={line.unit} figure text={String(line.high ?? '')} settle={settle('high')} />
+      <SettledField {...entryOf('low')} unit={line.unit} figure text={String(line.low ?? '')} settle={settle('low')} />
+      <SettledField
+        {...entryOf('high')}
+        unit={line.unit}
+        figure
+        text={String(line.high ?? '')}
+        settle={settle('high')}
+      />
     </Fields>
   );
 }

@@ -1,8 +1,8 @@
 import { ChoiceField, SettledField } from '#renderer/kit/field.tsx';
 import { lineRoles } from '#shared-calc/fields/recipe.ts';
-import type { Line } from '#shared-calc/records/records.ts';
-import { given, type LineFields } from './put-fields.ts';
+import { entryOf, given, type LineFields } from './put-fields.ts';
 import { Checkbox } from '#renderer/kit/checkbox.tsx';
+import { headingOf, recordFields } from '#shared-calc/fields/record-fields.ts';
 
 interface NameParts extends LineFields {
   readonly rename: (name: string) => string | undefined;
@@ -16,15 +16,9 @@ export function NameFields({ line, put, rename }: NameParts) {
   };
   return (
     <>
-      <SettledField
-        label="Name in rules"
-        text={line.name}
-        settle={rename}
-        hint="Renamed through every rule that uses it."
-        longest={60}
-      />
-      <SettledField label="Name in words" text={line.label ?? ''} settle={(text) => put({ label: given(text) })} />
-      <SettledField label="Section" text={line.section} settle={settleSection} />
+      <SettledField {...entryOf('name')} text={line.name} settle={rename} longest={60} />
+      <SettledField {...entryOf('label')} text={line.label ?? ''} settle={(text) => put({ label: given(text) })} />
+      <SettledField {...entryOf('section')} text={line.section} settle={settleSection} />
     </>
   );
 }
@@ -34,20 +28,15 @@ export function KindFields({ line, put }: LineFields) {
   return (
     <>
       <ChoiceField
-        label="What it is"
+        {...entryOf('role')}
         value={line.role}
         options={roles}
         choose={(word) => put({ role: lineRoles.find((role) => role === word) ?? line.role })}
       />
-      <SettledField
-        label="Unit"
-        text={line.unit}
-        settle={(unit) => put({ unit: unit.trim() })}
-        hint="mm, m2, L, kg, g, %, each, min, degC, number, money; choice and yes_no for words"
-      />
+      <SettledField {...entryOf('unit')} text={line.unit} settle={(unit) => put({ unit: unit.trim() })} />
       {line.unit === 'choice' && (
         <SettledField
-          label="Choices"
+          {...entryOf('options')}
           text={(line.options ?? []).join(', ')}
           settle={(text) => put({ options: wordsIn(text) })}
         />
@@ -60,24 +49,24 @@ export function KindFields({ line, put }: LineFields) {
 export function WordFields({ line, put }: LineFields) {
   return (
     <>
-      <SettledField label="Note" text={line.note} lines settle={(note) => put({ note })} />
-      <SettledField label="Caution" text={line.caution ?? ''} lines settle={(text) => put({ caution: given(text) })} />
-      <Checkbox label="shown first" on={line.shownFirst} turn={(shownFirst) => put({ shownFirst })} />
-      <Checkbox label="set in under the line before" on={line.inset} turn={(inset) => put({ inset })} />
+      <SettledField {...entryOf('note')} text={line.note} lines settle={(note) => put({ note })} />
+      <SettledField
+        {...entryOf('caution')}
+        text={line.caution ?? ''}
+        lines
+        settle={(text) => put({ caution: given(text) })}
+      />
+      <Checkbox
+        label={headingOf('line', 'shownFirst')}
+        on={line.shownFirst}
+        turn={(shownFirst) => put({ shownFirst })}
+      />
+      <Checkbox label={headingOf('line', 'inset')} on={line.inset} turn={(inset) => put({ inset })} />
     </>
   );
 }
 
-const roleWords: Readonly<Record<Line['role'], string>> = {
-  tank: 'supplied by the tank',
-  given: 'a figure of the house',
-  worked: 'worked by a rule',
-  need: 'a need of a material',
-  work: 'minutes of work',
-  check: 'a check',
-};
-
-const roles = lineRoles.map((role) => ({ value: role, label: roleWords[role] }));
+const roles = recordFields.line.role.options;
 
 function wordsIn(text: string): string[] {
   return text

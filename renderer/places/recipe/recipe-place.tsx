@@ -16,8 +16,8 @@ export function recipePlace({ book, bench, clock }: PageStore): (route: Route) =
   const store = openRecipeStore({ book, clock, display: bench.display });
   const editing = signal<Editing | undefined>(undefined);
   return ({ rest }) => {
-    const onBench = bench.laid.value?.worked.source().recipe.id;
-    queueMicrotask(() => store.lay(rest[0] ?? store.recipe.peek()?.id ?? onBench));
+    const onBench = bench.opened.value?.worked.source().recipe.id;
+    queueMicrotask(() => store.open(rest[0] ?? store.recipe.peek()?.id ?? onBench));
     const recipe = store.recipe.value;
     if (!recipe)
       return {

@@ -1,8 +1,9 @@
 import { ChoiceField, SettledField } from '#renderer/kit/field.tsx';
 import { checkLevels } from '#shared-calc/fields/recipe.ts';
 import type { Records } from '#shared-calc/records/records.ts';
-import { given, type LineFields } from './put-fields.ts';
+import { entryOf, given, type LineFields } from './put-fields.ts';
 import { Checkbox } from '#renderer/kit/checkbox.tsx';
+import { headingOf } from '#shared-calc/fields/record-fields.ts';
 
 interface FieldParts extends LineFields {
   readonly records: Records;
@@ -28,13 +29,13 @@ function NeedFields({ line, put, records }: FieldParts) {
   return (
     <>
       <ChoiceField
-        label="Material"
+        {...entryOf('material')}
         value={line.material ?? ''}
         options={[none, { value: 'TANK', label: 'the tank itself' }, ...materials]}
         choose={(material) => put({ material: given(material) })}
       />
       <ChoiceField
-        label="Quote group"
+        {...entryOf('group')}
         value={line.group ?? ''}
         options={[none, ...groups]}
         choose={(group) => put({ group: given(group) })}
@@ -47,34 +48,28 @@ function NeedFields({ line, put, records }: FieldParts) {
 function WorkFields({ line, put }: FieldParts) {
   return (
     <>
-      <SettledField label="Task" text={line.task ?? ''} settle={(task) => put({ task: given(task) })} />
+      <SettledField {...entryOf('task')} text={line.task ?? ''} settle={(task) => put({ task: given(task) })} />
       <PerJob line={line} put={put} />
     </>
   );
 }
 
 function PerJob({ line, put }: LineFields) {
-  return <Checkbox label="once a job, not once a build" on={line.perJob} turn={(perJob) => put({ perJob })} />;
+  return <Checkbox label={headingOf('line', 'perJob')} on={line.perJob} turn={(perJob) => put({ perJob })} />;
 }
 
 function CheckFields({ line, put }: FieldParts) {
   return (
     <>
       <ChoiceField
-        label="Level"
+        {...entryOf('level')}
         value={line.level ?? 'watch'}
         options={levels}
         choose={(word) => put({ level: checkLevels.find((level) => level === word) })}
       />
+      <SettledField {...entryOf('says')} text={line.says ?? ''} lines settle={(says) => put({ says: given(says) })} />
       <SettledField
-        label="Sentence when it does not hold"
-        text={line.says ?? ''}
-        lines
-        settle={(says) => put({ says: given(says) })}
-        hint="The name of a line in braces shows its figure."
-      />
-      <SettledField
-        label="Who decides"
+        {...entryOf('decides')}
         text={line.decides ?? ''}
         settle={(decides) => put({ decides: given(decides) })}
       />

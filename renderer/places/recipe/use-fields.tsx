@@ -14,7 +14,7 @@ import {
 import { linesOf } from '#shared-calc/recipe/lines-of.ts';
 import { lineLabel } from '#shared-calc/recipe/line-label.ts';
 import type { Line } from '#shared-calc/records/records.ts';
-import type { LineFields } from './put-fields.ts';
+import { entryOf, type LineFields } from './put-fields.ts';
 
 interface UseParts extends LineFields {
   readonly book: BookStore;
@@ -30,7 +30,7 @@ export function UseFields({ line, put, book }: UseParts) {
   return (
     <>
       <ChoiceField
-        label="Used by the program for"
+        {...entryOf('use')}
         value={line.use ?? ''}
         options={[nothing, ...usesFor(line).map((use) => ({ value: use, label: useLabel(use, line, lines) }))]}
         choose={choose}
@@ -42,7 +42,7 @@ export function UseFields({ line, put, book }: UseParts) {
       ))}
       {line.role === 'need' && (
         <ChoiceField
-          label="Step of the build"
+          {...entryOf('place')}
           value={line.place ?? ''}
           options={[{ value: '', label: 'with most of its section' }, ...places]}
           choose={(word) => put({ place: linePlaces.find((place) => place === word) })}
@@ -67,17 +67,12 @@ function CheckUse({ line, put }: LineFields) {
   return (
     <>
       <ChoiceField
-        label="Part of the sheet of checks"
+        {...entryOf('part')}
         value={line.part ?? 'other'}
         options={checkParts.map((part) => ({ value: part, label: part }))}
         choose={(word) => put({ part: checkParts.find((part) => part === word) })}
       />
-      <SettledField
-        label="Cures to try, the likeliest first"
-        text={(line.cures ?? []).join(', ')}
-        settle={settle}
-        hint={`Any of: ${cureNames.join(', ')}.`}
-      />
+      <SettledField {...entryOf('cures')} text={(line.cures ?? []).join(', ')} settle={settle} />
     </>
   );
 }

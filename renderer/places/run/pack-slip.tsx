@@ -1,4 +1,4 @@
-import type { BookContext } from '#renderer/books/book-hands.ts';
+import type { BookContext } from '#renderer/books/book-api.ts';
 import { SettledField, Fields } from '#renderer/kit/field.tsx';
 import { showCoins } from '#shared-calc/quantity/coins-text.ts';
 import { goodsWords, packWords } from '#shared-calc/quantity/goods-words.ts';

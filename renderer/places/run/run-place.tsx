@@ -1,12 +1,12 @@
 import { signal, type Signal } from '@preact/signals';
-import { contextNow, type BookContext } from '#renderer/books/book-hands.ts';
+import { contextNow, type BookContext } from '#renderer/books/book-api.ts';
 import { downloadCsv } from '#renderer/files/download-csv.ts';
 import type { PlaceAct } from '#renderer/frame/frame-view.ts';
 import type { PlaceView } from '#renderer/frame/page-view.ts';
 import type { Route } from '#renderer/frame/place-route.ts';
 import { EmptyNote } from '#renderer/kit/empty-note.tsx';
 import { Fault } from '#renderer/kit/note.tsx';
-import type { MoneyHands } from '#renderer/store/money-hands.ts';
+import type { JobApi } from '#renderer/store/job-api.ts';
 import { packChoices, type ChosenPacks } from '#shared-calc/jobs/pack-choices.ts';
 import { jobsToBuy, type JobsRun } from '#shared-calc/derive/jobs-run.ts';
 import { runCsv } from '#shared-calc/papers/run-csv.ts';
@@ -26,16 +26,16 @@ import '#renderer/books/books.css';
 import css from './run.module.css';
 
 interface Desk {
-  readonly hands: MoneyHands;
+  readonly api: JobApi;
   /** Jobs turned on or off by hand. */
   readonly turned: Signal<ReadonlyMap<string, boolean>>;
 }
 
 /** One shopping run over jobs; `#/run/M01` has the packs of a material, `#/run/order/S-hollin` a supplier's order. */
-export function runPlace(hands: MoneyHands): (route: Route) => PlaceView {
-  const desk: Desk = { hands, turned: signal(new Map()) };
+export function runPlace(api: JobApi): (route: Route) => PlaceView {
+  const desk: Desk = { api, turned: signal(new Map()) };
   return ({ rest: [what, supplier] }) => {
-    const context = contextNow(hands);
+    const context = contextNow(api);
     const jobs = chosenJobs(desk, context);
     const facts = context.run({ jobs });
     const shown = facts.ok && jobs.length > 0 ? shownRun(facts.value, { jobs, context }) : undefined;
@@ -85,7 +85,7 @@ function shownRun(facts: JobsRun, { jobs, context }: Pick<ShownRun, 'jobs' | 'co
   return { jobs, facts, run, orders: supplierOrders(ordered, context.records), context };
 }
 
-function runActs({ hands }: Desk, shown: ShownRun | undefined): readonly PlaceAct[] {
+function runActs({ api }: Desk, shown: ShownRun | undefined): readonly PlaceAct[] {
   const none = 'Choose a job first.';
   if (!shown)
     return [
@@ -94,8 +94,8 @@ function runActs({ hands }: Desk, shown: ShownRun | undefined): readonly PlaceAc
     ];
   const { run, jobs, context } = shown;
   const order = () => {
-    if (hands.doAct('markOrdered', { jobs: [...jobs] }) !== undefined) return;
-    hands.say(`${jobs.join(', ')} ordered. What comes in is received in the Store.`);
+    if (api.doAct('markOrdered', { jobs: [...jobs] }) !== undefined) return;
+    api.say(`${jobs.join(', ')} ordered. What comes in is received in the Store.`);
   };
   return [
     {
@@ -169,7 +169,7 @@ function Slip({ shown: { run, facts, context, jobs }, desk, material }: RunParts
 }
 
 /** A choice goes into the book with the run over these jobs, and is undone as any edit is. */
-function choose({ hands }: Desk, jobs: readonly string[], chosen: Omit<ChosenPacks, 'jobs'>): string | undefined {
+function choose({ api }: Desk, jobs: readonly string[], chosen: Omit<ChosenPacks, 'jobs'>): string | undefined {
   const counts = chosen.counts ? Object.fromEntries(chosen.counts) : null;
-  return hands.doAct('choosePacks', { jobs: [...jobs], material: chosen.material, counts });
+  return api.doAct('choosePacks', { jobs: [...jobs], material: chosen.material, counts });
 }

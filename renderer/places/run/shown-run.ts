@@ -1,4 +1,4 @@
-import type { BookContext } from '#renderer/books/book-hands.ts';
+import type { BookContext } from '#renderer/books/book-api.ts';
 import type { SupplierOrder } from '#shared-calc/papers/supplier-orders.ts';
 import type { ChosenRun } from '#shared-calc/buy/chosen-packs.ts';
 import type { JobsRun } from '#shared-calc/derive/jobs-run.ts';

@@ -1,9 +1,9 @@
 import { useState } from 'preact/hooks';
-import { contextNow } from '#renderer/books/book-hands.ts';
+import { contextNow } from '#renderer/books/book-api.ts';
 import { ChoiceField, TextField, Fields } from '#renderer/kit/field.tsx';
 import { writeRoute } from '#renderer/frame/place-route.ts';
 import { AskDialog } from '#renderer/kit/ask-dialog.tsx';
-import type { MoneyHands } from '#renderer/store/money-hands.ts';
+import type { JobApi } from '#renderer/store/job-api.ts';
 import { unitOfGoods } from '#shared-calc/buy/unit-of-goods.ts';
 import { plainOptions, type Option } from '#shared-calc/read/read-choice.ts';
 import type { Records } from '#shared-calc/records/records.ts';
@@ -11,7 +11,7 @@ import { jobOptions } from './job-options.ts';
 import { asksOf, putInAsked, type PutInWishes } from './asked-entry.ts';
 
 interface SheetParts {
-  readonly hands: MoneyHands;
+  readonly api: JobApi;
   readonly material: string | undefined;
   readonly close: () => void;
 }
@@ -23,13 +23,13 @@ const fields: readonly (readonly [keyof Pick<PutInWishes, 'bestBefore' | 'quaran
 ];
 
 /** Puts something into the Store by hand. */
-export function PutInDialog({ hands, material, close }: SheetParts) {
-  const { records, display, today } = contextNow(hands);
+export function PutInDialog({ api, material, close }: SheetParts) {
+  const { records, display, today } = contextNow(api);
   const [wishes, setWishes] = useState(asksOf(material ?? storedGoods(records)[0]?.value ?? ''));
   const [wrong, setWrong] = useState<string>();
   const put = () => {
     const asked = putInAsked(records, wishes, { display, today });
-    const refused = asked.ok ? hands.doAct('putIn', asked.value) : asked.fault;
+    const refused = asked.ok ? api.doAct('putIn', asked.value) : asked.fault;
     setWrong(refused);
     if (refused !== undefined) return false;
     location.hash = writeRoute('store', wishes.material);

@@ -1,24 +1,24 @@
 import { QUARANTINE_DAYS } from '#shared-calc/acts/store-acts.ts';
 import { useMemo, useState } from 'preact/hooks';
-import { contextNow } from '#renderer/books/book-hands.ts';
+import { contextNow } from '#renderer/books/book-api.ts';
 import { ChoiceField, TextField } from '#renderer/kit/field.tsx';
 import { Button, Buttons } from '#renderer/kit/button.tsx';
 import { Dialog, DialogScroll } from '#renderer/kit/dialog.tsx';
 import { Fault } from '#renderer/kit/note.tsx';
-import type { MoneyHands } from '#renderer/store/money-hands.ts';
+import type { JobApi } from '#renderer/store/job-api.ts';
 import { packWords } from '#shared-calc/quantity/goods-words.ts';
 import { sayJobFault } from '#shared-calc/words/say-job-fault.ts';
 import { expectedGoods, type ExpectedOrder } from '#shared-calc/derive/expected-goods.ts';
 import css from './store.module.css';
 
 interface SheetParts {
-  readonly hands: MoneyHands;
+  readonly api: JobApi;
   readonly close: () => void;
 }
 
 /** An order that came in: the packs that ordered jobs wait for, counted as they lie there. */
-export function ReceiveDialog({ hands, close }: SheetParts) {
-  const derived = contextNow(hands);
+export function ReceiveDialog({ api, close }: SheetParts) {
+  const derived = contextNow(api);
   const orders = useMemo(() => expectedGoods(derived), [derived]);
   const [supplier, setSupplier] = useState<string>();
   const known = orders.ok ? orders.value : [];
@@ -42,7 +42,7 @@ export function ReceiveDialog({ hands, close }: SheetParts) {
                 options={known.map(({ supplier: id, name }) => ({ value: id, label: name }))}
                 choose={setSupplier}
               />
-              <Counted key={order.supplier} order={order} hands={hands} done={leave} />
+              <Counted key={order.supplier} order={order} api={api} done={leave} />
             </>
           )}
           {!order && (
@@ -60,12 +60,12 @@ export function ReceiveDialog({ hands, close }: SheetParts) {
 
 interface CountedParts {
   readonly order: ExpectedOrder;
-  readonly hands: MoneyHands;
+  readonly api: JobApi;
   readonly done: () => void;
 }
 
-function Counted({ order, hands, done }: CountedParts) {
-  const { display } = contextNow(hands);
+function Counted({ order, api, done }: CountedParts) {
+  const { display } = contextNow(api);
   const [texts, setTexts] = useState(order.packs.map(({ count }) => String(count)));
   const [days, setDays] = useState(String(QUARANTINE_DAYS));
   const counts = texts.map(countOf);
@@ -75,7 +75,7 @@ function Counted({ order, hands, done }: CountedParts) {
   const take = () => {
     if (!isReadable) return;
     const packs = order.packs.map(({ material, amount }, at) => ({ material, amount, count: counts[at] ?? 0 }));
-    hands.doAct('receive', { supplier: order.supplier, packs, quarantineDays }, done);
+    api.doAct('receive', { supplier: order.supplier, packs, quarantineDays }, done);
   };
   return (
     <>

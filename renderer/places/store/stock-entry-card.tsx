@@ -1,9 +1,9 @@
 import type { EntryFields } from '#shared-calc/acts/store-acts.ts';
-import type { BookContext } from '#renderer/books/book-hands.ts';
+import type { BookContext } from '#renderer/books/book-api.ts';
 import { ChoiceField, SettledField, Fields } from '#renderer/kit/field.tsx';
 import { readDay } from '#shared-calc/read/read-day.ts';
 import { Button } from '#renderer/kit/button.tsx';
-import type { MoneyHands } from '#renderer/store/money-hands.ts';
+import type { JobApi } from '#renderer/store/job-api.ts';
 import { readMeasure } from '#shared-calc/read/read-measure.ts';
 import { cleanNoise } from '#shared-calc/quantity/write-figure.ts';
 import type { StockEntry } from '#shared-calc/records/records.ts';
@@ -16,7 +16,7 @@ interface CardParts {
   readonly entry: StockEntry;
   readonly unit: string;
   readonly context: BookContext;
-  readonly hands: MoneyHands;
+  readonly api: JobApi;
 }
 
 const sealedWords = [
@@ -25,12 +25,12 @@ const sealedWords = [
 ];
 
 /** One bag or shelf of a material, each figure of it open to be put right. */
-export function StockEntryCard({ entry, unit, context, hands }: CardParts) {
+export function StockEntryCard({ entry, unit, context, api }: CardParts) {
   const { records, display, today } = context;
-  const put = (fields: EntryFields) => hands.doAct('correctEntry', { entry: entry.id, fields });
+  const put = (fields: EntryFields) => api.doAct('correctEntry', { entry: entry.id, fields });
   const putAmount = (text: string) => {
     const amount = said(readMeasure(text, { name: 'Amount', stored: unit, low: 0 }, display));
-    return amount.ok ? put({ amount: amount.value }) : hands.refuse(amount.fault);
+    return amount.ok ? put({ amount: amount.value }) : api.refuse(amount.fault);
   };
   const amountText = String(cleanNoise(entry.amount));
   return (
@@ -61,12 +61,12 @@ export function StockEntryCard({ entry, unit, context, hands }: CardParts) {
           options={jobOptions(records, 'nobody')}
           choose={(job) => put({ reservedFor: job === '' ? null : job })}
         />
-        <DayOf entry={entry} context={context} hands={hands} field="bestBefore" label="Best before" />
-        <DayOf entry={entry} context={context} hands={hands} field="quarantineUntil" label="In quarantine until" />
+        <DayOf entry={entry} context={context} api={api} field="bestBefore" label="Best before" />
+        <DayOf entry={entry} context={context} api={api} field="quarantineUntil" label="In quarantine until" />
         <SettledField label="Note" text={entry.note} settle={(note) => put({ note: note.trim() })} />
       </Fields>
       <p>
-        <Button look="plain" onClick={() => hands.doAct('writeOff', { entry: entry.id })}>
+        <Button look="plain" onClick={() => api.doAct('writeOff', { entry: entry.id })}>
           Remove this entry
         </Button>
       </p>
@@ -79,12 +79,12 @@ interface DayParts extends Omit<CardParts, 'unit'> {
   readonly label: string;
 }
 
-function DayOf({ entry, context: { today }, hands, field, label }: DayParts) {
+function DayOf({ entry, context: { today }, api, field, label }: DayParts) {
   const settle = (text: string) => {
-    const put = (day: string | null) => hands.doAct('correctEntry', { entry: entry.id, fields: { [field]: day } });
+    const put = (day: string | null) => api.doAct('correctEntry', { entry: entry.id, fields: { [field]: day } });
     if (text.trim() === '') return put(null);
     const day = said(readDay(text, label, today));
-    return day.ok ? put(day.value) : hands.refuse(day.fault);
+    return day.ok ? put(day.value) : api.refuse(day.fault);
   };
   return <SettledField label={label} text={entry[field] ?? ''} settle={settle} />;
 }

@@ -1,9 +1,9 @@
 import { signal, type Signal } from '@preact/signals';
-import { contextNow } from '#renderer/books/book-hands.ts';
+import { contextNow } from '#renderer/books/book-api.ts';
 import type { PlaceAct } from '#renderer/frame/frame-view.ts';
 import type { PlaceView } from '#renderer/frame/page-view.ts';
 import { writeRoute, type Route } from '#renderer/frame/place-route.ts';
-import { jobAtHand, type MoneyHands } from '#renderer/store/money-hands.ts';
+import { jobAtHand, type JobApi } from '#renderer/store/job-api.ts';
 import { PutInDialog } from './put-in-dialog.tsx';
 import { ReceiveDialog } from './receive-dialog.tsx';
 import { storeRows, type StoreRow } from './store-rows.ts';
@@ -14,38 +14,38 @@ import '#renderer/books/books.css';
 type Asked = 'put in' | 'receive' | undefined;
 
 /** The Store: what lies there of each material, and beside it the entries of the chosen one; `#/store/M01`. */
-export function storePlace(hands: MoneyHands): (route: Route) => PlaceView {
+export function storePlace(api: JobApi): (route: Route) => PlaceView {
   const asked = signal<Asked>(undefined);
   return ({ rest: [material] }) => {
-    const context = contextNow(hands);
+    const context = contextNow(api);
     const rows = storeRows(context.records, context.today);
     const row = rows.find((each) => each.material === material);
     const leave = () => (asked.value = undefined);
     return {
       about: '',
       aside: rows.length === 1 ? 'one material' : `${rows.length} materials`,
-      acts: storeActs(hands, asked),
+      acts: storeActs(api, asked),
       work: (
         <div class="place-page" tabIndex={0} role="region" aria-label="What lies in the Store">
           <StoreTable rows={rows} chosen={material} context={context} />
-          {asked.value === 'put in' && <PutInDialog hands={hands} material={material} close={leave} />}
-          {asked.value === 'receive' && <ReceiveDialog hands={hands} close={leave} />}
+          {asked.value === 'put in' && <PutInDialog api={api} material={material} close={leave} />}
+          {asked.value === 'receive' && <ReceiveDialog api={api} close={leave} />}
         </div>
       ),
-      slip: <StoreSlip row={row} context={context} hands={hands} />,
+      slip: <StoreSlip row={row} context={context} api={api} />,
       find: findIn(rows),
     };
   };
 }
 
-function storeActs(hands: MoneyHands, asked: Signal<Asked>): readonly PlaceAct[] {
-  const job = jobAtHand(hands);
+function storeActs(api: JobApi, asked: Signal<Asked>): readonly PlaceAct[] {
+  const job = jobAtHand(api);
   return [
     job && job.state !== 'closed'
       ? {
           label: `Keep for ${job.id}`,
           hint: 'As much of what it needs as is free',
-          run: () => void hands.doAct('keepNeeded', { job: job.id }),
+          run: () => void api.doAct('keepNeeded', { job: job.id }),
         }
       : { label: 'Keep for a job', hint: 'Open a job first.' },
     { label: 'Receive an order', run: () => (asked.value = 'receive') },

@@ -1,8 +1,8 @@
 import { useState } from 'preact/hooks';
-import type { BookContext } from '#renderer/books/book-hands.ts';
+import type { BookContext } from '#renderer/books/book-api.ts';
 import { ChoiceField, TextField, Fields } from '#renderer/kit/field.tsx';
 import { Button, Buttons } from '#renderer/kit/button.tsx';
-import type { MoneyHands } from '#renderer/store/money-hands.ts';
+import type { JobApi } from '#renderer/store/job-api.ts';
 import { goodsWords } from '#shared-calc/quantity/goods-words.ts';
 import { readMeasure } from '#shared-calc/read/read-measure.ts';
 import { jobOptions } from './job-options.ts';
@@ -13,11 +13,11 @@ import { said } from '#shared-calc/words/say-entry-fault.ts';
 interface SlipParts {
   readonly row: StoreRow | undefined;
   readonly context: BookContext;
-  readonly hands: MoneyHands;
+  readonly api: JobApi;
 }
 
 /** About one material: use some of it, keep some for a job, and every bag of it that lies there. */
-export function StoreSlip({ row, context, hands }: SlipParts) {
+export function StoreSlip({ row, context, api }: SlipParts) {
   return (
     <aside class="slip record" aria-label="About the chosen material" id="slip" tabIndex={-1}>
       {row ? (
@@ -29,9 +29,9 @@ export function StoreSlip({ row, context, hands }: SlipParts) {
             </h2>
             <p class="name-in-rules">{goodsWords(row.free, row.unit, context.display)} free for any job</p>
           </header>
-          <TakeOrKeep key={row.material} row={row} context={context} hands={hands} />
+          <TakeOrKeep key={row.material} row={row} context={context} api={api} />
           {row.entries.map((entry) => (
-            <StockEntryCard key={entry.id} entry={entry} unit={row.unit} context={context} hands={hands} />
+            <StockEntryCard key={entry.id} entry={entry} unit={row.unit} context={context} api={api} />
           ))}
         </>
       ) : (
@@ -41,19 +41,19 @@ export function StoreSlip({ row, context, hands }: SlipParts) {
   );
 }
 
-function TakeOrKeep({ row, context: { records, display }, hands }: SlipParts & { readonly row: StoreRow }) {
+function TakeOrKeep({ row, context: { records, display }, api }: SlipParts & { readonly row: StoreRow }) {
   const [text, setText] = useState('');
-  const [job, setJob] = useState(hands.job.peek() ?? '');
+  const [job, setJob] = useState(api.job.peek() ?? '');
   const { material, unit } = row;
   const amount = said(readMeasure(text, { name: 'Amount', stored: unit, low: 1e-6, mayBeEmpty: true }, display));
   const wanted = amount.ok ? amount.value : undefined;
   const use = () => {
     if (wanted === undefined) return;
-    hands.doAct('useStock', { material, amount: wanted, job: job === '' ? undefined : job }, () => setText(''));
+    api.doAct('useStock', { material, amount: wanted, job: job === '' ? undefined : job }, () => setText(''));
   };
   const keep = () => {
     if (wanted === undefined || job === '') return;
-    hands.doAct('reserve', { job, material, amount: wanted }, () => setText(''));
+    api.doAct('reserve', { job, material, amount: wanted }, () => setText(''));
   };
   return (
     <section>

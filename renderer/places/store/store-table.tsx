@@ -1,4 +1,4 @@
-import type { BookContext } from '#renderer/books/book-hands.ts';
+import type { BookContext } from '#renderer/books/book-api.ts';
 import { writeRoute } from '#renderer/frame/place-route.ts';
 import { CodedName } from '#renderer/kit/coded-name.tsx';
 import { EmptyNote } from '#renderer/kit/empty-note.tsx';

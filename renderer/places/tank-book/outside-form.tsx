@@ -1,5 +1,5 @@
 import { useState } from 'preact/hooks';
-import type { BookContext, BookHands } from '#renderer/books/book-hands.ts';
+import type { BookContext, BookApi } from '#renderer/books/book-api.ts';
 import { tankMisfit } from '#shared-calc/records/misfit.ts';
 import { sayFieldFault } from '#shared-calc/words/say-field-fault.ts';
 import type { Tank } from '#shared-calc/records/records.ts';
@@ -11,18 +11,18 @@ import { Fields } from '#renderer/kit/field.tsx';
 interface OutsideParts {
   readonly tank: Tank;
   readonly context: BookContext;
-  readonly hands: BookHands;
+  readonly api: BookApi;
 }
 
 /** A tank by its outside size: glass, seams and frame are taken off and shown before anything is taken. */
-export function OutsideForm({ tank, context: { display }, hands }: OutsideParts) {
+export function OutsideForm({ tank, context: { display }, api }: OutsideParts) {
   const [texts, setTexts] = useState(nothingOutside);
   const inside = isBegun(texts, tank.shape) ? insideFrom(texts, tank.shape, display) : undefined;
   const take = () => {
     if (!inside?.ok) return;
-    const refused = takeInside(tank, inside.value, hands);
+    const refused = takeInside(tank, inside.value, api);
     if (refused === undefined) setTexts(nothingOutside);
-    else hands.refuse(refused);
+    else api.refuse(refused);
   };
   return (
     <>
@@ -39,8 +39,8 @@ export function OutsideForm({ tank, context: { display }, hands }: OutsideParts)
   );
 }
 
-function takeInside(tank: Tank, inside: InsideSizes, hands: BookHands): string | undefined {
+function takeInside(tank: Tank, inside: InsideSizes, api: BookApi): string | undefined {
   const to = withInside(tank, inside);
   const wrong = tankMisfit(to);
-  return wrong ? sayFieldFault(wrong) : hands.doAct('put', { kind: 'tank', record: to });
+  return wrong ? sayFieldFault(wrong) : api.doAct('put', { kind: 'tank', record: to });
 }

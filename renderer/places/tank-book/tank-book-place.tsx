@@ -1,4 +1,4 @@
-import type { BookHands } from '#renderer/books/book-hands.ts';
+import type { BookApi } from '#renderer/books/book-api.ts';
 import { bookPlace } from '#renderer/books/book-place.tsx';
 import { listImport } from '#renderer/files/list-import.tsx';
 import type { PlaceView } from '#renderer/frame/page-view.ts';
@@ -9,19 +9,20 @@ import { tankTable } from './tank-rows.ts';
 import { TankSlip } from './tank-slip.tsx';
 
 /** Tanks by their inside measurements, each with its price. */
-export function tankBookPlace(hands: BookHands): (route: Route) => PlaceView {
+export function tankBookPlace(api: BookApi): (route: Route) => PlaceView {
   const list = listImport({
-    hands,
+    api,
+    list: 'tanks',
     title: 'Take in a list of tanks',
     needs: `${sayHeadings('tank')} Measurements in mm, or with their unit.`,
     preview: (text, { records }) => previewRecords(importRecords('tank', text, records)),
   });
   return bookPlace({
-    hands,
+    api,
     table: tankTable,
     aside: 'inside sizes, glass to glass',
     acts: [{ label: 'Take in a list', run: list.open }],
     above: list.dialog,
-    slip: (row, context) => <TankSlip row={row} context={context} hands={hands} />,
+    slip: (row, context) => <TankSlip row={row} context={context} api={api} />,
   });
 }

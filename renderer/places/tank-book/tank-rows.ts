@@ -1,6 +1,6 @@
 import { putPrice } from '#shared-calc/acts/price-acts.ts';
 import { sayActFault } from '#shared-calc/words/say-act-fault.ts';
-import type { BookContext } from '#renderer/books/book-hands.ts';
+import type { BookContext } from '#renderer/books/book-api.ts';
 import { oldPriceFlag, type BookColumn, type BookRow, type BookTable } from '#renderer/books/book-table.ts';
 import { entryOfCoins, showCoins } from '#shared-calc/quantity/coins-text.ts';
 import { insertAfter, recordColumns } from '#renderer/books/record-columns.ts';

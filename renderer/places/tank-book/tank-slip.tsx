@@ -1,4 +1,4 @@
-import type { BookContext, BookHands } from '#renderer/books/book-hands.ts';
+import type { BookContext, BookApi } from '#renderer/books/book-api.ts';
 import { PriceList } from '#renderer/books/price-list.tsx';
 import { SectionDrawing } from '#renderer/drawing/section-drawing.tsx';
 import { sectionGeometry } from '#renderer/drawing/section-geometry.ts';
@@ -11,11 +11,11 @@ import { floorArea, tankSection } from './tank-section.ts';
 interface TankSlipParts {
   readonly row: TankRow;
   readonly context: BookContext;
-  readonly hands: BookHands;
+  readonly api: BookApi;
 }
 
 /** A tank drawn from its own measurements, its outside size, its prices, and the jobs that have it. */
-export function TankSlip({ row: { id, tank, pack }, context, hands }: TankSlipParts) {
+export function TankSlip({ row: { id, tank, pack }, context, api }: TankSlipParts) {
   return (
     <>
       <header>
@@ -26,11 +26,11 @@ export function TankSlip({ row: { id, tank, pack }, context, hands }: TankSlipPa
       <TankFacts tank={tank} context={context} />
       <section>
         <h3>Enter it by its outside size</h3>
-        <OutsideForm key={id} tank={tank} context={context} hands={hands} />
+        <OutsideForm key={id} tank={tank} context={context} api={api} />
       </section>
       <section>
         <h3>Prices</h3>
-        <PriceList pack={pack} of={id} context={context} hands={hands} />
+        <PriceList pack={pack} of={id} context={context} api={api} />
       </section>
     </>
   );

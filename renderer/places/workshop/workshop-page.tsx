@@ -1,6 +1,6 @@
 import { capital } from '#shared-calc/rule/capital.ts';
 import type { ComponentChildren } from 'preact';
-import type { BookContext, BookHands } from '#renderer/books/book-hands.ts';
+import type { BookContext, BookApi } from '#renderer/books/book-api.ts';
 import { ChoiceField, Fields } from '#renderer/kit/field.tsx';
 import { FieldEntry } from '#renderer/books/field-entry.tsx';
 import { Hint } from '#renderer/kit/note.tsx';
@@ -12,7 +12,7 @@ import css from './workshop.module.css';
 
 interface WorkshopParts {
   readonly context: BookContext;
-  readonly hands: BookHands;
+  readonly api: BookApi;
 }
 
 /** What holds for the whole house: its letterhead, its money, its days and its habits. */
@@ -40,14 +40,14 @@ export function WorkshopPage(parts: WorkshopParts) {
   );
 }
 
-function WorkshopEntry({ context, hands, field }: WorkshopParts & { readonly field: keyof Workshop }) {
+function WorkshopEntry({ context, api, field }: WorkshopParts & { readonly field: keyof Workshop }) {
   return (
     <FieldEntry
       kind="workshop"
       record={context.workshop}
       field={field}
       context={context}
-      put={(record) => hands.doAct('put', { kind: 'workshop', record })}
+      put={(record) => api.doAct('put', { kind: 'workshop', record })}
     />
   );
 }
@@ -61,18 +61,18 @@ function Group({ title, children }: { readonly title: string; readonly children:
   );
 }
 
-function Money({ context, hands }: WorkshopParts) {
+function Money({ context, api }: WorkshopParts) {
   const { workshop } = context;
   const usual = usualDecimals(workshop.currency);
   const setDecimals = (text: string) => {
-    hands.doAct('rescaleCoins', { coinDecimals: Number(text) });
+    api.doAct('rescaleCoins', { coinDecimals: Number(text) });
   };
   const setSign = (sign: string) => {
-    hands.doAct('put', { kind: 'workshop', record: { ...workshop, decimalComma: sign === 'comma' } });
+    api.doAct('put', { kind: 'workshop', record: { ...workshop, decimalComma: sign === 'comma' } });
   };
   return (
     <Group title="Money and figures">
-      <WorkshopEntry context={context} hands={hands} field="currency" />
+      <WorkshopEntry context={context} api={api} field="currency" />
       <ChoiceField
         label={headingOf('workshop', 'coinDecimals')}
         value={String(workshop.coinDecimals)}
@@ -96,14 +96,14 @@ function Money({ context, hands }: WorkshopParts) {
 
 const dayNames = ['Monday', 'Tuesday', 'Wednesday', 'Thursday', 'Friday', 'Saturday', 'Sunday'] as const;
 
-function OpenDays({ context: { workshop }, hands }: WorkshopParts) {
+function OpenDays({ context: { workshop }, api }: WorkshopParts) {
   const set = (day: number, input: HTMLInputElement) => {
     const to = withOpenDay(workshop, day, input.checked);
     if (!to) {
       input.checked = true;
-      return hands.refuse('The workshop is open on one day of the week at least.');
+      return api.refuse('The workshop is open on one day of the week at least.');
     }
-    hands.doAct('put', { kind: 'workshop', record: to });
+    api.doAct('put', { kind: 'workshop', record: to });
   };
   return (
     <section class={css['workshopGroup']}>
@@ -127,9 +127,9 @@ function OpenDays({ context: { workshop }, hands }: WorkshopParts) {
   );
 }
 
-function Units({ context: { workshop }, hands }: WorkshopParts) {
+function Units({ context: { workshop }, api }: WorkshopParts) {
   const set = (kind: string, unit: string) => {
-    hands.doAct('put', { kind: 'workshop', record: withUnitShown(workshop, kind, unit) });
+    api.doAct('put', { kind: 'workshop', record: withUnitShown(workshop, kind, unit) });
   };
   return (
     <Group title={headingOf('workshop', 'unitsShown')}>

@@ -1,4 +1,4 @@
-import { contextNow } from '#renderer/books/book-hands.ts';
+import { contextNow } from '#renderer/books/book-api.ts';
 import { fileDialogs, type FileApi } from '#renderer/files/file-dialogs.tsx';
 import type { PlaceView } from '#renderer/frame/page-view.ts';
 import { Caution } from '#renderer/kit/caution.tsx';
@@ -9,18 +9,18 @@ import '#renderer/books/books.css';
 import css from './workshop.module.css';
 
 /** The workshop's own page: what it is called, how it counts, and its file. */
-export function workshopPlace(hands: FileApi): () => PlaceView {
-  const files = fileDialogs(hands);
+export function workshopPlace(api: FileApi): () => PlaceView {
+  const files = fileDialogs(api);
   return () => {
-    const context = contextNow(hands);
-    const { name, path, notices } = hands.info.value;
+    const context = contextNow(api);
+    const { name, path, notices } = api.info.value;
     return {
       about: context.workshop.name,
       aside: '',
       acts: files.acts,
       work: (
         <div class={`place-page ${css['workshopPage']}`}>
-          <WorkshopPage context={context} hands={hands} />
+          <WorkshopPage context={context} api={api} />
           <section class={css['workshopGroup']}>
             <h2>The book</h2>
             <p>

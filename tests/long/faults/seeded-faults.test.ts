@@ -17,11 +17,18 @@ const sample = Number(process.env['APP_TEST_FAULTS'] ?? 12);
 const seed = Number(process.env['APP_TEST_FAULT_SEED'] ?? 1);
 /** No fault is begun after this; what was tried by then is judged. */
 const longestMs = (sample / 12) * 7 * 60_000;
+/** For making the copy, ending the last fault and running its killers without a fault, on a busy machine too. */
+const aroundMs = 15 * 60_000;
 /** The nearest tests see most faults; the others are asked where those see nothing. */
 const nearest = 6;
 const most = 24;
-/** What those do not see of the page is asked of the whole page: what is read in every place, and a job from end to end. */
-const wholePage = ['tests/renderer/places/shown-rows.test.ts', 'tests/browser/main-job.test.ts'];
+/** What those do not see of the page is asked of the whole page: what is read in every place and on every paper, and jobs from end to end. */
+const wholePage = [
+  'tests/renderer/places/shown-rows.test.ts',
+  'tests/renderer/places/shown-papers.test.ts',
+  'tests/browser/main-job.test.ts',
+  'tests/browser/first-minute.test.ts',
+];
 
 const floors: readonly (readonly [layer: string, floor: number])[] = [
   ['shared-calc', 0.95],
@@ -31,7 +38,7 @@ const floors: readonly (readonly [layer: string, floor: number])[] = [
 const asked = floors.filter(([layer]) => (process.env['APP_TEST_FAULT_LAYER'] ?? layer) === layer);
 
 describe.concurrent('small faults in the code', () => {
-  test.for(asked)('in %s are seen by a test', { timeout: 2 * longestMs }, async ([layer, floor], { expect }) => {
+  test.for(asked)('in %s are seen by a test', { timeout: longestMs + aroundMs }, async ([layer, floor], { expect }) => {
     const { tried, unseen, killers, copy } = await tryFaults(layer);
     using _ = copy;
     const seen = tried - unseen.length;

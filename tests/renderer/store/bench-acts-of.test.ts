@@ -181,7 +181,7 @@ describe('who asked for a value', () => {
   test('the next quote tells it as the wish of the client', async () => {
     const first = issued(libraryJob(), 'A');
     const hand = await benchAtHand(first.records);
-    hand.bench.lay('J02');
+    hand.bench.open('J02');
     hand.bench.acts.write([{ row: 'litter', column: 'T05', text: '20 mm' }]);
     hand.bench.acts.sayWhoAsked({ row: 'litter', column: 'T05' }, 'client');
     expect(changedBoxes(first.body, issued(hand.book.records.peek(), 'B').body)).toEqual([

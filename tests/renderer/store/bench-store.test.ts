@@ -190,12 +190,12 @@ describe('an issued quote', () => {
     const hand = await benchAtHand(issued(demoRecords()));
     hand.bench.acts.write([{ row: 'litter', column: 'T07', text: '20' }]);
     hand.bench.acts.sendToHouse({ row: 'litter', column: 'T07' });
-    hand.bench.lay('Q-0001A');
+    hand.bench.open('Q-0001A');
     expect(shown(hand, 'litter', 'T07')).toEqual(['in quote Q-0001 A', '30', 'issued', 'house', 'well']);
     expect(hand.bench.acts.write([{ row: 'litter', column: 'T07', text: '25' }])).toBe(
       'This quote is issued and stays as it is. Make a revision to change it.',
     );
-    hand.bench.lay('J01');
+    hand.bench.open('J01');
     expect(shown(hand, 'litter', 'T07')[1]).toBe('20');
   });
 });
@@ -223,14 +223,7 @@ describe('many sizes', () => {
     expect(box(hand, 'litter', last)).toBeUndefined();
     hand.clock.rest();
     expect([keys[0] ?? '', last].map((key) => shown(hand, 'litter', key)[1])).toEqual(['30', '30']);
-    const line = [...hand.book.records.peek().line.values()].find((each) => each.id === 'H1.litter');
-    if (!line) throw new Error('no line');
-    hand.book.apply({
-      label: 'litter',
-      added: [],
-      updated: [{ kind: 'line', from: line, to: { ...line, text: '25 mm' } }],
-      removed: [],
-    });
+    hand.book.doAct('writeLine', { line: 'H1.litter', text: '25 mm' });
     expect(shown(hand, 'litter', keys[0] ?? '')[1]).toBe('25');
     hand.bench.acts.write([{ row: 'drain_gap', column: keys[0] ?? '', text: '12' }]);
     hand.clock.rest();

@@ -13,6 +13,10 @@ function titled(hand: BookAtHand, title: string, from: Job = jobOf(hand)): Chang
   return { label: `title ${title}`, added: [], updated: [{ kind: 'job', from, to: { ...from, title } }], removed: [] };
 }
 
+function put(hand: BookAtHand, title: string, label = `title ${title}`): void {
+  hand.book.doAct('putAll', { label, records: [{ kind: 'job', record: { ...jobOf(hand), title } }] });
+}
+
 const titles = ({ book, service }: BookAtHand) => [
   book.records.peek().job.get('J01')?.title,
   service.records().job.get('J01')?.title,
@@ -21,7 +25,7 @@ const titles = ({ book, service }: BookAtHand) => [
 describe('openBookStore', () => {
   test('an edit is on the page at once and in the book soon after, and the line names what undo takes back', async () => {
     const hand = await bookAtHand();
-    hand.book.apply(titled(hand, 'Lobby'));
+    put(hand, 'Lobby');
     expect(titles(hand)).toEqual(['Lobby', 'Ferry waiting hall']);
     expect(hand.book.waiting.peek()).toBe(1);
     await hand.quiet();
@@ -32,7 +36,7 @@ describe('openBookStore', () => {
 
   test('edits reach the book in the order in which they were made', async () => {
     const hand = await bookAtHand();
-    for (const title of ['One', 'Two', 'Three']) hand.book.apply(titled(hand, title));
+    for (const title of ['One', 'Two', 'Three']) put(hand, title);
     await hand.quiet();
     expect(hand.service.entries().map((entry) => entry.change.label)).toEqual([
       'title One',
@@ -43,7 +47,7 @@ describe('openBookStore', () => {
 
   test('a refused edit is taken back and its reason said', async () => {
     const hand = await bookAtHand();
-    hand.book.apply({ ...titled(hand, 'Lobby'), label: 'never' });
+    put(hand, 'Lobby', 'never');
     await hand.quiet();
     expect(titles(hand)).toEqual(['Ferry waiting hall', 'Ferry waiting hall']);
     expect(hand.book.line.peek().said).toEqual({ words: 'The book refuses this.', refused: true });
@@ -53,7 +57,7 @@ describe('openBookStore', () => {
     const hand = await bookAtHand();
     const tank = hand.service.records().tank.get('T07');
     if (!tank) throw new Error('no tank');
-    hand.book.apply(titled(hand, 'Lobby'));
+    put(hand, 'Lobby');
     hand.service.elsewhere({
       label: 'T07',
       added: [],
@@ -69,7 +73,7 @@ describe('openBookStore', () => {
   test('an edit of what another window changed meanwhile is not laid over it, and that is said', async () => {
     const hand = await bookAtHand();
     hand.service.die();
-    hand.book.apply(titled(hand, 'Ours'));
+    put(hand, 'Ours');
     await hand.quiet();
     hand.service.elsewhere(titled(hand, 'Theirs', hand.service.records().job.get('J01') ?? jobOf(hand)));
     hand.service.comeBack();
@@ -81,8 +85,8 @@ describe('openBookStore', () => {
   test('while the book does not answer edits wait, are said to, and go through when it is back', async () => {
     const hand = await bookAtHand();
     hand.service.die();
-    hand.book.apply(titled(hand, 'One'));
-    hand.book.apply(titled(hand, 'Two'));
+    put(hand, 'One');
+    put(hand, 'Two');
     await hand.quiet();
     expect(hand.book.line.peek().saved).toBe('Not saved: 2 edits wait for the book to answer');
     hand.service.comeBack();
@@ -94,7 +98,7 @@ describe('openBookStore', () => {
   test('a service that was started anew over the same book takes what waited', async () => {
     const hand = await bookAtHand();
     hand.service.die();
-    hand.book.apply(titled(hand, 'One'));
+    put(hand, 'One');
     await hand.quiet();
     hand.service.comeBack({ anew: true });
     await hand.quiet();
@@ -104,7 +108,7 @@ describe('openBookStore', () => {
   test('a service that is back without saying so is found by asking again', async () => {
     const hand = await bookAtHand();
     hand.service.die();
-    hand.book.apply(titled(hand, 'One'));
+    put(hand, 'One');
     await hand.quiet();
     hand.service.comeBack();
     hand.clock.pass(2000);
@@ -114,7 +118,7 @@ describe('openBookStore', () => {
 
   test('undo and redo go through the book and say what they did', async () => {
     const hand = await bookAtHand();
-    hand.book.apply(titled(hand, 'Lobby'));
+    put(hand, 'Lobby');
     hand.book.undo();
     await hand.quiet();
     expect([titles(hand), hand.book.line.peek().said?.words, hand.book.line.peek().redo]).toEqual([
@@ -136,14 +140,14 @@ describe('openBookStore', () => {
 
   test('an edit that changes nothing is no edit', async () => {
     const hand = await bookAtHand();
-    hand.book.apply({ label: 'nothing', added: [], updated: [], removed: [] });
+    hand.book.doAct('put', { kind: 'job', record: jobOf(hand) });
     await hand.quiet();
     expect(hand.service.entries()).toEqual([]);
   });
 
   test('what became of an edit that is lost stays said when the person moves on', async () => {
     const hand = await bookAtHand();
-    hand.book.apply({ ...titled(hand, 'Lobby'), label: 'never' });
+    put(hand, 'Lobby', 'never');
     await hand.quiet();
     hand.clock.pass(5_000);
     hand.book.moveOn();

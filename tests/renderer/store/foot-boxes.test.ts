@@ -18,9 +18,9 @@ beforeAll(async () => {
 async function benchWith(texts: Readonly<Record<string, string>>) {
   const { bench } = await benchAtHand(demoRecords());
   bench.acts.write(Object.entries(texts).map(([row, text]) => ({ row, column: 'T07', text })));
-  const laid = bench.laid.peek();
-  if (!laid) throw new Error('no bench');
-  return laid;
+  const opened = bench.opened.peek();
+  if (!opened) throw new Error('no bench');
+  return opened;
 }
 
 /** The foot of T07, with what was counted in its column. */
@@ -111,8 +111,8 @@ describe('the flags of a strip', () => {
         ['watch', 6],
         ['stop', 7],
       ],
-      '7 stop, 6 watch, 5 advice, 4 out of range, 3 need a figure, 2 in a ring, 1 without an answer',
-      '7 stop, 6 watch, 5 advice, 4 out of range, 3 need a figure, 2 in a ring, 1 without an answer',
+      '7 stop, 6 watch, 5 advice, 4 out of range, 3 need a figure, 2 in a cycle, 1 without an answer',
+      '7 stop, 6 watch, 5 advice, 4 out of range, 3 need a figure, 2 in a cycle, 1 without an answer',
     ],
   ])('%s', (_, counts, spoken, copied) => {
     const box = footOfT07(counts)('flags');

@@ -94,7 +94,9 @@ describe('putAll and removeAll', () => {
     const tanks = ['T50', 'T51'].map(
       (id) => ({ id, label: id, shape: 'rectangle', clientsOwn: false, note: '' }) as const,
     );
-    const withTanks = doneAct(demo, 'putAll', { records: tanks.map((record) => ({ kind: 'tank', record }) as const) }).records;
+    const withTanks = doneAct(demo, 'putAll', {
+      records: tanks.map((record) => ({ kind: 'tank', record }) as const),
+    }).records;
     const names = tanks.map(({ id }) => ({ kind: 'tank', id }) as const);
     const gone = doneAct(withTanks, 'removeAll', { records: names });
     expect([gone.label, gone.records.tank.size]).toEqual(['T50, T51 removed', demo.tank.size]);

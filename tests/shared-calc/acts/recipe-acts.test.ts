@@ -198,7 +198,7 @@ describe('changeLine', () => {
 
   test('other bounds are one change, named by what they are', () => {
     const made = run(changeLine, { line: 'H1.drain_gap', fields: { high: 60 } });
-    expect(made.ok && made.value.label).toBe('air gap under the mesh: high bound');
+    expect(made.ok && made.value.label).toBe('air gap under the mesh: at most');
     const open = done(changeLine, { line: 'H1.drain_gap', fields: { high: null } });
     expect(line('drain_gap', open)).not.toHaveProperty('high');
   });

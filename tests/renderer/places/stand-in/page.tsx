@@ -1,5 +1,5 @@
 import { signal } from '@preact/signals';
-import { contextNow } from '#renderer/books/book-hands.ts';
+import { contextNow } from '#renderer/books/book-api.ts';
 import type { PlaceView } from '#renderer/frame/page-view.ts';
 import type { Route } from '#renderer/frame/place-route.ts';
 import { mountPage } from '#renderer/mount-page.tsx';
@@ -33,13 +33,13 @@ const elsewhere: PlaceView = {
 
 function benchStandIn(): PlaceView {
   const context = contextNow(book);
-  if (isFirstMinute(context.records)) return { ...elsewhere, work: <FirstMinute context={context} hands={book} /> };
+  if (isFirstMinute(context.records)) return { ...elsewhere, work: <FirstMinute context={context} api={book} /> };
   return { ...elsewhere, work: <p>{[...context.records.size.keys()].join(', ')}</p> };
 }
 
 const places: Readonly<Partial<Record<Route['place'], (route: Route) => PlaceView>>> = {
   bench: benchStandIn,
-  needs: needsPlace({ ...book, laid: bench.laid, lay: bench.lay }),
+  needs: needsPlace({ ...book, opened: bench.opened, open: bench.open }),
   'tank-book': tankBookPlace(book),
   'material-book': materialBookPlace(book),
   'plant-book': plantBookPlace(book),

@@ -1,3 +1,4 @@
+import { failed } from '#shared-calc/result.ts';
 import { actTable } from '#shared-calc/acts/all-acts.ts';
 import { sayActFault } from '#shared-calc/words/say-act-fault.ts';
 import { computed, signal } from '@preact/signals';
@@ -7,7 +8,7 @@ import type { Route } from '#renderer/frame/place-route.ts';
 import { mountPage } from '#renderer/mount-page.tsx';
 import { culturesPlace } from '#renderer/places/cultures/cultures-place.tsx';
 import { preparePlace } from '#renderer/places/prepare/prepare-place.tsx';
-import type { PrepareHands } from '#renderer/store/prepare-hands.ts';
+import type { JobApi } from '#renderer/store/job-api.ts';
 import { derive } from '#shared-calc/derive/derived.ts';
 import { fromRecordLists, RecordListsSchema } from '#shared-calc/contract/record-lists.ts';
 import { applyChange, invertChange, isEmptyChange, type Change } from '#shared-calc/records/change.ts';
@@ -41,7 +42,7 @@ const refuse = (words: string) => {
   return words;
 };
 
-const hands: PrepareHands = {
+const api: JobApi = {
   records,
   derived: computed(() => derive(records.value, today)),
   info,
@@ -56,6 +57,7 @@ const hands: PrepareHands = {
   refuse,
   job,
   openJob: (id) => (job.value = id),
+  issue: () => Promise.resolve(failed('Nothing is issued here.')),
 };
 
 const undo = () => {
@@ -66,8 +68,8 @@ const undo = () => {
 };
 
 const places: Readonly<Partial<Record<Route['place'], (route: Route) => PlaceView>>> = {
-  prepare: preparePlace(hands),
-  cultures: culturesPlace(hands),
+  prepare: preparePlace(api),
+  cultures: culturesPlace(api),
 };
 const elsewhere: PlaceView = {
   about: '',

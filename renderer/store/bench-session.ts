@@ -8,7 +8,7 @@ import type { Clock } from './clock.ts';
 import { workBench, type WorkedBench } from './worked-bench.ts';
 
 /** What lies on the bench. */
-export interface Laid {
+export interface OpenedBench {
   /** A job's or an issued quote's id. */
   readonly id: string;
   readonly job: string | undefined;
@@ -16,13 +16,13 @@ export interface Laid {
   readonly shown: ShownBench;
 }
 
-export interface BenchDesk {
-  readonly laid: ReadonlySignal<Laid | undefined>;
-  readonly lay: (id: string | undefined) => void;
+export interface BenchSession {
+  readonly opened: ReadonlySignal<OpenedBench | undefined>;
+  readonly open: (id: string | undefined) => void;
   readonly close: () => void;
 }
 
-export interface DeskParts {
+export interface SessionParts {
   readonly book: BookStore;
   readonly clock: Clock;
   readonly display: ReadonlySignal<Display>;
@@ -34,9 +34,9 @@ export interface DeskParts {
 const FIRST_SIGHT = 8;
 
 /** Keeps one bench over all edits of its job; another job, another bench. */
-export function benchDesk(parts: DeskParts): BenchDesk {
+export function openBenchSession(parts: SessionParts): BenchSession {
   const { book } = parts;
-  const laid = signal<Laid | undefined>(undefined);
+  const opened = signal<OpenedBench | undefined>(undefined);
   const wanted = signal<string | undefined>(undefined);
   const sourceOf = jobSource();
   const follow = () => {
@@ -45,19 +45,19 @@ export function benchDesk(parts: DeskParts): BenchDesk {
     const id = wanted.value;
     untracked(() => {
       const quote = records.issuedQuote.get(id ?? '');
-      if (quote) return layQuote(parts, laid, quote);
+      if (quote) return openQuote(parts, opened, quote);
       const job = wantedJob(records, id);
       const source = job && sourceOf(derived, job.id);
-      return source ? put(parts, laid, { id: job.id, job: job.id, source }) : clear(laid);
+      return source ? put(parts, opened, { id: job.id, job: job.id, source }) : clear(opened);
     });
   };
   const stop = parts.later ? effectLater(parts.clock, follow) : effect(follow);
   return {
-    laid,
-    lay: (id) => (wanted.value = id),
+    opened,
+    open: (id) => (wanted.value = id),
     close: () => {
       stop();
-      clear(laid);
+      clear(opened);
     },
   };
 }
@@ -75,32 +75,36 @@ function effectLater(clock: Clock, follow: () => void): () => void {
   };
 }
 
-interface Put extends Pick<Laid, 'id' | 'job'> {
+interface NextBench extends Pick<OpenedBench, 'id' | 'job'> {
   readonly source: BenchSource;
 }
 
 /** The same job takes its changes over; another one comes with a bench of its own. */
-function put({ clock, display }: DeskParts, laid: Signal<Laid | undefined>, { id, job, source }: Put): void {
-  const now = laid.peek();
+function put(
+  { clock, display }: SessionParts,
+  opened: Signal<OpenedBench | undefined>,
+  { id, job, source }: NextBench,
+): void {
+  const now = opened.peek();
   if (now?.id === id && now.job === job) {
     now.worked.take(source, now.shown.inSight());
     return;
   }
   const keys = source.columns.slice(0, FIRST_SIGHT).map((column) => column.key);
   const worked = workBench(source, keys, clock);
-  laid.value = { id, job, worked, shown: showBench({ worked, display, clock }) };
+  opened.value = { id, job, worked, shown: showBench({ worked, display, clock }) };
   now?.worked.close();
 }
 
 /** A quote stays as it was issued, so that it is laid down once. */
-function layQuote(parts: DeskParts, laid: Signal<Laid | undefined>, quote: IssuedQuote): void {
-  const source = laid.peek()?.id === quote.id ? undefined : quoteSource(quote);
-  if (source) put(parts, laid, { id: quote.id, job: undefined, source });
+function openQuote(parts: SessionParts, opened: Signal<OpenedBench | undefined>, quote: IssuedQuote): void {
+  const source = opened.peek()?.id === quote.id ? undefined : quoteSource(quote);
+  if (source) put(parts, opened, { id: quote.id, job: undefined, source });
 }
 
-function clear(laid: Signal<Laid | undefined>): void {
-  const now = laid.peek();
-  laid.value = undefined;
+function clear(opened: Signal<OpenedBench | undefined>): void {
+  const now = opened.peek();
+  opened.value = undefined;
   now?.worked.close();
 }
 

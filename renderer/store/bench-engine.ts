@@ -1,0 +1,45 @@
+import type { BenchInput } from '#shared-calc/bench/bench-input.ts';
+import { onceBench } from '#shared-calc/bench/once-bench.ts';
+import type { Bench, LiveBench } from '#shared-calc/bench/open-bench.ts';
+
+type OpenBench = (start: BenchInput) => LiveBench;
+
+let graphBench: OpenBench | undefined;
+
+/** The bench that keeps what depends on what; its engine is half of the page's code and is not needed to show figures. */
+export async function loadGraphBench(): Promise<OpenBench> {
+  graphBench ??= (await import('#shared-calc/bench/open-bench.ts')).openBench;
+  return graphBench;
+}
+
+/** The graph bench where it is loaded, and one that works each size as a whole until then. */
+export function openLoadedBench(start: BenchInput): { readonly bench: LiveBench; readonly isGraph: boolean } {
+  return graphBench ? { bench: graphBench(start), isGraph: true } : { bench: wholeSizes(start), isGraph: false };
+}
+
+/** Sizes that one slice of an update works. */
+const SLICE = 4;
+
+/** A size whose texts and lines did not change is not worked again. */
+function wholeSizes(start: BenchInput): LiveBench {
+  let bench: Bench = onceBench(start);
+  const work = (columns: BenchInput['columns']) => {
+    const [line] = bench.input().lines;
+    if (line) for (const { key } of columns) bench.box(key, line.name);
+  };
+  return {
+    input: () => bench.input(),
+    scope: () => bench.scope(),
+    box: (column, line) => bench.box(column, line),
+    update: (next, first) => {
+      bench = onceBench(next);
+      const later = next.columns.filter(({ key }) => first !== undefined && !first.includes(key));
+      work(next.columns.filter((column) => !later.includes(column)));
+      return () => {
+        work(later.splice(0, SLICE));
+        return later.length > 0;
+      };
+    },
+    close: () => undefined,
+  };
+}

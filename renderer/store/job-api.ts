@@ -1,0 +1,37 @@
+import { keepOpenJob } from './kept-job.ts';
+import { computed, type ReadonlySignal } from '@preact/signals';
+import type { PageStore } from './page-store.ts';
+import type { BookStore } from './book-store.ts';
+import type { Job } from '#shared-calc/records/records.ts';
+
+/** What the places that are about jobs need of the store. */
+export interface JobApi extends Pick<BookStore, 'records' | 'derived' | 'info' | 'doAct' | 'issue' | 'say' | 'refuse'> {
+  /** The job that lies open, on every place alike. */
+  readonly job: ReadonlySignal<string | undefined>;
+  readonly openJob: (job: string) => void;
+}
+
+const made = new WeakMap<PageStore, JobApi>();
+
+/**
+ * The store of the page with the open job: the one on the size bench, or that of the quote there. The open job is kept
+ * on this machine for the next time.
+ */
+export function jobApi(store: PageStore): JobApi {
+  const before = made.get(store);
+  if (before) return before;
+  const { book, bench } = store;
+  const job = computed(() => {
+    const opened = bench.opened.value;
+    return opened?.job ?? book.records.value.issuedQuote.get(opened?.id ?? '')?.job;
+  });
+  const api = { ...book, job, openJob: bench.open };
+  keepOpenJob(api);
+  made.set(store, api);
+  return api;
+}
+
+/** The job that lies open, where the book has it. */
+export function jobAtHand({ records, job }: Pick<JobApi, 'records' | 'job'>): Job | undefined {
+  return records.value.job.get(job.value ?? '');
+}
