@@ -1,17 +1,20 @@
 import type { BookFault } from '#shared-calc/records/book-fault.ts';
-import { ok, type Result } from '#shared-calc/result.ts';
-import { backUpForDay } from './backups.ts';
+import { ok, type Result, failed } from '#shared-calc/result.ts';
+import { backUpForDay, writeSnapshot } from './backups.ts';
 import type { BookState, Present } from './book-state.ts';
 import type { Book } from './book.ts';
 import { checkBook } from './check-book.ts';
 import { editsOf } from './edit.ts';
-import { exportBook } from './export-book.ts';
 import { verifyIssued } from './issued.ts';
 import { clock, openFile, type OpenFile } from './open-file.ts';
 import type { OpeningNote, OpenOptions } from './open-options.ts';
 import { previewOf, readBackup, restoreChange } from './restore.ts';
 import { storing } from './storage-fault.ts';
 import { syncFolderOf } from './sync-folder.ts';
+import { existsSync, statSync } from 'node:fs';
+import { isOpenHere } from './connection.ts';
+import { placeNew, placeOver, settleFile } from './settle-file.ts';
+import type Database from 'better-sqlite3';
 
 /** Opens a workshop's book. A file that is refused is left exactly as it was. */
 export function openBook(path: string, options: OpenOptions): Result<Book, BookFault> {
@@ -73,4 +76,29 @@ function openingNotes(
     ...(altered.length > 0 ? [{ kind: 'issued-altered', quotes: altered } as const] : []),
     ...(folder ? [{ kind: 'sync-folder', folder } as const] : []),
   ];
+}
+
+/** Writes an open book out as one whole file. What is in the way is replaced only on demand, an open book never. */
+function exportBook(
+  db: Database.Database,
+  path: string,
+  { replace = false }: { readonly replace?: boolean } = {},
+): Result<{ readonly path: string }, BookFault> {
+  return storing(() => {
+    const inTheWay = findInTheWay(path, replace);
+    if (inTheWay) return failed(inTheWay);
+    const settled = settleFile(path, (passing) => writeSnapshot(db, passing), replace ? placeOver : placeNew);
+    return settled.ok ? ok({ path }) : settled;
+  });
+}
+
+function findInTheWay(path: string, replace: boolean): BookFault | undefined {
+  const there = statSync(path, { throwIfNoEntry: false });
+  if (!there) return undefined;
+  if (!there.isFile()) return { kind: 'not-a-book', what: 'folder' };
+  if (isOpenHere(path)) return { kind: 'in-use' };
+  if (!replace) return { kind: 'exists' };
+  // Another program has it open, or its last edits still lie in the log: they would be laid over the new file.
+  const logged = existsSync(`${path}-wal`) || existsSync(`${path}-shm`);
+  return logged ? { kind: 'in-use' } : undefined;
 }

@@ -1,16 +1,11 @@
-import { dialog, Menu, shell } from 'electron';
-import type { BrowserWindow } from 'electron';
-
+import { dialog, Menu, shell, type BrowserWindow, type Dialog } from 'electron';
 import type { Service } from '#electron/service/open-service.ts';
 import { newsChannel } from '#shared-calc/contract/news-channel.ts';
 import { readAnswer } from '#shared-calc/contract/read-answer.ts';
-
-import { chooseBook, makeBook, openChosen, restoreChosen, saveCopyAs } from './file-menu.ts';
-import type { FileMenu } from './file-menu.ts';
-import { menuOf } from './menu.ts';
-import type { MenuActs } from './menu.ts';
-import { printPage, printToFile } from './print-page.ts';
+import { chooseBook, makeBook, openChosen, restoreChosen, saveCopyAs, type FileMenu } from './file-menu.ts';
+import { menuOf, type MenuActs } from './menu.ts';
 import { licenceLink } from './trusted-url.ts';
+import { writeFile } from 'node:fs/promises';
 
 export function fileMenuOf(service: Service, window: BrowserWindow): FileMenu {
   return { dialog, window, call: service.call };
@@ -38,4 +33,27 @@ function actsOf(service: Service, window: BrowserWindow): MenuActs {
     showLicence: () => void shell.openExternal(licenceLink),
     tell: (news) => window.webContents.send(newsChannel, news),
   };
+}
+
+/** The shell's own print dialog; the page's sheet sets size and margins. */
+function printPage({ webContents }: BrowserWindow): void {
+  webContents.print({ printBackground: true, usePrinterDefaultPageSize: true });
+}
+
+/** Prints the page into a file. Answers why that failed, where it did. */
+async function printToFile(window: BrowserWindow, save: Pick<Dialog, 'showSaveDialog'>): Promise<string | undefined> {
+  const filters = [{ name: 'PDF', extensions: ['pdf'] }];
+  const chosen = await save.showSaveDialog(window, {
+    title: 'Print to a file',
+    defaultPath: 'Loamwright.pdf',
+    filters,
+  });
+  if (chosen.canceled || chosen.filePath === '') return undefined;
+  try {
+    const paper = await window.webContents.printToPDF({ printBackground: true, preferCSSPageSize: true });
+    await writeFile(chosen.filePath, paper);
+    return undefined;
+  } catch (error) {
+    return `${chosen.filePath} could not be written (${error instanceof Error ? error.message : String(error)}).`;
+  }
 }

@@ -1,21 +1,20 @@
-import { app, ipcMain, protocol, session, shell } from 'electron';
-import type { BrowserWindow } from 'electron';
-
-import type { Service } from '#electron/service/open-service.ts';
+import { app, ipcMain, protocol, session, shell, BrowserWindow, dialog, screen } from 'electron';
+import { type Service, openService } from '#electron/service/open-service.ts';
 import type { News } from '#shared-calc/contract/news.ts';
-import { userFiles } from '#electron/host/user-files.ts';
-
+import { userFiles, bookToOpen } from '#electron/host/user-files.ts';
 import { answerPageCalls } from './answer-page-calls.ts';
 import { bookArgument } from './book-argument.ts';
-import { pageFolder, preloadFile } from './built-files.ts';
 import { openChosen } from './file-menu.ts';
 import { newsChannel } from '#shared-calc/contract/news-channel.ts';
-import { openAskedBook } from './open-asked-book.ts';
-import { openWindow } from './open-window.ts';
 import { pageSchemes, servePage } from './page-scheme.ts';
 import { fileMenuOf, putMenu } from './put-menu.ts';
 import { refuseDownloads } from './own-downloads.ts';
-import { holdToPage, refusePermissions } from './window-walls.ts';
+import { holdToPage, refusePermissions, pagePreferences } from './window-walls.ts';
+import { openFaultLog } from '#electron/host/fault-log.ts';
+import { today } from '#electron/service/today.ts';
+import { placeWindow, readWindowState, writeWindowState } from './window-state.ts';
+import { pageAddress } from './trusted-url.ts';
+import { fileURLToPath } from 'node:url';
 
 /** Opens the desktop window on a book. What walls it in is said before the shell is ready. */
 export async function startDesktop(): Promise<void> {
@@ -79,3 +78,57 @@ async function showPage(service: Service, windows: BrowserWindow[], asked: Asked
 function tellPages(windows: readonly BrowserWindow[], news: News): void {
   for (const { webContents } of windows) if (!webContents.isDestroyed()) webContents.send(newsChannel, news);
 }
+
+/** Opens the book that is asked for. One that cannot be opened is left as it is, and another may be chosen. */
+function openAskedBook(asked: string | undefined, onNews: (news: News) => void): Service | undefined {
+  const files = userFiles();
+  const log = openFaultLog(files.log, () => new Date().toISOString());
+  let path: string | undefined = bookToOpen(asked, files.recent);
+  while (path !== undefined) {
+    const service = openService({ path, today, onNews, log, recentFile: files.recent });
+    if (service.ok) return service.value;
+    path = askForAnother(service.fault);
+  }
+  return undefined;
+}
+
+function askForAnother(says: string): string | undefined {
+  const response = dialog.showMessageBoxSync({
+    type: 'error',
+    title: 'Loamwright',
+    message: 'This book cannot be opened.',
+    detail: says,
+    buttons: ['Open another book …', 'Quit'],
+    defaultId: 0,
+    cancelId: 1,
+  });
+  if (response !== 0) return undefined;
+  const filters = [{ name: 'Loamwright books', extensions: ['loamwright'] }];
+  return dialog.showOpenDialogSync({ title: 'Open a book', filters, properties: ['openFile'] })?.[0];
+}
+
+/** Opens the window where it was last, on the page; it is shown when there is something to see. */
+async function openWindow(preload: string, stateFile: string): Promise<BrowserWindow> {
+  const last = readWindowState(stateFile);
+  const areas = screen.getAllDisplays().map((display) => display.workArea);
+  const window = new BrowserWindow({
+    ...placeWindow(last, areas),
+    minWidth: 640,
+    minHeight: 480,
+    show: false,
+    title: 'Loamwright',
+    backgroundColor: '#f6f1e7',
+    webPreferences: pagePreferences(preload),
+  });
+  if (last?.maximised) window.maximize();
+  window.once('ready-to-show', () => window.show());
+  window.on('close', () => {
+    writeWindowState(stateFile, { ...window.getNormalBounds(), maximised: window.isMaximized() });
+  });
+  await window.loadURL(pageAddress);
+  return window;
+}
+
+// Two folders up from the source and from the built file alike lies the project, or the packed program.
+const pageFolder: string = fileURLToPath(new URL('../../renderer/dist/', import.meta.url));
+const preloadFile: string = fileURLToPath(new URL('../../electron/dist/preload.cjs', import.meta.url));

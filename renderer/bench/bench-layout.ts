@@ -1,9 +1,9 @@
-import type { ColDef } from 'ag-grid-community';
+import type { ColDef, IHeaderComp, IHeaderParams } from 'ag-grid-community';
 import type { GridRow } from '#renderer/grid/grid-model.ts';
 import type { GridLayout } from '#renderer/grid/grid-table.ts';
 import { rowHeight, rowLooks } from './bench-model.ts';
-import type { HeadState } from './head-card.tsx';
-import { HeadCell } from './head-cell.ts';
+import { type HeadState, HeadCard, RecipeCard } from './head-card.tsx';
+import { h, render } from 'preact';
 
 /** The names and one column a size, as wide as the room allows, each under its card. */
 export function benchLayout(state: HeadState): GridLayout {
@@ -37,4 +37,32 @@ function belongsToCard(event: KeyboardEvent): boolean {
     event.target.closest('.card') !== null ||
     (event.key === 'Tab' && !event.shiftKey && event.target.querySelector('.card') !== null)
   );
+}
+
+interface HeadParams extends IHeaderParams {
+  readonly state: HeadState;
+  /** `undefined` over the names. */
+  readonly strip: string | undefined;
+}
+
+/** A head of the grid that holds a card. A class, because the grid makes it with `new`. */
+class HeadCell implements IHeaderComp {
+  private readonly root = document.createElement('div');
+
+  init({ state, strip }: HeadParams): void {
+    this.root.className = strip === undefined ? 'head names' : 'head';
+    render(strip === undefined ? h(RecipeCard, { state }) : h(HeadCard, { state, column: strip }), this.root);
+  }
+
+  getGui(): HTMLElement {
+    return this.root;
+  }
+
+  refresh(): boolean {
+    return true;
+  }
+
+  destroy(): void {
+    render(null, this.root);
+  }
 }

@@ -1,8 +1,6 @@
 import type { SectionFigures } from './section-figures.ts';
-import { litterLeaves } from './litter-leaves.ts';
-import type { Leaf } from './litter-leaves.ts';
+import { litterLeaves, type Leaf } from './litter-leaves.ts';
 import { placeLabels } from './place-labels.ts';
-import { saySection } from './say-section.ts';
 import { sectionGeometry } from './section-geometry.ts';
 import type { Lamp, Layer, LinePart, Point, SectionGeometry } from './section-shapes.ts';
 
@@ -201,4 +199,12 @@ function linePath(points: readonly Point[]): string {
 
 function round(mm: number): number {
   return Math.round(mm * 10) / 10 + 0;
+}
+
+/** The drawing in words, for readers: `side on: drainage 40, water 30, ... millimetres, 3 lamps`. */
+function saySection(geometry: SectionGeometry): string {
+  const layers = geometry.labels.map((label) => `${label.word} ${label.figure}`).join(', ');
+  const count = geometry.lamps.length;
+  const lamps = count === 0 ? 'no lamps' : count === 1 ? '1 lamp' : `${count} lamps`;
+  return layers === '' ? `side on: no layers known yet, ${lamps}` : `side on: ${layers} millimetres, ${lamps}`;
 }

@@ -12,10 +12,20 @@ import {
 import { gridTable, type GridLayout, type GridTable } from './grid-table.ts';
 import { listenOnGrid, type GridReach, type RowActs } from './listen-on-grid.ts';
 import { liveCells, type CellPaint, type LiveCells } from './live-cells.ts';
-import { markCell } from './mark-cell.ts';
 import { cellMark } from './mouse-selection.ts';
 import { cellsIn, fillPlan, pastePlan, type PlannedText } from './paste-plan.ts';
-import { single, stepped, tabbed, within, type Cell, type Rect, type Selection } from './selection.ts';
+import {
+  single,
+  stepped,
+  tabbed,
+  within,
+  type Cell,
+  type Rect,
+  type Selection,
+  holds,
+  isSingle,
+  rectOf,
+} from './selection.ts';
 
 /** What a grid asks of the one who shows it. */
 export interface GridActs extends RowActs {
@@ -212,4 +222,27 @@ function keyed<Shown>({ index }: State<Shown>, plan: readonly PlannedText[]): re
 
 function rowsOf(rect: Rect): readonly (readonly Cell[])[] {
   return cellsIn({ ...rect, right: rect.left }).map(({ row }) => cellsIn({ ...rect, top: row, bottom: row }));
+}
+
+/** Marks one drawn cell: in the selection, on the chosen row, the chosen cell. */
+function markCell(element: HTMLElement, cell: Cell | undefined, selection: Selection | undefined): void {
+  const marks = cell && selection ? marksOf(cell, selection) : nowhere;
+  element.classList.toggle('in-range', marks.inside && marks.many);
+  element.classList.toggle('chosen', marks.tip);
+  element.classList.toggle('here', marks.row);
+  const selected = String(marks.inside);
+  if (element.ariaSelected !== selected) element.ariaSelected = selected;
+}
+
+const nowhere = { inside: false, many: false, tip: false, row: false };
+
+function marksOf(cell: Cell, selection: Selection): typeof nowhere {
+  const { tip } = selection;
+  const row = tip.row === cell.row;
+  return {
+    inside: holds(rectOf(selection), cell),
+    many: !isSingle(selection),
+    tip: row && tip.column === cell.column,
+    row,
+  };
 }

@@ -5,8 +5,8 @@ import type { BenchInput } from './bench-input.ts';
 import type { Box } from './bench-types.ts';
 import { boxOf } from './box-of.ts';
 import { refreshColumn, type ColumnBoxes } from './column-boxes.ts';
-import { openLineTable, type TakenLines } from './line-table.ts';
-import { openRecalcQueue } from './recalc-queue.ts';
+import type { Line } from '#shared-calc/records/records.ts';
+import { boxReader, scopeSignature, type BoxReader } from './box-reader.ts';
 
 /** A recipe beside its sizes, worked, to read from. */
 export interface Bench {
@@ -82,4 +82,66 @@ export function openBench(start: BenchInput): LiveBench {
 
   update(start);
   return { input: () => input, update, box, scope: () => table.reader().scope, close: grid.close };
+}
+
+interface TakenLines {
+  /** Lines whose boxes must be read again in every column. */
+  readonly rereads: readonly Line[];
+  readonly dropped: readonly string[];
+}
+
+interface LineTable {
+  readonly take: (next: readonly Line[]) => TakenLines;
+  readonly find: (name: string) => Line | undefined;
+  readonly reader: () => BoxReader;
+}
+
+/** The lines a bench stands on, and how their boxes are read; a new reader only where names or kinds change. */
+function openLineTable(): LineTable {
+  let lines: readonly Line[] = [];
+  let byName: ReadonlyMap<string, Line> = new Map();
+  let reader = boxReader(lines);
+  return {
+    take(next) {
+      const before = byName;
+      if (next === lines) return { rereads: [], dropped: [] };
+      lines = next;
+      byName = new Map(lines.map((line) => [line.name, line]));
+      const dropped = [...before.keys()].filter((name) => !byName.has(name));
+      if (scopeSignature(before.values()) === scopeSignature(lines)) {
+        return { rereads: lines.filter((line) => before.get(line.name) !== line), dropped };
+      }
+      reader = boxReader(lines);
+      return { rereads: lines, dropped };
+    },
+    find: (name) => byName.get(name),
+    reader: () => reader,
+  };
+}
+
+/** Columns whose last changes are not worked yet, each with the names of the lines to read again for it. */
+interface RecalcQueue {
+  readonly has: (column: string) => boolean;
+  /** These columns wait from now on, and those that wait already go on, for these lines too. */
+  readonly add: (columns: readonly { readonly key: string }[], lines: readonly Line[]) => void;
+  /** Its turn has come: what it waited for; `undefined` where it did not. */
+  readonly take: (column: string) => ReadonlySet<string> | undefined;
+}
+
+function openRecalcQueue(): RecalcQueue {
+  const waiting = new Map<string, ReadonlySet<string>>();
+  return {
+    has: (column) => waiting.has(column),
+    add: (columns, lines) => {
+      const names = lines.map((line) => line.name);
+      for (const column of new Set([...waiting.keys(), ...columns.map(({ key }) => key)])) {
+        waiting.set(column, new Set([...(waiting.get(column) ?? []), ...names]));
+      }
+    },
+    take: (column) => {
+      const names = waiting.get(column);
+      waiting.delete(column);
+      return names;
+    },
+  };
 }

@@ -1,8 +1,7 @@
 import { columnKey, writtenByLine, type JobSheet, type SheetColumn } from '#shared-calc/jobs/job-sheet.ts';
 import type { Job, Line, LocalValue, QuoteLine, Records, Size } from '#shared-calc/records/records.ts';
 import { bySortKey } from '#shared-calc/records/sort-key.ts';
-import { groupOf, groupsOf, type Groups } from './groups.ts';
-import { memo, memos } from './memo.ts';
+import { memo, memos, sameList } from './memo.ts';
 
 /** The sheet of a job and what its bench reads. Parts that did not change are the same objects as before. */
 export interface JobSheets {
@@ -70,4 +69,26 @@ export function openJobSheets(): (tables: Tables) => JobSheets {
 
 function boxOwner(job: string, size: string | undefined): string {
   return `${job}\n${size ?? ''}`;
+}
+
+/** Records of a table by what they belong to; a group is the same list as before while its records are the same. */
+type Groups<R> = ReadonlyMap<string, readonly R[]>;
+
+const none: readonly never[] = [];
+
+function groupsOf<R>(
+  records: Iterable<R>,
+  { keyOf, inOrder }: { readonly keyOf: (record: R) => string; readonly inOrder?: (one: R, other: R) => number },
+  before: Groups<R> | undefined,
+): Groups<R> {
+  const groups = new Map<string, readonly R[]>();
+  for (const [key, group] of Map.groupBy(records, keyOf)) {
+    groups.set(key, sameList(inOrder ? group.toSorted(inOrder) : group, before?.get(key)));
+  }
+  return groups;
+}
+
+/** One empty list for all: it is the same object wherever nothing is there. */
+function groupOf<R>(groups: Groups<R>, key: string): readonly R[] {
+  return groups.get(key) ?? none;
 }

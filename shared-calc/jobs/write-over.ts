@@ -5,10 +5,9 @@ import type { Line } from '#shared-calc/records/records.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
 import { nearestName } from '#shared-calc/rule/nearest.ts';
 import type { JobFault } from './job-fault.ts';
-import { keysOf, textsOf } from './job-sheet.ts';
-import type { JobSheet, SheetColumn, Written, WrittenByLine } from './job-sheet.ts';
-import { keptWritings } from './kept-writings.ts';
+import { keysOf, textsOf, type JobSheet, type SheetColumn, type Written, type WrittenByLine } from './job-sheet.ts';
 import type { Writing } from './read-writing.ts';
+import { keptText } from '#shared-calc/recipe/kept-text.ts';
 
 interface Over {
   /** The lines of the sheet's recipe. */
@@ -101,4 +100,21 @@ const bareColumn: SheetColumn = {
 function cyclesIn(column: SheetColumn, whole: WrittenByLine, { lines, reader }: Reading): Cycles {
   const resolve = textResolver({ ...column, locals: textsOf(column.locals) }, textsOf(whole));
   return cyclesOf(new Map(lines.map((line) => [line.name, reader.read(line, resolve(line).text)])));
+}
+
+/** What is to be written over, as the book keeps it: figures with a point, whatever sign the workshop writes. */
+function keptWritings(
+  writings: readonly Writing[],
+  lines: readonly Line[],
+  decimalComma: boolean,
+): Result<readonly Writing[], JobFault> {
+  const kept: Writing[] = [];
+  for (const writing of writings) {
+    const line = lines.find((each) => each.name === writing.line);
+    const text = line && writing.text !== undefined ? keptText(writing.text, line, decimalComma) : ok(writing.text);
+    if (!text.ok)
+      return failed({ kind: 'unreadable', line: writing.line, text: writing.text ?? '', fault: text.fault });
+    kept.push({ ...writing, text: text.value });
+  }
+  return ok(kept);
 }

@@ -3,7 +3,8 @@ import type { QuoteBody } from '#shared-calc/jobs/quote-body.ts';
 import { writeNumber } from '#shared-calc/quantity/write-figure.ts';
 import { quoteFindings, type QuoteFindings } from './quote-findings.ts';
 import { quoteSizes, type QuoteSize } from './quote-sizes.ts';
-import { whatItIs } from './what-it-is.ts';
+import { WORK_GROUP } from '#shared-calc/price/quote-rules.ts';
+import { saidUnit } from './goods-said.ts';
 
 /** A quote as it is printed for a client: no cost and no margin. Money is a decimal text in the currency. */
 export interface QuoteModel extends QuoteFindings {
@@ -91,4 +92,27 @@ export function quoteModel(body: QuoteBody): QuoteModel {
 
 function paragraphs(text: string): readonly string[] {
   return text.split('\n').filter((line) => line.trim() !== '');
+}
+
+type FrozenNeed = QuoteBody['needs'][number];
+
+/**
+ * What stands behind a line of a quote, in a client's words: what its group is made of, in the order of the needs.
+ * A line written for the job alone says it by its name.
+ */
+function whatItIs(body: QuoteBody, { group, label }: { readonly group: string; readonly label: string }): string {
+  if (!body.margins.some((margin) => margin.id === group && margin.label === label)) return '';
+  if (group === WORK_GROUP) return 'Survey, quote, build, carrying and handover';
+  const needs = body.needs.filter((need) => need.group === group);
+  return needs.map((need) => sayNeed(need, body)).join('; ');
+}
+
+const decimals: Readonly<Record<string, number>> = { L: 1, g: 0, kg: 1, m: 2, m2: 2, each: 0, km: 0 };
+
+function sayNeed({ used, unit, label }: FrozenNeed, { workshop }: QuoteBody): string {
+  const amount = writeNumber(used, decimals[unit] ?? 2, workshop);
+  // The van's kilometres say what they are by themselves.
+  if (unit === 'km') return `${amount} ${unit}`;
+  const name = label.charAt(0).toLowerCase() + label.slice(1);
+  return unit === 'each' ? `${amount} × ${name}` : `${amount} ${saidUnit(unit)} ${name}`;
 }

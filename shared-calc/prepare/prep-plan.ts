@@ -1,13 +1,14 @@
 import { addDays, daysBetween, type Day } from '#shared-calc/calendar/day.ts';
 import { isOpen, nextOpen, previousOpen, type WorkCalendar } from '#shared-calc/calendar/work-calendar.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
-import { readyDate } from '#shared-calc/trade/dates/ready-date.ts';
+import { readyDate, type ChainStep } from '#shared-calc/trade/dates/ready-date.ts';
 import { careDates, type CareDate } from './care-calendar.ts';
-import { chainBackward } from './chain-backward.ts';
 import type { PlanFacts } from './plan-facts.ts';
 import type { PlanFault } from './plan-fault.ts';
 import { prepChains, type PrepChain } from './prep-chains.ts';
 import { prepSteps, type PrepStep, type PrepStepName } from './prep-steps.ts';
+import { previousDeliveryDay } from '#shared-calc/calendar/delivery-day.ts';
+import { shiftWorkdays } from '#shared-calc/calendar/shift-workdays.ts';
 
 export interface PlanWish {
   /** The handover wanted; where there is none, the earliest is planned. */
@@ -135,4 +136,34 @@ function stepOf<Name extends PrepStepName | 'hardscape'>(
   const date = dates.toSorted().at(-1);
   const orderBy = orders.toSorted()[0];
   return date === undefined ? undefined : { step, date, ...(orderBy !== undefined && { orderBy }) };
+}
+
+/**
+ * A chain of waits backward from the day they must be over: the last day on which each may begin, and that day
+ * itself at the end. A closed day, and one without a delivery, moves to the earlier one.
+ * `undefined` where the supplier never comes on a day that is open.
+ */
+function chainBackward(end: Day, waits: readonly ChainStep[], calendar: WorkCalendar): readonly Day[] | undefined {
+  const found = [end];
+  let at = end;
+  for (const wait of waits.toReversed()) {
+    const before = stepBack(at, wait, calendar);
+    if (before === undefined) return undefined;
+    at = before;
+    found.unshift(at);
+  }
+  return found;
+}
+
+function stepBack(day: Day, step: ChainStep, calendar: WorkCalendar): Day | undefined {
+  switch (step.wait) {
+    case 'workdays':
+      return shiftWorkdays(day, -step.count, calendar);
+    case 'days':
+      return previousOpen(addDays(day, -step.count), calendar);
+    case 'delivery':
+      return previousDeliveryDay(day, step.weekdays, calendar);
+    case 'open':
+      return previousOpen(day, calendar);
+  }
 }
