@@ -130,7 +130,7 @@ function orderOf(jobs: readonly Job[], { job }: PriceTouch): number {
   return jobs.findIndex(({ id }) => id === job);
 }
 
-/** The day whose prices the client was given; none for a job that is not priced and not accepted. */
+/** The day whose prices the client was given; for an accepted job without a quote, the look-back day. */
 function pricedOn(job: Job, { records, today }: Derived): Day | undefined {
   const body = bodyOf(records, job.id);
   if (body) return body.pricesOn;
