@@ -8,7 +8,7 @@ import type { LineNameFault } from '#shared-calc/rule/line-name.ts';
 import type { RefusedRow } from './import-list.ts';
 import type { UseFault } from './move-use.ts';
 
-/** A rule that could not be read any more. */
+/** A rule that can no longer be read. */
 export interface RuleBreak {
   readonly is: 'rule';
   /** The name of its line. */
@@ -17,12 +17,12 @@ export interface RuleBreak {
   readonly fault: BoxFault;
 }
 
-/** What could not be read or said any more. */
+/** What can no longer be read, or no longer be said. */
 export type Break =
   | RuleBreak
   /** The sentence of a check names the line. */
   | { readonly is: 'sentence'; readonly line: string; readonly label: string }
-  /** A job has written a rule that reads the line; the label says which job. */
+  /** A job has written a rule that reads the line; the label names the job. */
   | { readonly is: 'job rule'; readonly line: string; readonly label: string };
 
 /** What a record is needed for. */
@@ -33,12 +33,12 @@ export type Need =
   /** A job has written over the line. */
   | { readonly is: 'written'; readonly job: string };
 
-/** A cell that cannot be as it was typed. */
+/** A cell that refuses the text typed into it. */
 export interface RefusedCell {
-  /** The line by its name, and by its label. */
+  /** The line's name and its label. */
   readonly line: string;
   readonly label: string;
-  /** What its size is called. */
+  /** The size as the person reads it. */
   readonly size: string;
   readonly fault: BoxFault;
 }
@@ -52,13 +52,13 @@ export type ActFault =
   | { readonly kind: 'needed'; readonly record: RecordName; readonly by: readonly Need[] }
   | { readonly kind: 'bad-name'; readonly fault: LineNameFault }
   | { readonly kind: 'name-taken'; readonly name: string }
-  /** A line that is moved past the end of its recipe. */
+  /** The line to move is already at the end of its recipe. */
   | { readonly kind: 'at-the-end'; readonly label: string; readonly end: 'first' | 'last' }
   | { readonly kind: 'no-unit'; readonly unit: string }
   | { readonly kind: 'bounds-crossed'; readonly low: number; readonly high: number }
   /** The sentence of a check has a name in braces that no line has. */
   | { readonly kind: 'sentence-names-no-line'; readonly name: string }
-  /** Rules that can be read now and could not be any more. */
+  /** Rules that can be read now and could not be read after the act. */
   | { readonly kind: 'would-break'; readonly breaks: readonly RuleBreak[] }
   /** The program reads the line for a use that its new unit does not fit. */
   | { readonly kind: 'use-stays'; readonly use: UseName }
@@ -67,9 +67,9 @@ export type ActFault =
   /** An amount has parts that a coin with fewer decimals does not know. */
   | { readonly kind: 'uneven-coins'; readonly record: RecordName; readonly amount: string }
   | { readonly kind: 'cells-refused'; readonly cells: readonly RefusedCell[] }
-  /** Nothing is written over where something should be taken back, noted or held for the whole job. */
+  /** The cell is not written over, so there is nothing to take back, note or set for the whole job. */
   | { readonly kind: 'nothing-written'; readonly what: 'back' | 'note' | 'asker' | 'whole job' }
-  /** A measurement of a tank is none of the house. */
+  /** A measurement of a tank cannot be set for the whole house. */
   | { readonly kind: 'tank-measure'; readonly line: string }
   | { readonly kind: 'code-taken'; readonly code: string }
   | { readonly kind: 'no-size-name'; readonly size: string }
@@ -91,13 +91,13 @@ export type ActFault =
   | { readonly kind: 'too-many-readings' }
   /** Rows of a log that cannot be read. */
   | { readonly kind: 'bad-log'; readonly rows: readonly LogFault[] }
-  /** The last jobs offer nothing for a line of the house. */
+  /** The last jobs propose nothing for a line of the house. */
   | { readonly kind: 'no-lesson'; readonly label: string }
-  /** A line of a quote without its words. */
+  /** A line of a quote has no words. */
   | { readonly kind: 'no-words' }
   | { readonly kind: 'no-recipe-title' }
   | { readonly kind: 'pack-there'; readonly material: string }
-  /** Rows of a list that cannot be taken in. */
+  /** Rows of a list that cannot be imported. */
   | { readonly kind: 'rows-refused'; readonly rows: readonly RefusedRow[] }
-  /** The input is not what the act's schema wants; `at` is the field, empty for the whole. */
+  /** The input does not match the act's schema; `at` is the field, empty for the whole input. */
   | { readonly kind: 'bad-input'; readonly at: string; readonly issues: readonly FieldIssue[] };

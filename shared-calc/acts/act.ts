@@ -8,17 +8,17 @@ import { failed, ok, type Result } from '#shared-calc/result.ts';
 import type { ActFault } from './act-fault.ts';
 import { inputIssues } from './input-issues.ts';
 
-/** An edit that a person can make, over a book as it stands on a day. */
+/** An edit that a person can make on a book, on a given day. */
 export interface Act<I = unknown> {
   readonly name: string;
   /** What it does, in one sentence. */
   readonly says: string;
   readonly input: z.ZodType<I>;
-  // A method, so that acts with different inputs stand in one list.
+  // A method, so that acts with different inputs fit in one list.
   run(derived: Derived, input: I): Result<Change, ActFault>;
 }
 
-/** An act whose change is held against what a book keeps: schemas, references, what may stand only once. */
+/** An act whose change is checked against the rules of a book: schemas, references, unique records. */
 export function act<I>(parts: Act<I>): Act<I> {
   return {
     ...parts,
@@ -40,7 +40,7 @@ function checked(records: Records, change: Change): Result<Change, ActFault> {
   return fault ? failed(fault) : ok(change);
 }
 
-/** Does an act with an input from outside, which is read by the act's schema first. */
+/** Runs an act on an input from outside; the act's schema parses the input first. */
 export function runAct(one: Act, derived: Derived, raw: unknown): Result<Change, ActFault> {
   const input = one.input.safeParse(raw);
   if (input.success) return one.run(derived, input.data);
@@ -48,7 +48,7 @@ export function runAct(one: Act, derived: Derived, raw: unknown): Result<Change,
   return failed({ kind: 'bad-input', at: issues[0]?.field ?? '', issues });
 }
 
-/** The ids of the records that a change adds, those others refer to first. */
+/** The ids of the records that a change adds, in reference order. */
 export function idsOf({ added }: Change): readonly string[] {
   return added.map(({ record }) => record.id);
 }

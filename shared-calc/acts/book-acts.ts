@@ -48,7 +48,7 @@ export const putAll = act<z.infer<typeof PutAll>>({
       const fault = putFault(now, each);
       if (fault) return failed(fault);
       const change = putRecord(now, each);
-      // Only lines are held against each other.
+      // Only lines are checked against each other.
       if (each.kind === 'line') now = applyChange(now, change);
       changes.push(change);
     }
@@ -65,7 +65,7 @@ function putRecord(records: Records, { kind, record }: Added): Change {
   return recordChanged(`${changedFields(kind, from, record)} of ${name}`, kind, { from, to: record });
 }
 
-/** Headings of the fields in which two records differ. */
+/** Headings of the fields that differ between two records. */
 function changedFields(kind: RecordKind, from: object, to: object): string {
   const [before, after] = [from, to].map((record) => new Map<string, unknown>(Object.entries(record)));
   const changed = fieldsOf(kind).filter(([key]) => !sameData(before?.get(key), after?.get(key)));
@@ -86,7 +86,7 @@ function putFault(records: Records, { kind, record }: Added): ActFault | undefin
 
 const Name = z.strictObject({ kind: KindSchema, id: z.string() });
 
-/** Removes a record with what belongs to it; refused while another record names it. */
+/** Removes a record and the records it owns; refused while another record refers to it. */
 export const remove = act<z.infer<typeof Name>>({
   name: 'remove',
   says: 'Removes a record from the book with what belongs to it; refused while something else uses it.',
@@ -122,7 +122,7 @@ function removed(records: Records, names: readonly RecordName[], label: string):
   return ok(change);
 }
 
-/** What has no meaning without another record, and goes with it. */
+/** Records that have no meaning without another record, and are removed with it. */
 const owners: Readonly<Partial<Record<RecordKind, readonly RecordKind[]>>> = {
   material: ['pack'],
   tank: ['pack'],
@@ -149,7 +149,7 @@ function recordOf(records: Records, { kind, id }: RecordName): readonly Added[] 
   return record ? [added(kind, record)] : [];
 }
 
-/** Lines name a material by its code, which no reference of the file holds. */
+/** Lines refer to a material by its code, which is not a reference in the file. */
 function naming({ line }: Records, { kind, id }: RecordName): readonly RecordName[] {
   if (kind !== 'material') return [];
   return [...line.values()].filter(({ material }) => material === id).map((each) => ({ kind: 'line', id: each.id }));
@@ -160,7 +160,7 @@ function distinct(names: readonly RecordName[]): readonly RecordName[] {
   return [...byKey.values()];
 }
 
-/** Records that the program itself asks for by their ids. */
+/** Records that the program itself reads by id. */
 const needed: Readonly<Record<string, Need>> = {
   'workshop workshop': { is: 'program', what: 'the book', why: 'a book has one workshop' },
   [`margin ${WORK_GROUP}`]: { is: 'program', what: 'the price of all work', why: 'its margin is this group' },

@@ -11,7 +11,7 @@ import { amountOf, NOTHING, remainder, storePieces } from '#shared-calc/jobs/sto
 
 export interface Short {
   readonly material: string;
-  /** What the Store should have given and had not, in the material's unit. */
+  /** The amount that the Store did not have, in the material's unit. */
   readonly amount: number;
 }
 
@@ -20,7 +20,7 @@ export interface TakenFromStore {
   readonly short: readonly Short[];
 }
 
-/** A job that is built: its state, and what the build took from the Store, as one change. */
+/** A built job: its state, and what the build took from the Store, as one change. */
 export function buildJob(derived: Derived, id: string): Result<TakenFromStore, JobFault> {
   const moved = moveJob(derived.records, id, 'built');
   if (!moved.ok) return moved;
@@ -33,7 +33,7 @@ export function buildJob(derived: Derived, id: string): Result<TakenFromStore, J
   });
 }
 
-/** Takes from the Store what a job's build uses, as its bench has it: an estimate, until what it took is written down. */
+/** Takes from the Store what a job's build uses by its bench. An estimate until the real use is recorded. */
 export function takeFromStore(derived: Derived, id: string): Result<TakenFromStore, JobFault> {
   const { records, today: on } = derived;
   const uses = usesOf(derived, id);

@@ -19,7 +19,7 @@ const Job = z.string();
 const Place = { column: z.string().describe('The size by its key: T07, or T07#2.'), line: z.string() };
 const Typed = z.string().describe('As it is typed in the cell: a bare number has the unit that the line is shown in.');
 
-/** More letters than these no label keeps. */
+/** The most letters of a label. */
 const LABEL_LENGTH = 300;
 
 type Run<I> = (cells: JobCells, input: I) => Result<Change, ActFault>;
@@ -45,7 +45,7 @@ function writtenAct<I extends { readonly job: string; readonly column: string; r
   readonly name: string;
   readonly says: string;
   readonly input: z.ZodType<I>;
-  /** What nothing can be done to where nothing is written. */
+  /** The refusal where the cell is not written over. */
   readonly without: Extract<ActFault, { readonly kind: 'nothing-written' }>['what'];
   readonly run: (
     on: { readonly cells: JobCells; readonly cell: Cell; readonly written: CellWritten },
@@ -66,7 +66,7 @@ function writtenAct<I extends { readonly job: string; readonly column: string; r
 
 const WriteCells = z.strictObject({ job: Job, cells: z.array(z.strictObject({ ...Place, text: Typed })).min(1) });
 
-/** One cell as it is to be. */
+/** One cell after the act. */
 interface CellWrite extends LocalWrite {
   readonly cell: Cell;
 }
@@ -85,8 +85,8 @@ interface TypedCell {
 }
 
 /**
- * A cell that is emptied goes back to the house where it was written over; otherwise it has no figure yet. Among
- * several, an empty text leaves its cell alone.
+ * An emptied cell follows the house again where it was written over; otherwise it has no figure yet. In a batch, an
+ * empty text leaves its cell unchanged.
  */
 function cellsWritten(cells: JobCells, typed: readonly TypedCell[]): Result<Change, ActFault> {
   const puts: CellWrite[] = [];
@@ -254,7 +254,7 @@ export const sayWhoAsked = writtenAct<z.infer<typeof SayWhoAsked>>({
 
 const SendToHouse = z.strictObject({ job: Job, ...Place });
 
-/** The recipe takes the text and its note, and the cell follows the house again. */
+/** The recipe gets the text and its note, and the cell follows the house again. */
 export const sendToHouse = writtenAct<z.infer<typeof SendToHouse>>({
   name: 'sendToHouse',
   says: "Makes the value of a cell the house's own: the recipe takes it, and the cell follows the house again.",

@@ -3,7 +3,7 @@ import { failed, ok, type Result } from '#shared-calc/result.ts';
 import { nearestName } from '#shared-calc/rule/nearest.ts';
 import type { ActFault } from './act-fault.ts';
 
-/** A record of the book by its id; where there is none, the id nearest to it. */
+/** A record of the book by its id; if there is none, the fault names the nearest id. */
 export function findRecord<K extends RecordKind>(records: Records, kind: K, id: string): Result<RecordOf<K>, ActFault> {
   const table: ReadonlyMap<string, RecordOf<K>> = records[kind];
   const found = table.get(id);

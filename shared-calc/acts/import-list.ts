@@ -29,25 +29,25 @@ export type RowFault =
 
 export type RefusedRow = BadRow<RowFault>;
 
-/** A row that can be taken in. */
+/** A row that can be imported. */
 export interface ReadRow<T> {
-  /** What a person is shown of it. */
+  /** What the person sees of it. */
   readonly taken: T;
-  /** The record that it writes; no two rows may write the same. */
+  /** The id of the record that it writes; two rows may not write the same record. */
   readonly id: string;
-  /** As that record is spoken of. */
+  /** The words for that record. */
   readonly called: string;
   readonly change: Pick<Change, 'added' | 'updated'>;
 }
 
-/** One sort of list. */
+/** One kind of list. */
 export interface ListForm<T> {
-  /** What the list is of, for its label: "tanks". */
+  /** The plural noun for its label: "tanks". */
   readonly many: string;
   readonly label: string;
-  /** Headings that it must have. */
+  /** Required headings. */
   readonly needs: readonly string[];
-  /** All headings that it may have; any other is passed over where this is left out. */
+  /** All allowed headings; a list without this field ignores unknown headings. */
   readonly known?: readonly string[];
   readonly readRow: (row: CsvRow) => Result<ReadRow<T>, RowFault>;
 }
@@ -55,7 +55,7 @@ export interface ListForm<T> {
 export interface ListImport<T> {
   readonly taken: readonly T[];
   readonly refused: readonly RefusedRow[];
-  /** Empty while any row is refused: nothing is half taken in. */
+  /** Empty while any row is refused: a list is imported whole or not at all. */
   readonly change: Change;
 }
 
@@ -91,7 +91,7 @@ function strangeHeadings<T>(rows: readonly CsvRow[], { known }: ListForm<T>): re
     .map((heading) => ({ row: 1, fault: { kind: 'strange-heading', heading, known } }));
 }
 
-/** The unit that goods are kept in; refused where there are none of that code, or where the row's unit is another kind. */
+/** The unit of the goods; refused if no goods have the code, or if the row's unit is of another kind. */
 export function unitOfRow(code: string, unit: string, records: Records): Result<string, RowFault> {
   const own = unitOfGoods(code, records);
   if (own === undefined)

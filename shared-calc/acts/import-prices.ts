@@ -18,15 +18,15 @@ export interface TakenPrice {
   readonly unit: string;
   readonly from: string;
   readonly priceCoins: number;
-  /** What the pack cost on that day before; left out where it had no price. */
+  /** The price of the pack before that day; left out if it had none. */
   readonly beforeCoins?: number;
 }
 
 const priceHeadings = ['material', 'pack', 'unit', 'price', 'from'] as const;
 
 /**
- * Reads a price list: rows of material, pack, unit, price, from. A tank's code is a material with a pack of
- * 1 each. A price of the same pack and day is put right; every other is a new one with its from-date.
+ * Reads a price list: rows of material, pack, unit, price, from. A tank's code is a material with one pack of 1 each. A
+ * price of the same pack and day is corrected; any other price is a new record with its from-date.
  */
 export function importPrices(text: string, records: Records): ListImport<TakenPrice> {
   const list = importList(text, {

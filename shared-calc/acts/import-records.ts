@@ -12,21 +12,21 @@ import { workshopOf } from '#shared-calc/records/workshop-of.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
 import { importList, type ListImport, type ReadRow, type RowFault } from './import-list.ts';
 
-/** A row as it would be taken in. */
+/** A row as it would be imported. */
 export interface TakenRow {
   readonly row: number;
   readonly code: string;
   readonly is: 'new' | 'changed' | 'as it is';
-  /** Headings whose figure or word is another than before; all that are filled in for a new one. */
+  /** Headings whose value changes; for a new record, all headings that are filled in. */
   readonly touches: readonly string[];
 }
 
 interface RecordList<K extends RecordKind> {
   readonly kind: K;
   readonly many: string;
-  /** Headings without which a list of new records makes no sense. */
+  /** Headings that a list of new records must have. */
   readonly needs: readonly string[];
-  /** A material brings its packs along, as `10 L; 45 L`. */
+  /** Heading of a material's packs, written as `10 L; 45 L`. */
   readonly packs?: string;
 }
 
@@ -40,7 +40,7 @@ export const recordLists = {
 
 export type ListKind = keyof typeof recordLists;
 
-/** The headings of a list: the code first, then those it must have, then the others. */
+/** The headings of a list: the code, then the required ones, then the others. */
 export function listHeadings(kind: ListKind): {
   readonly needs: readonly string[];
   readonly others: readonly string[];
@@ -52,8 +52,8 @@ export function listHeadings(kind: ListKind): {
 }
 
 /**
- * Reads a list of tanks, materials or suppliers. A code that is in the book is changed in the fields the list fills
- * in, any other is new; an empty field leaves what was there. A bare figure is in the unit that the field is kept in.
+ * Reads a list of tanks, materials or suppliers. A code that is in the book changes the fields that the list fills in;
+ * any other code is a new record. An empty field changes nothing. A bare figure is in the field's stored unit.
  */
 export function importRecords(kind: ListKind, text: string, records: Records): ListImport<TakenRow> {
   const workshop = workshopOf(records);
@@ -111,7 +111,7 @@ function rowOf<K extends RecordKind>(
   };
 }
 
-/** A tank may be new before it is measured; what a record must have is filled in. */
+/** A new tank may lack its measurements; every field that a record must have is filled in. */
 function isNeeded(kind: ListKind, heading: string): boolean {
   return fieldsOf(kind).some(([, { list, mayBeEmpty }]) => list === heading && !mayBeEmpty);
 }
@@ -126,7 +126,7 @@ interface FilledIn<K extends RecordKind> {
   readonly touches: readonly string[];
 }
 
-/** Every field that the row fills in put into the record. */
+/** The record with every field that the row fills in. */
 function fillIn<K extends RecordKind>(
   kind: K,
   start: RecordOf<K>,
@@ -149,7 +149,7 @@ function fillIn<K extends RecordKind>(
   return wrong ? failed(wrong) : ok({ record, touches });
 }
 
-/** Packs that a material has not yet. */
+/** Packs that a material does not have yet. */
 function newPacks({ kind, record }: Added, text: string, context: FieldContext): Result<readonly Added[], FieldFault> {
   if (kind !== 'material') return ok([]);
   const amounts = new Set<number>();

@@ -3,7 +3,7 @@ import type { FieldIssue } from '#shared-calc/records/book-fault.ts';
 
 type Issue = z.core.$ZodIssue;
 
-/** What is wrong with an input, each with its field and what the field wants. */
+/** Each fault of an input, with its field and what the field expects. */
 export function inputIssues({ issues }: z.ZodError, input: unknown): readonly FieldIssue[] {
   return issues.map((issue) => {
     const field = issue.path.map(String).join('.');

@@ -22,7 +22,7 @@ import { recordChanged, withFields } from './record-changes.ts';
 
 const By = z.enum(['client', 'us']);
 const WantedSize = z.strictObject({ tank: z.string(), count: z.int().default(1) });
-/** No text: back to the house; an empty one: a figure that is not known. */
+/** Left out: follow the house again. Empty: a figure that is not known. */
 const Text = z
   .string()
   .nullable()
@@ -85,13 +85,13 @@ export const moveJob = act<z.infer<typeof MoveJob>>({
 
 export interface Moved {
   readonly change: Change;
-  /** What the build took and the Store had not. */
+  /** What the build used and the Store did not have. */
   readonly short: readonly Short[];
-  /** Why nothing was taken from the Store: a bench without a figure does not keep a tank from being built. */
+  /** Why nothing was taken from the Store. A bench without a figure does not stop a tank from being built. */
   readonly notTaken?: JobFault;
 }
 
-/** Moves a job, with what is to be known of the Store beside it. */
+/** Moves a job, and reports what the build took from the Store. */
 export function moveAndTake(derived: Derived, { job: id, state }: z.infer<typeof MoveJob>): Result<Moved, JobFault> {
   const { records } = derived;
   const moved = movedJob(records, id, state);
@@ -272,7 +272,7 @@ function writingsOf<W extends { readonly text: string | null; readonly column?: 
 
 type Given<T> = { readonly [K in keyof T]: Exclude<T[K], undefined> };
 
-/** Without the fields that are left out. */
+/** Drops the fields that are left out. */
 function given<T extends object>(input: T): Given<T> {
   return Object.fromEntries(Object.entries(input).filter(([, value]) => value !== undefined)) as Given<T>;
 }

@@ -10,7 +10,7 @@ import type { Job, Line, Records } from '#shared-calc/records/records.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
 import { nearestName } from '#shared-calc/rule/nearest.ts';
 
-/** A job with its sizes and lines, as acts on its cells read them. */
+/** A job with its sizes and lines, as its cell acts read them. */
 export interface JobCells {
   readonly records: Records;
   readonly job: Job;
@@ -53,15 +53,15 @@ export function findColumn({ sheet }: JobCells, key: string): Result<SheetColumn
   return column ? ok(column) : failed({ kind: 'no-size', size: key, sizes: keysOf(sheet) });
 }
 
-/** What is written over in a cell, and where that stands. */
+/** What a cell is written over with, and where it is written. */
 export interface CellWritten extends Written {
-  /** The id of the size; `undefined` where it holds for the whole job. */
+  /** The id of the size; `undefined` for the whole job. */
   readonly size: string | undefined;
   /** "T07", "the whole job". */
   readonly called: string;
 }
 
-/** What a cell is written over with: in its own size, or for the whole job. */
+/** What a cell is written over with, in its own size or for the whole job. */
 export function writtenIn({ sheet }: JobCells, { column, line }: Cell): CellWritten | undefined {
   const local = column.locals.get(line.name);
   if (local) return { ...local, size: column.size, called: calledOf(column) };

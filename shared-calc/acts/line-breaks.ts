@@ -5,7 +5,7 @@ import type { Line, LocalValue, Records } from '#shared-calc/records/records.ts'
 import { namesIn } from '#shared-calc/rule/tree.ts';
 import type { Break, Need, RuleBreak } from './act-fault.ts';
 
-/** What would no longer be read if a recipe's lines were these instead. */
+/** What can be read with the lines before and not with the lines after. */
 export function breaksOf(before: readonly Line[], after: readonly Line[]): readonly RuleBreak[] {
   const faulty = new Set(faultsIn(before).map((each) => each.line));
   return faultsIn(after).filter((each) => !faulty.has(each.line));
@@ -31,7 +31,7 @@ export function readersOf(lines: readonly Line[], name: string): readonly Line[]
   });
 }
 
-/** What stands against taking a line out: rules and sentences that read it, jobs that write it over, its use. */
+/** What stops a line from being removed: rules and sentences that read it, jobs that write it over, its use. */
 export function needsOf(records: Records, line: Line): readonly Need[] {
   return [
     ...breaksWithout(records, line),
@@ -40,7 +40,7 @@ export function needsOf(records: Records, line: Line): readonly Need[] {
   ];
 }
 
-/** What could not be worked or said without a line: other lines of the recipe, and rules that jobs have written. */
+/** What could not be worked out or said without a line: other lines of the recipe, and rules written in jobs. */
 function breaksWithout(records: Records, line: Line): readonly Break[] {
   const lines = linesOf(records, line.recipe);
   const others = lines.filter((each) => each.id !== line.id);

@@ -8,7 +8,10 @@ import type { ActFault } from './act-fault.ts';
 import { breaksOf } from './line-breaks.ts';
 import { usesFor } from './move-use.ts';
 
-/** What keeps a line from being so: its name, unit, bounds, sentence or use, or a rule that could not be read. */
+/**
+ * The first fault of a new or changed line: its name, unit, bounds, sentence or use, or a rule that can no longer be
+ * read.
+ */
 export function lineFault(records: Records, next: Line): ActFault | undefined {
   const lines = linesOf(records, next.recipe);
   return (
@@ -20,7 +23,7 @@ export function lineFault(records: Records, next: Line): ActFault | undefined {
   );
 }
 
-/** What keeps a line from its name; one that it has already is not asked about. */
+/** The fault of a line's name; a name that the line already has is not checked. */
 export function nameFault(lines: readonly Line[], { id, name }: Line): ActFault | undefined {
   if (lines.find((line) => line.id === id)?.name === name) return undefined;
   const fault = lineNameFault(name, noLines.functions);
@@ -52,7 +55,7 @@ function ruleFault(lines: readonly Line[], next: Line): ActFault | undefined {
   return before?.text === next.text ? undefined : ringFault(after, next);
 }
 
-/** A rule that reads itself, by whatever way round. */
+/** The fault of a rule that reads its own line, directly or through other lines. */
 export function ringFault(lines: readonly Line[], { name, text }: Line): ActFault | undefined {
   const cycle = findCycle(readLines(lines), (line) => (line.name === name ? text : line.text), [name]);
   return cycle && { kind: 'loop', line: name, text, cycle };

@@ -3,19 +3,19 @@ import type { Change } from '#shared-calc/records/change.ts';
 import { diffRecords } from '#shared-calc/records/diff-records.ts';
 import type { LocalValue, Records } from '#shared-calc/records/records.ts';
 
-/** A box of a job to be written over: of one size, or of the whole job. */
+/** A cell of a job to write over, for one size or for the whole job. */
 export interface LocalWrite {
   readonly size: string | undefined;
   readonly line: string;
-  /** `undefined` takes it back to the house; an empty text is a missing figure. */
+  /** `undefined` follows the house again; an empty text is a missing figure. */
   readonly text: string | undefined;
-  /** Left out, the note stays as it is. */
+  /** Left out: the note stays. */
   readonly note?: string;
-  /** Who asked for it. Left out, a new text is ours and the same text stays with whoever asked. */
+  /** Who wants the text. Left out: a new text is ours, and an unchanged text keeps its author. */
   readonly by?: LocalValue['by'] | undefined;
 }
 
-/** The change that writes boxes of a job over; what stands so already is left out. */
+/** The change that writes cells of a job over; cells that already have the text are left out. */
 export function localChange(records: Records, job: string, puts: readonly LocalWrite[], label: string): Change {
   const known = new Map<string, LocalValue>();
   for (const value of records.localValue.values()) {

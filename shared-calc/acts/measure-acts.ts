@@ -22,10 +22,10 @@ const KeepWatch = z.strictObject({
   by: z.string().describe('Who signs them.'),
 });
 
-/** A note holds no more letters. */
+/** The most letters of a note. */
 const LONGEST = 2_000;
 
-/** What is kept of the readings does not depend on a band. */
+/** The stored figures do not depend on a band. */
 const anyBand: WatchBand = { lowestC: 0, highestC: 0, driest: 0, dampest: 0 };
 
 export const keepWatch = act<z.infer<typeof KeepWatch>>({
@@ -67,7 +67,7 @@ export const keepWatch = act<z.infer<typeof KeepWatch>>({
   },
 });
 
-/** Without what a reader passes over: empty rows, several spaces. */
+/** Drops what a reader ignores: empty rows, repeated spaces. */
 function tidy(text: string): string {
   return text
     .split(/\r\n|\r|\n/)
@@ -106,7 +106,7 @@ export const writeTook = act<z.infer<typeof WriteTook>>({
   },
 });
 
-/** What may be written down of a job, by name: the lines of its recipe, and plants lost. */
+/** What can be recorded of a job, by name: the lines of its recipe, and plants lost. */
 function tookLines(lines: readonly Line[]): ReadonlyMap<string, { readonly label: string; readonly unit: string }> {
   return new Map([
     ...lines.map((line) => [line.name, { label: lineLabel(line), unit: line.unit }] as const),

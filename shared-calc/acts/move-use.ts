@@ -11,7 +11,7 @@ export interface UseFault {
   readonly kind: 'use-of-another-kind';
   readonly use: UseName;
   readonly line: string;
-  /** By name, as `kindsOf` of quantity says them. */
+  /** The kind's name, from `kindsOf` of quantity. */
   readonly wanted: string;
   readonly given: string;
 }
@@ -19,11 +19,11 @@ export interface UseFault {
 export interface MoveUse {
   /** The id of the line. */
   readonly line: string;
-  /** Left out to take its use away. */
+  /** Left out: the line loses its use. */
   readonly use?: UseName | undefined;
 }
 
-/** Has the program read a line for a use; the line of the recipe that had it until now loses it. */
+/** Gives a use to a line; the line of the recipe that had the use loses it. */
 export function moveUse({ records }: Pick<Derived, 'records'>, input: MoveUse): Result<Change, UseFault> {
   const to = records.line.get(input.line);
   if (!to || to.use === input.use) return ok(emptyChange('use of a line'));

@@ -1,4 +1,4 @@
-/** The number after the highest of ids such as T-07, with at least so many digits: `08`. */
+/** The number after the highest of ids such as T-07, with at least this many digits: `08`. */
 export function nextNumber(letters: string, ids: Iterable<string>, digits: number): string {
   const form = new RegExp(`^${letters}-(\\d{1,9})$`);
   const numbers = [...ids].map((id) => Number(form.exec(id)?.[1] ?? 0));

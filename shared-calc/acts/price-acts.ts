@@ -38,8 +38,8 @@ const PutPrice = z.strictObject({
 });
 
 /**
- * A new price is a new record with its day, so that what was quoted before stays right; only one of the very same day
- * is put right in place. A pack that is not in the book yet comes with it.
+ * A new price is a new record with its day, so that issued quotes stay right; only a price of the same day is corrected
+ * in place. A pack that is not in the book is added with its price.
  */
 export const putPrice = act<z.infer<typeof PutPrice>>({
   name: 'putPrice',

@@ -7,14 +7,14 @@ import type { Records } from '#shared-calc/records/records.ts';
 
 export interface Received {
   readonly order: ExpectedOrder;
-  /** How many of each pack came, in the order of its packs. */
+  /** How many of each pack came in, in the order of its packs. */
   readonly counts: readonly number[];
   readonly on: Day;
-  /** Calendar days that plants stand apart. */
+  /** Calendar days that plants are kept apart. */
   readonly quarantineDays: number;
 }
 
-/** Puts an order that came in into the Store; plants go into quarantine, and a choice of packs by hand is spent. */
+/** Puts a received order into the Store. Plants go into quarantine; packs chosen by hand are cleared. */
 export function receive(records: Records, { order, counts, on, quarantineDays }: Received): Change {
   const packs = order.packs.flatMap(({ material, amount, isPlant }, at) => {
     const count = counts[at] ?? 0;

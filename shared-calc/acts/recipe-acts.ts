@@ -46,7 +46,7 @@ const AddLine = z.strictObject({
   after: z.string().optional().describe('The name of the line that it stands after; left out, it is the last.'),
 });
 
-/** The name of the new line and all else is written afterwards. */
+/** The new line gets its name, text and other fields in later edits. */
 export const addLine = act<z.infer<typeof AddLine>>({
   name: 'addLine',
   says: 'Adds an empty line to a house recipe, straight after another or at its end.',
@@ -189,7 +189,7 @@ const ChangeLine = z.strictObject({
     .partial(),
 });
 
-/** Fields of a line; `undefined` or null takes one away. */
+/** Fields of a line; `undefined` or null removes a field. */
 export type LineFields = z.infer<typeof ChangeLine>['fields'];
 
 export const changeLine = lineAct<z.infer<typeof ChangeLine>>({
@@ -207,7 +207,7 @@ export const changeLine = lineAct<z.infer<typeof ChangeLine>>({
   },
 });
 
-/** A check is a yes or no and work is minutes: a line that becomes one takes that unit with it. */
+/** A check is a yes or no and work is minutes: a line that becomes one gets that unit. */
 function withUnit(line: Line, asked: LineFields): LineFields {
   if (asked.role === undefined || asked.role === line.role || asked.unit !== undefined) return asked;
   if (asked.role === 'check') return { ...asked, unit: 'yes_no', low: null, high: null };
@@ -235,7 +235,7 @@ export const writeLine = lineAct<z.infer<typeof WriteLine>>({
   },
 });
 
-/** The house's text of a line, in the label as it is `said`; what cannot be read or makes a cycle is refused. */
+/** Sets the house's text of a line; the label shows it as `said`. Refused if it cannot be read or makes a cycle. */
 export function houseText(lines: readonly Line[], line: Line, text: string, said: string): Result<Change, ActFault> {
   const reading = boxReader(lines).read(line, text);
   if (reading.is === 'faulty') return failed({ kind: 'unreadable', line: line.name, text, fault: reading.fault });

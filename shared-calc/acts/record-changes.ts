@@ -11,7 +11,7 @@ interface Rewritten<K extends RecordKind> {
   readonly to: RecordOf<K>;
 }
 
-/** One record rewritten; the same again is an empty change. */
+/** The change that rewrites one record; empty if nothing differs. */
 export function recordChanged<K extends RecordKind>(label: string, kind: K, { from, to }: Rewritten<K>): Change {
   return sameData(from, to) ? emptyChange(label) : { ...emptyChange(label), updated: [updated(kind, from, to)] };
 }
@@ -24,7 +24,7 @@ export function recordAdded<K extends RecordKind>(label: string, kind: K, record
   return recordsAdded(label, [added(kind, record)]);
 }
 
-/** A record with some fields written over: null takes one away, `undefined` leaves it. */
+/** A record with some fields replaced: null removes a field, `undefined` leaves it. */
 export function withFields<R extends object>(
   record: R,
   fields: { readonly [K in keyof R]?: R[K] | null | undefined },

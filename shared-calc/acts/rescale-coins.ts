@@ -8,7 +8,7 @@ import { failed, ok, type Result } from '#shared-calc/result.ts';
 import { act } from './act.ts';
 import type { ActFault } from './act-fault.ts';
 
-/** Where the records of a kind hold amounts of money, in whole coins. */
+/** The fields that hold money, by kind, in whole coins. */
 const coinFields: readonly { readonly kind: RecordKind; readonly keys: readonly string[] }[] = allKinds.map((kind) => ({
   kind,
   keys: fieldsOf(kind).flatMap(([key, field]) => (field.kind === 'money' ? key : [])),
@@ -17,8 +17,8 @@ const coinFields: readonly { readonly kind: RecordKind; readonly keys: readonly 
 const RescaleCoins = z.strictObject({ coinDecimals: z.int().min(0).max(4) });
 
 /**
- * Another number of decimals in the currency: every amount stays what it is worth, so that its coins change. Refused
- * where an amount has parts that the new coin does not know; what was issued stays as it was issued.
+ * Changes the decimals of the currency: every amount keeps its worth, so its coins change. Refused if an amount has a
+ * fraction that the new coin cannot hold. Issued quotes stay as issued.
  */
 export const rescaleCoins = act<z.infer<typeof RescaleCoins>>({
   name: 'rescaleCoins',
@@ -45,7 +45,7 @@ function rescaled(records: Records, coinDecimals: number): Result<Change, ActFau
   return ok({ ...emptyChange(`${coinDecimals} decimals in the currency`), updated: rescaledRecords });
 }
 
-/** The record with its amounts in the new coin, or the first amount that does not come out even. */
+/** The record with its amounts in the new coin, or the first amount that is not a whole number of new coins. */
 function scaleRecord<R extends object>(record: R, fields: readonly string[], steps: number): Result<R, number> {
   const amounts = new Map<string, unknown>(Object.entries(record));
   const next: Record<string, number> = {};

@@ -23,7 +23,7 @@ import type { ActFault } from './act-fault.ts';
 import { Coins } from './inputs.ts';
 import { findColumn, jobCells, type JobCells } from './job-cells.ts';
 
-/** A size of a job, and what it is called there. */
+/** A size of a job, with its words. */
 interface SizeOfJob {
   readonly cells: JobCells;
   readonly size: Size;
@@ -75,7 +75,7 @@ function takenAsLast(cells: JobCells, tank: Tank): Change {
   return diffRecords(again ? `${tank.id} taken again` : `${tank.id} taken`, records, { ...records, ...tables });
 }
 
-/** A client's own tank is not bought: the recipe's line for that says so. */
+/** The recipe has a line that says a client's own tank is not bought. */
 function sizeTaken({ records, job, read }: JobCells, tank: Tank): Pick<Records, 'size' | 'localValue'> {
   const size = newSize(records, job.id, { tank: tank.id, order: (sizesOf(records, job.id).at(-1)?.order ?? 0) + 1 });
   const line = tank.clientsOwn ? lineFor(read.lines, 'clientTank') : undefined;
@@ -189,7 +189,7 @@ export const setCount = sizeAct<z.infer<typeof SetCount>>({
 
 const NameSize = OfSize.extend({ label: z.string() });
 
-/** More letters than these no card has room for. */
+/** The most letters that fit on a card. */
 const MOST_LABEL_LETTERS = 40;
 
 export const nameSize = sizeAct<z.infer<typeof NameSize>>({

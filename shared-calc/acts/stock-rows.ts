@@ -7,7 +7,10 @@ import { workshopOf } from '#shared-calc/records/workshop-of.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
 import { unitOfRow, type RefusedRow, type RowFault } from './import-list.ts';
 
-/** Stock on hand from CSV rows of material, amount, unit; each in its material's own unit. Nothing half taken in. */
+/**
+ * Reads stock on hand from CSV rows of material, amount, unit; amounts are converted to the material's unit. All rows
+ * or none.
+ */
 export function readStockRows(text: string, records: Records): Result<Stock, readonly RefusedRow[]> {
   const { rows, refused } = readCsv(text, ['material', 'amount', 'unit']);
   const stock = new Map<string, number>();

@@ -182,7 +182,7 @@ function keptFor({ stockEntry }: Pick<Records, 'stockEntry'>, job: string, mater
     .reduce((sum, { amount }) => sum + amount, 0);
 }
 
-/** Plants stand apart this long unless another count is given. Common practice, no source. */
+/** Days that plants are kept apart unless another count is given. Common practice, no source. */
 export const QUARANTINE_DAYS = 30;
 
 const Receive = z.strictObject({

@@ -4,27 +4,27 @@ import type { BoxFault } from '#shared-calc/recipe/read-box.ts';
 import type { Line } from '#shared-calc/records/records.ts';
 import type { Rule } from '#shared-calc/rule/tree.ts';
 
-/** Where a box's value comes from, or why it has none. */
+/** Where a cell's value comes from, or why it has none. */
 export type BoxState = 'house' | 'job' | 'local' | 'needs a figure' | 'waiting' | 'loop' | 'issued';
 export type BoxFlag = 'out of range' | 'old price';
 
-/** Why a box has no value: facts, said in words by words/say-box-cause.ts. */
+/** Why a cell has no value: facts, worded in words/say-box-cause.ts. */
 export type BoxCause =
   | { readonly why: 'missing' }
   | { readonly why: 'faulty'; readonly fault: BoxFault }
   | { readonly why: 'loop'; readonly cycle: readonly string[] }
   | { readonly why: 'waits'; readonly problem: BoxProblem };
 
-/** One place of the size bench: a line of one size. */
+/** One cell of the size bench: a line of one size. */
 export interface Box {
   readonly line: Line;
   readonly column: string;
-  /** In coherent base units; a choice's word; yes or no; `undefined` where there is none. */
+  /** In coherent base units; a choice's word; yes or no; `undefined` if there is none. */
   readonly value: number | string | boolean | undefined;
   readonly source: BoxSource;
-  /** The figure or rule as written. */
+  /** The figure or rule as it was written. */
   readonly text: string;
-  /** What was read from it, where it is a rule. */
+  /** The parsed rule, if the text is a rule. */
   readonly rule?: Rule;
   readonly state: BoxState;
   readonly flags: readonly BoxFlag[];
@@ -34,9 +34,9 @@ export interface Box {
 export interface CheckResult {
   readonly line: Line;
   readonly level: 'advice' | 'watch' | 'stop';
-  /** `undefined` where a figure it reads is not known yet: it counts as not passed. */
+  /** `undefined` if a figure it reads is not known yet: it counts as not passed. */
   readonly holds: boolean | undefined;
-  /** The sentence with figures put in. */
+  /** The sentence with its figures filled in. */
   readonly says: string;
   readonly decides: string;
 }

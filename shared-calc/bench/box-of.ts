@@ -13,7 +13,7 @@ interface Parts {
   readonly isOldPrice: BenchInput['isOldPrice'];
 }
 
-/** One box with its value, state, flags and cause. */
+/** One cell with its value, state, flags and cause. */
 export function boxOf({ line, boxes, worked, isOldPrice }: Parts): Box {
   const reading = boxes.readings.get(line.name) ?? { is: 'missing' as const };
   const { text, source } = boxes.sources.get(line.name) ?? { text: '', source: 'house' as const };
@@ -56,7 +56,7 @@ function isNeeded(value: Figure): boolean {
   return typeof value === 'number' && value > 0;
 }
 
-/** Outside its bounds; the bounds stand in the line's own unit. */
+/** Outside its bounds, which are in the line's own unit. */
 function isOutOfRange(line: Line, value: Figure): boolean {
   if (typeof value !== 'number' || (line.low === undefined && line.high === undefined)) return false;
   const unit = unitOf(line.unit);

@@ -2,7 +2,7 @@ import { readBox, type BoxReading } from '#shared-calc/recipe/read-box.ts';
 import { scopeOf, type Scope } from '#shared-calc/recipe/scope.ts';
 import type { Line } from '#shared-calc/records/records.ts';
 
-/** Reads boxes against the lines of one recipe; the same text of a line is read once. */
+/** Reads cells against the lines of one recipe; the same text of a line is parsed once. */
 export interface BoxReader {
   readonly scope: Scope;
   read(line: Line, text: string): BoxReading;
@@ -20,7 +20,7 @@ export function boxReader(lines: readonly Line[]): BoxReader {
   return { scope, read };
 }
 
-/** Names, units and choices: what rules are checked against. Where it is the same, readings stand. */
+/** Names, units and choices: what rules are checked against. Parsed rules stay valid while it is unchanged. */
 export function scopeSignature(lines: Iterable<Line>): string {
   return [...lines].map((line) => [line.name, line.unit, ...(line.options ?? [])].join(' ')).join('\n');
 }

@@ -2,7 +2,7 @@ import { showWithUnit, type Display } from '#shared-calc/quantity/shown-unit.ts'
 import type { CheckResult } from './bench-types.ts';
 import type { Bench } from './open-bench.ts';
 
-/** Every check of a size, in the recipe's order; braces of its sentence filled with the size's own figures. */
+/** Every check of a size, in the recipe's order; the braces of its sentence are filled with the size's own figures. */
 export function checksOf(bench: Bench, column: string, display: Display): readonly CheckResult[] {
   return bench
     .input()

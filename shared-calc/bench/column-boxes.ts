@@ -7,7 +7,7 @@ import type { Line } from '#shared-calc/records/records.ts';
 import type { BoxReader } from './box-reader.ts';
 import { readsAlike, cycleChanges, cyclesOf, type Cycles } from './cycles.ts';
 
-/** What the boxes of one size read as, kept between updates. */
+/** The parsed cells of one size, reused between updates. */
 export interface ColumnBoxes {
   readonly input: ColumnInput;
   readonly job: ReadonlyMap<string, string>;
@@ -20,12 +20,12 @@ interface Refresh {
   readonly column: ColumnInput;
   readonly job: ReadonlyMap<string, string>;
   readonly lines: readonly Line[];
-  /** Lines to read again where nothing else of the column changed. */
+  /** Lines to read again if nothing else of the column changed. */
   readonly rereads: readonly Line[];
   readonly reader: BoxReader;
 }
 
-/** Brings one size up to date; answers its boxes and what the engine must be told. */
+/** Brings one size up to date; returns its cells and what the engine must write. */
 export function refreshColumn(
   before: ColumnBoxes | undefined,
   refresh: Refresh,
@@ -44,9 +44,9 @@ function noBoxes(): Pick<ColumnBoxes, 'readings' | 'sources' | 'cycles'> {
 }
 
 interface ReadAgain {
-  /** Names of lines that read differently now. */
+  /** Names of lines whose reading changed. */
   readonly changed: Set<string>;
-  /** Some of them read other lines than before. */
+  /** Some of them now read other lines. */
   readonly rewired: boolean;
 }
 
@@ -72,7 +72,7 @@ function readAgain(
   return { changed, rewired };
 }
 
-/** Another tank is read whole; else only lines that changed themselves, and those written over otherwise. */
+/** Another tank is read in full; otherwise only lines that changed, or whose written-over text changed. */
 function linesToRead(before: ColumnBoxes | undefined, { column, job, lines, rereads }: Refresh): readonly Line[] {
   if (before?.input.tank !== column.tank) return lines;
   const names = new Set([...differing(before.job, job), ...differing(before.input.locals, column.locals)]);

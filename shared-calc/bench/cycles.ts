@@ -5,7 +5,7 @@ import { namesIn } from '#shared-calc/rule/tree.ts';
 /** Lines in a circular reference, each with its cycle rotated to start at that line. */
 export type Cycles = ReadonlyMap<string, readonly string[]>;
 
-/** The cycles of one size, found before the engine is touched. */
+/** The cycles of one size, found before the engine is written to. */
 export function cyclesOf(readings: ReadonlyMap<string, BoxReading>): Cycles {
   const reads = new Map<string, readonly string[]>();
   for (const [name, reading] of readings) if (reading.is === 'rule') reads.set(name, linesRead(reading));
@@ -14,7 +14,7 @@ export function cyclesOf(readings: ReadonlyMap<string, BoxReading>): Cycles {
   return cycles;
 }
 
-/** Whether a line reads the same other lines by either reading, so that the cycles cannot change. */
+/** True if a line reads the same lines in both readings, so that the cycles cannot change. */
 export function readsAlike(one: BoxReading, other: BoxReading): boolean {
   const [left, right] = [linesRead(one), linesRead(other)];
   return left.length === right.length && left.every((name, at) => name === right[at]);

@@ -2,14 +2,14 @@ import { boxReader, type BoxReader } from './box-reader.ts';
 import { cyclesOf } from './cycles.ts';
 import type { Line } from '#shared-calc/records/records.ts';
 
-/** The lines of a recipe with how their texts are read. */
+/** The lines of a recipe with their parsed texts. */
 export interface ReadLines {
   readonly lines: readonly Line[];
   readonly byName: ReadonlyMap<string, Line>;
   readonly reader: BoxReader;
 }
 
-/** The same for the same list of lines, so that a text is read once. */
+/** Cached by the list of lines, so that a text is parsed once. */
 export function readLines(lines: readonly Line[]): ReadLines {
   const known = readBefore.get(lines) ?? {
     lines,
@@ -22,7 +22,7 @@ export function readLines(lines: readonly Line[]): ReadLines {
 
 const readBefore = new WeakMap<readonly Line[], ReadLines>();
 
-/** The cycle that runs through one of these lines, where the texts of all lines make one. */
+/** The cycle through one of these lines, if the texts of all lines make one. */
 export function findCycle(
   { lines, reader }: ReadLines,
   textOf: (line: Line) => string,

@@ -18,7 +18,7 @@ interface LineSet {
   readonly reader: BoxReader;
 }
 
-/** A bench to read from. A size is worked when the first of its boxes is read, and once for the same lines and texts. */
+/** A read-only bench. A size is worked out when its first cell is read, and once for the same lines and texts. */
 export function onceBench(input: BenchInput): Bench {
   const { byName, reader } = lineSet(input.lines);
   const columns = new Map(input.columns.map((column) => [column.key, column]));
@@ -59,7 +59,7 @@ function lineSet(lines: readonly Line[]): LineSet {
   return known;
 }
 
-/** Readers of the last recipes: where names and kinds are the same, what was read stands. */
+/** Readers of the last recipes: parsed rules are reused while names and kinds are the same. */
 const readers = new Map<string, BoxReader>();
 const MOST_READERS = 8;
 

@@ -8,7 +8,7 @@ import { refreshColumn, type ColumnBoxes } from './column-boxes.ts';
 import type { Line } from '#shared-calc/records/records.ts';
 import { boxReader, scopeSignature, type BoxReader } from './box-reader.ts';
 
-/** A recipe beside its sizes, worked, to read from. */
+/** A recipe with its sizes, worked out, to read from. */
 export interface Bench {
   readonly input: () => BenchInput;
   readonly box: (column: string, line: string) => Box;
@@ -18,18 +18,17 @@ export interface Bench {
 /** A bench that follows edits. */
 export interface LiveBench extends Bench {
   /**
-   * Takes a new input over, writing only what differs: the columns named first at once, and the rest a slice
-   * with each call of what it answers, until that says there is no more. A later update takes over what an
-   * earlier one left undone.
+   * Takes a new input and writes only what differs: the columns in `first` at once, the others in slices, one for each
+   * call of the returned function, which says whether more is left. A later update also does what an earlier one left.
    */
   readonly update: (next: BenchInput, first?: readonly string[]) => () => boolean;
   readonly close: () => void;
 }
 
-/** Columns that one slice of an update works: few, so that a page can stop for a frame. */
+/** Columns worked out in one slice of an update; few, so that a page does not miss a frame. */
 const SLICE = 4;
 
-/** Opens a bench over a recipe and its sizes, worked at once. */
+/** Opens a bench over a recipe and its sizes and works it out at once. */
 export function openBench(start: BenchInput): LiveBench {
   const grid = openGrid();
   const table = openLineTable();
@@ -85,7 +84,7 @@ export function openBench(start: BenchInput): LiveBench {
 }
 
 interface TakenLines {
-  /** Lines whose boxes must be read again in every column. */
+  /** Lines whose cells must be read again in every column. */
   readonly rereads: readonly Line[];
   readonly dropped: readonly string[];
 }
@@ -96,7 +95,7 @@ interface LineTable {
   readonly reader: () => BoxReader;
 }
 
-/** The lines a bench stands on, and how their boxes are read; a new reader only where names or kinds change. */
+/** The lines of a bench and the reader of their cells; a new reader only if names or kinds change. */
 function openLineTable(): LineTable {
   let lines: readonly Line[] = [];
   let byName: ReadonlyMap<string, Line> = new Map();
@@ -119,12 +118,12 @@ function openLineTable(): LineTable {
   };
 }
 
-/** Columns whose last changes are not worked yet, each with the names of the lines to read again for it. */
+/** Columns whose last changes are not worked out yet, each with the names of its lines to read again. */
 interface RecalcQueue {
   readonly has: (column: string) => boolean;
-  /** These columns wait from now on, and those that wait already go on, for these lines too. */
+  /** Queues these columns, and adds these lines to those already queued. */
   readonly add: (columns: readonly { readonly key: string }[], lines: readonly Line[]) => void;
-  /** Its turn has come: what it waited for; `undefined` where it did not. */
+  /** Removes a column from the queue and returns its lines; `undefined` if it was not queued. */
   readonly take: (column: string) => ReadonlySet<string> | undefined;
 }
 

@@ -7,13 +7,13 @@ import { failed, ok, type Result } from '#shared-calc/result.ts';
 import type { Box } from './bench-types.ts';
 import type { Bench } from './open-bench.ts';
 
-/** Why an order has no sums: the box that has no value. */
+/** Why an order has no sums: the cell without a value. */
 export interface NoAmount {
   readonly kind: 'no-amount-yet';
   readonly box: Box;
 }
 
-/** What the need lines of some columns ask for, each for one build, in the unit its material is sold in. */
+/** The amounts of the need lines of some columns, each for one build, in the material's unit of sale. */
 export function needAmounts(
   bench: Bench,
   columns: readonly string[],

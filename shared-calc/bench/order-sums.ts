@@ -14,7 +14,7 @@ import { needAmounts, workAmounts, type NoAmount } from './order-amounts.ts';
 
 export type OrderFault = NoAmount | BuyFault | PriceFault;
 
-/** What an order is bought and priced by. */
+/** What an order is bought and priced with. */
 export interface Pricing {
   readonly prices: PriceBook;
   readonly rules: QuoteRules;
@@ -24,7 +24,7 @@ export interface Pricing {
   readonly oneOffs?: QuoteFigures['oneOffs'];
 }
 
-/** The needs list of some columns of a bench together. */
+/** The combined needs list of some columns of a bench. */
 export function orderNeeds(
   bench: Bench,
   columns: readonly string[],

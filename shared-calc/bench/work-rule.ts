@@ -12,7 +12,7 @@ export interface WorkedRule {
   readonly rule: Rule;
   readonly value: number | string | boolean;
   readonly kind: Kind;
-  /** The kind in words, and the unit its value is said in. */
+  /** The kind in words, and the unit its value is given in. */
   readonly kindName: string;
   readonly unit: string;
 }
@@ -21,7 +21,7 @@ export type WorkFault =
   | { readonly kind: 'rule'; readonly faults: readonly RuleFault[] }
   | { readonly kind: 'no answer'; readonly problem: BoxProblem };
 
-/** Works one rule that stands alone: literals and functions, no lines. */
+/** Works out one rule of literals and functions, without lines. */
 export function workRule(text: string): Result<WorkedRule, WorkFault> {
   const read = readRule(text);
   if (!read.ok) return failed({ kind: 'rule', faults: [read.fault] });
@@ -38,7 +38,7 @@ export function workRule(text: string): Result<WorkedRule, WorkFault> {
   });
 }
 
-/** The kind's plain unit; a compound takes the unit that the outermost function answers in, where there is one. */
+/** The kind's plain unit; a compound takes the result unit of the outermost function, if there is one. */
 function unitFor(rule: Rule, kind: Kind): string {
   const outermost = rule.part === 'group' ? rule.of : rule;
   if (outermost.part === 'number' && outermost.unit && isCompound(kind)) return outermost.unit.symbol;

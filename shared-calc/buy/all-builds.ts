@@ -3,14 +3,14 @@ export interface BuildAmount {
   readonly line: string;
   /** For one build. */
   readonly amount: number;
-  /** Worked once for a job, from the column where it is largest. */
+  /** Counted once for a job, from the column where it is largest. */
   readonly perJob: boolean;
   readonly column: string;
-  /** How many builds the column stands for. */
+  /** How many builds of the column. */
   readonly count: number;
 }
 
-/** The amounts of one job, each for all builds of its column; what is marked per job once, the earlier of equals. */
+/** The amounts of one job, each for all builds of its column; a per-job amount counts once, the first of equal ones. */
 export function allBuilds<T extends BuildAmount>(amounts: readonly T[]): readonly T[] {
   const largest = new Map<string, T>();
   for (const each of amounts) {

@@ -2,24 +2,24 @@ import type { Supplier } from '#shared-calc/records/records.ts';
 import type { MaterialNeed } from './material-need.ts';
 import type { PriceBook } from './price-book.ts';
 
-/** What one supplier's order comes to. */
+/** The total of one supplier's order. */
 export interface SupplierBill {
   readonly supplier: string;
   readonly name: string;
   readonly goodsCoins: number;
   readonly carriageCoins: number;
-  /** What the order lacks of the supplier's minimum; shown, never added. */
+  /** By how much the order is below the supplier's minimum; shown, never added. */
   readonly shortOfMinimumCoins: number;
 }
 
 type Terms = Pick<Supplier, 'carriageCoins' | 'freeFromCoins'>;
 
-/** Carriage of an order of goods: none from the sum on that travels free. */
+/** Carriage of an order of goods: none from the free-carriage sum on. */
 export function carriageOf(goodsCoins: number, { carriageCoins, freeFromCoins }: Terms): number {
   return freeFromCoins !== undefined && goodsCoins >= freeFromCoins ? 0 : carriageCoins;
 }
 
-/** A bill for each supplier that something is bought from, in order of first need. Own goods are never bought. */
+/** A bill for each supplier with something to buy, in order of first need. Own goods are never bought. */
 export function supplierBills(needs: readonly MaterialNeed[], book: PriceBook): readonly SupplierBill[] {
   const goods = new Map<string, number>();
   for (const need of needs) {

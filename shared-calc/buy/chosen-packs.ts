@@ -3,16 +3,16 @@ import { onePackMore } from './one-pack-more.ts';
 import type { Goods, PriceBook } from './price-book.ts';
 import type { RunMaterial, ShoppingRun } from './shopping-run.ts';
 
-/** Packs chosen by hand: of a material, how many of each pack. */
+/** Packs chosen by hand: for each material, the count of each pack. */
 export type PackChoices = ReadonlyMap<string, ReadonlyMap<string, number>>;
 
-/** A material with its packs as they are to be bought, against the best there is. */
+/** A material with the packs to buy, compared with the best packs. */
 export interface ChosenMaterial extends RunMaterial {
   /** The packs were chosen by hand. */
   readonly byHand: boolean;
-  /** What the packs cost over the best; below nought while they do not cover the need. */
+  /** What the packs cost over the best ones; below zero while they do not cover the need. */
   readonly overBestCoins: number;
-  /** What the packs lack of the need, in the material's unit. */
+  /** The part of the need that the packs do not cover, in the material's unit. */
   readonly short: number;
 }
 
@@ -21,8 +21,8 @@ export interface ChosenRun extends ShoppingRun {
 }
 
 /**
- * A shopping run with some packs chosen by hand: bills, carriage and sums follow them. Counts of packs that are no
- * longer on sale are passed over, and so is what was chosen of a material that the store has meanwhile.
+ * A shopping run with some packs chosen by hand; bills, carriage and sums use them. Counts of packs no longer on sale
+ * are ignored, and so is a choice for a material that the Store now has.
  */
 export function chosenRun(run: ShoppingRun, choices: PackChoices, prices: PriceBook): ChosenRun {
   const materials = run.materials.map((best) => chosenMaterial(best, choices.get(best.material), prices));
@@ -67,7 +67,7 @@ function withoutNoise(amount: number): number {
   return Math.abs(amount) < 1e-9 ? 0 : amount;
 }
 
-/** The counts of a material with another count of one pack; a choice begins from the packs that are bought now. */
+/** The counts of a material with one pack's count changed; a new choice starts from the packs that are bought now. */
 export function withCount(
   { packs }: Pick<RunMaterial, 'packs'>,
   { id, count }: { readonly id: string; readonly count: number },

@@ -5,7 +5,7 @@ export function toCoins(money: number, decimals: number): number {
   return roundCoins(money * 10 ** decimals);
 }
 
-/** Reads a plain decimal text as whole coins; `undefined` for what is no money or has more decimals than the currency. */
+/** Reads a plain decimal text as whole coins; `undefined` if it is not money or has more decimals than the currency. */
 export function readCoins(text: string, decimals: number): number | undefined {
   const parts = /^(-?)(\d{1,12})(?:\.(\d+))?$/.exec(text.trim());
   const part = parts?.[3] ?? '';

@@ -34,19 +34,19 @@ export interface MaterialNeed {
   readonly onHand: number;
   /** Whole packs to buy, largest first; none for cut and own goods. */
   readonly packs: readonly PackCount[];
-  /** Used cost: each use by the unit price of the smallest pack on sale, rounded once each. */
+  /** Used cost: each use at the unit price of the smallest pack on sale, each rounded once. */
   readonly costCoins: number;
-  /** Packs cost: what the packs cost; cut and own goods as used. */
+  /** Packs cost: the price of the packs; for cut and own goods the used cost. */
   readonly packsCoins: number;
-  /** In the store afterwards. */
+  /** In the Store after the job. */
   readonly leftOver: number;
-  /** Both costs by quote group; they add up to the whole. */
+  /** Both costs by quote group; they add up to the totals. */
   readonly byGroup: readonly GroupShare[];
-  /** A price that it was worked from is an old one. */
+  /** At least one of its prices is old. */
   readonly oldPrice: boolean;
 }
 
-/** A material's need from its uses. Cut goods are cut for the job and take nothing from the store. */
+/** A material's need from its uses. Cut goods are cut for the job and take nothing from the Store. */
 export function materialNeed(goods: Goods, uses: readonly Use[], stock: number): Result<MaterialNeed, BuyFault> {
   const used = uses.reduce((sum, use) => sum + use.amount, 0);
   const coins = uses.map((use) => roundCoins(use.amount * unitPriceCoins(goods)));

@@ -6,30 +6,30 @@ import { materialNeed, type MaterialNeed, type Use } from './material-need.ts';
 import { goodsIn, type PriceBook } from './price-book.ts';
 import type { Stock } from './stock.ts';
 
-/** What a need line asks for in one column: the amount for one build, in the material's unit. */
+/** The amount of a need line in one column, for one build, in the material's unit. */
 export interface NeedAmount extends BuildAmount {
   /** A material's id, or the code of the column's tank. */
   readonly material: string;
   readonly group: string;
 }
 
-/** What needs are bought from. */
+/** What needs are bought with. */
 export interface Buying {
   readonly prices: PriceBook;
   readonly stock: Stock;
-  /** Only these, where given; totals and carriage too. */
+  /** Only these materials, if given; totals and carriage too. */
   readonly materials?: readonly string[] | undefined;
 }
 
 export interface NeedsList {
-  /** By material, in order of first need; what needs nothing is left out. */
+  /** By material, in order of first need; materials with no need are left out. */
   readonly needs: readonly MaterialNeed[];
   readonly suppliers: readonly SupplierBill[];
-  /** Used cost of all. */
+  /** Used cost of all materials. */
   readonly totalCoins: number;
-  /** Packs cost of all; cut and own goods as used. */
+  /** Packs cost of all materials; cut and own goods at used cost. */
   readonly packsTotalCoins: number;
-  /** Packs cost and the carriage on what is bought. */
+  /** Packs cost plus the carriage on what is bought. */
   readonly landedCoins: number;
 }
 
@@ -38,7 +38,7 @@ export function needsOf(needs: readonly NeedAmount[], buying: Buying): Result<Ne
   return listNeeds(allBuilds(needs), buying);
 }
 
-/** A needs list from uses that already stand for all builds. */
+/** A needs list from uses that are already for all builds. */
 export function listNeeds(uses: readonly Use[], buying: Buying): Result<NeedsList, BuyFault> {
   const unknown = buying.materials?.find((material) => !buying.prices.goods.has(material));
   if (unknown !== undefined) return failed({ kind: 'unknown-material', material: unknown });
@@ -53,7 +53,7 @@ export function listNeeds(uses: readonly Use[], buying: Buying): Result<NeedsLis
   return ok(withTotals(needs, buying.prices));
 }
 
-/** Uses by material, without noise and what is not asked for. */
+/** Uses by material, without binary noise and without materials that are not asked for. */
 export function byMaterial(
   uses: readonly Use[],
   materials: readonly string[] | undefined,

@@ -2,7 +2,7 @@ import { carriageOf, type SupplierBill } from './carriage.ts';
 import type { MaterialNeed } from './material-need.ts';
 import type { PriceBook } from './price-book.ts';
 
-/** One pack more of something already on the order that makes the whole order cheaper, carriage counted. */
+/** One more pack of something already on the order that makes the whole order cheaper, carriage included. */
 export interface OnePackMore {
   readonly material: string;
   readonly label: string;
@@ -16,8 +16,8 @@ interface Extra extends OnePackMore {
 }
 
 /**
- * The pack that brings a supplier's order to free carriage at the least landed cost, where that is less
- * than now. Of equals one that keeps, then the earlier on the list. Reported, never bought unasked.
+ * The pack that brings a supplier's order to free carriage at the least landed cost, if that is less than now. On a
+ * tie, goods that keep come first, then the earlier on the list. Reported, never bought unasked.
  */
 export function onePackMore(
   bill: SupplierBill,

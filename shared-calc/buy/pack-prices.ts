@@ -22,7 +22,7 @@ const pricesByPack = grouped<PackPrice>(
 
 type Table<T> = ReadonlyMap<string, T>;
 
-/** Records of a table by a key, each group in order; made once a table, for a table never changes. */
+/** Records of a table by a key, each group in order. Cached by table, as a table is immutable. */
 function grouped<T>(
   keyOf: (record: T) => string,
   order: (one: T, other: T) => number,
@@ -35,12 +35,12 @@ function grouped<T>(
   };
 }
 
-/** The price of a pack that holds on a day: the latest from that day or before. */
+/** The price of a pack on a day: the latest from that day or before. */
 export function priceOn(records: Pick<Records, 'packPrice'>, pack: string, day: string): PackPrice | undefined {
   return pricesOf(records, pack).find(({ from }) => from <= day);
 }
 
-/** Whether a price has stood longer than the workshop lets pass. */
+/** True if a price is older than the workshop allows. */
 export function isOldPrice(
   { from }: PackPrice,
   { today, workshop }: { readonly today: Day; readonly workshop: Workshop },
@@ -48,7 +48,7 @@ export function isOldPrice(
   return daysBetween(from, today) > workshop.oldPriceDays;
 }
 
-/** How a pack is named by the material, or the tank, and its amount. */
+/** The id of a pack, from its material or tank and its amount. */
 export function packId(material: string, amount: number): string {
   return `${material}-${amount}`;
 }

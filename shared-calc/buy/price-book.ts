@@ -8,13 +8,13 @@ export interface PackOnSale {
   /** In the material's unit. */
   readonly amount: number;
   readonly priceCoins: number;
-  /** The day its price holds from. */
+  /** The first day of its price. */
   readonly from: string;
-  /** The price is older than the workshop lets pass. */
+  /** The price is older than the workshop allows. */
   readonly old: boolean;
 }
 
-/** A material, or a tank as one, as it can be had on the day of the book. */
+/** A material, or a tank as one, as it is on sale on the day of the book. */
 export interface Goods {
   readonly material: string;
   readonly label: string;
@@ -22,9 +22,9 @@ export interface Goods {
   readonly supplier?: string;
   readonly sale: Material['sale'];
   readonly keeps: boolean;
-  /** Smallest first; a pack whose first price is yet to come is not on sale. */
+  /** Smallest first; a pack whose first price is in the future is not on sale. */
   readonly packs: readonly PackOnSale[];
-  /** Why it cannot be costed, where it cannot. */
+  /** Why it cannot be costed, if it cannot. */
   readonly fault?: BuyFault;
 }
 
@@ -44,7 +44,10 @@ export interface PriceDay {
 type PriceRecords = Pick<Records, 'material' | 'pack' | 'packPrice' | 'supplier' | 'tank'>;
 type Offered = Omit<Goods, 'packs' | 'fault'>;
 
-/** The prices in force on a day: of each pack the latest from that day or before. A tank is bought each, and keeps. */
+/**
+ * The prices in force on a day: for each pack the latest from that day or before. A tank is bought by the piece, and
+ * keeps.
+ */
 export function priceBook(records: PriceRecords, day: PriceDay): PriceBook {
   const packs = Map.groupBy(records.pack.values(), (pack) => pack.material);
   const prices = Map.groupBy(records.packPrice.values(), (price) => price.pack);
@@ -56,7 +59,7 @@ export function priceBook(records: PriceRecords, day: PriceDay): PriceBook {
   return { on: day.on, goods, suppliers: records.supplier };
 }
 
-/** Whether a price that holds from a day is old by now; most prices hold from few days. */
+/** Whether a price with this first day is old by now. Cached, as most prices share few days. */
 function oldFrom({ on, oldPriceDays }: PriceDay): (from: string) => boolean {
   const known = new Map<string, boolean>();
   return (from) => {
@@ -66,7 +69,7 @@ function oldFrom({ on, oldPriceDays }: PriceDay): (from: string) => boolean {
   };
 }
 
-/** Whether any pack of a material has an old price on the day of the book; one answer for each book. */
+/** Whether any pack of a material has an old price on the day of the book; cached for each book. */
 export function oldPricesIn(book: PriceBook): (material: string) => boolean {
   const known = oldPrices.get(book) ?? ((material) => book.goods.get(material)?.packs.some(({ old }) => old) ?? false);
   oldPrices.set(book, known);
@@ -75,7 +78,7 @@ export function oldPricesIn(book: PriceBook): (material: string) => boolean {
 
 const oldPrices = new WeakMap<PriceBook, (material: string) => boolean>();
 
-/** Goods by their material's id or a tank's code, or why they cannot be costed on that day. */
+/** Goods by material id or tank code, or why they cannot be costed on that day. */
 export function goodsIn(book: PriceBook, material: string): Result<Goods, BuyFault> {
   const goods = book.goods.get(material);
   if (!goods) return failed({ kind: 'unknown-material', material });

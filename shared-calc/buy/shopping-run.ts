@@ -8,17 +8,17 @@ import { onePackMore, type OnePackMore } from './one-pack-more.ts';
 import type { PriceBook } from './price-book.ts';
 import { takeStock } from './stock.ts';
 
-/** The unit of the comparison with buying separately: one size with all its builds, or one job. */
+/** One part of a run, compared with buying it separately: one size with all its builds, or one job. */
 export interface RunPart {
   readonly id: string;
-  /** Parts of one job share what is worked once for it. */
+  /** Parts of one job share what is counted once for it. */
   readonly job: string;
   readonly needs: readonly NeedAmount[];
 }
 
-/** As on a needs list; `costCoins` is what its packs (or cut pieces) cost. */
+/** As on a needs list; `costCoins` is the price of its packs (or cut pieces). */
 export interface RunMaterial extends MaterialNeed {
-  /** The same, had each part been bought by itself. */
+  /** The cost if each part were bought by itself. */
   readonly aloneCoins: number;
 }
 
@@ -31,14 +31,14 @@ export interface ShoppingRun {
   readonly suppliers: readonly RunSupplier[];
   readonly togetherCoins: number;
   readonly aloneCoins: number;
-  /** With carriage. */
+  /** Including carriage. */
   readonly landedTogetherCoins: number;
   readonly landedAloneCoins: number;
 }
 
 /**
- * One shopping run over sizes or jobs: stock off the total first, then whole packs once over it. Beside it
- * what each would cost alone, stock handed out in their order. Own goods are never on it.
+ * One shopping run over sizes or jobs: stock is taken off the total, then the total is rounded up to whole packs once.
+ * Also gives what each part would cost alone, with stock given out in their order. Own goods are never on it.
  */
 export function shoppingRun(parts: readonly RunPart[], buying: Buying): Result<ShoppingRun, BuyFault> {
   const bought = buying.prices.goods;

@@ -6,8 +6,8 @@ export type Stock = ReadonlyMap<string, number>;
 export const NO_STOCK: Stock = new Map();
 
 /**
- * What the store can give on a day: not what is kept for another job, still in quarantine, or past its best.
- * Without a job, nothing that is kept for one.
+ * What the Store can give on a day: nothing reserved for another job, in quarantine, or past its best. Without a job,
+ * nothing that is reserved for any.
  */
 export function stockOnHand(
   entries: Iterable<StockEntry>,
@@ -23,7 +23,7 @@ export function stockOnHand(
   return stock;
 }
 
-/** Hands stock to one size or job: it takes no more than it uses, and `left` is for those after it. */
+/** Gives stock to one size or job, at most what it uses; `left` is for the next ones. */
 export function takeStock(
   stock: Stock,
   used: ReadonlyMap<string, number>,

@@ -1,7 +1,7 @@
 import { Temporal } from 'temporal-polyfill';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
 
-/** A plain day as `YYYY-MM-DD`: no hour, no zone. Two of them compare in order as text. */
+/** A plain day as `YYYY-MM-DD`: no hour, no zone. Days sort as text. */
 export type Day = string;
 
 export type DayFault = { readonly kind: 'not-a-day'; readonly text: string; readonly why: 'form' | 'no such day' };
@@ -18,13 +18,13 @@ export function parseDay(text: string): Result<Day, DayFault> {
     : failed({ kind: 'not-a-day', text, why: 'no such day' });
 }
 
-/** Why a text is no day; `undefined` where it is one. */
+/** Why a text is not a day; `undefined` if it is one. */
 export function dayFault(text: string): DayFault | undefined {
   const day = parseDay(text);
   return day.ok ? undefined : day.fault;
 }
 
-/** So many calendar days later, or earlier where the count is negative. Whole counts only. */
+/** The day this many calendar days later, or earlier if the count is negative. Whole counts only. */
 export function addDays(day: Day, count: number): Day {
   return Temporal.PlainDate.from(day).add({ days: count }).toString();
 }

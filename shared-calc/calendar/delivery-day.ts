@@ -2,8 +2,8 @@ import { addDays, weekdayOf, type Day } from './day.ts';
 import { nextOpen, previousOpen, type WorkCalendar } from './work-calendar.ts';
 
 /**
- * The day itself or the first after it that is open and one of the supplier's weekdays (1 Monday to 7 Sunday;
- * none given: any open day). `undefined` where the supplier never comes on a day that is open.
+ * The first day from this one on that is open and one of the supplier's weekdays (1 Monday to 7 Sunday; none given: any
+ * open day). `undefined` if the supplier never comes on an open day.
  */
 export function nextDeliveryDay(day: Day, weekdays: readonly number[], calendar: WorkCalendar): Day | undefined {
   if (!canBeDelivered(weekdays, calendar)) return undefined;
@@ -12,7 +12,7 @@ export function nextDeliveryDay(day: Day, weekdays: readonly number[], calendar:
   return at;
 }
 
-/** The day itself or the last before it on which the supplier comes and the workshop is open. */
+/** The last day up to this one on which the supplier comes and the workshop is open. */
 export function previousDeliveryDay(day: Day, weekdays: readonly number[], calendar: WorkCalendar): Day | undefined {
   if (!canBeDelivered(weekdays, calendar)) return undefined;
   let at = previousOpen(day, calendar);

@@ -2,8 +2,8 @@ import { addDays, type Day } from './day.ts';
 import { nextOpen, previousOpen, type WorkCalendar } from './work-calendar.ts';
 
 /**
- * So many working days on, or back where the count is negative; the day itself is not counted.
- * 0 leaves the day as it is, open or not. Whole counts only.
+ * Moves a day by this many working days, back if the count is negative; the day itself is not counted. 0 returns the
+ * day, open or not. Whole counts only.
  */
 export function shiftWorkdays(day: Day, count: number, calendar: WorkCalendar): Day {
   let at = day;

@@ -16,7 +16,7 @@ export function isOpen(day: Day, calendar: WorkCalendar): boolean {
   return calendar.openWeekdays.includes(weekdayOf(day)) && !closedOver(day, calendar);
 }
 
-/** The day itself where it is open, otherwise the first open day after it. */
+/** The day itself if it is open, otherwise the first open day after it. */
 export function nextOpen(day: Day, calendar: WorkCalendar): Day {
   needsOpenWeekday(calendar);
   let at = day;
@@ -24,7 +24,7 @@ export function nextOpen(day: Day, calendar: WorkCalendar): Day {
   return at;
 }
 
-/** The day itself where it is open, otherwise the last open day before it. */
+/** The day itself if it is open, otherwise the last open day before it. */
 export function previousOpen(day: Day, calendar: WorkCalendar): Day {
   needsOpenWeekday(calendar);
   let at = day;
@@ -36,7 +36,7 @@ function closedOver(day: Day, calendar: WorkCalendar): ClosedRange | undefined {
   return calendar.closed.find((range) => range.from <= day && day <= range.to);
 }
 
-/** Without one the search would never end; the book's own record asks for at least one, so this is a bug. */
+/** Without an open weekday the search never ends. The record's schema requires one, so this is a bug. */
 function needsOpenWeekday({ openWeekdays }: WorkCalendar): void {
   if (!openWeekdays.some((weekday) => weekday >= 1 && weekday <= 7)) throw new Error('a calendar with no open weekday');
 }

@@ -1,4 +1,6 @@
-/** Every channel between page and service by its name; kept apart so that the desktop's preload carries nothing else. */
+/**
+ * The name of every channel between page and service; in its own file so that the desktop's preload loads nothing else.
+ */
 export const channelNames = [
   'book.read',
   'book.info',
@@ -23,7 +25,7 @@ export function isChannel(name: string): name is Channel {
   return channelNames.some((each) => each === name);
 }
 
-/** What `of` makes of each channel, under its name. */
+/** The result of `of` for each channel, by name. */
 export function mapChannels<T>(of: (channel: Channel) => T): Readonly<Record<Channel, T>> {
   return Object.fromEntries(channelNames.map((channel) => [channel, of(channel)])) as Record<Channel, T>;
 }

@@ -5,12 +5,12 @@ import { ChangeSchema } from '#shared-calc/records/change-schema.ts';
 import type { Channel } from './channel-names.ts';
 import { RecordListsSchema } from './record-lists.ts';
 
-/** A refusal as it crosses the bridge: the sentence for the person, and whether the page must catch up with the book. */
+/** A refusal as it crosses the bridge: the sentence for the person, and whether the page must read the book again. */
 export const Refusal = z.strictObject({ says: z.string(), readAgain: z.boolean() });
 export type Refusal = z.infer<typeof Refusal>;
 
 export const BookInfo = z.strictObject({
-  /** Names this opening of the book; an edit made on another one is refused. */
+  /** Identifies this opening of the book; an edit made on another opening is refused. */
   opening: z.string(),
   /** The file's name without its folder, and the whole path. */
   name: z.string(),
@@ -18,21 +18,21 @@ export const BookInfo = z.strictObject({
   revision: z.int(),
   /** When the book was last written, as an ISO 8601 time in UTC. */
   savedAt: z.string(),
-  /** What *Undo* and *Redo* would take back or bring again; left out where there is nothing. */
+  /** The labels of the next *Undo* and *Redo*; left out if there is none. */
   undo: z.string().optional(),
   redo: z.string().optional(),
-  /** Sentences about the file that the person should know: a folder that a sync program touches, an altered quote. */
+  /** Sentences about the file that the person should know: a folder that a sync program changes, an altered quote. */
   notices: z.array(z.string()),
   /** `YYYY-MM-DD` */
   today: z.string(),
 });
 export type BookInfo = z.infer<typeof BookInfo>;
 
-/** One edit of the book, from whatever window: what it changed, for an undo the edit turned round. */
+/** One edit of the book from any window: its change, already inverted if the edit was an undo. */
 export const Entry = z.strictObject({ revision: z.int(), change: ChangeSchema });
 export type Entry = z.infer<typeof Entry>;
 
-/** Sums of one column as if it were the job, in whole coins; with the fault's sentence where there are none. */
+/** Sums of one column as if it were the job, in whole coins; the fault's sentence if there are none. */
 const ColumnSums = z.strictObject({
   column: z.string(),
   sums: z
@@ -52,9 +52,9 @@ const Difference = z.strictObject({ kind: z.string(), added: z.int(), changed: z
 const nothing = z.strictObject({});
 const path = z.string().min(1).max(4_000);
 const backupFile = z.string().min(1).max(400);
-/** What an edit was made on: which opening of the book, and the revision that the page stood at. */
+/** What an edit was made on: the opening of the book, and the page's revision. */
 const standing = { opening: z.string().max(100), onRevision: z.int().min(0) };
-/** What a writing call did: the page takes in `others`, edits of other windows since its revision, and then `change`. */
+/** The result of a write: the page applies `others`, edits of other windows since its revision, then `change`. */
 const written = { info: BookInfo, others: z.array(Entry) };
 
 interface Contract {
@@ -62,7 +62,7 @@ interface Contract {
   readonly output: z.ZodType;
 }
 
-/** What goes into every channel between page and service, and what comes out. */
+/** The input and output of every channel between page and service. */
 export const channels = {
   'book.read': { input: nothing, output: z.strictObject({ info: BookInfo, records: RecordListsSchema }) },
   'book.info': { input: nothing, output: BookInfo },
@@ -71,9 +71,9 @@ export const channels = {
     input: z.strictObject({ opening: standing.opening, revision: z.int().min(0) }),
     output: z.strictObject({ info: BookInfo, entries: z.array(Entry) }),
   },
-  /** The page has taken its own change in already; it is not sent back. */
+  /** The page has already applied its own change, so it is not sent back. */
   'book.apply': { input: z.strictObject({ ...standing, change: ChangeSchema }), output: z.strictObject(written) },
-  /** `change` is left out where there was nothing to undo. Refused where the book has moved on from `onRevision`. */
+  /** `change` is left out if there was nothing to undo. Refused if the book has moved on from `onRevision`. */
   'book.undo': {
     input: z.strictObject(standing),
     output: z.strictObject({ ...written, change: ChangeSchema.optional() }),
@@ -82,7 +82,7 @@ export const channels = {
     input: z.strictObject(standing),
     output: z.strictObject({ ...written, change: ChangeSchema.optional() }),
   },
-  /** The service works the job's columns from what is stored, for the page to hold its own against. */
+  /** The service works out the job's columns from the stored book, and the page compares them with its own. */
   'bench.confirm': {
     input: z.strictObject({ job: z.string().max(120) }),
     output: z.strictObject({ revision: z.int(), columns: z.array(ColumnSums) }),
@@ -94,13 +94,13 @@ export const channels = {
   'file.recent': { input: nothing, output: z.strictObject({ paths: z.array(path) }) },
   'file.open': { input: z.strictObject({ path }), output: BookInfo },
   'file.new': { input: z.strictObject({ path, demo: z.boolean() }), output: BookInfo },
-  /** Answers the path it was written to. A file that is there is replaced only where `replace` says so. */
+  /** Returns the path of the copy. An existing file is replaced only if `replace` says so. */
   'file.saveCopy': {
     input: z.strictObject({ path, replace: z.boolean() }),
     output: z.strictObject({ path }),
   },
   'file.backups': { input: nothing, output: z.strictObject({ backups: z.array(Backup) }) },
-  /** `file` is one of those that `file.backups` names; `kept` is what stays although the backup has it not. */
+  /** `file` is one that `file.backups` lists; `kept` is what stays although the backup does not have it. */
   'file.previewBackup': {
     input: z.strictObject({ file: backupFile }),
     output: z.strictObject({ differences: z.array(Difference), kept: z.array(z.string()) }),

@@ -1,2 +1,2 @@
-/** On this channel the desktop's page is told the news. */
+/** The channel on which the desktop sends news to its page. */
 export const newsChannel = 'news';

@@ -1,7 +1,7 @@
 import { z } from 'zod';
 
 /*
- * To be imported before anything else of the page: the page's walls let no code be made from text, and even the
- * trial whether it can be is reported as a breach. Elsewhere the quicker readers made from text are welcome.
+ * Must be imported before anything else of the page. The page's security policy forbids making code from text, and even
+ * testing for it is reported as a violation. Other processes may use the faster parsers made from text.
  */
 z.config({ jitless: true });

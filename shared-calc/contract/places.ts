@@ -1,4 +1,4 @@
-/** Every place of the page, by its name in the link, grouped as the rail shows them. */
+/** Every view of the page, by its name in the link, in the groups of the rail. */
 export const placeGroups = [
   [
     { id: 'jobs', title: 'Jobs board' },

@@ -12,7 +12,7 @@ const Answer = z.discriminatedUnion('ok', [
   z.strictObject({ ok: z.literal(false), fault: Refusal }),
 ]);
 
-/** Reads what came back over a channel; what does not keep the contract is itself a refusal. */
+/** Parses an answer of a channel; one that breaks the contract is itself a refusal. */
 export function readAnswer<C extends Channel>(channel: C, data: unknown): Result<Output<C>, Refusal> {
   const answer = Answer.safeParse(data);
   if (!answer.success) return failed(senseless);

@@ -11,8 +11,8 @@ export interface CultureAlarm {
 }
 
 /**
- * What the board must say today: a demand that no tub started now can serve, and whether one that stands does;
- * how many are to be started and by when; tubs too few.
+ * Today's alarms of the board: a demand that no tub started now can serve, and whether an existing tub serves it; how
+ * many tubs to start and by when; too few tubs.
  */
 export function cultureAlarms(
   board: CultureBoard,
@@ -40,7 +40,7 @@ function listOf(tubs: readonly StandingTub[]): string {
   return tubs.map(({ tub }) => tub.id).join(', ');
 }
 
-/** Tubs to be started beside those that stand, and the day by which. */
+/** Tubs to start besides the existing ones, and the last day to do so. */
 function startWords(
   { tubs, spare, tubStarts, kind }: CultureBoard,
   standing: readonly StandingTub[],

@@ -28,8 +28,8 @@ import { jobsRun, type JobsRun, type JobsToBuy } from './jobs-run.ts';
 import { lazy, memo, memos } from './memo.ts';
 
 /**
- * A book's records on a day, and what is worked from them, each part when it is first asked for. Parts whose records
- * did not change are the same objects after an update.
+ * A book's records on a day, and what is worked out from them, each part on first use. After an update, parts whose
+ * records did not change are the same objects.
  */
 export interface Derived {
   readonly records: Records;
@@ -41,16 +41,16 @@ export interface Derived {
   readonly rules: QuoteRules;
   /** A recipe's lines in order. */
   readonly lines: (recipe: string) => readonly Line[];
-  /** A job with its sizes and what is written over, before anything is worked. */
+  /** A job with its sizes and written-over cells, before anything is worked out. */
   readonly sheet: (id: string) => JobSheet | undefined;
   readonly job: (id: string) => DerivedJob | undefined;
   /** One shopping run over jobs. */
   readonly run: (asked: JobsToBuy) => Result<JobsRun, JobFault>;
-  /** The derivation after a change, or on another day; only what depends on what changed is worked again. */
+  /** The derivation after a change, or on another day; only parts that depend on the change are worked out again. */
   readonly update: (records: Records, today?: Day) => Derived;
 }
 
-/** One job, priced as of the day of the derivation by its own basis. */
+/** One job, priced on the day of the derivation by its own basis. */
 export interface DerivedJob extends WorkedJob {
   readonly job: Job;
   /** Keys of its columns, in order. */
@@ -58,9 +58,9 @@ export interface DerivedJob extends WorkedJob {
   readonly needs: () => Result<readonly NeedAmount[], NoAmount>;
   /** What it uses of each material that comes in packs, for all its builds, in the material's unit. */
   readonly uses: () => Result<ReadonlyMap<string, number>, JobFault>;
-  /** Its bench, and who sees its plants. */
+  /** Its bench, with the audience and animals that decide its plants. */
   readonly planted: PlantedBench;
-  /** Of some columns together, of all where none are named. */
+  /** For some columns together; for all if none are given. */
   readonly sums: (columns?: readonly string[]) => Result<OrderSums, OrderFault>;
   readonly checks: (column: string) => readonly CheckResult[];
   readonly plan: () => Result<JobPlan, PlanFault>;
@@ -72,7 +72,7 @@ export function derive(records: Records, today: Day): Derived {
 
 type Caches = ReturnType<typeof openCaches>;
 
-/** What outlives a change. Each holds the last value it made, so a derivation of before stays right, if slower. */
+/** Caches that outlive a change. Each keeps the last value it made, so an older derivation stays right, only slower. */
 function openCaches() {
   return {
     sheets: openJobSheets(),
@@ -144,7 +144,7 @@ function runOver(caches: Caches, derived: Omit<Derived, 'run'>, asked: JobsToBuy
   const { records, today, prices, job } = derived;
   const jobs = asked.jobs.map((id) => job(id));
   const on = [today, prices, records.stockEntry, records.plant, asked.more, asked.materials?.join(), ...jobs];
-  // Without one of its jobs it names all that there are.
+  // If one of its jobs is missing, the cache depends on all jobs.
   return caches.runs(asked.jobs.join(), jobs.includes(undefined) ? [...on, records.job] : on, () =>
     jobsRun(derived, asked),
   );

@@ -6,12 +6,12 @@ import type { Records } from '#shared-calc/records/records.ts';
 import { ok, type Result } from '#shared-calc/result.ts';
 import type { Derived } from './derived.ts';
 
-/** Packs of one size that ordered jobs still wait for. */
+/** Packs of one size that are ordered and not received yet. */
 export interface ExpectedPacks {
   readonly material: string;
   readonly label: string;
   readonly unit: string;
-  /** What one pack holds. */
+  /** The content of one pack. */
   readonly amount: number;
   readonly count: number;
   readonly isPlant: boolean;
@@ -23,7 +23,7 @@ export interface ExpectedOrder {
   readonly packs: readonly ExpectedPacks[];
 }
 
-/** Jobs whose goods are on their way. */
+/** Jobs whose goods are ordered and not received. */
 export function orderedJobs({ job }: Pick<Records, 'job'>): readonly string[] {
   return [...job.values()].filter(({ state }) => state === 'ordered').map(({ id }) => id);
 }

@@ -9,7 +9,7 @@ export interface FailingCheck extends Pick<CheckResult, 'level' | 'says' | 'deci
 
 const gravity = ['stop', 'watch', 'advice'] as const;
 
-/** Checks of the job's sizes and of its place that do not hold, or are not known yet, the gravest first. */
+/** Checks of the job's sizes and of its place that do not hold, or are not known yet, most serious first. */
 export function failingChecks({ display }: Derived, worked: DerivedJob): readonly FailingCheck[] {
   const { job, bench, keys, checks } = worked;
   const limitsOf = (key: string) => {

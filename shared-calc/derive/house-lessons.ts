@@ -8,17 +8,19 @@ import { PLANTS_LOST, plannedOfJob, type Planned } from './job-took.ts';
 
 export interface HouseLesson extends Lesson {
   readonly label: string;
-  /** On the reference size; left out while nothing is proposed, or where it cannot be worked. */
+  /** On the reference size; left out if nothing is proposed, or if it cannot be worked out. */
   readonly effect?: LessonEffect;
 }
 
 interface Taught {
   readonly recipe: string;
-  /** The tank that the effect is shown on. */
+  /** The tank that the effect is shown for. */
   readonly reference: string;
 }
 
-/** What the last jobs of a recipe say about its lines, with the effect on a reference size. The house is left as it is. */
+/**
+ * What the last jobs of a recipe show about its lines, with the effect on a reference size. Does not change the house.
+ */
 export function houseLessons(derived: Derived, { recipe, reference }: Taught): readonly HouseLesson[] {
   const { records, prices, rules } = derived;
   const lines = derived.lines(recipe);
@@ -52,16 +54,16 @@ function plannedBy(derived: Derived): (job: string) => Planned | undefined {
   };
 }
 
-/** What the last jobs say about plants that fail. */
+/** What the last jobs show about plants that fail. */
 export interface PlantLesson {
   readonly jobs: readonly { readonly job: string; readonly share: number }[];
   readonly median: number;
   readonly old: number;
-  /** Left out until five jobs are measured, or where it would change nothing. */
+  /** Left out until five jobs are measured, or if it would change nothing. */
   readonly proposed?: number;
 }
 
-/** The median share of plants lost in the last five jobs, beside what the house reckons with. */
+/** The median share of plants lost in the last five jobs, with the house's own share. */
 export function plantLesson(derived: Derived): PlantLesson | undefined {
   const { records, workshop } = derived;
   const plans = plannedBy(derived);

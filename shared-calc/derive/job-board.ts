@@ -11,7 +11,7 @@ export interface BoardRow {
   readonly sizes: string;
   /** Its next act should have been done before today. */
   readonly late: boolean;
-  /** The shopping run may take it. */
+  /** The shopping run may include it. */
   readonly gateOpen: boolean;
 }
 
@@ -22,7 +22,7 @@ export interface BoardGroup {
 
 type BoardRecords = Pick<Records, 'job' | 'size'>;
 
-/** Jobs by their state, in the order of a job's way; within a state the next act that is due first stands first. */
+/** Jobs by their state, in the order of states; within a state by the date of the next act. */
 export function boardByState(records: BoardRecords, today: Day): readonly BoardGroup[] {
   const rows = boardRows(records, today);
   return jobStates
@@ -59,7 +59,7 @@ function boardRows(records: BoardRecords, today: Day): readonly BoardRow[] {
     .toSorted(({ job: one }, { job: other }) => byDay(one.nextOn, other.nextOn));
 }
 
-/** What has no day comes last. */
+/** No day sorts last. */
 function byDay(one: Day | undefined, other: Day | undefined): number {
   if (one === other) return 0;
   if (one === undefined) return 1;

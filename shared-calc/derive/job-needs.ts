@@ -10,7 +10,7 @@ export interface JobNeeds {
   readonly plants: readonly PlantOrder[];
 }
 
-/** The needs list of a job: what the Store can give it comes off, plants stand by name. */
+/** The needs list of a job: what the Store can give is taken off, plants are listed by name. */
 export function jobNeeds({ records, today: on }: Derived, worked: DerivedJob): Result<JobNeeds, OrderFault> {
   const { job, bench, keys, pricing, planted } = worked;
   const stock = stockOnHand(records.stockEntry.values(), { on, jobs: [job.id] });

@@ -11,15 +11,15 @@ import type { Display } from '#shared-calc/quantity/shown-unit.ts';
 import type { Job, Records } from '#shared-calc/records/records.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
 
-/** The dates of an order, and what is worked from its bench for them. */
+/** The dates of an order, and what its bench gives for them. */
 export interface OrderDates {
   readonly facts: PlanFacts;
   readonly plan: PrepPlan;
   /** Attended minutes by the step on whose day they fall; none while a work line has no figure. */
   readonly minutes: ReadonlyMap<TimedStep, number>;
-  /** What comes again after the handover. */
+  /** What is repeated after the handover. */
   readonly care: readonly SizeCare[];
-  /** From when to when the lamps are due; none where the build has no lamps. */
+  /** From when to when the lamps are due; none if the build has no lamps. */
   readonly lamps: { readonly from: Day; readonly to: Day } | undefined;
   /** Tanks that the order builds. */
   readonly tanks: number;
@@ -40,7 +40,7 @@ interface DateTerms {
   readonly wish: PlanWish;
 }
 
-/** Works the dates of some columns of a bench. */
+/** Works out the dates of some columns of a bench. */
 export function orderDates({ bench, keys }: DatedOrder, terms: DateTerms): Result<OrderDates, PlanFault> {
   const { records, display, wish } = terms;
   const facts = planFacts(bench, keys, records);
@@ -59,7 +59,7 @@ export function orderDates({ bench, keys }: DatedOrder, terms: DateTerms): Resul
   });
 }
 
-/** A job's dates from its handover and its deposit. */
+/** A job's dates, from its handover and its deposit. */
 export function jobPlan(
   { job, ...order }: DatedOrder & { readonly job: Job },
   { wish, ...terms }: Omit<DateTerms, 'wish'> & { readonly wish: Omit<PlanWish, 'handover' | 'deposit'> },

@@ -3,7 +3,7 @@ import type { Job, Line, LocalValue, QuoteLine, Records, Size } from '#shared-ca
 import { bySortKey } from '#shared-calc/records/sort-key.ts';
 import { memo, memos, sameList } from './memo.ts';
 
-/** The sheet of a job and what its bench reads. Parts that did not change are the same objects as before. */
+/** The sheet of a job and the input of its bench. Unchanged parts are the same objects as before. */
 export interface JobSheets {
   readonly sheet: (job: Job) => JobSheet;
   readonly lines: (recipe: string) => readonly Line[];
@@ -18,7 +18,7 @@ interface Index {
   readonly oneOffs: Groups<QuoteLine>;
 }
 
-/** Records by the recipe, job or size they belong to; a table is sorted again only where it changed. */
+/** Records by the recipe, job or size they belong to; a table is grouped again only if it changed. */
 function openIndex(): (tables: Tables) => Index {
   const lines = memo<Groups<Line>>();
   const sizes = memo<Groups<Size>>();
@@ -38,7 +38,7 @@ function openIndex(): (tables: Tables) => Index {
   });
 }
 
-/** The sheets of a book, kept between its changes. */
+/** The sheets of a book, cached between its changes. */
 export function openJobSheets(): (tables: Tables) => JobSheets {
   const indexed = openIndex();
   const columns = memos<SheetColumn>();
@@ -71,7 +71,7 @@ function boxOwner(job: string, size: string | undefined): string {
   return `${job}\n${size ?? ''}`;
 }
 
-/** Records of a table by what they belong to; a group is the same list as before while its records are the same. */
+/** Records of a table by owner; a group is the same list as before while its records are the same. */
 type Groups<R> = ReadonlyMap<string, readonly R[]>;
 
 const none: readonly never[] = [];
@@ -88,7 +88,7 @@ function groupsOf<R>(
   return groups;
 }
 
-/** One empty list for all: it is the same object wherever nothing is there. */
+/** One empty list for all, so that an empty group is always the same object. */
 function groupOf<R>(groups: Groups<R>, key: string): readonly R[] {
   return groups.get(key) ?? none;
 }

@@ -7,10 +7,10 @@ import { cleanNoise } from '#shared-calc/quantity/write-figure.ts';
 import type { Actual, Line } from '#shared-calc/records/records.ts';
 import type { Derived, DerivedJob } from './derived.ts';
 
-/** Plants that did not live: no line of a recipe, but written down beside its lines. */
+/** Plants that died: not a line of a recipe, but recorded with its lines. */
 export const PLANTS_LOST = 'plants_lost';
 
-/** One thing that a job took: what was planned for all its builds, and what was written down. */
+/** One quantity that a job used: the plan for all its builds, and what was recorded. */
 export interface TookRow {
   readonly line: string;
   readonly label: string;
@@ -25,7 +25,9 @@ export interface JobTook {
   readonly after: readonly TookRow[];
 }
 
-/** What was planned for a job, by line: for all builds in the line's unit; for a figure that does not add up, its mean. */
+/**
+ * The plan of a job by line: the sum over all builds in the line's unit; the mean for a figure that does not add up.
+ */
 export type Planned = ReadonlyMap<string, number>;
 
 export function plannedOfJob({ bench, keys, needs: needsOf }: DerivedJob): Planned {
@@ -54,7 +56,7 @@ function meanOf(bench: Bench, line: Line): number | undefined {
   return builds === 0 ? undefined : cleanNoise(sum / builds);
 }
 
-/** What a job took, row by row: minutes of its tasks, what went in, and what was seen after the handover. */
+/** What a job used, row by row: minutes of its tasks, materials, and what was seen after the handover. */
 export function jobTook({ records }: Derived, worked: DerivedJob): JobTook {
   const { job, bench } = worked;
   const { lines } = bench.input();

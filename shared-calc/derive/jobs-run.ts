@@ -17,7 +17,7 @@ import { failed, ok, type Result } from '#shared-calc/result.ts';
 import type { JobPlan } from './job-plan.ts';
 import { lazy } from './memo.ts';
 
-/** A worked job, as far as a run reads it. */
+/** The parts of a worked job that a run reads. */
 interface RunJob {
   readonly job: Job;
   readonly keys: readonly string[];
@@ -36,25 +36,26 @@ interface RunBook {
 
 export interface JobsToBuy {
   readonly jobs: readonly string[];
-  /** On hand beside what the Store has. */
+  /** On hand in addition to the Store. */
   readonly more?: Stock;
   readonly materials?: readonly string[];
 }
 
 export interface JobsRun {
   readonly run: ShoppingRun;
-  /** Jobs on it that the gate is not open for: nothing cut to size should be ordered for them yet. */
+  /** Jobs on it whose gate is not open: nothing cut to size should be ordered for them yet. */
   readonly unpaid: readonly string[];
   readonly panes: () => readonly PaneCut[];
   /** Plants by name. */
   readonly plants: () => readonly PlantOrder[];
-  /** Jobs with a handover wanted; the others ask for no day. */
+  /** Jobs with a wanted handover; other jobs set no date. */
   readonly planned: () => readonly { readonly job: string; readonly plan: PrepPlan }[];
 }
 
 /**
- * One shopping run over jobs, whole packs rounded once over all of them. What the Store can give comes off first:
- * what is kept for one of these jobs counts, what is kept for another does not. Beside it each job bought by itself.
+ * One shopping run over jobs, rounded up to whole packs once over all of them. What the Store can give is taken off
+ * first: what is reserved for one of these jobs counts, what is reserved for another does not. Also gives each job
+ * bought by itself.
  */
 export function jobsRun(
   { records, prices, today: on, job: jobOf }: RunBook,
@@ -89,7 +90,7 @@ export function jobsRun(
   });
 }
 
-/** The jobs that a shopping run is due for: paid, and not ordered yet. */
+/** The jobs that are ready for a shopping run: paid, and not ordered yet. */
 export function jobsToBuy(records: Pick<Records, 'job'>): readonly string[] {
   return [...records.job.values()]
     .filter((job) => isGateOpen(job) && isBefore(job.state, 'ordered'))

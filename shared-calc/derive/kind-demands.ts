@@ -6,7 +6,7 @@ import type { CultureKind } from '#shared-calc/records/records.ts';
 import type { Derived, DerivedJob } from './derived.ts';
 import { isUnderWay, plannedJobs, type PlannedJobs } from './planned-jobs.ts';
 
-/** What a job's build takes of a culture, and on which day. */
+/** How many of a culture a job's build uses, and on which day. */
 export interface JobDemand {
   readonly job: string;
   readonly title: string;
@@ -16,16 +16,16 @@ export interface JobDemand {
 
 export interface KindDemands {
   readonly demands: readonly JobDemand[];
-  /** Jobs whose demand cannot be worked, with the reason. */
+  /** Jobs whose demand cannot be worked out, with the reason. */
   readonly unknown: readonly { readonly job: DerivedJob; readonly fault: PlanFault }[];
 }
 
-/** Paid jobs that are still to be built: the ones that cultures are kept for. */
+/** Paid jobs that are still to be built; cultures are grown for these. */
 export function jobsToStock(derived: Derived): PlannedJobs {
   return plannedJobs(derived, (job) => isUnderWay(job) && isBefore(job.state, 'built'));
 }
 
-/** What each of those jobs takes of a kind on its build day, in order of date. A recipe without the line takes none. */
+/** How many of a kind each of those jobs uses on its build day, by date. A recipe without the line uses none. */
 export function kindDemands(derived: Derived, kind: CultureKind): KindDemands {
   if (isFlies(kind)) return { demands: [], unknown: [] };
   const { planned, without } = jobsToStock(derived);

@@ -1,4 +1,4 @@
-/** Works a value again only where one of the things it depends on is another object than before. */
+/** Works a value out again only if one of its inputs is another object than before. */
 export function memo<T>(): (on: readonly unknown[], work: (before: T | undefined) => T) => T {
   let last: { readonly on: readonly unknown[]; readonly value: T } | undefined;
   return (on, work) => {
@@ -19,13 +19,13 @@ export function memos<T>(): (key: string, on: readonly unknown[], work: (before:
   };
 }
 
-/** Works a value when it is first asked for. */
+/** Works a value out on first use. */
 export function lazy<T>(work: () => T): () => T {
   let value: { readonly is: T } | undefined;
   return () => (value ??= { is: work() }).is;
 }
 
-/** The list of before where the next one holds the very same things. */
+/** The previous list if the next one has the very same items. */
 export function sameList<T>(next: readonly T[], before: readonly T[] | undefined): readonly T[] {
   return before?.length === next.length && next.every((each, at) => each === before[at]) ? before : next;
 }

@@ -5,12 +5,12 @@ import type { Job } from '#shared-calc/records/records.ts';
 import type { Derived, DerivedJob } from './derived.ts';
 import type { JobPlan } from './job-plan.ts';
 
-/** Jobs that are being prepared or built: paid, and not handed over yet. */
+/** Jobs in preparation or in build: paid, and not handed over yet. */
 export function isUnderWay(job: Job): boolean {
   return isGateOpen(job) && isBefore(job.state, 'handed over');
 }
 
-/** Jobs whose tank stands with the client. */
+/** Jobs whose tank is at the client's. */
 export function isHandedOver(job: Job): boolean {
   return job.state === 'handed over' || job.state === 'in service';
 }

@@ -10,23 +10,22 @@ import type { Job, PackPrice, Records } from '#shared-calc/records/records.ts';
 import { ok, type Result } from '#shared-calc/result.ts';
 import { derive, type Derived, type DerivedJob } from './derived.ts';
 
-/** A quote or a job that a change of prices touches, and by how much. */
+/** A quote or a job that a change of prices affects, and by how much. */
 export interface PriceTouch {
   readonly job: string;
   readonly title: string;
   readonly state: Job['state'];
-  /** `Q-0001A`, where it is what was issued that is touched. */
+  /** `Q-0001A`, if an issued quote is affected. */
   readonly quote: string | undefined;
-  /** At cost. What was quoted stays, so this is what it eats of the margin. */
+  /** At cost. The quoted price stays, so the difference reduces the margin. */
   readonly cost: { readonly from: number; readonly to: number };
-  /** Before tax, were it quoted anew. */
+  /** Before tax, if it were quoted again. */
   readonly net: { readonly from: number; readonly to: number };
 }
 
 /**
- * Open quotes and jobs not yet bought that a change of prices since `before` touches. Prices are read on the day the
- * last of the new ones holds from, so that a rise announced ahead shows at once. A quote past its last day is open
- * no more.
+ * Open quotes, and jobs not yet bought, that a change of prices since `before` affects. Prices are read on the first
+ * day of the last new price, so that an announced rise shows at once. A quote past its last day is no longer open.
  */
 export function priceTouch(before: Records, now: Derived): readonly PriceTouch[] {
   const on = lastNewDay(before, now);
@@ -36,7 +35,7 @@ export function priceTouch(before: Records, now: Derived): readonly PriceTouch[]
 
 interface Prices {
   readonly now: Derived;
-  /** At the prices of before and of now, on the day that is asked about. */
+  /** At the prices before and now, on the day in question. */
   readonly old: Derived;
   readonly changed: Derived;
 }
@@ -75,7 +74,7 @@ function bodyOf(records: Records, job: string): QuoteBody | undefined {
   return quote && readQuoteBody(quote.body);
 }
 
-/** What was issued, bought at other prices. */
+/** An issued quote, bought at other prices. */
 function reworkAt(body: QuoteBody, { prices }: Derived): Result<QuoteSums, OrderFault> {
   const parts = partsOf(body);
   return reworkQuote({ ...parts, goods: new Map([...parts.goods, ...prices.goods]) });
@@ -90,7 +89,7 @@ function isTouched(from: QuoteSums, to: QuoteSums): boolean {
   return from.lines.some((line, at) => line.costCoins !== to.lines[at]?.costCoins) || from.netCoins !== to.netCoins;
 }
 
-/** A price that took the place of another. */
+/** A price that replaces another. */
 export interface NewPrice {
   readonly material: string;
   readonly label: string;
@@ -106,12 +105,12 @@ export interface TouchesNow {
   readonly prices: readonly NewPrice[];
 }
 
-/** An accepted job with no quote of ours is compared with the prices of this many days ago. */
+/** An accepted job without a quote of ours is compared with the prices of this many days ago. */
 const LOOK_BACK_DAYS = 30;
 
 /**
- * What prices that changed since each open quote's own day do to it, and to accepted jobs not bought yet: those that
- * hold already, and those that are announced.
+ * How prices that changed since each open quote's own day affect it, and accepted jobs not bought yet: prices in force
+ * now, and announced ones.
  */
 export function touchesNow(now: Derived): TouchesNow {
   const { records } = now;
@@ -131,7 +130,7 @@ function orderOf(jobs: readonly Job[], { job }: PriceTouch): number {
   return jobs.findIndex(({ id }) => id === job);
 }
 
-/** The day whose prices a job was priced at for its client; none for one that nobody has priced or accepted. */
+/** The day whose prices the client was given; for an accepted job without a quote, the look-back day. */
 function pricedOn(job: Job, { records, today }: Derived): Day | undefined {
   const body = bodyOf(records, job.id);
   if (body) return body.pricesOn;
@@ -142,7 +141,7 @@ function pricesUntil({ packPrice }: Pick<Records, 'packPrice'>, day: Day): Recor
   return new Map([...packPrice].filter(([, price]) => price.from <= day));
 }
 
-/** Prices from after a day on, each with the one before it, the latest first; a pack's very first price changes nothing. */
+/** Prices that start after a day, each with the one before it, latest first; a pack's first price changes nothing. */
 function newPrices(records: Records, since: Day): readonly NewPrice[] {
   const prices: NewPrice[] = [];
   for (const [id, ofPack] of Map.groupBy(records.packPrice.values(), (price) => price.pack)) {

@@ -2,17 +2,17 @@ import type { Rule } from '#shared-calc/rule/tree.ts';
 
 export type Figure = number | string | boolean;
 
-/** What stands in one box of the engine, figures in coherent base units. */
+/** The content of one cell of the engine, figures in coherent base units. */
 export type BoxContent =
   | { readonly is: 'figure'; readonly value: Figure }
   | { readonly is: 'rule'; readonly rule: Rule }
   | { readonly is: 'nothing'; readonly why: 'missing' | 'loop' | 'faulty' };
 
-/** Why a box has no value: the first cause, and the line it stands in. */
+/** Why a cell has no value: the first cause, and the line that has it. */
 export interface BoxProblem {
   readonly why: 'missing' | 'loop' | 'faulty' | 'refused' | 'divided by zero' | 'no number';
   readonly line: string;
-  /** The function's own sentence, where it refused. */
+  /** The function's own sentence, if it refused. */
   readonly says?: string;
 }
 

@@ -6,8 +6,8 @@ export type Given = number | string | boolean | undefined;
 export type CallInBase = (given: readonly Given[]) => Answer;
 
 /**
- * A trade function over coherent base units: each argument is carried to the unit the function works in
- * and the answer back; what is left out takes its default.
+ * A trade function over coherent base units: each argument is converted to the unit the function works in, and the
+ * answer back; a missing argument gets its default.
  */
 export function callInBase(of: TradeFunction): CallInBase {
   const carry = of.args.map(carrierOf);
@@ -19,7 +19,7 @@ export function callInBase(of: TradeFunction): CallInBase {
   };
 }
 
-/** The arguments as the function sees them, for its warnings. */
+/** The arguments in the function's own units, for its warnings. */
 export function inOwnUnits(of: TradeFunction, given: readonly Given[]): readonly (number | string)[] {
   return of.args.map((argument, at) => carrierOf(argument)(given[at]));
 }

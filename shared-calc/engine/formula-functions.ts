@@ -16,13 +16,13 @@ type Call = { readonly args: Parameters<FunctionPlugin['runFunction']>[0]; reado
 type State = Parameters<FunctionPlugin['runFunction']>[1];
 type Ran = Scalar | CellError;
 
-/** What the engine is told of every function; it asks for nothing more than the name. */
+/** The declaration of every function to the engine; it needs no more than the name. */
 const anything = { argumentType: FunctionArgumentType.SCALAR };
 
 const runs = new Map<string, (given: readonly Given[]) => Ran>();
 const entries: Record<string, FunctionMetadata> = {};
 
-/** A function of the engine that stands for a box without a value. */
+/** Engine functions that stand for a cell without a value, one for each cause. */
 const causes = { LW_MISSING: 'missing', LW_LOOP: 'loop', LW_FAULTY: 'faulty' } as const;
 
 for (const [name, why] of Object.entries(causes)) {
@@ -37,8 +37,8 @@ for (const [name, sum] of ruleFunctions) {
 }
 
 /**
- * The class that the engine asks for: every function runs through one method, found by its name. Arguments are
- * evaluated here and not by the engine's own wrapper, which costs as much again: checking has settled their kinds.
+ * The class that the engine requires: every function runs through one method, found by its name. Arguments are
+ * evaluated here and not by the engine's own wrapper, which doubles the cost; checking has already settled their kinds.
  */
 class RuleFunctions extends FunctionPlugin {
   static override implementedFunctions: ImplementedFunctions = entries;
@@ -56,7 +56,7 @@ class RuleFunctions extends FunctionPlugin {
 
 let registered = false;
 
-/** Hands our functions to the engine's registry, once a process. */
+/** Registers our functions with the engine, once per process. */
 export function registerRuleFunctions(): void {
   if (registered) return;
   const words = Object.fromEntries(Object.keys(entries).map((name) => [name, name]));

@@ -6,8 +6,8 @@ import type { BoxContent, BoxProblem, BoxValue } from './box-content.ts';
 import { ruleFunctions } from './rule-functions.ts';
 
 /**
- * The lines of one size, worked once: compiled rules in order of reading. Comes to the same as the graph engine,
- * keeps nothing for a later edit. Lines of a cycle must be marked as such; one that is not counts as missing.
+ * Works out the lines of one size once: compiled rules in reading order. Same results as the graph engine, but nothing
+ * is cached for a later edit. Lines of a cycle must be marked as such; an unmarked one counts as missing.
  */
 export function workOnce(contents: ReadonlyMap<string, BoxContent>): ReadonlyMap<string, BoxValue> {
   const values = new Map<string, BoxValue>();
@@ -21,7 +21,7 @@ export function workOnce(contents: ReadonlyMap<string, BoxContent>): ReadonlyMap
   return values;
 }
 
-/** One rule that reads no line. */
+/** Works out one rule that reads no line. */
 export function workAlone(rule: Rule): BoxValue {
   return valueOfBox(
     'result',
@@ -42,7 +42,7 @@ function valueOfBox(line: string, content: BoxContent, { valueOf, values }: Work
   return typeof value === 'object' ? { known: false, problem: problemOf(value, line, values) } : { known: true, value };
 }
 
-/** The first cause: that of the line that was read, where it has no value itself. */
+/** The first cause: that of the line that was read, if it has no value itself. */
 function problemOf(problem: FigureProblem, line: string, values: Worked['values']): BoxProblem {
   switch (problem.kind) {
     case 'missing': {
@@ -75,7 +75,7 @@ interface Visit {
   next: number;
 }
 
-/** Every line after those it reads, on a list of its own instead of the call stack: a chain may be of any length. */
+/** Every line after the lines it reads. Uses its own stack, not the call stack, so a chain may have any length. */
 function inOrderOfReading(contents: ReadonlyMap<string, BoxContent>): ReadonlyMap<string, BoxContent> {
   const order = new Map<string, BoxContent>();
   const entered = new Set<string>();

@@ -12,9 +12,9 @@ export interface BoxWrite {
   readonly content: BoxContent;
 }
 
-/** Lines x sizes on one sheet of the engine: a column a size, a row a line, in no particular order. */
+/** Lines x sizes on one sheet of the engine: a column for each size, a row for each line, in no particular order. */
 export interface Grid {
-  /** Writes boxes and works everything that reads them, at once. Lines and columns appear as they are named. */
+  /** Writes cells and works out everything that reads them, at once. Lines and columns are added when first named. */
   readonly write: (writes: readonly BoxWrite[]) => void;
   readonly read: (column: string, line: string) => BoxValue;
   readonly removeLine: (line: string) => void;
@@ -29,7 +29,7 @@ const options = {
   caseSensitive: true,
   accentSensitive: true,
   useStats: false,
-  // The book keeps its own journal; the engine's makes every write walk all the earlier ones.
+  // The book has its own journal; with the engine's undo on, every write walks all earlier ones.
   undoLimit: 0,
 } as const;
 
@@ -85,7 +85,7 @@ export function openGrid(): Grid {
   };
 }
 
-/** Boxes of a size that stand below one another: the engine takes them in one go. */
+/** Cells of a size in consecutive rows: the engine writes them in one call. */
 type Run = [BoxWrite, ...BoxWrite[]];
 
 function runsOf(writes: readonly BoxWrite[], rowOf: (line: string) => number): readonly Run[] {
@@ -103,7 +103,7 @@ function contentsFor(run: Run, addressOf: (line: string) => string): RawCellCont
   return run.map(({ content }) => [contentFor(content, addressOf)]);
 }
 
-/** A box as the engine takes it: text only from us, so that nothing typed is read as anything else. */
+/** A cell's content for the engine. Only our own rules start with `=`, so no typed text is parsed as one. */
 function contentFor(content: BoxContent, addressOf: (line: string) => string): RawCellContent {
   if (content.is === 'nothing') return `=LW_${content.why.toUpperCase()}()`;
   if (content.is === 'figure') return typeof content.value === 'string' ? `'${content.value}` : content.value;
@@ -112,7 +112,7 @@ function contentFor(content: BoxContent, addressOf: (line: string) => string): R
 
 const templates = new WeakMap<Rule, readonly string[]>();
 
-/** A rule as the engine's text; what does not depend on the column is worked once a rule. */
+/** A rule as the engine's text; the part that does not depend on the column is cached by rule. */
 function formulaOf(rule: Rule, addressOf: (line: string) => string): string {
   let parts = templates.get(rule);
   if (!parts) {

@@ -2,7 +2,10 @@ import type { Sum } from '#shared-calc/rule/evaluate-rule.ts';
 import { tradeFunctions } from '#shared-calc/trade/all-functions.ts';
 import { callInBase, type CallInBase } from './call-function.ts';
 
-/** The trade functions that rules may call, by name, over coherent base units. One that throws is a refusal. */
+/**
+ * The trade functions that rules may call, by name, over coherent base units. A function that throws counts as a
+ * refusal.
+ */
 export const ruleFunctions: ReadonlyMap<string, Sum> = new Map(
   tradeFunctions.filter((each) => each.inRules).map((each) => [each.name, guarded(each.name, callInBase(each))]),
 );

@@ -1,5 +1,5 @@
 export interface Slots {
-  /** The name's place, taken now if it has none: a freed one first. */
+  /** The slot of a name; a new name gets one now, a freed slot first. */
   readonly of: (name: string) => number;
   readonly has: (name: string) => boolean;
   readonly named: (slot: number) => string | undefined;
@@ -7,7 +7,7 @@ export interface Slots {
   readonly free: (name: string) => void;
 }
 
-/** Numbers 0, 1, 2 ... handed to names and taken back, so that nothing ever moves. */
+/** Slot numbers 0, 1, 2 ... given to names and freed again; a name never changes its slot. */
 export function openSlots(): Slots {
   const taken = new Map<string, number>();
   const back: string[] = [];

@@ -8,7 +8,7 @@ export const cultureKind = {
   id: code(),
   label: words('Kind', { needed: true }),
   breeding: choice('Breeding', ['females only', 'two sexes'], { fresh: 'two sexes' }),
-  /** A tub that grows 1 / 1.5 a day would double in less than two. */
+  /** At 1 / 1.5 a day a tub doubles in under two days. */
   ratePerDay: orEmpty(
     figure('Growth', 'each/d', { shown: '%/d', low: 0, high: 1 / 1.5, help: 'a day; left out for flies' }),
   ),

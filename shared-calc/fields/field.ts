@@ -18,40 +18,40 @@ export type FieldKind =
   | 'weekdays'
   | 'data';
 
-/** One field of a record kind: everything that is derived from it stands here and nowhere else. */
+/** One field of a record kind: the only source of everything that is derived from it. */
 export interface Field<S extends z.ZodType = z.ZodType> {
   readonly kind: FieldKind;
   readonly schema: S;
   readonly mayBeEmpty: boolean;
-  /** As a book's column, an entry and the label of an edit name it. */
+  /** The name in a book's column, an entry and the label of an edit. */
   readonly heading: string;
-  /** As a sentence begins with it, where the heading alone is too short or too long. */
+  /** The name at the start of a sentence, if the heading is too short or too long. */
   readonly called?: string;
-  /** Heading in a CSV list, where the kind has one. */
+  /** Heading in a CSV list, if lists have the field. */
   readonly list?: string;
   readonly help?: string;
   /** Unit of the stored figure. */
   readonly unit?: string;
-  /** Unit it is shown and typed in; where left out, the workshop's choice for figures and `unit` for counts. */
+  /** Unit it is shown and typed in; if left out, the workshop's choice for figures and `unit` for counts. */
   readonly shown?: string | ((display: Display) => string);
-  /** The unit that an amount in the currency is for: `kWh`. */
+  /** The unit that an amount of money is for: `kWh`. */
   readonly per?: string;
-  /** Bounds of what a person may write, in `unit` or coins; the schema keeps what older books hold. */
+  /** Bounds of what a person may write, in `unit` or coins; the schema also accepts what older books have. */
   readonly low?: number;
   readonly high?: number;
   /** The words of a choice. */
   readonly options?: readonly Option[];
   /** Words that may not be empty. */
   readonly needed?: boolean;
-  /** Words that keep their lines. */
+  /** Text with line breaks. */
   readonly lines?: boolean;
-  /** The form of words that a person may write, and how a sentence says it. */
+  /** The pattern of a text that a person may write, and the words for it. */
   readonly form?: { readonly pattern: RegExp; readonly says: string };
-  /** Shown while it has no value. */
+  /** Shown while there is no value. */
   readonly empty?: string;
-  /** Value in a new record, where it is not the plain one of its kind. */
+  /** Value in a new record, if it is not the default of its kind. */
   readonly fresh?: unknown;
-  /** Kinds in one of which the named record must be. */
+  /** The named record must be of one of these kinds. */
   readonly refers?: readonly KindName[];
 }
 
@@ -64,16 +64,16 @@ function field<S extends z.ZodType>(kind: FieldKind, schema: S, heading: string,
   return { kind, schema, mayBeEmpty: false, heading, ...about };
 }
 
-/** The code of a record, or the code of one that need not be in the book. */
+/** The code of the record itself, or a code whose record need not be in the book. */
 export const code = (heading = 'Code', about?: About) => field('code', Id, heading, about);
 export const words = (heading: string, about?: About) => field('words', z.string().max(2_000), heading, about);
 export const longText = (heading: string, about?: About) =>
   field('words', z.string().max(10_000), heading, { lines: true, ...about });
 export const name = (heading: string, about?: About) => field('words', z.string().max(60), heading, about);
-/** Text whose form only its own schema knows. */
+/** Text whose form only its own schema checks. */
 export const textAs = <S extends z.ZodType<string>>(heading: string, schema: S, about?: About) =>
   field('words', schema, heading, about);
-/** One of some words; `labels` are those that are shown in other words than they are kept. */
+/** One of some words; `labels` are the words whose shown form differs from the stored one. */
 export function choice<const T extends readonly string[]>(
   heading: string,
   choices: T,
@@ -83,7 +83,7 @@ export function choice<const T extends readonly string[]>(
   return { ...field('choice', z.enum(choices), heading, about), options };
 }
 
-/** A unit among some; a book keeps any that it has. */
+/** One of some units; a book keeps any unit that it already has. */
 export const unitChoice = (heading: string, units: readonly string[], about?: About) => ({
   ...field('choice', z.string(), heading, about),
   options: units.map((value) => ({ value, label: unitWords(value, '') || value })),
@@ -95,11 +95,11 @@ export const day = (heading: string, about?: About) => field('day', Day, heading
 export const money = (heading: string, about?: About) => field('money', z.int(), heading, about);
 export const figure = (heading: string, unit: string, about?: About) =>
   field('figure', z.number(), heading, { unit, ...about });
-/** 0.12 for 12 %. */
+/** A share of 1: 0.12 for 12 %. */
 export const share = (heading: string, about?: About) =>
   field('figure', z.number().min(0).max(1), heading, { unit: 'share', shown: '%', low: 0, high: 1, ...about });
 export const count = (heading: string, about?: About) => field('count', z.int(), heading, { unit: 'each', ...about });
-/** 1 Monday to 7 Sunday. */
+/** Weekdays, 1 Monday to 7 Sunday. */
 export const weekdays = (heading: string, about?: About) =>
   field('weekdays', z.array(z.int().min(1).max(7)), heading, about);
 export const data = <S extends z.ZodType>(heading: string, schema: S, about?: About) =>
@@ -109,12 +109,12 @@ export function reference(heading: string, refers: readonly KindName[], about?: 
   return { ...field('reference', Id, heading, about), refers };
 }
 
-/** The same field under a narrower schema. */
+/** The same field with a narrower schema. */
 export function within<S extends z.ZodType, T extends S>(one: Field<S>, schema: (wide: S) => T): Field<T> {
   return { ...one, schema: schema(one.schema) };
 }
 
-/** The same field, which a record may lack. */
+/** The same field, optional. */
 export function orEmpty<S extends z.ZodType>(one: Field<S>): Field<z.ZodOptional<S>> {
   return { ...one, schema: one.schema.optional(), mayBeEmpty: true };
 }

@@ -3,11 +3,11 @@ import { findUnit } from '#shared-calc/quantity/unit.ts';
 import { uses, type CheckPart, type CureName, type LinePlace, type LineTag, type UseName } from './uses.ts';
 
 /*
- * Books up to version 2, and quotes issued from them, hold lines without a use: the program knew them by name and by
- * section. The step to version 3 and the reader of such a quote look here; nothing else does, and it is never changed.
+ * Books up to version 2, and quotes issued from them, have lines without a use: the program knew them by name and by
+ * section. Only the migration to version 3 and the reader of such a quote use this file; it never changes.
  */
 
-/** What a line says of itself since version 3. */
+/** What a line declares since version 3. */
 export interface Declared {
   readonly use?: UseName;
   readonly as?: LineTag[];
@@ -180,7 +180,7 @@ interface OldLine {
   readonly unit: string;
 }
 
-/** What an old line was read for; nothing where its name or its kind is another. */
+/** What an old line declares, from its name and section; no use if its unit has another kind. */
 export function declaredOf(line: OldLine): Declared {
   const known = Object.hasOwn(byName, line.name) ? byName[line.name] : undefined;
   const as = tagsOf(line, known);

@@ -77,7 +77,7 @@ export const size = {
   count: within(count('Builds', { low: 1, high: 999 }), (any) => any.min(1).max(999)),
 };
 
-/** A box written over: for one size, or for the whole job where `size` is left out. */
+/** A cell written over: for one size, or for the whole job if `size` is left out. */
 export const localValue = {
   id: code(),
   job: reference('Job', ['job']),
@@ -88,7 +88,7 @@ export const localValue = {
   by,
 };
 
-/** Frozen at *Issue*: `body` is everything it was worked from and came to, `sha256` its hash. */
+/** Frozen at *Issue*: `body` has all inputs and results, `sha256` is its hash. */
 export const issuedQuote = {
   id: code(),
   job: orEmpty(reference('Job', ['job'])),
@@ -108,7 +108,10 @@ export const quoteLine = {
   by,
 };
 
-/** Packs of a material chosen by hand for a shopping run over these jobs; one whose goods have left the book is passed over. */
+/**
+ * Packs of a material chosen by hand for a shopping run over these jobs; ignored once its goods are no longer in the
+ * book.
+ */
 export const packChoice = {
   id: code(),
   jobs: data('Jobs', z.array(code().schema).min(1)),
@@ -116,7 +119,7 @@ export const packChoice = {
   packs: data('Packs', z.array(z.strictObject({ pack: code().schema, count: z.int().min(0).max(9_999) }))),
 };
 
-/** What a job took, by what it measures: minutes of a task, litres of a material, plants lost. */
+/** What a job used, by measure: minutes of a task, litres of a material, plants lost. */
 export const actual = {
   id: code(),
   job: reference('Job', ['job']),

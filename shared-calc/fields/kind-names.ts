@@ -1,4 +1,4 @@
-/** Every kind of record; the order is the order in which they may refer to one another. */
+/** Every kind of record, in reference order: a kind refers to earlier ones. */
 export const kindNames = [
   'workshop',
   'supplier',
@@ -41,7 +41,7 @@ const kindWords: Readonly<Partial<Record<KindName, string>>> = {
   treatmentBatch: 'treatment batch',
 };
 
-/** What a record of a kind is called: "price", "stock entry". */
+/** The words for a kind of record: "price", "stock entry". */
 export function wordsOfKind(kind: KindName): string {
   return kindWords[kind] ?? kind;
 }

@@ -14,10 +14,13 @@ import {
   yesNo,
 } from './field.ts';
 
-/** `packs`: whole packs; `cut`: cut to the size asked, priced by the unit, never in packs; `own`: from the back room or the van, never in a shopping run. */
+/**
+ * `packs`: whole packs; `cut`: cut to the size asked for, priced by the unit, never in packs; `own`: from the back room
+ * or the van, never in a shopping run.
+ */
 export const saleWays = ['packs', 'cut', 'own'] as const;
 
-/** What goods are counted in: no money, and no reading such as degC. */
+/** The units of goods: no money, and no readings such as degC. */
 const goodsUnits = unitSymbols.filter((symbol) => findUnit(symbol)?.zero === undefined && symbol !== 'money');
 
 export const material = {

@@ -6,7 +6,7 @@ import { checkParts, cureNames, linePlaces, lineTagNames, useNames } from './use
 export const lineRoles = ['tank', 'given', 'worked', 'need', 'work', 'check'] as const;
 export const checkLevels = ['advice', 'watch', 'stop'] as const;
 
-/** What a place in a list of records may be; it never ends in 0, so that there is always room before it. */
+/** The sort key of a record in a list; it never ends in 0, so that there is always room before it. */
 export const sortKeyPattern = /^[0-9a-z]{0,60}[1-9a-z]$/;
 
 export const recipe = { id: code(), title: words('Title'), note: words('Note') };

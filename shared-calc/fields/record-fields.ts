@@ -39,7 +39,7 @@ export const recordFields = {
   actual,
 } as const satisfies Readonly<Record<KindName, Fields>>;
 
-/** The fields of a kind, in the order in which they stand in a record. */
+/** The fields of a kind, in the order of a record. */
 export function fieldsOf(kind: KindName): readonly (readonly [string, Field])[] {
   return Object.entries<Field>(recordFields[kind]);
 }
@@ -48,12 +48,12 @@ export function fieldOf(kind: KindName, key: string): Field | undefined {
   return fieldsOf(kind).find(([each]) => each === key)?.[1];
 }
 
-/** What a field of a kind is called, in a book's column, an entry and a label. */
+/** The name of a field in a book's column, an entry and a label. */
 export function headingOf(kind: KindName, key: string): string {
   return fieldOf(kind, key)?.heading ?? key;
 }
 
-/** The same as a sentence begins with it. */
+/** The name of a field at the start of a sentence. */
 export function calledOf(kind: KindName, key: string): string {
   const field = fieldOf(kind, key);
   return field?.called ?? field?.heading ?? key;

@@ -5,7 +5,7 @@ export const tankShapes = ['rectangle', 'bow', 'corner', 'hexagon', 'cylinder'] 
 const measure = (heading: string, called: string, list: string, bounds: { readonly low: number; high: number }) =>
   orEmpty(figure(heading, 'mm', { called, list, ...bounds }));
 
-/** A measurement is left out while nobody has measured it. */
+/** A measurement is left out until somebody has measured it. */
 export const tank = {
   id: code('Code', { list: 'code' }),
   label: words('Name', { list: 'label' }),

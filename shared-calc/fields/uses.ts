@@ -1,20 +1,20 @@
 import { keysOf } from './keys-of.ts';
 
-/** What the program itself reads a recipe line for. Code asks for a use, never for a line by its name. */
+/** A quantity that the program itself reads from a recipe line. Code looks up the use, never a line by its name. */
 export interface Use {
-  /** The kind that its line must have, by name, and the unit it is usually given in. */
+  /** The kind that its line must have, by name, and its usual unit. */
   readonly kind: string;
   readonly unit: string;
-  /** A recipe may do without it: then there is no such thing in the tank, and nothing is said of it. */
+  /** A recipe may lack it: then the tank has no such thing, and nothing is shown for it. */
   readonly optional?: true;
   /** Expected only in a recipe that has a line for this other use. */
   readonly goesWith?: string;
   readonly what: string;
-  /** What it is called where a recipe lacks it; else its name in words. */
+  /** The words for it if a recipe lacks it; by default its name in words. */
   readonly noun?: string;
 }
 
-/** The closed list of uses. A use stands on at most one line of a recipe. */
+/** The closed list of uses. A recipe has at most one line for a use. */
 export const uses = {
   publicSite: { kind: 'yes_no', unit: 'yes_no', optional: true, what: 'Whether strangers can reach the tank' },
   shelfRating: { kind: 'mass', unit: 'kg', what: 'What the shelf is rated for' },
@@ -199,7 +199,7 @@ export function nounOf(name: UseName): string {
   return useOf(name).noun ?? name.replace(/[A-Z]/g, (letter) => ` ${letter.toLowerCase()}`);
 }
 
-/** Sets of lines that the program reads as one; a line may be in several. */
+/** Groups of lines that the program reads together; a line may be in several. */
 export const lineTags = {
   leaves: 'Leaves from the store of the year, which are treated before they go in',
   mass: 'A part of the filled weight that a builder can make lighter',
@@ -232,11 +232,11 @@ export const linePlaces = [
 ] as const;
 export type LinePlace = (typeof linePlaces)[number];
 
-/** Parts of the sheet of checks, in the order in which it shows them. */
+/** Parts of the sheet of checks, in display order. */
 export const checkParts = ['air', 'water', 'light', 'weight', 'lifting', 'stack', 'other'] as const;
 export type CheckPart = (typeof checkParts)[number];
 
-/** What may cure a check that does not hold: each is a series of changes, the smallest first. */
+/** What may fix a check that does not hold: each is a series of changes, the smallest first. */
 export const cureNames = [
   'screen out',
   'fewer lamps',

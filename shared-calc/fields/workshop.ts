@@ -18,15 +18,15 @@ import {
 
 const days = { unit: 'd', low: 1, high: 3_650 };
 const asShare = { low: 0, high: 0.95 };
-/** Nobody pays more than this for a kilowatt hour or a litre. */
+/** An upper bound for the price of a kilowatt hour or a litre. */
 const dearest = { low: 0, high: 100_000, help: 'empty: the options page says no money for it' };
 
-/** A height is told in metres or feet, never in mm. */
+/** Heights are shown in metres or feet, never in mm. */
 function heightUnit({ unitsShown }: Display): string {
   return ['in', 'ft'].includes(unitsShown['length'] ?? '') ? 'ft' : 'm';
 }
 
-/** What holds for the whole house: its letterhead, its money, its days and its habits. */
+/** Settings of the whole house: its letterhead, money, days and habits. */
 export const workshop = {
   id: textAs('Code', z.literal('workshop')),
   name: words('Name'),

@@ -1,4 +1,4 @@
-/** Plain data that JSON can say. What is `undefined` is left out. */
+/** Plain JSON data. A field that is `undefined` is left out. */
 export type Plain =
   | string
   | number
@@ -8,7 +8,7 @@ export type Plain =
   | readonly Plain[]
   | { readonly [name: string]: Plain };
 
-/** JSON that comes out the same for the same data, whatever order its fields were written in: names sorted, no spaces. */
+/** JSON that is the same for the same data, in whatever order its fields were written: names sorted, no spaces. */
 export function canonicalJson(data: Plain): string {
   if (Array.isArray(data)) return `[${data.map((each: Plain) => canonicalJson(each ?? null)).join(',')}]`;
   if (typeof data !== 'object' || data === null) return JSON.stringify(data ?? null);

@@ -9,9 +9,9 @@ import type { QuoteBody } from './quote-body.ts';
 import { byId, partsOf, reworkQuote, type QuoteParts } from './rework-quote.ts';
 
 /**
- * What changed from one issued quote to another, and by whom, from their frozen bodies alone: the client's edits
- * worked in the old house at the old prices, then ours at the old prices, then the prices. A size, how often it is
- * built, and what a client wrote or took back are the client's; the rest of the job and the house are ours.
+ * What changed between two issued quotes, and by whom, from their frozen bodies alone: first the client's edits, worked
+ * out in the old house at the old prices; then ours at the old prices; then the prices. A size, its count, and what a
+ * client wrote or took back are the client's; the rest of the job and the house are ours.
  */
 export function changedQuote(from: QuoteBody, to: QuoteBody): Result<WhatChanged, OrderFault> {
   const old = partsOf(from);
@@ -32,19 +32,19 @@ function clientsEdits(old: QuoteParts, next: QuoteParts): QuoteParts {
     whole: written(old.whole, next.whole),
     columns: next.columns.map((column) => ({
       ...column,
-      // A tank that was measured anew in the tank book meanwhile is ours; its old measures stand here.
+      // A tank measured again in the tank book meanwhile is our change; this step has its old measurements.
       tank: tanks.get(column.tank.id) ?? column.tank,
       locals: written(known(column)?.locals ?? new Map(), column.locals),
     })),
     oneOffs: [...byClient(byId(old.oneOffs), byId(next.oneOffs)).values()],
-    // What was not known then stands as it is now: a group, a tax class, a material.
+    // A group, tax class or material that the old quote does not have keeps its present value.
     margins: [...new Map([...byId(next.margins), ...byId(old.margins)]).values()],
     taxClasses: [...new Map([...byId(next.taxClasses), ...byId(old.taxClasses)]).values()],
     goods: new Map([...next.goods, ...old.goods]),
   };
 }
 
-/** What can be read in the old house: a rule over a line that we have put in since waits for our step. */
+/** What can be read in the old house: a rule over a line that we added since is applied in our step. */
 function readIn(lines: readonly Line[], before: WrittenByLine, after: WrittenByLine): WrittenByLine {
   const reader = boxReader(lines);
   const reads = (name: string, text: string) => {
@@ -59,7 +59,7 @@ function readIn(lines: readonly Line[], before: WrittenByLine, after: WrittenByL
   return readable;
 }
 
-/** Finds the column that a later one was: by its record, or by its key where the quotes have no record in common. */
+/** Finds the old column of a new one: by its record, or by its key if the quotes have no record in common. */
 function matcher(
   old: readonly SheetColumn[],
   next: readonly SheetColumn[],
@@ -68,7 +68,7 @@ function matcher(
   return ({ size, key }) => old.find((column) => (same ? column.size === size : column.key === key));
 }
 
-/** What stands once the client has written and taken back, and we have not yet done anything. */
+/** The state after the client's writes and take-backs, before ours. */
 function byClient<T extends Written | QuoteLine>(
   old: ReadonlyMap<string, T>,
   next: ReadonlyMap<string, T>,

@@ -1,10 +1,10 @@
 import type { Plant } from '#shared-calc/records/records.ts';
 
-/** What plants have to bear in one tank. */
+/** The conditions for plants in one tank. */
 export interface PlantPlace {
   /** Daily light at the soil, mol/m2/d. */
   readonly light: number;
-  /** From the dam to the top, and along the back, inside. */
+  /** Height from the dam to the top and length along the back, inside. */
   readonly heightMm: number;
   readonly lengthMm: number;
   readonly floorM2: number;
@@ -12,7 +12,7 @@ export interface PlantPlace {
   readonly dry: boolean;
   /** Small children or a public room: nothing with sap, oxalates and the like. */
   readonly avoidHarm: boolean;
-  /** A heavy or digging animal that flattens what is small and soft. */
+  /** A heavy or digging animal that crushes small and soft plants. */
   readonly animalCrushes: boolean;
 }
 
@@ -25,21 +25,21 @@ export type RuledOut = 'harm' | 'too dark' | 'too dry' | 'too wet' | 'too tall' 
 
 export interface ChosenPlants extends PlantNeed {
   readonly chosen: readonly { readonly plant: Plant; readonly count: number; readonly shade: boolean }[];
-  /** What may be sent instead, the nearest fit first. */
+  /** Species that may be sent instead, the best fit first. */
   readonly alternates: readonly Plant[];
   readonly ruledOut: readonly { readonly plant: Plant; readonly why: RuledOut }[];
-  /** Plants that nothing in the plant book serves for. */
+  /** Plants needed that no species of the plant book fits. */
   readonly short: number;
 }
 
-/** Narrower at sale than this, a plant is flattened. Common practice, no source. */
+/** A plant narrower than this at sale is crushed. Common practice, no source. */
 const CRUSHED_UNDER_CM = 8;
-/** From so many plants of a class on, two species share them. */
+/** From this many plants of a class on, two species share them. */
 const SHARED_FROM = 4;
 
 /**
- * Species for each class of plant that a tank needs, to be ordered by name: those that the place suits, the
- * cheapest first; one that it is too bright for serves last, planted in shade. The rest that fit are alternates.
+ * Chooses species for each class of plant that a tank needs, to order by name: the suitable ones, cheapest first; a
+ * species that finds the place too bright comes last, planted in shade. The other suitable species are alternates.
  */
 export function choosePlants(
   plants: Iterable<Plant>,
@@ -71,7 +71,7 @@ function chooseClass(book: readonly Plant[], need: PlantNeed, place: PlantPlace)
   };
 }
 
-/** So much over a plant's light does it no harm: the light figures are no finer than that. */
+/** Light over a plant's range that does no harm, as a share; the light figures are not more exact. */
 const BRIGHTER = 0.1;
 
 type Rule = readonly [why: RuledOut, out: (plant: Plant, place: PlantPlace) => boolean];

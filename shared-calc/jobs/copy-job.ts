@@ -11,8 +11,8 @@ import { putRecords } from './put-records.ts';
 import { storeLocals } from './store-sheet.ts';
 
 /**
- * A new enquiry with the sizes, local values and one-off lines of another job; whoever wrote them stays named.
- * Quotes, deposit and dates stay with the first.
+ * A new enquiry with the sizes, local values and one-off lines of another job; each value keeps its author. Quotes,
+ * deposit and dates stay with the original.
  */
 export function copyJob(records: Records, id: string, { on }: { readonly on: Day }): Result<JobMade, JobFault> {
   const found = findJob(records, id);

@@ -17,13 +17,13 @@ export function findJob(records: Pick<Records, 'job'>, id: string): Result<Job, 
   return job ? ok(job) : failed({ kind: 'no-job', job: id, jobs: [...records.job.keys()] });
 }
 
-/** J01, J02 ... after the highest there is. A job that comes to nothing is closed, never removed, so no id comes twice. */
+/** J01, J02 ... after the highest there is. A job that fails is closed, never removed, so no id is used twice. */
 export function nextJobId(records: Pick<Records, 'job'>): string {
   const numbers = [...records.job.keys()].map((id) => Number(/^J(\d{1,9})$/.exec(id)?.[1] ?? 0));
   return `J${String(Math.max(0, ...numbers) + 1).padStart(2, '0')}`;
 }
 
-/** The id asked for, or with `-2`, `-3` ... after it where it is taken. */
+/** The wanted id, or with `-2`, `-3` ... after it if it is taken. */
 export function freeId(wanted: string, taken: { has(id: string): boolean }): string {
   let id = wanted;
   for (let nth = 2; taken.has(id); nth += 1) id = `${wanted}-${nth}`;

@@ -13,14 +13,14 @@ import type { SheetColumn, WrittenByLine } from './job-sheet.ts';
 import type { WorkedJob } from './worked-job.ts';
 import type { FrozenColumn, FrozenWritten, QuoteBody } from './quote-body.ts';
 
-/** What a quote is issued as. */
+/** The identity of a quote at issue. */
 export interface Issue {
   readonly number: string;
   readonly revision: string;
   readonly issuedOn: Day;
 }
 
-/** Takes everything down that a quote was worked from and came to. */
+/** Records everything that a quote was worked out from, and its results. */
 export function freezeQuote(
   records: Records,
   { sheet, bench, pricing }: WorkedJob,
@@ -73,7 +73,7 @@ function inUnit(value: number | string | boolean, line: Line): number | string |
   return typeof value === 'number' ? cleanNoise(fromBase(value, unitOf(line.unit))) : value;
 }
 
-/** A client may yet choose any tank and any kit, so what those ask for is kept at its price too. */
+/** A client may still choose any tank and any kit, so their goods are stored with their prices too. */
 function frozenGoods(
   records: Records,
   prices: PriceBook,

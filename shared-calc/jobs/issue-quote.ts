@@ -6,7 +6,7 @@ import { arrived } from './next-act.ts';
 import { putRecords } from './put-records.ts';
 import { writeQuoteBody, type QuoteBody } from './quote-body.ts';
 
-/** The number that a job's next quote is a revision of; none while nothing has been issued for it. */
+/** The number that a job's next quote is a revision of; none before the first issue. */
 export function quoteNumberOf(records: Pick<Records, 'issuedQuote'>, job: string): string | undefined {
   return latestQuote(records, job)?.number;
 }
@@ -30,8 +30,8 @@ export function byIssue(one: IssuedQuote, other: IssuedQuote): number {
 }
 
 /**
- * The change that issues a quote; `hash` gives the SHA-256 of the kept body in small hexadecimal letters.
- * A job not so far yet is *quoted* with it, and its answer is asked for by the last day the quote holds.
+ * The change that issues a quote; `hash` gives the SHA-256 of the stored body in lower-case hexadecimal. A job in an
+ * earlier state moves to *quoted*; its answer is due on the last day of the quote.
  */
 export function issueQuote(records: Records, body: QuoteBody, hash: (text: string) => string): Change {
   const { number, revision, issuedOn, job } = body;

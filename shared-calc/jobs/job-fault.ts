@@ -4,7 +4,7 @@ import type { OrderFault } from '#shared-calc/bench/order-sums.ts';
 import type { BoxFault } from '#shared-calc/recipe/read-box.ts';
 import type { Job } from '#shared-calc/records/records.ts';
 
-/** Why an act on a job is refused: facts, said by words/say-job-fault.ts. */
+/** Why an act on a job is refused: facts, worded in words/say-job-fault.ts. */
 export type JobFault =
   | { readonly kind: 'no-job'; readonly job: string; readonly jobs: readonly string[] }
   | { readonly kind: 'no-title' }

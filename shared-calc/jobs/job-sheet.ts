@@ -1,28 +1,28 @@
 import type { ColumnInput } from '#shared-calc/recipe/column.ts';
 import type { Job, LocalValue, QuoteLine, Records, Size, Tank } from '#shared-calc/records/records.ts';
 
-/** What is written over in one box, and by whom. */
+/** What is written over in one cell, and by whom. */
 export type Written = Pick<LocalValue, 'text' | 'note' | 'by'>;
 export type WrittenByLine = ReadonlyMap<string, Written>;
 
-/** A size as a job has it: as it enters the bench, but with who wrote what. */
+/** A size as a job has it: the input of a bench column, plus who wrote what. */
 export interface SheetColumn extends Omit<ColumnInput, 'locals'> {
-  /** The id of its record, or its key where it has none. */
+  /** The id of its record, or its key if it has none. */
   readonly size: string;
   readonly locals: WrittenByLine;
 }
 
-/** What a quote is asked for: sizes beside a recipe, what is written over, and lines for this job alone. */
+/** The input of a quote: sizes on a recipe, cells written over, and lines for this job alone. */
 export interface JobSheet {
   readonly job?: Job;
   readonly recipe: string;
   readonly columns: readonly SheetColumn[];
-  /** Boxes written over for the whole job. */
+  /** Cells written over for the whole job. */
   readonly whole: WrittenByLine;
   readonly oneOffs: readonly QuoteLine[];
 }
 
-/** A job of the book with its sizes in order. A size whose tank is no longer in the tank book is left out. */
+/** A job of the book with its sizes in order. Sizes whose tank is no longer in the tank book are left out. */
 export function jobSheet(records: Records, job: Job): JobSheet {
   const columns: SheetColumn[] = [];
   const written = (size: string | undefined) =>
@@ -35,7 +35,7 @@ export function jobSheet(records: Records, job: Job): JobSheet {
   return { job, recipe: job.recipe, columns, whole: written(undefined), oneOffs };
 }
 
-/** What is written over, by line; the same map for the same list of values. */
+/** Cells written over, by line; cached by the list of values. */
 export function writtenByLine(values: readonly LocalValue[]): WrittenByLine {
   const known = writtenIn.get(values) ?? new Map(values.map(({ line, text, note, by }) => [line, { text, note, by }]));
   writtenIn.set(values, known);
@@ -44,7 +44,7 @@ export function writtenByLine(values: readonly LocalValue[]): WrittenByLine {
 
 const writtenIn = new WeakMap<readonly LocalValue[], WrittenByLine>();
 
-/** The texts alone; the same map for the same writings. */
+/** The texts alone; cached by the map. */
 export function textsOf(written: WrittenByLine): ReadonlyMap<string, string> {
   const known = textsIn.get(written) ?? new Map([...written].map(([line, { text }]) => [line, text]));
   textsIn.set(written, known);

@@ -1,7 +1,7 @@
 import type { Job, Records } from '#shared-calc/records/records.ts';
 import { sizesOf, sizeWords } from './job-sheet.ts';
 
-/** A job as the jobs board has it. */
+/** A job on the jobs board. */
 export interface JobSummary {
   readonly job: string;
   readonly title: string;
@@ -9,7 +9,7 @@ export interface JobSummary {
   /** `T05`, `T07x2`, in the order of the bench. */
   readonly sizes: readonly string[];
   readonly handover: string | undefined;
-  /** What is to be done next, with its day where it has one. */
+  /** The next act, with its day if it has one. */
   readonly next: string;
 }
 

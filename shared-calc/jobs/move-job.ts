@@ -11,9 +11,9 @@ import { putRecords } from './put-records.ts';
 import { released } from './reserve-stock.ts';
 
 /**
- * Moves a job to a state, forward past any others or back, which its label then says. From *deposit in* on it
- * wants its money: a deposit that is recorded, or for *deposit in* itself a quote that is accepted.
- * An enquiry that comes to nothing is closed without one; nothing is kept in the Store for a closed job.
+ * Moves a job to a state: forward past any others, or back, which the label then says. From *deposit in* on it needs
+ * its money: a recorded deposit, or for *deposit in* itself an accepted quote. An enquiry can be closed without money;
+ * nothing stays reserved for a closed job.
  */
 export function moveJob(records: Records, id: string, state: string): Result<Change, JobFault> {
   const found = findJob(records, id);
@@ -31,17 +31,17 @@ export function moveJob(records: Records, id: string, state: string): Result<Cha
   return ok(diffRecords(label, records, { ...records, stockEntry, job: putRecords(records.job, [arrived(job, to)]) }));
 }
 
-/** Whether one state stands before another on a job's way. */
+/** Whether one state comes before another in the order of states. */
 export function isBefore(state: Job['state'], other: Job['state']): boolean {
   return jobStates.indexOf(state) < jobStates.indexOf(other);
 }
 
-/** Whether a move goes back on a job's way. */
+/** Whether a move goes back in the order of states. */
 export function isBackward(from: Job['state'], to: Job['state']): boolean {
   return isBefore(to, from);
 }
 
-/** The gate of the shopping run: a deposit that is recorded, or a job that has come past it. */
+/** The gate of the shopping run: open with a recorded deposit, or in a later state. */
 export function isGateOpen(job: Pick<Job, 'state' | 'depositOn'>): boolean {
   return job.state !== 'closed' && (job.depositOn !== undefined || !isBefore(job.state, 'deposit in'));
 }
@@ -51,7 +51,7 @@ function lacksDeposit(job: Job, to: Job['state']): boolean {
   return !(to === 'deposit in' && job.state === 'accepted');
 }
 
-/** A closed job is taken up again as one that was never paid, unless its deposit is recorded. */
+/** A closed job counts as unpaid when it is opened again, unless its deposit is recorded. */
 function openState(job: Job): Job['state'] {
   return job.state === 'closed' ? 'enquiry' : job.state;
 }

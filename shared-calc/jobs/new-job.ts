@@ -18,7 +18,7 @@ import { writeOver } from './write-over.ts';
 
 type JobTexts = Pick<Job, 'client' | 'contact' | 'site' | 'access' | 'audience' | 'animals' | 'area' | 'note'>;
 
-/** What an enquiry says; what nobody told is left empty. */
+/** The content of an enquiry; unknown fields are left empty. */
 export interface NewJob extends Partial<JobTexts> {
   readonly title: string;
   readonly recipe: string;
@@ -46,7 +46,7 @@ const untold: JobTexts = {
   note: '',
 };
 
-/** Makes a job of an enquiry, with its sizes and what the client wants otherwise than the house. */
+/** Makes a job of an enquiry, with its sizes and the client's deviations from the house. */
 export function newJob(records: Records, asked: NewJob): Result<JobMade, JobFault> {
   const { title, recipe, sizes, writings, by, handover, on, ...told } = asked;
   const fault = faultOf(records, asked);

@@ -23,18 +23,18 @@ const acts: Readonly<Record<Job['state'], string>> = {
   closed: '',
 };
 
-/** What is to be done next with a job that has come to a state; nothing for one that is closed. */
+/** The next act of a job in a state; empty for a closed job. */
 export function nextActOf(state: Job['state']): string {
   return acts[state];
 }
 
-/** A job that has come to a state, with what is to be done next; the day set for the act before falls away. */
+/** A job in a new state, with its next act; the day of the previous act is cleared. */
 export function arrived(job: Job, state: Job['state']): Job {
   const { nextOn: _, ...rest } = job;
   return { ...rest, state, nextAct: nextActOf(state) };
 }
 
-/** Sets what is to be done next, in the builder's own words, by a day where there is one. */
+/** Sets the next act in the builder's own words, with an optional day. */
 export function setNextAct(records: Records, id: string, act: string, on?: string): Result<Change, JobFault> {
   const job = findJob(records, id);
   if (!job.ok) return job;

@@ -3,13 +3,13 @@ import type { Plant } from '#shared-calc/records/records.ts';
 import { choosePlants, type ChosenPlants } from './choose-plants.ts';
 import { plantNeeds, plantPlace, type Audience } from './plant-place.ts';
 
-/** Plants of one class to be ordered by name, for all builds. */
+/** Plants of one class to order by name, for all builds. */
 export interface PlantOrder {
   readonly class: Plant['class'];
   readonly species: readonly { readonly plant: Plant; readonly count: number; readonly shade: boolean }[];
-  /** What may be sent instead in every size that asks for the class. */
+  /** Species that may be sent instead in every size that needs the class. */
   readonly alternates: readonly Plant[];
-  /** Plants that nothing in the plant book serves for. */
+  /** Plants needed that no species of the plant book fits. */
   readonly short: number;
 }
 
@@ -51,7 +51,7 @@ function speciesOf(chosen: readonly ForBuilds[]): PlantOrder['species'] {
   return [...species.values()];
 }
 
-/** Those that serve wherever the class is asked for, and are not ordered already. */
+/** Species that suit every size that needs the class, and are not ordered already. */
 function inEvery(chosen: readonly ForBuilds[]): readonly Plant[] {
   const [first, ...others] = chosen;
   const fits = (each: ForBuilds, plant: Plant) =>

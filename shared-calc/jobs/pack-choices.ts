@@ -9,11 +9,11 @@ import { putRecords } from './put-records.ts';
 export interface ChosenPacks {
   readonly jobs: readonly string[];
   readonly material: string;
-  /** How many of each pack; `undefined`: the best again. */
+  /** How many of each pack; `undefined`: the best packs again. */
   readonly counts: ReadonlyMap<string, number> | undefined;
 }
 
-/** What has been chosen by hand for the run over just these jobs, in whatever order they are named. */
+/** The packs chosen by hand for the run over exactly these jobs, in any order. */
 export function packChoices({ packChoice }: Pick<Records, 'packChoice'>, jobs: readonly string[]): PackChoices {
   return new Map(
     [...packChoice.values()]
@@ -22,7 +22,7 @@ export function packChoices({ packChoice }: Pick<Records, 'packChoice'>, jobs: r
   );
 }
 
-/** Keeps a choice of packs with the run over these jobs, or gives it up; it stands when they are ordered, too. */
+/** Stores a choice of packs for the run over these jobs, or clears it; it also applies when they are ordered. */
 export function choosePacks(records: Records, { jobs, material, counts }: ChosenPacks): Change {
   const known = [...records.packChoice.values()].find(
     (choice) => choice.material === material && sameJobs(choice.jobs, jobs),
@@ -41,7 +41,10 @@ export function choosePacks(records: Records, { jobs, material, counts }: Chosen
   });
 }
 
-/** Gives up what was chosen for these jobs of materials whose packs have come in: what still lacks is bought at its best. */
+/**
+ * Clears the choices of these jobs for materials that were received: what is still missing is bought with the best
+ * packs.
+ */
 export function spendChoices(records: Records, jobs: readonly string[], materials: readonly string[]): Change {
   const spent = [...records.packChoice.values()].filter(
     (choice) => materials.includes(choice.material) && sameJobs(choice.jobs, jobs),

@@ -16,7 +16,7 @@ export interface PaneCut {
 
 const uses = { lengthMm: 'paneLength', depthMm: 'paneDepth', glassMm: 'coverGlass' } as const;
 
-/** The panes of every size that has some; none of a recipe without cover panes, or while a figure is missing. */
+/** The cover panes of every size; none for a recipe without cover panes, or while a figure is missing. */
 export function paneCuts(bench: Bench): readonly PaneCut[] {
   return bench.input().columns.flatMap(({ key, count }) => {
     const pieces = figureOf(bench, key, 'panes', 'each');

@@ -4,7 +4,7 @@ import { showWithUnit, type Display } from '#shared-calc/quantity/shown-unit.ts'
 import type { Job } from '#shared-calc/records/records.ts';
 import { HEALTH_LEAD, tellsOfUnderFives } from './under-fives.ts';
 
-/** A limit of the place that no line of a recipe holds: the same as a check, `holds` left out while not known. */
+/** A limit of the place that is not a line of a recipe. Like a check, with `holds` left out while not known. */
 export interface PlaceCheck extends Pick<CheckResult, 'level' | 'says' | 'decides'> {
   readonly limit: 'way in' | 'audience';
   readonly holds: boolean | undefined;
@@ -12,28 +12,28 @@ export interface PlaceCheck extends Pick<CheckResult, 'level' | 'says' | 'decide
 
 export type Place = Pick<Job, 'narrowestMm' | 'audience' | 'animals'>;
 
-/** Outer measures of a size, mm; left out where they are not known. */
+/** Outer measurements of a size, mm; left out if not known. */
 export interface OuterSize {
   readonly lengthMm: number | undefined;
   readonly depthMm: number | undefined;
 }
 
-/** Outer measures from a size's figures in mm. */
+/** Outer measurements from a size's figures in mm. */
 export function outerSize(figureMm: (use: UseName) => number | undefined): OuterSize {
   return { lengthMm: figureMm('outsideLength'), depthMm: figureMm('outsideDepth') };
 }
 
 /**
- * Limits of a job's place for one size. Shelf load and hot day are lines of the recipe; here are those that need
- * the job's own words: the way in, and children under five near animals.
+ * Limits of a job's place for one size. Shelf load and hot day are lines of the recipe; these need the job's own words:
+ * the way in, and children under five near animals.
  */
 export function placeChecks(place: Place, size: OuterSize, display: Display): readonly PlaceCheck[] {
   return [wayIn(place, size, display), underFives(place)];
 }
 
 /**
- * A planted tank is carried upright, so its height does not help it through: the lesser of its two outer widths
- * decides, for a hexagon or cylinder the overall one. A tank as wide as the way in does not pass.
+ * A planted tank is carried upright, so a low height does not help: the lesser of its two outer widths decides, for a
+ * hexagon or cylinder the overall one. A tank exactly as wide as the way in does not pass.
  */
 function wayIn({ narrowestMm }: Place, { lengthMm, depthMm }: OuterSize, display: Display): PlaceCheck {
   const check = { limit: 'way in', decides: 'Crew leader' } as const;
@@ -51,7 +51,7 @@ function wayIn({ narrowestMm }: Place, { lengthMm, depthMm }: OuterSize, display
 
 const noAnimals = /^\s*(?:no|none|no animals?|without(?: animals?)?|plants only|only plants)\s*\.?\s*$/i;
 
-/** The health lead decides; nothing here says that an audience is fit. */
+/** The health lead decides; the program never says that a tank is fit for an audience. */
 function underFives({ audience, animals }: Place): PlaceCheck {
   const check = {
     limit: 'audience',

@@ -6,16 +6,16 @@ import { plantClasses } from '#shared-calc/fields/plant.ts';
 import type { Job, Plant } from '#shared-calc/records/records.ts';
 import type { PlantNeed, PlantPlace } from './choose-plants.ts';
 
-/** Who sees the tank, as the job tells it. */
+/** Who sees the tank, from the job. */
 export type Audience = Pick<Job, 'audience'>;
 
-/** At or below this humidity a tank is one that dries out. */
+/** At or below this humidity, as a share, a tank counts as dry. */
 const DRY_SHARE = 0.7;
 
 const children =
   /under[\s-]*(fives?|5s?)|nursery|kindergarten|toddler|infant|child|school|class|pupil|all ages|public/i;
 
-/** What a size's own figures say of the place that its plants stand in. What is not known counts as none, for which few plants are fit. */
+/** The conditions for plants, from a size's own figures. An unknown figure counts as zero, which suits few plants. */
 export function plantPlace(
   bench: Bench,
   column: string,

@@ -1,4 +1,4 @@
-/** A table with these records put in or put over, and those ids taken out. */
+/** A table with these records added or replaced, and those ids removed. */
 export function putRecords<R extends { readonly id: string }>(
   table: ReadonlyMap<string, R>,
   records: readonly R[],

@@ -13,7 +13,7 @@ const FrozenWritten = recordKinds.localValue.pick({ line: true, text: true, note
 const FrozenCheck = z.strictObject({
   line: z.string(),
   level: z.enum(checkLevels),
-  /** Left out where it was not known. */
+  /** Left out if it was not known. */
   holds: z.boolean().exactOptional(),
   says: z.string(),
   decides: z.string(),
@@ -26,7 +26,7 @@ const FrozenColumn = z.strictObject({
   label: z.string(),
   count: z.int(),
   locals: z.array(FrozenWritten),
-  /** What every line came to, in the line's own unit; a line that had no figure is left out. */
+  /** The value of every line, in the line's own unit; a line without a figure is left out. */
   figures: z.record(z.string(), z.union([z.number(), z.string(), z.boolean()])),
   checks: z.array(FrozenCheck),
 });
@@ -83,23 +83,23 @@ const FrozenSums = z.strictObject({
 });
 
 /**
- * Everything an issued quote was worked from and came to. `form` goes up where these fields change, so that a
- * quote issued before is still read in its own form.
+ * All inputs and results of an issued quote. `form` increases when these fields change, so that older quotes are still
+ * parsed in their own form.
  */
 export const QuoteBody = z.strictObject({
   form: z.literal(2),
   number: z.string(),
   revision: z.string(),
   issuedOn: Day,
-  /** The day whose prices it stands on. */
+  /** The day of its prices. */
   pricesOn: Day,
   validUntil: Day,
-  /** As it stood; none for a quote over sizes alone. */
+  /** The job at issue; none for a quote over sizes alone. */
   job: recordKinds.job.exactOptional(),
   basis: z.enum(['used', 'packs']),
   recipe: recordKinds.recipe,
   lines: z.array(recordKinds.line),
-  /** Boxes written over for the whole job. */
+  /** Cells written over for the whole job. */
   whole: z.array(FrozenWritten),
   columns: z.array(FrozenColumn),
   oneOffs: z.array(recordKinds.quoteLine),
@@ -108,7 +108,7 @@ export const QuoteBody = z.strictObject({
   margins: z.array(recordKinds.margin),
   taxClasses: z.array(recordKinds.taxClass),
   suppliers: z.array(recordKinds.supplier),
-  /** All that the recipe can ask for, and every tank, as it was to be had. */
+  /** All goods that the recipe can need, and every tank, with the prices of that day. */
   goods: z.array(FrozenGoods),
   needs: z.array(FrozenNeed),
   sums: FrozenSums,
@@ -118,12 +118,12 @@ export type QuoteBody = z.infer<typeof QuoteBody>;
 export type FrozenColumn = z.infer<typeof FrozenColumn>;
 export type FrozenWritten = z.infer<typeof FrozenWritten>;
 
-/** The body as it is kept and hashed. */
+/** The body as it is stored and hashed. */
 export function writeQuoteBody(body: QuoteBody): string {
   return canonicalJson(body satisfies Plain);
 }
 
-/** A body as it was before lines had uses. */
+/** A body from before lines had uses. */
 const FirstBody = z.strictObject({
   ...QuoteBody.shape,
   form: z.literal(1),
@@ -137,7 +137,7 @@ const FirstBody = z.strictObject({
 
 const AnyBody = z.discriminatedUnion('form', [QuoteBody, FirstBody]);
 
-/** Reads a stored body; `undefined` for one that no issue of this program has written. */
+/** Parses a stored body; `undefined` if no issue of this program wrote it. */
 export function readQuoteBody(text: string): QuoteBody | undefined {
   try {
     const body = AnyBody.safeParse(JSON.parse(text)).data;
@@ -147,7 +147,7 @@ export function readQuoteBody(text: string): QuoteBody | undefined {
   }
 }
 
-/** Its lines stand in their order. */
+/** The list order gives the order of its lines. */
 function withUses({ lines, ...body }: z.infer<typeof FirstBody>): QuoteBody {
   return {
     ...body,

@@ -5,10 +5,10 @@ import type { JobFault } from './job-fault.ts';
 
 export type WantedSize = Pick<Size, 'tank' | 'count'>;
 
-/** The most builds one size may stand for. */
+/** The most builds of one size. */
 export const MOST_BUILDS = 999;
 
-/** Reads `T03,T07x2`: tanks, each built once or as often as said. */
+/** Reads `T03,T07x2`: tanks, each with an optional count of builds. */
 export function readSizes(text: string, records: Pick<Records, 'tank'>): Result<readonly WantedSize[], JobFault> {
   const sizes: WantedSize[] = [];
   for (const word of text.split(',').map((each) => each.trim())) {
@@ -26,7 +26,7 @@ function readSize(word: string, { tank }: Pick<Records, 'tank'>): Result<WantedS
   return checkSize({ tank: id, count: Number(times) }, { tank });
 }
 
-/** Whether a tank is in the tank book and the count is one that can be built. */
+/** Checks that a tank is in the tank book and that its count can be built. */
 export function checkSize(size: WantedSize, { tank }: Pick<Records, 'tank'>): Result<WantedSize, JobFault> {
   if (!tank.has(size.tank)) {
     const near = nearestName(size.tank, tank.keys());

@@ -18,7 +18,9 @@ export interface Deposit {
   readonly on: Day;
 }
 
-/** Records a deposit with its day; a job not so far yet is *deposit in* with it, and the shopping run takes it. */
+/**
+ * Records a deposit with its day. A job in an earlier state moves to *deposit in*, which opens the shopping run for it.
+ */
 export function recordDeposit(records: Records, { job: id, coins, on }: Deposit): Result<Change, JobFault> {
   const found = findJob(records, id);
   if (!found.ok) return found;

@@ -17,7 +17,7 @@ export interface Reservation {
   readonly on: Day;
 }
 
-/** Keeps so much of a material for a job: no other job is given it. Refused where the Store has less to give. */
+/** Reserves an amount of a material for a job, so that no other job gets it. Refused if the Store has less to give. */
 export function reserveStock(records: Records, asked: Reservation): Result<Change, JobFault> {
   const { job: id, material, amount, on } = asked;
   const job = findJob(records, id);
@@ -31,12 +31,12 @@ export function reserveStock(records: Records, asked: Reservation): Result<Chang
   return ok(diffRecords(`${amount} ${unit} of ${material} kept for ${id}`, records, { ...records, stockEntry }));
 }
 
-/** Gives back what is kept for a job. */
+/** Releases what is reserved for a job. */
 export function releaseStock(records: Records, id: string): Change {
   return diffRecords(`nothing kept for ${id} any more`, records, { ...records, stockEntry: released(records, id) });
 }
 
-/** The Store with nothing kept for a job. */
+/** The Store with nothing reserved for a job. */
 export function released({ stockEntry }: Pick<Records, 'stockEntry'>, job: string): Records['stockEntry'] {
   const kept = [...stockEntry.values()].filter((entry) => entry.reservedFor === job);
   return putRecords(stockEntry, kept.map(unreserved));

@@ -10,7 +10,7 @@ import { keysOf } from './job-sheet.ts';
 import { sheetInput } from './worked-job.ts';
 import type { FrozenColumn, FrozenWritten, QuoteBody } from './quote-body.ts';
 
-/** What a quote is worked from, taken out of its frozen body so that parts of it can be exchanged. */
+/** The inputs of a quote from its frozen body, so that some of them can be exchanged. */
 export interface QuoteParts extends Pick<
   QuoteBody,
   'lines' | 'basis' | 'oneOffs' | 'workshop' | 'rates' | 'margins' | 'taxClasses' | 'suppliers' | 'pricesOn'
@@ -29,7 +29,7 @@ export function partsOf(body: QuoteBody): QuoteParts {
   };
 }
 
-/** Works a quote from its parts, as it was worked when it was issued. */
+/** Works out a quote from its inputs in the same way as at issue. */
 export function reworkQuote(parts: QuoteParts): Result<QuoteSums, OrderFault> {
   const prices = pricesOf(parts);
   const rules = quoteRules(

@@ -9,8 +9,8 @@ import { putRecords } from './put-records.ts';
 import { checkSize, type WantedSize } from './read-sizes.ts';
 
 /**
- * Gives a job these sizes, in this order. A size whose tank stays keeps its local values; one that falls away
- * takes them with it, and is refused where something has been measured of it.
+ * Gives a job these sizes, in this order. A size whose tank stays keeps its local values; a removed size loses them,
+ * and is refused if something has been measured of it.
  */
 export function setSizes(records: Records, id: string, wanted: readonly WantedSize[]): Result<Change, JobFault> {
   const job = findJob(records, id);

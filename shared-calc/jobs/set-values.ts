@@ -11,14 +11,14 @@ import type { Writing } from './read-writing.ts';
 import { storeLocals } from './store-sheet.ts';
 import { writeOver } from './write-over.ts';
 
-/** What is to be written over in a job, and who wants it. */
+/** Cells to write over in a job, and who wants it. */
 export interface ValuesSet {
   readonly job: string;
   readonly writings: readonly Writing[];
   readonly by: LocalValue['by'];
 }
 
-/** Writes boxes of a job over, for one size or for all of it; empty where nothing differs. */
+/** Writes cells of a job over, for one size or for all of it; empty if nothing differs. */
 export function setValues(records: Records, { job: id, writings, by }: ValuesSet): Result<Change, JobFault> {
   const job = findJob(records, id);
   if (!job.ok) return job;

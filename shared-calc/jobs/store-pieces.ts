@@ -1,10 +1,10 @@
 import type { Day } from '#shared-calc/calendar/day.ts';
 import type { StockEntry } from '#shared-calc/records/records.ts';
 
-/** Below this an amount is nothing: binary noise. */
+/** An amount below this counts as zero: binary noise. */
 export const NOTHING = 1e-9;
 
-/** So much of one entry of the Store. */
+/** A part of one entry of the Store. */
 export interface StorePiece {
   readonly entry: StockEntry;
   readonly amount: number;
@@ -14,13 +14,13 @@ export interface Wanted {
   readonly material: string;
   readonly amount: number;
   readonly on: Day;
-  /** What is kept for this job may be taken, and is taken first. */
+  /** Stock reserved for this job may be used, and is used first. */
   readonly job?: string;
 }
 
 /**
- * Entries to take an amount from, in this order: kept for the job, opened, soonest past its best. What is kept for
- * another job, in quarantine or past its best stays. Fewer pieces than asked where the Store has less.
+ * Entries to take an amount from, in this order: reserved for the job, opened, soonest past its best. Never what is
+ * reserved for another job, in quarantine or past its best. The pieces add up to less than asked if the Store has less.
  */
 export function storePieces(
   entries: Iterable<StockEntry>,
@@ -38,7 +38,7 @@ export function storePieces(
   return pieces;
 }
 
-/** What an entry keeps once a piece of it is gone; nothing where that was all of it. */
+/** The rest of an entry after a piece is taken; nothing if all of it was taken. */
 export function remainder({ entry, amount }: StorePiece): StockEntry | undefined {
   const left = entry.amount - amount;
   return left > NOTHING ? { ...entry, amount: left } : undefined;
@@ -61,7 +61,7 @@ function byUse(one: StockEntry, other: StockEntry): number {
   return kept || opened || compareDays(one.bestBefore, other.bestBefore) || (one.id < other.id ? -1 : 1);
 }
 
-/** The earlier first; what has no day keeps longest. */
+/** The earlier first; no day sorts last. */
 function compareDays(one: Day | undefined, other: Day | undefined): number {
   if (one === other) return 0;
   if (one === undefined) return 1;

@@ -3,7 +3,7 @@ import { freeId } from './find-job.ts';
 import type { JobSheet, WrittenByLine } from './job-sheet.ts';
 import { putRecords } from './put-records.ts';
 
-/** The book with a job's local values as the sheet has them; boxes that stay keep their records. */
+/** The book with a job's local values replaced by the sheet's; unchanged cells keep their records. */
 export function storeLocals(records: Records, job: string, sheet: JobSheet): Records {
   const old = [...records.localValue.values()].filter((each) => each.job === job);
   const next: LocalValue[] = [];

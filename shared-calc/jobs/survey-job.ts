@@ -11,7 +11,7 @@ import { putRecords } from './put-records.ts';
 import type { Writing } from './read-writing.ts';
 import { setValues } from './set-values.ts';
 
-/** What was found where the tank is to stand: figures of the bench, and what is only told in words. */
+/** Findings where the tank will be placed: figures of the bench, and facts in words only. */
 export interface Survey extends Partial<Pick<Job, 'site' | 'access' | 'audience' | 'animals' | 'area'>> {
   readonly job: string;
   readonly figures: readonly Omit<Writing, 'column'>[];
@@ -22,7 +22,7 @@ export function surveyLines(lines: readonly Line[]): readonly Line[] {
   return linesAs(lines, 'survey');
 }
 
-/** Takes a survey in: its figures hold for the whole job, as ours; an enquiry is *surveyed* with it. */
+/** Records a survey: its figures apply to the whole job, as ours; an enquiry moves to *surveyed*. */
 export function surveyJob(records: Records, { job: id, figures, ...words }: Survey): Result<Change, JobFault> {
   const found = findJob(records, id);
   if (!found.ok) return found;

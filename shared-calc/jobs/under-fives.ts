@@ -6,7 +6,7 @@ const young =
 const noneOfThem =
   /\b(?:no|not|never|without)\s+(?:any\s+|for\s+)?(?:under[\s-]*(?:fives?|5s?)|toddlers?|infants?|bab(?:y|ies)|nursery)(?:\s+(?:class|group))?/gi;
 
-/** Whether a job's own words about who is near the tank speak of children under five; what they deny does not count. */
+/** Whether a job's own words about its audience mention children under five; a denial does not count. */
 export function tellsOfUnderFives(audience: string): boolean {
   return young.test(audience.replaceAll(noneOfThem, ''));
 }

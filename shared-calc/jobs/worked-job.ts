@@ -6,14 +6,14 @@ import type { ColumnInput } from '#shared-calc/recipe/column.ts';
 import type { Line } from '#shared-calc/records/records.ts';
 import { textsOf, type JobSheet, type SheetColumn, type WrittenByLine } from './job-sheet.ts';
 
-/** A job's sheet, worked, and what it is bought and priced by. */
+/** A job's sheet, worked out, with its prices and rules. */
 export interface WorkedJob {
   readonly sheet: JobSheet;
   readonly bench: Bench;
   readonly pricing: Pricing;
 }
 
-/** What the bench of a sheet reads; its columns are the same objects for the same columns of a sheet. */
+/** The bench input of a sheet; columns are cached by the sheet's columns. */
 export function sheetInput(
   sheet: Pick<JobSheet, 'columns' | 'whole'>,
   lines: readonly Line[],
@@ -29,14 +29,14 @@ export function sheetInput(
 
 /** A size as a bench reads it, with who wrote what. */
 export interface BenchColumn extends ColumnInput {
-  /** The id of its record, or its key where it has none. */
+  /** The id of its record, or its key if it has none. */
   readonly size: string;
   readonly written: WrittenByLine;
 }
 
 const columns = new WeakMap<SheetColumn, BenchColumn>();
 
-/** The same object for the same column of a sheet. */
+/** The bench column of a sheet's column, cached. */
 export function benchColumn(column: SheetColumn): BenchColumn {
   const known = columns.get(column) ?? { ...column, written: column.locals, locals: textsOf(column.locals) };
   columns.set(column, known);

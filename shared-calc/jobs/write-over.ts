@@ -17,7 +17,9 @@ interface Over {
   readonly decimalComma: boolean;
 }
 
-/** The sheet with boxes written over; what names nothing, cannot be read or makes a loop is refused. */
+/**
+ * The sheet with cells written over; refused if a name is unknown, a text cannot be read, or the lines make a cycle.
+ */
 export function writeOver(
   sheet: JobSheet,
   typed: readonly Writing[],
@@ -51,7 +53,7 @@ function findNowhere(sheet: JobSheet, writings: readonly Writing[], lines: reado
   return undefined;
 }
 
-/** The same text again leaves a box with whoever wrote it. */
+/** Writing the same text again leaves a cell with its author. */
 function written(before: WrittenByLine, writings: readonly Writing[], by: Written['by']): WrittenByLine {
   const after = new Map(before);
   for (const { line, text } of writings) {
@@ -87,7 +89,7 @@ function findLoop(sheet: JobSheet, writings: readonly Writing[], reading: Readin
   return undefined;
 }
 
-/** A job with no size yet is judged as one with a tank that nobody has measured. */
+/** A job without sizes is checked against a tank without measurements. */
 const bareColumn: SheetColumn = {
   size: '',
   key: '',
@@ -102,7 +104,7 @@ function cyclesIn(column: SheetColumn, whole: WrittenByLine, { lines, reader }: 
   return cyclesOf(new Map(lines.map((line) => [line.name, reader.read(line, resolve(line).text)])));
 }
 
-/** What is to be written over, as the book keeps it: figures with a point, whatever sign the workshop writes. */
+/** What to write over as the book stores it: figures with a decimal point, whatever sign the workshop uses. */
 function keptWritings(
   writings: readonly Writing[],
   lines: readonly Line[],

@@ -9,7 +9,6 @@ import type { CultureKind } from '#shared-calc/records/records.ts';
 import type { CultureDesk } from './culture-desk.ts';
 import { CultureKinds, KindBoard } from './kind-board.tsx';
 import '#renderer/books/books.css';
-import '#renderer/look/prepare.css';
 import css from '#renderer/kit/part-page.module.css';
 
 const USUAL_FLIES = 0;

@@ -9,6 +9,7 @@ import type { JobApi } from '#renderer/store/job-api.ts';
 import { jobName } from '#shared-calc/jobs/find-job.ts';
 import { EmptyNote } from '#renderer/kit/empty-note.tsx';
 import { KeptOpen } from '#renderer/kit/kept-open.tsx';
+import { Tabs } from '#renderer/kit/tabs.tsx';
 import { printAct } from '#renderer/print/print-acts.ts';
 import { QuotePaper } from '#renderer/print/quote-paper.tsx';
 import { memo } from '#shared-calc/derive/memo.ts';
@@ -30,7 +31,6 @@ import { quoteSeals } from './quote-seals.ts';
 import { DraftSlip, IssuedSlip } from './quote-slips.tsx';
 import { TouchesView } from './touches-view.tsx';
 import '#renderer/books/books.css';
-import '#renderer/look/store.css';
 import css from './quotes.module.css';
 
 interface Desk {
@@ -101,17 +101,19 @@ const leaves = [
 
 function Leaves({ here }: { readonly here: string }) {
   return (
-    <nav class="leaves beside-paper" aria-label="Quotes">
-      {leaves.map(([id, title]) => (
-        <a
-          key={id}
-          href={id === '' ? writeRoute('quotes') : writeRoute('quotes', id)}
-          aria-current={id === here ? 'page' : undefined}
-        >
-          {title}
-        </a>
-      ))}
-    </nav>
+    <div class="beside-paper">
+      <Tabs label="Quotes">
+        {leaves.map(([id, title]) => (
+          <a
+            key={id}
+            href={id === '' ? writeRoute('quotes') : writeRoute('quotes', id)}
+            aria-current={id === here ? 'page' : undefined}
+          >
+            {title}
+          </a>
+        ))}
+      </Tabs>
+    </div>
   );
 }
 

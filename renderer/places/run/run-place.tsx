@@ -23,7 +23,6 @@ import { RunSums } from './run-sums.tsx';
 import { RunNeeds } from './run-needs.tsx';
 import { SupplierBlock, type SupplierActs } from './supplier-block.tsx';
 import '#renderer/books/books.css';
-import '#renderer/look/store.css';
 import css from './run.module.css';
 
 interface Desk {
