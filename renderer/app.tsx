@@ -12,7 +12,7 @@ const keys: PageView['keys'] = [
   ['F1', 'keys'],
 ];
 
-/** The page over an open book: every place made once, the quiet line, and what the desktop's menu asks for. */
+/** The page over an open book: every view, created once, the status line, and requests from the desktop menu. */
 export function pageOf(store: PageStore): PageView {
   const places = openPlaces(store);
   const nextFlag = (back: boolean) => goToFlag(store, back);
@@ -34,7 +34,7 @@ export function pageOf(store: PageStore): PageView {
   };
 }
 
-/** Flags are on the bench: from another place it leads there first. */
+/** Flags are on the bench: from another view it opens the bench first. */
 function goToFlag({ bench, strips, book }: PageStore, back: boolean): void {
   const place = bench.nextFlag(back);
   if (!place) return book.say('No flag on the bench.');

@@ -9,24 +9,24 @@ import type { Result } from '#shared-calc/result.ts';
 
 declare global {
   interface Window {
-    /** Put there by the desktop's preload. */
+    /** Set by the desktop's preload script. */
     readonly loamwright?: DesktopDoor;
   }
 }
 
-/** News from the service; `away` when it does not answer any more, `back` when it does again. */
+/** News from the service; `away` when it stops answering, `back` when it answers again. */
 export type BridgeNews = News | { readonly is: 'away' } | { readonly is: 'back' };
 type Listener = (news: BridgeNews) => void;
 
-/** The page's only door, the same on the desktop and on a loopback address. */
+/** The page's only access to the service, the same on the desktop and on a loopback address. */
 export interface Bridge {
-  /** Calls are answered in the order in which they were made. */
+  /** Calls are answered in the order they were made. */
   readonly call: <C extends Channel>(channel: C, input: Input<C>) => Promise<Result<Output<C>, Refusal>>;
-  /** Answers how to stop listening. */
+  /** Returns a function that stops listening. */
   readonly onChanged: (listener: Listener) => () => void;
 }
 
-/** What carries calls and news there and back. */
+/** Transports calls and news. */
 interface Carrier {
   readonly send: (channel: Channel, input: unknown) => Promise<unknown>;
   readonly listen: (listener: Listener) => () => void;
@@ -81,13 +81,13 @@ const loopbackCarrier: Carrier = {
   },
 };
 
-/** The host says in plain text why it does not take a call. */
+/** The host gives its reason for rejecting a call as plain text. */
 function refusalOf(status: number, says: string): Refusal {
   const ended = 'Loamwright was started anew since this page was opened; open the link that it wrote then.';
   return { says: status === 403 ? ended : says.trim(), readAgain: false };
 }
 
-/** What is no news of ours is let pass. */
+/** Ignores messages that are not news. */
 function tell(listener: Listener, data: unknown): void {
   const news = News.safeParse(data);
   if (news.success) listener(news.data);

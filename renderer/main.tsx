@@ -11,7 +11,7 @@ import { keptTheme } from './places/workshop/kept-theme.ts';
 import { pageClock } from './store/clock.ts';
 import { openPageStore } from './store/page-store.ts';
 
-/** Where no book can be read the page says why, and shows the ways out of it. */
+/** The page when no book can be read: it says why, and shows the ways out. */
 function pageWithoutBook(bridge: Bridge, says: string): PageView {
   return {
     workshop: signal(''),

@@ -7,7 +7,7 @@ import { followRoute } from './frame/follow-route.ts';
 import { Page } from './frame/page.tsx';
 import type { PageView } from './frame/page-view.ts';
 
-/** Puts the page on the document; called once. */
+/** Renders the page into the document; called once. */
 export function mountPage(page: PageView): void {
   render(<Page page={page} route={followRoute(window)} />, document.body);
 }

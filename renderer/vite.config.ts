@@ -1,7 +1,7 @@
 import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'vite';
 
-/** The page as static files: no inline script, no data links, hashed names; licences beside it. */
+/** The page as static files: no inline script, no data links, hashed names; the licence list is a separate file. */
 export default defineConfig({
   root: fileURLToPath(new URL('.', import.meta.url)),
   base: './',

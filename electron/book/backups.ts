@@ -6,19 +6,19 @@ import { ok, type Result } from '#shared-calc/result.ts';
 import { placeOver, settleFile } from './settle-file.ts';
 import { storing } from './storage-fault.ts';
 
-/** So many daily backups are kept; those made before a migration all stay. */
+/** Number of daily backups that are kept. Backups made before a migration are never deleted. */
 export const keptDays = 14;
 
 export interface Backup {
   readonly file: string;
   /** `YYYY-MM-DD` */
   readonly day: string;
-  /** The book's version, where the backup was made before a migration. */
+  /** The book's version, if the backup was made before a migration. */
   readonly beforeMigrationFrom: number | undefined;
   readonly bytes: number;
 }
 
-/** The backups beside a book, newest first. */
+/** The backups of a book, newest first. */
 export function listBackups(bookPath: string): readonly Backup[] {
   const folder = backupFolder(bookPath);
   if (!statSync(folder, { throwIfNoEntry: false })?.isDirectory()) return [];
@@ -27,7 +27,7 @@ export function listBackups(bookPath: string): readonly Backup[] {
     .sort((one, other) => (one.file < other.file ? 1 : -1));
 }
 
-/** The day's backup, made where there is none yet; older ones than are kept go. */
+/** Makes the day's backup if there is none yet, and deletes daily backups beyond the limit. */
 export function backUpForDay(
   db: Database.Database,
   bookPath: string,
@@ -54,7 +54,7 @@ export function backUpBeforeMigration(
   });
 }
 
-/** A whole copy of an open book as one file, as of now. */
+/** Copies an open book as it is now into one file. */
 export function writeSnapshot(db: Database.Database, file: string): Result<undefined, never> {
   db.prepare('VACUUM INTO ?').run(file);
   return ok(undefined);

@@ -9,23 +9,23 @@ import { openQuoteNumbers, type QuoteNumbers } from './quote-numbers.ts';
 import { readRecords } from './read-records.ts';
 import { changeWriter } from './write-change.ts';
 
-/** The book as it stood when it was last read or written through this connection. */
+/** The book as this connection last read or wrote it. */
 export interface Present {
   readonly records: Records;
   readonly revision: number;
 }
 
-/** The file behind a book and what is known of it. */
+/** The file behind a book and the cached state. */
 export interface BookState {
   readonly db: Database.Database;
   readonly journal: Journal;
   readonly numbers: QuoteNumbers;
   readonly write: ReturnType<typeof changeWriter>;
-  /** Read again only where another connection has written. */
+  /** Reads again only if another connection has written. */
   readonly present: () => Result<Present, StorageFault>;
   readonly changedElsewhere: () => boolean;
   readonly history: () => History;
-  /** Takes over what has just been written and committed. */
+  /** Sets the cached state to what has just been committed. */
   readonly moveOn: (next: Present) => void;
 }
 
@@ -57,7 +57,7 @@ export function bookState(db: Database.Database): BookState {
     changedElsewhere: () => known?.dataVersion !== dataVersion(),
     history: readHistory,
     moveOn: (next) => {
-      // One's own writing does not move the data version.
+      // Writes of this connection do not change the data version.
       if (known) known = { ...known, ...next };
     },
   };

@@ -11,32 +11,34 @@ import type { RestorePreview } from './restore.ts';
 export interface Book {
   readonly path: string;
   readonly notes: readonly OpeningNote[];
-  /** The whole book as it stands in the file; another window's changes are read when there are any. */
+  /** The whole book as stored in the file; includes what other windows have written. */
   readonly records: () => Records;
-  /** 0 for a book in which nothing has been written, one more with every edit, undo and redo. */
+  /** 0 for an empty book; each edit, undo and redo adds one. */
   readonly revision: () => number;
-  /** Writes an edit that was made on a revision of the book: whole or not at all, and on the disk when it comes back. */
+  /** Writes an edit made on a revision of the book: all of it or nothing. On success it is on the disk. */
   readonly apply: (change: Change, onRevision: number) => Result<Step, EditFault>;
-  /** Takes the last edit back. With `onRevision` it is refused where the book has moved on meanwhile. */
+  /** Undoes the last edit. With `onRevision`, it is refused if the book has changed since. */
   readonly undo: (onRevision?: number) => Result<Step | 'nothing', EditFault>;
   readonly redo: (onRevision?: number) => Result<Step | 'nothing', EditFault>;
-  /** What undo would take back. */
+  /** The label of the edit that undo would revert. */
   readonly canUndo: () => string | undefined;
   readonly canRedo: () => string | undefined;
-  /** Cheap, for asking often: whether another connection has written since this one last read. */
+  /** Whether another connection has written since this one last read. Cheap enough to poll. */
   readonly changedElsewhere: () => boolean;
-  /** Every edit after a revision, in order, from whatever window. */
+  /** Every edit after a revision, in order, from any window. */
   readonly entriesAfter: (revision: number) => Result<readonly JournalEntry[], StorageFault>;
-  /** A number that no quote has had: a new one, or the next revision of `number`. It is taken when its quote is written. */
+  /**
+   * An unused quote number: a new one, or the next revision of `number`. It is reserved only when its quote is written.
+   */
   readonly nextQuote: (number?: string) => QuoteNumber;
-  /** Writes the book out as one file. A file that is there is replaced only where `replace` says so, an open book never. */
+  /** Exports the book as one file. Overwrites an existing file only with `replace`, and never an open book. */
   readonly exportTo: (
     path: string,
     options?: { readonly replace?: boolean },
   ) => Result<{ readonly path: string }, BookFault>;
   /** What restoring this backup would change. */
   readonly previewRestore: (backup: string) => Result<RestorePreview, BookFault>;
-  /** Brings the backup's records back as one edit, which can be undone. Issued quotes since then stay. */
+  /** Restores the backup's records as one edit, which can be undone. Quotes issued since then stay. */
   readonly restore: (backup: string, label: string) => Result<Step, BookFault | EditFault>;
   readonly check: () => Result<BookReport, StorageFault>;
   readonly close: () => void;

@@ -11,7 +11,7 @@ import { type JournalFinding, replayBack } from './replay-back.ts';
 import { sqlName } from './tables.ts';
 
 export type Finding =
-  /** In the words of the database. */
+  /** The database's own message. */
   | { readonly kind: 'file'; readonly says: string }
   | { readonly kind: 'record'; readonly record: BadRecord }
   | { readonly kind: 'reference'; readonly fault: EditFault }
@@ -31,7 +31,7 @@ export interface BookReport {
 
 const LooseRow = z.object({ table: z.string(), parent: z.string() });
 
-/** Looks through everything a book holds, as it stands at one moment. */
+/** Checks everything a book holds, as of one moment. */
 export function checkBook(db: Database.Database): BookReport {
   return db.transaction(() => report(db))();
 }
@@ -67,7 +67,7 @@ function checkFile(db: Database.Database): readonly Finding[] {
   return says.filter((each) => each !== 'ok').map((each): Finding => ({ kind: 'file', says: each }));
 }
 
-/** What can be told of records that cannot all be read. */
+/** Checks what can be checked of records that cannot all be read. */
 function checkRows(db: Database.Database, bad: readonly BadRecord[]): readonly Finding[] {
   const loose = z.array(LooseRow).parse(db.pragma('foreign_key_check'));
   return [
@@ -76,7 +76,7 @@ function checkRows(db: Database.Database, bad: readonly BadRecord[]): readonly F
   ];
 }
 
-/** Revisions run from 1 on without a gap. */
+/** Revisions start at 1 and have no gap. */
 function checkJournalRows(db: Database.Database): readonly Finding[] {
   const revision = openJournal(db).revision();
   const rows = z.int().parse(db.prepare('SELECT count(*) FROM journal WHERE revision > 0').pluck().get());

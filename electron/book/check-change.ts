@@ -10,13 +10,13 @@ import { namesIn } from './names-in.ts';
 import type { QuoteNumbers } from './quote-numbers.ts';
 
 export interface Checked {
-  /** The change with clean records, as it is written. */
+  /** The change with parsed records, as it is written. */
   readonly change: Change;
   /** The book after it. */
   readonly records: Records;
 }
 
-/** Judges a change against the book as it stands in the file now. */
+/** Checks a change against the book as it is in the file now. */
 export function checkChange(records: Records, change: Change, numbers: QuoteNumbers): Result<Checked, EditFault> {
   const clean = cleanChange(change);
   if (!clean.ok) return clean;

@@ -9,7 +9,7 @@ export function issuedIn(change: Change): readonly IssuedQuote[] {
   return change.added.flatMap((each) => (each.kind === 'issuedQuote' ? [each.record] : []));
 }
 
-/** What a change may not do to issued quotes: alter one, give one a wrong hash, use a number again. */
+/** Finds what a change must not do with issued quotes: alter one, give one a wrong hash, reuse a number. */
 export function findIssuedFault(change: Change, numbers: QuoteNumbers): EditFault | undefined {
   const altered = change.updated.find(({ kind }) => kind === 'issuedQuote');
   if (altered) return { kind: 'issued', record: { kind: 'issuedQuote', id: altered.to.id } };
@@ -24,7 +24,7 @@ function quoteFault(quote: IssuedQuote, numbers: QuoteNumbers): EditFault | unde
   if (!isAsIssued(quote)) {
     return { kind: 'hash-wrong', record: { kind: 'issuedQuote', id: quote.id } };
   }
-  // The same quote may come back under its number: a removal undone, a backup restored.
+  // The same quote may return under its number: a removal undone, a backup restored.
   const user = numbers.usedBy(quote);
   if (user === undefined || user === quote.sha256) return undefined;
   return { kind: 'number-used', number: quote.number, revision: quote.revision };

@@ -1,7 +1,7 @@
 import { statSync } from 'node:fs';
 import Database from 'better-sqlite3';
 
-/** Longer waits would hold up the whole window: the driver waits on the only thread. */
+/** A longer wait would freeze the whole window: the driver waits on the only thread. */
 export const lockWaitMs = 400;
 
 export interface Connection {
@@ -10,9 +10,9 @@ export interface Connection {
 }
 
 /*
- * The files this process has open, by device and inode. Reading such a file with the file system and closing it
- * again would drop the locks that SQLite holds on it for the whole process (see "How To Corrupt An SQLite
- * Database File", 2.2), so that nothing here does so.
+ * The files this process has open, by device and inode. Reading such a file through the file system and closing it
+ * again would drop all locks SQLite holds on it for this process (see "How To Corrupt An SQLite Database File",
+ * 2.2), so no code here does that.
  */
 const openFiles = new Map<string, number>();
 

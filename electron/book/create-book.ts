@@ -16,7 +16,9 @@ import type { OpenOptions } from './open-options.ts';
 import { placeNew, settleFile } from './settle-file.ts';
 import { storing } from './storage-fault.ts';
 
-/** Makes a book and opens it: whole under its name, or not there at all. It begins empty unless told with what. */
+/**
+ * Creates a book and opens it: a complete file under its name, or no file. It starts empty unless records are given.
+ */
 export function createBook(
   path: string,
   options: OpenOptions & { readonly begin?: Change },

@@ -9,18 +9,18 @@ import type { JournalKind, Step } from './history.ts';
 import { namesIn } from './names-in.ts';
 import { storing } from './storage-fault.ts';
 
-/** The edits of a book: each is one immediate transaction, and with it one row of the journal. */
+/** The edits of a book: each is one immediate transaction and adds one row to the journal. */
 export interface Edits {
-  /** What a new book begins with; undo does not go before it. */
+  /** Writes the records a new book starts with; undo does not go back before it. */
   readonly begin: (change: Change) => Result<Step, EditFault>;
   readonly apply: (change: Change, onRevision: number) => Result<Step, EditFault>;
-  /** An edit worked out from the book as it stands, inside the transaction. */
+  /** An edit computed from the current book, inside the transaction. */
   readonly applyTo: (work: (records: Records) => Change) => Result<Step, EditFault>;
   readonly undo: (onRevision?: number) => Result<Step | 'nothing', EditFault>;
   readonly redo: (onRevision?: number) => Result<Step | 'nothing', EditFault>;
 }
 
-/** What is to be written, worked out from the book as it stands. */
+/** What to write, computed from the current book. */
 interface Wanted {
   readonly kind: JournalKind;
   readonly change: Change;
@@ -55,7 +55,7 @@ function edit<Nothing extends string>(
     return ok({ revision: next.revision, label: wanted.value.change.label });
   });
   const result = storing(() => run.immediate());
-  // Only what has been committed is taken over.
+  // Updates the cached state only after the commit.
   if (result.ok && next) state.moveOn(next);
   return result;
 }

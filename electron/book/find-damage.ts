@@ -10,7 +10,7 @@ import { freshSchema, readSchema, schemaDifferences } from './schema.ts';
 
 const tellAtMost = 5;
 
-/** Looks for damage in a file with a good header; the file and what lies beside it stay as they are. */
+/** Looks for damage in a file with a valid header. Does not change the file or the files next to it. */
 export function findDamage(path: string, migrations: readonly Migration[]): Damage | undefined {
   const log = statSync(`${path}-wal`, { throwIfNoEntry: false });
   if (log && existsSync(`${path}-shm`)) return judge(openReading(path), migrations);
@@ -19,10 +19,10 @@ export function findDamage(path: string, migrations: readonly Migration[]): Dama
 }
 
 /*
- * Closing takes the log into the file, which must not happen to a damaged one: a connection that only reads does not,
- * but leaves the log's files beside it. So it serves where they lie there already, because another program has the
- * book open or was killed. Where only the log lies there, a copy is judged. A file at rest has no log to take in,
- * and the connection that may write cleans up behind itself.
+ * Closing a connection merges the log into the file, which must not happen to a damaged file. A read-only connection
+ * does not merge, but leaves log files next to the book. So it is used only if both log files already exist, because
+ * another program has the book open or was killed. If only the log exists, a copy is checked. A file without a log has
+ * nothing to merge, and the connection that can write removes its own log files.
  */
 function openReading(path: string): Database.Database {
   return new Database(path, { readonly: true, fileMustExist: true, timeout: lockWaitMs });
@@ -56,7 +56,7 @@ function judge(db: Database.Database, migrations: readonly Migration[]): Damage 
 
 function wrongTables(db: Database.Database, migrations: readonly Migration[]): Damage | undefined {
   const version = z.int().parse(db.pragma('user_version', { simple: true }));
-  // A version that the log holds may be newer than the header in the file said.
+  // The version in the log may be newer than the header in the file.
   if (version > migrations.length) return undefined;
   const names = schemaDifferences(readSchema(db), freshSchema(migrations, version));
   return names.length > 0 ? { what: 'tables', names } : undefined;

@@ -3,13 +3,13 @@ import type { BookFault } from '#shared-calc/records/book-fault.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
 import { codeOf, storing } from './storage-fault.ts';
 
-/** 'LOAM', big end first, at byte 68 of the file. */
+/** 'LOAM', big-endian, at byte 68 of the file. */
 export const applicationId = 0x4c4f414d;
 
 const headerBytes = 100;
 const magic = 'SQLite format 3\0';
 
-/** Reads the version of a book with the file system alone: nothing is locked and nothing appears beside it. */
+/** Reads the version of a book through the file system only: takes no lock and creates no files next to it. */
 export function readHeader(path: string, newest: number): Result<{ readonly version: number }, BookFault> {
   return storing(() => {
     const kind = fileKind(path);
@@ -44,7 +44,7 @@ function judgeHeader(start: Buffer, newest: number): Result<{ readonly version: 
   return judgeVersion(start.readUInt32BE(68), start.readUInt32BE(60), newest);
 }
 
-/** Whether a file with this mark and version is a book that we can read. */
+/** Whether a file with this mark and version is a book this program can read. */
 export function judgeVersion(
   mark: number,
   version: number,

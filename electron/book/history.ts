@@ -1,6 +1,6 @@
 import type { Change } from '#shared-calc/records/change.ts';
 
-/** An edit that can be taken back or done again: the revision that made it, and what it is called. */
+/** An edit that can be undone or redone: the revision that made it, and its label. */
 export interface Step {
   readonly revision: number;
   readonly label: string;
@@ -12,11 +12,11 @@ export type JournalKind = (typeof journalKinds)[number];
 /** A row of the journal without what it changed. */
 export interface JournalStep extends Step {
   readonly kind: JournalKind;
-  /** Never undone: an issue, the beginning, a migration. */
+  /** Cannot be undone: an issue, the first records, a migration. */
   readonly lasting: boolean;
 }
 
-/** A row of the journal with what it changed in the book: for an undo that is the edit turned round. */
+/** A row of the journal with what it changed in the book; for an undo, that is the inverse edit. */
 export interface JournalEntry extends JournalStep {
   readonly change: Change;
 }
@@ -24,7 +24,7 @@ export interface JournalEntry extends JournalStep {
 export interface History {
   readonly past: readonly Step[];
   readonly future: readonly Step[];
-  /** What undo comes to when `past` is spent. */
+  /** The row that undo stops at when `past` is empty. */
   readonly wall: JournalStep | undefined;
 }
 

@@ -25,7 +25,7 @@ export interface Journal {
   readonly append: (row: JournalRow) => void;
   readonly step: (revision: number) => JournalStep | undefined;
   readonly change: (revision: number) => Result<Change, StorageFault>;
-  /** The rows after a revision, from the last lasting one on: what went before it is of no use to undo. */
+  /** The rows after a revision, starting at the last row that cannot be undone: earlier rows do not matter for undo. */
   readonly stepsAfter: (revision: number) => readonly JournalStep[];
   readonly entriesAfter: (revision: number) => Result<readonly JournalEntry[], StorageFault>;
 }
@@ -50,7 +50,7 @@ export function openJournal(db: Database.Database): Journal {
   };
 }
 
-/** Notes in the journal that the book has a new form: edits made in an older one are not undone across it. */
+/** Records a migration in the journal: edits made in an older form cannot be undone after it. */
 export function noteMigration(db: Database.Database, name: string, at: string): void {
   db.prepare(
     `INSERT INTO journal (revision, at, kind, lasting, label, change)

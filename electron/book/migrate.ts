@@ -5,7 +5,7 @@ import { noteMigration } from './journal.ts';
 import type { Migration } from './migrations/migration.ts';
 import { isDatabaseError, storageFaultOf } from './storage-fault.ts';
 
-/** The version of a book that has been through all of them; a gap or a wrong order is a bug. */
+/** The version of a book after all migrations. Throws on a gap or a wrong order, which is a bug. */
 export function newestVersion(migrations: readonly Migration[]): number {
   for (const [index, migration] of migrations.entries()) {
     if (migration.version !== index + 1) throw new Error(`migration ${migration.name} should be number ${index + 1}`);
@@ -13,7 +13,7 @@ export function newestVersion(migrations: readonly Migration[]): number {
   return migrations.length;
 }
 
-/** Brings a book forward, each step with its version in one transaction. The step that fails leaves nothing behind. */
+/** Migrates a book, each step and its version in one transaction. A failed step changes nothing. */
 export function migrate(
   db: Database.Database,
   migrations: readonly Migration[],
@@ -29,13 +29,13 @@ export function migrate(
   return ok(undefined);
 }
 
-/** The same for a book that has no journal to note it in yet. */
+/** The same for a book that has no journal yet. */
 export function applyMigrations(db: Database.Database, migrations: readonly Migration[]): void {
   for (const migration of migrations) step(db, migration, () => undefined);
 }
 
 function step(db: Database.Database, migration: Migration, note: () => void): void {
-  // A table is rebuilt by dropping it, which needs the keys off; they can only be switched outside a transaction.
+  // Rebuilding a table drops it, so foreign keys must be off; they can only be switched outside a transaction.
   db.pragma('foreign_keys = OFF');
   try {
     db.transaction(() => {

@@ -16,7 +16,7 @@ import { isOpenHere } from './connection.ts';
 import { placeNew, placeOver, settleFile } from './settle-file.ts';
 import type Database from 'better-sqlite3';
 
-/** Opens a workshop's book. A file that is refused is left exactly as it was. */
+/** Opens a workshop's book. A refused file is not changed. */
 export function openBook(path: string, options: OpenOptions): Result<Book, BookFault> {
   const file = openFile(path, options);
   if (!file.ok) return file;
@@ -55,7 +55,7 @@ function bookOf(file: OpenFile, options: OpenOptions): Book {
   };
 }
 
-/** The file was read before: failing to read it now is a bug. */
+/** The file has been read before, so a failure here is a bug. */
 function presentOf(state: BookState): Present {
   const present = state.present();
   if (!present.ok) throw new Error(`the open book cannot be read: ${JSON.stringify(present.fault)}`);
@@ -78,7 +78,7 @@ function openingNotes(
   ];
 }
 
-/** Writes an open book out as one whole file. What is in the way is replaced only on demand, an open book never. */
+/** Exports an open book as one file. Overwrites an existing file only on request, and never an open book. */
 function exportBook(
   db: Database.Database,
   path: string,
@@ -98,7 +98,7 @@ function findInTheWay(path: string, replace: boolean): BookFault | undefined {
   if (!there.isFile()) return { kind: 'not-a-book', what: 'folder' };
   if (isOpenHere(path)) return { kind: 'in-use' };
   if (!replace) return { kind: 'exists' };
-  // Another program has it open, or its last edits still lie in the log: they would be laid over the new file.
+  // Another program has it open, or its last edits are still in the log, which would be applied to the new file.
   const logged = existsSync(`${path}-wal`) || existsSync(`${path}-shm`);
   return logged ? { kind: 'in-use' } : undefined;
 }

@@ -21,7 +21,7 @@ export interface OpenFile {
   readonly notes: readonly OpeningNote[];
 }
 
-/** Opens the file behind a book: judged first, brought to the newest version, and read once. */
+/** Opens the file behind a book: checks it, migrates it to the newest version, and reads it once. */
 export function openFile(path: string, options: OpenOptions): Result<OpenFile, BookFault> {
   const migrations = options.migrations ?? ownMigrations;
   const there = findFile(path, migrations);
@@ -34,7 +34,7 @@ export function openFile(path: string, options: OpenOptions): Result<OpenFile, B
   });
 }
 
-/** The file itself, where `path` is a link to it: the log lies beside the file. */
+/** The real file if `path` is a link: the log is next to the real file. */
 function findFile(path: string, migrations: readonly Migration[]): Result<string, BookFault> {
   if (!existsSync(path)) return failed({ kind: 'missing' });
   return storing(() => {
@@ -49,7 +49,7 @@ function findFile(path: string, migrations: readonly Migration[]): Result<string
   });
 }
 
-/** Whether file and folder may be written: the log is written beside the book. */
+/** Whether file and folder are writable: the log is written next to the book. */
 function findClosedDoor(file: string): BookFault | undefined {
   if (!mayWrite(file)) return { kind: 'read-only', what: 'file' };
   if (!mayWrite(dirname(file))) return { kind: 'read-only', what: 'folder' };
@@ -79,7 +79,7 @@ type Prepared = OpenOptions & { readonly migrations: readonly Migration[] };
 
 function prepare(connection: Connection, path: string, options: Prepared): Result<OpenFile, BookFault> {
   const { db } = connection;
-  // Shows a lock or a read-only file before anything is done; writes nothing.
+  // Detects a lock or a read-only file before anything is changed; writes nothing.
   db.exec('BEGIN IMMEDIATE; ROLLBACK');
   const notes = bringForward(connection, path, options);
   if (!notes.ok) return notes;
@@ -90,10 +90,10 @@ function prepare(connection: Connection, path: string, options: Prepared): Resul
   return ok({ path, connection, state, notes: notes.value });
 }
 
-/** Migrates where that is due, and only once a backup stands. */
+/** Migrates if necessary, and only after a backup has been made. */
 function bringForward({ db }: Connection, path: string, options: Prepared): Result<readonly OpeningNote[], BookFault> {
   const pragma = (name: string) => z.int().parse(db.pragma(name, { simple: true }));
-  // Asked again: what the log holds may be newer than the header in the file.
+  // Checked again: the log may hold a newer version than the header in the file.
   const found = judgeVersion(pragma('application_id'), pragma('user_version'), options.migrations.length);
   if (!found.ok) return found;
   const from = found.value.version;
@@ -109,7 +109,7 @@ function bringForward({ db }: Connection, path: string, options: Prepared): Resu
   return ok([...backedUp, { kind: 'migrated', from, to: options.migrations.length }]);
 }
 
-/** The time now, to the second or better, in UTC. */
+/** The current time, to the second or better, in UTC. */
 export function clock(): string {
   return new Date().toISOString();
 }

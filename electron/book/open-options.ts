@@ -5,19 +5,19 @@ import type { SyncFolder } from './sync-folder.ts';
 export interface OpenOptions {
   /** `YYYY-MM-DD`, for the names of backups. */
   readonly today: string;
-  /** A backup before a migration and once a day; default true. */
+  /** Makes a backup before a migration and once a day; default true. */
   readonly backups?: boolean;
-  /** The time written beside each edit; the clock's unless given. */
+  /** The time recorded with each edit; the system clock by default. */
   readonly now?: () => string;
-  /** Given only where another list than the program's own is to be tried. */
+  /** Only for trying a list of migrations other than the program's own. */
   readonly migrations?: readonly Migration[];
 }
 
-/** What is worth telling when a book has been opened. */
+/** What the user should know after a book has been opened. */
 export type OpeningNote =
   | { readonly kind: 'backed-up'; readonly file: string }
   | { readonly kind: 'backup-failed'; readonly fault: BookFault }
   | { readonly kind: 'migrated'; readonly from: number; readonly to: number }
-  /** These issued quotes no longer say what was issued. */
+  /** These issued quotes have changed since they were issued. */
   | { readonly kind: 'issued-altered'; readonly quotes: readonly string[] }
   | { readonly kind: 'sync-folder'; readonly folder: SyncFolder };

@@ -3,7 +3,7 @@ import { join } from 'node:path';
 
 type Environment = Readonly<Record<string, string | undefined>>;
 
-/** Where a user's own book lies, by the custom of the machine. */
+/** The path of a user's own book, by the conventions of the operating system. */
 export function ownBookPath(
   platform: string = process.platform,
   environment: Environment = process.env,

@@ -1,10 +1,10 @@
-/** JSON text as data; `undefined` where it is none, which then fits no schema. */
+/** JSON text as data; `undefined` if it is invalid, which then fails every schema. */
 export function parseJson(text: unknown): unknown {
   if (typeof text !== 'string') return undefined;
   try {
     return JSON.parse(text);
   } catch {
-    // The only failure is text that is not JSON, and the schema after this tells of it.
+    // Only invalid JSON fails here, and the schema that follows reports it.
     return undefined;
   }
 }

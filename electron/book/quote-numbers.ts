@@ -9,7 +9,7 @@ export interface QuoteNumber {
   readonly revision: string;
 }
 
-/** The numbers that have ever been used; a removed quote does not give its number back. */
+/** All numbers ever used; removing a quote does not free its number. */
 export interface QuoteNumbers {
   /** The hash of the quote that had this number, if any had. */
   readonly usedBy: (quote: QuoteNumber) => string | undefined;

@@ -10,14 +10,14 @@ import { parseJson } from './parse-json.ts';
 import { parseRecord } from '#shared-calc/records/references.ts';
 import { codeOf } from './storage-fault.ts';
 
-/** Why the demo workshop cannot be read: a file is not there, or does not hold what it should. */
+/** Why the demo workshop cannot be read: a file is missing or has invalid content. */
 export interface DemoFault {
   readonly kind: 'demo-unreadable';
   readonly file: string;
   readonly says: string;
 }
 
-/** Beside the program's source; a packed program says where it has it. */
+/** In the source tree; a packaged program passes its own folder. */
 const ownFolder = fileURLToPath(new URL('../../fixtures/demo/', import.meta.url));
 
 const files: readonly (readonly [string, RecordKind])[] = [
@@ -44,7 +44,7 @@ const RecipeFile = z.strictObject({ recipe: z.looseObject({}), lines: z.array(z.
 
 type Read = Result<readonly Added[], DemoFault>;
 
-/** Every record of the demo workshop; prices hold from the first of the month of `today`. */
+/** Every record of the demo workshop; prices are valid from the first of the month of `today`. */
 export function readDemo(today: string, folder: string = ownFolder): Read {
   const recipes = listRecipes(folder);
   if (!recipes.ok) return recipes;

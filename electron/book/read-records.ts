@@ -6,8 +6,8 @@ import { parseRow } from './row.ts';
 import { columnsOf, sqlName } from './tables.ts';
 
 /**
- * Every record of the file, in the order in which they were added; all that do not fit their kind are named.
- * It stands inside a transaction, so that the tables are of one moment.
+ * Every record of the file, in the order in which they were added; every invalid record is named.
+ * Call it inside a transaction, so that all tables are read as of one moment.
  */
 export function readRecords(db: Database.Database): Result<Records, readonly BadRecord[]> {
   const bad: BadRecord[] = [];

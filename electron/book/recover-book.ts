@@ -9,8 +9,8 @@ import { placeNew, settleFile } from './settle-file.ts';
 import { storing } from './storage-fault.ts';
 
 /**
- * Puts a backup in the place of a book that cannot be opened any more or is gone. What lies there is kept under
- * another name, `aside`. A book that can still be opened is restored from within instead.
+ * Replaces a book that is missing or cannot be opened by a backup. The old file is kept under another name, `aside`.
+ * A book that can still be opened is restored with `restore` instead.
  */
 export function recoverBook(
   path: string,

@@ -5,21 +5,21 @@ import { sameData } from '#shared-calc/records/same-data.ts';
 import type { Journal } from './journal.ts';
 
 export type JournalFinding =
-  /** The journal up to `revision` does not lead to this record as it stands. */
+  /** The journal up to `revision` does not lead to this record as it is now. */
   | { readonly kind: 'journal-differs'; readonly record: RecordName; readonly revision: number }
   | { readonly kind: 'journal-unreadable'; readonly revision: number };
 
 type State = ReadonlyMap<RecordKind, Map<string, unknown>>;
 
 /**
- * Takes the journal back from the records as they stand: every row must have left what the next one found, and
- * before the first there must be nothing. It goes back to the last migration, before which records had another form.
+ * Reverts the journal step by step from the current records: each row must leave what the next one found, and before
+ * the first row there must be nothing. Stops at the last migration, because older records had another form.
  */
 export function replayBack(journal: Journal, records: Records): readonly JournalFinding[] {
   const state: State = new Map(allKinds.map((kind) => [kind, new Map<string, unknown>(records[kind])]));
   for (let revision = journal.revision(); revision > 0; revision -= 1) {
     const step = journal.step(revision);
-    // A missing row is told of as a gap.
+    // A missing row is reported as a gap.
     if (!step || step.kind === 'migrate') return [];
     const change = journal.change(revision);
     if (!change.ok) return [{ kind: 'journal-unreadable', revision }];

@@ -21,11 +21,11 @@ export interface RestoreCounts {
 export interface RestorePreview {
   /** Only the kinds in which something changes. */
   readonly counts: { readonly [K in RecordKind]?: RestoreCounts };
-  /** What stays though the backup does not have it: issued quotes and what they refer to. */
+  /** What stays although the backup does not have it: issued quotes and what they refer to. */
   readonly kept: readonly RecordName[];
 }
 
-/** The records of a backup, read from a copy of it brought to the newest version. */
+/** The records of a backup, read from a copy that is migrated to the newest version. */
 export function readBackup(file: string, options: OpenOptions): Result<Records, BookFault> {
   if (!existsSync(file)) return failed({ kind: 'missing' });
   if (isOpenHere(file)) return failed({ kind: 'in-use' });
@@ -61,7 +61,7 @@ export function previewOf(present: Records, backup: Records): RestorePreview {
   return { counts: Object.fromEntries(changing), kept };
 }
 
-/** The edit that brings a backup's records back. */
+/** The edit that restores a backup's records. */
 export function restoreChange(
   label: string,
   present: Records,
@@ -83,7 +83,7 @@ export function restoreChange(
   };
 }
 
-/** Issued quotes that the backup does not have, and everything that these need to refer to. */
+/** Issued quotes that the backup does not have, and everything they refer to. */
 function findKept(present: Records, backup: Records): readonly RecordName[] {
   const isMissing = ({ kind, id }: RecordName) => present[kind].has(id) && !backup[kind].has(id);
   const quotes = [...present.issuedQuote.keys()].map((id): RecordName => ({ kind: 'issuedQuote', id }));

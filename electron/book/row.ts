@@ -12,7 +12,7 @@ export function toRow(kind: RecordKind, record: Readonly<Record<string, unknown>
   return columnsOf(kind).map(({ field, type }) => toCell(type, record[field]));
 }
 
-/** The cells of a row as a record; what does not fit its kind is named. */
+/** The cells of a row as a record; cells that do not fit its kind are named. */
 export function parseRow<K extends RecordKind>(
   kind: K,
   cells: readonly unknown[],

@@ -47,7 +47,7 @@ export function sayBookFault(fault: Fault, path: string): string {
   return sayByKind(sayings, fault, path);
 }
 
-/** The same for an edit, where the book is the one at hand. */
+/** The same for an edit of the open book. */
 export function sayEditFault(fault: EditFault | BookFault): string {
   return capital(sayBookFault(fault, 'the book'));
 }

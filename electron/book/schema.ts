@@ -2,7 +2,7 @@ import Database from 'better-sqlite3';
 import { applyMigrations } from './migrate.ts';
 import type { Migration } from './migrations/migration.ts';
 
-/** Everything that the file says it is made of, by name: tables, indexes and triggers with their text. */
+/** The schema stored in the file, by name: tables, indexes and triggers with their SQL. */
 export function readSchema(db: Database.Database): ReadonlyMap<string, string> {
   const parts = db
     .prepare("SELECT name, sql FROM sqlite_schema WHERE name NOT LIKE 'sqlite_%' ORDER BY name")
@@ -11,7 +11,7 @@ export function readSchema(db: Database.Database): ReadonlyMap<string, string> {
   return new Map(parts.map((part) => parseSchemaPart(part)));
 }
 
-/** What a book of a version is made of when it is new. */
+/** The schema of a new book of a version. */
 export function freshSchema(migrations: readonly Migration[], version: number): ReadonlyMap<string, string> {
   const db = new Database(':memory:');
   try {
@@ -22,7 +22,7 @@ export function freshSchema(migrations: readonly Migration[], version: number): 
   }
 }
 
-/** The names of what is there, missing or different where it should not be. */
+/** Names of the objects that are extra, missing or different. */
 export function schemaDifferences(
   one: ReadonlyMap<string, string>,
   other: ReadonlyMap<string, string>,

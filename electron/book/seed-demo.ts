@@ -8,20 +8,20 @@ import type { OpenOptions } from './open-options.ts';
 import { type DemoFault, readDemo } from './read-demo.ts';
 
 export interface SeedOptions extends OpenOptions {
-  /** Where the demo workshop's files are, if not beside the program's source. */
+  /** Folder of the demo workshop's files; by default the one in the source tree. */
   readonly demoFolder?: string;
 }
 
 type Made = Result<Book, BookFault | EditFault | DemoFault>;
 
-/** Makes a book of the demo workshop and opens it. */
+/** Creates a book of the demo workshop and opens it. */
 export function makeDemoBook(path: string, options: SeedOptions): Made {
   return makeBook(path, options, 'demo workshop', (records) => records);
 }
 
 /**
- * Makes a book for a workshop of one's own and opens it: recipes, tanks, goods, plants, cultures, rates and margins
- * stay, names, suppliers, prices, store and jobs do not.
+ * Creates a book for the user's own workshop and opens it. It has the demo's recipes, tanks, goods, plants, cultures,
+ * rates and margins, but no names, suppliers, prices, Store or jobs.
  */
 export function makePlainBook(path: string, options: SeedOptions): Made {
   return makeBook(path, options, 'new workshop', (records) => records.filter(isKept).map(makePlain));

@@ -6,7 +6,10 @@ import { codeOf } from './storage-fault.ts';
 type Taken = { readonly kind: 'exists' };
 type Place = (passing: string, path: string) => Result<undefined, Taken>;
 
-/** Makes a file under a passing name beside its place and, once it is whole and on the disk, moves it there. */
+/**
+ * Writes a file under a temporary name in the target folder. Once it is complete and on the disk, it is moved to its
+ * name.
+ */
 export function settleFile<F>(
   path: string,
   make: (passing: string) => Result<undefined, F>,
@@ -26,20 +29,20 @@ export function settleFile<F>(
   }
 }
 
-/** Takes the place of a file that may be there. */
+/** Moves the file over an existing one. */
 export function placeOver(passing: string, path: string): Result<undefined, never> {
   renameSync(passing, path);
   return ok(undefined);
 }
 
-/** Takes a name only while nothing has it. */
+/** Moves the file only if the name is free. */
 export function placeNew(passing: string, path: string): Result<undefined, Taken> {
   try {
     linkSync(passing, path);
     return ok(undefined);
   } catch (error) {
     if (codeOf(error) === 'EEXIST' || existsSync(path)) return failed({ kind: 'exists' });
-    // Some file systems know no second name for a file.
+    // Some file systems have no hard links.
     return placeOver(passing, path);
   }
 }
@@ -57,7 +60,7 @@ function flush(path: string): void {
   }
 }
 
-/** So that the new name is on the disk too; Windows neither needs nor allows it. */
+/** Puts the new name on the disk too; Windows neither needs nor allows it. */
 function flushFolder(folder: string): void {
   if (process.platform === 'win32') return;
   const handle = openSync(folder, 'r');

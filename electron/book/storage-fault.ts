@@ -18,7 +18,7 @@ const byCode: Readonly<Record<string, StorageFault>> = {
   EPERM: { kind: 'no-access' },
 };
 
-/** Runs what touches the disk; what the disk may do comes back as a fault, a bug is thrown on. */
+/** Runs code that touches the disk. Errors of the disk become faults; bugs are thrown again. */
 export function storing<T, F>(act: () => Result<T, F>): Result<T, F | StorageFault> {
   try {
     return act();
@@ -38,12 +38,12 @@ export function storageFaultOf(error: unknown): StorageFault | undefined {
   return code.startsWith('SQLITE_IOERR') || isFileError(error) ? { kind: 'disk', code } : undefined;
 }
 
-/** The file system says which call failed; no other error does. */
+/** Errors of the file system name the failed system call; no other error does. */
 function isFileError(error: unknown): boolean {
   return error instanceof Error && 'syscall' in error;
 }
 
-/** The code of an error of the file system or of the database, empty where it has none. */
+/** The code of an error of the file system or of the database; empty if it has none. */
 export function codeOf(error: unknown): string {
   if (!(error instanceof Error) || !('code' in error)) return '';
   return typeof error.code === 'string' ? error.code : '';

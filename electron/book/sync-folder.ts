@@ -2,11 +2,11 @@ import { readdirSync } from 'node:fs';
 import { basename, dirname, extname, join, resolve } from 'node:path';
 import { codeOf } from './storage-fault.ts';
 
-/** Signs that another program carries the files of a folder to other machines. */
+/** Signs that another program syncs a folder to other machines. */
 export interface SyncFolder {
-  /** Copies of the book beside it, made where two machines wrote at once. */
+  /** Copies of the book in its folder, created when two machines wrote at once. */
   readonly conflictCopies: readonly string[];
-  /** Folders above the book whose name or hidden files say that they are kept alike elsewhere. */
+  /** Folders above the book whose name or hidden files show that they are synced. */
   readonly folders: readonly string[];
 }
 
@@ -14,7 +14,7 @@ const conflict = /conflict/i;
 const spokenName = /(^|[^a-z])sync|(cloud|drive|box)\b/i;
 const hiddenMarker = /^\.(st(folder|ignore|versions)$|.*sync|\w*box(\.|$))/i;
 
-/** What is seen of a sync program around a book, `undefined` where nothing is. */
+/** Signs of a sync program around a book; `undefined` if there are none. */
 export function syncFolderOf(path: string): SyncFolder | undefined {
   const file = resolve(path);
   const conflictCopies = listFolder(dirname(file)).filter((name) => isConflictCopy(file, name));
@@ -43,7 +43,7 @@ function listFolder(folder: string): readonly string[] {
   try {
     return readdirSync(join(folder));
   } catch (error) {
-    // A folder further up may be closed to us; then it shows no signs.
+    // A folder further up may be unreadable; then it shows no signs.
     if (!['EACCES', 'EPERM', 'ENOENT'].includes(codeOf(error))) throw error;
     return [];
   }

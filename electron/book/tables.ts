@@ -32,7 +32,7 @@ const columns: ReadonlyMap<RecordKind, readonly Column[]> = new Map(
   ]),
 );
 
-/** The columns of a kind's table, in the order in which they stand in a row. */
+/** The columns of a kind's table, in the order of a row. */
 export function columnsOf(kind: RecordKind): readonly Column[] {
   return columns.get(kind) ?? [];
 }

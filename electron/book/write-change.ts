@@ -10,7 +10,7 @@ interface Statements {
   readonly remove: Database.Statement;
 }
 
-/** Writes the rows of a change. It stands inside a transaction and has been checked against the file. */
+/** Writes the rows of a change. Call it inside a transaction, after the change is checked against the file. */
 export function changeWriter(db: Database.Database): (change: Change) => void {
   const kept = new Map<RecordKind, Statements>();
   const of = (kind: RecordKind) => {

@@ -9,7 +9,7 @@ import { columnSums } from './column-sums.ts';
 import { textTable } from './text-table.ts';
 import type { WorkedOrder } from './work-order.ts';
 
-/** The size bench for people: lines by section, sums, then what is missing and which checks did not pass. */
+/** The size bench as text: lines by section, sums, then missing figures and failed checks. */
 export function benchTable(worked: WorkedOrder, lines: readonly Line[]): string {
   const { order } = worked;
   const heads = order.columns.map(({ key, count }) => (count === 1 ? key : `${key} x${count}`));
@@ -37,7 +37,7 @@ function lineRows({ bench, order, workshop }: WorkedOrder, lines: readonly Line[
   ]);
 }
 
-/** Choices, plain numbers and answers of yes or no speak for themselves. */
+/** Choices, plain numbers and yes or no need no unit. */
 function unitWords({ unit }: Line, display: Display): string {
   return ['choice', 'yes_no', 'number'].includes(unit) ? '' : shownUnit(unit, display);
 }

@@ -14,7 +14,7 @@ export interface DatedBuild {
 
 const MOST_BUILDS = 999;
 
-/** Reads `--builds FILE.csv`: rows of date, tank, count. Every row that cannot be read is named, and none is taken in. */
+/** Reads `--builds FILE.csv`: rows of date, tank, count. Names every invalid row; then no row is used. */
 export function readBuildsFile(file: string, records: Records): Result<readonly DatedBuild[], readonly string[]> {
   const text = readText(file);
   if (text === undefined) return failed([`Cannot read ${file}.`]);

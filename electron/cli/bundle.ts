@@ -1,6 +1,6 @@
 import type { Bundle } from '#electron/host/is-stale.ts';
 
-/** The command line as one file; made by `npm ci`, and passed over while its sources are newer. */
+/** The command line as one file; built by `npm ci`, and not used while its sources are newer. */
 export const commandLineBundle: Bundle = {
   name: 'command line',
   settings: 'electron/cli/vite.config.ts',

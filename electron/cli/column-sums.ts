@@ -3,7 +3,7 @@ import { coinsText } from '#shared-calc/quantity/coins-text.ts';
 import { sayOrderFault } from '#shared-calc/words/say-order-fault.ts';
 import type { WorkedOrder } from './work-order.ts';
 
-/** What a size comes to as if it were the job, all its builds; or why that is not known yet. */
+/** Cost and price of a size as if it were the whole job, with all its builds; or why they are not known yet. */
 export function columnSums(
   { bench, pricing, workshop }: Pick<WorkedOrder, 'bench' | 'pricing' | 'workshop'>,
   column: string,

@@ -3,10 +3,10 @@ import type { Arguments, OptionTable } from './read-arguments.ts';
 
 export interface Command {
   readonly name: string;
-  /** One line on how it is called, and what it does. */
+  /** One line of usage, and what the command does. */
   readonly usage: string;
   readonly options: OptionTable;
-  /** What is wrong with how it was called, before anything is opened; nothing where it is right. */
+  /** Checks the arguments before anything is opened; returns a sentence if they are wrong. */
   readonly misuse?: (given: Arguments) => string | undefined;
   readonly run: (given: Arguments) => Outcome | Promise<Outcome>;
 }

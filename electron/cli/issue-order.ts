@@ -14,7 +14,7 @@ import type { Order } from './order-options.ts';
 import { today } from '#electron/service/today.ts';
 import type { WorkedOrder } from './work-order.ts';
 
-/** Issues the quote of an order: a job's as the next revision of its number, any other under a number of its own. */
+/** Issues the quote of an order: for a job, the next revision of its number; for any other, a new number. */
 export function issueOrder(book: Book, worked: WorkedOrder, sums: OrderSums): Result<QuoteNumber, string> {
   const records = book.records();
   const { order, bench, pricing } = worked;
@@ -28,18 +28,18 @@ export function issueOrder(book: Book, worked: WorkedOrder, sums: OrderSums): Re
   return issued.ok ? ok(number) : failed(sayEditFault(issued.fault));
 }
 
-/** The order with what is written on the command line, which is the client's. */
+/** The order with the overrides on the command line, which count as the client's. */
 export function orderSheet({ derived, order, bench }: WorkedOrder): Result<JobSheet, string> {
   const sheet = writeOver(plainSheet(order, derived), order.written, {
     lines: bench.input().lines,
     by: 'client',
-    // The order has them as they are kept.
+    // The order has figures as the book stores them.
     decimalComma: false,
   });
   return sheet.ok ? sheet : failed(sayJobFault(sheet.fault));
 }
 
-/** The order as its sizes or its job have it, before what is written on the command line. */
+/** The order as its sizes or its job define it, before the overrides on the command line. */
 function plainSheet(order: Order, { job: jobOf }: Derived): JobSheet {
   const sheet = jobOf(order.jobId ?? '')?.sheet;
   if (sheet) {

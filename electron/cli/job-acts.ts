@@ -14,15 +14,15 @@ import type { Arguments } from './read-arguments.ts';
 import { textTable } from './text-table.ts';
 import { withBook } from './with-book.ts';
 
-/** What an act on a job comes to, before it is written. */
+/** The result of an act on a job, before it is written. */
 export interface JobAct {
   readonly job: string;
   readonly change: Change;
-  /** What the person should know beside it, a sentence each. */
+  /** What the user should also know, one sentence each. */
   readonly notices?: readonly string[];
 }
 
-/** Works an act over the book's records, writes it, and answers with the job as it stands then. */
+/** Computes an act from the book's records, writes it, and returns the job after it. */
 export function actOnJob(given: Arguments, work: (derived: Derived) => Result<JobAct, ActFault>): Promise<Outcome> {
   return withBook(given, (book) => {
     const act = work(derive(book.records(), today()));

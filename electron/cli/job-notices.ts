@@ -14,7 +14,7 @@ import { ok, type Result } from '#shared-calc/result.ts';
 import { sayJobFault } from '#shared-calc/words/say-job-fault.ts';
 import type { JobAct } from './job-acts.ts';
 
-/** Moves a job, and says what is odd about it: a step back, no quote, a Store that had less than the build took. */
+/** Moves a job, and notes what is unusual: a step back, no quote, a Store that had less than the build used. */
 export function moveAct(
   derived: Derived,
   input: { readonly job: string; readonly state: string },
@@ -28,7 +28,7 @@ export function moveAct(
   return ok({ job, change, notices: [...moveNotices(records, job, state), ...taken] });
 }
 
-/** Says where a deposit is less than the last quote asks for. */
+/** Notes a deposit that is less than the last quote requires. */
 export function smallDeposit(records: Records, job: string, coins: number): readonly string[] {
   const quote = latestQuote(records, job);
   const body = quote && readQuoteBody(quote.body);

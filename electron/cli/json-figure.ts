@@ -3,12 +3,12 @@ import { fromBase, unitOf } from '#shared-calc/quantity/unit.ts';
 import { cleanNoise } from '#shared-calc/quantity/write-figure.ts';
 import { sayBoxCause } from '#shared-calc/words/say-box-cause.ts';
 
-/** A value in a stated unit as programs read it: unrounded, but for binary noise. */
+/** A value in a stated unit for programs: not rounded, except that binary noise is removed. */
 export function jsonValue(value: number | string | boolean, unit: string): number | string | boolean {
   return typeof value === 'number' ? cleanNoise(fromBase(value, unitOf(unit))) : value;
 }
 
-/** A box as `bench --json` gives it. */
+/** A cell as `bench --json` gives it. */
 export function jsonBox(box: Box): Record<string, unknown> {
   const common = { unit: box.line.unit, state: box.state, flags: box.flags, rule: box.text };
   if (box.value !== undefined) return { value: jsonValue(box.value, box.line.unit), ...common };

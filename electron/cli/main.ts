@@ -3,15 +3,15 @@ import { exitCodes, type Outcome } from './outcome.ts';
 import { readArguments, type Arguments } from './read-arguments.ts';
 import { nearestName } from '#shared-calc/rule/nearest.ts';
 
-/** Where a command's answer and its faults are written. */
+/** Where a command's output and its faults are written. */
 export interface Streams {
   readonly stdout: { readonly write: (text: string) => unknown };
   readonly stderr: { readonly write: (text: string) => unknown };
 }
 
 /**
- * Runs one command line and answers its exit code: 0 done, 1 refused, 2 wrong use, 3 the book cannot be opened;
- * `undefined` where it goes on.
+ * Runs one command line and returns its exit code: 0 done, 1 refused, 2 wrong use, 3 the book cannot be opened;
+ * `undefined` if it keeps running.
  */
 export async function main(argv: readonly string[], streams: Streams = process): Promise<number | undefined> {
   const found = findCommand(argv);
@@ -47,7 +47,7 @@ function endWithoutCommand(argv: readonly string[], streams: Streams): number | 
   return end({ is: 'wrong use', says }, undefined, streams);
 }
 
-/** `book chek` is near `book check`; `book` alone stands for all that begin with it. */
+/** `book chek` is near `book check`; `book` alone means all commands that start with it. */
 function unknownCommand(word: string, next = ''): string {
   const family = commandNames.filter((name) => name.startsWith(`${word} `));
   const near = nearestName(`${word} ${next}`, family) ?? nearestName(word, commandNames);
@@ -65,7 +65,7 @@ function end(outcome: Outcome, given: Arguments | undefined, { stdout, stderr }:
   return exitCodes[outcome.is];
 }
 
-/** What goes to standard error, a sentence a line. */
+/** Lines for standard error, one sentence each. */
 function saidBeside(outcome: Outcome): readonly string[] {
   if (outcome.is === 'goes on') return [];
   if (outcome.is === 'answer') return outcome.notices ?? [];

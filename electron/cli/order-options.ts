@@ -10,7 +10,7 @@ import type { ColumnInput } from '#shared-calc/recipe/column.ts';
 import type { Records } from '#shared-calc/records/records.ts';
 import type { Arguments, OptionTable } from './read-arguments.ts';
 
-/** The options that stand for an order. */
+/** The options that define an order. */
 export const orderOptions = {
   recipe: 'text',
   sizes: 'text',
@@ -24,9 +24,9 @@ export interface Order {
   readonly recipe: string;
   readonly columns: readonly ColumnInput[];
   readonly job: ReadonlyMap<string, string>;
-  /** The job's id, where the order stands for one. */
+  /** The job's id, if the order is a job. */
   readonly jobId?: string;
-  /** Boxes written over on the command line itself, to be refused where they cannot be read. */
+  /** Overrides from the command line; they are refused if they cannot be parsed. */
   readonly written: readonly { readonly column?: string; readonly line: string; readonly text: string }[];
 }
 
@@ -36,7 +36,7 @@ interface Written {
   readonly text: string;
 }
 
-/** What is wrong with how an order is asked for, before the book is opened. */
+/** Checks the options of an order before the book is opened. */
 export function orderMisuse(given: Arguments): string | undefined {
   const [word] = given.words;
   if (word !== undefined) return `What is ${word} for? Sizes are given as --sizes T03,T07x2.`;
@@ -58,7 +58,7 @@ export function readOrder(given: Arguments, derived: Derived): Result<Order, str
   return whole.ok ? onlySize(given.text('size'), whole.value) : whole;
 }
 
-/** `--size T07` leaves one size of an order. */
+/** `--size T07` selects one size of an order. */
 function onlySize(size: string | undefined, order: Order): Result<Order, string> {
   if (size === undefined) return ok(order);
   const keys = order.columns.map(({ key }) => key);
@@ -99,7 +99,7 @@ function unknownTank(id: string, records: Records): string {
   return `No tank called ${id} in the tank book.${didYouMean(id, records.tank.keys())}`;
 }
 
-/** A long list helps nobody: of many, only the nearest is named. */
+/** Of many known names only the nearest is suggested. */
 function unknown(what: string, id: string, table: ReadonlyMap<string, unknown>): string {
   const all = table.size > 0 && table.size <= 12 ? ` There are: ${[...table.keys()].join(', ')}.` : '';
   return `No ${what} called ${id}.${didYouMean(id, table.keys())}${all}`;
@@ -140,7 +140,7 @@ function writeOver(given: Arguments, order: Order, { records, lines }: Derived):
   });
 }
 
-/** A figure as the book keeps it, whatever decimal sign the workshop writes. */
+/** A figure in the book's notation, whatever decimal sign the workshop uses. */
 function keep(one: Written, recipe: string, records: Records): Result<Written, string> {
   const line = [...records.line.values()].find((each) => each.recipe === recipe && each.name === one.line);
   if (!line) return ok(one);

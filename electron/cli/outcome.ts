@@ -1,11 +1,11 @@
-/** How a command ends. Faults go to standard error, one sentence each. */
+/** The result of a command. Faults go to standard error, one sentence each. */
 export type Outcome =
   | {
       readonly is: 'answer';
       readonly json: unknown;
       readonly table: () => string;
       readonly csv?: () => string;
-      /** Sentences beside the answer, for standard error: the answer itself stays whole for programs. */
+      /** Sentences for standard error, so that the output itself stays valid for programs. */
       readonly notices?: readonly string[];
     }
   | { readonly is: 'refused'; readonly says: readonly string[]; readonly json?: unknown }

@@ -10,7 +10,7 @@ import { orderSheet } from './issue-order.ts';
 import type { Arguments } from './read-arguments.ts';
 import { workOrder } from './work-order.ts';
 
-/** What a paper is made from: an order at work, an issued quote, or the workshop alone. Close its bench when done. */
+/** The input of a paper: a computed order, an issued quote, or only the workshop. The caller closes its bench. */
 export function readPaperInput(
   ofWorkshop: boolean,
   given: Arguments,
@@ -23,7 +23,7 @@ export function readPaperInput(
   return order.ok ? ok({ ...order.value, issued: issued?.value }) : order;
 }
 
-/** The word of the command is the kind of paper. */
+/** The argument of the command is the kind of paper. */
 function anOrder(given: Arguments, records: Records): Result<PaperInput, readonly string[]> {
   const worked = workOrder({ ...given, words: [] }, records);
   if (!worked.ok) return worked;

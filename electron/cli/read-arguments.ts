@@ -13,7 +13,7 @@ export interface Arguments {
   texts(name: string): readonly string[];
 }
 
-/** Reads a command's words and options; an unknown option is refused with the nearest known one. */
+/** Parses a command's words and options; an unknown option is refused, with the nearest known one. */
 export function readArguments(argv: readonly string[], table: OptionTable): Result<Arguments, string> {
   const options = Object.fromEntries(
     Object.entries(table).map(([name, kind]) => [
@@ -46,7 +46,7 @@ export function readArguments(argv: readonly string[], table: OptionTable): Resu
   });
 }
 
-/** Every option begins with two dashes: a word with one is a rule, unless it can only be meant as an option, like `-x`. */
+/** Options start with two dashes: a word with one dash is a rule, unless it can only be an option, like `-x`. */
 function isRule(word: string): boolean {
   return /^-[^-]/.test(word) && !/^-[a-z]+$/i.test(word);
 }

@@ -2,7 +2,9 @@ import { parseDay, type Day } from '#shared-calc/calendar/day.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
 import type { Arguments } from './read-arguments.ts';
 
-/** The day of an option, `undefined` where it is not given; the sentence tells a wrong form from a day that is none. */
+/**
+ * The day of an option; `undefined` if absent. The fault distinguishes a wrong format from a day that does not exist.
+ */
 export function readDay(given: Arguments, name: string): Result<Day | undefined, string> {
   const text = given.text(name);
   if (text === undefined) return ok(undefined);

@@ -1,6 +1,6 @@
 import { failed, ok, type Result } from '#shared-calc/result.ts';
 
-/** A port as it is asked for on the command line; none is any that is free. */
+/** Parses the port option; without it, any free port is used. */
 export function readPort(text: string | undefined): Result<number | undefined, string> {
   if (text === undefined) return ok(undefined);
   const port = Number(text);

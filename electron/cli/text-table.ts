@@ -1,4 +1,4 @@
-/** A table for people: columns as wide as their longest entry, figures at the right. */
+/** A table as text: each column is as wide as its longest entry, with figures at the right. */
 export function textTable(
   head: readonly string[],
   rows: readonly (readonly string[])[],

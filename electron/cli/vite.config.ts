@@ -3,8 +3,8 @@ import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'vite';
 
 /**
- * The command line in as few and as small files as it may be, so that it starts at once; what only `start` needs stands
- * apart. CommonJS, since Node takes a sixth of the whole start to link such a file as a module.
+ * Bundles the command line into as few and as small files as possible, so that it starts fast; what only `start` needs
+ * is separate. CommonJS, because linking a file of this size as a module takes Node a sixth of the start time.
  */
 export default defineConfig({
   root: fileURLToPath(new URL('../..', import.meta.url)),

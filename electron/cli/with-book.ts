@@ -10,7 +10,10 @@ import { today } from '#electron/service/today.ts';
 
 export const bookOption = { book: 'text' } as const satisfies OptionTable;
 
-/** Runs over the book that `--book` names, or the user's own, and closes it again. Only one's own is made unasked. */
+/**
+ * Runs with the book that `--book` names, or with the user's own, and closes it. Only the user's own is created
+ * automatically.
+ */
 export async function withBook(given: Arguments, run: (book: Book) => Outcome | Promise<Outcome>): Promise<Outcome> {
   const missing = refuseMissing(given);
   if (missing) return missing;
@@ -24,7 +27,7 @@ export async function withBook(given: Arguments, run: (book: Book) => Outcome | 
   }
 }
 
-/** A book that is named and is not there is never made unasked. */
+/** A named book that does not exist is never created automatically. */
 export function refuseMissing(given: Arguments): (Outcome & { readonly is: 'no book' }) | undefined {
   const file = given.text('book');
   if (file === undefined || existsSync(file)) return undefined;

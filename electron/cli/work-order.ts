@@ -15,7 +15,7 @@ import { readDay } from './read-day.ts';
 import { readStockFile } from './stock-file.ts';
 import { today } from '#electron/service/today.ts';
 
-/** An order at work: its bench, and what it is bought and priced by. */
+/** A computed order: its bench, and what purchase and price are based on. */
 export interface WorkedOrder {
   readonly derived: Derived;
   readonly order: Order;
@@ -24,7 +24,7 @@ export interface WorkedOrder {
   readonly workshop: Workshop;
 }
 
-/** Opens the bench of the order that the options stand for; what is written on the command line must be readable. */
+/** Opens the bench of the order that the options define. Overrides from the command line must be valid. */
 export function workOrder(given: Arguments, records: Records): Result<WorkedOrder, readonly string[]> {
   const on = readDay(given, 'on');
   const derived = derive(records, (on.ok ? on.value : undefined) ?? today());
@@ -95,14 +95,16 @@ function readStock(given: Arguments, records: Records): Result<Stock, string> {
   return file === undefined ? ok(new Map()) : readStockFile(file, records);
 }
 
-/** A sentence for each name that no line has. */
+/** A sentence for each name that matches no line. */
 export function unknownLines(names: readonly string[], lines: readonly Line[]): readonly string[] {
   const known = lines.map((line) => line.name);
   const unknown = names.filter((name) => !known.includes(name));
   return [...new Set(unknown)].map((name) => `Nothing called ${name}.${didYouMean(name, known)}`);
 }
 
-/** Sentences for what was written on the command line and cannot be read, and for loops it makes: a cycle is told once. */
+/**
+ * Sentences for overrides from the command line that cannot be parsed, and for cycles they make. A cycle is named once.
+ */
 function refusedWrites(order: Order, bench: Bench): readonly string[] {
   const says = new Map<string, string>();
   for (const { column, line } of order.written) {
@@ -118,7 +120,7 @@ function refusedWrites(order: Order, bench: Bench): readonly string[] {
   return [...says.values()];
 }
 
-/** The first character of what is at fault, counted from 1 as people do. */
+/** The first character at fault, counted from 1. */
 function sayPlace(cause: BoxCause): string {
   const at = cause.why === 'faulty' && cause.fault.kind === 'rule' ? cause.fault.faults[0]?.from : undefined;
   return at === undefined ? '' : ` (at ${at + 1})`;

@@ -14,12 +14,12 @@ import { readPageFile } from './page-files.ts';
 import { readBody } from './read-body.ts';
 import type { Sessions } from './sessions.ts';
 
-/** What a host serves: the page's files, and the service behind them. */
+/** What a host serves: the page's files and the service behind them. */
 export interface Served {
   /** The folder of the built page. */
   readonly page: string;
   readonly call: (channel: Channel, input: unknown) => Result<unknown, Refusal>;
-  /** Where the book stands, for a page that has just come. */
+  /** The state of the book, for a page that has just connected. */
   readonly now: () => News;
   readonly log: (text: string) => void;
 }
@@ -33,7 +33,7 @@ export interface Standing extends Served {
 const callPath = '/call/';
 const noSession = 'Open the link that Loamwright wrote when it was started. A link lets one browser in, once.';
 
-/** Answers one request: judged by where it comes from, then by who is in, then by what it asks for. */
+/** Answers one request: checks its origin, then its session, then its path. */
 export async function answerRequest(
   standing: Standing,
   request: IncomingMessage,
@@ -66,7 +66,7 @@ function show(standing: Standing, path: string, request: IncomingMessage, respon
   response.writeHead(file.status, file.headers).end(request.method === 'HEAD' ? undefined : file.body);
 }
 
-/** The key goes out of the link at once, so that it stays in no list of visited pages. */
+/** Redirects to a link without the key, so that the key is not stored in the browser history. */
 function letIn({ sessions }: Standing, request: IncomingMessage, response: ServerResponse, key: string): void {
   const isTaken = sessions.takeKey(key);
   if (!isTaken && !sessions.isIn(request.headers.cookie)) return say(response, 403, noSession);
@@ -80,7 +80,7 @@ async function answerCall(standing: Standing, request: IncomingMessage, response
   if (!isChannel(channel)) return say(response, 404, 'There is no such channel.');
   const body = await readBody(request);
   if (!body.ok) {
-    // What has not been read of the request must not be taken for the next one.
+    // The unread rest of the request must not be parsed as the next request.
     response.setHeader('connection', 'close');
     return say(response, body.fault.status, body.fault.says);
   }

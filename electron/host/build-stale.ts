@@ -13,10 +13,10 @@ export const pageBundle: Bundle = {
   built: 'renderer/dist/index.html',
 };
 
-/** Where the built page lies. */
+/** Folder of the built page. */
 export const pageFolder: string = join(projectFolder, 'renderer/dist');
 
-/** Builds what is older than its sources; says so first, since it takes a second or two. */
+/** Builds a bundle that is older than its sources; says so first, because it takes a second or two. */
 export function buildIfStale(bundle: Bundle, say: (text: string) => void): Result<undefined, string> {
   if (!isStale(projectFolder, bundle)) return ok(undefined);
   const builder = join(projectFolder, 'node_modules/vite/bin/vite.js');

@@ -1,6 +1,6 @@
 import { randomBytes } from 'node:crypto';
 
-/** The walls of the page: nothing but its own files, no code made from text, styles by file or by the page's nonce. */
+/** The page's content security policy: only its own files, no eval, styles by file or with the page's nonce. */
 export function contentPolicy(nonce: string): string {
   return [
     "default-src 'none'",
@@ -15,17 +15,17 @@ export function contentPolicy(nonce: string): string {
   ].join('; ');
 }
 
-/** A word that no earlier page load had. */
+/** A value that is new on every page load. */
 export function freshNonce(): string {
   return randomBytes(18).toString('base64');
 }
 
-/** Writes the nonce where the page looks for it. */
+/** Inserts the nonce where the page reads it. */
 export function withNonce(page: string, nonce: string): string {
   return page.replace(/(<meta\s+name="style-nonce"\s+content=")[^"]*(")/, `$1${nonce}$2`);
 }
 
-/** What every answer carries, whatever it is. */
+/** Headers of every response. */
 export const guardHeaders: Readonly<Record<string, string>> = {
   'x-content-type-options': 'nosniff',
   'referrer-policy': 'no-referrer',

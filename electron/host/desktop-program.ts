@@ -8,8 +8,7 @@ const Package = z.looseObject({ version: z.string() });
 type Environment = Readonly<Record<string, string | undefined>>;
 
 /**
- * The desktop shell's program, where it has been brought. Its package is not loaded: loading it would start to
- * bring the program.
+ * The Electron program, if it is installed. Its package is not imported, because importing it would start a download.
  */
 export function findDesktopProgram(packageFolder: string, environment: Environment): string | undefined {
   const name = readText(join(packageFolder, 'path.txt'));

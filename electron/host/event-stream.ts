@@ -4,14 +4,14 @@ import type { News } from '#shared-calc/contract/news.ts';
 
 import { guardHeaders } from './content-policy.ts';
 
-/** A comment goes out this often, so that a page soon sees that nobody is there any more. */
+/** Interval of a comment on the stream, so that a page notices soon when the service is gone. */
 const beatEveryMs = 15_000;
 /** More pages than anybody has open at once. */
 const mostListeners = 100;
 
-/** The pages that listen, each over a response that stays open. */
+/** The listening pages, each over a response that stays open. */
 export interface EventStream {
-  /** Adds a page, and tells it first where the book stands; false where too many listen. */
+  /** Adds a page and sends it the state of the book first; false if too many pages listen. */
   readonly add: (response: ServerResponse, first: News) => boolean;
   readonly tell: (news: News) => void;
   readonly close: () => void;

@@ -3,7 +3,7 @@ import { dirname } from 'node:path';
 
 const largestLog = 1_000_000;
 
-/** A log of faults with their times, which begins anew when it has grown large. */
+/** A log of faults with their times; a large log is started again from empty. */
 export function openFaultLog(file: string, now: () => string): (text: string) => void {
   return (text) => {
     try {
@@ -11,7 +11,7 @@ export function openFaultLog(file: string, now: () => string): (text: string) =>
       if ((statSync(file, { throwIfNoEntry: false })?.size ?? 0) > largestLog) truncateSync(file);
       appendFileSync(file, `${now()} ${text}\n`, { mode: 0o600 });
     } catch {
-      // A full disk must not bring down what the log tells of.
+      // A full disk must not crash the program: the entry is lost.
     }
   };
 }

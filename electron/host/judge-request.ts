@@ -1,4 +1,4 @@
-/** What the walls of the loopback address look at. */
+/** The parts of a request that the loopback checks read. */
 export interface RequestHead {
   readonly method: string;
   readonly host: string | undefined;
@@ -8,8 +8,8 @@ export interface RequestHead {
 }
 
 /**
- * Why a request does not come from the page itself, if it does not. `Host` keeps out names that were bent to this
- * address, `Origin` other pages; an act must say its origin.
+ * Why a request does not come from the page itself; `undefined` if it does. `Host` rejects names rebound to this
+ * address, `Origin` rejects other pages; a request that writes must have an origin.
  */
 export function judgeRequest(asked: RequestHead, address: string): string | undefined {
   if (asked.host !== new URL(address).host) return 'This address is not known here.';

@@ -6,17 +6,17 @@ import { z } from 'zod';
 const LastPlace = z.strictObject({ port: z.int().min(1).max(65_535), secret: z.string().length(43) });
 export type LastPlace = z.infer<typeof LastPlace>;
 
-/** Where a run that did not end by itself was served: the next takes the same place, so that its pages find it again. */
+/** The port and secret of a run that was killed: the next run uses the same, so that open pages reconnect. */
 export function readLastPlace(file: string): LastPlace | undefined {
   try {
     return LastPlace.safeParse(JSON.parse(readFileSync(file, 'utf8'))).data;
   } catch {
-    // None was left behind, or it is spoilt: a new place is taken.
+    // Missing or invalid: a new port and secret are used.
     return undefined;
   }
 }
 
-/** Only the user may read it. Where it cannot be written, pages do not find their way back, and no more. */
+/** Only the user can read the file. If it cannot be written, open pages cannot reconnect after a crash. */
 export function writeLastPlace(file: string, place: LastPlace): void {
   try {
     mkdirSync(dirname(file), { recursive: true });
@@ -27,7 +27,7 @@ export function writeLastPlace(file: string, place: LastPlace): void {
   }
 }
 
-/** A run that ends by itself takes its own place away, and lets another's be. */
+/** A run that ends normally removes its own entry, and leaves the entry of another run. */
 export function forgetLastPlace(file: string, place: LastPlace): void {
   const last = readLastPlace(file);
   if (last?.secret === place.secret) rmSync(file, { force: true });

@@ -10,9 +10,9 @@ import { openEventStream } from './event-stream.ts';
 import { newSecret, openSessions } from './sessions.ts';
 
 export interface Place {
-  /** A free one is taken where it is left out. */
+  /** Any free port by default. */
   readonly port?: number | undefined;
-  /** The secret of the browsers that are in already, where they were let in by an earlier run. */
+  /** The secret of an earlier run, so that browsers with a session stay logged in. */
   readonly secret?: string | undefined;
 }
 
@@ -21,13 +21,13 @@ export interface Host {
   readonly address: string;
   readonly port: number;
   readonly secret: string;
-  /** A link that lets one browser in, once. */
+  /** A link that logs one browser in, once. */
   readonly newLink: () => string;
   readonly tell: (news: News) => void;
   readonly close: () => Promise<void>;
 }
 
-/** Serves page and service on this machine's own address, to nobody but those who have a link. */
+/** Serves page and service on the loopback address, only to browsers that have a link. */
 export async function openHost(served: Served, place: Place = {}): Promise<Result<Host, string>> {
   const events = openEventStream();
   const server = createServer({ requestTimeout: 60_000, headersTimeout: 20_000 });
@@ -57,7 +57,7 @@ export async function openHost(served: Served, place: Place = {}): Promise<Resul
   });
 }
 
-/** Takes a port of the loopback address and of no other. */
+/** Listens on a port of the loopback address only. */
 function listen(server: Server, port: number): Promise<Result<number, string>> {
   return new Promise((settle) => {
     server.once('error', (error) => settle(failed(sayListenFault(error, port))));

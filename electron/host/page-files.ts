@@ -3,7 +3,7 @@ import { extname, isAbsolute, relative, resolve, sep } from 'node:path';
 
 import { contentPolicy, freshNonce, guardHeaders, withNonce } from './content-policy.ts';
 
-/** An answer of a page's file, for a loopback address and the desktop's own scheme alike. */
+/** The response for a file of the page, for a loopback address and the desktop's own scheme. */
 export interface PageAnswer {
   readonly status: 200 | 404;
   readonly headers: Readonly<Record<string, string>>;
@@ -20,14 +20,14 @@ const kinds: Readonly<Record<string, string>> = {
   '.md': 'text/plain; charset=utf-8',
 };
 
-/** Answers a file of the page's folder by the path of its link; whatever leads out of the folder is not there. */
+/** Reads a file of the page's folder by the path of its link; a path outside the folder is not found. */
 export function readPageFile(folder: string, path: string): PageAnswer {
   const file = findPageFile(folder, path);
   if (file === undefined) return notThere;
   const kind = kinds[extname(file).toLowerCase()];
   if (kind === undefined) return notThere;
   if (extname(file) === '.html') return readPage(file, kind);
-  // Built files carry their content in their name, but for the list of licences.
+  // Built files have a hash of their content in their name, except the list of licences.
   const kept = file.includes(`${sep}assets${sep}`) ? 'private, max-age=31536000, immutable' : 'no-cache';
   const body = new Uint8Array(readFileSync(file));
   return { status: 200, headers: { ...guardHeaders, 'content-type': kind, 'cache-control': kept }, body };
@@ -50,7 +50,7 @@ const notThere: PageAnswer = {
   body: 'There is no such page.\n',
 };
 
-/** The file that a link's path means, links in the file system followed; nothing where it lies outside the folder. */
+/** The file for a link's path, with symbolic links resolved; `undefined` if it is outside the folder. */
 export function findPageFile(folder: string, path: string): string | undefined {
   const name = decodePath(path);
   if (name === undefined) return undefined;
@@ -60,13 +60,13 @@ export function findPageFile(folder: string, path: string): string | undefined {
   return isWithin(realpathSync(folder), real) ? real : undefined;
 }
 
-/** A path without its escapes. Signs that some file system would read as a way or a drive are refused. */
+/** Decodes a path. Refuses characters that some file system reads as a separator or a drive. */
 function decodePath(path: string): string | undefined {
   try {
     const decoded = decodeURIComponent(path);
     return decoded.startsWith('/') && !/[\\:\0]/.test(decoded) ? decoded : undefined;
   } catch {
-    // No proper escapes: no file of ours.
+    // An invalid escape: not one of our files.
     return undefined;
   }
 }

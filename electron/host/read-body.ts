@@ -3,7 +3,7 @@ import type { IncomingMessage } from 'node:http';
 import { failed, ok } from '#shared-calc/result.ts';
 import type { Result } from '#shared-calc/result.ts';
 
-/** The largest edit that a page sends: a price list of some ten thousand packs. */
+/** The largest edit that a page sends: a price list of some ten thousand packs. Bytes. */
 export const largestBody = 16 * 1024 * 1024;
 
 export interface BodyFault {
@@ -11,7 +11,7 @@ export interface BodyFault {
   readonly says: string;
 }
 
-/** Reads a call's JSON. What is too large is not read to its end. */
+/** Parses the JSON of a call. A body that is too large is not read to its end. */
 export async function readBody(request: IncomingMessage): Promise<Result<unknown, BodyFault>> {
   const [kind = ''] = (request.headers['content-type'] ?? '').split(';');
   if (kind.trim().toLowerCase() !== 'application/json') return failed({ status: 415, says: 'A call is JSON.' });
@@ -34,7 +34,7 @@ function parseBody(body: Buffer): Result<unknown, BodyFault> {
     const data: unknown = JSON.parse(new TextDecoder('utf-8', { fatal: true }).decode(body));
     return ok(data);
   } catch {
-    // Neither UTF-8 nor JSON: the same to us.
+    // Invalid UTF-8 and invalid JSON are treated alike.
     return failed({ status: 400, says: 'This is no JSON.' });
   }
 }

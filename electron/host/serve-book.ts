@@ -11,9 +11,9 @@ import type { Host } from './open-host.ts';
 export interface ServeOptions extends Omit<ServiceOptions, 'onNews'> {
   /** The folder of the built page. */
   readonly page: string;
-  /** A free one where it is left out. */
+  /** Any free port by default. */
   readonly port?: number | undefined;
-  /** Where the place is kept, for the pages of a run that was killed. */
+  /** File that stores port and secret, for the pages of a run that was killed. */
   readonly lastPlaceFile: string;
 }
 
@@ -24,7 +24,7 @@ export interface ServedBook {
   readonly close: () => Promise<void>;
 }
 
-/** Opens a book and serves its page on this machine's own address, until it is closed. */
+/** Opens a book and serves its page on the loopback address until it is closed. */
 export async function serveBook(options: ServeOptions): Promise<Result<ServedBook, ServeFault>> {
   const hosts: Host[] = [];
   const onNews: ServiceOptions['onNews'] = (news) => hosts.forEach((host) => host.tell(news));
@@ -52,7 +52,7 @@ function servedBy({ call, now }: Service, { page, log }: ServeOptions): Served {
   return { page, call, now, log };
 }
 
-/** The port that is asked for; else the place of a run that was killed, if it is free; else any. */
+/** The requested port; otherwise the port of a run that was killed, if it is free; otherwise any. */
 async function takePlace(served: Served, { port, lastPlaceFile }: ServeOptions): Promise<Result<Host, string>> {
   const last = readLastPlace(lastPlaceFile);
   if (port !== undefined) return openHost(served, { port, secret: last?.port === port ? last.secret : undefined });

@@ -1,17 +1,17 @@
 import { randomBytes, timingSafeEqual } from 'node:crypto';
 
-/** Who may use the page: whoever came in by a link that was given out, each link once. */
+/** Who can use the page: every browser that opened a link from the program; each link works once. */
 export interface Sessions {
   readonly secret: string;
   readonly cookie: string;
-  /** A key that lets one browser in, once. */
+  /** A key that logs one browser in, once. */
   readonly newKey: () => string;
-  /** Takes a key; it is spent then. */
+  /** Uses up a key; returns whether it was valid. */
   readonly takeKey: (key: string) => boolean;
   readonly isIn: (cookies: string | undefined) => boolean;
 }
 
-/** Cookies do not tell ports apart, so that the port is in the name. */
+/** Cookies are shared by all ports of a host, so the cookie's name contains the port. */
 export function openSessions(port: number, secret: string): Sessions {
   const name = `loamwright-${port}`;
   const keys = new Set<string>();
@@ -35,12 +35,12 @@ export function openSessions(port: number, secret: string): Sessions {
   };
 }
 
-/** 32 random bytes, in letters that a link takes. */
+/** 32 random bytes, encoded for use in a link. */
 export function newSecret(): string {
   return randomBytes(32).toString('base64url');
 }
 
-/** Compared in the same time however much of it is right. */
+/** Compares in constant time. */
 function isSame(one: string, other: string): boolean {
   const [left, right] = [Buffer.from(one), Buffer.from(other)];
   return left.length === right.length && timingSafeEqual(left, right);

@@ -12,16 +12,16 @@ import { bookToOpen, userFiles } from './user-files.ts';
 export interface StartOptions {
   readonly book: string | undefined;
   readonly port: number | undefined;
-  /** Whether the person's browser is opened, where there is a screen. */
+  /** Whether to open the user's browser, if there is a screen. */
   readonly browser: boolean;
   readonly today: () => string;
-  /** Writes a line where the person reads. */
+  /** Writes a line for the user. */
   readonly say: (line: string) => void;
 }
 
 export type StartFault = ServeFault | { readonly is: 'no page'; readonly says: string };
 
-/** Serves the page until the person ends it; the answer comes when all is put away. */
+/** Serves the page until the user ends it; resolves after everything is closed. */
 export async function startServing(options: StartOptions): Promise<Result<undefined, StartFault>> {
   const { book, port, browser, today, say } = options;
   const page = buildIfStale(pageBundle, say);

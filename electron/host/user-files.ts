@@ -3,7 +3,7 @@ import { dirname, join, resolve } from 'node:path';
 import { ownBookPath } from '#electron/book/own-book-path.ts';
 import { readRecent } from '#electron/service/recent-books.ts';
 
-/** What the program keeps beside the user's own book. */
+/** The program's files in the folder of the user's own book. */
 export interface UserFiles {
   readonly recent: string;
   readonly lastPlace: string;
@@ -20,7 +20,7 @@ export function userFiles(folder: string = dirname(ownBookPath())): UserFiles {
   };
 }
 
-/** The book that is asked for; else the one that was opened last in the page; else the user's own. */
+/** The requested book; otherwise the one the page opened last; otherwise the user's own. */
 export function bookToOpen(asked: string | undefined, recent: string): string {
   if (asked !== undefined) return resolve(asked);
   return readRecent(recent)[0] ?? ownBookPath();

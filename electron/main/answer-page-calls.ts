@@ -12,7 +12,7 @@ type Call = (channel: Channel, input: unknown) => Result<unknown, Refusal>;
 
 const notFromPage: Result<never, Refusal> = failed({ says: 'Only the page may call here.', readAgain: false });
 
-/** Answers every channel, to the page alone: who sends is looked at on each call. */
+/** Answers every channel, but only for the page: each call's sender is checked. */
 export function answerPageCalls(ipc: Pick<IpcMain, 'handle'>, call: Call): void {
   for (const channel of channelNames) {
     ipc.handle(channel, (event, input: unknown) =>

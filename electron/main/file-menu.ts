@@ -7,7 +7,7 @@ import type { BookInfo, Input, Output, Refusal } from '#shared-calc/contract/cha
 import { readAnswer } from '#shared-calc/contract/read-answer.ts';
 import type { Result } from '#shared-calc/result.ts';
 
-/** What the File menu works with: the shell's dialogs over the window, and the same channels as the page. */
+/** What the File menu uses: Electron's dialogs over the window, and the same channels as the page. */
 export interface FileMenu {
   readonly dialog: Pick<Dialog, 'showOpenDialog' | 'showSaveDialog' | 'showMessageBox'>;
   readonly window: BrowserWindow;
@@ -35,13 +35,13 @@ export async function makeBook(menu: FileMenu, how: { readonly demo: boolean }):
   if (path !== undefined) await sayRefusal(menu, ask(menu, 'file.new', { path, demo: how.demo }));
 }
 
-/** The shell has asked already whether a file that is there may be replaced. */
+/** The dialog has already asked whether an existing file may be replaced. */
 export async function saveCopyAs(menu: FileMenu): Promise<void> {
   const path = await askWhere(menu, 'Save a copy', beside(menu, `Copy of ${here(menu)?.name ?? 'book.loamwright'}`));
   if (path !== undefined) await sayRefusal(menu, ask(menu, 'file.saveCopy', { path, replace: true }));
 }
 
-/** Backups lie beside the book, in a folder of their own; one is chosen, weighed, and brought back. */
+/** Backups are in a folder next to the book. The user chooses one, sees what would change, and restores it. */
 export async function restoreChosen(menu: FileMenu): Promise<void> {
   const listed = ask(menu, 'file.backups', {});
   if (!listed.ok) return sayRefusal(menu, listed);
@@ -66,7 +66,7 @@ async function weighAndRestore(menu: FileMenu, file: string): Promise<void> {
   await sayRefusal(menu, ask(menu, 'file.restore', { opening: info.opening, onRevision: info.revision, file }));
 }
 
-/** "2 sizes added, 1 job changed"; undo takes it back. */
+/** "2 sizes added, 1 job changed"; undo reverts it. */
 export function previewWords({ differences, kept }: Output<'file.previewBackup'>): string {
   const parts = differences.flatMap(({ kind, ...counts }) =>
     (['added', 'changed', 'removed'] as const)
@@ -102,7 +102,7 @@ async function askWhere({ dialog, window }: FileMenu, title: string, defaultPath
   return chosen.canceled || chosen.filePath === '' ? undefined : chosen.filePath;
 }
 
-/** Which of these, or none of them. */
+/** Asks for one of these options; `undefined` if cancelled. */
 async function choose(
   { dialog, window }: FileMenu,
   message: string,

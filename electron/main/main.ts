@@ -1,4 +1,4 @@
 import { startDesktop } from './start-desktop.ts';
 
-// Not awaited: the shell is ready only once this file has been read to its end.
+// Not awaited: Electron is ready only after this file has been evaluated.
 void startDesktop();

@@ -15,13 +15,13 @@ export interface MenuActs {
   readonly print: () => void;
   readonly printToFile: () => void;
   readonly showLicence: () => void;
-  /** Asks the page for something. */
+  /** Sends the page a request. */
   readonly tell: (news: News) => void;
 }
 
 type Items = MenuItemConstructorOptions[];
 
-/** The desktop's menu in our own words. */
+/** The desktop's menu in the program's own words. */
 export function menuOf(acts: MenuActs, recent: readonly string[], platform: string): Items {
   const own: Items = platform === 'darwin' ? [{ role: 'appMenu' }] : [];
   return [
@@ -64,7 +64,7 @@ function fileItems(acts: MenuActs, recent: readonly string[], platform: string):
   ];
 }
 
-/** The page has these keys itself; the menu only shows them. */
+/** The page handles these keys itself; the menu only displays them. */
 function editItems({ tell }: MenuActs): Items {
   return [
     {

@@ -3,12 +3,12 @@ import type { CustomScheme, Protocol } from 'electron';
 import { readPageFile } from '#electron/host/page-files.ts';
 import { isPageUrl, pageScheme } from './trusted-url.ts';
 
-/** Said before the program is ready: the page is held to the same rules as one that comes over a safe connection. */
+/** Registered before the app is ready: the page gets the same rules as one from a secure connection. */
 export const pageSchemes: CustomScheme[] = [
   { scheme: pageScheme, privileges: { standard: true, secure: true, supportFetchAPI: true } },
 ];
 
-/** Gives the page its files, and nothing from outside its folder. */
+/** Serves the page's files, and nothing from outside its folder. */
 export function servePage(protocol: Pick<Protocol, 'handle'>, folder: string): void {
   protocol.handle(pageScheme, (request) => answerPage(request, folder));
 }

@@ -11,7 +11,7 @@ export function fileMenuOf(service: Service, window: BrowserWindow): FileMenu {
   return { dialog, window, call: service.call };
 }
 
-/** Puts the menu up, and anew after each act that may have opened another book. */
+/** Sets the menu, and updates it after each act that may have opened another book. */
 export function putMenu(service: Service, window: BrowserWindow): void {
   const recent = readAnswer('file.recent', service.call('file.recent', {}));
   const paths = recent.ok ? recent.value.paths.slice(1) : [];
@@ -35,12 +35,12 @@ function actsOf(service: Service, window: BrowserWindow): MenuActs {
   };
 }
 
-/** The shell's own print dialog; the page's sheet sets size and margins. */
+/** Opens the system's print dialog; the page's print style sets size and margins. */
 function printPage({ webContents }: BrowserWindow): void {
   webContents.print({ printBackground: true, usePrinterDefaultPageSize: true });
 }
 
-/** Prints the page into a file. Answers why that failed, where it did. */
+/** Prints the page to a PDF file. Returns a sentence if that failed. */
 async function printToFile(window: BrowserWindow, save: Pick<Dialog, 'showSaveDialog'>): Promise<string | undefined> {
   const filters = [{ name: 'PDF', extensions: ['pdf'] }];
   const chosen = await save.showSaveDialog(window, {

@@ -16,7 +16,7 @@ import { placeWindow, readWindowState, writeWindowState } from './window-state.t
 import { pageAddress } from './trusted-url.ts';
 import { fileURLToPath } from 'node:url';
 
-/** Opens the desktop window on a book. What walls it in is said before the shell is ready. */
+/** Opens the desktop window on a book. The security settings must be made before the app is ready. */
 export async function startDesktop(): Promise<void> {
   app.enableSandbox();
   protocol.registerSchemesAsPrivileged(pageSchemes);
@@ -35,13 +35,13 @@ export async function startDesktop(): Promise<void> {
 }
 
 interface AskedFiles {
-  /** The file that the program was started with, if any. */
+  /** The file the program was started with, if any. */
   readonly first: () => string | undefined;
-  /** Opens files that are asked for from now on. */
+  /** Opens the files requested from now on. */
   readonly next: (open: (path: string | undefined) => void) => void;
 }
 
-/** A book may be asked for on the command line, by a second start, or by the machine's own file window. */
+/** The command line, a second start, or the system's file manager may request a book. */
 function waitForFiles(): AskedFiles {
   let first = bookArgument(process.argv, process.cwd());
   let open = (path: string | undefined) => {
@@ -79,7 +79,7 @@ function tellPages(windows: readonly BrowserWindow[], news: News): void {
   for (const { webContents } of windows) if (!webContents.isDestroyed()) webContents.send(newsChannel, news);
 }
 
-/** Opens the book that is asked for. One that cannot be opened is left as it is, and another may be chosen. */
+/** Opens the requested book. A book that cannot be opened is not changed, and the user can choose another. */
 function openAskedBook(asked: string | undefined, onNews: (news: News) => void): Service | undefined {
   const files = userFiles();
   const log = openFaultLog(files.log, () => new Date().toISOString());
@@ -107,7 +107,7 @@ function askForAnother(says: string): string | undefined {
   return dialog.showOpenDialogSync({ title: 'Open a book', filters, properties: ['openFile'] })?.[0];
 }
 
-/** Opens the window where it was last, on the page; it is shown when there is something to see. */
+/** Opens the window at its last position with the page; it is shown once the page has been drawn. */
 async function openWindow(preload: string, stateFile: string): Promise<BrowserWindow> {
   const last = readWindowState(stateFile);
   const areas = screen.getAllDisplays().map((display) => display.workArea);
@@ -129,6 +129,6 @@ async function openWindow(preload: string, stateFile: string): Promise<BrowserWi
   return window;
 }
 
-// Two folders up from the source and from the built file alike lies the project, or the packed program.
+// From the source and from the built file alike, the project or the packaged program is two folders up.
 const pageFolder: string = fileURLToPath(new URL('../../renderer/dist/', import.meta.url));
 const preloadFile: string = fileURLToPath(new URL('../../electron/dist/preload.cjs', import.meta.url));

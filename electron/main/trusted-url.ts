@@ -1,13 +1,13 @@
-/** The page's own scheme and host on the desktop; each file of it is `app://page/...`. */
+/** The page's own scheme and host on the desktop; each of its files is `app://page/...`. */
 export const pageScheme = 'app';
 export const pageAddress = 'app://page/';
 
 export const licenceLink = 'https://www.gnu.org/licenses/gpl-3.0.html';
 
-/** Links that the program itself offers; nothing else is opened outside it. */
+/** Links that the program itself offers; no other link is opened outside it. */
 const ownLinks: readonly string[] = [licenceLink];
 
-/** Whether an address is one of the page's own. */
+/** Whether an address belongs to the page. */
 export function isPageUrl(address: string): boolean {
   const url = URL.parse(address);
   return (
@@ -15,12 +15,12 @@ export function isPageUrl(address: string): boolean {
   );
 }
 
-/** Whether a link is one that the program offers, to the letter. */
+/** Whether a link is exactly one that the program offers. */
 export function isOwnLink(address: string): boolean {
   return ownLinks.includes(address);
 }
 
-/** Whether a message comes from the page, in the window's main frame: frames within it have no say. */
+/** Whether a message comes from the page in the window's main frame; subframes are not trusted. */
 export function isTrustedSender(frame: { readonly url: string; readonly parent: unknown } | null): boolean {
   return frame !== null && frame.parent === null && isPageUrl(frame.url);
 }

@@ -2,7 +2,7 @@ import { fileURLToPath } from 'node:url';
 
 import { defineConfig } from 'vite';
 
-/** The desktop's own code as one file: the shell and the book's driver stay outside, all else goes in. */
+/** The desktop's own code as one file; Electron and the database driver stay external. */
 export default defineConfig({
   root: fileURLToPath(new URL('../..', import.meta.url)),
   publicDir: false,

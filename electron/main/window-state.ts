@@ -21,10 +21,10 @@ export interface Area {
 
 const usual = { width: 1440, height: 900 };
 const least = { width: 640, height: 480 };
-/** So much of the window's top must be on a screen for it to be taken hold of. */
+/** This much of the window's top must be on a screen, so that the user can drag it, px. */
 const grip = 80;
 
-/** Where the window was, as far as a screen is still there; else its usual size in the middle. */
+/** The window's last position if a screen still shows it; otherwise the usual size in the middle. */
 export function placeWindow(
   last: WindowState | undefined,
   screens: readonly Area[],
@@ -45,7 +45,7 @@ export function readWindowState(file: string): WindowState | undefined {
   try {
     return WindowState.safeParse(JSON.parse(readFileSync(file, 'utf8'))).data;
   } catch {
-    // None yet, or spoilt: the usual place.
+    // Missing or invalid: the usual position is used.
     return undefined;
   }
 }
@@ -55,6 +55,6 @@ export function writeWindowState(file: string, state: WindowState): void {
     mkdirSync(dirname(file), { recursive: true });
     writeFileSync(file, JSON.stringify(state));
   } catch {
-    // The next window comes up in its usual place.
+    // The next window opens at its usual position.
   }
 }

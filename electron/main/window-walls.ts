@@ -2,7 +2,9 @@ import type { Session, WebContents, WebPreferences } from 'electron';
 
 import { isOwnLink, isPageUrl } from './trusted-url.ts';
 
-/** How the page's window is walled: all that the shell's own guide asks for is said, whatever its defaults are. */
+/**
+ * Security settings of the page's window: sets everything Electron's security guide asks for, whatever the defaults.
+ */
 export function pagePreferences(preload: string): WebPreferences {
   return {
     preload,
@@ -21,7 +23,7 @@ export function pagePreferences(preload: string): WebPreferences {
   };
 }
 
-/** Nothing of the machine is lent to the page; it may put text on the clipboard, which copying boxes needs. */
+/** Refuses every permission except writing to the clipboard, which copying cells needs. */
 export function refusePermissions(session: Session): void {
   const isLent = (permission: string, address: string) =>
     permission === 'clipboard-sanitized-write' && isPageUrl(address);
@@ -31,11 +33,11 @@ export function refusePermissions(session: Session): void {
 }
 
 interface Opening {
-  /** Opens a link in the person's browser. */
+  /** Opens a link in the user's browser. */
   readonly openOutside: (address: string) => void;
 }
 
-/** The window stays on the page: no going elsewhere, no windows of the page's own, no pages within the page. */
+/** Keeps the window on the page: no navigation, no new windows, no embedded pages. */
 export function holdToPage(contents: WebContents, { openOutside }: Opening): void {
   const stay = (event: { readonly preventDefault: () => void }, address: string) => {
     if (!isPageUrl(address)) event.preventDefault();

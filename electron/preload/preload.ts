@@ -5,7 +5,7 @@ import { doorName } from '#shared-calc/contract/desktop-door.ts';
 import type { DesktopDoor } from '#shared-calc/contract/desktop-door.ts';
 import { newsChannel } from '#shared-calc/contract/news-channel.ts';
 
-/* One function a channel, and no way to any other: the shell's own sender stays in here. */
+/* One function a channel and nothing more: Electron's own sender is not exposed to the page. */
 const call = mapChannels(
   (channel) =>
     (input: unknown): Promise<unknown> =>

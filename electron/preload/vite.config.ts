@@ -2,7 +2,7 @@ import { fileURLToPath } from 'node:url';
 
 import { defineConfig } from 'vite';
 
-/** The page's door as one file of the older kind: a preload in the sandbox can be nothing else. */
+/** The preload script as one CommonJS file: a sandboxed preload cannot be a module. */
 export default defineConfig({
   root: fileURLToPath(new URL('../..', import.meta.url)),
   publicDir: false,

@@ -9,10 +9,10 @@ import type { Handlers } from './handlers.ts';
 import { refuse, refuseBehind } from './refuse.ts';
 import { sayInputFault } from './say-input-fault.ts';
 
-/** Writes one line, or a stack, where the person who looks after the program finds it. */
+/** Writes one line, or a stack, to the log that the maintainer reads. */
 export type Log = (text: string) => void;
 
-/** Answers a call: what came in is read strictly first, and a bug ends here with its stack in the log. */
+/** Answers a call. The input is validated strictly first; a bug ends here, with its stack in the log. */
 export function answerCall(handlers: Handlers, channel: Channel, data: unknown, log: Log): Result<unknown, Refusal> {
   const input = channels[channel].input.safeParse(data);
   if (!input.success) return refuse(sayInputFault(input.error, data));
@@ -30,7 +30,7 @@ export function stackOf(error: unknown): string {
   return error instanceof Error ? (error.stack ?? error.message) : String(error);
 }
 
-/** `F-7K2QM9`: short enough to be read out, without letters that look like figures. */
+/** `F-7K2QM9`: short enough to be read out, without letters that look like digits. */
 function faultName(): string {
   const letters = '23456789ACDEFGHJKLMNPQRTUVWXYZ';
   return `F-${Array.from({ length: 6 }, () => letters[randomInt(letters.length)]).join('')}`;

@@ -7,7 +7,7 @@ import { sayOrderFault } from '#shared-calc/words/say-order-fault.ts';
 import type { Session } from './session.ts';
 import { refuseBehind } from './refuse.ts';
 
-/** Sums of every column of a job, worked here from what is stored. */
+/** Sums of every column of a job, computed by the service from the stored records. */
 export function confirmBench(session: Session, id: string): Result<Output<'bench.confirm'>, Refusal> {
   const book = session.book();
   const job = derive(book.records(), session.options.today()).job(id);

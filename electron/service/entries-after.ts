@@ -5,7 +5,7 @@ import type { Result } from '#shared-calc/result.ts';
 import type { Session } from './session.ts';
 import { refuseEdit } from './refuse.ts';
 
-/** Every edit after a revision, in order, as pages take it in. */
+/** Every edit after a revision, in order, in the form that pages apply. */
 export function entriesAfter(session: Session, revision: number): Result<readonly Entry[], Refusal> {
   const entries = session.book().entriesAfter(revision);
   if (!entries.ok) return refuseEdit(entries.fault);

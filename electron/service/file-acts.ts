@@ -11,7 +11,7 @@ import type { Result } from '#shared-calc/result.ts';
 import type { Session } from './session.ts';
 import { refuse } from './refuse.ts';
 
-/** Opens another book; the one that lies there stays where that fails. */
+/** Opens another book; if that fails, the current one stays open. */
 export function openOther(session: Session, typed: string): Result<BookInfo, Refusal> {
   const path = wholePath(typed);
   if (!path.ok) return path;
@@ -21,7 +21,7 @@ export function openOther(session: Session, typed: string): Result<BookInfo, Ref
   return session.info();
 }
 
-/** Makes a book, of the demo workshop or for a workshop of one's own, and opens it. */
+/** Creates a book, of the demo workshop or for the user's own workshop, and opens it. */
 export function newBook(session: Session, { path: typed, demo }: Input<'file.new'>): Result<BookInfo, Refusal> {
   const path = bookPath(typed);
   if (!path.ok) return path;
@@ -33,7 +33,7 @@ export function newBook(session: Session, { path: typed, demo }: Input<'file.new
   return session.info();
 }
 
-/** Writes the book out as it stands; the open one stays the one that is worked in. */
+/** Saves a copy of the book; the original stays open. */
 export function saveCopy(session: Session, input: Input<'file.saveCopy'>): Result<Output<'file.saveCopy'>, Refusal> {
   const path = bookPath(input.path);
   if (!path.ok) return path;
@@ -47,7 +47,9 @@ function bookPath(typed: string): Result<string, Refusal> {
   return ok(`${path.value}.loamwright`);
 }
 
-/** A path with its folder; `~` is the user's own. Where the program was started from must not matter. */
+/**
+ * An absolute path; `~` is the user's home. A relative path is refused, because the working directory must not matter.
+ */
 function wholePath(typed: string): Result<string, Refusal> {
   const path = typed.trim();
   if (/^~[/\\]/.test(path)) return ok(join(homedir(), path.slice(2)));

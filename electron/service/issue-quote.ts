@@ -14,7 +14,7 @@ import { refuse, refuseBehind } from './refuse.ts';
 import { orRefuse, write } from './write-acts.ts';
 import type { Written } from './write-acts.ts';
 
-/** Issues a job's next quote from what is stored. It is refused where the page shows an older state than that. */
+/** Issues a job's next quote from the stored records. Refused if the page shows an older revision. */
 export function issueQuote(session: Session, input: Input<'quote.issue'>): Result<Written, Refusal> {
   return write(session, input, (book) => {
     if (book.revision() !== input.onRevision) {

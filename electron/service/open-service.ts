@@ -16,25 +16,25 @@ import { openSession } from './session.ts';
 import type { Session, SessionOptions } from './session.ts';
 import { handlersOf } from './handlers.ts';
 
-/** How often the book is asked whether another window has written in it. */
+/** Interval of the check whether another window has written to the book. */
 const lookEveryMs = 400;
 
 export interface ServiceOptions extends SessionOptions {
-  /** The book; made from the demo workshop where there is none. */
+  /** The book's file; created from the demo workshop if it does not exist. */
   readonly path: string;
   readonly log: Log;
 }
 
 export interface Service {
   readonly call: (channel: Channel, input: unknown) => Result<unknown, Refusal>;
-  /** Looks now, without waiting for the next time, whether another window has written. */
+  /** Checks now whether another window has written. */
   readonly look: () => void;
-  /** Where the book stands, as a page is told that has just come. */
+  /** The state of the book, for a page that has just connected. */
   readonly now: () => News;
   readonly close: () => void;
 }
 
-/** Opens a book and answers every channel over it; the sentence says why where it cannot be opened. */
+/** Opens a book and answers every channel for it; the sentence says why if it cannot be opened. */
 export function openService(options: ServiceOptions): Result<Service, string> {
   const opened = openOrMake(options);
   if (!opened.ok) return opened;
@@ -59,7 +59,7 @@ function openOrMake({ path, today, demoFolder }: ServiceOptions): Result<Book, s
   return opened.ok ? opened : failed(sayBookFault(opened.fault, path));
 }
 
-/** A book that cannot be read for the moment is told of by the next call; looking goes on. */
+/** If the book cannot be read for the moment, the next call reports it; the checks continue. */
 function lookingWithoutFalling(session: Session, log: Log): () => void {
   let said = '';
   return () => {

@@ -7,7 +7,7 @@ import type { Session } from './session.ts';
 import { entriesAfter } from './entries-after.ts';
 import { refuseBehind } from './refuse.ts';
 
-/** The sentence for a page that still shows a book which has been put away. */
+/** The sentence for a page that still shows a book that is no longer open. */
 export const otherBook = 'Another book has been opened meanwhile.';
 
 export function readBook(session: Session): Result<Output<'book.read'>, Refusal> {

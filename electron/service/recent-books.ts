@@ -6,12 +6,12 @@ import { z } from 'zod';
 const keptBooks = 10;
 const Paths = z.array(z.string()).max(1_000);
 
-/** The books opened last, newest first, as far as they are still there. */
+/** The books opened last, newest first, as far as their files still exist. */
 export function readRecent(file: string): readonly string[] {
   return readPaths(file).filter((path) => existsSync(path));
 }
 
-/** Puts a book first in the list. A list that cannot be written is no fault of the book. */
+/** Puts a book first in the list. Failing to write the list is not a fault of the book. */
 export function rememberRecent(file: string, path: string): void {
   const whole = resolve(path);
   const paths = [whole, ...readPaths(file).filter((each) => each !== whole)].slice(0, keptBooks);
@@ -20,16 +20,16 @@ export function rememberRecent(file: string, path: string): void {
     writeFileSync(`${file}.part`, JSON.stringify(paths));
     renameSync(`${file}.part`, file);
   } catch {
-    // The list is a convenience; the book is open all the same.
+    // The list is only a convenience; the book is open all the same.
   }
 }
 
-/** A list that is not there yet, or that somebody has spoilt, is empty. */
+/** A missing or invalid list is read as empty. */
 function readPaths(file: string): readonly string[] {
   try {
     return Paths.catch([]).parse(JSON.parse(readFileSync(file, 'utf8')));
   } catch {
-    // Not there or no JSON: the same as none.
+    // Missing or not JSON: both mean an empty list.
     return [];
   }
 }

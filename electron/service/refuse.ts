@@ -7,7 +7,7 @@ import { sayEditFault } from '#electron/book/say-book-fault.ts';
 
 type Refused = Extract<Result<never, Refusal>, { readonly ok: false }>;
 
-/** Faults of an edit that may come of a page that has not seen what the book holds by now. */
+/** Faults of an edit that can occur because the page is behind the book. */
 const perhapsBehind: readonly string[] = [
   'changed-elsewhere',
   'ahead',
@@ -18,12 +18,12 @@ const perhapsBehind: readonly string[] = [
   'number-used',
 ] satisfies readonly EditFault['kind'][];
 
-/** A refusal that has nothing to do with how far the page has read. */
+/** A refusal that does not depend on the page's revision. */
 export function refuse(says: string): Refused {
   return failed({ says, readAgain: false });
 }
 
-/** The book is at another place than the page thinks: it must read again. */
+/** The book is at another revision than the page assumes: the page must read again. */
 export function refuseBehind(says: string): Refused {
   return failed({ says, readAgain: true });
 }

@@ -13,7 +13,7 @@ import { refuse } from './refuse.ts';
 import { orRefuse, write } from './write-acts.ts';
 import type { Written } from './write-acts.ts';
 
-/** The backups of the book, newest first, by the names of their files. */
+/** The backups of the book, newest first, by file name. */
 export function tellBackups(session: Session): Result<Output<'file.backups'>, Refusal> {
   const backups = listBackups(session.book().path);
   return ok({ backups: backups.map(({ file, day, bytes }) => ({ file: basename(file), day, bytes })) });
@@ -30,7 +30,7 @@ export function previewBackup(session: Session, file: string): Result<Output<'fi
   return ok({ differences, kept: kept.map(sayRecord) });
 }
 
-/** Brings a backup's records back as one edit, which can be undone. */
+/** Restores a backup's records as one edit, which can be undone. */
 export function restoreBackup(session: Session, input: Input<'file.restore'>): Result<Written, Refusal> {
   const backup = findBackup(session, input.file);
   if (!backup.ok) return backup;
@@ -38,7 +38,7 @@ export function restoreBackup(session: Session, input: Input<'file.restore'>): R
   return write(session, input, (book) => orRefuse(book.restore(file, `backup of ${day} brought back`)));
 }
 
-/** Only what lies with the book's own backups is opened. */
+/** Opens only files that are among the book's own backups. */
 function findBackup(session: Session, file: string): Result<Backup, Refusal> {
   const backup = listBackups(session.book().path).find((each) => basename(each.file) === file);
   return backup ? ok(backup) : refuse(`There is no backup called ${file}.`);

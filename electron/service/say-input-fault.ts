@@ -5,7 +5,7 @@ type Issue = z.core.$ZodIssue;
 
 const tellAtMost = 3;
 
-/** What is wrong with what came over a channel: what it is, in which field of which record, and what to do. */
+/** What is wrong with the input of a channel: the fault, the field and its record, and what to do. */
 export function sayInputFault({ issues }: z.ZodError, data: unknown): string {
   const told = issues.slice(0, tellAtMost);
   const said = told.map((issue) => `${placeOf(issue.path, data)} ${sayIssue(issue, valueAt(data, issue.path))}`);
@@ -47,12 +47,12 @@ function sayAmount(given: unknown): string {
   return Array.isArray(given) ? `has ${figure(given.length)} entries` : `is ${String(given)}`;
 }
 
-/** Thousands with their comma, as in 2,000. */
+/** Thousands with a comma, as in 2,000. */
 function figure(amount: number | bigint): string {
   return amount.toLocaleString('en');
 }
 
-/** `the note of the local value J01-T08.drain_gap`: the field and, where it lies in one, the record. */
+/** `the note of the local value J01-T08.drain_gap`: the field, and its record if it is in one. */
 function placeOf(path: readonly PropertyKey[], data: unknown): string {
   const at = path.findLastIndex((each) => each === 'record' || each === 'from' || each === 'to');
   const holder = at < 0 ? undefined : fieldsOf(valueAt(data, path.slice(0, at)));

@@ -3,7 +3,7 @@ import { basename } from 'node:path';
 import type { OpeningNote } from '#electron/book/open-options.ts';
 import { sayBookFault } from '#electron/book/say-book-fault.ts';
 
-/** What the person should know of a book that has been opened; that a backup was made goes without saying. */
+/** What the user should know about a book that has been opened; a backup is not mentioned. */
 export function sayOpeningNotes(notes: readonly OpeningNote[], path: string): readonly string[] {
   return notes.flatMap((note) => sayNote(note, basename(path)));
 }

@@ -12,13 +12,13 @@ import { readRecent, rememberRecent } from './recent-books.ts';
 import { sayOpeningNotes } from './say-opening-note.ts';
 
 export interface SessionOptions {
-  /** Today's date as `YYYY-MM-DD`, asked each time: the program may run past midnight. */
+  /** Today's date as `YYYY-MM-DD`, called each time: the program may run past midnight. */
   readonly today: () => string;
   /** Notifies the clients. */
   readonly onNews: (news: News) => void;
-  /** Where the list of recent books is kept. */
+  /** File of the list of recent books. */
   readonly recentFile: string;
-  /** Where the demo workshop's files are, if not beside the program's source. */
+  /** Folder of the demo workshop's files; by default the one in the source tree. */
   readonly demoFolder?: string;
 }
 
@@ -110,7 +110,7 @@ function infoOf({ book, opening, notices, savedAt }: OpenBook, today: string): B
   };
 }
 
-/** Opening a book makes the day's backup; a book open over midnight is opened once more for it. */
+/** Opening a book makes the day's backup; a book that is open past midnight is opened once more for it. */
 function backUp(path: string, today: string): void {
   const again = openBook(path, { today });
   if (again.ok) again.value.close();

@@ -12,7 +12,7 @@ import { entriesAfter } from './entries-after.ts';
 import { otherBook } from './read-acts.ts';
 import { refuseBehind, refuseEdit } from './refuse.ts';
 
-/** What a writing call answers where it may have had nothing to do. */
+/** The answer of a writing call that may have had nothing to do. */
 export type Written = Output<'book.undo'>;
 
 type Act = (book: Book) => Result<Step | 'nothing', Refusal>;
@@ -33,7 +33,7 @@ export function stepForward(session: Session, input: Input<'book.redo'>): Result
   return write(session, input, (book) => orRefuse(book.redo(input.onRevision)));
 }
 
-/** Writes, and answers what the page must take in to stand where the book stands: what others did, and what this did. */
+/** Writes, and returns what the page must apply to match the book: the edits of others, and this one. */
 export function write(session: Session, made: Input<'book.undo'>, act: Act): Result<Written, Refusal> {
   if (!session.isCurrent(made.opening)) return refuseBehind(otherBook);
   const step = act(session.book());

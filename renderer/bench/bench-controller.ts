@@ -12,11 +12,11 @@ import { benchPaint, type Shown } from './paint-cell.ts';
 import type { BenchView, BoxPlace } from './view-model.ts';
 
 export interface BenchController {
-  /** Shows another view: only boxes that changed are painted anew. */
+  /** Shows another view; repaints only cells that changed. */
   readonly show: (view: BenchView) => void;
-  /** Chooses a line's box, brings it into sight and gives it the keyboard. */
+  /** Selects a line's cell, scrolls it into view and focuses it. */
   readonly go: (place: BoxPlace) => void;
-  /** The same, but the keyboard stays where it is. */
+  /** The same without moving the focus. */
   readonly bring: (place: BoxPlace) => void;
   readonly destroy: () => void;
 }
@@ -26,7 +26,7 @@ export interface BenchParts {
   readonly view: BenchView;
   readonly acts: BenchActs;
   readonly nonce: string | undefined;
-  /** Runs when the room has changed, and once at the start. */
+  /** Runs when the available room changes, and once at the start. */
   readonly measured: (metrics: BenchMetrics) => void;
 }
 
@@ -64,7 +64,7 @@ export function benchController({ host, view, acts, nonce, measured }: BenchPart
       model = benchModel(next, acts.helpFor);
       grid.show(model, (moved) => {
         callOff();
-        // The cards over the strips follow the boxes a frame later, unless other strips stand there now.
+        // The cards over the columns follow the cells a frame later, unless the columns have changed since.
         if (moved) heads.value = next;
         else callOff = afterFrame(() => (heads.value = next));
         room.measure();
@@ -113,7 +113,7 @@ function gridActs(
   };
 }
 
-/** One change of all boxes that can be written; the rest is named, and what stays the same is not written. */
+/** Writes all writable cells as one change. Names the others; skips cells that stay the same. */
 function writeAll(acts: BenchActs, model: BenchModel, texts: readonly CellText[]): void {
   const boxes = texts.filter((text) => isBox(model, text));
   const open = boxes.filter((text) => isOpenBox(model, text));

@@ -5,7 +5,7 @@ import { rowHeight, rowLooks } from './bench-model.ts';
 import { type HeadState, HeadCard, RecipeCard } from './head-card.tsx';
 import { h, render } from 'preact';
 
-/** The names and one column a size, as wide as the room allows, each under its card. */
+/** The column of names, and one column a size, as wide as the room allows, each under its card. */
 export function benchLayout(state: HeadState): GridLayout {
   const metrics = () => state.metrics.peek();
   return {
@@ -30,7 +30,7 @@ function headOf(state: HeadState, strip: string | undefined): ColDef<GridRow> {
   };
 }
 
-/** Keys within a card are its fields' own; from the head itself Tab goes into the card. */
+/** Keys within a card belong to its fields; Tab on the head itself moves into the card. */
 function belongsToCard(event: KeyboardEvent): boolean {
   if (!(event.target instanceof Element)) return false;
   return (
@@ -45,7 +45,7 @@ interface HeadParams extends IHeaderParams {
   readonly strip: string | undefined;
 }
 
-/** A head of the grid that holds a card. A class, because the grid makes it with `new`. */
+/** A header cell that holds a card. A class, because the grid creates it with `new`. */
 class HeadCell implements IHeaderComp {
   private readonly root = document.createElement('div');
 

@@ -2,26 +2,26 @@ import type { SectionFigures } from '#renderer/drawing/section-figures.ts';
 import { lampRoom } from '#renderer/drawing/section-shapes.ts';
 
 export interface Room {
-  /** Of the grid, px. */
+  /** Width of the grid, px. */
   readonly width: number;
-  /** Of the window, px. */
+  /** Width of the window, px. */
   readonly pageWidth: number;
   readonly pageHeight: number;
-  /** Pixels to one rem. */
+  /** Pixels per rem. */
   readonly rem: number;
 }
 
-/** Sizes on the bench, px. In one column a whole strip stands beside the names where it can. */
+/** Sizes on the bench, px. With one column, a whole strip is shown next to the names if it fits. */
 export interface BenchMetrics {
   /** One column, nothing pinned: a narrow window, or 400 % zoom. */
   readonly narrow: boolean;
   readonly names: number;
   readonly strip: number;
-  /** Room beside the strips for a dashed tank. */
+  /** There is room next to the strips for a dashed tank. */
   readonly spare: boolean;
   readonly head: number;
   readonly plank: number;
-  /** Pixels to one millimetre in the section drawings, the same for all. */
+  /** Pixels per millimetre in the section drawings, the same for all. */
   readonly scale: number;
   readonly line: number;
   readonly section: number;
@@ -30,11 +30,11 @@ export interface BenchMetrics {
   readonly flags: number;
 }
 
-/** A head is made for a tank 600 mm high with its lamps, mm. */
+/** A head fits a tank 600 mm high with its lamps, mm. */
 const usualHeight = 668;
-/** A dashed tank may stand in a little less than a whole strip. */
+/** A dashed tank may be a little narrower than a whole strip, as a share of it. */
 const spareShare = 0.85;
-/** Beside a drawing for its labels and the paper's edge, px. */
+/** Room next to a drawing for its labels and the paper's edge, px. */
 const labelRoom = 92;
 
 export function benchMetrics(room: Room, sections: readonly SectionFigures[]): BenchMetrics {
@@ -62,14 +62,14 @@ export function benchMetrics(room: Room, sections: readonly SectionFigures[]): B
   };
 }
 
-/** Strip in rem and scale in px to a mm, by the size of the window. */
+/** Strip in rem and scale in px per mm, by the size of the window. */
 function stepOf({ pageWidth, pageHeight, rem }: Room): { readonly strip: number; readonly scale: number } {
   if (pageWidth >= 105 * rem) return { strip: 16.5, scale: pageHeight <= 52 * rem ? 0.17 : 0.24 };
   if (pageWidth <= 84 * rem) return { strip: 12.5, scale: 0.17 };
   return { strip: 14.125, scale: pageHeight <= 52 * rem ? 0.17 : 0.212 };
 }
 
-/** The usual scale, smaller where a tank would not fit its head or its strip. */
+/** The usual scale, or a smaller one if a tank would not fit its head or its strip. */
 function fittingScale(
   usual: number,
   room: { readonly drawing: number; readonly across: number },

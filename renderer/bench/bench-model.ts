@@ -12,7 +12,7 @@ export interface BenchModel extends GridModel<Shown> {
   readonly rowOf: (key: string) => BenchRow | undefined;
 }
 
-/** A view as a model of the grid: lines and sections by row, sizes by column, the sums at the foot. */
+/** A view as a model of the grid: lines and sections are rows, sizes are columns, the sums are in the foot. */
 export function benchModel(view: BenchView, helpFor: (place: BoxPlace) => RuleHelp): BenchModel {
   const rows: readonly BenchRow[] = [...view.rows, ...view.foot];
   const byKey = new Map(rows.map((row) => [rowKey(row), row]));
@@ -41,7 +41,7 @@ export function benchModel(view: BenchView, helpFor: (place: BoxPlace) => RuleHe
   return model;
 }
 
-/** Whether a cell is a line's box: not a name, a section's head or a sum. Row and column are then its place. */
+/** Whether a cell belongs to a line: not a name, a section head or a sum. Its row and column then identify it. */
 export function isBox({ rowOf }: BenchModel, { row, column }: CellKey): boolean {
   return column !== namesKey && rowOf(row)?.kind === 'line';
 }
@@ -55,12 +55,12 @@ function copiedAt({ view, rowOf }: BenchModel, { row: key, column }: CellKey): s
   if (!row) return '';
   if (column === namesKey) return row.kind === 'section' ? row.title : row.label;
   if (row.kind === 'foot') return view.footOf(row.id, column).copied;
-  // An open section shows no headline: its lines say it.
+  // An open section shows no headline: its lines show the figure.
   if (row.kind === 'section' && row.open) return '';
   return view.boxOf(row.id, column)?.copied ?? '';
 }
 
-/** A row's key among all rows: a section, a line and a sum may have one name. */
+/** A key that is unique among all rows: a section, a line and a sum may share a name. */
 function rowKey(row: BenchRow): string {
   return row.kind === 'line' ? row.id : `${row.kind} ${row.id}`;
 }
@@ -71,7 +71,7 @@ function stopsOf(view: BenchView): readonly number[] {
   return view.foot.length > 0 ? [...heads, view.rows.length] : heads;
 }
 
-/** Every class of a row. */
+/** All classes a row can have. */
 export const rowLooks = ['section-head', 'open', 'sum', 'hours', 'price', 'flags'] as const;
 type RowLook = (typeof rowLooks)[number];
 

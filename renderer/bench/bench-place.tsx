@@ -13,11 +13,11 @@ import type { BenchView } from './view-model.ts';
 interface BenchParts {
   readonly view: ReadonlySignal<BenchView>;
   readonly acts: BenchActs;
-  /** Given the grid once it stands, for finding a line and the next flag. */
+  /** Receives the controller once the grid is on the page, for finding a line and the next flag. */
   readonly grid: Ref<BenchController>;
 }
 
-/** The size bench: the grid, and beside its strips a dashed tank where there is room for another size. */
+/** The size bench: the grid, and next to its strips a dashed tank if there is room for another size. */
 export function BenchStrips({ view, acts, grid }: BenchParts) {
   const host = useRef<HTMLDivElement>(null);
   const metrics = useSignal<BenchMetrics | undefined>(undefined);

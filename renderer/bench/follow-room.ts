@@ -6,12 +6,12 @@ import type { BenchView } from './view-model.ts';
 
 export interface FollowedRoom {
   readonly metrics: ReadonlySignal<BenchMetrics>;
-  /** Measures for the sizes shown now; the room itself is only asked for when it changes. */
+  /** Metrics for the sizes shown now. The room is measured only when it changes. */
   readonly measure: () => void;
   readonly leave: () => void;
 }
 
-/** Keeps the bench's sizes in step with its room and its tanks. */
+/** Updates the bench's metrics when its room or its tanks change. */
 export function followRoom(
   host: HTMLElement,
   view: () => BenchView,
@@ -38,7 +38,7 @@ export function followRoom(
   return { metrics, measure, leave: () => resized.disconnect() };
 }
 
-/** The room that the bench's host has now; asking makes the browser lay the page out. */
+/** The room the bench's host has now. Reading it forces a layout. */
 function roomOf(host: HTMLElement): Room {
   const rem = Number.parseFloat(getComputedStyle(document.documentElement).fontSize) || 16;
   return { width: host.clientWidth, pageWidth: window.innerWidth, pageHeight: window.innerHeight, rem };

@@ -9,16 +9,16 @@ import type { BenchMetrics } from './bench-metrics.ts';
 import { SizeName } from './size-name.tsx';
 import type { BenchView, HeadView } from './view-model.ts';
 
-/** What the cards over the strips and over the names show, kept in step. */
+/** The state behind the cards over the strips and over the names. */
 export interface HeadState {
   readonly heads: ReadonlySignal<BenchView>;
   readonly metrics: ReadonlySignal<BenchMetrics>;
-  /** The strip of the chosen box. */
+  /** The strip of the selected cell. */
   readonly at: ReadonlySignal<string | undefined>;
   readonly acts: BenchActs;
 }
 
-/** The card over a strip: tank, inside size, kit, how many, and its section on the plank. */
+/** The card over a strip: tank, inside size, kit, count, and the section drawing on the plank. */
 export function HeadCard({ state, column }: { readonly state: HeadState; readonly column: string }) {
   const before = useRef<HeadView | undefined>(undefined);
   const shown = useComputed(() => {
@@ -43,12 +43,12 @@ export function HeadCard({ state, column }: { readonly state: HeadState; readonl
   );
 }
 
-/** `900×445×600` beside a name, which needs the room; the drawing's scale tells the unit. */
+/** `900×445×600`, short so that the name has room; the drawing's scale gives the unit. */
 function sizeInShort(size: string): string {
   return size.replaceAll(' × ', '×').replace(/\u00a0.*$/u, '');
 }
 
-/** An edit that leaves a card as it was draws nothing anew. */
+/** An edit that does not change a card redraws nothing. */
 function sameHead(a: HeadView | undefined, b: HeadView | undefined): boolean {
   return a === b || JSON.stringify(a) === JSON.stringify(b);
 }
@@ -96,7 +96,7 @@ function CountField({ head, acts }: { readonly head: HeadView; readonly acts: Be
   );
 }
 
-/** A count is a whole number from 1 to 999; anything else leaves it as it was. */
+/** Reads a count: a whole number from 1 to 999. Anything else restores the previous count. */
 function settleCount(field: HTMLInputElement, head: HeadView, acts: BenchActs): void {
   const count = Number(field.value);
   if (Number.isInteger(count) && count >= 1 && count <= 999) acts.setCount(head.key, count);
@@ -122,7 +122,7 @@ function SizeActs({ head, acts }: { readonly head: HeadView; readonly acts: Benc
   );
 }
 
-/** Over the names: the house recipe and the scale all tanks are drawn to. */
+/** The card over the names: the house recipe and the scale of all drawings. */
 export function RecipeCard({ state }: { readonly state: HeadState }) {
   const { recipe } = state.heads.value;
   const { scale } = state.metrics.value;

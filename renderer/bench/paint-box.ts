@@ -3,7 +3,7 @@ import { makeElement, makeSign } from '#renderer/grid/make-element.ts';
 import type { BoxView, FlagView, FootBox } from './view-model.ts';
 import type { SignName } from '#renderer/frame/sign.tsx';
 
-/** A box's inside as the grid shows it: words at the left, figure at the right. */
+/** The content of a cell in the grid: words at the left, figure at the right. */
 export function paintBox(box: BoxView): HTMLElement {
   const root = makeElement('span', box.form);
   if (box.look === 'headline') root.classList.add('headline');
@@ -29,16 +29,16 @@ export function paintFootBox(box: FootBox): HTMLElement {
   return root;
 }
 
-/** What is painted of a box around its figure. */
+/** What is painted of a cell around its figure. */
 const frame = ['said', 'look', 'source', 'form', 'sign', 'closed'] as const;
 
-/** Whether two boxes would be painted and read alike; a box alike in this is not painted anew. */
+/** Whether two cells look and read the same; then the cell is not repainted. */
 export function sameBox(a: BoxView | undefined, b: BoxView | undefined): boolean {
   if (a === b) return true;
   return a !== undefined && b !== undefined && a.figure === b.figure && a.spoken === b.spoken && sameFrame(a, b);
 }
 
-/** Whether two boxes would be painted alike but for their figures. */
+/** Whether two cells look the same except for their figures. */
 export function sameFrame(a: BoxView, b: BoxView): boolean {
   return figureKind(a.figure) === figureKind(b.figure) && frame.every((part) => a[part] === b[part]);
 }
@@ -51,7 +51,7 @@ export function sameFootFrame(a: FootBox, b: FootBox): boolean {
   return figureKind(a.figure) === figureKind(b.figure) && flagWords(a) === flagWords(b);
 }
 
-/** A short figure always has its room; a longer one gives way to the words beside it. */
+/** A figure up to this length always has room, characters; a longer one gives way to the words next to it. */
 const shortFigure = 10;
 
 function figureKind(figure: string): '' | 'fig' | 'fig long' {

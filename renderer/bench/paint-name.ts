@@ -45,7 +45,7 @@ function lineParts(row: LineRow | FootRow): readonly Node[] {
   return [label, makeElement('span', 'unit', row.unit)];
 }
 
-/** Out of the Tab order: its row's cell is in it, and Enter there does the same. */
+/** Not in the Tab order: its row's cell is, and Enter there does the same. */
 function button(look: string, words: string, run: () => void): HTMLButtonElement {
   const made = document.createElement('button');
   made.type = 'button';

@@ -8,7 +8,7 @@ interface SizeNameParts {
   readonly acts: Pick<BenchActs, 'nameSize'>;
 }
 
-/** In the menu of a size: what it is called in this job. What is refused stays in its field, and says why below. */
+/** Names a size within this job, from the size's menu. A refused name stays in the field, with the reason below. */
 export function SizeName({ head, acts }: SizeNameParts) {
   const own = head.label === head.key ? '' : head.label;
   return (

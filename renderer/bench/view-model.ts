@@ -1,7 +1,7 @@
 import type { SectionFigures } from '#renderer/drawing/section-figures.ts';
 import type { SignName } from '#renderer/frame/sign.tsx';
 
-/** How a box looks beyond house, job and local. */
+/** Looks of a cell other than house, job and local. */
 export type BoxLook =
   | 'plain'
   | 'needs'
@@ -16,24 +16,24 @@ export type BoxLook =
   | 'holds'
   | 'headline';
 
-/** A box as painted. One that did not change is the same object in the next view, or is equal in all fields. */
+/** A painted cell. One that did not change is the same object in the next view, or is equal in all fields. */
 export interface BoxView {
-  /** A well can be written in; flat is worked; both show an edge to be written over unless `closed`. */
+  /** A well can be written in; flat is computed. Both can be overridden unless `closed`, and show it by an edge. */
   readonly form: 'well' | 'flat';
   readonly source: 'house' | 'job' | 'local';
   readonly look: BoxLook;
   readonly sign?: SignName;
   /** Words at the left. */
   readonly said: string;
-  /** Figure at the right, without unit. */
+  /** Figure at the right, without its unit. */
   readonly figure: string;
-  /** As read out: line, tank, figure with unit, state. */
+  /** Read out: line, tank, figure with unit, state. */
   readonly spoken: string;
-  /** What the editor opens with. */
+  /** The text the editor opens with. */
   readonly entry: string;
-  /** What is copied. */
+  /** The text that is copied. */
   readonly copied: string;
-  /** Cannot be written over: an issued quote, a section's headline. */
+  /** Cannot be overridden: an issued quote, a section's headline. */
   readonly closed: boolean;
 }
 
@@ -42,11 +42,11 @@ export interface SectionRow {
   readonly id: string;
   readonly title: string;
   readonly open: boolean;
-  /** `10 more`, `10 more hold`; empty where nothing is tucked away. */
+  /** `10 more`, `10 more hold`; empty if no line is hidden. */
   readonly more: string;
-  /** Tucked lines are out. */
+  /** The hidden lines are shown. */
   readonly all: boolean;
-  /** What a closed section holds that must not go unseen: `1 local`, `1 out of range`. */
+  /** What a closed section holds that must be visible: `1 local`, `1 out of range`. */
   readonly holds: string;
 }
 
@@ -55,9 +55,9 @@ export interface LineRow {
   /** The line's name. */
   readonly id: string;
   readonly label: string;
-  /** `3 parts`, in muted small type. */
+  /** `3 parts`, in small muted type. */
   readonly aside: string;
-  /** As shown: `°C`, `m²`. */
+  /** As displayed: `°C`, `m²`. */
   readonly unit: string;
   readonly inset: boolean;
 }
@@ -103,18 +103,18 @@ export interface HeadView {
 
 export interface RecipeHead {
   readonly title: string;
-  /** `laid flat for this job`; empty where there is nothing to add. */
+  /** `laid flat for this job`; empty if there is nothing to add. */
   readonly aside: string;
 }
 
 /** The whole bench at one moment. */
 export interface BenchView {
   readonly recipe: RecipeHead;
-  /** Rows shown now, from the top: section heads and the lines that are out. */
+  /** Rows shown now, from the top: section heads and the visible lines. */
   readonly rows: readonly (SectionRow | LineRow)[];
   readonly foot: readonly FootRow[];
   readonly columns: readonly HeadView[];
-  /** A line's box, or a section's headline; `undefined` where the strip stays empty. */
+  /** A line's cell, or a section's headline; `undefined` if the cell is empty. */
   readonly boxOf: (row: string, column: string) => BoxView | undefined;
   readonly footOf: (row: FootId, column: string) => FootBox;
 }
@@ -125,6 +125,6 @@ export interface BoxPlace {
 }
 
 export interface BoxChange extends BoxPlace {
-  /** As typed or pasted; the store reads it. */
+  /** As typed or pasted; the store parses it. */
   readonly text: string;
 }

@@ -4,12 +4,12 @@ import { rectOf } from '#renderer/grid/selection.ts';
 import type { BookModel } from './book-model.ts';
 import type { BookRow } from './book-table.ts';
 
-/** What the grid asks of its place. */
+/** What the grid asks of its view. */
 export interface BookGridActs {
-  /** One change of all of them; a sentence where it is refused, and then nothing was written. */
+  /** Writes all texts as one change. Returns a sentence if it is refused; then nothing was written. */
   readonly write: (texts: readonly CellText[]) => string | undefined;
   readonly refuse: (sentence: string) => void;
-  /** The rows the selection reaches over, the one of its tip first. */
+  /** The rows in the selection, the row of its tip first. */
   readonly choose: (rows: readonly string[]) => void;
   readonly add: () => void;
   readonly remove: () => void;
@@ -18,7 +18,7 @@ export interface BookGridActs {
 /** The grid's acts on the fields of a book. */
 export function bookGridActs<Row extends BookRow>(acts: BookGridActs, model: () => BookModel<Row>): GridActs {
   const isWritten = ({ column }: CellKey) => model().columnOf(column)?.write !== undefined;
-  /** What stays the same is not written. */
+  /** Skips texts that stay the same. */
   const write = (texts: readonly CellText[]) => {
     const changed = texts.filter((text) => model().copied(text) !== text.text);
     const refused = changed.length === 0 ? undefined : acts.write(changed);
@@ -26,7 +26,7 @@ export function bookGridActs<Row extends BookRow>(acts: BookGridActs, model: () 
   };
   return {
     enter: (text) => acts.write([text]),
-    // A field that is not written in is left alone by filling, and refuses what is pasted over it.
+    // Filling skips a field that cannot be edited; pasting over it is refused.
     write: (texts, by) => write(by === 'fill' ? texts.filter(isWritten) : texts),
     clear: (cells) => write(cells.filter(isWritten).map((cell) => ({ ...cell, text: '' }))),
     refuse: acts.refuse,

@@ -8,7 +8,7 @@ import { fieldPaint, type PaintedField } from './paint-field.ts';
 
 export interface BookGrid<Row extends BookRow> {
   readonly show: (model: BookModel<Row>) => void;
-  /** Chooses a field, brings it into sight and gives it the keyboard; `false` where there is no such row. */
+  /** Selects a field, scrolls it into view and focuses it; `false` if there is no such row. */
   readonly go: (row: string, column?: string) => boolean;
   /** The same, and opens it. */
   readonly write: (row: string, column?: string) => void;
@@ -57,10 +57,10 @@ export function bookGrid<Row extends BookRow>(parts: BookGridParts<Row>): BookGr
   };
 }
 
-/** Rows of 24 px and heads of two lines, in rem. */
+/** Height of a row, 24 px, in rem. Heads have two lines. */
 const ROW = 1.5;
 const HEAD = 2.5;
-/** At this width, in rem, and less the page is one column. */
+/** Up to this width, in rem, the page has one column. */
 const NARROW = 60;
 
 function bookLayout<Row extends BookRow>(model: () => BookModel<Row>): GridLayout {
@@ -84,7 +84,7 @@ function bookLayout<Row extends BookRow>(model: () => BookModel<Row>): GridLayou
   };
 }
 
-/** Pixels to one rem. */
+/** Pixels per rem. */
 function remNow(): number {
   return Number.parseFloat(getComputedStyle(document.documentElement).fontSize) || 16;
 }

@@ -19,17 +19,17 @@ export interface BookPlaceParts<Row extends BookRow> {
   readonly api: BookApi;
   readonly table: BookTable<Row>;
   readonly aside?: string;
-  /** Acts of this book alone, before those of every book. */
+  /** Acts of this book alone, shown before those of every book. */
   readonly acts?: readonly PlaceAct[];
-  /** Over the grid: where else one may go, sheets that are open. */
+  /** Shown over the grid: links to other views, and open dialogs. */
   readonly above?: () => ComponentChildren;
-  /** About the chosen row. */
+  /** The side panel for the selected row. */
   readonly slip?: (row: Row, context: BookContext) => ComponentChildren;
-  /** Said in place of the grid while there is no row. */
+  /** Shown instead of the grid while there is no row. */
   readonly whenEmpty?: string;
 }
 
-/** A book as a place of the page: its grid, its acts, and beside it what there is to say of the chosen row. */
+/** A book as a view of the page: its grid, its acts, and a side panel for the selected row. */
 export function bookPlace<Row extends BookRow>(parts: BookPlaceParts<Row>): (route: Route) => PlaceView {
   const { api, table, aside = '', whenEmpty = `There is no ${table.one} here yet.` } = parts;
   const chosen = signal<readonly string[]>([]);
@@ -115,7 +115,7 @@ function copyRow<Row extends BookRow>(
   grid.current?.write(made.id);
 }
 
-/** What a table would write, done by the act for it. */
+/** Makes the change of a table with the matching act. */
 function putInto({ doAct }: BookApi, change: Change): string | undefined {
   if (isEmptyChange(change)) return undefined;
   const { label, added: made, updated } = change;
@@ -167,7 +167,7 @@ interface SheetParts<Row extends BookRow> {
 
 function BookSheetView<Row extends BookRow>({ parts: { api, table }, acts, grid, start }: SheetParts<Row>) {
   const host = useRef<HTMLDivElement>(null);
-  // At once: its first row takes the keyboard, and must not take it back from where it has gone since.
+  // In the layout effect: the first row takes the focus, and must not take it back after it has moved elsewhere.
   useLayoutEffect(() => {
     if (!host.current) return undefined;
     const model = bookModel(table, api.derived.peek());

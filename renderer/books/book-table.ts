@@ -3,9 +3,9 @@ import type { Change } from '#shared-calc/records/change.ts';
 import type { Result } from '#shared-calc/result.ts';
 import type { BookContext } from './book-api.ts';
 
-/** A row of a book: a record, with what else is shown beside it. */
+/** A row of a book: a record, and what else is shown with it. */
 export interface BookRow {
-  /** Of the record; it stays while the row is there. */
+  /** The record's id; constant while the row exists. */
   readonly id: string;
 }
 
@@ -15,21 +15,21 @@ export interface BookFlag {
   readonly says: string;
 }
 
-/** One field of every row. Its write answers a change of the book, or a sentence that says why not. */
+/** One field of every row. Its write returns a change of the book, or a sentence that says why not. */
 export interface BookColumn<Row> {
   readonly key: string;
   readonly title: string;
-  /** As shown behind the title; empty where the figure needs none. */
+  /** Shown after the title; empty if the figure needs none. */
   readonly unit: string;
   readonly look: 'figure' | 'words';
   /** Width in rem. */
   readonly width: number;
-  /** As painted. */
+  /** As displayed. */
   readonly show: (row: Row) => string;
-  /** What the field opens with, and what is copied. */
+  /** The text the field opens with and copies. */
   readonly entry: (row: Row) => string;
   readonly flag?: (row: Row) => BookFlag | undefined;
-  /** Words that may stand here. */
+  /** Words that are allowed here. */
   readonly options?: readonly string[];
   /** Left out where the field is worked or stays as it was made; then `closed` says why. */
   readonly write?: (row: Row, text: string) => Result<Change, string>;
@@ -50,14 +50,14 @@ export interface MadeRow {
 
 /** A book as one table: where its rows come from, and what may be done with them. */
 export interface BookTable<Row extends BookRow> {
-  /** For readers: "Tank book, one tank a row". */
+  /** For screen readers: "Tank book, one tank a row". */
   readonly label: string;
   /** A row in words: "tank". */
   readonly one: string;
   readonly rows: (context: BookContext) => readonly Row[];
-  /** The first heads the row and is not written in. */
+  /** The first column heads the row and cannot be edited. */
   readonly columns: (context: BookContext) => readonly BookColumn<Row>[];
-  /** As it is found and spoken of: "T07 Rectangle 900 × 445 × 600". */
+  /** The row's name for finding and messages: "T07 Rectangle 900 × 445 × 600". */
   readonly nameOf: (row: Row) => string;
   readonly add?: (context: BookContext) => MadeRow;
   readonly copy?: (context: BookContext, row: Row) => MadeRow;

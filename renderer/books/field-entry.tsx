@@ -15,13 +15,13 @@ export interface FieldEntryParts<K extends RecordKind> {
   readonly record: RecordOf<K>;
   readonly field: string & keyof RecordOf<K>;
   readonly context: BookContext;
-  /** Takes the record with the field as it was entered, or says why not. */
+  /** Receives the record with the new field value, or returns why not. */
   readonly put: (record: RecordOf<K>) => string | undefined;
-  /** Where the place has more to say than the field's own help. */
+  /** Replaces the field's own help if the view has more to say. */
   readonly hint?: string;
 }
 
-/** An entry for one field of a record, as the field describes itself. */
+/** An input for one field of a record, built from the field's own description. */
 export function FieldEntry<K extends RecordKind>(parts: FieldEntryParts<K>) {
   const { kind, record, field: key, context, put } = parts;
   const field = fieldOf(kind, key);

@@ -1,7 +1,7 @@
 import type { RuleHelp } from '#renderer/writing/rule-help.ts';
 import type { BookRow, Box } from './book-table.ts';
 
-/** Help with the text of one field: what is wrong with it while it is written, and the words that may stand there. */
+/** Help with the text of one field: its faults while it is being written, and the words allowed there. */
 export function fieldHelp<Row extends BookRow>({ row, column }: Box<Row>): RuleHelp {
   const entry = column.entry(row);
   const options = column.options ?? [];

@@ -1,4 +1,4 @@
-/** The next free code of a book: after T12 comes T13; a book without any begins at T01. */
+/** The next free code of a book: T13 after T12; the first code is T01. */
 export function nextCode(letters: string, taken: Iterable<string>): string {
   const codes = new Set(taken);
   const form = new RegExp(`^${letters}(\\d+)$`);

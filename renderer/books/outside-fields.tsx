@@ -14,7 +14,7 @@ interface FieldsParts {
   readonly display: Display;
 }
 
-/** What a shape is measured by on the outside. */
+/** The outside measurements of a shape. */
 export function OutsideFields({ shape, texts, write, display }: FieldsParts) {
   const faults = outsideFaults(texts, display);
   const unit = shownUnitWords('mm', display);
@@ -35,7 +35,7 @@ export function OutsideFields({ shape, texts, write, display }: FieldsParts) {
   );
 }
 
-/** What panes, seams and frame leave of it inside, with how, or why nothing follows. */
+/** The inside size after panes, seams and frame, with its working, or why there is none. */
 export function InsideWorked({ inside }: { readonly inside: Result<InsideSizes, string> | undefined }) {
   return (
     <div class="in-words" aria-live="polite">

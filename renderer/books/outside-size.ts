@@ -6,7 +6,7 @@ import { failed, ok, type Result } from '#shared-calc/result.ts';
 import { insideSize } from '#shared-calc/trade/geometry/inside-size.ts';
 import { said } from '#shared-calc/words/say-entry-fault.ts';
 
-/** What is measured on the outside, as it is written. */
+/** Outside measurements, as typed. */
 export interface OutsideTexts {
   readonly length: string;
   readonly depth: string;
@@ -16,7 +16,7 @@ export interface OutsideTexts {
   readonly glass: string;
   readonly base: string;
   readonly seam: string;
-  /** What the frames take of length and depth, and of the height. */
+  /** What the frames take off length and depth, and off the height. */
   readonly sideFrame: string;
   readonly topFrame: string;
 }
@@ -35,13 +35,13 @@ export const nothingOutside: OutsideTexts = {
   topFrame: '0',
 };
 
-/** One inside measurement with how it came about. */
+/** One inside measurement with its working. */
 export interface InsideMeasure {
   readonly key: 'insideLengthMm' | 'insideDepthMm' | 'insideHeightMm' | 'sideReturnMm';
   readonly mm: number;
   /** "Length: 912 mm less 2 panes of 6 mm = 900 mm" */
   readonly working: string;
-  /** Where it should be looked at twice. */
+  /** Why the measurement should be checked. */
   readonly warning: string | undefined;
 }
 
@@ -51,7 +51,7 @@ export interface InsideSizes {
   readonly baseGlassMm: number;
 }
 
-/** What is asked of a shape from outside, with its name there. */
+/** The outside measurements a shape needs, with their names for that shape. */
 export function outsideFields(shape: Tank['shape']): readonly (readonly [key: OutsideKey, label: string])[] {
   const sides: Readonly<Record<Tank['shape'], readonly (readonly [OutsideKey, string])[]>> = {
     rectangle: lengthAndDepth,
@@ -80,15 +80,15 @@ const ofEveryShape = [
   ['topFrame', 'Frame, top and foot'],
 ] as const;
 
-/** Left empty: a base as thick as the walls, no seam, no frame. */
+/** May be empty: then the base is as thick as the walls, and there is no seam and no frame. */
 const mayBeEmpty: readonly OutsideKey[] = ['base', 'seam', 'sideFrame', 'topFrame'];
 
-/** Whether all is written that an inside size follows from. */
+/** Whether everything is filled in that the inside size needs. */
 export function isBegun(texts: OutsideTexts, shape: Tank['shape']): boolean {
   return outsideFields(shape).every(([key]) => mayBeEmpty.includes(key) || texts[key].trim() !== '');
 }
 
-/** What is wrong with each field that is filled in. */
+/** The fault of each field that is filled in. */
 export function outsideFaults(texts: OutsideTexts, display: Display): Readonly<Partial<Record<OutsideKey, string>>> {
   const faults: Partial<Record<OutsideKey, string>> = {};
   for (const key of outsideKeys) {
@@ -99,9 +99,9 @@ export function outsideFaults(texts: OutsideTexts, display: Display): Readonly<P
 }
 
 /**
- * Inside measurements from outside ones: length and depth go through two panes and their seams, the height through
- * the base alone; frames come off besides. A hexagon is taken across its flats, and a corner's return is shorter by
- * what its slanting front takes. A base left empty is as thick as the walls.
+ * Inside measurements from outside ones. Length and depth lose two panes and their seams, the height loses only the
+ * base; frames come off as well. A hexagon is measured across its flats. A corner tank's return loses what its
+ * slanting front takes. An empty base is as thick as the walls.
  */
 export function insideFrom(texts: OutsideTexts, shape: Tank['shape'], display: Display): Result<InsideSizes, string> {
   const read = readAll(texts, shape, display);
@@ -150,7 +150,7 @@ function sidesOf(shape: Tank['shape'], outside: Outside): readonly Making[] {
   }
 }
 
-/** A regular hexagon is the square root of 3 sides across its flats. */
+/** Across its flats a regular hexagon measures the square root of 3 times its side. */
 function hexagonSide(wanted: Wanted, display: Display): Result<InsideMeasure, string> {
   const flats = insideOf({ ...wanted, outside: wanted.outside * Math.sqrt(3) }, display);
   if (!flats.ok) return flats;
@@ -159,7 +159,7 @@ function hexagonSide(wanted: Wanted, display: Display): Result<InsideMeasure, st
   return ok({ ...flats.value, mm, working });
 }
 
-/** The front of a corner tank stands at 45 degrees: it takes the square root of 2 of what one wall takes. */
+/** The front of a corner tank is at 45 degrees: it takes the square root of 2 times what one wall takes. */
 function cornerReturn(
   { sideReturn, glass, seam, sideFrame }: Outside,
   display: Display,
@@ -171,7 +171,7 @@ function cornerReturn(
   return ok({ key: 'sideReturnMm', mm, working, warning: undefined });
 }
 
-/** Glass is not measured finer. */
+/** Glass is measured to 0.1 mm, no finer. */
 function tenthMm(mm: number): number {
   return Math.round(mm * 10) / 10;
 }
@@ -183,7 +183,7 @@ function sayMm(mm: number, display: Display): string {
 /** Shapes that are as deep as they are long. */
 const asDeepAsLong: readonly Tank['shape'][] = ['cylinder', 'hexagon', 'corner'];
 
-/** The tank with its inside measurements; all but a rectangle and a bow front are as deep as they are long. */
+/** The tank with its inside measurements. Every shape except a rectangle and a bow front is as deep as it is long. */
 export function withInside(tank: Tank, { measures, glassMm, baseGlassMm }: InsideSizes): Tank {
   const sizes = Object.fromEntries(measures.map(({ key, mm }) => [key, mm]));
   const next = { ...tank, ...sizes, glassMm, baseGlassMm };

@@ -2,7 +2,7 @@ import type { CellPaint } from '#renderer/grid/live-cells.ts';
 import { makeElement, makeSign, spokenAs } from '#renderer/grid/make-element.ts';
 import type { BookColumn, BookFlag, BookRow, Box } from './book-table.ts';
 
-/** What a field shows and how it is read out. */
+/** The display text of a field, and its text for screen readers. */
 export interface PaintedField {
   readonly figure: string;
   readonly look: BookColumn<BookRow>['look'];

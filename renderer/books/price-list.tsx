@@ -14,13 +14,13 @@ import { said } from '#shared-calc/words/say-entry-fault.ts';
 
 interface PriceListParts {
   readonly pack: Pack;
-  /** As it is spoken of: "T07", "10 L of M01". */
+  /** The pack's name in messages: "T07", "10 L of M01". */
   readonly of: string;
   readonly context: BookContext;
   readonly api: BookApi;
 }
 
-/** What a pack has cost and will cost, each price from its day, and a new one. */
+/** The past, present and future prices of a pack, each with its first day, and a form for a new one. */
 export function PriceList({ pack, of, context, api }: PriceListParts) {
   const prices = pricesOf(context.records, pack.id);
   const now = priceOn(context.records, pack.id, context.today);

@@ -16,7 +16,7 @@ export interface Rewritten<K extends RecordKind> {
   readonly to: RecordOf<K>;
 }
 
-/** One record rewritten, held against what a book keeps; the same again is an empty change. */
+/** Updates one record, checked against the book's rules; an unchanged record gives an empty change. */
 export function updateRecord<K extends RecordKind>(
   label: string,
   kind: K,

@@ -11,7 +11,7 @@ import type { BookContext } from './book-api.ts';
 import type { BookColumn, BookRow } from './book-table.ts';
 import { updateRecord } from './put-record.ts';
 
-/** Widths in rem: of single fields, and of every other figure. */
+/** Widths in rem: of single fields, and of all other figures. */
 export interface Widths {
   readonly figures?: number;
   readonly [key: string]: number | undefined;
@@ -23,7 +23,7 @@ interface ColumnParts<K extends RecordKind, Row> {
   readonly widths?: Widths;
 }
 
-/** The fields of a kind as columns of a table whose rows hold such a record, all but its code. */
+/** The fields of a kind as columns of a table whose rows hold such a record, except its code. */
 export function recordColumns<K extends RecordKind, Row extends BookRow>(
   parts: ColumnParts<K, Row>,
   context: BookContext,
@@ -32,7 +32,7 @@ export function recordColumns<K extends RecordKind, Row extends BookRow>(
   return fields.map(([key, field]) => fieldColumn(parts, { key, field, context }));
 }
 
-/** Columns with others that are no fields of the record, behind one of them. */
+/** Inserts columns that are not fields of the record after one of its columns. */
 export function insertAfter<Row>(
   columns: readonly BookColumn<Row>[],
   key: string,
@@ -79,7 +79,7 @@ export function isFigure({ kind }: Field): boolean {
   return kind === 'figure' || kind === 'count' || kind === 'money';
 }
 
-/** The unit beside a figure; empty where it needs none. */
+/** The unit shown with a figure; empty if it needs none. */
 export function unitBeside(field: Field, display: Display): string {
   const unit = unitOfField(field, display);
   return unit === 'each' ? '' : unitWords(unit, display.currency);

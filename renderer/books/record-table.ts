@@ -9,7 +9,7 @@ import { recordColumns, type Widths } from './record-columns.ts';
 import { freshRecord } from '#shared-calc/records/edit-field.ts';
 import { mayGo } from './uses-of.ts';
 
-/** A row that is one record and nothing beside it. */
+/** A row that is exactly one record. */
 export interface RecordRow<K extends RecordKind> extends BookRow {
   readonly record: RecordOf<K>;
 }
@@ -18,15 +18,15 @@ export interface RecordTableParts<K extends RecordKind> {
   readonly kind: K;
   readonly label: string;
   readonly one: string;
-  /** What codes of new rows begin with. */
+  /** Prefix of the codes of new rows. */
   readonly letters: string;
   readonly codeWidth?: number;
   readonly widths?: Widths;
-  /** As a row is found and spoken of, beside its code. */
+  /** The row's name without its code, for finding and messages. */
   readonly wordsOf: (record: RecordOf<K>) => string;
-  /** What a new record has, beside the fresh values of its fields. */
+  /** Values of a new record that differ from the defaults of its fields. */
   readonly fresh?: (context: BookContext) => Partial<RecordOf<K>>;
-  /** Order of the rows; by code where left out. */
+  /** Order of the rows; by code if absent. */
   readonly order?: (one: RecordOf<K>, other: RecordOf<K>) => number;
 }
 
@@ -62,7 +62,7 @@ export function recordTable<K extends RecordKind>(parts: RecordTableParts<K>): B
   };
 }
 
-/** The code that heads a row. Others mean a record by it, so that it stays. */
+/** The code that heads a row. It cannot be edited, because other records refer to it. */
 export function codeColumn<Row extends BookRow>(width: number): BookColumn<Row> {
   const codeOf = ({ id }: Row) => id;
   const closed = 'A code stays as it is, for others go by it. Copy the row to have it under another code.';

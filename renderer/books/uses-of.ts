@@ -2,7 +2,7 @@ import { WORK_GROUP } from '#shared-calc/price/quote-rules.ts';
 import type { RecordKind, Records } from '#shared-calc/records/records.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
 
-/** What would be left without the record it means, each as it is spoken of. */
+/** Names of the records that refer to this one. */
 type UsersOf = (id: string, records: Records) => readonly string[];
 
 const users: Readonly<Partial<Record<RecordKind, UsersOf>>> = {
@@ -71,12 +71,12 @@ const users: Readonly<Partial<Record<RecordKind, UsersOf>>> = {
   rate: (id) => (pricedBy.has(id) ? ['the price of every hour'] : []),
 };
 
-/** Rates that the sums of a quote ask for by name. */
+/** Rates that the sums of a quote use by name. */
 const pricedBy = new Set(['R-builder', 'R-overhead']);
 
 const tellAtMost = 4;
 
-/** Whether these records may go; else what still needs the first of them, by name, and the cure. */
+/** Whether these records can be removed; if not, names what still needs the first of them, with the cure. */
 export function mayGo(kind: RecordKind, ids: readonly string[], records: Records): Result<undefined, string> {
   for (const id of ids) {
     const by = [...new Set(users[kind]?.(id, records) ?? [])];

@@ -10,20 +10,20 @@ export interface BoxText {
   readonly text: string;
 }
 
-/** A field that was not taken, with the reason. */
+/** A field that was refused, with the reason. */
 export interface RefusedBox {
   readonly row: string;
-  /** As the column is headed. */
+  /** The column's heading. */
   readonly column: string;
   readonly says: string;
 }
 
 /**
- * One change of the book from texts for several fields, each put in after the one before, so that two fields of
- * one record go together. Where any is refused, all are, each named.
+ * One change of the book from texts for several fields. Each is applied after the one before, so that two fields of
+ * one record can be set together. If any is refused, all are, each named.
  *
- * Rows do not read each other, so that one round takes a field of every row and the book is laid out once a round,
- * not once a field.
+ * Rows do not read each other. One round therefore takes a field of every row, and the table is rebuilt once a round
+ * and not once a field.
  */
 export function writeBoxes<Row extends BookRow>(
   table: BookTable<Row>,
@@ -43,7 +43,7 @@ export function writeBoxes<Row extends BookRow>(
   return ok(oneOf(inOrder(written.changes).map(({ change }) => change)));
 }
 
-/** A text with its place among those given. */
+/** A text with its index among those given. */
 type Numbered = BoxText & { readonly at: number };
 
 interface Written {
@@ -53,7 +53,7 @@ interface Written {
 
 interface Round {
   readonly changes: readonly Change[];
-  /** Texts of rows that have changed, or whose record another row has changed: they need the book laid out anew. */
+  /** Texts of rows that have changed, or whose record another row has changed: they need the table rebuilt first. */
   readonly left: readonly Numbered[];
 }
 

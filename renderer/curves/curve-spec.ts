@@ -1,39 +1,39 @@
-/** Across, then up. */
+/** x, then y. */
 export type CurvePoint = readonly [across: number, up: number];
 
 export type CurveInk = 'ink' | 'muted' | 'water' | 'amber' | 'red';
 
-/** A line of a picture; what breaks off and goes on elsewhere is told in pieces. */
+/** A line of a chart; a line with gaps is given in pieces. */
 export interface CurveLine {
   readonly pieces: readonly (readonly CurvePoint[])[];
   readonly ink: CurveInk;
-  /** What would be, not what is. */
+  /** Possible, not actual. */
   readonly dashed?: boolean;
   readonly thin?: boolean;
   readonly filled?: boolean;
 }
 
-/** Words that stand where something runs or happens. */
+/** A text at a point of the chart. */
 export interface CurveWords {
   readonly at: CurvePoint;
   readonly words: string;
   readonly ink: CurveInk;
-  /** How the words lie to the point; `middle` above it. */
+  /** Side of the point the words are on; `middle` is above it. */
   readonly lie: 'left' | 'right' | 'middle';
-  /** Above or below the point, in px. */
+  /** Distance above or below the point, px. */
   readonly away?: number;
   readonly strong?: boolean;
   readonly dot?: boolean;
 }
 
-/** A fall from one point straight down to another. */
+/** A vertical fall from one point to another. */
 export interface CurveDrop {
   readonly across: number;
   readonly from: number;
   readonly to: number;
 }
 
-/** A part of the way across, told at the top. */
+/** A part of the x axis, named at the top. */
 export interface CurvePhase {
   readonly from: number;
   readonly to: number;
@@ -44,24 +44,24 @@ export interface CurvePhase {
 export interface CurveAxis {
   readonly unit: string;
   readonly most: number;
-  /** Where something happens; round figures where left out. */
+  /** Ticks where something happens; round figures by default. */
   readonly ticks?: readonly number[];
   readonly least?: number;
 }
 
 export interface FigureTable {
   readonly headings: readonly string[];
-  /** Figures as they are read. */
+  /** Figures as text. */
   readonly rows: readonly (readonly string[])[];
 }
 
-/** A picture, what it shows and its figures. */
+/** A chart, what it shows, and its figures. */
 export interface CurveSpec {
-  /** What is seen. */
+  /** What the chart shows. */
   readonly title: string;
-  /** On what grounds. */
+  /** What it is based on. */
   readonly under: string;
-  /** The same for those who do not see it. */
+  /** The same for screen readers. */
   readonly label: string;
   readonly across: CurveAxis;
   readonly up: CurveAxis;

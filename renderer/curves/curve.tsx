@@ -4,12 +4,12 @@ import { drawCurve } from './draw-curve.ts';
 import { Plate } from './plate.tsx';
 
 interface CurveParts {
-  /** Made once for the same figures: a new one is drawn anew. */
+  /** Keep the same object for the same figures: a new object is drawn again. */
   readonly spec: CurveSpec;
   readonly decimalComma: boolean;
 }
 
-/** A picture of lines, with its figures. */
+/** A chart of lines, with its figures. */
 export function Curve({ spec, decimalComma }: CurveParts) {
   const host = useRef<HTMLDivElement>(null);
   useEffect(() => (host.current ? drawCurve(host.current, spec, decimalComma) : undefined), [spec, decimalComma]);

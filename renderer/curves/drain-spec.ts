@@ -7,14 +7,14 @@ import { roundTicks } from './round-ticks.ts';
 interface Season {
   readonly name: 'summer' | 'winter';
   readonly ink: 'water' | 'ink';
-  /** L a day, and the day on which it is full. */
+  /** L per day, and the day on which it is full. */
   readonly gain: number;
   readonly full: number;
 }
 
 const NEVER_DAYS = 3650;
 
-/** Water standing in the drainage until it is full, summer and winter; nothing where it never fills. */
+/** Water in the drainage until it is full, summer and winter; nothing if it never fills. */
 export function drainSpec(figures: DrainFigures, decimalComma: boolean): CurveSpec | undefined {
   const seasons = [seasonOf('summer', figures.summerMl, figures), seasonOf('winter', figures.winterMl, figures)].filter(
     ({ full }) => full < NEVER_DAYS,
@@ -123,7 +123,7 @@ function weeksOrDays(days: number): string {
   return days % 7 === 0 && days > 14 ? `${days / 7} weeks` : `${days} ${days === 1 ? 'day' : 'days'}`;
 }
 
-/** Every week, or every so many weeks that no more than a dozen stand there. */
+/** Every week, or every n-th week so that there are at most a dozen ticks. */
 function weekTicks(most: number, every: number): readonly number[] {
   const step = every < 14 ? Math.max(1, Math.ceil(most / 12)) : 7 * Math.ceil(most / 7 / 12);
   return Array.from({ length: Math.floor(most / step) + 1 }, (_, at) => at * step);

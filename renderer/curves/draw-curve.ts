@@ -8,10 +8,10 @@ import { inksOf } from './inks.ts';
 import { roundTicks } from './round-ticks.ts';
 
 const HEIGHT = 300;
-/** Below this there is nothing to draw on: the picture is not on the page now. */
+/** Narrower than this, px, the chart is not on the page. */
 const LEAST_WIDTH = 40;
 
-/** Draws a picture into its place and keeps it as wide as that, in the colours of the day; answers how to take it away. */
+/** Draws a chart into its host, with the host's width and the current colours; returns a function that removes it. */
 export function drawCurve(host: HTMLElement, spec: CurveSpec, decimalComma: boolean): () => void {
   const ink = inksOf(host);
   const family = getComputedStyle(host).fontFamily;

@@ -4,13 +4,13 @@ import type { Ground } from './inks.ts';
 
 export interface Brush {
   readonly ink: (name: Ground) => string;
-  /** `12px …` in the page's own letters, for one step of the screen. */
+  /** `12px …` in the page's font, scaled to the screen's pixels. */
   readonly font: (px: number, strong?: boolean) => string;
 }
 
 const SIZE = 12;
 
-/** Units, phases, drops and words over the drawn lines. */
+/** Draws units, phases, drops and words over the lines. */
 export function drawWords(plot: uPlot, spec: CurveSpec, brush: Brush): void {
   const { ctx } = plot;
   ctx.save();
@@ -22,7 +22,7 @@ export function drawWords(plot: uPlot, spec: CurveSpec, brush: Brush): void {
   ctx.restore();
 }
 
-/** Units stand at the ends of the axes. */
+/** Units are at the ends of the axes. */
 function drawUnits(plot: uPlot, { across, up }: CurveSpec, brush: Brush): void {
   const { ctx, bbox } = plot;
   const px = step();
@@ -105,7 +105,7 @@ function drawWord(
   ctx.fillText(words, x + beside, y + away * px);
 }
 
-/** Points of the screen to one px. */
+/** Screen pixels per CSS px. */
 function step(): number {
   return window.devicePixelRatio;
 }

@@ -12,7 +12,7 @@ interface Harvest {
 }
 
 const SHOWN = 7;
-/** After so many harvests what is taken hardly changes any more. */
+/** After this many harvests the amount taken hardly changes. */
 const SETTLED = 200;
 
 /** Animals in a tub from its start through its first harvests; nothing for kinds whose tubs are used up. */

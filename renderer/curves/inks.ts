@@ -3,8 +3,8 @@ import type { CurveInk } from './curve-spec.ts';
 export type Ground = CurveInk | 'rule' | 'rule-strong' | 'paper-raised';
 
 /**
- * The page's own colours, as the drawing wants them: what light and dark come to now. Only a property that takes a
- * colour tells that, so each is asked of a mark of its own.
+ * The page's own colours, resolved for light or dark. Only a property that takes a colour returns the resolved value,
+ * so each is read from an element of its own.
  */
 export function inksOf(host: HTMLElement): (name: Ground) => string {
   const marks = new Map<Ground, HTMLElement>();

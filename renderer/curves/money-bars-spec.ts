@@ -2,13 +2,13 @@ import { writeNumber } from '#shared-calc/quantity/write-figure.ts';
 import type { QuoteSums } from '#shared-calc/price/quote-sums.ts';
 import type { FigureTable } from './curve-spec.ts';
 
-/** One group's price: what it costs us, and what is left of it. */
+/** One group's price: its cost to us, and the margin. */
 export interface MoneyBar {
   readonly name: string;
-  /** As parts of the dearest bar, 0 to 1. */
+  /** Shares of the dearest bar, 0 to 1. */
   readonly cost: number;
   readonly margin: number;
-  /** The price as it is read. */
+  /** The price as text. */
   readonly price: string;
 }
 
@@ -27,7 +27,7 @@ export interface MoneyWords {
   readonly money: (coins: number) => string;
 }
 
-/** Where the money of a quote goes: its lines before tax, the dearest first; nothing while it has no price. */
+/** The lines of a quote before tax, the dearest first; nothing while it has no price. */
 export function moneyBarsSpec({ lines, netCoins, costCoins }: QuoteSums, words: MoneyWords): MoneyBarsSpec | undefined {
   const { currency, money } = words;
   const sorted = lines.filter(({ priceCoins }) => priceCoins > 0).toSorted((a, b) => b.priceCoins - a.priceCoins);
@@ -40,7 +40,7 @@ export function moneyBarsSpec({ lines, netCoins, costCoins }: QuoteSums, words: 
     label: `Price before tax by group: ${sorted.map(({ label, priceCoins }) => `${label} ${money(priceCoins)}`).join(', ')}`,
     bars: sorted.map(({ label, costCoins: cost, priceCoins }) => ({
       name: label,
-      // What is sold under its cost has no margin to show.
+      // A group sold below cost has no margin to show.
       cost: Math.min(cost, priceCoins) / first.priceCoins,
       margin: Math.max(0, priceCoins - cost) / first.priceCoins,
       price: money(priceCoins),

@@ -4,14 +4,14 @@ import type { TreatmentPlan } from '#shared-calc/trade/heat/leaf-treat-time.ts';
 import type { TreatmentWay } from '#shared-calc/trade/heat/leaf-treatment.ts';
 import type { CurvePoint } from './curve-spec.ts';
 
-/** The core of one batch as planned: nothing for boiling, where the pot is timed and not the core. */
+/** The planned core temperature of one batch; nothing for boiling, which times the pot and not the core. */
 export interface PlannedCore {
-  /** Minutes from the start of the batch until the medium is there. */
+  /** Minutes from the start of the batch until the medium is at temperature. */
   readonly from: number;
-  /** Minutes more until the core is. */
+  /** Further minutes until the core is. */
   readonly comeUp: number;
   readonly target: number;
-  /** To the end of the hold. */
+  /** Up to the end of the hold. */
   readonly points: readonly CurvePoint[];
 }
 

@@ -9,11 +9,11 @@ interface PlateParts {
   readonly title: string;
   readonly under: string;
   readonly table: FigureTable;
-  /** The picture itself, told to readers by itself. */
+  /** The chart, which has its own text for screen readers. */
   readonly children: ComponentChildren;
 }
 
-/** A picture with its heading, its grounds, and its figures as a table one key away: T. */
+/** A chart with its heading, its basis, and its figures as a table, toggled with T. */
 export function Plate({ title, under, table, children }: PlateParts) {
   const figure = useRef<HTMLElement>(null);
   const [asTable, setAsTable] = useState(false);
@@ -53,7 +53,7 @@ function FiguresTable({ title, table: { headings, rows } }: { readonly title: st
   );
 }
 
-/** T within a plate turns that one, T elsewhere on the page turns them all; in a field it is a letter. */
+/** T within a plate toggles that plate, T elsewhere on the page toggles all; in a field it is a letter. */
 function listenForTable(own: () => HTMLElement | null, turn: () => void): () => void {
   const onKey = (event: KeyboardEvent) => {
     const { key, ctrlKey, metaKey, altKey, target } = event;
@@ -68,7 +68,7 @@ function listenForTable(own: () => HTMLElement | null, turn: () => void): () => 
   return () => document.removeEventListener('keydown', onKey);
 }
 
-/** Over the plate lies a sheet, and the key was for that. */
+/** A dialog is open over the plate, and the key was meant for that. */
 function isUnder(plate: HTMLElement | null, target: Element): boolean {
   const sheet = target.closest('dialog');
   return sheet !== null && !sheet.contains(plate);

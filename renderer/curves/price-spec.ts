@@ -5,25 +5,25 @@ import { roundTicks } from './round-ticks.ts';
 /** What one build of a size costs the client. */
 export interface PricedSize {
   readonly size: string;
-  /** Inside of the tank, in the unit shown. */
+  /** Inside volume of the tank, in the unit shown. */
   readonly room: number;
   /** Tax included, in the currency. */
   readonly price: number;
 }
 
 export interface PriceWords {
-  /** Of the room: `L`. */
+  /** Unit of the volume: `L`. */
   readonly unit: string;
   readonly currency: string;
   readonly moneyDecimals: number;
   readonly decimalComma: boolean;
 }
 
-/** What a name takes of the picture, as shares of its width and height. */
+/** Size of a name, as shares of the chart's width and height. */
 const NAME_WIDTH = 0.06;
 const NAME_HEIGHT = 0.1;
 
-/** Price against size over the sizes of a job; nothing with fewer than two that are priced. */
+/** Price against size over the sizes of a job; nothing with fewer than two priced sizes. */
 export function priceSpec(sizes: readonly PricedSize[], words: PriceWords): CurveSpec | undefined {
   const sorted = sizes.toSorted((one, other) => one.room - other.room || one.price - other.price);
   const [dearest] = sorted.toSorted((one, other) => perRoom(other) - perRoom(one));
@@ -53,7 +53,7 @@ export function priceSpec(sizes: readonly PricedSize[], words: PriceWords): Curv
   };
 }
 
-/** Names stand above their points, or below where the name before would be in the way. */
+/** Names are above their points, or below if the previous name is in the way. */
 function wordsOf(sorted: readonly PricedSize[]): readonly CurveWords[] {
   const wide = (sorted.at(-1)?.room ?? 0) * NAME_WIDTH;
   const high = Math.max(...sorted.map(({ price }) => price)) * NAME_HEIGHT;
@@ -73,7 +73,7 @@ function pointOf({ room, price }: PricedSize): CurvePoint {
   return [room, price];
 }
 
-/** Sizes at the same point are named there once. */
+/** Sizes at the same point share one label. */
 function together(sizes: readonly PricedSize[]): readonly (readonly [CurvePoint, readonly string[]])[] {
   const groups = Map.groupBy(sizes, (size) => pointOf(size).join(' '));
   return [...groups.values()].flatMap(([first, ...others]) =>

@@ -4,7 +4,7 @@ import type { CoreReading } from '#shared-calc/trade/heat/kill-total.ts';
 import type { CurvePoint, CurveSpec } from './curve-spec.ts';
 import { roundTicks } from './round-ticks.ts';
 
-/** A core probe's log as two pictures: how hot the core was, and the minutes that count as they grew. */
+/** A core probe's log as two charts: the core temperature, and the counted minutes as they add up. */
 export function probeSpecs(
   readings: readonly CoreReading[],
   treatment: LoggedTreatment,
@@ -64,13 +64,13 @@ function reachedBy(readings: readonly CoreReading[], treatment: LoggedTreatment)
   return heat?.ok ? heat.value.reached : 0;
 }
 
-/** The degC that the log is held against, as its sentence says it. */
+/** The threshold the log is measured against, in degC, as its sentence states it. */
 function thresholdOf({ against }: CoreHeat): number | undefined {
   const found = /at (\d+(?:\.\d+)?) (?:degC|C)/.exec(against)?.[1];
   return found === undefined ? undefined : Number(found);
 }
 
-/** What is not reached is never rounded up to it. */
+/** A figure below the threshold is never rounded up to it. */
 function floorTenth(figure: number): number {
   return Math.floor(figure * 10 + 1e-9) / 10;
 }

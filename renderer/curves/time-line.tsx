@@ -19,7 +19,7 @@ export interface TimeRow {
   readonly marks: readonly TimeMark[];
   /** Waiting, from the first mark to the last, or longer. */
   readonly wait?: { readonly from: Day; readonly to: Day };
-  /** The chain that decides: its line is heavy. */
+  /** The critical chain: its line is heavy. */
   readonly decides?: boolean;
 }
 
@@ -43,10 +43,12 @@ interface TimeLineParts {
 const ROW = 26;
 const TOP = 30;
 const FOOT = 22;
-/** Words at the last mark, px. */
+/** Room for the words at the last mark, px. */
 const WORDS = 64;
 
-/** Jobs or steps over the days, on one scale: orders hollow, what is done or in solid, waiting as a line. */
+/**
+ * Jobs or steps over the days, on one scale. Orders are hollow; steps done or goods in are solid; waiting is a line.
+ */
 export function TimeLine({ title, under, label, rows, clashes = [], today, calendar, table }: TimeLineParts) {
   const host = useRef<HTMLDivElement>(null);
   const width = useWidth(host, 900);

@@ -9,12 +9,12 @@ export interface TimeScale {
   readonly at: (day: Day) => number;
 }
 
-/** Days on paper: wide enough to be told apart, and no wider than they need. */
+/** Least width of a day, px: wide enough to tell days apart. */
 const LEAST_PX = 3;
 const MOST_PX = 26;
 const AIR = 3;
 
-/** A scale over some days, with air at both ends, fitted to the room there is. */
+/** A scale over some days, with margins at both ends, fitted to the available width. */
 export function timeScale(days: readonly Day[], room: number): TimeScale | undefined {
   const inOrder = days.toSorted();
   const [first, last] = [inOrder[0], inOrder.at(-1)];
@@ -32,7 +32,7 @@ function daysOf({ from, to }: TimeScale): readonly Day[] {
 
 const WEEK_PX = 46;
 
-/** Mondays that are named: every one, every second, or so many that their names do not run together. */
+/** The Mondays that are named: every one, every second, or every n-th, so that their names do not overlap. */
 export function namedWeeks(scale: TimeScale): readonly Day[] {
   const every = Math.max(1, Math.ceil(WEEK_PX / (7 * scale.pxADay)));
   return daysOf(scale)
@@ -40,7 +40,7 @@ export function namedWeeks(scale: TimeScale): readonly Day[] {
     .filter((_, at) => at % every === 0);
 }
 
-/** Closed days, those that follow one another as one. */
+/** Closed days; consecutive ones are one stretch. */
 export function shutStretches(
   scale: TimeScale,
   calendar: WorkCalendar,

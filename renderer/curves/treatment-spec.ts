@@ -7,7 +7,7 @@ import { roundTicks } from './round-ticks.ts';
 
 const mediums = { steam: 'steam', boil: 'water', bake: 'oven' } as const;
 
-/** One batch as it is planned: what the medium is, and when the core gets there. */
+/** One planned batch: the temperature of the medium, and when the core reaches it. */
 export function treatmentSpec(
   way: TreatmentWay,
   plan: TreatmentPlan,

@@ -1,7 +1,7 @@
 import type { RefObject } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
 
-/** How wide an element is now, in px; the first guess until it stands on the page. */
+/** Current width of an element, px; the guess until it is on the page. */
 export function useWidth(of: RefObject<HTMLElement | null>, guess: number): number {
   const [width, setWidth] = useState(guess);
   useEffect(() => {

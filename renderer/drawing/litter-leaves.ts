@@ -13,8 +13,8 @@ export interface Leaf {
 const step = 23;
 
 /**
- * Leaves lying in a band of litter between two points of the soil's surface, the same ones every time:
- * two rows in two shades, smaller where the litter is thin, so that the drawing stays to scale.
+ * Leaves in a band of litter between two points of the soil's surface, always the same ones:
+ * two rows in two shades, smaller if the litter is thin, so that the drawing stays to scale.
  */
 export function litterLeaves(front: Point, back: Point, litter: number): readonly Leaf[] {
   const scale = Math.min(1.6, litter / 30);
@@ -51,7 +51,7 @@ function leafAt({ front, back, litter, scale, count, index, pale }: Spot): Leaf 
   return { at: { x: front.x + along, y: surface + lift }, half, turn: 48 * scatter(seed + 0.75) - 24, pale };
 }
 
-/** A figure from 0 to 1 that looks scattered and is always the same for one seed. */
+/** A number from 0 to 1 that looks random and is always the same for one seed. */
 function scatter(seed: number): number {
   const wave = Math.sin(seed * 127.1 + 11.7) * 43_758.5453;
   return wave - Math.floor(wave);

@@ -1,13 +1,13 @@
 import type { LabelWanted } from './section-shapes.ts';
 
 export interface LabelPlaced extends LabelWanted {
-  /** Where its words stand, in the same measure as `at`. */
+  /** Height of its words, in the same unit as `at`. */
   readonly y: number;
 }
 
 /**
- * Labels in order of height, each as near its place as it may be with `apart` between neighbours
- * and the lowest not under `lowest`.
+ * Labels in order of height, each as near its wanted height as possible with `apart` between neighbours
+ * and the lowest not below `lowest`.
  */
 export function placeLabels(wanted: readonly LabelWanted[], apart: number, lowest: number): readonly LabelPlaced[] {
   const placed: LabelPlaced[] = [];

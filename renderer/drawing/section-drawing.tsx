@@ -4,16 +4,16 @@ import { placeLabels } from './place-labels.ts';
 import { sectionGeometry } from './section-geometry.ts';
 import type { Lamp, Layer, LinePart, Point, SectionGeometry } from './section-shapes.ts';
 
-/** Between labels: 72 mm, but never so near that they touch nor so far that they straggle, px. */
+/** Distance between labels, px: 72 mm, at least 12 px so that they do not touch, at most 15 px. */
 const labelApart = (scale: number) => Math.min(15, Math.max(12, 72 * scale));
 /** From the floor to the middle of the lowest label, px. */
 const lowestLabel = 5.5;
 
 interface Drawing {
   readonly figures: SectionFigures;
-  /** Pixels to one millimetre. */
+  /** Pixels per millimetre. */
   readonly scale: number;
-  /** Whose section it is, for readers. */
+  /** Whose section it is, for screen readers. */
   readonly of: string;
   readonly labels?: boolean;
 }
@@ -101,7 +101,7 @@ function Water({ d }: { readonly d: string }) {
   );
 }
 
-/** The lower half is solid, leaves make the rest of the depth. */
+/** The lower half is solid; leaves make up the rest of the depth. */
 function Litter({ outline }: { readonly outline: readonly Point[] }) {
   const [front, back, top] = outline;
   if (!front || !back || !top) return null;
@@ -118,7 +118,7 @@ function Litter({ outline }: { readonly outline: readonly Point[] }) {
   );
 }
 
-/** Where it lies is in the path itself: each `transform` would be a piece of its own to paint, in hundreds of leaves. */
+/** The position is part of the path: with hundreds of leaves, each `transform` would be a separate piece to paint. */
 function leafPath({ at, half, turn }: Leaf): string {
   const angle = (turn * Math.PI) / 180;
   const spot = (along: number, over: number) => {
@@ -201,7 +201,7 @@ function round(mm: number): number {
   return Math.round(mm * 10) / 10 + 0;
 }
 
-/** The drawing in words, for readers: `side on: drainage 40, water 30, ... millimetres, 3 lamps`. */
+/** The drawing in words, for screen readers: `side on: drainage 40, water 30, ... millimetres, 3 lamps`. */
 function saySection(geometry: SectionGeometry): string {
   const layers = geometry.labels.map((label) => `${label.word} ${label.figure}`).join(', ');
   const count = geometry.lamps.length;

@@ -1,8 +1,8 @@
 import type { Tank } from '#shared-calc/records/records.ts';
 
 /**
- * What a section drawing is drawn from, all in mm and counts, as the column's own boxes give it.
- * `undefined` is a figure not known yet: what rests on it is left out and said.
+ * The input of a section drawing, all in mm and counts, from the column's own cells.
+ * `undefined` is a figure not known yet: what depends on it is left out, and the drawing says so.
  */
 export interface SectionFigures {
   readonly shape: Tank['shape'];

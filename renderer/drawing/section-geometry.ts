@@ -3,12 +3,12 @@ import { lampRoom } from './section-shapes.ts';
 import type { Lamp, LabelWanted, Point, SectionGeometry, Stroke } from './section-shapes.ts';
 import { stackOf } from './section-stack.ts';
 
-/** Slot between the top of the lip and the door, mm, where there is no front vent. */
+/** Slot between the top of the lip and the door, mm, if there is no front vent. */
 const doorSlot = 6;
-/** Glass drawn where nobody has measured it, mm. */
+/** Glass thickness drawn if it is not measured, mm. */
 const plainGlass = 5;
 const lampWidth = 52;
-/** Lamps hang this far over the top, mm. */
+/** Height of the lamps above the top, mm. */
 const lampGap = 15;
 
 /**
@@ -46,7 +46,7 @@ interface Walls {
   readonly height: number;
   readonly wall: number;
   readonly base: number;
-  /** How high the front pane stands. */
+  /** Height of the front pane. */
   readonly front: number;
 }
 
@@ -129,7 +129,7 @@ function edgesOf(figures: SectionFigures, depth: number): readonly number[] {
   return shape === 'hexagon' ? [depth / 2] : [];
 }
 
-/** Evenly over the depth; narrower where so many would not stand side by side. */
+/** Spread evenly over the depth; narrower if they would not fit side by side. */
 function lampsOf(count: number, depth: number, height: number): readonly Lamp[] {
   const whole = Math.max(0, Math.round(count));
   const width = Math.min(lampWidth, (depth / Math.max(1, whole)) * 0.8);

@@ -6,7 +6,7 @@ import { tankShapes } from '#shared-calc/fields/tank.ts';
 import type { Line, Tank } from '#shared-calc/records/records.ts';
 import type { SectionFigures } from './section-figures.ts';
 
-/** What a line of the size came to, in base units; `undefined` while it is not known. */
+/** The value of a line of the size, in base units; `undefined` while it is not known. */
 type ValueOf = (line: Line) => number | string | boolean | undefined;
 
 /** The section of a size of a bench. */
@@ -16,7 +16,7 @@ export function benchSection(bench: Bench, column: string): SectionFigures {
   return sectionOf(lines, tank, ({ name }) => bench.box(column, name).value);
 }
 
-/** The section of a size. A layer or part that its recipe does without is 0, what it should have is not known. */
+/** The section of a size. A layer or part its recipe does not have is 0; one it should have is not known. */
 export function sectionOf(lines: readonly Line[], tank: Tank['shape'], valueOf: ValueOf): SectionFigures {
   const figure = (line: Line | undefined, unit: string) => {
     const value = line && valueOf(line);

@@ -1,4 +1,4 @@
-/** A place in the section: mm from the inside of the front glass, mm up from the inside floor. */
+/** A point in the section: mm from the inside of the front glass, mm up from the inside floor. */
 export interface Point {
   readonly x: number;
   readonly y: number;
@@ -27,7 +27,7 @@ export interface Lamp {
 export interface LabelWanted {
   readonly word: string;
   readonly figure: string;
-  /** The place its leader points at. */
+  /** The point its leader points at. */
   readonly at: Point;
   readonly tone: 'plain' | 'water' | 'wrong';
 }
@@ -45,16 +45,16 @@ export interface SectionGeometry {
   /** Bottom to top, in the order they are laid. */
   readonly layers: readonly Layer[];
   readonly strokes: readonly Stroke[];
-  /** Floor and back pane, and whatever stands full height at the front. */
+  /** Floor and back pane, and any full-height glass at the front. */
   readonly glass: readonly Point[];
-  /** The front pane up to the dam, none where the front is one pane. */
+  /** The front pane up to the dam; none if the front is one pane. */
   readonly lip: readonly Point[];
   readonly lamps: readonly Lamp[];
-  /** Foot of the lamps' light on the way down. */
+  /** Height at which the lamps' light ends on its way down. */
   readonly rayFoot: number;
   readonly labels: readonly LabelWanted[];
   readonly bounds: Bounds;
-  /** How far the layers stand too high, mm; 0 where they fit. */
+  /** By how much the layers are too high, mm; 0 if they fit. */
   readonly over: number;
 }
 

@@ -45,7 +45,7 @@ function levelsOf(figures: SectionFigures): Levels | undefined {
   return litter === undefined ? { ...upTo, soil } : { ...upTo, soil, litter };
 }
 
-/** mm by which the front of the stack is too high: over the dam, or more than the room the dam leaves. */
+/** By how many mm the front of the stack is too high: over the dam, or over the room the dam leaves. */
 function overOf(figures: SectionFigures, levels: Levels): number {
   const { damHeight, soilFront } = figures;
   const top = frontTop(levels);
@@ -69,7 +69,7 @@ function layersOf(figures: SectionFigures, levels: Levels, depth: number, over: 
   return layers.filter((layer) => layer.part === 'misfit' || heightOf(layer.outline) > 0);
 }
 
-/** The clay edge is a triangle along the glass; where both would meet they share the depth. */
+/** The clay edge is a triangle along the glass; if both triangles would meet, they share the depth. */
 function cappingOutline(
   figures: SectionFigures,
   { foot, top }: { readonly foot: number; readonly top: number },
@@ -87,7 +87,7 @@ function cappingOutline(
   ];
 }
 
-/** The part of the stack that must go: as thick as it is too high, down from the surface. */
+/** The part of the stack that must go: from the surface down, as thick as the stack is too high. */
 function misfitOutline(levels: Levels, depth: number, over: number): readonly Point[] {
   const flat = levels.capping?.top ?? levels.drainage;
   const front = levels.soil?.front ?? flat;
@@ -133,7 +133,7 @@ function labelsOf(figures: SectionFigures, levels: Levels, depth: number, over: 
   return all.flatMap(({ thick, ...wanted }) => (thick > 0 ? [wanted] : []));
 }
 
-/** Soil is named even where the layers leave it no room. */
+/** Soil gets a label even if the layers leave it no room. */
 function soilLabels(figures: SectionFigures, { soil, litter = 0 }: Levels, inside: number) {
   if (!soil) return [];
   return [
@@ -146,7 +146,7 @@ function label(word: string, figure: string, at: Point): LabelWanted {
   return { word, figure, at, tone: 'plain' };
 }
 
-/** Of the stack at the front, as far up as it is known. */
+/** Height of the stack at the front, as far up as it is known. */
 function frontTop({ soil, capping, drainage }: Levels): number {
   return soil?.front ?? capping?.top ?? drainage;
 }
@@ -177,7 +177,7 @@ function mean(low: number, high: number): number {
   return (low + high) / 2;
 }
 
-/** Whole mm, half away from zero, as the bench shows them; a half mm is kept. */
+/** Whole mm, half away from zero, as the bench shows them; an exact half mm is kept. */
 function whole(mm: number): string {
   return String(Math.round(mm * 10) / 10).replace('-', '\u2212');
 }

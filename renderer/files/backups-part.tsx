@@ -13,7 +13,7 @@ type Preview = Output<'file.previewBackup'>;
 const noBackup = 'There is no backup yet. One is made on the first edit of each day.';
 const chooseDay = 'Choose a day to see what bringing it back would change.';
 
-/** The dated backups, what bringing one back would change, and the act itself, which *Undo* takes back. */
+/** The dated backups, what restoring one would change, and the restore, which *Undo* reverts. */
 export function BackupsPart({ api, done }: FilePart) {
   const [backups, setBackups] = useState<Backups>();
   const [chosen, setChosen] = useState<string>();

@@ -4,7 +4,7 @@ import { TextField } from '#renderer/kit/field.tsx';
 import type { FilePart } from './file-part.ts';
 import { DialogFoot } from './dialog-foot.tsx';
 
-/** The book written out as it stands; one goes on in the one that is open. */
+/** Saves a copy of the book; the open book stays open. */
 export function CopyPart({ api, done }: FilePart) {
   const [path, setPath] = useState('');
   const [replace, setReplace] = useState(false);

@@ -1,4 +1,4 @@
-/** Puts text on the clipboard by the page's own copy event, which needs no leave; `false` where the browser refuses. */
+/** Copies text through the page's own copy event, which needs no permission; `false` if the browser refuses. */
 export function copyText(page: Document, text: string): boolean {
   const put = (event: ClipboardEvent) => {
     event.clipboardData?.setData('text/plain', text);

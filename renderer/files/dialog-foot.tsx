@@ -6,7 +6,7 @@ interface DialogFootParts {
   readonly run: () => void;
 }
 
-/** The acts at the foot of a dialog: leave it, or do it. */
+/** The buttons of a dialog: cancel, or do it. */
 export function DialogFoot({ done, act, may, run }: DialogFootParts) {
   return (
     <Buttons>

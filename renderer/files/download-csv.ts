@@ -1,11 +1,11 @@
 import { saveText } from '#renderer/store/save-text.ts';
 
-/** Hands a CSV text to the person as a file, without a byte-order mark. */
+/** Saves a CSV text as a file, without a byte-order mark. */
 export function downloadCsv(name: string, text: string, page: Document = document): void {
   saveText(page, fileName(name), text);
 }
 
-/** A name that every system takes for a file, ending in .csv. */
+/** A file name that every system accepts, ending in .csv. */
 export function fileName(name: string): string {
   const bare = name
     .replace(/\.csv$/i, '')

@@ -9,7 +9,7 @@ import { CopyPart } from './copy-part.tsx';
 import { NewPart } from './new-part.tsx';
 import { OpenPart } from './open-part.tsx';
 
-/** What acts over the file need of the store. */
+/** What acts on the file need of the store. */
 export type FileApi = Pick<BookStore, 'records' | 'derived' | 'info' | 'doAct' | 'say' | 'refuse' | 'call' | 'restore'>;
 
 export type FileDialogName = 'open' | 'new' | 'copy' | 'backups';
@@ -17,7 +17,7 @@ export type FileDialogName = 'open' | 'new' | 'copy' | 'backups';
 export interface FileDialogs {
   readonly acts: readonly PlaceAct[];
   readonly open: (name: FileDialogName) => void;
-  /** The dialog that is open, to be put somewhere on the page. */
+  /** The open dialog, to be rendered somewhere on the page. */
   readonly dialog: () => ComponentChildren;
 }
 
@@ -28,7 +28,7 @@ const titles: Readonly<Record<FileDialogName, string>> = {
   backups: 'Bring back a backup',
 };
 
-/** Opening, making, copying and bringing back books, each in its dialog. */
+/** Opens, creates, copies and restores books, each in its dialog. */
 export function fileDialogs(api: FilePart['api']): FileDialogs {
   const now = signal<FileDialogName | undefined>(undefined);
   const open = (name: FileDialogName) => (now.value = name);

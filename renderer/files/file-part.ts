@@ -1,5 +1,5 @@
 import type { BookStore } from '#renderer/store/book-store.ts';
-/** What one part of a dialog needs: the door to the file, and a way to be done. */
+/** What one part of a dialog needs: the store, and a way to close. */
 export interface FilePart {
   readonly api: Pick<BookStore, 'call' | 'say' | 'restore'>;
   readonly done: () => void;

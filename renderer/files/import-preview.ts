@@ -5,10 +5,10 @@ import type { TakenPrice } from '#shared-calc/acts/import-prices.ts';
 import { listHeadings, type ListKind, type TakenRow } from '#shared-calc/acts/import-records.ts';
 import type { Change } from '#shared-calc/records/change.ts';
 
-/** A list as it would be taken in, for a person to look at. */
+/** A list as it would be imported, for the user to check. */
 export interface ImportPreview {
   readonly heading: readonly string[];
-  /** Positions of the fields that hold figures. */
+  /** Indexes of the fields that hold figures. */
   readonly figures: readonly number[];
   readonly rows: readonly { readonly row: number; readonly cells: readonly string[] }[];
   readonly refused: readonly RefusedRow[];

@@ -1,4 +1,4 @@
-/** Kinds of record in the plural, as a person speaks of them. */
+/** Kinds of record in the plural, as users call them. */
 const words: Readonly<Record<string, string>> = {
   workshop: 'the workshop',
   supplier: 'suppliers',
@@ -26,7 +26,7 @@ const words: Readonly<Record<string, string>> = {
   actual: 'things measured',
 };
 
-/** A kind of record in words; one of a newer program as it is named there. */
+/** A kind of record in words; a kind from a newer program keeps its own name. */
 export function kindWords(kind: string): string {
   return words[kind] ?? kind;
 }

@@ -15,18 +15,18 @@ export interface ListImportParts {
   readonly api: BookApi;
   readonly title: string;
   readonly list: ActInputs['takeInList']['list'];
-  /** Which headings the list has, in a sentence. */
+  /** The headings of the list, in a sentence. */
   readonly needs: string;
   readonly preview: (text: string, context: BookContext) => ImportPreview;
 }
 
 export interface ListImport {
-  /** Asks for a file and shows what it would do. */
+  /** Asks for a file and shows what it would change. */
   readonly open: () => void;
   readonly dialog: () => ComponentChildren;
 }
 
-/** A list from a file: looked at before it is taken in, and never half. */
+/** Imports a list from a file: shown before it is imported, and all of it or nothing. */
 export function listImport(parts: ListImportParts): ListImport {
   const picked = signal<PickedText | 'asked' | undefined>(undefined);
   return {

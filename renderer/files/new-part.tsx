@@ -8,7 +8,7 @@ const kinds = [
   { value: 'demo', label: 'the demo workshop, to try things in' },
 ] as const;
 
-/** A book of one's own, which keeps the house recipes and the catalogues but no names and prices; or the demo's. */
+/** A new book: the demo's, or one that has the house recipes and the catalogues but no names and prices. */
 export function NewPart({ api, done }: FilePart) {
   const [path, setPath] = useState('');
   const [kind, setKind] = useState<string>('plain');

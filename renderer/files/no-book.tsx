@@ -6,7 +6,7 @@ import { failed } from '#shared-calc/result.ts';
 import { fileDialogs } from './file-dialogs.tsx';
 import '#renderer/books/books.css';
 
-/** Where no book can be read: why, and the ways out of it. A book that opens is read by the page anew. */
+/** Shown when no book can be read: why, and the ways out. After a book opens, the page is reloaded. */
 export function noBookPlace(bridge: Pick<Bridge, 'call'>, says: string, page: Window = window): () => PlaceView {
   const files = fileDialogs({
     call: bridge.call,

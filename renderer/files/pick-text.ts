@@ -3,10 +3,12 @@ export interface PickedText {
   readonly text: string;
 }
 
-/** Files larger than this are no list of ours. */
+/** Larger files are not price lists of this program, bytes. */
 const MOST_BYTES = 20_000_000;
 
-/** Lets the person choose a text file and reads it; `undefined` where none is chosen, a sentence where it cannot be read. */
+/**
+ * Lets the user choose a text file and passes it to `take`; `refuse` gets a sentence if it is too large or unreadable.
+ */
 export function pickText(page: Document, take: (picked: PickedText) => void, refuse: (sentence: string) => void): void {
   const input = page.createElement('input');
   input.type = 'file';

@@ -2,10 +2,10 @@ import { pageSoon } from '#renderer/store/clock.ts';
 
 const soon = pageSoon();
 
-/** A window that nobody sees draws no frames: it goes on after so long. */
+/** A hidden window draws no frames: then the callback runs after this time. */
 const LONGEST_MS = 100;
 
-/** Once the next frame is drawn and keys have been answered; answers how to call it off. */
+/** Runs after the next frame is drawn and pending keys are handled; returns a function that cancels it. */
 export function afterFrame(run: () => void): () => void {
   let isOff = false;
   const turn = () => {

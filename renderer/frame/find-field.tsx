@@ -7,12 +7,12 @@ interface Find {
   readonly placeholder: string;
   readonly options: readonly string[];
   readonly field: Ref<HTMLInputElement>;
-  /** Called with what was typed once Enter or a choice settles it; says whether it was found. */
+  /** Called with the text when Enter or a choice submits it; returns whether it was found. */
   readonly go: (words: string) => boolean;
   readonly refuse: (sentence: string) => void;
 }
 
-/** Finds a line, a tank or a place by its words; `/` leads here from anywhere. */
+/** Finds a line, a tank or a view by its name; `/` focuses it from anywhere. */
 export function FindField({ label, placeholder, options, field, go, refuse }: Find) {
   const offers = useMemo(() => options.map((option) => <option key={option} value={option} />), [options]);
   const settle = (input: HTMLInputElement) => {

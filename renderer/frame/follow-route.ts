@@ -3,7 +3,7 @@ import type { ReadonlySignal } from '@preact/signals';
 import { readRoute } from './place-route.ts';
 import type { Route } from './place-route.ts';
 
-/** The page's place, kept in step with the link in the address bar. */
+/** The page's route, in step with the link in the address bar. */
 export function followRoute(page: Window): ReadonlySignal<Route> {
   const route = signal(readRoute(page.location.hash));
   page.addEventListener('hashchange', () => {

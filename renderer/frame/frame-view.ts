@@ -1,4 +1,4 @@
-/** One act of a place; without `run` it is shown but cannot be done now, and `hint` says why. */
+/** One act of a view. Without `run` it is shown but disabled, and `hint` says why. */
 export interface PlaceAct {
   readonly label: string;
   readonly main?: boolean;
@@ -6,14 +6,14 @@ export interface PlaceAct {
   readonly run?: () => void;
 }
 
-/** The quiet line at the foot. */
+/** The status line at the foot. */
 export interface QuietLineView {
-  /** `Saved 14:02`, or what takes longer than a second. */
+  /** `Saved 14:02`, or what has been saving for more than a second. */
   readonly saved: string;
-  /** What *Undo* and *Redo* would take back or bring back; left out where there is nothing. */
+  /** What *Undo* and *Redo* would revert or restore; absent if there is nothing. */
   readonly undo?: string;
   readonly redo?: string;
-  /** The last thing said: a refusal with its cure, or what was done. */
+  /** The last message: a refusal with its cure, or what was done. */
   readonly said?: { readonly words: string; readonly refused: boolean };
 }
 

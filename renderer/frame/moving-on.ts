@@ -1,4 +1,4 @@
-/** Calls whenever the person comes to another box or writes anything anew; answers how to stop. */
+/** Calls `moved` whenever the user goes to another cell or writes something new; returns a function that stops it. */
 export function onMovingOn(page: EventTarget, moved: () => void): () => void {
   let at: Element | undefined;
   const came = ({ target }: Event) => {

@@ -1,4 +1,4 @@
-/** The parts of the page in the order F6 goes through them: each names what takes the keyboard there. */
+/** The parts of the page in F6 order: each selects the element that takes the focus there. */
 const parts = [
   '.rail [aria-current]',
   '#work .ag-cell.chosen, #work .ag-cell[tabindex="-1"], #work h1',
@@ -6,7 +6,7 @@ const parts = [
   '.status button',
 ];
 
-/** Gives the keyboard to the next part of the page that is there; going on from the last is the first again. */
+/** Focuses the next part that is on the page; after the last comes the first. */
 export function focusNextPart(page: Document, back: boolean): void {
   const there = parts.flatMap((part) => {
     const at = firstOf(page, part);
@@ -17,7 +17,7 @@ export function focusNextPart(page: Document, back: boolean): void {
   there[next]?.focus();
 }
 
-/** The first choice that is there: an earlier word of the list before a later one. */
+/** The first match; an earlier selector of the list wins over a later one. */
 function firstOf(page: Document, list: string): HTMLElement | undefined {
   for (const word of list.split(', ')) {
     const found = page.querySelector<HTMLElement>(word);

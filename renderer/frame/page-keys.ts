@@ -1,4 +1,4 @@
-/** What a key asks of the whole page, wherever the keyboard is. */
+/** An action of a key for the whole page, wherever the focus is. */
 export type PageAct = 'find' | 'next flag' | 'flag before' | 'next part' | 'part before' | 'undo' | 'redo' | 'keys';
 
 export interface PagePress {
@@ -7,11 +7,11 @@ export interface PagePress {
   readonly metaKey: boolean;
   readonly altKey: boolean;
   readonly shiftKey: boolean;
-  /** A field is being written in: its own undo and its letters stay its own. */
+  /** The focus is in a text field, which keeps its own undo and letters. */
   readonly inField: boolean;
 }
 
-/** `undefined` leaves the key to what has the keyboard. */
+/** `undefined` leaves the key to the focused element. */
 export function pageAct(press: PagePress): PageAct | undefined {
   if (press.altKey) return undefined;
   if (press.ctrlKey || press.metaKey) return press.inField ? undefined : stepping(press);
@@ -32,13 +32,13 @@ function stepping({ key, shiftKey }: PagePress): PageAct | undefined {
   return letter === 'y' && !shiftKey ? 'redo' : undefined;
 }
 
-/** Keys that belong together, under what they are for. */
+/** Keys grouped by purpose. */
 export interface KeyGroup {
   readonly title: string;
   readonly keys: readonly (readonly [keys: string, does: string])[];
 }
 
-/** The keys as the page tells them, most used first; on a Mac, Command does what Ctrl does. */
+/** The keys as the page lists them, most used first; on a Mac, Command replaces Ctrl. */
 export const listedKeys: readonly KeyGroup[] = [
   {
     title: 'Walk the boxes of the bench and of the books',

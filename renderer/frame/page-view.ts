@@ -3,13 +3,13 @@ import type { ComponentChildren } from 'preact';
 import type { PlaceAct, QuietLineActs, QuietLineView } from './frame-view.ts';
 import type { Route } from './place-route.ts';
 
-/** What a place puts on the desk. */
+/** What a view shows on the page. */
 export interface PlaceView {
   readonly about: string;
   readonly aside: string;
   readonly acts: readonly PlaceAct[];
   readonly work: ComponentChildren;
-  /** The working panel, where the place has one. */
+  /** The side panel, if the view has one. */
   readonly slip?: ComponentChildren;
   readonly find?: FindView;
 }
@@ -18,7 +18,7 @@ export interface FindView {
   readonly label: string;
   readonly placeholder: string;
   readonly options: readonly string[];
-  /** Goes there; `false` where nothing is called so. */
+  /** Goes to what has this name; `false` if nothing has. */
   readonly go: (words: string) => boolean;
 }
 
@@ -27,13 +27,13 @@ export interface PageView {
   readonly workshop: ReadonlySignal<string>;
   readonly line: ReadonlySignal<QuietLineView>;
   readonly lineActs: QuietLineActs;
-  /** Keys told at the foot of each place. */
+  /** Keys listed at the foot of each view. */
   readonly keys: readonly (readonly [key: string, does: string])[];
-  /** Called within a component: signals it reads are followed. */
+  /** Call within a component: it follows the signals that are read. */
   readonly place: (route: Route) => PlaceView;
   readonly nextFlag: (back: boolean) => void;
-  /** Says in the quiet line what could not be done. */
+  /** Shows in the status line what failed. */
   readonly refuse: (sentence: string) => void;
-  /** The person goes on to something else. */
+  /** The user does something else. */
   readonly moveOn: () => void;
 }

@@ -18,7 +18,7 @@ interface PageParts {
   readonly route: ReadonlySignal<Route>;
 }
 
-/** The page: the desk with the place that the link names, and the keys that work everywhere. */
+/** The page: the view that the link names, and the keys that work everywhere. */
 export function Page({ page, route }: PageParts) {
   const find = useRef<HTMLInputElement>(null);
   const [keysOpen, setKeysOpen] = useState(false);
@@ -57,7 +57,7 @@ export function Page({ page, route }: PageParts) {
   );
 }
 
-/** Focuses the heading of the new place where the focused element went with the last one. */
+/** Focuses the heading of the new view if the focused element was removed with the previous view. */
 function useFocusOnPlaceChange(place: string): void {
   const before = useRef(place);
   useEffect(() => {
@@ -91,7 +91,7 @@ function runPageAct(act: PageAct, { page, find, turnKeys }: Reach): void {
   acts[act]();
 }
 
-/** Where keys write; a box to tick takes none. */
+/** Elements that keys write into; a checkbox is not one. */
 const fields = 'input:not([type=checkbox]), textarea, select';
 
 function listenForKeys(run: (act: PageAct) => void): () => void {

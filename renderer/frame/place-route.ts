@@ -1,7 +1,7 @@
 import { places } from '#shared-calc/contract/places.ts';
 import type { PlaceId } from '#shared-calc/contract/places.ts';
 
-/** Where the page stands: a place, and within it what the rest of the link names (`#/quotes/Q-0027`). */
+/** A view, and what the rest of the link names within it (`#/quotes/Q-0027`). */
 export interface Route {
   readonly place: PlaceId;
   readonly rest: readonly string[];
@@ -9,7 +9,7 @@ export interface Route {
 
 const home: Route = { place: 'bench', rest: [] };
 
-/** Reads a link's hash; one that names no place leads to the size bench. */
+/** Reads a link's hash; a hash that names no view leads to the size bench. */
 export function readRoute(hash: string): Route {
   const [name = '', ...rest] = hash.replace(/^#\/?/, '').split('/').map(decoded);
   const place = places.find((each) => each.id === name);
@@ -20,7 +20,7 @@ export function writeRoute(place: PlaceId, ...rest: readonly string[]): string {
   return `#/${[place, ...rest.map(encodeURIComponent)].join('/')}`;
 }
 
-/** A part that is no proper escape is taken as it stands. */
+/** A part with an invalid escape is used unchanged. */
 function decoded(part: string): string {
   try {
     return decodeURIComponent(part);

@@ -4,15 +4,15 @@ import type { PlaceAct } from './frame-view.ts';
 
 interface Top {
   readonly title: string;
-  /** What the place is about now: a job's title. */
+  /** The current subject of the view: a job's title. */
   readonly about: string;
   readonly aside: string;
   readonly acts: readonly PlaceAct[];
-  /** The find field, where the place has one. */
+  /** The find field, if the view has one. */
   readonly children?: ComponentChildren;
 }
 
-/** The head of a place: its name, what it is about, and its acts; the last act is the main one. */
+/** The head of a view: its name, its subject, and its acts; the last act is the main one. */
 export function PlaceTop({ title, about, aside, acts, children }: Top) {
   return (
     <header class="top">

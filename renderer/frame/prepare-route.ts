@@ -1,7 +1,7 @@
 import { writeRoute } from './place-route.ts';
 import type { Records } from '#shared-calc/records/records.ts';
 
-/** Parts of the prep plan place, in the order of the work. */
+/** Parts of the prep plan view, in the order of the work. */
 export const prepareParts = [
   { id: 'dates', title: 'Dates of the job' },
   { id: 'jobs', title: 'All jobs' },
@@ -15,16 +15,16 @@ export const prepareParts = [
 export type PreparePartId = (typeof prepareParts)[number]['id'];
 
 export interface PrepareRest {
-  /** The job that the link names, where it does. */
+  /** The job that the link names, if any. */
   readonly job: string | undefined;
   readonly part: PreparePartId;
   /** A size, a batch, a card. */
   readonly of: string | undefined;
-  /** One of a card's things: a batch. */
+  /** One item of a card: a batch. */
   readonly one: string | undefined;
 }
 
-/** `#/prepare/J02/checks/T07`, `#/prepare/leaves/TB-1`; what names nothing leads to the dates. */
+/** `#/prepare/J02/checks/T07`, `#/prepare/leaves/TB-1`; anything unknown leads to the dates. */
 export function readPrepareRest(rest: readonly string[], records: Pick<Records, 'job'>): PrepareRest {
   const [first = ''] = rest;
   const named = records.job.has(first);

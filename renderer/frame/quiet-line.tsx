@@ -8,7 +8,7 @@ interface QuietLineParts {
   readonly keys: readonly (readonly [key: string, does: string])[];
 }
 
-/** What is saved, what *Undo* takes back, the last thing said, and the keys of the place. */
+/** What is saved, what *Undo* reverts, the last message, and the keys of the view. */
 export function QuietLine({ view: { value: view }, acts, keys }: QuietLineParts) {
   return (
     <footer class="status">

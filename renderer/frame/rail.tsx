@@ -8,7 +8,7 @@ interface RailView {
   readonly workshop: string;
 }
 
-/** The places at the left; the current one is marked. */
+/** The views at the left; the current one is marked. */
 export function Rail({ here, workshop }: RailView) {
   return (
     <nav class="rail" aria-label="Places">

@@ -2,7 +2,7 @@ import { signs } from './sign.tsx';
 import type { SignName } from './sign.tsx';
 
 interface Drawing {
-  /** Filled where there is no width, else a line of that width. */
+  /** Stroke width; without one the shape is filled. */
   readonly width?: number;
   readonly dash?: string;
   readonly d: string;

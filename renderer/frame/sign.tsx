@@ -1,4 +1,4 @@
-/** Drawn signs; each is hidden from readers, who get the word beside it. */
+/** Drawn signs; each is hidden from screen readers, which read the word next to it. */
 export const signs = [
   'fold',
   'stop',

@@ -2,7 +2,10 @@ import { useMemo } from 'preact/hooks';
 
 let made = 0;
 
-/** An id that nothing else on the page has. Preact's own is unique in one root alone, and boxes and cards have roots of their own. */
+/**
+ * An id that is unique on the page. Preact's own is unique only within one root, and cells and cards have their own
+ * roots.
+ */
 export function useOwnId(): string {
   return useMemo(() => `own-${(made += 1)}`, []);
 }

@@ -8,12 +8,12 @@ interface WorkspaceParts {
   readonly here: PlaceId;
   readonly workshop: string;
   readonly work: ComponentChildren;
-  /** The working panel, where the place has one. */
+  /** The side panel, if the view has one. */
   readonly slip?: ComponentChildren;
   readonly line: ComponentChildren;
 }
 
-/** The whole page: places at the left, the work, the working panel at the right, one quiet line below. */
+/** The whole page: views at the left, the work, the side panel at the right, the status line below. */
 export function Workspace({ here, workshop, work, slip, line }: WorkspaceParts) {
   return (
     <div class={slip === undefined ? 'desk without-slip' : 'desk'}>
@@ -30,7 +30,7 @@ export function Workspace({ here, workshop, work, slip, line }: WorkspaceParts) 
   );
 }
 
-/** The link's hash is the page's place, so that the jump is made from code. */
+/** The link's hash is the page's route, so the jump is made in code. */
 function focusWork(event: Event): void {
   event.preventDefault();
   const work = document.getElementById('work');

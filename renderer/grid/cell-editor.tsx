@@ -6,17 +6,17 @@ import type { Onward } from '#renderer/writing/rule-keys.ts';
 import type { RuleHelp } from '#renderer/writing/rule-help.ts';
 
 export interface Opening {
-  /** The drawn cell; asked for again after a scroll, `undefined` once it is out of sight. */
+  /** The drawn cell. Ask again after a scroll; `undefined` while it is out of view. */
   readonly cell: () => HTMLElement | undefined;
-  /** What stands in the cell. */
+  /** The text in the cell. */
   readonly entry: string;
-  /** The key that opened it, which replaces what stood there. */
+  /** The key that opened the editor; it replaces the text. */
   readonly typed?: string;
   readonly label: string;
   readonly help: RuleHelp;
-  /** Takes the text and goes on, or says why not; the same text as `entry` only goes on. */
+  /** Accepts the text and moves on, or returns why not. Text equal to `entry` only moves on. */
   readonly settle: (text: string, onward: Onward) => string | undefined;
-  /** Brings the keyboard back; not called where it has gone elsewhere by itself. */
+  /** Restores the focus; not called if the focus has already moved elsewhere. */
   readonly closed: () => void;
 }
 
@@ -24,11 +24,11 @@ export interface CellEditor {
   readonly open: (opening: Opening) => void;
   readonly close: () => void;
   readonly isOpen: () => boolean;
-  /** Follows its cell after a scroll. */
+  /** Repositions the field over its cell after a scroll. */
   readonly follow: () => void;
 }
 
-/** One field that opens over a cell; it lies above the page, so that no edge of the grid cuts its list off. */
+/** One field that opens over a cell. It is layered above the page, so that the grid's edges do not clip its list. */
 export function cellEditor(host: HTMLElement): CellEditor {
   const root = document.createElement('div');
   root.className = 'box-editor';
@@ -54,7 +54,7 @@ export function cellEditor(host: HTMLElement): CellEditor {
   const settle = (text: string, onward: Onward) => {
     const opening = now;
     if (!opening) return undefined;
-    // The keyboard goes on before anything is drawn anew: focus makes the browser lay out all that was drawn before it.
+    // The focus moves before anything is redrawn: focusing makes the browser lay out everything drawn before it.
     return batch(() => {
       const refused = opening.settle(text, onward);
       if (refused === undefined) close();
@@ -83,7 +83,7 @@ export function cellEditor(host: HTMLElement): CellEditor {
   return { open, close, isOpen: () => now !== undefined, follow: () => now && layOver(root, now.cell()) };
 }
 
-/** Going elsewhere keeps what was written, where it can be read; what cannot is given up. */
+/** Losing the focus saves the text if it can be parsed, and discards it otherwise. */
 function leave(root: HTMLElement, { entry, settle }: Opening, close: () => void): void {
   const written = root.querySelector('textarea')?.value ?? entry;
   if (written !== entry) settle(written, 'stay');

@@ -27,15 +27,15 @@ import {
   rectOf,
 } from './selection.ts';
 
-/** What a grid asks of the one who shows it. */
+/** What a grid asks of its owner. */
 export interface GridActs extends RowActs {
-  /** What the editor took; a sentence where it is refused. */
+  /** Receives the editor's text; returns a sentence if it is refused. */
   readonly enter: (text: CellText) => string | undefined;
   /** Pasted or filled texts, as one edit. */
   readonly write: (texts: readonly CellText[], by: 'paste' | 'fill') => void;
   readonly clear: (cells: readonly CellKey[]) => void;
   readonly refuse: (sentence: string) => void;
-  /** The selection is another one, or other cells stand there. */
+  /** The selection has changed, or the selected position shows other cells. */
   readonly chosen: (selection: Selection, index: GridIndex) => void;
 }
 
@@ -46,15 +46,18 @@ export interface GridParts<Shown> {
   readonly model: GridModel<Shown>;
   readonly layout: GridLayout;
   readonly paint: CellPaint<Shown>;
-  /** Filled to the right alone, one column from the cell at its left; or to the right and down within the selection. */
+  /**
+   * `right`: each row is filled to the right, one column from the cell at its left. `both ways`: to the right and down
+   * within the selection.
+   */
   readonly fills: 'right' | 'both ways';
   readonly acts: GridActs;
 }
 
 export interface GridController<Shown> extends GridReach {
-  /** Selects a cell and brings it into sight; the keyboard stays where it is. */
+  /** Selects a cell and scrolls it into view, without moving the focus. */
   readonly bring: (cell: Cell) => void;
-  /** Shows another model; `laid` runs once its rows and columns stand and before the keyboard goes back. */
+  /** Shows another model. `painted` runs once rows and columns are set, before the focus is restored. */
   readonly show: (model: GridModel<Shown>, painted?: (moved: boolean) => void) => void;
   readonly destroy: () => void;
 }
@@ -71,7 +74,7 @@ interface State<Shown> extends GridState<Shown> {
   readonly table: GridTable;
 }
 
-/** A grid with selection, clipboard, filling, an editor and keys of its own, over any model of rows. */
+/** A grid with its own selection, clipboard, filling, editor and keys, over any model of rows. */
 export function gridController<Shown>(parts: GridParts<Shown>): GridController<Shown> {
   const { host, acts } = parts;
   const editor = cellEditor(host.parentElement ?? host);
@@ -129,7 +132,7 @@ function openState<Shown>(parts: GridParts<Shown>): State<Shown> {
   return Object.assign(held, { table });
 }
 
-/** `reach` gives the tip the keyboard, before anything is marked: the browser lays out there what was drawn before. */
+/** `reach` focuses the tip before anything is marked: focusing makes the browser lay out what was drawn before. */
 function select<Shown>(state: GridState<Shown>, selection: Selection, reach?: (tip: Cell) => void): void {
   const { index, parts } = state;
   state.selection = within(index.extent, selection);
@@ -148,7 +151,7 @@ interface Showing<Shown> {
   readonly take: (selection: Selection, focus: boolean) => void;
 }
 
-/** A selection stays on its cells; where its tip has gone it stays in its place, so that the keyboard is not lost. */
+/** A selection stays on its cells. If its tip is gone, it stays at the same position, so that the focus is not lost. */
 function show<Shown>(state: State<Shown>, { model, painted, take }: Showing<Shown>): void {
   const { host } = state.parts;
   const before = { model: state.model, index: state.index };
@@ -168,7 +171,7 @@ interface Opened {
   readonly goOn: (next: Cell) => void;
 }
 
-/** Opens the editor over a cell, or says why it is not written in. */
+/** Opens the editor over a cell, or shows why the cell cannot be edited. */
 function openCell<Shown>({ model, index, table, parts }: State<Shown>, editor: CellEditor, painted: Opened): void {
   const { cell, typed, goOn } = painted;
   const key = index.keyOf(cell);
@@ -224,7 +227,7 @@ function rowsOf(rect: Rect): readonly (readonly Cell[])[] {
   return cellsIn({ ...rect, right: rect.left }).map(({ row }) => cellsIn({ ...rect, top: row, bottom: row }));
 }
 
-/** Marks one drawn cell: in the selection, on the chosen row, the chosen cell. */
+/** Marks one drawn cell: in the selection, on the selected row, the selected cell. */
 function markCell(element: HTMLElement, cell: Cell | undefined, selection: Selection | undefined): void {
   const marks = cell && selection ? marksOf(cell, selection) : nowhere;
   element.classList.toggle('in-range', marks.inside && marks.many);

@@ -1,11 +1,11 @@
 import type { Direction, Edge } from './selection.ts';
 
-/** What a key asks of a grid. */
+/** An action of a key press in a grid. */
 export type KeyAct =
   | { readonly act: 'move'; readonly to: Direction; readonly jump: boolean; readonly extend: boolean }
   | { readonly act: 'edge'; readonly to: Edge; readonly extend: boolean }
   | { readonly act: 'next'; readonly back: boolean }
-  /** `typed` replaces what stands in the cell; without it the cell opens as it is. */
+  /** `typed` replaces the cell's text; without it the cell opens with its text. */
   | { readonly act: 'write'; readonly typed?: string }
   | { readonly act: 'open'; readonly all: boolean }
   | { readonly act: 'clear' | 'fill right' | 'fill down' | 'add' | 'remove' | 'all' | 'back to one' };
@@ -26,10 +26,10 @@ const arrows: Readonly<Record<string, Direction>> = {
   ArrowRight: 'right',
 };
 
-/** Keys that belong to the whole page even in a grid. */
+/** Keys that belong to the whole page, also in a grid. */
 const pageKeys = new Set(['/', '?']);
 
-/** What a key press means in a grid while no cell is open; `undefined` leaves it to the page and the grid. */
+/** The action of a key press while no cell is open; `undefined` leaves the key to the page and the grid. */
 export function keyAct(press: KeyPress): KeyAct | undefined {
   if (press.isComposing || press.altKey) return undefined;
   const strong = press.ctrlKey || press.metaKey;
@@ -44,7 +44,7 @@ function moving({ key, shiftKey }: KeyPress, strong: boolean): KeyAct | undefine
   return undefined;
 }
 
-/** One letter, figure or sign, and not the name of a key. */
+/** One letter, digit or sign; not the name of a key. */
 function isLetter(key: string): boolean {
   return /^.$/u.test(key);
 }

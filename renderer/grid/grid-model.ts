@@ -1,7 +1,7 @@
 import type { RuleHelp } from '#renderer/writing/rule-help.ts';
 import type { Cell, Extent, Selection } from './selection.ts';
 
-/** A cell by the keys of its row and column, which it keeps when others come and go. */
+/** A cell by the keys of its row and column; it stays valid when others are added or removed. */
 export interface CellKey {
   readonly row: string;
   readonly column: string;
@@ -13,46 +13,46 @@ export interface CellText extends CellKey {
 
 export interface GridRow {
   readonly key: string;
-  /** Classes of the row; it is drawn anew when they change. */
+  /** Classes of the row; the row is redrawn when they change. */
   readonly looks: readonly string[];
 }
 
-/** Keys and titles of columns; the first heads each row. */
+/** Keys and titles of columns; the first column holds the row heads. */
 export interface GridColumn {
   readonly key: string;
   readonly title: string;
 }
 
-/** What a grid shows at one moment. `Shown` is what one cell shows, as plain data. */
+/** What a grid shows at one moment. `Shown` is the content of one cell, as plain data. */
 export interface GridModel<Shown> {
   readonly rows: readonly GridRow[];
-  /** So many of the rows, the last, stay in sight at the foot. */
+  /** This many rows, the last ones, stay visible in the foot. */
   readonly pinned: number;
-  /** Rows where a jump up or down stops, rising. */
+  /** Rows where a jump up or down stops, ascending. */
   readonly stops: readonly number[];
   readonly columns: readonly GridColumn[];
   readonly shownAt: (at: CellKey) => Shown;
-  /** What is copied of a cell. */
+  /** The text that is copied from a cell. */
   readonly copied: (at: CellKey) => string;
-  /** What opens over a cell, or why nothing does; `undefined` where there is nothing to write in. */
+  /** What the editor opens with, or why the cell is closed; `undefined` if there is nothing to edit. */
   readonly entryAt: (at: CellKey) => CellEntry | { readonly closed: string } | undefined;
 }
 
-/** What the editor opens with. */
+/** The text the editor opens with. */
 export interface CellEntry {
   readonly text: string;
   readonly label: string;
   readonly help: RuleHelp;
 }
 
-/** The grid's own name of the first column; the mouse selects nothing across it. */
+/** The library's id of the first column; the mouse does not select across it. */
 export const headColumn = 'names';
 
 export function columnId(index: number, key: string): string {
   return index === 0 ? headColumn : `column ${key}`;
 }
 
-/** Where each row and column of a model stands, both ways. */
+/** Positions of the rows and columns of a model, in both directions. */
 export interface GridIndex {
   readonly extent: Extent;
   readonly keyOf: (cell: Cell) => CellKey | undefined;
@@ -77,7 +77,7 @@ export function gridIndex({ rows, columns, stops }: Omit<GridModel<unknown>, 'sh
   };
 }
 
-/** Where a selection stands once rows or columns have moved; `undefined` where its tip has gone. */
+/** The position of a selection after rows or columns have moved; `undefined` if its tip is gone. */
 export function movedSelection({ anchor, tip }: Selection, before: GridIndex, now: GridIndex): Selection | undefined {
   const moved = (cell: Cell) => {
     const key = before.keyOf(cell);

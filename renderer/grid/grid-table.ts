@@ -31,7 +31,7 @@ ModuleRegistry.registerModules([
   ScrollApiModule,
 ]);
 
-/** Bare paper: every line and edge is drawn by our own style. */
+/** No styling from the library: our own style draws every line and edge. */
 const theme = createTheme().withParams({
   backgroundColor: 'transparent',
   foregroundColor: 'inherit',
@@ -55,17 +55,17 @@ const theme = createTheme().withParams({
   rangeSelectionBorderColor: 'transparent',
 });
 
-/** How a grid is laid out; asked again by `lay` and when rows or columns change. */
+/** Layout of a grid; read again by `lay` and when rows or columns change. */
 export interface GridLayout {
   readonly column: (index: number, key: string) => ColDef<GridRow>;
-  /** All px. */
+  /** All in px. */
   readonly headHeight: () => number;
   readonly rowHeight: (row: GridRow) => number;
-  /** One column of the page: the grid is as high as its rows. */
+  /** The page has one column: the grid is as high as its rows. */
   readonly isNarrow: () => boolean;
-  /** Whether heads hold something for the keyboard. */
+  /** Whether heads hold something that can be focused. */
   readonly headFocus: boolean;
-  /** Every class that a row may have. */
+  /** All classes a row can have. */
   readonly looks: readonly string[];
 }
 
@@ -75,20 +75,20 @@ export interface GridTableParts {
   readonly nonce: string | undefined;
   readonly layout: GridLayout;
   readonly model: () => GridModel<unknown>;
-  /** The inside of a cell that is about to be drawn. */
+  /** Returns the content of a cell that is about to be drawn. */
   readonly draw: (cell: HTMLElement, at: CellKey) => HTMLElement;
-  /** The grid moved its focus, by mouse or by a key of its own. */
+  /** The grid moved its focus, by mouse or by one of its own keys. */
   readonly focused: (cell: Cell) => void;
 }
 
-/** The library's grid, spoken to by cells. */
+/** The library's grid, addressed by cells. */
 export interface GridTable {
   readonly bring: (cell: Cell) => void;
-  /** Brings it into sight and gives it the keyboard. */
+  /** Scrolls the cell into view and focuses it. */
   readonly focus: (cell: Cell) => void;
   readonly elementOf: (cell: Cell) => HTMLElement | undefined;
   readonly cellOf: (mark: CellMark) => Cell;
-  /** Rows and columns of the model, where they differ from those before; answers whether they do. */
+  /** Updates rows and columns if they differ from the previous model; returns whether they do. */
   readonly show: (before: GridModel<unknown>) => boolean;
   readonly relayout: () => void;
   readonly scrolled: (run: () => void) => void;
@@ -140,14 +140,14 @@ export function gridTable(parts: GridTableParts): GridTable {
   };
 }
 
-/** No sorting, moving, resizing or editing of the library's own, and nothing that moves by itself. */
+/** Turns off the library's sorting, moving, resizing, editing and animation. */
 function firstOptions(parts: GridTableParts): GridOptions<GridRow> {
   const { layout, model, nonce } = parts;
   return {
     theme,
     ...(nonce === undefined ? {} : { styleNonce: nonce }),
     animateRows: false,
-    // Rows that are moved by `transform` are each a layer of their own to paint.
+    // Each row moved by `transform` would be a paint layer of its own.
     suppressRowTransform: true,
     suppressRowHoverHighlight: true,
     suppressMovableColumns: true,
@@ -169,7 +169,7 @@ function firstOptions(parts: GridTableParts): GridOptions<GridRow> {
     ),
     headerHeight: layout.headHeight(),
     domLayout: layout.isNarrow() ? 'autoHeight' : 'normal',
-    // The event may come after the next one: only where the focus is now counts.
+    // The event may arrive after a newer one: only the current focus counts.
     onCellFocused: ({ api }) => {
       const at = api.getFocusedCell();
       if (!at) return;
@@ -199,7 +199,7 @@ function linesOf(model: GridModel<unknown>): GridRow[] {
   return model.rows.slice(0, lineCount(model));
 }
 
-/** As the library counts: pinned rows by themselves. */
+/** As the library counts: pinned rows have their own numbering. */
 function indexOf(row: number, model: GridModel<unknown>): { readonly index: number; readonly pinned: boolean } {
   const lines = lineCount(model);
   return row < lines ? { index: row, pinned: false } : { index: row - lines, pinned: true };
@@ -218,7 +218,10 @@ function rowWords({ rows }: GridModel<unknown>): string {
   return rows.map(({ key, looks }) => `${key}\t${looks.join(' ')}`).join('\n');
 }
 
-/** The grid marks its viewport while it has the keyboard; no look of ours needs it, and each change would cost every box. */
+/**
+ * The library marks its viewport while it is focused. Our style does not use the mark, and each change would restyle
+ * every cell.
+ */
 function keepFocusMark(host: HTMLElement): void {
   const mark = () => host.querySelector('.ag-grid-viewport')?.classList.add('ag-has-focus');
   mark();

@@ -5,36 +5,36 @@ import { keyAct, type KeyAct } from './grid-keys.ts';
 import { cellMark, mouseSelection } from './mouse-selection.ts';
 import { atEdge, rectOf, single, stepped, tabbed, type Cell, type Rect, type Selection } from './selection.ts';
 
-/** What keys do to rows. */
+/** What keys do with rows. */
 export interface RowActs {
-  /** Enter on a row of another kind than the lines; answers whether it did anything. */
+  /** Enter on a row that is not a line; returns whether it did anything. */
   readonly openRow?: (row: string, all: boolean) => boolean;
-  /** Left out where rows are not added and removed by keys. */
+  /** Absent if keys do not add and remove rows. */
   readonly add?: () => void;
   readonly remove?: () => void;
 }
 
-/** A grid as keys, mouse and clipboard reach it. */
+/** What keys, mouse and clipboard need of a grid. */
 export interface GridReach {
   readonly table: GridTable;
   readonly editor: CellEditor;
   readonly acts: RowActs;
   readonly index: () => GridIndex;
   readonly selection: () => Selection | undefined;
-  /** Selects; the tip gets the keyboard unless the grid gave it already. */
+  /** Selects; focuses the tip unless the grid already did. */
   readonly take: (selection: Selection, focus?: boolean) => void;
-  /** Opens a cell for writing; `typed` replaces what stands there. */
+  /** Opens a cell for editing; `typed` replaces its text. */
   readonly open: (cell: Cell, typed?: string) => void;
   readonly copied: (rect: Rect) => string;
   readonly paste: (rect: Rect, text: string) => void;
-  /** `false` where this grid is not filled that way. */
+  /** Returns `false` if this grid is not filled in that direction. */
   readonly fill: (rect: Rect, to: 'right' | 'down') => boolean;
   readonly clear: (rect: Rect) => void;
-  /** Marks every drawn cell anew, for those that the grid has just drawn. */
+  /** Marks every drawn cell again, for cells that the grid has just drawn. */
   readonly remark: () => void;
 }
 
-/** Leads keys, mouse and clipboard to a grid; answers how to stop. */
+/** Connects keys, mouse and clipboard to a grid; returns a function that disconnects them. */
 export function listenOnGrid(host: HTMLElement, grid: GridReach): () => void {
   const { table, editor, selection } = grid;
   const stop = new AbortController();
@@ -67,7 +67,7 @@ export function listenOnGrid(host: HTMLElement, grid: GridReach): () => void {
   };
 }
 
-/** Tab into the grid meets a whole row first: the chosen cell takes the keyboard instead. */
+/** Tab into the grid focuses a whole row first: this moves the focus to the selected cell. */
 function enterByRow({ target }: FocusEvent, { selection, take, index }: GridReach): void {
   if (!(target instanceof Element) || !target.classList.contains('ag-row')) return;
   take(single(selection()?.tip ?? { row: 0, column: Math.min(1, index().extent.columns - 1) }));
@@ -85,7 +85,7 @@ function pointOnGrid(host: HTMLElement, { selection, take, open, table }: GridRe
   });
 }
 
-/** A cell that just got the keyboard is chosen by its first key: the grid tells of it only later. */
+/** The first key in a newly focused cell selects it: the grid reports the focus only later. */
 function pressKey(event: KeyboardEvent, grid: GridReach): void {
   const mark = inField(event.target) ? undefined : cellMark(event.target);
   if (!mark) return;
@@ -97,7 +97,7 @@ function pressKey(event: KeyboardEvent, grid: GridReach): void {
   event.stopPropagation();
 }
 
-/** Does what a key asks; `false` leaves the key to the page. */
+/** Runs the action of a key; `false` leaves the key to the page. */
 function runKey(act: KeyAct, grid: GridReach, selection: Selection): boolean {
   const { extent } = grid.index();
   const { tip } = selection;
@@ -161,13 +161,15 @@ function openByKey({ acts, index, open }: GridReach, tip: Cell, all: boolean): b
 }
 
 interface ClipboardActs {
-  /** Tab-separated text of the range, or `undefined` where nothing is chosen. */
+  /** Tab-separated text of the range, or `undefined` if nothing is selected. */
   readonly copied: () => string | undefined;
   readonly clear: () => void;
   readonly paste: (text: string) => void;
 }
 
-/** Copy, cut and paste by the page's own events, which need no leave; a field being written in keeps its own. */
+/**
+ * Copy, cut and paste through the page's own events, which need no permission. A field being edited handles its own.
+ */
 function clipboardEvents(host: HTMLElement, acts: ClipboardActs): () => void {
   const stop = new AbortController();
   const copy = (event: ClipboardEvent, after?: () => void) => {

@@ -1,20 +1,20 @@
 import { afterFrame } from '#renderer/frame/after-frame.ts';
 import type { CellKey } from './grid-model.ts';
 
-/** How what a cell shows becomes its inside. */
+/** How to paint a cell from its content. */
 export interface CellPaint<Shown> {
   readonly paint: (shown: Shown) => HTMLElement;
-  /** Whether both would be painted and read out alike. */
+  /** Whether both would look and read the same. */
   readonly same: (one: Shown, other: Shown) => boolean;
-  /** The figure, where nothing else around it has changed; `undefined` paints the cell anew. */
+  /** The figure, if nothing else has changed; `undefined` repaints the whole cell. */
   readonly onlyFigure: (before: Shown, now: Shown) => string | undefined;
   readonly spoken: (shown: Shown) => string;
 }
 
 export interface LiveCells<Shown> {
-  /** The inside of a cell that the grid is about to draw; it is kept in step from then on. */
+  /** The content of a cell the grid is about to draw; it is updated from then on. */
   readonly draw: (cell: HTMLElement, at: CellKey) => HTMLElement;
-  /** Paints the drawn cells that show something else now; those `shownAt` has nothing for are about to go. */
+  /** Repaints the drawn cells whose content changed. Cells without content are about to be removed. */
   readonly show: (shownAt: (at: CellKey) => Shown | undefined) => void;
   /** Every drawn cell. */
   readonly each: (visit: (cell: HTMLElement, at: CellKey) => void) => void;
@@ -25,7 +25,7 @@ interface Live<Shown> {
   readonly shown: Shown;
 }
 
-/** Keeps the cells that the grid has drawn in step, touching only what changed. */
+/** Updates the cells the grid has drawn, touching only what changed. */
 export function liveCells<Shown>(paint: CellPaint<Shown>, shownAt: (at: CellKey) => Shown): LiveCells<Shown> {
   const drawn = new Map<HTMLElement, Live<Shown>>();
   const say = sayLater((cell) => {
@@ -60,7 +60,7 @@ export function liveCells<Shown>(paint: CellPaint<Shown>, shownAt: (at: CellKey)
   };
 }
 
-/** What readers hear follows the figures a frame later; the cell that has the keyboard is just being read, and is not kept waiting. */
+/** Screen reader text follows the figures a frame later. The focused cell is being read, so it is updated at once. */
 function sayLater(spoken: (cell: HTMLElement) => string): (cell: HTMLElement) => void {
   const behind = new Set<HTMLElement>();
   const say = (cell: HTMLElement) => writeIn(cell, '.unseen', spoken(cell));

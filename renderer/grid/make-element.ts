@@ -9,7 +9,7 @@ export function makeElement(name: string, look: string, words = ''): HTMLElement
   return made;
 }
 
-/** A sign from the page's drawings, hidden from readers. */
+/** A sign from the page's drawings, hidden from screen readers. */
 export function makeSign(name: SignName, look: 'sign' | 'chevron' = 'sign'): SVGElement {
   const drawing = document.createElementNS(svg, 'svg');
   drawing.setAttribute('class', look);
@@ -20,7 +20,7 @@ export function makeSign(name: SignName, look: 'sign' | 'chevron' = 'sign'): SVG
   return drawing;
 }
 
-/** Readers hear one sentence in place of what is painted. */
+/** Screen readers read one sentence in place of what is painted. */
 export function spokenAs(painted: HTMLElement, spoken: string): HTMLElement {
   painted.setAttribute('aria-hidden', 'true');
   const both = makeElement('span', 'spoken');

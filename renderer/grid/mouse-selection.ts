@@ -1,7 +1,7 @@
 import { headColumn } from './grid-model.ts';
 import type { Cell } from './selection.ts';
 
-/** A drawn cell by the grid's own marks: its row, whether that is pinned, its column. */
+/** A drawn cell by the grid's attributes: its row, whether that is pinned, its column. */
 export interface CellMark {
   readonly row: number;
   readonly pinned: boolean;
@@ -16,8 +16,8 @@ export interface MouseActs {
 }
 
 /**
- * Selects with the mouse. Native events, because the grid's own come after the button is up again.
- * The column of row heads only takes presses, so that its buttons stay buttons.
+ * Selects with the mouse. Uses native events, because the grid's own fire only after the button is released.
+ * The column of row heads handles only presses, so that its buttons work.
  */
 export function mouseSelection(host: HTMLElement, acts: MouseActs): () => void {
   let drawing = false;

@@ -5,8 +5,8 @@ export interface PlannedText extends Cell {
 }
 
 /**
- * Where pasted texts go: one text fills the whole selection, a block goes down and right from the selection's
- * first cell, or is repeated where the selection is a whole number of blocks. What lies past the edge is left out.
+ * Where pasted texts go. One text fills the whole selection. A block goes down and right from the selection's first
+ * cell, and is repeated if the selection is a whole number of blocks. Texts past the edge are dropped.
  */
 export function pastePlan(block: readonly (readonly string[])[], rect: Rect, extent: Extent): readonly PlannedText[] {
   const height = block.length;
@@ -32,7 +32,10 @@ export interface FillParts {
   readonly textOf: (cell: Cell) => string;
 }
 
-/** Each row's first cell over the rest of its row, or each column's over the rest of its column; row heads fill nothing. */
+/**
+ * Copies each row's first cell over the rest of its row, or each column's over the rest of its column. Row heads fill
+ * nothing.
+ */
 export function fillPlan(rect: Rect, { to, fromBeside, textOf }: FillParts): readonly PlannedText[] {
   const { top, left, bottom, right } = rect;
   if (to === 'down')
@@ -50,7 +53,7 @@ export function cellsIn({ top, left, bottom, right }: Rect): readonly Cell[] {
   return rows.flatMap((row) => columns.map((column) => ({ row, column })));
 }
 
-/** How often a block is laid along a selection: once, unless it fits a whole number of times. */
+/** How often a block repeats along a selection: once, unless it fits a whole number of times. */
 function repeats(selection: number, block: number): number {
   return selection % block === 0 ? selection / block : 1;
 }

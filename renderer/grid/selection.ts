@@ -1,10 +1,10 @@
-/** A cell by position: row from the top with pinned rows last, column 0 heads the row. */
+/** A cell by position: row from the top, pinned rows last; column 0 holds the row heads. */
 export interface Cell {
   readonly row: number;
   readonly column: number;
 }
 
-/** From where it began to where it was drawn. */
+/** From the cell where it began to the cell where it ends. */
 export interface Selection {
   readonly anchor: Cell;
   readonly tip: Cell;
@@ -20,7 +20,7 @@ export interface Rect {
 export interface Extent {
   readonly rows: number;
   readonly columns: number;
-  /** Rows where a jump up or down stops, rising. */
+  /** Rows where a jump up or down stops, ascending. */
   readonly stops: readonly number[];
 }
 
@@ -48,12 +48,12 @@ export function isSingle({ anchor, tip }: Selection): boolean {
   return anchor.row === tip.row && anchor.column === tip.column;
 }
 
-/** One cell on, or with `jump` to the next stop up or down, the first or last column left or right. */
+/** The next cell; with `jump`, the next stop up or down, or the first or last column left or right. */
 export function stepped(extent: Extent, cell: Cell, direction: Direction, jump: boolean): Cell {
   return clamped(extent, jump ? jumped(extent, cell, direction) : near(cell, direction));
 }
 
-/** First and last never mean the row heads: they are reached with the left arrow. */
+/** First and last never mean the row heads: the left arrow reaches them. */
 export function atEdge(extent: Extent, cell: Cell, edge: Edge): Cell {
   const last = extent.columns - 1;
   switch (edge) {
@@ -68,7 +68,9 @@ export function atEdge(extent: Extent, cell: Cell, edge: Edge): Cell {
   }
 }
 
-/** The cell Tab goes to: along the row, then the next row's first; `undefined` past the last or before the first. */
+/**
+ * The cell Tab goes to: along the row, then the first of the next row; `undefined` past the last or before the first.
+ */
 export function tabbed(extent: Extent, cell: Cell, back: boolean): Cell | undefined {
   const last = extent.columns - 1;
   const column = cell.column + (back ? -1 : 1);
@@ -78,7 +80,7 @@ export function tabbed(extent: Extent, cell: Cell, back: boolean): Cell | undefi
   return { row, column: back ? last : Math.min(1, last) };
 }
 
-/** The selection drawn in to what is there. */
+/** The selection clipped to the cells there are. */
 export function within(extent: Extent, selection: Selection): Selection {
   return { anchor: clamped(extent, selection.anchor), tip: clamped(extent, selection.tip) };
 }

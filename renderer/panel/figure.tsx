@@ -1,6 +1,6 @@
 import type { FigureView } from './panel-view.ts';
 
-/** A figure with its unit beside it, kept on one line. */
+/** A figure with its unit, on one line. */
 export function Figure({ of: { figure, unit } }: { readonly of: FigureView }) {
   return (
     <>

@@ -6,12 +6,12 @@ import { WorkingPanel } from './working-panel.tsx';
 
 interface Followed {
   readonly panel: ReadonlySignal<PanelView | undefined>;
-  /** Changes whenever the panel may read otherwise. */
+  /** Changes whenever the panel may have changed. */
   readonly turn: ReadonlySignal<object>;
   readonly acts: PanelActs;
 }
 
-/** The working panel, a frame behind the boxes: what was written stands in its box before its working is drawn. */
+/** The working panel, a frame behind the cells: an edit is painted in its cell before its working is drawn. */
 export function FollowedPanel({ panel, turn, acts }: Followed) {
   const shown = useSignal(panel.peek());
   useSignalEffect(() => {

@@ -9,7 +9,7 @@ interface House {
   readonly acts: Pick<PanelActs, 'backToHouse' | 'sendToHouse' | 'clientAsked'>;
 }
 
-/** The house's value, the ways back to it and out to it, who asked for the local value, and what that changes. */
+/** The house value, the acts that restore it or send to it, who asked for the local value, and what that changes. */
 export function HousePart({ house, acts }: House) {
   return (
     <section class="house">

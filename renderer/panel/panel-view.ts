@@ -2,11 +2,11 @@ import type { RuleHelp } from '#renderer/writing/rule-help.ts';
 
 export interface FigureView {
   readonly figure: string;
-  /** As shown; empty where the figure needs none. */
+  /** As shown; empty if the figure needs none. */
   readonly unit: string;
 }
 
-/** How the box stands: one line for its state, one for each flag, each with its reason. */
+/** The state of a cell: one line for its state, one for each flag, each with its reason. */
 export interface StandingView {
   readonly look:
     | 'local'
@@ -27,7 +27,7 @@ export interface StandingView {
 /** A rule with its figures put in; `strong` pieces are the figures. */
 export interface PutInView {
   readonly pieces: readonly { readonly text: string; readonly strong: boolean }[];
-  /** The same in words; empty where they would say no more. */
+  /** The same in words; empty if they would add nothing. */
   readonly words: string;
 }
 
@@ -42,33 +42,33 @@ export interface SourceView {
 
 export interface EffectView extends FigureView {
   readonly label: string;
-  /** With the house's value instead, in the same unit. */
+  /** With the house value instead, in the same unit. */
   readonly houseFigure: string;
 }
 
 export interface HouseView extends FigureView {
   readonly canGoBack: boolean;
   readonly canSend: boolean;
-  /** What stands in this size alone may hold for every size of the job. */
+  /** The value of this size alone can be held for every size of the job. */
   readonly canHold: boolean;
-  /** Whether the client asked for the local value; closed where it cannot be said otherwise. */
+  /** Whether the client asked for the local value; `closed` if this cannot be changed. */
   readonly asked: { readonly byClient: boolean; readonly closed: boolean };
   /** `What the local rule changes`. */
   readonly caption: string;
   readonly effects: readonly EffectView[];
 }
 
-/** Everything the slip says of one box; a part with nothing to say is left out. */
+/** Everything the side panel shows about one cell; a part with nothing to show is absent. */
 export interface PanelView {
-  /** Another box, another slip: `drain_gap T08`. */
+  /** Another cell, another id: `drain_gap T08`. */
   readonly id: string;
   /** `T08, Drainage`. */
   readonly where: string;
-  /** The boxes stepped down from, nearest last. */
+  /** The cells stepped down from, nearest last. */
   readonly steppedFrom: readonly string[];
   readonly title: string;
   readonly answer: FigureView;
-  /** Empty for what no rule can name. */
+  /** Empty if no rule can name it. */
   readonly nameInRules: string;
   readonly standing: readonly StandingView[];
   readonly rule?: { readonly kind: 'Rule' | 'Figure' | 'Choice'; readonly text: string; readonly closed: boolean };
@@ -81,7 +81,7 @@ export interface PanelView {
 
 export interface PanelActs {
   readonly help: RuleHelp;
-  /** A sentence where it is refused; then the text stays in the field. */
+  /** Returns a sentence if refused; then the text stays in the field. */
   readonly write: (text: string) => string | undefined;
   readonly stepDown: (name: string) => void;
   readonly stepUp: () => void;
@@ -90,6 +90,6 @@ export interface PanelActs {
   readonly forWholeJob: () => void;
   readonly clientAsked: (asked: boolean) => void;
   readonly writeNote: (text: string) => void;
-  /** Gives the keyboard back to the bench. */
+  /** Returns the focus to the bench. */
   readonly leave: () => void;
 }

@@ -11,15 +11,15 @@ import type { PanelActs, PanelView, StandingView } from './panel-view.ts';
 import { WorkingPart } from './working-part.tsx';
 
 interface Panel {
-  /** `undefined` while no box is chosen. */
+  /** `undefined` while no cell is selected. */
   readonly view: PanelView | undefined;
   readonly acts: PanelActs;
 }
 
-/** One slip about one box: what stands in it, why, and what may be done with it. */
+/** The side panel for one cell: its value, why, and what can be done with it. */
 export function WorkingPanel({ view, acts }: Panel) {
   const slip = useRef<HTMLElement>(null);
-  // A step down or up puts another slip in the place of the one that had the keyboard.
+  // A step down or up replaces the panel that had the focus.
   useKeepFocus(slip, view?.id, () => slip.current?.focus());
   return (
     <aside ref={slip} class="slip" aria-label="Working panel" id="slip" tabIndex={-1}>

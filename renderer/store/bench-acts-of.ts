@@ -22,7 +22,7 @@ const noHelp: RuleHelp = {
 const issued = 'This quote is issued and stays as it is. Make a revision to change it.';
 const noJob = 'No job lies on the bench: start one first.';
 
-/** The acts of the bench, on the job that is on it. */
+/** The acts of the bench, applied to the job that is open on it. */
 export function benchActs({ book, session, takeSize, choose }: ActsParts): AllBenchActs {
   const { doAct } = book;
   const onJob = (run: (job: string) => string | undefined): string | undefined => {

@@ -6,21 +6,21 @@ type OpenBench = (start: BenchInput) => LiveBench;
 
 let graphBench: OpenBench | undefined;
 
-/** The bench that keeps what depends on what; its engine is half of the page's code and is not needed to show figures. */
+/** Loads the incremental bench. Its engine is half of the page's code and is not needed to show figures. */
 export async function loadGraphBench(): Promise<OpenBench> {
   graphBench ??= (await import('#shared-calc/bench/open-bench.ts')).openBench;
   return graphBench;
 }
 
-/** The graph bench where it is loaded, and one that works each size as a whole until then. */
+/** The graph bench if it is loaded; until then, a bench that computes each size as a whole. */
 export function openLoadedBench(start: BenchInput): { readonly bench: LiveBench; readonly isGraph: boolean } {
   return graphBench ? { bench: graphBench(start), isGraph: true } : { bench: wholeSizes(start), isGraph: false };
 }
 
-/** Sizes that one slice of an update works. */
+/** Sizes computed in one slice of an update. */
 const SLICE = 4;
 
-/** A size whose texts and lines did not change is not worked again. */
+/** A size is computed again only if its texts or lines changed. */
 function wholeSizes(start: BenchInput): LiveBench {
   let bench: Bench = onceBench(start);
   const work = (columns: BenchInput['columns']) => {

@@ -9,9 +9,9 @@ export type LoudTotals = ReadonlyMap<string, ReadonlyMap<Loud, number>>;
 const AT_ONCE = 8;
 
 export interface BenchScans {
-  /** Of one column, as it is now. */
+  /** The current scan of one column. */
   readonly of: (column: string) => ColumnScan;
-  /** Over all columns; what is far from sight follows in slices, and `later` is then called. */
+  /** Totals over all columns. Columns not scanned yet follow in slices; `later` is called when all are done. */
   readonly totals: () => LoudTotals;
 }
 

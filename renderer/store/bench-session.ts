@@ -7,9 +7,9 @@ import type { BookStore } from './book-store.ts';
 import type { Clock } from './clock.ts';
 import { workBench, type WorkedBench } from './worked-bench.ts';
 
-/** What lies on the bench. */
+/** What is open on the bench. */
 export interface OpenedBench {
-  /** A job's or an issued quote's id. */
+  /** The id of a job or of an issued quote. */
   readonly id: string;
   readonly job: string | undefined;
   readonly worked: WorkedBench;
@@ -26,14 +26,14 @@ export interface SessionParts {
   readonly book: BookStore;
   readonly clock: Clock;
   readonly display: ReadonlySignal<Display>;
-  /** Laid down once the page has been painted: a place that shows no bench does not wait for it. */
+  /** Opens the bench only after the first paint: a view that shows no bench does not wait for it. */
   readonly later?: boolean | undefined;
 }
 
-/** Columns worked at once when a job is laid down: more are hardly in sight. */
+/** Columns computed at once when a job is opened; more are hardly in sight. */
 const FIRST_SIGHT = 8;
 
-/** Keeps one bench over all edits of its job; another job, another bench. */
+/** Keeps one bench through all edits of its job. Another job gets another bench. */
 export function openBenchSession(parts: SessionParts): BenchSession {
   const { book } = parts;
   const opened = signal<OpenedBench | undefined>(undefined);
@@ -62,7 +62,7 @@ export function openBenchSession(parts: SessionParts): BenchSession {
   };
 }
 
-/** Answers how to stop, or never to start. */
+/** Returns a function that stops the effect, or cancels its start. */
 function effectLater(clock: Clock, follow: () => void): () => void {
   let stop = (): void => undefined;
   let isOff = false;
@@ -79,7 +79,7 @@ interface NextBench extends Pick<OpenedBench, 'id' | 'job'> {
   readonly source: BenchSource;
 }
 
-/** The same job takes its changes over; another one comes with a bench of its own. */
+/** Updates the bench when it is the same job; another job gets a new bench. */
 function put(
   { clock, display }: SessionParts,
   opened: Signal<OpenedBench | undefined>,
@@ -96,7 +96,7 @@ function put(
   now?.worked.close();
 }
 
-/** A quote stays as it was issued, so that it is laid down once. */
+/** Opens a quote once: it stays as it was issued. */
 function openQuote(parts: SessionParts, opened: Signal<OpenedBench | undefined>, quote: IssuedQuote): void {
   const source = opened.peek()?.id === quote.id ? undefined : quoteSource(quote);
   if (source) put(parts, opened, { id: quote.id, job: undefined, source });
@@ -108,7 +108,7 @@ function clear(opened: Signal<OpenedBench | undefined>): void {
   now?.worked.close();
 }
 
-/** The job asked for, or the first that is not closed, or the last there is. */
+/** The job with this id; otherwise the first that is not closed, otherwise the last one. */
 function wantedJob(records: Pick<Records, 'job'>, id: string | undefined): Job | undefined {
   const asked = records.job.get(id ?? '');
   if (asked) return asked;

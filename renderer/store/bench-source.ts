@@ -10,22 +10,22 @@ import { hourCoins } from '#shared-calc/price/hour-coins.ts';
 import { quoteRules } from '#shared-calc/price/quote-rules.ts';
 import type { IssuedQuote, Line, Recipe } from '#shared-calc/records/records.ts';
 
-/** All that a bench is made from. Parts that did not change are the same objects as before. */
+/** Everything a bench is made from. Parts that did not change keep their identity. */
 export interface BenchSource {
   readonly title: string;
   readonly recipe: Recipe;
   readonly lines: readonly Line[];
   readonly columns: readonly BenchColumn[];
-  /** Boxes written over for the whole job. */
+  /** Cells overridden for the whole job. */
   readonly whole: WrittenByLine;
   readonly job: ReadonlyMap<string, string>;
   readonly pricing: Pricing;
   readonly isOldPrice: (material: string) => boolean;
-  /** The quote it was issued in, `Q-0027 A`; then nothing can be written. */
+  /** The number of the quote it was issued in, `Q-0027 A`; then nothing can be written. */
   readonly issued?: string;
 }
 
-/** Follows one job through the book; the same source while nothing of it changed. */
+/** Follows one job through the book; returns the same source while nothing of the job changed. */
 export function jobSource(): (derived: Derived, job: string) => BenchSource | undefined {
   const source = memo<BenchSource | undefined>();
   return (derived, id) => {
@@ -41,7 +41,7 @@ export function jobSource(): (derived: Derived, job: string) => BenchSource | un
   };
 }
 
-/** The bench an issued quote was worked on, as it was issued; `undefined` where its body cannot be read. */
+/** The bench of an issued quote, as it was issued; `undefined` if its body cannot be read. */
 export function quoteSource(quote: IssuedQuote): BenchSource | undefined {
   const body = readQuoteBody(quote.body);
   if (!body) return undefined;

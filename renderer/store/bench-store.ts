@@ -25,17 +25,17 @@ export interface BenchStore {
   readonly view: ReadonlySignal<BenchView>;
   readonly chosen: ReadonlySignal<BoxPlace | undefined>;
   readonly panel: ReadonlySignal<PanelView | undefined>;
-  /** Another object whenever the panel may read otherwise: it can be followed without working the panel out. */
+  /** A new object whenever the panel may have changed, so that it can be followed without computing the panel. */
   readonly panelTurn: ReadonlySignal<object>;
-  /** The keys of the sizes that stand here; the same list as before while they do. */
+  /** Keys of the sizes shown; the same list while they do not change. */
   readonly sizes: ReadonlySignal<readonly string[]>;
-  /** What the top of the place says: the job's or quote's title. */
+  /** The heading of the view: the job's or quote's title. */
   readonly title: ReadonlySignal<string>;
   readonly acts: AllBenchActs;
   readonly panelActs: PanelActs;
-  /** Lays a job on the bench, or a quote as it was issued; left out, the first job that is not closed. */
+  /** Opens a job or an issued quote on the bench; without an id, the first job that is not closed. */
   readonly open: (id: string | undefined) => void;
-  /** Opens a line's section and brings the line out; `false` where no line is called so. */
+  /** Opens a line's section and shows the line; `false` if there is no line of this name. */
   readonly reveal: (row: string) => boolean;
   readonly findLine: (words: string) => BoxPlace | undefined;
   readonly nextFlag: (back: boolean) => BoxPlace | undefined;
@@ -46,11 +46,11 @@ export interface BenchStore {
 export interface BenchParts {
   readonly book: BookStore;
   readonly clock: Clock;
-  /** Asks for a size to be taken: a place of its own shows what there is. */
+  /** Asks to add a size; a separate view shows the choices. */
   readonly takeSize: () => void;
-  /** Gives the keyboard back to the strips. */
+  /** Returns the keyboard to the grid. */
   readonly leavePanel: () => void;
-  /** Nothing on the page shows the bench at first. */
+  /** No view shows the bench at first. */
   readonly later?: boolean;
 }
 
@@ -114,7 +114,7 @@ function sizesIn(view: ReadonlySignal<BenchView>): ReadonlySignal<readonly strin
   });
 }
 
-/** What the panel reads, another object with every change of it. */
+/** What the panel reads; a new object with every change of it. */
 function turnsOf({ session, display, chosen, steps }: Turning): ReadonlySignal<PanelTurn> {
   return computed(() => {
     const opened = session.opened.value;
@@ -134,7 +134,7 @@ interface PanelTurn {
   readonly steps: readonly string[];
 }
 
-/** The slip follows the chosen box, a step down at a time, through every change of the bench. */
+/** The side panel follows the selected cell, or the line stepped down to, through every change of the bench. */
 function panelNow({ opened, chosen, steps }: PanelTurn): PanelView | undefined {
   const column = chosen && opened?.worked.source().columns.find((each) => each.key === chosen.column);
   if (!opened || !column) return undefined;
@@ -159,7 +159,7 @@ function revealIn(opened: OpenedBench | undefined, row: string): boolean {
   return true;
 }
 
-/** A line by its words in the chosen size, or a size by its name at the chosen line. */
+/** A line by its label in the selected size, or a size by its name at the selected line. */
 function foundLine(
   session: BenchSession,
   words: string,

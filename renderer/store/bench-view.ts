@@ -18,13 +18,13 @@ import { lineFaces, type LineFace, type LineFaces } from './line-faces.ts';
 import { noFolds, sectionRows, titleOfSection, type Folds } from './section-rows.ts';
 import type { WorkedBench } from './worked-bench.ts';
 
-/** What the page shows of a worked bench. */
+/** What the page shows of a computed bench. */
 export interface ShownBench {
   readonly view: ReadonlySignal<BenchView>;
   readonly folds: Signal<Folds>;
   readonly faces: () => LineFaces;
   readonly scans: BenchScans;
-  /** Columns of which boxes were asked for since the last view. */
+  /** Columns with cells requested since the last view. */
   readonly inSight: () => readonly string[];
 }
 
@@ -34,7 +34,7 @@ export interface ShowParts {
   readonly clock: Clock;
 }
 
-/** What a column's boxes are read from; while it holds the same things, they read the same. */
+/** What a column's cells are read from; while the stamp is equal, they read the same. */
 type Stamp = readonly unknown[];
 
 interface ColumnViews {
@@ -43,7 +43,7 @@ interface ColumnViews {
   readonly before: ReadonlyMap<string, BoxView | undefined>;
 }
 
-/** A view of the bench that is made anew with every change, out of boxes that stay the same objects. */
+/** A view of the bench, rebuilt with every change; cells that did not change keep their identity. */
 export function showBench({ worked, display, clock }: ShowParts): ShownBench {
   const folds = signal<Folds>(noFolds);
   const scanned = signal(0);
@@ -84,12 +84,12 @@ interface Parts {
   rows: ReadonlyMap<string, Row>;
   readonly columns: Map<string, ColumnViews>;
   readonly heads: Map<string, { readonly stamp: Stamp; readonly column: BenchColumn; readonly head: HeadView }>;
-  /** Columns of which boxes were asked for since the last view, and between the two before. */
+  /** Columns with cells requested since the last view, and between the two views before that. */
   seen: Set<string>;
   seenBefore: ReadonlySet<string>;
 }
 
-/** No more columns than these can be in sight. */
+/** At most this many columns can be in sight. */
 const MOST_IN_SIGHT = 24;
 
 function viewOf(parts: Parts, folds: Folds): BenchView {
@@ -122,7 +122,7 @@ function viewOf(parts: Parts, folds: Folds): BenchView {
   };
 }
 
-/** A row that reads as before is the same object, so that the grid leaves it as it stands. */
+/** A row that did not change keeps its identity, so that the grid does not redraw it. */
 function rowsOf(parts: Parts, made: readonly Row[]): readonly Row[] {
   const rows = made.map((row) => {
     const before = parts.rows.get(row.id);
@@ -132,7 +132,7 @@ function rowsOf(parts: Parts, made: readonly Row[]): readonly Row[] {
   return rows;
 }
 
-/** The box of before, as long as nothing of its column changed, and where it changed but reads the same. */
+/** Reuses the previous cell if nothing in its column changed, or if it changed but reads the same. */
 function boxFor(parts: Parts, row: string, column: BenchColumn): BoxView | undefined {
   const views = viewsOf(parts, column);
   if (views.boxes.has(row)) return views.boxes.get(row);
@@ -162,7 +162,7 @@ function viewsOf(parts: Parts, column: BenchColumn): ColumnViews {
   return next;
 }
 
-/** Differs whenever a box of the column may read otherwise. */
+/** Differs whenever a cell of the column may have changed. */
 function stampOf({ worked, faces }: Parts, column: BenchColumn): Stamp {
   return [worked.revision(column.key), faces(), column.label];
 }
@@ -170,7 +170,7 @@ function stampOf({ worked, faces }: Parts, column: BenchColumn): Stamp {
 function headFor(parts: Parts, column: BenchColumn): HeadView {
   const { worked, faces, heads } = parts;
   const known = heads.get(column.key);
-  // A size far from sight shows what it did until its turn comes.
+  // A size out of sight shows its old head until its slice is computed.
   if (known?.column === column && worked.isBehind(column.key)) return known.head;
   const ready = worked.isWorked(column.key);
   const stamp = [...stampOf(parts, column), ready];
@@ -193,7 +193,7 @@ interface AsideParts {
   readonly source: BenchSource;
 }
 
-/** `3 parts` beside a part of a mix, where all sizes follow the house. */
+/** `3 parts` next to a part of a mix, if all sizes follow the house. */
 function partsAside({ line }: LineFace, { faces, totals, source }: AsideParts): string {
   const parts = line.inset ? faces.of(partsNameIn(line.text)) : undefined;
   if (!parts || (totals.get(parts.line.name)?.get('local') ?? 0) > 0) return '';
@@ -202,7 +202,7 @@ function partsAside({ line }: LineFace, { faces, totals, source }: AsideParts): 
   return Number(text) === 1 ? '1 part' : `${text} parts`;
 }
 
-/** The line that a part of a mix takes its parts from: `mix_part(mix_loose, coir_parts, mix_parts, blend_shrink)`. */
+/** The line that gives a part of a mix its parts, from `mix_part(mix_loose, coir_parts, mix_parts, blend_shrink)`. */
 function partsNameIn(text: string): string {
   const rule = readRule(text);
   const call = rule.ok ? ungrouped(rule.value) : undefined;

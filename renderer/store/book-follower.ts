@@ -10,14 +10,14 @@ import type { Clock } from './clock.ts';
 import { fits, isDone, rebase } from './pending-edits.ts';
 import { editsIn, sendStep, type Written, type WriteStep } from './write-steps.ts';
 
-/** What takes longer is said. */
+/** A save that takes longer than this is shown as slow. */
 const SLOW_MS = 1000;
 
 export interface FollowerParts {
   readonly bridge: Bridge;
   readonly clock: Clock;
   readonly first: { readonly info: BookInfo; readonly records: Records };
-  /** The page's records: the book as it was last known, with the edits still on their way. */
+  /** The page's records: the last known book plus the pending edits. */
   readonly records: Signal<Records>;
   readonly steps: Signal<readonly WriteStep[]>;
   readonly say: (words: string) => void;
@@ -35,17 +35,17 @@ export interface BookFollower {
   readonly hear: (news: Exclude<BridgeNews, { readonly is: 'do' | 'go' }>) => void;
 }
 
-/** What is known of the book. */
+/** State of the follower. */
 interface FollowerState extends FollowerParts {
   readonly book: BookReader;
   readonly info: Signal<BookInfo>;
   readonly slow: Signal<boolean>;
-  /** The book without the edits still on their way. */
+  /** The book without the pending edits. */
   base: Records;
-  /** The last revision that was told of. */
+  /** The last revision that was announced. */
   announced: number;
   mustRead: boolean;
-  /** A step that was refused once although it fits. */
+  /** A step that was refused once although it still fits. */
   tried: WriteStep | undefined;
 }
 
@@ -125,8 +125,8 @@ function take(state: FollowerState, step: WriteStep, written: Written): void {
 }
 
 /**
- * A step that was not done. Where the page must read again the book may have taken an edit all the same, or not
- * have answered at all: an edit that still fits is sent once more.
+ * Handles a step that failed. If the page must read again, the book may have stored the edit all the same, or may
+ * not have answered: an edit that still fits is sent once more.
  */
 async function giveUp(state: FollowerState, step: WriteStep, { says, readAgain }: Refusal): Promise<void> {
   if (step.act !== 'apply') {
@@ -176,7 +176,7 @@ async function catchUp(state: FollowerState): Promise<void> {
   rework(state);
 }
 
-/** Makes the edits still on their way once more; those that no longer fit are told. */
+/** Applies the pending edits again; those that no longer fit are announced. */
 function rework(state: FollowerState, because = 'Changed elsewhere meanwhile.'): void {
   const now = rebase(state.base, editsIn(state.steps.peek()));
   state.records.value = now.records;

@@ -3,13 +3,13 @@ import type { Bridge } from '#renderer/bridge.ts';
 import type { Output } from '#shared-calc/contract/channels.ts';
 import type { Clock } from './clock.ts';
 
-/** Until a service that does not answer is asked again. */
+/** Delay before a service that does not answer is tried again. */
 const RETRY_MS = 2000;
 
 export interface BookReader {
-  /** The whole book; waits for a service that does not answer. */
+  /** The whole book; retries while the service does not answer. */
   readonly read: () => Promise<Output<'book.read'>>;
-  /** The service answers again: whoever waits asks at once. */
+  /** The service is reachable again: pending reads retry at once. */
   readonly wake: () => void;
 }
 

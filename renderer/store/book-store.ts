@@ -17,24 +17,26 @@ import type { Clock } from './clock.ts';
 import { spokenLine, type Said, type Speaking } from './spoken-line.ts';
 import { editsIn, type Written, type WriteStep } from './write-steps.ts';
 
-/** What the desktop's menu or another part of the program asks of the page. */
+/** A request to the page from the desktop menu or another part of the program. */
 export type PageAsk = Extract<News, { readonly is: 'do' | 'go' }>;
 
-/** The book as this page has it: every edit is in it at once, and goes to the service in order. */
+/** The page's copy of the book. An edit applies at once and goes to the service in order. */
 export interface BookStore extends Omit<Speaking, 'refuse'> {
-  /** Says why something was not done, and answers the same sentence. */
+  /** Shows why something was not done, and returns the same sentence. */
   readonly refuse: (sentence: string) => string;
   readonly records: ReadonlySignal<Records>;
-  /** What is worked from the records today: one derivation for the whole page. */
+  /** Everything derived from the records today: one derivation for the whole page. */
   readonly derived: ReadonlySignal<Derived>;
   readonly info: ReadonlySignal<BookInfo>;
-  /** Edits that the book has not taken yet. */
+  /** Number of edits that the book has not stored yet. */
   readonly waiting: ReadonlySignal<number>;
   readonly reached: ReadonlySignal<boolean>;
   /** Increments when the outgoing queue is empty. */
   readonly settled: ReadonlySignal<number>;
   readonly line: ReadonlySignal<QuietLineView>;
-  /** Does one of the core's acts; answers why not, which is said too. `then` is given what was done. */
+  /**
+   * Runs one of the core's acts. Returns the reason if it is refused, which is shown too; `then` receives the result.
+   */
   readonly doAct: <N extends ActName>(
     name: N,
     input: ActInputs[N],
@@ -44,7 +46,7 @@ export interface BookStore extends Omit<Speaking, 'refuse'> {
   readonly redo: () => void;
   readonly issue: (job: string) => Promise<Result<Written, string>>;
   readonly restore: (file: string) => Promise<Result<Written, string>>;
-  /** Reading channels and those over files. */
+  /** Channels that read, and channels that work on files. */
   readonly call: Bridge['call'];
   readonly onAsk: (listener: (ask: PageAsk) => void) => () => void;
   readonly close: () => void;
@@ -56,7 +58,7 @@ export interface BookParts {
   readonly first: { readonly info: BookInfo; readonly records: Records };
 }
 
-/** Opens the page's book on what the service answered first. */
+/** Opens the page's book from the service's first answer. */
 export function openBookStore({ bridge, clock, first }: BookParts): BookStore {
   const { said, speaking, clear } = spokenLine(firstSaid(first.info), clock);
   const records = signal(first.records);
@@ -122,7 +124,7 @@ function asking(asks: Set<(ask: PageAsk) => void>, listener: (ask: PageAsk) => v
   return () => void asks.delete(listener);
 }
 
-/** Lines are called by their labels, as the page shows them. */
+/** Faults name lines by their labels, as the page shows them. */
 function inWords(done: Result<Change, ActFault>, { records, lines }: Derived, input: unknown): Result<Change, string> {
   if (done.ok) return done;
   const named = new Map<string, unknown>(Object.entries(input ?? {}));
@@ -150,7 +152,7 @@ function actOn(
   return done.ok ? undefined : done.fault;
 }
 
-/** An edit that is still on its way is the next to be undone, and leaves nothing to redo. */
+/** A pending edit is the next one to be undone, and clears redo. */
 function stepsBack({ undo, redo }: BookInfo, edits: readonly Change[]): Pick<QuietLineView, 'undo' | 'redo'> {
   const last = edits.at(-1)?.label ?? undo;
   return {
@@ -159,7 +161,7 @@ function stepsBack({ undo, redo }: BookInfo, edits: readonly Change[]): Pick<Qui
   };
 }
 
-/** Reads the book for the first time, as often as it takes. */
+/** Reads the book for the first time; retries until it succeeds. */
 export async function readFirst(bridge: Bridge, clock: Clock): Promise<Result<BookParts['first'], string>> {
   for (let turn = 0; ; turn += 1) {
     const read = await bridge.call('book.read', {});
@@ -169,18 +171,18 @@ export async function readFirst(bridge: Bridge, clock: Clock): Promise<Result<Bo
   }
 }
 
-/** How the book stands, in few words. */
+/** State of saving, for the status text. */
 interface Saving {
-  /** Edits that the book has not taken yet. */
+  /** Number of edits that the book has not stored yet. */
   readonly waiting: number;
   readonly reached: boolean;
-  /** The last edit has been on its way for more than a second. */
+  /** The last edit has been pending for more than a second. */
   readonly slow: boolean;
-  /** As an ISO 8601 time in UTC. */
+  /** ISO 8601 time in UTC. */
   readonly savedAt: string;
 }
 
-/** "Saved 14:02", by the clock on the wall; or what waits. */
+/** "Saved 14:02" in local time, or what is pending. */
 function savedWords({ waiting, reached, slow, savedAt }: Saving): string {
   if (!reached && waiting === 0) return 'The book does not answer for the moment';
   if (!reached) return `Not saved: ${waiting === 1 ? '1 edit waits' : `${waiting} edits wait`} for the book to answer`;

@@ -13,7 +13,7 @@ import { figureWords } from '#shared-calc/quantity/figure-words.ts';
 import { toBase, unitOf } from '#shared-calc/quantity/unit.ts';
 import { calledByWords } from '#shared-calc/words/called-by-words.ts';
 
-/** How a box stands, a line for each thing there is to say, with its reason. */
+/** The state of a cell: one line for each thing there is to say, with its reason. */
 export function standingsOf(box: Box, parts: BoxParts): readonly StandingView[] {
   const { issued } = parts;
   return [
@@ -59,7 +59,7 @@ function rangeWords({ low, high, unit }: Box['line'], { faces: { display } }: Bo
   return `Out of range: at most ${high === undefined ? '' : said(high)}.`;
 }
 
-/** What the functions of a rule say to look at twice. */
+/** Warnings of the functions in a rule. */
 function warningsOf({ rule, value }: Box, parts: BoxParts): readonly string[] {
   if (!rule || value === undefined) return [];
   const warnings = new Set<string>();
@@ -85,7 +85,7 @@ function warningOf(call: RulePart<'call'>, { bench, column }: BoxParts): string 
   return typeof answer === 'number' ? of.warn(args, answer) : undefined;
 }
 
-/** What to mind and who decides: a check's own sentence while it does not hold, the line's words, or those of its functions. */
+/** What to mind and who decides: a failed check's own sentence, or the caution of the line or of its functions. */
 export function cautionOf(box: Box, parts: BoxParts): { readonly words: string; readonly decides: string } | undefined {
   const { caution = '', decides = '', role } = box.line;
   if (role === 'check') return box.value === false ? decidedBy(checkSentence(box, parts), decides) : undefined;

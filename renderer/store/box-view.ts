@@ -14,13 +14,13 @@ import type { LineFace, LineFaces } from './line-faces.ts';
 export interface BoxParts {
   readonly bench: Bench;
   readonly column: string;
-  /** How the column is called. */
+  /** The column's label. */
   readonly called: string;
   readonly faces: LineFaces;
   readonly issued: string | undefined;
 }
 
-/** A line's box as it is painted and read out. */
+/** A line's cell as it is painted and read out. */
 export function boxView(face: LineFace, parts: BoxParts): BoxView {
   const { bench, column, faces, issued } = parts;
   const box = bench.box(column, face.line.name);
@@ -43,7 +43,7 @@ export function boxView(face: LineFace, parts: BoxParts): BoxView {
   };
 }
 
-/** A box of an issued quote says so, unless there is something to look at in it. */
+/** Marks a cell of an issued quote as issued, unless it has a flag of its own. */
 function withIssued(standing: BoxStanding, issued: string | undefined): BoxStanding {
   if (issued === undefined || standing.look !== 'plain') return standing;
   const said = [standing.said, `in quote ${issued}`].filter((words) => words !== '').join(', ');
@@ -73,7 +73,7 @@ function isWell({ line, source }: Box): boolean {
   return line.role === 'given' || source === 'job' || source === 'local';
 }
 
-/** `0` people to lift is said in words, as on the shop floor. */
+/** `0` people to lift is written in words, as builders say it. */
 function figureOf({ value, rule }: Box, { line }: LineFace, display: Display): string {
   if (value === undefined) return '';
   if (value === 0 && rule?.part === 'call' && rule.name === 'lift_crew') return 'do not lift';
@@ -91,7 +91,7 @@ function spokenBox(
   return [label, called, figure, state, quote].filter((words) => words !== '').join(', ');
 }
 
-/** A rule written here is copied as a rule; all else as its figure in full, in the unit shown, without marks. */
+/** A local rule is copied as a rule. Everything else is copied as its full figure in the unit shown, without marks. */
 function copiedText(box: Box, { line, shown }: LineFace, display: Display): string {
   const isWritten = box.source === 'local' || box.source === 'job';
   if (box.value === undefined || (isWritten && box.rule)) return box.text;
@@ -100,7 +100,7 @@ function copiedText(box: Box, { line, shown }: LineFace, display: Display): stri
   return display.decimalComma ? figure.replace('.', ',') : figure;
 }
 
-/** Whether two boxes are the same in every field. */
+/** Whether two cells are equal in every field. */
 export function sameBoxView(one: BoxView | undefined, other: BoxView): boolean {
   return (
     one !== undefined &&

@@ -4,14 +4,14 @@ import type { Box } from '#shared-calc/bench/bench-types.ts';
 import { calledLine } from '#shared-calc/words/called-by-words.ts';
 import type { LineFaces } from './line-faces.ts';
 
-/** How a box stands: its look, its sign, the words at its left. */
+/** The state of a cell: its look, its sign, and the words at its left. */
 export interface BoxStanding {
   readonly look: BoxLook;
   readonly sign?: SignName;
   readonly said: string;
 }
 
-/** By the table of states: what has no figure first, then what is wrong with the figure, then who wrote it. */
+/** Order of states: first no figure, then what is wrong with the figure, then who wrote it. */
 export function boxStanding(box: Box, faces: LineFaces): BoxStanding {
   if (box.line.role === 'check') return checkStanding(box, faces);
   return missingStanding(box, faces) ?? flagStanding(box) ?? { look: 'plain', said: sourceWords(box) };
@@ -58,7 +58,7 @@ function sourceWords({ source, rule }: Box): string {
   return '';
 }
 
-/** The state of a box as it is read out: `house value`, `local rule, out of range`. */
+/** The state of a cell as it is read out: `house value`, `local rule, out of range`. */
 export function spokenState(box: Box, { said }: BoxStanding, sentence: string): string {
   if (box.line.role === 'check') return sentence === '' ? said : `${said}: ${sentence}`;
   if (box.value === undefined) return said;

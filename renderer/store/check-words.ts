@@ -5,7 +5,7 @@ import { ungrouped, type Rule, type RulePart } from '#shared-calc/rule/tree.ts';
 import { figureWords } from '#shared-calc/quantity/figure-words.ts';
 import type { LineFaces } from './line-faces.ts';
 
-/** Works parts of rules over the boxes of one size. */
+/** Evaluates parts of rules over the cells of one size. */
 export function lookupsIn(bench: Bench, column: string): Lookups {
   return {
     valueOf: (name): Value => bench.box(column, name).value ?? { kind: 'missing', line: name },
@@ -13,16 +13,16 @@ export function lookupsIn(bench: Bench, column: string): Lookups {
   };
 }
 
-/** What a part of a rule comes to in one size; `undefined` where it comes to nothing. */
+/** The value of a part of a rule in one size; `undefined` if it has none. */
 function valueOfPart(rule: Rule, lookups: Lookups): number | string | boolean | undefined {
   const value = compileRule(rule, lookups)();
   return typeof value === 'object' ? undefined : value;
 }
 
-/** Longer words than this do not fit in a box. */
+/** Longer words do not fit in a cell, characters. */
 const ROOM = 26;
 
-/** What is wrong in few words, where a check does not hold: `3.16 kg over`, `build in place`; empty for nothing short. */
+/** What is wrong, in few words, when a check fails: `3.16 kg over`, `build in place`. Empty if nothing short fits. */
 export function shortCheck(rule: Rule | undefined, says: string, bench: Bench, parts: CheckParts): string {
   const compared = rule && ungrouped(rule);
   const gap = compared?.part === 'infix' ? gapWords(compared, bench, parts) : '';
@@ -34,7 +34,10 @@ export interface CheckParts {
   readonly faces: LineFaces;
 }
 
-/** By how much a line is over or short of what it is held against. Counts and plain numbers would say nothing so. */
+/**
+ * How far a line is over or short of its limit. Without a unit the gap would say nothing, so counts and plain
+ * numbers give none.
+ */
 function gapWords(rule: RulePart<'infix'>, bench: Bench, { column, faces }: CheckParts): string {
   const left = ungrouped(rule.left);
   const face = left.part === 'name' ? faces.of(left.name) : undefined;
@@ -47,7 +50,7 @@ function gapWords(rule: RulePart<'infix'>, bench: Bench, { column, faces }: Chec
   return `${figureWords(Math.abs(is - wants), unit, faces.display)} ${is > wants ? 'over' : 'short'}`;
 }
 
-/** The cure stands behind a check's semicolon or colon. */
+/** The cure follows the semicolon or colon of a check's sentence. */
 function cureWords(says: string): string {
   const cure = /[;:]\s*([^;:{}]+?)\.?$/.exec(says)?.[1] ?? '';
   return cure.length <= ROOM ? cure : '';

@@ -1,9 +1,9 @@
-/** When things are done: handed in, so that tests keep their own time. */
+/** When things run. Passed in as a parameter, so that tests can set their own time. */
 export interface Clock {
   readonly now: () => Date;
-  /** Answers how to call it off. */
+  /** Returns a function that cancels it. */
   readonly after: (ms: number, run: () => void) => () => void;
-  /** In a turn of its own, after what came before has been painted and keys have been answered. */
+  /** Runs in a task of its own, after pending painting and key presses. */
   readonly soon: (run: () => void) => void;
 }
 
@@ -19,7 +19,7 @@ export function pageClock(): Clock {
   };
 }
 
-/** The page's own way to do something soon. */
+/** The page's own way to run something soon. */
 export function pageSoon(): Clock['soon'] {
   return 'scheduler' in globalThis ? behindPainting : inTurn();
 }
@@ -28,7 +28,7 @@ function behindPainting(run: () => void): void {
   void scheduler.postTask(run, { priority: 'background' });
 }
 
-/** For a browser that knows no order of tasks. */
+/** For a browser without a task scheduler. */
 function inTurn(): Clock['soon'] {
   const channel = new MessageChannel();
   const waiting: (() => void)[] = [];

@@ -1,7 +1,7 @@
 import type { Box } from '#shared-calc/bench/bench-types.ts';
 import type { Bench } from '#shared-calc/bench/open-bench.ts';
 
-/** What must not go unseen in a box. `fault`: a rule that has no answer of its own, not one that waits on another. */
+/** What must be visible about a cell. `fault`: a rule with a fault of its own, not one that waits on another. */
 export type Loud =
   | 'stop'
   | 'watch'
@@ -15,7 +15,7 @@ export type Loud =
   | 'local'
   | 'job';
 
-/** What must not go unseen in a column, by line. */
+/** What must be visible in a column, by line. */
 export interface ColumnScan {
   readonly byLine: ReadonlyMap<string, readonly Loud[]>;
   readonly counts: ReadonlyMap<Loud, number>;
@@ -56,7 +56,7 @@ function stateOf({ state, value, line, cause }: Box): Loud | undefined {
   return cause?.why === 'waits' && cause.problem.line === line.name ? 'fault' : 'waiting';
 }
 
-/** Whether a line stays out although the rest of its section is tucked away. */
+/** Whether a line stays visible although the rest of its section is hidden. */
 export function keepsOut(loud: Loud, isCheck: boolean): boolean {
   return loud !== 'waiting' || isCheck;
 }

@@ -12,18 +12,18 @@ export interface Difference {
   readonly section: string;
   readonly one: string;
   readonly other: string;
-  /** Who wrote what stands there, where that is not the same rule or figure of the house. */
+  /** Who wrote the figure, if it is not the same house rule or figure. */
   readonly why: string;
 }
 
 export interface Comparison {
-  /** What was measured or written otherwise. */
+  /** Differences in measurements and in written values. */
   readonly causes: readonly Difference[];
-  /** What comes of it. */
+  /** The differences that follow from the causes. */
   readonly results: readonly Difference[];
 }
 
-/** What differs between two sizes and why: measurements, local and chosen values first, then what comes of them. */
+/** What differs between two sizes and why: measurements, local and chosen values first, then their results. */
 export function compareColumns(
   worked: WorkedBench,
   faces: LineFaces,

@@ -14,11 +14,11 @@ interface Parts {
   readonly display: ReadonlySignal<Display>;
 }
 
-/** A pause in writing, longer for a bench of many sizes: the service works all of them. */
+/** Delay after the last edit; longer for a bench of many sizes, because the service computes all of them. */
 const PAUSE_MS = 400;
 const PAUSE_A_SIZE_MS = 20;
 
-/** After every save the service works the job from what is stored; where it comes to another price, that is said. */
+/** After every save the service computes the job from the stored records. A price that differs is shown. */
 export function confirming({ book, clock, opened, display }: Parts): () => void {
   let callOff = (): void => undefined;
   const plan = () => {
@@ -26,7 +26,7 @@ export function confirming({ book, clock, opened, display }: Parts): () => void 
     const sizes = opened.peek()?.worked.source().columns.length ?? 0;
     callOff = clock.after(PAUSE_MS + PAUSE_A_SIZE_MS * sizes, () => void confirm());
   };
-  /** Page and book stand at the same edit, and every size is worked. */
+  /** Page and book are at the same edit, and every size is computed. */
   const stands = (now: OpenedBench) => opened.peek() === now && book.waiting.peek() === 0 && !now.worked.isBehind();
   const confirm = async () => {
     const now = opened.peek();
@@ -54,7 +54,7 @@ export function confirming({ book, clock, opened, display }: Parts): () => void 
 
 type Confirmed = Output<'bench.confirm'>['columns'];
 
-/** Columns where page and service do not come to the same price, told in one sentence; `undefined` where all agree. */
+/** Columns where page and service compute different prices, in one sentence; `undefined` if all agree. */
 function differingSums(worked: WorkedBench, confirmed: Confirmed, display: Display): string | undefined {
   const wrong = confirmed.flatMap(({ column, sums }) => {
     const known = worked.source().columns.some((each) => each.key === column);

@@ -2,11 +2,11 @@ import type { BenchColumn } from '#shared-calc/jobs/worked-job.ts';
 import type { LineFaces } from './line-faces.ts';
 
 export interface Named {
-  /** What it is found by, best first. */
+  /** The names it is found by, best first. */
   readonly names: readonly string[];
 }
 
-/** The thing that is called so, or begins so, or has the words in its name; capitals do not count. */
+/** The thing with this name, or whose name starts with it, or contains it. Case does not matter. */
 export function findNamed<T extends Named>(things: readonly T[], words: string): T | undefined {
   const sought = words.trim().toLowerCase();
   if (sought === '') return undefined;

@@ -30,12 +30,12 @@ export interface FootParts {
   readonly worked: WorkedBench;
   readonly faces: LineFaces;
   readonly column: string;
-  /** How the column is called. */
+  /** The column's label. */
   readonly called: string;
   readonly scan: ColumnScan;
 }
 
-/** One sum at the foot of a strip, or all its flags. */
+/** One sum in the foot of a column, or the total of its flags. */
 export function footBox(id: FootId, parts: FootParts): FootBox {
   const { worked, faces, column, called, scan } = parts;
   if (id === 'flags') return flagsBox(called, scan);
@@ -48,7 +48,7 @@ export function footBox(id: FootId, parts: FootParts): FootBox {
   return { figure, flags, spoken, copied: figure.replaceAll(faces.display.decimalComma ? '.' : ',', '') };
 }
 
-/** Coins as they are read, thousands marked. */
+/** A sum of money as text, with thousands separators. */
 export function money(coins: number, { moneyDecimals = 2, decimalComma = false }: Display): string {
   return writeNumber(coins / 10 ** moneyDecimals, moneyDecimals, { decimalComma });
 }
@@ -72,7 +72,7 @@ function sumFigure(id: FootId, quote: QuoteSums, display: Display): string {
   }
 }
 
-/** A sum that waits says on what: the box that has no figure, or the price that is not there. */
+/** A missing sum names its cause: the cell without a figure, or the missing price. */
 function withoutSum(id: FootId, called: string, fault: OrderFault, faces: LineFaces): FootBox {
   const says = sumWaitsOn(fault, faces);
   const flags: readonly FlagView[] = [{ look: 'waiting', sign: 'wait', says }];

@@ -7,7 +7,7 @@ import { calledOf } from '#shared-calc/recipe/column.ts';
 import type { BenchColumn } from '#shared-calc/jobs/worked-job.ts';
 import type { LineFaces } from './line-faces.ts';
 
-/** The card over a strip, from the column's own figures; while it is not worked the tank alone is known. */
+/** The card over a column, from the column's own figures. Before it is computed, only the tank is known. */
 export function headView(column: BenchColumn, bench: Bench | undefined, faces: LineFaces, issued: boolean): HeadView {
   const { key, count, tank } = column;
   const kit = faces.for('kit')?.line;

@@ -6,7 +6,7 @@ import { writeNumber } from '#shared-calc/quantity/write-figure.ts';
 import type { Bench } from '#shared-calc/bench/open-bench.ts';
 import type { LineFaces } from './line-faces.ts';
 
-/** The use of the line that tells a section's main figure, and how it is called there. */
+/** The use of the line that gives a section's main figure, and the name it has there. */
 const headlineOf: ReadonlyMap<UseName | undefined, string> = new Map<UseName, string>([
   ['floorArea', 'floor'],
   ['drainageNeed', 'clay'],
@@ -22,7 +22,7 @@ const headlineOf: ReadonlyMap<UseName | undefined, string> = new Map<UseName, st
   ['filledMass', 'filled'],
 ]);
 
-/** What a closed section says on a strip: `clay, L 16.84`; nothing for a section without a main figure. */
+/** What a closed section shows in a column: `clay, L 16.84`; nothing for a section without a main figure. */
 export function headline(bench: Bench, column: string, section: string, faces: LineFaces): BoxView | undefined {
   const lines = faces.sections.get(section) ?? [];
   const work = lines.filter(({ line }) => line.role === 'work');

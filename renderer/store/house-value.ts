@@ -11,12 +11,12 @@ import { money } from './foot-boxes.ts';
 import type { LineFace, LineFaces } from './line-faces.ts';
 import type { WorkedBench } from './worked-bench.ts';
 
-/** One size worked as if one of its boxes followed the house. */
+/** One size computed as if one of its cells followed the house. */
 function followingHouse(worked: WorkedBench, column: BenchColumn, line: string): Bench {
   return onceBench(asHouse(worked.bench().input(), column, line));
 }
 
-/** Without the local value; where there is none, without the one for the whole job. */
+/** The input without the local value; if there is none, without the value for the whole job. */
 function asHouse(input: BenchInput, column: BenchColumn, line: string): BenchInput {
   const locals = new Map(column.locals);
   if (locals.delete(line)) return { ...input, columns: [{ ...column, locals }] };
@@ -25,7 +25,7 @@ function asHouse(input: BenchInput, column: BenchColumn, line: string): BenchInp
   return { ...input, columns: [column], job };
 }
 
-/** More lines than these would not be read. */
+/** Nobody reads more lines than this. */
 const MOST_EFFECTS = 6;
 
 export interface HouseParts {
@@ -35,10 +35,10 @@ export interface HouseParts {
   readonly faces: LineFaces;
 }
 
-/** What takes a second bench to work. */
+/** The part that needs a second bench. */
 type WorkedPart = Omit<HouseView, 'asked'>;
 
-/** The house's value of a box that is written over, and what the writing over changes. */
+/** The house value of an overridden cell, and what the override changes. */
 function houseView(box: Box, parts: HouseParts): WorkedPart | undefined {
   if (box.source !== 'local' && box.source !== 'job') return undefined;
   const { worked, column, face, faces } = parts;
@@ -53,7 +53,7 @@ function houseView(box: Box, parts: HouseParts): WorkedPart | undefined {
   };
 }
 
-/** A missing figure is neither sent nor held for the job, and an issued quote stays as it is. */
+/** A missing figure can neither be sent to the house nor be held for the job, and an issued quote cannot change. */
 function mayDo(box: Box, { worked, face }: HouseParts): Pick<HouseView, 'canGoBack' | 'canSend' | 'canHold'> {
   const canGoBack = worked.source().issued === undefined;
   const canSend = canGoBack && face.line.role !== 'tank' && box.text !== '';
@@ -74,7 +74,7 @@ function lineEffects(bench: Bench, { worked, column, face, faces }: HouseParts):
   return mass && !first.includes(mass) ? [...first.slice(0, -1), mass] : first;
 }
 
-/** What goes into needs and mass, and what a builder looks at first. */
+/** Lines that count in needs and mass, and lines a builder looks at first. */
 function isTold({ role, shownFirst }: LineFace['line']): boolean {
   return shownFirst && (role === 'need' || role === 'worked');
 }
@@ -100,7 +100,7 @@ function priceEffect(bench: Bench, { worked, column, faces }: HouseParts): reado
   ];
 }
 
-/** The house's part of the side panel, for a box that is written over. */
+/** The house's part of the side panel, for an overridden cell. */
 export function houseOf(box: Box, parts: HouseParts): HouseView | undefined {
   const part = houseView(box, parts);
   return part && { ...part, asked: askedOf(box, parts) };

@@ -4,9 +4,9 @@ import type { PageStore } from './page-store.ts';
 import type { BookStore } from './book-store.ts';
 import type { Job } from '#shared-calc/records/records.ts';
 
-/** What the places that are about jobs need of the store. */
+/** What the job views need of the store. */
 export interface JobApi extends Pick<BookStore, 'records' | 'derived' | 'info' | 'doAct' | 'issue' | 'say' | 'refuse'> {
-  /** The job that lies open, on every place alike. */
+  /** The open job, the same in every view. */
   readonly job: ReadonlySignal<string | undefined>;
   readonly openJob: (job: string) => void;
 }
@@ -14,8 +14,8 @@ export interface JobApi extends Pick<BookStore, 'records' | 'derived' | 'info' |
 const made = new WeakMap<PageStore, JobApi>();
 
 /**
- * The store of the page with the open job: the one on the size bench, or that of the quote there. The open job is kept
- * on this machine for the next time.
+ * The page store with the open job: the one on the size bench, or the job of the quote there. This machine
+ * remembers the open job for the next start.
  */
 export function jobApi(store: PageStore): JobApi {
   const before = made.get(store);
@@ -31,7 +31,7 @@ export function jobApi(store: PageStore): JobApi {
   return api;
 }
 
-/** The job that lies open, where the book has it. */
+/** The open job, if the book has it. */
 export function jobAtHand({ records, job }: Pick<JobApi, 'records' | 'job'>): Job | undefined {
   return records.value.job.get(job.value ?? '');
 }

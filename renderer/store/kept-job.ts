@@ -8,7 +8,7 @@ interface OpenJob extends Pick<BookStore, 'records' | 'info'> {
   readonly openJob: (job: string) => void;
 }
 
-/** Opens the job that lay open the last time, and keeps which one does from then on; each book has its own. */
+/** Opens the job that was open last, and remembers the open job from then on, for each book separately. */
 export function keepOpenJob(
   { job, openJob, records, info }: OpenJob,
   storage: JobStorage | undefined = storageOf(globalThis),
@@ -21,7 +21,7 @@ export function keepOpenJob(
   });
 }
 
-/** A browser may be set to keep nothing; then asking for its store throws. Outside a browser there is none. */
+/** A browser may be set to store nothing; then access to its storage throws. Outside a browser there is no storage. */
 function storageOf(page: { readonly localStorage?: Storage }): JobStorage | undefined {
   try {
     return page.localStorage;

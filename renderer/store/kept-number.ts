@@ -1,4 +1,4 @@
-/** A whole number that this machine remembers for a place: hours a day, places for tanks. */
+/** A whole number that this machine remembers for a view: hours a day, places for tanks. */
 export interface KeptNumber {
   readonly read: () => number;
   readonly write: (value: number) => void;
@@ -15,7 +15,7 @@ export function keptNumber(page: Window, name: string, otherwise: number): KeptN
   };
 }
 
-/** A browser may be set to keep nothing; then asking for its store throws. */
+/** A browser may be set to store nothing; then access to its storage throws. */
 function storageOf(page: Window): Storage | undefined {
   try {
     return page.localStorage;

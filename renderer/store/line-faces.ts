@@ -5,17 +5,17 @@ import { lineFor } from '#shared-calc/recipe/lines-by-use.ts';
 import type { Line } from '#shared-calc/records/records.ts';
 import { shownUnitWords } from '#shared-calc/quantity/figure-words.ts';
 
-/** A line as it is read on the page. */
+/** A line as the page shows it. */
 export interface LineFace {
   readonly line: Line;
   readonly label: string;
-  /** The unit its figures are shown in, as the core writes it. */
+  /** The unit its figures are shown in, in the core's spelling. */
   readonly shown: string;
-  /** The same as it is read; empty where it has none. */
+  /** The same unit in the page's spelling; empty if it has none. */
   readonly unit: string;
 }
 
-/** The lines of a recipe as they are read, and the unit shown of each. */
+/** The lines of a recipe as the page shows them, with the unit shown of each. */
 export interface LineFaces {
   readonly display: Display;
   readonly lines: readonly Line[];

@@ -2,7 +2,7 @@ import type { BoxPlace } from '#renderer/bench/view-model.ts';
 import type { BenchScans } from './bench-scans.ts';
 import type { Loud } from './column-scan.ts';
 
-/** What the flag key stops at: not at what only waits on another box, nor at a plain local value. */
+/** Flags the flag key stops at. It skips cells that only wait on another cell, and plain local values. */
 const stops: ReadonlySet<Loud> = new Set(['stop', 'watch', 'advice', 'needs', 'range', 'loop', 'fault', 'old']);
 
 interface FlagSearch {
@@ -13,7 +13,7 @@ interface FlagSearch {
   readonly scans: BenchScans;
 }
 
-/** The next flagged box after a place, line by line and from left to right, and round to the first again. */
+/** The next flagged cell after a position, line by line and from left to right; after the last comes the first. */
 export function nextFlag(
   { lines, columns, scans }: FlagSearch,
   from: BoxPlace | undefined,

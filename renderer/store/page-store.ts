@@ -6,20 +6,20 @@ import { openBenchStore, type BenchStore } from './bench-store.ts';
 import { openBookStore, readFirst, type BookStore } from './book-store.ts';
 import type { Clock } from './clock.ts';
 
-/** A sheet that lies over the bench. */
+/** A dialog over the bench. */
 export type BenchSheet = { readonly is: 'take' | 'prices' } | { readonly is: 'compare'; readonly one: string };
 
-/** All that the page's places go by. */
+/** The state shared by all views of the page. */
 export interface PageStore {
   readonly book: BookStore;
   readonly bench: BenchStore;
   readonly clock: Clock;
   readonly sheet: Signal<BenchSheet | undefined>;
-  /** The bench's strips while they stand on the page. */
+  /** The controller of the bench's grid while it is on the page. */
   readonly strips: { current: BenchController | null };
 }
 
-/** Reads the book and lays out all that the page goes by; the sentence says why where it cannot be read. */
+/** Reads the book and creates the page's state. The sentence says why the book cannot be read. */
 export async function openPageStore(
   bridge: Bridge,
   clock: Clock,

@@ -7,12 +7,12 @@ import type { RuleHelp } from '#renderer/writing/rule-help.ts';
 interface Parts {
   readonly acts: AllBenchActs;
   readonly chosen: ReadonlySignal<BoxPlace | undefined>;
-  /** Lines stepped down to from the chosen box, nearest last. */
+  /** Lines stepped down to from the selected cell, nearest last. */
   readonly steps: Signal<readonly string[]>;
   readonly leave: () => void;
 }
 
-/** Acts of the slip, over the box it is about: the chosen one, or the one stepped down to. */
+/** Acts of the side panel, on the cell it shows: the selected one, or the one stepped down to. */
 export function panelActs({ acts, chosen, steps, leave }: Parts): PanelActs {
   const here = (): BoxPlace | undefined => {
     const place = chosen.peek();

@@ -15,14 +15,14 @@ import { putInView, sourcesOf } from './working-view.ts';
 export interface PanelParts {
   readonly worked: WorkedBench;
   readonly column: BenchColumn;
-  /** The box the slip is about. */
+  /** The cell the side panel shows. */
   readonly line: string;
   /** Lines stepped down from, nearest last. */
   readonly steppedFrom: readonly string[];
   readonly faces: LineFaces;
 }
 
-/** The slip about one box. */
+/** The side panel for one cell. */
 export function panelOf(parts: PanelParts): PanelView | undefined {
   const { worked, column, line, faces, steppedFrom } = parts;
   const face = faces.of(line);
@@ -61,7 +61,7 @@ function ruleKind(box: Box): 'Rule' | 'Figure' | 'Choice' {
   return box.line.unit === 'choice' || box.line.unit === 'yes_no' ? 'Choice' : 'Figure';
 }
 
-/** The note on a box that is written over; the house's own stands as it is. */
+/** The note on an overridden cell; the house's own note cannot be edited here. */
 function noteOf({ worked, column, line, faces }: PanelParts, closed: boolean): Pick<PanelView, 'note'> {
   const written = column.written.get(line) ?? worked.source().whole.get(line);
   if (written) return { note: { text: written.note, closed } };

@@ -2,7 +2,7 @@ import { applyChange, type Added, type Change } from '#shared-calc/records/chang
 import type { Records } from '#shared-calc/records/records.ts';
 import { sameData } from '#shared-calc/records/same-data.ts';
 
-/** Whether a change can be made on these records: it finds everything as it left it. */
+/** Whether a change can be applied to these records: everything it touches is as the change expects it. */
 export function fits(records: Records, { added, updated, removed }: Change): boolean {
   return (
     added.every(({ kind, record }) => !records[kind].has(record.id)) &&
@@ -11,7 +11,7 @@ export function fits(records: Records, { added, updated, removed }: Change): boo
   );
 }
 
-/** Whether these records are as the change wanted them: it was made already. */
+/** Whether these records already are as the change leaves them. */
 export function isDone(records: Records, { added, updated, removed }: Change): boolean {
   return (
     added.every((each) => stands(records, each)) &&
@@ -23,11 +23,11 @@ export function isDone(records: Records, { added, updated, removed }: Change): b
 export interface Rebased {
   readonly records: Records;
   readonly kept: readonly Change[];
-  /** They found the book changed under them. */
+  /** Edits that no longer fit the changed book. */
   readonly lost: readonly Change[];
 }
 
-/** Makes edits that are not stored yet once more, over a book that others have changed meanwhile. */
+/** Applies the edits that are not stored yet again, on a book that others have changed meanwhile. */
 export function rebase(base: Records, edits: readonly Change[]): Rebased {
   const kept: Change[] = [];
   const lost: Change[] = [];

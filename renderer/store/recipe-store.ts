@@ -14,20 +14,20 @@ import { lineFaces, type LineFaces } from './line-faces.ts';
 import { ruleHelpOf } from './rule-help-of.ts';
 import { workBench, type WorkedBench } from './worked-bench.ts';
 
-/** A house recipe laid out on a reference size. */
+/** A house recipe, computed on a reference size. */
 export interface RecipeStore {
   readonly recipe: ReadonlySignal<Recipe | undefined>;
   readonly lines: ReadonlySignal<readonly Line[]>;
-  /** The tank its figures are worked on; `undefined` in a book without one. */
+  /** The tank its figures are computed for; `undefined` in a book without one. */
   readonly tank: ReadonlySignal<Tank | undefined>;
   readonly faces: ReadonlySignal<LineFaces>;
-  /** The name of the line the slip is about. */
+  /** The name of the line the side panel shows. */
   readonly chosen: Signal<string | undefined>;
   readonly open: (recipe: string | undefined) => void;
   readonly standOn: (tank: string) => void;
-  /** A line's box on the reference size. */
+  /** A line's cell on the reference size. */
   readonly box: (line: string) => Box | undefined;
-  /** Writes a line's figure or rule for the house; the sentence says why not. */
+  /** Writes a line's figure or rule for the house; returns the reason if refused. */
   readonly write: (line: string, typed: string) => string | undefined;
   readonly helpFor: (line: string) => RuleHelp | undefined;
   readonly close: () => void;
@@ -56,7 +56,7 @@ export function openRecipeStore({ book, clock, display }: RecipeParts): RecipeSt
     const prices = priced([on, rules], () => pricedBy({ prices: on, rules }));
     return sourceOf({ recipe: recipe.value, lines: lines.value, tank: tank.value, prices });
   });
-  // Worked only while somebody looks.
+  // Computed only while something reads it.
   const worked = computed(() => {
     const next = source.value;
     return next && untracked(() => bench.take(next));
@@ -146,7 +146,7 @@ function sourceOf({ recipe, lines, tank, prices }: SourceParts): BenchSource | u
   };
 }
 
-/** The middling tank of the demo, or the first there is that is measured. */
+/** The demo's middle-sized tank, or the first measured tank there is. */
 function referenceTank({ tank }: Pick<Records, 'tank'>): Tank | undefined {
   return tank.get('T07') ?? [...tank.values()].find((each) => each.insideLengthMm !== undefined) ?? firstOf(tank);
 }

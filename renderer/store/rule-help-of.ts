@@ -19,16 +19,16 @@ import type { LineFaces } from './line-faces.ts';
 
 export interface HelpParts {
   readonly bench: Bench;
-  /** Whose present figures are shown beside names; none on a bench without sizes. */
+  /** The column whose current figures are shown next to names; none on a bench without sizes. */
   readonly column: string | undefined;
   readonly line: Line;
   readonly faces: LineFaces;
 }
 
-/** No list is longer: what is far down is found by another letter. */
+/** The list is never longer: typing one more letter finds the rest. */
 const MOST_OFFERS = 40;
 
-/** Help with the text of one box, by the lines and functions its rule may use. */
+/** Completion for the text of one cell, from the lines and functions its rule may use. */
 export function ruleHelpOf(parts: HelpParts): RuleHelp {
   return {
     check: (text) => checkText(text, parts),
@@ -132,7 +132,7 @@ function hintAt(text: string, cursor: number): RuleHint | undefined {
   return call && functionWords(call.fn);
 }
 
-/** How a function is written, and what it does. */
+/** How to write a function, and what it does. */
 function functionWords(name: string): RuleHint | undefined {
   const general = generalFunctions.get(name);
   if (general) return { written: general.shows, says: general.says };

@@ -1,7 +1,7 @@
-/** Long enough for any browser to have begun to keep the file. */
+/** Long enough for any browser to have started saving the file. */
 const KEPT_MS = 10_000;
 
-/** Hands a text to the person as a file of that name, where their browser or the desktop keeps such files. */
+/** Saves a text as a file of that name, in the folder where the browser or the desktop saves files. */
 export function saveText(page: Document, name: string, text: string, kind = 'text/csv;charset=utf-8'): void {
   const link = page.createElement('a');
   const address = URL.createObjectURL(new Blob([text], { type: kind }));

@@ -3,16 +3,16 @@ import type { LoudTotals } from './bench-scans.ts';
 import { keepsOut, type Loud } from './column-scan.ts';
 import type { LineFace, LineFaces } from './line-faces.ts';
 
-/** Which sections a person has opened or closed, and whose tucked lines are out. */
+/** Which sections the user has opened or closed, and which show their hidden lines. */
 export interface Folds {
-  /** Sections that stand otherwise than they do at first. */
+  /** Sections that differ from their initial state. */
   readonly turned: ReadonlySet<string>;
   readonly all: ReadonlySet<string>;
 }
 
 export const noFolds: Folds = { turned: new Set(), all: new Set() };
 
-/** Closed at first: what is seldom written in, and already told by its headline. */
+/** Closed at first: rarely written in, and summed up by their headline. */
 const closedAtFirst = new Set([
   'Tank',
   'Capping',
@@ -26,7 +26,7 @@ const closedAtFirst = new Set([
   'Prepare',
 ]);
 
-/** A section's name among rows; no line can be called so. */
+/** A section's key among rows; no line can have this name. */
 export function sectionId(title: string): string {
   return `section ${title}`;
 }
@@ -49,11 +49,11 @@ interface Rows {
   readonly faces: LineFaces;
   readonly totals: LoudTotals;
   readonly folds: Folds;
-  /** In muted type behind a line's label. */
+  /** Shown in muted type after a line's label. */
   readonly asideOf: (face: LineFace) => string;
 }
 
-/** The rows shown now: section heads, and the lines that are out. */
+/** The rows shown now: section heads, and the visible lines. */
 export function sectionRows({ faces, totals, folds, asideOf }: Rows): readonly (SectionRow | LineRow)[] {
   return [...faces.sections].flatMap(([title, lines]) => {
     const open = isOpen(title, folds);
@@ -92,7 +92,7 @@ function moreWords(tucked: readonly LineFace[]): string {
   return tucked.every(({ line }) => line.role === 'check') ? `${tucked.length} more hold` : `${tucked.length} more`;
 }
 
-/** In the order in which they matter. */
+/** In order of importance. */
 const holdWords: readonly (readonly [Loud, string])[] = [
   ['stop', 'stop'],
   ['loop', 'depends on itself'],
@@ -106,7 +106,7 @@ const holdWords: readonly (readonly [Loud, string])[] = [
   ['advice', 'advice'],
 ];
 
-/** What a closed section holds that must not go unseen: `1 local, 2 out of range`. */
+/** What a closed section holds that must be visible: `1 local, 2 out of range`. */
 function holdsWords(lines: readonly LineFace[], totals: LoudTotals): string {
   const words: string[] = [];
   for (const [loud, says] of holdWords) {

@@ -1,7 +1,7 @@
 import { signal, type ReadonlySignal } from '@preact/signals';
 import type { Clock } from './clock.ts';
 
-/** The last thing said in the quiet line. */
+/** The last message in the status line. */
 export interface Said {
   readonly words: string;
   readonly refused: boolean;
@@ -9,11 +9,11 @@ export interface Said {
 
 export interface Speaking {
   readonly say: (words: string) => void;
-  /** An act that could not be done, with its cure: said until the person goes on to something else. */
+  /** An act that failed, with its cure: shown until the user does something else. */
   readonly refuse: (sentence: string) => void;
-  /** Lost work, or news of the book: said until something is changed. */
+  /** Lost work, or news of the book: shown until something is changed. */
   readonly warn: (sentence: string) => void;
-  /** The person goes on to something else. */
+  /** The user does something else. */
   readonly moveOn: () => void;
 }
 
@@ -24,10 +24,10 @@ export interface SpokenLine {
   readonly clear: () => void;
 }
 
-/** A refusal said for less answers the act that moves on: a box is left with a text that cannot be read. */
+/** A refusal shown for less time was caused by the same act that moves on: leaving a cell whose text cannot be read. */
 const LEAST_SAID_MS = 1_000;
 
-/** What is said in the quiet line, and for how long. */
+/** What the status line shows, and for how long. */
 export function spokenLine(first: Said | undefined, clock: Clock): SpokenLine {
   const said = signal(first);
   let passing: { readonly said: Said; readonly at: number } | undefined;

@@ -9,22 +9,22 @@ import type { BenchColumn } from '#shared-calc/jobs/worked-job.ts';
 import { loadGraphBench, openLoadedBench } from './bench-engine.ts';
 import type { Clock } from './clock.ts';
 
-/** So many columns may be worked at once without being seen as a wait. */
+/** This many columns can be computed at once without a visible delay. */
 const AT_ONCE = 8;
 
-/** A slice is ended when so much of a frame is gone; the rest of it is left to painting. */
+/** A slice ends after this much of a frame; the rest of the frame is for painting. */
 const SLICE_MS = 8;
 
-/** One bench kept over all edits: what is in sight is worked at once, the rest in slices. */
+/** One bench for all edits: columns in sight are computed at once, the rest in slices. */
 export interface WorkedBench {
-  /** Goes up whenever a figure may have changed. */
+  /** Increases whenever a figure may have changed. */
   readonly version: ReadonlySignal<number>;
   readonly source: () => BenchSource;
   readonly bench: () => Bench;
   readonly take: (next: BenchSource, inSight: readonly string[]) => void;
-  /** Another number whenever a box of the column may have changed. */
+  /** A new number whenever a cell of the column may have changed. */
   readonly revision: (column: string) => number;
-  /** Its boxes can be read. */
+  /** Its cells can be read. */
   readonly isWorked: (column: string) => boolean;
   /** It still waits for its slice; without a column, whether any does. */
   readonly isBehind: (column?: string) => boolean;
@@ -47,11 +47,11 @@ interface State {
   readonly inputs: Map<string, { readonly from: BenchColumn; readonly input: ColumnInput }>;
   readonly sums: Map<string, Sums>;
   turn: number;
-  /** The last one given to a column. */
+  /** The last revision given to a column. */
   revision: number;
 }
 
-/** The engine that follows edits is loaded so long after the bench has been shown. */
+/** The incremental engine is loaded this long after the bench is first shown. */
 const LOAD_AFTER_MS = 300;
 
 export function workBench(source: BenchSource, inSight: readonly string[], clock: Clock): WorkedBench {
@@ -96,7 +96,7 @@ export function workBench(source: BenchSource, inSight: readonly string[], clock
   };
 }
 
-/** Answers how to call it off. */
+/** Returns a function that cancels it. */
 function whenGraphLoaded(clock: Clock, input: () => BenchInput, follow: (bench: LiveBench) => void): () => void {
   let isOff = false;
   const stop = clock.after(LOAD_AFTER_MS, () => {
@@ -143,8 +143,8 @@ function update(bench: LiveBench, state: State, next: BenchSource, inSight: read
 }
 
 /**
- * A column that still waited when the next edit came gets an input of its own: the bench would otherwise take it
- * for one that it has worked already.
+ * A column that is still stale when the next edit comes gets an input object of its own. Otherwise the bench would
+ * treat it as already computed.
  */
 function inputFor({ inputs, behind }: State, from: BenchColumn): ColumnInput {
   const known = inputs.get(from.size);
@@ -171,7 +171,7 @@ function forget({ worked, revisions, sums, inputs }: State, columns: readonly Be
   for (const size of inputs.keys()) if (!sizes.has(size)) inputs.delete(size);
 }
 
-/** Revisions are counted over all columns: one that comes back under the same key never meets a number it had. */
+/** Revisions count over all columns, so that a column that returns under the same key never repeats a number. */
 function bump(state: State, key: string): void {
   state.revision += 1;
   state.revisions.set(key, state.revision);
@@ -196,7 +196,7 @@ function workSlices(state: State, clock: Clock, more: () => boolean, done: () =>
   clock.soon(slice);
 }
 
-/** Works on for so long; whether there is still more. */
+/** Works for at most `ms`; returns whether work is left. */
 function moreIn(ms: number, more: () => boolean, clock: Clock): boolean {
   const end = clock.now().getTime() + ms;
   while (more()) if (clock.now().getTime() >= end) return true;

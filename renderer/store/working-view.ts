@@ -9,10 +9,10 @@ import { calledLine } from '#shared-calc/words/called-by-words.ts';
 import type { BoxParts } from './box-view.ts';
 import { figureWords } from '#shared-calc/quantity/figure-words.ts';
 
-/** Marks where a figure begins and ends in the working, so that it can be set in strong type. */
+/** Mark where a figure begins and ends in the working, so that it can be set in bold. */
 const [OPEN, CLOSE] = ['\u0001', '\u0002'] as const;
 
-/** The rule of a box with its figures put in, a decimal finer than its box, and the same in words. */
+/** The rule of a cell with its figures put in, one decimal finer than the cell, and the same in words. */
 export function putInView(box: Box, parts: BoxParts): PutInView | undefined {
   const { rule, value } = box;
   if (!rule || value === undefined) return undefined;
@@ -54,7 +54,7 @@ function piecesOf(text: string): PutInView['pieces'] {
     .filter((piece) => piece.text !== '');
 }
 
-/** Where each figure in a rule came from; what stands in the rule itself is told last. */
+/** Where each figure in a rule came from. Figures written in the rule itself come last. */
 export function sourcesOf(box: Box, parts: BoxParts): readonly SourceView[] {
   if (!box.rule) return [];
   const lines = namesIn(box.rule).flatMap((name) => sourceOf(name, parts));

@@ -3,7 +3,7 @@ import type { BookInfo, Entry, Refusal } from '#shared-calc/contract/channels.ts
 import type { Change } from '#shared-calc/records/change.ts';
 import type { Result } from '#shared-calc/result.ts';
 
-/** What a writing call answers, whichever it was. */
+/** The answer of any writing call. */
 export interface Written {
   readonly info: BookInfo;
   readonly others: readonly Entry[];
@@ -12,14 +12,14 @@ export interface Written {
 
 export type OnWritten = (done: Result<Written, string>) => void;
 
-/** One thing the service is to do, in the order in which it was asked. */
+/** One request to the service; requests keep their order. */
 export type WriteStep =
   | { readonly act: 'apply'; readonly change: Change }
   | { readonly act: 'undo' | 'redo' }
   | { readonly act: 'issue'; readonly job: string; readonly told: OnWritten }
   | { readonly act: 'restore'; readonly file: string; readonly told: OnWritten };
 
-/** Sends a step to the service, made on what the page stands on. */
+/** Sends a step to the service, based on the revision the page has. */
 export async function sendStep(bridge: Bridge, step: WriteStep, info: BookInfo): Promise<Result<Written, Refusal>> {
   const on = { opening: info.opening, onRevision: info.revision };
   switch (step.act) {

@@ -2,14 +2,14 @@ import { useEffect, useRef } from 'preact/hooks';
 import type { Completion } from './rule-help.ts';
 
 interface Completions {
-  /** Of the field; each offer's id is made from it. */
+  /** Id of the field; each offer's id is derived from it. */
   readonly id: string;
   readonly offers: readonly Completion[];
   readonly active: number;
   readonly take: (offer: Completion) => void;
 }
 
-/** Names, functions and units that may stand where the cursor is, with unit and present figure. */
+/** Names, functions and units that fit at the cursor, with unit and current figure. */
 export function CompletionList({ id, offers, active, take }: Completions) {
   const list = useRef<HTMLUListElement>(null);
   useEffect(

@@ -8,7 +8,7 @@ export interface Piece {
 
 const lookOf = { function: 'r-fn', name: 'r-name', choice: 'r-choice' } as const;
 
-/** The text cut where a mark or a fault begins or ends, each piece with its looks; joined it is the text again. */
+/** The text split where a mark or a fault begins or ends, each piece with its looks. The joined pieces are the text. */
 export function markedText(text: string, { marks, faults: found }: RuleCheck): readonly Piece[] {
   const faults = found.map((fault) => seenSpan(text, fault));
   const edges = new Set([0, text.length]);
@@ -30,7 +30,7 @@ interface Span {
   readonly to: number;
 }
 
-/** What is missing has no width: the letter before its place is marked, or the first. */
+/** Something missing has no width: the letter before its position is marked, or the first letter. */
 function seenSpan(text: string, { from, to }: Span): Span {
   if (to > from && from < text.length) return { from, to };
   const end = text.slice(0, from).trimEnd().length;

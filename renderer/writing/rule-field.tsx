@@ -10,7 +10,7 @@ import { useRuleText, type RuleFieldParts } from './use-rule-text.ts';
 /** Above the limit of 2,000, so that an over-long paste is rejected and not truncated. */
 const MOST_LETTERS = 10_000;
 
-/** One rule or figure being written: names complete in a list under it, faults are marked at their place and said below. */
+/** A field for one rule or figure: completes names in a list, marks faults in the text and explains them below. */
 export function RuleField(parts: RuleFieldParts) {
   const id = useOwnId();
   const field = useRef<HTMLTextAreaElement>(null);
@@ -57,7 +57,7 @@ export function RuleField(parts: RuleFieldParts) {
   );
 }
 
-/** The same text under the field, where its parts can be set apart; it makes the field as high as its text. */
+/** The same text under the field, with its parts marked; it makes the field as high as its text. */
 function Marks({ text, check }: { readonly text: string; readonly check: RuleCheck }) {
   return (
     <div class="rule-marks" aria-hidden="true">

@@ -1,7 +1,7 @@
-/** What the core says of a text while it is written. */
+/** What the core reports about a text while it is being written. */
 export interface RuleCheck {
   readonly faults: readonly RuleFault[];
-  /** Runs of the text to set apart, in order, never overlapping. */
+  /** Marked ranges of the text, in order, never overlapping. */
   readonly marks: readonly RuleMark[];
 }
 
@@ -19,24 +19,24 @@ export interface RuleMark {
 }
 
 export interface Completion {
-  /** What it stands in for. */
+  /** Start of the text it replaces. */
   readonly from: number;
   readonly to: number;
   readonly insert: string;
   readonly kind: 'name' | 'function' | 'unit' | 'choice';
-  /** In words; for a function how it is written. */
+  /** In words; for a function, how to write it. */
   readonly label: string;
-  /** A name's present figure with its unit. */
+  /** A name's current figure with its unit. */
   readonly figure: string;
 }
 
-/** The function the cursor is in: `clamp(figure, low, high)` and what it does. */
+/** The function at the cursor: `clamp(figure, low, high)` and what it does. */
 export interface RuleHint {
   readonly written: string;
   readonly says: string;
 }
 
-/** Help with one box's text; every call is quick enough for each key. */
+/** Help with one cell's text; every call is fast enough to run on each key press. */
 export interface RuleHelp {
   readonly check: (text: string) => RuleCheck;
   readonly complete: (text: string, cursor: number) => readonly Completion[];

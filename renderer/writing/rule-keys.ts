@@ -1,4 +1,4 @@
-/** Where the writer goes on after a text is settled. */
+/** Where the focus goes after a text is accepted. */
 export type Onward = 'stay' | 'down' | 'up' | 'right' | 'left';
 
 export type FieldAct =
@@ -9,9 +9,9 @@ export type FieldAct =
   | { readonly act: 'settle'; readonly onward: Onward };
 
 export interface FieldState {
-  /** Names are offered under the field. */
+  /** Completions are shown under the field. */
   readonly listed: boolean;
-  /** The offer walked to; -1 for none, so that Enter settles what was typed. */
+  /** The highlighted offer; -1 for none, so that Enter accepts what was typed. */
   readonly active: number;
   readonly form: 'panel' | 'box';
 }
@@ -22,7 +22,7 @@ interface Press {
   readonly isComposing: boolean;
 }
 
-/** What a key does in a field of rules; `undefined` leaves it to the browser. */
+/** The action of a key in a rule field; `undefined` leaves it to the browser. */
 export function fieldAct(press: Press, state: FieldState): FieldAct | undefined {
   if (press.isComposing) return undefined;
   return (state.listed ? listAct(press, state) : undefined) ?? textAct(press, state);
@@ -42,7 +42,7 @@ function textAct({ key, shiftKey }: Press, { form }: FieldState): FieldAct | und
   return key === 'Tab' ? { act: 'settle', onward: shiftKey ? 'left' : 'right' } : undefined;
 }
 
-/** The next offer round the list. */
+/** The next offer; the list wraps around. */
 export function nextOffer(active: number, by: 1 | -1, count: number): number {
   const next = active + by;
   if (next >= count) return 0;

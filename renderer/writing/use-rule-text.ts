@@ -7,19 +7,19 @@ export interface RuleFieldParts {
   readonly text: string;
   readonly label: string;
   readonly help: RuleHelp;
-  /** Takes the text, or says in a sentence why not; then the field stays as it is. */
+  /** Accepts the text, or returns a sentence that says why not; then the field stays as it is. */
   readonly settle: (text: string, onward: Onward) => string | undefined;
   readonly cancel: () => void;
-  /** `box`: one line over a box of the bench, from which Enter and Tab go on. */
+  /** `box`: one line over a cell of the bench, from which Enter and Tab move on. */
   readonly form: 'panel' | 'box';
-  /** Takes the keyboard once it stands, with the cursor at the end. */
+  /** Focuses the field when it appears, with the cursor at the end. */
   readonly focus?: 'end';
-  /** The text is a first key just typed: names are offered at once. */
+  /** The text is a first key just typed: completions are shown at once. */
   readonly begun?: boolean;
   readonly readOnly?: boolean;
 }
 
-/** A text being written, with the names offered for it and why it was refused. */
+/** A text being written, with its completions and the reason it was refused. */
 export interface RuleText {
   readonly text: string;
   readonly cursor: number;
@@ -30,7 +30,7 @@ export interface RuleText {
   readonly moved: (cursor: number) => void;
   readonly accept: (offer: Completion) => void;
   readonly run: (act: FieldAct) => void;
-  /** The keyboard went elsewhere. */
+  /** The field lost the focus. */
   readonly left: () => void;
 }
 
@@ -40,7 +40,7 @@ export function useRuleText(parts: RuleFieldParts, placeCursor: (at: number) => 
   const [offers, setOffers] = useState(() => firstOffers(parts));
   const [active, setActive] = useState(-1);
   const [refused, setRefused] = useState<string>();
-  // Until the text that was taken comes back from outside, going elsewhere does not have it taken again.
+  // An accepted text is not submitted again on blur before it comes back from outside.
   const taken = useRef<string>(undefined);
   useGiven(parts.text, (given) => {
     taken.current = undefined;
@@ -86,7 +86,7 @@ export function useRuleText(parts: RuleFieldParts, placeCursor: (at: number) => 
   return { text, cursor, offers, active, refused, put, moved: setCursor, accept, run, left };
 }
 
-/** A text given anew from outside takes the place of what stands in the field. */
+/** A new text from outside replaces the text in the field. */
 function useGiven(given: string, setText: (text: string) => void): void {
   const before = useRef(given);
   useLayoutEffect(() => {
@@ -96,7 +96,7 @@ function useGiven(given: string, setText: (text: string) => void): void {
   }, [given]);
 }
 
-/** A choice shows what else it may be as soon as it opens. */
+/** A choice shows its other options as soon as it opens. */
 function firstOffers({ help, text, begun, focus }: RuleFieldParts): readonly Completion[] {
   if (focus === undefined) return [];
   if (begun) return help.complete(text, text.length);

@@ -1,4 +1,4 @@
-/** The tables of what the house knows, as they stood in the first book. */
+/** The tables of what the house knows, as in the first release. */
 export const firstHouseTables = `
 CREATE TABLE workshop (
   "id" TEXT PRIMARY KEY NOT NULL,

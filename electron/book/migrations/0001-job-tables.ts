@@ -1,4 +1,4 @@
-/** The tables of what the house does, as they stood in the first book. */
+/** The tables of what the house does, as in the first release. */
 export const firstJobTables = `
 CREATE TABLE recipe (
   "id" TEXT PRIMARY KEY NOT NULL,

@@ -1,4 +1,4 @@
-/** What keeps the past: used quote numbers and the journal of edits, both only added to. */
+/** The history: used quote numbers and the journal of edits. Rows are only ever added to both. */
 export const firstJournal = `
 CREATE UNIQUE INDEX issued_quote_once ON issued_quote (number, revision);
 CREATE TRIGGER issued_quote_stays BEFORE UPDATE ON issued_quote

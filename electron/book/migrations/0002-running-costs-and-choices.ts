@@ -1,6 +1,6 @@
 import type { Migration } from './migration.ts';
 
-/** What a tank costs to run, the narrowest place on a way in, packs chosen by hand. Nothing known stays empty. */
+/** Running costs of a tank, the narrowest point on the way in, and packs chosen by hand. Unknown values stay empty. */
 export const runningCostsAndChoices: Migration = {
   version: 2,
   name: 'running costs, way in, chosen packs',

@@ -13,7 +13,7 @@ const OldLine = z.object({
   unit: z.string(),
 });
 
-/** A line says what the program reads it for, and its place in the list is a text that sorts. */
+/** Adds to a line the use the program reads it for, and makes its position a text that sorts. */
 export const lineUses: Migration = {
   version: 3,
   name: 'uses of lines',
@@ -65,7 +65,7 @@ CREATE INDEX line_by_group ON line ("group");
 CREATE UNIQUE INDEX line_use_once ON line ("recipe", "use") WHERE "use" IS NOT NULL;
 `;
 
-/** Line by line in the order of the old numbers: the nth of its recipe gets the nth key. */
+/** Takes lines in the order of the old numbers: the n-th line of its recipe gets the n-th key. */
 function declareAll(db: Database.Database): void {
   const lines = z.array(OldLine).parse(db.prepare('SELECT * FROM old_line ORDER BY "recipe", "order", "id"').all());
   const update = db.prepare(

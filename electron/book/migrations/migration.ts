@@ -1,8 +1,8 @@
 import type Database from 'better-sqlite3';
 
-/** One step of the file's form. Written once and never changed after a release. */
+/** One change of the file format. It never changes after its release. */
 export interface Migration {
-  /** 1 and upward without a gap. */
+  /** From 1 upward without a gap. */
   readonly version: number;
   readonly name: string;
   readonly up: (db: Database.Database) => void;

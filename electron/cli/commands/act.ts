@@ -42,7 +42,7 @@ const Shape = z.object({
   required: z.array(z.string()).default([]),
 });
 
-/** `job, state, on?`: the fields of an input, with a mark behind those that may be left out. */
+/** `job, state, on?`: the fields of an input; a question mark follows an optional one. */
 function fieldsOf(input: Act['input']): string {
   const { properties, required } = Shape.parse(inputSchema(input));
   if (!properties) return 'kind, record';
@@ -51,7 +51,7 @@ function fieldsOf(input: Act['input']): string {
     .join(', ');
 }
 
-/** Does one act in one transaction, or with `--try` shows the change without making it. */
+/** Runs one act in one transaction; with `--try`, shows the change without making it. */
 export const actCommand: Command = {
   name: 'act',
   usage: 'act NAME JSON [--try]: does one act; - for JSON reads standard input; --try shows the change and makes none',

@@ -13,7 +13,7 @@ import type { Arguments } from '#electron/cli/read-arguments.ts';
 import { bookOption, withBook } from '#electron/cli/with-book.ts';
 import { unknownLines, workOrder, type WorkedOrder } from '#electron/cli/work-order.ts';
 
-/** Sizes side by side: every line, check and sum. */
+/** Sizes side by side, with every line, check and sum. */
 export const benchCommand: Command = {
   name: 'bench',
   usage: 'bench --sizes T03,T07x2 [--recipe H1] [--kit K] [--set line=RULE] [--lines a,b] [--csv]: sizes side by side',

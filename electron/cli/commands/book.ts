@@ -8,7 +8,7 @@ import { today } from '#electron/service/today.ts';
 import type { Arguments } from '#electron/cli/read-arguments.ts';
 import { bookOption, withBook } from '#electron/cli/with-book.ts';
 
-/** Makes a book that is not there yet. What it begins with is always said. */
+/** Creates a book. Always says what it starts with. */
 export const bookNewCommand: Command = {
   name: 'book new',
   usage: 'book new FILE --start plain: makes a book; plain is the small demo workshop',
@@ -30,7 +30,7 @@ function newMisuse(given: Arguments): string | undefined {
   return start === 'plain' ? undefined : `--start ${start}: it takes plain.`;
 }
 
-/** Looks through a whole book: the file, every record, the issued quotes, the journal. */
+/** Checks a whole book: the file, every record, the issued quotes, the journal. */
 export const bookCheckCommand: Command = {
   name: 'book check',
   usage: 'book check [--book FILE]: looks through the whole book',
@@ -56,7 +56,7 @@ function inWords(kind: string): string {
   return kind.replaceAll(/[A-Z]/g, (letter) => ` ${letter.toLowerCase()}`);
 }
 
-/** Writes the book out as one file, while it may be open elsewhere. */
+/** Exports the book as one file, even while it is open in another program. */
 export const bookExportCommand: Command = {
   name: 'book export',
   usage: 'book export FILE [--book FILE]: writes the book out as one file',

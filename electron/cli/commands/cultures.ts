@@ -17,12 +17,12 @@ import { bookOption, withBook } from '#electron/cli/with-book.ts';
 import { workOrder } from '#electron/cli/work-order.ts';
 import { planOf, readWish } from './prepare.ts';
 
-/** The small fly, unless the kind asked for is one of flies. */
+/** The small fly is used, unless the requested kind is one of flies. */
 const FLY_KIND = 'C5';
 
 const { recipe, kit, set, on } = orderOptions;
 
-/** Tubs to keep for dated builds, and fly tubs for so many flies a week. */
+/** Tubs to keep for dated builds, and fly tubs for a number of flies a week. */
 export const culturesCommand: Command = {
   name: 'cultures',
   usage:
@@ -90,7 +90,7 @@ interface BoardRequest {
   readonly file: string;
 }
 
-/** One bench over the tanks of the file. */
+/** Works all tanks of the file on one bench. */
 function buildDemands({ given, kind, records, file }: BoardRequest): Result<readonly CultureDemand[], Refused> {
   const builds = readBuildsFile(file, records);
   if (!builds.ok || builds.value.length === 0) return builds.ok ? ok([]) : builds;

@@ -47,7 +47,7 @@ function givesOf(gives: TradeFunction['gives']): string {
   return typeof gives === 'string' ? gives : 'what its figures lead to';
 }
 
-/** A table a group; those over lists or dates serve the program itself and stand below the others. */
+/** One table a group. Functions over lists or dates serve the program itself and come last. */
 function allInShort(): string {
   const groups = Map.groupBy(tradeFunctions, (each) => each.group);
   const rows = [...groups].flatMap(([group, entries]) => [[group.toUpperCase()], ...entries.map(rowOf)]);

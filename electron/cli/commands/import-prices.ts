@@ -16,7 +16,7 @@ import { sayRowFault } from '#shared-calc/words/say-row-fault.ts';
 import { isEmptyChange } from '#shared-calc/records/change.ts';
 import { workshopOf } from '#shared-calc/records/workshop-of.ts';
 
-/** Takes a price list in, or with `--try` only tells what it would do. A refused row stops all of it. */
+/** Imports a price list; with `--try`, only shows what it would do. One refused row stops the whole import. */
 export const importPricesCommand: Command = {
   name: 'book import-prices',
   usage: 'book import-prices FILE.csv [--try]: takes in a price list of material, pack, unit, price, from',

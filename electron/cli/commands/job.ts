@@ -16,7 +16,7 @@ import { moveAct, smallDeposit } from '#electron/cli/job-notices.ts';
 import type { Arguments } from '#electron/cli/read-arguments.ts';
 import { bookOption } from '#electron/cli/with-book.ts';
 
-/** An enquiry becomes a job. What it sets is the client's unless said. */
+/** Creates a job from an enquiry. Values set here are the client's unless stated. */
 const jobNewCommand: Command = {
   name: 'job new',
   usage:
@@ -56,7 +56,7 @@ const jobNewCommand: Command = {
     }),
 };
 
-/** Boxes of a job written over: `line=RULE` for all of it, `T07.line=RULE` for one size. */
+/** Overrides cells of a job: `line=RULE` for the whole job, `T07.line=RULE` for one size. */
 const jobSetCommand: Command = {
   name: 'job set',
   usage:
@@ -74,7 +74,7 @@ const jobSetCommand: Command = {
   },
 };
 
-/** A job moved on, or back. */
+/** Moves a job to its next state, or back. */
 const jobStateCommand: Command = {
   name: 'job state',
   usage:
@@ -87,7 +87,7 @@ const jobStateCommand: Command = {
   },
 };
 
-/** A deposit with its day; it opens the gate of the shopping run. */
+/** Records a deposit with its date; a deposit opens the gate of the shopping run. */
 const jobDepositCommand: Command = {
   name: 'job deposit',
   usage: 'job deposit J01 650.00 [--on DATE]: records a deposit, and the job is deposit in',
@@ -105,7 +105,7 @@ const jobDepositCommand: Command = {
   },
 };
 
-/** A new job with the sizes and local values of another. */
+/** Creates a job with the sizes and local values of another. */
 const jobCopyCommand: Command = {
   name: 'job copy',
   usage: 'job copy J01: a new enquiry with the sizes and local values of another job',
@@ -118,7 +118,7 @@ const jobCopyCommand: Command = {
     }),
 };
 
-/** The sizes of a job, in this order. */
+/** Sets the sizes of a job, in this order. */
 const jobSizesCommand: Command = {
   name: 'job sizes',
   usage: 'job sizes J01 T05,T07x2: gives a job these sizes; one that stays keeps its local values',

@@ -3,7 +3,7 @@ import type { Command } from '#electron/cli/command.ts';
 import { jobJson, jobTable } from '#electron/cli/job-acts.ts';
 import { bookOption, withBook } from '#electron/cli/with-book.ts';
 
-/** The jobs board: every job with its state, sizes and what is to be done next. */
+/** The jobs board: every job with its state, sizes and next step. */
 export const jobsCommand: Command = {
   name: 'jobs',
   usage: 'jobs: the jobs board',

@@ -16,7 +16,7 @@ import type { Arguments } from '#electron/cli/read-arguments.ts';
 import { textTable } from '#electron/cli/text-table.ts';
 import { bookOption, withBook } from '#electron/cli/with-book.ts';
 
-/** All sorts of paper. */
+/** All kinds of paper. */
 export const papersCommand: Command = {
   name: 'papers',
   usage: 'papers: the sorts of paper, and what each is about',
@@ -32,7 +32,7 @@ export const papersCommand: Command = {
   }),
 };
 
-/** Any paper as text, as its plain data, or as a list. */
+/** Any paper as text, as plain data, or as a list. */
 export const paperCommand: Command = {
   name: 'paper',
   usage:

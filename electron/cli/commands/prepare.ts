@@ -16,7 +16,7 @@ import { today } from '#electron/service/today.ts';
 import { bookOption, withBook } from '#electron/cli/with-book.ts';
 import { workOrder, type WorkedOrder } from '#electron/cli/work-order.ts';
 
-/** Dates backward from the handover, forward from the deposit; without a handover, the earliest. */
+/** Dates backward from the handover, forward from the deposit; without a handover, the earliest possible. */
 export const prepareCommand: Command = {
   name: 'prepare',
   usage:
@@ -42,7 +42,7 @@ export const prepareCommand: Command = {
     }),
 };
 
-/** The prep plan of an order at work, or the sentence that says why there is none. */
+/** The prep plan of a computed order, or a sentence that says why there is none. */
 export function planOf({ bench, order }: WorkedOrder, wish: PlanWish, records: Records): Result<PrepPlan, string> {
   const facts = planFacts(
     bench,
@@ -54,7 +54,7 @@ export function planOf({ bench, order }: WorkedOrder, wish: PlanWish, records: R
   return plan.ok ? plan : failed(sayPlanFault(plan.fault));
 }
 
-/** What is on the command line goes before what is in the job. */
+/** Options on the command line override the job's values. */
 export function readWish(given: Arguments, job: Job | undefined, records: Records): Result<PlanWish, string> {
   const days: { handover?: Day; deposit?: Day; on?: Day } = {};
   for (const name of ['handover', 'deposit', 'on'] as const) {

@@ -27,7 +27,7 @@ import { withBook } from '#electron/cli/with-book.ts';
 import { workOrder, type WorkedOrder } from '#electron/cli/work-order.ts';
 import { buyOptions, needJson } from './needs.ts';
 
-/** One shopping run over the sizes of an order, packs rounded once over all. */
+/** One shopping run over the sizes of an order; packs are rounded once, over all sizes. */
 export const runCommand: Command = {
   name: 'run',
   usage:
@@ -55,7 +55,7 @@ function jobsMisuse(given: Arguments): string | undefined {
     : undefined;
 }
 
-/** The run of whole jobs: what is not paid for yet is bought with the rest, and said. */
+/** The run of whole jobs. Jobs without a deposit are bought with the rest, and a notice names them. */
 function runOfJobs(given: Arguments, records: Records): Outcome {
   const workshop = workshopOf(records);
   const asked = readJobsToBuy(given, records);
@@ -68,7 +68,7 @@ function runOfJobs(given: Arguments, records: Records): Outcome {
   return answer(jobs.value.run, workshop, [...notices, ...byHand(records, asked.value.jobs)]);
 }
 
-/** The run is the best there is; what a person chose otherwise on the page is said beside it. */
+/** The run is the cheapest one; choices made by hand on the page are listed as notices. */
 function byHand(records: Records, jobs: readonly string[]): readonly string[] {
   const materials = [...packChoices(records, jobs).keys()];
   return materials.length === 0 ? [] : [`Packs of ${materials.join(', ')} were chosen by hand; these are the best.`];

@@ -4,7 +4,7 @@ import { refusal, wrongUse } from '#electron/cli/outcome.ts';
 import { readPort } from '#electron/cli/read-port.ts';
 import { bookOption, refuseMissing } from '#electron/cli/with-book.ts';
 
-/** Serves the page on a loopback address until it is ended with Ctrl+C. */
+/** Serves the page on a loopback address until Ctrl+C. */
 export const startCommand: Command = {
   name: 'start',
   usage: 'start [--port N] [--no-browser]: the page on a loopback address, until Ctrl+C',
@@ -14,7 +14,7 @@ export const startCommand: Command = {
     if (missing) return missing;
     const port = readPort(given.text('port'));
     if (!port.ok) return wrongUse(port.fault);
-    // Brought in here, so that the other commands start without it.
+    // Imported here, so that the other commands start without it.
     const { startServing } = await import('#electron/host/start-serving.ts');
     const ended = await startServing({
       book: given.text('book'),

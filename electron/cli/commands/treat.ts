@@ -21,7 +21,7 @@ import { textTable } from '#electron/cli/text-table.ts';
 import { bookOption, withBook } from '#electron/cli/with-book.ts';
 import { whoDecides } from '#shared-calc/words/who-decides.ts';
 
-/** How leaves are treated here: one way, or all side by side where none is given. */
+/** How leaves are treated here: one method, or all of them side by side by default. */
 export const treatCommand: Command = {
   name: 'treat',
   usage:
@@ -102,7 +102,7 @@ function readRequest(given: Arguments, place: TreatmentPlace): Result<TreatReque
   });
 }
 
-/** A figure in a unit; a bare number takes it. `undefined` where the option is left out. */
+/** A figure in a unit; a bare number has this unit. `undefined` if the option is absent. */
 function readOption(given: Arguments, name: string, unit: string): Result<number | undefined, string> {
   const text = given.text(name);
   if (text === undefined) return ok(undefined);

@@ -7,7 +7,7 @@ import type { Command } from '#electron/cli/command.ts';
 import { jsonValue } from '#electron/cli/json-figure.ts';
 import { refusal, wrongUse } from '#electron/cli/outcome.ts';
 
-/** Works one rule with literals: `work "steam_temp(650 m, 15 psi)"`. */
+/** Evaluates one rule with literals: `work "steam_temp(650 m, 15 psi)"`. */
 export const workCommand: Command = {
   name: 'work',
   usage: 'work "RULE": works one rule with no recipe',
