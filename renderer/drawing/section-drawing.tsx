@@ -132,7 +132,7 @@ function leafPath({ at, half, turn }: Leaf): string {
 
 function Misfit({ d, geometry: { depth } }: { readonly d: string; readonly geometry: SectionGeometry }) {
   return (
-    <g class="d-misfit" data-depth={depth}>
+    <g data-depth={depth}>
       <path class="d-misfit-ground" d={d} />
       <path fill="url(#misfit)" d={d} />
     </g>
