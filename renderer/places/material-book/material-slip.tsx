@@ -16,7 +16,7 @@ interface MaterialSlipParts {
   readonly api: BookApi;
 }
 
-/** A material's packs, each with what it has cost and will cost. */
+/** A material's packs, each with its past, present and future prices. */
 export function MaterialSlip({ row: { id, material, packs }, context, api }: MaterialSlipParts) {
   const sayPack = ({ amount }: Pack) => `${cleanNoise(amount)} ${material.unit}`;
   const remove = (pack: Pack) => api.doAct('remove', { kind: 'pack', id: pack.id });

@@ -21,7 +21,7 @@ interface SlipParts {
   readonly store: RecipeStore;
 }
 
-/** Everything about one line of the recipe but its rule, which is written in the list. */
+/** Everything about one line of the recipe except its rule, which is edited in the list. */
 export function LineSlip({ book, store }: SlipParts) {
   const face = store.faces.value.of(store.chosen.value ?? '');
   if (!face) return <aside class="slip record" aria-label="The line" id="slip" tabIndex={-1} />;
@@ -112,7 +112,7 @@ interface WarningParts {
   readonly remove: () => void;
 }
 
-/** What would break is named before anything is. */
+/** Names what would break before anything is removed. */
 function RemoveWarning({ needs, label, keep, remove }: WarningParts) {
   const breaks = needs.filter((need): need is Break => 'label' in need);
   const jobs = needs.flatMap((need) => (need.is === 'written' ? [need.job] : []));

@@ -16,7 +16,7 @@ interface SlipParts {
   readonly api: JobApi;
 }
 
-/** About one material: use some of it, keep some for a job, and every bag of it that lies there. */
+/** One material: use some of it, reserve some for a job, and every bag of it in the Store. */
 export function StoreSlip({ row, context, api }: SlipParts) {
   return (
     <aside class="slip record" aria-label="About the chosen material" id="slip" tabIndex={-1}>
