@@ -17,10 +17,10 @@ import { treatmentPaper } from './treatment-paper.ts';
 import { watchPaper } from './watch-paper.ts';
 import type { MakePaper } from './paper-input.ts';
 
-/** A sort of paper, and how it is made of an order. */
+/** A kind of paper, and how it is made from an order. */
 export interface PaperKind {
   readonly kind: string;
-  /** What it is about; a paper of a tank has a part for each size. */
+  /** Its subject; a paper of a tank has a part for each size. */
   readonly of: 'job' | 'order' | 'tank' | 'workshop';
   readonly says: string;
   readonly make: MakePaper;

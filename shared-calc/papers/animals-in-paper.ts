@@ -6,7 +6,7 @@ import { animalsInCard, type AnimalsInCard } from './watch-card.ts';
 import { ok } from '#shared-calc/result.ts';
 import { mindedBlocks } from './minded-blocks.ts';
 
-/** When animals go in, what must be so before, and the days on which somebody looks. */
+/** When animals go in, the conditions before that, and the days of the looks. */
 export const animalsInPaper: MakePaper = (input) => {
   const dated = datedJob(input);
   if (!dated.ok) return dated;

@@ -1,7 +1,7 @@
 import { HEALTH_LEAD, tellsOfUnderFives } from '#shared-calc/jobs/under-fives.ts';
 import type { Job } from '#shared-calc/records/records.ts';
 
-/** What a card reminds of, and who decides about it. */
+/** A reminder on a card, and who decides about it. */
 export interface Reminder {
   readonly says: string;
   readonly decides: string;
@@ -13,8 +13,8 @@ const weak = /immun|chemo|transplant|hospital|hospice|clinic|ward|dialysis|pregn
 const elderly = /over[\s-]*65|elder|care home|retire|pension|seniors?\b|all ages/i;
 
 /**
- * Rules for the people who are near a tank with animals, from the job's own words about them: under-fives, people
- * over 65, weak immunity. The general rule always stands; nothing here says that an audience is fit.
+ * Rules for the people near a tank with animals, from the job's own words about them: under-fives, people over 65, weak
+ * immunity. The general rule is always included; the program never says that a tank is fit for an audience.
  */
 export function audienceRules(job: Pick<Job, 'audience'>): readonly Reminder[] {
   if (job.audience.trim() === '') return peopleNear(job);
@@ -22,7 +22,7 @@ export function audienceRules(job: Pick<Job, 'audience'>): readonly Reminder[] {
   return [...peopleNear(job), { says: always, decides: HEALTH_LEAD }];
 }
 
-/** The same without the general rule, for a card that has it as a caution. */
+/** The rules without the general one, for a card that already has it as a caution. */
 export function peopleNear({ audience }: Pick<Job, 'audience'>): readonly Reminder[] {
   const says = [
     ...(audience.trim() === ''
@@ -50,7 +50,7 @@ const kinds: readonly (readonly [kind: RegExp, says: string])[] = [
   ],
 ];
 
-/** Protection of the animals wanted, as a reminder: it names who is asked, and never says what they will answer. */
+/** Reminders of legal protection for the wanted animals: each names who to ask, and never predicts the answer. */
 export function protectedKinds({ animals }: Pick<Job, 'animals'>): readonly Reminder[] {
   const says = [
     ...kinds.filter(([kind]) => kind.test(animals)).map(([, each]) => each),

@@ -6,7 +6,7 @@ import { cleanNoise } from '#shared-calc/quantity/write-figure.ts';
 import type { Line } from '#shared-calc/records/records.ts';
 import { csvText, type CsvCell } from './csv-text.ts';
 
-/** The size bench as CSV: a row a line, a field a size; figures unrounded in the unit that the row names. */
+/** The size bench as CSV: a row for each line, a field for each size; unrounded figures in the unit of the row. */
 export function benchCsv(bench: Bench, lines: readonly Line[], display: Display): string {
   const columns = bench.input().columns;
   const head: CsvCell[] = ['section', 'line', 'label', 'unit', ...columns.map((column) => column.key)];

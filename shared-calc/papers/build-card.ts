@@ -14,11 +14,11 @@ import { buildSteps, type BuildStepPlan, type StepSentence } from './build-steps
 import { cautionsFor } from '#shared-calc/prepare/step-cautions.ts';
 import { fillWords, notGiven, sizeFigures, type SizeFigures } from '#shared-calc/prepare/size-figures.ts';
 
-/** What to take for a step, to be ticked. */
+/** Goods for a step, to tick off. */
 export interface CardGoods {
   readonly line: string;
   readonly label: string;
-  /** As it stands on the bag; empty where nothing is bought. */
+  /** The words on the bag; empty if nothing is bought. */
   readonly material: string;
   /** For one build. */
   readonly amount: string;
@@ -28,7 +28,7 @@ export interface CardStep {
   readonly title: string;
   readonly goods: readonly CardGoods[];
   readonly says: readonly string[];
-  /** Attended minutes of one build; left out where they are not known. */
+  /** Attended minutes of one build; left out if not known. */
   readonly minutes?: number;
   readonly cautions: readonly StepCaution[];
 }
@@ -40,7 +40,7 @@ export interface BuildCard {
   readonly called: string;
   readonly tank: string;
   readonly builds: number;
-  /** Who lifts it, and where it is built. */
+  /** How many people lift it, and where to build it. */
   readonly lifting: readonly string[];
   readonly steps: readonly CardStep[];
   readonly minutes: number;
@@ -49,7 +49,7 @@ export interface BuildCard {
 export interface CardTerms {
   readonly records: Pick<Records, 'material' | 'plant'>;
   readonly display: Display;
-  /** Who sees the tank, and what its animals do: they decide which plants go in. */
+  /** Who sees the tank and what its animals do; these decide the plants. */
   readonly audience: string;
   readonly animalCrushes: boolean;
 }
@@ -80,7 +80,7 @@ interface CardSize {
 }
 
 const besides: BuildStepPlan = { title: 'Besides', tasks: [], says: [], cautions: [] };
-/** Over before anybody builds. */
+/** Tasks that are done before the build. */
 const overTasks: readonly string[] = ['J1', 'J2'];
 
 function stepsOf(size: CardSize): readonly CardStep[] {
@@ -112,7 +112,7 @@ function stepsOf(size: CardSize): readonly CardStep[] {
   });
 }
 
-/** By its place, else by its quote group. */
+/** By its place, otherwise by its quote group. */
 function stepOfNeed(line: Line, lines: readonly Line[]): BuildStepPlan {
   const { group = '' } = line;
   const place = needPlace(lines, line);
@@ -125,7 +125,7 @@ function goodsOf(line: Line, { figures, tank, terms }: CardSize): CardGoods {
   return { line: line.name, label: lineLabel(line), material, amount: figures.wordsOf(line) };
 }
 
-/** By class, as they were chosen for this place: `Ground: 4 Fittonia albivenis`. */
+/** By class, as chosen for this place: `Ground: 4 Fittonia albivenis`. */
 function sayPlants({ bench, column, terms }: CardSize): readonly string[] {
   const place = plantPlace(bench, column, terms);
   return choosePlants(terms.records.plant.values(), plantNeeds(bench, column), place).map(
@@ -137,7 +137,7 @@ function sayPlants({ bench, column, terms }: CardSize): readonly string[] {
   );
 }
 
-/** `undefined` where one of the lines has no figure yet. */
+/** `undefined` if one of the lines has no figure yet. */
 function minutesOf(lines: readonly Line[], { bench, column }: CardSize): number | undefined {
   let minutes = 0;
   for (const { name } of lines) {
@@ -153,7 +153,7 @@ function sayStep(sentence: StepSentence, figures: SizeFigures): string | undefin
   return figures.holds(sentence.when) ? fillWords(sentence.says, figures) : undefined;
 }
 
-/** Above the crew's limit no number of people is named: 0 of the recipe's lines. */
+/** Above the crew's limit the recipe's line gives 0, and the card names no number of people. */
 function liftWords(figures: SizeFigures): readonly string[] {
   const empty = figures.number('crewEmpty', 'each');
   const filled = figures.number('crewFilled', 'each');

@@ -4,7 +4,7 @@ import { heading, paragraph, stepCautionsBlock, type PaperBlock } from './docume
 import { displayFor, jobWords, titleOf, type MakePaper } from './paper-input.ts';
 import { ok } from '#shared-calc/result.ts';
 
-/** A card a size, in the order in which it is built: what goes in, how deep, and what to mind. */
+/** A card for each size, in build order: materials, depths and cautions. */
 export const buildPaper: MakePaper = (input) => {
   const { audience, animals } = jobWords(input);
   const terms = {
@@ -43,7 +43,7 @@ function goodsRow({ label, material, amount }: CardStep['goods'][number]): reado
   return [label, material.toLowerCase() === label.toLowerCase() ? '' : material, amount];
 }
 
-/** Minutes as a builder says them: `45 min`, `6.5 h`. */
+/** Minutes in a builder's units: `45 min`, `6.5 h`. */
 export function hoursWords(minutes: number): string {
   return minutes < 90 ? `${Math.round(minutes)} min` : `${Math.round(minutes / 6) / 10} h`;
 }

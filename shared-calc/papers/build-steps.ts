@@ -1,22 +1,22 @@
 import type { LinePlace, UseName } from '#shared-calc/fields/uses.ts';
 import type { CautionOf } from '#shared-calc/prepare/step-cautions.ts';
 
-/** A sentence of a build step with figures by use; it is said only `when` there is something of that use. */
+/** A sentence of a build step with figures by use in braces; `when` is a use without which it is left out. */
 export type StepSentence = string | { readonly says: string; readonly when: UseName };
 
-/** One step of a build as every recipe has it: what of the needs and the work belongs to it, and what is said. */
+/** One build step, the same for every recipe: which needs and work belong to it, and its sentences. */
 export interface BuildStepPlan {
   readonly title: string;
-  /** Needs with this place are taken here, or those without a place by their quote group. */
+  /** Needs with this place belong to the step; needs without a place go by quote group. */
   readonly place?: LinePlace;
   readonly groups?: readonly string[];
-  /** Work lines by their task. */
+  /** Tasks whose work lines belong to the step. */
   readonly tasks: readonly string[];
   readonly says: readonly StepSentence[];
   readonly cautions: readonly CautionOf[];
 }
 
-/** The steps in the order in which a tank is built; one with nothing to take and no minutes is left out. */
+/** The steps in build order; a step without goods and minutes is left out. */
 export const buildSteps: readonly BuildStepPlan[] = [
   {
     title: 'Tank',

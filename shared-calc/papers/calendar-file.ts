@@ -1,13 +1,13 @@
 import { addDays, type Day } from '#shared-calc/calendar/day.ts';
 
-/** Something that falls on a day, as a calendar program takes it in. */
+/** An event of whole days, as calendar programs import it. */
 export interface CalendarEntry {
-  /** The same for the same thing every time, so that a newer file moves it and does not double it. */
+  /** The same for the same event every time, so that a newer file moves the event instead of doubling it. */
   readonly uid: string;
   readonly date: Day;
   readonly title: string;
   readonly note?: string;
-  /** It comes again each time so many days are over, so many times in all. */
+  /** Repeats every `everyDays` days, `times` times in all. */
   readonly again?: { readonly everyDays: number; readonly times: number };
 }
 
@@ -39,7 +39,7 @@ function eventLines({ uid, date, title, note, again }: CalendarEntry, stamp: str
     `UID:${escaped(uid)}`,
     `DTSTAMP:${stamp}`,
     `DTSTART;VALUE=DATE:${plainDay(date)}`,
-    // The end is the first day on which it is over (RFC 5545, 3.6.1).
+    // The end is exclusive: the first day after the event (RFC 5545, 3.6.1).
     `DTEND;VALUE=DATE:${plainDay(addDays(date, 1))}`,
     ...(again === undefined ? [] : [`RRULE:FREQ=DAILY;INTERVAL=${again.everyDays};COUNT=${again.times}`]),
     `SUMMARY:${escaped(title)}`,
@@ -58,7 +58,9 @@ function plainStamp(instant: string): string {
   return instant.replace(/\.\d+/, '').replaceAll(/[-:]/g, '');
 }
 
-/** RFC 5545, 3.3.11: backslash, semicolon, comma and line ends are marked; other control signs may not stand at all. */
+/**
+ * RFC 5545, 3.3.11: backslash, semicolon, comma and line ends are escaped; other control characters are not allowed.
+ */
 function escaped(text: string): string {
   return text
     .toWellFormed()
@@ -69,7 +71,9 @@ function escaped(text: string): string {
 
 const LONGEST = 75;
 
-/** RFC 5545, 3.1: no line is over 75 octets without its end; it goes on after a space, and no sign is cut in two. */
+/**
+ * RFC 5545, 3.1: a line has at most 75 octets without its end; it continues after a space, and no character is split.
+ */
 function folded(line: string): string {
   const parts: string[] = [];
   let part = '';
@@ -87,7 +91,7 @@ function folded(line: string): string {
   return [...parts, part].join('\r\n');
 }
 
-/** Octets of one sign in UTF-8. */
+/** Octets of one character in UTF-8. */
 function octetsOf(sign: string): number {
   const code = sign.codePointAt(0) ?? 0;
   if (code < 0x80) return 1;

@@ -7,7 +7,7 @@ import { planEntries } from './plan-calendar.ts';
 import { workshopOf } from '#shared-calc/records/workshop-of.ts';
 import { ok } from '#shared-calc/result.ts';
 
-/** All that an order asks for by date, up to the end of its first year. */
+/** All dates of an order, up to the end of its first year. */
 export const calendarPaper: MakePaper = (input) => {
   const dated = datedJob(input);
   if (!dated.ok) return dated;

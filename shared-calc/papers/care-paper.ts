@@ -10,7 +10,7 @@ import { ok } from '#shared-calc/result.ts';
 
 const YEAR = 365;
 
-/** Of each round the words and the days of the first year. */
+/** The words of each round, before its days of the first year. */
 export const roundWords: Readonly<Record<CareRound['act'], string>> = {
   drain: 'Drain',
   'refill and clean': 'Refill and clean the can',

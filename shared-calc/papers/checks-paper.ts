@@ -8,7 +8,7 @@ import type { Workshop } from '#shared-calc/records/records.ts';
 import { workshopOf } from '#shared-calc/records/workshop-of.ts';
 import { ok } from '#shared-calc/result.ts';
 
-/** The sheet of checks of each size: what holds, what does not or is not known yet, what would mend it. */
+/** The sheet of checks of each size: what holds, what does not or is not known yet, and what would fix it. */
 export const checksPaper: MakePaper = (input) => {
   const { bench, pricing, records } = input;
   const workshop = workshopOf(records);

@@ -1,6 +1,6 @@
 import Papa from 'papaparse';
 
-/** A number is written as it is; words are made harmless for programs that would run them. */
+/** A number is written unchanged; words are escaped for programs that would run them as a formula. */
 export type CsvCell = string | number | Amount;
 
 /** An exact decimal, such as money, that must keep its digits: `{ amount: '-114.40' }`. */
@@ -9,13 +9,13 @@ export interface Amount {
 }
 
 export interface CsvOptions {
-  /** Decimal comma: fields are then parted by semicolons. */
+  /** Decimal comma: fields are then separated by semicolons. */
   readonly decimalComma?: boolean;
 }
 
 /**
- * Records as RFC 4180 text: CRLF after each, fields quoted where they must be. Words that a reader's program
- * would run get a leading apostrophe; true numbers are left alone.
+ * Records as RFC 4180 text: CRLF after each, fields quoted if needed. Words that a spreadsheet program would run get a
+ * leading apostrophe; numbers are left alone.
  */
 export function csvText(rows: readonly (readonly CsvCell[])[], { decimalComma = false }: CsvOptions = {}): string {
   const data = rows.map((row) => row.map((cell) => cellText(cell, decimalComma)));
@@ -38,14 +38,14 @@ function plainDigits(figure: number): string {
   return Number.isFinite(figure) ? String(figure) : '';
 }
 
-/** What one program or another takes for the start of a formula, in plain and full width. */
+/** Characters that some program takes for the start of a formula, in plain and full width. */
 const runs = /^[=+\-@\uff1d\uff0b\uff0d\uff20]/;
-/** Marks that a reader may pass over before it: blanks, quotes, direction and zero-width marks. */
+/** Characters that a program may skip before it: blanks, quotes, direction and zero-width marks. */
 const passedOver = /^[\s"'\u200b-\u200f\u202a-\u202e\u2060-\u2069\ufeff]+/;
 const NUL = String.fromCodePoint(0);
 const controlMarks = new Set(['\t', '\r', '\n', NUL]);
 
-/** Words as text only: an apostrophe before what might be run, and NUL as its picture. */
+/** Words as text only: an apostrophe before what might be run, and NUL as its visible symbol. */
 export function harmless(words: string): string {
   const start = words.replaceAll(NUL, '').replace(passedOver, '');
   const shown = words.replaceAll(NUL, '\u2400');

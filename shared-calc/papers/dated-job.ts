@@ -3,7 +3,7 @@ import { keysOf } from '#shared-calc/jobs/job-sheet.ts';
 import { failed, type Result } from '#shared-calc/result.ts';
 import { displayFor, type PaperFault, type PaperInput } from './paper-input.ts';
 
-/** The dates of an order, and what comes again after its handover. */
+/** The dates of an order, and what is repeated after its handover. */
 export function datedJob(input: PaperInput): Result<OrderDates, PaperFault> {
   const { bench, sheet, records, wish } = input;
   const dates = orderDates({ bench, keys: keysOf(sheet) }, { records, display: displayFor(input), wish });

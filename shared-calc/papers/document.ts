@@ -1,6 +1,6 @@
 import type { StepCaution } from '#shared-calc/prepare/cautions.ts';
 
-/** A caution as it stands on a paper; `about` is the step it belongs to, empty where the paper says it by its place. */
+/** A caution on a paper; `about` is the step it belongs to, empty if its position on the paper shows the step. */
 export interface PaperCaution {
   readonly about: string;
   readonly says: string;
@@ -11,7 +11,7 @@ export type PaperBlock =
   | { readonly is: 'heading'; readonly text: string }
   | { readonly is: 'text'; readonly text: string }
   | { readonly is: 'list'; readonly items: readonly string[] }
-  /** What and its figure; a row without one is left out. */
+  /** Names and figures; a row without a figure is left out. */
   | { readonly is: 'facts'; readonly rows: readonly (readonly [what: string, is: string])[] }
   | {
       readonly is: 'table';
@@ -22,7 +22,7 @@ export type PaperBlock =
     }
   | { readonly is: 'cautions'; readonly rows: readonly PaperCaution[] };
 
-/** A paper as text and page may write it: no font, no place on a sheet. */
+/** A paper for text and page output: no fonts and no positions. */
 export interface PaperDocument {
   readonly title: string;
   readonly blocks: readonly PaperBlock[];

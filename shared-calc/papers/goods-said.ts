@@ -6,12 +6,12 @@ interface Written {
   readonly decimalComma?: boolean;
 }
 
-/** A unit of goods as a reader knows it: `m²` for `m2`. */
+/** A unit of goods for a reader: `m²` for `m2`. */
 export function saidUnit(unit: string): string {
   return unit.replace(/2$/, '\u00b2').replace(/3$/, '\u00b3');
 }
 
-/** So much of some goods: `45 L`, `0.2495 m²` (areas with four decimals), `1 piece`, `12 pieces`. */
+/** An amount of goods: `45 L`, `0.2495 m²` (areas with four decimals), `1 piece`, `12 pieces`. */
 export function saidAmount(amount: number, unit: string, { decimalComma = false }: Written = {}): string {
   const figure = unit === 'm2' ? writeNumber(amount, 4, { group: false }) : String(cleanNoise(amount));
   const written = decimalComma ? figure.replace('.', ',') : figure;
@@ -19,7 +19,7 @@ export function saidAmount(amount: number, unit: string, { decimalComma = false 
   return `${written} ${saidUnit(unit)}`;
 }
 
-/** So many packs: `2 × 45 L`, `3 × 12 pieces`; single things as `4 pieces`. */
+/** A count of packs: `2 × 45 L`, `3 × 12 pieces`; single things as `4 pieces`. */
 export function saidPacks(count: number, { amount, unit }: PackContents, written: Written = {}): string {
   if (unit === 'each' && cleanNoise(amount) === 1) return saidAmount(count, unit, written);
   return `${count} × ${saidAmount(amount, unit, written)}`;

@@ -13,11 +13,11 @@ import { careFigures } from '#shared-calc/prepare/size-care.ts';
 import { plantsReplacedDays } from './quote-findings.ts';
 import { fillWords, sizeFigures, type SizeFigures } from '#shared-calc/prepare/size-figures.ts';
 
-/** Something that is not as it should be, and what is done about it. */
+/** A sign that something is wrong, and what to do about it. */
 export interface HandoverSign {
   readonly sign: string;
   readonly act: string;
-  /** The caution of the card that this says in full. */
+  /** The caution of the card that this sign states in full. */
   readonly step?: string;
 }
 
@@ -28,17 +28,17 @@ export interface HandoverCard {
   readonly called: string;
   readonly tank: string;
   readonly handover: Day;
-  /** Where it must stay, and what is set. */
+  /** Where the tank must stay, and its settings. */
   readonly keep: readonly (readonly [what: string, is: string])[];
   readonly tasks: readonly { readonly when: string; readonly acts: readonly string[] }[];
   readonly normal: readonly string[];
   readonly notNormal: readonly HandoverSign[];
-  /** Names and numbers to write in. */
+  /** Roles whose names and numbers are written in by hand. */
   readonly people: readonly string[];
-  /** Beside the caution that tells of everybody. */
+  /** Reminders for special audiences; the caution for everybody is elsewhere on the card. */
   readonly audience: readonly Reminder[];
   readonly protection: readonly Reminder[];
-  /** Plants replaced, then the workshop's own terms. */
+  /** The replacement of plants, then the workshop's own terms. */
   readonly terms: readonly string[];
   readonly visits: readonly CareDate[];
   readonly cautions: readonly StepCaution[];
@@ -91,7 +91,7 @@ const kept: readonly (readonly [what: string, is: string])[] = [
   ['Weight filled', '{filledMass}, do not move it'],
 ];
 
-/** One row a thing: a band before a single figure, a mist that there is a nozzle for. */
+/** One row for each quantity: a band before a single figure, misting only if there is a nozzle. */
 function keepRows(figures: SizeFigures): HandoverCard['keep'] {
   const rows = new Map<string, string>();
   for (const [what, is] of kept) {
@@ -102,7 +102,7 @@ function keepRows(figures: SizeFigures): HandoverCard['keep'] {
   return [...rows];
 }
 
-/** What is done most often stands first. */
+/** The most frequent task comes first. */
 function tasksOf(figures: SizeFigures, rounds: readonly CareRound[]): HandoverCard['tasks'] {
   const misted = figures.holds('nozzles');
   const tasks = [
@@ -156,7 +156,7 @@ const normal: readonly string[] = [
   'Mist on the glass in the morning, gone by noon.',
 ];
 
-/** `when` is the use without which there is no such sign. */
+/** `when` is a use without which the sign is left out. */
 const notNormal: readonly (HandoverSign & { readonly when?: UseName })[] = [
   {
     sign: 'Above 27 to 28 °C',
@@ -185,7 +185,7 @@ function signsOf(figures: SizeFigures): HandoverCard['notNormal'] {
     .map(({ sign, act, step }) => ({ sign, act, ...(step !== undefined && { step }) }));
 }
 
-/** As the quote of the job says it. */
+/** The same sentence as on the job's quote. */
 function plantTerms(sizes: readonly SizeFigures[]): readonly string[] {
   const days = plantsReplacedDays(sizes.flatMap(({ has, words }) => (has('kit') ? [words('kit')] : [])));
   return days === undefined ? [] : [`Plants that die within ${days} days are replaced once.`];

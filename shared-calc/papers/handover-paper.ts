@@ -8,7 +8,7 @@ import { workshopOf } from '#shared-calc/records/workshop-of.ts';
 import { ok } from '#shared-calc/result.ts';
 import { mindedBlocks } from './minded-blocks.ts';
 
-/** The page that hangs beside a tank, one a size. */
+/** The page that hangs next to a tank, one for each size. */
 export const handoverPaper: MakePaper = (input) => {
   const dated = datedJob(input);
   if (!dated.ok) return dated;
@@ -48,7 +48,7 @@ function cardBlocks(card: HandoverCard): readonly PaperBlock[] {
   ];
 }
 
-/** The next visit first, with its weekday; visits of one sort together. */
+/** The next visit first, with its weekday; visits of the same kind together. */
 function visitsOf({ visits }: HandoverCard): readonly (readonly [string, string])[] {
   return [...Map.groupBy(visits, ({ act }) => act)].map(([act, same]) => [
     careWords[act] ?? act,

@@ -3,7 +3,7 @@ import { batchLabel } from '#shared-calc/prepare/batch-label.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
 import type { MadePaper, PaperFault, PaperInput } from './paper-input.ts';
 
-/** What stands on the bag of each treated batch. */
+/** The bag label of each treated batch. */
 export const labelsPaper = ({ records }: Pick<PaperInput, 'records'>): Result<MadePaper, PaperFault> => {
   const labels = [...records.treatmentBatch.values()].map((batch) => ({
     id: batch.id,

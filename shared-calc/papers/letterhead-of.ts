@@ -1,6 +1,6 @@
 import type { Workshop } from '#shared-calc/records/records.ts';
 
-/** The lines of a workshop's letterhead; its name and place where it has none. */
+/** The lines of a workshop's letterhead; if empty, its name and place. */
 export function letterheadOf({
   letterhead,
   name,

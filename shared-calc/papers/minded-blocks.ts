@@ -8,7 +8,9 @@ interface Minded {
   readonly protection: readonly Reminder[];
 }
 
-/** What to mind; the cautions about people at risk and about trade stand with who is near this tank and what lives in it. */
+/**
+ * The cautions. Those about people at risk and about animal trade are grouped with this tank's audience and animals.
+ */
 export function mindedBlocks({ cautions, audience, protection }: Minded): readonly PaperBlock[] {
   const of = (wanted: string) => cautions.filter(({ step }) => step === wanted);
   return [

@@ -18,7 +18,7 @@ const heading = [
   'left over',
 ];
 
-/** A needs list as CSV: a row a material, figures in the material's unit, money in the book's currency. */
+/** A needs list as CSV: a row for each material, figures in the material's unit, money in the book's currency. */
 export function needsCsv(list: NeedsList, workshop: Workshop): string {
   const money = (coins: number) => coinAmount(coins, workshop.coinDecimals);
   const rows = list.needs.map((need): CsvCell[] => [

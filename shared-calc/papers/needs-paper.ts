@@ -15,7 +15,7 @@ import { cleanNoise } from '#shared-calc/quantity/write-figure.ts';
 import { workshopOf } from '#shared-calc/records/workshop-of.ts';
 import { failed, ok } from '#shared-calc/result.ts';
 
-/** What is used, what the Store has, what to buy and what stays over, by quote group; plants by name. */
+/** Use, stock, purchase and left-over of each material, by quote group; plants by name. */
 export const needsPaper: MakePaper = (input) => {
   const { records, bench, sheet, pricing, wish } = input;
   const workshop = workshopOf(records);
@@ -56,7 +56,7 @@ export const needsPaper: MakePaper = (input) => {
   });
 };
 
-/** The plants of an order by name, for who sees it and what lives in it. */
+/** The plants of an order by name, for its audience and animals. */
 export function plantsOf(input: PaperInput): readonly PlantOrder[] {
   const { audience, animals } = jobWords(input);
   const planted = { bench: input.bench, audience, animalCrushes: crushesPlants(animals) };
@@ -109,7 +109,7 @@ function plantBlocks(plants: readonly PlantOrder[]): readonly PaperBlock[] {
   return [heading('Plants by name'), { is: 'table', head: ['class', 'order', 'or instead'], rows }];
 }
 
-/** `2 Fittonia albivenis, 2 Begonia bowerae`; what has to stand in shade says so. */
+/** `2 Fittonia albivenis, 2 Begonia bowerae`; plants that need shade are marked. */
 export function sayOrdered({ species, short }: Pick<PlantOrder, 'species' | 'short'>): string {
   const named = species.map(({ plant, count, shade }) => `${count} ${plant.name}${shade ? ' (plant in shade)' : ''}`);
   return [...named, ...(short > 0 ? [`${short} of a kind still to be chosen`] : [])].join(', ');

@@ -21,7 +21,7 @@ const headings = [
   'refill',
 ];
 
-/** The options page as CSV: a row a size, money with all its decimals; what is not known is left empty. */
+/** The options page as CSV: a row for each size, money with all its decimals; unknown figures are empty. */
 export function optionsCsv(options: readonly SizeOption[], workshop: Pick<Workshop, 'decimalComma'>): string {
   return csvText([headings, ...options.map(rowOf)], workshop);
 }

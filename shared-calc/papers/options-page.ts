@@ -14,19 +14,19 @@ import { displayOf } from '#shared-calc/records/display-of.ts';
 import { workshopOf } from '#shared-calc/records/workshop-of.ts';
 import { sizeFigures, type SizeFigures } from '#shared-calc/prepare/size-figures.ts';
 
-/** One size of several that a client may choose from: the same recipe, side by side. What is not known is left out. */
+/** One of several sizes that a client may choose from, with the same recipe. Unknown figures are left out. */
 export interface SizeOption {
   readonly size: string;
   /** What it is called. */
   readonly called: string;
   readonly tank: string;
   readonly builds: number;
-  /** With tax, for all builds, as if it were the job. */
+  /** Including tax, for all builds, as if this size were the whole job. */
   readonly price: string | undefined;
   readonly deposit: string | undefined;
   /** Filled, of one build, kg. */
   readonly weightKg: number | undefined;
-  /** The earliest handover, were the deposit in today, and what it waits for. */
+  /** The earliest handover with the deposit paid today, and what decides it. */
   readonly readyOn: Day | undefined;
   readonly because: string;
   /** Of one build. */
@@ -34,12 +34,12 @@ export interface SizeOption {
   /** Lamps and fan of one build, over a month of 365 / 12 days. */
   readonly kWhPerMonth: number | undefined;
   readonly waterLPerMonth: number | undefined;
-  /** What those cost, as decimal texts, where the workshop has what is paid for them. */
+  /** The cost of that power, as decimal texts, if the workshop has a price for it. */
   readonly powerCostPerMonth: string | undefined;
   readonly waterCostPerMonth: string | undefined;
-  /** Ours in the first year; the call after a week is not one. */
+  /** Our visits in the first year; the call after a week does not count. */
   readonly careVisits: number | undefined;
-  /** Whoever keeps the tank: "every 6 weeks". */
+  /** Whoever keeps the tank does it: "every 6 weeks". */
   readonly drain: string;
   readonly refill: string;
 }
@@ -54,7 +54,7 @@ export interface OptionsInput {
 
 const MONTH_DAYS = 365 / 12;
 
-/** The options page: every size of a bench in a column of its own. */
+/** The options page: a column for each size of a bench. */
 export function optionsPage(input: OptionsInput): readonly SizeOption[] {
   const workshop = workshopOf(input.records);
   const display = displayOf(workshop);
@@ -112,7 +112,7 @@ function runningOf(figure: Figure, { electricityPerKwh, waterPerL, coinDecimals 
   };
 }
 
-/** A watt for an hour a day is 0.001 kWh a day; the fan is 2 W, day and night. */
+/** One watt for one hour a day is 0.001 kWh a day; the fan is 2 W, day and night. */
 function kWhOf(figure: Figure): number | undefined {
   const [lamps, power, hours] = [figure('lamps', 'each'), figure('lampPower', 'W'), figure('lightHours', 'h/d')];
   if (lamps === undefined || power === undefined || hours === undefined) return undefined;

@@ -7,11 +7,11 @@ import type { Display } from '#shared-calc/quantity/shown-unit.ts';
 import { workshopOf } from '#shared-calc/records/workshop-of.ts';
 import { ok } from '#shared-calc/result.ts';
 
-/** Said above the sizes, on screen and on paper. */
+/** Printed above the sizes, on screen and on paper. */
 export const optionsIntro =
   'Each size is priced as if it were chosen alone, tax included. The earliest handover counts from a deposit that comes in today. This page is no quote: the size that is chosen is quoted for itself.';
 
-/** Several sizes for one client to choose from: the same recipe, side by side. */
+/** Several sizes for one client to choose from, with the same recipe, side by side. */
 export const optionsPaper: MakePaper = (input) => {
   const { bench, pricing, records, wish } = input;
   const workshop = workshopOf(records);
@@ -45,10 +45,10 @@ export interface OptionRow {
 
 const unknown = 'not known yet';
 
-/** What a client chooses by. */
+/** The rows that a client compares. */
 export function optionRows(display: Display): readonly OptionRow[] {
   const money = (text: string | undefined) => (text === undefined ? unknown : paperMoney(text, display));
-  /** Beside what it is for, where the workshop has what is paid. */
+  /** The cost, to follow its quantity, if the workshop has a price for it. */
   const cost = (text: string | undefined) =>
     text === undefined ? '' : `, ${paperMoney(text, display)}\u00a0${display.currency}`;
   const figure = (value: number | undefined, unit: string) =>

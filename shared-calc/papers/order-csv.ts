@@ -15,7 +15,7 @@ export function ordersCsv(orders: readonly SupplierOrder[], workshop: Pick<Works
   return csvText([['supplier', ...head], ...rows], workshop);
 }
 
-/** A row a thing to send, the cost at the first of a material, then sums and days. */
+/** A row for each thing to send, the cost on the first row of a material, then sums and days. */
 function orderRows(order: SupplierOrder): readonly (readonly CsvCell[])[] {
   const rows = order.rows.flatMap(({ material, label, what, cost }) =>
     (what.length > 0 ? what : ['']).map((send, at): CsvCell[] => [

@@ -5,7 +5,7 @@ import type { PrepPlan } from '#shared-calc/prepare/prep-plan.ts';
 
 export interface OrderDay {
   readonly day: Day;
-  /** The job whose handover asks for it. */
+  /** The job whose handover sets the day. */
   readonly job: string;
 }
 

@@ -11,17 +11,17 @@ import type { Result } from '#shared-calc/result.ts';
 import type { TreatmentAim, TreatmentWay } from '#shared-calc/trade/heat/leaf-treatment.ts';
 import type { PaperDocument } from './document.ts';
 
-/** An order at work, and what is asked of its papers. */
+/** A worked-out order, and the wishes for its papers. */
 export interface PaperInput {
   readonly derived: Derived;
   readonly records: Records;
   readonly sheet: JobSheet;
   readonly bench: Bench;
   readonly pricing: Pricing;
-  /** Days that are asked for, and today. */
+  /** Wanted days, and today. */
   readonly wish: PlanWish;
   readonly treatment: { readonly aim: TreatmentAim; readonly way: TreatmentWay | undefined };
-  /** An issued quote, to be printed as it was issued. */
+  /** An issued quote, to print as it was issued. */
   readonly issued?: QuoteBody | undefined;
 }
 
@@ -37,7 +37,7 @@ export type PaperFault =
   | { readonly kind: 'refused'; readonly says: string };
 
 export interface MadePaper {
-  /** Plain data, as `--json` gives it. */
+  /** Plain data for `--json`. */
   readonly data: unknown;
   readonly document: PaperDocument;
   readonly csv?: string;
@@ -45,7 +45,7 @@ export interface MadePaper {
 
 export type MakePaper = (input: PaperInput) => Result<MadePaper, PaperFault>;
 
-/** What a paper says of its job; an order without a job has nothing written down. */
+/** The job's own words on a paper; an order without a job has none. */
 export type JobWords = Pick<
   Job,
   'id' | 'title' | 'client' | 'contact' | 'site' | 'access' | 'audience' | 'animals' | 'narrowestMm'

@@ -2,7 +2,7 @@ import type { Day } from '#shared-calc/calendar/day.ts';
 import { sayDay } from '#shared-calc/prepare/say-day.ts';
 import { writeNumber } from '#shared-calc/quantity/write-figure.ts';
 
-/** A day as a paper has it: `1 July 2027`. */
+/** A day on a paper: `1 July 2027`. */
 export function paperDay(day: Day): string {
   const [year = ''] = day.split('-');
   return `${sayDay(day).replace(/^\w+ /, '')} ${year}`;
@@ -18,13 +18,13 @@ export interface PaperNumbers {
   readonly decimalComma?: boolean;
 }
 
-/** A decimal text of money with its thousands marked: `1615.56` as `1,615.56`. */
+/** A decimal text of money with thousands separators: `1615.56` as `1,615.56`. */
 export function paperMoney(text: string, { decimalComma = false }: PaperNumbers): string {
   const decimals = text.split('.')[1]?.length ?? 0;
   return writeNumber(Number(text), decimals, { decimalComma });
 }
 
-/** Coins with their thousands marked. */
+/** Coins with thousands separators. */
 export function paperCoins(
   coins: number,
   { coinDecimals, decimalComma }: PaperNumbers & { readonly coinDecimals: number },
@@ -32,7 +32,7 @@ export function paperCoins(
   return writeNumber(coins / 10 ** coinDecimals, coinDecimals, { decimalComma: decimalComma ?? false });
 }
 
-/** A plain figure with so many decimals at most, those that are nought left off. */
+/** A plain figure with at most this many decimals, without trailing zeros. */
 export function paperFigure(value: number, decimals: number, { decimalComma = false }: PaperNumbers): string {
   return writeNumber(value, Number.isInteger(value) ? 0 : decimals, { decimalComma });
 }

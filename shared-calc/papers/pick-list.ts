@@ -6,7 +6,7 @@ import { showWithUnit, type Display } from '#shared-calc/quantity/shown-unit.ts'
 import type { Line, Material, Records } from '#shared-calc/records/records.ts';
 import { lineLabel } from '#shared-calc/recipe/line-label.ts';
 
-/** What to have ready on build day for one size, in the order of use, to be ticked. */
+/** What must be ready on build day for one size, in the order of use, to tick off. */
 export interface PickList {
   readonly size: string;
   /** What it is called. */
@@ -21,13 +21,13 @@ export interface PickRow {
   readonly line: string;
   readonly label: string;
   readonly material: string;
-  /** For one build, with its unit; *needs a figure* where there is none. */
+  /** For one build, with its unit; *needs a figure* if there is none. */
   readonly amount: string;
   readonly from: 'Store' | 'Glass cutter' | 'Back room';
   readonly brings: 'Builder' | 'Grower';
 }
 
-/** Groups that nobody packs: the hours, the van. */
+/** Groups that are not packed: the hours, the van. */
 const notPacked: readonly string[] = ['work', 'delivery'];
 
 /** A pick list for every size of a bench. */
@@ -52,7 +52,9 @@ export function pickLists(bench: Bench, records: Pick<Records, 'material'>, disp
   }));
 }
 
-/** Section by section, as most of its needs are built in; a section without a place comes last, as the recipe has it. */
+/**
+ * Section by section, in the build order of most of its needs; a section without a place comes last, in recipe order.
+ */
 function inOrderOfUse(needs: readonly Line[]): readonly Line[] {
   const sections = [...Map.groupBy(needs, ({ section }) => section).values()];
   return sections.toSorted((one, other) => rankOf(one) - rankOf(other)).flat();

@@ -5,7 +5,7 @@ import { pickLists, type PickList } from './pick-list.ts';
 import { workshopOf } from '#shared-calc/records/workshop-of.ts';
 import { ok } from '#shared-calc/result.ts';
 
-/** What to have ready on build day, in the order of use, a list a size. */
+/** What must be ready on build day, in the order of use, a list for each size. */
 export const pickPaper: MakePaper = (input) => {
   const lists = pickLists(input.bench, input.records, displayFor(input));
   return ok({

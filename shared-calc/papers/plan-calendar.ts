@@ -9,15 +9,15 @@ export interface DatedPlan {
   readonly job: string;
   readonly title: string;
   readonly plan: PrepPlan;
-  /** Draining and refilling by whoever keeps the tank. */
+  /** Draining and refilling, by whoever keeps the tank. */
   readonly rounds: readonly CareRound[];
-  /** From when the lamps are due, where they are known. */
+  /** The first day on which the lamps are due, if known. */
   readonly lampsFrom?: Day;
 }
 
 const YEAR = 365;
 
-/** All that a job asks for by date, up to the end of its first year, as entries of a calendar. */
+/** All dates of a job, up to the end of its first year, as entries of a calendar. */
 export function planEntries(dated: DatedPlan, place: string): readonly CalendarEntry[] {
   const { plan, job, title } = dated;
   const uidOf = (what: string) => `${job}-${what}@${slug(place)}.loamwright`.toLowerCase();

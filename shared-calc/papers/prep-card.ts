@@ -11,12 +11,12 @@ export interface PrepRow {
   readonly act: string;
   readonly date: Day;
   readonly is: 'order' | 'done';
-  /** The step whose first day decides about the handover. */
+  /** The first step of the chain that decides the handover. */
   readonly decides: boolean;
   readonly cautions: readonly StepCaution[];
 }
 
-/** A prep plan day by day, to be ticked: orders and what is done or in, in order of date, cautions where the act is. */
+/** A prep plan day by day, to tick off: orders and completed steps by date, each with its cautions. */
 export function prepRows(plan: PrepPlan): readonly PrepRow[] {
   const steps = [...plan.steps, ...(plan.hardscape ? [plan.hardscape] : [])];
   const rows = steps.flatMap(({ step, date, orderBy }): PrepRow[] => [

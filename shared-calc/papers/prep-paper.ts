@@ -6,7 +6,7 @@ import { prepRows } from './prep-card.ts';
 import { sayPlan } from '#shared-calc/prepare/say-plan.ts';
 import { ok } from '#shared-calc/result.ts';
 
-/** What to order, treat, glue, blend and start, day by day, with what to mind at each. */
+/** What to order, treat, glue, blend and start, day by day, with the cautions of each. */
 export const prepPaper: MakePaper = (input) => {
   const dated = datedJob(input);
   if (!dated.ok) return dated;

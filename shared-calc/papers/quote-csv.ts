@@ -8,7 +8,7 @@ interface QuoteCsvOptions {
   readonly inside: boolean;
 }
 
-/** A quote as CSV for the client: group, price and tax class, then the sums. No cost or margin unless `inside`. */
+/** A quote as CSV for the client: group, price and tax class, then the sums. Cost and margin only if `inside`. */
 export function quoteCsv(quote: QuoteSums, workshop: Workshop, { inside }: QuoteCsvOptions): string {
   const money = (coins: number) => coinAmount(coins, workshop.coinDecimals);
   const within = (cells: readonly CsvCell[]) => (inside ? cells : []);

@@ -9,17 +9,20 @@ import { lineLabel } from '#shared-calc/recipe/line-label.ts';
 import { frozenCalled, frozenFigure, frozenText, quoteSizes } from './quote-sizes.ts';
 
 export interface QuoteFindings {
-  /** What was found at the survey or assumed. Where sizes differ, each says its own. */
+  /** Survey findings and assumptions. If sizes differ, each has its own value. */
   readonly assumed: readonly { readonly label: string; readonly value: string }[];
-  /** Checks and limits of the place that do not hold or are not known yet, then the standing cautions; each with who decides. */
+  /**
+   * Checks and limits of the place that do not hold or are not known yet, then the general cautions; each with who
+   * decides.
+   */
   readonly cautions: readonly { readonly says: string; readonly decides: string; readonly sizes: readonly string[] }[];
-  /** Days within which plants that die are replaced once, by the kit; the longest of the sizes. */
+  /** Days within which plants that die are replaced once, from the kit; the longest of the sizes. */
   readonly plantsReplacedDays: number | undefined;
 }
 
 const replacedDays: Readonly<Record<string, number>> = { basic: 14, full: 30, show: 90 };
 
-/** What a printed quote says beside its prices, from the frozen body. */
+/** What a printed quote says apart from its prices, from the frozen body. */
 export function quoteFindings(body: QuoteBody): QuoteFindings {
   return {
     assumed: [...surveyLines(body.lines).flatMap((line) => assumedOf(line, body)), ...wayInOf(body)],
@@ -47,10 +50,10 @@ function wayInOf({ job, workshop }: QuoteBody): QuoteFindings['assumed'] {
   ];
 }
 
-/** Where nobody is named, the builder decides. */
+/** Decides if nobody is named. */
 const NOBODY_NAMED = 'Builder';
 
-/** A caution that names nobody is a note to our own figures: it stands beside them, not on a client's paper. */
+/** A caution that names nobody is a note about our own figures: it is shown with them, not on a client's paper. */
 function* cautionsOf(body: QuoteBody): Generator<QuoteFindings['cautions'][number]> {
   const failing = body.columns.flatMap((column) =>
     limitsOf(column, body)
@@ -77,7 +80,7 @@ function limitsOf(column: FrozenColumn, { job, lines, workshop }: QuoteBody): re
   return [...column.checks, ...placeChecks(job, size, displayOf(workshop))];
 }
 
-/** Days within which plants that die are replaced once, by the kit; the longest of a job's sizes. */
+/** Days within which plants that die are replaced once, from the kit; the longest of a job's sizes. */
 export function plantsReplacedDays(kits: readonly string[]): number | undefined {
   const days = kits.flatMap((kit) => replacedDays[kit] ?? []);
   return days.length === 0 ? undefined : Math.max(...days);

@@ -6,13 +6,13 @@ import { quoteSizes, type QuoteSize } from './quote-sizes.ts';
 import { WORK_GROUP } from '#shared-calc/price/quote-rules.ts';
 import { saidUnit } from './goods-said.ts';
 
-/** A quote as it is printed for a client: no cost and no margin. Money is a decimal text in the currency. */
+/** A quote in the client's print: no cost and no margin. Money is a decimal text in the currency. */
 export interface QuoteModel extends QuoteFindings {
   readonly number: string;
   readonly revision: string;
   readonly issuedOn: string;
   readonly pricesOn: string;
-  /** The last day it holds. */
+  /** The last day on which it is valid. */
   readonly validUntil: string;
   readonly workshop: string;
   readonly place: string;
@@ -34,7 +34,7 @@ export interface QuoteModel extends QuoteFindings {
   readonly gross: string;
   readonly deposit: string;
   readonly atHandover: string;
-  /** What is not in the price, and the terms, a paragraph each. */
+  /** What the price does not include, and the terms, a paragraph each. */
   readonly terms: readonly string[];
   readonly payment: string;
 }
@@ -47,7 +47,7 @@ export interface QuoteModelLine {
   readonly price: string;
 }
 
-/** The printed quote, from its frozen body alone: nothing is worked again. */
+/** The printed quote, from its frozen body alone: nothing is worked out again. */
 export function quoteModel(body: QuoteBody): QuoteModel {
   const { workshop, sums, job } = body;
   const money = (coins: number) => coinsText(coins, workshop.coinDecimals);
@@ -97,8 +97,8 @@ function paragraphs(text: string): readonly string[] {
 type FrozenNeed = QuoteBody['needs'][number];
 
 /**
- * What stands behind a line of a quote, in a client's words: what its group is made of, in the order of the needs.
- * A line written for the job alone says it by its name.
+ * The content of a quote line in a client's words: the needs of its group, in order. A line written for the job alone
+ * has only its name.
  */
 function whatItIs(body: QuoteBody, { group, label }: { readonly group: string; readonly label: string }): string {
   if (!body.margins.some((margin) => margin.id === group && margin.label === label)) return '';
@@ -111,7 +111,7 @@ const decimals: Readonly<Record<string, number>> = { L: 1, g: 0, kg: 1, m: 2, m2
 
 function sayNeed({ used, unit, label }: FrozenNeed, { workshop }: QuoteBody): string {
   const amount = writeNumber(used, decimals[unit] ?? 2, workshop);
-  // The van's kilometres say what they are by themselves.
+  // The label would repeat the unit: the kilometres of the van.
   if (unit === 'km') return `${amount} ${unit}`;
   const name = label.charAt(0).toLowerCase() + label.slice(1);
   return unit === 'each' ? `${amount} × ${name}` : `${amount} ${saidUnit(unit)} ${name}`;

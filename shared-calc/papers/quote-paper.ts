@@ -9,7 +9,7 @@ import { quoteCsv } from './quote-csv.ts';
 import { quoteModel, type QuoteModel } from './quote-model.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
 
-/** The quote as it was issued, or as it would be issued today: then it has no number yet. */
+/** The quote as issued, or as it would be issued today, without a number. */
 export function quoteBody(input: PaperInput): Result<QuoteBody, PaperFault> {
   if (input.issued) return ok(input.issued);
   const { records, sheet, bench, pricing, wish } = input;
@@ -19,7 +19,7 @@ export function quoteBody(input: PaperInput): Result<QuoteBody, PaperFault> {
   return ok(freezeQuote(records, { sheet, bench, pricing }, sums.value, issue));
 }
 
-/** A quote as the client reads it: no cost and no margin. */
+/** A quote for the client: no cost and no margin. */
 export const quotePaper: MakePaper = (input) => {
   const body = quoteBody(input);
   if (!body.ok) return body;
@@ -35,7 +35,7 @@ export const quotePaper: MakePaper = (input) => {
   });
 };
 
-/** `Quote Q-0027, revision A`; a draft says that it is none yet. */
+/** `Quote Q-0027, revision A`; a draft is marked as not issued. */
 export function quoteName({ number, revision }: Pick<QuoteModel, 'number' | 'revision'>): string {
   return number === '' ? 'Quote, not issued yet' : `Quote ${number}, revision ${revision}`;
 }
@@ -49,7 +49,7 @@ export function quoteIntro({ title, sizes }: Pick<QuoteModel, 'title' | 'sizes'>
   return `${title}: ${told.join('; ')}.`;
 }
 
-/** What stands at the head of a quote. */
+/** The facts at the top of a quote. */
 export function quoteFacts(model: QuoteModel, numbers: PaperNumbers): readonly (readonly [string, string])[] {
   const money = (text: string) => `${paperMoney(text, numbers)}\u00a0${model.currency}`;
   const issued = model.number !== '';
@@ -70,7 +70,7 @@ function pricesOf({ issuedOn, pricesOn }: QuoteModel): string {
   return issuedOn === pricesOn ? ', at the prices of that day' : `, at the prices of ${paperDay(pricesOn)}`;
 }
 
-/** The terms of a quote, the plants that are replaced last. */
+/** The terms of a quote, with the replacement of plants last. */
 export function quoteTerms({ terms, plantsReplacedDays }: QuoteModel): readonly string[] {
   if (plantsReplacedDays === undefined) return terms;
   return [...terms, `Plants that die within ${plantsReplacedDays} days are replaced once.`];

@@ -8,14 +8,14 @@ import type { Line } from '#shared-calc/records/records.ts';
 import { cleanNoise } from '#shared-calc/quantity/write-figure.ts';
 import { givenWords } from '#shared-calc/prepare/given-words.ts';
 
-/** A size on a printed quote, with the figures that its drawing is made from. */
+/** A size on a printed quote, with the figures of its drawing. */
 export interface QuoteSize {
   readonly size: string;
   /** What it is called. */
   readonly called: string;
   readonly tank: string;
   readonly shape: string;
-  /** `900 × 445 × 600 mm`, as far as it is known. */
+  /** `900 × 445 × 600 mm`, as far as known. */
   readonly inside: string;
   readonly kit: string;
   readonly count: number;
@@ -39,12 +39,12 @@ export function quoteSizes(body: QuoteBody): readonly QuoteSize[] {
   });
 }
 
-/** What a size of a quote is called; those issued before sizes had names may hold the tank's label in that place. */
+/** The words for a size of a quote; quotes issued before sizes had names may have the tank's label there. */
 export function frozenCalled({ key, label, tank }: FrozenColumn): string {
   return calledOf({ key, label: label === tank.label ? '' : label });
 }
 
-/** What a line came to, in its own unit; `undefined` where it was not known. */
+/** The value of a line, in its own unit; `undefined` if it was not known. */
 function frozenValue(
   { figures }: Pick<FrozenColumn, 'figures'>,
   line: Line | undefined,
@@ -52,7 +52,7 @@ function frozenValue(
   return line && figures[line.name];
 }
 
-/** A frozen figure in a unit of its own dimension; `undefined` where it was not known, or is no figure. */
+/** A frozen figure in a unit of its own dimension; `undefined` if it was not known or is not a figure. */
 export function frozenFigure(column: FrozenColumn, line: Line | undefined, unit: string): number | undefined {
   const value = frozenValue(column, line);
   return typeof value === 'number'
@@ -60,7 +60,7 @@ export function frozenFigure(column: FrozenColumn, line: Line | undefined, unit:
     : undefined;
 }
 
-/** A frozen figure that was given, with its unit as the workshop shows it. */
+/** A frozen figure with its unit, in the workshop's units. */
 export function frozenText(value: number | string | boolean, line: Line, body: QuoteBody): string {
   const base = typeof value === 'number' ? toBase(value, unitOf(line.unit)) : value;
   return givenWords(base, line.unit, displayOf(body.workshop));

@@ -4,7 +4,7 @@ import { workingOf } from '#shared-calc/rule/working.ts';
 import { cleanNoise } from '#shared-calc/quantity/write-figure.ts';
 import { functionInRules } from '#shared-calc/trade/all-functions.ts';
 
-/** The working of a rule that stands alone: its literals, and what it comes to. */
+/** The working of a rule without lines: its literals and its result. */
 export function ruleWorking({ rule, value, unit }: WorkedRule): readonly string[] {
   return workingOf(rule, {
     figureOf: (name) => name,

@@ -18,7 +18,7 @@ const heading = [
   'left over',
 ];
 
-/** A shopping run as CSV: a row a material, then each supplier's carriage, then the sums. */
+/** A shopping run as CSV: a row for each material, then each supplier's carriage, then the sums. */
 export function runCsv(run: ShoppingRun, workshop: Workshop): string {
   const money = (coins: number) => coinAmount(coins, workshop.coinDecimals);
   const nameOf = (id: string | undefined) => run.suppliers.find((each) => each.supplier === id)?.name ?? '';

@@ -17,7 +17,7 @@ import { workshopOf } from '#shared-calc/records/workshop-of.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
 import { plantsOf } from './needs-paper.ts';
 
-/** Everything to buy for an order, by supplier, against each size bought alone. */
+/** Everything to buy for an order, by supplier, compared with buying each size alone. */
 export const runPaper: MakePaper = (input) => {
   const worked = runOf(input);
   if (!worked.ok) return worked;
@@ -82,7 +82,7 @@ function runData(run: ShoppingRun, money: (coins: number) => string): Record<str
   };
 }
 
-/** The order to each supplier, as it is sent. */
+/** The order to each supplier, ready to send. */
 export const orderPaper: MakePaper = (input) => {
   const run = runOf(input);
   if (!run.ok) return run;
@@ -140,7 +140,7 @@ function orderBlocks(order: SupplierOrder, on: string, currency: string): readon
   ];
 }
 
-/** A job takes from the Store first; an order of sizes is bought whole, each size against buying it alone. */
+/** A job uses the Store first; an order of sizes is bought in full, compared with buying each size alone. */
 function runOf({ derived, sheet, bench, pricing }: PaperInput): Result<ShoppingRun, PaperFault> {
   if (sheet.job) {
     const run = derived.run({ jobs: [sheet.job.id] });
@@ -156,7 +156,7 @@ function runOf({ derived, sheet, bench, pricing }: PaperInput): Result<ShoppingR
   return run.ok ? run : failed({ kind: 'order', fault: run.fault });
 }
 
-/** Only a handover that is wanted asks for a day. */
+/** Only a wanted handover sets a day. */
 function plannedOf(input: PaperInput): readonly PlannedJob[] {
   if (input.wish.handover === undefined) return [];
   const dated = datedJob(input);

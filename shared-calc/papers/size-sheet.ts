@@ -11,7 +11,7 @@ import { checkSheet, type CheckSheet, type SheetTerms } from '#shared-calc/prepa
 import type { Display } from '#shared-calc/quantity/shown-unit.ts';
 import { calledOf } from '#shared-calc/recipe/column.ts';
 
-/** What fills the drainage of a size, a day. */
+/** What fills the drainage of a size, for each day. */
 export interface DrainFigures {
   readonly called: string;
   readonly roomL: number;
@@ -28,12 +28,12 @@ export interface SizeSheet extends Omit<CheckSheet, 'parts'> {
   readonly called: string;
   readonly sizes: readonly { readonly key: string; readonly called: string; readonly label: string }[];
   readonly parts: readonly (MassPart & { readonly label: string })[];
-  /** What is said beside figures that this recipe has. */
+  /** Notes that belong to figures of this recipe. */
   readonly beside: readonly { readonly labels: readonly string[]; readonly misleads: string; readonly says: string }[];
   readonly drain: DrainFigures | undefined;
 }
 
-/** The sheet of checks of one size of a job, the first where none is asked for; nothing for a job without one. */
+/** The sheet of checks of one size of a job, by default the first; nothing for a job without sizes. */
 export function sizeSheet(
   { job, bench, keys, pricing }: DerivedJob,
   { size: asked, display }: { readonly size: string | undefined; readonly display: Display },

@@ -3,13 +3,13 @@ import type { PrepStepName } from '#shared-calc/prepare/prep-steps.ts';
 export type ToldStep = PrepStepName | 'hardscape' | 'handover';
 
 interface StepWords {
-  /** What is done on the last day to order; none where nothing is ordered. */
+  /** The act on the last day to order; none if nothing is ordered. */
   readonly order?: string;
-  /** What is done, or in, on the step's own day. */
+  /** The act, or the goods that are in, on the step's own day. */
   readonly done: string;
 }
 
-/** Steps of a prep plan in the builder's words, for page, paper and calendar alike. */
+/** Steps of a prep plan in the builder's words, the same for page, paper and calendar. */
 export const stepWords: Readonly<Record<ToldStep, StepWords>> = {
   tank: { order: 'Order the tank', done: 'Tank in' },
   panel: { done: 'Glue the background' },

@@ -12,7 +12,7 @@ import { workshopOf } from '#shared-calc/records/workshop-of.ts';
 import { saidAmount, saidPacks } from './goods-said.ts';
 import { orderBy, type OrderDay, type PlannedJob } from './order-days.ts';
 
-/** One supplier's part of a shopping run, as it is sent. Money is a decimal text. */
+/** One supplier's part of a shopping run, ready to send. Money is a decimal text. */
 export interface SupplierOrder {
   readonly supplier: string;
   readonly name: string;
@@ -20,18 +20,18 @@ export interface SupplierOrder {
   readonly goods: string;
   readonly carriage: string;
   readonly landed: string;
-  /** What the order lacks of the supplier's minimum; empty where it lacks nothing. */
+  /** By how much the order is below the supplier's minimum; empty if it is not. */
   readonly shortOfMinimum: string;
-  /** When it is all in, ordered on the day of the order; none where the supplier never comes on an open day. */
+  /** The day it is all in, if ordered on the day of the order; none if the supplier never comes on an open day. */
   readonly arrivesOn: Day | undefined;
-  /** The last day to send it, and for whose handover; none where no job asks for a day. */
+  /** The last day to send it, and for whose handover; none if no job sets a day. */
   readonly orderBy: OrderDay | undefined;
 }
 
 export interface OrderRow {
   readonly material: string;
   readonly label: string;
-  /** Packs, `1 × 45 L`, or what is cut to size. */
+  /** Packs, `1 × 45 L`, or the sizes to cut. */
   readonly what: readonly string[];
   readonly cost: string;
 }
@@ -40,11 +40,11 @@ export interface OrderedRun {
   readonly run: ShoppingRun;
   readonly on: Day;
   readonly calendar: WorkCalendar;
-  /** With the job they are for: `J01 T07`. */
+  /** With their job: `J01 T07`. */
   readonly panes: readonly PaneCut[];
   /** By the class of their need line. */
   readonly plants: readonly PlantOrder[];
-  /** Jobs with a handover wanted; the others ask for no day. */
+  /** Jobs with a wanted handover; other jobs set no day. */
   readonly planned: readonly PlannedJob[];
 }
 
@@ -102,7 +102,7 @@ function* sayPlants({ species, alternates, short }: PlantOrder): Generator<strin
   if (alternates.length > 0) yield `or instead: ${alternates.map((plant) => plant.name).join('; ')}`;
 }
 
-/** The materials that stand for a class of plants at its class price. */
+/** The materials that represent a class of plants at its class price. */
 function classMaterials({ line }: OrderRecords, of: Plant['class']): ReadonlySet<string | undefined> {
   const lines = [...line.values()].filter((each) => each.use === needUseOf(of));
   return new Set(lines.map((each) => each.material));

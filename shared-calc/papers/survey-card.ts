@@ -3,7 +3,7 @@ import type { Job } from '#shared-calc/records/records.ts';
 import { peopleNear, protectedKinds, type Reminder } from './audience-rules.ts';
 import { cautionsOf } from '#shared-calc/prepare/step-cautions.ts';
 
-/** What is measured and asked where the tank is to stand, to be filled in there. */
+/** What to measure and ask where the tank will be placed, to fill in there. */
 export interface SurveyCard {
   readonly known: readonly (readonly [what: string, is: string])[];
   readonly parts: readonly { readonly title: string; readonly asks: readonly string[] }[];

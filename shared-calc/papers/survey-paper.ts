@@ -4,7 +4,7 @@ import { surveyCard } from './survey-card.ts';
 import { ok } from '#shared-calc/result.ts';
 import { mindedBlocks } from './minded-blocks.ts';
 
-/** What is measured and asked on site, to be written in there. */
+/** What to measure and ask on site, to write in there. */
 export const surveyPaper: MakePaper = (input) => {
   const card = surveyCard(jobWords(input));
   const blocks: readonly PaperBlock[] = [

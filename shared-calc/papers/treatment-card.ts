@@ -3,14 +3,14 @@ import type { TreatmentPlan } from '#shared-calc/trade/heat/leaf-treat-time.ts';
 import type { TreatmentWay } from '#shared-calc/trade/heat/leaf-treatment.ts';
 import { cautionsOf } from '#shared-calc/prepare/step-cautions.ts';
 
-/** One way of treating leaves, to stand by while it is done. */
+/** One way of treating leaves, to keep at hand during the treatment. */
 export interface TreatmentCard {
   readonly way: TreatmentWay;
-  /** Minutes after the start of a batch at which each part is over, in order. */
+  /** Minutes from the start of a batch to the end of each part, in order. */
   readonly steps: readonly { readonly name: string; readonly minutes: number; readonly over: number }[];
   readonly batches: number;
   readonly cautions: readonly StepCaution[];
-  /** What the figures of this way do not know. */
+  /** What the figures of this way leave out. */
   readonly beside: readonly string[];
 }
 

@@ -10,7 +10,7 @@ import { failed, ok } from '#shared-calc/result.ts';
 
 export const wayWords = { steam: 'pressure steam', boil: 'boiled', bake: 'baked' } as const;
 
-/** One way of treating the leaves of an order, to stand by; the way suggested where none is chosen. */
+/** One way of treating the leaves of an order; by default the suggested way. */
 export const treatmentPaper: MakePaper = (input) => {
   const leavesL = leavesOf(input);
   if (leavesL === undefined) return failed({ kind: 'no-leaves' });
@@ -42,7 +42,7 @@ export const treatmentPaper: MakePaper = (input) => {
   });
 };
 
-/** Loose litres of leaves of all builds; `undefined` where a figure is not known or the recipe has none. */
+/** Loose litres of leaves of all builds; `undefined` if a figure is not known or the recipe has none. */
 function leavesOf({ bench }: PaperInput): number | undefined {
   let litres = 0;
   for (const { key, count } of bench.input().columns) {

@@ -19,10 +19,10 @@ export interface WatchCard {
   readonly called: string;
   readonly tank: string;
   readonly band: WatchBand;
-  /** Hours from the start at which somebody reads: day 1 often, then morning, noon and night. */
+  /** Hours from the start for each reading: day 1 often, then morning, noon and night. */
   readonly hours: readonly number[];
   readonly leastHours: number;
-  /** What the lamps and the room should come to, and how far that figure goes. */
+  /** The expected effect of lamps and room, and the limits of that figure. */
   readonly expected: readonly string[];
   readonly cautions: readonly StepCaution[];
 }
@@ -55,9 +55,9 @@ export interface AnimalsInCard {
   readonly build: Day;
   readonly animalsIn: Day;
   readonly settleInDays: number;
-  /** Days counted from the day they go in; empty where the settle-in is long enough. */
+  /** Days counted from the day they go in; empty if the settle-in is long enough. */
   readonly looks: readonly { readonly day: number; readonly date: Day }[];
-  /** What is looked at on each of them. */
+  /** What to look at on each of those days. */
   readonly lookFor: readonly string[];
   readonly before: readonly string[];
   readonly audience: readonly Reminder[];

@@ -3,7 +3,7 @@ import { displayFor, titleOf, type MakePaper } from './paper-input.ts';
 import { watchCards, type WatchCard } from './watch-card.ts';
 import { ok } from '#shared-calc/result.ts';
 
-/** Readings of 24 to 72 h with the lamps on, a card a size, to be written in and signed. */
+/** Readings over 24 to 72 h with the lamps on, a card for each size, to write in and sign. */
 export const watchPaper: MakePaper = (input) => {
   const cards = watchCards(input.bench, displayFor(input));
   return ok({

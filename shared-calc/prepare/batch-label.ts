@@ -4,7 +4,7 @@ import { sayPlainDate } from './say-day.ts';
 
 const ways = { steam: 'pressure steam', boil: 'boiled', bake: 'baked' } as const;
 
-/** What stands on the bag of a treated batch: leaves, how many, place collected, day, way and what it aimed at, hottest core. */
+/** The text on the bag of a treated batch: leaves, count, place collected, day, way and its aim, hottest core. */
 export function batchLabel(batch: TreatmentBatch, records: Pick<Records, 'material'>): readonly string[] {
   const label = records.material.get(batch.material)?.label ?? batch.material;
   const hottest = batch.log.length > 0 ? Math.max(...batch.log.map(([, degC]) => degC)) : undefined;

@@ -21,7 +21,7 @@ export function careDates(handover: Day, calendar: WorkCalendar): readonly CareD
   return visits.map(([days, act]) => ({ act, date: nextOpen(addDays(handover, days), calendar) }));
 }
 
-/** What is done again and again, by whoever keeps the tank. */
+/** An act that whoever keeps the tank repeats. */
 export interface CareRound {
   readonly act: 'drain' | 'refill and clean';
   readonly everyDays: number;
@@ -30,7 +30,7 @@ export interface CareRound {
   readonly first: Day;
 }
 
-/** Days as a bench has them; a drain time of 3650 d and more reads "does not fill". */
+/** Days from the bench; a drain time of 3650 d or more means "does not fill". */
 export interface CareFigures {
   readonly drainDays?: number;
   readonly refillDays?: number;
@@ -40,7 +40,7 @@ const NEVER_FILLS = 3650;
 const TWO_WEEKS = 14;
 const WEEK = 7;
 
-/** Draining and refilling after the handover; left out where nothing collects or nothing is misted. */
+/** Draining and refilling after the handover; left out if nothing collects or nothing is misted. */
 export function careRounds(handover: Day, { drainDays, refillDays }: CareFigures): readonly CareRound[] {
   const rounds: CareRound[] = [];
   if (drainDays !== undefined && drainDays < NEVER_FILLS) rounds.push(roundOf('drain', drainDays, handover));
@@ -53,7 +53,7 @@ function roundOf(act: CareRound['act'], days: number, handover: Day): CareRound 
   return { act, everyDays, says: sayEvery(everyDays), first: addDays(handover, everyDays) };
 }
 
-/** Whole weeks rounded down; whole days where it is under two weeks, and never less than one. */
+/** Whole weeks rounded down; whole days if under two weeks, and never less than one. */
 export function drainEvery(days: number): number {
   return days < TWO_WEEKS ? Math.max(1, countDown(days)) : countDown(days / WEEK) * WEEK;
 }

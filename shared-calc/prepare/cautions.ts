@@ -1,14 +1,14 @@
 import type { UseName } from '#shared-calc/fields/uses.ts';
 import { HEALTH_LEAD } from '#shared-calc/jobs/under-fives.ts';
 
-/** A caution at a step of the work, and who decides about it: the program reminds, it does not rule. */
+/** A caution at a step of the work, and who decides about it. The program reminds; it does not rule. */
 export interface StepCaution {
   readonly step: string;
   readonly caution: string;
   readonly decides: string;
 }
 
-/** Cautions by step, as the cards print them. */
+/** Cautions by step, for the cards. */
 export const stepCautions: readonly StepCaution[] = [
   {
     step: 'enquiry',
@@ -211,9 +211,9 @@ export const stepCautions: readonly StepCaution[] = [
   },
 ];
 
-/** When a figure misleads, and what is said beside it. */
+/** When a figure misleads, and the note for it. */
 export interface FigureCaution {
-  /** The uses of the lines that it stands beside. */
+  /** The uses of the lines that the note belongs to. */
   readonly uses: readonly UseName[];
   readonly misleads: string;
   readonly says: string;

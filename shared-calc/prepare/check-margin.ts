@@ -8,17 +8,17 @@ import { ungrouped, type Rule, type RulePart } from '#shared-calc/rule/tree.ts';
 
 /** By how much a check holds. */
 export interface CheckMargin {
-  /** The figure and what it is held against, in `unit`. */
+  /** The figure and its limit, in `unit`. */
   readonly has: number;
   readonly against: number;
   /** Room to spare, in `stepUnit`; below zero where the check does not hold. */
   readonly spare: number;
   readonly unit: string;
-  /** The same unit, but K where the figures are temperatures. */
+  /** The same as `unit`, but K if the figures are temperatures. */
   readonly stepUnit: string;
 }
 
-/** `undefined` for a check that compares no two figures, or whose figures are not known yet. */
+/** `undefined` for a check that does not compare two figures, or whose figures are not known yet. */
 export function checkMargin(bench: Bench, column: string, check: string): CheckMargin | undefined {
   const { rule } = bench.box(column, check);
   const compared = rule && ungrouped(rule);
@@ -51,7 +51,7 @@ function marginOf(
   };
 }
 
-/** The unit of the line where the side is one line, else the plain one of its kind. */
+/** The unit of the line if the side is one line, otherwise the plain unit of its kind. */
 function unitFor(side: Rule, kind: Kind, bench: Bench): string {
   const part = ungrouped(side);
   const line = part.part === 'name' ? bench.input().lines.find((each) => each.name === part.name) : undefined;

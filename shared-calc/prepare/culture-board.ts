@@ -9,11 +9,11 @@ import type { Answer } from '#shared-calc/trade/trade-function.ts';
 import { byDay } from './culture-demands.ts';
 import { sayDay } from './say-day.ts';
 
-/** One spare tub to five, at least one. */
+/** One spare tub for every five, at least one. */
 const SPARE_SHARE = 0.2;
-/** Fly tubs that fail. */
+/** Share of fly tubs that fail. */
 const FLY_LOSS = 0.1;
-/** A new line of two sexes: 99 % sure of both, half of them male, 80 % of them living on. */
+/** A new line of two sexes: 99 % sure to have both, half of them male, 80 % of them surviving. */
 const SURE = 0.99;
 const MALES = 0.5;
 const LIVING_ON = 0.8;
@@ -31,7 +31,7 @@ export interface CultureWish {
   readonly on: Day;
 }
 
-/** A demand whose tub had to be started before today. */
+/** A demand whose tub should have been started before today. */
 export interface LateCulture {
   readonly date: Day;
   /** The first harvest of a tub started today. */
@@ -40,19 +40,19 @@ export interface LateCulture {
 
 export interface CultureBoard extends CulturePlan {
   readonly kind: CultureKind;
-  /** One a day, in order of date. */
+  /** At most one for each day, by date. */
   readonly demands: readonly CultureDemand[];
-  /** Animals that a tub is started from. */
+  /** Animals to start a tub with. */
   readonly founders: number;
-  /** Tubs of flies set up each week, and on the shelf at once; 0 where no flies are wanted. */
+  /** Tubs of flies to set up each week, and tubs on the shelf at once; 0 if no flies are wanted. */
   readonly flyStarts: number;
   readonly flyTubs: number;
   readonly late: readonly LateCulture[];
 }
 
 /**
- * Tubs to keep, with spares, for dated builds. Each demand is served from the tub that is ready first, else from one
- * tub more; over one tub's yield it takes several, and what is over of a harvest is not kept.
+ * Tubs to keep, with spares, for dated builds. Each demand is served from the tub that is ready first, or from one more
+ * tub; a demand over one tub's yield takes several. The rest of a harvest is not kept.
  */
 export function cultureBoard({ kind, demands, flies, on }: CultureWish): Result<CultureBoard, string> {
   const days = byDay(demands);
@@ -71,7 +71,9 @@ export function cultureBoard({ kind, demands, flies, on }: CultureWish): Result<
   return ok({ ...plan, kind, demands: days, founders: founders.value, ...fly.value, late });
 }
 
-/** A split of a standing tub for a kind of females only; a new line of two sexes, never fewer than the book's own. */
+/**
+ * A split of an existing tub for a females-only kind; a new line for two sexes, never fewer than the book's own count.
+ */
 export function foundersOf(kind: CultureKind): Result<number, string> {
   if (kind.breeding === 'females only') return ok(kind.founders);
   const least = answered(foundersNeeded.compute([SURE, MALES, LIVING_ON]));
@@ -91,14 +93,14 @@ function answered(answer: Answer): Result<number, string> {
   return typeof answer === 'number' ? ok(answer) : failed(answer.refused);
 }
 
-/** Harvests from tubs that are first harvested then, and had to be started before today. */
+/** Demands whose first harvest needs a tub started before today. */
 function lateCultures(plan: CulturePlan, kind: CultureKind, on: Day): readonly LateCulture[] {
   const readyOn = addDays(on, kind.firstHarvestDays);
   const dates = plan.tubStarts.filter((start) => start < on).map((start) => addDays(start, kind.firstHarvestDays));
   return [...new Set(dates)].map((date) => ({ date, readyOn }));
 }
 
-/** What cannot be ready in time: a tub started today is too late, unless one stands already. */
+/** Demands that no tub started today can serve; only an existing tub is in time. */
 export function sayLateCultures({ kind, late }: CultureBoard): readonly string[] {
   return late.map(
     ({ date, readyOn }) =>

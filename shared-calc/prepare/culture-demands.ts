@@ -10,15 +10,15 @@ import type { CultureDemand } from '#shared-calc/trade/cultures/cultures-to-keep
 
 export type DemandFault =
   | NoAmount
-  /** The recipe has no line that says how many of this kind a build takes. */
+  /** The recipe has no line for how many of this kind a build uses. */
   | { readonly kind: 'no-seed-line'; readonly culture: string; readonly use: UseName };
 
-/** Flies are kept by the week, not for a build. */
+/** Flies are planned by the week, not for a build. */
 export function isFlies(kind: Pick<CultureKind, 'productiveDays'>): boolean {
   return kind.productiveDays !== undefined;
 }
 
-/** The use of the line that says how many of a kind one build is started with. */
+/** The use of the line for how many of a kind one build is started with. */
 export function seedUseOf(kind: Pick<CultureKind, 'label'>): 'springtailSeed' | 'isopodFounders' {
   return /isopod/i.test(kind.label) ? 'isopodFounders' : 'springtailSeed';
 }
@@ -37,7 +37,7 @@ export function animalsFor(bench: Bench, columns: readonly string[], kind: Cultu
   return ok(animals);
 }
 
-/** One demand a day, by date: what is harvested on a day is shared among its builds. Days that want none are left out. */
+/** One demand a day, by date: the harvest of a day is shared among its builds. Days without a demand are left out. */
 export function byDay(demands: readonly CultureDemand[]): readonly CultureDemand[] {
   const days = new Map<Day, number>();
   for (const { date, animals } of demands) days.set(date, (days.get(date) ?? 0) + animals);

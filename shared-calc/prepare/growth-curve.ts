@@ -8,8 +8,8 @@ export interface GrowthPoint {
 }
 
 /**
- * Animals in a tub day by day from its founders, harvested by its share from its first harvest on. A harvest day has
- * two points, before and after. Nothing for flies, whose tubs are used up.
+ * Animals in a tub day by day from its founders, with its share harvested from its first harvest on. A harvest day has
+ * two points, before and after. Empty for flies, whose tubs are used up.
  */
 export function growthCurve(kind: CultureKind, days: number): readonly GrowthPoint[] {
   if (kind.ratePerDay === undefined || kind.founders > kind.capacity) return [];

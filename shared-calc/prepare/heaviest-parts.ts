@@ -5,11 +5,11 @@ import { namesIn } from '#shared-calc/rule/tree.ts';
 export interface MassPart {
   readonly line: string;
   readonly kg: number;
-  /** Something in the build can be changed to make it lighter; a tank is as heavy as it is. */
+  /** The build can be changed to make it lighter; false for the tank itself. */
   readonly canBeLighter: boolean;
 }
 
-/** The parts that the filled weight adds up, heaviest first; those without a figure, or of nothing, are left out. */
+/** The parts that the filled weight adds up, heaviest first; parts of zero or without a figure are left out. */
 export function heaviestParts(bench: Bench, column: string): readonly MassPart[] {
   const { lines } = bench.input();
   const filled = lineFor(lines, 'filledMass');

@@ -3,7 +3,7 @@ import type { Day } from '#shared-calc/calendar/day.ts';
 import type { Actual, Records } from '#shared-calc/records/records.ts';
 import type { WatchReport } from './watch.ts';
 
-/** What is kept of a watch, each figure as a measure of its size. */
+/** The stored results of a watch, each figure as a measure of its size. */
 export const watchMeasures = {
   watch_hours: { unit: 'h', of: ({ hours }: WatchReport) => hours },
   watch_highest: { unit: 'degC', of: ({ temperature }: WatchReport) => temperature.most },
@@ -14,7 +14,7 @@ export const watchMeasures = {
 
 export const watchLines = keysOf(watchMeasures);
 
-/** How the note of a measure begins; on the hours, the readings follow below. */
+/** How the note of a measure begins; for the hours, the readings follow below it. */
 export const SIGNED = 'signed by ';
 
 export interface KeptWatch {
@@ -23,7 +23,7 @@ export interface KeptWatch {
   readonly text: string;
 }
 
-/** The watch that was kept for a size, its readings as they were. */
+/** The stored watch of a size, with its original readings. */
 export function keptWatch(records: Pick<Records, 'actual'>, size: string): KeptWatch | undefined {
   const hours = watchOf(records, size).find(({ line }) => line === 'watch_hours');
   if (!hours?.note.startsWith(SIGNED)) return undefined;

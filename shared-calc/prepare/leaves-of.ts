@@ -5,7 +5,7 @@ import type { Material, Records } from '#shared-calc/records/records.ts';
 import { isLeafNeed } from './leaf-lines.ts';
 import { sizeFigures } from './size-figures.ts';
 
-/** Loose litres of leaves that all builds of a bench take; `undefined` where that of one size is not known. */
+/** Loose litres of leaves for all builds of a bench; `undefined` if one size has no figure. */
 export function leavesOf(bench: Bench): number | undefined {
   let litres = 0;
   for (const { key, count } of bench.input().columns) {
@@ -16,7 +16,7 @@ export function leavesOf(bench: Bench): number | undefined {
   return litres > 0 ? cleanNoise(litres) : undefined;
 }
 
-/** Materials that are leaves: what a recipe's leaf lines ask for, and what is called so. */
+/** Materials that are leaves: those of a recipe's leaf lines, and those named as leaves. */
 export function leafMaterials(records: Pick<Records, 'material' | 'line'>): readonly Material[] {
   const asked = new Set([...records.line.values()].filter(isLeafNeed).map(({ material }) => material));
   return [...records.material.values()].filter(({ id, label }) => asked.has(id) || /\bleaves\b/i.test(label));

@@ -6,15 +6,15 @@ import { ok, type Result } from '#shared-calc/result.ts';
 import type { Lesson } from './teach-house.ts';
 
 export interface LessonEffect {
-  /** The line's figure in its unit, before and after; left out where it is none. */
+  /** The line's figure in its unit, before and after; left out if it has none. */
   readonly before?: number;
   readonly after?: number;
-  /** What it adds to cost and to the price before tax, in coins. */
+  /** The change of the cost and of the price before tax, in coins. */
   readonly addsCostCoins: number;
   readonly addsPriceCoins: number;
 }
 
-/** What a lesson would do to a reference size, were the house taught it; the house itself is left as it is. */
+/** The effect of a lesson on a reference size, if the house accepted it; does not change the house. */
 export function lessonEffect(
   bench: Bench,
   column: string,

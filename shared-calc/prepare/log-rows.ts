@@ -1,7 +1,7 @@
 import { failed, ok, type Result } from '#shared-calc/result.ts';
 
 export interface LogFault {
-  /** As a person counts them in the text, from 1. */
+  /** The row number in the text, from 1. */
   readonly row: number;
   readonly says: string;
 }
@@ -12,9 +12,9 @@ export interface LogRow {
 }
 
 /**
- * Rows of a typed or pasted log: fields apart by tabs, semicolons, spaces, or commas that are followed by one.
- * A row without any of these is parted at its commas: one figure alone is no reading. Empty rows are passed over, and
- * a heading: a first row without a figure.
+ * Rows of a typed or pasted log: fields separated by tabs, semicolons, spaces, or commas followed by a space. A row
+ * without any of these is split at its commas: one figure alone is not a reading. Empty rows are ignored, and so is a
+ * heading: a first row without a figure.
  */
 export function logRows(text: string): readonly LogRow[] {
   return text
@@ -37,14 +37,14 @@ function partsOf(line: string, between: string | RegExp): readonly string[] {
     .filter((field) => field !== '');
 }
 
-/** A plain number with a point or a comma: `82.5`, `82,5`, `-3`; `undefined` for what is none. */
+/** A plain number with a point or a comma: `82.5`, `82,5`, `-3`; `undefined` for anything else. */
 export function plainNumber(text: string): number | undefined {
   return /^[+\-\u2212]?(?:\d+(?:[.,]\d*)?|[.,]\d+)$/.test(text)
     ? Number(text.replace(',', '.').replace('\u2212', '-'))
     : undefined;
 }
 
-/** All rows, or what is wrong with each of those that cannot be read: nothing is half taken in. */
+/** All rows, or the faults of those that cannot be read; all or none. */
 export function allRead<T>(rows: readonly Result<T, LogFault>[]): Result<readonly T[], readonly LogFault[]> {
   const faults = rows.flatMap((row) => (row.ok ? [] : [row.fault]));
   return faults.length > 0 ? failed(faults) : ok(rows.flatMap((row) => (row.ok ? [row.value] : [])));

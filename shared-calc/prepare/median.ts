@@ -1,4 +1,4 @@
-/** The middle figure, or the mean of the two in the middle; `undefined` of none. */
+/** The middle figure, or the mean of the two in the middle; `undefined` for an empty list. */
 export function median(figures: readonly number[]): number | undefined {
   const sorted = figures.toSorted((one, other) => one - other);
   const middle = sorted.slice(Math.ceil(sorted.length / 2) - 1, Math.floor(sorted.length / 2) + 1);

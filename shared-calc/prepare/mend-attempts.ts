@@ -1,35 +1,35 @@
 import type { CureName, UseName } from '#shared-calc/fields/uses.ts';
 
-/** What a builder may try on one size: lines written over. */
+/** A change to try on one size: lines written over. */
 export interface Attempt {
   readonly says: string;
   readonly changes: readonly { readonly line: string; readonly text: string }[];
 }
 
-/** What an attempt starts from: a figure in its line's own unit, or its word; `undefined` where there is none. */
+/** The start of an attempt: a figure in its line's own unit, or its word; `undefined` if there is none. */
 export interface Figures {
   readonly number: (use: UseName) => number | undefined;
   readonly word: (use: UseName) => string | boolean | undefined;
-  /** The name of the line; only of one that has a figure or a word. */
+  /** The name of the line; only for a use that has a figure or a word. */
   readonly line: (use: UseName) => string;
 }
 
-/** Attempts of one sort, the smallest change first. */
+/** Attempts of one kind, the smallest change first. */
 type Series = (figures: Figures) => readonly Attempt[];
 
 interface Stepped {
   readonly use: UseName;
   readonly unit: string;
-  /** Below zero to go down. */
+  /** Below zero to reduce the figure. */
   readonly by: number;
-  /** As far as it goes. */
+  /** The last figure to try. */
   readonly to: number;
   readonly says: (figure: string) => string;
 }
 
 const MOST_STEPS = 40;
 
-/** A figure changed step by step as far as it goes, the end itself the last. */
+/** A figure changed step by step up to its end, which is the last attempt. */
 function stepped({ use, unit, by, to, says }: Stepped): Series {
   return ({ number, line }) => {
     const start = number(use);
@@ -107,7 +107,7 @@ const smallerUpturn = stepped({
   says: (text) => `mesh turned up ${text}`,
 });
 
-/** What each cure tries. */
+/** The attempts of each cure. */
 export const cureSeries: Readonly<Record<CureName, Series>> = {
   'screen out': screenOut,
   'fewer lamps': fewerLamps,

@@ -13,22 +13,24 @@ import { checkMargin, type CheckMargin } from './check-margin.ts';
 import { heaviestParts, type MassPart } from './heaviest-parts.ts';
 import { cureSeries, type Attempt, type Figures } from './mend-attempts.ts';
 
-/** A change that would mend a check, or bring it nearer. */
+/** A change that would fix a check, or bring it nearer to holding. */
 export interface Mend extends Attempt {
   /** The check holds with it. */
   readonly holds: boolean;
   readonly margin?: CheckMargin;
-  /** Coins of all builds of the size, before tax for the price; below zero where it costs more. Not known without prices. */
+  /**
+   * Coins for all builds of the size, before tax for the price; below zero if it costs more. Not known without prices.
+   */
   readonly savesCostCoins?: number;
   readonly savesPriceCoins?: number;
-  /** Checks that hold now and would not with it. */
+  /** Checks that hold now and would fail with it. */
   readonly breaks: readonly string[];
 }
 
 export interface SheetRow extends CheckResult {
   readonly part: CheckPart;
   readonly margin?: CheckMargin;
-  /** Of a check that does not hold, or is not known yet. */
+  /** For a check that does not hold, or is not known yet. */
   readonly mends: readonly Mend[];
 }
 
@@ -42,7 +44,7 @@ export interface LightReached {
 export interface CheckSheet {
   readonly rows: readonly SheetRow[];
   readonly light?: LightReached;
-  /** Heaviest first; the ones to lighten where the shelf does not hold. */
+  /** Heaviest first; the parts to make lighter if the shelf does not hold. */
   readonly parts: readonly MassPart[];
 }
 
@@ -52,9 +54,10 @@ export interface SheetTerms {
 }
 
 /**
- * What holds for a size, by how much, and what would mend what does not, found by trying each change on a bench of
- * its own and working the price again. Of each sort of change the smallest that will do, else the one that does most;
- * where none does alone, so many of them together.
+ * What holds for a size, by how much, and what would fix what does not hold. Each change is tried on a bench of its
+ * own, with the price worked out again. For each kind of change this gives the smallest that fixes the check, otherwise
+ * the one with the most effect. If no single change is enough, it tries the first two together, then the first three
+ * and so on.
  */
 export function checkSheet(bench: Bench, column: string, terms: SheetTerms): CheckSheet {
   const size = bench.input().columns.find((each) => each.key === column);
@@ -82,7 +85,7 @@ interface Trial {
   readonly with: (attempt: Attempt) => TriedMend;
 }
 
-/** Tries changes over the one size, each on a bench of its own. */
+/** Tries changes on the one size, each on its own bench. */
 function openTrial(bench: Bench, size: ColumnInput, terms: SheetTerms): Trial {
   const start = { ...bench.input(), columns: [size] };
   return {

@@ -1,9 +1,9 @@
 import type { TreatmentBatch } from '#shared-calc/records/records.ts';
 
-/** How the note of a batch says it. */
+/** The words for it in the note of a batch. */
 export const MOISTENED = 'moistened 16 h before';
 
-/** Whether the leaves of a batch were moistened, as its note says. */
+/** Whether the leaves of a batch were moistened, from its note. */
 export function wasMoistened({ note }: Pick<TreatmentBatch, 'note'>): boolean {
   return note.includes(MOISTENED);
 }

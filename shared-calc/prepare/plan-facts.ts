@@ -10,29 +10,29 @@ import { isLeafNeed } from './leaf-lines.ts';
 import { isTankNeed, plannedGoods, type NeedOfColumn, type PlannedGoods } from './planned-goods.ts';
 import type { PlanFault } from './plan-fault.ts';
 
-/** What a prep plan is worked from. Waits are whole calendar days, leads working days. */
+/** The input of a prep plan. Waits are whole calendar days, leads working days. */
 export interface PlanFacts {
   readonly settleIn: number;
   readonly panelCure: number;
   readonly plantQuarantine: number;
-  /** From starting a tub to its first harvest; left out where no springtails are needed. */
+  /** From starting a tub to its first harvest; left out if no springtails are needed. */
   readonly springtailDays?: number;
   readonly panel: boolean;
   readonly leaves: boolean;
-  /** A tank of the order comes from the client. */
+  /** A tank of the order is supplied by the client. */
   readonly clientTank: boolean;
   readonly goods: PlannedGoods;
 }
 
 type PlanRecords = Pick<Records, 'material' | 'supplier' | 'cultureKind'>;
 
-/** The culture that springtail seed is grown from unless another is chosen. */
+/** The culture for springtail seed, unless another is chosen. */
 export const SPRINGTAIL_KIND = 'C1';
 const SPRINGTAIL_SEED = 'SP';
 
 /**
- * What an order's prep plan is worked from: the needs of some columns and their suppliers, and the waits, the
- * longest of the columns. A need whose box has no figure yet counts as needed.
+ * The input of an order's prep plan: the needs of some columns and their suppliers, and the waits, the longest of the
+ * columns. A need whose cell has no figure yet counts as needed.
  */
 export function planFacts(
   bench: Bench,
@@ -72,13 +72,13 @@ function neededOf(order: PlannedOrder): readonly NeedOfColumn[] {
   );
 }
 
-/** `undefined` where the box has no figure yet. */
+/** `undefined` if the cell has no figure yet. */
 function amountIn({ bench }: PlannedOrder, column: ColumnInput, { name }: Line): number | undefined {
   const { value } = bench.box(column.key, name);
   return typeof value === 'number' ? value : undefined;
 }
 
-/** The same by use; 0 of what the recipe does without. */
+/** The amount by use; 0 if the recipe has no line for it. */
 function amountFor(order: PlannedOrder, column: ColumnInput, use: UseName): number | undefined {
   const line = lineFor(order.bench.input().lines, use);
   return line ? amountIn(order, column, line) : 0;
@@ -92,7 +92,7 @@ const MOST_DAYS = 36_500;
 
 type Waits = Readonly<Record<'settleIn' | 'panelCure' | 'plantQuarantine', number>>;
 
-/** Whole days, rounded up, the longest of the columns; 0 for what the order does not ask for. */
+/** Whole days, rounded up, the longest of the columns; 0 for waits that the order does not need. */
 function waitsOf(order: PlannedOrder, asked: Readonly<Record<keyof Waits, boolean>>): Result<Waits, PlanFault> {
   const days = { settleIn: 0, panelCure: 0, plantQuarantine: 0 };
   for (const use of ['settleIn', 'panelCure', 'plantQuarantine'] as const) {

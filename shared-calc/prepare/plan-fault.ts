@@ -6,15 +6,15 @@ import type { PrepStepName } from './prep-steps.ts';
 export type PlanFault =
   | NoAmount
   | { readonly kind: 'no-sizes'; readonly job: string }
-  /** The recipe has no line for a wait that the order asks for. */
+  /** The recipe has no line for a wait that the order needs. */
   | { readonly kind: 'not-given'; readonly use: UseName }
   | { readonly kind: 'no-culture'; readonly culture: string }
   /** The supplier comes only on weekdays on which the workshop is closed. */
   | { readonly kind: 'never-delivered'; readonly what: PrepStepName | 'hardscape' }
-  /** A wait of the recipe that is more than a hundred years. */
+  /** A wait of the recipe over a hundred years. */
   | { readonly kind: 'too-long'; readonly line: string; readonly days: number }
   | { readonly kind: 'below-zero'; readonly line: string; readonly days: number }
-  /** A date past the year 9999, or before the year 1: closed days that never end. */
+  /** A date past the year 9999, or before the year 1: for example closed days that never end. */
   | { readonly kind: 'off-calendar' }
   /** A sentence of the trade functions. */
   | { readonly kind: 'refused'; readonly says: string };

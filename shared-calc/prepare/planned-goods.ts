@@ -3,7 +3,7 @@ import type { Line, Records, Supplier, Tank } from '#shared-calc/records/records
 import { isLeafNeed } from './leaf-lines.ts';
 import type { GoodsStep } from './prep-steps.ts';
 
-/** How one supplier's goods come: working days from the order, and the weekdays of delivery, none for any open day. */
+/** How one supplier delivers: working days from the order, and the weekdays of delivery, none for any open day. */
 export interface Delivery {
   readonly leadDays: number;
   readonly weekdays: readonly number[];
@@ -12,7 +12,7 @@ export interface Delivery {
 export type PlannedGoods = Readonly<Record<GoodsStep, readonly Delivery[]>>;
 type GoodsRecords = Pick<Records, 'material' | 'supplier'>;
 
-/** A need line that asks for something in a column. */
+/** A need line with an amount in a column. */
 export interface NeedOfColumn {
   readonly line: Line;
   readonly column: ColumnInput;
@@ -28,7 +28,7 @@ interface Supplied {
   readonly delivery: Delivery;
 }
 
-/** How the goods of each step come, each way once, from the needs of an order. */
+/** The deliveries of each step, each distinct one once, from the needs of an order. */
 export function plannedGoods(needs: readonly NeedOfColumn[], records: GoodsRecords): PlannedGoods {
   const supplied = needs.flatMap((need) => suppliedBy(need, records) ?? []);
   const tankMakers = new Set(supplied.filter(({ step }) => step === 'tank').map(({ supplier }) => supplier));
@@ -60,7 +60,7 @@ export const stepOfGroup: Readonly<Record<string, GoodsStep>> = {
   plants: 'plants',
 };
 
-/** Leaves come from the year's store, and own goods from the back room: neither is ordered for the job. */
+/** Leaves come from the year's stock, and own goods from the back room: neither is ordered for the job. */
 function suppliedBy({ line, column }: NeedOfColumn, records: GoodsRecords): Supplied | undefined {
   const step = stepOfGroup[line.group ?? ''];
   if (!step || isLeafNeed(line)) return undefined;
@@ -76,7 +76,7 @@ function tankOf(step: GoodsStep, tank: Tank, records: GoodsRecords): Supplied {
   return { step, supplier: supplier?.id, delivery: deliveryOf(supplier, supplier?.tankLeadDays) };
 }
 
-/** At once, on any open day, where nobody supplies it. */
+/** Goods without a supplier arrive at once, on any open day. */
 function deliveryOf(supplier: Supplier | undefined, own: number | undefined): Delivery {
   return { leadDays: own ?? supplier?.leadDays ?? 0, weekdays: supplier?.deliveryWeekdays ?? [] };
 }

@@ -3,16 +3,16 @@ import type { PlanFacts } from './plan-facts.ts';
 import type { Delivery } from './planned-goods.ts';
 import type { GoodsStep, PrepStepName } from './prep-steps.ts';
 
-/** One thing after another that must be over before the build. */
+/** A chain of waits that must end before the build. */
 export interface PrepChain {
-  /** What is named where this chain decides: "plant quarantine". */
+  /** Its words if this chain decides: "plant quarantine". */
   readonly because: string;
   /** What must be done on its first day. */
   readonly first: PrepStepName | 'hardscape';
-  /** Its first day is the one to order on. */
+  /** Its first day is the day to order. */
   readonly ordered: boolean;
   readonly waits: readonly ChainStep[];
-  /** Steps, by the wait that begins on their day: goods are in on the delivery day itself. */
+  /** Steps, by the index of the wait that begins on their day: goods are in on the delivery day itself. */
   readonly marks: readonly { readonly step: PrepStepName | 'hardscape'; readonly at: number }[];
 }
 
@@ -26,13 +26,13 @@ function days(count: number): ChainStep {
   return { wait: 'days', count };
 }
 
-/** Whole working days that goods are in before the build. */
+/** Whole working days by which goods are in before the build. */
 const MEDIA_BEFORE = 2;
 const OTHERS_BEFORE = 1;
 
 /**
  * The chains of an order. Goods are in 1 working day before the build, media 2 (the mix rests a day); the tank, and
- * wood and cork, 1 before the background is glued. Leaves come from the store and are treated 1 before the build.
+ * wood and cork, 1 before the background is glued. Leaves come from stock and are treated 1 before the build.
  */
 export function prepChains(facts: PlanFacts): readonly PrepChain[] {
   return [
@@ -56,7 +56,7 @@ interface Ending {
   readonly marks?: PrepChain['marks'];
 }
 
-/** Ordered goods: their lead, their delivery day, and what follows. */
+/** Ordered goods: their lead, their delivery day, and the waits after it. */
 function ordered(step: GoodsStep, deliveries: readonly Delivery[], end: Ending): readonly PrepChain[] {
   return deliveries.map(({ leadDays, weekdays }) => ({
     because: end.because,

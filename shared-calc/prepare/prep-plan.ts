@@ -11,9 +11,9 @@ import { previousDeliveryDay } from '#shared-calc/calendar/delivery-day.ts';
 import { shiftWorkdays } from '#shared-calc/calendar/shift-workdays.ts';
 
 export interface PlanWish {
-  /** The handover wanted; where there is none, the earliest is planned. */
+  /** The wanted handover; if left out, the earliest possible is planned. */
   readonly handover?: Day;
-  /** The day of the deposit, from which goods can be ordered; without one, from today. */
+  /** The day of the deposit, from which goods can be ordered; if left out, today. */
   readonly deposit?: Day;
   /** Today. */
   readonly on: Day;
@@ -24,27 +24,27 @@ export interface PrepPlan {
   readonly build: Day;
   readonly handover: Day;
   readonly wanted?: Day;
-  /** The handover is kept on a day on which the workshop is closed. */
+  /** The handover stays on a day on which the workshop is closed. */
   readonly onClosedDay: boolean;
-  /** Calendar days from the handover wanted to the one that can be kept. */
+  /** Calendar days from the wanted handover to the possible one. */
   readonly late: number;
   /** The chain that decides, in words: "plant quarantine". */
   readonly because: string;
-  /** What must be done first in that chain, and its last day. */
+  /** The first act of that chain, and its last day. */
   readonly decides: { readonly first: PrepChain['first']; readonly ordered: boolean; readonly by: Day };
   /** In the order of `prepSteps`; steps that the order does not need are left out. */
   readonly steps: readonly PrepStep[];
-  /** Wood, cork and sealant, which are no step of their own: in before the gluing or the build. */
+  /** Wood, cork and sealant, which have no step of their own: in before the gluing or the build. */
   readonly hardscape?: PrepStep<'hardscape'>;
-  /** A tank comes from the client; it must be there on the date of the step. */
+  /** A tank is supplied by the client; it must be there on the date of the step. */
   readonly clientTank: boolean;
   readonly care: readonly CareDate[];
 }
 
 /**
- * Dates backward from the handover wanted. Where the deposit, or today, is too late for them, the build is the day on
- * which the last chain from there is over, and the handover moves; each date is then the latest for that build.
- * Leads are working days, all other waits calendar days. A build falls on an open day, the handover where it is wanted.
+ * Dates backward from the wanted handover. If the deposit, or today, is too late for them, the build moves to the day
+ * on which the last chain from there ends, and the handover moves with it; each date is then the latest for that build.
+ * Leads are working days, all other waits calendar days. A build is on an open day, the handover on the wanted day.
  */
 export function prepPlan(facts: PlanFacts, wish: PlanWish): Result<PrepPlan, PlanFault> {
   const chains = prepChains(facts);
@@ -75,12 +75,12 @@ export function prepPlan(facts: PlanFacts, wish: PlanWish): Result<PrepPlan, Pla
   });
 }
 
-/** Years of four digits: only they compare in order as text. */
+/** Years of four digits: only these sort as text. */
 function allOnCalendar(days: readonly Day[]): boolean {
   return days.every((day) => /^\d{4}-/.test(day) && day >= '0001-01-01');
 }
 
-/** Chains by their place: two suppliers of a step would share a name. */
+/** Chains by index, as two suppliers of a step would share a name. */
 function named(chains: readonly PrepChain[]) {
   return chains.map(({ waits }, at) => ({ name: String(at), steps: waits }));
 }
@@ -106,7 +106,7 @@ function datedChains(chains: readonly PrepChain[], build: Day, calendar: WorkCal
   });
 }
 
-/** No chain that was refused for its delivery days: the sentence stands for itself. */
+/** If no chain failed for its delivery days, the fault is the trade function's own sentence. */
 function whyNever(chains: readonly PrepChain[], { on, calendar }: PlanWish, says: string): PlanFault {
   const stuck = chains.find((chain) => chainBackward(on, chain.waits, calendar) === undefined);
   return stuck ? { kind: 'never-delivered', what: stuck.first } : { kind: 'refused', says };
@@ -116,7 +116,7 @@ function firstDay({ days }: DatedChain): Day {
   return days[0] ?? '';
 }
 
-/** The first of those that must begin first. */
+/** The chain with the earliest first day; the first of equal ones. */
 function earliest(chains: readonly DatedChain[]): DatedChain | undefined {
   return chains.reduce<DatedChain | undefined>(
     (first, each) => (first && firstDay(first) <= firstDay(each) ? first : each),
@@ -124,7 +124,7 @@ function earliest(chains: readonly DatedChain[]): DatedChain | undefined {
   );
 }
 
-/** Over all chains that reach a step: in when the last goods are, ordered by the earliest day. */
+/** Over all chains that reach a step: its date is when the last goods are in, its order day the earliest. */
 function stepOf<Name extends PrepStepName | 'hardscape'>(
   step: Name,
   chains: readonly DatedChain[],
@@ -139,9 +139,9 @@ function stepOf<Name extends PrepStepName | 'hardscape'>(
 }
 
 /**
- * A chain of waits backward from the day they must be over: the last day on which each may begin, and that day
- * itself at the end. A closed day, and one without a delivery, moves to the earlier one.
- * `undefined` where the supplier never comes on a day that is open.
+ * A chain of waits backward from the day they must end: the last day on which each may begin, and that day itself at
+ * the end. A closed day, or one without a delivery, moves to an earlier one. `undefined` if the supplier never comes on
+ * an open day.
  */
 function chainBackward(end: Day, waits: readonly ChainStep[], calendar: WorkCalendar): readonly Day[] | undefined {
   const found = [end];

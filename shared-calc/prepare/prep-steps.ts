@@ -1,6 +1,6 @@
 import type { Day } from '#shared-calc/calendar/day.ts';
 
-/** Steps of a prep plan, in the order in which they are told. */
+/** Steps of a prep plan, in display order. */
 export const prepSteps = [
   'tank',
   'panel',
@@ -14,13 +14,13 @@ export const prepSteps = [
 ] as const;
 export type PrepStepName = (typeof prepSteps)[number];
 
-/** What is ordered: the steps with goods, and the wood and cork, which come in with them. */
+/** What is ordered: the steps with goods, and the wood and cork that arrive with them. */
 export type GoodsStep = 'tank' | 'plants' | 'media' | 'panes' | 'lamps' | 'hardscape';
 
 export interface PrepStep<Name extends string = PrepStepName> {
   readonly step: Name;
-  /** When it is done, or the goods are in. */
+  /** The day it is done, or the goods are in. */
   readonly date: Day;
-  /** The last day to order; left out where nothing is ordered. */
+  /** The last day to order; left out if nothing is ordered. */
   readonly orderBy?: Day;
 }

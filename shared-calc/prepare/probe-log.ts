@@ -5,7 +5,7 @@ import { WRAPPED_GOODS } from '#shared-calc/trade/heat/steam-hold.ts';
 import { allRead, logRows, plainNumber, type LogFault, type LogRow } from './log-rows.ts';
 import { timeWithin } from './straight-lines.ts';
 
-/** Reads a core probe's log: a row a reading, minutes from the start and degC. Times must rise. */
+/** Reads a core probe's log: a row for each reading, in minutes from the start and degC. Times must rise. */
 export function readProbeLog(text: string): Result<readonly CoreReading[], readonly LogFault[]> {
   const rows = logRows(text);
   if (rows.length < 2)
@@ -30,15 +30,15 @@ function timesMustRise(readings: readonly CoreReading[], rows: readonly LogRow[]
 }
 
 export interface CoreHeat {
-  /** The hottest the core was, degC. */
+  /** The highest core temperature, degC. */
   readonly hottest: number;
-  /** Minutes counted: at the reference for steam, at the least temperature and over for the others. */
+  /** Minutes counted: at the reference for steam; at or above the least temperature for the others. */
   readonly reached: number;
   readonly wanted: number;
   readonly enough: boolean;
-  /** What the minutes are counted against, in words. */
+  /** The reference of the minutes, in words. */
   readonly against: string;
-  /** For steam, minutes at the reference as they grow. */
+  /** For steam, the running total of minutes at the reference. */
   readonly curve: readonly { readonly minute: number; readonly degC: number; readonly kill: number }[];
 }
 
@@ -56,9 +56,9 @@ export interface LoggedTreatment {
 }
 
 /**
- * What a core log is worth. Steam for sterile: minutes at 121 degC, worked exactly along the log, of 30. For clean:
- * minutes at 60 degC and over of 30, at 80 where the leaves were baked dry, or at 85 of 3 where they were boiled.
- * The sentence where the log will not do.
+ * The treatment that a core log proves. Steam for sterile: minutes at 121 degC, worked out exactly along the log, of
+ * 30. For clean: minutes at 60 degC and over of 30, at 80 if the leaves were baked dry, or at 85 of 3 if they were
+ * boiled. A sentence if the log cannot be used.
  */
 export function coreHeat(readings: readonly CoreReading[], treatment: LoggedTreatment): Result<CoreHeat, string> {
   const grown = killOverTime(readings, steamScale);
@@ -86,7 +86,7 @@ function cleanTarget({ way, moistened }: LoggedTreatment) {
   return way === 'steam' || moistened ? MOIST : DRY;
 }
 
-/** What the log shows, in one sentence; it never says that anything is sterile. */
+/** What the log shows, in one sentence; it never states that anything is sterile. */
 export function sayCoreHeat({ hottest, reached, wanted, enough, against }: CoreHeat): string {
   const one = (figure: number) => (Math.floor(figure * 10 + 1e-9) / 10).toFixed(1);
   const end = enough ? 'The core was there long enough.' : 'Not long enough: treat this batch again.';

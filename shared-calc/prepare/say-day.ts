@@ -16,7 +16,7 @@ const months = [
   'December',
 ];
 
-/** A day as it is spoken, without its year: `Friday 26 February`. */
+/** A day in a sentence, without its year: `Friday 26 February`. */
 export function sayDay(day: Day): string {
   return `${weekdays[weekdayOf(day) - 1]} ${dateWords(day)}`;
 }

@@ -3,7 +3,9 @@ import { coinsText } from '#shared-calc/quantity/coins-text.ts';
 import type { Workshop } from '#shared-calc/records/records.ts';
 import type { Mend } from './mends.ts';
 
-/** "Take the screen from under the lamps: saves 49.00 cr of cost, 70.00 of price." Says too where it does not reach. */
+/**
+ * "Take the screen from under the lamps: saves 49.00 cr of cost, 70.00 of price." Also states it if that is not enough.
+ */
 export function sayMend(mend: Mend, { coinDecimals, currency }: Pick<Workshop, 'coinDecimals' | 'currency'>): string {
   const act = capital(mend.says);
   const ends = [

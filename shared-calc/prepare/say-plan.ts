@@ -21,7 +21,10 @@ export function sayDecides({ decides, late }: PrepPlan, what: string): string {
   return `${act} by ${sayDay(decides.by)} or ${what} opens ${late > 0 ? 'later still' : 'late'}.`;
 }
 
-/** How late, why, and what moves: "8 days late because of plant quarantine: ..."; `undefined` where it is kept. */
+/**
+ * How late, why, and what moves: "8 days late because of plant quarantine: ..."; `undefined` if the handover is in
+ * time.
+ */
 export function sayLate({ wanted, handover, late, because }: PrepPlan): string | undefined {
   if (wanted === undefined || late === 0) return undefined;
   const days = late === 1 ? '1 day' : `${late} days`;
@@ -33,7 +36,7 @@ function sameYear(one: Day, other: Day): boolean {
   return one.slice(0, 4) === other.slice(0, 4);
 }
 
-/** All that is worth saying about a plan today, the most pressing first. */
+/** All notes about a plan today, the most urgent first. */
 export function sayPlan(plan: PrepPlan, what: string, on: Day): readonly string[] {
   const tank = plan.steps.find(({ step }) => step === 'tank');
   const late = sayLate(plan);
@@ -46,7 +49,7 @@ export function sayPlan(plan: PrepPlan, what: string, on: Day): readonly string[
   ];
 }
 
-/** With a deposit in, goods may be on order already; where they are not, these days are gone. */
+/** Days to order that have passed. With a deposit in, the goods may already be on order. */
 function gone({ steps, hardscape }: PrepPlan, on: Day): readonly string[] {
   return [...steps, ...(hardscape ? [hardscape] : [])]
     .filter(({ orderBy }) => orderBy !== undefined && orderBy < on)

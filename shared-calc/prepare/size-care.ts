@@ -8,7 +8,7 @@ import type { Display } from '#shared-calc/quantity/shown-unit.ts';
 import type { Job } from '#shared-calc/records/records.ts';
 import { sizeFigures, type SizeFigures } from './size-figures.ts';
 
-/** Drain and refill times of a size, where the recipe has them; a size without a nozzle has no can. */
+/** Drain and refill times of a size, if the recipe has them; a size without a nozzle has no can. */
 export function careFigures({ number, holds }: SizeFigures): CareFigures {
   const drainDays = number('drainDays', 'd');
   const refillDays = holds('nozzles') ? number('refillDays', 'd') : undefined;
@@ -18,7 +18,7 @@ export function careFigures({ number, holds }: SizeFigures): CareFigures {
   };
 }
 
-/** What is done again and again to each size of a job. */
+/** The repeated acts for each size of a job. */
 export interface SizeCare {
   readonly size: string;
   /** What it is called. */
@@ -51,7 +51,7 @@ export function sizeCare(bench: Bench, handover: Day, display: Display): readonl
   });
 }
 
-/** The soonest of each round over all sizes of a job: what its calendar goes by. */
+/** The soonest of each round over all sizes of a job, for its calendar. */
 export function soonestRounds(sizes: readonly Pick<SizeCare, 'rounds'>[]): readonly CareRound[] {
   const rounds = new Map<CareRound['act'], CareRound>();
   for (const round of sizes.flatMap((size) => size.rounds)) {
@@ -71,7 +71,7 @@ export interface AreaVisit extends CareDate {
   readonly title: string;
 }
 
-/** Visits of one area in one week, made in one round; calls need no driving and stand by themselves. */
+/** Visits in one area and week, made in one trip; calls need no driving and are listed on their own. */
 export interface CareTrip {
   /** The Monday of the week. */
   readonly week: Day;
@@ -80,12 +80,12 @@ export interface CareTrip {
 }
 
 export interface AreaCare {
-  /** Empty where nobody has written it down. */
+  /** Empty if it is not recorded. */
   readonly area: string;
   readonly trips: readonly CareTrip[];
 }
 
-/** Visits of all jobs from a day on, bundled by area and week, both in order. */
+/** Visits of all jobs from a day on, grouped by area and week, both in order. */
 export function careByArea(jobs: readonly CaredJob[], from: Day): readonly AreaCare[] {
   const visits = jobs.flatMap(({ job, care }) =>
     care

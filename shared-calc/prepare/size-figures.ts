@@ -8,20 +8,23 @@ import { isExpected, lineFor } from '#shared-calc/recipe/lines-by-use.ts';
 import type { Line } from '#shared-calc/records/records.ts';
 import { givenWords } from './given-words.ts';
 
-/** How a card reads one size's figures by the uses of their lines; a recipe may lack some of them. */
+/** One size's figures for a card, by the uses of their lines; a recipe may lack some of them. */
 export interface SizeFigures {
   readonly has: (use: UseName) => boolean;
-  /** The recipe has no line for it, and should. */
+  /** The recipe has no line for it, but should have one. */
   readonly lacks: (use: UseName) => boolean;
-  /** A figure as it is read, with its unit: `16.84 L`, a given one as given, `100 kg`; *needs a figure* where there is none yet. */
+  /**
+   * A figure with its unit: `16.84 L`, a given one to its own precision, `100 kg`; *needs a figure* if there is none
+   * yet.
+   */
   readonly words: (use: UseName) => string;
-  /** The same for a line that has no use. */
+  /** The same for a line without a use. */
   readonly wordsOf: (line: Pick<Line, 'name'>) => string;
-  /** In a unit; `undefined` where the recipe has no such line, or its box no figure. */
+  /** In the given unit; `undefined` if the recipe has no such line, or its cell no figure. */
   readonly number: (use: UseName, unit: string) => number | undefined;
-  /** Whether what a line asks about is there: yes, or more than nothing. What is not known yet counts as there. */
+  /** Whether the thing of a line is present: yes, or more than zero. Not known yet counts as present. */
   readonly holds: (use: UseName) => boolean;
-  /** The same, but what is not known yet counts as not there. */
+  /** The same, but not known yet counts as absent. */
   readonly surelyHolds: (use: UseName) => boolean;
   readonly needs: (line: Pick<Line, 'name'>) => boolean;
 }
@@ -55,7 +58,7 @@ export function sizeFigures(bench: Bench, column: string, display: Display): Siz
   };
 }
 
-/** Said where the figure would stand: "no quarantine is given in this recipe". */
+/** Shown in place of the figure: "no quarantine is given in this recipe". */
 export function notGiven(use: UseName): string {
   return `no ${nounOf(use)} is given in this recipe`;
 }
@@ -65,7 +68,7 @@ function isThere(value: number | string | boolean | undefined): boolean {
   return value !== false;
 }
 
-/** As paper says it: a count alone, a daily one without its noughts: `3`, `3 a day`, `12 h a day`. */
+/** The form on paper: a count alone, a daily figure without trailing zeros: `3`, `3 a day`, `12 h a day`. */
 function onPaper(words: string): string {
   return words
     .replace(/\u00a0each$/, '')
@@ -74,8 +77,8 @@ function onPaper(words: string): string {
 }
 
 /**
- * A sentence with the figures of the uses in its braces put in; nothing where the recipe does without one of them. One
- * that it should have is said to be not given.
+ * A sentence with the figures of the uses in its braces filled in; nothing if the recipe may lack one of them and does.
+ * A use that it should have is shown as not given.
  */
 export function fillWords(sentence: string, figures: SizeFigures): string | undefined {
   const named = [...sentence.matchAll(braces)].map(([, name = '']) => name).filter(isUse);

@@ -2,10 +2,12 @@ import type { UseName } from '#shared-calc/fields/uses.ts';
 import { stepCautions, type StepCaution } from './cautions.ts';
 import type { SizeFigures } from './size-figures.ts';
 
-/** A caution of a step; `when` is the use without which there is no such act, `unless` the one that does away with it. */
+/**
+ * A caution of a step; `when` is a use without which there is no such act, `unless` a use that makes it unnecessary.
+ */
 export type CautionOf = string | { readonly step: string; readonly when?: UseName; readonly unless?: UseName };
 
-/** The cautions of some steps, in the order asked. A name that no caution has is a mistake of the card. */
+/** The cautions of some steps, in the order given. Throws for an unknown step, which is a bug of the card. */
 export function cautionsOf(steps: readonly string[]): readonly StepCaution[] {
   return steps.map((step) => {
     const found = stepCautions.find((each) => each.step === step);
@@ -14,7 +16,7 @@ export function cautionsOf(steps: readonly string[]): readonly StepCaution[] {
   });
 }
 
-/** Those among them that this size has an act for. */
+/** The cautions that apply to this size. */
 export function cautionsFor(of: readonly CautionOf[], figures: SizeFigures): readonly StepCaution[] {
   return cautionsOf(
     of.filter((each) => applies(each, figures)).map((each) => (typeof each === 'string' ? each : each.step)),

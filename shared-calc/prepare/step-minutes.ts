@@ -6,7 +6,7 @@ import type { PrepStepName } from './prep-steps.ts';
 
 export type TimedStep = PrepStepName | 'handover';
 
-/** Tasks done on another day than the build; survey and quote are over before a job has dates. */
+/** Tasks done on another day than the build; survey and quote are done before a job has dates. */
 const stepOfTask: Readonly<Record<string, TimedStep | 'over'>> = {
   L02: 'panel',
   L06: 'media',
@@ -18,7 +18,7 @@ const stepOfTask: Readonly<Record<string, TimedStep | 'over'>> = {
   J2: 'over',
 };
 
-/** Attended minutes of an order by the step on whose day they fall; what is no step's own is the build's. */
+/** Attended minutes of an order by the step on whose day they fall; tasks without a step belong to the build. */
 export function stepMinutes(
   bench: Bench,
   columns: readonly string[],

@@ -1,9 +1,9 @@
-/** A reading: when, in any one unit, and what was read. */
+/** A reading: its time, in any one unit, and its figure. */
 export type Reading = readonly [when: number, figure: number];
 
 /**
- * How long the straight lines between readings run within a band, its ends included; in the unit of the times.
- * Bounds are inclusive. Fewer than two readings give 0.
+ * How long the straight lines between readings are within a band; in the unit of the times. Bounds are inclusive. Fewer
+ * than two readings give 0.
  */
 export function timeWithin(readings: readonly Reading[], low: number, high: number): number {
   let within = 0;

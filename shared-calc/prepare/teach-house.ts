@@ -3,24 +3,24 @@ import { findUnit, fromBase, toBase } from '#shared-calc/quantity/unit.ts';
 import type { Actual, Line } from '#shared-calc/records/records.ts';
 import { median } from './median.ts';
 
-/** Jobs that a proposal is the median of. */
+/** The number of jobs whose median is proposed. */
 export const LAST_JOBS = 5;
 
 export interface Learning {
   readonly lines: readonly Line[];
   readonly actuals: readonly Actual[];
-  /** What the job's own bench had planned for the line, in the line's unit; `undefined` where it is not known. */
+  /** The plan of the job's own bench for the line, in the line's unit; `undefined` if it is not known. */
   readonly plannedOf: (actual: Actual) => number | undefined;
 }
 
 export interface MeasuredJob {
   readonly job: string;
   readonly on: string;
-  /** A given line: what it was, in the line's unit. Any other: how many times what was planned. */
+  /** For a given line: the measured figure, in the line's unit. For any other: measured divided by planned. */
   readonly figure: number;
 }
 
-/** What the last jobs say about a line of the house; nothing is changed by it. */
+/** What the last jobs show about a line of the house; changes nothing by itself. */
 export interface Lesson {
   readonly line: string;
   readonly unit: string;
@@ -30,13 +30,13 @@ export interface Lesson {
   readonly jobs: readonly MeasuredJob[];
   readonly median: number;
   readonly old: string;
-  /** The house's new text, left out until five jobs are measured, or where it would change nothing. */
+  /** The house's new text; left out until five jobs are measured, or if it would change nothing. */
   readonly proposed?: string;
 }
 
 /**
- * Medians of the last five jobs for each line that was measured. A given line is offered its median; a rule is
- * offered times the median of what it took over what was planned. Three digits are kept.
+ * Medians of the last five jobs for each measured line. A given line gets its median; a rule is multiplied by the
+ * median of measured over planned. Three digits are kept.
  */
 export function teachHouse(learning: Learning): readonly Lesson[] {
   const byLine = Map.groupBy(learning.actuals, (actual) => actual.line);
@@ -60,7 +60,7 @@ function lessonOf(line: Line, actuals: readonly Actual[], learning: Learning): L
   return { ...lesson, as: isFigure ? 'figure' : 'factor', ...(isOffered && { proposed: text }) };
 }
 
-/** In the line's unit; a measure that does not fit the line is passed over. */
+/** In the line's unit; a measure whose kind does not fit the line is ignored. */
 function measured(line: Line, { value, unit }: Actual): number | undefined {
   const given = findUnit(unit);
   const own = findUnit(line.unit);
@@ -73,7 +73,7 @@ function meanOf(line: Line, actuals: readonly Actual[]): number | undefined {
   return figures.length === 0 ? undefined : figures.reduce((sum, each) => sum + each, 0) / figures.length;
 }
 
-/** Of a job's sizes together, so that a small one does not weigh as much as a large one. */
+/** Over all sizes of a job together, so that a small one does not weigh as much as a large one. */
 function timesPlanned(line: Line, actuals: readonly Actual[], { plannedOf }: Learning): number | undefined {
   let took = 0;
   let planned = 0;
@@ -98,7 +98,7 @@ function latestOf(actuals: readonly Actual[]): string {
 
 const factorForm = /^([\d.]+) \* \((.*)\)$/s;
 
-/** A factor before the rule; one that is there already is multiplied, not nested. */
+/** A factor in front of the rule; an existing factor is multiplied, not nested. */
 function scaled(text: string, factor: number): string {
   const before = factorForm.exec(text);
   const [times, rule] = before ? [Number(before[1]), before[2] ?? ''] : [1, text];

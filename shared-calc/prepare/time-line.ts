@@ -16,13 +16,13 @@ export interface TimeLineEntry {
   readonly job: string;
   readonly title: string;
   readonly step: TimedStep;
-  /** Attended on this day; 0 for goods that only come in. */
+  /** Attended on this day; 0 for goods that only arrive. */
   readonly minutes: number;
-  /** It falls on a day that is closed: a handover wanted then. */
+  /** It is on a closed day: a handover wanted then. */
   readonly closed: boolean;
 }
 
-/** A day that asks for more than one builder has. */
+/** A day with more work than one builder has hours. */
 export interface Clash {
   readonly date: Day;
   readonly minutes: number;
@@ -38,13 +38,13 @@ export interface TimeLine {
 
 export interface TimeLineTerms {
   readonly calendar: WorkCalendar;
-  /** Of one builder. */
+  /** Working hours of one builder. */
   readonly hoursADay: number;
 }
 
 /**
- * All jobs on one line. A step that takes more than a day goes on over the next open days; the days on which all
- * steps together take more than one builder's hours are clashes.
+ * All jobs on one time line. A step of more than a day continues on the next open days; days on which all steps
+ * together take more than one builder's hours are clashes.
  */
 export function timeLine(jobs: readonly PlannedJob[], terms: TimeLineTerms): TimeLine {
   const entries = jobs

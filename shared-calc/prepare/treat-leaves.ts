@@ -9,13 +9,13 @@ import {
   type TreatmentWay,
 } from '#shared-calc/trade/heat/leaf-treatment.ts';
 
-/** Leaves to treat and how; the vessel and its filling are the usual ones of the way where they are left out. */
+/** Leaves to treat and how; vessel and filling default to the usual ones of the way. */
 export type LeavesToTreat = Omit<LeafTreatment, 'altitudeM' | 'gaugeKpa'>;
 
-/** Where it is done: the height above the sea, and what the steam vessel's gauge or weight says. */
+/** Where it is done: the height above the sea, and the reading of the steam vessel's gauge or weight. */
 export type TreatmentPlace = Pick<Workshop, 'altitudeM' | 'pressureKpa'>;
 
-/** A treatment as it goes in this workshop, or the sentence that says why it does not. */
+/** A treatment in this workshop, or the sentence that says why it does not work. */
 export function treatLeaves(leaves: LeavesToTreat, place: TreatmentPlace): Result<TreatmentPlan, string> {
   if (place.pressureKpa < 0) return failed('The gauge cannot be below zero: there is no steam under pressure.');
   const plan = leafTreatTime({ ...leaves, altitudeM: place.altitudeM, gaugeKpa: place.pressureKpa });
@@ -28,7 +28,7 @@ export interface TriedWay {
   readonly suggested: boolean;
 }
 
-/** All ways side by side, each in its usual vessel, and the one suggested marked. `moistened`: 16 h before. */
+/** All ways side by side, each in its usual vessel, and the suggested one marked. `moistened`: 16 h before. */
 export function waysSideBySide(
   leaves: Pick<LeavesToTreat, 'aim' | 'leavesL' | 'ovenC'> & { readonly moistened: boolean },
   place: TreatmentPlace,
@@ -39,8 +39,8 @@ export function waysSideBySide(
 }
 
 /**
- * Each way as it goes, and the one suggested marked: the usual one for the aim; where it does not work here, such as
- * boiling high up, the oven, whose 90 degC at the core is enough for dry leaves too, else steam.
+ * Each way tried, and the suggested one marked: the usual one for the aim; if it does not work here, such as boiling at
+ * a great height, the oven, whose 90 degC at the core is enough for dry leaves too, otherwise steam.
  */
 export function triedWays(
   planOf: (way: TreatmentWay) => TriedWay['plan'],

@@ -2,7 +2,7 @@ import { addDays, daysBetween, type Day } from '#shared-calc/calendar/day.ts';
 import { isFlies } from './culture-demands.ts';
 import type { CultureKind, Tub } from '#shared-calc/records/records.ts';
 
-/** A tub as it stands today. */
+/** An existing tub today. */
 export interface StandingTub {
   readonly tub: Tub;
   /** Its first harvest. */
@@ -13,7 +13,7 @@ export interface StandingTub {
   readonly is: 'growing' | 'ready' | 'used up';
 }
 
-/** Where a tub stands between its start and its harvests. */
+/** The stage of a tub between its start and its harvests. */
 export function standingTub(tub: Tub, kind: CultureKind, today: Day): StandingTub {
   const readyOn = addDays(tub.startedOn, kind.firstHarvestDays);
   if (today < readyOn) return { tub, readyOn, nextOn: readyOn, is: 'growing' };
@@ -26,7 +26,7 @@ export function standingTub(tub: Tub, kind: CultureKind, today: Day): StandingTu
   return { tub, readyOn, nextOn: addDays(readyOn, harvests * kind.harvestEveryDays), is: 'ready' };
 }
 
-/** Tubs that stand already and are ready for a day: those that nobody claims, or that its job does. */
+/** Existing tubs that are ready by a day and reserved for no other job. */
 export function tubsInTime(
   standing: readonly StandingTub[],
   date: Day,

@@ -2,13 +2,19 @@ import type { WatchBand } from './watch.ts';
 import { capital } from '#shared-calc/rule/capital.ts';
 import { notGiven, type SizeFigures } from './size-figures.ts';
 
-/** Below and above the humidity that a tank is kept at, where the recipe has no band: 75 to 95 % of 90. Common practice, no source. */
+/**
+ * Points of humidity below and above the tank's aim, if the recipe has no band: 75 to 95 % for 90. Common practice, no
+ * source.
+ */
 const BELOW = 15;
 const ABOVE = 5;
 /** Common practice, no source. */
 const usual: WatchBand = { lowestC: 18, highestC: 27, driest: 60, dampest: 100 };
 
-/** What a size's animals stand, from its recipe; the usual where it says nothing, which `bandAssumed` tells. */
+/**
+ * The range that a size's animals tolerate, from its recipe; the usual range if it has none, which `bandAssumed`
+ * reports.
+ */
 export function watchBand({ number }: SizeFigures): WatchBand {
   const aim = number('tankHumidity', '%');
   const around = (step: number) => (aim === undefined ? undefined : Math.min(100, Math.max(0, aim + step)));
@@ -20,7 +26,7 @@ export function watchBand({ number }: SizeFigures): WatchBand {
   };
 }
 
-/** Bounds that the recipe does not give, each with the usual one that stands in for it. */
+/** Bounds that the recipe does not give, each with the usual one that replaces it. */
 export function bandAssumed({ has }: SizeFigures): readonly string[] {
   const aim = has('tankHumidity');
   return [

@@ -2,7 +2,7 @@ import { daysBetween, parseDay } from '#shared-calc/calendar/day.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
 import { allRead, logRows, plainNumber, type LogFault, type LogRow } from './log-rows.ts';
 
-/** One look at the thermometer-hygrometer. */
+/** One reading of the thermometer-hygrometer. */
 export interface WatchReading {
   /** Since the first reading. */
   readonly hour: number;
@@ -22,8 +22,8 @@ interface RawReading {
 }
 
 /**
- * Reads commissioning readings: a row a reading, of a time, degC and humidity in percent. Times are hours from the
- * start, times of day (one that is earlier than the one before is of the next day), or days and times; they must rise.
+ * Reads commissioning readings: a row for each, with time, degC and humidity in percent. Times are hours from the
+ * start, times of day (an earlier one is on the next day), or days and times; they must rise.
  */
 export function readWatchLog(text: string): Result<readonly WatchReading[], readonly LogFault[]> {
   const rows = logRows(text);
@@ -64,7 +64,7 @@ function timeOfDay(text: string): number | undefined {
   return parts && hour < 24 && minute < 60 ? hour + minute / 60 : undefined;
 }
 
-/** Times of day turned into hours that go on past midnight. */
+/** Times of day as hours that continue past midnight. */
 function onOneClock(readings: readonly RawReading[]): readonly RawReading[] {
   let days = 0;
   return readings.map((reading, at) => {

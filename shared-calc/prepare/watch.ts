@@ -2,7 +2,7 @@ import { addDays, type Day } from '#shared-calc/calendar/day.ts';
 import { timeWithin } from './straight-lines.ts';
 import type { WatchReading } from './watch-log.ts';
 
-/** What the animals stand: degC, and humidity in percent; both ends are within. */
+/** The range that the animals tolerate: degC, and humidity in percent; both ends are inside. */
 export interface WatchBand {
   readonly lowestC: number;
   readonly highestC: number;
@@ -13,9 +13,9 @@ export interface WatchBand {
 export interface Watched {
   readonly least: number;
   readonly most: number;
-  /** When the most was read, hours from the start. */
+  /** When the highest was read, hours from the start. */
   readonly mostAt: number;
-  /** Share of the time within the band, straight between readings. */
+  /** Share of the time within the band, on straight lines between readings. */
   readonly within: number;
 }
 
@@ -29,7 +29,7 @@ export interface WatchReport {
 export const LEAST_WATCH = 24;
 export const FULL_WATCH = 72;
 
-/** Max, min and share of the time within the band. Readings rise in time; with one alone the share is 0. */
+/** Maximum, minimum and share of the time within the band. Readings rise in time; for a single one the share is 0. */
 export function watchReport(readings: readonly WatchReading[], band: WatchBand): WatchReport {
   return {
     hours: readings.at(-1)?.hour ?? 0,
@@ -55,7 +55,7 @@ function watched(
   };
 }
 
-/** What the readings show, and who decides; it never says that a tank is fit for animals. */
+/** What the readings show, and who decides; it never states that a tank is fit for animals. */
 export function sayWatch({ hours, temperature, humidity }: WatchReport, band: WatchBand): readonly string[] {
   return [
     `Watched ${one(hours)} h: ${one(temperature.least)} to ${one(temperature.most)} degC, within ${band.lowestC} to ${band.highestC} for ${share(temperature.within)} of the time; humidity ${one(humidity.least)} to ${one(humidity.most)} %, within ${band.driest} to ${band.dampest} for ${share(humidity.within)}.`,
@@ -79,7 +79,7 @@ function one(figure: number): string {
   return figure.toFixed(1);
 }
 
-/** Rounded down: 99.9 % is not all of the time. */
+/** Rounded down: 99.9 % is not 100 %. */
 function share(of: number): string {
   return `${Math.floor(of * 100 + 1e-9)} %`;
 }
@@ -88,8 +88,8 @@ const looks = [1, 3, 7, 14, 21, 28] as const;
 const SETTLED = 14;
 
 /**
- * Days on which to look at a tank whose animals go in sooner than 14 days after the build, each counted from the day
- * they go in; empty where the settle-in is long enough.
+ * Days on which to look at a tank whose animals go in sooner than 14 days after the build, counted from the day they go
+ * in; empty if the settle-in is long enough.
  */
 export function animalsInPlan(
   build: Day,

@@ -15,7 +15,7 @@ export interface WatchedSize {
   readonly band: WatchBand;
 }
 
-/** The sizes of a job with what their animals stand. */
+/** The sizes of a job with the range that their animals tolerate. */
 export function watchedSizes({ columns }: Pick<JobSheet, 'columns'>, bench: Bench): readonly WatchedSize[] {
   return columns.map(({ size, key, label, tank }) => ({
     id: size,

@@ -1,6 +1,6 @@
 import { MARGIN_BELOW_ONE } from '#shared-calc/trade/price/price-from-margin.ts';
 
-/** Why a price cannot be worked: facts. */
+/** Why a price cannot be worked out: facts. */
 export type PriceFault =
   | { readonly kind: 'margin-too-high'; readonly group: string; readonly label: string; readonly margin: number }
   | { readonly kind: 'share-too-high'; readonly figure: 'warranty' | 'discount'; readonly share: number }

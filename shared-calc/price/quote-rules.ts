@@ -8,7 +8,7 @@ export interface QuoteRules {
   readonly hourCoins: number;
   readonly depositShare: number;
   readonly depositStepCoins: number;
-  /** These five start at 0 and then change nothing. */
+  /** These five are 0 at first and then have no effect. */
   readonly contingencyShare: number;
   readonly warrantyShare: number;
   readonly plantLossShare: number;
@@ -18,12 +18,12 @@ export interface QuoteRules {
 
 /** The group of the hours charged. */
 export const WORK_GROUP = 'work';
-/** The group whose losses the plant loss reserve stands for. */
+/** The group that the plant loss reserve applies to. */
 export const PLANTS_GROUP = 'plants';
-/** Groups of what is cut or grown for one job: a deposit covers at least their cost. */
+/** Groups of goods that are cut or grown for one job: a deposit covers at least their cost. */
 export const MADE_TO_ORDER: readonly string[] = ['cover', PLANTS_GROUP];
 
-/** The rules of a workshop as its book has them; margins in their own order. */
+/** The rules of a workshop from its book; margins in their own order. */
 export function quoteRules(
   workshop: Workshop,
   rates: Pick<Records, 'margin' | 'taxClass'>,

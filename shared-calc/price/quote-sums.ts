@@ -8,11 +8,11 @@ import { quoteTax, type TaxSum } from './quote-tax.ts';
 import { hoursCharged } from './work-hours.ts';
 
 export interface QuoteFigures {
-  /** Cost of goods by quote group, in coins, by the used or the packs basis. */
+  /** Cost of goods by quote group, in coins, on the used or the packs basis. */
   readonly groupCosts: ReadonlyMap<string, number>;
-  /** All minutes of the job. */
+  /** Minutes of the whole job. */
   readonly minutes: number;
-  /** Lines written for this job alone, priced by their group's margin. */
+  /** Lines written for this job alone, priced with their group's margin. */
   readonly oneOffs?: readonly Pick<QuoteLine, 'label' | 'group' | 'costCoins'>[];
 }
 
@@ -20,7 +20,7 @@ export interface PricedLine {
   readonly group: string;
   readonly label: string;
   readonly costCoins: number;
-  /** What the plant loss and contingency shares add to the cost. */
+  /** The part of the cost from the plant loss and contingency shares. */
   readonly reserveCoins: number;
   readonly margin: number;
   readonly priceCoins: number;
@@ -28,7 +28,7 @@ export interface PricedLine {
 }
 
 export interface QuoteSums {
-  /** In the order of the margins, one-off lines after them; what costs nothing is left out. */
+  /** In the order of the margins, one-off lines after them; lines without a cost are left out. */
   readonly lines: readonly PricedLine[];
   readonly costCoins: number;
   readonly netCoins: number;
@@ -41,10 +41,10 @@ export interface QuoteSums {
 type CostLine = Pick<QuoteLine, 'label' | 'group' | 'costCoins'>;
 
 /**
- * A quote from costs. In this order: cost; plus plant loss (plants only) and contingency as shares of it,
- * to the coin; over (1 - margin), over (1 - warranty), times (1 - discount), rounded once to the coin;
- * the sum before tax up to the price step, the difference on the largest line; tax on each class's sum;
- * deposit. With those house figures at 0 a price is cost / (1 - margin), rounded, and nothing else.
+ * A quote from costs. In this order: cost; plus plant loss (plants only) and contingency as shares of it, to the coin;
+ * over (1 - margin), over (1 - warranty), times (1 - discount), rounded once to the coin; the sum before tax up to the
+ * price step, the difference on the largest line; tax on each class's sum; deposit. With those house figures at 0 a
+ * price is only cost / (1 - margin), rounded.
  */
 export function quoteSums(figures: QuoteFigures, rules: QuoteRules): Result<QuoteSums, PriceFault> {
   const hours = hoursCharged(figures.minutes);
@@ -118,7 +118,7 @@ function toPriceStep(lines: readonly PricedLine[], stepCoins: number): readonly 
   return lines.map((line, index) => (index === at ? { ...line, priceCoins: line.priceCoins + over } : line));
 }
 
-/** Never more than the price itself, however the step falls. */
+/** Never more than the price itself, even after rounding up to the step. */
 function depositOf(lines: readonly PricedLine[], gross: number, rules: QuoteRules): Result<number, PriceFault> {
   if (gross <= 0) return ok(0);
   const madeToOrder = lines.filter((line) => MADE_TO_ORDER.includes(line.group));

@@ -7,14 +7,14 @@ export interface TaxSum {
   readonly taxClass: string;
   readonly label: string;
   readonly share: number;
-  /** The class's lines before tax: what the tax is worked on. */
+  /** The class's lines before tax: the base of the tax. */
   readonly netCoins: number;
   readonly coins: number;
 }
 
 export interface QuoteTax {
   readonly netCoins: number;
-  /** Of the classes that any line has, in the order of the rate book. */
+  /** Only the classes that occur in a line, in the order of the rate book. */
   readonly tax: readonly TaxSum[];
   readonly grossCoins: number;
 }

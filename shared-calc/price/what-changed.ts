@@ -2,14 +2,14 @@ import type { PricedLine, QuoteSums } from './quote-sums.ts';
 
 export type ChangedBy = 'client' | 'us' | 'supplier';
 
-/** A quote worked four times over: each differs from the one before by what one party changed. */
+/** A quote worked out four times: each differs from the one before by what one party changed. */
 export interface QuoteSteps {
   readonly old: QuoteSums;
-  /** The client's edits, at the old prices. */
+  /** With the client's edits, at the old prices. */
   readonly client: QuoteSums;
-  /** Then ours: edits, margins, rates, house figures; still at the old prices. */
+  /** Then with ours: edits, margins, rates, house figures; still at the old prices. */
   readonly us: QuoteSums;
-  /** Then the suppliers' new prices: the new quote as it stands. */
+  /** Then with the suppliers' new prices: the new quote itself. */
   readonly supplier: QuoteSums;
 }
 
@@ -43,7 +43,7 @@ export function whatChanged(steps: QuoteSteps): WhatChanged {
   return { lines, net, sum: net.client + net.us + net.supplier };
 }
 
-/** Lines that differ between two workings, in the order of the later one; a line that fell away goes to 0. */
+/** Lines that differ between two workings, in the order of the later one; a removed line goes to 0. */
 function changedLines(from: QuoteSums, to: QuoteSums, by: ChangedBy): readonly ChangedLine[] {
   const was = byName(from.lines);
   const is = byName(to.lines);
@@ -53,7 +53,7 @@ function changedLines(from: QuoteSums, to: QuoteSums, by: ChangedBy): readonly C
   });
 }
 
-/** Lines by group and label; two one-off lines of the same name are taken together. */
+/** Lines by group and label; one-off lines of the same name are added up. */
 function byName(lines: readonly PricedLine[]): ReadonlyMap<string, Pick<PricedLine, 'group' | 'label' | 'priceCoins'>> {
   const found = new Map<string, Pick<PricedLine, 'group' | 'label' | 'priceCoins'>>();
   for (const { group, label, priceCoins } of lines) {

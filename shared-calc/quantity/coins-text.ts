@@ -14,12 +14,12 @@ export function coinsText(coins: number, decimals: number): string {
   return decimals === 0 ? sign + digits : `${sign}${digits.slice(0, at)}.${digits.slice(at)}`;
 }
 
-/** Coins as shown, thousands marked: `1,288.88`. */
+/** Coins as shown, with thousands separators: `1,288.88`. */
 export function showCoins(coins: number | undefined, { coinDecimals, decimalComma }: CoinWriting): string {
   return coins === undefined ? '' : writeNumber(coins / 10 ** coinDecimals, coinDecimals, { decimalComma });
 }
 
-/** Coins as they would be typed: `1288.88`. */
+/** Coins as a person would type them: `1288.88`. */
 export function entryOfCoins(coins: number | undefined, { coinDecimals, decimalComma }: CoinWriting): string {
   if (coins === undefined) return '';
   const text = coinsText(coins, coinDecimals);

@@ -20,7 +20,7 @@ export function perDimension(left: Dimension, right: Dimension): Dimension {
   return combine(left, right, (a, b) => a - b);
 }
 
-/** A dimension raised to a power; exponents that would not be whole give `undefined`. */
+/** A dimension raised to a power; `undefined` if an exponent would not be whole. */
 export function powerOfDimension(of: Dimension, power: number): Dimension | undefined {
   const raised = combine(of, of, (a) => a * power + 0);
   return raised.every((exponent) => Number.isInteger(exponent)) ? raised : undefined;
@@ -34,7 +34,7 @@ export function isPlain(of: Dimension): boolean {
   return sameDimension(of, PLAIN);
 }
 
-/** A dimension in words for a sentence: "length3 / time". */
+/** A dimension in words: "length3 / time". */
 export function sayDimension(of: Dimension): string {
   const part = (sign: 1 | -1) =>
     baseNames

@@ -1,15 +1,15 @@
 import { dimension, isPlain, sameDimension, sayDimension, type Dimension } from './dimension.ts';
 import { unitOf, unitsLike, type Unit } from './unit.ts';
 
-/** What a figure is: its dimension, and for two pairs what the dimension alone does not tell. */
+/** What a figure is: its dimension, and a sort where the dimension alone is ambiguous. */
 export type FigureKind = {
   readonly is: 'figure';
   readonly dimension: Dimension;
-  /** `reading` is an absolute temperature; `count`, `share` and `number` are all plain. */
+  /** `reading` is an absolute temperature; `count`, `share` and `number` have no dimension. */
   readonly sort: 'reading' | 'count' | 'share' | 'number';
 };
 
-/** The kind of a box or of a part of a rule. `options` are the words a choice may take, where they are known. */
+/** The kind of a cell or of a part of a rule. `options` are the words of a choice, if known. */
 export type Kind =
   | FigureKind
   | { readonly is: 'choice'; readonly options?: readonly string[] }
@@ -17,7 +17,7 @@ export type Kind =
 
 export const YES_NO: Kind = { is: 'yes_no' };
 
-/** The kind that a unit (or the words `choice`, `yes_no`) stands for: `K` is a step, `degC` a reading. */
+/** The kind of a unit (or of the words `choice`, `yes_no`): `K` is a temperature step, `degC` a reading. */
 export function kindOfUnit(symbol: string): Kind {
   if (symbol === 'choice') return { is: 'choice' };
   if (symbol === 'yes_no') return YES_NO;
@@ -35,11 +35,11 @@ export function figureKind(of: Dimension, sort: FigureKind['sort'] = 'number'): 
 interface NamedKind {
   readonly name: string;
   readonly unit: string;
-  /** How a builder may have it shown instead. */
+  /** Other units that a builder may choose to see. */
   readonly shown: readonly string[];
 }
 
-/** Kinds by name, each with its plain unit and the units a workshop may choose to see: of a simple kind, all. */
+/** Kinds by name, each with its plain unit and the units a workshop may choose; for a simple kind, all of its units. */
 export const namedKinds: readonly NamedKind[] = [
   simpleKind('length', 'mm'),
   simpleKind('area', 'm2'),
@@ -70,7 +70,7 @@ function simpleKind(name: string, unit: string): NamedKind {
   return { name, unit, shown: unitsLike(unit) };
 }
 
-/** The kind in words: "length", "temperature step", "share", or its dimension where it has no name. */
+/** The kind in words: "length", "temperature step", "share", or its dimension if it has no name. */
 export function sayKind(kind: Kind): string {
   if (kind.is === 'choice') return 'choice';
   if (kind.is === 'yes_no') return 'yes_no';
@@ -80,7 +80,7 @@ export function sayKind(kind: Kind): string {
   return nameOf(kind)?.name ?? sayDimension(kind.dimension);
 }
 
-/** The unit a figure of this kind is said in when no line gives one: base units for an unnamed compound. */
+/** The unit for a figure of this kind if no line gives one: base units for an unnamed compound. */
 export function plainUnitOf(kind: Kind): string {
   if (kind.is !== 'figure') return kind.is;
   if (kind.sort === 'reading') return 'degC';
@@ -89,7 +89,7 @@ export function plainUnitOf(kind: Kind): string {
   return nameOf(kind)?.unit ?? baseUnitOf(kind.dimension);
 }
 
-/** Whether the kind is a compound such as kg/L, and not a length, a volume or a plain figure. */
+/** Whether the kind is a compound such as kg/L, not a length, a volume or a plain figure. */
 export function isCompound(kind: Kind): boolean {
   return kind.is === 'figure' && /[/.]/.test(plainUnitOf(kind));
 }

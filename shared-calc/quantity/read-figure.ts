@@ -2,7 +2,7 @@ import { failed, ok, type Result } from '#shared-calc/result.ts';
 import { findUnit, toBase, type Unit } from './unit.ts';
 
 export interface ReadOptions {
-  /** The unit that a bare number takes: the line's own. */
+  /** The unit of a bare number: the line's own. */
   readonly unit: string;
   readonly decimalComma?: boolean;
 }
@@ -22,9 +22,9 @@ const numberForms = String.raw`(?:\d+ +\d+\/\d+|\d+\/\d+|[\d.,]*\d(?:[eE][+-]?\d
 const shape = new RegExp(String.raw`^([+-]?)\s*(${numberForms})\s*(\D.*)?$`);
 
 /**
- * Reads what a builder types as a figure: `40`, `40 mm`, `1 1/2 in`, `12,5 mm` (decimal comma set), `12 %`.
- * Thousands may be marked (`1,288.88`). A bare number takes `unit`. Answers `not-a-figure` for a rule,
- * and for a number too large to work with.
+ * Parses what a builder types as a figure: `40`, `40 mm`, `1 1/2 in`, `12,5 mm` (decimal comma set), `12 %`. Thousands
+ * separators are allowed (`1,288.88`). A bare number gets `unit`. Fails with `not-a-figure` for a rule, and for a
+ * number too large to work with.
  */
 export function readFigure(text: string, options: ReadOptions): Result<ReadFigure, FigureFault> {
   const tidy = tidyText(text);
@@ -46,7 +46,7 @@ function readUnit(symbol: string, end: number, otherwise: string): Result<Unit, 
   return failed({ kind: 'unknown-unit', unit: symbol, from: end - symbol.length, to: end });
 }
 
-/** Signs and letters that mean the same on a builder's keyboard: °C, m², µmol, the long minus, hard spaces. */
+/** Replaces characters that mean the same on a builder's keyboard: °C, m², µmol, the long minus, hard spaces. */
 export function tidyText(text: string): string {
   return text
     .trim()

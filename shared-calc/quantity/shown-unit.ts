@@ -10,7 +10,7 @@ export interface Display extends WriteOptions {
 
 export const plainDisplay: Display = { unitsShown: {}, currency: 'cr', moneyDecimals: 2 };
 
-/** The unit that a line's figures are shown in: the workshop's choice for the kind, else the line's own. */
+/** The unit that a line's figures are shown in: the workshop's choice for the kind, otherwise the line's own. */
 export function shownUnit(unit: string, display: Display): string {
   const kind = kindOfUnit(unit);
   if (kind.is !== 'figure') return unit;
@@ -21,14 +21,17 @@ export function shownUnit(unit: string, display: Display): string {
   return allowed?.includes(chosen) ? chosen : unit;
 }
 
-/** A value of a line's unit without the unit: `16.02`, `full`, `yes`. */
+/** A value in a line's unit, without the unit: `16.02`, `full`, `yes`. */
 export function showValue(value: number | string | boolean, unit: string, display: Display): string {
   if (typeof value === 'boolean') return value ? 'yes' : 'no';
   if (typeof value === 'string') return value;
   return writeFigure(value, shownUnit(unit, display), display);
 }
 
-/** A given value without the unit, to the step it was given in: `100`, where a worked one is `73.27`; money keeps its coins. */
+/**
+ * A given value without the unit, to its own precision: `100`, where a worked-out one is `73.27`; money always has its
+ * coins.
+ */
 export function showGiven(value: number | string | boolean, unit: string, display: Display): string {
   const figure = showValue(value, unit, display);
   if (typeof value !== 'number' || unit.startsWith('money')) return figure;

@@ -1,4 +1,4 @@
-/** Units that a builder sees written in another way than rules write them. */
+/** Units whose written form differs from the form in rules. */
 const shown: Readonly<Record<string, string>> = {
   degC: '°C',
   degF: '°F',
@@ -15,10 +15,10 @@ const shown: Readonly<Record<string, string>> = {
   dry_qt: 'dry qt',
 };
 
-/** Kinds that need no unit beside the figure. */
+/** Kinds whose figures have no unit. */
 const bare = new Set(['choice', 'yes_no', 'number', 'share']);
 
-/** A unit as shown: `each/m²` for `each/m2`, the currency for money, nothing where there is none. */
+/** A unit as shown: `each/m²` for `each/m2`, the currency for money, empty if there is none. */
 export function unitWords(unit: string, currency: string): string {
   if (bare.has(unit)) return '';
   return unit.replaceAll(/[A-Za-z_]+[23]?/g, (symbol) => (symbol === 'money' ? currency : (shown[symbol] ?? symbol)));

@@ -1,9 +1,9 @@
 import { dimension, perDimension, PLAIN, sameDimension, timesDimension, type Dimension } from './dimension.ts';
 
 /**
- * A unit: one of it is `times / over` coherent base units (m, kg, s, K, the currency, mol).
- * Kept as a pair of exact numbers, so that 40 mm is 40 / 1000 and not 40 x 0.001.
- * `zero` is set for degC and degF alone: what they read at 0 degC, the base of temperatures.
+ * A unit: one of it is `times / over` coherent base units (m, kg, s, K, the currency, mol). Stored as a pair of exact
+ * numbers, so that 40 mm is 40 / 1000 and not 40 x 0.001. `zero` is set for degC and degF alone: their reading at 0
+ * degC, the base of temperatures.
  */
 export interface Unit {
   readonly symbol: string;
@@ -13,12 +13,12 @@ export interface Unit {
   readonly zero?: number;
 }
 
-/** How figures in a unit are written, and whose unit it is. */
+/** How figures in a unit are written, and in which system the unit is. */
 export interface UnitLook {
   readonly decimals: number;
-  /** A whole figure is written without decimals, a broken one with one at least. */
+  /** A whole figure is written without decimals, a fraction with at least one. */
   readonly trims?: true;
-  /** A unit of the US, named after the metric ones. */
+  /** A US unit, listed after the metric ones. */
   readonly customary?: true;
   /** May be typed, but no workshop sees its figures in it. */
   readonly typedOnly?: true;
@@ -41,8 +41,8 @@ const light = dimension({ light: 1 });
 const POUND_GRAMS = 45359237; // x 1e-5 g, exact by definition
 
 /**
- * Every simple unit, those of a dimension in the order in which they are offered; factors exact by definition
- * (NIST SP 811 App. B, Handbook 44 App. C).
+ * Every simple unit, those of a dimension in display order; factors exact by definition (NIST SP 811 App. B, Handbook
+ * 44 App. C).
  */
 const simpleUnits: readonly SimpleUnit[] = [
   unit('mm', length, [1, 1000], { decimals: 0, trims: true }),
@@ -96,17 +96,17 @@ const simpleUnits: readonly SimpleUnit[] = [
 
 const bySymbol: ReadonlyMap<string, SimpleUnit> = new Map(simpleUnits.map((each) => [each.symbol, each]));
 
-/** Symbols that a builder may type after a number; 'number' and 'share' are names of kinds only. */
+/** Symbols that a builder may type after a number; 'number' and 'share' are only names of kinds. */
 export const unitSymbols: readonly string[] = simpleUnits
   .map((each) => each.symbol)
   .filter((symbol) => symbol !== 'number' && symbol !== 'share');
 
-/** How a simple unit is written; undefined for a compound such as g/L. */
+/** How a simple unit is written; `undefined` for a compound such as g/L. */
 export function lookOf(symbol: string): UnitLook | undefined {
   return bySymbol.get(symbol);
 }
 
-/** Simple units that a workshop may see a length, a mass and so on in. A temperature and a step are two kinds. */
+/** Simple units that a workshop may choose for a length, a mass and so on. A temperature and a step are two kinds. */
 export function unitsLike(plain: string): readonly string[] {
   const like = unitOf(plain);
   const isLike = (each: SimpleUnit) =>
@@ -123,8 +123,8 @@ export function isUnitSymbol(word: string): boolean {
 const known = new Map<string, Unit>();
 
 /**
- * Reads a unit such as `mm`, `g/L`, `umol/m2/s` or `W/m2/K` ('/' divides by what follows it alone,
- * '.' multiplies). Inside a compound degC and degF are steps. `undefined` where a symbol is unknown.
+ * Parses a unit such as `mm`, `g/L`, `umol/m2/s` or `W/m2/K` ('/' divides only by the symbol after it, '.' multiplies).
+ * Inside a compound degC and degF are steps. `undefined` if a symbol is unknown.
  */
 export function findUnit(text: string): Unit | undefined {
   const ready = known.get(text) ?? bySymbol.get(text);
@@ -134,19 +134,19 @@ export function findUnit(text: string): Unit | undefined {
   return made;
 }
 
-/** A unit that the program itself names; an unknown one is a bug. */
+/** A unit named in the program; throws for an unknown one, which is a bug. */
 export function unitOf(symbol: string): Unit {
   const found = findUnit(symbol);
   if (!found) throw new Error(`no unit ${symbol}`);
   return found;
 }
 
-/** From a figure in this unit to coherent base units: 40 mm is 0.04; 98.6 degF is 37. */
+/** Converts a figure in this unit to coherent base units: 40 mm is 0.04; 98.6 degF is 37. */
 export function toBase(value: number, { times, over, zero = 0 }: Unit): number {
   return ((value - zero) * times) / over;
 }
 
-/** From coherent base units to a figure in this unit. */
+/** Converts coherent base units to a figure in this unit. */
 export function fromBase(value: number, { times, over, zero = 0 }: Unit): number {
   return (value * over) / times + zero;
 }
@@ -162,7 +162,7 @@ function readCompound(text: string): Unit | undefined {
   return made && parts.length > 1 ? { ...made, symbol: text } : undefined;
 }
 
-/** The product or quotient, in which degC and degF are steps. */
+/** The product or quotient; degC and degF become steps. */
 function join(left: Unit, right: Unit, divides: boolean): Unit {
   const [dimensionOf, times, over] = divides
     ? ([perDimension, right.over, right.times] as const)

@@ -2,7 +2,7 @@ import { fromBase, lookOf, unitOf, type UnitLook } from './unit.ts';
 
 export interface WriteOptions {
   readonly decimalComma?: boolean;
-  /** Decimals beyond the unit's own, so that the parts of a working add up. */
+  /** Decimals in addition to the unit's own, so that the parts of a working add up. */
   readonly extraDecimals?: number;
   /** Decimals of the currency. */
   readonly moneyDecimals?: number;
@@ -12,28 +12,28 @@ const COMPOUND: UnitLook = { decimals: 2 };
 const compounds: Readonly<Record<string, UnitLook>> = { 'each/m2': { decimals: 0 }, 'kg/L': { decimals: 4 } };
 
 /**
- * A base-unit figure as a builder reads it, without its unit: litres, grams and kilograms with two decimals,
- * areas with four, millimetres and counts with none; thousands marked, but never in mm.
- * Worked in full, shown rounded, half away from zero.
+ * A base-unit figure for a builder, without its unit: litres, grams and kilograms with two decimals, areas with four,
+ * millimetres and counts with none; thousands separators, but never in mm. Rounded only for display, half away from
+ * zero.
  */
 export function writeFigure(base: number, unit: string, options: WriteOptions = {}): string {
   const value = cleanNoise(fromBase(base, unitOf(unit)));
   return writeNumber(value, decimalsFor(value, unit, options), { ...options, group: unit !== 'mm' });
 }
 
-/** The same with its unit: `16.02 L`, `12 %`; a plain number stands alone. */
+/** The same with its unit: `16.02 L`, `12 %`; a plain number has none. */
 export function writeWithUnit(base: number, unit: string, options: WriteOptions & { currency?: string } = {}): string {
   const figure = writeFigure(base, unit, options);
   if (unit === 'number' || unit === 'share') return figure;
   return `${figure}\u00a0${unit === 'money' ? (options.currency ?? 'money') : unit}`;
 }
 
-/** Figures of a stated unit as programs read them: binary noise beyond 13 digits taken off, else unrounded. */
+/** Figures for programs: binary noise beyond 13 digits is removed, otherwise unrounded. */
 export function cleanNoise(value: number): number {
   return Number.isFinite(value) ? Number(value.toPrecision(13)) : value;
 }
 
-/** A plain number with so many decimals, half away from zero after the noise is off. */
+/** A plain number with this many decimals, without binary noise, rounded half away from zero. */
 export function writeNumber(
   value: number,
   decimals: number,
@@ -47,7 +47,7 @@ export function writeNumber(
   return part === undefined ? sign + grouped : `${sign}${grouped}${options.decimalComma ? ',' : '.'}${part}`;
 }
 
-/** Rounds half away from zero at so many decimals, after taking off binary noise of 1e-9. */
+/** Rounds half away from zero to this many decimals, after removing binary noise of 1e-9. */
 export function roundHalfAway(value: number, decimals: number): number {
   const scale = 10 ** decimals;
   const scaled = Math.abs(value) * scale;

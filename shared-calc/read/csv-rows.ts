@@ -1,13 +1,13 @@
 import Papa from 'papaparse';
 
-/** What a list lacks before any of its fields is read. */
+/** What is wrong with a list before any field is read. */
 export type CsvFault =
   | { readonly kind: 'heading-lacks'; readonly names: readonly string[] }
   | { readonly kind: 'row-length'; readonly has: number; readonly wants: number };
 
 /** A row that is refused. */
 export interface BadRow<F> {
-  /** As a person counts them in the file: the heading is row 1. */
+  /** The row number in the file: the heading is row 1. */
   readonly row: number;
   readonly fault: F;
 }
@@ -18,8 +18,8 @@ export interface CsvRow {
 }
 
 /**
- * Reads CSV text with a heading, every field as text; comma, semicolon or tab apart, byte-order mark or none.
- * Refuses a heading that lacks a wanted field.
+ * Parses CSV text with a heading, every field as text; separated by comma, semicolon or tab, with or without a
+ * byte-order mark. Refuses a heading that lacks a required field.
  */
 export function readCsv(
   text: string,

@@ -1,9 +1,9 @@
-/** What is wrong with a text that a person typed; `name` is what it was to be, as a sentence begins with it. */
+/** What is wrong with a text that a person typed; `name` is the quantity, as a sentence begins with it. */
 export type EntryFault = { readonly name: string } & (
   | { readonly kind: 'empty'; readonly wants: 'figure' | 'word' | 'day' }
   | { readonly kind: 'not-a-figure'; readonly text: string }
   | { readonly kind: 'unknown-unit'; readonly unit: string }
-  /** It could be either; each as it would be written so that it is only that. */
+  /** Two readings are possible; each is given in a form that has only one. */
   | { readonly kind: 'two-readings'; readonly text: string; readonly readings: readonly string[] }
   | { readonly kind: 'other-kind'; readonly text: string; readonly unit: string }
   | { readonly kind: 'not-whole'; readonly value: number; readonly unit: string }
@@ -15,9 +15,9 @@ export type EntryFault = { readonly name: string } & (
   | { readonly kind: 'part-of-coin'; readonly text: string }
   | { readonly kind: 'not-a-day'; readonly text: string; readonly like?: string }
   | { readonly kind: 'no-such-day'; readonly text: string }
-  /** `options` are the words that may stand there. */
+  /** `options` are the allowed words. */
   | { readonly kind: 'unknown-word'; readonly text: string; readonly options: readonly string[] }
-  /** `says` is the form that it must have, from the description of its field. */
+  /** `says` is the required form, from the description of its field. */
   | { readonly kind: 'other-form'; readonly says: string }
   | { readonly kind: 'not-a-weekday'; readonly text: string }
   | { readonly kind: 'neither-yes-nor-no'; readonly text: string }

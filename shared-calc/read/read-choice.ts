@@ -1,20 +1,19 @@
 import { failed, ok, type Result } from '#shared-calc/result.ts';
 import type { EntryFault } from './entry-fault.ts';
 
-/** What may be chosen: the word kept, and the word shown where it is another. */
+/** One option: the stored word, and the shown word if it differs. */
 export interface Option {
   readonly value: string;
   readonly label: string;
 }
 
-/** Words of a closed set as options, each shown as it is kept. */
+/** Words of a closed set as options, shown as stored. */
 export function plainOptions(words: readonly string[]): readonly Option[] {
   return words.map((word) => ({ value: word, label: word }));
 }
 
 /**
- * Reads one of some words, in whatever letters: the word shown or the word kept, or a beginning that only one of
- * them has.
+ * Parses one of some words, ignoring case: the shown or the stored word, or a beginning that only one shown word has.
  */
 export function readChoice(text: string, name: string, options: readonly Option[]): Result<string, EntryFault> {
   const word = text.trim();

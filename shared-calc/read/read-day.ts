@@ -2,7 +2,10 @@ import { parseDay } from '#shared-calc/calendar/day.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
 import type { EntryFault } from './entry-fault.ts';
 
-/** Reads a day as `2027-07-19`, or `today` where that is given. A day such as `3/4/2027` is refused with both days that it may be. */
+/**
+ * Parses a day as `2027-07-19`, or `today` if that day is given. A day such as `3/4/2027` is refused, with both days
+ * that it may be.
+ */
 export function readDay(text: string, name: string, today?: string): Result<string, EntryFault> {
   const tidy = text.trim();
   if (today !== undefined && tidy.toLowerCase() === 'today') return ok(today);
@@ -16,7 +19,7 @@ export function readDay(text: string, name: string, today?: string): Result<stri
   return failed({ kind: 'not-a-day', name, text: tidy, ...(like !== undefined && { like }) });
 }
 
-/** The days that `3/4/2027` or `3.4.2027` may be, the day or the month first. */
+/** The days that `3/4/2027` or `3.4.2027` may be: day first or month first. */
 function shortDays(text: string): readonly string[] {
   const [, first = '', second = '', year = ''] = /^(\d{1,2})[./-](\d{1,2})[./-](\d{4})$/.exec(text) ?? [];
   const days = [

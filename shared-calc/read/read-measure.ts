@@ -5,13 +5,13 @@ import { cleanNoise } from '#shared-calc/quantity/write-figure.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
 import type { EntryFault } from './entry-fault.ts';
 
-/** A plain number of one unit. */
+/** A plain number in one unit. */
 export interface Measure {
-  /** As a sentence begins with it: "Dam height". */
+  /** The name at the start of a sentence: "Dam height". */
   readonly name: string;
-  /** The unit the number is kept in. */
+  /** The unit the number is stored in. */
   readonly stored: string;
-  /** The unit a bare number takes; the stored one where left out. */
+  /** The unit of a bare number; by default the stored one. */
   readonly shown?: string;
   /** Bounds in the stored unit. */
   readonly low?: number | undefined;
@@ -25,8 +25,8 @@ export interface MeasureReading {
 }
 
 /**
- * Reads what a person types as a number of the stored unit: `12 in` for an mm figure is 304.8. Empty text is
- * `undefined` where the field may be empty. Refuses another kind, a part of a whole thing, a figure out of bounds.
+ * Parses what a person types into a number of the stored unit: `12 in` for an mm figure is 304.8. Empty text is
+ * `undefined` if the field may be empty. Refuses another kind, a fraction of a whole thing, a figure out of bounds.
  */
 export function readMeasure(
   text: string,
@@ -44,7 +44,7 @@ export function readMeasure(
   return fault ? failed(fault) : ok(value);
 }
 
-/** A reading of degC is no step of K, though both are temperatures. */
+/** A reading in degC does not fit a step in K, though both are temperatures. */
 function goesWith(given: Unit, own: Unit): boolean {
   return sameDimension(given.dimension, own.dimension) && (given.zero === undefined) === (own.zero === undefined);
 }

@@ -10,8 +10,8 @@ interface Money {
 }
 
 /**
- * Reads an amount as a person writes it, `1,288.88` or `9.80 cr`, as whole coins. Never rounds: a fraction of a coin
- * is refused, and so is less than nothing.
+ * Parses an amount as a person writes it, `1,288.88` or `9.80 cr`, to whole coins. Never rounds: a fraction of a coin
+ * is refused, and so is a negative amount.
  */
 export function readMoney(
   text: string,

@@ -4,7 +4,7 @@ import type { EntryFault } from './entry-fault.ts';
 /** From 1 Monday to 7 Sunday. */
 const names = ['Mon', 'Tue', 'Wed', 'Thu', 'Fri', 'Sat', 'Sun'] as const;
 
-/** Days of the week as they are written: `Mon-Fri`, `Tue Thu`. Three or more in a row are said as one run. */
+/** Weekdays as text: `Mon-Fri`, `Tue Thu`. Three or more in a row become a range. */
 export function writeWeekdays(days: readonly number[]): string {
   const sorted = [...new Set(days)].toSorted((a, b) => a - b);
   const runs: number[][] = [];
@@ -21,7 +21,7 @@ function sayRun(run: readonly number[]): string {
   return said.length > 2 ? `${said[0]}-${said.at(-1)}` : said.join(' ');
 }
 
-/** Reads `Mon-Fri`, `Tue, Wed, Thu` or whole names of days; a run may go over the week's end. */
+/** Parses `Mon-Fri`, `Tue, Wed, Thu` or full names of days; a range may cross the end of the week. */
 export function readWeekdays(text: string, name: string): Result<readonly number[], EntryFault> {
   const days = new Set<number>();
   for (const word of text.split(/[\s,;]+/).filter((part) => part !== '')) {

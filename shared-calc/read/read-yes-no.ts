@@ -4,7 +4,7 @@ import type { EntryFault } from './entry-fault.ts';
 const yes = new Set(['yes', 'y', 'true', '1']);
 const no = new Set(['no', 'n', 'false', '0', '']);
 
-/** Reads yes or no; nothing is no. */
+/** Parses yes or no; empty is no. */
 export function readYesNo(text: string, name: string): Result<boolean, EntryFault> {
   const word = text.trim().toLowerCase();
   if (yes.has(word)) return ok(true);

@@ -1,6 +1,6 @@
 import Papa from 'papaparse';
 
-/** Cells as tab-separated text, a line a row; a cell that holds a tab, a line end or a quote is quoted. */
+/** Cells as tab-separated text, a line for each row; a cell with a tab, a line end or a quote is quoted. */
 export function writeTabText(rows: readonly (readonly string[])[]): string {
   return Papa.unparse(
     rows.map((row) => [...row]),
@@ -9,8 +9,8 @@ export function writeTabText(rows: readonly (readonly string[])[]): string {
 }
 
 /**
- * Tab-separated text as rows of cells. Any line end will do, and one at the very end makes no row of its own.
- * Where a quote is never closed, all quotes are taken as written.
+ * Parses tab-separated text into rows of cells. Any line end works, and one at the very end adds no row. If a quote is
+ * never closed, all quotes are literal.
  */
 export function readTabText(text: string): readonly (readonly string[])[] {
   const clean = text.replaceAll(/\r\n?/g, '\n').replace(/\n$/, '');

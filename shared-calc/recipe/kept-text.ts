@@ -4,9 +4,8 @@ import { failed, ok, type Result } from '#shared-calc/result.ts';
 import type { BoxFault } from './read-box.ts';
 
 /**
- * A figure written with the workshop's decimal comma as it is kept in the book: with a point, so that what was
- * written means the same under any setting. A rule, a word and what cannot be read stay as they were typed;
- * what can be read in two ways is refused.
+ * A figure written with the workshop's decimal comma as the book stores it: with a point, so that it means the same
+ * under any setting. A rule, a word and unreadable text stay as typed; a text with two readings is refused.
  */
 export function keptText(text: string, line: Pick<Line, 'unit'>, decimalComma: boolean): Result<string, BoxFault> {
   if (!decimalComma || line.unit === 'choice' || line.unit === 'yes_no') return ok(text);
@@ -15,7 +14,7 @@ export function keptText(text: string, line: Pick<Line, 'unit'>, decimalComma: b
   return figure.fault.kind === 'two-readings' ? failed({ kind: 'two-readings', text: figure.fault.text }) : ok(text);
 }
 
-/** `1.288,5 mm` as `1288.5 mm`: marks of thousands out, then the comma a point; `12.5` stays as it is. */
+/** `1.288,5 mm` as `1288.5 mm`: removes thousands separators, then makes the comma a point; `12.5` stays. */
 function pointed(text: string): string {
   return text.replace(/[\d.,]+/, (number) =>
     number.includes(',') || number.split('.').length > 2 ? number.replaceAll('.', '').replace(',', '.') : number,

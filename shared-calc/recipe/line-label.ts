@@ -6,7 +6,7 @@ export function lineLabel({ label, name }: Pick<Line, 'label' | 'name'>): string
   return label ?? capital(name.replaceAll('_', ' '));
 }
 
-/** A label within a sentence: `air gap under the mesh`; `H1` or `T5 lamps` keep their capitals. */
+/** A label inside a sentence: `air gap under the mesh`; `H1` or `T5 lamps` keep their capitals. */
 export function inSentence(label: string): string {
   return /^\p{Lu}(?:\p{Lu}|\d)/u.test(label) ? label : label.charAt(0).toLowerCase() + label.slice(1);
 }

@@ -8,21 +8,21 @@ interface ReadLines {
 
 const cache = new WeakMap<readonly Line[], ReadLines>();
 
-/** The line of a recipe that the program reads for a use; none where the recipe has no such line. */
+/** The line of a recipe for a use; none if the recipe has no such line. */
 export function lineFor(lines: readonly Line[], use: UseName): Line | undefined {
   return readLines(lines).byUse.get(use);
 }
 
 /**
- * Whether a recipe should have a line for a use: all should, but for what a tank can do without, and for what belongs
- * to something that this recipe has not.
+ * Whether a recipe should have a line for a use: true, except for uses that a tank may lack, and for uses that go with
+ * another use that this recipe lacks.
  */
 export function isExpected(lines: readonly Line[], use: UseName): boolean {
   const { optional = false, goesWith } = useOf(use);
   return !optional && (goesWith === undefined || [...readLines(lines).byUse.keys()].some((each) => each === goesWith));
 }
 
-/** The lines of a recipe that bear a tag, in order. */
+/** The lines of a recipe with a tag, in order. */
 export function linesAs(lines: readonly Line[], tag: LineTag): readonly Line[] {
   return readLines(lines).byTag.get(tag) ?? [];
 }
@@ -31,7 +31,7 @@ export function isAs(line: Pick<Line, 'as'>, tag: LineTag): boolean {
   return line.as?.includes(tag) ?? false;
 }
 
-/** Where in a build a need is taken: at its own place, else at that of most needs of its section. */
+/** The build step of a need: its own place, otherwise the place of most needs of its section. */
 export function needPlace(
   lines: readonly Line[],
   { place, section }: Pick<Line, 'place' | 'section'>,

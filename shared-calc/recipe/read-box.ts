@@ -9,7 +9,7 @@ import { readRule } from '#shared-calc/rule/read-rule.ts';
 import type { Rule } from '#shared-calc/rule/tree.ts';
 import { kindOfLine, type Scope } from './scope.ts';
 
-/** What stands in a box, as read: a figure, a rule, nothing yet, or text that is neither. */
+/** A parsed cell: a figure, a rule, nothing yet, or text that is neither. */
 export type BoxReading =
   | { readonly is: 'figure'; readonly value: number | string | boolean }
   | { readonly is: 'rule'; readonly rule: Rule }
@@ -27,8 +27,8 @@ export type BoxFault =
   | { readonly kind: 'two-readings'; readonly text: string };
 
 /**
- * Reads a box's text for its line: first as a figure (a bare number takes the line's unit, a bare word a
- * choice), only then as a rule, which must come to the line's own kind.
+ * Parses a cell's text for its line: first as a figure (a bare number gets the line's unit, a bare word is a choice),
+ * only then as a rule, whose kind must be the line's own.
  */
 export function readBox(text: string, line: Line, scope: Scope): BoxReading {
   const tidy = text.trim();
@@ -89,7 +89,7 @@ function readAsRule(text: string, line: Line, scope: Scope): BoxReading {
   ]);
 }
 
-/** Whether a figure of one kind may stand where another is wanted: plain figures mix, a reading and a step do not. */
+/** Whether a figure of one kind is allowed where another is wanted: plain figures mix, a reading and a step do not. */
 function fits(given: Kind, wanted: Kind): boolean {
   if (given.is !== 'figure' || wanted.is !== 'figure') return given.is === wanted.is;
   return sameDimension(given.dimension, wanted.dimension) && (given.sort === 'reading') === (wanted.sort === 'reading');

@@ -8,8 +8,8 @@ export interface ResolvedText {
 }
 
 /**
- * What stands in each box of a size: a local value before one for the whole job, that before the tank's own
- * measurement, and that before the house. An empty text over the house is a missing figure.
+ * The text of each cell of a size. In order of priority: a local value, one for the whole job, the tank's own
+ * measurement, the house. An empty text over the house is a missing figure.
  */
 export function textResolver(column: ColumnInput, job: ReadonlyMap<string, string>): (line: Line) => ResolvedText {
   const tank = tankFigures(column.tank);

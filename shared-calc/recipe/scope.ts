@@ -3,7 +3,7 @@ import type { Line } from '#shared-calc/records/records.ts';
 import type { Signature } from '#shared-calc/rule/signature.ts';
 import { tradeFunctions } from '#shared-calc/trade/all-functions.ts';
 
-/** What a rule may refer to: the lines of its recipe and the trade functions. */
+/** The names a rule may use: the lines of its recipe and the trade functions. */
 export interface Scope {
   kindOfLine(name: string): Kind | undefined;
   readonly lineNames: readonly string[];
@@ -14,7 +14,7 @@ const functions: ReadonlyMap<string, Signature> = new Map(
   tradeFunctions.filter((each) => each.inRules).map((each) => [each.name, each]),
 );
 
-/** The scope of rules that stand alone: functions, and no lines. */
+/** The scope of rules without lines: functions only. */
 export const noLines: Scope = { kindOfLine: () => undefined, lineNames: [], functions };
 
 /** The scope of a recipe's rules. */
@@ -23,7 +23,7 @@ export function scopeOf(lines: readonly Line[]): Scope {
   return { kindOfLine: (name) => kinds.get(name), lineNames: [...kinds.keys()], functions };
 }
 
-/** A line's kind follows from its unit; a choice knows its words where the line lists them. */
+/** The kind of a line, from its unit; a choice knows its words if the line lists them. */
 export function kindOfLine(line: Line): Kind {
   if (line.unit === 'choice' && line.options) return { is: 'choice', options: line.options };
   return kindOfUnit(line.unit);

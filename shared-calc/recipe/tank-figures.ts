@@ -3,8 +3,8 @@ import type { UseName } from '#shared-calc/fields/uses.ts';
 import type { Tank } from '#shared-calc/records/records.ts';
 
 /**
- * A tank's measurements as the texts of a recipe's tank lines, by the use of the line. What a shape does not have is 0;
- * a hexagon, corner or cylinder is as deep as it is long. What nobody measured is left out.
+ * A tank's measurements as the texts of a recipe's tank lines, by the use of the line. A measurement that a shape does
+ * not have is 0; a hexagon, corner or cylinder is as deep as it is long. Unmeasured ones are left out.
  */
 export function tankFigures(tank: Tank): ReadonlyMap<UseName, string> {
   const figures = {

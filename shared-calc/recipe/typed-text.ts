@@ -7,11 +7,11 @@ import { boxFigure, shownUnitWords } from '#shared-calc/quantity/figure-words.ts
 
 interface KeptCell {
   readonly text: string;
-  /** What was read from it, where it is a rule. */
+  /** The parsed rule, if the text is a rule. */
   readonly rule?: object | undefined;
 }
 
-/** What an editor opens with: the text as it is kept, a figure with the workshop's own decimal sign. */
+/** The text that an editor opens with: the stored text, with the workshop's decimal sign in a figure. */
 export function entryText({ text, rule }: KeptCell, { decimalComma }: Display): string {
   if (rule || !decimalComma) return text;
   return text.replace(/\d[\d,]*\.\d+/, (number) => number.replaceAll(',', '').replace('.', ','));
@@ -20,8 +20,8 @@ export function entryText({ text, rule }: KeptCell, { decimalComma }: Display): 
 const bare = /^[+-]?\s*[\d.,]+(?:\s+\d+\/\d+|\/\d+)?(?:[eE][+-]?\d+)?$/;
 
 /**
- * A text as it is kept: a bare number takes the unit that the line is shown in, and a figure written with the
- * workshop's comma is kept with a point. A rule, a word and what cannot be read stay as they were typed.
+ * The text to store: a bare number gets the unit that the line is shown in, and a figure written with the workshop's
+ * comma gets a point. A rule, a word and unreadable text stay as typed.
  */
 export function writtenText(typed: string, line: Line, display: Display): string {
   const text = typed.trim();
@@ -44,7 +44,7 @@ function takesUnit(unit: string): boolean {
   return findUnit(unit) !== undefined && !['each', 'number', 'share', 'money'].includes(unit);
 }
 
-/** A figure of a line in words for a label: `15 mm`; a rule or a word as it is. */
+/** A figure of a line in words for a label: `15 mm`; a rule or a word unchanged. */
 export function textInLabel(text: string, line: Line, display: Display): string {
   const figure = line.unit === 'choice' || line.unit === 'yes_no' ? undefined : readFigure(text, { unit: line.unit });
   if (!figure?.ok) return text === '' ? 'no figure' : text;

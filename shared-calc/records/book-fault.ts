@@ -6,7 +6,7 @@ export interface RecordName {
   readonly id: string;
 }
 
-/** What is wrong with one field: `field` is empty where it is the record as a whole. */
+/** What is wrong with one field; `field` is empty for the record as a whole. */
 export interface FieldIssue {
   readonly field: string;
   readonly code: string;
@@ -23,7 +23,7 @@ export interface BadRecord extends RecordName {
   readonly issues: readonly FieldIssue[];
 }
 
-/** What a disk or another program may do to us at any time. */
+/** Faults of the disk or of another program, possible at any time. */
 export type StorageFault =
   | { readonly kind: 'locked' }
   | { readonly kind: 'no-room' }
@@ -32,7 +32,7 @@ export type StorageFault =
   | { readonly kind: 'damaged'; readonly damage: Damage }
   | { readonly kind: 'disk'; readonly code: string };
 
-/** Why a book is not opened, made or written out. Whatever is refused is left as it was. */
+/** Why a book is not opened, created or written out. A refused book is unchanged. */
 export type BookFault =
   | StorageFault
   | { readonly kind: 'missing' }
@@ -43,23 +43,23 @@ export type BookFault =
   | { readonly kind: 'exists' }
   | { readonly kind: 'in-use' };
 
-/** What is wrong with a record as it is to stand in its book. */
+/** What is wrong with a record in its book. */
 export type RecordFault = Extract<
   EditFault,
   { readonly kind: 'not-valid' | 'unknown-reference' | 'still-used' | 'there-already' | 'issued' }
 >;
 
-/** Why an edit is not taken. Nothing of it is in the book then. */
+/** Why an edit is refused. Then nothing of it is in the book. */
 export type EditFault =
   | StorageFault
-  /** Another window has changed or removed these meanwhile. */
+  /** Another window has changed or removed these in the meantime. */
   | { readonly kind: 'changed-elsewhere'; readonly records: readonly RecordName[] }
-  /** The edit says it was made on a revision that the book has not reached. */
+  /** The edit names a revision that the book has not reached. */
   | { readonly kind: 'ahead'; readonly onRevision: number; readonly revision: number }
   | { readonly kind: 'id-taken'; readonly records: readonly RecordName[] }
   | { readonly kind: 'touched-twice'; readonly record: RecordName }
   | { readonly kind: 'not-valid'; readonly record: RecordName; readonly issues: readonly FieldIssue[] }
-  /** `record.field` names `id`, and none of `kinds` has it. */
+  /** `record.field` refers to `id`, and none of `kinds` has it. */
   | {
       readonly kind: 'unknown-reference';
       readonly record: RecordName;
@@ -68,16 +68,16 @@ export type EditFault =
       readonly id: string;
     }
   | { readonly kind: 'still-used'; readonly record: RecordName; readonly by: readonly RecordName[] }
-  /** Two records that say the same in `fields`, which may stand only once. */
+  /** Two records with the same `fields`, which must be unique. */
   | {
       readonly kind: 'there-already';
       readonly record: RecordName;
       readonly other: RecordName;
       readonly fields: readonly string[];
     }
-  /** An issued quote is kept as issued. */
+  /** An issued quote is immutable. */
   | { readonly kind: 'issued'; readonly record: RecordName }
   | { readonly kind: 'hash-wrong'; readonly record: RecordName }
   | { readonly kind: 'number-used'; readonly number: string; readonly revision: string }
-  /** Undo has come to an edit that is not undone. */
+  /** The next edit to undo is one that cannot be undone. */
   | { readonly kind: 'lasting'; readonly label: string };

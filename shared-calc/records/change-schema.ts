@@ -18,12 +18,12 @@ const { workshop: pair, ...pairs } = mapKinds<Pairs>((kind) =>
 const One = z.discriminatedUnion('kind', [single, ...Object.values(singles)]);
 const Pair = z.discriminatedUnion('kind', [pair, ...Object.values(pairs)]);
 
-/** A record with its kind, as it comes from outside. */
+/** A record with its kind, from outside. */
 export const AddedSchema: z.ZodType<Added> = One;
 
 export const KindSchema = z.enum(kindNames);
 
-/** A `Change` as it comes from a page, a file or a journal. */
+/** A `Change` from a page, a file or a journal. */
 export const ChangeSchema: z.ZodType<Change> = z.strictObject({
   label: z.string(),
   added: z.array(One),

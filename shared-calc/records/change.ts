@@ -3,24 +3,24 @@ import { sameData } from './same-data.ts';
 
 /** A record with its kind. */
 export type Added = { readonly [K in RecordKind]: { readonly kind: K; readonly record: RecordOf<K> } }[RecordKind];
-/** A record as it was and as it is to be; the id stays. */
+/** A record before and after; the id stays. */
 export type Updated = {
   readonly [K in RecordKind]: { readonly kind: K; readonly from: RecordOf<K>; readonly to: RecordOf<K> };
 }[RecordKind];
 
-/** A record with its kind, as a change has it. */
+/** A record with its kind, for a change. */
 export function added<K extends RecordKind>(kind: K, record: RecordOf<K>): Added {
   return { kind, record } as unknown as Added;
 }
 
-/** A record of a kind as it was and as it is to be. */
+/** A record of a kind before and after, for a change. */
 export function updated<K extends RecordKind>(kind: K, from: RecordOf<K>, to: RecordOf<K>): Updated {
   return { kind, from, to } as unknown as Updated;
 }
 
-/** An edit as plain data: it can be applied, turned round, squashed, stored. */
+/** An edit as plain data: it can be applied, inverted, squashed, stored. */
 export interface Change {
-  /** What it does, in words, as *Undo* names it: "drain gap of T08 to 15 mm". */
+  /** What it does, for *Undo*: "drain gap of T08 to 15 mm". */
   readonly label: string;
   readonly added: readonly Added[];
   readonly updated: readonly Updated[];
@@ -35,7 +35,7 @@ export function isEmptyChange(change: Change): boolean {
   return change.added.length + change.updated.length + change.removed.length === 0;
 }
 
-/** The change that takes this one back. */
+/** The change that undoes this one. */
 export function invertChange(change: Change): Change {
   return {
     label: change.label,
@@ -45,7 +45,7 @@ export function invertChange(change: Change): Change {
   };
 }
 
-/** The records after a change; what it did not touch is the same object as before. */
+/** The records after a change; untouched tables are the same objects as before. */
 export function applyChange(records: Records, change: Change): Records {
   const next: Partial<Record<RecordKind, Map<string, unknown>>> = {};
   const table = (kind: RecordKind) => (next[kind] ??= new Map<string, unknown>(records[kind]));
@@ -55,7 +55,7 @@ export function applyChange(records: Records, change: Change): Records {
   return { ...records, ...next } as Records;
 }
 
-/** Several changes as one that does the same, under one label. */
+/** Several changes as one with the same effect, under one label. */
 export function squashChanges(label: string, changes: readonly Change[]): Change {
   const first = new Map<string, Added | undefined>();
   const last = new Map<string, Added | undefined>();

@@ -2,7 +2,7 @@ import { added, type Added, type Change, updated, type Updated } from './change.
 import { allKinds, type RecordKind, type Records } from './records.ts';
 import { sameData } from './same-data.ts';
 
-/** The change that leads from one state of a book to another, under a label. */
+/** The change from one state of a book to another, with a label. */
 export function diffRecords(label: string, from: Records, to: Records): Change {
   const parts = allKinds.map((kind) => diffKind(kind, from, to));
   return {

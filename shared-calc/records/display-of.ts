@@ -1,7 +1,7 @@
 import type { Display } from '#shared-calc/quantity/shown-unit.ts';
 import type { Workshop } from './records.ts';
 
-/** How this workshop has its figures shown. */
+/** How this workshop shows figures. */
 export function displayOf(workshop: Workshop): Display {
   return {
     unitsShown: workshop.unitsShown,

@@ -5,7 +5,7 @@ import { once, onceGiven } from './references.ts';
 
 type Fields = Readonly<Record<string, unknown>>;
 
-/** Two records that would stand for the same thing: a box written over twice, two prices of a pack from one day. */
+/** A duplicate after a change: a cell written over twice, or two prices of a pack from one day. */
 export function findDouble(next: Records, change: Change): RecordFault | undefined {
   for (const kind of allKinds) {
     const written = writtenIds(kind, change);

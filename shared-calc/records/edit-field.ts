@@ -10,11 +10,11 @@ import type { RecordKind, RecordOf } from './records.ts';
 import { parseRecord } from './references.ts';
 import { asShaped, isMeasured } from './tank-shape.ts';
 
-/** Why a text is not taken into a field of a record. */
+/** Why a text is refused for a field of a record. */
 export type FieldFault =
   | EntryFault
   | Misfit
-  /** The record would be none that a book keeps. */
+  /** The record would not be valid in a book. */
   | { readonly kind: 'not-kept'; readonly issues: readonly FieldIssue[] };
 
 /** A text for one field of a record. */
@@ -25,7 +25,7 @@ export interface FieldEntry<K extends RecordKind> {
   readonly text: string;
 }
 
-/** The record with a text put into one of its fields, and what goes with that field. */
+/** The record with a text set in one of its fields, and with the fields that depend on it. */
 export function editField<K extends RecordKind>(
   { kind, record, key, text }: FieldEntry<K>,
   context: FieldContext,
@@ -40,7 +40,7 @@ export function editField<K extends RecordKind>(
   return wrong ? failed(wrong) : settled;
 }
 
-/** The record with a text put into one of its fields, and nothing else. */
+/** The record with a text set in one of its fields, and nothing more. */
 export function putField<K extends RecordKind>(
   { kind, record, key, text }: FieldEntry<K>,
   context: FieldContext,
@@ -64,14 +64,17 @@ function closedFor({ kind, record }: Added, key: string): Misfit | undefined {
   return kind === 'tank' && !isMeasured(record.shape, key) ? notOfShape(record.shape, key) : undefined;
 }
 
-/** Another shape or length takes the measurements with it that follow from it, a first day past the last the last. */
+/**
+ * The fields that depend on the edited one: another shape or length changes the measurements that follow from it; a
+ * first day past the last day moves the last day.
+ */
 function settledWith({ kind, record }: Added, key: string): object {
   if (kind === 'tank' && (key === 'shape' || key === 'insideLengthMm')) return asShaped(record);
   if (kind === 'closedDay' && key === 'from' && record.from > record.to) return { ...record, to: record.from };
   return record;
 }
 
-/** A new record of a kind: each field that it must have with its fresh value. */
+/** A new record of a kind: each required field has its initial value. */
 export function freshRecord<K extends RecordKind>(kind: K, id: string, over: Partial<RecordOf<K>> = {}): RecordOf<K> {
   const needed = fieldsOf(kind).filter(([, { mayBeEmpty }]) => !mayBeEmpty);
   const fresh = Object.fromEntries(needed.map(([key, field]) => [key, freshValue(field)]));

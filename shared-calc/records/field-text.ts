@@ -14,16 +14,16 @@ import { readYesNo } from '#shared-calc/read/read-yes-no.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
 import type { RecordKind, Records, Workshop } from './records.ts';
 
-/** A book at one moment, as its fields are shown and read. */
+/** A book at one moment, to show and parse fields. */
 export interface FieldContext {
   readonly records: Records;
   readonly workshop: Workshop;
   readonly display: Display;
-  /** `YYYY-MM-DD`; left out for a list from a file, which does not know the word `today`. */
+  /** `YYYY-MM-DD`; left out for a list from a file, where the word `today` is not allowed. */
   readonly today?: string;
 }
 
-/** The unit that a field's figures are shown and typed in; empty for what is no figure. */
+/** The unit that a field's figures are shown and typed in; empty if it is not a figure. */
 export function unitOfField({ kind, unit = '', shown, per }: Field, display: Display): string {
   if (kind === 'money') return 'money';
   if (per !== undefined) return `money/${per}`;
@@ -32,7 +32,7 @@ export function unitOfField({ kind, unit = '', shown, per }: Field, display: Dis
   return kind === 'count' ? unit : shownUnit(unit, display);
 }
 
-/** What may stand in a field, where that is one of some words. */
+/** The options of a field that is one of some words. */
 export function optionsOf(field: Field, records: Records): readonly Option[] {
   if (field.kind === 'yes no') return yesOrNo;
   return field.options ?? (field.refers ?? []).flatMap((kind) => recordOptions(records, kind));
@@ -40,7 +40,7 @@ export function optionsOf(field: Field, records: Records): readonly Option[] {
 
 const yesOrNo: readonly Option[] = ['yes', 'no'].map((word) => ({ value: word, label: word }));
 
-/** Records of a kind by their name, which is the first of their words; by their code where it is empty. */
+/** Records of a kind by name, which is the first of their words; by code if that is empty. */
 function recordOptions(records: Records, kind: RecordKind): readonly Option[] {
   const key = fieldsOf(kind).find(([, field]) => field.kind === 'words')?.[0] ?? '';
   const options: Option[] = [];
@@ -56,7 +56,7 @@ export function valueOf(record: object, key: string): unknown {
   return Object.entries(record).find(([each]) => each === key)?.[1];
 }
 
-/** A value as it is shown, without its unit; empty where there is none. */
+/** A value as shown, without its unit; empty if there is none. */
 export function showField(field: Field, value: unknown, context: FieldContext): string {
   if (value === undefined) return field.empty ?? '';
   if (typeof value === 'number' && field.kind === 'money') return showCoins(value, context.workshop);
@@ -64,7 +64,7 @@ export function showField(field: Field, value: unknown, context: FieldContext): 
   return wordsOf(field, value, context.records);
 }
 
-/** A value as it would be typed. */
+/** A value as a person would type it. */
 export function entryOfField(field: Field, value: unknown, context: FieldContext): string {
   if (typeof value === 'number' && field.kind === 'money') return entryOfCoins(value, context.workshop);
   if (typeof value !== 'number') return value === undefined ? '' : wordsOf(field, value, context.records);
@@ -92,7 +92,7 @@ function figureUnits(field: Field, display: Display): FigureUnits {
   return { stored, shown: per === undefined ? unitOfField(field, display) : stored };
 }
 
-/** As it was written, or rounded where another unit than the record's is shown. */
+/** Unrounded up to four decimals; with more, rounded to the decimals of the shown unit. */
 function showNumber(value: number, field: Field, display: Display): string {
   const units = figureUnits(field, display);
   const own = inShown(value, units);
@@ -105,7 +105,7 @@ function inShown(value: number, { stored, shown }: FigureUnits): number {
   return stored === shown ? value : cleanNoise(fromBase(toBase(value, unitOf(stored)), unitOf(shown)));
 }
 
-/** The shortest figure in the shown unit that is read back as the stored value. */
+/** The shortest figure in the shown unit that parses back to the stored value. */
 function typedFigure(value: number, units: FigureUnits): number {
   const { stored, shown } = units;
   if (stored === shown) return value;
@@ -115,7 +115,7 @@ function typedFigure(value: number, units: FigureUnits): number {
   return readBack(short) === value ? short : Number(exact.toPrecision(15));
 }
 
-/** The value that a text gives a field; `undefined` for none. */
+/** The value of a text for a field; `undefined` if the text is empty. */
 export function parseField(field: Field, text: string, context: FieldContext): Result<unknown, EntryFault> {
   if (field.mayBeEmpty && ['', field.empty].includes(text.trim())) return ok(undefined);
   return parsers[field.kind]({ field, name: field.called ?? field.heading, text, context });

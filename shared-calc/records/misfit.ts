@@ -4,24 +4,24 @@ import { valueOf } from './field-text.ts';
 import type { CultureKind, Material, Records, Tank } from './records.ts';
 import { isMeasured, tankMeasures } from './tank-shape.ts';
 
-/** What cannot be of a record as a whole, though each of its fields may be so. */
+/** What is wrong with a record as a whole, though each of its fields is valid. */
 export type Misfit =
   | { readonly kind: 'over'; readonly what: 'dam' | 'side return'; readonly mm: number; readonly most: number }
   | { readonly kind: 'vent-over-height' }
   | { readonly kind: 'bow-over-depth' }
-  /** `measure` is what the shape has not, as a sentence begins with it. */
+  /** `measure` is the measurement that the shape lacks, as a sentence begins with it. */
   | { readonly kind: 'not-of-shape'; readonly shape: string; readonly measure: string }
   | { readonly kind: 'as-deep-as-long'; readonly shape: string }
   | { readonly kind: 'backward'; readonly of: 'light' | 'warmth' | 'days'; readonly from: Bound; readonly to: Bound }
   | { readonly kind: 'harvest-over-capacity'; readonly animals: number; readonly capacity: number }
-  /** A tank and a material share the price book, so that their codes do not meet. */
+  /** Tanks and materials share the price book, so their codes must differ. */
   | { readonly kind: 'code-taken'; readonly by: 'tank' | 'material' }
-  /** Packs or stock are counted in the unit that the material has now. */
+  /** Packs or stock are counted in the material's present unit. */
   | { readonly kind: 'unit-counted'; readonly unit: string };
 
 type Bound = number | string;
 
-/** What cannot be of a record as it is to stand in a book. */
+/** What is wrong with a record in its book. */
 export function misfitOf(to: Added, records: Records): Misfit | undefined {
   switch (to.kind) {
     case 'tank':
@@ -55,13 +55,13 @@ function over(what: 'dam' | 'side return', mm = 0, most = Infinity): Misfit | un
   return mm > most ? { kind: 'over', what, mm, most } : undefined;
 }
 
-/** A depth that a shape has not is its length. */
+/** In a shape without a depth, the depth equals the length. */
 function isForeign(tank: Tank, key: string): boolean {
   const value = valueOf(tank, key);
   return !isMeasured(tank.shape, key) && key !== 'insideDepthMm' && typeof value === 'number' && value > 0;
 }
 
-/** What to say of a measurement that a shape has not. */
+/** The fault of a measurement that a shape does not have. */
 export function notOfShape(shape: Tank['shape'], key: string): Misfit {
   if (key === 'insideDepthMm') return { kind: 'as-deep-as-long', shape };
   return { kind: 'not-of-shape', shape, measure: calledOf('tank', key) };

@@ -5,8 +5,8 @@ import { kindNames, type KindName } from '#shared-calc/fields/kind-names.ts';
 import { recordFields } from '#shared-calc/fields/record-fields.ts';
 
 /*
- * The records of a book, each made of its fields in `fields/`. Units are in the field's name wherever a bare number
- * stands (`insideLengthMm`); money is whole coins (`priceCoins`); a share is 0.12 for 12 %; a day is `YYYY-MM-DD`.
+ * The records of a book, each made of its fields in `fields/`. A bare number has its unit in the field's name
+ * (`insideLengthMm`); money is whole coins (`priceCoins`); a share is 0.12 for 12 %; a day is `YYYY-MM-DD`.
  */
 
 /** The schema of every kind of record. */
@@ -64,10 +64,10 @@ export type TreatmentBatch = RecordOf<'treatmentBatch'>;
 export type Tub = RecordOf<'tub'>;
 export type Actual = RecordOf<'actual'>;
 
-/** The kinds in the order in which they may refer to one another. */
+/** The kinds in reference order. */
 export const allKinds: readonly RecordKind[] = kindNames;
 
-/** What `of` makes of each kind, under its name; that it fits the kind is for `of` to see to. */
+/** The result of `of` for each kind, by name. The compiler cannot check that it fits the kind; `of` must. */
 export function mapKinds<T extends Readonly<Record<RecordKind, unknown>>>(of: (kind: RecordKind) => unknown): T {
   return Object.fromEntries(allKinds.map((kind) => [kind, of(kind)])) as T;
 }

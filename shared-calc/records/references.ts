@@ -8,7 +8,7 @@ type Fields = Readonly<Record<string, unknown>>;
 type Written = { readonly kind: RecordKind; readonly record: Fields & { readonly id: string } };
 type Once = { readonly [K in RecordKind]?: readonly (readonly (keyof RecordOf<K> & string)[])[] };
 
-/** Fields that together stand only once in a book. */
+/** Fields that must be unique together in a book. */
 export const once: Once = {
   packPrice: [['pack', 'from']],
   line: [['recipe', 'name']],
@@ -21,30 +21,30 @@ export const onceGiven: Once = {
   line: [['recipe', 'use']],
 };
 
-/** A field that names a record of one of these kinds. */
+/** A field that refers to a record of one of these kinds. */
 export interface Reference {
   readonly field: string;
   readonly kinds: readonly RecordKind[];
 }
 
-/** The fields of a kind that name other records. */
+/** The fields of a kind that refer to other records. */
 export function referencesOf(kind: RecordKind): readonly Reference[] {
   return fieldsOf(kind).flatMap(([field, { refers }]) => (refers ? [{ field, kinds: refers }] : []));
 }
 
-/** The id that a reference names, if it names one. */
+/** The id that a reference refers to, if any. */
 export function meantBy(record: Fields, { field }: Reference): string | undefined {
   const id = record[field];
   return typeof id === 'string' ? id : undefined;
 }
 
-/** What a change would leave without the record it names: `next` is the book after the change. */
+/** A record that a change leaves with a broken reference; `next` is the book after the change. */
 export function findReferenceFault(next: Records, change: Change): RecordFault | undefined {
   const written = [...change.added, ...change.updated.map(({ kind, to }) => ({ kind, record: to }))];
   return findLooseReference(next, written) ?? findStillUsed(next, change.removed);
 }
 
-/** The first of these records that names one which is not in the book. */
+/** The first of these records that refers to one that is not in the book. */
 export function findLooseReference(records: Records, written: readonly Written[]): RecordFault | undefined {
   for (const { kind, record } of written) {
     const loose = referencesOf(kind).find((reference) => isLoose(records, record, reference));
@@ -67,7 +67,7 @@ function isLoose(next: Records, record: Fields, reference: Reference): boolean {
   return id !== undefined && !reference.kinds.some((kind) => next[kind].has(id));
 }
 
-/** Records that name one which is gone from the book. */
+/** Records that refer to one that was removed from the book. */
 export function usersOf(next: Records, gone: RecordName): readonly RecordName[] {
   return allKinds.flatMap((kind) =>
     referencesOf(kind)
@@ -82,7 +82,7 @@ function usersIn(next: Records, kind: RecordKind, reference: Reference, id: stri
   return users;
 }
 
-/** A record from outside, checked against its kind; a field that is `undefined` is left out. */
+/** Parses a record from outside by its kind; a field that is `undefined` is dropped. */
 export function parseRecord<K extends RecordKind>(
   kind: K,
   record: unknown,
@@ -94,7 +94,7 @@ export function parseRecord<K extends RecordKind>(
   return ok(withoutEmpty(read.value) as RecordOf<K>);
 }
 
-/** A record checked against its kind, its fields as they come. */
+/** Parses a record by its kind, with its fields unchanged. */
 export function parseAs<K extends RecordKind>(kind: K, record: unknown): Result<RecordOf<K>, readonly FieldIssue[]> {
   const read = recordKinds[kind].safeParse(record);
   if (read.success) return ok(read.data as RecordOf<K>);
@@ -105,7 +105,7 @@ function withoutEmpty(record: object): object {
   return Object.fromEntries(Object.entries(record).filter(([, value]) => value !== undefined));
 }
 
-/** Half of a pair of code units has no UTF-8: the file would give back another text than was put in. */
+/** A lone half of a surrogate pair has no UTF-8 form: the file would return another text than was written. */
 function hasBrokenText(value: unknown): boolean {
   if (typeof value === 'string') return !value.isWellFormed();
   if (typeof value !== 'object' || value === null) return false;

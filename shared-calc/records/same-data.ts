@@ -1,6 +1,6 @@
 /**
- * Whether two pieces of plain data say the same: the order of fields does not matter, and a field that is
- * `undefined` counts as left out. Minus nought is nought, as it is in a file.
+ * Whether two pieces of plain data are equal: the order of fields does not matter, and a field that is `undefined`
+ * counts as left out. Minus zero equals zero, as in a file.
  */
 export function sameData(one: unknown, other: unknown): boolean {
   if (one === other) return true;

@@ -1,6 +1,6 @@
 /*
- * A fractional index: texts that sort as the list stands, so that a record put between two others changes no other.
- * A key is read as the digits after a point, in base 36.
+ * A fractional index: texts that sort in list order, so that a record inserted between two others changes no other. A
+ * key is read as the digits after a point, in base 36.
  */
 
 const DIGITS = '0123456789abcdefghijklmnopqrstuvwxyz';
@@ -11,7 +11,7 @@ export function sortKeyAt(nth: number): string {
   return `${nth.toString(36).padStart(WHOLE, '0')}i`;
 }
 
-/** A key between two others; without the one before it stands first, without the one after it stands last. */
+/** A key between two others; without the one before it sorts first, without the one after it sorts last. */
 export function sortKeyBetween(before: string | undefined, after: string | undefined): string {
   if (after === undefined) return sortKeyAt(parseInt((before ?? '').slice(0, WHOLE).padEnd(WHOLE, '0'), 36) + 1);
   return midpoint(before ?? '', after);
@@ -34,7 +34,7 @@ function midpoint(before: string, after: string): string {
   return head + DIGITS.charAt(low) + behind(before.slice(same + 1));
 }
 
-/** The shortest digits that sort behind these. */
+/** The shortest digits that sort after these. */
 function behind(digits: string): string {
   const low = digitOf(digits, 0);
   if (low === DIGITS.length - 1) return DIGITS.charAt(low) + behind(digits.slice(1));

@@ -6,14 +6,14 @@ export const tankMeasures: readonly string[] = fieldsOf('tank').flatMap(([key, {
   unit === 'mm' ? key : [],
 );
 
-/** Whether a shape has this measurement; others stand at 0 in the book, and its depth is then its length. */
+/** Whether a shape has this measurement; the book stores 0 for others, and the length for a missing depth. */
 export function isMeasured(shape: Tank['shape'], key: string): boolean {
   if (key === 'frontBowMm') return shape === 'bow';
   if (key === 'sideReturnMm') return shape === 'corner';
   return key !== 'insideDepthMm' || shape === 'rectangle' || shape === 'bow';
 }
 
-/** The tank with its other measurements as its shape has them. */
+/** The tank with its unused measurements set for its shape. */
 export function asShaped(tank: Tank): Tank {
   const { shape } = tank;
   return {
