@@ -8,14 +8,14 @@ import { OutsideForm } from './outside-form.tsx';
 import type { TankRow } from './tank-rows.ts';
 import { floorArea, tankSection } from './tank-section.ts';
 
-interface TankSlipParts {
+interface TankPanelParts {
   readonly row: TankRow;
   readonly context: BookContext;
   readonly api: BookApi;
 }
 
 /** A tank drawn from its own measurements, its outside size, its prices, and the jobs that have it. */
-export function TankSlip({ row: { id, tank, pack }, context, api }: TankSlipParts) {
+export function TankPanel({ row: { id, tank, pack }, context, api }: TankPanelParts) {
   return (
     <>
       <header>
@@ -36,7 +36,7 @@ export function TankSlip({ row: { id, tank, pack }, context, api }: TankSlipPart
   );
 }
 
-/** Room for the drawing in the slip, px: across beside its labels, and up. */
+/** Room for the drawing in the side panel, px: across beside its labels, and up. */
 const across = 200;
 const up = 190;
 
