@@ -24,7 +24,7 @@ export interface BookPlaceParts<Row extends BookRow> {
   /** Shown over the grid: links to other views, and open dialogs. */
   readonly above?: () => ComponentChildren;
   /** The side panel for the selected row. */
-  readonly slip?: (row: Row, context: BookContext) => ComponentChildren;
+  readonly sidePanel?: (row: Row, context: BookContext) => ComponentChildren;
   /** Shown instead of the grid while there is no row. */
   readonly whenEmpty?: string;
 }
@@ -57,7 +57,9 @@ export function bookPlace<Row extends BookRow>(parts: BookPlaceParts<Row>): (rou
           )}
         </div>
       ),
-      ...(parts.slip && { slip: <RecordSlip one={table.one}>{row && parts.slip(row, context)}</RecordSlip> }),
+      ...(parts.sidePanel && {
+        sidePanel: <RecordPanel one={table.one}>{row && parts.sidePanel(row, context)}</RecordPanel>,
+      }),
       find: {
         label: `Find a ${table.one}`,
         placeholder: `Find a ${table.one}`,
@@ -188,9 +190,9 @@ function BookSheetView<Row extends BookRow>({ parts: { api, table }, acts, grid,
   return <div ref={host} class="book-grid" />;
 }
 
-function RecordSlip({ one, children }: { readonly one: string; readonly children: ComponentChildren }) {
+function RecordPanel({ one, children }: { readonly one: string; readonly children: ComponentChildren }) {
   return (
-    <aside class="slip record" aria-label={`About the chosen ${one}`} id="slip" tabIndex={-1}>
+    <aside class="side-panel record" aria-label={`About the chosen ${one}`} id="side-panel" tabIndex={-1}>
       {children ?? <p class="aside">Choose a {one} to see more of it.</p>}
     </aside>
   );

@@ -2,7 +2,7 @@
 const parts = [
   '.rail [aria-current]',
   '#work .ag-cell.chosen, #work .ag-cell[tabindex="-1"], #work h1',
-  '#slip',
+  '#side-panel',
   '.status button',
 ];
 
@@ -27,5 +27,5 @@ function firstOf(page: Document, list: string): HTMLElement | undefined {
 }
 
 function regionOf(at: HTMLElement): Element | null {
-  return at.closest('.rail, #work, #slip, .status');
+  return at.closest('.rail, #work, #side-panel, .status');
 }

@@ -10,7 +10,7 @@ export interface PlaceView {
   readonly acts: readonly PlaceAct[];
   readonly work: ComponentChildren;
   /** The side panel, if the view has one. */
-  readonly slip?: ComponentChildren;
+  readonly sidePanel?: ComponentChildren;
   readonly find?: FindView;
 }
 

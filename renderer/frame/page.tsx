@@ -49,7 +49,7 @@ export function Page({ page, route }: PageParts) {
             {view.work}
           </main>
         }
-        slip={view.slip}
+        sidePanel={view.sidePanel}
         line={<QuietLine view={page.line} acts={page.lineActs} keys={page.keys} />}
       />
       {keysOpen && <KeysDialog close={() => setKeysOpen(false)} />}

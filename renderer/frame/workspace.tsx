@@ -9,14 +9,14 @@ interface WorkspaceParts {
   readonly workshop: string;
   readonly work: ComponentChildren;
   /** The side panel, if the view has one. */
-  readonly slip?: ComponentChildren;
+  readonly sidePanel?: ComponentChildren;
   readonly line: ComponentChildren;
 }
 
 /** The whole page: views at the left, the work, the side panel at the right, the status line below. */
-export function Workspace({ here, workshop, work, slip, line }: WorkspaceParts) {
+export function Workspace({ here, workshop, work, sidePanel, line }: WorkspaceParts) {
   return (
-    <div class={slip === undefined ? 'desk without-slip' : 'desk'}>
+    <div class={sidePanel === undefined ? 'desk without-side-panel' : 'desk'}>
       <SignDrawings />
       <DrawingPatterns />
       <a class="skip" href="#work" onClick={focusWork}>
@@ -24,7 +24,7 @@ export function Workspace({ here, workshop, work, slip, line }: WorkspaceParts) 
       </a>
       <Rail here={here} workshop={workshop} />
       {work}
-      {slip}
+      {sidePanel}
       {line}
     </div>
   );

@@ -18,11 +18,11 @@ interface Panel {
 
 /** The side panel for one cell: its value, why, and what can be done with it. */
 export function WorkingPanel({ view, acts }: Panel) {
-  const slip = useRef<HTMLElement>(null);
+  const sidePanel = useRef<HTMLElement>(null);
   // A step down or up replaces the panel that had the focus.
-  useKeepFocus(slip, view?.id, () => slip.current?.focus());
+  useKeepFocus(sidePanel, view?.id, () => sidePanel.current?.focus());
   return (
-    <aside ref={slip} class="slip" aria-label="Working panel" id="slip" tabIndex={-1}>
+    <aside ref={sidePanel} class="side-panel" aria-label="Working panel" id="side-panel" tabIndex={-1}>
       {view ? (
         <SidePanel key={view.id} view={view} acts={acts} />
       ) : (

@@ -7,14 +7,14 @@ import { openBookStore, readFirst, type BookStore } from './book-store.ts';
 import type { Clock } from './clock.ts';
 
 /** A dialog over the bench. */
-export type BenchSheet = { readonly is: 'take' | 'prices' } | { readonly is: 'compare'; readonly one: string };
+export type BenchDialog = { readonly is: 'take' | 'prices' } | { readonly is: 'compare'; readonly one: string };
 
 /** The state shared by all views of the page. */
 export interface PageStore {
   readonly book: BookStore;
   readonly bench: BenchStore;
   readonly clock: Clock;
-  readonly sheet: Signal<BenchSheet | undefined>;
+  readonly dialog: Signal<BenchDialog | undefined>;
   /** The controller of the bench's grid while it is on the page. */
   readonly strips: { current: BenchController | null };
 }
@@ -28,17 +28,17 @@ export async function openPageStore(
   const first = await readFirst(bridge, clock);
   if (!first.ok) return first;
   const book = openBookStore({ bridge, clock, first: first.value });
-  const sheet = signal<BenchSheet | undefined>(undefined);
+  const dialog = signal<BenchDialog | undefined>(undefined);
   const strips: PageStore['strips'] = { current: null };
   const bench: BenchStore = openBenchStore({
     book,
     clock,
     later: benchLater,
-    takeSize: () => (sheet.value = { is: 'take' }),
+    takeSize: () => (dialog.value = { is: 'take' }),
     leavePanel: () => {
       const place = bench.chosen.peek();
       if (place) strips.current?.go(place);
     },
   });
-  return ok({ book, bench, clock, sheet, strips });
+  return ok({ book, bench, clock, dialog, strips });
 }

@@ -195,12 +195,16 @@ export const writeJob = act<z.infer<typeof WriteJob>>({
     const wrong = [fields.enquiredOn, fields.handover].map((day) => day && dayFault(day)).find(Boolean);
     if (wrong) return failed(wrong);
     const to = withFields(job.value, fields);
-    const label = `${id}: ${Object.keys(fields)
-      .map((field) => fieldNames[field] ?? field)
-      .join(', ')}`;
-    return ok(recordChanged(label, 'job', { from: job.value, to }));
+    return ok(recordChanged(jobLabel(id, fields), 'job', { from: job.value, to }));
   },
 });
+
+function jobLabel(id: string, fields: JobFields): string {
+  const names = Object.keys(fields);
+  if (names.join() === 'basis')
+    return `${id} costed by ${fields.basis === 'packs' ? 'what packs cost' : 'what it uses'}`;
+  return `${id}: ${names.map((field) => fieldNames[field] ?? field).join(', ')}`;
+}
 
 const SetNextAct = z.strictObject({ job: z.string(), act: z.string().max(2_000), on: Day.optional() });
 

@@ -29,7 +29,7 @@ export function sayPlanFault(fault: PlanFault, called?: Called): string {
   }
 }
 
-/** The same of a job, with its lines and sizes as the page calls them. */
+/** The same for a job, with the page's words for its lines and sizes. */
 export function sayNoPlan({ bench }: Pick<DerivedJob, 'bench'>, fault: PlanFault): string {
   return sayPlanFault(fault, calledByLines(bench.input()));
 }

@@ -31,7 +31,7 @@ describe('a local value cleared in the working panel', () => {
     const page = await pages.begin('bench');
     await write(page, ['Litter depth', 'T07'], '20');
     await goTo(page, 'Litter depth', 'T07');
-    const field = page.locator('.slip .rule-field textarea');
+    const field = page.getByRole('complementary').locator('.rule-field textarea');
     await field.fill('');
     await field.evaluate((each) => {
       // Faster than hands: the panel has not followed yet when the keyboard leaves it.

@@ -30,9 +30,11 @@ export async function goTo(page: Page, line: string, size: string): Promise<void
   await page.waitForFunction(
     ([wantedLine, wantedSize]) => {
       const spoken = document.querySelector('.strips .ag-cell.chosen .unseen')?.textContent;
-      const slip = document.querySelector('.slip header')?.textContent;
+      const sidePanel = document.querySelector('.side-panel header')?.textContent;
       return (
-        spoken?.startsWith(`${wantedLine}, ${wantedSize}`) && slip?.includes(wantedLine) && slip.includes(wantedSize)
+        spoken?.startsWith(`${wantedLine}, ${wantedSize}`) &&
+        sidePanel?.includes(wantedLine) &&
+        sidePanel.includes(wantedSize)
       );
     },
     [line, size] as const,

@@ -247,7 +247,7 @@ describe('each state of a box', () => {
     async ({ box: [line, size], seen, look, standing }) => {
       await goTo(page, line, size);
       const { figure = '', said = '', sign = false, spoken = '' } = (await seenBox(page, line, size)) ?? {};
-      const told = (await page.locator('.slip .standing').allInnerTexts()).map(plain);
+      const told = (await page.getByRole('complementary').locator('.standing').allInnerTexts()).map(plain);
       const whole = await lookOf(page, line, size);
       expect({ figure, said, sign, spoken, standing: told, look: { ...whole, ...look } }).toEqual({
         ...seen,

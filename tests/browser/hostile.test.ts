@@ -109,7 +109,7 @@ const fields: readonly FieldAt[] = [
 
 async function lineField(label: string): Promise<Locator> {
   await page.locator('[data-line="litter"] button').click();
-  return page.locator('#slip').getByLabel(label, { exact: true });
+  return page.getByRole('complementary').getByLabel(label, { exact: true });
 }
 
 /** The name of a row of a book, opened to be written in. */

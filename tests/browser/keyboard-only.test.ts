@@ -66,13 +66,13 @@ describe('the main job with no hand on the mouse', () => {
       ['79.72', '161.24', '289.87'],
     ]);
 
-    await page.locator('.slip').getByRole('heading', { name: 'Oak leaves, dry' }).waitFor();
+    await page.getByRole('complementary').getByRole('heading', { name: 'Oak leaves, dry' }).waitFor();
     unseen.push(
       ...(await pressSeen(page, ['F6'])),
       ...(await tabTo(page, 'litter_dry')),
       ...(await pressSeen(page, ['Enter'])),
     );
-    await page.locator('.slip').getByRole('heading', { name: 'Litter, dry' }).waitFor();
+    await page.getByRole('complementary').getByRole('heading', { name: 'Litter, dry' }).waitFor();
     expect(unseen).toEqual([]);
     unseen.push(...(await tabTo(page, 'up to Oak leaves, dry')), ...(await pressSeen(page, ['Enter'])));
     unseen.push(...(await pressSeen(page, ['F6', 'F6'])), ...(await tabTo(page, 'As CSV')));

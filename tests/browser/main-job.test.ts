@@ -98,12 +98,12 @@ describe('the main job, start to finish', () => {
     expect(cheap.map((price, at) => price === dear[at])).toEqual([true, false, true]);
 
     await goTo(page, 'Soil, placed', 'T07');
-    const slip = page.locator('.slip');
+    const sidePanel = page.getByRole('complementary');
     expect({
-      answer: plain(await slip.locator('.answer').textContent()),
-      putIn: plain(await slip.locator('.put-in').textContent()),
+      answer: plain(await sidePanel.locator('.answer').textContent()),
+      putIn: plain(await sidePanel.locator('.put-in').textContent()),
       from: (
-        await slip.getByRole('table', { name: 'Where each figure comes from' }).getByRole('row').allInnerTexts()
+        await sidePanel.getByRole('table', { name: 'Where each figure comes from' }).getByRole('row').allInnerTexts()
       ).map(plain),
     }).toEqual({
       answer: '33.70 L',

@@ -35,10 +35,10 @@ export function benchPlace(store: PageStore): (route: Route) => PlaceView {
       work: (
         <>
           <BenchStrips key={opened.id} view={bench.view} acts={bench.acts} grid={stand} />
-          <Sheet store={store} />
+          <OpenDialog store={store} />
         </>
       ),
-      slip: <FollowedPanel panel={bench.panel} turn={bench.panelTurn} acts={bench.panelActs} />,
+      sidePanel: <FollowedPanel panel={bench.panel} turn={bench.panelTurn} acts={bench.panelActs} />,
       find: findOn(store, keptOptions),
     };
   };
@@ -54,11 +54,11 @@ function firstMinute({ book }: PageStore): PlaceView {
   };
 }
 
-function Sheet({ store }: { readonly store: PageStore }) {
-  const sheet = store.sheet.value;
-  if (!sheet) return null;
-  if (sheet.is === 'compare') return <CompareSizes store={store} one={sheet.one} />;
-  return sheet.is === 'take' ? <TakeSize store={store} /> : <PriceBySize store={store} />;
+function OpenDialog({ store }: { readonly store: PageStore }) {
+  const dialog = store.dialog.value;
+  if (!dialog) return null;
+  if (dialog.is === 'compare') return <CompareSizes store={store} one={dialog.one} />;
+  return dialog.is === 'take' ? <TakeSize store={store} /> : <PriceBySize store={store} />;
 }
 
 function asideOf({ bench }: PageStore): string {
@@ -70,7 +70,7 @@ function asideOf({ bench }: PageStore): string {
 const numbers: Readonly<Record<number, string>> = { 2: 'two', 3: 'three', 4: 'four', 5: 'five', 6: 'six' };
 
 function actsOf(store: PageStore): readonly PlaceAct[] {
-  const { bench, book, sheet } = store;
+  const { bench, book, dialog } = store;
   const opened = bench.opened.value;
   if (!opened) return [];
   const { job, worked } = opened;
@@ -85,11 +85,11 @@ function actsOf(store: PageStore): readonly PlaceAct[] {
     ? {
         label: 'Compare',
         hint: 'Two sizes: what differs, and why',
-        run: () => (sheet.value = { is: 'compare', one: chosenColumn(store) }),
+        run: () => (dialog.value = { is: 'compare', one: chosenColumn(store) }),
       }
     : { label: 'Compare', hint: 'Take a second size first.' };
   const prices: PlaceAct = several
-    ? { label: 'Price by size', hint: 'Price against size, as a curve', run: () => (sheet.value = { is: 'prices' }) }
+    ? { label: 'Price by size', hint: 'Price against size, as a curve', run: () => (dialog.value = { is: 'prices' }) }
     : { label: 'Price by size', hint: 'Take a second size first.' };
   const list: PlaceAct = { label: 'As CSV', hint: 'Save the bench as a list', run: save };
   if (job === undefined) return [compare, prices, list];

@@ -22,7 +22,7 @@ export function CompareSizes({ store, one: first }: CompareParts) {
     if (store.bench.reveal(line)) store.strips.current?.go({ row: line, column: other });
   };
   return (
-    <Dialog title="What differs" wide close={() => (store.sheet.value = undefined)}>
+    <Dialog title="What differs" wide close={() => (store.dialog.value = undefined)}>
       {(leave) => {
         const show = (line: string) => {
           leave();

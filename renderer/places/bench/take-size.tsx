@@ -18,7 +18,7 @@ export function TakeSize({ store }: { readonly store: PageStore }) {
   const here = new Set(store.bench.opened.value?.worked.source().columns.map((column) => column.tank.id));
   const tanks = tanksToTake([...records.tank.values()], here, words);
   return (
-    <Dialog title="Take a size" wide close={() => (store.sheet.value = undefined)}>
+    <Dialog title="Take a size" wide close={() => (store.dialog.value = undefined)}>
       {(leave) => {
         const taking = (take: () => string | undefined) => takeAndShow(store, take, leave);
         const takeTank = (tank: Tank) => taking(() => store.bench.acts.takeTank(tank.id));

@@ -6,7 +6,7 @@ import { EmptyNote } from '#renderer/kit/empty-note.tsx';
 import { keptNumber } from '#renderer/store/kept-number.ts';
 import type { JobApi } from '#renderer/store/job-api.ts';
 import type { CultureKind } from '#shared-calc/records/records.ts';
-import type { CultureDesk } from './culture-desk.ts';
+import type { CultureState } from './culture-state.ts';
 import { CultureKinds, KindBoard } from './kind-board.tsx';
 import '#renderer/books/books.css';
 import css from '#renderer/kit/part-page.module.css';
@@ -17,7 +17,7 @@ const USUAL_FLIES = 0;
 export function culturesPlace(api: JobApi): (route: Route) => PlaceView {
   const kept = keptNumber(window, 'flies a week', USUAL_FLIES);
   const flies = signal(kept.read());
-  const desk: CultureDesk = {
+  const state: CultureState = {
     api,
     flies,
     wishFlies: (aWeek) => {
@@ -46,7 +46,7 @@ export function culturesPlace(api: JobApi): (route: Route) => PlaceView {
         <div class={`place-page ${css['preparePage']}`}>
           <CultureKinds kinds={kinds} here={kind?.id} records={context.records} />
           {kind ? (
-            <KindBoard key={kind.id} desk={desk} context={context} kind={kind} />
+            <KindBoard key={kind.id} state={state} context={context} kind={kind} />
           ) : (
             <EmptyNote>
               There is no kind of culture yet.{' '}

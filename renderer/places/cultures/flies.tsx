@@ -1,23 +1,23 @@
 import { SettledField, Fields } from '#renderer/kit/field.tsx';
 import { readMeasure } from '#shared-calc/read/read-measure.ts';
 import type { CultureBoard } from '#shared-calc/prepare/culture-board.ts';
-import type { CultureDesk } from './culture-desk.ts';
+import type { CultureState } from './culture-state.ts';
 import type { StandingTub } from '#shared-calc/prepare/tub-days.ts';
 import css from '#renderer/kit/part-page.module.css';
 import { said } from '#shared-calc/words/say-entry-fault.ts';
 
 interface FliesParts {
-  readonly desk: CultureDesk;
+  readonly state: CultureState;
   readonly board: CultureBoard;
   readonly standing: readonly StandingTub[];
 }
 
 /** Flies wanted a week, and the tubs that supply them. */
-export function Flies({ desk, board, standing }: FliesParts) {
+export function Flies({ state, board, standing }: FliesParts) {
   const settle = (text: string) => {
     const read = said(readMeasure(text, { name: 'Flies a week', stored: 'each', whole: true, low: 0, high: 100_000 }));
     if (!read.ok) return read.fault;
-    desk.wishFlies(read.value ?? 0);
+    state.wishFlies(read.value ?? 0);
     return undefined;
   };
   const here = standing.filter(({ is }) => is !== 'used up').length;
@@ -25,7 +25,7 @@ export function Flies({ desk, board, standing }: FliesParts) {
     <section>
       <h2>Flies for feeding</h2>
       <Fields look="short">
-        <SettledField label="Flies wanted a week" figure text={String(desk.flies.value)} settle={settle} />
+        <SettledField label="Flies wanted a week" figure text={String(state.flies.value)} settle={settle} />
       </Fields>
       <p class={css['counted']}>
         Start {board.flyStarts} {board.flyStarts === 1 ? 'tub' : 'tubs'} a week; {board.flyTubs} on the shelf at once,{' '}

@@ -20,7 +20,7 @@ import { sayNoPlan } from '#shared-calc/words/say-plan-fault.ts';
 import { whoDecides } from '#shared-calc/words/who-decides.ts';
 import { cultureAlarms, type CultureAlarm } from '#shared-calc/derive/culture-alarms.ts';
 import { jobsToStock, kindDemands, type KindDemands } from '#shared-calc/derive/kind-demands.ts';
-import type { CultureDesk } from './culture-desk.ts';
+import type { CultureState } from './culture-state.ts';
 import { Flies } from './flies.tsx';
 import { Founders } from './founders.tsx';
 import { standingTub } from '#shared-calc/prepare/tub-days.ts';
@@ -51,19 +51,19 @@ export function CultureKinds({ kinds, here, records }: KindsParts) {
 }
 
 interface BoardParts {
-  readonly desk: CultureDesk;
+  readonly state: CultureState;
   readonly context: BookContext;
   readonly kind: CultureKind;
 }
 
 /** One kind: alarms first, then demand, its tubs, and its growth. */
-export function KindBoard({ desk, context, kind }: BoardParts) {
+export function KindBoard({ state, context, kind }: BoardParts) {
   const { records, today, workshop } = context;
   const demands = kindDemands(context, kind);
   const standing = [...records.tub.values()]
     .filter((tub) => tub.kind === kind.id)
     .map((tub) => standingTub(tub, kind, today));
-  const flies = isFlies(kind) ? { flies: { kind, aWeek: desk.flies.value } } : {};
+  const flies = isFlies(kind) ? { flies: { kind, aWeek: state.flies.value } } : {};
   const board = cultureBoard({ kind, demands: demands.demands, on: today, ...flies });
   const spec = useMemo(() => growthSpec(kind, workshop.decimalComma), [kind, workshop.decimalComma]);
   if (!board.ok) return <EmptyNote>{board.fault}</EmptyNote>;
@@ -76,7 +76,7 @@ export function KindBoard({ desk, context, kind }: BoardParts) {
       <div class={css['twoColumns']}>
         <div>
           {isFlies(kind) ? (
-            <Flies desk={desk} board={board.value} standing={standing} />
+            <Flies state={state} board={board.value} standing={standing} />
           ) : (
             <Wanted board={board.value} demands={demands} decimalComma={workshop.decimalComma} />
           )}
@@ -86,7 +86,7 @@ export function KindBoard({ desk, context, kind }: BoardParts) {
       <TubList
         standing={standing}
         kind={kind}
-        api={desk.api}
+        api={state.api}
         context={context}
         jobs={jobsToStock(context).planned.map(({ job }) => job)}
       />

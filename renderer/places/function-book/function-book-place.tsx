@@ -31,7 +31,7 @@ export function functionBookPlace(api: BookApi): (route: Route) => PlaceView {
           <FunctionLeaf key={entry.name} entry={entry} records={context.records} tryExample={tryExample} />
         </div>
       ),
-      slip: (
+      sidePanel: (
         <TryBox key={entry.name} entry={entry} texts={texts} write={write} display={context.display} say={api.say} />
       ),
       find: {

@@ -27,7 +27,7 @@ export function TryBox({ entry, texts, write, display, say }: TryBoxParts) {
     [entry, texts, display],
   );
   return (
-    <aside class={`slip ${css['try']}`} aria-label="Try it" id="slip" tabIndex={-1}>
+    <aside class={`side-panel ${css['try']}`} aria-label="Try it" id="side-panel" tabIndex={-1}>
       <header>
         <p class="where">{entry.name}</p>
         <h2>Try it</h2>

@@ -7,7 +7,7 @@ import type { Route } from '#renderer/frame/place-route.ts';
 import { importRecords } from '#shared-calc/acts/import-records.ts';
 import { importPrices } from '#shared-calc/acts/import-prices.ts';
 import { materialTable } from './material-rows.ts';
-import { MaterialSlip } from './material-slip.tsx';
+import { MaterialPanel } from './material-panel.tsx';
 
 /** Materials with their packs, and the price of a pack from each date. */
 export function materialBookPlace(api: BookApi): (route: Route) => PlaceView {
@@ -38,6 +38,6 @@ export function materialBookPlace(api: BookApi): (route: Route) => PlaceView {
         {prices.dialog()}
       </>
     ),
-    slip: (row, context) => <MaterialSlip row={row} context={context} api={api} />,
+    sidePanel: (row, context) => <MaterialPanel row={row} context={context} api={api} />,
   });
 }

@@ -41,7 +41,7 @@ const noBatch: BatchTexts = { material: '', litres: '', collectedAt: '', on: '',
 export function BatchForm({ view, asked, moistened }: BatchFormParts) {
   const [texts, setTexts] = useState(noBatch);
   const [wrong, setWrong] = useState<string>();
-  const { desk, context, job } = view;
+  const { state, context, job } = view;
   const materials = leafMaterials(context.records);
   const [first] = materials;
   if (!first) {
@@ -57,7 +57,7 @@ export function BatchForm({ view, asked, moistened }: BatchFormParts) {
       setTexts(noBatch);
       location.hash = writePrepare(job?.id, 'leaves', ...idsOf(change));
     };
-    const { doAct, refuse } = desk.api;
+    const { doAct, refuse } = state.api;
     setWrong(batch.ok ? doAct('newBatch', batch.value, written) : refuse(batch.fault));
   };
   const set = (some: Partial<BatchTexts>) => setTexts({ ...texts, ...some });

@@ -110,12 +110,12 @@ function withBench({ context }: PartView, job: Job, make: (bench: Bench) => JSX.
   return <EmptyNote>{job.id} has no size yet: take one first.</EmptyNote>;
 }
 
-function treatmentPaper({ desk, context, job }: PartView): JSX.Element {
+function treatmentPaper({ state, context, job }: PartView): JSX.Element {
   const { workshop } = context;
   const { decimalComma, altitudeM } = workshop;
   const worked = context.job(job?.id ?? '');
   const ofJobL = worked && leavesOf(worked.bench);
-  const asked = askTreatment(desk.treatment.value, { place: workshop, ofJob: ofJobL, decimalComma });
+  const asked = askTreatment(state.treatment.value, { place: workshop, ofJob: ofJobL, decimalComma });
   if (!asked.ok) return <EmptyNote>{asked.fault}</EmptyNote>;
   const { chosen, leavesL, aim } = asked.value;
   if (!chosen.plan.ok) return <EmptyNote>{chosen.plan.fault}</EmptyNote>;

@@ -177,10 +177,10 @@ function CheckRow({ row, view, sheet }: RowParts) {
 }
 
 /** Writes a mend into the size as our own value; undone like any other edit. */
-function takeMend({ desk, job }: PartView, size: string, { changes }: Mend): void {
+function takeMend({ state, job }: PartView, size: string, { changes }: Mend): void {
   if (!job) return;
   const writings = changes.map(({ line, text }) => ({ column: size, line, text }));
-  desk.api.doAct('setValues', { job: job.id, writings, by: 'us' });
+  state.api.doAct('setValues', { job: job.id, writings, by: 'us' });
 }
 
 function marginWords({ has, against, spare, unit, stepUnit }: CheckMargin, display: Display): string {

@@ -12,7 +12,7 @@ import { stepWords } from '#shared-calc/papers/step-words.ts';
 import { readMeasure } from '#shared-calc/read/read-measure.ts';
 import type { JobPlan } from '#shared-calc/derive/job-plan.ts';
 import { isHandedOver, isUnderWay, plannedJobs } from '#shared-calc/derive/planned-jobs.ts';
-import type { PrepareDesk } from './prepare-desk.ts';
+import type { PrepareState } from './prepare-state.ts';
 import type { PartView } from './part-view.ts';
 import { writePrepare } from '#renderer/frame/prepare-route.ts';
 import { Caution } from '#renderer/kit/caution.tsx';
@@ -24,23 +24,23 @@ import css from '#renderer/kit/part-page.module.css';
 import { said } from '#shared-calc/words/say-entry-fault.ts';
 
 /** All jobs under way on one time line, with the days that need more people or more room than there is. */
-export function JobsPart({ desk, context }: PartView) {
+export function JobsPart({ state, context }: PartView) {
   const { records, today } = context;
   const { planned, without } = plannedJobs(context, isUnderWay);
   const calendar = calendarOf(records);
-  const line = timeLine(planned.map(asPlanned), { calendar, hoursADay: desk.hoursADay.value });
+  const line = timeLine(planned.map(asPlanned), { calendar, hoursADay: state.hoursADay.value });
   const room = roomClashes(
     planned.map(({ job, tanks, plan }) => standingTanks(job.id, tanks, plan)),
-    desk.places.value,
+    state.places.value,
   );
   return (
     <>
-      <Limits desk={desk} />
+      <Limits state={state} />
       {planned.length === 0 ? (
         <EmptyNote>No job is under way: one is from its deposit to its handover.</EmptyNote>
       ) : (
         <>
-          <Clashes people={line.clashes} room={room} hours={desk.hoursADay.value} places={desk.places.value} />
+          <Clashes people={line.clashes} room={room} hours={state.hoursADay.value} places={state.places.value} />
           <TimeLine
             title={planned.length === 1 ? 'One job is under way' : `${planned.length} jobs are under way`}
             under="Hollow rings are the last day to order, filled ones the build and the handover; red is more than one builder or the room has"
@@ -157,7 +157,7 @@ function hoursWords(minutes: number): string {
   return `${Math.round(minutes / 6) / 10} h`;
 }
 
-function Limits({ desk }: { readonly desk: PrepareDesk }) {
+function Limits({ state }: { readonly state: PrepareState }) {
   const settle = (what: 'hoursADay' | 'places', name: string, most: number) => (text: string) => {
     const read = said(
       readMeasure(text, {
@@ -169,7 +169,7 @@ function Limits({ desk }: { readonly desk: PrepareDesk }) {
       }),
     );
     if (!read.ok) return read.fault;
-    desk.keep(what, read.value ?? 1);
+    state.keep(what, read.value ?? 1);
     return undefined;
   };
   return (
@@ -178,13 +178,13 @@ function Limits({ desk }: { readonly desk: PrepareDesk }) {
         label="Hours of one builder a day"
         unit="h"
         figure
-        text={String(desk.hoursADay.value)}
+        text={String(state.hoursADay.value)}
         settle={settle('hoursADay', 'Hours a day', 24)}
       />
       <SettledField
         label="Places for tanks in the workshop"
         figure
-        text={String(desk.places.value)}
+        text={String(state.places.value)}
         settle={settle('places', 'Places for tanks', 999)}
       />
     </Fields>

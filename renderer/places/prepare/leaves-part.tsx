@@ -9,7 +9,7 @@ import { writeNumber } from '#shared-calc/quantity/write-figure.ts';
 import { whoDecides } from '#shared-calc/words/who-decides.ts';
 import { Batches } from './batches.tsx';
 import { leavesOf } from '#shared-calc/prepare/leaves-of.ts';
-import type { PrepareDesk } from './prepare-desk.ts';
+import type { PrepareState } from './prepare-state.ts';
 import type { PartView } from './part-view.ts';
 import { writePrepare } from '#renderer/frame/prepare-route.ts';
 import { Caution, Cautions } from '#renderer/kit/caution.tsx';
@@ -23,17 +23,22 @@ import css from '#renderer/kit/part-page.module.css';
 
 /** Leaf treatment: all methods at the workshop's height, one of them with its core, and the batches. */
 export function LeavesPart(view: PartView) {
-  const { desk, context, job } = view;
+  const { state, context, job } = view;
   const { workshop } = context;
   const worked = context.job(job?.id ?? '');
   const ofJob = worked && leavesOf(worked.bench);
-  const texts = desk.treatment.value;
+  const texts = state.treatment.value;
   const { decimalComma } = workshop;
   const asked = askTreatment(texts, { place: workshop, ofJob, decimalComma });
   return (
     <>
-      <TreatmentForm desk={desk} ofJob={ofJob} wrong={asked.ok ? undefined : asked.fault} decimalComma={decimalComma} />
-      {asked.ok && <Ways asked={asked.value} desk={desk} decimalComma={decimalComma} />}
+      <TreatmentForm
+        state={state}
+        ofJob={ofJob}
+        wrong={asked.ok ? undefined : asked.fault}
+        decimalComma={decimalComma}
+      />
+      {asked.ok && <Ways asked={asked.value} state={state} decimalComma={decimalComma} />}
       {asked.ok && <ChosenWay view={view} asked={asked.value} />}
       <Batches view={view} asked={asked.ok ? asked.value : undefined} moistened={texts.moistened} />
     </>
@@ -41,15 +46,15 @@ export function LeavesPart(view: PartView) {
 }
 
 interface FormParts {
-  readonly desk: PrepareDesk;
+  readonly state: PrepareState;
   readonly ofJob: number | undefined;
   readonly wrong: string | undefined;
   readonly decimalComma: boolean;
 }
 
-function TreatmentForm({ desk, ofJob, wrong, decimalComma }: FormParts) {
-  const texts = desk.treatment.value;
-  const set = (some: Partial<TreatmentTexts>) => (desk.treatment.value = { ...texts, ...some });
+function TreatmentForm({ state, ofJob, wrong, decimalComma }: FormParts) {
+  const texts = state.treatment.value;
+  const set = (some: Partial<TreatmentTexts>) => (state.treatment.value = { ...texts, ...some });
   const hint =
     ofJob === undefined ? undefined : `empty: the ${writeNumber(ofJob, 2, { decimalComma })} L of the open job`;
   const leaves = {
@@ -108,14 +113,14 @@ function Vessel({ name, unit, usual, texts, set }: VesselParts) {
 
 interface WaysParts {
   readonly asked: AskedTreatment;
-  readonly desk: PrepareDesk;
+  readonly state: PrepareState;
   readonly decimalComma: boolean;
 }
 
 const wayWords = { steam: 'Pressure steam', boil: 'Boil', bake: 'Bake' } as const;
 
-function Ways({ asked: { ways, chosen }, desk, decimalComma }: WaysParts) {
-  const choose = (way: TreatmentTexts['way']) => (desk.treatment.value = { ...desk.treatment.value, way });
+function Ways({ asked: { ways, chosen }, state, decimalComma }: WaysParts) {
+  const choose = (way: TreatmentTexts['way']) => (state.treatment.value = { ...state.treatment.value, way });
   return (
     <Table
       scroll="Ways side by side"

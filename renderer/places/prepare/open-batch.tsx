@@ -23,7 +23,7 @@ interface OpenBatchParts {
 }
 
 /** One batch: its label, its core log typed or pasted, and what that log proves. */
-export function OpenBatch({ view: { desk, context, job }, batch }: OpenBatchParts) {
+export function OpenBatch({ view: { state, context, job }, batch }: OpenBatchParts) {
   const [moistened, setMoistened] = useState(wasMoistened(batch));
   return (
     <article class={css['openBatch']} aria-label={`Batch ${batch.id}`}>
@@ -35,11 +35,11 @@ export function OpenBatch({ view: { desk, context, job }, batch }: OpenBatchPart
       </ul>
       <p class="links">
         <Link href={writePrepare(job?.id, 'cards', 'labels', batch.id)}>Its label on paper</Link>
-        <Button look="plain" onClick={() => desk.api.doAct('removeBatch', { batch: batch.id })}>
+        <Button look="plain" onClick={() => state.api.doAct('removeBatch', { batch: batch.id })}>
           Take this batch out
         </Button>
       </p>
-      <CoreLog api={desk.api} batch={batch} />
+      <CoreLog api={state.api} batch={batch} />
       {batch.aim === 'clean' && batch.way === 'bake' && (
         <Checkbox label="Moistened 16 h before" on={moistened} turn={setMoistened} />
       )}

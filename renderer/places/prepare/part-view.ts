@@ -1,10 +1,10 @@
 import type { BookContext } from '#renderer/books/book-api.ts';
 import type { Job } from '#shared-calc/records/records.ts';
-import type { PrepareDesk } from './prepare-desk.ts';
+import type { PrepareState } from './prepare-state.ts';
 
 /** The input of a part of the prep plan view. */
 export interface PartView {
-  readonly desk: PrepareDesk;
+  readonly state: PrepareState;
   readonly context: BookContext;
   readonly job: Job | undefined;
   /** A size, a batch or a card that the link names, and one of its items. */

@@ -12,7 +12,7 @@ import { saveAllPlans, saveJobPlan } from './save-calendar.ts';
 import { JobsPart } from './jobs-part.tsx';
 import { LeavesPart } from './leaves-part.tsx';
 import type { PartView } from './part-view.ts';
-import { openPrepareDesk } from './prepare-desk.ts';
+import { openPrepareState } from './prepare-state.ts';
 import type { JobApi } from '#renderer/store/job-api.ts';
 import { prepareParts, readPrepareRest, writePrepare, type PreparePartId } from '#renderer/frame/prepare-route.ts';
 import { Tabs } from '#renderer/kit/tabs.tsx';
@@ -25,13 +25,13 @@ import css from '#renderer/kit/part-page.module.css';
  * The prep plan: a job's dates, all jobs on one line, checks, leaves, the watch, what it took, and the printed cards.
  */
 export function preparePlace(api: JobApi): (route: Route) => PlaceView {
-  const desk = openPrepareDesk(api, window);
+  const state = openPrepareState(api, window);
   return ({ rest }) => {
     const context = contextNow(api);
     const asked = readPrepareRest(rest, context.records);
     if (asked.job !== undefined && asked.job !== api.job.peek()) queueMicrotask(() => api.openJob(asked.job ?? ''));
     const job = context.records.job.get(asked.job ?? api.job.value ?? '');
-    const view: PartView = { desk, context, job, of: asked.of, one: asked.one };
+    const view: PartView = { state, context, job, of: asked.of, one: asked.one };
     if (asked.part === 'cards' && isCard(asked.of)) return paperView(view, asked.of);
     return partView(view, asked.part);
   };

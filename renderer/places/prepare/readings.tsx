@@ -24,7 +24,7 @@ interface ReadingsParts {
 type Log = Result<readonly WatchReading[], readonly LogFault[]> | undefined;
 
 /** The watch of one size: its band, its readings typed or pasted, what they show, and who signs them. */
-export function Readings({ view: { desk, context, job }, size }: ReadingsParts) {
+export function Readings({ view: { state, context, job }, size }: ReadingsParts) {
   const kept = keptWatch(context.records, size.id);
   const { decimalComma } = context.workshop;
   const [text, setText] = useState(() => kept?.text ?? '');
@@ -35,7 +35,7 @@ export function Readings({ view: { desk, context, job }, size }: ReadingsParts) 
   const log: Log = useMemo(() => (text.trim() === '' ? undefined : readWatchLog(text)), [text]);
   const keep = () => {
     if (!job || !log?.ok || !band.ok) return setWrong('There is nothing to keep yet.');
-    return setWrong(desk.api.doAct('keepWatch', { job: job.id, column: size.key, readings: text, by }));
+    return setWrong(state.api.doAct('keepWatch', { job: job.id, column: size.key, readings: text, by }));
   };
   return (
     <section>

@@ -9,22 +9,22 @@ import { isHandedOver, isUnderWay, plannedJobs } from '#shared-calc/derive/plann
 import type { PartView } from './part-view.ts';
 
 /** The open job's dates as a calendar file. */
-export function saveJobPlan({ desk, context, job }: Pick<PartView, 'desk' | 'context' | 'job'>): void {
+export function saveJobPlan({ state, context, job }: Pick<PartView, 'state' | 'context' | 'job'>): void {
   if (!job) return;
   const worked = context.job(job.id);
   const plan = worked?.plan();
   if (!worked || !plan) return;
-  if (plan.ok) save({ desk, context }, `${job.id} ${job.title}`.trim(), entriesOf(plan.value, context.workshop.name));
-  else desk.api.refuse(sayNoPlan(worked, plan.fault));
+  if (plan.ok) save({ state, context }, `${job.id} ${job.title}`.trim(), entriesOf(plan.value, context.workshop.name));
+  else state.api.refuse(sayNoPlan(worked, plan.fault));
 }
 
 /** The dates of all jobs that are under way or with a client. */
-export function saveAllPlans({ desk, context }: Pick<PartView, 'desk' | 'context'>): void {
+export function saveAllPlans({ state, context }: Pick<PartView, 'state' | 'context'>): void {
   const passes = (job: JobPlan['job']) => isUnderWay(job) || isHandedOver(job);
   const { planned } = plannedJobs(context, passes);
   const entries = planned.flatMap((plan) => entriesOf(plan, context.workshop.name));
-  if (planned.length > 0) save({ desk, context }, 'All jobs', entries);
-  else desk.api.refuse('No job is under way or handed over: there is no date to save.');
+  if (planned.length > 0) save({ state, context }, 'All jobs', entries);
+  else state.api.refuse('No job is under way or handed over: there is no date to save.');
 }
 
 function entriesOf({ job, plan, care, lamps }: JobPlan, place: string): readonly CalendarEntry[] {
@@ -39,12 +39,12 @@ function entriesOf({ job, plan, care, lamps }: JobPlan, place: string): readonly
 }
 
 function save(
-  { desk, context }: Pick<PartView, 'desk' | 'context'>,
+  { state, context }: Pick<PartView, 'state' | 'context'>,
   name: string,
   entries: readonly CalendarEntry[],
 ): void {
   const file = fileName(`${name} prep plan`, 'ics');
   const text = calendarFile({ name: `${name}, ${context.workshop.name}`, stamp: new Date().toISOString(), entries });
   saveText(document, file, text, 'text/calendar;charset=utf-8');
-  desk.api.say(`${entries.length} dates are saved as ${file}.`);
+  state.api.say(`${entries.length} dates are saved as ${file}.`);
 }

@@ -10,7 +10,7 @@ import { houseLessons, plantLesson } from '#shared-calc/derive/house-lessons.ts'
 import { jobTook, type TookRow } from '#shared-calc/derive/job-took.ts';
 import { Lessons } from './lessons.tsx';
 import { OpenAJob } from './open-a-job.tsx';
-import type { PrepareDesk } from './prepare-desk.ts';
+import type { PrepareState } from './prepare-state.ts';
 import type { PartView } from './part-view.ts';
 import css from './prepare.module.css';
 import look from '#renderer/kit/part-page.module.css';
@@ -18,20 +18,20 @@ import { readMeasure } from '#shared-calc/read/read-measure.ts';
 import { said } from '#shared-calc/words/say-entry-fault.ts';
 
 /** What a job used compared with the plan, and what the last five jobs could teach the house. */
-export function TookPart({ desk, context, job }: PartView) {
+export function TookPart({ state, context, job }: PartView) {
   const worked = context.job(job?.id ?? '');
   if (!job || !worked) return <OpenAJob context={context} part="took" />;
   const took = jobTook(context, worked);
   return (
     <>
       <div class={look['twoColumns']}>
-        <Taken title="Minutes by task" rows={took.minutes} desk={desk} context={context} job={job} />
+        <Taken title="Minutes by task" rows={took.minutes} state={state} context={context} job={job} />
         <div>
-          <Taken title="What went in" rows={took.goods} desk={desk} context={context} job={job} />
-          <Taken title="After the handover" rows={took.after} desk={desk} context={context} job={job} />
+          <Taken title="What went in" rows={took.goods} state={state} context={context} job={job} />
+          <Taken title="After the handover" rows={took.after} state={state} context={context} job={job} />
         </div>
       </div>
-      <TeachTheHouse desk={desk} context={context} job={job} />
+      <TeachTheHouse state={state} context={context} job={job} />
     </>
   );
 }
@@ -39,12 +39,12 @@ export function TookPart({ desk, context, job }: PartView) {
 interface TakenParts {
   readonly title: string;
   readonly rows: readonly TookRow[];
-  readonly desk: PrepareDesk;
+  readonly state: PrepareState;
   readonly context: BookContext;
   readonly job: Job;
 }
 
-function Taken({ title, rows, desk, context, job }: TakenParts) {
+function Taken({ title, rows, state, context, job }: TakenParts) {
   const { display, workshop } = context;
   if (rows.length === 0) return null;
   const settle =
@@ -52,8 +52,8 @@ function Taken({ title, rows, desk, context, job }: TakenParts) {
     (text: string) => {
       const measure = { name: label, stored: unit, low: 0, high: 1_000_000, mayBeEmpty: true };
       const read = said(readMeasure(text, measure, workshop));
-      if (!read.ok) return desk.api.refuse(read.fault);
-      return desk.api.doAct('writeTook', { job: job.id, line, value: read.value ?? null });
+      if (!read.ok) return state.api.refuse(read.fault);
+      return state.api.doAct('writeTook', { job: job.id, line, value: read.value ?? null });
     };
   return (
     <section>
@@ -83,9 +83,9 @@ function plainText(figure: number, decimalComma: boolean): string {
   return decimalComma ? String(figure).replace('.', ',') : String(figure);
 }
 
-function TeachTheHouse({ desk, context, job }: Pick<TakenParts, 'desk' | 'context' | 'job'>) {
+function TeachTheHouse({ state, context, job }: Pick<TakenParts, 'state' | 'context' | 'job'>) {
   const { records, today } = context;
-  const reference = desk.reference.value ?? sizesOf(records, job.id)[0]?.tank ?? [...records.tank.keys()][0] ?? '';
+  const reference = state.reference.value ?? sizesOf(records, job.id)[0]?.tank ?? [...records.tank.keys()][0] ?? '';
   const lessons = useMemo(
     () => houseLessons(context, { recipe: job.recipe, reference }),
     [records, today, job.recipe, reference],
@@ -104,10 +104,10 @@ function TeachTheHouse({ desk, context, job }: Pick<TakenParts, 'desk' | 'contex
           label="Effect shown on"
           value={reference}
           options={tanks}
-          choose={(tank) => (desk.reference.value = tank)}
+          choose={(tank) => (state.reference.value = tank)}
         />
       </Fields>
-      <Lessons lessons={lessons} plants={plants} api={desk.api} context={context} recipe={job.recipe} />
+      <Lessons lessons={lessons} plants={plants} api={state.api} context={context} recipe={job.recipe} />
     </section>
   );
 }

@@ -28,12 +28,12 @@ import { draftQuote } from '#shared-calc/derive/draft-quote.ts';
 import { issuedFor, readIssued, revisionName, type ReadQuote } from './issued-quotes.ts';
 import { optionsList, OptionsView } from './options-view.tsx';
 import { quoteSeals } from './quote-seals.ts';
-import { DraftSlip, IssuedSlip } from './quote-slips.tsx';
+import { DraftPanel, IssuedPanel } from './quote-panels.tsx';
 import { TouchesView } from './touches-view.tsx';
 import '#renderer/books/books.css';
 import css from './quotes.module.css';
 
-interface Desk {
+interface QuotesState {
   readonly api: JobApi;
   readonly sealOf: ReturnType<typeof quoteSeals>;
   readonly asking: Signal<boolean>;
@@ -46,7 +46,7 @@ interface Desk {
  */
 export function quotesPlace(api: JobApi): (route: Route) => PlaceView {
   const keptDraft = memo<Result<QuoteBody, string>>();
-  const desk: Desk = {
+  const state: QuotesState = {
     api,
     sealOf: quoteSeals(crypto.subtle),
     asking: signal(false),
@@ -54,7 +54,7 @@ export function quotesPlace(api: JobApi): (route: Route) => PlaceView {
   };
   return ({ rest }) => {
     const context = contextNow(api);
-    return quoteNamed(desk, rest, context) ?? leafNamed(desk, rest, context);
+    return quoteNamed(state, rest, context) ?? leafNamed(state, rest, context);
   };
 }
 
@@ -72,24 +72,24 @@ function draftOf(context: BookContext, { id }: Job): Result<QuoteBody, string> {
 
 /** An issued quote, or a comparison of two, if the link names any. */
 function quoteNamed(
-  desk: Desk,
+  state: QuotesState,
   [what = '', one = '', other = '']: Route['rest'],
   context: BookContext,
 ): PlaceView | undefined {
   const { issuedQuote } = context.records;
   const quote = issuedQuote.get(what);
-  if (quote) return issuedView(desk, readIssued(quote), context);
+  if (quote) return issuedView(state, readIssued(quote), context);
   const [from, to] = [issuedQuote.get(one), issuedQuote.get(other)];
-  return what === 'changed' && from && to ? changedView(desk, [readIssued(from), readIssued(to)], context) : undefined;
+  return what === 'changed' && from && to ? changedView(state, [readIssued(from), readIssued(to)], context) : undefined;
 }
 
-function leafNamed(desk: Desk, [what = '', one = '']: Route['rest'], context: BookContext): PlaceView {
+function leafNamed(state: QuotesState, [what = '', one = '']: Route['rest'], context: BookContext): PlaceView {
   const { job: jobs } = context.records;
-  const job = jobs.get(what) ?? jobs.get(one) ?? jobs.get(desk.api.job.value ?? '');
+  const job = jobs.get(what) ?? jobs.get(one) ?? jobs.get(state.api.job.value ?? '');
   if (what === 'prices') return listView('new prices', context, 'prices', <TouchesView context={context} />);
   if (what === 'all' || !job)
-    return listView('all issued', context, 'all', <AllQuotes context={context} sealOf={desk.sealOf} />);
-  return what === 'options' ? optionsView(job, context) : draftView(desk, job, context);
+    return listView('all issued', context, 'all', <AllQuotes context={context} sealOf={state.sealOf} />);
+  return what === 'options' ? optionsView(job, context) : draftView(state, job, context);
 }
 
 const leaves = [
@@ -138,9 +138,9 @@ function listView(aside: string, { records }: BookContext, here: string, childre
   };
 }
 
-function draftView(desk: Desk, job: Job, context: BookContext): PlaceView {
-  const { api, asking, sealOf } = desk;
-  const draft = desk.draftOf(context, job);
+function draftView(state: QuotesState, job: Job, context: BookContext): PlaceView {
+  const { api, asking, sealOf } = state;
+  const draft = state.draftOf(context, job);
   const { display } = context;
   const none = draft.ok ? '' : draft.fault;
   const acts: readonly PlaceAct[] = draft.ok
@@ -170,7 +170,9 @@ function draftView(desk: Desk, job: Job, context: BookContext): PlaceView {
       </>,
       true,
     ),
-    slip: <DraftSlip job={job} body={draft.ok ? draft.value : undefined} context={context} api={api} sealOf={sealOf} />,
+    sidePanel: (
+      <DraftPanel job={job} body={draft.ok ? draft.value : undefined} context={context} api={api} sealOf={sealOf} />
+    ),
   };
 }
 
@@ -178,7 +180,7 @@ function csvAct({ sums, workshop }: QuoteBody, name: string): PlaceAct {
   return { label: 'Take out as CSV', run: () => downloadCsv(name, quoteCsv(sums, workshop, { inside: false })) };
 }
 
-function issuedView(desk: Desk, read: ReadQuote, context: BookContext): PlaceView {
+function issuedView(state: QuotesState, read: ReadQuote, context: BookContext): PlaceView {
   const { quote, body } = read;
   const name = revisionName(quote);
   return {
@@ -195,11 +197,11 @@ function issuedView(desk: Desk, read: ReadQuote, context: BookContext): PlaceVie
       ),
       true,
     ),
-    slip: <IssuedSlip of={read} context={context} sealOf={desk.sealOf} />,
+    sidePanel: <IssuedPanel of={read} context={context} sealOf={state.sealOf} />,
   };
 }
 
-function changedView(desk: Desk, [from, to]: readonly [ReadQuote, ReadQuote], context: BookContext): PlaceView {
+function changedView(state: QuotesState, [from, to]: readonly [ReadQuote, ReadQuote], context: BookContext): PlaceView {
   const quotes = to.quote.job === undefined ? [from, to] : issuedFor(context.records, to.quote.job);
   return {
     about: `${revisionName(from.quote)} to ${revisionName(to.quote)}`,
@@ -213,7 +215,7 @@ function changedView(desk: Desk, [from, to]: readonly [ReadQuote, ReadQuote], co
       <ChangedView from={from} to={to} quotes={quotes} context={context} />,
       false,
     ),
-    slip: <IssuedSlip of={to} context={context} sealOf={desk.sealOf} />,
+    sidePanel: <IssuedPanel of={to} context={context} sealOf={state.sealOf} />,
   };
 }
 

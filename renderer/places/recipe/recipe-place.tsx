@@ -6,9 +6,9 @@ import { EmptyNote } from '#renderer/kit/empty-note.tsx';
 import { findNamed, namedLines } from '#renderer/store/find-place.ts';
 import type { PageStore } from '#renderer/store/page-store.ts';
 import { openRecipeStore, type RecipeStore } from '#renderer/store/recipe-store.ts';
-import { LineSlip } from './line-slip.tsx';
+import { LinePanel } from './line-panel.tsx';
 import { RecipeList, type Editing } from './recipe-list.tsx';
-import { RecipeSlip } from './recipe-slip.tsx';
+import { RecipePanel } from './recipe-panel.tsx';
 import '#renderer/books/books.css';
 
 /** A house recipe's lines, edited in place, on a reference size; `#/recipe/H1`. */
@@ -31,11 +31,11 @@ export function recipePlace({ book, bench, clock }: PageStore): (route: Route) =
       aside: store.tank.value ? `worked on ${store.tank.value.id}` : 'no tank to work it on yet',
       acts: actsOf(book, store, editing),
       work: <RecipeList store={store} editing={editing} />,
-      slip:
+      sidePanel:
         store.chosen.value === undefined ? (
-          <RecipeSlip book={book} store={store} />
+          <RecipePanel book={book} store={store} />
         ) : (
-          <LineSlip key={store.faces.value.of(store.chosen.value)?.line.id} book={book} store={store} />
+          <LinePanel key={store.faces.value.of(store.chosen.value)?.line.id} book={book} store={store} />
         ),
       find: {
         label: 'Find a line',

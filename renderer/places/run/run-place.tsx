@@ -15,7 +15,7 @@ import { sayJobFault } from '#shared-calc/words/say-job-fault.ts';
 import { chosenRun, withCount } from '#shared-calc/buy/chosen-packs.ts';
 import { orderCsv } from '#shared-calc/papers/order-csv.ts';
 import { orderView } from './order-view.tsx';
-import { PackSlip } from './pack-slip.tsx';
+import { PackPanel } from './pack-panel.tsx';
 import { plantsOf } from './plants-of.ts';
 import { RunJobs, buyableJobs } from './run-jobs.tsx';
 import type { ShownRun } from './shown-run.ts';
@@ -25,7 +25,7 @@ import { SupplierBlock, type SupplierActs } from './supplier-block.tsx';
 import '#renderer/books/books.css';
 import css from './run.module.css';
 
-interface Desk {
+interface RunState {
   readonly api: JobApi;
   /** Jobs selected or deselected by hand. */
   readonly turned: Signal<ReadonlyMap<string, boolean>>;
@@ -33,10 +33,10 @@ interface Desk {
 
 /** One shopping run over jobs; `#/run/M01` shows the packs of a material, `#/run/order/S-hollin` a supplier's order. */
 export function runPlace(api: JobApi): (route: Route) => PlaceView {
-  const desk: Desk = { api, turned: signal(new Map()) };
+  const state: RunState = { api, turned: signal(new Map()) };
   return ({ rest: [what, supplier] }) => {
     const context = contextNow(api);
-    const jobs = chosenJobs(desk, context);
+    const jobs = chosenJobs(state, context);
     const facts = context.run({ jobs });
     const shown = facts.ok && jobs.length > 0 ? shownRun(facts.value, { jobs, context }) : undefined;
     const order = what === 'order' ? orderNamed(shown, supplier) : undefined;
@@ -45,14 +45,14 @@ export function runPlace(api: JobApi): (route: Route) => PlaceView {
     return {
       about: '',
       aside: jobs.length === 1 ? 'one job' : `${jobs.length} jobs`,
-      acts: runActs(desk, shown),
+      acts: runActs(state, shown),
       work: (
         <div class="place-page" tabIndex={0} role="region" aria-label="Shopping run">
-          <RunJobs records={context.records} chosen={jobs} turn={(job) => turnJob(desk, job, jobs)} />
-          {shown ? <Run shown={shown} desk={desk} material={what} /> : <NoRun fault={fault} />}
+          <RunJobs records={context.records} chosen={jobs} turn={(job) => turnJob(state, job, jobs)} />
+          {shown ? <Run shown={shown} state={state} material={what} /> : <NoRun fault={fault} />}
         </div>
       ),
-      ...(shown && { slip: <Slip shown={shown} desk={desk} material={what} /> }),
+      ...(shown && { sidePanel: <RunPanel shown={shown} state={state} material={what} /> }),
     };
   };
 }
@@ -67,14 +67,14 @@ function NoRun({ fault }: { readonly fault: string }) {
   return <EmptyNote>Choose jobs, and their needs are bought together.</EmptyNote>;
 }
 
-function chosenJobs({ turned }: Desk, { records }: BookContext): readonly string[] {
+function chosenJobs({ turned }: RunState, { records }: BookContext): readonly string[] {
   const due = new Set(jobsToBuy(records));
   return buyableJobs(records)
     .map(({ id }) => id)
     .filter((id) => turned.value.get(id) ?? due.has(id));
 }
 
-function turnJob({ turned }: Desk, job: string, chosen: readonly string[]): void {
+function turnJob({ turned }: RunState, job: string, chosen: readonly string[]): void {
   turned.value = new Map(turned.peek()).set(job, !chosen.includes(job));
 }
 
@@ -85,7 +85,7 @@ function shownRun(facts: JobsRun, { jobs, context }: Pick<ShownRun, 'jobs' | 'co
   return { jobs, facts, run, orders: supplierOrders(ordered, context.records), context };
 }
 
-function runActs({ api }: Desk, shown: ShownRun | undefined): readonly PlaceAct[] {
+function runActs({ api }: RunState, shown: ShownRun | undefined): readonly PlaceAct[] {
   const none = 'Choose a job first.';
   if (!shown)
     return [
@@ -108,18 +108,18 @@ function runActs({ api }: Desk, shown: ShownRun | undefined): readonly PlaceAct[
 
 interface RunParts {
   readonly shown: ShownRun;
-  readonly desk: Desk;
+  readonly state: RunState;
   readonly material: string | undefined;
 }
 
-function Run({ shown, desk, material }: RunParts) {
+function Run({ shown, state, material }: RunParts) {
   const { run, facts, orders, context, jobs } = shown;
   const orderByOf = (supplier: string) => orders.find((each) => each.supplier === supplier)?.orderBy;
   const acts: SupplierActs = {
     take: ({ material: of, pack }) => {
       const need = run.materials.find((each) => each.material === of);
       const had = need?.packs.find(({ id }) => id === pack.id)?.count ?? 0;
-      if (need) choose(desk, jobs, { material: of, counts: withCount(need, { id: pack.id, count: had + 1 }) });
+      if (need) choose(state, jobs, { material: of, counts: withCount(need, { id: pack.id, count: had + 1 }) });
     },
     csv: (supplier) => {
       const order = orders.find((each) => each.supplier === supplier);
@@ -154,22 +154,22 @@ function Run({ shown, desk, material }: RunParts) {
   );
 }
 
-function Slip({ shown: { run, facts, context, jobs }, desk, material }: RunParts) {
+function RunPanel({ shown: { run, facts, context, jobs }, state, material }: RunParts) {
   const need = run.materials.find((each) => each.material === material);
   return (
-    <PackSlip
+    <PackPanel
       need={need}
       packs={context.prices.goods.get(need?.material ?? '')?.packs ?? []}
       plants={need && plantsOf(need.material, facts.plants(), context.records)}
       context={context}
-      put={(of, id, count) => choose(desk, jobs, { material: of.material, counts: withCount(of, { id, count }) })}
-      back={(of) => choose(desk, jobs, { material: of, counts: undefined })}
+      put={(of, id, count) => choose(state, jobs, { material: of.material, counts: withCount(of, { id, count }) })}
+      back={(of) => choose(state, jobs, { material: of, counts: undefined })}
     />
   );
 }
 
 /** A choice is saved with the run over these jobs, and is undone like any edit. */
-function choose({ api }: Desk, jobs: readonly string[], chosen: Omit<ChosenPacks, 'jobs'>): string | undefined {
+function choose({ api }: RunState, jobs: readonly string[], chosen: Omit<ChosenPacks, 'jobs'>): string | undefined {
   const counts = chosen.counts ? Object.fromEntries(chosen.counts) : null;
   return api.doAct('choosePacks', { jobs: [...jobs], material: chosen.material, counts });
 }

@@ -7,7 +7,7 @@ import { jobAtHand, type JobApi } from '#renderer/store/job-api.ts';
 import { PutInDialog } from './put-in-dialog.tsx';
 import { ReceiveDialog } from './receive-dialog.tsx';
 import { storeRows, type StoreRow } from './store-rows.ts';
-import { StoreSlip } from './store-slip.tsx';
+import { StorePanel } from './store-panel.tsx';
 import { StoreTable } from './store-table.tsx';
 import '#renderer/books/books.css';
 
@@ -32,7 +32,7 @@ export function storePlace(api: JobApi): (route: Route) => PlaceView {
           {asked.value === 'receive' && <ReceiveDialog api={api} close={leave} />}
         </div>
       ),
-      slip: <StoreSlip row={row} context={context} api={api} />,
+      sidePanel: <StorePanel row={row} context={context} api={api} />,
       find: findIn(rows),
     };
   };

@@ -6,7 +6,7 @@ import type { Route } from '#renderer/frame/place-route.ts';
 import { importRecords } from '#shared-calc/acts/import-records.ts';
 import { previewRecords, sayHeadings } from '#renderer/files/import-preview.ts';
 import { tankTable } from './tank-rows.ts';
-import { TankSlip } from './tank-slip.tsx';
+import { TankPanel } from './tank-panel.tsx';
 
 /** Tanks by their inside measurements, each with its price. */
 export function tankBookPlace(api: BookApi): (route: Route) => PlaceView {
@@ -23,6 +23,6 @@ export function tankBookPlace(api: BookApi): (route: Route) => PlaceView {
     aside: 'inside sizes, glass to glass',
     acts: [{ label: 'Take in a list', run: list.open }],
     above: list.dialog,
-    slip: (row, context) => <TankSlip row={row} context={context} api={api} />,
+    sidePanel: (row, context) => <TankPanel row={row} context={context} api={api} />,
   });
 }

@@ -8,7 +8,7 @@ import { mountPage } from '#renderer/mount-page.tsx';
 import { WorkingPanel } from '#renderer/panel/working-panel.tsx';
 import { manySizes, standInBench } from './stand-in-bench.ts';
 import { DrawnShapes } from './drawn-shapes.tsx';
-import { drawnHelp, drawnSlip } from './stand-in-panel.ts';
+import { drawnHelp, drawnPanel } from './stand-in-panel.ts';
 
 /** The page over drawn figures, for looking at it before and beside the real store. */
 const count = Number(/^#\/bench\/(\d+)$/.exec(location.hash)?.[1] ?? 3);
@@ -75,9 +75,9 @@ mountPage({
             { label: 'Take a size', main: true, run: acts.takeSize },
           ],
           work: <BenchStrips view={bench.view} acts={acts} grid={stood} />,
-          slip: (
+          sidePanel: (
             <WorkingPanel
-              view={drawnSlip}
+              view={drawnPanel}
               acts={{
                 help: drawnHelp,
                 write: (text) => (text.includes('hieght') ? 'Nothing called so.' : undefined),

@@ -1,8 +1,8 @@
 import type { PanelView } from '#renderer/panel/panel-view.ts';
 import type { RuleHelp } from '#renderer/writing/rule-help.ts';
 
-/** The slip of one drawn box. */
-export const drawnSlip: PanelView = {
+/** The side panel of one drawn box. */
+export const drawnPanel: PanelView = {
   id: 'drain_gap T08',
   where: 'T08, Drainage',
   steppedFrom: [],

@@ -209,7 +209,7 @@ describe('Quotes', () => {
     const warned = await page.locator('dialog b').textContent();
     await page.locator('dialog').getByRole('button', { name: 'Issue' }).click();
     await page.waitForSelector('h2:has-text("Quote Q-0004, revision A")');
-    await page.waitForSelector('.slip .standing:has-text("as it was issued")');
+    await page.waitForSelector('.side-panel .standing:has-text("as it was issued")');
     const undo = await page.locator('.status').textContent();
     await page.context().close();
     expect([warned, undo?.includes('Q-0004')]).toEqual(['Issuing cannot be undone.', false]);
@@ -217,9 +217,9 @@ describe('Quotes', () => {
 
   test('an altered quote is named, here and on the list', async () => {
     const signs = await on('quotes/Q-0002A', async (page) => {
-      const slip = await page.locator('.slip .standing').first().textContent();
+      const sidePanel = await page.getByRole('complementary').locator('.standing').first().textContent();
       await goTo(page, 'quotes/all');
-      return [slip, await page.getByRole('row', { name: 'Q-0002 A' }).getByText('altered').textContent()];
+      return [sidePanel, await page.getByRole('row', { name: 'Q-0002 A' }).getByText('altered').textContent()];
     });
     expect(signs).toEqual(['altered since it was issued', 'altered since it was issued']);
   });
@@ -247,7 +247,7 @@ describe('Quotes', () => {
   test('on paper there is the paper and nothing else', async () => {
     const shown = await on('quotes/J02', async (page) => {
       await page.emulateMedia({ media: 'print' });
-      const parts = ['.rail', '.status', '.top', '.slip', '.leaves', '.paper'];
+      const parts = ['.rail', '.status', '.top', '.side-panel', '.leaves', '.paper'];
       return Promise.all(parts.map((part) => page.locator(part).first().isVisible()));
     });
     expect(shown).toEqual([false, false, false, false, false, true]);

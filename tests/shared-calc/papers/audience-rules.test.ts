@@ -5,7 +5,7 @@ import { audienceRules, peopleNear, protectedKinds } from '#shared-calc/papers/a
 const lead = 'School or centre health lead, public-health guidance';
 
 /** The words of the tables below. */
-const says = {
+const sentences = {
   unknown: 'Nobody has written down who is near the tank: ask for under-fives, people over 65 and weak immunity.',
   small: 'Under-fives come here: reptiles and amphibians should not be kept with them, nor in childcare rooms.',
   weak: 'People with weak immunity may come here: they keep away from the animals, the tank and its water.',
@@ -16,7 +16,7 @@ const says = {
   ask: 'Before animals are bought, moved or given away ask the wildlife authority; local invasive-species and disease rules too. Keep the papers of where they come from.',
 } as const;
 
-type Words = readonly (keyof typeof says)[];
+type Words = readonly (keyof typeof sentences)[];
 
 describe('audienceRules', () => {
   test.each<readonly [string, Words]>([
@@ -30,7 +30,7 @@ describe('audienceRules', () => {
     ['', ['unknown']],
     ['  ', ['unknown']],
   ])('%s', (audience, words) => {
-    expect(audienceRules({ audience }).map((each) => each.says)).toEqual(words.map((word) => says[word]));
+    expect(audienceRules({ audience }).map((each) => each.says)).toEqual(words.map((word) => sentences[word]));
   });
 
   test('the health lead decides, never the program', () => {
@@ -65,7 +65,7 @@ describe('protectedKinds', () => {
     ['', ['ask']],
   ])('%s: reminded of permits, and of whom to ask', (animals, words) => {
     expect(protectedKinds({ animals })).toEqual(
-      words.map((word) => ({ says: says[word], decides: 'Wildlife authority' })),
+      words.map((word) => ({ says: sentences[word], decides: 'Wildlife authority' })),
     );
   });
 

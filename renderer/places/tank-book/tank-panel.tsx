@@ -8,14 +8,14 @@ import { OutsideForm } from './outside-form.tsx';
 import type { TankRow } from './tank-rows.ts';
 import { floorArea, tankSection } from './tank-section.ts';
 
-interface TankSlipParts {
+interface TankPanelParts {
   readonly row: TankRow;
   readonly context: BookContext;
   readonly api: BookApi;
 }
 
 /** A tank drawn from its own measurements, its outside size, its prices, and the jobs that use it. */
-export function TankSlip({ row: { id, tank, pack }, context, api }: TankSlipParts) {
+export function TankPanel({ row: { id, tank, pack }, context, api }: TankPanelParts) {
   return (
     <>
       <header>

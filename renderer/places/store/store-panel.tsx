@@ -10,16 +10,16 @@ import { StockEntryCard } from './stock-entry-card.tsx';
 import type { StoreRow } from './store-rows.ts';
 import { said } from '#shared-calc/words/say-entry-fault.ts';
 
-interface SlipParts {
+interface PanelParts {
   readonly row: StoreRow | undefined;
   readonly context: BookContext;
   readonly api: JobApi;
 }
 
 /** One material: use some of it, reserve some for a job, and every bag of it in the Store. */
-export function StoreSlip({ row, context, api }: SlipParts) {
+export function StorePanel({ row, context, api }: PanelParts) {
   return (
-    <aside class="slip record" aria-label="About the chosen material" id="slip" tabIndex={-1}>
+    <aside class="side-panel record" aria-label="About the chosen material" id="side-panel" tabIndex={-1}>
       {row ? (
         <>
           <header>
@@ -41,7 +41,7 @@ export function StoreSlip({ row, context, api }: SlipParts) {
   );
 }
 
-function TakeOrKeep({ row, context: { records, display }, api }: SlipParts & { readonly row: StoreRow }) {
+function TakeOrKeep({ row, context: { records, display }, api }: PanelParts & { readonly row: StoreRow }) {
   const [text, setText] = useState('');
   const [job, setJob] = useState(api.job.peek() ?? '');
   const { material, unit } = row;

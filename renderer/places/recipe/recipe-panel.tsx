@@ -3,13 +3,13 @@ import { writeRoute } from '#renderer/frame/place-route.ts';
 import type { BookStore } from '#renderer/store/book-store.ts';
 import type { RecipeStore } from '#renderer/store/recipe-store.ts';
 
-interface SlipParts {
+interface PanelParts {
   readonly book: BookStore;
   readonly store: RecipeStore;
 }
 
 /** The recipe itself: which one, its title and note, and the size its figures are computed for. */
-export function RecipeSlip({ book, store }: SlipParts) {
+export function RecipePanel({ book, store }: PanelParts) {
   const recipe = store.recipe.value;
   if (!recipe) return null;
   const records = book.records.value;
@@ -20,7 +20,7 @@ export function RecipeSlip({ book, store }: SlipParts) {
   const tanks = [...records.tank.values()].map(({ id, label }) => ({ value: id, label: `${id} ${label}` }));
   const jobs = [...records.job.values()].filter((job) => job.recipe === recipe.id && job.state !== 'closed');
   return (
-    <aside class="slip record" aria-label="The recipe" id="slip" tabIndex={-1}>
+    <aside class="side-panel record" aria-label="The recipe" id="side-panel" tabIndex={-1}>
       <header>
         <p class="where">House recipe</p>
         <h2>

@@ -4,7 +4,7 @@ import type { JobApi } from '#renderer/store/job-api.ts';
 import { noTreatment, type TreatmentTexts } from './treatment-texts.ts';
 
 /** State of the prep plan view while the page is open. */
-export interface PrepareDesk {
+export interface PrepareState {
   readonly api: JobApi;
   /** Hours that one builder works a day, and number of tanks the workshop has room for at once. */
   readonly hoursADay: Signal<number>;
@@ -19,7 +19,7 @@ export interface PrepareDesk {
 const USUAL_HOURS = 8;
 const USUAL_PLACES = 4;
 
-export function openPrepareDesk(api: JobApi, page: Window): PrepareDesk {
+export function openPrepareState(api: JobApi, page: Window): PrepareState {
   const kept: Readonly<Record<'hoursADay' | 'places', KeptNumber>> = {
     hoursADay: keptNumber(page, 'hours a day', USUAL_HOURS),
     places: keptNumber(page, 'places for tanks', USUAL_PLACES),

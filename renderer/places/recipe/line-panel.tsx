@@ -16,15 +16,15 @@ import { RoleFields } from './role-fields.tsx';
 import { UseFields } from './use-fields.tsx';
 import css from './recipe-place.module.css';
 
-interface SlipParts {
+interface PanelParts {
   readonly book: BookStore;
   readonly store: RecipeStore;
 }
 
 /** Everything about one line of the recipe except its rule, which is edited in the list. */
-export function LineSlip({ book, store }: SlipParts) {
+export function LinePanel({ book, store }: PanelParts) {
   const face = store.faces.value.of(store.chosen.value ?? '');
-  if (!face) return <aside class="slip record" aria-label="The line" id="slip" tabIndex={-1} />;
+  if (!face) return <aside class="side-panel record" aria-label="The line" id="side-panel" tabIndex={-1} />;
   const { line, label } = face;
   const put: PutFields = (fields) => book.doAct('changeLine', { line: line.id, fields });
   const rename = (name: string) => {
@@ -33,7 +33,12 @@ export function LineSlip({ book, store }: SlipParts) {
     return refused;
   };
   return (
-    <aside class={`slip record ${css['lineSlip']}`} aria-label={`The line ${label}`} id="slip" tabIndex={-1}>
+    <aside
+      class={`side-panel record ${css['linePanel']}`}
+      aria-label={`The line ${label}`}
+      id="side-panel"
+      tabIndex={-1}
+    >
       <header>
         <p class="where">{line.section}</p>
         <h2>{label}</h2>
@@ -72,7 +77,7 @@ function Readers({ store, line }: { readonly store: RecipeStore; readonly line: 
   );
 }
 
-interface ActParts extends SlipParts {
+interface ActParts extends PanelParts {
   readonly face: LineFace;
 }
 

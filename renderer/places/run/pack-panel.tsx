@@ -10,7 +10,7 @@ import type { PlantOrder } from '#shared-calc/jobs/order-plants.ts';
 import type { ChosenMaterial } from '#shared-calc/buy/chosen-packs.ts';
 import css from './run.module.css';
 
-export interface PackSlipParts {
+export interface PackPanelParts {
   readonly need: ChosenMaterial | undefined;
   readonly packs: readonly PackOnSale[];
   /** Present if the material stands for a class of plants. */
@@ -21,9 +21,9 @@ export interface PackSlipParts {
 }
 
 /** One material of the run: its packs, chosen by hand if wanted, and what that costs compared with the best. */
-export function PackSlip({ need, ...parts }: PackSlipParts) {
+export function PackPanel({ need, ...parts }: PackPanelParts) {
   return (
-    <aside class="slip record" aria-label="About the chosen material" id="slip" tabIndex={-1}>
+    <aside class="side-panel record" aria-label="About the chosen material" id="side-panel" tabIndex={-1}>
       {need ? (
         <Packs key={need.material} need={need} {...parts} />
       ) : (
@@ -33,7 +33,7 @@ export function PackSlip({ need, ...parts }: PackSlipParts) {
   );
 }
 
-function Packs({ need, packs, plants, context, put, back }: PackSlipParts & { readonly need: ChosenMaterial }) {
+function Packs({ need, packs, plants, context, put, back }: PackPanelParts & { readonly need: ChosenMaterial }) {
   const { workshop, display } = context;
   const money = (coins: number) => `${showCoins(coins, workshop)}\u00a0${workshop.currency}`;
   return (
@@ -64,7 +64,7 @@ function Packs({ need, packs, plants, context, put, back }: PackSlipParts & { re
   );
 }
 
-type CountsParts = Omit<PackSlipParts, 'need' | 'plants'> & { readonly need: ChosenMaterial };
+type CountsParts = Omit<PackPanelParts, 'need' | 'plants'> & { readonly need: ChosenMaterial };
 
 function PackCounts({ need, packs, context: { workshop, display }, put, back }: CountsParts) {
   const money = (coins: number) => `${showCoins(coins, workshop)}\u00a0${workshop.currency}`;

@@ -10,14 +10,14 @@ import type { Material, Pack } from '#shared-calc/records/records.ts';
 import type { MaterialRow } from './material-rows.ts';
 import { said } from '#shared-calc/words/say-entry-fault.ts';
 
-interface MaterialSlipParts {
+interface MaterialPanelParts {
   readonly row: MaterialRow;
   readonly context: BookContext;
   readonly api: BookApi;
 }
 
 /** A material's packs, each with its past, present and future prices. */
-export function MaterialSlip({ row: { id, material, packs }, context, api }: MaterialSlipParts) {
+export function MaterialPanel({ row: { id, material, packs }, context, api }: MaterialPanelParts) {
   const sayPack = ({ amount }: Pack) => `${cleanNoise(amount)} ${material.unit}`;
   const remove = (pack: Pack) => api.doAct('remove', { kind: 'pack', id: pack.id });
   return (

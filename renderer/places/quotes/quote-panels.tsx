@@ -14,12 +14,12 @@ import { Revisions } from './revisions.tsx';
 import { SealSign } from './seal-sign.tsx';
 import css from './quotes.module.css';
 
-interface SlipParts {
+interface PanelParts {
   readonly context: BookContext;
   readonly sealOf: ReturnType<typeof quoteSeals>;
 }
 
-interface DraftSlipParts extends SlipParts {
+interface DraftPanelParts extends PanelParts {
   readonly job: Job;
   /** Absent while it cannot be computed. */
   readonly body: QuoteBody | undefined;
@@ -32,11 +32,11 @@ const bases = [
 ];
 
 /** The side panel of a draft quote: what it costs us, and what can be added to it. */
-export function DraftSlip({ job, body, context, api, sealOf }: DraftSlipParts) {
+export function DraftPanel({ job, body, context, api, sealOf }: DraftPanelParts) {
   const choose = (basis: string) =>
     void api.doAct('writeJob', { job: job.id, fields: { basis: basis === 'packs' ? 'packs' : 'used' } });
   return (
-    <aside class="slip record" aria-label="About the quote, for us alone" id="slip" tabIndex={-1}>
+    <aside class="side-panel record" aria-label="About the quote, for us alone" id="side-panel" tabIndex={-1}>
       <header>
         <p class="where">
           {job.id}, {job.state}
@@ -52,11 +52,11 @@ export function DraftSlip({ job, body, context, api, sealOf }: DraftSlipParts) {
 }
 
 /** The side panel of an issued quote: its seal, what it cost us, and the other quotes of its job. */
-export function IssuedSlip({ of: { quote, body }, context, sealOf }: SlipParts & { readonly of: ReadQuote }) {
+export function IssuedPanel({ of: { quote, body }, context, sealOf }: PanelParts & { readonly of: ReadQuote }) {
   const seal = sealOf(quote);
   const isOver = body !== undefined && body.validUntil < context.today;
   return (
-    <aside class="slip record" aria-label="About the issued quote, for us alone" id="slip" tabIndex={-1}>
+    <aside class="side-panel record" aria-label="About the issued quote, for us alone" id="side-panel" tabIndex={-1}>
       <header>
         <p class="where">issued {paperDay(quote.issuedOn)}</p>
         <h2>{revisionName(quote)}</h2>
