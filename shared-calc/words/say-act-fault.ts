@@ -123,7 +123,6 @@ function sayNeed(need: Need): Against {
   }
 }
 
-/** What stops an act, and why. */
 export interface Against {
   readonly what: string;
   readonly why: string;

@@ -5,7 +5,6 @@ import type { Called } from './called.ts';
 import { calledByLines } from './called-by-words.ts';
 import { sayOrderFault } from './say-order-fault.ts';
 
-/** Why an order has no dates, in one sentence. */
 export function sayPlanFault(fault: PlanFault, called?: Called): string {
   switch (fault.kind) {
     case 'no-amount-yet':

@@ -1,7 +1,6 @@
 import type { UseFault } from '#shared-calc/acts/move-use.ts';
 import { nounOf, useOf, type UseName } from '#shared-calc/fields/uses.ts';
 
-/** Why a use cannot be moved to a line. */
 export function sayUseFault({ use, line, wanted, given }: UseFault): string {
   return `The program reads ${nounOf(use)} as a ${wanted}, and ${line} is a ${given}.`;
 }
