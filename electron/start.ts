@@ -11,7 +11,7 @@ import { findDesktopProgram } from '#electron/host/desktop-program.ts';
 import { hasScreen } from '#electron/host/open-browser.ts';
 import { desktopBundles } from './desktop-bundles.ts';
 
-/** `npm start`: the desktop window where its program can be had, else the same page on a loopback address. */
+/** `npm start`: the desktop window if Electron is available, otherwise the same page on a loopback address. */
 const given = readArguments(process.argv.slice(2), startCommand.options);
 if (given.ok) process.exitCode = await start(given.value);
 else {

@@ -1,4 +1,4 @@
-/** The part of vitest's JSON report that the count is made from. */
+/** The part of vitest's JSON report that is counted. */
 export interface TestReport {
   readonly numPassedTests: number;
   readonly numFailedTests: number;
@@ -18,7 +18,7 @@ export interface Count {
   readonly skipped: number;
 }
 
-/** Counts a report. A file that could not be read holds no tests, so it counts as one failure itself. */
+/** Counts a report. A file that could not be loaded holds no tests, so it counts as one failure. */
 export function countReport(report: TestReport): Count {
   const fallen = report.testResults.filter(
     (file) => file.status === 'failed' && !file.assertionResults.some((each) => each.status === 'failed'),
@@ -30,7 +30,7 @@ export function countReport(report: TestReport): Count {
   };
 }
 
-/** A run that ended badly is never counted green, whatever its report says. */
+/** A run with a non-zero exit code never counts as green, whatever its report says. */
 export function countEnding(count: Count, exitCode: number): Count {
   const green = count.failed === 0;
   return exitCode !== 0 && green ? { ...count, failed: 1 } : count;

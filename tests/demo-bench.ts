@@ -10,12 +10,12 @@ import { mapKinds, type RecordKind, type Records } from '#shared-calc/records/re
 import { workshopOf } from '#shared-calc/records/workshop-of.ts';
 import { demoFiles, readDemo, readDemoRecipe, type DemoKind } from '#tests/fixtures/demo/read-demo.ts';
 
-/** The day the demo's figures are tried on: its prices hold from the first of that month. */
+/** The date for the demo's figures: its prices are valid from the first of that month. */
 export const DEMO_DAY = '2027-03-08';
 
 export const demoRecipes = ['H1', 'H2', 'H3', 'H4'] as const;
 
-/** The demo workshop as records in memory, as a book would hand them out. */
+/** The demo workshop as records in memory, as a book returns them. */
 export function demoRecords(): Records {
   const recipes = demoRecipes.map(readDemoRecipe);
   const lists: Partial<Record<RecordKind, readonly { readonly id: string }[]>> = {
@@ -38,7 +38,7 @@ export function demoBench(order: DemoOrder, records: Records = demoRecords()): L
   return openBench(demoInput(order, records));
 }
 
-/** The same, worked once and not followed. */
+/** The same, computed once and not updated. */
 export function demoOnce(order: DemoOrder, records: Records = demoRecords()): Bench {
   return onceBench(demoInput(order, records));
 }
@@ -58,7 +58,7 @@ export function demoColumn(records: Records, code: string, locals: Readonly<Reco
   return { key: code, tank, label: '', count: 1, locals: new Map(Object.entries(locals)) };
 }
 
-/** The demo's prices and rules on its day. */
+/** The demo's prices and rules on that date. */
 export function demoPricing(records: Records = demoRecords()): Pricing {
   const workshop = workshopOf(records);
   return {

@@ -61,7 +61,7 @@ function partsOfJob(derived: Derived, job: DerivedJob) {
   };
 }
 
-/** A map is empty as JSON. */
+/** As an array, because a map is empty as JSON. */
 function entriesOf<V>(worked: Result<ReadonlyMap<string, V>, unknown>) {
   return worked.ok ? [...worked.value] : worked;
 }
@@ -72,7 +72,7 @@ function planOf(worked: Result<JobPlan, unknown>) {
 
 type Edit = (records: Records, pick: number) => Records;
 
-/** The records with one of a kind written anew. */
+/** The records with one record of a kind rewritten. */
 function rewritten<K extends keyof Records>(kind: K, write: (record: never, pick: number) => object): Edit {
   return (records, pick) => {
     const table = new Map<string, unknown>(records[kind]);
@@ -139,7 +139,7 @@ const edits: readonly Edit[] = [
   removed('closedDay'),
 ];
 
-/** After any run of changes an updated derivation says the same as a fresh one, part by part. */
+/** After any sequence of changes an updated derivation equals a fresh one, part by part. */
 export function updatedEqualsFresh(runs: number): void {
   const start = libraryJob();
   fc.assert(

@@ -36,7 +36,7 @@ import { workshopOf } from '#shared-calc/records/workshop-of.ts';
 import { nextActOf } from '#shared-calc/jobs/next-act.ts';
 import { DEMO_DAY } from '#tests/demo-bench.ts';
 
-/** Everything that is shown or printed of a job, as plain data. */
+/** Everything shown or printed about a job, as plain data. */
 export function everyView(records: Records, id: string): Readonly<Record<string, unknown>> {
   const job = records.job.get(id);
   if (!job) throw new Error(`no job ${id}`);

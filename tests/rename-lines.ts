@@ -6,10 +6,10 @@ import type { Line, Records } from '#shared-calc/records/records.ts';
 import { sayActFault } from '#shared-calc/words/say-act-fault.ts';
 import { DEMO_DAY, demoRecords } from '#tests/demo-bench.ts';
 
-/** The ending that every new name has, taken away again before names are compared. */
+/** The suffix of every new name; it is removed before names are compared. */
 const RENAMED = '_zz';
 
-/** The demo workshop with a job of a recipe more. */
+/** The demo workshop with one more job, of the given recipe. */
 export function withJobOf(
   recipe: string,
   tanks: readonly string[],
@@ -27,7 +27,7 @@ export function withJobOf(
   return { records: applyChange(records, made.value.change), job: made.value.job };
 }
 
-/** The records with another name for a line, as the recipe place writes it. */
+/** The records with a line renamed, as the recipe view does it. */
 export function renamed(records: Records, line: Line): Records {
   const { name } = records.line.get(line.id) ?? line;
   const change = renameLine.run(derive(records, DEMO_DAY), { line: line.id, name: `${name}${RENAMED}` });
@@ -35,7 +35,7 @@ export function renamed(records: Records, line: Line): Records {
   return applyChange(records, change.value);
 }
 
-/** Plain data with names as they were, in names, rules, braces and labels alike. */
+/** Plain data with the old names restored, in names, rules, braces and labels. */
 export function asBefore(views: unknown): unknown {
   return JSON.parse(JSON.stringify(views).replaceAll(RENAMED, '').replaceAll(RENAMED.replace('_', ' '), ''));
 }

@@ -8,8 +8,8 @@ import { bringBrowser } from '#tests/browser/find-browser.ts';
 import { closingLine, countEnding, countReport, type Count } from '#tests/closing-line.ts';
 
 /*
- * `npm test`: brings what the tests need, runs them, and ends with `N passed, N failed`.
- * Arguments go on to vitest; `--long` takes the slow tests of tests/long instead of the usual ones.
+ * `npm test`: prepares what the tests need, runs them, and ends with `N passed, N failed`.
+ * Arguments are passed on to vitest; `--long` runs the slow tests of tests/long instead of the usual ones.
  */
 
 const root = fileURLToPath(new URL('..', import.meta.url));
@@ -26,7 +26,7 @@ const Report = z.object({
 });
 
 const pageFault = buildPage();
-// Where no browser can be had, every file of tests that needs one fails by itself and says so.
+// Without a browser, every test file that needs one fails by itself and says so.
 if (runs('tests/browser') || runs('tests/renderer')) await bringBrowser(console.log);
 const count = runVitest();
 const failed = count.failed + pageFault.failed;
@@ -43,7 +43,7 @@ function buildPage(): Count {
   return { ...nothing, failed: 1 };
 }
 
-/** Whether tests of a folder may run: all do, unless the command line names others. */
+/** Whether tests of a folder may run: all may, unless the command line names others. */
 function runs(folder: string): boolean {
   const named = asked.filter((each) => each.startsWith('tests/'));
   return named.length === 0 || named.some((each) => each.startsWith(folder));

@@ -93,7 +93,7 @@ function wantRedo(state: BookState, present: Present, onRevision?: number): Resu
   return change.ok ? wantStep('redo', change.value, present, onRevision) : change;
 }
 
-/** Rejects undo and redo where the client's revision is stale. */
+/** Rejects undo and redo if the client's revision is stale. */
 function wantStep(
   kind: JournalKind,
   change: Change,

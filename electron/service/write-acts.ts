@@ -55,7 +55,7 @@ function writtenOf(session: Session, entries: readonly Entry[], step: Step | 'no
   return { info: session.info().value, others, ...(change && { change }) };
 }
 
-/** A change that says what stands already writes no revision. */
+/** A change equal to the stored records gets no revision. */
 function changesNothing({ added, updated, removed }: Change): boolean {
   return added.length + removed.length === 0 && updated.every(({ from, to }) => sameData(from, to));
 }

@@ -6,7 +6,7 @@ import type { BoxChange, BoxPlace } from './view-model.ts';
 export interface BenchActs {
   /** Writes all cells as one labelled change. Returns a sentence if it is refused; then nothing was written. */
   readonly write: (changes: readonly BoxChange[]) => string | undefined;
-  /** Delete: local values go back to the house. */
+  /** Delete: local values return to the house values. */
   readonly clear: (places: readonly BoxPlace[]) => void;
   /** Shows in the status line what failed, with its cure. */
   readonly refuse: (sentence: string) => void;

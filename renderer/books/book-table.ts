@@ -31,7 +31,7 @@ export interface BookColumn<Row> {
   readonly flag?: (row: Row) => BookFlag | undefined;
   /** Words that are allowed here. */
   readonly options?: readonly string[];
-  /** Left out where the field is worked or stays as it was made; then `closed` says why. */
+  /** Absent if the field is computed or cannot change after it is made; then `closed` says why. */
   readonly write?: (row: Row, text: string) => Result<Change, string>;
   readonly closed?: string;
 }
@@ -48,7 +48,7 @@ export interface MadeRow {
   readonly change: Change;
 }
 
-/** A book as one table: where its rows come from, and what may be done with them. */
+/** A book as one table: the source of its rows, and the acts on them. */
 export interface BookTable<Row extends BookRow> {
   /** For screen readers: "Tank book, one tank a row". */
   readonly label: string;

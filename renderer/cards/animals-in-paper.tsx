@@ -13,7 +13,7 @@ export interface AnimalsInParts {
   readonly card: AnimalsInCard;
 }
 
-/** When animals go in, what must be so before, and the days on which somebody looks. */
+/** When animals go in, what must be true before, and the dates of the checks. */
 export function AnimalsInPaper({ title, letterhead, card }: AnimalsInParts) {
   return (
     <Paper label="Animals-in plan" foot={`Animals-in plan, ${title}`} look="large">

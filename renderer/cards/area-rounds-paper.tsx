@@ -13,7 +13,7 @@ export interface AreaRoundsParts {
   readonly areas: readonly AreaCare[];
 }
 
-/** Visits of all tanks that stand with clients, by area and week: what is driven in one round. */
+/** Visits to all tanks at clients, by area and week, so that one round covers them. */
 export function AreaRoundsPaper({ letterhead, areas }: AreaRoundsParts) {
   return (
     <Paper label="Care calendar by area" foot="Care calendar by area" look="large">

@@ -7,7 +7,7 @@ export interface BatchLabelsParts {
   readonly labels: readonly { readonly id: string; readonly lines: readonly string[] }[];
 }
 
-/** Labels of treated batches, two abreast, to be cut out. */
+/** Labels of treated batches in two columns, to be cut out. */
 export function BatchLabelsPaper({ labels }: BatchLabelsParts) {
   return (
     <Paper label="Batch labels" foot="Batch labels" look="large">

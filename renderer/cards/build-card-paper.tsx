@@ -13,7 +13,7 @@ export interface BuildCardParts {
   readonly cards: readonly BuildCard[];
 }
 
-/** A card a size, in the order in which it is built: what goes in, how deep, and what to mind. */
+/** One card a size, in build order: what goes in, how deep, and what to mind. */
 export function BuildCardPaper({ title, letterhead, cards }: BuildCardParts) {
   return (
     <Paper label="Build card" foot={`Build card, ${title}`} look="large">

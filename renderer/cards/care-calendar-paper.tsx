@@ -18,7 +18,7 @@ export interface CareCalendarParts {
   readonly lamps: { readonly from: Day; readonly to: Day } | undefined;
 }
 
-/** The first year of a tank: our visits, draining and refilling by day, and when the lamps are due. */
+/** The first year of a tank: visits, draining and refilling by day, and when the lamps are due. */
 export function CareCalendarPaper({ title, letterhead, handover, visits, sizes, lamps }: CareCalendarParts) {
   return (
     <Paper label="Care calendar" foot={`Care calendar, ${title}`} look="large">

@@ -8,11 +8,11 @@ type Said = Pick<StepCaution, 'caution' | 'decides'> & Partial<StepCaution>;
 
 interface ListParts {
   readonly cautions: readonly Said[];
-  /** Each begins with what it is about. */
+  /** Each caution starts with its subject. */
   readonly named?: boolean;
 }
 
-/** Cautions where the act happens, each with who decides; said once where the next is theirs too. */
+/** Cautions at the step they apply to, each with who decides. Neighbours with the same decider name it once. */
 export function CautionList({ cautions, named = false }: ListParts) {
   if (cautions.length === 0) return null;
   return (
@@ -32,7 +32,7 @@ export function CautionList({ cautions, named = false }: ListParts) {
   );
 }
 
-/** Neighbours that the same people decide about, together. */
+/** Groups neighbours with the same decider. */
 function byDecider(cautions: readonly Said[]): readonly (readonly [Said, ...Said[]])[] {
   const groups: [Said, ...Said[]][] = [];
   for (const each of cautions) {
@@ -49,7 +49,10 @@ interface MindedParts extends ListParts {
   readonly protection: readonly Reminder[];
 }
 
-/** What to mind; the cautions about people at risk and about trade stand with who is near this tank and what lives in it. */
+/**
+ * What to mind. Cautions about people at risk and about trade are listed with who is near this tank and what lives in
+ * it.
+ */
 export function Minded({ cautions, audience, protection, named = false }: MindedParts) {
   const of = (wanted: string) => cautions.filter(({ step }) => step === wanted);
   const others = cautions.filter(({ step }) => step !== 'enquiry' && step !== 'animal choice');

@@ -16,7 +16,7 @@ export interface HandoverParts {
   readonly cards: readonly HandoverCard[];
 }
 
-/** The one page that hangs beside a tank, one a size. */
+/** The one page that hangs next to a tank, one a size. */
 export function HandoverCardPaper({ title, letterhead, cards }: HandoverParts) {
   return (
     <Paper label="Handover card" foot={`Handover card, ${title}`} look="hung">
@@ -82,7 +82,7 @@ interface RunInParts {
   readonly rows: readonly (readonly [what: string, says: string, decided?: string])[];
 }
 
-/** Rows whose words follow what they are about on the same line. */
+/** Rows with title and words on the same line. */
 function RunIn({ title, rows }: RunInParts) {
   return (
     <section>
@@ -101,18 +101,18 @@ function RunIn({ title, rows }: RunInParts) {
   );
 }
 
-/** A sign that says a caution in full says who decides too. */
+/** A sign that shows a caution in full also names who decides. */
 function signRow({ sign, act, step }: HandoverSign, { cautions }: HandoverCard): RunInParts['rows'][number] {
   const caution = cautions.find((each) => each.step === step);
   return caution ? [sign, act, whoDecides(caution.decides)] : [sign, act];
 }
 
-/** A caution that no sign has said in full. */
+/** A caution that no sign shows in full. */
 function isStillToSay({ notNormal }: HandoverCard): (caution: StepCaution) => boolean {
   return ({ step }) => notNormal.every((sign) => sign.step !== step);
 }
 
-/** The next visit first, with its weekday; visits of one sort together. */
+/** The next visit first, with its weekday; visits of one kind together. */
 function visitRows({ visits }: HandoverCard): RunInParts['rows'] {
   return [...Map.groupBy(visits, ({ act }) => act)].map(([act, same]) => [
     careWords[act] ?? act,

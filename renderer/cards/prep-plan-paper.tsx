@@ -13,7 +13,7 @@ export interface PrepPlanParts {
   readonly rows: readonly PrepRow[];
 }
 
-/** What to order, treat, glue, blend and start, day by day, with what to mind at each. */
+/** What to order, treat, glue, blend and start, day by day, with the cautions of each. */
 export function PrepPlanPaper({ title, letterhead, says, rows }: PrepPlanParts) {
   return (
     <Paper label="Prep plan" foot={`Prep plan, ${title}`} look="large">

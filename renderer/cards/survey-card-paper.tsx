@@ -11,7 +11,7 @@ export interface SurveyCardParts {
   readonly card: SurveyCard;
 }
 
-/** What is measured and asked on site, to be written in there. */
+/** What to measure and ask on site, with space to write. */
 export function SurveyCardPaper({ title, letterhead, card }: SurveyCardParts) {
   return (
     <Paper label="Survey card" foot={`Survey card, ${title}`} look="large">

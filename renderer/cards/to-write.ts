@@ -1,6 +1,6 @@
 import type { Column } from '#renderer/kit/table.tsx';
 
-/** A column that is left empty for the pen. */
+/** An empty column to write in by hand. */
 export function toWrite(head: string): Column<unknown> {
   return { head, cell: () => '' };
 }

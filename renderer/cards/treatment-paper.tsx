@@ -15,7 +15,7 @@ export interface TreatmentParts {
   readonly card: TreatmentCard;
 }
 
-/** One way of treating leaves, to stand by: a table of minutes and boxes, batch by batch. */
+/** One method of treating leaves, for use during the work: a table of minutes and boxes, batch by batch. */
 export function TreatmentPaper({ letterhead, what, at, card }: TreatmentParts) {
   return (
     <Paper label="Leaf treatment" foot={`Leaf treatment, ${what}`} look="large">

@@ -12,7 +12,7 @@ export interface WatchCardParts {
   readonly cards: readonly WatchCard[];
 }
 
-/** Readings of 24 to 72 h with the lamps on, a card a size, to be written in and signed. */
+/** Readings over 24 to 72 h with the lamps on: one card a size, to be filled in and signed. */
 export function WatchCardPaper({ title, letterhead, cards }: WatchCardParts) {
   return (
     <Paper label="Commissioning watch" foot={`Commissioning watch, ${title}`} look="large">

@@ -22,7 +22,7 @@ export interface SectionFigures {
   readonly capping: number | undefined;
   readonly beadWidth: number | undefined;
   readonly beadHeight: number | undefined;
-  /** Negative where the layers leave no room under the dam. */
+  /** Negative if the layers leave no room under the dam. */
   readonly soilFront: number | undefined;
   readonly soilRise: number | undefined;
   readonly litter: number | undefined;

@@ -5,19 +5,19 @@ import { Fault } from './note.tsx';
 
 interface AskParts {
   readonly title: string;
-  /** What the main act says. */
+  /** Label of the main button. */
   readonly does: string;
-  /** Does it; `true` where it was done and the dialog may go. */
+  /** Runs the act; `true` if it succeeded and the dialog can close. */
   readonly run: () => boolean | Promise<boolean>;
-  /** Why it was not done. */
+  /** Why it failed. */
   readonly wrong: string | undefined;
   readonly disabled?: boolean;
   readonly close: () => void;
-  /** Is handed the main act, for fields that take Enter. */
+  /** Receives the main act, for fields that submit with Enter. */
   readonly children: (enter: () => void) => ComponentChildren;
 }
 
-/** Asks for something: one main act, what is wrong with it, and leaving it. */
+/** A dialog for input: one main act, the reason if it failed, and a way to cancel. */
 export function AskDialog({ title, does, run, wrong, disabled = false, close, children }: AskParts) {
   return (
     <Dialog title={title} close={close}>

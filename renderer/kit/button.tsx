@@ -2,7 +2,7 @@ import type { ComponentChildren, ComponentProps } from 'preact';
 import css from './button.module.css';
 
 interface ButtonParts extends Omit<ComponentProps<'button'>, 'class' | 'className' | 'style'> {
-  /** `main` is the act of its place or dialog; `plain` reads like a link and stands in a sentence or a row. */
+  /** `main` is the main act of its view or dialog; `plain` looks like a link, for use in a sentence or a row. */
   readonly look?: 'framed' | 'main' | 'plain';
 }
 
@@ -11,12 +11,12 @@ export function Button({ look = 'framed', ...rest }: ButtonParts) {
 }
 
 interface ButtonsParts {
-  /** Stands clear of what is above it. */
+  /** Adds space above. */
   readonly apart?: boolean;
   readonly children: ComponentChildren;
 }
 
-/** Buttons side by side, at the end of what they act on. */
+/** Buttons in a row, after what they act on. */
 export function Buttons({ apart = false, children }: ButtonsParts) {
   return <div class={apart ? `${css['row']} ${css['apart']}` : css['row']}>{children}</div>;
 }

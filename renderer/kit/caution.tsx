@@ -5,7 +5,7 @@ interface CautionParts {
   readonly children: ComponentChildren;
   /** Who decides, in a sentence. */
   readonly decides?: string | undefined;
-  /** What else there is to know, in a sentence. */
+  /** A further note, in a sentence. */
   readonly note?: string;
   readonly role?: 'alert' | 'status';
 }
@@ -21,7 +21,7 @@ export function Caution({ children, decides, note, role }: CautionParts) {
   );
 }
 
-/** A part of a panel or a page that is one caution. */
+/** A section of a panel or a page that is one caution. */
 export function CautionPart({ children, decides }: Pick<CautionParts, 'children' | 'decides'>) {
   return (
     <section class={css['caution']}>
@@ -32,7 +32,7 @@ export function CautionPart({ children, decides }: Pick<CautionParts, 'children'
   );
 }
 
-/** Cautions one under the other. */
+/** Cautions in a column. */
 export function Cautions({ children }: { readonly children: ComponentChildren }) {
   return <div class={css['cautions']}>{children}</div>;
 }

@@ -8,7 +8,7 @@ interface CheckboxParts {
   readonly turn: (on: boolean) => void;
 }
 
-/** A box to tick with its words. */
+/** A checkbox with its label. */
 export function Checkbox({ label, on, closed = false, turn }: CheckboxParts) {
   return (
     <label class={css['line']}>
@@ -19,14 +19,14 @@ export function Checkbox({ label, on, closed = false, turn }: CheckboxParts) {
 }
 
 interface RadioParts {
-  /** The same for all of which one is chosen. */
+  /** The same for all options of one choice. */
   readonly name: string;
   readonly label: string;
   readonly on: boolean;
   readonly choose: () => void;
 }
 
-/** One of several. */
+/** One option of a choice. */
 export function Radio({ name, label, on, choose }: RadioParts) {
   return (
     <label class={css['line']}>

@@ -5,16 +5,16 @@ import css from './dialog.module.css';
 
 interface DialogParts {
   readonly title: string;
-  /** What stands in it has a heading of its own. */
+  /** The content has its own heading. */
   readonly titled?: boolean;
   readonly wide?: boolean;
-  /** Called once it is closed, by Escape too. */
+  /** Called after it is closed, also by Escape. */
   readonly close: () => void;
-  /** Is handed what closes it. */
+  /** Receives the function that closes it. */
   readonly children: (leave: () => void) => ComponentChildren;
 }
 
-/** Stands over the page, open as soon as it is drawn: the keys that follow are already its own. */
+/** A modal dialog, opened in the same frame: it receives the next key press. */
 export function Dialog({ title, titled = false, wide = false, close, children }: DialogParts) {
   const id = useOwnId();
   const dialog = useRef<HTMLDialogElement>(null);
@@ -34,7 +34,7 @@ interface ScrollParts {
   readonly children: ComponentChildren;
 }
 
-/** What is long scrolls within its dialog. */
+/** Long content scrolls within its dialog. */
 export function DialogScroll({ label, class: look, children }: ScrollParts) {
   return (
     <div

@@ -1,7 +1,7 @@
 import type { ComponentChildren } from 'preact';
 import css from './empty-note.module.css';
 
-/** Stands where a list or a paper would, and says why there is none. */
+/** Shown instead of a list or a paper, with the reason why there is none. */
 export function EmptyNote({ children }: { readonly children: ComponentChildren }) {
   return <p class={css['note']}>{children}</p>;
 }

@@ -7,10 +7,10 @@ import { Hint } from './note.tsx';
 
 interface Named {
   readonly label: string;
-  /** What it is of, for readers where the eye sees it. */
+  /** What the field belongs to, for screen readers; on screen its position shows it. */
   readonly of?: string;
   readonly unit?: string;
-  /** In small type below. */
+  /** Small type below the field. */
   readonly hint?: string;
   readonly figure?: boolean;
 }
@@ -18,12 +18,12 @@ interface Named {
 interface TextFieldParts extends Named {
   readonly text: string;
   readonly typing: (text: string) => void;
-  /** What is wrong with the text as it stands. */
+  /** What is wrong with the current text. */
   readonly wrong?: string | undefined;
   readonly enter?: () => void;
 }
 
-/** A well with its label, told of every key. */
+/** A text field with its label; reports every key press. */
 export function TextField({ label, of, unit, hint, figure, text, typing, wrong, enter }: TextFieldParts) {
   const id = useOwnId();
   return (
@@ -51,15 +51,15 @@ export function TextField({ label, of, unit, hint, figure, text, typing, wrong, 
 }
 
 interface SettledFieldParts extends Named {
-  /** What stands in the book. */
+  /** The stored text. */
   readonly text: string;
-  /** Takes the text, or says why not; then it stays in the field. */
+  /** Saves the text, or returns why not; then it stays in the field. */
   readonly settle: (text: string) => string | undefined;
   readonly lines?: boolean;
   readonly longest?: number;
 }
 
-/** A well whose text goes into the book with Enter or when one goes on; Escape leaves it as it was. */
+/** A text field that saves on Enter or on blur; Escape restores the stored text. */
 export function SettledField(parts: SettledFieldParts) {
   const { label, unit, hint, figure, lines = false, longest = 2_000 } = parts;
   const id = useOwnId();
@@ -95,7 +95,7 @@ export function SettledField(parts: SettledFieldParts) {
   );
 }
 
-/** The text as it is being written; it follows the book whenever that says something else. */
+/** The text being written; a new stored text replaces it. */
 function useWritten({ text, settle }: Pick<SettledFieldParts, 'text' | 'settle'>) {
   const [written, write] = useState(text);
   const [wrong, setWrong] = useState<string>();
@@ -119,7 +119,7 @@ interface ChoiceFieldParts extends Named {
   readonly choose: (value: string) => void;
 }
 
-/** One of some words. */
+/** A choice of one of several words. */
 export function ChoiceField({ label, hint, value, options, choose }: ChoiceFieldParts) {
   const id = useOwnId();
   return (
@@ -151,7 +151,7 @@ interface BelowParts {
   readonly hint: string | undefined;
 }
 
-/** Under a well: what is wrong, or else a hint. */
+/** Below a field: the fault, or the hint if there is none. */
 function Below({ id, wrong, hint }: BelowParts) {
   return (
     <div id={`${id}-said`} class={css['below']} aria-live="polite">
@@ -167,12 +167,12 @@ interface FieldsParts {
   readonly children: ComponentChildren;
 }
 
-/** Fields side by side, as many as there is room for. */
+/** Fields in rows, as many as fit. */
 export function Fields({ look, children }: FieldsParts) {
   return <div class={look === undefined ? css['fields'] : `${css['fields']} ${css[look]}`}>{children}</div>;
 }
 
-/** A field's place in a form that is filled otherwise: its label, and what stands below it. */
+/** A form row for any other control: its label, and the text below it. */
 export function FieldBox({ label, children }: { readonly label: string; readonly children: ComponentChildren }) {
   return (
     <div class={css['field']}>

@@ -3,15 +3,15 @@ import { Sign, type SignName } from '#renderer/frame/sign.tsx';
 import css from './flag.module.css';
 
 interface FlagParts {
-  /** Colours it; the words and the sign say the same. */
+  /** Sets the colour; the words and the sign say the same. */
   readonly state: string;
   readonly sign?: SignName | undefined;
-  /** Where words stand before it. */
+  /** There are words before it. */
   readonly after?: boolean;
   readonly children: ComponentChildren;
 }
 
-/** A short word about something, with its sign. */
+/** A short status with its sign. */
 export function Flag({ state, sign, after = false, children }: FlagParts) {
   return (
     <span class={after ? `${css['flag']} ${css['after']}` : css['flag']} data-state={state}>

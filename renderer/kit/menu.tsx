@@ -4,14 +4,14 @@ import { useOwnId } from '#renderer/frame/use-own-id.ts';
 import css from './menu.module.css';
 
 interface MenuParts {
-  /** What its acts are for. */
+  /** What its acts are about. */
   readonly label: string;
   readonly acts: readonly { readonly says: string; readonly run: () => void }[];
-  /** Stands under the acts. */
+  /** Shown under the acts. */
   readonly children?: ComponentChildren;
 }
 
-/** Acts behind one small button; an act closes it. */
+/** A small button that opens a list of acts; an act closes it. */
 export function Menu({ label, acts, children }: MenuParts) {
   const id = useOwnId();
   return (
@@ -36,12 +36,12 @@ function choose({ currentTarget }: Event, run: () => void): void {
   run();
 }
 
-/** Closes the menu that the element stands in. */
+/** Closes the menu that contains the element. */
 export function closeMenu(within: Element): void {
   within.closest<HTMLElement>('[popover]')?.hidePopover();
 }
 
-/** Room that a menu needs, px. */
+/** Width of a menu, px. */
 const MENU_WIDTH = 230;
 
 function placeBelow({ currentTarget: button }: Event): void {

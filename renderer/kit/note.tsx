@@ -1,13 +1,13 @@
 import type { ComponentChildren } from 'preact';
 import css from './note.module.css';
 
-/** In small type under what it explains. */
+/** Small type under what it explains. */
 export function Hint({ children }: { readonly children: ComponentChildren }) {
   return <p class={css['hint']}>{children}</p>;
 }
 
 interface FaultParts {
-  /** `alert` where it answers an act just done. */
+  /** `alert` if it answers an act just done. */
   readonly role?: 'alert' | 'status';
   readonly children: ComponentChildren;
 }

@@ -1,7 +1,7 @@
 import type { ComponentChildren } from 'preact';
 import css from './table.module.css';
 
-/** A cell that takes the room of several columns. */
+/** A cell that spans several columns. */
 interface Wide {
   readonly span: number;
   readonly says: ComponentChildren;
@@ -10,14 +10,14 @@ interface Wide {
 type Content = ComponentChildren | Wide;
 
 export interface Column<Row> {
-  /** Left out where the column needs none. */
+  /** Absent if the column needs none. */
   readonly head?: ComponentChildren;
   readonly cell: (row: Row, at: number) => Content;
-  /** Figures and what is counted, at the right. */
+  /** Right-aligned, for figures and counts. */
   readonly figure?: boolean;
-  /** Names its row. */
+  /** This column is the row's heading. */
   readonly names?: boolean;
-  /** A class of the table's owner. */
+  /** A class from the table's owner. */
   readonly look?: string | undefined;
 }
 
@@ -29,9 +29,9 @@ export interface Group<Row> {
 }
 
 export interface FootRow {
-  /** The first names the row. */
+  /** The first cell is the row's heading. */
   readonly cells: readonly Content[];
-  /** What all the rest comes to. */
+  /** The row is the total of the others. */
   readonly sum?: boolean;
 }
 
@@ -43,25 +43,25 @@ type TableParts<Row> = Rows<Row> & {
   readonly columns: readonly Column<Row>[];
   readonly keyOf: (row: Row, at: number) => string | number;
   readonly caption?: string;
-  /** For readers, where there is no caption. */
+  /** For screen readers, if there is no caption. */
   readonly label?: string;
   readonly foot?: readonly FootRow[];
-  /** Stands where there is no row. */
+  /** Shown if there are no rows. */
   readonly empty?: string;
   readonly mark?: (row: Row) => 'here' | 'past' | 'sum' | undefined;
   /** `plain` in panels and dialogs, `ledger` over a page, `paper` and `totals` on paper. */
   readonly look?: 'plain' | 'ledger' | 'paper' | 'totals';
   readonly class?: string | undefined;
-  /** The heads are for readers alone. */
+  /** The heads are only for screen readers. */
   readonly quietHeads?: boolean;
-  /** Heads of groups stand beside their rows, in a column under this heading. */
+  /** Group heads are in a column of their own, under this heading. */
   readonly beside?: string;
-  /** What a narrow window scrolls to the side, for readers. */
+  /** Label for screen readers of the area that scrolls sideways in a narrow window. */
   readonly scroll?: string;
   readonly onKeyDown?: (event: KeyboardEvent) => void;
 };
 
-/** Rows under heads, by groups or not, and what they come to. */
+/** Rows under heads, in groups or not, and their totals. */
 export function Table<Row>(parts: TableParts<Row>) {
   const { caption, label, look = 'plain', scroll, foot = [], columns } = parts;
   const groups = parts.groups ?? [{ key: 'rows', rows: parts.rows }];
@@ -165,7 +165,7 @@ function FootCells<Row>({
   return <>{cellsOf(named, () => left.next().value)}</>;
 }
 
-/** The cells of a row, each under its column; what is wide covers the columns after it. */
+/** The cells of a row, each in its column; a wide cell covers the columns after it. */
 function cellsOf<Row>(columns: readonly Column<Row>[], contentOf: (column: Column<Row>) => Content) {
   let free = 0;
   return columns.map((column, at) => {

@@ -1,4 +1,4 @@
-/** Up and down go from one link or button of a list to the next; Home and End to the first and the last. */
+/** Up and Down move to the previous or next link or button of a list, Home and End to the first and last. */
 export function walkLinks(event: KeyboardEvent): void {
   const list = event.currentTarget;
   if (!(list instanceof HTMLElement) || event.altKey || event.ctrlKey || event.metaKey) return;

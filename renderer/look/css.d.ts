@@ -1,4 +1,4 @@
-/** A module's classes by the names they have in its file; a plain style sheet is imported for its effect alone. */
+/** A module's classes by their names in the file; a plain style sheet is imported only for its effect. */
 declare module '*.css' {
   const classes: Readonly<Record<string, string>>;
   export default classes;

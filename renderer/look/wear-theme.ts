@@ -1,6 +1,6 @@
 export type Theme = 'system' | 'light' | 'dark';
 
-/** Lets the page wear a theme; `system` follows the machine. */
+/** Applies a theme to the page; `system` follows the machine. */
 export function wearTheme(page: HTMLElement, theme: Theme): void {
   if (theme === 'system') delete page.dataset['theme'];
   else page.dataset['theme'] = theme;

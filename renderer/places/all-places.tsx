@@ -20,7 +20,7 @@ import { storePlace } from './store/store-place.tsx';
 import { tankBookPlace } from './tank-book/tank-book-place.tsx';
 import { workshopPlace } from './workshop/workshop-place.tsx';
 
-/** Makes every place over the store; each is then asked for its view whenever something it reads changes. */
+/** Creates every view over the store. A view is asked again whenever a signal it reads changes. */
 export function openPlaces(store: PageStore): Readonly<Record<PlaceId, (route: Route) => PlaceView>> {
   const { book, bench } = store;
   const money = jobApi(store);

@@ -1,15 +1,15 @@
 import type { SectionFigures } from '#renderer/drawing/section-figures.ts';
 
-/** About 1 to 14 on paper, in px to the mm. */
+/** About 1 to 14 on paper, px per mm. */
 const USUAL = 0.262;
-/** What a page is wide inside its margins, Letter and A4 alike, px. */
+/** Width of a page inside its margins, for Letter and A4, px. */
 const ROOM = 660;
-/** Words beside a drawing, and between two, px. */
+/** Room for words next to a drawing, and between two, px. */
 const WORDS = 92;
 const GAP = 14;
-/** The tallest a drawing may stand, px. */
+/** Greatest height of a drawing, px. */
 const TALLEST = 200;
-/** Smaller than this, words would stand higher than the drawing: they are left off. */
+/** At a smaller scale, px per mm, the words would be higher than the drawing, and are left out. */
 const SMALLEST_WITH_WORDS = 0.16;
 
 export interface DrawingScale {
@@ -17,7 +17,7 @@ export interface DrawingScale {
   readonly labels: boolean;
 }
 
-/** One scale for all drawings of a paper, such that they stand in one row of the page. */
+/** One scale for all drawings of a paper, so that they fit in one row of the page. */
 export function drawingScale(figures: readonly SectionFigures[]): DrawingScale {
   const depths = figures.reduce((sum, { overallDepth = 0 }) => sum + overallDepth + 20, 0);
   const heights = Math.max(...figures.map(({ insideHeight = 0 }) => insideHeight + 70));

@@ -22,7 +22,7 @@ export interface NeedsPaperParts {
   readonly coinDecimals: number;
 }
 
-/** A job's needs list, by quote group: what is used, what is on hand, what to buy and what stays over. */
+/** A job's needs list, by quote group: what is used, what is on hand, what to buy and what is left over. */
 export function NeedsPaper(parts: NeedsPaperParts) {
   const { title, sizes, on, letterhead, list, plants, display, coinDecimals } = parts;
   const money = (coins: number) => paperCoins(coins, { ...display, coinDecimals });

@@ -10,7 +10,7 @@ export interface OptionsPaperParts {
   readonly title: string;
   readonly client: string;
   readonly recipe: string;
-  /** The day whose prices these are. */
+  /** The day these prices are valid on. */
   readonly on: string;
   readonly letterhead: readonly string[];
   readonly options: readonly SizeOption[];
@@ -18,10 +18,10 @@ export interface OptionsPaperParts {
   readonly display: Display;
 }
 
-/** More columns than this do not stand side by side on a page. */
+/** No more columns than this fit on a page. */
 const ABREAST = 4;
 
-/** Several sizes for one client to choose from: the same recipe, side by side. */
+/** Several sizes of one recipe next to each other, for a client to choose from. */
 export function OptionsPaper(parts: OptionsPaperParts) {
   const { title, client, recipe, on, letterhead, options, drawings, display } = parts;
   const rows: SizeOption[][] = [];

@@ -14,7 +14,7 @@ export interface OrderPaperParts {
   readonly display: Display;
 }
 
-/** An order to one supplier, as it is sent. */
+/** An order to one supplier, ready to be sent. */
 export function OrderPaper({ order, jobs, on, letterhead, display }: OrderPaperParts) {
   return (
     <Paper label={`Order to ${order.name}`} foot={`Order to ${order.name}, ${on}`}>

@@ -1,11 +1,11 @@
 import { useEffect } from 'preact/hooks';
 
-/** What stands at the foot of every printed page, left of its number. */
+/** Sets the foot of every printed page, left of its number. */
 export function usePageFoot(words: string): void {
   useEffect(() => putPageFoot(document, words), [words]);
 }
 
-/** Made from code: the words are the paper's own, and the content policy lets no style in with the text. */
+/** Made in code: the words depend on the paper, and the content policy allows no inline style in the page. */
 function putPageFoot(page: Document, words: string): () => void {
   const sheet = new CSSStyleSheet();
   sheet.replaceSync(footRule(words));
@@ -15,7 +15,7 @@ function putPageFoot(page: Document, words: string): () => void {
   };
 }
 
-/** Words from outside stay words: quotes, backslashes and line ends are written as their numbers. */
+/** Escapes text from outside: quotes, backslashes and line ends are written as their code points. */
 export function footRule(words: string): string {
   const safe = words.replaceAll(/["\\\p{Cc}]/gu, (sign) => `\\${sign.codePointAt(0)?.toString(16)} `);
   const look = 'font: 7.75pt sans-serif; color: #333; vertical-align: top; padding-top: 2mm;';

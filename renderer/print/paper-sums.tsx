@@ -1,9 +1,9 @@
 import { Table, type Group } from '#renderer/kit/table.tsx';
 
-/** So many lines at least stand with the sums, so that no page begins with a bare total. */
+/** At least this many lines stay with the sums, so that no page begins with only a total. */
 const WITH_SUMS = 3;
 
-/** The last lines are never parted from the sums under them. */
+/** The last lines are never separated from the sums under them. */
 export function withSums<Row>(rows: readonly Row[]): readonly Group<Row>[] {
   const split = Math.max(0, rows.length - WITH_SUMS);
   return [
@@ -16,7 +16,7 @@ interface TotalsParts {
   readonly rows: readonly (readonly [what: string, sum: string, mark?: 'sum' | undefined])[];
 }
 
-/** Sums under a table, one of them what is paid. */
+/** Sums under a table; one of them is the amount to pay. */
 export function Totals({ rows }: TotalsParts) {
   return (
     <Table

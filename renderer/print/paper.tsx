@@ -3,16 +3,18 @@ import { usePageFoot } from './page-foot.ts';
 import './papers.css';
 
 interface PaperParts {
-  /** What it is, for readers: "Quote Q-0027 A". */
+  /** Its name, for screen readers: "Quote Q-0027 A". */
   readonly label: string;
-  /** At the foot of each printed page. */
+  /** Foot of each printed page. */
   readonly foot: string;
-  /** Larger type with boxes to tick, to be read with wet hands; or one page that hangs beside a tank, in two columns. */
+  /**
+   * `large`: larger type with boxes to tick, for wet hands. `hung`: one page in two columns that hangs next to a tank.
+   */
   readonly look?: 'large' | 'hung';
   readonly children: ComponentChildren;
 }
 
-/** A sheet of paper, black on white on the page as in the printer. */
+/** A sheet of paper, black on white both on the page and in print. */
 export function Paper({ label, foot, look, children }: PaperParts) {
   usePageFoot(foot);
   return (
@@ -46,7 +48,7 @@ interface FactsParts {
   readonly facts: readonly (readonly [what: string, is: string])[];
 }
 
-/** What is known, one under the other; what has no words is left out. */
+/** Facts in a column; a fact without words is left out. */
 export function Facts({ facts }: FactsParts) {
   return (
     <dl class="facts">

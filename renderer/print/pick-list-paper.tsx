@@ -12,7 +12,7 @@ export interface PickListPaperParts {
   readonly display: Display;
 }
 
-/** A page a size: what to have ready on build day, in the order of use, to be ticked with wet hands. */
+/** One page a size: what to have ready on build day, in order of use, to be ticked with wet hands. */
 export function PickListPaper({ title, letterhead, lists, display }: PickListPaperParts) {
   return (
     <Paper label="Pick list" foot={`Pick list, ${title}`} look="large">

@@ -2,7 +2,7 @@ import { Table } from '#renderer/kit/table.tsx';
 import type { PlantOrder } from '#shared-calc/jobs/order-plants.ts';
 import { sayOrdered } from '#shared-calc/papers/needs-paper.ts';
 
-/** Plants by name, class by class, each class with what may be sent instead. */
+/** Plants by name, class by class, each class with its permitted substitutes. */
 export function PlantsTable({ plants }: { readonly plants: readonly PlantOrder[] }) {
   if (plants.length === 0) return null;
   return (

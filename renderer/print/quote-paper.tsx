@@ -10,7 +10,7 @@ import { SizeDrawings } from './size-drawings.tsx';
 
 interface QuotePaperParts {
   readonly model: QuoteModel;
-  /** The recipe's lines as they stood, for the drawings. */
+  /** The recipe's lines at the time of the quote, for the drawings. */
   readonly lines: readonly Line[];
   readonly display: Display;
 }

@@ -10,7 +10,7 @@ interface PricesParts {
   readonly display: Display;
 }
 
-/** Lines, sums and terms of a quote; the last lines and the sums are never parted. */
+/** Lines, sums and terms of a quote; the last lines and the sums are never separated. */
 export function QuotePrices({ model, display }: PricesParts) {
   return (
     <>

@@ -21,7 +21,7 @@ export interface DrawnSize {
   readonly figures: SectionFigures;
 }
 
-/** Sections side by side, side on, front at the left; what nobody has measured is left out. */
+/** Section drawings in a row, side on, front at the left; an unmeasured size is left out. */
 export function DrawnSizes({ sizes }: { readonly sizes: readonly DrawnSize[] }) {
   const drawn = sizes.filter(({ figures }) => (figures.overallDepth ?? 0) > 0 && (figures.insideHeight ?? 0) > 0);
   if (drawn.length === 0) return null;

@@ -8,10 +8,8 @@ import type { LineNameFault } from '#shared-calc/rule/line-name.ts';
 import type { RefusedRow } from './import-list.ts';
 import type { UseFault } from './move-use.ts';
 
-/** A rule that can no longer be read. */
 export interface RuleBreak {
   readonly is: 'rule';
-  /** The name of its line. */
   readonly line: string;
   readonly label: string;
   readonly fault: BoxFault;
@@ -20,22 +18,18 @@ export interface RuleBreak {
 /** What can no longer be read, or no longer be said. */
 export type Break =
   | RuleBreak
-  /** The sentence of a check names the line. */
   | { readonly is: 'sentence'; readonly line: string; readonly label: string }
   /** A job has written a rule that reads the line; the label names the job. */
   | { readonly is: 'job rule'; readonly line: string; readonly label: string };
 
-/** What a record is needed for. */
 export type Need =
   | Break
   | { readonly is: 'program'; readonly what: string; readonly why: string }
   | { readonly is: 'use'; readonly use: UseName }
-  /** A job has written over the line. */
   | { readonly is: 'written'; readonly job: string };
 
 /** A cell that refuses the text typed into it. */
 export interface RefusedCell {
-  /** The line's name and its label. */
   readonly line: string;
   readonly label: string;
   /** The size as the person reads it. */
@@ -89,15 +83,12 @@ export type ActFault =
   | { readonly kind: 'no-place-collected' }
   | { readonly kind: 'nobody-signs' }
   | { readonly kind: 'too-many-readings' }
-  /** Rows of a log that cannot be read. */
   | { readonly kind: 'bad-log'; readonly rows: readonly LogFault[] }
   /** The last jobs propose nothing for a line of the house. */
   | { readonly kind: 'no-lesson'; readonly label: string }
-  /** A line of a quote has no words. */
   | { readonly kind: 'no-words' }
   | { readonly kind: 'no-recipe-title' }
   | { readonly kind: 'pack-there'; readonly material: string }
-  /** Rows of a list that cannot be imported. */
   | { readonly kind: 'rows-refused'; readonly rows: readonly RefusedRow[] }
   /** The input does not match the act's schema; `at` is the field, empty for the whole input. */
   | { readonly kind: 'bad-input'; readonly at: string; readonly issues: readonly FieldIssue[] };

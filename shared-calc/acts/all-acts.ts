@@ -82,7 +82,6 @@ const acts = {
 
 export type ActName = keyof typeof acts;
 
-/** The input of each act. */
 export type ActInputs = { readonly [N in ActName]: (typeof acts)[N] extends Act<infer I> ? I : never };
 
 /** The acts as one table, so that an act and its input can be named together. */

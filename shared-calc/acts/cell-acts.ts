@@ -19,12 +19,10 @@ const Job = z.string();
 const Place = { column: z.string().describe('The size by its key: T07, or T07#2.'), line: z.string() };
 const Typed = z.string().describe('As it is typed in the cell: a bare number has the unit that the line is shown in.');
 
-/** The most letters of a label. */
 const LABEL_LENGTH = 300;
 
 type Run<I> = (cells: JobCells, input: I) => Result<Change, ActFault>;
 
-/** An act on the cells of a job. */
 function cellsAct<I extends { readonly job: string }>(parts: {
   readonly name: string;
   readonly says: string;
@@ -66,7 +64,6 @@ function writtenAct<I extends { readonly job: string; readonly column: string; r
 
 const WriteCells = z.strictObject({ job: Job, cells: z.array(z.strictObject({ ...Place, text: Typed })).min(1) });
 
-/** One cell after the act. */
 interface CellWrite extends LocalWrite {
   readonly cell: Cell;
 }

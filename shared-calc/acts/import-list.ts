@@ -7,7 +7,6 @@ import type { FieldFault } from '#shared-calc/records/edit-field.ts';
 import type { Records } from '#shared-calc/records/records.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
 
-/** Why a row of a list is refused. */
 export type RowFault =
   | CsvFault
   | { readonly kind: 'strange-heading'; readonly heading: string; readonly known: readonly string[] }
@@ -35,12 +34,10 @@ export interface ReadRow<T> {
   readonly taken: T;
   /** The id of the record that it writes; two rows may not write the same record. */
   readonly id: string;
-  /** The words for that record. */
   readonly called: string;
   readonly change: Pick<Change, 'added' | 'updated'>;
 }
 
-/** One kind of list. */
 export interface ListForm<T> {
   /** The plural noun for its label: "tanks". */
   readonly many: string;

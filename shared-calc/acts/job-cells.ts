@@ -26,7 +26,6 @@ export function jobCells({ records, display, sheet, lines }: Derived, id: string
   return ok({ records, job: job.value, sheet: known, read: readLines(lines(job.value.recipe)), display });
 }
 
-/** A cell of one size. */
 export interface Cell {
   readonly column: SheetColumn;
   readonly line: Line;

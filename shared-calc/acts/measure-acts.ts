@@ -22,7 +22,6 @@ const KeepWatch = z.strictObject({
   by: z.string().describe('Who signs them.'),
 });
 
-/** The most letters of a note. */
 const LONGEST = 2_000;
 
 /** The stored figures do not depend on a band. */

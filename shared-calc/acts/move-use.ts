@@ -6,7 +6,6 @@ import { emptyChange, type Change } from '#shared-calc/records/change.ts';
 import type { Line } from '#shared-calc/records/records.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
 
-/** Why a use cannot be moved to a line. */
 export interface UseFault {
   readonly kind: 'use-of-another-kind';
   readonly use: UseName;
@@ -17,7 +16,6 @@ export interface UseFault {
 }
 
 export interface MoveUse {
-  /** The id of the line. */
   readonly line: string;
   /** Left out: the line loses its use. */
   readonly use?: UseName | undefined;

@@ -14,7 +14,6 @@ export interface PackFacts {
   readonly unit: string;
 }
 
-/** The fault as one sentence. */
 export function sayBuyFault(fault: BuyFault): string {
   switch (fault.kind) {
     case 'unknown-material':

@@ -2,7 +2,6 @@ import type { Supplier } from '#shared-calc/records/records.ts';
 import type { MaterialNeed } from './material-need.ts';
 import type { PriceBook } from './price-book.ts';
 
-/** The total of one supplier's order. */
 export interface SupplierBill {
   readonly supplier: string;
   readonly name: string;

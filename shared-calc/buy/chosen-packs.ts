@@ -8,7 +8,6 @@ export type PackChoices = ReadonlyMap<string, ReadonlyMap<string, number>>;
 
 /** A material with the packs to buy, compared with the best packs. */
 export interface ChosenMaterial extends RunMaterial {
-  /** The packs were chosen by hand. */
   readonly byHand: boolean;
   /** What the packs cost over the best ones; below zero while they do not cover the need. */
   readonly overBestCoins: number;

@@ -20,7 +20,6 @@ export interface GroupShare {
   readonly packsCoins: number;
 }
 
-/** One material of a needs list. */
 export interface MaterialNeed {
   readonly material: string;
   readonly label: string;

@@ -13,7 +13,6 @@ export interface NeedAmount extends BuildAmount {
   readonly group: string;
 }
 
-/** What needs are bought with. */
 export interface Buying {
   readonly prices: PriceBook;
   readonly stock: Stock;
@@ -25,7 +24,6 @@ export interface NeedsList {
   /** By material, in order of first need; materials with no need are left out. */
   readonly needs: readonly MaterialNeed[];
   readonly suppliers: readonly SupplierBill[];
-  /** Used cost of all materials. */
   readonly totalCoins: number;
   /** Packs cost of all materials; cut and own goods at used cost. */
   readonly packsTotalCoins: number;

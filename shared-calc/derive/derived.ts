@@ -39,12 +39,10 @@ export interface Derived {
   readonly calendar: WorkCalendar;
   readonly prices: PriceBook;
   readonly rules: QuoteRules;
-  /** A recipe's lines in order. */
   readonly lines: (recipe: string) => readonly Line[];
   /** A job with its sizes and written-over cells, before anything is worked out. */
   readonly sheet: (id: string) => JobSheet | undefined;
   readonly job: (id: string) => DerivedJob | undefined;
-  /** One shopping run over jobs. */
   readonly run: (asked: JobsToBuy) => Result<JobsRun, JobFault>;
   /** The derivation after a change, or on another day; only parts that depend on the change are worked out again. */
   readonly update: (records: Records, today?: Day) => Derived;
@@ -85,7 +83,7 @@ function openCaches() {
   };
 }
 
-/** The workshop-wide parts that a job is worked from. */
+/** The workshop-wide inputs of a job. */
 interface Shared extends Pick<Derived, 'records' | 'today' | 'workshop' | 'display'> {
   readonly sheets: () => JobSheets;
   readonly calendar: () => WorkCalendar;

@@ -5,7 +5,6 @@ import { jobStates } from '#shared-calc/fields/job.ts';
 import type { Job, Records } from '#shared-calc/records/records.ts';
 import { jobsInOrder } from '#shared-calc/jobs/find-job.ts';
 
-/** A job as the board shows it. */
 export interface BoardRow {
   readonly job: Job;
   readonly sizes: string;

@@ -21,7 +21,6 @@ export interface OrderDates {
   readonly care: readonly SizeCare[];
   /** From when to when the lamps are due; none if the build has no lamps. */
   readonly lamps: { readonly from: Day; readonly to: Day } | undefined;
-  /** Tanks that the order builds. */
   readonly tanks: number;
 }
 

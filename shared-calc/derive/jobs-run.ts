@@ -46,7 +46,6 @@ export interface JobsRun {
   /** Jobs on it whose gate is not open: nothing cut to size should be ordered for them yet. */
   readonly unpaid: readonly string[];
   readonly panes: () => readonly PaneCut[];
-  /** Plants by name. */
   readonly plants: () => readonly PlantOrder[];
   /** Jobs with a wanted handover; other jobs set no date. */
   readonly planned: () => readonly { readonly job: string; readonly plan: PrepPlan }[];

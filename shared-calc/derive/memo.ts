@@ -9,7 +9,6 @@ export function memo<T>(): (on: readonly unknown[], work: (before: T | undefined
   };
 }
 
-/** One memo for each key. */
 export function memos<T>(): (key: string, on: readonly unknown[], work: (before: T | undefined) => T) => T {
   const byKey = new Map<string, ReturnType<typeof memo<T>>>();
   return (key, on, work) => {

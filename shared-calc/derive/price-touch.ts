@@ -89,7 +89,6 @@ function isTouched(from: QuoteSums, to: QuoteSums): boolean {
   return from.lines.some((line, at) => line.costCoins !== to.lines[at]?.costCoins) || from.netCoins !== to.netCoins;
 }
 
-/** A price that replaces another. */
 export interface NewPrice {
   readonly material: string;
   readonly label: string;

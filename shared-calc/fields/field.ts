@@ -39,7 +39,6 @@ export interface Field<S extends z.ZodType = z.ZodType> {
   /** Bounds of what a person may write, in `unit` or coins; the schema also accepts what older books have. */
   readonly low?: number;
   readonly high?: number;
-  /** The words of a choice. */
   readonly options?: readonly Option[];
   /** Words that may not be empty. */
   readonly needed?: boolean;

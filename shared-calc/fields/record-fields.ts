@@ -11,7 +11,6 @@ import { supplier } from './supplier.ts';
 import { tank } from './tank.ts';
 import { workshop } from './workshop.ts';
 
-/** The fields of every kind of record. */
 export const recordFields = {
   workshop,
   supplier,

@@ -1,7 +1,6 @@
 import type { Job, Records } from '#shared-calc/records/records.ts';
 import { sizesOf, sizeWords } from './job-sheet.ts';
 
-/** A job on the jobs board. */
 export interface JobSummary {
   readonly job: string;
   readonly title: string;

@@ -26,7 +26,6 @@ export interface NewJob extends Partial<JobTexts> {
   readonly writings: readonly Writing[];
   readonly by: LocalValue['by'];
   readonly handover?: Day;
-  /** The day of the enquiry. */
   readonly on: Day;
 }
 

@@ -5,7 +5,6 @@ import type { JobFault } from './job-fault.ts';
 
 export type WantedSize = Pick<Size, 'tank' | 'count'>;
 
-/** The most builds of one size. */
 export const MOST_BUILDS = 999;
 
 /** Reads `T03,T07x2`: tanks, each with an optional count of builds. */

@@ -36,7 +36,6 @@ export interface CardStep {
 /** One size of a job, built in this order. */
 export interface BuildCard {
   readonly size: string;
-  /** What it is called. */
   readonly called: string;
   readonly tank: string;
   readonly builds: number;

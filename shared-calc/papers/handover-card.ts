@@ -24,7 +24,6 @@ export interface HandoverSign {
 /** The page that stays with the tank. */
 export interface HandoverCard {
   readonly size: string;
-  /** What it is called. */
   readonly called: string;
   readonly tank: string;
   readonly handover: Day;

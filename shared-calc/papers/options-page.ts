@@ -17,7 +17,6 @@ import { sizeFigures, type SizeFigures } from '#shared-calc/prepare/size-figures
 /** One of several sizes that a client may choose from, with the same recipe. Unknown figures are left out. */
 export interface SizeOption {
   readonly size: string;
-  /** What it is called. */
   readonly called: string;
   readonly tank: string;
   readonly builds: number;

@@ -9,7 +9,6 @@ import { lineLabel } from '#shared-calc/recipe/line-label.ts';
 /** What must be ready on build day for one size, in the order of use, to tick off. */
 export interface PickList {
   readonly size: string;
-  /** What it is called. */
   readonly called: string;
   readonly tank: string;
   readonly builds: number;

@@ -11,7 +11,6 @@ import { givenWords } from '#shared-calc/prepare/given-words.ts';
 /** A size on a printed quote, with the figures of its drawing. */
 export interface QuoteSize {
   readonly size: string;
-  /** What it is called. */
   readonly called: string;
   readonly tank: string;
   readonly shape: string;

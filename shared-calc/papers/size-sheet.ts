@@ -24,7 +24,6 @@ export interface SizeSheet extends Omit<CheckSheet, 'parts'> {
   readonly size: string;
   /** The way in, and who is near it. */
   readonly place: readonly PlaceCheck[];
-  /** What the size is called. */
   readonly called: string;
   readonly sizes: readonly { readonly key: string; readonly called: string; readonly label: string }[];
   readonly parts: readonly (MassPart & { readonly label: string })[];

@@ -15,7 +15,6 @@ import { bandAssumed, watchBand } from '#shared-calc/prepare/watch-band.ts';
 /** Readings to take with the lamps on before animals go in, for one size. */
 export interface WatchCard {
   readonly size: string;
-  /** What it is called. */
   readonly called: string;
   readonly tank: string;
   readonly band: WatchBand;

@@ -21,7 +21,6 @@ export function careFigures({ number, holds }: SizeFigures): CareFigures {
 /** The repeated acts for each size of a job. */
 export interface SizeCare {
   readonly size: string;
-  /** What it is called. */
   readonly called: string;
   readonly tank: string;
   readonly rounds: readonly CareRound[];

@@ -8,7 +8,6 @@ export type PriceFault =
   | { readonly kind: 'no-tax-class'; readonly taxClass: string }
   | { readonly kind: 'refused'; readonly says: string };
 
-/** The fault as one sentence. */
 export function sayPriceFault(fault: PriceFault): string {
   switch (fault.kind) {
     case 'margin-too-high':

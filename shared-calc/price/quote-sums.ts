@@ -10,7 +10,6 @@ import { hoursCharged } from './work-hours.ts';
 export interface QuoteFigures {
   /** Cost of goods by quote group, in coins, on the used or the packs basis. */
   readonly groupCosts: ReadonlyMap<string, number>;
-  /** Minutes of the whole job. */
   readonly minutes: number;
   /** Lines written for this job alone, priced with their group's margin. */
   readonly oneOffs?: readonly Pick<QuoteLine, 'label' | 'group' | 'costCoins'>[];

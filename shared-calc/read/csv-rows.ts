@@ -5,7 +5,6 @@ export type CsvFault =
   | { readonly kind: 'heading-lacks'; readonly names: readonly string[] }
   | { readonly kind: 'row-length'; readonly has: number; readonly wants: number };
 
-/** A row that is refused. */
 export interface BadRow<F> {
   /** The row number in the file: the heading is row 1. */
   readonly row: number;

@@ -17,7 +17,6 @@ const functions: ReadonlyMap<string, Signature> = new Map(
 /** The scope of rules without lines: functions only. */
 export const noLines: Scope = { kindOfLine: () => undefined, lineNames: [], functions };
 
-/** The scope of a recipe's rules. */
 export function scopeOf(lines: readonly Line[]): Scope {
   const kinds = new Map(lines.map((line) => [line.name, kindOfLine(line)]));
   return { kindOfLine: (name) => kinds.get(name), lineNames: [...kinds.keys()], functions };

@@ -1,6 +1,5 @@
 import type { RecordKind } from './records.ts';
 
-/** A record by its name. */
 export interface RecordName {
   readonly kind: RecordKind;
   readonly id: string;

@@ -18,7 +18,6 @@ const { workshop: pair, ...pairs } = mapKinds<Pairs>((kind) =>
 const One = z.discriminatedUnion('kind', [single, ...Object.values(singles)]);
 const Pair = z.discriminatedUnion('kind', [pair, ...Object.values(pairs)]);
 
-/** A record with its kind, from outside. */
 export const AddedSchema: z.ZodType<Added> = One;
 
 export const KindSchema = z.enum(kindNames);

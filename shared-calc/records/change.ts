@@ -1,7 +1,6 @@
 import type { RecordKind, RecordOf, Records } from './records.ts';
 import { sameData } from './same-data.ts';
 
-/** A record with its kind. */
 export type Added = { readonly [K in RecordKind]: { readonly kind: K; readonly record: RecordOf<K> } }[RecordKind];
 /** A record before and after; the id stays. */
 export type Updated = {

@@ -9,7 +9,6 @@ import { recordFields } from '#shared-calc/fields/record-fields.ts';
  * (`insideLengthMm`); money is whole coins (`priceCoins`); a share is 0.12 for 12 %; a day is `YYYY-MM-DD`.
  */
 
-/** The schema of every kind of record. */
 export const recordKinds = {
   workshop: schemaOf(recordFields.workshop),
   supplier: schemaOf(recordFields.supplier),

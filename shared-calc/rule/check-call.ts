@@ -7,7 +7,7 @@ import { kindFits } from './kind-fits.ts';
 import type { Argument, Signature } from './signature.ts';
 import type { Rule, RulePart } from './tree.ts';
 
-/** The kind of a trade function's call; every argument that does not fit is reported. */
+/** The kind of a trade function's call; every argument of a wrong kind is reported. */
 export function callKind(
   call: RulePart<'call'>,
   kinds: readonly (Kind | undefined)[],
@@ -27,7 +27,7 @@ export function callKind(
   return givenKind(call, kinds, signature.gives, report);
 }
 
-/** The fault of a call with too few or too many arguments, at the call or at what is too much. */
+/** The fault of a call with too few or too many arguments, at the call or at the first extra argument. */
 export function checkCount(
   call: RulePart<'call'>,
   { least, most }: { readonly least: number; readonly most?: number },
@@ -40,7 +40,7 @@ export function checkCount(
   return surplus && last ? { kind: 'too-many', ...facts, from: surplus.from, to: last.to } : undefined;
 }
 
-/** The kind that an argument takes; `any` takes every figure. */
+/** The kind of an argument; `any` accepts every figure. */
 export function argumentKind(argument: Argument): Kind | 'any' {
   if (typeof argument.takes !== 'string') return { is: 'choice', options: argument.takes };
   return argument.takes === 'any' ? 'any' : kindOfUnit(argument.takes);
@@ -57,7 +57,7 @@ function checkArgument(fn: string, argument: Argument, part: Rule, given: Kind):
   return { kind: 'wrong-argument', fn, argument: argument.name, ...said, given, ...place };
 }
 
-/** Units worth naming where one is wanted: the first two and the first US one, as in "mm, cm, in". */
+/** Units to suggest for a kind: the first two and the first US one, as in "mm, cm, in". */
 function unitsToTry(wanted: Kind): string {
   if (wanted.is === 'choice') return (wanted.options ?? []).map((word) => `"${word}"`).join(', ');
   if (wanted.is === 'yes_no') return 'yes, no';

@@ -10,7 +10,7 @@ import { nearestName } from './nearest.ts';
 import type { Signature } from './signature.ts';
 import type { Rule, RulePart } from './tree.ts';
 
-/** What a rule may read and call. A line whose kind is not known yet stands in `lineNames` alone. */
+/** What a rule may read and call. A line whose kind is not known yet is only in `lineNames`. */
 export interface RuleScope {
   readonly kindOfLine: (name: string) => Kind | undefined;
   readonly lineNames: readonly string[];
@@ -18,13 +18,13 @@ export interface RuleScope {
 }
 
 export interface CheckedRule {
-  /** `undefined` where a fault or an unknown kind leaves it open. */
+  /** `undefined` if a fault or an unknown kind leaves it open. */
   readonly kind: Kind | undefined;
-  /** All that was found, in order of place. */
+  /** All faults found, in order of place. */
   readonly faults: readonly RuleFault[];
 }
 
-/** Follows kinds through every sign and function of a rule. A fault in one part does not hide those in others. */
+/** Works out the kind of every operator and function of a rule. A fault in one part does not hide those in others. */
 export function checkRule(rule: Rule, scope: RuleScope): CheckedRule {
   const faults: RuleFault[] = [];
   const kind = kindOf(rule, scope, (fault) => faults.push(fault));

@@ -3,7 +3,7 @@ import type { RuleFault } from './fault.ts';
 import { nearestName } from './nearest.ts';
 import { ungrouped, type Rule } from './tree.ts';
 
-/** The fault of a word written in quotes that a choice does not have; none where the choice's words are not known. */
+/** The fault of a quoted word that a choice does not have; none if the choice's words are not known. */
 export function checkWord(part: Rule, choice: Kind, fn?: string): RuleFault | undefined {
   const word = ungrouped(part);
   if (word.part !== 'text' || choice.is !== 'choice' || !choice.options || choice.options.length === 0)

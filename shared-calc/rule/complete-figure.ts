@@ -3,7 +3,7 @@ import { generalFunctions } from './general.ts';
 import { kindFits } from './kind-fits.ts';
 import { argumentWanted } from './open-call.ts';
 
-/** Where a figure may begin or is begun: lines, functions, yes and no. */
+/** Completions where a figure may begin or has begun: lines, functions, yes and no. */
 export function completeFigure(spot: Spot): Completions {
   const { text, cursor, inside } = spot;
   if (!wantsFigure(spot)) return noCompletions(cursor);
@@ -12,7 +12,7 @@ export function completeFigure(spot: Spot): Completions {
   return { from: inside.from, to: inside.to, options: bestFirst(figuresFor(spot), typed) };
 }
 
-/** All that a figure may begin with; in a call, lines that fit its argument come first. */
+/** Everything that a figure may begin with; in a call, lines that fit its argument come first. */
 export function figuresFor({ scope, call }: Spot): readonly Completion[] {
   const wanted = argumentWanted(scope.functions, call);
   const fits = (name: string) => {

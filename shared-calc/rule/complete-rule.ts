@@ -6,10 +6,10 @@ import { readTokens, type Token } from './read-tokens.ts';
 import { findUnit, unitSymbols } from '#shared-calc/quantity/unit.ts';
 import type { Kind } from '#shared-calc/quantity/kind.ts';
 
-/** What is still being written while the cursor stands at its end. */
+/** Tokens that are still being typed while the cursor is at their end. */
 const stillWritten: ReadonlySet<Token['is']> = new Set(['word', 'number', 'text', 'bad']);
 
-/** Offers lines and functions where a figure may stand, units after a number, and a choice's words in quotes. */
+/** Offers lines and functions where a figure may be, units after a number, and a choice's words in quotes. */
 export function completeRule(text: string, cursor: number, scope: RuleScope): Completions {
   const tokens = readTokens(text).slice(0, -1);
   const here = tokens.find((token) => token.to >= cursor);
@@ -20,7 +20,7 @@ export function completeRule(text: string, cursor: number, scope: RuleScope): Co
   return completeUnit(spot) ?? completeFigure(spot);
 }
 
-/** A number that is not the end of a name, with what is written behind it so far. */
+/** A number that is not the end of a name, with the text typed after it so far. */
 const begun = /(?:^|[^\w.])(?:\d+(?:\.\d+)?|\.\d+)(\s*)((?:[^\s\d(),"<>=*+^-][^\s(),"<>=*+^-]*)?)$/u;
 
 const restOfUnit = /^[\p{L}\p{N}_%]*/u;
@@ -28,8 +28,8 @@ const restOfUnit = /^[\p{L}\p{N}_%]*/u;
 const units: readonly Completion[] = unitSymbols.map((label) => ({ is: 'unit', text: label, label }));
 
 /**
- * Behind a number: units, also behind the stroke of a compound, where what is divided by may be a line as well.
- * `undefined` where no number stands before the cursor.
+ * After a number: units, also after the stroke of a compound, where a line may follow as the divisor. `undefined` if
+ * there is no number before the cursor.
  */
 function completeUnit(spot: Spot): Completions | undefined {
   const { text, cursor, inside } = spot;
@@ -53,7 +53,7 @@ function isQuoted(token: Token): boolean {
   return token.is === 'text' || (token.is === 'bad' && token.fault.kind === 'unclosed-text');
 }
 
-/** Within quotes: the words of the choice that the text stands beside. Quotes are closed where they are open. */
+/** Inside quotes: the words of the choice that the text is compared with. Adds the quotes that are missing. */
 function completeWord(spot: Spot, quoted: Token): Completions {
   const closed = quoted.is === 'text';
   if (closed && spot.cursor === quoted.to) return noCompletions(spot.cursor);
@@ -66,7 +66,7 @@ function completeWord(spot: Spot, quoted: Token): Completions {
   return { from: quoted.from, to: closed ? quoted.to : spot.cursor, options: bestFirst(words, typed) };
 }
 
-/** After `kit =` it is kit; as a `when` of pick what pick chooses by; else what the function takes there. */
+/** After `kit =` it is kit; in a `when` of pick it is pick's choice; otherwise what the function expects there. */
 function choiceBeside({ before, scope, call }: Spot): Kind | undefined {
   const [left, sign] = before.slice(-2);
   if (sign?.is === 'sign') return left?.is === 'word' ? scope.kindOfLine(left.word) : undefined;

@@ -4,26 +4,26 @@ import type { Token } from './read-tokens.ts';
 
 export interface Completion {
   readonly is: 'line' | 'function' | 'unit' | 'word' | 'answer';
-  /** What is put in: a function with its opening bracket, a word with the quotes it still needs. */
+  /** The inserted text: a function with its opening bracket, a word with its missing quotes. */
   readonly text: string;
-  /** What is shown: the name alone. */
+  /** The shown text: the name alone. */
   readonly label: string;
 }
 
-/** What may come at the cursor, best first, and the stretch of text that any of it replaces. */
+/** The options at the cursor, best first, and the range of text that any of them replaces. */
 export interface Completions {
   readonly from: number;
   readonly to: number;
   readonly options: readonly Completion[];
 }
 
-/** Where the cursor stands, and what is written before it. */
+/** The position of the cursor, and the text before it. */
 export interface Spot {
   readonly text: string;
   readonly cursor: number;
-  /** What is still being written at the cursor. */
+  /** The token that is being typed at the cursor. */
   readonly inside: Token | undefined;
-  /** The words that end before that. */
+  /** The complete tokens before it. */
   readonly before: readonly Token[];
   readonly call: OpenCall | undefined;
   readonly scope: RuleScope;
@@ -33,7 +33,10 @@ export function noCompletions(cursor: number): Completions {
   return { from: cursor, to: cursor, options: [] };
 }
 
-/** The very word, then what begins with the letters typed, what has a part that does, what has them anywhere. */
+/**
+ * Exact matches first, then names that begin with the typed letters, then names with a part that does, then names that
+ * contain them.
+ */
 export function bestFirst(all: readonly Completion[], typed: string): readonly Completion[] {
   const sought = typed.toLowerCase();
   return all

@@ -4,7 +4,7 @@ import { literalBase, ungrouped, type Rule, type RulePart } from './tree.ts';
 
 type AddressOf = (name: string) => string;
 
-/** General functions that the engine's own work exactly as ours do. */
+/** General functions whose engine version works exactly like ours. */
 const engineOwn: Readonly<Record<string, string>> = {
   abs: 'ABS',
   min: 'MIN',
@@ -18,8 +18,8 @@ const engineOwn: Readonly<Record<string, string>> = {
 
 /**
  * A rule as the engine's text, without the leading sign: figures in base units, comparisons and powers as calls.
- * Brackets stand wherever + - * / and a prefix meet in another order than school arithmetic reads them, and
- * nowhere else: the engine's reader gives out at some 150 brackets in brackets.
+ * Brackets only where + - * / and a prefix meet in an order other than that of school arithmetic, as the engine's
+ * parser fails at some 150 nested brackets.
  */
 export function emitRule(rule: Rule, addressOf: AddressOf): string {
   switch (rule.part) {
@@ -44,12 +44,12 @@ export function emitRule(rule: Rule, addressOf: AddressOf): string {
   }
 }
 
-/** The engine reads `1e-9`, and `-5` only as a prefix before 5. */
+/** The engine parses `1e-9`, and `-5` only as a prefix before 5. */
 function emitNumber(value: number): string {
   return value < 0 ? `(${value})` : String(value);
 }
 
-/** The engine knows no way to write a quote or a backslash inside a text. */
+/** The engine cannot escape a quote or a backslash inside a text. */
 function emitText(text: string): string {
   if (!/["\\]/.test(text)) return `"${text}"`;
   const pieces = text
@@ -72,7 +72,7 @@ function bracketed(rule: Rule, addressOf: AddressOf, brackets: boolean): string 
   return brackets ? `(${text})` : text;
 }
 
-/** A part that reads as a + b or -a, so that a sign beside it would split it. */
+/** A part of the form a + b or -a, which an operator next to it would split. */
 function isSum(rule: Rule): boolean {
   const part = ungrouped(rule);
   return part.part === 'prefix' || (part.part === 'infix' && (part.sign === '+' || part.sign === '-'));
@@ -86,12 +86,12 @@ function isJoined(rule: Rule): boolean {
 function emitCall(rule: RulePart<'call'>, addressOf: AddressOf): string {
   const args = rule.args.map((arg) => emitRule(arg, addressOf));
   if (rule.name === 'pick') return emitPick(args);
-  // The engine's own has fifteen digits.
+  // The engine's own pi has only fifteen digits.
   if (rule.name === 'pi') return emitNumber(Math.PI);
   return `${engineOwn[rule.name] ?? `LW_${rule.name.toUpperCase()}`}(${args.join(',')})`;
 }
 
-/** The first `when` that is the same as the choice gives its figure; none is a refusal. */
+/** The figure of the first `when` that equals the choice; refused if there is none. */
 function emitPick([choice = '', ...pairs]: readonly string[]): string {
   let text = '';
   let ends = '';

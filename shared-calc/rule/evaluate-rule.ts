@@ -4,10 +4,10 @@ import { generalSums, type Scalar } from './general-sums.ts';
 import { sumOfSign } from './sum-of-sign.ts';
 import { literalBase, type Rule, type RulePart } from './tree.ts';
 
-/** What a rule comes to, in base units, or what it ran into. */
+/** The result of a rule, in base units, or the problem that stopped it. */
 export type Value = Scalar | FigureProblem;
 
-/** A function as the evaluator calls it, over base units; arguments left out are not there. */
+/** A function as the evaluator calls it, over base units; optional arguments may be missing. */
 export type Sum = (given: readonly Scalar[]) => Scalar | { readonly refused: string };
 
 export interface Lookups {
@@ -17,20 +17,20 @@ export interface Lookups {
 
 type Functions = Lookups['functions'];
 
-/** A compiled rule, or part of one: what it comes to over the lines that `valueOf` gives. */
+/** A compiled rule, or part of one: its result over the lines that `valueOf` gives. */
 export type RuleProgram = (valueOf: Lookups['valueOf']) => Value;
 
 const missingFunction: Sum = () => ({ refused: 'No such function.' });
 
-/** A rule over fixed lookups, as a function that works it anew at every call. */
+/** A rule over fixed lookups, as a function that evaluates it at every call. */
 export function compileRule(rule: Rule, { valueOf, functions }: Lookups): () => Value {
   const program = ruleProgram(rule, functions);
   return () => program(valueOf);
 }
 
 /**
- * A rule compiled to closures. It shares no code with the graph engine but the functions' own sums, and comes to the
- * same. `if` and `pick` work only the branch that is taken.
+ * A rule compiled to closures. It shares only the functions' own sums with the graph engine, and gives the same
+ * results. `if` and `pick` evaluate only the chosen branch.
  */
 export function ruleProgram(rule: Rule, functions: Functions): RuleProgram {
   switch (rule.part) {
@@ -55,7 +55,7 @@ export function ruleProgram(rule: Rule, functions: Functions): RuleProgram {
   }
 }
 
-/** Stands where a call has too few arguments, which checking refuses. */
+/** Replaces a missing argument; checking refuses calls with too few. */
 function nothing(): Value {
   return { kind: 'not-a-number' };
 }
@@ -101,7 +101,7 @@ function compileInfix(rule: RulePart<'infix'>, functions: Functions): RuleProgra
   };
 }
 
-/** Works every argument first; the first problem among them is the answer. */
+/** Evaluates every argument first; the first problem among them is the result. */
 function compileSum(name: string, sum: Sum, args: readonly RuleProgram[]): RuleProgram {
   return (valueOf) => {
     const given: Scalar[] = [];
@@ -155,7 +155,7 @@ function fitsChoice(chosen: Scalar, when: Value): boolean | FigureProblem {
   return isProblem(when) ? when : generalSums.get('same')?.([chosen, when]) === true;
 }
 
-/** A zero below zero is 0, as the graph engine has it. */
+/** Turns -0 into 0, like the graph engine. */
 function finite(value: Scalar): Value {
   if (typeof value !== 'number') return value;
   return Number.isFinite(value) ? value + 0 : { kind: 'not-a-number' };

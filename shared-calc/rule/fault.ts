@@ -1,13 +1,13 @@
 import type { Kind } from '#shared-calc/quantity/kind.ts';
 import type { Place, Sign } from './tree.ts';
 
-/** What is wrong with a rule: facts with a place. Sentences are made in words/say-rule-fault.ts. */
+/** What is wrong with a rule: facts with a place, worded in words/say-rule-fault.ts. */
 export type RuleFault = Place & (ReadFault | CheckFault);
 
-/** What the reader would have taken instead. */
+/** What the parser expected instead. */
 export type Wanted = 'figure' | 'sign' | 'close' | 'comma';
 
-/** Found while reading the text. */
+/** Found while parsing the text. */
 export type ReadFault =
   | { readonly kind: 'empty' }
   | { readonly kind: 'too-long'; readonly length: number; readonly limit: number }
@@ -20,7 +20,7 @@ export type ReadFault =
   | { readonly kind: 'leading-equals' }
   | { readonly kind: 'unknown-unit'; readonly unit: string; readonly near?: string };
 
-/** Found while checking names and kinds. `most` is left out where there is no end. */
+/** Found while checking names and kinds. `most` is left out if there is no limit. */
 export type CheckFault =
   | { readonly kind: 'unknown-name'; readonly name: string; readonly near?: string }
   | { readonly kind: 'unknown-function'; readonly name: string; readonly near?: string }
@@ -59,7 +59,7 @@ export type CheckFault =
   | { readonly kind: 'arguments-disagree'; readonly fn: string; readonly given: readonly Kind[] }
   | { readonly kind: 'wrong-kind-for-line'; readonly wanted: Kind; readonly unit: string; readonly given: Kind };
 
-/** What a working figure ran into: facts of a box, not of a rule's text. */
+/** The problem of a figure being worked out: a fact about a cell, not about a rule's text. */
 export type FigureProblem =
   | { readonly kind: 'missing'; readonly line: string }
   | { readonly kind: 'refused'; readonly fn: string; readonly says: string }

@@ -1,9 +1,9 @@
 type ReadsOf = ReadonlyMap<string, readonly string[]>;
 
 /**
- * Cycles of lines that read one another, each in order of reading: a, b, c where a reads b, b reads c and c reads a.
- * A cycle starts at that of its lines which stands first in the map. Every line that reads itself, however far
- * round, is in at least one cycle; names that the map does not have are passed over.
+ * Cycles of lines that read one another, each in reading order: a, b, c where a reads b, b reads c and c reads a. A
+ * cycle starts at the one of its lines that is first in the map. Every line that reads itself, directly or not, is in
+ * at least one cycle; names that the map does not have are ignored.
  */
 export function findLoops(readsOf: ReadsOf): readonly (readonly string[])[] {
   const placeOf = new Map([...readsOf.keys()].map((name, at) => [name, at]));
@@ -19,7 +19,7 @@ export function findLoops(readsOf: ReadsOf): readonly (readonly string[])[] {
   return cycles;
 }
 
-/** The shortest cycle through a line, searched only among the lines of its own knot. */
+/** The shortest cycle through a line, searched only inside its strongly connected component. */
 function cycleThrough(
   start: string,
   readsOf: ReadsOf,
@@ -62,8 +62,8 @@ interface Visit {
 }
 
 /**
- * Tarjan's strongly connected parts, each by a number of its own; lines that read one another share one.
- * Kept on a list of its own instead of the call stack, so that a chain of any length is no matter.
+ * Tarjan's strongly connected components, each with its own number; lines that read one another share one. Uses its own
+ * stack, not the call stack, so a chain may have any length.
  */
 function findKnots(readsOf: ReadsOf): ReadonlyMap<string, number> {
   const index = new Map<string, number>();

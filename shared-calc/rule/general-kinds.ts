@@ -6,17 +6,17 @@ import { raisedKind, type Report } from './infix-kind.ts';
 import { commonKind, isPlainFigure, isReading, kindFits } from './kind-fits.ts';
 import type { Rule, RulePart } from './tree.ts';
 
-/** A call of a general function and the kinds of its arguments, `undefined` where one is not known. */
+/** A call of a general function and the kinds of its arguments, `undefined` if one is not known. */
 export interface GivenCall {
   readonly call: RulePart<'call'>;
   readonly kinds: readonly (Kind | undefined)[];
   readonly report: Report;
 }
 
-/** How the kind of a call follows from its arguments; what does not go together is reported. */
+/** How the kind of a call follows from its arguments; incompatible arguments are reported. */
 export type KindRule = (given: GivenCall) => Kind | undefined;
 
-/** `pi` and the like. */
+/** `pi` and similar: always plain. */
 export function alwaysPlain(): Kind {
   return figureKind(PLAIN);
 }
@@ -44,7 +44,9 @@ export function sizeOfKind(given: GivenCall): Kind | undefined {
   return tell(given, figure.part, { kind: 'reading-alone', sign: 'abs' });
 }
 
-/** round, floor, int and the like: a length rounded to nothing said would be in metres, so only plain figures. */
+/**
+ * round, floor, int and similar: only plain figures, as a length would be rounded in metres, a unit that nobody named.
+ */
 export function roundedKind(given: GivenCall): Kind | undefined {
   const [first] = figuresOf(given, 1);
   const restPlain = allPlain(given, 1);
@@ -74,7 +76,7 @@ export function powerOfKind(given: GivenCall): Kind | undefined {
   return raisedKind(base.kind, power.kind, power.part) ?? tell(given, power.part, { kind: 'bad-power' });
 }
 
-/** The step of a temperature is one in K. */
+/** The step of a temperature is in K. */
 export function steppedKind(given: GivenCall): Kind | undefined {
   const [figure, step] = figuresOf(given);
   if (!figure || !step) return undefined;
@@ -93,11 +95,11 @@ export function ifKind(given: GivenCall): Kind | undefined {
   return agreeing(given, partsOf(given, 1));
 }
 
-/** pick(choice, when1, figure1, ...): each `when` is compared with the choice, the figures are of one kind. */
+/** pick(choice, when1, figure1, ...): each `when` is compared with the choice; the figures have one kind. */
 export function pickKind(given: GivenCall): Kind | undefined {
   const parts = partsOf(given, 0);
   const first = given.call.args[0];
-  // A word written out may be held against any other: it is no choice of a line.
+  // A literal word may be compared with any other: it is not a line's choice.
   const choice: Kind | undefined = first && isWord(first) ? { is: 'choice' } : given.kinds[0];
   for (const { part, kind, at } of parts) {
     if (choice && at % 2 === 1) checkWhen(given, part, choice, kind);
@@ -129,7 +131,7 @@ function partsOf({ call, kinds }: GivenCall, from: number): readonly KnownPart[]
   });
 }
 
-/** The arguments that are figures, before `end`; what is none is reported. */
+/** The arguments that are figures, up to `end`; an argument that is not a figure is reported. */
 function figuresOf(given: GivenCall, end = Number.POSITIVE_INFINITY): readonly KnownPart<FigureKind>[] {
   return partsOf(given, 0).flatMap(({ part, kind, at }) => {
     if (at >= end) return [];

@@ -16,8 +16,8 @@ export type SumAnswer = number | boolean | { readonly refused: string };
 export type GeneralSum = (given: readonly Scalar[]) => SumAnswer;
 
 /**
- * What the general functions and the six comparisons come to, over base units; the engine has them as LW_ROUND,
- * LW_AT_MOST and so on. `if`, `and`, `or`, `not`, `pick` and `pi` are not sums and stand elsewhere.
+ * The sums of the general functions and the six comparisons, over base units; in the engine they are LW_ROUND,
+ * LW_AT_MOST and so on. `if`, `and`, `or`, `not`, `pick` and `pi` are not sums and are handled elsewhere.
  */
 export const generalSums: ReadonlyMap<string, GeneralSum> = new Map<string, GeneralSum>([
   ['same', ([left, right]) => same(left, right)],
@@ -45,7 +45,7 @@ export const generalSums: ReadonlyMap<string, GeneralSum> = new Map<string, Gene
   ['round_to', overFigures(stepped)],
 ]);
 
-/** A sum over figures alone; checking has counted them, so those it names are there. */
+/** A sum over figures alone; checking has counted the arguments, so the named ones exist. */
 type OverFigures = (first: number, second: number, third: number, ...rest: number[]) => SumAnswer;
 
 function overFigures(sum: OverFigures): GeneralSum {
@@ -55,7 +55,7 @@ function overFigures(sum: OverFigures): GeneralSum {
   };
 }
 
-/** Text is compared letter by letter, capitals count. */
+/** Text is compared exactly, case included. */
 function same(left: Scalar | undefined, right: Scalar | undefined): boolean {
   return typeof left === 'number' && typeof right === 'number' ? isSameFigure(left, right) : left === right;
 }
@@ -64,7 +64,7 @@ function rounded(way: WholeWay): GeneralSum {
   return overFigures((figure: number, digits?: number) => roundDigits(figure, digits ?? 0, way));
 }
 
-/** OpenFormula CEILING and FLOOR: the step has the figure's sign, 1 where none is given; 0 gives 0. */
+/** OpenFormula CEILING and FLOOR: the step has the figure's sign, 1 by default; 0 gives 0. */
 function multiple(goes: 'up' | 'down'): GeneralSum {
   return overFigures((figure: number, step?: number, mode?: number) => {
     const by = step ?? (figure < 0 ? -1 : 1);

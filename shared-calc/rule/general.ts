@@ -15,19 +15,19 @@ import {
   type KindRule,
 } from './general-kinds.ts';
 
-/** A function that is not of the trade: how it is written, what it does, and how its kind follows. */
+/** A function that is not of the trade: its written form, its effect, and how its kind follows. */
 export interface GeneralFunction {
   readonly name: string;
-  /** As it is written: `round(figure, digits)`. */
+  /** The written form: `round(figure, digits)`. */
   readonly shows: string;
   readonly says: string;
   readonly least: number;
-  /** Left out where there is no end of arguments. */
+  /** Left out if there is no limit. */
   readonly most?: number;
   readonly kindOf: KindRule;
 }
 
-/** OASIS OpenFormula 1.3 part 4, and our own clamp, round_to and pick. */
+/** From OASIS OpenFormula 1.3 part 4, plus our own clamp, round_to and pick. */
 const written: readonly GeneralFunction[] = [
   { name: 'abs', least: 1, most: 1, kindOf: sizeOfKind, shows: 'abs(figure)', says: 'The figure without its minus.' },
   { name: 'min', least: 1, kindOf: oneKind, shows: 'min(figure, ...)', says: 'The smallest of several.' },

@@ -13,7 +13,7 @@ import { ungrouped, type Place, type Rule, type RulePart, type Sign } from './tr
 
 export type Report = (fault: RuleFault) => void;
 
-/** The kind of two parts under one sign; `undefined` where they do not go together, which is reported. */
+/** The kind of two parts under one operator; `undefined` if they do not fit together, which is reported. */
 export function infixKind(
   part: RulePart<'infix'>,
   left: Kind | undefined,
@@ -80,7 +80,7 @@ function productKind({ part, left, right, fail }: Joined): Kind | undefined {
   return figureKind(joined, keepsSort ? left.sort : 'number');
 }
 
-/** What has a unit takes a whole number written out as its power; a plain figure takes any plain power. */
+/** A figure with a unit needs a literal whole number as its power; a plain figure accepts any plain power. */
 function powerKind({ part, left, right, fail }: Joined): Kind | undefined {
   if (isReading(left)) return fail({ kind: 'reading-alone', sign: '^' }, part.left);
   const made = raisedKind(left, right, part.right);

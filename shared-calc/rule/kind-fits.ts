@@ -8,24 +8,24 @@ export function isReading(kind: Kind): boolean {
   return kind.is === 'figure' && kind.sort === 'reading';
 }
 
-/** Figures that may be compared or stand for one another: one dimension, and not a temperature for a step. */
+/** Figures that may be compared or replace one another: the same dimension, and not a temperature for a step. */
 export function sameFigure(left: FigureKind, right: FigureKind): boolean {
   return sameDimension(left.dimension, right.dimension) && isReading(left) === isReading(right);
 }
 
-/** Both of one sort keep it; a count with a share, or either with a number, is a number. */
+/** Two of one sort keep it; a count with a share, or either with a number, is a number. */
 export function mixSorts(left: FigureKind, right: FigureKind): FigureKind {
   return left.sort === right.sort ? left : figureKind(left.dimension);
 }
 
-/** The one kind that two branches or two limits have in common; `undefined` where there is none. */
+/** The common kind of two branches or two limits; `undefined` if there is none. */
 export function commonKind(left: Kind, right: Kind): Kind | undefined {
   if (left.is === 'figure' && right.is === 'figure') return sameFigure(left, right) ? mixSorts(left, right) : undefined;
   if (left.is === 'choice' && right.is === 'choice') return commonChoice(left.options, right.options);
   return left.is === right.is ? left : undefined;
 }
 
-/** Whether a figure of `given` may stand where `wanted` is asked for; counts, shares and numbers mix. */
+/** Whether a `given` figure is allowed where `wanted` is expected; counts, shares and numbers mix. */
 export function kindFits(wanted: Kind, given: Kind): boolean {
   if (wanted.is === 'figure') return given.is === 'figure' && sameFigure(wanted, given);
   if (wanted.is === 'yes_no') return given.is === 'yes_no';
@@ -40,7 +40,7 @@ function commonChoice(left: readonly string[] | undefined, right: readonly strin
   return left && right ? { is: 'choice', options: [...new Set([...left, ...right])] } : { is: 'choice' };
 }
 
-/** Words of a choice are known late; only two known lists without a word in common are refused. */
+/** Words of a choice become known late; only two known lists without a common word are refused. */
 function mayShareWord(wanted: readonly string[] | undefined, given: readonly string[] | undefined): boolean {
   return !wanted || !given || given.some((word) => wanted.includes(word));
 }

@@ -3,7 +3,7 @@ import { generalFunctions } from './general.ts';
 
 const LINE_NAME_LENGTH = 60;
 
-/** Why a name cannot be a line's: facts, said by words/say-name-fault.ts. */
+/** Why a name cannot be a line's name: facts, worded in words/say-name-fault.ts. */
 export type LineNameFault =
   | { readonly kind: 'empty' }
   | { readonly kind: 'too-long'; readonly name: string; readonly limit: number }
@@ -11,12 +11,12 @@ export type LineNameFault =
   | { readonly kind: 'bad-letter'; readonly name: string; readonly found: string }
   | { readonly kind: 'is-unit' | 'is-function' | 'is-answer'; readonly name: string };
 
-/** Whether a name may stand in a rule: lower case, a letter first, then letters, digits and `_`, at most 60. */
+/** Whether a name is valid in a rule: lower case, a letter first, then letters, digits and `_`, at most 60. */
 export function isLineName(name: string): boolean {
   return lineNameFault(name, new Map()) === undefined;
 }
 
-/** What keeps a name from being a line's; `functions` are those of the trade, the general ones are known. */
+/** Why a name cannot be a line's name; `functions` are those of the trade, the general ones are known here. */
 export function lineNameFault(name: string, functions: ReadonlyMap<string, unknown>): LineNameFault | undefined {
   return letterFault(name) ?? takenFault(name, functions);
 }

@@ -1,7 +1,7 @@
 import { unitSymbols } from '#shared-calc/quantity/unit.ts';
 import { nearestName } from './nearest.ts';
 
-/** What people write for a unit out of habit, too far from its symbol for a count of letters to find. */
+/** Common spellings of units that are too far from the symbol for the edit distance to find. */
 const usual: Readonly<Record<string, string>> = {
   c: 'degC',
   celsius: 'degC',
@@ -52,7 +52,7 @@ const usual: Readonly<Record<string, string>> = {
   pascal: 'Pa',
 };
 
-/** The unit that somebody who wrote an unknown one after a number most likely meant. */
+/** The unit most likely meant by an unknown one after a number. */
 export function nearUnit(word: string): string | undefined {
   const plain = word.toLowerCase();
   const single = plain.length > 1 ? plain.replace(/s$/, '') : plain;

@@ -1,6 +1,6 @@
 /**
- * The known name nearest to one that was mistyped, by letters put in, left out, changed or swapped
- * with their neighbour; capitals do not count. `undefined` where more than a third would have to change.
+ * The known name nearest to a mistyped one, by letters inserted, left out, changed or swapped with their neighbour;
+ * case is ignored. `undefined` if more than a third would have to change.
  */
 export function nearestName(name: string, names: Iterable<string>): string | undefined {
   const sought = name.toLowerCase();

@@ -3,15 +3,15 @@ import { argumentKind } from './check-call.ts';
 import type { Token } from './read-tokens.ts';
 import type { Signature } from './signature.ts';
 
-/** A call whose brackets are still open, and which of its arguments is being written. */
+/** A call whose bracket is still open, and the argument that is being typed. */
 export interface OpenCall {
   readonly fn: string;
   readonly argument: number;
-  /** The first word of the call, which is what `pick` chooses by. */
+  /** The first token of the call: the choice of a `pick`. */
   readonly first: Token | undefined;
 }
 
-/** The innermost call that is open behind these words. */
+/** The innermost call that is still open after these tokens. */
 export function findOpenCall(before: readonly Token[]): OpenCall | undefined {
   const open = lastOpen(before);
   const name = before[open - 1];
@@ -19,7 +19,7 @@ export function findOpenCall(before: readonly Token[]): OpenCall | undefined {
   return { fn: name.word, argument: commasBehind(before, open), first: before[open + 1] };
 }
 
-/** The kind of the argument being written, where the function says one. */
+/** The kind of the argument that is being typed, if the function declares one. */
 export function argumentWanted(
   functions: ReadonlyMap<string, Signature>,
   call: OpenCall | undefined,

@@ -6,7 +6,7 @@ import { ungrouped, type Place, type Rule, type Sign } from './tree.ts';
 const RULE_LENGTH = 2000;
 const RULE_LEVELS = 60;
 
-/** Loosest first; within one row signs go from left to right. A prefix binds tighter than all of them. */
+/** Loosest first; operators of one row are left-associative. A prefix binds tighter than all of them. */
 const ladder: readonly (readonly Sign[])[] = [['=', '<>', '<', '<=', '>', '>='], ['+', '-'], ['*', '/'], ['^']];
 
 interface Reader {
@@ -17,8 +17,8 @@ interface Reader {
 }
 
 /**
- * Reads a rule such as `soil_gross - edge_bead`: at most 2,000 characters and 60 levels of brackets,
- * calls, prefixes and chained powers or comparisons. The first fault in the text is told with its place.
+ * Parses a rule such as `soil_gross - edge_bead`: at most 2,000 characters and 60 levels of brackets, calls, prefixes
+ * and chained powers or comparisons. Fails with the first fault in the text and its place.
  */
 export function readRule(text: string): Result<Rule, RuleFault> {
   const refusal = refuseWhole(text);
@@ -63,7 +63,7 @@ function readPrefix(reader: Reader, level: number): Rule | undefined {
   return of && signed(token.sign, of, token.from);
 }
 
-/** A sign before a reading belongs to its figure: `-40 degF` is 40 below zero Fahrenheit. */
+/** A sign before a temperature reading is part of its figure: `-40 degF` is 40 below zero Fahrenheit. */
 function signed(sign: '+' | '-', of: Rule, from: number): Rule {
   if (of.part === 'number' && of.unit?.zero !== undefined) {
     return { ...of, value: sign === '-' ? 0 - of.value : of.value, from };
@@ -141,7 +141,7 @@ function tooDeep(reader: Reader, { from, to }: Place): undefined {
   reader.fault ??= { kind: 'too-deep', limit: RULE_LEVELS, from, to };
 }
 
-/** Levels as the engine nests them: sums and products are flat, each choice of `pick` goes one further down. */
+/** Levels as the engine nests them: sums and products are flat, each choice of `pick` adds a level. */
 function levelsOf(rule: Rule): number {
   switch (rule.part) {
     case 'group':

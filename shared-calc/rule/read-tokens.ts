@@ -4,7 +4,7 @@ import type { RuleFault } from './fault.ts';
 import { nearUnit } from './near-unit.ts';
 import type { Place, Sign } from './tree.ts';
 
-/** A word of a rule; `bad` holds the fault that the reader meets there, and the words after it still follow. */
+/** A token of a rule; `bad` has the fault that the parser reports there, and the tokens after it still follow. */
 export type Token = Place &
   (
     | { readonly is: 'number'; readonly value: number; readonly unit?: Unit }
@@ -22,7 +22,7 @@ const word = /[\p{L}_][\p{L}\p{N}_]*/uy;
 const unitWord = /°\s?[CF]|%|\p{L}[\p{L}\p{N}_]*/uy;
 const signs = /<>|<=|>=|[=<>+\-*/^\u2212\u00d7\u00f7\u2264\u2265\u2260]/y;
 
-/** Signs that a keyboard or a paste may bring, and what they mean here. */
+/** Characters that a keyboard or a paste may bring, and the operators they mean here. */
 const plainSigns: Readonly<Record<string, Sign>> = {
   '\u2212': '-',
   '\u00d7': '*',
@@ -34,7 +34,7 @@ const plainSigns: Readonly<Record<string, Sign>> = {
 
 const brackets: Readonly<Record<string, 'open' | 'close' | 'comma'>> = { '(': 'open', ')': 'close', ',': 'comma' };
 
-/** Cuts a rule's text into words with places. Never fails: what cannot be read is a `bad` token. */
+/** Splits a rule's text into tokens with places. Never fails: unreadable text is a `bad` token. */
 export function readTokens(text: string): readonly Token[] {
   const tokens: Token[] = [];
   let at = skipSpaces(text, 0);
@@ -65,7 +65,7 @@ function markAt(text: string, from: number): Token {
   return bracket ? { is: bracket, ...place } : bad({ kind: 'bad-character', found, ...place });
 }
 
-/** A quote inside a text is written twice. */
+/** A quote inside a text is doubled. */
 function textAt(text: string, from: number): Token {
   const whole = match(quoted, text, from);
   if (whole === undefined) return bad({ kind: 'unclosed-text', from, to: text.length });
@@ -92,7 +92,7 @@ interface UnitWord extends Place {
   readonly symbol: string;
 }
 
-/** `12 min/m2` is one compound; in `12 L/drainage` the next word is no unit, so the stroke divides. */
+/** `12 min/m2` is one compound; in `12 L/drainage` the next word is not a unit, so the stroke divides. */
 function longestUnit(text: string, first: UnitWord): { readonly symbol: string; readonly to: number } {
   let { symbol, to } = first;
   for (;;) {
@@ -106,7 +106,7 @@ function longestUnit(text: string, first: UnitWord): { readonly symbol: string; 
   }
 }
 
-/** The word where a unit may stand; none where a bracket follows it, as in `min(`. */
+/** The word where a unit may be; none if a bracket follows it, as in `min(`. */
 function unitWordAt(text: string, at: number): UnitWord | undefined {
   const from = skipSpaces(text, at);
   const found = match(unitWord, text, from);

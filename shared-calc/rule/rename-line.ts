@@ -1,8 +1,8 @@
 import { readTokens } from './read-tokens.ts';
 
 /**
- * A rule's text with one line's name put for another, spacing and all else kept. Works in a rule that has
- * faults too. Units, functions and words in quotes are not touched, even where they read the same.
+ * A rule's text with one line renamed; spacing and everything else stays. Also works in a rule with faults. Units,
+ * functions and quoted words are not changed, even if they have the same letters.
  */
 export function renameInRule(text: string, from: string, to: string): string {
   const tokens = readTokens(text);

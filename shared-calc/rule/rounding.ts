@@ -1,19 +1,21 @@
 import { isSameFigure } from './same-figure.ts';
 
-/** Binary noise that is taken off before a figure is rounded: 121.00000000000001 is 121. */
+/** Binary noise that is removed before a figure is rounded: 121.00000000000001 is 121. */
 const NOISE = 1e-9;
 
-/** Beyond this every double is whole. */
+/** From this size on every double is whole. */
 const ALL_WHOLE = 2 ** 52;
 
 export type WholeWay = (size: number) => number;
 
-/** Ways to make a size (never below zero) whole. Half goes up, so away from zero once the sign is back. */
+/** Ways to make a size (never below zero) whole. Half goes up, which is away from zero once the sign is restored. */
 export const nearestWhole: WholeWay = (size) => Math.floor(size + 0.5 + NOISE);
 export const wholeAbove: WholeWay = (size) => Math.ceil(size - NOISE);
 export const wholeBelow: WholeWay = (size) => Math.floor(size + NOISE);
 
-/** Rounds to so many decimals, or to tens and hundreds where `digits` is below zero; the sign is kept out of it. */
+/**
+ * Rounds to this many decimals, or to tens and hundreds if `digits` is below zero; works on the size without the sign.
+ */
 export function roundDigits(figure: number, digits: number, way: WholeWay): number {
   const places = Math.trunc(digits);
   const scale = 10 ** Math.abs(places);
@@ -25,18 +27,18 @@ export function roundDigits(figure: number, digits: number, way: WholeWay): numb
   return signed(figure, places >= 0 ? whole / scale : whole * scale);
 }
 
-/** Down to the whole number below, toward minus infinity. */
+/** Rounds down to a whole number, toward minus infinity. */
 export function wholeDown(figure: number): number {
   return (figure < 0 ? -wholeAbove(-figure) : wholeBelow(figure)) + 0;
 }
 
-/** To the nearest multiple of a step above zero, half away from zero. */
+/** Rounds to the nearest multiple of a step above zero, half away from zero. */
 export function toStep(figure: number, step: number): number {
   const steps = Math.abs(figure) / step;
   return steps >= ALL_WHOLE ? figure : signed(figure, nearestWhole(steps) * step);
 }
 
-/** Up or down to a multiple of a step of the same sign; `fromZero` rounds by magnitude, without the sign. */
+/** Rounds up or down to a multiple of a step of the same sign; `fromZero` rounds the size, without the sign. */
 export function toMultiple(figure: number, step: number, goes: 'up' | 'down', fromZero: boolean): number {
   const steps = figure / step;
   if (steps >= ALL_WHOLE) return figure;
@@ -44,7 +46,7 @@ export function toMultiple(figure: number, step: number, goes: 'up' | 'down', fr
   return (grows ? wholeAbove(steps) : wholeBelow(steps)) * step + 0;
 }
 
-/** figure - by x floor(figure / by); nothing is left where the steps come out whole but for noise. */
+/** figure - by x floor(figure / by); 0 if the quotient is whole except for binary noise. */
 export function remainder(figure: number, by: number): number {
   const steps = figure / by;
   if (isSameFigure(steps, Math.round(steps))) return 0;

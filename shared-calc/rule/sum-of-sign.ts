@@ -9,7 +9,7 @@ const sums: Readonly<Record<CompareSign, string>> & Readonly<Partial<Record<Sign
   '>=': 'at_least',
 };
 
-/** The sum among `generalSums` that a sign stands for; + - * / are the engine's own. */
+/** The name in `generalSums` of an operator's sum; `undefined` for + - * /, which are the engine's own. */
 export function sumOfSign(sign: Sign): string | undefined {
   if (sign === '^') return 'power';
   return sums[sign];

@@ -1,6 +1,6 @@
 import { toBase, type Unit } from '#shared-calc/quantity/unit.ts';
 
-/** A stretch of the rule's text: from the first character up to, not with, `to`. */
+/** A range of the rule's text: from the first character up to `to`, exclusive. */
 export interface Place {
   readonly from: number;
   readonly to: number;
@@ -9,7 +9,7 @@ export interface Place {
 export type CompareSign = '=' | '<>' | '<' | '<=' | '>' | '>=';
 export type Sign = '+' | '-' | '*' | '/' | '^' | CompareSign;
 
-/** A rule as it was read: every part knows its place. */
+/** A parsed rule; every part has its place. */
 export type Rule =
   | (Place & { readonly part: 'number'; readonly value: number; readonly unit?: Unit })
   | (Place & { readonly part: 'text'; readonly text: string })

@@ -1,9 +1,9 @@
 import { ungrouped, type Rule, type RulePart } from './tree.ts';
 import { writeRule } from './write-rule.ts';
 
-/** How the layers above say what a working names. */
+/** How the layers above word the names of a working. */
 export interface WorkingShow {
-  /** A line's figure with its unit, a decimal finer than its box: "0.538 L"; a choice is its bare word. */
+  /** A line's figure with its unit, with one decimal more than its cell: "0.538 L"; a choice is its bare word. */
   readonly figureOf: (name: string) => string;
   /** A line's label in words: "edge bead". */
   readonly labelOf: (name: string) => string;
@@ -14,8 +14,8 @@ export interface WorkingShow {
 }
 
 /**
- * The working of one box, one level deep: the rule with figures put in, and where words say more, a second line:
- * "36.045 L less 0.538 L edge bead less 1.802 L buried = 33.705 L".
+ * The working of one cell, one level deep: the rule with its figures filled in, and a second line if words add
+ * something: "36.045 L less 0.538 L edge bead less 1.802 L buried = 33.705 L".
  */
 export function workingOf(rule: Rule, show: WorkingShow): readonly string[] {
   const figures = writeRule(rule, {
@@ -39,7 +39,7 @@ interface Term {
   readonly rule: Rule;
 }
 
-/** A chain of + and - over names, figures and calls of `sum`; `undefined` for what is more than that. */
+/** A chain of + and - over names, figures and calls of `sum`; `undefined` for anything else. */
 function termsOf(rule: Rule): readonly Term[] | undefined {
   if (rule.part === 'name' || rule.part === 'number') return [{ adds: true, rule }];
   if (rule.part === 'call' && rule.name === 'sum') return allTerms(rule.args.map((arg) => termsOf(ungrouped(arg))));
@@ -53,7 +53,7 @@ function allTerms(lists: readonly (readonly Term[] | undefined)[]): readonly Ter
   return lists.includes(undefined) ? undefined : lists.flatMap((terms) => terms ?? []);
 }
 
-/** What is taken from needs no label of its own: the whole sentence is about it. */
+/** The first term needs no label of its own: the whole sentence is about it. */
 function chainInWords(terms: readonly Term[], show: WorkingShow): string {
   const takenFrom = terms[1]?.adds === false;
   return terms

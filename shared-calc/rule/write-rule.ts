@@ -6,7 +6,7 @@ export interface RuleParts {
   readonly literal: (literal: RulePart<'number'>) => string;
 }
 
-/** A rule as text again, evenly spaced, with names and figures as `parts` would have them. */
+/** A rule as text again, with even spacing; `parts` gives the text of names and figures. */
 export function writeRule(rule: Rule, parts: RuleParts): string {
   switch (rule.part) {
     case 'number':
@@ -30,7 +30,7 @@ export function writeRule(rule: Rule, parts: RuleParts): string {
   }
 }
 
-/** A figure below zero beside a sign stands in brackets, so that `5 - -3` reads as what it is. */
+/** A figure below zero next to an operator gets brackets, so that `5 - -3` is clear. */
 function writeBeside(rule: Rule, parts: RuleParts): string {
   const text = writeRule(rule, parts);
   return text.startsWith('-') && (rule.part === 'name' || rule.part === 'number') ? `(${text})` : text;

@@ -26,7 +26,7 @@ export const functionsOfGroup: Readonly<Record<TradeGroup, readonly TradeFunctio
   dates: datesFunctions,
 };
 
-/** Every entry of the Function book, in its order: the engine, the rules and the page read this list. */
+/** Every entry of the Function book, in its order; the engine, the rules and the page read this list. */
 export const tradeFunctions: readonly TradeFunction[] = Object.values(functionsOfGroup).flat();
 
 /** The function that a rule calls by this name. */

@@ -1,4 +1,4 @@
-/** What to mind, and who decides about it: the program reminds, it does not rule. */
+/** A caution, and who decides about it. The program reminds; it does not rule. */
 export interface Caution {
   readonly says: string;
   readonly decides: string;

@@ -15,17 +15,17 @@ export function notAboveZero(figures: Readonly<Record<string, number>>): Refusal
   return name === undefined ? undefined : refused(`${name} must be more than zero.`);
 }
 
-/** The sentence for a share of 1 or more, as where 12 was typed for 12 %: "Settling is a share; 12 % is 0.12." */
+/** The sentence for a share of 1 or more, for example if 12 was typed for 12 %: "Settling is a share; 12 % is 0.12." */
 export function sayShare(name: string, figure: number): string {
   return `${name} is a share; ${cleanNoise(figure)} % is ${cleanNoise(figure / 100)}.`;
 }
 
-/** Refuses a share below zero, or of 1 and more. */
+/** Refuses a share below zero, or of 1 or more. */
 export function notBelowOne(name: string, figure: number): Refusal | undefined {
   return figure >= 1 ? refused(sayShare(name, figure)) : belowZero({ [name]: figure });
 }
 
-/** Millimetres for a sentence, to one decimal at most: "62.5 mm". */
+/** Millimetres in a sentence, with at most one decimal: "62.5 mm". */
 export function sayMm(figure: number): string {
   return `${roundHalfAway(figure, 1)} mm`;
 }

@@ -1,17 +1,17 @@
 import type { Argument } from '#shared-calc/rule/signature.ts';
 import type { Kind } from '#shared-calc/quantity/kind.ts';
 
-/** An answer, or the sentence that says why there is none and what to do. */
+/** A figure, or the sentence that says why there is none and what to do. */
 export type Answer = number | { readonly refused: string };
 
 export interface Example {
   /** A rule with literals: `layer_volume(0.4005 m2, 40 mm)`. */
   readonly rule: string;
-  /** The result as a figure with its unit: `16.02 L`. A test holds it to its last digit. */
+  /** The result as a figure with its unit: `16.02 L`. A test checks it to its last digit. */
   readonly gives: string;
 }
 
-/** Each group has its folder, and its list in `GROUP-functions.ts` there. */
+/** Each group has a folder, with its list in `GROUP-functions.ts`. */
 export type TradeGroup =
   | 'geometry'
   | 'media'
@@ -25,7 +25,7 @@ export type TradeGroup =
   | 'price'
   | 'dates';
 
-/** One entry of the Function book, and the sum that the engine works. */
+/** One entry of the Function book, with the sum for the engine. */
 export interface TradeFunction {
   readonly name: string;
   /** In words: "Layer volume". */
@@ -41,11 +41,11 @@ export interface TradeFunction {
   readonly source: string;
   readonly caution?: string;
   readonly decides?: string;
-  /** Arguments arrive in their own units, in order, defaults filled in. */
+  /** Arguments are in their own units, in order, with defaults filled in. */
   readonly compute: (args: readonly (number | string)[]) => Answer;
-  /** A sentence where the answer stands but should be looked at twice. */
+  /** A sentence if the answer is valid but should be checked. */
   readonly warn?: (args: readonly (number | string)[], answer: number) => string | undefined;
-  /** Stands in the Function book, but works over lists or dates and so has no name in rules. */
+  /** In the Function book only: it works over lists or dates and so has no name in rules. */
   readonly inRules: boolean;
 }
 
@@ -61,8 +61,7 @@ type Written<Args extends readonly Argument[]> = Omit<TradeFunction, 'args' | 'c
 };
 
 /**
- * Makes an entry from a sum written over named arguments, each in its own unit:
- * `compute: ({ area, depth }) => area * depth`.
+ * Makes an entry from a sum over named arguments, each in its own unit: `compute: ({ area, depth }) => area * depth`.
  */
 export function tradeFunction<const Args extends readonly Argument[]>(written: Written<Args>): TradeFunction {
   const { compute, warn, ...rest } = written;
@@ -76,10 +75,10 @@ export function tradeFunction<const Args extends readonly Argument[]>(written: W
   };
 }
 
-/** An entry of the Function book over lists or dates: told and shown, called by the layers above. */
+/** An entry of the Function book over lists or dates: described there, and called by the layers above. */
 export function listFunction(
   entry: Omit<TradeFunction, 'args' | 'gives' | 'compute' | 'warn' | 'inRules' | 'examples'> & {
-    /** Checked in its own test; told in words here. */
+    /** Checked in its own test; here only as text. */
     readonly examples: readonly Example[];
     readonly takes: string;
     readonly gives: string;

@@ -14,15 +14,12 @@ type Sizes = readonly Pick<ColumnInput, 'key' | 'label'>[];
 
 const noLabels: Labels = { of: () => undefined };
 
-/** A line by its label, within a sentence; one that the recipe does not have by its name. */
+/** A line by its label, inside a sentence; an unknown line by its name. */
 export function calledLine({ of }: Labels, name: string): string {
   return inSentence(of(name)?.label ?? name);
 }
 
-/**
- * A line is called by its label, a size by the name it was given, an argument by its name in words with what it means
- * behind it.
- */
+/** Lines by their label, sizes by their given name, arguments by their name in words with their meaning after it. */
 export function calledByWords(labels = noLabels, sizes: Sizes = []): Called {
   return {
     line: (name) => calledLine(labels, name),
@@ -40,7 +37,7 @@ interface Named {
   readonly columns: Sizes;
 }
 
-/** The same for the lines and sizes of a bench as they are. */
+/** The same for the lines and sizes of a bench. */
 export function calledByLines({ lines, columns }: Named): Called {
   const labels = new Map(lines.map((line) => [line.name, { label: lineLabel(line) }]));
   return calledByWords({ of: (name) => labels.get(name) }, columns);

@@ -1,6 +1,6 @@
-/** How a sentence calls the lines, sizes and arguments it is about. */
+/** The words that a sentence uses for lines, sizes and arguments. */
 export interface Called {
-  /** A line within a sentence. */
+  /** A line inside a sentence. */
   readonly line: (name: string) => string;
   /** A line at the start of a sentence. */
   readonly lineFirst: (name: string) => string;
@@ -9,7 +9,7 @@ export interface Called {
   readonly argument: (fn: string, name: string) => string;
 }
 
-/** As a rule writes them; an argument stands in capitals, so that it is not read as a line. */
+/** The names in rules; an argument is in capitals, so that it is not mistaken for a line. */
 export const byRuleName: Called = {
   line: (name) => name,
   lineFirst: (name) => name,

@@ -78,7 +78,7 @@ const withoutValue = {
   'whole job': 'Write a value in this box first; then it can hold for the whole job.',
 } as const;
 
-/** Why an act is refused, in one sentence; lines are called by their names in rules unless said. */
+/** Why an act is refused, in one sentence; by default lines have their names in rules. */
 export function sayActFault(fault: ActFault, called?: Called): string {
   if (isOwn(fault)) return sayByKind(sayings, fault, called ?? byRuleName);
   return isRecordFault(fault) ? sayRecordFault(fault) : sayJobFault(fault, called);
@@ -123,7 +123,6 @@ function sayNeed(need: Need): Against {
   }
 }
 
-/** What stands against an act, and why. */
 export interface Against {
   readonly what: string;
   readonly why: string;
@@ -133,7 +132,7 @@ export interface Against {
 export interface FaultJson {
   readonly kind: string;
   readonly says: string;
-  /** The field or the record that it is about. */
+  /** The field or the record that it refers to. */
   readonly at?: string;
   readonly against?: readonly Against[];
 }

@@ -6,7 +6,7 @@ import { byRuleName, type Called } from './called.ts';
 import { listOr } from './list-words.ts';
 import { sayRuleFault } from './say-rule-fault.ts';
 
-/** Why the box of a line has no value, in a sentence with its cure. A cycle is told as its rules write it. */
+/** Why the cell of a line has no value, in a sentence with its cure. A cycle is shown with the names in rules. */
 export function sayBoxCause(cause: BoxCause, line: string, called: Called = byRuleName): string {
   switch (cause.why) {
     case 'missing':
@@ -24,7 +24,7 @@ export function sayBoxCause(cause: BoxCause, line: string, called: Called = byRu
   }
 }
 
-/** What is wrong with a text written into a box, and the cure. */
+/** What is wrong with a text written into a cell, and the cure. */
 export function sayBoxFault(fault: BoxFault, line: string, called: Called = byRuleName): string {
   switch (fault.kind) {
     case 'rule':
@@ -38,7 +38,7 @@ export function sayBoxFault(fault: BoxFault, line: string, called: Called = byRu
   }
 }
 
-/** The first cause of a box without a value, in a sentence; a rule that stands by itself has no line: ''. */
+/** The first cause of a cell without a value, in a sentence; a rule without a line of its own has the line ''. */
 export function sayProblem(problem: BoxProblem, called: Called = byRuleName): string {
   const { first, rule } = subjectsOf(problem.line, called);
   switch (problem.why) {

@@ -2,12 +2,12 @@ interface Fact {
   readonly kind: string;
 }
 
-/** One way of saying for each kind of fault. */
+/** A function for each kind of fault that makes its sentence. */
 export type Sayings<F extends Fact, Rest extends readonly unknown[] = []> = {
   readonly [K in F['kind']]: (fault: Extract<F, { readonly kind: K }>, ...rest: Rest) => string;
 };
 
-/** A fault in the words of its kind. */
+/** The sentence of a fault, by its kind. */
 export function sayByKind<F extends Fact, Rest extends readonly unknown[]>(
   sayings: Sayings<F, Rest>,
   fault: F,

@@ -10,7 +10,7 @@ type OptionFault = Extract<CheckFault, { readonly kind: 'not-an-option' }>;
 type NameFault = Extract<CheckFault, { readonly kind: 'unknown-name' | 'unknown-function' | 'not-a-call' }>;
 export type CallFault = NameFault | CountFault | ArgumentFault | OptionFault;
 
-/** What is wrong with a name or with what a function was given: "DEPTH needs a length (mm, cm, in). You gave 40 L." */
+/** What is wrong with a name or with a function's argument: "DEPTH needs a length (mm, cm, in). You gave 40 L." */
 export function sayCallFault(fault: CallFault, quoted: string, called: Called): string {
   switch (fault.kind) {
     case 'unknown-name':

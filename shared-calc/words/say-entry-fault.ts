@@ -40,12 +40,12 @@ export function sayEntryFault(fault: EntryFault): string {
   return sayByKind(sayings, fault);
 }
 
-/** A reading with its fault in words. */
+/** The result of parsing, with its fault in words. */
 export function said<T>(read: Result<T, EntryFault>): Result<T, string> {
   return read.ok ? read : failed(sayEntryFault(read.fault));
 }
 
-/** Most words that are all named where none is near. */
+/** If no word is near, all words are listed, up to this many. */
 const tellAtMost = 8;
 
 function cureOf(text: string, options: readonly string[]): string {

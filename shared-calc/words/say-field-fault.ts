@@ -24,7 +24,6 @@ const sayings: Sayings<Own> = {
   'not-kept': ({ issues }) => `This cannot be kept: ${issues[0]?.says ?? 'it is no such record'}.`,
 };
 
-/** Why a text is not taken into a field, in one sentence. */
 export function sayFieldFault(fault: FieldFault): string {
   return isOwn(fault) ? sayByKind(sayings, fault) : sayEntryFault(fault);
 }

@@ -42,8 +42,8 @@ const sayings: Sayings<JobFault, [Called | undefined]> = {
 };
 
 /**
- * Why an act on a job is refused, in one sentence with its cure. Where lines are `called` by their labels, the text
- * that cannot be read is in sight and not said again.
+ * Why an act on a job is refused, in one sentence with its cure. If lines are `called` by their labels, the unreadable
+ * text is visible on the page and not repeated.
  */
 export function sayJobFault(fault: JobFault, called?: Called): string {
   return sayByKind(sayings, fault, called);

@@ -9,7 +9,7 @@ export type JoinFault = Extract<
   { readonly kind: 'cannot-join' | 'reading-alone' | 'bad-power' | 'bad-root' }
 >;
 
-/** Why two parts do not go together under a sign: "Litres plus millimetres cannot be added." and the cure. */
+/** Why two parts do not fit together under an operator: "Litres plus millimetres cannot be added." and the cure. */
 export function sayJoinFault(fault: JoinFault, quoted: string): string {
   switch (fault.kind) {
     case 'cannot-join':

@@ -17,7 +17,7 @@ type KindFault = Extract<
   }
 >;
 
-/** What is wrong where a figure of another kind is wanted. */
+/** What is wrong if a figure of another kind is expected. */
 export function sayKindFault(fault: KindFault, quoted: string): string {
   switch (fault.kind) {
     case 'rounds-plain-only':
@@ -39,7 +39,7 @@ export function sayKindFault(fault: KindFault, quoted: string): string {
   }
 }
 
-/** The step in the unit that the figure is plainly said in: `round_to(soil_gross, 1 L)`. */
+/** The step in the plain unit of the figure: `round_to(soil_gross, 1 L)`. */
 function sayStep(quoted: string, given: Kind): string {
   if (given.is === 'figure' && given.sort === 'reading') return `as in round_to(${quoted}, 1 K)`;
   return `as in round_to(${quoted}, 1 ${plainUnitOf(given) ?? 'mm'})`;

@@ -1,6 +1,6 @@
 import { sayKind, type Kind } from '#shared-calc/quantity/kind.ts';
 
-/** What a kind is measured in, as a builder would say it in the plural. */
+/** The plural words for the unit of a kind. */
 const plurals: Readonly<Record<string, string>> = {
   length: 'millimetres',
   area: 'square metres',
@@ -30,7 +30,7 @@ const plurals: Readonly<Record<string, string>> = {
   yes_no: 'a yes or no',
 };
 
-/** "litres", "millimetres", "a plain number": a kind as it is said beside another that it does not go with. */
+/** "litres", "millimetres", "a plain number": the words for a kind next to another that does not fit. */
 export function sayMeasures(kind: Kind): string {
   const name = sayKind(kind);
   return plurals[name] ?? name;
@@ -38,7 +38,7 @@ export function sayMeasures(kind: Kind): string {
 
 const uncounted = new Set(['money', 'light', 'power', 'energy', 'pressure', 'time', 'mass', 'yes_no']);
 
-/** "a length", "an area", "a yes or no": a kind as what is wanted. */
+/** "a length", "an area", "a yes or no": the words for an expected kind. */
 export function sayOneOf(kind: Kind): string {
   return withArticle(sayKind(kind));
 }

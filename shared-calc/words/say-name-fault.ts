@@ -1,7 +1,7 @@
 import { unreachable } from '#shared-calc/result.ts';
 import type { LineNameFault } from '#shared-calc/rule/line-name.ts';
 
-/** Why a name cannot be a line's, and what to do, in one sentence. */
+/** Why a name cannot be a line's name, and what to do, in one sentence. */
 export function sayNameFault(fault: LineNameFault): string {
   switch (fault.kind) {
     case 'empty':

@@ -4,7 +4,7 @@ import { sayPriceFault } from '#shared-calc/price/price-fault.ts';
 import { byRuleName, type Called } from './called.ts';
 import { sayBoxCause } from './say-box-cause.ts';
 
-/** Why an order has no needs, sums or price, in one sentence that names the place. */
+/** Why an order has no needs, sums or price, in one sentence that names the line or size. */
 export function sayOrderFault(fault: OrderFault, called: Called = byRuleName): string {
   switch (fault.kind) {
     case 'no-amount-yet': {

@@ -4,7 +4,6 @@ import { sayJobFault } from './say-job-fault.ts';
 import { sayOrderFault } from './say-order-fault.ts';
 import { sayPlanFault } from './say-plan-fault.ts';
 
-/** Why a paper cannot be made, in one sentence. */
 export function sayPaperFault(fault: PaperFault, called: Called): string {
   switch (fault.kind) {
     case 'order':

@@ -5,7 +5,6 @@ import type { Called } from './called.ts';
 import { calledByLines } from './called-by-words.ts';
 import { sayOrderFault } from './say-order-fault.ts';
 
-/** Why an order has no dates, in one sentence. */
 export function sayPlanFault(fault: PlanFault, called?: Called): string {
   switch (fault.kind) {
     case 'no-amount-yet':
@@ -29,7 +28,7 @@ export function sayPlanFault(fault: PlanFault, called?: Called): string {
   }
 }
 
-/** The same of a job, with its lines and sizes as the page calls them. */
+/** The same for a job, with the page's words for its lines and sizes. */
 export function sayNoPlan({ bench }: Pick<DerivedJob, 'bench'>, fault: PlanFault): string {
   return sayPlanFault(fault, calledByLines(bench.input()));
 }

@@ -2,7 +2,7 @@ import { capital } from '#shared-calc/rule/capital.ts';
 import { unreachable } from '#shared-calc/result.ts';
 import type { ReadFault, Wanted } from '#shared-calc/rule/fault.ts';
 
-/** What kept a rule from being read, and the cure. */
+/** Why a rule cannot be parsed, and the cure. */
 export function sayReadFault(fault: ReadFault): string {
   switch (fault.kind) {
     case 'empty':

@@ -15,12 +15,12 @@ const sayings: Sayings<RecordFault> = {
   issued: ({ record }) => `${capital(sayRecord(record))} stays as it was issued.`,
 };
 
-/** Why a record is not taken or not let go, in one sentence. */
+/** Why a record is not accepted or not removed, in one sentence. */
 export function sayRecordFault(fault: RecordFault): string {
   return sayByKind(sayings, fault);
 }
 
-/** Whether a fault is of a record as it stands in its book. */
+/** Whether a fault is about a record in its book. */
 export function isRecordFault(fault: { readonly kind: string }): fault is RecordFault {
   return Object.hasOwn(sayings, fault.kind);
 }

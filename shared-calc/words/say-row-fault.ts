@@ -20,7 +20,6 @@ const sayings: Sayings<RowFault> = {
     `${code} has no pack of ${amount} ${unit}. Its packs: ${packs.map((pack) => `${pack} ${unit}`).join(', ') || 'none'}.`,
 };
 
-/** Why a row of a list is refused, in one sentence. */
 export function sayRowFault(fault: RowFault): string {
   return sayByKind(sayings, fault);
 }

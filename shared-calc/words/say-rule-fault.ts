@@ -6,8 +6,8 @@ import { sayKindFault } from './say-kind-fault.ts';
 import { sayReadFault } from './say-read-fault.ts';
 
 /**
- * A fault of a rule in words: what is wrong, where, and the cure. `text` is the rule as it was written, from which
- * the place is quoted: "DEPTH needs a length (mm, cm, in). You gave 40 L."
+ * A fault of a rule in words: what is wrong, where, and the cure. `text` is the rule as written, for the quoted part:
+ * "DEPTH needs a length (mm, cm, in). You gave 40 L."
  */
 export function sayRuleFault(fault: RuleFault, text: string, called: Called = byRuleName): string {
   return isReadFault(fault)
@@ -15,7 +15,7 @@ export function sayRuleFault(fault: RuleFault, text: string, called: Called = by
     : sayCheckFault(fault, quote(text.slice(fault.from, fault.to).trim()), called);
 }
 
-/** A long piece of a rule is quoted by its two ends. */
+/** A long part of a rule is shortened to its two ends. */
 function quote(piece: string): string {
   return piece.length <= MOST_QUOTED ? piece : `${piece.slice(0, 60).trimEnd()} ... ${piece.slice(-20).trimStart()}`;
 }

@@ -1,4 +1,4 @@
-/** A sentence of the core with its units as they are read: `27 degC` as `27 °C`, `0.5 m2` as `0.5 m²`. */
+/** A sentence of the core with its units in their written form: `27 degC` as `27 °C`, `0.5 m2` as `0.5 m²`. */
 export function sayUnits(sentence: string): string {
   return sentence
     .replaceAll(/(?<=\d)[ \u00a0]degC\b/g, '\u00a0°C')

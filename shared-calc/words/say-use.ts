@@ -1,12 +1,11 @@
 import type { UseFault } from '#shared-calc/acts/move-use.ts';
 import { nounOf, useOf, type UseName } from '#shared-calc/fields/uses.ts';
 
-/** Why a use cannot be moved to a line. */
 export function sayUseFault({ use, line, wanted, given }: UseFault): string {
   return `The program reads ${nounOf(use)} as a ${wanted}, and ${line} is a ${given}.`;
 }
 
-/** What stops when no line of a recipe is read for a use any more. */
+/** What stops if no line of a recipe has the use any more. */
 export function sayWithoutUse(use: UseName): string {
   const { optional, what } = useOf(use);
   const reads = `The program reads it: ${what.charAt(0).toLowerCase()}${what.slice(1)}.`;

@@ -1,6 +1,6 @@
 import type { Box } from '#shared-calc/bench/bench-types.ts';
 
-/** The state of a box in the words that stand at its left; none for the house. */
+/** The state of a cell in words, shown at its left; none if it follows the house. */
 export function stateWords(box: Box): readonly string[] {
   const words: string[] = [];
   if (box.state === 'job') words.push('whole job');

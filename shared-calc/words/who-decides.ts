@@ -1,8 +1,8 @@
 import { listAnd } from './list-words.ts';
 
 /**
- * Who decides, as the end of a sentence: `Builder decides`, `Keeper and vet decide`. Whoever decides only in some
- * case stands after the others: `Builder decides; vet if skin signs`.
+ * Who decides, as the end of a sentence: `Builder decides`, `Keeper and vet decide`. Whoever decides only in some case
+ * comes last: `Builder decides; vet if skin signs`.
  */
 export function whoDecides(who: string): string {
   const named = who.split(/[,;]/).map((each) => each.trim());

@@ -3,14 +3,14 @@ import { capital } from '#shared-calc/rule/capital.ts';
 import { sayUnits } from './say-units.ts';
 import { whoDecides } from './who-decides.ts';
 
-/** How a table is written, given by the way out. */
+/** How a table is written, from the output format. */
 export type WriteTable = (
   head: readonly string[],
   rows: readonly (readonly string[])[],
   right?: readonly number[],
 ) => string;
 
-/** A paper as plain text: blocks a blank line apart, a block without content left out. */
+/** A paper as plain text: a blank line between blocks; empty blocks are left out. */
 export function writePaper({ title, blocks }: PaperDocument, table: WriteTable): string {
   const parts = [`${title}\n${'='.repeat(Array.from(title).length)}`];
   for (const [at, block] of blocks.entries()) {
@@ -20,7 +20,7 @@ export function writePaper({ title, blocks }: PaperDocument, table: WriteTable):
   return sayUnits(parts.join('\n\n')).replaceAll('\u00a0', ' ');
 }
 
-/** A heading with blocks under it, all of which are left out. */
+/** A heading whose blocks are all empty. */
 function isBareHeading(block: PaperBlock, rest: readonly PaperBlock[]): boolean {
   if (block.is !== 'heading') return false;
   const end = rest.findIndex((each) => each.is === 'heading');
@@ -68,10 +68,10 @@ function writeCaution({ about, says, decides }: PaperCaution): string {
   return decides === '' ? `! ${sentence}` : `! ${sentence} ${whoDecides(decides)}.`;
 }
 
-/** Signs of a cell that stand on one line. */
+/** The most characters of a cell on one line. */
 const WIDEST = 60;
 
-/** A row whose long cells go on in the rows under it. */
+/** A row whose long cells continue in the rows under it. */
 function wrapRow(row: readonly string[]): readonly (readonly string[])[] {
   const cells = row.map(wrapWords);
   const height = Math.max(...cells.map((lines) => lines.length));

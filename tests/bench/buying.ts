@@ -7,15 +7,15 @@ import { measure, ms, ratio, type Told } from './measure.ts';
 const MATERIALS = 30;
 const BUILDS = 100;
 
-/** What one build, or all together, needs of one material. */
+/** What one build, or all together, need of one material. */
 interface Case {
   readonly need: number;
   readonly packs: Goods['packs'];
 }
 
 /**
- * A shopping run of 100 builds x 30 materials: all together and each build alone beside it, 3,030 times least cost,
- * against an integer solver that is asked the same.
+ * A shopping run of 100 builds x 30 materials, all together and each build alone: 3,030 least-cost problems, compared
+ * with an integer solver on the same problems.
  */
 export function benchBuying(): readonly Told[] {
   const prices = madePrices();
@@ -37,7 +37,7 @@ function coinsOf(parts: readonly RunPart[], prices: PriceBook): number {
   return run.ok ? run.value.togetherCoins + run.value.aloneCoins : Number.POSITIVE_INFINITY;
 }
 
-/** The next of a row of whole numbers under `most`, the same in every run. */
+/** The next of a sequence of whole numbers under `most`, the same in every run. */
 function counter(): (most: number) => number {
   let seed = 7;
   return (most) => {
@@ -81,7 +81,7 @@ function madeParts(): readonly RunPart[] {
   }));
 }
 
-/** The same questions for the solver: each material over all builds, then of each build. */
+/** The same problems for the solver: each material over all builds, then of each build. */
 function casesOf(parts: readonly RunPart[], { goods }: PriceBook): readonly Case[] {
   const needs = parts.flatMap((part) => part.needs);
   const packsOf = (material: string) => goods.get(material)?.packs ?? [];
@@ -97,7 +97,7 @@ function solveCase({ need, packs }: Case): number {
     {
       direction: 'minimize',
       objective: 'cost',
-      // Binary noise of a sum is no need of a pack more.
+      // Binary noise of a sum must not add a pack.
       constraints: { amount: { min: need - 1e-9 } },
       variables: Object.fromEntries(packs.map(({ id, amount, priceCoins }) => [id, { amount, cost: priceCoins }])),
       integers: true,

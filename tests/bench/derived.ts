@@ -7,7 +7,7 @@ import { DEMO_DAY, demoRecords } from '#tests/demo-bench.ts';
 import { after, valueOf } from '#tests/shared-calc/jobs/demo-jobs.ts';
 import { measure, ms, ratio, type Told } from './measure.ts';
 
-/** One shopping run over jobs of three sizes after one edit of one of them, against the same worked afresh. */
+/** One shopping run over jobs of three sizes after one edit of one of them, compared with a fresh computation. */
 export function benchDerived(): readonly Told[] {
   return [1, 3, 10, 20].map((count) => {
     const jobs = Array.from({ length: count }, (_, at) => `J${String(at + 2).padStart(2, '0')}`);

@@ -15,7 +15,7 @@ const columns: readonly ColumnInput[] = Array.from({ length: SIZES }, (_, at) =>
   key: `C${at}`,
 }));
 
-/** The engine over H1 x 200 sizes, against a bare operator's box, the closure evaluator and sums by hand. */
+/** The engine over H1 x 200 sizes, compared with a bare operator's cell, the closure evaluator and sums by hand. */
 export function benchEngine(): readonly Told[] {
   const start = performance.now();
   const bench = openBench({ ...demoBench({ sizes: [] }, records).input(), columns });
@@ -56,7 +56,7 @@ export function benchEngine(): readonly Told[] {
   ];
 }
 
-/** Microseconds a box of a sheet of products, every box read by the next. */
+/** Microseconds per cell of a grid of products in which each cell reads the one before. */
 function bareOperator(lines: number): number {
   const sheet = Array.from({ length: lines }, (_, row) =>
     columns.map((__, column) => (row === 0 ? 1 : `=${letters(column)}${row}*1.0001`)),
@@ -76,7 +76,7 @@ function letters(index: number): string {
   return index < 26 ? letter : letters(Math.floor(index / 26) - 1) + letter;
 }
 
-/** Microseconds a box of H1 when every tank is exchanged for another length, so that nearly all is worked anew. */
+/** Microseconds per cell of H1 when the length of every tank changes, so that nearly everything is computed again. */
 function wholeRecalculation(bench: LiveBench, lines: number): number {
   const worked = bench.input().lines.filter((line) => !['given', 'tank'].includes(line.role)).length;
   const { median } = measure({ times: 7 }, (turn) => {
@@ -94,7 +94,7 @@ const sums: ReadonlyMap<string, Sum> = new Map(
   tradeFunctions.filter((each) => each.inRules).map((each) => [each.name, callInBase(each) as Sum]),
 );
 
-/** Microseconds a box by closures, each line once in an order that suits, over one size. */
+/** Microseconds per cell with closures, each line once in dependency order, over one size. */
 function closureTime(bench: LiveBench): number {
   const key = columns[6]?.key ?? '';
   const values = new Map<string, Value>();
@@ -111,7 +111,7 @@ function closureTime(bench: LiveBench): number {
   return (median * 1000) / works.size;
 }
 
-/** The stack of a rectangle by hand, in plain TypeScript, against the same lines by closures of the recipe. */
+/** The stack of a rectangle by hand, in plain TypeScript, compared with the recipe's closures for the same lines. */
 function handWritten(): Told {
   const bench = demoBench({ sizes: ['T07'], job: { soil_rise: '0 mm' } }, records);
   const names = ['drainage', 'soil_front', 'soil_gross', 'edge_bead', 'soil_buried', 'soil_placed', 'mix_loose'];

@@ -1,4 +1,4 @@
-/** The middle and the 95th of 100 of the times that `act` takes, in milliseconds; `first` runs before each, untimed. */
+/** The median and the 95th of 100 of the times that `act` takes, in milliseconds; `first` runs before each, untimed. */
 export interface Times {
   readonly median: number;
   readonly p95: number;
@@ -29,7 +29,7 @@ export function timesOf(took: readonly number[]): Times {
 export interface Told {
   readonly what: string;
   readonly took: string;
-  /** Against what in the same run. */
+  /** The baseline, measured in the same run. */
   readonly floor: string;
   readonly ratio: string;
   readonly must: string;

@@ -18,7 +18,7 @@ const SCROLLS = 60;
 const drawnBox = '.strips .ag-cell.box';
 const built = fileURLToPath(new URL('../../renderer/dist/assets', import.meta.url));
 
-/** The page over H1 x 200 sizes in real Chromium, each figure beside its floor in the same run. */
+/** The page over H1 x 200 sizes in real Chromium; each figure has a baseline from the same run. */
 export async function benchPage(): Promise<readonly Told[]> {
   const pages = await openServedBook();
   try {
@@ -35,7 +35,7 @@ export async function benchPage(): Promise<readonly Told[]> {
   }
 }
 
-/** The demo job with so many sizes, over all tanks in turn. */
+/** The demo job with this many sizes, cycling through all tanks. */
 function manySizes({ tank }: Records): Result<Change, never> {
   const codes = [...tank.keys()];
   const added = Array.from({ length: SIZES - 3 }, (_, at) => {
@@ -46,7 +46,7 @@ function manySizes({ tank }: Records): Result<Change, never> {
   return ok({ ...emptyChange('many sizes'), added });
 }
 
-/** Three warm starts, the middle one; its floor is the same host's smallest file. */
+/** The median of three warm starts; the baseline is the same host's smallest file. */
 async function startRows(page: Page): Promise<readonly Told[]> {
   await watchStarts(page, `${drawnBox}, pre`);
   const bench = page.url();
@@ -64,7 +64,10 @@ async function startRows(page: Page): Promise<readonly Told[]> {
   return [row('page, warm start to boxes painted', median, { text: 'a page of text', floor }, '1 s')];
 }
 
-/** From Enter to the end of the frame that shows it; the floor is a key that writes as many figures with no work behind them. */
+/**
+ * From Enter to the end of the frame that shows it; the baseline is a key that writes as many figures without
+ * computing.
+ */
 async function editRows(page: Page): Promise<readonly Told[]> {
   await chooseBox(page);
   await page.evaluate(() => {
@@ -107,7 +110,7 @@ async function writeBox(page: Page, turn: number): Promise<void> {
   await page.keyboard.press('ArrowUp');
 }
 
-/** A local value sent to the house: from the press to the frame that shows it in the columns in sight. */
+/** A local value sent to the house: from the press to the frame that shows it in the visible columns. */
 async function houseRow(page: Page): Promise<Told> {
   const sent = page.getByRole('button', { name: 'Send to house' });
   const act = async (turn: number) => {
@@ -117,7 +120,7 @@ async function houseRow(page: Page): Promise<Told> {
     await chooseBox(page);
   };
   const { painted } = await timed(page, 'click', () => inTurn(page, HOUSE_EDITS, act));
-  // Each turn is two presses: the one that sends, and the one that chooses the box again.
+  // Each round is two presses: one that sends, and one that selects the cell again.
   const presses = (rest: number) => timesOf(painted.filter((_, at) => at % 2 === rest)).median;
   return row(
     'page, house edit to columns in sight',
@@ -127,7 +130,7 @@ async function houseRow(page: Page): Promise<Told> {
   );
 }
 
-/** Frames while the bench is scrolled both ways, against frames of the page at rest. */
+/** Frames while the bench is scrolled both ways, compared with frames of the idle page. */
 async function scrollRow(page: Page): Promise<Told> {
   const rest = await timed(page, '', () => page.waitForTimeout(1000));
   await page.mouse.move(700, 500);

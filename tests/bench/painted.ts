@@ -1,8 +1,8 @@
 import type { Page } from 'playwright-core';
 
-/** What the page's own clock told since it was last asked. */
+/** What the page's own clock measured since the last read. */
 export interface Told {
-  /** From each key or press that was watched to the end of the frame that showed it, ms. */
+  /** From each watched key or press to the end of the frame that showed its effect, ms. */
   readonly painted: readonly number[];
   /** Between one frame and the next, ms. */
   readonly frames: readonly number[];
@@ -10,7 +10,7 @@ export interface Told {
   readonly long: number;
 }
 
-/** Lets the page time every start of its own, to the end of the first frame in which `selector` stands. */
+/** Makes the page time each start, up to the end of the first frame in which `selector` exists. */
 export async function watchStarts(page: Page, selector: string): Promise<void> {
   await page.addInitScript((sought) => {
     const look = () => {
@@ -21,13 +21,13 @@ export async function watchStarts(page: Page, selector: string): Promise<void> {
   }, selector);
 }
 
-/** From the begin of navigation, ms. */
+/** From the start of navigation, ms. */
 export async function stoodAt(page: Page): Promise<number> {
   const stood = await page.waitForFunction(() => (window as unknown as { stood?: number }).stood);
   return (await stood.jsonValue()) ?? 0;
 }
 
-/** Begins to time: frames and long tasks at all times, keys and presses while they are `timed`. */
+/** Starts measuring: frames and long tasks always, keys and presses while they are `timed`. */
 export async function watchPage(page: Page): Promise<void> {
   await page.evaluate(() => {
     const told = { painted: [] as number[], frames: [] as number[], long: 0, wanted: '' };

@@ -6,7 +6,7 @@ import type { Records } from '#shared-calc/records/records.ts';
 import { demoDay, demoRecords } from '#tests/renderer/demo-records.ts';
 import { measure, ms, ratio, type Told } from './measure.ts';
 
-/** One column pasted into a material book of 400 materials, against one of 100. */
+/** One column pasted into a material book of 400 materials, compared with one of 100. */
 export function benchPaste(): readonly Told[] {
   const [few, many] = [pasteInto(100), pasteInto(400)];
   return [
@@ -32,7 +32,7 @@ function pasteInto(count: number): number {
   }).median;
 }
 
-/** The demo's materials, and copies of them with their packs and prices until there are so many. */
+/** The demo's materials, and copies of them with their packs and prices up to this number. */
 function withMaterials(records: Records, count: number): Records {
   const models = [...records.material.values()];
   const copies = Array.from({ length: count - models.length }, (_, at) => ({

@@ -10,7 +10,7 @@ import { ms, ratio, timesOf, type Told } from './measure.ts';
 const JOBS = 300;
 const TURNS = 5;
 
-/** Opening of each place with a book of 300 jobs, against the demo's book in the same run. */
+/** Opening each view with a book of 300 jobs, compared with the demo's book in the same run. */
 export async function benchPlaces(): Promise<readonly Told[]> {
   const many = await openingTimes([manyJobs]);
   const few = await openingTimes([]);
@@ -42,7 +42,7 @@ async function openingTimes(writings: readonly Writing[]): Promise<ReadonlyMap<s
   }
 }
 
-/** From the link to the end of the frame that shows the place; between two openings the function book stands. */
+/** From the link to the end of the frame that shows the view; between two openings the function book is shown. */
 async function openingTime(page: Page, id: string): Promise<number> {
   const took: number[] = [];
   const away = id === 'function-book' ? 'workshop' : 'function-book';
@@ -67,7 +67,7 @@ async function followLink(page: Page, id: string): Promise<number> {
   return took;
 }
 
-/** Copies of the demo's first job with its sizes, paid and to be handed over, one a day. */
+/** Copies of the demo's first job with its sizes, paid and with a handover, one a day. */
 function manyJobs({ job, size }: Records): Result<Change, never> {
   const [first] = job.values();
   if (!first) throw new Error('the demo has no job');

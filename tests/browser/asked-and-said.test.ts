@@ -34,7 +34,7 @@ describe('a local value cleared in the working panel', () => {
     const field = page.getByRole('complementary').locator('.rule-field textarea');
     await field.fill('');
     await field.evaluate((each) => {
-      // Faster than hands: the panel has not followed yet when the keyboard leaves it.
+      // Faster than a user: the panel has not been updated yet when it loses the focus.
       each.dispatchEvent(new KeyboardEvent('keydown', { key: 'Enter', bubbles: true, cancelable: true }));
       (each as HTMLElement).blur();
     });

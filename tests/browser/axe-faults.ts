@@ -2,13 +2,13 @@ import axe from 'axe-core';
 import type { Page } from 'playwright-core';
 
 /**
- * Every accessibility fault of the page, or of a part of it, as it stands: the rule, then the places. `colours` looks for
- * those of colour alone.
+ * Every accessibility fault of the page, or of a part of it, in its current state: the rule, then the elements.
+ * `colours` checks only colours.
  */
 export async function axeFaults(page: Page, only?: 'colours', within = 'html'): Promise<readonly string[]> {
   if (!(await page.evaluate("'axe' in globalThis"))) await page.evaluate(axe.source);
   const runOnly = { type: 'rule', values: ['color-contrast', 'link-in-text-block'] };
-  // What is in order is not told of in full: that would take longer than looking for the faults.
+  // Passed rules are not reported in full: that would take longer than the check itself.
   const asked = JSON.stringify({ resultTypes: ['violations'], selectors: false, ...(only && { runOnly }) });
   return page.evaluate<readonly string[]>(
     `axe.run(${within === 'html' ? 'document' : JSON.stringify(within)}, ${asked}).then(({ violations }) => violations.map((each) => \`\${each.id}: \${each.nodes.map((node) => node.html.slice(0, 160)).join(" | ")}\`))`,

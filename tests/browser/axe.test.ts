@@ -12,7 +12,7 @@ beforeAll(async () => {
   page = await pages.begin('jobs/J01');
 });
 
-/** Another place of the same page, furnished. */
+/** Goes to another view of the same page, with its data loaded. */
 async function walkTo(place: string): Promise<void> {
   await page.evaluate((hash) => (location.hash = hash), `#/${place}`);
   const title = places.find(({ id }) => id === place.split('/')[0])?.title ?? '';
@@ -21,7 +21,7 @@ async function walkTo(place: string): Promise<void> {
   if (place.endsWith('-book') && place !== 'function-book') await page.waitForSelector('.ag-cell');
 }
 
-/** What is wrong in either theme; they differ in colours alone. */
+/** Faults in either theme; the themes differ only in colours. */
 async function faultsInBoth(within = 'html'): Promise<Readonly<Record<string, readonly string[]>>> {
   const light = await axeFaults(page, undefined, within);
   await page.emulateMedia({ colorScheme: 'dark' });
@@ -47,7 +47,7 @@ describe('every place', () => {
   });
 });
 
-/** Ids that more than one thing has: a field would be told about by another's words. */
+/** Ids that several elements share: a field would be described by another's text. */
 function idsTwice(): Promise<readonly string[]> {
   return page.evaluate(() => {
     const ids = [...document.querySelectorAll('[id]')].map((each) => each.id);
@@ -151,7 +151,7 @@ describe('every paper, as it is printed', () => {
     await page.waitForSelector('.paper');
     const faults = await axeFaults(page);
     await page.emulateMedia({ media: null });
-    // The first heading is the place's and stays on the screen; a paper begins at the second.
+    // The first heading is the view's and is only on the screen; a paper begins at the second.
     expect(faults.filter((fault) => !fault.startsWith('page-has-heading-one'))).toEqual([]);
   });
 });

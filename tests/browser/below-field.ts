@@ -1,6 +1,6 @@
 import type { Locator } from 'playwright-core';
 
-/** What readers hear after a field: what is wrong with it, or its hint. */
+/** What screen readers read after a field: its fault, or its hint. */
 export function belowField(field: Locator): Promise<string> {
   return field.evaluate((element) => {
     const id = element.getAttribute('aria-describedby') ?? '';
@@ -8,7 +8,7 @@ export function belowField(field: Locator): Promise<string> {
   });
 }
 
-/** Waits until a field says that what stands in it is wrong, and gives that. */
+/** Waits until a field reports a fault in its text, and returns the fault. */
 export async function wrongBelow(field: Locator): Promise<string> {
   await field.and(field.page().locator('[aria-invalid="true"]')).waitFor();
   return belowField(field);

@@ -1,7 +1,7 @@
 import type { Locator, Page } from 'playwright-core';
 import { z } from 'zod';
 
-/** A box of the bench as it is painted and as it is read out. */
+/** A cell of the bench as it is painted and as it is read out. */
 export interface SeenBox {
   readonly figure: string;
   /** Words at the left. */
@@ -10,17 +10,17 @@ export interface SeenBox {
   readonly form: 'well' | 'flat';
   readonly source: string;
   readonly state: string;
-  /** Whether a sign is drawn beside the words. */
+  /** Whether a sign is drawn next to the words. */
   readonly sign: boolean;
 }
 
-/** The drawn box of a line and a size. Their names are what a reader is told. */
+/** The drawn cell of a line and a size, found by the names that screen readers read. */
 export function boxOf(page: Page, line: string, size: string): Locator {
   const begins = new RegExp(`^${escaped(line)}, ${escaped(size)}(,|$)`);
   return page.locator('.strips .ag-cell.box', { has: page.locator('.unseen', { hasText: begins }) });
 }
 
-/** Brings a box into sight by the find field, and chooses it; the panel is of it then. */
+/** Scrolls a cell into view with the find field and selects it; the panel then shows it. */
 export async function goTo(page: Page, line: string, size: string): Promise<void> {
   for (const words of await stillWanted(page, [line, size])) {
     await page.keyboard.press('/');
@@ -38,12 +38,12 @@ export async function goTo(page: Page, line: string, size: string): Promise<void
       );
     },
     [line, size] as const,
-    // A window that is not in front paints no frames to wait for.
+    // A window in the background paints no frames to wait for.
     { polling: 50 },
   );
 }
 
-/** What of a line and a size the box that has the keyboard alone is not yet of. */
+/** The part of a line and a size that the focused cell does not have yet. */
 function stillWanted(page: Page, [line, size]: readonly [string, string]): Promise<readonly string[]> {
   return page.evaluate(
     ([wantedLine, wantedSize]) => {
@@ -59,14 +59,14 @@ function stillWanted(page: Page, [line, size]: readonly [string, string]): Promi
   );
 }
 
-/** Writes in a box as a person does: what is typed replaces what stands there. */
+/** Types into a cell as a user does: the typed text replaces the old one. */
 export async function write(page: Page, [line, size]: readonly [line: string, size: string], text: string) {
   await goTo(page, line, size);
   await page.keyboard.type(text);
   await page.keyboard.press('Enter');
 }
 
-/** What is drawn of boxes by now; a box that is not drawn reads `not drawn`. */
+/** The current text of cells; a cell that is not drawn reads `not drawn`. */
 export async function figures(page: Page, line: string, sizes: readonly string[]): Promise<readonly string[]> {
   const seen = await Promise.all(sizes.map((size) => seenBox(page, line, size)));
   return seen.map((box) => box?.figure ?? 'not drawn');
@@ -79,7 +79,7 @@ export async function seenBox(page: Page, line: string, size: string): Promise<S
     const cell = cells.find((each) => `${each.querySelector('.unseen')?.textContent},`.startsWith(`${start},`));
     const box = cell?.querySelector<HTMLElement>('.well, .flat, .flaglist');
     if (!cell || !box) return undefined;
-    // What is read out follows the figure a frame later.
+    // Screen reader text follows the figure a frame later.
     const isBehind = () => !textOf(cell.querySelector('.unseen')).includes(textOf(box.querySelector('.fig')));
     for (let turn = 0; turn < 100 && isBehind(); turn += 1) await new Promise((go) => setTimeout(go, 5));
     const { source = '', state = '' } = box.dataset;
@@ -99,17 +99,17 @@ export async function seenBox(page: Page, line: string, size: string): Promise<S
   }, begins);
 }
 
-/** What a reader is told of the box that has the keyboard. */
+/** The screen reader text of the focused cell. */
 export async function chosen(page: Page): Promise<string> {
   return plain(await page.locator('.strips .ag-cell.chosen .unseen').textContent());
 }
 
-/** What the quiet line says by now. */
+/** The current text of the status line. */
 export async function quietLine(page: Page): Promise<string> {
   return plain(await page.locator('.status').textContent());
 }
 
-/** Waits until the book itself names this edit as its last; else answers what it names. */
+/** Waits until the book has this edit as its last; throws with its last edit otherwise. */
 export async function stored(page: Page, label: string): Promise<void> {
   let last: string | undefined;
   for (let turn = 0; turn < 100 && last !== label; turn += 1) last = await lastEdit(page);
@@ -118,7 +118,7 @@ export async function stored(page: Page, label: string): Promise<void> {
 
 const Told = z.object({ value: z.object({ undo: z.string().optional() }).optional() });
 
-/** What the book itself names as its last edit. */
+/** The label of the book's last edit. */
 async function lastEdit(page: Page): Promise<string | undefined> {
   const answer = await page.evaluate(async () => {
     const headers = { 'content-type': 'application/json' };

@@ -17,7 +17,7 @@ function everyState(book: string): void {
       'T03.moisture_start': '',
       'T08.litter': '500 mm',
     }),
-    // The page refuses a ring: it can only come from elsewhere.
+    // The page refuses a cycle: it can only come from another program.
     withRawValues([{ size: 'J01-T08', line: 'drainage', text: 'soil_front - 10 mm' }]),
     leavesLastPricedIn2025,
   ]);
@@ -41,7 +41,7 @@ interface Look {
   readonly notch: boolean;
 }
 
-/** How a box is painted, colours by the names they have. */
+/** How a cell is painted; colours by their token names. */
 function lookOf(page: Page, line: string, size: string): Promise<Look> {
   return boxOf(page, line, size).evaluate((cell) => {
     const box = cell.querySelector('.well, .flat') ?? cell;
@@ -112,7 +112,7 @@ interface Case {
   readonly box: readonly [line: string, size: string];
   readonly seen: Omit<SeenBox, 'form' | 'source' | 'state'>;
   readonly look: Partial<Look>;
-  /** What the working panel says of it. */
+  /** The states that the working panel lists. */
   readonly standing: readonly string[];
 }
 

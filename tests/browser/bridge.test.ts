@@ -95,7 +95,7 @@ async function startProgram(): Promise<Started> {
   return { child, link };
 }
 
-/** Adds jobs without waiting in between; answers the revision after each, in the order of the calls. */
+/** Adds jobs without waiting in between; returns the revision after each, in the order of the calls. */
 function addJobs(page: Page, count: number): Promise<readonly (number | string)[]> {
   return page.evaluate(async (many) => {
     const read = await window.bridge.call('book.read', {});

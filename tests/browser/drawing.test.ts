@@ -40,9 +40,9 @@ interface Drawn {
   readonly labels: readonly string[];
   readonly reads: string;
   readonly wrong: boolean;
-  /** Pixels to a mm, as it stands on the screen. */
+  /** Pixels per mm on the screen. */
   readonly scale: number;
-  /** Where its floor is on the screen. */
+  /** Position of its floor on the screen. */
   readonly floor: number;
 }
 
@@ -68,7 +68,7 @@ function drawn(page: Page, size: string): Promise<Drawn> {
   });
 }
 
-/** What the figures ask for: each layer front and back, bottom and top, and the lines of the tank. */
+/** What the figures require: each layer front and back, bottom and top, and the lines of the tank. */
 function asked(of: Figures, pane: { readonly edge?: number; readonly onePane?: boolean }) {
   const depth = mm(of('overall_depth'));
   const height = of('inside_height');
@@ -128,7 +128,7 @@ function asked(of: Figures, pane: { readonly edge?: number; readonly onePane?: b
         [0, foot + front],
       ],
     ],
-    // The lower half is solid; leaves make the rest.
+    // The lower half is solid; leaves make up the rest.
     litter: [
       [
         [0, foot + front],

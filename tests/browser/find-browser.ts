@@ -5,7 +5,7 @@ import { fileURLToPath } from 'node:url';
 import { chromium, type Browser } from 'playwright-core';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
 
-/** The program of the first browser that starts, or the places that were looked at in vain. */
+/** The program of the first browser that starts, or the paths that were tried. */
 type FoundBrowser = Result<string, readonly string[]>;
 
 const commands = [
@@ -40,7 +40,7 @@ export async function openBrowser(): Promise<Browser> {
   return chromium.launch({ executablePath: found.value, args: ['--disable-gpu'] });
 }
 
-/** Looks for a browser and takes the first that starts. APP_TEST_BROWSER, where set, is the only one tried. */
+/** Returns the first browser that starts. If APP_TEST_BROWSER is set, only that one is tried. */
 async function findBrowser(): Promise<FoundBrowser> {
   const places = candidates();
   for (const place of places) {
@@ -49,7 +49,7 @@ async function findBrowser(): Promise<FoundBrowser> {
   return failed(process.env['APP_TEST_BROWSER'] === undefined ? [...commands, ...places] : places);
 }
 
-/** Finds a browser or fetches one: from Debian's packages as root, else from the browser library's own store. */
+/** Finds a browser or downloads one: as root from Debian's packages, otherwise from the browser library's own store. */
 async function findOrBringBrowser(say: (line: string) => void): Promise<FoundBrowser> {
   const found = await findBrowser();
   if (found.ok || process.env['APP_TEST_BROWSER'] !== undefined) return found;
@@ -65,7 +65,7 @@ async function findOrBringBrowser(say: (line: string) => void): Promise<FoundBro
   return findBrowser();
 }
 
-/** Sees to it that `openBrowser` finds one, here and in every process begun from here; where none can be had it says so. */
+/** Makes sure that `openBrowser` finds a browser, here and in child processes; says so if none is available. */
 export async function bringBrowser(say: (line: string) => void): Promise<void> {
   const browser = await findOrBringBrowser(say);
   if (browser.ok) process.env['APP_TEST_BROWSER'] = browser.value;
@@ -93,7 +93,7 @@ async function starts(executablePath: string): Promise<boolean> {
     await browser.close();
     return true;
   } catch {
-    // A program that is there and does not start is passed over: the next place may hold one that does.
+    // An installed browser that does not start is skipped: the next path may have one that does.
     return false;
   }
 }

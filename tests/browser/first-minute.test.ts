@@ -135,7 +135,7 @@ describe('the demo workshop', () => {
     const back = await chosen(page);
     await page.keyboard.press('Control+z');
     await page.waitForSelector('.last-said:has-text("Undone")');
-    // One local value goes, and the workshop counts with a point again.
+    // One local value is removed, and the workshop uses a decimal point again.
     expect([changes, back, await chosen(page)]).toEqual([
       ['the workshop 0 1 0', 'local values 0 0 1'],
       'Litter depth, T07, 30 mm, house value',
@@ -143,7 +143,7 @@ describe('the demo workshop', () => {
     ]);
   });
 
-  /** What the chosen box holds when it is opened. */
+  /** The text in the selected cell when it is opened. */
   async function openedText(): Promise<string> {
     await page.keyboard.press('F2');
     const text = await page.inputValue('.box-editor textarea');
@@ -239,7 +239,7 @@ describe('a book that does not open', () => {
     await page.getByLabel('File, with its whole folder').fill(beside('Copy'));
     await act('Save the copy');
     await dialogGone();
-    // The book is told in a form that this page does not know, as by a later program.
+    // The book is sent in a form that this page does not know, as by a later program.
     await page.route('**/call/book.read', async (route) => {
       const answer = await route.fetch();
       await route.fulfill({ response: answer, body: (await answer.text()).replace('"line":', '"later":') });

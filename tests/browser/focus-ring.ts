@@ -1,13 +1,13 @@
 import type { Page } from 'playwright-core';
 import { expect } from 'vitest';
 
-/** Where the keyboard is: what a reader would call it, and what is wrong with how it is shown; empty where nothing is. */
+/** The focused element: its accessible name, and what is wrong with its focus outline; empty if nothing is. */
 export interface Keyboard {
   readonly on: string;
   readonly wrong: string;
 }
 
-/** Looks for a ring of two pixels on what has the keyboard, or on the well or box that holds it, within the window. */
+/** Looks for an outline of two pixels on the focused element, or on the field or cell around it, within the window. */
 export function keyboardOn(page: Page): Promise<Keyboard> {
   return page.evaluate(() => {
     const at = document.activeElement;
@@ -50,12 +50,12 @@ export function keyboardOn(page: Page): Promise<Keyboard> {
   });
 }
 
-/** Waits until something of that name has the keyboard: a sheet takes it and gives it back only once it is drawn. */
+/** Waits until an element of that name has the focus: a dialog takes and returns the focus only once it is drawn. */
 export async function keyboardComesTo(page: Page, name: string): Promise<void> {
   await expect.poll(async () => (await keyboardOn(page)).on).toBe(name);
 }
 
-/** Presses keys one by one; answers what was wrong with how the keyboard was shown after any of them. */
+/** Presses keys one by one; returns the faults of the focus outline after each. */
 export async function pressSeen(page: Page, keys: readonly string[]): Promise<string[]> {
   const wrong: string[] = [];
   for (const key of keys) {
@@ -66,12 +66,12 @@ export async function pressSeen(page: Page, keys: readonly string[]): Promise<st
   return wrong;
 }
 
-/** Presses Tab until something of that name has the keyboard; everything passed on the way must be shown to have it. */
+/** Presses Tab until an element of that name has the focus; every element on the way must show its focus. */
 export async function tabTo(page: Page, name: string): Promise<string[]> {
   const wrong: string[] = [];
   for (let turn = 0; turn < 120; turn += 1) {
     const now = await keyboardOn(page);
-    // Past the last of the page the browser itself has the keyboard.
+    // After the last element of the page, the browser itself has the focus.
     if (now.wrong !== '' && now.on !== 'nothing' && turn > 0) wrong.push(now.wrong);
     if (now.on === name) return wrong;
     await page.keyboard.press('Tab');

@@ -2,7 +2,7 @@ import { ChangeSchema } from '#shared-calc/records/change-schema.ts';
 import type { RecordKind } from '#shared-calc/records/records.ts';
 import type { Act } from './write-in.ts';
 
-/** Texts that a careless page would run, a careless list would work out, or a careless field would break on. */
+/** Texts that a careless page would run, a careless list would evaluate, or a careless field would break on. */
 export const hostileTexts: readonly (readonly [what: string, text: string])[] = [
   ['markup', '<img src=x onerror="window.ran=1"><script>window.ran=1</script><svg onload="window.ran=1">'],
   ['a link that runs', 'javascript:window.ran=1'],
@@ -20,7 +20,7 @@ export const hostileTexts: readonly (readonly [what: string, text: string])[] = 
   ['emoji and marks', '🪴 👩‍🌾 a\u0301 ﷽'],
 ];
 
-/** Which fields of a record hold words that anybody may write. */
+/** The fields of a record with free text. */
 const wordFields: Readonly<Partial<Record<RecordKind, readonly string[]>>> = {
   workshop: ['name', 'place', 'letterhead', 'terms', 'payment'],
   supplier: ['name', 'sells', 'note'],
@@ -41,7 +41,7 @@ const wordFields: Readonly<Partial<Record<RecordKind, readonly string[]>>> = {
   tub: ['place', 'note'],
 };
 
-/** Every word of a book is hostile, a different text in each field in turn. */
+/** Makes every text of a book hostile, with different texts in turn. */
 export const withHostileWords: Act = (records) => {
   let turn = 0;
   const next = () => hostileTexts[turn++ % hostileTexts.length]?.[1] ?? '';
@@ -55,7 +55,7 @@ export const withHostileWords: Act = (records) => {
   return { ok: true, value: ChangeSchema.parse({ label: 'hostile words', added: [], updated, removed: [] }) };
 };
 
-/** Whether another program may work a cell of a list out; an apostrophe first makes it words, a number stays one. */
+/** Whether another program may evaluate a cell of a list; a leading apostrophe makes it text, a number stays one. */
 export function isRun(cell: string): boolean {
   if (/^-?\d+([.,]\d+)?$/.test(cell)) return false;
   return /^[\s"\u200B-\u200F\u202A-\u202E\u2060-\u2069\uFEFF]*[=+\-@＝＋－＠]/u.test(cell) || /^[\t\r\n\0]/u.test(cell);

@@ -8,7 +8,7 @@ import { hostileTexts, isRun, withHostileWords } from './hostile-texts.ts';
 import { useServedBook } from './use-served-book.ts';
 import { readIn, writeIn } from './write-in.ts';
 
-/** All at once: run by a page as markup, by a list as a formula, and hard to tell from the text around it. */
+/** All at once: markup for a page, a formula for a list, and hard to tell from the text around it. */
 const worst = `=HYPERLINK("http://elsewhere.example")<img src=x onerror="window.ran=1">'";＝@\u202E\u{1FAB4}`;
 const pages = useServedBook();
 let page: Page;
@@ -19,7 +19,7 @@ async function walkTo(place: string): Promise<void> {
   await page.locator('h1', { hasText: title }).waitFor();
 }
 
-/** What of a text became more than text, on the page as it stands. */
+/** Texts that became more than text on the current page. */
 function came(): Promise<readonly string[]> {
   return page.evaluate(() => [
     ...('ran' in window ? ['a text ran'] : []),
@@ -29,7 +29,7 @@ function came(): Promise<readonly string[]> {
   ]);
 }
 
-/** What went wrong since it was last asked for. */
+/** What went wrong since the last call. */
 async function wrong(): Promise<readonly string[]> {
   return [...(await came()), ...pages.complaints(), ...pages.strangers];
 }
@@ -92,7 +92,7 @@ describe('a book in which every word is hostile', () => {
 interface FieldAt {
   readonly field: string;
   readonly place: string;
-  /** The field, brought to sight. */
+  /** The field, scrolled into view. */
   readonly find: () => Promise<Locator> | Locator;
 }
 
@@ -112,7 +112,7 @@ async function lineField(label: string): Promise<Locator> {
   return page.getByRole('complementary').getByLabel(label, { exact: true });
 }
 
-/** The name of a row of a book, opened to be written in. */
+/** The name of a row of a book, opened for editing. */
 async function openName(row: string): Promise<Locator> {
   await page.locator(`.ag-row[row-id="${row}"] .ag-cell[aria-colindex="2"]`).dblclick();
   return page.locator('.box-editor textarea');
@@ -183,7 +183,7 @@ describe('hostile words typed in a field', () => {
   test.each(broken)('%s leaves the book whole', async (_, text, kept, says) => {
     await walkTo('jobs/J01');
     const title = onJob().getByLabel('Title');
-    // Past the field's own bounds, as a page of another hand may. Half a letter comes over the wire in its name alone.
+    // Bypasses the field's own limits, as another client may. Half a character passes through only as an escape.
     await title.evaluate((field, given) => {
       (field as HTMLInputElement).value = JSON.parse(given) as string;
       field.dispatchEvent(new Event('input', { bubbles: true }));
@@ -290,7 +290,7 @@ describe('hostile words where a figure or a name is asked for', () => {
     ]);
   });
 
-  /** Chooses a list on the sheet that is open. */
+  /** Chooses a list in the open dialog. */
   async function choose(text: string): Promise<void> {
     const [chooser] = await Promise.all([
       page.waitForEvent('filechooser'),

@@ -9,7 +9,7 @@ const pages = useServedBook();
 
 const sizes = ['T03', 'T07', 'T08'] as const;
 
-/** Presses keys one by one; answers the box that has the keyboard after each. */
+/** Presses keys one by one; returns the focused cell after each. */
 async function walked(page: Page, keys: readonly string[]): Promise<readonly string[]> {
   const boxes: string[] = [];
   for (const key of keys) {
@@ -116,7 +116,7 @@ describe('a line of the recipe that was written', () => {
   });
 });
 
-/** F6 goes round the parts of a page, of which there are four at most. */
+/** F6 cycles through the parts of a page, at most four. */
 async function backToRail(page: Page): Promise<readonly string[]> {
   const unseen: string[] = [];
   for (let turn = 0; turn < 5; turn += 1) {

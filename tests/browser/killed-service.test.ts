@@ -38,7 +38,7 @@ afterEach(async () => {
 
 interface Running {
   readonly link: string;
-  /** Ends it at once, in the middle of whatever it does. */
+  /** Kills it at once, whatever it is doing. */
   readonly kill: () => Promise<void>;
 }
 

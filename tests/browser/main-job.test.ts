@@ -15,7 +15,7 @@ beforeAll(async () => {
   page = await pages.begin('bench');
 });
 
-/** Presses a button that saves a list, and answers the list. */
+/** Presses a button that saves a list, and returns the list. */
 async function savedList(button: string): Promise<string> {
   const [download] = await Promise.all([
     page.waitForEvent('download'),
@@ -118,7 +118,7 @@ describe('the main job, start to finish', () => {
 
     const bench = await savedList('As CSV');
     await page.getByRole('link', { name: 'Needs list' }).click();
-    // The command line is told of no store, so the page is not to take from it either.
+    // The command line gets no Store here, so the page must not use it either.
     await page.getByLabel('take from the store first').uncheck();
     const needs = await savedList('Take out as CSV');
     await page.getByRole('link', { name: 'Quotes' }).click();
@@ -151,7 +151,7 @@ describe('the main job, start to finish', () => {
   });
 });
 
-/** Whether a sum stands in a list, read by another library. */
+/** Whether a list contains a sum; parsed with another library. */
 function sumIn(list: string, sum: string): boolean {
   const rows: string[][] = parse(list, { relax_column_count: true });
   return rows.some((row) => row.includes(sum));

@@ -10,9 +10,9 @@ export interface Window {
 }
 
 export interface Pages {
-  /** A fresh page at a place, told to the console's and the content policy's complaints. */
+  /** A fresh page at a view; messages of the console and violations of the content policy are recorded. */
   readonly open: (place: string, window?: Window) => Promise<Page>;
-  /** What any page complained of so far: errors, warnings, refused by the content policy. */
+  /** Everything the pages reported so far: errors, warnings, violations of the content policy. */
   readonly complaints: () => readonly string[];
   readonly close: () => Promise<void>;
 }
@@ -37,7 +37,7 @@ interface Parts {
   readonly browser: Browser;
   readonly served: Served;
   readonly complaints: string[];
-  /** Kept until a test closes it: the page's code is then ready for the next page. */
+  /** Kept open until a test closes it, so that the compiled code of the page is reused. */
   context: BrowserContext | undefined;
 }
 
@@ -48,7 +48,7 @@ async function openPage(parts: Parts, place: string, window: Window): Promise<Pa
   const page = await context.newPage();
   await page.setViewportSize({ width, height });
   await page.emulateMedia({ colorScheme: scheme });
-  // What an earlier page kept on this machine is not this one's; what this one keeps stays when it is loaded anew.
+  // Storage of an earlier page is cleared; storage of this page survives its reloads.
   await page.addInitScript(() => {
     if (sessionStorage.getItem('begun') === null) localStorage.clear();
     sessionStorage.setItem('begun', 'yes');

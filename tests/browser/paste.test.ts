@@ -11,7 +11,7 @@ const wide = { width: 2560, height: 2000 };
 const pages = useServedBook();
 let page: Page;
 
-/** The demo's job with six sizes, on a page that may use the clipboard as another program would. */
+/** The demo's job with six sizes, on a page with access to the clipboard. */
 beforeAll(async () => {
   page = await pages.begin('bench', (book) => writeIn(book, [withSizes(sizes)]));
   await page.context().grantPermissions(['clipboard-read', 'clipboard-write']);
@@ -28,7 +28,7 @@ async function copied(): Promise<readonly (readonly string[])[]> {
   return text.split('\n').map((row) => row.split('\t'));
 }
 
-/** As another program writes it: lines ended by CR and LF, the last one too. */
+/** As another program writes it: every line ends with CR LF, also the last. */
 async function paste(block: readonly (readonly string[])[]): Promise<void> {
   const text = block.map((row) => `${row.join('\t')}\r\n`).join('');
   await page.evaluate((given) => navigator.clipboard.writeText(given), text);
@@ -40,7 +40,7 @@ interface SeenBlock {
   readonly well: boolean;
 }
 
-/** What the boxes of the chosen range show, row by row. */
+/** What the cells of the selected range show, row by row. */
 function seenBlock(): Promise<readonly (readonly SeenBlock[])[]> {
   return page.evaluate(() => {
     const cells = [...document.querySelectorAll('.strips .ag-cell.in-range')];
@@ -56,7 +56,7 @@ function seenBlock(): Promise<readonly (readonly SeenBlock[])[]> {
           })),
       );
 
-    /** An open section shows no headline; a check goes out as yes or no, as in the list of the bench. */
+    /** An open section shows no headline. A check is copied as yes or no, as in the list of the bench. */
     function figureIn(cell: Element): string {
       const state = cell.querySelector<HTMLElement>('.flat')?.dataset['state'] ?? '';
       if (cell.closest('.open')) return '';
@@ -66,7 +66,7 @@ function seenBlock(): Promise<readonly (readonly SeenBlock[])[]> {
   });
 }
 
-/** A figure in full, rounded as the one beside it is shown; words stay words. */
+/** A full figure, rounded like the displayed one; words are unchanged. */
 function shownLike(text: string, shown: string): string {
   const figure = Number(text.replaceAll(',', ''));
   if (text === '' || Number.isNaN(figure)) return text;
@@ -189,7 +189,7 @@ describe('one box and many', () => {
   });
 });
 
-/** Which row of the chosen range a line stands in. */
+/** The row of a line within the selected range. */
 function rowOf(label: string): Promise<number> {
   return page.evaluate((wanted) => {
     const top = (cell: Element) => Math.round(cell.getBoundingClientRect().top);

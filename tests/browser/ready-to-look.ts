@@ -2,7 +2,10 @@ import { buildIfStale } from '#electron/host/build-stale.ts';
 import type { Bundle } from '#electron/host/is-stale.ts';
 import { bringBrowser } from './find-browser.ts';
 
-/** What the bench and the pictures need, on a fresh clone too: these bundles built as their sources stand, and a browser. */
+/**
+ * Prepares the bench and the pictures, also on a fresh clone: these bundles built from the current sources, and a
+ * browser.
+ */
 export async function readyToLook(bundles: readonly Bundle[]): Promise<void> {
   for (const bundle of bundles) {
     const built = buildIfStale(bundle, say);

@@ -155,7 +155,7 @@ const faults: readonly (readonly [kind: string, rule: string, marked: readonly s
   ['not of the line’s kind', 'drainage', ['drainage'], ['This line is a volume in L. drainage is a length.']],
 ];
 
-/** What is underlined, run by run, and what is told below the field. */
+/** The underlined texts, and the message below the field. */
 function told(): Promise<{ readonly marked: readonly string[]; readonly says: readonly string[] }> {
   return page.locator('.box-editor').evaluate((editor) => {
     const runs: string[] = [];

@@ -8,32 +8,34 @@ import { serveBook, type ServedBook } from '#electron/host/serve-book.ts';
 import { openBrowser } from './find-browser.ts';
 import type { Window } from './pages.ts';
 
-/** The day on which the books of these tests are open: one week into the prices of the demo. */
+/** The date in these tests: one week into the demo's prices. */
 export const pageDay = '2027-03-08';
 
 /** The built page, as it is served. */
 export const builtPage = fileURLToPath(new URL('../../renderer/dist', import.meta.url));
 
-/** Writes in a book's file before it is served. */
+/** Changes a book's file before it is served. */
 export type Prepare = (book: string) => void;
 
 /** The real page over the real loopback host and a demo book of its own. */
 export interface ServedPages {
-  /** The file of the book that is served now. */
+  /** The file of the book that is being served. */
   readonly book: () => string;
-  /** A fresh demo book, `prepare`d before it is served, and a window on it at a place; every other window is closed. */
+  /**
+   * A fresh demo book, `prepare`d before it is served, and a window on one of its views; all other windows are closed.
+   */
   readonly begin: (place: string, prepare?: Prepare) => Promise<Page>;
   /** A second window of the same browser, on the same book. */
   readonly beside: (place: string) => Promise<Page>;
-  /** A further window, with no traces of any other. */
+  /** A further window, with its own cookies and storage. */
   readonly open: (place: string, window?: Window, more?: BrowserContextOptions) => Promise<Page>;
-  /** The program ended and started again on the same book, and a window on it that remembers nothing. */
+  /** Restarts the program on the same book, and opens a window without stored data. */
   readonly restart: (place: string) => Promise<Page>;
-  /** Errors, warnings, dialogs and breaches of the content policy that any page told of since they were last asked for. */
+  /** Errors, warnings, dialogs and violations of the content policy on any page since the last call. */
   readonly complaints: () => readonly string[];
-  /** Every address that any page asked for outside the program's own. */
+  /** Every address outside the program that a page requested. */
   readonly strangers: readonly string[];
-  /** The program is ended, what was told of forgotten; the browser stays for the next book. */
+  /** Ends the program and clears the records; the browser stays open for the next book. */
   readonly leave: () => Promise<void>;
   readonly close: () => Promise<void>;
 }
@@ -47,14 +49,14 @@ interface Standing {
   book: string;
   books: number;
   served: ServedBook | undefined;
-  /** Kept through all books, so that the page's code is made ready once. */
+  /** The same port for all books, so that the page's compiled code is reused. */
   port: number | undefined;
   page: Page | undefined;
 }
 
 const usual: Window = { width: 1440, height: 900 };
 
-/** One browser and one program, over one book after the other. */
+/** One browser and one program, for one book after another. */
 export async function openServedBook(): Promise<ServedPages> {
   const folder = mkdtempSync(path.join(tmpdir(), 'loamwright-page-'));
   makeDemo(demoIn(folder));
@@ -118,7 +120,7 @@ async function arrive(now: Standing, place: string): Promise<Page> {
   return now.page;
 }
 
-/** The window that is kept is brought to a file of the same address, so that the browser keeps the page's code ready. */
+/** Moves the remaining window to a file of the same address, so that the browser keeps the page's compiled code. */
 async function leave(now: Standing): Promise<void> {
   const { page, served } = now;
   if (page && served) {
@@ -132,7 +134,7 @@ async function leave(now: Standing): Promise<void> {
   await end(now, page?.context());
 }
 
-/** The program is ended in an orderly way, and all windows but one are closed. */
+/** Ends the program in an orderly way, and closes all windows but one. */
 async function end(now: Standing, keep?: BrowserContext): Promise<void> {
   for (const context of now.contexts.splice(0)) if (context !== keep) await context.close();
   for (const page of keep?.pages() ?? []) if (page !== now.page) await page.close();
@@ -191,7 +193,7 @@ async function newContext(now: Standing, window: Window, more: BrowserContextOpt
 async function newPage({ complaints, strangers }: Standing, context: BrowserContext): Promise<Page> {
   const page = await context.newPage();
   page.on('console', (message) => {
-    // The browser asks for an icon by itself where a file of the page has none of its own.
+    // The browser requests an icon by itself on a page without one.
     if (message.location().url.endsWith('/favicon.ico')) return;
     if (['error', 'warning'].includes(message.type())) complaints.push(message.text());
   });
@@ -206,7 +208,7 @@ async function newPage({ complaints, strangers }: Standing, context: BrowserCont
   return page;
 }
 
-/** A link lets a browser in once; from then on its cookie does. */
+/** A link logs a browser in once; after that its cookie does. */
 async function goIn({ served }: Standing, page: Page, place: string): Promise<void> {
   const link = served?.newLink() ?? '';
   await page.context().request.get(link, { maxRedirects: 0 });

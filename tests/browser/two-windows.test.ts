@@ -10,7 +10,7 @@ import { readIn } from './write-in.ts';
 const sizes = ['T03', 'T07', 'T08'] as const;
 const pages = useServedBook();
 
-/** Waits until a box of a page reads so. */
+/** Waits until a cell of a page reads like this. */
 async function readsSoon(page: Page, spoken: string): Promise<void> {
   await page.waitForFunction(
     (said) =>
@@ -22,7 +22,7 @@ async function readsSoon(page: Page, spoken: string): Promise<void> {
   );
 }
 
-/** Two windows on the same book, both on the litter; each test writes depths of its own. */
+/** Two windows on the same book, both on the litter; each test writes its own depths. */
 let one: Page;
 let other: Page;
 
@@ -32,7 +32,7 @@ beforeAll(async () => {
   for (const page of [one, other]) await goTo(page, 'Litter depth', 'T03');
 });
 
-/** Holds a page's next write back until it is let go. */
+/** Holds back a page's next write until it is released. */
 async function holdNextWrite(page: Page): Promise<() => void> {
   let letGo = (): void => undefined;
   const held = new Promise<void>((done) => (letGo = done));

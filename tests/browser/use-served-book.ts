@@ -1,7 +1,7 @@
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { openServedBook, type ServedPages } from './served-book.ts';
 
-/** One for all test files that a process runs, so that the browser is started and the page's code made ready once. */
+/** Shared by all test files of a process, so that the browser starts once and the page's code is compiled once. */
 let shared: Promise<ServedPages> | undefined;
 
 /** The page and the program for the tests of a file, over books of their own. */
@@ -27,7 +27,7 @@ export function useServedBook(): Omit<ServedPages, 'leave' | 'close'> {
   };
 }
 
-/** The last test of a file: what the pages told of while the others ran. */
+/** The last test of a file: what the pages reported during the others. */
 export function noneComplained(pages: Pick<ServedPages, 'complaints' | 'strangers'>): void {
   test('no page complained or asked for anything outside', () => {
     expect([pages.complaints(), pages.strangers]).toEqual([[], []]);

@@ -39,12 +39,12 @@ function tookOf(job: string, value: number): Actual {
   return { id: `${job}.drainage_work`, job, line: 'drainage_work', value, unit: 'min', on: '2026-10-20', note: '' };
 }
 
-/** What a part of the page says, with plain spaces. */
+/** The text of a part of the page, with plain spaces. */
 async function says(page: Page, part = '#work'): Promise<string> {
   return plain(await page.locator(part).first().innerText());
 }
 
-/** Waits until a part of the page says these words, each of them. */
+/** Waits until a part of the page contains all these words. */
 async function reads(page: Page, words: readonly string[], part = '#work'): Promise<void> {
   for (const each of words) await expect.poll(() => says(page, part), { interval: 25, timeout: 5000 }).toContain(each);
 }

@@ -7,10 +7,10 @@ import type { LocalValue, Records } from '#shared-calc/records/records.ts';
 import type { Result } from '#shared-calc/result.ts';
 import { pageDay } from './served-book.ts';
 
-/** A change made on what the book says by then. */
+/** A change based on the current book. */
 export type Act = (records: Records) => Result<Change, { readonly kind: string }>;
 
-/** Writes in a book's file, one edit after the other, with no page open on it. */
+/** Writes edits to a book's file, one after the other, with no page open on it. */
 export function writeIn(file: string, acts: readonly Act[]): void {
   const opened = openBook(file, { today: pageDay, backups: false });
   if (!opened.ok) throw new Error(`not opened: ${opened.fault.kind}`);
@@ -23,7 +23,7 @@ export function writeIn(file: string, acts: readonly Act[]): void {
   book.close();
 }
 
-/** What a book's file says. */
+/** Reads from a book's file. */
 export function readIn<T>(file: string, read: (records: Records) => T): T {
   const opened = openBook(file, { today: pageDay, backups: false });
   if (!opened.ok) throw new Error(`not opened: ${opened.fault.kind}`);
@@ -42,7 +42,7 @@ export function withSizes(tanks: readonly string[]): Act {
     );
 }
 
-/** Values of the demo's job: `drain_gap` for all of it, `T07.drain_gap` for one size. */
+/** Values of the demo's job: `drain_gap` for the whole job, `T07.drain_gap` for one size. */
 export function withValues(values: Readonly<Record<string, string>>): Act {
   const writings = Object.entries(values).map(([name, text]) => {
     const [line = '', column] = name.split('.').toReversed();
@@ -51,7 +51,7 @@ export function withValues(values: Readonly<Record<string, string>>): Act {
   return (records) => setValues(records, { job: 'J01', writings, by: 'us' });
 }
 
-/** Values written past the checks that would refuse them: what an older program or another hand may have left. */
+/** Values written past the checks that would refuse them, as an older or another program may have left them. */
 export function withRawValues(values: readonly Pick<LocalValue, 'size' | 'line' | 'text'>[]): Act {
   const added = values.map((value, at) => ({
     kind: 'localValue' as const,

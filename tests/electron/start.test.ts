@@ -46,7 +46,7 @@ interface Ran {
   readonly ended: number | null;
 }
 
-/** Runs a program with its files in an empty folder, and presses Ctrl+C once it has said what was waited for. */
+/** Runs a program with an empty folder, and presses Ctrl+C once the expected output has appeared. */
 function run(args: readonly string[], isReady: (said: string) => boolean): Promise<Ran> {
   const env = { ...process.env, XDG_DATA_HOME: home, APPDATA: home, HOME: home };
   const child = spawn(process.execPath, args, { cwd: root, env, stdio: ['ignore', 'pipe', 'pipe'] });

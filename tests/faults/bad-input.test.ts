@@ -6,7 +6,7 @@ import { lw, lwJson, useDemoBook } from '#tests/electron/cli/run-cli.ts';
 
 const { book, folder } = useDemoBook();
 
-/** A command over the demo's book, and whether the book came out of it as it went in. */
+/** Runs a command over the demo's book; also returns whether the book is unchanged. */
 async function over(...argv: readonly string[]) {
   const before = readFileSync(book());
   const ran = await lw(...argv, '--book', book());

@@ -11,7 +11,7 @@ export interface Child {
   readonly end: () => Promise<void>;
 }
 
-/** Starts one of the scripts beside this file; it ends with the test at the latest. */
+/** Starts one of the scripts in this folder; it ends with the test at the latest. */
 export function startChild(script: string, ...args: readonly string[]): Child {
   const path = fileURLToPath(new URL(script, import.meta.url));
   const child = spawn(process.execPath, [path, ...args], { stdio: ['pipe', 'pipe', 'inherit'] });

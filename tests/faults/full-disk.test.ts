@@ -6,7 +6,7 @@ import type { Change } from '#shared-calc/records/change.ts';
 import { faultOf, newBook, reopen, valueOf } from '#tests/electron/book/book-at-hand.ts';
 import { adding, oneOfEach, supplierOf, today } from '#tests/electron/book/sample-records.ts';
 
-/** A book whose file may not grow any more, as on a full disk. */
+/** A book whose file cannot grow, as on a full disk. */
 function bookWithoutRoom() {
   const { path, close } = newBook(adding('begin', ...oneOfEach));
   close();

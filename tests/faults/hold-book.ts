@@ -1,7 +1,7 @@
 import { writeSync } from 'node:fs';
 import Database from 'better-sqlite3';
 
-/* Holds a book as another program may, and lets go when its input ends. */
+/* Locks a book as another program may, until its input ends. */
 const [path = '', how = ''] = process.argv.slice(2);
 const db = new Database(path, { fileMustExist: true });
 if (how === 'whole') db.pragma('locking_mode = EXCLUSIVE');

@@ -4,7 +4,7 @@ import { adding, tankOf } from '#tests/electron/book/sample-records.ts';
 import { newBook, reopen } from '#tests/electron/book/book-at-hand.ts';
 import { startChild } from '#tests/faults/child.ts';
 
-/** Kills a writing program so many times, and after each looks for everything it had said was written. */
+/** Kills a writing program this many times, and checks after each that everything it reported as written is there. */
 export async function killWriters(times: number): Promise<number> {
   const { path, close } = newBook(adding('begin', { kind: 'tank', record: tankOf('T07', { note: '0' }) }));
   close();
@@ -21,7 +21,7 @@ export async function killWriters(times: number): Promise<number> {
   return told;
 }
 
-/** One edit more than was told may be there: the program died between writing and telling. */
+/** One edit more than reported may exist: the program was killed between writing and reporting. */
 function expectWhole(path: string, told: number): void {
   const book = reopen(path);
   const { supplier, tank } = book.records();

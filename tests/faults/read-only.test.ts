@@ -24,7 +24,7 @@ const cases: readonly Case[] = [
   { says: 'a book that may not be read', file: 0o000, folder: 0o777, answer: { kind: 'no-access' } },
 ];
 
-// Windows keeps no such rights on files.
+// Windows has no such file permissions.
 describe.skipIf(process.platform === 'win32')('openBook as an ordinary user', () => {
   test.each(cases)('$says: $answer', async ({ file, folder, answer }) => {
     const book = newBook(adding('begin', ...oneOfEach));

@@ -4,8 +4,8 @@ import { openBook } from '#electron/book/open-book.ts';
 import type { Change } from '#shared-calc/records/change.ts';
 
 /*
- * Edits a book without end, and says each revision once the book has it. Every edit adds a supplier and counts them
- * in the tank's note: a half-written one would show.
+ * Edits a book in an endless loop, and reports each revision once it is stored. Every edit adds a supplier and counts
+ * them in the tank's note: a half-written edit would show.
  */
 const path = process.argv[2] ?? '';
 const opened = openBook(path, { today: '2027-03-10', backups: false });

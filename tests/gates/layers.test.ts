@@ -7,15 +7,15 @@ import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { z } from 'zod';
 
 /*
- * The gates are tried on wrong files: fixtures/layers is laid out as the project is, stands in a temporary
- * folder under the project's own settings, and every wrong file must be refused by the rule that is meant for it.
+ * Tests the gates on wrong files. fixtures/layers has the project's layout and is copied to a temporary folder with the
+ * project's settings; each wrong file must be refused by its own rule.
  */
 
 const root = fileURLToPath(new URL('../..', import.meta.url));
 const layers = ['shared-calc', 'electron', 'renderer', 'tests'];
 const settings = ['.oxlintrc.json', 'package.json', 'tsconfig.json'];
 
-/** Every wrong file and what the linter must say of it; a file not named here must pass. */
+/** Every wrong file and the linter's expected message; a file not listed here must pass. */
 const lintMustSay: Readonly<Record<string, readonly string[]>> = {
   'electron/book/calls-its-caller.ts': ['no-restricted-imports'],
   'electron/book/forgets-to-wait.ts': ['no-floating-promises', 'no-misused-promises'],
@@ -142,7 +142,7 @@ function gather(said: readonly (readonly [string, string])[]): Record<string, re
   return byFile;
 }
 
-/** Built files and pictures taken of the page. */
+/** Built files and screenshots of the page. */
 const made = /\/dist\/|^tests\/browser\/screens\//;
 
 function sourcesIn(folder: string): readonly string[] {

@@ -8,7 +8,7 @@ const root = fileURLToPath(new URL('../..', import.meta.url));
 const recipes = join(root, 'fixtures/demo/recipes');
 const Recipe = z.object({ lines: z.array(z.object({ name: z.string() })) });
 
-/** Names of one word are words of the trade too, and stand for other things. */
+/** Names of one word are also words of the trade, with other meanings. */
 const names = new Set(
   readdirSync(recipes)
     .flatMap((file) => Recipe.parse(JSON.parse(readFileSync(join(recipes, file), 'utf8'))).lines)
@@ -16,7 +16,7 @@ const names = new Set(
     .filter((name) => name.includes('_')),
 );
 
-/** The trade functions show rules in their examples; the last one knows the lines of old books by name. */
+/** The trade functions use rules as examples; the last file knows the lines of old books by name. */
 const mayNameLines = ['shared-calc/trade/', 'shared-calc/rule/', 'shared-calc/fields/first-recipes.ts'];
 
 const sources = ['shared-calc', 'electron', 'renderer']

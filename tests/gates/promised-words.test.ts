@@ -4,8 +4,8 @@ import { fileURLToPath } from 'node:url';
 import { describe, expect, test } from 'vitest';
 
 /*
- * Whatever the program says, it promises nothing about health, law or structure. Every sentence that stands in a source
- * or in the demo is read, and each that has one of these words must be on the list below: it warns, or names a thing.
+ * The program promises nothing about health, law or structure. Every sentence of the sources and the demo is read;
+ * each one with one of these words must be on the list below, because it warns or names a thing.
  */
 
 const root = fileURLToPath(new URL('../..', import.meta.url));
@@ -67,7 +67,7 @@ function sentencesOf(file: string): readonly string[] {
   return sentencesIn(readFileSync(file, 'utf8'));
 }
 
-/** Words in quotes, between tags, or on a line of their own, of two words or more; comments are not shown to anybody. */
+/** Texts of two words or more in quotes, between tags, or on a line of their own; users do not see comments. */
 function sentencesIn(text: string): readonly string[] {
   const code = text.replaceAll(/\/\*[\s\S]*?\*\//g, '').replaceAll(/(^|\s)\/\/.*$/gm, '');
   const said =

@@ -4,7 +4,7 @@ import { openBridge } from '#renderer/bridge.ts';
 import { channelNames } from '#shared-calc/contract/channel-names.ts';
 import type { DesktopDoor } from '#shared-calc/contract/desktop-door.ts';
 
-/** The desktop's door before a service that takes its time over the first call. */
+/** The desktop's bridge with a service that answers the first call late. */
 function doorAtHand(answer: (channel: string, input: unknown) => Promise<unknown>) {
   const listeners = new Set<(news: unknown) => void>();
   const call = Object.fromEntries(channelNames.map((name) => [name, (input: unknown) => answer(name, input)]));

@@ -44,7 +44,7 @@ export function benchPlace(store: PageStore): (route: Route) => PlaceView {
   };
 }
 
-/** A book without any size yet. */
+/** The view of a book without any size yet. */
 function firstMinute({ book }: PageStore): PlaceView {
   return {
     about: '',

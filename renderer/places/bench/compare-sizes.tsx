@@ -11,7 +11,7 @@ interface CompareParts {
   readonly one: string;
 }
 
-/** Two sizes side by side: what was measured or written otherwise, and what comes of it. */
+/** Compares two sizes: differences in measurements and written values, and their results. */
 export function CompareSizes({ store, one: first }: CompareParts) {
   const heads = store.bench.view.value.columns;
   const options = heads.map(({ key, label }) => ({ value: key, label: label === key ? key : `${key} ${label}` }));

@@ -15,12 +15,12 @@ export interface FirstMinuteParts {
   readonly api: BookApi;
 }
 
-/** Whether a book has still no size at work. */
+/** Whether no size of a book is on any bench yet. */
 export function isFirstMinute(records: Pick<Records, 'size'>): boolean {
   return records.size.size === 0;
 }
 
-/** A new book leads to its first size in three acts: a name, a job, a size. Each is in the book at once. */
+/** Guides a new book to its first size in three acts: a name, a job, a size. Each is saved at once. */
 export function FirstMinute({ context, api }: FirstMinuteParts) {
   const { records, workshop } = context;
   const job = [...records.job.values()].find(({ state }) => state !== 'closed');
@@ -53,7 +53,7 @@ export function FirstMinute({ context, api }: FirstMinuteParts) {
 
 interface ActParts {
   readonly title: string;
-  /** What was done; empty while it is not. */
+  /** What was done; empty until it is. */
   readonly done: string;
   readonly children: ComponentChildren;
 }

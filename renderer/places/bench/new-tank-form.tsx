@@ -18,14 +18,16 @@ import css from './bench-place.module.css';
 import { said } from '#shared-calc/words/say-entry-fault.ts';
 
 interface FormParts {
-  /** A code that is free. */
+  /** A free code. */
   readonly code: string;
   readonly context: FieldContext;
-  /** Takes the tank, or says why not. */
+  /** Saves the tank, or returns why not. */
   readonly take: (tank: Tank, priceCoins: number | undefined) => string | undefined;
 }
 
-/** A tank that is in no book yet: by its outside or inside size, with a base of its own, or as the client's own. */
+/**
+ * A tank that is not in the book yet: by its outside or inside size, with its own base, or as the client's own tank.
+ */
 export function NewTankForm({ code, context, take }: FormParts) {
   const { display, workshop } = context;
   const [texts, setTexts] = useState(() => emptyTank(code));

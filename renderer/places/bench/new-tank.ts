@@ -8,14 +8,14 @@ import type { Tank } from '#shared-calc/records/records.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
 import { sayFieldFault } from '#shared-calc/words/say-field-fault.ts';
 
-/** A tank that is in no book yet, as it is written down. */
+/** A tank that is not in the book yet, as typed. */
 export interface NewTankTexts {
   readonly code: string;
   readonly label: string;
   readonly shape: Tank['shape'];
   readonly measured: 'outside' | 'inside';
   readonly outside: OutsideTexts;
-  /** Inside measurements; with `outside` only dam, vent and bow are asked. */
+  /** Inside measurements; with `outside` only dam, vent and bow are needed. */
   readonly inside: Readonly<Record<string, string>>;
   readonly clientsOwn: boolean;
   readonly price: string;
@@ -34,7 +34,7 @@ export function emptyTank(code: string): NewTankTexts {
   };
 }
 
-/** What panes, seams and frame leave are not asked again. */
+/** Measurements that follow from the outside size are not asked for. */
 const fromOutside: readonly string[] = [
   'insideLengthMm',
   'insideDepthMm',
@@ -44,7 +44,7 @@ const fromOutside: readonly string[] = [
   'baseGlassMm',
 ];
 
-/** The measurements that are asked for a tank of this shape. */
+/** The measurements to ask for a tank of this shape. */
 export function askedMeasures(texts: Pick<NewTankTexts, 'shape' | 'measured'>): readonly string[] {
   const outside = isOutside(texts);
   return tankMeasures.filter((key) => isMeasured(texts.shape, key) && !(outside && fromOutside.includes(key)));
@@ -54,7 +54,7 @@ export function isOutside({ measured }: Pick<NewTankTexts, 'measured'>): boolean
   return measured === 'outside';
 }
 
-/** The tank for the tank book, with how its inside came about as its note; or what is missing. */
+/** The tank for the tank book, with the working of its inside size as its note; or what is missing. */
 export function readNewTank(texts: NewTankTexts, context: FieldContext): Result<Tank, string> {
   const code = texts.code.trim();
   if (!/^[\p{L}\d][\p{L}\d-]{0,19}$/u.test(code))

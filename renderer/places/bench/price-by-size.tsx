@@ -7,7 +7,7 @@ import { Dialog } from '#renderer/kit/dialog.tsx';
 import type { PageStore } from '#renderer/store/page-store.ts';
 import { pricedSizes } from './priced-sizes.ts';
 
-/** Price against size over the sizes on the bench, as a picture and as a table. */
+/** Price against size over the sizes on the bench, as a chart and as a table. */
 export function PriceBySize({ store: { bench, dialog: open } }: { readonly store: PageStore }) {
   const opened = bench.opened.value;
   const version = opened?.worked.version.value;

@@ -5,7 +5,7 @@ import type { WorkedBench } from '#renderer/store/worked-bench.ts';
 import { fromBase, unitOf } from '#shared-calc/quantity/unit.ts';
 import { shownUnit, type Display } from '#shared-calc/quantity/shown-unit.ts';
 
-/** Sizes on the bench whose inside and price are known; of a column of several builds, one. */
+/** Sizes on the bench with a known inside and price; for a column of several builds, the price of one. */
 export function pricedSizes(worked: WorkedBench, display: Display): readonly PricedSize[] {
   const { columns, lines } = worked.source();
   const [floorLine, heightLine] = [lineFor(lines, 'floorArea'), lineFor(lines, 'insideHeight')];

@@ -10,7 +10,7 @@ import { workshopOf } from '#shared-calc/records/workshop-of.ts';
 import { NewTankForm } from './new-tank-form.tsx';
 import css from './bench-place.module.css';
 
-/** The tanks of the tank book, those not on the bench first, and a form for one that is in no book yet. */
+/** The tanks of the tank book, those not on the bench first, and a form for a new tank. */
 export function TakeSize({ store }: { readonly store: PageStore }) {
   const [words, setWords] = useState('');
   const records = store.book.records.value;
@@ -52,7 +52,7 @@ export function TakeSize({ store }: { readonly store: PageStore }) {
   );
 }
 
-/** Takes a size, or says why not; the dialog goes once it is taken. */
+/** Adds a size, or returns why not; closes the dialog after a success. */
 function takeAndShow(store: PageStore, take: () => string | undefined, leave: () => void): string | undefined {
   const before = columnsOf(store);
   const refused = take();
@@ -67,8 +67,8 @@ function columnsOf({ bench }: PageStore): readonly string[] {
 }
 
 /**
- * Chooses a box of the size just taken, at the line that was chosen, so that its strip comes into sight. The keyboard
- * stays on what opened the dialog, for the next size to be taken.
+ * Selects a cell of the new size, at the selected line, so that its strip scrolls into view. The focus stays on the
+ * button that opened the dialog, for adding the next size.
  */
 function showNew(store: PageStore, before: readonly string[]): void {
   const { bench, strips } = store;
@@ -80,7 +80,7 @@ function showNew(store: PageStore, before: readonly string[]): void {
 
 interface ListParts {
   readonly tanks: readonly Tank[];
-  /** Codes of those on the bench. */
+  /** Codes of the tanks on the bench. */
   readonly here: ReadonlySet<string>;
   readonly display: Display;
   readonly take: (tank: Tank) => void;
@@ -102,7 +102,7 @@ function TankList({ tanks, here, display, take }: ListParts) {
   );
 }
 
-/** Tanks that fit the words, those not on the bench first. */
+/** Tanks that match the words, those not on the bench first. */
 function tanksToTake(tanks: readonly Tank[], here: ReadonlySet<string>, words: string): readonly Tank[] {
   const sought = words
     .trim()

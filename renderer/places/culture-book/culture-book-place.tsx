@@ -4,7 +4,7 @@ import { recordTable } from '#renderer/books/record-table.ts';
 import type { PlaceView } from '#renderer/frame/page-view.ts';
 import type { Route } from '#renderer/frame/place-route.ts';
 
-/** Kinds of culture: how they breed, what a tub holds and gives, and the warmth they bear. */
+/** Kinds of culture: how they breed, what a tub holds and yields, and the temperatures they tolerate. */
 export function cultureBookPlace(api: BookApi): (route: Route) => PlaceView {
   return bookPlace({ api, table: cultureTable, aside: 'kinds of culture; their tubs stand on the culture board' });
 }

@@ -1,7 +1,7 @@
 import type { ReadonlySignal } from '@preact/signals';
 import type { JobApi } from '#renderer/store/job-api.ts';
 
-/** What the culture board keeps while the page is open. */
+/** State of the culture board while the page is open. */
 export interface CultureState {
   readonly api: JobApi;
   readonly flies: ReadonlySignal<number>;

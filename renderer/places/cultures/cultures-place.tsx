@@ -13,7 +13,7 @@ import css from '#renderer/kit/part-page.module.css';
 
 const USUAL_FLIES = 0;
 
-/** The culture board: tubs by kind, what the jobs take of them and when, and what cannot be ready in time. */
+/** The culture board: tubs by kind, what the jobs use of them and when, and what cannot be ready in time. */
 export function culturesPlace(api: JobApi): (route: Route) => PlaceView {
   const kept = keptNumber(window, 'flies a week', USUAL_FLIES);
   const flies = signal(kept.read());

@@ -12,7 +12,7 @@ interface FliesParts {
   readonly standing: readonly StandingTub[];
 }
 
-/** Flies wanted a week, and the tubs that give them. */
+/** Flies wanted a week, and the tubs that supply them. */
 export function Flies({ state, board, standing }: FliesParts) {
   const settle = (text: string) => {
     const read = said(readMeasure(text, { name: 'Flies a week', stored: 'each', whole: true, low: 0, high: 100_000 }));

@@ -2,7 +2,7 @@ import { bothSexesChance } from '#shared-calc/trade/cultures/both-sexes-chance.t
 import type { CultureBoard } from '#shared-calc/prepare/culture-board.ts';
 import { writeNumber } from '#shared-calc/quantity/write-figure.ts';
 
-/** What a tub is started from, and for two sexes how sure both are among them. */
+/** The animals a tub is started from; for two sexes, the chance that both are among them. */
 export function Founders({
   board: { kind, founders },
   decimalComma,

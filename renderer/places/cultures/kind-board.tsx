@@ -34,7 +34,7 @@ interface KindsParts {
   readonly records: Pick<Records, 'tub'>;
 }
 
-/** The kinds, each with how many tubs stand. */
+/** The kinds, each with its number of tubs. */
 export function CultureKinds({ kinds, here, records }: KindsParts) {
   return (
     <Tabs label="Kinds of culture">
@@ -56,7 +56,7 @@ interface BoardParts {
   readonly kind: CultureKind;
 }
 
-/** One kind: alarms first, what is asked of it, its tubs, how it grows. */
+/** One kind: alarms first, then demand, its tubs, and its growth. */
 export function KindBoard({ state, context, kind }: BoardParts) {
   const { records, today, workshop } = context;
   const demands = kindDemands(context, kind);

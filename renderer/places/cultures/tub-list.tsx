@@ -22,7 +22,7 @@ interface TubsParts {
   readonly jobs: readonly Job[];
 }
 
-/** Every tub of a kind: when it is ready, where it stands, which job claims it. */
+/** Every tub of a kind: when it is ready, where it is, which job claims it. */
 export function TubList({ standing, kind, api, context, jobs }: TubsParts) {
   return (
     <section>
@@ -81,7 +81,7 @@ function TubRow({ standing, api, context, jobs }: RowParts) {
   );
 }
 
-/** A job that is over by now still stands as the one that claims it. */
+/** A finished job still appears if it claims the tub. */
 function claimants(jobs: readonly Job[], claimedBy: string, { records }: BookContext): readonly Job[] {
   const own = records.job.get(claimedBy);
   return own ? [...jobs, own] : jobs;

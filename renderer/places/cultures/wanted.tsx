@@ -12,7 +12,7 @@ interface WantedParts {
   readonly decimalComma: boolean;
 }
 
-/** What the builds ask for, from which tub, and how many to keep. */
+/** What the builds need, from which tub, and how many tubs to keep. */
 export function Wanted({ board, demands: { demands }, decimalComma }: WantedParts) {
   const write = (figure: number) => writeNumber(figure, 0, { decimalComma });
   if (demands.length === 0) return <EmptyNote>No job that is paid and still to be built asks for it.</EmptyNote>;

@@ -11,7 +11,7 @@ import { TryBox } from './try-box.tsx';
 import '#renderer/books/books.css';
 import css from './function-book.module.css';
 
-/** Every trade function: what it is for, what it takes, how we know, and a box to try it in. */
+/** Every trade function: its purpose, its arguments, its source, and a form to try it. */
 export function functionBookPlace(api: BookApi): (route: Route) => PlaceView {
   const written = signal<{ readonly name: string; readonly texts: readonly string[] }>({ name: '', texts: [] });
   return ({ rest }) => {

@@ -15,11 +15,11 @@ import css from './function-book.module.css';
 interface LeafParts {
   readonly entry: TradeFunction;
   readonly records: Records;
-  /** Puts an example into the try box. */
+  /** Puts an example into the form. */
   readonly tryExample: (rule: string) => void;
 }
 
-/** One function in full: what it is for, what to put in, the sum, examples, and how we know. */
+/** One function in full: its purpose, arguments, formula, examples and source. */
 export function FunctionLeaf({ entry, records, tryExample }: LeafParts) {
   return (
     <article class={css['leaf']} tabIndex={0} aria-label={entry.title}>
@@ -128,7 +128,7 @@ function RefusalsAndUsers({ entry, records }: Pick<LeafParts, 'entry' | 'records
   );
 }
 
-/** Lines of every house recipe that call it; the first dozen tell enough. */
+/** Lines of all house recipes that call it; the first dozen is enough. */
 function usersOf(name: string, { line: lines }: Records): readonly Line[] {
   const call = new RegExp(`\\b${name}\\s*\\(`);
   return [...lines.values()].filter(({ text }) => call.test(text)).slice(0, 12);

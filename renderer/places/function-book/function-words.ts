@@ -5,7 +5,7 @@ import type { Argument } from '#shared-calc/rule/signature.ts';
 import { tradeFunctions } from '#shared-calc/trade/all-functions.ts';
 import type { TradeFunction } from '#shared-calc/trade/trade-function.ts';
 
-/** How the groups of the book are headed, in its order. */
+/** Titles of the groups, in the order of the book. */
 const groupTitles: Readonly<Record<TradeFunction['group'], string>> = {
   geometry: 'Geometry',
   media: 'Media',
@@ -34,7 +34,7 @@ export function functionGroups(): readonly FunctionGroup[] {
   });
 }
 
-/** A function by its name in whatever letters, by its title, or by a word of either. */
+/** A function by its name in any case, by its title, or by a word of either. */
 export function findFunction(words: string): TradeFunction | undefined {
   const wanted = words.trim().toLowerCase();
   const inRule = wanted.replaceAll(' ', '_');
@@ -53,7 +53,7 @@ export interface ArgumentWords {
   readonly meaning: string;
 }
 
-/** An argument as the table of the book tells it. */
+/** An argument as the book's table shows it. */
 export function argumentWords(argument: Argument): ArgumentWords {
   const { takes, otherwise, says = '' } = argument;
   const range = [rangeWords(argument), otherwise === undefined ? '' : `${otherwise} where left out`];
@@ -65,7 +65,7 @@ export function argumentWords(argument: Argument): ArgumentWords {
   };
 }
 
-/** The usual range of an argument, a share in %. */
+/** The usual range of an argument; a share in %. */
 function rangeWords({ takes, low, high }: Argument): string {
   if (typeof takes !== 'string' || low === undefined || high === undefined) return '';
   const share = takes === 'share';
@@ -74,7 +74,7 @@ function rangeWords({ takes, low, high }: Argument): string {
   return `${say(low)} to ${say(high)}${unit}`;
 }
 
-/** What the function answers in: "L", "a plain number". */
+/** The unit of the result: "L", "a plain number". */
 export function givesWords(gives: TradeFunction['gives']): string {
   if (typeof gives !== 'string') return 'gives what its figures lead to';
   const unit = unitWords(gives, 'money');

@@ -20,7 +20,7 @@ interface TryBoxParts {
   readonly say: (words: string) => void;
 }
 
-/** A function worked while one types, each fault under its argument. */
+/** Evaluates a function while the user types; each fault is shown under its argument. */
 export function TryBox({ entry, texts, write, display, say }: TryBoxParts) {
   const tried = useMemo(
     () => (entry.inRules ? tryFunction(entry, texts, display) : undefined),

@@ -10,20 +10,20 @@ import { calledByWords } from '#shared-calc/words/called-by-words.ts';
 import { sayProblem } from '#shared-calc/words/say-box-cause.ts';
 import { sayRuleFault } from '#shared-calc/words/say-rule-fault.ts';
 
-/** A function worked with what was put in. */
+/** The result of a function for the typed arguments. */
 export interface Tried {
-  /** The call as it would stand in a rule. */
+  /** The call as a rule would write it. */
   readonly rule: string;
   readonly answer?: { readonly figure: string; readonly unit: string };
   readonly working: readonly string[];
-  /** A sentence where the answer stands but should be looked at twice. */
+  /** A sentence if the result should be checked. */
   readonly warning?: string;
-  /** What is wrong, by argument; under the answer where it is no one argument's. */
+  /** Faults by argument; a fault of no single argument is shown under the result. */
   readonly faults: readonly (string | undefined)[];
   readonly wrong?: string;
 }
 
-/** Works a function with one text an argument; a bare number takes the argument's own unit. */
+/** Evaluates a function from one text per argument; a bare number has the argument's own unit. */
 export function tryFunction(entry: TradeFunction, texts: readonly string[], display: Display): Tried {
   const parts = entry.args.map((argument, at) => partOf(argument, texts[at] ?? '', display));
   const given = parts.slice(0, lastGiven(parts) + 1);
@@ -59,14 +59,14 @@ export function tryFunction(entry: TradeFunction, texts: readonly string[], disp
     : { rule, working: [], faults: faultAt(entry, at, says) };
 }
 
-/** What the book's own example puts in, argument by argument. */
+/** The arguments of the book's own example. */
 export function exampleTexts(entry: TradeFunction): readonly string[] {
   const rule = entry.examples[0]?.rule ?? '';
   const inside = rule.startsWith(`${entry.name}(`) ? rule.slice(entry.name.length + 1, rule.lastIndexOf(')')) : '';
   return splitArguments(inside).map((text) => text.trim().replaceAll('"', ''));
 }
 
-/** Cut at commas that stand in no brackets and in no quotes. */
+/** Splits at commas that are outside brackets and quotes. */
 function splitArguments(text: string): readonly string[] {
   const parts: string[] = [''];
   let depth = 0;
@@ -81,7 +81,7 @@ function splitArguments(text: string): readonly string[] {
   return parts;
 }
 
-/** An argument as a rule writes it: a figure with its unit and a point, a choice in quotes, a rule as it stands. */
+/** An argument in rule notation: a figure with its unit and a decimal point, a choice in quotes, a rule unchanged. */
 function partOf({ takes }: Argument, text: string, display: Display): string {
   const tidy = text.trim();
   if (tidy === '') return '';
@@ -101,7 +101,7 @@ function lastGiven(parts: readonly string[]): number {
   return parts.findLastIndex((part) => part !== '');
 }
 
-/** Which argument of the call stands at a place of the rule. */
+/** The argument of the call at a position in the rule. */
 function argumentAt(name: string, given: readonly string[], place: number): number | undefined {
   let from = name.length + 1;
   for (const [at, part] of given.entries()) {
@@ -115,7 +115,7 @@ function faultAt({ args }: TradeFunction, at: number, says: string): readonly (s
   return args.map((_, index) => (index === at ? says : undefined));
 }
 
-/** Only where all that was put in are plain figures and words. */
+/** Only if every argument is a plain figure or word. */
 function warningOf(
   { args, warn, gives }: TradeFunction,
   texts: readonly string[],

@@ -3,8 +3,8 @@ import { plainDisplay } from '#shared-calc/quantity/shown-unit.ts';
 import { exampleTexts, tryFunction } from './try-function.ts';
 
 /**
- * How a function refuses, in its own sentences: its example worked with another kind in the place of its first
- * figure, and with less than nothing there.
+ * A function's own refusals: runs its example with another kind in place of its first figure, and with a negative
+ * figure there.
  */
 export function whenRefused(entry: TradeFunction): readonly string[] {
   const texts = exampleTexts(entry);

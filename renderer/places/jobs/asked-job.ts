@@ -7,7 +7,7 @@ import { failed, ok, type Result } from '#shared-calc/result.ts';
 import { sayJobFault } from '#shared-calc/words/say-job-fault.ts';
 import { said } from '#shared-calc/words/say-entry-fault.ts';
 
-/** A first message as it was typed. */
+/** A client's first message, as typed. */
 export interface Wishes {
   readonly title: string;
   readonly client: string;
@@ -30,7 +30,7 @@ export const noWishes: Wishes = {
   handover: '',
 };
 
-/** A first message as the act takes it, or what of it cannot be read. */
+/** A first message as the act's input, or what cannot be parsed. */
 export function askedJob(
   records: Pick<Records, 'tank'>,
   { sizes: sizesText, handover: dayText, ...words }: Wishes,

@@ -12,7 +12,7 @@ interface BoardParts {
   readonly byState: boolean;
 }
 
-/** All jobs, by state or by the day of their next act; the one that lies open is marked. */
+/** All jobs, by state or by the day of their next act; the open job is marked. */
 export function Board({ groups, open, byState }: BoardParts) {
   return (
     <nav class={css['board']} aria-label="Jobs" onKeyDown={walkLinks}>

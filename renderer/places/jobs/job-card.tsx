@@ -10,7 +10,7 @@ import { JobSizes } from './job-sizes.tsx';
 import type { JobFields } from '#shared-calc/acts/job-acts.ts';
 import css from './jobs.module.css';
 
-/** All there is to say of one job, from the enquiry to its last visit. */
+/** Everything about one job, from the enquiry to its last visit. */
 export function JobCard(part: JobPart) {
   const { job } = part;
   return (

@@ -9,7 +9,7 @@ import { pickLists } from '#shared-calc/papers/pick-list.ts';
 
 const LABEL = 'Take out as CSV';
 
-/** Saves a job's needs list as a list; where it cannot be worked the paper says why. */
+/** Saves a job's needs list as a file; if it cannot be computed, the paper says why. */
 export function needsListAct({ id }: Job, context: BookContext): PlaceAct {
   const save = () => {
     const job = context.job(id);
@@ -19,7 +19,7 @@ export function needsListAct({ id }: Job, context: BookContext): PlaceAct {
   return { label: LABEL, run: save };
 }
 
-/** Saves the pick lists of all sizes of a job as one list. */
+/** Saves the pick lists of all sizes of a job as one file. */
 export function pickListAct({ id }: Job, { records, workshop, display, job: jobOf }: BookContext): PlaceAct {
   const save = () => {
     const job = jobOf(id);

@@ -36,7 +36,7 @@ export function JobSizes({ job, context: { records }, api }: JobPart) {
   );
 }
 
-/** The kit of every size that has none of its own. */
+/** The kit of every size without a kit of its own. */
 function Kit({ job, api }: Pick<JobPart, 'job' | 'api'>) {
   const records = api.records.value;
   const line = linesOf(records, job.recipe).find(({ use }) => use === 'kit');

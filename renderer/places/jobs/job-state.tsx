@@ -10,7 +10,7 @@ import { sayTaken } from './say-taken.ts';
 import css from './jobs.module.css';
 import { said } from '#shared-calc/words/say-entry-fault.ts';
 
-/** Where a job stands, where it goes next and what that asks for, and what is to be done by when. */
+/** A job's state, its next state and what that needs, and what is due by when. */
 export function JobState({ job, context, api }: JobPart) {
   const [wrong, setWrong] = useState<string>();
   const { today } = context;

@@ -6,7 +6,7 @@ import type { JobPart } from './job-part.ts';
 import { surveyRows, type SurveyRow } from './survey-rows.ts';
 import css from './jobs.module.css';
 
-/** What was measured where the tank is to stand: it holds for the whole job on its size bench. */
+/** Measurements at the tank's future location; on the job's size bench they hold for the whole job. */
 export function JobSurvey(part: JobPart) {
   const { job, context, api } = part;
   const rows = surveyRows(context.records, job, context.display);

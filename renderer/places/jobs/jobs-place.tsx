@@ -27,7 +27,7 @@ interface Board {
   readonly asking: Signal<boolean>;
 }
 
-/** The jobs board: all jobs at the left, the card of the open one beside them; `#/jobs/J02/needs` is a paper. */
+/** The jobs board: all jobs at the left, the card of the open job next to them; `#/jobs/J02/needs` is a paper. */
 export function jobsPlace(api: JobApi): (route: Route) => PlaceView {
   const board: Board = { api, order: signal<Order>('state'), asking: signal(false) };
   return ({ rest: [id, paper] }) => {

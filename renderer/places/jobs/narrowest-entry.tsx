@@ -1,7 +1,7 @@
 import { FieldEntry } from '#renderer/books/field-entry.tsx';
 import type { JobPart } from './job-part.ts';
 
-/** The narrowest door, stair or lift that the tank is carried through; it is held against each size. */
+/** The narrowest door, stair or lift on the tank's way in; each size is checked against it. */
 export function NarrowestEntry({ job, context, api }: JobPart) {
   return (
     <FieldEntry

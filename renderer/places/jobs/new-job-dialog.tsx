@@ -21,7 +21,7 @@ const fields: readonly (readonly [keyof Omit<Wishes, 'recipe'>, string, string])
   ['handover', 'Handover wanted', 'a day; it may wait'],
 ];
 
-/** A first message as a job of its own. */
+/** Creates a job from a client's first message. */
 export function NewJobDialog({ api, close }: SheetParts) {
   const { records, today } = contextNow(api);
   const recipes = [...records.recipe.values()].map(({ id, title }) => ({ value: id, label: `${id} ${title}` }));

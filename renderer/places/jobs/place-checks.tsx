@@ -5,7 +5,7 @@ import { whoDecides } from '#shared-calc/words/who-decides.ts';
 import type { JobPart } from './job-part.ts';
 import css from './jobs.module.css';
 
-/** Checks of the job's sizes that do not hold, or are not known yet, the gravest first. */
+/** Checks of the job's sizes that fail or are not known yet, the most serious first. */
 export function PlaceChecks({ job, context }: JobPart) {
   const worked = context.job(job.id);
   const failing = worked ? failingChecks(context, worked) : [];

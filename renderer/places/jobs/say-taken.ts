@@ -5,7 +5,7 @@ import { sayJobFault } from '#shared-calc/words/say-job-fault.ts';
 import { goodsWords } from '#shared-calc/quantity/goods-words.ts';
 import { goodsLabel, unitOfGoods } from '#shared-calc/buy/unit-of-goods.ts';
 
-/** What the Store had not for a build; empty where it gave everything, or nothing is built. */
+/** What the Store lacked for a build; empty if it had everything, or nothing is built. */
 export function sayTaken(before: Derived, input: { readonly job: string; readonly state: string }): string {
   const moved = moveAndTake(before, input);
   if (!moved.ok) return '';
@@ -13,7 +13,7 @@ export function sayTaken(before: Derived, input: { readonly job: string; readonl
   return notTaken ? `Nothing taken from the Store. ${sayJobFault(notTaken)}` : sayShort(short, before);
 }
 
-/** More would not be read in the quiet line. */
+/** Nobody would read more in the status line. */
 const MOST_TOLD = 3;
 
 function sayShort(short: readonly Short[], { records, display }: Derived): string {

@@ -6,26 +6,26 @@ import { lineLabel } from '#shared-calc/recipe/line-label.ts';
 import type { Display } from '#shared-calc/quantity/shown-unit.ts';
 import type { Job, Line, Records } from '#shared-calc/records/records.ts';
 
-/** A figure as it stands in a well: a rule has no unit beside it. */
+/** A figure as its field shows it: a rule has no unit after it. */
 export interface ShownText {
   readonly text: string;
   readonly unit: string;
 }
 
-/** One figure of the survey: what this job has found, and what the house takes for it. */
+/** One figure of the survey: the job's own value, and the house value. */
 export interface SurveyRow extends ShownText {
   readonly line: Line;
   readonly label: string;
   readonly house: ShownText;
-  /** Words that it may be, where it is no figure. */
+  /** The allowed words, if it is not a figure. */
   readonly options: readonly string[];
-  /** It holds for the whole job, not from the house. */
+  /** It is set for the whole job, not taken from the house. */
   readonly ofJob: boolean;
-  /** Tanks of the job that say otherwise still. */
+  /** Tanks of the job with a different local value. */
   readonly locals: readonly string[];
 }
 
-/** The figures of the place: whole-job values of the job's size bench. */
+/** The survey's figures: whole-job values of the job's size bench. */
 export function surveyRows(records: Records, job: Job, display: Display): readonly SurveyRow[] {
   const values = [...records.localValue.values()].filter((value) => value.job === job.id);
   const lines = linesOf(records, job.recipe);

@@ -9,7 +9,7 @@ import { importPrices } from '#shared-calc/acts/import-prices.ts';
 import { materialTable } from './material-rows.ts';
 import { MaterialPanel } from './material-panel.tsx';
 
-/** Materials with their packs, and what a pack costs from which day. */
+/** Materials with their packs, and the price of a pack from each date. */
 export function materialBookPlace(api: BookApi): (route: Route) => PlaceView {
   const list = listImport({
     api,

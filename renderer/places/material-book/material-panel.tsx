@@ -16,7 +16,7 @@ interface MaterialPanelParts {
   readonly api: BookApi;
 }
 
-/** A material's packs, each with what it has cost and will cost. */
+/** A material's packs, each with its past, present and future prices. */
 export function MaterialPanel({ row: { id, material, packs }, context, api }: MaterialPanelParts) {
   const sayPack = ({ amount }: Pack) => `${cleanNoise(amount)} ${material.unit}`;
   const remove = (pack: Pack) => api.doAct('remove', { kind: 'pack', id: pack.id });

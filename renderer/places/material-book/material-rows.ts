@@ -20,7 +20,7 @@ import type { Material, Pack, PackPrice, Records } from '#shared-calc/records/re
 import { ok, type Result } from '#shared-calc/result.ts';
 import { added, type Change } from '#shared-calc/records/change.ts';
 
-/** A pack with what it costs today. */
+/** A pack with its current price. */
 export interface PricedPack {
   readonly pack: Pack;
   readonly price: PackPrice | undefined;

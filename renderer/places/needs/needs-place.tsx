@@ -25,7 +25,7 @@ import { needsView, type NeedsView } from './needs-view.ts';
 import '#renderer/books/books.css';
 import css from './needs.module.css';
 
-/** What lies on the size bench, as far as the needs list reads it. */
+/** The part of the size bench that the needs list reads. */
 export interface LaidNeeds {
   readonly id: string;
   readonly job: string | undefined;
@@ -34,17 +34,17 @@ export interface LaidNeeds {
 
 export interface NeedsApi extends BookApi {
   readonly opened: ReadonlySignal<LaidNeeds | undefined>;
-  /** Lays a job on the bench; left out, the one that lies there or the first. */
+  /** Opens a job on the bench; without an id, the open one or the first. */
   readonly open: (id: string | undefined) => void;
 }
 
-/** Why there is no list, and that in words. */
+/** Why there is no list, as data and in words. */
 interface Refusal {
   readonly fault: OrderFault;
   readonly says: string;
 }
 
-/** The needs of the job on the bench: what each size takes, what the store has, and what is to be bought; `#/needs/J01`. */
+/** The needs of the job on the bench: what each size uses, what the Store has, and what to buy; `#/needs/J01`. */
 export function needsPlace(api: NeedsApi): (route: Route) => PlaceView {
   const fromStore = signal(true);
   const turn = () => (fromStore.value = !fromStore.value);
@@ -141,7 +141,7 @@ interface ChoicesParts {
   readonly turn: () => void;
 }
 
-/** How the job is costed, and whether the store counts. */
+/** How the job is costed, and whether the Store counts. */
 function Choices({ job: id, context: { records }, api, fromStore, turn }: ChoicesParts) {
   const job = id === undefined ? undefined : records.job.get(id);
   const setBasis = (basis: Job['basis']) => job && api.doAct('writeJob', { job: job.id, fields: { basis } });

@@ -18,7 +18,7 @@ export interface NeedsTableParts {
   readonly display: Display;
 }
 
-/** What the job uses and what is to be bought, a material a row. */
+/** What the job uses and what to buy, a material a row. */
 export function NeedsTable({ view: { list, groups }, columns: sizes, basis, workshop, display }: NeedsTableParts) {
   const money = (coins: number) => showCoins(coins, workshop);
   const amount = (of: (row: NeedRow) => number) => (row: NeedRow) => {

@@ -9,10 +9,10 @@ import type { ColumnInput } from '#shared-calc/recipe/column.ts';
 import type { Margin } from '#shared-calc/records/records.ts';
 import { ok, type Result } from '#shared-calc/result.ts';
 
-/** A material with what each size takes of it, for all its builds. */
+/** A material with the amount each size uses, for all its builds. */
 export interface NeedRow {
   readonly need: MaterialNeed;
-  /** By column, in the material's unit; what is needed once for the job stands at the size that needs most. */
+  /** By column, in the material's unit; what the job needs once is listed at the size that needs most. */
   readonly bySize: ReadonlyMap<string, number>;
 }
 

@@ -4,7 +4,7 @@ import { recordTable } from '#renderer/books/record-table.ts';
 import type { PlaceView } from '#renderer/frame/page-view.ts';
 import type { Route } from '#renderer/frame/place-route.ts';
 
-/** Plants by their class, with their light, their growth and what they cost. */
+/** Plants by class, with their light, growth and cost. */
 export function plantBookPlace(api: BookApi): (route: Route) => PlaceView {
   return bookPlace({ api, table: plantTable, aside: 'chosen for a job by class, light and who may touch them' });
 }

@@ -12,7 +12,7 @@ interface RoundsParts {
   readonly today: Day;
 }
 
-/** Visits to tanks that stand with clients, those of one area and week together. */
+/** Visits to tanks at clients, grouped by area and week. */
 export function AreaRounds({ jobs, today }: RoundsParts) {
   const areas = careByArea(
     jobs.map(({ job, plan }) => ({ job, care: plan.care })),

@@ -4,7 +4,7 @@ import type { WatchBand } from '#shared-calc/prepare/watch.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
 import { said } from '#shared-calc/words/say-entry-fault.ts';
 
-/** A band as it is typed. */
+/** A band, as typed. */
 export type BandTexts = Readonly<Record<keyof WatchBand, string>>;
 
 export const bandFields = {

@@ -20,7 +20,7 @@ import type { AskedTreatment } from './treatment-texts.ts';
 import css from './prepare.module.css';
 import { said } from '#shared-calc/words/say-entry-fault.ts';
 
-/** A batch as it is typed. */
+/** A batch, as typed. */
 interface BatchTexts {
   readonly material: string;
   readonly litres: string;
@@ -37,7 +37,7 @@ interface BatchFormParts {
 
 const noBatch: BatchTexts = { material: '', litres: '', collectedAt: '', on: '', note: '' };
 
-/** A batch that was treated, written down: what it stands for is on its label. */
+/** Records a treated batch; its label shows what it stands for. */
 export function BatchForm({ view, asked, moistened }: BatchFormParts) {
   const [texts, setTexts] = useState(noBatch);
   const [wrong, setWrong] = useState<string>();
@@ -111,13 +111,13 @@ function BatchEntries({ view, asked, materials, texts, set, write }: EntriesPart
   );
 }
 
-/** Litres of one batch, all of them alike. */
+/** Litres of one batch; all batches are equal. */
 function loadOf(asked: AskedTreatment | undefined): number | undefined {
   if (!asked?.chosen.plan.ok) return undefined;
   return asked.leavesL / asked.chosen.plan.value.batches;
 }
 
-/** What is left empty is one batch of the way chosen, today. */
+/** An empty field defaults to one batch of the selected method, today. */
 function readBatch(
   { view, asked, moistened }: BatchFormParts,
   texts: BatchTexts,

@@ -15,7 +15,7 @@ interface BatchesParts {
   readonly moistened: boolean;
 }
 
-/** Batches that were treated: written down, labelled, and each with its core log. */
+/** Treated batches: recorded, labelled, and each with its core log. */
 export function Batches({ view, asked, moistened }: BatchesParts) {
   const { context, job, of } = view;
   const batches = [...context.records.treatmentBatch.values()].toSorted((one, other) => (one.id > other.id ? -1 : 1));

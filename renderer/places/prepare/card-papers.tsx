@@ -38,7 +38,7 @@ export function isCard(id: string | undefined): id is CardId {
   return cardKinds.some((card) => card.id === id);
 }
 
-/** A card as it is printed, or why there is none. */
+/** A card for printing, or why there is none. */
 export function cardPaper(view: PartView, card: CardId): JSX.Element {
   const { job } = view;
   if (card === 'treatment') return treatmentPaper(view);

@@ -27,7 +27,7 @@ import { whoDecides } from '#shared-calc/words/who-decides.ts';
 import css from './prepare.module.css';
 import look from '#renderer/kit/part-page.module.css';
 
-/** The sheet of checks of one size: what holds, by how much, what would mend it and for what price. */
+/** The checks of one size: what holds and by how much, and what would mend the rest, with its price. */
 export function ChecksPart(view: PartView) {
   const { context, job, of } = view;
   const worked = context.job(job?.id ?? '');
@@ -65,7 +65,7 @@ function Counted({ sheet }: { readonly sheet: SizeSheet }) {
   return <p class={look['counted']}>{countChecks([...sheet.place, ...sheet.rows])}</p>;
 }
 
-/** Limits of the job's own place: they are changed on its page, not by a line of the size. */
+/** Limits of the job's own location: they are changed on the job's page, not by a line of the size. */
 function OfThePlace({ sheet: { place }, display }: { readonly sheet: SizeSheet; readonly display: Display }) {
   return (
     <section>
@@ -176,7 +176,7 @@ function CheckRow({ row, view, sheet }: RowParts) {
   );
 }
 
-/** Writes a mend into the size, as ours: undone like any other edit. */
+/** Writes a mend into the size as our own value; undone like any other edit. */
 function takeMend({ state, job }: PartView, size: string, { changes }: Mend): void {
   if (!job) return;
   const writings = changes.map(({ line, text }) => ({ column: size, line, text }));
@@ -205,7 +205,7 @@ function HeaviestParts({ sheet, display }: { readonly sheet: SizeSheet; readonly
   );
 }
 
-/** What the figures of the sheet do not know. */
+/** What the figures of these checks do not cover. */
 function Beside({ sheet: { beside } }: { readonly sheet: SizeSheet }) {
   return (
     <section>

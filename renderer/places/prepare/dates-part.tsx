@@ -16,7 +16,7 @@ import type { PartView } from './part-view.ts';
 import css from './prepare.module.css';
 import look from '#renderer/kit/part-page.module.css';
 
-/** The open job's dates: what is pressing, each act with its day, the chain that decides, and the first year of care. */
+/** The open job's dates: what is urgent, each act with its day, the critical chain, and the first year of care. */
 export function DatesPart({ context, job }: PartView) {
   if (!job) return <OpenAJob context={context} part="dates" />;
   const worked = context.job(job.id);

@@ -23,7 +23,7 @@ import { AreaRounds } from './area-rounds.tsx';
 import css from '#renderer/kit/part-page.module.css';
 import { said } from '#shared-calc/words/say-entry-fault.ts';
 
-/** All jobs under way on one time line, with the days that ask for more people or more room than there is. */
+/** All jobs under way on one time line, with the days that need more people or more room than there is. */
 export function JobsPart({ state, context }: PartView) {
   const { records, today } = context;
   const { planned, without } = plannedJobs(context, isUnderWay);
@@ -101,10 +101,10 @@ function drawnClashes(people: readonly Clash[], room: readonly RoomClash[]): rea
   }));
 }
 
-/** A weekend at the most between two of them. */
+/** At most a weekend between two of them. */
 const NEAR_DAYS = 3;
 
-/** Days on which people clash, those near one another as one stretch: their words would run together. */
+/** Days on which people clash. Days near one another form one stretch, because their labels would overlap. */
 function stretchesOf(people: readonly Clash[]): readonly { readonly from: Day; readonly to: Day }[] {
   const stretches: { from: Day; to: Day }[] = [];
   for (const { date } of people) {

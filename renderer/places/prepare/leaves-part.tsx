@@ -21,7 +21,7 @@ import { Table, type Column } from '#renderer/kit/table.tsx';
 import { askTreatment, fieldNames, type AskedTreatment, type TreatmentTexts } from './treatment-texts.ts';
 import css from '#renderer/kit/part-page.module.css';
 
-/** Leaf treatment: the ways side by side at the workshop's height, one of them with its core, and the batches. */
+/** Leaf treatment: all methods at the workshop's height, one of them with its core, and the batches. */
 export function LeavesPart(view: PartView) {
   const { state, context, job } = view;
   const { workshop } = context;
@@ -156,7 +156,7 @@ function Ways({ asked: { ways, chosen }, state, decimalComma }: WaysParts) {
 type Way = AskedTreatment['ways'][number];
 type Planned = Extract<Way['plan'], { ok: true }>['value'];
 
-/** A figure of a way that can be planned. */
+/** A figure of a method that can be planned. */
 function planned(head: string, figureOf: (plan: Planned) => string | number): Column<Way> {
   return { head, figure: true, cell: ({ plan }) => plan.ok && figureOf(plan.value) };
 }

@@ -20,7 +20,7 @@ interface LessonsParts {
   readonly recipe: string;
 }
 
-/** Old, new, and what it does to the reference size; taken only by a click. */
+/** Old and new value, and the effect on the reference size; applied only by a click. */
 export function Lessons({ lessons, plants, api, context, recipe }: LessonsParts) {
   if (lessons.length === 0 && !plants) return <EmptyNote>No job has been measured yet.</EmptyNote>;
   const rows = [
@@ -63,7 +63,7 @@ interface LessonRow {
   readonly measured: string;
   readonly jobs: number;
   readonly now: ComponentChildren;
-  /** What the house would say then; nothing while more jobs are waited for. */
+  /** The house value after the lesson; nothing while more jobs are needed. */
   readonly house: ComponentChildren;
   readonly effect: string;
   readonly teach: () => void;

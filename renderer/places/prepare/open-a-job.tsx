@@ -11,7 +11,7 @@ interface OpenParts {
   readonly part: PreparePartId;
 }
 
-/** While no job is open: which one it shall be. */
+/** Shown while no job is open: asks which one to open. */
 export function OpenAJob({ context, part }: OpenParts) {
   const jobs = jobsInOrder(context.records).filter(({ state }) => state !== 'closed');
   if (jobs.length === 0) {

@@ -22,7 +22,7 @@ interface OpenBatchParts {
   readonly batch: TreatmentBatch;
 }
 
-/** One batch: its label, its core log typed or pasted, and what that log is worth. */
+/** One batch: its label, its core log typed or pasted, and what that log proves. */
 export function OpenBatch({ view: { state, context, job }, batch }: OpenBatchParts) {
   const [moistened, setMoistened] = useState(wasMoistened(batch));
   return (
@@ -89,7 +89,7 @@ interface ReachedParts {
   readonly decimalComma: boolean;
 }
 
-/** What the batch's core log is worth, in a sentence and in two pictures. */
+/** What the batch's core log proves, in a sentence and in two charts. */
 function Reached({ batch, moistened, decimalComma }: ReachedParts) {
   const { log, way, aim } = batch;
   const treatment = useMemo(() => ({ way, aim, moistened }), [way, aim, moistened]);

@@ -21,7 +21,9 @@ import { WatchPart } from './watch-part.tsx';
 import '#renderer/books/books.css';
 import css from '#renderer/kit/part-page.module.css';
 
-/** The prep plan: a job's dates, all jobs on one line, checks, leaves, the watch, what it took, and the printed cards. */
+/**
+ * The prep plan: a job's dates, all jobs on one line, checks, leaves, the watch, what it took, and the printed cards.
+ */
 export function preparePlace(api: JobApi): (route: Route) => PlaceView {
   const state = openPrepareState(api, window);
   return ({ rest }) => {

@@ -3,15 +3,15 @@ import { keptNumber, type KeptNumber } from '#renderer/store/kept-number.ts';
 import type { JobApi } from '#renderer/store/job-api.ts';
 import { noTreatment, type TreatmentTexts } from './treatment-texts.ts';
 
-/** What the prep plan place keeps while the page is open. */
+/** State of the prep plan view while the page is open. */
 export interface PrepareState {
   readonly api: JobApi;
-  /** Hours that one builder works a day, and tanks that stand in the workshop at once. */
+  /** Hours that one builder works a day, and number of tanks the workshop has room for at once. */
   readonly hoursADay: Signal<number>;
   readonly places: Signal<number>;
-  /** The treatment as it was last asked for, so that it can be put on paper. */
+  /** The last requested treatment, so that it can be printed. */
   readonly treatment: Signal<TreatmentTexts>;
-  /** The tank that lessons are held against; the job's first where none is chosen. */
+  /** The tank that lessons are compared on; the job's first by default. */
   readonly reference: Signal<string | undefined>;
   readonly keep: (what: 'hoursADay' | 'places', value: number) => void;
 }

@@ -1,19 +1,19 @@
 import { addDays, type Day } from '#shared-calc/calendar/day.ts';
 import type { PrepPlan } from '#shared-calc/prepare/prep-plan.ts';
 
-/** Tanks of one job, and when they stand in the workshop: from the day they are in until the handover. */
+/** Tanks of one job, and their time in the workshop: from the day they arrive until the handover. */
 export interface StandingTanks {
   readonly job: string;
   readonly tanks: number;
   readonly from: Day;
-  /** The last day they stand here. */
+  /** The last day they are here. */
   readonly to: Day;
 }
 
 export interface RoomClash {
   readonly from: Day;
   readonly to: Day;
-  /** The most that stand here at once in that time. */
+  /** The most tanks that are here at once in that time. */
   readonly tanks: number;
   readonly jobs: readonly string[];
 }
@@ -27,7 +27,7 @@ export function standingTanks(
   return { job, tanks, from, to: addDays(handover, -1) };
 }
 
-/** Stretches of days on which more tanks stand in the workshop than there are places. */
+/** Stretches of days with more tanks in the workshop than it has room for. */
 export function roomClashes(standing: readonly StandingTanks[], places: number): readonly RoomClash[] {
   const clashes: RoomClash[] = [];
   for (const { from, to } of stretches(standing)) {
@@ -48,7 +48,7 @@ export function roomClashes(standing: readonly StandingTanks[], places: number):
   return clashes;
 }
 
-/** The days between one coming or going and the next, through which the same tanks stand. */
+/** The days between one arrival or departure and the next: the same tanks are here throughout. */
 function stretches(standing: readonly StandingTanks[]): readonly { readonly from: Day; readonly to: Day }[] {
   const edges = [...new Set(standing.flatMap(({ from, to }) => [from, addDays(to, 1)]))].toSorted();
   return edges.slice(0, -1).map((from, at) => ({ from, to: addDays(edges[at + 1] ?? from, -1) }));

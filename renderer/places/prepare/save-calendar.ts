@@ -18,7 +18,7 @@ export function saveJobPlan({ state, context, job }: Pick<PartView, 'state' | 'c
   else state.api.refuse(sayNoPlan(worked, plan.fault));
 }
 
-/** The dates of all jobs that are under way or stand with a client. */
+/** The dates of all jobs that are under way or with a client. */
 export function saveAllPlans({ state, context }: Pick<PartView, 'state' | 'context'>): void {
   const passes = (job: JobPlan['job']) => isUnderWay(job) || isHandedOver(job);
   const { planned } = plannedJobs(context, passes);

@@ -17,7 +17,7 @@ import look from '#renderer/kit/part-page.module.css';
 import { readMeasure } from '#shared-calc/read/read-measure.ts';
 import { said } from '#shared-calc/words/say-entry-fault.ts';
 
-/** What a job took beside what was planned, and what the last five jobs could teach the house. */
+/** What a job used compared with the plan, and what the last five jobs could teach the house. */
 export function TookPart({ state, context, job }: PartView) {
   const worked = context.job(job?.id ?? '');
   if (!job || !worked) return <OpenAJob context={context} part="took" />;

@@ -4,18 +4,18 @@ import { failed, ok, type Result } from '#shared-calc/result.ts';
 import type { TreatmentAim, TreatmentWay } from '#shared-calc/trade/heat/leaf-treatment.ts';
 import { said } from '#shared-calc/words/say-entry-fault.ts';
 
-/** A treatment as it is typed; a vessel that is left empty is the usual one of the way. */
+/** A treatment, as typed; an empty vessel means the usual one of the method. */
 export interface TreatmentTexts {
-  /** Loose leaves; empty for those of the open job. */
+  /** Loose leaves; empty means those of the open job. */
   readonly leaves: string;
   readonly aim: TreatmentAim;
-  /** 16 h before. */
+  /** 16 h before the treatment. */
   readonly moistened: boolean;
   readonly pot: string;
   readonly potFill: string;
   readonly oven: string;
   readonly ovenFill: string;
-  /** The way looked at; the one suggested where none is chosen. */
+  /** The selected method; the suggested one by default. */
   readonly way: TreatmentWay | undefined;
 }
 
@@ -34,7 +34,7 @@ export interface AskedTreatment {
   readonly leavesL: number;
   readonly aim: TreatmentAim;
   readonly ways: readonly TriedWay[];
-  /** The way that is looked at. */
+  /** The selected method. */
   readonly chosen: TriedWay;
 }
 
@@ -45,7 +45,7 @@ interface Terms {
   readonly decimalComma: boolean;
 }
 
-/** All ways side by side for what was typed, or the sentence that says what cannot be read. */
+/** All methods for the typed treatment, or a sentence that says what cannot be parsed. */
 export function askTreatment(texts: TreatmentTexts, terms: Terms): Result<AskedTreatment, string> {
   const leavesL = readLeaves(texts, terms);
   if (!leavesL.ok) return leavesL;

@@ -15,7 +15,7 @@ import { Link } from '#renderer/kit/link.tsx';
 import { Tabs } from '#renderer/kit/tabs.tsx';
 import css from './prepare.module.css';
 
-/** The commissioning watch of a size, typed or pasted, against its band; and when the animals go in. */
+/** The commissioning watch of a size, typed or pasted, compared with its band; and when the animals go in. */
 export function WatchPart(view: PartView) {
   const { context, job, of } = view;
   const worked = context.job(job?.id ?? '');
@@ -38,7 +38,7 @@ export function WatchPart(view: PartView) {
   );
 }
 
-/** Days on which somebody looks, and what must be so before the animals go in. */
+/** Dates of the checks, and what must be true before the animals go in. */
 function AnimalsIn({ view: { context, job } }: { readonly view: PartView }) {
   if (!job) return null;
   const worked = context.job(job.id);

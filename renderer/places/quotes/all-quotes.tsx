@@ -15,7 +15,7 @@ interface AllParts {
   readonly sealOf: ReturnType<typeof quoteSeals>;
 }
 
-/** Every quote that was ever issued, the last first. */
+/** Every quote ever issued, the last first. */
 export function AllQuotes({ context, sealOf }: AllParts) {
   const { records, workshop, today } = context;
   const quotes = issuedLastFirst(records);

@@ -3,7 +3,7 @@ import { lineLabel } from '#shared-calc/recipe/line-label.ts';
 import type { FrozenWritten, QuoteBody } from '#shared-calc/jobs/quote-body.ts';
 import type { ChangedBy } from '#shared-calc/price/what-changed.ts';
 
-/** A box or a size that one quote has otherwise than the other, in words. */
+/** A cell or a size that differs between two quotes, in words. */
 export interface ChangedBox {
   readonly what: string;
   readonly from: string;
@@ -11,7 +11,9 @@ export interface ChangedBox {
   readonly by: ChangedBy;
 }
 
-/** What was written otherwise between two issued quotes: sizes first, then boxes for the whole job, then of sizes. */
+/**
+ * What was written differently in two issued quotes: sizes first, then cells for the whole job, then cells of sizes.
+ */
 export function changedBoxes(from: QuoteBody, to: QuoteBody): readonly ChangedBox[] {
   const label = (name: string) => {
     const line = to.lines.find((each) => each.name === name) ?? from.lines.find((each) => each.name === name);

@@ -19,14 +19,14 @@ import css from './quotes.module.css';
 interface ChangedParts {
   readonly from: ReadQuote;
   readonly to: ReadQuote;
-  /** All that was issued for the job. */
+  /** Every quote issued for the job. */
   readonly quotes: readonly ReadQuote[];
   readonly context: BookContext;
 }
 
 const doers: Readonly<Record<ChangedBy, string>> = { client: 'the client', us: 'us', supplier: 'the suppliers' };
 
-/** What changed between two issued quotes, by line and by whose doing; the parts make the whole difference. */
+/** What changed between two issued quotes, by line and by who caused it; the parts add up to the whole difference. */
 export function ChangedView({ from, to, quotes, context }: ChangedParts) {
   const options = quotes.map(({ quote }) => ({ value: quote.id, label: revisionName(quote) }));
   const go = (one: string, other: string) => (location.hash = writeRoute('quotes', 'changed', one, other));

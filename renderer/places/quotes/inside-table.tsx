@@ -10,7 +10,7 @@ export interface InsideParts {
   readonly context: BookContext;
 }
 
-/** For the builder alone: cost, margin and price of each line, and the hours. */
+/** Only for the builder: cost, margin and price of each line, and the hours. */
 export function InsideTable({ body, context: { workshop } }: InsideParts) {
   const { lines, costCoins, netCoins, grossCoins, hours } = body.sums;
   const money = (coins: number) => showCoins(coins, workshop);

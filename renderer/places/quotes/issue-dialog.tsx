@@ -18,7 +18,7 @@ interface SheetParts {
   readonly close: () => void;
 }
 
-/** Asks once before a quote is issued: it is the one act that is never taken back. */
+/** Asks once before a quote is issued, because this act cannot be undone. */
 export function IssueDialog({ job, body, context: { records, workshop }, api, close }: SheetParts) {
   const [isBusy, setBusy] = useState(false);
   const [wrong, setWrong] = useState<string>();

@@ -3,7 +3,7 @@ import { moneyBarsSpec } from '#renderer/curves/money-bars-spec.ts';
 import { MoneyBars } from '#renderer/curves/money-bars.tsx';
 import { InsideTable, type InsideParts } from './inside-table.tsx';
 
-/** For the builder alone: what a quote costs us, line by line, and where its money goes. */
+/** Only for the builder: the cost of a quote line by line, and where its money goes. */
 export function MoneyPart({ body, context }: InsideParts) {
   const { workshop } = context;
   const bars = moneyBarsSpec(body.sums, { ...workshop, money: (coins) => showCoins(coins, workshop) });

@@ -21,7 +21,7 @@ const whose = [
   { value: 'us', label: 'us' },
 ];
 
-/** Lines for this job alone, at cost; their group gives margin and tax. */
+/** Lines for this job only, at cost; margin and tax come from their group. */
 export function OneOffs({ job, context, api }: OneOffsParts) {
   const lines = [...context.records.quoteLine.values()].filter((line) => line.job === job);
   return (

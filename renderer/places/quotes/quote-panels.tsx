@@ -21,7 +21,7 @@ interface PanelParts {
 
 interface DraftPanelParts extends PanelParts {
   readonly job: Job;
-  /** Nothing while it cannot be worked. */
+  /** Absent while it cannot be computed. */
   readonly body: QuoteBody | undefined;
   readonly api: JobApi;
 }
@@ -31,7 +31,7 @@ const bases = [
   { value: 'packs', label: 'packs cost: every bag bought' },
 ];
 
-/** Beside a quote that is still in the making: what it costs us, and what may be put on it. */
+/** The side panel of a draft quote: what it costs us, and what can be added to it. */
 export function DraftPanel({ job, body, context, api, sealOf }: DraftPanelParts) {
   const choose = (basis: string) =>
     void api.doAct('writeJob', { job: job.id, fields: { basis: basis === 'packs' ? 'packs' : 'used' } });
@@ -51,7 +51,7 @@ export function DraftPanel({ job, body, context, api, sealOf }: DraftPanelParts)
   );
 }
 
-/** Beside an issued quote: its seal, what it cost us, and the others of its job. */
+/** The side panel of an issued quote: its seal, what it cost us, and the other quotes of its job. */
 export function IssuedPanel({ of: { quote, body }, context, sealOf }: PanelParts & { readonly of: ReadQuote }) {
   const seal = sealOf(quote);
   const isOver = body !== undefined && body.validUntil < context.today;

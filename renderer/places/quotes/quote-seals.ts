@@ -1,10 +1,10 @@
 import { signal, type ReadonlySignal } from '@preact/signals';
 import type { IssuedQuote } from '#shared-calc/records/records.ts';
 
-/** Whether an issued quote still says what it said when it was issued. */
+/** Whether an issued quote is unchanged since it was issued. */
 export type Seal = 'looked at' | 'holds' | 'broken' | 'cannot be looked at here';
 
-/** Works the seal of issued quotes, each once: its SHA-256 is held against the one it was issued with. */
+/** Checks the seal of issued quotes, each once: compares its SHA-256 with the one stored when it was issued. */
 export function quoteSeals(
   subtle: Pick<SubtleCrypto, 'digest'> | undefined,
 ): (quote: IssuedQuote) => ReadonlySignal<Seal> {

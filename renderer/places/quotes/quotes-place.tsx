@@ -41,7 +41,7 @@ interface QuotesState {
 }
 
 /**
- * Quotes: `#/quotes/J02` a job's in the making, `#/quotes/Q-0001A` an issued one, `#/quotes/changed/Q-0001A/Q-0001B`,
+ * Quotes: `#/quotes/J02` is a job's draft, `#/quotes/Q-0001A` an issued one, `#/quotes/changed/Q-0001A/Q-0001B`,
  * `#/quotes/options`, `#/quotes/prices` and `#/quotes/all`.
  */
 export function quotesPlace(api: JobApi): (route: Route) => PlaceView {
@@ -70,7 +70,7 @@ function draftOf(context: BookContext, { id }: Job): Result<QuoteBody, string> {
   );
 }
 
-/** An issued quote, or two of them held side by side, where the link names any. */
+/** An issued quote, or a comparison of two, if the link names any. */
 function quoteNamed(
   state: QuotesState,
   [what = '', one = '', other = '']: Route['rest'],

@@ -12,13 +12,13 @@ import css from './quotes.module.css';
 
 interface RevisionsParts {
   readonly quotes: readonly ReadQuote[];
-  /** The one on the page. */
+  /** The one that is shown. */
   readonly here: string | undefined;
   readonly sealOf: ReturnType<typeof quoteSeals>;
   readonly context: BookContext;
 }
 
-/** What was issued for the job, each with its seal, and what changed from one to the next. */
+/** The quotes issued for the job, each with its seal, and what changed from one to the next. */
 export function Revisions({ quotes, here, sealOf, context: { workshop } }: RevisionsParts) {
   return (
     <section>

@@ -9,7 +9,7 @@ const words: Readonly<Record<Seal, string>> = {
   'cannot be looked at here': 'not looked at here',
 };
 
-/** Whether an issued quote is still what was issued, in a sign and a word. */
+/** Whether an issued quote is unchanged, as a sign and a word. */
 export function SealSign({ seal }: { readonly seal: ReadonlySignal<Seal> }) {
   const is = seal.value;
   return (

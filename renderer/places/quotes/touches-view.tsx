@@ -9,7 +9,7 @@ import { packWords } from '#shared-calc/quantity/goods-words.ts';
 import { paperDay } from '#shared-calc/papers/paper-words.ts';
 import { touchesNow, type NewPrice } from '#shared-calc/derive/price-touch.ts';
 
-/** Prices that changed since open quotes were issued, and what that does to them and to jobs not bought yet. */
+/** Prices that changed since open quotes were issued, and the effect on them and on jobs not bought yet. */
 export function TouchesView({ context }: { readonly context: BookContext }) {
   const { workshop } = context;
   const { touches, prices } = useMemo(() => touchesNow(context), [context]);

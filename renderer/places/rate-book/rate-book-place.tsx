@@ -18,7 +18,7 @@ const leaves = [
 
 type LeafId = (typeof leaves)[number]['id'];
 
-/** What an hour, a group, a supplier and the state take, and when the workshop is shut; a leaf each. */
+/** Rates of hours, groups, suppliers and tax, and when the workshop is closed; one tab each. */
 export function rateBookPlace(api: BookApi): (route: Route) => PlaceView {
   const list = listImport({
     api,

@@ -1,7 +1,7 @@
 import { SettledField, Fields } from '#renderer/kit/field.tsx';
 import { entryOf, type LineFields } from './put-fields.ts';
 
-/** The least and most that a figure of the line may be without being told out of range, in its own unit. */
+/** The limits of a line's figure, in its own unit; a figure outside them is flagged as out of range. */
 export function BoundFields({ line, put }: LineFields) {
   if (line.unit === 'choice' || line.unit === 'yes_no') return null;
   const settle = (key: 'low' | 'high') => (text: string) => {

@@ -8,7 +8,7 @@ interface NameParts extends LineFields {
   readonly rename: (name: string) => string | undefined;
 }
 
-/** How the line is called, in rules and in words, and where it stands. */
+/** The line's name in rules, its label, and its position. */
 export function NameFields({ line, put, rename }: NameParts) {
   const settleSection = (text: string) => {
     const section = given(text);
@@ -23,7 +23,7 @@ export function NameFields({ line, put, rename }: NameParts) {
   );
 }
 
-/** What the line is, and in what unit. */
+/** The line's kind and unit. */
 export function KindFields({ line, put }: LineFields) {
   return (
     <>
@@ -45,7 +45,7 @@ export function KindFields({ line, put }: LineFields) {
   );
 }
 
-/** What is said beside the line, and whether it stays out. */
+/** The note on the line, and whether it stays visible. */
 export function WordFields({ line, put }: LineFields) {
   return (
     <>

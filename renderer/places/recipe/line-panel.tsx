@@ -21,7 +21,7 @@ interface PanelParts {
   readonly store: RecipeStore;
 }
 
-/** Everything about one line of the recipe but its rule, which is written in the list. */
+/** Everything about one line of the recipe except its rule, which is edited in the list. */
 export function LinePanel({ book, store }: PanelParts) {
   const face = store.faces.value.of(store.chosen.value ?? '');
   if (!face) return <aside class="side-panel record" aria-label="The line" id="side-panel" tabIndex={-1} />;
@@ -117,7 +117,7 @@ interface WarningParts {
   readonly remove: () => void;
 }
 
-/** What would break is named before anything is. */
+/** Names what would break before anything is removed. */
 function RemoveWarning({ needs, label, keep, remove }: WarningParts) {
   const breaks = needs.filter((need): need is Break => 'label' in need);
   const jobs = needs.flatMap((need) => (need.is === 'written' ? [need.job] : []));

@@ -2,7 +2,7 @@ import type { LineFields as Fields } from '#shared-calc/acts/recipe-acts.ts';
 import { fieldOf } from '#shared-calc/fields/record-fields.ts';
 import type { Line } from '#shared-calc/records/records.ts';
 
-/** Sets fields of a line; the sentence says why not. */
+/** Sets fields of a line; returns a sentence if refused. */
 export type PutFields = (fields: Fields) => string | undefined;
 
 export interface LineFields {
@@ -10,13 +10,13 @@ export interface LineFields {
   readonly put: PutFields;
 }
 
-/** A text that may be left out. */
+/** An optional text. */
 export function given(text: string): string | undefined {
   const tidy = text.trim();
   return tidy === '' ? undefined : tidy;
 }
 
-/** What the entry of a field is called, with its help. */
+/** The label of a field's input, with its help. */
 export function entryOf(key: keyof Line): { readonly label: string; readonly hint?: string } {
   const { heading = key, help } = fieldOf('line', key) ?? {};
   return { label: heading, ...(help !== undefined && { hint: help }) };

@@ -14,10 +14,10 @@ import type { RuleHelp } from '#renderer/writing/rule-help.ts';
 import { entryText } from '#shared-calc/recipe/typed-text.ts';
 import css from './recipe-place.module.css';
 
-/** The line whose rule is being written. */
+/** The line whose rule is being edited. */
 export interface Editing {
   readonly line: string;
-  /** The first letter, where one was typed over what stood there. */
+  /** The first letter, if it was typed over the old text. */
   readonly typed?: string;
 }
 
@@ -26,7 +26,7 @@ interface ListParts {
   readonly editing: Signal<Editing | undefined>;
 }
 
-/** All lines of the recipe by section: name, rule or figure, and what it comes to on the reference size. */
+/** All lines of the recipe by section: name, rule or figure, and its value on the reference size. */
 export function RecipeList({ store, editing }: ListParts) {
   const tank = store.tank.value?.id ?? '';
   return (
@@ -80,7 +80,7 @@ function RuleCell({ face, store, editing }: RowParts) {
   );
 }
 
-/** One stop of the Tab key: the chosen line, or the first. */
+/** One Tab stop: the selected line, or the first. */
 function RuleOf({ face: { line, label }, store, editing }: RowParts) {
   const first = store.lines.value[0]?.name;
   const text = entryText({ text: line.text }, store.faces.value.display);
@@ -148,7 +148,7 @@ function open({ role, name }: Line, editing: Signal<Editing | undefined>, typed?
   if (role !== 'tank') editing.value = { line: name, ...(typed !== undefined && { typed }) };
 }
 
-/** Arrows walk the lines, Enter and F2 write, a letter or figure writes over what stands there. */
+/** Arrows move between lines, Enter and F2 edit, a letter or digit replaces the text. */
 function walk(event: KeyboardEvent, store: RecipeStore, editing: Signal<Editing | undefined>): void {
   if (editing.peek() !== undefined || isHeld(event)) return;
   const lines = store.lines.peek();

@@ -8,7 +8,7 @@ interface PanelParts {
   readonly store: RecipeStore;
 }
 
-/** The recipe itself: which one, its title and note, and the size its figures are worked on. */
+/** The recipe itself: which one, its title and note, and the size its figures are computed for. */
 export function RecipePanel({ book, store }: PanelParts) {
   const recipe = store.recipe.value;
   if (!recipe) return null;

@@ -11,7 +11,7 @@ import { RecipeList, type Editing } from './recipe-list.tsx';
 import { RecipePanel } from './recipe-panel.tsx';
 import '#renderer/books/books.css';
 
-/** A house recipe's lines, written in place, on a reference size; `#/recipe/H1`. */
+/** A house recipe's lines, edited in place, on a reference size; `#/recipe/H1`. */
 export function recipePlace({ book, bench, clock }: PageStore): (route: Route) => PlaceView {
   const store = openRecipeStore({ book, clock, display: bench.display });
   const editing = signal<Editing | undefined>(undefined);
@@ -82,7 +82,7 @@ function actsOf(
   ];
 }
 
-/** Chooses a line and brings it into sight once it stands on the page. */
+/** Selects a line and scrolls it into view once it is on the page. */
 function goTo(store: RecipeStore, line: string): void {
   store.chosen.value = line;
   requestAnimationFrame(() => {

@@ -9,7 +9,7 @@ interface FieldParts extends LineFields {
   readonly records: Records;
 }
 
-/** What a need, a piece of work or a check has besides. */
+/** Additional fields of a need, a piece of work or a check. */
 export function RoleFields(parts: FieldParts) {
   switch (parts.line.role) {
     case 'need':

@@ -20,7 +20,7 @@ interface UseParts extends LineFields {
   readonly book: BookStore;
 }
 
-/** What the program itself reads a line for; a use is moved here by choosing it for another line. */
+/** What the program itself reads a line for. Selecting a use for another line moves it there. */
 export function UseFields({ line, put, book }: UseParts) {
   const records = book.records.value;
   const lines = linesOf(records, line.recipe);
@@ -53,7 +53,7 @@ export function UseFields({ line, put, book }: UseParts) {
   );
 }
 
-/** The line that has a use now is named, since it loses it. */
+/** Names the line that has a use now, because it loses it. */
 function useLabel(use: UseName, line: Line, lines: readonly Line[]): string {
   const holder = lines.find((each) => each.use === use && each.id !== line.id);
   return holder ? `${useOf(use).what} (now ${lineLabel(holder)})` : useOf(use).what;

@@ -13,14 +13,14 @@ import css from './run.module.css';
 export interface PackPanelParts {
   readonly need: ChosenMaterial | undefined;
   readonly packs: readonly PackOnSale[];
-  /** Where the material stands for a class of plants. */
+  /** Present if the material stands for a class of plants. */
   readonly plants: PlantOrder | undefined;
   readonly context: BookContext;
   readonly put: (need: ChosenMaterial, pack: string, count: number) => string | undefined;
   readonly back: (material: string) => void;
 }
 
-/** About one material of the run: its packs, chosen by hand where one wants, and what that costs against the best. */
+/** One material of the run: its packs, chosen by hand if wanted, and what that costs compared with the best. */
 export function PackPanel({ need, ...parts }: PackPanelParts) {
   return (
     <aside class="side-panel record" aria-label="About the chosen material" id="side-panel" tabIndex={-1}>

@@ -2,7 +2,7 @@ import { needUseOf } from '#shared-calc/jobs/plant-place.ts';
 import type { PlantOrder } from '#shared-calc/jobs/order-plants.ts';
 import type { Records } from '#shared-calc/records/records.ts';
 
-/** The plants by name that a material of the run stands for: recipes ask for it by the need line of a class. */
+/** The plants by name behind a material of the run: recipes ask for them through the need line of a class. */
 export function plantsOf(
   material: string,
   plants: readonly PlantOrder[],

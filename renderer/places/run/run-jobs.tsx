@@ -16,7 +16,7 @@ interface RunJobsParts {
   readonly turn: (job: string) => void;
 }
 
-/** Which jobs the run is for: those with their deposit in stand first; the others say what they lack. */
+/** The jobs the run is for: those with a deposit first; the others say what they lack. */
 export function RunJobs({ records, chosen, turn }: RunJobsParts) {
   const jobs = buyableJobs(records);
   if (jobs.length === 0) return <EmptyNote>No job waits to be bought for.</EmptyNote>;
@@ -56,7 +56,7 @@ function Gate({ job }: { readonly job: Job }) {
   );
 }
 
-/** Jobs not bought for yet: those whose gate is open first. */
+/** Jobs not bought for yet: those with an open gate first. */
 export function buyableJobs(records: Pick<Records, 'job'>): readonly Job[] {
   const jobs = jobsInOrder(records).filter((job) => isBefore(job.state, 'ordered'));
   return [...jobs.filter(isGateOpen), ...jobs.filter((job) => !isGateOpen(job))];

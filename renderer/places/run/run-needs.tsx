@@ -9,14 +9,14 @@ import { Table } from '#renderer/kit/table.tsx';
 import type { ChosenMaterial } from '#shared-calc/buy/chosen-packs.ts';
 
 interface NeedsParts {
-  /** For readers. */
+  /** For screen readers. */
   readonly label: string;
   readonly needs: readonly ChosenMaterial[];
   readonly chosen: string | undefined;
   readonly context: BookContext;
 }
 
-/** Materials of the run with what they are bought in. */
+/** Materials of the run with the packs they are bought in. */
 export function RunNeeds({ label, needs, chosen, context: { workshop, display } }: NeedsParts) {
   const money = (coins: number) => showCoins(coins, workshop);
   const amount = (value: number, { unit }: ChosenMaterial) => (value > 1e-9 ? goodsWords(value, unit, display) : '');

@@ -27,11 +27,11 @@ import css from './run.module.css';
 
 interface RunState {
   readonly api: JobApi;
-  /** Jobs turned on or off by hand. */
+  /** Jobs selected or deselected by hand. */
   readonly turned: Signal<ReadonlyMap<string, boolean>>;
 }
 
-/** One shopping run over jobs; `#/run/M01` has the packs of a material, `#/run/order/S-hollin` a supplier's order. */
+/** One shopping run over jobs; `#/run/M01` shows the packs of a material, `#/run/order/S-hollin` a supplier's order. */
 export function runPlace(api: JobApi): (route: Route) => PlaceView {
   const state: RunState = { api, turned: signal(new Map()) };
   return ({ rest: [what, supplier] }) => {
@@ -168,7 +168,7 @@ function RunPanel({ shown: { run, facts, context, jobs }, state, material }: Run
   );
 }
 
-/** A choice goes into the book with the run over these jobs, and is undone as any edit is. */
+/** A choice is saved with the run over these jobs, and is undone like any edit. */
 function choose({ api }: RunState, jobs: readonly string[], chosen: Omit<ChosenPacks, 'jobs'>): string | undefined {
   const counts = chosen.counts ? Object.fromEntries(chosen.counts) : null;
   return api.doAct('choosePacks', { jobs: [...jobs], material: chosen.material, counts });

@@ -8,13 +8,13 @@ import css from './run.module.css';
 
 interface SumsParts {
   readonly run: ChosenRun;
-  /** The same at its best. */
+  /** The same run at its best. */
   readonly best: ShoppingRun;
   readonly jobs: number;
   readonly context: BookContext;
 }
 
-/** What buying together comes to, and what it saves against each job alone, in goods and landed. */
+/** The cost of buying together, and the saving against buying for each job alone, in goods and landed. */
 export function RunSums({ run, best, jobs, context: { workshop } }: SumsParts) {
   const money = (coins: number) => showCoins(coins, workshop);
   const saved = (alone: number, together: number) =>

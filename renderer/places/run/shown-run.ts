@@ -3,7 +3,7 @@ import type { SupplierOrder } from '#shared-calc/papers/supplier-orders.ts';
 import type { ChosenRun } from '#shared-calc/buy/chosen-packs.ts';
 import type { JobsRun } from '#shared-calc/derive/jobs-run.ts';
 
-/** A run as it stands now. */
+/** The current run. */
 export interface ShownRun {
   readonly jobs: readonly string[];
   readonly facts: JobsRun;

@@ -28,7 +28,7 @@ interface BlockParts {
   readonly acts: SupplierActs;
 }
 
-/** One supplier's part of the run: its bill, its last day, a better offer, and what is bought there. */
+/** One supplier's part of the run: its bill, its last order day, a better offer, and what is bought there. */
 export function SupplierBlock({ bill, needs, orderBy, chosen, context, acts }: BlockParts) {
   const money = (coins: number) => showCoins(coins, context.workshop);
   return (

@@ -8,12 +8,12 @@ import type { Records } from '#shared-calc/records/records.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
 import { said } from '#shared-calc/words/say-entry-fault.ts';
 
-/** What is to be put into the Store, as it was typed. */
+/** An entry for the Store, as typed. */
 export interface PutInWishes {
   readonly material: string;
   readonly amount: string;
   readonly sealed: boolean;
-  /** Empty: kept for nobody. */
+  /** Empty: reserved for no job. */
   readonly job: string;
   readonly bestBefore: string;
   readonly quarantineUntil: string;
@@ -29,7 +29,7 @@ interface Reading {
   readonly today: Day;
 }
 
-/** What is asked for as the act takes it, or what of it cannot be read. */
+/** The entry as the act's input, or what cannot be parsed. */
 export function putInAsked(
   records: Records,
   wishes: PutInWishes,
@@ -54,7 +54,7 @@ export function putInAsked(
   });
 }
 
-/** Nothing where no day is given. */
+/** Nothing if no day is given. */
 function dayOf(text: string, title: string, today: Day): Result<Day | undefined, string> {
   return text.trim() === '' ? ok(undefined) : said(readDay(text, title, today));
 }

@@ -6,7 +6,7 @@ interface JobOption {
   readonly label: string;
 }
 
-/** Jobs that something may be kept for, after a word for none of them. */
+/** Jobs that goods can be reserved for, after a word for none of them. */
 export function jobOptions(records: Pick<Records, 'job'>, none: string): readonly JobOption[] {
   const open = jobsInOrder(records).filter(({ state }) => state !== 'closed');
   return [{ value: '', label: none }, ...open.map((job) => ({ value: job.id, label: jobName(job) }))];

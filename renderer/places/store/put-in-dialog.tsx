@@ -22,7 +22,7 @@ const fields: readonly (readonly [keyof Pick<PutInWishes, 'bestBefore' | 'quaran
   ['note', 'Note'],
 ];
 
-/** Puts something into the Store by hand. */
+/** Adds an entry to the Store by hand. */
 export function PutInDialog({ api, material, close }: SheetParts) {
   const { records, display, today } = contextNow(api);
   const [wishes, setWishes] = useState(asksOf(material ?? storedGoods(records)[0]?.value ?? ''));
@@ -94,7 +94,7 @@ function Wishes({ wishes, records, change, enter }: WishesParts) {
   );
 }
 
-/** What can lie in the Store: all materials but those cut to size, and tanks. */
+/** What the Store can hold: all materials except those cut to size, and tanks. */
 function storedGoods({ material, tank }: Pick<Records, 'material' | 'tank'>): readonly Option[] {
   const materials = [...material.values()].filter(({ sale }) => sale !== 'cut');
   return [...materials, ...tank.values()].map(({ id, label }) => ({ value: id, label: `${id} ${label}` }));

@@ -16,7 +16,7 @@ interface SheetParts {
   readonly close: () => void;
 }
 
-/** An order that came in: the packs that ordered jobs wait for, counted as they lie there. */
+/** Receives an order: the packs that ordered jobs wait for, counted as delivered. */
 export function ReceiveDialog({ api, close }: SheetParts) {
   const derived = contextNow(api);
   const orders = useMemo(() => expectedGoods(derived), [derived]);

@@ -24,7 +24,7 @@ const sealedWords = [
   { value: 'opened', label: 'opened' },
 ];
 
-/** One bag or shelf of a material, each figure of it open to be put right. */
+/** One bag or shelf of a material; each of its figures can be corrected. */
 export function StockEntryCard({ entry, unit, context, api }: CardParts) {
   const { records, display, today } = context;
   const put = (fields: EntryFields) => api.doAct('correctEntry', { entry: entry.id, fields });

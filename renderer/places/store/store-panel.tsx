@@ -16,7 +16,7 @@ interface PanelParts {
   readonly api: JobApi;
 }
 
-/** About one material: use some of it, keep some for a job, and every bag of it that lies there. */
+/** One material: use some of it, reserve some for a job, and every bag of it in the Store. */
 export function StorePanel({ row, context, api }: PanelParts) {
   return (
     <aside class="side-panel record" aria-label="About the chosen material" id="side-panel" tabIndex={-1}>

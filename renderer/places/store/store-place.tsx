@@ -13,7 +13,7 @@ import '#renderer/books/books.css';
 
 type Asked = 'put in' | 'receive' | undefined;
 
-/** The Store: what lies there of each material, and beside it the entries of the chosen one; `#/store/M01`. */
+/** The Store: the stock of each material, and next to it the entries of the selected one; `#/store/M01`. */
 export function storePlace(api: JobApi): (route: Route) => PlaceView {
   const asked = signal<Asked>(undefined);
   return ({ rest: [material] }) => {

@@ -2,20 +2,20 @@ import type { Day } from '#shared-calc/calendar/day.ts';
 import { goodsLabel, unitOfGoods } from '#shared-calc/buy/unit-of-goods.ts';
 import type { Records, StockEntry } from '#shared-calc/records/records.ts';
 
-/** What lies in the Store of one material, in its own unit. */
+/** The stock of one material, in its own unit. */
 export interface StoreRow {
   readonly material: string;
   readonly label: string;
   readonly unit: string;
   readonly sealed: number;
   readonly opened: number;
-  /** What any job may be given today. */
+  /** The amount that any job can be given today. */
   readonly free: number;
-  /** Kept for jobs, in order of the entries. */
+  /** Reserved for jobs, in order of the entries. */
   readonly kept: readonly { readonly job: string; readonly amount: number }[];
   readonly inQuarantine: number;
   readonly pastBest: number;
-  /** The soonest day by which some of it is to be used. */
+  /** The earliest best-before day. */
   readonly bestBefore: Day | undefined;
   readonly entries: readonly StockEntry[];
 }
@@ -53,7 +53,7 @@ export function isHeld({ quarantineUntil }: StockEntry, today: Day): boolean {
   return quarantineUntil !== undefined && quarantineUntil > today;
 }
 
-/** Past its best on a day. */
+/** Past its best-before day. */
 export function isPast({ bestBefore }: StockEntry, today: Day): boolean {
   return bestBefore !== undefined && bestBefore < today;
 }

@@ -16,7 +16,7 @@ interface TableParts {
   readonly context: BookContext;
 }
 
-/** What lies in the Store, a material a row. */
+/** The stock of the Store, a material a row. */
 export function StoreTable({ rows, chosen, context: { display } }: TableParts) {
   if (rows.length === 0) return <EmptyNote>The Store is empty. Put in what lies on the shelf.</EmptyNote>;
   const amount = (value: number, { unit }: StoreRow) => (value > 1e-9 ? goodsWords(value, unit, display) : '');

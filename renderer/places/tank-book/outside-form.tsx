@@ -14,7 +14,7 @@ interface OutsideParts {
   readonly api: BookApi;
 }
 
-/** A tank by its outside size: glass, seams and frame are taken off and shown before anything is taken. */
+/** A tank by its outside size: subtracts glass, seams and frame, and shows the working before anything is saved. */
 export function OutsideForm({ tank, context: { display }, api }: OutsideParts) {
   const [texts, setTexts] = useState(nothingOutside);
   const inside = isBegun(texts, tank.shape) ? insideFrom(texts, tank.shape, display) : undefined;

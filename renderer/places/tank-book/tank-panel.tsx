@@ -14,7 +14,7 @@ interface TankPanelParts {
   readonly api: BookApi;
 }
 
-/** A tank drawn from its own measurements, its outside size, its prices, and the jobs that have it. */
+/** A tank drawn from its own measurements, its outside size, its prices, and the jobs that use it. */
 export function TankPanel({ row: { id, tank, pack }, context, api }: TankPanelParts) {
   return (
     <>
@@ -36,7 +36,7 @@ export function TankPanel({ row: { id, tank, pack }, context, api }: TankPanelPa
   );
 }
 
-/** Room for the drawing in the side panel, px: across beside its labels, and up. */
+/** Room for the drawing in the side panel, px: width without its labels, and height. */
 const across = 200;
 const up = 190;
 

@@ -16,10 +16,10 @@ import { failed, ok } from '#shared-calc/result.ts';
 import { added } from '#shared-calc/records/change.ts';
 import { said } from '#shared-calc/words/say-entry-fault.ts';
 
-/** A tank with what one costs today. */
+/** A tank with its current price. */
 export interface TankRow extends BookRow {
   readonly tank: Tank;
-  /** The pack of one; not in the book yet where nobody has set a price. */
+  /** The pack of one tank; not in the book until somebody has set a price. */
   readonly pack: Pack;
   readonly price: PackPrice | undefined;
 }
@@ -50,7 +50,7 @@ function rowOf(tank: Tank, { records, today }: BookContext): TankRow {
   return { id: tank.id, tank, pack, price: priceOn(records, pack.id, today) };
 }
 
-/** Tanks and materials share the price book, so that their codes do not meet. */
+/** Tanks and materials share the price book, so a code must be free in both. */
 function freeCode({ records }: BookContext): string {
   return nextCode('T', [...records.tank.keys(), ...records.material.keys()]);
 }
@@ -82,7 +82,7 @@ function tankColumns(context: BookContext): readonly BookColumn<TankRow>[] {
   return [codeColumn(3.5), ...insertAfter(columns, 'supplier', [priceColumn(context), fromColumn])];
 }
 
-/** What one costs today; another price holds from today on. */
+/** The current price of one tank; a new price is valid from today. */
 function priceColumn(context: BookContext): BookColumn<TankRow> {
   const { workshop, today } = context;
   return {

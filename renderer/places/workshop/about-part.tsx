@@ -11,7 +11,7 @@ const themes: readonly { readonly value: Theme; readonly label: string }[] = [
   { value: 'dark', label: 'dark paper' },
 ];
 
-/** How this page looks here, and what the program is. */
+/** How the page looks on this machine, and what the program is. */
 export function AboutPart() {
   const [theme, setTheme] = useState(keptTheme(window));
   const choose = (value: string) => {

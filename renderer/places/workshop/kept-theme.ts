@@ -2,19 +2,19 @@ import { wearTheme, type Theme } from '#renderer/look/wear-theme.ts';
 
 const key = 'loamwright theme';
 
-/** The theme chosen on this machine; the system's own where none is, or where nothing may be kept. */
+/** The theme chosen on this machine; `system` if there is none, or if the browser stores nothing. */
 export function keptTheme(page: Window): Theme {
   const kept = storageOf(page)?.getItem(key);
   return kept === 'light' || kept === 'dark' ? kept : 'system';
 }
 
-/** Wears a theme and keeps it for the next time. */
+/** Applies a theme and stores it for the next start. */
 export function keepTheme(page: Window, theme: Theme): void {
   wearTheme(page.document.documentElement, theme);
   storageOf(page)?.setItem(key, theme);
 }
 
-/** A browser may be set to keep nothing; then asking for its store throws. */
+/** A browser may be set to store nothing; then access to its storage throws. */
 function storageOf(page: Window): Storage | undefined {
   try {
     return page.localStorage;

@@ -4,7 +4,7 @@ import type { Workshop } from '#shared-calc/records/records.ts';
 
 type Key = keyof Workshop;
 
-/** Figures of the workshop, as they are grouped on its page. */
+/** The workshop's figures, grouped as on its page. */
 export const figureGroups: readonly { readonly title: string; readonly keys: readonly Key[] }[] = [
   {
     title: 'Quotes and prices',
@@ -17,7 +17,7 @@ export const figureGroups: readonly { readonly title: string; readonly keys: rea
 
 export const wordFields: readonly Key[] = ['name', 'place', 'letterhead', 'terms', 'payment'];
 
-/** How many decimals the world gives this currency; `undefined` for a word of one's own. */
+/** The usual number of decimals of this currency; `undefined` for a word that is no currency code. */
 export function usualDecimals(currency: string): number | undefined {
   if (!/^[A-Z]{3}$/.test(currency) || !Intl.supportedValuesOf('currency').includes(currency)) return undefined;
   return new Intl.NumberFormat('en', { style: 'currency', currency }).resolvedOptions().maximumFractionDigits;
@@ -28,19 +28,19 @@ export interface UnitChoice {
   readonly units: readonly string[];
 }
 
-/** Kinds whose figures may be shown in several units. */
+/** Kinds of figure that can be shown in several units. */
 export const unitChoices: readonly UnitChoice[] = [
   ...namedKinds.filter(({ shown }) => shown.length > 1).map(({ name, shown }) => ({ kind: name, units: shown })),
   { kind: 'temperature', units: unitsLike('degC') },
 ];
 
-/** The workshop with a unit shown for a kind; an empty one leaves each line its own. */
+/** The workshop with a display unit for a kind; with an empty unit each line keeps its own. */
 export function withUnitShown(workshop: Workshop, kind: string, unit: string): Workshop {
   const { [kind]: _, ...others } = workshop.unitsShown;
   return { ...workshop, unitsShown: unit === '' ? others : { ...others, [kind]: unit } };
 }
 
-/** The workshop open on a day of the week, or not; it is open on one at least. */
+/** The workshop with a weekday open or closed; `undefined` if no open day would be left. */
 export function withOpenDay(workshop: Workshop, day: number, open: boolean): Workshop | undefined {
   const others = workshop.openWeekdays.filter((each) => each !== day);
   const openWeekdays = open ? [...others, day].toSorted((a, b) => a - b) : others;

@@ -15,7 +15,7 @@ interface WorkshopParts {
   readonly api: BookApi;
 }
 
-/** What holds for the whole house: its letterhead, its money, its days and its habits. */
+/** Settings of the whole house: its letterhead, money, days and habits. */
 export function WorkshopPage(parts: WorkshopParts) {
   return (
     <>

@@ -8,7 +8,7 @@ import { WorkshopPage } from './workshop-page.tsx';
 import '#renderer/books/books.css';
 import css from './workshop.module.css';
 
-/** The workshop's own page: what it is called, how it counts, and its file. */
+/** The workshop's own page: its name, its settings, and its file. */
 export function workshopPlace(api: FileApi): () => PlaceView {
   const files = fileDialogs(api);
   return () => {

@@ -11,7 +11,7 @@ export interface PaneRow {
   readonly gap: number;
 }
 
-/** Length of one pane of a row, mm, down to the whole: clear at both ends, a gap between each two. */
+/** Length of one pane of a row, mm, down to the whole: clearance at both ends, a gap between each two. */
 export function paneLength({ length, panes, clear, gap }: PaneRow): Answer {
   const left = (length - 2 * clear - (panes - 1) * gap) / panes;
   return (

@@ -2,7 +2,7 @@ import { firstRefusal } from '#shared-calc/trade/first-refusal.ts';
 import { outsideShare } from '#shared-calc/trade/refuse-share.ts';
 import { tradeFunction, type Answer } from '#shared-calc/trade/trade-function.ts';
 
-const LEAST_C = -100; // far below where the formula was fitted (-35 to 35 degC)
+const LEAST_C = -100; // far below the range of the formula's fit (-35 to 35 degC)
 
 /** Grams of water vapour in a cubic metre of air; humidity as a share. */
 export function vapourGrams(degC: number, humidity: number): Answer {

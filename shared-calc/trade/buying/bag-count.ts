@@ -4,7 +4,7 @@ import { countUp } from '#shared-calc/trade/count-up.ts';
 import { belowZero, notAboveZero } from '#shared-calc/trade/refuse-figure.ts';
 import { tradeFunction } from '#shared-calc/trade/trade-function.ts';
 
-/** Whole packs for what stock does not cover, rounded up, never below 0. All three figures of one dimension. */
+/** Whole packs for what stock does not cover, rounded up, never below 0. All three figures have one dimension. */
 export const bagCount = tradeFunction({
   name: 'bag_count',
   title: 'Bags to buy',
@@ -29,7 +29,7 @@ export const bagCount = tradeFunction({
     Math.max(0, countUp((need - onHand) / pack)),
 });
 
-/** Figures of one dimension; temperatures cannot be packed. */
+/** Figures of one dimension; temperatures are refused, as they cannot be packed. */
 function alike([first, ...others]: readonly Kind[]): boolean {
   if (first?.is !== 'figure' || first.sort === 'reading') return false;
   return others.every(

@@ -2,7 +2,7 @@ import { countUp } from '#shared-calc/trade/count-up.ts';
 import { belowZero, notAboveZero } from '#shared-calc/trade/refuse-figure.ts';
 import { tradeFunction } from '#shared-calc/trade/trade-function.ts';
 
-/** Whole bricks of pressed coir for litres as hydrated, rounded up. */
+/** Whole bricks of pressed coir for a number of hydrated litres, rounded up. */
 export const brickCount = tradeFunction({
   name: 'brick_count',
   title: 'Bricks of coir',

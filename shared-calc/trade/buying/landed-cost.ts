@@ -4,17 +4,17 @@ import { shareCoins } from '#shared-calc/trade/price/share-coins.ts';
 import { listFunction } from '#shared-calc/trade/trade-function.ts';
 
 export interface LandedGoods {
-  /** What each line costs, in coins. */
+  /** Cost of each line, in coins. */
   readonly lines: readonly number[];
   readonly carriage: number;
-  /** Goods worth this or more travel free; left out: never. */
+  /** Carriage is free from this sum of goods on; left out: never. */
   readonly freeFrom?: number;
 }
 
 export interface LandedCost {
-  /** Charged, in coins; 0 where the goods travel free, or there are none. */
+  /** In coins; 0 if carriage is free, or if there are no goods. */
   readonly carriage: number;
-  /** Each line with its part of the carriage; they add up to goods and carriage. */
+  /** Each line with its part of the carriage; they add up to goods plus carriage. */
   readonly landed: readonly number[];
 }
 

@@ -4,9 +4,9 @@ import { listFunction } from '#shared-calc/trade/trade-function.ts';
 
 export interface PackOffer {
   readonly id: string;
-  /** What one pack holds, in the unit of the need. */
+  /** Content of one pack, in the unit of the need. */
   readonly amount: number;
-  /** Whole coins; left out where no price is known. */
+  /** Whole coins; left out if no price is known. */
   readonly priceCoins?: number | undefined;
 }
 
@@ -14,7 +14,7 @@ export interface PackQuestion {
   readonly need: number;
   readonly onHand: number;
   readonly packs: readonly PackOffer[];
-  /** Left-overs keep for the next job. */
+  /** The left-over can be stored for the next job. */
   readonly keeps: boolean;
 }
 
@@ -29,7 +29,7 @@ export interface PackChoice {
   /** The packs to buy, largest first. */
   readonly packs: readonly PackCount[];
   readonly costCoins: number;
-  /** In the store afterwards: on hand, and what is bought, less the need. */
+  /** In the Store afterwards: on hand plus bought minus the need. */
   readonly leftOver: number;
 }
 
@@ -38,15 +38,15 @@ export type PackFault =
   | { readonly kind: 'no-amount'; readonly pack: string }
   | { readonly kind: 'no-price'; readonly pack: string };
 
-/** Binary noise taken off a need, in its unit. */
+/** Binary noise removed from a need, in its unit. */
 const NOISE = 1e-9;
-/** Noise of a bound worked in coins; far under one coin. */
+/** Tolerance of a bound in coins; far under one coin. */
 const COIN_NOISE = 1e-7;
 
 interface RankedPack extends PackCount {
   /** Coins for one unit of amount. */
   readonly density: number;
-  /** More than this many are never of use. */
+  /** More than this many never help. */
   readonly most: number;
 }
 
@@ -58,9 +58,9 @@ interface Found {
 }
 
 /**
- * The packs of least cost, proven, among all whole-pack sums that cover the need less what is on hand.
- * Ties: more left over where it keeps, else less; then fewer packs; then the same answer in any order of packs.
- * Any amounts serve, in whatever mixed units they were sold, once they are in the unit of the need.
+ * The packs of least cost, proven, among all whole-pack sums that cover the need less what is on hand. Ties: more left
+ * over if it keeps, otherwise less; then fewer packs; then the same answer for any order of packs. Any amounts work,
+ * once converted to the unit of the need.
  */
 export function packMix(question: PackQuestion): Result<PackChoice, PackFault> {
   const short = question.need - question.onHand;
@@ -84,7 +84,7 @@ function faultOf(packs: readonly PackOffer[]): PackFault | undefined {
   return unpriced && { kind: 'no-price', pack: unpriced.id };
 }
 
-/** Cheapest by the unit first; of equals the larger first, then by id. */
+/** Cheapest per unit first; of equal ones the larger first, then by id. */
 function ranked(packs: readonly PackOffer[]): readonly RankedPack[] {
   const plain = packs.map(({ id, amount, priceCoins = 0 }) => ({ id, amount, priceCoins, count: 0 }));
   const sorted = plain.toSorted((a, b) => byDensity(a, b) || b.amount - a.amount || (a.id < b.id ? -1 : 1));
@@ -102,8 +102,8 @@ function byDensity(a: PackCount, b: PackCount): number {
 }
 
 /**
- * Of packs that cost the same by the unit, so many of a smaller one as make a whole number of the largest
- * give way to those, at the same cost and amount in fewer pieces. Others are held by their cost alone.
+ * Of packs with the same unit price, the number of a smaller one that makes a whole number of the largest is replaced
+ * by those, at the same cost and amount with fewer pieces. Other packs are limited by cost alone.
  */
 function mostOf(pack: PackCount, largest: PackCount): number {
   if (pack === largest || largest.priceCoins === 0) return Infinity;
@@ -115,8 +115,8 @@ function commonDivisor(a: number, b: number): number {
 }
 
 /**
- * Branch and bound, best pack first and as many of it as could serve. What is still missing can cost no
- * less than by the unit prices of the packs left, so a branch above the best sum found is dropped whole.
+ * Branch and bound, best pack first and as many of it as could help. What is still missing costs at least the unit
+ * prices of the packs left, so a branch above the best sum found is dropped as a whole.
  */
 function leastCost(short: number, packs: readonly RankedPack[], keeps: boolean): Found {
   const counts = packs.map(() => 0);
@@ -129,7 +129,7 @@ function leastCost(short: number, packs: readonly RankedPack[], keeps: boolean):
     if (isBetter({ costCoins, over, pieces }, best, keeps)) best = { counts: [...counts], costCoins, over, pieces };
   }
 
-  /** The same shortfall was met before at this pack, at no more cost and pieces. */
+  /** The same shortfall was reached before at this pack, with no more cost and pieces. */
   function metBefore(level: number, missing: number, cost: number, pieces: number): boolean {
     if (level >= packs.length - 1) return false;
     const key = Math.round(missing / NOISE);
@@ -140,7 +140,9 @@ function leastCost(short: number, packs: readonly RankedPack[], keeps: boolean):
     return false;
   }
 
-  /** At the cost of the best, packs from `level` on could still leave a better rest, or the same in fewer pieces. */
+  /**
+   * At the cost of the best, packs from `level` on could still give a better left-over, or the same with fewer pieces.
+   */
   function mayTie(level: number, left: number, spent: number, pieces: number): boolean {
     const [cheapest, dearest] = [packs[level], packs.at(-1)];
     if (!cheapest || !dearest || cheapest.density === 0) return true;
@@ -175,7 +177,9 @@ function leastCost(short: number, packs: readonly RankedPack[], keeps: boolean):
   return best;
 }
 
-/** No whole-pack sum of the packs from `level` on that covers this much costs less; in coins, with fractions. */
+/**
+ * A lower bound: no whole-pack sum of the packs from `level` on covers this much for less; in coins, with fractions.
+ */
 function leastFor(missing: number, packs: readonly RankedPack[], level: number): number {
   let left = missing;
   let cost = 0;

@@ -3,8 +3,8 @@ import { outsideShare } from '#shared-calc/trade/refuse-share.ts';
 import { tradeFunction } from '#shared-calc/trade/trade-function.ts';
 
 /**
- * Chance that males and females are both among the founders that live. A male share of 0 is a kind of females only:
- * then the chance that any lives.
+ * Chance that the surviving founders include both males and females. A male share of 0 means a kind of females only:
+ * then the chance that any survives.
  */
 export function chanceOfBreeding(founders: number, maleShare: number, surviveShare: number): number {
   const noneLives = (1 - surviveShare) ** founders;
@@ -14,7 +14,7 @@ export function chanceOfBreeding(founders: number, maleShare: number, surviveSha
   return Math.max(0, 1 - noMale - noFemale + noneLives);
 }
 
-/** Chance as a share that a group of founders can breed. Refuses shares outside 0 to 1. */
+/** Chance, as a share, that a group of founders can breed. Refuses shares outside 0 to 1. */
 export const bothSexesChance = tradeFunction({
   name: 'both_sexes_chance',
   title: 'Chance of both sexes',

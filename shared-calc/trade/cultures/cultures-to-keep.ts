@@ -11,9 +11,9 @@ export interface CultureDemand {
 }
 
 export interface CultureTerms {
-  /** Animals of one harvest of one tub. */
+  /** Animals in one harvest of one tub. */
   readonly yield: number;
-  /** Whole days until a harvested tub gives again. */
+  /** Whole days until a harvested tub can be harvested again. */
   readonly refillDays: number;
   /** Whole days from starting a tub to its first harvest. */
   readonly matureDays: number;
@@ -23,7 +23,7 @@ export interface CultureTerms {
 export interface CulturePlan {
   readonly tubs: number;
   readonly spare: number;
-  /** The first day on which a tub must be started; left out where nothing is wanted. */
+  /** The first day on which a tub must be started; left out if nothing is wanted. */
   readonly startBy?: Day;
   /** When each tub must be started, in the order they are wanted. */
   readonly tubStarts: readonly Day[];
@@ -34,8 +34,8 @@ export interface CulturePlan {
 const MOST_HARVESTS = 1000;
 
 /**
- * Tubs to keep for dated demands: each is served from the tub that is ready first, or else from one tub more.
- * A demand over one tub's yield takes several tubs; what is over of a harvest is not kept.
+ * Tubs to keep for dated demands: each is served from the tub that is ready first, or from one more tub. A demand over
+ * one tub's yield takes several tubs; the rest of a harvest is not kept.
  */
 export function culturesToKeep(demands: readonly CultureDemand[], terms: CultureTerms): CulturePlan | Refusal {
   const wrong = refuseTerms(terms) ?? refuseDemands(demands, terms);

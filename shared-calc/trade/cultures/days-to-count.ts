@@ -3,7 +3,7 @@ import { belowZero, notAboveZero } from '#shared-calc/trade/refuse-figure.ts';
 import { sayPlain } from '#shared-calc/trade/say-plain.ts';
 import { tradeFunction } from '#shared-calc/trade/trade-function.ts';
 
-/** Days until a culture has so many animals; 0 where it has them already, not rounded. */
+/** Days until a culture has this many animals; 0 if it already has them. Not rounded. */
 export const daysToCount = tradeFunction({
   name: 'days_to_count',
   title: 'Days to a count',

@@ -2,7 +2,7 @@ import { countUp } from '#shared-calc/trade/count-up.ts';
 import { belowZero, notAboveZero, notBelowOne } from '#shared-calc/trade/refuse-figure.ts';
 import { tradeFunction } from '#shared-calc/trade/trade-function.ts';
 
-/** Fly tubs to set up each week; rounded up to the whole. Refuses a loss of all. */
+/** Fly tubs to set up each week, rounded up to the whole. Refuses a loss of 100 %. */
 export const flyStarts = tradeFunction({
   name: 'fly_starts',
   title: 'Fly tubs started a week',

@@ -6,7 +6,7 @@ import { tradeFunction, type Answer } from '#shared-calc/trade/trade-function.ts
 
 const MOST_FOUNDERS = 1_000_000;
 
-/** The least whole group that can breed with this chance. Refuses certainty, males alone and no survivors. */
+/** The smallest whole group that can breed with this chance. Refuses a chance of 1, males alone and no survivors. */
 export const foundersNeeded = tradeFunction({
   name: 'founders_needed',
   title: 'Founders needed',
@@ -36,7 +36,7 @@ export const foundersNeeded = tradeFunction({
     leastGroup((founders) => chanceOfBreeding(founders, male_share, survive_share) >= chance - 1e-12),
 });
 
-/** Halves the gap between too few and enough: the chance only rises with the group. */
+/** Bisects between too few and enough: the chance only rises with the group. */
 function leastGroup(isEnough: (founders: number) => boolean): Answer {
   if (isEnough(0)) return 0;
   if (!isEnough(MOST_FOUNDERS)) return { refused: 'More than a million founders would be needed.' };

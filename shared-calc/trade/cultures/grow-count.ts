@@ -2,7 +2,7 @@ import { firstRefusal } from '#shared-calc/trade/first-refusal.ts';
 import { belowZero } from '#shared-calc/trade/refuse-figure.ts';
 import { tradeFunction } from '#shared-calc/trade/trade-function.ts';
 
-/** Animals after a time in a tub with so much room; not rounded. Refuses more at the start than the room. */
+/** Animals after a time in a tub of this capacity; not rounded. Refuses a start above the capacity. */
 export const growCount = tradeFunction({
   name: 'grow_count',
   title: 'Grown count',

@@ -3,7 +3,7 @@ import { belowZero } from '#shared-calc/trade/refuse-figure.ts';
 import { sayPlain } from '#shared-calc/trade/say-plain.ts';
 import { tradeFunction } from '#shared-calc/trade/trade-function.ts';
 
-/** Animals a square metre to put in, so that they grow to the target in the time; not rounded. */
+/** Animals per square metre to put in, so that they reach the target in the time; not rounded. */
 export const seedCount = tradeFunction({
   name: 'seed_count',
   title: 'Seeding',

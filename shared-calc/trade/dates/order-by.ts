@@ -10,7 +10,7 @@ export interface OrderLead {
   readonly buffer: number;
 }
 
-/** The last day to order what is needed on a day: lead and buffer back in working days. */
+/** The last day to order goods needed on a day: back by lead and buffer in working days. */
 export function orderBy(need: Day, { lead, buffer }: OrderLead, calendar: WorkCalendar): Day | Refusal {
   const wrong = firstRefusal([
     [lead < 0, 'The lead cannot be below zero.'],

@@ -28,12 +28,12 @@ export interface ChainDates {
 
 export interface ReadyDate {
   readonly date: Day;
-  /** The chain that is ready last; the first of them where several are. */
+  /** The chain that is ready last; the first of equal ones. */
   readonly decides: string;
   readonly chains: readonly ChainDates[];
 }
 
-/** When everything is ready, and the chain that decides: each runs from the start, one step after the other. */
+/** When everything is ready, and the chain that decides. Each chain runs from the start, one step after the other. */
 export function readyDate(start: Day, chains: readonly Chain[], calendar: WorkCalendar): ReadyDate | Refusal {
   const wrong = noDay(start) ?? neverOpen(calendar);
   if (wrong) return wrong;

@@ -9,7 +9,7 @@ export function noDay(text: Day): Refusal | undefined {
   return firstRefusal([[!parseDay(text).ok, `${text} is no day; write it as 2027-07-19.`]]);
 }
 
-/** Refuses a count of days that is broken, or past a hundred years either way. */
+/** Refuses a count of days that is not whole, or over a hundred years in either direction. */
 export function noDayCount(name: string, count: number): Refusal | undefined {
   return firstRefusal([
     [!Number.isInteger(count), `${name} must be whole days; you gave ${sayPlain(count)}.`],

@@ -5,7 +5,7 @@ import type { Refusal } from '#shared-calc/trade/first-refusal.ts';
 import { neverOpen, noDay, noDayCount } from './refuse-date.ts';
 import { listFunction } from '#shared-calc/trade/trade-function.ts';
 
-/** A day moved by so many working days, back where the count is negative; 0 leaves it as it is. */
+/** A day moved by this many working days, back if the count is negative; 0 returns the day. */
 export function workdayShift(date: Day, count: number, calendar: WorkCalendar): Day | Refusal {
   return noDay(date) ?? noDayCount('The shift', count) ?? neverOpen(calendar) ?? shiftWorkdays(date, count, calendar);
 }

@@ -1,7 +1,7 @@
 import { belowZero } from '#shared-calc/trade/refuse-figure.ts';
 import { tradeFunction } from '#shared-calc/trade/trade-function.ts';
 
-/** Litres of the clay edge along the glass. A fillet is hollow, a quarter circle (or ellipse) taken out. */
+/** Litres of the clay edge along the glass. A fillet is concave: its corner less a quarter of a circle (or ellipse). */
 export const beadVolume = tradeFunction({
   name: 'bead_volume',
   title: 'Clay edge',

@@ -5,9 +5,9 @@ export interface CircleSegment {
 }
 
 /**
- * The part of a circle that a straight cut takes off at this height from the edge, up to the whole circle.
- * Area = R^2/2 (theta - sin theta); its moment about the circle's centre is chord^3/12.
- * Flat segments go by their series, where the difference would lose digits.
+ * The part of a circle that a straight cut takes off at this height from the edge, up to the whole circle. Area = R^2/2
+ * (theta - sin theta); its moment about the circle's centre is chord^3/12. Flat segments use their series, as the
+ * difference would lose digits.
  */
 export function circleSegment(radius: number, height: number): CircleSegment {
   const half = Math.sqrt(Math.max(0, height * (2 * radius - height)));

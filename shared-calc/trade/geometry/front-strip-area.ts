@@ -3,8 +3,8 @@ import { floorArguments, onFloor } from './tank-shape.ts';
 import { tradeFunction } from '#shared-calc/trade/trade-function.ts';
 
 /**
- * Floor within this distance of the frontmost point or edge, m2; the whole floor at most.
- * A hexagon has a side to the front; a corner tank's strip lies along its cut edge.
+ * Floor within this distance of the frontmost point or edge, m2; at most the whole floor. A hexagon has a side to the
+ * front; a corner tank's strip runs along its cut edge.
  */
 export const frontStripArea = tradeFunction({
   name: 'front_strip_area',

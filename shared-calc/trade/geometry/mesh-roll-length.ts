@@ -2,7 +2,9 @@ import { belowZero, notAboveZero } from '#shared-calc/trade/refuse-figure.ts';
 import { MESH_OVERLAP, mustJoin, rollLength } from './roll-length.ts';
 import { refused, tradeFunction } from '#shared-calc/trade/trade-function.ts';
 
-/** Metres of mesh off the roll for one cut. Strips that must be joined are counted with their overlap, and warned of. */
+/**
+ * Metres of mesh off the roll for one cut. Strips that must be joined are counted with their overlap, with a warning.
+ */
 export const meshRollLength = tradeFunction({
   name: 'mesh_roll_length',
   title: 'Mesh off the roll',

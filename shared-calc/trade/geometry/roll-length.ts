@@ -1,14 +1,14 @@
-/** Mesh strips lie over each other by this where they must be joined, mm. */
+/** Overlap of mesh strips that must be joined, mm. */
 export const MESH_OVERLAP = 50;
 
-/** Both sides of the cut are wider than the roll, so that strips must be joined. All in mm. */
+/** True if both sides of the cut are wider than the roll, so that strips must be joined. All in mm. */
 export function mustJoin(length: number, depth: number, roll: number): boolean {
   return Math.min(length, depth) > roll + 1e-9;
 }
 
 /**
- * Mesh off the roll for one cut, mm: the shorter side where the longer fits the roll's width, else the longer;
- * where strips must be joined, the lesser way of laying them. `undefined` where the roll cannot even overlap.
+ * Mesh off the roll for one cut, mm: the shorter side if the longer fits the roll's width, otherwise the longer; if
+ * strips must be joined, the direction that uses less. `undefined` if the roll is too narrow even to overlap.
  */
 export function rollLength(length: number, depth: number, roll: number): number | undefined {
   if (mustJoin(length, depth, roll)) return joinedLength(length, depth, roll);

@@ -3,12 +3,12 @@ import { floorOf } from './tank-floor.ts';
 import { floorArguments, onFloor } from './tank-shape.ts';
 import { refused, tradeFunction } from '#shared-calc/trade/trade-function.ts';
 
-/** Steeper than this, rise over run, damp mix slides without terraces. */
+/** Above this slope, rise over run, damp mix slides without terraces. */
 const STEEPEST = 0.55;
 
 /**
- * Litres of soil that rises evenly from the front to the back: floor x depth at the floor's centroid.
- * Exact for a plane slope. A corner tank rises along its diagonal, to the back corner. Warns over 0.55.
+ * Litres of soil that rises evenly from the front to the back: floor x depth at the floor's centroid. Exact for a plane
+ * slope. In a corner tank it rises along the diagonal, to the back corner. Warns over 0.55.
  */
 export const slopedVolume = tradeFunction({
   name: 'sloped_volume',

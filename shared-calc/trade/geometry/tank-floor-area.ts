@@ -1,7 +1,7 @@
 import { floorArguments, onFloor } from './tank-shape.ts';
 import { tradeFunction } from '#shared-calc/trade/trade-function.ts';
 
-/** Inside floor of any of the five shapes, m2. Refuses a bow past the half circle and a return as long as the side. */
+/** Inside floor of any of the five shapes, m2. Refuses a bow over the half circle and a return as long as the side. */
 export const tankFloorArea = tradeFunction({
   name: 'tank_floor_area',
   title: 'Floor area of the tank',

@@ -3,7 +3,7 @@ import { circleSegment } from './circle-segment.ts';
 export const tankShapes = ['rectangle', 'bow', 'corner', 'hexagon', 'cylinder'] as const;
 export type TankShape = (typeof tankShapes)[number];
 
-/** Inside measurements in mm; those that a shape does not have are not read. */
+/** Inside measurements in mm; those that a shape does not have are ignored. */
 export interface TankSizes {
   readonly shape: TankShape;
   /** Side of a hexagon or corner tank, diameter of a cylinder. */
@@ -13,25 +13,27 @@ export interface TankSizes {
   readonly side_return: number;
 }
 
-/** What the sums need of a floor, in mm and mm2. */
+/** The properties of a floor that the sums need, in mm and mm2. */
 export interface TankFloor {
   readonly area: number;
   readonly perimeter: number;
   readonly overallDepth: number;
-  /** From the back to the front, the way the soil falls; for a corner tank along its diagonal. */
+  /** From the back to the front, the direction in which the soil falls; for a corner tank along its diagonal. */
   readonly run: number;
-  /** Where along the run the centre of the area lies: 0 the back, 1 the front. */
+  /** The centre of the area along the run: 0 is the back, 1 the front. */
   readonly centroid: number;
-  /** Area within this distance of the frontmost point or edge; at most the run. */
+  /** Area within `width` of the frontmost point or edge; `width` is at most the run. */
   readonly strip: (width: number) => number;
   /** Flat glass that can carry a background: the back, and one side. */
   readonly back: number;
   readonly side: number;
-  /** Glass squares that the corners add outside: the sum of tan(half the turn) over the corners. */
+  /**
+   * Squares of glass thickness that the corners add outside: the sum of tan(half the turning angle) over the corners.
+   */
   readonly corners: number;
 }
 
-/** A bow of less than a millionth of a micrometre, mm, is none: its radius would be no number. */
+/** A bow under a millionth of a micrometre, in mm, counts as none: its radius would not be finite. */
 const FLATTEST = 1e-9;
 
 const floorOfShape: Readonly<Record<TankShape, (sizes: TankSizes) => TankFloor>> = {
@@ -42,7 +44,7 @@ const floorOfShape: Readonly<Record<TankShape, (sizes: TankSizes) => TankFloor>>
   cylinder,
 };
 
-/** The floor of a tank whose measurements have been looked at (`onFloor`). */
+/** The floor of a tank whose measurements are already checked (`onFloor`). */
 export function floorOf(sizes: TankSizes): TankFloor {
   return floorOfShape[sizes.shape](sizes);
 }
@@ -61,7 +63,7 @@ function rectangle({ length, depth }: TankSizes): TankFloor {
   };
 }
 
-/** A rectangle to the side depth, and a segment of a circle before it. */
+/** A rectangle of the side depth, with a segment of a circle in front. */
 function bow(sizes: TankSizes): TankFloor {
   const { length, depth, bow: sagitta } = sizes;
   if (sagitta < FLATTEST) return rectangle(sizes);
@@ -82,7 +84,7 @@ function bow(sizes: TankSizes): TankFloor {
   };
 }
 
-/** A square whose front corner is cut off at 45 degrees; two walls stand at the back. */
+/** A square whose front corner is cut off at 45 degrees; two walls are at the back. */
 function corner({ length, side_return }: TankSizes): TankFloor {
   const cut = length - side_return;
   const edge = cut * Math.SQRT2;
@@ -102,7 +104,7 @@ function corner({ length, side_return }: TankSizes): TankFloor {
   };
 }
 
-/** Six equal sides, one of them straight to the front. */
+/** Six equal sides, one of them to the front. */
 function hexagon({ length }: TankSizes): TankFloor {
   const root3 = Math.sqrt(3);
   const area = (3 / 2) * root3 * length ** 2;

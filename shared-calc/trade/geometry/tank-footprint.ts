@@ -2,7 +2,7 @@ import { belowZero } from '#shared-calc/trade/refuse-figure.ts';
 import { floorArguments, onFloor } from './tank-shape.ts';
 import { tradeFunction } from '#shared-calc/trade/trade-function.ts';
 
-/** What stands on the shelf, m2: the inside floor and its glass all round. */
+/** The area on the shelf, m2: the inside floor and its glass all round. */
 export const tankFootprint = tradeFunction({
   name: 'tank_footprint',
   title: 'Footprint of the tank',

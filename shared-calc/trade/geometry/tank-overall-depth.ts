@@ -1,7 +1,7 @@
 import { depthArguments, onFloor } from './tank-shape.ts';
 import { tradeFunction } from '#shared-calc/trade/trade-function.ts';
 
-/** The deepest inside measurement from back to front, mm; a corner tank goes by its side, not its diagonal. */
+/** The deepest inside measurement from back to front, mm; for a corner tank its side, not its diagonal. */
 export const tankOverallDepth = tradeFunction({
   name: 'tank_overall_depth',
   title: 'Overall depth inside',

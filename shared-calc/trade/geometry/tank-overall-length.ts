@@ -1,7 +1,7 @@
 import { lengthArguments, notALength } from './tank-shape.ts';
 import { tradeFunction } from '#shared-calc/trade/trade-function.ts';
 
-/** The widest inside measurement from left to right, mm: twice the side of a hexagon, else the length itself. */
+/** The widest inside measurement from left to right, mm: twice the side of a hexagon, otherwise the length itself. */
 export const tankOverallLength = tradeFunction({
   name: 'tank_overall_length',
   title: 'Overall length inside',

@@ -20,7 +20,7 @@ const sideReturn = {
   says: 'short side of a corner tank, from the wall to the cut edge',
 } as const;
 
-/** The arguments that stand for a tank's measurements, in their fixed order. */
+/** The arguments for a tank's measurements, in their fixed order. */
 export const floorArguments = [shape, length, depth, bow, sideReturn] as const;
 export const lengthArguments = [shape, length] as const;
 export const depthArguments = [shape, length, depth, bow] as const;
@@ -34,12 +34,12 @@ const lengthNames = {
   cylinder: 'Diameter',
 } as const;
 
-/** Refuses a tank that cannot be; else works the sum over its floor. Measurements its shape lacks are not read. */
+/** Refuses an impossible tank; otherwise works out the sum over its floor. Measurements its shape lacks are ignored. */
 export function onFloor(sizes: TankSizes, sum: (floor: TankFloor) => Answer): Answer {
   return notALength(sizes) ?? wrongFront(sizes) ?? sum(floorOf(sizes));
 }
 
-/** Refuses a length of nothing under the name that it has in this shape. */
+/** Refuses a length of zero, by the name of the length in this shape. */
 export function notALength(sizes: Pick<TankSizes, 'shape' | 'length'>): { readonly refused: string } | undefined {
   return notAboveZero({ [lengthNames[sizes.shape]]: sizes.length });
 }

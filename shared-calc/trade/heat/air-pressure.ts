@@ -6,14 +6,14 @@ const SEA_LEVEL_KPA = 101.325;
 const FALL_PER_METRE = 0.0065 / 288.15; // K/m over the K of sea level
 const EXPONENT = 5.255876;
 const LOWEST_M = -5000;
-const HIGHEST_M = 11000; // where the straight fall of temperature ends
+const HIGHEST_M = 11000; // end of the range where temperature falls linearly
 
 /** kPa of the standard atmosphere at a height in m (geopotential, below 11 km). */
 export function airPressureKpa(altitude: number): number {
   return SEA_LEVEL_KPA * (1 - FALL_PER_METRE * altitude) ** EXPONENT;
 }
 
-/** Refuses a height at which the standard atmosphere is another formula. */
+/** Refuses a height at which the standard atmosphere has another formula. */
 export function refuseAltitude(altitude: number): Refusal | undefined {
   const says = `The air formula runs from ${LOWEST_M} to ${HIGHEST_M} m; you gave ${sayPlain(altitude, 1)} m.`;
   return firstRefusal([[altitude < LOWEST_M || altitude > HIGHEST_M, says]]);

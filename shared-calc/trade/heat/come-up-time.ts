@@ -4,9 +4,9 @@ import { sayPlain } from '#shared-calc/trade/say-plain.ts';
 import { tradeFunction, type Answer } from '#shared-calc/trade/trade-function.ts';
 
 export interface ComeUp {
-  /** Minutes in which the gap to the heat falls to a tenth. */
+  /** Minutes in which the gap between core and heat falls to a tenth. */
   readonly tenfold: number;
-  /** How much the core lags at first; 1.4 for leaves. */
+  /** The lag factor of the core at the start; 1.4 for leaves. */
   readonly lag: number;
   /** degC of the oven, the water or the steam. */
   readonly heat: number;
@@ -14,7 +14,7 @@ export interface ComeUp {
   readonly target: number;
 }
 
-/** Minutes until the core is at the target; 0 where it starts there. Not rounded. */
+/** Minutes until the core is at the target; 0 if it starts there. Not rounded. */
 export function comeUpMinutes({ tenfold, lag, heat, start, target }: ComeUp): Answer {
   const refusal = firstRefusal([
     [target >= heat, `The core can never reach ${sayPlain(target)} C in a medium at ${sayPlain(heat)} C.`],

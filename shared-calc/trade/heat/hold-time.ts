@@ -4,7 +4,7 @@ import { tradeFunction } from '#shared-calc/trade/trade-function.ts';
 
 const FAR_K = 40;
 
-/** Minutes the core must be held for so many ten-fold cuts; not rounded. Warns over 40 K from the reference. */
+/** Minutes to hold the core for this many ten-fold cuts; not rounded. Warns over 40 K from the reference. */
 export const holdTime = tradeFunction({
   name: 'hold_time',
   title: 'Hold time',

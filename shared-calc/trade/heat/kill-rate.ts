@@ -6,7 +6,7 @@ const STEPS_APART = 'The temperatures are over a hundred ten-fold steps (z) apar
 
 const MOST_STEPS = 100;
 
-/** Refuses a step of zero or less, and temperatures so far apart that the figure would have a hundred digits. */
+/** Refuses a step of zero or less, and temperatures so far apart that the result would have a hundred digits. */
 export function refuseSteps(degC: number, reference: number, step: number): { readonly refused: string } | undefined {
   return firstRefusal([
     [step <= 0, STEP_ABOVE_ZERO],
@@ -14,12 +14,12 @@ export function refuseSteps(degC: number, reference: number, step: number): { re
   ]);
 }
 
-/** Minutes at the reference that one minute at this temperature is worth: 10 ^ ((degC - reference) / z). */
+/** Minutes at the reference that equal one minute at this temperature: 10 ^ ((degC - reference) / z). */
 export function killRateAt(degC: number, reference: number, step: number): number {
   return 10 ** ((degC - reference) / step);
 }
 
-/** Minutes at the reference that one minute at a temperature is worth. Refuses a z of zero or less. */
+/** Minutes at the reference that equal one minute at a temperature. Refuses a z of zero or less. */
 export const killRate = tradeFunction({
   name: 'kill_rate',
   title: 'Kill rate',

@@ -3,22 +3,25 @@ import { killRateAt, STEP_ABOVE_ZERO } from './kill-rate.ts';
 import { sayPlain } from '#shared-calc/trade/say-plain.ts';
 import { listFunction, refused, type Answer } from '#shared-calc/trade/trade-function.ts';
 
-/** Minutes from the start, and degC of the core then. */
+/** Minutes from the start, and degC of the core at that time. */
 export type CoreReading = readonly [minute: number, degC: number];
 
-/** The temperature that minutes are counted at (degC), and the step that divides them by ten (K). */
+/** The temperature at which minutes are counted (degC), and the step that divides them by ten (K). */
 export interface KillScale {
   readonly reference: number;
   readonly step: number;
 }
 
-/** Minutes at the reference that a log of the core is worth; straight between readings, worked exactly, not rounded. */
+/**
+ * Minutes at the reference that equal a log of the core; on straight lines between readings, worked out exactly, not
+ * rounded.
+ */
 export function killTotal(readings: readonly CoreReading[], scale: KillScale): Answer {
   const grown = killOverTime(readings, scale);
   return 'refused' in grown ? grown : (grown.at(-1) ?? 0);
 }
 
-/** The same as it grows: minutes at the reference reached at each reading, the first of them 0. */
+/** The running total: minutes at the reference up to each reading; the first is 0. */
 export function killOverTime(readings: readonly CoreReading[], scale: KillScale): readonly number[] | Refusal {
   if (scale.step <= 0) return refused(STEP_ABOVE_ZERO);
   if (readings.length < 2) return refused('A log needs two readings or more.');
@@ -31,7 +34,7 @@ export function killOverTime(readings: readonly CoreReading[], scale: KillScale)
   return grown;
 }
 
-/** d x (b - a) / ln(b / a), written so that a nearly level leg loses no digits. */
+/** d x (b - a) / ln(b / a), in a form that loses no digits on a nearly level leg. */
 function legKill([fromMinute, from]: CoreReading, [toMinute, to]: CoreReading, { reference, step }: KillScale): number {
   const grows = ((to - from) / step) * Math.LN10;
   const mean = Math.abs(grows) < 1e-12 ? 1 : Math.expm1(grows) / grows;

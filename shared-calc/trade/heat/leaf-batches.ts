@@ -13,7 +13,7 @@ export function leafBatchCount(leaves: number, vessel: number, fill: number): An
   );
 }
 
-/** Whole batches for so many loose litres. Refuses a vessel that holds nothing and a fill outside 0 to 1. */
+/** Whole batches for an amount of loose litres. Refuses a vessel of zero litres and a fill outside 0 to 1. */
 export const leafBatches = tradeFunction({
   name: 'leaf_batches',
   title: 'Leaf batches',

@@ -7,12 +7,12 @@ import { treatmentSteps, type TreatmentStep } from './treatment-steps.ts';
 import { loadOf, type LeafTreatment } from './leaf-treatment.ts';
 import { listFunction, refused } from '#shared-calc/trade/trade-function.ts';
 
-/** Whole minutes of somebody's time that a batch takes. */
+/** Whole attended minutes of a batch. */
 const ATTENDED_MIN = 14;
 
 export interface TreatmentPlan {
   readonly batches: number;
-  /** Of one batch in order; each rounded up to the whole minute. */
+  /** The parts of one batch in order; each rounded up to the whole minute. */
   readonly steps: readonly TreatmentStep[];
   /** Minutes until the hold begins to count: of the core in steam and oven, of the pot in boiling. */
   readonly comeUp: number;
@@ -23,14 +23,14 @@ export interface TreatmentPlan {
   readonly attended: number;
   /** degC of the steam, the water or the oven. */
   readonly temperature: number;
-  /** The schedule that the hold comes from. */
+  /** The source schedule of the hold. */
   readonly reference: string;
   readonly cautions: readonly Caution[];
 }
 
 /**
- * How the leaves are treated: batches, minutes of each part, by the clock and attended.
- * Sterile by steam alone; an oven over 120 degC, and a pot that boils below 90 degC, are refused.
+ * The treatment of the leaves: batches, minutes of each part, by the clock and attended. Sterile works with steam only;
+ * an oven over 120 degC, and a pot that boils below 90 degC, are refused.
  */
 export function leafTreatTime(treatment: LeafTreatment): TreatmentPlan | Refusal {
   if (treatment.aim === 'sterile' && treatment.way !== 'steam') return refused(onlySteam(treatment.way));

@@ -3,7 +3,7 @@ export const treatmentAims = ['clean', 'sterile'] as const;
 export type TreatmentWay = (typeof treatmentWays)[number];
 export type TreatmentAim = (typeof treatmentAims)[number];
 
-/** What is to be treated and with what. Left out: the usual vessel of the way, 15 psi of steam, an oven at 105 degC. */
+/** What to treat and with what. Defaults: the usual vessel of the way, 15 psi of steam, an oven at 105 degC. */
 export interface LeafTreatment {
   readonly way: TreatmentWay;
   readonly aim: TreatmentAim;
@@ -28,15 +28,15 @@ const usualLoads = {
 export const USUAL_GAUGE_KPA = 103.42135939752;
 export const USUAL_OVEN_C = 105;
 
-/** The vessel and how full it is loaded: as given, else the usual one of the way. */
+/** The vessel and how full it is loaded: as given, otherwise the usual one of the way. */
 export function loadOf({ way, vesselL, fill }: LeafTreatment): { readonly vesselL: number; readonly fill: number } {
   const usual = usualLoads[way];
   return { vesselL: vesselL ?? usual.vesselL, fill: fill ?? usual.fill };
 }
 
 /**
- * Sterile asks for steam. Clean: bake where the leaves were moistened 16 h before, else boil,
- * as dry leaves need up to 20 K more than moist ones.
+ * Sterile needs steam. Clean: bake if the leaves were moistened 16 h before, otherwise boil, as dry leaves need up to
+ * 20 K more than moist ones.
  */
 export function suggestWay(aim: TreatmentAim, moistened: boolean): TreatmentWay {
   if (aim === 'sterile') return 'steam';

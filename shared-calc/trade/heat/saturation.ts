@@ -1,6 +1,6 @@
 /*
- * The saturation line of water: IAPWS R7-97(2012), industrial formulation 1997, region 4 (equations 30 and 31).
- * Worked in MPa and K as printed there; handed out in kPa and degC.
+ * The saturation line of water: IAPWS R7-97(2012), industrial formulation 1997, region 4 (equations 30 and 31). Worked
+ * out in MPa and K as printed there; results in kPa and degC.
  */
 
 const n = [

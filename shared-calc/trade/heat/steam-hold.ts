@@ -2,7 +2,7 @@ import { killRateAt } from './kill-rate.ts';
 import { ABOVE_SMALL_VESSEL, SMALL_VESSEL_KPA, steamTemperatureC } from './steam-temp.ts';
 import { tradeFunction, type Answer } from '#shared-calc/trade/trade-function.ts';
 
-/** The wrapped-goods schedule of steam sterilising: 30 min at 121 degC, carried to other temperatures with z 10 K. */
+/** The wrapped-goods schedule of steam sterilising: 30 min at 121 degC, converted to other temperatures with z 10 K. */
 export const WRAPPED_GOODS = {
   minutes: 30,
   reference: 121,
@@ -10,10 +10,10 @@ export const WRAPPED_GOODS = {
   says: '30 min at 121 degC (wrapped goods), z 10 K',
 } as const;
 
-/** The core of a load is counted as there once it is this near to the steam, K. */
+/** The core of a load counts as hot within this distance of the steam, K. */
 export const CORE_BELOW_STEAM_K = 1;
 
-/** Minutes that a core 1 K below the steam is held; not rounded. */
+/** Minutes to hold a core that is 1 K below the steam; not rounded. */
 export function steamHoldMinutes(altitude: number, gauge: number): Answer {
   const steam = steamTemperatureC(altitude, gauge);
   if (typeof steam !== 'number') return steam;

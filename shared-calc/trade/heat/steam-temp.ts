@@ -3,11 +3,11 @@ import { LEAST_STEAM_KPA, MOST_STEAM_KPA, saturationTemperatureC } from './satur
 import { sayPlain } from '#shared-calc/trade/say-plain.ts';
 import { refused, tradeFunction, type Answer } from '#shared-calc/trade/trade-function.ts';
 
-/** Of small kitchen-sized vessels, kPa gauge; above it the plate of the vessel rules. */
+/** Limit of small kitchen-sized vessels, kPa gauge; above it the plate of the vessel decides. */
 export const SMALL_VESSEL_KPA = 110;
 export const ABOVE_SMALL_VESSEL = "Above the 15 psi class of small vessels; follow the vessel's plate.";
 
-/** degC of saturated steam in a vessel that shows so many kPa gauge at a height in m. */
+/** degC of saturated steam in a vessel at this gauge pressure, kPa, at a height in m. */
 export function steamTemperatureC(altitude: number, gauge: number): Answer {
   const tooFar = refuseAltitude(altitude);
   if (tooFar) return tooFar;

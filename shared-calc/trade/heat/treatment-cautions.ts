@@ -27,7 +27,7 @@ const inOven: readonly Caution[] = [
   { says: 'Moisten the leaves 16 h before; dry ones need up to 20 C more.', decides: GROWER },
 ];
 
-/** What to mind in this treatment, the way's own cautions first. */
+/** The cautions of this treatment, those of the way first. */
 export function treatmentCautions(treatment: LeafTreatment): readonly Caution[] {
   const ofWay = { steam: inSteam, boil: [], bake: inOven }[treatment.way];
   return [...ofWay, ...ofSteamSettings(treatment), treatment.aim === 'clean' ? clean : promise, collected];

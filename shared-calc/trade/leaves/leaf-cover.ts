@@ -1,7 +1,7 @@
 import { belowZero } from '#shared-calc/trade/refuse-figure.ts';
 import { tradeFunction } from '#shared-calc/trade/trade-function.ts';
 
-/** Share of the soil that leaves cover where they fall by chance, from their layers. */
+/** Share of the soil covered by leaves that fall at random, from their layers. */
 export const leafCover = tradeFunction({
   name: 'leaf_cover',
   title: 'Cover of fallen leaves',

@@ -1,7 +1,7 @@
 import { belowZero, sayShare } from '#shared-calc/trade/refuse-figure.ts';
 import { refused, tradeFunction, type Answer } from '#shared-calc/trade/trade-function.ts';
 
-/** The cover wanted, as every function that asks for it takes it. */
+/** The cover argument, shared by every function that has it. */
 export const coverArgument = {
   name: 'cover',
   takes: 'share',
@@ -10,14 +10,14 @@ export const coverArgument = {
   says: 'share of the soil to cover',
 } as const;
 
-/** Layers of leaves that cover this share by chance, put through a sum; refuses a cover of 1 and more. */
+/** Layers of leaves that cover this share at random, passed to a sum; refuses a cover of 1 or more. */
 export function onLayers(cover: number, sum: (layers: number) => Answer): Answer {
   if (cover === 1) return refused('Full cover by chance never quite happens; use 0.99, then place by hand.');
   if (cover > 1) return refused(sayShare('Cover', cover));
   return belowZero({ Cover: cover }) ?? sum(-Math.log1p(-cover));
 }
 
-/** Layers of leaves that cover this share of the soil where they fall by chance. */
+/** Layers of leaves that cover this share of the soil when they fall at random. */
 export const leafLayersForCover = tradeFunction({
   name: 'leaf_layers_for_cover',
   title: 'Layers of leaves for a cover',

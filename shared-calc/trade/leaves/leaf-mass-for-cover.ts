@@ -2,7 +2,7 @@ import { coverArgument, onLayers } from './leaf-layers-for-cover.ts';
 import { belowZero } from '#shared-calc/trade/refuse-figure.ts';
 import { tradeFunction } from '#shared-calc/trade/trade-function.ts';
 
-/** Grams of dry leaves that cover this share of a floor by chance. */
+/** Grams of dry leaves that cover this share of a floor when they fall at random. */
 export const leafMassForCover = tradeFunction({
   name: 'leaf_mass_for_cover',
   title: 'Mass of leaves for a cover',

@@ -3,7 +3,9 @@ import { coverArgument, onLayers } from './leaf-layers-for-cover.ts';
 import { belowZero, notAboveZero } from '#shared-calc/trade/refuse-figure.ts';
 import { tradeFunction } from '#shared-calc/trade/trade-function.ts';
 
-/** Whole leaves that cover this share of a floor by chance, rounded up. The mass of a leaf does not change the count. */
+/**
+ * Whole leaves that cover this share of a floor at random, rounded up. The mass of a leaf does not change the count.
+ */
 export const leavesForCover = tradeFunction({
   name: 'leaves_for_cover',
   title: 'Leaves for a cover',

@@ -3,7 +3,7 @@ import { tradeFunction } from '#shared-calc/trade/trade-function.ts';
 
 const DAYS_A_YEAR = 365;
 
-/** Days until litter has thinned to its least layers, by even decay (Olson 1963); 0 where it already has. */
+/** Days until litter has thinned to its least layers, by exponential decay (Olson 1963); 0 if it already has. */
 export const litterLife = tradeFunction({
   name: 'litter_life',
   title: 'Life of the litter',

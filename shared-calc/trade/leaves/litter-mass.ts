@@ -1,7 +1,7 @@
 import { belowZero } from '#shared-calc/trade/refuse-figure.ts';
 import { tradeFunction } from '#shared-calc/trade/trade-function.ts';
 
-/** Grams of dry leaves in a layer of litter, loose as laid. */
+/** Grams of dry leaves in a layer of litter, at its loose density. */
 export const litterMass = tradeFunction({
   name: 'litter_mass',
   title: 'Mass of the litter',

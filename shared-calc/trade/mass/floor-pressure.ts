@@ -3,7 +3,7 @@ import { tradeFunction } from '#shared-calc/trade/trade-function.ts';
 
 const GRAVITY = 9.80665; // m/s2
 
-/** kPa (kN/m2) under a mass that stands evenly on an area. */
+/** kPa (kN/m2) under a mass that is spread evenly on an area. */
 export const floorPressure = tradeFunction({
   name: 'floor_pressure',
   title: 'Floor pressure',

@@ -3,7 +3,7 @@ import { tradeFunction } from '#shared-calc/trade/trade-function.ts';
 
 const KG_PER_M2_MM = 2.5;
 
-/** kg of glass: 2.5 kg a square metre and mm. */
+/** kg of glass: 2.5 kg per square metre and mm. */
 export const glassMass = tradeFunction({
   name: 'glass_mass',
   title: 'Glass mass',

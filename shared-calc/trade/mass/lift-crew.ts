@@ -1,11 +1,11 @@
 import { belowZero, notAboveZero } from '#shared-calc/trade/refuse-figure.ts';
 import { tradeFunction } from '#shared-calc/trade/trade-function.ts';
 
-/** What each person of a team of 1, 2, 3 and 4 may take of a single person's limit. */
+/** The share of one person's limit that each person of a team of 1, 2, 3 and 4 may lift. */
 const teamFactors = [1, 0.667, 0.5, 0.5] as const;
 const DO_NOT_LIFT = 'Do not lift. Build in place or use a trolley.';
 
-/** The least team that may lift a mass, up to 4; 0 stands for 'do not lift', with a warning. */
+/** The smallest team that may lift a mass, up to 4; 0 means 'do not lift', with a warning. */
 export const liftCrew = tradeFunction({
   name: 'lift_crew',
   title: 'Lift crew',

@@ -2,7 +2,7 @@ import { countUp } from '#shared-calc/trade/count-up.ts';
 import { belowZero, notAboveZero } from '#shared-calc/trade/refuse-figure.ts';
 import { tradeFunction } from '#shared-calc/trade/trade-function.ts';
 
-/** Whole cans of foam for a background, rounded up; the yield is what is left after carving. */
+/** Whole cans of foam for a background, rounded up; the yield is what remains after carving. */
 export const foamCans = tradeFunction({
   name: 'foam_cans',
   title: 'Cans of foam',

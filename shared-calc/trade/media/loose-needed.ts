@@ -1,7 +1,7 @@
 import { belowZero, notBelowOne, sayShare } from '#shared-calc/trade/refuse-figure.ts';
 import { tradeFunction } from '#shared-calc/trade/trade-function.ts';
 
-/** Loose litres, as from the bag, for litres as placed. Refuses a settling of 1 or more. */
+/** Loose litres, as from the bag, for placed litres. Refuses a settling of 1 or more. */
 export const looseNeeded = tradeFunction({
   name: 'loose_needed',
   title: 'Loose litres needed',

@@ -1,7 +1,9 @@
 import { belowZero, notBelowOne } from '#shared-calc/trade/refuse-figure.ts';
 import { refused, tradeFunction } from '#shared-calc/trade/trade-function.ts';
 
-/** Loose litres of one part of a mix, before blending. Refuses where all parts are zero or a shrinkage of 1 or more. */
+/**
+ * Loose litres of one part of a mix, before blending. Refuses parts that are all zero, and a shrinkage of 1 or more.
+ */
 export const mixPart = tradeFunction({
   name: 'mix_part',
   title: 'One part of a mix',

@@ -1,7 +1,7 @@
 import { belowZero, notBelowOne } from '#shared-calc/trade/refuse-figure.ts';
 import { listFunction, refused } from '#shared-calc/trade/trade-function.ts';
 
-/** Litres of each part that blend to these loose litres; small grains fall into the gaps of big ones. */
+/** Litres of each part that blend to these loose litres; small grains fill the gaps of big ones. */
 export function mixSplit(
   loose: number,
   parts: readonly number[],

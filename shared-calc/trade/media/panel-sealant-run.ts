@@ -2,7 +2,9 @@ import { countDown } from '#shared-calc/trade/count-up.ts';
 import { belowZero, notAboveZero } from '#shared-calc/trade/refuse-figure.ts';
 import { tradeFunction } from '#shared-calc/trade/trade-function.ts';
 
-/** Metres of sealant behind a background: its outline, and a ribbon of its width for every whole spacing of its height. */
+/**
+ * Metres of sealant behind a background: its outline, plus a line over its width for every whole spacing of its height.
+ */
 export const panelSealantRun = tradeFunction({
   name: 'panel_sealant_run',
   title: 'Sealant behind a background',

@@ -4,7 +4,7 @@ import { countUp } from '#shared-calc/trade/count-up.ts';
 import { belowZero } from '#shared-calc/trade/refuse-figure.ts';
 import { tradeFunction } from '#shared-calc/trade/trade-function.ts';
 
-/** Whole plants for a density over an area, a length or a count, rounded up, and never fewer than the least. */
+/** Whole plants for a density over an area, a length or a count, rounded up, and never fewer than the minimum. */
 export const plantCount = tradeFunction({
   name: 'plant_count',
   title: 'Number of plants',

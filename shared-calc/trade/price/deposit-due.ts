@@ -7,13 +7,15 @@ import { listFunction, type Answer } from '#shared-calc/trade/trade-function.ts'
 export interface DepositTerms {
   readonly gross: number;
   readonly share: number;
-  /** Up to the next of these; 0 leaves it at the coin. */
+  /** Rounds up to the next multiple of this; 0 means to the coin. */
   readonly step: number;
-  /** Cost of what is cut or grown for the job: the least deposit. */
+  /** Cost of goods cut or grown for the job: the least deposit. */
   readonly floorCost: number;
 }
 
-/** Coins to pay before anything is ordered: a share of the gross or the floor, whichever is more, up to the step. */
+/**
+ * Coins to pay before anything is ordered: a share of the gross or the floor, the greater of the two, up to the step.
+ */
 export function depositDue({ gross, share, step, floorCost }: DepositTerms): Answer {
   return (
     notCoins({ Gross: gross, 'The step': step, 'The floor': floorCost }) ??

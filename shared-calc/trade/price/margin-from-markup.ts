@@ -1,7 +1,7 @@
 import { firstRefusal } from '#shared-calc/trade/first-refusal.ts';
 import { tradeFunction } from '#shared-calc/trade/trade-function.ts';
 
-/** The margin that a mark-up comes to, as a share of the price. */
+/** The margin of a mark-up, as a share of the price. */
 export const marginFromMarkup = tradeFunction({
   name: 'margin_from_markup',
   title: 'Margin from mark-up',

@@ -2,7 +2,7 @@ import { firstRefusal } from '#shared-calc/trade/first-refusal.ts';
 import { MARGIN_BELOW_ONE } from './price-from-margin.ts';
 import { tradeFunction } from '#shared-calc/trade/trade-function.ts';
 
-/** The mark-up that a margin comes to, as a share of the cost. Refuses a margin of 1 or more. */
+/** The mark-up of a margin, as a share of the cost. Refuses a margin of 1 or more. */
 export const markupFromMargin = tradeFunction({
   name: 'markup_from_margin',
   title: 'Mark-up from margin',

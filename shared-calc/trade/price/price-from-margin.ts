@@ -4,7 +4,7 @@ import { tradeFunction } from '#shared-calc/trade/trade-function.ts';
 
 export const MARGIN_BELOW_ONE = "Margin is a share of the price and stays below 1. For 'add 60 %' use mark-up.";
 
-/** Price whose margin is this share of it; not rounded. Refuses a margin of 1 or more. */
+/** Price of which the margin is this share; not rounded. Refuses a margin of 1 or more. */
 export const priceFromMargin = tradeFunction({
   name: 'price_from_margin',
   title: 'Price from margin',

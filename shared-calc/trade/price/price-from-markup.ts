@@ -2,7 +2,7 @@ import { firstRefusal } from '#shared-calc/trade/first-refusal.ts';
 import { belowZero } from '#shared-calc/trade/refuse-figure.ts';
 import { tradeFunction } from '#shared-calc/trade/trade-function.ts';
 
-/** Cost with a share of it added; not rounded. Refuses taking off more than the cost. */
+/** Cost plus a share of it; not rounded. Refuses a reduction of more than the cost. */
 export const priceFromMarkup = tradeFunction({
   name: 'price_from_markup',
   title: 'Price from mark-up',

@@ -2,7 +2,7 @@ import { firstRefusal } from '#shared-calc/trade/first-refusal.ts';
 import { belowZero, notAboveZero } from '#shared-calc/trade/refuse-figure.ts';
 import { tradeFunction } from '#shared-calc/trade/trade-function.ts';
 
-/** Minutes of the nth build of a kind: each doubling takes the learning share of the time. Not rounded. */
+/** Minutes of the nth build of a kind: each doubling of n multiplies the time by the learning share. Not rounded. */
 export const repeatMinutes = tradeFunction({
   name: 'repeat_minutes',
   title: 'Repeat minutes',

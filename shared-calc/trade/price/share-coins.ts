@@ -1,7 +1,7 @@
 /**
- * Shares whole coins by weight so that the parts add up to them: each part rounds down, then the coins left over
- * go one each to the largest remainders (the earlier part where two tie). Weights are whole and not below zero;
- * where all are zero the coins are shared evenly.
+ * Shares whole coins by weight so that the parts add up to the total: each part rounds down, then the remaining coins
+ * go one each to the largest remainders (the earlier part on a tie). Weights are whole and not below zero; if all are
+ * zero the coins are shared evenly.
  */
 export function shareCoins(coins: number, weights: readonly number[]): readonly number[] {
   const all = weights.reduce((sum, weight) => sum + weight, 0);
@@ -27,7 +27,7 @@ interface Part {
   readonly remainder: bigint;
 }
 
-/** In big whole numbers: coins times weight may pass what a plain number holds exactly. */
+/** In BigInt: coins times weight may exceed what a double holds exactly. */
 function cut(coins: number, weight: number, all: number, at: number): Part {
   const over = BigInt(coins) * BigInt(weight);
   return { at, whole: Number(over / BigInt(all)), remainder: over % BigInt(all) };

@@ -1,16 +1,16 @@
 import { belowZero } from '#shared-calc/trade/refuse-figure.ts';
 import { listFunction, refused, type Answer } from '#shared-calc/trade/trade-function.ts';
 
-/** What a task takes: fixed minutes, and minutes for each of a measure (m2 of glass, L of mix, panes). */
+/** The time of a task: fixed minutes, and minutes for each unit of a measure (m2 of glass, L of mix, panes). */
 export interface TaskTime {
   readonly fixed: number;
   readonly rates: readonly { readonly driver: string; readonly minutes: number }[];
 }
 
-/** Times by task id; 'none' for a task that is marked as taking no time. */
+/** Times by task id; 'none' for a task marked as taking no time. */
 export type TaskTimes = ReadonlyMap<string, TaskTime | 'none'>;
 
-/** Minutes of all tasks together, not rounded. Refuses a task without a time, and a measure that is missing. */
+/** Minutes of all tasks together, not rounded. Refuses a task without a time, and a missing measure. */
 export function taskMinutes(tasks: readonly string[], times: TaskTimes, drivers: ReadonlyMap<string, number>): Answer {
   let sum = 0;
   for (const task of tasks) {

@@ -10,7 +10,7 @@ export interface TaxedLine {
 export interface TaxTerms {
   /** Shares by tax class: 0.12 for 12 %. */
   readonly rates: ReadonlyMap<string, number>;
-  /** The lines have their tax in them. */
+  /** The lines already include their tax. */
   readonly included: boolean;
 }
 
@@ -23,13 +23,13 @@ export interface ClassTax {
 /** All in coins. */
 export interface TaxSplit {
   readonly net: number;
-  /** In the order in which the classes come up. */
+  /** In the order in which the classes first appear. */
   readonly classes: readonly ClassTax[];
   readonly tax: number;
   readonly gross: number;
 }
 
-/** Tax worked on the sum of each class and rounded there, half up to the coin. Refuses a class without a rate. */
+/** Tax on the sum of each class, rounded there, half up to the coin. Refuses a class without a rate. */
 export function taxSplit(lines: readonly TaxedLine[], { rates, included }: TaxTerms): TaxSplit | Refusal {
   const wrong = lines.find(({ coins }) => !Number.isSafeInteger(coins));
   if (wrong) return refused(`A line of ${wrong.coins} is not in whole coins.`);

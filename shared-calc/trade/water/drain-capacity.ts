@@ -1,7 +1,7 @@
 import { belowZero, sayMm, sayShare } from '#shared-calc/trade/refuse-figure.ts';
 import { refused, tradeFunction } from '#shared-calc/trade/trade-function.ts';
 
-/** Litres of standing water that the drainage holds below the air gap; 0 where the gap is as deep as the layer. */
+/** Litres of water that the drainage can collect below the air gap; 0 if the gap is as deep as the layer. */
 export const drainCapacity = tradeFunction({
   name: 'drain_capacity',
   title: 'Room for standing water',

@@ -1,10 +1,10 @@
 import { belowZero } from '#shared-calc/trade/refuse-figure.ts';
 import { tradeFunction } from '#shared-calc/trade/trade-function.ts';
 
-/** Ten years: stands for "does not fill". */
+/** Ten years: means "does not fill". */
 const NEVER_FILLS_DAYS = 3650;
 
-/** Days until the drainage is full of mist that does not leave as vapour; at most 3650, which is "does not fill". */
+/** Days until the drainage is full of mist that does not evaporate; at most 3650, which means "does not fill". */
 export const drainFillDays = tradeFunction({
   name: 'drain_fill_days',
   title: 'Days until the drainage is full',

@@ -1,7 +1,7 @@
 import { belowZero, notAboveZero } from '#shared-calc/trade/refuse-figure.ts';
 import { tradeFunction } from '#shared-calc/trade/trade-function.ts';
 
-/** Millilitres that the nozzles put out a day; flow goes with the root of the pressure (Bernoulli). */
+/** Millilitres from the nozzles per day; flow grows with the square root of the pressure (Bernoulli). */
 export const mistDaily = tradeFunction({
   name: 'mist_daily',
   title: 'Mist a day',

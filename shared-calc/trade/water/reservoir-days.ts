@@ -2,7 +2,7 @@ import { countDown } from '#shared-calc/trade/count-up.ts';
 import { belowZero } from '#shared-calc/trade/refuse-figure.ts';
 import { tradeFunction } from '#shared-calc/trade/trade-function.ts';
 
-/** Whole days that the can lasts, rounded down, never more than the cap for cleaning; the cap where there is no mist. */
+/** Whole days that the can lasts, rounded down, at most the cap for cleaning; the cap itself if there is no mist. */
 export const reservoirDays = tradeFunction({
   name: 'reservoir_days',
   title: 'Days to refill and clean the can',

@@ -1,10 +1,13 @@
 import { belowZero } from '#shared-calc/trade/refuse-figure.ts';
 import { refused, tradeFunction } from '#shared-calc/trade/trade-function.ts';
 
-/** Wetter than this, water over mix, the soil stands in water. */
+/** Above this ratio, water over mix, the soil is waterlogged. */
 const WETTEST = 0.6;
 
-/** Litres of water that bring placed mix from one moisture to another; refuses a target that is not wetter. Warns over 0.6. */
+/**
+ * Litres of water to bring placed mix from one moisture to another; refuses a target that is not wetter. Warns over
+ * 0.6.
+ */
 export const wettingWater = tradeFunction({
   name: 'wetting_water',
   title: 'Water to wet the mix',

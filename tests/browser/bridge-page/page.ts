@@ -1,6 +1,6 @@
 import { openBridge } from '#renderer/bridge.ts';
 
-/* A page that is nothing but the door, for a test to call through and to read the news from. */
+/* A page with only the bridge, so that a test can call through it and read the news. */
 const bridge = openBridge(window);
 const heard: unknown[] = [];
 bridge.onChanged((news) => heard.push(news));

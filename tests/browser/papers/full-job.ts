@@ -2,7 +2,10 @@ import { addPaperJob, paperDay } from './paper-book.ts';
 
 export const cardTanks = ['T01', 'T02', 'T03', 'T04', 'T05', 'T06', 'T07', 'T08', 'T09', 'T10', 'T11', 'T12'] as const;
 
-/** Every tank of the demo in a job with all that a card can tell: each kind of people near it and of animals, a public place, mist. */
+/**
+ * Every tank of the demo in a job with everything a card can show: every kind of people nearby and of animals, a public
+ * place, mist.
+ */
 export function addFullJob(path: string, recentFile: string, figures: Readonly<Record<string, string>>): void {
   addPaperJob(path, recentFile, {
     title: 'Ferry terminal, waiting hall and nursery room',

@@ -14,7 +14,7 @@ import { sayJobFault } from '#shared-calc/words/say-job-fault.ts';
 
 export const paperDay = '2027-03-10';
 
-/** Fills a book with what papers are printed from: two paid jobs, and a quote with a revision. */
+/** Fills a book with the input of papers: two paid jobs, and a quote with a revision. */
 export function fillPaperBook(path: string, recentFile: string): void {
   inBook(path, recentFile, (service) => {
     writeLibraryJob(service);
@@ -23,7 +23,7 @@ export function fillPaperBook(path: string, recentFile: string): void {
   });
 }
 
-/** Writes one more job into a book that nobody has open. */
+/** Adds one more job to a book that is not open. */
 export function addPaperJob(
   path: string,
   recentFile: string,
@@ -103,7 +103,10 @@ function writeSchoolJob(service: Service): void {
   apply(service, (records) => recordDeposit(records, { job: 'J03', coins: 200_000, on: paperDay }));
 }
 
-/** Seven sizes and forty lines of its own: a quote of several pages. Closed, so that no shopping run waits for it. */
+/**
+ * Seven sizes and forty one-off lines: a quote of several pages. The job is closed, so that no shopping run includes
+ * it.
+ */
 function writeLongJob(service: Service): void {
   const tanks = ['T01', 'T02', 'T03', 'T04', 'T05', 'T06', 'T07'];
   apply(service, (records) => {

@@ -18,7 +18,7 @@ const cards = [
 ] as const;
 const formats = ['A4', 'Letter'] as const;
 
-/** Every card of a busy book as PDF and as pictures, A4 and Letter; answers what the pages complained of. */
+/** Every card of a busy book as PDF and as images, A4 and Letter; returns the errors of the pages. */
 export async function printCards(folder: string): Promise<readonly string[]> {
   const built = await buildPreparePages();
   const pages = await openPages(built);

@@ -23,7 +23,7 @@ export interface ServedPapers {
 
 const usual: PaperWindow = { width: 1440, height: 900 };
 
-/** `touch` is done to the book's file before it is served. */
+/** `touch` changes the book's file before it is served. */
 export async function servePapers(touch: (path: string) => void = () => undefined): Promise<ServedPapers> {
   const folder = mkdtempSync(join(tmpdir(), 'loamwright-papers-'));
   const path = join(folder, 'Workshop.loamwright');

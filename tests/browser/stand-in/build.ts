@@ -2,7 +2,7 @@ import { fileURLToPath } from 'node:url';
 import { build } from 'vite';
 import config from '#renderer/vite.config.ts';
 
-/** Builds the page over drawn figures and gives the folder it stands in. */
+/** Builds the page over fixed figures and returns its folder. */
 export async function buildStandIn(): Promise<string> {
   const root = fileURLToPath(new URL('.', import.meta.url));
   const outDir = fileURLToPath(new URL('../screens/stand-in', import.meta.url));

@@ -40,7 +40,7 @@ const shapes: readonly (readonly [of: string, differs: Partial<SectionFigures>])
   ['not measured', { overallDepth: undefined }],
 ];
 
-/** Every shape of tank, and the ways a stack may fail to fit. */
+/** Every shape of tank, and every way in which a stack does not fit. */
 export function DrawnShapes() {
   return (
     <div class="place-page" style={{ display: 'flex', flexWrap: 'wrap', gap: '24px 110px', padding: '16px' }}>

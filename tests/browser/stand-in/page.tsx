@@ -10,7 +10,7 @@ import { manySizes, standInBench } from './stand-in-bench.ts';
 import { DrawnShapes } from './drawn-shapes.tsx';
 import { drawnHelp, drawnPanel } from './stand-in-panel.ts';
 
-/** The page over drawn figures, for looking at it before and beside the real store. */
+/** The page over fixed figures, for viewing it without the real store. */
 const count = Number(/^#\/bench\/(\d+)$/.exec(location.hash)?.[1] ?? 3);
 const bench = standInBench(manySizes(count));
 const line = signal<QuietLineView>({ saved: 'Saved 14:02', undo: 'drain gap of T08 to 15 mm' });

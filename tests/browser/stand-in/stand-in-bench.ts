@@ -19,7 +19,7 @@ import type { SignName } from '#renderer/frame/sign.tsx';
 import { figures } from './read-drawn.ts';
 import type { DrawnLine, DrawnSection } from './read-drawn.ts';
 
-/** A bench of drawn figures, nothing worked: it shows what it is given and takes what is written as local. */
+/** A bench of fixed figures that computes nothing: it shows what it is given and stores edits as local values. */
 export interface StandInBench {
   readonly view: ReadonlySignal<BenchView>;
   readonly write: (changes: readonly BoxChange[]) => void;
@@ -107,7 +107,7 @@ const heads: readonly HeadView[] = [
   issued: false,
 }));
 
-/** So many sizes, the three drawn ones over and over. */
+/** This many sizes, repeating the three fixed ones. */
 export function manySizes(count: number): readonly HeadView[] {
   return Array.from({ length: count }, (_, at) => heads[at % heads.length]).flatMap((head, at) =>
     head ? [{ ...head, key: at < heads.length ? head.key : `${head.key}#${at}` }] : [],
@@ -227,7 +227,7 @@ function boxOf(line: DrawnLine, index: number, column: string, local: string | u
   };
 }
 
-/** A box as drawn: `form|state|sign|words|figure`. */
+/** A cell as written in the fixture: `form|state|sign|words|figure`. */
 function readBox(
   drawn: string,
 ): Pick<BoxView, 'form' | 'source' | 'look' | 'said' | 'figure'> & { readonly sign: SignName | undefined } {

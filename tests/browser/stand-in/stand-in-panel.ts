@@ -1,7 +1,7 @@
 import type { PanelView } from '#renderer/panel/panel-view.ts';
 import type { RuleHelp } from '#renderer/writing/rule-help.ts';
 
-/** The side panel of one drawn box. */
+/** The side panel of one fixed cell. */
 export const drawnPanel: PanelView = {
   id: 'drain_gap T08',
   where: 'T08, Drainage',
@@ -52,7 +52,7 @@ const names = [
   { insert: 'drain_room', label: 'Room for water', figure: '8.64 L' },
 ];
 
-/** Marks functions and names, offers four names, and finds fault with any name that has `hieght` in it. */
+/** Marks functions and names, offers four names, and reports a fault for any name that contains `hieght`. */
 export const drawnHelp: RuleHelp = {
   check: (text) => ({
     marks: [...text.matchAll(/[a-z][a-z_0-9]*(?=\s*\()|[a-z][a-z_]{2,}/g)].map((found) => ({

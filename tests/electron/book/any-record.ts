@@ -20,7 +20,7 @@ interface Shape {
   readonly required?: readonly string[];
 }
 
-/** Any record of a kind that a book may hold, whatever it refers to. */
+/** Any record of a kind that a book can hold, with arbitrary references. */
 export function anyRecord<K extends RecordKind>(kind: K): fc.Arbitrary<RecordOf<K>> {
   return anyOf(z.toJSONSchema(recordKinds[kind]) as Shape) as fc.Arbitrary<RecordOf<K>>;
 }
@@ -46,7 +46,7 @@ function anyOf(shape: Shape): fc.Arbitrary<unknown> {
 function anyText({ pattern, minLength, maxLength = 40 }: Shape): fc.Arbitrary<string> {
   if (pattern !== undefined) return fc.stringMatching(new RegExp(pattern));
   if (minLength !== undefined && minLength === maxLength) return fc.string({ minLength, maxLength });
-  // The bounds count code units, of which a character may have two.
+  // The limits count code units, and a character may have two.
   return fc.string({ unit: 'binary', minLength: minLength ?? 0, maxLength: Math.min(20, Math.ceil(maxLength / 2)) });
 }
 

@@ -12,20 +12,20 @@ import { today } from './sample-records.ts';
 
 const plain: OpenOptions = { today, backups: false, now: () => '2027-03-10T09:00:00Z' };
 
-/** An empty folder that goes when the test is over. */
+/** An empty folder that is removed after the test. */
 export function temporaryFolder(): string {
   const folder = mkdtempSync(join(tmpdir(), 'loamwright-test-'));
   onTestFinished(() => rmSync(folder, { recursive: true, force: true }));
   return folder;
 }
 
-/** The value of what must have gone well. */
+/** The value of a result that must be ok. */
 export function valueOf<T, F>(result: Result<T, F>): T {
   if (!result.ok) throw new Error(JSON.stringify(result.fault));
   return result.value;
 }
 
-/** What was refused, or nothing. */
+/** The fault of a result, or nothing. */
 export function faultOf<T, F>(result: Result<T, F>): F | undefined {
   return result.ok ? undefined : result.fault;
 }
@@ -38,7 +38,7 @@ export function reopen(path: string, options: Partial<OpenOptions> = {}): Book {
   return closedAfter(valueOf(openBook(path, { ...plain, ...options })));
 }
 
-/** Every file of a folder with its bytes: what must stay as it was. */
+/** Every file of a folder with its bytes, to check that nothing changed. */
 export function folderBytes(folder: string): Readonly<Record<string, string>> {
   const files = readdirSync(folder).map((name) => join(folder, name));
   return Object.fromEntries(

@@ -5,7 +5,7 @@ import { checkBook, type Finding } from '#electron/book/check-book.ts';
 import { newBook, valueOf } from '#tests/electron/book/book-at-hand.ts';
 import { adding, changingTank, oneOfEach, quoteOf, tankOf } from '#tests/electron/book/sample-records.ts';
 
-/** What is found in a book of one record each and one edit, after someone has been at the file. */
+/** The findings in a book of one record each and one edit, after SQL has changed the file. */
 function findingsAfter(...sql: readonly string[]): readonly Finding[] {
   const book = newBook(adding('begin', ...oneOfEach));
   const tank = book.records().tank.get('T07') ?? tankOf('T07');

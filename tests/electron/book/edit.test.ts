@@ -137,7 +137,7 @@ function without(tank: typeof t07): typeof t07 {
   return { ...rest, damHeightMm: undefined };
 }
 
-/** Edits over suppliers and tanks that the book as it stands must take. */
+/** Edits over suppliers and tanks that the current book must accept. */
 function anyEdit(book: Book): fc.Arbitrary<() => Change> {
   const part = fc.record({
     id: fc.constantFrom('A', 'B', 'C', 'D'),

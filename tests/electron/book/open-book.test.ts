@@ -10,7 +10,7 @@ import { adding, changingTank, listRecords, oneOfEach, tankOf, today } from '#te
 
 const options = { today, backups: false };
 
-/** A closed book, to be spoilt. */
+/** A closed book, to be damaged. */
 function closedBook(): string {
   const book = newBook(adding('begin', ...oneOfEach));
   book.close();

@@ -58,7 +58,7 @@ export function changingTank(from: Tank, more: Partial<Tank>): Change {
   return { ...emptyChange(`change ${from.id}`), updated: [{ kind: 'tank', from, to: { ...from, ...more } }] };
 }
 
-/** One record of every kind, each referring to others where it can. */
+/** One record of every kind, with references to others if it can have any. */
 export const oneOfEach: readonly Added[] = [
   {
     kind: 'workshop',
@@ -217,7 +217,7 @@ export function listRecords(records: Records): Readonly<Record<string, readonly 
   return Object.fromEntries(filled.map((kind) => [kind, [...records[kind].values()]]));
 }
 
-/** The same whatever the order in which they were added. */
+/** Sorts records, so that the order in which they were added does not matter. */
 export function sortRecords(records: Records): Readonly<Record<string, readonly unknown[]>> {
   const sorted = allKinds.map(
     (kind) => [kind, [...records[kind]].sort(([one], [other]) => (one < other ? -1 : 1))] as const,

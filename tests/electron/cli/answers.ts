@@ -1,6 +1,6 @@
 import { z } from 'zod';
 
-/* The keys of each answer to --json, all of them and no others: programs that read them rely on that. */
+/* The exact keys of each --json answer: programs that read them rely on that. */
 
 const Money = z.string().regex(/^-?\d+\.\d{2}$/);
 const Value = z.union([z.number(), z.string(), z.boolean()]);

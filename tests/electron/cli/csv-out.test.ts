@@ -21,7 +21,7 @@ beforeAll(() => {
   spoil(commaBook(), true);
 });
 
-/** Gives the clay of a book a name that other programs would run, and the book its decimal sign. */
+/** Gives the clay of a book a name that other programs would run as a formula, and sets the book's decimal sign. */
 function spoil(file: string, decimalComma: boolean): void {
   const opened = openBook(file, { today: today(), backups: false });
   if (!opened.ok) throw new Error(JSON.stringify(opened.fault));

@@ -14,7 +14,7 @@ export interface Ran {
   readonly err: string;
 }
 
-/** Runs a command line within the test's own process, with all that it writes. */
+/** Runs a command line within the test's own process, and captures all output. */
 export async function lw(...argv: readonly string[]): Promise<Ran> {
   const out: string[] = [];
   const err: string[] = [];
@@ -25,7 +25,7 @@ export async function lw(...argv: readonly string[]): Promise<Ran> {
   return { code: code ?? 0, out: out.join(''), err: err.join('') };
 }
 
-/** The one JSON value that a command answers; a refusal is an error here. */
+/** The one JSON value that a command prints; a refusal throws. */
 export async function lwJson(...argv: readonly string[]): Promise<unknown> {
   const { code, out, err } = await lw(...argv, '--json');
   if (code !== 0) throw new Error(`exit ${code}: ${err}`);
@@ -34,13 +34,13 @@ export async function lwJson(...argv: readonly string[]): Promise<unknown> {
 
 const program = fileURLToPath(new URL('../../../electron/cli/run.js', import.meta.url));
 
-/** Runs a command line as a process of its own; dear, so only where the process itself is on trial. */
+/** Runs a command line as a separate process; slow, so only for tests of the process itself. */
 export function lwProcess(...argv: readonly string[]): Ran {
   const ran = spawnSync(process.execPath, [program, ...argv], { encoding: 'utf8' });
   return { code: ran.status ?? -1, out: ran.stdout, err: ran.stderr };
 }
 
-/** A folder with a book of the demo workshop in it, made on a day, for all tests of a file; both go afterwards. */
+/** A folder with a book of the demo workshop, made on a given day, for all tests of a file; removed afterwards. */
 export function useDemoBook(day = today()): { readonly folder: () => string; readonly book: () => string } {
   let folder = '';
   const book = () => path.join(folder, 'Demo.loamwright');

@@ -2,7 +2,7 @@ import type { Command } from '#electron/cli/command.ts';
 import { exitCodes } from '#electron/cli/outcome.ts';
 import { readArguments } from '#electron/cli/read-arguments.ts';
 
-/** Runs one command by itself: its JSON where it answers, else its exit code and what it says. */
+/** Runs one command by itself: returns its JSON, or its exit code and message. */
 export async function answerOf(command: Command, ...argv: readonly string[]): Promise<unknown> {
   const given = readArguments(argv, { ...command.options, json: 'flag' });
   if (!given.ok) return { code: exitCodes['wrong use'], says: [given.fault] };
@@ -13,7 +13,7 @@ export async function answerOf(command: Command, ...argv: readonly string[]): Pr
   return { code: exitCodes[outcome.is], says: 'says' in outcome ? [outcome.says].flat() : [] };
 }
 
-/** The same as people read it. */
+/** The same as text. */
 export async function tableOf(command: Command, ...argv: readonly string[]): Promise<string> {
   const given = readArguments(argv, command.options);
   const outcome = given.ok ? await command.run(given.value) : undefined;

@@ -4,7 +4,7 @@ import { describe, expect, test } from 'vitest';
 import { commandNames } from '#electron/cli/commands.ts';
 import { useSaidWhole } from './said-whole.ts';
 
-/* What is long to read stands in files of its own, to the letter. */
+/* Long output is in files, compared character by character. */
 const { said } = useSaidWhole('2027-03-08');
 
 const inFiles: readonly (readonly [file: string, argv: readonly string[]])[] = [
@@ -15,7 +15,7 @@ const inFiles: readonly (readonly [file: string, argv: readonly string[]])[] = [
   ['run', ['run', '--sizes', 'T03,T07', '--on', '2027-03-08']],
 ];
 
-/** Where all that a command prints is compared. */
+/** The files that hold the full output of a command. */
 const readIn: Readonly<Record<string, string>> = {
   work: 'said-of-figures',
   bench: 'said-of-figures',

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { type Said, useSaidWhole } from './said-whole.ts';
 
-/* All that people read of each command that works figures, to the letter. */
+/* The full text output of each command that computes figures, character by character. */
 const { said } = useSaidWhole('2027-03-08');
 
 const figures: readonly Said[] = [

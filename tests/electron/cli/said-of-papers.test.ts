@@ -7,8 +7,8 @@ import { paperKinds } from '#shared-calc/papers/all-papers.ts';
 import { lw, useDemoBook } from './run-cli.ts';
 
 /*
- * Every paper whole, of one job: a T05 for a library where small children come, with a line of its own, and a batch
- * of leaves. `papers/KIND.txt` is what people read, `KIND.json` what programs do, `KIND.csv` the list where it is one.
+ * Every paper in full, of one job: a T05 for a library with small children, with a one-off line, and a batch of leaves.
+ * `papers/KIND.txt` is the text, `KIND.json` the data, `KIND.csv` the list if the paper has one.
  */
 
 const folder = path.join(import.meta.dirname, 'papers');
@@ -65,7 +65,7 @@ function written(name: string): string {
   return readFileSync(path.join(folder, name), 'utf8');
 }
 
-/** A paper in each of its forms, made once. */
+/** A paper in each of its forms, computed once. */
 async function paper(...argv: readonly string[]) {
   const given = readArguments([...argv, '--on', '2027-03-08', '--book', book()], paperCommand.options);
   if (!given.ok) throw new Error(given.fault);

@@ -2,12 +2,12 @@ import { writeFileSync } from 'node:fs';
 import path from 'node:path';
 import { lw, useDemoBook } from './run-cli.ts';
 
-/** A command line, and all that is printed: faults and notices begin with `!`. */
+/** A command line, and everything it prints; faults and notices begin with `!`. */
 export type Said = readonly [argv: readonly string[], says: readonly string[]];
 
 const withoutBook = new Set(['help', 'work', 'treat', 'functions', 'papers', 'acts', 'book new']);
 
-/** Asks one book of the demo workshop; a word that begins with `./` is a file in its folder. */
+/** Runs on one book of the demo workshop; a word that begins with `./` is a file in its folder. */
 export function useSaidWhole(day?: string) {
   const { book, folder } = useDemoBook(day);
   const place = (word: string) => (word.startsWith('./') ? path.join(folder(), word) : word);
@@ -23,7 +23,7 @@ export function useSaidWhole(day?: string) {
     file: (name: string, ...rows: readonly string[]) =>
       writeFileSync(path.join(folder(), name), [...rows, ''].join('\n')),
     said,
-    /** One after the other, in one book. */
+    /** Runs them one after the other, on one book. */
     saidInTurn: async (turns: readonly Said[]) => {
       const all: Said[] = [];
       for (const [argv] of turns) all.push([argv, await said(...argv)]);

@@ -4,7 +4,7 @@ import { lw, useDemoBook } from './run-cli.ts';
 
 const { book } = useDemoBook();
 
-/** What a command shows people, line by line, blanks drawn together. */
+/** The text output of a command, line by line, with runs of spaces collapsed. */
 async function shown(...argv: readonly string[]): Promise<readonly string[]> {
   const { code, out, err } = await lw(...argv);
   if (code !== 0) throw new Error(err);

@@ -21,7 +21,7 @@ function refusals(...argv: readonly string[]): readonly string[] {
   return worked.ok ? [] : worked.fault;
 }
 
-/** Everything an order comes to, whatever the order of its sizes. */
+/** All totals of an order, independent of the order of its sizes. */
 function totals(...argv: readonly string[]) {
   const worked = work(...argv);
   if (!worked.ok) throw new Error(worked.fault.join(' '));
@@ -39,7 +39,7 @@ function totals(...argv: readonly string[]) {
   return { used, totalCoins, packsTotalCoins, landedCoins, costCoins, netCoins, grossCoins, depositCoins, hours };
 }
 
-/** How many times as much of each material is used, to eight decimals. */
+/** The ratio of each material's use, to eight decimals. */
 function timesUsed(these: ReturnType<typeof totals>, those: ReturnType<typeof totals>) {
   const times = ([material, used]: readonly [string, number]) =>
     [material, Number((used / (those.used[material] ?? 0)).toFixed(8))] as const;
@@ -60,7 +60,7 @@ describe('workOrder', () => {
         ([one, other], recipe, kit) => {
           const asked = ['--recipe', recipe, '--kit', kit, '--sizes'];
           const [wanted, got] = [totals(...asked, one.join(',')), totals(...asked, other.join(','))];
-          // Sums of the same figures in another order may differ in their last digit.
+          // Sums of the same figures in another order may differ in the last digit.
           expect({ ...got, used: timesUsed(got, wanted) }).toEqual({ ...wanted, used: timesUsed(wanted, wanted) });
         },
       ),

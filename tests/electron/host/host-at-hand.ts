@@ -33,7 +33,7 @@ export function temporaryFolder(): string {
   return folder;
 }
 
-/** A small page: what a built one is made up of, and a secret beside it. */
+/** A small page with the parts of a built one, and a secret file next to it. */
 export function pageIn(folder: string): string {
   const page = join(folder, 'page');
   mkdirSync(join(page, 'assets'), { recursive: true });
@@ -53,7 +53,7 @@ export async function hostAtHand(folder = temporaryFolder(), port?: number): Pro
   return at;
 }
 
-/** A host that stays until it is closed, for many requests that change nothing. */
+/** A host that runs until it is closed, for many requests that change nothing. */
 export async function startHost(folder: string, port?: number): Promise<HostAtHand> {
   const log: string[] = [];
   const served = await serveBook({
@@ -69,7 +69,7 @@ export async function startHost(folder: string, port?: number): Promise<HostAtHa
   return { address: new URL(served.value.newLink()).origin, folder, served: served.value, log };
 }
 
-/** Asks for a path to the letter: nothing tidies it on the way. */
+/** Requests a path exactly as given, without normalising it. */
 export function ask(
   address: string,
   path: string,
@@ -97,7 +97,7 @@ export function ask(
   });
 }
 
-/** Goes in by a link, and answers the cookie that this gave. */
+/** Opens a link and returns the cookie. */
 export async function goIn({ address, served }: Pick<HostAtHand, 'address' | 'served'>): Promise<string> {
   const link = new URL(served.newLink());
   const { headers } = await ask(address, link.pathname + link.search);

@@ -8,7 +8,7 @@ import { temporaryFolder } from './host-at-hand.ts';
 
 const bundle = { name: 'page', settings: 'page/settings.ts', sources: ['page', 'core'], built: 'page/dist/index.html' };
 
-/** A project whose page was built after everything it is built of. */
+/** A project whose page is newer than all its sources. */
 function builtProject(): string {
   const root = temporaryFolder();
   for (const folder of ['page/dist', 'core/inner']) mkdirSync(join(root, folder), { recursive: true });

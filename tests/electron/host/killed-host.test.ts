@@ -29,7 +29,7 @@ describe('a program that is killed in the middle of edits', () => {
     const now = await lookAt(address, cookie);
     expect(now.opening).not.toBe(opening);
     expect(now.jobs).toEqual(expect.arrayContaining(kept));
-    // At most the one edit that was on its way was kept without its answer having come back.
+    // At most the one pending edit was stored without its answer having arrived.
     expect(now.jobs.length - 1 - kept.length).toBeLessThanOrEqual(1);
     expect(now.revision).toBe(now.jobs.length);
     again.child.kill('SIGKILL');
@@ -101,7 +101,7 @@ async function lookAt(address: string, cookie: string): Promise<Look> {
   return { ...info, job: records.job[0] ?? {}, jobs: records.job.map(({ id }) => id) };
 }
 
-/** Adds one job after the other, each only when the one before was said to be kept, until nobody answers. */
+/** Adds one job after the other, each after the previous one was confirmed, until nobody answers. */
 async function writeUntilRefused(
   address: string,
   cookie: string,

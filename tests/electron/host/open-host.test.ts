@@ -267,7 +267,7 @@ async function firstJob(address: string, cookie: string): Promise<Record<string,
   return value.records.job[0] ?? {};
 }
 
-/** The news one by one, as a page hears them. */
+/** The news one by one, as a page receives them. */
 function listenTo(address: string, cookie: string) {
   const stop = new AbortController();
   const lines = readNews(address, cookie, stop.signal);

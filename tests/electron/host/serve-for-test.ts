@@ -3,7 +3,7 @@ import { join } from 'node:path';
 import { serveBook } from '#electron/host/serve-book.ts';
 import { untilEnded } from '#electron/host/until-ended.ts';
 
-/* A program of its own that serves a book from the folder it is given, to be killed by a test. */
+/* A separate program that serves a book from the given folder, to be killed by a test. */
 const folder = process.argv[2] ?? '';
 const ended = untilEnded();
 const served = await serveBook({

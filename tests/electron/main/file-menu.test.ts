@@ -5,7 +5,7 @@ import { chooseBook, makeBook, openChosen, previewWords, restoreChosen, saveCopy
 import type { FileMenu } from '#electron/main/file-menu.ts';
 import { ask, jobOf, recordsOf, retitled, serviceAtHand, standing } from '#tests/electron/service/service-at-hand.ts';
 
-/** The File menu over a real service; the person's answers are given beforehand, what was said is kept. */
+/** The File menu over a real service; the user's answers are given in advance, and messages are recorded. */
 function menuAtHand(answers: { readonly path?: string; readonly buttons?: readonly number[] }) {
   const at = serviceAtHand();
   const said: string[] = [];

@@ -1,6 +1,6 @@
 import { EventEmitter } from 'node:events';
 
-/* Stands in for the desktop shell in tests: it notes what it is asked for, and shows no window. */
+/* Replaces Electron in tests: it records calls and shows no window. */
 
 export const asked: string[] = [];
 export const permissions: Record<string, unknown> = {};

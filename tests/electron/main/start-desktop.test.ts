@@ -24,7 +24,7 @@ afterEach(() => {
   vi.restoreAllMocks();
 });
 
-/** A user whose files lie in an empty folder. */
+/** A user with an empty folder. */
 function newUser(): string {
   const home = temporaryFolder();
   for (const name of ['XDG_DATA_HOME', 'APPDATA', 'HOME']) vi.stubEnv(name, home);

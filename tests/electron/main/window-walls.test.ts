@@ -82,7 +82,7 @@ describe('refusePermissions', () => {
   });
 });
 
-/** Contents of a window that only note how they are held. */
+/** Contents of a window that only record the handlers set on them. */
 function contentsAtHand() {
   const handlers = new Map<string, (event: object) => void>();
   const outside: string[] = [];
@@ -102,7 +102,7 @@ function contentsAtHand() {
   return { fire, openWindow: (asked: { readonly url: string }) => openWindow(asked), outside };
 }
 
-/** A session that only notes who may have what. */
+/** A session that only records its permission handlers. */
 function sessionAtHand() {
   type Request = (contents: { getURL: () => string }, permission: string, answer: (lent: boolean) => void) => void;
   type Check = (contents: null, permission: string, origin: string) => boolean;

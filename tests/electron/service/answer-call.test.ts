@@ -4,7 +4,7 @@ import { answerCall } from '#electron/service/answer-call.ts';
 import type { Handlers } from '#electron/service/handlers.ts';
 import { channelNames } from '#shared-calc/contract/channel-names.ts';
 
-/** Handlers that all fall over a mistake of ours. */
+/** Handlers that all throw, as after a bug. */
 const broken = Object.fromEntries(
   channelNames.map((name) => [
     name,

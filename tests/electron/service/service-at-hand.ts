@@ -37,14 +37,14 @@ if (!made.ok) throw new Error(JSON.stringify(made.fault));
 made.value.close();
 afterAll(() => rmSync(kept, { recursive: true }));
 
-/** A copy of the demo workshop's book in a folder of its own. */
+/** A copy of the demo workshop's book in its own folder. */
 export function bookAtHand(): string {
   const path = join(temporaryFolder(), 'Workshop.loamwright');
   copyFileSync(demoBook, path);
   return path;
 }
 
-/** A service over a book of the demo workshop, or over a book that is there or is to be made. */
+/** A service over a demo book, or over the book at `path`, which is created if missing. */
 export function serviceAtHand(path = bookAtHand()): AtHand {
   const news: News[] = [];
   const log: string[] = [];
@@ -61,14 +61,14 @@ export function serviceAtHand(path = bookAtHand()): AtHand {
   return { service: opened.value, news, log, path, folder };
 }
 
-/** What a channel answers, held against the contract. */
+/** The answer of a channel, checked against the contract. */
 export function ask<C extends Channel>({ service }: Pick<AtHand, 'service'>, channel: C, input: Input<C>): Output<C> {
   const answer = service.call(channel, input);
   if (!answer.ok) throw new Error(answer.fault.says);
   return channels[channel].output.parse(JSON.parse(JSON.stringify(answer.value))) as Output<C>;
 }
 
-/** What a channel refuses. */
+/** The refusal of a channel. */
 export function refused({ service }: Pick<AtHand, 'service'>, channel: Channel, input: unknown): Refusal | undefined {
   const answer = service.call(channel, input);
   return answer.ok ? undefined : answer.fault;
@@ -78,7 +78,7 @@ export function recordsOf(at: Pick<AtHand, 'service'>): Records {
   return fromRecordLists(ask(at, 'book.read', {}).records);
 }
 
-/** Where a page stands that has just read the book. */
+/** The state of a page that has just read the book. */
 export function standing(at: Pick<AtHand, 'service'>): Pick<BookInfo, 'opening'> & { readonly onRevision: number } {
   const { opening, revision } = ask(at, 'book.info', {});
   return { opening, onRevision: revision };
@@ -95,7 +95,7 @@ export function retitled(at: Pick<AtHand, 'service'>, title: string): Change {
   };
 }
 
-/** Puts one more job on the board. */
+/** Adds one more job. */
 export function addedJob(at: Pick<AtHand, 'service'>, id: string): Change {
   return { label: `job ${id}`, added: [{ kind: 'job', record: { ...jobOf(at), id } }], updated: [], removed: [] };
 }

@@ -6,16 +6,16 @@ import { z } from 'zod';
 import { type FaultInFile } from './draw-faults.ts';
 
 const Report = z.object({ testResults: z.array(z.object({ name: z.string(), status: z.string() })) });
-/** A test that a fault keeps from ending has seen the fault. */
+/** A test that does not end because of a fault counts as having seen it. */
 const longestRun = 120_000;
 
-/** What tests said: whether one failed, and the files of those that did. */
+/** The result of tests: whether one failed, and the files of those that did. */
 export interface Verdict {
   readonly failed: boolean;
   readonly by: readonly string[];
 }
 
-/** A copy of the sources to make faults in, with the packages of the project. */
+/** A copy of the sources to insert faults in, with the project's packages. */
 export class CopiedSources implements Disposable {
   readonly folder = mkdtempSync(path.join(tmpdir(), 'loamwright-faults-'));
 
@@ -29,7 +29,7 @@ export class CopiedSources implements Disposable {
     rmSync(this.folder, { recursive: true, force: true });
   }
 
-  /** Does something while a fault is in its file. */
+  /** Runs something while a fault is in its file. */
   async withFault<T>(fault: FaultInFile, act: () => Promise<T>): Promise<T> {
     const file = path.join(this.folder, fault.file);
     const text = readFileSync(file, 'utf8');
@@ -41,10 +41,7 @@ export class CopiedSources implements Disposable {
     }
   }
 
-  /**
-   * Whether a layer compiles; an import that nobody uses any more is the linter's to find. Only what a change reaches
-   * is checked again.
-   */
+  /** Whether a layer compiles; an unused import is left to the linter. Only what a change affects is checked again. */
   async compiles(layer: string): Promise<boolean> {
     const lenient = ['--noUnusedLocals', 'false', '--noUnusedParameters', 'false'];
     const info = path.join(this.folder, `${layer}.tsbuildinfo`);
@@ -59,7 +56,7 @@ export class CopiedSources implements Disposable {
     ]);
   }
 
-  /** Brings the declarations that layers read of each other. */
+  /** Builds the declarations that layers read of each other. */
   async declare(): Promise<boolean> {
     return this.#run('typescript/bin/tsc', ['-b']);
   }
@@ -73,7 +70,7 @@ export class CopiedSources implements Disposable {
   async test(files: readonly string[], bail = 1): Promise<Verdict> {
     const report = path.join(this.folder, 'report.json');
     rmSync(report, { force: true });
-    // One worker: the layers are tried beside each other, and files of one process share what is loaded.
+    // One worker: the layers run in parallel, and files of one process share loaded modules.
     const fixed = [
       'run',
       '--config',

@@ -6,7 +6,7 @@ export interface FaultInFile extends Fault {
   readonly file: string;
 }
 
-/** The faults of a layer in the order in which they are tried: the kinds in turn, and of each one file after another. */
+/** The faults of a layer in the order they are tried: kinds in rotation, and for each kind one file after another. */
 export function drawFaults(root: string, layer: string, seed: number): FaultInFile[] {
   const files = globSync(`${layer}/**/*.{ts,tsx}`, { cwd: root })
     .filter((each) => !/\/dist\/|vite\.config/u.test(each))

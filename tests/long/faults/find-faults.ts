@@ -1,6 +1,6 @@
 import { parseSync, Visitor, type ESTree } from 'vite';
 
-/** A small fault of code: what stands from `start` to `end` of the file is written as `instead`. */
+/** A small code fault: the text from `start` to `end` of the file is replaced by `instead`. */
 export interface Fault {
   readonly kind: FaultKind;
   readonly start: number;
@@ -32,7 +32,7 @@ const opposites: Readonly<Record<string, string>> = {
   '!==': '===',
 };
 
-/** Every fault that can be made in a source, types and comments left out. */
+/** Every fault that can be made in a source, except in types and comments. */
 export function findFaults(file: string, text: string): Fault[] {
   const faults: Fault[] = [];
   const types = new Set<number>();
@@ -79,7 +79,7 @@ export function findFaults(file: string, text: string): Fault[] {
   return faults;
 }
 
-/** An entry of a list, with the comma that goes when it goes. */
+/** An entry of a list, with the comma that is removed with it. */
 function withComma(entries: readonly Span[], index: number): Span {
   const { start, end } = entries[index] ?? { start: 0, end: 0 };
   const next = entries[index + 1];

@@ -1,12 +1,12 @@
 import { existsSync, globSync, readFileSync } from 'node:fs';
 import path from 'node:path';
 
-/** How many imports may lie between a test and the source it is asked about. */
+/** Largest number of imports between a test and the source. */
 const steps = 6;
-/** Tests of the whole program, the gates and the slow ones are not asked: they would take minutes a fault. */
+/** Tests of the whole program, the gates and the slow tests are excluded: they would take minutes a fault. */
 const slow = /^tests\/(?:browser|long|gates|bench|faults)\//u;
 
-/** Finds the tests that import a source, nearest first, directly or through a few files between. */
+/** Finds the tests that import a source directly or through a few files, nearest first. */
 export function relatedTests(root: string): (source: string) => string[] {
   const importers = readImporters(root);
   return (source) => {
@@ -20,7 +20,7 @@ export function relatedTests(root: string): (source: string) => string[] {
   };
 }
 
-/** Of each file those that name it. */
+/** For each file, the files that import it. */
 function readImporters(root: string): Map<string, string[]> {
   const importers = new Map<string, string[]>();
   const files = globSync('{shared-calc,electron,renderer,tests}/**/*.{ts,tsx,html}', { cwd: root });

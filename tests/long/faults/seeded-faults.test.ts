@@ -7,19 +7,19 @@ import { drawFaults, type FaultInFile } from './draw-faults.ts';
 import { relatedTests } from './related-tests.ts';
 
 /*
- * Small faults are made in a copy of the sources, one at a time, and the tests that import the file are run: what
- * they do not see, nobody would. The same seed draws the same faults of the same sources.
+ * Inserts small faults in a copy of the sources, one at a time, and runs the tests that import the file: a fault they
+ * do not see would stay unnoticed. The same seed draws the same faults of the same sources.
  * APP_TEST_FAULTS: how many of each layer (12). APP_TEST_FAULT_SEED: which (1). APP_TEST_FAULT_LAYER: one layer only.
  */
 
 const root = fileURLToPath(new URL('../../..', import.meta.url));
 const sample = Number(process.env['APP_TEST_FAULTS'] ?? 12);
 const seed = Number(process.env['APP_TEST_FAULT_SEED'] ?? 1);
-/** No fault is begun after this; what was tried by then is judged. */
+/** No fault is started after this time; those tried by then are judged. */
 const longestMs = (sample / 12) * 7 * 60_000;
-/** For making the copy, ending the last fault and running its killers without a fault, on a busy machine too. */
+/** Time for making the copy, ending the last fault and running its killers without a fault, also on a busy machine. */
 const aroundMs = 15 * 60_000;
-/** The nearest tests see most faults; the others are asked where those see nothing. */
+/** The nearest tests see most faults; the others run only if those see nothing. */
 const nearest = 6;
 const most = 24;
 /** What those do not see of the page is asked of the whole page: what is read in every place and on every paper, and jobs from end to end. */
@@ -42,7 +42,7 @@ describe.concurrent('small faults in the code', () => {
     const { tried, unseen, killers, copy } = await tryFaults(layer);
     using _ = copy;
     const seen = tried - unseen.length;
-    // The list of what nobody saw is what this test is for, whether the floor holds or not.
+    // The list of unseen faults is the purpose of this test, whether the floor holds or not.
     process.stdout.write(
       [`${layer}: ${seen} of ${tried} faults seen (seed ${seed})`, ...unseen.map(describeFault), ''].join('\n'),
     );

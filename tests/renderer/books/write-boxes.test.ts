@@ -98,7 +98,7 @@ describe('writeBoxes', () => {
   });
 });
 
-/** Each text written by itself into what the one before left. */
+/** Writes each text by itself, on the result of the one before. */
 function oneByOne<Row extends BookRow>(table: BookTable<Row>, texts: readonly BoxText[]) {
   let now = records;
   const refused: RefusedBox[] = [];
@@ -115,7 +115,7 @@ function together<Row extends BookRow>(table: BookTable<Row>, texts: readonly Bo
   return done.ok ? { records: applyChange(records, done.value) } : { refused: done.fault };
 }
 
-/** Texts of every kind, some of which no field takes. */
+/** Texts of every kind, some of which no field accepts. */
 const someTexts = [
   '',
   '7',
@@ -132,7 +132,7 @@ const someTexts = [
   'x',
 ];
 
-/** Texts that are written otherwise together than one by one. */
+/** Texts whose result differs between together and one by one. */
 function unlike<Row extends BookRow>(table: BookTable<Row>): unknown {
   const made = table.add?.(context);
   const rows = [

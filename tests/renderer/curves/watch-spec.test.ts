@@ -8,7 +8,7 @@ const readings = [
 ];
 const band = { lowestC: 18, highestC: 27, driest: 75, dampest: 95 };
 
-/** A thin dashed line that stays under what was read. */
+/** A thin dashed line, drawn under the readings. */
 function limit(up: number) {
   return {
     ink: 'muted',

@@ -29,7 +29,7 @@ const t07: SectionFigures = {
   lamps: 3,
 };
 
-/** Noise of a billionth taken off. */
+/** Removes noise of a billionth. */
 function tidy(figure: number): number {
   return Math.round(figure * 1e6) / 1e6;
 }

@@ -17,7 +17,7 @@ import { after, issued, libraryJob } from '#tests/shared-calc/jobs/demo-jobs.ts'
 type Done = Result<Change, unknown>;
 type Act = (records: Records, of: Drawn) => Done;
 
-/** What an act needs that is drawn by chance. */
+/** Random input of an act. */
 interface Drawn {
   readonly count: number;
   readonly text: string;
@@ -26,7 +26,7 @@ interface Drawn {
 
 const on = DEMO_DAY;
 const job = 'J02';
-/** Another that is paid and waits for the shopping run. */
+/** Another paid job that waits for the shopping run. */
 const COPY = 'J03';
 
 function run<N extends ActName>(records: Records, name: N, input: ActInputs[N]): Done {
@@ -42,7 +42,7 @@ const newJob = {
   by: 'client',
 } as const;
 
-/** Every act of the jobs board, the Store, the shopping run and the quotes that is not *Issue*. */
+/** Every act of the jobs board, the Store, the shopping run and the quotes, except *Issue*. */
 const acts: Readonly<Record<string, Act>> = {
   'a new job': (records) => run(records, 'newJob', { ...newJob, sizes: [...newJob.sizes], writings: [] }),
   'a copy': (records) => run(records, 'copyJob', { job }),
@@ -158,7 +158,7 @@ describe('undo over the money places, in a real book', () => {
   });
 });
 
-/** A job that is paid and ordered, with a line of its own and packs by hand: every act finds something to do. */
+/** A paid and ordered job, with a one-off line and packs chosen by hand: every act has something to do. */
 function orderedLibrary(): Records {
   const steps: readonly ((records: Records) => Done)[] = [
     (records) => run(records, 'recordDeposit', { job, coins: 65_000, on }),

@@ -14,7 +14,7 @@ beforeAll(async () => {
 });
 afterAll(async () => served.close());
 
-/** Someone makes Q-0002 A cheaper behind the program's back. */
+/** Makes Q-0002 A cheaper directly in the file, outside the program. */
 function alterQuote(path: string): void {
   const book = new Database(path);
   const trigger = book.prepare("SELECT sql FROM sqlite_schema WHERE name = 'issued_quote_stays'").pluck().get();
@@ -34,7 +34,7 @@ async function on<T>(place: string, look: (page: Page) => Promise<T>, window?: P
   return seen;
 }
 
-/** Until what was asked for is on the page. */
+/** Waits until the requested content is on the page. */
 async function painted(page: Page): Promise<void> {
   await page.evaluate('new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done)))');
 }
@@ -59,7 +59,7 @@ const places = [
   'quotes/prices',
 ];
 
-/** Goes to a place of an open page and waits until it stands. */
+/** Goes to a view of an open page and waits until it is shown. */
 async function goTo(page: Page, place: string): Promise<void> {
   await page.evaluate(`location.hash = '#/${place}'`);
   await page.waitForFunction(`document.querySelector('main')?.textContent !== '' && location.hash === '#/${place}'`);

@@ -137,7 +137,7 @@ describe('a book without a job', () => {
   });
 });
 
-/** Each quiet place, and what stands there once it is ready. */
+/** Each of these views, and an element that shows it is ready. */
 const places = [
   ['tank-book', '.ag-cell.chosen'],
   ['material-book', '.ag-cell.chosen'],

@@ -14,9 +14,7 @@ import { pageDay } from '#tests/browser/served-book.ts';
 import { noneComplained, useServedBook } from '#tests/browser/use-served-book.ts';
 import { valueOf, withRecords } from '#tests/shared-calc/jobs/demo-jobs.ts';
 
-/*
- * Every paper of the page, read as it lies there. What must be read stands in `shown-papers/NAME.txt`.
- */
+/* Every paper of the page, read from the page. The expected text is in `shown-papers/NAME.txt`. */
 
 const papers: Readonly<Record<string, string>> = {
   survey: 'prepare/J02/cards/survey',
@@ -60,7 +58,7 @@ describe('what is read on the paper', () => {
 
 noneComplained(pages);
 
-/** Its words part by part, whatever they look like: a row of a table on one line, a paragraph or an entry on one. */
+/** Its words part by part, without regard to style: a table row is one line, and so is a paragraph or an entry. */
 async function wordsOf(part: Locator): Promise<string> {
   const found = await part.evaluate((root) => {
     const blocks = 'header, section, div, p, h2, h3, ul, ol, li, dl, dt, dd, table, tr, svg, text, figure, figcaption';
@@ -79,7 +77,7 @@ function onOneLine(text: string): string {
   return text.replaceAll(/\s+/g, ' ').trim();
 }
 
-/** Two tanks for a library, with a line of their own and a batch of leaves; reserves and a discount; a tank handed over. */
+/** Two tanks for a library, with a one-off line and a batch of leaves; reserves and a discount; a delivered tank. */
 function fillBook(file: string): void {
   const book = valueOf(openBook(file, { today: pageDay, backups: false }));
   const before = book.records();

@@ -14,9 +14,9 @@ import { noneComplained, useServedBook } from '#tests/browser/use-served-book.ts
 import { valueOf, withRecords } from '#tests/shared-calc/jobs/demo-jobs.ts';
 
 /*
- * Every place of the page over one book, read as a person reads it: rows cell by cell, entries of lists, fields with
- * what they hold. What must be read stands in `shown/PLACE.txt`, one row a line; where the first line is a number,
- * the place has so many rows, and the others stand among them in this order.
+ * Every view of the page over one book, read as a user reads it: rows cell by cell, entries of lists, fields with their
+ * content. The expected text is in `shown/PLACE.txt`, one row a line. If the first line is a number, the view has that
+ * many rows, and contains the other lines in this order.
  */
 
 const pages = useServedBook();
@@ -24,7 +24,7 @@ let page: Page;
 
 beforeAll(async () => {
   page = await pages.begin('jobs', addRecords);
-  // Long enough that a grid draws all its rows.
+  // High enough that a grid draws all its rows.
   await page.setViewportSize({ width: 2600, height: 7000 });
 });
 
@@ -40,7 +40,9 @@ describe('what is read', () => {
 
 noneComplained(pages);
 
-/** A paid job beside the first; on the first a kit from another maker; goods past their best day and good ones; tubs. */
+/**
+ * A second, paid job; on the first job a kit from another maker; goods past their best-before day and good ones; tubs.
+ */
 function addRecords(file: string): void {
   const book = valueOf(openBook(file, { today: pageDay, backups: false }));
   const before = book.records();
@@ -79,7 +81,7 @@ const added = {
   ],
 } as const;
 
-/** Rows cell by cell, entries of lists, and fields with what they hold. */
+/** Rows cell by cell, entries of lists, and fields with their content. */
 async function shown(): Promise<readonly string[]> {
   const main = page.getByRole('main');
   const rows = await main
@@ -101,7 +103,7 @@ function onOneLine(text: string): string {
   return text.replaceAll(/\s+/g, ' ').trim();
 }
 
-/** All of it; of a long place its count, and the rows that are asked for. */
+/** All rows; for a long view its count, and the requested rows. */
 function sought(read: readonly string[], [first = '', ...rows]: readonly string[]): readonly string[] {
   return /^\d+$/.test(first) ? [String(read.length), ...read.filter((row) => rows.includes(row))] : read;
 }

@@ -200,7 +200,7 @@ describe('an issued quote', () => {
   });
 });
 
-/** The demo with one job of so many sizes. */
+/** The demo with one job of this many sizes. */
 function manySizes(count: number): Records {
   const records = demoRecords();
   const tanks = [...records.tank.keys()];

@@ -10,7 +10,7 @@ export interface BookAtHand {
   readonly book: BookStore;
   readonly service: OwnService;
   readonly clock: OwnClock;
-  /** Until the service has answered all that was asked. */
+  /** Resolves when the service has answered every call. */
   readonly quiet: () => Promise<void>;
 }
 

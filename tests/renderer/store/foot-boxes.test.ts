@@ -14,7 +14,7 @@ beforeAll(async () => {
   atRest = await benchWith({});
 });
 
-/** The demo's bench once boxes of T07 have been written. */
+/** The demo's bench after cells of T07 have been written. */
 async function benchWith(texts: Readonly<Record<string, string>>) {
   const { bench } = await benchAtHand(demoRecords());
   bench.acts.write(Object.entries(texts).map(([row, text]) => ({ row, column: 'T07', text })));
@@ -23,7 +23,7 @@ async function benchWith(texts: Readonly<Record<string, string>>) {
   return opened;
 }
 
-/** The foot of T07, with what was counted in its column. */
+/** The foot of T07, with the flags counted in its column. */
 function footOfT07(counts: readonly (readonly [Loud, number])[] = [], { worked, shown } = atRest) {
   const scan = { byLine: new Map(), counts: new Map(counts) };
   const parts = { worked, faces: shown.faces(), column: 'T07', called: 'T07', scan };

@@ -1,10 +1,10 @@
 import type { Clock } from '#renderer/store/clock.ts';
 
-/** A clock that stands until it is told to go on. */
+/** A clock that moves only when a test moves it. */
 export interface OwnClock extends Clock {
-  /** Runs what is due soon, and what that asks for, until nothing is left. */
+  /** Runs everything that is scheduled soon, and what that schedules, until nothing is left. */
   readonly rest: () => void;
-  /** So many milliseconds pass. */
+  /** Moves the clock by this many milliseconds. */
   readonly pass: (ms: number) => void;
 }
 

@@ -11,7 +11,7 @@ import { failed, ok, type Result } from '#shared-calc/result.ts';
 import { fits } from '#renderer/store/pending-edits.ts';
 import { DEMO_DAY } from '#tests/demo-bench.ts';
 
-/** A book in memory behind the page's own bridge: it applies, refuses, undoes and tells as the real one does. */
+/** A book in memory behind the page's own bridge: it applies, refuses, undoes and notifies like the real one. */
 export interface OwnService {
   readonly bridge: Bridge;
   readonly records: () => Records;
@@ -19,11 +19,11 @@ export interface OwnService {
   /** Another window writes. */
   readonly elsewhere: (change: Change) => void;
   readonly die: () => void;
-  /** Answers again; as another opening of the same book where it was started anew. */
+  /** Answers again; with `anew`, as a restarted service that has reopened the same book. */
   readonly comeBack: (how?: { readonly anew: boolean }) => void;
-  /** Another book is laid open. */
+  /** Another book is opened. */
   readonly openOther: (records: Records) => void;
-  /** Prices of the next confirmations are off by so many coins. */
+  /** The prices of the next confirmations are wrong by this many coins. */
   readonly misprice: (coins: number) => void;
 }
 

@@ -14,7 +14,7 @@ function noted(tank: Tank, note: string): Change {
 
 const anyEdit = fc.record({ at: fc.nat(tanks.length - 1), note: fc.string({ minLength: 1 }) });
 
-/** Edits made one after the other, each on what those before it left. */
+/** Edits made one after the other, each on the result of those before it. */
 function madeOn(start: Records, edits: readonly { readonly at: number; readonly note: string }[]): readonly Change[] {
   let now = start;
   return edits.flatMap(({ at, note }) => {

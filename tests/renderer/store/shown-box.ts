@@ -5,7 +5,7 @@ export function box({ bench }: BenchAtHand, row: string, column: string): BoxVie
   return bench.view.peek().boxOf(row, column);
 }
 
-/** Words, figure, look, source and form of a box. */
+/** Words, figure, look, source and form of a cell. */
 export function shown(hand: BenchAtHand, row: string, column: string): readonly string[] {
   const { said = '', figure = '', look = '', source = '', form = '' } = box(hand, row, column) ?? {};
   return [said, figure, look, source, form];

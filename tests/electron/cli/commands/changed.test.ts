@@ -19,7 +19,7 @@ describe('changed', () => {
   });
 });
 
-/** Another margin in the first quote; the trigger that guards it is put back as it was. */
+/** Changes a margin in the first quote; the trigger that protects it is restored afterwards. */
 function alter(path: string): void {
   const db = new Database(path);
   const trigger = db.prepare("SELECT sql FROM sqlite_schema WHERE name = 'issued_quote_stays'").pluck().get();

@@ -24,7 +24,7 @@ const Paper = z.object({
   cautions: z.array(z.object({ about: z.string(), says: z.string(), decides: z.string() })),
 });
 
-/** Labels wait for a batch that is written down. */
+/** Labels need a recorded batch. */
 const ofJob = paperKinds.map(({ kind }) => kind).filter((kind) => kind !== 'labels');
 
 describe('papers', () => {

@@ -58,7 +58,7 @@ const jobs: readonly BusyJob[] = [
   },
 ];
 
-/** The demo with four jobs on their way (J02 to J05), some tubs, and what five more jobs took. */
+/** The demo with four jobs under way (J02 to J05), some tubs, and what five more jobs used. */
 export function busyBook(): Records {
   let records = demoRecords();
   for (const job of jobs) records = withJob(records, job);

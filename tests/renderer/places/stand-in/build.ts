@@ -5,7 +5,7 @@ import config from '#renderer/vite.config.ts';
 import { toRecordLists } from '#shared-calc/contract/record-lists.ts';
 import { demoDay, demoRecords } from '#tests/renderer/demo-records.ts';
 
-/** Builds the quiet places over books held in the page alone, and gives the folder they stand in; each test its own. */
+/** Builds the book views over books that exist only in the page, and returns their folder; each test has its own. */
 export async function buildStandIn(name: string): Promise<string> {
   const root = fileURLToPath(new URL('.', import.meta.url));
   const outDir = fileURLToPath(new URL(`../../../browser/screens/${name}`, import.meta.url));

@@ -17,7 +17,7 @@ import { openPageStore } from '#renderer/store/page-store.ts';
 import { workshopOf } from '#shared-calc/records/workshop-of.ts';
 import { standInService } from './stand-in-service.ts';
 
-/** The quiet places over a book that lives in this page alone; `?plain` is one without prices and jobs. */
+/** The book views over a book that exists only in this page; `?plain` is one without prices and jobs. */
 const file = location.search === '?plain' ? './plain.json' : './demo.json';
 const data: unknown = await (await fetch(file)).json();
 const opened = await openPageStore(standInService(data), pageClock());

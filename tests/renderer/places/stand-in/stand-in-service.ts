@@ -12,7 +12,7 @@ const Book = z.strictObject({ today: z.string(), lists: RecordListsSchema });
 
 type Answers = { readonly [C in Channel]?: (input: unknown) => Result<unknown, Refusal> };
 
-/** A book that lives in this page alone, behind the page's own door. */
+/** A book that exists only in this page, behind the page's own bridge. */
 export function standInService(data: unknown): Bridge {
   const { today, lists } = Book.parse(data);
   let records: Records = fromRecordLists(lists);
@@ -62,7 +62,7 @@ export function standInService(data: unknown): Bridge {
   };
 }
 
-/** What is asked of files is only told back. */
+/** File channels only echo their input. */
 function fileAnswers(info: () => BookInfo): Answers {
   return {
     'file.recent': () => ok({ paths: ['/books/Withy Street.loamwright', '/books/Other.loamwright'] }),

@@ -9,7 +9,7 @@ import { toRecordLists } from '#shared-calc/contract/record-lists.ts';
 import { DEMO_DAY } from '#tests/demo-bench.ts';
 import { busyBook } from '#tests/renderer/places/prepare/busy-book.ts';
 
-/** Builds the places of preparing over a busy book held in the page alone, and gives the folder they stand in. */
+/** Builds the views of preparing over a busy book that exists only in the page, and returns their folder. */
 export async function buildPreparePages(): Promise<string> {
   const root = fileURLToPath(new URL('.', import.meta.url));
   const outDir = mkdtempSync(join(tmpdir(), 'loamwright-prepare-'));

@@ -14,7 +14,7 @@ import { fromRecordLists, RecordListsSchema } from '#shared-calc/contract/record
 import { applyChange, invertChange, isEmptyChange, type Change } from '#shared-calc/records/change.ts';
 import { workshopOf } from '#shared-calc/records/workshop-of.ts';
 
-/** The places of preparing over a book that lives in this page alone. */
+/** The views of preparing over a book that exists only in this page. */
 const answer: unknown = await (await fetch('./book.json')).json();
 const { today, lists } = answer as { readonly today: string; readonly lists: unknown };
 const records = signal(fromRecordLists(RecordListsSchema.parse(lists)));
