@@ -100,7 +100,7 @@ describe('the demo workshop', () => {
     const points = parse(await savedBench());
     await walkTo('Workshop');
     await page.getByLabel('Decimal sign').selectOption('comma');
-    await stored(page, 'decimal comma');
+    await stored(page, 'decimal sign of the workshop');
     await backOnBench();
     await goTo(page, 'Oak leaves, dry', 'T07');
     const shown = await figures(page, 'Oak leaves, dry', sizes);
