@@ -35,7 +35,7 @@ process.exitCode = failed > 0 ? 1 : 0;
 
 /** Builds the page that the tests of host and page load. */
 function buildPage(): Count {
-  const wanted = runs('tests/browser') || runs('tests/electron');
+  const wanted = runs('tests/browser') || runs('tests/electron') || runs('tests/renderer');
   if (!wanted || !existsSync(path.join(root, 'renderer/vite.config.ts'))) return nothing;
   const built = runTool('vite/bin/vite.js', ['build', '--config', 'renderer/vite.config.ts', '--logLevel', 'warn']);
   if (built === 0) return nothing;

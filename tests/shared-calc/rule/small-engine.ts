@@ -42,6 +42,7 @@ class GeneralFunctions extends FunctionPlugin {
 
 /** An engine that knows the general sums, with one row of boxes: A1, B1, ... */
 export function smallEngine(boxes: readonly (Scalar | undefined)[]): HyperFormula {
+  const others = new Set([...sums.keys()].flatMap((name) => HyperFormula.getFunctionPlugin(name) ?? []));
   HyperFormula.registerFunctionPlugin(GeneralFunctions, {
     enGB: Object.fromEntries([...sums.keys()].map((name) => [name, name])),
   });
@@ -49,10 +50,14 @@ export function smallEngine(boxes: readonly (Scalar | undefined)[]): HyperFormul
     if (box === undefined) return '=LW_MISSING()';
     return typeof box === 'string' ? `="${box}"` : box;
   });
-  return HyperFormula.buildFromArray([row], {
+  const engine = HyperFormula.buildFromArray([row], {
     licenseKey: 'gpl-v3',
     smartRounding: false,
     caseSensitive: true,
     accentSensitive: true,
   });
+  // Functions are the engine's for the whole process: the program's own come back for the next test.
+  HyperFormula.unregisterFunctionPlugin(GeneralFunctions);
+  for (const plugin of others) HyperFormula.registerFunctionPlugin(plugin);
+  return engine;
 }
