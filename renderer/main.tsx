@@ -7,7 +7,7 @@ import type { PageView } from './frame/page-view.ts';
 import { readRoute } from './frame/place-route.ts';
 import { wearTheme } from './look/wear-theme.ts';
 import { mountPage } from './mount-page.tsx';
-import { keptTheme } from './places/workshop/kept-theme.ts';
+import { storedTheme } from './places/workshop/stored-theme.ts';
 import { pageClock } from './store/clock.ts';
 import { openPageStore } from './store/page-store.ts';
 
@@ -25,7 +25,7 @@ function pageWithoutBook(bridge: Bridge, says: string): PageView {
   };
 }
 
-wearTheme(document.documentElement, keptTheme(window));
+wearTheme(document.documentElement, storedTheme(window));
 const bridge = openBridge(window);
 const { place } = readRoute(location.hash);
 const showsBench = place === 'bench' || place === 'needs';

@@ -7,7 +7,7 @@ import { placeOver, settleFile } from './settle-file.ts';
 import { storing } from './storage-fault.ts';
 
 /** Number of daily backups that are kept. Backups made before a migration are never deleted. */
-export const keptDays = 14;
+export const daysMemo = 14;
 
 export interface Backup {
   readonly file: string;
@@ -37,7 +37,7 @@ export function backUpForDay(
     const file = backupFile(bookPath, day);
     if (existsSync(file)) return ok(undefined);
     writeBackup(db, file);
-    for (const old of listBackups(bookPath).filter(isDaily).slice(keptDays)) rmSync(old.file, { force: true });
+    for (const old of listBackups(bookPath).filter(isDaily).slice(daysMemo)) rmSync(old.file, { force: true });
     return ok(file);
   });
 }

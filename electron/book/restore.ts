@@ -67,7 +67,7 @@ export function restoreChange(
   present: Records,
   backup: Records,
 ): { readonly change: Change; readonly kept: readonly RecordName[] } {
-  const kept = findKept(present, backup);
+  const kept = recordsToKeep(present, backup);
   const wanted = mapKinds<Readonly<Record<RecordKind, Map<string, unknown>>>>(
     (kind) => new Map<string, unknown>(backup[kind]),
   );
@@ -84,7 +84,7 @@ export function restoreChange(
 }
 
 /** Issued quotes that the backup does not have, and everything they refer to. */
-function findKept(present: Records, backup: Records): readonly RecordName[] {
+function recordsToKeep(present: Records, backup: Records): readonly RecordName[] {
   const isMissing = ({ kind, id }: RecordName) => present[kind].has(id) && !backup[kind].has(id);
   const quotes = [...present.issuedQuote.keys()].map((id): RecordName => ({ kind: 'issuedQuote', id }));
   const needed = quotes.flatMap((quote) => meantRecords(present, quote));

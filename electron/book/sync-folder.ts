@@ -18,7 +18,7 @@ const hiddenMarker = /^\.(st(folder|ignore|versions)$|.*sync|\w*box(\.|$))/i;
 export function syncFolderOf(path: string): SyncFolder | undefined {
   const file = resolve(path);
   const conflictCopies = listFolder(dirname(file)).filter((name) => isConflictCopy(file, name));
-  const folders = foldersAbove(file).filter(isKeptAlike);
+  const folders = foldersAbove(file).filter(isStoredAlike);
   return conflictCopies.length + folders.length > 0 ? { conflictCopies, folders } : undefined;
 }
 
@@ -35,7 +35,7 @@ function foldersAbove(file: string): readonly string[] {
   return folder === file ? [] : [folder, ...foldersAbove(folder)];
 }
 
-function isKeptAlike(folder: string): boolean {
+function isStoredAlike(folder: string): boolean {
   return spokenName.test(basename(folder)) || listFolder(folder).some((name) => hiddenMarker.test(name));
 }
 

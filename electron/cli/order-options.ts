@@ -1,4 +1,4 @@
-import { keptText } from '#shared-calc/recipe/kept-text.ts';
+import { storedText } from '#shared-calc/recipe/stored-text.ts';
 import { workshopOf } from '#shared-calc/records/workshop-of.ts';
 import { sayBoxFault } from '#shared-calc/words/say-box-cause.ts';
 import type { Derived } from '#shared-calc/derive/derived.ts';
@@ -144,7 +144,7 @@ function writeOver(given: Arguments, order: Order, { records, lines }: Derived):
 function keep(one: Written, recipe: string, records: Records): Result<Written, string> {
   const line = [...records.line.values()].find((each) => each.recipe === recipe && each.name === one.line);
   if (!line) return ok(one);
-  const kept = keptText(one.text, line, workshopOf(records).decimalComma);
+  const kept = storedText(one.text, line, workshopOf(records).decimalComma);
   return kept.ok ? ok({ ...one, text: kept.value }) : failed(`${one.line}: ${sayBoxFault(kept.fault, one.line)}`);
 }
 

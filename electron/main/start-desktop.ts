@@ -28,7 +28,7 @@ export async function startDesktop(): Promise<void> {
   const asked = waitForFiles();
   await app.whenReady();
   const windows: BrowserWindow[] = [];
-  const service = openAskedBook(asked.first(), (news) => tellPages(windows, news));
+  const service = openRequestedBook(asked.first(), (news) => tellPages(windows, news));
   if (!service) return app.quit();
   app.on('will-quit', service.close);
   await showPage(service, windows, asked);
@@ -80,7 +80,7 @@ function tellPages(windows: readonly BrowserWindow[], news: News): void {
 }
 
 /** Opens the requested book. A book that cannot be opened is not changed, and the user can choose another. */
-function openAskedBook(asked: string | undefined, onNews: (news: News) => void): Service | undefined {
+function openRequestedBook(asked: string | undefined, onNews: (news: News) => void): Service | undefined {
   const files = userFiles();
   const log = openFaultLog(files.log, () => new Date().toISOString());
   let path: string | undefined = bookToOpen(asked, files.recent);

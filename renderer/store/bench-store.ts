@@ -65,9 +65,9 @@ const emptyView: BenchView = {
 
 export function openBenchStore(parts: BenchParts): BenchStore {
   const { book, clock } = parts;
-  const keptDisplay = memo<Display>();
+  const displayMemo = memo<Display>();
   const display = computed(() =>
-    keptDisplay([book.records.value.workshop], () => displayOf(workshopOf(book.records.value))),
+    displayMemo([book.records.value.workshop], () => displayOf(workshopOf(book.records.value))),
   );
   const session = openBenchSession({ book, clock, display, later: parts.later });
   const chosen = signal<BoxPlace | undefined>(undefined);
@@ -107,10 +107,10 @@ export function openBenchStore(parts: BenchParts): BenchStore {
 }
 
 function sizesIn(view: ReadonlySignal<BenchView>): ReadonlySignal<readonly string[]> {
-  const keptSizes = memo<readonly string[]>();
+  const sizesMemo = memo<readonly string[]>();
   return computed(() => {
     const keys = view.value.columns.map((head) => head.key);
-    return keptSizes(keys, () => keys);
+    return sizesMemo(keys, () => keys);
   });
 }
 

@@ -48,9 +48,9 @@ export function showBench({ worked, display, clock }: ShowParts): ShownBench {
   const folds = signal<Folds>(noFolds);
   const scanned = signal(0);
   const scans = benchScans(worked, clock, () => (scanned.value += 1));
-  const keptFaces = memo<LineFaces>();
+  const facesMemo = memo<LineFaces>();
   const faces = () =>
-    keptFaces([worked.source().lines, display.value], () => lineFaces(worked.source().lines, display.value));
+    facesMemo([worked.source().lines, display.value], () => lineFaces(worked.source().lines, display.value));
   const parts: Parts = {
     worked,
     scans,

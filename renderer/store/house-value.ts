@@ -62,7 +62,7 @@ function mayDo(box: Box, { worked, face }: HouseParts): Pick<HouseView, 'canGoBa
 
 function lineEffects(bench: Bench, { worked, column, face, faces }: HouseParts): readonly EffectView[] {
   const effects: EffectView[] = [];
-  const main = faces.all.filter(({ line }) => line.name !== face.line.name && isTold(line));
+  const main = faces.all.filter(({ line }) => line.name !== face.line.name && isListed(line));
   for (const each of main) {
     const now = figureOf(worked.bench(), column.key, each, faces);
     const then = figureOf(bench, column.key, each, faces);
@@ -75,7 +75,7 @@ function lineEffects(bench: Bench, { worked, column, face, faces }: HouseParts):
 }
 
 /** Lines that count in needs and mass, and lines a builder looks at first. */
-function isTold({ role, shownFirst }: LineFace['line']): boolean {
+function isListed({ role, shownFirst }: LineFace['line']): boolean {
   return shownFirst && (role === 'need' || role === 'worked');
 }
 

@@ -1,4 +1,4 @@
-import { keepOpenJob } from './kept-job.ts';
+import { rememberOpenJob } from './remembered-job.ts';
 import { computed, type ReadonlySignal } from '@preact/signals';
 import type { PageStore } from './page-store.ts';
 import type { BookStore } from './book-store.ts';
@@ -26,7 +26,7 @@ export function jobApi(store: PageStore): JobApi {
     return opened?.job ?? book.records.value.issuedQuote.get(opened?.id ?? '')?.job;
   });
   const api = { ...book, job, openJob: bench.open };
-  keepOpenJob(api);
+  rememberOpenJob(api);
   made.set(store, api);
   return api;
 }

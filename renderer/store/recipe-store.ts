@@ -43,12 +43,12 @@ export function openRecipeStore({ book, clock, display }: RecipeParts): RecipeSt
   const wanted = signal<string | undefined>(undefined);
   const reference = signal<string | undefined>(undefined);
   const chosen = signal<string | undefined>(undefined);
-  const keptFaces = memo<LineFaces>();
+  const facesMemo = memo<LineFaces>();
   const records = book.records;
   const recipe = computed(() => records.value.recipe.get(wanted.value ?? '') ?? firstOf(records.value.recipe));
   const lines = computed(() => book.derived.value.lines(recipe.value?.id ?? ''));
   const tank = computed(() => records.value.tank.get(reference.value ?? '') ?? referenceTank(records.value));
-  const faces = computed(() => keptFaces([lines.value, display.value], () => lineFaces(lines.value, display.value)));
+  const faces = computed(() => facesMemo([lines.value, display.value], () => lineFaces(lines.value, display.value)));
   const bench = recipeBench(clock);
   const priced = memo<Priced>();
   const source = computed(() => {

@@ -2,7 +2,7 @@ import { z } from 'zod';
 import { houseLessons, plantLesson } from '#shared-calc/derive/house-lessons.ts';
 import { PLANTS_LOST } from '#shared-calc/derive/job-took.ts';
 import { findJob, freeId } from '#shared-calc/jobs/find-job.ts';
-import { SIGNED, watchLines, watchMeasures, watchOf } from '#shared-calc/prepare/kept-watch.ts';
+import { SIGNED, watchLines, watchMeasures, watchOf } from '#shared-calc/prepare/saved-watch.ts';
 import { readWatchLog } from '#shared-calc/prepare/watch-log.ts';
 import { watchReport, type WatchBand } from '#shared-calc/prepare/watch.ts';
 import { cleanNoise } from '#shared-calc/quantity/write-figure.ts';

@@ -7,7 +7,7 @@ import { nearestName } from '#shared-calc/rule/nearest.ts';
 import type { JobFault } from './job-fault.ts';
 import { keysOf, textsOf, type JobSheet, type SheetColumn, type Written, type WrittenByLine } from './job-sheet.ts';
 import type { Writing } from './read-writing.ts';
-import { keptText } from '#shared-calc/recipe/kept-text.ts';
+import { storedText } from '#shared-calc/recipe/stored-text.ts';
 
 interface Over {
   /** The lines of the sheet's recipe. */
@@ -27,7 +27,7 @@ export function writeOver(
 ): Result<JobSheet, JobFault> {
   const nowhere = findNowhere(sheet, typed, lines);
   if (nowhere) return failed(nowhere);
-  const kept = keptWritings(typed, lines, decimalComma);
+  const kept = writingsToKeep(typed, lines, decimalComma);
   if (!kept.ok) return kept;
   const writings = kept.value;
   const of = (column: string | undefined) => writings.filter((each) => each.column === column);
@@ -105,7 +105,7 @@ function cyclesIn(column: SheetColumn, whole: WrittenByLine, { lines, reader }: 
 }
 
 /** What to write over as the book stores it: figures with a decimal point, whatever sign the workshop uses. */
-function keptWritings(
+function writingsToKeep(
   writings: readonly Writing[],
   lines: readonly Line[],
   decimalComma: boolean,
@@ -113,7 +113,7 @@ function keptWritings(
   const kept: Writing[] = [];
   for (const writing of writings) {
     const line = lines.find((each) => each.name === writing.line);
-    const text = line && writing.text !== undefined ? keptText(writing.text, line, decimalComma) : ok(writing.text);
+    const text = line && writing.text !== undefined ? storedText(writing.text, line, decimalComma) : ok(writing.text);
     if (!text.ok)
       return failed({ kind: 'unreadable', line: writing.line, text: writing.text ?? '', fault: text.fault });
     kept.push({ ...writing, text: text.value });

@@ -2,11 +2,11 @@ import type { Day } from '#shared-calc/calendar/day.ts';
 import type { StepCaution } from '#shared-calc/prepare/cautions.ts';
 import type { PrepPlan } from '#shared-calc/prepare/prep-plan.ts';
 import { cautionsOf } from '#shared-calc/prepare/step-cautions.ts';
-import { stepWords, type ToldStep } from './step-words.ts';
+import { stepWords, type AnnouncedStep } from './step-words.ts';
 
 /** One day's act of a prep plan. */
 export interface PrepRow {
-  readonly step: ToldStep;
+  readonly step: AnnouncedStep;
   /** `Order plants`, `Plants in, to quarantine`. */
   readonly act: string;
   readonly date: Day;
@@ -41,12 +41,12 @@ export function prepRows(plan: PrepPlan): readonly PrepRow[] {
   return [...rows, handover].toSorted((one, other) => (one.date < other.date ? -1 : Number(one.date > other.date)));
 }
 
-function orderRow(plan: PrepPlan, step: ToldStep, date: Day): PrepRow {
+function orderRow(plan: PrepPlan, step: AnnouncedStep, date: Day): PrepRow {
   const decides = plan.decides.first === step && plan.decides.ordered;
   return { step, act: stepWords[step].order ?? stepWords[step].done, date, is: 'order', decides, cautions: [] };
 }
 
-const cautionNames: Readonly<Record<ToldStep, readonly string[]>> = {
+const cautionNames: Readonly<Record<AnnouncedStep, readonly string[]>> = {
   tank: ['tank'],
   panel: ['foam and sealant'],
   hardscape: ['leaves and wood'],

@@ -1,6 +1,6 @@
 import type { PrepStepName } from '#shared-calc/prepare/prep-steps.ts';
 
-export type ToldStep = PrepStepName | 'hardscape' | 'handover';
+export type AnnouncedStep = PrepStepName | 'hardscape' | 'handover';
 
 interface StepWords {
   /** The act on the last day to order; none if nothing is ordered. */
@@ -10,7 +10,7 @@ interface StepWords {
 }
 
 /** Steps of a prep plan in the builder's words, the same for page, paper and calendar. */
-export const stepWords: Readonly<Record<ToldStep, StepWords>> = {
+export const stepWords: Readonly<Record<AnnouncedStep, StepWords>> = {
   tank: { order: 'Order the tank', done: 'Tank in' },
   panel: { done: 'Glue the background' },
   hardscape: { order: 'Order wood, cork and sealant', done: 'Wood, cork and sealant in' },

@@ -1,18 +1,18 @@
 import { shownUnit, type Display } from '#shared-calc/quantity/shown-unit.ts';
 import { readFigure, tidyText } from '#shared-calc/quantity/read-figure.ts';
 import { findUnit } from '#shared-calc/quantity/unit.ts';
-import { keptText } from './kept-text.ts';
+import { storedText } from './stored-text.ts';
 import type { Line } from '#shared-calc/records/records.ts';
 import { boxFigure, shownUnitWords } from '#shared-calc/quantity/figure-words.ts';
 
-interface KeptCell {
+interface StoredCell {
   readonly text: string;
   /** The parsed rule, if the text is a rule. */
   readonly rule?: object | undefined;
 }
 
 /** The text that an editor opens with: the stored text, with the workshop's decimal sign in a figure. */
-export function entryText({ text, rule }: KeptCell, { decimalComma }: Display): string {
+export function entryText({ text, rule }: StoredCell, { decimalComma }: Display): string {
   if (rule || !decimalComma) return text;
   return text.replace(/\d[\d,]*\.\d+/, (number) => number.replaceAll(',', '').replace('.', ','));
 }
@@ -29,7 +29,7 @@ export function writtenText(typed: string, line: Line, display: Display): string
   const shown = shownUnit(line.unit, display);
   const comma = display.decimalComma ?? false;
   if (!readFigure(text, { unit: shown, decimalComma: comma }).ok) return text;
-  const kept = keptText(text, { unit: shown }, comma);
+  const kept = storedText(text, { unit: shown }, comma);
   const plain = kept.ok ? kept.value : text;
   const isBare = bare.test(tidyText(plain));
   return isBare && takesUnit(shown) ? `${plain}\u0020${shown}` : plain;
@@ -37,7 +37,7 @@ export function writtenText(typed: string, line: Line, display: Display): string
 
 /** True if the text is ambiguous: `1.234` may be a decimal or thousands. */
 export function hasTwoReadings(typed: string, line: Line, { decimalComma = false }: Display): boolean {
-  return !keptText(typed, line, decimalComma).ok;
+  return !storedText(typed, line, decimalComma).ok;
 }
 
 function takesUnit(unit: string): boolean {

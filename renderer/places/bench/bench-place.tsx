@@ -19,7 +19,7 @@ import '#renderer/books/books.css';
 /** The size bench: a job's sizes side by side, or a quote as it was issued; `#/bench/J01`, `#/bench/Q-0027A`. */
 export function benchPlace(store: PageStore): (route: Route) => PlaceView {
   const { bench } = store;
-  const keptOptions = memo<readonly string[]>();
+  const optionsMemo = memo<readonly string[]>();
   const stand = (grid: BenchController | null) => {
     store.strips.current = grid;
   };
@@ -39,7 +39,7 @@ export function benchPlace(store: PageStore): (route: Route) => PlaceView {
         </>
       ),
       sidePanel: <FollowedPanel panel={bench.panel} turn={bench.panelTurn} acts={bench.panelActs} />,
-      find: findOn(store, keptOptions),
+      find: findOn(store, optionsMemo),
     };
   };
 }
@@ -108,13 +108,13 @@ function chosenColumn({ bench }: PageStore): string {
 
 const titles = places.map((each) => each.title);
 
-function findOn({ bench, strips }: PageStore, keptOptions: ReturnType<typeof memo<readonly string[]>>): FindView {
+function findOn({ bench, strips }: PageStore, optionsMemo: ReturnType<typeof memo<readonly string[]>>): FindView {
   const faces = bench.opened.value?.shown.faces();
   const keys = bench.sizes.value;
   return {
     label: 'Find a line, a tank or a place',
     placeholder: 'Find a line',
-    options: keptOptions([faces, keys], () => [
+    options: optionsMemo([faces, keys], () => [
       ...new Set([...(faces?.all ?? []).map((face) => face.label), ...keys, ...titles]),
     ]),
     go: (words) => {

@@ -13,7 +13,7 @@ import type { FieldContext } from '#shared-calc/records/field-text.ts';
 import { calledOf } from '#shared-calc/fields/record-fields.ts';
 import type { Tank } from '#shared-calc/records/records.ts';
 import { ok } from '#shared-calc/result.ts';
-import { askedMeasures, emptyTank, isOutside, readNewTank, type NewTankTexts } from './new-tank.ts';
+import { typedMeasures, emptyTank, isOutside, readNewTank, type NewTankTexts } from './new-tank.ts';
 import css from './bench-place.module.css';
 import { said } from '#shared-calc/words/say-entry-fault.ts';
 
@@ -133,7 +133,7 @@ function Measures({ texts, put, display }: MeasureParts) {
         {isOut && (
           <OutsideFields shape={shape} texts={outside} write={(next) => put({ outside: next })} display={display} />
         )}
-        {askedMeasures(texts).map((key) => (
+        {typedMeasures(texts).map((key) => (
           <TextField
             key={key}
             label={calledOf('tank', key)}

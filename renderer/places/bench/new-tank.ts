@@ -45,7 +45,7 @@ const fromOutside: readonly string[] = [
 ];
 
 /** The measurements to ask for a tank of this shape. */
-export function askedMeasures(texts: Pick<NewTankTexts, 'shape' | 'measured'>): readonly string[] {
+export function typedMeasures(texts: Pick<NewTankTexts, 'shape' | 'measured'>): readonly string[] {
   const outside = isOutside(texts);
   return tankMeasures.filter((key) => isMeasured(texts.shape, key) && !(outside && fromOutside.includes(key)));
 }
@@ -78,7 +78,7 @@ function outsideTank(tank: Tank, { outside }: NewTankTexts, display: Display): R
 
 function withMeasures(tank: Tank, texts: NewTankTexts, context: FieldContext): Result<Tank, string> {
   let next = tank;
-  for (const key of askedMeasures(texts)) {
+  for (const key of typedMeasures(texts)) {
     const read = putField({ kind: 'tank', record: next, key, text: texts.inside[key] ?? '' }, context);
     if (!read.ok) return failed(sayFieldFault(read.fault));
     next = read.value;

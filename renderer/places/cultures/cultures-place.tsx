@@ -3,7 +3,7 @@ import { contextNow } from '#renderer/books/book-api.ts';
 import type { FindView, PlaceView } from '#renderer/frame/page-view.ts';
 import { writeRoute, type Route } from '#renderer/frame/place-route.ts';
 import { EmptyNote } from '#renderer/kit/empty-note.tsx';
-import { keptNumber } from '#renderer/store/kept-number.ts';
+import { storedNumber } from '#renderer/store/stored-number.ts';
 import type { JobApi } from '#renderer/store/job-api.ts';
 import type { CultureKind } from '#shared-calc/records/records.ts';
 import type { CultureState } from './culture-state.ts';
@@ -15,7 +15,7 @@ const USUAL_FLIES = 0;
 
 /** The culture board: tubs by kind, what the jobs use of them and when, and what cannot be ready in time. */
 export function culturesPlace(api: JobApi): (route: Route) => PlaceView {
-  const kept = keptNumber(window, 'flies a week', USUAL_FLIES);
+  const kept = storedNumber(window, 'flies a week', USUAL_FLIES);
   const flies = signal(kept.read());
   const state: CultureState = {
     api,

@@ -31,7 +31,7 @@ export const noWishes: Wishes = {
 };
 
 /** A first message as the act's input, or what cannot be parsed. */
-export function askedJob(
+export function typedJob(
   records: Pick<Records, 'tank'>,
   { sizes: sizesText, handover: dayText, ...words }: Wishes,
   today: Day,

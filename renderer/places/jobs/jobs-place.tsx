@@ -12,7 +12,7 @@ import { Board } from './board.tsx';
 import { JobCard } from './job-card.tsx';
 import { JobNeedsPaper, JobPickListPaper } from './job-papers.tsx';
 import { needsListAct, pickListAct } from './job-lists.ts';
-import { KeptOpen } from '#renderer/kit/kept-open.tsx';
+import { OpenedJob } from '#renderer/kit/opened-job.tsx';
 import type { JobApi } from '#renderer/store/job-api.ts';
 import { NewJobDialog } from './new-job-dialog.tsx';
 import { jobName } from '#shared-calc/jobs/find-job.ts';
@@ -77,7 +77,7 @@ function boardView(board: Board, job: Job | undefined, context: BookContext): Pl
             {records.job.size === 0 ? 'There is no job yet. Make the first.' : 'Open a job to see its card.'}
           </EmptyNote>
         )}
-        {job && <KeptOpen api={api} job={job.id} />}
+        {job && <OpenedJob api={api} job={job.id} />}
         {asking.value && <NewJobDialog api={api} close={() => (asking.value = false)} />}
       </div>
     ),

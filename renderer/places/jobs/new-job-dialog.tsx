@@ -4,7 +4,7 @@ import { contextNow } from '#renderer/books/book-api.ts';
 import { ChoiceField, TextField, Fields } from '#renderer/kit/field.tsx';
 import type { JobApi } from '#renderer/store/job-api.ts';
 import { AskDialog } from '#renderer/kit/ask-dialog.tsx';
-import { askedJob, noWishes, type Wishes } from './asked-job.ts';
+import { typedJob, noWishes, type Wishes } from './asked-job.ts';
 
 interface SheetParts {
   readonly api: JobApi;
@@ -28,7 +28,7 @@ export function NewJobDialog({ api, close }: SheetParts) {
   const [wishes, setWishes] = useState<Wishes>({ ...noWishes, recipe: recipes[0]?.value ?? '' });
   const [wrong, setWrong] = useState<string>();
   const make = () => {
-    const asked = askedJob(records, wishes, today);
+    const asked = typedJob(records, wishes, today);
     const refused = asked.ok ? api.doAct('newJob', asked.value, (change) => openMade(api, change)) : asked.fault;
     setWrong(refused);
     return refused === undefined;

@@ -48,7 +48,7 @@ interface Refusal {
 export function needsPlace(api: NeedsApi): (route: Route) => PlaceView {
   const fromStore = signal(true);
   const turn = () => (fromStore.value = !fromStore.value);
-  const keptNeeds = memo<Result<NeedsView, Refusal>>();
+  const needsMemo = memo<Result<NeedsView, Refusal>>();
   return ({ rest: [asked] }) => {
     const context = contextNow(api);
     const opened = api.opened.value;
@@ -62,7 +62,7 @@ export function needsPlace(api: NeedsApi): (route: Route) => PlaceView {
     const { records, today } = context;
     const from = [version.value, worked, records.stockEntry, records.margin, today, fromStore.value, columns, pricing];
     if (worked.isBehind()) return emptyPlace(title, <EmptyNote>Working</EmptyNote>);
-    const needs = keptNeeds(from, () => {
+    const needs = needsMemo(from, () => {
       const stock = fromStore.value ? storeOf(context, job) : NO_STOCK;
       const list = needsView({ bench: worked.bench(), columns, pricing, stock, margins: records.margin });
       return list.ok ? list : failed({ fault: list.fault, says: sayOrderFault(list.fault, calledByLines(source)) });

@@ -16,7 +16,7 @@ import { writePrepare } from '#renderer/frame/prepare-route.ts';
 import { Button, Buttons } from '#renderer/kit/button.tsx';
 import { EmptyNote } from '#renderer/kit/empty-note.tsx';
 import { Fault } from '#renderer/kit/note.tsx';
-import type { AskedTreatment } from './treatment-texts.ts';
+import type { TreatmentWish } from './treatment-texts.ts';
 import css from './prepare.module.css';
 import { said } from '#shared-calc/words/say-entry-fault.ts';
 
@@ -31,7 +31,7 @@ interface BatchTexts {
 
 interface BatchFormParts {
   readonly view: PartView;
-  readonly asked: AskedTreatment | undefined;
+  readonly asked: TreatmentWish | undefined;
   readonly moistened: boolean;
 }
 
@@ -112,7 +112,7 @@ function BatchEntries({ view, asked, materials, texts, set, write }: EntriesPart
 }
 
 /** Litres of one batch; all batches are equal. */
-function loadOf(asked: AskedTreatment | undefined): number | undefined {
+function loadOf(asked: TreatmentWish | undefined): number | undefined {
   if (!asked?.chosen.plan.ok) return undefined;
   return asked.leavesL / asked.chosen.plan.value.batches;
 }

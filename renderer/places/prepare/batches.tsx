@@ -6,12 +6,12 @@ import type { PartView } from './part-view.ts';
 import { writePrepare } from '#renderer/frame/prepare-route.ts';
 import { EmptyNote } from '#renderer/kit/empty-note.tsx';
 import { Link } from '#renderer/kit/link.tsx';
-import type { AskedTreatment } from './treatment-texts.ts';
+import type { TreatmentWish } from './treatment-texts.ts';
 import css from './prepare.module.css';
 
 interface BatchesParts {
   readonly view: PartView;
-  readonly asked: AskedTreatment | undefined;
+  readonly asked: TreatmentWish | undefined;
   readonly moistened: boolean;
 }
 

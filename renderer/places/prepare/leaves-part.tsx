@@ -18,7 +18,7 @@ import { EmptyNote } from '#renderer/kit/empty-note.tsx';
 import { Link } from '#renderer/kit/link.tsx';
 import { Fault } from '#renderer/kit/note.tsx';
 import { Table, type Column } from '#renderer/kit/table.tsx';
-import { askTreatment, fieldNames, type AskedTreatment, type TreatmentTexts } from './treatment-texts.ts';
+import { askTreatment, fieldNames, type TreatmentWish, type TreatmentTexts } from './treatment-texts.ts';
 import css from '#renderer/kit/part-page.module.css';
 
 /** Leaf treatment: all methods at the workshop's height, one of them with its core, and the batches. */
@@ -112,7 +112,7 @@ function Vessel({ name, unit, usual, texts, set }: VesselParts) {
 }
 
 interface WaysParts {
-  readonly asked: AskedTreatment;
+  readonly asked: TreatmentWish;
   readonly state: PrepareState;
   readonly decimalComma: boolean;
 }
@@ -153,7 +153,7 @@ function Ways({ asked: { ways, chosen }, state, decimalComma }: WaysParts) {
   );
 }
 
-type Way = AskedTreatment['ways'][number];
+type Way = TreatmentWish['ways'][number];
 type Planned = Extract<Way['plan'], { ok: true }>['value'];
 
 /** A figure of a method that can be planned. */
@@ -163,7 +163,7 @@ function planned(head: string, figureOf: (plan: Planned) => string | number): Co
 
 interface ChosenParts {
   readonly view: PartView;
-  readonly asked: AskedTreatment;
+  readonly asked: TreatmentWish;
 }
 
 function ChosenWay({ view: { context, job }, asked: { chosen, leavesL } }: ChosenParts) {

@@ -1,5 +1,5 @@
 import { signal, type Signal } from '@preact/signals';
-import { keptNumber, type KeptNumber } from '#renderer/store/kept-number.ts';
+import { storedNumber, type StoredNumber } from '#renderer/store/stored-number.ts';
 import type { JobApi } from '#renderer/store/job-api.ts';
 import { noTreatment, type TreatmentTexts } from './treatment-texts.ts';
 
@@ -20,9 +20,9 @@ const USUAL_HOURS = 8;
 const USUAL_PLACES = 4;
 
 export function openPrepareState(api: JobApi, page: Window): PrepareState {
-  const kept: Readonly<Record<'hoursADay' | 'places', KeptNumber>> = {
-    hoursADay: keptNumber(page, 'hours a day', USUAL_HOURS),
-    places: keptNumber(page, 'places for tanks', USUAL_PLACES),
+  const kept: Readonly<Record<'hoursADay' | 'places', StoredNumber>> = {
+    hoursADay: storedNumber(page, 'hours a day', USUAL_HOURS),
+    places: storedNumber(page, 'places for tanks', USUAL_PLACES),
   };
   const held = { hoursADay: signal(kept.hoursADay.read()), places: signal(kept.places.read()) };
   return {

@@ -13,7 +13,7 @@ import type { Result } from '#shared-calc/result.ts';
 import { bandFields, bandKeys, bandTexts, readBand, type BandTexts } from './band-texts.ts';
 import type { PartView } from './part-view.ts';
 import type { WatchedSize } from '#shared-calc/prepare/watched-sizes.ts';
-import { keptWatch, type KeptWatch } from '#shared-calc/prepare/kept-watch.ts';
+import { savedWatch, type SavedWatch } from '#shared-calc/prepare/saved-watch.ts';
 import css from './prepare.module.css';
 
 interface ReadingsParts {
@@ -25,7 +25,7 @@ type Log = Result<readonly WatchReading[], readonly LogFault[]> | undefined;
 
 /** The watch of one size: its band, its readings typed or pasted, what they show, and who signs them. */
 export function Readings({ view: { state, context, job }, size }: ReadingsParts) {
-  const kept = keptWatch(context.records, size.id);
+  const kept = savedWatch(context.records, size.id);
   const { decimalComma } = context.workshop;
   const [text, setText] = useState(() => kept?.text ?? '');
   const [by, setBy] = useState(() => kept?.by ?? '');
@@ -63,7 +63,7 @@ export function Readings({ view: { state, context, job }, size }: ReadingsParts)
   );
 }
 
-function keptWords(kept: KeptWatch | undefined): string {
+function keptWords(kept: SavedWatch | undefined): string {
   return kept ? `Kept on ${paperDay(kept.on)}, signed by ${kept.by}.` : 'None kept yet.';
 }
 

@@ -30,7 +30,7 @@ export const noTreatment: TreatmentTexts = {
   way: undefined,
 };
 
-export interface AskedTreatment {
+export interface TreatmentWish {
   readonly leavesL: number;
   readonly aim: TreatmentAim;
   readonly ways: readonly TriedWay[];
@@ -46,7 +46,7 @@ interface Terms {
 }
 
 /** All methods for the typed treatment, or a sentence that says what cannot be parsed. */
-export function askTreatment(texts: TreatmentTexts, terms: Terms): Result<AskedTreatment, string> {
+export function askTreatment(texts: TreatmentTexts, terms: Terms): Result<TreatmentWish, string> {
   const leavesL = readLeaves(texts, terms);
   if (!leavesL.ok) return leavesL;
   const loads = readLoads(texts, terms.decimalComma);

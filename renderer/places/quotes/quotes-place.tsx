@@ -8,7 +8,7 @@ import { writeRoute, type Route } from '#renderer/frame/place-route.ts';
 import type { JobApi } from '#renderer/store/job-api.ts';
 import { jobName } from '#shared-calc/jobs/find-job.ts';
 import { EmptyNote } from '#renderer/kit/empty-note.tsx';
-import { KeptOpen } from '#renderer/kit/kept-open.tsx';
+import { OpenedJob } from '#renderer/kit/opened-job.tsx';
 import { Tabs } from '#renderer/kit/tabs.tsx';
 import { printAct } from '#renderer/print/print-acts.ts';
 import { QuotePaper } from '#renderer/print/quote-paper.tsx';
@@ -45,12 +45,12 @@ interface QuotesState {
  * `#/quotes/options`, `#/quotes/prices` and `#/quotes/all`.
  */
 export function quotesPlace(api: JobApi): (route: Route) => PlaceView {
-  const keptDraft = memo<Result<QuoteBody, string>>();
+  const draftMemo = memo<Result<QuoteBody, string>>();
   const state: QuotesState = {
     api,
     sealOf: quoteSeals(crypto.subtle),
     asking: signal(false),
-    draftOf: (context, job) => keptDraft([context, job], () => draftOf(context, job)),
+    draftOf: (context, job) => draftMemo([context, job], () => draftOf(context, job)),
   };
   return ({ rest }) => {
     const context = contextNow(api);
@@ -158,7 +158,7 @@ function draftView(state: QuotesState, job: Job, context: BookContext): PlaceVie
       '',
       'The quote as the client reads it',
       <>
-        <KeptOpen api={api} job={job.id} />
+        <OpenedJob api={api} job={job.id} />
         {draft.ok ? (
           <QuotePaper model={quoteModel(draft.value)} lines={draft.value.lines} display={display} />
         ) : (

@@ -30,7 +30,7 @@ interface Reading {
 }
 
 /** The entry as the act's input, or what cannot be parsed. */
-export function putInAsked(
+export function putInTyped(
   records: Records,
   wishes: PutInWishes,
   { display, today }: Reading,

@@ -8,7 +8,7 @@ import { unitOfGoods } from '#shared-calc/buy/unit-of-goods.ts';
 import { plainOptions, type Option } from '#shared-calc/read/read-choice.ts';
 import type { Records } from '#shared-calc/records/records.ts';
 import { jobOptions } from './job-options.ts';
-import { asksOf, putInAsked, type PutInWishes } from './asked-entry.ts';
+import { asksOf, putInTyped, type PutInWishes } from './asked-entry.ts';
 
 interface SheetParts {
   readonly api: JobApi;
@@ -28,7 +28,7 @@ export function PutInDialog({ api, material, close }: SheetParts) {
   const [wishes, setWishes] = useState(asksOf(material ?? storedGoods(records)[0]?.value ?? ''));
   const [wrong, setWrong] = useState<string>();
   const put = () => {
-    const asked = putInAsked(records, wishes, { display, today });
+    const asked = putInTyped(records, wishes, { display, today });
     const refused = asked.ok ? api.doAct('putIn', asked.value) : asked.fault;
     setWrong(refused);
     if (refused !== undefined) return false;

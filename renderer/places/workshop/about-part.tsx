@@ -2,7 +2,7 @@ import { useState } from 'preact/hooks';
 import { ChoiceField, Fields } from '#renderer/kit/field.tsx';
 import { Hint } from '#renderer/kit/note.tsx';
 import type { Theme } from '#renderer/look/wear-theme.ts';
-import { keepTheme, keptTheme } from './kept-theme.ts';
+import { keepTheme, storedTheme } from './stored-theme.ts';
 import css from './workshop.module.css';
 
 const themes: readonly { readonly value: Theme; readonly label: string }[] = [
@@ -13,7 +13,7 @@ const themes: readonly { readonly value: Theme; readonly label: string }[] = [
 
 /** How the page looks on this machine, and what the program is. */
 export function AboutPart() {
-  const [theme, setTheme] = useState(keptTheme(window));
+  const [theme, setTheme] = useState(storedTheme(window));
   const choose = (value: string) => {
     const next = themes.find((each) => each.value === value)?.value ?? 'system';
     keepTheme(window, next);

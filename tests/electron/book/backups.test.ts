@@ -1,7 +1,7 @@
 import { mkdirSync, readdirSync, writeFileSync } from 'node:fs';
 import { basename, dirname, join } from 'node:path';
 import { describe, expect, test } from 'vitest';
-import { keptDays, listBackups } from '#electron/book/backups.ts';
+import { daysMemo, listBackups } from '#electron/book/backups.ts';
 import { newBook, reopen, valueOf } from '#tests/electron/book/book-at-hand.ts';
 import { adding, changingTank, oneOfEach, sortRecords, tankOf } from '#tests/electron/book/sample-records.ts';
 
@@ -51,7 +51,7 @@ describe('listBackups', () => {
     for (let nth = 1; nth <= 16; nth += 1) openOn(path, day(nth));
 
     expect(listBackups(path).map((backup) => backup.day)).toEqual(
-      Array.from({ length: keptDays }, (_, nth) => day(16 - nth)),
+      Array.from({ length: daysMemo }, (_, nth) => day(16 - nth)),
     );
   });
 
@@ -63,7 +63,7 @@ describe('listBackups', () => {
     for (const name of others) writeFileSync(join(folder, name), '');
     for (let nth = 1; nth <= 15; nth += 1) openOn(path, day(nth));
 
-    expect(listBackups(path).length).toBe(keptDays);
+    expect(listBackups(path).length).toBe(daysMemo);
     expect(readdirSync(folder)).toEqual(expect.arrayContaining(others));
   });
 

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { PLANTS_LOST } from '#shared-calc/derive/job-took.ts';
-import { keptWatch } from '#shared-calc/prepare/kept-watch.ts';
+import { savedWatch } from '#shared-calc/prepare/saved-watch.ts';
 import type { Actual, Records } from '#shared-calc/records/records.ts';
 import { workshopOf } from '#shared-calc/records/workshop-of.ts';
 import { busyBook } from '#tests/renderer/places/prepare/busy-book.ts';
@@ -26,7 +26,7 @@ describe('keepWatch', () => {
   });
 
   test('the readings come back as they were, without their empty rows', () => {
-    expect(keptWatch(after, 'J02-T05')).toEqual({
+    expect(savedWatch(after, 'J02-T05')).toEqual({
       on: DEMO_DAY,
       by: 'Ottoline',
       text: '14:30 24.5 85\n02:00 21 90\n14:30 26 80',
@@ -34,7 +34,7 @@ describe('keepWatch', () => {
   });
 
   test('a second watch replaces the first', () => {
-    expect(keptWatch(done(after, 'keepWatch', { ...watch, by: 'Fitter' }).records, 'J02-T05')?.by).toBe('Fitter');
+    expect(savedWatch(done(after, 'keepWatch', { ...watch, by: 'Fitter' }).records, 'J02-T05')?.by).toBe('Fitter');
   });
 
   test('72 hours with a reading each hour can be kept; every minute, nobody, and what is no reading cannot', () => {

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { askedMeasures, emptyTank, readNewTank } from '#renderer/places/bench/new-tank.ts';
+import { typedMeasures, emptyTank, readNewTank } from '#renderer/places/bench/new-tank.ts';
 import { derive } from '#shared-calc/derive/derived.ts';
 import { demoDay, demoRecords } from '#tests/renderer/demo-records.ts';
 
@@ -37,7 +37,7 @@ describe('readNewTank', () => {
 
   test('a hexagon is asked for by its inside, and is as deep as it is long', () => {
     const texts = { ...emptyTank('T14'), shape: 'hexagon' as const, measured: 'inside' as const, clientsOwn: true };
-    expect(askedMeasures(texts)).not.toContain('insideDepthMm');
+    expect(typedMeasures(texts)).not.toContain('insideDepthMm');
     const tank = readNewTank(
       { ...texts, inside: { insideLengthMm: '300', insideHeightMm: '450', glassMm: '5' } },
       context,
@@ -47,7 +47,7 @@ describe('readNewTank', () => {
 
   test('a corner tank by its outside brings its side and its return along', () => {
     const texts = { ...emptyTank('T16'), shape: 'corner' as const };
-    expect(askedMeasures(texts)).toEqual(['damHeightMm', 'frontVentMm']);
+    expect(typedMeasures(texts)).toEqual(['damHeightMm', 'frontVentMm']);
     const outside = { ...texts.outside, length: '592', sideReturn: '258.5', height: '606', glass: '6' };
     const tank = readNewTank({ ...texts, outside }, context);
     expect(tank.ok && tank.value).toMatchObject({ insideLengthMm: 580, insideDepthMm: 580, sideReturnMm: 250 });

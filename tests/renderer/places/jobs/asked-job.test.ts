@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { askedJob, noWishes } from '#renderer/places/jobs/asked-job.ts';
+import { typedJob, noWishes } from '#renderer/places/jobs/asked-job.ts';
 import { sizesOf, sizeWords } from '#shared-calc/jobs/job-sheet.ts';
 import { DEMO_DAY, demoRecords } from '#tests/demo-bench.ts';
 import { done } from '#tests/shared-calc/acts/do-act.ts';
@@ -7,10 +7,10 @@ import { jobOf, valueOf } from '#tests/shared-calc/jobs/demo-jobs.ts';
 
 const wishes = { ...noWishes, title: 'Reading room', recipe: 'H1' };
 
-describe('askedJob', () => {
+describe('typedJob', () => {
   test('a first message becomes an enquiry with its sizes and its wanted handover', () => {
     const asked = valueOf(
-      askedJob(demoRecords(), { ...wishes, sizes: 'T05, T07x2', handover: '2027-06-04' }, DEMO_DAY),
+      typedJob(demoRecords(), { ...wishes, sizes: 'T05, T07x2', handover: '2027-06-04' }, DEMO_DAY),
     );
     const { records } = done(demoRecords(), 'newJob', asked);
     const { state, handover, enquiredOn } = jobOf(records, 'J02');
@@ -23,13 +23,13 @@ describe('askedJob', () => {
   });
 
   test('sizes and handover may wait', () => {
-    expect(askedJob(demoRecords(), wishes, DEMO_DAY).ok).toBe(true);
+    expect(typedJob(demoRecords(), wishes, DEMO_DAY).ok).toBe(true);
   });
 
   test.each([
     [{ sizes: 'T70' }, 'No tank called T70 in the tank book. Did you mean T07?'],
     [{ handover: 'June' }, `Handover wanted: "June" is not a day; write it as ${DEMO_DAY}.`],
   ])('%o is refused with its cure', (wrong, fault) => {
-    expect(askedJob(demoRecords(), { ...wishes, ...wrong }, DEMO_DAY)).toEqual({ ok: false, fault });
+    expect(typedJob(demoRecords(), { ...wishes, ...wrong }, DEMO_DAY)).toEqual({ ok: false, fault });
   });
 });

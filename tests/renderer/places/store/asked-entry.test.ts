@@ -1,6 +1,6 @@
 import { done } from '#tests/shared-calc/acts/do-act.ts';
 import { describe, expect, test } from 'vitest';
-import { asksOf, putInAsked } from '#renderer/places/store/asked-entry.ts';
+import { asksOf, putInTyped } from '#renderer/places/store/asked-entry.ts';
 import { displayOf } from '#shared-calc/records/display-of.ts';
 import { workshopOf } from '#shared-calc/records/workshop-of.ts';
 import { demoRecords } from '#tests/demo-bench.ts';
@@ -9,16 +9,16 @@ import { valueOf } from '#tests/shared-calc/jobs/demo-jobs.ts';
 const records = demoRecords();
 const reading = { display: displayOf(workshopOf(records)), today: '2027-03-10' };
 
-describe('putInAsked', () => {
+describe('putInTyped', () => {
   test("an amount in another unit is kept in the material's own", () => {
-    const asked = valueOf(putInAsked(records, { ...asksOf('M01'), amount: '1 gal', sealed: false }, reading));
+    const asked = valueOf(putInTyped(records, { ...asksOf('M01'), amount: '1 gal', sealed: false }, reading));
     const { stockEntry } = done(records, 'putIn', asked).records;
     expect(stockEntry.get('K-M01-2')?.amount).toBeCloseTo(3.785411784, 9);
   });
 
   test('days and a job stand with it', () => {
     const asked = { ...asksOf('M26'), amount: '100', job: 'J01', bestBefore: '2028-03-01', note: 'new tin' };
-    const { stockEntry } = done(records, 'putIn', valueOf(putInAsked(records, asked, reading))).records;
+    const { stockEntry } = done(records, 'putIn', valueOf(putInTyped(records, asked, reading))).records;
     expect(stockEntry.get('K-M26')).toEqual({
       id: 'K-M26',
       material: 'M26',
@@ -35,6 +35,6 @@ describe('putInAsked', () => {
     [{ amount: '2 kg' }, 'Amount is in L, a volume; "2 kg" does not fit.'],
     [{ amount: '2', bestBefore: 'soon' }, 'Best before: "soon" is not a day; write it as 2027-03-10.'],
   ])('%o is refused', (wrong, fault) => {
-    expect(putInAsked(records, { ...asksOf('M01'), ...wrong }, reading)).toEqual({ ok: false, fault });
+    expect(putInTyped(records, { ...asksOf('M01'), ...wrong }, reading)).toEqual({ ok: false, fault });
   });
 });

@@ -1,10 +1,10 @@
 /** A whole number that this machine remembers for a view: hours a day, places for tanks. */
-export interface KeptNumber {
+export interface StoredNumber {
   readonly read: () => number;
   readonly write: (value: number) => void;
 }
 
-export function keptNumber(page: Window, name: string, otherwise: number): KeptNumber {
+export function storedNumber(page: Window, name: string, otherwise: number): StoredNumber {
   const key = `loamwright ${name}`;
   return {
     read: () => {

@@ -17,14 +17,14 @@ export const watchLines = keysOf(watchMeasures);
 /** How the note of a measure begins; for the hours, the readings follow below it. */
 export const SIGNED = 'signed by ';
 
-export interface KeptWatch {
+export interface SavedWatch {
   readonly on: Day;
   readonly by: string;
   readonly text: string;
 }
 
 /** The stored watch of a size, with its original readings. */
-export function keptWatch(records: Pick<Records, 'actual'>, size: string): KeptWatch | undefined {
+export function savedWatch(records: Pick<Records, 'actual'>, size: string): SavedWatch | undefined {
   const hours = watchOf(records, size).find(({ line }) => line === 'watch_hours');
   if (!hours?.note.startsWith(SIGNED)) return undefined;
   const [first = '', ...rest] = hours.note.split('\n');

@@ -7,7 +7,7 @@ import type { BoxFault } from './read-box.ts';
  * A figure written with the workshop's decimal comma as the book stores it: with a point, so that it means the same
  * under any setting. A rule, a word and unreadable text stay as typed; a text with two readings is refused.
  */
-export function keptText(text: string, line: Pick<Line, 'unit'>, decimalComma: boolean): Result<string, BoxFault> {
+export function storedText(text: string, line: Pick<Line, 'unit'>, decimalComma: boolean): Result<string, BoxFault> {
   if (!decimalComma || line.unit === 'choice' || line.unit === 'yes_no') return ok(text);
   const figure = readFigure(text, { unit: line.unit, decimalComma });
   if (figure.ok) return ok(pointed(text));

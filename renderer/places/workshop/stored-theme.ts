@@ -3,7 +3,7 @@ import { wearTheme, type Theme } from '#renderer/look/wear-theme.ts';
 const key = 'loamwright theme';
 
 /** The theme chosen on this machine; `system` if there is none, or if the browser stores nothing. */
-export function keptTheme(page: Window): Theme {
+export function storedTheme(page: Window): Theme {
   const kept = storageOf(page)?.getItem(key);
   return kept === 'light' || kept === 'dark' ? kept : 'system';
 }

@@ -1,6 +1,6 @@
 import { signal } from '@preact/signals';
 import { describe, expect, test } from 'vitest';
-import { keepOpenJob } from '#renderer/store/kept-job.ts';
+import { rememberOpenJob } from '#renderer/store/remembered-job.ts';
 import { libraryJob } from '#tests/shared-calc/jobs/demo-jobs.ts';
 
 const info = signal({
@@ -24,13 +24,16 @@ function storageWith(texts: readonly (readonly [string, string])[]) {
 
 function open(storage: ReturnType<typeof storageWith>) {
   const job = signal<string | undefined>('J01');
-  const stop = keepOpenJob({ job, openJob: (id) => (job.value = id), records: signal(libraryJob()), info }, storage);
+  const stop = rememberOpenJob(
+    { job, openJob: (id) => (job.value = id), records: signal(libraryJob()), info },
+    storage,
+  );
   return { job, stop };
 }
 
 const key = 'loamwright job of /books/Workshop.loamwright';
 
-describe('keepOpenJob', () => {
+describe('rememberOpenJob', () => {
   test('the job that lay open the last time lies open again', () => {
     expect(open(storageWith([[key, 'J02']])).job.value).toBe('J02');
   });

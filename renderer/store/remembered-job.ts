@@ -9,7 +9,7 @@ interface OpenJob extends Pick<BookStore, 'records' | 'info'> {
 }
 
 /** Opens the job that was open last, and remembers the open job from then on, for each book separately. */
-export function keepOpenJob(
+export function rememberOpenJob(
   { job, openJob, records, info }: OpenJob,
   storage: JobStorage | undefined = storageOf(globalThis),
 ): () => void {
