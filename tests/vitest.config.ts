@@ -10,8 +10,8 @@ const long = [
   'tests/renderer/places/{money-places,quiet-places}.test.ts',
   'tests/renderer/places/prepare/prepare-page.test.ts',
 ];
-// These replace the shell, or use a folder of their own, for the whole of a process.
-const apart = ['tests/electron/{main,preload,service}/**/*.test.ts'];
+// These replace the shell, use a folder of their own, or start without the graph engine, for the whole of a process.
+const apart = ['tests/electron/{main,preload,service}/**/*.test.ts', 'tests/renderer/store/bench-engine.test.ts'];
 const all = ['tests/**/*.test.{ts,tsx}'];
 
 /**

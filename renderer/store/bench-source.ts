@@ -1,6 +1,6 @@
 import { oldPricesIn } from '#shared-calc/buy/price-book.ts';
 import type { Pricing } from '#shared-calc/bench/order-sums.ts';
-import { memo } from '#shared-calc/derive/memo.ts';
+import { memo } from '#shared-calc/records/memo.ts';
 import type { Derived } from '#shared-calc/derive/derived.ts';
 import { textsOf, type WrittenByLine } from '#shared-calc/jobs/job-sheet.ts';
 import { readQuoteBody } from '#shared-calc/jobs/quote-body.ts';

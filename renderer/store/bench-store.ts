@@ -12,7 +12,7 @@ import type { Clock } from './clock.ts';
 import { compareColumns, type Comparison } from './compare-columns.ts';
 import { confirming } from './confirming.ts';
 import { findNamed, namedLines, namedSizes } from './find-place.ts';
-import { memo } from '#shared-calc/derive/memo.ts';
+import { memo } from '#shared-calc/records/memo.ts';
 import { nextFlag } from './next-flag.ts';
 import { panelActs } from './panel-acts-of.ts';
 import { panelOf } from './panel-of.ts';

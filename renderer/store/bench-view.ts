@@ -13,7 +13,7 @@ import type { Clock } from './clock.ts';
 import { footBox, footRows } from './foot-boxes.ts';
 import { headView } from './head-view.ts';
 import { headline } from './headlines.ts';
-import { memo, sameList } from '#shared-calc/derive/memo.ts';
+import { memo, sameList } from '#shared-calc/records/memo.ts';
 import { lineFaces, type LineFace, type LineFaces } from './line-faces.ts';
 import { noFolds, sectionRows, titleOfSection, type Folds } from './section-rows.ts';
 import type { WorkedBench } from './worked-bench.ts';

@@ -9,7 +9,7 @@ import type { BenchSource } from './bench-source.ts';
 import type { BenchColumn } from '#shared-calc/jobs/worked-job.ts';
 import type { BookStore } from './book-store.ts';
 import type { Clock } from './clock.ts';
-import { memo } from '#shared-calc/derive/memo.ts';
+import { memo } from '#shared-calc/records/memo.ts';
 import { lineFaces, type LineFaces } from './line-faces.ts';
 import { ruleHelpOf } from './rule-help-of.ts';
 import { workBench, type WorkedBench } from './worked-bench.ts';

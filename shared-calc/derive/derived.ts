@@ -23,9 +23,9 @@ import type { Job, Line, Records, Workshop } from '#shared-calc/records/records.
 import { workshopOf } from '#shared-calc/records/workshop-of.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
 import { jobPlan, type JobPlan } from './job-plan.ts';
-import { openJobSheets, type JobSheets } from './job-sheets.ts';
+import { openJobSheets, type JobSheets } from '#shared-calc/jobs/job-sheets.ts';
 import { jobsRun, type JobsRun, type JobsToBuy } from './jobs-run.ts';
-import { lazy, memo, memos } from './memo.ts';
+import { lazy, memo, memos } from '#shared-calc/records/memo.ts';
 
 /**
  * A book's records on a day, and what is worked out from them, each part on first use. After an update, parts whose

@@ -15,7 +15,7 @@ import type { PrepPlan } from '#shared-calc/prepare/prep-plan.ts';
 import type { Job, Records } from '#shared-calc/records/records.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
 import type { JobPlan } from './job-plan.ts';
-import { lazy } from './memo.ts';
+import { lazy } from '#shared-calc/records/memo.ts';
 
 /** The parts of a worked job that a run reads. */
 interface RunJob {

@@ -4,7 +4,8 @@ import type { Job, QuoteLine, Records, Size } from '#shared-calc/records/records
 import { ok, type Result } from '#shared-calc/result.ts';
 import { findJob, freeId, nextJobId } from './find-job.ts';
 import type { JobFault } from './job-fault.ts';
-import { jobSheet, sizesOf } from './job-sheet.ts';
+import { sizesOf } from './job-sheet.ts';
+import { jobSheet } from './job-sheets.ts';
 import type { JobMade } from './new-job.ts';
 import { nextActOf } from './next-act.ts';
 import { putRecords } from './put-records.ts';

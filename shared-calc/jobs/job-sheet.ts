@@ -22,19 +22,6 @@ export interface JobSheet {
   readonly oneOffs: readonly QuoteLine[];
 }
 
-/** A job of the book with its sizes in order. Sizes whose tank is no longer in the tank book are left out. */
-export function jobSheet(records: Records, job: Job): JobSheet {
-  const columns: SheetColumn[] = [];
-  const written = (size: string | undefined) =>
-    writtenByLine([...records.localValue.values()].filter((each) => each.job === job.id && each.size === size));
-  for (const { id, tank: code, label, count } of sizesOf(records, job.id)) {
-    const tank = records.tank.get(code);
-    if (tank) columns.push({ size: id, key: columnKey(tank, columns), tank, label, count, locals: written(id) });
-  }
-  const oneOffs = [...records.quoteLine.values()].filter((line) => line.job === job.id);
-  return { job, recipe: job.recipe, columns, whole: written(undefined), oneOffs };
-}
-
 /** Cells written over, by line; cached by the list of values. */
 export function writtenByLine(values: readonly LocalValue[]): WrittenByLine {
   const known = writtenIn.get(values) ?? new Map(values.map(({ line, text, note, by }) => [line, { text, note, by }]));

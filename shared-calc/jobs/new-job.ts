@@ -6,7 +6,7 @@ import type { Job, LocalValue, Records } from '#shared-calc/records/records.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
 import { nextJobId } from './find-job.ts';
 import type { JobFault } from './job-fault.ts';
-import { jobSheet } from './job-sheet.ts';
+import { jobSheet } from './job-sheets.ts';
 import { nextActOf } from './next-act.ts';
 import { linesOf } from '#shared-calc/recipe/lines-of.ts';
 import { putRecords } from './put-records.ts';

@@ -5,7 +5,7 @@ import { workshopOf } from '#shared-calc/records/workshop-of.ts';
 import { ok, type Result } from '#shared-calc/result.ts';
 import { findJob } from './find-job.ts';
 import type { JobFault } from './job-fault.ts';
-import { jobSheet } from './job-sheet.ts';
+import { jobSheet } from './job-sheets.ts';
 import { linesOf } from '#shared-calc/recipe/lines-of.ts';
 import type { Writing } from './read-writing.ts';
 import { storeLocals } from './store-sheet.ts';

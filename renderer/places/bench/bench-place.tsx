@@ -7,7 +7,7 @@ import type { FindView, PlaceView } from '#renderer/frame/page-view.ts';
 import { places } from '#shared-calc/contract/places.ts';
 import { writeRoute, type Route } from '#renderer/frame/place-route.ts';
 import { FollowedPanel } from '#renderer/panel/followed-panel.tsx';
-import { memo } from '#shared-calc/derive/memo.ts';
+import { memo } from '#shared-calc/records/memo.ts';
 import type { PageStore } from '#renderer/store/page-store.ts';
 import { downloadCsv } from '#renderer/files/download-csv.ts';
 import { benchCsv } from '#shared-calc/papers/bench-csv.ts';

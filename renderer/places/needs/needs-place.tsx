@@ -11,7 +11,7 @@ import { Checkbox } from '#renderer/kit/checkbox.tsx';
 import { EmptyNote } from '#renderer/kit/empty-note.tsx';
 import { Link } from '#renderer/kit/link.tsx';
 import { Table } from '#renderer/kit/table.tsx';
-import { memo } from '#shared-calc/derive/memo.ts';
+import { memo } from '#shared-calc/records/memo.ts';
 import type { WorkedBench } from '#renderer/store/worked-bench.ts';
 import type { OrderFault } from '#shared-calc/bench/order-sums.ts';
 import { NO_STOCK, stockOnHand, type Stock } from '#shared-calc/buy/stock.ts';

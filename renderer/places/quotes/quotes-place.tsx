@@ -12,7 +12,7 @@ import { OpenedJob } from '#renderer/kit/opened-job.tsx';
 import { Tabs } from '#renderer/kit/tabs.tsx';
 import { printAct } from '#renderer/print/print-acts.ts';
 import { QuotePaper } from '#renderer/print/quote-paper.tsx';
-import { memo } from '#shared-calc/derive/memo.ts';
+import { memo } from '#shared-calc/records/memo.ts';
 import type { QuoteBody } from '#shared-calc/jobs/quote-body.ts';
 import { quoteCsv } from '#shared-calc/papers/quote-csv.ts';
 import { quoteModel } from '#shared-calc/papers/quote-model.ts';

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { copyJob } from '#shared-calc/jobs/copy-job.ts';
-import { jobSheet } from '#shared-calc/jobs/job-sheet.ts';
+import { jobSheet } from '#shared-calc/jobs/job-sheets.ts';
 import { recordDeposit } from '#shared-calc/jobs/record-deposit.ts';
 import { applyChange } from '#shared-calc/records/change.ts';
 import type { Job, Records } from '#shared-calc/records/records.ts';

@@ -1,7 +1,7 @@
-import { columnKey, writtenByLine, type JobSheet, type SheetColumn } from '#shared-calc/jobs/job-sheet.ts';
+import { columnKey, writtenByLine, type JobSheet, type SheetColumn } from './job-sheet.ts';
 import type { Job, Line, LocalValue, QuoteLine, Records, Size } from '#shared-calc/records/records.ts';
 import { bySortKey } from '#shared-calc/records/sort-key.ts';
-import { memo, memos, sameList } from './memo.ts';
+import { memo, memos, sameList } from '#shared-calc/records/memo.ts';
 
 /** The sheet of a job and the input of its bench. Unchanged parts are the same objects as before. */
 export interface JobSheets {
@@ -91,4 +91,9 @@ function groupsOf<R>(
 /** One empty list for all, so that an empty group is always the same object. */
 function groupOf<R>(groups: Groups<R>, key: string): readonly R[] {
   return groups.get(key) ?? none;
+}
+
+/** A job of the book with its sizes in order. Sizes whose tank is no longer in the tank book are left out. */
+export function jobSheet(records: Tables, job: Job): JobSheet {
+  return openJobSheets()(records).sheet(job);
 }
