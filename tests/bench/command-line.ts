@@ -15,6 +15,7 @@ export function benchCommandLine(): readonly Told[] {
     const done = spawnSync(process.execPath, args, { encoding: 'utf8' });
     if (done.status !== 0) throw new Error(done.stderr);
   };
+  spawn([run, 'book', 'new', book, '--start', 'plain']);
   const bare = measure({ times: 7, warm: 1 }, () => {
     spawn(['-e', '']);
   });
