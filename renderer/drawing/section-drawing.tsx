@@ -34,7 +34,7 @@ export function SectionDrawing({ figures, scale, of, labels = true }: Drawing) {
     >
       <Air geometry={geometry} />
       {geometry.layers.map((layer) => (
-        <LayerShape key={layer.part} layer={layer} geometry={geometry} />
+        <LayerShape key={layer.part} layer={layer} />
       ))}
       <Tank geometry={geometry} />
       {labels && <Labels geometry={geometry} scale={scale} />}
@@ -65,7 +65,7 @@ function rayPath({ centre, width }: Lamp, top: number, foot: number): string {
   ]);
 }
 
-function LayerShape({ layer, geometry }: { readonly layer: Layer; readonly geometry: SectionGeometry }) {
+function LayerShape({ layer }: { readonly layer: Layer }) {
   const d = outlinePath(layer.outline);
   switch (layer.part) {
     case 'drainage':
@@ -79,7 +79,7 @@ function LayerShape({ layer, geometry }: { readonly layer: Layer; readonly geome
     case 'litter':
       return <Litter outline={layer.outline} />;
     case 'misfit':
-      return <Misfit d={d} geometry={geometry} />;
+      return <Filled name="d-misfit-ground" pattern="misfit" d={d} />;
   }
 }
 
@@ -128,15 +128,6 @@ function leafPath({ at, half, turn }: Leaf): string {
   };
   const [tip, stem] = [spot(half, 0), spot(-half, 0)];
   return `M${stem}Q${spot(0, half * 0.68)} ${tip}Q${spot(0, -half * 0.6)} ${stem}z`;
-}
-
-function Misfit({ d, geometry: { depth } }: { readonly d: string; readonly geometry: SectionGeometry }) {
-  return (
-    <g data-depth={depth}>
-      <path class="d-misfit-ground" d={d} />
-      <path fill="url(#misfit)" d={d} />
-    </g>
-  );
 }
 
 const strokeClass: Readonly<Record<LinePart, string>> = {

@@ -1,13 +1,11 @@
 import { squashChanges, type Change } from '#shared-calc/records/change.ts';
 import { diffRecords } from '#shared-calc/records/diff-records.ts';
-import type { StockEntry } from '#shared-calc/records/records.ts';
 import { ok, type Result } from '#shared-calc/result.ts';
 import type { Derived, DerivedJob } from '#shared-calc/derive/derived.ts';
 import { findJob } from '#shared-calc/jobs/find-job.ts';
 import type { JobFault } from '#shared-calc/jobs/job-fault.ts';
 import { moveJob } from '#shared-calc/jobs/move-job.ts';
-import { putRecords } from '#shared-calc/jobs/put-records.ts';
-import { amountOf, NOTHING, remainder, storePieces } from '#shared-calc/jobs/store-pieces.ts';
+import { amountOf, NOTHING, storePieces, withoutPieces, type StorePiece } from '#shared-calc/jobs/store-pieces.ts';
 
 export interface Short {
   readonly material: string;
@@ -38,19 +36,14 @@ export function takeFromStore(derived: Derived, id: string): Result<TakenFromSto
   const { records, today: on } = derived;
   const uses = usesOf(derived, id);
   if (!uses.ok) return uses;
-  const left: StockEntry[] = [];
-  const gone: string[] = [];
+  const taken: StorePiece[] = [];
   const short: Short[] = [];
   for (const [material, amount] of uses.value) {
     const pieces = storePieces(records.stockEntry.values(), { material, amount, on, job: id });
-    for (const piece of pieces) {
-      const rest = remainder(piece);
-      if (rest) left.push({ ...rest, sealed: false });
-      else gone.push(piece.entry.id);
-    }
+    taken.push(...pieces);
     if (amount - amountOf(pieces) > NOTHING) short.push({ material, amount: amount - amountOf(pieces) });
   }
-  const stockEntry = putRecords(records.stockEntry, left, gone);
+  const stockEntry = withoutPieces(records.stockEntry, taken);
   return ok({ change: diffRecords(`${id}: materials out of the Store`, records, { ...records, stockEntry }), short });
 }
 

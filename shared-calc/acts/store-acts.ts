@@ -5,10 +5,9 @@ import type { Derived } from '#shared-calc/derive/derived.ts';
 import { orderedJobs } from '#shared-calc/derive/expected-goods.ts';
 import { findJob, freeId } from '#shared-calc/jobs/find-job.ts';
 import { spendChoices } from '#shared-calc/jobs/pack-choices.ts';
-import { putRecords } from '#shared-calc/jobs/put-records.ts';
 import { receiveOrder } from '#shared-calc/jobs/receive-order.ts';
 import { releaseStock, reserveStock } from '#shared-calc/jobs/reserve-stock.ts';
-import { amountOf, NOTHING, remainder, storePieces } from '#shared-calc/jobs/store-pieces.ts';
+import { amountOf, NOTHING, storePieces, withoutPieces } from '#shared-calc/jobs/store-pieces.ts';
 import { PLANTS_GROUP } from '#shared-calc/price/quote-rules.ts';
 import { goodsWords } from '#shared-calc/quantity/goods-words.ts';
 import { applyChange, squashChanges, type Change } from '#shared-calc/records/change.ts';
@@ -119,13 +118,8 @@ export const useStock = act<z.infer<typeof UseStock>>({
     const free = amountOf(pieces);
     if (used.amount - free > NOTHING)
       return failed({ kind: 'not-to-give', material: used.material, unit, asked: used.amount, free, display });
-    const left = pieces.flatMap((piece) => {
-      const rest = remainder(piece);
-      return rest ? [{ ...rest, sealed: false }] : [];
-    });
-    const gone = pieces.map(({ entry }) => entry.id).filter((id) => !left.some((rest) => rest.id === id));
     const label = `${goodsOf(derived, used)} used${job === undefined ? '' : ` for ${job}`}`;
-    return ok(diffRecords(label, records, { ...records, stockEntry: putRecords(records.stockEntry, left, gone) }));
+    return ok(diffRecords(label, records, { ...records, stockEntry: withoutPieces(records.stockEntry, pieces) }));
   },
 });
 

@@ -1,5 +1,6 @@
 import type { Day } from '#shared-calc/calendar/day.ts';
-import type { StockEntry } from '#shared-calc/records/records.ts';
+import type { Records, StockEntry } from '#shared-calc/records/records.ts';
+import { putRecords } from './put-records.ts';
 
 /** An amount below this counts as zero: binary noise. */
 export const NOTHING = 1e-9;
@@ -42,6 +43,16 @@ export function storePieces(
 export function remainder({ entry, amount }: StorePiece): StockEntry | undefined {
   const left = entry.amount - amount;
   return left > NOTHING ? { ...entry, amount: left } : undefined;
+}
+
+/** The Store after pieces are taken out of it; what is left of an entry is opened. */
+export function withoutPieces(stockEntry: Records['stockEntry'], pieces: readonly StorePiece[]): Records['stockEntry'] {
+  const left = pieces.flatMap((piece) => remainder(piece) ?? []).map((rest) => ({ ...rest, sealed: false }));
+  return putRecords(
+    stockEntry,
+    left,
+    pieces.filter((piece) => !remainder(piece)).map(({ entry }) => entry.id),
+  );
 }
 
 export function amountOf(pieces: readonly StorePiece[]): number {

@@ -1,13 +1,13 @@
 import { describe, expect, test } from 'vitest';
-import { receive } from '#shared-calc/acts/receive.ts';
+import { receive } from '#shared-calc/acts/store-acts.ts';
 import { derive } from '#shared-calc/derive/derived.ts';
-import { expectedGoods } from '#shared-calc/derive/expected-goods.ts';
+import { expectedGoods, type ExpectedOrder } from '#shared-calc/derive/expected-goods.ts';
 import { choosePacks } from '#shared-calc/jobs/pack-choices.ts';
 import { moveJob } from '#shared-calc/jobs/move-job.ts';
 import { recordDeposit } from '#shared-calc/jobs/record-deposit.ts';
 import { applyChange } from '#shared-calc/records/change.ts';
 import type { Records } from '#shared-calc/records/records.ts';
-import { after, libraryJob, valueOf } from '#tests/shared-calc/jobs/demo-jobs.ts';
+import { after, faultOf, libraryJob, valueOf } from '#tests/shared-calc/jobs/demo-jobs.ts';
 
 const on = '2027-03-10';
 
@@ -15,6 +15,12 @@ function orderedLibrary(): Records {
   const records = libraryJob();
   const paid = after(records, recordDeposit(records, { job: 'J02', coins: 65_000, on }));
   return after(paid, moveJob(paid, 'J02', 'ordered'));
+}
+
+/** The order as it came in: every pack, unless other counts are given. */
+function came(records: Records, { supplier, packs }: ExpectedOrder, counts = packs.map(({ count }) => count)) {
+  const received = packs.map(({ material, amount }, at) => ({ material, amount, count: counts[at] ?? 0 }));
+  return receive.run(derive(records, on), { supplier, packs: received, quarantineDays: 30 });
 }
 
 describe('expectedGoods', () => {
@@ -52,8 +58,7 @@ describe('packs chosen by hand', () => {
     expect([clayOf(ordered), clayOf(records)]).toEqual([[[10, 1]], [[45, 1]]]);
     const order = valueOf(expectedGoods(derive(records, on))).find(({ supplier }) => supplier === 'S-hollin');
     if (!order) throw new Error('no media ordered');
-    const counts = order.packs.map(({ count }) => count);
-    const then = applyChange(records, receive(records, { order, counts, on, quarantineDays: 30 }));
+    const then = after(records, came(records, order));
     expect([clayOf(then), then.packChoice.size]).toEqual([[], 0]);
   });
 });
@@ -63,8 +68,7 @@ describe('receive', () => {
     const records = orderedLibrary();
     const order = valueOf(expectedGoods(derive(records, on))).find(({ supplier }) => supplier === 'S-marlvale');
     if (!order) throw new Error('no plants ordered');
-    const counts = order.packs.map(({ count }) => count);
-    const then = applyChange(records, receive(records, { order, counts, on, quarantineDays: 30 }));
+    const then = after(records, came(records, order));
     expect([...then.stockEntry.values()].filter(({ material }) => material === 'PG')).toEqual([
       {
         id: 'K-PG',
@@ -84,7 +88,8 @@ describe('receive', () => {
     const records = orderedLibrary();
     const [order] = valueOf(expectedGoods(derive(records, on)));
     if (!order) throw new Error('nothing ordered');
-    const none = receive(records, { order, counts: order.packs.map(() => 0), on, quarantineDays: 30 });
-    expect(none.added).toEqual([]);
+    const first = valueOf(came(records, order, [1]));
+    expect(first.added.map(({ record }) => record.id)).toEqual([`K-${order.packs[0]?.material}`]);
+    expect(faultOf(came(records, order, []))).toEqual({ kind: 'nothing-came' });
   });
 });
