@@ -11,10 +11,12 @@ import { sizeFigures, type SizeFigures } from './size-figures.ts';
 /** Drain and refill times of a size, if the recipe has them; a size without a nozzle has no can. */
 export function careFigures({ number, holds }: SizeFigures): CareFigures {
   const drainDays = number('drainDays', 'd');
+  const litterDays = number('litterDays', 'd');
   const refillDays = holds('nozzles') ? number('refillDays', 'd') : undefined;
   return {
     ...(drainDays !== undefined && { drainDays }),
     ...(refillDays !== undefined && { refillDays }),
+    ...(litterDays !== undefined && { litterDays }),
   };
 }
 
