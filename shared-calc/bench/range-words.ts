@@ -26,8 +26,8 @@ function sidesIn(lines: readonly Line[]): ReadonlyMap<string, RangeSide> {
     const before = found.get(part.name);
     found.set(part.name, before === undefined || before === of ? of : 'both');
   };
-  for (const { role, text } of lines) {
-    const rule = role === 'check' ? readRule(text) : undefined;
+  for (const { role, text, unlessRanged } of lines) {
+    const rule = role === 'check' && unlessRanged === undefined ? readRule(text) : undefined;
     if (!rule?.ok) continue;
     walk(rule.value, (part) => {
       if (part.part !== 'infix' || !/^[<>]=?$/.test(part.sign)) return;
