@@ -46,7 +46,7 @@ const refusals: Readonly<Record<string, string>> = {
   'too-cool': 'Water boils at 84.94 C here; boiling leaves needs 90 C or more. Bake or steam them.',
   scorch: 'Leaves can scorch or catch fire; 120 C is the limit here.',
   'too-low':
-    'The core reaches 109.2 degC; sterile asks for 115 (15 psi at this height gives 118.8; the least here is 11.8 psi).',
+    'The core reaches 109.1 degC; sterile asks for 115 (15 psi at this height gives 118.8; the least here is 11.8 psi).',
   'too-high':
     'The core reaches 112.5 degC; sterile asks for 115 (15 psi at this height gives 112.5; the least here is 17.0 psi).',
   'too-cold': 'The core can never reach 90 C in a medium at 88 C.',

@@ -68,7 +68,7 @@ describe('coreHeat', () => {
     const fall = ((19 * 3.8) / 58.8) * flank;
     expect(found.reached).toBeCloseTo(51 * rate + climb + fall, 9);
     expect([found.wanted, found.enough, found.hottest]).toEqual([30, true, 118.8]);
-    expect(found.curve.map(({ kill }) => Number(kill.toFixed(2)))).toEqual([0, 0.47, 31.2, 31.7]);
+    expect(found.curve.map(({ kill }) => Number(kill.toFixed(2)))).toEqual([0, 0.46, 31.19, 31.69]);
   });
 
   test('a core that stays below 115 degC is never counted toward sterile, however long', () => {
