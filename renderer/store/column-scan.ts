@@ -48,8 +48,9 @@ function loudIn(box: Box): readonly Loud[] {
   ];
 }
 
-function stateOf({ state, value, line, cause }: Box): Loud | undefined {
-  if (line.role === 'check' && value === false) return line.level ?? 'watch';
+function stateOf({ state, check, line, cause }: Box): Loud | undefined {
+  if (check?.state === 'fails') return line.level ?? 'watch';
+  if (check?.state === 'may not hold') return 'watch';
   if (state === 'needs a figure') return 'needs';
   if (state === 'loop') return 'loop';
   if (state !== 'waiting') return undefined;

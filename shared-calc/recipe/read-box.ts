@@ -7,14 +7,21 @@ import type { RuleFault } from '#shared-calc/rule/fault.ts';
 import { nearestName } from '#shared-calc/rule/nearest.ts';
 import { readRule } from '#shared-calc/rule/read-rule.ts';
 import type { Rule } from '#shared-calc/rule/tree.ts';
+import { splitRange, type RangeTexts } from './range-text.ts';
 import { kindOfLine, type Scope } from './scope.ts';
 
 /** A parsed cell: a figure, a rule, nothing yet, or text that is neither. */
 export type BoxReading =
-  | { readonly is: 'figure'; readonly value: number | string | boolean }
+  | { readonly is: 'figure'; readonly value: number | string | boolean; readonly range?: Ends }
   | { readonly is: 'rule'; readonly rule: Rule }
   | { readonly is: 'missing' }
   | { readonly is: 'faulty'; readonly fault: BoxFault };
+
+/** The ends of a guessed figure, in coherent base units. */
+export interface Ends {
+  readonly least: number;
+  readonly most: number;
+}
 
 export type BoxFault =
   | { readonly kind: 'rule'; readonly text: string; readonly faults: readonly RuleFault[] }
@@ -24,11 +31,14 @@ export type BoxFault =
       readonly options: readonly string[];
       readonly near?: string;
     }
-  | { readonly kind: 'two-readings'; readonly text: string };
+  | { readonly kind: 'two-readings'; readonly text: string }
+  /** The figures of a range, as they are written. */
+  | ({ readonly kind: 'range-order' } & RangeTexts)
+  | { readonly kind: 'range-of-rule'; readonly text: string };
 
 /**
  * Parses a cell's text for its line: first as a figure (a bare number gets the line's unit, a bare word is a choice),
- * only then as a rule, whose kind must be the line's own.
+ * with its range if it has one (`12 % (8 to 18 %)`), only then as a rule, whose kind must be the line's own.
  */
 export function readBox(text: string, line: Line, scope: Scope): BoxReading {
   const tidy = text.trim();
@@ -43,6 +53,24 @@ function readPlain(text: string, line: Line): BoxReading | undefined {
     if (['yes', 'true'].includes(word)) return { is: 'figure', value: true };
     return ['no', 'false'].includes(word) ? { is: 'figure', value: false } : undefined;
   }
+  const range = splitRange(text);
+  return range ? readRange(range, text, line) : readOne(text, line);
+}
+
+/** A guess: three figures in order. Only a figure has a range; a rule in its place is refused. */
+function readRange(range: RangeTexts, text: string, line: Line): BoxReading {
+  const [likely, least, most] = [range.likely, range.least, range.most].map((each) => readOne(each, line));
+  for (const part of [likely, least, most]) {
+    if (part?.is === 'faulty') return part;
+    if (part?.is !== 'figure') return { is: 'faulty', fault: { kind: 'range-of-rule', text } };
+  }
+  const values = [least, likely, most].map((part) => (part?.is === 'figure' ? Number(part.value) : Number.NaN));
+  const [low = 0, value = 0, high = 0] = values;
+  if (low > value || value > high) return { is: 'faulty', fault: { kind: 'range-order', ...range } };
+  return { is: 'figure', value, range: { least: low, most: high } };
+}
+
+function readOne(text: string, line: Line): BoxReading | undefined {
   const figure = readFigure(text, { unit: line.unit });
   if (figure.ok) return figureOrWrongKind(figure.value, text, line);
   if (figure.fault.kind === 'two-readings') {

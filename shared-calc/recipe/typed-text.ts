@@ -1,6 +1,7 @@
 import { shownUnit, type Display } from '#shared-calc/quantity/shown-unit.ts';
 import { readFigure, tidyText } from '#shared-calc/quantity/read-figure.ts';
 import { findUnit } from '#shared-calc/quantity/unit.ts';
+import { joinRange, splitRange, type RangeTexts } from './range-text.ts';
 import { storedText } from './stored-text.ts';
 import type { Line } from '#shared-calc/records/records.ts';
 import { boxFigure, shownUnitWords } from '#shared-calc/quantity/figure-words.ts';
@@ -14,7 +15,7 @@ interface StoredCell {
 /** The text that an editor opens with: the stored text, with the workshop's decimal sign in a figure. */
 export function entryText({ text, rule }: StoredCell, { decimalComma }: Display): string {
   if (rule || !decimalComma) return text;
-  return text.replace(/\d[\d,]*\.\d+/, (number) => number.replaceAll(',', '').replace('.', ','));
+  return text.replaceAll(/\d[\d,]*\.\d+/g, (number) => number.replaceAll(',', '').replace('.', ','));
 }
 
 const bare = /^[+-]?\s*[\d.,]+(?:\s+\d+\/\d+|\/\d+)?(?:[eE][+-]?\d+)?$/;
@@ -26,6 +27,19 @@ const bare = /^[+-]?\s*[\d.,]+(?:\s+\d+\/\d+|\/\d+)?(?:[eE][+-]?\d+)?$/;
 export function writtenText(typed: string, line: Line, display: Display): string {
   const text = typed.trim();
   if (text === '' || line.unit === 'choice' || line.unit === 'yes_no') return text;
+  const range = splitRange(text);
+  return range ? writtenRange(range, text, line, display) : writtenFigure(text, line, display);
+}
+
+function writtenRange(range: RangeTexts, text: string, line: Line, display: Display): string {
+  const [likely = '', least = '', most = ''] = [range.likely, range.least, range.most].map((each) =>
+    writtenFigure(each, line, display),
+  );
+  const isRead = [likely, least, most].every((each) => readFigure(each, { unit: line.unit }).ok);
+  return isRead ? joinRange({ likely, least, most }) : text;
+}
+
+function writtenFigure(text: string, line: Line, display: Display): string {
   const shown = shownUnit(line.unit, display);
   const comma = display.decimalComma ?? false;
   if (!readFigure(text, { unit: shown, decimalComma: comma }).ok) return text;
@@ -46,6 +60,13 @@ function takesUnit(unit: string): boolean {
 
 /** A figure of a line in words for a label: `15 mm`; a rule or a word unchanged. */
 export function textInLabel(text: string, line: Line, display: Display): string {
+  const range = splitRange(text);
+  if (range) {
+    const [likely, least, most] = [range.likely, range.least, range.most].map((each) =>
+      textInLabel(each, line, display),
+    );
+    return `${likely} (${least} to ${most})`;
+  }
   const figure = line.unit === 'choice' || line.unit === 'yes_no' ? undefined : readFigure(text, { unit: line.unit });
   if (!figure?.ok) return text === '' ? 'no figure' : text;
   const unit = shownUnitWords(line.unit, display);

@@ -2,7 +2,7 @@ import type { Migration } from './migration.ts';
 
 /** Water and power of the steam vessel, and the power of the oven; unknown values stay empty. */
 export const heatOfTheWorkshop: Migration = {
-  version: 4,
+  version: 5,
   name: 'heat of the workshop',
   up: (db) => {
     db.exec(`
