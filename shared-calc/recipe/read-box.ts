@@ -59,15 +59,16 @@ function readPlain(text: string, line: Line): BoxReading | undefined {
 
 /** A guess: three figures in order. Only a figure has a range; a rule in its place is refused. */
 function readRange(range: RangeTexts, text: string, line: Line): BoxReading {
-  const [likely, least, most] = [range.likely, range.least, range.most].map((each) => readOne(each, line));
-  for (const part of [likely, least, most]) {
+  const figures: number[] = [];
+  for (const each of [range.least, range.likely, range.most]) {
+    const part = readOne(each, line);
     if (part?.is === 'faulty') return part;
     if (part?.is !== 'figure') return { is: 'faulty', fault: { kind: 'range-of-rule', text } };
+    figures.push(Number(part.value));
   }
-  const values = [least, likely, most].map((part) => (part?.is === 'figure' ? Number(part.value) : Number.NaN));
-  const [low = 0, value = 0, high = 0] = values;
-  if (low > value || value > high) return { is: 'faulty', fault: { kind: 'range-order', ...range } };
-  return { is: 'figure', value, range: { least: low, most: high } };
+  const [least = 0, value = 0, most = 0] = figures;
+  if (least > value || value > most) return { is: 'faulty', fault: { kind: 'range-order', ...range } };
+  return { is: 'figure', value, range: { least, most } };
 }
 
 function readOne(text: string, line: Line): BoxReading | undefined {
