@@ -59,16 +59,18 @@ function readPlain(text: string, line: Line): BoxReading | undefined {
 
 /** A guess: three figures in order. Only a figure has a range; a rule in its place is refused. */
 function readRange(range: RangeTexts, text: string, line: Line): BoxReading {
-  const figures: number[] = [];
-  for (const each of [range.least, range.likely, range.most]) {
-    const part = readOne(each, line);
-    if (part?.is === 'faulty') return part;
-    if (part?.is !== 'figure') return { is: 'faulty', fault: { kind: 'range-of-rule', text } };
-    figures.push(Number(part.value));
+  const [likely, least, most] = [readPart(range.likely), readPart(range.least), readPart(range.most)];
+  if (typeof likely !== 'number') return likely;
+  if (typeof least !== 'number') return least;
+  if (typeof most !== 'number') return most;
+  if (least > likely || likely > most) return { is: 'faulty', fault: { kind: 'range-order', ...range } };
+  return { is: 'figure', value: likely, range: { least, most } };
+
+  function readPart(part: string): number | BoxReading {
+    const reading = readOne(part, line);
+    if (reading?.is === 'figure') return Number(reading.value);
+    return reading ?? { is: 'faulty', fault: { kind: 'range-of-rule', text } };
   }
-  const [least = 0, value = 0, most = 0] = figures;
-  if (least > value || value > most) return { is: 'faulty', fault: { kind: 'range-order', ...range } };
-  return { is: 'figure', value, range: { least, most } };
 }
 
 function readOne(text: string, line: Line): BoxReading | undefined {
