@@ -1,6 +1,7 @@
 import type { BoxProblem, BoxValue, Figure } from '#shared-calc/engine/box-content.ts';
 import { toBase, unitOf } from '#shared-calc/quantity/unit.ts';
 import type { BoxReading } from '#shared-calc/recipe/read-box.ts';
+import { lineFor } from '#shared-calc/recipe/lines-by-use.ts';
 import type { Line } from '#shared-calc/records/records.ts';
 import type { BenchInput } from './bench-input.ts';
 import type { Box, BoxCause, BoxCheck, BoxState } from './bench-types.ts';
@@ -13,14 +14,12 @@ interface Parts {
   readonly boxes: ColumnBoxes;
   readonly worked: BoxValue;
   readonly ranges: ColumnRanges;
-  /** The line whose range says a check better. */
-  readonly saidBy: Line | undefined;
-  readonly isOldPrice: BenchInput['isOldPrice'];
+  readonly input: Pick<BenchInput, 'lines' | 'isOldPrice'>;
 }
 
 /** One cell with its value, state, flags and cause. */
 export function boxOf(parts: Parts): Box {
-  const { line, boxes, worked, ranges, isOldPrice } = parts;
+  const { line, boxes, worked, ranges, input } = parts;
   const reading = boxes.readings.get(line.name) ?? { is: 'missing' as const };
   const { text, source } = boxes.sources.get(line.name) ?? { text: '', source: 'house' as const };
   const common = {
@@ -36,14 +35,15 @@ export function boxOf(parts: Parts): Box {
     return { ...common, value: undefined, flags: [], state: stateOf(cause), cause };
   }
   const flags = flagsOf(line, [worked.value, ...endsOf(reading)], (material) =>
-    isOldPrice(material === 'TANK' ? boxes.input.tank.id : material),
+    input.isOldPrice(material === 'TANK' ? boxes.input.tank.id : material),
   );
   const state = source === 'tank' ? 'house' : source;
   const range = ranges.ranges.get(line.name);
   return { ...common, value: worked.value, state, flags, ...(range !== undefined && { range }) };
 }
 
-function checkOf({ line, worked, ranges, saidBy }: Parts): BoxCheck {
+function checkOf({ line, worked, ranges, input }: Parts): BoxCheck {
+  const saidBy = line.unlessRanged && lineFor(input.lines, line.unlessRanged);
   if (saidBy && ranges.ranges.has(saidBy.name)) return { state: 'not asked', badIn: [] };
   const badIn = ranges.badIn.get(line.name) ?? [];
   const holds = worked.known && typeof worked.value === 'boolean' ? worked.value : undefined;

@@ -1,7 +1,6 @@
 import type { BoxValue } from '#shared-calc/engine/box-content.ts';
 import { workOnce } from '#shared-calc/engine/once.ts';
 import type { ColumnInput } from '#shared-calc/recipe/column.ts';
-import { lineFor } from '#shared-calc/recipe/lines-by-use.ts';
 import type { Line } from '#shared-calc/records/records.ts';
 import type { BenchInput } from './bench-input.ts';
 import { boxOf } from './box-of.ts';
@@ -39,9 +38,7 @@ export function onceBench(input: BenchInput): Bench {
       const line = byName.get(name);
       if (!line) throw new Error(`no box ${key} ${name}`);
       const { boxes, values, ranges } = workedColumn(columnOf(key), input);
-      const saidBy = line.unlessRanged && lineFor(input.lines, line.unlessRanged);
-      const worked = values.get(name) ?? missing(name);
-      return boxOf({ line, boxes, worked, ranges: ranges(), saidBy, isOldPrice: input.isOldPrice });
+      return boxOf({ line, boxes, worked: values.get(name) ?? missing(name), ranges: ranges(), input });
     },
     ranges: (key) => workedColumn(columnOf(key), input).ranges(),
   };

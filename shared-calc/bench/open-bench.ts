@@ -1,14 +1,12 @@
 import type { BoxValue } from '#shared-calc/engine/box-content.ts';
-import { openGrid, type BoxWrite } from '#shared-calc/engine/open-grid.ts';
+import { openGrid, type BoxWrite, type Grid } from '#shared-calc/engine/open-grid.ts';
 import type { ColumnInput } from '#shared-calc/recipe/column.ts';
 import type { Scope } from '#shared-calc/recipe/scope.ts';
 import type { BenchInput } from './bench-input.ts';
 import type { Box } from './bench-types.ts';
 import { boxOf } from './box-of.ts';
 import { contentsOf, refreshColumn, type ColumnBoxes } from './column-boxes.ts';
-import type { ProbedColumn } from './probes.ts';
 import { rangesOf, type ColumnRanges } from './ranges.ts';
-import { lineFor } from '#shared-calc/recipe/lines-by-use.ts';
 import type { Line } from '#shared-calc/records/records.ts';
 import { boxReader, scopeSignature, type BoxReader } from './box-reader.ts';
 
@@ -40,8 +38,6 @@ export function openBench(start: BenchInput): LiveBench {
   const table = openLineTable();
   const columns = new Map<string, ColumnBoxes>();
   const behind = openRecalcQueue();
-  /** Of columns whose cells were not written since. */
-  const ranges = new Map<string, ColumnRanges>();
   let input = start;
 
   function refresh(column: ColumnInput, taken: TakenLines): readonly BoxWrite[] {
@@ -50,7 +46,6 @@ export function openBench(start: BenchInput): LiveBench {
     const now = { column, job: input.job, lines: input.lines, rereads, reader: table.reader() };
     const { boxes, writes } = refreshColumn(columns.get(column.key), now);
     columns.set(column.key, boxes);
-    if (writes.length > 0 || taken.rereads.length > 0) ranges.delete(column.key);
     return writes;
   }
 
@@ -63,7 +58,6 @@ export function openBench(start: BenchInput): LiveBench {
       if (kept.some((column) => column.key === key)) continue;
       grid.removeColumn(key);
       columns.delete(key);
-      ranges.delete(key);
       behind.take(key);
     }
   }
@@ -82,36 +76,43 @@ export function openBench(start: BenchInput): LiveBench {
     return () => write(later.splice(0, SLICE).filter((column) => behind.has(column.key)));
   }
 
-  function rangesIn(column: string): ColumnRanges {
-    const boxes = columns.get(column);
-    if (!boxes) throw new Error(`no column ${column}`);
-    const known = ranges.get(column) ?? rangesOf(probed(boxes));
-    ranges.set(column, known);
-    return known;
-  }
-
-  /** A cell that several probes read is asked of the engine once. */
-  function probed(boxes: ColumnBoxes): ProbedColumn {
-    const values = new Map<string, BoxValue>();
-    const before = (line: string) => {
-      const value = values.get(line) ?? grid.read(boxes.input.key, line);
-      values.set(line, value);
-      return value;
-    };
-    return { lines: input.lines, contents: contentsOf(boxes), before };
-  }
+  const ranges = (column: string) => rangesFor(boxesIn(columns, column), input.lines, grid);
 
   function box(column: string, name: string): Box {
     const line = table.find(name);
-    const boxes = columns.get(column);
-    if (!line || !boxes) throw new Error(`no box ${column} ${name}`);
-    const { lines, isOldPrice } = input;
-    const saidBy = line.unlessRanged && lineFor(lines, line.unlessRanged);
-    return boxOf({ line, boxes, worked: grid.read(column, name), ranges: rangesIn(column), saidBy, isOldPrice });
+    if (!line) throw new Error(`no box ${column} ${name}`);
+    const boxes = boxesIn(columns, column);
+    return boxOf({ line, boxes, worked: grid.read(column, name), ranges: ranges(column), input });
   }
 
   update(start);
-  return { input: () => input, update, box, ranges: rangesIn, scope: () => table.reader().scope, close: grid.close };
+  return { input: () => input, update, box, ranges, scope: () => table.reader().scope, close: grid.close };
+}
+
+function boxesIn(columns: ReadonlyMap<string, ColumnBoxes>, column: string): ColumnBoxes {
+  const boxes = columns.get(column);
+  if (!boxes) throw new Error(`no column ${column}`);
+  return boxes;
+}
+
+const ranged = new WeakMap<ColumnBoxes, ColumnRanges>();
+
+/** The probes of a column, worked when they are first read after a write: a write makes other boxes. */
+function rangesFor(boxes: ColumnBoxes, lines: readonly Line[], grid: Pick<Grid, 'read'>): ColumnRanges {
+  const before = readOnce(grid, boxes.input.key);
+  const known = ranged.get(boxes) ?? rangesOf({ lines, contents: contentsOf(boxes), before });
+  ranged.set(boxes, known);
+  return known;
+}
+
+/** A cell that several probes read is asked of the engine once. */
+function readOnce(grid: Pick<Grid, 'read'>, column: string): (line: string) => BoxValue {
+  const values = new Map<string, BoxValue>();
+  return (line) => {
+    const value = values.get(line) ?? grid.read(column, line);
+    values.set(line, value);
+    return value;
+  };
 }
 
 interface TakenLines {

@@ -45,7 +45,10 @@ export interface ProbedColumn {
 export function probesOf(column: ProbedColumn): readonly Probe[] {
   const guesses = guessesOf(column);
   if (guesses.length === 0) return [];
-  const reach = reachOf(column, new Set(guesses.map(({ line }) => line.name)));
+  const reach = reachOf(
+    column,
+    guesses.map(({ line }) => line.name),
+  );
   return [...guesses.flatMap(probesAlone), ...casesOf(guesses)].map((moved) => {
     const lines = reach
       .filter(({ guesses: read }) => read.some((guess) => moved.at.has(guess)))
@@ -87,10 +90,27 @@ interface Reached {
   readonly guesses: readonly string[];
 }
 
+/** The last reach of each recipe: sizes mostly have the same rules and the same guesses. */
+const reaches = new WeakMap<readonly Line[], { readonly on: readonly unknown[]; readonly reach: readonly Reached[] }>();
+
 /** The lines that read a guess, in order of reading. */
-function reachOf({ lines, contents }: ProbedColumn, guesses: ReadonlySet<string>): readonly Reached[] {
+function reachOf(column: ProbedColumn, guesses: readonly string[]): readonly Reached[] {
+  const { lines, contents } = column;
+  const on = [...guesses, ...lines.map(({ name }) => ruleOf(contents.get(name)))];
+  const known = reaches.get(lines);
+  if (known && known.on.length === on.length && on.every((each, at) => each === known.on[at])) return known.reach;
+  const reach = findReach(column, guesses);
+  reaches.set(lines, { on, reach });
+  return reach;
+}
+
+function ruleOf(content: BoxContent | undefined): unknown {
+  return content?.is === 'rule' ? content.rule : undefined;
+}
+
+function findReach({ lines, contents }: ProbedColumn, guesses: readonly string[]): readonly Reached[] {
   const fixed = new Set(lines.filter(isFixed).map(({ name }) => name));
-  const read = new Map<string, readonly string[]>([...guesses].map((name) => [name, [name]]));
+  const read = new Map<string, readonly string[]>(guesses.map((name) => [name, [name]]));
   const reached: Reached[] = [];
   for (const line of readingOrder(contents)) {
     const content = contents.get(line);

@@ -19,7 +19,7 @@ export interface ColumnRanges {
   readonly badIn: ReadonlyMap<string, readonly string[]>;
 }
 
-export const noRanges: ColumnRanges = { probes: [], ranges: new Map(), badIn: new Map() };
+const noRanges: ColumnRanges = { probes: [], ranges: new Map(), badIn: new Map() };
 
 /** Works the probes of one size. */
 export function rangesOf(column: ProbedColumn): ColumnRanges {

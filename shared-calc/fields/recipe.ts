@@ -64,7 +64,7 @@ export const line = {
   /**
    * Guesses that may be wrong together: by the name of the case, the end that this one moves to, part of its way.
    */
-  cases: orEmpty(data('Wrong together with others', z.record(z.string().min(1).max(60), z.enum(['least', 'most'])))),
+  cases: orEmpty(data('Wrong together with others', z.record(z.string(), z.enum(['least', 'most'])))),
   unlessRanged: orEmpty(
     choice('Asked only while this has no range', useNames, { help: 'A check over guesses says the same better.' }),
   ),

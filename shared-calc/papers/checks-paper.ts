@@ -37,6 +37,7 @@ interface Row {
   readonly what: string;
   readonly level: string;
   readonly state: CheckState;
+  readonly badIn: readonly string[];
   readonly says: string;
   readonly decides: string;
   readonly mends: readonly string[];
@@ -64,15 +65,17 @@ function rowsOf({ place, rows }: SizeSheet, workshop: Workshop): readonly Row[] 
       what: limitWords[limit],
       level,
       state,
+      badIn: [],
       says,
       decides,
       mends: [],
       cures: [],
     })),
-    ...rows.map(({ line, level, state, says, decides, mends }) => ({
+    ...rows.map(({ line, level, state, badIn, says, decides, mends }) => ({
       what: lineLabel(line),
       level,
       state,
+      badIn,
       says,
       decides,
       mends: mends.map((mend) => sayMend(mend, workshop)),

@@ -59,15 +59,18 @@ function readPlain(text: string, line: Line): BoxReading | undefined {
 
 /** A guess: three figures in order. Only a figure has a range; a rule in its place is refused. */
 function readRange(range: RangeTexts, text: string, line: Line): BoxReading {
-  const [likely, least, most] = [range.likely, range.least, range.most].map((each) => readOne(each, line));
-  for (const part of [likely, least, most]) {
-    if (part?.is === 'faulty') return part;
-    if (part?.is !== 'figure') return { is: 'faulty', fault: { kind: 'range-of-rule', text } };
+  const [likely, least, most] = [readPart(range.likely), readPart(range.least), readPart(range.most)];
+  if (typeof likely !== 'number') return likely;
+  if (typeof least !== 'number') return least;
+  if (typeof most !== 'number') return most;
+  if (least > likely || likely > most) return { is: 'faulty', fault: { kind: 'range-order', ...range } };
+  return { is: 'figure', value: likely, range: { least, most } };
+
+  function readPart(part: string): number | BoxReading {
+    const reading = readOne(part, line);
+    if (reading?.is === 'figure') return Number(reading.value);
+    return reading ?? { is: 'faulty', fault: { kind: 'range-of-rule', text } };
   }
-  const values = [least, likely, most].map((part) => (part?.is === 'figure' ? Number(part.value) : Number.NaN));
-  const [low = 0, value = 0, high = 0] = values;
-  if (low > value || value > high) return { is: 'faulty', fault: { kind: 'range-order', ...range } };
-  return { is: 'figure', value, range: { least: low, most: high } };
 }
 
 function readOne(text: string, line: Line): BoxReading | undefined {

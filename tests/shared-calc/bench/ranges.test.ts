@@ -123,9 +123,9 @@ describe('the range of a figure', () => {
     const live = openBench(benchOf().input());
     const next = { ...live.input(), columns: [demoColumn(records, 'T07', { loss: '30 mL/d (25 to 100)' })] };
     const both = (line: string) => [live, onceBench(live.input())].map((each) => each.box('T07', line).range);
-    for (const { name } of recipe) expect(both(name)[0], name).toEqual(both(name)[1]);
+    for (const { name } of recipe) expect([name, both(name)[0]]).toEqual([name, both(name)[1]]);
     live.update(next);
-    for (const { name } of recipe) expect(both(name)[0], name).toEqual(both(name)[1]);
+    for (const { name } of recipe) expect([name, both(name)[0]]).toEqual([name, both(name)[1]]);
     expect(rangeOf(live, 'spare')).toEqual([-40, 35, 'loss most', 'loss least']);
     live.close();
   });
@@ -192,7 +192,7 @@ describe('a check over guesses', () => {
           expect(w.from).toBeLessThanOrEqual(n.from);
           expect(n.to).toBeLessThanOrEqual(w.to);
         }
-        if (checkOf('wet', wide)?.state === 'holds') expect(checkOf('wet', narrow)?.state).toBe('holds');
+        expect([checkOf('wet', wide)?.state !== 'holds', checkOf('wet', narrow)?.state === 'holds']).toContain(true);
       }),
       { numRuns: 50 },
     );
