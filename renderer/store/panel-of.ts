@@ -42,7 +42,7 @@ export function panelOf(parts: PanelParts): PanelView | undefined {
     answer: answerOf(box, face, faces),
     nameInRules: line,
     standing: standingsOf(box, boxParts),
-    rule: { kind: ruleKind(box), text: entryText(box, faces.display), closed: issued !== undefined },
+    rule: { kind: ruleKind(box), text: entryText(box.text, faces.display), closed: issued !== undefined },
     ...(putIn && { putIn }),
     sources: sourcesOf(box, boxParts),
     ...(house && { house }),

@@ -6,7 +6,7 @@ import { freeId } from '#shared-calc/jobs/find-job.ts';
 import { linesOf } from '#shared-calc/recipe/lines-of.ts';
 import { putRecords } from '#shared-calc/jobs/put-records.ts';
 import { inSentence, lineLabel } from '#shared-calc/recipe/line-label.ts';
-import { hasTwoReadings, textInLabel, writtenText } from '#shared-calc/recipe/typed-text.ts';
+import { textInLabel, writtenText } from '#shared-calc/recipe/typed-text.ts';
 import { emptyChange, type Change } from '#shared-calc/records/change.ts';
 import { diffRecords } from '#shared-calc/records/diff-records.ts';
 import { displayOf } from '#shared-calc/records/display-of.ts';
@@ -226,12 +226,9 @@ export const writeLine = lineAct<z.infer<typeof WriteLine>>({
   input: WriteLine,
   run: (records, line, { text: typed }) => {
     const display = displayOf(workshopOf(records));
-    if (hasTwoReadings(typed, line, display)) {
-      const text = typed.trim();
-      return failed({ kind: 'unreadable', line: line.name, text, fault: { kind: 'two-readings', text } });
-    }
     const text = writtenText(typed, line, display);
-    return houseText(linesOf(records, line.recipe), line, text, textInLabel(text, line, display));
+    if (!text.ok) return failed({ kind: 'unreadable', line: line.name, text: typed.trim(), fault: text.fault });
+    return houseText(linesOf(records, line.recipe), line, text.value, textInLabel(text.value, line, display));
   },
 });
 

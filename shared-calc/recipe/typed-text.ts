@@ -1,43 +1,36 @@
 import { shownUnit, type Display } from '#shared-calc/quantity/shown-unit.ts';
-import { readFigure, tidyText } from '#shared-calc/quantity/read-figure.ts';
+import { readFigure } from '#shared-calc/quantity/read-figure.ts';
 import { findUnit } from '#shared-calc/quantity/unit.ts';
+import type { Result } from '#shared-calc/result.ts';
+import { separated } from '#shared-calc/rule/separated.ts';
+import type { BoxFault } from './read-box.ts';
 import { storedText } from './stored-text.ts';
 import type { Line } from '#shared-calc/records/records.ts';
 import { boxFigure, shownUnitWords } from '#shared-calc/quantity/figure-words.ts';
 
-interface StoredCell {
-  readonly text: string;
-  /** The parsed rule, if the text is a rule. */
-  readonly rule?: object | undefined;
-}
-
-/** The text that an editor opens with: the stored text, with the workshop's decimal sign in a figure. */
-export function entryText({ text, rule }: StoredCell, { decimalComma }: Display): string {
-  if (rule || !decimalComma) return text;
-  return text.replace(/\d[\d,]*\.\d+/, (number) => number.replaceAll(',', '').replace('.', ','));
-}
-
-const bare = /^[+-]?\s*[\d.,]+(?:\s+\d+\/\d+|\/\d+)?(?:[eE][+-]?\d+)?$/;
-
 /**
- * The text to store: a bare number gets the unit that the line is shown in, and a figure written with the workshop's
- * comma gets a point. A rule, a word and unreadable text stay as typed.
+ * The text that an editor opens with: the stored text, with the workshop's decimal sign in a figure. A rule keeps its
+ * point; with the decimal comma set, `;` separates its arguments.
  */
-export function writtenText(typed: string, line: Line, display: Display): string {
-  const text = typed.trim();
-  if (text === '' || line.unit === 'choice' || line.unit === 'yes_no') return text;
-  const shown = shownUnit(line.unit, display);
-  const comma = display.decimalComma ?? false;
-  if (!readFigure(text, { unit: shown, decimalComma: comma }).ok) return text;
-  const kept = storedText(text, { unit: shown }, comma);
-  const plain = kept.ok ? kept.value : text;
-  const isBare = bare.test(tidyText(plain));
-  return isBare && takesUnit(shown) ? `${plain}\u0020${shown}` : plain;
+export function entryText(text: string, { decimalComma = false }: Display): string {
+  if (!decimalComma) return text;
+  if (!readFigure(text, { unit: 'number' }).ok) return separated(text);
+  return text.replace(/[\d,]*\.\d+/, (number) => number.replaceAll(',', '').replace('.', ','));
 }
 
-/** True if the text is ambiguous: `1.234` may be a decimal or thousands. */
-export function hasTwoReadings(typed: string, line: Line, { decimalComma = false }: Display): boolean {
-  return !storedText(typed, line, decimalComma).ok;
+/** The text to store: `storedText` of what was typed, where a bare number has the unit that the line is shown in. */
+export function writtenText(typed: string, line: Line, display: Display): Result<string, BoxFault> {
+  return storedText(withShownUnit(typed, line, display), line, display.decimalComma ?? false);
+}
+
+const bare = /^[+\-\u2212]?[\d.,'\u2019\s/]+(?:[eE][+-]?\d+)?$/;
+
+/** A typed text without blanks around it; a bare number gets the unit that its line is shown in. */
+export function withShownUnit(typed: string, line: Line, display: Display): string {
+  const text = typed.trim();
+  const unit = shownUnit(line.unit, display);
+  if (!bare.test(text) || !takesUnit(unit)) return text;
+  return readFigure(text, { unit, decimalComma: display.decimalComma ?? false }).ok ? `${text} ${unit}` : text;
 }
 
 function takesUnit(unit: string): boolean {

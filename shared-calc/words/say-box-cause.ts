@@ -32,7 +32,9 @@ export function sayBoxFault(fault: BoxFault, line: string, called: Called = byRu
     case 'not-an-option':
       return `${called.lineFirst(line)} takes ${listOr(fault.options)}. You gave ${fault.text}.${didYouMean(fault.near)}`;
     case 'two-readings':
-      return `${fault.text} can be read in two ways. Write it without the thousands mark.`;
+      return `${fault.text} can be read in two ways: ${listOr(fault.readings)}?`;
+    case 'other-sign':
+      return `Here the decimal sign is the ${fault.sign}: ${fault.like}`;
     default:
       return unreachable(fault);
   }

@@ -83,7 +83,7 @@ function RuleCell({ face, store, editing }: RowParts) {
 /** One Tab stop: the selected line, or the first. */
 function RuleOf({ face: { line, label }, store, editing }: RowParts) {
   const first = store.lines.value[0]?.name;
-  const text = entryText({ text: line.text }, store.faces.value.display);
+  const text = entryText(line.text, store.faces.value.display);
   return (
     <button
       type="button"
@@ -128,7 +128,7 @@ function Writing({ face: { line, label }, store, editing }: RowParts) {
   const done = () => (editing.value = undefined);
   return (
     <RuleField
-      text={typed ?? entryText({ text: line.text }, store.faces.value.display)}
+      text={typed ?? entryText(line.text, store.faces.value.display)}
       begun={typed !== undefined}
       label={`${label} of the house`}
       help={store.helpFor(line.name) ?? noHelp}
