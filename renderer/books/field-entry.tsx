@@ -19,6 +19,8 @@ export interface FieldEntryParts<K extends RecordKind> {
   readonly put: (record: RecordOf<K>) => string | undefined;
   /** Replaces the field's own help if the view has more to say. */
   readonly hint?: string;
+  /** Replaces the records that the field can refer to, if the view offers fewer or in another order. */
+  readonly options?: readonly Option[];
 }
 
 /** An input for one field of a record, built from the field's own description. */
@@ -30,8 +32,9 @@ export function FieldEntry<K extends RecordKind>(parts: FieldEntryParts<K>) {
     const to = editField({ kind, record, key, text }, context);
     return to.ok ? put(to.value) : sayFieldFault(to.fault);
   };
-  const hint = parts.hint ?? field.help;
-  return <EntryOf field={field} value={valueOf(record, key)} context={context} settle={settle} hint={hint} />;
+  const hint = parts.hint ?? field.help ?? (field.kind === 'day' ? `a day, as ${context.today}` : undefined);
+  const options = parts.options ?? optionsOf(field, context.records);
+  return <EntryOf {...{ field, context, settle, hint, options }} value={valueOf(record, key)} />;
 }
 
 interface EntryParts {
@@ -40,9 +43,10 @@ interface EntryParts {
   readonly context: BookContext;
   readonly settle: (text: string) => string | undefined;
   readonly hint: string | undefined;
+  readonly options: readonly Option[];
 }
 
-function EntryOf({ field, value, context, settle, hint }: EntryParts) {
+function EntryOf({ field, value, context, settle, hint, options }: EntryParts) {
   const label = field.heading;
   const said = hint === undefined ? {} : { hint };
   if (field.kind === 'yes no')
@@ -53,7 +57,7 @@ function EntryOf({ field, value, context, settle, hint }: EntryParts) {
         label={label}
         {...said}
         value={typeof value === 'string' ? value : ''}
-        options={wordsFor(field, context)}
+        options={field.mayBeEmpty ? [{ value: '', label: field.empty ?? 'not said' }, ...options] : options}
         choose={(word) => void settle(word)}
       />
     );
@@ -65,12 +69,8 @@ function EntryOf({ field, value, context, settle, hint }: EntryParts) {
       figure={isFigure(field)}
       text={entryOfField(field, value, context)}
       settle={settle}
-      {...(field.lines && { lines: true, longest: 10_000 })}
+      {...(field.lines && { lines: true })}
+      {...(field.longest !== undefined && { longest: field.longest })}
     />
   );
-}
-
-function wordsFor(field: Field, { records }: BookContext): readonly Option[] {
-  const options = optionsOf(field, records);
-  return field.mayBeEmpty ? [{ value: '', label: field.empty ?? 'not said' }, ...options] : options;
 }

@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { dayFault } from '#shared-calc/calendar/day.ts';
+import { calledOf } from '#shared-calc/fields/record-fields.ts';
 import type { Derived } from '#shared-calc/derive/derived.ts';
 import { copyJob as copiedJob } from '#shared-calc/jobs/copy-job.ts';
 import { findJob } from '#shared-calc/jobs/find-job.ts';
@@ -176,14 +177,6 @@ const WriteJob = z.strictObject({
 
 export type JobFields = z.infer<typeof WriteJob>['fields'];
 
-const fieldNames: Readonly<Record<string, string>> = {
-  enquiredOn: 'day of the enquiry',
-  basis: 'costing basis',
-  site: 'place',
-  access: 'way in',
-  narrowestMm: 'narrowest on the way in',
-};
-
 export const writeJob = act<z.infer<typeof WriteJob>>({
   name: 'writeJob',
   says: 'Rewrites what is told of a job; null takes a date or a figure away.',
@@ -203,7 +196,7 @@ function jobLabel(id: string, fields: JobFields): string {
   const names = Object.keys(fields);
   if (names.join() === 'basis')
     return `${id} costed by ${fields.basis === 'packs' ? 'what packs cost' : 'what it uses'}`;
-  return `${id}: ${names.map((field) => fieldNames[field] ?? field).join(', ')}`;
+  return `${id}: ${names.map((field) => calledOf('job', field).toLowerCase()).join(', ')}`;
 }
 
 const SetNextAct = z.strictObject({ job: z.string(), act: z.string().max(2_000), on: Day.optional() });

@@ -30,8 +30,6 @@ export const addQuoteLine = act<z.infer<typeof AddQuoteLine>>({
 
 const ChangeQuoteLine = z.strictObject({ line: z.string(), fields: z.strictObject(fields).partial() });
 
-export type QuoteLineFields = z.infer<typeof ChangeQuoteLine>['fields'];
-
 export const changeQuoteLine = act<z.infer<typeof ChangeQuoteLine>>({
   name: 'changeQuoteLine',
   says: 'Changes a line that stands on the quote of one job alone.',

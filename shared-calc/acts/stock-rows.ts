@@ -1,5 +1,5 @@
 import type { Stock } from '#shared-calc/buy/stock.ts';
-import { recordFields } from '#shared-calc/fields/record-fields.ts';
+import { calledOf } from '#shared-calc/fields/record-fields.ts';
 import { readCsv } from '#shared-calc/read/csv-rows.ts';
 import { readMeasure } from '#shared-calc/read/read-measure.ts';
 import type { Records } from '#shared-calc/records/records.ts';
@@ -28,7 +28,7 @@ function readAmount(fields: Readonly<Record<string, string>>, records: Records):
   const { material: code = '', unit = '', amount = '' } = fields;
   const own = unitOfRow(code, unit, records);
   if (!own.ok) return own;
-  const name = recordFields.stockEntry.amount.heading;
+  const name = calledOf('stockEntry', 'amount');
   const read = readMeasure(amount, { name, stored: own.value, shown: unit, low: 0 }, workshopOf(records));
   return read.ok ? ok(read.value ?? 0) : failed({ kind: 'bad-field', code, fault: read.fault });
 }

@@ -72,8 +72,6 @@ const CorrectEntry = z.strictObject({
     .partial(),
 });
 
-export type EntryFields = z.infer<typeof CorrectEntry>['fields'];
-
 export const correctEntry = act<z.infer<typeof CorrectEntry>>({
   name: 'correctEntry',
   says: 'Puts an entry of the Store right, as it was counted; null takes a day or a job away.',

@@ -5,9 +5,9 @@ import { choice, code, data, day, figure, orEmpty, reference, words, yesNo } fro
 export const stockEntry = {
   id: code(),
   material: reference('Material', ['material', 'tank']),
-  amount: figure('Amount', "the material's"),
+  amount: figure('Amount there', "the material's", { called: 'Amount', low: 0 }),
   sealed: yesNo('Sealed'),
-  reservedFor: orEmpty(reference('Kept for', ['job'])),
+  reservedFor: orEmpty(reference('Kept for', ['job'], { empty: 'nobody' })),
   bestBefore: orEmpty(day('Best before')),
   quarantineUntil: orEmpty(day('In quarantine until')),
   note: words('Note'),

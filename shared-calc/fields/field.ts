@@ -44,6 +44,8 @@ export interface Field<S extends z.ZodType = z.ZodType> {
   readonly needed?: boolean;
   /** Text with line breaks. */
   readonly lines?: boolean;
+  /** The most letters of a text. */
+  readonly longest?: number;
   /** The pattern of a text that a person may write, and the words for it. */
   readonly form?: { readonly pattern: RegExp; readonly says: string };
   /** Shown while there is no value. */
@@ -65,10 +67,11 @@ function field<S extends z.ZodType>(kind: FieldKind, schema: S, heading: string,
 
 /** The code of the record itself, or a code whose record need not be in the book. */
 export const code = (heading = 'Code', about?: About) => field('code', Id, heading, about);
-export const words = (heading: string, about?: About) => field('words', z.string().max(2_000), heading, about);
-export const longText = (heading: string, about?: About) =>
-  field('words', z.string().max(10_000), heading, { lines: true, ...about });
-export const name = (heading: string, about?: About) => field('words', z.string().max(60), heading, about);
+export const words = (heading: string, about?: About) => textOf(2_000, heading, about);
+export const longText = (heading: string, about?: About) => textOf(10_000, heading, { lines: true, ...about });
+export const name = (heading: string, about?: About) => textOf(60, heading, about);
+const textOf = (longest: number, heading: string, about?: About) =>
+  field('words', z.string().max(longest), heading, { longest, ...about });
 /** Text whose form only its own schema checks. */
 export const textAs = <S extends z.ZodType<string>>(heading: string, schema: S, about?: About) =>
   field('words', schema, heading, about);

@@ -33,28 +33,30 @@ export const jobStates = [
   'closed',
 ] as const;
 
-const by = choice('By', ['client', 'us']);
-
 export const job = {
   id: code(),
   title: words('Title'),
   client: words('Client'),
-  contact: words('Contact'),
-  recipe: reference('Recipe', ['recipe']),
+  contact: words('Who to speak to', { called: 'Contact' }),
+  recipe: reference('House recipe', ['recipe']),
   state: choice('State', jobStates),
-  site: words('Site'),
-  access: words('Way in'),
-  audience: words('Who is near it'),
-  animals: words('Animals'),
-  area: words('Area'),
-  enquiredOn: orEmpty(day('Asked on')),
-  handover: orEmpty(day('Handover')),
+  site: words('Place', { lines: true }),
+  access: words('Way in: doors, stairs, lift', { called: 'Way in', lines: true }),
+  audience: words('Who is near it', {
+    help: 'Small children or a public room: plants known as poisonous are left out.',
+  }),
+  animals: words('Animals wanted', { called: 'Animals' }),
+  area: words('Area, for the visits', { called: 'Area' }),
+  enquiredOn: orEmpty(day('Enquiry of', { called: 'Day of the enquiry' })),
+  handover: orEmpty(day('Handover wanted')),
   depositCoins: orEmpty(money('Deposit')),
-  depositOn: orEmpty(day('Deposit in on')),
-  basis: choice('Priced by', ['used', 'packs']),
-  nextAct: words('Next'),
-  nextOn: orEmpty(day('Next on')),
-  note: longText('Note'),
+  depositOn: orEmpty(day('In on', { called: 'Deposit in on' })),
+  basis: choice('Costing basis', ['used', 'packs'], {
+    labels: { used: 'used: what goes in', packs: 'packs: every bag bought' },
+  }),
+  nextAct: words('Next act'),
+  nextOn: orEmpty(day('By the day', { called: 'Day of the next act' })),
+  note: longText('What else there is to know', { called: 'Note' }),
   narrowestMm: orEmpty(
     within(
       figure('Narrowest on the way in', 'mm', {
@@ -85,7 +87,7 @@ export const localValue = {
   line: name('Line'),
   text: longText('Rule or figure'),
   note: words('Note'),
-  by,
+  by: choice('By', ['client', 'us']),
 };
 
 /** Frozen at *Issue*: `body` has all inputs and results, `sha256` is its hash. */
@@ -102,10 +104,10 @@ export const issuedQuote = {
 export const quoteLine = {
   id: code(),
   job: reference('Job', ['job']),
-  label: words('Line'),
-  group: reference('Quote group', ['margin']),
-  costCoins: money('Cost'),
-  by,
+  label: words('What'),
+  group: reference('Group', ['margin']),
+  costCoins: money('Cost', { low: 0 }),
+  by: choice('Asked for by', ['client', 'us'], { labels: { client: 'the client' } }),
 };
 
 /**

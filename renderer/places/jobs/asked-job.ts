@@ -3,6 +3,7 @@ import { readDay } from '#shared-calc/read/read-day.ts';
 import type { Day } from '#shared-calc/calendar/day.ts';
 import { readSizes } from '#shared-calc/jobs/read-sizes.ts';
 import type { Records } from '#shared-calc/records/records.ts';
+import { calledOf } from '#shared-calc/fields/record-fields.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
 import { sayJobFault } from '#shared-calc/words/say-job-fault.ts';
 import { said } from '#shared-calc/words/say-entry-fault.ts';
@@ -38,7 +39,7 @@ export function typedJob(
 ): Result<ActInputs['newJob'], string> {
   const sizes = sizesText.trim() === '' ? ok([]) : readSizes(sizesText, records);
   if (!sizes.ok) return failed(sayJobFault(sizes.fault));
-  const handover = dayText.trim() === '' ? ok(undefined) : said(readDay(dayText, 'Handover wanted', today));
+  const handover = dayText.trim() === '' ? ok(undefined) : said(readDay(dayText, calledOf('job', 'handover'), today));
   if (!handover.ok) return handover;
   return ok({ ...words, sizes: [...sizes.value], writings: [], by: 'client', handover: handover.value });
 }

@@ -1,13 +1,12 @@
-import { SettledField, Fields } from '#renderer/kit/field.tsx';
+import { Fields } from '#renderer/kit/field.tsx';
 import { writeRoute } from '#renderer/frame/place-route.ts';
+import { JobEntry } from './job-entry.tsx';
 import { JobMoney } from './job-money.tsx';
 import type { JobPart } from './job-part.ts';
 import { JobState } from './job-state.tsx';
 import { JobSurvey } from './job-survey.tsx';
-import { NarrowestEntry } from './narrowest-entry.tsx';
 import { PlaceChecks } from './place-checks.tsx';
 import { JobSizes } from './job-sizes.tsx';
-import type { JobFields } from '#shared-calc/acts/job-acts.ts';
 import css from './jobs.module.css';
 
 /** Everything about one job, from the enquiry to its last visit. */
@@ -35,57 +34,23 @@ export function JobCard(part: JobPart) {
       <PlaceChecks {...part} />
       <section>
         <h3>Notes</h3>
-        <Words {...part} field="note" label="What else there is to know" lines longest={10_000} />
+        <JobEntry {...part} field="note" />
       </section>
     </article>
   );
 }
+
+const people = ['title', 'client', 'contact', 'area', 'animals', 'audience', 'site', 'access', 'narrowestMm'] as const;
 
 function JobPeople(part: JobPart) {
   return (
     <section>
       <h3>Client and place</h3>
       <Fields look="wide">
-        <Words {...part} field="title" label="Title" />
-        <Words {...part} field="client" label="Client" />
-        <Words {...part} field="contact" label="Who to speak to" />
-        <Words {...part} field="area" label="Area, for the visits" />
-        <Words {...part} field="animals" label="Animals wanted" />
-        <Words
-          {...part}
-          field="audience"
-          label="Who is near it"
-          hint="Small children or a public room: plants known as poisonous are left out."
-        />
-        <Words {...part} field="site" label="Place" lines />
-        <Words {...part} field="access" label="Way in: doors, stairs, lift" lines />
-        <NarrowestEntry {...part} />
+        {people.map((field) => (
+          <JobEntry key={field} {...part} field={field} />
+        ))}
       </Fields>
     </section>
-  );
-}
-
-type WordsField = Exclude<keyof JobFields, 'basis' | 'handover' | 'enquiredOn' | 'narrowestMm'>;
-
-interface WordsParts extends JobPart {
-  readonly field: WordsField;
-  readonly label: string;
-  readonly hint?: string;
-  readonly lines?: boolean;
-  readonly longest?: number;
-}
-
-function Words({ job, api, field, ...shown }: WordsParts) {
-  const settle = (text: string) => api.doAct('writeJob', { job: job.id, fields: { [field]: text.trim() } });
-  const { label, hint, lines, longest } = shown;
-  return (
-    <SettledField
-      label={label}
-      text={job[field]}
-      settle={settle}
-      {...(hint !== undefined && { hint })}
-      {...(lines !== undefined && { lines })}
-      {...(longest !== undefined && { longest })}
-    />
   );
 }

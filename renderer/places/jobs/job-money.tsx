@@ -1,56 +1,36 @@
 import { useState } from 'preact/hooks';
-import { ChoiceField, SettledField, TextField, Fields } from '#renderer/kit/field.tsx';
+import { TextField, Fields } from '#renderer/kit/field.tsx';
 import { readDay } from '#shared-calc/read/read-day.ts';
 import { entryOfCoins, showCoins } from '#shared-calc/quantity/coins-text.ts';
 import { Button, Buttons } from '#renderer/kit/button.tsx';
 import { paperDay } from '#shared-calc/papers/paper-words.ts';
 import { readMoney } from '#shared-calc/read/read-money.ts';
+import { calledOf, headingOf } from '#shared-calc/fields/record-fields.ts';
+import { JobEntry } from './job-entry.tsx';
 import type { JobPart } from './job-part.ts';
-import type { JobFields } from '#shared-calc/acts/job-acts.ts';
 import { said } from '#shared-calc/words/say-entry-fault.ts';
-
-const bases = [
-  { value: 'used', label: 'used: what goes in' },
-  { value: 'packs', label: 'packs: every bag bought' },
-];
 
 /** A job's dates, its costing basis and its deposit. */
 export function JobMoney(part: JobPart) {
-  const { job, api } = part;
-  const choose = (basis: string) =>
-    api.doAct('writeJob', { job: job.id, fields: { basis: basis === 'packs' ? 'packs' : 'used' } });
+  const { job } = part;
   return (
     <section>
       <h3>Dates and deposit</h3>
       <Fields look="wide">
-        <DayEntry {...part} field="enquiredOn" label="Enquiry of" />
-        <DayEntry {...part} field="handover" label="Handover wanted" />
-        <ChoiceField label="Costing basis" value={job.basis} options={bases} choose={choose} />
+        <JobEntry {...part} field="enquiredOn" />
+        <JobEntry {...part} field="handover" />
+        <JobEntry {...part} field="basis" />
       </Fields>
       <Deposit key={`${job.id} ${job.depositCoins} ${job.depositOn}`} {...part} />
     </section>
   );
 }
 
-interface DayEntryParts extends JobPart {
-  readonly field: keyof Pick<JobFields, 'enquiredOn' | 'handover'>;
-  readonly label: string;
-}
-
-function DayEntry({ job, context: { today }, api, field, label }: DayEntryParts) {
-  const settle = (text: string) => {
-    const day = text.trim() === '' ? undefined : said(readDay(text, label, today));
-    if (day && !day.ok) return api.refuse(day.fault);
-    return api.doAct('writeJob', { job: job.id, fields: { [field]: day?.value ?? null } });
-  };
-  return <SettledField label={label} hint={`a day, as ${today}`} text={job[field] ?? ''} settle={settle} />;
-}
-
 function Deposit({ job, context: { today, workshop }, api }: JobPart) {
   const [amount, setAmount] = useState(entryOfCoins(job.depositCoins, workshop));
   const [on, setOn] = useState(job.depositOn ?? today);
   const coins = amount.trim() === '' ? undefined : said(readMoney(amount, workshop));
-  const day = said(readDay(on, 'On', today));
+  const day = said(readDay(on, calledOf('job', 'depositOn'), today));
   const record = () => {
     if (!coins?.ok || !day.ok) return;
     api.doAct('recordDeposit', { job: job.id, coins: coins.value, on: day.value });
@@ -59,7 +39,7 @@ function Deposit({ job, context: { today, workshop }, api }: JobPart) {
     <>
       <Fields look="wide">
         <TextField
-          label="Deposit"
+          label={headingOf('job', 'depositCoins')}
           unit={workshop.currency}
           figure
           text={amount}
@@ -67,7 +47,13 @@ function Deposit({ job, context: { today, workshop }, api }: JobPart) {
           enter={record}
           wrong={coins && !coins.ok ? coins.fault : undefined}
         />
-        <TextField label="In on" text={on} typing={setOn} enter={record} wrong={day.ok ? undefined : day.fault} />
+        <TextField
+          label={headingOf('job', 'depositOn')}
+          text={on}
+          typing={setOn}
+          enter={record}
+          wrong={day.ok ? undefined : day.fault}
+        />
       </Fields>
       <Buttons>
         {job.depositOn !== undefined && (

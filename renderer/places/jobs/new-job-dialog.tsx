@@ -3,6 +3,7 @@ import { useState } from 'preact/hooks';
 import { contextNow } from '#renderer/books/book-api.ts';
 import { ChoiceField, TextField, Fields } from '#renderer/kit/field.tsx';
 import type { JobApi } from '#renderer/store/job-api.ts';
+import { headingOf } from '#shared-calc/fields/record-fields.ts';
 import { AskDialog } from '#renderer/kit/ask-dialog.tsx';
 import { typedJob, noWishes, type Wishes } from './asked-job.ts';
 
@@ -12,13 +13,13 @@ interface SheetParts {
 }
 
 const fields: readonly (readonly [keyof Omit<Wishes, 'recipe'>, string, string])[] = [
-  ['title', 'Title', ''],
-  ['client', 'Client', ''],
-  ['contact', 'Who to speak to', ''],
+  ['title', headingOf('job', 'title'), ''],
+  ['client', headingOf('job', 'client'), ''],
+  ['contact', headingOf('job', 'contact'), ''],
   ['sizes', 'Sizes', 'as T03, T07x2; it may wait'],
-  ['animals', 'Animals wanted', ''],
-  ['audience', 'Who is near it', ''],
-  ['handover', 'Handover wanted', 'a day; it may wait'],
+  ['animals', headingOf('job', 'animals'), ''],
+  ['audience', headingOf('job', 'audience'), ''],
+  ['handover', headingOf('job', 'handover'), 'a day; it may wait'],
 ];
 
 /** Creates a job from a client's first message. */
@@ -49,7 +50,7 @@ export function NewJobDialog({ api, close }: SheetParts) {
             />
           ))}
           <ChoiceField
-            label="House recipe"
+            label={headingOf('job', 'recipe')}
             value={wishes.recipe}
             options={recipes}
             choose={(recipe) => change({ recipe })}

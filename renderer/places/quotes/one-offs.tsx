@@ -1,8 +1,8 @@
-import type { QuoteLineFields } from '#shared-calc/acts/quote-line-acts.ts';
 import { useState } from 'preact/hooks';
 import type { BookContext } from '#renderer/books/book-api.ts';
-import { ChoiceField, SettledField, TextField, Fields } from '#renderer/kit/field.tsx';
-import { entryOfCoins } from '#shared-calc/quantity/coins-text.ts';
+import { ChoiceField, TextField, Fields } from '#renderer/kit/field.tsx';
+import { FieldEntry } from '#renderer/books/field-entry.tsx';
+import { headingOf } from '#shared-calc/fields/record-fields.ts';
 import { Button, Buttons } from '#renderer/kit/button.tsx';
 import type { JobApi } from '#renderer/store/job-api.ts';
 import { readMoney } from '#shared-calc/read/read-money.ts';
@@ -15,11 +15,6 @@ interface OneOffsParts {
   readonly context: BookContext;
   readonly api: JobApi;
 }
-
-const whose = [
-  { value: 'client', label: 'the client' },
-  { value: 'us', label: 'us' },
-];
 
 /** Lines for this job only, at cost; margin and tax come from their group. */
 export function OneOffs({ job, context, api }: OneOffsParts) {
@@ -41,39 +36,17 @@ function groupOptions({ margin }: Pick<Records, 'margin'>) {
     .map(({ id, label }) => ({ value: id, label }));
 }
 
-function OneOff({
-  line,
-  context: { records, workshop },
-  api,
-}: Omit<OneOffsParts, 'job'> & { readonly line: QuoteLine }) {
-  const put = (fields: QuoteLineFields) => api.doAct('changeQuoteLine', { line: line.id, fields });
-  const putCost = (text: string) => {
-    const coins = said(readMoney(text, workshop));
-    return coins.ok ? put({ costCoins: coins.value }) : api.refuse(coins.fault);
-  };
+function OneOff({ line, context, api }: Omit<OneOffsParts, 'job'> & { readonly line: QuoteLine }) {
+  const put = ({ label, group, costCoins, by }: QuoteLine) =>
+    api.doAct('changeQuoteLine', { line: line.id, fields: { label, group, costCoins, by } });
+  const parts = { kind: 'quoteLine', record: line, context, put } as const;
   return (
-    <div class={css['oneOff']}>
-      <SettledField label="What" text={line.label} settle={(label) => put({ label: label.trim() })} />
+    <div class={css['oneOff']} role="group" aria-label={line.label}>
+      <FieldEntry {...parts} field="label" />
       <Fields>
-        <SettledField
-          label="Cost"
-          unit={workshop.currency}
-          figure
-          text={entryOfCoins(line.costCoins, workshop)}
-          settle={putCost}
-        />
-        <ChoiceField
-          label="Group"
-          value={line.group}
-          options={groupOptions(records)}
-          choose={(group) => put({ group })}
-        />
-        <ChoiceField
-          label="Asked for by"
-          value={line.by}
-          options={whose}
-          choose={(by) => put({ by: by === 'us' ? 'us' : 'client' })}
-        />
+        <FieldEntry {...parts} field="costCoins" />
+        <FieldEntry {...parts} field="group" options={groupOptions(context.records)} />
+        <FieldEntry {...parts} field="by" />
       </Fields>
       <p>
         <Button look="plain" onClick={() => api.doAct('removeQuoteLine', { line: line.id })}>
@@ -98,11 +71,12 @@ function NewOneOff({ job, context: { records, workshop }, api }: OneOffsParts) {
     setCost('');
   };
   return (
-    <div class={css['oneOff']}>
-      <TextField label="Another line" text={label} typing={setLabel} enter={add} />
+    <div class={css['oneOff']} role="group" aria-label="Another line">
+      <h4>Another line</h4>
+      <TextField label={headingOf('quoteLine', 'label')} text={label} typing={setLabel} enter={add} />
       <Fields>
         <TextField
-          label="At cost"
+          label={headingOf('quoteLine', 'costCoins')}
           unit={workshop.currency}
           figure
           text={cost}
@@ -110,7 +84,7 @@ function NewOneOff({ job, context: { records, workshop }, api }: OneOffsParts) {
           enter={add}
           wrong={coins && !coins.ok ? coins.fault : undefined}
         />
-        <ChoiceField label="In the group" value={group} options={groups} choose={setGroup} />
+        <ChoiceField label={headingOf('quoteLine', 'group')} value={group} options={groups} choose={setGroup} />
       </Fields>
       <Buttons>
         <Button disabled={!isReady} onClick={add}>

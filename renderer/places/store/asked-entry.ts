@@ -1,5 +1,6 @@
 import { readDay } from '#shared-calc/read/read-day.ts';
 import type { Day } from '#shared-calc/calendar/day.ts';
+import { calledOf } from '#shared-calc/fields/record-fields.ts';
 import { readMeasure } from '#shared-calc/read/read-measure.ts';
 import { unitOfGoods } from '#shared-calc/buy/unit-of-goods.ts';
 import type { Display } from '#shared-calc/quantity/shown-unit.ts';
@@ -37,11 +38,13 @@ export function putInTyped(
 ): Result<ActInputs['putIn'], string> {
   const unit = unitOfGoods(wishes.material, records);
   if (unit === undefined) return failed('Choose what it is.');
-  const amount = said(readMeasure(wishes.amount, { name: 'Amount', stored: unit, low: 1e-6 }, display));
+  const amount = said(
+    readMeasure(wishes.amount, { name: calledOf('stockEntry', 'amount'), stored: unit, low: 1e-6 }, display),
+  );
   if (!amount.ok) return amount;
-  const bestBefore = dayOf(wishes.bestBefore, 'Best before', today);
+  const bestBefore = dayOf(wishes, 'bestBefore', today);
   if (!bestBefore.ok) return bestBefore;
-  const quarantineUntil = dayOf(wishes.quarantineUntil, 'In quarantine until', today);
+  const quarantineUntil = dayOf(wishes, 'quarantineUntil', today);
   if (!quarantineUntil.ok) return quarantineUntil;
   return ok({
     material: wishes.material,
@@ -55,6 +58,11 @@ export function putInTyped(
 }
 
 /** Nothing if no day is given. */
-function dayOf(text: string, title: string, today: Day): Result<Day | undefined, string> {
-  return text.trim() === '' ? ok(undefined) : said(readDay(text, title, today));
+function dayOf(
+  wishes: PutInWishes,
+  key: 'bestBefore' | 'quarantineUntil',
+  today: Day,
+): Result<Day | undefined, string> {
+  const text = wishes[key];
+  return text.trim() === '' ? ok(undefined) : said(readDay(text, calledOf('stockEntry', key), today));
 }

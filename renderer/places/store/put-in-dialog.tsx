@@ -2,10 +2,12 @@ import { useState } from 'preact/hooks';
 import { contextNow } from '#renderer/books/book-api.ts';
 import { ChoiceField, TextField, Fields } from '#renderer/kit/field.tsx';
 import { writeRoute } from '#renderer/frame/place-route.ts';
+import { Checkbox } from '#renderer/kit/checkbox.tsx';
+import { calledOf, headingOf } from '#shared-calc/fields/record-fields.ts';
 import { AskDialog } from '#renderer/kit/ask-dialog.tsx';
 import type { JobApi } from '#renderer/store/job-api.ts';
 import { unitOfGoods } from '#shared-calc/buy/unit-of-goods.ts';
-import { plainOptions, type Option } from '#shared-calc/read/read-choice.ts';
+import type { Option } from '#shared-calc/read/read-choice.ts';
 import type { Records } from '#shared-calc/records/records.ts';
 import { jobOptions } from './job-options.ts';
 import { asksOf, putInTyped, type PutInWishes } from './asked-entry.ts';
@@ -16,11 +18,7 @@ interface SheetParts {
   readonly close: () => void;
 }
 
-const fields: readonly (readonly [keyof Pick<PutInWishes, 'bestBefore' | 'quarantineUntil' | 'note'>, string])[] = [
-  ['bestBefore', 'Best before'],
-  ['quarantineUntil', 'In quarantine until'],
-  ['note', 'Note'],
-];
+const fields = ['bestBefore', 'quarantineUntil', 'note'] as const;
 
 /** Adds an entry to the Store by hand. */
 export function PutInDialog({ api, material, close }: SheetParts) {
@@ -56,35 +54,30 @@ function Wishes({ wishes, records, change, enter }: WishesParts) {
   return (
     <Fields look="wide">
       <ChoiceField
-        label="Material"
+        label={headingOf('stockEntry', 'material')}
         value={wishes.material}
         options={storedGoods(records)}
         choose={(id) => change({ material: id })}
       />
       <TextField
-        label="Amount"
+        label={calledOf('stockEntry', 'amount')}
         unit={unit === 'each' ? '' : unit}
         figure
         text={wishes.amount}
         typing={(amount) => change({ amount })}
         enter={enter}
       />
+      <Checkbox label={headingOf('stockEntry', 'sealed')} on={wishes.sealed} turn={(sealed) => change({ sealed })} />
       <ChoiceField
-        label="Pack"
-        value={wishes.sealed ? 'sealed' : 'opened'}
-        options={plainOptions(['sealed', 'opened'])}
-        choose={(word) => change({ sealed: word === 'sealed' })}
-      />
-      <ChoiceField
-        label="Kept for"
+        label={headingOf('stockEntry', 'reservedFor')}
         value={wishes.job}
         options={jobOptions(records, 'nobody')}
         choose={(job) => change({ job })}
       />
-      {fields.map(([key, label]) => (
+      {fields.map((key) => (
         <TextField
           key={key}
-          label={label}
+          label={headingOf('stockEntry', key)}
           text={wishes[key]}
           typing={(text) => change({ [key]: text })}
           enter={enter}

@@ -1,13 +1,13 @@
-import type { EntryFields } from '#shared-calc/acts/store-acts.ts';
 import type { BookContext } from '#renderer/books/book-api.ts';
-import { ChoiceField, SettledField, Fields } from '#renderer/kit/field.tsx';
-import { readDay } from '#shared-calc/read/read-day.ts';
+import { SettledField, Fields } from '#renderer/kit/field.tsx';
+import { FieldEntry } from '#renderer/books/field-entry.tsx';
+import { calledOf, headingOf } from '#shared-calc/fields/record-fields.ts';
 import { Button } from '#renderer/kit/button.tsx';
 import type { JobApi } from '#renderer/store/job-api.ts';
 import { readMeasure } from '#shared-calc/read/read-measure.ts';
 import { cleanNoise } from '#shared-calc/quantity/write-figure.ts';
 import type { StockEntry } from '#shared-calc/records/records.ts';
-import { jobOptions } from './job-options.ts';
+import { openJobs } from './job-options.ts';
 import { isHeld, isPast } from './store-rows.ts';
 import css from './store.module.css';
 import { said } from '#shared-calc/words/say-entry-fault.ts';
@@ -19,18 +19,15 @@ interface CardParts {
   readonly api: JobApi;
 }
 
-const sealedWords = [
-  { value: 'sealed', label: 'sealed' },
-  { value: 'opened', label: 'opened' },
-];
+const fields = ['sealed', 'reservedFor', 'bestBefore', 'quarantineUntil', 'note'] as const;
 
 /** One bag or shelf of a material; each of its figures can be corrected. */
 export function StockEntryCard({ entry, unit, context, api }: CardParts) {
   const { records, display, today } = context;
-  const put = (fields: EntryFields) => api.doAct('correctEntry', { entry: entry.id, fields });
   const putAmount = (text: string) => {
-    const amount = said(readMeasure(text, { name: 'Amount', stored: unit, low: 0 }, display));
-    return amount.ok ? put({ amount: amount.value }) : api.refuse(amount.fault);
+    const amount = said(readMeasure(text, { name: calledOf('stockEntry', 'amount'), stored: unit, low: 0 }, display));
+    if (!amount.ok) return api.refuse(amount.fault);
+    return api.doAct('correctEntry', { entry: entry.id, fields: { amount: amount.value } });
   };
   const amountText = String(cleanNoise(entry.amount));
   return (
@@ -43,27 +40,23 @@ export function StockEntryCard({ entry, unit, context, api }: CardParts) {
       </h3>
       <Fields>
         <SettledField
-          label="Amount there"
+          label={headingOf('stockEntry', 'amount')}
           unit={unit === 'each' ? '' : unit}
           figure
           text={display.decimalComma ? amountText.replace('.', ',') : amountText}
           settle={putAmount}
         />
-        <ChoiceField
-          label="Pack"
-          value={entry.sealed ? 'sealed' : 'opened'}
-          options={sealedWords}
-          choose={(word) => put({ sealed: word === 'sealed' })}
-        />
-        <ChoiceField
-          label="Kept for"
-          value={entry.reservedFor ?? ''}
-          options={jobOptions(records, 'nobody')}
-          choose={(job) => put({ reservedFor: job === '' ? null : job })}
-        />
-        <DayOf entry={entry} context={context} api={api} field="bestBefore" label="Best before" />
-        <DayOf entry={entry} context={context} api={api} field="quarantineUntil" label="In quarantine until" />
-        <SettledField label="Note" text={entry.note} settle={(note) => put({ note: note.trim() })} />
+        {fields.map((field) => (
+          <FieldEntry
+            key={field}
+            kind="stockEntry"
+            record={entry}
+            field={field}
+            context={context}
+            {...(field === 'reservedFor' && { options: openJobs(records) })}
+            put={(to) => api.doAct('correctEntry', { entry: entry.id, fields: { [field]: to[field] ?? null } })}
+          />
+        ))}
       </Fields>
       <p>
         <Button look="plain" onClick={() => api.doAct('writeOff', { entry: entry.id })}>
@@ -72,19 +65,4 @@ export function StockEntryCard({ entry, unit, context, api }: CardParts) {
       </p>
     </section>
   );
-}
-
-interface DayParts extends Omit<CardParts, 'unit'> {
-  readonly field: 'bestBefore' | 'quarantineUntil';
-  readonly label: string;
-}
-
-function DayOf({ entry, context: { today }, api, field, label }: DayParts) {
-  const settle = (text: string) => {
-    const put = (day: string | null) => api.doAct('correctEntry', { entry: entry.id, fields: { [field]: day } });
-    if (text.trim() === '') return put(null);
-    const day = said(readDay(text, label, today));
-    return day.ok ? put(day.value) : api.refuse(day.fault);
-  };
-  return <SettledField label={label} text={entry[field] ?? ''} settle={settle} />;
 }

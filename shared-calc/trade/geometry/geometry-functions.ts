@@ -6,7 +6,9 @@ import { insideSize } from './inside-size.ts';
 import { layerVolume } from './layer-volume.ts';
 import { meshCutEntry } from './mesh-cut.ts';
 import { meshRollLength } from './mesh-roll-length.ts';
+import { panelDisplacement } from './panel-displacement.ts';
 import { panelRun } from './panel-run.ts';
+import { slopeRun } from './slope-run.ts';
 import { slopedVolume } from './sloped-volume.ts';
 import { tankFloorArea } from './tank-floor-area.ts';
 import { tankFootprint } from './tank-footprint.ts';
@@ -26,6 +28,8 @@ export const geometryFunctions: readonly TradeFunction[] = [
   damRoom,
   layerVolume,
   slopedVolume,
+  slopeRun,
+  panelDisplacement,
   beadVolume,
   meshCutEntry,
   meshRollLength,

@@ -1,5 +1,12 @@
 import { onFloor, wallArguments } from './tank-shape.ts';
-import { refused, tradeFunction } from '#shared-calc/trade/trade-function.ts';
+import { firstRefusal, type Refusal } from '#shared-calc/trade/first-refusal.ts';
+import { tradeFunction } from '#shared-calc/trade/trade-function.ts';
+
+/** Refuses a number of walls that no background has. */
+export function wrongWalls(walls: number): Refusal | undefined {
+  const says = 'Walls are 0 for none, 1 for the back, 2 for back and one side, 3 for back and sides.';
+  return firstRefusal([[![0, 1, 2, 3].includes(walls), says]]);
+}
 
 /** Flat wall that a background covers, mm: none, the back, the back and one side, or the back and both. */
 export const panelRun = tradeFunction({
@@ -20,10 +27,7 @@ export const panelRun = tradeFunction({
   source: 'geometry',
   caution: 'Where the background goes down to the base, say so, or the soil behind it is counted.',
   decides: 'Builder',
-  compute: ({ walls, ...sizes }) => {
-    if (![0, 1, 2, 3].includes(walls)) {
-      return refused('Walls are 0 for none, 1 for the back, 2 for back and one side, 3 for back and sides.');
-    }
-    return onFloor({ ...sizes, bow: 0 }, ({ back, side }) => (walls === 0 ? 0 : back + (walls - 1) * side));
-  },
+  compute: ({ walls, ...sizes }) =>
+    wrongWalls(walls) ??
+    onFloor({ ...sizes, bow: 0 }, ({ back, side }) => (walls === 0 ? 0 : back + (walls - 1) * side)),
 });

@@ -1,10 +1,23 @@
 import { belowZero, sayMm } from '#shared-calc/trade/refuse-figure.ts';
 import { floorOf } from './tank-floor.ts';
 import { floorArguments, onFloor } from './tank-shape.ts';
-import { refused, tradeFunction } from '#shared-calc/trade/trade-function.ts';
+import { firstRefusal, type Refusal } from '#shared-calc/trade/first-refusal.ts';
+import { tradeFunction } from '#shared-calc/trade/trade-function.ts';
 
 /** Above this slope, rise over run, damp mix slides without terraces. */
 const STEEPEST = 0.55;
+
+/** mm */
+interface Slope {
+  readonly front: number;
+  readonly rise: number;
+}
+
+/** Refuses soil that would lie below the capping, or fall to the back. */
+export function wrongSlope({ front, rise }: Slope): Refusal | undefined {
+  const says = `The soil at the front is ${sayMm(-front)} below the capping. Thin the drainage or capping.`;
+  return firstRefusal([[front < 0, says]]) ?? belowZero({ Rise: rise });
+}
 
 /**
  * Litres of soil that rises evenly from the front to the back: floor x depth at the floor's centroid. Exact for a plane
@@ -29,12 +42,9 @@ export const slopedVolume = tradeFunction({
   source: 'geometry; steepest slope of damp mix from memory',
   caution: 'Where a background goes down to the base, say so, or the soil behind it is counted.',
   decides: 'Builder',
-  compute: ({ front, rise, ...sizes }) => {
-    if (front < 0)
-      return refused(`The soil at the front is ${sayMm(-front)} below the capping. Thin the drainage or capping.`);
-    const wrong = belowZero({ Rise: rise });
-    return wrong ?? onFloor(sizes, (floor) => (floor.area / 1e6) * (front + rise * (1 - floor.centroid)));
-  },
+  compute: ({ front, rise, ...sizes }) =>
+    wrongSlope({ front, rise }) ??
+    onFloor(sizes, (floor) => (floor.area / 1e6) * (front + rise * (1 - floor.centroid))),
   warn: ({ rise, ...sizes }) =>
     rise / floorOf(sizes).run > STEEPEST + 1e-9 ? 'Slope steeper than damp mix holds; add a terrace.' : undefined,
 });

@@ -27,6 +27,9 @@ export interface TankFloor {
   /** Flat glass that can carry a background: the back, and one side. */
   readonly back: number;
   readonly side: number;
+  /** How high on an even slope the middle of that wall is: 0 at the front, 1 at the back. */
+  readonly backHeight: number;
+  readonly sideHeight: number;
   /**
    * Squares of glass thickness that the corners add outside: the sum of tan(half the turning angle) over the corners.
    */
@@ -59,6 +62,8 @@ function rectangle({ length, depth }: TankSizes): TankFloor {
     strip: (width) => width * length,
     back: length,
     side: depth,
+    backHeight: 1,
+    sideHeight: 1 / 2,
     corners: 4,
   };
 }
@@ -80,6 +85,7 @@ function bow(sizes: TankSizes): TankFloor {
     overallDepth: depth + sagitta,
     run: depth + sagitta,
     centroid: fromBack / (depth + sagitta),
+    sideHeight: 1 - depth / 2 / (depth + sagitta),
     strip: (width) => (width < sagitta ? circleSegment(radius, width).area : front.area + (width - sagitta) * length),
   };
 }
@@ -100,6 +106,8 @@ function corner({ length, side_return }: TankSizes): TankFloor {
     strip: (width) => (width < side_return * Math.SQRT1_2 ? width * (edge + width) : area - (run - width) ** 2),
     back: 2 * length,
     side: side_return,
+    backHeight: 1 - ((length / 2) * Math.SQRT1_2) / run,
+    sideHeight: 1 - ((length + side_return / 2) * Math.SQRT1_2) / run,
     corners: 3 + 2 * Math.tan(Math.PI / 8),
   };
 }
@@ -119,6 +127,8 @@ function hexagon({ length }: TankSizes): TankFloor {
     strip: (width) => (width < run / 2 ? slopes(width) : area - slopes(run - width)),
     back: length,
     side: length,
+    backHeight: 1,
+    sideHeight: 3 / 4,
     corners: 6 * Math.tan(Math.PI / 6),
   };
 }
@@ -133,6 +143,8 @@ function cylinder({ length: diameter }: TankSizes): TankFloor {
     strip: (width) => circleSegment(diameter / 2, width).area,
     back: 0,
     side: 0,
+    backHeight: 1,
+    sideHeight: 1 / 2,
     corners: Math.PI,
   };
 }
