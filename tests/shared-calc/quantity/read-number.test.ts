@@ -100,7 +100,9 @@ describe('readNumber', () => {
       return point.ok && comma.ok && point.value !== comma.value;
     };
     fc.assert(
-      fc.property(typed, (text) => expect(disagree(text)).toBe(false)),
+      fc.property(typed, (text) => {
+        expect(disagree(text)).toBe(false);
+      }),
       { numRuns: 5000 },
     );
   });
@@ -113,7 +115,9 @@ describe('readNumber', () => {
       return instead.filter((each) => !readNumber(each, decimalComma).ok);
     };
     fc.assert(
-      fc.property(typed, fc.boolean(), (text, decimalComma) => expect(unread(text, decimalComma)).toEqual([])),
+      fc.property(typed, fc.boolean(), (text, decimalComma) => {
+        expect(unread(text, decimalComma)).toEqual([]);
+      }),
       { numRuns: 5000 },
     );
   });
