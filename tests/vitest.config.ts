@@ -1,3 +1,5 @@
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'vitest/config';
 
@@ -27,6 +29,8 @@ export default defineConfig({
     pool: 'forks',
     // The browser and the engine are other processes and mostly wait; one worker per core would leave cores idle.
     maxWorkers: 3,
+    // A book of the user's own is made where none is named; here it is the tests' own.
+    env: { XDG_DATA_HOME: join(tmpdir(), `loamwright-own-${process.pid}`) },
     testTimeout: 60_000,
     hookTimeout: 120_000,
     // A poll succeeds almost at once here, and later on a busy machine.

@@ -1,5 +1,6 @@
 import type { Box } from '#shared-calc/bench/bench-types.ts';
 import { checksOf } from '#shared-calc/bench/checks.ts';
+import { rangeWords, sideOf } from '#shared-calc/bench/range-words.ts';
 import { showValue, shownUnit, type Display } from '#shared-calc/quantity/shown-unit.ts';
 import { displayOf } from '#shared-calc/records/display-of.ts';
 import type { Line } from '#shared-calc/records/records.ts';
@@ -32,7 +33,7 @@ function lineRows({ bench, order, workshop }: WorkedOrder, lines: readonly Line[
     ...own.map((line) => [
       line.name,
       unitWords(line, display),
-      ...order.columns.map(({ key }) => boxWords(bench.box(key, line.name), display)),
+      ...order.columns.map(({ key }) => boxWords(bench.box(key, line.name), bench.input().lines, display)),
     ]),
   ]);
 }
@@ -42,11 +43,19 @@ function unitWords({ unit }: Line, display: Display): string {
   return ['choice', 'yes_no', 'number'].includes(unit) ? '' : shownUnit(unit, display);
 }
 
-function boxWords(box: Box, display: Display): string {
+function boxWords(box: Box, lines: readonly Line[], display: Display): string {
   const state = stateWords(box).join(', ');
   if (box.value === undefined) return state;
-  const figure = showValue(box.value, box.line.unit, display);
+  const figure = figureOf(box, lines, display);
   return state === '' ? figure : `${state}: ${figure}`;
+}
+
+function figureOf({ value = '', range, line }: Box, lines: readonly Line[], display: Display): string {
+  const figure = showValue(value, line.unit, display);
+  if (range === undefined || typeof value !== 'number') return figure;
+  if (range === 'not known') return `${figure}, range not known`;
+  const { likely, beside } = rangeWords({ value, range, unit: line.unit, side: sideOf(lines, line.name) }, display);
+  return `${likely}, ${beside}`;
 }
 
 const sumNames = [
@@ -67,9 +76,9 @@ function sumRows(columns: readonly ReturnType<typeof columnSums>[], currency: st
 }
 
 function checkNotes({ bench, workshop }: WorkedOrder, key: string): readonly string[] {
-  return checksOf(bench, key, displayOf(workshop)).flatMap(({ line, level, holds, says, decides }) => {
-    if (holds === true) return [];
-    if (holds === false) return [`${key}  ${level}: ${says} ${whoDecides(decides)}.`];
+  return checksOf(bench, key, displayOf(workshop)).flatMap(({ line, level, state, says, decides }) => {
+    if (state === 'holds') return [];
+    if (state !== 'not known yet') return [`${key}  ${level}: ${says} ${whoDecides(decides)}.`];
     return [`${key}  ${line.name} is not known yet: ${stateWords(bench.box(key, line.name)).join(', ')}.`];
   });
 }

@@ -8,9 +8,16 @@ export function jsonValue(value: number | string | boolean, unit: string): numbe
   return typeof value === 'number' ? cleanNoise(fromBase(value, unitOf(unit))) : value;
 }
 
+function jsonRange({ range, line }: Box): Record<string, unknown> {
+  if (range === undefined) return {};
+  if (range === 'not known') return { from: null, to: null, fromBy: null, toBy: null };
+  const { from, to, fromBy, toBy } = range;
+  return { from: jsonValue(from, line.unit), to: jsonValue(to, line.unit), fromBy, toBy };
+}
+
 /** A cell as `bench --json` gives it. */
 export function jsonBox(box: Box): Record<string, unknown> {
   const common = { unit: box.line.unit, state: box.state, flags: box.flags, rule: box.text };
-  if (box.value !== undefined) return { value: jsonValue(box.value, box.line.unit), ...common };
+  if (box.value !== undefined) return { value: jsonValue(box.value, box.line.unit), ...jsonRange(box), ...common };
   return { value: null, ...common, ...(box.cause && { fault: sayBoxCause(box.cause, box.line.name) }) };
 }

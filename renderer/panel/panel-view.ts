@@ -1,3 +1,4 @@
+import type { RangeSaid } from '#shared-calc/words/say-range.ts';
 import type { RuleHelp } from '#renderer/writing/rule-help.ts';
 
 export interface FigureView {
@@ -71,6 +72,8 @@ export interface PanelView {
   /** Empty if no rule can name it. */
   readonly nameInRules: string;
   readonly standing: readonly StandingView[];
+  /** What guesses make of the figure, and what to measure. */
+  readonly range?: RangeSaid;
   readonly rule?: { readonly kind: 'Rule' | 'Figure' | 'Choice'; readonly text: string; readonly closed: boolean };
   readonly putIn?: PutInView;
   readonly sources: readonly SourceView[];

@@ -36,6 +36,7 @@ function SidePanel({ view, acts }: { readonly view: PanelView; readonly acts: Pa
   return (
     <>
       <PanelHead view={view} acts={acts} />
+      {view.range && <RangePart range={view.range} />}
       {view.rule && (
         <section>
           <h3>{view.rule.kind}</h3>
@@ -114,6 +115,19 @@ function Standing({ standing: { look, words } }: { readonly standing: StandingVi
       {sign && <Sign name={sign} />}
       <span>{words}</span>
     </p>
+  );
+}
+
+function RangePart({ range: { range, ends, limits } }: { readonly range: NonNullable<PanelView['range']> }) {
+  return (
+    <section>
+      <h3>Range</h3>
+      <p>{range}</p>
+      {ends.map((end) => (
+        <p key={end}>{end}</p>
+      ))}
+      {limits !== '' && <p class="aside">{limits}</p>}
+    </section>
   );
 }
 

@@ -30,6 +30,7 @@ function wholeSizes(start: BenchInput): LiveBench {
   return {
     input: () => bench.input(),
     scope: () => bench.scope(),
+    ranges: (column) => bench.ranges(column),
     box: (column, line) => bench.box(column, line),
     update: (next, first) => {
       bench = onceBench(next);

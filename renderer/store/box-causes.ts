@@ -7,7 +7,7 @@ import { walk, type RulePart } from '#shared-calc/rule/tree.ts';
 import { functionInRules } from '#shared-calc/trade/all-functions.ts';
 import { sayBoxCause } from '#shared-calc/words/say-box-cause.ts';
 import { whoDecides } from '#shared-calc/words/who-decides.ts';
-import { checkSentence, type BoxParts } from './box-view.ts';
+import { checkSentence, isOpenCheck, type BoxParts } from './box-view.ts';
 import { lookupsIn } from './check-words.ts';
 import { figureWords } from '#shared-calc/quantity/figure-words.ts';
 import { toBase, unitOf } from '#shared-calc/quantity/unit.ts';
@@ -38,8 +38,11 @@ function causeStanding({ cause, line, state }: Box, { faces }: BoxParts): readon
 }
 
 function checkStanding(box: Box): readonly StandingView[] {
-  if (box.line.role !== 'check' || box.value === undefined) return [];
-  if (box.value === true) return [{ look: 'holds', words: 'Holds' }];
+  const state = box.check?.state ?? 'not known yet';
+  if (state === 'not known yet') return [];
+  if (state === 'not asked') return [{ look: 'holds', words: 'Not asked: the range of a figure says it better' }];
+  if (state === 'holds') return [{ look: 'holds', words: 'Holds' }];
+  if (state === 'may not hold') return [{ look: 'watch', words: 'May not hold' }];
   const level = box.line.level ?? 'watch';
   return [{ look: level, words: capital(level) }];
 }
@@ -88,7 +91,7 @@ function warningOf(call: RulePart<'call'>, { bench, column }: BoxParts): string 
 /** What to mind and who decides: a failed check's own sentence, or the caution of the line or of its functions. */
 export function cautionOf(box: Box, parts: BoxParts): { readonly words: string; readonly decides: string } | undefined {
   const { caution = '', decides = '', role } = box.line;
-  if (role === 'check') return box.value === false ? decidedBy(checkSentence(box, parts), decides) : undefined;
+  if (role === 'check') return isOpenCheck(box) ? decidedBy(checkSentence(box, parts), decides) : undefined;
   if (caution !== '') return decidedBy(caution, decides);
   const fromRule = box.rule && ruleCaution(box.rule);
   return fromRule && decidedBy(fromRule.words, decides === '' ? fromRule.decides : decides);

@@ -1,10 +1,11 @@
 import type { BoxView } from '#renderer/bench/view-model.ts';
 import type { Box } from '#shared-calc/bench/bench-types.ts';
+import { checksOf } from '#shared-calc/bench/checks.ts';
 import type { Bench } from '#shared-calc/bench/open-bench.ts';
+import { rangeWords } from '#shared-calc/bench/range-words.ts';
 import { fromBase, unitOf } from '#shared-calc/quantity/unit.ts';
-import { showValue, showWithUnit, type Display } from '#shared-calc/quantity/shown-unit.ts';
+import { showValue, type Display } from '#shared-calc/quantity/shown-unit.ts';
 import { cleanNoise } from '#shared-calc/quantity/write-figure.ts';
-import { inSentence } from '#shared-calc/recipe/line-label.ts';
 import { boxStanding, spokenState, type BoxStanding } from './box-words.ts';
 import { shortCheck } from './check-words.ts';
 import { entryText } from '#shared-calc/recipe/typed-text.ts';
@@ -28,7 +29,7 @@ export function boxView(face: LineFace, parts: BoxParts): BoxView {
   const standing = withIssued(before, issued);
   const isCheck = face.line.role === 'check';
   const figure = isCheck ? checkFigure(box, parts) : figureOf(box, face, faces.display);
-  const sentence = isCheck && box.value === false ? checkSentence(box, parts) : '';
+  const sentence = isCheck && isOpenCheck(box) ? checkSentence(box, parts) : '';
   return {
     form: isWell(box) ? 'well' : 'flat',
     source: box.source === 'job' || box.source === 'local' ? box.source : 'house',
@@ -50,21 +51,19 @@ function withIssued(standing: BoxStanding, issued: string | undefined): BoxStand
   return { look: 'issued', sign: 'issued', said };
 }
 
+/** Whether a check fails or may not hold. */
+export function isOpenCheck({ check }: Box): boolean {
+  return check?.state === 'fails' || check?.state === 'may not hold';
+}
+
 /** The sentence of a check with its figures put in. */
-export function checkSentence(box: Box, { bench, column, faces }: BoxParts): string {
-  const filled = (box.line.says ?? '').replaceAll(/\{(\w+)\}/g, (braces, name: string) => {
-    const face = faces.of(name);
-    if (!face) return braces;
-    const { value } = bench.box(column, name);
-    return value === undefined
-      ? `(${inSentence(face.label)} not known yet)`
-      : showWithUnit(value, face.line.unit, faces.display);
-  });
-  return readUnits(filled, faces.display);
+export function checkSentence({ line }: Box, { bench, column, faces: { display } }: BoxParts): string {
+  const check = checksOf(bench, column, display).find((each) => each.line === line);
+  return readUnits(check?.says ?? '', display);
 }
 
 function checkFigure(box: Box, parts: BoxParts): string {
-  if (box.value !== false) return '';
+  if (box.check?.state !== 'fails') return '';
   const rule = box.rule;
   return shortCheck(rule, box.line.says ?? '', parts.bench, parts);
 }
@@ -74,8 +73,10 @@ function isWell({ line, source }: Box): boolean {
 }
 
 /** `0` people to lift is written in words, as builders say it. */
-function figureOf({ value, rule }: Box, { line }: LineFace, display: Display): string {
+function figureOf({ value, rule, range }: Box, { line }: LineFace, display: Display): string {
   if (value === undefined) return '';
+  if (typeof range === 'object' && rule && typeof value === 'number')
+    return rangeWords({ value, range, unit: line.unit, side: 'both' }, display).likely;
   if (value === 0 && rule?.part === 'call' && rule.name === 'lift_crew') return 'do not lift';
   return boxFigure({ value, rule }, line.unit, display);
 }

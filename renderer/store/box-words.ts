@@ -1,5 +1,6 @@
 import type { BoxLook } from '#renderer/bench/view-model.ts';
 import type { SignName } from '#renderer/frame/sign.tsx';
+import { rangeWords, sideOf } from '#shared-calc/bench/range-words.ts';
 import type { Box } from '#shared-calc/bench/bench-types.ts';
 import { calledLine } from '#shared-calc/words/called-by-words.ts';
 import type { LineFaces } from './line-faces.ts';
@@ -14,13 +15,26 @@ export interface BoxStanding {
 /** Order of states: first no figure, then what is wrong with the figure, then who wrote it. */
 export function boxStanding(box: Box, faces: LineFaces): BoxStanding {
   if (box.line.role === 'check') return checkStanding(box, faces);
-  return missingStanding(box, faces) ?? flagStanding(box) ?? { look: 'plain', said: sourceWords(box) };
+  const standing = missingStanding(box, faces) ?? flagStanding(box) ?? { look: 'plain', said: sourceWords(box) };
+  const range = rangeBeside(box, faces);
+  return range === ''
+    ? standing
+    : { ...standing, said: [standing.said, range].filter((each) => each !== '').join(', ') };
+}
+
+/** The end of a guessed figure's range that matters, in few words. */
+function rangeBeside({ value, range, line }: Box, { lines, display }: LineFaces): string {
+  if (range === undefined || typeof value !== 'number') return '';
+  if (range === 'not known') return 'range not known';
+  return rangeWords({ value, range, unit: line.unit, side: sideOf(lines, line.name) }, display).beside;
 }
 
 function checkStanding(box: Box, faces: LineFaces): BoxStanding {
-  if (box.value === true) return { look: 'holds', said: 'holds' };
-  if (box.value !== false)
-    return missingStanding(box, faces) ?? { look: 'waiting', sign: 'wait', said: 'not known yet' };
+  const state = box.check?.state;
+  if (state === 'not asked') return { look: 'holds', said: 'said by a range' };
+  if (state === 'holds') return { look: 'holds', said: 'holds' };
+  if (state === 'may not hold') return { look: 'watch', sign: 'watch', said: 'may not hold' };
+  if (state !== 'fails') return missingStanding(box, faces) ?? { look: 'waiting', sign: 'wait', said: 'not known yet' };
   const level = box.line.level ?? 'watch';
   return { look: level, sign: level, said: level };
 }

@@ -48,12 +48,17 @@ function loudIn(box: Box): readonly Loud[] {
   ];
 }
 
-function stateOf({ state, value, line, cause }: Box): Loud | undefined {
-  if (line.role === 'check' && value === false) return line.level ?? 'watch';
+function stateOf(box: Box): Loud | undefined {
+  const { state, check, line, cause } = box;
+  if (check?.state === 'fails') return line.level ?? 'watch';
+  if (check?.state === 'may not hold') return 'watch';
   if (state === 'needs a figure') return 'needs';
   if (state === 'loop') return 'loop';
-  if (state !== 'waiting') return undefined;
-  return cause?.why === 'waits' && cause.problem.line === line.name ? 'fault' : 'waiting';
+  return state === 'waiting' ? waitOf(line.name, cause) : undefined;
+}
+
+function waitOf(line: string, cause: Box['cause']): Loud {
+  return cause?.why === 'waits' && cause.problem.line === line ? 'fault' : 'waiting';
 }
 
 /** Whether a line stays visible although the rest of its section is hidden. */

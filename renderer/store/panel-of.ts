@@ -7,6 +7,7 @@ import { cautionOf, standingsOf } from './box-causes.ts';
 import type { BoxParts } from './box-view.ts';
 import { entryText } from '#shared-calc/recipe/typed-text.ts';
 import { boxFigure } from '#shared-calc/quantity/figure-words.ts';
+import { sayRange } from '#shared-calc/words/say-range.ts';
 import { houseOf } from './house-value.ts';
 import type { LineFace, LineFaces } from './line-faces.ts';
 import type { WorkedBench } from './worked-bench.ts';
@@ -34,6 +35,7 @@ export function panelOf(parts: PanelParts): PanelView | undefined {
   const putIn = putInView(box, boxParts);
   const house = houseOf(box, { worked, column, face, faces });
   const caution = cautionOf(box, boxParts);
+  const range = sayRange(worked.bench(), column.key, line, faces.display);
   return {
     id: `${line} ${column.key}`,
     where: `${called}, ${face.line.section}`,
@@ -42,6 +44,7 @@ export function panelOf(parts: PanelParts): PanelView | undefined {
     answer: answerOf(box, face, faces),
     nameInRules: line,
     standing: standingsOf(box, boxParts),
+    ...(range && { range }),
     rule: { kind: ruleKind(box), text: entryText(box.text, faces.display), closed: issued !== undefined },
     ...(putIn && { putIn }),
     sources: sourcesOf(box, boxParts),

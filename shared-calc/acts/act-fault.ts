@@ -50,6 +50,19 @@ export type ActFault =
   | { readonly kind: 'at-the-end'; readonly label: string; readonly end: 'first' | 'last' }
   | { readonly kind: 'no-unit'; readonly unit: string }
   | { readonly kind: 'bounds-crossed'; readonly low: number; readonly high: number }
+  | { readonly kind: 'range-without-figure'; readonly line: string }
+  | { readonly kind: 'half-a-range'; readonly line: string }
+  /** All in the line's unit. */
+  | {
+      readonly kind: 'range-crossed';
+      readonly line: string;
+      readonly unit: string;
+      readonly least: number;
+      readonly likely: number;
+      readonly most: number;
+      readonly low: number | undefined;
+      readonly high: number | undefined;
+    }
   /** The sentence of a check has a name in braces that no line has. */
   | { readonly kind: 'sentence-names-no-line'; readonly name: string }
   /** Rules that can be read now and could not be read after the act. */

@@ -1,6 +1,8 @@
 import { findCycle, readLines } from '#shared-calc/bench/find-cycle.ts';
 import { linesOf } from '#shared-calc/recipe/lines-of.ts';
-import { findUnit } from '#shared-calc/quantity/unit.ts';
+import { readFigure } from '#shared-calc/quantity/read-figure.ts';
+import { findUnit, fromBase, unitOf } from '#shared-calc/quantity/unit.ts';
+import { cleanNoise } from '#shared-calc/quantity/write-figure.ts';
 import { noLines } from '#shared-calc/recipe/scope.ts';
 import type { Line, Records } from '#shared-calc/records/records.ts';
 import { lineNameFault } from '#shared-calc/rule/line-name.ts';
@@ -17,6 +19,7 @@ export function lineFault(records: Records, next: Line): ActFault | undefined {
   return (
     nameFault(lines, next) ??
     figureFault(next) ??
+    rangeFault(next) ??
     sentenceFault(lines, next) ??
     ruleFault(lines, next) ??
     useFault(next)
@@ -35,6 +38,22 @@ function figureFault({ unit, low, high }: Line): ActFault | undefined {
   if (unit !== 'choice' && unit !== 'yes_no' && !findUnit(unit)) return { kind: 'no-unit', unit };
   if (low !== undefined && high !== undefined && low > high) return { kind: 'bounds-crossed', low, high };
   return undefined;
+}
+
+/**
+ * The fault of a guess's range: it must hold the likely figure, and lie within the bounds of *out of range*. Both ends
+ * or none; only a figure has a range.
+ */
+export function rangeFault(line: Line): ActFault | undefined {
+  const { name, text, unit, low = -Infinity, least, most, high = Infinity } = line;
+  if (least === undefined && most === undefined) return undefined;
+  const figure = readFigure(text, { unit });
+  if (line.role !== 'given' || !figure.ok) return { kind: 'range-without-figure', line: name };
+  if (least === undefined || most === undefined) return { kind: 'half-a-range', line: name };
+  const likely = cleanNoise(fromBase(figure.value.value, unitOf(unit)));
+  const order = [low, least, likely, most, high];
+  if (order.every((each, at) => at === 0 || (order[at - 1] ?? 0) <= each)) return undefined;
+  return { kind: 'range-crossed', line: name, unit, least, likely, most, low: line.low, high: line.high };
 }
 
 function useFault({ unit, use }: Line): ActFault | undefined {

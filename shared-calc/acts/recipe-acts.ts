@@ -6,6 +6,10 @@ import { freeId } from '#shared-calc/jobs/find-job.ts';
 import { linesOf } from '#shared-calc/recipe/lines-of.ts';
 import { putRecords } from '#shared-calc/jobs/put-records.ts';
 import { inSentence, lineLabel } from '#shared-calc/recipe/line-label.ts';
+import { splitRange } from '#shared-calc/recipe/range-text.ts';
+import type { BoxReading } from '#shared-calc/recipe/read-box.ts';
+import { cleanNoise } from '#shared-calc/quantity/write-figure.ts';
+import { fromBase, unitOf } from '#shared-calc/quantity/unit.ts';
 import { textInLabel, writtenText } from '#shared-calc/recipe/typed-text.ts';
 import { emptyChange, type Change } from '#shared-calc/records/change.ts';
 import { diffRecords } from '#shared-calc/records/diff-records.ts';
@@ -19,7 +23,7 @@ import { act, type Act } from './act.ts';
 import type { ActFault } from './act-fault.ts';
 import { findRecord } from './find-record.ts';
 import { localsOf, needsOf } from './line-breaks.ts';
-import { lineFault, nameFault, ringFault } from './line-fault.ts';
+import { lineFault, nameFault, rangeFault, ringFault } from './line-fault.ts';
 import { moveUse as useMoved } from './move-use.ts';
 import { recordChanged, withFields } from './record-changes.ts';
 
@@ -185,6 +189,10 @@ const ChangeLine = z.strictObject({
       place: shape.place.nullable(),
       part: shape.part.nullable(),
       cures: shape.cures.nullable(),
+      least: shape.least.nullable(),
+      most: shape.most.nullable(),
+      cases: shape.cases.nullable(),
+      unlessRanged: shape.unlessRanged.nullable(),
     })
     .partial(),
 });
@@ -236,10 +244,22 @@ export const writeLine = lineAct<z.infer<typeof WriteLine>>({
 export function houseText(lines: readonly Line[], line: Line, text: string, said: string): Result<Change, ActFault> {
   const reading = boxReader(lines).read(line, text);
   if (reading.is === 'faulty') return failed({ kind: 'unreadable', line: line.name, text, fault: reading.fault });
-  const cycle = ringFault(lines, { ...line, text });
+  const next = lineWithText(line, text, reading);
+  const crossed = rangeFault(next);
+  if (crossed) return failed(crossed);
+  const cycle = ringFault(lines, next);
   if (cycle) return failed(cycle);
   const label = `${inSentence(lineLabel(line))} of the house to ${said === '' ? 'no figure' : said}`;
-  return ok(lineChanged(line, { ...line, text }, label.slice(0, 300)));
+  return ok(lineChanged(line, next, label.slice(0, 300)));
+}
+
+/** A plain figure has no range: it is a measurement or a decision. A rule has none of its own. */
+function lineWithText(line: Line, text: string, reading: BoxReading): Line {
+  const { least: _least, most: _most, ...plain } = line;
+  if (reading.is !== 'figure' || !reading.range) return { ...plain, text };
+  const inUnit = (base: number) => cleanNoise(fromBase(base, unitOf(line.unit)));
+  const { least, most } = reading.range;
+  return { ...plain, text: splitRange(text)?.likely ?? text, least: inUnit(least), most: inUnit(most) };
 }
 
 function lineChanged(from: Line, to: Line, label: string): Change {

@@ -1,6 +1,7 @@
 import type { BoxProblem } from '#shared-calc/engine/box-content.ts';
 import type { BoxSource } from '#shared-calc/recipe/column.ts';
 import type { BoxFault } from '#shared-calc/recipe/read-box.ts';
+import type { BoxRange } from './ranges.ts';
 import type { Line } from '#shared-calc/records/records.ts';
 import type { Rule } from '#shared-calc/rule/tree.ts';
 
@@ -29,13 +30,31 @@ export interface Box {
   readonly state: BoxState;
   readonly flags: readonly BoxFlag[];
   readonly cause?: BoxCause;
+  /** Where guesses move its figure; `not known` if one of them leaves it without an answer. */
+  readonly range?: BoxRange | 'not known';
+  /** Of a check: what it comes to. */
+  readonly check?: BoxCheck;
 }
+
+export interface BoxCheck {
+  /** `not asked` where the range of a figure says it better. */
+  readonly state: CheckState | 'not asked';
+  /** Names of the probes in which it does not hold, or has no answer, though it holds at the likely figures. */
+  readonly badIn: readonly string[];
+}
+
+export const checkStates = ['holds', 'may not hold', 'fails', 'not known yet'] as const;
+/** A check that holds at the likely figures, but not where a guess is at its end, may not hold. */
+export type CheckState = (typeof checkStates)[number];
 
 export interface CheckResult {
   readonly line: Line;
+  /** A check that may not hold is a watch, whatever its own level. */
   readonly level: 'advice' | 'watch' | 'stop';
-  /** `undefined` if a figure it reads is not known yet: it counts as not passed. */
-  readonly holds: boolean | undefined;
+  /** Only a check that holds counts as passed. */
+  readonly state: CheckState;
+  /** Names of the probes in which it does not hold, or has no answer, though it holds at the likely figures. */
+  readonly badIn: readonly string[];
   /** The sentence with its figures filled in. */
   readonly says: string;
   readonly decides: string;

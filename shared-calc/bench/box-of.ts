@@ -1,20 +1,25 @@
 import type { BoxProblem, BoxValue, Figure } from '#shared-calc/engine/box-content.ts';
 import { toBase, unitOf } from '#shared-calc/quantity/unit.ts';
 import type { BoxReading } from '#shared-calc/recipe/read-box.ts';
+import { lineFor } from '#shared-calc/recipe/lines-by-use.ts';
 import type { Line } from '#shared-calc/records/records.ts';
 import type { BenchInput } from './bench-input.ts';
-import type { Box, BoxCause, BoxState } from './bench-types.ts';
+import type { Box, BoxCause, BoxCheck, BoxState } from './bench-types.ts';
 import type { ColumnBoxes } from './column-boxes.ts';
+import { stateOfAnswer } from './check-state.ts';
+import type { ColumnRanges } from './ranges.ts';
 
 interface Parts {
   readonly line: Line;
   readonly boxes: ColumnBoxes;
   readonly worked: BoxValue;
-  readonly isOldPrice: BenchInput['isOldPrice'];
+  readonly ranges: ColumnRanges;
+  readonly input: Pick<BenchInput, 'lines' | 'isOldPrice'>;
 }
 
 /** One cell with its value, state, flags and cause. */
-export function boxOf({ line, boxes, worked, isOldPrice }: Parts): Box {
+export function boxOf(parts: Parts): Box {
+  const { line, boxes, worked, ranges, input } = parts;
   const reading = boxes.readings.get(line.name) ?? { is: 'missing' as const };
   const { text, source } = boxes.sources.get(line.name) ?? { text: '', source: 'house' as const };
   const common = {
@@ -23,20 +28,37 @@ export function boxOf({ line, boxes, worked, isOldPrice }: Parts): Box {
     source,
     text,
     ...(reading.is === 'rule' && { rule: reading.rule }),
+    ...(line.role === 'check' && { check: checkOf(parts) }),
   };
   if (!worked.known) {
     const cause = causeOf(reading, boxes.cycles.get(line.name), worked.problem);
     return { ...common, value: undefined, flags: [], state: stateOf(cause), cause };
   }
-  const flags = flagsOf(line, worked.value, (material) =>
-    isOldPrice(material === 'TANK' ? boxes.input.tank.id : material),
+  const flags = flagsOf(line, [worked.value, ...endsOf(reading)], (material) =>
+    input.isOldPrice(material === 'TANK' ? boxes.input.tank.id : material),
   );
-  return { ...common, value: worked.value, state: source === 'tank' ? 'house' : source, flags };
+  const state = source === 'tank' ? 'house' : source;
+  const range = ranges.ranges.get(line.name);
+  return { ...common, value: worked.value, state, flags, ...(range !== undefined && { range }) };
 }
 
-function flagsOf(line: Line, value: Figure, isOldPrice: BenchInput['isOldPrice']): Box['flags'] {
+function checkOf({ line, worked, ranges, input }: Parts): BoxCheck {
+  const saidBy = line.unlessRanged && lineFor(input.lines, line.unlessRanged);
+  if (saidBy && ranges.ranges.has(saidBy.name)) return { state: 'not asked', badIn: [] };
+  const badIn = ranges.badIn.get(line.name) ?? [];
+  const holds = worked.known && typeof worked.value === 'boolean' ? worked.value : undefined;
+  return { state: badIn.length > 0 ? 'may not hold' : stateOfAnswer(holds), badIn };
+}
+
+function endsOf(reading: BoxReading): readonly Figure[] {
+  return reading.is === 'figure' && reading.range ? [reading.range.least, reading.range.most] : [];
+}
+
+/** The first of the values is the cell's own; the others are the ends of its range. */
+function flagsOf(line: Line, values: readonly Figure[], isOldPrice: BenchInput['isOldPrice']): Box['flags'] {
   const flags: Box['flags'][number][] = [];
-  if (isOutOfRange(line, value)) flags.push('out of range');
+  const [value = 0] = values;
+  if (values.some((each) => isOutOfRange(line, each))) flags.push('out of range');
   if (line.material !== undefined && isNeeded(value) && isOldPrice(line.material)) flags.push('old price');
   return flags;
 }

@@ -1,29 +1,70 @@
 import { showWithUnit, type Display } from '#shared-calc/quantity/shown-unit.ts';
+import { inSentence, lineLabel } from '#shared-calc/recipe/line-label.ts';
+import type { Line } from '#shared-calc/records/records.ts';
+import type { Figure } from '#shared-calc/engine/box-content.ts';
 import type { CheckResult } from './bench-types.ts';
 import type { Bench } from './open-bench.ts';
+import type { Probe } from './probes.ts';
 
-/** Every check of a size, in the recipe's order; the braces of its sentence are filled with the size's own figures. */
+/**
+ * Every check of a size, in the recipe's order; the braces of its sentence are filled with the size's own figures, or
+ * with those of the first probe in which it does not hold. A check that a range says better is left out.
+ */
 export function checksOf(bench: Bench, column: string, display: Display): readonly CheckResult[] {
   return bench
     .input()
     .lines.filter((line) => line.role === 'check')
-    .map((line) => {
-      const { value } = bench.box(column, line.name);
-      return {
-        line,
-        level: line.level ?? 'watch',
-        holds: typeof value === 'boolean' ? value : undefined,
-        says: fillSentence(line.says ?? '', bench, column, display),
-        decides: line.decides ?? '',
-      };
+    .flatMap((line) => {
+      const { state = 'not known yet', badIn = [] } = bench.box(column, line.name).check ?? {};
+      if (state === 'not asked') return [];
+      const probe = bench.ranges(column).probes.find(({ name }) => name === badIn[0]);
+      const level = probe ? 'watch' : (line.level ?? 'watch');
+      const says = checkSentence(bench, column, { line, probe, display });
+      return [{ line, level, state, badIn, says, decides: line.decides ?? '' }];
     });
 }
 
-function fillSentence(says: string, bench: Bench, column: string, display: Display): string {
-  const known = new Set(bench.input().lines.map((line) => line.name));
+interface Said {
+  readonly line: Line;
+  readonly probe: Probe | undefined;
+  readonly display: Display;
+}
+
+function checkSentence(bench: Bench, column: string, { line, probe, display }: Said): string {
+  const likely = (name: string) => bench.box(column, name).value;
+  if (!probe) return fillSentence(line, bench, { valueOf: likely, display });
+  const valueOf = (name: string) => {
+    const probed = probe.values.get(name) ?? { known: false };
+    return probed.known ? probed.value : probe.values.has(name) ? undefined : likely(name);
+  };
+  const measure = probe.together ? 'Measure them' : 'Measure it';
+  const sentence = fillSentence(line, bench, { valueOf, display });
+  return `${sentence} It may not: ${probeWords(probe, bench, display)}. ${measure}.`.trimStart();
+}
+
+/** `warmth set right at 1.6`, or the guesses of a case together. */
+function probeWords({ name, at, together }: Probe, bench: Bench, display: Display): string {
+  const guesses = bench.input().lines.filter((line) => at.has(line.name));
+  if (!together) return guesses.map((line) => guessWords(line, at.get(line.name), display)).join('');
+  const labels = guesses.map((line) => inSentence(lineLabel(line)));
+  return `${labels.slice(0, -1).join(', ')} and ${labels.at(-1) ?? ''} wrong together (${name})`;
+}
+
+function guessWords(line: Line, value: Figure | undefined, display: Display): string {
+  return `${inSentence(lineLabel(line))} at ${value === undefined ? '' : showWithUnit(value, line.unit, display)}`;
+}
+
+interface Filling {
+  readonly valueOf: (line: string) => Figure | undefined;
+  readonly display: Display;
+}
+
+function fillSentence({ says = '' }: Line, bench: Bench, { valueOf, display }: Filling): string {
+  const units = new Map(bench.input().lines.map((line) => [line.name, line.unit]));
   return says.replaceAll(/\{(\w+)\}/g, (braces, name: string) => {
-    if (!known.has(name)) return braces;
-    const { value, line } = bench.box(column, name);
-    return value === undefined ? `(${name} not known yet)` : showWithUnit(value, line.unit, display);
+    const unit = units.get(name);
+    if (unit === undefined) return braces;
+    const value = valueOf(name);
+    return value === undefined ? `(${name} not known yet)` : showWithUnit(value, unit, display);
   });
 }

@@ -1,10 +1,11 @@
 import type { BoxContent } from '#shared-calc/engine/box-content.ts';
 import type { BoxWrite } from '#shared-calc/engine/open-grid.ts';
 import type { BoxSource, ColumnInput } from '#shared-calc/recipe/column.ts';
-import type { BoxReading } from '#shared-calc/recipe/read-box.ts';
+import type { BoxReading, Ends } from '#shared-calc/recipe/read-box.ts';
 import { textResolver } from '#shared-calc/recipe/resolve-box.ts';
 import type { Line } from '#shared-calc/records/records.ts';
 import type { BoxReader } from './box-reader.ts';
+import type { ProbedColumn } from './probes.ts';
 import { readsAlike, cycleChanges, cyclesOf, type Cycles } from './cycles.ts';
 
 /** The parsed cells of one size, reused between updates. */
@@ -84,7 +85,16 @@ function differing(before: ReadonlyMap<string, string>, after: ReadonlyMap<strin
   return [...new Set([...before.keys(), ...after.keys()])].filter((name) => before.get(name) !== after.get(name));
 }
 
-function contentOf(name: string, readings: ReadonlyMap<string, BoxReading>, cycles: Cycles): BoxContent {
+/** The cells of a size as the engine works them out. */
+export function contentsOf({ readings, cycles }: ColumnBoxes): ProbedColumn['contents'] {
+  return new Map([...readings.keys()].map((name) => [name, contentOf(name, readings, cycles)]));
+}
+
+function contentOf(
+  name: string,
+  readings: ReadonlyMap<string, BoxReading>,
+  cycles: Cycles,
+): BoxContent & { readonly range?: Ends } {
   if (cycles.has(name)) return { is: 'nothing', why: 'loop' };
   const reading = readings.get(name);
   if (!reading || reading.is === 'missing') return { is: 'nothing', why: 'missing' };

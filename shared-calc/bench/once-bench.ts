@@ -5,12 +5,16 @@ import type { Line } from '#shared-calc/records/records.ts';
 import type { BenchInput } from './bench-input.ts';
 import { boxOf } from './box-of.ts';
 import { boxReader, scopeSignature, type BoxReader } from './box-reader.ts';
-import { refreshColumn, type ColumnBoxes } from './column-boxes.ts';
+import { contentsOf, refreshColumn, type ColumnBoxes } from './column-boxes.ts';
 import type { Bench } from './open-bench.ts';
+import { rangesOf, type ColumnRanges } from './ranges.ts';
+import { lazy } from '#shared-calc/records/memo.ts';
 
 interface WorkedColumn {
   readonly boxes: ColumnBoxes;
   readonly values: ReadonlyMap<string, BoxValue>;
+  /** Worked when it is first read. */
+  readonly ranges: () => ColumnRanges;
 }
 
 interface LineSet {
@@ -22,18 +26,26 @@ interface LineSet {
 export function onceBench(input: BenchInput): Bench {
   const { byName, reader } = lineSet(input.lines);
   const columns = new Map(input.columns.map((column) => [column.key, column]));
+  const columnOf = (key: string): ColumnInput => {
+    const column = columns.get(key);
+    if (!column) throw new Error(`no column ${key}`);
+    return column;
+  };
   return {
     input: () => input,
     scope: () => reader.scope,
     box(key, name) {
       const line = byName.get(name);
-      const column = columns.get(key);
-      if (!line || !column) throw new Error(`no box ${key} ${name}`);
-      const { boxes, values } = workedColumn(column, input);
-      const worked = values.get(name) ?? { known: false, problem: { why: 'missing', line: name } };
-      return boxOf({ line, boxes, worked, isOldPrice: input.isOldPrice });
+      if (!line) throw new Error(`no box ${key} ${name}`);
+      const { boxes, values, ranges } = workedColumn(columnOf(key), input);
+      return boxOf({ line, boxes, worked: values.get(name) ?? missing(name), ranges: ranges(), input });
     },
+    ranges: (key) => workedColumn(columnOf(key), input).ranges(),
   };
+}
+
+function missing(line: string): BoxValue {
+  return { known: false, problem: { why: 'missing', line } };
 }
 
 const workings = new WeakMap<ColumnInput, Pick<BenchInput, 'lines' | 'job'> & { readonly worked: WorkedColumn }>();
@@ -43,7 +55,10 @@ function workedColumn(column: ColumnInput, { lines, job }: BenchInput): WorkedCo
   if (known && known.lines === lines && known.job === job) return known.worked;
   const { reader } = lineSet(lines);
   const { boxes, writes } = refreshColumn(undefined, { column, job, lines, rereads: lines, reader });
-  const worked = { boxes, values: workOnce(new Map(writes.map(({ line, content }) => [line, content]))) };
+  const values = workOnce(new Map(writes.map(({ line, content }) => [line, content])));
+  const before = (line: string) => values.get(line) ?? missing(line);
+  const ranges = lazy(() => rangesOf({ lines, contents: contentsOf(boxes), before }));
+  const worked = { boxes, values, ranges };
   workings.set(column, { lines, job, worked });
   return worked;
 }

@@ -1,10 +1,12 @@
-import { openGrid, type BoxWrite } from '#shared-calc/engine/open-grid.ts';
+import type { BoxValue } from '#shared-calc/engine/box-content.ts';
+import { openGrid, type BoxWrite, type Grid } from '#shared-calc/engine/open-grid.ts';
 import type { ColumnInput } from '#shared-calc/recipe/column.ts';
 import type { Scope } from '#shared-calc/recipe/scope.ts';
 import type { BenchInput } from './bench-input.ts';
 import type { Box } from './bench-types.ts';
 import { boxOf } from './box-of.ts';
-import { refreshColumn, type ColumnBoxes } from './column-boxes.ts';
+import { contentsOf, refreshColumn, type ColumnBoxes } from './column-boxes.ts';
+import { rangesOf, type ColumnRanges } from './ranges.ts';
 import type { Line } from '#shared-calc/records/records.ts';
 import { boxReader, scopeSignature, type BoxReader } from './box-reader.ts';
 
@@ -13,6 +15,8 @@ export interface Bench {
   readonly input: () => BenchInput;
   readonly box: (column: string, line: string) => Box;
   readonly scope: () => Scope;
+  /** What guesses make of the figures of a size. */
+  readonly ranges: (column: string) => ColumnRanges;
 }
 
 /** A bench that follows edits. */
@@ -72,15 +76,43 @@ export function openBench(start: BenchInput): LiveBench {
     return () => write(later.splice(0, SLICE).filter((column) => behind.has(column.key)));
   }
 
+  const ranges = (column: string) => rangesFor(boxesIn(columns, column), input.lines, grid);
+
   function box(column: string, name: string): Box {
     const line = table.find(name);
-    const boxes = columns.get(column);
-    if (!line || !boxes) throw new Error(`no box ${column} ${name}`);
-    return boxOf({ line, boxes, worked: grid.read(column, name), isOldPrice: input.isOldPrice });
+    if (!line) throw new Error(`no box ${column} ${name}`);
+    const boxes = boxesIn(columns, column);
+    return boxOf({ line, boxes, worked: grid.read(column, name), ranges: ranges(column), input });
   }
 
   update(start);
-  return { input: () => input, update, box, scope: () => table.reader().scope, close: grid.close };
+  return { input: () => input, update, box, ranges, scope: () => table.reader().scope, close: grid.close };
+}
+
+function boxesIn(columns: ReadonlyMap<string, ColumnBoxes>, column: string): ColumnBoxes {
+  const boxes = columns.get(column);
+  if (!boxes) throw new Error(`no column ${column}`);
+  return boxes;
+}
+
+const ranged = new WeakMap<ColumnBoxes, ColumnRanges>();
+
+/** The probes of a column, worked when they are first read after a write: a write makes other boxes. */
+function rangesFor(boxes: ColumnBoxes, lines: readonly Line[], grid: Pick<Grid, 'read'>): ColumnRanges {
+  const before = readOnce(grid, boxes.input.key);
+  const known = ranged.get(boxes) ?? rangesOf({ lines, contents: contentsOf(boxes), before });
+  ranged.set(boxes, known);
+  return known;
+}
+
+/** A cell that several probes read is asked of the engine once. */
+function readOnce(grid: Pick<Grid, 'read'>, column: string): (line: string) => BoxValue {
+  const values = new Map<string, BoxValue>();
+  return (line) => {
+    const value = values.get(line) ?? grid.read(column, line);
+    values.set(line, value);
+    return value;
+  };
 }
 
 interface TakenLines {

@@ -22,7 +22,7 @@ export function failingChecks({ display }: Derived, worked: DerivedJob): readonl
   };
   const failing = keys.flatMap((key) =>
     [...checks(key), ...limitsOf(key)]
-      .filter(({ holds }) => holds !== true)
+      .filter(({ state }) => state !== 'holds')
       .map(({ level, says, decides }) => ({ level, says, decides, key })),
   );
   return [...Map.groupBy(failing, ({ says }) => says)]

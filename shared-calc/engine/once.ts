@@ -2,7 +2,7 @@ import { unreachable } from '#shared-calc/result.ts';
 import { ruleProgram, type RuleProgram, type Value } from '#shared-calc/rule/evaluate-rule.ts';
 import type { FigureProblem } from '#shared-calc/rule/fault.ts';
 import { namesIn, type Rule } from '#shared-calc/rule/tree.ts';
-import type { BoxContent, BoxProblem, BoxValue } from './box-content.ts';
+import type { BoxContent, BoxProblem, BoxValue, Figure } from './box-content.ts';
 import { ruleFunctions } from './rule-functions.ts';
 
 /**
@@ -16,7 +16,29 @@ export function workOnce(contents: ReadonlyMap<string, BoxContent>): ReadonlyMap
     return read?.known ? read.value : { kind: 'missing', line: name };
   };
   for (const [line, content] of inOrderOfReading(contents)) {
-    values.set(line, valueOfBox(line, content, { valueOf, values }));
+    values.set(line, valueOfBox(line, content, { valueOf, boxOf: (name) => values.get(name) }));
+  }
+  return values;
+}
+
+/**
+ * Works out some lines once more with a few figures put elsewhere; `lines` in order of reading. Every other line that
+ * they read keeps its value of `before`.
+ */
+export function workAgain(
+  contents: ReadonlyMap<string, BoxContent>,
+  lines: readonly string[],
+  { at, before }: { readonly at: ReadonlyMap<string, Figure>; readonly before: (line: string) => BoxValue },
+): ReadonlyMap<string, BoxValue> {
+  const values = new Map<string, BoxValue>([...at].map(([line, value]) => [line, { known: true, value }]));
+  const boxOf = (name: string) => values.get(name) ?? before(name);
+  const valueOf = (name: string): Value => {
+    const read = boxOf(name);
+    return read.known ? read.value : { kind: 'missing', line: name };
+  };
+  for (const line of lines) {
+    const content = contents.get(line);
+    if (content && !at.has(line)) values.set(line, valueOfBox(line, content, { valueOf, boxOf }));
   }
   return values;
 }
@@ -26,27 +48,27 @@ export function workAlone(rule: Rule): BoxValue {
   return valueOfBox(
     'result',
     { is: 'rule', rule },
-    { valueOf: (line) => ({ kind: 'missing', line }), values: new Map() },
+    { valueOf: (line) => ({ kind: 'missing', line }), boxOf: () => undefined },
   );
 }
 
 interface Worked {
   readonly valueOf: (name: string) => Value;
-  readonly values: ReadonlyMap<string, BoxValue>;
+  readonly boxOf: (name: string) => BoxValue | undefined;
 }
 
-function valueOfBox(line: string, content: BoxContent, { valueOf, values }: Worked): BoxValue {
+function valueOfBox(line: string, content: BoxContent, { valueOf, boxOf }: Worked): BoxValue {
   if (content.is === 'figure') return { known: true, value: content.value };
   if (content.is === 'nothing') return { known: false, problem: { why: content.why, line } };
   const value = programOf(content.rule)(valueOf);
-  return typeof value === 'object' ? { known: false, problem: problemOf(value, line, values) } : { known: true, value };
+  return typeof value === 'object' ? { known: false, problem: problemOf(value, line, boxOf) } : { known: true, value };
 }
 
 /** The first cause: that of the line that was read, if it has no value itself. */
-function problemOf(problem: FigureProblem, line: string, values: Worked['values']): BoxProblem {
+function problemOf(problem: FigureProblem, line: string, boxOf: Worked['boxOf']): BoxProblem {
   switch (problem.kind) {
     case 'missing': {
-      const read = values.get(problem.line);
+      const read = boxOf(problem.line);
       return read && !read.known ? read.problem : { why: 'missing', line: problem.line };
     }
     case 'refused':
@@ -73,6 +95,11 @@ interface Visit {
   readonly content: BoxContent;
   readonly reads: readonly string[];
   next: number;
+}
+
+/** The names of all lines, each after the lines it reads. */
+export function readingOrder(contents: ReadonlyMap<string, BoxContent>): readonly string[] {
+  return [...inOrderOfReading(contents).keys()];
 }
 
 /** Every line after the lines it reads. Uses its own stack, not the call stack, so a chain may have any length. */

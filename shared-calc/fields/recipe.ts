@@ -56,4 +56,16 @@ export const line = {
       help: `Any of: ${cureNames.join(', ')}.`,
     }),
   ),
+  /** The range of a given figure: the truth lies in it about nineteen times in twenty. */
+  least: orEmpty(
+    figure('Least it may be', "the line's", { help: 'the range of a guess; a check must hold at both ends' }),
+  ),
+  most: orEmpty(figure('Most it may be', "the line's")),
+  /**
+   * Guesses that may be wrong together: by the name of the case, the end that this one moves to, part of its way.
+   */
+  cases: orEmpty(data('Wrong together with others', z.record(z.string(), z.enum(['least', 'most'])))),
+  unlessRanged: orEmpty(
+    choice('Asked only while this has no range', useNames, { help: 'A check over guesses says the same better.' }),
+  ),
 };

@@ -1,3 +1,4 @@
+import { answerOfState } from '#shared-calc/bench/check-state.ts';
 import { checksOf } from '#shared-calc/bench/checks.ts';
 import type { Bench } from '#shared-calc/bench/open-bench.ts';
 import type { OrderSums } from '#shared-calc/bench/order-sums.ts';
@@ -61,11 +62,10 @@ function frozenColumn({ locals, ...column }: SheetColumn, bench: Bench, workshop
     const { value } = bench.box(column.key, line.name);
     if (value !== undefined) figures[line.name] = inUnit(value, line);
   }
-  const checks = checksOf(bench, column.key, displayOf(workshop)).map(({ line, holds, ...check }) => ({
-    ...check,
-    line: line.name,
-    ...(holds !== undefined && { holds }),
-  }));
+  const checks = checksOf(bench, column.key, displayOf(workshop)).map(({ line, badIn, ...check }) => {
+    const holds = answerOfState(check.state);
+    return { ...check, line: line.name, badIn: [...badIn], ...(holds !== undefined && { holds }) };
+  });
   return { ...column, locals: frozenWritten(locals), figures, checks };
 }
 

@@ -1,13 +1,13 @@
 import type { UseName } from '#shared-calc/fields/uses.ts';
 import type { CheckResult } from '#shared-calc/bench/bench-types.ts';
+import { stateOfAnswer } from '#shared-calc/bench/check-state.ts';
 import { showWithUnit, type Display } from '#shared-calc/quantity/shown-unit.ts';
 import type { Job } from '#shared-calc/records/records.ts';
 import { HEALTH_LEAD, tellsOfUnderFives } from './under-fives.ts';
 
-/** A limit of the place that is not a line of a recipe. Like a check, with `holds` left out while not known. */
-export interface PlaceCheck extends Pick<CheckResult, 'level' | 'says' | 'decides'> {
+/** A limit of the place that is not a line of a recipe. */
+export interface PlaceCheck extends Pick<CheckResult, 'level' | 'state' | 'says' | 'decides'> {
   readonly limit: 'way in' | 'audience';
-  readonly holds: boolean | undefined;
 }
 
 export type Place = Pick<Job, 'narrowestMm' | 'audience' | 'animals'>;
@@ -38,15 +38,15 @@ export function placeChecks(place: Place, size: OuterSize, display: Display): re
 function wayIn({ narrowestMm }: Place, { lengthMm, depthMm }: OuterSize, display: Display): PlaceCheck {
   const check = { limit: 'way in', decides: 'Crew leader' } as const;
   if (lengthMm === undefined || depthMm === undefined) {
-    return { ...check, level: 'watch', holds: undefined, says: 'How wide the tank is outside is not known yet.' };
+    return { ...check, level: 'watch', state: 'not known yet', says: 'How wide the tank is outside is not known yet.' };
   }
   const least = Math.min(lengthMm, depthMm);
   const carried = `Carried upright, never on its side, the tank is ${mm(least, display)} at its narrowest outside`;
   if (narrowestMm === undefined) {
-    return { ...check, level: 'watch', holds: undefined, says: `${carried}; nobody has measured the way in.` };
+    return { ...check, level: 'watch', state: 'not known yet', says: `${carried}; nobody has measured the way in.` };
   }
   const says = `${carried}; the way in is ${mm(narrowestMm, display)} at its narrowest.`;
-  return { ...check, level: 'stop', holds: least < narrowestMm, says };
+  return { ...check, level: 'stop', state: stateOfAnswer(least < narrowestMm), says };
 }
 
 const noAnimals = /^\s*(?:no|none|no animals?|without(?: animals?)?|plants only|only plants)\s*\.?\s*$/i;
@@ -58,16 +58,16 @@ function underFives({ audience, animals }: Place): PlaceCheck {
     level: 'stop',
     decides: HEALTH_LEAD,
   } as const;
-  if (noAnimals.test(animals)) return { ...check, holds: true, says: 'No animals are wanted.' };
+  if (noAnimals.test(animals)) return { ...check, state: 'holds', says: 'No animals are wanted.' };
   if (audience.trim() === '') {
     const says = 'Nobody has written down who is near the tank: ask for children under five.';
-    return { ...check, level: 'watch', holds: undefined, says };
+    return { ...check, level: 'watch', state: 'not known yet', says };
   }
   if (!tellsOfUnderFives(audience)) {
-    return { ...check, holds: true, says: `As written down: ${audience.trim()}. No child under five is told of.` };
+    return { ...check, state: 'holds', says: `As written down: ${audience.trim()}. No child under five is told of.` };
   }
   const says = 'Children under five may be near it: reptiles and amphibians should not be kept where they are.';
-  return { ...check, holds: false, says };
+  return { ...check, state: 'fails', says };
 }
 
 function mm(value: number, display: Display): string {

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { checkStates } from '#shared-calc/bench/bench-types.ts';
 import { checkLevels } from '#shared-calc/fields/recipe.ts';
 import { saleWays } from '#shared-calc/fields/material.ts';
 import { recordKinds } from '#shared-calc/records/records.ts';
@@ -13,8 +14,11 @@ const FrozenWritten = recordKinds.localValue.pick({ line: true, text: true, note
 const FrozenCheck = z.strictObject({
   line: z.string(),
   level: z.enum(checkLevels),
-  /** Left out if it was not known. */
+  /** Left out if it was not known, or might not hold. */
   holds: z.boolean().exactOptional(),
+  /** Both are left out of quotes from before guesses had ranges. */
+  state: z.enum(checkStates).exactOptional(),
+  badIn: z.array(z.string()).exactOptional(),
   says: z.string(),
   decides: z.string(),
 });

@@ -1,3 +1,5 @@
+import type { CheckState } from '#shared-calc/bench/bench-types.ts';
+import { answerOfState } from '#shared-calc/bench/check-state.ts';
 import type { PlaceCheck } from '#shared-calc/jobs/place-checks.ts';
 import { lineLabel } from '#shared-calc/recipe/line-label.ts';
 import { heading, paragraph, type PaperBlock } from './document.ts';
@@ -31,7 +33,8 @@ export const limitWords: Readonly<Record<PlaceCheck['limit'], string>> = {
 interface Row {
   readonly what: string;
   readonly level: string;
-  readonly holds: boolean | undefined;
+  readonly state: CheckState;
+  readonly badIn: readonly string[];
   readonly says: string;
   readonly decides: string;
   readonly mends: readonly string[];
@@ -39,18 +42,20 @@ interface Row {
 
 function rowsOf({ place, rows }: SizeSheet, workshop: Workshop): readonly Row[] {
   return [
-    ...place.map(({ limit, level, holds, says, decides }) => ({
+    ...place.map(({ limit, level, state, says, decides }) => ({
       what: limitWords[limit],
       level,
-      holds,
+      state,
+      badIn: [],
       says,
       decides,
       mends: [],
     })),
-    ...rows.map(({ line, level, holds, says, decides, mends }) => ({
+    ...rows.map(({ line, level, state, badIn, says, decides, mends }) => ({
       what: lineLabel(line),
       level,
-      holds,
+      state,
+      badIn,
       says,
       decides,
       mends: mends.map((mend) => sayMend(mend, workshop)),
@@ -58,24 +63,29 @@ function rowsOf({ place, rows }: SizeSheet, workshop: Workshop): readonly Row[] 
   ];
 }
 
-function stateOf({ holds, level }: Row): string {
-  return holds === undefined ? 'not known yet' : holds ? 'holds' : level;
+/** A check that fails is called by its level. */
+function stateOf({ state, level }: Row): string {
+  return state === 'fails' ? level : state;
 }
 
-/** `3 of 21 checks do not hold; 2 not known yet.` */
-export function countChecks(rows: readonly { readonly holds?: boolean | undefined }[]): string {
-  const failing = rows.filter(({ holds }) => holds === false).length;
-  const unknown = rows.filter(({ holds }) => holds === undefined).length;
+/** `3 of 21 checks do not hold; 1 may not hold; 2 not known yet.` */
+export function countChecks(rows: readonly { readonly state: CheckState }[]): string {
+  const count = (of: CheckState) => rows.filter(({ state }) => state === of).length;
+  const [failing, unsure, unknown] = [count('fails'), count('may not hold'), count('not known yet')];
   const first =
     failing === 0
-      ? 'Every check that is known holds'
+      ? `${unsure === 0 ? 'Every check that is known holds' : 'No check is known to fail'}`
       : `${failing} of ${rows.length} checks ${failing === 1 ? 'does' : 'do'} not hold`;
-  return `${[first, ...(unknown === 0 ? [] : [`${unknown} not known yet`])].join('; ')}.`;
+  const others = [
+    ...(unsure === 0 ? [] : [`${unsure} may not hold`]),
+    ...(unknown === 0 ? [] : [`${unknown} not known yet`]),
+  ];
+  return `${[first, ...others].join('; ')}.`;
 }
 
 function blocksOf(sheet: SizeSheet, workshop: Workshop): readonly PaperBlock[] {
   const rows = rowsOf(sheet, workshop);
-  const open = rows.filter(({ holds }) => holds !== true);
+  const open = rows.filter(({ state }) => state !== 'holds');
   return [
     heading(sheet.called),
     paragraph(countChecks(rows)),
@@ -98,7 +108,7 @@ function dataOf(sheet: SizeSheet, workshop: Workshop): Record<string, unknown> {
   return {
     size: sheet.size,
     called: sheet.called,
-    checks: rowsOf(sheet, workshop).map((row) => ({ ...row, holds: row.holds ?? null, state: stateOf(row) })),
+    checks: rowsOf(sheet, workshop).map((row) => ({ ...row, holds: answerOfState(row.state) ?? null })),
     beside: sheet.beside,
   };
 }

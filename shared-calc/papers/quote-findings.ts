@@ -1,3 +1,5 @@
+import type { CheckState } from '#shared-calc/bench/bench-types.ts';
+import { stateOfAnswer } from '#shared-calc/bench/check-state.ts';
 import { outerSize, placeChecks } from '#shared-calc/jobs/place-checks.ts';
 import type { FrozenColumn, QuoteBody } from '#shared-calc/jobs/quote-body.ts';
 import { surveyLines } from '#shared-calc/jobs/survey-job.ts';
@@ -57,7 +59,7 @@ const NOBODY_NAMED = 'Builder';
 function* cautionsOf(body: QuoteBody): Generator<QuoteFindings['cautions'][number]> {
   const failing = body.columns.flatMap((column) =>
     limitsOf(column, body)
-      .filter(({ holds }) => holds !== true)
+      .filter((check) => frozenState(check) !== 'holds')
       .map(({ says, decides }) => ({ says, decides, called: frozenCalled(column) })),
   );
   for (const [says, same] of Map.groupBy(failing, (check) => check.says)) {
@@ -69,9 +71,13 @@ function* cautionsOf(body: QuoteBody): Generator<QuoteFindings['cautions'][numbe
   }
 }
 
-type Limit =
-  | Pick<FrozenColumn['checks'][number], 'holds' | 'says' | 'decides'>
-  | ReturnType<typeof placeChecks>[number];
+type FrozenCheck = FrozenColumn['checks'][number];
+type Limit = Pick<FrozenCheck, 'holds' | 'state' | 'says' | 'decides'>;
+
+/** Quotes from before guesses had ranges say only whether a check holds. */
+function frozenState({ state, holds }: Limit): CheckState {
+  return state ?? stateOfAnswer(holds);
+}
 
 /** The checks of the recipe, then the limits of the job's place. A quote over sizes alone has no place. */
 function limitsOf(column: FrozenColumn, { job, lines, workshop }: QuoteBody): readonly Limit[] {

@@ -1,4 +1,4 @@
-import type { CheckResult } from '#shared-calc/bench/bench-types.ts';
+import type { CheckResult, CheckState } from '#shared-calc/bench/bench-types.ts';
 import { checksOf } from '#shared-calc/bench/checks.ts';
 import { onceBench } from '#shared-calc/bench/once-bench.ts';
 import type { Bench } from '#shared-calc/bench/open-bench.ts';
@@ -15,8 +15,8 @@ import { cureSeries, type Attempt, type Figures } from './mend-attempts.ts';
 
 /** A change that would fix a check, or bring it nearer to holding. */
 export interface Mend extends Attempt {
-  /** The check holds with it. */
-  readonly holds: boolean;
+  /** What the check comes to with it. */
+  readonly state: CheckState;
   readonly margin?: CheckMargin;
   /**
    * Coins for all builds of the size, before tax for the price; below zero if it costs more. Not known without prices.
@@ -65,7 +65,7 @@ export function checkSheet(bench: Bench, column: string, terms: SheetTerms): Che
   const trial = openTrial(bench, size, terms);
   const rows = checksOf(bench, column, terms.display).map((check) => {
     const margin = checkMargin(bench, column, check.line.name);
-    const mends = check.holds === true ? [] : mendsOf(check.line, trial);
+    const mends = check.state === 'holds' ? [] : mendsOf(check.line, trial);
     return { ...check, part: check.line.part ?? 'other', ...(margin && { margin }), mends };
   });
   const light = lightReached(bench, column);
@@ -73,7 +73,7 @@ export function checkSheet(bench: Bench, column: string, terms: SheetTerms): Che
 }
 
 interface TriedMend {
-  readonly checks: ReadonlyMap<string, boolean | undefined>;
+  readonly checks: ReadonlyMap<string, CheckState>;
   readonly marginOf: (check: string) => CheckMargin | undefined;
   readonly costCoins?: number;
   readonly netCoins?: number;
@@ -119,7 +119,7 @@ function figuresOf(bench: Bench, column: string): Figures {
 
 function triedOn(bench: Bench, column: string, { pricing, display }: SheetTerms): TriedMend {
   const sums = orderSums(bench, [column], pricing);
-  const checks = checksOf(bench, column, display).map(({ line, holds }) => [line.name, holds] as const);
+  const checks = checksOf(bench, column, display).map(({ line, state }) => [line.name, state] as const);
   const margins = new Map(checks.map(([name]) => [name, checkMargin(bench, column, name)]));
   return {
     checks: new Map(checks),
@@ -131,17 +131,18 @@ function triedOn(bench: Bench, column: string, { pricing, display }: SheetTerms)
 function mendsOf({ name: check, cures = [] }: Line, trial: Trial): readonly Mend[] {
   const mends = cures.flatMap((cure) => {
     const tried = triesUntilHolds(check, cureSeries[cure](trial.figures), trial);
-    const best = tried.at(-1)?.holds ? tried.at(-1) : mostRoom(tried);
+    const best = tried.at(-1)?.state === 'holds' ? tried.at(-1) : (bestUnsure(tried) ?? mostRoom(tried));
     return best && helps(check, best, trial) ? [best] : [];
   });
-  if (mends.some(({ holds }) => holds)) return mends;
+  if (mends.some(({ state }) => state === 'holds')) return mends;
   const together = triesUntilHolds(check, joined(mends), trial).at(-1);
-  return together?.holds ? [...mends, together] : mends;
+  return together?.state === 'holds' ? [...mends, together] : mends;
 }
 
-function helps(check: string, { holds, margin }: Mend, { before }: Trial): boolean {
+function helps(check: string, { state, margin }: Mend, { before }: Trial): boolean {
   const spare = before.marginOf(check)?.spare;
-  return holds || (spare !== undefined && (margin?.spare ?? -Infinity) > spare + 1e-9);
+  const isBetter = stateOrder.indexOf(state) < stateOrder.indexOf(before.checks.get(check) ?? 'not known yet');
+  return isBetter || (spare !== undefined && (margin?.spare ?? -Infinity) > spare + 1e-9);
 }
 
 /** The first two together, the first three, and so on. */
@@ -157,7 +158,7 @@ function triesUntilHolds(check: string, attempts: readonly Attempt[], trial: Tri
   for (const attempt of attempts) {
     const mend = mendFrom(check, attempt, trial);
     mends.push(mend);
-    if (mend.holds) break;
+    if (mend.state === 'holds') break;
   }
   return mends;
 }
@@ -166,10 +167,10 @@ function mendFrom(check: string, attempt: Attempt, trial: Trial): Mend {
   const after = trial.with(attempt);
   const { before } = trial;
   const margin = after.marginOf(check);
-  const breaks = [...before.checks].filter(([name, held]) => held === true && after.checks.get(name) !== true);
+  const breaks = [...before.checks].filter(([name, state]) => state === 'holds' && after.checks.get(name) !== 'holds');
   return {
     ...attempt,
-    holds: after.checks.get(check) === true,
+    state: after.checks.get(check) ?? 'not known yet',
     ...(margin && { margin }),
     ...savings(before, after),
     breaks: breaks.map(([name]) => name),
@@ -182,6 +183,14 @@ function savings(before: TriedMend, after: TriedMend): Pick<Mend, 'savesCostCoin
     savesCostCoins: before.costCoins - after.costCoins,
     savesPriceCoins: (before.netCoins ?? 0) - (after.netCoins ?? 0),
   };
+}
+
+/** Best first. */
+const stateOrder: readonly CheckState[] = ['holds', 'may not hold', 'fails', 'not known yet'];
+
+/** The one with most room of those with which the check holds at the likely figures, but not surely. */
+function bestUnsure(mends: readonly Mend[]): Mend | undefined {
+  return mostRoom(mends.filter(({ state }) => state === 'may not hold'));
 }
 
 function mostRoom(mends: readonly Mend[]): Mend | undefined {

@@ -4,6 +4,7 @@ import { isUse, nounOf, type UseName } from '#shared-calc/fields/uses.ts';
 import { fromBase, unitOf } from '#shared-calc/quantity/unit.ts';
 import { showWithUnit, type Display } from '#shared-calc/quantity/shown-unit.ts';
 import { cleanNoise } from '#shared-calc/quantity/write-figure.ts';
+import { sideOf, withRange } from '#shared-calc/bench/range-words.ts';
 import { isExpected, lineFor } from '#shared-calc/recipe/lines-by-use.ts';
 import type { Line } from '#shared-calc/records/records.ts';
 import { givenWords } from './given-words.ts';
@@ -14,8 +15,8 @@ export interface SizeFigures {
   /** The recipe has no line for it, but should have one. */
   readonly lacks: (use: UseName) => boolean;
   /**
-   * A figure with its unit: `16.84 L`, a given one to its own precision, `100 kg`; *needs a figure* if there is none
-   * yet.
+   * A figure with its unit: `16.84 L`, a given one to its own precision, `100 kg`, a guessed one with the end that
+   * matters, `27.3 degC, up to 29.9 degC`; *needs a figure* if there is none yet.
    */
   readonly words: (use: UseName) => string;
   /** The same for a line without a use. */
@@ -35,8 +36,13 @@ export function sizeFigures(bench: Bench, column: string, display: Display): Siz
     const line = lineFor(lines, use);
     return line && bench.box(column, line.name);
   };
-  const wordsOf = ({ value, line, rule }: Box) =>
-    value === undefined ? 'needs a figure' : onPaper((rule ? showWithUnit : givenWords)(value, line.unit, display));
+  const wordsOf = ({ value, line, rule, range }: Box) => {
+    if (value === undefined) return 'needs a figure';
+    if (range === undefined || typeof value !== 'number')
+      return onPaper((rule ? showWithUnit : givenWords)(value, line.unit, display));
+    if (range === 'not known') return `${onPaper(showWithUnit(value, line.unit, display))} (range not known)`;
+    return onPaper(withRange({ value, range, unit: line.unit, side: sideOf(lines, line.name) }, display));
+  };
   return {
     has: (use) => lineFor(lines, use) !== undefined,
     lacks: (use) => lineFor(lines, use) === undefined && isExpected(lines, use),

@@ -86,6 +86,7 @@ const simpleUnits: readonly SimpleUnit[] = [
   unit('kWh', energy, [3600000, 1], { decimals: 2 }),
   unit('J', energy, [1, 1], { decimals: 2 }),
   unit('W', power, [1, 1], { decimals: 0, trims: true }),
+  unit('kW', power, [1000, 1], { decimals: 2, trims: true }),
   unit('mol', light, [1, 1], { decimals: 2 }),
   unit('umol', light, [1, 1e6], { decimals: 2 }),
   unit('%', PLAIN, [1, 100], { decimals: 1, trims: true }),

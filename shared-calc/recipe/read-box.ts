@@ -8,14 +8,21 @@ import type { RuleFault } from '#shared-calc/rule/fault.ts';
 import { nearestName } from '#shared-calc/rule/nearest.ts';
 import { readRule } from '#shared-calc/rule/read-rule.ts';
 import type { Rule } from '#shared-calc/rule/tree.ts';
+import { splitRange, type RangeTexts } from './range-text.ts';
 import { kindOfLine, type Scope } from './scope.ts';
 
 /** A parsed cell: a figure, a rule, nothing yet, or text that is neither. */
 export type BoxReading =
-  | { readonly is: 'figure'; readonly value: number | string | boolean }
+  | { readonly is: 'figure'; readonly value: number | string | boolean; readonly range?: Ends }
   | { readonly is: 'rule'; readonly rule: Rule }
   | { readonly is: 'missing' }
   | { readonly is: 'faulty'; readonly fault: BoxFault };
+
+/** The ends of a guessed figure, in coherent base units. */
+export interface Ends {
+  readonly least: number;
+  readonly most: number;
+}
 
 export type BoxFault =
   | { readonly kind: 'rule'; readonly text: string; readonly faults: readonly RuleFault[] }
@@ -25,11 +32,14 @@ export type BoxFault =
       readonly options: readonly string[];
       readonly near?: string;
     }
-  | Exclude<NumberFault, { readonly kind: 'not-a-figure' }>;
+  | Exclude<NumberFault, { readonly kind: 'not-a-figure' }>
+  /** The figures of a range, as they are written. */
+  | ({ readonly kind: 'range-order' } & RangeTexts)
+  | { readonly kind: 'range-of-rule'; readonly text: string };
 
 /**
  * Parses a cell's text for its line: first as a figure (a bare number gets the line's unit, a bare word is a choice),
- * only then as a rule, whose kind must be the line's own.
+ * with its range if it has one (`12 % (8 to 18 %)`), only then as a rule, whose kind must be the line's own.
  */
 export function readBox(text: string, line: Line, scope: Scope): BoxReading {
   const tidy = text.trim();
@@ -44,6 +54,27 @@ function readPlain(text: string, line: Line): BoxReading | undefined {
     if (['yes', 'true'].includes(word)) return { is: 'figure', value: true };
     return ['no', 'false'].includes(word) ? { is: 'figure', value: false } : undefined;
   }
+  const range = splitRange(text);
+  return range ? readRange(range, text, line) : readOne(text, line);
+}
+
+/** A guess: three figures in order. Only a figure has a range; a rule in its place is refused. */
+function readRange(range: RangeTexts, text: string, line: Line): BoxReading {
+  const [likely, least, most] = [readPart(range.likely), readPart(range.least), readPart(range.most)];
+  if (typeof likely !== 'number') return likely;
+  if (typeof least !== 'number') return least;
+  if (typeof most !== 'number') return most;
+  if (least > likely || likely > most) return { is: 'faulty', fault: { kind: 'range-order', ...range } };
+  return { is: 'figure', value: likely, range: { least, most } };
+
+  function readPart(part: string): number | BoxReading {
+    const reading = readOne(part, line);
+    if (reading?.is === 'figure') return Number(reading.value);
+    return reading ?? { is: 'faulty', fault: { kind: 'range-of-rule', text } };
+  }
+}
+
+function readOne(text: string, line: Line): BoxReading | undefined {
   const figure = readFigure(text, { unit: line.unit });
   if (figure.ok) return figureOrWrongKind(figure.value, text, line);
   const { fault } = figure;

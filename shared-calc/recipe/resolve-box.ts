@@ -1,4 +1,5 @@
 import type { BoxSource, ColumnInput } from './column.ts';
+import { houseTextOf } from './range-text.ts';
 import type { Line } from '#shared-calc/records/records.ts';
 import { tankFigures } from './tank-figures.ts';
 
@@ -21,6 +22,6 @@ export function textResolver(column: ColumnInput, job: ReadonlyMap<string, strin
     if (line.role === 'tank') {
       return { text: (line.use && tank.get(line.use)) ?? line.text, source: 'tank' };
     }
-    return { text: line.text, source: 'house' };
+    return { text: houseTextOf(line), source: 'house' };
   };
 }

@@ -3,6 +3,7 @@ import { readFigure } from '#shared-calc/quantity/read-figure.ts';
 import { findUnit } from '#shared-calc/quantity/unit.ts';
 import type { Result } from '#shared-calc/result.ts';
 import { separated } from '#shared-calc/rule/separated.ts';
+import { joinRange, splitRange } from './range-text.ts';
 import type { BoxFault } from './read-box.ts';
 import { storedText } from './stored-text.ts';
 import type { Line } from '#shared-calc/records/records.ts';
@@ -14,8 +15,8 @@ import { boxFigure, shownUnitWords } from '#shared-calc/quantity/figure-words.ts
  */
 export function entryText(text: string, { decimalComma = false }: Display): string {
   if (!decimalComma) return text;
-  if (!readFigure(text, { unit: 'number' }).ok) return separated(text);
-  return text.replace(/[\d,]*\.\d+/, (number) => number.replaceAll(',', '').replace('.', ','));
+  if (!readFigure(splitRange(text)?.likely ?? text, { unit: 'number' }).ok) return separated(text);
+  return text.replaceAll(/[\d,]*\.\d+/g, (number) => number.replaceAll(',', '').replace('.', ','));
 }
 
 /** The text to store: `storedText` of what was typed, where a bare number has the unit that the line is shown in. */
@@ -25,9 +26,16 @@ export function writtenText(typed: string, line: Line, display: Display): Result
 
 const bare = /^[+\-\u2212]?[\d.,'\u2019\s/]+(?:[eE][+-]?\d+)?$/;
 
-/** A typed text without blanks around it; a bare number gets the unit that its line is shown in. */
+/** A typed text without blanks around it; a bare number gets the unit that its line is shown in, in a range too. */
 export function withShownUnit(typed: string, line: Line, display: Display): string {
   const text = typed.trim();
+  const range = splitRange(text);
+  if (range) {
+    const [likely = '', least = '', most = ''] = [range.likely, range.least, range.most].map((each) =>
+      withShownUnit(each, line, display),
+    );
+    return joinRange({ likely, least, most });
+  }
   const unit = shownUnit(line.unit, display);
   if (!bare.test(text) || !takesUnit(unit)) return text;
   return readFigure(text, { unit, decimalComma: display.decimalComma ?? false }).ok ? `${text} ${unit}` : text;
@@ -39,6 +47,13 @@ function takesUnit(unit: string): boolean {
 
 /** A figure of a line in words for a label: `15 mm`; a rule or a word unchanged. */
 export function textInLabel(text: string, line: Line, display: Display): string {
+  const range = splitRange(text);
+  if (range) {
+    const [likely, least, most] = [range.likely, range.least, range.most].map((each) =>
+      textInLabel(each, line, display),
+    );
+    return `${likely} (${least} to ${most})`;
+  }
   const figure = line.unit === 'choice' || line.unit === 'yes_no' ? undefined : readFigure(text, { unit: line.unit });
   if (!figure?.ok) return text === '' ? 'no figure' : text;
   const unit = shownUnitWords(line.unit, display);

@@ -31,6 +31,20 @@ const sayings: Sayings<Own, [Called]> = {
   'at-the-end': ({ label, end }) => `${label} is the ${end} line already.`,
   'no-unit': ({ unit }) => `There is no unit called ${unit}.`,
   'bounds-crossed': () => 'The low bound lies above the high one.',
+  'range-without-figure': ({ line }) =>
+    `${line} has no figure of its own: only a given figure has a range. Write the figure first, or take the range away.`,
+  'half-a-range': ({ line }) =>
+    `${line} has one end of a range: write both, the least and the most it may be, or none.`,
+  'range-crossed': ({ line, unit, least, likely, most, low, high }) => {
+    const behind = unit === 'number' ? '' : ` ${unit}`;
+    const bounds = [
+      low === undefined ? '' : `at least ${low}${behind}`,
+      high === undefined ? '' : `at most ${high}${behind}`,
+    ];
+    const within = bounds.filter((each) => each !== '').join(' and ');
+    const allowed = within === '' ? '' : ` and within its bounds, ${within}`;
+    return `The range of ${line} is not in order: least ${least}, likely ${likely}, most ${most}${behind}. Write it in order${allowed}.`;
+  },
   'sentence-names-no-line': ({ name }) => `{${name}} in the sentence names no line.`,
   'would-break': ({ breaks }, called) =>
     `This would break ${sayBreaks(breaks)}. ${breaks

@@ -31,6 +31,10 @@ export function sayBoxFault(fault: BoxFault, line: string, called: Called = byRu
       return fault.faults.map((each) => sayRuleFault(each, fault.text, called)).join(' ');
     case 'not-an-option':
       return `${called.lineFirst(line)} takes ${listOr(fault.options)}. You gave ${fault.text}.${didYouMean(fault.near)}`;
+    case 'range-order':
+      return `Write the range in order, the least first: ${fault.least}, likely ${fault.likely}, most ${fault.most} are not.`;
+    case 'range-of-rule':
+      return `Only a figure has a range: ${fault.text}. A rule takes its range from the figures it reads.`;
     case 'two-readings':
       return `${fault.text} can be read in two ways: ${listOr(fault.readings)}?`;
     case 'other-sign':

@@ -1,7 +1,9 @@
 import { HyperFormula } from 'hyperformula';
+import { onceBench } from '#shared-calc/bench/once-bench.ts';
 import { openBench, type LiveBench } from '#shared-calc/bench/open-bench.ts';
 import { callInBase } from '#shared-calc/engine/call-function.ts';
 import type { ColumnInput } from '#shared-calc/recipe/column.ts';
+import type { Line } from '#shared-calc/records/records.ts';
 import { compileRule, type Sum, type Value } from '#shared-calc/rule/evaluate-rule.ts';
 import { tradeFunctions } from '#shared-calc/trade/all-functions.ts';
 import { demoBench, demoColumn, demoRecords } from '#tests/demo-bench.ts';
@@ -50,10 +52,32 @@ export function benchEngine(): readonly Told[] {
       ratio: '',
       must: '16 ms, 32 ms',
     },
+    withRanges(bench),
     { what: 'house edit, visible columns', took: ms(house.visible), floor: '', ratio: '', must: '16 ms' },
     { what: 'house edit, a slice', took: ms(house.slice), floor: '', ratio: '', must: '16 ms' },
     { what: `house edit, all ${SIZES} sizes`, took: ms(house.all), floor: '', ratio: '', must: '200 ms' },
   ];
+}
+
+/** All sizes worked once with the probes of their guesses, beside the same lines without a range. */
+function withRanges(bench: LiveBench): Told {
+  const { lines, isOldPrice } = bench.input();
+  const plain = lines.map(({ least: _least, most: _most, ...line }) => line);
+  const worked = (of: readonly Line[]) =>
+    measure({ times: 7 }, () => {
+      // Other objects, so that nothing is left of the turn before.
+      const fresh = columns.map((column) => ({ ...column }));
+      const once = onceBench({ lines: of, columns: fresh, job: new Map(), isOldPrice });
+      for (const { key } of fresh) once.ranges(key);
+    }).median;
+  const [likely, ranged] = [worked(plain), worked(lines)];
+  return {
+    what: `ranges of ${SIZES} sizes`,
+    took: ms(ranged),
+    floor: `the likely figures alone ${ms(likely)}`,
+    ratio: ratio(ranged / likely),
+    must: 'x 1.80',
+  };
 }
 
 /** Microseconds per cell of a grid of products in which each cell reads the one before. */

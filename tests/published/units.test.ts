@@ -34,6 +34,7 @@ const published = {
   kWh: 3_600_000,
   J: 1,
   W: 1,
+  kW: 1000,
   mol: 1,
   umol: 0.000001,
   // NIST SP 811 App. B.8 and B.9, NIST Handbook 44 App. C: exact by definition; the year is that of 365 days.

@@ -1,3 +1,4 @@
+import { answerOfState } from '#shared-calc/bench/check-state.ts';
 import { writeFileSync } from 'node:fs';
 import path from 'node:path';
 import { z } from 'zod';
@@ -115,7 +116,7 @@ const core: Way = {
         {
           figures: Object.fromEntries(lines.map(({ name, unit }) => [name, inUnit(bench.box(size, name).value, unit)])),
           checks: Object.fromEntries(
-            checksOf(bench, size, plainDisplay).map((check) => [check.line.name, check.holds ?? null]),
+            checksOf(bench, size, plainDisplay).map((check) => [check.line.name, answerOfState(check.state) ?? null]),
           ),
         },
       ]),

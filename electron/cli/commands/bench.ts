@@ -1,3 +1,4 @@
+import { answerOfState } from '#shared-calc/bench/check-state.ts';
 import { checksOf } from '#shared-calc/bench/checks.ts';
 import { displayOf } from '#shared-calc/records/display-of.ts';
 import { benchCsv } from '#shared-calc/papers/bench-csv.ts';
@@ -54,10 +55,12 @@ function benchJson({ bench, order, pricing, workshop }: WorkedOrder, lines: read
       tank: tank.id,
       count,
       lines: Object.fromEntries(lines.map((line) => [line.name, jsonBox(bench.box(key, line.name))])),
-      checks: checksOf(bench, key, display).map(({ line, level, holds, says, decides }) => ({
+      checks: checksOf(bench, key, display).map(({ line, level, state, badIn, says, decides }) => ({
         line: line.name,
         level,
-        holds: holds ?? null,
+        holds: answerOfState(state) ?? null,
+        state,
+        badIn,
         says,
         decides,
       })),

@@ -72,11 +72,11 @@ function OfThePlace({ sheet: { place }, display }: { readonly sheet: SizeSheet; 
       <h2>The place</h2>
       <ul class={css['checkRows']}>
         {place.map((check) => (
-          <li key={check.limit} data-state={stateOf(check)}>
+          <li key={check.limit} data-state={lookOf(check)}>
             <StateFlag {...check} />
             <div>
               <b>{limitWords[check.limit]}</b> {readUnits(check.says, display)}
-              {check.holds !== true && <p class="aside">{whoDecides(check.decides)}.</p>}
+              {check.state !== 'holds' && <p class="aside">{whoDecides(check.decides)}.</p>}
             </div>
           </li>
         ))}
@@ -85,20 +85,20 @@ function OfThePlace({ sheet: { place }, display }: { readonly sheet: SizeSheet; 
   );
 }
 
-type Checked = Pick<PlaceCheck, 'holds' | 'level'>;
+type Checked = Pick<PlaceCheck, 'state' | 'level'>;
 
-function stateOf({ holds, level }: Checked): string {
-  return holds === true ? 'holds' : level;
+function lookOf({ state, level }: Checked): string {
+  return state === 'holds' ? 'holds' : level;
 }
 
-function StateFlag({ holds, level }: Checked) {
+function StateFlag({ state, level }: Checked) {
   return (
-    <Flag state={stateOf({ holds, level })}>
-      {holds === true ? (
+    <Flag state={lookOf({ state, level })}>
+      {state === 'holds' ? (
         'holds'
       ) : (
         <>
-          <Sign name={level} /> {holds === undefined ? 'not known yet' : level}
+          <Sign name={level} /> {state === 'fails' ? level : state}
         </>
       )}
     </Flag>
@@ -152,15 +152,15 @@ interface RowParts {
 }
 
 function CheckRow({ row, view, sheet }: RowParts) {
-  const { line, level, holds, says, decides, margin, mends } = row;
+  const { line, level, state, says, decides, margin, mends } = row;
   const { display, workshop } = view.context;
   return (
-    <li data-state={stateOf({ holds, level })}>
-      <StateFlag holds={holds} level={level} />
+    <li data-state={lookOf({ state, level })}>
+      <StateFlag state={state} level={level} />
       <div>
-        <b>{lineLabel(line)}</b> {holds !== true && readUnits(says, display)}
+        <b>{lineLabel(line)}</b> {state !== 'holds' && readUnits(says, display)}
         {margin && <p class="aside">{marginWords(margin, display)}</p>}
-        {holds !== true && decides !== '' && <p class="aside">{whoDecides(decides)}.</p>}
+        {state !== 'holds' && decides !== '' && <p class="aside">{whoDecides(decides)}.</p>}
         {mends.map((mend) => (
           <p key={mend.says} class={css['mend']}>
             {readUnits(sayMend(mend, workshop), display)}{' '}

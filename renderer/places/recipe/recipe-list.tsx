@@ -11,6 +11,7 @@ import type { RecipeStore } from '#renderer/store/recipe-store.ts';
 import type { Line } from '#shared-calc/records/records.ts';
 import { RuleField } from '#renderer/writing/rule-field.tsx';
 import type { RuleHelp } from '#renderer/writing/rule-help.ts';
+import { houseTextOf } from '#shared-calc/recipe/range-text.ts';
 import { entryText } from '#shared-calc/recipe/typed-text.ts';
 import css from './recipe-place.module.css';
 
@@ -83,7 +84,7 @@ function RuleCell({ face, store, editing }: RowParts) {
 /** One Tab stop: the selected line, or the first. */
 function RuleOf({ face: { line, label }, store, editing }: RowParts) {
   const first = store.lines.value[0]?.name;
-  const text = entryText(line.text, store.faces.value.display);
+  const text = entryText(houseTextOf(line), store.faces.value.display);
   return (
     <button
       type="button"
@@ -128,7 +129,7 @@ function Writing({ face: { line, label }, store, editing }: RowParts) {
   const done = () => (editing.value = undefined);
   return (
     <RuleField
-      text={typed ?? entryText(line.text, store.faces.value.display)}
+      text={typed ?? entryText(houseTextOf(line), store.faces.value.display)}
       begun={typed !== undefined}
       label={`${label} of the house`}
       help={store.helpFor(line.name) ?? noHelp}

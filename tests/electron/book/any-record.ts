@@ -18,6 +18,7 @@ interface Shape {
   readonly minItems?: number;
   readonly properties?: Readonly<Record<string, Shape>>;
   readonly required?: readonly string[];
+  readonly additionalProperties?: Shape | false;
 }
 
 /** Any record of a kind that a book can hold, with arbitrary references. */
@@ -55,9 +56,12 @@ function anyList({ items, prefixItems, minItems }: Shape): fc.Arbitrary<unknown>
   return fc.array(anyOf(items || {}), { minLength: minItems ?? 0, maxLength: 5 });
 }
 
-function anyObject({ properties, required = [] }: Shape): fc.Arbitrary<unknown> {
-  if (!properties)
-    return fc.dictionary(fc.string({ unit: 'binary' }).filter(isOrdinaryKey), fc.string(), { noNullPrototype: true });
+function anyObject({ properties, required = [], additionalProperties }: Shape): fc.Arbitrary<unknown> {
+  if (!properties) {
+    const key = fc.string({ unit: 'binary' }).filter(isOrdinaryKey);
+    const value = additionalProperties ? anyOf(additionalProperties) : fc.string();
+    return fc.dictionary(key, value, { noNullPrototype: true });
+  }
   const fields = Object.entries(properties).map(([field, shape]) => [field, anyOf(shape)] as const);
   return fc.record(Object.fromEntries(fields), { requiredKeys: [...required], noNullPrototype: true });
 }

@@ -1,3 +1,4 @@
+import { checkStates } from '#shared-calc/bench/bench-types.ts';
 import { z } from 'zod';
 
 /* The exact keys of each --json answer: programs that read them rely on that. */
@@ -16,6 +17,8 @@ const Check = z.strictObject({
   line: z.string(),
   level: z.enum(['advice', 'watch', 'stop']),
   holds: z.boolean().nullable(),
+  state: z.enum(checkStates),
+  badIn: z.array(z.string()),
   says: Sentence,
   decides: z.string().min(1),
 });

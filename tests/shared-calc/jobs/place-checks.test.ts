@@ -1,3 +1,4 @@
+import { answerOfState } from '#shared-calc/bench/check-state.ts';
 import { describe, expect, test } from 'vitest';
 import { placeChecks, type OuterSize, type Place } from '#shared-calc/jobs/place-checks.ts';
 import { plainDisplay } from '#shared-calc/quantity/shown-unit.ts';
@@ -21,14 +22,14 @@ describe('placeChecks', () => {
     ['a cylinder goes by its width', { lengthMm: 612, depthMm: 612 }, 600, false],
     ['a hexagon goes by its overall width over its flat sides', { lengthMm: 712, depthMm: 618 }, 650, true],
   ])('the way in, %s', (_, size, narrowestMm, holds) => {
-    expect(checkOf('way in', { narrowestMm }, size).holds).toBe(holds);
+    expect(answerOfState(checkOf('way in', { narrowestMm }, size).state)).toBe(holds);
   });
 
   test('it says how the tank is carried, both widths, and who decides', () => {
     expect(checkOf('way in', { narrowestMm: 400 })).toEqual({
       limit: 'way in',
       level: 'stop',
-      holds: false,
+      state: 'fails',
       says: 'Carried upright, never on its side, the tank is 457\u00a0mm at its narrowest outside; the way in is 400\u00a0mm at its narrowest.',
       decides: 'Crew leader',
     });
@@ -42,12 +43,12 @@ describe('placeChecks', () => {
   test('what nobody has measured is not known yet, and is said', () => {
     const { narrowestMm: _, ...unmeasured } = school;
     const [wayIn] = placeChecks(unmeasured, t07, plainDisplay);
-    expect([wayIn?.level, wayIn?.holds, wayIn?.says]).toEqual([
+    expect([wayIn?.level, wayIn?.state, wayIn?.says]).toEqual([
       'watch',
-      undefined,
+      'not known yet',
       'Carried upright, never on its side, the tank is 457\u00a0mm at its narrowest outside; nobody has measured the way in.',
     ]);
-    expect(checkOf('way in', {}, { lengthMm: undefined, depthMm: 457 }).holds).toBeUndefined();
+    expect(checkOf('way in', {}, { lengthMm: undefined, depthMm: 457 }).state).toBe('not known yet');
   });
 
   test.each([
@@ -63,7 +64,7 @@ describe('placeChecks', () => {
     ['', 'Small frogs', undefined],
     ['', 'Plants only', true],
   ])('"%s" with "%s"', (audience, animals, holds) => {
-    expect(checkOf('audience', { audience, animals }).holds).toBe(holds);
+    expect(answerOfState(checkOf('audience', { audience, animals }).state)).toBe(holds);
   });
 
   test('where no child is told of, it says what was written down', () => {

@@ -1,0 +1,129 @@
+import type { BoxContent, BoxValue, Figure } from '#shared-calc/engine/box-content.ts';
+import { readingOrder, workAgain } from '#shared-calc/engine/once.ts';
+import type { Ends } from '#shared-calc/recipe/read-box.ts';
+import type { Line } from '#shared-calc/records/records.ts';
+import { namesIn } from '#shared-calc/rule/tree.ts';
+
+/** A size worked once more with one guess, or the guesses of one case, put toward an end. */
+export interface Probe {
+  /** `warm_factor most`, or the name of the case. */
+  readonly name: string;
+  /** The guesses that are moved, in coherent base units. */
+  readonly at: ReadonlyMap<string, Figure>;
+  /** Part of the way of several guesses, or the whole way of one. */
+  readonly together: boolean;
+  readonly values: ReadonlyMap<string, BoxValue>;
+}
+
+/** A given figure that is a guess, with its likely value. */
+interface Guess extends Ends {
+  readonly line: Line;
+  readonly likely: number;
+}
+
+/**
+ * How far each guess of a case goes from its likely figure to its end: 1/sqrt(2), so that two equal departures together
+ * come out as the root of their squares.
+ */
+const PART_OF_THE_WAY = 0.7;
+
+type Moved = Omit<Probe, 'values'>;
+
+/** One size as probes read it. */
+export interface ProbedColumn {
+  readonly lines: readonly Line[];
+  /** The cells of the size; a cell that cannot be worked out has no content. */
+  readonly contents: ReadonlyMap<string, BoxContent & { readonly range?: Ends }>;
+  /** The value of a cell at the likely figures. */
+  readonly before: (line: string) => BoxValue;
+}
+
+/**
+ * Works a size once for each end of each guess, and once for each case of two guesses or more. Only lines that read a
+ * guess are worked; needs, work and money keep their likely figures.
+ */
+export function probesOf(column: ProbedColumn): readonly Probe[] {
+  const guesses = guessesOf(column);
+  if (guesses.length === 0) return [];
+  const reach = reachOf(
+    column,
+    guesses.map(({ line }) => line.name),
+  );
+  return [...guesses.flatMap(probesAlone), ...casesOf(guesses)].map((moved) => {
+    const lines = reach
+      .filter(({ guesses: read }) => read.some((guess) => moved.at.has(guess)))
+      .map(({ line }) => line);
+    return { ...moved, values: workAgain(column.contents, lines, { at: moved.at, before: column.before }) };
+  });
+}
+
+function guessesOf({ lines, contents }: ProbedColumn): readonly Guess[] {
+  return lines.flatMap((line) => {
+    const content = contents.get(line.name);
+    if (content?.is !== 'figure' || !content.range || typeof content.value !== 'number') return [];
+    return [{ line, likely: content.value, ...content.range }];
+  });
+}
+
+function probesAlone({ line: { name }, least, most }: Guess): readonly Moved[] {
+  return [
+    { name: `${name} least`, at: new Map([[name, least]]), together: false },
+    { name: `${name} most`, at: new Map([[name, most]]), together: false },
+  ];
+}
+
+function casesOf(guesses: readonly Guess[]): readonly Moved[] {
+  const names = [...new Set(guesses.flatMap(({ line }) => Object.keys(line.cases ?? {})))];
+  return names.flatMap((name) => {
+    const at = new Map<string, Figure>();
+    for (const { line, likely, ...ends } of guesses) {
+      const end = line.cases?.[name];
+      if (end !== undefined) at.set(line.name, likely + PART_OF_THE_WAY * (ends[end] - likely));
+    }
+    return at.size < 2 ? [] : [{ name, at, together: true }];
+  });
+}
+
+interface Reached {
+  readonly line: string;
+  /** The guesses it reads, directly or through others. */
+  readonly guesses: readonly string[];
+}
+
+/** The last reach of each recipe: sizes mostly have the same rules and the same guesses. */
+const reaches = new WeakMap<readonly Line[], { readonly on: readonly unknown[]; readonly reach: readonly Reached[] }>();
+
+/** The lines that read a guess, in order of reading. */
+function reachOf(column: ProbedColumn, guesses: readonly string[]): readonly Reached[] {
+  const { lines, contents } = column;
+  const on = [...guesses, ...lines.map(({ name }) => ruleOf(contents.get(name)))];
+  const known = reaches.get(lines);
+  if (known && known.on.length === on.length && on.every((each, at) => each === known.on[at])) return known.reach;
+  const reach = findReach(column, guesses);
+  reaches.set(lines, { on, reach });
+  return reach;
+}
+
+function ruleOf(content: BoxContent | undefined): unknown {
+  return content?.is === 'rule' ? content.rule : undefined;
+}
+
+function findReach({ lines, contents }: ProbedColumn, guesses: readonly string[]): readonly Reached[] {
+  const fixed = new Set(lines.filter(isFixed).map(({ name }) => name));
+  const read = new Map<string, readonly string[]>(guesses.map((name) => [name, [name]]));
+  const reached: Reached[] = [];
+  for (const line of readingOrder(contents)) {
+    const content = contents.get(line);
+    if (content?.is !== 'rule' || fixed.has(line)) continue;
+    const through = [...new Set(namesIn(content.rule).flatMap((name) => read.get(name) ?? []))];
+    if (through.length === 0) continue;
+    read.set(line, through);
+    reached.push({ line, guesses: through });
+  }
+  return reached;
+}
+
+/** What is bought, done and paid is worked at the likely figures alone. */
+function isFixed({ role, unit }: Line): boolean {
+  return role === 'need' || role === 'work' || unit.startsWith('money');
+}

@@ -1,0 +1,98 @@
+import { fromBase, unitOf } from '#shared-calc/quantity/unit.ts';
+import { shownUnit, showValue, showWithUnit, type Display } from '#shared-calc/quantity/shown-unit.ts';
+import { writeNumber } from '#shared-calc/quantity/write-figure.ts';
+import type { Line } from '#shared-calc/records/records.ts';
+import { readRule } from '#shared-calc/rule/read-rule.ts';
+import { ungrouped, walk, type Rule } from '#shared-calc/rule/tree.ts';
+import type { BoxRange } from './ranges.ts';
+
+/** The end of a range that a check minds: the most of what it limits from above, the least of what it wants at least. */
+export type RangeSide = 'from' | 'to' | 'both';
+
+const sides = new WeakMap<readonly Line[], ReadonlyMap<string, RangeSide>>();
+
+/** The side that the checks of a recipe mind of a line: both, if none reads it or one reads it from each side. */
+export function sideOf(lines: readonly Line[], line: string): RangeSide {
+  const known = sides.get(lines) ?? sidesIn(lines);
+  sides.set(lines, known);
+  return known.get(line) ?? 'both';
+}
+
+function sidesIn(lines: readonly Line[]): ReadonlyMap<string, RangeSide> {
+  const found = new Map<string, RangeSide>();
+  const put = (side: Rule, of: RangeSide) => {
+    const part = ungrouped(side);
+    if (part.part !== 'name') return;
+    const before = found.get(part.name);
+    found.set(part.name, before === undefined || before === of ? of : 'both');
+  };
+  for (const { role, text } of lines) {
+    const rule = role === 'check' ? readRule(text) : undefined;
+    if (!rule?.ok) continue;
+    walk(rule.value, (part) => {
+      if (part.part !== 'infix' || !/^[<>]=?$/.test(part.sign)) return;
+      const isBelow = part.sign.startsWith('<');
+      put(part.left, isBelow ? 'to' : 'from');
+      put(part.right, isBelow ? 'from' : 'to');
+    });
+  }
+  return found;
+}
+
+interface Ranged {
+  readonly value: number;
+  readonly range: BoxRange;
+  readonly unit: string;
+  readonly side: RangeSide;
+}
+
+/** A ranged figure and its ends as they are shown, without the unit. */
+export interface RangeWords {
+  readonly likely: string;
+  readonly from: string;
+  readonly to: string;
+  /** The end that matters, beside the likely figure: `up to 29.9`, `down to 74`, `0.8 to 3.0`. */
+  readonly beside: string;
+}
+
+/**
+ * The figure and its ends with no more decimals than the range bears: a step of 1, 2 or 5 times a power of ten that is
+ * at most a tenth of the range. A given figure keeps what was written.
+ */
+export function rangeWords({ value, range, unit, side }: Ranged, display: Display): RangeWords {
+  const write = (base: number) => withDecimals(base, { unit, most: decimalsOf(range, unit, display) }, display);
+  const [likely, from, to] = [write(value), write(range.from), write(range.to)];
+  const beside = side === 'to' ? `up to ${to}` : side === 'from' ? `down to ${from}` : `${from} to ${to}`;
+  return { likely, from, to, beside };
+}
+
+function withDecimals(
+  base: number,
+  { unit, most }: { readonly unit: string; readonly most: number },
+  display: Display,
+): string {
+  const usual = showValue(base, unit, display);
+  const mark = display.decimalComma ? ',' : '.';
+  const decimals = usual.includes(mark) ? usual.length - usual.lastIndexOf(mark) - 1 : 0;
+  if (decimals <= most) return usual;
+  return writeNumber(fromBase(base, unitOf(shownUnit(unit, display))), most, display);
+}
+
+/** The decimals of the largest step of 1, 2 or 5 times a power of ten not above a tenth of the range. */
+function decimalsOf({ from, to }: BoxRange, unit: string, display: Display): number {
+  const shown = unitOf(shownUnit(unit, display));
+  const tenth = Math.abs(fromBase(to, shown) - fromBase(from, shown)) / 10;
+  return tenth > 0 ? Math.max(0, -Math.floor(Math.log10(tenth) + 1e-9)) : 0;
+}
+
+/** A ranged figure with the end that matters, each with its unit: `27.3 degC, up to 29.9 degC`. */
+export function withRange(ranged: Ranged, display: Display): string {
+  const { likely, from, to } = rangeWords(ranged, display);
+  const unit = unitBehind(ranged, display);
+  if (ranged.side === 'both') return `${likely}${unit} (${from} to ${to})`;
+  return `${likely}${unit}, ${ranged.side === 'to' ? `up to ${to}` : `down to ${from}`}${unit}`;
+}
+
+function unitBehind({ value, unit }: Ranged, display: Display): string {
+  return showWithUnit(value, unit, display).slice(showValue(value, unit, display).length);
+}
