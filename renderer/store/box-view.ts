@@ -38,7 +38,7 @@ export function boxView(face: LineFace, parts: BoxParts): BoxView {
     said: standing.said,
     figure,
     spoken: spokenBox(face, parts, { box, state: spokenState(box, before, sentence) }),
-    entry: entryText(box, faces.display),
+    entry: entryText(box.text, faces.display),
     copied: copiedText(box, face, faces.display),
     closed: issued !== undefined,
   };

@@ -2,6 +2,7 @@ import type { BuildAmount } from '#shared-calc/buy/all-builds.ts';
 import type { NeedAmount } from '#shared-calc/buy/needs.ts';
 import type { PriceBook } from '#shared-calc/buy/price-book.ts';
 import { fromBase, unitOf } from '#shared-calc/quantity/unit.ts';
+import type { ColumnInput } from '#shared-calc/recipe/column.ts';
 import { lineFor } from '#shared-calc/recipe/lines-by-use.ts';
 import type { Line } from '#shared-calc/records/records.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
@@ -31,9 +32,13 @@ export function needAmounts(
 /** Minutes of the work lines of some columns, each for one build: the mean over its repeats. */
 export function workAmounts(bench: Bench, columns: readonly string[]): Result<readonly BuildAmount[], NoAmount> {
   const learning = lineFor(bench.input().lines, 'learning');
+  const builds = buildsOfLike(bench.input().columns.filter(({ key }) => columns.includes(key)));
   return collect(bench, { role: 'work', columns }, (_line, base, column) => {
     const share = learning && bench.box(column.column, learning.name).value;
-    const repeats = typeof share === 'number' && !column.perJob ? meanOfRepeats(column.count, share) : 1;
+    const repeats =
+      typeof share === 'number' && !column.perJob
+        ? meanOfRepeats(builds.get(column.like ?? column.column) ?? 0, share)
+        : 1;
     return { ...column, amount: fromBase(base, unitOf('min')) * repeats };
   });
 }
@@ -56,13 +61,39 @@ function collect<T>(
   amountOf: (line: Line, base: number, build: Omit<BuildAmount, 'amount'>) => T,
 ): Result<readonly T[], NoAmount> {
   const amounts: T[] = [];
-  const columns = bench.input().columns.filter((each) => asked.columns.includes(each.key));
+  const columns = withLike(bench.input().columns).filter((each) => asked.columns.includes(each.key));
   for (const line of bench.input().lines.filter((each) => each.role === asked.role)) {
-    for (const { key, count } of columns) {
+    for (const { key, count, like } of columns) {
       const box = bench.box(key, line.name);
       if (typeof box.value !== 'number') return failed({ kind: 'no-amount-yet', box });
-      amounts.push(amountOf(line, box.value, { line: line.name, perJob: line.perJob, column: key, count }));
+      amounts.push(
+        amountOf(line, box.value, {
+          line: line.name,
+          perJob: line.perJob,
+          column: key,
+          count,
+          ...(like !== key && { like }),
+        }),
+      );
     }
   }
   return ok(amounts);
+}
+
+/** How many builds each column makes together with those like it, by the first of them. */
+function buildsOfLike(columns: readonly ColumnInput[]): ReadonlyMap<string, number> {
+  const builds = new Map<string, number>();
+  for (const { key, count, like = key } of withLike(columns)) builds.set(like, (builds.get(like) ?? 0) + count);
+  return builds;
+}
+
+/** Each column with the first one that has the same tank and the same local texts. */
+function withLike(columns: readonly ColumnInput[]): readonly (ColumnInput & Pick<BuildAmount, 'like'>)[] {
+  const firsts = new Map<string, string>();
+  return columns.map((column) => {
+    const same = JSON.stringify([column.tank, [...column.locals].map(([line, text]) => `${line}=${text}`).toSorted()]);
+    const like = firsts.get(same) ?? column.key;
+    firsts.set(same, like);
+    return { ...column, like };
+  });
 }
