@@ -51,7 +51,9 @@ describe('a bench as it is shown', () => {
       ['', '900', 'plain', 'house', 'flat'],
     ]);
     expect(box(hand, 'soil_front', 'T07')?.spoken).toBe('Soil at the front, T07, 90\u00a0mm, house value');
-    expect(box(hand, 'hottest_day', 'T07')?.spoken).toBe('Hottest day in the tank, T07, 27.31\u00a0°C, house value, up to 29.9');
+    expect(box(hand, 'hottest_day', 'T07')?.spoken).toBe(
+      'Hottest day in the tank, T07, 27.31\u00a0°C, house value, up to 29.9',
+    );
   });
 
   test('a closed section says its main figure, and the work its minutes', async () => {
