@@ -1,3 +1,4 @@
+import { Fragment } from 'preact';
 import { useRef } from 'preact/hooks';
 import { Sign } from '#renderer/frame/sign.tsx';
 import type { SignName } from '#renderer/frame/sign.tsx';
@@ -36,7 +37,7 @@ function SidePanel({ view, acts }: { readonly view: PanelView; readonly acts: Pa
   return (
     <>
       <PanelHead view={view} acts={acts} />
-      {view.range && <RangePart range={view.range} />}
+      {view.ranges.length > 0 && <RangePart ranges={view.ranges} />}
       {view.rule && (
         <section>
           <h3>{view.rule.kind}</h3>
@@ -118,15 +119,24 @@ function Standing({ standing: { look, words } }: { readonly standing: StandingVi
   );
 }
 
-function RangePart({ range: { range, ends, limits } }: { readonly range: NonNullable<PanelView['range']> }) {
+function RangePart({ ranges }: Pick<PanelView, 'ranges'>) {
+  const limits = new Set(ranges.map((each) => each.limits));
   return (
     <section>
       <h3>Range</h3>
-      <p>{range}</p>
-      {ends.map((end) => (
-        <p key={end}>{end}</p>
+      {ranges.map(({ range, ends }) => (
+        <Fragment key={range}>
+          <p>{range}</p>
+          {ends.map((end) => (
+            <p key={end}>{end}</p>
+          ))}
+        </Fragment>
       ))}
-      {limits !== '' && <p class="aside">{limits}</p>}
+      {[...limits].map((each) => (
+        <p key={each} class="aside">
+          {each}
+        </p>
+      ))}
     </section>
   );
 }
