@@ -90,9 +90,9 @@ function RunIn({ title, rows }: RunInParts) {
       <dl class="run-in">
         {rows.map(([what, says, decided]) => (
           <div key={what}>
-            <dt>{what}:</dt>{' '}
+            <dt>{sayUnits(what)}:</dt>{' '}
             <dd>
-              {says} {decided !== undefined && <em>{decided}.</em>}
+              {sayUnits(says)} {decided !== undefined && <em>{decided}.</em>}
             </dd>
           </div>
         ))}

@@ -2,6 +2,7 @@ import { Table } from '#renderer/kit/table.tsx';
 import { Letterhead, Paper } from '#renderer/print/paper.tsx';
 import { sayUnits } from '#shared-calc/words/say-units.ts';
 import type { TreatmentCard } from '#shared-calc/papers/treatment-card.ts';
+import { whoDecides } from '#shared-calc/words/who-decides.ts';
 import { CautionList } from './caution-list.tsx';
 import { BoxToTick } from './box-to-tick.tsx';
 import './cards.css';
@@ -24,6 +25,11 @@ export function TreatmentPaper({ letterhead, what, at, card }: TreatmentParts) {
         {what}. {at}. Somebody stays by it from the first minute to the last.
       </p>
       <BatchTable card={card} />
+      {card.warnings.map(({ says, decides }) => (
+        <p key={says}>
+          {sayUnits(says)} {whoDecides(decides)}.
+        </p>
+      ))}
       {card.beside.map((says) => (
         <p key={says}>{sayUnits(says)}</p>
       ))}

@@ -20,7 +20,7 @@ export function WatchCardPaper({ title, letterhead, cards }: WatchCardParts) {
         <section key={card.size} class="sheet-of-list">
           <Letterhead title={`Commissioning watch ${card.called}`} who={letterhead.slice(0, 1)} />
           <p>
-            {title}. {card.tank}. Lamps on, doors shut. Between {card.band.lowestC} and {card.band.highestC}&nbsp;°C,
+            {title}. {card.tank}. Lamps on, doors shut. Between {sayUnits(card.coldest)} and {sayUnits(card.hottest)},
             humidity between {card.band.driest} and {card.band.dampest}&nbsp;%, for {card.leastHours} h at least.
           </p>
           {card.expected.map((says) => (

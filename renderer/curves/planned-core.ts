@@ -1,7 +1,6 @@
 import { comeUpMinutes } from '#shared-calc/trade/heat/come-up-time.ts';
-import { coreAfter, leafHeating, LEAVES_START_C } from '#shared-calc/trade/heat/leaf-heating.ts';
+import { coreAfter } from '#shared-calc/trade/heat/leaf-heating.ts';
 import type { TreatmentPlan } from '#shared-calc/trade/heat/leaf-treat-time.ts';
-import type { TreatmentWay } from '#shared-calc/trade/heat/leaf-treatment.ts';
 import type { CurvePoint } from './curve-spec.ts';
 
 /** The planned core temperature of one batch; nothing for boiling, which times the pot and not the core. */
@@ -15,18 +14,18 @@ export interface PlannedCore {
   readonly points: readonly CurvePoint[];
 }
 
-export function plannedCore(way: TreatmentWay, plan: TreatmentPlan): PlannedCore | undefined {
-  if (way === 'boil') return undefined;
-  const heating = leafHeating(way, plan.temperature);
-  const comeUp = comeUpMinutes(heating);
+export function plannedCore(plan: TreatmentPlan): PlannedCore | undefined {
+  const { core, hold } = plan;
+  if (!core) return undefined;
+  const comeUp = comeUpMinutes(core);
   if (typeof comeUp !== 'number') return undefined;
   const from = minutesBefore(plan, 'come up');
-  const end = minutesBefore(plan, 'hold') + plan.hold;
+  const end = minutesBefore(plan, 'hold') + hold;
   const points = Array.from({ length: Math.round(end - from) + 1 }, (_, minute): CurvePoint => [
     from + minute,
-    coreAfter(minute, heating),
+    coreAfter(minute, core),
   ]);
-  return { from, comeUp, target: heating.target, points: from > 0 ? [[0, LEAVES_START_C], ...points] : points };
+  return { from, comeUp, target: core.target, points: from > 0 ? [[0, core.start], ...points] : points };
 }
 
 function minutesBefore({ steps }: TreatmentPlan, name: string): number {

@@ -14,7 +14,7 @@ export function probeSpecs(
   const grown = readings.map(([minute], at): CurvePoint => [minute, reachedBy(readings.slice(0, at + 1), treatment)]);
   const last = readings.at(-1)?.[0] ?? 1;
   const across = { unit: 'minutes', most: last };
-  const least = thresholdOf(heat);
+  const least = heat.leastC;
   const table = {
     headings: ['minute', 'core °C', 'minutes that count'],
     rows: readings.map(([minute, degC], at) => [write(minute), write(degC), write(grown[at]?.[1] ?? 0)]),
@@ -26,10 +26,9 @@ export function probeSpecs(
       under,
       label: `Core temperature over ${write(last)} minutes, ${write(heat.hottest)} degrees at its hottest`,
       across,
-      up: { unit: '°C', most: Math.max(heat.hottest, least ?? 0) * 1.05 },
-      lines: [{ ink: 'ink', pieces: [readings] }, ...(least === undefined ? [] : [limit(least, last)])],
-      words:
-        least === undefined ? [] : [{ at: [0, least], words: `${write(least, 0)} °C`, ink: 'muted', lie: 'right' }],
+      up: { unit: '°C', most: Math.max(heat.hottest, least) * 1.05 },
+      lines: [{ ink: 'ink', pieces: [readings] }, limit(least, last)],
+      words: [{ at: [0, least], words: `${write(least, 0)} °C`, ink: 'muted', lie: 'right' }],
       table,
     },
     {
@@ -62,12 +61,6 @@ function limit(up: number, last: number): CurveSpec['lines'][number] {
 function reachedBy(readings: readonly CoreReading[], treatment: LoggedTreatment): number {
   const heat = readings.length < 2 ? undefined : coreHeat(readings, treatment);
   return heat?.ok ? heat.value.reached : 0;
-}
-
-/** The threshold the log is measured against, in degC, as its sentence states it. */
-function thresholdOf({ against }: CoreHeat): number | undefined {
-  const found = /at (\d+(?:\.\d+)?) (?:degC|C)/.exec(against)?.[1];
-  return found === undefined ? undefined : Number(found);
 }
 
 /** A figure below the threshold is never rounded up to it. */

@@ -13,7 +13,7 @@ export function treatmentSpec(
   plan: TreatmentPlan,
   { under, decimalComma }: { readonly under: string; readonly decimalComma: boolean },
 ): CurveSpec | undefined {
-  const core = plannedCore(way, plan);
+  const core = plannedCore(plan);
   if (!core) return undefined;
   const write = (figure: number, decimals = 2) => writeNumber(figure, decimals, { decimalComma });
   const phases = phasesOf(plan);

@@ -26,24 +26,27 @@ export function boxView(face: LineFace, parts: BoxParts): BoxView {
   const { bench, column, faces, issued } = parts;
   const box = bench.box(column, face.line.name);
   const before = boxStanding(box, faces);
-  const standing = withIssued(before, issued);
+  const standing = withCheck(withIssued(before, issued), checkSign(box, parts));
   const isCheck = face.line.role === 'check';
-  const turns = standing.look === 'plain' ? checkSign(box, parts) : undefined;
-  const sign = turns ?? standing.sign;
   const figure = isCheck ? checkFigure(box, parts) : figureOf(box, face, faces.display);
   const sentence = isCheck && isOpenCheck(box) ? checkSentence(box, parts) : '';
   return {
     form: isWell(box) ? 'well' : 'flat',
     source: box.source === 'job' || box.source === 'local' ? box.source : 'house',
-    look: turns ?? standing.look,
-    ...(sign && { sign }),
+    look: standing.look,
+    ...(standing.sign && { sign: standing.sign }),
     said: standing.said,
     figure,
     spoken: spokenBox(face, parts, { box, state: spokenState(box, before, sentence) }),
-    entry: entryText(box, faces.display),
+    entry: entryText(box.text, faces.display),
     copied: copiedText(box, face, faces.display),
     closed: issued !== undefined,
   };
+}
+
+/** Gives a guessed figure the sign of the check that turns on it, unless it has a flag of its own. */
+function withCheck(standing: BoxStanding, level: (typeof gravity)[number] | undefined): BoxStanding {
+  return level === undefined || standing.look !== 'plain' ? standing : { ...standing, look: level, sign: level };
 }
 
 const gravity = ['stop', 'watch', 'advice'] as const;

@@ -46,7 +46,7 @@ export function panelOf(parts: PanelParts): PanelView | undefined {
     nameInRules: line,
     standing: standingsOf(box, boxParts),
     ranges,
-    rule: { kind: ruleKind(box), text: entryText(box, faces.display), closed: issued !== undefined },
+    rule: { kind: ruleKind(box), text: entryText(box.text, faces.display), closed: issued !== undefined },
     ...(putIn && { putIn }),
     sources: sourcesOf(box, boxParts),
     ...(house && { house }),

@@ -151,6 +151,13 @@ export const uses = {
     what: 'Highest temperature its animals stand',
     noun: 'ceiling of the animals',
   },
+  speciesEmergency: {
+    kind: 'temperature',
+    unit: 'degC',
+    optional: true,
+    what: 'Temperature above which its animals are in danger at once',
+    noun: 'emergency temperature',
+  },
   screenUnderLamps: { kind: 'yes_no', unit: 'yes_no', optional: true, what: 'Whether a screen is under the lamps' },
   nozzles: { kind: 'count', unit: 'each', optional: true, what: 'Mist nozzles' },
   mist: { kind: 'flow', unit: 'mL/d', goesWith: 'nozzles', what: 'Mist of a day' },

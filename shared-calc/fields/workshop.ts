@@ -73,4 +73,13 @@ export const workshop = {
   }),
   electricityPerKwh: orEmpty(within(figure('Electricity', 'number', { per: 'kWh', ...dearest }), (any) => any.min(0))),
   waterPerL: orEmpty(within(figure('Water', 'number', { per: 'L', ...dearest }), (any) => any.min(0))),
+  steamWaterL: orEmpty(
+    figure('Water in the steam vessel', 'L', { low: 0.1, high: 200, help: 'empty: not known whether it boils dry' }),
+  ),
+  steamPowerKw: orEmpty(
+    figure('Power of the steam vessel', 'kW', { low: 0.1, high: 50, shown: 'kW', help: 'at full heat' }),
+  ),
+  ovenPowerW: orEmpty(
+    figure('Power into the leaves in the oven', 'W', { low: 50, high: 20_000, help: 'empty: 300 W, from memory' }),
+  ),
 };

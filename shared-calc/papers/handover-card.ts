@@ -4,6 +4,7 @@ import type { Bench } from '#shared-calc/bench/open-bench.ts';
 import type { Day } from '#shared-calc/calendar/day.ts';
 import { careRounds, type CareDate, type CareRound } from '#shared-calc/prepare/care-calendar.ts';
 import type { StepCaution } from '#shared-calc/prepare/cautions.ts';
+import { heatWords, type HeatWords } from '#shared-calc/prepare/heat-words.ts';
 import type { UseName } from '#shared-calc/fields/uses.ts';
 import type { Display } from '#shared-calc/quantity/shown-unit.ts';
 import type { Job, Workshop } from '#shared-calc/records/records.ts';
@@ -158,11 +159,6 @@ const normal: readonly string[] = [
 /** `when` is a use without which the sign is left out. */
 const notNormal: readonly (HandoverSign & { readonly when?: UseName })[] = [
   {
-    sign: 'Above 27 to 28 °C',
-    act: 'Lights off, an ice bottle outside the glass, a fan across the top; call. Above 29 °C is an emergency: call at once.',
-    step: 'heat',
-  },
-  {
     sign: 'A sour smell, water at the mesh',
     act: 'Drain now, mist less, call. Standing water stays below the mesh gap always.',
     step: 'drainage',
@@ -179,9 +175,15 @@ const notNormal: readonly (HandoverSign & { readonly when?: UseName })[] = [
 ];
 
 function signsOf(figures: SizeFigures): HandoverCard['notNormal'] {
-  return notNormal
+  const others = notNormal
     .filter(({ when }) => when === undefined || figures.holds(when))
     .map(({ sign, act, step }) => ({ sign, act, ...(step !== undefined && { step }) }));
+  return [tooWarm(heatWords(figures)), ...others];
+}
+
+function tooWarm({ above, emergency }: HeatWords): HandoverSign {
+  const act = `Lights off, an ice bottle outside the glass, a fan across the top; call. ${emergency}`;
+  return { sign: above, act, step: 'heat' };
 }
 
 /** The same sentence as on the job's quote. */

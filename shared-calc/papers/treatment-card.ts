@@ -1,4 +1,5 @@
 import { figureCautions, type StepCaution } from '#shared-calc/prepare/cautions.ts';
+import type { Caution } from '#shared-calc/trade/caution.ts';
 import type { TreatmentPlan } from '#shared-calc/trade/heat/leaf-treat-time.ts';
 import type { TreatmentWay } from '#shared-calc/trade/heat/leaf-treatment.ts';
 import { cautionsOf } from '#shared-calc/prepare/step-cautions.ts';
@@ -9,6 +10,8 @@ export interface TreatmentCard {
   /** Minutes from the start of a batch to the end of each part, in order. */
   readonly steps: readonly { readonly name: string; readonly minutes: number; readonly over: number }[];
   readonly batches: number;
+  /** What may go wrong with these figures. */
+  readonly warnings: readonly Caution[];
   readonly cautions: readonly StepCaution[];
   /** What the figures of this way leave out. */
   readonly beside: readonly string[];
@@ -26,6 +29,7 @@ export function treatmentCard(way: TreatmentWay, plan: TreatmentPlan): Treatment
     way,
     steps,
     batches: plan.batches,
+    warnings: plan.warnings,
     cautions: [
       ...general,
       ...own.filter(({ caution }) => !general.some((each) => each.caution.includes(caution.replace(/\.$/, '')))),

@@ -34,7 +34,10 @@ export const treatmentPaper: MakePaper = (input) => {
       right: [1, 2],
     },
     ...card.beside.map(paragraph),
-    stepCautionsBlock(card.cautions),
+    stepCautionsBlock([
+      ...card.warnings.map(({ says, decides }) => ({ step: way, caution: says, decides })),
+      ...card.cautions,
+    ]),
   ];
   return ok({
     data: { ...card, aim, leavesL, temperature: cleanNoise(temperature), batchMinutes },

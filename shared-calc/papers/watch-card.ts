@@ -5,6 +5,7 @@ import { addDays } from '#shared-calc/calendar/day.ts';
 import type { StepCaution } from '#shared-calc/prepare/cautions.ts';
 import { figureCautions } from '#shared-calc/prepare/cautions.ts';
 import { animalsInPlan, FULL_WATCH, LEAST_WATCH, type WatchBand } from '#shared-calc/prepare/watch.ts';
+import { givenWords } from '#shared-calc/prepare/given-words.ts';
 import type { Display } from '#shared-calc/quantity/shown-unit.ts';
 import type { Job } from '#shared-calc/records/records.ts';
 import { peopleNear, protectedKinds, type Reminder } from './audience-rules.ts';
@@ -18,6 +19,9 @@ export interface WatchCard {
   readonly called: string;
   readonly tank: string;
   readonly band: WatchBand;
+  /** The band's temperatures in the workshop's unit: `18 °C`. */
+  readonly coldest: string;
+  readonly hottest: string;
   /** Hours from the start for each reading: day 1 often, then morning, noon and night. */
   readonly hours: readonly number[];
   readonly leastHours: number;
@@ -31,17 +35,20 @@ const readAt = [0, 3, 6, 9, 12, 18, 24, 30, 36, 42, 48, 54, 60, 66, FULL_WATCH] 
 export function watchCards(bench: Bench, display: Display): readonly WatchCard[] {
   return bench.input().columns.map(({ key, label, tank }) => {
     const figures = sizeFigures(bench, key, display);
+    const band = watchBand(figures);
     const beside = figureCautions.find(({ uses }) => uses.includes('hottestDay'))?.says ?? '';
     return {
       size: key,
       called: calledOf({ key, label }),
       tank: tank.label,
-      band: watchBand(figures),
+      band,
+      coldest: givenWords(band.lowestC, 'degC', display),
+      hottest: givenWords(band.highestC, 'degC', display),
       hours: readAt,
       leastHours: LEAST_WATCH,
       expected: [
         `On the hottest day the recipe expects ${figures.words('hottestDay')} in the tank. ${beside}`,
-        ...bandAssumed(figures),
+        ...bandAssumed(figures, display),
       ],
       cautions: cautionsFor(['heat', 'cold', { step: 'drainage', when: 'drainRoom' }, 'electrics'], figures),
     };

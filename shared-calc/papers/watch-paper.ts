@@ -12,12 +12,13 @@ export const watchPaper: MakePaper = (input) => {
   });
 };
 
-function cardBlocks({ called, tank, band, leastHours, expected, hours, cautions }: WatchCard): readonly PaperBlock[] {
-  const { lowestC, highestC, driest, dampest } = band;
+function cardBlocks(card: WatchCard): readonly PaperBlock[] {
+  const { called, tank, coldest, hottest, leastHours, expected, hours, cautions } = card;
+  const { driest, dampest } = card.band;
   return [
     heading(`${called}: ${tank}`),
     paragraph(
-      `Lamps on, doors shut. Between ${lowestC} and ${highestC} °C, humidity between ${driest} and ${dampest} %, for ${leastHours} h at least.`,
+      `Lamps on, doors shut. Between ${coldest} and ${hottest}, humidity between ${driest} and ${dampest} %, for ${leastHours} h at least.`,
     ),
     ...expected.map(paragraph),
     paragraph(`Read at hour ${hours.join(', ')}: °C now, hottest, coldest, humidity %, who.`),

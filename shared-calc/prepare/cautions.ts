@@ -1,4 +1,6 @@
 import type { UseName } from '#shared-calc/fields/uses.ts';
+import { HOTTEST_OVEN_C } from '#shared-calc/trade/heat-targets.ts';
+import { heatCaution, heatOfAnySize } from './heat-words.ts';
 import { HEALTH_LEAD } from '#shared-calc/jobs/under-fives.ts';
 
 /** A caution at a step of the work, and who decides about it. The program reminds; it does not rule. */
@@ -82,8 +84,7 @@ export const stepCautions: readonly StepCaution[] = [
   },
   {
     step: 'leaves and wood',
-    caution:
-      'Collect only where the owner of the land allows it and nothing is sprayed, away from roads; no oleander, yew, laurel cherry, walnut or conifer. Bake attended at 120 degC or less.',
+    caution: `Collect only where the owner of the land allows it and nothing is sprayed, away from roads; no oleander, yew, laurel cherry, walnut or conifer. Bake attended at ${HOTTEST_OVEN_C} degC or less.`,
     decides: 'Grower; owner of the land',
   },
   {
@@ -149,8 +150,7 @@ export const stepCautions: readonly StepCaution[] = [
   },
   {
     step: 'heat',
-    caution:
-      'Above 27 to 28 degC act: lights off, an ice bottle outside the glass, a fan across the top. Above 29 degC is an emergency.',
+    caution: heatCaution(heatOfAnySize),
     decides: "Client's named person, vet",
   },
   {

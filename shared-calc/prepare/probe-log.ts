@@ -1,7 +1,7 @@
 import { failed, ok, type Result } from '#shared-calc/result.ts';
-import { killOverTime, type CoreReading, type KillScale } from '#shared-calc/trade/heat/kill-total.ts';
+import { killOverTime, type CoreReading } from '#shared-calc/trade/heat/kill-total.ts';
 import type { TreatmentAim, TreatmentWay } from '#shared-calc/trade/heat/leaf-treatment.ts';
-import { WRAPPED_GOODS } from '#shared-calc/trade/heat/steam-hold.ts';
+import { heatTarget, heatTargets } from '#shared-calc/trade/heat-targets.ts';
 import { allRead, logRows, plainNumber, type LogFault, type LogRow } from './log-rows.ts';
 import { timeWithin } from './straight-lines.ts';
 
@@ -36,18 +36,16 @@ export interface CoreHeat {
   readonly reached: number;
   readonly wanted: number;
   readonly enough: boolean;
+  /** A colder core counts for nothing, degC. */
+  readonly leastC: number;
   /** The reference of the minutes, in words. */
   readonly against: string;
   /** For steam, the running total of minutes at the reference. */
   readonly curve: readonly { readonly minute: number; readonly degC: number; readonly kill: number }[];
 }
 
-const steamScale: KillScale = { reference: WRAPPED_GOODS.reference, step: WRAPPED_GOODS.step };
-
-/** Moist heat of nurseries (UC Davis); dry leaves take 20 K more; hot water for boiling (Runia and Amsing 2001). */
-const MOIST = { minutes: 30, leastC: 60, says: 'moist' } as const;
-const DRY = { minutes: 30, leastC: 80, says: 'not moistened before' } as const;
-const HOT_WATER = { minutes: 3, leastC: 85, says: 'in hot water' } as const;
+const { sterileSteam } = heatTargets;
+const steamScale = { ...sterileSteam.scale, leastC: sterileSteam.coreC };
 
 export interface LoggedTreatment {
   readonly way: TreatmentWay;
@@ -56,34 +54,23 @@ export interface LoggedTreatment {
 }
 
 /**
- * The treatment that a core log proves. Steam for sterile: minutes at 121 degC, worked out exactly along the log, of
- * 30. For clean: minutes at 60 degC and over of 30, at 80 if the leaves were baked dry, or at 85 of 3 if they were
- * boiled. A sentence if the log cannot be used.
+ * The treatment that a core log proves, measured against the target of its aim: minutes at the reference, worked out
+ * exactly along the log, or minutes at or above the least temperature. A sentence if the log cannot be used.
  */
 export function coreHeat(readings: readonly CoreReading[], treatment: LoggedTreatment): Result<CoreHeat, string> {
   const grown = killOverTime(readings, steamScale);
   if ('refused' in grown) return failed(grown.refused);
-  const hottest = Math.max(...readings.map(([, degC]) => degC));
-  const curve = readings.map(([minute, degC], at) => ({ minute, degC, kill: grown[at] ?? 0 }));
-  const { reached, wanted, against } =
-    treatment.aim === 'sterile'
-      ? { reached: grown.at(-1) ?? 0, wanted: WRAPPED_GOODS.minutes, against: WRAPPED_GOODS.says }
-      : cleanHeat(readings, treatment);
-  return ok({ hottest, reached, wanted, enough: reached >= wanted - 1e-9, against, curve });
-}
-
-function cleanHeat(readings: readonly CoreReading[], treatment: LoggedTreatment) {
-  const { minutes, leastC, says } = cleanTarget(treatment);
-  return {
-    reached: timeWithin(readings, leastC, Infinity),
-    wanted: minutes,
-    against: `${minutes} min at ${leastC} degC or over, ${says}`,
-  };
-}
-
-function cleanTarget({ way, moistened }: LoggedTreatment) {
-  if (way === 'boil') return HOT_WATER;
-  return way === 'steam' || moistened ? MOIST : DRY;
+  const target = heatTarget(treatment) ?? sterileSteam;
+  const reached = target.scale ? (grown.at(-1) ?? 0) : timeWithin(readings, target.coreC, Infinity);
+  return ok({
+    hottest: Math.max(...readings.map(([, degC]) => degC)),
+    reached,
+    wanted: target.minutes,
+    enough: reached >= target.minutes - 1e-9,
+    leastC: target.coreC,
+    against: target.says,
+    curve: readings.map(([minute, degC], at) => ({ minute, degC, kill: grown[at] ?? 0 })),
+  });
 }
 
 /** What the log shows, in one sentence; it never states that anything is sterile. */

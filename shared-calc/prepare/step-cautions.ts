@@ -1,5 +1,6 @@
 import type { UseName } from '#shared-calc/fields/uses.ts';
 import { stepCautions, type StepCaution } from './cautions.ts';
+import { heatCaution, heatWords } from './heat-words.ts';
 import type { SizeFigures } from './size-figures.ts';
 
 /**
@@ -16,11 +17,11 @@ export function cautionsOf(steps: readonly string[]): readonly StepCaution[] {
   });
 }
 
-/** The cautions that apply to this size. */
+/** The cautions that apply to this size; that of heat has its temperatures. */
 export function cautionsFor(of: readonly CautionOf[], figures: SizeFigures): readonly StepCaution[] {
   return cautionsOf(
     of.filter((each) => applies(each, figures)).map((each) => (typeof each === 'string' ? each : each.step)),
-  );
+  ).map((each) => (each.step === 'heat' ? { ...each, caution: heatCaution(heatWords(figures)) } : each));
 }
 
 function applies(of: CautionOf, { holds, surelyHolds }: SizeFigures): boolean {

@@ -10,15 +10,26 @@ import {
 } from '#shared-calc/trade/heat/leaf-treatment.ts';
 
 /** Leaves to treat and how; vessel and filling default to the usual ones of the way. */
-export type LeavesToTreat = Omit<LeafTreatment, 'altitudeM' | 'gaugeKpa'>;
+export type LeavesToTreat = Omit<LeafTreatment, 'gaugeKpa' | keyof TreatmentPlace>;
 
-/** Where it is done: the height above the sea, and the reading of the steam vessel's gauge or weight. */
-export type TreatmentPlace = Pick<Workshop, 'altitudeM' | 'pressureKpa'>;
+/** Where it is done: the height above the sea, the steam vessel and the oven. */
+export type TreatmentPlace = Pick<
+  Workshop,
+  'altitudeM' | 'pressureKpa' | 'steamWaterL' | 'steamPowerKw' | 'ovenPowerW'
+>;
 
 /** A treatment in this workshop, or the sentence that says why it does not work. */
 export function treatLeaves(leaves: LeavesToTreat, place: TreatmentPlace): Result<TreatmentPlan, string> {
   if (place.pressureKpa < 0) return failed('The gauge cannot be below zero: there is no steam under pressure.');
-  const plan = leafTreatTime({ ...leaves, altitudeM: place.altitudeM, gaugeKpa: place.pressureKpa });
+  const { altitudeM, pressureKpa: gaugeKpa, steamWaterL, steamPowerKw, ovenPowerW } = place;
+  const plan = leafTreatTime({
+    ...leaves,
+    altitudeM,
+    gaugeKpa,
+    ...(steamWaterL !== undefined && { steamWaterL }),
+    ...(steamPowerKw !== undefined && { steamPowerKw }),
+    ...(ovenPowerW !== undefined && { ovenPowerW }),
+  });
   return 'refused' in plan ? failed(plan.refused) : ok(plan);
 }
 
@@ -30,12 +41,10 @@ export interface TriedWay {
 
 /** All ways side by side, each in its usual vessel, and the suggested one marked. `moistened`: 16 h before. */
 export function waysSideBySide(
-  leaves: Pick<LeavesToTreat, 'aim' | 'leavesL' | 'ovenC'> & { readonly moistened: boolean },
+  leaves: Pick<LeavesToTreat, 'aim' | 'leavesL' | 'ovenC' | 'open'> & { readonly moistened: boolean },
   place: TreatmentPlace,
 ): readonly TriedWay[] {
-  const { aim, leavesL, ovenC } = leaves;
-  const same = { aim, leavesL, ...(ovenC !== undefined && { ovenC }) };
-  return triedWays((way) => treatLeaves({ way, ...same }, place), leaves);
+  return triedWays((way) => treatLeaves({ way, ...leaves }, place), leaves);
 }
 
 /**

@@ -1,5 +1,7 @@
 import type { WatchBand } from './watch.ts';
 import { capital } from '#shared-calc/rule/capital.ts';
+import type { Display } from '#shared-calc/quantity/shown-unit.ts';
+import { givenWords } from './given-words.ts';
 import { notGiven, type SizeFigures } from './size-figures.ts';
 
 /**
@@ -27,11 +29,15 @@ export function watchBand({ number }: SizeFigures): WatchBand {
 }
 
 /** Bounds that the recipe does not give, each with the usual one that replaces it. */
-export function bandAssumed({ has }: SizeFigures): readonly string[] {
+export function bandAssumed({ has }: SizeFigures, display: Display): readonly string[] {
   const aim = has('tankHumidity');
   return [
-    ...(has('speciesFloor') ? [] : [`${capital(notGiven('speciesFloor'))}: ${usual.lowestC} °C is taken.`]),
-    ...(has('speciesCeiling') ? [] : [`${capital(notGiven('speciesCeiling'))}: ${usual.highestC} °C is taken.`]),
+    ...(has('speciesFloor')
+      ? []
+      : [`${capital(notGiven('speciesFloor'))}: ${givenWords(usual.lowestC, 'degC', display)} is taken.`]),
+    ...(has('speciesCeiling')
+      ? []
+      : [`${capital(notGiven('speciesCeiling'))}: ${givenWords(usual.highestC, 'degC', display)} is taken.`]),
     ...(aim || has('bandLow') ? [] : [`${capital(notGiven('bandLow'))}: ${usual.driest} % is taken.`]),
     ...(aim || has('bandHigh') ? [] : [`${capital(notGiven('bandHigh'))}: ${usual.dampest} % is taken.`]),
   ];

@@ -29,6 +29,7 @@ const warnsOrNames: ReadonlySet<string> = new Set([
   'steam, sterile, 43.51 L, vessel 21 L, fill 0.6, 650 m, 15 psi',
   'sterile or clean',
   'sterile, by steam only',
+  'The core reaches … degC; sterile asks for … (15 psi at this height gives …; the least here is … psi).',
   'way (steam, boil or bake), aim (clean or sterile), litres of leaves, vessel, fill, altitude, gauge or oven',
   '… cleans and does not sterilise; only pressure steam does.',
   'Product safety sheet',

@@ -2,7 +2,9 @@ import { describe, expect, test } from 'vitest';
 import { holdTime } from '#shared-calc/trade/heat/hold-time.ts';
 import { killRate } from '#shared-calc/trade/heat/kill-rate.ts';
 import { killTotal } from '#shared-calc/trade/heat/kill-total.ts';
-import { WRAPPED_GOODS } from '#shared-calc/trade/heat/steam-hold.ts';
+import { heatTargets } from '#shared-calc/trade/heat-targets.ts';
+
+const { sterileSteam } = heatTargets;
 
 describe('lethality, FDA proposed rule 1976 section 212.3: 121 degC, z 10', () => {
   test.each([
@@ -57,7 +59,7 @@ describe('lethal rates, worked from the definition, 121.1 degC, z 10', () => {
 
 describe('CDC Guideline for Disinfection and Sterilization in Healthcare Facilities 2008, steam section, Table 7', () => {
   test('wrapped goods: 30 min at 121 degC (250 degF), gravity displacement', () => {
-    expect([WRAPPED_GOODS.minutes, WRAPPED_GOODS.reference]).toEqual([30, 121]);
+    expect([sterileSteam.minutes, sterileSteam.scale.reference]).toEqual([30, 121]);
   });
 
   test('4 min at 132 degC, the other row of that table, are worth more than those 30 min', () => {

@@ -2,6 +2,13 @@ import { firstBook } from './0001-first-book.ts';
 import { runningCostsAndChoices } from './0002-running-costs-and-choices.ts';
 import { lineUses } from './0003-line-uses.ts';
 import { ranges } from './0004-ranges.ts';
+import { heatOfTheWorkshop } from './0005-heat-of-the-workshop.ts';
 import type { Migration } from './migration.ts';
 
-export const migrations: readonly Migration[] = [firstBook, runningCostsAndChoices, lineUses, ranges];
+export const migrations: readonly Migration[] = [
+  firstBook,
+  runningCostsAndChoices,
+  lineUses,
+  ranges,
+  heatOfTheWorkshop,
+];

@@ -25,7 +25,7 @@ import { whoDecides } from '#shared-calc/words/who-decides.ts';
 export const treatCommand: Command = {
   name: 'treat',
   usage:
-    'treat --leaves "43.51 L" --aim clean|sterile [--way steam|boil|bake] [--vessel "21 L"] [--fill 0.6] [--altitude "650 m"] [--gauge "15 psi"] [--oven "105 degC"] [--moistened]: leaf treatment',
+    'treat --leaves "43.51 L" --aim clean|sterile [--way steam|boil|bake] [--vessel "21 L"] [--fill 0.6] [--altitude "650 m"] [--gauge "15 psi"] [--water "3 L"] [--power "1.5 kW"] [--oven "105 degC"] [--moistened] [--open]: leaf treatment',
   options: {
     ...bookOption,
     leaves: 'text',
@@ -36,14 +36,17 @@ export const treatCommand: Command = {
     altitude: 'text',
     gauge: 'text',
     oven: 'text',
+    water: 'text',
+    power: 'text',
     moistened: 'flag',
+    open: 'flag',
   },
   misuse,
   run: (given) =>
     withBook(given, (book) => {
-      const { altitudeM, pressureKpa } = workshopOf(book.records());
-      const asked = readRequest(given, { altitudeM, pressureKpa });
+      const asked = readRequest(given, workshopOf(book.records()));
       if (!asked.ok) return refusal(asked.fault);
+      if (asked.value.leaves.leavesL === 0) return refusal('There is nothing to treat.');
       return given.text('way') === undefined ? sideBySide(given, asked.value) : oneWay(asked.value);
     }),
 };
@@ -53,10 +56,17 @@ function misuse(given: Arguments): string | undefined {
   if (word !== undefined) return `What is ${word} for? Leaves are given as --leaves "43.51 L".`;
   if (given.text('leaves') === undefined) return 'Say how much to treat: --leaves "43.51 L".';
   if (given.text('aim') === undefined) return 'Say what for: --aim clean, or --aim sterile.';
-  if (given.text('way') === undefined && (given.text('vessel') ?? given.text('fill')) !== undefined) {
+  return vesselMisuse(given) ?? notOneOf('aim', given, treatmentAims) ?? notOneOf('way', given, treatmentWays);
+}
+
+function vesselMisuse(given: Arguments): string | undefined {
+  const has = (name: string) => given.text(name) !== undefined;
+  const way = given.text('way');
+  if (way === undefined && ['vessel', 'fill', 'water', 'power'].some(has)) {
     return 'A vessel belongs to a way: give --way steam, boil or bake with it.';
   }
-  return notOneOf('aim', given, treatmentAims) ?? notOneOf('way', given, treatmentWays);
+  if (has('water') && way !== 'steam') return '--water is of the steam vessel.';
+  return has('power') && way === 'boil' ? '--power is of the steam vessel or oven.' : undefined;
 }
 
 function notOneOf(name: string, given: Arguments, words: readonly string[]): string | undefined {
@@ -70,7 +80,16 @@ interface TreatRequest {
   readonly place: TreatmentPlace;
 }
 
-const figureUnits = { leaves: 'L', vessel: 'L', fill: 'share', altitude: 'm', gauge: 'kPa', oven: 'degC' } as const;
+const figureUnits = {
+  leaves: 'L',
+  vessel: 'L',
+  fill: 'share',
+  altitude: 'm',
+  gauge: 'kPa',
+  oven: 'degC',
+  water: 'L',
+  power: 'W',
+} as const;
 type FigureName = keyof typeof figureUnits;
 
 type Figures = Partial<Record<FigureName, number>>;
@@ -88,18 +107,27 @@ function readFigures(given: Arguments): Result<Figures, string> {
 function readRequest(given: Arguments, place: TreatmentPlace): Result<TreatRequest, string> {
   const figures = readFigures(given);
   if (!figures.ok) return figures;
-  const { leaves = 0, vessel, fill, altitude = place.altitudeM, gauge = place.pressureKpa, oven } = figures.value;
+  const { leaves = 0, vessel, fill, oven } = figures.value;
   return ok({
     leaves: {
       way: treatmentWays.find((way) => way === given.text('way')) ?? 'steam',
       aim: given.text('aim') === 'sterile' ? 'sterile' : 'clean',
       leavesL: leaves,
+      moistened: given.flag('moistened'),
+      open: given.flag('open'),
       ...(vessel !== undefined && { vesselL: vessel }),
       ...(fill !== undefined && { fill }),
       ...(oven !== undefined && { ovenC: oven }),
     },
-    place: { altitudeM: altitude, pressureKpa: gauge },
+    place: placeOf(figures.value, place, given.text('way') === 'bake'),
   });
+}
+
+/** The workshop's place, with what is given here; the power given is that of the way. */
+function placeOf({ altitude, gauge, water, power }: Figures, place: TreatmentPlace, inOven: boolean): TreatmentPlace {
+  const ofWay = inOven ? { ovenPowerW: power } : { steamPowerKw: power === undefined ? undefined : power / 1000 };
+  const given = { altitudeM: altitude, pressureKpa: gauge, steamWaterL: water, ...ofWay };
+  return { ...place, ...Object.fromEntries(Object.entries(given).filter(([, figure]) => figure !== undefined)) };
 }
 
 /** A figure in a unit; a bare number has this unit. `undefined` if the option is absent. */
@@ -120,12 +148,14 @@ function oneWay({ leaves, place }: TreatRequest): Outcome {
   return {
     is: 'answer',
     json: treatmentJson(plan.value),
-    table: () => [planTable(plan.value), '', ...plan.value.cautions.map(sayCaution)].join('\n'),
+    table: () =>
+      [planTable(plan.value), '', ...[...plan.value.warnings, ...plan.value.cautions].map(sayCaution)].join('\n'),
   };
 }
 
 function sideBySide(given: Arguments, { leaves, place }: TreatRequest): Outcome {
-  const ways = waysSideBySide({ ...leaves, moistened: given.flag('moistened') }, place);
+  const { way: _, ...same } = leaves;
+  const ways = waysSideBySide({ ...same, moistened: given.flag('moistened') }, place);
   const rows = ways.map(({ way, plan, suggested }) => [
     way,
     ...(plan.ok ? shortRow(plan.value) : ['', '', '']),
@@ -149,7 +179,7 @@ function shortRow({ batches, minutes, attended }: TreatmentPlan): readonly strin
 }
 
 function treatmentJson(plan: TreatmentPlan): Record<string, unknown> {
-  const { batches, comeUp, hold, minutes, attended, temperature, cautions } = plan;
+  const { batches, comeUp, hold, minutes, attended, temperature, warnings, cautions } = plan;
   return {
     batches,
     comeUp,
@@ -157,6 +187,7 @@ function treatmentJson(plan: TreatmentPlan): Record<string, unknown> {
     minutes,
     attended,
     temperature: cleanNoise(temperature),
+    warnings,
     cautions: cautions.map(sayCaution),
   };
 }

@@ -18,9 +18,10 @@ export function functionBookPlace(api: BookApi): (route: Route) => PlaceView {
     const context = contextNow(api);
     const entry = findFunction(rest[0] ?? '') ?? tradeFunctions[0];
     if (!entry) return { about: '', aside: '', acts: [], work: null };
-    const texts = written.value.name === entry.name ? written.value.texts : exampleTexts(entry);
+    const texts = written.value.name === entry.name ? written.value.texts : exampleTexts(entry, context.display);
     const write = (next: readonly string[]) => (written.value = { name: entry.name, texts: next });
-    const tryExample = (rule: string) => write(exampleTexts({ ...entry, examples: [{ rule, gives: '' }] }));
+    const tryExample = (rule: string) =>
+      write(exampleTexts({ ...entry, examples: [{ rule, gives: '' }] }, context.display));
     return {
       about: '',
       aside: 'what each function is for, and how we know it is right',
@@ -28,7 +29,7 @@ export function functionBookPlace(api: BookApi): (route: Route) => PlaceView {
       work: (
         <div class={css['openBook']}>
           <Contents here={entry} />
-          <FunctionLeaf key={entry.name} entry={entry} records={context.records} tryExample={tryExample} />
+          <FunctionLeaf key={entry.name} entry={entry} context={context} tryExample={tryExample} />
         </div>
       ),
       sidePanel: (

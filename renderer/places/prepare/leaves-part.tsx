@@ -85,6 +85,7 @@ function TreatmentForm({ state, ofJob, wrong, decimalComma }: FormParts) {
         <Vessel name="ovenFill" unit="%" usual="50" texts={texts} set={set} />
       </Fields>
       <Checkbox label="Moistened 16 h before" on={texts.moistened} turn={(moistened) => set({ moistened })} />
+      <Checkbox label="Tray in the oven uncovered" on={texts.open} turn={(open) => set({ open })} />
       {wrong !== undefined && <Fault>{wrong}</Fault>}
     </section>
   );
@@ -186,7 +187,7 @@ function ChosenWay({ view: { context, job }, asked: { chosen, leavesL } }: Chose
       <div>
         <h2>To mind</h2>
         <Cautions>
-          {plan.value.cautions.map(({ says, decides }) => (
+          {[...plan.value.warnings, ...plan.value.cautions].map(({ says, decides }) => (
             <Caution key={says} decides={`${whoDecides(decides)}.`}>
               {sayUnits(says)}
             </Caution>

@@ -11,6 +11,8 @@ export interface TreatmentTexts {
   readonly aim: TreatmentAim;
   /** 16 h before the treatment. */
   readonly moistened: boolean;
+  /** The tray in the oven stands uncovered. */
+  readonly open: boolean;
   readonly pot: string;
   readonly potFill: string;
   readonly oven: string;
@@ -23,6 +25,7 @@ export const noTreatment: TreatmentTexts = {
   leaves: '',
   aim: 'clean',
   moistened: false,
+  open: false,
   pot: '',
   potFill: '',
   oven: '',
@@ -51,17 +54,18 @@ export function askTreatment(texts: TreatmentTexts, terms: Terms): Result<Treatm
   if (!leavesL.ok) return leavesL;
   const loads = readLoads(texts, terms.decimalComma);
   if (!loads.ok) return loads;
+  const { aim, moistened, open } = texts;
   const ways = triedWays(
     (way) =>
       treatLeaves(
-        { way, aim: texts.aim, leavesL: leavesL.value, ...loads.value[way === 'bake' ? 'oven' : 'pot'] },
+        { way, aim, moistened, open, leavesL: leavesL.value, ...loads.value[way === 'bake' ? 'oven' : 'pot'] },
         terms.place,
       ),
     texts,
   );
   const chosen =
     ways.find(({ way, suggested }) => (texts.way === undefined ? suggested : way === texts.way)) ?? ways[0];
-  return chosen ? ok({ leavesL: leavesL.value, aim: texts.aim, ways, chosen }) : failed('Choose a way.');
+  return chosen ? ok({ leavesL: leavesL.value, aim, ways, chosen }) : failed('Choose a way.');
 }
 
 function readLeaves({ leaves }: TreatmentTexts, { ofJob, decimalComma }: Terms): Result<number, string> {

@@ -46,7 +46,7 @@ export function LinePanel({ book, store }: PanelParts) {
       <section>
         <NameFields line={line} put={put} rename={rename} />
         <KindFields line={line} put={put} />
-        <BoundFields line={line} put={put} />
+        <BoundFields line={line} put={put} book={book} />
         <RoleFields line={line} put={put} records={book.records.value} />
         <UseFields line={line} put={put} book={book} />
         <WordFields line={line} put={put} />

@@ -84,7 +84,7 @@ function RuleCell({ face, store, editing }: RowParts) {
 /** One Tab stop: the selected line, or the first. */
 function RuleOf({ face: { line, label }, store, editing }: RowParts) {
   const first = store.lines.value[0]?.name;
-  const text = entryText({ text: houseTextOf(line) }, store.faces.value.display);
+  const text = entryText(houseTextOf(line), store.faces.value.display);
   return (
     <button
       type="button"
@@ -129,7 +129,7 @@ function Writing({ face: { line, label }, store, editing }: RowParts) {
   const done = () => (editing.value = undefined);
   return (
     <RuleField
-      text={typed ?? entryText({ text: houseTextOf(line) }, store.faces.value.display)}
+      text={typed ?? entryText(houseTextOf(line), store.faces.value.display)}
       begun={typed !== undefined}
       label={`${label} of the house`}
       help={store.helpFor(line.name) ?? noHelp}

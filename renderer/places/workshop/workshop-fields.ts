@@ -12,7 +12,8 @@ export const figureGroups: readonly { readonly title: string; readonly keys: rea
   },
   { title: 'Put aside in every price', keys: ['contingencyShare', 'warrantyShare', 'plantLossShare'] },
   { title: 'What clients pay to run a tank', keys: ['electricityPerKwh', 'waterPerL'] },
-  { title: 'Where the workshop stands', keys: ['altitudeM', 'pressureKpa'] },
+  { title: 'Where the workshop stands', keys: ['altitudeM'] },
+  { title: 'What leaves are treated in', keys: ['pressureKpa', 'steamWaterL', 'steamPowerKw', 'ovenPowerW'] },
 ];
 
 export const wordFields: readonly Key[] = ['name', 'place', 'letterhead', 'terms', 'payment'];

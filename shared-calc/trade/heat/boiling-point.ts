@@ -1,4 +1,5 @@
 import { steamTemperatureC } from './steam-temp.ts';
+import { LEAST_BOIL_C } from '#shared-calc/trade/heat-targets.ts';
 import { tradeFunction } from '#shared-calc/trade/trade-function.ts';
 
 /** degC at which water boils in an open pot at a height: the steam temperature at gauge 0. */
@@ -9,7 +10,7 @@ export const boilingPoint = tradeFunction({
   args: [{ name: 'altitude', takes: 'm', low: -400, high: 5000, says: 'height above the sea' }],
   gives: 'degC',
   sum: 'boiling temperature of water at the air pressure',
-  help: 'How hot an open pot gets. Boiling leaves asks for 90 degC or more.',
+  help: `How hot an open pot gets. Boiling leaves asks for ${LEAST_BOIL_C} degC or more.`,
   examples: [
     { rule: 'boiling_point(0 m)', gives: '99.974 degC' },
     { rule: 'boiling_point(1500 m)', gives: '94.983 degC' },

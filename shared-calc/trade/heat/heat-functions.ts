@@ -9,6 +9,7 @@ import { leafBatches } from './leaf-batches.ts';
 import { leafTreatTimeEntry } from './leaf-treat-time.ts';
 import { steamHold } from './steam-hold.ts';
 import { steamTemp } from './steam-temp.ts';
+import { wetHeatUp } from './wet-heat-up.ts';
 
 export const heatFunctions: readonly TradeFunction[] = [
   airPressure,
@@ -21,4 +22,5 @@ export const heatFunctions: readonly TradeFunction[] = [
   leafTreatTimeEntry,
   leafBatches,
   steamHold,
+  wetHeatUp,
 ];

@@ -10,6 +10,8 @@ export type CoreReading = readonly [minute: number, degC: number];
 export interface KillScale {
   readonly reference: number;
   readonly step: number;
+  /** Colder than this counts for nothing, degC. */
+  readonly leastC?: number;
 }
 
 /**
@@ -35,10 +37,18 @@ export function killOverTime(readings: readonly CoreReading[], scale: KillScale)
 }
 
 /** d x (b - a) / ln(b / a), in a form that loses no digits on a nearly level leg. */
-function legKill([fromMinute, from]: CoreReading, [toMinute, to]: CoreReading, { reference, step }: KillScale): number {
+function legKill(first: CoreReading, last: CoreReading, { reference, step, leastC = -Infinity }: KillScale): number {
+  const [[fromMinute, from], [toMinute, to]] = [warmEnd(first, last, leastC), warmEnd(last, first, leastC)];
+  if (from < leastC) return 0;
   const grows = ((to - from) / step) * Math.LN10;
   const mean = Math.abs(grows) < 1e-12 ? 1 : Math.expm1(grows) / grows;
   return (toMinute - fromMinute) * killRateAt(from, reference, step) * mean;
+}
+
+/** This end of a leg, moved along it to where it is warm enough; unmoved where no part of the leg is. */
+function warmEnd([minute, degC]: CoreReading, [otherMinute, other]: CoreReading, leastC: number): CoreReading {
+  if (degC >= leastC || other < leastC) return [minute, degC];
+  return [minute + ((otherMinute - minute) * (leastC - degC)) / (other - degC), leastC];
 }
 
 function timesMustRise(from: CoreReading, to: CoreReading): string {

@@ -1,10 +1,13 @@
 import type { Caution } from '#shared-calc/trade/caution.ts';
+import type { ComeUp } from './come-up-time.ts';
 import { countUp } from '#shared-calc/trade/count-up.ts';
 import type { Refusal } from '#shared-calc/trade/first-refusal.ts';
 import { leafBatchCount } from './leaf-batches.ts';
 import { treatmentCautions } from './treatment-cautions.ts';
 import { treatmentSteps, type TreatmentStep } from './treatment-steps.ts';
+import { treatmentWarnings } from './treatment-warnings.ts';
 import { loadOf, type LeafTreatment } from './leaf-treatment.ts';
+import { heatTarget } from '#shared-calc/trade/heat-targets.ts';
 import { listFunction, refused } from '#shared-calc/trade/trade-function.ts';
 
 /** Whole attended minutes of a batch. */
@@ -25,19 +28,26 @@ export interface TreatmentPlan {
   readonly temperature: number;
   /** The source schedule of the hold. */
   readonly reference: string;
+  /** How the core follows its steam or oven; a pot is timed from when it boils. */
+  readonly core?: ComeUp;
+  /** What may go wrong with these figures: the vessel boils dry, the leaves stay wet. */
+  readonly warnings: readonly Caution[];
   readonly cautions: readonly Caution[];
 }
 
 /**
  * The treatment of the leaves: batches, minutes of each part, by the clock and attended. Sterile works with steam only;
- * an oven over 120 degC, and a pot that boils below 90 degC, are refused.
+ * it is refused where the core stays below 115 degC. An oven over 120 degC, a pot that boils below 90 degC, and no
+ * leaves at all are refused.
  */
 export function leafTreatTime(treatment: LeafTreatment): TreatmentPlan | Refusal {
-  if (treatment.aim === 'sterile' && treatment.way !== 'steam') return refused(onlySteam(treatment.way));
+  if (!heatTarget(treatment)) return refused(onlySteam(treatment.way));
   const { vesselL, fill } = loadOf(treatment);
   const batches = leafBatchCount(treatment.leavesL, vesselL, fill);
   if (typeof batches !== 'number') return batches;
-  const schedule = treatmentSteps(treatment);
+  if (batches === 0) return refused('There is nothing to treat.');
+  const batchL = treatment.leavesL / batches;
+  const schedule = treatmentSteps(treatment, batchL);
   if ('refused' in schedule) return schedule;
   const steps = schedule.steps.map((step) => ({ ...step, minutes: countUp(step.minutes) }));
   const batchMinutes = steps.reduce((sum, step) => sum + step.minutes, 0);
@@ -51,6 +61,8 @@ export function leafTreatTime(treatment: LeafTreatment): TreatmentPlan | Refusal
     attended: batches * ATTENDED_MIN,
     temperature: schedule.temperature,
     reference: schedule.reference,
+    ...(schedule.core && { core: schedule.core }),
+    warnings: treatmentWarnings(treatment, batchL, steps),
     cautions: treatmentCautions(treatment),
   };
 }
@@ -59,7 +71,7 @@ function minutesOf(steps: readonly TreatmentStep[], name: TreatmentStep['name'])
   return steps.find((step) => step.name === name)?.minutes ?? 0;
 }
 
-function onlySteam(way: 'boil' | 'bake'): string {
+function onlySteam(way: LeafTreatment['way']): string {
   return `${way === 'boil' ? 'Boiling' : 'Baking'} cleans and does not sterilise; only pressure steam does.`;
 }
 
@@ -70,7 +82,7 @@ export const leafTreatTimeEntry = listFunction({
   takes: 'way (steam, boil or bake), aim (clean or sterile), litres of leaves, vessel, fill, altitude, gauge or oven',
   gives: 'batches, come-up, hold, minutes a batch, minutes by the clock, minutes attended, temperature',
   sum: 'batches x the parts of one batch, each up to the whole minute; 14 attended minutes a batch',
-  help: 'Steam: heat 15, vent 10, come-up, hold, release 25. Boil: heat 20, hold 15, drain 15. Bake: come-up, hold 30, cool 15. A hold begins when the core is there, never when the vessel is.',
+  help: 'Steam: heat 15, vent 10, come-up, hold (30 for clean), release 25. Boil: heat 20, hold 15, drain 15. Bake: come-up, hold 30, cool 15. A hold begins when the core is there, never when the vessel is.',
   examples: [
     {
       rule: 'steam, sterile, 43.51 L, vessel 21 L, fill 0.6, 650 m, 15 psi',

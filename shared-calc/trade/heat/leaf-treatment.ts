@@ -16,6 +16,15 @@ export interface LeafTreatment {
   /** Of the steam, kPa. */
   readonly gaugeKpa?: number;
   readonly ovenC?: number;
+  /** 16 h before. */
+  readonly moistened?: boolean;
+  /** The tray in the oven stands uncovered. */
+  readonly open?: boolean;
+  /** Water in the steam vessel at the start, and its heating power. */
+  readonly steamWaterL?: number;
+  readonly steamPowerKw?: number;
+  /** Power that reaches the leaves in the oven. */
+  readonly ovenPowerW?: number;
 }
 
 const usualLoads = {
@@ -27,6 +36,8 @@ const usualLoads = {
 /** 15 psi in kPa. */
 export const USUAL_GAUGE_KPA = 103.42135939752;
 export const USUAL_OVEN_C = 105;
+/** Into the load; from memory. */
+export const USUAL_OVEN_W = 300;
 
 /** The vessel and how full it is loaded: as given, otherwise the usual one of the way. */
 export function loadOf({ way, vesselL, fill }: LeafTreatment): { readonly vesselL: number; readonly fill: number } {

@@ -1,4 +1,5 @@
 import type { Caution } from '#shared-calc/trade/caution.ts';
+import { DRY_EXTRA_K, HOTTEST_OVEN_C } from '#shared-calc/trade/heat-targets.ts';
 import { loadOf, USUAL_GAUGE_KPA, type LeafTreatment } from './leaf-treatment.ts';
 import { ABOVE_SMALL_VESSEL, SMALL_VESSEL_KPA } from './steam-temp.ts';
 
@@ -23,8 +24,8 @@ const inSteam: readonly Caution[] = [
   { says: 'Never force it open; open only at zero gauge.', decides: PLATE },
 ];
 const inOven: readonly Caution[] = [
-  { says: 'Bake attended, at 120 C or less.', decides: GROWER },
-  { says: 'Moisten the leaves 16 h before; dry ones need up to 20 C more.', decides: GROWER },
+  { says: `Bake attended, at ${HOTTEST_OVEN_C} C or less, the tray covered.`, decides: GROWER },
+  { says: `Moisten the leaves 16 h before; dry ones need up to ${DRY_EXTRA_K} C more.`, decides: GROWER },
 ];
 
 /** The cautions of this treatment, those of the way first. */

@@ -86,6 +86,8 @@ export const oneOfEach: readonly Added[] = [
       priceStepCoins: 0,
       pressureKpa: 103.4,
       electricityPerKwh: 0.315,
+      steamWaterL: 3,
+      steamPowerKw: 1.5,
     },
   },
   { kind: 'supplier', record: supplierOf('S1', { freeFromCoins: 9000, deliveryWeekdays: [2, 3, 4] }) },

@@ -216,6 +216,7 @@ const plans: readonly Said[] = [
       'temperature   119.76 degC',
       'by            30 min at 121 degC (wrapped goods), z 10 K',
       '',
+      "Whether it boils dry is not known yet: give the water and the power of the vessel. Vessel maker's plate decides.",
       "Only with vented steam and a core probe: vent 10 min first, as trapped air makes it cooler. Vessel maker's plate decides.",
       "Leaves in a cloth bag that lets steam through, on a rack, two thirds full at most. Vessel maker's plate decides.",
       "Water to the vessel's plate, checked every batch; valve checked yearly. Vessel maker's plate decides.",
@@ -229,7 +230,7 @@ const plans: readonly Said[] = [
     [
       'way    batches  min  attended',
       '-----  -------  ---  --------  ---------',
-      'steam        1  127        14',
+      'steam        1   87        14',
       'boil         1   50        14  suggested',
       'bake         1   68        14',
     ],

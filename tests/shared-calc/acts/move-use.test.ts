@@ -36,7 +36,7 @@ describe('moveUse', () => {
   });
 
   test('a line may be read for what is of its own kind', () => {
-    expect(usesFor({ unit: 'degC' })).toEqual(['hottestDay', 'speciesFloor', 'speciesCeiling']);
+    expect(usesFor({ unit: 'degC' })).toEqual(['hottestDay', 'speciesFloor', 'speciesCeiling', 'speciesEmergency']);
   });
 });
 

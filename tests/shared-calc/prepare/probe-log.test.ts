@@ -59,20 +59,30 @@ function heat(readings: readonly CoreReading[], treatment: LoggedTreatment) {
 }
 
 describe('coreHeat', () => {
-  test('steam held 51 min at 118.8 degC with its flanks is worth 30 min at 121, as the plan says', () => {
-    // 51 min at 10^-0.22 is 30.73; the climb adds 30 min x 0.60256 / ln(10^9.88) = 0.79, the fall 19 min x 0.60256 / ln(10^5.88) = 0.85.
+  test('steam held 51 min at 118.8 degC is worth 30 min at 121, and its flanks count from 115 degC on', () => {
+    // 51 min at 10^-0.22 is 30.73; of the climb the last 3.8 of 98.8 K count, of the fall the first 3.8 of 58.8 K.
     const found = heat(log, { way: 'steam', aim: 'sterile', moistened: false });
     const rate = 10 ** -0.22;
-    const climb = (30 * (rate - 10 ** -10.1)) / (9.88 * Math.LN10);
-    const fall = (19 * (rate - 10 ** -6.1)) / (5.88 * Math.LN10);
+    const flank = (rate - 10 ** -0.6) / (0.38 * Math.LN10);
+    const climb = ((30 * 3.8) / 98.8) * flank;
+    const fall = ((19 * 3.8) / 58.8) * flank;
     expect(found.reached).toBeCloseTo(51 * rate + climb + fall, 9);
     expect([found.wanted, found.enough, found.hottest]).toEqual([30, true, 118.8]);
-    expect(found.curve.map(({ kill }) => Number(kill.toFixed(2)))).toEqual([0, 0.79, 31.53, 32.37]);
+    expect(found.curve.map(({ kill }) => Number(kill.toFixed(2)))).toEqual([0, 0.46, 31.19, 31.69]);
+  });
+
+  test('a core that stays below 115 degC is never counted toward sterile, however long', () => {
+    const day: readonly CoreReading[] = [
+      [0, 114.9],
+      [1440, 114.9],
+    ];
+    const found = heat(day, { way: 'steam', aim: 'sterile', moistened: false });
+    expect([found.reached, found.enough]).toEqual([0, false]);
   });
 
   test.each([
-    ['steam', true, 30, 60],
-    ['steam', false, 30, 60],
+    ['steam', true, 30, 82],
+    ['steam', false, 30, 82],
     ['bake', true, 30, 60],
     ['bake', false, 30, 80],
     ['boil', false, 3, 85],

@@ -100,7 +100,7 @@ describe('the prep plan as a place', () => {
     const rows = async () =>
       (await page.getByRole('region', { name: 'Ways side by side' }).locator('tbody tr').allInnerTexts()).map(plain);
     expect(await rows()).toEqual([
-      'Pressure steam 4 119.76 26 51 127 508 min 56 min',
+      'Pressure steam 4 119.76 7 30 87 348 min 56 min',
       'Boil 4 97.81 20 15 50 200 min 56 min suggested',
       'Bake 2 105.00 23 30 68 136 min 28 min',
     ]);

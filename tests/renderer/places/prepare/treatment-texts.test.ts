@@ -9,12 +9,12 @@ function asked(texts: Partial<TreatmentTexts>, ofJob?: number) {
 
 describe('askTreatment', () => {
   // Scenario 5: 43.51 L at 650 m.
-  test('all ways side by side: 508 min of steam, 200 of boiling, 136 of baking', () => {
+  test('all ways side by side: 348 min of steam, 200 of boiling, 136 of baking', () => {
     const found = asked({ leaves: '43.51 L' });
     expect(
       found.ok && found.value.ways.map(({ way, plan, suggested }) => [way, plan.ok && plan.value.minutes, suggested]),
     ).toEqual([
-      ['steam', 508, false],
+      ['steam', 348, false],
       ['boil', 200, true],
       ['bake', 136, false],
     ]);

@@ -41,11 +41,6 @@ describe('leafTreatTime', () => {
     expect(leafTreatTime(bake)).toEqual(leafTreatTime({ ...bake, vesselL: 60, fill: 0.5, ovenC: 105 }));
   });
 
-  test('no leaves take no batch and no time', () => {
-    const plan = planned({ ...brackenlume, leavesL: 0, way: 'bake', aim: 'clean' });
-    expect([plan.batches, plan.minutes, plan.attended]).toEqual([0, 0, 0]);
-  });
-
   test.each<{ as: string; of: Partial<LeafTreatment>; says: string }>([
     {
       as: 'a sterile bake',
@@ -72,6 +67,7 @@ describe('leafTreatTime', () => {
       of: { way: 'boil', altitudeM: 3000 },
       says: 'Water boils at 89.97 C here; boiling leaves needs 90 C or more. Bake or steam them.',
     },
+    { as: 'no leaves at all', of: { leavesL: 0 }, says: 'There is nothing to treat.' },
     { as: 'leaves below zero', of: { leavesL: -1 }, says: 'Leaves cannot be below zero.' },
     { as: 'a vessel that holds nothing', of: { vesselL: 0 }, says: 'The vessel must be more than zero.' },
     { as: '60 typed for 60 %', of: { fill: 60 }, says: 'Fill is a share from 0 to 1; you gave 60.' },
@@ -91,7 +87,7 @@ describe('leafTreatTime', () => {
 
   test('higher up a batch in steam never takes less', () => {
     fc.assert(
-      fc.property(fc.integer({ min: -400, max: 4500 }), fc.integer({ min: 0, max: 500 }), (low, rise) => {
+      fc.property(fc.integer({ min: -400, max: 2300 }), fc.integer({ min: 0, max: 500 }), (low, rise) => {
         const at = (altitudeM: number) => planned({ leavesL: 10, altitudeM, way: 'steam', aim: 'sterile' });
         expect(at(low + rise).hold).toBeGreaterThanOrEqual(at(low).hold);
       }),

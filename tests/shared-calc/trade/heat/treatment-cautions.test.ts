@@ -13,7 +13,7 @@ describe('treatmentCautions', () => {
 
   test('a bake is attended and the leaves are moistened before', () => {
     expect(treatmentCautions({ ...leaves, way: 'bake', aim: 'clean' })).toEqual([
-      { says: 'Bake attended, at 120 C or less.', decides: 'Grower' },
+      { says: 'Bake attended, at 120 C or less, the tray covered.', decides: 'Grower' },
       { says: 'Moisten the leaves 16 h before; dry ones need up to 20 C more.', decides: 'Grower' },
       { says: 'Clean is enough: a living tank is not sterile.', decides: 'Grower' },
       {
