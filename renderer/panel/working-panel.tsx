@@ -1,3 +1,4 @@
+import { Fragment } from 'preact';
 import { useRef } from 'preact/hooks';
 import { Sign } from '#renderer/frame/sign.tsx';
 import type { SignName } from '#renderer/frame/sign.tsx';
@@ -41,7 +42,7 @@ function CellWorking({ view, acts }: { readonly view: PanelView; readonly acts: 
   return (
     <>
       <Head view={view} acts={acts} />
-      {view.range && <RangePart range={view.range} />}
+      {view.ranges.length > 0 && <RangePart ranges={view.ranges} />}
       {view.rule && (
         <section>
           <h3>{view.rule.kind}</h3>
@@ -109,15 +110,22 @@ const signOf: Readonly<Partial<Record<StandingView['look'], SignName>>> = {
   advice: 'advice',
 };
 
-function RangePart({ range: { range, ends, limits } }: { readonly range: NonNullable<PanelView['range']> }) {
+function RangePart({ ranges }: Pick<PanelView, 'ranges'>) {
+  const limits = new Set(ranges.map((each) => each.limits));
   return (
     <section>
       <h3>Range</h3>
-      <p>{range}</p>
-      {ends.map((end) => (
-        <p key={end}>{end}</p>
+      {ranges.map(({ range, ends }) => (
+        <Fragment key={range}>
+          <p>{range}</p>
+          {ends.map((end) => (
+            <p key={end}>{end}</p>
+          ))}
+        </Fragment>
       ))}
-      {limits !== '' && <MutedLine>{limits}</MutedLine>}
+      {[...limits].map((each) => (
+        <MutedLine key={each}>{each}</MutedLine>
+      ))}
     </section>
   );
 }
