@@ -3,9 +3,9 @@ import { Facts, Letterhead, Paper } from '#renderer/print/paper.tsx';
 import { paperWeekday } from '#shared-calc/papers/paper-words.ts';
 import type { AnimalsInCard } from '#shared-calc/papers/watch-card.ts';
 import { Minded } from './caution-list.tsx';
-import { BoxToTick } from './box-to-tick.tsx';
-import { toWrite } from './to-write.ts';
-import './cards.css';
+import { BoxToTick, TickList } from '#renderer/print/box-to-tick.tsx';
+import { toWrite, writeTable } from '#renderer/print/to-write.ts';
+import css from '#renderer/print/paper.module.css';
 
 export interface AnimalsInParts {
   readonly title: string;
@@ -28,16 +28,16 @@ export function AnimalsInPaper({ title, letterhead, card }: AnimalsInParts) {
       />
       <section>
         <h3>Before they go in</h3>
-        <ul class="ticked">
+        <TickList>
           {card.before.map((says) => (
             <li key={says}>
               <BoxToTick /> {says}
             </li>
           ))}
-        </ul>
+        </TickList>
       </section>
       <Looks card={card} />
-      <div class="together">
+      <div class={css['together']}>
         <Minded {...card} />
       </div>
     </Paper>
@@ -59,7 +59,7 @@ function Looks({ card: { looks, lookFor, settleInDays } }: { readonly card: Anim
       <p>The tank has only {settleInDays} days to settle in: each of these days is kept.</p>
       <Table
         look="paper"
-        class="to-write"
+        class={writeTable}
         scroll="Days to look"
         rows={looks}
         keyOf={({ day }) => day}

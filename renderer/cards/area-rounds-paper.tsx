@@ -5,8 +5,7 @@ import type { AreaCare, AreaVisit } from '#shared-calc/prepare/size-care.ts';
 import { careWords } from '#shared-calc/papers/step-words.ts';
 import { cautionsOf } from '#shared-calc/prepare/step-cautions.ts';
 import { CautionList } from './caution-list.tsx';
-import { BoxToTick } from './box-to-tick.tsx';
-import './cards.css';
+import { BoxToTick, TickList } from '#renderer/print/box-to-tick.tsx';
 
 export interface AreaRoundsParts {
   readonly letterhead: readonly string[];
@@ -42,13 +41,13 @@ export function AreaRoundsPaper({ letterhead, areas }: AreaRoundsParts) {
 function VisitList({ visits }: { readonly visits: readonly AreaVisit[] }) {
   if (visits.length === 0) return null;
   return (
-    <ul class="ticked">
+    <TickList>
       {visits.map(({ job, title, act, date }) => (
         <li key={`${job} ${date}`}>
           <BoxToTick /> {job} {title}: {careWords[act] ?? act}
           <small> {paperWeekday(date)}</small>
         </li>
       ))}
-    </ul>
+    </TickList>
   );
 }

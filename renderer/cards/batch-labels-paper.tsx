@@ -1,6 +1,6 @@
 import { Paper } from '#renderer/print/paper.tsx';
 import { sayUnits } from '#shared-calc/words/say-units.ts';
-import './cards.css';
+import css from './batch-labels.module.css';
 
 export interface BatchLabelsParts {
   /** Lines of each label, the first its name. */
@@ -12,11 +12,11 @@ export function BatchLabelsPaper({ labels }: BatchLabelsParts) {
   return (
     <Paper label="Batch labels" foot="Batch labels" look="large">
       <h2>Batch labels</h2>
-      <div class="batch-labels">
+      <div class={css['labels']}>
         {labels.map(({ id, lines: [name = '', ...rest] }) => (
           <section key={id}>
             <h3>
-              {name} <span class="batch-id">{id}</span>
+              {name} <span>{id}</span>
             </h3>
             {rest.map((line) => (
               <p key={line}>{sayUnits(line)}</p>

@@ -1,11 +1,11 @@
 import { Table } from '#renderer/kit/table.tsx';
-import { Letterhead, Paper } from '#renderer/print/paper.tsx';
+import { Letterhead, Paper, Sheet } from '#renderer/print/paper.tsx';
 import { sayUnits } from '#shared-calc/words/say-units.ts';
 import type { BuildCard, CardStep } from '#shared-calc/papers/build-card.ts';
 import { hoursWords } from '#shared-calc/papers/build-paper.ts';
 import { CautionList } from './caution-list.tsx';
-import { BoxToTick } from './box-to-tick.tsx';
-import './cards.css';
+import { BoxToTick, tickColumn } from '#renderer/print/box-to-tick.tsx';
+import css from './build-card.module.css';
 
 export interface BuildCardParts {
   readonly title: string;
@@ -18,7 +18,7 @@ export function BuildCardPaper({ title, letterhead, cards }: BuildCardParts) {
   return (
     <Paper label="Build card" foot={`Build card, ${title}`} look="large">
       {cards.map((card) => (
-        <section key={card.size} class="sheet-of-list">
+        <Sheet key={card.size} class={css['sheet']} label={`Build card ${card.called}`}>
           <Letterhead title={`Build card ${card.called}`} who={letterhead.slice(0, 1)} />
           <p>
             {title}. {card.tank}
@@ -28,7 +28,7 @@ export function BuildCardPaper({ title, letterhead, cards }: BuildCardParts) {
           {card.steps.map((step, at) => (
             <BuildStep key={step.title} step={step} nth={at + 1} />
           ))}
-        </section>
+        </Sheet>
       ))}
     </Paper>
   );
@@ -42,7 +42,7 @@ function BuildStep({
   readonly nth: number;
 }) {
   return (
-    <section class="card-step">
+    <section class={css['step']}>
       <h3>
         <BoxToTick /> {nth}. {title}
         {minutes !== undefined && minutes >= 0.5 && <small>{Math.round(minutes)} min</small>}
@@ -55,7 +55,7 @@ function BuildStep({
           rows={goods}
           keyOf={({ line }) => line}
           columns={[
-            { head: 'ticked', look: 'tick-cell', cell: () => <BoxToTick /> },
+            tickColumn,
             {
               head: 'what',
               cell: ({ label, material }) => (

@@ -6,8 +6,9 @@ import { careWords } from '#shared-calc/papers/step-words.ts';
 import type { CareDate, CareRound } from '#shared-calc/prepare/care-calendar.ts';
 import { cautionsOfAll, roundDays, roundWords } from '#shared-calc/papers/care-paper.ts';
 import { CautionList } from './caution-list.tsx';
-import { BoxToTick } from './box-to-tick.tsx';
-import './cards.css';
+import { BoxToTick, TickList } from '#renderer/print/box-to-tick.tsx';
+import paper from '#renderer/print/paper.module.css';
+import css from './care-calendar.module.css';
 
 export interface CareCalendarParts {
   readonly title: string;
@@ -26,15 +27,15 @@ export function CareCalendarPaper({ title, letterhead, handover, visits, sizes, 
       <p>
         {title}. Handed over {paperWeekday(handover)}.
       </p>
-      <section class="together">
+      <section class={paper['together']}>
         <h3>We call and visit</h3>
-        <ul class="ticked">
+        <TickList>
           {visits.map(({ act, date }) => (
             <li key={date}>
               <BoxToTick /> {paperWeekday(date)}: {careWords[act] ?? act}
             </li>
           ))}
-        </ul>
+        </TickList>
         {lamps && (
           <p>
             Lamps are due from {paperDay(lamps.from)} to {paperDay(lamps.to)}.
@@ -58,13 +59,13 @@ export function CareCalendarPaper({ title, letterhead, handover, visits, sizes, 
 function RoundDays({ round }: { readonly round: CareRound }) {
   const { act, says } = round;
   return (
-    <div class="round-days">
+    <div class={css['round']}>
       <p>
         <b>
           {roundWords[act]}, {says}
         </b>
       </p>
-      <p class="day-ticks">
+      <p class={css['days']}>
         {roundDays(round).map((day) => (
           <span key={day}>
             <BoxToTick /> {paperDay(day)}

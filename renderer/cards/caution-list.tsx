@@ -3,6 +3,7 @@ import type { StepCaution } from '#shared-calc/prepare/cautions.ts';
 import type { Reminder } from '#shared-calc/papers/audience-rules.ts';
 import { sayUnits } from '#shared-calc/words/say-units.ts';
 import { whoDecides } from '#shared-calc/words/who-decides.ts';
+import css from '#renderer/print/paper.module.css';
 
 type Said = Pick<StepCaution, 'caution' | 'decides'> & Partial<StepCaution>;
 
@@ -16,7 +17,7 @@ interface ListParts {
 export function CautionList({ cautions, named = false }: ListParts) {
   if (cautions.length === 0) return null;
   return (
-    <dl class="cautions">
+    <dl class={css['cautions']}>
       {byDecider(cautions).map(([first, ...more]) => (
         <div key={first.caution}>
           {[first, ...more].map(({ step, caution }) => (
@@ -62,11 +63,11 @@ export function Minded({ cautions, audience, protection, named = false }: Minded
         <h3>To mind</h3>
         <CautionList cautions={others} named={named} />
       </section>
-      <section class="together">
+      <section class={css['together']}>
         <h3>Who is near it</h3>
         <CautionList cautions={[...of('enquiry'), ...audience.map(asCaution)]} />
       </section>
-      <section class="together">
+      <section class={css['together']}>
         <h3>Protected kinds</h3>
         <CautionList cautions={[...of('animal choice'), ...protection.map(asCaution)]} />
       </section>

@@ -1,5 +1,5 @@
 import { Table } from '#renderer/kit/table.tsx';
-import { Letterhead, Paper } from '#renderer/print/paper.tsx';
+import { Letterhead, Paper, Sheet, SignHere } from '#renderer/print/paper.tsx';
 import { paperDay, paperWeekday } from '#shared-calc/papers/paper-words.ts';
 import { sayUnits } from '#shared-calc/words/say-units.ts';
 import type { HandoverCard, HandoverSign } from '#shared-calc/papers/handover-card.ts';
@@ -7,8 +7,9 @@ import type { StepCaution } from '#shared-calc/prepare/cautions.ts';
 import { careWords } from '#shared-calc/papers/step-words.ts';
 import { whoDecides } from '#shared-calc/words/who-decides.ts';
 import { Minded } from './caution-list.tsx';
-import { toWrite } from './to-write.ts';
-import './cards.css';
+import { toWrite, writeTable } from '#renderer/print/to-write.ts';
+import paper from '#renderer/print/paper.module.css';
+import css from './handover-card.module.css';
 
 export interface HandoverParts {
   readonly title: string;
@@ -21,15 +22,15 @@ export function HandoverCardPaper({ title, letterhead, cards }: HandoverParts) {
   return (
     <Paper label="Handover card" foot={`Handover card, ${title}`} look="hung">
       {cards.map((card) => (
-        <section key={card.size} class="sheet-of-list">
+        <Sheet key={card.size} label={`Handover card ${card.called}`}>
           <Letterhead title={`Handover card ${card.called}`} who={letterhead} />
           <p>
             {title}. {card.tank}. Handed over {paperWeekday(card.handover)}.
           </p>
           <KeepRows card={card} />
-          <div class="two-of-card">
+          <div class={css['columns']}>
             <RunIn title="What is done when" rows={card.tasks.map(({ when, acts }) => [when, acts.join(' ')])} />
-            <section class="together">
+            <section class={paper['together']}>
               <h3>This is normal</h3>
               <ul>
                 {card.normal.map((says) => (
@@ -45,13 +46,9 @@ export function HandoverCardPaper({ title, letterhead, cards }: HandoverParts) {
               <h3>What is ours, from the quote</h3>
               <p>{card.terms.join(' ')}</p>
             </section>
-            <div class="sign-here">
-              <p>For the client</p>
-              <p>For the workshop</p>
-              <p>Day</p>
-            </div>
+            <SignHere lines={['For the client', 'For the workshop', 'Day']} />
           </div>
-        </section>
+        </Sheet>
       ))}
     </Paper>
   );
@@ -65,7 +62,7 @@ function KeepRows({ card: { keep } }: Part) {
   return (
     <section>
       <h3>Keep it so</h3>
-      <dl class="kept-so">
+      <dl class={css['keep']}>
         {keep.map(([what, is]) => (
           <div key={what}>
             <dt>{what}</dt>
@@ -87,7 +84,7 @@ function RunIn({ title, rows }: RunInParts) {
   return (
     <section>
       <h3>{title}</h3>
-      <dl class="run-in">
+      <dl class={css['runIn']}>
         {rows.map(([what, says, decided]) => (
           <div key={what}>
             <dt>{sayUnits(what)}:</dt>{' '}
@@ -122,11 +119,11 @@ function visitRows({ visits }: HandoverCard): RunInParts['rows'] {
 
 function People({ people }: { readonly people: readonly string[] }) {
   return (
-    <section class="together">
+    <section class={paper['together']}>
       <h3>Whom to call</h3>
       <Table
         look="paper"
-        class="to-write"
+        class={writeTable}
         label="Whom to call"
         quietHeads
         rows={people}

@@ -3,8 +3,8 @@ import { Letterhead, Paper } from '#renderer/print/paper.tsx';
 import { paperWeekday } from '#shared-calc/papers/paper-words.ts';
 import type { PrepRow } from '#shared-calc/papers/prep-card.ts';
 import { CautionList } from './caution-list.tsx';
-import { BoxToTick } from './box-to-tick.tsx';
-import './cards.css';
+import { tickColumn } from '#renderer/print/box-to-tick.tsx';
+import css from './prep-plan.module.css';
 
 export interface PrepPlanParts {
   readonly title: string;
@@ -26,13 +26,13 @@ export function PrepPlanPaper({ title, letterhead, says, rows }: PrepPlanParts) 
       ))}
       <Table
         look="paper"
-        class="prep-rows"
+        class={css['rows']}
         label="Prep plan"
         rows={rows}
         keyOf={({ step, is }) => `${step} ${is}`}
         columns={[
-          { head: <span class="unseen">ticked</span>, look: 'tick-cell', cell: () => <BoxToTick /> },
-          { head: 'Day', look: 'day', cell: ({ date }) => paperWeekday(date) },
+          tickColumn,
+          { head: 'Day', look: css['day'], cell: ({ date }) => paperWeekday(date) },
           {
             head: 'Act',
             cell: ({ act, decides, cautions }) => (

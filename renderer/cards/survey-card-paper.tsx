@@ -2,8 +2,9 @@ import { Table } from '#renderer/kit/table.tsx';
 import { Facts, Letterhead, Paper } from '#renderer/print/paper.tsx';
 import type { SurveyCard } from '#shared-calc/papers/survey-card.ts';
 import { Minded } from './caution-list.tsx';
-import { toWrite } from './to-write.ts';
-import './cards.css';
+import { toWrite, writeTable } from '#renderer/print/to-write.ts';
+import paper from '#renderer/print/paper.module.css';
+import css from './survey-card.module.css';
 
 export interface SurveyCardParts {
   readonly title: string;
@@ -18,11 +19,11 @@ export function SurveyCardPaper({ title, letterhead, card }: SurveyCardParts) {
       <Letterhead title="Survey card" who={letterhead.slice(0, 1)} />
       <Facts facts={[['Job', title], ...card.known]} />
       {card.parts.map((part) => (
-        <section key={part.title} class="together">
+        <section key={part.title} class={paper['together']}>
           <h3>{part.title}</h3>
           <Table
             look="paper"
-            class="to-write asks"
+            class={`${writeTable} ${css['asks']}`}
             label={part.title}
             quietHeads
             rows={part.asks}

@@ -1,11 +1,11 @@
 import { Table } from '#renderer/kit/table.tsx';
-import { Letterhead, Paper } from '#renderer/print/paper.tsx';
+import { Letterhead, Paper, SignHere } from '#renderer/print/paper.tsx';
 import { sayUnits } from '#shared-calc/words/say-units.ts';
 import type { TreatmentCard } from '#shared-calc/papers/treatment-card.ts';
 import { whoDecides } from '#shared-calc/words/who-decides.ts';
 import { CautionList } from './caution-list.tsx';
-import { BoxToTick } from './box-to-tick.tsx';
-import './cards.css';
+import { BoxToTick } from '#renderer/print/box-to-tick.tsx';
+import css from './treatment.module.css';
 
 export interface TreatmentParts {
   readonly letterhead: readonly string[];
@@ -34,11 +34,7 @@ export function TreatmentPaper({ letterhead, what, at, card }: TreatmentParts) {
         <p key={says}>{sayUnits(says)}</p>
       ))}
       <CautionList cautions={card.cautions} />
-      <div class="sign-here">
-        <p>Core at its hottest, °C, each batch</p>
-        <p>Treated by</p>
-        <p>Day</p>
-      </div>
+      <SignHere lines={['Core at its hottest, °C, each batch', 'Treated by', 'Day']} />
     </Paper>
   );
 }
@@ -48,7 +44,7 @@ function BatchTable({ card }: { readonly card: TreatmentCard }) {
   return (
     <Table
       look="paper"
-      class="batch-ticks"
+      class={css['batches']}
       scroll="Minutes"
       rows={card.steps}
       keyOf={({ name }) => name}

@@ -1,10 +1,9 @@
 import { Table } from '#renderer/kit/table.tsx';
-import { Letterhead, Paper } from '#renderer/print/paper.tsx';
+import { Letterhead, Paper, Sheet, SignHere } from '#renderer/print/paper.tsx';
 import { sayUnits } from '#shared-calc/words/say-units.ts';
 import type { WatchCard } from '#shared-calc/papers/watch-card.ts';
 import { CautionList } from './caution-list.tsx';
-import { toWrite } from './to-write.ts';
-import './cards.css';
+import { toWrite, writeTable } from '#renderer/print/to-write.ts';
 
 export interface WatchCardParts {
   readonly title: string;
@@ -17,7 +16,7 @@ export function WatchCardPaper({ title, letterhead, cards }: WatchCardParts) {
   return (
     <Paper label="Commissioning watch" foot={`Commissioning watch, ${title}`} look="large">
       {cards.map((card) => (
-        <section key={card.size} class="sheet-of-list">
+        <Sheet key={card.size} label={`Commissioning watch ${card.called}`}>
           <Letterhead title={`Commissioning watch ${card.called}`} who={letterhead.slice(0, 1)} />
           <p>
             {title}. {card.tank}. Lamps on, doors shut. Between {sayUnits(card.coldest)} and {sayUnits(card.hottest)},
@@ -28,12 +27,8 @@ export function WatchCardPaper({ title, letterhead, cards }: WatchCardParts) {
           ))}
           <ReadingsTable called={card.called} hours={card.hours} />
           <CautionList cautions={card.cautions} />
-          <div class="sign-here">
-            <p>Hottest and coldest, °C; driest and dampest, %</p>
-            <p>Read by</p>
-            <p>Day</p>
-          </div>
-        </section>
+          <SignHere lines={['Hottest and coldest, °C; driest and dampest, %', 'Read by', 'Day']} />
+        </Sheet>
       ))}
     </Paper>
   );
@@ -43,7 +38,7 @@ function ReadingsTable({ called, hours }: Pick<WatchCard, 'called' | 'hours'>) {
   return (
     <Table
       look="paper"
-      class="to-write"
+      class={writeTable}
       scroll={`Readings of ${called}`}
       rows={hours}
       keyOf={(hour) => hour}

@@ -8,6 +8,7 @@ import { Facts, Letterhead, Paper } from './paper.tsx';
 import { paperCoins, paperDay } from '#shared-calc/papers/paper-words.ts';
 import { Totals } from './paper-sums.tsx';
 import { PlantsTable } from './plants-table.tsx';
+import css from './paper.module.css';
 
 export interface NeedsPaperParts {
   /** `J02 Reading room` */
@@ -65,7 +66,7 @@ function NeedsTable({ parts: { list, groupName, display }, money }: TableParts) 
         key: group,
         head: groupName(group),
         rows,
-        look: at === groups.length - 1 ? 'together' : undefined,
+        look: at === groups.length - 1 ? css['together'] : undefined,
       }))}
       keyOf={({ material }) => material}
       columns={[

@@ -5,6 +5,8 @@ import { Facts, Letterhead, Paper } from './paper.tsx';
 import { optionHead, optionRows, optionsIntro, type OptionRow } from '#shared-calc/papers/options-paper.ts';
 import { paperDay } from '#shared-calc/papers/paper-words.ts';
 import { DrawnSizes, type DrawnSize } from './size-drawings.tsx';
+import css from './options-paper.module.css';
+import paper from './paper.module.css';
 
 export interface OptionsPaperParts {
   readonly title: string;
@@ -29,16 +31,14 @@ export function OptionsPaper(parts: OptionsPaperParts) {
   return (
     <Paper label="Sizes to choose from" foot={`Sizes to choose from, ${title}`}>
       <Letterhead title="Sizes to choose from" who={letterhead} />
-      <section class="brief">
-        <Facts
-          facts={[
-            ['For', client],
-            ['What', title],
-            ['Built as', recipe],
-            ['Prices of', paperDay(on)],
-          ]}
-        />
-      </section>
+      <Facts
+        facts={[
+          ['For', client],
+          ['What', title],
+          ['Built as', recipe],
+          ['Prices of', paperDay(on)],
+        ]}
+      />
       <p>{optionsIntro}</p>
       <DrawnSizes sizes={drawings} />
       {rows.map((some) => (
@@ -57,7 +57,7 @@ function OptionsTable({ options, display }: TableParts) {
   return (
     <Table
       look="paper"
-      class="options together"
+      class={`${css['options']} ${paper['together']}`}
       label="Sizes side by side"
       rows={optionRows(display)}
       keyOf={({ label }) => label}

@@ -2,7 +2,9 @@ import { Table } from '#renderer/kit/table.tsx';
 import type { PickList } from '#shared-calc/papers/pick-list.ts';
 import { readUnits } from '#shared-calc/quantity/figure-words.ts';
 import type { Display } from '#shared-calc/quantity/shown-unit.ts';
-import { Letterhead, Paper } from './paper.tsx';
+import { tickColumn } from './box-to-tick.tsx';
+import { Letterhead, Paper, Sheet } from './paper.tsx';
+import css from './pick-list-paper.module.css';
 
 export interface PickListPaperParts {
   /** `J02 Reading room` */
@@ -17,7 +19,7 @@ export function PickListPaper({ title, letterhead, lists, display }: PickListPap
   return (
     <Paper label="Pick list" foot={`Pick list, ${title}`} look="large">
       {lists.map((list) => (
-        <section key={list.size} class="sheet-of-list">
+        <Sheet key={list.size} label={`Pick list ${list.called}`}>
           <Letterhead title={`Pick list ${list.called}`} who={letterhead.slice(0, 1)} />
           <p>
             {title}. {list.tank}
@@ -25,7 +27,7 @@ export function PickListPaper({ title, letterhead, lists, display }: PickListPap
           </p>
           <Table
             look="paper"
-            class="pick"
+            class={css['pick']}
             label={`Pick list ${list.called}`}
             beside="Step"
             groups={[...Map.groupBy(list.rows, (row) => row.section)].map(([section, rows]) => ({
@@ -35,7 +37,7 @@ export function PickListPaper({ title, letterhead, lists, display }: PickListPap
             }))}
             keyOf={({ line }) => line}
             columns={[
-              { head: <span class="unseen">ticked</span>, look: 'to-tick', cell: () => <span /> },
+              tickColumn,
               {
                 head: 'What',
                 cell: ({ label, material }) => (
@@ -54,7 +56,7 @@ export function PickListPaper({ title, letterhead, lists, display }: PickListPap
               { head: 'Who brings it', cell: ({ brings }) => brings },
             ]}
           />
-        </section>
+        </Sheet>
       ))}
     </Paper>
   );

@@ -3,10 +3,12 @@ import { readUnits } from '#shared-calc/quantity/figure-words.ts';
 import type { Line } from '#shared-calc/records/records.ts';
 import type { Display } from '#shared-calc/quantity/shown-unit.ts';
 import { whoDecides } from '#shared-calc/words/who-decides.ts';
-import { Facts, Letterhead, Paper } from './paper.tsx';
+import { Facts, Letterhead, Paper, SignHere } from './paper.tsx';
 import { quoteFacts, quoteIntro, quoteName } from '#shared-calc/papers/quote-paper.ts';
 import { QuotePrices } from './quote-prices.tsx';
 import { SizeDrawings } from './size-drawings.tsx';
+import paper from './paper.module.css';
+import css from './quote-paper.module.css';
 
 interface QuotePaperParts {
   readonly model: QuoteModel;
@@ -21,7 +23,7 @@ export function QuotePaper({ model, lines, display }: QuotePaperParts) {
   return (
     <Paper label={name} foot={name}>
       <Letterhead title={name} who={letterheadOf(model)} />
-      <section class={model.sizes.length === 1 ? 'brief beside' : 'brief'}>
+      <section class={model.sizes.length === 1 ? `${css['brief']} ${css['beside']}` : css['brief']}>
         <div>
           <p>{quoteIntro(model)}</p>
           <Facts facts={quoteFacts(model, display)} />
@@ -31,11 +33,7 @@ export function QuotePaper({ model, lines, display }: QuotePaperParts) {
       <QuotePrices model={model} display={display} />
       <Found model={model} display={display} />
       <Cautions model={model} display={display} />
-      <section class="sign-here">
-        <p>Accepted for {model.client === '' ? 'the client' : model.client}</p>
-        <p>Name in full</p>
-        <p>Date</p>
-      </section>
+      <SignHere lines={[`Accepted for ${model.client === '' ? 'the client' : model.client}`, 'Name in full', 'Date']} />
     </Paper>
   );
 }
@@ -52,7 +50,7 @@ interface PartProps {
 function Found({ model: { assumed }, display }: PartProps) {
   if (assumed.length === 0) return null;
   return (
-    <section class="found">
+    <section class={css['found']}>
       <h3>Found at the survey, or assumed</h3>
       <ul>
         {assumed.map(({ label, value }) => (
@@ -71,7 +69,7 @@ function Cautions({ model: { sizes, cautions }, display }: PartProps) {
   return (
     <section>
       <h3>Cautions, and who decides</h3>
-      <dl class="cautions">
+      <dl class={paper['cautions']}>
         {cautions.map(({ says, decides, sizes: of }) => (
           <div key={says}>
             <dt>

@@ -4,6 +4,7 @@ import type { Display } from '#shared-calc/quantity/shown-unit.ts';
 import { quoteTerms } from '#shared-calc/papers/quote-paper.ts';
 import { paperMoney } from '#shared-calc/papers/paper-words.ts';
 import { Totals, withSums } from './paper-sums.tsx';
+import css from './quote-paper.module.css';
 
 interface PricesParts {
   readonly model: QuoteModel;
@@ -22,7 +23,7 @@ export function QuotePrices({ model, display }: PricesParts) {
         columns={[
           { head: 'Group', names: true, cell: ({ label }) => label },
           { head: 'What it is', cell: ({ what }) => what.replaceAll(/ m2\b/g, '\u00a0m²') },
-          { head: 'Tax class', look: 'class', cell: ({ taxClass }) => taxClass },
+          { head: 'Tax class', look: css['class'], cell: ({ taxClass }) => taxClass },
           { head: `Price, ${model.currency}`, figure: true, cell: ({ price }) => paperMoney(price, display) },
         ]}
       />
@@ -53,7 +54,7 @@ function Sums({ model, display }: PricesParts) {
 
 function Terms({ model }: Pick<PricesParts, 'model'>) {
   return (
-    <section class="terms">
+    <section class={css['terms']}>
       <h3>Terms, and what is not in this price</h3>
       <ul>
         {quoteTerms(model).map((term) => (

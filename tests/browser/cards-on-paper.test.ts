@@ -12,7 +12,7 @@ async function openCard(card: string, kit: string, more: Readonly<Record<string,
   const page = await pages.begin(`prepare/J02/cards/${card}`, (book) =>
     addFullJob(book, path.join(path.dirname(book), 'recent.json'), { kit, ...more }),
   );
-  await page.waitForSelector('.paper');
+  await page.waitForSelector('article');
   return page;
 }
 
@@ -33,7 +33,7 @@ describe('the handover card', () => {
 
   test('tells on it all that a keeper rings up about', async () => {
     const page = await openCard('handover', 'full');
-    const card = plain(await page.locator('.sheet-of-list').nth(6).innerText());
+    const card = plain(await page.locator('article > section').nth(6).innerText());
     const told = [
       'Temperature 18 °C to 27 °C',
       'Humidity about 90 %',

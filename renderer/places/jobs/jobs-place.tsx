@@ -16,8 +16,8 @@ import { OpenedJob } from '#renderer/kit/opened-job.tsx';
 import type { JobApi } from '#renderer/store/job-api.ts';
 import { NewJobDialog } from './new-job-dialog.tsx';
 import { jobName } from '#shared-calc/jobs/find-job.ts';
-import '#renderer/books/books.css';
 import css from './jobs.module.css';
+import { ScrollPage } from '#renderer/kit/scroll-page.tsx';
 
 type Order = 'state' | 'day';
 
@@ -48,13 +48,13 @@ function paperView(job: Job, context: BookContext, paper: 'needs' | 'pick-list')
       printAct(window),
     ],
     work: (
-      <div class="desk-of-paper" tabIndex={0} role="region" aria-label="Paper">
+      <ScrollPage look="paper" label="Paper">
         {paper === 'needs' ? (
           <JobNeedsPaper job={job} context={context} />
         ) : (
           <JobPickListPaper job={job} context={context} />
         )}
-      </div>
+      </ScrollPage>
     ),
   };
 }

@@ -12,6 +12,8 @@ import { writeNumber } from '#shared-calc/quantity/write-figure.ts';
 import type { HouseLesson, PlantLesson } from '#shared-calc/derive/house-lessons.ts';
 import type { JobApi } from '#renderer/store/job-api.ts';
 import css from './prepare.module.css';
+import { Muted } from '#renderer/kit/muted.tsx';
+import { Unseen } from '#renderer/kit/unseen.tsx';
 
 interface LessonsParts {
   readonly lessons: readonly HouseLesson[];
@@ -41,7 +43,7 @@ export function Lessons({ lessons, plants, api, context, recipe }: LessonsParts)
           cell: ({ label, measured }) => (
             <>
               {label}
-              {measured !== '' && <span class="aside"> {measured}</span>}
+              {measured !== '' && <Muted> {measured}</Muted>}
             </>
           ),
         },
@@ -50,7 +52,7 @@ export function Lessons({ lessons, plants, api, context, recipe }: LessonsParts)
         { head: 'House then', cell: ({ house, jobs }) => house ?? waiting(jobs) },
         { head: 'On the reference size', cell: ({ effect }) => effect },
         {
-          head: <span class="unseen">act</span>,
+          head: <Unseen>act</Unseen>,
           cell: ({ house, teach }) => house !== undefined && <Button onClick={teach}>Teach the house</Button>,
         },
       ]}

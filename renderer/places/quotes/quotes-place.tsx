@@ -30,8 +30,8 @@ import { optionsList, OptionsView } from './options-view.tsx';
 import { quoteSeals } from './quote-seals.ts';
 import { DraftPanel, IssuedPanel } from './quote-panels.tsx';
 import { TouchesView } from './touches-view.tsx';
-import '#renderer/books/books.css';
 import css from './quotes.module.css';
+import { ScrollPage } from '#renderer/kit/scroll-page.tsx';
 
 interface QuotesState {
   readonly api: JobApi;
@@ -101,7 +101,7 @@ const leaves = [
 
 function Leaves({ here }: { readonly here: string }) {
   return (
-    <div class="beside-paper">
+    <div class={css['tabs']}>
       <Tabs label="Quotes">
         {leaves.map(([id, title]) => (
           <a
@@ -121,9 +121,9 @@ function workOf(here: string, label: string, children: ComponentChildren, isPape
   return (
     <div class={css['quotesWork']}>
       <Leaves here={here} />
-      <div class={isPaper ? 'desk-of-paper' : 'place-page'} tabIndex={0} role="region" aria-label={label}>
+      <ScrollPage look={isPaper ? 'paper' : 'page'} class={isPaper ? undefined : css['tables']} label={label}>
         {children}
-      </div>
+      </ScrollPage>
     </div>
   );
 }

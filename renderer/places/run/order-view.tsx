@@ -7,6 +7,7 @@ import { printAct } from '#renderer/print/print-acts.ts';
 import { orderCsv } from '#shared-calc/papers/order-csv.ts';
 import type { SupplierOrder } from '#shared-calc/papers/supplier-orders.ts';
 import type { ShownRun } from './shown-run.ts';
+import { ScrollPage } from '#renderer/kit/scroll-page.tsx';
 
 /** A supplier's order as a paper. */
 export function orderView({ jobs, context }: ShownRun, order: SupplierOrder): PlaceView {
@@ -20,7 +21,7 @@ export function orderView({ jobs, context }: ShownRun, order: SupplierOrder): Pl
       printAct(window),
     ],
     work: (
-      <div class="desk-of-paper" tabIndex={0} role="region" aria-label="Paper">
+      <ScrollPage look="paper" label="Paper">
         <OrderPaper
           order={order}
           jobs={jobs.join(', ')}
@@ -28,7 +29,7 @@ export function orderView({ jobs, context }: ShownRun, order: SupplierOrder): Pl
           letterhead={letterheadOf(workshop)}
           display={display}
         />
-      </div>
+      </ScrollPage>
     ),
   };
 }
