@@ -7,6 +7,7 @@ import { Table } from '#renderer/kit/table.tsx';
 import { paperCoins } from '#shared-calc/papers/paper-words.ts';
 import { LAST_JOBS } from '#shared-calc/prepare/teach-house.ts';
 import { toBase, unitOf } from '#shared-calc/quantity/unit.ts';
+import { entryText } from '#shared-calc/recipe/typed-text.ts';
 import { writeNumber } from '#shared-calc/quantity/write-figure.ts';
 import type { HouseLesson, PlantLesson } from '#shared-calc/derive/house-lessons.ts';
 import type { JobApi } from '#renderer/store/job-api.ts';
@@ -82,8 +83,8 @@ function lineRow(
     label,
     measured: as === 'factor' ? `${writeNumber(median, 2, { decimalComma })} times what was planned` : '',
     jobs: jobs.length,
-    now: <code>{old}</code>,
-    house: proposed === undefined ? undefined : <code>{proposed}</code>,
+    now: <code>{entryText(old, context.display)}</code>,
+    house: proposed === undefined ? undefined : <code>{entryText(proposed, context.display)}</code>,
     effect: effectWords(lesson, context),
     teach: () => api.doAct('teachHouse', { recipe, line }),
   };
