@@ -35,10 +35,11 @@ export function PaintedTable({ table, label, isSummed }: TableParts) {
   );
 }
 
-function classOf({ groups, write, cautions }: PaperTable): string | undefined {
+function classOf({ groups, write, cautions, tick }: PaperTable): string | undefined {
   if (groups === 'beside') return css['pick'];
   if (cautions) return css['cautioned'];
-  return write && writeTable;
+  if (write) return writeTable;
+  return groups === undefined && !tick ? css['spaced'] : undefined;
 }
 
 function groupsOf(table: PaperTable, isSummed: boolean): readonly Group<Row>[] {
