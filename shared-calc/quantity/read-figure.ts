@@ -50,7 +50,7 @@ export function tidyText(text: string): string {
     .trim()
     .replaceAll(/[\u00a0\u2007\u2009\u202f]/g, ' ')
     .replaceAll('\u2019', "'")
-    .replaceAll(/\b(fl|dry|F) (oz|qt|deg)\b/g, '$1_$2')
+    .replaceAll(/(?<!\p{L})(fl oz|dry qt|F deg)\b/gu, (unit) => unit.replace(' ', '_'))
     .replaceAll('\u2212', '-')
     .replaceAll('\u00b2', '2')
     .replaceAll('\u00b3', '3')

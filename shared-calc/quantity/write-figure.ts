@@ -72,12 +72,12 @@ const SHOWN_WITHIN = 0.01;
 /** A figure that shows nothing within so many decimals more is binary noise around 0. */
 const MOST_MORE = 6;
 
-/** A figure's own decimals, and as many more as bring what is shown within 1 % of it. */
-export function closeDecimals(value: number, own: number): number {
+/** A figure's own decimals, and as many more as bring what is shown within 1 % of it, or within a share that is given. */
+export function closeDecimals(value: number, own: number, within = SHOWN_WITHIN): number {
   const size = Math.abs(value);
-  if (size * 10 ** own * SHOWN_WITHIN >= 0.5) return own;
+  if (size * 10 ** own * within >= 0.5) return own;
   for (let decimals = own; decimals <= own + MOST_MORE; decimals += 1) {
-    if (Math.abs(roundHalfAway(size, decimals) - size) <= SHOWN_WITHIN * size) return decimals;
+    if (Math.abs(roundHalfAway(size, decimals) - size) <= within * size) return decimals;
   }
   return own;
 }

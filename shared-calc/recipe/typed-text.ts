@@ -55,7 +55,7 @@ export function textInLabel(text: string, line: Line, display: Display): string 
     return `${likely} (${least} to ${most})`;
   }
   const figure = line.unit === 'choice' || line.unit === 'yes_no' ? undefined : readFigure(text, { unit: line.unit });
-  if (!figure?.ok) return text === '' ? 'no figure' : text;
+  if (!figure?.ok) return text === '' ? 'no figure' : entryText(text, display);
   const unit = shownUnitWords(line.unit, display);
   const words = boxFigure(figure.value, line.unit, display);
   return unit === '' ? words : `${words} ${unit}`;

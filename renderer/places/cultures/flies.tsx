@@ -5,6 +5,7 @@ import type { CultureState } from './culture-state.ts';
 import type { StandingTub } from '#shared-calc/prepare/tub-days.ts';
 import css from '#renderer/kit/part-page.module.css';
 import { said } from '#shared-calc/words/say-entry-fault.ts';
+import { MutedLine } from '#renderer/kit/muted.tsx';
 
 interface FliesParts {
   readonly state: CultureState;
@@ -31,7 +32,7 @@ export function Flies({ state, board, standing }: FliesParts) {
         Start {board.flyStarts} {board.flyStarts === 1 ? 'tub' : 'tubs'} a week; {board.flyTubs} on the shelf at once,{' '}
         {here} {here === 1 ? 'stands' : 'stand'}.
       </p>
-      <p class="aside">One tub in ten fails; none is spared.</p>
+      <MutedLine>One tub in ten fails; none is spared.</MutedLine>
     </section>
   );
 }

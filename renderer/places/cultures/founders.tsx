@@ -1,6 +1,7 @@
 import { bothSexesChance } from '#shared-calc/trade/cultures/both-sexes-chance.ts';
 import type { CultureBoard } from '#shared-calc/prepare/culture-board.ts';
 import { writeNumber } from '#shared-calc/quantity/write-figure.ts';
+import { MutedLine } from '#renderer/kit/muted.tsx';
 
 /** The animals a tub is started from; for two sexes, the chance that both are among them. */
 export function Founders({
@@ -25,10 +26,10 @@ export function Founders({
           : `${write(kind.founders)} split off a standing tub. `}
         {sexes}
       </p>
-      <p class="aside">
+      <MutedLine>
         First harvest after {kind.firstHarvestDays} days, then every {kind.harvestEveryDays}; a harvest gives{' '}
         {write(kind.yield)}. Keep it at {kind.lowestC} to {kind.highestC}&nbsp;°C. {kind.note.replaceAll('degC', '°C')}
-      </p>
+      </MutedLine>
     </section>
   );
 }

@@ -12,6 +12,7 @@ import type { CultureKind, Job } from '#shared-calc/records/records.ts';
 import type { StandingTub } from '#shared-calc/prepare/tub-days.ts';
 import css from './cultures.module.css';
 import { said } from '#shared-calc/words/say-entry-fault.ts';
+import { Muted } from '#renderer/kit/muted.tsx';
 
 interface TubsParts {
   readonly standing: readonly StandingTub[];
@@ -56,7 +57,7 @@ function TubRow({ standing, api, context, jobs }: RowParts) {
   return (
     <li>
       <h3>
-        {tub.id} <span class="aside">{stateWords(is, { readyOn, nextOn })}</span>
+        {tub.id} <Muted>{stateWords(is, { readyOn, nextOn })}</Muted>
       </h3>
       <Fields>
         <SettledField label="Started on" text={tub.startedOn} settle={redate} />

@@ -8,7 +8,6 @@ import { FunctionLeaf } from './function-leaf.tsx';
 import { findFunction, functionGroups } from './function-words.ts';
 import { exampleTexts } from './try-function.ts';
 import { TryBox } from './try-box.tsx';
-import '#renderer/books/books.css';
 import css from './function-book.module.css';
 
 /** Every trade function: its purpose, its arguments, its source, and a form to try it. */
@@ -61,7 +60,7 @@ function Contents({ here }: { readonly here: TradeFunction }) {
             {functions.map(({ name, title: words, inRules }) => (
               <li key={name}>
                 <a
-                  class={inRules ? undefined : 'in-words'}
+                  class={inRules ? undefined : css['inWords']}
                   href={writeRoute('function-book', name)}
                   aria-current={name === here.name ? 'page' : undefined}
                 >

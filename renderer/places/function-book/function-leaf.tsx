@@ -28,7 +28,7 @@ export function FunctionLeaf({ entry, context, tryExample }: LeafParts) {
       <header>
         <h2>{entry.title}</h2>
         <p class={css['written']}>
-          <span class="r-fn">{entry.name}</span>
+          <span class={css['name']}>{entry.name}</span>
           {entry.inRules && shownRule(`(${entry.args.map(({ name }) => name).join(', ')})`, context)}{' '}
           <span class={css['gives']}>{givesWords(entry.gives)}</span>
         </p>

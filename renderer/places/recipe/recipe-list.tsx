@@ -14,6 +14,7 @@ import type { RuleHelp } from '#renderer/writing/rule-help.ts';
 import { houseTextOf } from '#shared-calc/recipe/range-text.ts';
 import { entryText } from '#shared-calc/recipe/typed-text.ts';
 import css from './recipe-place.module.css';
+import { Button } from '#renderer/kit/button.tsx';
 
 /** The line whose rule is being edited. */
 export interface Editing {
@@ -75,7 +76,7 @@ function RuleCell({ face, store, editing }: RowParts) {
   useKeepFocus(cell, isWriting, () => focusLine(name));
   const Rule = isWriting ? Writing : RuleOf;
   return (
-    <div ref={cell} data-line={name}>
+    <div ref={cell} data-line={name} class={isWriting ? css['writing'] : lookOf(face.line)}>
       <Rule face={face} store={store} editing={editing} />
     </div>
   );
@@ -86,9 +87,8 @@ function RuleOf({ face: { line, label }, store, editing }: RowParts) {
   const first = store.lines.value[0]?.name;
   const text = entryText(houseTextOf(line), store.faces.value.display);
   return (
-    <button
-      type="button"
-      class={line.role === 'given' ? `${css['ruleOf']} well` : css['ruleOf']}
+    <Button
+      look="bare"
       tabIndex={(store.chosen.value ?? first) === line.name ? 0 : -1}
       aria-label={`${label}: ${text === '' ? whenEmpty(line.role) : text}`}
       onClick={() => (store.chosen.value = line.name)}
@@ -96,8 +96,12 @@ function RuleOf({ face: { line, label }, store, editing }: RowParts) {
       onDblClick={() => open(line, editing)}
     >
       <code>{text === '' ? whenEmpty(line.role) : text}</code>
-    </button>
+    </Button>
   );
+}
+
+function lookOf({ role }: Line): string | undefined {
+  return role === 'given' ? `${css['ruleOf']} ${css['given']}` : css['ruleOf'];
 }
 
 function whenEmpty(role: Line['role']): string {

@@ -32,6 +32,8 @@ describe('readFigure', () => {
     ['15 psi', 'kPa', 103.421359398],
     ['9 F deg', 'K', 5],
     ['16 fl oz', 'qt', 0.5],
+    ['9F deg', 'K', 5],
+    ['2 dry qt', 'dry_qt', 2],
     ["1'250 mm", 'mm', 1250],
     ['1e300 ft3', 'ft3', 1e300],
   ])('%s in a %s box is %s', (text, unit, figure) => {

@@ -3,6 +3,7 @@ import { readRule } from '#shared-calc/rule/read-rule.ts';
 import { separated } from '#shared-calc/rule/separated.ts';
 import { twoFigures } from '#shared-calc/rule/two-figures.ts';
 import { sayRuleFault } from '#shared-calc/words/say-rule-fault.ts';
+import { figureRule, seeded } from './random-rules.ts';
 
 describe('twoFigures', () => {
   test.each([
@@ -39,8 +40,11 @@ describe('separated', () => {
     expect(separated(rule)).toBe(shown);
   });
 
-  test('what is shown is the same rule', () => {
+  test('a rule with ; is the rule with commas, and is shown as itself', () => {
     const parts = (text: string) => JSON.stringify(readRule(text)).replaceAll(/"(?:from|to)":\d+/g, '');
-    expect(parts(separated('max(1,2, round_to(3 mm,1 mm))'))).toBe(parts('max(1,2, round_to(3 mm,1 mm))'));
+    const random = seeded(41_203);
+    const rules = Array.from({ length: 500 }, () => figureRule(random, 4));
+    expect(rules.filter((rule) => parts(separated(rule)) !== parts(rule))).toEqual([]);
+    expect(rules.map(separated).filter((rule) => separated(rule) !== rule || twoFigures(rule))).toEqual([]);
   });
 });
