@@ -120,6 +120,7 @@ describe('removeLine', () => {
     const now = { ...withWritten(written), line: new Map([...records.line, [said.id, said]]) };
     expect(against(act, input, now)).toEqual([
       'room for water: its rule reads it',
+      'mass, drain blocked: its rule reads it',
       'public site: its sentence names it',
       'capping depth in J01: its rule reads it',
       'drain gap: the program reads it for that',

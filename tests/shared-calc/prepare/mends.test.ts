@@ -59,9 +59,9 @@ describe('checkSheet', () => {
   });
 
   test('26.75 C on a hot day is amber: 0.25 below the ceiling', () => {
-    const sheet = sheetOf('T07', measured);
-    expect([row(sheet, 'cool_enough').state, row(sheet, 'cool_with_room').state]).toEqual(['holds', 'fails']);
-    const margin = row(sheet, 'cool_enough').margin;
+    const amber = sheetOf('T07', measured);
+    expect([row(amber, 'cool_enough').state, row(amber, 'cool_with_room').state]).toEqual(['holds', 'fails']);
+    const margin = row(amber, 'cool_enough').margin;
     expect([margin?.has.toFixed(2), margin?.against, margin?.spare.toFixed(2), margin?.stepUnit]).toEqual([
       '26.75',
       27,
