@@ -30,15 +30,24 @@ export function rangesOf(column: ProbedColumn): ColumnRanges {
   for (const { name, values } of probes) {
     for (const [line, value] of values) {
       const likely = column.before(line);
-      if (!likely.known) continue;
-      if (likely.value === true && !(value.known && value.value === true)) addTo(badIn, line, name);
-      if (typeof likely.value !== 'number') continue;
-      const range = ranges.get(line) ?? { from: likely.value, to: likely.value, fromBy: null, toBy: null };
-      ranges.set(line, range === 'not known' ? range : widened(range, name, value));
+      if (isFigure(likely)) ranges.set(line, widened(ranges.get(line) ?? rangeAt(likely.value), name, value));
+      else if (isYes(likely) && !isYes(value)) addTo(badIn, line, name);
     }
   }
   for (const [line, range] of ranges) if (range !== 'not known' && range.from === range.to) ranges.delete(line);
   return { probes, ranges, badIn };
+}
+
+function isFigure(value: BoxValue): value is { readonly known: true; readonly value: number } {
+  return value.known && typeof value.value === 'number';
+}
+
+function isYes(value: BoxValue): boolean {
+  return value.known && value.value === true;
+}
+
+function rangeAt(value: number): BoxRange {
+  return { from: value, to: value, fromBy: null, toBy: null };
 }
 
 function addTo(lists: Map<string, string[]>, key: string, each: string): void {
@@ -47,8 +56,8 @@ function addTo(lists: Map<string, string[]>, key: string, each: string): void {
   lists.set(key, list);
 }
 
-function widened(range: BoxRange, probe: string, value: BoxValue): BoxRange | 'not known' {
-  if (!value.known || typeof value.value !== 'number') return 'not known';
+function widened(range: BoxRange | 'not known', probe: string, value: BoxValue): BoxRange | 'not known' {
+  if (range === 'not known' || !isFigure(value)) return 'not known';
   if (value.value < range.from) return { ...range, from: value.value, fromBy: probe };
   return value.value > range.to ? { ...range, to: value.value, toBy: probe } : range;
 }
