@@ -34,8 +34,12 @@ export function rangesOf(column: ProbedColumn): ColumnRanges {
       else if (isYes(likely) && !isYes(value)) addTo(badIn, line, name);
     }
   }
-  for (const [line, range] of ranges) if (range !== 'not known' && range.from === range.to) ranges.delete(line);
-  return { probes, ranges, badIn };
+  return { probes, ranges: new Map([...ranges].filter(([, range]) => isWide(range))), badIn };
+}
+
+/** A line that no guess moves has no range. */
+function isWide(range: BoxRange | 'not known'): boolean {
+  return range === 'not known' || range.from < range.to;
 }
 
 function isFigure(value: BoxValue): value is { readonly known: true; readonly value: number } {
