@@ -11,7 +11,6 @@ export const workedAir: Migration = {
   version: 6,
   name: 'air, water and weight worked',
   up: (db, tell) => {
-    db.exec('ALTER TABLE line ADD COLUMN "source" TEXT');
     const recipes = z.array(z.string()).parse(db.prepare('SELECT "id" FROM recipe ORDER BY "id"').pluck().all());
     for (const recipe of recipes) {
       const before = linesOf(db, recipe);
