@@ -10,7 +10,7 @@ import type { Job } from '#shared-calc/records/records.ts';
 import { boardByDay, boardByState } from '#shared-calc/derive/job-board.ts';
 import { Board } from './board.tsx';
 import { JobCard } from './job-card.tsx';
-import { JobNeedsPaper, JobPickListPaper } from './job-papers.tsx';
+import { JobPaper } from './job-papers.tsx';
 import { needsListAct, pickListAct } from './job-lists.ts';
 import { OpenedJob } from '#renderer/kit/opened-job.tsx';
 import type { JobApi } from '#renderer/store/job-api.ts';
@@ -49,11 +49,7 @@ function paperView(job: Job, context: BookContext, paper: 'needs' | 'pick-list')
     ],
     work: (
       <ScrollPage look="paper" label="Paper">
-        {paper === 'needs' ? (
-          <JobNeedsPaper job={job} context={context} />
-        ) : (
-          <JobPickListPaper job={job} context={context} />
-        )}
+        <JobPaper job={job} context={context} kind={paper === 'needs' ? 'needs' : 'pick'} />
       </ScrollPage>
     ),
   };

@@ -2,7 +2,8 @@ import { downloadCsv } from '#renderer/files/download-csv.ts';
 import type { PlaceView } from '#renderer/frame/page-view.ts';
 import { writeRoute } from '#renderer/frame/place-route.ts';
 import { letterheadOf } from '#shared-calc/papers/letterhead-of.ts';
-import { OrderPaper } from '#renderer/print/order-paper.tsx';
+import { PaintedPaper } from '#renderer/print/painted-paper.tsx';
+import { orderDocument } from '#shared-calc/papers/run-paper.ts';
 import { printAct } from '#renderer/print/print-acts.ts';
 import { orderCsv } from '#shared-calc/papers/order-csv.ts';
 import type { SupplierOrder } from '#shared-calc/papers/supplier-orders.ts';
@@ -22,12 +23,9 @@ export function orderView({ jobs, context }: ShownRun, order: SupplierOrder): Pl
     ],
     work: (
       <ScrollPage look="paper" label="Paper">
-        <OrderPaper
-          order={order}
-          jobs={jobs.join(', ')}
-          on={today}
+        <PaintedPaper
+          document={orderDocument(order, { on: today, jobs: jobs.join(', '), display })}
           letterhead={letterheadOf(workshop)}
-          display={display}
         />
       </ScrollPage>
     ),
