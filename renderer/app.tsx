@@ -19,7 +19,7 @@ export function pageOf(store: PageStore): PageView {
   store.book.onAsk((ask) => {
     if (ask.is === 'go') location.hash = writeRoute(ask.place);
     else if (ask.act === 'next flag') nextFlag(false);
-    else if (ask.act === 'find') document.querySelector<HTMLInputElement>('.find input')?.focus();
+    else if (ask.act === 'find') document.querySelector<HTMLInputElement>('#work > header input')?.focus();
     else store.book[ask.act]();
   });
   return {

@@ -1,8 +1,6 @@
 import { render } from 'preact';
 import './look/tokens.css';
-import './look/parts.css';
-import './look/bench.css';
-import './look/print.css';
+import './look/reset.css';
 import { followRoute } from './frame/follow-route.ts';
 import { Page } from './frame/page.tsx';
 import type { PageView } from './frame/page-view.ts';

@@ -6,7 +6,7 @@ import type { Short } from '#shared-calc/acts/build-job.ts';
 import { latestQuote } from '#shared-calc/jobs/issue-quote.ts';
 import { isBackward } from '#shared-calc/jobs/move-job.ts';
 import { readQuoteBody } from '#shared-calc/jobs/quote-body.ts';
-import { writeNumber } from '#shared-calc/quantity/write-figure.ts';
+import { closeDecimals, writeNumber } from '#shared-calc/quantity/write-figure.ts';
 import { jobStates } from '#shared-calc/fields/job.ts';
 import type { Records } from '#shared-calc/records/records.ts';
 import { workshopOf } from '#shared-calc/records/workshop-of.ts';
@@ -54,7 +54,7 @@ function sayShort(short: readonly Short[], records: Records): readonly string[] 
       label: records.tank.get(material)?.label,
       unit: 'each',
     };
-    return `${writeNumber(amount, unit === 'each' ? 0 : 2)} ${unit} of ${label ?? material}`;
+    return `${writeNumber(amount, unit === 'each' ? 0 : closeDecimals(amount, 2))} ${unit} of ${label ?? material}`;
   });
   return [`The Store had less than the build took, by ${goods.join('; ')}.`];
 }

@@ -1,9 +1,11 @@
 import type { ColDef, IHeaderComp, IHeaderParams } from 'ag-grid-community';
 import type { GridRow } from '#renderer/grid/grid-model.ts';
 import type { GridLayout } from '#renderer/grid/grid-table.ts';
-import { rowHeight, rowLooks } from './bench-model.ts';
+import { rowHeight } from './bench-model.ts';
 import { type HeadState, HeadCard, RecipeCard } from './head-card.tsx';
 import { h, render } from 'preact';
+import css from './bench.module.css';
+import cardLook from './head-card.module.css';
 
 /** The column of names, and one column a size, as wide as the room allows, each under its card. */
 export function benchLayout(state: HeadState): GridLayout {
@@ -12,13 +14,19 @@ export function benchLayout(state: HeadState): GridLayout {
     column: (index, key) => ({
       ...(index === 0 ? { width: metrics().names, pinned: 'left' } : { width: metrics().strip }),
       ...headOf(state, index === 0 ? undefined : key),
-      cellClass: index === 0 ? 'named' : 'box',
+      cellClass: (index === 0 ? css['named'] : css['box']) ?? '',
     }),
     headHeight: () => metrics().head + metrics().plank,
     rowHeight: (row) => rowHeight(row, metrics()),
     isNarrow: () => metrics().narrow,
     headFocus: true,
-    looks: rowLooks,
+    looks: {
+      'section-head': css['sectionHead'],
+      open: css['open'],
+      sum: css['sum'],
+      hours: css['hours'],
+      price: css['price'],
+    },
   };
 }
 
@@ -34,8 +42,8 @@ function headOf(state: HeadState, strip: string | undefined): ColDef<GridRow> {
 function belongsToCard(event: KeyboardEvent): boolean {
   if (!(event.target instanceof Element)) return false;
   return (
-    event.target.closest('.card') !== null ||
-    (event.key === 'Tab' && !event.shiftKey && event.target.querySelector('.card') !== null)
+    event.target.closest('[data-card]') !== null ||
+    (event.key === 'Tab' && !event.shiftKey && event.target.querySelector('[data-card]') !== null)
   );
 }
 
@@ -50,7 +58,7 @@ class HeadCell implements IHeaderComp {
   private readonly root = document.createElement('div');
 
   init({ state, strip }: HeadParams): void {
-    this.root.className = strip === undefined ? 'head names' : 'head';
+    this.root.className = `${cardLook['head']} ${strip === undefined ? cardLook['names'] : ''}`;
     render(strip === undefined ? h(RecipeCard, { state }) : h(HeadCard, { state, column: strip }), this.root);
   }
 

@@ -71,9 +71,7 @@ function stopsOf(view: BenchView): readonly number[] {
   return view.foot.length > 0 ? [...heads, view.rows.length] : heads;
 }
 
-/** All classes a row can have. */
-export const rowLooks = ['section-head', 'open', 'sum', 'hours', 'price', 'flags'] as const;
-type RowLook = (typeof rowLooks)[number];
+type RowLook = 'section-head' | 'open' | 'sum' | 'hours' | 'price' | 'flags';
 
 const footLooks: Readonly<Record<string, readonly RowLook[]>> = {
   hours: ['sum', 'hours'],

@@ -9,6 +9,8 @@ import type { BenchActs } from './bench-acts.ts';
 import { benchController, type BenchController } from './bench-controller.ts';
 import type { BenchMetrics } from './bench-metrics.ts';
 import type { BenchView } from './view-model.ts';
+import gridLook from '#renderer/grid/grid.module.css';
+import css from './bench.module.css';
 
 interface BenchParts {
   readonly view: ReadonlySignal<BenchView>;
@@ -42,9 +44,12 @@ export function BenchStrips({ view, acts, grid }: BenchParts) {
   const now = metrics.value;
   const sizes = useComputed(() => view.value.columns.length).value;
   return (
-    <div class={now?.narrow ? 'strips narrow' : 'strips'} style={now && { '--plank-height': `${now.plank}px` }}>
-      <div ref={host} class="strips-grid" />
-      {now && <div class="plank" aria-hidden="true" style={{ top: `${now.head}px` }} />}
+    <div
+      class={now?.narrow ? `${css['strips']} ${css['narrow']}` : css['strips']}
+      style={now && { '--plank-height': `${now.plank}px` }}
+    >
+      <div ref={host} class={`${gridLook['grid']} ${css['grid']}`} />
+      {now && <div class={css['plank']} aria-hidden="true" style={{ top: `${now.head}px` }} />}
       {now?.spare && <SpareTank metrics={now} sizes={sizes} takeSize={acts.takeSize} />}
       {sizes === 0 && <NoSize takeSize={acts.takeSize} />}
     </div>
@@ -67,15 +72,15 @@ function SpareTank({ metrics: { names, strip, head, scale }, sizes, takeSize }: 
   const width = 445 * scale;
   const height = 600 * scale;
   return (
-    <div class="spare" style={{ left: `${left}px`, width: `${strip}px`, height: `${head}px` }}>
-      <p class="name">
+    <div class={css['spare']} style={{ left: `${left}px`, width: `${strip}px`, height: `${head}px` }}>
+      <p>
         <Button look="plain" onClick={takeSize}>
           Take a size
         </Button>{' '}
         from the tank book
       </p>
       <svg width={width + 2} height={height + 1} aria-hidden="true" focusable="false">
-        <path class="outline" d={`M1 1V${height}H${width}V1`} />
+        <path d={`M1 1V${height}H${width}V1`} />
       </svg>
     </div>
   );
@@ -83,7 +88,7 @@ function SpareTank({ metrics: { names, strip, head, scale }, sizes, takeSize }: 
 
 function NoSize({ takeSize }: { readonly takeSize: () => void }) {
   return (
-    <p class="no-size">
+    <p class={css['noSize']}>
       <Sign name="advice" /> No size stands here yet. <Button onClick={takeSize}>Take a size</Button>
     </p>
   );

@@ -8,6 +8,7 @@ import type { BenchActs } from './bench-acts.ts';
 import type { BenchMetrics } from './bench-metrics.ts';
 import { SizeName } from './size-name.tsx';
 import type { BenchView, HeadView } from './view-model.ts';
+import css from './head-card.module.css';
 
 /** The state behind the cards over the strips and over the names. */
 export interface HeadState {
@@ -30,10 +31,10 @@ export function HeadCard({ state, column }: { readonly state: HeadState; readonl
   const head = shown.value;
   if (!head) return null;
   return (
-    <div class={at.value ? 'card at' : 'card'}>
-      <div class="name">
+    <div class={at.value ? `${css['card']} ${css['at']}` : css['card']} data-card>
+      <div class={css['name']}>
         <b title={head.label}>{head.label}</b>
-        <span class="size" title={head.size}>
+        <span class={css['size']} title={head.size}>
           {head.label.length > 3 ? sizeInShort(head.size) : head.size}
         </span>
       </div>
@@ -55,8 +56,8 @@ function sameHead(a: HeadView | undefined, b: HeadView | undefined): boolean {
 
 function Picks({ head, acts }: { readonly head: HeadView; readonly acts: BenchActs }) {
   return (
-    <div class="pick">
-      <span class="well small kit">
+    <div class={css['picks']}>
+      <span class={`${css['well']} ${css['kit']}`}>
         <select
           aria-label={`Kit level of ${head.label}`}
           value={head.kit}
@@ -69,9 +70,9 @@ function Picks({ head, acts }: { readonly head: HeadView; readonly acts: BenchAc
             </option>
           ))}
         </select>
-        <Sign name="fold" look="chevron" />
+        <Sign name="fold" />
       </span>
-      <div class="count-row">
+      <div class={css['countRow']}>
         {!head.issued && <SizeActs head={head} acts={acts} />}
         <CountField head={head} acts={acts} />
       </div>
@@ -81,7 +82,7 @@ function Picks({ head, acts }: { readonly head: HeadView; readonly acts: BenchAc
 
 function CountField({ head, acts }: { readonly head: HeadView; readonly acts: BenchActs }) {
   return (
-    <label class="well small count">
+    <label class={`${css['well']} ${css['count']}`}>
       <span aria-hidden="true">{'×\u00a0'}</span>
       <input
         type="text"
@@ -127,12 +128,12 @@ export function RecipeCard({ state }: { readonly state: HeadState }) {
   const { recipe } = state.heads.value;
   const { scale } = state.metrics.value;
   return (
-    <div class="recipe">
+    <div class={css['recipe']}>
       <p>
         House recipe <b>{recipe.title}</b> {recipe.aside}
       </p>
       <p>
-        <span class="scale" aria-hidden="true" style={{ width: `${500 * scale}px` }} />
+        <span class={css['scale']} aria-hidden="true" style={{ width: `${500 * scale}px` }} />
         500 mm, side on, front at left
       </p>
     </div>

@@ -1,16 +1,16 @@
 import flagLook from '#renderer/kit/flag.module.css';
-import { makeElement, makeSign } from '#renderer/grid/make-element.ts';
+import { makeElement, makeFigure, makeSaid, makeSign } from '#renderer/grid/make-element.ts';
 import type { BoxView, FlagView, FootBox } from './view-model.ts';
-import type { SignName } from '#renderer/frame/sign.tsx';
+import css from './bench.module.css';
 
 /** The content of a cell in the grid: words at the left, figure at the right. */
 export function paintBox(box: BoxView): HTMLElement {
-  const root = makeElement('span', box.form);
-  if (box.look === 'headline') root.classList.add('headline');
+  const root = makeForm(box.form);
+  if (box.look === 'headline') root.classList.add(css['headline'] ?? '');
   else if (box.look !== 'plain') root.dataset['state'] = box.look;
   if (box.source !== 'house') root.dataset['source'] = box.source;
   if (box.closed) root.dataset['closed'] = '';
-  if (box.said !== '' || box.sign) root.append(saidPart(box.said, box.sign));
+  if (box.said !== '' || box.sign) root.append(makeSaid(...(box.sign ? [makeSign(box.sign)] : []), box.said));
   if (box.figure !== '') root.append(figurePart(box.figure));
   return root;
 }
@@ -18,14 +18,13 @@ export function paintBox(box: BoxView): HTMLElement {
 /** One figure of the foot with its flags, or all flags of a size. */
 export function paintFootBox(box: FootBox): HTMLElement {
   if (box.figure === '') {
-    const list = makeElement('span', 'flaglist');
+    const list = makeForm('flags');
     list.append(...box.flags.map(flagPart));
     return list;
   }
-  const root = makeElement('span', 'flat');
-  const said = makeElement('span', 'said');
-  said.append(...box.flags.map(flagPart));
-  root.append(...(box.flags.length > 0 ? [said] : []), figurePart(box.figure));
+  const root = makeForm('flat');
+  if (box.flags.length > 0) root.append(makeSaid(...box.flags.map(flagPart)));
+  root.append(figurePart(box.figure));
   return root;
 }
 
@@ -54,13 +53,13 @@ export function sameFootFrame(a: FootBox, b: FootBox): boolean {
 /** A figure up to this length always has room, characters; a longer one gives way to the words next to it. */
 const shortFigure = 10;
 
-function figureKind(figure: string): '' | 'fig' | 'fig long' {
-  if (figure === '') return '';
-  return figure.length > shortFigure ? 'fig long' : 'fig';
+function figureKind(figure: string): 'none' | 'short' | 'long' {
+  if (figure === '') return 'none';
+  return figure.length > shortFigure ? 'long' : 'short';
 }
 
 function figurePart(figure: string): HTMLElement {
-  return makeElement('span', figureKind(figure), figure);
+  return makeFigure(figure, figureKind(figure) === 'short' ? css['short'] : undefined);
 }
 
 function flagWords(box: FootBox): string {
@@ -68,15 +67,14 @@ function flagWords(box: FootBox): string {
 }
 
 function flagPart({ look, sign, says }: FlagView): HTMLElement {
-  const flag = makeElement('span', flagLook['flag'] ?? '');
+  const flag = makeElement('span', flagLook['flag']);
   flag.dataset['state'] = look;
   flag.append(makeSign(sign), says);
   return flag;
 }
 
-function saidPart(words: string, sign: SignName | undefined): HTMLElement {
-  const said = makeElement('span', 'said');
-  if (sign) said.append(makeSign(sign));
-  said.append(words);
-  return said;
+function makeForm(form: 'well' | 'flat' | 'flags'): HTMLElement {
+  const root = makeElement('span', css[form]);
+  root.dataset['form'] = form;
+  return root;
 }

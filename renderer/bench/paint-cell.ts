@@ -1,5 +1,5 @@
 import type { CellPaint } from '#renderer/grid/live-cells.ts';
-import { makeElement, spokenAs } from '#renderer/grid/make-element.ts';
+import { makeSpoken, spokenAs } from '#renderer/grid/make-element.ts';
 import type { BenchActs } from './bench-acts.ts';
 import { paintBox, paintFootBox, sameBox, sameFootBox, sameFootFrame, sameFrame } from './paint-box.ts';
 import { paintName, sameName } from './paint-name.ts';
@@ -38,6 +38,6 @@ function insideOf(shown: Shown, acts: Pick<BenchActs, 'fold' | 'showAll'>): HTML
     case 'foot':
       return spokenAs(paintFootBox(shown.box), shown.box.spoken);
     case 'box':
-      return shown.box ? spokenAs(paintBox(shown.box), shown.box.spoken) : makeElement('span', 'unseen', 'empty');
+      return shown.box ? spokenAs(paintBox(shown.box), shown.box.spoken) : makeSpoken('empty');
   }
 }

@@ -2,6 +2,7 @@ import { Button } from '#renderer/kit/button.tsx';
 import { closeMenu } from '#renderer/kit/menu.tsx';
 import type { BenchActs } from './bench-acts.ts';
 import type { HeadView } from './view-model.ts';
+import css from './head-card.module.css';
 
 interface SizeNameParts {
   readonly head: HeadView;
@@ -12,12 +13,12 @@ interface SizeNameParts {
 export function SizeName({ head, acts }: SizeNameParts) {
   const own = head.label === head.key ? '' : head.label;
   return (
-    <form class="size-name" onSubmit={(event) => settle(event, head, acts)}>
+    <form class={css['sizeName']} onSubmit={(event) => settle(event, head, acts)}>
       <label>
         Called{' '}
         <input
           key={own}
-          class="well small"
+          class={css['well']}
           type="text"
           name="called"
           defaultValue={own}

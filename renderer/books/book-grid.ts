@@ -5,6 +5,7 @@ import { bookGridActs, type BookGridActs } from './book-grid-acts.ts';
 import type { BookModel } from './book-model.ts';
 import type { BookRow } from './book-table.ts';
 import { fieldPaint, type PaintedField } from './paint-field.ts';
+import css from './book.module.css';
 
 export interface BookGrid<Row extends BookRow> {
   readonly show: (model: BookModel<Row>) => void;
@@ -69,10 +70,10 @@ function bookLayout<Row extends BookRow>(model: () => BookModel<Row>): GridLayou
     column: (index, key) => {
       const { look, width = 0 } = model().columnOf(key) ?? {};
       return {
-        ...(look && { headerClass: look }),
+        ...(look === 'figure' && { headerClass: css['figureHead'] ?? '' }),
         width: Math.round(width * remNow()),
         ...(index === 0 && { pinned: isNarrow() ? null : 'left' }),
-        cellClass: index === 0 ? 'row-name' : 'box',
+        cellClass: (index === 0 ? css['name'] : css['box']) ?? '',
         wrapHeaderText: true,
       };
     },
@@ -80,7 +81,7 @@ function bookLayout<Row extends BookRow>(model: () => BookModel<Row>): GridLayou
     rowHeight: () => Math.round(ROW * remNow()),
     isNarrow,
     headFocus: false,
-    looks: [],
+    looks: {},
   };
 }
 

@@ -13,7 +13,10 @@ import type { BookGridActs } from './book-grid-acts.ts';
 import { bookModel } from './book-model.ts';
 import type { BookRow, BookTable } from './book-table.ts';
 import { sayRefused, writeBoxes } from './write-boxes.ts';
-import './books.css';
+import { MutedLine } from '#renderer/kit/muted.tsx';
+import { SidePanel } from '#renderer/kit/side-panel.tsx';
+import gridLook from '#renderer/grid/grid.module.css';
+import css from './book.module.css';
 
 export interface BookPlaceParts<Row extends BookRow> {
   readonly api: BookApi;
@@ -47,11 +50,11 @@ export function bookPlace<Row extends BookRow>(parts: BookPlaceParts<Row>): (rou
         ...placeActs({ table, acts, some: row !== undefined, copy: () => copyRow(parts, grid, row) }),
       ],
       work: (
-        <div class="book-work">
+        <div class={css['work']}>
           {parts.above?.()}
           <BookSheetView parts={parts} acts={acts} grid={grid} start={rest.at(-1)} />
           {rows.length === 0 && (
-            <div class="no-rows">
+            <div class={css['noRows']}>
               <EmptyNote>{whenEmpty}</EmptyNote>
             </div>
           )}
@@ -187,13 +190,13 @@ function BookSheetView<Row extends BookRow>({ parts: { api, table }, acts, grid,
       made.destroy();
     };
   }, []);
-  return <div ref={host} class="book-grid" />;
+  return <div ref={host} class={`${gridLook['grid']} ${css['grid']}`} />;
 }
 
 function RecordPanel({ one, children }: { readonly one: string; readonly children: ComponentChildren }) {
   return (
-    <aside class="side-panel record" aria-label={`About the chosen ${one}`} id="side-panel" tabIndex={-1}>
-      {children ?? <p class="aside">Choose a {one} to see more of it.</p>}
-    </aside>
+    <SidePanel label={`About the chosen ${one}`}>
+      {children ?? <MutedLine>Choose a {one} to see more of it.</MutedLine>}
+    </SidePanel>
   );
 }

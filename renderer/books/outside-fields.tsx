@@ -6,6 +6,8 @@ import type { Display } from '#shared-calc/quantity/shown-unit.ts';
 import type { Tank } from '#shared-calc/records/records.ts';
 import type { Result } from '#shared-calc/result.ts';
 import { outsideFaults, outsideFields, type InsideSizes, type OutsideTexts } from './outside-size.ts';
+import { PutIn } from '#renderer/kit/put-in.tsx';
+import css from './outside-fields.module.css';
 
 interface FieldsParts {
   readonly shape: Tank['shape'];
@@ -38,17 +40,17 @@ export function OutsideFields({ shape, texts, write, display }: FieldsParts) {
 /** The inside size after panes, seams and frame, with its working, or why there is none. */
 export function InsideWorked({ inside }: { readonly inside: Result<InsideSizes, string> | undefined }) {
   return (
-    <div class="in-words" aria-live="polite">
+    <div class={css['inside']} aria-live="polite">
       {inside?.ok === true &&
         inside.value.measures.map(({ key, working, warning }) => (
-          <p key={key} class="put-in">
+          <PutIn key={key}>
             {working}
             {warning !== undefined && (
               <Flag state="watch" sign="watch">
                 {warning}
               </Flag>
             )}
-          </p>
+          </PutIn>
         ))}
       {inside?.ok === false && <Fault>{inside.fault}</Fault>}
     </div>

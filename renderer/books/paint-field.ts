@@ -1,6 +1,7 @@
 import type { CellPaint } from '#renderer/grid/live-cells.ts';
-import { makeElement, makeSign, spokenAs } from '#renderer/grid/make-element.ts';
+import { makeElement, makeFigure, makeSaid, makeSign, spokenAs } from '#renderer/grid/make-element.ts';
 import type { BookColumn, BookFlag, BookRow, Box } from './book-table.ts';
+import css from './book.module.css';
 
 /** The display text of a field, and its text for screen readers. */
 export interface PaintedField {
@@ -33,15 +34,13 @@ export const fieldPaint: CellPaint<PaintedField> = {
 };
 
 function paintField({ figure, look, closed, flag, spoken }: PaintedField): HTMLElement {
-  const painted = makeElement('span', closed ? 'field closed' : 'field');
+  const painted = makeElement('span', css['field']);
   painted.dataset['look'] = look;
+  painted.toggleAttribute('data-closed', closed);
   if (flag) {
-    const said = makeElement('span', 'said');
-    said.dataset['state'] = flag.look;
-    said.append(makeSign(flag.sign), flag.says);
-    painted.append(said);
     painted.dataset['state'] = flag.look;
+    painted.append(makeSaid(makeSign(flag.sign), flag.says));
   }
-  painted.append(makeElement('span', 'fig', figure));
+  painted.append(makeFigure(figure));
   return spokenAs(painted, spoken);
 }

@@ -11,6 +11,9 @@ import { TextField, Fields } from '#renderer/kit/field.tsx';
 import { showCoins } from '#shared-calc/quantity/coins-text.ts';
 import { isOldPrice, priceOn, pricesOf } from '#shared-calc/buy/pack-prices.ts';
 import { said } from '#shared-calc/words/say-entry-fault.ts';
+import { Muted } from '#renderer/kit/muted.tsx';
+import { Unseen } from '#renderer/kit/unseen.tsx';
+import css from './price-list.module.css';
 
 interface PriceListParts {
   readonly pack: Pack;
@@ -48,7 +51,7 @@ export function PriceList({ pack, of, context, api }: PriceListParts) {
               cell: ({ priceCoins }) => showCoins(priceCoins, context.workshop),
             },
             {
-              head: <span class="unseen">what may be done</span>,
+              head: <Unseen>what may be done</Unseen>,
               figure: true,
               cell: (price) => (
                 <Button
@@ -75,9 +78,9 @@ interface StandingParts {
 }
 
 function Standing({ price, now, context }: StandingParts) {
-  if (price.from > context.today) return <span class="later">still to come</span>;
+  if (price.from > context.today) return <span class={css['later']}>still to come</span>;
   if (price.id !== now?.id) return null;
-  if (!isOldPrice(price, context)) return <span class="aside">holds now</span>;
+  if (!isOldPrice(price, context)) return <Muted>holds now</Muted>;
   return (
     <Flag state="old" sign="old">
       old price

@@ -17,7 +17,8 @@ export function inksOf(host: HTMLElement): (name: Ground) => string {
 
 function putMark(host: HTMLElement, name: Ground): HTMLElement {
   const mark = host.ownerDocument.createElement('span');
-  mark.className = `ink-mark of-${name}`;
+  mark.hidden = true;
+  mark.style.color = `var(--${name === 'muted' ? 'ink-muted' : name})`;
   host.append(mark);
   return mark;
 }

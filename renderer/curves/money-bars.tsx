@@ -2,6 +2,7 @@ import { useRef } from 'preact/hooks';
 import type { MoneyBar, MoneyBarsSpec } from './money-bars-spec.ts';
 import { Plate } from './plate.tsx';
 import { useWidth } from './use-width.ts';
+import css from './money-bars.module.css';
 
 const ROW = 40;
 const BAR = 16;
@@ -13,7 +14,7 @@ export function MoneyBars({ spec: { title, under, label, bars, table } }: { read
   return (
     <Plate title={title} under={under} table={table}>
       <div ref={host}>
-        <svg class="money-bars" role="img" aria-label={label} width={width} height={bars.length * ROW + 4}>
+        <svg class={css['moneyBars']} role="img" aria-label={label} width={width} height={bars.length * ROW + 4}>
           {bars.map((bar, at) => (
             <Bar key={at} bar={bar} top={at * ROW} width={width} isFirst={at === 0} />
           ))}
@@ -39,13 +40,13 @@ function Bar({ bar: { name, cost, margin, price }, top, width, isFirst }: BarPar
       <text x="0" y={top + 13}>
         {name}
       </text>
-      <text class="fig" x={width} y={top + 13} text-anchor="end">
+      <text class={css['fig']} x={width} y={top + 13} text-anchor="end">
         {price}
       </text>
-      <rect class="cost" x="1" y={top + 18} width={cost * room} height={BAR} />
-      {margin > 0 && <rect class="margin" x={1 + cost * room} y={top + 18} width={margin * room} height={BAR} />}
+      <rect class={css['cost']} x="1" y={top + 18} width={cost * room} height={BAR} />
+      {margin > 0 && <rect class={css['margin']} x={1 + cost * room} y={top + 18} width={margin * room} height={BAR} />}
       {isFirst && cost * room > 40 && (
-        <text class="on-cost" x="8" y={base - 2}>
+        <text class={css['onCost']} x="8" y={base - 2}>
           cost
         </text>
       )}

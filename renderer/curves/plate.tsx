@@ -1,9 +1,10 @@
 import type { ComponentChildren } from 'preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { useOwnId } from '#renderer/frame/use-own-id.ts';
+import { Button } from '#renderer/kit/button.tsx';
 import { Table } from '#renderer/kit/table.tsx';
 import type { FigureTable } from './curve-spec.ts';
-import './curves.css';
+import css from './plate.module.css';
 
 interface PlateParts {
   readonly title: string;
@@ -27,23 +28,23 @@ export function Plate({ title, under, table, children }: PlateParts) {
     [],
   );
   return (
-    <figure ref={figure} class={asTable ? 'plate as-table' : 'plate'} aria-labelledby={id}>
+    <figure ref={figure} class={asTable ? `${css['plate']} ${css['asTable']}` : css['plate']} aria-labelledby={id}>
       <h2 id={id}>{title}</h2>
-      <p class="under">{under}</p>
-      <div class="picture" tabIndex={0} role="group" aria-label={title}>
+      <p class={css['under']}>{under}</p>
+      <div class={css['picture']} tabIndex={0} role="group" aria-label={title}>
         {children}
       </div>
       <FiguresTable title={title} table={table} />
-      <button class="to-table" type="button" aria-pressed={asTable} onClick={() => setAsTable(!asTable)}>
+      <Button look="plain" aria-pressed={asTable} onClick={() => setAsTable(!asTable)}>
         Figures as a table <kbd>T</kbd>
-      </button>
+      </Button>
     </figure>
   );
 }
 
 function FiguresTable({ title, table: { headings, rows } }: { readonly title: string; readonly table: FigureTable }) {
   return (
-    <div class="figures" tabIndex={0} role="region" aria-label={`Figures: ${title}`}>
+    <div class={css['figures']} tabIndex={0} role="region" aria-label={`Figures: ${title}`}>
       <Table
         rows={rows}
         keyOf={(_, at) => at}
@@ -59,7 +60,7 @@ function listenForTable(own: () => HTMLElement | null, turn: () => void): () => 
     const { key, ctrlKey, metaKey, altKey, target } = event;
     if (key.toLowerCase() !== 't' || ctrlKey || metaKey || altKey || !(target instanceof Element)) return;
     if (target.closest('input, textarea, select') !== null || isUnder(own(), target)) return;
-    const within = target.closest('.plate');
+    const within = target.closest('figure');
     if (within !== null && within !== own()) return;
     event.preventDefault();
     turn();

@@ -5,6 +5,7 @@ import type { FigureTable } from './curve-spec.ts';
 import { Plate } from './plate.tsx';
 import { namedWeeks, shutStretches, timeScale, type TimeScale } from './time-scale.ts';
 import { useWidth } from './use-width.ts';
+import css from './time-line.module.css';
 
 export interface TimeMark {
   readonly date: Day;
@@ -59,7 +60,7 @@ export function TimeLine({ title, under, label, rows, clashes = [], today, calen
     <Plate title={title} under={under} table={table}>
       <div ref={host}>
         {scale && (
-          <svg class="time-line" role="img" aria-label={label} width={names + scaleWidth(scale)} height={height}>
+          <svg class={css['timeLine']} role="img" aria-label={label} width={names + scaleWidth(scale)} height={height}>
             <g transform={`translate(${names} 0)`}>
               <Ground scale={scale} calendar={calendar} height={height} />
               {clashes.map((clash) => (
@@ -70,8 +71,8 @@ export function TimeLine({ title, under, label, rows, clashes = [], today, calen
               <Row key={row.key} row={row} scale={scale} names={names} top={TOP + at * ROW} />
             ))}
             <g transform={`translate(${names} 0)`}>
-              <path class="today" d={`M${scale.at(today)} ${TOP - 6}V${height - FOOT + 4}`} />
-              <text class="today-word" x={scale.at(today)} y={height - 6} text-anchor="middle">
+              <path class={css['today']} d={`M${scale.at(today)} ${TOP - 6}V${height - FOOT + 4}`} />
+              <text class={css['todayWord']} x={scale.at(today)} y={height - 6} text-anchor="middle">
                 today
               </text>
             </g>
@@ -102,7 +103,7 @@ function Ground({ scale, calendar, height }: GroundParts) {
       {shutStretches(scale, calendar).map(({ from, days }) => (
         <rect
           key={from}
-          class="shut"
+          class={css['shut']}
           x={scale.at(from) - scale.pxADay / 2}
           y={TOP - 4}
           width={days * scale.pxADay}
@@ -111,8 +112,8 @@ function Ground({ scale, calendar, height }: GroundParts) {
       ))}
       {namedWeeks(scale).map((day) => (
         <g key={day}>
-          <path class="week" d={`M${scale.at(day) - scale.pxADay / 2} ${TOP - 8}V${height - FOOT}`} />
-          <text class="tick" x={scale.at(day) - scale.pxADay / 2} y={TOP - 14} text-anchor="middle">
+          <path class={css['week']} d={`M${scale.at(day) - scale.pxADay / 2} ${TOP - 8}V${height - FOOT}`} />
+          <text class={css['tick']} x={scale.at(day) - scale.pxADay / 2} y={TOP - 14} text-anchor="middle">
             {shortDay(day)}
           </text>
         </g>
@@ -131,16 +132,16 @@ interface RowParts {
 function Row({ row: { name, marks, wait, decides = false }, scale, names, top }: RowParts) {
   const middle = top + ROW / 2;
   return (
-    <g class={decides ? 'decides' : undefined}>
-      <path class="row-rule" d={`M0 ${top + ROW}H${names + scaleWidth(scale)}`} />
+    <g class={decides ? css['decides'] : undefined}>
+      <path class={css['rowRule']} d={`M0 ${top + ROW}H${names + scaleWidth(scale)}`} />
       <text x={2} y={middle + 4} font-weight={decides ? 600 : undefined}>
         {name}
       </text>
       <g transform={`translate(${names} 0)`}>
-        {wait && <path class="wait" d={`M${scale.at(wait.from)} ${middle}H${scale.at(wait.to)}`} />}
+        {wait && <path class={css['wait']} d={`M${scale.at(wait.from)} ${middle}H${scale.at(wait.to)}`} />}
         {marks.map(({ date, look, words }) => (
           <g key={`${date} ${look} ${words ?? ''}`}>
-            <circle class={look} cx={scale.at(date)} cy={middle} r={4.5} />
+            <circle class={css[look]} cx={scale.at(date)} cy={middle} r={4.5} />
             {words !== undefined && (
               <text x={scale.at(date) + 8} y={middle + 4}>
                 {words}
@@ -166,8 +167,15 @@ function ClashBox({
   const right = scale.at(to) + Math.max(scale.pxADay / 2, 4);
   return (
     <>
-      <rect class="clash" x={left} y={TOP - 3} width={right - left} height={height - TOP - FOOT + 6} />
-      <text class="clash-word" x={left} y={height - 6}>
+      <rect
+        class={css['clash']}
+        data-part="clash"
+        x={left}
+        y={TOP - 3}
+        width={right - left}
+        height={height - TOP - FOOT + 6}
+      />
+      <text class={css['clashWord']} x={left} y={height - 6}>
         {words}
       </text>
     </>

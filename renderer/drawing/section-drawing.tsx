@@ -3,6 +3,7 @@ import { litterLeaves, type Leaf } from './litter-leaves.ts';
 import { placeLabels } from './place-labels.ts';
 import { sectionGeometry } from './section-geometry.ts';
 import type { Lamp, Layer, LinePart, Point, SectionGeometry } from './section-shapes.ts';
+import css from './section-drawing.module.css';
 
 /** Distance between labels, px: 72 mm, at least 12 px so that they do not touch, at most 15 px. */
 const labelApart = (scale: number) => Math.min(15, Math.max(12, 72 * scale));
@@ -21,12 +22,13 @@ interface Drawing {
 /** The section of a tank to scale, side on, front at the left. */
 export function SectionDrawing({ figures, scale, of, labels = true }: Drawing) {
   const geometry = sectionGeometry(figures);
-  if (!geometry) return <p class="undrawn">no measurements yet</p>;
+  if (!geometry) return <p class={css['undrawn']}>no measurements yet</p>;
   const { left, right, bottom, top } = geometry.bounds;
   const size = { width: right - left, height: top - bottom };
   return (
     <svg
-      class={geometry.over > 0 ? 'section misfits' : 'section'}
+      class={css['section']}
+      data-state={geometry.over > 0 ? 'stop' : undefined}
       viewBox={`${left} ${-top} ${size.width} ${size.height}`}
       style={{ '--mm': scale, '--w': size.width, '--h': size.height }}
       role="img"
@@ -45,10 +47,10 @@ export function SectionDrawing({ figures, scale, of, labels = true }: Drawing) {
 function Air({ geometry: { depth, height, lamps, rayFoot } }: { readonly geometry: SectionGeometry }) {
   return (
     <>
-      <rect class="d-air" x="0" y={-height} width={depth} height={height} />
+      <rect class={css['air']} x="0" y={-height} width={depth} height={height} />
       <svg x="0" y={-height} width={depth} height={height} viewBox={`0 ${-height} ${depth} ${height}`}>
         {lamps.length > 0 && (
-          <path class="d-ray" d={lamps.map((lamp) => rayPath(lamp, height - 4, rayFoot)).join('')} />
+          <path class={css['ray']} d={lamps.map((lamp) => rayPath(lamp, height - 4, rayFoot)).join('')} />
         )}
       </svg>
     </>
@@ -69,24 +71,30 @@ function LayerShape({ layer }: { readonly layer: Layer }) {
   const d = outlinePath(layer.outline);
   switch (layer.part) {
     case 'drainage':
-      return <Filled name="d-drainage" pattern="pellets" d={d} />;
+      return <Filled name="drainage" pattern="pellets" d={d} />;
     case 'water':
       return <Water d={d} />;
     case 'capping':
-      return <Filled name="d-capping" pattern="grains" d={d} />;
+      return <Filled name="capping" pattern="grains" d={d} />;
     case 'soil':
-      return <Filled name="d-soil" pattern="crumbs" d={d} />;
+      return <Filled name="soil" pattern="crumbs" d={d} />;
     case 'litter':
       return <Litter outline={layer.outline} />;
     case 'misfit':
-      return <Filled name="d-misfit-ground" pattern="misfit" d={d} />;
+      return <Filled name="misfit" pattern="misfit" d={d} />;
   }
 }
 
-function Filled({ name, pattern, d }: { readonly name: string; readonly pattern: string; readonly d: string }) {
+interface FilledParts {
+  readonly name: Layer['part'];
+  readonly pattern: string;
+  readonly d: string;
+}
+
+function Filled({ name, pattern, d }: FilledParts) {
   return (
     <>
-      <path class={name} d={d} />
+      <path class={css[name]} data-part={name} d={d} />
       <path fill={`url(#${pattern})`} d={d} />
     </>
   );
@@ -95,8 +103,8 @@ function Filled({ name, pattern, d }: { readonly name: string; readonly pattern:
 function Water({ d }: { readonly d: string }) {
   return (
     <>
-      <path class="d-water" d={d} />
-      <path class="d-wet" fill="url(#pellets)" d={d} />
+      <path class={css['water']} data-part="water" d={d} />
+      <path class={css['wet']} fill="url(#pellets)" d={d} />
     </>
   );
 }
@@ -110,9 +118,9 @@ function Litter({ outline }: { readonly outline: readonly Point[] }) {
   const base = [front, back, { x: back.x, y: back.y + solid }, { x: front.x, y: front.y + solid }];
   return (
     <>
-      <path class="d-litter" d={outlinePath(base)} />
+      <path class={css['litter']} data-part="litter" d={outlinePath(base)} />
       {litterLeaves(front, back, litter).map((leaf, index) => (
-        <path key={index} class={leaf.pale ? 'd-leaf' : 'd-leaf-2'} d={leafPath(leaf)} />
+        <path key={index} class={leaf.pale ? css['leaf'] : css['leaf2']} d={leafPath(leaf)} />
       ))}
     </>
   );
@@ -130,27 +138,35 @@ function leafPath({ at, half, turn }: Leaf): string {
   return `M${stem}Q${spot(0, half * 0.68)} ${tip}Q${spot(0, -half * 0.6)} ${stem}z`;
 }
 
-const strokeClass: Readonly<Record<LinePart, string>> = {
-  mesh: 'd-mesh',
-  waterline: 'd-waterline',
-  damline: 'd-damline',
-  edge: 'd-edge',
-  door: 'd-door',
-  cover: 'd-cover',
+const strokes: Readonly<Record<LinePart, string | undefined>> = {
+  mesh: css['mesh'],
+  waterline: css['waterline'],
+  damline: css['damline'],
+  edge: css['edge'],
+  door: css['door'],
+  cover: css['cover'],
 };
 
-function Tank({ geometry: { strokes, glass, lip, lamps } }: { readonly geometry: SectionGeometry }) {
+function Tank({ geometry: { strokes: lines, glass, lip, lamps } }: { readonly geometry: SectionGeometry }) {
   return (
     <>
-      <path class="d-glass" d={outlinePath(glass)} />
-      {lip.length > 0 && <path class="d-lip" d={outlinePath(lip)} />}
-      {strokes.map(({ part, points }, index) => (
-        <path key={index} class={strokeClass[part]} d={linePath(points)} />
+      <path class={css['glass']} data-part="glass" d={outlinePath(glass)} />
+      {lip.length > 0 && <path class={css['lip']} data-part="lip" d={outlinePath(lip)} />}
+      {lines.map(({ part, points }, index) => (
+        <path key={index} class={strokes[part]} data-part={part} d={linePath(points)} />
       ))}
       {lamps.map(({ centre, width, foot }) => (
         <g key={centre}>
-          <rect class="d-lamp" x={centre - width / 2} y={-foot - 19} width={width} height="20" rx="5" />
-          <rect class="d-led" x={centre - width / 2 + 6} y={-foot} width={Math.max(2, width - 12)} height="5" />
+          <rect
+            class={css['lamp']}
+            data-part="lamp"
+            x={centre - width / 2}
+            y={-foot - 19}
+            width={width}
+            height="20"
+            rx="5"
+          />
+          <rect class={css['led']} x={centre - width / 2 + 6} y={-foot} width={Math.max(2, width - 12)} height="5" />
         </g>
       ))}
     </>
@@ -164,15 +180,15 @@ function Labels({ geometry, scale }: { readonly geometry: SectionGeometry; reado
   const placed = placeLabels(geometry.labels, px(labelApart(scale)), px(lowestLabel));
   return (
     <>
-      <g class="d-leader">
+      <g class={css['leader']}>
         {placed.map(({ at, y, word }) => (
           <path key={word} d={linePath([at, { x: elbow, y: at.y }, { x: words - px(2.5), y }])} />
         ))}
       </g>
-      <g class="d-word">
+      <g class={css['words']}>
         {placed.map(({ word, figure, tone, y }) => (
-          <text key={word} class={tone} x={round(words)} y={round(-y)}>
-            {word} <tspan class="d-fig">{figure}</tspan>
+          <text key={word} data-tone={tone} x={round(words)} y={round(-y)}>
+            {word} <tspan class={css['fig']}>{figure}</tspan>
           </text>
         ))}
       </g>

@@ -6,6 +6,8 @@ import type { Output } from '#shared-calc/contract/channels.ts';
 import { kindWords } from './kind-words.ts';
 import type { FilePart } from './file-part.ts';
 import { DialogFoot } from './dialog-foot.tsx';
+import { Muted } from '#renderer/kit/muted.tsx';
+import css from './files.module.css';
 
 type Backups = Output<'file.backups'>['backups'];
 type Preview = Output<'file.previewBackup'>;
@@ -41,13 +43,13 @@ export function BackupsPart({ api, done }: FilePart) {
   return (
     <>
       {backups && <Hint>{backups.length === 0 ? noBackup : chooseDay}</Hint>}
-      <ul class="recent">
+      <ul class={css['recent']}>
         {backups?.map(({ file, day, bytes }) => (
           <li key={file}>
             <Button look="plain" aria-pressed={file === chosen} onClick={() => void look(file)}>
               {day}
             </Button>{' '}
-            <span class="aside">{sizeWords(bytes)}</span>
+            <Muted>{sizeWords(bytes)}</Muted>
           </li>
         ))}
       </ul>

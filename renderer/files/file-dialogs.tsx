@@ -8,6 +8,7 @@ import { BackupsPart } from './backups-part.tsx';
 import { CopyPart } from './copy-part.tsx';
 import { NewPart } from './new-part.tsx';
 import { OpenPart } from './open-part.tsx';
+import css from './files.module.css';
 
 /** What acts on the file need of the store. */
 export type FileApi = Pick<BookStore, 'records' | 'derived' | 'info' | 'doAct' | 'say' | 'refuse' | 'call' | 'restore'>;
@@ -54,7 +55,7 @@ interface SheetParts {
 function FileDialog({ name, api, closed }: SheetParts) {
   return (
     <Dialog title={titles[name]} close={closed}>
-      {(done) => <div class="file-dialog">{partOf(name, { api, done })}</div>}
+      {(done) => <div class={css['dialog']}>{partOf(name, { api, done })}</div>}
     </Dialog>
   );
 }

@@ -10,6 +10,7 @@ import { isEmptyChange } from '#shared-calc/records/change.ts';
 import { sayRowFault } from '#shared-calc/words/say-row-fault.ts';
 import type { ImportPreview } from './import-preview.ts';
 import { pickText, type PickedText } from './pick-text.ts';
+import css from './files.module.css';
 
 export interface ListImportParts {
   readonly api: BookApi;
@@ -80,7 +81,7 @@ function Preview({ preview, name }: { readonly preview: ImportPreview; readonly 
         <b>{name}</b>: {sayPreview(preview)}
       </p>
       {preview.refused.length > 0 && (
-        <DialogScroll class="refused-rows" label="Refused rows">
+        <DialogScroll class={css['refused']} label="Refused rows">
           <ul>
             {preview.refused.map(({ row, fault }, index) => (
               <li key={index}>

@@ -4,7 +4,8 @@ import { Button, Buttons } from '#renderer/kit/button.tsx';
 import { Caution } from '#renderer/kit/caution.tsx';
 import { failed } from '#shared-calc/result.ts';
 import { fileDialogs } from './file-dialogs.tsx';
-import '#renderer/books/books.css';
+import css from './files.module.css';
+import { ScrollPage } from '#renderer/kit/scroll-page.tsx';
 
 /** Shown when no book can be read: why, and the ways out. After a book opens, the page is reloaded. */
 export function noBookPlace(bridge: Pick<Bridge, 'call'>, says: string, page: Window = window): () => PlaceView {
@@ -18,7 +19,7 @@ export function noBookPlace(bridge: Pick<Bridge, 'call'>, says: string, page: Wi
     aside: '',
     acts: [],
     work: (
-      <div class="place-page no-book">
+      <ScrollPage class={css['noBook']}>
         <Caution role="alert">{says}</Caution>
         <Buttons>
           <Button look="main" onClick={() => page.location.reload()}>
@@ -28,7 +29,7 @@ export function noBookPlace(bridge: Pick<Bridge, 'call'>, says: string, page: Wi
           <Button onClick={() => files.open('new')}>Make a new book</Button>
         </Buttons>
         {files.dialog()}
-      </div>
+      </ScrollPage>
     ),
   });
 }

@@ -3,6 +3,7 @@ import { TextField } from '#renderer/kit/field.tsx';
 import { Button } from '#renderer/kit/button.tsx';
 import type { FilePart } from './file-part.ts';
 import { DialogFoot } from './dialog-foot.tsx';
+import css from './files.module.css';
 
 /** Recent books, or another by its path. */
 export function OpenPart({ api, done }: FilePart) {
@@ -23,7 +24,7 @@ export function OpenPart({ api, done }: FilePart) {
       {paths.length > 0 && (
         <>
           <h3>Opened before</h3>
-          <ul class="recent">
+          <ul class={css['recent']}>
             {paths.map((each) => (
               <li key={each}>
                 <Button look="plain" onClick={() => void open(each)}>

@@ -1,6 +1,7 @@
 import type { Ref } from 'preact';
 import { useMemo } from 'preact/hooks';
 import { Sign } from './sign.tsx';
+import { SearchField } from '#renderer/kit/search-field.tsx';
 
 interface Find {
   readonly label: string;
@@ -23,8 +24,7 @@ export function FindField({ label, placeholder, options, field, go, refuse }: Fi
     else if (words !== '') refuse(`Nothing here is called ${words}.`);
   };
   return (
-    <label class="find">
-      <span class="unseen">{label}</span>
+    <SearchField label={label}>
       <Sign name="find" />
       <input
         ref={field}
@@ -39,6 +39,6 @@ export function FindField({ label, placeholder, options, field, go, refuse }: Fi
       />
       <datalist id="find-options">{offers}</datalist>
       <kbd>/</kbd>
-    </label>
+    </SearchField>
   );
 }

@@ -1,6 +1,7 @@
 import { Button, Buttons } from '#renderer/kit/button.tsx';
 import { Dialog } from '#renderer/kit/dialog.tsx';
 import { listedKeys } from './page-keys.ts';
+import css from './keys-dialog.module.css';
 
 /** All keys; F1 opens it, Escape closes it. */
 export function KeysDialog({ close }: { readonly close: () => void }) {
@@ -8,7 +9,7 @@ export function KeysDialog({ close }: { readonly close: () => void }) {
     <Dialog title="Keys" close={close}>
       {(leave) => (
         <>
-          <div class="all-keys" tabIndex={0} role="group" aria-label="All keys">
+          <div class={css['keys']} tabIndex={0} role="group" aria-label="All keys">
             {listedKeys.map(({ title, keys }) => (
               <section key={title}>
                 <h3>{title}</h3>

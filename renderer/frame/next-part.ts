@@ -1,9 +1,9 @@
 /** The parts of the page in F6 order: each selects the element that takes the focus there. */
 const parts = [
-  '.rail [aria-current]',
-  '#work .ag-cell.chosen, #work .ag-cell[tabindex="-1"], #work h1',
+  'nav[aria-label="Places"] [aria-current]',
+  '#work .ag-cell[data-chosen], #work .ag-cell[tabindex="-1"], #work h1',
   '#side-panel',
-  '.status button',
+  'footer button',
 ];
 
 /** Focuses the next part that is on the page; after the last comes the first. */
@@ -27,5 +27,5 @@ function firstOf(page: Document, list: string): HTMLElement | undefined {
 }
 
 function regionOf(at: HTMLElement): Element | null {
-  return at.closest('.rail, #work, #side-panel, .status');
+  return at.closest('nav[aria-label="Places"], #work, #side-panel, footer');
 }

@@ -1,6 +1,8 @@
 import type { ComponentChildren } from 'preact';
 import { Button } from '#renderer/kit/button.tsx';
 import type { PlaceAct } from './frame-view.ts';
+import { Muted } from '#renderer/kit/muted.tsx';
+import css from './place-top.module.css';
 
 interface Top {
   readonly title: string;
@@ -15,12 +17,12 @@ interface Top {
 /** The head of a view: its name, its subject, and its acts; the last act is the main one. */
 export function PlaceTop({ title, about, aside, acts, children }: Top) {
   return (
-    <header class="top">
+    <header class={css['top']}>
       <h1 tabIndex={-1}>{title}</h1>
-      <p class="job">
+      <p class={css['about']}>
         {about}
         {about !== '' && aside !== '' && ' '}
-        {aside !== '' && <span class="aside">{aside}</span>}
+        {aside !== '' && <Muted>{aside}</Muted>}
       </p>
       {children}
       {acts.map((act) => (

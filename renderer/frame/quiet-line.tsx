@@ -1,6 +1,7 @@
 import type { ReadonlySignal } from '@preact/signals';
 import { Button } from '#renderer/kit/button.tsx';
 import type { QuietLineActs, QuietLineView } from './frame-view.ts';
+import css from './quiet-line.module.css';
 
 interface QuietLineParts {
   readonly view: ReadonlySignal<QuietLineView>;
@@ -11,14 +12,14 @@ interface QuietLineParts {
 /** What is saved, what *Undo* reverts, the last message, and the keys of the view. */
 export function QuietLine({ view: { value: view }, acts, keys }: QuietLineParts) {
   return (
-    <footer class="status">
+    <footer class={css['line']}>
       <span role="status">{view.saved}</span>
       <Step act="Undo" does={view.undo} run={acts.undo} />
       <Step act="Redo" does={view.redo} run={acts.redo} />
-      <span class={view.said?.refused ? 'last-said refused' : 'last-said'} role="alert">
+      <span class={css['said']} data-refused={view.said?.refused === true ? '' : undefined} role="alert">
         {view.said?.words}
       </span>
-      <span class="keys">
+      <span class={css['keys']}>
         {keys.map(([key, does]) => (
           <span key={key}>
             <kbd>{key}</kbd> {does}

@@ -1,6 +1,7 @@
 import { placeGroups } from '#shared-calc/contract/places.ts';
 import type { PlaceId } from '#shared-calc/contract/places.ts';
 import { writeRoute } from './place-route.ts';
+import css from './rail.module.css';
 
 interface RailView {
   readonly here: PlaceId;
@@ -11,8 +12,8 @@ interface RailView {
 /** The views at the left; the current one is marked. */
 export function Rail({ here, workshop }: RailView) {
   return (
-    <nav class="rail" aria-label="Places">
-      <p class="mark">
+    <nav class={css['rail']} aria-label="Places">
+      <p class={css['name']}>
         <Mark />
         Loamwright
       </p>
@@ -27,7 +28,7 @@ export function Rail({ here, workshop }: RailView) {
           ))}
         </ul>
       ))}
-      <p class="book">{workshop}</p>
+      <p class={css['workshop']}>{workshop}</p>
     </nav>
   );
 }
@@ -35,10 +36,10 @@ export function Rail({ here, workshop }: RailView) {
 function Mark() {
   return (
     <svg viewBox="0 0 20 20" aria-hidden="true">
-      <path class="m-glass" d="M2.5 1.5v17h15v-17" />
-      <path class="m-litter" d="M4 9.5h12v2H4z" />
-      <path class="m-soil" d="M4 12h12v3H4z" />
-      <path class="m-clay" d="M4 15.5h12V17H4z" />
+      <path class={css['glass']} d="M2.5 1.5v17h15v-17" />
+      <path class={css['litter']} d="M4 9.5h12v2H4z" />
+      <path class={css['soil']} d="M4 12h12v3H4z" />
+      <path class={css['clay']} d="M4 15.5h12V17H4z" />
     </svg>
   );
 }

@@ -30,7 +30,7 @@ const drawings: Readonly<Record<SignName, Drawing>> = {
 /** The drawings that `Sign` shows; once on a page. */
 export function SignDrawings() {
   return (
-    <svg class="defs" aria-hidden="true" focusable="false">
+    <svg width="0" height="0" style={{ position: 'absolute' }} aria-hidden="true" focusable="false">
       {signs.map((name) => (
         <symbol key={name} id={`s-${name}`} viewBox="0 0 12 12">
           <SignDrawing {...drawings[name]} />

@@ -1,3 +1,5 @@
+import css from './sign.module.css';
+
 /** Drawn signs; each is hidden from screen readers, which read the word next to it. */
 export const signs = [
   'fold',
@@ -17,14 +19,9 @@ export const signs = [
 
 export type SignName = (typeof signs)[number];
 
-interface SignLook {
-  readonly name: SignName;
-  readonly look?: 'sign' | 'chevron';
-}
-
-export function Sign({ name, look = 'sign' }: SignLook) {
+export function Sign({ name }: { readonly name: SignName }) {
   return (
-    <svg class={look} aria-hidden="true" focusable="false">
+    <svg class={css['sign']} aria-hidden="true" focusable="false">
       <use href={`#s-${name}`} />
     </svg>
   );

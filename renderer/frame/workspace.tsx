@@ -3,6 +3,7 @@ import { DrawingPatterns } from '#renderer/drawing/drawing-patterns.tsx';
 import type { PlaceId } from '#shared-calc/contract/places.ts';
 import { Rail } from './rail.tsx';
 import { SignDrawings } from './sign-drawings.tsx';
+import css from './workspace.module.css';
 
 interface WorkspaceParts {
   readonly here: PlaceId;
@@ -16,10 +17,10 @@ interface WorkspaceParts {
 /** The whole page: views at the left, the work, the side panel at the right, the status line below. */
 export function Workspace({ here, workshop, work, sidePanel, line }: WorkspaceParts) {
   return (
-    <div class={sidePanel === undefined ? 'desk without-side-panel' : 'desk'}>
+    <div class={sidePanel === undefined ? `${css['page']} ${css['withoutPanel']}` : css['page']}>
       <SignDrawings />
       <DrawingPatterns />
-      <a class="skip" href="#work" onClick={focusWork}>
+      <a class={css['skip']} href="#work" onClick={focusWork}>
         To the work
       </a>
       <Rail here={here} workshop={workshop} />

@@ -4,6 +4,7 @@ import { afterFrame } from '#renderer/frame/after-frame.ts';
 import { RuleField } from '#renderer/writing/rule-field.tsx';
 import type { Onward } from '#renderer/writing/rule-keys.ts';
 import type { RuleHelp } from '#renderer/writing/rule-help.ts';
+import css from './cell-editor.module.css';
 
 export interface Opening {
   /** The drawn cell. Ask again after a scroll; `undefined` while it is out of view. */
@@ -31,7 +32,7 @@ export interface CellEditor {
 /** One field that opens over a cell. It is layered above the page, so that the grid's edges do not clip its list. */
 export function cellEditor(host: HTMLElement): CellEditor {
   const root = document.createElement('div');
-  root.className = 'box-editor';
+  root.className = css['editor'] ?? '';
   root.popover = 'manual';
   host.append(root);
   let now: Opening | undefined;
@@ -48,7 +49,7 @@ export function cellEditor(host: HTMLElement): CellEditor {
     const { closed } = now;
     now = undefined;
     if (!isLeft) closed();
-    root.classList.add('put-away');
+    root.toggleAttribute('data-put-away', true);
     callOff = afterFrame(clear);
   };
   const settle = (text: string, onward: Onward) => {
@@ -66,7 +67,7 @@ export function cellEditor(host: HTMLElement): CellEditor {
     callOff();
     render(null, root);
     now = opening;
-    root.classList.remove('put-away');
+    root.toggleAttribute('data-put-away', false);
     layOver(root, opening.cell());
     root.togglePopover(true);
     const { label, help, entry, typed } = opening;
@@ -91,7 +92,7 @@ function leave(root: HTMLElement, { entry, settle }: Opening, close: () => void)
 }
 
 function layOver(root: HTMLElement, cell: HTMLElement | undefined): void {
-  root.classList.toggle('out-of-sight', cell === undefined);
+  root.toggleAttribute('data-scrolled-away', cell === undefined);
   if (!cell) return;
   const box = cell.getBoundingClientRect();
   root.style.left = `${box.left + 4}px`;

@@ -230,9 +230,9 @@ function rowsOf(rect: Rect): readonly (readonly Cell[])[] {
 /** Marks one drawn cell: in the selection, on the selected row, the selected cell. */
 function markCell(element: HTMLElement, cell: Cell | undefined, selection: Selection | undefined): void {
   const marks = cell && selection ? marksOf(cell, selection) : nowhere;
-  element.classList.toggle('in-range', marks.inside && marks.many);
-  element.classList.toggle('chosen', marks.tip);
-  element.classList.toggle('here', marks.row);
+  element.toggleAttribute('data-in-range', marks.inside && marks.many);
+  element.toggleAttribute('data-chosen', marks.tip);
+  element.toggleAttribute('data-here', marks.row);
   const selected = String(marks.inside);
   if (element.ariaSelected !== selected) element.ariaSelected = selected;
 }

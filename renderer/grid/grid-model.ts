@@ -13,7 +13,7 @@ export interface CellText extends CellKey {
 
 export interface GridRow {
   readonly key: string;
-  /** Classes of the row; the row is redrawn when they change. */
+  /** Looks of the row; it is redrawn when they change. */
   readonly looks: readonly string[];
 }
 

@@ -65,8 +65,8 @@ export interface GridLayout {
   readonly isNarrow: () => boolean;
   /** Whether heads hold something that can be focused. */
   readonly headFocus: boolean;
-  /** All classes a row can have. */
-  readonly looks: readonly string[];
+  /** The class of each look that a row can have. */
+  readonly looks: Readonly<Record<string, string | undefined>>;
 }
 
 export interface GridTableParts {
@@ -165,7 +165,10 @@ function firstOptions(parts: GridTableParts): GridOptions<GridRow> {
     getRowId: ({ data }) => data.key,
     getRowHeight: ({ data }) => (data ? layout.rowHeight(data) : undefined),
     rowClassRules: Object.fromEntries(
-      layout.looks.map((look) => [look, ({ data }: RowClassParams<GridRow>) => data?.looks.includes(look) ?? false]),
+      Object.entries(layout.looks).map(([look, name]) => [
+        name ?? look,
+        ({ data }: RowClassParams<GridRow>) => data?.looks.includes(look) ?? false,
+      ]),
     ),
     headerHeight: layout.headHeight(),
     domLayout: layout.isNarrow() ? 'autoHeight' : 'normal',

@@ -1,5 +1,6 @@
 import { afterFrame } from '#renderer/frame/after-frame.ts';
 import type { CellKey } from './grid-model.ts';
+import { writePart } from './make-element.ts';
 
 /** How to paint a cell from its content. */
 export interface CellPaint<Shown> {
@@ -52,7 +53,7 @@ export function liveCells<Shown>(paint: CellPaint<Shown>, shownAt: (at: CellKey)
         const figure = paint.onlyFigure(live.shown, shown);
         if (figure === undefined) cell.replaceChildren(paint.paint(shown));
         else {
-          writeIn(cell, '.fig', figure);
+          writePart(cell, 'figure', figure);
           say(cell);
         }
       }),
@@ -63,7 +64,7 @@ export function liveCells<Shown>(paint: CellPaint<Shown>, shownAt: (at: CellKey)
 /** Screen reader text follows the figures a frame later. The focused cell is being read, so it is updated at once. */
 function sayLater(spoken: (cell: HTMLElement) => string): (cell: HTMLElement) => void {
   const behind = new Set<HTMLElement>();
-  const say = (cell: HTMLElement) => writeIn(cell, '.unseen', spoken(cell));
+  const say = (cell: HTMLElement) => writePart(cell, 'spoken', spoken(cell));
   const catchUp = () => {
     for (const cell of behind) say(cell);
     behind.clear();
@@ -76,9 +77,4 @@ function sayLater(spoken: (cell: HTMLElement) => string): (cell: HTMLElement) =>
     if (behind.size === 0) afterFrame(catchUp);
     behind.add(cell);
   };
-}
-
-function writeIn(cell: HTMLElement, part: string, words: string): void {
-  const text = cell.querySelector(part)?.firstChild;
-  if (text instanceof Text) text.data = words;
 }

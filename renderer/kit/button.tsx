@@ -2,12 +2,21 @@ import type { ComponentChildren, ComponentProps } from 'preact';
 import css from './button.module.css';
 
 interface ButtonParts extends Omit<ComponentProps<'button'>, 'class' | 'className' | 'style'> {
-  /** `main` is the main act of its view or dialog; `plain` looks like a link, for use in a sentence or a row. */
-  readonly look?: 'framed' | 'main' | 'plain';
+  /**
+   * `main` is the main act of its view or dialog; `plain` looks like a link, for use in a
+   * sentence or a row; `bare` has the look that its place gives it.
+   */
+  readonly look?: 'framed' | 'main' | 'plain' | 'bare';
 }
 
 export function Button({ look = 'framed', ...rest }: ButtonParts) {
-  return <button type="button" {...rest} class={look === 'main' ? `${css['framed']} ${css['main']}` : css[look]} />;
+  const looks = {
+    framed: css['framed'],
+    main: `${css['framed']} ${css['main']}`,
+    plain: css['plain'],
+    bare: undefined,
+  };
+  return <button type="button" {...rest} class={looks[look]} />;
 }
 
 interface ButtonsParts {

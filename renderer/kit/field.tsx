@@ -4,6 +4,7 @@ import { useOwnId } from '#renderer/frame/use-own-id.ts';
 import { Sign } from '#renderer/frame/sign.tsx';
 import css from './field.module.css';
 import { Hint } from './note.tsx';
+import { Unseen } from '#renderer/kit/unseen.tsx';
 
 interface Named {
   readonly label: string;
@@ -30,7 +31,7 @@ export function TextField({ label, of, unit, hint, figure, text, typing, wrong, 
     <div class={css['field']}>
       <label for={id}>
         {label}
-        {of !== undefined && <span class="unseen"> of {of}</span>}
+        {of !== undefined && <Unseen> of {of}</Unseen>}
       </label>
       <span class={figure ? `${css['well']} ${css['figure']}` : css['well']}>
         <input
@@ -138,7 +139,7 @@ export function ChoiceField({ label, hint, value, options, choose }: ChoiceField
             </option>
           ))}
         </select>
-        <Sign name="fold" look="chevron" />
+        <Sign name="fold" />
       </span>
       <Below id={id} wrong={undefined} hint={hint} />
     </div>

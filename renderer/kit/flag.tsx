@@ -20,3 +20,20 @@ export function Flag({ state, sign, after = false, children }: FlagParts) {
     </span>
   );
 }
+
+interface FlagRowsParts {
+  readonly label?: string;
+  /** A class from the view. */
+  readonly class?: string | undefined;
+  /** `li` elements: a flag, and what it is about. */
+  readonly children: ComponentChildren;
+}
+
+/** A list whose rows begin with a flag. */
+export function FlagRows({ label, class: own, children }: FlagRowsParts) {
+  return (
+    <ul class={own === undefined ? css['rows'] : `${css['rows']} ${own}`} aria-label={label}>
+      {children}
+    </ul>
+  );
+}

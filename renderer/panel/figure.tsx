@@ -1,4 +1,5 @@
 import type { FigureView } from './panel-view.ts';
+import { Muted } from '#renderer/kit/muted.tsx';
 
 /** A figure with its unit, on one line. */
 export function Figure({ of: { figure, unit } }: { readonly of: FigureView }) {
@@ -8,7 +9,7 @@ export function Figure({ of: { figure, unit } }: { readonly of: FigureView }) {
       {unit !== '' && (
         <>
           {'\u00a0'}
-          <span class="u">{unit}</span>
+          <Muted>{unit}</Muted>
         </>
       )}
     </>

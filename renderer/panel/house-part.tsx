@@ -3,6 +3,8 @@ import { Table } from '#renderer/kit/table.tsx';
 import { Figure } from './figure.tsx';
 import type { HouseView, PanelActs } from './panel-view.ts';
 import { Checkbox } from '#renderer/kit/checkbox.tsx';
+import { Unseen } from '#renderer/kit/unseen.tsx';
+import css from './working-panel.module.css';
 
 interface House {
   readonly house: HouseView;
@@ -12,9 +14,9 @@ interface House {
 /** The house value, the acts that restore it or send to it, who asked for the local value, and what that changes. */
 export function HousePart({ house, acts }: House) {
   return (
-    <section class="house">
+    <section class={css['house']}>
       <h3>House value</h3>
-      <p class="house-figure">
+      <p class={css['figure']}>
         <Figure of={house} />
       </p>
       <Buttons>
@@ -29,7 +31,7 @@ export function HousePart({ house, acts }: House) {
       />
       {house.effects.length > 0 && (
         <Table
-          class="effects"
+          class={css['effects']}
           caption={house.caption}
           rows={house.effects}
           keyOf={({ label }) => label}
@@ -39,7 +41,7 @@ export function HousePart({ house, acts }: House) {
               figure: true,
               cell: ({ houseFigure }) => (
                 <>
-                  <span class="unseen">house </span>
+                  <Unseen>house </Unseen>
                   {houseFigure}
                 </>
               ),
@@ -48,7 +50,7 @@ export function HousePart({ house, acts }: House) {
               figure: true,
               cell: (effect) => (
                 <>
-                  <span class="unseen">now </span>
+                  <Unseen>now </Unseen>
                   <Figure of={effect} />
                 </>
               ),

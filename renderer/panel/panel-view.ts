@@ -73,7 +73,7 @@ export interface PanelView {
   readonly nameInRules: string;
   readonly standing: readonly StandingView[];
   /** What guesses make of the figure, and what to measure. */
-  readonly range?: RangeSaid;
+  readonly ranges: readonly RangeSaid[];
   readonly rule?: { readonly kind: 'Rule' | 'Figure' | 'Choice'; readonly text: string; readonly closed: boolean };
   readonly putIn?: PutInView;
   readonly sources: readonly SourceView[];

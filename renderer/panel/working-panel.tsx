@@ -1,3 +1,4 @@
+import { Fragment } from 'preact';
 import { useRef } from 'preact/hooks';
 import { Sign } from '#renderer/frame/sign.tsx';
 import type { SignName } from '#renderer/frame/sign.tsx';
@@ -9,6 +10,11 @@ import { Figure } from './figure.tsx';
 import { HousePart } from './house-part.tsx';
 import type { PanelActs, PanelView, StandingView } from './panel-view.ts';
 import { WorkingPart } from './working-part.tsx';
+import { MutedLine } from '#renderer/kit/muted.tsx';
+import { NoteArea } from '#renderer/kit/note-area.tsx';
+import { PanelHead, SidePanel } from '#renderer/kit/side-panel.tsx';
+import { Standing } from '#renderer/kit/standing.tsx';
+import css from './working-panel.module.css';
 
 interface Panel {
   /** `undefined` while no cell is selected. */
@@ -22,21 +28,21 @@ export function WorkingPanel({ view, acts }: Panel) {
   // A step down or up replaces the panel that had the focus.
   useKeepFocus(sidePanel, view?.id, () => sidePanel.current?.focus());
   return (
-    <aside ref={sidePanel} class="side-panel" aria-label="Working panel" id="side-panel" tabIndex={-1}>
+    <SidePanel panel={sidePanel} look="cell" label="Working panel">
       {view ? (
-        <SidePanel key={view.id} view={view} acts={acts} />
+        <CellWorking key={view.id} view={view} acts={acts} />
       ) : (
-        <p class="aside">Choose a box to see its working.</p>
+        <MutedLine>Choose a box to see its working.</MutedLine>
       )}
-    </aside>
+    </SidePanel>
   );
 }
 
-function SidePanel({ view, acts }: { readonly view: PanelView; readonly acts: PanelActs }) {
+function CellWorking({ view, acts }: { readonly view: PanelView; readonly acts: PanelActs }) {
   return (
     <>
-      <PanelHead view={view} acts={acts} />
-      {view.range && <RangePart range={view.range} />}
+      <Head view={view} acts={acts} />
+      {view.ranges.length > 0 && <RangePart ranges={view.ranges} />}
       {view.rule && (
         <section>
           <h3>{view.rule.kind}</h3>
@@ -66,32 +72,29 @@ function SidePanel({ view, acts }: { readonly view: PanelView; readonly acts: Pa
   );
 }
 
-function PanelHead({ view, acts }: { readonly view: PanelView; readonly acts: PanelActs }) {
+function Head({ view, acts }: { readonly view: PanelView; readonly acts: PanelActs }) {
   const above = view.steppedFrom.at(-1);
   return (
-    <header>
-      <p class="where">{view.where}</p>
-      <h2>{view.title}</h2>
-      <p class="answer">
-        <Figure of={view.answer} />
-      </p>
-      {view.nameInRules !== '' && (
-        <p class="name-in-rules">
-          <code>{view.nameInRules}</code>
-        </p>
-      )}
+    <PanelHead
+      where={view.where}
+      title={view.title}
+      answer={<Figure of={view.answer} />}
+      under={view.nameInRules === '' ? undefined : <code>{view.nameInRules}</code>}
+    >
       {above !== undefined && (
-        <p class="step-up">
+        <p class={css['stepUp']}>
           <Button look="plain" onClick={acts.stepUp}>
             <Sign name="step" />
             up to {above}
           </Button>
         </p>
       )}
-      {view.standing.map((standing) => (
-        <Standing key={standing.words} standing={standing} />
+      {view.standing.map(({ look, words }) => (
+        <Standing key={words} state={look} sign={signOf[look]}>
+          <span>{words}</span>
+        </Standing>
       ))}
-    </header>
+    </PanelHead>
   );
 }
 
@@ -107,26 +110,22 @@ const signOf: Readonly<Partial<Record<StandingView['look'], SignName>>> = {
   advice: 'advice',
 };
 
-function Standing({ standing: { look, words } }: { readonly standing: StandingView }) {
-  const sign = signOf[look];
-  return (
-    <p class="standing" data-state={look}>
-      {look === 'local' && <span class="notch" aria-hidden="true" />}
-      {sign && <Sign name={sign} />}
-      <span>{words}</span>
-    </p>
-  );
-}
-
-function RangePart({ range: { range, ends, limits } }: { readonly range: NonNullable<PanelView['range']> }) {
+function RangePart({ ranges }: Pick<PanelView, 'ranges'>) {
+  const limits = new Set(ranges.map((each) => each.limits));
   return (
     <section>
       <h3>Range</h3>
-      <p>{range}</p>
-      {ends.map((end) => (
-        <p key={end}>{end}</p>
+      {ranges.map(({ range, ends }) => (
+        <Fragment key={range}>
+          <p>{range}</p>
+          {ends.map((end) => (
+            <p key={end}>{end}</p>
+          ))}
+        </Fragment>
       ))}
-      {limits !== '' && <p class="aside">{limits}</p>}
+      {[...limits].map((each) => (
+        <MutedLine key={each}>{each}</MutedLine>
+      ))}
     </section>
   );
 }
@@ -137,9 +136,8 @@ function NotePart({ note, acts }: { readonly note: NonNullable<PanelView['note']
       <h3>
         <label for="note">Note</label>
       </h3>
-      <textarea
+      <NoteArea
         id="note"
-        class="well note"
         rows={1}
         readOnly={note.closed}
         maxLength={2_000}

@@ -2,6 +2,8 @@ import { Sign } from '#renderer/frame/sign.tsx';
 import { Button } from '#renderer/kit/button.tsx';
 import { Table } from '#renderer/kit/table.tsx';
 import type { PutInView, SourceView } from './panel-view.ts';
+import { PutIn } from '#renderer/kit/put-in.tsx';
+import css from './working-panel.module.css';
 
 interface Working {
   readonly putIn: PutInView | undefined;
@@ -16,14 +18,14 @@ export function WorkingPart({ putIn, sources, stepDown }: Working) {
     <section>
       <h3>Figures put in</h3>
       {putIn && (
-        <p class="put-in">
+        <PutIn>
           {putIn.pieces.map((piece, index) => (piece.strong ? <b key={index}>{piece.text}</b> : piece.text))}
-        </p>
+        </PutIn>
       )}
-      {putIn && putIn.words !== '' && <p class="in-words">{putIn.words}</p>}
+      {putIn && putIn.words !== '' && <p class={css['inWords']}>{putIn.words}</p>}
       {sources.length > 0 && (
         <Table
-          class="sources"
+          class={css['sources']}
           label="Where each figure comes from"
           rows={sources}
           keyOf={({ name }) => name}

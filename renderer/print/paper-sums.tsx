@@ -1,4 +1,5 @@
 import { Table, type Group } from '#renderer/kit/table.tsx';
+import css from './paper.module.css';
 
 /** At least this many lines stay with the sums, so that no page begins with only a total. */
 const WITH_SUMS = 3;
@@ -8,7 +9,7 @@ export function withSums<Row>(rows: readonly Row[]): readonly Group<Row>[] {
   const split = Math.max(0, rows.length - WITH_SUMS);
   return [
     ...(split > 0 ? [{ key: 'first', rows: rows.slice(0, split) }] : []),
-    { key: 'last', look: 'together', rows: rows.slice(split) },
+    { key: 'last', look: css['together'], rows: rows.slice(split) },
   ];
 }
 

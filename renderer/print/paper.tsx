@@ -1,6 +1,6 @@
 import type { ComponentChildren } from 'preact';
 import { usePageFoot } from './page-foot.ts';
-import './papers.css';
+import css from './paper.module.css';
 
 interface PaperParts {
   /** Its name, for screen readers: "Quote Q-0027 A". */
@@ -18,7 +18,7 @@ interface PaperParts {
 export function Paper({ label, foot, look, children }: PaperParts) {
   usePageFoot(foot);
   return (
-    <article class={look === undefined ? 'paper' : `paper ${look}`} aria-label={label}>
+    <article class={look === undefined ? css['paper'] : `${css['paper']} ${css[look]}`} aria-label={label} data-paper>
       {children}
     </article>
   );
@@ -32,9 +32,9 @@ interface LetterheadParts {
 
 export function Letterhead({ title, who: [name = '', ...rest] }: LetterheadParts) {
   return (
-    <header class="letterhead">
+    <header class={css['letterhead']}>
       <h2>{title}</h2>
-      <p class="who">
+      <p class={css['who']}>
         <b>{name}</b>
         {rest.map((line) => (
           <span key={line}>{line}</span>
@@ -51,7 +51,7 @@ interface FactsParts {
 /** Facts in a column; a fact without words is left out. */
 export function Facts({ facts }: FactsParts) {
   return (
-    <dl class="facts">
+    <dl class={css['facts']}>
       {facts
         .filter(([, is]) => is !== '')
         .map(([what, is]) => (
@@ -61,5 +61,32 @@ export function Facts({ facts }: FactsParts) {
           </div>
         ))}
     </dl>
+  );
+}
+
+interface SheetParts {
+  /** Its name, for screen readers. */
+  readonly label: string;
+  readonly class?: string | undefined;
+  readonly children: ComponentChildren;
+}
+
+/** One of several sheets of a paper, which begins on a page of its own. */
+export function Sheet({ label, class: look, children }: SheetParts) {
+  return (
+    <section class={look === undefined ? css['sheet'] : `${css['sheet']} ${look}`} aria-label={label}>
+      {children}
+    </section>
+  );
+}
+
+/** Lines to sign on. */
+export function SignHere({ lines }: { readonly lines: readonly string[] }) {
+  return (
+    <div class={css['signHere']}>
+      {lines.map((line) => (
+        <p key={line}>{line}</p>
+      ))}
+    </div>
   );
 }

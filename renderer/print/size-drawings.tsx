@@ -4,6 +4,7 @@ import type { QuoteSize } from '#shared-calc/papers/quote-sizes.ts';
 import type { Line } from '#shared-calc/records/records.ts';
 import { drawingScale } from './drawing-scale.ts';
 import { frozenSection } from './frozen-section.ts';
+import css from './size-drawings.module.css';
 
 interface DrawingsParts {
   readonly sizes: readonly QuoteSize[];
@@ -27,10 +28,10 @@ export function DrawnSizes({ sizes }: { readonly sizes: readonly DrawnSize[] }) 
   if (drawn.length === 0) return null;
   const { scale, labels } = drawingScale(drawn.map(({ figures }) => figures));
   return (
-    <figure class="drawn-sizes">
-      <div class="row">
+    <figure class={css['drawings']}>
+      <div class={css['row']}>
         {drawn.map(({ size, called, figures }) => (
-          <div key={size} class={labels ? 'labelled' : undefined}>
+          <div key={size} class={labels ? css['labelled'] : undefined}>
             <SectionDrawing figures={figures} scale={scale} of={`Tank ${called}`} labels={labels} />
             <p>{called}</p>
           </div>

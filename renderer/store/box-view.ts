@@ -2,7 +2,7 @@ import type { BoxView } from '#renderer/bench/view-model.ts';
 import type { Box } from '#shared-calc/bench/bench-types.ts';
 import { checksOf } from '#shared-calc/bench/checks.ts';
 import type { Bench } from '#shared-calc/bench/open-bench.ts';
-import { rangeWords } from '#shared-calc/bench/range-words.ts';
+import { checksOn, rangeWords } from '#shared-calc/bench/range-words.ts';
 import { fromBase, unitOf } from '#shared-calc/quantity/unit.ts';
 import { showValue, type Display } from '#shared-calc/quantity/shown-unit.ts';
 import { cleanNoise } from '#shared-calc/quantity/write-figure.ts';
@@ -26,7 +26,7 @@ export function boxView(face: LineFace, parts: BoxParts): BoxView {
   const { bench, column, faces, issued } = parts;
   const box = bench.box(column, face.line.name);
   const before = boxStanding(box, faces);
-  const standing = withIssued(before, issued);
+  const standing = withCheck(withIssued(before, issued), checkSign(box, parts));
   const isCheck = face.line.role === 'check';
   const figure = isCheck ? checkFigure(box, parts) : figureOf(box, face, faces.display);
   const sentence = isCheck && isOpenCheck(box) ? checkSentence(box, parts) : '';
@@ -38,10 +38,28 @@ export function boxView(face: LineFace, parts: BoxParts): BoxView {
     said: standing.said,
     figure,
     spoken: spokenBox(face, parts, { box, state: spokenState(box, before, sentence) }),
-    entry: entryText(box, faces.display),
+    entry: entryText(box.text, faces.display),
     copied: copiedText(box, face, faces.display),
     closed: issued !== undefined,
   };
+}
+
+/** Gives a guessed figure the sign of the check that turns on it, unless it has a flag of its own. */
+function withCheck(standing: BoxStanding, level: (typeof gravity)[number] | undefined): BoxStanding {
+  return level === undefined || standing.look !== 'plain' ? standing : { ...standing, look: level, sign: level };
+}
+
+const gravity = ['stop', 'watch', 'advice'] as const;
+
+/** The level of the gravest check that turns on a guessed figure and does not surely hold. */
+function checkSign({ range, line }: Box, { bench, column }: BoxParts): (typeof gravity)[number] | undefined {
+  if (typeof range !== 'object') return undefined;
+  const checks = checksOn(bench.input().lines, line.name).map((name) => bench.box(column, name));
+  const signs = checks.map(({ check, line: { level = 'watch' } }) => {
+    if (check?.state === 'fails') return level;
+    return check?.state === 'may not hold' ? 'watch' : undefined;
+  });
+  return gravity.find((each) => signs.includes(each));
 }
 
 /** Marks a cell of an issued quote as issued, unless it has a flag of its own. */
@@ -72,11 +90,18 @@ function isWell({ line, source }: Box): boolean {
   return line.role === 'given' || source === 'job' || source === 'local';
 }
 
+/** A worked figure with no more decimals than its range bears; `undefined` if it has no range. */
+export function rangedFigure({ value, rule, range, line }: Box, display: Display): string | undefined {
+  if (typeof range !== 'object' || !rule || typeof value !== 'number') return undefined;
+  return rangeWords({ value, range, unit: line.unit, side: 'both' }, display).likely;
+}
+
 /** `0` people to lift is written in words, as builders say it. */
-function figureOf({ value, rule, range }: Box, { line }: LineFace, display: Display): string {
+function figureOf(box: Box, { line }: LineFace, display: Display): string {
+  const { value, rule } = box;
   if (value === undefined) return '';
-  if (typeof range === 'object' && rule && typeof value === 'number')
-    return rangeWords({ value, range, unit: line.unit, side: 'both' }, display).likely;
+  const ranged = rangedFigure(box, display);
+  if (ranged !== undefined) return ranged;
   if (value === 0 && rule?.part === 'call' && rule.name === 'lift_crew') return 'do not lift';
   return boxFigure({ value, rule }, line.unit, display);
 }

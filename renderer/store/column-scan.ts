@@ -6,6 +6,8 @@ export type Loud =
   | 'stop'
   | 'watch'
   | 'advice'
+  /** A check that may not hold. */
+  | 'unsure'
   | 'needs'
   | 'range'
   | 'loop'
@@ -51,7 +53,7 @@ function loudIn(box: Box): readonly Loud[] {
 function stateOf(box: Box): Loud | undefined {
   const { state, check, line, cause } = box;
   if (check?.state === 'fails') return line.level ?? 'watch';
-  if (check?.state === 'may not hold') return 'watch';
+  if (check?.state === 'may not hold') return 'unsure';
   if (state === 'needs a figure') return 'needs';
   if (state === 'loop') return 'loop';
   return state === 'waiting' ? waitOf(line.name, cause) : undefined;

@@ -3,7 +3,17 @@ import type { BenchScans } from './bench-scans.ts';
 import type { Loud } from './column-scan.ts';
 
 /** Flags the flag key stops at. It skips cells that only wait on another cell, and plain local values. */
-const stops: ReadonlySet<Loud> = new Set(['stop', 'watch', 'advice', 'needs', 'range', 'loop', 'fault', 'old']);
+const stops: ReadonlySet<Loud> = new Set([
+  'stop',
+  'watch',
+  'unsure',
+  'advice',
+  'needs',
+  'range',
+  'loop',
+  'fault',
+  'old',
+]);
 
 interface FlagSearch {
   /** Names of the lines, in the recipe's order. */

@@ -3,11 +3,12 @@ import type { Box } from '#shared-calc/bench/bench-types.ts';
 import { calledOf } from '#shared-calc/recipe/column.ts';
 import type { BenchColumn } from '#shared-calc/jobs/worked-job.ts';
 import { boxStanding } from './box-words.ts';
+import { rangedFigure } from './box-view.ts';
 import { cautionOf, standingsOf } from './box-causes.ts';
 import type { BoxParts } from './box-view.ts';
 import { entryText } from '#shared-calc/recipe/typed-text.ts';
 import { boxFigure } from '#shared-calc/quantity/figure-words.ts';
-import { sayRange } from '#shared-calc/words/say-range.ts';
+import { sayRanges } from '#shared-calc/words/say-range.ts';
 import { houseOf } from './house-value.ts';
 import type { LineFace, LineFaces } from './line-faces.ts';
 import type { WorkedBench } from './worked-bench.ts';
@@ -35,7 +36,7 @@ export function panelOf(parts: PanelParts): PanelView | undefined {
   const putIn = putInView(box, boxParts);
   const house = houseOf(box, { worked, column, face, faces });
   const caution = cautionOf(box, boxParts);
-  const range = sayRange(worked.bench(), column.key, line, faces.display);
+  const ranges = sayRanges(worked.bench(), column.key, line, faces.display);
   return {
     id: `${line} ${column.key}`,
     where: `${called}, ${face.line.section}`,
@@ -44,8 +45,8 @@ export function panelOf(parts: PanelParts): PanelView | undefined {
     answer: answerOf(box, face, faces),
     nameInRules: line,
     standing: standingsOf(box, boxParts),
-    ...(range && { range }),
-    rule: { kind: ruleKind(box), text: entryText(box, faces.display), closed: issued !== undefined },
+    ranges,
+    rule: { kind: ruleKind(box), text: entryText(box.text, faces.display), closed: issued !== undefined },
     ...(putIn && { putIn }),
     sources: sourcesOf(box, boxParts),
     ...(house && { house }),
@@ -56,7 +57,7 @@ export function panelOf(parts: PanelParts): PanelView | undefined {
 
 function answerOf(box: Box, { line, unit }: LineFace, faces: LineFaces): PanelView['answer'] {
   if (line.role === 'check' || box.value === undefined) return { figure: boxStanding(box, faces).said, unit: '' };
-  return { figure: boxFigure(box, line.unit, faces.display), unit };
+  return { figure: rangedFigure(box, faces.display) ?? boxFigure(box, line.unit, faces.display), unit };
 }
 
 function ruleKind(box: Box): 'Rule' | 'Figure' | 'Choice' {

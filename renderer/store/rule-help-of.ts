@@ -13,7 +13,7 @@ import { functionInRules } from '#shared-calc/trade/all-functions.ts';
 import { calledByWords } from '#shared-calc/words/called-by-words.ts';
 import { sayBoxFault } from '#shared-calc/words/say-box-cause.ts';
 import { sayRuleFault } from '#shared-calc/words/say-rule-fault.ts';
-import { hasTwoReadings, writtenText } from '#shared-calc/recipe/typed-text.ts';
+import { writtenText } from '#shared-calc/recipe/typed-text.ts';
 import { figureWords } from '#shared-calc/quantity/figure-words.ts';
 import type { LineFaces } from './line-faces.ts';
 
@@ -33,21 +33,16 @@ export function ruleHelpOf(parts: HelpParts): RuleHelp {
   return {
     check: (text) => checkText(text, parts),
     complete: (text, cursor) => completions(text, cursor, parts),
-    hint: hintAt,
+    hint: (text, cursor) => hintAt(text, cursor, parts),
   };
 }
 
 function checkText(text: string, { bench, line, faces }: HelpParts): RuleCheck {
   const scope = bench.scope();
   const marks = marksIn(text, scope);
-  if (hasTwoReadings(text, line, faces.display)) {
-    return {
-      marks: [],
-      faults: [wholeFault(text, sayBoxFault({ kind: 'two-readings', text: text.trim() }, line.name))],
-    };
-  }
-  const kept = writtenText(text, line, faces.display);
-  return { marks, faults: faultsOf(readBox(kept, line, scope), text, line.name, faces) };
+  const written = writtenText(text, line, faces.display);
+  const reading: BoxReading = written.ok ? readBox(written.value, line, scope) : { is: 'faulty', fault: written.fault };
+  return { marks: written.ok ? marks : [], faults: faultsOf(reading, text, line.name, faces) };
 }
 
 function faultsOf(reading: BoxReading, text: string, line: string, faces: LineFaces): RuleCheck['faults'] {
@@ -111,7 +106,7 @@ function offerOf(option: CoreCompletion, parts: HelpParts): Omit<Completion, 'fr
     case 'line':
       return { insert, kind: 'name', label: parts.faces.of(label)?.label ?? label, figure: figureOf(label, parts) };
     case 'function':
-      return { insert, kind: 'function', label: functionWords(label)?.written ?? label, figure: '' };
+      return { insert, kind: 'function', label: functionWords(label, parts)?.written ?? label, figure: '' };
     case 'unit':
       return { insert, kind: 'unit', label: '', figure: '' };
     case 'word':
@@ -126,16 +121,20 @@ function figureOf(name: string, { bench, column, faces }: HelpParts): string {
   return face && value !== undefined ? figureWords(value, face.line.unit, faces.display) : '';
 }
 
-function hintAt(text: string, cursor: number): RuleHint | undefined {
+function hintAt(text: string, cursor: number, parts: HelpParts): RuleHint | undefined {
   const before: readonly Token[] = readTokens(text.slice(0, cursor)).slice(0, -1);
   const call = findOpenCall(before);
-  return call && functionWords(call.fn);
+  return call && functionWords(call.fn, parts);
 }
 
 /** How to write a function, and what it does. */
-function functionWords(name: string): RuleHint | undefined {
-  const general = generalFunctions.get(name);
-  if (general) return { written: general.shows, says: general.says };
+function functionWords(name: string, { faces: { display } }: HelpParts): RuleHint | undefined {
+  const said = generalFunctions.get(name) ?? tradeWords(name);
+  if (!said) return undefined;
+  return { written: display.decimalComma ? said.shows.replaceAll(',', ';') : said.shows, says: said.says };
+}
+
+function tradeWords(name: string): { readonly shows: string; readonly says: string } | undefined {
   const trade = functionInRules(name);
-  return trade && { written: `${name}(${trade.args.map((argument) => argument.name).join(', ')})`, says: trade.help };
+  return trade && { shows: `${name}(${trade.args.map((argument) => argument.name).join(', ')})`, says: trade.help };
 }

@@ -100,6 +100,7 @@ const holdWords: readonly (readonly [Loud, string])[] = [
   ['range', 'out of range'],
   ['needs', 'needs a figure'],
   ['watch', 'watch'],
+  ['unsure', 'may not hold'],
   ['local', 'local'],
   ['job', 'whole job'],
   ['old', 'old price'],

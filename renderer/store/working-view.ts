@@ -2,6 +2,8 @@ import { functionInRules } from '#shared-calc/trade/all-functions.ts';
 import type { PutInView, SourceView } from '#renderer/panel/panel-view.ts';
 import { unitWords } from '#shared-calc/quantity/unit-words.ts';
 import type { Box } from '#shared-calc/bench/bench-types.ts';
+import { decimalText } from '#shared-calc/quantity/read-number.ts';
+import type { Display } from '#shared-calc/quantity/shown-unit.ts';
 import { cleanNoise } from '#shared-calc/quantity/write-figure.ts';
 import { namesIn, walk, type Rule } from '#shared-calc/rule/tree.ts';
 import { workingOf } from '#shared-calc/rule/working.ts';
@@ -24,7 +26,8 @@ export function putInView(box: Box, parts: BoxParts): PutInView | undefined {
     labelOf: (name) => calledLine(faces, name),
     resultText: strong(figureWords(value, box.line.unit, fine)),
     titleOf: (fn) => functionInRules(fn)?.title,
-    literalText: (figure, unit) => literalWords(figure, unit, faces.display.currency),
+    literalText: (figure, unit) => literalWords(figure, unit, faces.display),
+    between: faces.display.decimalComma ? ';' : ',',
   });
   return { pieces: piecesOf(figures), words: words.replaceAll(OPEN, '').replaceAll(CLOSE, '') };
 }
@@ -35,9 +38,10 @@ function figureOf(name: string, { bench, column, faces }: BoxParts, display: Box
   return face && value !== undefined ? figureWords(value, face.line.unit, display) : `${name} (not known yet)`;
 }
 
-function literalWords(figure: number, unit: string, currency: string): string {
+function literalWords(value: number, unit: string, { currency, decimalComma }: Display): string {
   const words = unitWords(unit, currency);
-  return words === '' ? String(cleanNoise(figure)) : `${cleanNoise(figure)}\u00a0${words}`;
+  const figure = decimalText(String(cleanNoise(value)), decimalComma);
+  return words === '' ? figure : `${figure}\u00a0${words}`;
 }
 
 function piecesOf(text: string): PutInView['pieces'] {
@@ -58,13 +62,13 @@ function piecesOf(text: string): PutInView['pieces'] {
 export function sourcesOf(box: Box, parts: BoxParts): readonly SourceView[] {
   if (!box.rule) return [];
   const lines = namesIn(box.rule).flatMap((name) => sourceOf(name, parts));
-  const written = literalsIn(box.rule, parts.faces.display.currency);
+  const written = literalsIn(box.rule, parts.faces.display);
   if (written.length === 0) return lines;
   return [
     ...lines,
     {
       name: written.length === 1 ? 'figure' : 'figures',
-      figure: written.join(', '),
+      figure: written.join(parts.faces.display.decimalComma ? '; ' : ', '),
       from: 'written in this rule',
       steps: false,
     },
@@ -87,10 +91,10 @@ function fromWords({ source, rule, value }: Box, called: string): string {
   return value === undefined && !rule ? 'house, no figure yet' : `house ${what}`;
 }
 
-function literalsIn(rule: Rule, currency: string): readonly string[] {
+function literalsIn(rule: Rule, display: Display): readonly string[] {
   const found = new Set<string>();
   walk(rule, (part) => {
-    if (part.part === 'number') found.add(literalWords(part.value, part.unit?.symbol ?? 'number', currency));
+    if (part.part === 'number') found.add(literalWords(part.value, part.unit?.symbol ?? 'number', display));
     if (part.part === 'text') found.add(part.text);
   });
   return [...found];

@@ -1,5 +1,6 @@
 import { useEffect, useRef } from 'preact/hooks';
 import type { Completion } from './rule-help.ts';
+import css from './completion-list.module.css';
 
 interface Completions {
   /** Id of the field; each offer's id is derived from it. */
@@ -17,7 +18,7 @@ export function CompletionList({ id, offers, active, take }: Completions) {
     [active],
   );
   return (
-    <ul ref={list} id={`${id}-list`} class="offers" role="listbox" aria-label="Names that fit here">
+    <ul ref={list} id={`${id}-list`} class={css['offers']} role="listbox" aria-label="Names that fit here">
       {offers.map((offer, index) => (
         <li
           key={`${offer.kind} ${offer.insert}`}
@@ -30,8 +31,8 @@ export function CompletionList({ id, offers, active, take }: Completions) {
           }}
         >
           <code>{offer.insert}</code>
-          <span class="offer-label">{offer.label}</span>
-          <span class="offer-figure">{offer.figure}</span>
+          <span class={css['label']}>{offer.label}</span>
+          <span class={css['figure']}>{offer.figure}</span>
         </li>
       ))}
     </ul>

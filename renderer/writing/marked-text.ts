@@ -2,11 +2,11 @@ import type { RuleCheck } from './rule-help.ts';
 
 export interface Piece {
   readonly text: string;
-  /** Class names: `r-fn`, `r-name`, `r-fault`. */
-  readonly look: string;
+  readonly looks: readonly Look[];
 }
 
-const lookOf = { function: 'r-fn', name: 'r-name', choice: 'r-choice' } as const;
+/** A choice is written as it is. */
+type Look = 'function' | 'name' | 'fault';
 
 /** The text split where a mark or a fault begins or ends, each piece with its looks. The joined pieces are the text. */
 export function markedText(text: string, { marks, faults: found }: RuleCheck): readonly Piece[] {
@@ -19,9 +19,11 @@ export function markedText(text: string, { marks, faults: found }: RuleCheck): r
   const cuts = [...edges].toSorted((a, b) => a - b);
   return cuts.slice(1).map((to, index) => {
     const from = cuts[index] ?? 0;
-    const looks = marks.filter((mark) => covers(mark, from, to)).map((mark) => lookOf[mark.kind]);
-    const faulty = faults.some((fault) => covers(fault, from, to)) ? ['r-fault'] : [];
-    return { text: text.slice(from, to), look: [...looks, ...faulty].join(' ') };
+    const looks = marks.flatMap((mark): Look[] =>
+      mark.kind !== 'choice' && covers(mark, from, to) ? [mark.kind] : [],
+    );
+    if (faults.some((fault) => covers(fault, from, to))) looks.push('fault');
+    return { text: text.slice(from, to), looks };
   });
 }
 

@@ -6,6 +6,8 @@ import { markedText } from './marked-text.ts';
 import { fieldAct } from './rule-keys.ts';
 import type { RuleCheck, RuleHint } from './rule-help.ts';
 import { useRuleText, type RuleFieldParts } from './use-rule-text.ts';
+import { Hint } from '#renderer/kit/note.tsx';
+import css from './rule-field.module.css';
 
 /** Above the limit of 2,000, so that an over-long paste is rejected and not truncated. */
 const MOST_LETTERS = 10_000;
@@ -28,8 +30,8 @@ export function RuleField(parts: RuleFieldParts) {
     writing.run(act);
   };
   return (
-    <div class={`rule-field in-${parts.form}`}>
-      <div class="rule-well" data-faulty={faults.length > 0}>
+    <div class={parts.form === 'box' ? `${css['field']} ${css['box']}` : css['field']}>
+      <div class={css['well']} data-faulty={faults.length > 0}>
         <Marks text={text} check={check} />
         <textarea
           ref={field}
@@ -57,12 +59,18 @@ export function RuleField(parts: RuleFieldParts) {
   );
 }
 
+const looks = { function: css['function'], name: css['name'], fault: css['fault'] };
+
 /** The same text under the field, with its parts marked; it makes the field as high as its text. */
 function Marks({ text, check }: { readonly text: string; readonly check: RuleCheck }) {
   return (
-    <div class="rule-marks" aria-hidden="true">
+    <div class={css['marks']} aria-hidden="true">
       {markedText(text, check).map((piece, index) => (
-        <span key={index} class={piece.look}>
+        <span
+          key={index}
+          class={piece.looks.map((look) => looks[look]).join(' ')}
+          data-fault={piece.looks.includes('fault')}
+        >
           {piece.text}
         </span>
       ))}
@@ -78,16 +86,16 @@ interface SaidParts {
 
 function Said({ id, faults, hint }: SaidParts) {
   return (
-    <div id={id} class="rule-said" aria-live="polite">
+    <div id={id} class={css['said']} aria-live="polite">
       {faults.map((says) => (
-        <p key={says} class="rule-fault">
+        <p key={says} class={css['says']} data-fault>
           {says}
         </p>
       ))}
       {hint && (
-        <p class="hint">
+        <Hint>
           <code>{hint.written}</code> {hint.says}
-        </p>
+        </Hint>
       )}
     </div>
   );

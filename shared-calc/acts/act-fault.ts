@@ -4,6 +4,7 @@ import type { LogFault } from '#shared-calc/prepare/log-rows.ts';
 import type { Display } from '#shared-calc/quantity/shown-unit.ts';
 import type { BoxFault } from '#shared-calc/recipe/read-box.ts';
 import type { FieldIssue, RecordFault, RecordName } from '#shared-calc/records/book-fault.ts';
+import type { Misfit } from '#shared-calc/records/misfit.ts';
 import type { LineNameFault } from '#shared-calc/rule/line-name.ts';
 import type { RefusedRow } from './import-list.ts';
 import type { UseFault } from './move-use.ts';
@@ -41,6 +42,7 @@ export interface RefusedCell {
 export type ActFault =
   | JobFault
   | RecordFault
+  | Misfit
   | UseFault
   | { readonly kind: 'no-record'; readonly record: RecordName; readonly near?: string }
   | { readonly kind: 'needed'; readonly record: RecordName; readonly by: readonly Need[] }

@@ -12,6 +12,7 @@ import {
   type Added,
   type Change,
 } from '#shared-calc/records/change.ts';
+import { misfitOf } from '#shared-calc/records/misfit.ts';
 import type { RecordKind, Records } from '#shared-calc/records/records.ts';
 import { meantBy, referencesOf, usersOf } from '#shared-calc/records/references.ts';
 import { sameData } from '#shared-calc/records/same-data.ts';
@@ -48,8 +49,8 @@ export const putAll = act<z.infer<typeof PutAll>>({
       const fault = putFault(now, each);
       if (fault) return failed(fault);
       const change = putRecord(now, each);
-      // Only lines are checked against each other.
-      if (each.kind === 'line') now = applyChange(now, change);
+      // Lines are checked against each other, codes of tanks against those of materials.
+      if (['line', 'tank', 'material'].includes(each.kind)) now = applyChange(now, change);
       changes.push(change);
     }
     const [only] = changes;
@@ -72,16 +73,13 @@ function changedFields(kind: RecordKind, from: object, to: object): string {
   return changed.map(([, { heading }]) => heading.toLowerCase()).join(', ') || 'nothing';
 }
 
-function putFault(records: Records, { kind, record }: Added): ActFault | undefined {
+function putFault(records: Records, input: Added): ActFault | undefined {
+  const { kind, record } = input;
   if (kind === 'issuedQuote') return { kind: 'issued', record: { kind, id: record.id } };
-  if (kind === 'closedDay' && record.from > record.to) {
-    const says = `${record.to} lies before ${record.from}`;
-    return { kind: 'not-valid', record: { kind, id: record.id }, issues: [{ field: 'to', code: 'backward', says }] };
-  }
   const from = kind === 'workshop' ? records.workshop.get('workshop')?.coinDecimals : undefined;
   if (kind === 'workshop' && from !== undefined && from !== record.coinDecimals)
     return { kind: 'coins-change', from, to: record.coinDecimals };
-  return kind === 'line' ? lineFault(records, record) : undefined;
+  return kind === 'line' ? lineFault(records, record) : misfitOf(input, records);
 }
 
 const Name = z.strictObject({ kind: KindSchema, id: z.string() });

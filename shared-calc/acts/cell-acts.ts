@@ -5,7 +5,8 @@ import { calledOf } from '#shared-calc/recipe/column.ts';
 import { lineLabel } from '#shared-calc/recipe/line-label.ts';
 import { lineFor } from '#shared-calc/recipe/lines-by-use.ts';
 import { textResolver } from '#shared-calc/recipe/resolve-box.ts';
-import { hasTwoReadings, textInLabel, writtenText } from '#shared-calc/recipe/typed-text.ts';
+import type { Display } from '#shared-calc/quantity/shown-unit.ts';
+import { textInLabel, writtenText } from '#shared-calc/recipe/typed-text.ts';
 import { squashChanges, type Change } from '#shared-calc/records/change.ts';
 import type { Line } from '#shared-calc/records/records.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
@@ -106,8 +107,9 @@ function readCell({ read, display }: JobCells, cell: Cell, typed: string): Resul
   const { column, line } = cell;
   const refusedFor = (fault: RefusedCell['fault']) =>
     failed({ line: line.name, label: lineLabel(line), size: calledOf(column), fault });
-  if (hasTwoReadings(typed, line, display)) return refusedFor({ kind: 'two-readings', text: typed.trim() });
-  const text = writtenText(typed, line, display);
+  const written = writtenText(typed, line, display);
+  if (!written.ok) return refusedFor(written.fault);
+  const text = written.value;
   const put = { size: column.size, line: line.name, cell };
   if (text === '' && column.locals.has(line.name)) return ok({ ...put, text: undefined });
   const reading = read.reader.read(line, text);
@@ -196,8 +198,9 @@ export const holdForJob = cellsAct<z.infer<typeof HoldForJob>>({
     if (!cell.ok) return cell;
     const { column, line } = cell.value;
     const local = column.locals.get(line.name);
-    const text = typed === undefined ? local?.text : writtenText(typed, line, cells.display);
-    if (text === undefined) return failed({ kind: 'nothing-written', what: 'whole job' });
+    const written = typed === undefined ? storedHere(local) : typedText(typed, line, cells.display);
+    if (!written.ok) return written;
+    const text = written.value;
     const fault = wholeFault(cells, line, text);
     if (fault) return failed(fault);
     const label = `${lineWords(line)} of the whole job to ${textInLabel(text, line, cells.display)}`;
@@ -208,6 +211,15 @@ export const holdForJob = cellsAct<z.infer<typeof HoldForJob>>({
     return ok(localChange(cells.records, cells.job.id, puts, label.slice(0, LABEL_LENGTH)));
   },
 });
+
+function storedHere(local: { readonly text: string } | undefined): Result<string, ActFault> {
+  return local ? ok(local.text) : failed({ kind: 'nothing-written', what: 'whole job' });
+}
+
+function typedText(typed: string, line: Line, display: Display): Result<string, ActFault> {
+  const written = writtenText(typed, line, display);
+  return written.ok ? written : failed({ kind: 'unreadable', line: line.name, text: typed, fault: written.fault });
+}
 
 function wholeFault({ read, sheet }: JobCells, line: Line, text: string): ActFault | undefined {
   const { name } = line;

@@ -10,7 +10,7 @@ import { splitRange } from '#shared-calc/recipe/range-text.ts';
 import type { BoxReading } from '#shared-calc/recipe/read-box.ts';
 import { cleanNoise } from '#shared-calc/quantity/write-figure.ts';
 import { fromBase, unitOf } from '#shared-calc/quantity/unit.ts';
-import { hasTwoReadings, textInLabel, writtenText } from '#shared-calc/recipe/typed-text.ts';
+import { textInLabel, writtenText } from '#shared-calc/recipe/typed-text.ts';
 import { emptyChange, type Change } from '#shared-calc/records/change.ts';
 import { diffRecords } from '#shared-calc/records/diff-records.ts';
 import { displayOf } from '#shared-calc/records/display-of.ts';
@@ -234,12 +234,9 @@ export const writeLine = lineAct<z.infer<typeof WriteLine>>({
   input: WriteLine,
   run: (records, line, { text: typed }) => {
     const display = displayOf(workshopOf(records));
-    if (hasTwoReadings(typed, line, display)) {
-      const text = typed.trim();
-      return failed({ kind: 'unreadable', line: line.name, text, fault: { kind: 'two-readings', text } });
-    }
     const text = writtenText(typed, line, display);
-    return houseText(linesOf(records, line.recipe), line, text, textInLabel(text, line, display));
+    if (!text.ok) return failed({ kind: 'unreadable', line: line.name, text: typed.trim(), fault: text.fault });
+    return houseText(linesOf(records, line.recipe), line, text.value, textInLabel(text.value, line, display));
   },
 });
 

@@ -73,22 +73,27 @@ export const harvestTub = act<z.infer<typeof HarvestTub>>({
   run: (derived, { tub: id, amount, job, sold, on = derived.today }) => {
     const open = openTub(derived, id, on);
     if (!open.ok) return open;
-    const { stock, kind, moves } = open.value;
-    if (!stock) return failed({ kind: 'tub-not-known', tub: id });
-    const over = kind.taken === 'floated' ? overOn(moves, on) : undefined;
-    const may = over ? -over.amount : mayTakeOn(stock, dayNumber(on));
+    const given = givenOn(open.value, on);
+    if (!given) return failed({ kind: 'tub-not-known', tub: id });
+    const { may, over } = given;
     const asked = amount ?? may;
     if (asked > may + LITTLE || asked <= 0) return failed({ kind: 'tub-gives-less', tub: id, asked, may, on });
-    const taken = newMove(derived, open.value, {
-      on,
-      what: sold ? 'sold' : 'used',
-      amount: -asked,
-      ...(job !== undefined && { job }),
-    });
+    const what = sold ? 'sold' : 'used';
+    const taken = { ...newMove(derived, open.value, { on, what, amount: -asked }), ...(job !== undefined && { job }) };
     const change = { ...emptyChange(`${Math.round(asked)} taken from tub ${id}`), added: [added('move', taken)] };
-    return ok(kind.taken === 'picked' ? change : withRest(change, { taken, over, rest: may - asked }));
+    return ok(open.value.kind.taken === 'picked' ? change : withRest(change, { taken, over, rest: may - asked }));
   },
 });
+
+/** What may be taken on a day, and what is over of a float of that day; nothing where the tub is not known. */
+function givenOn(
+  { stock, kind, moves }: OpenTub,
+  on: PlainDay,
+): { readonly may: number; readonly over: Move | undefined } | undefined {
+  if (!stock) return undefined;
+  const over = kind.taken === 'floated' ? overOn(moves, on) : undefined;
+  return { may: over ? -over.amount : mayTakeOn(stock, dayNumber(on)), over };
+}
 
 /** What is over of a float; the jobs of one day share it. */
 function overOn(moves: readonly Move[], on: PlainDay): Move | undefined {

@@ -2,6 +2,7 @@ import type { BuildAmount } from '#shared-calc/buy/all-builds.ts';
 import type { NeedAmount } from '#shared-calc/buy/needs.ts';
 import type { PriceBook } from '#shared-calc/buy/price-book.ts';
 import { fromBase, unitOf } from '#shared-calc/quantity/unit.ts';
+import type { ColumnInput } from '#shared-calc/recipe/column.ts';
 import type { Line } from '#shared-calc/records/records.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
 import type { Box } from './bench-types.ts';
@@ -46,13 +47,32 @@ function collect<T>(
   amountOf: (line: Line, base: number, build: Omit<BuildAmount, 'amount'>) => T,
 ): Result<readonly T[], NoAmount> {
   const amounts: T[] = [];
-  const columns = bench.input().columns.filter((each) => asked.columns.includes(each.key));
+  const columns = withLike(bench.input().columns).filter((each) => asked.columns.includes(each.key));
   for (const line of bench.input().lines.filter((each) => each.role === asked.role)) {
-    for (const { key, count } of columns) {
+    for (const { key, count, like } of columns) {
       const box = bench.box(key, line.name);
       if (typeof box.value !== 'number') return failed({ kind: 'no-amount-yet', box });
-      amounts.push(amountOf(line, box.value, { line: line.name, perJob: line.perJob, column: key, count }));
+      amounts.push(
+        amountOf(line, box.value, {
+          line: line.name,
+          perJob: line.perJob,
+          column: key,
+          count,
+          ...(like !== key && { like }),
+        }),
+      );
     }
   }
   return ok(amounts);
+}
+
+/** Each column with the first one that has the same tank and the same local texts. */
+function withLike(columns: readonly ColumnInput[]): readonly (ColumnInput & Pick<BuildAmount, 'like'>)[] {
+  const firsts = new Map<string, string>();
+  return columns.map((column) => {
+    const same = JSON.stringify([column.tank, [...column.locals].map(([line, text]) => `${line}=${text}`).toSorted()]);
+    const like = firsts.get(same) ?? column.key;
+    firsts.set(same, like);
+    return { ...column, like };
+  });
 }

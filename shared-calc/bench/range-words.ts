@@ -9,33 +9,57 @@ import type { BoxRange } from './ranges.ts';
 /** The end of a range that a check minds: the most of what it limits from above, the least of what it wants at least. */
 export type RangeSide = 'from' | 'to' | 'both';
 
-const sides = new WeakMap<readonly Line[], ReadonlyMap<string, RangeSide>>();
-
-/** The side that the checks of a recipe mind of a line: both, if none reads it or one reads it from each side. */
-export function sideOf(lines: readonly Line[], line: string): RangeSide {
-  const known = sides.get(lines) ?? sidesIn(lines);
-  sides.set(lines, known);
-  return known.get(line) ?? 'both';
+interface Minded {
+  readonly side: RangeSide;
+  /** Names of the checks. */
+  readonly checks: readonly string[];
 }
 
-function sidesIn(lines: readonly Line[]): ReadonlyMap<string, RangeSide> {
-  const found = new Map<string, RangeSide>();
-  const put = (side: Rule, of: RangeSide) => {
-    const part = ungrouped(side);
-    if (part.part !== 'name') return;
-    const before = found.get(part.name);
-    found.set(part.name, before === undefined || before === of ? of : 'both');
-  };
-  for (const { role, text } of lines) {
-    const rule = role === 'check' ? readRule(text) : undefined;
-    if (!rule?.ok) continue;
-    walk(rule.value, (part) => {
-      if (part.part !== 'infix' || !/^[<>]=?$/.test(part.sign)) return;
-      const isBelow = part.sign.startsWith('<');
-      put(part.left, isBelow ? 'to' : 'from');
-      put(part.right, isBelow ? 'from' : 'to');
-    });
+const minded = new WeakMap<readonly Line[], ReadonlyMap<string, Minded>>();
+
+/** The side that the checks of a recipe mind of a line: both, if none reads it or they read it from each side. */
+export function sideOf(lines: readonly Line[], line: string): RangeSide {
+  return mindedIn(lines).get(line)?.side ?? 'both';
+}
+
+/** The checks that compare a line with something. */
+export function checksOn(lines: readonly Line[], line: string): readonly string[] {
+  return mindedIn(lines).get(line)?.checks ?? [];
+}
+
+/** The lines that a check compares. */
+export function linesUnder(lines: readonly Line[], check: string): readonly string[] {
+  return [...mindedIn(lines)].flatMap(([line, { checks }]) => (checks.includes(check) ? [line] : []));
+}
+
+function mindedIn(lines: readonly Line[]): ReadonlyMap<string, Minded> {
+  const known = minded.get(lines) ?? findMinded(lines);
+  minded.set(lines, known);
+  return known;
+}
+
+function findMinded(lines: readonly Line[]): ReadonlyMap<string, Minded> {
+  const found = new Map<string, Minded>();
+  for (const { name, text } of lines.filter((line) => line.role === 'check' && line.unlessRanged === undefined)) {
+    const rule = readRule(text);
+    for (const [line, side] of rule.ok ? comparedIn(rule.value) : []) {
+      const { side: before = side, checks = [] } = found.get(line) ?? {};
+      found.set(line, { side: before === side ? side : 'both', checks: [...new Set([...checks, name])] });
+    }
   }
+  return found;
+}
+
+/** The lines that stand alone on a side of a comparison, with the end that could break it. */
+function comparedIn(rule: Rule): readonly (readonly [line: string, side: RangeSide])[] {
+  const found: (readonly [string, RangeSide])[] = [];
+  walk(rule, (part) => {
+    if (part.part !== 'infix' || !/^[<>]=?$/.test(part.sign)) return;
+    const [left, right] = [ungrouped(part.left), ungrouped(part.right)];
+    const isBelow = part.sign.startsWith('<');
+    if (left.part === 'name') found.push([left.name, isBelow ? 'to' : 'from']);
+    if (right.part === 'name') found.push([right.name, isBelow ? 'from' : 'to']);
+  });
   return found;
 }
 

@@ -1,6 +1,9 @@
 import type { BoxProblem } from '#shared-calc/engine/box-content.ts';
 import { workAlone } from '#shared-calc/engine/once.ts';
-import { isCompound, plainUnitOf, sayKind, type Kind } from '#shared-calc/quantity/kind.ts';
+import { figureKindOfUnit, isCompound, plainUnitOf, sayKind, type Kind } from '#shared-calc/quantity/kind.ts';
+import { readFigure, type ReadFigure } from '#shared-calc/quantity/read-figure.ts';
+import { fromBase } from '#shared-calc/quantity/unit.ts';
+import type { BoxFault } from '#shared-calc/recipe/read-box.ts';
 import { noLines } from '#shared-calc/recipe/scope.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
 import { checkRule } from '#shared-calc/rule/check-rule.ts';
@@ -18,11 +21,28 @@ export interface WorkedRule {
 }
 
 export type WorkFault =
+  | { readonly kind: 'number'; readonly fault: BoxFault }
   | { readonly kind: 'rule'; readonly faults: readonly RuleFault[] }
   | { readonly kind: 'no answer'; readonly problem: BoxProblem };
 
-/** Works out one rule of literals and functions, without lines. */
+/** Works out one text without lines, first as a figure, as a cell does (`1/2 in` is 12.7 mm), then as a rule. */
 export function workRule(text: string): Result<WorkedRule, WorkFault> {
+  const figure = readFigure(text, { unit: 'number' });
+  if (figure.ok) return ok(workedFigure(figure.value, text));
+  const { fault } = figure;
+  if (fault.kind === 'two-readings' || fault.kind === 'other-sign') return failed({ kind: 'number', fault });
+  return workedRule(text);
+}
+
+function workedFigure({ value, unit }: ReadFigure, text: string): WorkedRule {
+  const kind = figureKindOfUnit(unit);
+  const isBare = unit.symbol === 'number';
+  const place = { from: 0, to: text.length };
+  const rule: Rule = { part: 'number', value: fromBase(value, unit), ...(!isBare && { unit }), ...place };
+  return { rule, value, kind, kindName: sayKind(kind), unit: unitFor(rule, kind) };
+}
+
+function workedRule(text: string): Result<WorkedRule, WorkFault> {
   const read = readRule(text);
   if (!read.ok) return failed({ kind: 'rule', faults: [read.fault] });
   const checked = checkRule(read.value, noLines);

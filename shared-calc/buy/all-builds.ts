@@ -6,6 +6,8 @@ export interface BuildAmount {
   /** Counted once for a job, from the column where it is largest. */
   readonly perJob: boolean;
   readonly column: string;
+  /** The first column of the order with the same tank and the same cells, if it is another one. */
+  readonly like?: string;
   /** How many builds of the column. */
   readonly count: number;
 }
@@ -20,4 +22,18 @@ export function allBuilds<T extends BuildAmount>(amounts: readonly T[]): readonl
   return amounts
     .filter((each) => !each.perJob || largest.get(each.line) === each)
     .map((each) => ({ ...each, amount: each.perJob ? each.amount : each.amount * each.count }));
+}
+
+/**
+ * As `allBuilds`, with like columns taken together before anything is rounded: two columns of one tank come to what one
+ * column of two comes to.
+ */
+export function pooledBuilds<T extends BuildAmount>(amounts: readonly T[]): readonly T[] {
+  const pools = new Map<string, T>();
+  for (const each of amounts) {
+    const key = `${each.line} ${each.like ?? each.column}`;
+    const pool = pools.get(key);
+    pools.set(key, pool ? { ...pool, count: pool.count + each.count } : each);
+  }
+  return allBuilds([...pools.values()]);
 }

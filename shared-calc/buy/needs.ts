@@ -1,5 +1,5 @@
 import { failed, ok, type Result } from '#shared-calc/result.ts';
-import { allBuilds, type BuildAmount } from './all-builds.ts';
+import { pooledBuilds, type BuildAmount } from './all-builds.ts';
 import type { BuyFault } from './buy-fault.ts';
 import { carriageSum, supplierBills, type SupplierBill } from './carriage.ts';
 import { materialNeed, type MaterialNeed, type Use } from './material-need.ts';
@@ -33,7 +33,7 @@ export interface NeedsList {
 
 /** The needs list of one job, all its columns together. */
 export function needsOf(needs: readonly NeedAmount[], buying: Buying): Result<NeedsList, BuyFault> {
-  return listNeeds(allBuilds(needs), buying);
+  return listNeeds(pooledBuilds(needs), buying);
 }
 
 /** A needs list from uses that are already for all builds. */

@@ -1,5 +1,5 @@
 import { ok, type Result } from '#shared-calc/result.ts';
-import { allBuilds } from './all-builds.ts';
+import { pooledBuilds } from './all-builds.ts';
 import type { BuyFault } from './buy-fault.ts';
 import type { SupplierBill } from './carriage.ts';
 import type { MaterialNeed, Use } from './material-need.ts';
@@ -54,14 +54,14 @@ export function shoppingRun(parts: readonly RunPart[], buying: Buying): Result<S
 
 function togetherUses(parts: readonly RunPart[]): readonly Use[] {
   const jobs = Map.groupBy(parts, (part) => part.job);
-  return [...jobs.values()].flatMap((ofJob) => allBuilds(ofJob.flatMap((part) => part.needs)));
+  return [...jobs.values()].flatMap((ofJob) => pooledBuilds(ofJob.flatMap((part) => part.needs)));
 }
 
 function eachAlone(parts: readonly RunPart[], buying: Buying): Result<readonly NeedsList[], BuyFault> {
   const lists: NeedsList[] = [];
   let stock = buying.stock;
   for (const part of parts) {
-    const uses = allBuilds(part.needs);
+    const uses = pooledBuilds(part.needs);
     const { taken, left } = takeStock(stock, amounts(uses));
     const list = listNeeds(uses, { ...buying, stock: taken });
     if (!list.ok) return list;

@@ -26,7 +26,7 @@ function blocksOf(card: AnimalsInCard): readonly PaperBlock[] {
       ],
     },
     heading('Before they go in'),
-    { is: 'list', items: card.before },
+    { is: 'list', items: card.before, tick: true },
     ...looksOf(card),
     ...mindedBlocks(card),
   ];
@@ -43,12 +43,12 @@ function looksOf({ looks, lookFor, settleInDays }: AnimalsInCard): readonly Pape
   return [
     heading('Days to look'),
     paragraph(`The tank has only ${settleInDays} days to settle in: each of these days is kept.`),
-    paragraph(`Look for ${lookFor.join(', ')}.`),
     {
       is: 'table',
       head: ['day', 'date'],
       rows: looks.map(({ day, date }) => [String(day), paperWeekday(date)]),
-      right: [0],
+      small: [1],
+      write: [...lookFor, 'who'],
     },
   ];
 }

@@ -1,6 +1,6 @@
 import { crushesPlants } from '#shared-calc/jobs/crushes-plants.ts';
 import { buildCards, type BuildCard, type CardStep } from './build-card.ts';
-import { heading, paragraph, stepCautionsBlock, type PaperBlock } from './document.ts';
+import { paragraph, sheet, stepCautions, type PaperBlock } from './document.ts';
 import { displayFor, jobWords, titleOf, type MakePaper } from './paper-input.ts';
 import { ok } from '#shared-calc/result.ts';
 
@@ -16,26 +16,38 @@ export const buildPaper: MakePaper = (input) => {
   const cards = buildCards(input.bench, terms);
   return ok({
     data: cards,
-    document: { title: `Build card, ${titleOf(input)}`, blocks: cards.flatMap(cardBlocks) },
+    document: {
+      title: `Build card, ${titleOf(input)}`,
+      blocks: cards.flatMap((card) => cardBlocks(card, titleOf(input))),
+    },
   });
 };
 
-function cardBlocks({ called, tank, builds, lifting, minutes, steps }: BuildCard): readonly PaperBlock[] {
+function cardBlocks(card: BuildCard, title: string): readonly PaperBlock[] {
+  const { called, tank, builds, lifting, minutes, steps } = card;
   const each = builds > 1 ? `; this card for each of ${builds}` : '';
   return [
-    heading(`${called}: ${tank}`),
-    paragraph(`${tank}${each}. ${lifting.join(' ')} About ${hoursWords(minutes)} of work on each.`),
+    sheet(`Build card ${called}`),
+    paragraph(`${title}. ${tank}${each}. ${lifting.join(' ')} About ${hoursWords(minutes)} of work on each.`),
     ...steps.flatMap(stepBlocks),
   ];
 }
 
 function stepBlocks({ title, goods, says, minutes, cautions }: CardStep, at: number): readonly PaperBlock[] {
-  const time = minutes !== undefined && minutes >= 0.5 ? `, ${Math.round(minutes)} min` : '';
+  const timed = minutes !== undefined && minutes >= 0.5 && { aside: `${Math.round(minutes)} min` };
   return [
-    heading(`${at + 1}. ${title}${time}`),
-    { is: 'table', head: ['what', 'material', 'how much'], rows: goods.map(goodsRow), right: [2] },
+    { is: 'heading', text: `${at + 1}. ${title}`, step: true, ...timed },
+    {
+      is: 'table',
+      head: ['what', 'material', 'how much'],
+      rows: goods.map(goodsRow),
+      right: [2],
+      small: [1],
+      tick: true,
+      quiet: true,
+    },
     { is: 'list', items: says },
-    stepCautionsBlock(cautions),
+    { is: 'cautions', rows: stepCautions(cautions), bare: true },
   ];
 }
 
@@ -44,6 +56,6 @@ function goodsRow({ label, material, amount }: CardStep['goods'][number]): reado
 }
 
 /** Minutes in a builder's units: `45 min`, `6.5 h`. */
-export function hoursWords(minutes: number): string {
+function hoursWords(minutes: number): string {
   return minutes < 90 ? `${Math.round(minutes)} min` : `${Math.round(minutes / 6) / 10} h`;
 }

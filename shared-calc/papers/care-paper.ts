@@ -11,7 +11,7 @@ import { ok } from '#shared-calc/result.ts';
 const YEAR = 365;
 
 /** The words of each round, before its days of the first year. */
-export const roundWords: Readonly<Record<CareRound['act'], string>> = {
+const roundWords: Readonly<Record<CareRound['act'], string>> = {
   drain: 'Drain',
   'refill and clean': 'Refill and clean the can',
 };
@@ -24,7 +24,11 @@ export const carePaper: MakePaper = (input) => {
   const blocks: readonly PaperBlock[] = [
     paragraph(`Handed over ${paperWeekday(plan.handover)}.`),
     heading('We call and visit'),
-    { is: 'list', items: plan.care.map(({ act, date }) => `${paperWeekday(date)}: ${careWords[act] ?? act}`) },
+    {
+      is: 'list',
+      items: plan.care.map(({ act, date }) => `${paperWeekday(date)}: ${careWords[act] ?? act}`),
+      tick: true,
+    },
     ...(lamps ? [paragraph(`Lamps are due from ${paperDay(lamps.from)} to ${paperDay(lamps.to)}.`)] : []),
     ...care.flatMap(sizeBlocks),
     stepCautionsBlock(cautionsOfAll(care)),
@@ -36,12 +40,12 @@ export const carePaper: MakePaper = (input) => {
 };
 
 /** The cautions of several sizes, each once. */
-export function cautionsOfAll(sizes: readonly SizeCare[]): SizeCare['cautions'] {
+function cautionsOfAll(sizes: readonly SizeCare[]): SizeCare['cautions'] {
   return [...new Map(sizes.flatMap(({ cautions }) => cautions).map((each) => [each.step, each])).values()];
 }
 
 /** The days of a round in the first year. */
-export function roundDays({ everyDays, first }: CareRound): readonly string[] {
+function roundDays({ everyDays, first }: CareRound): readonly string[] {
   return Array.from({ length: Math.max(1, Math.floor(YEAR / everyDays)) }, (_, at) => addDays(first, at * everyDays));
 }
 
@@ -50,12 +54,10 @@ function sizeBlocks({ called, tank, rounds }: SizeCare): readonly PaperBlock[] {
   return [
     heading(`${called}, ${tank}`),
     ...none,
-    {
-      is: 'facts',
-      rows: rounds.map((round) => [
-        `${roundWords[round.act]}, ${round.says}`,
-        roundDays(round).map(paperDay).join('; '),
-      ]),
-    },
+    ...rounds.map((round): PaperBlock => ({
+      is: 'days',
+      text: `${roundWords[round.act]}, ${round.says}`,
+      items: roundDays(round).map(paperDay),
+    })),
   ];
 }

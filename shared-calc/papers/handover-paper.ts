@@ -1,6 +1,6 @@
 import { datedJob } from './dated-job.ts';
-import { heading, paragraph, type PaperBlock } from './document.ts';
-import { handoverCards, type HandoverCard } from './handover-card.ts';
+import { heading, paragraph, sheet, type PaperBlock, type PaperFact } from './document.ts';
+import { handoverCards, type HandoverCard, type HandoverSign } from './handover-card.ts';
 import { displayFor, jobWords, titleOf, type MakePaper } from './paper-input.ts';
 import { paperDay, paperWeekday } from './paper-words.ts';
 import { careWords } from './step-words.ts';
@@ -22,30 +22,47 @@ export const handoverPaper: MakePaper = (input) => {
   });
   return ok({
     data: cards,
-    document: { title: `Handover card, ${titleOf(input)}`, blocks: cards.flatMap(cardBlocks) },
+    document: {
+      title: `Handover card, ${titleOf(input)}`,
+      blocks: cards.flatMap((card) => cardBlocks(card, titleOf(input))),
+    },
   });
 };
 
-function cardBlocks(card: HandoverCard): readonly PaperBlock[] {
+function cardBlocks(card: HandoverCard, title: string): readonly PaperBlock[] {
   return [
-    heading(`${card.called}: ${card.tank}`),
-    paragraph(`Handed over ${paperWeekday(card.handover)}.`),
+    sheet(`Handover card ${card.called}`),
+    paragraph(`${title}. ${card.tank}. Handed over ${paperWeekday(card.handover)}.`),
     heading('Keep it so'),
-    { is: 'facts', rows: card.keep },
+    { is: 'facts', look: 'settings', rows: card.keep },
     heading('What is done when'),
-    { is: 'facts', rows: card.tasks.map(({ when, acts }) => [when, acts.join(' ')]) },
+    { is: 'facts', look: 'run in', rows: card.tasks.map(({ when, acts }) => [when, acts.join(' ')]) },
     heading('This is normal'),
     { is: 'list', items: card.normal },
     heading('This is not'),
-    { is: 'facts', rows: card.notNormal.map(({ sign, act }) => [sign, act]) },
+    { is: 'facts', look: 'run in', rows: card.notNormal.map((sign) => signRow(sign, card)) },
     heading('Whom to call'),
-    { is: 'list', items: card.people },
+    { is: 'list', items: card.people, write: 'name and number' },
     heading('When we come'),
-    { is: 'facts', rows: visitsOf(card) },
-    ...mindedBlocks(card),
+    { is: 'facts', look: 'run in', rows: visitsOf(card) },
+    ...mindedBlocks(card).map((block) => withoutSaid(block, card)),
     heading('What is ours, from the quote'),
-    ...card.terms.map(paragraph),
+    paragraph(card.terms.join(' ')),
+    { is: 'sign', items: ['For the client', 'For the workshop', 'Day'] },
   ];
+}
+
+/** A sign that states a caution in full also names who decides. */
+function signRow({ sign, act, step }: HandoverSign, { cautions }: HandoverCard): PaperFact {
+  const caution = cautions.find((each) => each.step === step);
+  return caution ? [sign, act, caution.decides] : [sign, act];
+}
+
+/** A caution that a sign states in full is not written again. */
+function withoutSaid(block: PaperBlock, { notNormal }: HandoverCard): PaperBlock {
+  if (block.is !== 'cautions') return block;
+  const isSaid = (about: string) => notNormal.some(({ step }) => step === about);
+  return { ...block, rows: block.rows.map((row) => (isSaid(row.about) ? { ...row, elsewhere: true } : row)) };
 }
 
 /** The next visit first, with its weekday; visits of the same kind together. */

@@ -1,5 +1,5 @@
 import type { Reminder } from './audience-rules.ts';
-import { heading, stepCautionsBlock, type PaperBlock } from './document.ts';
+import { heading, stepCautions, stepCautionsBlock, type PaperBlock } from './document.ts';
 import type { StepCaution } from '#shared-calc/prepare/cautions.ts';
 
 interface Minded {
@@ -17,10 +17,15 @@ export function mindedBlocks({ cautions, audience, protection }: Minded): readon
     heading('To mind'),
     stepCautionsBlock(cautions.filter(({ step }) => step !== 'enquiry' && step !== 'animal choice')),
     heading('Who is near it'),
-    stepCautionsBlock([...of('enquiry'), ...audience.map(asCaution)]),
+    bareBlock([...of('enquiry'), ...audience.map(asCaution)]),
     heading('Protected kinds'),
-    stepCautionsBlock([...of('animal choice'), ...protection.map(asCaution)]),
+    bareBlock([...of('animal choice'), ...protection.map(asCaution)]),
   ];
+}
+
+/** Its heading shows what they are about. */
+function bareBlock(cautions: readonly StepCaution[]): PaperBlock {
+  return { is: 'cautions', rows: stepCautions(cautions), bare: true };
 }
 
 function asCaution({ says, decides }: Reminder): StepCaution {

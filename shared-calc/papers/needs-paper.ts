@@ -3,13 +3,13 @@ import { coinsText } from '#shared-calc/quantity/coins-text.ts';
 import type { MaterialNeed } from '#shared-calc/buy/material-need.ts';
 import { stockOnHand } from '#shared-calc/buy/stock.ts';
 import { crushesPlants } from '#shared-calc/jobs/crushes-plants.ts';
-import { keysOf } from '#shared-calc/jobs/job-sheet.ts';
+import { keysOf, sizeWords } from '#shared-calc/jobs/job-sheet.ts';
 import { orderPlants, type PlantOrder } from '#shared-calc/jobs/order-plants.ts';
 import { heading, type PaperBlock } from './document.ts';
-import { goodsAmount } from './goods-said.ts';
-import { needsCsv, packList } from './needs-csv.ts';
+import { goodsWords, packsWords } from '#shared-calc/quantity/goods-words.ts';
+import { needsCsv } from './needs-csv.ts';
 import { displayFor, jobWords, titleOf, type MakePaper, type PaperInput } from './paper-input.ts';
-import { paperDay } from './paper-words.ts';
+import { paperCoins, paperDay } from './paper-words.ts';
 import type { Display } from '#shared-calc/quantity/shown-unit.ts';
 import { cleanNoise } from '#shared-calc/quantity/write-figure.ts';
 import { workshopOf } from '#shared-calc/records/workshop-of.ts';
@@ -27,24 +27,35 @@ export const needsPaper: MakePaper = (input) => {
   const plants = plantsOf(input);
   const { needs, totalCoins, packsTotalCoins, landedCoins } = list.value;
   const sums = { total: money(totalCoins), packsTotal: money(packsTotalCoins), landed: money(landedCoins) };
-  const groups = [...Map.groupBy(needs, ({ group }) => group)];
+  const display = displayFor(input);
+  const shown = (coins: number) => paperCoins(coins, { ...display, coinDecimals: workshop.coinDecimals });
+  const groupName = (group: string) => records.margin.get(group)?.label ?? group;
+  const main = 'Packs with carriage';
   const blocks: readonly PaperBlock[] = [
-    { is: 'facts', rows: [['Prices of', paperDay(pricing.prices.on)]] },
-    ...groups.flatMap(([group, of]): readonly PaperBlock[] => [
-      heading(records.margin.get(group)?.label ?? group),
-      {
-        is: 'table',
-        head: ['material', 'used', 'on hand', 'to buy', 'used cost', 'packs cost', 'left over'],
-        rows: of.map((need) => rowOf(need, { money, display: displayFor(input) })),
-        right: [1, 2, 4, 5, 6],
-      },
-    ]),
     {
       is: 'facts',
       rows: [
-        [`Used cost, ${workshop.currency}`, sums.total],
-        ['Packs cost', sums.packsTotal],
-        ['Packs with carriage', sums.landed],
+        ['Sizes', sheet.columns.map(({ tank, count }) => sizeWords({ tank: tank.id, count })).join(', ')],
+        ['Prices of', paperDay(pricing.prices.on)],
+      ],
+    },
+    {
+      is: 'table',
+      head: ['group', 'material', 'used', 'on hand', 'to buy', 'used cost', 'packs cost', 'left over'],
+      rows: [...Map.groupBy(needs, ({ group }) => group)].flatMap(([group, of]) =>
+        of.map((need) => [groupName(group), ...rowOf(need, { money: shown, display })]),
+      ),
+      right: [2, 3, 4, 5, 6, 7],
+      groups: 'over',
+    },
+    {
+      is: 'facts',
+      look: 'sums',
+      main,
+      rows: [
+        [`Used cost, ${workshop.currency}`, shown(totalCoins)],
+        ['Packs cost', shown(packsTotalCoins)],
+        [main, shown(landedCoins)],
       ],
     },
     ...plantBlocks(plants),
@@ -71,14 +82,13 @@ interface RowTerms {
 }
 
 function rowOf(need: MaterialNeed, { money, display }: RowTerms): readonly string[] {
-  const amount = (value: number) => (value > 1e-9 ? goodsAmount(value, need.unit, display) : '');
-  const packs = need.sale === 'own' ? 'our own' : packList(need);
+  const amount = (value: number) => (value > 1e-9 ? goodsWords(value, need.unit, display) : '');
   const costs = [money(need.costCoins), money(need.packsCoins)];
   return [
     `${need.material} ${need.label}`,
     amount(need.used),
     amount(need.onHand),
-    packs,
+    packsWords(need, display),
     ...costs,
     amount(need.leftOver),
   ];

@@ -1,14 +1,13 @@
-import { paragraph } from './document.ts';
+import { paragraph, type PaperBlock } from './document.ts';
 import { optionsCsv } from './options-csv.ts';
 import { optionsPage, type SizeOption } from './options-page.ts';
-import { displayFor, titleOf, type MakePaper } from './paper-input.ts';
+import { displayFor, jobWords, titleOf, type MakePaper, type PaperInput } from './paper-input.ts';
 import { paperDay, paperFigure, paperMoney } from './paper-words.ts';
 import type { Display } from '#shared-calc/quantity/shown-unit.ts';
 import { workshopOf } from '#shared-calc/records/workshop-of.ts';
 import { ok } from '#shared-calc/result.ts';
 
-/** Printed above the sizes, on screen and on paper. */
-export const optionsIntro =
+const optionsIntro =
   'Each size is priced as if it were chosen alone, tax included. The earliest handover counts from a deposit that comes in today. This page is no quote: the size that is chosen is quoted for itself.';
 
 /** Several sizes for one client to choose from, with the same recipe, side by side. */
@@ -18,26 +17,46 @@ export const optionsPaper: MakePaper = (input) => {
   const options = optionsPage({ bench, pricing, records, on: wish.on });
   return ok({
     data: options,
-    document: {
-      title: `Sizes to choose from, ${titleOf(input)}`,
-      blocks: [
-        paragraph(optionsIntro),
-        {
-          is: 'table',
-          head: ['', ...options.map(optionHead)],
-          rows: optionRows(displayFor(input)).map(({ label, say }) => [label, ...options.map(say)]),
-        },
-      ],
-    },
+    document: { title: `Sizes to choose from, ${titleOf(input)}`, blocks: blocksOf(input, options) },
     csv: optionsCsv(options, workshop),
   });
 };
 
-export function optionHead({ called, builds }: SizeOption): string {
+/** No more sizes than this fit beside each other on a page. */
+const ABREAST = 4;
+
+function blocksOf(input: PaperInput, options: readonly SizeOption[]): readonly PaperBlock[] {
+  const { sheet, records, wish } = input;
+  const rows = optionRows(displayFor(input));
+  const starts = options.map((_, at) => at).filter((at) => at % ABREAST === 0);
+  return [
+    {
+      is: 'facts',
+      rows: [
+        ['For', jobWords(input).client],
+        ['Built as', records.recipe.get(sheet.recipe)?.title ?? sheet.recipe],
+        ['Prices of', paperDay(wish.on)],
+      ],
+    },
+    paragraph(optionsIntro),
+    { is: 'picture' },
+    ...starts.map((at): PaperBlock => {
+      const some = options.slice(at, at + ABREAST);
+      return {
+        is: 'table',
+        head: ['', ...some.map(optionHead)],
+        rows: rows.map(({ label, say }) => [label, ...some.map(say)]),
+        main: rows.findIndex(({ look }) => look === 'price'),
+      };
+    }),
+  ];
+}
+
+function optionHead({ called, builds }: SizeOption): string {
   return builds === 1 ? called : `${builds} of ${called}`;
 }
 
-export interface OptionRow {
+interface OptionRow {
   readonly label: string;
   readonly look?: string;
   readonly say: (option: SizeOption) => string;
@@ -46,7 +65,7 @@ export interface OptionRow {
 const unknown = 'not known yet';
 
 /** The rows that a client compares. */
-export function optionRows(display: Display): readonly OptionRow[] {
+function optionRows(display: Display): readonly OptionRow[] {
   const money = (text: string | undefined) => (text === undefined ? unknown : paperMoney(text, display));
   /** The cost, to follow its quantity, if the workshop has a price for it. */
   const cost = (text: string | undefined) =>
@@ -54,6 +73,7 @@ export function optionRows(display: Display): readonly OptionRow[] {
   const figure = (value: number | undefined, unit: string) =>
     value === undefined ? unknown : `${paperFigure(value, 1, display)}\u00a0${unit}`.trimEnd();
   return [
+    { label: 'Tank', say: ({ tank }) => tank },
     { label: `Price, ${display.currency}`, look: 'price', say: ({ price }) => money(price) },
     { label: 'Deposit with the order', say: ({ deposit }) => money(deposit) },
     {

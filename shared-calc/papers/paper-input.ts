@@ -45,6 +45,17 @@ export interface MadePaper {
 
 export type MakePaper = (input: PaperInput) => Result<MadePaper, PaperFault>;
 
+/** The input of a job's papers; none if the book has no such job. */
+export function jobPaperInput(derived: Derived, id: string): PaperInput | undefined {
+  const worked = derived.job(id);
+  if (!worked) return undefined;
+  const { sheet, bench, pricing, job } = worked;
+  const { records, today: on, calendar } = derived;
+  const { handover, depositOn: deposit } = job;
+  const wish = { on, calendar, ...(handover !== undefined && { handover }), ...(deposit !== undefined && { deposit }) };
+  return { derived, records, sheet, bench, pricing, wish, treatment: { aim: 'clean', way: undefined } };
+}
+
 /** The job's own words on a paper; an order without a job has none. */
 export type JobWords = Pick<
   Job,

@@ -1,4 +1,6 @@
-import { heading, type PaperBlock } from './document.ts';
+import { readUnits } from '#shared-calc/quantity/figure-words.ts';
+import type { Display } from '#shared-calc/quantity/shown-unit.ts';
+import { paragraph, sheet, type PaperBlock } from './document.ts';
 import { displayFor, titleOf, type MakePaper } from './paper-input.ts';
 import { pickListCsv } from './pick-list-csv.ts';
 import { pickLists, type PickList } from './pick-list.ts';
@@ -7,29 +9,37 @@ import { ok } from '#shared-calc/result.ts';
 
 /** What must be ready on build day, in the order of use, a list for each size. */
 export const pickPaper: MakePaper = (input) => {
-  const lists = pickLists(input.bench, input.records, displayFor(input));
+  const display = displayFor(input);
+  const lists = pickLists(input.bench, input.records, display);
   return ok({
     data: lists,
-    document: { title: `Pick list, ${titleOf(input)}`, blocks: lists.flatMap(blocksOf) },
+    document: {
+      title: `Pick list, ${titleOf(input)}`,
+      blocks: lists.flatMap((list) => blocksOf(list, titleOf(input), display)),
+    },
     csv: pickListCsv(lists, workshopOf(input.records)),
   });
 };
 
-function blocksOf({ called, tank, builds, rows }: PickList): readonly PaperBlock[] {
+function blocksOf({ called, tank, builds, rows }: PickList, title: string, display: Display): readonly PaperBlock[] {
   return [
-    heading(`${called}: ${tank}${builds > 1 ? `; this list for each of ${builds}` : ''}`),
+    sheet(`Pick list ${called}`),
+    paragraph(`${title}. ${tank}${builds > 1 ? `; this list for each of ${builds}` : ''}.`),
     {
       is: 'table',
-      head: ['step', 'what', 'material', 'how much', 'from', 'brings'],
+      head: ['step', 'what', 'material', 'how much', 'where from', 'who brings it'],
       rows: rows.map(({ section, label, material, amount, from, brings }) => [
         section,
         label,
         material.toLowerCase() === label.toLowerCase() ? '' : material,
-        amount.replace(/\u00a0each$/, ''),
+        readUnits(amount, display).replace(/\u00a0each$/, ''),
         from,
         brings,
       ]),
       right: [3],
+      groups: 'beside',
+      small: [2],
+      tick: true,
     },
   ];
 }

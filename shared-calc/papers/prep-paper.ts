@@ -18,11 +18,10 @@ export const prepPaper: MakePaper = (input) => {
     {
       is: 'table',
       head: ['day', 'act', ''],
-      rows: rows.map(({ date, act, decides }) => [paperWeekday(date), act, decides ? 'decides' : '']),
-    },
-    {
-      is: 'cautions',
-      rows: rows.flatMap(({ act, cautions }) =>
+      rows: rows.map(({ date, act, decides }) => [paperWeekday(date), act, decides ? '(decides)' : '']),
+      small: [2],
+      tick: true,
+      cautions: rows.map(({ act, cautions }) =>
         cautions.map(({ caution, decides }) => ({ about: act, says: caution, decides })),
       ),
     },

@@ -1,6 +1,6 @@
 import { coinsText } from '#shared-calc/quantity/coins-text.ts';
 import type { QuoteBody } from '#shared-calc/jobs/quote-body.ts';
-import { writeNumber } from '#shared-calc/quantity/write-figure.ts';
+import { closeDecimals, writeNumber } from '#shared-calc/quantity/write-figure.ts';
 import { quoteFindings, type QuoteFindings } from './quote-findings.ts';
 import { quoteSizes, type QuoteSize } from './quote-sizes.ts';
 import { WORK_GROUP } from '#shared-calc/price/quote-rules.ts';
@@ -107,10 +107,13 @@ function whatItIs(body: QuoteBody, { group, label }: { readonly group: string; r
   return needs.map((need) => sayNeed(need, body)).join('; ');
 }
 
+/** A client reads round amounts, but never that there is none of something. */
+const FOR_CLIENT_WITHIN = 0.05;
+
 const decimals: Readonly<Record<string, number>> = { L: 1, g: 0, kg: 1, m: 2, m2: 2, each: 0, km: 0 };
 
 function sayNeed({ used, unit, label }: FrozenNeed, { workshop }: QuoteBody): string {
-  const amount = writeNumber(used, decimals[unit] ?? 2, workshop);
+  const amount = writeNumber(used, closeDecimals(used, decimals[unit] ?? 2, FOR_CLIENT_WITHIN), workshop);
   // The label would repeat the unit: the kilometres of the van.
   if (unit === 'km') return `${amount} ${unit}`;
   const name = label.charAt(0).toLowerCase() + label.slice(1);

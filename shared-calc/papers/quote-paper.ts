@@ -2,7 +2,9 @@ import { orderSums } from '#shared-calc/bench/order-sums.ts';
 import { freezeQuote } from '#shared-calc/jobs/freeze-quote.ts';
 import { keysOf } from '#shared-calc/jobs/job-sheet.ts';
 import type { QuoteBody } from '#shared-calc/jobs/quote-body.ts';
-import { heading, paragraph, type PaperBlock } from './document.ts';
+import type { Display } from '#shared-calc/quantity/shown-unit.ts';
+import { readUnits } from '#shared-calc/quantity/figure-words.ts';
+import { heading, paragraph, type PaperBlock, type PaperDocument, type PaperFact } from './document.ts';
 import { displayFor, type MakePaper, type PaperFault, type PaperInput } from './paper-input.ts';
 import { paperDay, paperMoney, type PaperNumbers } from './paper-words.ts';
 import { quoteCsv } from './quote-csv.ts';
@@ -30,18 +32,23 @@ export const quotePaper: MakePaper = (input) => {
   });
   return ok({
     data: { ...rest, sizes: plain },
-    document: { title: quoteName(model), blocks: blocksOf(model, displayFor(input)) },
+    document: quoteDocument(model, displayFor(input)),
     csv: quoteCsv(body.value.sums, body.value.workshop, { inside: false }),
   });
 };
 
+/** The quote as the client reads it, in the units and figures of a workshop. */
+export function quoteDocument(model: QuoteModel, display: Display): PaperDocument {
+  return { title: quoteName(model), blocks: blocksOf(model, display) };
+}
+
 /** `Quote Q-0027, revision A`; a draft is marked as not issued. */
-export function quoteName({ number, revision }: Pick<QuoteModel, 'number' | 'revision'>): string {
+function quoteName({ number, revision }: Pick<QuoteModel, 'number' | 'revision'>): string {
   return number === '' ? 'Quote, not issued yet' : `Quote ${number}, revision ${revision}`;
 }
 
 /** `Reading room: T05, 600 × 445 × 600 mm inside, full kit; 2 of T07, ...` */
-export function quoteIntro({ title, sizes }: Pick<QuoteModel, 'title' | 'sizes'>): string {
+function quoteIntro({ title, sizes }: Pick<QuoteModel, 'title' | 'sizes'>): string {
   const told = sizes.map(({ called, inside, kit, count }) => {
     const parts = [count === 1 ? called : `${count} of ${called}`, inside && `${inside} inside`, kit && `${kit} kit`];
     return parts.filter((part) => part !== '').join(', ');
@@ -50,7 +57,7 @@ export function quoteIntro({ title, sizes }: Pick<QuoteModel, 'title' | 'sizes'>
 }
 
 /** The facts at the top of a quote. */
-export function quoteFacts(model: QuoteModel, numbers: PaperNumbers): readonly (readonly [string, string])[] {
+function quoteFacts(model: QuoteModel, numbers: PaperNumbers): readonly PaperFact[] {
   const money = (text: string) => `${paperMoney(text, numbers)}\u00a0${model.currency}`;
   const issued = model.number !== '';
   return [
@@ -71,27 +78,33 @@ function pricesOf({ issuedOn, pricesOn }: QuoteModel): string {
 }
 
 /** The terms of a quote, with the replacement of plants last. */
-export function quoteTerms({ terms, plantsReplacedDays }: QuoteModel): readonly string[] {
+function quoteTerms({ terms, plantsReplacedDays }: QuoteModel): readonly string[] {
   if (plantsReplacedDays === undefined) return terms;
   return [...terms, `Plants that die within ${plantsReplacedDays} days are replaced once.`];
 }
 
-function blocksOf(model: QuoteModel, numbers: PaperNumbers): readonly PaperBlock[] {
+function blocksOf(model: QuoteModel, display: Display): readonly PaperBlock[] {
   const where = (of: readonly string[]) => (of.length === 0 || model.sizes.length < 2 ? '' : of.join(', '));
   return [
     paragraph(quoteIntro(model)),
-    { is: 'facts', rows: quoteFacts(model, numbers) },
-    ...priceBlocks(model, numbers),
+    { is: 'facts', rows: quoteFacts(model, display) },
+    { is: 'picture' },
+    ...priceBlocks(model, display),
     heading('Terms, and what is not in this price'),
     { is: 'list', items: quoteTerms(model) },
     ...(model.payment === '' ? [] : [paragraph(model.payment)]),
     heading('Found at the survey, or assumed'),
-    { is: 'facts', rows: model.assumed.map(({ label, value }) => [label, value]) },
+    {
+      is: 'list',
+      items: model.assumed.map(({ label, value }) => `${label}: ${readUnits(value, display)}`),
+      short: true,
+    },
     heading('Cautions, and who decides'),
     {
       is: 'cautions',
       rows: model.cautions.map(({ says, decides, sizes }) => ({ about: where(sizes), says, decides })),
     },
+    { is: 'sign', items: [`Accepted for ${model.client || 'the client'}`, 'Name in full', 'Date'] },
   ];
 }
 
@@ -106,11 +119,13 @@ function priceBlocks(model: QuoteModel, numbers: PaperNumbers): readonly PaperBl
     },
     {
       is: 'facts',
+      look: 'sums',
+      main: `Price, ${model.currency}`,
       rows: [
         ['Price before tax', money(model.net)],
-        ...model.tax.map(({ label, share, of, sum }): readonly [string, string] => [
-          `Tax, ${label.toLowerCase()}`,
-          `${share} of ${money(of)} is ${money(sum)}`,
+        ...model.tax.map(({ label, share, of, sum }): PaperFact => [
+          `Tax, ${label.toLowerCase()}, ${share.replace(' ', '\u00a0')} of ${money(of)}`,
+          money(sum),
         ]),
         [`Price, ${model.currency}`, money(model.gross)],
         ['Deposit with the order', money(model.deposit)],

@@ -4,13 +4,14 @@ import { shoppingRun, type ShoppingRun } from '#shared-calc/buy/shopping-run.ts'
 import { keysOf } from '#shared-calc/jobs/job-sheet.ts';
 import { paneCuts } from '#shared-calc/jobs/pane-cuts.ts';
 import { datedJob } from './dated-job.ts';
-import { heading, paragraph, type PaperBlock } from './document.ts';
+import type { Display } from '#shared-calc/quantity/shown-unit.ts';
+import { heading, paragraph, type PaperBlock, type PaperDocument } from './document.ts';
 import { goodsAmount } from './goods-said.ts';
 import { packList } from './needs-csv.ts';
 import { ordersCsv } from './order-csv.ts';
 import type { PlannedJob } from './order-days.ts';
 import { displayFor, titleOf, type MakePaper, type PaperFault, type PaperInput } from './paper-input.ts';
-import { paperDay, paperWeekday } from './paper-words.ts';
+import { paperDay, paperMoney, paperWeekday } from './paper-words.ts';
 import { runCsv } from './run-csv.ts';
 import { supplierOrders, type SupplierOrder } from './supplier-orders.ts';
 import { workshopOf } from '#shared-calc/records/workshop-of.ts';
@@ -98,46 +99,65 @@ export const orderPaper: MakePaper = (input) => {
   };
   const orders = supplierOrders(ordered, records);
   const workshop = workshopOf(records);
+  const display = displayFor(input);
   return ok({
     data: orders,
     document: {
       title: `Orders, ${titleOf(input)}`,
-      blocks: orders.flatMap((order) => orderBlocks(order, wish.on, workshop.currency)),
+      blocks: orders.flatMap((order) => {
+        const { title, blocks } = orderDocument(order, { on: wish.on, jobs: sheet.job?.id ?? '', display });
+        return [{ is: 'sheet', text: title } as const, ...blocks];
+      }),
     },
     csv: ordersCsv(orders, workshop),
   });
 };
 
-function orderBlocks(order: SupplierOrder, on: string, currency: string): readonly PaperBlock[] {
+export interface OrderTerms {
+  readonly on: string;
+  /** `J01, J02`; empty for an order of sizes. */
+  readonly jobs: string;
+  readonly display: Display;
+}
+
+/** An order to one supplier, ready to send. */
+export function orderDocument(order: SupplierOrder, { on, jobs, display }: OrderTerms): PaperDocument {
   const day = (date: string | undefined) => (date === undefined ? '' : paperWeekday(date));
-  return [
-    heading(`Order to ${order.name}`),
-    {
-      is: 'facts',
-      rows: [
-        ['Date', paperDay(on)],
-        ['Expected', day(order.arrivesOn)],
-        ['Order by', day(order.orderBy?.day)],
-      ],
-    },
-    {
-      is: 'table',
-      head: ['material', 'please send', currency],
-      rows: order.rows.flatMap(({ label, what, cost }) =>
-        (what.length > 0 ? what : ['']).map((send, at) => (at === 0 ? [label, send, cost] : ['', send, ''])),
-      ),
-      right: [2],
-    },
-    {
-      is: 'facts',
-      rows: [
-        ['Goods', order.goods],
-        ['Carriage', order.carriage],
-        [`Landed, ${currency}`, order.landed],
-        ['Short of your least order', order.shortOfMinimum],
-      ],
-    },
-  ];
+  const money = (text: string) => (text === '' ? '' : paperMoney(text, display));
+  const main = `Landed, ${display.currency}`;
+  return {
+    title: `Order to ${order.name}`,
+    blocks: [
+      {
+        is: 'facts',
+        rows: [
+          ['Date', paperDay(on)],
+          ['For our jobs', jobs],
+          ['Expected', day(order.arrivesOn)],
+          ['Order by', day(order.orderBy?.day)],
+        ],
+      },
+      {
+        is: 'table',
+        head: ['material', 'please send', `cost, ${display.currency}`],
+        rows: order.rows.flatMap(({ label, what, cost }) =>
+          (what.length > 0 ? what : ['']).map((send, at) => (at === 0 ? [label, send, money(cost)] : ['', send, ''])),
+        ),
+        right: [2],
+      },
+      {
+        is: 'facts',
+        look: 'sums',
+        main,
+        rows: [
+          ['Goods', money(order.goods)],
+          ['Carriage', money(order.carriage)],
+          [main, money(order.landed)],
+          ['Short of your least order', money(order.shortOfMinimum)],
+        ],
+      },
+    ],
+  };
 }
 
 /** A job uses the Store first; an order of sizes is bought in full, compared with buying each size alone. */

@@ -9,7 +9,10 @@ export const surveyPaper: MakePaper = (input) => {
   const card = surveyCard(jobWords(input));
   const blocks: readonly PaperBlock[] = [
     { is: 'facts', rows: card.known },
-    ...card.parts.flatMap(({ title, asks }): readonly PaperBlock[] => [heading(title), { is: 'list', items: asks }]),
+    ...card.parts.flatMap(({ title, asks }): readonly PaperBlock[] => [
+      heading(title),
+      { is: 'list', items: asks, write: 'found' },
+    ]),
     ...mindedBlocks(card),
   ];
   return ok({ data: card, document: { title: `Survey card, ${titleOf(input)}`, blocks } });

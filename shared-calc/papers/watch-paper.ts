@@ -1,4 +1,4 @@
-import { heading, paragraph, stepCautionsBlock, type PaperBlock } from './document.ts';
+import { paragraph, sheet, stepCautionsBlock, type PaperBlock } from './document.ts';
 import { displayFor, titleOf, type MakePaper } from './paper-input.ts';
 import { watchCards, type WatchCard } from './watch-card.ts';
 import { ok } from '#shared-calc/result.ts';
@@ -8,20 +8,30 @@ export const watchPaper: MakePaper = (input) => {
   const cards = watchCards(input.bench, displayFor(input));
   return ok({
     data: cards,
-    document: { title: `Commissioning watch, ${titleOf(input)}`, blocks: cards.flatMap(cardBlocks) },
+    document: {
+      title: `Commissioning watch, ${titleOf(input)}`,
+      blocks: cards.flatMap((card) => cardBlocks(card, titleOf(input))),
+    },
   });
 };
 
-function cardBlocks(card: WatchCard): readonly PaperBlock[] {
+function cardBlocks(card: WatchCard, title: string): readonly PaperBlock[] {
   const { called, tank, coldest, hottest, leastHours, expected, hours, cautions } = card;
   const { driest, dampest } = card.band;
   return [
-    heading(`${called}: ${tank}`),
+    sheet(`Commissioning watch ${called}`),
     paragraph(
-      `Lamps on, doors shut. Between ${coldest} and ${hottest}, humidity between ${driest} and ${dampest} %, for ${leastHours} h at least.`,
+      `${title}. ${tank}. Lamps on, doors shut. Between ${coldest} and ${hottest}, humidity between ${driest} and ${dampest} %, for ${leastHours} h at least.`,
     ),
     ...expected.map(paragraph),
-    paragraph(`Read at hour ${hours.join(', ')}: °C now, hottest, coldest, humidity %, who.`),
+    {
+      is: 'table',
+      head: ['hour'],
+      rows: hours.map((hour) => [String(hour)]),
+      right: [0],
+      write: ['day, time', '°C now', 'hottest', 'coldest', 'humidity %', 'who'],
+    },
     stepCautionsBlock(cautions),
+    { is: 'sign', items: ['Hottest and coldest, °C; driest and dampest, %', 'Read by', 'Day'] },
   ];
 }

@@ -1,6 +1,8 @@
 import { sameDimension } from '#shared-calc/quantity/dimension.ts';
 import { findUnit, fromBase, toBase } from '#shared-calc/quantity/unit.ts';
 import type { Actual, Line } from '#shared-calc/records/records.ts';
+import { readRule } from '#shared-calc/rule/read-rule.ts';
+import type { Rule, RulePart } from '#shared-calc/rule/tree.ts';
 import { median } from './median.ts';
 
 /** The number of jobs whose median is proposed. */
@@ -55,7 +57,7 @@ function lessonOf(line: Line, actuals: readonly Actual[], learning: Learning): L
   const middle = median(jobs.map(({ figure }) => figure));
   if (middle === undefined) return undefined;
   const lesson = { line: line.name, unit: line.unit, jobs, median: middle, old: line.text };
-  const text = isFigure ? `${threeDigits(middle)} ${line.unit}` : scaled(line.text, middle);
+  const text = isFigure ? `${ownDigits(line, middle)} ${line.unit}` : scaled(line, middle);
   const isOffered = jobs.length === LAST_JOBS && !isSame(text, line.text);
   return { ...lesson, as: isFigure ? 'figure' : 'factor', ...(isOffered && { proposed: text }) };
 }
@@ -96,18 +98,39 @@ function latestOf(actuals: readonly Actual[]): string {
   );
 }
 
-const factorForm = /^([\d.]+) \* \((.*)\)$/s;
-
-/** A factor in front of the rule; an existing factor is multiplied, not nested. */
-function scaled(text: string, factor: number): string {
-  const before = factorForm.exec(text);
-  const [times, rule] = before ? [Number(before[1]), before[2] ?? ''] : [1, text];
+/**
+ * A factor in front of the rule; an existing factor is multiplied, not nested. What is counted stays whole: three
+ * branches at 1.5 times are 5.
+ */
+function scaled({ text, unit }: Line, factor: number): string {
+  const { times, rule } = factorIn(text);
   const now = threeDigits(times * factor);
-  return now === 1 ? rule : `${now} * (${rule})`;
+  if (now === 1) return rule;
+  return unit === 'each' ? `round(${now} * (${rule}), 0)` : `${now} * (${rule})`;
+}
+
+/** The factor that an earlier lesson put in front of a rule: 1.5 of `1.5 * (rule)` and of `round(1.5 * (rule), 0)`. */
+function factorIn(text: string): { readonly times: number; readonly rule: string } {
+  const read = readRule(text);
+  const product = read.ok ? productIn(read.value) : undefined;
+  if (product?.left.part !== 'number' || product.left.unit || product.right.part !== 'group')
+    return { times: 1, rule: text };
+  const { from, to } = product.right;
+  return { times: product.left.value, rule: text.slice(from + 1, to - 1) };
+}
+
+function productIn(rule: Rule): RulePart<'infix'> | undefined {
+  const part = rule.part === 'call' && rule.name === 'round' ? rule.args[0] : rule;
+  return part?.part === 'infix' && part.sign === '*' ? part : undefined;
 }
 
 function threeDigits(figure: number): number {
   return Number(figure.toPrecision(3));
+}
+
+/** What is counted is taught as a whole number. */
+function ownDigits({ unit }: Line, figure: number): number {
+  return unit === 'each' ? Math.round(figure) : threeDigits(figure);
 }
 
 function isSame(one: string, other: string): boolean {

@@ -14,6 +14,8 @@ export const plainDisplay: Display = { unitsShown: {}, currency: 'cr', moneyDeci
 export function shownUnit(unit: string, display: Display): string {
   const kind = kindOfUnit(unit);
   if (kind.is !== 'figure') return unit;
+  // A step is seen in the degrees of the temperature that it is added to.
+  if (sayKind(kind) === 'temperature step') return display.unitsShown['temperature'] === 'degF' ? 'F_deg' : unit;
   const chosen = display.unitsShown[sayKind(kind)];
   if (chosen === undefined || chosen === unit) return unit;
   const allowed =

@@ -2,6 +2,7 @@
 const shown: Readonly<Record<string, string>> = {
   degC: '°C',
   degF: '°F',
+  F_deg: 'F deg',
   m2: 'm²',
   cm2: 'cm²',
   mm2: 'mm²',

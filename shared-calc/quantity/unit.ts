@@ -72,6 +72,7 @@ const simpleUnits: readonly SimpleUnit[] = [
   unit('degC', temperature, [1, 1], { decimals: 2, trims: true, zero: 0 }),
   unit('degF', temperature, [5, 9], { decimals: 1, customary: true, zero: 32 }),
   unit('K', temperature, [1, 1], { decimals: 2, trims: true }),
+  unit('F_deg', temperature, [5, 9], { decimals: 1, customary: true }),
   unit('kPa', pressure, [1000, 1], { decimals: 3, trims: true }),
   unit('Pa', pressure, [1, 1], { decimals: 0 }),
   unit('bar', pressure, [1e5, 1], { decimals: 3 }),
@@ -144,12 +145,14 @@ export function unitOf(symbol: string): Unit {
 
 /** Converts a figure in this unit to coherent base units: 40 mm is 0.04; 98.6 degF is 37. */
 export function toBase(value: number, { times, over, zero = 0 }: Unit): number {
-  return ((value - zero) * times) / over;
+  const scaled = (value - zero) * times;
+  return Number.isFinite(scaled) ? scaled / over : ((value - zero) / over) * times;
 }
 
 /** Converts coherent base units to a figure in this unit. */
 export function fromBase(value: number, { times, over, zero = 0 }: Unit): number {
-  return (value * over) / times + zero;
+  const scaled = value * over;
+  return (Number.isFinite(scaled) ? scaled / times : (value / times) * over) + zero;
 }
 
 function readCompound(text: string): Unit | undefined {

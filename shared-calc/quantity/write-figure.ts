@@ -13,8 +13,8 @@ const compounds: Readonly<Record<string, UnitLook>> = { 'each/m2': { decimals: 0
 
 /**
  * A base-unit figure for a builder, without its unit: litres, grams and kilograms with two decimals, areas with four,
- * millimetres and counts with none; thousands separators, but never in mm. Rounded only for display, half away from
- * zero.
+ * millimetres and counts with none, and more where a small figure would be off by more than 1 %; thousands separators,
+ * but never in mm. Rounded only for display, half away from zero.
  */
 export function writeFigure(base: number, unit: string, options: WriteOptions = {}): string {
   const value = cleanNoise(fromBase(base, unitOf(unit)));
@@ -60,9 +60,24 @@ function decimalsFor(
   { extraDecimals: extra = 0, moneyDecimals = 2 }: WriteOptions,
 ): number {
   if (unit === 'money') return moneyDecimals + extra;
-  if (unit.startsWith('money/')) return moneyDecimals;
+  if (unit.startsWith('money/')) return closeDecimals(value, moneyDecimals);
   const isWhole = Math.abs(value - Math.round(value)) < 1e-9;
   const { decimals, trims } = lookOf(unit) ?? compounds[unit] ?? COMPOUND;
   if (isWhole && trims) return 0;
-  return (trims ? Math.max(1, decimals) : decimals) + extra;
+  return closeDecimals(value, trims ? Math.max(1, decimals) : decimals) + extra;
+}
+
+/** What is shown differs from the figure by this share of it at most: 0.0131 lb is 0.013 lb, never 0.01. */
+const SHOWN_WITHIN = 0.01;
+/** A figure that shows nothing within so many decimals more is binary noise around 0. */
+const MOST_MORE = 6;
+
+/** A figure's own decimals, and as many more as bring what is shown within 1 % of it, or within a share that is given. */
+export function closeDecimals(value: number, own: number, within = SHOWN_WITHIN): number {
+  const size = Math.abs(value);
+  if (size * 10 ** own * within >= 0.5) return own;
+  for (let decimals = own; decimals <= own + MOST_MORE; decimals += 1) {
+    if (Math.abs(roundHalfAway(size, decimals) - size) <= within * size) return decimals;
+  }
+  return own;
 }

@@ -1,3 +1,5 @@
+import type { DecimalSign } from '#shared-calc/quantity/read-number.ts';
+
 /** What is wrong with a text that a person typed; `name` is the quantity, as a sentence begins with it. */
 export type EntryFault = { readonly name: string } & (
   | { readonly kind: 'empty'; readonly wants: 'figure' | 'word' | 'day' }
@@ -5,6 +7,7 @@ export type EntryFault = { readonly name: string } & (
   | { readonly kind: 'unknown-unit'; readonly unit: string }
   /** Two readings are possible; each is given in a form that has only one. */
   | { readonly kind: 'two-readings'; readonly text: string; readonly readings: readonly string[] }
+  | { readonly kind: 'other-sign'; readonly text: string; readonly sign: DecimalSign; readonly like: string }
   | { readonly kind: 'other-kind'; readonly text: string; readonly unit: string }
   | { readonly kind: 'not-whole'; readonly value: number; readonly unit: string }
   | { readonly kind: 'too-low'; readonly value: number; readonly low: number; readonly unit: string }

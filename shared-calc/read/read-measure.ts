@@ -63,11 +63,7 @@ function figureFault(fault: FigureFault, name: string, text: string): EntryFault
     case 'unknown-unit':
       return { kind: 'unknown-unit', name, unit: fault.unit };
     case 'two-readings':
-      return { kind: 'two-readings', name, text: fault.text, readings: eitherNumber(fault.text) };
+    case 'other-sign':
+      return { ...fault, name };
   }
-}
-
-/** `1.234` where the comma is the decimal sign: thousands, or a decimal written with a point. */
-export function eitherNumber(text: string): readonly string[] {
-  return [text.replace('.', ''), text.replace('.', ',')];
 }

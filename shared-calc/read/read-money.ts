@@ -1,7 +1,6 @@
-import { readFigure } from '#shared-calc/quantity/read-figure.ts';
+import { readFigure, type FigureFault } from '#shared-calc/quantity/read-figure.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
 import type { EntryFault } from './entry-fault.ts';
-import { eitherNumber } from './read-measure.ts';
 
 interface Money {
   readonly currency: string;
@@ -21,13 +20,17 @@ export function readMoney(
   const tidy = text.trim();
   const bare = tidy.endsWith(currency) ? tidy.slice(0, -currency.length) : tidy;
   const read = readFigure(bare, { unit: 'money', decimalComma });
-  if (!read.ok && read.fault.kind === 'two-readings')
-    return failed({ kind: 'two-readings', name, text: tidy, readings: eitherNumber(read.fault.text) });
-  if (!read.ok || read.value.unit.symbol !== 'money') return failed({ kind: 'not-money', name, text: tidy });
+  if (!read.ok) return failed(moneyFault(read.fault, name, tidy));
+  if (read.value.unit.symbol !== 'money') return failed({ kind: 'not-money', name, text: tidy });
   const { value } = read.value;
   if (value < 0) return failed({ kind: 'below-zero', name, text: tidy });
   const coins = Math.round(value * 10 ** coinDecimals);
   if (!Number.isSafeInteger(coins)) return failed({ kind: 'too-much-money', name, text: tidy });
   const isWhole = Math.abs(value * 10 ** coinDecimals - coins) < 1e-6;
   return isWhole ? ok(coins) : failed({ kind: 'part-of-coin', name, text: tidy });
+}
+
+function moneyFault(fault: FigureFault, name: string, text: string): EntryFault {
+  const isNumber = fault.kind === 'two-readings' || fault.kind === 'other-sign';
+  return isNumber ? { ...fault, name } : { kind: 'not-money', name, text };
 }

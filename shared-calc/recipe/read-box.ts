@@ -1,4 +1,5 @@
 import { readFigure } from '#shared-calc/quantity/read-figure.ts';
+import type { NumberFault } from '#shared-calc/quantity/read-number.ts';
 import { figureKindOfUnit, type Kind } from '#shared-calc/quantity/kind.ts';
 import { sameDimension } from '#shared-calc/quantity/dimension.ts';
 import type { Line } from '#shared-calc/records/records.ts';
@@ -31,7 +32,7 @@ export type BoxFault =
       readonly options: readonly string[];
       readonly near?: string;
     }
-  | { readonly kind: 'two-readings'; readonly text: string }
+  | Exclude<NumberFault, { readonly kind: 'not-a-figure' }>
   /** The figures of a range, as they are written. */
   | ({ readonly kind: 'range-order' } & RangeTexts)
   | { readonly kind: 'range-of-rule'; readonly text: string };
@@ -76,10 +77,8 @@ function readRange(range: RangeTexts, text: string, line: Line): BoxReading {
 function readOne(text: string, line: Line): BoxReading | undefined {
   const figure = readFigure(text, { unit: line.unit });
   if (figure.ok) return figureOrWrongKind(figure.value, text, line);
-  if (figure.fault.kind === 'two-readings') {
-    return { is: 'faulty', fault: { kind: 'two-readings', text: figure.fault.text } };
-  }
-  return undefined;
+  const { fault } = figure;
+  return fault.kind === 'two-readings' || fault.kind === 'other-sign' ? { is: 'faulty', fault } : undefined;
 }
 
 function figureOrWrongKind(

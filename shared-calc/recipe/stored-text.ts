@@ -1,13 +1,16 @@
 import { readFigure } from '#shared-calc/quantity/read-figure.ts';
+import { plainNumberIn } from '#shared-calc/quantity/read-number.ts';
 import type { Line } from '#shared-calc/records/records.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
+import { twoFigures } from '#shared-calc/rule/two-figures.ts';
 import { joinRange, splitRange, type RangeTexts } from './range-text.ts';
 import type { BoxFault } from './read-box.ts';
 
 /**
- * A figure written with the workshop's decimal comma as the book stores it: with a point, so that it means the same
- * under any setting. Each figure of a
- * range likewise. A rule, a word and unreadable text stay as typed; a text with two readings is refused.
+ * A typed text as the book stores it: a figure, or each figure of a range, with a point and no marks of thousands, so
+ * that it means the same under any setting. A rule, a word and unreadable text stay as typed. Refused: a number with
+ * two readings or with the other decimal sign, and, with the decimal comma set, a rule in which `1,5` may be one figure
+ * or two.
  */
 export function storedText(text: string, line: Pick<Line, 'unit'>, decimalComma: boolean): Result<string, BoxFault> {
   if (line.unit === 'choice' || line.unit === 'yes_no') return ok(text);
@@ -25,15 +28,10 @@ function storedRange(range: RangeTexts, line: Pick<Line, 'unit'>, decimalComma: 
 }
 
 function storedFigure(text: string, line: Pick<Line, 'unit'>, decimalComma: boolean): Result<string, BoxFault> {
-  if (!decimalComma) return ok(text);
   const figure = readFigure(text, { unit: line.unit, decimalComma });
-  if (figure.ok) return ok(pointed(text));
-  return figure.fault.kind === 'two-readings' ? failed({ kind: 'two-readings', text: figure.fault.text }) : ok(text);
-}
-
-/** `1.288,5 mm` as `1288.5 mm`: removes thousands separators, then makes the comma a point; `12.5` stays. */
-function pointed(text: string): string {
-  return text.replace(/[\d.,]+/, (number) =>
-    number.includes(',') || number.split('.').length > 2 ? number.replaceAll('.', '').replace(',', '.') : number,
-  );
+  if (figure.ok) return ok(plainNumberIn(text, decimalComma));
+  const { fault } = figure;
+  if (fault.kind === 'two-readings' || fault.kind === 'other-sign') return failed(fault);
+  const unclear = decimalComma ? twoFigures(text) : undefined;
+  return unclear ? failed({ kind: 'rule', text, faults: [unclear] }) : ok(text);
 }

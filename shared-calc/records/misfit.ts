@@ -15,7 +15,7 @@ export type Misfit =
   | { readonly kind: 'backward'; readonly of: 'light' | 'warmth' | 'days'; readonly from: Bound; readonly to: Bound }
   | { readonly kind: 'harvest-over-capacity'; readonly animals: number; readonly capacity: number }
   /** Tanks and materials share the price book, so their codes must differ. */
-  | { readonly kind: 'code-taken'; readonly by: 'tank' | 'material' }
+  | { readonly kind: 'same-code'; readonly by: 'tank' | 'material' }
   /** Packs or stock are counted in the material's present unit. */
   | { readonly kind: 'unit-counted'; readonly unit: string };
 
@@ -25,7 +25,7 @@ type Bound = number | string;
 export function misfitOf(to: Added, records: Records): Misfit | undefined {
   switch (to.kind) {
     case 'tank':
-      return records.material.has(to.record.id) ? { kind: 'code-taken', by: 'material' } : tankMisfit(to.record);
+      return records.material.has(to.record.id) ? { kind: 'same-code', by: 'material' } : tankMisfit(to.record);
     case 'material':
       return materialMisfit(to.record, records);
     case 'plant':
@@ -72,7 +72,7 @@ function isOver(one: number | undefined, other: number | undefined): boolean {
 }
 
 function materialMisfit({ id, unit }: Material, records: Records): Misfit | undefined {
-  if (records.tank.has(id)) return { kind: 'code-taken', by: 'tank' };
+  if (records.tank.has(id)) return { kind: 'same-code', by: 'tank' };
   const before = records.material.get(id);
   if (!before || before.unit === unit) return undefined;
   const isCounted = [...records.pack.values(), ...records.stockEntry.values()].some(({ material }) => material === id);

@@ -21,7 +21,7 @@ export function completeRule(text: string, cursor: number, scope: RuleScope): Co
 }
 
 /** A number that is not the end of a name, with the text typed after it so far. */
-const begun = /(?:^|[^\w.])(?:\d+(?:\.\d+)?|\.\d+)(\s*)((?:[^\s\d(),"<>=*+^-][^\s(),"<>=*+^-]*)?)$/u;
+const begun = /(?:^|[^\w.])(?:\d+(?:\.\d+)?|\.\d+)(\s*)((?:[^\s\d(),;"<>=*+^-][^\s(),;"<>=*+^-]*)?)$/u;
 
 const restOfUnit = /^[\p{L}\p{N}_%]*/u;
 

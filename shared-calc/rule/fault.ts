@@ -16,6 +16,8 @@ export type ReadFault =
   /** `found` is empty at the end of the rule. */
   | { readonly kind: 'unexpected'; readonly found: string; readonly wanted: Wanted }
   | { readonly kind: 'bad-character'; readonly found: string }
+  /** `1,5` inside brackets where the decimal comma is set: one figure, or `first` and `second`. */
+  | { readonly kind: 'two-figures'; readonly found: string; readonly first: string; readonly second: string }
   | { readonly kind: 'unclosed-text' }
   | { readonly kind: 'leading-equals' }
   | { readonly kind: 'unknown-unit'; readonly unit: string; readonly near?: string };

@@ -1,5 +1,5 @@
 import { tidyText } from '#shared-calc/quantity/read-figure.ts';
-import { findUnit, isUnitSymbol, type Unit } from '#shared-calc/quantity/unit.ts';
+import { findUnit, isUnitSymbol, toBase, type Unit } from '#shared-calc/quantity/unit.ts';
 import type { RuleFault } from './fault.ts';
 import { nearUnit } from './near-unit.ts';
 import type { Place, Sign } from './tree.ts';
@@ -19,7 +19,7 @@ const spaces = /\s*/y;
 const number = /(?:\d+(?:\.\d+)?|\.\d+)(?:[eE][+-]?\d+)?/y;
 const quoted = /"((?:[^"]|"")*)"/y;
 const word = /[\p{L}_][\p{L}\p{N}_]*/uy;
-const unitWord = /°\s?[CF]|%|\p{L}[\p{L}\p{N}_]*/uy;
+const unitWord = /fl oz\b|dry qt\b|F deg\b|°\s?[CF]|%|\p{L}[\p{L}\p{N}_]*/uy;
 const signs = /<>|<=|>=|[=<>+\-*/^\u2212\u00d7\u00f7\u2264\u2265\u2260]/y;
 
 /** Characters that a keyboard or a paste may bring, and the operators they mean here. */
@@ -32,7 +32,12 @@ const plainSigns: Readonly<Record<string, Sign>> = {
   '\u2260': '<>',
 };
 
-const brackets: Readonly<Record<string, 'open' | 'close' | 'comma'>> = { '(': 'open', ')': 'close', ',': 'comma' };
+const brackets: Readonly<Record<string, 'open' | 'close' | 'comma'>> = {
+  '(': 'open',
+  ')': 'close',
+  ',': 'comma',
+  ';': 'comma',
+};
 
 /** Splits a rule's text into tokens with places. Never fails: unreadable text is a `bad` token. */
 export function readTokens(text: string): readonly Token[] {
@@ -45,6 +50,16 @@ export function readTokens(text: string): readonly Token[] {
   }
   tokens.push({ is: 'end', from: text.length, to: text.length });
   return tokens;
+}
+
+/** The indices of the tokens that separate the arguments of functions: `,` or `;` inside brackets. */
+export function commasInBrackets(tokens: readonly Token[]): readonly number[] {
+  let depth = 0;
+  return tokens.flatMap(({ is }, at) => {
+    if (is === 'open') depth += 1;
+    else if (is === 'close') depth -= 1;
+    return is === 'comma' && depth > 0 ? [at] : [];
+  });
 }
 
 function tokenAt(text: string, from: number): Token {
@@ -84,6 +99,9 @@ function numberAt(text: string, from: number, written: string): Token {
   }
   const { symbol, to } = longestUnit(text, first);
   const unit = findUnit(symbol);
+  if (unit && !Number.isFinite(toBase(value, unit))) {
+    return bad({ kind: 'too-large', found: text.slice(from, to), from, to });
+  }
   return { is: 'number', value, ...(unit && { unit }), from, to };
 }
 

@@ -1,5 +1,5 @@
 import { ungrouped, type Rule, type RulePart } from './tree.ts';
-import { writeRule } from './write-rule.ts';
+import { writeRule, type RuleParts } from './write-rule.ts';
 
 /** How the layers above word the names of a working. */
 export interface WorkingShow {
@@ -11,6 +11,7 @@ export interface WorkingShow {
   /** A function's title: "Layer volume". */
   readonly titleOf: (fn: string) => string | undefined;
   readonly literalText: (value: number, unit: string) => string;
+  readonly between?: RuleParts['between'];
 }
 
 /**
@@ -18,10 +19,7 @@ export interface WorkingShow {
  * something: "36.045 L less 0.538 L edge bead less 1.802 L buried = 33.705 L".
  */
 export function workingOf(rule: Rule, show: WorkingShow): readonly string[] {
-  const figures = writeRule(rule, {
-    name: show.figureOf,
-    literal: (literal) => show.literalText(literal.value, literal.unit?.symbol ?? 'number'),
-  });
+  const figures = writeRule(rule, partsOf(show, show.figureOf));
   const words = inWords(ungrouped(rule), show);
   const lines = [figures, ...(words === undefined || words === figures ? [] : [words])];
   return lines.map((line) => (line === show.resultText ? line : `${line} = ${show.resultText}`));
@@ -67,13 +65,17 @@ function chainInWords(terms: readonly Term[], show: WorkingShow): string {
 function callInWords(call: RulePart<'call'>, show: WorkingShow): string | undefined {
   const title = show.titleOf(call.name);
   const args = call.args.map((arg) => withLabel(ungrouped(arg), show));
-  return title === undefined || args.length === 0 ? undefined : `${title} of ${args.join(', ')}`;
+  return title === undefined || args.length === 0 ? undefined : `${title} of ${args.join(`${show.between ?? ','} `)}`;
 }
 
 function withLabel(rule: Rule, show: WorkingShow): string {
   if (rule.part === 'name') return `${show.figureOf(rule.name)} ${show.labelOf(rule.name)}`;
-  return writeRule(rule, {
-    name: (name) => `${show.figureOf(name)} ${show.labelOf(name)}`,
-    literal: (literal) => show.literalText(literal.value, literal.unit?.symbol ?? 'number'),
-  });
+  return writeRule(
+    rule,
+    partsOf(show, (name) => `${show.figureOf(name)} ${show.labelOf(name)}`),
+  );
+}
+
+function partsOf({ literalText, between = ',' }: WorkingShow, name: RuleParts['name']): RuleParts {
+  return { name, literal: ({ value, unit }) => literalText(value, unit?.symbol ?? 'number'), between };
 }

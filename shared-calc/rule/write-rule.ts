@@ -4,6 +4,8 @@ import type { Rule, RulePart } from './tree.ts';
 export interface RuleParts {
   readonly name: (name: string) => string;
   readonly literal: (literal: RulePart<'number'>) => string;
+  /** Between the arguments of a function: `;` where the decimal comma is set. */
+  readonly between?: ',' | ';';
 }
 
 /** A rule as text again, with even spacing; `parts` gives the text of names and figures. */
@@ -24,10 +26,15 @@ export function writeRule(rule: Rule, parts: RuleParts): string {
     case 'infix':
       return `${writeBeside(rule.left, parts)} ${rule.sign} ${writeBeside(rule.right, parts)}`;
     case 'call':
-      return `${rule.name}(${rule.args.map((arg) => writeRule(arg, parts)).join(', ')})`;
+      return writeCall(rule, parts);
     default:
       return unreachable(rule);
   }
+}
+
+function writeCall({ name, args }: RulePart<'call'>, parts: RuleParts): string {
+  const { between = ',' } = parts;
+  return `${name}(${args.map((arg) => writeRule(arg, parts)).join(`${between} `)})`;
 }
 
 /** A figure below zero next to an operator gets brackets, so that `5 - -3` is clear. */

@@ -13,10 +13,12 @@ import { sayByKind, type Sayings } from './say-by-kind.ts';
 import { sayBoxFault } from './say-box-cause.ts';
 import { sayNameFault } from './say-name-fault.ts';
 import { sayUseFault, sayWithoutUse } from './say-use.ts';
+import type { Misfit } from '#shared-calc/records/misfit.ts';
+import { isMisfit, sayMisfit } from './say-misfit.ts';
 import { sayJobFault } from './say-job-fault.ts';
 import { isRecordFault, sayRecord, sayRecordFault } from './say-record-fault.ts';
 
-type Own = Exclude<ActFault, JobFault | RecordFault>;
+type Own = Exclude<ActFault, JobFault | RecordFault | Misfit>;
 
 const sayings: Sayings<Own, [Called]> = {
   'no-record': ({ record, near }) =>
@@ -106,6 +108,7 @@ function whole(animals: number): string {
 /** Why an act is refused, in one sentence; by default lines have their names in rules. */
 export function sayActFault(fault: ActFault, called?: Called): string {
   if (isOwn(fault)) return sayByKind(sayings, fault, called ?? byRuleName);
+  if (isMisfit(fault)) return sayMisfit(fault);
   return isRecordFault(fault) ? sayRecordFault(fault) : sayJobFault(fault, called);
 }
 

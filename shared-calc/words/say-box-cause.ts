@@ -36,7 +36,9 @@ export function sayBoxFault(fault: BoxFault, line: string, called: Called = byRu
     case 'range-of-rule':
       return `Only a figure has a range: ${fault.text}. A rule takes its range from the figures it reads.`;
     case 'two-readings':
-      return `${fault.text} can be read in two ways. Write it without the thousands mark.`;
+      return `${fault.text} can be read in two ways: ${listOr(fault.readings)}?`;
+    case 'other-sign':
+      return `Here the decimal sign is the ${fault.sign}: ${fault.like}`;
     default:
       return unreachable(fault);
   }

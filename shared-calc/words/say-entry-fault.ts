@@ -10,6 +10,8 @@ const sayings: Sayings<EntryFault> = {
   'not-a-figure': ({ name, text }) => of(name, `"${text}" is not a figure.`),
   'unknown-unit': ({ name, unit }) => of(name, `there is no unit called ${unit}.`),
   'two-readings': ({ name, text, readings }) => of(name, `"${text}" may be ${sayEither(readings)}.`),
+  'other-sign': ({ name, sign, like }) =>
+    of(name, `${name === '' ? 'Here' : 'here'} the decimal sign is the ${sign}: ${like}.`),
   'other-kind': ({ name, text, unit }) =>
     `${name} is in ${unit}, a ${sayKind(kindOfUnit(unit))}; "${text}" does not fit.`,
   'not-whole': ({ name, value, unit }) => `${name} is a whole number; ${withUnit(value, unit)} is not.`,

@@ -1,33 +1,8 @@
-import type { EntryFault } from '#shared-calc/read/entry-fault.ts';
 import type { FieldFault } from '#shared-calc/records/edit-field.ts';
-import { sayByKind, type Sayings } from './say-by-kind.ts';
 import { sayEntryFault } from './say-entry-fault.ts';
-
-type Own = Exclude<FieldFault, EntryFault>;
-
-const sayings: Sayings<Own> = {
-  over: ({ what, mm, most }) =>
-    what === 'dam'
-      ? `The dam is ${mm} mm and the tank only ${most} mm high inside.`
-      : `The side return is ${mm} mm and the side only ${most} mm.`,
-  'vent-over-height': () => 'The front vent is as high as the tank.',
-  'bow-over-depth': () => 'The bow is deeper than the tank.',
-  'not-of-shape': ({ shape, measure }) => `A ${shape} has no ${measure.toLowerCase()}.`,
-  'as-deep-as-long': ({ shape }) => `A ${shape} is as deep as it is long; write its length.`,
-  backward: ({ of, from, to }) =>
-    `${of === 'light' ? 'Light from' : 'From'} ${from} to ${to}${of === 'warmth' ? ' °C' : ''} runs backward.`,
-  'harvest-over-capacity': ({ animals, capacity }) =>
-    `A harvest of ${animals} is more than the ${capacity} a tub holds.`,
-  'code-taken': ({ by }) => `That is the code of a ${by}.`,
-  'unit-counted': ({ unit }) =>
-    `Its packs or stock are counted in ${unit}, which would no longer be right. Make another material of it.`,
-  'not-kept': ({ issues }) => `This cannot be kept: ${issues[0]?.says ?? 'it is no such record'}.`,
-};
+import { isMisfit, sayMisfit } from './say-misfit.ts';
 
 export function sayFieldFault(fault: FieldFault): string {
-  return isOwn(fault) ? sayByKind(sayings, fault) : sayEntryFault(fault);
-}
-
-function isOwn(fault: FieldFault): fault is Own {
-  return Object.hasOwn(sayings, fault.kind);
+  if (fault.kind === 'not-kept') return `This cannot be kept: ${fault.issues[0]?.says ?? 'it is no such record'}.`;
+  return isMisfit(fault) ? sayMisfit(fault) : sayEntryFault(fault);
 }

@@ -1,9 +1,10 @@
 import type { Bench } from '#shared-calc/bench/open-bench.ts';
 import type { Probe } from '#shared-calc/bench/probes.ts';
-import { rangeWords, sideOf } from '#shared-calc/bench/range-words.ts';
+import { linesUnder, rangeWords, sideOf } from '#shared-calc/bench/range-words.ts';
 import type { Figure } from '#shared-calc/engine/box-content.ts';
 import { figureWords, shownUnitWords } from '#shared-calc/quantity/figure-words.ts';
 import type { Display } from '#shared-calc/quantity/shown-unit.ts';
+import { lineLabel } from '#shared-calc/recipe/line-label.ts';
 import { listAnd } from './list-words.ts';
 
 /** How a figure and its range are explained, and what to measure to narrow it. */
@@ -21,6 +22,18 @@ const notKnown: RangeSaid = {
   ends: [],
   limits: '',
 };
+
+/** The ranges behind a cell: its own, or those of the figures that a check compares. */
+export function sayRanges(bench: Bench, column: string, line: string, display: Display): readonly RangeSaid[] {
+  const { lines } = bench.input();
+  const compared = lines.filter(({ name }) => linesUnder(lines, line).includes(name));
+  const under = compared.flatMap((each) => {
+    const said = sayRange(bench, column, each.name, display);
+    return said ? [{ ...said, range: `${lineLabel(each)}: ${said.range}` }] : [];
+  });
+  const own = sayRange(bench, column, line, display);
+  return own ? [own] : under;
+}
 
 /** The range of a cell in sentences; `undefined` if no guess moves it. */
 export function sayRange(bench: Bench, column: string, line: string, display: Display): RangeSaid | undefined {

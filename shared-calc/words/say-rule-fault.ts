@@ -29,6 +29,7 @@ const readKinds: ReadonlySet<string> = new Set<ReadFault['kind']>([
   'too-large',
   'unexpected',
   'bad-character',
+  'two-figures',
   'unclosed-text',
   'leading-equals',
   'unknown-unit',

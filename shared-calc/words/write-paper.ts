@@ -1,6 +1,15 @@
-import type { PaperBlock, PaperCaution, PaperDocument } from '#shared-calc/papers/document.ts';
+import {
+  groupsIn,
+  sheetsOf,
+  type PaperBlock,
+  type PaperCaution,
+  type PaperDocument,
+  type PaperFact,
+  type PaperHeading,
+  type PaperTable,
+} from '#shared-calc/papers/document.ts';
 import { capital } from '#shared-calc/rule/capital.ts';
-import { sayUnits } from './say-units.ts';
+import { sayOnPaper } from './say-on-paper.ts';
 import { whoDecides } from './who-decides.ts';
 
 /** How a table is written, from the output format. */
@@ -10,57 +19,79 @@ export type WriteTable = (
   right?: readonly number[],
 ) => string;
 
-/** A paper as plain text: a blank line between blocks; empty blocks are left out. */
-export function writePaper({ title, blocks }: PaperDocument, table: WriteTable): string {
-  const parts = [`${title}\n${'='.repeat(Array.from(title).length)}`];
-  for (const [at, block] of blocks.entries()) {
-    const text = isBareHeading(block, blocks.slice(at + 1)) ? '' : writeBlock(block, table);
-    if (text !== '') parts.push(text);
-  }
-  return sayUnits(parts.join('\n\n')).replaceAll('\u00a0', ' ');
+/** A paper as plain text: a blank line between blocks. */
+export function writePaper(document: PaperDocument, table: WriteTable): string {
+  const parts = sheetsOf(document).flatMap(({ title, sections }) => [
+    ...(title === undefined ? [] : [underlined(title)]),
+    ...sections.flatMap(({ heading, blocks }) => [
+      ...(heading ? [underlined(headingWords(heading))] : []),
+      ...blocks.flatMap((block) => writeBlock(block, table)),
+    ]),
+  ]);
+  const whole = [underlined(document.title, '='), ...parts].filter((part) => part !== '').join('\n\n');
+  return sayOnPaper(whole).replaceAll('\u00a0', ' ');
 }
 
-/** A heading whose blocks are all empty. */
-function isBareHeading(block: PaperBlock, rest: readonly PaperBlock[]): boolean {
-  if (block.is !== 'heading') return false;
-  const end = rest.findIndex((each) => each.is === 'heading');
-  const under = end === -1 ? rest : rest.slice(0, end);
-  return under.length > 0 && under.every(isEmpty);
+function underlined(text: string, sign = '-'): string {
+  return `${text}\n${sign.repeat(Array.from(text).length)}`;
 }
 
-function isEmpty(block: PaperBlock): boolean {
+function headingWords({ text, aside }: PaperHeading): string {
+  return aside === undefined ? text : `${text}, ${aside}`;
+}
+
+function writeBlock(block: PaperBlock, table: WriteTable): string | readonly string[] {
   switch (block.is) {
     case 'list':
-      return block.items.length === 0;
-    case 'facts':
-      return block.rows.every(([, is]) => is === '');
-    case 'table':
-    case 'cautions':
-      return block.rows.length === 0;
-    default:
-      return block.text === '';
-  }
-}
-
-function writeBlock(block: PaperBlock, table: WriteTable): string {
-  if (isEmpty(block)) return '';
-  switch (block.is) {
-    case 'heading':
-      return `${block.text}\n${'-'.repeat(Array.from(block.text).length)}`;
-    case 'text':
-      return block.text;
-    case 'list':
-      return block.items.map((item) => `- ${item}`).join('\n');
+      return listed(block.items);
     case 'facts':
       return block.rows
         .filter(([, is]) => is !== '')
-        .map(([what, is]) => `${what}: ${is}`)
+        .map(writeFact)
         .join('\n');
     case 'table':
-      return table(block.head, block.rows.flatMap(wrapRow), block.right);
+      return writeTable(block, table);
+    case 'days':
+      return `${block.text}: ${block.items.join('; ')}`;
     case 'cautions':
-      return block.rows.map(writeCaution).join('\n');
+      return writeCautions(block.bare ? block.rows.map((row) => ({ ...row, about: '' })) : block.rows);
+    case 'label':
+      return [underlined(block.text), listed(block.items)];
+    case 'sign':
+      return block.items.map((item) => `${item}: ${'_'.repeat(20)}`).join('\n');
+    case 'picture':
+      return '';
+    default:
+      return block.text;
   }
+}
+
+function listed(items: readonly string[]): string {
+  return items.map((item) => `- ${item}`).join('\n');
+}
+
+function writeFact([what, is, decides]: PaperFact): string {
+  return `${what}: ${is}${decides === undefined ? '' : ` ${whoDecides(decides)}.`}`;
+}
+
+function writeTable(block: PaperTable, table: WriteTable): readonly string[] {
+  const { head, rows, right, write = [], boxes = [], groups, cautions = [] } = block;
+  const cautioned = writeCautions(cautions.flat());
+  if (groups === 'over') {
+    const columns = right?.map((at) => at - 1);
+    return groupsIn(block).flatMap(([name, some]) => [
+      underlined(name),
+      table(head.slice(1), some.map((row) => row.slice(1)).flatMap(wrapRow), columns),
+    ]);
+  }
+  return [table([...head, ...write, ...boxes], rows.flatMap(wrapRow), right), cautioned];
+}
+
+function writeCautions(rows: readonly PaperCaution[]): string {
+  return rows
+    .filter(({ elsewhere }) => !elsewhere)
+    .map(writeCaution)
+    .join('\n');
 }
 
 function writeCaution({ about, says, decides }: PaperCaution): string {

@@ -15,7 +15,7 @@ const SIZES = 200;
 const EDITS = 40;
 const HOUSE_EDITS = 12;
 const SCROLLS = 60;
-const drawnBox = '.strips .ag-cell.box';
+const drawnBox = '[role="gridcell"]';
 const built = fileURLToPath(new URL('../../renderer/dist/assets', import.meta.url));
 
 /** The page over H1 x 200 sizes in real Chromium; each figure has a baseline from the same run. */
@@ -71,7 +71,7 @@ async function startRows(page: Page): Promise<readonly Told[]> {
 async function editRows(page: Page): Promise<readonly Told[]> {
   await chooseBox(page);
   await page.evaluate(() => {
-    const drawn = [...document.querySelectorAll('.strips .ag-cell.box .fig')];
+    const drawn = [...document.querySelectorAll('[role="gridcell"] [data-part="figure"]')];
     const figures = drawn.filter((_, at) => at % 7 === 0).slice(0, 12);
     let turn = 0;
     window.addEventListener('keydown', ({ key }) => {
@@ -99,7 +99,7 @@ async function editRows(page: Page): Promise<readonly Told[]> {
 }
 
 async function chooseBox(page: Page): Promise<void> {
-  const box = page.locator(drawnBox, { has: page.locator('.unseen', { hasText: /^Litter depth, T03,/ }) });
+  const box = page.locator(drawnBox, { has: page.locator('[data-part="spoken"]', { hasText: /^Litter depth, T03,/ }) });
   await box.first().click();
 }
 

@@ -17,7 +17,7 @@ describe('who asked for a local value', () => {
     const before = await asked.isChecked();
     await asked.focus();
     await page.keyboard.press('Space');
-    await page.waitForSelector('.status:has-text("asked for by the client")');
+    await page.waitForSelector('footer:has-text("asked for by the client")');
     await expect.poll(askers).toEqual(['drain_gap client']);
     expect([before, await asked.isChecked()]).toEqual([false, true]);
     await page.keyboard.press('Control+z');
@@ -31,7 +31,7 @@ describe('a local value cleared in the working panel', () => {
     const page = await pages.begin('bench');
     await write(page, ['Litter depth', 'T07'], '20');
     await goTo(page, 'Litter depth', 'T07');
-    const field = page.getByRole('complementary').locator('.rule-field textarea');
+    const field = page.getByRole('complementary').locator('textarea[aria-autocomplete]');
     await field.fill('');
     await field.evaluate((each) => {
       // Faster than a user: the panel has not been updated yet when it loses the focus.
@@ -50,9 +50,9 @@ describe('a refusal in the quiet line', () => {
     await page.keyboard.press('/');
     await page.keyboard.insertText('no such thing');
     await page.keyboard.press('Enter');
-    const refused = page.locator('.last-said.refused');
+    const refused = page.locator('footer [data-refused]');
     await refused.waitFor();
-    if (going === 'to another box') await page.locator('.strips .ag-cell.chosen').focus();
+    if (going === 'to another box') await page.locator('[data-chosen]').focus();
     const stood = await refused.textContent();
     const go = {
       'to another box': () => page.keyboard.press('ArrowDown'),

@@ -17,8 +17,8 @@ async function walkTo(place: string): Promise<void> {
   await page.evaluate((hash) => (location.hash = hash), `#/${place}`);
   const title = places.find(({ id }) => id === place.split('/')[0])?.title ?? '';
   await page.locator('h1', { hasText: title }).waitFor();
-  if (place.startsWith('bench')) await page.waitForSelector('.strips .ag-cell.box');
-  if (place.endsWith('-book') && place !== 'function-book') await page.waitForSelector('.ag-cell');
+  if (place.startsWith('bench')) await page.waitForSelector('[role="gridcell"]');
+  if (place.endsWith('-book') && place !== 'function-book') await page.waitForSelector('[role="gridcell"]');
 }
 
 /** Faults in either theme; the themes differ only in colours. */
@@ -61,7 +61,7 @@ describe('the bench with a field open over a box', () => {
     await goTo(page, 'Litter depth', 'T07');
     const still = await idsTwice();
     await page.keyboard.press('F2');
-    await page.locator('.box-editor textarea').waitFor();
+    await page.locator('[popover="manual"] textarea').waitFor();
     const open = await idsTwice();
     await page.keyboard.press('Escape');
     expect([still, open]).toEqual([[], []]);
@@ -132,11 +132,11 @@ describe('every dialog', () => {
     await walkTo('bench');
     await goTo(page, 'Soil at the front', 'T07');
     await page.keyboard.type('dam');
-    await page.waitForSelector('.box-editor .offers li');
-    const offers = await faultsInBoth('.box-editor');
-    await page.locator('.box-editor textarea').fill('sol_gross * 2');
-    await page.locator('.box-editor .rule-fault').first().waitFor();
-    const refused = await faultsInBoth('.box-editor');
+    await page.waitForSelector('[role="option"]');
+    const offers = await faultsInBoth('[popover="manual"]');
+    await page.locator('[popover="manual"] textarea').fill('sol_gross * 2');
+    await page.locator('[popover="manual"] p[data-fault]').first().waitFor();
+    const refused = await faultsInBoth('[popover="manual"]');
     await page.keyboard.press('Escape');
     await page.keyboard.press('Escape');
     expect([offers, refused]).toEqual([none, none]);
@@ -148,7 +148,7 @@ describe('every paper, as it is printed', () => {
   test.each(papers)('%s can be read', async (place) => {
     await walkTo(place);
     await page.emulateMedia({ media: 'print' });
-    await page.waitForSelector('.paper');
+    await page.waitForSelector('article');
     const faults = await axeFaults(page);
     await page.emulateMedia({ media: null });
     // The first heading is the view's and is only on the screen; a paper begins at the second.
@@ -162,7 +162,7 @@ describe('the bench at four times its size', () => {
     await page.setViewportSize({ width: 320, height: 256 });
     await write(page, ['Litter depth', 'T07'], '25');
     await goTo(page, 'Litter depth', 'T07');
-    const inSight = await page.locator('.strips .ag-cell.chosen').evaluate((cell) => {
+    const inSight = await page.locator('[data-chosen]').evaluate((cell) => {
       const { left, right, top, bottom } = cell.getBoundingClientRect();
       return left >= 0 && top >= 0 && right <= innerWidth && bottom <= innerHeight;
     });

@@ -17,7 +17,7 @@ export interface SeenBox {
 /** The drawn cell of a line and a size, found by the names that screen readers read. */
 export function boxOf(page: Page, line: string, size: string): Locator {
   const begins = new RegExp(`^${escaped(line)}, ${escaped(size)}(,|$)`);
-  return page.locator('.strips .ag-cell.box', { has: page.locator('.unseen', { hasText: begins }) });
+  return page.locator('[role="gridcell"]', { has: page.locator('[data-part="spoken"]', { hasText: begins }) });
 }
 
 /** Scrolls a cell into view with the find field and selects it; the panel then shows it. */
@@ -29,8 +29,8 @@ export async function goTo(page: Page, line: string, size: string): Promise<void
   }
   await page.waitForFunction(
     ([wantedLine, wantedSize]) => {
-      const spoken = document.querySelector('.strips .ag-cell.chosen .unseen')?.textContent;
-      const sidePanel = document.querySelector('.side-panel header')?.textContent;
+      const spoken = document.querySelector('[data-chosen] [data-part="spoken"]')?.textContent;
+      const sidePanel = document.querySelector('#side-panel header')?.textContent;
       return (
         spoken?.startsWith(`${wantedLine}, ${wantedSize}`) &&
         sidePanel?.includes(wantedLine) &&
@@ -47,9 +47,9 @@ export async function goTo(page: Page, line: string, size: string): Promise<void
 function stillWanted(page: Page, [line, size]: readonly [string, string]): Promise<readonly string[]> {
   return page.evaluate(
     ([wantedLine, wantedSize]) => {
-      const alone = document.querySelectorAll('.strips .ag-cell.in-range').length < 2;
-      const cell = alone ? document.activeElement?.closest('.strips .ag-cell.chosen') : undefined;
-      const spoken = `${cell?.querySelector('.unseen')?.textContent ?? ''},`;
+      const alone = document.querySelectorAll('[data-in-range]').length < 2;
+      const cell = alone ? document.activeElement?.closest('[data-chosen]') : undefined;
+      const spoken = `${cell?.querySelector('[data-part="spoken"]')?.textContent ?? ''},`;
       return [
         ...(spoken.startsWith(`${wantedLine}, `) ? [] : [wantedLine]),
         ...(spoken.includes(`, ${wantedSize},`) ? [] : [wantedSize]),
@@ -75,22 +75,25 @@ export async function figures(page: Page, line: string, sizes: readonly string[]
 export async function seenBox(page: Page, line: string, size: string): Promise<SeenBox | undefined> {
   const begins = `${line}, ${size}`;
   return page.evaluate(async (start) => {
-    const cells = [...document.querySelectorAll('.strips .ag-cell.box')];
-    const cell = cells.find((each) => `${each.querySelector('.unseen')?.textContent},`.startsWith(`${start},`));
-    const box = cell?.querySelector<HTMLElement>('.well, .flat, .flaglist');
+    const cells = [...document.querySelectorAll('[role="gridcell"]')];
+    const cell = cells.find((each) =>
+      `${each.querySelector('[data-part="spoken"]')?.textContent},`.startsWith(`${start},`),
+    );
+    const box = cell?.querySelector<HTMLElement>('[data-form]');
     if (!cell || !box) return undefined;
     // Screen reader text follows the figure a frame later.
-    const isBehind = () => !textOf(cell.querySelector('.unseen')).includes(textOf(box.querySelector('.fig')));
+    const isBehind = () =>
+      !textOf(cell.querySelector('[data-part="spoken"]')).includes(textOf(box.querySelector('[data-part="figure"]')));
     for (let turn = 0; turn < 100 && isBehind(); turn += 1) await new Promise((go) => setTimeout(go, 5));
     const { source = '', state = '' } = box.dataset;
     return {
-      figure: textOf(box.querySelector('.fig')),
-      said: textOf(box.matches('.flaglist') ? box : box.querySelector('.said')),
-      spoken: textOf(cell.querySelector('.unseen')),
-      form: box.classList.contains('well') ? ('well' as const) : ('flat' as const),
+      figure: textOf(box.querySelector('[data-part="figure"]')),
+      said: textOf(box.matches('[data-form="flags"]') ? box : box.querySelector('[data-part="said"]')),
+      spoken: textOf(cell.querySelector('[data-part="spoken"]')),
+      form: box.dataset['form'] === 'well' ? ('well' as const) : ('flat' as const),
       source,
       state,
-      sign: box.querySelector('svg.sign') !== null,
+      sign: box.querySelector('svg') !== null,
     };
 
     function textOf(each: Element | null): string {
@@ -101,12 +104,12 @@ export async function seenBox(page: Page, line: string, size: string): Promise<S
 
 /** The screen reader text of the focused cell. */
 export async function chosen(page: Page): Promise<string> {
-  return plain(await page.locator('.strips .ag-cell.chosen .unseen').textContent());
+  return plain(await page.locator('[data-chosen] [data-part="spoken"]').textContent());
 }
 
 /** The current text of the status line. */
 export async function quietLine(page: Page): Promise<string> {
-  return plain(await page.locator('.status').textContent());
+  return plain(await page.locator('footer').textContent());
 }
 
 /** Waits until the book has this edit as its last; throws with its last edit otherwise. */

@@ -44,10 +44,10 @@ interface Look {
 /** How a cell is painted; colours by their token names. */
 function lookOf(page: Page, line: string, size: string): Promise<Look> {
   return boxOf(page, line, size).evaluate((cell) => {
-    const box = cell.querySelector('.well, .flat') ?? cell;
+    const box = cell.querySelector('[data-form]') ?? cell;
     const style = getComputedStyle(box);
     const notch = getComputedStyle(box, '::before');
-    const said = box.querySelector('.said');
+    const said = box.querySelector('[data-part="said"]');
     const named = new Map([['rgba(0, 0, 0, 0)', 'none']]);
     const probe = document.body.appendChild(document.createElement('i'));
     for (const name of [
@@ -247,7 +247,7 @@ describe('each state of a box', () => {
     async ({ box: [line, size], seen, look, standing }) => {
       await goTo(page, line, size);
       const { figure = '', said = '', sign = false, spoken = '' } = (await seenBox(page, line, size)) ?? {};
-      const told = (await page.getByRole('complementary').locator('.standing').allInnerTexts()).map(plain);
+      const told = (await page.getByRole('complementary').locator('p[data-state]').allInnerTexts()).map(plain);
       const whole = await lookOf(page, line, size);
       expect({ figure, said, sign, spoken, standing: told, look: { ...whole, ...look } }).toEqual({
         ...seen,
@@ -284,14 +284,20 @@ describe('a box of an issued quote', () => {
     const page = await pages.begin('quotes/J01');
     await page.getByRole('button', { name: 'Issue', exact: true }).click();
     await page.getByRole('dialog').getByRole('button', { name: 'Issue', exact: true }).click();
-    await page.waitForSelector('.job:has-text("issued as Q-0001")');
+    await page.waitForSelector('main > header p:has-text("issued as Q-0001")');
     await page.evaluate(() => (location.hash = '#/bench/Q-0001A'));
-    await page.waitForSelector('.strips .ag-cell.box');
+    await page.waitForSelector('[role="gridcell"]');
     await goTo(page, 'Litter depth', 'T07');
     const seen = await seenBox(page, 'Litter depth', 'T07');
     const look = await lookOf(page, 'Litter depth', 'T07');
     await page.keyboard.type('2');
-    expect([seen?.said, seen?.sign, seen?.spoken, look, await page.locator('.box-editor textarea').count()]).toEqual([
+    expect([
+      seen?.said,
+      seen?.sign,
+      seen?.spoken,
+      look,
+      await page.locator('[popover="manual"] textarea').count(),
+    ]).toEqual([
       'in quote Q-0001 A',
       true,
       'Litter depth, T07, 30 mm, house value, in quote Q-0001 A',

@@ -47,10 +47,10 @@ interface Drawn {
 }
 
 function drawn(page: Page, size: string): Promise<Drawn> {
-  return page.locator(`.card:has(b:text-is("${size}")) svg.section`).evaluate((svg) => {
+  return page.locator(`[data-card]:has(b:text-is("${size}")) svg[role="img"]`).evaluate((svg) => {
     const parts: Record<string, Point[][]> = {};
-    for (const path of svg.querySelectorAll<SVGPathElement>('path[class^="d-"]')) {
-      const name = (path.getAttribute('class') ?? '').slice(2);
+    for (const path of svg.querySelectorAll<SVGPathElement>('path[data-part]')) {
+      const name = path.dataset['part'] ?? '';
       const points = [...(path.getAttribute('d') ?? '').matchAll(/[ML](-?[\d.]+) (-?[\d.]+)/g)];
       (parts[name] ??= []).push(points.map(([, x, y]) => [Number(x), 0 - Number(y)] as const));
     }
@@ -58,10 +58,10 @@ function drawn(page: Page, size: string): Promise<Drawn> {
     const view = (svg as SVGSVGElement).viewBox.baseVal;
     return {
       parts,
-      lamps: svg.querySelectorAll('.d-lamp').length,
+      lamps: svg.querySelectorAll('[data-part="lamp"]').length,
       labels: [...svg.querySelectorAll('text')].map((each) => each.textContent ?? ''),
       reads: svg.getAttribute('aria-label') ?? '',
-      wrong: svg.classList.contains('misfits'),
+      wrong: svg.getAttribute('data-state') === 'stop',
       scale: box.width / view.width,
       floor: box.top + (0 - view.y) * (box.height / view.height),
     };
@@ -206,7 +206,7 @@ describe('the section drawing of each shape, against the figures of its column',
     columns = Told.parse(told).columns;
     // Wide enough for every card to be drawn.
     await page.setViewportSize({ width: 2560, height: 1200 });
-    await page.waitForFunction(() => document.querySelectorAll('.card svg.section').length === 5);
+    await page.waitForFunction(() => document.querySelectorAll('[data-card] svg[role="img"]').length === 5);
   });
 
   const shapes = [
@@ -248,12 +248,12 @@ describe('the section drawing of each shape, against the figures of its column',
   test('a layer that does not fit is seen at once: marked as thick as it is too high, in red and in words', async () => {
     await write(page, ['Drainage depth', 'T09'], '125');
     const { parts, labels, wrong, reads } = await drawn(page, 'T09');
-    const red = await page.locator('.card:has(b:text-is("T09")) .d-word .wrong').evaluate((word) => {
+    const red = await page.locator('[data-card]:has(b:text-is("T09")) [data-tone="wrong"]').evaluate((word) => {
       const { fill } = getComputedStyle(word);
       document.body.style.fill = 'var(--red)';
       return fill === getComputedStyle(document.body).fill;
     });
-    expect([wrong, parts['misfit-ground']?.length, labels.map(plain), reads, red]).toEqual([
+    expect([wrong, parts['misfit']?.length, labels.map(plain), reads, red]).toEqual([
       true,
       1,
       ['drainage 125', 'water 115', 'capping 10', 'too high 5', 'dam 140', 'soil −5–35', 'litter 30'],
@@ -261,7 +261,7 @@ describe('the section drawing of each shape, against the figures of its column',
       true,
     ]);
     // By hand: 140 of dam less 125, 10 of capping and 10 of lip clearance are 5 too few; the back stands 35 over 135.
-    const [ground = []] = parts['misfit-ground'] ?? [];
+    const [ground = []] = parts['misfit'] ?? [];
     expect(ground).toEqual([
       [0, 130],
       [460, 165],
@@ -275,7 +275,7 @@ describe('the section drawing of each shape, against the figures of its column',
     await write(page, ['Litter depth', 'T07'], '60');
     const thick = await drawn(page, 'T07');
     await page.keyboard.press('Control+z');
-    await page.waitForSelector('.last-said:has-text("Undone")');
+    await page.waitForSelector('footer [role="alert"]:has-text("Undone")');
     const top = ({ parts }: Drawn) => Math.max(...(parts['litter']?.[0] ?? []).map(([, y]) => y));
     expect([top(before), top(thick), (await drawn(page, 'T07')).parts]).toEqual([155, 170, before.parts]);
   });

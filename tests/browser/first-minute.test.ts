@@ -40,7 +40,7 @@ async function act(name: string): Promise<void> {
 
 async function backOnBench(): Promise<void> {
   await walkTo('Size bench');
-  await page.waitForSelector('.strips .ag-cell.box');
+  await page.waitForSelector('[role="gridcell"]');
 }
 
 async function savedBench(): Promise<string> {
@@ -56,11 +56,11 @@ function countOf({ recipe, line, job, size, stockEntry, packPrice, supplier, tan
 describe('the demo workshop', () => {
   beforeAll(async () => {
     page = await pages.begin('');
-    await page.waitForSelector('.strips .ag-cell.box');
+    await page.waitForSelector('[role="gridcell"]');
   });
 
   test('opens on the size bench, with three sizes at work and a price for each', async () => {
-    const cards = await page.locator('.card b').allInnerTexts();
+    const cards = await page.locator('[data-card] b').allInnerTexts();
     await goTo(page, 'Oak leaves, dry', 'T03');
     const leaves = await figures(page, 'Oak leaves, dry', sizes);
     const prices = await figures(page, 'Price', sizes);
@@ -134,7 +134,7 @@ describe('the demo workshop', () => {
     await goTo(page, 'Litter depth', 'T07');
     const back = await chosen(page);
     await page.keyboard.press('Control+z');
-    await page.waitForSelector('.last-said:has-text("Undone")');
+    await page.waitForSelector('footer [role="alert"]:has-text("Undone")');
     // One local value is removed, and the workshop uses a decimal point again.
     expect([changes, back, await chosen(page)]).toEqual([
       ['the workshop 0 1 0', 'local values 0 0 1'],
@@ -146,7 +146,7 @@ describe('the demo workshop', () => {
   /** The text in the selected cell when it is opened. */
   async function openedText(): Promise<string> {
     await page.keyboard.press('F2');
-    const text = await page.inputValue('.box-editor textarea');
+    const text = await page.inputValue('[popover="manual"] textarea');
     await page.keyboard.press('Escape');
     return text;
   }
@@ -194,7 +194,7 @@ describe('a book of one’s own', () => {
     await expect.poll(done).toEqual(['Done: Fern and Stone', 'Done: J01 Reading room']);
     await page.getByLabel('Tank').selectOption('T07');
     await act('Take a size');
-    await page.waitForSelector('.strips .ag-cell.box');
+    await page.waitForSelector('[role="gridcell"]');
     await goTo(page, 'Oak leaves, dry', 'T07');
     const leaves = await seenBox(page, 'Oak leaves, dry', 'T07');
     const price = await seenBox(page, 'Price', 'T07');
@@ -226,7 +226,7 @@ describe('a book that does not open', () => {
     }
     await page.keyboard.press('Escape');
     await backOnBench();
-    expect([said, existsSync(beside('Nowhere.loamwright')), await page.locator('.card').count()]).toEqual([
+    expect([said, existsSync(beside('Nowhere.loamwright')), await page.locator('[data-card]').count()]).toEqual([
       [`There is no book at ${beside('Nowhere.loamwright')}.`, `${beside('List.loamwright')} is not a book.`],
       false,
       3,

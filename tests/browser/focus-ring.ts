@@ -12,13 +12,8 @@ export function keyboardOn(page: Page): Promise<Keyboard> {
   return page.evaluate(() => {
     const at = document.activeElement;
     if (!at || at === document.body) return { on: 'nothing', wrong: 'nothing has the keyboard' };
-    const cell = at.closest('.ag-cell');
-    const holders = [
-      at,
-      at.parentElement,
-      at.closest('.find, .rule-well, label'),
-      ...(cell?.querySelectorAll('*') ?? []),
-    ];
+    const cell = at.closest('[role="gridcell"], [role="rowheader"]');
+    const holders = [at, at.parentElement, at.closest('label'), ...(cell?.querySelectorAll('*') ?? [])];
     const ring = holders.find((each) => each && hasRing(getComputedStyle(each))) ?? drawnAround(cell);
     const on = nameOf(at);
     if (!ring) return { on, wrong: `no ring on ${on}` };
@@ -38,7 +33,7 @@ export function keyboardOn(page: Page): Promise<Keyboard> {
       const words =
         each.getAttribute('aria-label') ??
         labelOf(each) ??
-        each.querySelector('.unseen')?.textContent ??
+        each.querySelector('[data-part="spoken"]')?.textContent ??
         each.textContent ??
         '';
       return words.replaceAll(/\s+/g, ' ').trim().slice(0, 80);

@@ -114,8 +114,8 @@ async function lineField(label: string): Promise<Locator> {
 
 /** The name of a row of a book, opened for editing. */
 async function openName(row: string): Promise<Locator> {
-  await page.locator(`.ag-row[row-id="${row}"] .ag-cell[aria-colindex="2"]`).dblclick();
-  return page.locator('.box-editor textarea');
+  await page.locator(`[row-id="${row}"] [aria-colindex="2"]`).dblclick();
+  return page.locator('[popover="manual"] textarea');
 }
 
 const names: readonly (readonly [what: string, place: string, row: string])[] = [
@@ -146,7 +146,7 @@ describe('hostile words typed in a field', () => {
     await walkTo(place);
     await (await openName(row)).fill(worst);
     await page.keyboard.press('Enter');
-    await page.locator('.box-editor').waitFor({ state: 'hidden' });
+    await page.locator('[popover="manual"]').waitFor({ state: 'hidden' });
     const kept = await (await openName(row)).inputValue();
     await page.keyboard.press('Escape');
     expect([kept, await wrong()]).toEqual([worst, []]);
@@ -189,7 +189,7 @@ describe('hostile words typed in a field', () => {
       field.dispatchEvent(new Event('input', { bubbles: true }));
     }, JSON.stringify(text));
     await title.press('Enter');
-    await page.locator('.status', { hasText: says }).waitFor();
+    await page.locator('footer', { hasText: says }).waitFor();
     await expect.poll(() => readIn(pages.book(), ({ job }) => job.get('J01')?.title)).toBe(kept);
     await title.press('Escape');
     expect([await title.inputValue(), await wrong()]).toEqual([kept, []]);
@@ -205,14 +205,14 @@ describe('hostile words where a figure or a name is asked for', () => {
   test('in a box, typed or pasted, are refused with the reason, and nothing is written', async () => {
     await goTo(page, 'Litter depth', 'T07');
     await page.keyboard.press('F2');
-    await page.locator('.box-editor textarea').fill(worst);
+    await page.locator('[popover="manual"] textarea').fill(worst);
     await page.keyboard.press('Enter');
-    const says = plain(await page.locator('.box-editor .rule-fault').first().textContent());
+    const says = plain(await page.locator('[popover="manual"] p[data-fault]').first().textContent());
     await page.keyboard.press('Escape');
     await page.keyboard.press('Escape');
     await page.evaluate((text) => navigator.clipboard.writeText(text), worst.replace('"', ''));
     await page.keyboard.press('Control+v');
-    await page.waitForSelector('.last-said.refused:not(:empty)');
+    await page.waitForSelector('footer [data-refused]:not(:empty)');
     expect([says, await quietLine(page), await chosen(page), await wrong()]).toEqual([
       expect.stringContaining('A rule has no = in front'),
       expect.stringContaining('Nothing to undo'),
@@ -222,9 +222,9 @@ describe('hostile words where a figure or a name is asked for', () => {
   });
 
   test('in the find field find nothing', async () => {
-    await page.locator('.find input').fill(worst);
+    await page.locator('input[type="search"]').fill(worst);
     await page.keyboard.press('Enter');
-    expect([await page.getAttribute('.find input', 'aria-invalid'), await wrong()]).toEqual(['true', []]);
+    expect([await page.getAttribute('input[type="search"]', 'aria-invalid'), await wrong()]).toEqual(['true', []]);
   });
 
   test('as the rule of a line are refused', async () => {
@@ -233,7 +233,7 @@ describe('hostile words where a figure or a name is asked for', () => {
     const rule = page.locator('[data-line="litter"] textarea');
     await rule.fill(worst);
     await page.keyboard.press('Enter');
-    const says = plain(await page.locator('[data-line="litter"] .rule-fault').first().textContent());
+    const says = plain(await page.locator('[data-line="litter"] p[data-fault]').first().textContent());
     await page.keyboard.press('Escape');
     await page.keyboard.press('Escape');
     expect([says, await wrong()]).toEqual([expect.stringContaining('A rule has no = in front'), []]);
@@ -241,7 +241,7 @@ describe('hostile words where a figure or a name is asked for', () => {
 
   test('as a price are refused', async () => {
     await walkTo('material-book');
-    await page.locator('.ag-row[row-id="M01"] .ag-cell').first().click();
+    await page.locator('[row-id="M01"] [role="rowheader"]').first().click();
     const price = page.getByLabel('New price').first();
     await price.fill(worst);
     const invalid = await price.getAttribute('aria-invalid');
@@ -282,7 +282,7 @@ describe('hostile words where a figure or a name is asked for', () => {
     await choose(listed.split('\n').slice(0, 2).join('\n'));
     await page.getByRole('button', { name: 'Take it in' }).click();
     await page.locator('dialog[open]').waitFor({ state: 'detached' });
-    await page.waitForFunction(() => document.querySelector('.status')?.textContent?.includes('Saved'));
+    await page.waitForFunction(() => document.querySelector('footer')?.textContent?.includes('Saved'));
     expect([refused, readIn(pages.book(), ({ material }) => material.get('M91')?.label), await wrong()]).toEqual([
       expect.stringContaining('Row 3: '),
       worst,

@@ -27,10 +27,10 @@ describe('the main job with no hand on the mouse', () => {
     await page.keyboard.type('By keys alone');
     await page.keyboard.press('Enter');
     await page.waitForSelector('h1:has-text("Jobs board")');
-    await page.waitForSelector('.job:has-text("By keys alone")');
+    await page.waitForSelector('main > header p:has-text("By keys alone")');
     unseen.push(...(await tabTo(page, 'Its size bench')));
     await page.keyboard.press('Enter');
-    await page.waitForSelector('.no-size');
+    await page.waitForSelector('p:has-text("No size stands here yet")');
     expect(await keyboardOn(page)).toEqual({ on: 'Size bench', wrong: '' });
     unseen.push(...(await tabTo(page, 'Take a size')));
     for (const size of sizes) {
@@ -38,7 +38,7 @@ describe('the main job with no hand on the mouse', () => {
       await keyboardComesTo(page, 'Find a tank by its name or size');
       await page.keyboard.type(size);
       await page.keyboard.press('Enter');
-      await page.waitForSelector(`.card b:text-is("${size}")`);
+      await page.waitForSelector(`[data-card] b:text-is("${size}")`);
       await keyboardComesTo(page, 'Take a size');
     }
     expect(unseen).toEqual([]);
@@ -53,7 +53,7 @@ describe('the main job with no hand on the mouse', () => {
     unseen.push(...(await pressSeen(page, ['Enter', 'Control+a', '0', 'Enter'])));
     await stored(page, 'rise to the back of the house to 0 mm');
     unseen.push(...(await tabTo(page, 'Size bench')), ...(await pressSeen(page, ['Enter'])));
-    await page.waitForSelector('.strips .ag-cell.box');
+    await page.waitForSelector('[role="gridcell"]');
 
     await goTo(page, 'Oak leaves, dry', 'T07');
     const before = await figures(page, 'Oak leaves, dry', sizes);
@@ -121,7 +121,7 @@ async function backToRail(page: Page): Promise<readonly string[]> {
   const unseen: string[] = [];
   for (let turn = 0; turn < 5; turn += 1) {
     unseen.push(...(await pressSeen(page, ['F6'])));
-    if ((await page.locator('.rail :focus').count()) > 0) return unseen;
+    if ((await page.locator('nav[aria-label="Places"] :focus').count()) > 0) return unseen;
   }
   return [...unseen, 'F6 never comes to the rail'];
 }
@@ -140,7 +140,7 @@ describe('the bench with the keyboard', () => {
     await page.keyboard.press('/');
     await page.keyboard.type('nothing of that name');
     await page.keyboard.press('Enter');
-    const invalid = await page.getAttribute('.find input', 'aria-invalid');
+    const invalid = await page.getAttribute('input[type="search"]', 'aria-invalid');
     await page.keyboard.press('F8');
     const flags = [await chosen(page), ...(await walked(page, ['F8', 'F8', 'Shift+F8', 'Shift+F8'])).map(plain)];
     const unseen = (await keyboardOn(page)).wrong;
@@ -149,7 +149,7 @@ describe('the bench with the keyboard', () => {
     await page.keyboard.press('Enter');
     await page.waitForSelector('h1:has-text("Plant book")');
     await page.goBack();
-    await page.waitForSelector('.strips .ag-cell.box');
+    await page.waitForSelector('[role="gridcell"]');
     expect({ line, invalid, flags: flags.map((each) => each.slice(0, 60)), unseen }).toEqual({
       line: 'Moisture at start, T03, 12 %, house value',
       invalid: 'true',
@@ -205,14 +205,14 @@ describe('the bench with the keyboard', () => {
     await page.keyboard.press('ArrowDown');
     const unseen = await pressSeen(page, ['Shift+End', 'Control+r']);
     const filled = await figures(page, 'Air gap under the mesh', sizes);
-    const inRange = await page.locator('.strips .ag-cell.in-range').count();
+    const inRange = await page.locator('[data-in-range]').count();
     unseen.push(...(await pressSeen(page, ['Delete'])));
     const cleared = await figures(page, 'Air gap under the mesh', sizes);
     unseen.push(...(await pressSeen(page, ['Control+z'])));
-    await page.waitForSelector('.last-said:has-text("Undone")');
+    await page.waitForSelector('footer [role="alert"]:has-text("Undone")');
     const undone = await figures(page, 'Air gap under the mesh', sizes);
     unseen.push(...(await pressSeen(page, ['Control+Shift+z'])));
-    await page.waitForSelector('.last-said:has-text("Done again")');
+    await page.waitForSelector('footer [role="alert"]:has-text("Done again")');
     const again = await figures(page, 'Air gap under the mesh', sizes);
     expect({ filled, inRange, cleared, undone, again, unseen }).toEqual({
       filled: ['12', '12', '12'],
@@ -227,15 +227,15 @@ describe('the bench with the keyboard', () => {
   test('what is typed replaces, F2 and Enter open as it is, Escape leaves it, Enter and Tab go on', async () => {
     await goTo(page, 'Air gap under the mesh', 'T03');
     await page.keyboard.press('F2');
-    const opened = await page.inputValue('.box-editor textarea');
+    const opened = await page.inputValue('[popover="manual"] textarea');
     await page.keyboard.type('5');
     await page.keyboard.press('Escape');
     const left = await chosen(page);
     await page.keyboard.press('Enter');
-    const openedToo = await page.inputValue('.box-editor textarea');
+    const openedToo = await page.inputValue('[popover="manual"] textarea');
     await page.keyboard.press('Escape');
     await page.keyboard.type('12');
-    const typed = await page.inputValue('.box-editor textarea');
+    const typed = await page.inputValue('[popover="manual"] textarea');
     await page.keyboard.press('Tab');
     const right = await chosen(page);
     await page.keyboard.type('13');
@@ -264,11 +264,15 @@ describe('the bench with the keyboard', () => {
     await page.keyboard.type('24');
     const atOnce = await page.evaluate(() => {
       document.activeElement?.dispatchEvent(new KeyboardEvent('keydown', { key: 'Enter', bubbles: true }));
-      return document.querySelector('.strips .ag-cell.chosen .unseen')?.textContent ?? '';
+      return document.querySelector('[data-chosen] [data-part="spoken"]')?.textContent ?? '';
     });
     await page.waitForFunction(() => {
-      const boxes = [...document.querySelectorAll('.strips .ag-cell.box')].filter((box) => box.querySelector('.fig'));
-      return boxes.every((box) => box.textContent.split(box.querySelector('.fig')?.textContent ?? '').length > 2);
+      const boxes = [...document.querySelectorAll('[role="gridcell"]')].filter((box) =>
+        box.querySelector('[data-part="figure"]'),
+      );
+      return boxes.every(
+        (box) => box.textContent.split(box.querySelector('[data-part="figure"]')?.textContent ?? '').length > 2,
+      );
     });
     expect(plain(atOnce)).toBe('Oak leaves, dry, T08, 231.90 g, house value');
     await page.keyboard.press('Control+z');
@@ -304,7 +308,7 @@ describe('the bench with the keyboard', () => {
     await stored(page, 'T07 times 2');
     await page.keyboard.press('Shift+Tab');
     unseen.push(...(await pressSeen(page, ['Enter', 'Tab', 'Enter'])));
-    await page.waitForSelector('.card b:text-is("T07#2")');
+    await page.waitForSelector('[data-card] b:text-is("T07#2")');
     expect([unseen, await quietLine(page)]).toEqual([[], expect.stringContaining('T07')]);
     expect((await seenBox(page, 'Kit', 'T07'))?.spoken).toBe('Kit, T07, show, local value');
   });

@@ -60,11 +60,11 @@ async function start(): Promise<Running> {
 
 async function openBench(): Promise<void> {
   await page.goto(running.link);
-  await page.waitForSelector('.strips .ag-cell.box');
+  await page.waitForSelector('[role="gridcell"]');
 }
 
 async function saysSoon(words: string): Promise<void> {
-  await page.waitForFunction((said) => document.querySelector('.status')?.textContent?.includes(said), words);
+  await page.waitForFunction((said) => document.querySelector('footer')?.textContent?.includes(said), words);
 }
 
 /** The labels of every edit in the book's journal, and whether the book is whole. */
@@ -100,7 +100,7 @@ describe('a service that is killed', () => {
     await write(page, ['Air gap under the mesh', 'T07'], '12');
     await stored(page, 'air gap under the mesh of T07 to 12 mm');
     await page.reload();
-    await page.waitForSelector('.strips .ag-cell.box');
+    await page.waitForSelector('[role="gridcell"]');
     const kept = [
       await figures(page, 'Air gap under the mesh', sizes),
       (await seenBox(page, 'Price', 'T08'))?.figure !== '',

@@ -26,7 +26,7 @@ const formats = ['A4', 'Letter'] as const;
 
 async function print(served: ServedPapers, name: string, place: string): Promise<void> {
   const page = await served.open(place);
-  await page.waitForSelector('.paper');
+  await page.waitForSelector('article');
   for (const format of formats) {
     const file = `${folder}${name}-${format}`;
     await page.pdf({ path: `${file}.pdf`, format, preferCSSPageSize: false, printBackground: true });

@@ -40,7 +40,7 @@ async function beginJob(title: string): Promise<void> {
 async function takeSize(tank: string): Promise<void> {
   await page.getByRole('button', { name: 'Take a size' }).last().click();
   await page.getByRole('button', { name: new RegExp(`^${tank} `) }).click();
-  await page.waitForSelector(`.card b:text-is("${tank}")`);
+  await page.waitForSelector(`[data-card] b:text-is("${tank}")`);
 }
 
 async function writeInHouse(line: string, text: string): Promise<void> {
@@ -49,13 +49,13 @@ async function writeInHouse(line: string, text: string): Promise<void> {
   await page.locator(`[data-line="${line}"] textarea`).fill(text);
   await page.keyboard.press('Enter');
   await page.getByRole('link', { name: 'Size bench' }).click();
-  await page.waitForSelector('.strips .ag-cell.box');
+  await page.waitForSelector('[role="gridcell"]');
 }
 
 describe('the main job, start to finish', () => {
   test('what a box is refused for stands at its place, and nothing is written', async () => {
     await write(page, ['Soil, placed', 'T07'], 'soil_gross - drainage');
-    const refused = await page.textContent('.box-editor .rule-fault');
+    const refused = await page.textContent('[popover="manual"] p[data-fault]');
     await page.keyboard.press('Escape');
     expect([refused, await figures(page, 'Soil, placed', ['T07']), await quietLine(page)]).toEqual([
       'Soil, placed, T07: Millimetres cannot be taken from litres. In soil_gross - drainage, both sides must be of one kind.',
@@ -100,8 +100,8 @@ describe('the main job, start to finish', () => {
     await goTo(page, 'Soil, placed', 'T07');
     const sidePanel = page.getByRole('complementary');
     expect({
-      answer: plain(await sidePanel.locator('.answer').textContent()),
-      putIn: plain(await sidePanel.locator('.put-in').textContent()),
+      answer: plain(await sidePanel.locator('[data-part="answer"]').textContent()),
+      putIn: plain(await sidePanel.locator('[data-part="put-in"]').textContent()),
       from: (
         await sidePanel.getByRole('table', { name: 'Where each figure comes from' }).getByRole('row').allInnerTexts()
       ).map(plain),
@@ -123,7 +123,7 @@ describe('the main job, start to finish', () => {
     const needs = await savedList('Take out as CSV');
     await page.getByRole('link', { name: 'Quotes' }).click();
     const quote = await savedList('Take out as CSV');
-    const paper = plain(await page.locator('.paper').first().textContent());
+    const paper = plain(await page.locator('article').first().textContent());
     expect({ bench, needs, quote }).toEqual({
       bench: await listOf('bench', 'J02'),
       needs: await listOf('needs', 'J02'),

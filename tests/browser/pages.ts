@@ -59,7 +59,7 @@ async function openPage(parts: Parts, place: string, window: Window): Promise<Pa
   page.on('pageerror', (error) => complaints.push(error.message));
   await page.goto(`${served.url}#/${place}`);
   await page.waitForSelector('h1');
-  if (place.startsWith('bench')) await page.waitForSelector('.strips .ag-cell.box');
+  if (place.startsWith('bench')) await page.waitForSelector('[role="gridcell"]');
   return page;
 }
 

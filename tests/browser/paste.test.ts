@@ -43,7 +43,7 @@ interface SeenBlock {
 /** What the cells of the selected range show, row by row. */
 function seenBlock(): Promise<readonly (readonly SeenBlock[])[]> {
   return page.evaluate(() => {
-    const cells = [...document.querySelectorAll('.strips .ag-cell.in-range')];
+    const cells = [...document.querySelectorAll('[data-in-range]')];
     const byRow = Map.groupBy(cells, (cell) => Math.round(cell.getBoundingClientRect().top));
     return [...byRow]
       .toSorted(([a], [b]) => a - b)
@@ -52,16 +52,20 @@ function seenBlock(): Promise<readonly (readonly SeenBlock[])[]> {
           .toSorted((a, b) => a.getBoundingClientRect().left - b.getBoundingClientRect().left)
           .map((cell) => ({
             figure: figureIn(cell),
-            well: cell.querySelector('.well') !== null,
+            well: cell.querySelector('[data-form="well"]') !== null,
           })),
       );
 
+    function isHidden(painted: Element | null): boolean {
+      return painted !== null && getComputedStyle(painted).visibility === 'hidden';
+    }
+
     /** An open section shows no headline. A check is copied as yes or no, as in the list of the bench. */
     function figureIn(cell: Element): string {
-      const state = cell.querySelector<HTMLElement>('.flat')?.dataset['state'] ?? '';
-      if (cell.closest('.open')) return '';
+      const state = cell.querySelector<HTMLElement>('[data-form="flat"]')?.dataset['state'] ?? '';
+      if (isHidden(cell.querySelector('[data-form]'))) return '';
       if (['stop', 'watch', 'advice', 'holds'].includes(state)) return state === 'holds' ? 'yes' : 'no';
-      return cell.querySelector('.fig')?.textContent ?? '';
+      return cell.querySelector('[data-part="figure"]')?.textContent ?? '';
     }
   });
 }
@@ -107,7 +111,7 @@ describe('a block of 50 lines and 6 sizes', () => {
       ],
     ]);
     await page.keyboard.press('Control+z');
-    await page.waitForSelector('.last-said:has-text("Undone")');
+    await page.waitForSelector('footer [role="alert"]:has-text("Undone")');
     await chooseBlock();
     expect(await copied()).toEqual(before);
   });
@@ -125,8 +129,8 @@ describe('a block of 50 lines and 6 sizes', () => {
       }),
     );
     await paste(bad);
-    await page.waitForSelector('.last-said.refused:not(:empty)');
-    const said = (await page.textContent('.last-said')) ?? '';
+    await page.waitForSelector('footer [data-refused]:not(:empty)');
+    const said = (await page.textContent('footer [role="alert"]')) ?? '';
     expect([said, await quietLine(page), await figures(page, 'Litter depth', sizes)]).toEqual([
       expect.stringMatching(
         /^Kit, T06: .*basic.* Nor can be read: Air gap under the mesh, T02; Litter depth, T03\. Nothing was written\.$/,
@@ -193,11 +197,11 @@ describe('one box and many', () => {
 function rowOf(label: string): Promise<number> {
   return page.evaluate((wanted) => {
     const top = (cell: Element) => Math.round(cell.getBoundingClientRect().top);
-    const tops = [...new Set([...document.querySelectorAll('.strips .ag-cell.in-range')].map(top))].toSorted(
-      (a, b) => a - b,
+    const tops = [...new Set([...document.querySelectorAll('[data-in-range]')].map(top))].toSorted((a, b) => a - b);
+    const named = [...document.querySelectorAll('[role="rowheader"] [title]')].find(
+      (each) => each.textContent === wanted,
     );
-    const named = [...document.querySelectorAll('.strips .named .label')].find((each) => each.textContent === wanted);
-    const cell = named?.closest('.ag-cell');
+    const cell = named?.closest('[role="rowheader"]');
     return cell ? tops.indexOf(top(cell)) : -1;
   }, label);
 }

@@ -157,17 +157,17 @@ const faults: readonly (readonly [kind: string, rule: string, marked: readonly s
 
 /** The underlined texts, and the message below the field. */
 function told(): Promise<{ readonly marked: readonly string[]; readonly says: readonly string[] }> {
-  return page.locator('.box-editor').evaluate((editor) => {
+  return page.locator('[popover="manual"]').evaluate((editor) => {
     const runs: string[] = [];
     let before: Element | null = null;
-    for (const piece of editor.querySelectorAll('.r-fault')) {
+    for (const piece of editor.querySelectorAll('span[data-fault="true"]')) {
       const wavy = getComputedStyle(piece).textDecorationStyle === 'wavy';
       const text = wavy ? (piece.textContent ?? '') : 'not underlined';
       if (before !== null && piece.previousElementSibling === before) runs.push((runs.pop() ?? '') + text);
       else runs.push(text);
       before = piece;
     }
-    return { marked: runs, says: [...editor.querySelectorAll('.rule-fault')].map((each) => each.textContent ?? '') };
+    return { marked: runs, says: [...editor.querySelectorAll('p[data-fault]')].map((each) => each.textContent ?? '') };
   });
 }
 
@@ -178,19 +178,19 @@ describe('a rule with each kind of fault', () => {
   });
 
   test.each(faults)('%s: underlined at its place while one types, and told below', async (_, rule, marked, says) => {
-    await page.locator('.box-editor textarea').fill(rule);
+    await page.locator('[popover="manual"] textarea').fill(rule);
     expect(await told()).toEqual({ marked, says });
   });
 
   test('a rule of more than 2,000 characters is told to be so, and not cut off', async () => {
-    const field = page.locator('.box-editor textarea');
+    const field = page.locator('[popover="manual"] textarea');
     await field.fill(`soil_gross + ${'0 L + '.repeat(400)}0 L`);
     const { says } = await told();
     expect(says).toEqual(['The rule has 2416 characters; 2000 is the most. Put part of it in a line of its own.']);
   });
 
   test('Enter takes none of them, a reader hears why, and Escape leaves the box as it was', async () => {
-    const field = page.locator('.box-editor textarea');
+    const field = page.locator('[popover="manual"] textarea');
     await field.fill('sol_gross');
     await page.keyboard.press('Enter');
     const by = await field.getAttribute('aria-describedby');
@@ -212,7 +212,7 @@ describe('a rule with each kind of fault', () => {
 describe('a ring', () => {
   test('is refused with the whole of it, in order', async () => {
     await write(page, ['Drainage depth', 'T07'], 'soil_front / 2');
-    expect(await page.textContent('.box-editor .rule-fault')).toBe(
+    expect(await page.textContent('[popover="manual"] p[data-fault]')).toBe(
       'This box depends on itself: drainage -> soil_front -> drainage.',
     );
     await page.keyboard.press('Escape');
@@ -223,7 +223,7 @@ describe('a ring', () => {
   test('a figure left out stops no other line', async () => {
     await goTo(page, 'Moisture at start', 'T07');
     await page.keyboard.press('F2');
-    await page.locator('.box-editor textarea').fill('');
+    await page.locator('[popover="manual"] textarea').fill('');
     await page.keyboard.press('Enter');
     const boxes = await Promise.all(
       ['Moisture at start', 'Wetting water', 'Soil, placed'].map((line) => seenBox(page, line, 'T07')),
@@ -240,14 +240,14 @@ describe('completion', () => {
   test('names come with unit and present figure, functions with how they are written; Enter takes one', async () => {
     await goTo(page, 'Soil at the front', 'T07');
     await page.keyboard.type('dam');
-    const offers = (await page.locator('.box-editor .offers li').allInnerTexts()).map(plain);
+    const offers = (await page.locator('[role="option"]').allInnerTexts()).map(plain);
     await page.keyboard.press('ArrowDown');
     await page.keyboard.press('Tab');
     await page.keyboard.type(' - 2 * dra');
-    const second = (await page.locator('.box-editor .offers li').allInnerTexts()).map(plain);
+    const second = (await page.locator('[role="option"]').allInnerTexts()).map(plain);
     await page.keyboard.press('ArrowDown');
     await page.keyboard.press('Enter');
-    const text = await page.inputValue('.box-editor textarea');
+    const text = await page.inputValue('[popover="manual"] textarea');
     await page.keyboard.press('Enter');
     await stored(page, 'soil at the front of T07 to dam_height - 2 * drainage');
     // 150 less twice 40.
@@ -262,11 +262,11 @@ describe('completion', () => {
   test('within a function its arguments are told, and a choice offers its words as soon as it opens', async () => {
     await goTo(page, 'Soil at the front', 'T07');
     await page.keyboard.type('clamp(dam_height, 9');
-    const hint = plain(await page.textContent('.box-editor .hint'));
+    const hint = plain(await page.textContent('[popover="manual"] [aria-live="polite"] p:not([data-fault])'));
     await page.keyboard.press('Escape');
     await goTo(page, 'Kit', 'T07');
     await page.keyboard.press('F2');
-    const words = (await page.locator('.box-editor .offers li').allInnerTexts()).map(plain);
+    const words = (await page.locator('[role="option"]').allInnerTexts()).map(plain);
     await page.keyboard.press('ArrowDown');
     await page.keyboard.press('Enter');
     await page.keyboard.press('Enter');

@@ -213,5 +213,5 @@ async function goIn({ served }: Standing, page: Page, place: string): Promise<vo
   const link = served?.newLink() ?? '';
   await page.context().request.get(link, { maxRedirects: 0 });
   await page.goto(`${new URL(link).origin}/#/${place}`);
-  await page.waitForSelector(place.startsWith('bench') ? '.strips .ag-cell.box' : 'h1');
+  await page.waitForSelector(place.startsWith('bench') ? '[role="gridcell"]' : 'h1');
 }

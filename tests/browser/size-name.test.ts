@@ -7,14 +7,14 @@ const pages = useServedBook();
 describe('the name of a size', () => {
   test('is written in the menu of its card, refused with a sentence where it is none, and undone', async () => {
     const page = await pages.begin('bench');
-    const heads = () => page.locator('.strips .card .name b').allTextContents();
+    const heads = () => page.locator('[data-card] b').allTextContents();
     await page.getByRole('button', { name: 'Acts for T07' }).click();
     const field = page.getByLabel('What T07 is called');
     await field.press('Enter');
     const refused = await quietLine(page);
     await field.fill('Left of the door');
     await field.press('Enter');
-    await page.waitForSelector('.status:has-text("T07 called Left of the door")');
+    await page.waitForSelector('footer:has-text("T07 called Left of the door")');
     await expect.poll(heads).toEqual(['T03', 'Left of the door', 'T08']);
     const isShut = !(await field.isVisible());
     await page.keyboard.press('Control+z');

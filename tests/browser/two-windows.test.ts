@@ -14,7 +14,7 @@ const pages = useServedBook();
 async function readsSoon(page: Page, spoken: string): Promise<void> {
   await page.waitForFunction(
     (said) =>
-      [...document.querySelectorAll('.strips .unseen')].some(
+      [...document.querySelectorAll('[data-part="spoken"]')].some(
         (each) => each.textContent?.replaceAll('\u00a0', ' ') === said,
       ),
     spoken,
@@ -73,8 +73,8 @@ describe('two windows on one book', () => {
     await stored(one, 'litter depth of T07 to 25 mm');
     letGo();
     await readsSoon(other, 'Litter depth, T07, 25 mm, local value');
-    await other.waitForSelector('.last-said.refused:not(:empty)');
-    const said = plain(await other.textContent('.last-said'));
+    await other.waitForSelector('footer [data-refused]:not(:empty)');
+    const said = plain(await other.textContent('footer [role="alert"]'));
     const inFile = readIn(pages.book(), ({ localValue }) => [...localValue.values()])
       .filter(({ size, line }) => size === 'J01-T07' && line === 'litter')
       .map(({ text }) => text);
@@ -110,7 +110,7 @@ describe('two windows on one book', () => {
     if (!second.ok) throw new Error(second.fault.says);
     const far = await one.context().newPage();
     await far.goto(second.value.newLink());
-    await far.waitForSelector('.strips .ag-cell.box');
+    await far.waitForSelector('[role="gridcell"]');
     await goTo(far, 'Litter depth', 'T08');
     await write(one, ['Litter depth', 'T08'], '35');
     await readsSoon(far, 'Litter depth, T08, 35 mm, local value');
@@ -133,9 +133,9 @@ describe('two windows on one book', () => {
     await one.bringToFront();
     await one.getByRole('button', { name: 'Take a size' }).first().click();
     await one.getByRole('button', { name: /^T05 / }).click();
-    await other.waitForSelector('.card b:text-is("T05")');
+    await other.waitForSelector('[data-card] b:text-is("T05")');
     await other.keyboard.press('Control+z');
-    await one.waitForSelector('.card b:text-is("T05")', { state: 'detached' });
+    await one.waitForSelector('[data-card] b:text-is("T05")', { state: 'detached' });
     expect(await quietLine(one)).toContain('Redo T05 taken');
   });
 });

@@ -146,7 +146,7 @@ async function quoteIt(page: Page): Promise<void> {
 async function revise(page: Page): Promise<void> {
   await toItsCard(page);
   await follow(page, 'Its size bench');
-  await page.waitForSelector('.strips .ag-cell.box');
+  await page.waitForSelector('[role="gridcell"]');
   await write(page, ['Litter depth', 'T05'], '20 mm');
   await stored(page, 'litter depth of T05 to 20 mm');
   await goTo(page, 'Oak leaves, dry', 'T05');
@@ -177,7 +177,7 @@ async function buy(page: Page): Promise<void> {
     'Marlvale Plant House goods 71.50, carriage 9.50, landed 81.00 cr Order by Wednesday 10 March 2027',
   ]);
   await press(page, 'Mark as ordered');
-  await reads(page, ['J06 ordered. What comes in is received in the Store.'], '.status');
+  await reads(page, ['J06 ordered. What comes in is received in the Store.'], 'footer');
 }
 
 /** Mon 8 Mar and 4 working days is Fri 12, Tue 16 Mar and 30 d Thu 15 Apr, and 21 d Thu 6 May: scenario 11. */
@@ -216,7 +216,7 @@ async function claimCulture(page: Page): Promise<void> {
   await press(page, 'Start a tub');
   await page.getByLabel('Kept for').selectOption('J06');
   // 8 March and 28 d.
-  await reads(page, ['tub T-01 kept for J06'], '.status');
+  await reads(page, ['tub T-01 kept for J06'], 'footer');
   await reads(page, ['T-01 grows, ready on 5 April 2027']);
 }
 

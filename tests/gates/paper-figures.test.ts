@@ -55,10 +55,10 @@ function uncommented(file: string): string {
   return readFileSync(file, 'utf8').replaceAll(/\/\*[^]*?\*\/|^\s*\/\/.*$/gm, '');
 }
 
-/** Papers, the cards on the page, and every text of cautions. */
+/** Papers, their painter on the page, and every text of cautions. */
 function sources(): readonly string[] {
   const files = ['shared-calc/prepare/cautions.ts', 'shared-calc/prepare/heat-words.ts'];
-  const folders = ['shared-calc/papers', 'renderer/cards', 'renderer/print'];
+  const folders = ['shared-calc/papers', 'renderer/print'];
   return [
     ...files,
     'shared-calc/trade/heat/treatment-cautions.ts',

@@ -1,16 +1,20 @@
 import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import path from 'node:path';
 
-/** Files of the page: what its code calls for of its styles must be there, and the other way round. */
+/**
+ * Files of the page: what its code calls for of its styles must be there, and the other way round. A class belongs to
+ * one module; a plain style sheet is about elements alone.
+ */
 export function styleFaults(root: string): readonly string[] {
   const files = readdirSync(root, { recursive: true, encoding: 'utf8' }).filter((file) => !/^dist\b/.test(file));
   const read = (file: string) => readFileSync(path.join(root, file), 'utf8');
   const styles = new Map(files.filter((file) => file.endsWith('.css')).map((file) => [file, withoutNotes(read(file))]));
   const code = files.filter((file) => /\.tsx?$/.test(file)).map((file) => ({ file, text: read(file) }));
-  const plain = new Set(
-    [...styles].flatMap(([file, text]) => classesIn(file.endsWith('.module.css') ? globals(text) : text)),
-  );
-  return [...code.flatMap((each) => codeFaults(each, { root, styles, plain })), ...unusedIn(styles, code)];
+  return [
+    ...code.flatMap((each) => codeFaults(each, { root, styles })),
+    ...globalIn(styles),
+    ...unusedIn(styles, code),
+  ];
 }
 
 interface Code {
@@ -21,14 +25,10 @@ interface Code {
 interface Page {
   readonly root: string;
   readonly styles: ReadonlyMap<string, string>;
-  readonly plain: ReadonlySet<string>;
 }
 
-function codeFaults({ file, text }: Code, { root, styles, plain }: Page): readonly string[] {
-  const named = [...text.matchAll(/\bclass="([^"]*)"/g)].flatMap(([, words = '']) =>
-    words.split(/\s+/).filter(Boolean),
-  );
-  const faults = named.filter((name) => !plain.has(name)).map((name) => `${file}: no style for the class ${name}`);
+function codeFaults({ file, text }: Code, { root, styles }: Page): readonly string[] {
+  const faults = writtenOut(text).map((name) => `${file}: ${name} is the class of no module`);
   for (const [, as, from = ''] of text.matchAll(/import (?:(\w+) from )?'([.#][^']*\.css)';/g)) {
     const target = from.startsWith('#renderer/')
       ? from.slice('#renderer/'.length)
@@ -41,6 +41,26 @@ function codeFaults({ file, text }: Code, { root, styles, plain }: Page): readon
     }
   }
   return faults;
+}
+
+/** Classes that the code writes as a text instead of taking them from a module. */
+function writtenOut(text: string): readonly string[] {
+  const plain = text.matchAll(/\bclass(?:Name = '|=")([^'"]+)['"]/g);
+  const added = text.matchAll(/\bclassList\.\w+\('([^']+)'/g);
+  const chosen = [...text.matchAll(/\bclass=\{(.*)/g)].flatMap(([, rest = '']) => {
+    const [own = ''] = rest.split(/\}(?:\s+[a-z-]+=|\s*\/?>)/);
+    return [...own.matchAll(/[?:] '([^']+)'/g)];
+  });
+  return [...plain, ...added, ...chosen].map(([, name = '']) => name).filter((name) => !name.startsWith('ag-'));
+}
+
+/** Classes of the grid's library alone are global; a module names them to change their look. */
+function globalIn(styles: Page['styles']): readonly string[] {
+  return [...styles].flatMap(([file, text]) =>
+    classesIn(file.endsWith('.module.css') ? globals(text) : text)
+      .filter((name) => !name.startsWith('ag-'))
+      .map((name) => `${file}: the class ${name} is global`),
+  );
 }
 
 function unusedIn(styles: Page['styles'], code: readonly Code[]): readonly string[] {

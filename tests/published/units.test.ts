@@ -51,6 +51,7 @@ const published = {
   lb: 0.45359237,
   oz: 0.028349523125,
   degF: 5 / 9,
+  F_deg: 5 / 9,
   psi: 6894.757293168,
   yr: 31_536_000,
   // Counts, shares and money.
@@ -114,6 +115,7 @@ describe('units against what is published', () => {
 
   test('an interval of 1 degF inside a compound is 5/9 K (NIST SP 811 App. B.9)', () => {
     expect(inUnit(1, 'W/m2/degF', 'W/m2/K')).toBeCloseTo(1.8, 12);
+    expect(inUnit(9, 'F_deg', 'K')).toBeCloseTo(5, 12);
   });
 });
 

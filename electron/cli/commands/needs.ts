@@ -2,11 +2,14 @@ import { orderNeeds } from '#shared-calc/bench/order-sums.ts';
 import type { MaterialNeed } from '#shared-calc/buy/material-need.ts';
 import { needsCsv, packList } from '#shared-calc/papers/needs-csv.ts';
 import { coinsText } from '#shared-calc/quantity/coins-text.ts';
-import { cleanNoise, writeNumber } from '#shared-calc/quantity/write-figure.ts';
+import type { Display } from '#shared-calc/quantity/shown-unit.ts';
+import { cleanNoise, closeDecimals, writeNumber } from '#shared-calc/quantity/write-figure.ts';
+import { displayOf } from '#shared-calc/records/display-of.ts';
 import { sayOrderFault } from '#shared-calc/words/say-order-fault.ts';
 import type { Command } from '#electron/cli/command.ts';
 import { orderMisuse, orderOptions } from '#electron/cli/order-options.ts';
 import { refusal } from '#electron/cli/outcome.ts';
+import { shownAmount } from '#electron/cli/shown-amount.ts';
 import { textTable } from '#electron/cli/text-table.ts';
 import { bookOption, withBook } from '#electron/cli/with-book.ts';
 import { workOrder } from '#electron/cli/work-order.ts';
@@ -51,7 +54,7 @@ export const needsCommand: Command = {
         },
         table: () =>
           [
-            needsTable(needs.value.needs, money),
+            needsTable(needs.value.needs, money, displayOf(workshop)),
             '',
             `used cost ${money(totalCoins)}, packs cost ${money(packsTotalCoins)}, landed ${money(landedCoins)} ${workshop.currency}`,
           ].join('\n'),
@@ -83,15 +86,11 @@ export function needJson(need: MaterialNeed, money: Money): Record<string, unkno
   };
 }
 
-function needsTable(needs: readonly MaterialNeed[], money: Money): string {
-  const rows = needs.map((need) => [
-    need.material,
-    need.label,
-    writeNumber(need.used, Number.isInteger(cleanNoise(need.used)) ? 0 : 3),
-    need.unit,
-    packList(need),
-    money(need.costCoins),
-    money(need.packsCoins),
-  ]);
+function needsTable(needs: readonly MaterialNeed[], money: Money, display: Display): string {
+  const rows = needs.map((need) => {
+    const { figure, unit } = shownAmount(need.used, need.unit, display);
+    const used = writeNumber(figure, Number.isInteger(figure) ? 0 : closeDecimals(figure, 3));
+    return [need.material, need.label, used, unit, packList(need), money(need.costCoins), money(need.packsCoins)];
+  });
   return textTable(['', 'material', 'used', '', 'packs', 'used cost', 'packs cost'], rows, [2, 5, 6]);
 }

@@ -72,22 +72,28 @@ function daysOf(job: Job | undefined): Pick<PlanWish, 'handover' | 'deposit'> {
   };
 }
 
-function planJson({ build, handover, wanted, late, because, steps, care }: PrepPlan): Record<string, unknown> {
+function planJson(plan: PrepPlan): Record<string, unknown> {
+  const { build, handover, wanted, late, because, care } = plan;
   return {
     build,
     handover,
     wanted: wanted ?? null,
     late,
     because,
-    steps: steps.map(({ step, date, orderBy }) => ({ step, date, orderBy: orderBy ?? null })),
+    steps: stepsOf(plan).map(({ step, date, orderBy }) => ({ step, date, orderBy: orderBy ?? null })),
     care,
   };
 }
 
+/** The steps of the plan, and that of wood, cork and sealant, which must be in before the background is glued. */
+function stepsOf({ steps, hardscape }: PrepPlan): readonly (PrepPlan['steps'][number] | HardscapeStep)[] {
+  return hardscape ? [...steps, hardscape] : steps;
+}
+
+type HardscapeStep = NonNullable<PrepPlan['hardscape']>;
+
 function planTable(plan: PrepPlan, says: readonly string[]): string {
-  const steps = [...plan.steps, ...(plan.hardscape ? [plan.hardscape] : [])].toSorted((one, other) =>
-    one.date < other.date ? -1 : Number(one.date > other.date),
-  );
+  const steps = stepsOf(plan).toSorted((one, other) => (one.date < other.date ? -1 : Number(one.date > other.date)));
   const rows = steps.map(({ step, date, orderBy = '' }) => [step === 'hardscape' ? 'wood, cork' : step, orderBy, date]);
   const care = plan.care.map(({ act, date }) => [act, '', date]);
   return [

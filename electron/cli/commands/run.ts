@@ -8,7 +8,9 @@ import { derive } from '#shared-calc/derive/derived.ts';
 import type { JobsToBuy } from '#shared-calc/derive/jobs-run.ts';
 import { packList } from '#shared-calc/papers/needs-csv.ts';
 import { runCsv } from '#shared-calc/papers/run-csv.ts';
-import { writeNumber } from '#shared-calc/quantity/write-figure.ts';
+import { shownUnit, type Display } from '#shared-calc/quantity/shown-unit.ts';
+import { closeDecimals, writeNumber } from '#shared-calc/quantity/write-figure.ts';
+import { displayOf } from '#shared-calc/records/display-of.ts';
 import type { Records, Workshop } from '#shared-calc/records/records.ts';
 import { workshopOf } from '#shared-calc/records/workshop-of.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
@@ -20,6 +22,7 @@ import { orderMisuse } from '#electron/cli/order-options.ts';
 import { refusal, type Outcome } from '#electron/cli/outcome.ts';
 import type { Arguments } from '#electron/cli/read-arguments.ts';
 import { readDay } from '#electron/cli/read-day.ts';
+import { shownAmount } from '#electron/cli/shown-amount.ts';
 import { readStockFile } from '#electron/cli/stock-file.ts';
 import { textTable } from '#electron/cli/text-table.ts';
 import { today } from '#electron/service/today.ts';
@@ -96,7 +99,7 @@ function answer(run: ShoppingRun, workshop: Workshop, notices: readonly string[]
     is: 'answer',
     json: runJson(run, money),
     notices,
-    table: () => runTable(run, money, workshop.currency),
+    table: () => runTable(run, money, displayOf(workshop)),
     csv: () => runCsv(run, workshop),
   };
 }
@@ -141,16 +144,20 @@ function runJson(run: ShoppingRun, money: Money): Record<string, unknown> {
   };
 }
 
-function runTable(run: ShoppingRun, money: Money, currency: string): string {
+function runTable(run: ShoppingRun, money: Money, display: Display): string {
+  const amount = (each: number, unit: string) => {
+    const { figure } = shownAmount(each, unit, display);
+    return writeNumber(figure, closeDecimals(figure, 3));
+  };
   const materials = run.materials.map((need) => [
     need.material,
     need.label,
-    writeNumber(need.used, 3),
-    need.unit,
+    amount(need.used, need.unit),
+    shownUnit(need.unit, display),
     packList(need),
     money(need.costCoins),
     money(need.aloneCoins),
-    writeNumber(need.leftOver, 3),
+    amount(need.leftOver, need.unit),
   ]);
   const suppliers = run.suppliers.map((bill) => [
     bill.name,
@@ -167,6 +174,6 @@ function runTable(run: ShoppingRun, money: Money, currency: string): string {
     '',
     textTable(['supplier', 'goods', 'carriage', '', ''], suppliers, [1, 2]),
     '',
-    `together ${money(run.togetherCoins)}, alone ${money(run.aloneCoins)}; landed ${money(run.landedTogetherCoins)} against ${money(run.landedAloneCoins)}, saved ${saved} ${currency}`,
+    `together ${money(run.togetherCoins)}, alone ${money(run.aloneCoins)}; landed ${money(run.landedTogetherCoins)} against ${money(run.landedAloneCoins)}, saved ${saved} ${display.currency}`,
   ].join('\n');
 }

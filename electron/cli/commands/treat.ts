@@ -1,5 +1,5 @@
 import { sameDimension } from '#shared-calc/quantity/dimension.ts';
-import { readFigure } from '#shared-calc/quantity/read-figure.ts';
+import { readFigure, type ReadOptions } from '#shared-calc/quantity/read-figure.ts';
 import { fromBase, unitOf } from '#shared-calc/quantity/unit.ts';
 import { cleanNoise, writeNumber } from '#shared-calc/quantity/write-figure.ts';
 import {
@@ -8,6 +8,7 @@ import {
   type LeavesToTreat,
   type TreatmentPlace,
 } from '#shared-calc/prepare/treat-leaves.ts';
+import type { Workshop } from '#shared-calc/records/records.ts';
 import { workshopOf } from '#shared-calc/records/workshop-of.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
 import { didYouMean } from '#shared-calc/rule/did-you-mean.ts';
@@ -94,18 +95,18 @@ type FigureName = keyof typeof figureUnits;
 
 type Figures = Partial<Record<FigureName, number>>;
 
-function readFigures(given: Arguments): Result<Figures, string> {
+function readFigures(given: Arguments, decimalComma: boolean): Result<Figures, string> {
   const figures: Figures = {};
   for (const name of keysOf(figureUnits)) {
-    const figure = readOption(given, name, figureUnits[name]);
+    const figure = readOption(given, name, { unit: figureUnits[name], decimalComma });
     if (!figure.ok) return figure;
     if (figure.value !== undefined) figures[name] = figure.value;
   }
   return ok(figures);
 }
 
-function readRequest(given: Arguments, place: TreatmentPlace): Result<TreatRequest, string> {
-  const figures = readFigures(given);
+function readRequest(given: Arguments, place: Workshop): Result<TreatRequest, string> {
+  const figures = readFigures(given, place.decimalComma);
   if (!figures.ok) return figures;
   const { leaves = 0, vessel, fill, oven } = figures.value;
   return ok({
@@ -131,10 +132,11 @@ function placeOf({ altitude, gauge, water, power }: Figures, place: TreatmentPla
 }
 
 /** A figure in a unit; a bare number has this unit. `undefined` if the option is absent. */
-function readOption(given: Arguments, name: string, unit: string): Result<number | undefined, string> {
+function readOption(given: Arguments, name: string, options: ReadOptions): Result<number | undefined, string> {
+  const { unit } = options;
   const text = given.text(name);
   if (text === undefined) return ok(undefined);
-  const figure = readFigure(text, { unit });
+  const figure = readFigure(text, options);
   const wanted = unitOf(unit);
   if (figure.ok && sameDimension(figure.value.unit.dimension, wanted.dimension)) {
     return ok(cleanNoise(fromBase(figure.value.value, wanted)));

@@ -2,7 +2,7 @@ import { workRule, type WorkFault } from '#shared-calc/bench/work-rule.ts';
 import { plainDisplay, showWithUnit } from '#shared-calc/quantity/shown-unit.ts';
 import { ruleWorking } from '#shared-calc/papers/rule-working.ts';
 import { sayRuleFault } from '#shared-calc/words/say-rule-fault.ts';
-import { sayProblem } from '#shared-calc/words/say-box-cause.ts';
+import { sayBoxFault, sayProblem } from '#shared-calc/words/say-box-cause.ts';
 import type { Command } from '#electron/cli/command.ts';
 import { jsonValue } from '#electron/cli/json-figure.ts';
 import { refusal, wrongUse } from '#electron/cli/outcome.ts';
@@ -10,7 +10,7 @@ import { refusal, wrongUse } from '#electron/cli/outcome.ts';
 /** Evaluates one rule with literals: `work "steam_temp(650 m, 15 psi)"`. */
 export const workCommand: Command = {
   name: 'work',
-  usage: 'work "RULE": works one rule with no recipe',
+  usage: 'work "RULE": works one figure or rule with no recipe',
   options: {},
   run: (given) => {
     const [text, ...more] = given.words;
@@ -30,5 +30,6 @@ export const workCommand: Command = {
 
 function sayWorkFault(fault: WorkFault, text: string): readonly string[] {
   if (fault.kind === 'no answer') return [sayProblem({ ...fault.problem, line: '' })];
+  if (fault.kind === 'number') return [sayBoxFault(fault.fault, '')];
   return fault.faults.map((each) => `${sayRuleFault(each, text)} (at ${each.from + 1})`);
 }

@@ -14,7 +14,6 @@ import { benchCsv } from '#shared-calc/papers/bench-csv.ts';
 import { CompareSizes } from './compare-sizes.tsx';
 import { PriceBySize } from './price-by-size.tsx';
 import { TakeSize } from './take-size.tsx';
-import '#renderer/books/books.css';
 
 /** The size bench: a job's sizes side by side, or a quote as it was issued; `#/bench/J01`, `#/bench/Q-0027A`. */
 export function benchPlace(store: PageStore): (route: Route) => PlaceView {

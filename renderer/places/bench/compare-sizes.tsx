@@ -5,6 +5,7 @@ import { Dialog, DialogScroll } from '#renderer/kit/dialog.tsx';
 import { Table } from '#renderer/kit/table.tsx';
 import type { Difference } from '#renderer/store/compare-columns.ts';
 import type { PageStore } from '#renderer/store/page-store.ts';
+import { MutedLine } from '#renderer/kit/muted.tsx';
 
 interface CompareParts {
   readonly store: PageStore;
@@ -71,7 +72,7 @@ interface DifferenceParts {
 }
 
 function Differences({ title, of, heads, go, why }: DifferenceParts) {
-  if (of.length === 0) return <p class="aside">{title}: nothing.</p>;
+  if (of.length === 0) return <MutedLine>{title}: nothing.</MutedLine>;
   return (
     <>
       <h3>{title}</h3>

@@ -7,8 +7,8 @@ import { writeRoute } from '#renderer/frame/place-route.ts';
 import { Button, Buttons } from '#renderer/kit/button.tsx';
 import { Hint } from '#renderer/kit/note.tsx';
 import type { Job, Records } from '#shared-calc/records/records.ts';
-import '#renderer/books/books.css';
 import css from './first-minute.module.css';
+import { ScrollPage } from '#renderer/kit/scroll-page.tsx';
 
 export interface FirstMinuteParts {
   readonly context: BookContext;
@@ -25,7 +25,7 @@ export function FirstMinute({ context, api }: FirstMinuteParts) {
   const { records, workshop } = context;
   const job = [...records.job.values()].find(({ state }) => state !== 'closed');
   return (
-    <div class={`place-page ${css['firstMinute']}`}>
+    <ScrollPage class={css['firstMinute']}>
       <h2>To your first size in three acts</h2>
       <ol>
         <Act title="Name the workshop" done={workshop.name === '' ? '' : workshop.name}>
@@ -47,7 +47,7 @@ export function FirstMinute({ context, api }: FirstMinuteParts) {
         <a href={writeRoute('material-book')}>material book</a>. Until then the bench works every quantity and says
         which price is missing.
       </Hint>
-    </div>
+    </ScrollPage>
   );
 }
 

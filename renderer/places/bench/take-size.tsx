@@ -9,6 +9,8 @@ import type { Tank } from '#shared-calc/records/records.ts';
 import { workshopOf } from '#shared-calc/records/workshop-of.ts';
 import { NewTankForm } from './new-tank-form.tsx';
 import css from './bench-place.module.css';
+import { Muted } from '#renderer/kit/muted.tsx';
+import { SearchField } from '#renderer/kit/search-field.tsx';
 
 /** The tanks of the tank book, those not on the bench first, and a form for a new tank. */
 export function TakeSize({ store }: { readonly store: PageStore }) {
@@ -25,17 +27,18 @@ export function TakeSize({ store }: { readonly store: PageStore }) {
         const takeFirst = () => tanks[0] && takeTank(tanks[0]);
         return (
           <div class={css['takeSize']}>
-            <label class="find">
-              <span class="unseen">Find a tank by its name or size</span>
-              <input
-                type="search"
-                placeholder="Name or size, such as 900"
-                autocomplete="off"
-                value={words}
-                onInput={(event) => setWords(event.currentTarget.value)}
-                onKeyDown={(event) => event.key === 'Enter' && takeFirst()}
-              />
-            </label>
+            <div class={css['find']}>
+              <SearchField label="Find a tank by its name or size">
+                <input
+                  type="search"
+                  placeholder="Name or size, such as 900"
+                  autocomplete="off"
+                  value={words}
+                  onInput={(event) => setWords(event.currentTarget.value)}
+                  onKeyDown={(event) => event.key === 'Enter' && takeFirst()}
+                />
+              </SearchField>
+            </div>
             <TankList tanks={tanks} here={here} display={display} take={takeTank} />
             <NewTankForm
               code={nextCode('T', records.tank.keys())}
@@ -88,16 +91,20 @@ interface ListParts {
 
 function TankList({ tanks, here, display, take }: ListParts) {
   return (
-    <ul class={`${css['tanks']} scroll`} aria-label="Tanks of the tank book">
+    <ul class={css['tanks']} aria-label="Tanks of the tank book">
       {tanks.map((tank) => (
         <li key={tank.id}>
-          <button type="button" onClick={() => take(tank)}>
-            <b>{tank.id}</b> <span>{tank.label}</span> <span class="aside">{sizeOf(tank, display)}</span>
-            <span class="aside">{here.has(tank.id) ? 'on the bench' : tank.clientsOwn ? "the client's own" : ''}</span>
-          </button>
+          <Button look="bare" onClick={() => take(tank)}>
+            <b>{tank.id}</b> <span>{tank.label}</span> <Muted>{sizeOf(tank, display)}</Muted>
+            <Muted>{here.has(tank.id) ? 'on the bench' : tank.clientsOwn ? "the client's own" : ''}</Muted>
+          </Button>
         </li>
       ))}
-      {tanks.length === 0 && <li class="aside">No tank is called so. Enter it below.</li>}
+      {tanks.length === 0 && (
+        <li>
+          <Muted>No tank is called so. Enter it below.</Muted>
+        </li>
+      )}
     </ul>
   );
 }

@@ -9,8 +9,8 @@ import type { CultureKind } from '#shared-calc/records/records.ts';
 import type { TubWay } from '#shared-calc/prepare/tub-ways.ts';
 import type { CultureState } from './culture-state.ts';
 import { CultureKinds, KindBoard } from './kind-board.tsx';
-import '#renderer/books/books.css';
 import css from '#renderer/kit/part-page.module.css';
+import { ScrollPage } from '#renderer/kit/scroll-page.tsx';
 
 const USUAL_FLIES = 0;
 
@@ -45,7 +45,7 @@ export function culturesPlace(api: JobApi): (route: Route) => PlaceView {
           ]
         : [{ label: 'Start a tub', hint: 'Put a kind into the culture book first.' }],
       work: (
-        <div class={`place-page ${css['preparePage']}`}>
+        <ScrollPage class={css['preparePage']}>
           <CultureKinds kinds={kinds} here={kind?.id} records={context.records} />
           {kind ? (
             <KindBoard key={kind.id} state={state} context={context} kind={kind} />
@@ -55,7 +55,7 @@ export function culturesPlace(api: JobApi): (route: Route) => PlaceView {
               <a href={writeRoute('culture-book')}>Put the first into the culture book.</a>
             </EmptyNote>
           )}
-        </div>
+        </ScrollPage>
       ),
       find: findKind(kinds),
     };

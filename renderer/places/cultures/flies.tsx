@@ -5,6 +5,7 @@ import type { CultureState } from './culture-state.ts';
 import { paperWeekday } from '#shared-calc/papers/paper-words.ts';
 import css from '#renderer/kit/part-page.module.css';
 import { said } from '#shared-calc/words/say-entry-fault.ts';
+import { MutedLine } from '#renderer/kit/muted.tsx';
 
 interface FliesParts {
   readonly state: CultureState;
@@ -35,7 +36,7 @@ export function Flies({ state, board }: FliesParts) {
           The first week takes more at once: set up {board.flyFirst.tubs} on {paperWeekday(board.flyFirst.on)}.
         </p>
       )}
-      <p class="aside">One tub in ten fails; none is spared.</p>
+      <MutedLine>One tub in ten fails; none is spared.</MutedLine>
     </section>
   );
 }

@@ -6,6 +6,7 @@ import { writeNumber } from '#shared-calc/quantity/write-figure.ts';
 import type { CultureKind } from '#shared-calc/records/records.ts';
 import { bothSexesChance } from '#shared-calc/trade/cultures/both-sexes-chance.ts';
 import type { CultureState } from './culture-state.ts';
+import { MutedLine } from '#renderer/kit/muted.tsx';
 
 interface FoundersParts {
   readonly board: CultureBoard;
@@ -35,10 +36,10 @@ export function Founders({ board, state, decimalComma }: FoundersParts) {
       <p>
         {write(founders)} animals. {way === 'new' && sexesOf(board, decimalComma)}
       </p>
-      <p class="aside">
+      <MutedLine>
         {harvestWords(kind, decimalComma)} Keep it at {kind.lowestC} to {kind.highestC}&nbsp;°C.{' '}
         {kind.note.replaceAll('degC', '°C')}
-      </p>
+      </MutedLine>
     </section>
   );
 }

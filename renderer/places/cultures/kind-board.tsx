@@ -6,7 +6,7 @@ import { writeRoute } from '#renderer/frame/place-route.ts';
 import { writePrepare } from '#renderer/frame/prepare-route.ts';
 import { Caution, Cautions } from '#renderer/kit/caution.tsx';
 import { EmptyNote } from '#renderer/kit/empty-note.tsx';
-import { Flag } from '#renderer/kit/flag.tsx';
+import { Flag, FlagRows } from '#renderer/kit/flag.tsx';
 import { Link } from '#renderer/kit/link.tsx';
 import { Tabs } from '#renderer/kit/tabs.tsx';
 import { sayUnits } from '#shared-calc/words/say-units.ts';
@@ -30,6 +30,7 @@ import { addDays } from '#shared-calc/calendar/day.ts';
 import { Wanted } from './wanted.tsx';
 import { TubList } from './tub-list.tsx';
 import css from '#renderer/kit/part-page.module.css';
+import { Muted } from '#renderer/kit/muted.tsx';
 
 interface KindsParts {
   readonly kinds: readonly CultureKind[];
@@ -45,7 +46,7 @@ export function CultureKinds({ kinds, here, records }: KindsParts) {
         const tubs = [...records.tub.values()].filter(({ kind }) => kind === id).length;
         return (
           <a key={id} href={writeRoute('cultures', id)} aria-current={id === here ? 'page' : undefined}>
-            {label} <span class="aside">{tubs}</span>
+            {label} <Muted>{tubs}</Muted>
           </a>
         );
       })}
@@ -111,7 +112,7 @@ function Alarms({ alarms, unknown }: AlarmsParts) {
   if (alarms.length + unknown.length === 0) return <p>Nothing to start and nothing that cannot be ready in time.</p>;
   return (
     <div role="status">
-      <ul class={css['clashes']} aria-label="Alarms">
+      <FlagRows label="Alarms">
         {alarms.map(({ level, says }) => (
           <li key={says}>
             <Flag state={level} sign={level}>
@@ -130,7 +131,7 @@ function Alarms({ alarms, unknown }: AlarmsParts) {
             </span>
           </li>
         ))}
-      </ul>
+      </FlagRows>
     </div>
   );
 }

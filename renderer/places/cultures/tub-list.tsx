@@ -16,6 +16,7 @@ import { writeNumber } from '#shared-calc/quantity/write-figure.ts';
 import type { CultureKind, Job, Tub } from '#shared-calc/records/records.ts';
 import { said } from '#shared-calc/words/say-entry-fault.ts';
 import css from './cultures.module.css';
+import { Muted } from '#renderer/kit/muted.tsx';
 
 interface TubsParts {
   readonly standing: readonly StandingTub[];
@@ -63,7 +64,7 @@ function TubRow(parts: RowParts) {
   return (
     <li>
       <h3>
-        {tub.id} <span class="aside">{stateWords(now, kind, context)}</span>
+        {tub.id} <Muted>{stateWords(now, kind, context)}</Muted>
       </h3>
       <Fields>
         {entry('startedOn')}

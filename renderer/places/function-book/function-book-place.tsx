@@ -8,7 +8,6 @@ import { FunctionLeaf } from './function-leaf.tsx';
 import { findFunction, functionGroups } from './function-words.ts';
 import { exampleTexts } from './try-function.ts';
 import { TryBox } from './try-box.tsx';
-import '#renderer/books/books.css';
 import css from './function-book.module.css';
 
 /** Every trade function: its purpose, its arguments, its source, and a form to try it. */
@@ -18,9 +17,10 @@ export function functionBookPlace(api: BookApi): (route: Route) => PlaceView {
     const context = contextNow(api);
     const entry = findFunction(rest[0] ?? '') ?? tradeFunctions[0];
     if (!entry) return { about: '', aside: '', acts: [], work: null };
-    const texts = written.value.name === entry.name ? written.value.texts : exampleTexts(entry);
+    const texts = written.value.name === entry.name ? written.value.texts : exampleTexts(entry, context.display);
     const write = (next: readonly string[]) => (written.value = { name: entry.name, texts: next });
-    const tryExample = (rule: string) => write(exampleTexts({ ...entry, examples: [{ rule, gives: '' }] }));
+    const tryExample = (rule: string) =>
+      write(exampleTexts({ ...entry, examples: [{ rule, gives: '' }] }, context.display));
     return {
       about: '',
       aside: 'what each function is for, and how we know it is right',
@@ -28,7 +28,7 @@ export function functionBookPlace(api: BookApi): (route: Route) => PlaceView {
       work: (
         <div class={css['openBook']}>
           <Contents here={entry} />
-          <FunctionLeaf key={entry.name} entry={entry} records={context.records} tryExample={tryExample} />
+          <FunctionLeaf key={entry.name} entry={entry} context={context} tryExample={tryExample} />
         </div>
       ),
       sidePanel: (
@@ -60,7 +60,7 @@ function Contents({ here }: { readonly here: TradeFunction }) {
             {functions.map(({ name, title: words, inRules }) => (
               <li key={name}>
                 <a
-                  class={inRules ? undefined : 'in-words'}
+                  class={inRules ? undefined : css['inWords']}
                   href={writeRoute('function-book', name)}
                   aria-current={name === here.name ? 'page' : undefined}
                 >

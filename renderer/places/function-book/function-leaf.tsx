@@ -1,9 +1,11 @@
+import type { BookContext } from '#renderer/books/book-api.ts';
 import { Sign } from '#renderer/frame/sign.tsx';
 import { writeRoute } from '#renderer/frame/place-route.ts';
 import { Button } from '#renderer/kit/button.tsx';
 import { CautionPart } from '#renderer/kit/caution.tsx';
 import { Table } from '#renderer/kit/table.tsx';
 import { sayUnits } from '#shared-calc/words/say-units.ts';
+import { separated } from '#shared-calc/rule/separated.ts';
 import { lineLabel } from '#shared-calc/recipe/line-label.ts';
 import type { Line, Records } from '#shared-calc/records/records.ts';
 import type { TradeFunction } from '#shared-calc/trade/trade-function.ts';
@@ -14,20 +16,20 @@ import css from './function-book.module.css';
 
 interface LeafParts {
   readonly entry: TradeFunction;
-  readonly records: Records;
+  readonly context: BookContext;
   /** Puts an example into the form. */
   readonly tryExample: (rule: string) => void;
 }
 
 /** One function in full: its purpose, arguments, formula, examples and source. */
-export function FunctionLeaf({ entry, records, tryExample }: LeafParts) {
+export function FunctionLeaf({ entry, context, tryExample }: LeafParts) {
   return (
     <article class={css['leaf']} tabIndex={0} aria-label={entry.title}>
       <header>
         <h2>{entry.title}</h2>
         <p class={css['written']}>
-          <span class="r-fn">{entry.name}</span>
-          {entry.inRules && `(${entry.args.map(({ name }) => name).join(', ')})`}{' '}
+          <span class={css['name']}>{entry.name}</span>
+          {entry.inRules && shownRule(`(${entry.args.map(({ name }) => name).join(', ')})`, context)}{' '}
           <span class={css['gives']}>{givesWords(entry.gives)}</span>
         </p>
       </header>
@@ -40,8 +42,8 @@ export function FunctionLeaf({ entry, records, tryExample }: LeafParts) {
         <h3>The sum in words</h3>
         <p class={css['sumInWords']}>{entry.sum.replaceAll(' x ', ' × ')}</p>
       </section>
-      {entry.examples.length > 0 && <Examples entry={entry} tryExample={tryExample} />}
-      <RefusalsAndUsers entry={entry} records={records} />
+      {entry.examples.length > 0 && <Examples entry={entry} context={context} tryExample={tryExample} />}
+      <RefusalsAndUsers entry={entry} records={context.records} />
       <section>
         <h3>How we know</h3>
         <p>{sourceSentence(entry)}</p>
@@ -71,14 +73,19 @@ function Arguments({ entry }: { readonly entry: TradeFunction }) {
   );
 }
 
-function Examples({ entry, tryExample }: Pick<LeafParts, 'entry' | 'tryExample'>) {
+/** A rule as it is printed: `;` between arguments where the decimal comma is set. */
+function shownRule(rule: string, { display }: BookContext): string {
+  return display.decimalComma ? separated(rule) : rule;
+}
+
+function Examples({ entry, context, tryExample }: LeafParts) {
   return (
     <section>
       <h3>Worked examples</h3>
       <ul class={css['examples']}>
         {entry.examples.map(({ rule, gives }) => (
           <li key={rule}>
-            <code>{rule}</code> <span class={css['givesFigure']}>gives {sayUnits(gives)}</span>
+            <code>{shownRule(rule, context)}</code> <span class={css['givesFigure']}>gives {sayUnits(gives)}</span>
             {entry.inRules && rule.startsWith(`${entry.name}(`) && (
               <Button look="plain" aria-label={`Try it: ${rule}`} onClick={() => tryExample(rule)}>
                 Try it
@@ -91,7 +98,7 @@ function Examples({ entry, tryExample }: Pick<LeafParts, 'entry' | 'tryExample'>
   );
 }
 
-function RefusalsAndUsers({ entry, records }: Pick<LeafParts, 'entry' | 'records'>) {
+function RefusalsAndUsers({ entry, records }: Pick<LeafParts, 'entry'> & { readonly records: Records }) {
   const refusals = entry.inRules ? whenRefused(entry) : [];
   const users = usersOf(entry.name, records);
   if (refusals.length + users.length === 0) return null;

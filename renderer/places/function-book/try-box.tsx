@@ -11,6 +11,9 @@ import type { TradeFunction } from '#shared-calc/trade/trade-function.ts';
 import { argumentWords } from './function-words.ts';
 import { tryFunction, type Tried } from './try-function.ts';
 import css from './function-book.module.css';
+import { Muted, MutedLine } from '#renderer/kit/muted.tsx';
+import { PanelHead, SidePanel } from '#renderer/kit/side-panel.tsx';
+import { PutIn } from '#renderer/kit/put-in.tsx';
 
 interface TryBoxParts {
   readonly entry: TradeFunction;
@@ -27,13 +30,12 @@ export function TryBox({ entry, texts, write, display, say }: TryBoxParts) {
     [entry, texts, display],
   );
   return (
-    <aside class={`side-panel ${css['try']}`} aria-label="Try it" id="side-panel" tabIndex={-1}>
-      <header>
-        <p class="where">{entry.name}</p>
-        <h2>Try it</h2>
-      </header>
+    <SidePanel look="cell" class={css['try']} label="Try it">
+      <PanelHead where={entry.name} title="Try it" />
       {tried === undefined && (
-        <p class="aside">It works over lists or dates, so that it has no name in rules; the program itself calls it.</p>
+        <MutedLine>
+          It works over lists or dates, so that it has no name in rules; the program itself calls it.
+        </MutedLine>
       )}
       {tried &&
         entry.args.map((argument, at) => (
@@ -51,7 +53,7 @@ export function TryBox({ entry, texts, write, display, say }: TryBoxParts) {
           <Button onClick={() => copyText(document, tried.rule) && say(`Copied: ${tried.rule}`)}>Copy as a rule</Button>
         </Buttons>
       )}
-    </aside>
+    </SidePanel>
   );
 }
 
@@ -80,15 +82,13 @@ function Answer({ tried, display }: { readonly tried: Tried; readonly display: D
       <output aria-live="polite">
         {tried.answer && (
           <>
-            {tried.answer.figure} <span class="u">{unitWords(tried.answer.unit, display.currency)}</span>
+            {tried.answer.figure} <Muted>{unitWords(tried.answer.unit, display.currency)}</Muted>
           </>
         )}
-        {tried.wrong !== undefined && <span class="refused">{tried.wrong}</span>}
+        {tried.wrong !== undefined && <span class={css['refused']}>{tried.wrong}</span>}
       </output>
       {tried.working.map((line) => (
-        <p key={line} class="put-in">
-          {sayUnits(line)}
-        </p>
+        <PutIn key={line}>{sayUnits(line)}</PutIn>
       ))}
       {tried.warning !== undefined && <Caution>{tried.warning}</Caution>}
     </div>

@@ -4,10 +4,13 @@ import { readFigure } from '#shared-calc/quantity/read-figure.ts';
 import { shownUnit, showValue, type Display } from '#shared-calc/quantity/shown-unit.ts';
 import { fromBase, unitOf } from '#shared-calc/quantity/unit.ts';
 import { cleanNoise } from '#shared-calc/quantity/write-figure.ts';
+import { storedText } from '#shared-calc/recipe/stored-text.ts';
+import { entryText } from '#shared-calc/recipe/typed-text.ts';
+import { failed, ok, type Result } from '#shared-calc/result.ts';
 import type { Argument } from '#shared-calc/rule/signature.ts';
 import type { TradeFunction } from '#shared-calc/trade/trade-function.ts';
 import { calledByWords } from '#shared-calc/words/called-by-words.ts';
-import { sayProblem } from '#shared-calc/words/say-box-cause.ts';
+import { sayBoxFault, sayProblem } from '#shared-calc/words/say-box-cause.ts';
 import { sayRuleFault } from '#shared-calc/words/say-rule-fault.ts';
 
 /** The result of a function for the typed arguments. */
@@ -25,15 +28,29 @@ export interface Tried {
 
 /** Evaluates a function from one text per argument; a bare number has the argument's own unit. */
 export function tryFunction(entry: TradeFunction, texts: readonly string[], display: Display): Tried {
-  const parts = entry.args.map((argument, at) => partOf(argument, texts[at] ?? '', display));
+  const read = entry.args.map((argument, at) => partOf(argument, texts[at] ?? '', display));
+  const parts = read.map((part) => (part.ok ? part.value : ''));
   const given = parts.slice(0, lastGiven(parts) + 1);
-  const rule = `${entry.name}(${given.join(', ')})`;
+  const rule = `${entry.name}(${given.join(display.decimalComma ? '; ' : ', ')})`;
+  if (read.some((part) => !part.ok)) {
+    return { rule, working: [], faults: read.map((part) => (part.ok ? undefined : part.fault)) };
+  }
   const empty = entry.args.findIndex((argument, at) => parts[at] === '' && argument.otherwise === undefined);
-  const called = calledByWords();
   if (empty >= 0) {
-    const says = `${called.argument(entry.name, entry.args[empty]?.name ?? '')} needs a figure.`;
+    const says = `${calledByWords().argument(entry.name, entry.args[empty]?.name ?? '')} needs a figure.`;
     return { rule, working: [], faults: faultAt(entry, empty, says) };
   }
+  return answered(entry, { rule, given, texts }, display);
+}
+
+interface Asked {
+  readonly rule: string;
+  /** The arguments in rule notation, up to the last one given. */
+  readonly given: readonly string[];
+  readonly texts: readonly string[];
+}
+
+function answered(entry: TradeFunction, { rule, given, texts }: Asked, display: Display): Tried {
   const worked = workRule(rule);
   if (worked.ok) {
     const { value, unit } = worked.value;
@@ -41,7 +58,7 @@ export function tryFunction(entry: TradeFunction, texts: readonly string[], disp
     return {
       rule,
       answer: { figure: showValue(value, unit, display), unit: shownUnit(unit, display) },
-      working: ruleWorking(worked.value),
+      working: ruleWorking(worked.value, display),
       faults: [],
       ...(warning !== undefined && { warning }),
     };
@@ -51,19 +68,19 @@ export function tryFunction(entry: TradeFunction, texts: readonly string[], disp
     const wrong = sayProblem({ ...fault.problem, line: '' });
     return { rule, working: [], faults: [], wrong };
   }
-  const [first] = fault.faults;
-  const says = first ? sayRuleFault(first, rule, called) : 'This cannot be worked.';
+  const [first] = fault.kind === 'rule' ? fault.faults : [];
+  const says = first ? sayRuleFault(first, rule, calledByWords()) : 'This cannot be worked.';
   const at = first ? argumentAt(entry.name, given, first.from) : undefined;
   return at === undefined
     ? { rule, working: [], faults: [], wrong: says }
     : { rule, working: [], faults: faultAt(entry, at, says) };
 }
 
-/** The arguments of the book's own example. */
-export function exampleTexts(entry: TradeFunction): readonly string[] {
+/** The arguments of the book's own example, as a person would type them. */
+export function exampleTexts(entry: TradeFunction, display: Display): readonly string[] {
   const rule = entry.examples[0]?.rule ?? '';
   const inside = rule.startsWith(`${entry.name}(`) ? rule.slice(entry.name.length + 1, rule.lastIndexOf(')')) : '';
-  return splitArguments(inside).map((text) => text.trim().replaceAll('"', ''));
+  return splitArguments(inside).map((text) => entryText(text.trim().replaceAll('"', ''), display));
 }
 
 /** Splits at commas that are outside brackets and quotes. */
@@ -82,15 +99,18 @@ function splitArguments(text: string): readonly string[] {
 }
 
 /** An argument in rule notation: a figure with its unit and a decimal point, a choice in quotes, a rule unchanged. */
-function partOf({ takes }: Argument, text: string, display: Display): string {
+function partOf({ takes }: Argument, text: string, { decimalComma = false }: Display): Result<string, string> {
   const tidy = text.trim();
-  if (tidy === '') return '';
-  if (typeof takes !== 'string') return `"${tidy.replaceAll('"', '')}"`;
-  const read = readFigure(tidy, { unit: bareUnit(takes), decimalComma: display.decimalComma ?? false });
-  if (!read.ok) return tidy;
+  if (tidy === '') return ok('');
+  if (typeof takes !== 'string') return ok(`"${tidy.replaceAll('"', '')}"`);
+  const line = { unit: bareUnit(takes) };
+  const stored = storedText(tidy, line, decimalComma);
+  if (!stored.ok) return failed(sayBoxFault(stored.fault, ''));
+  const read = readFigure(stored.value, line);
+  if (!read.ok) return stored;
   const { value, unit } = read.value;
   const figure = String(cleanNoise(fromBase(value, unit)));
-  return ['number', 'share', 'each'].includes(unit.symbol) ? figure : `${figure} ${unit.symbol}`;
+  return ok(['number', 'share', 'each'].includes(unit.symbol) ? figure : `${figure} ${unit.symbol}`);
 }
 
 function bareUnit(takes: string): string {

@@ -7,7 +7,7 @@ import { exampleTexts, tryFunction } from './try-function.ts';
  * figure there.
  */
 export function whenRefused(entry: TradeFunction): readonly string[] {
-  const texts = exampleTexts(entry);
+  const texts = exampleTexts(entry, plainDisplay);
   const at = entry.args.findIndex(({ takes }) => typeof takes === 'string' && takes !== 'any' && takes !== 'yes_no');
   const takes = entry.args[at]?.takes;
   if (typeof takes !== 'string') return [];

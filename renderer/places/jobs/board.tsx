@@ -4,6 +4,7 @@ import { paperDay } from '#shared-calc/papers/paper-words.ts';
 import type { BoardGroup, BoardRow } from '#shared-calc/derive/job-board.ts';
 import { walkLinks } from '#renderer/kit/walk-links.ts';
 import css from './jobs.module.css';
+import { Muted } from '#renderer/kit/muted.tsx';
 
 interface BoardParts {
   readonly groups: readonly BoardGroup[];
@@ -19,7 +20,7 @@ export function Board({ groups, open, byState }: BoardParts) {
       {groups.map(({ title, rows }) => (
         <section key={title}>
           <h2>
-            {title} <span class="aside">{rows.length}</span>
+            {title} <Muted small>{rows.length}</Muted>
           </h2>
           <ul>
             {rows.map((row) => (
@@ -46,12 +47,12 @@ function JobLink({ row: { job, sizes, late, gateOpen }, isOpen, state }: LinkPar
     <a href={writeRoute('jobs', id)} aria-current={isOpen ? 'true' : undefined}>
       <span>
         <b>{id}</b> {title}
-        {isOpen && <span class="aside"> open</span>}
+        {isOpen && <Muted small> open</Muted>}
       </span>
-      <span class="aside">
+      <Muted small>
         {[client, sizes, state].filter((part) => part !== '').join(' · ')}
         {handover !== undefined && ` · handover ${paperDay(handover)}`}
-      </span>
+      </Muted>
       {nextAct !== '' && (
         <span class={css['next']}>
           {nextAct}
@@ -63,7 +64,7 @@ function JobLink({ row: { job, sizes, late, gateOpen }, isOpen, state }: LinkPar
           )}
         </span>
       )}
-      {gateOpen && job.state === 'deposit in' && <span class="aside">The shopping run may take it.</span>}
+      {gateOpen && job.state === 'deposit in' && <Muted small>The shopping run may take it.</Muted>}
     </a>
   );
 }

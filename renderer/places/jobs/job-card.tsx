@@ -18,7 +18,7 @@ export function JobCard(part: JobPart) {
         <h2>
           {job.id} {job.title}
         </h2>
-        <p class="links">
+        <p class={css['links']}>
           <a href={writeRoute('bench', job.id)}>Its size bench</a>
           <a href={writeRoute('quotes')}>Its quote</a>
           <a href={writeRoute('prepare', job.id, 'dates')}>Its prep plan</a>

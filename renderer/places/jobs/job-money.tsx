@@ -9,6 +9,7 @@ import { calledOf, headingOf } from '#shared-calc/fields/record-fields.ts';
 import { JobEntry } from './job-entry.tsx';
 import type { JobPart } from './job-part.ts';
 import { said } from '#shared-calc/words/say-entry-fault.ts';
+import { Muted } from '#renderer/kit/muted.tsx';
 
 /** A job's dates, its costing basis and its deposit. */
 export function JobMoney(part: JobPart) {
@@ -57,9 +58,9 @@ function Deposit({ job, context: { today, workshop }, api }: JobPart) {
       </Fields>
       <Buttons>
         {job.depositOn !== undefined && (
-          <span class="aside">
+          <Muted>
             {showCoins(job.depositCoins, workshop)} {workshop.currency} in on {paperDay(job.depositOn)}
-          </span>
+          </Muted>
         )}
         <Button disabled={!coins?.ok || !day.ok} onClick={record}>
           Record the deposit

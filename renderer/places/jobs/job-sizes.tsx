@@ -4,6 +4,7 @@ import { linesOf } from '#shared-calc/recipe/lines-of.ts';
 import { readSizes } from '#shared-calc/jobs/read-sizes.ts';
 import { sayJobFault } from '#shared-calc/words/say-job-fault.ts';
 import type { JobPart } from './job-part.ts';
+import { MutedLine } from '#renderer/kit/muted.tsx';
 
 /** The recipe, the kit level of the whole job and the sizes on its bench. */
 export function JobSizes({ job, context: { records }, api }: JobPart) {
@@ -26,12 +27,12 @@ export function JobSizes({ job, context: { records }, api }: JobPart) {
         />
         <Kit job={job} api={api} />
       </Fields>
-      <p class="aside">
+      <MutedLine>
         {recipe?.id} {recipe?.title}.{' '}
         {sizes
           .map((size) => `${sizeWords(size)}: ${records.tank.get(size.tank)?.label ?? 'no longer in the tank book'}`)
           .join('; ')}
-      </p>
+      </MutedLine>
     </section>
   );
 }

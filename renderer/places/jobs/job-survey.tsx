@@ -1,6 +1,6 @@
 import { ChoiceField, SettledField } from '#renderer/kit/field.tsx';
 import { Button, Buttons } from '#renderer/kit/button.tsx';
-import { writtenText } from '#shared-calc/recipe/typed-text.ts';
+import { withShownUnit } from '#shared-calc/recipe/typed-text.ts';
 import { isBefore } from '#shared-calc/jobs/move-job.ts';
 import type { JobPart } from './job-part.ts';
 import { surveyRows, type SurveyRow } from './survey-rows.ts';
@@ -32,7 +32,7 @@ export function JobSurvey(part: JobPart) {
 function SurveyEntry({ row, job, context: { display }, api }: JobPart & { readonly row: SurveyRow }) {
   const { line } = row;
   const write = (typed: string | undefined) => {
-    const text = typed === undefined ? null : writtenText(typed, line, display);
+    const text = typed === undefined ? null : withShownUnit(typed, line, display);
     return api.doAct('setValues', { job: job.id, writings: [{ line: line.name, text }], by: 'us' });
   };
   const shown = { label: row.label, hint: standing(row) };

@@ -10,14 +10,14 @@ import type { Job } from '#shared-calc/records/records.ts';
 import { boardByDay, boardByState } from '#shared-calc/derive/job-board.ts';
 import { Board } from './board.tsx';
 import { JobCard } from './job-card.tsx';
-import { JobNeedsPaper, JobPickListPaper } from './job-papers.tsx';
+import { JobPaper } from './job-papers.tsx';
 import { needsListAct, pickListAct } from './job-lists.ts';
 import { OpenedJob } from '#renderer/kit/opened-job.tsx';
 import type { JobApi } from '#renderer/store/job-api.ts';
 import { NewJobDialog } from './new-job-dialog.tsx';
 import { jobName } from '#shared-calc/jobs/find-job.ts';
-import '#renderer/books/books.css';
 import css from './jobs.module.css';
+import { ScrollPage } from '#renderer/kit/scroll-page.tsx';
 
 type Order = 'state' | 'day';
 
@@ -48,13 +48,9 @@ function paperView(job: Job, context: BookContext, paper: 'needs' | 'pick-list')
       printAct(window),
     ],
     work: (
-      <div class="desk-of-paper" tabIndex={0} role="region" aria-label="Paper">
-        {paper === 'needs' ? (
-          <JobNeedsPaper job={job} context={context} />
-        ) : (
-          <JobPickListPaper job={job} context={context} />
-        )}
-      </div>
+      <ScrollPage look="paper" label="Paper">
+        <JobPaper job={job} context={context} kind={paper === 'needs' ? 'needs' : 'pick'} />
+      </ScrollPage>
     ),
   };
 }

@@ -4,6 +4,7 @@ import { Flag } from '#renderer/kit/flag.tsx';
 import { whoDecides } from '#shared-calc/words/who-decides.ts';
 import type { JobPart } from './job-part.ts';
 import css from './jobs.module.css';
+import { Muted } from '#renderer/kit/muted.tsx';
 
 /** Checks of the job's sizes that fail or are not known yet, the most serious first. */
 export function PlaceChecks({ job, context }: JobPart) {
@@ -21,7 +22,7 @@ export function PlaceChecks({ job, context }: JobPart) {
             </Flag>
             <span>
               <b>{sizes.join(', ')}</b> {readUnits(says, context.display)}
-              {decides !== '' && <span class="aside"> {whoDecides(decides)}.</span>}
+              {decides !== '' && <Muted> {whoDecides(decides)}.</Muted>}
             </span>
           </li>
         ))}

@@ -9,6 +9,7 @@ import { cleanNoise } from '#shared-calc/quantity/write-figure.ts';
 import type { Material, Pack } from '#shared-calc/records/records.ts';
 import type { MaterialRow } from './material-rows.ts';
 import { said } from '#shared-calc/words/say-entry-fault.ts';
+import { PanelHead } from '#renderer/kit/side-panel.tsx';
 
 interface MaterialPanelParts {
   readonly row: MaterialRow;
@@ -22,12 +23,10 @@ export function MaterialPanel({ row: { id, material, packs }, context, api }: Ma
   const remove = (pack: Pack) => api.doAct('remove', { kind: 'pack', id: pack.id });
   return (
     <>
-      <header>
-        <p class="where">
-          {material.sale === 'cut' ? 'Material book, cut to size and priced by the unit' : 'Material book'}
-        </p>
-        <h2>{material.label === '' ? id : `${id} ${material.label}`}</h2>
-      </header>
+      <PanelHead
+        where={material.sale === 'cut' ? 'Material book, cut to size and priced by the unit' : 'Material book'}
+        title={material.label === '' ? id : `${id} ${material.label}`}
+      />
       {packs.length === 0 && <Hint>No pack yet, so that it cannot be costed. Add the first below.</Hint>}
       {packs.map(({ pack }) => (
         <section key={pack.id}>

@@ -22,8 +22,8 @@ import { calledByLines } from '#shared-calc/words/called-by-words.ts';
 import { sayOrderFault } from '#shared-calc/words/say-order-fault.ts';
 import { NeedsTable } from './needs-table.tsx';
 import { needsView, type NeedsView } from './needs-view.ts';
-import '#renderer/books/books.css';
 import css from './needs.module.css';
+import { ScrollPage } from '#renderer/kit/scroll-page.tsx';
 
 /** The part of the size bench that the needs list reads. */
 export interface LaidNeeds {
@@ -72,7 +72,7 @@ export function needsPlace(api: NeedsApi): (route: Route) => PlaceView {
       aside: columns.length === 1 ? 'one size' : `${columns.length} sizes together`,
       acts: [csvAct(needs, title, context)],
       work: (
-        <div class={`place-page ${css['needsPage']}`} tabIndex={0} role="group" aria-label="Needs list">
+        <ScrollPage class={css['needsPage']} role="group" label="Needs list">
           <Choices job={job} context={context} api={api} fromStore={fromStore.value} turn={turn} />
           {needs.ok ? (
             <>
@@ -82,14 +82,14 @@ export function needsPlace(api: NeedsApi): (route: Route) => PlaceView {
           ) : (
             <Refused {...needs.fault} />
           )}
-        </div>
+        </ScrollPage>
       ),
     };
   };
 }
 
 function emptyPlace(about: string, says: ComponentChildren): PlaceView {
-  return { about, aside: '', acts: [], work: <div class="place-page">{says}</div> };
+  return { about, aside: '', acts: [], work: <ScrollPage>{says}</ScrollPage> };
 }
 
 function storeOf({ records, today }: BookContext, job: string | undefined): Stock {

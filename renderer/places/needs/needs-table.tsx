@@ -34,7 +34,7 @@ export function NeedsTable({ view: { list, groups }, columns: sizes, basis, work
       figure: true,
       cell: amount(({ bySize }) => bySize.get(key) ?? 0),
     })),
-    { head: 'Used', figure: true, look: 'used', cell: amount(({ need }) => need.used) },
+    { head: 'Used', figure: true, look: css['used'], cell: amount(({ need }) => need.used) },
     { head: 'Unit', cell: ({ need }) => unitWords(shownUnit(need.unit, display), display.currency) },
     { head: 'In the store', figure: true, cell: amount(({ need }) => need.onHand) },
     { head: 'Buy', cell: ({ need }) => buyWords(need) },

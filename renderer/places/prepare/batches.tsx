@@ -8,6 +8,7 @@ import { EmptyNote } from '#renderer/kit/empty-note.tsx';
 import { Link } from '#renderer/kit/link.tsx';
 import type { TreatmentWish } from './treatment-texts.ts';
 import css from './prepare.module.css';
+import { Muted } from '#renderer/kit/muted.tsx';
 
 interface BatchesParts {
   readonly view: PartView;
@@ -35,7 +36,7 @@ export function Batches({ view, asked, moistened }: BatchesParts) {
                   href={writePrepare(job?.id, 'leaves', batch.id)}
                   aria-current={batch.id === open?.id ? 'true' : undefined}
                 >
-                  <b>{batch.id}</b> {batchLabel(batch, context.records)[0]} <span class="aside">{batch.on}</span>
+                  <b>{batch.id}</b> {batchLabel(batch, context.records)[0]} <Muted>{batch.on}</Muted>
                 </a>
               </li>
             ))}

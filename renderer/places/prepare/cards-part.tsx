@@ -4,6 +4,7 @@ import { cardKinds } from './card-kinds.ts';
 import type { PartView } from './part-view.ts';
 import { writePrepare } from '#renderer/frame/prepare-route.ts';
 import css from './prepare.module.css';
+import { Muted } from '#renderer/kit/muted.tsx';
 
 /** Every printed card, in order of use. */
 export function CardsPart({ job }: PartView) {
@@ -14,12 +15,12 @@ export function CardsPart({ job }: PartView) {
         {cardKinds.map(({ id, title, says, ofJob }) => (
           <li key={id}>
             {ofJob && !job ? (
-              <span class="aside">
+              <Muted>
                 <b>{title}</b> {says} Open a job first.
-              </span>
+              </Muted>
             ) : (
               <a href={writePrepare(job?.id, 'cards', id)}>
-                <b>{title}</b> <span class="aside">{says}</span>
+                <b>{title}</b> <Muted>{says}</Muted>
               </a>
             )}
           </li>
@@ -27,7 +28,7 @@ export function CardsPart({ job }: PartView) {
         {job && (
           <li>
             <a href={writeRoute('jobs', job.id, 'pick-list')}>
-              <b>Pick list</b> <span class="aside">What to have ready on build day, from where and by whom.</span>
+              <b>Pick list</b> <Muted>What to have ready on build day, from where and by whom.</Muted>
             </a>
           </li>
         )}

@@ -20,12 +20,13 @@ import { writePrepare } from '#renderer/frame/prepare-route.ts';
 import { Button } from '#renderer/kit/button.tsx';
 import { Caution, Cautions } from '#renderer/kit/caution.tsx';
 import { EmptyNote } from '#renderer/kit/empty-note.tsx';
-import { Flag } from '#renderer/kit/flag.tsx';
+import { Flag, FlagRows } from '#renderer/kit/flag.tsx';
 import { Table } from '#renderer/kit/table.tsx';
 import { Tabs } from '#renderer/kit/tabs.tsx';
 import { whoDecides } from '#shared-calc/words/who-decides.ts';
 import css from './prepare.module.css';
 import look from '#renderer/kit/part-page.module.css';
+import { Muted, MutedLine } from '#renderer/kit/muted.tsx';
 
 /** The checks of one size: what holds and by how much, and what would mend the rest, with its price. */
 export function ChecksPart(view: PartView) {
@@ -46,7 +47,7 @@ export function ChecksPart(view: PartView) {
             href={writePrepare(job.id, 'checks', key)}
             aria-current={key === sheet.size ? 'true' : undefined}
           >
-            {called} <span class="aside">{label}</span>
+            {called} <Muted>{label}</Muted>
           </a>
         ))}
       </Tabs>
@@ -70,17 +71,17 @@ function OfThePlace({ sheet: { place }, display }: { readonly sheet: SizeSheet; 
   return (
     <section>
       <h2>The place</h2>
-      <ul class={css['checkRows']}>
+      <FlagRows class={css['checkRows']}>
         {place.map((check) => (
           <li key={check.limit} data-state={lookOf(check)}>
             <StateFlag {...check} />
             <div>
               <b>{limitWords[check.limit]}</b> {readUnits(check.says, display)}
-              {check.state !== 'holds' && <p class="aside">{whoDecides(check.decides)}.</p>}
+              {check.state !== 'holds' && <MutedLine>{whoDecides(check.decides)}.</MutedLine>}
             </div>
           </li>
         ))}
-      </ul>
+      </FlagRows>
     </section>
   );
 }
@@ -135,11 +136,11 @@ function PartOfSheet({ part, view, sheet }: PartParts) {
           {figureWords(toBase(sheet.light.wanted, unitOf('mol/m2/d')), 'mol/m2/d', display)}.
         </p>
       )}
-      <ul class={css['checkRows']}>
+      <FlagRows class={css['checkRows']}>
         {rows.map((row) => (
           <CheckRow key={row.line.name} row={row} view={view} sheet={sheet} />
         ))}
-      </ul>
+      </FlagRows>
       {part === 'weight' && sheet.parts.length > 0 && <HeaviestParts sheet={sheet} display={display} />}
     </section>
   );
@@ -159,8 +160,8 @@ function CheckRow({ row, view, sheet }: RowParts) {
       <StateFlag state={state} level={level} />
       <div>
         <b>{lineLabel(line)}</b> {state !== 'holds' && readUnits(says, display)}
-        {margin && <p class="aside">{marginWords(margin, display)}</p>}
-        {state !== 'holds' && decides !== '' && <p class="aside">{whoDecides(decides)}.</p>}
+        {margin && <MutedLine>{marginWords(margin, display)}</MutedLine>}
+        {state !== 'holds' && decides !== '' && <MutedLine>{whoDecides(decides)}.</MutedLine>}
         {mends.map((mend) => (
           <p key={mend.says} class={css['mend']}>
             {readUnits(sayMend(mend, workshop), display)}{' '}

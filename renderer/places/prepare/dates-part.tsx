@@ -15,6 +15,7 @@ import { OpenAJob } from './open-a-job.tsx';
 import type { PartView } from './part-view.ts';
 import css from './prepare.module.css';
 import look from '#renderer/kit/part-page.module.css';
+import { MutedLine } from '#renderer/kit/muted.tsx';
 
 /** The open job's dates: what is urgent, each act with its day, the critical chain, and the first year of care. */
 export function DatesPart({ context, job }: PartView) {
@@ -33,9 +34,9 @@ export function DatesPart({ context, job }: PartView) {
             {at === 0 && plan.value.plan.late > 0 && <Sign name="watch" />} {sentence}
           </p>
         ))}
-        <p class="aside">
+        <MutedLine>
           {dated(job.handover, job.depositOn)} <a href={writeRoute('jobs', job.id)}>Its card</a>
-        </p>
+        </MutedLine>
       </section>
       <div class={look['twoColumns']}>
         <ActsTable rows={rows} today={context.today} />

@@ -17,10 +17,9 @@ import type { PartView } from './part-view.ts';
 import { writePrepare } from '#renderer/frame/prepare-route.ts';
 import { Caution } from '#renderer/kit/caution.tsx';
 import { EmptyNote } from '#renderer/kit/empty-note.tsx';
-import { Flag } from '#renderer/kit/flag.tsx';
+import { Flag, FlagRows } from '#renderer/kit/flag.tsx';
 import { roomClashes, standingTanks, type RoomClash } from './room-clashes.ts';
 import { AreaRounds } from './area-rounds.tsx';
-import css from '#renderer/kit/part-page.module.css';
 import { said } from '#shared-calc/words/say-entry-fault.ts';
 
 /** All jobs under way on one time line, with the days that need more people or more room than there is. */
@@ -126,7 +125,7 @@ function Clashes({ people, room, hours, places }: ClashParts) {
   if (people.length + room.length === 0)
     return <p>No day asks for more than one builder or {places} places for tanks.</p>;
   return (
-    <ul class={css['clashes']} aria-label="Clashes">
+    <FlagRows label="Clashes">
       {people.map(({ date, minutes, entries }) => (
         <li key={date}>
           <Flag state="watch" sign="watch">
@@ -149,7 +148,7 @@ function Clashes({ people, room, hours, places }: ClashParts) {
           </span>
         </li>
       ))}
-    </ul>
+    </FlagRows>
   );
 }
 

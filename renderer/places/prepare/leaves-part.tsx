@@ -197,7 +197,7 @@ function ChosenWay({ view: { context, job }, asked: { chosen, leavesL } }: Chose
           figureCautions
             .filter(({ uses }) => uses.includes('leavesLoose'))
             .map(({ says }) => (
-              <p key={says} class="beside">
+              <p key={says} class={css['beside']}>
                 <Sign name="advice" /> {says}
               </p>
             ))}

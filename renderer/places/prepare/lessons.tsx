@@ -7,10 +7,13 @@ import { Table } from '#renderer/kit/table.tsx';
 import { paperCoins } from '#shared-calc/papers/paper-words.ts';
 import { LAST_JOBS } from '#shared-calc/prepare/teach-house.ts';
 import { toBase, unitOf } from '#shared-calc/quantity/unit.ts';
+import { entryText } from '#shared-calc/recipe/typed-text.ts';
 import { writeNumber } from '#shared-calc/quantity/write-figure.ts';
 import type { HouseLesson, PlantLesson } from '#shared-calc/derive/house-lessons.ts';
 import type { JobApi } from '#renderer/store/job-api.ts';
 import css from './prepare.module.css';
+import { Muted } from '#renderer/kit/muted.tsx';
+import { Unseen } from '#renderer/kit/unseen.tsx';
 
 interface LessonsParts {
   readonly lessons: readonly HouseLesson[];
@@ -40,7 +43,7 @@ export function Lessons({ lessons, plants, api, context, recipe }: LessonsParts)
           cell: ({ label, measured }) => (
             <>
               {label}
-              {measured !== '' && <span class="aside"> {measured}</span>}
+              {measured !== '' && <Muted> {measured}</Muted>}
             </>
           ),
         },
@@ -49,7 +52,7 @@ export function Lessons({ lessons, plants, api, context, recipe }: LessonsParts)
         { head: 'House then', cell: ({ house, jobs }) => house ?? waiting(jobs) },
         { head: 'On the reference size', cell: ({ effect }) => effect },
         {
-          head: <span class="unseen">act</span>,
+          head: <Unseen>act</Unseen>,
           cell: ({ house, teach }) => house !== undefined && <Button onClick={teach}>Teach the house</Button>,
         },
       ]}
@@ -80,8 +83,8 @@ function lineRow(
     label,
     measured: as === 'factor' ? `${writeNumber(median, 2, { decimalComma })} times what was planned` : '',
     jobs: jobs.length,
-    now: <code>{old}</code>,
-    house: proposed === undefined ? undefined : <code>{proposed}</code>,
+    now: <code>{entryText(old, context.display)}</code>,
+    house: proposed === undefined ? undefined : <code>{entryText(proposed, context.display)}</code>,
     effect: effectWords(lesson, context),
     teach: () => api.doAct('teachHouse', { recipe, line }),
   };

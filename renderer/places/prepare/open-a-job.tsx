@@ -5,6 +5,7 @@ import { walkLinks } from '#renderer/kit/walk-links.ts';
 import { writePrepare, type PreparePartId } from '#renderer/frame/prepare-route.ts';
 import { EmptyNote } from '#renderer/kit/empty-note.tsx';
 import css from './prepare.module.css';
+import { Muted } from '#renderer/kit/muted.tsx';
 
 interface OpenParts {
   readonly context: BookContext;
@@ -28,7 +29,7 @@ export function OpenAJob({ context, part }: OpenParts) {
         {jobs.map((job) => (
           <li key={job.id}>
             <a href={writePrepare(job.id, part)}>
-              {jobName(job)} <span class="aside">{job.state}</span>
+              {jobName(job)} <Muted>{job.state}</Muted>
             </a>
           </li>
         ))}

@@ -16,6 +16,7 @@ import { Fault } from '#renderer/kit/note.tsx';
 import { sayLogFaults } from '#shared-calc/words/say-log-faults.ts';
 import { wasMoistened } from '#shared-calc/prepare/moistened.ts';
 import css from './prepare.module.css';
+import { NoteArea } from '#renderer/kit/note-area.tsx';
 
 interface OpenBatchParts {
   readonly view: PartView;
@@ -33,7 +34,7 @@ export function OpenBatch({ view: { state, context, job }, batch }: OpenBatchPar
           <li key={line}>{sayUnits(line)}</li>
         ))}
       </ul>
-      <p class="links">
+      <p class={css['links']}>
         <Link href={writePrepare(job?.id, 'cards', 'labels', batch.id)}>Its label on paper</Link>
         <Button look="plain" onClick={() => state.api.doAct('removeBatch', { batch: batch.id })}>
           Take this batch out
@@ -65,8 +66,8 @@ function CoreLog({ api, batch }: LogParts) {
     <div>
       <label class={css['log']}>
         Core probe: minutes and °C, a row a reading, typed or pasted
-        <textarea
-          class="well note"
+        <NoteArea
+          look="log"
           rows={8}
           value={text}
           onInput={(event) => setText(event.currentTarget.value)}
@@ -102,10 +103,10 @@ function Reached({ batch, moistened, decimalComma }: ReachedParts) {
   if (!heat.ok) return <Fault>{heat.fault}</Fault>;
   return (
     <>
-      <p class={heat.value.enough ? css['reached'] : `${css['reached']} short`} role="status">
+      <p class={heat.value.enough ? css['reached'] : `${css['reached']} ${css['short']}`} role="status">
         {sayUnits(sayCoreHeat(heat.value))}
       </p>
-      <div class="plates">
+      <div class={css['plates']}>
         {specs.map((spec) => (
           <Curve key={spec.up.unit} spec={spec} decimalComma={decimalComma} />
         ))}

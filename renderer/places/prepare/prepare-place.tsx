@@ -18,8 +18,8 @@ import { prepareParts, readPrepareRest, writePrepare, type PreparePartId } from 
 import { Tabs } from '#renderer/kit/tabs.tsx';
 import { TookPart } from './took-part.tsx';
 import { WatchPart } from './watch-part.tsx';
-import '#renderer/books/books.css';
 import css from '#renderer/kit/part-page.module.css';
+import { ScrollPage } from '#renderer/kit/scroll-page.tsx';
 
 /**
  * The prep plan: a job's dates, all jobs on one line, checks, leaves, the watch, what it took, and the printed cards.
@@ -45,7 +45,7 @@ function partView(view: PartView, part: PreparePartId): PlaceView {
     aside: job ? '' : 'no job is open',
     acts: actsOf(view, part),
     work: (
-      <div class={`place-page ${css['preparePage']}`}>
+      <ScrollPage class={css['preparePage']}>
         <Tabs label="Parts of the prep plan">
           {prepareParts.map(({ id, title }) => (
             <a key={id} href={writePrepare(job?.id, id)} aria-current={id === part ? 'page' : undefined}>
@@ -54,7 +54,7 @@ function partView(view: PartView, part: PreparePartId): PlaceView {
           ))}
         </Tabs>
         <Part key={`${part} ${job?.id ?? ''}`} {...view} />
-      </div>
+      </ScrollPage>
     ),
     find: findJob(part, context),
   };
@@ -100,9 +100,9 @@ function paperView(view: PartView, card: Parameters<typeof cardPaper>[1]): Place
       printAct(window),
     ],
     work: (
-      <div class="desk-of-paper" tabIndex={0} role="region" aria-label="Paper">
+      <ScrollPage look="paper" label="Paper">
         {cardPaper(view, card)}
-      </div>
+      </ScrollPage>
     ),
   };
 }

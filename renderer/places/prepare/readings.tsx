@@ -15,6 +15,8 @@ import type { PartView } from './part-view.ts';
 import type { WatchedSize } from '#shared-calc/prepare/watched-sizes.ts';
 import { savedWatch, type SavedWatch } from '#shared-calc/prepare/saved-watch.ts';
 import css from './prepare.module.css';
+import { MutedLine } from '#renderer/kit/muted.tsx';
+import { NoteArea } from '#renderer/kit/note-area.tsx';
 
 interface ReadingsParts {
   readonly view: PartView;
@@ -40,12 +42,12 @@ export function Readings({ view: { state, context, job }, size }: ReadingsParts)
   return (
     <section>
       <h2>Readings of {size.called}</h2>
-      <p class="aside">{keptWords(kept)}</p>
+      <MutedLine>{keptWords(kept)}</MutedLine>
       <BandEntries texts={texts} set={setTexts} by={by} sign={setBy} />
       <label class={css['log']}>
         Readings: time, °C and humidity, a row a reading, as 14:30 24.5 85
-        <textarea
-          class="well note"
+        <NoteArea
+          look="log"
           rows={8}
           value={text}
           onInput={(event) => setText(event.currentTarget.value)}
@@ -129,7 +131,7 @@ function Report({ readings, band, decimalComma }: ReportParts) {
           <p key={sentence}>{sayUnits(sentence)}</p>
         ))}
       </div>
-      <div class="plates">
+      <div class={css['plates']}>
         {specs.map((spec) => (
           <Curve key={spec.up.unit} spec={spec} decimalComma={decimalComma} />
         ))}

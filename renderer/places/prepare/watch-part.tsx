@@ -14,6 +14,7 @@ import { EmptyNote } from '#renderer/kit/empty-note.tsx';
 import { Link } from '#renderer/kit/link.tsx';
 import { Tabs } from '#renderer/kit/tabs.tsx';
 import css from './prepare.module.css';
+import { Muted } from '#renderer/kit/muted.tsx';
 
 /** The commissioning watch of a size, typed or pasted, compared with its band; and when the animals go in. */
 export function WatchPart(view: PartView) {
@@ -28,7 +29,7 @@ export function WatchPart(view: PartView) {
       <Tabs label="Sizes">
         {sizes.map(({ key, called, label }) => (
           <a key={key} href={writePrepare(job.id, 'watch', key)} aria-current={key === size.key ? 'true' : undefined}>
-            {called} <span class="aside">{label}</span>
+            {called} <Muted>{label}</Muted>
           </a>
         ))}
       </Tabs>

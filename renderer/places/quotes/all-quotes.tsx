@@ -9,6 +9,7 @@ import { paperDay } from '#shared-calc/papers/paper-words.ts';
 import { issuedLastFirst, revisionName, type ReadQuote } from './issued-quotes.ts';
 import type { quoteSeals } from './quote-seals.ts';
 import { SealSign } from './seal-sign.tsx';
+import { Muted } from '#renderer/kit/muted.tsx';
 
 interface AllParts {
   readonly context: BookContext;
@@ -61,7 +62,7 @@ function HoldsUntil({ day, today }: { readonly day: string | undefined; readonly
   return (
     <>
       {paperDay(day)}
-      {day < today && <span class="aside">, past</span>}
+      {day < today && <Muted>, past</Muted>}
     </>
   );
 }

@@ -1,7 +1,10 @@
 import { useMemo } from 'preact/hooks';
 import type { BookContext } from '#renderer/books/book-api.ts';
 import { letterheadOf } from '#shared-calc/papers/letterhead-of.ts';
-import { OptionsPaper } from '#renderer/print/options-paper.tsx';
+import { jobDocument } from '#renderer/print/job-document.ts';
+import { PaintedPaper } from '#renderer/print/painted-paper.tsx';
+import { DrawnSizes, type DrawnSize } from '#renderer/print/size-drawings.tsx';
+import { calledOf } from '#shared-calc/recipe/column.ts';
 import { benchSection } from '#renderer/drawing/section-of.ts';
 import { EmptyNote } from '#renderer/kit/empty-note.tsx';
 import { optionsCsv } from '#shared-calc/papers/options-csv.ts';
@@ -15,33 +18,31 @@ interface OptionsParts {
 
 /** The sizes of a job side by side, for its client to choose from. */
 export function OptionsView({ job, context }: OptionsParts) {
-  const { records, workshop, display, today } = context;
-  const { options, drawings } = useMemo(() => optionsOf({ job, context }), [job, records, today, display]);
-  if (options.length === 0) return <EmptyNote>{job.id} has no size yet: take some on the size bench.</EmptyNote>;
+  const document = useMemo(() => jobDocument(context, job.id, 'options'), [job, context]);
+  if (!document.ok) return <EmptyNote>{document.fault}</EmptyNote>;
   return (
-    <OptionsPaper
-      title={job.title}
-      client={job.client}
-      recipe={records.recipe.get(job.recipe)?.title ?? job.recipe}
-      on={today}
-      letterhead={letterheadOf(workshop)}
-      options={options}
-      drawings={drawings}
-      display={display}
+    <PaintedPaper
+      document={document.value}
+      letterhead={letterheadOf(context.workshop)}
+      picture={<DrawnSizes sizes={drawingsOf(context, job.id)} />}
     />
   );
 }
 
-/** The options page as a list. */
-export function optionsList(parts: OptionsParts): string {
-  return optionsCsv(optionsOf(parts).options, parts.context.workshop);
+function drawingsOf({ job: jobOf }: BookContext, id: string): readonly DrawnSize[] {
+  const job = jobOf(id);
+  if (!job) return [];
+  const { bench } = job;
+  return bench.input().columns.map(({ key, label }) => ({
+    size: key,
+    called: calledOf({ key, label }),
+    figures: benchSection(bench, key),
+  }));
 }
 
-function optionsOf({ job: { id }, context: { records, today, job: jobOf } }: OptionsParts) {
-  const job = jobOf(id);
-  if (!job) return { options: [], drawings: [] };
-  const { bench, pricing } = job;
-  const options = optionsPage({ bench, pricing, records, on: today });
-  const drawings = options.map(({ size, called }) => ({ size, called, figures: benchSection(bench, size) }));
-  return { options, drawings };
+/** The options page as a list. */
+export function optionsList({ job: { id }, context }: OptionsParts): string {
+  const { records, workshop, today: on } = context;
+  const job = context.job(id);
+  return optionsCsv(job ? optionsPage({ bench: job.bench, pricing: job.pricing, records, on }) : [], workshop);
 }

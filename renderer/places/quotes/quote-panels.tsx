@@ -13,6 +13,9 @@ import type { quoteSeals } from './quote-seals.ts';
 import { Revisions } from './revisions.tsx';
 import { SealSign } from './seal-sign.tsx';
 import css from './quotes.module.css';
+import { PanelHead, SidePanel } from '#renderer/kit/side-panel.tsx';
+import { Standing } from '#renderer/kit/standing.tsx';
+import { Hint } from '#renderer/kit/note.tsx';
 
 interface PanelParts {
   readonly context: BookContext;
@@ -36,18 +39,13 @@ export function DraftPanel({ job, body, context, api, sealOf }: DraftPanelParts)
   const choose = (basis: string) =>
     void api.doAct('writeJob', { job: job.id, fields: { basis: basis === 'packs' ? 'packs' : 'used' } });
   return (
-    <aside class="side-panel record" aria-label="About the quote, for us alone" id="side-panel" tabIndex={-1}>
-      <header>
-        <p class="where">
-          {job.id}, {job.state}
-        </p>
-        <h2>Quote in the making</h2>
-      </header>
+    <SidePanel label="About the quote, for us alone">
+      <PanelHead where={`${job.id}, ${job.state}`} title="Quote in the making" />
       <ChoiceField label="Costed by" value={job.basis} options={bases} choose={choose} />
       {body && <MoneyPart body={body} context={context} />}
       <OneOffs key={job.id} job={job.id} context={context} api={api} />
       <Revisions quotes={issuedFor(context.records, job.id)} here={undefined} sealOf={sealOf} context={context} />
-    </aside>
+    </SidePanel>
   );
 }
 
@@ -56,19 +54,17 @@ export function IssuedPanel({ of: { quote, body }, context, sealOf }: PanelParts
   const seal = sealOf(quote);
   const isOver = body !== undefined && body.validUntil < context.today;
   return (
-    <aside class="side-panel record" aria-label="About the issued quote, for us alone" id="side-panel" tabIndex={-1}>
-      <header>
-        <p class="where">issued {paperDay(quote.issuedOn)}</p>
-        <h2>{revisionName(quote)}</h2>
-        <p class="standing" data-state={seal.value === 'broken' ? 'stop' : 'issued'}>
+    <SidePanel label="About the issued quote, for us alone">
+      <PanelHead where={`issued ${paperDay(quote.issuedOn)}`} title={revisionName(quote)}>
+        <Standing state={seal.value === 'broken' ? 'stop' : 'issued'}>
           <SealSign seal={seal} />
-        </p>
+        </Standing>
         {isOver && (
-          <p class="standing" data-state="watch">
+          <Standing state="watch">
             <span>It held until {paperDay(body.validUntil)}.</span>
-          </p>
+          </Standing>
         )}
-      </header>
+      </PanelHead>
       <p>
         <Link href={writeRoute('bench', quote.id)}>The size bench as it stood</Link>
       </p>
@@ -81,7 +77,15 @@ export function IssuedPanel({ of: { quote, body }, context, sealOf }: PanelParts
           </p>
         </>
       )}
-      {quote.sha256 !== '' && <p class={`hint ${css['seal']}`}>SHA-256 {quote.sha256}</p>}
-    </aside>
+      {quote.sha256 !== '' && <Seal sum={quote.sha256} />}
+    </SidePanel>
+  );
+}
+
+function Seal({ sum }: { readonly sum: string }) {
+  return (
+    <div class={css['seal']}>
+      <Hint>SHA-256 {sum}</Hint>
+    </div>
   );
 }

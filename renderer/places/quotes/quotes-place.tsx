@@ -11,11 +11,10 @@ import { EmptyNote } from '#renderer/kit/empty-note.tsx';
 import { OpenedJob } from '#renderer/kit/opened-job.tsx';
 import { Tabs } from '#renderer/kit/tabs.tsx';
 import { printAct } from '#renderer/print/print-acts.ts';
-import { QuotePaper } from '#renderer/print/quote-paper.tsx';
+import { PaintedQuote } from './painted-quote.tsx';
 import { memo } from '#shared-calc/records/memo.ts';
 import type { QuoteBody } from '#shared-calc/jobs/quote-body.ts';
 import { quoteCsv } from '#shared-calc/papers/quote-csv.ts';
-import { quoteModel } from '#shared-calc/papers/quote-model.ts';
 import { displayOf } from '#shared-calc/records/display-of.ts';
 import type { Job } from '#shared-calc/records/records.ts';
 import { failed, type Result } from '#shared-calc/result.ts';
@@ -30,8 +29,8 @@ import { optionsList, OptionsView } from './options-view.tsx';
 import { quoteSeals } from './quote-seals.ts';
 import { DraftPanel, IssuedPanel } from './quote-panels.tsx';
 import { TouchesView } from './touches-view.tsx';
-import '#renderer/books/books.css';
 import css from './quotes.module.css';
+import { ScrollPage } from '#renderer/kit/scroll-page.tsx';
 
 interface QuotesState {
   readonly api: JobApi;
@@ -101,7 +100,7 @@ const leaves = [
 
 function Leaves({ here }: { readonly here: string }) {
   return (
-    <div class="beside-paper">
+    <div class={css['tabs']}>
       <Tabs label="Quotes">
         {leaves.map(([id, title]) => (
           <a
@@ -121,9 +120,9 @@ function workOf(here: string, label: string, children: ComponentChildren, isPape
   return (
     <div class={css['quotesWork']}>
       <Leaves here={here} />
-      <div class={isPaper ? 'desk-of-paper' : 'place-page'} tabIndex={0} role="region" aria-label={label}>
+      <ScrollPage look={isPaper ? 'paper' : 'page'} class={isPaper ? undefined : css['tables']} label={label}>
         {children}
-      </div>
+      </ScrollPage>
     </div>
   );
 }
@@ -159,11 +158,7 @@ function draftView(state: QuotesState, job: Job, context: BookContext): PlaceVie
       'The quote as the client reads it',
       <>
         <OpenedJob api={api} job={job.id} />
-        {draft.ok ? (
-          <QuotePaper model={quoteModel(draft.value)} lines={draft.value.lines} display={display} />
-        ) : (
-          <EmptyNote>{none}</EmptyNote>
-        )}
+        {draft.ok ? <PaintedQuote body={draft.value} display={display} /> : <EmptyNote>{none}</EmptyNote>}
         {asking.value && draft.ok && (
           <IssueDialog job={job} body={draft.value} context={context} api={api} close={() => (asking.value = false)} />
         )}
@@ -191,7 +186,7 @@ function issuedView(state: QuotesState, read: ReadQuote, context: BookContext): 
       'issued',
       'The quote as it was issued',
       body ? (
-        <QuotePaper model={quoteModel(body)} lines={body.lines} display={displayOf(body.workshop)} />
+        <PaintedQuote body={body} display={displayOf(body.workshop)} />
       ) : (
         <EmptyNote>This quote cannot be read any more: what was kept of it has been altered.</EmptyNote>
       ),

@@ -8,6 +8,7 @@ import { Table } from '#renderer/kit/table.tsx';
 import { packWords } from '#shared-calc/quantity/goods-words.ts';
 import { paperDay } from '#shared-calc/papers/paper-words.ts';
 import { touchesNow, type NewPrice } from '#shared-calc/derive/price-touch.ts';
+import { Muted } from '#renderer/kit/muted.tsx';
 
 /** Prices that changed since open quotes were issued, and the effect on them and on jobs not bought yet. */
 export function TouchesView({ context }: { readonly context: BookContext }) {
@@ -80,7 +81,7 @@ function NewPrices({
           cell: ({ from }) => (
             <>
               {paperDay(from)}
-              {from > today && <span class="aside">, still to come</span>}
+              {from > today && <Muted>, still to come</Muted>}
             </>
           ),
         },

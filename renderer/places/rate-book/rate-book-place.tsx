@@ -7,6 +7,7 @@ import { writeRoute, type Route } from '#renderer/frame/place-route.ts';
 import { Tabs } from '#renderer/kit/tabs.tsx';
 import { importRecords } from '#shared-calc/acts/import-records.ts';
 import { closedTable, marginTable, rateTable, supplierTable, taxTable } from './rate-tables.ts';
+import css from './rate-book.module.css';
 
 const leaves = [
   { id: 'rates', title: 'Rates' },
@@ -53,7 +54,7 @@ export function rateBookPlace(api: BookApi): (route: Route) => PlaceView {
       ...view,
       about: leaf.title,
       work: (
-        <div key={leaf.id} class="leaf-of-book">
+        <div key={leaf.id} class={css['leaf']}>
           {view.work}
         </div>
       ),

@@ -15,6 +15,8 @@ import type { PutFields } from './put-fields.ts';
 import { RoleFields } from './role-fields.tsx';
 import { UseFields } from './use-fields.tsx';
 import css from './recipe-place.module.css';
+import { MutedLine } from '#renderer/kit/muted.tsx';
+import { PanelHead, SidePanel } from '#renderer/kit/side-panel.tsx';
 
 interface PanelParts {
   readonly book: BookStore;
@@ -24,7 +26,7 @@ interface PanelParts {
 /** Everything about one line of the recipe except its rule, which is edited in the list. */
 export function LinePanel({ book, store }: PanelParts) {
   const face = store.faces.value.of(store.chosen.value ?? '');
-  if (!face) return <aside class="side-panel record" aria-label="The line" id="side-panel" tabIndex={-1} />;
+  if (!face) return <SidePanel label="The line" />;
   const { line, label } = face;
   const put: PutFields = (fields) => book.doAct('changeLine', { line: line.id, fields });
   const rename = (name: string) => {
@@ -33,27 +35,19 @@ export function LinePanel({ book, store }: PanelParts) {
     return refused;
   };
   return (
-    <aside
-      class={`side-panel record ${css['linePanel']}`}
-      aria-label={`The line ${label}`}
-      id="side-panel"
-      tabIndex={-1}
-    >
-      <header>
-        <p class="where">{line.section}</p>
-        <h2>{label}</h2>
-      </header>
+    <SidePanel class={css['linePanel']} label={`The line ${label}`}>
+      <PanelHead where={line.section} title={label} />
       <section>
         <NameFields line={line} put={put} rename={rename} />
         <KindFields line={line} put={put} />
-        <BoundFields line={line} put={put} />
+        <BoundFields line={line} put={put} book={book} />
         <RoleFields line={line} put={put} records={book.records.value} />
         <UseFields line={line} put={put} book={book} />
         <WordFields line={line} put={put} />
       </section>
       <Readers store={store} line={line} />
       <LineActs book={book} store={store} face={face} />
-    </aside>
+    </SidePanel>
   );
 }
 
@@ -63,7 +57,7 @@ function Readers({ store, line }: { readonly store: RecipeStore; readonly line: 
     <section>
       <h3>Read by</h3>
       {readers.length === 0 ? (
-        <p class="aside">no other line</p>
+        <MutedLine>no other line</MutedLine>
       ) : (
         <p class={css['readers']}>
           {readers.map((reader) => (

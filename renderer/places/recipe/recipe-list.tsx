@@ -14,6 +14,7 @@ import type { RuleHelp } from '#renderer/writing/rule-help.ts';
 import { houseTextOf } from '#shared-calc/recipe/range-text.ts';
 import { entryText } from '#shared-calc/recipe/typed-text.ts';
 import css from './recipe-place.module.css';
+import { Button } from '#renderer/kit/button.tsx';
 
 /** The line whose rule is being edited. */
 export interface Editing {
@@ -75,7 +76,7 @@ function RuleCell({ face, store, editing }: RowParts) {
   useKeepFocus(cell, isWriting, () => focusLine(name));
   const Rule = isWriting ? Writing : RuleOf;
   return (
-    <div ref={cell} data-line={name}>
+    <div ref={cell} data-line={name} class={isWriting ? css['writing'] : lookOf(face.line)}>
       <Rule face={face} store={store} editing={editing} />
     </div>
   );
@@ -84,11 +85,10 @@ function RuleCell({ face, store, editing }: RowParts) {
 /** One Tab stop: the selected line, or the first. */
 function RuleOf({ face: { line, label }, store, editing }: RowParts) {
   const first = store.lines.value[0]?.name;
-  const text = entryText({ text: houseTextOf(line) }, store.faces.value.display);
+  const text = entryText(houseTextOf(line), store.faces.value.display);
   return (
-    <button
-      type="button"
-      class={line.role === 'given' ? `${css['ruleOf']} well` : css['ruleOf']}
+    <Button
+      look="bare"
       tabIndex={(store.chosen.value ?? first) === line.name ? 0 : -1}
       aria-label={`${label}: ${text === '' ? whenEmpty(line.role) : text}`}
       onClick={() => (store.chosen.value = line.name)}
@@ -96,8 +96,12 @@ function RuleOf({ face: { line, label }, store, editing }: RowParts) {
       onDblClick={() => open(line, editing)}
     >
       <code>{text === '' ? whenEmpty(line.role) : text}</code>
-    </button>
+    </Button>
   );
+}
+
+function lookOf({ role }: Line): string | undefined {
+  return role === 'given' ? `${css['ruleOf']} ${css['given']}` : css['ruleOf'];
 }
 
 function whenEmpty(role: Line['role']): string {
@@ -129,7 +133,7 @@ function Writing({ face: { line, label }, store, editing }: RowParts) {
   const done = () => (editing.value = undefined);
   return (
     <RuleField
-      text={typed ?? entryText({ text: houseTextOf(line) }, store.faces.value.display)}
+      text={typed ?? entryText(houseTextOf(line), store.faces.value.display)}
       begun={typed !== undefined}
       label={`${label} of the house`}
       help={store.helpFor(line.name) ?? noHelp}

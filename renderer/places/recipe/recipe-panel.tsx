@@ -2,6 +2,8 @@ import { ChoiceField, SettledField } from '#renderer/kit/field.tsx';
 import { writeRoute } from '#renderer/frame/place-route.ts';
 import type { BookStore } from '#renderer/store/book-store.ts';
 import type { RecipeStore } from '#renderer/store/recipe-store.ts';
+import { PanelHead, SidePanel } from '#renderer/kit/side-panel.tsx';
+import { FactList } from '#renderer/kit/fact-list.tsx';
 
 interface PanelParts {
   readonly book: BookStore;
@@ -20,13 +22,8 @@ export function RecipePanel({ book, store }: PanelParts) {
   const tanks = [...records.tank.values()].map(({ id, label }) => ({ value: id, label: `${id} ${label}` }));
   const jobs = [...records.job.values()].filter((job) => job.recipe === recipe.id && job.state !== 'closed');
   return (
-    <aside class="side-panel record" aria-label="The recipe" id="side-panel" tabIndex={-1}>
-      <header>
-        <p class="where">House recipe</p>
-        <h2>
-          {recipe.id} {recipe.title.toLowerCase()}
-        </h2>
-      </header>
+    <SidePanel label="The recipe">
+      <PanelHead where="House recipe" title={`${recipe.id} ${recipe.title.toLowerCase()}`} />
       <section>
         <ChoiceField
           label="Recipe"
@@ -47,12 +44,12 @@ export function RecipePanel({ book, store }: PanelParts) {
         />
         <ChoiceField label="Worked on" value={store.tank.value?.id ?? ''} options={tanks} choose={store.standOn} />
       </section>
-      <dl class="facts">
-        <dt>Lines</dt>
-        <dd>{store.lines.value.length}</dd>
-        <dt>Open jobs built by it</dt>
-        <dd>{jobs.length === 0 ? 'none' : jobs.map((job) => job.id).join(', ')}</dd>
-      </dl>
-    </aside>
+      <FactList
+        facts={[
+          ['Lines', store.lines.value.length],
+          ['Open jobs built by it', jobs.length === 0 ? 'none' : jobs.map((job) => job.id).join(', ')],
+        ]}
+      />
+    </SidePanel>
   );
 }

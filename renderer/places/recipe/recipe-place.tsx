@@ -9,7 +9,6 @@ import { openRecipeStore, type RecipeStore } from '#renderer/store/recipe-store.
 import { LinePanel } from './line-panel.tsx';
 import { RecipeList, type Editing } from './recipe-list.tsx';
 import { RecipePanel } from './recipe-panel.tsx';
-import '#renderer/books/books.css';
 
 /** A house recipe's lines, edited in place, on a reference size; `#/recipe/H1`. */
 export function recipePlace({ book, bench, clock }: PageStore): (route: Route) => PlaceView {

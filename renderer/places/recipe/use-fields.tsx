@@ -15,6 +15,7 @@ import { linesOf } from '#shared-calc/recipe/lines-of.ts';
 import { lineLabel } from '#shared-calc/recipe/line-label.ts';
 import type { Line } from '#shared-calc/records/records.ts';
 import { entryOf, type LineFields } from './put-fields.ts';
+import { MutedLine } from '#renderer/kit/muted.tsx';
 
 interface UseParts extends LineFields {
   readonly book: BookStore;
@@ -36,9 +37,7 @@ export function UseFields({ line, put, book }: UseParts) {
         choose={choose}
       />
       {(line.as ?? []).map((tag) => (
-        <p key={tag} class="aside">
-          {lineTags[tag]}.
-        </p>
+        <MutedLine key={tag}>{lineTags[tag]}.</MutedLine>
       ))}
       {line.role === 'need' && (
         <ChoiceField

@@ -2,11 +2,13 @@ import { downloadCsv } from '#renderer/files/download-csv.ts';
 import type { PlaceView } from '#renderer/frame/page-view.ts';
 import { writeRoute } from '#renderer/frame/place-route.ts';
 import { letterheadOf } from '#shared-calc/papers/letterhead-of.ts';
-import { OrderPaper } from '#renderer/print/order-paper.tsx';
+import { PaintedPaper } from '#renderer/print/painted-paper.tsx';
+import { orderDocument } from '#shared-calc/papers/run-paper.ts';
 import { printAct } from '#renderer/print/print-acts.ts';
 import { orderCsv } from '#shared-calc/papers/order-csv.ts';
 import type { SupplierOrder } from '#shared-calc/papers/supplier-orders.ts';
 import type { ShownRun } from './shown-run.ts';
+import { ScrollPage } from '#renderer/kit/scroll-page.tsx';
 
 /** A supplier's order as a paper. */
 export function orderView({ jobs, context }: ShownRun, order: SupplierOrder): PlaceView {
@@ -20,15 +22,12 @@ export function orderView({ jobs, context }: ShownRun, order: SupplierOrder): Pl
       printAct(window),
     ],
     work: (
-      <div class="desk-of-paper" tabIndex={0} role="region" aria-label="Paper">
-        <OrderPaper
-          order={order}
-          jobs={jobs.join(', ')}
-          on={today}
+      <ScrollPage look="paper" label="Paper">
+        <PaintedPaper
+          document={orderDocument(order, { on: today, jobs: jobs.join(', '), display })}
           letterhead={letterheadOf(workshop)}
-          display={display}
         />
-      </div>
+      </ScrollPage>
     ),
   };
 }

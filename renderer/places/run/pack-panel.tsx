@@ -9,6 +9,8 @@ import type { PackOnSale } from '#shared-calc/buy/price-book.ts';
 import type { PlantOrder } from '#shared-calc/jobs/order-plants.ts';
 import type { ChosenMaterial } from '#shared-calc/buy/chosen-packs.ts';
 import css from './run.module.css';
+import { MutedLine } from '#renderer/kit/muted.tsx';
+import { PanelHead, SidePanel } from '#renderer/kit/side-panel.tsx';
 
 export interface PackPanelParts {
   readonly need: ChosenMaterial | undefined;
@@ -23,13 +25,13 @@ export interface PackPanelParts {
 /** One material of the run: its packs, chosen by hand if wanted, and what that costs compared with the best. */
 export function PackPanel({ need, ...parts }: PackPanelParts) {
   return (
-    <aside class="side-panel record" aria-label="About the chosen material" id="side-panel" tabIndex={-1}>
+    <SidePanel label="About the chosen material">
       {need ? (
         <Packs key={need.material} need={need} {...parts} />
       ) : (
-        <p class="aside">Choose a material to choose its packs by hand.</p>
+        <MutedLine>Choose a material to choose its packs by hand.</MutedLine>
       )}
-    </aside>
+    </SidePanel>
   );
 }
 
@@ -38,16 +40,12 @@ function Packs({ need, packs, plants, context, put, back }: PackPanelParts & { r
   const money = (coins: number) => `${showCoins(coins, workshop)}\u00a0${workshop.currency}`;
   return (
     <>
-      <header>
-        <p class="where">Shopping run</p>
-        <h2>
-          {need.material} {need.label}
-        </h2>
-        <p class="answer">{money(need.costCoins)}</p>
-        <p class="name-in-rules">
-          {goodsWords(need.used, need.unit, display)} needed, {goodsWords(need.onHand, need.unit, display)} on hand
-        </p>
-      </header>
+      <PanelHead
+        where="Shopping run"
+        title={`${need.material} ${need.label}`}
+        answer={money(need.costCoins)}
+        under={`${goodsWords(need.used, need.unit, display)} needed, ${goodsWords(need.onHand, need.unit, display)} on hand`}
+      />
       {need.sale === 'packs' && need.used - need.onHand > 1e-9 && (
         <PackCounts need={need} packs={packs} context={context} put={put} back={back} />
       )}
@@ -56,7 +54,7 @@ function Packs({ need, packs, plants, context, put, back }: PackPanelParts & { r
           <h3>By name</h3>
           <p>{sayOrdered(plants)}.</p>
           {plants.alternates.length > 0 && (
-            <p class="aside">Or instead: {plants.alternates.map(({ name }) => name).join('; ')}.</p>
+            <MutedLine>Or instead: {plants.alternates.map(({ name }) => name).join('; ')}.</MutedLine>
           )}
         </section>
       )}

@@ -9,6 +9,7 @@ import { isBefore, isGateOpen } from '#shared-calc/jobs/move-job.ts';
 import { sizesOf, sizeWords } from '#shared-calc/jobs/job-sheet.ts';
 import type { Job, Records } from '#shared-calc/records/records.ts';
 import css from './run.module.css';
+import { Muted } from '#renderer/kit/muted.tsx';
 
 interface RunJobsParts {
   readonly records: Records;
@@ -40,7 +41,7 @@ function RunJob({ job, records }: { readonly job: Job; readonly records: Records
     <span class={css['runJob']}>
       <span>
         <b>{jobName(job)}</b> {sizesOf(records, job.id).map(sizeWords).join(', ') || 'no size yet'}
-        {job.handover !== undefined && <span class="aside">, handover {paperDay(job.handover)}</span>}
+        {job.handover !== undefined && <Muted>, handover {paperDay(job.handover)}</Muted>}
       </span>
       <Gate job={job} />
     </span>
@@ -48,7 +49,7 @@ function RunJob({ job, records }: { readonly job: Job; readonly records: Records
 }
 
 function Gate({ job }: { readonly job: Job }) {
-  if (isGateOpen(job)) return <span class="aside">deposit in</span>;
+  if (isGateOpen(job)) return <Muted>deposit in</Muted>;
   return (
     <Flag state="watch" sign="watch">
       {job.state}, deposit not in: <Link href={writeRoute('jobs', job.id)}>record it</Link>

@@ -22,8 +22,8 @@ import type { ShownRun } from './shown-run.ts';
 import { RunSums } from './run-sums.tsx';
 import { RunNeeds } from './run-needs.tsx';
 import { SupplierBlock, type SupplierActs } from './supplier-block.tsx';
-import '#renderer/books/books.css';
 import css from './run.module.css';
+import { ScrollPage } from '#renderer/kit/scroll-page.tsx';
 
 interface RunState {
   readonly api: JobApi;
@@ -47,10 +47,10 @@ export function runPlace(api: JobApi): (route: Route) => PlaceView {
       aside: jobs.length === 1 ? 'one job' : `${jobs.length} jobs`,
       acts: runActs(state, shown),
       work: (
-        <div class="place-page" tabIndex={0} role="region" aria-label="Shopping run">
+        <ScrollPage label="Shopping run">
           <RunJobs records={context.records} chosen={jobs} turn={(job) => turnJob(state, job, jobs)} />
           {shown ? <Run shown={shown} state={state} material={what} /> : <NoRun fault={fault} />}
-        </div>
+        </ScrollPage>
       ),
       ...(shown && { sidePanel: <RunPanel shown={shown} state={state} material={what} /> }),
     };

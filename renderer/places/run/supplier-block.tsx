@@ -1,7 +1,6 @@
 import type { BookContext } from '#renderer/books/book-api.ts';
 import { showCoins } from '#shared-calc/quantity/coins-text.ts';
 import { writeRoute } from '#renderer/frame/place-route.ts';
-import { Sign } from '#renderer/frame/sign.tsx';
 import { packWords } from '#shared-calc/quantity/goods-words.ts';
 import { Button } from '#renderer/kit/button.tsx';
 import { Flag } from '#renderer/kit/flag.tsx';
@@ -13,6 +12,7 @@ import type { ChosenMaterial } from '#shared-calc/buy/chosen-packs.ts';
 import { RunNeeds } from './run-needs.tsx';
 import type { OrderDay } from '#shared-calc/papers/order-days.ts';
 import css from './run.module.css';
+import { Standing } from '#renderer/kit/standing.tsx';
 
 export interface SupplierActs {
   readonly take: (better: OnePackMore) => void;
@@ -41,7 +41,7 @@ export function SupplierBlock({ bill, needs, orderBy, chosen, context, acts }: B
           <b>{money(bill.goodsCoins + bill.carriageCoins)}</b> {context.workshop.currency}
         </p>
         {orderBy && <OrderBy orderBy={orderBy} today={context.today} />}
-        <p class="links">
+        <p class={css['links']}>
           <Link href={writeRoute('run', 'order', bill.supplier)}>Order, printed</Link>
           <Button look="plain" onClick={() => acts.csv(bill.supplier)}>
             Order as CSV
@@ -49,12 +49,11 @@ export function SupplierBlock({ bill, needs, orderBy, chosen, context, acts }: B
         </p>
       </header>
       {bill.shortOfMinimumCoins > 0 && (
-        <p class="standing" data-state="watch">
-          <Sign name="watch" />
+        <Standing state="watch" sign="watch">
           <span>
             {money(bill.shortOfMinimumCoins)} {context.workshop.currency} short of the least order.
           </span>
-        </p>
+        </Standing>
       )}
       {bill.better && <Better better={bill.better} context={context} take={acts.take} />}
       <RunNeeds label={`From ${bill.name}`} needs={needs} chosen={chosen} context={context} />
@@ -85,12 +84,12 @@ function Better({ better, context: { workshop, display }, take }: BetterParts) {
   const { label, pack, landedNowCoins, landedThenCoins } = better;
   const money = (coins: number) => showCoins(coins, workshop);
   return (
-    <p class={`standing ${css['better']}`}>
+    <Standing state="offer">
       <span>
         One pack more, {packWords(pack.amount, pack.unit, display)} of {label} at {money(pack.priceCoins)}, and it lands
         at {money(landedThenCoins)} in place of {money(landedNowCoins)}: {money(landedNowCoins - landedThenCoins)} less.
       </span>
       <Button onClick={() => take(better)}>Take it</Button>
-    </p>
+    </Standing>
   );
 }

@@ -9,6 +9,8 @@ import { jobOptions } from './job-options.ts';
 import { StockEntryCard } from './stock-entry-card.tsx';
 import type { StoreRow } from './store-rows.ts';
 import { said } from '#shared-calc/words/say-entry-fault.ts';
+import { MutedLine } from '#renderer/kit/muted.tsx';
+import { PanelHead, SidePanel } from '#renderer/kit/side-panel.tsx';
 
 interface PanelParts {
   readonly row: StoreRow | undefined;
@@ -19,25 +21,23 @@ interface PanelParts {
 /** One material: use some of it, reserve some for a job, and every bag of it in the Store. */
 export function StorePanel({ row, context, api }: PanelParts) {
   return (
-    <aside class="side-panel record" aria-label="About the chosen material" id="side-panel" tabIndex={-1}>
+    <SidePanel label="About the chosen material">
       {row ? (
         <>
-          <header>
-            <p class="where">Store</p>
-            <h2>
-              {row.material} {row.label}
-            </h2>
-            <p class="name-in-rules">{goodsWords(row.free, row.unit, context.display)} free for any job</p>
-          </header>
+          <PanelHead
+            where="Store"
+            title={`${row.material} ${row.label}`}
+            under={`${goodsWords(row.free, row.unit, context.display)} free for any job`}
+          />
           <TakeOrKeep key={row.material} row={row} context={context} api={api} />
           {row.entries.map((entry) => (
             <StockEntryCard key={entry.id} entry={entry} unit={row.unit} context={context} api={api} />
           ))}
         </>
       ) : (
-        <p class="aside">Choose a material to use it, keep it for a job or put it right.</p>
+        <MutedLine>Choose a material to use it, keep it for a job or put it right.</MutedLine>
       )}
-    </aside>
+    </SidePanel>
   );
 }
 

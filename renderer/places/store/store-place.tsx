@@ -9,7 +9,7 @@ import { ReceiveDialog } from './receive-dialog.tsx';
 import { storeRows, type StoreRow } from './store-rows.ts';
 import { StorePanel } from './store-panel.tsx';
 import { StoreTable } from './store-table.tsx';
-import '#renderer/books/books.css';
+import { ScrollPage } from '#renderer/kit/scroll-page.tsx';
 
 type Asked = 'put in' | 'receive' | undefined;
 
@@ -26,11 +26,11 @@ export function storePlace(api: JobApi): (route: Route) => PlaceView {
       aside: rows.length === 1 ? 'one material' : `${rows.length} materials`,
       acts: storeActs(api, asked),
       work: (
-        <div class="place-page" tabIndex={0} role="region" aria-label="What lies in the Store">
+        <ScrollPage label="What lies in the Store">
           <StoreTable rows={rows} chosen={material} context={context} />
           {asked.value === 'put in' && <PutInDialog api={api} material={material} close={leave} />}
           {asked.value === 'receive' && <ReceiveDialog api={api} close={leave} />}
-        </div>
+        </ScrollPage>
       ),
       sidePanel: <StorePanel row={row} context={context} api={api} />,
       find: findIn(rows),

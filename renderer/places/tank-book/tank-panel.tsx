@@ -7,6 +7,9 @@ import type { Tank } from '#shared-calc/records/records.ts';
 import { OutsideForm } from './outside-form.tsx';
 import type { TankRow } from './tank-rows.ts';
 import { floorArea, tankSection } from './tank-section.ts';
+import { PanelHead } from '#renderer/kit/side-panel.tsx';
+import { FactList } from '#renderer/kit/fact-list.tsx';
+import css from './tank-panel.module.css';
 
 interface TankPanelParts {
   readonly row: TankRow;
@@ -18,10 +21,10 @@ interface TankPanelParts {
 export function TankPanel({ row: { id, tank, pack }, context, api }: TankPanelParts) {
   return (
     <>
-      <header>
-        <p class="where">{tank.clientsOwn ? "Tank book, the client's own" : 'Tank book'}</p>
-        <h2>{tank.label === '' ? id : `${id} ${tank.label}`}</h2>
-      </header>
+      <PanelHead
+        where={tank.clientsOwn ? "Tank book, the client's own" : 'Tank book'}
+        title={tank.label === '' ? id : `${id} ${tank.label}`}
+      />
       <TankDrawing tank={tank} />
       <TankFacts tank={tank} context={context} />
       <section>
@@ -45,7 +48,7 @@ function TankDrawing({ tank }: { readonly tank: Tank }) {
   const bounds = sectionGeometry(figures)?.bounds;
   const scale = bounds ? Math.min(across / (bounds.right - bounds.left), up / (bounds.top - bounds.bottom)) : 0.2;
   return (
-    <div class="drawn">
+    <div class={css['drawn']}>
       <SectionDrawing figures={figures} scale={scale} of={tank.id} />
     </div>
   );
@@ -55,13 +58,14 @@ function TankFacts({ tank, context: { records, display } }: { readonly tank: Tan
   const area = floorArea(tank);
   const jobs = new Set([...records.size.values()].filter((size) => size.tank === tank.id).map(({ job }) => job));
   return (
-    <dl class="facts">
-      <dt>Inside floor</dt>
-      <dd>{area === undefined ? 'not measured' : figureWords(area, 'm2', display)}</dd>
-      <dt>Used by</dt>
-      <dd>
-        {jobs.size === 0 ? 'no job' : [...jobs].map((job) => `${job} ${records.job.get(job)?.title ?? ''}`).join(', ')}
-      </dd>
-    </dl>
+    <FactList
+      facts={[
+        ['Inside floor', area === undefined ? 'not measured' : figureWords(area, 'm2', display)],
+        [
+          'Used by',
+          jobs.size === 0 ? 'no job' : [...jobs].map((job) => `${job} ${records.job.get(job)?.title ?? ''}`).join(', '),
+        ],
+      ]}
+    />
   );
 }

@@ -5,8 +5,9 @@ import { Caution } from '#renderer/kit/caution.tsx';
 import { Hint } from '#renderer/kit/note.tsx';
 import { AboutPart } from './about-part.tsx';
 import { WorkshopPage } from './workshop-page.tsx';
-import '#renderer/books/books.css';
 import css from './workshop.module.css';
+import { ScrollPage } from '#renderer/kit/scroll-page.tsx';
+import { Muted } from '#renderer/kit/muted.tsx';
 
 /** The workshop's own page: its name, its settings, and its file. */
 export function workshopPlace(api: FileApi): () => PlaceView {
@@ -19,12 +20,12 @@ export function workshopPlace(api: FileApi): () => PlaceView {
       aside: '',
       acts: files.acts,
       work: (
-        <div class={`place-page ${css['workshopPage']}`}>
+        <ScrollPage class={css['workshopPage']}>
           <WorkshopPage context={context} api={api} />
           <section class={css['workshopGroup']}>
             <h2>The book</h2>
             <p>
-              <b>{name}</b> <span class="aside">{path}</span>
+              <b>{name}</b> <Muted>{path}</Muted>
             </p>
             {notices.map((says) => (
               <Caution key={says}>{says}</Caution>
@@ -33,7 +34,7 @@ export function workshopPlace(api: FileApi): () => PlaceView {
           </section>
           <AboutPart />
           {files.dialog()}
-        </div>
+        </ScrollPage>
       ),
     };
   };

@@ -50,7 +50,7 @@ async function writeBatches(page: Page): Promise<void> {
 async function print(page: Page, card: string, folder: string): Promise<void> {
   await page.evaluate((hash) => (location.hash = hash), `#/prepare/J03/cards/${card}`);
   await page.waitForFunction(
-    (hash) => location.hash === hash && document.querySelector('.paper'),
+    (hash) => location.hash === hash && document.querySelector('article'),
     `#/prepare/J03/cards/${card}`,
   );
   for (const format of formats) {

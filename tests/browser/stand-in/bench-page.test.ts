@@ -16,14 +16,18 @@ afterAll(async () => {
 
 const chosen = (page: Page) => page.evaluate(() => document.body.dataset['chosen']);
 const box = (page: Page, spoken: string) =>
-  page.locator('.ag-cell', { has: page.locator('.unseen', { hasText: spoken }) });
-const saidOf = (page: Page) => page.textContent('.last-said');
+  page.locator(':is([role="gridcell"], [role="rowheader"])', {
+    has: page.locator('[data-part="spoken"]', { hasText: spoken }),
+  });
+const saidOf = (page: Page) => page.textContent('footer [role="alert"]');
 const boxText = (page: Page, row: string, column: string) =>
   page.evaluate(
     ([wanted, strip]) => {
-      const cells = [...document.querySelectorAll('.strips .ag-cell.box')];
-      const cell = cells.find((each) => each.querySelector('.unseen')?.textContent.startsWith(`${wanted}, ${strip},`));
-      return cell?.querySelector('.well, .flat')?.textContent ?? 'not drawn';
+      const cells = [...document.querySelectorAll('[role="gridcell"]')];
+      const cell = cells.find((each) =>
+        each.querySelector('[data-part="spoken"]')?.textContent.startsWith(`${wanted}, ${strip},`),
+      );
+      return cell?.querySelector('[data-form]')?.textContent ?? 'not drawn';
     },
     [row, column],
   );
@@ -75,10 +79,10 @@ describe('the bench with the keyboard', () => {
     const page = await pages.open('bench');
     await page.keyboard.type('dam_hieght');
     await page.keyboard.press('Enter');
-    expect([await page.textContent('.box-editor .rule-fault'), await page.inputValue('.box-editor textarea')]).toEqual([
-      'Nothing called dam_hieght. Did you mean dam_height?',
-      'dam_hieght',
-    ]);
+    expect([
+      await page.textContent('[popover="manual"] p[data-fault]'),
+      await page.inputValue('[popover="manual"] textarea'),
+    ]).toEqual(['Nothing called dam_hieght. Did you mean dam_height?', 'dam_hieght']);
     await page.close();
   });
 
@@ -86,7 +90,7 @@ describe('the bench with the keyboard', () => {
     const page = await pages.open('bench');
     await page.keyboard.press('Shift+ArrowLeft');
     await page.keyboard.press('Shift+ArrowDown');
-    expect(await page.locator('.ag-cell.in-range').count()).toBe(4);
+    expect(await page.locator('[data-in-range]').count()).toBe(4);
     await page.keyboard.press('Delete');
     expect(await saidOf(page)).toBe('4 back to house');
     await page.close();
@@ -179,9 +183,9 @@ describe('the bench with the mouse', () => {
     await page.mouse.down();
     await box(page, 'Soil, placed, T07').hover();
     await page.mouse.up();
-    const drawn = await page.locator('.ag-cell.in-range').count();
+    const drawn = await page.locator('[data-in-range]').count();
     await box(page, 'Soil at the front, T07').dblclick();
-    expect([drawn, await page.inputValue('.box-editor textarea')]).toEqual([6, '90']);
+    expect([drawn, await page.inputValue('[popover="manual"] textarea')]).toEqual([6, '90']);
     await page.close();
   });
 
@@ -224,7 +228,7 @@ describe('the page', () => {
     await page.waitForFunction(
       () => document.querySelector('.ag-header-cell[col-id="column T03"]')?.clientWidth === 200,
     );
-    expect([wide, await width(), await page.locator('.ag-cell.chosen').count()]).toEqual([226, 200, 1]);
+    expect([wide, await width(), await page.locator('[role="gridcell"][data-chosen]').count()]).toEqual([226, 200, 1]);
     await page.close();
   });
 

@@ -9,6 +9,7 @@ export const drawnPanel: PanelView = {
   title: 'Drain gap',
   answer: { figure: '15', unit: 'mm' },
   nameInRules: 'drain_gap',
+  ranges: [],
   standing: [{ look: 'local', words: 'Local rule, for T08 only' }],
   rule: { kind: 'Rule', text: 'clamp(drainage / 3, 10 mm, 20 mm)', closed: false },
   putIn: {

@@ -15,6 +15,13 @@ export interface Verdict {
   readonly by: readonly string[];
 }
 
+interface HowLong {
+  /** It ends after this many failures; 0 for never. */
+  readonly bail: number;
+  /** Milliseconds; 0 for no limit. */
+  readonly timeout: number;
+}
+
 /** A copy of the sources to insert faults in, with the project's packages. */
 export class CopiedSources implements Disposable {
   readonly folder = mkdtempSync(path.join(tmpdir(), 'loamwright-faults-'));
@@ -66,8 +73,17 @@ export class CopiedSources implements Disposable {
     return this.#run('vite/bin/vite.js', ['build', '--config', 'renderer/vite.config.ts', '--logLevel', 'error']);
   }
 
-  /** Runs tests until one fails. */
-  async test(files: readonly string[], bail = 1): Promise<Verdict> {
+  /** Runs tests until one fails, or for the longest time a fault may take. */
+  async test(files: readonly string[]): Promise<Verdict> {
+    return this.#test(files, { bail: 1, timeout: longestRun });
+  }
+
+  /** Runs tests to their end. */
+  async testWhole(files: readonly string[]): Promise<Verdict> {
+    return this.#test(files, { bail: 0, timeout: 0 });
+  }
+
+  async #test(files: readonly string[], { bail, timeout }: HowLong): Promise<Verdict> {
     const report = path.join(this.folder, 'report.json');
     rmSync(report, { force: true });
     // One worker: the layers run in parallel, and files of one process share loaded modules.
@@ -80,16 +96,16 @@ export class CopiedSources implements Disposable {
       '--maxWorkers=1',
     ];
     const said = ['--reporter=json', `--outputFile=${report}`];
-    const passed = await this.#run('vitest/vitest.mjs', [...fixed, ...said, ...files]);
+    const passed = await this.#run('vitest/vitest.mjs', [...fixed, ...said, ...files], timeout);
     if (passed || !existsSync(report)) return { failed: !passed, by: [] };
     const { testResults } = Report.parse(JSON.parse(readFileSync(report, 'utf8')));
     const failing = testResults.filter(({ status }) => status === 'failed').map(({ name }) => name);
     return { failed: true, by: failing.map((each) => path.relative(this.folder, each)) };
   }
 
-  async #run(tool: string, args: readonly string[]): Promise<boolean> {
+  async #run(tool: string, args: readonly string[], timeout = longestRun): Promise<boolean> {
     const command = [path.join(this.folder, 'node_modules', tool), ...args];
-    const options = { cwd: this.folder, timeout: longestRun, maxBuffer: 64_000_000 };
+    const options = { cwd: this.folder, timeout, maxBuffer: 64_000_000 };
     return new Promise((done) => {
       execFile(process.execPath, command, options, (fault) => done(fault === null));
     });

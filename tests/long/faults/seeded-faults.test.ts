@@ -46,8 +46,9 @@ describe.concurrent('small faults in the code', () => {
     process.stdout.write(
       [`${layer}: ${seen} of ${tried} faults seen (seed ${seed})`, ...unseen.map(describeFault), ''].join('\n'),
     );
-    expect(await copy.test([...killers], 0), 'these fail without a fault').toEqual({ failed: false, by: [] });
-    expect(seen / tried).toBeGreaterThanOrEqual(floor);
+    expect(await copy.testWhole([...killers]), 'these fail without a fault').toEqual({ failed: false, by: [] });
+    // Of a small sample the share allows a part of a fault: that counts as one.
+    expect(unseen.length).toBeLessThanOrEqual(Math.ceil(tried * (1 - floor)));
   });
 });
 

@@ -13,15 +13,17 @@ afterAll(async () => {
 });
 
 const field = (page: Page, spoken: string) =>
-  page.locator('.ag-cell', { has: page.locator('.unseen', { hasText: spoken }) });
-const spokenAt = (page: Page) => page.textContent('.ag-cell.chosen .unseen');
-const saidOf = (page: Page) => page.textContent('.last-said');
+  page.locator(':is([role="gridcell"], [role="rowheader"])', {
+    has: page.locator('[data-part="spoken"]', { hasText: spoken }),
+  });
+const spokenAt = (page: Page) => page.textContent('[data-chosen] [data-part="spoken"]');
+const saidOf = (page: Page) => page.textContent('footer [role="alert"]');
 const plainSpaces = (text: string) => text.replaceAll('\u00a0', ' ');
-const undoes = (page: Page) => page.textContent('.status');
+const undoes = (page: Page) => page.textContent('footer');
 
 async function openBook(place: string): Promise<Page> {
   const page = await pages.open(place, { width: 1920, height: 1080 });
-  await page.waitForSelector('.ag-cell.chosen');
+  await page.waitForSelector('[data-chosen]');
   return page;
 }
 
@@ -57,10 +59,10 @@ describe('a book with the keyboard', () => {
     const page = await openBook('tank-book/T07');
     await field(page, 'Dam, T07, 150 mm').click();
     await page.keyboard.press('F2');
-    const opened = await page.inputValue('.box-editor textarea');
+    const opened = await page.inputValue('[popover="manual"] textarea');
     await page.keyboard.type(' deep?');
     await page.keyboard.press('Enter');
-    const refused = await page.textContent('.box-editor .rule-fault');
+    const refused = await page.textContent('[popover="manual"] p[data-fault]');
     await page.keyboard.press('Escape');
     expect([opened, refused, await spokenAt(page)]).toEqual([
       '150',
@@ -106,7 +108,7 @@ describe('a book with the keyboard', () => {
     await field(page, 'Dam, T07').click();
     await page.keyboard.type('6 L');
     await page.keyboard.press('Enter');
-    expect([inches, await page.textContent('.box-editor .rule-fault')]).toEqual([
+    expect([inches, await page.textContent('[popover="manual"] p[data-fault]')]).toEqual([
       1,
       'Dam height is in mm, a length; "6 L" does not fit.',
     ]);
@@ -190,7 +192,7 @@ describe('rows of a book', () => {
     await field(page, 'Shape, T01, rectangle').click();
     await page.keyboard.type('c');
     await page.keyboard.press('ArrowDown');
-    const offered = await page.locator('.offers [role="option"]').allTextContents();
+    const offered = await page.locator('[role="option"]').allTextContents();
     await page.keyboard.press('Escape');
     await page.keyboard.press('Escape');
     await page.keyboard.type('hex');
@@ -253,7 +255,9 @@ describe('a tank by its outside size', () => {
     await write('Glass', '6');
     await write('Base, if thicker', '10');
     await write('Frame, top and foot', '4');
-    const shown = (await page.getByRole('complementary').locator('.put-in').allTextContents()).map(plainSpaces);
+    const shown = (await page.getByRole('complementary').locator('[data-part="put-in"]').allTextContents()).map(
+      plainSpaces,
+    );
     await page.getByRole('button', { name: 'Take these measurements' }).click();
     const taken = await Promise.all(
       ['Length, T01, 900 mm', 'Depth, T01, 445 mm', 'Height, T01, 600 mm', 'Base, T01, 10 mm'].map((says) =>

@@ -126,7 +126,7 @@ describe('Jobs board', () => {
     await page.keyboard.press('Enter');
     await page.waitForSelector('role=article[name="Job J05"]');
     const state = await page.getByLabel('State').inputValue();
-    await page.click('.status >> text=Undo');
+    await page.click('footer >> text=Undo');
     await page
       .getByRole('navigation', { name: 'Jobs' })
       .getByRole('link', { name: 'J05' })
@@ -165,8 +165,8 @@ describe('Store', () => {
     await page.getByLabel('Amount', { exact: true }).fill('2.5');
     await page.getByRole('button', { name: 'Use', exact: true }).click();
     await page.waitForSelector('text=4.50\u00a0L free for any job');
-    const label = await page.locator('.status').textContent();
-    await page.click('.status >> text=Undo');
+    const label = await page.locator('footer').textContent();
+    await page.click('footer >> text=Undo');
     await page.waitForSelector('text=7.00\u00a0L free for any job');
     await page.context().close();
     expect(label).toContain('2.50\u00a0L of M01 used');
@@ -209,15 +209,15 @@ describe('Quotes', () => {
     const warned = await page.locator('dialog b').textContent();
     await page.locator('dialog').getByRole('button', { name: 'Issue' }).click();
     await page.waitForSelector('h2:has-text("Quote Q-0004, revision A")');
-    await page.waitForSelector('.side-panel .standing:has-text("as it was issued")');
-    const undo = await page.locator('.status').textContent();
+    await page.waitForSelector('#side-panel p[data-state]:has-text("as it was issued")');
+    const undo = await page.locator('footer').textContent();
     await page.context().close();
     expect([warned, undo?.includes('Q-0004')]).toEqual(['Issuing cannot be undone.', false]);
   });
 
   test('an altered quote is named, here and on the list', async () => {
     const signs = await on('quotes/Q-0002A', async (page) => {
-      const sidePanel = await page.getByRole('complementary').locator('.standing').first().textContent();
+      const sidePanel = await page.getByRole('complementary').locator('p[data-state]').first().textContent();
       await goTo(page, 'quotes/all');
       return [sidePanel, await page.getByRole('row', { name: 'Q-0002 A' }).getByText('altered').textContent()];
     });
@@ -247,7 +247,14 @@ describe('Quotes', () => {
   test('on paper there is the paper and nothing else', async () => {
     const shown = await on('quotes/J02', async (page) => {
       await page.emulateMedia({ media: 'print' });
-      const parts = ['.rail', '.status', '.top', '.side-panel', '.leaves', '.paper'];
+      const parts = [
+        'nav[aria-label="Places"]',
+        'footer',
+        'main > header',
+        '#side-panel',
+        'nav[aria-label="Quotes"]',
+        'article',
+      ];
       return Promise.all(parts.map((part) => page.locator(part).first().isVisible()));
     });
     expect(shown).toEqual([false, false, false, false, false, true]);

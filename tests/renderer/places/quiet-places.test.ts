@@ -15,9 +15,11 @@ afterAll(async () => {
 });
 
 const field = (page: Page, spoken: string) =>
-  page.locator('.ag-cell', { has: page.locator('.unseen', { hasText: spoken }) });
-const saidOf = (page: Page) => page.textContent('.last-said');
-const undoes = (page: Page) => page.textContent('.status');
+  page.locator(':is([role="gridcell"], [role="rowheader"])', {
+    has: page.locator('[data-part="spoken"]', { hasText: spoken }),
+  });
+const saidOf = (page: Page) => page.textContent('footer [role="alert"]');
+const undoes = (page: Page) => page.textContent('footer');
 
 describe('the function book', () => {
   test('works while one types, and marks the argument that is wrong', async () => {
@@ -66,7 +68,7 @@ describe('the workshop', () => {
     const page = await pages.open('workshop');
     await page.getByLabel('Length').selectOption('in');
     await page.evaluate(() => (location.hash = '#/tank-book'));
-    await page.waitForSelector('.ag-cell.chosen');
+    await page.waitForSelector('[data-chosen]');
     expect(await field(page, 'Length, T01, 11.81 in').count()).toBe(1);
     await page.context().close();
   });
@@ -139,12 +141,12 @@ describe('a book without a job', () => {
 
 /** Each of these views, and an element that shows it is ready. */
 const places = [
-  ['tank-book', '.ag-cell.chosen'],
-  ['material-book', '.ag-cell.chosen'],
-  ['plant-book', '.ag-cell.chosen'],
-  ['culture-book', '.ag-cell.chosen'],
-  ['rate-book', '.ag-cell.chosen'],
-  ['rate-book/suppliers', '.ag-cell.chosen'],
+  ['tank-book', '[data-chosen]'],
+  ['material-book', '[data-chosen]'],
+  ['plant-book', '[data-chosen]'],
+  ['culture-book', '[data-chosen]'],
+  ['rate-book', '[data-chosen]'],
+  ['rate-book/suppliers', '[data-chosen]'],
   ['function-book', 'output'],
   ['workshop', 'role=heading[name="Letterhead"]'],
   ['needs', 'role=table[name="What is needed"]'],

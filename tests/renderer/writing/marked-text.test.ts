@@ -9,11 +9,11 @@ describe('markedText', () => {
       { from: 8, to: 13, kind: 'function' as const },
     ];
     expect(markedText('depth + clamp(1)', { marks, faults: [{ from: 3, to: 13, says: '' }] })).toEqual([
-      { text: 'dep', look: 'r-name' },
-      { text: 'th', look: 'r-name r-fault' },
-      { text: ' + ', look: 'r-fault' },
-      { text: 'clamp', look: 'r-fn r-fault' },
-      { text: '(1)', look: '' },
+      { text: 'dep', looks: ['name'] },
+      { text: 'th', looks: ['name', 'fault'] },
+      { text: ' + ', looks: ['fault'] },
+      { text: 'clamp', looks: ['function', 'fault'] },
+      { text: '(1)', looks: [] },
     ]);
   });
 
@@ -21,11 +21,11 @@ describe('markedText', () => {
     const missing = (from: number) => ({ marks: [], faults: [{ from, to: from, says: '' }] });
     expect([markedText('a * ', missing(4)), markedText('=', missing(0))]).toEqual([
       [
-        { text: 'a ', look: '' },
-        { text: '*', look: 'r-fault' },
-        { text: ' ', look: '' },
+        { text: 'a ', looks: [] },
+        { text: '*', looks: ['fault'] },
+        { text: ' ', looks: [] },
       ],
-      [{ text: '=', look: 'r-fault' }],
+      [{ text: '=', looks: ['fault'] }],
     ]);
   });
 

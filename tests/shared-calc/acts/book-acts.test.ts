@@ -42,9 +42,13 @@ describe('put and remove', () => {
     const issued = { id: 'Q', number: 'Q-1', revision: 'A', issuedOn: '2026-01-01', body: '', sha256: '0'.repeat(64) };
     expect(refused('put', { kind: 'issuedQuote', record: issued })).toBe('Issued quote Q stays as it was issued.');
     const days = { id: 'D', from: '2026-12-26', to: '2026-12-24', label: '' };
-    expect(refused('put', { kind: 'closedDay', record: days })).toBe(
-      'Closed day D cannot be kept like this: to: 2026-12-24 lies before 2026-12-26.',
+    expect(refused('put', { kind: 'closedDay', record: days })).toBe('From 2026-12-26 to 2026-12-24 runs backward.');
+    const tank = { ...demo.tank.get('T07'), damHeightMm: 700 };
+    expect(refused('put', { kind: 'tank', record: tank })).toBe(
+      'The dam is 700 mm and the tank only 600 mm high inside.',
     );
+    const twin = { ...demo.material.get('M01'), id: 'T07' };
+    expect(refused('put', { kind: 'material', record: twin })).toBe('That is the code of a tank.');
     const workshop = { ...demo.workshop.get('workshop'), coinDecimals: 3 };
     expect(refused('put', { kind: 'workshop', record: workshop })).toBe(
       'The currency has 2 decimals, not 3: every amount of the book changes with them. Use rescaleCoins.',

@@ -89,6 +89,31 @@ describe('teachHouse', () => {
     expect([learn(120), learn(80)]).toEqual(['1.5 * (6 min * plants)', '6 min * plants']);
   });
 
+  const five = (line: string, value: number, unit: string) =>
+    [1, 2, 3, 4, 5].map((job) => actual(job, line, value, unit));
+  const proposed = (line: string, text: string, value: number) =>
+    teachHouse({
+      lines: lines.map((each) => (each.name === line ? { ...each, text } : each)),
+      actuals: five(line, value, 'each'),
+      plannedOf: () => 2,
+    })[0]?.proposed;
+
+  test('what is counted stays whole: branches at 1.5 times are rounded, and the next lesson takes the factor on', () => {
+    const rule = 'max(1, round(hardscape_rate / 2 * floor_area, 0))';
+    expect([
+      proposed('branches_need', rule, 3),
+      proposed('branches_need', `round(1.5 * (${rule}), 0)`, 4),
+      proposed('branches_need', `round(2 * (${rule}), 0)`, 1),
+      proposed('isopod_founders', '10 each', 12.4),
+    ]).toEqual([`round(1.5 * (${rule}), 0)`, `round(3 * (${rule}), 0)`, rule, '12 each']);
+  });
+
+  test('a sum of two parts has no factor of its own', () => {
+    expect(proposed('branches_need', '2 * (pods_need) + (tubes_need)', 3)).toBe(
+      'round(1.5 * (2 * (pods_need) + (tubes_need)), 0)',
+    );
+  });
+
   test('hours are read as minutes, sizes of a job are taken together, and a measure that does not fit is passed over', () => {
     const mixed = [
       actual(1, 'plant_work', 2, 'h'),

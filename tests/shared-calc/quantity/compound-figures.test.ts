@@ -26,7 +26,10 @@ const measured = fc.tuple(figure, oneUnit);
 
 /** A figure that was written, read back in its unit. */
 function readBack(text: string, decimalComma = false) {
-  const read = readFigure(text.replaceAll('\u00a0', ' '), { unit: 'number', decimalComma });
+  const read = readFigure(text.replaceAll('\u00a0', ' ').replaceAll(decimalComma ? /(?<=\d)\.(?=\d)/g : ',', ''), {
+    unit: 'number',
+    decimalComma,
+  });
   if (!read.ok) throw new Error(`${text}: ${read.fault.kind}`);
   const { value, unit } = read.value;
   return { value: fromBase(value, unit), kind: figureKindOfUnit(unit), unit };

@@ -30,6 +30,12 @@ describe('readFigure', () => {
     ['.5', 'L', 0.5],
     ['1e-3 m', 'mm', 1],
     ['15 psi', 'kPa', 103.421359398],
+    ['9 F deg', 'K', 5],
+    ['16 fl oz', 'qt', 0.5],
+    ['9F deg', 'K', 5],
+    ['2 dry qt', 'dry_qt', 2],
+    ["1'250 mm", 'mm', 1250],
+    ['1e300 ft3', 'ft3', 1e300],
   ])('%s in a %s box is %s', (text, unit, figure) => {
     expect(read(text, unit)).toBe(figure);
   });
@@ -37,7 +43,7 @@ describe('readFigure', () => {
   test.each([
     ['12,5 mm', 'mm', 12.5],
     ['1.288,88', 'money', 1288.88],
-    ['12.5 mm', 'mm', 12.5],
+    ['12.5 mm', 'mm', 'other-sign'],
   ])('with the decimal comma set, %s is %s', (text, unit, figure) => {
     expect(read(text, unit, true)).toBe(figure);
   });

@@ -20,6 +20,17 @@ describe('writeFigure', () => {
     [26.75, 'degC', '26.75'],
     [1.9567, 'kPa', '1.957'],
     [55.93, 'd', '55.9'],
+    [0.0131, 'lb', '0.013'],
+    [0.0592, 'gal', '0.059'],
+    [0.0045, 'kg', '0.0045'],
+    [0.25, 'each', '0.25'],
+    [0.004, 'W', '0.004'],
+    [0.50249, 'L', '0.50'],
+    [0, 'kg', '0.00'],
+    [1e-17, 'L', '0.00'],
+    [-0.0131, 'lb', '-0.013'],
+    [0.0045, 'money/L', '0.0045'],
+    [0.014, 'money', '0.01'],
   ])('%d %s is shown as %s', (value, unit, shown) => {
     expect(writeFigure(base(value, unit), unit)).toBe(shown);
   });
@@ -43,7 +54,26 @@ describe('writeFigure', () => {
       showWithUnit(base(7.570823568, 'L'), 'L', display),
       showWithUnit(25, 'degC', display),
       showWithUnit(2, 'K', display),
-    ]).toEqual(['1.50\u00a0in', '2.00\u00a0gal', '77.0\u00a0degF', '2\u00a0K']);
+    ]).toEqual(['1.50\u00a0in', '2.00\u00a0gal', '77.0\u00a0degF', '3.6\u00a0F_deg']);
+  });
+
+  test('in Fahrenheit a temperature and a step add up as they are seen', () => {
+    const display = { unitsShown: { temperature: 'degF' }, currency: 'cr' };
+    expect([
+      showWithUnit(23, 'degC', display),
+      showWithUnit(3.73, 'K', display),
+      showWithUnit(26.73, 'degC', display),
+    ]).toEqual(['73.4\u00a0degF', '6.7\u00a0F_deg', '80.1\u00a0degF']);
+  });
+
+  test('what is shown is within 1 % of the figure, whatever its unit', () => {
+    const units = ['L', 'kg', 'lb', 'gal', 'm2', 'd', '%', 'each', 'W', 'kPa', 'g/L', 'mL/d'];
+    fc.assert(
+      fc.property(fc.constantFrom(...units), fc.double({ min: 1e-4, max: 1e6, noNaN: true }), (unit, value) => {
+        const shown = Number(writeFigure(base(value, unit), unit).replaceAll(',', ''));
+        expect(Math.abs(shown - value)).toBeLessThanOrEqual(0.01 * value * (1 + 1e-9));
+      }),
+    );
   });
 });
 

@@ -23,6 +23,14 @@ describe('readMoney', () => {
 
   test('an amount that may be thousands or a decimal is refused with both', () => {
     expect(said(readMoney('1.234', comma, 'Price'))).toEqual(failed('Price: "1.234" may be 1234 or 1,234.'));
+    expect(said(readMoney('1,234', point, 'Price'))).toEqual(failed('Price: "1,234" may be 1234 or 1.234.'));
+  });
+
+  test('the other decimal sign is named, and never read', () => {
+    expect([said(readMoney('9,80', point, 'Price')), said(readMoney('9.80', comma))]).toEqual([
+      failed('Price: here the decimal sign is the point: 9.80.'),
+      failed('Here the decimal sign is the comma: 9,80.'),
+    ]);
   });
 
   test('a currency without coins takes whole amounts only', () => {

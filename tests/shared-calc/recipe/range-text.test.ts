@@ -4,6 +4,7 @@ import { houseTextOf, joinRange, splitRange } from '#shared-calc/recipe/range-te
 import { readBox } from '#shared-calc/recipe/read-box.ts';
 import { scopeOf } from '#shared-calc/recipe/scope.ts';
 import { entryText, textInLabel, writtenText } from '#shared-calc/recipe/typed-text.ts';
+import { ok } from '#shared-calc/result.ts';
 import { sayBoxFault } from '#shared-calc/words/say-box-cause.ts';
 import { demoBench } from '#tests/demo-bench.ts';
 
@@ -54,15 +55,26 @@ describe('the range of a guess', () => {
   });
 
   test('a bare range gets the unit that the line is shown in', () => {
-    expect(writtenText('30 (20 to 45)', lineOf('litter'), plainDisplay)).toBe('30 mm (20 to 45 mm)');
-    expect(writtenText('1 (0.5 to 2)', lineOf('coir_parts'), plainDisplay)).toBe('1 (0.5 to 2)');
+    expect(writtenText('30 (20 to 45)', lineOf('litter'), plainDisplay)).toEqual(ok('30 mm (20 to 45 mm)'));
+    expect(writtenText('1 (0.5 to 2)', lineOf('coir_parts'), plainDisplay)).toEqual(ok('1 (0.5 to 2)'));
+  });
+
+  test('an end with two readings, or with the other decimal sign, is asked for', () => {
+    const written = (text: string) => {
+      const read = writtenText(text, lineOf('springtail_target'), plainDisplay);
+      return read.ok ? read.value : sayBoxFault(read.fault, '');
+    };
+    expect([written('9000 (8,000 to 10000)'), written('0.9 (0,8 to 1)')]).toEqual([
+      '8,000 can be read in two ways: 8000 or 8?',
+      'Here the decimal sign is the point: 0.8',
+    ]);
   });
 
   test('it is typed and shown with the comma of the workshop, and stored with a point', () => {
     const comma = { ...plainDisplay, decimalComma: true };
     const stored = writtenText('1,5 (0,5 to 2,5)', lineOf('coir_parts'), comma);
-    expect(stored).toBe('1.5 (0.5 to 2.5)');
-    expect(entryText({ text: stored }, comma)).toBe('1,5 (0,5 to 2,5)');
+    expect(stored).toEqual(ok('1.5 (0.5 to 2.5)'));
+    expect(entryText('1.5 (0.5 to 2.5)', comma)).toBe('1,5 (0,5 to 2,5)');
     expect(textInLabel('12 % (8 to 18 %)', lineOf('mix_settle'), plainDisplay)).toBe('12 % (8 % to 18 %)');
   });
 

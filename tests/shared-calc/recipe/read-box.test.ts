@@ -42,7 +42,8 @@ describe('readBox', () => {
     ['room_summer', '23', 23],
     ['room_summer', '73.4 degF', 23],
     ['shelf_rating', '220 lb', 99.7903214],
-    ['springtail_target', '8,000', 8000],
+    ['springtail_target', '8 000', 8000],
+    ['springtail_target', '8,000.0', 8000],
     ['coir_parts', '3', 3],
   ])('%s takes %s as %d in its own unit', (name, text, value) => {
     expect(figure(name, text)).toBe(value);
@@ -93,7 +94,10 @@ describe('readBox', () => {
     ['drainage', '2 * dam_hieght', 'unknown-name', 4],
     ['drainage', 'layer_volum(floor_area, 4 mm)', 'unknown-function', 0],
     ['drainage', '4 mmm', 'unknown-unit', 2],
-    ['drainage', '12,5 mm', 'unexpected', 2],
+    ['drainage', '12,5 mm', 'other-sign', undefined],
+    ['drainage', '2 * 12,5 mm', 'unexpected', 6],
+    ['springtail_target', '8,000', 'two-readings', undefined],
+    ['delivery_distance', '0,125 km', 'other-sign', undefined],
     ['public_site', 'perhaps', 'unknown-name', 0],
     ['kit', '3', 'not-an-option', undefined],
   ])('%s with %s: %s, at %s', (name, text, kind, from) => {

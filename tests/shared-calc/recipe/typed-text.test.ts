@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { entryText, hasTwoReadings, writtenText, textInLabel } from '#shared-calc/recipe/typed-text.ts';
+import { entryText, writtenText, textInLabel, withShownUnit } from '#shared-calc/recipe/typed-text.ts';
 import { plainDisplay, type Display } from '#shared-calc/quantity/shown-unit.ts';
 import type { Line } from '#shared-calc/records/records.ts';
 import { demoRecords } from '#tests/demo-bench.ts';
@@ -13,6 +13,7 @@ function line(name: string): Line {
 }
 
 const comma: Display = { ...plainDisplay, decimalComma: true };
+const fahrenheitComma: Display = { ...comma, unitsShown: { temperature: 'degF' } };
 const inches: Display = { ...plainDisplay, unitsShown: { length: 'in' } };
 
 describe('writtenText', () => {
@@ -26,32 +27,49 @@ describe('writtenText', () => {
     ['10', 'isopod_founders', plainDisplay, '10'],
     ['12,5 mm', 'drain_gap', comma, '12.5 mm'],
     ['1.288,5', 'drain_gap', comma, '1288.5 mm'],
-    ['12.5', 'drain_gap', comma, '12.5 mm'],
+    ['1,250.5', 'drain_gap', plainDisplay, '1250.5 mm'],
+    ["1'250 mm", 'drain_gap', plainDisplay, '1250 mm'],
+    ['-1 250,5', 'room_summer', comma, '-1250.5 degC'],
+    ['6,7', 'light_warming_up', fahrenheitComma, '6.7 F_deg'],
+    ['max(1; 2,5 mm)', 'drain_gap', plainDisplay, 'max(1; 2,5 mm)'],
     ['drainage / 3', 'drain_gap', comma, 'drainage / 3'],
     ['show', 'kit', plainDisplay, 'show'],
     ['', 'drain_gap', plainDisplay, ''],
   ] as const)('%j in %s is kept as written for any workshop', (typed, name, display, kept) => {
-    expect(writtenText(typed, line(name), display)).toBe(kept);
+    expect(writtenText(typed, line(name), display)).toEqual({ ok: true, value: kept });
+  });
+
+  test.each([
+    ['1.288 mm', comma, { kind: 'two-readings', text: '1.288', readings: ['1288', '1,288'] }],
+    ['1,288 mm', plainDisplay, { kind: 'two-readings', text: '1,288', readings: ['1288', '1.288'] }],
+    ['12.5', comma, { kind: 'other-sign', text: '12.5', sign: 'comma', like: '12,5' }],
+    ['0,900 m', plainDisplay, { kind: 'other-sign', text: '0,900', sign: 'point', like: '0.900' }],
+  ] as const)('%j is never guessed at', (typed, display, fault) => {
+    expect(writtenText(typed, line('drain_gap'), display)).toEqual({ ok: false, fault });
   });
 });
 
-describe('hasTwoReadings', () => {
-  test('with the comma set, 1.288 may be one or a thousand', () => {
-    expect([
-      hasTwoReadings('1.288 mm', line('drain_gap'), comma),
-      hasTwoReadings('1.288 mm', line('drain_gap'), plainDisplay),
-    ]).toEqual([true, false]);
+describe('withShownUnit', () => {
+  test.each([
+    ['12,5', comma, '12,5 mm'],
+    ['1 250', plainDisplay, '1 250 mm'],
+    ['1 1/2', inches, '1 1/2 in'],
+    ['3/0', plainDisplay, '3/0'],
+    ['drainage / 2', plainDisplay, 'drainage / 2'],
+  ] as const)('%j is given the unit that is seen, and keeps its signs', (typed, display, text) => {
+    expect(withShownUnit(typed, line('drain_gap'), display)).toBe(text);
   });
 });
 
 describe('entryText', () => {
-  test('a figure opens with the sign the workshop writes; a rule keeps its point', () => {
-    const rule = { part: 'number', value: 1, from: 0, to: 1 } as const;
+  test('a figure opens with the sign the workshop writes; a rule keeps its point and is parted by ;', () => {
     expect([
-      entryText({ text: '12.5 mm' }, comma),
-      entryText({ text: '12.5 mm' }, plainDisplay),
-      entryText({ text: '0.5 * drainage', rule }, comma),
-    ]).toEqual(['12,5 mm', '12.5 mm', '0.5 * drainage']);
+      entryText('12.5 mm', comma),
+      entryText('12.5 mm', plainDisplay),
+      entryText('0.5 * drainage', comma),
+      entryText('max(1.5,2, pick(kit, "a,b", 2))', comma),
+      entryText('max(1.5,2)', plainDisplay),
+    ]).toEqual(['12,5 mm', '12.5 mm', '0.5 * drainage', 'max(1.5; 2; pick(kit; "a,b"; 2))', 'max(1.5,2)']);
   });
 });
 

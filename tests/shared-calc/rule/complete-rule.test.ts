@@ -22,6 +22,8 @@ describe('completeRule', () => {
     ['max(dam_h|eight, 3)', 'max(dam_height, 3)', ['dam_height']],
     ['layer_volume(|', 'layer_volume(floor_area', ['floor_area', 'wall_area', 'panel_area']],
     ['layer_volume(floor_area, |', 'layer_volume(floor_area, dam_height', ['dam_height', 'drainage', 'capping']],
+    ['layer_volume(floor_area; |', 'layer_volume(floor_area; dam_height', ['dam_height', 'drainage', 'capping']],
+    ['layer_volume(floor_area;dam|', 'layer_volume(floor_area;dam_height', ['dam_height', 'dam_room']],
     ['tank_floor_area(|', 'tank_floor_area(tank_shape', ['tank_shape', 'not_worked_yet', 'dam_height']],
     ['|', 'dam_height', ['dam_height', 'drainage', 'capping']],
     ['if(client_tank, ye|', 'if(client_tank, yes', ['yes', 'not_worked_yet', 'layer_volume']],
@@ -32,6 +34,7 @@ describe('completeRule', () => {
   test.each([
     ['40 m|', '40 m', ['m', 'mm', 'mm2']],
     ['40mm|', '40mm', ['mm', 'mm2']],
+    ['max(drainage; 40 m|', 'max(drainage; 40 m', ['m', 'mm', 'mm2']],
     ['12 g/|', '12 g/mm', ['mm', 'cm', 'm']],
     ['12 min/m|2', '12 min/m', ['m', 'mm', 'mm2']],
     ['drainage + 40 k|', 'drainage + 40 km', ['km', 'kg', 'kPa']],
@@ -47,6 +50,7 @@ describe('completeRule', () => {
     ['kit = "f|oo" + 1', 'kit = "full" + 1', ['full']],
     ['pick(kit, "basic", 1, "|', 'pick(kit, "basic", 1, "basic"', ['basic', 'full', 'show']],
     ['pick(kit, "basic", 1, "sh|", 2)', 'pick(kit, "basic", 1, "show", 2)', ['show']],
+    ['pick(kit; "basic"; 1; "sh|"; 2)', 'pick(kit; "basic"; 1; "show"; 2)', ['show']],
     [
       'bead_volume(perimeter, 20 mm, 20 mm, "|',
       'bead_volume(perimeter, 20 mm, 20 mm, "triangle"',

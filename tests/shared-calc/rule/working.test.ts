@@ -18,7 +18,7 @@ const lines: Readonly<Record<string, readonly [string, string]>> = {
 
 const titles: Readonly<Record<string, string>> = { layer_volume: 'Layer volume' };
 
-function working(text: string, resultText: string): readonly string[] {
+function working(text: string, resultText: string, between: ',' | ';' = ','): readonly string[] {
   const rule = readRule(text);
   if (!rule.ok) throw new Error(JSON.stringify(rule.fault));
   return workingOf(rule.value, {
@@ -26,11 +26,19 @@ function working(text: string, resultText: string): readonly string[] {
     labelOf: (name) => lines[name]?.[1] ?? name,
     resultText,
     titleOf: (fn) => titles[fn],
+    between,
     literalText: (value, unit) => (unit === 'number' ? `${value}` : `${value} ${unit}`),
   });
 }
 
 describe('workingOf', () => {
+  test('where the decimal comma is set, ; stands between the figures of a function', () => {
+    expect(working('layer_volume(floor_area, drainage)', '16,02 L', ';')).toEqual([
+      'layer_volume(0.4005 m2; 40 mm) = 16,02 L',
+      'Layer volume of 0.4005 m2 floor area; 40 mm drainage = 16,02 L',
+    ]);
+  });
+
   test.each([
     ['dam_height / 3', '50 mm', ['150 mm / 3 = 50 mm']],
     [

@@ -44,8 +44,14 @@ describe('sayBoxCause', () => {
 
 describe('sayBoxFault', () => {
   test('of a figure that can be read in two ways', () => {
-    expect(sayBoxFault({ kind: 'two-readings', text: '8.000' }, 'reservoir')).toBe(
-      '8.000 can be read in two ways. Write it without the thousands mark.',
+    expect(sayBoxFault({ kind: 'two-readings', text: '8.000', readings: ['8000', '8'] }, 'reservoir')).toBe(
+      '8.000 can be read in two ways: 8000 or 8?',
+    );
+  });
+
+  test('of a figure with the other decimal sign', () => {
+    expect(sayBoxFault({ kind: 'other-sign', text: '0,900', sign: 'point', like: '0.900' }, 'inside_length')).toBe(
+      'Here the decimal sign is the point: 0.900',
     );
   });
 

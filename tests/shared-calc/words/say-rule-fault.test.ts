@@ -103,7 +103,7 @@ describe('sayRuleFault', () => {
     ['a)', 'There is a closing bracket too many; take one out.'],
     ['12,5 mm', 'A comma parts the figures of a function; inside a rule the decimal sign is a point, as in 12.5 mm.'],
     ['a b', 'A sign such as + or the end should stand where b is.'],
-    ['max(a; b)', 'A comma parts the figures of a function; write , for ;.'],
+    ['12;5', 'A ; parts the figures of a function; inside a rule the decimal sign is a point, as in 12.5 mm.'],
     ['a ~ b', '~ has no meaning in a rule; take it out.'],
     ['kit = "full', 'The words in quotes are not closed; put a " behind the last of them.'],
     ['26 C', 'Nothing called C is a unit. Did you mean degC?'],

@@ -19,7 +19,19 @@ describe('tryFunction', () => {
       ...plainDisplay,
       decimalComma: true,
     });
-    expect([rule, answer]).toEqual(['loose_needed(16.02 L, 2 %, 3 %)', { figure: '16,84', unit: 'L' }]);
+    expect([rule, answer]).toEqual(['loose_needed(16.02 L; 2 %; 3 %)', { figure: '16,84', unit: 'L' }]);
+  });
+
+  test('a figure with two readings is asked for under its argument, and is never two arguments', () => {
+    const comma = { ...plainDisplay, decimalComma: true };
+    expect([
+      tryFunction(looseNeeded, ['1,602 L', '2 %', '3 %'], plainDisplay).faults[0],
+      tryFunction(looseNeeded, ['16.02 L', '2 %', '3 %'], comma).faults[0],
+    ]).toEqual(['1,602 can be read in two ways: 1602 or 1.602?', 'Here the decimal sign is the comma: 16,02']);
+  });
+
+  test("the book's example stands in the form as this workshop types it", () => {
+    expect(exampleTexts(looseNeeded, { ...plainDisplay, decimalComma: true })).toEqual(['16,02 L', '2 %', '3 %']);
   });
 
   test('a rule may stand for a figure, a choice is its word', () => {
@@ -53,7 +65,7 @@ describe('tryFunction', () => {
   test('every example of the book works in the try box as it is printed', () => {
     const inRules = tradeFunctions.filter(({ inRules: is, examples }) => is && examples.length > 0);
     const unanswered = inRules
-      .filter((entry) => !tryFunction(entry, exampleTexts(entry), plainDisplay).answer)
+      .filter((entry) => !tryFunction(entry, exampleTexts(entry, plainDisplay), plainDisplay).answer)
       .map(({ name }) => name);
     expect(unanswered).toEqual([]);
   });

@@ -73,7 +73,7 @@ describe('the prep plan as a place', () => {
     expect(await textOf(page, 'role=list[name="Clashes"]')).toMatch(
       /room From \d+ April 2027 to .*: \d tanks stand here at once, 1 place/,
     );
-    expect(await page.locator('.time-line .clash').count()).toBeGreaterThan(0);
+    expect(await page.locator('figure [data-part="clash"]').count()).toBeGreaterThan(0);
     await page.close();
   });
 
@@ -144,7 +144,7 @@ describe('the prep plan as a place', () => {
     const lesson = page.getByRole('region', { name: 'Lessons' }).locator('tbody tr').first();
     expect(plain(await lesson.innerText())).toContain('1.2 * (3 min + 0.9 min/L * drainage_placed)');
     await page.getByRole('button', { name: 'Teach the house' }).click();
-    expect(await textOf(page, '.status')).toContain(
+    expect(await textOf(page, 'footer')).toContain(
       'house taught: drainage_work to 1.2 * (3 min + 0.9 min/L * drainage_placed)',
     );
     await page.close();
@@ -160,11 +160,11 @@ describe('the prep plan as a place', () => {
         .nth(1)
         .innerText(),
     ).toBe('28\t6,010\t3,005\t3,005');
-    expect(await page.locator('.plate .picture').isVisible()).toBe(false);
+    expect(await page.locator('figure [role="group"]').isVisible()).toBe(false);
     await page.keyboard.press('t');
-    expect(await page.locator('.plate .picture').isVisible()).toBe(true);
+    expect(await page.locator('figure [role="group"]').isVisible()).toBe(true);
     await page.getByRole('textbox', { name: 'Place' }).first().press('t');
-    expect(await page.locator('.plate .picture').isVisible()).toBe(true);
+    expect(await page.locator('figure [role="group"]').isVisible()).toBe(true);
     await page.close();
   });
 });
@@ -177,7 +177,7 @@ describe('the culture board as a place', () => {
     );
     const free = page.getByRole('list', { name: 'Tubs' }).getByRole('listitem').filter({ hasText: 'T-02' });
     await free.getByLabel('Kept for').selectOption('J04');
-    expect(await textOf(page, '.status')).toContain('tub T-02 kept for J04');
+    expect(await textOf(page, 'footer')).toContain('tub T-02 kept for J04');
     await page.getByRole('button', { name: 'Start a tub' }).click();
     expect(await page.getByRole('list', { name: 'Tubs' }).locator('> li').count()).toBe(3);
     await page.close();

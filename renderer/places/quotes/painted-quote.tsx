@@ -1,0 +1,25 @@
+import { PaintedPaper } from '#renderer/print/painted-paper.tsx';
+import { SizeDrawings } from '#renderer/print/size-drawings.tsx';
+import type { QuoteBody } from '#shared-calc/jobs/quote-body.ts';
+import { letterheadOf } from '#shared-calc/papers/letterhead-of.ts';
+import { quoteModel } from '#shared-calc/papers/quote-model.ts';
+import { quoteDocument } from '#shared-calc/papers/quote-paper.ts';
+import type { Display } from '#shared-calc/quantity/shown-unit.ts';
+
+interface QuoteParts {
+  readonly body: QuoteBody;
+  readonly display: Display;
+}
+
+/** A quote as the client reads it; one without a number has not been issued yet. */
+export function PaintedQuote({ body, display }: QuoteParts) {
+  const model = quoteModel(body);
+  return (
+    <PaintedPaper
+      document={quoteDocument(model, display)}
+      letterhead={letterheadOf(body.workshop)}
+      picture={<SizeDrawings sizes={model.sizes} lines={body.lines} />}
+      beside={model.sizes.length === 1}
+    />
+  );
+}

@@ -1,0 +1,33 @@
+import type { AreaCare } from '#shared-calc/prepare/size-care.ts';
+import { cautionsOf } from '#shared-calc/prepare/step-cautions.ts';
+import { heading, stepCautionsBlock, type PaperBlock, type PaperDocument } from './document.ts';
+import { paperDay, paperWeekday } from './paper-words.ts';
+import { careWords } from './step-words.ts';
+
+/** Visits to all tanks at clients, by area and week, so that one round covers them. */
+export function areasDocument(areas: readonly AreaCare[]): PaperDocument {
+  return {
+    title: 'Care calendar by area',
+    blocks: [...areas.flatMap(areaBlocks), stepCautionsBlock(cautionsOf(['service', 'hands', 'transport']))],
+  };
+}
+
+function areaBlocks({ area, trips }: AreaCare): readonly PaperBlock[] {
+  return [
+    heading(area === '' ? 'Area not written down' : area),
+    {
+      is: 'table',
+      head: ['week of', 'tank', 'what', 'day'],
+      rows: trips.flatMap(({ week, visits, calls }) =>
+        [...visits, ...calls].map(({ job, title, act, date }) => [
+          paperDay(week),
+          `${job} ${title}`,
+          careWords[act] ?? act,
+          paperWeekday(date),
+        ]),
+      ),
+      groups: 'beside',
+      tick: true,
+    },
+  ];
+}
