@@ -1,3 +1,6 @@
+import type Database from 'better-sqlite3';
+import { z } from 'zod';
+import { declaredOf } from '#shared-calc/fields/first-recipes.ts';
 import type { Migration } from './migration.ts';
 
 /**
@@ -35,9 +38,28 @@ CREATE TABLE move (
 CREATE INDEX move_by_lot ON move ("lot");
 CREATE INDEX move_by_of ON move ("of");
 CREATE INDEX move_by_job ON move ("job");
-UPDATE line SET use = 'springtailTarget' WHERE name = 'springtail_target' AND unit = 'each/m2' AND use IS NULL;
-UPDATE line SET use = 'springtailRoom' WHERE name = 'springtail_capacity' AND unit = 'each/m2' AND use IS NULL;
-UPDATE line SET use = 'springtailRate' WHERE name = 'springtail_rate' AND unit = '%/d' AND use IS NULL;
 `);
+    declareSprings(db);
   },
 };
+
+const SeedLine = z.object({
+  id: z.string(),
+  name: z.string(),
+  section: z.string(),
+  role: z.string(),
+  unit: z.string(),
+});
+const newUses: ReadonlySet<string> = new Set(['springtailTarget', 'springtailRoom', 'springtailRate']);
+
+/** How springtails grow in a tank is read by use from now on. */
+function declareSprings(db: Database.Database): void {
+  const lines = z
+    .array(SeedLine)
+    .parse(db.prepare('SELECT "id", "name", "section", "role", "unit" FROM line WHERE "use" IS NULL').all());
+  const update = db.prepare('UPDATE line SET "use" = ? WHERE "id" = ?');
+  for (const line of lines) {
+    const { use } = declaredOf(line);
+    if (use !== undefined && newUses.has(use)) update.run(use, line.id);
+  }
+}

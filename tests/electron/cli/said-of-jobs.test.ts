@@ -249,9 +249,44 @@ const plans: readonly Said[] = [
       '-----  ----------',
       'tub 1  2027-05-31',
       'tub 2  2027-06-07',
+      'flies: 10 tubs set up on 2027-04-17 for the first week',
       'flies: 4 tubs set up a week, 20 on the shelf',
+      'No tub of white springtail stands to split: start a new line, or buy the starter animals. Grower decides.',
     ],
   ],
+  [
+    ['tub', 'start', 'C1', '--on', '2026-10-01'],
+    [
+      'tub  kind              started     animals  may give  next harvest  feed',
+      '---  ----------------  ----------  -------  --------  ------------  ----------  -------',
+      'K1   White springtail  2026-10-01    1,250         0  2026-10-29    2026-10-08  growing',
+    ],
+  ],
+  [
+    ['tub', 'count', 'K1', '13000', '--on', '2026-11-30'],
+    [
+      'tub  kind              started     animals  may give  next harvest  feed',
+      '---  ----------------  ----------  -------  --------  ------------  ----------  -----',
+      'K1   White springtail  2026-10-01   13,000     6,500  2026-11-30    2026-12-03  ready',
+    ],
+  ],
+  [
+    ['tub', 'harvest', 'K1', '2130', '--on', '2026-11-30'],
+    [
+      'tub  kind              started     animals  may give  next harvest  feed',
+      '---  ----------------  ----------  -------  --------  ------------  ----------  -----',
+      'K1   White springtail  2026-10-01    6,500         0  2026-12-14    2026-12-03  ready',
+    ],
+  ],
+  [
+    ['tub', 'list', '--on', '2026-12-14'],
+    [
+      'tub  kind              started     animals  may give  next harvest  feed',
+      '---  ----------------  ----------  -------  --------  ------------  ----------  -----',
+      'K1   White springtail  2026-10-01   10,332     5,166  2026-12-14    2026-12-17  ready',
+    ],
+  ],
+  [['tub', 'end', 'K1', '--on', '2026-12-20'], ['No tub stands.']],
 ];
 
 describe('what is printed of jobs', () => {
