@@ -193,7 +193,7 @@ const plans: readonly Said[] = [
       'quarterly visit              2027-08-09',
       'quarterly visit              2027-11-04',
       'quarterly visit              2028-02-03',
-      'yearly litter                2028-05-05',
+      'yearly visit                 2028-05-05',
       '',
       '8 days late because of plant quarantine: the handover moves from Wednesday 28 April to Thursday 6 May.',
       'Order plants by Wednesday 10 March or the tank opens later still.',
@@ -254,39 +254,6 @@ const plans: readonly Said[] = [
       'No tub of white springtail stands to split: start a new line, or buy the starter animals. Grower decides.',
     ],
   ],
-  [
-    ['tub', 'start', 'C1', '--on', '2026-10-01'],
-    [
-      'tub  kind              started     animals  may give  next harvest  feed',
-      '---  ----------------  ----------  -------  --------  ------------  ----------  -------',
-      'K1   White springtail  2026-10-01    1,250         0  2026-10-29    2026-10-08  growing',
-    ],
-  ],
-  [
-    ['tub', 'count', 'K1', '13000', '--on', '2026-11-30'],
-    [
-      'tub  kind              started     animals  may give  next harvest  feed',
-      '---  ----------------  ----------  -------  --------  ------------  ----------  -----',
-      'K1   White springtail  2026-10-01   13,000     6,500  2026-11-30    2026-12-03  ready',
-    ],
-  ],
-  [
-    ['tub', 'harvest', 'K1', '2130', '--on', '2026-11-30'],
-    [
-      'tub  kind              started     animals  may give  next harvest  feed',
-      '---  ----------------  ----------  -------  --------  ------------  ----------  -----',
-      'K1   White springtail  2026-10-01    6,500         0  2026-12-14    2026-12-03  ready',
-    ],
-  ],
-  [
-    ['tub', 'list', '--on', '2026-12-14'],
-    [
-      'tub  kind              started     animals  may give  next harvest  feed',
-      '---  ----------------  ----------  -------  --------  ------------  ----------  -----',
-      'K1   White springtail  2026-10-01   10,332     5,166  2026-12-14    2026-12-17  ready',
-    ],
-  ],
-  [['tub', 'end', 'K1', '--on', '2026-12-20'], ['No tub stands.']],
 ];
 
 describe('what is printed of jobs', () => {
