@@ -124,7 +124,7 @@ describe('the step to version 3', () => {
   });
 });
 
-describe('the step to version 6', () => {
+describe('the step to version 7', () => {
   const edited = 'demo/v3.loamwright';
   const linesOf = (book: Book, recipe: string) =>
     [...book.records().line.values()].filter((line) => line.recipe === recipe).toSorted(bySortKey);

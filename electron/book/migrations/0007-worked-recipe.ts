@@ -4,7 +4,7 @@ import { capital } from '#shared-calc/rule/capital.ts';
 import { readRule } from '#shared-calc/rule/read-rule.ts';
 import { renameInRule } from '#shared-calc/rule/rename-line.ts';
 import { namesIn } from '#shared-calc/rule/tree.ts';
-import data from './0006-lines.json' with { type: 'json' };
+import data from './0007-lines.json' with { type: 'json' };
 import type { RecipeNote } from './migration.ts';
 
 /** A line as it is stored: a value for each column. */
