@@ -1,3 +1,4 @@
+import type { WatchLessonFault } from '#shared-calc/derive/watch-lesson.ts';
 import type { UseName } from '#shared-calc/fields/uses.ts';
 import type { JobFault } from '#shared-calc/jobs/job-fault.ts';
 import type { LogFault } from '#shared-calc/prepare/log-rows.ts';
@@ -112,6 +113,7 @@ export type ActFault =
   | { readonly kind: 'nobody-signs' }
   | { readonly kind: 'too-many-readings' }
   | { readonly kind: 'bad-log'; readonly rows: readonly LogFault[] }
+  | WatchLessonFault
   /** The last jobs propose nothing for a line of the house. */
   | { readonly kind: 'no-lesson'; readonly label: string }
   | { readonly kind: 'no-words' }

@@ -80,6 +80,7 @@ const acts = {
   removeBatch: batches.removeBatch,
   keepWatch: measures.keepWatch,
   writeTook: measures.writeTook,
+  teachFromWatch: measures.teachFromWatch,
   teachHouse: measures.teachHouse,
   teachPlantLoss: measures.teachPlantLoss,
 };

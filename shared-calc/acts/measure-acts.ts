@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { houseLessons, plantLesson } from '#shared-calc/derive/house-lessons.ts';
 import { PLANTS_LOST } from '#shared-calc/derive/job-took.ts';
+import { watchLesson } from '#shared-calc/derive/watch-lesson.ts';
 import { findJob, freeId } from '#shared-calc/jobs/find-job.ts';
 import { SIGNED, watchLines, watchMeasures, watchOf } from '#shared-calc/prepare/saved-watch.ts';
 import { readWatchLog } from '#shared-calc/prepare/watch-log.ts';
@@ -12,6 +13,7 @@ import type { Actual, Line } from '#shared-calc/records/records.ts';
 import { failed, ok } from '#shared-calc/result.ts';
 import { act } from './act.ts';
 import { Day } from './inputs.ts';
+import { localChange } from './local-change.ts';
 import { findColumn, jobCells } from './job-cells.ts';
 import { recordAdded, recordChanged, recordRemoved } from './record-changes.ts';
 
@@ -74,6 +76,36 @@ function tidy(text: string): string {
     .filter((row) => row !== '')
     .join('\n');
 }
+
+const TeachFromWatch = z.strictObject({
+  job: z.string(),
+  column: z.string().describe('The size by its key: T07, or T07#2.'),
+  factor: z.enum(['air', 'damp', 'warm']).describe('Air exchange, damp passed or warming by lamps.'),
+  for: z.enum(['house', 'tank']).describe('The house recipe, or this tank only.'),
+  lostMlPerDay: z.number().min(0).max(100_000).optional().describe('Water put in less drained; needed for the air.'),
+});
+
+export const teachFromWatch = act<z.infer<typeof TeachFromWatch>>({
+  name: 'teachFromWatch',
+  says: 'Sets a guess of air, damp or warming by the kept watch of a size, for the house or for this tank only.',
+  input: TeachFromWatch,
+  run: (derived, { job, column: key, factor, for: whom, lostMlPerDay }) => {
+    const cells = jobCells(derived, job);
+    if (!cells.ok) return cells;
+    const column = findColumn(cells.value, key);
+    if (!column.ok) return column;
+    const lesson = watchLesson(derived, { job, column: key, factor, lostMl: lostMlPerDay });
+    if (!lesson.ok) return lesson;
+    const { line, likely, least, most } = lesson.value;
+    if (whom === 'tank') {
+      const text = `${likely} (${least} to ${most})`;
+      const written = [{ size: column.value.size, line: line.name, text }];
+      return ok(localChange(derived.records, job, written, `${key} taught: ${line.name} to ${text}`));
+    }
+    const to = { ...line, text: String(likely), least, most };
+    return ok(recordChanged(`house taught: ${line.name} to ${likely}`, 'line', { from: line, to }));
+  },
+});
 
 const WriteTook = z.strictObject({
   job: z.string(),

@@ -9,6 +9,14 @@ export interface WatchReading {
   readonly degC: number;
   /** Percent. */
   readonly humidity: number;
+  /** The room beside it, if it was read too. */
+  readonly room?: RoomReading;
+}
+
+export interface RoomReading {
+  readonly degC: number;
+  /** Percent. */
+  readonly humidity: number;
 }
 
 type Clock = 'hours' | 'time of day' | 'day and time';
@@ -19,10 +27,11 @@ interface RawReading {
   readonly hour: number;
   readonly degC: number;
   readonly humidity: number;
+  readonly room?: RoomReading;
 }
 
 /**
- * Reads commissioning readings: a row for each, with time, degC and humidity in percent. Times are hours from the
+ * Reads commissioning readings: a row for each, with time, degC and humidity in percent, then those of the room if read. Times are hours from the
  * start, times of day (an earlier one is on the next day), or days and times; they must rise.
  */
 export function readWatchLog(text: string): Result<readonly WatchReading[], readonly LogFault[]> {
@@ -35,13 +44,27 @@ export function readWatchLog(text: string): Result<readonly WatchReading[], read
 
 function readRow({ row, fields }: LogRow): Result<RawReading, LogFault> {
   const words = fields.flatMap((field) => field.split('T'));
-  const [humidity, degC] = words.slice(-2).toReversed().map(plainNumber);
-  const time = readTime(words.slice(0, -2));
-  if (time === undefined || degC === undefined || humidity === undefined) {
+  const [degC, humidity, ...ofRoom] = words.slice(timeWords(words)).map(plainNumber);
+  const time = readTime(words.slice(0, timeWords(words)));
+  const room = readRoom(ofRoom);
+  if (time === undefined || degC === undefined || humidity === undefined || room === 'not a room') {
     return failed({ row, says: `"${fields.join(' ')}" is not time, degC and humidity, as 14:30 24.5 85.` });
   }
-  if (humidity < 0 || humidity > 100) return failed({ row, says: `Humidity runs from 0 to 100 %, not ${humidity}.` });
-  return ok({ row, ...time, degC, humidity });
+  const wrong = [humidity, room?.humidity ?? 0].find((percent) => percent < 0 || percent > 100);
+  if (wrong !== undefined) return failed({ row, says: `Humidity runs from 0 to 100 %, not ${wrong}.` });
+  return ok({ row, ...time, degC, humidity, ...(room && { room }) });
+}
+
+/** A day and a time, or one word. */
+function timeWords([first = '']: readonly string[]): number {
+  return parseDay(first).ok ? 2 : 1;
+}
+
+function readRoom(words: readonly (number | undefined)[]): RoomReading | 'not a room' | undefined {
+  const [degC, humidity, ...more] = words;
+  if (words.length === 0) return undefined;
+  if (degC === undefined || humidity === undefined || more.length > 0) return 'not a room';
+  return { degC, humidity };
 }
 
 function readTime([first = '', second, ...more]: readonly string[]): Pick<RawReading, 'clock' | 'hour'> | undefined {
@@ -81,5 +104,7 @@ function fromFirst(readings: readonly RawReading[]): Result<readonly WatchReadin
   const falls = readings.find(({ hour }, at) => at > 0 && hour <= (readings[at - 1]?.hour ?? 0));
   if (falls) return failed([{ row: falls.row, says: 'Times must rise from reading to reading.' }]);
   const start = first?.hour ?? 0;
-  return ok(readings.map(({ hour, degC, humidity }) => ({ hour: hour - start, degC, humidity })));
+  return ok(
+    readings.map(({ hour, degC, humidity, room }) => ({ hour: hour - start, degC, humidity, ...(room && { room }) })),
+  );
 }

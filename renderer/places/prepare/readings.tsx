@@ -45,7 +45,7 @@ export function Readings({ view: { state, context, job }, size }: ReadingsParts)
       <MutedLine>{keptWords(kept)}</MutedLine>
       <BandEntries texts={texts} set={setTexts} by={by} sign={setBy} />
       <label class={css['log']}>
-        Readings: time, °C and humidity, a row a reading, as 14:30 24.5 85
+        Readings: time, °C and humidity, a row a reading, as 14:30 24.5 85; then the room if read, as 21 45
         <NoteArea
           look="log"
           rows={8}

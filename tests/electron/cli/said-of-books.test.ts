@@ -96,6 +96,7 @@ const lists: readonly Said[] = [
       'removeBatch      batch                                                                                                                    Takes a batch of leaves out of the book.',
       'keepWatch        job, column, readings, by                                                                                                Keeps the readings of a watch with a size, signed: its hours, the most and the least; one kept before goes.',
       'writeTook        job, line, value, on?                                                                                                    Writes down what a job took of a line, for all its builds together.',
+      'teachFromWatch   job, column, factor, for, lostMlPerDay?                                                                                  Sets a guess of air, damp or warming by the kept watch of a size, for the house or for this tank only.',
       'teachHouse       recipe, line                                                                                                             Gives a line of the house what the last five jobs measured.',
       'teachPlantLoss                                                                                                                            Has the workshop reckon with the plants that the last five jobs lost.',
     ],

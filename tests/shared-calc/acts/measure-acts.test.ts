@@ -4,7 +4,7 @@ import { savedWatch } from '#shared-calc/prepare/saved-watch.ts';
 import type { Actual, Records } from '#shared-calc/records/records.ts';
 import { workshopOf } from '#shared-calc/records/workshop-of.ts';
 import { busyBook } from '#tests/renderer/places/prepare/busy-book.ts';
-import { DEMO_DAY } from '#tests/demo-bench.ts';
+import { DEMO_DAY, demoRecords } from '#tests/demo-bench.ts';
 import { done, refused } from './do-act.ts';
 
 const records = busyBook();
@@ -50,6 +50,86 @@ describe('keepWatch', () => {
       'Say who signs the readings.',
       'Row 2: "1 warm 85" is not time, degC and humidity, as 14:30 24.5 85.',
     ]);
+  });
+});
+
+describe('teachFromWatch', () => {
+  const readAt = (rows: string) =>
+    done(demoRecords(), 'keepWatch', { job: 'J01', column: 'T07', readings: rows, by: 'Ottoline' }).records;
+  const teach = { job: 'J01', column: 'T07', for: 'house' } as const;
+
+  // T07 works 4.307 K of warming, 1.501 air changes, 0.2706 m3/h of room air and 1.3208 m3/h of damp.
+  test.each([
+    [
+      '5.4 K at the end of the light',
+      '0 21 60\n12 26.4 80 21 45',
+      { factor: 'warm' },
+      'warm_factor',
+      [1.25, 1.06, 1.44],
+    ],
+    [
+      'a rest of 80 % before misting',
+      '0 25 90 21 45\n12 25 80 21 45',
+      { factor: 'damp' },
+      'damp_factor',
+      [0.453, 0.317, 0.634],
+    ],
+    [
+      '49 mL a day that left at 90 %',
+      '0 24 90 21 45\n24 24 90 21 45',
+      { factor: 'air', lostMlPerDay: 49.06 },
+      'air_factor',
+      [0.666, 0.466, 0.932],
+    ],
+  ] as const)('%s teach the house', (_, rows, asked, name, [likely, least, most]) => {
+    const line = done(readAt(rows), 'teachFromWatch', { ...teach, ...asked }).records.line.get(`H1.${name}`);
+    expect([line?.text, line?.least, line?.most]).toEqual([String(likely), least, most]);
+  });
+
+  test('this tank only has it as a value of its own, and the house stays', () => {
+    const asked = { ...teach, factor: 'warm', for: 'tank' } as const;
+    const { records: then } = done(readAt('0 21 60\n12 26.4 80 21 45'), 'teachFromWatch', asked);
+    expect([...then.localValue.values()].map(({ size, line, text }) => [size, line, text])).toEqual([
+      ['J01-T07', 'warm_factor', '1.25 (1.06 to 1.44)'],
+    ]);
+    expect(then.line.get('H1.warm_factor')?.text).toBe('1');
+  });
+
+  test.each([
+    ['no watch kept', '', { factor: 'warm' }, 'No watch of T07 is kept: keep its readings first.'],
+    [
+      'a room nobody read',
+      '0 21 60\n12 26.4 80',
+      { factor: 'warm' },
+      'No reading has the room beside it: write its degC and % behind those of the tank.',
+    ],
+    [
+      'a tank that warms by 25 K',
+      '0 21 60\n12 46 80 21 45',
+      { factor: 'warm' },
+      'One of the readings does not fit; look at the hygrometer first.',
+    ],
+    [
+      'a tank drier than its room',
+      '0 21 40 21 60\n12 21 40 21 60',
+      { factor: 'damp' },
+      'One of the readings does not fit; look at the hygrometer first.',
+    ],
+    [
+      'air that rests full',
+      '0 25 99 21 45\n12 25 96 21 45',
+      { factor: 'damp' },
+      'The driest reading is 96 %: too near full to tell.',
+    ],
+    [
+      'water nobody measured',
+      '0 24 90 21 45\n24 24 90 21 45',
+      { factor: 'air' },
+      'Say how much water left in a day: what was put in, less what was drained.',
+    ],
+  ] as const)('%s is refused', (_, rows, asked, says) => {
+    const book = rows === '' ? demoRecords() : readAt(rows);
+    expect(refused(book, 'teachFromWatch', { ...teach, ...asked })).toBe(says);
   });
 });
 
