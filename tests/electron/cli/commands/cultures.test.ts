@@ -140,7 +140,7 @@ describe('worked checks of cultures', () => {
     writeFileSync(file, ['kind,started,founders,degC', ...rows, ''].join('\n'));
     return file;
   };
-  const days = (name: string, ...dates: readonly string[]) => builds(name, ...dates.map((date) => `${date},T07,1`));
+  const single = (name: string, ...dates: readonly string[]) => builds(name, ...dates.map((date) => `${date},T07,1`));
 
   test('the season of white springtails: 2 tubs and a spare, started by 31 May and 7 June', async () => {
     expect(await on('2026-11-30', '--builds', season())).toMatchObject({
@@ -162,7 +162,7 @@ describe('worked checks of cultures', () => {
   });
 
   test('five builds of ten isopods each are picked from one tub', async () => {
-    const file = days('picked.csv', '2027-09-01', '2027-09-02', '2027-09-03', '2027-09-06', '2027-09-07');
+    const file = single('picked.csv', '2027-09-01', '2027-09-02', '2027-09-03', '2027-09-06', '2027-09-07');
     expect(await on('2026-11-30', '--builds', file, '--kind', 'C3')).toMatchObject({
       tubs: 1,
       spare: 1,
