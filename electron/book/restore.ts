@@ -4,7 +4,7 @@ import { join } from 'node:path';
 import type { BookFault, RecordName } from '#shared-calc/records/book-fault.ts';
 import type { Change } from '#shared-calc/records/change.ts';
 import { diffRecords } from '#shared-calc/records/diff-records.ts';
-import { allKinds, mapKinds, type RecordKind, type Records } from '#shared-calc/records/records.ts';
+import { allKinds, mapKinds, type RecordKind, type RecordOf, type Records } from '#shared-calc/records/records.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
 import { meantBy, referencesOf } from '#shared-calc/records/references.ts';
 import { isOpenHere } from './connection.ts';
@@ -24,6 +24,8 @@ export interface RestorePreview {
   /** What stays although the backup does not have it: issued quotes and what they refer to. */
   readonly kept: readonly RecordName[];
 }
+
+type Tables = { readonly [K in RecordKind]: Map<string, RecordOf<K>> };
 
 /** The records of a backup, read from a copy that is migrated to the newest version. */
 export function readBackup(file: string, options: OpenOptions): Result<Records, BookFault> {
@@ -68,19 +70,15 @@ export function restoreChange(
   backup: Records,
 ): { readonly change: Change; readonly kept: readonly RecordName[] } {
   const kept = recordsToKeep(present, backup);
-  const wanted = mapKinds<Readonly<Record<RecordKind, Map<string, unknown>>>>(
-    (kind) => new Map<string, unknown>(backup[kind]),
-  );
+  const wanted = mapKinds<Tables>((kind) => new Map<string, unknown>(backup[kind]));
   for (const [id, quote] of present.issuedQuote) wanted.issuedQuote.set(id, quote);
-  for (const { kind, id } of kept) wanted[kind].set(id, present[kind].get(id));
-  return {
-    change: diffRecords(
-      label,
-      present,
-      mapKinds<Records>((kind) => wanted[kind]),
-    ),
-    kept,
-  };
+  for (const { kind, id } of kept) copyRecord(kind, id, present, wanted);
+  return { change: diffRecords(label, present, wanted), kept };
+}
+
+function copyRecord<K extends RecordKind>(kind: K, id: string, from: Records, to: Tables): void {
+  const record = from[kind].get(id);
+  if (record) to[kind].set(id, record);
 }
 
 /** Issued quotes that the backup does not have, and everything they refer to. */

@@ -50,8 +50,10 @@ type OverFigures = (first: number, second: number, third: number, ...rest: numbe
 
 function overFigures(sum: OverFigures): GeneralSum {
   return (given) => {
-    if (given.some((each) => typeof each !== 'number')) return refused('This works with figures only, not with words.');
-    return sum(...(given as readonly number[] as [number, number, number]));
+    if (!given.every((each) => typeof each === 'number'))
+      return refused('This works with figures only, not with words.');
+    const [first = NaN, second = NaN, third = NaN, ...more] = given;
+    return sum(first, second, third, ...more);
   };
 }
 
