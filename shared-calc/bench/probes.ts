@@ -1,6 +1,7 @@
 import type { BoxContent, BoxValue, Figure } from '#shared-calc/engine/box-content.ts';
 import { readingOrder, workAgain } from '#shared-calc/engine/once.ts';
 import type { Ends } from '#shared-calc/recipe/read-box.ts';
+import { sameList } from '#shared-calc/records/memo.ts';
 import type { Line } from '#shared-calc/records/records.ts';
 import { namesIn } from '#shared-calc/rule/tree.ts';
 
@@ -45,16 +46,14 @@ export interface ProbedColumn {
 export function probesOf(column: ProbedColumn): readonly Probe[] {
   const guesses = guessesOf(column);
   if (guesses.length === 0) return [];
-  const reach = reachOf(
+  const linesOf = reachOf(
     column,
     guesses.map(({ line }) => line.name),
   );
-  return [...guesses.flatMap(probesAlone), ...casesOf(guesses)].map((moved) => {
-    const lines = reach
-      .filter(({ guesses: read }) => read.some((guess) => moved.at.has(guess)))
-      .map(({ line }) => line);
-    return { ...moved, values: workAgain(column.contents, lines, { at: moved.at, before: column.before }) };
-  });
+  return [...guesses.flatMap(probesAlone), ...casesOf(guesses)].map((moved) => ({
+    ...moved,
+    values: workAgain(column.contents, linesOf(moved.at), { at: moved.at, before: column.before }),
+  }));
 }
 
 function guessesOf({ lines, contents }: ProbedColumn): readonly Guess[] {
@@ -84,31 +83,45 @@ function casesOf(guesses: readonly Guess[]): readonly Moved[] {
   });
 }
 
+/** The lines that read one of these guesses, directly or through others, in order of reading. */
+type Reach = (moved: ReadonlyMap<string, unknown>) => readonly string[];
+
+/** The last reach of each recipe: sizes mostly have the same rules and the same guesses. */
+const reaches = new WeakMap<readonly Line[], { readonly on: readonly unknown[]; readonly reach: Reach }>();
+
+function reachOf(column: ProbedColumn, guesses: readonly string[]): Reach {
+  const { lines, contents } = column;
+  const on: unknown[] = [...guesses];
+  for (const { name } of lines) {
+    const content = contents.get(name);
+    on.push(content?.is === 'rule' ? content.rule : undefined);
+  }
+  const known = reaches.get(lines);
+  if (known && sameList(on, known.on) === known.on) return known.reach;
+  const reach = openReach(findReached(column, guesses));
+  reaches.set(lines, { on, reach });
+  return reach;
+}
+
 interface Reached {
   readonly line: string;
   /** The guesses it reads, directly or through others. */
   readonly guesses: readonly string[];
 }
 
-/** The last reach of each recipe: sizes mostly have the same rules and the same guesses. */
-const reaches = new WeakMap<readonly Line[], { readonly on: readonly unknown[]; readonly reach: readonly Reached[] }>();
-
-/** The lines that read a guess, in order of reading. */
-function reachOf(column: ProbedColumn, guesses: readonly string[]): readonly Reached[] {
-  const { lines, contents } = column;
-  const on = [...guesses, ...lines.map(({ name }) => ruleOf(contents.get(name)))];
-  const known = reaches.get(lines);
-  if (known && known.on.length === on.length && on.every((each, at) => each === known.on[at])) return known.reach;
-  const reach = findReach(column, guesses);
-  reaches.set(lines, { on, reach });
-  return reach;
+function openReach(reached: readonly Reached[]): Reach {
+  const known = new Map<string, readonly string[]>();
+  return (moved) => {
+    const key = [...moved.keys()].join('\n');
+    const lines =
+      known.get(key) ??
+      reached.filter(({ guesses }) => guesses.some((guess) => moved.has(guess))).map(({ line }) => line);
+    known.set(key, lines);
+    return lines;
+  };
 }
 
-function ruleOf(content: BoxContent | undefined): unknown {
-  return content?.is === 'rule' ? content.rule : undefined;
-}
-
-function findReach({ lines, contents }: ProbedColumn, guesses: readonly string[]): readonly Reached[] {
+function findReached({ lines, contents }: ProbedColumn, guesses: readonly string[]): readonly Reached[] {
   const fixed = new Set(lines.filter(isFixed).map(({ name }) => name));
   const read = new Map<string, readonly string[]>(guesses.map((name) => [name, [name]]));
   const reached: Reached[] = [];

@@ -15,7 +15,7 @@ export interface ColumnRanges {
   readonly probes: readonly Probe[];
   /** By line; a line that no guess moves has none, and `not known` where a probe has no answer. */
   readonly ranges: ReadonlyMap<string, BoxRange | 'not known'>;
-  /** By check that holds at the likely figures: the probes in which it does not hold or has no answer. */
+  /** By line that is yes at the likely figures, as a check that holds: the probes in which it is not. */
   readonly badIn: ReadonlyMap<string, readonly string[]>;
 }
 
@@ -26,34 +26,42 @@ export function rangesOf(column: ProbedColumn): ColumnRanges {
   const probes = probesOf(column);
   if (probes.length === 0) return noRanges;
   const ranges = new Map<string, BoxRange | 'not known'>();
+  const badIn = new Map<string, string[]>();
   for (const { name, values } of probes) {
     for (const [line, value] of values) {
-      const range = ranges.get(line) ?? likelyOf(column.before(line));
-      if (range) ranges.set(line, range === 'not known' ? range : widened(range, name, value));
+      const likely = column.before(line);
+      if (isFigure(likely)) ranges.set(line, widened(ranges.get(line) ?? rangeAt(likely.value), name, value));
+      else if (isYes(likely) && !isYes(value)) addTo(badIn, line, name);
     }
   }
-  for (const [line, range] of ranges) if (range !== 'not known' && range.from === range.to) ranges.delete(line);
-  const checks = column.lines.filter(({ role }) => role === 'check');
-  return { probes, ranges, badIn: new Map(checks.map(({ name }) => [name, badProbes(name, column, probes)])) };
+  return { probes, ranges: new Map([...ranges].filter(([, range]) => isWide(range))), badIn };
 }
 
-function badProbes(check: string, { before }: ProbedColumn, probes: readonly Probe[]): readonly string[] {
-  const likely = before(check);
-  if (!likely.known || likely.value !== true) return [];
-  return probes.flatMap(({ name, values }) => {
-    const value = values.get(check);
-    return value === undefined || (value.known && value.value === true) ? [] : [name];
-  });
+/** A line that no guess moves has no range. */
+function isWide(range: BoxRange | 'not known'): boolean {
+  return range === 'not known' || range.from < range.to;
 }
 
-/** A cell without a figure, or that has a word or a yes, has no range. */
-function likelyOf(likely: BoxValue): BoxRange | undefined {
-  if (!likely.known || typeof likely.value !== 'number') return undefined;
-  return { from: likely.value, to: likely.value, fromBy: null, toBy: null };
+function isFigure(value: BoxValue): value is { readonly known: true; readonly value: number } {
+  return value.known && typeof value.value === 'number';
 }
 
-function widened(range: BoxRange, probe: string, value: BoxValue): BoxRange | 'not known' {
-  if (!value.known || typeof value.value !== 'number') return 'not known';
+function isYes(value: BoxValue): boolean {
+  return value.known && value.value === true;
+}
+
+function rangeAt(value: number): BoxRange {
+  return { from: value, to: value, fromBy: null, toBy: null };
+}
+
+function addTo(lists: Map<string, string[]>, key: string, each: string): void {
+  const list = lists.get(key) ?? [];
+  list.push(each);
+  lists.set(key, list);
+}
+
+function widened(range: BoxRange | 'not known', probe: string, value: BoxValue): BoxRange | 'not known' {
+  if (range === 'not known' || !isFigure(value)) return 'not known';
   if (value.value < range.from) return { ...range, from: value.value, fromBy: probe };
   return value.value > range.to ? { ...range, to: value.value, toBy: probe } : range;
 }
