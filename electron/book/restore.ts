@@ -69,11 +69,11 @@ export function restoreChange(
   present: Records,
   backup: Records,
 ): { readonly change: Change; readonly kept: readonly RecordName[] } {
-  const kept = recordsToKeep(present, backup);
+  const toKeep = recordsToKeep(present, backup);
   const wanted = mapKinds<Tables>((kind) => new Map<string, unknown>(backup[kind]));
   for (const [id, quote] of present.issuedQuote) wanted.issuedQuote.set(id, quote);
-  for (const { kind, id } of kept) copyRecord(kind, id, present, wanted);
-  return { change: diffRecords(label, present, wanted), kept };
+  for (const { kind, id } of toKeep) copyRecord(kind, id, present, wanted);
+  return { change: diffRecords(label, present, wanted), kept: toKeep };
 }
 
 function copyRecord<K extends RecordKind>(kind: K, id: string, from: Records, to: Tables): void {
@@ -86,16 +86,16 @@ function recordsToKeep(present: Records, backup: Records): readonly RecordName[]
   const isMissing = ({ kind, id }: RecordName) => present[kind].has(id) && !backup[kind].has(id);
   const quotes = [...present.issuedQuote.keys()].map((id): RecordName => ({ kind: 'issuedQuote', id }));
   const needed = quotes.flatMap((quote) => meantRecords(present, quote));
-  const kept = quotes.filter(isMissing);
+  const missing = quotes.filter(isMissing);
   const seen = new Set<string>();
   for (let next = needed.pop(); next; next = needed.pop()) {
     const key = `${next.kind} ${next.id}`;
     if (seen.has(key) || !isMissing(next)) continue;
     seen.add(key);
-    kept.push(next);
+    missing.push(next);
     needed.push(...meantRecords(present, next));
   }
-  return kept;
+  return missing;
 }
 
 function meantRecords(records: Records, { kind, id }: RecordName): readonly RecordName[] {

@@ -46,14 +46,13 @@ export const generalSums: ReadonlyMap<string, GeneralSum> = new Map<string, Gene
 ]);
 
 /** A sum over figures alone; checking has counted the arguments, so the named ones exist. */
-type OverFigures = (first: number, second: number, third: number, ...rest: number[]) => SumAnswer;
+type OverFigures = (...figures: number[]) => SumAnswer;
 
 function overFigures(sum: OverFigures): GeneralSum {
   return (given) => {
     if (!given.every((each) => typeof each === 'number'))
       return refused('This works with figures only, not with words.');
-    const [first = NaN, second = NaN, third = NaN, ...more] = given;
-    return sum(first, second, third, ...more);
+    return sum(...given);
   };
 }
 

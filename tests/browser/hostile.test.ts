@@ -148,19 +148,19 @@ describe('hostile words typed in a field', () => {
     await (await openName(row)).fill(worst);
     await page.keyboard.press('Enter');
     await page.locator('[popover="manual"]').waitFor({ state: 'hidden' });
-    const kept = await (await openName(row)).inputValue();
+    const stored = await (await openName(row)).inputValue();
     await page.keyboard.press('Escape');
-    expect([kept, await wrong()]).toEqual([worst, []]);
+    expect([stored, await wrong()]).toEqual([worst, []]);
   });
 
   test('stand there still when the program is started again', async () => {
     page = await pages.restart('jobs/J01');
-    const kept: string[] = [];
+    const stored: string[] = [];
     for (const { place, find } of fields) {
       await walkTo(place);
-      kept.push(await (await find()).inputValue());
+      stored.push(await (await find()).inputValue());
     }
-    expect([kept, await wrong()]).toEqual([fields.map(() => worst), []]);
+    expect([stored, await wrong()]).toEqual([fields.map(() => worst), []]);
   });
 
   test.each(hostileTexts)('%s as the title of a job stays a title', async (_, text) => {
