@@ -2,7 +2,7 @@ import type Database from 'better-sqlite3';
 import type { BookFault } from '#shared-calc/records/book-fault.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
 import { noteMigration } from './journal.ts';
-import type { Migration } from './migrations/migration.ts';
+import type { Migration, RecipeNote } from './migrations/migration.ts';
 import { isDatabaseError, storageFaultOf } from './storage-fault.ts';
 
 /** The version of a book after all migrations. Throws on a gap or a wrong order, which is a bug. */
@@ -18,29 +18,35 @@ export function migrate(
   db: Database.Database,
   migrations: readonly Migration[],
   at: string,
-): Result<undefined, BookFault> {
+): Result<readonly RecipeNote[], BookFault> {
+  const notes: RecipeNote[] = [];
   for (const migration of migrations) {
     try {
-      step(db, migration, () => noteMigration(db, migration.name, at));
+      step(db, migration, { journal: () => noteMigration(db, migration.name, at), tell: (note) => notes.push(note) });
     } catch (error) {
       return failed(migrationFault(error, migration));
     }
   }
-  return ok(undefined);
+  return ok(notes);
 }
 
 /** The same for a book that has no journal yet. */
 export function applyMigrations(db: Database.Database, migrations: readonly Migration[]): void {
-  for (const migration of migrations) step(db, migration, () => undefined);
+  for (const migration of migrations) step(db, migration, { journal: () => undefined, tell: () => undefined });
 }
 
-function step(db: Database.Database, migration: Migration, note: () => void): void {
+interface StepNotes {
+  readonly journal: () => void;
+  readonly tell: (note: RecipeNote) => void;
+}
+
+function step(db: Database.Database, migration: Migration, notes: StepNotes): void {
   // Rebuilding a table drops it, so foreign keys must be off; they can only be switched outside a transaction.
   db.pragma('foreign_keys = OFF');
   try {
     db.transaction(() => {
-      migration.up(db);
-      note();
+      migration.up(db, notes.tell);
+      notes.journal();
       db.pragma(`user_version = ${migration.version}`);
       const loose = db.pragma('foreign_key_check');
       if (Array.isArray(loose) && loose.length > 0) throw new Error(`${migration.name} leaves loose references`);

@@ -106,7 +106,7 @@ function bringForward({ db }: Connection, path: string, options: Prepared): Resu
   if (!moved.ok) return moved;
   const backedUp: readonly OpeningNote[] =
     backup.value === undefined ? [] : [{ kind: 'backed-up', file: backup.value }];
-  return ok([...backedUp, { kind: 'migrated', from, to: options.migrations.length }]);
+  return ok([...backedUp, { kind: 'migrated', from, to: options.migrations.length }, ...moved.value]);
 }
 
 /** The current time, to the second or better, in UTC. */

@@ -1,5 +1,5 @@
 import type { BookFault } from '#shared-calc/records/book-fault.ts';
-import type { Migration } from './migrations/migration.ts';
+import type { Migration, RecipeNote } from './migrations/migration.ts';
 import type { SyncFolder } from './sync-folder.ts';
 
 export interface OpenOptions {
@@ -18,6 +18,7 @@ export type OpeningNote =
   | { readonly kind: 'backed-up'; readonly file: string }
   | { readonly kind: 'backup-failed'; readonly fault: BookFault }
   | { readonly kind: 'migrated'; readonly from: number; readonly to: number }
+  | RecipeNote
   /** These issued quotes have changed since they were issued. */
   | { readonly kind: 'issued-altered'; readonly quotes: readonly string[] }
   | { readonly kind: 'sync-folder'; readonly folder: SyncFolder };

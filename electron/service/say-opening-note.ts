@@ -1,5 +1,6 @@
 import { basename } from 'node:path';
 
+import type { RecipeNote } from '#electron/book/migrations/migration.ts';
 import type { OpeningNote } from '#electron/book/open-options.ts';
 import { sayBookFault } from '#electron/book/say-book-fault.ts';
 
@@ -16,6 +17,8 @@ function sayNote(note: OpeningNote, book: string): readonly string[] {
       return [`Today's backup of ${book} could not be made: ${sayBookFault(note.fault, book)}`];
     case 'migrated':
       return [`${book} was brought to the form of this Loamwright; a copy as it was lies with its backups.`];
+    case 'recipe-worked':
+      return sayRecipe(note);
     case 'issued-altered':
       return [
         `Issued quotes that no longer say what was issued: ${note.quotes.join(', ')}. Somebody has changed the file.`,
@@ -23,6 +26,25 @@ function sayNote(note: OpeningNote, book: string): readonly string[] {
     case 'sync-folder':
       return sayFolder(note.folder, book);
   }
+}
+
+/** What a recipe has more, what moved, and where it stays as the house has it. */
+function sayRecipe({ recipe, added, moved, kept, left }: RecipeNote): readonly string[] {
+  const house = (text: string) => (text === '' ? 'new houses have no such line' : `in new houses ${text}`);
+  return [
+    `${recipe} has ${added} lines more: air, humidity, warming, litter, weight and cover glass answer to vent, plants and lamps.`,
+    ...(moved.length > 0 ? [`${recipe} works these otherwise now, so their figures move: ${list(moved)}.`] : []),
+    ...(kept.length > 0
+      ? [
+          `${recipe} keeps what the house has: ${list(kept.map((line) => `${line.label} ${line.has} (${house(line.house)})`))}.`,
+        ]
+      : []),
+    ...(left.length > 0 ? [`${recipe} lacks a line that these read, so they were left out: ${list(left)}.`] : []),
+  ];
+}
+
+function list(parts: readonly string[]): string {
+  return parts.join('; ');
 }
 
 function sayFolder(folder: Extract<OpeningNote, { readonly kind: 'sync-folder' }>['folder'], book: string): string[] {

@@ -3,6 +3,7 @@ import type { NeedAmount } from '#shared-calc/buy/needs.ts';
 import type { PriceBook } from '#shared-calc/buy/price-book.ts';
 import { fromBase, unitOf } from '#shared-calc/quantity/unit.ts';
 import type { ColumnInput } from '#shared-calc/recipe/column.ts';
+import { lineFor } from '#shared-calc/recipe/lines-by-use.ts';
 import type { Line } from '#shared-calc/records/records.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
 import type { Box } from './bench-types.ts';
@@ -28,12 +29,25 @@ export function needAmounts(
   });
 }
 
-/** Minutes of the work lines of some columns, each for one build. */
+/** Minutes of the work lines of some columns, each for one build: the mean over its repeats. */
 export function workAmounts(bench: Bench, columns: readonly string[]): Result<readonly BuildAmount[], NoAmount> {
-  return collect(bench, { role: 'work', columns }, (_line, base, column) => ({
-    ...column,
-    amount: fromBase(base, unitOf('min')),
-  }));
+  const learning = lineFor(bench.input().lines, 'learning');
+  const builds = buildsOfLike(bench.input().columns.filter(({ key }) => columns.includes(key)));
+  return collect(bench, { role: 'work', columns }, (_line, base, column) => {
+    const share = learning && bench.box(column.column, learning.name).value;
+    const repeats =
+      typeof share === 'number' && !column.perJob
+        ? meanOfRepeats(builds.get(column.like ?? column.column) ?? 0, share)
+        : 1;
+    return { ...column, amount: fromBase(base, unitOf('min')) * repeats };
+  });
+}
+
+/** Of the minutes of a first build, by what each doubling of like builds takes of them. */
+function meanOfRepeats(count: number, learning: number): number {
+  let first = 0;
+  for (let nth = 1; nth <= count; nth += 1) first += nth ** Math.log2(learning);
+  return count > 0 ? first / count : 1;
 }
 
 interface AmountRequest {
@@ -64,6 +78,13 @@ function collect<T>(
     }
   }
   return ok(amounts);
+}
+
+/** How many builds each column makes together with those like it, by the first of them. */
+function buildsOfLike(columns: readonly ColumnInput[]): ReadonlyMap<string, number> {
+  const builds = new Map<string, number>();
+  for (const { key, count, like = key } of withLike(columns)) builds.set(like, (builds.get(like) ?? 0) + count);
+  return builds;
 }
 
 /** Each column with the first one that has the same tank and the same local texts. */

@@ -63,8 +63,9 @@ export const workshop = {
   warrantyShare: share('For warranty', { ...asShare, help: 'of the price' }),
   plantLossShare: share('For plants that fail', { ...asShare, help: 'of the cost of plants' }),
   discountShare: share('Discount', { ...asShare, help: 'off the price before tax' }),
-  priceStepCoins: within(money('Price before tax in steps of', { help: '0 leaves the price as it comes out' }), (any) =>
-    any.min(0),
+  priceStepCoins: within(
+    money('Price before tax in steps of', { help: 'tax comes on top; 0 leaves the price as it comes out' }),
+    (any) => any.min(0),
   ),
   pressureKpa: figure('Pressure of the vessel', 'kPa', {
     low: 0,

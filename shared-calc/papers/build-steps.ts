@@ -82,6 +82,10 @@ export const buildSteps: readonly BuildStepPlan[] = [
     says: [
       { says: 'Wet it with {wetting} of water: a squeeze gives a drop or two.', when: 'wetting' },
       'Lay it {soilFront} deep at the front, rising {soilRise} to the back: {soilPlaced} as placed.',
+      {
+        says: 'Fill to the lip; keep {soilLater} in a labelled tub; fill up at the first visit.',
+        when: 'soilLater',
+      },
       'Lay the damp layer {dampDepth} deep: {dampPlaced} as placed.',
     ],
     cautions: ['moss, bark, leaf mould', 'water'],

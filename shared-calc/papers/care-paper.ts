@@ -14,6 +14,8 @@ const YEAR = 365;
 const roundWords: Readonly<Record<CareRound['act'], string>> = {
   drain: 'Drain',
   'refill and clean': 'Refill and clean the can',
+  'look at the leaves': 'Look at the leaves',
+  'top up leaves': 'Top up the leaves',
 };
 
 /** The first year of a tank: our visits, draining and refilling by day, and when the lamps are due. */
@@ -45,8 +47,9 @@ function cautionsOfAll(sizes: readonly SizeCare[]): SizeCare['cautions'] {
 }
 
 /** The days of a round in the first year. */
-function roundDays({ everyDays, first }: CareRound): readonly string[] {
-  return Array.from({ length: Math.max(1, Math.floor(YEAR / everyDays)) }, (_, at) => addDays(first, at * everyDays));
+function roundDays({ everyDays, first, once }: CareRound): readonly string[] {
+  const times = once ? 1 : Math.max(1, Math.floor(YEAR / everyDays));
+  return Array.from({ length: times }, (_, at) => addDays(first, at * everyDays));
 }
 
 function sizeBlocks({ called, tank, rounds }: SizeCare): readonly PaperBlock[] {

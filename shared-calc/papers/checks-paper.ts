@@ -5,6 +5,9 @@ import { lineLabel } from '#shared-calc/recipe/line-label.ts';
 import { heading, paragraph, type PaperBlock } from './document.ts';
 import { displayFor, jobWords, titleOf, type MakePaper } from './paper-input.ts';
 import { sheetOn, type SizeSheet } from './size-sheet.ts';
+import type { Mend } from '#shared-calc/prepare/mends.ts';
+import { coinsText } from '#shared-calc/quantity/coins-text.ts';
+import { cleanNoise } from '#shared-calc/quantity/write-figure.ts';
 import { sayMend } from '#shared-calc/prepare/say-mend.ts';
 import type { Workshop } from '#shared-calc/records/records.ts';
 import { workshopOf } from '#shared-calc/records/workshop-of.ts';
@@ -38,6 +41,22 @@ interface Row {
   readonly says: string;
   readonly decides: string;
   readonly mends: readonly string[];
+  readonly cures: readonly Cure[];
+}
+
+/** A mend as data: one line set to a figure, what the check comes to, the figure that it minds, and what it adds to the cost. */
+interface Cure {
+  readonly set: { readonly line: string; readonly to: string };
+  readonly state: CheckState;
+  readonly value: number | null;
+  readonly cost: string | null;
+}
+
+function curesOf({ changes, state, margin, savesCostCoins }: Mend, { coinDecimals }: Workshop): readonly Cure[] {
+  const [change, ...others] = changes;
+  if (!change || others.length > 0) return [];
+  const cost = savesCostCoins === undefined ? null : coinsText(-savesCostCoins, coinDecimals);
+  return [{ set: { line: change.line, to: change.text }, state, value: margin ? cleanNoise(margin.has) : null, cost }];
 }
 
 function rowsOf({ place, rows }: SizeSheet, workshop: Workshop): readonly Row[] {
@@ -50,6 +69,7 @@ function rowsOf({ place, rows }: SizeSheet, workshop: Workshop): readonly Row[] 
       says,
       decides,
       mends: [],
+      cures: [],
     })),
     ...rows.map(({ line, level, state, badIn, says, decides, mends }) => ({
       what: lineLabel(line),
@@ -59,6 +79,7 @@ function rowsOf({ place, rows }: SizeSheet, workshop: Workshop): readonly Row[] 
       says,
       decides,
       mends: mends.map((mend) => sayMend(mend, workshop)),
+      cures: mends.flatMap((mend) => curesOf(mend, workshop)),
     })),
   ];
 }

@@ -83,7 +83,6 @@ export function handoverCards(bench: Bench, terms: HandoverTerms): readonly Hand
 const kept: readonly (readonly [what: string, is: string])[] = [
   ['Temperature', '{speciesFloor} to {speciesCeiling}'],
   ['Humidity', '{bandLow} to {bandHigh}'],
-  ['Humidity', 'about {tankHumidity}'],
   ['Light', '{lightHours}, on the timer'],
   ['Mist', '{mistTime} each time, {mistCycles}'],
   ['Mist by hand', '{handMist}'],
@@ -139,13 +138,15 @@ function tasksOf(figures: SizeFigures, rounds: readonly CareRound[]): HandoverCa
     {
       days: 365,
       when: 'Every year',
-      acts: ['All the litter new; nozzles and filter descaled; seals looked at. Ours, at the yearly visit.'],
+      acts: ['Nozzles and filter descaled; seals looked at. Ours, at the yearly visit.'],
     },
   ];
   return tasks.toSorted((a, b) => a.days - b.days).map(({ when, acts }) => ({ when, acts }));
 }
 
 const roundActs: Readonly<Record<CareRound['act'], string>> = {
+  'look at the leaves': 'Look at the leaves: where soil shows they go faster than reckoned.',
+  'top up leaves': 'Top up the leaves with treated ones, to their depth on the first day.',
   drain: 'Drain the water below the mesh, to the sewer; sooner where it smells sour.',
   'refill and clean': 'Empty and clean the can, then refill it with low-mineral water.',
 };

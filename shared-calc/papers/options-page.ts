@@ -12,6 +12,7 @@ import { cleanNoise } from '#shared-calc/quantity/write-figure.ts';
 import type { Records, Workshop } from '#shared-calc/records/records.ts';
 import { displayOf } from '#shared-calc/records/display-of.ts';
 import { workshopOf } from '#shared-calc/records/workshop-of.ts';
+import { careFigures } from '#shared-calc/prepare/size-care.ts';
 import { sizeFigures, type SizeFigures } from '#shared-calc/prepare/size-figures.ts';
 
 /** One of several sizes that a client may choose from, with the same recipe. Unknown figures are left out. */
@@ -58,7 +59,8 @@ export function optionsPage(input: OptionsInput): readonly SizeOption[] {
   const workshop = workshopOf(input.records);
   const display = displayOf(workshop);
   return input.bench.input().columns.map(({ key, label, tank, count }) => {
-    const { number: figure } = sizeFigures(input.bench, key, display);
+    const figures = sizeFigures(input.bench, key, display);
+    const figure = figures.number;
     return {
       size: key,
       called: calledOf({ key, label }),
@@ -69,7 +71,7 @@ export function optionsPage(input: OptionsInput): readonly SizeOption[] {
       ...datesOf(input, key),
       plants: figure('plants', 'each'),
       ...runningOf(figure, workshop),
-      ...roundsOf(figure, input.on),
+      ...roundsOf(figures, input.on),
     };
   });
 }
@@ -121,13 +123,8 @@ function kWhOf(figure: Figure): number | undefined {
 
 const FAN_W = 2;
 
-function roundsOf(figure: Figure, on: Day): Pick<SizeOption, 'drain' | 'refill'> {
-  const drainDays = figure('drainDays', 'd');
-  const refillDays = figure('refillDays', 'd');
-  const rounds = careRounds(on, {
-    ...(drainDays !== undefined && { drainDays }),
-    ...(refillDays !== undefined && { refillDays }),
-  });
+function roundsOf(figures: SizeFigures, on: Day): Pick<SizeOption, 'drain' | 'refill'> {
+  const rounds = careRounds(on, careFigures(figures));
   const say = (act: string) => rounds.find((round) => round.act === act)?.says ?? '';
   return { drain: say('drain'), refill: say('refill and clean') };
 }

@@ -39,7 +39,9 @@ export function planEntries(dated: DatedPlan, place: string): readonly CalendarE
     ...plan.care.map(({ act, date }, at) => entry(`care-${at + 1}`, date, careWords[act] ?? act)),
     ...dated.rounds.map((round) => ({
       ...entry(slug(round.act), round.first, `${capital(round.act)}, ${round.says}`),
-      again: { everyDays: round.everyDays, times: Math.max(1, Math.floor(YEAR / round.everyDays)) },
+      ...(!round.once && {
+        again: { everyDays: round.everyDays, times: Math.max(1, Math.floor(YEAR / round.everyDays)) },
+      }),
     })),
     ...(dated.lampsFrom === undefined ? [] : [entry('lamps-due', dated.lampsFrom, 'Lamps are due')]),
   ];

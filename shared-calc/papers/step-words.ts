@@ -29,5 +29,5 @@ export const careWords: Readonly<Record<string, string>> = {
   call: 'Call: how is the tank',
   visit: 'First visit',
   'quarterly visit': 'Quarterly visit',
-  'yearly litter': 'Yearly visit: all the litter new',
+  'yearly visit': 'Yearly visit',
 };

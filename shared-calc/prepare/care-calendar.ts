@@ -13,7 +13,7 @@ const visits: readonly (readonly [days: number, act: string])[] = [
   [91, 'quarterly visit'],
   [182, 'quarterly visit'],
   [273, 'quarterly visit'],
-  [365, 'yearly litter'],
+  [365, 'yearly visit'],
 ];
 
 /** The six dates of the first year, calendar days after the handover, each moved to the next open day. */
@@ -23,34 +23,60 @@ export function careDates(handover: Day, calendar: WorkCalendar): readonly CareD
 
 /** An act that whoever keeps the tank repeats. */
 export interface CareRound {
-  readonly act: 'drain' | 'refill and clean';
+  readonly act: 'drain' | 'refill and clean' | 'look at the leaves' | 'top up leaves';
   readonly everyDays: number;
-  /** "every 6 weeks", "every 10 days" */
+  /** Done once, after that many days. */
+  readonly once?: true;
+  /** "every 6 weeks", "every 10 days", "once after 11 weeks" */
   readonly says: string;
   readonly first: Day;
 }
 
 /** Days from the bench; a drain time of 3650 d or more means "does not fill". */
 export interface CareFigures {
+  /** The soonest that the drainage may be full. */
   readonly drainDays?: number;
   readonly refillDays?: number;
+  /** Until the litter has thinned, likely and at the soonest. */
+  readonly litterDays?: number;
+  readonly litterSoonest?: number;
 }
 
 const NEVER_FILLS = 3650;
 const TWO_WEEKS = 14;
 const WEEK = 7;
 
-/** Draining and refilling after the handover; left out if nothing collects or nothing is misted. */
-export function careRounds(handover: Day, { drainDays, refillDays }: CareFigures): readonly CareRound[] {
+/** What is repeated after the handover; left out if nothing collects, nothing is misted, or no leaves are laid. */
+export function careRounds(handover: Day, figures: CareFigures): readonly CareRound[] {
+  const { drainDays, refillDays } = figures;
   const rounds: CareRound[] = [];
   if (drainDays !== undefined && drainDays < NEVER_FILLS) rounds.push(roundOf('drain', drainDays, handover));
   if (refillDays !== undefined) rounds.push(roundOf('refill and clean', refillDays, handover));
-  return rounds;
+  return [...rounds, ...litterRounds(handover, figures)];
 }
 
 function roundOf(act: CareRound['act'], days: number, handover: Day): CareRound {
   const everyDays = act === 'drain' ? drainEvery(days) : Math.max(1, countDown(days));
   return { act, everyDays, says: sayEvery(everyDays), first: addDays(handover, everyDays) };
+}
+
+/** A first look when the litter may be thin, then topping up as it is likely to thin; whole weeks, rounded down. */
+function litterRounds(handover: Day, { litterDays, litterSoonest }: CareFigures): readonly CareRound[] {
+  if (litterDays === undefined) return [];
+  const [every, look] = [wholeWeeks(litterDays), wholeWeeks(litterSoonest ?? litterDays)];
+  const round = {
+    act: 'top up leaves',
+    everyDays: every,
+    says: sayEvery(every),
+    first: addDays(handover, every),
+  } as const;
+  if (look >= every) return [round];
+  const says = `once after ${look / WEEK} weeks`;
+  return [{ act: 'look at the leaves', everyDays: look, once: true, says, first: addDays(handover, look) }, round];
+}
+
+function wholeWeeks(days: number): number {
+  return Math.max(1, countDown(days / WEEK)) * WEEK;
 }
 
 /** Whole weeks rounded down; whole days if under two weeks, and never less than one. */
@@ -60,6 +86,7 @@ export function drainEvery(days: number): number {
 
 function sayEvery(days: number): string {
   if (days === 1) return 'every day';
+  if (days === WEEK) return 'every week';
   return days > TWO_WEEKS && days % WEEK === 0 ? `every ${days / WEEK} weeks` : `every ${days} days`;
 }
 

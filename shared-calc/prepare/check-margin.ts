@@ -16,18 +16,57 @@ export interface CheckMargin {
   readonly unit: string;
   /** The same as `unit`, but K if the figures are temperatures. */
   readonly stepUnit: string;
+  /** The line of the figure, where it is one line. */
+  readonly line?: string;
+  /** The figure at the end of its range at which the check holds least. */
+  readonly worst?: number;
 }
 
-/** `undefined` for a check that does not compare two figures, or whose figures are not known yet. */
+/**
+ * Of several comparisons that must all hold, the one with least room. `undefined` for a check that does not compare two
+ * figures, or whose figures are not known yet.
+ */
 export function checkMargin(bench: Bench, column: string, check: string): CheckMargin | undefined {
   const { rule } = bench.box(column, check);
-  const compared = rule && ungrouped(rule);
-  if (compared?.part !== 'infix' || !/^[<>]=?$/.test(compared.sign)) return undefined;
+  const margins = (rule ? allOf(rule) : []).map((each) => marginIn(bench, column, each));
+  if (margins.includes(undefined)) return undefined;
+  return margins.reduce(
+    (least, each) => (!least || (each && leastRoom(each) < leastRoom(least)) ? each : least),
+    undefined,
+  );
+}
+
+function allOf(rule: Rule): readonly Rule[] {
+  const part = ungrouped(rule);
+  return part.part === 'call' && part.name === 'and' ? part.args.flatMap(allOf) : [part];
+}
+
+/** Room to spare, at the worst where it is known. */
+export function leastRoom({ has, spare, worst = has }: CheckMargin): number {
+  return spare - Math.abs(has - worst);
+}
+
+function marginIn(bench: Bench, column: string, compared: Rule): CheckMargin | undefined {
+  if (compared.part !== 'infix' || !/^[<>]=?$/.test(compared.sign)) return undefined;
   const kind = checkRule(compared.left, bench.scope()).kind;
   const lookups = lookupsOf(bench, column);
   const [has, against] = [compared.left, compared.right].map((side) => compileRule(side, lookups)());
   if (!kind || typeof has !== 'number' || typeof against !== 'number') return undefined;
-  return marginOf(compared, { has, against }, { kind, unit: unitFor(compared.left, kind, bench) });
+  const margin = marginOf(compared, { has, against }, { kind, unit: unitFor(compared.left, kind, bench) });
+  return { ...margin, ...ofOneLine(bench, column, compared) };
+}
+
+/** The line that is compared, with the end of its range that the comparison minds. */
+function ofOneLine(
+  bench: Bench,
+  column: string,
+  { left, sign }: RulePart<'infix'>,
+): Pick<CheckMargin, 'line' | 'worst'> {
+  const part = ungrouped(left);
+  if (part.part !== 'name') return {};
+  const { range, line } = bench.box(column, part.name);
+  if (typeof range !== 'object') return { line: line.name };
+  return { line: line.name, worst: fromBase(sign.startsWith('<') ? range.to : range.from, unitOf(line.unit)) };
 }
 
 interface Compared {

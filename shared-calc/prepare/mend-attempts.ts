@@ -22,17 +22,22 @@ interface Stepped {
   readonly unit: string;
   /** Below zero to reduce the figure. */
   readonly by: number;
-  /** The last figure to try. */
-  readonly to: number;
+  /** The last figure to try, or how far from the start. */
+  readonly to: number | { readonly from: number };
   readonly says: (figure: string) => string;
 }
 
 const MOST_STEPS = 40;
+const WIDE_STRIP = 200; // mm
+/** Percent of their power with which lamps warm a tank whose cover they do not touch. */
+const LIFTED_SHARE = 28;
+const coverThicknesses = [5, 6, 8, 10] as const; // mm
 
 /** A figure changed step by step up to its end, which is the last attempt. */
-function stepped({ use, unit, by, to, says }: Stepped): Series {
+function stepped({ use, unit, by, to: end, says }: Stepped): Series {
   return ({ number, line }) => {
     const start = number(use);
+    const to = typeof end === 'number' ? end : (start ?? 0) + end.from;
     if (start === undefined || (to - start) * by <= 0) return [];
     const count = Math.min(MOST_STEPS, Math.ceil((to - start) / by - 1e-9));
     return Array.from({ length: count }, (_, at) => {
@@ -94,6 +99,53 @@ const widerStrip = stepped({
   to: 200,
   says: (text) => `a vent strip of ${text}`,
 });
+/** From a wide strip in wide steps: 40 of them reach the end. */
+const narrowerStrip: Series = (figures) =>
+  stepped({
+    use: 'coverVent',
+    unit: 'mm',
+    by: (figures.number('coverVent') ?? 0) > WIDE_STRIP ? -20 : -5,
+    to: 0,
+    says: (text) => `a vent strip of ${text}`,
+  })(figures);
+const morePlants = stepped({
+  use: 'midNeed',
+  unit: 'each',
+  by: 2,
+  to: { from: 20 },
+  says: (text) => `${text.replace(' each', '')} middle plants`,
+});
+const lampsLifted = stepped({
+  use: 'lampHeatShare',
+  unit: '%',
+  by: -100,
+  to: LIFTED_SHARE,
+  says: () => 'lamps lifted a hand clear of the cover',
+});
+const moreClearance = stepped({
+  use: 'freeboard',
+  unit: 'mm',
+  by: 5,
+  to: 20,
+  says: (text) => `lip clearance ${text}`,
+});
+const thickerCover: Series = ({ number, line }) => {
+  const start = number('coverGlass');
+  if (start === undefined) return [];
+  return coverThicknesses
+    .filter((thickness) => thickness > start)
+    .map((thickness) => ({
+      says: `cover glass of ${thickness} mm`,
+      changes: [{ line: line('coverGlass'), text: `${thickness} mm` }],
+    }));
+};
+const shorterPanes = stepped({
+  use: 'coverMax',
+  unit: 'mm',
+  by: -50,
+  to: 300,
+  says: (text) => `panes of at most ${text}`,
+});
 const withTube = switched('drainAccess', 'none', '"tube"', 'a siphon tube');
 const withTap = switched('drainAccess', 'none', '"tap"', 'a drain tap');
 const cutOff = switched('mistCutOff', false, 'yes', 'a valve against siphoning and a limit on run time');
@@ -120,6 +172,12 @@ export const cureSeries: Readonly<Record<CureName, Series>> = {
   'more mist': moreMist,
   'shorter mist': shorterMist,
   'wider strip': widerStrip,
+  'narrower strip': narrowerStrip,
+  'more plants': morePlants,
+  'lamps lifted': lampsLifted,
+  'more clearance': moreClearance,
+  'thicker cover': thickerCover,
+  'shorter panes': shorterPanes,
   'siphon tube': withTube,
   'drain tap': withTap,
   'mist cut-off': cutOff,

@@ -3,13 +3,15 @@ import { checksOf } from '#shared-calc/bench/checks.ts';
 import { onceBench } from '#shared-calc/bench/once-bench.ts';
 import type { Bench } from '#shared-calc/bench/open-bench.ts';
 import { orderSums, type Pricing } from '#shared-calc/bench/order-sums.ts';
-import type { Display } from '#shared-calc/quantity/shown-unit.ts';
+import { rangeWords } from '#shared-calc/bench/range-words.ts';
+import { showValue, showWithUnit, type Display } from '#shared-calc/quantity/shown-unit.ts';
+import { inSentence, lineLabel } from '#shared-calc/recipe/line-label.ts';
 import { fromBase, unitOf } from '#shared-calc/quantity/unit.ts';
 import type { CheckPart, UseName } from '#shared-calc/fields/uses.ts';
 import { lineFor } from '#shared-calc/recipe/lines-by-use.ts';
 import type { Line } from '#shared-calc/records/records.ts';
 import type { ColumnInput } from '#shared-calc/recipe/column.ts';
-import { checkMargin, type CheckMargin } from './check-margin.ts';
+import { checkMargin, leastRoom, type CheckMargin } from './check-margin.ts';
 import { heaviestParts, type MassPart } from './heaviest-parts.ts';
 import { cureSeries, type Attempt, type Figures } from './mend-attempts.ts';
 
@@ -18,6 +20,8 @@ export interface Mend extends Attempt {
   /** What the check comes to with it. */
   readonly state: CheckState;
   readonly margin?: CheckMargin;
+  /** The figure that the check minds, with the change, and its bad end: `hottest day 25.2 degC, at worst 26.4`. */
+  readonly gives?: string;
   /**
    * Coins for all builds of the size, before tax for the price; below zero if it costs more. Not known without prices.
    */
@@ -25,6 +29,8 @@ export interface Mend extends Attempt {
   readonly savesPriceCoins?: number;
   /** Checks that hold now and would fail with it. */
   readonly breaks: readonly string[];
+  /** One of them is a stop: a change that is not offered. */
+  readonly stops: boolean;
 }
 
 export interface SheetRow extends CheckResult {
@@ -75,12 +81,16 @@ export function checkSheet(bench: Bench, column: string, terms: SheetTerms): Che
 interface TriedMend {
   readonly checks: ReadonlyMap<string, CheckState>;
   readonly marginOf: (check: string) => CheckMargin | undefined;
+  /** In words, the figure that a check minds. */
+  readonly givesOf: (check: string) => string | undefined;
   readonly costCoins?: number;
   readonly netCoins?: number;
 }
 
 interface Trial {
   readonly figures: Figures;
+  /** Names of the checks that stop a build. */
+  readonly stops: ReadonlySet<string>;
   readonly before: TriedMend;
   readonly with: (attempt: Attempt) => TriedMend;
 }
@@ -90,6 +100,7 @@ function openTrial(bench: Bench, size: ColumnInput, terms: SheetTerms): Trial {
   const start = { ...bench.input(), columns: [size] };
   return {
     figures: figuresOf(bench, size.key),
+    stops: new Set(start.lines.filter(({ level }) => level === 'stop').map(({ name }) => name)),
     before: triedOn(bench, size.key, terms),
     with: ({ changes }) => {
       const locals = new Map([...size.locals, ...changes.map(({ line, text }) => [line, text] as const)]);
@@ -124,13 +135,31 @@ function triedOn(bench: Bench, column: string, { pricing, display }: SheetTerms)
   return {
     checks: new Map(checks),
     marginOf: (check) => margins.get(check),
+    givesOf: (check) => givesWords(bench, column, { margin: margins.get(check), display }),
     ...(sums.ok && { costCoins: sums.value.quote.costCoins, netCoins: sums.value.quote.netCoins }),
   };
 }
 
+interface Given {
+  readonly margin: CheckMargin | undefined;
+  readonly display: Display;
+}
+
+function givesWords(bench: Bench, column: string, { margin, display }: Given): string | undefined {
+  if (margin?.line === undefined) return undefined;
+  const { value, range, line } = bench.box(column, margin.line);
+  if (typeof value !== 'number') return undefined;
+  const label = inSentence(lineLabel(line));
+  if (typeof range !== 'object') return `${label} ${showWithUnit(value, line.unit, display)}`;
+  const side = (margin.worst ?? 0) < margin.has ? 'from' : 'to';
+  const words = rangeWords({ value, range, unit: line.unit, side }, display);
+  const behind = showWithUnit(value, line.unit, display).slice(showValue(value, line.unit, display).length);
+  return `${label} ${words.likely}${behind}, at worst ${words[side]}`;
+}
+
 function mendsOf({ name: check, cures = [] }: Line, trial: Trial): readonly Mend[] {
   const mends = cures.flatMap((cure) => {
-    const tried = triesUntilHolds(check, cureSeries[cure](trial.figures), trial);
+    const tried = triesUntilHolds(check, cureSeries[cure](trial.figures), trial).filter(({ stops }) => !stops);
     const best = tried.at(-1)?.state === 'holds' ? tried.at(-1) : (bestUnsure(tried) ?? mostRoom(tried));
     return best && helps(check, best, trial) ? [best] : [];
   });
@@ -140,9 +169,9 @@ function mendsOf({ name: check, cures = [] }: Line, trial: Trial): readonly Mend
 }
 
 function helps(check: string, { state, margin }: Mend, { before }: Trial): boolean {
-  const spare = before.marginOf(check)?.spare;
+  const was = before.marginOf(check);
   const isBetter = stateOrder.indexOf(state) < stateOrder.indexOf(before.checks.get(check) ?? 'not known yet');
-  return isBetter || (spare !== undefined && (margin?.spare ?? -Infinity) > spare + 1e-9);
+  return isBetter || (was !== undefined && roomOf(margin) > leastRoom(was) + 1e-9);
 }
 
 /** The first two together, the first three, and so on. */
@@ -158,7 +187,7 @@ function triesUntilHolds(check: string, attempts: readonly Attempt[], trial: Tri
   for (const attempt of attempts) {
     const mend = mendFrom(check, attempt, trial);
     mends.push(mend);
-    if (mend.state === 'holds') break;
+    if (mend.state === 'holds' && !mend.stops) break;
   }
   return mends;
 }
@@ -167,13 +196,17 @@ function mendFrom(check: string, attempt: Attempt, trial: Trial): Mend {
   const after = trial.with(attempt);
   const { before } = trial;
   const margin = after.marginOf(check);
+  const isSet = attempt.changes.some(({ line }) => line === margin?.line);
+  const gives = isSet ? undefined : after.givesOf(check);
   const breaks = [...before.checks].filter(([name, state]) => state === 'holds' && after.checks.get(name) !== 'holds');
   return {
     ...attempt,
     state: after.checks.get(check) ?? 'not known yet',
     ...(margin && { margin }),
+    ...(gives !== undefined && { gives }),
     ...savings(before, after),
     breaks: breaks.map(([name]) => name),
+    stops: breaks.some(([name]) => trial.stops.has(name) && after.checks.get(name) === 'fails'),
   };
 }
 
@@ -193,9 +226,13 @@ function bestUnsure(mends: readonly Mend[]): Mend | undefined {
   return mostRoom(mends.filter(({ state }) => state === 'may not hold'));
 }
 
+function roomOf(margin: CheckMargin | undefined): number {
+  return margin ? leastRoom(margin) : -Infinity;
+}
+
 function mostRoom(mends: readonly Mend[]): Mend | undefined {
   return mends.reduce<Mend | undefined>(
-    (best, each) => (best && (best.margin?.spare ?? -Infinity) >= (each.margin?.spare ?? -Infinity) ? best : each),
+    (best, each) => (best && roomOf(best.margin) >= roomOf(each.margin) ? best : each),
     undefined,
   );
 }

@@ -9,6 +9,7 @@ import type { Mend } from './mends.ts';
 export function sayMend(mend: Mend, { coinDecimals, currency }: Pick<Workshop, 'coinDecimals' | 'currency'>): string {
   const act = capital(mend.says);
   const ends = [
+    ...(mend.gives === undefined ? [] : [mend.gives]),
     ...(mend.state === 'holds' ? [] : [mend.state === 'may not hold' ? 'better, not sure' : 'helps, but not enough']),
     ...priceOf(mend, (coins) => coinsText(coins, coinDecimals), currency),
     ...(mend.breaks.length > 0 ? [`then ${mend.breaks.join(', ')} no longer holds`] : []),

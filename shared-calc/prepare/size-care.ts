@@ -8,13 +8,17 @@ import type { Display } from '#shared-calc/quantity/shown-unit.ts';
 import type { Job } from '#shared-calc/records/records.ts';
 import { sizeFigures, type SizeFigures } from './size-figures.ts';
 
-/** Drain and refill times of a size, if the recipe has them; a size without a nozzle has no can. */
-export function careFigures({ number, holds }: SizeFigures): CareFigures {
-  const drainDays = number('drainDays', 'd');
+/** Times to drain, refill and top up leaves, if the recipe has them, the drainage at its soonest; a size without a nozzle has no can. */
+export function careFigures({ number, least, holds }: Pick<SizeFigures, 'number' | 'least' | 'holds'>): CareFigures {
+  const drainDays = least('drainDays', 'd');
+  const litterDays = number('litterDays', 'd');
+  const litterSoonest = least('litterDays', 'd');
   const refillDays = holds('nozzles') ? number('refillDays', 'd') : undefined;
   return {
     ...(drainDays !== undefined && { drainDays }),
     ...(refillDays !== undefined && { refillDays }),
+    ...(litterDays !== undefined && { litterDays }),
+    ...(litterSoonest !== undefined && { litterSoonest }),
   };
 }
 

@@ -23,6 +23,8 @@ export interface SizeFigures {
   readonly wordsOf: (line: Pick<Line, 'name'>) => string;
   /** In the given unit; `undefined` if the recipe has no such line, or its cell no figure. */
   readonly number: (use: UseName, unit: string) => number | undefined;
+  /** The least that it may be: the lower end of its range, or the figure itself. */
+  readonly least: (use: UseName, unit: string) => number | undefined;
   /** Whether the thing of a line is present: yes, or more than zero. Not known yet counts as present. */
   readonly holds: (use: UseName) => boolean;
   /** The same, but not known yet counts as absent. */
@@ -51,9 +53,10 @@ export function sizeFigures(bench: Bench, column: string, display: Display): Siz
       return box ? wordsOf(box) : notGiven(use);
     },
     wordsOf: ({ name }) => wordsOf(bench.box(column, name)),
-    number: (use, unit) => {
-      const value = boxFor(use)?.value;
-      return typeof value === 'number' ? cleanNoise(fromBase(value, unitOf(unit))) : undefined;
+    number: (use, unit) => inUnit(boxFor(use)?.value, unit),
+    least: (use, unit) => {
+      const box = boxFor(use);
+      return inUnit(typeof box?.range === 'object' ? box.range.from : box?.value, unit);
     },
     holds: (use) => {
       const box = boxFor(use);
@@ -62,6 +65,10 @@ export function sizeFigures(bench: Bench, column: string, display: Display): Siz
     surelyHolds: (use) => isThere(boxFor(use)?.value ?? false),
     needs: ({ name }) => isThere(bench.box(column, name).value),
   };
+}
+
+function inUnit(value: Box['value'], unit: string): number | undefined {
+  return typeof value === 'number' ? cleanNoise(fromBase(value, unitOf(unit))) : undefined;
 }
 
 /** Shown in place of the figure: "no quarantine is given in this recipe". */

@@ -4,12 +4,6 @@ import type { Display } from '#shared-calc/quantity/shown-unit.ts';
 import { givenWords } from './given-words.ts';
 import { notGiven, type SizeFigures } from './size-figures.ts';
 
-/**
- * Points of humidity below and above the tank's aim, if the recipe has no band: 75 to 95 % for 90. Common practice, no
- * source.
- */
-const BELOW = 15;
-const ABOVE = 5;
 /** Common practice, no source. */
 const usual: WatchBand = { lowestC: 18, highestC: 27, driest: 60, dampest: 100 };
 
@@ -18,19 +12,16 @@ const usual: WatchBand = { lowestC: 18, highestC: 27, driest: 60, dampest: 100 }
  * reports.
  */
 export function watchBand({ number }: SizeFigures): WatchBand {
-  const aim = number('tankHumidity', '%');
-  const around = (step: number) => (aim === undefined ? undefined : Math.min(100, Math.max(0, aim + step)));
   return {
     lowestC: number('speciesFloor', 'degC') ?? usual.lowestC,
     highestC: number('speciesCeiling', 'degC') ?? usual.highestC,
-    driest: number('bandLow', '%') ?? around(-BELOW) ?? usual.driest,
-    dampest: number('bandHigh', '%') ?? around(ABOVE) ?? usual.dampest,
+    driest: number('bandLow', '%') ?? usual.driest,
+    dampest: number('bandHigh', '%') ?? usual.dampest,
   };
 }
 
 /** Bounds that the recipe does not give, each with the usual one that replaces it. */
 export function bandAssumed({ has }: SizeFigures, display: Display): readonly string[] {
-  const aim = has('tankHumidity');
   return [
     ...(has('speciesFloor')
       ? []
@@ -38,7 +29,7 @@ export function bandAssumed({ has }: SizeFigures, display: Display): readonly st
     ...(has('speciesCeiling')
       ? []
       : [`${capital(notGiven('speciesCeiling'))}: ${givenWords(usual.highestC, 'degC', display)} is taken.`]),
-    ...(aim || has('bandLow') ? [] : [`${capital(notGiven('bandLow'))}: ${usual.driest} % is taken.`]),
-    ...(aim || has('bandHigh') ? [] : [`${capital(notGiven('bandHigh'))}: ${usual.dampest} % is taken.`]),
+    ...(has('bandLow') ? [] : [`${capital(notGiven('bandLow'))}: ${usual.driest} % is taken.`]),
+    ...(has('bandHigh') ? [] : [`${capital(notGiven('bandHigh'))}: ${usual.dampest} % is taken.`]),
   ];
 }

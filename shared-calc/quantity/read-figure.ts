@@ -29,9 +29,11 @@ export function readFigure(text: string, options: ReadOptions): Result<ReadFigur
   const tidy = tidyText(text);
   const [, written, symbol = ''] = shape.exec(tidy) ?? [];
   if (written === undefined) return failed({ kind: 'not-a-figure' });
+  const unit = readUnit(symbol.trim(), tidy.length, options.unit);
+  // What goes on behind the number is a rule, and has the point.
+  if (!unit.ok && unit.fault.kind === 'not-a-figure') return unit;
   const amount = readNumber(written, options.decimalComma ?? false);
   if (!amount.ok) return amount;
-  const unit = readUnit(symbol.trim(), tidy.length, options.unit);
   if (!unit.ok) return unit;
   const value = toBase(amount.value, unit.value);
   return Number.isFinite(value) ? ok({ value, unit: unit.value }) : failed({ kind: 'not-a-figure' });

@@ -37,7 +37,7 @@ describe('scenario 11: dates backward, T05 Full, handover 28 April 2027', () => 
       { act: 'quarterly visit', date: '2027-07-28' },
       { act: 'quarterly visit', date: '2027-10-27' },
       { act: 'quarterly visit', date: '2028-01-26' },
-      { act: 'yearly litter', date: '2028-04-27' },
+      { act: 'yearly visit', date: '2028-04-27' },
     ]);
   });
 

@@ -53,7 +53,7 @@ const events: Readonly<Record<string, (records: Records) => Records>> = {
       'line',
       [...records.line.values()].map((line) => (line.name === 'drainage_waste' ? { ...line, text: '40 %' } : line)),
     ),
-  'a line of the recipe is taken out': (records) => without(records, 'line', (line) => line.id === 'H1.leaves_need'),
+  'a line of the recipe is taken out': (records) => without(records, 'line', (line) => line.id === 'H1.capping_need'),
   'every price is raised': (records) =>
     withRecords(
       records,

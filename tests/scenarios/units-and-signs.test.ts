@@ -71,6 +71,7 @@ describe('a workshop with the decimal comma', () => {
 
   test.each([
     ['max(1.5; 2)', 2],
+    ['0.5 * 3', 1.5],
     ['max(1; 5; 2)', 5],
     ['max(1, 5, 2)', 5],
     ['2,5', 2.5],

@@ -89,8 +89,8 @@ function ActsTable({ rows, today }: ActsParts) {
 function Care({ plan: { plan, care, lamps } }: { readonly plan: JobPlan }) {
   const rows = [
     ...plan.care.map(({ act, date }) => ({ day: paperWeekday(date), act: careWords[act] ?? act })),
-    ...soonestRounds(care).map(({ act, says, first }) => ({
-      day: `from ${paperWeekday(first)}`,
+    ...soonestRounds(care).map(({ act, says, first, once }) => ({
+      day: once ? paperWeekday(first) : `from ${paperWeekday(first)}`,
       act: `${act}, ${says}`,
     })),
     ...(lamps ? [{ day: `from ${paperWeekday(lamps.from)}`, act: 'lamps are due' }] : []),

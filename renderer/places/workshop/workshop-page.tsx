@@ -88,7 +88,7 @@ function Money({ context, api }: WorkshopParts) {
           { value: 'comma', label: 'comma, 12,5' },
         ]}
         choose={setSign}
-        hint="rules keep the point"
+        hint="rules keep the point, and ; stands between their figures"
       />
     </Group>
   );

@@ -10,8 +10,12 @@ const Flags = z.array(z.enum(['out of range', 'old price']));
 const Sentence = z.string().regex(/[.?!]$/);
 
 export const Work = z.strictObject({ value: Value, unit: z.string(), kind: z.string(), working: z.array(z.string()) });
-const Known = z.strictObject({ value: Value, unit: z.string(), state: State, flags: Flags, rule: z.string() });
-const Unknown = z.strictObject({ ...Known.shape, value: z.null(), fault: Sentence });
+const Plain = z.strictObject({ value: Value, unit: z.string(), state: State, flags: Flags, rule: z.string() });
+const End = z.number().nullable();
+const Probe = z.string().nullable();
+/** A figure that a guess moves has the ends of its range, each with what gives it; null where a probe has no answer. */
+const Known = z.union([Plain, Plain.extend({ from: End, to: End, fromBy: Probe, toBy: Probe })]);
+const Unknown = z.strictObject({ ...Plain.shape, value: z.null(), fault: Sentence });
 const Sums = z.strictObject({ cost: Money, net: Money, tax: Money, gross: Money, deposit: Money, hours: z.number() });
 const Check = z.strictObject({
   line: z.string(),

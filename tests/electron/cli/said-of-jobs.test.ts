@@ -193,7 +193,7 @@ const plans: readonly Said[] = [
       'quarterly visit              2027-08-09',
       'quarterly visit              2027-11-04',
       'quarterly visit              2028-02-03',
-      'yearly litter                2028-05-05',
+      'yearly visit                 2028-05-05',
       '',
       '8 days late because of plant quarantine: the handover moves from Wednesday 28 April to Thursday 6 May.',
       'Order plants by Wednesday 10 March or the tank opens later still.',

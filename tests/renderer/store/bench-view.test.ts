@@ -51,7 +51,9 @@ describe('a bench as it is shown', () => {
       ['', '900', 'plain', 'house', 'flat'],
     ]);
     expect(box(hand, 'soil_front', 'T07')?.spoken).toBe('Soil at the front, T07, 90\u00a0mm, house value');
-    expect(box(hand, 'hottest_day', 'T07')?.spoken).toBe('Hottest day in the tank, T07, 25.50\u00a0°C, house value');
+    expect(box(hand, 'hottest_day', 'T07')?.spoken).toBe(
+      'Hottest day in the tank, T07, 27.31\u00a0°C, house value, up to 29.9',
+    );
   });
 
   test('a closed section says its main figure, and the work its minutes', async () => {
@@ -93,7 +95,7 @@ describe('a bench as it is shown', () => {
   test('checks that hold are tucked away and counted', async () => {
     const { bench } = await benchAtHand();
     const checks = bench.view.peek().rows.find((row) => row.id === sectionId('Checks'));
-    expect(checks).toMatchObject({ open: true, more: '17 more hold' });
+    expect(checks).toMatchObject({ open: true, more: '21 more hold' });
   });
 
   test('a line with a local value is never tucked, and a closed section that holds one says so', async () => {
@@ -109,7 +111,7 @@ describe('a bench as it is shown', () => {
     const hand = await benchAtHand();
     const { footOf } = hand.bench.view.peek();
     expect(footOf('gross', 'T07').spoken).toMatch(/^Price, T07, [\d,]+\.\d\d cr$/);
-    expect(footOf('flags', 'T07').flags.map((flag) => flag.says)).toContain('1 stop');
+    expect(footOf('flags', 'T07').flags.map((flag) => flag.says)).toContain('2 stop');
   });
 });
 

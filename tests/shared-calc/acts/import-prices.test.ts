@@ -129,6 +129,13 @@ describe('importPrices', () => {
     expect(taken.taken.map(({ priceCoins }) => priceCoins)).toEqual([1020]);
   });
 
+  test('a price or a size with two readings, or with the other decimal sign, is asked for', () => {
+    expect(refusals(list('M01,10,L,"1,250",2027-04-01', 'M01,"0,900",L,10.20,2027-04-01'))).toEqual([
+      [2, 'M01: Price: "1,250" may be 1250 or 1.25.'],
+      [3, expect.stringContaining('here the decimal sign is the point: 0.900.')],
+    ]);
+  });
+
   test('a currency without small coins takes whole prices only', () => {
     const whole = inBook({ coinDecimals: 0 });
     expect(importPrices(list('M01,10,L,10,2027-04-01'), whole).taken.map(({ priceCoins }) => priceCoins)).toEqual([10]);

@@ -36,7 +36,14 @@ describe('moveUse', () => {
   });
 
   test('a line may be read for what is of its own kind', () => {
-    expect(usesFor({ unit: 'degC' })).toEqual(['hottestDay', 'speciesFloor', 'speciesCeiling', 'speciesEmergency']);
+    expect(usesFor({ unit: 'degC' })).toEqual([
+      'roomWinter',
+      'tankAir',
+      'hottestDay',
+      'speciesFloor',
+      'speciesCeiling',
+      'speciesEmergency',
+    ]);
   });
 });
 

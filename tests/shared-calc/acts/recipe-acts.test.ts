@@ -114,12 +114,13 @@ describe('removeLine', () => {
   test.each([removeLine, remove])('what needs the line is named, and it stays', (act) => {
     const input = act === removeLine ? { line: 'H1.drain_gap' } : { kind: 'line', id: 'H1.drain_gap' };
     expect(refused(act, input)).toBe(
-      'Line H1.drain_gap stays. It is needed for room for water: its rule reads it. It is needed for drain gap: the program reads it for that.',
+      'Line H1.drain_gap stays. It is needed for room for water: its rule reads it. It is needed for mass, drain blocked: its rule reads it. It is needed for drain gap: the program reads it for that.',
     );
     const said = { ...line('public_site'), says: 'So deep: {drain_gap}.' };
     const now = { ...withWritten(written), line: new Map([...records.line, [said.id, said]]) };
     expect(against(act, input, now)).toEqual([
       'room for water: its rule reads it',
+      'mass, drain blocked: its rule reads it',
       'public site: its sentence names it',
       'capping depth in J01: its rule reads it',
       'drain gap: the program reads it for that',
@@ -182,7 +183,7 @@ describe('changeLine', () => {
   });
 
   test('a unit under which a rule could no longer be read is refused, and what it would break is named', () => {
-    const says = /^This would break Air gap under the mesh, Room for water\./;
+    const says = /^This would break Air gap under the mesh, Room for water, Mass, drain blocked\./;
     expect(refused(changeLine, { line: 'H1.drain_gap', fields: { unit: 'L' } })).toMatch(says);
     expect(refused(put, { kind: 'line', record: { ...line('drain_gap'), unit: 'L' } })).toMatch(says);
   });

@@ -97,11 +97,11 @@ describe('openBench', () => {
   });
 
   test('a function that has no answer says why in the box that asked it', () => {
-    const bench = demoBench({ sizes: ['T07'], job: { moisture_start: '45 %' } }, records);
-    expect(told(bench, 'T07', 'wetting')).toEqual({
+    const bench = demoBench({ sizes: ['T07'], job: { light_hours: '0 h/d' } }, records);
+    expect(told(bench, 'T07', 'lamps')).toEqual({
       state: 'waiting',
       flags: [],
-      says: 'Mix is already wetter than the target; let it drain.',
+      says: 'The light of one lamp must be more than zero.',
     });
   });
 

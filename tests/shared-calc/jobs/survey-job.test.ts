@@ -50,6 +50,7 @@ describe('surveyLines', () => {
       'humidity_winter',
       'shelf_rating',
       'shelf_share',
+      'sun_area',
     ]);
   });
 });

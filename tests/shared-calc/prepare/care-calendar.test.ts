@@ -63,6 +63,22 @@ describe('careRounds', () => {
     ]);
   });
 
+  test('leaves that may be thin after 77 days are looked at then, and topped up as they are likely to thin', () => {
+    expect(careRounds('2027-04-28', { litterDays: 171.14, litterSoonest: 77 })).toEqual([
+      { act: 'look at the leaves', everyDays: 77, once: true, says: 'once after 11 weeks', first: '2027-07-14' },
+      { act: 'top up leaves', everyDays: 168, says: 'every 24 weeks', first: '2027-10-13' },
+    ]);
+  });
+
+  test('where their decay was measured they are topped up only, and thin ones every week', () => {
+    expect(careRounds('2027-04-28', { litterDays: 171.14, litterSoonest: 171.14 }).map(({ act }) => act)).toEqual([
+      'top up leaves',
+    ]);
+    expect(careRounds('2027-04-28', { litterDays: 0 })).toEqual([
+      { act: 'top up leaves', everyDays: 7, says: 'every week', first: '2027-05-05' },
+    ]);
+  });
+
   test('a tank that never fills is not drained', () => {
     expect(careRounds('2027-04-28', { drainDays: 3650 })).toEqual([]);
   });

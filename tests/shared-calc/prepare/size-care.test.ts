@@ -6,23 +6,46 @@ import { demoBench } from '#tests/demo-bench.ts';
 import { mondayToFriday } from '#tests/shared-calc/prepare/demo-plan.ts';
 import { records } from '#tests/shared-calc/papers/all-cards.ts';
 
+/** 30 mm of leaves may be thin after 77 days, and are likely to be after 171. */
+const leaves = [
+  { act: 'look at the leaves', everyDays: 77, once: true, says: 'once after 11 weeks', first: '2027-07-14' },
+  { act: 'top up leaves', everyDays: 168, says: 'every 24 weeks', first: '2027-10-13' },
+];
+
 describe('sizeCare', () => {
   test('T07 Full, screen under its lamps: drained every 6 weeks, its can cleaned every 14 days', () => {
     // Scenario 9.
-    const bench = demoBench({ sizes: ['T07'], job: { soil_rise: '0 mm', screen_under_lamps: 'yes' } }, records);
+    const measured = {
+      soil_rise: '0 mm',
+      screen_under_lamps: 'yes',
+      air_changes: '1 each/h',
+      tank_air: '24 degC',
+      tank_air_summer: '24 degC',
+      tank_humidity: '90 %',
+      tank_humidity_summer: '90 %',
+    };
+    const bench = demoBench({ sizes: ['T07'], job: measured }, records);
     const [care] = sizeCare(bench, '2027-04-28', plainDisplay);
     bench.close();
     expect(care?.rounds).toEqual([
       { act: 'drain', everyDays: 42, says: 'every 6 weeks', first: '2027-06-09' },
       { act: 'refill and clean', everyDays: 14, says: 'every 14 days', first: '2027-05-12' },
+      ...leaves,
     ]);
   });
 
-  test('Basic has no can and nothing that collects: nothing to refill or to drain', () => {
+  test('with nothing measured it is drained by the soonest that it may be full: 46.7 of 67 days', () => {
+    const bench = demoBench({ sizes: ['T07'] }, records);
+    const [care] = sizeCare(bench, '2027-04-28', plainDisplay);
+    bench.close();
+    expect(care?.rounds[0]).toMatchObject({ act: 'drain', everyDays: 42, says: 'every 6 weeks' });
+  });
+
+  test('Basic has no can and nothing that collects: nothing to refill or to drain, but leaves to look after', () => {
     const bench = demoBench({ sizes: ['T07'], job: { kit: 'basic' } }, records);
     const [care] = sizeCare(bench, '2027-04-28', plainDisplay);
     bench.close();
-    expect(care?.rounds).toEqual([]);
+    expect(care?.rounds).toEqual(leaves);
   });
 });
 

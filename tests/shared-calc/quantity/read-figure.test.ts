@@ -52,12 +52,21 @@ describe('readFigure', () => {
     expect(read('1.200', 'L', true)).toBe('two-readings');
   });
 
-  test.each(['drainage', '40 mm * 2', '12 L/5', '3 +', '', '40 mm mm', '1/0 in', '1e999 L', '9e307 km'])(
-    '"%s" is no figure; it may be a rule',
-    (text) => {
-      expect(read(text, 'mm')).toBe('not-a-figure');
-    },
-  );
+  test.each([
+    'drainage',
+    '40 mm * 2',
+    '12,5 mm * 2',
+    '1,250 + 3',
+    '12 L/5',
+    '3 +',
+    '',
+    '40 mm mm',
+    '1/0 in',
+    '1e999 L',
+    '9e307 km',
+  ])('"%s" is no figure; it may be a rule', (text) => {
+    expect(read(text, 'mm')).toBe('not-a-figure');
+  });
 
   test('an unknown unit is named with its place', () => {
     expect(readFigure('40 furlongs', { unit: 'mm' })).toEqual({

@@ -14,6 +14,11 @@ describe('storedText', () => {
     ["1'250 mm", false, '1250 mm'],
     ['1 1/2 in', true, '1 1/2 in'],
     ['drainage / 2.5', true, 'drainage / 2.5'],
+    ['0.5 * drainage', true, '0.5 * drainage'],
+    ['12.5 mm * 2', true, '12.5 mm * 2'],
+    ['1.250 + drainage', true, '1.250 + drainage'],
+    ['0.5 * max(1; 5)', true, '0.5 * max(1; 5)'],
+    ['1,250 * 2', false, '1,250 * 2'],
     ['max(1; 5)', true, 'max(1; 5)'],
     ['max(1,5)', false, 'max(1,5)'],
   ])('%s, decimal comma %s, is kept as %s', (typed, decimalComma, kept) => {

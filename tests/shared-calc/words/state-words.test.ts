@@ -23,7 +23,7 @@ describe('stateWords', () => {
     ['a figure out of range', 'litter', { locals: { litter: '500 mm' } }, ['local', 'out of range']],
     ['a missing figure', 'litter', { job: { litter: '' } }, ['needs a figure']],
     ['what waits on it', 'leaves_need', { job: { litter: '' } }, ['waits on litter']],
-    ['a function without an answer', 'wetting', { job: { moisture_start: '45 %' } }, ['no answer']],
+    ['a function without an answer', 'lamps', { job: { light_hours: '0 h/d' } }, ['no answer']],
     ['a cycle', 'drainage', { job: { drainage: 'capping', capping: 'drainage' } }, ['depends on itself']],
     [
       'what waits on a cycle',
