@@ -15,6 +15,7 @@ import { quoteCommand } from './commands/quote.ts';
 import { runCommand } from './commands/run.ts';
 import { startCommand } from './commands/start.ts';
 import { treatCommand } from './commands/treat.ts';
+import { tubCommands } from './commands/tub.ts';
 import { workCommand } from './commands/work.ts';
 
 const all: readonly Command[] = [
@@ -31,6 +32,7 @@ const all: readonly Command[] = [
   prepareCommand,
   treatCommand,
   culturesCommand,
+  ...tubCommands,
   functionsCommand,
   papersCommand,
   paperCommand,

@@ -23,6 +23,7 @@ const words: Readonly<Record<string, string>> = {
   quoteLine: 'lines for a job alone',
   treatmentBatch: 'treatments',
   tub: 'tubs',
+  move: 'moves of the store',
   actual: 'things measured',
 };
 

@@ -95,6 +95,19 @@ export type ActFault =
     }
   | { readonly kind: 'nothing-free'; readonly job: string }
   | { readonly kind: 'nothing-came' }
+  /** A harvest may not take so many animals from a tub on that day. */
+  | {
+      readonly kind: 'tub-gives-less';
+      readonly tub: string;
+      readonly asked: number;
+      readonly may: number;
+      readonly on: string;
+    }
+  /** It was not started yet, or has ended. */
+  | { readonly kind: 'tub-not-standing'; readonly tub: string; readonly on: string }
+  | { readonly kind: 'tub-moved-later'; readonly tub: string; readonly on: string }
+  /** It stands warmer or colder than its growth is known for. */
+  | { readonly kind: 'tub-not-known'; readonly tub: string }
   | { readonly kind: 'no-place-collected' }
   | { readonly kind: 'nobody-signs' }
   | { readonly kind: 'too-many-readings' }

@@ -12,6 +12,7 @@ import * as prices from './price-acts.ts';
 import * as quoteLines from './quote-line-acts.ts';
 import * as store from './store-acts.ts';
 import * as tubs from './tub-acts.ts';
+import * as tubMoves from './tub-moves.ts';
 
 /** Everything that a person can do to a book, by name. */
 const acts = {
@@ -70,6 +71,9 @@ const acts = {
   putPrice: prices.putPrice,
   startTub: tubs.startTub,
   changeTub: tubs.changeTub,
+  harvestTub: tubMoves.harvestTub,
+  countTub: tubMoves.countTub,
+  endTub: tubs.endTub,
   removeTub: tubs.removeTub,
   newBatch: batches.newBatch,
   logBatch: batches.logBatch,

@@ -1,8 +1,8 @@
 import type { Day } from '#shared-calc/calendar/day.ts';
 import { isBefore } from '#shared-calc/jobs/move-job.ts';
-import { animalsFor, isFlies } from '#shared-calc/prepare/culture-demands.ts';
+import { animalsFor, isFlies, seedingOf, type Seeding } from '#shared-calc/prepare/culture-demands.ts';
 import type { PlanFault } from '#shared-calc/prepare/plan-fault.ts';
-import type { CultureKind } from '#shared-calc/records/records.ts';
+import type { CultureKind, Records } from '#shared-calc/records/records.ts';
 import type { Derived, DerivedJob } from './derived.ts';
 import { isUnderWay, plannedJobs, type PlannedJobs } from './planned-jobs.ts';
 
@@ -12,6 +12,7 @@ export interface JobDemand {
   readonly title: string;
   readonly date: Day;
   readonly animals: number;
+  readonly seeding?: readonly Seeding[];
 }
 
 export interface KindDemands {
@@ -36,7 +37,17 @@ export function kindDemands(derived: Derived, kind: CultureKind): KindDemands {
     if (!worked) continue;
     const animals = animalsFor(worked.bench, worked.keys, kind);
     if (animals.ok && animals.value > 0) {
-      demands.push({ job: job.id, title: job.title, date: plan.build, animals: animals.value });
+      const left = animals.value - takenFor(derived.records, job.id, kind.id);
+      const seeding = seedingOf(worked.bench, worked.keys, kind);
+      if (left > 0) {
+        demands.push({
+          job: job.id,
+          title: job.title,
+          date: plan.build,
+          animals: left,
+          ...(seeding && { seeding }),
+        });
+      }
     } else if (!animals.ok && animals.fault.kind === 'no-amount-yet')
       unknown.push({ job: worked, fault: animals.fault });
   }
@@ -44,4 +55,11 @@ export function kindDemands(derived: Derived, kind: CultureKind): KindDemands {
     demands: demands.toSorted((one, other) => (one.date < other.date ? -1 : Number(one.date > other.date))),
     unknown,
   };
+}
+
+/** Animals of a kind that were taken for a job already. */
+export function takenFor({ move }: Pick<Records, 'move'>, job: string, kind: string): number {
+  return [...move.values()]
+    .filter((each) => each.job === job && each.of === kind && each.what === 'used')
+    .reduce((sum, { amount }) => sum - amount, 0);
 }

@@ -1,6 +1,6 @@
 import { z } from 'zod';
 
-import { choice, code, data, day, figure, orEmpty, reference, words, yesNo } from './field.ts';
+import { choice, code, count, data, day, figure, orEmpty, reference, words, yesNo } from './field.ts';
 
 export const stockEntry = {
   id: code(),
@@ -32,5 +32,25 @@ export const tub = {
   claimedBy: orEmpty(reference('Kept for', ['job'])),
   spare: yesNo('Spare'),
   place: words('Place'),
+  note: words('Note'),
+  founders: count('Starter animals', { low: 1, high: 10_000_000, fresh: 1_000 }),
+  way: choice('Started by', ['split', 'new', 'bought'], { labels: { new: 'a new line' }, fresh: 'split' }),
+  from: orEmpty(reference('Split from', ['tub'])),
+  degC: orEmpty(
+    figure('Stands at', 'degC', { low: -10, high: 60, help: "empty: at the temperature of the kind's growth" }),
+  ),
+  endedOn: orEmpty(day('Ended on')),
+};
+
+/** What came into a lot, went out of it, or was counted in it. A tub is a lot that grows by its curve. */
+export const move = {
+  id: code(),
+  lot: reference('Tub', ['tub']),
+  of: reference('Kind', ['cultureKind']),
+  on: day('On'),
+  what: choice('What', ['used', 'sold', 'wasted', 'counted']),
+  /** Below 0 out of the lot; what was counted is what stood there. */
+  amount: figure('Animals', 'each'),
+  job: orEmpty(reference('For', ['job'])),
   note: words('Note'),
 };

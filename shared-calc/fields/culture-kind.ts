@@ -24,4 +24,14 @@ export const cultureKind = {
   founders: count('Starter animals', { called: 'Starter', ...animals, fresh: 50 }),
   foundersNewLine: count('Starter of a new line', { called: 'New line', ...animals, fresh: 11 }),
   note: words('Note'),
+  /** Floated: a share of the tub at once, at most once in a refill time. Picked: as many as are asked for. */
+  taken: choice('Taken', ['floated', 'picked'], { fresh: 'floated' }),
+  feedEveryDays: orEmpty(count('Feed every', { called: 'Feeding', ...days, fresh: 7 })),
+  q10: figure('Growth times, for 10 °C', 'number', {
+    low: 1,
+    high: 5,
+    fresh: 2,
+    help: 'how many times faster it grows 10 degrees warmer; 1.5 to 3',
+  }),
+  atC: figure('Growth is of', 'degC', { ...warmth, fresh: 21 }),
 };

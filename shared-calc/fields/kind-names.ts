@@ -23,6 +23,7 @@ export const kindNames = [
   'quoteLine',
   'treatmentBatch',
   'tub',
+  'move',
   'actual',
 ] as const;
 

@@ -1,5 +1,5 @@
 import { actual, issuedQuote, job, localValue, packChoice, quoteLine, size } from './job.ts';
-import { stockEntry, treatmentBatch, tub } from './back-room.ts';
+import { move, stockEntry, treatmentBatch, tub } from './back-room.ts';
 import { cultureKind } from './culture-kind.ts';
 import type { Field, Fields } from './field.ts';
 import type { KindName } from './kind-names.ts';
@@ -35,6 +35,7 @@ export const recordFields = {
   quoteLine,
   treatmentBatch,
   tub,
+  move,
   actual,
 } as const satisfies Readonly<Record<KindName, Fields>>;
 

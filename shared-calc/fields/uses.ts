@@ -97,6 +97,19 @@ export const uses = {
     noun: 'quarantine',
   },
   springtailSeed: { kind: 'count', unit: 'each', optional: true, what: 'Springtails that a build starts with' },
+  springtailTarget: {
+    kind: 'count per area',
+    unit: 'each/m2',
+    optional: true,
+    what: 'Springtails wanted when animals go in',
+  },
+  springtailRoom: {
+    kind: 'count per area',
+    unit: 'each/m2',
+    optional: true,
+    what: 'Springtails that a tank has room for',
+  },
+  springtailRate: { kind: 'rate', unit: '%/d', optional: true, what: 'Daily growth of springtails in a tank' },
   isopodFounders: { kind: 'count', unit: 'each', optional: true, what: 'Isopods that a build starts with' },
   settleIn: { kind: 'time', unit: 'd', what: 'Days from the build until animals go in', noun: 'settle-in time' },
   coverVent: {

@@ -1,109 +1,207 @@
-import { addDays, type Day } from '#shared-calc/calendar/day.ts';
+import type { Day } from '#shared-calc/calendar/day.ts';
 import type { CultureKind } from '#shared-calc/records/records.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
-import { culturesToKeep, type CultureDemand, type CulturePlan } from '#shared-calc/trade/cultures/cultures-to-keep.ts';
-import { flyStarts } from '#shared-calc/trade/cultures/fly-starts.ts';
-import { flyTubs } from '#shared-calc/trade/cultures/fly-tubs.ts';
-import { foundersNeeded } from '#shared-calc/trade/cultures/founders-needed.ts';
-import type { Answer } from '#shared-calc/trade/trade-function.ts';
-import { byDay } from './culture-demands.ts';
-import { sayDay } from './say-day.ts';
+import { countUp } from '#shared-calc/trade/count-up.ts';
+import { claimsOf, isFlies, type CultureDemand } from './culture-demands.ts';
+import { flyShelf, type FlyShelf, type FlyWish } from './fly-shelf.ts';
+import { growthRate, type GrowthRate } from './growth-rate.ts';
+import { lateCultures, type LateCulture, type Portion } from './late-cultures.ts';
+import { isMet, newTub, serveWith, type Season } from './culture-season.ts';
+import { isShort, type BoardTub, type ServedClaim } from './serve-claims.ts';
+import { dayOfNumber, mayTakeOn } from './tub-stock.ts';
+import { standingOn, type StandingTub, type TubFacts } from './standing-tub.ts';
+import { foundersFor, usualAge, type TubWay } from './tub-ways.ts';
 
 /** One spare tub for every five, at least one. */
 const SPARE_SHARE = 0.2;
-/** Share of fly tubs that fail. */
-const FLY_LOSS = 0.1;
-/** A new line of two sexes: 99 % sure to have both, half of them male, 80 % of them surviving. */
-const SURE = 0.99;
-const MALES = 0.5;
-const LIVING_ON = 0.8;
-
-export interface FlyWish {
-  readonly kind: CultureKind;
-  readonly aWeek: number;
-}
+const MOST_TUBS = 500;
+/** A tub older than this at its first harvest is no plan. */
+const OLDEST = 400;
 
 export interface CultureWish {
   readonly kind: CultureKind;
   readonly demands: readonly CultureDemand[];
+  /** Tubs that stand. */
+  readonly tubs?: readonly TubFacts[];
+  readonly way?: TubWay;
+  /** Of new tubs, and of those that stand without a temperature of their own. */
+  readonly degC?: number;
   readonly flies?: FlyWish;
+  /** What can be bought instead of animals that come too late. */
+  readonly portion?: Portion;
   /** Today. */
   readonly on: Day;
 }
 
-/** A demand whose tub should have been started before today. */
-export interface LateCulture {
-  readonly date: Day;
-  /** The first harvest of a tub started today. */
-  readonly readyOn: Day;
-}
-
-export interface CultureBoard extends CulturePlan {
+export interface CultureBoard extends FlyShelf {
   readonly kind: CultureKind;
+  readonly way: TubWay;
+  /** Growth of new tubs; none for flies. */
+  readonly rate?: GrowthRate;
   /** At most one for each day, by date. */
-  readonly demands: readonly CultureDemand[];
+  readonly demands: readonly { readonly date: Day; readonly animals: number }[];
+  /** New tubs, besides those that stand. */
+  readonly tubs: number;
+  readonly spare: number;
+  /** The last day on which the first new tub can be started. */
+  readonly startBy?: Day;
+  /** When each new tub must be started, in the order in which they are wanted. */
+  readonly starts: readonly Day[];
   /** Animals to start a tub with. */
   readonly founders: number;
-  /** Tubs of flies to set up each week, and tubs on the shelf at once; 0 if no flies are wanted. */
-  readonly flyStarts: number;
-  readonly flyTubs: number;
+  readonly standing: readonly StandingTub[];
+  /** Which tub gives what on which day; new ones are `new 1`, `new 2`. */
+  readonly served: readonly ServedClaim[];
+  /** One tub less, all started on one earlier day. */
+  readonly fewer?: { readonly tubs: number; readonly startBy: Day };
   readonly late: readonly LateCulture[];
+  /** A split is asked for and no tub stands. */
+  readonly nothingToSplit: boolean;
 }
 
-/**
- * Tubs to keep, with spares, for dated builds. Each demand is served from the tub that is ready first, or from one more
- * tub; a demand over one tub's yield takes several. The rest of a harvest is not kept.
- */
-export function cultureBoard({ kind, demands, flies, on }: CultureWish): Result<CultureBoard, string> {
-  const days = byDay(demands);
-  const plan = culturesToKeep(days, {
-    yield: kind.yield,
-    refillDays: kind.harvestEveryDays,
-    matureDays: kind.firstHarvestDays,
-    spareShare: SPARE_SHARE,
+/** Tubs to start for dated builds, beside those that stand: as late as serves all of them. */
+export function cultureBoard(wish: CultureWish): Result<CultureBoard, string> {
+  const { kind, on, way = 'split', demands, portion } = wish;
+  const flies = flyShelf(wish.flies, on);
+  if (!flies.ok) return flies;
+  const standing = (wish.tubs ?? []).map((tub) => standingOn(tub, kind, { on, degC: wish.degC }));
+  const asked = seasonOf(wish, standing);
+  if (!asked.ok) return asked;
+  const plan = planOf(asked.value, way);
+  if (!plan.ok) return plan;
+  const { season, starts } = plan.value;
+  const rate = growthRate(kind, wish.degC);
+  return ok({
+    kind,
+    way,
+    ...(rate && { rate }),
+    demands: season.claims.map(({ date, animals }) => ({ date, animals })),
+    spare: spareTubs(asked.value, { standing, started: starts.length }),
+    founders: season.founders,
+    standing,
+    served: serveWith(season, starts),
+    late: lateCultures(season, { starts, on, demands, portion }),
+    nothingToSplit: way === 'split' && starts.length > 0 && standing.length === 0,
+    ...startDays(season, starts),
+    ...flies.value,
   });
-  if ('refused' in plan) return failed(plan.refused);
-  const founders = foundersOf(kind);
+}
+
+function seasonOf(
+  { kind, way = 'split', degC, demands }: CultureWish,
+  standing: readonly StandingTub[],
+): Result<Season, string> {
+  const founders = foundersFor(kind, way);
   if (!founders.ok) return founders;
-  const fly = flyShelf(flies);
-  if (!fly.ok) return fly;
-  const late = lateCultures(plan, kind, on);
-  return ok({ ...plan, kind, demands: days, founders: founders.value, ...fly.value, late });
+  const rate = growthRate(kind, degC);
+  if (!rate && !isFlies(kind)) return failed(sayUnknownGrowth(kind, degC));
+  return ok({
+    kind,
+    claims: claimsOf(demands),
+    standing: standing.flatMap(boardTubOf),
+    perDay: rate?.perDay ?? 0,
+    founders: founders.value,
+  });
+}
+
+/** When the new tubs are started, and how fewer would do. */
+function startDays(
+  season: Season,
+  starts: readonly number[],
+): Pick<CultureBoard, 'tubs' | 'starts' | 'startBy' | 'fewer'> {
+  const [startBy] = starts.toSorted((one, other) => one - other);
+  const fewer = fewerTubs(season, starts);
+  return {
+    tubs: starts.length,
+    starts: starts.map(dayOfNumber),
+    ...(startBy !== undefined && { startBy: dayOfNumber(startBy) }),
+    ...(fewer && { fewer }),
+  };
+}
+
+interface Kept {
+  readonly standing: readonly StandingTub[];
+  readonly started: number;
+}
+
+/** Spare tubs to start beside the spare ones that stand. */
+function spareTubs({ claims, standing: serving }: Season, { standing, started }: Kept): number {
+  if (claims.length === 0) return 0;
+  const spares = standing.filter(({ spare, is }) => spare && is !== 'used up').length;
+  return Math.max(0, Math.max(1, countUp(SPARE_SHARE * (serving.length + started))) - spares);
+}
+
+function sayUnknownGrowth({ label, lowestC, highestC }: CultureKind, degC: number | undefined): string {
+  return `${label} at ${degC} degC: growth is known from ${lowestC} to ${highestC} degC alone; count the tub.`;
+}
+
+/** A spare tub serves nobody, nor does one whose animals are not known. */
+function boardTubOf({ tub, stock, spare, keptFor, is }: StandingTub): readonly BoardTub[] {
+  if (spare || !stock || is === 'used up') return [];
+  return [{ id: tub, stock, ...(keptFor !== undefined && { keptFor }) }];
+}
+
+/** New tubs at their usual age before the claims that fall short, then each as much later as all claims allow. */
+function startsOf(season: Season, way: TubWay): Result<readonly number[], string> {
+  if (season.claims.length === 0) return ok([]);
+  const age = usualAge(season.kind, way, season.perDay);
+  if (!age.ok) return age;
+  const starts: number[] = [];
+  for (;;) {
+    const short = serveWith(season, starts).find(isShort);
+    if (!short) return ok(startedLater(season, starts));
+    const start = short.claim.day - age.value;
+    const each = mayTakeOn(newTub(season, start), short.claim.day);
+    const more = each > 0 ? countUp(short.short / each) : Infinity;
+    if (starts.length + more > MOST_TUBS) return failed(tooMany(season.kind));
+    starts.push(...Array<number>(Math.max(1, more)).fill(start));
+  }
+}
+
+function tooMany({ label }: CultureKind): string {
+  return `That takes more than ${MOST_TUBS} tubs of ${label}: spread the builds, or buy the animals.`;
+}
+
+/** From the last tub to the first, its start moves later while all claims are met, until none can move. */
+function startedLater(season: Season, starts: readonly number[]): readonly number[] {
+  const moved = [...starts];
+  const end = season.claims.at(-1)?.day ?? 0;
+  for (let at = moved.length - 1; at >= 0; at -= 1) {
+    for (let start = moved[at] ?? end; start < end; start += 1) {
+      if (!isMet(season, moved.with(at, start + 1))) break;
+      moved[at] = start + 1;
+    }
+  }
+  return moved.some((start, at) => start !== starts[at]) ? startedLater(season, moved) : moved;
+}
+
+interface Plan {
+  readonly season: Season;
+  readonly starts: readonly number[];
 }
 
 /**
- * A split of an existing tub for a females-only kind; a new line for two sexes, never fewer than the book's own count.
+ * The new tubs beside those that stand. A standing tub that is floated for a small part of a claim can cost a new one at
+ * the next: then it is left out.
  */
-export function foundersOf(kind: CultureKind): Result<number, string> {
-  if (kind.breeding === 'females only') return ok(kind.founders);
-  const least = answered(foundersNeeded.compute([SURE, MALES, LIVING_ON]));
-  return least.ok ? ok(Math.max(least.value, kind.foundersNewLine)) : least;
+function planOf(season: Season, way: TubWay): Result<Plan, string> {
+  const starts = startsOf(season, way);
+  if (!starts.ok || starts.value.length === 0) return starts.ok ? ok({ season, starts: [] }) : starts;
+  for (const tub of season.standing) {
+    const without = { ...season, standing: season.standing.filter((each) => each !== tub) };
+    const fewer = startsOf(without, way);
+    if (fewer.ok && fewer.value.length < starts.value.length) return planOf(without, way);
+  }
+  return ok({ season, starts: starts.value });
 }
 
-function flyShelf(flies: FlyWish | undefined): Result<Pick<CultureBoard, 'flyStarts' | 'flyTubs'>, string> {
-  if (!flies) return ok({ flyStarts: 0, flyTubs: 0 });
-  const { kind, aWeek } = flies;
-  const starts = answered(flyStarts.compute([aWeek, kind.yield, FLY_LOSS]));
-  if (!starts.ok) return starts;
-  const tubs = answered(flyTubs.compute([starts.value, kind.firstHarvestDays, kind.productiveDays ?? 0]));
-  return tubs.ok ? ok({ flyStarts: starts.value, flyTubs: tubs.value }) : tubs;
-}
-
-function answered(answer: Answer): Result<number, string> {
-  return typeof answer === 'number' ? ok(answer) : failed(answer.refused);
-}
-
-/** Demands whose first harvest needs a tub started before today. */
-function lateCultures(plan: CulturePlan, kind: CultureKind, on: Day): readonly LateCulture[] {
-  const readyOn = addDays(on, kind.firstHarvestDays);
-  const dates = plan.tubStarts.filter((start) => start < on).map((start) => addDays(start, kind.firstHarvestDays));
-  return [...new Set(dates)].map((date) => ({ date, readyOn }));
-}
-
-/** Demands that no tub started today can serve; only an existing tub is in time. */
-export function sayLateCultures({ kind, late }: CultureBoard): readonly string[] {
-  return late.map(
-    ({ date, readyOn }) =>
-      `${kind.label} for ${sayDay(date)}: a tub started today is ready on ${sayDay(readyOn)}; only one that stands already is in time.`,
-  );
+/** One tub less, all started on the latest earlier day on which they serve everything. */
+function fewerTubs(season: Season, starts: readonly number[]): CultureBoard['fewer'] {
+  const first = season.claims[0]?.day ?? 0;
+  if (starts.length < 2) return undefined;
+  for (let start = Math.min(...starts) - 1; first - start < OLDEST; start -= 1) {
+    const tubs = starts.length - 1;
+    if (isMet(season, Array<number>(tubs).fill(start))) return { tubs, startBy: dayOfNumber(start) };
+  }
+  return undefined;
 }

@@ -6,7 +6,31 @@ import { lineFor } from '#shared-calc/recipe/lines-by-use.ts';
 import type { CultureKind } from '#shared-calc/records/records.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
 import { countUp } from '#shared-calc/trade/count-up.ts';
-import type { CultureDemand } from '#shared-calc/trade/cultures/cultures-to-keep.ts';
+import { plainDisplay } from '#shared-calc/quantity/shown-unit.ts';
+import type { Claim } from './serve-claims.ts';
+import { sizeFigures } from './size-figures.ts';
+import { dayNumber } from './tub-stock.ts';
+
+/** What the builds of a day ask for of a kind, for one job where they are of one. */
+export interface CultureDemand {
+  readonly date: Day;
+  readonly animals: number;
+  readonly job?: string;
+  /** How its tanks are seeded, if the recipe has those figures. */
+  readonly seeding?: readonly Seeding[];
+}
+
+/** Springtails of one size of tank: they grow from the seed to the target while the tank settles. */
+export interface Seeding {
+  readonly animals: number;
+  readonly floorM2: number;
+  /** Each a square metre. */
+  readonly target: number;
+  readonly room: number;
+  /** A day, as a share. */
+  readonly rate: number;
+  readonly settleInDays: number;
+}
 
 export type DemandFault =
   | NoAmount
@@ -37,12 +61,38 @@ export function animalsFor(bench: Bench, columns: readonly string[], kind: Cultu
   return ok(animals);
 }
 
-/** One demand a day, by date: the harvest of a day is shared among its builds. Days without a demand are left out. */
-export function byDay(demands: readonly CultureDemand[]): readonly CultureDemand[] {
-  const days = new Map<Day, number>();
-  for (const { date, animals } of demands) days.set(date, (days.get(date) ?? 0) + animals);
-  return [...days]
-    .filter(([, animals]) => animals > 0)
-    .map(([date, animals]) => ({ date, animals }))
-    .toSorted((one, other) => (one.date < other.date ? -1 : 1));
+/** How each size of tank among some columns is seeded; none where the recipe lacks a figure of it. */
+export function seedingOf(bench: Bench, columns: readonly string[], kind: CultureKind): readonly Seeding[] | undefined {
+  const seedings = columns.map((key) => seedingIn(bench, key, kind));
+  return seedings.every((each) => each !== undefined) ? seedings : undefined;
+}
+
+function seedingIn(bench: Bench, key: string, kind: CultureKind): Seeding | undefined {
+  const { number } = sizeFigures(bench, key, plainDisplay);
+  if (seedUseOf(kind) !== 'springtailSeed') return undefined;
+  const figures = {
+    animals: number('springtailSeed', 'each'),
+    floorM2: number('floorArea', 'm2'),
+    target: number('springtailTarget', 'each/m2'),
+    room: number('springtailRoom', 'each/m2'),
+    rate: number('springtailRate', 'each/d'),
+    settleInDays: number('settleIn', 'd'),
+  };
+  return allKnown(figures) ? figures : undefined;
+}
+
+function allKnown<K extends string>(figures: Readonly<Record<K, number | undefined>>): figures is Record<K, number> {
+  return Object.values(figures).every((each) => each !== undefined);
+}
+
+/** One claim a day, by date: a harvest is shared among the builds of its day. Days without a demand are left out. */
+export function claimsOf(demands: readonly CultureDemand[]): readonly Claim[] {
+  return [...Map.groupBy(demands, ({ date }) => date)]
+    .map(([date, ofDay]) => {
+      const byJob = new Map<string, number>();
+      for (const { job = '', animals } of ofDay) byJob.set(job, (byJob.get(job) ?? 0) + animals);
+      return { date, day: dayNumber(date), animals: ofDay.reduce((sum, { animals }) => sum + animals, 0), byJob };
+    })
+    .filter(({ animals }) => animals > 0)
+    .toSorted((one, other) => one.day - other.day);
 }

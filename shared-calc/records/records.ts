@@ -33,6 +33,7 @@ export const recordKinds = {
   quoteLine: schemaOf(recordFields.quoteLine),
   treatmentBatch: schemaOf(recordFields.treatmentBatch),
   tub: schemaOf(recordFields.tub),
+  move: schemaOf(recordFields.move),
   actual: schemaOf(recordFields.actual),
 } as const satisfies Readonly<Record<KindName, z.ZodType>>;
 
@@ -61,6 +62,7 @@ export type IssuedQuote = RecordOf<'issuedQuote'>;
 export type QuoteLine = RecordOf<'quoteLine'>;
 export type TreatmentBatch = RecordOf<'treatmentBatch'>;
 export type Tub = RecordOf<'tub'>;
+export type Move = RecordOf<'move'>;
 export type Actual = RecordOf<'actual'>;
 
 /** The kinds in reference order. */

@@ -1,5 +1,6 @@
 import { sayRowFault } from './say-row-fault.ts';
 import { sayLogFaults } from './say-log-faults.ts';
+import { writeNumber } from '#shared-calc/quantity/write-figure.ts';
 import { goodsWords } from '#shared-calc/quantity/goods-words.ts';
 import { inSentence } from '#shared-calc/recipe/line-label.ts';
 import { capital } from '#shared-calc/rule/capital.ts';
@@ -73,6 +74,11 @@ const sayings: Sayings<Own, [Called]> = {
   },
   'nothing-free': ({ job }) => `The Store has nothing free that ${job} still needs.`,
   'nothing-came': () => 'Nothing came: count at least one pack.',
+  'tub-gives-less': ({ tub, asked, may, on }) =>
+    `Tub ${tub} may give ${whole(may)} on ${on}, not ${whole(asked)}: the rest is its breeding stock.`,
+  'tub-not-standing': ({ tub, on }) => `Tub ${tub} does not stand on ${on}.`,
+  'tub-moved-later': ({ tub, on }) => `Tub ${tub} was harvested or counted after ${on}: take that back first.`,
+  'tub-not-known': ({ tub }) => `How many animals tub ${tub} has is not known at its temperature: count it.`,
   'no-place-collected': () => 'Say where the leaves were collected: it stands on the label.',
   'nobody-signs': () => 'Say who signs the readings.',
   'too-many-readings': () => 'Too many readings to keep: one an hour is enough. Take some out.',
@@ -93,6 +99,11 @@ const withoutValue = {
   asker: 'Only a local value has somebody who asked for it: write one first.',
   'whole job': 'Write a value in this box first; then it can hold for the whole job.',
 } as const;
+
+/** Animals, down to the whole. */
+function whole(animals: number): string {
+  return writeNumber(Math.floor(animals + 1e-6), 0);
+}
 
 /** Why an act is refused, in one sentence; by default lines have their names in rules. */
 export function sayActFault(fault: ActFault, called?: Called): string {

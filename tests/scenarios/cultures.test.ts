@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import { cultureBoard, sayLateCultures, type CultureBoard } from '#shared-calc/prepare/culture-board.ts';
-import { animalsFor } from '#shared-calc/prepare/culture-demands.ts';
-import type { CultureDemand } from '#shared-calc/trade/cultures/cultures-to-keep.ts';
+import { cultureBoard, type CultureBoard } from '#shared-calc/prepare/culture-board.ts';
+import { animalsFor, type CultureDemand } from '#shared-calc/prepare/culture-demands.ts';
+import { sayLateCultures } from '#shared-calc/prepare/say-cultures.ts';
 import type { CultureKind } from '#shared-calc/records/records.ts';
 import { demoBench, demoRecords } from '#tests/demo-bench.ts';
 
@@ -28,7 +28,7 @@ function demandsOf(builds: readonly Build[], kind: string, job: Readonly<Record<
 }
 
 function board(demands: readonly CultureDemand[], kind = 'C1', on = '2027-05-01'): CultureBoard {
-  const found = cultureBoard({ kind: kindOf(kind), demands, on });
+  const found = cultureBoard({ kind: kindOf(kind), demands, on, portion: { animals: 2000, coins: 600 } });
   if (!found.ok) throw new Error(found.fault);
   return found.value;
 }
@@ -64,14 +64,14 @@ describe('cultures over several builds', () => {
     expect([slow.demands.map(({ animals }) => animals), slow.tubs]).toEqual([[3032, 2250, 2724], 3]);
   });
 
-  test('isopods go by the starter animals of a build: 20, 30 and 10; three builds within a refill take three tubs', () => {
+  test('isopods go by the starter animals of a build: 20, 30 and 10; one tub is picked for all three', () => {
     expect(told(board(demandsOf(season, 'C3'), 'C3'))).toEqual({
       demands: [
         { date: '2027-06-28', animals: 20 },
         { date: '2027-07-05', animals: 30 },
         { date: '2027-07-19', animals: 10 },
       ],
-      tubs: 3,
+      tubs: 1,
       spare: 1,
       startBy: '2027-03-30',
       founders: 100,
@@ -90,10 +90,10 @@ describe('cultures over several builds', () => {
 
   test('what cannot be ready is said with its day', () => {
     const late = board(demandsOf(season, 'C1'), 'C1', '2027-06-02');
-    expect([late.late, sayLateCultures(late)]).toEqual([
-      [{ date: '2027-06-28', readyOn: '2027-06-30' }],
+    expect([late.late, sayLateCultures(late, (coins) => `${coins / 100} cr`)]).toEqual([
+      [{ date: '2027-06-28', short: 2130, readyOn: '2027-06-30', cups: 2, coins: 1200 }],
       [
-        'White springtail for Monday 28 June: a tub started today is ready on Wednesday 30 June; only one that stands already is in time.',
+        'White springtail for Monday 28 June: 2,130 short, a tub started today gives that on Wednesday 30 June. Instead: 2 cups, 12 cr.',
       ],
     ]);
   });
@@ -107,7 +107,7 @@ describe('cultures over several builds', () => {
     });
     expect(found).toMatchObject({
       ok: true,
-      value: { demands: [], tubs: 0, spare: 0, flyStarts: 4, flyTubs: 20 },
+      value: { demands: [], tubs: 0, spare: 0, flyStarts: 4, flyTubs: 20, flyFirst: { tubs: 10, on: '2027-04-17' } },
     });
   });
 });

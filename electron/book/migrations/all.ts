@@ -3,6 +3,7 @@ import { runningCostsAndChoices } from './0002-running-costs-and-choices.ts';
 import { lineUses } from './0003-line-uses.ts';
 import { ranges } from './0004-ranges.ts';
 import { heatOfTheWorkshop } from './0005-heat-of-the-workshop.ts';
+import { culturesAsStock } from './0006-cultures-as-stock.ts';
 import type { Migration } from './migration.ts';
 
 export const migrations: readonly Migration[] = [
@@ -11,4 +12,5 @@ export const migrations: readonly Migration[] = [
   lineUses,
   ranges,
   heatOfTheWorkshop,
+  culturesAsStock,
 ];

@@ -1,18 +1,33 @@
-import { cultureBoard, sayLateCultures, type CultureBoard } from '#shared-calc/prepare/culture-board.ts';
+import { cultureBoard, type CultureBoard, type CultureWish } from '#shared-calc/prepare/culture-board.ts';
+import { takenFor } from '#shared-calc/derive/kind-demands.ts';
 import { nounOf } from '#shared-calc/fields/uses.ts';
-import { animalsFor, isFlies, seedUseOf, type DemandFault } from '#shared-calc/prepare/culture-demands.ts';
+import {
+  animalsFor,
+  isFlies,
+  seedingOf,
+  type CultureDemand,
+  type DemandFault,
+} from '#shared-calc/prepare/culture-demands.ts';
+import { portionOf } from '#shared-calc/prepare/portion-of.ts';
+import type { Day } from '#shared-calc/calendar/day.ts';
+import { tubsOf } from '#shared-calc/prepare/standing-tub.ts';
+import { tubWays } from '#shared-calc/prepare/tub-ways.ts';
+import { coinsText } from '#shared-calc/quantity/coins-text.ts';
+import { workshopOf } from '#shared-calc/records/workshop-of.ts';
 import { SPRINGTAIL_KIND } from '#shared-calc/prepare/plan-facts.ts';
 import type { CultureKind, Records } from '#shared-calc/records/records.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
 import { didYouMean } from '#shared-calc/rule/did-you-mean.ts';
-import type { CultureDemand } from '#shared-calc/trade/cultures/cultures-to-keep.ts';
 import { sayOrderFault } from '#shared-calc/words/say-order-fault.ts';
+import { readDay } from '#electron/cli/read-day.ts';
+import { readDegC } from '#electron/cli/read-deg-c.ts';
+import { readTubsFile } from '#electron/cli/tubs-file.ts';
+import { boardJson, boardTable } from '#electron/cli/culture-answer.ts';
 import { readBuildsFile } from '#electron/cli/builds-file.ts';
 import type { Command } from '#electron/cli/command.ts';
 import { orderOptions } from '#electron/cli/order-options.ts';
 import { refusal } from '#electron/cli/outcome.ts';
 import type { Arguments } from '#electron/cli/read-arguments.ts';
-import { textTable } from '#electron/cli/text-table.ts';
 import { bookOption, withBook } from '#electron/cli/with-book.ts';
 import { workOrder } from '#electron/cli/work-order.ts';
 import { planOf, readWish } from './prepare.ts';
@@ -26,14 +41,34 @@ const { recipe, kit, set, on } = orderOptions;
 export const culturesCommand: Command = {
   name: 'cultures',
   usage:
-    'cultures --builds FILE.csv | --jobs J01,J02 [--kind C1] [--flies N] [--recipe H1] [--set line=RULE]: the culture board',
-  options: { recipe, kit, set, on, ...bookOption, builds: 'text', jobs: 'text', kind: 'text', flies: 'text' },
+    'cultures --builds FILE.csv | --jobs J01,J02 [--kind C1] [--way split|new] [--tubs FILE.csv] [--degC "22 degC"] [--flies N [--from DATE]] [--recipe H1] [--set line=RULE]: the culture board',
+  options: {
+    recipe,
+    kit,
+    set,
+    on,
+    ...bookOption,
+    builds: 'text',
+    jobs: 'text',
+    kind: 'text',
+    way: 'text',
+    tubs: 'text',
+    degC: 'text',
+    flies: 'text',
+    from: 'text',
+  },
   misuse,
   run: (given) =>
     withBook(given, (book) => {
       const board = boardOf(given, book.records());
       if (!board.ok) return refusal(...board.fault);
-      return { is: 'answer', json: boardJson(board.value), table: () => boardTable(board.value) };
+      const { coinDecimals, currency } = workshopOf(book.records());
+      const coins = (amount: number) => `${coinsText(amount, coinDecimals)} ${currency}`;
+      return {
+        is: 'answer',
+        json: boardJson(board.value, coinDecimals),
+        table: () => boardTable(board.value, coins),
+      };
     }),
 };
 
@@ -43,8 +78,19 @@ function misuse(given: Arguments): string | undefined {
   const [builds, jobs, flies] = ['builds', 'jobs', 'flies'].map((name) => given.text(name));
   if (builds !== undefined && jobs !== undefined) return 'Give --builds or --jobs, not both.';
   if ((builds ?? jobs ?? flies) === undefined) return 'Say which builds: --builds FILE.csv, or --jobs J01,J02.';
-  if (flies !== undefined && !/^\d{1,9}$/.test(flies)) return `--flies ${flies}: give whole flies a week, as 1400.`;
-  return undefined;
+  return flyMisuse(given) ?? wayMisuse(given.text('way'));
+}
+
+function flyMisuse(given: Arguments): string | undefined {
+  const flies = given.text('flies');
+  if (flies !== undefined)
+    return /^\d{1,9}$/.test(flies) ? undefined : `--flies ${flies}: give whole flies a week, as 1400.`;
+  return given.text('from') === undefined ? undefined : '--from is the first day of flies: give --flies.';
+}
+
+function wayMisuse(way: string | undefined): string | undefined {
+  if (way === undefined || tubWays.some((each) => each === way)) return undefined;
+  return `--way ${way}: choose split or new.${didYouMean(way, tubWays)}`;
 }
 
 type Refused = readonly string[];
@@ -58,8 +104,37 @@ function boardOf(given: Arguments, records: Records): Result<CultureBoard, Refus
   if (!flies.ok) return flies;
   const wish = readWish(given, undefined, records);
   if (!wish.ok) return failed([wish.fault]);
-  const board = cultureBoard({ kind: kind.value, demands: demands.value, on: wish.value.on, ...flies.value });
+  const today = wish.value.on;
+  const stood = readStanding(given, records, { kind: kind.value.id, on: today });
+  if (!stood.ok) return stood;
+  const board = cultureBoard({
+    kind: kind.value,
+    demands: demands.value,
+    ...stood.value,
+    way: given.text('way') === 'new' ? 'new' : 'split',
+    portion: portionOf(records, kind.value, today),
+    on: today,
+    ...flies.value,
+  });
   return board.ok ? board : failed([board.fault]);
+}
+
+/** The tubs of the book and of `--tubs`, in order of their start, and the temperature of `--degC`. */
+function readStanding(
+  given: Arguments,
+  records: Records,
+  { kind, on: day }: { readonly kind: string; readonly on: Day },
+): Result<Pick<CultureWish, 'tubs' | 'degC'>, Refused> {
+  const degC = readDegC(given);
+  if (!degC.ok) return failed([degC.fault]);
+  const file = given.text('tubs');
+  const listed = file === undefined ? ok([]) : readTubsFile(file, records);
+  if (!listed.ok) return listed;
+  const tubs = [...tubsOf(records, kind, day), ...listed.value.filter((tub) => tub.kind === kind)];
+  return ok({
+    tubs: tubs.toSorted((one, other) => (one.startedOn < other.startedOn ? -1 : 1)),
+    ...(degC.value !== undefined && { degC: degC.value }),
+  });
 }
 
 function readKind(id: string, records: Records): Result<CultureKind, Refused> {
@@ -72,7 +147,10 @@ function readFlies(given: Arguments, kind: CultureKind, records: Records) {
   const aWeek = given.text('flies');
   if (aWeek === undefined) return ok({});
   const flies = isFlies(kind) ? ok(kind) : readKind(FLY_KIND, records);
-  return flies.ok ? ok({ flies: { kind: flies.value, aWeek: Number(aWeek) } }) : flies;
+  const from = readDay(given, 'from');
+  if (!from.ok) return failed([from.fault]);
+  const first = from.value === undefined ? {} : { from: from.value };
+  return flies.ok ? ok({ flies: { kind: flies.value, aWeek: Number(aWeek), ...first } }) : flies;
 }
 
 function readDemands(given: Arguments, kind: CultureKind, records: Records): Result<readonly CultureDemand[], Refused> {
@@ -101,7 +179,8 @@ function buildDemands({ given, kind, records, file }: BoardRequest): Result<read
   for (const { date, tank, count } of builds.value) {
     const animals = animalsFor(worked.value.bench, [tank], kind);
     if (!animals.ok) return failed([sayDemandFault(animals.fault)]);
-    demands.push({ date, animals: animals.value * count });
+    const seeding = seedingOf(worked.value.bench, [tank], kind);
+    demands.push({ date, animals: animals.value * count, ...(seeding && { seeding }) });
   }
   return ok(demands);
 }
@@ -112,7 +191,8 @@ function jobDemands(given: Arguments, kind: CultureKind, records: Records): Resu
   for (const id of new Set((given.text('jobs') ?? '').split(',').map((each) => each.trim()))) {
     const demand = jobDemand(asOrder(given, 'job', id), kind, records);
     if (!demand.ok) return demand;
-    demands.push(demand.value);
+    const animals = demand.value.animals - takenFor(records, id, kind.id);
+    demands.push({ ...demand.value, animals: Math.max(0, animals), job: id });
   }
   return ok(demands);
 }
@@ -125,12 +205,11 @@ function jobDemand(given: Arguments, kind: CultureKind, records: Records): Resul
   if (!wish.ok) return failed([wish.fault]);
   const plan = planOf(worked.value, wish.value, records);
   if (!plan.ok) return failed([plan.fault]);
-  const animals = animalsFor(
-    bench,
-    order.columns.map((column) => column.key),
-    kind,
-  );
-  return animals.ok ? ok({ date: plan.value.build, animals: animals.value }) : failed([sayDemandFault(animals.fault)]);
+  const keys = order.columns.map((column) => column.key);
+  const animals = animalsFor(bench, keys, kind);
+  if (!animals.ok) return failed([sayDemandFault(animals.fault)]);
+  const seeding = seedingOf(bench, keys, kind);
+  return ok({ date: plan.value.build, animals: animals.value, ...(seeding && { seeding }) });
 }
 
 /** The same options as those of one order. */
@@ -141,23 +220,4 @@ function asOrder(given: Arguments, name: 'job' | 'sizes', text: string): Argumen
 function sayDemandFault(fault: DemandFault): string {
   if (fault.kind === 'no-amount-yet') return sayOrderFault(fault);
   return `No ${nounOf(fault.use)} is given in this recipe: how much ${fault.culture} a build takes is not known.`;
-}
-
-function boardJson({ demands, tubs, spare, startBy, founders, ...board }: CultureBoard): Record<string, unknown> {
-  const { flyStarts, flyTubs } = board;
-  return { demands, tubs, spare, startBy: startBy ?? null, founders, flyStarts, flyTubs };
-}
-
-function boardTable(board: CultureBoard): string {
-  const { kind, demands, tubs, spare, startBy = '', founders, flyStarts, flyTubs } = board;
-  const wanted = demands.map(({ date, animals }) => [date, String(animals)]);
-  const starts = board.tubStarts.map((start, at) => [`tub ${at + 1}`, start]);
-  return [
-    ...(wanted.length === 0 && flyStarts === 0 ? [`No build asks for ${kind.label}, and no flies are wanted.`] : []),
-    ...(wanted.length > 0 ? [textTable(['build', `${kind.label} (${nounOf(seedUseOf(kind))})`], wanted, [1]), ''] : []),
-    ...(tubs > 0 ? [`tubs ${tubs}, spare ${spare}, start by ${startBy}, ${founders} animals to a tub`] : []),
-    ...(starts.length > 0 ? [textTable(['', 'start by'], starts)] : []),
-    ...(flyStarts > 0 ? [`flies: ${flyStarts} tubs set up a week, ${flyTubs} on the shelf`] : []),
-    ...sayLateCultures(board),
-  ].join('\n');
 }

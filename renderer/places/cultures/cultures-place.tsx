@@ -6,6 +6,7 @@ import { EmptyNote } from '#renderer/kit/empty-note.tsx';
 import { storedNumber } from '#renderer/store/stored-number.ts';
 import type { JobApi } from '#renderer/store/job-api.ts';
 import type { CultureKind } from '#shared-calc/records/records.ts';
+import type { TubWay } from '#shared-calc/prepare/tub-ways.ts';
 import type { CultureState } from './culture-state.ts';
 import { CultureKinds, KindBoard } from './kind-board.tsx';
 import css from '#renderer/kit/part-page.module.css';
@@ -20,6 +21,7 @@ export function culturesPlace(api: JobApi): (route: Route) => PlaceView {
   const state: CultureState = {
     api,
     flies,
+    way: signal<TubWay>('split'),
     wishFlies: (aWeek) => {
       flies.value = aWeek;
       kept.write(aWeek);
@@ -38,7 +40,7 @@ export function culturesPlace(api: JobApi): (route: Route) => PlaceView {
             {
               label: 'Start a tub',
               main: true,
-              run: () => void api.doAct('startTub', { kind: kind.id }),
+              run: () => void api.doAct('startTub', { kind: kind.id, way: state.way.value }),
             },
           ]
         : [{ label: 'Start a tub', hint: 'Put a kind into the culture book first.' }],

@@ -2,7 +2,7 @@ import { SettledField, Fields } from '#renderer/kit/field.tsx';
 import { readMeasure } from '#shared-calc/read/read-measure.ts';
 import type { CultureBoard } from '#shared-calc/prepare/culture-board.ts';
 import type { CultureState } from './culture-state.ts';
-import type { StandingTub } from '#shared-calc/prepare/tub-days.ts';
+import { paperWeekday } from '#shared-calc/papers/paper-words.ts';
 import css from '#renderer/kit/part-page.module.css';
 import { said } from '#shared-calc/words/say-entry-fault.ts';
 import { MutedLine } from '#renderer/kit/muted.tsx';
@@ -10,18 +10,17 @@ import { MutedLine } from '#renderer/kit/muted.tsx';
 interface FliesParts {
   readonly state: CultureState;
   readonly board: CultureBoard;
-  readonly standing: readonly StandingTub[];
 }
 
 /** Flies wanted a week, and the tubs that supply them. */
-export function Flies({ state, board, standing }: FliesParts) {
+export function Flies({ state, board }: FliesParts) {
   const settle = (text: string) => {
     const read = said(readMeasure(text, { name: 'Flies a week', stored: 'each', whole: true, low: 0, high: 100_000 }));
     if (!read.ok) return read.fault;
     state.wishFlies(read.value ?? 0);
     return undefined;
   };
-  const here = standing.filter(({ is }) => is !== 'used up').length;
+  const here = board.standing.filter(({ is }) => is !== 'used up').length;
   return (
     <section>
       <h2>Flies for feeding</h2>
@@ -32,6 +31,11 @@ export function Flies({ state, board, standing }: FliesParts) {
         Start {board.flyStarts} {board.flyStarts === 1 ? 'tub' : 'tubs'} a week; {board.flyTubs} on the shelf at once,{' '}
         {here} {here === 1 ? 'stands' : 'stand'}.
       </p>
+      {board.flyFirst && (
+        <p>
+          The first week takes more at once: set up {board.flyFirst.tubs} on {paperWeekday(board.flyFirst.on)}.
+        </p>
+      )}
       <MutedLine>One tub in ten fails; none is spared.</MutedLine>
     </section>
   );

@@ -23,7 +23,10 @@ import { jobsToStock, kindDemands, type KindDemands } from '#shared-calc/derive/
 import type { CultureState } from './culture-state.ts';
 import { Flies } from './flies.tsx';
 import { Founders } from './founders.tsx';
-import { standingTub } from '#shared-calc/prepare/tub-days.ts';
+import { portionOf } from '#shared-calc/prepare/portion-of.ts';
+import { tubsOf } from '#shared-calc/prepare/standing-tub.ts';
+import { showCoins } from '#shared-calc/quantity/coins-text.ts';
+import { addDays } from '#shared-calc/calendar/day.ts';
 import { Wanted } from './wanted.tsx';
 import { TubList } from './tub-list.tsx';
 import css from '#renderer/kit/part-page.module.css';
@@ -61,31 +64,34 @@ interface BoardParts {
 export function KindBoard({ state, context, kind }: BoardParts) {
   const { records, today, workshop } = context;
   const demands = kindDemands(context, kind);
-  const standing = [...records.tub.values()]
-    .filter((tub) => tub.kind === kind.id)
-    .map((tub) => standingTub(tub, kind, today));
-  const flies = isFlies(kind) ? { flies: { kind, aWeek: state.flies.value } } : {};
-  const board = cultureBoard({ kind, demands: demands.demands, on: today, ...flies });
+  const firstFlies = addDays(today, kind.firstHarvestDays);
+  const board = cultureBoard({
+    kind,
+    demands: demands.demands,
+    tubs: tubsOf(records, kind.id, today),
+    way: isFlies(kind) ? 'split' : state.way.value,
+    portion: portionOf(records, kind, today),
+    on: today,
+    ...(isFlies(kind) && { flies: { kind, aWeek: state.flies.value, from: firstFlies } }),
+  });
+  const coins = (amount: number) => `${showCoins(amount, workshop)} ${workshop.currency}`;
   const spec = useMemo(() => growthSpec(kind, workshop.decimalComma), [kind, workshop.decimalComma]);
   if (!board.ok) return <EmptyNote>{board.fault}</EmptyNote>;
   return (
     <>
-      <Alarms
-        alarms={cultureAlarms(board.value, standing, { demands: demands.demands, today })}
-        unknown={demands.unknown}
-      />
+      <Alarms alarms={cultureAlarms(board.value, { today, coins })} unknown={demands.unknown} />
       <div class={css['twoColumns']}>
         <div>
           {isFlies(kind) ? (
-            <Flies state={state} board={board.value} standing={standing} />
+            <Flies state={state} board={board.value} />
           ) : (
             <Wanted board={board.value} demands={demands} decimalComma={workshop.decimalComma} />
           )}
         </div>
-        <Founders board={board.value} decimalComma={workshop.decimalComma} />
+        <Founders board={board.value} state={state} decimalComma={workshop.decimalComma} />
       </div>
       <TubList
-        standing={standing}
+        standing={board.value.standing}
         kind={kind}
         api={state.api}
         context={context}

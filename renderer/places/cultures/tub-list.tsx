@@ -1,17 +1,21 @@
+import { useState } from 'preact/hooks';
 import type { ActInputs } from '#shared-calc/acts/all-acts.ts';
-import { readDay } from '#shared-calc/read/read-day.ts';
 import type { BookContext } from '#renderer/books/book-api.ts';
-import { ChoiceField, SettledField, Fields, FieldBox } from '#renderer/kit/field.tsx';
+import { FieldEntry } from '#renderer/books/field-entry.tsx';
+import { ChoiceField, Fields, FieldBox, TextField } from '#renderer/kit/field.tsx';
 import { jobName } from '#shared-calc/jobs/find-job.ts';
 import { Button } from '#renderer/kit/button.tsx';
-import { Checkbox } from '#renderer/kit/checkbox.tsx';
 import { EmptyNote } from '#renderer/kit/empty-note.tsx';
+import { Fault } from '#renderer/kit/note.tsx';
 import type { JobApi } from '#renderer/store/job-api.ts';
 import { paperDay } from '#shared-calc/papers/paper-words.ts';
-import type { CultureKind, Job } from '#shared-calc/records/records.ts';
-import type { StandingTub } from '#shared-calc/prepare/tub-days.ts';
-import css from './cultures.module.css';
+import { isFlies } from '#shared-calc/prepare/culture-demands.ts';
+import type { StandingTub } from '#shared-calc/prepare/standing-tub.ts';
+import { readMeasure } from '#shared-calc/read/read-measure.ts';
+import { writeNumber } from '#shared-calc/quantity/write-figure.ts';
+import type { CultureKind, Job, Tub } from '#shared-calc/records/records.ts';
 import { said } from '#shared-calc/words/say-entry-fault.ts';
+import css from './cultures.module.css';
 import { Muted } from '#renderer/kit/muted.tsx';
 
 interface TubsParts {
@@ -23,8 +27,9 @@ interface TubsParts {
   readonly jobs: readonly Job[];
 }
 
-/** Every tub of a kind: when it is ready, where it is, which job claims it. */
-export function TubList({ standing, kind, api, context, jobs }: TubsParts) {
+/** Every tub of a kind: what it has and may give, when it is ready and fed, which job claims it. */
+export function TubList(parts: TubsParts) {
+  const { standing, kind, context } = parts;
   return (
     <section>
       <h2>Tubs</h2>
@@ -32,64 +37,138 @@ export function TubList({ standing, kind, api, context, jobs }: TubsParts) {
         <EmptyNote>No tub of {kind.label.toLowerCase()} stands yet. Keep tubs in two places.</EmptyNote>
       ) : (
         <ul class={css['tubs']} aria-label="Tubs">
-          {standing.map((each) => (
-            <TubRow key={each.tub.id} standing={each} api={api} context={context} jobs={jobs} />
-          ))}
+          {standing.map((each) => {
+            const tub = context.records.tub.get(each.tub);
+            return tub && <TubRow key={tub.id} {...parts} tub={tub} now={each} />;
+          })}
         </ul>
       )}
     </section>
   );
 }
 
-type RowParts = Omit<TubsParts, 'standing' | 'kind'> & { readonly standing: StandingTub };
+type RowParts = Omit<TubsParts, 'standing'> & { readonly tub: Tub; readonly now: StandingTub };
 
-function TubRow({ standing, api, context, jobs }: RowParts) {
-  const { tub, readyOn, nextOn, is } = standing;
+function TubRow(parts: RowParts) {
+  const { tub, now, kind, api, context } = parts;
   const change = (fields: ActInputs['changeTub']['fields']) => api.doAct('changeTub', { tub: tub.id, fields });
-  const redate = (text: string) => {
-    const day = said(readDay(text, 'Started on', context.today));
-    return day.ok ? change({ startedOn: day.value }) : api.refuse(day.fault);
-  };
-  const claimed =
-    jobs.some(({ id }) => id === tub.claimedBy) || tub.claimedBy === undefined
-      ? jobs
-      : claimants(jobs, tub.claimedBy, context);
+  const entry = (field: 'startedOn' | 'founders' | 'way' | 'degC' | 'place' | 'spare') => (
+    <FieldEntry
+      kind="tub"
+      record={tub}
+      field={field}
+      context={context}
+      put={(to) => change({ [field]: to[field] ?? null })}
+    />
+  );
   return (
     <li>
       <h3>
-        {tub.id} <Muted>{stateWords(is, { readyOn, nextOn })}</Muted>
+        {tub.id} <Muted>{stateWords(now, kind, context)}</Muted>
       </h3>
       <Fields>
-        <SettledField label="Started on" text={tub.startedOn} settle={redate} />
-        <ChoiceField
-          label="Kept for"
-          value={tub.claimedBy ?? ''}
-          options={[
-            { value: '', label: 'whichever comes' },
-            ...claimed.map((job) => ({ value: job.id, label: jobName(job) })),
-          ]}
-          choose={(job) => change({ claimedBy: job === '' ? null : job })}
-        />
-        <SettledField label="Place" text={tub.place} settle={(place) => change({ place })} />
+        {entry('startedOn')}
+        {entry('founders')}
+        {entry('way')}
+        {!isFlies(kind) && entry('degC')}
+        <KeptFor {...parts} change={change} />
+        {entry('place')}
         <FieldBox label="Beside">
-          <Checkbox label="spare" on={tub.spare} turn={(spare) => change({ spare })} />
+          {entry('spare')}
+          <Button look="plain" onClick={() => api.doAct('endTub', { tub: tub.id })}>
+            End it
+          </Button>
           <Button look="plain" onClick={() => api.doAct('removeTub', { tub: tub.id })}>
-            Take it down
+            Take it out of the book
           </Button>
         </FieldBox>
       </Fields>
+      {!isFlies(kind) && <TakeOrCount {...parts} />}
     </li>
   );
 }
 
-/** A finished job still appears if it claims the tub. */
-function claimants(jobs: readonly Job[], claimedBy: string, { records }: BookContext): readonly Job[] {
-  const own = records.job.get(claimedBy);
-  return own ? [...jobs, own] : jobs;
+interface KeptParts extends RowParts {
+  readonly change: (fields: ActInputs['changeTub']['fields']) => string | undefined;
 }
 
-function stateWords(is: StandingTub['is'], { readyOn, nextOn }: Pick<StandingTub, 'readyOn' | 'nextOn'>): string {
-  if (is === 'growing') return `grows, ready on ${paperDay(readyOn)}`;
+/** A finished job still appears if it claims the tub. */
+function KeptFor({ tub, jobs, context, change }: KeptParts) {
+  const own = context.records.job.get(tub.claimedBy ?? '');
+  const claimed = own && !jobs.includes(own) ? [...jobs, own] : jobs;
+  return (
+    <ChoiceField
+      label="Kept for"
+      value={tub.claimedBy ?? ''}
+      options={[
+        { value: '', label: 'whichever comes' },
+        ...claimed.map((job) => ({ value: job.id, label: jobName(job) })),
+      ]}
+      choose={(job) => void change({ claimedBy: job === '' ? null : job })}
+    />
+  );
+}
+
+const animals = { name: 'Animals', stored: 'each', low: 0, high: 10_000_000, whole: true };
+
+/** Takes animals out for a job or to sell, or writes down what was counted. */
+function TakeOrCount({ tub, now, jobs, api, context }: RowParts) {
+  const [text, setText] = useState('');
+  const [job, setJob] = useState(tub.claimedBy ?? '');
+  const [wrong, setWrong] = useState<string>();
+  const { decimalComma } = context.workshop;
+  const act = (name: 'harvestTub' | 'countTub') => {
+    const read = said(readMeasure(text, { ...animals, mayBeEmpty: name === 'harvestTub' }, { decimalComma }));
+    if (!read.ok) return setWrong(read.fault);
+    const done = () => setText('');
+    if (name === 'countTub') return setWrong(api.doAct(name, { tub: tub.id, animals: read.value ?? 0 }, done));
+    const amount = read.value === undefined ? {} : { amount: read.value };
+    const wish = { tub: tub.id, sold: false, ...amount, ...(job !== '' && { job }) };
+    return setWrong(api.doAct(name, wish, done));
+  };
+  const hint = now.mayTake === undefined ? undefined : `empty: all it may give`;
+  return (
+    <>
+      <Fields>
+        <TextField label="Animals" figure text={text} typing={setText} {...(hint !== undefined && { hint })} />
+        <ChoiceField
+          label="Taken for"
+          value={job}
+          options={[{ value: '', label: 'no job' }, ...jobs.map((each) => ({ value: each.id, label: jobName(each) }))]}
+          choose={setJob}
+        />
+        <FieldBox label="Write down">
+          <Button look="plain" onClick={() => act('harvestTub')}>
+            Take them
+          </Button>
+          <Button look="plain" onClick={() => act('countTub')}>
+            Counted
+          </Button>
+        </FieldBox>
+      </Fields>
+      {wrong !== undefined && <Fault>{wrong}</Fault>}
+    </>
+  );
+}
+
+function stateWords(now: StandingTub, kind: CultureKind, { workshop, today }: BookContext): string {
+  const { is, readyOn, nextOn, feedOn } = now;
+  const fed = feedOn === undefined ? '' : `, feed on ${paperDay(feedOn)}`;
   if (is === 'used up' || nextOn === undefined) return 'used up';
-  return `ready since ${paperDay(readyOn)}, next harvest on ${paperDay(nextOn)}`;
+  const stage =
+    is === 'growing'
+      ? `grows, ready on ${paperDay(readyOn)}`
+      : `ready since ${paperDay(readyOn)}${nextOn === today ? '' : `, next harvest on ${paperDay(nextOn)}`}`;
+  return isFlies(kind) ? stage : `${animalWords(now, workshop)}; ${stage}${fed}`;
+}
+
+/** "13,594 animals (12,900 to 14,100), may give 6,797": with a range where a temperature makes one. */
+function animalWords(
+  { animals: known, from = 0, to = 0, mayTake = 0 }: StandingTub,
+  workshop: BookContext['workshop'],
+) {
+  const write = (figure: number) => writeNumber(Math.floor(figure), 0, { decimalComma: workshop.decimalComma });
+  if (known === undefined) return 'not known at this temperature: count it';
+  const range = to - from > 1 ? ` (${write(from)} to ${write(to)})` : '';
+  return `${write(known)} animals${range}, may give ${write(mayTake)}`;
 }

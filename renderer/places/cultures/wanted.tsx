@@ -12,11 +12,11 @@ interface WantedParts {
   readonly decimalComma: boolean;
 }
 
-/** What the builds need, from which tub, and how many tubs to keep. */
+/** What the builds need, from which tub, and which new tubs to start by when. */
 export function Wanted({ board, demands: { demands }, decimalComma }: WantedParts) {
   const write = (figure: number) => writeNumber(figure, 0, { decimalComma });
   if (demands.length === 0) return <EmptyNote>No job that is paid and still to be built asks for it.</EmptyNote>;
-  const harvestsOn = (date: string) => board.harvests.filter((harvest) => harvest.date === date).map(({ tub }) => tub);
+  const tubsOn = (date: string) => board.served.find(({ claim }) => claim.date === date)?.from ?? [];
   return (
     <>
       <Table
@@ -28,13 +28,33 @@ export function Wanted({ board, demands: { demands }, decimalComma }: WantedPart
           { head: 'Build', cell: ({ date }) => paperWeekday(date) },
           { head: 'Job', names: true, cell: ({ job, title }) => `${job} ${title}` },
           { head: 'Animals', figure: true, cell: ({ animals }) => write(animals) },
-          { head: 'From tub', figure: true, cell: ({ date }) => harvestsOn(date).join(', ') },
+          {
+            head: 'From tub',
+            figure: true,
+            cell: ({ date }) =>
+              tubsOn(date)
+                .map(({ tub }) => tub)
+                .join(', '),
+          },
         ]}
       />
-      <p class={css['counted']}>
-        Keep {board.tubs} {board.tubs === 1 ? 'tub' : 'tubs'} and {board.spare} spare
-        {board.startBy !== undefined && `, the first started by ${paperWeekday(board.startBy)}`}.
-      </p>
+      <p class={css['counted']}>{keepWords(board)}</p>
+      {board.starts.length > 0 && (
+        <ul aria-label="Tubs to start">
+          {board.starts.map((start, at) => (
+            <li key={`${at + 1}`}>
+              new {at + 1}: started by {paperWeekday(start)}
+            </li>
+          ))}
+        </ul>
+      )}
     </>
   );
+}
+
+function keepWords({ tubs, spare, fewer }: CultureBoard): string {
+  const count = (figure: number) => `${figure} ${figure === 1 ? 'tub' : 'tubs'}`;
+  const start = tubs === 0 ? 'The tubs that stand serve all of it' : `Start ${count(tubs)} beside those that stand`;
+  const or = fewer ? ` Or ${count(fewer.tubs)}, all started by ${paperWeekday(fewer.startBy)}.` : '';
+  return `${start}; ${spare === 0 ? 'no spare is wanted' : `${spare} spare`}.${or}`;
 }

@@ -2,6 +2,11 @@ import { firstRefusal } from '#shared-calc/trade/first-refusal.ts';
 import { belowZero } from '#shared-calc/trade/refuse-figure.ts';
 import { tradeFunction } from '#shared-calc/trade/trade-function.ts';
 
+/** Animals after some days in a tub with room for more than it starts with; not rounded. */
+export function grownCount(start: number, room: number, rate: number, days: number): number {
+  return start === 0 ? 0 : room / (1 + (room / start - 1) * Math.exp(-rate * days));
+}
+
 /** Animals after a time in a tub of this capacity; not rounded. Refuses a start above the capacity. */
 export const growCount = tradeFunction({
   name: 'grow_count',
@@ -27,7 +32,6 @@ export const growCount = tradeFunction({
     const wrong =
       belowZero({ 'The start': start, Room: room, 'Growth a day': rate, Time: time }) ??
       firstRefusal([[start > room, 'More animals than the tub can hold.']]);
-    if (wrong) return wrong;
-    return start === 0 ? 0 : room / (1 + (room / start - 1) * Math.exp(-rate * time));
+    return wrong ?? grownCount(start, room, rate, time);
   },
 });

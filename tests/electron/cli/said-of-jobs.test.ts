@@ -249,7 +249,9 @@ const plans: readonly Said[] = [
       '-----  ----------',
       'tub 1  2027-05-31',
       'tub 2  2027-06-07',
+      'flies: 10 tubs set up on 2027-04-17 for the first week',
       'flies: 4 tubs set up a week, 20 on the shelf',
+      'No tub of white springtail stands to split: start a new line, or buy the starter animals. Grower decides.',
     ],
   ],
 ];

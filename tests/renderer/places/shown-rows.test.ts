@@ -76,8 +76,26 @@ const added = {
     { id: 'K-good', material: 'M10', amount: 20, sealed: true, bestBefore: '2027-12-31', note: '' },
   ],
   tub: [
-    { id: 'B01', kind: 'C1', startedOn: '2027-01-11', spare: false, place: 'Shelf 2', note: '' },
-    { id: 'B02', kind: 'C3', startedOn: '2027-03-01', spare: true, place: 'Shelf 3', note: '' },
+    {
+      id: 'B01',
+      kind: 'C1',
+      startedOn: '2027-01-11',
+      spare: false,
+      place: 'Shelf 2',
+      note: '',
+      founders: 1250,
+      way: 'split',
+    },
+    {
+      id: 'B02',
+      kind: 'C3',
+      startedOn: '2027-03-01',
+      spare: true,
+      place: 'Shelf 3',
+      note: '',
+      founders: 100,
+      way: 'split',
+    },
   ],
 } as const;
 

@@ -98,8 +98,19 @@ const tubs: readonly Tub[] = [
     spare: false,
     place: 'Back room, top shelf',
     note: '',
+    founders: 1250,
+    way: 'split',
   },
-  { id: 'T-02', kind: 'C1', startedOn: '2027-03-01', spare: true, place: 'Garage', note: '' },
+  {
+    id: 'T-02',
+    kind: 'C1',
+    startedOn: '2027-03-01',
+    spare: true,
+    place: 'Garage',
+    note: '',
+    founders: 1250,
+    way: 'split',
+  },
 ];
 
 /** Drainage of the five earlier jobs took 20 % more than was planned: 11.41 min each. */

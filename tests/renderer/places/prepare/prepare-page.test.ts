@@ -172,9 +172,7 @@ describe('the prep plan as a place', () => {
 describe('the culture board as a place', () => {
   test('what the builds ask for, the tubs to keep, and a claim by a job', async () => {
     const page = await pages.open('cultures/C1');
-    expect(await textOf(page, '#work')).toContain(
-      'Keep 2 tubs and 1 spare, the first started by Monday 15 March 2027.',
-    );
+    expect(await textOf(page, '#work')).toContain('Start 1 tub beside those that stand; no spare is wanted.');
     const free = page.getByRole('list', { name: 'Tubs' }).getByRole('listitem').filter({ hasText: 'T-02' });
     await free.getByLabel('Kept for').selectOption('J04');
     expect(await textOf(page, 'footer')).toContain('tub T-02 kept for J04');

@@ -1,0 +1,177 @@
+import type { Act } from '#shared-calc/acts/act.ts';
+import { countTub, harvestTub } from '#shared-calc/acts/tub-moves.ts';
+import { endTub, startTub } from '#shared-calc/acts/tub-acts.ts';
+import type { Day } from '#shared-calc/calendar/day.ts';
+import { derive, type Derived } from '#shared-calc/derive/derived.ts';
+import { standingOn, tubsOf, type StandingTub } from '#shared-calc/prepare/standing-tub.ts';
+import { writeNumber } from '#shared-calc/quantity/write-figure.ts';
+import type { CultureKind, Records } from '#shared-calc/records/records.ts';
+import { failed, ok, type Result } from '#shared-calc/result.ts';
+import { sayActFault } from '#shared-calc/words/say-act-fault.ts';
+import { runAct } from '#shared-calc/acts/act.ts';
+import type { Book } from '#electron/book/book.ts';
+import { sayEditFault } from '#electron/book/say-book-fault.ts';
+import { animalsJson } from '#electron/cli/culture-answer.ts';
+import type { Command } from '#electron/cli/command.ts';
+import { refusal, type Outcome } from '#electron/cli/outcome.ts';
+import { readDegC } from '#electron/cli/read-deg-c.ts';
+import { readDay } from '#electron/cli/read-day.ts';
+import type { Arguments, OptionTable } from '#electron/cli/read-arguments.ts';
+import { textTable } from '#electron/cli/text-table.ts';
+import { bookOption, withBook } from '#electron/cli/with-book.ts';
+import { today } from '#electron/service/today.ts';
+
+const onOption = { ...bookOption, on: 'text' } as const satisfies OptionTable;
+
+const startCommand: Command = {
+  name: 'tub start',
+  usage:
+    'tub start C1 [--founders 1250] [--way split|new|bought] [--from K1] [--degC "22 degC"] [--on DATE]: starts a tub',
+  options: { ...onOption, founders: 'text', way: 'text', from: 'text', degC: 'text' },
+  misuse: (given) => wordsMisuse(given, ['kind of culture, as C1']),
+  run: (given) => {
+    const degC = readDegC(given);
+    if (!degC.ok) return refusal(degC.fault);
+    return done(given, startTub, {
+      kind: given.words[0],
+      founders: count(given.text('founders')),
+      way: given.text('way'),
+      from: given.text('from'),
+      degC: degC.value,
+    });
+  },
+};
+
+const harvestCommand: Command = {
+  name: 'tub harvest',
+  usage:
+    'tub harvest K1 [2130] [--job J02] [--sold] [--on DATE]: takes animals out of a tub, all that it may give by itself',
+  options: { ...onOption, job: 'text', sold: 'flag' },
+  misuse: (given) => wordsMisuse(given, ['tub, as K1'], 1),
+  run: (given) =>
+    done(given, harvestTub, {
+      tub: given.words[0],
+      amount: count(given.words[1]),
+      job: given.text('job'),
+      sold: given.flag('sold'),
+    }),
+};
+
+const countCommand: Command = {
+  name: 'tub count',
+  usage: 'tub count K1 4000 [--on DATE]: writes down what was counted in a tub',
+  options: onOption,
+  misuse: (given) => wordsMisuse(given, ['tub, as K1', 'count, as 4000']),
+  run: (given) => done(given, countTub, { tub: given.words[0], animals: count(given.words[1]) }),
+};
+
+const endCommand: Command = {
+  name: 'tub end',
+  usage: 'tub end K1 [--on DATE]: ends a tub',
+  options: onOption,
+  misuse: (given) => wordsMisuse(given, ['tub, as K1']),
+  run: (given) => done(given, endTub, { tub: given.words[0] }),
+};
+
+const listCommand: Command = {
+  name: 'tub list',
+  usage: 'tub list [--on DATE]: the tubs that stand, what each has and may give',
+  options: onOption,
+  misuse: (given) => wordsMisuse(given, []),
+  run: (given) =>
+    withBook(given, (book) => {
+      const on = readDay(given, 'on');
+      return on.ok ? answer(book.records(), on.value ?? today()) : refusal(on.fault);
+    }),
+};
+
+export const tubCommands: readonly Command[] = [startCommand, harvestCommand, countCommand, endCommand, listCommand];
+
+function wordsMisuse({ words }: Arguments, wanted: readonly string[], more = 0): string | undefined {
+  const missing = wanted[words.length];
+  if (missing !== undefined) return `Say the ${missing}.`;
+  const spare = words[wanted.length + more];
+  return spare === undefined ? undefined : `What is ${spare} for?`;
+}
+
+/** A text that is no number goes to the act as it is, which says what it wants. */
+function count(text: string | undefined): number | string | undefined {
+  return text !== undefined && /^\d[\d.]*$/.test(text) ? Number(text) : text;
+}
+
+/** Does an act on the day asked, writes it, and answers with the tubs of that day. */
+function done<I>(given: Arguments, act: Act<I>, input: Readonly<Record<string, unknown>>): Promise<Outcome> {
+  return withBook(given, (book) => {
+    const on = readDay(given, 'on');
+    if (!on.ok) return refusal(on.fault);
+    const day = on.value ?? today();
+    const said = Object.entries({ ...input, on: on.value }).filter(([, value]) => value !== undefined);
+    const written = write(book, derive(book.records(), day), { act, input: Object.fromEntries(said) });
+    return written.ok ? answer(book.records(), day) : refusal(written.fault);
+  });
+}
+
+interface Asked<I> {
+  readonly act: Act<I>;
+  readonly input: unknown;
+}
+
+function write<I>(book: Book, derived: Derived, { act, input }: Asked<I>): Result<void, string> {
+  const change = runAct(act as Act, derived, input);
+  if (!change.ok) return failed(sayActFault(change.fault));
+  const applied = book.apply(change.value, book.revision());
+  return applied.ok ? ok(undefined) : failed(sayEditFault(applied.fault));
+}
+
+interface ListedTub {
+  readonly kind: CultureKind;
+  readonly standing: StandingTub;
+}
+
+function answer(records: Records, on: Day): Outcome {
+  const tubs = [...records.cultureKind.values()].flatMap((kind) =>
+    tubsOf(records, kind.id, on).map((tub): ListedTub => ({ kind, standing: standingOn(tub, kind, { on }) })),
+  );
+  return { is: 'answer', json: tubs.map((tub) => tubJson(tub, records)), table: () => tubTable(tubs) };
+}
+
+function tubJson({ kind, standing }: ListedTub, records: Records): Record<string, unknown> {
+  const { tub: id, startedOn: started, spare, keptFor = null, readyOn, nextOn = null, feedOn = null, is } = standing;
+  const tub = records.tub.get(id);
+  const { way, founders, degC = null, place } = tub ?? {};
+  return {
+    tub: id,
+    kind: kind.id,
+    started,
+    way,
+    founders,
+    degC,
+    place,
+    spare,
+    job: keptFor,
+    ...animalsJson(standing),
+    is,
+    readyOn,
+    nextOn,
+    feedOn,
+  };
+}
+
+function tubTable(tubs: readonly ListedTub[]): string {
+  if (tubs.length === 0) return 'No tub stands.';
+  const rows = tubs.map(({ kind, standing: { tub, startedOn, animals, mayTake, nextOn = '', feedOn = '', is } }) => [
+    tub,
+    kind.label,
+    startedOn,
+    shown(animals),
+    shown(mayTake),
+    nextOn,
+    feedOn,
+    is,
+  ]);
+  return textTable(['tub', 'kind', 'started', 'animals', 'may give', 'next harvest', 'feed', ''], rows, [3, 4]);
+}
+
+function shown(animals: number | undefined): string {
+  return animals === undefined ? 'not known' : writeNumber(animals, 0);
+}

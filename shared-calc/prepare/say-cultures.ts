@@ -1,0 +1,59 @@
+import { writeNumber } from '#shared-calc/quantity/write-figure.ts';
+import { sayDay } from './say-day.ts';
+import type { CultureBoard } from './culture-board.ts';
+import { seedUseOf } from './culture-demands.ts';
+import type { LateCulture } from './late-cultures.ts';
+
+/** An amount of money as the workshop writes it. */
+export type WriteCoins = (coins: number) => string;
+
+/** Demands that come too late for a tub, each with what could be done instead. */
+export function sayLateCultures(board: CultureBoard, coins: WriteCoins): readonly string[] {
+  return board.late.map((late) => {
+    const { date, short, readyOn } = late;
+    const ready =
+      readyOn === undefined
+        ? 'no tub started today gives that'
+        : `a tub started today gives that on ${sayDay(readyOn)}`;
+    const what = `${board.kind.label} for ${sayDay(date)}: ${writeNumber(short, 0)} short, ${ready}.`;
+    return `${what} Instead: ${insteadOf(late, board, coins).join(', or ')}.`;
+  });
+}
+
+function insteadOf({ cups, coins, wait }: LateCulture, { kind }: CultureBoard, write: WriteCoins): readonly string[] {
+  const one = seedUseOf(kind) === 'springtailSeed' ? 'cup' : 'portion of ten';
+  const price = coins === undefined ? 'price not known yet' : write(coins);
+  return [
+    `${cups} ${cups === 1 ? one : one.replace(/^\w+/, '$&s')}, ${price}`,
+    ...(wait === undefined ? [] : [`seed with what there is and wait ${wait} d more`]),
+  ];
+}
+
+/** What a grower must know beside the figures of a board, and who decides. */
+export function boardWarnings({
+  kind,
+  rate,
+  nothingToSplit,
+}: CultureBoard): readonly { says: string; decides: string }[] {
+  const decides = 'Grower';
+  const percent = (perDay: number) => writeNumber(perDay * 100, 1);
+  const ranged = rate !== undefined && rate.to - rate.from > 1e-12;
+  return [
+    ...(nothingToSplit
+      ? [
+          {
+            says: `No tub of ${kind.label.toLowerCase()} stands to split: start a new line, or buy the starter animals.`,
+            decides,
+          },
+        ]
+      : []),
+    ...(ranged
+      ? [
+          {
+            says: `Growth at this temperature is ${percent(rate.perDay)} % a day, perhaps ${percent(rate.from)} to ${percent(rate.to)}: count the tubs.`,
+            decides,
+          },
+        ]
+      : []),
+  ];
+}
