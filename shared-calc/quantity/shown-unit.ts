@@ -1,4 +1,4 @@
-import { kindOfUnit, namedKinds, sayKind } from './kind.ts';
+import { kindOfUnit, namedKinds, sayKind, type FigureKind } from './kind.ts';
 import { unitsLike } from './unit.ts';
 import { writeFigure, writeWithUnit, type WriteOptions } from './write-figure.ts';
 
@@ -18,9 +18,14 @@ export function shownUnit(unit: string, display: Display): string {
   if (sayKind(kind) === 'temperature step') return display.unitsShown['temperature'] === 'degF' ? 'F_deg' : unit;
   const chosen = display.unitsShown[sayKind(kind)];
   if (chosen === undefined || chosen === unit) return unit;
-  const allowed =
-    kind.sort === 'reading' ? unitsLike('degC') : namedKinds.find((each) => each.name === sayKind(kind))?.shown;
-  return allowed?.includes(chosen) ? chosen : unit;
+  // Air in m3/h is a flow, but nobody wants it in mL/d: a unit that is no choice itself stays.
+  const allowed = choicesOf(kind);
+  return allowed.includes(chosen) && allowed.includes(unit) ? chosen : unit;
+}
+
+function choicesOf(kind: FigureKind): readonly string[] {
+  if (kind.sort === 'reading') return unitsLike('degC');
+  return namedKinds.find((each) => each.name === sayKind(kind))?.shown ?? [];
 }
 
 /** A value in a line's unit, without the unit: `16.02`, `full`, `yes`. */

@@ -1,6 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { daysToCount } from '#shared-calc/trade/cultures/days-to-count.ts';
 import { growCount } from '#shared-calc/trade/cultures/grow-count.ts';
+import { growthRate } from '#shared-calc/prepare/growth-rate.ts';
+import { demoRecords } from '#tests/demo-bench.ts';
 
 describe('logistic growth, OpenStax Calculus vol. 2, section 4.4 (deer)', () => {
   test('900,000 deer on room for 1,072,764 are 978,830 after three years, within a head', () => {
@@ -67,6 +69,37 @@ describe('springtail growth, OECD TG 232 (2009): 10 juveniles, at least 100 youn
   // Fountain and Hopkin 2005, Annu. Rev. Entomol. 50:201-222: 30-50 eggs, mature at 21-24 d and hatching in 7-10 d
   test('a first brood of 40 in 31 days bounds it at 0.119 a day', () => {
     expect(Math.log(40) / 31).toBeCloseTo(0.119, 3);
+  });
+});
+
+describe('growth of cultures at other temperatures', () => {
+  const kinds = [...demoRecords().cultureKind.values()];
+  const grown = kinds.filter(({ ratePerDay }) => ratePerDay !== undefined);
+
+  // OECD TG 232 (2009), published: the control of a valid test grows by 0.0822 a day or more, from juveniles alone.
+  test('no springtail of the culture book is planned faster than the control of OECD TG 232', () => {
+    const springtails = grown.filter(({ taken }) => taken === 'floated');
+    expect(springtails.length).toBeGreaterThan(0);
+    for (const { ratePerDay = 1 } of springtails) expect(ratePerDay).toBeLessThanOrEqual(0.0822);
+  });
+
+  // Fountain and Hopkin 2005, Annu. Rev. Entomol. 50:201-222, published: eggs fail over 28 degC.
+  test('no kind is planned warmer than its eggs stand', () => {
+    for (const { highestC } of grown) expect(highestC).toBeLessThanOrEqual(28);
+  });
+
+  // Horvathova et al., ZooKeys, published: growth in the pouch of a woodlouse almost three times slower at 15 than at
+  // 22 degC. Ours, from memory, is 2 for 10 degrees, said with 1.5 to 3: it would not reach that.
+  test('a cool tub of isopods may grow slower than the range says: below its band it is counted, not worked', () => {
+    const published = 3 ** (10 / 7);
+    expect(published).toBeGreaterThan(3);
+    const isopods = grown.filter(({ label }) => /isopod/i.test(label));
+    expect(isopods.length).toBeGreaterThan(0);
+    for (const kind of isopods) {
+      expect(growthRate(kind, 15)).toBeUndefined();
+      const cool = growthRate(kind, kind.lowestC);
+      expect(cool && cool.perDay / cool.from).toBeGreaterThan(1);
+    }
   });
 });
 

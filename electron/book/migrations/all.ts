@@ -4,6 +4,7 @@ import { lineUses } from './0003-line-uses.ts';
 import { ranges } from './0004-ranges.ts';
 import { heatOfTheWorkshop } from './0005-heat-of-the-workshop.ts';
 import { culturesAsStock } from './0006-cultures-as-stock.ts';
+import { workedAir } from './0007-worked-air.ts';
 import type { Migration } from './migration.ts';
 
 export const migrations: readonly Migration[] = [
@@ -13,4 +14,5 @@ export const migrations: readonly Migration[] = [
   ranges,
   heatOfTheWorkshop,
   culturesAsStock,
+  workedAir,
 ];

@@ -6,14 +6,16 @@ import { describe, expect, test } from 'vitest';
 import { newestVersion } from '#electron/book/migrate.ts';
 import { migrations } from '#electron/book/migrations/all.ts';
 import type { Migration } from '#electron/book/migrations/migration.ts';
+import type { Book } from '#electron/book/book.ts';
 import { openBook } from '#electron/book/open-book.ts';
 import { freshSchema, readSchema } from '#electron/book/schema.ts';
+import { sayOpeningNotes } from '#electron/service/say-opening-note.ts';
 import { verifyIssued } from '#electron/book/issued.ts';
 import { readQuoteBody } from '#shared-calc/jobs/quote-body.ts';
 import { quoteSizes } from '#shared-calc/papers/quote-sizes.ts';
 import type { Line } from '#shared-calc/records/records.ts';
 import { bySortKey } from '#shared-calc/records/sort-key.ts';
-import { demoRecords } from '#tests/demo-bench.ts';
+import { demoOnce, demoRecords } from '#tests/demo-bench.ts';
 import { faultOf, folderBytes, newBook, reopen, temporaryFolder, valueOf } from '#tests/electron/book/book-at-hand.ts';
 import { adding, changingTank, oneOfEach, sortRecords, tankOf, today } from '#tests/electron/book/sample-records.ts';
 
@@ -57,6 +59,12 @@ function schemaOf(path: string): ReadonlyMap<string, string> {
   }
 }
 
+/** Ids by recipe, in the order of its list. */
+function inOrder(lines: readonly Line[]): ReadonlyMap<string, readonly string[]> {
+  const byRecipe = Map.groupBy(lines.toSorted(bySortKey), ({ recipe }) => recipe);
+  return new Map([...byRecipe].map(([recipe, own]) => [recipe, own.map(({ id }) => id)]));
+}
+
 describe('books of earlier programs', () => {
   test('there is one of each version', () => {
     expect(versions.sort()).toEqual(migrations.map(({ version }) => `v${version}.loamwright`));
@@ -81,7 +89,7 @@ describe('the step to version 3', () => {
     const declared = ({ id, use, as, place, part, cures }: Line) => [id, { use, as, place, part, cures }] as const;
 
     expect(new Map(withUses.map(declared))).toEqual(new Map(fresh.map(declared)));
-    expect(withUses.toSorted(bySortKey).map(({ id }) => id)).toEqual(fresh.toSorted(bySortKey).map(({ id }) => id));
+    expect(inOrder(withUses)).toEqual(inOrder(fresh));
     book.close();
   });
 
@@ -112,6 +120,103 @@ describe('the step to version 3', () => {
       undefined,
       undefined,
     ]);
+    book.close();
+  });
+});
+
+describe('the step to version 7', () => {
+  const edited = 'demo/v3.loamwright';
+  const linesOf = (book: Book, recipe: string) =>
+    [...book.records().line.values()].filter((line) => line.recipe === recipe).toSorted(bySortKey);
+  const said = (line: Line) => ({ ...line, order: '' });
+
+  test.each(['H2', 'H3', 'H4'])('%s, which nobody changed, is as in a new book, line by line', (recipe) => {
+    const book = reopen(copyOf(edited));
+    const fresh = [...demoRecords().line.values()].filter((line) => line.recipe === recipe);
+
+    expect(linesOf(book, recipe).map(said)).toEqual(fresh.toSorted(bySortKey).map(said));
+    book.close();
+  });
+
+  test('a house that was edited keeps its own figures and rules, without a range, and gets the rest', () => {
+    const book = reopen(copyOf(edited));
+    const line = (id: string) => book.records().line.get(`H1.${id}`);
+
+    expect(
+      ['mix_settle', 'tank_humidity', 'wetting'].map((id) => [line(id)?.role, line(id)?.text, line(id)?.least]),
+    ).toEqual([
+      ['given', '15 %', undefined],
+      ['given', '85 %', undefined],
+      ['worked', 'wetting_water(soil_placed, moisture_start, moisture_target) * 1.1', undefined],
+    ]);
+    expect([line('leaves_close'), line('soil_stays')?.level]).toEqual([undefined, 'advice']);
+    expect(new Map([...book.records().localValue.values()].map((local) => [local.line, local.text]))).toEqual(
+      new Map([
+        ['changes_an_hour', '2 each/h'],
+        ['room_summer', '25 degC'],
+        ['tank_humidity', '80 %'],
+      ]),
+    );
+    book.close();
+  });
+
+  test('its own names are read: a line it renamed, and one of its own that is called as a new one is', () => {
+    const book = reopen(copyOf(edited));
+    const rules = new Map(linesOf(book, 'H1').map(({ name, text }) => [name, text]));
+
+    expect([rules.get('air_flow'), rules.get('changes_an_hour')]).toEqual(['120 mm', 'air_flow_2 / air_volume']);
+    expect(rules.get('vapour_summer')).toContain('changes_an_hour');
+    expect(rules.get('not_too_open')).toBe('air_flow_2 <= evaporating');
+    book.close();
+  });
+
+  test('every figure of its jobs is worked, and a copy of a recipe works as what it was copied from', () => {
+    const book = reopen(copyOf(edited));
+    const open = ['H1', 'H5'].map((recipe) => {
+      const bench = demoOnce({ recipe, sizes: ['T07'] }, book.records());
+      const unknown = bench.input().lines.filter(({ name }) => bench.box('T07', name).value === undefined);
+      return [unknown.map(({ name }) => name), bench.box('T07', 'not_too_dry').check?.state];
+    });
+
+    expect(open).toEqual([
+      [[], 'holds'],
+      [[], 'holds'],
+    ]);
+    expect(verifyIssued(book.records()).map(({ holds }) => holds)).toEqual([true]);
+    book.close();
+  });
+
+  test('what differs and what moved is told when it is opened', () => {
+    const book = reopen(copyOf(edited));
+    const [, house] = sayOpeningNotes(book.notes, book.path).filter((says) => says.startsWith('H1'));
+    const kept = book.notes.flatMap((note) => (note.kind === 'recipe-worked' ? note.kept : []));
+
+    expect(house).toContain('Hottest day in the tank');
+    expect(kept.map(({ label, has, house: inNew }) => [label, has, inNew.slice(0, 16)])).toEqual([
+      ['Settling of the mix', '15 %', '12 % (8 to 18)'],
+      ['Wetting water', 'wetting_water(soil_placed, moisture_start, moisture_target) * 1.1', 'max(0 L, soil_pl'],
+      ['Humidity in the tank', '85 %', 'steady_humidity('],
+    ]);
+    book.close();
+  });
+
+  test('a line that would read one the house has taken out is left out, and that is told', () => {
+    const path = copyOf(edited);
+    const db = new Database(path);
+    db.exec("DELETE FROM line WHERE id = 'H2.leaf_layers'");
+    db.close();
+    const book = reopen(path);
+    const note = book.notes.find((each) => each.kind === 'recipe-worked' && each.recipe === 'H2');
+
+    expect(note).toMatchObject({ left: ['Litter lasts', 'Cover after a year'] });
+    expect(book.records().line.has('H2.litter_days')).toBe(false);
+    book.close();
+  });
+
+  test('a recipe of its own is left alone', () => {
+    const book = reopen(copyOf('v3.loamwright'));
+
+    expect(book.notes.filter(({ kind }) => kind === 'recipe-worked')).toEqual([]);
     book.close();
   });
 });

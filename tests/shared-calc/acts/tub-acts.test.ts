@@ -46,6 +46,63 @@ describe('changeTub', () => {
   });
 });
 
+describe('harvestTub', () => {
+  const standing = done(demoRecords(), 'startTub', { kind: 'C1', on: '2026-01-01' }).records;
+  const floated = done(standing, 'harvestTub', { tub: 'K1', amount: 2000, job: 'J01', sold: false });
+
+  test('what is over of a floated share is written as wasted, in the same step', () => {
+    const moves = [...floated.records.move.values()].map(({ id, what, job, amount }) => [
+      id,
+      what,
+      job,
+      Math.round(amount),
+    ]);
+    expect([floated.label, moves]).toEqual([
+      '2000 taken from tub K1',
+      [
+        ['M-1', 'used', 'J01', -2000],
+        ['M-1-over', 'wasted', undefined, -6000],
+      ],
+    ]);
+  });
+
+  test('the rest of that day goes to another job, and then nothing is wasted', () => {
+    const all = done(floated.records, 'harvestTub', { tub: 'K1', sold: true });
+    expect([...all.records.move.values()].map(({ what, amount }) => [what, Math.round(amount)])).toEqual([
+      ['used', -2000],
+      ['sold', -6000],
+    ]);
+  });
+
+  test('a tub that was harvested goes out of the book with what was taken from it', () => {
+    const { records } = done(floated.records, 'removeTub', { tub: 'K1' });
+    expect([records.tub.size, records.move.size]).toEqual([0, 0]);
+  });
+
+  test('more than it may give is refused', () => {
+    expect(refused(standing, 'harvestTub', { tub: 'K1', amount: 9000, sold: false })).toContain(
+      'Tub K1 may give 8,000 on',
+    );
+  });
+});
+
+describe('countTub', () => {
+  test('a tub grows from what was counted in it', () => {
+    const { label, records } = done(started.records, 'countTub', { tub: 'K1', animals: 900 });
+    expect([label, [...records.move.values()].map(({ what, amount }) => [what, amount])]).toEqual([
+      'tub K1 counted',
+      [['counted', 900]],
+    ]);
+  });
+});
+
+describe('endTub', () => {
+  test('a tub ends on a day and stays in the book', () => {
+    const { label, records } = done(started.records, 'endTub', { tub: 'K1', on: '2027-04-01' });
+    expect([label, records.tub.get('K1')?.endedOn]).toEqual(['tub K1 ended', '2027-04-01']);
+  });
+});
+
 describe('removeTub', () => {
   test('a tub is taken down', () => {
     const { label, records } = done(started.records, 'removeTub', { tub: 'K1' });

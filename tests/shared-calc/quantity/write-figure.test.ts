@@ -57,6 +57,14 @@ describe('writeFigure', () => {
     ]).toEqual(['1.50\u00a0in', '2.00\u00a0gal', '77.0\u00a0degF', '3.6\u00a0F_deg']);
   });
 
+  test('a unit that no workshop chooses stays: air in m3/h beside mist in fl oz a day', () => {
+    const display = { unitsShown: { flow: 'fl_oz/d' }, currency: 'cr' };
+    expect([
+      showWithUnit(base(100, 'mL/d'), 'mL/d', display),
+      showWithUnit(base(0.27, 'm3/h'), 'm3/h', display),
+    ]).toEqual(['3.38\u00a0fl_oz/d', '0.27\u00a0m3/h']);
+  });
+
   test('in Fahrenheit a temperature and a step add up as they are seen', () => {
     const display = { unitsShown: { temperature: 'degF' }, currency: 'cr' };
     expect([

@@ -1,9 +1,10 @@
 import { writeFileSync } from 'node:fs';
 import path from 'node:path';
 import { describe, expect, test } from 'vitest';
+import { z } from 'zod';
 import { culturesCommand } from '#electron/cli/commands/cultures.ts';
 import { answerOf, tableOf } from '#tests/electron/cli/run-command.ts';
-import { useDemoBook } from '#tests/electron/cli/run-cli.ts';
+import { lwJson, useDemoBook } from '#tests/electron/cli/run-cli.ts';
 
 const { book, folder } = useDemoBook();
 const cultures = (...argv: readonly string[]) =>
@@ -125,6 +126,12 @@ describe('cultures', () => {
   });
 });
 
+/** A rule's time, which `work` tells in minutes. */
+async function daysOf(rule: string): Promise<number> {
+  const { value } = z.object({ value: z.number() }).parse(await lwJson('work', rule));
+  return value / (24 * 60);
+}
+
 describe('worked checks of cultures', () => {
   const on = (day: string, ...argv: readonly string[]) =>
     answerOf(culturesCommand, '--book', book(), '--on', day, ...argv);
@@ -133,7 +140,7 @@ describe('worked checks of cultures', () => {
     writeFileSync(file, ['kind,started,founders,degC', ...rows, ''].join('\n'));
     return file;
   };
-  const days = (name: string, ...dates: readonly string[]) => builds(name, ...dates.map((date) => `${date},T07,1`));
+  const single = (name: string, ...dates: readonly string[]) => builds(name, ...dates.map((date) => `${date},T07,1`));
 
   test('the season of white springtails: 2 tubs and a spare, started by 31 May and 7 June', async () => {
     expect(await on('2026-11-30', '--builds', season())).toMatchObject({
@@ -155,7 +162,7 @@ describe('worked checks of cultures', () => {
   });
 
   test('five builds of ten isopods each are picked from one tub', async () => {
-    const file = days('picked.csv', '2027-09-01', '2027-09-02', '2027-09-03', '2027-09-06', '2027-09-07');
+    const file = single('picked.csv', '2027-09-01', '2027-09-02', '2027-09-03', '2027-09-06', '2027-09-07');
     expect(await on('2026-11-30', '--builds', file, '--kind', 'C3')).toMatchObject({
       tubs: 1,
       spare: 1,
@@ -212,15 +219,19 @@ describe('worked checks of cultures', () => {
 
   test('a T07 of today with 500 springtails to give: a cup, or seed with them and wait 12 d more', async () => {
     const today = builds('today.csv', '2027-06-28,T07,1');
-    // 141 animals grow to 1,000 in the 31 days: half of them is 500
-    const found = await on(
-      '2027-06-28',
-      '--builds',
-      today,
-      '--tubs',
-      tubs('C1,2027-05-31,147.0'.replace('.0', '') + ','),
-    );
-    expect(found).toMatchObject({ late: [{ date: '2027-06-28', cups: 1, coins: '6.00' }] });
+    // 149 animals grow to 1,001 in 28 days: half of them is 500, of 1,065 asked.
+    const found = await on('2027-06-28', '--builds', today, '--tubs', tubs('C1,2027-05-31,149,'));
+    expect(found).toMatchObject({ late: [{ date: '2027-06-28', short: 565, cups: 1, coins: '6.00', wait: 12 }] });
+    // 500 on 0.4005 m2 reach 8,000 a m2 after 32.91 days, 12 more than the 21 of settling in.
+    expect(await daysOf('days_to_count(500 / 0.4005, 8000, 20000, 7 %/d)')).toBeCloseTo(32.91, 2);
+  });
+
+  test.each([
+    ['6.094', 32.1],
+    ['7', 28],
+    ['8.618', 22.7],
+  ])('a split growing by %s in a hundred a day comes to 6,000 in %d days', async (rate, days) => {
+    expect(await daysOf(`days_to_count(1250, 6000, 16000, ${rate} %/d)`)).toBeCloseTo(days, 1);
   });
 
   test('1,400 small flies a week from 6 September: 10 tubs on 23 August, then 4 a week, 20 on the shelf', async () => {

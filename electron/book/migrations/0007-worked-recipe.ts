@@ -1,9 +1,10 @@
 import { z } from 'zod';
 import { sortKeyBetween } from '#shared-calc/records/sort-key.ts';
+import { capital } from '#shared-calc/rule/capital.ts';
 import { readRule } from '#shared-calc/rule/read-rule.ts';
 import { renameInRule } from '#shared-calc/rule/rename-line.ts';
 import { namesIn } from '#shared-calc/rule/tree.ts';
-import data from './0006-lines.json' with { type: 'json' };
+import data from './0007-lines.json' with { type: 'json' };
 import type { RecipeNote } from './migration.ts';
 
 /** A line as it is stored: a value for each column. */
@@ -210,7 +211,7 @@ function changedLine({ step, names, list, note }: Changing): Line | undefined {
   const isOurs = was['text'] === undefined || was['text'] === line.text;
   const canBe = namesOf(step.becomes).every((each) => names.has(each));
   const takes = isOurs && canBe;
-  noteChange(note, { line, becomes: becomes['text'], takes });
+  noteChange(note, { line, becomes, takes });
   const to = Object.entries(becomes).filter(([column]) =>
     withRule.has(column) ? takes : sameValue(line[column], was[column]) && !isTaken(column, becomes[column], list),
   );
@@ -219,14 +220,23 @@ function changedLine({ step, names, list, note }: Changing): Line | undefined {
 
 interface Noted {
   readonly line: Line;
-  readonly becomes: Line[string] | undefined;
+  readonly becomes: Readonly<Record<string, Line[string]>>;
   readonly takes: boolean;
 }
 
 function noteChange(note: Changing['note'], { line, becomes, takes }: Noted): void {
-  const label = String(line['label'] ?? line.name);
-  if (!takes) note.kept.push({ label, has: line.text, house: String(becomes ?? '') });
-  else if (becomes !== undefined && becomes !== line.text) note.moved.push(label);
+  const { text = '' } = becomes;
+  if (!takes) note.kept.push({ label: labelOf(line), has: line.text, house: withRange(String(text), becomes) });
+  else if (text !== '' && text !== line.text && !note.moved.includes(labelOf(line))) note.moved.push(labelOf(line));
+}
+
+/** `12 % (8 to 18)` */
+function withRange(text: string, { least, most }: Noted['becomes']): string {
+  return typeof least === 'number' ? `${text} (${least} to ${most})` : text;
+}
+
+function labelOf({ label, name }: Line): string {
+  return typeof label === 'string' ? label : capital(name.replaceAll('_', ' '));
 }
 
 const withRule: ReadonlySet<string> = new Set(['role', 'text', 'least', 'most', 'cases']);
@@ -277,7 +287,7 @@ function goneLines({ kind, names, before, note }: Leaving): readonly Line[] {
     if (!line) return [];
     const was = stored(gone.was, names);
     if (was['text'] === line.text && was['says'] === line['says']) return [line];
-    note.kept.push({ label: String(line['label'] ?? line.name), has: line.text, house: '' });
+    note.kept.push({ label: labelOf(line), has: line.text, house: '' });
     return [];
   });
 }

@@ -1,6 +1,6 @@
 import type Database from 'better-sqlite3';
 import { z } from 'zod';
-import { workedRecipe, type Line } from './0006-worked-recipe.ts';
+import { workedRecipe, type Line } from './0007-worked-recipe.ts';
 import type { Migration } from './migration.ts';
 
 /**
@@ -8,10 +8,9 @@ import type { Migration } from './migration.ts';
  * changed stays as it is.
  */
 export const workedAir: Migration = {
-  version: 6,
+  version: 7,
   name: 'air, water and weight worked',
   up: (db, tell) => {
-    db.exec('ALTER TABLE line ADD COLUMN "source" TEXT');
     const recipes = z.array(z.string()).parse(db.prepare('SELECT "id" FROM recipe ORDER BY "id"').pluck().all());
     for (const recipe of recipes) {
       const before = linesOf(db, recipe);
