@@ -215,7 +215,7 @@ async function claimCulture(page: Page): Promise<void> {
   await press(page, 'Start a tub');
   await page.getByLabel('Kept for').selectOption('J06');
   // 8 March and 28 d.
-  await reads(page, ['tub T-01 kept for J06'], 'footer');
+  await reads(page, ['tub K1 kept for J06'], 'footer');
   await reads(page, ['T-01 grows, ready on 5 April 2027']);
 }
 
