@@ -13,8 +13,8 @@ import { closingLine, countEnding, countReport, type Count } from '#tests/closin
  */
 
 const root = fileURLToPath(new URL('..', import.meta.url));
-const asked = process.argv.slice(2);
-const long = asked.includes('--long');
+const given = process.argv.slice(2);
+const long = given.includes('--long');
 const nothing: Count = { passed: 0, failed: 0, skipped: 0 };
 
 const Report = z.object({
@@ -45,7 +45,7 @@ function buildPage(): Count {
 
 /** Whether tests of a folder may run: all may, unless the command line names others. */
 function runs(folder: string): boolean {
-  const named = asked.filter((each) => each.startsWith('tests/'));
+  const named = given.filter((each) => each.startsWith('tests/'));
   return named.length === 0 || named.some((each) => each.startsWith(folder));
 }
 
@@ -54,7 +54,7 @@ function runVitest(): Count {
   const report = path.join(folder, 'report.json');
   const which = long ? '--project=long' : '--project=!long';
   const reporters = ['--reporter=default', '--reporter=json', `--outputFile.json=${report}`];
-  const passedOn = asked.filter((each) => each !== '--long');
+  const passedOn = given.filter((each) => each !== '--long');
   const always = ['run', '--config', 'tests/vitest.config.ts'];
   const ending = runTool('vitest/vitest.mjs', [...always, which, ...reporters, ...passedOn]);
   const counted = existsSync(report) ? countReport(Report.parse(JSON.parse(readFileSync(report, 'utf8')))) : nothing;

@@ -1,7 +1,7 @@
 import type Database from 'better-sqlite3';
 import { z } from 'zod';
 import type { BadRecord, EditFault } from '#shared-calc/records/book-fault.ts';
-import { allKinds, type RecordKind, type Records } from '#shared-calc/records/records.ts';
+import { allKinds, mapKinds, type RecordKind, type Records } from '#shared-calc/records/records.ts';
 import { findLooseReference } from '#shared-calc/records/references.ts';
 import { verifyIssued } from './issued.ts';
 import { openJournal } from './journal.ts';
@@ -58,8 +58,7 @@ function countRecords(db: Database.Database): Readonly<Record<RecordKind, number
       .prepare(`SELECT count(*) FROM ${sqlName(kind)}`)
       .pluck()
       .get();
-  const counts = allKinds.map((kind) => [kind, z.int().parse(count(kind))] as const);
-  return Object.fromEntries(counts) as Record<RecordKind, number>;
+  return mapKinds<Readonly<Record<RecordKind, number>>>((kind) => z.int().parse(count(kind)));
 }
 
 function checkFile(db: Database.Database): readonly Finding[] {

@@ -29,7 +29,7 @@ export function checkChange(records: Records, change: Change, numbers: QuoteNumb
 }
 
 function cleanChange(change: Change): Result<Change, EditFault> {
-  const clean = { added: [] as Added[], updated: [] as Updated[] };
+  const clean: { readonly added: Added[]; readonly updated: Updated[] } = { added: [], updated: [] };
   for (const { kind, record } of change.added) {
     const read = parseRecord(kind, record);
     if (!read.ok) return failed(notValid({ kind, id: String(record.id) }, read.fault));

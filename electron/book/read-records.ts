@@ -17,11 +17,10 @@ export function readRecords(db: Database.Database): Result<Records, readonly Bad
 
 function readKind(db: Database.Database, kind: RecordKind, bad: BadRecord[]): ReadonlyMap<string, unknown> {
   const records = new Map<string, unknown>();
-  for (const cells of db.prepare(selectOf(kind)).raw().all()) {
-    const row = cells as readonly unknown[];
-    const record = parseRow(kind, row);
+  for (const cells of db.prepare<[], readonly unknown[]>(selectOf(kind)).raw().all()) {
+    const record = parseRow(kind, cells);
     if (record.ok) records.set(record.value.id, record.value);
-    else bad.push({ kind, id: String(row[0]), issues: record.fault });
+    else bad.push({ kind, id: String(cells[0]), issues: record.fault });
   }
   return records;
 }

@@ -4,7 +4,7 @@ import { join } from 'node:path';
 import type { BookFault, RecordName } from '#shared-calc/records/book-fault.ts';
 import type { Change } from '#shared-calc/records/change.ts';
 import { diffRecords } from '#shared-calc/records/diff-records.ts';
-import { allKinds, mapKinds, type RecordKind, type Records } from '#shared-calc/records/records.ts';
+import { allKinds, mapKinds, type RecordKind, type RecordOf, type Records } from '#shared-calc/records/records.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
 import { meantBy, referencesOf } from '#shared-calc/records/references.ts';
 import { isOpenHere } from './connection.ts';
@@ -24,6 +24,8 @@ export interface RestorePreview {
   /** What stays although the backup does not have it: issued quotes and what they refer to. */
   readonly kept: readonly RecordName[];
 }
+
+type Tables = { readonly [K in RecordKind]: Map<string, RecordOf<K>> };
 
 /** The records of a backup, read from a copy that is migrated to the newest version. */
 export function readBackup(file: string, options: OpenOptions): Result<Records, BookFault> {
@@ -67,20 +69,16 @@ export function restoreChange(
   present: Records,
   backup: Records,
 ): { readonly change: Change; readonly kept: readonly RecordName[] } {
-  const kept = recordsToKeep(present, backup);
-  const wanted = mapKinds<Readonly<Record<RecordKind, Map<string, unknown>>>>(
-    (kind) => new Map<string, unknown>(backup[kind]),
-  );
+  const toKeep = recordsToKeep(present, backup);
+  const wanted = mapKinds<Tables>((kind) => new Map<string, unknown>(backup[kind]));
   for (const [id, quote] of present.issuedQuote) wanted.issuedQuote.set(id, quote);
-  for (const { kind, id } of kept) wanted[kind].set(id, present[kind].get(id));
-  return {
-    change: diffRecords(
-      label,
-      present,
-      mapKinds<Records>((kind) => wanted[kind]),
-    ),
-    kept,
-  };
+  for (const { kind, id } of toKeep) copyRecord(kind, id, present, wanted);
+  return { change: diffRecords(label, present, wanted), kept: toKeep };
+}
+
+function copyRecord<K extends RecordKind>(kind: K, id: string, from: Records, to: Tables): void {
+  const record = from[kind].get(id);
+  if (record) to[kind].set(id, record);
 }
 
 /** Issued quotes that the backup does not have, and everything they refer to. */
@@ -88,16 +86,16 @@ function recordsToKeep(present: Records, backup: Records): readonly RecordName[]
   const isMissing = ({ kind, id }: RecordName) => present[kind].has(id) && !backup[kind].has(id);
   const quotes = [...present.issuedQuote.keys()].map((id): RecordName => ({ kind: 'issuedQuote', id }));
   const needed = quotes.flatMap((quote) => meantRecords(present, quote));
-  const kept = quotes.filter(isMissing);
+  const missing = quotes.filter(isMissing);
   const seen = new Set<string>();
   for (let next = needed.pop(); next; next = needed.pop()) {
     const key = `${next.kind} ${next.id}`;
     if (seen.has(key) || !isMissing(next)) continue;
     seen.add(key);
-    kept.push(next);
+    missing.push(next);
     needed.push(...meantRecords(present, next));
   }
-  return kept;
+  return missing;
 }
 
 function meantRecords(records: Records, { kind, id }: RecordName): readonly RecordName[] {

@@ -27,9 +27,9 @@ export function parseRow<K extends RecordKind>(
 
 function toCell(type: ColumnType, value: unknown): Cell {
   if (value === undefined) return null;
-  if (type === 'json') return JSON.stringify(value);
   if (type === 'yes no') return value === true ? 1 : 0;
-  return value as string | number;
+  if (type !== 'json' && (typeof value === 'string' || typeof value === 'number')) return value;
+  return JSON.stringify(value);
 }
 
 function fromCell(type: ColumnType, cell: unknown): unknown {

@@ -5,10 +5,12 @@ import type { Migration } from './migrations/migration.ts';
 /** The schema stored in the file, by name: tables, indexes and triggers with their SQL. */
 export function readSchema(db: Database.Database): ReadonlyMap<string, string> {
   const parts = db
-    .prepare("SELECT name, sql FROM sqlite_schema WHERE name NOT LIKE 'sqlite_%' ORDER BY name")
+    .prepare<[], [string, string | null]>(
+      "SELECT name, sql FROM sqlite_schema WHERE name NOT LIKE 'sqlite_%' ORDER BY name",
+    )
     .raw()
     .all();
-  return new Map(parts.map((part) => parseSchemaPart(part)));
+  return new Map(parts.map(([name, sql]) => [name, sql ?? '']));
 }
 
 /** The schema of a new book of a version. */
@@ -29,9 +31,4 @@ export function schemaDifferences(
 ): readonly string[] {
   const names = new Set([...one.keys(), ...other.keys()]);
   return [...names].filter((name) => one.get(name) !== other.get(name));
-}
-
-function parseSchemaPart(part: unknown): readonly [string, string] {
-  const [name, sql] = part as [string, string | null];
-  return [name, sql ?? ''];
 }

@@ -12,10 +12,10 @@ interface Statements {
 
 /** Writes the rows of a change. Call it inside a transaction, after the change is checked against the file. */
 export function changeWriter(db: Database.Database): (change: Change) => void {
-  const kept = new Map<RecordKind, Statements>();
+  const prepared = new Map<RecordKind, Statements>();
   const of = (kind: RecordKind) => {
-    const statements = kept.get(kind) ?? prepare(db, kind);
-    kept.set(kind, statements);
+    const statements = prepared.get(kind) ?? prepare(db, kind);
+    prepared.set(kind, statements);
     return statements;
   };
   return (change) => {

@@ -33,8 +33,8 @@ export function smallDeposit(records: Records, job: string, coins: number): read
   const quote = latestQuote(records, job);
   const body = quote && readQuoteBody(quote.body);
   if (!body || coins >= body.sums.depositCoins) return [];
-  const asked = coinsText(body.sums.depositCoins, workshopOf(records).coinDecimals);
-  return [`Quote ${body.number} ${body.revision} asks for ${asked}.`];
+  const deposit = coinsText(body.sums.depositCoins, workshopOf(records).coinDecimals);
+  return [`Quote ${body.number} ${body.revision} asks for ${deposit}.`];
 }
 
 function moveNotices(records: Records, id: string, state: string): readonly string[] {

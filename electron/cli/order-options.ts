@@ -123,9 +123,9 @@ function writeOver(given: Arguments, order: Order, { records, lines }: Derived):
   for (const set of given.texts('set')) {
     const one = readSet(set, order.columns);
     if (!one.ok) return one;
-    const kept = keep(one.value, order.recipe, records);
-    if (!kept.ok) return kept;
-    written.push(kept.value);
+    const parsed = keep(one.value, order.recipe, records);
+    if (!parsed.ok) return parsed;
+    written.push(parsed.value);
   }
   const over = (column: string | undefined, start: ReadonlyMap<string, string>) =>
     new Map([
@@ -144,8 +144,8 @@ function writeOver(given: Arguments, order: Order, { records, lines }: Derived):
 function keep(one: Written, recipe: string, records: Records): Result<Written, string> {
   const line = [...records.line.values()].find((each) => each.recipe === recipe && each.name === one.line);
   if (!line) return ok(one);
-  const kept = storedText(one.text, line, workshopOf(records).decimalComma);
-  return kept.ok ? ok({ ...one, text: kept.value }) : failed(`${one.line}: ${sayBoxFault(kept.fault, one.line)}`);
+  const stored = storedText(one.text, line, workshopOf(records).decimalComma);
+  return stored.ok ? ok({ ...one, text: stored.value }) : failed(`${one.line}: ${sayBoxFault(stored.fault, one.line)}`);
 }
 
 /** `line=RULE` for the whole job, `T07.line=RULE` for one size, `T07#2.line=RULE` for its second column. */

@@ -28,9 +28,9 @@ export function readPageFile(folder: string, path: string): PageAnswer {
   if (kind === undefined) return notThere;
   if (extname(file) === '.html') return readPage(file, kind);
   // Built files have a hash of their content in their name, except the list of licences.
-  const kept = file.includes(`${sep}assets${sep}`) ? 'private, max-age=31536000, immutable' : 'no-cache';
+  const caching = file.includes(`${sep}assets${sep}`) ? 'private, max-age=31536000, immutable' : 'no-cache';
   const body = new Uint8Array(readFileSync(file));
-  return { status: 200, headers: { ...guardHeaders, 'content-type': kind, 'cache-control': kept }, body };
+  return { status: 200, headers: { ...guardHeaders, 'content-type': kind, 'cache-control': caching }, body };
 }
 
 function readPage(file: string, kind: string): PageAnswer {

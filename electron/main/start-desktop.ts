@@ -25,13 +25,13 @@ export async function startDesktop(): Promise<void> {
     holdToPage(contents, { openOutside: (address) => void shell.openExternal(address) });
   });
   app.on('window-all-closed', () => app.quit());
-  const asked = waitForFiles();
+  const requested = waitForFiles();
   await app.whenReady();
   const windows: BrowserWindow[] = [];
-  const service = openRequestedBook(asked.first(), (news) => tellPages(windows, news));
+  const service = openRequestedBook(requested.first(), (news) => tellPages(windows, news));
   if (!service) return app.quit();
   app.on('will-quit', service.close);
-  await showPage(service, windows, asked);
+  await showPage(service, windows, requested);
 }
 
 interface AskedFiles {

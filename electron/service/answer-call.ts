@@ -1,24 +1,37 @@
 import { randomInt } from 'node:crypto';
 
+import type { z } from 'zod';
+
 import type { Channel } from '#shared-calc/contract/channel-names.ts';
 import { channels } from '#shared-calc/contract/channels.ts';
-import type { Refusal } from '#shared-calc/contract/channels.ts';
+import type { Input, Output, Refusal } from '#shared-calc/contract/channels.ts';
 import type { Result } from '#shared-calc/result.ts';
 
 import type { Handlers } from './handlers.ts';
 import { refuse, refuseBehind } from './refuse.ts';
 import { sayInputFault } from './say-input-fault.ts';
 
+/** The same channels, by the input that each parses. */
+const inputs: { readonly [C in Channel]: { readonly input: z.ZodType<Input<C>> } } = channels;
+
 /** Writes one line, or a stack, to the log that the maintainer reads. */
 export type Log = (text: string) => void;
 
 /** Answers a call. The input is validated strictly first; a bug ends here, with its stack in the log. */
 export function answerCall(handlers: Handlers, channel: Channel, data: unknown, log: Log): Result<unknown, Refusal> {
-  const input = channels[channel].input.safeParse(data);
+  return answerOn(channel, handlers, data, log);
+}
+
+function answerOn<C extends Channel>(
+  channel: C,
+  handlers: Handlers,
+  data: unknown,
+  log: Log,
+): Result<Output<C>, Refusal> {
+  const input = inputs[channel].input.safeParse(data);
   if (!input.success) return refuse(sayInputFault(input.error, data));
-  const handle = handlers[channel] as (input: unknown) => Result<unknown, Refusal>;
   try {
-    return handle(input.data);
+    return handlers[channel](input.data);
   } catch (error) {
     const fault = faultName();
     log(`fault ${fault} in ${channel}: ${stackOf(error)}`);

@@ -7,9 +7,9 @@ const tellAtMost = 3;
 
 /** What is wrong with the input of a channel: the fault, the field and its record, and what to do. */
 export function sayInputFault({ issues }: z.ZodError, data: unknown): string {
-  const told = issues.slice(0, tellAtMost);
-  const said = told.map((issue) => `${placeOf(issue.path, data)} ${sayIssue(issue, valueAt(data, issue.path))}`);
-  if (told.every(isTooLong)) return `${capital(said.join('; '))}. Shorten it; nothing was written.`;
+  const first = issues.slice(0, tellAtMost);
+  const said = first.map((issue) => `${placeOf(issue.path, data)} ${sayIssue(issue, valueAt(data, issue.path))}`);
+  if (first.every(isTooLong)) return `${capital(said.join('; '))}. Shorten it; nothing was written.`;
   return `This cannot be taken as it stands: ${said.join('; ')}. Nothing was done.`;
 }
 

@@ -82,8 +82,8 @@ export function mayGo(kind: RecordKind, ids: readonly string[], records: Records
     const by = [...new Set(users[kind]?.(id, records) ?? [])];
     if (by.length === 0) continue;
     const more = by.length - tellAtMost;
-    const told = by.slice(0, tellAtMost).join(', ') + (more > 0 ? ` and ${more} more` : '');
-    return failed(`${id} stays: it is used by ${told}. Take it out there first.`);
+    const names = by.slice(0, tellAtMost).join(', ') + (more > 0 ? ` and ${more} more` : '');
+    return failed(`${id} stays: it is used by ${names}. Take it out there first.`);
   }
   return ok(undefined);
 }

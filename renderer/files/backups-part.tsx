@@ -29,9 +29,9 @@ export function BackupsPart({ api, done }: FilePart) {
   const look = async (file: string) => {
     setChosen(file);
     setPreview(undefined);
-    const told = await api.call('file.previewBackup', { file });
-    if (told.ok) setPreview(told.value);
-    setWrong(told.ok ? undefined : told.fault.says);
+    const answer = await api.call('file.previewBackup', { file });
+    if (answer.ok) setPreview(answer.value);
+    setWrong(answer.ok ? undefined : answer.fault.says);
   };
   const restore = async () => {
     if (chosen === undefined) return;

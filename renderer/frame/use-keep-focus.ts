@@ -4,8 +4,8 @@ import { useLayoutEffect } from 'preact/hooks';
 /** When `shown` changes and the focused element of the part is gone, `take` moves the focus before the next paint. */
 export function useKeepFocus(part: RefObject<HTMLElement | null>, shown: unknown, take: () => void): void {
   const holds = () => part.current?.contains(document.activeElement) ?? false;
-  const held = holds();
+  const hadFocus = holds();
   useLayoutEffect(() => {
-    if (held && !holds()) take();
+    if (hadFocus && !holds()) take();
   }, [shown]);
 }

@@ -110,26 +110,26 @@ export function gridController<Shown>(parts: GridParts<Shown>): GridController<S
 
 function openState<Shown>(parts: GridParts<Shown>): State<Shown> {
   const { model, paint } = parts;
-  const held: GridState<Shown> = {
+  const opened: GridState<Shown> = {
     parts,
     model,
     index: gridIndex(model),
     selection: undefined,
-    cells: liveCells(paint, (at) => held.model.shownAt(at)),
+    cells: liveCells(paint, (at) => opened.model.shownAt(at)),
   };
   const table = gridTable({
     ...parts,
-    model: () => held.model,
+    model: () => opened.model,
     draw: (cell, at) => {
-      markCell(cell, held.index.cellOf(at), held.selection);
-      return held.cells.draw(cell, at);
+      markCell(cell, opened.index.cellOf(at), opened.selection);
+      return opened.cells.draw(cell, at);
     },
     focused: (cell) => {
-      const tip = held.selection?.tip;
-      if (tip?.row !== cell.row || tip.column !== cell.column) select(held, single(cell));
+      const tip = opened.selection?.tip;
+      if (tip?.row !== cell.row || tip.column !== cell.column) select(opened, single(cell));
     },
   });
-  return Object.assign(held, { table });
+  return Object.assign(opened, { table });
 }
 
 /** `reach` focuses the tip before anything is marked: focusing makes the browser lay out what was drawn before. */

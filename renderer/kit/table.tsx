@@ -15,7 +15,7 @@ export interface Column<Row> {
   readonly cell: (row: Row, at: number) => Content;
   /** Right-aligned, for figures and counts. */
   readonly figure?: boolean;
-  /** This column is the row's heading. */
+  /** This column is the row's heading; a row without a text in it has none. */
   readonly names?: boolean;
   /** A class from the table's owner. */
   readonly look?: string | undefined;
@@ -174,7 +174,7 @@ function cellsOf<Row>(columns: readonly Column<Row>[], contentOf: (column: Colum
     const { span, says } = isWide(content) ? content : { span: 1, says: content };
     free = at + span;
     const width = span > 1 ? { colSpan: span } : {};
-    return column.names === true ? (
+    return column.names === true && says !== '' ? (
       <th key={at} scope="row" class={classOf(column)} {...width}>
         {says}
       </th>

@@ -65,9 +65,9 @@ function behindIn({ worked, known }: State): readonly string[] {
 }
 
 function dropGone({ worked, known, totals }: State): void {
-  const kept = new Set(worked.source().columns.map((column) => column.key));
+  const current = new Set(worked.source().columns.map((column) => column.key));
   for (const [column, { scan }] of known) {
-    if (kept.has(column)) continue;
+    if (current.has(column)) continue;
     count(totals, scan, -1);
     known.delete(column);
   }

@@ -110,8 +110,8 @@ function clear(opened: Signal<OpenedBench | undefined>): void {
 
 /** The job with this id; otherwise the first that is not closed, otherwise the last one. */
 function wantedJob(records: Pick<Records, 'job'>, id: string | undefined): Job | undefined {
-  const asked = records.job.get(id ?? '');
-  if (asked) return asked;
+  const found = records.job.get(id ?? '');
+  if (found) return found;
   const jobs = [...records.job.values()];
   return jobs.find((job) => job.state !== 'closed') ?? jobs.at(-1);
 }

@@ -15,6 +15,7 @@ import { setValues as valuesSet } from '#shared-calc/jobs/set-values.ts';
 import { surveyJob as surveyed } from '#shared-calc/jobs/survey-job.ts';
 import { applyChange, squashChanges, type Change } from '#shared-calc/records/change.ts';
 import { recordKinds, type Records } from '#shared-calc/records/records.ts';
+import { withoutUndefined } from '#shared-calc/records/without-undefined.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
 import { act } from './act.ts';
 import { buildJob, type Short } from './build-job.ts';
@@ -55,7 +56,7 @@ export const newJob = act<z.infer<typeof NewJob>>({
   says: 'Makes a job of an enquiry, with its sizes and what the client wants otherwise than the house.',
   input: NewJob,
   run: ({ records, today }, input) => {
-    const made = madeJob(records, { ...given(input), writings: writingsOf(input.writings), on: today });
+    const made = madeJob(records, { ...withoutUndefined(input), writings: writingsOf(input.writings), on: today });
     return made.ok ? ok(made.value.change) : made;
   },
 });
@@ -149,7 +150,7 @@ export const writeSurvey = act<z.infer<typeof WriteSurvey>>({
   name: 'writeSurvey',
   says: 'Takes a survey in: its figures hold for the whole job, and an enquiry is surveyed with it.',
   input: WriteSurvey,
-  run: ({ records }, input) => surveyed(records, { ...given(input), figures: writingsOf(input.figures) }),
+  run: ({ records }, input) => surveyed(records, { ...withoutUndefined(input), figures: writingsOf(input.figures) }),
 });
 
 const WriteJob = z.strictObject({
@@ -265,11 +266,4 @@ function writingsOf<W extends { readonly text: string | null; readonly column?: 
     text: text ?? undefined,
     ...(column !== undefined && { column }),
   }));
-}
-
-type Given<T> = { readonly [K in keyof T]: Exclude<T[K], undefined> };
-
-/** Drops the fields that are left out. */
-function given<T extends object>(input: T): Given<T> {
-  return Object.fromEntries(Object.entries(input).filter(([, value]) => value !== undefined)) as Given<T>;
 }

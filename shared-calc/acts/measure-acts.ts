@@ -54,12 +54,12 @@ export const keepWatch = act<z.infer<typeof KeepWatch>>({
       on: derived.today,
       note: line === 'watch_hours' ? `${SIGNED}${by}\n${text}` : `${SIGNED}${by}`,
     }));
-    const kept = new Map(watchOf(derived.records, size).map((record) => [record.id, record]));
+    const existing = new Map(watchOf(derived.records, size).map((record) => [record.id, record]));
     return ok({
       ...emptyChange(`${input.job}: watch of ${size}, signed by ${by}`),
-      added: taken.filter(({ id }) => !kept.has(id)).map((record) => added('actual', record)),
+      added: taken.filter(({ id }) => !existing.has(id)).map((record) => added('actual', record)),
       updated: taken.flatMap((record) => {
-        const before = kept.get(record.id);
+        const before = existing.get(record.id);
         return before ? [updated('actual', before, record)] : [];
       }),
     });

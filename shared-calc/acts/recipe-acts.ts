@@ -197,7 +197,7 @@ const ChangeLine = z.strictObject({
     .partial(),
 });
 
-/** Fields of a line; `undefined` or null removes a field. */
+/** Fields of a line; null removes a field. */
 export type LineFields = z.infer<typeof ChangeLine>['fields'];
 
 export const changeLine = lineAct<z.infer<typeof ChangeLine>>({
@@ -206,8 +206,7 @@ export const changeLine = lineAct<z.infer<typeof ChangeLine>>({
   input: ChangeLine,
   run: (records, line, input) => {
     const fields = withUnit(line, input.fields);
-    const all = Object.entries({ ...line, ...fields }).filter(([, value]) => value !== undefined && value !== null);
-    const next = Object.fromEntries(all) as Line;
+    const next = withFields(line, fields);
     const fault = lineFault(records, next);
     if (fault) return failed(fault);
     const keys = Object.keys(fields).map((key) => headingOf('line', key).toLowerCase());

@@ -29,7 +29,10 @@ export function withFields<R extends object>(
   record: R,
   fields: { readonly [K in keyof R]?: R[K] | null | undefined },
 ): R {
-  const given = Object.entries(fields).filter(([, value]) => value !== undefined);
-  const all = Object.entries({ ...record, ...Object.fromEntries(given) });
-  return Object.fromEntries(all.filter(([, value]) => value !== null)) as R;
+  const next = { ...record };
+  for (const [key, value] of Object.entries(fields)) {
+    if (value === null) Reflect.deleteProperty(next, key);
+    else if (value !== undefined) Reflect.set(next, key, value);
+  }
+  return next;
 }

@@ -16,9 +16,9 @@ export function stockOnHand(
   const stock = new Map<string, number>();
   for (const entry of entries) {
     const spoken = entry.reservedFor !== undefined && !jobs.includes(entry.reservedFor);
-    const held = entry.quarantineUntil !== undefined && entry.quarantineUntil > on;
+    const inQuarantine = entry.quarantineUntil !== undefined && entry.quarantineUntil > on;
     const past = entry.bestBefore !== undefined && entry.bestBefore < on;
-    if (!spoken && !held && !past) stock.set(entry.material, (stock.get(entry.material) ?? 0) + entry.amount);
+    if (!spoken && !inQuarantine && !past) stock.set(entry.material, (stock.get(entry.material) ?? 0) + entry.amount);
   }
   return stock;
 }

@@ -12,13 +12,16 @@ const Answer = z.discriminatedUnion('ok', [
   z.strictObject({ ok: z.literal(false), fault: Refusal }),
 ]);
 
+/** The same channels, by the output that each parses. */
+const outputs: { readonly [C in Channel]: { readonly output: z.ZodType<Output<C>> } } = channels;
+
 /** Parses an answer of a channel; one that breaks the contract is itself a refusal. */
 export function readAnswer<C extends Channel>(channel: C, data: unknown): Result<Output<C>, Refusal> {
   const answer = Answer.safeParse(data);
   if (!answer.success) return failed(senseless);
   if (!answer.data.ok) return failed(answer.data.fault);
-  const value = channels[channel].output.safeParse(answer.data.value);
-  return value.success ? ok(value.data as Output<C>) : failed(senseless);
+  const value = outputs[channel].output.safeParse(answer.data.value);
+  return value.success ? ok(value.data) : failed(senseless);
 }
 
 const senseless: Refusal = { says: 'The program gave an answer that makes no sense.', readAgain: true };

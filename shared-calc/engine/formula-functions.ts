@@ -8,7 +8,6 @@ import {
   type ImplementedFunctions,
 } from 'hyperformula';
 import { generalSums, type Scalar } from '#shared-calc/rule/general-sums.ts';
-import type { Given } from './call-function.ts';
 import { causeText, REFUSED } from './cause-text.ts';
 import { ruleFunctions } from './rule-functions.ts';
 
@@ -19,7 +18,7 @@ type Ran = Scalar | CellError;
 /** The declaration of every function to the engine; it needs no more than the name. */
 const anything = { argumentType: FunctionArgumentType.SCALAR };
 
-const runs = new Map<string, (given: readonly Given[]) => Ran>();
+const runs = new Map<string, (given: readonly Scalar[]) => Ran>();
 const entries: Record<string, FunctionMetadata> = {};
 
 /** Engine functions that stand for a cell without a value, one for each cause. */
@@ -29,11 +28,8 @@ for (const [name, why] of Object.entries(causes)) {
   enter(name, () => new CellError(ErrorType.VALUE, causeText(why)));
 }
 enter('LW_NO_PICK', () => refusal('pick', 'pick found none of its choices.'));
-for (const [name, sum] of generalSums) {
-  enter(`LW_${name.toUpperCase()}`, (given) => settle(name, sum(given as Scalar[])));
-}
-for (const [name, sum] of ruleFunctions) {
-  enter(`LW_${name.toUpperCase()}`, (given) => settle(name, sum(given as Scalar[])));
+for (const [name, sum] of [...generalSums, ...ruleFunctions]) {
+  enter(`LW_${name.toUpperCase()}`, (given) => settle(name, sum(given)));
 }
 
 /**
@@ -44,11 +40,12 @@ class RuleFunctions extends FunctionPlugin {
   static override implementedFunctions: ImplementedFunctions = entries;
 
   run(call: Call, state: State): Ran {
-    const given: Given[] = [];
+    const given: Scalar[] = [];
     for (const argument of call.args) {
       const value = this.evaluateAst(argument, state);
       if (value instanceof CellError) return value;
-      given.push(value as Given);
+      if (!isScalar(value)) return new CellError(ErrorType.VALUE);
+      given.push(value);
     }
     return runs.get(call.procedureName)?.(given) ?? new CellError(ErrorType.NAME);
   }
@@ -64,7 +61,11 @@ export function registerRuleFunctions(): void {
   registered = true;
 }
 
-function enter(name: string, run: (given: readonly Given[]) => Ran): void {
+function isScalar(value: unknown): value is Scalar {
+  return typeof value === 'number' || typeof value === 'string' || typeof value === 'boolean';
+}
+
+function enter(name: string, run: (given: readonly Scalar[]) => Ran): void {
   runs.set(name, run);
   entries[name] = { method: 'run', parameters: [anything], repeatLastArgs: 1 };
 }

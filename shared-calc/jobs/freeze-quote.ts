@@ -79,9 +79,9 @@ function frozenGoods(
   prices: PriceBook,
   lines: readonly Line[],
 ): Pick<QuoteBody, 'goods' | 'suppliers'> {
-  const asked = new Set(lines.map((line) => line.material));
+  const materials = new Set(lines.map((line) => line.material));
   const goods = [...prices.goods.values()]
-    .filter((each) => !each.fault && (asked.has(each.material) || records.tank.has(each.material)))
+    .filter((each) => !each.fault && (materials.has(each.material) || records.tank.has(each.material)))
     .map(frozenOffer);
   const suppliers = [...prices.suppliers.values()].filter(({ id }) => goods.some((each) => each.supplier === id));
   return { goods, suppliers };

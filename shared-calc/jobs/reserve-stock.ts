@@ -38,8 +38,8 @@ export function releaseStock(records: Records, id: string): Change {
 
 /** The Store with nothing reserved for a job. */
 export function released({ stockEntry }: Pick<Records, 'stockEntry'>, job: string): Records['stockEntry'] {
-  const kept = [...stockEntry.values()].filter((entry) => entry.reservedFor === job);
-  return putRecords(stockEntry, kept.map(unreserved));
+  const reserved = [...stockEntry.values()].filter((entry) => entry.reservedFor === job);
+  return putRecords(stockEntry, reserved.map(unreserved));
 }
 
 function unreserved(entry: StockEntry): StockEntry {
@@ -52,9 +52,9 @@ function keep(store: Records['stockEntry'], pieces: readonly StorePiece[], job: 
   for (const piece of pieces) {
     const rest = remainder(piece);
     const id = rest ? freeId(`${piece.entry.id}-${job}`, next) : piece.entry.id;
-    const kept: StockEntry = { ...piece.entry, id, amount: piece.amount, reservedFor: job };
+    const reserved: StockEntry = { ...piece.entry, id, amount: piece.amount, reservedFor: job };
     if (rest) next.set(rest.id, rest);
-    next.set(id, kept);
+    next.set(id, reserved);
   }
   return next;
 }

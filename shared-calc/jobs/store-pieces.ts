@@ -61,15 +61,15 @@ export function amountOf(pieces: readonly StorePiece[]): number {
 
 function canGive(entry: StockEntry, on: Day, job: string | undefined): boolean {
   const spoken = entry.reservedFor !== undefined && entry.reservedFor !== job;
-  const held = entry.quarantineUntil !== undefined && entry.quarantineUntil > on;
+  const inQuarantine = entry.quarantineUntil !== undefined && entry.quarantineUntil > on;
   const past = entry.bestBefore !== undefined && entry.bestBefore < on;
-  return !spoken && !held && !past;
+  return !spoken && !inQuarantine && !past;
 }
 
 function byUse(one: StockEntry, other: StockEntry): number {
-  const kept = Number(other.reservedFor !== undefined) - Number(one.reservedFor !== undefined);
+  const reserved = Number(other.reservedFor !== undefined) - Number(one.reservedFor !== undefined);
   const opened = Number(one.sealed) - Number(other.sealed);
-  return kept || opened || compareDays(one.bestBefore, other.bestBefore) || (one.id < other.id ? -1 : 1);
+  return reserved || opened || compareDays(one.bestBefore, other.bestBefore) || (one.id < other.id ? -1 : 1);
 }
 
 /** The earlier first; no day sorts last. */

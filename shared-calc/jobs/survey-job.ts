@@ -28,8 +28,8 @@ export function surveyJob(records: Records, { job: id, figures, ...words }: Surv
   if (!found.ok) return found;
   const values = setValues(records, { job: id, writings: figures, by: 'us' });
   if (!values.ok) return values;
-  const told = { ...found.value, ...words };
-  const job = isBefore(told.state, 'surveyed') ? arrived(told, 'surveyed') : told;
+  const withWords = { ...found.value, ...words };
+  const job = isBefore(withWords.state, 'surveyed') ? arrived(withWords, 'surveyed') : withWords;
   const measured = applyChange(records, values.value);
   return ok(diffRecords(`${id}: survey`, records, { ...measured, job: putRecords(measured.job, [job]) }));
 }

@@ -27,9 +27,9 @@ export function writeOver(
 ): Result<JobSheet, JobFault> {
   const nowhere = findNowhere(sheet, typed, lines);
   if (nowhere) return failed(nowhere);
-  const kept = writingsToKeep(typed, lines, decimalComma);
-  if (!kept.ok) return kept;
-  const writings = kept.value;
+  const parsed = writingsToKeep(typed, lines, decimalComma);
+  if (!parsed.ok) return parsed;
+  const writings = parsed.value;
   const of = (column: string | undefined) => writings.filter((each) => each.column === column);
   const next = {
     ...sheet,
@@ -110,13 +110,13 @@ function writingsToKeep(
   lines: readonly Line[],
   decimalComma: boolean,
 ): Result<readonly Writing[], JobFault> {
-  const kept: Writing[] = [];
+  const parsed: Writing[] = [];
   for (const writing of writings) {
     const line = lines.find((each) => each.name === writing.line);
     const text = line && writing.text !== undefined ? storedText(writing.text, line, decimalComma) : ok(writing.text);
     if (!text.ok)
       return failed({ kind: 'unreadable', line: writing.line, text: writing.text ?? '', fault: text.fault });
-    kept.push({ ...writing, text: text.value });
+    parsed.push({ ...writing, text: text.value });
   }
-  return ok(kept);
+  return ok(parsed);
 }

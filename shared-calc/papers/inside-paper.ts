@@ -16,7 +16,7 @@ export const insidePaper: MakePaper = (input) => {
   const share = (part: number) => `${writeNumber(part * 100, 1, workshop)} %`;
   const reserves = lines.reduce((sum, { reserveCoins }) => sum + reserveCoins, 0);
   const total = ['Before tax', money(costCoins), netCoins > 0 ? share((netCoins - costCoins) / netCoins) : ''];
-  const kept = reserves > 0 ? `; reserves of ${money(reserves)} are in the prices` : '';
+  const reserveNote = reserves > 0 ? `; reserves of ${money(reserves)} are in the prices` : '';
   return ok({
     data: {
       lines: lines.map((line) => ({
@@ -45,7 +45,9 @@ export const insidePaper: MakePaper = (input) => {
           ],
           right: [1, 2, 3],
         },
-        paragraph(`${writeNumber(hours, 2, workshop)} hours charged; price with tax ${money(grossCoins)}${kept}.`),
+        paragraph(
+          `${writeNumber(hours, 2, workshop)} hours charged; price with tax ${money(grossCoins)}${reserveNote}.`,
+        ),
       ],
     },
     csv: quoteCsv(sums, workshop, { inside: true }),

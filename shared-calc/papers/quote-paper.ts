@@ -49,11 +49,11 @@ function quoteName({ number, revision }: Pick<QuoteModel, 'number' | 'revision'>
 
 /** `Reading room: T05, 600 × 445 × 600 mm inside, full kit; 2 of T07, ...` */
 function quoteIntro({ title, sizes }: Pick<QuoteModel, 'title' | 'sizes'>): string {
-  const told = sizes.map(({ called, inside, kit, count }) => {
+  const described = sizes.map(({ called, inside, kit, count }) => {
     const parts = [count === 1 ? called : `${count} of ${called}`, inside && `${inside} inside`, kit && `${kit} kit`];
     return parts.filter((part) => part !== '').join(', ');
   });
-  return `${title}: ${told.join('; ')}.`;
+  return `${title}: ${described.join('; ')}.`;
 }
 
 /** The facts at the top of a quote. */

@@ -18,6 +18,6 @@ export function leavesOf(bench: Bench): number | undefined {
 
 /** Materials that are leaves: those of a recipe's leaf lines, and those named as leaves. */
 export function leafMaterials(records: Pick<Records, 'material' | 'line'>): readonly Material[] {
-  const asked = new Set([...records.line.values()].filter(isLeafNeed).map(({ material }) => material));
-  return [...records.material.values()].filter(({ id, label }) => asked.has(id) || /\bleaves\b/i.test(label));
+  const needed = new Set([...records.line.values()].filter(isLeafNeed).map(({ material }) => material));
+  return [...records.material.values()].filter(({ id, label }) => needed.has(id) || /\bleaves\b/i.test(label));
 }

@@ -90,8 +90,8 @@ type PlanDates = Pick<PrepPlan, 'build' | 'handover' | 'late'>;
 function handoverDates({ settleIn }: PlanFacts, { handover, calendar }: PlanWish, ready: Day): PlanDates {
   const wanted = handover === undefined ? undefined : previousOpen(addDays(handover, -settleIn), calendar);
   if (handover !== undefined && wanted !== undefined && ready <= wanted) return { build: wanted, handover, late: 0 };
-  const kept = nextOpen(addDays(ready, settleIn), calendar);
-  return { build: ready, handover: kept, late: handover === undefined ? 0 : daysBetween(handover, kept) };
+  const settled = nextOpen(addDays(ready, settleIn), calendar);
+  return { build: ready, handover: settled, late: handover === undefined ? 0 : daysBetween(handover, settled) };
 }
 
 interface DatedChain {

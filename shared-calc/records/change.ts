@@ -1,4 +1,4 @@
-import type { RecordKind, RecordOf, Records } from './records.ts';
+import { mapKinds, type RecordKind, type RecordOf, type Records } from './records.ts';
 import { sameData } from './same-data.ts';
 
 export type Added = { readonly [K in RecordKind]: { readonly kind: K; readonly record: RecordOf<K> } }[RecordKind];
@@ -51,7 +51,7 @@ export function applyChange(records: Records, change: Change): Records {
   for (const { kind, record } of change.removed) table(kind).delete(record.id);
   for (const { kind, to } of change.updated) table(kind).set(to.id, to);
   for (const { kind, record } of change.added) table(kind).set(record.id, record);
-  return { ...records, ...next } as Records;
+  return mapKinds<Records>((kind) => next[kind] ?? records[kind]);
 }
 
 /** Several changes as one with the same effect, under one label. */

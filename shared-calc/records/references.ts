@@ -1,12 +1,18 @@
+import type { z } from 'zod';
 import { fieldsOf } from '#shared-calc/fields/record-fields.ts';
 import type { RecordFault, FieldIssue, RecordName } from './book-fault.ts';
 import type { Change } from './change.ts';
 import { allKinds, recordKinds, type RecordKind, type RecordOf, type Records } from './records.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
+import { withoutUndefined } from './without-undefined.ts';
 
 type Fields = Readonly<Record<string, unknown>>;
 type Written = { readonly kind: RecordKind; readonly record: Fields & { readonly id: string } };
+type Schemas = { readonly [K in RecordKind]: z.ZodType<RecordOf<K>> };
 type Once = { readonly [K in RecordKind]?: readonly (readonly (keyof RecordOf<K> & string)[])[] };
+
+/** The same schemas, by the record that each parses. */
+const schemas: Schemas = recordKinds;
 
 /** Fields that must be unique together in a book. */
 export const once: Once = {
@@ -91,18 +97,14 @@ export function parseRecord<K extends RecordKind>(
   if (!read.ok) return read;
   const broken = Object.entries(read.value).find(([, value]) => hasBrokenText(value));
   if (broken) return failed([{ field: broken[0], code: 'broken-text', says: 'half a character' }]);
-  return ok(withoutEmpty(read.value) as RecordOf<K>);
+  return ok(withoutUndefined(read.value));
 }
 
 /** Parses a record by its kind, with its fields unchanged. */
 export function parseAs<K extends RecordKind>(kind: K, record: unknown): Result<RecordOf<K>, readonly FieldIssue[]> {
-  const read = recordKinds[kind].safeParse(record);
-  if (read.success) return ok(read.data as RecordOf<K>);
+  const read = schemas[kind].safeParse(record);
+  if (read.success) return ok(read.data);
   return failed(read.error.issues.map(({ path, code, message }) => ({ field: path.join('.'), code, says: message })));
-}
-
-function withoutEmpty(record: object): object {
-  return Object.fromEntries(Object.entries(record).filter(([, value]) => value !== undefined));
 }
 
 /** A lone half of a surrogate pair has no UTF-8 form: the file would return another text than was written. */

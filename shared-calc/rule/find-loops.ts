@@ -8,12 +8,12 @@ type ReadsOf = ReadonlyMap<string, readonly string[]>;
 export function findLoops(readsOf: ReadsOf): readonly (readonly string[])[] {
   const placeOf = new Map([...readsOf.keys()].map((name, at) => [name, at]));
   const knotOf = findKnots(readsOf);
-  const told = new Set<string>();
+  const listed = new Set<string>();
   const cycles: (readonly string[])[] = [];
   for (const name of readsOf.keys()) {
-    const cycle = told.has(name) ? undefined : cycleThrough(name, readsOf, knotOf);
+    const cycle = listed.has(name) ? undefined : cycleThrough(name, readsOf, knotOf);
     if (!cycle) continue;
-    for (const member of cycle) told.add(member);
+    for (const member of cycle) listed.add(member);
     cycles.push(fromFirst(cycle, placeOf));
   }
   return cycles;

@@ -46,12 +46,13 @@ export const generalSums: ReadonlyMap<string, GeneralSum> = new Map<string, Gene
 ]);
 
 /** A sum over figures alone; checking has counted the arguments, so the named ones exist. */
-type OverFigures = (first: number, second: number, third: number, ...rest: number[]) => SumAnswer;
+type OverFigures = (...figures: number[]) => SumAnswer;
 
 function overFigures(sum: OverFigures): GeneralSum {
   return (given) => {
-    if (given.some((each) => typeof each !== 'number')) return refused('This works with figures only, not with words.');
-    return sum(...(given as readonly number[] as [number, number, number]));
+    if (!given.every((each) => typeof each === 'number'))
+      return refused('This works with figures only, not with words.');
+    return sum(...given);
   };
 }
 

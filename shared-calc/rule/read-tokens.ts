@@ -22,8 +22,19 @@ const word = /[\p{L}_][\p{L}\p{N}_]*/uy;
 const unitWord = /fl oz\b|dry qt\b|F deg\b|°\s?[CF]|%|\p{L}[\p{L}\p{N}_]*/uy;
 const signs = /<>|<=|>=|[=<>+\-*/^\u2212\u00d7\u00f7\u2264\u2265\u2260]/y;
 
-/** Characters that a keyboard or a paste may bring, and the operators they mean here. */
-const plainSigns: Readonly<Record<string, Sign>> = {
+/** Every operator as it may be written, also in characters that a keyboard or a paste may bring. */
+const signOf: Readonly<Record<string, Sign>> = {
+  '+': '+',
+  '-': '-',
+  '*': '*',
+  '/': '/',
+  '^': '^',
+  '=': '=',
+  '<>': '<>',
+  '<': '<',
+  '<=': '<=',
+  '>': '>',
+  '>=': '>=',
   '\u2212': '-',
   '\u00d7': '*',
   '\u00f7': '/',
@@ -67,8 +78,9 @@ function tokenAt(text: string, from: number): Token {
   if (amount !== undefined) return numberAt(text, from, amount);
   const name = match(word, text, from);
   if (name !== undefined) return { is: 'word', word: name, from, to: from + name.length };
-  const sign = match(signs, text, from);
-  if (sign !== undefined) return { is: 'sign', sign: plainSigns[sign] ?? (sign as Sign), from, to: from + sign.length };
+  const written = match(signs, text, from) ?? '';
+  const sign = signOf[written];
+  if (sign !== undefined) return { is: 'sign', sign, from, to: from + written.length };
   if (text[from] === '"') return textAt(text, from);
   return markAt(text, from);
 }

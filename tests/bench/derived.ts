@@ -35,8 +35,8 @@ function manyJobs(count: number): Records {
   let records = demoRecords();
   for (let at = 0; at < count; at += 1) {
     const sizes = ['T03', 'T07', 'T08'].map((tank) => ({ tank, count: 1 }));
-    const asked = { title: `Job ${at}`, recipe: 'H1', sizes, writings: [], by: 'us', on: DEMO_DAY } as const;
-    records = applyChange(records, valueOf(newJob(records, asked)).change);
+    const input = { title: `Job ${at}`, recipe: 'H1', sizes, writings: [], by: 'us', on: DEMO_DAY } as const;
+    records = applyChange(records, valueOf(newJob(records, input)).change);
   }
   return records;
 }

@@ -137,8 +137,13 @@ async function scrollRow(page: Page): Promise<Told> {
   const scroll = (turn: number) => page.mouse.wheel(turn % 2 === 0 ? 300 : 0, turn % 4 === 1 ? 120 : -60);
   const run = await timed(page, '', () => inTurn(page, SCROLLS, scroll, 16));
   const [took, least] = [timesOf(run.frames), timesOf(rest.frames)];
-  const told = row('page, a frame while it is scrolled', took.median, { text: 'at rest', floor: least.median }, 'told');
-  return { ...told, took: `${told.took}, 95th ${ms(took.p95)}` };
+  const scrolled = row(
+    'page, a frame while it is scrolled',
+    took.median,
+    { text: 'at rest', floor: least.median },
+    'told',
+  );
+  return { ...scrolled, took: `${scrolled.took}, 95th ${ms(took.p95)}` };
 }
 
 async function inTurn(page: Page, times: number, act: (turn: number) => Promise<void>, pauseMs = 120): Promise<void> {

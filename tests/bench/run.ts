@@ -12,7 +12,7 @@ import { benchPaste } from './paste.ts';
 import { benchPlaces } from './places.ts';
 
 await readyToLook([pageBundle, commandLineBundle]);
-const told = [
+const measured = [
   ...benchEngine(),
   ...benchBuying(),
   ...benchBook(),
@@ -22,5 +22,5 @@ const told = [
   ...(await benchPage()),
   ...(await benchPlaces()),
 ];
-const rows = told.map(({ what, took, floor, ratio, must }) => [what, took, floor, ratio, must]);
+const rows = measured.map(({ what, took, floor, ratio, must }) => [what, took, floor, ratio, must]);
 process.stdout.write(`${textTable(['what', 'took', 'beside', 'ratio', 'must reach'], rows, [1, 3])}\n`);

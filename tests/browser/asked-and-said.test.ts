@@ -13,16 +13,16 @@ describe('who asked for a local value', () => {
     const page = await pages.begin('bench');
     await write(page, ['Air gap under the mesh', 'T08'], '15 mm');
     await goTo(page, 'Air gap under the mesh', 'T08');
-    const asked = page.getByLabel('The client asked for this');
-    const before = await asked.isChecked();
-    await asked.focus();
+    const checkbox = page.getByLabel('The client asked for this');
+    const before = await checkbox.isChecked();
+    await checkbox.focus();
     await page.keyboard.press('Space');
     await page.waitForSelector('footer:has-text("asked for by the client")');
     await expect.poll(askers).toEqual(['drain_gap client']);
-    expect([before, await asked.isChecked()]).toEqual([false, true]);
+    expect([before, await checkbox.isChecked()]).toEqual([false, true]);
     await page.keyboard.press('Control+z');
     await page.getByRole('button', { name: 'Redo', exact: true }).waitFor();
-    await expect.poll(() => asked.isChecked()).toBe(false);
+    await expect.poll(() => checkbox.isChecked()).toBe(false);
   });
 });
 

@@ -9,8 +9,8 @@ export async function axeFaults(page: Page, only?: 'colours', within = 'html'): 
   if (!(await page.evaluate("'axe' in globalThis"))) await page.evaluate(axe.source);
   const runOnly = { type: 'rule', values: ['color-contrast', 'link-in-text-block'] };
   // Passed rules are not reported in full: that would take longer than the check itself.
-  const asked = JSON.stringify({ resultTypes: ['violations'], selectors: false, ...(only && { runOnly }) });
+  const options = JSON.stringify({ resultTypes: ['violations'], selectors: false, ...(only && { runOnly }) });
   return page.evaluate<readonly string[]>(
-    `axe.run(${within === 'html' ? 'document' : JSON.stringify(within)}, ${asked}).then(({ violations }) => violations.map((each) => \`\${each.id}: \${each.nodes.map((node) => node.html.slice(0, 160)).join(" | ")}\`))`,
+    `axe.run(${within === 'html' ? 'document' : JSON.stringify(within)}, ${options}).then(({ violations }) => violations.map((each) => \`\${each.id}: \${each.nodes.map((node) => node.html.slice(0, 160)).join(" | ")}\`))`,
   );
 }

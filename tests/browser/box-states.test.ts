@@ -247,9 +247,9 @@ describe('each state of a box', () => {
     async ({ box: [line, size], seen, look, standing }) => {
       await goTo(page, line, size);
       const { figure = '', said = '', sign = false, spoken = '' } = (await seenBox(page, line, size)) ?? {};
-      const told = (await page.getByRole('complementary').locator('p[data-state]').allInnerTexts()).map(plain);
+      const states = (await page.getByRole('complementary').locator('p[data-state]').allInnerTexts()).map(plain);
       const whole = await lookOf(page, line, size);
-      expect({ figure, said, sign, spoken, standing: told, look: { ...whole, ...look } }).toEqual({
+      expect({ figure, said, sign, spoken, standing: states, look: { ...whole, ...look } }).toEqual({
         ...seen,
         standing,
         look: whole,

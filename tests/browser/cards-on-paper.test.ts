@@ -34,7 +34,7 @@ describe('the handover card', () => {
   test('tells on it all that a keeper rings up about', async () => {
     const page = await openCard('handover', 'full');
     const card = plain(await page.locator('article > section').nth(6).innerText());
-    const told = [
+    const expected = [
       'Temperature 18 °C to 27 °C',
       'Humidity about 90 %',
       'Light 12 h a day, on the timer',
@@ -55,7 +55,7 @@ describe('the handover card', () => {
       'Seals and build are ours for 12 months.',
       'Call: how is the tank: Friday 23 July 2027',
     ];
-    expect(told.filter((words) => !card.includes(words))).toEqual([]);
+    expect(expected.filter((words) => !card.includes(words))).toEqual([]);
   });
 });
 

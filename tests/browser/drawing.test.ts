@@ -202,8 +202,8 @@ describe('the section drawing of each shape, against the figures of its column',
     page = await pages.begin('bench', (book) =>
       writeIn(book, [withSizes(tanks), withValues({ 'T07.soil_rise': '0 mm', 'T11.drain_gap': '12 mm' })]),
     );
-    const told = await lwJson('bench', '--job', 'J01', '--book', pages.book(), '--on', pageDay);
-    columns = Told.parse(told).columns;
+    const answer = await lwJson('bench', '--job', 'J01', '--book', pages.book(), '--on', pageDay);
+    columns = Told.parse(answer).columns;
     // Wide enough for every card to be drawn.
     await page.setViewportSize({ width: 2560, height: 1200 });
     await page.waitForFunction(() => document.querySelectorAll('[data-card] svg[role="img"]').length === 5);

@@ -82,11 +82,11 @@ describe('the demo workshop', () => {
     await file.fill(beside('Copy'));
     await act('Save the copy');
     await page.getByRole('dialog').getByText('there already').waitFor();
-    const kept = readFileSync(beside('Copy.loamwright'), 'utf8');
+    const content = readFileSync(beside('Copy.loamwright'), 'utf8');
     await page.getByLabel('Replace a file that is there').check();
     await act('Save the copy');
     await dialogGone();
-    expect([refused, kept, plain(await quietLine(page))]).toEqual([
+    expect([refused, content, plain(await quietLine(page))]).toEqual([
       expect.stringContaining('Give the file with its whole folder, such as '),
       'a shopping list',
       expect.stringContaining(`A copy is at ${beside('Copy.loamwright')}.`),

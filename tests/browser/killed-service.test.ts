@@ -101,12 +101,12 @@ describe('a service that is killed', () => {
     await stored(page, 'air gap under the mesh of T07 to 12 mm');
     await page.reload();
     await page.waitForSelector('[role="gridcell"]');
-    const kept = [
+    const shown = [
       await figures(page, 'Air gap under the mesh', sizes),
       (await seenBox(page, 'Price', 'T08'))?.figure !== '',
     ];
     await running.kill();
-    expect([kept, journal()]).toEqual([
+    expect([shown, journal()]).toEqual([
       [['10', '12', '10'], true],
       {
         edits: [

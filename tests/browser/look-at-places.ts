@@ -32,5 +32,5 @@ for (const { id } of places) {
 }
 await look(pages, 'bench', narrow);
 await pages.close();
-const told = [`Pictures of ${places.length} places are in ${folder}`, ...new Set(pages.complaints())];
-process.stdout.write(`${told.join('\n')}\n`);
+const report = [`Pictures of ${places.length} places are in ${folder}`, ...new Set(pages.complaints())];
+process.stdout.write(`${report.join('\n')}\n`);

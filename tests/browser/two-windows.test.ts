@@ -35,11 +35,11 @@ beforeAll(async () => {
 /** Holds back a page's next write until it is released. */
 async function holdNextWrite(page: Page): Promise<() => void> {
   let letGo = (): void => undefined;
-  const held = new Promise<void>((done) => (letGo = done));
+  const released = new Promise<void>((done) => (letGo = done));
   await page.route(
     '**/call/book.apply',
     async (route) => {
-      await held;
+      await released;
       await route.continue();
     },
     { times: 1 },

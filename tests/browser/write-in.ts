@@ -27,9 +27,9 @@ export function writeIn(file: string, acts: readonly Act[]): void {
 export function readIn<T>(file: string, read: (records: Records) => T): T {
   const opened = openBook(file, { today: pageDay, backups: false });
   if (!opened.ok) throw new Error(`not opened: ${opened.fault.kind}`);
-  const told = read(opened.value.records());
+  const value = read(opened.value.records());
   opened.value.close();
-  return told;
+  return value;
 }
 
 /** The sizes of the demo's job. */

@@ -63,13 +63,13 @@ describe('a file that is no book is refused, exit 3, and left as it was', () => 
     first.exec('BEGIN IMMEDIATE');
     const second = lwProcess('book', 'import-prices', prices, '--book', book());
     first.exec('ROLLBACK');
-    const kept = first.prepare('SELECT count(*) FROM pack_price WHERE "from" = \'2090-04-01\'').pluck().get();
+    const count = first.prepare('SELECT count(*) FROM pack_price WHERE "from" = \'2090-04-01\'').pluck().get();
     first.close();
     expect(second).toEqual({
       code: 3,
       out: '',
       err: `Another program is writing in ${book()}; try again when it is done.\n`,
     });
-    expect(kept).toBe(0);
+    expect(count).toBe(0);
   });
 });

@@ -37,8 +37,8 @@ const BenchJson = z.object({
 });
 
 async function benchOf(...argv: readonly string[]) {
-  const told = BenchJson.parse(await lwJson('bench', '--sizes', 'T07', ...argv, '--book', book()));
-  const [column] = told.columns;
+  const answer = BenchJson.parse(await lwJson('bench', '--sizes', 'T07', ...argv, '--book', book()));
+  const [column] = answer.columns;
   if (!column) throw new Error('no column');
   return column;
 }

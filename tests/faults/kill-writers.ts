@@ -8,17 +8,17 @@ import { startChild } from '#tests/faults/child.ts';
 export async function killWriters(times: number): Promise<number> {
   const { path, close } = newBook(adding('begin', { kind: 'tank', record: tankOf('T07', { note: '0' }) }));
   close();
-  let told = 1;
+  let reported = 1;
   for (let nth = 0; nth < times; nth += 1) {
     const child = startChild('write-until-killed.ts', path);
     await child.nextLine();
     await wait((nth * 37) % 60);
     child.process.kill('SIGKILL');
     await child.end();
-    told = Number(child.lines.at(-1));
-    expectWhole(path, told);
+    reported = Number(child.lines.at(-1));
+    expectWhole(path, reported);
   }
-  return told;
+  return reported;
 }
 
 /** One edit more than reported may exist: the program was killed between writing and reporting. */

@@ -26,11 +26,11 @@ describe('a book that another program holds', () => {
     const book = newBook(begin);
     const holder = startChild('hold-book.ts', book.path);
     await holder.nextLine();
-    const held = [book.apply(changingTank(t07, { note: 'x' }), 1), book.undo(), book.records().tank.get('T07')];
+    const during = [book.apply(changingTank(t07, { note: 'x' }), 1), book.undo(), book.records().tank.get('T07')];
     holder.process.stdin?.end();
     await holder.end();
 
-    expect(held).toEqual([{ ok: false, fault: { kind: 'locked' } }, { ok: false, fault: { kind: 'locked' } }, t07]);
+    expect(during).toEqual([{ ok: false, fault: { kind: 'locked' } }, { ok: false, fault: { kind: 'locked' } }, t07]);
     expect(valueOf(book.apply(changingTank(t07, { note: 'x' }), 1)).revision).toBe(2);
   });
 

@@ -52,9 +52,9 @@ function readBack(text: string, delimiter = ','): readonly (readonly string[])[]
 describe('readCsv against RFC 4180', () => {
   test.each(published)('%s', (_, text, records) => {
     const heading = 'one,two,three\r\n';
-    const told = readCsv(heading + text, ['one', 'two', 'three']);
-    expect(told.refused).toEqual([]);
-    expect(told.rows.map(({ fields }) => Object.values(fields))).toEqual(records);
+    const parsed = readCsv(heading + text, ['one', 'two', 'three']);
+    expect(parsed.refused).toEqual([]);
+    expect(parsed.rows.map(({ fields }) => Object.values(fields))).toEqual(records);
   });
 
   test('4: a record with another number of fields than the heading is named', () => {

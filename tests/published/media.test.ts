@@ -22,8 +22,8 @@ describe('container substrates, Int. J. Agronomy 2012, 978528, Table 1', () => {
     '%s: air and water fill the pores, and water over dry is the drained weight',
     (_, { air, water, pores, bulk, drained }) => {
       expect(Math.abs(poresOf(air / 100) + poresOf(water / 100) - poresOf(pores / 100))).toBeLessThanOrEqual(0.01);
-      const held = Number(wettingWater.compute([1, 0, water / 100])) * 1000;
-      expect(bulk * 1000 + held).toBeCloseTo(drained, 6);
+      const wetting = Number(wettingWater.compute([1, 0, water / 100])) * 1000;
+      expect(bulk * 1000 + wetting).toBeCloseTo(drained, 6);
     },
   );
 });

@@ -82,13 +82,13 @@ function theirPlan(facts: PlanFacts, { on, handover }: Wish, of: TheirCalendar) 
   const asWanted = of.before(addDays(wanted, -facts.settleIn));
   const isKept = ready <= asWanted;
   const build = isKept ? asWanted : ready;
-  const kept = isKept ? wanted : of.next(addDays(ready, facts.settleIn));
+  const settled = isKept ? wanted : of.next(addDays(ready, facts.settleIn));
   const orders = goods.map((step) => {
     const last = lastArrival(step, build, facts, of);
     const days = facts.goods[step].map(({ leadDays, weekdays }) => of.shift(of.lastComing(last, weekdays), -leadDays));
     return days.map(say).toSorted()[0];
   });
-  return { build: say(build), handover: say(kept), late: differenceInCalendarDays(kept, wanted), orders };
+  return { build: say(build), handover: say(settled), late: differenceInCalendarDays(settled, wanted), orders };
 }
 
 describe('prep plans against an independent calendar', () => {

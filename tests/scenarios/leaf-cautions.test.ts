@@ -132,14 +132,14 @@ describe('cautions of treated leaves', () => {
       const fill = settings[setting]?.fill === undefined ? '' : '80';
       const texts = { ...noTreatment, leaves: '10 L', aim, way, potFill: fill, ovenFill: fill };
       const place = { altitudeM: 650, pressureKpa: 103.421 };
-      const asked = askTreatment(texts, { place, ofJob: undefined, decimalComma: false });
-      const plan = asked.ok ? asked.value.chosen.plan : asked;
+      const treatment = askTreatment(texts, { place, ofJob: undefined, decimalComma: false });
+      const plan = treatment.ok ? treatment.value.chosen.plan : treatment;
       expect(saidOf(plan)).toEqual(words.flatMap((word) => says[word] ?? [refusals[word] ?? word]));
     },
   );
 });
 
-/** What the card in the hand of whoever treats the leaves says in general; then what the plan says besides. */
+/** The general cautions of the treatment card, then those of the plan. */
 const onCard: Readonly<Record<TreatmentWay, readonly string[]>> = {
   steam: ['leaves and wood', 'steam', 'sterile or clean'],
   boil: ['leaves and wood', 'sterile or clean'],
@@ -155,7 +155,7 @@ describe('the card of treated leaves', () => {
     expect(cautions.slice(0, general.length).map(({ step }) => step)).toEqual(general);
     const besides = ['steam', 'plate', 'full', 'oven'].filter((word) => each.words.includes(word));
     expect(cautions.slice(general.length).map(sentence)).toEqual(
-      // How the leaves are bagged stands in the card's own words.
+      // The card says in its own words how the leaves are bagged.
       besides.flatMap((word) => says[word] ?? []).filter((words) => !words.startsWith('Leaves in a cloth bag')),
     );
     expect(beside).toEqual(each.way === 'steam' ? ['Only with vented steam and a core probe.'] : []);

@@ -6,7 +6,7 @@ import { lwJson, useDemoBook } from '#tests/electron/cli/run-cli.ts';
 import { demoColumn, demoPricing, demoRecords } from '#tests/demo-bench.ts';
 
 /*
- * The same job has one price, whether its tanks are asked for as two of a size or as two sizes alike.
+ * A job has one price, whether its tanks are ordered as two of one size or as two equal sizes.
  */
 
 const records = demoRecords();

@@ -8,8 +8,8 @@ const stock = { M05: { amount: 6, unit: 'L' }, M08: { amount: 2, unit: 'L' } };
 describe.each(twoWays())('the mix of one stack with 6 L coir and 2 L charcoal on hand, by $way', ({ needs }) => {
   test('each part needs its litres, whatever is on hand', async () => {
     const printed = { M05: '13.710', M06: '13.710', M07: '9.140', M08: '4.570', M09: '4.570' };
-    for (const asked of [order, { ...order, stock }]) {
-      const list = (await needs(asked)).needs;
+    for (const each of [order, { ...order, stock }]) {
+      const list = (await needs(each)).needs;
       const used = Object.fromEntries(mix.map((material) => [material, list[material]?.used]));
       expect(asPrinted(used, printed)).toEqual(printed);
     }

@@ -24,8 +24,8 @@ import { benchAtHand } from '#tests/renderer/store/book-at-hand.ts';
 import { jobOf, valueOf, withRecords } from '#tests/shared-calc/jobs/demo-jobs.ts';
 
 /*
- * One price, however it is asked for: at the foot of the bench, by the command line as data and as text, in the
- * draft on the page, and in the body of the quote once it is issued.
+ * One price everywhere: at the foot of the bench, by the command line as data and as text, in the
+ * draft on the page, and in the body of the issued quote.
  */
 
 interface Price {
@@ -37,7 +37,7 @@ interface Price {
   readonly deposit: string;
 }
 
-/** What is written for one job alone, and the house figures that start at 0. */
+/** Values for one job alone, and the house figures that start at 0. */
 interface Terms {
   readonly oneOffs: readonly Pick<QuoteLine, 'label' | 'group' | 'costCoins' | 'by'>[];
   readonly basis: Job['basis'];
@@ -185,7 +185,7 @@ function sizesAlone(records: Records, job: Job): Records {
 
 const footIds = ['hours', 'cost', 'net', 'tax', 'gross', 'deposit'] as const satisfies readonly FootId[];
 
-/** What stands at the foot of each strip of the page's bench. */
+/** The totals below each strip of the bench on the page. */
 async function feet(records: Records, job: string): Promise<Readonly<Record<string, Price>>> {
   const { bench } = await benchAtHand(records);
   bench.open(job);
@@ -224,7 +224,7 @@ function cellsOf(row: string): readonly string[] {
   return row.trim().split(/\s{2,}/);
 }
 
-/** The quote of a job, issued, in each of its ways. */
+/** The issued quote of a job, in each of its forms. */
 async function quoted(records: Records, job: string) {
   const draft = valueOf(draftQuote(derive(records, DEMO_DAY), workedJob(records, jobOf(records, job), DEMO_DAY)));
   const { json, text } = await ask(quoteCommand, '--job', job, '--on', DEMO_DAY, '--issue');

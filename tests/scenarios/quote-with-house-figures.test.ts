@@ -107,8 +107,14 @@ describe('the same from the command line', () => {
 
   test('issued, revised, and what changed', async () => {
     edit(demo.book(), (records) => withHouseFigures(libraryJobIn(records)));
-    const told = Quote.parse(await ask('quote', '--job', 'J02', '--issue'));
-    expect(told).toMatchObject({ quote: 'Q-0001', revision: 'A', net: '1820.00', gross: '2023.65', deposit: '810.00' });
+    const first = Quote.parse(await ask('quote', '--job', 'J02', '--issue'));
+    expect(first).toMatchObject({
+      quote: 'Q-0001',
+      revision: 'A',
+      net: '1820.00',
+      gross: '2023.65',
+      deposit: '810.00',
+    });
     edit(demo.book(), revised);
     const next = Quote.parse(await ask('quote', '--job', 'J02', '--issue'));
     expect(next).toMatchObject({ quote: 'Q-0001', revision: 'B', net: '1650.00', gross: '1833.55', deposit: '735.00' });

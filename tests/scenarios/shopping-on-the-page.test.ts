@@ -11,8 +11,8 @@ import { useServedBook } from '#tests/browser/use-served-book.ts';
 import { valueOf, withRecords } from '#tests/shared-calc/jobs/demo-jobs.ts';
 
 /*
- * The two shopping scenarios as they are read from the page: three paid jobs of T03, T07 and T08, flat, in one run
- * with nothing free in the Store; then one T07 alone, for which 6 L of coir and 2 L of charcoal are kept.
+ * The two shopping scenarios as read from the page: three paid jobs of T03, T07 and T08, flat, in one run
+ * with nothing free in the Store; then one T07 alone, for which 6 L of coir and 2 L of charcoal are reserved.
  */
 
 const mix = ['M05', 'M06', 'M07', 'M08', 'M09'];
@@ -60,7 +60,7 @@ describe('the mix with stock on hand, on the page', () => {
   });
 });
 
-/** The rows of every supplier's part of the run over these jobs, by material, spaces plain. */
+/** The rows of the run over these jobs, from every supplier, by material, with plain spaces. */
 async function ledger(bought: readonly string[]): Promise<Readonly<Record<string, readonly string[]>>> {
   for (const job of paid) await page.getByRole('checkbox', { name: job }).setChecked(bought.includes(job));
   await page.waitForFunction(`document.querySelectorAll('fieldset input:checked').length === ${bought.length}`);
@@ -82,13 +82,13 @@ async function rowsOf(): Promise<readonly (readonly string[])[]> {
   );
 }
 
-/** The book with these jobs alone to buy for: J02, J03, J04 and J05, and what is kept for J05 in the Store. */
+/** The book with only J02, J03, J04 and J05 to buy for, and stock reserved for J05. */
 function refill(path: string): void {
   const book = valueOf(openBook(path, { today: pageDay, backups: false }));
   const before = book.records();
   const filled = ['T03', 'T07', 'T08', 'T07'].reduce(paidJob, { ...closed(before), stockEntry: new Map() });
-  const kept = withRecords(filled, 'stockEntry', [keptFor('M05', 6), keptFor('M08', 2)]);
-  valueOf(book.apply(diffRecords('jobs of the scenario', before, kept), book.revision()));
+  const stocked = withRecords(filled, 'stockEntry', [keptFor('M05', 6), keptFor('M08', 2)]);
+  valueOf(book.apply(diffRecords('jobs of the scenario', before, stocked), book.revision()));
   book.close();
 }
 
@@ -98,7 +98,7 @@ function closed(records: Records): Records {
 }
 
 function paidJob(records: Records, tank: string): Records {
-  const asked: NewJob = {
+  const wish: NewJob = {
     title: `Job of ${tank}`,
     recipe: 'H1',
     sizes: [{ tank, count: 1 }],
@@ -106,7 +106,7 @@ function paidJob(records: Records, tank: string): Records {
     by: 'client',
     on: pageDay,
   };
-  const made = valueOf(newJob(records, asked));
+  const made = valueOf(newJob(records, wish));
   const withJob = applyChange(records, made.change);
   return applyChange(withJob, valueOf(recordDeposit(withJob, { job: made.job, coins: 100, on: pageDay })));
 }

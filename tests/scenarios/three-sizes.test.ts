@@ -19,8 +19,8 @@ const table: Readonly<Record<string, readonly string[]>> = {
 
 describe.each(twoWays())('three sizes, one shopping run: T03, T07, T08 with H1, flat, by $way', ({ bench, run }) => {
   test('soil stands 60, 90 and 100 mm high', async () => {
-    const told = await bench({ sizes, set: order.set });
-    expect(sizes.map((size) => told[size]?.figures['soil_front'])).toEqual([60, 90, 100]);
+    const columns = await bench({ sizes, set: order.set });
+    expect(sizes.map((size) => columns[size]?.figures['soil_front'])).toEqual([60, 90, 100]);
   });
 
   test.each(Object.entries(table))('%s: needed %s', async (material, row) => {

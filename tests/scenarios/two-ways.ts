@@ -69,7 +69,7 @@ export function twoWays(): readonly Way[] {
   return [core, commandLine(useDemoBook())].map(askedOnce);
 }
 
-/** The same question is worked once. */
+/** Each question is asked only once. */
 function askedOnce({ way, work, bench, needs, run, quote }: Way): Way {
   return { way, work, bench: once(bench), needs: once(needs), run: once(run), quote: once(quote) };
 }
@@ -84,7 +84,7 @@ function once<T>(ask: (order: Order) => Promise<T>): (order: Order) => Promise<T
   };
 }
 
-/** Figures with as many decimals as each is printed with. */
+/** Figures rounded to the decimals that each is printed with. */
 export function asPrinted(
   told: Readonly<Record<string, Told | undefined>>,
   printed: Readonly<Record<string, string>>,

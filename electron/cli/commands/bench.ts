@@ -37,13 +37,13 @@ export const benchCommand: Command = {
 
 function chosenLines(given: Arguments, { bench }: WorkedOrder): Result<readonly Line[], readonly string[]> {
   const all = bench.input().lines;
-  const asked = given
+  const names = given
     .text('lines')
     ?.split(',')
     .map((name) => name.trim());
-  if (!asked) return ok(all);
-  const unknown = unknownLines(asked, all);
-  return unknown.length > 0 ? failed(unknown) : ok(all.filter((line) => asked.includes(line.name)));
+  if (!names) return ok(all);
+  const unknown = unknownLines(names, all);
+  return unknown.length > 0 ? failed(unknown) : ok(all.filter((line) => names.includes(line.name)));
 }
 
 function benchJson({ bench, order, pricing, workshop }: WorkedOrder, lines: readonly Line[]) {

@@ -61,14 +61,14 @@ function jobsMisuse(given: Arguments): string | undefined {
 /** The run of whole jobs. Jobs without a deposit are bought with the rest, and a notice names them. */
 function runOfJobs(given: Arguments, records: Records): Outcome {
   const workshop = workshopOf(records);
-  const asked = readJobsToBuy(given, records);
-  if (!asked.ok) return refusal(asked.fault);
-  const jobs = derive(records, asked.value.on).run(asked.value);
+  const toBuy = readJobsToBuy(given, records);
+  if (!toBuy.ok) return refusal(toBuy.fault);
+  const jobs = derive(records, toBuy.value.on).run(toBuy.value);
   if (!jobs.ok) return refusal(sayJobFault(jobs.fault));
   const notices = jobs.value.unpaid.map(
     (job) => `${job} has no deposit yet: order nothing that is cut or grown for it.`,
   );
-  return answer(jobs.value.run, workshop, [...notices, ...byHand(records, asked.value.jobs)]);
+  return answer(jobs.value.run, workshop, [...notices, ...byHand(records, toBuy.value.jobs)]);
 }
 
 /** The run is the cheapest one; choices made by hand on the page are listed as notices. */

@@ -45,10 +45,10 @@ export const treatCommand: Command = {
   misuse,
   run: (given) =>
     withBook(given, (book) => {
-      const asked = readRequest(given, workshopOf(book.records()));
-      if (!asked.ok) return refusal(asked.fault);
-      if (asked.value.leaves.leavesL === 0) return refusal('There is nothing to treat.');
-      return given.text('way') === undefined ? sideBySide(given, asked.value) : oneWay(asked.value);
+      const request = readRequest(given, workshopOf(book.records()));
+      if (!request.ok) return refusal(request.fault);
+      if (request.value.leaves.leavesL === 0) return refusal('There is nothing to treat.');
+      return given.text('way') === undefined ? sideBySide(given, request.value) : oneWay(request.value);
     }),
 };
 

@@ -117,8 +117,8 @@ function tanksToTake(tanks: readonly Tank[], here: ReadonlySet<string>, words: s
     .split(/[\s×x]+/)
     .filter((word) => word !== '');
   const fits = (tank: Tank) => {
-    const told = [tank.id, tank.label, tank.shape, ...sizesMm(tank)].join(' ').toLowerCase();
-    return sought.every((word) => told.includes(word));
+    const text = [tank.id, tank.label, tank.shape, ...sizesMm(tank)].join(' ').toLowerCase();
+    return sought.every((word) => text.includes(word));
   };
   const order = (tank: Tank) => Number(here.has(tank.id));
   return tanks.filter(fits).toSorted((a, b) => order(a) - order(b) || (a.id < b.id ? -1 : 1));

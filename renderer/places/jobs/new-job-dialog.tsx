@@ -29,8 +29,8 @@ export function NewJobDialog({ api, close }: SheetParts) {
   const [wishes, setWishes] = useState<Wishes>({ ...noWishes, recipe: recipes[0]?.value ?? '' });
   const [wrong, setWrong] = useState<string>();
   const make = () => {
-    const asked = typedJob(records, wishes, today);
-    const refused = asked.ok ? api.doAct('newJob', asked.value, (change) => openMade(api, change)) : asked.fault;
+    const typed = typedJob(records, wishes, today);
+    const refused = typed.ok ? api.doAct('newJob', typed.value, (change) => openMade(api, change)) : typed.fault;
     setWrong(refused);
     return refused === undefined;
   };

@@ -50,9 +50,9 @@ function treatmentOf({ state, context, job }: PartView): Result<PaperDocument, s
   const { decimalComma } = workshop;
   const worked = context.job(job?.id ?? '');
   const ofJob = worked && leavesOf(worked.bench);
-  const asked = askTreatment(state.treatment.value, { place: workshop, ofJob, decimalComma });
-  if (!asked.ok) return asked;
-  const { chosen, leavesL, aim } = asked.value;
+  const treatment = askTreatment(state.treatment.value, { place: workshop, ofJob, decimalComma });
+  if (!treatment.ok) return treatment;
+  const { chosen, leavesL, aim } = treatment.value;
   if (!chosen.plan.ok) return chosen.plan;
   return ok(treatmentDocument({ way: chosen.way, aim, leavesL, plan: chosen.plan.value }, workshop));
 }

@@ -29,18 +29,18 @@ export function LeavesPart(view: PartView) {
   const ofJob = worked && leavesOf(worked.bench);
   const texts = state.treatment.value;
   const { decimalComma } = workshop;
-  const asked = askTreatment(texts, { place: workshop, ofJob, decimalComma });
+  const treatment = askTreatment(texts, { place: workshop, ofJob, decimalComma });
   return (
     <>
       <TreatmentForm
         state={state}
         ofJob={ofJob}
-        wrong={asked.ok ? undefined : asked.fault}
+        wrong={treatment.ok ? undefined : treatment.fault}
         decimalComma={decimalComma}
       />
-      {asked.ok && <Ways asked={asked.value} state={state} decimalComma={decimalComma} />}
-      {asked.ok && <ChosenWay view={view} asked={asked.value} />}
-      <Batches view={view} asked={asked.ok ? asked.value : undefined} moistened={texts.moistened} />
+      {treatment.ok && <Ways asked={treatment.value} state={state} decimalComma={decimalComma} />}
+      {treatment.ok && <ChosenWay view={view} asked={treatment.value} />}
+      <Batches view={view} asked={treatment.ok ? treatment.value : undefined} moistened={texts.moistened} />
     </>
   );
 }

@@ -28,12 +28,12 @@ export function preparePlace(api: JobApi): (route: Route) => PlaceView {
   const state = openPrepareState(api, window);
   return ({ rest }) => {
     const context = contextNow(api);
-    const asked = readPrepareRest(rest, context.records);
-    if (asked.job !== undefined && asked.job !== api.job.peek()) queueMicrotask(() => api.openJob(asked.job ?? ''));
-    const job = context.records.job.get(asked.job ?? api.job.value ?? '');
-    const view: PartView = { state, context, job, of: asked.of, one: asked.one };
-    if (asked.part === 'cards' && isCard(asked.of)) return paperView(view, asked.of);
-    return partView(view, asked.part);
+    const route = readPrepareRest(rest, context.records);
+    if (route.job !== undefined && route.job !== api.job.peek()) queueMicrotask(() => api.openJob(route.job ?? ''));
+    const job = context.records.job.get(route.job ?? api.job.value ?? '');
+    const view: PartView = { state, context, job, of: route.of, one: route.one };
+    if (route.part === 'cards' && isCard(route.of)) return paperView(view, route.of);
+    return partView(view, route.part);
   };
 }
 

@@ -20,19 +20,19 @@ const USUAL_HOURS = 8;
 const USUAL_PLACES = 4;
 
 export function openPrepareState(api: JobApi, page: Window): PrepareState {
-  const kept: Readonly<Record<'hoursADay' | 'places', StoredNumber>> = {
+  const stored: Readonly<Record<'hoursADay' | 'places', StoredNumber>> = {
     hoursADay: storedNumber(page, 'hours a day', USUAL_HOURS),
     places: storedNumber(page, 'places for tanks', USUAL_PLACES),
   };
-  const held = { hoursADay: signal(kept.hoursADay.read()), places: signal(kept.places.read()) };
+  const chosen = { hoursADay: signal(stored.hoursADay.read()), places: signal(stored.places.read()) };
   return {
     api,
-    ...held,
+    ...chosen,
     treatment: signal(noTreatment),
     reference: signal(undefined),
     keep: (what, value) => {
-      held[what].value = value;
-      kept[what].write(value);
+      chosen[what].value = value;
+      stored[what].write(value);
     },
   };
 }

@@ -27,10 +27,10 @@ type Log = Result<readonly WatchReading[], readonly LogFault[]> | undefined;
 
 /** The watch of one size: its band, its readings typed or pasted, what they show, and who signs them. */
 export function Readings({ view: { state, context, job }, size }: ReadingsParts) {
-  const kept = savedWatch(context.records, size.id);
+  const saved = savedWatch(context.records, size.id);
   const { decimalComma } = context.workshop;
-  const [text, setText] = useState(() => kept?.text ?? '');
-  const [by, setBy] = useState(() => kept?.by ?? '');
+  const [text, setText] = useState(() => saved?.text ?? '');
+  const [by, setBy] = useState(() => saved?.by ?? '');
   const [texts, setTexts] = useState(() => bandTexts(size.band, decimalComma));
   const [wrong, setWrong] = useState<string>();
   const band = readBand(texts, decimalComma);
@@ -42,7 +42,7 @@ export function Readings({ view: { state, context, job }, size }: ReadingsParts)
   return (
     <section>
       <h2>Readings of {size.called}</h2>
-      <MutedLine>{keptWords(kept)}</MutedLine>
+      <MutedLine>{keptWords(saved)}</MutedLine>
       <BandEntries texts={texts} set={setTexts} by={by} sign={setBy} />
       <label class={css['log']}>
         Readings: time, °C and humidity, a row a reading, as 14:30 24.5 85

@@ -26,8 +26,8 @@ export function PutInDialog({ api, material, close }: SheetParts) {
   const [wishes, setWishes] = useState(asksOf(material ?? storedGoods(records)[0]?.value ?? ''));
   const [wrong, setWrong] = useState<string>();
   const put = () => {
-    const asked = putInTyped(records, wishes, { display, today });
-    const refused = asked.ok ? api.doAct('putIn', asked.value) : asked.fault;
+    const typed = putInTyped(records, wishes, { display, today });
+    const refused = typed.ok ? api.doAct('putIn', typed.value) : typed.fault;
     setWrong(refused);
     if (refused !== undefined) return false;
     location.hash = writeRoute('store', wishes.material);

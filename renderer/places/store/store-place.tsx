@@ -15,21 +15,21 @@ type Asked = 'put in' | 'receive' | undefined;
 
 /** The Store: the stock of each material, and next to it the entries of the selected one; `#/store/M01`. */
 export function storePlace(api: JobApi): (route: Route) => PlaceView {
-  const asked = signal<Asked>(undefined);
+  const dialog = signal<Asked>(undefined);
   return ({ rest: [material] }) => {
     const context = contextNow(api);
     const rows = storeRows(context.records, context.today);
     const row = rows.find((each) => each.material === material);
-    const leave = () => (asked.value = undefined);
+    const leave = () => (dialog.value = undefined);
     return {
       about: '',
       aside: rows.length === 1 ? 'one material' : `${rows.length} materials`,
-      acts: storeActs(api, asked),
+      acts: storeActs(api, dialog),
       work: (
         <ScrollPage label="What lies in the Store">
           <StoreTable rows={rows} chosen={material} context={context} />
-          {asked.value === 'put in' && <PutInDialog api={api} material={material} close={leave} />}
-          {asked.value === 'receive' && <ReceiveDialog api={api} close={leave} />}
+          {dialog.value === 'put in' && <PutInDialog api={api} material={material} close={leave} />}
+          {dialog.value === 'receive' && <ReceiveDialog api={api} close={leave} />}
         </ScrollPage>
       ),
       sidePanel: <StorePanel row={row} context={context} api={api} />,

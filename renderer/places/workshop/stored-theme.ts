@@ -4,8 +4,8 @@ const key = 'loamwright theme';
 
 /** The theme chosen on this machine; `system` if there is none, or if the browser stores nothing. */
 export function storedTheme(page: Window): Theme {
-  const kept = storageOf(page)?.getItem(key);
-  return kept === 'light' || kept === 'dark' ? kept : 'system';
+  const stored = storageOf(page)?.getItem(key);
+  return stored === 'light' || stored === 'dark' ? stored : 'system';
 }
 
 /** Applies a theme and stores it for the next start. */

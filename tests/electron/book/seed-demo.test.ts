@@ -72,7 +72,7 @@ describe('makePlainBook', () => {
     const records = made(makePlainBook).records();
     const full = made(makeDemoBook).records();
     const gone = ['supplier', 'packPrice', 'closedDay', 'job', 'size', 'localValue', 'stockEntry'] as const;
-    const kept = [
+    const kinds = [
       'tank',
       'material',
       'pack',
@@ -86,7 +86,7 @@ describe('makePlainBook', () => {
     ] as const;
 
     expect(gone.map((kind) => records[kind].size)).toEqual(gone.map(() => 0));
-    expect(kept.map((kind) => [...records[kind].keys()])).toEqual(kept.map((kind) => [...full[kind].keys()]));
+    expect(kinds.map((kind) => [...records[kind].keys()])).toEqual(kinds.map((kind) => [...full[kind].keys()]));
     expect(records.workshop.get('workshop')).toEqual({
       ...full.workshop.get('workshop'),
       name: '',

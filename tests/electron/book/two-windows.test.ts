@@ -14,9 +14,9 @@ describe('one book in two windows', () => {
   test('each is told of the other, once, and reads what was written', () => {
     const { one, other } = twoWindows();
     valueOf(one.apply(changingTank(t07, { note: 'mine' }), 1));
-    const told = [one.changedElsewhere(), other.changedElsewhere()];
+    const changed = [one.changedElsewhere(), other.changedElsewhere()];
 
-    expect([told, other.records().tank.get('T07')?.note, other.revision()]).toEqual([[false, true], 'mine', 2]);
+    expect([changed, other.records().tank.get('T07')?.note, other.revision()]).toEqual([[false, true], 'mine', 2]);
     expect(other.changedElsewhere()).toBe(false);
   });
 

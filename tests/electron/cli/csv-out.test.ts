@@ -87,11 +87,11 @@ describe.each(styles)('CSV of a book with a $name, read back by another reader',
       await lwJson('needs', '--sizes', 'T07,T03', '--book', style.file()),
     );
     const rows = await csv(style, 'needs', '--sizes', 'T07,T03');
-    const told = rows.map((row) => [
+    const figures = rows.map((row) => [
       row['material'],
       ...['used', 'used cost', 'packs cost', 'left over'].map((field) => style.number(row[field])),
     ]);
-    expect(told).toEqual([
+    expect(figures).toEqual([
       ...needs.map((need) => [need.material, need.used, Number(need.cost), Number(need.packsCost), need.leftOver]),
       ['total', 0, Number(total), Number(packsTotal), 0],
     ]);
@@ -103,7 +103,7 @@ describe.each(styles)('CSV of a book with a $name, read back by another reader',
   });
 
   test('bench: every figure as in the answer for programs, below zero too', async () => {
-    const asked = [
+    const options = [
       '--sizes',
       'T07,T07',
       '--set',
@@ -111,15 +111,15 @@ describe.each(styles)('CSV of a book with a $name, read back by another reader',
       '--lines',
       'kit,public_site,drainage,soil_front,vent_share',
     ];
-    const { columns } = BenchJson.parse(await lwJson('bench', ...asked, '--book', style.file()));
-    const rows = await csv(style, 'bench', ...asked);
+    const { columns } = BenchJson.parse(await lwJson('bench', ...options, '--book', style.file()));
+    const rows = await csv(style, 'bench', ...options);
     const words = { true: 'yes', false: 'no' } as const;
     for (const [at, size] of ['T07', 'T07#2'].entries()) {
-      const told = rows.map((row) => (/^-?\d/.test(row[size] ?? '') ? style.number(row[size]) : row[size]));
+      const shown = rows.map((row) => (/^-?\d/.test(row[size] ?? '') ? style.number(row[size]) : row[size]));
       const values = Object.values(columns[at]?.lines ?? {}).map(({ value }) =>
         typeof value === 'boolean' ? words[`${value}`] : value,
       );
-      expect(told).toEqual(values);
+      expect(shown).toEqual(values);
     }
     expect(rows.find((row) => row['line'] === 'soil_front')?.['T07#2']).toBe('-30');
   });
@@ -128,11 +128,11 @@ describe.each(styles)('CSV of a book with a $name, read back by another reader',
     const run = RunJson.parse(await lwJson('run', '--sizes', 'T03,T07', '--book', style.file()));
     const rows = await csv(style, 'run', '--sizes', 'T03,T07');
     const goods = rows.filter((row) => row['material'] !== '');
-    const told = goods.map((row) => [
+    const figures = goods.map((row) => [
       row['material'],
       ...['needed', 'together', 'alone'].map((field) => style.number(row[field])),
     ]);
-    expect(told).toEqual(
+    expect(figures).toEqual(
       run.materials.map((need) => [need.material, need.used, Number(need.cost), Number(need.aloneCost)]),
     );
     const sum = (label: string) => style.number(rows.find((row) => row['label'] === label)?.['together']);

@@ -85,9 +85,9 @@ describe('readOrder', () => {
 
   test('a job of the book brings its recipe, sizes and counts', () => {
     const sizes = [...records.size.values()].filter((size) => size.job === 'J01');
-    const told = order('--job', 'J01', '--set', 'litter=20 mm');
-    expect(told).toMatchObject({ recipe: records.job.get('J01')?.recipe, job: { litter: '20 mm' } });
-    expect(typeof told === 'object' && told.sizes.length).toBe(sizes.length);
+    const result = order('--job', 'J01', '--set', 'litter=20 mm');
+    expect(result).toMatchObject({ recipe: records.job.get('J01')?.recipe, job: { litter: '20 mm' } });
+    expect(typeof result === 'object' && result.sizes.length).toBe(sizes.length);
   });
 
   test.each([

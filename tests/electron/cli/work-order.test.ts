@@ -58,8 +58,8 @@ describe('workOrder', () => {
         fc.constantFrom(...demoRecipes),
         fc.constantFrom('basic', 'full', 'show'),
         ([one, other], recipe, kit) => {
-          const asked = ['--recipe', recipe, '--kit', kit, '--sizes'];
-          const [wanted, got] = [totals(...asked, one.join(',')), totals(...asked, other.join(','))];
+          const order = ['--recipe', recipe, '--kit', kit, '--sizes'];
+          const [wanted, got] = [totals(...order, one.join(',')), totals(...order, other.join(','))];
           // Sums of the same figures in another order may differ in the last digit.
           expect({ ...got, used: timesUsed(got, wanted) }).toEqual({ ...wanted, used: timesUsed(wanted, wanted) });
         },

@@ -77,7 +77,7 @@ export function ask(
 ): Promise<Answer> {
   const { port, host } = new URL(address);
   return new Promise((answered, failed) => {
-    const asked = request(
+    const sent = request(
       { host: '127.0.0.1', port, method, path, headers: { host, ...headers }, agent: false },
       (response) => {
         const parts: Buffer[] = [];
@@ -92,8 +92,8 @@ export function ask(
         );
       },
     );
-    asked.on('error', failed);
-    asked.end(body);
+    sent.on('error', failed);
+    sent.end(body);
   });
 }
 

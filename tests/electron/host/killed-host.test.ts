@@ -18,9 +18,9 @@ describe('a program that is killed in the middle of edits', () => {
     const cookie = await goInBy(first.link);
     const { address } = first;
     const { opening, job } = await lookAt(address, cookie);
-    const kept: string[] = [];
-    const edits = writeUntilRefused(address, cookie, { opening, job }, kept);
-    await waitFor(() => kept.length >= 5);
+    const saved: string[] = [];
+    const edits = writeUntilRefused(address, cookie, { opening, job }, saved);
+    await waitFor(() => saved.length >= 5);
     first.child.kill('SIGKILL');
     await edits;
 
@@ -28,9 +28,9 @@ describe('a program that is killed in the middle of edits', () => {
     expect(again.address).toBe(address);
     const now = await lookAt(address, cookie);
     expect(now.opening).not.toBe(opening);
-    expect(now.jobs).toEqual(expect.arrayContaining(kept));
+    expect(now.jobs).toEqual(expect.arrayContaining(saved));
     // At most the one pending edit was stored without its answer having arrived.
-    expect(now.jobs.length - 1 - kept.length).toBeLessThanOrEqual(1);
+    expect(now.jobs.length - 1 - saved.length).toBeLessThanOrEqual(1);
     expect(now.revision).toBe(now.jobs.length);
     again.child.kill('SIGKILL');
     await again.ended;

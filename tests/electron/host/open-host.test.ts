@@ -183,14 +183,14 @@ describe('hostile requests', () => {
 
   test('too much that hides its length is cut off', async () => {
     const headers = { cookie, origin: at.address, ...json, 'transfer-encoding': 'chunked' };
-    const asked = ask(at.address, '/call/book.info', {
+    const sent = ask(at.address, '/call/book.info', {
       method: 'POST',
       headers,
       body: Buffer.alloc(largestBody + 1, 0x20),
     });
 
     expect(
-      await asked.then(
+      await sent.then(
         ({ status }) => status,
         () => 'cut off',
       ),

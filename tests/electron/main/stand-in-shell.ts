@@ -2,14 +2,14 @@ import { EventEmitter } from 'node:events';
 
 /* Replaces Electron in tests: it records calls and shows no window. */
 
-export const asked: string[] = [];
+export const requests: string[] = [];
 export const permissions: Record<string, unknown> = {};
 export const handlers = new Map<string, (event: unknown, input: unknown) => unknown>();
 export const sent: unknown[] = [];
 export const windows: BrowserWindow[] = [];
 export const exposed: Record<string, unknown> = {};
 
-const note = (what: string) => void asked.push(what);
+const note = (what: string) => void requests.push(what);
 
 export const app = Object.assign(new EventEmitter(), {
   isFirst: true,

@@ -6,14 +6,14 @@ import { startDesktop } from '#electron/main/start-desktop.ts';
 import { pagePreferences } from '#electron/main/window-walls.ts';
 import { channelNames } from '#shared-calc/contract/channel-names.ts';
 import { temporaryFolder } from '#tests/electron/host/host-at-hand.ts';
-import { app, asked, handlers, sent, windows } from './stand-in-shell.ts';
+import { app, requests, handlers, sent, windows } from './stand-in-shell.ts';
 
 vi.mock('electron', () => import('./stand-in-shell.ts'));
 
 const page = { senderFrame: { url: 'app://page/', parent: null } };
 
 beforeEach(() => {
-  for (const list of [asked, sent, windows]) list.length = 0;
+  for (const list of [requests, sent, windows]) list.length = 0;
   handlers.clear();
   app.removeAllListeners();
   app.isFirst = true;
@@ -36,7 +36,7 @@ describe('startDesktop', () => {
     newUser();
     await startDesktop();
 
-    expect(asked).toEqual([
+    expect(requests).toEqual([
       'sandbox for every page',
       'schemes app',
       'waited until ready',
@@ -98,15 +98,15 @@ describe('startDesktop', () => {
   test('a second start brings the first one forward, and ends', async () => {
     newUser();
     await startDesktop();
-    const before = asked.length;
+    const before = requests.length;
     app.emit('second-instance', {}, ['loamwright'], '.');
-    expect(asked.slice(before)).toEqual(['brought forward']);
+    expect(requests.slice(before)).toEqual(['brought forward']);
     app.quit();
 
     app.isFirst = false;
-    asked.length = 0;
+    requests.length = 0;
     await startDesktop();
-    expect(asked).toEqual(['sandbox for every page', 'schemes app', 'quit']);
+    expect(requests).toEqual(['sandbox for every page', 'schemes app', 'quit']);
   });
 
   test('a book that cannot be opened is told, and nothing is put in its place', async () => {
@@ -116,7 +116,7 @@ describe('startDesktop', () => {
     vi.spyOn(process, 'argv', 'get').mockReturnValueOnce(['shell', '.', '--book', book]);
     await startDesktop();
 
-    expect(asked.slice(3)).toEqual([`said: ${book} is not a book.`, 'quit']);
+    expect(requests.slice(3)).toEqual([`said: ${book} is not a book.`, 'quit']);
     expect([windows.length, readFileSync(book, 'utf8')]).toEqual([0, 'not a book '.repeat(50)]);
   });
 });

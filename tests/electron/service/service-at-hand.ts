@@ -30,12 +30,12 @@ export function temporaryFolder(): string {
   return folder;
 }
 
-const kept = mkdtempSync(join(tmpdir(), 'loamwright-test-'));
-const demoBook = join(kept, 'Workshop.loamwright');
+const testFolder = mkdtempSync(join(tmpdir(), 'loamwright-test-'));
+const demoBook = join(testFolder, 'Workshop.loamwright');
 const made = makeDemoBook(demoBook, { today, now: () => '2027-03-10T09:00:00.000Z' });
 if (!made.ok) throw new Error(JSON.stringify(made.fault));
 made.value.close();
-afterAll(() => rmSync(kept, { recursive: true }));
+afterAll(() => rmSync(testFolder, { recursive: true }));
 
 /** A copy of the demo workshop's book in its own folder. */
 export function bookAtHand(): string {

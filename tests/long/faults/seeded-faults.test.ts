@@ -35,21 +35,25 @@ const floors: readonly (readonly [layer: string, floor: number])[] = [
   ['electron', 0.9],
   ['renderer', 0.85],
 ];
-const asked = floors.filter(([layer]) => (process.env['APP_TEST_FAULT_LAYER'] ?? layer) === layer);
+const tested = floors.filter(([layer]) => (process.env['APP_TEST_FAULT_LAYER'] ?? layer) === layer);
 
 describe.concurrent('small faults in the code', () => {
-  test.for(asked)('in %s are seen by a test', { timeout: longestMs + aroundMs }, async ([layer, floor], { expect }) => {
-    const { tried, unseen, killers, copy } = await tryFaults(layer);
-    using _ = copy;
-    const seen = tried - unseen.length;
-    // The list of unseen faults is the purpose of this test, whether the floor holds or not.
-    process.stdout.write(
-      [`${layer}: ${seen} of ${tried} faults seen (seed ${seed})`, ...unseen.map(describeFault), ''].join('\n'),
-    );
-    expect(await copy.testWhole([...killers]), 'these fail without a fault').toEqual({ failed: false, by: [] });
-    // Of a small sample the share allows a part of a fault: that counts as one.
-    expect(unseen.length).toBeLessThanOrEqual(Math.ceil(tried * (1 - floor)));
-  });
+  test.for(tested)(
+    'in %s are seen by a test',
+    { timeout: longestMs + aroundMs },
+    async ([layer, floor], { expect }) => {
+      const { tried, unseen, killers, copy } = await tryFaults(layer);
+      using _ = copy;
+      const seen = tried - unseen.length;
+      // The list of unseen faults is the purpose of this test, whether the floor holds or not.
+      process.stdout.write(
+        [`${layer}: ${seen} of ${tried} faults seen (seed ${seed})`, ...unseen.map(describeFault), ''].join('\n'),
+      );
+      expect(await copy.testWhole([...killers]), 'these fail without a fault').toEqual({ failed: false, by: [] });
+      // Of a small sample the share allows a part of a fault: that counts as one.
+      expect(unseen.length).toBeLessThanOrEqual(Math.ceil(tried * (1 - floor)));
+    },
+  );
 });
 
 interface Tried {

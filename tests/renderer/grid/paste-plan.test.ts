@@ -3,7 +3,7 @@ import { fillPlan, pastePlan } from '#renderer/grid/paste-plan.ts';
 
 const extent = { rows: 6, columns: 4, stops: [] };
 const rect = (top: number, left: number, bottom = top, right = left) => ({ top, left, bottom, right });
-const told = (plan: readonly { readonly row: number; readonly column: number; readonly text: string }[]) =>
+const written = (plan: readonly { readonly row: number; readonly column: number; readonly text: string }[]) =>
   plan.map(({ row, column, text }) => `${row},${column}=${text}`).join(' ');
 
 describe('pastePlan', () => {
@@ -30,7 +30,7 @@ describe('pastePlan', () => {
     ['rows of unlike length', [['a', 'b'], ['c']], rect(1, 1), '1,1=a 1,2=b 2,1=c'],
     ['nothing', [], rect(1, 1), ''],
   ])('%s', (_, block, range, plan) => {
-    expect(told(pastePlan(block, range, extent))).toBe(plan);
+    expect(written(pastePlan(block, range, extent))).toBe(plan);
   });
 });
 
@@ -44,11 +44,11 @@ describe('fillPlan', () => {
     ['the first line goes into those below it', 'down', rect(1, 1, 3, 2), '2,1=1.1 2,2=1.2 3,1=1.1 3,2=1.2'],
     ['there is nothing below one line', 'down', rect(1, 1, 1, 2), ''],
   ] as const)('%s', (_, to, range, plan) => {
-    expect(told(fillPlan(range, { to, fromBeside: true, textOf }))).toBe(plan);
+    expect(written(fillPlan(range, { to, fromBeside: true, textOf }))).toBe(plan);
   });
 
   test('within the selection alone, one column is left as it is', () => {
     const parts = { to: 'right', fromBeside: false, textOf } as const;
-    expect([told(fillPlan(rect(1, 2), parts)), told(fillPlan(rect(1, 2, 1, 3), parts))]).toEqual(['', '1,3=1.2']);
+    expect([written(fillPlan(rect(1, 2), parts)), written(fillPlan(rect(1, 2, 1, 3), parts))]).toEqual(['', '1,3=1.2']);
   });
 });

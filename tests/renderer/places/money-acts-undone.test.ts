@@ -152,9 +152,9 @@ describe('undo over the money places, in a real book', () => {
       each.kind === 'issuedQuote' ? { ...each, record: { ...each.record, sha256: hashBody(each.record.body) } } : each,
     );
     valueOf(book.apply({ ...change, added: sealed }, book.revision()));
-    const kept = sortRecords(book.records());
+    const before = sortRecords(book.records());
     expect(book.undo()).toMatchObject({ ok: false, fault: { kind: 'lasting' } });
-    expect(sortRecords(book.records())).toEqual(kept);
+    expect(sortRecords(book.records())).toEqual(before);
   });
 });
 

@@ -141,19 +141,19 @@ describe('Jobs board', () => {
     await page.keyboard.press('Enter');
     const back = page.getByRole('button', { name: 'Shelf rating back to house' });
     await back.waitFor();
-    const told = await belowField(page.getByLabel('Shelf rating', { exact: true }));
+    const below = await belowField(page.getByLabel('Shelf rating', { exact: true }));
     await back.click();
     await back.waitFor({ state: 'detached' });
     await page.context().close();
-    expect(told).toBe('whole job; the house has 100 kg');
+    expect(below).toBe('whole job; the house has 100 kg');
   });
 
   test('a job that is not paid for stays where it is, and says what it wants', async () => {
-    const told = await on('jobs/J01', async (page) => {
+    const refusal = await on('jobs/J01', async (page) => {
       await page.getByLabel('State').selectOption('ordered');
       return page.getByRole('status').filter({ hasText: 'cannot be' }).textContent();
     });
-    expect(told).toBe(
+    expect(refusal).toBe(
       'J01 cannot be ordered: its deposit is not in. Record it with its day, or accept the quote first.',
     );
   });

@@ -66,7 +66,7 @@ describe('the workshop', () => {
 
   test('shows lengths in another unit everywhere once it is chosen', async () => {
     const page = await pages.open('workshop');
-    await page.getByLabel('Length').selectOption('in');
+    await page.getByLabel('Length', { exact: true }).selectOption('in');
     await page.evaluate(() => (location.hash = '#/tank-book'));
     await page.waitForSelector('[data-chosen]');
     expect(await field(page, 'Length, T01, 11.81 in').count()).toBe(1);

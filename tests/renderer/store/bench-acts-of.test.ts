@@ -85,8 +85,8 @@ describe('writing in boxes', () => {
     hand.bench.acts.write([{ row: 'litter', column: 'T03', text: '1,5' }]);
     hand.bench.acts.write([{ row: 'drain_gap', column: 'T03', text: '12,5 mm' }]);
     await hand.quiet();
-    const kept = [...hand.service.records().localValue.values()].map((value) => value.text);
-    expect([kept, box(hand, 'litter', 'T03')?.figure, box(hand, 'drain_gap', 'T03')?.entry]).toEqual([
+    const texts = [...hand.service.records().localValue.values()].map((value) => value.text);
+    expect([texts, box(hand, 'litter', 'T03')?.figure, box(hand, 'drain_gap', 'T03')?.entry]).toEqual([
       ['1.5 in', '12.5 mm'],
       '1,5',
       '12,5 mm',

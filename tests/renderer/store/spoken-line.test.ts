@@ -19,7 +19,7 @@ describe('spokenLine', () => {
   test('what was done, lost work and news of the book stay when the person moves on', () => {
     const clock = ownClock();
     const { said, speaking } = spokenLine(notice, clock);
-    const kept = [() => undefined, () => speaking.say('Copied.'), () => speaking.warn('Not kept: litter.')].map(
+    const lines = [() => undefined, () => speaking.say('Copied.'), () => speaking.warn('Not kept: litter.')].map(
       (tell) => {
         tell();
         clock.pass(5_000);
@@ -27,7 +27,11 @@ describe('spokenLine', () => {
         return said.peek();
       },
     );
-    expect(kept).toEqual([notice, { words: 'Copied.', refused: false }, { words: 'Not kept: litter.', refused: true }]);
+    expect(lines).toEqual([
+      notice,
+      { words: 'Copied.', refused: false },
+      { words: 'Not kept: litter.', refused: true },
+    ]);
   });
 
   test('a change clears the line', () => {

@@ -17,7 +17,7 @@ import { anyInput } from './any-input.ts';
 const book = libraryJob();
 const derived = derive(book, DEMO_DAY);
 
-/** Ids that are in the book, and texts that its cells take. */
+/** Ids in the book, and texts that its cells accept. */
 const words: readonly string[] = [
   ...allKinds.flatMap((kind) => [...book[kind].keys()].slice(0, 6)),
   ...[...book.line.values()].slice(0, 12).map(({ name }) => name),

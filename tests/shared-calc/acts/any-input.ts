@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { z } from 'zod';
 
-/** The parts of a JSON Schema that the inputs of acts are made of. */
+/** The parts of JSON Schema that inputs of acts use. */
 interface Schema {
   readonly type?: string | readonly string[];
   readonly const?: unknown;
@@ -21,7 +21,7 @@ interface Schema {
   readonly maxLength?: number;
 }
 
-/** Inputs that an act's schema takes; texts are often one of `words`, so that they name what is in the book. */
+/** Inputs that an act's schema accepts; texts are often one of `words`, so that they name records of the book. */
 export function anyInput(input: z.ZodType, words: readonly string[]): fc.Arbitrary<unknown> {
   return anyOf(z.toJSONSchema(input, { io: 'input' }) as Schema, words).filter((each) => input.safeParse(each).success);
 }

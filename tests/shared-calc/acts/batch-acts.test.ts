@@ -5,7 +5,7 @@ import type { Records } from '#shared-calc/records/records.ts';
 import { demoRecords } from '#tests/demo-bench.ts';
 import { done, refused } from './do-act.ts';
 
-const asked = {
+const input = {
   material: 'M15',
   litres: 10.88,
   way: 'bake',
@@ -15,7 +15,7 @@ const asked = {
   moistened: true,
   note: 'dry year',
 } as const;
-const made = done(demoRecords(), 'newBatch', asked);
+const made = done(demoRecords(), 'newBatch', input);
 
 function batchOf({ treatmentBatch }: Records) {
   const batch = treatmentBatch.get('TB-001');
@@ -40,13 +40,13 @@ describe('newBatch', () => {
   });
 
   test('a batch without its place is refused: the label needs it', () => {
-    expect(refused(demoRecords(), 'newBatch', { ...asked, collectedAt: ' ' })).toBe(
+    expect(refused(demoRecords(), 'newBatch', { ...input, collectedAt: ' ' })).toBe(
       'Say where the leaves were collected: it stands on the label.',
     );
   });
 
   test('the next one is numbered after it', () => {
-    expect([...done(made.records, 'newBatch', asked).records.treatmentBatch.keys()]).toEqual(['TB-001', 'TB-002']);
+    expect([...done(made.records, 'newBatch', input).records.treatmentBatch.keys()]).toEqual(['TB-001', 'TB-002']);
   });
 });
 

@@ -70,8 +70,8 @@ describe('backToHouse', () => {
 describe('holdForJob', () => {
   test('the value moves from its size to the whole job with its note and who asked for it', () => {
     const noted = done(gap, 'noteCell', { ...cell('drain_gap'), note: 'as in the hall' }).records;
-    const asked = done(noted, 'sayWhoAsked', { ...cell('drain_gap'), by: 'client' }).records;
-    expect(written(done(asked, 'holdForJob', cell('drain_gap')).records)).toEqual([
+    const byClient = done(noted, 'sayWhoAsked', { ...cell('drain_gap'), by: 'client' }).records;
+    expect(written(done(byClient, 'holdForJob', cell('drain_gap')).records)).toEqual([
       ['whole job', 'drain_gap', '15 mm', 'as in the hall', 'client'],
     ]);
   });

@@ -10,14 +10,14 @@ export interface Done {
   readonly records: Records;
 }
 
-/** An act done on the demo's day: its label, and the book after it. */
+/** Runs an act on the demo's day: its label, and the book after it. */
 export function done<N extends ActName>(records: Records, name: N, input: ActInputs[N]): Done {
   const change = actTable[name].run(derive(records, DEMO_DAY), input);
   if (!change.ok) throw new Error(sayActFault(change.fault));
   return { label: change.value.label, records: applyChange(records, change.value) };
 }
 
-/** Why an act is refused; empty where it is not. */
+/** Why an act is refused; empty if it is not. */
 export function refused<N extends ActName>(records: Records, name: N, input: ActInputs[N]): string {
   const change = actTable[name].run(derive(records, DEMO_DAY), input);
   return change.ok ? '' : sayActFault(change.fault);

@@ -15,8 +15,8 @@ describe('keepWatch', () => {
   const after = done(records, 'keepWatch', watch).records;
 
   test('maximum, minimum and hours are kept with the size, signed', () => {
-    const kept = [...after.actual.values()].filter(({ size }) => size === 'J02-T05');
-    expect(Object.fromEntries(kept.map(({ line, value, unit }) => [line, `${value} ${unit}`]))).toEqual({
+    const actuals = [...after.actual.values()].filter(({ size }) => size === 'J02-T05');
+    expect(Object.fromEntries(actuals.map(({ line, value, unit }) => [line, `${value} ${unit}`]))).toEqual({
       watch_hours: '24 h',
       watch_highest: '26 degC',
       watch_lowest: '21 degC',
@@ -55,13 +55,13 @@ describe('keepWatch', () => {
 
 describe('writeTook', () => {
   test('a figure is written down, over, and taken back', () => {
-    const asked = { job: 'J03', line: 'drainage_need' };
-    const kept = ({ actual }: Records) =>
-      [...actual.values()].find(({ job, line }) => job === 'J03' && line === asked.line)?.value;
-    const once = done(records, 'writeTook', { ...asked, value: 31 });
-    const twice = done(once.records, 'writeTook', { ...asked, value: 30.28 });
-    const back = done(twice.records, 'writeTook', { ...asked, value: null });
-    expect([once, twice, back].map((each) => [each.label, kept(each.records)])).toEqual([
+    const need = { job: 'J03', line: 'drainage_need' };
+    const stored = ({ actual }: Records) =>
+      [...actual.values()].find(({ job, line }) => job === 'J03' && line === need.line)?.value;
+    const once = done(records, 'writeTook', { ...need, value: 31 });
+    const twice = done(once.records, 'writeTook', { ...need, value: 30.28 });
+    const back = done(twice.records, 'writeTook', { ...need, value: null });
+    expect([once, twice, back].map((each) => [each.label, stored(each.records)])).toEqual([
       ['J03: expanded clay, loose took 31 L', 31],
       ['J03: expanded clay, loose took 30.28 L', 30.28],
       ['J03: expanded clay, loose not written down', undefined],

@@ -74,9 +74,9 @@ describe('useStock', () => {
   });
 
   test('what is kept for another job is not given', () => {
-    const kept = done(libraryJob(), 'keepNeeded', { job: 'J02' }).records;
-    expect(refused(kept, 'useStock', { material: 'M01', amount: 1, job: 'J01' })).toContain('to give');
-    expect(refused(kept, 'useStock', { material: 'M01', amount: 1, job: 'J02' })).toBe('');
+    const next = done(libraryJob(), 'keepNeeded', { job: 'J02' }).records;
+    expect(refused(next, 'useStock', { material: 'M01', amount: 1, job: 'J01' })).toContain('to give');
+    expect(refused(next, 'useStock', { material: 'M01', amount: 1, job: 'J02' })).toBe('');
   });
 
   test('the Store has less by exactly what was used, whatever that was', () => {
@@ -92,11 +92,11 @@ describe('useStock', () => {
 
 describe('reserve, release and keepNeeded', () => {
   test('a job is kept what it needs of what is free, and no more', () => {
-    const kept = done(libraryJob(), 'keepNeeded', { job: 'J02' }).records;
-    const reserved = [...kept.stockEntry.values()].filter(({ reservedFor }) => reservedFor === 'J02');
+    const next = done(libraryJob(), 'keepNeeded', { job: 'J02' }).records;
+    const reserved = [...next.stockEntry.values()].filter(({ reservedFor }) => reservedFor === 'J02');
     const amounts = new Map(reserved.map(({ material, amount }) => [material, Number(amount.toFixed(3))]));
     expect([amounts.get('M01'), amounts.get('M24'), amounts.has('M30')]).toEqual([7, 1, false]);
-    expect(refused(kept, 'keepNeeded', { job: 'J02' })).toBe('The Store has nothing free that J02 still needs.');
+    expect(refused(next, 'keepNeeded', { job: 'J02' })).toBe('The Store has nothing free that J02 still needs.');
   });
 
   test('reserved litres are never kept for two jobs', () => {
@@ -110,12 +110,12 @@ describe('reserve, release and keepNeeded', () => {
   });
 
   test('an amount is kept by hand, and all of it given back', () => {
-    const kept = done(libraryJob(), 'reserve', { job: 'J02', material: 'M01', amount: 3 });
-    const back = done(kept.records, 'release', { job: 'J02' });
-    expect([kept.label, back.label, back.records.stockEntry.size]).toEqual([
+    const reserved = done(libraryJob(), 'reserve', { job: 'J02', material: 'M01', amount: 3 });
+    const back = done(reserved.records, 'release', { job: 'J02' });
+    expect([reserved.label, back.label, back.records.stockEntry.size]).toEqual([
       '3 L of M01 kept for J02',
       'nothing kept for J02 any more',
-      kept.records.stockEntry.size,
+      reserved.records.stockEntry.size,
     ]);
     expect(refused(libraryJob(), 'reserve', { job: 'J02', material: 'M01', amount: 30 })).toBe(
       'The Store cannot keep 30 L of M01: 7 L are free.',

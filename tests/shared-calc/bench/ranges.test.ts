@@ -10,7 +10,7 @@ import { demoColumn, demoRecords } from '#tests/demo-bench.ts';
 
 const records = demoRecords();
 
-/** A small recipe: two guesses, what hangs on them, a need and checks. */
+/** A small recipe: two guesses, the lines that depend on them, a need and checks. */
 const recipe = [
   {
     name: 'loss',

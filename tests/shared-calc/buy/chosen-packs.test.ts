@@ -49,7 +49,7 @@ describe('chosenRun', () => {
   });
 
   test('a bill follows its packs across the sum that travels free', () => {
-    // Leaves for 60.00 or more come carriage free from Saltbarrow: four bags of 500 g and none of 100 g are 76.00.
+    // Saltbarrow delivers free from 60.00: four bags of 500 g cost 76.00.
     const leaves = choice('M15', [
       [500, 4],
       [100, 0],

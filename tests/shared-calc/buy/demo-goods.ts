@@ -3,7 +3,7 @@ import type { NeedAmount } from '#shared-calc/buy/needs.ts';
 import type { Material, Pack, PackPrice, Records, Supplier, Tank } from '#shared-calc/records/records.ts';
 
 /*
- * Goods of the demo workshop, typed in: what the checks of buying are worked over. Prices in coins.
+ * Goods of the demo workshop, entered by hand, for the tests of buying. Prices in coins.
  */
 
 type PriceRecords = Pick<Records, 'material' | 'pack' | 'packPrice' | 'supplier' | 'tank'>;
@@ -130,7 +130,7 @@ export const demoRecords: PriceRecords = {
 
 export const demoPrices: PriceBook = priceBook(demoRecords, { on: '2027-07-15', oldPriceDays: 180 });
 
-/** Goods of the demo book; unknown ones are a fault of the test. */
+/** Goods of the demo book by id; an unknown id throws. */
 export function demoGoods(material: string): Goods {
   const goods = demoPrices.goods.get(material);
   if (!goods) throw new Error(`no goods ${material}`);
@@ -149,7 +149,7 @@ export function withRecords(
   };
 }
 
-/** A need of one build in one column; group and line as the material's own. */
+/** A need of one build in one column, with the material's own group and line. */
 export function need(material: string, amount: number, more: Partial<NeedAmount> = {}): NeedAmount {
   return {
     line: `${material}_need`,
@@ -163,7 +163,7 @@ export function need(material: string, amount: number, more: Partial<NeedAmount>
   };
 }
 
-/** Needs of the three tanks of the shopping run, in litres and grams as worked from the house recipe, soil laid flat. */
+/** Needs of the three tanks of the shopping run, in litres and grams, by the house recipe with flat soil. */
 export const threeTanks: readonly { readonly id: string; readonly needs: readonly NeedAmount[] }[] = [
   column('T03', { M01: 6.244, M04: 2.481, M05: 4.447, M06: 4.447, M07: 2.964, M08: 1.482, M09: 1.482, M15: 79.72 }),
   column('T07', { M01: 16.837, M04: 4.824, M05: 13.71, M06: 13.71, M07: 9.14, M08: 4.57, M09: 4.57, M15: 161.24 }),

@@ -6,8 +6,8 @@ import type { Stock } from '#shared-calc/buy/stock.ts';
 import type { Supplier } from '#shared-calc/records/records.ts';
 
 /*
- * Shopping runs by chance: packs, needs and stock in whole tenths of a litre, so that a solver is asked for whole
- * numbers and nothing hangs on the last binary digit.
+ * Random shopping runs: packs, needs and stock in whole tenths of a litre, so that a solver works on
+ * integers and no result depends on the last binary digit.
  */
 
 export interface RandomRun {
@@ -16,7 +16,7 @@ export interface RandomRun {
   readonly stock: Stock;
 }
 
-/** A whole-pack question: the cheapest packs that cover so many tenths. */
+/** A whole-pack problem: the cheapest packs that cover a number of tenths. */
 export interface PackCase {
   readonly shortTenths: number;
   readonly packs: readonly { readonly id: string; readonly tenths: number; readonly priceCoins: number }[];
@@ -28,7 +28,7 @@ interface Most {
   readonly needTenths: number;
 }
 
-/** Up to so many materials of up to 5 packs from three suppliers, for up to three jobs, with stock of some. */
+/** Materials with up to 5 packs each from three suppliers, for up to three jobs, some in stock. */
 export function randomRuns({ materials, builds, needTenths }: Most): fc.Arbitrary<RandomRun> {
   const material = fc.record({
     packs: fc.uniqueArray(
@@ -69,7 +69,7 @@ export function randomRuns({ materials, builds, needTenths }: Most): fc.Arbitrar
     }));
 }
 
-/** What each material of a run asks of a solver: its whole need, less the stock, in tenths. */
+/** The problem for each material of a run: its total need minus the stock, in tenths. */
 export function packCases({ parts, prices, stock }: RandomRun): readonly PackCase[] {
   return [...prices.goods].map(([material, { packs }]) => {
     const needs = parts.flatMap((part) => part.needs.filter((need) => need.material === material));
@@ -81,7 +81,7 @@ export function packCases({ parts, prices, stock }: RandomRun): readonly PackCas
   });
 }
 
-/** Larger packs a little cheaper by the litre, as shops have it. */
+/** Larger packs cost a little less per litre, as in shops. */
 function packOf({ tenths, dear }: { readonly tenths: number; readonly dear: number }): PackOnSale {
   const priceCoins = Math.max(1, Math.round((tenths / 10) ** 0.9 * dear));
   return { id: `p${tenths}`, amount: tenths / 10, priceCoins, from: '2027-03-01', old: false };

@@ -5,7 +5,7 @@ import { carriageOf } from '#shared-calc/buy/carriage.ts';
 import { shoppingRun, type RunSupplier, type ShoppingRun } from '#shared-calc/buy/shopping-run.ts';
 import { packCases, randomRuns, type PackCase, type RandomRun } from './random-runs.ts';
 
-/** Whole shopping runs by chance against an integer solver from the registry; larger ones are in tests/long. */
+/** Random shopping runs, compared with an integer solver; larger runs are in tests/long. */
 describe('shoppingRun against an integer solver', () => {
   const runs = randomRuns({ materials: 60, builds: 4, needTenths: 400 });
 
@@ -61,7 +61,7 @@ describe('shoppingRun against an integer solver', () => {
   });
 });
 
-/** The same run from suppliers whose carriage is free from a little over what it buys of them. */
+/** The same run from suppliers whose carriage is free just above what the run buys from them. */
 function nearFree(random: RandomRun, gaps: readonly number[]): RandomRun {
   const goods = new Map(runOf(random).suppliers.map(({ supplier, goodsCoins }) => [supplier, goodsCoins]));
   const suppliers = [...random.prices.suppliers.values()].map((supplier, at) => {
@@ -92,7 +92,7 @@ function leastBySolver({ shortTenths, packs }: PackCase): number {
   return solution.status === 'optimal' ? Math.round(solution.result) : Number.NaN;
 }
 
-/** What the supplier's order lands for with one pack more, by material and pack; worked from the terms alone. */
+/** Landed cost of the supplier's order with one more pack, by material and pack, from the terms alone. */
 function landedWithOneMore(bill: RunSupplier, run: ShoppingRun, { prices }: RandomRun): ReadonlyMap<string, number> {
   const terms = prices.suppliers.get(bill.supplier);
   if (!terms) throw new Error(`no supplier ${bill.supplier}`);

@@ -17,7 +17,7 @@ function orderedLibrary(): Records {
   return after(paid, moveJob(paid, 'J02', 'ordered'));
 }
 
-/** The order as it came in: every pack, unless other counts are given. */
+/** The order as delivered: every pack, unless other counts are given. */
 function came(records: Records, { supplier, packs }: ExpectedOrder, counts = packs.map(({ count }) => count)) {
   const received = packs.map(({ material, amount }, at) => ({ material, amount, count: counts[at] ?? 0 }));
   return receive.run(derive(records, on), { supplier, packs: received, quarantineDays: 30 });

@@ -6,13 +6,14 @@ import { moveJob } from '#shared-calc/jobs/move-job.ts';
 import { after, libraryJob } from '#tests/shared-calc/jobs/demo-jobs.ts';
 
 const today = '2027-03-10';
-const told = (groups: readonly BoardGroup[]) => groups.map(({ title, rows }) => [title, rows.map(({ job }) => job.id)]);
+const listed = (groups: readonly BoardGroup[]) =>
+  groups.map(({ title, rows }) => [title, rows.map(({ job }) => job.id)]);
 
 describe('boardByState', () => {
   test('jobs stand under their state, states in the order of a job', () => {
     const records = libraryJob();
     const paid = after(records, recordDeposit(records, { job: 'J02', coins: 65_000, on: today }));
-    expect(told(boardByState(paid, today))).toEqual([
+    expect(listed(boardByState(paid, today))).toEqual([
       ['enquiry', ['J01']],
       ['deposit in', ['J02']],
     ]);
@@ -55,7 +56,7 @@ describe('boardByDay', () => {
     const records = libraryJob();
     const dated = after(records, setNextAct(records, 'J02', 'Ring', '2027-03-01'));
     const closed = after(dated, moveJob(dated, 'J02', 'closed'));
-    expect(told(boardByDay(closed, today))).toEqual([
+    expect(listed(boardByDay(closed, today))).toEqual([
       ['No day set', ['J01']],
       ['Closed', ['J02']],
     ]);

@@ -53,8 +53,8 @@ describe('jobsRun', () => {
     const records = libraryJob();
     const coir = (jobs: readonly string[], book: Records) =>
       valueOf(derive(book, on).run({ jobs, materials: ['M05'] })).run.materials[0]?.onHand;
-    const kept = after(records, reserveStock(records, { job: 'J01', material: 'M05', amount: 4, on }));
-    expect([coir(['J02'], records), coir(['J02'], kept), coir(['J01', 'J02'], kept)]).toEqual([6, 2, 6]);
+    const reserved = after(records, reserveStock(records, { job: 'J01', material: 'M05', amount: 4, on }));
+    expect([coir(['J02'], records), coir(['J02'], reserved), coir(['J01', 'J02'], reserved)]).toEqual([6, 2, 6]);
   });
 
   test('what is on hand beside the Store counts too', () => {

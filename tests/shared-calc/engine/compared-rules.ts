@@ -11,7 +11,7 @@ export function ruled(text: string): BoxContent {
   return { is: 'rule', rule: rule.value };
 }
 
-/** The same contents by the graph engine. */
+/** The same contents, evaluated by the graph engine. */
 function followed(contents: ReadonlyMap<string, BoxContent>): ReadonlyMap<string, BoxValue> {
   const grid = openGrid();
   grid.write([...contents].map(([line, content]) => ({ column: 'T07', line, content })));
@@ -34,7 +34,7 @@ const givens: ReadonlyMap<string, BoxContent> = new Map<string, BoxContent>([
   ['gap', { is: 'nothing', why: 'missing' }],
 ]);
 
-/** Fifty random rules a round, worked by both engines: those that differ, and the sorts of answers seen. */
+/** Fifty random rules per round, evaluated by both engines: those that differ, and the kinds of results seen. */
 export function comparedRules(rounds: number): {
   readonly apart: readonly string[];
   readonly sorts: ReadonlySet<string>;
@@ -55,7 +55,7 @@ export function comparedRules(rounds: number): {
   return { apart, sorts };
 }
 
-/** Later rules read earlier figures in the place of a given one. */
+/** Later rules read earlier results in place of a given figure. */
 function randomRule(random: Random, at: number): string {
   const text = (at % 4 === 0 ? yesNoRule : figureRule)(random, 1 + random(4));
   if (text.length > 1500) return 'a';

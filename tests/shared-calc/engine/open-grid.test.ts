@@ -27,16 +27,16 @@ function figure(value: Figure): BoxContent {
   return { is: 'figure', value };
 }
 
-/** A grid of one size with boxes by their names; read back all at once. */
+/** All results of a grid of one size, by line name. */
 function worked(boxes: Readonly<Record<string, BoxContent>>) {
   const grid = openGrid();
   grid.write(Object.entries(boxes).map(([line, content]) => ({ column: 'T07', line, content })));
-  const told = Object.fromEntries(Object.keys(boxes).map((line) => [line, grid.read('T07', line)]));
+  const cells = Object.fromEntries(Object.keys(boxes).map((line) => [line, grid.read('T07', line)]));
   grid.close();
-  return told;
+  return cells;
 }
 
-/** Every line of a size worked by the second way: no engine, only the sums themselves. */
+/** Every line of a size, evaluated without the graph engine. */
 function secondWay(bench: Bench, tank: string): ReadonlyMap<string, Value> {
   const { lines } = bench.input();
   const scope = scopeOf(lines);
@@ -94,7 +94,7 @@ describe('openGrid', () => {
   });
 
   test('what has no value names the first cause, however far away', () => {
-    const told = worked({
+    const cells = worked({
       last: rule('middle * 2'),
       middle: rule('first + 1'),
       first: { is: 'nothing', why: 'missing' },
@@ -108,7 +108,7 @@ describe('openGrid', () => {
       deep: rule('layer_volume(0 m2 - 1 m2, 4 mm)'),
       on_deep: rule('deep + 1 L'),
     });
-    const causes = Object.entries(told).flatMap(([line, box]) => (box.known ? [] : [[line, box.problem]]));
+    const causes = Object.entries(cells).flatMap(([line, box]) => (box.known ? [] : [[line, box.problem]]));
     expect(Object.fromEntries(causes)).toEqual({
       last: { why: 'missing', line: 'first' },
       middle: { why: 'missing', line: 'first' },
@@ -209,9 +209,9 @@ describe('openGrid', () => {
         const grid = openGrid();
         if (oneByOne) for (const each of order) grid.write([each]);
         else grid.write(order);
-        const told = boxes.map(({ line }) => grid.read('T07', line));
+        const cells = boxes.map(({ line }) => grid.read('T07', line));
         grid.close();
-        expect(told.map((box) => box.known && box.value)).toEqual([3, 4, 12, 8]);
+        expect(cells.map((box) => box.known && box.value)).toEqual([3, 4, 12, 8]);
       }),
       { numRuns: 24 },
     );

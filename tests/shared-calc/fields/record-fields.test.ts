@@ -81,7 +81,7 @@ describe('the fields of a record', () => {
   });
 });
 
-/** A list of one row, which has its code and nothing else. */
+/** A list of one row that has only its code. */
 function list(headings: readonly string[]): string {
   return `${headings.join(',')}\nX${','.repeat(headings.length - 1)}\n`;
 }

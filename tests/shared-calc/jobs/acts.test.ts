@@ -25,7 +25,7 @@ const tank = fc.constantFrom('T01', 'T03', 'T05', 'T07');
 const size = fc.record({ tank, count: fc.integer({ min: 1, max: 3 }) });
 const amount = fc.integer({ min: 1, max: 8 });
 
-/** Any one act on J02 or beside it. */
+/** Any act on J02 or outside it. */
 const anyAct: fc.Arbitrary<Act> = fc.oneof(
   fc.array(size, { maxLength: 4 }).map(
     (sizes): Act =>
@@ -96,7 +96,7 @@ function changeOf<F>(made: Result<{ readonly change: Change }, F>): Result<Chang
   return made.ok ? ok(made.value.change) : made;
 }
 
-/** Records by kind and id; the order in which they came in is no matter. */
+/** Records by kind and id, in any order. */
 function sorted(records: Records): unknown {
   return Object.fromEntries(
     Object.entries(records).map(([kind, table]) => [

@@ -9,7 +9,7 @@ import { after, issued, libraryJob, valueOf, withRecords, written } from './demo
 
 type Edit = (records: Records) => Records;
 
-/** What changed from the library's first quote to the one after these edits. */
+/** The changes between the library's first quote and the one after these edits. */
 function changedBy(edit: Edit, before: Edit = (records) => records): WhatChanged {
   const first = issued(before(libraryJob()), 'A');
   const next = issued(edit(first.records), 'B');

@@ -19,7 +19,7 @@ const place: PlantPlace = {
   animalCrushes: false,
 };
 
-/** Ids of what is chosen with its count, of the alternates, and of what is ruled out with why. */
+/** Ids of the chosen plants with counts, of the alternates, and of the excluded ones with the reason. */
 function chosenOf(of: Plant['class'], count: number, change: Partial<PlantPlace> = {}) {
   return choosePlants(book, [{ class: of, count }], { ...place, ...change }).map((each) => ({
     chosen: each.chosen.map(({ plant, count: some, shade }) => `${some} ${plant.id}${shade ? ' shade' : ''}`),
@@ -93,9 +93,9 @@ describe('choosePlants', () => {
     fc.assert(
       fc.property(any, fc.constantFrom(...plantClasses), fc.integer({ min: 1, max: 30 }), (where, of, count) => {
         const [each] = choosePlants(book, [{ class: of, count }], where);
-        const told = each?.chosen.reduce((sum, one) => sum + one.count, each.short);
+        const total = each?.chosen.reduce((sum, one) => sum + one.count, each.short);
         const ids = [...(each?.chosen ?? []), ...(each?.ruledOut ?? [])].map(({ plant }) => plant.id);
-        expect(told).toBe(count);
+        expect(total).toBe(count);
         expect([...ids, ...(each?.alternates ?? []).map((plant) => plant.id)].toSorted()).toEqual(
           book.filter((plant) => plant.class === of).map((plant) => plant.id),
         );
@@ -133,7 +133,7 @@ describe('plantPlace', () => {
     dry.close();
   });
 
-  // The count of a T07 in the Full kit as the trade works it: 6, 6, 2, 5, 4.
+  // Plants of a T07 in the Full kit, by the trade's own sums: 6, 6, 2, 5, 4.
   test('T07 Full asks for 6 ground, 6 mid, 2 feature, 5 climbers, 4 epiphytes', () => {
     const bench = demoBench({ sizes: ['T07'] });
     expect(plantNeeds(bench, 'T07').map(({ count }) => count)).toEqual([6, 6, 2, 5, 4]);
@@ -146,10 +146,10 @@ describe('orderPlants', () => {
     const bench = demoBench({ sizes: ['T03', 'T07'] });
     const orders = orderPlants([{ bench, audience: 'pupils', animalCrushes: false }], book);
     bench.close();
-    const told = orders.map(({ class: of, species, alternates, short }) => {
+    const rows = orders.map(({ class: of, species, alternates, short }) => {
       return [of, species.map(({ plant, count }) => `${count} ${plant.id}`), alternates.map(({ id }) => id), short];
     });
-    expect(told).toEqual([
+    expect(rows).toEqual([
       ['ground', ['6 P04', '3 P06'], ['P07', 'P05'], 0],
       ['mid', ['9 P10'], ['P08'], 0],
       ['feature', ['1 P12', '2 P11'], [], 0],

@@ -58,7 +58,7 @@ describe('copyJob', () => {
   });
 });
 
-/** What is on a job's bench, without the ids of its records. */
+/** The contents of a job's bench, without record ids. */
 function benchOf(records: Records, id: Job['id']): unknown {
   const { columns, whole, oneOffs } = jobSheet(records, jobOf(records, id));
   return {

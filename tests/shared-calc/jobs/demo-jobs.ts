@@ -46,12 +46,12 @@ export function jobOf(records: Records, id: string): Job {
   return job;
 }
 
-/** The book after an act that must go well. */
+/** The book after an act; a refusal throws. */
 export function after<F>(records: Records, act: Result<Change, F>): Records {
   return applyChange(records, valueOf(act));
 }
 
-/** The book with boxes of J02 written over: `{ litter: '20 mm', 'T05.kit': 'basic' }`. */
+/** The book with cells of J02 overridden: `{ litter: '20 mm', 'T05.kit': 'basic' }`. */
 export function written(records: Records, by: LocalValue['by'], texts: Readonly<Record<string, string>>): Records {
   const writings = Object.entries(texts).map(([name, text]) => {
     const [line = '', column] = name.split('.').toReversed();
@@ -60,7 +60,7 @@ export function written(records: Records, by: LocalValue['by'], texts: Readonly<
   return after(records, setValues(records, { job: 'J02', writings, by }));
 }
 
-/** A book with records of one kind put over others. */
+/** A book with records of one kind added or replaced. */
 export function withRecords<K extends keyof Records>(
   records: Records,
   kind: K,
@@ -71,7 +71,7 @@ export function withRecords<K extends keyof Records>(
   return { ...records, [kind]: table };
 }
 
-/** The book once the next quote of a job has been issued, and its body as read back. */
+/** The book after the next quote of a job is issued, and the parsed body of that quote. */
 export function issued(
   records: Records,
   revision: string,

@@ -76,8 +76,8 @@ describe('moveJob', () => {
 
   test('what the Store kept for a job is free again when the job is closed', () => {
     const records = libraryJob();
-    const kept = after(records, reserveStock(records, { job: 'J02', material: 'M05', amount: 6, on: DEMO_DAY }));
-    expect(after(kept, moveJob(kept, 'J02', 'closed')).stockEntry.get('K-M05')).toEqual(
+    const reserved = after(records, reserveStock(records, { job: 'J02', material: 'M05', amount: 6, on: DEMO_DAY }));
+    expect(after(reserved, moveJob(reserved, 'J02', 'closed')).stockEntry.get('K-M05')).toEqual(
       records.stockEntry.get('K-M05'),
     );
   });

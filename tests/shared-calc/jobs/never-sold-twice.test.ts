@@ -13,7 +13,7 @@ const on = DEMO_DAY;
 const library = libraryJob();
 const materials = ['M01', 'M05', 'M07'] as const;
 
-/** Bags of three materials, some kept for the library's job or another, some in quarantine or past their best. */
+/** Bags of three materials, some reserved for the library's job or another, some in quarantine or past their best. */
 const bags: fc.Arbitrary<readonly StockEntry[]> = fc
   .array(
     fc.record({
@@ -54,11 +54,11 @@ describe('what the Store keeps', () => {
           const after = amountOf(built.stockEntry.values(), (bag) => bag.material === material);
           expect(before - after).toBeCloseTo(Math.min(uses.get(material) ?? 0, mayGive), 6);
         }
-        const kept = (entries: Iterable<StockEntry>) => [...entries].filter((bag) => !mayServe(bag, 'J02'));
-        expect(kept(built.stockEntry.values())).toEqual(kept(store));
+        const forOthers = (entries: Iterable<StockEntry>) => [...entries].filter((bag) => !mayServe(bag, 'J02'));
+        expect(forOthers(built.stockEntry.values())).toEqual(forOthers(store));
         expect([...built.stockEntry.values()].every((bag) => bag.amount > 0)).toBe(true);
       }),
-      // Each works the bench twice.
+      // Each run calculates the bench twice.
       { numRuns: 15 },
     );
   });
@@ -80,9 +80,9 @@ describe('what the Store keeps', () => {
             now.stockEntry.values(),
             (bag) => bag.material === each.material && bag.reservedFor === undefined && mayServe(bag, each.job),
           );
-          const kept = reserveStock(now, { ...each, on });
-          expect(kept.ok).toBe(each.amount <= free + 1e-9);
-          if (kept.ok) now = applyChange(now, kept.value);
+          const reserved = reserveStock(now, { ...each, on });
+          expect(reserved.ok).toBe(each.amount <= free + 1e-9);
+          if (reserved.ok) now = applyChange(now, reserved.value);
         }
         for (const material of materials) {
           const of = (bag: StockEntry) => bag.material === material;
@@ -98,7 +98,7 @@ function withStore(store: readonly StockEntry[]): Records {
   return { ...library, stockEntry: new Map(store.map((bag) => [bag.id, bag])) };
 }
 
-/** Whether a bag may go into a job on the day: kept for it or for nobody, cleared, and not past its best. */
+/** Whether a job may use a bag on the day: reserved for it or for no job, out of quarantine, not past its best. */
 function mayServe({ reservedFor, quarantineUntil, bestBefore }: StockEntry, job: string): boolean {
   return (
     (reservedFor === undefined || reservedFor === job) && quarantineUntil === undefined && bestBefore === undefined

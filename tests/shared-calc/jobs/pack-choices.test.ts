@@ -52,7 +52,7 @@ describe('choosePacks', () => {
     const dearer = { ...chosen, packPrice: new Map(chosen.packPrice).set(price.id, { ...price, priceCoins: 4500 }) };
     const run = chosenRun(mediaRun(dearer), packChoices(dearer, jobs), pricesOf(dearer));
     const clay = run.materials.find(({ material }) => material === 'M01');
-    // 6 x 10 L is the best then, at 58.80.
+    // The cheapest choice is 6 x 10 L at 58.80.
     expect([clay?.costCoins, clay?.overBestCoins]).toEqual([9000, 3120]);
   });
 

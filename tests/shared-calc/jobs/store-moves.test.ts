@@ -24,8 +24,8 @@ const entry = (id: string, more: Partial<StockEntry>): StockEntry => ({
 /** J02 for one T07, with coir 6.0 L and charcoal 2.0 L in the Store and nothing else. */
 function oneStack(): Records {
   const records = libraryJob({ sizes: [{ tank: 'T07', count: 1 }] });
-  const kept = [...records.stockEntry].filter(([, { material }]) => material === 'M05' || material === 'M08');
-  return { ...records, stockEntry: new Map(kept) };
+  const entries = [...records.stockEntry].filter(([, { material }]) => material === 'M05' || material === 'M08');
+  return { ...records, stockEntry: new Map(entries) };
 }
 
 describe('buildJob', () => {
@@ -73,12 +73,12 @@ describe('buildJob', () => {
 describe('reserveStock', () => {
   test('a part kept for a job is parted from its entry, and comes together with the job again', () => {
     const records = oneStack();
-    const kept = after(records, reserveStock(records, { job: 'J02', material: 'M05', amount: 4, on }));
-    expect([kept.stockEntry.get('K-M05')?.amount, kept.stockEntry.get('K-M05-J02')]).toEqual([
+    const reserved = after(records, reserveStock(records, { job: 'J02', material: 'M05', amount: 4, on }));
+    expect([reserved.stockEntry.get('K-M05')?.amount, reserved.stockEntry.get('K-M05-J02')]).toEqual([
       2,
       { ...records.stockEntry.get('K-M05'), id: 'K-M05-J02', amount: 4, reservedFor: 'J02' },
     ]);
-    const free = applyChange(kept, releaseStock(kept, 'J02'));
+    const free = applyChange(reserved, releaseStock(reserved, 'J02'));
     expect([...free.stockEntry.values()].filter((each) => each.reservedFor !== undefined)).toEqual([]);
   });
 

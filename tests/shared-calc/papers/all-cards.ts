@@ -42,7 +42,7 @@ export function cautionsByCard(
   return Object.fromEntries([...lists].map(([card, rows]) => [card, new Set(rows.flatMap(([, steps]) => steps))]));
 }
 
-/** The steps whose cautions stand on each card of one T07, in order; `build; Mesh` for an act of a card. */
+/** The steps whose cautions each card of one T07 shows, in order; `build; Mesh` for an act of a card. */
 export function cautionLists(
   job: Readonly<Record<string, string>>,
   recipe = 'H1',

@@ -10,7 +10,7 @@ function fileOf(...entries: readonly CalendarEntry[]): string {
   return calendarFile({ name: 'Withy Street', stamp, entries });
 }
 
-/** Read by another library: every event as plain data. */
+/** Every event as plain data, parsed by another library. */
 function readBack(text: string) {
   const calendar = new ICAL.Component(ICAL.parse(text) as never);
   return calendar.getAllSubcomponents('vevent').map((component) => {

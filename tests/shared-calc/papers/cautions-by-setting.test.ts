@@ -4,8 +4,8 @@ import { describe, expect, test } from 'vitest';
 import { cautionLists } from './all-cards.ts';
 
 /*
- * Every card of one T07, and beside each act on it all cautions that stand there, in order. The table is
- * `cautions.txt`; under a setting that differs from the first, only the rows that differ.
+ * Every card of one T07 with the cautions of each act, in order. The table is
+ * `cautions.txt`; a setting after the first lists only the rows that differ from it.
  */
 
 interface Setting {
@@ -45,7 +45,7 @@ describe('cautions on the cards', () => {
   });
 });
 
-/** `+` a row that is only here, `-` one that is only there. */
+/** `+` marks a row only in this list, `-` a row only in the other. */
 function differing(rows: readonly string[], usual: readonly string[]): readonly string[] {
   return [
     ...usual.filter((row) => !rows.includes(row)).map((row) => `- ${row}`),

@@ -20,8 +20,8 @@ import { demoPrices, threeTanks } from '#tests/shared-calc/buy/demo-goods.ts';
 import { issued, libraryJob, withRecords } from '#tests/shared-calc/jobs/demo-jobs.ts';
 
 /*
- * Every list that leaves the program, read back by another reader and held against what it was made from, field by
- * field: no figure may lose a digit, no word may be lost or run.
+ * Every exported list, parsed by another library and compared with its source field by
+ * field: no figure may lose a digit, no text may be lost or run as a formula.
  */
 
 interface Locale {
@@ -46,7 +46,7 @@ const locales: readonly Locale[] = [
   },
 ];
 
-/** What other programs might run, lose or show otherwise than it is. */
+/** Texts that other programs might run, lose or show differently. */
 const hostile = [
   '=HYPERLINK("http://evil.example","clay")',
   '+1+1',
@@ -185,7 +185,7 @@ describe.each(locales)('$says', ({ delimiter, workshop }) => {
       .chain((width) =>
         fc.array(fc.array(cell, { minLength: width, maxLength: width }), { minLength: 1, maxLength: 6 }),
       )
-      // One empty field by itself at the end is no line at all to a reader.
+      // A reader does not count a last line of one empty field.
       .filter((rows) => (rows[0]?.length ?? 0) > 1 || rows.at(-1)?.[0]?.reads !== '');
     fc.assert(
       fc.property(table, (rows) => {
@@ -210,7 +210,7 @@ describe('harmless words', () => {
   });
 });
 
-/** Coins as a text of the locale, worked from their digits alone. */
+/** Coins as text in the locale, built from the digits alone. */
 function moneyBy(
   coins: number,
   { coinDecimals, decimalComma }: Pick<Workshop, 'coinDecimals' | 'decimalComma'>,

@@ -32,8 +32,8 @@ describe('quoteModel', () => {
   });
 
   test('a client sees what each price is for, and neither cost nor margin', () => {
-    const told = JSON.stringify(model);
-    expect(['costCoins', 'margin', 'reserveCoins'].filter((word) => told.includes(word))).toEqual([]);
+    const text = JSON.stringify(model);
+    expect(['costCoins', 'margin', 'reserveCoins'].filter((word) => text.includes(word))).toEqual([]);
     const what = Object.fromEntries(model.lines.map((line) => [line.group, line.what]));
     expect([what['tank'], what['microfauna'], what['work']]).toEqual([
       '1 × rectangle 600 × 445 × 600; 2 × rectangle 900 × 445 × 600',

@@ -8,7 +8,7 @@ import { calendarOf } from '#shared-calc/prepare/calendar-of.ts';
 import { DEMO_DAY } from '#tests/demo-bench.ts';
 import { jobOf, libraryJob, valueOf } from '#tests/shared-calc/jobs/demo-jobs.ts';
 
-/** The orders for the library's T05, with what the demo's Store has. */
+/** The orders for the library's T05, with the stock of the demo's Store. */
 function libraryOrders(): ReadonlyMap<string, SupplierOrder> {
   const records = libraryJob({ audience: 'Children of the school next door' });
   const { run } = valueOf(derive(records, DEMO_DAY).run({ jobs: ['J02'] }));

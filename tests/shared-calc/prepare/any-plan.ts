@@ -42,7 +42,7 @@ export const anyCalendar: fc.Arbitrary<WorkCalendar> = fc.record({
   closed: fc.array(closedRange, { maxLength: 6 }),
 });
 
-/** The same calendar with a few closed days more. */
+/** The same calendar with a few more closed days. */
 export const closingMore: fc.Arbitrary<readonly [WorkCalendar, WorkCalendar]> = fc
   .tuple(anyCalendar, fc.array(closedRange, { minLength: 1, maxLength: 4 }))
   .map(([calendar, more]) => [calendar, { ...calendar, closed: [...calendar.closed, ...more] }]);

@@ -1,7 +1,7 @@
 import type { WorkCalendar } from '#shared-calc/calendar/work-calendar.ts';
 
 /*
- * Dates counted day by day on the machine's own calendar: nothing shared with what is tested.
+ * Dates counted day by day with the platform's own calendar, independent of the tested code.
  */
 
 const DAY = 86_400_000;
@@ -21,7 +21,7 @@ export function firstOpenFrom(day: string, calendar: WorkCalendar): string {
   return at;
 }
 
-/** The day on which so many open days after this one have passed. */
+/** The day that is a number of open days after this one. */
 export function openDaysAfter(day: string, count: number, calendar: WorkCalendar): string {
   let at = day;
   for (let left = count; left > 0;) {
@@ -39,7 +39,7 @@ export function nextComing(day: string, weekdays: readonly number[], calendar: W
   return at;
 }
 
-/** The last open day up to this one for which the test holds; looked for one day at a time. */
+/** The last open day, up to this one, for which a test holds. */
 export function lastOpenWhere(upTo: string, calendar: WorkCalendar, holds: (day: string) => boolean): string {
   let at = upTo;
   while (!isOpenDay(at, calendar) || !holds(at)) at = dayAt(at, -1);

@@ -20,7 +20,7 @@ export function demoFacts(order: PlannedOrder, records: Records = demoRecords())
   return facts.value;
 }
 
-/** A plan of the demo on its own calendar, today long before all of it. */
+/** A plan of the demo on its own calendar, seen from a day long before all of its steps. */
 export function demoPlan(order: PlannedOrder, wish: Partial<PlanWish>, records: Records = demoRecords()): PrepPlan {
   const plan = prepPlan(demoFacts(order, records), { on: '2026-11-25', calendar: calendarOf(records), ...wish });
   if (!plan.ok) throw new Error(JSON.stringify(plan.fault));

@@ -5,7 +5,7 @@ import { demoRecords } from '#tests/demo-bench.ts';
 const kinds = demoRecords().cultureKind;
 
 describe('growthCurve', () => {
-  // The sustained harvests of the culture book, from the logistic curve: what a tub gives at every harvest at last.
+  // The sustained harvests of the culture book, from the logistic curve: the yield of a tub per harvest in the steady state.
   test.each([
     ['C1', 3194, 3000],
     ['C2', 2657, 2500],

@@ -14,10 +14,10 @@ function planned(facts: PlanFacts, wish: PlanWish): PrepPlan {
   return plan.value;
 }
 
-/** What must follow once goods are in, or a thing is begun: the day on which the build may be. */
+/** The earliest build day after goods arrive or a step starts. */
 type After = (day: string) => string;
 
-/** Every step of an order: how its goods come, and what follows. */
+/** Every step of an order: how its goods arrive, and what follows. */
 function stepsOf(facts: PlanFacts, calendar: WorkCalendar) {
   const aDayBefore: After = (day) => openDaysAfter(day, 1, calendar);
   const cured: After = (day) => firstOpenFrom(dayAt(openDaysAfter(day, 1, calendar), facts.panelCure), calendar);
@@ -38,7 +38,7 @@ function arrival(ordered: string, { leadDays, weekdays }: Delivery, calendar: Wo
   return nextComing(openDaysAfter(ordered, leadDays, calendar), weekdays, calendar);
 }
 
-/** The first day on which an order that may be placed on a day can be built, counted forward. */
+/** The first build day for an order placed on a day, counted forward. */
 function firstBuild(facts: PlanFacts, start: string, calendar: WorkCalendar): string {
   const { springtailDays, leaves, clientTank, panel } = facts;
   const ready = stepsOf(facts, calendar).flatMap(({ from, after }) =>

@@ -87,12 +87,15 @@ describe('coreHeat', () => {
     ['bake', false, 30, 80],
     ['boil', false, 3, 85],
   ] as const)('clean by %s, moistened %s: %d min at %d degC and over', (way, moistened, minutes, leastC) => {
-    const held = (long: number): readonly CoreReading[] => [
+    const steady = (long: number): readonly CoreReading[] => [
       [0, leastC],
       [long, leastC],
     ];
     const treatment = { way, aim: 'clean', moistened } as const;
-    expect([heat(held(minutes), treatment).enough, heat(held(minutes - 0.1), treatment).enough]).toEqual([true, false]);
+    expect([heat(steady(minutes), treatment).enough, heat(steady(minutes - 0.1), treatment).enough]).toEqual([
+      true,
+      false,
+    ]);
   });
 
   test('a colder log is never worth more', () => {

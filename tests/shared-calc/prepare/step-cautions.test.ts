@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { stepCautions } from '#shared-calc/prepare/cautions.ts';
 import { cautionsByCard } from '#tests/shared-calc/papers/all-cards.ts';
 
-/** The card or cards in the hand of whoever does the act. */
+/** The cards that the person who does the act holds. */
 const where: Readonly<Record<string, readonly string[]>> = {
   enquiry: ['survey', 'animals in', 'handover'],
   'animal choice': ['survey', 'animals in'],

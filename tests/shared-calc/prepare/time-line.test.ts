@@ -27,7 +27,7 @@ describe('stepMinutes', () => {
     const minutes = minutesOf('T05');
     const { panel = 0, media = 0, leaves = 0, build = 0, handover = 0 } = Object.fromEntries(minutes);
     expect([panel, handover].map((each) => Number(each.toFixed(2)))).toEqual([53.8, 100]);
-    // Handover holds the 60 min of driving, which the 449.35 leaves out, and nobody is needed to help carry.
+    // The handover includes the 60 min of driving, which 449.35 leaves out; carrying needs no helper.
     expect(panel + media + leaves + build + handover - 60).toBeCloseTo(449.35, 2);
   });
 });

@@ -52,14 +52,14 @@ describe('treatLeaves', () => {
 
   test('the way suggested is always one that works here, at any height at which one does', () => {
     const height = fc.double({ min: -400, max: 5000, noNaN: true });
-    // Over about 2,800 m 15 psi no longer sterilises: then no way does.
+    // Above about 2,800 m, 15 psi does not sterilise, and no other way does.
     const steamed = fc.double({ min: -400, max: 2800, noNaN: true });
-    const asked = fc.oneof(
+    const wishes = fc.oneof(
       fc.tuple(height, fc.constant('clean' as const)),
       fc.tuple(steamed, fc.constant('sterile' as const)),
     );
     fc.assert(
-      fc.property(asked, fc.boolean(), ([altitudeM, aim], moistened) => {
+      fc.property(wishes, fc.boolean(), ([altitudeM, aim], moistened) => {
         const ways = waysSideBySide({ aim, leavesL: 20, moistened }, { ...place, altitudeM });
         expect(ways.filter(({ suggested }) => suggested).map(({ plan }) => plan.ok)).toEqual([true]);
       }),

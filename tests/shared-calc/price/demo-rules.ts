@@ -16,7 +16,7 @@ const margins: readonly Margin[] = (
   ] as const
 ).map(([id, share, taxClass], order) => ({ id, label: id, share, taxClass, order }));
 
-/** Margins, rates and terms of the demo workshop, typed in. */
+/** Margins, rates and terms of the demo workshop, entered by hand. */
 export const demoRules: QuoteRules = {
   margins,
   taxClasses: [

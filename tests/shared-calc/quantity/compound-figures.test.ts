@@ -9,7 +9,7 @@ import { plainDisplay, showWithUnit } from '#shared-calc/quantity/shown-unit.ts'
 import { fromBase, toBase, unitOf, unitSymbols } from '#shared-calc/quantity/unit.ts';
 import { writeWithUnit } from '#shared-calc/quantity/write-figure.ts';
 
-/** Units that may stand in a compound: all but readings of temperature and what is of no dimension. */
+/** Units that a compound may contain: all except temperature readings and dimensionless units. */
 const simple = unitSymbols.filter((symbol) => {
   const { dimension, zero } = unitOf(symbol);
   return zero === undefined && !isPlain(dimension);
@@ -24,7 +24,7 @@ const figure = fc.integer({ min: 1, max: 9_999_999 }).map((thousandths) => thous
 
 const measured = fc.tuple(figure, oneUnit);
 
-/** A figure that was written, read back in its unit. */
+/** A written figure, parsed again in its unit. */
 function readBack(text: string, decimalComma = false) {
   const read = readFigure(text.replaceAll('\u00a0', ' ').replaceAll(decimalComma ? /(?<=\d)\.(?=\d)/g : ',', ''), {
     unit: 'number',
@@ -35,13 +35,13 @@ function readBack(text: string, decimalComma = false) {
   return { value: fromBase(value, unit), kind: figureKindOfUnit(unit), unit };
 }
 
-/** Half of the last place that is written. */
+/** Half of the last written decimal place. */
 function halfPlace(text: string): number {
   const [, part = ''] = /\.(\d+)(?:\u00a0|$)/.exec(text) ?? [];
   return 0.5 * 10 ** -part.length + 1e-9;
 }
 
-/** The answer to a rule as it is shown, and its working. */
+/** The result of a rule as shown, and its working. */
 function worked(rule: string): readonly string[] {
   const answer = workRule(rule);
   if (!answer.ok) throw new Error(`${rule}: ${JSON.stringify(answer.fault)}`);

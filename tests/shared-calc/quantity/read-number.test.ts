@@ -10,7 +10,7 @@ const TWO = 'two-readings';
 const OTHER = 'other-sign';
 const NONE = 'not-a-figure';
 
-/** A text, and what it is where the decimal point and where the decimal comma is set. */
+/** A text, and its value with a decimal point and with a decimal comma. */
 const readings: readonly (readonly [string, number | string, number | string])[] = [
   ['12.5', 12.5, OTHER],
   ['12,5', OTHER, 12.5],

@@ -43,7 +43,7 @@ describe('writeTabText', () => {
       );
     fc.assert(
       fc.property(rows, (given) => {
-        // a single empty last row is not told from a last line end
+        // A single empty last row looks the same as a final line end.
         fc.pre(given.at(-1)?.join('') !== '' || (given[0]?.length ?? 0) > 1);
         expect(readTabText(writeTabText(given))).toEqual(given);
       }),

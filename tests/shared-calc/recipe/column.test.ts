@@ -16,7 +16,7 @@ const two = [
   { tank: 'T07', count: 1 },
 ];
 
-/** J02, of which the second size is the one by the window. */
+/** J02; its second size is the one by the window. */
 function named(): Records {
   const records = libraryJob({ sizes: two });
   const size = [...records.size.values()].map((each) =>

@@ -19,7 +19,7 @@ function read(name: string, text: string): BoxReading {
   return readBox(text, lineOf(name), scope);
 }
 
-/** The figure in the line's own unit, or what was read instead. */
+/** The figure in the line's own unit, or whatever else was parsed. */
 function figure(name: string, text: string) {
   const reading = read(name, text);
   if (reading.is !== 'figure') return reading.is;

@@ -13,7 +13,7 @@ import { demoDay, demoRecords } from '#tests/renderer/demo-records.ts';
 const records = demoRecords();
 const context = derive(records, demoDay);
 
-/** Another coin, sign and units than the demo's: what is shown is read all the same. */
+/** Currency, decimal sign and units that differ from the demo's: what is shown must still parse. */
 const other = derive(
   {
     ...records,
@@ -31,7 +31,7 @@ const other = derive(
   demoDay,
 );
 
-const kept = allKinds.flatMap((kind) => [...records[kind].values()].map((record) => ({ kind, record })));
+const everyRecord = allKinds.flatMap((kind) => [...records[kind].values()].map((record) => ({ kind, record })));
 const isTyped = ({ kind, unit = 'number' }: Field) => kind !== 'data' && findUnit(unit) !== undefined;
 
 describe('parseField', () => {
@@ -39,7 +39,7 @@ describe('parseField', () => {
     ['as the demo shows it', context],
     ['in inches, gallons and degF, with a decimal comma', other],
   ])('every field of every record reads what would be typed for it, %s', (_, at) => {
-    const lost = kept.flatMap(({ kind, record }) =>
+    const lost = everyRecord.flatMap(({ kind, record }) =>
       fieldsOf(kind).flatMap(([key, field]) => {
         const value = valueOf(record, key);
         if (!isTyped(field) || (typeof value === 'string' && value !== value.trim())) return [];
@@ -50,7 +50,7 @@ describe('parseField', () => {
           : [`${kind} ${record.id} ${key}: ${String(value)} comes back as ${String(back)}`];
       }),
     );
-    expect(kept.length).toBeGreaterThan(300);
+    expect(everyRecord.length).toBeGreaterThan(300);
     expect(lost).toEqual([]);
   });
 });

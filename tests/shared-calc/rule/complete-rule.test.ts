@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { completeRule } from '#shared-calc/rule/complete-rule.ts';
 import { someScope } from './some-scope.ts';
 
-/** Completes at the mark `|`: the text with the first offer put in, and the first few offers. */
+/** Completes at the mark `|`: the text with the first offer inserted, and the first few offers. */
 function complete(marked: string) {
   const cursor = marked.indexOf('|');
   const text = marked.replace('|', '');

@@ -1,4 +1,4 @@
-/** A row of numbers that is the same at every run (Park and Miller's), so that a failing rule can be found again. */
+/** A number sequence that is the same in every run (Park and Miller), so that a failing rule can be reproduced. */
 export function seeded(seed: number): (below: number) => number {
   let state = seed;
   return (below) => {
@@ -15,7 +15,7 @@ function oneOf<T>(random: Random, of: readonly [T, ...T[]]): T {
 
 const gap = (random: Random) => oneOf(random, ['', '', ' ', '  ']);
 
-/** A rule of numbers, names, calls and every sign, in the writing that ours and the engine's have in common. */
+/** A rule of numbers, names, calls and every sign, in the syntax that our rules and the engine share. */
 export function sharedRule(random: Random, depth: number): string {
   if (depth === 0 || random(4) === 0)
     return oneOf(random, ['x_a', 'x_b', '2', '0.5', '.25', '1e-3', '7 %', '12%', '"full"', '30']);
@@ -35,7 +35,7 @@ export function sharedRule(random: Random, depth: number): string {
   }
 }
 
-/** A rule whose parts are of the right kinds: a figure. */
+/** A rule whose parts have the right kinds; its result is a figure. */
 export function figureRule(random: Random, depth: number): string {
   if (depth === 0 || random(5) === 0) {
     return oneOf(random, [
@@ -105,7 +105,7 @@ function callRule(random: Random, part: () => string): string {
   return `${name}(${part()}, ${part()})`;
 }
 
-/** A rule that is a yes or a no. */
+/** A rule whose result is yes or no. */
 export function yesNoRule(random: Random, depth: number): string {
   if (depth === 0) return oneOf(random, ['yes', 'no', 'kit = "full"', '"show" <> kit', 'a < b']);
   const part = () => yesNoRule(random, depth - 1);

@@ -4,7 +4,7 @@ import type { Unit } from '#shared-calc/quantity/unit.ts';
 import { readRule } from '#shared-calc/rule/read-rule.ts';
 import type { Rule } from '#shared-calc/rule/tree.ts';
 
-/** A tree in one line, every join in brackets, units in square ones. */
+/** A tree in one line, operations in round brackets, units in square ones. */
 function shape(rule: Rule): string {
   switch (rule.part) {
     case 'number':

@@ -23,7 +23,7 @@ const engineSigns: Readonly<Record<string, string>> = {
   GREATER_THAN_OR_EQUAL_OP: '>=',
 };
 
-/** The engine's tree in one line, every join in brackets. */
+/** The engine's tree in one line, every operation in brackets. */
 function engineShape(tree: EngineTree): string {
   const part = (name: string) => engineShape(tree[name] as EngineTree);
   const sign = engineSigns[tree.type];
@@ -90,7 +90,7 @@ const problems: Readonly<Record<string, string>> = {
   VALUE: 'refused',
 };
 
-/** What both must say: a figure to ten digits, or the kind of what went wrong. */
+/** What both must give: a figure to ten digits, or the kind of the fault. */
 function said(value: Value | DetailedCellError): string {
   if (value instanceof DetailedCellError) return problems[value.type] ?? value.type;
   if (typeof value === 'object') return value.kind === 'missing' ? 'refused' : value.kind;

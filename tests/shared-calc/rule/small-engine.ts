@@ -17,7 +17,7 @@ sums.set('LW_MISSING', () => ({ refused: 'missing' }));
 
 const anything = { argumentType: FunctionArgumentType.SCALAR };
 
-/** The general sums as the engine's functions, and no others. */
+/** The general sums as functions of the engine, without any others. */
 class GeneralFunctions extends FunctionPlugin {
   static override implementedFunctions: ImplementedFunctions = Object.fromEntries(
     [...sums.keys()].map((name) => {
@@ -40,7 +40,7 @@ class GeneralFunctions extends FunctionPlugin {
   }
 }
 
-/** An engine that knows the general sums, with one row of boxes: A1, B1, ... */
+/** An engine that knows the general sums, with one row of cells. */
 export function smallEngine(boxes: readonly (Scalar | undefined)[]): HyperFormula {
   const others = new Set([...sums.keys()].flatMap((name) => HyperFormula.getFunctionPlugin(name) ?? []));
   HyperFormula.registerFunctionPlugin(GeneralFunctions, {
@@ -56,7 +56,7 @@ export function smallEngine(boxes: readonly (Scalar | undefined)[]): HyperFormul
     caseSensitive: true,
     accentSensitive: true,
   });
-  // Functions are the engine's for the whole process: the program's own come back for the next test.
+  // The engine registers functions per process: the program's own are restored for the next test.
   HyperFormula.unregisterFunctionPlugin(GeneralFunctions);
   for (const plugin of others) HyperFormula.registerFunctionPlugin(plugin);
   return engine;

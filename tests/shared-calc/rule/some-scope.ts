@@ -27,7 +27,7 @@ const countOfBoth: Signature['gives'] = ([left, right]: readonly Kind[]) =>
     ? kindOfUnit('each')
     : undefined;
 
-/** A handful of trade functions as the house's first recipe calls them, told by their signatures alone. */
+/** Some trade functions that the first house recipe calls, given by their signatures alone. */
 export const someFunctions: ReadonlyMap<string, Signature> = new Map(
   [
     signature('layer_volume', 'L', named('area', 'm2'), named('depth', 'mm')),
@@ -162,7 +162,7 @@ const kinds: ReadonlyMap<string, Kind> = new Map<string, Kind>([
   ['mist_cut_off', YES_NO],
 ]);
 
-/** Lines of the house's first recipe with their kinds; `not_worked_yet` has none. */
+/** Lines of the first house recipe with their kinds; `not_worked_yet` has none. */
 export const someScope: RuleScope = {
   kindOfLine: (name) => kinds.get(name),
   lineNames: [...kinds.keys(), 'not_worked_yet'],

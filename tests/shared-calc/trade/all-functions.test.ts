@@ -120,7 +120,7 @@ describe('tradeFunctions', () => {
   });
 });
 
-/** The entries that a file exports: their name, the group of the folder, the group they say. */
+/** The entries that a file exports: name, group of the folder, group of the entry. */
 async function functionsIn(file: string): Promise<readonly string[]> {
   const group = path.dirname(file).replaceAll('-', ' ');
   const exported: unknown = await import(pathToFileURL(path.join(folder, file)).href);
@@ -133,7 +133,7 @@ function isEntry(exported: unknown): exported is TradeFunction {
   return typeof exported === 'object' && exported !== null && 'inRules' in exported;
 }
 
-/** What the Function book still needs to know of a function, each in words. */
+/** What the entry of a function still lacks for the Function book, in words. */
 function missingFrom(entry: TradeFunction): readonly string[] {
   const { help, caution = 'Fine.', decides, examples: own, args } = entry;
   const words = (['title', 'sum', 'help', 'source'] as const).filter((word) => entry[word].trim() === '');

@@ -10,7 +10,7 @@ import { plantCount } from '#shared-calc/trade/media/plant-count.ts';
 import { sealantTubes } from '#shared-calc/trade/media/sealant-tubes.ts';
 import type { TradeFunction } from '#shared-calc/trade/trade-function.ts';
 
-/** The kind that a function makes of arguments in these units. */
+/** The result kind of a function for arguments in these units. */
 function kindOf(made: TradeFunction, units: readonly string[]) {
   return typeof made.gives === 'function' ? made.gives(units.map((unit) => kindOfUnit(unit))) : kindOfUnit(made.gives);
 }

@@ -24,7 +24,7 @@ function planned(treatment: LeafTreatment): TreatmentPlan | undefined {
   return 'refused' in plan ? undefined : plan;
 }
 
-/** The core of one batch as the plan has it, minute by minute; a pot's is taken to be that of its water. */
+/** Planned core temperature of one batch, minute by minute; the core of a pot is assumed as warm as its water. */
 function idealCore({ core, comeUp, hold, temperature }: TreatmentPlan): readonly CoreReading[] {
   if (!core) {
     return [

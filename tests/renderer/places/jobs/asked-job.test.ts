@@ -9,10 +9,10 @@ const wishes = { ...noWishes, title: 'Reading room', recipe: 'H1' };
 
 describe('typedJob', () => {
   test('a first message becomes an enquiry with its sizes and its wanted handover', () => {
-    const asked = valueOf(
+    const typed = valueOf(
       typedJob(demoRecords(), { ...wishes, sizes: 'T05, T07x2', handover: '2027-06-04' }, DEMO_DAY),
     );
-    const { records } = done(demoRecords(), 'newJob', asked);
+    const { records } = done(demoRecords(), 'newJob', typed);
     const { state, handover, enquiredOn } = jobOf(records, 'J02');
     expect([state, handover, enquiredOn, sizesOf(records, 'J02').map(sizeWords)]).toEqual([
       'enquiry',

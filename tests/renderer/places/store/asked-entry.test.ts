@@ -11,14 +11,14 @@ const reading = { display: displayOf(workshopOf(records)), today: '2027-03-10' }
 
 describe('putInTyped', () => {
   test("an amount in another unit is kept in the material's own", () => {
-    const asked = valueOf(putInTyped(records, { ...asksOf('M01'), amount: '1 gal', sealed: false }, reading));
-    const { stockEntry } = done(records, 'putIn', asked).records;
+    const typed = valueOf(putInTyped(records, { ...asksOf('M01'), amount: '1 gal', sealed: false }, reading));
+    const { stockEntry } = done(records, 'putIn', typed).records;
     expect(stockEntry.get('K-M01-2')?.amount).toBeCloseTo(3.785411784, 9);
   });
 
   test('days and a job stand with it', () => {
-    const asked = { ...asksOf('M26'), amount: '100', job: 'J01', bestBefore: '2028-03-01', note: 'new tin' };
-    const { stockEntry } = done(records, 'putIn', valueOf(putInTyped(records, asked, reading))).records;
+    const wishes = { ...asksOf('M26'), amount: '100', job: 'J01', bestBefore: '2028-03-01', note: 'new tin' };
+    const { stockEntry } = done(records, 'putIn', valueOf(putInTyped(records, wishes, reading))).records;
     expect(stockEntry.get('K-M26')).toEqual({
       id: 'K-M26',
       material: 'M26',

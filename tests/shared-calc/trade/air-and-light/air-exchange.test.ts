@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { airExchange } from '#shared-calc/trade/air-and-light/air-exchange.ts';
 
 describe('airExchange', () => {
-  // Worked by hand and by a second program, from the sums in the function's own words.
+  // Calculated by hand and by a second program, from the formulas that the function states.
   test.each([
     {
       as: 'a 25 mm strip over tight doors: air rises between them',

@@ -214,7 +214,7 @@ function leastBySolver(need: number, packs: readonly PackOffer[]): number {
   return Math.round(solution.result);
 }
 
-/** Cost, left over and packs of the best sum, by trying every sum up to the first that covers. */
+/** Cost, leftover and packs of the cheapest combination, found by trying every one that may cover the need. */
 function bestByTrying({ need, packs, keeps = true }: Asked): readonly number[] {
   let sums: readonly (readonly number[])[] = [[0, 0, 0]];
   for (const { amount, priceCoins = 0 } of packs) {

@@ -1,12 +1,12 @@
 import fc from 'fast-check';
 import { tankShapes, type TankSizes } from '#shared-calc/trade/geometry/tank-floor.ts';
 
-/** To the thousandth, so that no figure is one that a rule could not tell from nothing. */
+/** In thousandths, so that no figure is so small that a rule takes it for 0. */
 function mm(least: number, most: number): fc.Arbitrary<number> {
   return fc.integer({ min: least * 1000, max: most * 1000 }).map((thousandths) => thousandths / 1000);
 }
 
-/** Any tank that can be: a bow up to the half circle, a return shorter than the side. */
+/** Any possible tank: a bow up to the half circle, a return shorter than the side. */
 export const anyTank: fc.Arbitrary<TankSizes> = fc
   .record({
     shape: fc.constantFrom(...tankShapes),
@@ -23,7 +23,7 @@ export const anyTank: fc.Arbitrary<TankSizes> = fc
     side_return: side * length,
   }));
 
-/** The measurements as a function takes them, in their order. */
+/** The measurements in the order of a function's arguments. */
 export function asArguments(sizes: TankSizes): readonly [string, number, number, number, number] {
   return [sizes.shape, sizes.length, sizes.depth, sizes.bow, sizes.side_return];
 }

@@ -8,7 +8,7 @@ export interface Point {
 
 const CHORDS = 6000;
 
-/** The floor as a polygon, curves as many short chords: a second way to every figure of a floor. */
+/** The floor as a polygon, curves as short chords: an independent way to every figure of a floor. */
 export function outlineOf(sizes: TankSizes): readonly Point[] {
   const { shape, length, depth } = sizes;
   switch (shape) {
@@ -47,14 +47,14 @@ export function measureOutline(points: readonly Point[]): { area: number; centre
   return { area: Math.abs(twice / 2), centreY: moment / (3 * twice), around };
 }
 
-/** What is left of a polygon in front of this line. */
+/** The part of a polygon in front of a line. */
 export function cutBehind(points: readonly Point[], line: number): readonly Point[] {
   return points.flatMap((point, at) => {
     const next = points[(at + 1) % points.length] ?? point;
-    const kept = point.y >= line ? [point] : [];
-    if (point.y >= line === next.y >= line) return kept;
+    const inside = point.y >= line ? [point] : [];
+    if (point.y >= line === next.y >= line) return inside;
     const share = (line - point.y) / (next.y - point.y);
-    return [...kept, { x: point.x + share * (next.x - point.x), y: line }];
+    return [...inside, { x: point.x + share * (next.x - point.x), y: line }];
   });
 }
 
@@ -81,7 +81,7 @@ function cornerOutline({ length, side_return: side }: TankSizes): readonly Point
   return along.map(([u, v]) => ({ x: (u - v) / Math.SQRT2, y: (u + v) / Math.SQRT2 }));
 }
 
-/** Points of an arc by their angle from straight ahead. */
+/** Points of an arc; angle 0 points to the front. */
 function arc(radius: number, centre: Point, [from, to]: readonly [number, number], chords: number): readonly Point[] {
   return Array.from({ length: chords + 1 }, (_, at) => {
     const angle = from + ((to - from) * at) / chords;
