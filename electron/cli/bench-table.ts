@@ -50,7 +50,8 @@ function boxWords(box: Box, lines: readonly Line[], display: Display): string {
   return state === '' ? figure : `${state}: ${figure}`;
 }
 
-function figureOf({ value = '', range, line }: Box, lines: readonly Line[], display: Display): string {
+function figureOf({ value = '', range, line, check }: Box, lines: readonly Line[], display: Display): string {
+  if (check?.state === 'may not hold') return check.state;
   const figure = showValue(value, line.unit, display);
   if (range === undefined || typeof value !== 'number') return figure;
   if (range === 'not known') return `${figure}, range not known`;

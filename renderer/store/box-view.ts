@@ -121,6 +121,7 @@ function spokenBox(
 function copiedText(box: Box, { line, shown }: LineFace, display: Display): string {
   const isWritten = box.source === 'local' || box.source === 'job';
   if (box.value === undefined || (isWritten && box.rule)) return box.text;
+  if (box.check?.state === 'may not hold') return box.check.state;
   if (typeof box.value !== 'number') return showValue(box.value, line.unit, display);
   const figure = String(cleanNoise(fromBase(box.value, unitOf(shown))));
   return display.decimalComma ? figure.replace('.', ',') : figure;

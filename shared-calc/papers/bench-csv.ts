@@ -31,7 +31,7 @@ export function benchCsv(bench: Bench, lines: readonly Line[], display: Display)
       const name = [line.section, `${line.name}${behind}`, `${lineLabel(line)}${behind}`, unit];
       return [...name, ...boxes.map((box) => figure(valueOf(box)))];
     };
-    const likely = row('', ({ value }) => value);
+    const likely = row('', ({ value, check }) => (check?.state === 'may not hold' ? check.state : value));
     if (boxes.every(({ range }) => range === undefined)) return [likely];
     return [likely, row(', from', (box) => endOf(box, 'from')), row(', to', (box) => endOf(box, 'to'))];
   });

@@ -219,10 +219,10 @@ const cases: readonly Case[] = [
     box: ['Shelf holds', 'T07'],
     // 80 % of the shelf's 100 kg are 80.
     seen: {
-      figure: '5.15 kg over',
+      figure: '17.88 kg over',
       said: 'stop',
       sign: true,
-      spoken: "Shelf holds, T07, stop: 85.15 kg is more than the shelf's share.",
+      spoken: "Shelf holds, T07, stop: 97.88 kg with the drain blocked is more than the shelf's share.",
     },
     look: { saidInk: 'red' },
     standing: ['Stop'],
@@ -268,7 +268,7 @@ describe('each state of a box', () => {
     expect(foot.map((box) => [box?.figure, box?.said, box?.sign])).toEqual([
       ['1,318.58', '1 old price', true],
       ['', 'waits on drainage depth', true],
-      ['', '1 watch1 advice1 out of range2 in a cycle', true],
+      ['', '1 stop2 watch1 advice1 out of range2 in a cycle', true],
     ]);
   });
 

@@ -36,7 +36,7 @@ describe('the handover card', () => {
     const card = plain(await page.locator('article > section').nth(6).innerText());
     const expected = [
       'Temperature 18 °C to 27 °C',
-      'Humidity about 90 %',
+      'Humidity 75 % to 95 %',
       'Light 12 h a day, on the timer',
       'Mist 15 s each time, 3 a day',
       'Every week:',

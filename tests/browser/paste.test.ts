@@ -5,8 +5,8 @@ import { noneComplained, useServedBook } from './use-served-book.ts';
 import { withSizes, writeIn } from './write-in.ts';
 
 const sizes = ['T01', 'T02', 'T03', 'T04', 'T05', 'T06'] as const;
-const rows = 50;
-/** All 50 lines and six sizes are drawn at once. */
+const rows = 57;
+/** All these lines and six sizes are drawn at once. */
 const wide = { width: 2560, height: 2000 };
 const pages = useServedBook();
 let page: Page;
@@ -60,12 +60,18 @@ function seenBlock(): Promise<readonly (readonly SeenBlock[])[]> {
       return painted !== null && getComputedStyle(painted).visibility === 'hidden';
     }
 
-    /** An open section shows no headline. A check is copied as yes or no, as in the list of the bench. */
+    /**
+     * An open section shows no headline. A check is copied as yes or no, as in the list of the bench; a guessed figure
+     * that a check turns on looks like it, but has its number.
+     */
     function figureIn(cell: Element): string {
       const state = cell.querySelector<HTMLElement>('[data-form="flat"]')?.dataset['state'] ?? '';
       if (isHidden(cell.querySelector('[data-form]'))) return '';
+      const figure = cell.querySelector('[data-part="figure"]')?.textContent ?? '';
+      if (/^-?[\d.,]+$/.test(figure)) return figure;
+      if (cell.querySelector('[data-part="said"]')?.textContent === 'may not hold') return 'may not hold';
       if (['stop', 'watch', 'advice', 'holds'].includes(state)) return state === 'holds' ? 'yes' : 'no';
-      return cell.querySelector('[data-part="figure"]')?.textContent ?? '';
+      return figure;
     }
   });
 }
@@ -79,7 +85,7 @@ function shownLike(text: string, shown: string): string {
   return [shown.includes(',') ? whole.replace(/\B(?=(\d{3})+$)/g, ',') : whole, ...rest].join('.');
 }
 
-describe('a block of 50 lines and 6 sizes', () => {
+describe('a block of 57 lines and 6 sizes', () => {
   beforeAll(() => page.setViewportSize(wide));
 
   test('copied, it is what is shown, in full; pasted back with every well changed, it is one edit', async () => {

@@ -216,7 +216,7 @@ async function claimCulture(page: Page): Promise<void> {
   await page.getByLabel('Kept for').selectOption('J06');
   // 8 March and 28 d.
   await reads(page, ['tub K1 kept for J06'], 'footer');
-  await reads(page, ['T-01 grows, ready on 5 April 2027']);
+  await reads(page, ['K1 1,250 animals, may give 0; grows, ready on 5 April 2027']);
 }
 
 /** The clay of the one order that came in; of leaves the store had 500 g, and 71.66 of them went in. */
