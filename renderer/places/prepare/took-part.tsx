@@ -9,6 +9,7 @@ import type { Job } from '#shared-calc/records/records.ts';
 import { houseLessons, plantLesson } from '#shared-calc/derive/house-lessons.ts';
 import { jobTook, type TookRow } from '#shared-calc/derive/job-took.ts';
 import { Lessons } from './lessons.tsx';
+import { TeachFromWatch } from './teach-from-watch.tsx';
 import { OpenAJob } from './open-a-job.tsx';
 import type { PrepareState } from './prepare-state.ts';
 import type { PartView } from './part-view.ts';
@@ -32,6 +33,7 @@ export function TookPart({ state, context, job }: PartView) {
         </div>
       </div>
       <TeachTheHouse state={state} context={context} job={job} />
+      <TeachFromWatch state={state} context={context} job={job} />
     </>
   );
 }

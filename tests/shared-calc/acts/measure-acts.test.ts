@@ -81,9 +81,9 @@ describe('teachFromWatch', () => {
       'air_factor',
       [0.666, 0.466, 0.932],
     ],
-  ] as const)('%s teach the house', (_, rows, asked, name, [likely, least, most]) => {
+  ] as const)('%s teach the house', (...[, rows, asked, name, ends]) => {
     const line = done(readAt(rows), 'teachFromWatch', { ...teach, ...asked }).records.line.get(`H1.${name}`);
-    expect([line?.text, line?.least, line?.most]).toEqual([String(likely), least, most]);
+    expect([line?.text, line?.least, line?.most]).toEqual([String(ends[0]), ends[1], ends[2]]);
   });
 
   test('this tank only has it as a value of its own, and the house stays', () => {

@@ -139,6 +139,19 @@ describe('the prep plan as a place', () => {
     await page.close();
   });
 
+  test('a watch that has the room beside it teaches this tank by a click', async () => {
+    const page = await pages.open('prepare/J02/watch');
+    await page.getByLabel(/^Readings: time/).fill('0 21 60\n12 25 80 21 45');
+    await page.getByLabel('Signed by').fill('Ottoline');
+    await page.getByRole('button', { name: 'Keep and sign' }).click();
+    await page.evaluate(`location.hash = '#/prepare/J02/took'`);
+    const warm = page.getByRole('row', { name: /Warming factor/ });
+    expect(plain(await warm.innerText())).toMatch(/Warming factor\s+\d\.\d+ \(\d\.\d+ to \d\.\d+\)/);
+    await warm.getByRole('button', { name: 'This tank only' }).click();
+    expect(await textOf(page, 'footer')).toContain('taught: warm_factor to');
+    await page.close();
+  });
+
   test('the house is taught by a click and by nothing else', async () => {
     const page = await pages.open('prepare/J06/took');
     const lesson = page.getByRole('region', { name: 'Lessons' }).locator('tbody tr').first();
