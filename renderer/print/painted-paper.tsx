@@ -26,7 +26,13 @@ export function PaintedPaper({ document, letterhead, look, picture, beside = fal
         const painted = (
           <>
             <Letterhead title={title ?? document.title} who={who} />
-            <Sections sections={sections} picture={picture} beside={beside} hung={look === 'hung'} />
+            <Sections
+              sections={sections}
+              title={title ?? document.title}
+              picture={picture}
+              beside={beside}
+              hung={look === 'hung'}
+            />
           </>
         );
         return title === undefined ? (
@@ -42,6 +48,8 @@ export function PaintedPaper({ document, letterhead, look, picture, beside = fal
 }
 
 interface PictureParts {
+  /** Of the sheet: it names a table that is under no heading. */
+  readonly title: string;
   readonly picture: ComponentChildren;
   readonly beside: boolean;
 }
@@ -52,13 +60,13 @@ interface SectionsParts extends PictureParts {
 }
 
 /** On a card that hangs, the sections under its settings are in two columns. */
-function Sections({ sections, picture, beside, hung }: SectionsParts) {
+function Sections({ sections, hung, ...parts }: SectionsParts) {
   const settings = sections.findIndex(({ blocks }) =>
     blocks.some((block) => block.is === 'facts' && block.look === 'settings'),
   );
   const whole = hung ? settings + 1 : sections.length;
   const paint = (some: readonly PaperSection[]) =>
-    some.map((section, at) => <Section key={at} section={section} picture={picture} beside={beside} />);
+    some.map((section, at) => <Section key={at} section={section} {...parts} />);
   return (
     <>
       {paint(sections.slice(0, whole))}
@@ -71,7 +79,7 @@ interface SectionParts extends PictureParts {
   readonly section: PaperSection;
 }
 
-function Section({ section: { heading, blocks }, picture, beside }: SectionParts) {
+function Section({ section: { heading, blocks }, title, picture, beside }: SectionParts) {
   const at = blocks.findIndex((block) => block.is === 'picture');
   if (at >= 0)
     return (
@@ -82,10 +90,10 @@ function Section({ section: { heading, blocks }, picture, beside }: SectionParts
           </div>
           {picture}
         </div>
-        <PaperBlocks blocks={blocks.slice(at + 1)} label={heading?.text ?? 'Paper'} />
+        <PaperBlocks blocks={blocks.slice(at + 1)} label={heading?.text ?? `Table: ${title}`} />
       </>
     );
-  if (!heading) return <PaperBlocks blocks={blocks} label="Paper" />;
+  if (!heading) return <PaperBlocks blocks={blocks} label={`Table: ${title}`} />;
   return (
     <section class={classOf({ heading, blocks })}>
       <h3>

@@ -3,6 +3,7 @@ import type { BookContext } from '#renderer/books/book-api.ts';
 import { Button, Buttons } from '#renderer/kit/button.tsx';
 import { Fields, TextField } from '#renderer/kit/field.tsx';
 import { Hint } from '#renderer/kit/note.tsx';
+import { Unseen } from '#renderer/kit/unseen.tsx';
 import { Table } from '#renderer/kit/table.tsx';
 import { watchFactors, watchLesson, type WatchFactor } from '#shared-calc/derive/watch-lesson.ts';
 import { savedWatch } from '#shared-calc/prepare/saved-watch.ts';
@@ -62,7 +63,7 @@ export function TeachFromWatch({ state, context, job }: Parts) {
           { head: 'Guess', cell: ({ what }) => what },
           { head: 'By the watch', cell: ({ lesson }) => (lesson.ok ? words(lesson.value) : sayActFault(lesson.fault)) },
           {
-            head: <span class="unseen">act</span>,
+            head: <Unseen>act</Unseen>,
             cell: ({ lesson, teach }) =>
               lesson.ok && (
                 <Buttons>
