@@ -66,12 +66,15 @@ function seenBlock(): Promise<readonly (readonly SeenBlock[])[]> {
      */
     function figureIn(cell: Element): string {
       const state = cell.querySelector<HTMLElement>('[data-form="flat"]')?.dataset['state'] ?? '';
+      const figure = partIn(cell, 'figure');
       if (isHidden(cell.querySelector('[data-form]'))) return '';
-      const figure = cell.querySelector('[data-part="figure"]')?.textContent ?? '';
-      if (/^-?[\d.,]+$/.test(figure)) return figure;
-      if (cell.querySelector('[data-part="said"]')?.textContent === 'may not hold') return 'may not hold';
-      if (['stop', 'watch', 'advice', 'holds'].includes(state)) return state === 'holds' ? 'yes' : 'no';
-      return figure;
+      if (/^-?[\d.,]+$/.test(figure) || !['stop', 'watch', 'advice', 'holds'].includes(state)) return figure;
+      if (partIn(cell, 'said') === 'may not hold') return 'may not hold';
+      return state === 'holds' ? 'yes' : 'no';
+    }
+
+    function partIn(cell: Element, part: string): string {
+      return cell.querySelector(`[data-part="${part}"]`)?.textContent ?? '';
     }
   });
 }
