@@ -142,4 +142,74 @@ describe('laws of the tank', () => {
       runs,
     );
   });
+
+  test('a taller vent under the doors brings no less air and no more humidity', () => {
+    fc.assert(
+      fc.property(anyColumn, between(0, 20), between(0, 20), (column, low, more) => {
+        const [before, after] = [low, low + more].map((vent) => worked(column, { front_vent: `${vent} mm` }));
+        expect(after?.of('air_flow')).toBeGreaterThanOrEqual((before?.of('air_flow') ?? 0) - HAIR);
+        expect(after?.of('tank_humidity')).toBeLessThanOrEqual((before?.of('tank_humidity') ?? 0) + HAIR);
+        expect(after?.of('humidity_lowest')).toBeLessThanOrEqual((before?.of('humidity_lowest') ?? 0) + HAIR);
+      }),
+      runs,
+    );
+  });
+
+  test('a damper room takes no more vapour and leaves the tank no drier', () => {
+    fc.assert(
+      fc.property(anyColumn, between(0, 20), (column, more) => {
+        const before = worked(column);
+        const after = worked({ ...column, humidity_winter: column.humidity_winter + more });
+        expect(after.of('vapour_winter')).toBeLessThanOrEqual(before.of('vapour_winter') * (1 + 1e-6) + HAIR);
+        expect(after.of('tank_humidity')).toBeGreaterThanOrEqual(before.of('tank_humidity') - HAIR);
+        expect(after.of('humidity_lowest')).toBeGreaterThanOrEqual(before.of('humidity_lowest') - HAIR);
+      }),
+      runs,
+    );
+  });
+
+  test('sun and a background make the hottest day hotter; thicker litter asks for more leaves', () => {
+    fc.assert(
+      fc.property(anyColumn, between(1.01, 3), (column, times) => {
+        const before = worked(column);
+        expect(worked(column, { sun_area: '0.1 m2' }).of('hottest_day')).toBeGreaterThan(before.of('hottest_day'));
+        const narrow = worked(column, { panel_width: `${before.of('panel_width') + 0.05} m` });
+        expect(narrow.of('hottest_day')).toBeGreaterThan(before.of('hottest_day'));
+        const deep = worked(column, { litter: `${column.litter * times} mm` });
+        expect(deep.of('leaves_yearly')).toBeGreaterThan(before.of('leaves_yearly'));
+        expect(deep.of('worst_mass')).toBeGreaterThan(before.of('worst_mass'));
+      }),
+      runs,
+    );
+  });
+
+  test('humidity does not jump where the glass begins to fog', () => {
+    fc.assert(
+      fc.property(anyColumn, between(0.05, 3), (column, damp) => {
+        const [before, after] = [damp, damp * (1 + 1e-6)].map((each) => worked(column, { damp_factor: String(each) }));
+        for (const line of ['tank_humidity', 'humidity_lowest']) {
+          expect(Math.abs((after?.of(line) ?? 0) - (before?.of(line) ?? 0))).toBeLessThan(1e-5);
+        }
+      }),
+      runs,
+    );
+  });
+
+  test('a guess known better never widens a range, and moves no need, work or likely figure', () => {
+    fc.assert(
+      fc.property(anyColumn, between(0, 1), (column, part) => {
+        const likely = worked(column);
+        const closer = `1 (${1 - 0.5 * part} to ${1 + part})`;
+        const narrow = worked(column, { air_factor: closer });
+        for (const { name } of likely.bench.input().lines) {
+          const [wide, tight] = [likely, narrow].map(({ bench }) => bench.box(column.tank, name));
+          expect(tight?.value).toEqual(wide?.value);
+          if (typeof tight?.range !== 'object') continue;
+          const range = typeof wide?.range === 'object' ? wide.range : { from: Infinity, to: -Infinity };
+          expect([name, tight.range.from >= range.from, tight.range.to <= range.to]).toEqual([name, true, true]);
+        }
+      }),
+      runs,
+    );
+  });
 });
