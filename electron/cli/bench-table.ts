@@ -1,4 +1,5 @@
 import type { Box } from '#shared-calc/bench/bench-types.ts';
+import { unsureWords } from '#shared-calc/bench/check-state.ts';
 import { checksOf } from '#shared-calc/bench/checks.ts';
 import { rangeWords, sideOf } from '#shared-calc/bench/range-words.ts';
 import { showValue, shownUnit, type Display } from '#shared-calc/quantity/shown-unit.ts';
@@ -50,8 +51,10 @@ function boxWords(box: Box, lines: readonly Line[], display: Display): string {
   return state === '' ? figure : `${state}: ${figure}`;
 }
 
-function figureOf({ value = '', range, line, check }: Box, lines: readonly Line[], display: Display): string {
-  if (check?.state === 'may not hold') return check.state;
+function figureOf(box: Box, lines: readonly Line[], display: Display): string {
+  const { value = '', range, line } = box;
+  const unsure = unsureWords(box);
+  if (unsure !== undefined) return unsure;
   const figure = showValue(value, line.unit, display);
   if (range === undefined || typeof value !== 'number') return figure;
   if (range === 'not known') return `${figure}, range not known`;

@@ -1,5 +1,6 @@
 import type { BoxView } from '#renderer/bench/view-model.ts';
 import type { Box } from '#shared-calc/bench/bench-types.ts';
+import { unsureWords } from '#shared-calc/bench/check-state.ts';
 import { checksOf } from '#shared-calc/bench/checks.ts';
 import type { Bench } from '#shared-calc/bench/open-bench.ts';
 import { checksOn, rangeWords } from '#shared-calc/bench/range-words.ts';
@@ -121,7 +122,8 @@ function spokenBox(
 function copiedText(box: Box, { line, shown }: LineFace, display: Display): string {
   const isWritten = box.source === 'local' || box.source === 'job';
   if (box.value === undefined || (isWritten && box.rule)) return box.text;
-  if (box.check?.state === 'may not hold') return box.check.state;
+  const unsure = unsureWords(box);
+  if (unsure !== undefined) return unsure;
   if (typeof box.value !== 'number') return showValue(box.value, line.unit, display);
   const figure = String(cleanNoise(fromBase(box.value, unitOf(shown))));
   return display.decimalComma ? figure.replace('.', ',') : figure;

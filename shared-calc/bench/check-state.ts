@@ -1,4 +1,4 @@
-import type { CheckState } from './bench-types.ts';
+import type { Box, CheckState } from './bench-types.ts';
 
 /** The state of a check that guesses have no part in; an answer that is not there is not known yet. */
 export function stateOfAnswer(holds: boolean | undefined): CheckState {
@@ -10,4 +10,9 @@ export function stateOfAnswer(holds: boolean | undefined): CheckState {
 export function answerOfState(state: CheckState): boolean | undefined {
   if (state === 'holds') return true;
   return state === 'fails' ? false : undefined;
+}
+
+/** What is written in place of yes or no for a check that is neither; `undefined` for any other cell. */
+export function unsureWords({ check }: Pick<Box, 'check'>): string | undefined {
+  return check?.state === 'may not hold' || check?.state === 'not asked' ? check.state : undefined;
 }

@@ -1,4 +1,5 @@
 import { lineLabel } from '#shared-calc/recipe/line-label.ts';
+import { unsureWords } from '#shared-calc/bench/check-state.ts';
 import type { Box } from '#shared-calc/bench/bench-types.ts';
 import type { Bench } from '#shared-calc/bench/open-bench.ts';
 import { fromBase, unitOf } from '#shared-calc/quantity/unit.ts';
@@ -31,7 +32,7 @@ export function benchCsv(bench: Bench, lines: readonly Line[], display: Display)
       const name = [line.section, `${line.name}${behind}`, `${lineLabel(line)}${behind}`, unit];
       return [...name, ...boxes.map((box) => figure(valueOf(box)))];
     };
-    const likely = row('', ({ value, check }) => (check?.state === 'may not hold' ? check.state : value));
+    const likely = row('', (box) => unsureWords(box) ?? box.value);
     if (boxes.every(({ range }) => range === undefined)) return [likely];
     return [likely, row(', from', (box) => endOf(box, 'from')), row(', to', (box) => endOf(box, 'to'))];
   });
