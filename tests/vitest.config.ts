@@ -9,7 +9,7 @@ const long = [
   'tests/long/**/*.test.ts',
   'tests/browser/stand-in/bench-page.test.ts',
   // Slow ones of the whole program; the others of their folders show the usual way.
-  'tests/browser/{asked-and-said,bridge,killed-service,rule-faults,two-windows}.test.ts',
+  'tests/browser/{asked-and-said,bridge,killed-service,rule-faults,two-windows,whole-life}.test.ts',
   'tests/electron/host/killed-host.test.ts',
   'tests/faults/kills.test.ts',
   'tests/renderer/books/book-place.test.ts',
