@@ -61,16 +61,21 @@ function columnsOf(table: PaperTable): readonly Column<Row>[] {
 function columnOf(table: PaperTable, at: number, isLast: boolean): Column<Row> {
   const { rows, head, right = [], small = [], groups, tick, cautions = [] } = table;
   const figure = right.includes(at);
+  // A row without a name has an ordinary cell there.
+  const isBlank = (row: Row) => !isLast && (row[at] ?? '') === '' && !small.includes(at + 1);
   return {
     head: capital(head[at] ?? ''),
     figure,
     names: at === 0 && !figure && !tick && groups === undefined,
-    cell: (row) => (
-      <>
-        {sayOnPaper(row[at] ?? '')}
-        {small.includes(at + 1) && row[at + 1] !== '' && <small> {sayOnPaper(row[at + 1] ?? '')}</small>}
-        {isLast && <CautionList cautions={cautions[rows.indexOf(row)] ?? []} bare />}
-      </>
-    ),
+    cell: (row) =>
+      isBlank(row) ? (
+        ''
+      ) : (
+        <>
+          {sayOnPaper(row[at] ?? '')}
+          {small.includes(at + 1) && row[at + 1] !== '' && <small> {sayOnPaper(row[at + 1] ?? '')}</small>}
+          {isLast && <CautionList cautions={cautions[rows.indexOf(row)] ?? []} bare />}
+        </>
+      ),
   };
 }
