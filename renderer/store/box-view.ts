@@ -1,7 +1,7 @@
 import type { BoxView } from '#renderer/bench/view-model.ts';
 import type { Box } from '#shared-calc/bench/bench-types.ts';
 import { unsureWords } from '#shared-calc/bench/check-state.ts';
-import { checksOf } from '#shared-calc/bench/checks.ts';
+import { checkOf } from '#shared-calc/bench/checks.ts';
 import type { Bench } from '#shared-calc/bench/open-bench.ts';
 import { checksOn, rangeWords } from '#shared-calc/bench/range-words.ts';
 import { fromBase, unitOf } from '#shared-calc/quantity/unit.ts';
@@ -77,8 +77,7 @@ export function isOpenCheck({ check }: Box): boolean {
 
 /** The sentence of a check with its figures put in. */
 export function checkSentence({ line }: Box, { bench, column, faces: { display } }: BoxParts): string {
-  const check = checksOf(bench, column, display).find((each) => each.line === line);
-  return readUnits(check?.says ?? '', display);
+  return readUnits(checkOf(bench, column, line, display)?.says ?? '', display);
 }
 
 function checkFigure(box: Box, parts: BoxParts): string {

@@ -7,13 +7,15 @@ import type { BenchInput } from './bench-input.ts';
 import type { Box, BoxCause, BoxCheck, BoxState } from './bench-types.ts';
 import type { ColumnBoxes } from './column-boxes.ts';
 import { stateOfAnswer } from './check-state.ts';
+import { isFixed } from './probes.ts';
 import type { ColumnRanges } from './ranges.ts';
 
 interface Parts {
   readonly line: Line;
   readonly boxes: ColumnBoxes;
   readonly worked: BoxValue;
-  readonly ranges: ColumnRanges;
+  /** Worked when first asked: a list of needs asks for none. */
+  readonly ranges: () => ColumnRanges;
   readonly input: Pick<BenchInput, 'lines' | 'isOldPrice'>;
 }
 
@@ -38,14 +40,14 @@ export function boxOf(parts: Parts): Box {
     input.isOldPrice(material === 'TANK' ? boxes.input.tank.id : material),
   );
   const state = source === 'tank' ? 'house' : source;
-  const range = ranges.ranges.get(line.name);
+  const range = isFixed(line) ? undefined : ranges().ranges.get(line.name);
   return { ...common, value: worked.value, state, flags, ...(range !== undefined && { range }) };
 }
 
 function checkOf({ line, worked, ranges, input }: Parts): BoxCheck {
   const saidBy = line.unlessRanged && lineFor(input.lines, line.unlessRanged);
-  if (saidBy && ranges.ranges.has(saidBy.name)) return { state: 'not asked', badIn: [] };
-  const badIn = ranges.badIn.get(line.name) ?? [];
+  if (saidBy && ranges().ranges.has(saidBy.name)) return { state: 'not asked', badIn: [] };
+  const badIn = ranges().badIn.get(line.name) ?? [];
   const holds = worked.known && typeof worked.value === 'boolean' ? worked.value : undefined;
   return { state: badIn.length > 0 ? 'may not hold' : stateOfAnswer(holds), badIn };
 }

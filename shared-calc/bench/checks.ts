@@ -14,14 +14,17 @@ export function checksOf(bench: Bench, column: string, display: Display): readon
   return bench
     .input()
     .lines.filter((line) => line.role === 'check')
-    .flatMap((line) => {
-      const { state = 'not known yet', badIn = [] } = bench.box(column, line.name).check ?? {};
-      if (state === 'not asked') return [];
-      const probe = bench.ranges(column).probes.find(({ name }) => name === badIn[0]);
-      const level = probe ? 'watch' : (line.level ?? 'watch');
-      const says = checkSentence(bench, column, { line, probe, display });
-      return [{ line, level, state, badIn, says, decides: line.decides ?? '' }];
-    });
+    .flatMap((line) => checkOf(bench, column, line, display) ?? []);
+}
+
+/** One check of a size; nothing where it is not asked. */
+export function checkOf(bench: Bench, column: string, line: Line, display: Display): CheckResult | undefined {
+  const { state = 'not known yet', badIn = [] } = bench.box(column, line.name).check ?? {};
+  if (state === 'not asked') return undefined;
+  const probe = bench.ranges(column).probes.find(({ name }) => name === badIn[0]);
+  const level = probe ? 'watch' : (line.level ?? 'watch');
+  const says = checkSentence(bench, column, { line, probe, display });
+  return { line, level, state, badIn, says, decides: line.decides ?? '' };
 }
 
 interface Said {
@@ -60,9 +63,9 @@ interface Filling {
 }
 
 function fillSentence({ says = '' }: Line, bench: Bench, { valueOf, display }: Filling): string {
-  const units = new Map(bench.input().lines.map((line) => [line.name, line.unit]));
+  const { lines } = bench.input();
   return says.replaceAll(/\{(\w+)\}/g, (braces, name: string) => {
-    const unit = units.get(name);
+    const unit = lines.find((line) => line.name === name)?.unit;
     if (unit === undefined) return braces;
     const value = valueOf(name);
     return value === undefined ? `(${name} not known yet)` : showWithUnit(value, unit, display);

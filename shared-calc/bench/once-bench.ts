@@ -38,7 +38,7 @@ export function onceBench(input: BenchInput): Bench {
       const line = byName.get(name);
       if (!line) throw new Error(`no box ${key} ${name}`);
       const { boxes, values, ranges } = workedColumn(columnOf(key), input);
-      return boxOf({ line, boxes, worked: values.get(name) ?? missing(name), ranges: ranges(), input });
+      return boxOf({ line, boxes, worked: values.get(name) ?? missing(name), ranges, input });
     },
     ranges: (key) => workedColumn(columnOf(key), input).ranges(),
   };

@@ -82,7 +82,7 @@ export function openBench(start: BenchInput): LiveBench {
     const line = table.find(name);
     if (!line) throw new Error(`no box ${column} ${name}`);
     const boxes = boxesIn(columns, column);
-    return boxOf({ line, boxes, worked: grid.read(column, name), ranges: ranges(column), input });
+    return boxOf({ line, boxes, worked: grid.read(column, name), ranges: () => ranges(column), input });
   }
 
   update(start);
@@ -99,10 +99,11 @@ const ranged = new WeakMap<ColumnBoxes, ColumnRanges>();
 
 /** The probes of a column, worked when they are first read after a write: a write makes other boxes. */
 function rangesFor(boxes: ColumnBoxes, lines: readonly Line[], grid: Pick<Grid, 'read'>): ColumnRanges {
-  const before = readOnce(grid, boxes.input.key);
-  const known = ranged.get(boxes) ?? rangesOf({ lines, contents: contentsOf(boxes), before });
-  ranged.set(boxes, known);
-  return known;
+  const known = ranged.get(boxes);
+  if (known) return known;
+  const made = rangesOf({ lines, contents: contentsOf(boxes), before: readOnce(grid, boxes.input.key) });
+  ranged.set(boxes, made);
+  return made;
 }
 
 /** A cell that several probes read is asked of the engine once. */

@@ -61,7 +61,7 @@ function collect<T>(
   amountOf: (line: Line, base: number, build: Omit<BuildAmount, 'amount'>) => T,
 ): Result<readonly T[], NoAmount> {
   const amounts: T[] = [];
-  const columns = withLike(bench.input().columns).filter((each) => asked.columns.includes(each.key));
+  const columns = withLike(bench.input().columns.filter((each) => asked.columns.includes(each.key)));
   for (const line of bench.input().lines.filter((each) => each.role === asked.role)) {
     for (const { key, count, like } of columns) {
       const box = bench.box(key, line.name);

@@ -137,6 +137,6 @@ function findReached({ lines, contents }: ProbedColumn, guesses: readonly string
 }
 
 /** What is bought, done and paid is worked at the likely figures alone. */
-function isFixed({ role, unit }: Line): boolean {
+export function isFixed({ role, unit }: Line): boolean {
   return role === 'need' || role === 'work' || unit.startsWith('money');
 }
