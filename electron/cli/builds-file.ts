@@ -1,10 +1,9 @@
-import { readFileSync } from 'node:fs';
 import { parseDay, type Day } from '#shared-calc/calendar/day.ts';
-import { readCsv, type CsvRow } from '#shared-calc/read/csv-rows.ts';
+import type { CsvRow } from '#shared-calc/read/csv-rows.ts';
 import type { Records } from '#shared-calc/records/records.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
-import { sayRowFault } from '#shared-calc/words/say-row-fault.ts';
 import { didYouMean } from '#shared-calc/rule/did-you-mean.ts';
+import { readListFile, type ReadRow } from './list-file.ts';
 
 export interface DatedBuild {
   readonly date: Day;
@@ -16,27 +15,10 @@ const MOST_BUILDS = 999;
 
 /** Reads `--builds FILE.csv`: rows of date, tank, count. Names every invalid row; then no row is used. */
 export function readBuildsFile(file: string, records: Records): Result<readonly DatedBuild[], readonly string[]> {
-  const text = readText(file);
-  if (text === undefined) return failed([`Cannot read ${file}.`]);
-  const { rows, refused } = readCsv(text, ['date', 'tank', 'count']);
-  const read = rows.map((row) => readBuild(row, records));
-  const says = [
-    ...refused.map(({ row, fault }) => ({ row, says: sayRowFault(fault) })),
-    ...read.flatMap((row) => (row.ok ? [] : [row.fault])),
-  ];
-  if (says.length > 0) return failed(says.map((row) => `${file}, row ${row.row}: ${row.says}`));
-  return ok(read.flatMap((row) => (row.ok ? [row.value] : [])));
+  return readListFile(file, ['date', 'tank', 'count'], (row) => readBuild(row, records));
 }
 
-function readText(file: string): string | undefined {
-  try {
-    return readFileSync(file, 'utf8');
-  } catch {
-    return undefined;
-  }
-}
-
-function readBuild({ row, fields }: CsvRow, records: Records): Result<DatedBuild, { row: number; says: string }> {
+function readBuild({ row, fields }: CsvRow, records: Records): ReadRow<DatedBuild> {
   const { date = '', tank = '', count = '' } = fields;
   const day = parseDay(date);
   if (!day.ok) return failed({ row, says: `"${date}" is not a day; write it as 2027-06-28.` });

@@ -1,40 +1,20 @@
-import { readFileSync } from 'node:fs';
 import { parseDay } from '#shared-calc/calendar/day.ts';
 import type { TubFacts } from '#shared-calc/prepare/standing-tub.ts';
-import { readCsv, type CsvRow } from '#shared-calc/read/csv-rows.ts';
+import type { CsvRow } from '#shared-calc/read/csv-rows.ts';
 import type { Records } from '#shared-calc/records/records.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
 import { didYouMean } from '#shared-calc/rule/did-you-mean.ts';
-import { sayRowFault } from '#shared-calc/words/say-row-fault.ts';
+import { readListFile, type ReadRow } from './list-file.ts';
 
 /** A tub of a list, with the code of its kind. */
 export type ListedTub = TubFacts & { readonly kind: string };
 
-type Read = Result<ListedTub, { readonly row: number; readonly says: string }>;
-
 /** Reads `--tubs FILE.csv`: rows of kind, started, founders, degC. Names every invalid row; then no row is used. */
 export function readTubsFile(file: string, records: Records): Result<readonly ListedTub[], readonly string[]> {
-  const text = readText(file);
-  if (text === undefined) return failed([`Cannot read ${file}.`]);
-  const { rows, refused } = readCsv(text, ['kind', 'started', 'founders']);
-  const read = rows.map((row) => readTub(row, records));
-  const says = [
-    ...refused.map(({ row, fault }) => ({ row, says: sayRowFault(fault) })),
-    ...read.flatMap((row) => (row.ok ? [] : [row.fault])),
-  ];
-  if (says.length > 0) return failed(says.map((row) => `${file}, row ${row.row}: ${row.says}`));
-  return ok(read.flatMap((row) => (row.ok ? [row.value] : [])));
+  return readListFile(file, ['kind', 'started', 'founders'], (row) => readTub(row, records));
 }
 
-function readText(file: string): string | undefined {
-  try {
-    return readFileSync(file, 'utf8');
-  } catch {
-    return undefined;
-  }
-}
-
-function readTub({ row, fields }: CsvRow, records: Records): Read {
+function readTub({ row, fields }: CsvRow, records: Records): ReadRow<ListedTub> {
   const { kind = '', started = '', founders = '', degc: degC = '' } = fields;
   const day = parseDay(started);
   if (!day.ok) return failed({ row, says: `"${started}" is not a day; write it as 2027-06-28.` });
