@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { lazy } from '#shared-calc/records/memo.ts';
 import { sortKeyBetween } from '#shared-calc/records/sort-key.ts';
 import { capital } from '#shared-calc/rule/capital.ts';
 import { readRule } from '#shared-calc/rule/read-rule.ts';
@@ -36,14 +37,13 @@ const Step = z.strictObject({
   was: Fields.default({}),
   becomes: Fields.default({}),
 });
-/** The program's own recipes, as they were and as they become. */
-const plan = z
-  .strictObject({
-    recipes: z.record(z.enum(kinds), z.array(z.string())),
-    steps: z.array(Step),
-    gone: z.array(z.strictObject({ in: z.array(z.enum(kinds)), name: z.string(), was: Fields })),
-  })
-  .parse(data);
+const Plan = z.strictObject({
+  recipes: z.record(z.enum(kinds), z.array(z.string())),
+  steps: z.array(Step),
+  gone: z.array(z.strictObject({ in: z.array(z.enum(kinds)), name: z.string(), was: Fields })),
+});
+/** The program's own recipes, as they were and as they become; parsed when a book takes this step. */
+const planned = lazy(() => Plan.parse(data));
 
 type Step = z.infer<typeof Step>;
 
@@ -56,7 +56,7 @@ export function workedRecipe(recipe: string, before: readonly Line[]): WorkedRec
 /** The one of the program's recipes with which it shares most lines, half of them at least; its own by its id. */
 function kindOf(recipe: string, lines: readonly Line[]): Kind | undefined {
   const shared = (kind: Kind) =>
-    plan.recipes[kind].filter((name) => findLine({ recipe, name, lines })).length / plan.recipes[kind].length;
+    planned().recipes[kind].filter((name) => findLine({ recipe, name, lines })).length / planned().recipes[kind].length;
   const own = kinds.find((kind) => kind === recipe);
   const best = own ?? kinds.toSorted((one, other) => shared(other) - shared(one))[0];
   return best && shared(best) >= 0.5 ? best : undefined;
@@ -81,11 +81,11 @@ interface House {
 
 function brought({ recipe, kind, before }: House): WorkedRecipe {
   const names = new Map<string, string>();
-  for (const name of plan.recipes[kind]) {
+  for (const name of planned().recipes[kind]) {
     const line = findLine({ recipe, name, lines: before });
     if (line) names.set(name, line.name);
   }
-  const steps = plan.steps.filter((step) => step.in.includes(kind));
+  const steps = planned().steps.filter((step) => step.in.includes(kind));
   const left = nameNewLines({ names, steps, before });
   const list = [...before];
   const note = { moved: new Array<string>(), kept: new Array<RecipeNote['kept'][number]>() };
@@ -282,7 +282,7 @@ interface Leaving {
 
 /** Lines that others replace, as long as the house has left them as they were. */
 function goneLines({ kind, names, before, note }: Leaving): readonly Line[] {
-  return plan.gone.flatMap((gone) => {
+  return planned().gone.flatMap((gone) => {
     const line = gone.in.includes(kind) && before.find(({ name }) => name === names.get(gone.name));
     if (!line) return [];
     const was = stored(gone.was, names);
