@@ -1,9 +1,8 @@
 import { z } from 'zod';
 import { dayFault, type Day as PlainDay } from '#shared-calc/calendar/day.ts';
 import type { Derived } from '#shared-calc/derive/derived.ts';
-import { growthRate } from '#shared-calc/prepare/growth-rate.ts';
 import { animalsOn, dayNumber, mayTakeOn, tubStock, type TubStock } from '#shared-calc/prepare/tub-stock.ts';
-import { wasCounted } from '#shared-calc/prepare/standing-tub.ts';
+import { tubGrowth } from '#shared-calc/prepare/standing-tub.ts';
 import { added, emptyChange, updated, type Change } from '#shared-calc/records/change.ts';
 import type { CultureKind, Move, Tub } from '#shared-calc/records/records.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
@@ -47,8 +46,8 @@ function stockOn(
   kind: CultureKind,
   { moves, on }: { readonly moves: readonly Move[]; readonly on: PlainDay },
 ): TubStock | undefined {
-  const perDay = growthRate(kind, degC)?.perDay ?? (wasCounted({ moves }, on) ? 0 : undefined);
-  return perDay === undefined ? undefined : tubStock(kind, perDay, { startedOn, founders, moves });
+  const growth = tubGrowth({ degC, moves }, kind, on);
+  return growth && tubStock(kind, growth.perDay, { startedOn, founders, moves });
 }
 
 function newMove(derived: Derived, { tub }: OpenTub, rest: Omit<Move, 'id' | 'lot' | 'of' | 'note'>): Move {

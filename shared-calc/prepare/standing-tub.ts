@@ -44,7 +44,7 @@ interface AskedOn {
 export function standingOn(tub: TubFacts, kind: CultureKind, { on, degC }: AskedOn): StandingTub {
   const { id, startedOn, keptFor, spare = false } = tub;
   const readyOn = addDays(startedOn, kind.firstHarvestDays);
-  const rate = growthRate(kind, tub.degC ?? degC) ?? (wasCounted(tub, on) ? noGrowth : undefined);
+  const rate = tubGrowth({ ...tub, degC: tub.degC ?? degC }, kind, on);
   const stockAt = (perDay: number) => tubStock(kind, perDay, tub);
   const stock = rate && stockAt(rate.perDay);
   const day = dayNumber(on);
@@ -67,11 +67,14 @@ export function standingOn(tub: TubFacts, kind: CultureKind, { on, degC }: Asked
   };
 }
 
-/** Counted on the day itself, a tub is known for that day at whatever temperature. */
-const noGrowth: GrowthRate = { perDay: 0, from: 0, to: 0 };
-
-export function wasCounted({ moves = [] }: Pick<TubFacts, 'moves'>, on: Day): boolean {
-  return moves.some((move) => move.what === 'counted' && move.on === on);
+/** Nothing where it is not known; counted on the day itself, a tub is known for that day at whatever temperature. */
+export function tubGrowth(
+  { degC, moves = [] }: Pick<TubFacts, 'degC' | 'moves'>,
+  kind: CultureKind,
+  on: Day,
+): GrowthRate | undefined {
+  const wasCounted = moves.some((move) => move.what === 'counted' && move.on === on);
+  return growthRate(kind, degC) ?? (wasCounted ? { perDay: 0, from: 0, to: 0 } : undefined);
 }
 
 type Stage = Pick<StandingTub, 'is' | 'nextOn'>;
