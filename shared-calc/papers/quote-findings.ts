@@ -46,9 +46,10 @@ function assumedOf(line: Line, body: QuoteBody): QuoteFindings['assumed'] {
 }
 
 function wayInOf({ job, workshop }: QuoteBody): QuoteFindings['assumed'] {
-  if (job?.narrowestMm === undefined) return [];
+  const narrowestMm = job?.survey.narrowestMm ?? null;
+  if (narrowestMm === null) return [];
   return [
-    { label: 'Way in, at its narrowest', value: showWithUnit(job.narrowestMm / 1000, 'mm', displayOf(workshop)) },
+    { label: 'Way in, at its narrowest', value: showWithUnit(narrowestMm / 1000, 'mm', displayOf(workshop)) },
   ];
 }
 
