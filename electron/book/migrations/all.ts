@@ -6,7 +6,11 @@ import { heatOfTheWorkshop } from './0005-heat-of-the-workshop.ts';
 import { culturesAsStock } from './0006-cultures-as-stock.ts';
 import { workedAir } from './0007-worked-air.ts';
 import { warmingWords } from './0008-warming-words.ts';
+<<<<<<< HEAD
 import { structuredSurvey } from './0009-survey.ts';
+=======
+import { sources } from './0009-sources.ts';
+>>>>>>> main
 import type { Migration } from './migration.ts';
 
 export const migrations: readonly Migration[] = [
@@ -18,5 +22,9 @@ export const migrations: readonly Migration[] = [
   culturesAsStock,
   workedAir,
   warmingWords,
+<<<<<<< HEAD
   structuredSurvey,
+=======
+  sources,
+>>>>>>> main
 ];
