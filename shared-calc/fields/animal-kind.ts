@@ -1,7 +1,7 @@
 import { z } from 'zod';
 
 import { choice, code, count, data, figure, orEmpty, reference, share, words, yesNo } from './field.ts';
-import { sourceMarks, sourceWords } from './source-mark.ts';
+import { sourceFields, sourceMarks } from './source.ts';
 
 const warmth = { low: -10, high: 60 };
 const group = { low: 1, high: 9_999 };
@@ -58,8 +58,7 @@ export const animalKind = {
     fresh: 60,
     help: 'days apart; 30 to 60 is common practice',
   }),
-  source: orEmpty(choice('Source', sourceMarks, { list: 'source', labels: sourceWords })),
-  sourceNote: words('Where it is from', { list: 'where from' }),
+  ...sourceFields,
   note: words('Note', { list: 'note' }),
   /** By the key of a field; a figure without a mark has that of its kind. */
   marks: orEmpty(data('Source of each figure', z.record(z.string(), z.enum(sourceMarks)))),

@@ -222,8 +222,8 @@ export interface FigureCaution {
 export const figureCautions: readonly FigureCaution[] = [
   {
     uses: ['lightWarmingUp', 'hottestDay'],
-    misleads: 'soil and cork hide half the glass; sun comes in',
-    says: 'Could be nearly double; no sun counted; the watch reading decides.',
+    misleads: 'how much lamp heat stays is a guess; sun comes in',
+    says: 'The range covers lamp heat and glass. Sun counts only where its area is given; a heater or hot air under the lamp does not. The watch reading decides.',
   },
   {
     uses: ['vapourWinter', 'vapourSummer', 'drainDays'],

@@ -5,7 +5,8 @@ import { ranges } from './0004-ranges.ts';
 import { heatOfTheWorkshop } from './0005-heat-of-the-workshop.ts';
 import { culturesAsStock } from './0006-cultures-as-stock.ts';
 import { workedAir } from './0007-worked-air.ts';
-import { animals } from './0008-animals.ts';
+import { warmingWords } from './0008-warming-words.ts';
+import { animals } from './0009-animals.ts';
 import type { Migration } from './migration.ts';
 
 export const migrations: readonly Migration[] = [
@@ -16,5 +17,6 @@ export const migrations: readonly Migration[] = [
   heatOfTheWorkshop,
   culturesAsStock,
   workedAir,
+  warmingWords,
   animals,
 ];

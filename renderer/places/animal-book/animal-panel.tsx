@@ -5,7 +5,7 @@ import { ChoiceField, Fields } from '#renderer/kit/field.tsx';
 import { MutedLine } from '#renderer/kit/muted.tsx';
 import { PanelHead } from '#renderer/kit/side-panel.tsx';
 import { fieldsOf } from '#shared-calc/fields/record-fields.ts';
-import { sourceMarks, sourceWords, type SourceMark } from '#shared-calc/fields/source-mark.ts';
+import { noSource, sourceFields, sourceMarks, type SourceMark } from '#shared-calc/fields/source.ts';
 import { jobName } from '#shared-calc/jobs/find-job.ts';
 import { sizeWords } from '#shared-calc/jobs/job-sheet.ts';
 import { showField, valueOf } from '#shared-calc/records/field-text.ts';
@@ -65,7 +65,9 @@ function Marks({ kind, context, api }: AnimalPanelParts) {
     const marks: Record<string, SourceMark> = chosen === undefined ? others : { ...others, [key]: chosen };
     api.doAct('put', { kind: 'animalKind', record: { ...kind, marks } });
   };
-  const whole = kind.source === undefined ? 'not said' : `as the kind: ${sourceWords[kind.source]}`;
+  const options = sourceFields.source.options ?? [];
+  const ofKind = options.find(({ value }) => value === kind.source);
+  const whole = ofKind ? `as the kind: ${ofKind.label}` : noSource;
   return (
     <section>
       <h3>Where its figures are from</h3>
@@ -76,10 +78,7 @@ function Marks({ kind, context, api }: AnimalPanelParts) {
             label={field.heading}
             hint={`${showField(field, valueOf(kind, key), context)} ${unitBeside(field, context.display)}`.trim()}
             value={kind.marks?.[key] ?? ''}
-            options={[
-              { value: '', label: whole },
-              ...sourceMarks.map((mark) => ({ value: mark, label: sourceWords[mark] })),
-            ]}
+            options={[{ value: '', label: whole }, ...options]}
             choose={(mark) => choose(key, mark)}
           />
         ))}

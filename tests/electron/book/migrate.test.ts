@@ -221,6 +221,23 @@ describe('the step to version 7', () => {
   });
 });
 
+describe('the step to version 8', () => {
+  test('the caution of the hottest day says what its range covers; one the house has worded itself stays', () => {
+    const path = copyOf('demo/v3.loamwright');
+    const db = new Database(path);
+    db.exec("UPDATE line SET caution = 'Ask Jo.' WHERE id = 'H2.hottest_day'");
+    db.close();
+    const book = reopen(path);
+    const caution = (id: string) => book.records().line.get(id)?.caution;
+
+    expect([caution('H2.hottest_day'), caution('H2.light_warming_up')]).toEqual([
+      'Ask Jo.',
+      expect.stringMatching(/^The range covers lamp heat and glass\..*Sun counts only where its area is given/),
+    ]);
+    book.close();
+  });
+});
+
 describe('migrate', () => {
   test('a book is brought forward step by step, with a backup of what it was', () => {
     const book = newBook(adding('begin', ...oneOfEach));

@@ -15,7 +15,6 @@ function saidOf(figures: Partial<AnimalKind>, records = demo): string | undefine
     harmToPeople: '',
     permits: '',
     quarantineDays: 60,
-    sourceNote: '',
     note: '',
     ...figures,
   };

@@ -23,7 +23,7 @@ CREATE TABLE animal_kind (
   "permits" TEXT NOT NULL,
   "quarantine_days" INTEGER NOT NULL,
   "source" TEXT,
-  "source_note" TEXT NOT NULL,
+  "source_note" TEXT,
   "note" TEXT NOT NULL,
   "marks" TEXT CHECK (json_valid("marks"))
 ) STRICT;
@@ -59,4 +59,4 @@ CREATE INDEX placement_by_who ON placement ("who");
 `;
 
 /** Kinds of animal, batches of animals and where they go; what a size is for. A book that exists has none of them. */
-export const animals: Migration = { version: 8, name: 'animals', up: (db) => db.exec(tables) };
+export const animals: Migration = { version: 9, name: 'animals', up: (db) => db.exec(tables) };
