@@ -59,4 +59,4 @@ CREATE INDEX placement_by_who ON placement ("who");
 `;
 
 /** Kinds of animal, batches of animals and where they go; what a size is for. A book that exists has none of them. */
-export const animals: Migration = { version: 9, name: 'animals', up: (db) => db.exec(tables) };
+export const animals: Migration = { version: 10, name: 'animals', up: (db) => db.exec(tables) };
