@@ -48,9 +48,7 @@ function assumedOf(line: Line, body: QuoteBody): QuoteFindings['assumed'] {
 function wayInOf({ job, workshop }: QuoteBody): QuoteFindings['assumed'] {
   const narrowestMm = job?.survey.narrowestMm ?? null;
   if (narrowestMm === null) return [];
-  return [
-    { label: 'Way in, at its narrowest', value: showWithUnit(narrowestMm / 1000, 'mm', displayOf(workshop)) },
-  ];
+  return [{ label: 'Way in, at its narrowest', value: showWithUnit(narrowestMm / 1000, 'mm', displayOf(workshop)) }];
 }
 
 /** Decides if nobody is named. */

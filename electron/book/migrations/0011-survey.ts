@@ -8,7 +8,7 @@ import type { Migration } from './migration.ts';
  * stays as a note. Lines that a survey gives a figure to come to be read by use.
  */
 export const structuredSurvey: Migration = {
-  version: 10,
+  version: 11,
   name: 'survey',
   up: (db) => {
     db.exec(`
