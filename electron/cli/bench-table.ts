@@ -1,12 +1,11 @@
 import type { Box } from '#shared-calc/bench/bench-types.ts';
 import { unsureWords } from '#shared-calc/bench/check-state.ts';
-import { checksOf } from '#shared-calc/bench/checks.ts';
 import { rangeWords, sideOf } from '#shared-calc/bench/range-words.ts';
 import { showValue, shownUnit, type Display } from '#shared-calc/quantity/shown-unit.ts';
 import { displayOf } from '#shared-calc/records/display-of.ts';
 import type { Line } from '#shared-calc/records/records.ts';
 import { stateWords } from '#shared-calc/words/state-words.ts';
-import { whoDecides } from '#shared-calc/words/who-decides.ts';
+import { checkNotes } from './order-checks.ts';
 import { columnSums } from './column-sums.ts';
 import { textTable } from './text-table.ts';
 import type { WorkedOrder } from './work-order.ts';
@@ -77,12 +76,4 @@ function sumRows(columns: readonly ReturnType<typeof columnSums>[], currency: st
     name === 'hours' ? 'h' : currency,
     ...columns.map(({ sums }) => (sums ? String(sums[name]) : 'not known yet')),
   ]);
-}
-
-function checkNotes({ bench, workshop }: WorkedOrder, key: string): readonly string[] {
-  return checksOf(bench, key, displayOf(workshop)).flatMap(({ line, level, state, says, decides }) => {
-    if (state === 'holds') return [];
-    if (state !== 'not known yet') return [`${key}  ${level}: ${says} ${whoDecides(decides)}.`];
-    return [`${key}  ${line.name} is not known yet: ${stateWords(bench.box(key, line.name)).join(', ')}.`];
-  });
 }

@@ -1,7 +1,5 @@
 import type { CheckResult } from '#shared-calc/bench/bench-types.ts';
-import { outerSize, placeChecks } from '#shared-calc/jobs/place-checks.ts';
-import { sizeFigures } from '#shared-calc/prepare/size-figures.ts';
-import type { Derived, DerivedJob } from './derived.ts';
+import type { DerivedJob } from './derived.ts';
 
 export interface FailingCheck extends Pick<CheckResult, 'level' | 'says' | 'decides'> {
   readonly sizes: readonly string[];
@@ -10,18 +8,9 @@ export interface FailingCheck extends Pick<CheckResult, 'level' | 'says' | 'deci
 const gravity = ['stop', 'watch', 'advice'] as const;
 
 /** Checks of the job's sizes and of its place that do not hold, or are not known yet, most serious first. */
-export function failingChecks({ display }: Derived, worked: DerivedJob): readonly FailingCheck[] {
-  const { job, bench, keys, checks } = worked;
-  const limitsOf = (key: string) => {
-    const { number } = sizeFigures(bench, key, display);
-    return placeChecks(
-      job,
-      outerSize((use) => number(use, 'mm')),
-      display,
-    );
-  };
+export function failingChecks({ keys, checks, place }: DerivedJob): readonly FailingCheck[] {
   const failing = keys.flatMap((key) =>
-    [...checks(key), ...limitsOf(key)]
+    [...checks(key), ...place(key)]
       .filter(({ state }) => state !== 'holds')
       .map(({ level, says, decides }) => ({ level, says, decides, key })),
   );

@@ -67,10 +67,10 @@ export const needsPaper: MakePaper = (input) => {
   });
 };
 
-/** The plants of an order by name, for its audience and animals. */
+/** The plants of an order by name, for its place and animals. */
 export function plantsOf(input: PaperInput): readonly PlantOrder[] {
-  const { audience, animals } = jobWords(input);
-  const planted = { bench: input.bench, audience, animalCrushes: crushesPlants(animals) };
+  const { survey, animals } = jobWords(input);
+  const planted = { bench: input.bench, survey, animalCrushes: crushesPlants(animals) };
   return orderPlants([planted], input.records.plant.values());
 }
 

@@ -12,7 +12,7 @@ export interface SurveyCard {
   readonly cautions: readonly StepCaution[];
 }
 
-type Surveyed = Pick<Job, 'client' | 'contact' | 'site' | 'access' | 'audience' | 'animals'>;
+type Surveyed = Pick<Job, 'client' | 'contact' | 'site' | 'access' | 'audience' | 'animals' | 'survey'>;
 
 export function surveyCard(job: Surveyed): SurveyCard {
   return {
@@ -26,7 +26,7 @@ export function surveyCard(job: Surveyed): SurveyCard {
     ],
     parts: surveyParts,
     audience: peopleNear(job),
-    protection: protectedKinds(job),
+    protection: protectedKinds,
     cautions: cautionsOf([
       'enquiry',
       'animal choice',

@@ -1,7 +1,7 @@
 import type { UseName } from '#shared-calc/fields/uses.ts';
 import { HOTTEST_OVEN_C } from '#shared-calc/trade/heat-targets.ts';
 import { heatCaution, heatOfAnySize } from './heat-words.ts';
-import { HEALTH_LEAD } from '#shared-calc/jobs/under-fives.ts';
+import { HEALTH_LEAD } from '#shared-calc/jobs/place-checks.ts';
 
 /** A caution at a step of the work, and who decides about it. The program reminds; it does not rule. */
 export interface StepCaution {

@@ -7,6 +7,7 @@ import type { Workshop } from '#shared-calc/records/records.ts';
 import { sayOrderFault } from '#shared-calc/words/say-order-fault.ts';
 import type { Command } from '#electron/cli/command.ts';
 import { issueOrder } from '#electron/cli/issue-order.ts';
+import { orderChecks, orderNotes } from '#electron/cli/order-checks.ts';
 import { orderMisuse, orderOptions } from '#electron/cli/order-options.ts';
 import { refusal } from '#electron/cli/outcome.ts';
 import { textTable } from '#electron/cli/text-table.ts';
@@ -37,9 +38,13 @@ export const quoteCommand: Command = {
       const named = issued && { quote: issued.value.number, revision: issued.value.revision };
       return {
         is: 'answer',
-        json: { ...quoteJson(quote, workshop), ...named },
+        json: { ...quoteJson(quote, workshop), checks: orderChecks(worked.value), ...named },
         table: () =>
-          [...(named ? [`quote ${named.quote} ${named.revision} issued`] : []), quoteTable(quote, workshop)].join('\n'),
+          [
+            ...(named ? [`quote ${named.quote} ${named.revision} issued`] : []),
+            quoteTable(quote, workshop),
+            ...orderNotes(worked.value),
+          ].join('\n'),
         csv: () => quoteCsv(quote, workshop, { inside: given.flag('inside') }),
       };
     }),

@@ -9,7 +9,7 @@ import { Muted } from '#renderer/kit/muted.tsx';
 /** Checks of the job's sizes that fail or are not known yet, the most serious first. */
 export function PlaceChecks({ job, context }: JobPart) {
   const worked = context.job(job.id);
-  const failing = worked ? failingChecks(context, worked) : [];
+  const failing = worked ? failingChecks(worked) : [];
   if (failing.length === 0) return null;
   return (
     <section>

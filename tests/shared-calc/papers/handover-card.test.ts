@@ -89,7 +89,7 @@ describe('handoverCards', () => {
   });
 
   test('who is near it beside the caution that tells of everybody', () => {
-    expect(cardOf('H1', ['T05']).audience.map(({ says }) => says.slice(0, 22))).toEqual(['Under-fives come here:']);
+    expect(cardOf('H1', ['T05']).audience.map(({ says }) => says.slice(0, 22))).toEqual(['Children under five co']);
   });
 
   test('the first year of visits and the house’s own terms close it', () => {
