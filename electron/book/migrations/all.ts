@@ -7,6 +7,7 @@ import { culturesAsStock } from './0006-cultures-as-stock.ts';
 import { workedAir } from './0007-worked-air.ts';
 import { warmingWords } from './0008-warming-words.ts';
 import { sources } from './0009-sources.ts';
+import { animals } from './0010-animals.ts';
 import type { Migration } from './migration.ts';
 
 export const migrations: readonly Migration[] = [
@@ -19,4 +20,5 @@ export const migrations: readonly Migration[] = [
   workedAir,
   warmingWords,
   sources,
+  animals,
 ];
