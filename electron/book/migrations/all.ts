@@ -8,6 +8,7 @@ import { workedAir } from './0007-worked-air.ts';
 import { warmingWords } from './0008-warming-words.ts';
 import { sources } from './0009-sources.ts';
 import { animals } from './0010-animals.ts';
+import { structuredSurvey } from './0011-survey.ts';
 import type { Migration } from './migration.ts';
 
 export const migrations: readonly Migration[] = [
@@ -21,4 +22,5 @@ export const migrations: readonly Migration[] = [
   warmingWords,
   sources,
   animals,
+  structuredSurvey,
 ];
