@@ -5,7 +5,7 @@ import { showValue, shownUnit, type Display } from '#shared-calc/quantity/shown-
 import { displayOf } from '#shared-calc/records/display-of.ts';
 import type { Line } from '#shared-calc/records/records.ts';
 import { stateWords } from '#shared-calc/words/state-words.ts';
-import { checkNotes } from './order-checks.ts';
+import { checkNotes, placeNotes } from './order-checks.ts';
 import { columnSums } from './column-sums.ts';
 import { textTable } from './text-table.ts';
 import type { WorkedOrder } from './work-order.ts';
@@ -16,7 +16,10 @@ export function benchTable(worked: WorkedOrder, lines: readonly Line[]): string 
   const heads = order.columns.map(({ key, count }) => (count === 1 ? key : `${key} x${count}`));
   const figures = heads.map((_, at) => at + 2);
   const sums = order.columns.map(({ key }) => columnSums(worked, key));
-  const notes = order.columns.flatMap(({ key }, at) => [sums[at]?.fault ?? [], checkNotes(worked, key)].flat());
+  const notes = [
+    ...order.columns.flatMap(({ key }, at) => [sums[at]?.fault ?? [], checkNotes(worked, key)].flat()),
+    ...placeNotes(worked),
+  ];
   return [
     textTable(['', '', ...heads], lineRows(worked, lines), figures),
     '',

@@ -33,18 +33,27 @@ function answered(state: CheckState) {
 }
 
 /** A sentence for each check of a size that does not surely hold. */
-export function checkNotes({ bench, place, workshop }: WorkedOrder, key: string): readonly string[] {
-  const checks = checksOf(bench, key, displayOf(workshop)).flatMap(({ line, level, state, says, decides }) => {
+export function checkNotes({ bench, workshop }: WorkedOrder, key: string): readonly string[] {
+  return checksOf(bench, key, displayOf(workshop)).flatMap(({ line, level, state, says, decides }) => {
     if (state === 'holds') return [];
     if (state !== 'not known yet') return [`${key}  ${level}: ${says} ${whoDecides(decides)}.`];
     return [`${key}  ${line.name} is not known yet: ${stateWords(bench.box(key, line.name)).join(', ')}.`];
   });
-  const limits = place(key).flatMap(({ level, state, says, decides }) => {
-    if (state === 'holds') return [];
-    const called = state === 'not known yet' ? state : level;
-    return [`${key}  ${called}: ${says} ${whoDecides(decides)}.`];
+}
+
+/** A sentence for each limit of the place that does not surely hold, once for all sizes that it says the same of. */
+export function placeNotes({ place, order }: WorkedOrder): readonly string[] {
+  const open = order.columns.flatMap(({ key }) =>
+    place(key)
+      .filter(({ state }) => state !== 'holds')
+      .map((check) => ({ ...check, key })),
+  );
+  return [...Map.groupBy(open, ({ says }) => says)].flatMap(([says, same]) => {
+    const [first] = same;
+    if (!first) return [];
+    const called = first.state === 'not known yet' ? first.state : first.level;
+    return [`${same.map(({ key }) => key).join(', ')}  ${called}: ${says} ${whoDecides(first.decides)}.`];
   });
-  return [...checks, ...limits];
 }
 
 /** The checks of every size of an order, each with its size. */
@@ -54,6 +63,6 @@ export function orderChecks(worked: WorkedOrder): readonly Record<string, unknow
 
 /** The notes of every size under a table, with a line between. */
 export function orderNotes(worked: WorkedOrder): readonly string[] {
-  const notes = worked.order.columns.flatMap(({ key }) => checkNotes(worked, key));
+  const notes = [...worked.order.columns.flatMap(({ key }) => checkNotes(worked, key)), ...placeNotes(worked)];
   return notes.length === 0 ? [] : ['', ...notes];
 }

@@ -44,14 +44,19 @@ export function workOrder(given: Arguments, records: Records): Result<WorkedOrde
   );
   if (unknown.length > 0) return failed(unknown);
   const { prices } = pricing.value;
-  const { columns, beside, job } = order.value;
-  const over = (sizes: Order['columns']) => onceBench({ lines, columns: sizes, job, isOldPrice: oldPricesIn(prices) });
-  const bench = over(columns);
+  const { columns, job } = order.value;
+  const bench = onceBench({ lines, columns, job, isOldPrice: oldPricesIn(prices) });
   const refused = refusedWrites(order.value, bench);
   if (refused.length > 0) return failed(refused);
-  const survey = records.job.get(order.value.jobId ?? '')?.survey ?? unasked;
-  const place = benchPlace(beside.length === 0 ? bench : over([...columns, ...beside]), survey, derived.display);
+  const place = placeOf(derived, order.value, bench);
   return ok({ derived, order: order.value, bench, pricing: pricing.value, workshop: derived.workshop, place });
+}
+
+/** Every size of the order stands at the place, also one that is left out of the answer. */
+function placeOf({ records, display }: Derived, { columns, beside, jobId }: Order, bench: Bench): WorkedOrder['place'] {
+  const survey = records.job.get(jobId ?? '')?.survey ?? unasked;
+  const whole = beside.length === 0 ? bench : onceBench({ ...bench.input(), columns: [...columns, ...beside] });
+  return benchPlace(whole, survey, display);
 }
 
 function readPricing(given: Arguments, derived: Derived, order: Order): Result<Pricing, string> {

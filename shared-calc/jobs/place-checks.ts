@@ -90,41 +90,56 @@ function wayIn({ survey: { narrowestMm }, display }: Placed, { lengthMm, depthMm
   return { ...check, state: stateOfAnswer(least < narrowestMm), says };
 }
 
-type Side = readonly [word: string, has: number | undefined, clear: number | null];
+interface Side {
+  readonly says: string;
+  readonly has: number | undefined;
+  readonly clear: number | null;
+}
 
 /** Outside size against the clear size. In length the sizes stand in one row. */
 function clearSize({ survey, sizes, display }: Placed, size: PlacedSize): PlaceCheck {
   const check = { use: 'clearSize', level: 'stop', decides: 'Builder' } as const;
-  const row = inRow(sizes, ({ lengthMm }) => lengthMm);
-  const sides: readonly Side[] = [
-    [severalIn(sizes) ? `${listOf(sizes)} in a row` : 'long', row, survey.clearLengthMm],
-    ['deep', size.depthMm, survey.clearDepthMm],
-    ['high, with room above for lamps and hands still to add', size.heightMm, survey.clearHeightMm],
+  const side = (what: string, has: number | undefined, clear: number | null): Side => {
+    const room = clear === null ? 'clear not asked' : `clear ${mm(clear, display)}`;
+    return {
+      has,
+      clear,
+      says: has === undefined ? `${what} not known, ${room}` : `${what} ${mm(has, display)}, ${room}`,
+    };
+  };
+  const row = severalIn(sizes) ? `${listOf(sizes)} in a row` : 'length';
+  const sides = [
+    side(
+      row,
+      inRow(sizes, ({ lengthMm }) => lengthMm),
+      survey.clearLengthMm,
+    ),
+    side('depth', size.depthMm, survey.clearDepthMm),
+    side('height with its cover', size.heightMm, survey.clearHeightMm),
   ];
-  const sayIt = ([word, has, clear]: Side) =>
-    `${mm(has ?? 0, display)} ${word}; ${clear === null ? 'not asked' : `${mm(clear, display)} clear`}`;
-  const over = sides.filter(([, has, clear]) => has !== undefined && clear !== null && has > clear);
-  if (over.length > 0) {
-    return { ...check, state: 'fails', says: `Outside it does not fit the place: ${over.map(sayIt).join(', ')}.` };
+  const over = sides.filter(({ has, clear }) => has !== undefined && clear !== null && has > clear);
+  if (over.length > 0) return { ...check, state: 'fails', says: `Outside it does not fit: ${saidOf(over)}.` };
+  if (sides.some(({ clear }) => clear === null)) {
+    return unknown(check, `Nobody has measured all of the clear room: ${saidOf(sides)}. Measure it there.`);
   }
-  if (sides.some(([, has]) => has === undefined))
-    return unknown(check, 'How big the tank is outside is not known yet.');
-  const says = sides.map(sayIt).join(', ');
-  if (sides.every(([, , clear]) => clear !== null)) return { ...check, state: 'holds', says: `Outside ${says}.` };
-  return unknown(check, `Nobody has measured how much room is clear: outside ${says}. Measure it there.`);
+  if (sides.some(({ has }) => has === undefined)) return unknown(check, `The outside is not known: ${saidOf(sides)}.`);
+  return { ...check, state: 'holds', says: `Outside it fits, lamps and hands above it not counted: ${saidOf(sides)}.` };
+}
+
+function saidOf(sides: readonly Side[]): string {
+  return sides.map(({ says }) => says).join('; ');
 }
 
 /** All sizes on one shelf, each with its drain blocked, at the worst end of their guesses. */
 function shelf({ survey, sizes, display }: Placed, { ratingKg, shelfShare }: PlacedSize): PlaceCheck {
   const check = { use: 'shelf', level: 'stop', decides: 'Building owner or structural engineer' } as const;
   const [likely, worst] = (['likely', 'worst'] as const).map((end) => inRow(sizes, ({ massKg }) => massKg?.[end]));
-  if (likely === undefined || worst === undefined)
-    return unknown(check, 'What stands on the shelf weighs nobody knows yet.');
-  const weigh = severalIn(sizes) ? `${listOf(sizes)} together weigh` : 'Filled it weighs';
-  const load = `${weigh} ${kg(worst, display)} at worst, with the drain blocked`;
+  const who = severalIn(sizes) ? `${listOf(sizes)} together weigh` : 'Filled it weighs';
+  const load = `${who} ${worst === undefined ? 'what is not known yet' : `${kg(worst, display)} at worst`}, with the drain blocked`;
   if (survey.shelfRatingKg === null || ratingKg === undefined) {
     return unknown(check, `${load}; nobody has asked what the shelf is rated for. Ask the building owner.`);
   }
+  if (likely === undefined || worst === undefined) return unknown(check, `${load}.`);
   const most = ratingKg * shelfShare;
   const says = `${load}; the shelf is rated for ${kg(ratingKg, display)}, of which ${kg(most, display)} are used.`;
   return withState(check, spreadState({ likely, worst }, most), says);

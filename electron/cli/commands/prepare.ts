@@ -39,7 +39,7 @@ export const prepareCommand: Command = {
         is: 'answer',
         json: { ...planJson(plan.value), checks: orderChecks(worked.value) },
         table: () =>
-          [planTable(plan.value, sayPlan(plan.value, what, wish.value.on)), ...orderNotes(worked.value)].join('\n'),
+          planTable(plan.value, [...orderNotes(worked.value), '', ...sayPlan(plan.value, what, wish.value.on)]),
       };
     }),
 };
@@ -100,7 +100,6 @@ function planTable(plan: PrepPlan, says: readonly string[]): string {
   const care = plan.care.map(({ act, date }) => [act, '', date]);
   return [
     textTable(['step', 'order by', 'done or in'], [...rows, ['handover', '', plan.handover], ...care]),
-    '',
     ...says,
   ].join('\n');
 }

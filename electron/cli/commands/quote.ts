@@ -12,7 +12,7 @@ import { orderMisuse, orderOptions } from '#electron/cli/order-options.ts';
 import { refusal } from '#electron/cli/outcome.ts';
 import { textTable } from '#electron/cli/text-table.ts';
 import { bookOption, withBook } from '#electron/cli/with-book.ts';
-import { workOrder } from '#electron/cli/work-order.ts';
+import { workOrder, type WorkedOrder } from '#electron/cli/work-order.ts';
 
 /** The quote of an order. Its CSV is the client's; `--inside` adds cost and margin. */
 export const quoteCommand: Command = {
@@ -42,8 +42,7 @@ export const quoteCommand: Command = {
         table: () =>
           [
             ...(named ? [`quote ${named.quote} ${named.revision} issued`] : []),
-            quoteTable(quote, workshop),
-            ...orderNotes(worked.value),
+            quoteTable(quote, worked.value),
           ].join('\n'),
         csv: () => quoteCsv(quote, workshop, { inside: given.flag('inside') }),
       };
@@ -71,7 +70,8 @@ function quoteJson(quote: QuoteSums, workshop: Workshop): Record<string, unknown
   };
 }
 
-function quoteTable(quote: QuoteSums, workshop: Workshop): string {
+function quoteTable(quote: QuoteSums, worked: WorkedOrder): string {
+  const { workshop } = worked;
   const money = (coins: number) => coinsText(coins, workshop.coinDecimals);
   const rows = quote.lines.map(({ label, costCoins, margin, priceCoins, taxClass }) => [
     label,
@@ -82,6 +82,7 @@ function quoteTable(quote: QuoteSums, workshop: Workshop): string {
   ]);
   return [
     textTable(['for the builder only', 'cost', 'margin', 'price', 'tax'], rows, [1, 2, 3]),
+    ...orderNotes(worked),
     '',
     `before tax ${money(quote.netCoins)}`,
     ...quote.tax.map(({ taxClass, coins }) => `tax, ${taxClass} ${money(coins)}`),

@@ -54,7 +54,7 @@ export function cautionLists(
   const terms = { records, display: plainDisplay, survey: unasked, animalCrushes: false };
   const handed = { job: school, handover: '2027-04-28', care, workshop: workshopOf(records), display: plainDisplay };
   const lists: readonly (readonly [string, readonly StepCaution[]])[] = [
-    ['survey', surveyCard(school).cautions],
+    ['survey', surveyCard(school, { records, workshop: workshopOf(records), display: plainDisplay }).cautions],
     ...prepRows(demoPlan({ recipe, sizes: ['T07'], job }, { handover: '2027-04-28' })).map(
       ({ act, cautions }) => [`prep; ${act}`, cautions] as const,
     ),

@@ -89,7 +89,8 @@ describe('quoteModel', () => {
   });
 
   test('a quote over sizes alone has no place, and says nothing of one', () => {
-    const { job: _, ...body } = issued(libraryJob(), 'A').body;
+    const { job: _, columns, ...rest } = issued(libraryJob(), 'A').body;
+    const body = { ...rest, columns: columns.map(({ place: __, ...column }) => column) };
     expect(quoteModel(body).cautions.some(({ says }) => /carried|who is near/i.test(says))).toBe(false);
   });
 
