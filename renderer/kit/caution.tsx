@@ -1,4 +1,4 @@
-import type { ComponentChildren } from 'preact';
+import { Fragment, type ComponentChildren } from 'preact';
 import css from './caution.module.css';
 
 interface CautionParts {
@@ -21,13 +21,24 @@ export function Caution({ children, decides, note, role }: CautionParts) {
   );
 }
 
-/** A section of a panel or a page that is one caution. */
-export function CautionPart({ children, decides }: Pick<CautionParts, 'children' | 'decides'>) {
+interface Minded {
+  readonly words: string;
+  /** In a sentence; may be empty. */
+  readonly decides: string;
+}
+
+/** A section of a panel or a page with its cautions; nothing if there are none. */
+export function CautionPart({ cautions }: { readonly cautions: readonly Minded[] }) {
+  if (cautions.length === 0) return null;
   return (
     <section class={css['caution']}>
-      <h3>Caution</h3>
-      <p>{children}</p>
-      {decides !== undefined && <p class={css['decides']}>{decides}</p>}
+      <h3>{cautions.length === 1 ? 'Caution' : 'Cautions'}</h3>
+      {cautions.map(({ words, decides }) => (
+        <Fragment key={words}>
+          <p>{words}</p>
+          {decides !== '' && <p class={css['decides']}>{decides}</p>}
+        </Fragment>
+      ))}
     </section>
   );
 }

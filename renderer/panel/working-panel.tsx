@@ -66,7 +66,7 @@ function CellWorking({ view, acts }: { readonly view: PanelView; readonly acts: 
       )}
       <WorkingPart putIn={view.putIn} sources={view.sources} stepDown={acts.stepDown} />
       {view.house && <HousePart house={view.house} acts={acts} />}
-      {view.caution && <CautionPart decides={view.caution.decides}>{view.caution.words}</CautionPart>}
+      <CautionPart cautions={view.cautions} />
       {view.note && <NotePart note={view.note} acts={acts} />}
     </>
   );

@@ -1,3 +1,4 @@
+import type { SaidCaution } from '#shared-calc/cautions/all-cautions.ts';
 import { listAnd } from './list-words.ts';
 
 /**
@@ -10,4 +11,9 @@ export function whoDecides(who: string): string {
   if (always.length === 0) return `${who} decides`;
   const verb = always.length > 1 || /\sand\s/.test(always[0] ?? '') ? 'decide' : 'decides';
   return [`${listAnd(always)} ${verb}`, ...named.filter((each) => !always.includes(each))].join('; ');
+}
+
+/** Who decides about a caution, and where it comes from if it says: `Builder decides; common practice, no source.` */
+export function sayDecided({ decides, source }: Pick<SaidCaution, 'decides'> & { readonly source?: string }): string {
+  return `${[whoDecides(decides), ...(source === undefined ? [] : [source])].join('; ')}.`;
 }
