@@ -1,7 +1,7 @@
-import { Fragment, type ComponentChildren } from 'preact';
+import type { ComponentChildren } from 'preact';
 import css from './caution.module.css';
 
-interface CautionParts {
+interface CautionProps {
   readonly children: ComponentChildren;
   /** Who decides, in a sentence. */
   readonly decides?: string | undefined;
@@ -11,7 +11,7 @@ interface CautionParts {
 }
 
 /** What to mind, and who decides. */
-export function Caution({ children, decides, note, role }: CautionParts) {
+export function Caution({ children, decides, note, role }: CautionProps) {
   return (
     <div class={css['caution']} role={role}>
       {children}
@@ -27,18 +27,26 @@ interface Minded {
   readonly decides: string;
 }
 
-/** A section of a panel or a page with its cautions; nothing if there are none. */
-export function CautionPart({ cautions }: { readonly cautions: readonly Minded[] }) {
-  if (cautions.length === 0) return null;
+/** The cautions of a panel or a page, each a section. */
+export function CautionParts({ cautions }: { readonly cautions: readonly Minded[] }) {
+  return (
+    <>
+      {cautions.map(({ words, decides }) => (
+        <CautionPart key={words} decides={decides === '' ? undefined : decides}>
+          {words}
+        </CautionPart>
+      ))}
+    </>
+  );
+}
+
+/** A section of a panel or a page that is one caution. */
+export function CautionPart({ children, decides }: Pick<CautionProps, 'children' | 'decides'>) {
   return (
     <section class={css['caution']}>
-      <h3>{cautions.length === 1 ? 'Caution' : 'Cautions'}</h3>
-      {cautions.map(({ words, decides }) => (
-        <Fragment key={words}>
-          <p>{words}</p>
-          {decides !== '' && <p class={css['decides']}>{decides}</p>}
-        </Fragment>
-      ))}
+      <h3>Caution</h3>
+      <p>{children}</p>
+      {decides !== undefined && <p class={css['decides']}>{decides}</p>}
     </section>
   );
 }

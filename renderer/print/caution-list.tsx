@@ -1,7 +1,7 @@
 import { capital } from '#shared-calc/rule/capital.ts';
 import type { PaperCaution } from '#shared-calc/papers/document.ts';
 import { sayOnPaper } from '#shared-calc/words/say-on-paper.ts';
-import { sayDecided } from '#shared-calc/words/who-decides.ts';
+import { decidedOnPaper } from '#shared-calc/words/who-decides.ts';
 import css from './paper.module.css';
 
 interface ListParts {
@@ -24,7 +24,7 @@ export function CautionList({ cautions, bare }: ListParts) {
               {sayOnPaper(says)}
             </dt>
           ))}
-          <dd>{sayDecided(first)}</dd>
+          <dd>{decidedOnPaper(first)}</dd>
         </div>
       ))}
     </dl>

@@ -7,7 +7,7 @@ import { peopleCautions } from './people-cautions.ts';
 import type { CautionSource } from './sources.ts';
 import { workCautions } from './work-cautions.ts';
 
-const table = { ...peopleCautions, ...workCautions, ...heatCautions, ...figureCautions };
+const table = { ...peopleCautions, ...workCautions, ...figureCautions, ...heatCautions };
 
 export type CautionId = keyof typeof table;
 

@@ -5,7 +5,7 @@ import { MEMORY, PRACTICE, PRESSURE_CANNER } from './sources.ts';
 export const heatCautions = {
   treatingHeat: {
     about: 'hot work',
-    says: 'Steam, boiling water and hot trays burn: stay by them, children out of the room, the card of the way at hand.',
+    says: 'Steam, boiling water and hot trays burn: stay by them, children out of the room.',
     decides: 'Grower',
     source: PRACTICE,
     against: ['heat', 'boiling water', 'steam under pressure', 'small children'],
@@ -71,14 +71,14 @@ export const heatCautions = {
     against: [],
   },
   cleanIsEnough: {
-    about: 'clean is enough',
+    about: 'aim',
     says: 'Clean is enough: a living tank is not sterile, and a bake does not sterilise.',
     decides: 'Grower',
     source: PRACTICE,
     against: [],
   },
   neverPromise: {
-    about: 'sterile',
+    about: 'quote',
     says: "Never promise 'sterile' on a quote.",
     decides: 'Grower',
     source: PRACTICE,

@@ -5,7 +5,7 @@ import { CDC, CITES, MEMORY, PRACTICE } from './sources.ts';
 export const peopleCautions = {
   peopleAtRisk: {
     about: 'people at risk',
-    says: 'Reptiles and amphibians should not be kept with under-fives, people over 65 or with weak immunity, nor in childcare rooms: carriers look healthy. Wash hands after any contact with the tank or its water (CDC).',
+    says: 'Reptiles and amphibians should not be kept with under-fives, people over 65 or with weak immunity, nor in childcare rooms: carriers look healthy. Wash hands after any contact with the tank or its water.',
     decides: 'School or centre health lead, public-health office',
     source: CDC,
     against: ['animals', 'small children'],
@@ -47,14 +47,14 @@ export const peopleCautions = {
   },
   frogsListed: {
     about: '',
-    says: 'Most poison-frog kinds are listed: they need permits and proof of breeding (CITES).',
+    says: 'Most poison-frog kinds are listed: they need permits and proof of breeding.',
     decides: 'Wildlife authority',
     source: CITES,
     against: ['permits'],
   },
   reptilesListed: {
     about: '',
-    says: 'Some dwarf geckos and other reptiles are on the strictest list (CITES).',
+    says: 'Some dwarf geckos and other reptiles are on the strictest list.',
     decides: 'Wildlife authority',
     source: CITES,
     against: ['permits'],
@@ -68,7 +68,7 @@ export const peopleCautions = {
   },
   protectedKinds: {
     about: 'animal choice',
-    says: 'Protected-species trade rules: most poison-frog kinds are listed and need permits and breeding proof, some dwarf geckos are on the strictest list (CITES). Local invasive and disease rules too.',
+    says: 'Protected-species trade rules: most poison-frog kinds are listed and need permits and breeding proof, some dwarf geckos are on the strictest list. Local invasive and disease rules too.',
     decides: 'Wildlife authority',
     source: CITES,
     against: ['permits'],
@@ -88,7 +88,7 @@ export const peopleCautions = {
     against: ['small children'],
   },
   standingBuckets: {
-    about: 'buckets',
+    about: 'standing water',
     says: 'Empty buckets, trays and cans of water the same day: small children drown in them and mosquitoes breed.',
     decides: "Client's named person",
     source: PRACTICE,
@@ -117,7 +117,7 @@ export const peopleCautions = {
   },
   hands: {
     about: 'hands',
-    says: 'Before: rinse off all soap, no sanitiser, wet powder-free gloves for frogs. After: wash with soap (CDC). Never clean or drain in a kitchen or where food is made.',
+    says: 'Before: rinse off all soap, no sanitiser, wet powder-free gloves for frogs. After: wash with soap. Never clean or drain in a kitchen or where food is made.',
     decides: 'Keeper',
     source: CDC,
     against: ['animals'],

@@ -79,7 +79,7 @@ export const workCautions = {
     against: ['electricity near water'],
   },
   unplug: {
-    about: 'unplug',
+    about: 'before hands go in',
     says: 'Unplug lamps, pump and heater before hands, cloth or water go in.',
     decides: 'Qualified electrician',
     source: PRACTICE,
@@ -101,7 +101,7 @@ export const workCautions = {
   },
   mineralDust: {
     about: 'clay, charcoal, bark dust',
-    says: 'Crystalline silica and mould dust: wet it first, never sweep dry, mask (29 CFR 1910.1053).',
+    says: 'Crystalline silica and mould dust: wet it first, never sweep dry, wear a mask.',
     decides: 'Workshop safety lead',
     source: SILICA,
     against: ['dust'],

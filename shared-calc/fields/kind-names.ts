@@ -8,6 +8,7 @@ export const kindNames = [
   'packPrice',
   'plant',
   'cultureKind',
+  'animalKind',
   'rate',
   'taxClass',
   'margin',
@@ -24,6 +25,8 @@ export const kindNames = [
   'treatmentBatch',
   'tub',
   'move',
+  'animalBatch',
+  'placement',
   'actual',
 ] as const;
 
@@ -32,6 +35,7 @@ export type KindName = (typeof kindNames)[number];
 const kindWords: Readonly<Partial<Record<KindName, string>>> = {
   packPrice: 'price',
   cultureKind: 'culture kind',
+  animalKind: 'animal kind',
   taxClass: 'tax class',
   closedDay: 'closed day',
   localValue: 'local value',
@@ -40,6 +44,8 @@ const kindWords: Readonly<Partial<Record<KindName, string>>> = {
   issuedQuote: 'issued quote',
   quoteLine: 'quote line',
   treatmentBatch: 'treatment batch',
+  animalBatch: 'batch of animals',
+  placement: 'placing of animals',
 };
 
 /** The words for a kind of record: "price", "stock entry". */

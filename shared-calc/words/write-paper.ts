@@ -10,7 +10,7 @@ import {
 } from '#shared-calc/papers/document.ts';
 import { capital } from '#shared-calc/rule/capital.ts';
 import { sayOnPaper } from './say-on-paper.ts';
-import { sayDecided, whoDecides } from './who-decides.ts';
+import { decidedOnPaper, whoDecides } from './who-decides.ts';
 
 /** How a table is written, from the output format. */
 export type WriteTable = (
@@ -97,7 +97,7 @@ function writeCautions(rows: readonly PaperCaution[]): string {
 function writeCaution(caution: PaperCaution): string {
   const { about, says, decides } = caution;
   const sentence = `${about === '' ? '' : `${capital(about)}: `}${says}`;
-  return decides === '' ? `! ${sentence}` : `! ${sentence} ${sayDecided(caution)}`;
+  return decides === '' ? `! ${sentence}` : `! ${sentence} ${decidedOnPaper(caution)}`;
 }
 
 /** The most characters of a cell on one line. */

@@ -30,6 +30,7 @@ const fromElsewhere: Readonly<Record<string, string>> = {
   '18 to 24 degC': 'transport of animals, by the carrier',
   '60 degC': 'death of chytrid',
   '100 %': 'bound of humidity',
+  '8 to 29 g': 'densities of leaf litter that were measured in the woods',
 };
 
 describe('figures in the texts of papers', () => {

@@ -2,7 +2,7 @@ import type { BookContext } from '#renderer/books/book-api.ts';
 import { Sign } from '#renderer/frame/sign.tsx';
 import { writeRoute } from '#renderer/frame/place-route.ts';
 import { Button } from '#renderer/kit/button.tsx';
-import { CautionPart } from '#renderer/kit/caution.tsx';
+import { CautionParts } from '#renderer/kit/caution.tsx';
 import { Table } from '#renderer/kit/table.tsx';
 import { sayUnits } from '#shared-calc/words/say-units.ts';
 import { separated } from '#shared-calc/rule/separated.ts';
@@ -49,7 +49,7 @@ export function FunctionLeaf({ entry, context, tryExample }: LeafParts) {
         <h3>How we know</h3>
         <p>{sourceSentence(entry)}</p>
       </section>
-      <CautionPart
+      <CautionParts
         cautions={(entry.cautions ?? []).map((id) => {
           const caution = sayCaution(id);
           return { words: sayUnits(caution.says), decides: sayDecided(caution) };
