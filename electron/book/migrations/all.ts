@@ -8,7 +8,8 @@ import { workedAir } from './0007-worked-air.ts';
 import { warmingWords } from './0008-warming-words.ts';
 import { sources } from './0009-sources.ts';
 import { animals } from './0010-animals.ts';
-import { oneTableOfCautions } from './0011-one-table-of-cautions.ts';
+import { structuredSurvey } from './0011-survey.ts';
+import { oneTableOfCautions } from './0012-one-table-of-cautions.ts';
 import type { Migration } from './migration.ts';
 
 export const migrations: readonly Migration[] = [
@@ -22,5 +23,6 @@ export const migrations: readonly Migration[] = [
   warmingWords,
   sources,
   animals,
+  structuredSurvey,
   oneTableOfCautions,
 ];

@@ -221,7 +221,7 @@ describe('the step to version 7', () => {
   });
 });
 
-describe('the step to version 11', () => {
+describe('the step to version 12', () => {
   test('a caution that the house has worded itself stays; the others are said by the table', () => {
     const path = copyOf('demo/v3.loamwright');
     const db = new Database(path);

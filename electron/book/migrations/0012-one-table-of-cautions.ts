@@ -20,7 +20,7 @@ const leakTest = [
 
 /** Takes from the lines the cautions that the table says now; what a house has worded itself stays. */
 export const oneTableOfCautions: Migration = {
-  version: 11,
+  version: 12,
   name: 'one table of cautions',
   up: (db) => {
     const clear = db.prepare(`UPDATE line SET "caution" = NULL,
