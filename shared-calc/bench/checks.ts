@@ -36,9 +36,11 @@ interface Said {
 function checkSentence(bench: Bench, column: string, { line, probe, display }: Said): string {
   const likely = (name: string) => bench.box(column, name).value;
   if (!probe) return fillSentence(line, bench, { valueOf: likely, display });
+  const values = probe.values();
   const valueOf = (name: string) => {
-    const probed = probe.values.get(name) ?? { known: false };
-    return probed.known ? probed.value : probe.values.has(name) ? undefined : likely(name);
+    const probed = values[probe.lines.indexOf(name)];
+    if (!probed) return likely(name);
+    return probed.known ? probed.value : undefined;
   };
   const measure = probe.together ? 'Measure them' : 'Measure it';
   const sentence = fillSentence(line, bench, { valueOf, display });

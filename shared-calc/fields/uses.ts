@@ -223,6 +223,8 @@ export const uses = {
   drainTapNeed: { kind: 'count', unit: 'each', optional: true, what: 'Drain taps needed' },
   drainTubeNeed: { kind: 'count', unit: 'each', optional: true, what: 'Siphon tubes needed' },
   fanNeed: { kind: 'count', unit: 'each', optional: true, what: 'Fans needed' },
+  testLitres: { kind: 'volume', unit: 'L', optional: true, what: 'Water of the leak test' },
+  testMass: { kind: 'mass', unit: 'kg', optional: true, what: 'Weight of the tank and the water of its leak test' },
   filledMass: { kind: 'mass', unit: 'kg', what: 'Weight of the filled tank' },
   worstMass: { kind: 'mass', unit: 'kg', optional: true, what: 'Weight of the filled tank with its drain blocked' },
   shelfLoad: { kind: 'pressure', unit: 'kPa', optional: true, what: 'Load of the filled tank on its shelf' },

@@ -122,6 +122,8 @@ export const QuoteBody = z.strictObject({
   goods: z.array(FrozenGoods),
   needs: z.array(FrozenNeed),
   sums: FrozenSums,
+  /** General cautions for the client; left out of quotes from before there was a table of them. */
+  cautions: z.array(z.strictObject({ says: z.string(), decides: z.string() })).exactOptional(),
 });
 
 export type QuoteBody = z.infer<typeof QuoteBody>;
