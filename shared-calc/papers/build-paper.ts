@@ -1,6 +1,6 @@
 import { crushesPlants } from '#shared-calc/jobs/crushes-plants.ts';
 import { buildCards, type BuildCard, type CardStep } from './build-card.ts';
-import { paragraph, sheet, stepCautions, type PaperBlock } from './document.ts';
+import { paragraph, sheet, type PaperBlock } from './document.ts';
 import { displayFor, jobWords, titleOf, type MakePaper } from './paper-input.ts';
 import { ok } from '#shared-calc/result.ts';
 
@@ -47,7 +47,7 @@ function stepBlocks({ title, goods, says, minutes, cautions }: CardStep, at: num
       quiet: true,
     },
     { is: 'list', items: says },
-    { is: 'cautions', rows: stepCautions(cautions), bare: true },
+    { is: 'cautions', rows: cautions, bare: true },
   ];
 }
 
