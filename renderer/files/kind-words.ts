@@ -25,6 +25,7 @@ const words: Readonly<Record<string, string>> = {
   tub: 'tubs',
   move: 'moves of the store',
   actual: 'things measured',
+  done: 'things done',
 };
 
 /** A kind of record in words; a kind from a newer program keeps its own name. */

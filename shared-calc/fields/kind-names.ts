@@ -25,6 +25,7 @@ export const kindNames = [
   'tub',
   'move',
   'actual',
+  'done',
 ] as const;
 
 export type KindName = (typeof kindNames)[number];
@@ -40,6 +41,7 @@ const kindWords: Readonly<Partial<Record<KindName, string>>> = {
   issuedQuote: 'issued quote',
   quoteLine: 'quote line',
   treatmentBatch: 'treatment batch',
+  done: 'thing done',
 };
 
 /** The words for a kind of record: "price", "stock entry". */

@@ -1,6 +1,7 @@
 import { actual, issuedQuote, job, localValue, packChoice, quoteLine, size } from './job.ts';
 import { move, stockEntry, treatmentBatch, tub } from './back-room.ts';
 import { cultureKind } from './culture-kind.ts';
+import { done } from './done.ts';
 import type { Field, Fields } from './field.ts';
 import type { KindName } from './kind-names.ts';
 import { material, pack, packPrice } from './material.ts';
@@ -37,6 +38,7 @@ export const recordFields = {
   tub,
   move,
   actual,
+  done,
 } as const satisfies Readonly<Record<KindName, Fields>>;
 
 /** The fields of a kind, in the order of a record. */

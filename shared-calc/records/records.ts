@@ -35,6 +35,7 @@ export const recordKinds = {
   tub: schemaOf(recordFields.tub),
   move: schemaOf(recordFields.move),
   actual: schemaOf(recordFields.actual),
+  done: schemaOf(recordFields.done),
 } as const satisfies Readonly<Record<KindName, z.ZodType>>;
 
 export type RecordKind = KindName;
@@ -64,6 +65,7 @@ export type TreatmentBatch = RecordOf<'treatmentBatch'>;
 export type Tub = RecordOf<'tub'>;
 export type Move = RecordOf<'move'>;
 export type Actual = RecordOf<'actual'>;
+export type Done = RecordOf<'done'>;
 
 /** The kinds in reference order. */
 export const allKinds: readonly RecordKind[] = kindNames;
