@@ -29,6 +29,7 @@ const files: readonly (readonly [string, RecordKind])[] = [
   ['prices.json', 'packPrice'],
   ['plants.json', 'plant'],
   ['cultures.json', 'cultureKind'],
+  ['animals.json', 'animalKind'],
   ['rates.json', 'rate'],
   ['tax-classes.json', 'taxClass'],
   ['margins.json', 'margin'],

@@ -21,7 +21,7 @@ export function makeDemoBook(path: string, options: SeedOptions): Made {
 
 /**
  * Creates a book for the user's own workshop and opens it. It has the demo's recipes, tanks, goods, plants, cultures,
- * rates and margins, but no names, suppliers, prices, Store or jobs.
+ * animals, rates and margins, but no names, suppliers, prices, Store or jobs.
  */
 export function makePlainBook(path: string, options: SeedOptions): Made {
   return makeBook(path, options, 'new workshop', (records) => records.filter(isKept).map(makePlain));

@@ -23,13 +23,13 @@ interface ColumnParts<K extends RecordKind, Row> {
   readonly widths?: Widths;
 }
 
-/** The fields of a kind as columns of a table whose rows hold such a record, except its code. */
+/** The fields of a kind as columns of a table whose rows hold such a record, except its code and data. */
 export function recordColumns<K extends RecordKind, Row extends BookRow>(
   parts: ColumnParts<K, Row>,
   context: BookContext,
 ): readonly BookColumn<Row>[] {
   const [, ...fields] = fieldsOf(parts.kind);
-  return fields.map(([key, field]) => fieldColumn(parts, { key, field, context }));
+  return fields.flatMap(([key, field]) => (field.kind === 'data' ? [] : fieldColumn(parts, { key, field, context })));
 }
 
 /** Inserts columns that are not fields of the record after one of its columns. */

@@ -1,5 +1,5 @@
 import { WORK_GROUP } from '#shared-calc/price/quote-rules.ts';
-import type { RecordKind, Records } from '#shared-calc/records/records.ts';
+import type { RecordKind, Records, Size } from '#shared-calc/records/records.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
 
 /** Names of the records that refer to this one. */
@@ -19,7 +19,7 @@ const users: Readonly<Partial<Record<RecordKind, UsersOf>>> = {
     ),
   ],
   tank: (id, records) => [
-    ...jobsWith(id, records),
+    ...jobsWith(({ tank }) => tank === id, records),
     ...named(
       records.stockEntry,
       (entry) => entry.material === id,
@@ -43,12 +43,26 @@ const users: Readonly<Partial<Record<RecordKind, UsersOf>>> = {
       ({ on }) => `the treatment of ${on}`,
     ),
   ],
-  cultureKind: (id, records) =>
-    named(
+  cultureKind: (id, records) => [
+    ...named(
       records.tub,
       (tub) => tub.kind === id,
       ({ id: tub }) => `tub ${tub}`,
     ),
+    ...named(
+      records.animalKind,
+      (kind) => kind.prey === id,
+      ({ label }) => `the food of ${label.toLowerCase()}`,
+    ),
+  ],
+  animalKind: (id, records) => [
+    ...jobsWith(({ animalKind }) => animalKind === id, records),
+    ...named(
+      records.animalBatch,
+      (batch) => batch.kind === id,
+      ({ id: batch }) => `batch ${batch}`,
+    ),
+  ],
   taxClass: (id, records) =>
     named(
       records.margin,
@@ -88,8 +102,8 @@ export function mayGo(kind: RecordKind, ids: readonly string[], records: Records
   return ok(undefined);
 }
 
-function jobsWith(tank: string, records: Records): readonly string[] {
-  const jobs = [...records.size.values()].filter((size) => size.tank === tank).map(({ job }) => job);
+function jobsWith(has: (size: Size) => boolean, records: Records): readonly string[] {
+  const jobs = [...records.size.values()].filter(has).map(({ job }) => job);
   return jobs.map((job) => `${job} ${records.job.get(job)?.title ?? ''}`.trim());
 }
 

@@ -8,6 +8,7 @@ const words: Readonly<Record<string, string>> = {
   packPrice: 'prices',
   plant: 'plants',
   cultureKind: 'kinds of culture',
+  animalKind: 'kinds of animal',
   rate: 'rates',
   taxClass: 'tax classes',
   margin: 'margins',
@@ -24,6 +25,8 @@ const words: Readonly<Record<string, string>> = {
   treatmentBatch: 'treatments',
   tub: 'tubs',
   move: 'moves of the store',
+  animalBatch: 'batches of animals',
+  placement: 'placings of animals',
   actual: 'things measured',
   done: 'things done',
 };

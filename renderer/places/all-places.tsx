@@ -2,6 +2,7 @@ import type { PlaceView } from '#renderer/frame/page-view.ts';
 import type { PlaceId } from '#shared-calc/contract/places.ts';
 import type { Route } from '#renderer/frame/place-route.ts';
 import type { PageStore } from '#renderer/store/page-store.ts';
+import { animalBookPlace } from './animal-book/animal-book-place.tsx';
 import { benchPlace } from './bench/bench-place.tsx';
 import { cultureBookPlace } from './culture-book/culture-book-place.tsx';
 import { culturesPlace } from './cultures/cultures-place.tsx';
@@ -38,6 +39,7 @@ export function openPlaces(store: PageStore): Readonly<Record<PlaceId, (route: R
     'material-book': materialBookPlace(book),
     'plant-book': plantBookPlace(book),
     'culture-book': cultureBookPlace(book),
+    'animal-book': animalBookPlace(book),
     'rate-book': rateBookPlace(book),
     'function-book': functionBookPlace(book),
     workshop: workshopPlace(book),

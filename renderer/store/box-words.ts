@@ -23,7 +23,7 @@ export function boxStanding(box: Box, faces: LineFaces): BoxStanding {
 }
 
 /** The end of a guessed figure's range that matters, in few words. */
-function rangeBeside({ value, range, line }: Box, { lines, display }: LineFaces): string {
+export function rangeBeside({ value, range, line }: Box, { lines, display }: LineFaces): string {
   if (range === undefined || typeof value !== 'number') return '';
   if (range === 'not known') return 'range not known';
   return rangeWords({ value, range, unit: line.unit, side: sideOf(lines, line.name) }, display).beside;

@@ -9,19 +9,20 @@ import { importRecords } from './import-records.ts';
 const readers = {
   tanks: (csv, records) => importRecords('tank', csv, records),
   materials: (csv, records) => importRecords('material', csv, records),
+  animals: (csv, records) => importRecords('animalKind', csv, records),
   suppliers: (csv, records) => importRecords('supplier', csv, records),
   prices: importPrices,
 } as const satisfies Readonly<Record<string, (csv: string, records: Records) => ListImport<unknown>>>;
 
 const TakeInList = z.strictObject({
-  list: z.enum(['tanks', 'materials', 'suppliers', 'prices']),
+  list: z.enum(['tanks', 'materials', 'suppliers', 'animals', 'prices']),
   csv: z.string().describe('The list itself: comma-separated text, with its headings in the first row.'),
   file: z.string().max(200).optional().describe('What the file is called, for Undo.'),
 });
 
 export const takeInList = act<z.infer<typeof TakeInList>>({
   name: 'takeInList',
-  says: 'Takes a list of tanks, materials, suppliers or prices in, the whole of it or nothing.',
+  says: 'Takes a list of tanks, materials, suppliers, kinds of animal or prices in, the whole of it or nothing.',
   input: TakeInList,
   run: ({ records }, { list, csv, file }) => {
     const { refused, change } = readers[list](csv, records);

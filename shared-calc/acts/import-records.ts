@@ -36,6 +36,7 @@ export const recordLists = {
   tank: { kind: 'tank', many: 'tanks', needs: ['shape', 'length', 'height'] },
   material: { kind: 'material', many: 'materials', needs: ['label', 'unit'], packs: packsHeading },
   supplier: { kind: 'supplier', many: 'suppliers', needs: ['name', 'lead'] },
+  animalKind: { kind: 'animalKind', many: 'kinds of animal', needs: ['label'] },
 } as const satisfies { readonly [K in RecordKind]?: RecordList<K> };
 
 export type ListKind = keyof typeof recordLists;
@@ -52,7 +53,7 @@ export function listHeadings(kind: ListKind): {
 }
 
 /**
- * Reads a list of tanks, materials or suppliers. A code that is in the book changes the fields that the list fills in;
+ * Reads a list of tanks, materials, suppliers or kinds of animal. A code that is in the book changes the fields that the list fills in;
  * any other code is a new record. An empty field changes nothing. A bare figure is in the field's stored unit.
  */
 export function importRecords(kind: ListKind, text: string, records: Records): ListImport<TakenRow> {

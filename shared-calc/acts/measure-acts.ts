@@ -5,6 +5,7 @@ import { watchLesson } from '#shared-calc/derive/watch-lesson.ts';
 import { findJob, freeId } from '#shared-calc/jobs/find-job.ts';
 import { SIGNED, watchLines, watchMeasures, watchOf } from '#shared-calc/prepare/saved-watch.ts';
 import { readWatchLog } from '#shared-calc/prepare/watch-log.ts';
+import { LAST_JOBS } from '#shared-calc/prepare/teach-house.ts';
 import { watchReport, type WatchBand } from '#shared-calc/prepare/watch.ts';
 import { cleanNoise } from '#shared-calc/quantity/write-figure.ts';
 import { lineLabel } from '#shared-calc/recipe/line-label.ts';
@@ -99,10 +100,12 @@ export const teachFromWatch = act<z.infer<typeof TeachFromWatch>>({
     const { line, likely, least, most } = lesson.value;
     if (whom === 'tank') {
       const text = `${likely} (${least} to ${most})`;
-      const written = [{ size: column.value.size, line: line.name, text }];
+      const note = `measured by the watch of ${key}, ${derived.today}`;
+      const written = [{ size: column.value.size, line: line.name, text, note }];
       return ok(localChange(derived.records, job, written, `${key} taught: ${line.name} to ${text}`));
     }
-    const to = { ...line, text: String(likely), least, most };
+    const measured = { source: 'measured', sourceNote: `${derived.today}, watch of ${key} in ${job}` } as const;
+    const to = { ...line, text: String(likely), least, most, ...measured };
     return ok(recordChanged(`house taught: ${line.name} to ${likely}`, 'line', { from: line, to }));
   },
 });
@@ -156,7 +159,8 @@ export const teachHouse = act<z.infer<typeof TeachHouse>>({
     if (!line) return failed({ kind: 'no-line', line: name });
     const lesson = houseLessons(derived, { recipe, reference: '' }).find((each) => each.line === name);
     if (lesson?.proposed === undefined) return failed({ kind: 'no-lesson', label: lineLabel(line) });
-    const to = { ...line, text: lesson.proposed };
+    const measured = { source: 'measured', sourceNote: `${derived.today}, the last ${LAST_JOBS} jobs` } as const;
+    const to = { ...line, text: lesson.proposed, ...measured };
     return ok(recordChanged(`house taught: ${name} to ${lesson.proposed}`, 'line', { from: line, to }));
   },
 });

@@ -193,6 +193,8 @@ const ChangeLine = z.strictObject({
       most: shape.most.nullable(),
       cases: shape.cases.nullable(),
       unlessRanged: shape.unlessRanged.nullable(),
+      source: shape.source.nullable(),
+      sourceNote: shape.sourceNote.nullable(),
     })
     .partial(),
 });
@@ -252,13 +254,22 @@ export function houseText(lines: readonly Line[], line: Line, text: string, said
   return ok(lineChanged(line, next, label.slice(0, 300)));
 }
 
-/** A plain figure has no range: it is a measurement or a decision. A rule has none of its own. */
+/**
+ * A plain figure has no range: it is a measurement or a decision. A rule has none of its own. Another figure is not from
+ * where the one before it was.
+ */
 function lineWithText(line: Line, text: string, reading: BoxReading): Line {
-  const { least: _least, most: _most, ...plain } = line;
-  if (reading.is !== 'figure' || !reading.range) return { ...plain, text };
-  const inUnit = (base: number) => cleanNoise(fromBase(base, unitOf(line.unit)));
+  const { least: _least, most: _most, source: _source, sourceNote: _sourceNote, ...plain } = line;
+  const next: Line = { ...plain, ...textAndRange(line, text, reading) };
+  const isSame = next.text === line.text && next.least === line.least && next.most === line.most;
+  return isSame ? line : next;
+}
+
+function textAndRange({ unit }: Line, text: string, reading: BoxReading): Pick<Line, 'text' | 'least' | 'most'> {
+  if (reading.is !== 'figure' || !reading.range) return { text };
+  const inUnit = (base: number) => cleanNoise(fromBase(base, unitOf(unit)));
   const { least, most } = reading.range;
-  return { ...plain, text: splitRange(text)?.likely ?? text, least: inUnit(least), most: inUnit(most) };
+  return { text: splitRange(text)?.likely ?? text, least: inUnit(least), most: inUnit(most) };
 }
 
 function lineChanged(from: Line, to: Line, label: string): Change {

@@ -4,7 +4,7 @@ import { writeNumber } from '#shared-calc/quantity/write-figure.ts';
 import type { Line } from '#shared-calc/records/records.ts';
 import { readRule } from '#shared-calc/rule/read-rule.ts';
 import { ungrouped, walk, type Rule } from '#shared-calc/rule/tree.ts';
-import type { BoxRange } from './ranges.ts';
+import type { RangeEnds } from './ranges.ts';
 
 /** The end of a range that a check minds: the most of what it limits from above, the least of what it wants at least. */
 export type RangeSide = 'from' | 'to' | 'both';
@@ -65,7 +65,7 @@ function comparedIn(rule: Rule): readonly (readonly [line: string, side: RangeSi
 
 interface Ranged {
   readonly value: number;
-  readonly range: BoxRange;
+  readonly range: RangeEnds;
   readonly unit: string;
   readonly side: RangeSide;
 }
@@ -103,7 +103,7 @@ function withDecimals(
 }
 
 /** The decimals of the largest step of 1, 2 or 5 times a power of ten not above a tenth of the range. */
-function decimalsOf({ from, to }: BoxRange, unit: string, display: Display): number {
+function decimalsOf({ from, to }: RangeEnds, unit: string, display: Display): number {
   const shown = unitOf(shownUnit(unit, display));
   const tenth = Math.abs(fromBase(to, shown) - fromBase(from, shown)) / 10;
   return tenth > 0 ? Math.max(0, -Math.floor(Math.log10(tenth) + 1e-9)) : 0;

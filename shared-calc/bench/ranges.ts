@@ -1,10 +1,14 @@
 import type { BoxValue } from '#shared-calc/engine/box-content.ts';
 import { probesOf, type Probe, type ProbedColumn } from './probes.ts';
 
-/** The least and greatest figure of a line over the likely column and all probes, in coherent base units. */
-export interface BoxRange {
+/** In coherent base units. */
+export interface RangeEnds {
   readonly from: number;
   readonly to: number;
+}
+
+/** The least and greatest figure of a line over the likely column and all probes. */
+export interface BoxRange extends RangeEnds {
   /** The probe that gives the end; null where the likely column gives it. */
   readonly fromBy: string | null;
   readonly toBy: string | null;

@@ -18,6 +18,7 @@ export const placeGroups = [
     { id: 'material-book', title: 'Material book' },
     { id: 'plant-book', title: 'Plant book' },
     { id: 'culture-book', title: 'Culture book' },
+    { id: 'animal-book', title: 'Animal book' },
     { id: 'rate-book', title: 'Rate book' },
     { id: 'function-book', title: 'Function book' },
   ],

@@ -1,3 +1,5 @@
+import type { Box } from '#shared-calc/bench/bench-types.ts';
+import type { RangeEnds } from '#shared-calc/bench/ranges.ts';
 import { workAmounts } from '#shared-calc/bench/order-amounts.ts';
 import type { Bench } from '#shared-calc/bench/open-bench.ts';
 import { allBuilds } from '#shared-calc/buy/all-builds.ts';
@@ -16,6 +18,8 @@ export interface TookRow {
   readonly label: string;
   readonly unit: string;
   readonly planned: number | undefined;
+  /** How far guesses may move the plan; left out where none does, and of what is planned at the likely figures alone. */
+  readonly range?: RangeEnds | 'not known';
   readonly actual: Actual | undefined;
 }
 
@@ -45,15 +49,33 @@ export function plannedOfJob({ bench, keys, needs: needsOf }: DerivedJob): Plann
 }
 
 function meanOf(bench: Bench, line: Line): number | undefined {
+  const mean = meanOver(bench, line, ({ value }) => (typeof value === 'number' ? value : undefined));
+  return mean === undefined ? undefined : cleanNoise(fromBase(mean, unitOf(line.unit)));
+}
+
+/** The means of the ends of each size: a guess is of the whole job, and moves all of them the same way. */
+function rangeOf(bench: Bench, line: Line): TookRow['range'] {
+  const ends = (end: keyof RangeEnds) =>
+    meanOver(bench, line, ({ value, range }) => {
+      if (range === 'not known' || typeof value !== 'number') return undefined;
+      return range?.[end] ?? value;
+    });
+  const [from, to] = [ends('from'), ends('to')];
+  if (from === undefined || to === undefined) return 'not known';
+  return from < to ? { from, to } : undefined;
+}
+
+/** Over all builds; `undefined` if one has no figure. */
+function meanOver(bench: Bench, line: Line, figureOf: (box: Box) => number | undefined): number | undefined {
   let sum = 0;
   let builds = 0;
   for (const { key, count } of bench.input().columns) {
-    const { value } = bench.box(key, line.name);
-    if (typeof value !== 'number') return undefined;
-    sum += fromBase(value, unitOf(line.unit)) * count;
+    const figure = figureOf(bench.box(key, line.name));
+    if (figure === undefined) return undefined;
+    sum += figure * count;
     builds += count;
   }
-  return builds === 0 ? undefined : cleanNoise(sum / builds);
+  return builds === 0 ? undefined : sum / builds;
 }
 
 /** What a job used, row by row: minutes of its tasks, materials, and what was seen after the handover. */
@@ -87,7 +109,12 @@ export function jobTook({ records }: Derived, worked: DerivedJob): JobTook {
         planned: undefined,
         actual: actuals.find((each) => each.line === PLANTS_LOST),
       },
-      ...lines.filter(({ use }) => use === 'drainDays').map(rowOf),
+      ...lines
+        .filter(({ use }) => use === 'drainDays')
+        .map((line) => {
+          const range = rangeOf(bench, line);
+          return { ...rowOf(line), ...(range && { range }) };
+        }),
     ],
   };
 }

@@ -77,6 +77,9 @@ export const size = {
   order: figure('Place', 'number'),
   label: words('Name'),
   count: within(count('Builds', { low: 1, high: 999 }), (any) => any.min(1).max(999)),
+  animalKind: orEmpty(reference('Animals', ['animalKind'], { empty: 'no kind named' })),
+  /** In one build; 0 for a tank of plants only, left out while nobody has said. */
+  animals: orEmpty(count('How many animals', { low: 0, high: 9_999, help: 'in one build; 0: plants only' })),
 };
 
 /** A cell written over: for one size, or for the whole job if `size` is left out. */

@@ -8,6 +8,7 @@ export const kindNames = [
   'packPrice',
   'plant',
   'cultureKind',
+  'animalKind',
   'rate',
   'taxClass',
   'margin',
@@ -24,6 +25,8 @@ export const kindNames = [
   'treatmentBatch',
   'tub',
   'move',
+  'animalBatch',
+  'placement',
   'actual',
   'done',
 ] as const;
@@ -33,6 +36,7 @@ export type KindName = (typeof kindNames)[number];
 const kindWords: Readonly<Partial<Record<KindName, string>>> = {
   packPrice: 'price',
   cultureKind: 'culture kind',
+  animalKind: 'animal kind',
   taxClass: 'tax class',
   closedDay: 'closed day',
   localValue: 'local value',
@@ -41,6 +45,8 @@ const kindWords: Readonly<Partial<Record<KindName, string>>> = {
   issuedQuote: 'issued quote',
   quoteLine: 'quote line',
   treatmentBatch: 'treatment batch',
+  animalBatch: 'batch of animals',
+  placement: 'placing of animals',
   done: 'thing done',
 };
 

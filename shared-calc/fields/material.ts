@@ -13,6 +13,7 @@ import {
   words,
   yesNo,
 } from './field.ts';
+import { sourceFields } from './source.ts';
 
 /**
  * `packs`: whole packs; `cut`: cut to the size asked for, priced by the unit, never in packs; `own`: from the back room
@@ -46,6 +47,7 @@ export const material = {
     ),
   ),
   note: words('Note', { list: 'note' }),
+  ...sourceFields,
 };
 
 export const pack = {

@@ -1,10 +1,12 @@
 import { choice, code, count, day, figure, money, reference, share, words } from './field.ts';
+import { sourceFields } from './source.ts';
 
 export const rate = {
   id: code(),
   label: words('Rate', { needed: true }),
   coins: money('Amount'),
   per: choice('for each', ['h', 'km'], { labels: { h: 'hour' } }),
+  ...sourceFields,
 };
 
 export const margin = {

@@ -1,6 +1,7 @@
 import { z } from 'zod';
 
 import { choice, code, data, figure, longText, name, orEmpty, reference, textAs, words, yesNo } from './field.ts';
+import { sourceFields } from './source.ts';
 import { checkParts, cureNames, linePlaces, lineTagNames, useNames } from './uses.ts';
 
 export const lineRoles = ['tank', 'given', 'worked', 'need', 'work', 'check'] as const;
@@ -68,4 +69,5 @@ export const line = {
   unlessRanged: orEmpty(
     choice('Asked only while this has no range', useNames, { help: 'A check over guesses says the same better.' }),
   ),
+  ...sourceFields,
 };

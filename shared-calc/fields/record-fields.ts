@@ -1,3 +1,5 @@
+import { animalBatch, placement } from './animal-batch.ts';
+import { animalKind } from './animal-kind.ts';
 import { actual, issuedQuote, job, localValue, packChoice, quoteLine, size } from './job.ts';
 import { move, stockEntry, treatmentBatch, tub } from './back-room.ts';
 import { cultureKind } from './culture-kind.ts';
@@ -21,6 +23,7 @@ export const recordFields = {
   packPrice,
   plant,
   cultureKind,
+  animalKind,
   rate,
   taxClass,
   margin,
@@ -37,6 +40,8 @@ export const recordFields = {
   treatmentBatch,
   tub,
   move,
+  animalBatch,
+  placement,
   actual,
   done,
 } as const satisfies Readonly<Record<KindName, Fields>>;

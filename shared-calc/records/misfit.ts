@@ -1,4 +1,5 @@
 import { calledOf } from '#shared-calc/fields/record-fields.ts';
+import { disorderOf, type Disorder } from './animal-order.ts';
 import type { Added } from './change.ts';
 import { valueOf } from './field-text.ts';
 import type { CultureKind, Material, Records, Tank } from './records.ts';
@@ -13,6 +14,7 @@ export type Misfit =
   | { readonly kind: 'not-of-shape'; readonly shape: string; readonly measure: string }
   | { readonly kind: 'as-deep-as-long'; readonly shape: string }
   | { readonly kind: 'backward'; readonly of: 'light' | 'warmth' | 'days'; readonly from: Bound; readonly to: Bound }
+  | Disorder
   | { readonly kind: 'harvest-over-capacity'; readonly animals: number; readonly capacity: number }
   /** Tanks and materials share the price book, so their codes must differ. */
   | { readonly kind: 'same-code'; readonly by: 'tank' | 'material' }
@@ -32,6 +34,8 @@ export function misfitOf(to: Added, records: Records): Misfit | undefined {
       return backward('light', to.record.lightLow, to.record.lightHigh);
     case 'cultureKind':
       return cultureMisfit(to.record);
+    case 'animalKind':
+      return disorderOf(to.record, records);
     case 'closedDay':
       return backward('days', to.record.from, to.record.to);
     default:

@@ -18,6 +18,7 @@ export const recordKinds = {
   packPrice: schemaOf(recordFields.packPrice),
   plant: schemaOf(recordFields.plant),
   cultureKind: schemaOf(recordFields.cultureKind),
+  animalKind: schemaOf(recordFields.animalKind),
   rate: schemaOf(recordFields.rate),
   taxClass: schemaOf(recordFields.taxClass),
   margin: schemaOf(recordFields.margin),
@@ -34,6 +35,8 @@ export const recordKinds = {
   treatmentBatch: schemaOf(recordFields.treatmentBatch),
   tub: schemaOf(recordFields.tub),
   move: schemaOf(recordFields.move),
+  animalBatch: schemaOf(recordFields.animalBatch),
+  placement: schemaOf(recordFields.placement),
   actual: schemaOf(recordFields.actual),
   done: schemaOf(recordFields.done),
 } as const satisfies Readonly<Record<KindName, z.ZodType>>;
@@ -49,6 +52,7 @@ export type Pack = RecordOf<'pack'>;
 export type PackPrice = RecordOf<'packPrice'>;
 export type Plant = RecordOf<'plant'>;
 export type CultureKind = RecordOf<'cultureKind'>;
+export type AnimalKind = RecordOf<'animalKind'>;
 export type Rate = RecordOf<'rate'>;
 export type TaxClass = RecordOf<'taxClass'>;
 export type Margin = RecordOf<'margin'>;
@@ -64,6 +68,8 @@ export type QuoteLine = RecordOf<'quoteLine'>;
 export type TreatmentBatch = RecordOf<'treatmentBatch'>;
 export type Tub = RecordOf<'tub'>;
 export type Move = RecordOf<'move'>;
+export type AnimalBatch = RecordOf<'animalBatch'>;
+export type Placement = RecordOf<'placement'>;
 export type Actual = RecordOf<'actual'>;
 export type Done = RecordOf<'done'>;
 

@@ -12,6 +12,8 @@ const sayings: Sayings<Misfit> = {
   'as-deep-as-long': ({ shape }) => `A ${shape} is as deep as it is long; write its length.`,
   backward: ({ of, from, to }) =>
     `${of === 'light' ? 'Light from' : 'From'} ${from} to ${to}${of === 'warmth' ? ' °C' : ''} runs backward.`,
+  'not-in-order': ({ low, high, mayEqual }) =>
+    `${low.called}, ${low.is}, ${mayEqual ? 'may not lie above' : 'must lie below'} ${high.called.toLowerCase()}, ${high.is}.`,
   'harvest-over-capacity': ({ animals, capacity }) =>
     `A harvest of ${animals} is more than the ${capacity} a tub holds.`,
   'same-code': ({ by }) => `That is the code of a ${by}.`,

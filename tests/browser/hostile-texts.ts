@@ -28,6 +28,7 @@ const wordFields: Readonly<Partial<Record<RecordKind, readonly string[]>>> = {
   material: ['label', 'note'],
   plant: ['name', 'harm', 'note'],
   cultureKind: ['label', 'note'],
+  animalKind: ['label', 'harmToPeople', 'permits', 'sourceNote', 'note'],
   rate: ['label'],
   taxClass: ['label'],
   margin: ['label'],

@@ -27,7 +27,7 @@ const StoredLine = z
   .object({ id: z.string(), order: z.string(), section: z.string(), name: z.string(), text: z.string() })
   .catchall(z.union([z.string(), z.number(), z.null()]));
 
-function linesOf(db: Database.Database, recipe: string): readonly Line[] {
+export function linesOf(db: Database.Database, recipe: string): readonly Line[] {
   const rows = db.prepare('SELECT * FROM line WHERE "recipe" = ? ORDER BY "order"').all(recipe);
   return z.array(StoredLine).parse(rows);
 }

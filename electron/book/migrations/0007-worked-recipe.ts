@@ -54,7 +54,7 @@ export function workedRecipe(recipe: string, before: readonly Line[]): WorkedRec
 }
 
 /** The one of the program's recipes with which it shares most lines, half of them at least; its own by its id. */
-function kindOf(recipe: string, lines: readonly Line[]): Kind | undefined {
+export function kindOf(recipe: string, lines: readonly Line[]): Kind | undefined {
   const shared = (kind: Kind) =>
     planned().recipes[kind].filter((name) => findLine({ recipe, name, lines })).length / planned().recipes[kind].length;
   const own = kinds.find((kind) => kind === recipe);

@@ -6,7 +6,9 @@ import { heatOfTheWorkshop } from './0005-heat-of-the-workshop.ts';
 import { culturesAsStock } from './0006-cultures-as-stock.ts';
 import { workedAir } from './0007-worked-air.ts';
 import { warmingWords } from './0008-warming-words.ts';
-import { thingsDone } from './0009-things-done.ts';
+import { sources } from './0009-sources.ts';
+import { animals } from './0010-animals.ts';
+import { thingsDone } from './0011-things-done.ts';
 import type { Migration } from './migration.ts';
 
 export const migrations: readonly Migration[] = [
@@ -18,5 +20,7 @@ export const migrations: readonly Migration[] = [
   culturesAsStock,
   workedAir,
   warmingWords,
+  sources,
+  animals,
   thingsDone,
 ];

@@ -2,8 +2,10 @@ import { useMemo } from 'preact/hooks';
 import type { BookContext } from '#renderer/books/book-api.ts';
 import { ChoiceField, SettledField, Fields } from '#renderer/kit/field.tsx';
 import { Hint } from '#renderer/kit/note.tsx';
-import { figureWords, shownUnitWords } from '#shared-calc/quantity/figure-words.ts';
+import { figureWords, readUnits, shownUnitWords } from '#shared-calc/quantity/figure-words.ts';
+import type { Display } from '#shared-calc/quantity/shown-unit.ts';
 import { toBase, unitOf } from '#shared-calc/quantity/unit.ts';
+import { withRange } from '#shared-calc/bench/range-words.ts';
 import { sizesOf } from '#shared-calc/jobs/job-sheet.ts';
 import type { Job } from '#shared-calc/records/records.ts';
 import { houseLessons, plantLesson } from '#shared-calc/derive/house-lessons.ts';
@@ -69,16 +71,19 @@ function Taken({ title, rows, state, context, job }: TakenParts) {
             figure
             text={row.actual === undefined ? '' : plainText(row.actual.value, workshop.decimalComma)}
             settle={settle(row)}
-            hint={
-              row.planned === undefined
-                ? ''
-                : `planned ${figureWords(toBase(row.planned, unitOf(row.unit)), row.unit, display)}`
-            }
+            hint={row.planned === undefined ? '' : `planned ${plannedWords(row, row.planned, display)}`}
           />
         ))}
       </div>
     </section>
   );
+}
+
+function plannedWords({ unit, range }: TookRow, planned: number, display: Display): string {
+  const value = toBase(planned, unitOf(unit));
+  if (typeof range === 'object') return readUnits(withRange({ value, range, unit, side: 'both' }, display), display);
+  const figure = figureWords(value, unit, display);
+  return range === undefined ? figure : `${figure}, range not known`;
 }
 
 function plainText(figure: number, decimalComma: boolean): string {

@@ -67,7 +67,7 @@ function inOrder(lines: readonly Line[]): ReadonlyMap<string, readonly string[]>
 
 describe('books of earlier programs', () => {
   test('there is one of each version', () => {
-    expect(versions.sort()).toEqual(migrations.map(({ version }) => `v${version}.loamwright`));
+    expect(versions.toSorted()).toEqual(migrations.map(({ version }) => `v${version}.loamwright`).toSorted());
   });
 
   test.each(versions)('%s opens, is sound, and is made up as a new book is', (name) => {

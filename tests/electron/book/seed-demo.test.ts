@@ -78,6 +78,7 @@ describe('makePlainBook', () => {
       'pack',
       'plant',
       'cultureKind',
+      'animalKind',
       'rate',
       'taxClass',
       'margin',

@@ -1,4 +1,5 @@
 import { checkStates } from '#shared-calc/bench/bench-types.ts';
+import { sourceMarks } from '#shared-calc/fields/source.ts';
 import { z } from 'zod';
 
 /* The exact keys of each --json answer: programs that read them rely on that. */
@@ -10,7 +11,16 @@ const Flags = z.array(z.enum(['out of range', 'old price']));
 const Sentence = z.string().regex(/[.?!]$/);
 
 export const Work = z.strictObject({ value: Value, unit: z.string(), kind: z.string(), working: z.array(z.string()) });
-const Plain = z.strictObject({ value: Value, unit: z.string(), state: State, flags: Flags, rule: z.string() });
+/** Where the house has a figure from, where it says so. */
+const Source = z.strictObject({ from: z.enum(sourceMarks), note: z.string() }).optional();
+const Plain = z.strictObject({
+  value: Value,
+  unit: z.string(),
+  state: State,
+  flags: Flags,
+  rule: z.string(),
+  source: Source,
+});
 const End = z.number().nullable();
 const Probe = z.string().nullable();
 /** A figure that a guess moves has the ends of its range, each with what gives it; null where a probe has no answer. */

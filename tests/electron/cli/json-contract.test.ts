@@ -78,6 +78,26 @@ describe('bench --json', () => {
     ]);
   });
 
+  test('where the house has a figure from, but not of one that was typed over it', async () => {
+    const { columns } = await bench(
+      '--sizes',
+      'T07',
+      '--lines',
+      'lift_limit,litter_density,floor_area,litter',
+      '--set',
+      'litter=40 mm',
+    );
+    expect(Object.entries(columns[0]?.lines ?? {}).map(([name, { source }]) => [name, source])).toEqual([
+      ['floor_area', undefined],
+      ['litter', undefined],
+      [
+        'litter_density',
+        { from: 'published', note: 'Ottmar and Andreu 2007, hardwood litter, frames.gov/catalog/25244' },
+      ],
+      ['lift_limit', { from: 'memory', note: 'guide figure at knuckle height, close to the body' }],
+    ]);
+  });
+
   test('where a value comes from, or why there is none', async () => {
     const { columns } = await bench(
       '--sizes',

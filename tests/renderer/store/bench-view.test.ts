@@ -66,6 +66,10 @@ describe('a bench as it is shown', () => {
       ['clay, L', '16.84', 'headline'],
     ]);
     expect(shown(hand, sectionId('Work'), 'T07')[0]).toBe('minutes');
+    expect(shown(hand, sectionId('Mist and water'), 'T07').slice(0, 2)).toEqual(['fills in, d, down to 47', '67']);
+    expect(box(hand, sectionId('Mist and water'), 'T07')?.spoken).toBe(
+      'Mist and water, T07, fills in 67.2 d, down to 47',
+    );
     expect(box(hand, sectionId('Place'), 'T07')).toBeUndefined();
   });
 

@@ -84,13 +84,14 @@ describe('teachFromWatch', () => {
   ] as const)('%s teach the house', (...[, rows, asked, name, ends]) => {
     const line = done(readAt(rows), 'teachFromWatch', { ...teach, ...asked }).records.line.get(`H1.${name}`);
     expect([line?.text, line?.least, line?.most]).toEqual([String(ends[0]), ends[1], ends[2]]);
+    expect([line?.source, line?.sourceNote]).toEqual(['measured', `${DEMO_DAY}, watch of T07 in J01`]);
   });
 
   test('this tank only has it as a value of its own, and the house stays', () => {
     const asked = { ...teach, factor: 'warm', for: 'tank' } as const;
     const { records: then } = done(readAt('0 21 60\n12 26.4 80 21 45'), 'teachFromWatch', asked);
-    expect([...then.localValue.values()].map(({ size, line, text }) => [size, line, text])).toEqual([
-      ['J01-T07', 'warm_factor', '1.25 (1.06 to 1.44)'],
+    expect([...then.localValue.values()].map(({ size, line, text, note }) => [size, line, text, note])).toEqual([
+      ['J01-T07', 'warm_factor', '1.25 (1.06 to 1.44)', `measured by the watch of T07, ${DEMO_DAY}`],
     ]);
     expect(then.line.get('H1.warm_factor')?.text).toBe('1');
   });
@@ -159,8 +160,16 @@ describe('teachHouse', () => {
   test('a line takes what the last five jobs measured, and no other line changes', () => {
     const then = done(records, 'teachHouse', { recipe: 'H1', line: 'drainage_work' }).records;
     const changed = [...then.line.values()].filter((line) => records.line.get(line.id) !== line);
-    expect(changed.map(({ recipe, name, text }) => [recipe, name, text])).toEqual([
-      ['H1', 'drainage_work', '1.2 * (3 min + 0.9 min/L * drainage_placed)'],
+    expect(
+      changed.map(({ recipe, name, text, source, sourceNote }) => [recipe, name, text, source, sourceNote]),
+    ).toEqual([
+      [
+        'H1',
+        'drainage_work',
+        '1.2 * (3 min + 0.9 min/L * drainage_placed)',
+        'measured',
+        `${DEMO_DAY}, the last 5 jobs`,
+      ],
     ]);
   });
 

@@ -154,6 +154,12 @@ describe('writeLine', () => {
     expect(line('drain_gap', done(writeLine, { line: 'H1.drain_gap', text: '15 mm' })).text).toBe('15 mm');
   });
 
+  test('another figure is not from where the one before it was; the same figure still is', () => {
+    const after = (text: string) => line('mix_settle', done(writeLine, { line: 'H1.mix_settle', text })).source;
+
+    expect(['12 % (8 to 18)', '12 %', '13 % (8 to 18)'].map(after)).toEqual(['practice', undefined, undefined]);
+  });
+
   test.each([
     ['drain_gpa', /^drain_gap=drain_gpa: Nothing called drain_gpa\. Did you mean drain_gap\?/],
     ['drain_gap + 1 mm', /^drain_gap=.* This box depends on itself: drain_gap -> drain_gap\./],

@@ -21,6 +21,17 @@ describe('jobTook', () => {
     expect(rowOf(records, 'J03', 'drainage_need').planned).toBeCloseTo(16.837 + 2 * 6.244, 2);
   });
 
+  test('how far the plan of the drain interval may be off is said, and clay has its likely figure alone', () => {
+    const { bench, keys } = workedJob(records, { id: 'J03' }, DEMO_DAY);
+    const ranges = keys.map((key) => bench.box(key, 'drain_days').range);
+    const ends = (end: 'from' | 'to') => ranges.map((range) => (typeof range === 'object' ? range[end] : Number.NaN));
+    // One T07 and two T03.
+    const mean = ([one = 0, two = 0]: readonly number[]) => (one + 2 * two) / 3;
+
+    expect(rowOf(records, 'J03', 'drain_days').range).toEqual({ from: mean(ends('from')), to: mean(ends('to')) });
+    expect(rowOf(records, 'J03', 'drainage_need').range).toBeUndefined();
+  });
+
   test('plants lost and the drain interval are asked for after the handover', () => {
     const { after } = jobTook(derive(records, DEMO_DAY), workedJob(records, { id: 'J03' }, DEMO_DAY));
     expect(after.map(({ line, unit }) => [line, unit])).toEqual([

@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { columnsOf } from '#electron/book/tables.ts';
 import { derive } from '#shared-calc/derive/derived.ts';
 import { unitBeside } from '#renderer/books/record-columns.ts';
+import { animalTable } from '#renderer/places/animal-book/animal-book-place.tsx';
 import { cultureTable } from '#renderer/places/culture-book/culture-book-place.tsx';
 import { materialTable } from '#renderer/places/material-book/material-rows.ts';
 import { plantTable } from '#renderer/places/plant-book/plant-book-place.tsx';
@@ -16,7 +17,7 @@ import { tankTable } from '#renderer/places/tank-book/tank-rows.ts';
 import { fieldOf, fieldsOf } from '#shared-calc/fields/record-fields.ts';
 import { importRecords } from '#shared-calc/acts/import-records.ts';
 import { sayRowFault } from '#shared-calc/words/say-row-fault.ts';
-import { allKinds, recordKinds } from '#shared-calc/records/records.ts';
+import { allKinds, recordKinds, type RecordKind } from '#shared-calc/records/records.ts';
 import { demoDay, demoRecords } from '#tests/renderer/demo-records.ts';
 
 const context = derive(demoRecords(), demoDay);
@@ -26,6 +27,7 @@ const books = [
   ['material', materialTable],
   ['plant', plantTable],
   ['cultureKind', cultureTable],
+  ['animalKind', animalTable],
   ['rate', rateTable],
   ['margin', marginTable],
   ['taxClass', taxTable],
@@ -54,7 +56,7 @@ describe('the fields of a record', () => {
     expect(new Set(headings).size).toBe(headings.length);
   });
 
-  test.each(['tank', 'material', 'supplier'] as const)(
+  test.each(['tank', 'material', 'supplier', 'animalKind'] as const)(
     'a list of %ss knows the headings of its fields and no other',
     (kind) => {
       const known = fieldsOf(kind).flatMap(([, field]) => field.list ?? []);
@@ -66,20 +68,27 @@ describe('the fields of a record', () => {
     },
   );
 
-  test.each(books)('the %s book has a column for each field of its records, under its heading', (kind, table) => {
-    const columns = table.columns(context).map(({ key, title }) => [key, title]);
-    const described = fieldsOf(kind).map(([key, { heading }]) => [key, heading]);
+  test.each(books)(
+    'the %s book has a column for each field of its records that is typed, under its heading',
+    (kind, table) => {
+      const columns = table.columns(context).map(({ key, title }) => [key, title]);
+      const described = typedFields(kind).map(([key, { heading }]) => [key, heading]);
 
-    expect(columns.filter(([key = '']) => fieldOf(kind, key))).toEqual(described);
-  });
+      expect(columns.filter(([key = '']) => fieldOf(kind, key))).toEqual(described);
+    },
+  );
 
   test.each(books)('a figure of the %s book stands under the unit that it is typed in', (kind, table) => {
     const units = table.columns(context).flatMap(({ key, unit }) => (fieldOf(kind, key) ? [[key, unit]] : []));
-    const typed = fieldsOf(kind).map(([key, field]) => [key, unitBeside(field, context.display)]);
+    const typed = typedFields(kind).map(([key, field]) => [key, unitBeside(field, context.display)]);
 
     expect(units).toEqual(typed);
   });
 });
+
+function typedFields(kind: RecordKind) {
+  return fieldsOf(kind).filter(([, field]) => field.kind !== 'data');
+}
 
 /** A list of one row that has only its code. */
 function list(headings: readonly string[]): string {

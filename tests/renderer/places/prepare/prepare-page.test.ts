@@ -152,6 +152,15 @@ describe('the prep plan as a place', () => {
     await page.close();
   });
 
+  test('the plan is said with how far a guess may move it; minutes have no range', async () => {
+    const page = await pages.open('prepare/J06/took');
+    const work = await textOf(page, '#work');
+    expect(work).toMatch(/planned \d+ d \(\d+ to \d+\)/);
+    expect(work).toContain('planned 11.4 min');
+    expect(work).not.toMatch(/planned 11\.4 min \(/);
+    await page.close();
+  });
+
   test('the house is taught by a click and by nothing else', async () => {
     const page = await pages.open('prepare/J06/took');
     const lesson = page.getByRole('region', { name: 'Lessons' }).locator('tbody tr').first();
