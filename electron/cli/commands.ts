@@ -1,5 +1,6 @@
 import type { Command } from './command.ts';
 import { actCommand, actsCommand } from './commands/act.ts';
+import { animalsCommand } from './commands/animals.ts';
 import { benchCommand } from './commands/bench.ts';
 import { bookCheckCommand, bookExportCommand, bookNewCommand } from './commands/book.ts';
 import { changedCommand } from './commands/changed.ts';
@@ -33,6 +34,7 @@ const all: readonly Command[] = [
   treatCommand,
   culturesCommand,
   ...tubCommands,
+  animalsCommand,
   functionsCommand,
   papersCommand,
   paperCommand,

@@ -26,7 +26,13 @@ export function standingsOf(box: Box, parts: BoxParts): readonly StandingView[] 
   ];
 }
 
+const giverSays = {
+  survey: 'As the survey of the job',
+  kind: 'As the kind of animal in this size',
+} as const;
+
 function sourceStanding({ source, rule }: Box, called: string): readonly StandingView[] {
+  if (source === 'survey' || source === 'kind') return [{ look: 'job', words: giverSays[source] }];
   if (source === 'local') return [{ look: 'local', words: `Local ${rule ? 'rule' : 'value'}, for ${called} only` }];
   return source === 'job' ? [{ look: 'job', words: `${rule ? 'Rule' : 'Value'} for the whole job` }] : [];
 }

@@ -2,6 +2,7 @@ import type { BoxLook } from '#renderer/bench/view-model.ts';
 import type { SignName } from '#renderer/frame/sign.tsx';
 import { rangeWords, sideOf } from '#shared-calc/bench/range-words.ts';
 import type { Box } from '#shared-calc/bench/bench-types.ts';
+import { giverWords } from '#shared-calc/words/state-words.ts';
 import { calledLine } from '#shared-calc/words/called-by-words.ts';
 import type { LineFaces } from './line-faces.ts';
 
@@ -69,7 +70,7 @@ function flagStanding(box: Box): BoxStanding | undefined {
 function sourceWords({ source, rule }: Box): string {
   if (source === 'job') return 'whole job';
   if (source === 'local') return rule ? 'local rule' : 'local';
-  return '';
+  return source === 'survey' || source === 'kind' ? giverWords[source] : '';
 }
 
 /** The state of a cell as it is read out: `house value`, `local rule, out of range`. */
@@ -77,8 +78,7 @@ export function spokenState(box: Box, { said }: BoxStanding, sentence: string): 
   if (box.line.role === 'check') return sentence === '' ? said : `${said}: ${sentence}`;
   if (box.value === undefined) return said;
   if (said === 'whole job' || said === 'local') return `${said} value`;
-  const isWritten = box.source === 'job' || box.source === 'local';
-  if (isWritten) return said;
+  if (box.source !== 'tank' && box.source !== 'house') return said;
   const whose = box.source === 'tank' ? 'tank measurement' : 'house value';
   return said === '' ? whose : `${whose}, ${said}`;
 }

@@ -70,6 +70,10 @@ function sourceOf({ source, rule }: Box): string {
       return 'whole job';
     case 'tank':
       return 'tank book';
+    case 'survey':
+      return 'survey';
+    case 'kind':
+      return 'animal kind';
     case 'house':
       return rule ? 'house rule' : 'house figure';
   }

@@ -88,7 +88,8 @@ function fromWords({ source, rule, value }: Box, called: string): string {
   if (source === 'tank') return value === undefined ? `not measured in ${called}` : `tank book, ${called}`;
   if (source === 'local') return `local ${what} of ${called}`;
   if (source === 'job') return `${what} for the whole job`;
-  return value === undefined && !rule ? 'house, no figure yet' : `house ${what}`;
+  const whose = { house: 'house', survey: 'survey', kind: 'animal kind' }[source];
+  return value === undefined && !rule ? `${whose}, no figure yet` : `${whose} ${what}`;
 }
 
 function literalsIn(rule: Rule, display: Display): readonly string[] {

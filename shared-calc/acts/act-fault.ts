@@ -111,6 +111,18 @@ export type ActFault =
   | { readonly kind: 'tub-moved-later'; readonly tub: string; readonly on: string }
   /** It stands warmer or colder than its growth is known for. */
   | { readonly kind: 'tub-not-known'; readonly tub: string }
+  | { readonly kind: 'batch-has-less'; readonly batch: string; readonly asked: number; readonly has: number }
+  /** `named` is the kind that the size names, if any. */
+  | { readonly kind: 'animals-of-another-kind'; readonly batch: string; readonly size: string; readonly named?: string }
+  | { readonly kind: 'still-placed'; readonly size: string; readonly batch: string }
+  /** They go in on a day before their quarantine is over. */
+  | {
+      readonly kind: 'in-quarantine';
+      readonly batch: string;
+      readonly until: string;
+      readonly daysLeft: number;
+      readonly on: string;
+    }
   /** A move that is made only with a name and a reason. */
   | {
       readonly kind: 'stands-against';

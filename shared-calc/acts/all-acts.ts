@@ -1,6 +1,7 @@
 import type { Act } from './act.ts';
 import * as books from './book-acts.ts';
 import * as cells from './cell-acts.ts';
+import * as animals from './animal-acts.ts';
 import { takeInList } from './import-acts.ts';
 import * as jobs from './job-acts.ts';
 import * as recipes from './recipe-acts.ts';
@@ -57,6 +58,7 @@ const acts = {
   dropSize: sizes.dropSize,
   setCount: sizes.setCount,
   nameSize: sizes.nameSize,
+  setAnimals: sizes.setAnimals,
   putIn: store.putIn,
   correctEntry: store.correctEntry,
   writeOff: store.writeOff,
@@ -79,6 +81,13 @@ const acts = {
   newBatch: batches.newBatch,
   logBatch: batches.logBatch,
   removeBatch: batches.removeBatch,
+  newAnimalBatch: animals.newAnimalBatch,
+  changeAnimals: animals.changeAnimals,
+  joinAnimals: animals.joinAnimals,
+  lookAtAnimals: animals.lookAtAnimals,
+  testAnimals: animals.testAnimals,
+  placeAnimals: animals.placeAnimals,
+  takeBackAnimals: animals.takeBackAnimals,
   keepWatch: measures.keepWatch,
   writeTook: measures.writeTook,
   teachFromWatch: measures.teachFromWatch,

@@ -101,6 +101,7 @@ export const setSizes = act<z.infer<typeof SetSizes>>({
 
 const WriteSurvey = z.strictObject({
   job: z.string(),
+  survey: recordKinds.job.shape.survey.partial().optional().describe('The answers that are new; the others stay.'),
   figures: z.array(z.strictObject({ line: z.string(), text: Text })).default([]),
   site: words.site,
   access: words.access,
@@ -111,9 +112,14 @@ const WriteSurvey = z.strictObject({
 
 export const writeSurvey = act<z.infer<typeof WriteSurvey>>({
   name: 'writeSurvey',
-  says: 'Takes a survey in: its figures hold for the whole job, and an enquiry is surveyed with it.',
+  says: 'Takes a survey in, or any part of it: it holds for the whole job, and an enquiry is surveyed with it.',
   input: WriteSurvey,
-  run: ({ records }, input) => surveyed(records, { ...withoutUndefined(input), figures: writingsOf(input.figures) }),
+  run: ({ records }, { survey = {}, ...input }) =>
+    surveyed(records, {
+      ...withoutUndefined(input),
+      survey: withoutUndefined(survey),
+      figures: writingsOf(input.figures),
+    }),
 });
 
 const WriteJob = z.strictObject({
@@ -132,7 +138,6 @@ const WriteJob = z.strictObject({
       basis: true,
     })
     .extend({
-      narrowestMm: recordKinds.job.shape.narrowestMm.nullable(),
       enquiredOn: Day.nullable(),
       handover: Day.nullable(),
     })
@@ -143,7 +148,7 @@ export type JobFields = z.infer<typeof WriteJob>['fields'];
 
 export const writeJob = act<z.infer<typeof WriteJob>>({
   name: 'writeJob',
-  says: 'Rewrites what is told of a job; null takes a date or a figure away.',
+  says: 'Rewrites what is told of a job; null takes a date away.',
   input: WriteJob,
   run: ({ records }, { job: id, fields }) => {
     const job = findJob(records, id);

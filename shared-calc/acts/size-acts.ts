@@ -21,6 +21,7 @@ import { nearestName } from '#shared-calc/rule/nearest.ts';
 import { act, type Act } from './act.ts';
 import type { ActFault } from './act-fault.ts';
 import { Coins } from './inputs.ts';
+import { withFields } from './record-changes.ts';
 import { findColumn, jobCells, type JobCells } from './job-cells.ts';
 
 /** A size of a job, with its words. */
@@ -184,6 +185,30 @@ export const setCount = sizeAct<z.infer<typeof SetCount>>({
     const buildable = Number.isInteger(count) && count >= 1 && count <= MOST_BUILDS;
     if (!buildable) return failed({ kind: 'bad-count', size: called, most: MOST_BUILDS });
     return ok(sizeChanged(records, { ...size, count }, `${called} times ${count}`));
+  },
+});
+
+const SetAnimals = OfSize.extend({
+  animalKind: z.string().nullable().optional().describe('A kind of the animal book; null: none is named.'),
+  animals: z
+    .int()
+    .min(0)
+    .max(9_999)
+    .nullable()
+    .optional()
+    .describe('In one build; 0: plants only, null: not said yet.'),
+});
+
+export const setAnimals = sizeAct<z.infer<typeof SetAnimals>>({
+  name: 'setAnimals',
+  says: 'Says which kind of animal a size is for, and how many of them.',
+  input: SetAnimals,
+  run: ({ cells: { records }, size, called }, { animalKind, animals }) => {
+    const to = withFields(size, { animalKind, animals });
+    const placed = [...records.placement.values()].find((each) => each.size === size.id);
+    if (placed && to.animalKind !== size.animalKind)
+      return failed({ kind: 'still-placed', size: called, batch: placed.batch });
+    return ok(sizeChanged(records, to, `animals of ${called}`));
   },
 });
 

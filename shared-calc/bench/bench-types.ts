@@ -1,12 +1,12 @@
 import type { BoxProblem } from '#shared-calc/engine/box-content.ts';
-import type { BoxSource } from '#shared-calc/recipe/column.ts';
+import type { BoxSource, Giver } from '#shared-calc/recipe/column.ts';
 import type { BoxFault } from '#shared-calc/recipe/read-box.ts';
 import type { BoxRange } from './ranges.ts';
 import type { Line } from '#shared-calc/records/records.ts';
 import type { Rule } from '#shared-calc/rule/tree.ts';
 
 /** Where a cell's value comes from, or why it has none. */
-export type BoxState = 'house' | 'job' | 'local' | 'needs a figure' | 'waiting' | 'loop' | 'issued';
+export type BoxState = 'house' | Giver | 'job' | 'local' | 'needs a figure' | 'waiting' | 'loop' | 'issued';
 export type BoxFlag = 'out of range' | 'old price';
 
 /** Why a cell has no value: facts, worded in words/say-box-cause.ts. */

@@ -40,9 +40,11 @@ function checkSentence(bench: Bench, column: string, { line, probe, display }: S
   const wait = waitOf(bench, column, line.name);
   if (wait) return `Cannot be worked yet: ${wait.what}.`;
   if (!probe) return fillSentence(line, bench, { valueOf: likely, display });
+  const values = probe.values();
   const valueOf = (name: string) => {
-    const probed = probe.values.get(name) ?? { known: false };
-    return probed.known ? probed.value : probe.values.has(name) ? undefined : likely(name);
+    const probed = values[probe.lines.indexOf(name)];
+    if (!probed) return likely(name);
+    return probed.known ? probed.value : undefined;
   };
   const measure = probe.together ? 'Measure them' : 'Measure it';
   const sentence = fillSentence(line, bench, { valueOf, display });

@@ -76,11 +76,17 @@ function readAgain(
 /** Another tank is read in full; otherwise only lines that changed, or whose written-over text changed. */
 function linesToRead(before: ColumnBoxes | undefined, { column, job, lines, rereads }: Refresh): readonly Line[] {
   if (before?.input.tank !== column.tank) return lines;
-  const names = new Set([...differing(before.job, job), ...differing(before.input.locals, column.locals)]);
+  const names = new Set([
+    ...differing(before.job, job),
+    ...differing(before.input.locals, column.locals),
+    ...differing(before.input.given ?? nothingGiven, column.given ?? nothingGiven),
+  ]);
   return names.size === 0 ? rereads : [...rereads, ...lines.filter((line) => names.has(line.name))];
 }
 
-function differing(before: ReadonlyMap<string, string>, after: ReadonlyMap<string, string>): readonly string[] {
+const nothingGiven: NonNullable<ColumnInput['given']> = new Map();
+
+function differing<T>(before: ReadonlyMap<string, T>, after: ReadonlyMap<string, T>): readonly string[] {
   if (before === after) return [];
   return [...new Set([...before.keys(), ...after.keys()])].filter((name) => before.get(name) !== after.get(name));
 }

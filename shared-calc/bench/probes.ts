@@ -1,19 +1,23 @@
 import type { BoxContent, BoxValue, Figure } from '#shared-calc/engine/box-content.ts';
-import { readingOrder, workAgain } from '#shared-calc/engine/once.ts';
+import { readingOrder, workerAgain, type Again } from '#shared-calc/engine/once.ts';
 import type { Ends } from '#shared-calc/recipe/read-box.ts';
 import { sameList } from '#shared-calc/records/memo.ts';
 import type { Line } from '#shared-calc/records/records.ts';
-import { namesIn } from '#shared-calc/rule/tree.ts';
+import { namesIn, type Rule } from '#shared-calc/rule/tree.ts';
 
 /** A size worked once more with one guess, or the guesses of one case, put toward an end. */
-export interface Probe {
+export interface Probe extends Again, Moved {
+  /** Worked at each call: the values of its lines, in their order. */
+  readonly values: () => readonly BoxValue[];
+}
+
+interface Moved {
   /** `warm_factor most`, or the name of the case. */
   readonly name: string;
   /** The guesses that are moved, in coherent base units. */
   readonly at: ReadonlyMap<string, Figure>;
   /** Part of the way of several guesses, or the whole way of one. */
   readonly together: boolean;
-  readonly values: ReadonlyMap<string, BoxValue>;
 }
 
 /** A given figure that is a guess, with its likely value. */
@@ -28,8 +32,6 @@ interface Guess extends Ends {
  */
 const PART_OF_THE_WAY = 0.7;
 
-type Moved = Omit<Probe, 'values'>;
-
 /** One size as probes read it. */
 export interface ProbedColumn {
   readonly lines: readonly Line[];
@@ -40,28 +42,37 @@ export interface ProbedColumn {
 }
 
 /**
- * Works a size once for each end of each guess, and once for each case of two guesses or more. Only lines that read a
+ * A size with each guess at each of its ends, and once for each case of two guesses or more. Only lines that read a
  * guess are worked; needs, work and money keep their likely figures.
  */
 export function probesOf(column: ProbedColumn): readonly Probe[] {
-  const guesses = guessesOf(column);
+  const { guesses, rules } = guessesAndRules(column);
   if (guesses.length === 0) return [];
-  const linesOf = reachOf(
-    column,
-    guesses.map(({ line }) => line.name),
-  );
-  return [...guesses.flatMap(probesAlone), ...casesOf(guesses)].map((moved) => ({
-    ...moved,
-    values: workAgain(column.contents, linesOf(moved.at), { at: moved.at, before: column.before }),
-  }));
+  const linesOf = reachOf(column, { guesses, rules });
+  const work = workerAgain(column.contents, column.before);
+  return [...guesses.flatMap(probesAlone), ...casesOf(guesses)].map((moved) => {
+    const again = { ...moved, lines: linesOf(moved.at) };
+    return { ...again, values: () => work(again) };
+  });
 }
 
-function guessesOf({ lines, contents }: ProbedColumn): readonly Guess[] {
-  return lines.flatMap((line) => {
+interface GuessesAndRules {
+  readonly guesses: readonly Guess[];
+  /** Of each line. */
+  readonly rules: readonly (Rule | undefined)[];
+}
+
+function guessesAndRules({ lines, contents }: ProbedColumn): GuessesAndRules {
+  const guesses: Guess[] = [];
+  const rules = lines.map((line) => {
     const content = contents.get(line.name);
-    if (content?.is !== 'figure' || !content.range || typeof content.value !== 'number') return [];
-    return [{ line, likely: content.value, ...content.range }];
+    if (content?.is === 'rule') return content.rule;
+    if (content?.is === 'figure' && content.range && typeof content.value === 'number') {
+      guesses.push({ line, likely: content.value, ...content.range });
+    }
+    return undefined;
   });
+  return { guesses, rules };
 }
 
 function probesAlone({ line: { name }, least, most }: Guess): readonly Moved[] {
@@ -83,29 +94,25 @@ function casesOf(guesses: readonly Guess[]): readonly Moved[] {
   });
 }
 
-/** The lines that read one of these guesses, directly or through others, in order of reading. */
+/** The guesses that are moved, and the lines that read them, directly or through others, in order of reading. */
 type Reach = (moved: ReadonlyMap<string, unknown>) => readonly string[];
 
 /** The last reach of each recipe: sizes mostly have the same rules and the same guesses. */
 const reaches = new WeakMap<readonly Line[], { readonly on: readonly unknown[]; readonly reach: Reach }>();
 
-function reachOf(column: ProbedColumn, guesses: readonly string[]): Reach {
-  const { lines, contents } = column;
-  const on: unknown[] = [...guesses];
-  for (const { name } of lines) {
-    const content = contents.get(name);
-    on.push(content?.is === 'rule' ? content.rule : undefined);
-  }
+function reachOf({ lines, contents }: ProbedColumn, { guesses, rules }: GuessesAndRules): Reach {
+  const names = guesses.map(({ line }) => line.name);
+  const on = [...names, ...rules];
   const known = reaches.get(lines);
   if (known && sameList(on, known.on) === known.on) return known.reach;
-  const reach = openReach(findReached(column, guesses));
+  const reach = openReach(findReached({ lines, contents }, names));
   reaches.set(lines, { on, reach });
   return reach;
 }
 
 interface Reached {
   readonly line: string;
-  /** The guesses it reads, directly or through others. */
+  /** The guesses it is or reads, directly or through others. */
   readonly guesses: readonly string[];
 }
 
@@ -121,19 +128,19 @@ function openReach(reached: readonly Reached[]): Reach {
   };
 }
 
-function findReached({ lines, contents }: ProbedColumn, guesses: readonly string[]): readonly Reached[] {
+function findReached(
+  { lines, contents }: Pick<ProbedColumn, 'lines' | 'contents'>,
+  guesses: readonly string[],
+): readonly Reached[] {
   const fixed = new Set(lines.filter(isFixed).map(({ name }) => name));
   const read = new Map<string, readonly string[]>(guesses.map((name) => [name, [name]]));
-  const reached: Reached[] = [];
   for (const line of readingOrder(contents)) {
     const content = contents.get(line);
     if (content?.is !== 'rule' || fixed.has(line)) continue;
     const through = [...new Set(namesIn(content.rule).flatMap((name) => read.get(name) ?? []))];
-    if (through.length === 0) continue;
-    read.set(line, through);
-    reached.push({ line, guesses: through });
+    if (through.length > 0) read.set(line, through);
   }
-  return reached;
+  return [...read].map(([line, through]) => ({ line, guesses: through }));
 }
 
 /** What is bought, done and paid is worked at the likely figures alone. */

@@ -29,17 +29,20 @@ const noRanges: ColumnRanges = { probes: [], ranges: new Map(), badIn: new Map()
 export function rangesOf(column: ProbedColumn): ColumnRanges {
   const probes = probesOf(column);
   if (probes.length === 0) return noRanges;
-  const ranges = new Map<string, BoxRange | 'not known'>();
+  const ends = new Map<string, Ends | 'not known'>();
   const badIn = new Map<string, string[]>();
-  for (const { name, values } of probes) {
-    for (const [line, value] of values) {
+  for (const { name, lines, values } of probes) {
+    values().forEach((value, at) => {
+      const line = lines[at] ?? '';
       const likely = column.before(line);
-      if (isFigure(likely)) ranges.set(line, widened(ranges.get(line) ?? rangeAt(likely.value), name, value));
+      if (isFigure(likely)) widen(ends, line, { likely: likely.value, name, value });
       else if (isYes(likely) && !isYes(value)) addTo(badIn, line, name);
-    }
+    });
   }
-  return { probes, ranges: new Map([...ranges].filter(([, range]) => isWide(range))), badIn };
+  return { probes, ranges: new Map([...ends].filter(([, range]) => isWide(range))), badIn };
 }
+
+type Ends = { -readonly [Part in keyof BoxRange]: BoxRange[Part] };
 
 /** A line that no guess moves has no range. */
 function isWide(range: BoxRange | 'not known'): boolean {
@@ -54,18 +57,29 @@ function isYes(value: BoxValue): boolean {
   return value.known && value.value === true;
 }
 
-function rangeAt(value: number): BoxRange {
-  return { from: value, to: value, fromBy: null, toBy: null };
-}
-
 function addTo(lists: Map<string, string[]>, key: string, each: string): void {
   const list = lists.get(key) ?? [];
   list.push(each);
   lists.set(key, list);
 }
 
-function widened(range: BoxRange | 'not known', probe: string, value: BoxValue): BoxRange | 'not known' {
-  if (range === 'not known' || !isFigure(value)) return 'not known';
-  if (value.value < range.from) return { ...range, from: value.value, fromBy: probe };
-  return value.value > range.to ? { ...range, to: value.value, toBy: probe } : range;
+interface Probed {
+  readonly likely: number;
+  readonly name: string;
+  readonly value: BoxValue;
+}
+
+function widen(all: Map<string, Ends | 'not known'>, line: string, { likely, name, value }: Probed): void {
+  const known = all.get(line);
+  if (known === 'not known') return;
+  const ends = known ?? { from: likely, to: likely, fromBy: null, toBy: null };
+  if (!known || !isFigure(value)) all.set(line, isFigure(value) ? ends : 'not known');
+  if (!isFigure(value)) return;
+  if (value.value < ends.from) {
+    ends.from = value.value;
+    ends.fromBy = name;
+  } else if (value.value > ends.to) {
+    ends.to = value.value;
+    ends.toBy = name;
+  }
 }

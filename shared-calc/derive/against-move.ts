@@ -8,6 +8,7 @@ import { quoteDifferences } from '#shared-calc/jobs/quote-differences.ts';
 import { readQuoteBody } from '#shared-calc/jobs/quote-body.ts';
 import { goodsWords } from '#shared-calc/quantity/goods-words.ts';
 import type { Display } from '#shared-calc/quantity/shown-unit.ts';
+import { batchesNow } from '#shared-calc/prepare/animal-quarantine.ts';
 import { savedWatch } from '#shared-calc/prepare/saved-watch.ts';
 import { sayPlainDate } from '#shared-calc/prepare/say-day.ts';
 import { calledOf } from '#shared-calc/recipe/column.ts';
@@ -45,7 +46,7 @@ export function againstMove(derived: Derived, id: string, to: State): readonly A
     ...(reaches(to, 'deposit in') ? againstDeposit(worked.job) : []),
     ...(reaches(to, 'accepted') ? againstQuote(derived, worked) : []),
     ...(reaches(to, 'in quarantine') ? againstGoods(derived, worked) : []),
-    ...(reaches(to, 'handed over') ? againstWatch(derived, worked) : []),
+    ...(reaches(to, 'handed over') ? [...againstWatch(derived, worked), ...againstAnimals(derived, worked)] : []),
   ]);
 }
 
@@ -177,4 +178,15 @@ function againstWatch({ records }: Derived, { sheet }: DerivedJob): readonly Aga
   const unsigned = sheet.columns.filter(({ size }) => !savedWatch(records, size)).map(calledOf);
   if (unsigned.length === 0) return [];
   return [{ what: 'watch not signed', why: `${unsigned.join(', ')}: no watch of temperature and humidity is signed.` }];
+}
+
+/** Animals for its sizes that still stand apart. */
+function againstAnimals({ records, today: on }: Derived, { sheet }: DerivedJob): readonly Against[] {
+  const sizes = new Set(sheet.columns.map(({ size }) => size));
+  return batchesNow(records, on).flatMap(({ batch, kind, until, daysLeft, placements }) => {
+    const count = placements.filter(({ size }) => sizes.has(size)).reduce((sum, each) => sum + each.count, 0);
+    if (daysLeft === 0 || count === 0) return [];
+    const why = `In quarantine until ${sayPlainDate(until)}, ${sayDays(on, until)} more: ${count} of ${kind.label}, batch ${batch.id}.`;
+    return [{ what: 'quarantine', why }];
+  });
 }

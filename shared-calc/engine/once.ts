@@ -21,26 +21,45 @@ export function workOnce(contents: ReadonlyMap<string, BoxContent>): ReadonlyMap
   return values;
 }
 
+/** Some lines of a size with a few figures put elsewhere. */
+export interface Again {
+  readonly at: ReadonlyMap<string, Figure>;
+  /** Those that are put elsewhere and those to be worked out, in order of reading. */
+  readonly lines: readonly string[];
+}
+
 /**
- * Works out some lines once more with a few figures put elsewhere; `lines` in order of reading. Every other line that
- * they read keeps its value of `before`.
+ * Works out some lines of a size again, as often as asked: their values, in their order. Every other line that they
+ * read keeps its value of `before`, which is asked for it once.
  */
-export function workAgain(
+export function workerAgain(
   contents: ReadonlyMap<string, BoxContent>,
-  lines: readonly string[],
-  { at, before }: { readonly at: ReadonlyMap<string, Figure>; readonly before: (line: string) => BoxValue },
-): ReadonlyMap<string, BoxValue> {
-  const values = new Map<string, BoxValue>([...at].map(([line, value]) => [line, { known: true, value }]));
-  const boxOf = (name: string) => values.get(name) ?? before(name);
+  before: (line: string) => BoxValue,
+): (again: Again) => readonly BoxValue[] {
+  const now = new Map<string, BoxValue>();
+  const boxOf = (name: string): BoxValue => {
+    const known = now.get(name);
+    if (known) return known;
+    const asked = before(name);
+    now.set(name, asked);
+    return asked;
+  };
   const valueOf = (name: string): Value => {
     const read = boxOf(name);
     return read.known ? read.value : { kind: 'missing', line: name };
   };
-  for (const line of lines) {
-    const content = contents.get(line);
-    if (content && !at.has(line)) values.set(line, valueOfBox(line, content, { valueOf, boxOf }));
-  }
-  return values;
+  const nothing: BoxContent = { is: 'nothing', why: 'missing' };
+  return ({ at, lines }) => {
+    const values = lines.map((line) => {
+      const moved = at.get(line);
+      const content = moved === undefined ? (contents.get(line) ?? nothing) : { is: 'figure' as const, value: moved };
+      const value = valueOfBox(line, content, { valueOf, boxOf });
+      now.set(line, value);
+      return value;
+    });
+    for (const line of lines) now.set(line, before(line));
+    return values;
+  };
 }
 
 /** Works out one rule that reads no line. */

@@ -20,6 +20,11 @@ type NamedLine = Readonly<{ use?: UseName; as?: LineTag[]; place?: LinePlace; pa
 
 const byName: Readonly<Record<string, NamedLine>> = {
   public_site: { use: 'publicSite' },
+  shelf_share: { use: 'shelfShare' },
+  room_summer: { use: 'roomSummer' },
+  room_lowest: { use: 'roomLowest' },
+  humidity_summer: { use: 'humiditySummer' },
+  sun_area: { use: 'sunArea' },
   shelf_rating: { use: 'shelfRating' },
   kit: { use: 'kit' },
   tank_shape: { use: 'tankShape' },

@@ -12,10 +12,12 @@ import {
   name,
   orEmpty,
   reference,
+  schemaOf,
   textAs,
   within,
   words,
 } from './field.ts';
+import { survey, unasked } from './survey.ts';
 
 export const jobStates = [
   'enquiry',
@@ -42,9 +44,7 @@ export const job = {
   state: choice('State', jobStates),
   site: words('Place', { lines: true }),
   access: words('Way in: doors, stairs, lift', { called: 'Way in', lines: true }),
-  audience: words('Who is near it', {
-    help: 'Small children or a public room: plants known as poisonous are left out.',
-  }),
+  audience: words('Who is near it', { help: 'A note; what decides is asked in the survey.' }),
   animals: words('Animals wanted', { called: 'Animals' }),
   area: words('Area, for the visits', { called: 'Area' }),
   enquiredOn: orEmpty(day('Enquiry of', { called: 'Day of the enquiry' })),
@@ -57,16 +57,7 @@ export const job = {
   nextAct: words('Next act'),
   nextOn: orEmpty(day('By the day', { called: 'Day of the next act' })),
   note: longText('What else there is to know', { called: 'Note' }),
-  narrowestMm: orEmpty(
-    within(
-      figure('Narrowest on the way in', 'mm', {
-        low: 1,
-        high: 20_000,
-        help: 'The narrowest door, stair or lift. Empty while nobody has measured it.',
-      }),
-      (any) => any.min(0),
-    ),
-  ),
+  survey: data('Survey', schemaOf(survey), { fresh: unasked }),
 };
 
 /** A column of a job's size bench. */

@@ -15,8 +15,7 @@ export const noSource = 'no source given';
 
 export const sourceFields = {
   source: orEmpty(
-    choice('From', sourceMarks, {
-      called: 'Where it is from',
+    choice('Figures from', sourceMarks, {
       list: 'source',
       empty: noSource,
       labels: {

@@ -18,6 +18,11 @@ export interface Use {
 export const uses = {
   publicSite: { kind: 'yes_no', unit: 'yes_no', optional: true, what: 'Whether strangers can reach the tank' },
   shelfRating: { kind: 'mass', unit: 'kg', what: 'What the shelf is rated for' },
+  shelfShare: { kind: 'share', unit: '%', optional: true, what: 'Share of the shelf rating that is used' },
+  roomSummer: { kind: 'temperature', unit: 'degC', optional: true, what: 'Room on the hottest day' },
+  roomLowest: { kind: 'temperature', unit: 'degC', optional: true, what: 'Room at its coldest' },
+  humiditySummer: { kind: 'share', unit: '%', optional: true, what: 'Humidity of the room in summer' },
+  sunArea: { kind: 'area', unit: 'm2', optional: true, what: 'Glass that the sun strikes at its worst hour' },
   roomWinter: { kind: 'temperature', unit: 'degC', optional: true, what: 'Heated room in winter' },
   humidityWinter: { kind: 'share', unit: '%', optional: true, what: 'Humidity of the room in winter' },
   kit: {

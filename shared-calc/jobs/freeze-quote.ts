@@ -31,7 +31,7 @@ export function freezeQuote(
   const workshop = workshopOf(records);
   const { lines } = bench.input();
   return {
-    form: 2,
+    form: 3,
     ...issue,
     pricesOn: pricing.prices.on,
     validUntil: addDays(issue.issuedOn, workshop.quoteValidDays),
@@ -56,7 +56,7 @@ function frozenWritten(written: WrittenByLine): FrozenWritten[] {
   return [...written].map(([line, box]) => ({ line, ...box }));
 }
 
-function frozenColumn({ locals, ...column }: SheetColumn, bench: Bench, workshop: Workshop): FrozenColumn {
+function frozenColumn(column: SheetColumn, bench: Bench, workshop: Workshop): FrozenColumn {
   const figures: FrozenColumn['figures'] = {};
   for (const line of bench.input().lines) {
     const { value } = bench.box(column.key, line.name);
@@ -66,7 +66,8 @@ function frozenColumn({ locals, ...column }: SheetColumn, bench: Bench, workshop
     const holds = answerOfState(check.state);
     return { ...check, line: line.name, badIn: [...badIn], ...(holds !== undefined && { holds }) };
   });
-  return { ...column, locals: frozenWritten(locals), figures, checks };
+  const { size, key, tank, label, count } = column;
+  return { size, key, tank, label, count, locals: frozenWritten(column.locals), figures, checks };
 }
 
 function inUnit(value: number | string | boolean, line: Line): number | string | boolean {

@@ -1,3 +1,5 @@
+import { surveyGiven } from './survey-given.ts';
+import type { GivenText } from '#shared-calc/recipe/column.ts';
 import { columnKey, writtenByLine, type JobSheet, type SheetColumn } from './job-sheet.ts';
 import type { Job, Line, LocalValue, QuoteLine, Records, Size } from '#shared-calc/records/records.ts';
 import { bySortKey } from '#shared-calc/records/sort-key.ts';
@@ -41,26 +43,40 @@ function openIndex(): (tables: Tables) => Index {
 /** The sheets of a book, cached between its changes. */
 export function openJobSheets(): (tables: Tables) => JobSheets {
   const indexed = openIndex();
+  const givens = memos<ReadonlyMap<string, GivenText>>();
   const columns = memos<SheetColumn>();
   const columnLists = memos<readonly SheetColumn[]>();
   const sheets = memos<JobSheet>();
   return (tables) => {
     const { lines, sizes, values, oneOffs } = indexed(tables);
     const writtenOf = (job: string, size?: string) => writtenByLine(groupOf(values, boxOwner(job, size)));
-    const columnsOf = (job: string): readonly SheetColumn[] => {
+    const givenOf = ({ id, survey, recipe }: Job) => {
+      const own = groupOf(lines, recipe);
+      return givens(id, [survey, own], () => surveyGiven(survey, own));
+    };
+    const columnsOf = (job: Job): readonly SheetColumn[] => {
       const list: SheetColumn[] = [];
-      for (const { id, tank: code, label, count } of groupOf(sizes, job)) {
+      const given = givenOf(job);
+      for (const { id, tank: code, label, count } of groupOf(sizes, job.id)) {
         const tank = tables.tank.get(code);
         if (!tank) continue;
-        const parts = { size: id, key: columnKey(tank, list), tank, label, count, locals: writtenOf(job, id) };
+        const parts = {
+          size: id,
+          key: columnKey(tank, list),
+          tank,
+          label,
+          count,
+          locals: writtenOf(job.id, id),
+          given,
+        };
         list.push(columns(id, Object.values(parts), () => parts));
       }
-      return columnLists(job, list, () => list);
+      return columnLists(job.id, list, () => list);
     };
     return {
       lines: (recipe) => groupOf(lines, recipe),
       sheet: (job) => {
-        const parts = { columns: columnsOf(job.id), whole: writtenOf(job.id), oneOffs: groupOf(oneOffs, job.id) };
+        const parts = { columns: columnsOf(job), whole: writtenOf(job.id), oneOffs: groupOf(oneOffs, job.id) };
         return sheets(job.id, [job, ...Object.values(parts)], () => ({ job, recipe: job.recipe, ...parts }));
       },
     };

@@ -2,6 +2,7 @@ import { dayFault, type Day } from '#shared-calc/calendar/day.ts';
 import { applyChange, type Change } from '#shared-calc/records/change.ts';
 import { diffRecords } from '#shared-calc/records/diff-records.ts';
 import { workshopOf } from '#shared-calc/records/workshop-of.ts';
+import { unasked } from '#shared-calc/fields/survey.ts';
 import type { Job, LocalValue, Records } from '#shared-calc/records/records.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
 import { nextJobId } from './find-job.ts';
@@ -60,6 +61,7 @@ export function newJob(records: Records, asked: NewJob): Result<JobMade, JobFaul
     enquiredOn: on,
     ...(handover !== undefined && { handover }),
     basis: 'used',
+    survey: unasked,
     nextAct: nextActOf('enquiry'),
   };
   const bare = { ...records, job: putRecords(records.job, [job]) };

@@ -10,7 +10,7 @@ export interface PlaceCheck extends Pick<CheckResult, 'level' | 'state' | 'says'
   readonly limit: 'way in' | 'audience';
 }
 
-export type Place = Pick<Job, 'narrowestMm' | 'audience' | 'animals'>;
+export type Place = Pick<Job, 'survey' | 'audience' | 'animals'>;
 
 /** Outer measurements of a size, mm; left out if not known. */
 export interface OuterSize {
@@ -35,14 +35,14 @@ export function placeChecks(place: Place, size: OuterSize, display: Display): re
  * A planted tank is carried upright, so a low height does not help: the lesser of its two outer widths decides, for a
  * hexagon or cylinder the overall one. A tank exactly as wide as the way in does not pass.
  */
-function wayIn({ narrowestMm }: Place, { lengthMm, depthMm }: OuterSize, display: Display): PlaceCheck {
+function wayIn({ survey: { narrowestMm } }: Place, { lengthMm, depthMm }: OuterSize, display: Display): PlaceCheck {
   const check = { limit: 'way in', decides: 'Crew leader' } as const;
   if (lengthMm === undefined || depthMm === undefined) {
     return { ...check, level: 'watch', state: 'not known yet', says: 'How wide the tank is outside is not known yet.' };
   }
   const least = Math.min(lengthMm, depthMm);
   const carried = `Carried upright, never on its side, the tank is ${mm(least, display)} at its narrowest outside`;
-  if (narrowestMm === undefined) {
+  if (narrowestMm === null) {
     return { ...check, level: 'watch', state: 'not known yet', says: `${carried}; nobody has measured the way in.` };
   }
   const says = `${carried}; the way in is ${mm(narrowestMm, display)} at its narrowest.`;

@@ -2,6 +2,7 @@ import { z } from 'zod';
 import { checkStates } from '#shared-calc/bench/bench-types.ts';
 import { checkLevels } from '#shared-calc/fields/recipe.ts';
 import { saleWays } from '#shared-calc/fields/material.ts';
+import { unasked } from '#shared-calc/fields/survey.ts';
 import { recordKinds } from '#shared-calc/records/records.ts';
 import { declaredOf } from '#shared-calc/fields/first-recipes.ts';
 import { sortKeyAt } from '#shared-calc/records/sort-key.ts';
@@ -91,7 +92,7 @@ const FrozenSums = z.strictObject({
  * parsed in their own form.
  */
 export const QuoteBody = z.strictObject({
-  form: z.literal(2),
+  form: z.literal(3),
   number: z.string(),
   revision: z.string(),
   issuedOn: Day,
@@ -127,9 +128,18 @@ export function writeQuoteBody(body: QuoteBody): string {
   return canonicalJson(body satisfies Plain);
 }
 
+/** A body from before a job's survey had its questions: the way in was a figure of the job. */
+const SecondBody = z.strictObject({
+  ...QuoteBody.shape,
+  form: z.literal(2),
+  job: z
+    .strictObject({ ...recordKinds.job.omit({ survey: true }).shape, narrowestMm: z.number().exactOptional() })
+    .exactOptional(),
+});
+
 /** A body from before lines had uses. */
 const FirstBody = z.strictObject({
-  ...QuoteBody.shape,
+  ...SecondBody.shape,
   form: z.literal(1),
   lines: z.array(
     z.strictObject({
@@ -139,23 +149,31 @@ const FirstBody = z.strictObject({
   ),
 });
 
-const AnyBody = z.discriminatedUnion('form', [QuoteBody, FirstBody]);
+const AnyBody = z.discriminatedUnion('form', [QuoteBody, SecondBody, FirstBody]);
 
 /** Parses a stored body; `undefined` if no issue of this program wrote it. */
 export function readQuoteBody(text: string): QuoteBody | undefined {
   try {
     const body = AnyBody.safeParse(JSON.parse(text)).data;
-    return body?.form === 1 ? withUses(body) : body;
+    if (!body || body.form === 3) return body;
+    return withSurvey(body.form === 1 ? withUses(body) : body);
   } catch {
     return undefined;
   }
 }
 
 /** The list order gives the order of its lines. */
-function withUses({ lines, ...body }: z.infer<typeof FirstBody>): QuoteBody {
+function withUses({ lines, ...body }: z.infer<typeof FirstBody>): z.infer<typeof SecondBody> {
   return {
     ...body,
     form: 2,
     lines: lines.map((line, at) => ({ ...line, order: sortKeyAt(at + 1), ...declaredOf(line) })),
   };
+}
+
+/** What nobody asked in those days is not asked. */
+function withSurvey({ job, ...body }: z.infer<typeof SecondBody>): QuoteBody {
+  if (!job) return { ...body, form: 3 };
+  const { narrowestMm = null, ...rest } = job;
+  return { ...body, form: 3, job: { ...rest, survey: { ...unasked, narrowestMm } } };
 }

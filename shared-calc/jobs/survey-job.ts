@@ -1,6 +1,7 @@
 import { linesAs } from '#shared-calc/recipe/lines-by-use.ts';
 import { applyChange, type Change } from '#shared-calc/records/change.ts';
 import { diffRecords } from '#shared-calc/records/diff-records.ts';
+import type { Survey as Answers } from '#shared-calc/fields/survey.ts';
 import type { Job, Line, Records } from '#shared-calc/records/records.ts';
 import { ok, type Result } from '#shared-calc/result.ts';
 import { findJob } from './find-job.ts';
@@ -11,9 +12,11 @@ import { putRecords } from './put-records.ts';
 import type { Writing } from './read-writing.ts';
 import { setValues } from './set-values.ts';
 
-/** Findings where the tank will be placed: figures of the bench, and facts in words only. */
+/** What was found where the tank is to stand: answers, figures of the bench, and notes. */
 export interface Survey extends Partial<Pick<Job, 'site' | 'access' | 'audience' | 'animals' | 'area'>> {
   readonly job: string;
+  /** The answers that are new; the others stay. */
+  readonly survey?: Partial<Answers>;
   readonly figures: readonly Omit<Writing, 'column'>[];
 }
 
@@ -22,13 +25,13 @@ export function surveyLines(lines: readonly Line[]): readonly Line[] {
   return linesAs(lines, 'survey');
 }
 
-/** Records a survey: its figures apply to the whole job, as ours; an enquiry moves to *surveyed*. */
-export function surveyJob(records: Records, { job: id, figures, ...words }: Survey): Result<Change, JobFault> {
+/** Records a survey: its answers and figures apply to the whole job, as ours; an enquiry moves to *surveyed*. */
+export function surveyJob(records: Records, { job: id, figures, survey, ...words }: Survey): Result<Change, JobFault> {
   const found = findJob(records, id);
   if (!found.ok) return found;
   const values = setValues(records, { job: id, writings: figures, by: 'us' });
   if (!values.ok) return values;
-  const withWords = { ...found.value, ...words };
+  const withWords = { ...found.value, ...words, survey: { ...found.value.survey, ...survey } };
   const job = isBefore(withWords.state, 'surveyed') ? arrived(withWords, 'surveyed') : withWords;
   const measured = applyChange(records, values.value);
   return ok(diffRecords(`${id}: survey`, records, { ...measured, job: putRecords(measured.job, [job]) }));

@@ -6,6 +6,7 @@ import type { JobSheet } from '#shared-calc/jobs/job-sheet.ts';
 import type { QuoteBody } from '#shared-calc/jobs/quote-body.ts';
 import type { PlanFault } from '#shared-calc/prepare/plan-fault.ts';
 import type { PlanWish } from '#shared-calc/prepare/prep-plan.ts';
+import { unasked } from '#shared-calc/fields/survey.ts';
 import type { Job, Records } from '#shared-calc/records/records.ts';
 import type { Result } from '#shared-calc/result.ts';
 import type { TreatmentAim, TreatmentWay } from '#shared-calc/trade/heat/leaf-treatment.ts';
@@ -59,7 +60,7 @@ export function jobPaperInput(derived: Derived, id: string): PaperInput | undefi
 /** The job's own words on a paper; an order without a job has none. */
 export type JobWords = Pick<
   Job,
-  'id' | 'title' | 'client' | 'contact' | 'site' | 'access' | 'audience' | 'animals' | 'narrowestMm'
+  'id' | 'title' | 'client' | 'contact' | 'site' | 'access' | 'audience' | 'animals' | 'survey'
 >;
 
 const noJob: JobWords = {
@@ -71,6 +72,7 @@ const noJob: JobWords = {
   access: '',
   audience: '',
   animals: '',
+  survey: unasked,
 };
 
 export function jobWords({ sheet }: Pick<PaperInput, 'sheet'>): JobWords {

@@ -46,10 +46,9 @@ function assumedOf(line: Line, body: QuoteBody): QuoteFindings['assumed'] {
 }
 
 function wayInOf({ job, workshop }: QuoteBody): QuoteFindings['assumed'] {
-  if (job?.narrowestMm === undefined) return [];
-  return [
-    { label: 'Way in, at its narrowest', value: showWithUnit(job.narrowestMm / 1000, 'mm', displayOf(workshop)) },
-  ];
+  const narrowestMm = job?.survey.narrowestMm ?? null;
+  if (narrowestMm === null) return [];
+  return [{ label: 'Way in, at its narrowest', value: showWithUnit(narrowestMm / 1000, 'mm', displayOf(workshop)) }];
 }
 
 /** Decides if nobody is named. */

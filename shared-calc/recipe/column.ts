@@ -1,7 +1,16 @@
 import type { Tank } from '#shared-calc/records/records.ts';
 
 /** The source of a cell's text. */
-export type BoxSource = 'tank' | 'house' | 'job' | 'local';
+export type BoxSource = 'tank' | 'house' | Giver | 'job' | 'local';
+
+/** What gives a line its figure for a job: what was asked at the place, or the kind of animal. */
+export type Giver = 'survey' | 'kind';
+
+export interface GivenText {
+  /** As the book stores it; empty is a figure that is missing. */
+  readonly text: string;
+  readonly from: Giver;
+}
 
 /** The words for a size: its own name, otherwise its key. */
 export function calledOf({ label, key }: Pick<ColumnInput, 'label' | 'key'>): string {
@@ -18,4 +27,6 @@ export interface ColumnInput {
   readonly count: number;
   /** Texts of lines written over for this size, by name. */
   readonly locals: ReadonlyMap<string, string>;
+  /** Texts that survey or kind give to lines, by name; left out if they give none. */
+  readonly given?: ReadonlyMap<string, GivenText>;
 }

@@ -9,8 +9,8 @@ export interface ResolvedText {
 }
 
 /**
- * The text of each cell of a size. In order of priority: a local value, one for the whole job, the tank's own
- * measurement, the house. An empty text over the house is a missing figure.
+ * The text of each cell of a size. In order of priority: a local value, one for the whole job, what survey
+ * or animal kind give, the tank's own measurement, the house. An empty text over the house is a missing figure.
  */
 export function textResolver(column: ColumnInput, job: ReadonlyMap<string, string>): (line: Line) => ResolvedText {
   const tank = tankFigures(column.tank);
@@ -19,6 +19,8 @@ export function textResolver(column: ColumnInput, job: ReadonlyMap<string, strin
     if (local !== undefined) return { text: local, source: 'local' };
     const whole = job.get(line.name);
     if (whole !== undefined) return { text: whole, source: 'job' };
+    const given = column.given?.get(line.name);
+    if (given) return { text: given.text, source: given.from };
     if (line.role === 'tank') {
       return { text: (line.use && tank.get(line.use)) ?? line.text, source: 'tank' };
     }

@@ -65,8 +65,13 @@ type Written<Args extends readonly Argument[]> = Omit<TradeFunction, 'args' | 'c
  */
 export function tradeFunction<const Args extends readonly Argument[]>(written: Written<Args>): TradeFunction {
   const { compute, warn, ...rest } = written;
-  const named = (values: readonly (number | string)[]) =>
-    Object.fromEntries(written.args.map((argument, at) => [argument.name, values[at]])) as unknown as ValuesOf<Args>;
+  const names = written.args.map(({ name }) => name);
+  const named = (values: readonly (number | string)[]) => {
+    const byName: Record<string, number | string | undefined> = {};
+    let at = 0;
+    for (const name of names) byName[name] = values[at++];
+    return byName as unknown as ValuesOf<Args>;
+  };
   return {
     ...rest,
     inRules: true,

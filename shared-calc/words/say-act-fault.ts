@@ -77,14 +77,22 @@ const sayings: Sayings<Own, [Called]> = {
     const more = against.length > 1 ? ` And ${against.length - 1} more.` : '';
     return `Something stands against ${job} being ${state}. ${against[0]?.why ?? ''}${more} To go on, give a reason and who decides.`;
   },
-  'half-a-reason': ({ lacks }) =>
-    lacks === 'who' ? 'Say who decides it, such as R-builder.' : 'Give the reason why it is done all the same.',
   'nothing-came': () => 'Nothing came: count at least one pack.',
   'tub-gives-less': ({ tub, asked, may, on }) =>
     `Tub ${tub} may give ${whole(may)} on ${on}, not ${whole(asked)}: the rest is its breeding stock.`,
   'tub-not-standing': ({ tub, on }) => `Tub ${tub} does not stand on ${on}.`,
   'tub-moved-later': ({ tub, on }) => `Tub ${tub} was harvested or counted after ${on}: take that back first.`,
   'tub-not-known': ({ tub }) => `How many animals tub ${tub} has is not known at its temperature: count it.`,
+  'batch-has-less': ({ batch, asked, has }) =>
+    `Batch ${batch} has ${whole(has)} animals for that, not ${whole(asked)}.`,
+  'animals-of-another-kind': ({ batch, size, named }) =>
+    named === undefined
+      ? `${size} names no kind of animal: name the kind of batch ${batch} there first.`
+      : `${size} is for another kind of animal, ${named}, than batch ${batch}.`,
+  'still-placed': ({ size, batch }) => `Batch ${batch} is planned into ${size}: take it back first.`,
+  'in-quarantine': (fault) => `${sayQuarantine(fault)} To plan them in all the same, give a reason and who decides.`,
+  'half-a-reason': ({ lacks }) =>
+    lacks === 'who' ? 'Say who decides it, such as R-builder.' : 'Give the reason why it is done all the same.',
   'no-place-collected': () => 'Say where the leaves were collected: it stands on the label.',
   'nobody-signs': () => 'Say who signs the readings.',
   'too-many-readings': () => 'Too many readings to keep: one an hour is enough. Take some out.',
@@ -111,6 +119,10 @@ const withoutValue = {
   asker: 'Only a local value has somebody who asked for it: write one first.',
   'whole job': 'Write a value in this box first; then it can hold for the whole job.',
 } as const;
+
+function sayQuarantine({ batch, until, daysLeft, on }: Extract<Own, { readonly kind: 'in-quarantine' }>): string {
+  return `Batch ${batch} is in quarantine until ${until}, ${daysLeft === 1 ? '1 day' : `${daysLeft} days`} after ${on}.`;
+}
 
 /** Animals, down to the whole. */
 function whole(animals: number): string {
@@ -189,6 +201,7 @@ export function faultJson(fault: ActFault): FaultJson {
 }
 
 function againstOf(fault: ActFault): readonly Against[] | undefined {
+  if (fault.kind === 'in-quarantine') return [{ what: 'quarantine', why: sayQuarantine(fault) }];
   if (fault.kind === 'needed') return fault.by.map(sayNeed);
   if (fault.kind === 'stands-against') return fault.against;
   return fault.kind === 'still-used' ? usersOf(fault) : undefined;

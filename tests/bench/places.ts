@@ -55,6 +55,7 @@ async function openingTime(page: Page, id: string): Promise<number> {
 
 async function followLink(page: Page, id: string): Promise<number> {
   const took = await page.evaluate(async (hash) => {
+    if (location.hash === hash) return 0;
     const start = performance.now();
     const followed = new Promise((resolve) => window.addEventListener('hashchange', resolve, { once: true }));
     location.hash = hash;

@@ -8,7 +8,8 @@ import { workedAir } from './0007-worked-air.ts';
 import { warmingWords } from './0008-warming-words.ts';
 import { sources } from './0009-sources.ts';
 import { animals } from './0010-animals.ts';
-import { thingsDone } from './0011-things-done.ts';
+import { structuredSurvey } from './0011-survey.ts';
+import { thingsDone } from './0012-things-done.ts';
 import type { Migration } from './migration.ts';
 
 export const migrations: readonly Migration[] = [
@@ -22,5 +23,6 @@ export const migrations: readonly Migration[] = [
   warmingWords,
   sources,
   animals,
+  structuredSurvey,
   thingsDone,
 ];

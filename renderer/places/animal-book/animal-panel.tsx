@@ -10,6 +10,7 @@ import { jobName } from '#shared-calc/jobs/find-job.ts';
 import { sizeWords } from '#shared-calc/jobs/job-sheet.ts';
 import { showField, valueOf } from '#shared-calc/records/field-text.ts';
 import type { AnimalKind } from '#shared-calc/records/records.ts';
+import { AnimalBatches } from './animal-batches.tsx';
 
 export interface AnimalPanelParts {
   readonly kind: AnimalKind;
@@ -24,6 +25,7 @@ export function AnimalPanel(parts: AnimalPanelParts) {
     <>
       <PanelHead where="Animal book" title={`${kind.id} ${kind.label}`.trim()} />
       <NamedBy kind={kind} context={context} />
+      <AnimalBatches {...parts} />
       <Marks {...parts} />
       {kind.harmToPeople !== '' && (
         <CautionPart decides="The doctor or the health service decides.">{kind.harmToPeople}</CautionPart>

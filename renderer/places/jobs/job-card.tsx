@@ -42,7 +42,7 @@ export function JobCard(part: JobPart) {
   );
 }
 
-const people = ['title', 'client', 'contact', 'area', 'animals', 'audience', 'site', 'access', 'narrowestMm'] as const;
+const people = ['title', 'client', 'contact', 'area', 'animals', 'audience', 'site', 'access'] as const;
 
 function JobPeople(part: JobPart) {
   return (

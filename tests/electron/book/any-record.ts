@@ -17,6 +17,7 @@ interface Shape {
   readonly prefixItems?: readonly Shape[];
   readonly minItems?: number;
   readonly properties?: Readonly<Record<string, Shape>>;
+  readonly anyOf?: readonly Shape[];
   readonly required?: readonly string[];
   readonly additionalProperties?: Shape | false;
 }
@@ -32,12 +33,14 @@ const makers: Readonly<Record<string, (shape: Shape) => fc.Arbitrary<unknown>>> 
   number: ({ minimum, maximum }) =>
     fc.double({ noNaN: true, noDefaultInfinity: true }).map((number) => clamp(number, minimum, maximum)),
   boolean: () => fc.boolean(),
+  null: () => fc.constant(null),
   array: anyList,
   object: anyObject,
 };
 
 function anyOf(shape: Shape): fc.Arbitrary<unknown> {
   if (shape.const !== undefined) return fc.constant(shape.const);
+  if (shape.anyOf) return fc.oneof(...shape.anyOf.map(anyOf));
   if (shape.enum) return fc.constantFrom(...shape.enum);
   const make = makers[shape.type ?? ''];
   if (!make) throw new Error(`no maker for ${JSON.stringify(shape)}`);

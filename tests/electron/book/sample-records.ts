@@ -1,4 +1,5 @@
 import { hashBody } from '#electron/book/issued.ts';
+import { unasked } from '#shared-calc/fields/survey.ts';
 import { type Added, type Change, emptyChange } from '#shared-calc/records/change.ts';
 import {
   allKinds,
@@ -33,6 +34,7 @@ export function jobOf(id: string, more: Partial<Job> = {}): Job {
     animals: '',
     area: '',
     basis: 'used',
+    survey: unasked,
     nextAct: '',
     note: '',
     ...more,
@@ -191,7 +193,14 @@ export const oneOfEach: readonly Added[] = [
       perJob: false,
     },
   },
-  { kind: 'job', record: jobOf('J01', { handover: '2027-04-28', depositCoins: 65000 }) },
+  {
+    kind: 'job',
+    record: jobOf('J01', {
+      handover: '2027-04-28',
+      depositCoins: 65000,
+      survey: { ...unasked, underFives: 'no', clearLengthMm: 2480 },
+    }),
+  },
   {
     kind: 'size',
     record: { id: 'J01-T07', job: 'J01', tank: 'T07', order: 1, label: '', count: 2, animalKind: 'A1', animals: 4 },

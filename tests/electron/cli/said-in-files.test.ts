@@ -40,6 +40,7 @@ const readIn: Readonly<Record<string, string>> = {
   'tub count': 'said-of-tubs',
   'tub end': 'said-of-tubs',
   'tub list': 'said-of-tubs',
+  animals: 'said-of-animals',
   functions: 'said-of-figures',
   papers: 'said-of-books',
   paper: 'said-of-papers',

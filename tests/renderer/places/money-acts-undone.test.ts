@@ -1,4 +1,5 @@
 import fc from 'fast-check';
+import type { Survey } from '#shared-calc/fields/survey.ts';
 import { describe, expect, test } from 'vitest';
 import { hashBody } from '#electron/book/issued.ts';
 import { actTable, type ActInputs, type ActName } from '#shared-calc/acts/all-acts.ts';
@@ -35,6 +36,8 @@ function run<N extends ActName>(records: Records, name: N, input: ActInputs[N]):
 
 const reason = { anyway: 'The client wants it now', who: 'R-builder' };
 const written = (records: Records, fields: JobFields) => run(records, 'writeJob', { job, fields });
+const surveyed = (records: Records, survey: Partial<Survey>) =>
+  run(records, 'writeSurvey', { job, survey, figures: [] });
 const newJob = {
   title: 'Lobby',
   recipe: 'H1',
@@ -48,8 +51,8 @@ const acts: Readonly<Record<string, Act>> = {
   'a new job': (records) => run(records, 'newJob', { ...newJob, sizes: [...newJob.sizes], writings: [] }),
   'a copy': (records) => run(records, 'copyJob', { job }),
   'words of a job': (records, { text }) => written(records, { client: text, site: text, note: text }),
-  'way in': (records, { count }) => written(records, { narrowestMm: count * 100 }),
-  'way in not measured': (records) => written(records, { narrowestMm: null }),
+  'way in': (records, { count }) => surveyed(records, { narrowestMm: count * 100 }),
+  'way in not measured': (records) => surveyed(records, { narrowestMm: null }),
   basis: (records, { count }) => written(records, { basis: count % 2 === 0 ? 'packs' : 'used' }),
   handover: (records) => written(records, { handover: '2027-06-04' }),
   'a move': (records, { state }) => run(records, 'moveJob', { job, state, ...reason }),
@@ -168,7 +171,7 @@ function orderedLibrary(): Records {
     (records) => run(records, 'reserve', { job, material: 'M05', amount: 1 }),
     (records) => found(records, '60 kg'),
     (records) => run(records, 'copyJob', { job }),
-    (records) => written(records, { narrowestMm: 780 }),
+    (records) => surveyed(records, { narrowestMm: 780 }),
     (records) => run(records, 'recordDeposit', { job: COPY, coins: 65_000, on }),
     (records) => run(records, 'choosePacks', { jobs: [job], material: 'M01', counts: { 'M01-45': 1 } }),
   ];

@@ -1,6 +1,7 @@
 import { derive } from '#shared-calc/derive/derived.ts';
 import { describe, expect, test } from 'vitest';
-import { writeJob, type JobFields } from '#shared-calc/acts/job-acts.ts';
+import { writeJob, writeSurvey, type JobFields } from '#shared-calc/acts/job-acts.ts';
+import { unasked } from '#shared-calc/fields/survey.ts';
 import { applyChange, invertChange } from '#shared-calc/records/change.ts';
 import type { Records } from '#shared-calc/records/records.ts';
 import { DEMO_DAY } from '#tests/demo-bench.ts';
@@ -25,15 +26,6 @@ describe('writeJob', () => {
     expect('handover' in jobOf(without, 'J02')).toBe(false);
   });
 
-  test('the way in is measured, and no longer known', () => {
-    const records = libraryJob();
-    const change = valueOf(written(records, { narrowestMm: 780 }));
-    const measured = applyChange(records, change);
-    expect([change.label, jobOf(measured, 'J02').narrowestMm]).toEqual(['J02: narrowest on the way in', 780]);
-    expect('narrowestMm' in jobOf(after(measured, written(measured, { narrowestMm: null })), 'J02')).toBe(false);
-    expect(written(records, { narrowestMm: -1 }).ok).toBe(false);
-  });
-
   test('a job keeps a title', () => {
     expect(written(libraryJob(), { title: ' ' })).toEqual({ ok: false, fault: { kind: 'no-title' } });
   });
@@ -44,3 +36,33 @@ describe('writeJob', () => {
     expect(applyChange(applyChange(records, change), invertChange(change))).toEqual(records);
   });
 });
+
+describe('writeSurvey', () => {
+  const answered = (records: Records, survey: unknown) => {
+    const input = writeSurvey.input.safeParse({ job: 'J02', survey });
+    return input.success ? writeSurvey.run(derive(records, DEMO_DAY), input.data) : undefined;
+  };
+
+  test('any part of it is written, and the other answers stay', () => {
+    const begun = after(libraryJob(), valueOrThrow(answered(libraryJob(), { underFives: 'no', narrowestMm: 780 })));
+    const more = after(begun, valueOrThrow(answered(begun, { narrowestMm: null, steps: 4 })));
+    expect(jobOf(more, 'J02').survey).toEqual({ ...unasked, underFives: 'no', steps: 4 });
+  });
+
+  test.each([
+    ['a width of nothing', { narrowestMm: 0 }],
+    ['a hall of thirty metres', { clearLengthMm: 30_000 }],
+    ['more sun than a day has', { sunHours: 25 }],
+    ['half a step', { steps: 0.5 }],
+    ['wetter than wet', { humiditySummer: 1.2 }],
+    ['an answer that is none', { underFives: 'maybe' }],
+    ['a question that is not asked', { cats: 'yes' }],
+  ])('%s is refused', (_, survey) => {
+    expect(answered(libraryJob(), survey)).toBeUndefined();
+  });
+});
+
+function valueOrThrow<T>(result: T | undefined): T {
+  if (result === undefined) throw new Error('refused');
+  return result;
+}

@@ -37,6 +37,8 @@ describe('moveUse', () => {
 
   test('a line may be read for what is of its own kind', () => {
     expect(usesFor({ unit: 'degC' })).toEqual([
+      'roomSummer',
+      'roomLowest',
       'roomWinter',
       'tankAir',
       'hottestDay',

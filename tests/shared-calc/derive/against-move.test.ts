@@ -21,7 +21,8 @@ function kinds(records: Records, to: Job['state']): readonly string[] {
 /** The library's T05, surveyed so that nothing about its place is open, quoted and paid. */
 function paidJob(): Records {
   const records = libraryJob({ animals: 'none' });
-  const surveyed = withRecords(records, 'job', [{ ...jobOf(records, 'J02'), narrowestMm: 900 }]);
+  const job = jobOf(records, 'J02');
+  const surveyed = withRecords(records, 'job', [{ ...job, survey: { ...job.survey, narrowestMm: 900 } }]);
   return done(issued(surveyed, 'A').records, 'recordDeposit', { job: 'J02', coins: 65_000, on: DEMO_DAY }).records;
 }
 

@@ -1,9 +1,11 @@
 import { answerOfState } from '#shared-calc/bench/check-state.ts';
 import { describe, expect, test } from 'vitest';
 import { placeChecks, type OuterSize, type Place } from '#shared-calc/jobs/place-checks.ts';
+import { unasked } from '#shared-calc/fields/survey.ts';
 import { plainDisplay } from '#shared-calc/quantity/shown-unit.ts';
 
-const school: Place = { audience: 'Pupils of 8 to 11', animals: 'Small frogs', narrowestMm: 780 };
+const wayIn = (narrowestMm: number | null) => ({ survey: { ...unasked, narrowestMm } });
+const school: Place = { audience: 'Pupils of 8 to 11', animals: 'Small frogs', ...wayIn(780) };
 /** T07 outside: 900 + 2 x 6 by 445 + 2 x 6. */
 const t07: OuterSize = { lengthMm: 912, depthMm: 457 };
 
@@ -22,11 +24,11 @@ describe('placeChecks', () => {
     ['a cylinder goes by its width', { lengthMm: 612, depthMm: 612 }, 600, false],
     ['a hexagon goes by its overall width over its flat sides', { lengthMm: 712, depthMm: 618 }, 650, true],
   ])('the way in, %s', (_, size, narrowestMm, holds) => {
-    expect(answerOfState(checkOf('way in', { narrowestMm }, size).state)).toBe(holds);
+    expect(answerOfState(checkOf('way in', wayIn(narrowestMm), size).state)).toBe(holds);
   });
 
   test('it says how the tank is carried, both widths, and who decides', () => {
-    expect(checkOf('way in', { narrowestMm: 400 })).toEqual({
+    expect(checkOf('way in', wayIn(400))).toEqual({
       limit: 'way in',
       level: 'stop',
       state: 'fails',
@@ -36,14 +38,13 @@ describe('placeChecks', () => {
   });
 
   test('widths are said in the unit that the workshop reads', () => {
-    const [wayIn] = placeChecks(school, t07, { ...plainDisplay, unitsShown: { length: 'in' } });
-    expect(wayIn?.says).toContain('the way in is 30.71\u00a0in');
+    const [check] = placeChecks(school, t07, { ...plainDisplay, unitsShown: { length: 'in' } });
+    expect(check?.says).toContain('the way in is 30.71\u00a0in');
   });
 
   test('what nobody has measured is not known yet, and is said', () => {
-    const { narrowestMm: _, ...unmeasured } = school;
-    const [wayIn] = placeChecks(unmeasured, t07, plainDisplay);
-    expect([wayIn?.level, wayIn?.state, wayIn?.says]).toEqual([
+    const { level, state, says } = checkOf('way in', wayIn(null));
+    expect([level, state, says]).toEqual([
       'watch',
       'not known yet',
       'Carried upright, never on its side, the tank is 457\u00a0mm at its narrowest outside; nobody has measured the way in.',

@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { unasked } from '#shared-calc/fields/survey.ts';
 import { quoteModel } from '#shared-calc/papers/quote-model.ts';
 import { issued, jobOf, libraryJob, withRecords, written } from '#tests/shared-calc/jobs/demo-jobs.ts';
 
@@ -63,7 +64,9 @@ describe('quoteModel', () => {
 
   test('limits of the place stand among the cautions, each with who decides', () => {
     const records = libraryJob({ sizes: two, audience: 'Nursery class', animals: 'Small frogs' });
-    const narrow = withRecords(records, 'job', [{ ...jobOf(records, 'J02'), narrowestMm: 456 }]);
+    const narrow = withRecords(records, 'job', [
+      { ...jobOf(records, 'J02'), survey: { ...unasked, narrowestMm: 456 } },
+    ]);
     const { cautions, assumed } = quoteModel(issued(narrow, 'A').body);
     // T05 is 445 + 2 x 5 mm deep outside and passes, T07 445 + 2 x 6 mm and does not.
     const limits = cautions.filter(({ says }) => /carried|children/i.test(says));
