@@ -59,6 +59,12 @@ export interface HouseView extends FigureView {
   readonly effects: readonly EffectView[];
 }
 
+/** What to mind, and who decides in a sentence; empty if nobody is named. */
+export interface CautionView {
+  readonly words: string;
+  readonly decides: string;
+}
+
 /** Everything the side panel shows about one cell; a part with nothing to show is absent. */
 export interface PanelView {
   /** Another cell, another id: `drain_gap T08`. */
@@ -78,7 +84,7 @@ export interface PanelView {
   readonly putIn?: PutInView;
   readonly sources: readonly SourceView[];
   readonly house?: HouseView;
-  readonly caution?: { readonly words: string; readonly decides: string };
+  readonly cautions: readonly CautionView[];
   readonly note?: { readonly text: string; readonly closed: boolean };
 }
 

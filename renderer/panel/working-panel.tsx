@@ -4,7 +4,7 @@ import { Sign } from '#renderer/frame/sign.tsx';
 import type { SignName } from '#renderer/frame/sign.tsx';
 import { useKeepFocus } from '#renderer/frame/use-keep-focus.ts';
 import { Button, Buttons } from '#renderer/kit/button.tsx';
-import { CautionPart } from '#renderer/kit/caution.tsx';
+import { CautionParts } from '#renderer/kit/caution.tsx';
 import { RuleField } from '#renderer/writing/rule-field.tsx';
 import { Figure } from './figure.tsx';
 import { HousePart } from './house-part.tsx';
@@ -66,7 +66,7 @@ function CellWorking({ view, acts }: { readonly view: PanelView; readonly acts: 
       )}
       <WorkingPart putIn={view.putIn} sources={view.sources} stepDown={acts.stepDown} />
       {view.house && <HousePart house={view.house} acts={acts} />}
-      {view.caution && <CautionPart decides={view.caution.decides}>{view.caution.words}</CautionPart>}
+      <CautionParts cautions={view.cautions} />
       {view.note && <NotePart note={view.note} acts={acts} />}
     </>
   );

@@ -4,7 +4,7 @@ import { calledOf } from '#shared-calc/recipe/column.ts';
 import type { BenchColumn } from '#shared-calc/jobs/worked-job.ts';
 import { boxStanding } from './box-words.ts';
 import { rangedFigure } from './box-view.ts';
-import { cautionOf, standingsOf } from './box-causes.ts';
+import { cautionsOf, standingsOf } from './box-causes.ts';
 import type { BoxParts } from './box-view.ts';
 import { entryText } from '#shared-calc/recipe/typed-text.ts';
 import { boxFigure } from '#shared-calc/quantity/figure-words.ts';
@@ -35,7 +35,6 @@ export function panelOf(parts: PanelParts): PanelView | undefined {
   const box = worked.bench().box(column.key, line);
   const putIn = putInView(box, boxParts);
   const house = houseOf(box, { worked, column, face, faces });
-  const caution = cautionOf(box, boxParts);
   const ranges = sayRanges(worked.bench(), column.key, line, faces.display);
   return {
     id: `${line} ${column.key}`,
@@ -50,7 +49,7 @@ export function panelOf(parts: PanelParts): PanelView | undefined {
     ...(putIn && { putIn }),
     sources: sourcesOf(box, boxParts),
     ...(house && { house }),
-    ...(caution && { caution }),
+    cautions: cautionsOf(box, boxParts),
     ...noteOf(parts, issued !== undefined),
   };
 }

@@ -1,5 +1,7 @@
+import type { Decides } from '#shared-calc/cautions/deciders.ts';
+
 /** Who decides where they may be near animals. */
-export const HEALTH_LEAD = 'School or centre health lead, public-health guidance';
+export const HEALTH_LEAD: Decides = 'School or centre health lead, public-health office';
 
 const young =
   /under[\s-]*(?:fives?|5s?)|nursery|kindergarten|cr[eè]che|toddler|infant|bab(?:y|ies)|childcare|child[\s-]*care|playgroup|all ages|\b[0-4](?:\s*(?:-|–|to)\s*\d{1,2})?[\s-]*years?\b|\bag(?:ed?|es)\s*[0-4]\b/i;

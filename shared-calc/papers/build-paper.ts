@@ -1,7 +1,7 @@
 import { crushesPlants } from '#shared-calc/jobs/crushes-plants.ts';
 import { buildCards, type BuildCard, type CardStep } from './build-card.ts';
 import { reasonsOf, sayReason, sayStoodAgainst } from './reasons-said.ts';
-import { heading, paragraph, sheet, stepCautions, type PaperBlock } from './document.ts';
+import { heading, paragraph, sheet, type PaperBlock } from './document.ts';
 import { displayFor, jobWords, titleOf, type MakePaper } from './paper-input.ts';
 import { ok } from '#shared-calc/result.ts';
 
@@ -54,7 +54,7 @@ function stepBlocks({ title, goods, says, minutes, cautions }: CardStep, at: num
       quiet: true,
     },
     { is: 'list', items: says },
-    { is: 'cautions', rows: stepCautions(cautions), bare: true },
+    { is: 'cautions', rows: cautions, bare: true },
   ];
 }
 

@@ -116,7 +116,11 @@ function blocksOf(sheet: SizeSheet, workshop: Workshop): readonly PaperBlock[] {
     heading('What these figures do not know'),
     {
       is: 'facts',
-      rows: sheet.beside.map(({ labels, misleads, says }) => [labels.join(', '), `${misleads}. ${says}`]),
+      rows: sheet.beside.map(({ labels, misleads, says, decides }) => [
+        labels.join(', '),
+        `${misleads}. ${says}`,
+        decides,
+      ]),
     },
   ];
 }

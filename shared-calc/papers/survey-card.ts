@@ -1,15 +1,16 @@
-import type { StepCaution } from '#shared-calc/prepare/cautions.ts';
+import { siteActs } from '#shared-calc/cautions/acts.ts';
+import type { SaidCaution } from '#shared-calc/cautions/all-cautions.ts';
 import type { Job } from '#shared-calc/records/records.ts';
-import { peopleNear, protectedKinds, type Reminder } from './audience-rules.ts';
-import { cautionsOf } from '#shared-calc/prepare/step-cautions.ts';
+import { peopleNear, protectedKinds } from './audience-rules.ts';
+import { cautionsOf } from '#shared-calc/prepare/act-cautions.ts';
 
 /** What to measure and ask where the tank will be placed, to fill in there. */
 export interface SurveyCard {
   readonly known: readonly (readonly [what: string, is: string])[];
   readonly parts: readonly { readonly title: string; readonly asks: readonly string[] }[];
-  readonly audience: readonly Reminder[];
-  readonly protection: readonly Reminder[];
-  readonly cautions: readonly StepCaution[];
+  readonly audience: readonly SaidCaution[];
+  readonly protection: readonly SaidCaution[];
+  readonly cautions: readonly SaidCaution[];
 }
 
 type Surveyed = Pick<Job, 'client' | 'contact' | 'site' | 'access' | 'audience' | 'animals'>;
@@ -27,16 +28,7 @@ export function surveyCard(job: Surveyed): SurveyCard {
     parts: surveyParts,
     audience: peopleNear(job),
     protection: protectedKinds(job),
-    cautions: cautionsOf([
-      'enquiry',
-      'animal choice',
-      'survey',
-      'cold',
-      'heat',
-      'electrics',
-      'public place',
-      'lifting',
-    ]),
+    cautions: cautionsOf(siteActs.survey),
   };
 }
 

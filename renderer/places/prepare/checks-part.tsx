@@ -212,8 +212,8 @@ function Beside({ sheet: { beside } }: { readonly sheet: SizeSheet }) {
     <section>
       <h2>What these figures do not know</h2>
       <Cautions>
-        {beside.map(({ labels, misleads, says }) => (
-          <Caution key={says} note={says}>
+        {beside.map(({ labels, misleads, says, decides }) => (
+          <Caution key={says} note={says} decides={`${whoDecides(decides)}.`}>
             {labels.join(', ')}: {misleads}
           </Caution>
         ))}

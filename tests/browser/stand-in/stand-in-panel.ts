@@ -39,10 +39,12 @@ export const drawnPanel: PanelView = {
       { label: 'Filled mass', houseFigure: '153.42', figure: '151.98', unit: 'kg' },
     ],
   },
-  caution: {
-    words: 'Standing water stays below the mesh, always. A sour smell means drain now.',
-    decides: 'Builder decides.',
-  },
+  cautions: [
+    {
+      words: 'Standing water below the mesh gap always; a sour smell means drain now.',
+      decides: 'Builder decides; common practice, no source.',
+    },
+  ],
   note: { text: 'Deep bed: keep the roots further from the water.', closed: false },
 };
 

@@ -79,7 +79,7 @@ describe('placeChecks', () => {
     expect([level, says, decides]).toEqual([
       'stop',
       'Children under five may be near it: reptiles and amphibians should not be kept where they are.',
-      'School or centre health lead, public-health guidance',
+      'School or centre health lead, public-health office',
     ]);
   });
 });

@@ -2,7 +2,7 @@ import type { Migration } from './migration.ts';
 
 /** What was done, by whom and why: a job moved or a quote issued although something stood against it. */
 export const thingsDone: Migration = {
-  version: 12,
+  version: 13,
   name: 'things done',
   up: (db) => {
     db.exec(`
