@@ -147,7 +147,6 @@ function NotePart({ note, acts }: { readonly note: NonNullable<PanelView['note']
       </h3>
       <NoteArea
         id="note"
-        rows={1}
         readOnly={note.closed}
         maxLength={2_000}
         defaultValue={note.text}
