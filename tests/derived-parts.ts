@@ -56,7 +56,7 @@ function partsOfJob(derived: Derived, job: DerivedJob) {
     plan: planOf(job.plan()),
     draft: draftQuote(derived, job),
     stocked: jobNeeds(derived, job),
-    failing: failingChecks(job),
+    failing: failingChecks(derived, job),
     took: jobTook(derived, job),
   };
 }

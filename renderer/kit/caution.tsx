@@ -1,7 +1,7 @@
 import type { ComponentChildren } from 'preact';
 import css from './caution.module.css';
 
-interface CautionParts {
+interface CautionProps {
   readonly children: ComponentChildren;
   /** Who decides, in a sentence. */
   readonly decides?: string | undefined;
@@ -11,7 +11,7 @@ interface CautionParts {
 }
 
 /** What to mind, and who decides. */
-export function Caution({ children, decides, note, role }: CautionParts) {
+export function Caution({ children, decides, note, role }: CautionProps) {
   return (
     <div class={css['caution']} role={role}>
       {children}
@@ -21,8 +21,27 @@ export function Caution({ children, decides, note, role }: CautionParts) {
   );
 }
 
+interface Minded {
+  readonly words: string;
+  /** In a sentence; may be empty. */
+  readonly decides: string;
+}
+
+/** The cautions of a panel or a page, each a section. */
+export function CautionParts({ cautions }: { readonly cautions: readonly Minded[] }) {
+  return (
+    <>
+      {cautions.map(({ words, decides }) => (
+        <CautionPart key={words} decides={decides === '' ? undefined : decides}>
+          {words}
+        </CautionPart>
+      ))}
+    </>
+  );
+}
+
 /** A section of a panel or a page that is one caution. */
-export function CautionPart({ children, decides }: Pick<CautionParts, 'children' | 'decides'>) {
+export function CautionPart({ children, decides }: Pick<CautionProps, 'children' | 'decides'>) {
   return (
     <section class={css['caution']}>
       <h3>Caution</h3>

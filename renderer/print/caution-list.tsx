@@ -1,7 +1,7 @@
 import { capital } from '#shared-calc/rule/capital.ts';
 import type { PaperCaution } from '#shared-calc/papers/document.ts';
 import { sayOnPaper } from '#shared-calc/words/say-on-paper.ts';
-import { whoDecides } from '#shared-calc/words/who-decides.ts';
+import { decidedOnPaper } from '#shared-calc/words/who-decides.ts';
 import css from './paper.module.css';
 
 interface ListParts {
@@ -24,19 +24,19 @@ export function CautionList({ cautions, bare }: ListParts) {
               {sayOnPaper(says)}
             </dt>
           ))}
-          <dd>{whoDecides(first.decides)}.</dd>
+          <dd>{decidedOnPaper(first)}</dd>
         </div>
       ))}
     </dl>
   );
 }
 
-/** Groups neighbours with the same decider. */
+/** Groups neighbours with the same decider and source. */
 function byDecider(cautions: readonly PaperCaution[]): readonly (readonly [PaperCaution, ...PaperCaution[]])[] {
   const groups: [PaperCaution, ...PaperCaution[]][] = [];
   for (const each of cautions) {
     const last = groups.at(-1);
-    if (last?.[0].decides === each.decides) last.push(each);
+    if (last?.[0].decides === each.decides && last[0].source === each.source) last.push(each);
     else groups.push([each]);
   }
   return groups;

@@ -1,15 +1,14 @@
 import { capital } from '#shared-calc/rule/capital.ts';
-import type { StandingView } from '#renderer/panel/panel-view.ts';
+import type { CautionView, StandingView } from '#renderer/panel/panel-view.ts';
 import type { Box } from '#shared-calc/bench/bench-types.ts';
-import { inOwnUnits, type Given } from '#shared-calc/engine/call-function.ts';
-import { compileRule } from '#shared-calc/rule/evaluate-rule.ts';
-import { walk, type RulePart } from '#shared-calc/rule/tree.ts';
-import { functionInRules } from '#shared-calc/trade/all-functions.ts';
+import { boxWarnings } from '#shared-calc/bench/box-warnings.ts';
+import { figuresOfTank } from '#shared-calc/prepare/act-cautions.ts';
+import { boxCautions } from '#shared-calc/prepare/box-cautions.ts';
+import { sizeFigures } from '#shared-calc/prepare/size-figures.ts';
 import { sayBoxCause } from '#shared-calc/words/say-box-cause.ts';
-import { whoDecides } from '#shared-calc/words/who-decides.ts';
+import { sayDecided, whoDecides } from '#shared-calc/words/who-decides.ts';
 import { checkSentence, isOpenCheck, type BoxParts } from './box-view.ts';
-import { lookupsIn } from './check-words.ts';
-import { figureWords } from '#shared-calc/quantity/figure-words.ts';
+import { figureWords, readUnits } from '#shared-calc/quantity/figure-words.ts';
 import { toBase, unitOf } from '#shared-calc/quantity/unit.ts';
 import { calledByWords } from '#shared-calc/words/called-by-words.ts';
 
@@ -22,7 +21,7 @@ export function standingsOf(box: Box, parts: BoxParts): readonly StandingView[] 
     ...causeStanding(box, parts),
     ...checkStanding(box),
     ...flagStandings(box, parts),
-    ...warningsOf(box, parts).map((words) => ({ look: 'watch' as const, words })),
+    ...boxWarnings(parts.bench, box).map(({ says }) => ({ look: 'watch' as const, words: says })),
   ];
 }
 
@@ -68,50 +67,18 @@ function rangeWords({ low, high, unit }: Box['line'], { faces: { display } }: Bo
   return `Out of range: at most ${high === undefined ? '' : said(high)}.`;
 }
 
-/** Warnings of the functions in a rule. */
-function warningsOf({ rule, value }: Box, parts: BoxParts): readonly string[] {
-  if (!rule || value === undefined) return [];
-  const warnings = new Set<string>();
-  walk(rule, (part) => {
-    const warning = part.part === 'call' ? warningOf(part, parts) : undefined;
-    if (warning !== undefined) warnings.add(warning);
-  });
-  return [...warnings];
+/** What to mind at a cell and who decides: the sentence of a check that does not hold, or its cautions. */
+export function cautionsOf(box: Box, parts: BoxParts): readonly CautionView[] {
+  const { bench, column, faces } = parts;
+  const { decides = '', role } = box.line;
+  if (role === 'check') return isOpenCheck(box) ? [decidedBy(checkSentence(box, parts), decides)] : [];
+  const fill = figuresOfTank(sizeFigures(bench, column, faces.display));
+  return boxCautions(box, fill).map((each) => ({
+    words: readUnits(each.says, faces.display),
+    decides: sayDecided(each),
+  }));
 }
 
-function warningOf(call: RulePart<'call'>, { bench, column }: BoxParts): string | undefined {
-  const of = functionInRules(call.name);
-  if (!of?.warn) return undefined;
-  const lookups = lookupsIn(bench, column);
-  const given: Given[] = [];
-  for (const arg of call.args) {
-    const value = compileRule(arg, lookups)();
-    if (typeof value === 'object') return undefined;
-    given.push(value);
-  }
-  const args = inOwnUnits(of, given);
-  const answer = of.compute(args);
-  return typeof answer === 'number' ? of.warn(args, answer) : undefined;
-}
-
-/** What to mind and who decides: a failed check's own sentence, or the caution of the line or of its functions. */
-export function cautionOf(box: Box, parts: BoxParts): { readonly words: string; readonly decides: string } | undefined {
-  const { caution = '', decides = '', role } = box.line;
-  if (role === 'check') return isOpenCheck(box) ? decidedBy(checkSentence(box, parts), decides) : undefined;
-  if (caution !== '') return decidedBy(caution, decides);
-  const fromRule = box.rule && ruleCaution(box.rule);
-  return fromRule && decidedBy(fromRule.words, decides === '' ? fromRule.decides : decides);
-}
-
-function decidedBy(words: string, who: string): { readonly words: string; readonly decides: string } {
+function decidedBy(words: string, who: string): CautionView {
   return { words, decides: who === '' ? '' : `${whoDecides(who)}.` };
-}
-
-function ruleCaution(rule: NonNullable<Box['rule']>): { readonly words: string; readonly decides: string } | undefined {
-  let found: { readonly words: string; readonly decides: string } | undefined;
-  walk(rule, (part) => {
-    const of = part.part === 'call' && !found ? functionInRules(part.name) : undefined;
-    if (of?.caution !== undefined) found = { words: of.caution, decides: of.decides ?? '' };
-  });
-  return found;
 }

@@ -1,5 +1,7 @@
+import type { Warning } from '#shared-calc/cautions/warning.ts';
 import type { BoxProblem } from '#shared-calc/engine/box-content.ts';
 import { workAlone } from '#shared-calc/engine/once.ts';
+import { ruleWarnings } from '#shared-calc/engine/rule-warnings.ts';
 import { figureKindOfUnit, isCompound, plainUnitOf, sayKind, type Kind } from '#shared-calc/quantity/kind.ts';
 import { readFigure, type ReadFigure } from '#shared-calc/quantity/read-figure.ts';
 import { fromBase } from '#shared-calc/quantity/unit.ts';
@@ -18,6 +20,7 @@ export interface WorkedRule {
   /** The kind in words, and the unit its value is given in. */
   readonly kindName: string;
   readonly unit: string;
+  readonly warnings: readonly Warning[];
 }
 
 export type WorkFault =
@@ -39,7 +42,7 @@ function workedFigure({ value, unit }: ReadFigure, text: string): WorkedRule {
   const isBare = unit.symbol === 'number';
   const place = { from: 0, to: text.length };
   const rule: Rule = { part: 'number', value: fromBase(value, unit), ...(!isBare && { unit }), ...place };
-  return { rule, value, kind, kindName: sayKind(kind), unit: unitFor(rule, kind) };
+  return { rule, value, kind, kindName: sayKind(kind), unit: unitFor(rule, kind), warnings: [] };
 }
 
 function workedRule(text: string): Result<WorkedRule, WorkFault> {
@@ -55,6 +58,7 @@ function workedRule(text: string): Result<WorkedRule, WorkFault> {
     kind: checked.kind,
     kindName: sayKind(checked.kind),
     unit: unitFor(read.value, checked.kind),
+    warnings: ruleWarnings(read.value, (line) => ({ kind: 'missing', line })),
   });
 }
 

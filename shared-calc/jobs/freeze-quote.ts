@@ -1,5 +1,6 @@
 import { answerOfState } from '#shared-calc/bench/check-state.ts';
 import { checksOf } from '#shared-calc/bench/checks.ts';
+import { cautionEntry, cautionsBeside, sayCaution } from '#shared-calc/cautions/all-cautions.ts';
 import type { Bench } from '#shared-calc/bench/open-bench.ts';
 import type { OrderSums } from '#shared-calc/bench/order-sums.ts';
 import type { MaterialNeed } from '#shared-calc/buy/material-need.ts';
@@ -54,7 +55,17 @@ export function freezeQuote(
     ...frozenGoods(records, pricing.prices, lines),
     needs: needs.needs.map(frozenNeed),
     sums: { ...quote, lines: [...quote.lines], tax: [...quote.tax] },
+    cautions: clientCautions(lines),
   };
+}
+
+/** In the order of the lines that they are beside. */
+function clientCautions(lines: readonly Line[]): { says: string; decides: string }[] {
+  const ids = new Set(lines.flatMap(({ use, caution }) => (use && !caution ? cautionsBeside(use) : [])));
+  return [...ids]
+    .filter((id) => cautionEntry(id).onQuote)
+    .map((id) => sayCaution(id))
+    .map(({ says, decides }) => ({ says, decides }));
 }
 
 function frozenWritten(written: WrittenByLine): FrozenWritten[] {
@@ -72,7 +83,18 @@ function frozenColumn(column: SheetColumn, bench: Bench, workshop: Workshop): Fr
     return { ...check, line: line.name, badIn: [...badIn], ...(holds !== undefined && { holds }) };
   });
   const { size, key, tank, label, count } = column;
-  return { size, key, tank, label, count, locals: frozenWritten(column.locals), figures, checks };
+  const given = [...(column.given ?? [])].map(([line, { text, from }]) => ({ line, text, from }));
+  return {
+    size,
+    key,
+    tank,
+    label,
+    count,
+    locals: frozenWritten(column.locals),
+    ...(given.length > 0 && { given }),
+    figures,
+    checks,
+  };
 }
 
 function inUnit(value: number | string | boolean, line: Line): number | string | boolean {

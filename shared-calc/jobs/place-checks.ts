@@ -1,3 +1,4 @@
+import type { Decides } from '#shared-calc/cautions/deciders.ts';
 import type { CheckResult, CheckState } from '#shared-calc/bench/bench-types.ts';
 import { stateOfAnswer } from '#shared-calc/bench/check-state.ts';
 import type { Bench } from '#shared-calc/bench/open-bench.ts';
@@ -8,7 +9,7 @@ import { lazy } from '#shared-calc/records/memo.ts';
 import { placedSizes, type PlacedSize, type Spread } from './placed-size.ts';
 
 /** Who decides where children under five and people at risk may be near animals. */
-export const HEALTH_LEAD = 'School or centre health lead, public-health guidance';
+const HEALTH_LEAD: Decides = 'School or centre health lead, public-health office';
 
 export const placeUses = ['underFives', 'weakImmunity', 'wayIn', 'clearSize', 'shelf', 'sun'] as const;
 export type PlaceUse = (typeof placeUses)[number];
@@ -43,11 +44,6 @@ export function placeChecks(placed: Placed, key: string): readonly PlaceCheck[] 
     shelf(placed, size),
     sun(placed, size),
   ];
-}
-
-/** The limits for the people near it, which no size changes. The health lead decides, never the program. */
-export function peopleChecks(survey: Survey): readonly PlaceCheck[] {
-  return [underFives(survey), weakImmunity(survey)];
 }
 
 function underFives({ underFives: answer }: Survey): PlaceCheck {

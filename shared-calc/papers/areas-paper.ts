@@ -1,6 +1,7 @@
 import type { AreaCare } from '#shared-calc/prepare/size-care.ts';
-import { cautionsOf } from '#shared-calc/prepare/step-cautions.ts';
-import { heading, stepCautionsBlock, type PaperBlock, type PaperDocument } from './document.ts';
+import { siteActs } from '#shared-calc/cautions/acts.ts';
+import { cautionsOf } from '#shared-calc/prepare/act-cautions.ts';
+import { cautionsBlock, heading, type PaperBlock, type PaperDocument } from './document.ts';
 import { paperDay, paperWeekday } from './paper-words.ts';
 import { careWords } from './step-words.ts';
 
@@ -8,7 +9,7 @@ import { careWords } from './step-words.ts';
 export function areasDocument(areas: readonly AreaCare[]): PaperDocument {
   return {
     title: 'Care calendar by area',
-    blocks: [...areas.flatMap(areaBlocks), stepCautionsBlock(cautionsOf(['service', 'hands', 'transport']))],
+    blocks: [...areas.flatMap(areaBlocks), cautionsBlock(cautionsOf(siteActs.round))],
   };
 }
 

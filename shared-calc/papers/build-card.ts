@@ -2,7 +2,8 @@ import { calledOf } from '#shared-calc/recipe/column.ts';
 import { needPlace } from '#shared-calc/recipe/lines-by-use.ts';
 import { capital } from '#shared-calc/rule/capital.ts';
 import type { Bench } from '#shared-calc/bench/open-bench.ts';
-import type { StepCaution } from '#shared-calc/prepare/cautions.ts';
+import { buildActs } from '#shared-calc/cautions/acts.ts';
+import type { SaidCaution } from '#shared-calc/cautions/all-cautions.ts';
 import { choosePlants } from '#shared-calc/jobs/choose-plants.ts';
 import { plantNeeds, plantPlace } from '#shared-calc/jobs/plant-place.ts';
 import type { Survey } from '#shared-calc/fields/survey.ts';
@@ -12,7 +13,7 @@ import type { Line, Records } from '#shared-calc/records/records.ts';
 import { countUp } from '#shared-calc/trade/count-up.ts';
 import { lineLabel } from '#shared-calc/recipe/line-label.ts';
 import { buildSteps, type BuildStepPlan, type StepSentence } from './build-steps.ts';
-import { cautionsFor } from '#shared-calc/prepare/step-cautions.ts';
+import { cautionsFor } from '#shared-calc/prepare/act-cautions.ts';
 import { fillWords, notGiven, sizeFigures, type SizeFigures } from '#shared-calc/prepare/size-figures.ts';
 
 /** Goods for a step, to tick off. */
@@ -31,7 +32,7 @@ export interface CardStep {
   readonly says: readonly string[];
   /** Attended minutes of one build; left out if not known. */
   readonly minutes?: number;
-  readonly cautions: readonly StepCaution[];
+  readonly cautions: readonly SaidCaution[];
 }
 
 /** One size of a job, built in this order. */
@@ -79,7 +80,7 @@ interface CardSize {
   readonly figures: SizeFigures;
 }
 
-const besides: BuildStepPlan = { title: 'Besides', tasks: [], says: [], cautions: [] };
+const besides: BuildStepPlan = { title: 'Besides', tasks: [], says: [], act: 'besides' };
 /** Tasks that are done before the build. */
 const overTasks: readonly string[] = ['J1', 'J2'];
 
@@ -106,7 +107,7 @@ function stepsOf(size: CardSize): readonly CardStep[] {
           ...(plan.groups?.includes('plants') ? sayPlants(size) : []),
         ],
         ...(minutes !== undefined && { minutes }),
-        cautions: cautionsFor(plan.cautions, size.figures),
+        cautions: cautionsFor(buildActs[plan.act], size.figures),
       },
     ];
   });

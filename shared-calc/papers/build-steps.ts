@@ -1,5 +1,5 @@
 import type { LinePlace, UseName } from '#shared-calc/fields/uses.ts';
-import type { CautionOf } from '#shared-calc/prepare/step-cautions.ts';
+import type { BuildAct } from '#shared-calc/cautions/acts.ts';
 
 /** A sentence of a build step with figures by use in braces; `when` is a use without which it is left out. */
 export type StepSentence = string | { readonly says: string; readonly when: UseName };
@@ -13,7 +13,8 @@ export interface BuildStepPlan {
   /** Tasks whose work lines belong to the step. */
   readonly tasks: readonly string[];
   readonly says: readonly StepSentence[];
-  readonly cautions: readonly CautionOf[];
+  /** Its hazards and cautions. */
+  readonly act: BuildAct;
 }
 
 /** The steps in build order; a step without goods and minutes is left out. */
@@ -24,10 +25,10 @@ export const buildSteps: readonly BuildStepPlan[] = [
     tasks: ['L01'],
     says: [
       'Inside {insideLength} long, {insideHeight} high, dam {damHeight}. Look at glass and seams, clean it.',
-      { says: 'Test it for leaks with water up to the dam for a day.', when: 'drainRoom' },
+      { says: 'Test it for leaks with water up to the dam for a day, then siphon it out.', when: 'drainRoom' },
       { says: 'The client brings the tank: measure it before anything else.', when: 'clientTank' },
     ],
-    cautions: ['tank', 'lifting', { step: 'drain tap', when: 'drainTapNeed' }],
+    act: 'tank',
   },
   {
     title: 'Background',
@@ -37,7 +38,7 @@ export const buildSteps: readonly BuildStepPlan[] = [
       'Glue {panelArea} of background, {panelWidth} wide. Ventilate and wear gloves.',
       'Leave it to cure for {panelCure}, then rinse.',
     ],
-    cautions: ['foam and sealant'],
+    act: 'background',
   },
   {
     title: 'Drainage',
@@ -49,14 +50,14 @@ export const buildSteps: readonly BuildStepPlan[] = [
       { says: 'Stand the siphon tube on the base, cap on.', when: 'drainTubeNeed' },
       { says: 'Fit the tap before the layer goes in, and try it with water.', when: 'drainTapNeed' },
     ],
-    cautions: ['clay, charcoal, bark dust', 'drainage'],
+    act: 'drainage',
   },
   {
     title: 'Mesh',
     place: 'mesh',
     tasks: ['L04'],
     says: ['Cut {meshLength} × {meshDepth}, turned up {meshUpturn} all round.'],
-    cautions: [],
+    act: 'mesh',
   },
   {
     title: 'Capping',
@@ -66,14 +67,14 @@ export const buildSteps: readonly BuildStepPlan[] = [
       'Wet it first, lay it {capping} thick.',
       'A clay edge along the glass, {beadWidth} wide and {beadHeight} high.',
     ],
-    cautions: ['clay, charcoal, bark dust'],
+    act: 'capping',
   },
   {
     title: 'Blend the mix',
     place: 'mix',
     tasks: ['L06'],
     says: ['Makes {mixLoose} loose. Wet the dust down before you begin; rest the mix a day.'],
-    cautions: ['mix', 'clay, charcoal, bark dust', 'moss, bark, leaf mould', { step: 'coir', when: 'coirNeed' }],
+    act: 'mix',
   },
   {
     title: 'Place the mix',
@@ -88,21 +89,21 @@ export const buildSteps: readonly BuildStepPlan[] = [
       },
       'Lay the damp layer {dampDepth} deep: {dampPlaced} as placed.',
     ],
-    cautions: ['moss, bark, leaf mould', 'water'],
+    act: 'soil',
   },
   {
     title: 'Inoculate and mist',
     place: 'inoculate',
     tasks: ['L09'],
     says: ['Work it into the top of the mix, never with chlorinated water. Mist heavily.'],
-    cautions: [],
+    act: 'inoculate',
   },
   {
     title: 'Hardscape',
     place: 'hardscape',
     tasks: ['L08'],
     says: ['Heavy pieces stand firm on the layers below; nothing leans on doors or glass.'],
-    cautions: ['leaves and wood'],
+    act: 'hardscape',
   },
   {
     title: 'Plants',
@@ -110,7 +111,7 @@ export const buildSteps: readonly BuildStepPlan[] = [
     groups: ['plants'],
     tasks: ['L11'],
     says: [{ says: 'Out of quarantine ({plantQuarantine}), bare-root and rinsed. Then mist heavily.', when: 'plants' }],
-    cautions: ['plants', 'hands'],
+    act: 'plants',
   },
   {
     title: 'Microfauna',
@@ -118,14 +119,14 @@ export const buildSteps: readonly BuildStepPlan[] = [
     groups: ['microfauna'],
     tasks: ['L10'],
     says: ['About {springtailSeed} springtails, from a dense cup.', '{isopodFounders} isopods to start with.'],
-    cautions: ['microfauna'],
+    act: 'microfauna',
   },
   {
     title: 'Leaves',
     place: 'litter',
     tasks: ['L12'],
     says: ['Treated leaves {litter} deep over all of the soil, then mist.'],
-    cautions: ['leaves and wood', 'sterile or clean'],
+    act: 'litter',
   },
   {
     title: 'Cover glass',
@@ -136,11 +137,7 @@ export const buildSteps: readonly BuildStepPlan[] = [
       'Panes: {panes}, each {paneLength} × {paneDepth}, {coverGlass} thick, labelled.',
       'The vent strip stays open, {coverVent}. Screen every opening and cable hole.',
     ],
-    cautions: [
-      'cover glass',
-      { step: 'cover glass, screen removed', unless: 'screenUnderLamps' },
-      'vents, doors, cables',
-    ],
+    act: 'cover',
   },
   {
     title: 'Lamps and timer',
@@ -148,7 +145,7 @@ export const buildSteps: readonly BuildStepPlan[] = [
     groups: ['lamps'],
     tasks: ['L14'],
     says: ['Lamps: {lamps}, {lampPower} each, {lightHours}.', 'Drip loops on every cable, timer off the floor.'],
-    cautions: ['lamp', 'electrics'],
+    act: 'lamps',
   },
   {
     title: 'Misting',
@@ -159,12 +156,7 @@ export const buildSteps: readonly BuildStepPlan[] = [
       { says: 'Nozzles: {nozzles}, at the walls and not at the animals; {mistTime}, {mistCycles}.', when: 'nozzles' },
       { says: 'Fill the can with {reservoir}, below the nozzles.', when: 'nozzles' },
     ],
-    cautions: [
-      { step: 'mist pump', when: 'nozzles' },
-      { step: 'reservoir', when: 'nozzles' },
-      { step: 'electrics', when: 'nozzles' },
-      'water',
-    ],
+    act: 'misting',
   },
   {
     title: 'Clean and look over',
@@ -174,7 +166,7 @@ export const buildSteps: readonly BuildStepPlan[] = [
       'Clean the glass, photograph it, list what is missing.',
       { says: 'Fit the door lock.', when: 'doorLockNeed' },
     ],
-    cautions: [{ step: 'public place', when: 'publicSite' }],
+    act: 'look over',
   },
   {
     title: 'Load, drive, carry',
@@ -185,12 +177,12 @@ export const buildSteps: readonly BuildStepPlan[] = [
       'Empty, dry-packed, leaves bagged, plants braced. Animals travel by themselves.',
       'The shelf is rated {shelfRating}; filled the tank weighs {filledMass}.',
     ],
-    cautions: ['lifting', 'survey', 'transport'],
+    act: 'delivery',
   },
   {
     title: 'Hand over',
     tasks: ['L17'],
     says: ['Go through the handover card together, line by line.'],
-    cautions: [],
+    act: 'handOver',
   },
 ];

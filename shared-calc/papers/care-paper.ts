@@ -1,6 +1,7 @@
+import { eachOnce } from '#shared-calc/cautions/all-cautions.ts';
 import { addDays } from '#shared-calc/calendar/day.ts';
 import { datedJob } from './dated-job.ts';
-import { heading, paragraph, stepCautionsBlock, type PaperBlock } from './document.ts';
+import { cautionsBlock, heading, paragraph, type PaperBlock } from './document.ts';
 import type { SizeCare } from '#shared-calc/prepare/size-care.ts';
 import { titleOf, type MakePaper } from './paper-input.ts';
 import { paperDay, paperWeekday } from './paper-words.ts';
@@ -33,18 +34,13 @@ export const carePaper: MakePaper = (input) => {
     },
     ...(lamps ? [paragraph(`Lamps are due from ${paperDay(lamps.from)} to ${paperDay(lamps.to)}.`)] : []),
     ...care.flatMap(sizeBlocks),
-    stepCautionsBlock(cautionsOfAll(care)),
+    cautionsBlock(eachOnce(care.flatMap(({ cautions }) => cautions))),
   ];
   return ok({
     data: { handover: plan.handover, visits: plan.care, sizes: care, lamps: lamps ?? null },
     document: { title: `Care calendar, ${titleOf(input)}`, blocks },
   });
 };
-
-/** The cautions of several sizes, each once. */
-function cautionsOfAll(sizes: readonly SizeCare[]): SizeCare['cautions'] {
-  return [...new Map(sizes.flatMap(({ cautions }) => cautions).map((each) => [each.step, each])).values()];
-}
 
 /** The days of a round in the first year. */
 function roundDays({ everyDays, first, once }: CareRound): readonly string[] {

@@ -1,7 +1,8 @@
-import type { StepCaution } from '#shared-calc/prepare/cautions.ts';
+import type { SaidCaution } from '#shared-calc/cautions/all-cautions.ts';
 
-/** A caution on a paper; `about` is the step it belongs to, empty if there is none. */
-export interface PaperCaution {
+/** A caution of the table on a paper, or a sentence of this order alone, such as a check that fails: it has no id. */
+export interface PaperCaution extends Partial<Pick<SaidCaution, 'id' | 'source' | 'at'>> {
+  /** In front of the sentence; may be empty. */
   readonly about: string;
   readonly says: string;
   readonly decides: string;
@@ -154,9 +155,7 @@ export function cautionsIn({ blocks }: PaperDocument): readonly PaperCaution[] {
     if (block.is === 'table') return block.cautions?.flat() ?? [];
     return block.is === 'cautions' ? block.rows : [];
   });
-  return [
-    ...new Map(all.map(({ about, says, decides }) => [`${says}\n${decides}`, { about, says, decides }])).values(),
-  ];
+  return [...new Map(all.map((caution) => [`${caution.says}\n${caution.decides}`, caution])).values()];
 }
 
 export function heading(text: string): PaperBlock {
@@ -171,10 +170,6 @@ export function sheet(text: string): PaperBlock {
   return { is: 'sheet', text };
 }
 
-export function stepCautions(cautions: readonly StepCaution[]): readonly PaperCaution[] {
-  return cautions.map(({ step, caution, decides }) => ({ about: step, says: caution, decides }));
-}
-
-export function stepCautionsBlock(cautions: readonly StepCaution[]): PaperBlock {
-  return { is: 'cautions', rows: stepCautions(cautions) };
+export function cautionsBlock(rows: readonly PaperCaution[]): PaperBlock {
+  return { is: 'cautions', rows };
 }

@@ -3,13 +3,14 @@ import { capital } from '#shared-calc/rule/capital.ts';
 import type { Bench } from '#shared-calc/bench/open-bench.ts';
 import type { Day } from '#shared-calc/calendar/day.ts';
 import { careRounds, type CareDate, type CareRound } from '#shared-calc/prepare/care-calendar.ts';
-import type { StepCaution } from '#shared-calc/prepare/cautions.ts';
+import { siteActs } from '#shared-calc/cautions/acts.ts';
+import type { CautionId, SaidCaution } from '#shared-calc/cautions/all-cautions.ts';
 import { heatWords, type HeatWords } from '#shared-calc/prepare/heat-words.ts';
 import type { UseName } from '#shared-calc/fields/uses.ts';
 import type { Display } from '#shared-calc/quantity/shown-unit.ts';
 import type { Job, Workshop } from '#shared-calc/records/records.ts';
-import { peopleNear, protectedKinds, type Reminder } from './audience-rules.ts';
-import { cautionsFor, type CautionOf } from '#shared-calc/prepare/step-cautions.ts';
+import { peopleNear, protectedKinds } from './audience-rules.ts';
+import { cautionsFor } from '#shared-calc/prepare/act-cautions.ts';
 import { careFigures } from '#shared-calc/prepare/size-care.ts';
 import { plantsReplacedDays } from './quote-findings.ts';
 import { fillWords, sizeFigures, type SizeFigures } from '#shared-calc/prepare/size-figures.ts';
@@ -19,7 +20,7 @@ export interface HandoverSign {
   readonly sign: string;
   readonly act: string;
   /** The caution of the card that this sign states in full. */
-  readonly step?: string;
+  readonly caution?: CautionId;
 }
 
 /** The page that stays with the tank. */
@@ -36,12 +37,12 @@ export interface HandoverCard {
   /** Roles whose names and numbers are written in by hand. */
   readonly people: readonly string[];
   /** Reminders for special audiences; the caution for everybody is elsewhere on the card. */
-  readonly audience: readonly Reminder[];
-  readonly protection: readonly Reminder[];
+  readonly audience: readonly SaidCaution[];
+  readonly protection: readonly SaidCaution[];
   /** The replacement of plants, then the workshop's own terms. */
   readonly terms: readonly string[];
   readonly visits: readonly CareDate[];
-  readonly cautions: readonly StepCaution[];
+  readonly cautions: readonly SaidCaution[];
 }
 
 export interface HandoverTerms {
@@ -75,7 +76,7 @@ export function handoverCards(bench: Bench, terms: HandoverTerms): readonly Hand
       protection: protectedKinds,
       terms: ours,
       visits: terms.care,
-      cautions: cautionsFor(handoverCautions, figures),
+      cautions: cautionsFor(siteActs.keeping, figures),
     };
   });
 }
@@ -138,7 +139,7 @@ function tasksOf(figures: SizeFigures, rounds: readonly CareRound[]): HandoverCa
     {
       days: 365,
       when: 'Every year',
-      acts: ['Nozzles and filter descaled; seals looked at. Ours, at the yearly visit.'],
+      acts: ['Nozzles and filter descaled and rinsed; seals looked at. Ours, at the yearly visit.'],
     },
   ];
   return tasks.toSorted((a, b) => a.days - b.days).map(({ when, acts }) => ({ when, acts }));
@@ -148,7 +149,7 @@ const roundActs: Readonly<Record<CareRound['act'], string>> = {
   'look at the leaves': 'Look at the leaves: where soil shows they go faster than reckoned.',
   'top up leaves': 'Top up the leaves with treated ones, to their depth on the first day.',
   drain: 'Drain the water below the mesh, to the sewer; sooner where it smells sour.',
-  'refill and clean': 'Empty and clean the can, then refill it with low-mineral water.',
+  'refill and clean': 'Empty, clean and rinse the can, then refill it with low-mineral water.',
 };
 
 const normal: readonly string[] = [
@@ -162,7 +163,7 @@ const notNormal: readonly (HandoverSign & { readonly when?: UseName })[] = [
   {
     sign: 'A sour smell, water at the mesh',
     act: 'Drain now, mist less, call. Standing water stays below the mesh gap always.',
-    step: 'drainage',
+    caution: 'drainage',
     when: 'drainRoom',
   },
   { sign: 'It does not mist', act: 'Mist by hand with low-mineral water, call the fitter.', when: 'nozzles' },
@@ -171,20 +172,20 @@ const notNormal: readonly (HandoverSign & { readonly when?: UseName })[] = [
   {
     sign: 'An animal is dead',
     act: 'Stop, photograph, cool the body and do not freeze it, call the vet, hold all moves.',
-    step: 'death',
+    caution: 'death',
   },
 ];
 
 function signsOf(figures: SizeFigures): HandoverCard['notNormal'] {
   const others = notNormal
     .filter(({ when }) => when === undefined || figures.holds(when))
-    .map(({ sign, act, step }) => ({ sign, act, ...(step !== undefined && { step }) }));
+    .map(({ sign, act, caution }) => ({ sign, act, ...(caution !== undefined && { caution }) }));
   return [tooWarm(heatWords(figures)), ...others];
 }
 
 function tooWarm({ above, emergency }: HeatWords): HandoverSign {
   const act = `Lights off, an ice bottle outside the glass, a fan across the top; call. ${emergency}`;
-  return { sign: above, act, step: 'heat' };
+  return { sign: above, act, caution: 'tooWarm' };
 }
 
 /** The same sentence as on the job's quote. */
@@ -201,25 +202,4 @@ const people: readonly string[] = [
   'Vet',
   'Electrician',
   'Our fitter',
-];
-
-const handoverCautions: readonly CautionOf[] = [
-  'hands',
-  'enquiry',
-  'feeding',
-  'heat',
-  'cold',
-  'sprays near the tank',
-  'water',
-  { step: 'reservoir', when: 'nozzles' },
-  { step: 'drainage', when: 'drainRoom' },
-  'cover glass',
-  'vents, doors, cables',
-  'electrics',
-  'lamp',
-  { step: 'public place', when: 'publicSite' },
-  'microfauna',
-  'lifting',
-  'disease waste',
-  'death',
 ];

@@ -1,5 +1,5 @@
 import { datedJob } from './dated-job.ts';
-import { heading, paragraph, sheet, type PaperBlock, type PaperFact } from './document.ts';
+import { heading, paragraph, sheet, type PaperBlock, type PaperCaution, type PaperFact } from './document.ts';
 import { handoverCards, type HandoverCard, type HandoverSign } from './handover-card.ts';
 import { displayFor, jobWords, titleOf, type MakePaper } from './paper-input.ts';
 import { paperDay, paperWeekday } from './paper-words.ts';
@@ -53,16 +53,16 @@ function cardBlocks(card: HandoverCard, title: string): readonly PaperBlock[] {
 }
 
 /** A sign that states a caution in full also names who decides. */
-function signRow({ sign, act, step }: HandoverSign, { cautions }: HandoverCard): PaperFact {
-  const caution = cautions.find((each) => each.step === step);
+function signRow({ sign, act, caution: id }: HandoverSign, { cautions }: HandoverCard): PaperFact {
+  const caution = cautions.find((each) => each.id === id);
   return caution ? [sign, act, caution.decides] : [sign, act];
 }
 
 /** A caution that a sign states in full is not written again. */
 function withoutSaid(block: PaperBlock, { notNormal }: HandoverCard): PaperBlock {
   if (block.is !== 'cautions') return block;
-  const isSaid = (about: string) => notNormal.some(({ step }) => step === about);
-  return { ...block, rows: block.rows.map((row) => (isSaid(row.about) ? { ...row, elsewhere: true } : row)) };
+  const isSaid = (id: PaperCaution['id']) => notNormal.some(({ caution }) => caution !== undefined && caution === id);
+  return { ...block, rows: block.rows.map((row) => (isSaid(row.id) ? { ...row, elsewhere: true } : row)) };
 }
 
 /** The next visit first, with its weekday; visits of the same kind together. */

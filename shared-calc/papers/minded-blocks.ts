@@ -1,33 +1,28 @@
-import type { Reminder } from './audience-rules.ts';
-import { heading, stepCautions, stepCautionsBlock, type PaperBlock } from './document.ts';
-import type { StepCaution } from '#shared-calc/prepare/cautions.ts';
+import type { CautionId, SaidCaution } from '#shared-calc/cautions/all-cautions.ts';
+import { cautionsBlock, heading, type PaperBlock } from './document.ts';
 
 interface Minded {
-  readonly cautions: readonly StepCaution[];
-  readonly audience: readonly Reminder[];
-  readonly protection: readonly Reminder[];
+  readonly cautions: readonly SaidCaution[];
+  readonly audience: readonly SaidCaution[];
+  readonly protection: readonly SaidCaution[];
 }
 
 /**
  * The cautions. Those about people at risk and about animal trade are grouped with this tank's audience and animals.
  */
 export function mindedBlocks({ cautions, audience, protection }: Minded): readonly PaperBlock[] {
-  const of = (wanted: string) => cautions.filter(({ step }) => step === wanted);
+  const of = (wanted: CautionId) => cautions.filter(({ id }) => id === wanted);
   return [
     heading('To mind'),
-    stepCautionsBlock(cautions.filter(({ step }) => step !== 'enquiry' && step !== 'animal choice')),
+    cautionsBlock(cautions.filter(({ id }) => id !== 'peopleAtRisk' && id !== 'protectedKinds')),
     heading('Who is near it'),
-    bareBlock([...of('enquiry'), ...audience.map(asCaution)]),
+    bareBlock([...of('peopleAtRisk'), ...audience]),
     heading('Protected kinds'),
-    bareBlock([...of('animal choice'), ...protection.map(asCaution)]),
+    bareBlock([...of('protectedKinds'), ...protection]),
   ];
 }
 
 /** Its heading shows what they are about. */
-function bareBlock(cautions: readonly StepCaution[]): PaperBlock {
-  return { is: 'cautions', rows: stepCautions(cautions), bare: true };
-}
-
-function asCaution({ says, decides }: Reminder): StepCaution {
-  return { step: '', caution: says, decides };
+function bareBlock(rows: readonly SaidCaution[]): PaperBlock {
+  return { is: 'cautions', rows, bare: true };
 }

@@ -1,7 +1,8 @@
 import type { Day } from '#shared-calc/calendar/day.ts';
-import type { StepCaution } from '#shared-calc/prepare/cautions.ts';
+import { prepActs } from '#shared-calc/cautions/acts.ts';
+import type { SaidCaution } from '#shared-calc/cautions/all-cautions.ts';
 import type { PrepPlan } from '#shared-calc/prepare/prep-plan.ts';
-import { cautionsOf } from '#shared-calc/prepare/step-cautions.ts';
+import { cautionsOf } from '#shared-calc/prepare/act-cautions.ts';
 import { stepWords, type AnnouncedStep } from './step-words.ts';
 
 /** One day's act of a prep plan. */
@@ -13,7 +14,7 @@ export interface PrepRow {
   readonly is: 'order' | 'done';
   /** The first step of the chain that decides the handover. */
   readonly decides: boolean;
-  readonly cautions: readonly StepCaution[];
+  readonly cautions: readonly SaidCaution[];
 }
 
 /** A prep plan day by day, to tick off: orders and completed steps by date, each with its cautions. */
@@ -27,7 +28,7 @@ export function prepRows(plan: PrepPlan): readonly PrepRow[] {
       date,
       is: 'done',
       decides: plan.decides.first === step && !plan.decides.ordered,
-      cautions: cautionsOf(cautionNames[step]),
+      cautions: cautionsOf(prepActs[step]),
     },
   ]);
   const handover: PrepRow = {
@@ -36,26 +37,19 @@ export function prepRows(plan: PrepPlan): readonly PrepRow[] {
     date: plan.handover,
     is: 'done',
     decides: false,
-    cautions: cautionsOf(cautionNames.handover),
+    cautions: cautionsOf(prepActs.handover),
   };
   return [...rows, handover].toSorted((one, other) => (one.date < other.date ? -1 : Number(one.date > other.date)));
 }
 
 function orderRow(plan: PrepPlan, step: AnnouncedStep, date: Day): PrepRow {
   const decides = plan.decides.first === step && plan.decides.ordered;
-  return { step, act: stepWords[step].order ?? stepWords[step].done, date, is: 'order', decides, cautions: [] };
+  return {
+    step,
+    act: stepWords[step].order ?? stepWords[step].done,
+    date,
+    is: 'order',
+    decides,
+    cautions: cautionsOf(prepActs.order),
+  };
 }
-
-const cautionNames: Readonly<Record<AnnouncedStep, readonly string[]>> = {
-  tank: ['tank'],
-  panel: ['foam and sealant'],
-  hardscape: ['leaves and wood'],
-  plants: ['plants'],
-  springtails: ['microfauna'],
-  media: ['mix', 'coir', 'clay, charcoal, bark dust', 'moss, bark, leaf mould'],
-  panes: ['cover glass'],
-  lamps: ['electrics'],
-  leaves: ['leaves and wood', 'sterile or clean'],
-  build: ['lifting'],
-  handover: ['transport', 'animals in'],
-};

@@ -21,9 +21,7 @@ export const prepPaper: MakePaper = (input) => {
       rows: rows.map(({ date, act, decides }) => [paperWeekday(date), act, decides ? '(decides)' : '']),
       small: [2],
       tick: true,
-      cautions: rows.map(({ act, cautions }) =>
-        cautions.map(({ caution, decides }) => ({ about: act, says: caution, decides })),
-      ),
+      cautions: rows.map(({ act, cautions }) => cautions.map((caution) => ({ ...caution, about: act }))),
     },
   ];
   return ok({ data: { says, rows }, document: { title: `Prep plan, ${titleOf(input)}`, blocks } });

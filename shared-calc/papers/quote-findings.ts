@@ -56,7 +56,7 @@ function wayInOf({ job, workshop }: QuoteBody): QuoteFindings['assumed'] {
 /** Decides if nobody is named. */
 const NOBODY_NAMED = 'Builder';
 
-/** A caution that names nobody is a note about our own figures: it is shown with them, not on a client's paper. */
+/** A house's own caution that names nobody is a note about its figures: it is shown with them, not on a client's paper. */
 function* cautionsOf(body: QuoteBody): Generator<QuoteFindings['cautions'][number]> {
   const failing = body.columns.flatMap((column) =>
     limitsOf(column, body)
@@ -66,6 +66,7 @@ function* cautionsOf(body: QuoteBody): Generator<QuoteFindings['cautions'][numbe
   for (const [says, same] of Map.groupBy(failing, (check) => check.says)) {
     yield { says, decides: same[0]?.decides || NOBODY_NAMED, sizes: same.map(({ called }) => called) };
   }
+  for (const { says, decides } of body.cautions ?? []) yield { says, decides, sizes: [] };
   const standing = body.lines.filter(({ caution, decides }) => caution !== undefined && (decides ?? '') !== '');
   for (const [says = '', [line]] of Map.groupBy(standing, ({ caution }) => caution)) {
     yield { says, decides: line?.decides ?? NOBODY_NAMED, sizes: [] };

@@ -5,7 +5,7 @@ import type { DerivedJob } from '#shared-calc/derive/derived.ts';
 import type { PlaceCheck } from '#shared-calc/jobs/place-checks.ts';
 import { lineLabel } from '#shared-calc/recipe/line-label.ts';
 import { sizeFigures } from '#shared-calc/prepare/size-figures.ts';
-import { figureCautions } from '#shared-calc/prepare/cautions.ts';
+import { cautionEntry, cautionIds } from '#shared-calc/cautions/all-cautions.ts';
 import type { MassPart } from '#shared-calc/prepare/heaviest-parts.ts';
 import { checkSheet, type CheckSheet, type SheetTerms } from '#shared-calc/prepare/mends.ts';
 import type { Display } from '#shared-calc/quantity/shown-unit.ts';
@@ -28,7 +28,12 @@ export interface SizeSheet extends Omit<CheckSheet, 'parts'> {
   readonly sizes: readonly { readonly key: string; readonly called: string; readonly label: string }[];
   readonly parts: readonly (MassPart & { readonly label: string })[];
   /** Notes that belong to figures of this recipe. */
-  readonly beside: readonly { readonly labels: readonly string[]; readonly misleads: string; readonly says: string }[];
+  readonly beside: readonly {
+    readonly labels: readonly string[];
+    readonly misleads: string;
+    readonly says: string;
+    readonly decides: string;
+  }[];
   readonly drain: DrainFigures | undefined;
 }
 
@@ -61,8 +66,11 @@ export function sheetOn(bench: Bench, size: string, { place, terms }: SheetOf): 
     place: place(size),
     sizes,
     parts: sheet.parts.map((part) => ({ ...part, label: labelOf(part.line)[0] ?? part.line })),
-    beside: figureCautions
-      .map(({ uses, misleads, says }) => ({ labels: uses.flatMap(labelFor), misleads, says }))
+    beside: cautionIds
+      .map(cautionEntry)
+      .flatMap(({ uses = [], misleads, says, decides }) =>
+        misleads === undefined ? [] : [{ labels: uses.flatMap(labelFor), misleads, says, decides }],
+      )
       .filter(({ labels }) => labels.length > 0),
     drain: drainOf(bench, { size, called }, terms.display),
   };

@@ -1,4 +1,5 @@
-import type { StepCaution } from '#shared-calc/prepare/cautions.ts';
+import { siteActs } from '#shared-calc/cautions/acts.ts';
+import type { SaidCaution } from '#shared-calc/cautions/all-cautions.ts';
 import {
   answerWords,
   isAnswered,
@@ -8,8 +9,8 @@ import {
 } from '#shared-calc/jobs/survey-questions.ts';
 import type { FieldContext } from '#shared-calc/records/field-text.ts';
 import type { Job } from '#shared-calc/records/records.ts';
-import { peopleNear, protectedKinds, type Reminder } from './audience-rules.ts';
-import { cautionsOf } from '#shared-calc/prepare/step-cautions.ts';
+import { peopleNear, protectedKinds } from './audience-rules.ts';
+import { cautionsOf } from '#shared-calc/prepare/act-cautions.ts';
 
 /** What was asked where the tank is to stand, and what to measure and ask there still. */
 export interface SurveyCard {
@@ -19,9 +20,9 @@ export interface SurveyCard {
     readonly answers: readonly (readonly [what: string, is: string])[];
     readonly asks: readonly string[];
   }[];
-  readonly audience: readonly Reminder[];
-  readonly protection: readonly Reminder[];
-  readonly cautions: readonly StepCaution[];
+  readonly audience: readonly SaidCaution[];
+  readonly protection: readonly SaidCaution[];
+  readonly cautions: readonly SaidCaution[];
 }
 
 type Surveyed = Pick<Job, 'client' | 'contact' | 'site' | 'access' | 'audience' | 'animals' | 'survey'>;
@@ -51,16 +52,7 @@ export function surveyCard(job: Surveyed, context: FieldContext): SurveyCard {
     })),
     audience: peopleNear(job),
     protection: protectedKinds,
-    cautions: cautionsOf([
-      'enquiry',
-      'animal choice',
-      'survey',
-      'cold',
-      'heat',
-      'electrics',
-      'public place',
-      'lifting',
-    ]),
+    cautions: cautionsOf(siteActs.survey),
   };
 }
 

@@ -1,4 +1,4 @@
-import { paragraph, stepCautionsBlock, type PaperBlock, type PaperDocument } from './document.ts';
+import { cautionsBlock, paragraph, type PaperBlock, type PaperDocument } from './document.ts';
 import type { MakePaper } from './paper-input.ts';
 import { leavesOf } from '#shared-calc/prepare/leaves-of.ts';
 import { treatmentCard } from './treatment-card.ts';
@@ -57,11 +57,7 @@ export function treatmentDocument(
       right: [1, 2],
       boxes: Array.from({ length: card.batches }, (_, nth) => `Batch ${nth + 1}`),
     },
-    ...card.beside.map(paragraph),
-    stepCautionsBlock([
-      ...card.warnings.map(({ says, decides }) => ({ step: way, caution: says, decides })),
-      ...card.cautions,
-    ]),
+    cautionsBlock([...card.warnings.map((warning) => ({ ...warning, about: way })), ...card.cautions]),
     { is: 'sign', items: ['Core at its hottest, °C, each batch', 'Treated by', 'Day'] },
   ];
   return { title: 'Leaf treatment', blocks };

@@ -2,14 +2,14 @@ import { calledOf } from '#shared-calc/recipe/column.ts';
 import type { Bench } from '#shared-calc/bench/open-bench.ts';
 import type { Day } from '#shared-calc/calendar/day.ts';
 import { addDays } from '#shared-calc/calendar/day.ts';
-import type { StepCaution } from '#shared-calc/prepare/cautions.ts';
-import { figureCautions } from '#shared-calc/prepare/cautions.ts';
+import { siteActs } from '#shared-calc/cautions/acts.ts';
+import { sayCaution, type SaidCaution } from '#shared-calc/cautions/all-cautions.ts';
 import { animalsInPlan, FULL_WATCH, LEAST_WATCH, type WatchBand } from '#shared-calc/prepare/watch.ts';
 import { givenWords } from '#shared-calc/prepare/given-words.ts';
 import type { Display } from '#shared-calc/quantity/shown-unit.ts';
 import type { Job } from '#shared-calc/records/records.ts';
-import { peopleNear, protectedKinds, type Reminder } from './audience-rules.ts';
-import { cautionsFor, cautionsOf } from '#shared-calc/prepare/step-cautions.ts';
+import { peopleNear, protectedKinds } from './audience-rules.ts';
+import { cautionsFor, cautionsOf } from '#shared-calc/prepare/act-cautions.ts';
 import { sizeFigures } from '#shared-calc/prepare/size-figures.ts';
 import { bandAssumed, watchBand } from '#shared-calc/prepare/watch-band.ts';
 
@@ -27,7 +27,7 @@ export interface WatchCard {
   readonly leastHours: number;
   /** The expected effect of lamps and room, and the limits of that figure. */
   readonly expected: readonly string[];
-  readonly cautions: readonly StepCaution[];
+  readonly cautions: readonly SaidCaution[];
 }
 
 const readAt = [0, 3, 6, 9, 12, 18, 24, 30, 36, 42, 48, 54, 60, 66, FULL_WATCH] as const;
@@ -36,7 +36,6 @@ export function watchCards(bench: Bench, display: Display): readonly WatchCard[]
   return bench.input().columns.map(({ key, label, tank }) => {
     const figures = sizeFigures(bench, key, display);
     const band = watchBand(figures);
-    const beside = figureCautions.find(({ uses }) => uses.includes('hottestDay'))?.says ?? '';
     return {
       size: key,
       called: calledOf({ key, label }),
@@ -47,10 +46,10 @@ export function watchCards(bench: Bench, display: Display): readonly WatchCard[]
       hours: readAt,
       leastHours: LEAST_WATCH,
       expected: [
-        `On the hottest day the recipe expects ${figures.words('hottestDay')} in the tank. ${beside}`,
+        `On the hottest day the recipe expects ${figures.words('hottestDay')} in the tank. ${sayCaution('warmthGuess').says}`,
         ...bandAssumed(figures, display),
       ],
-      cautions: cautionsFor(['heat', 'cold', { step: 'drainage', when: 'drainRoom' }, 'electrics'], figures),
+      cautions: cautionsFor(siteActs.watch, figures),
     };
   });
 }
@@ -66,9 +65,9 @@ export interface AnimalsInCard {
   /** What to look at on each of those days. */
   readonly lookFor: readonly string[];
   readonly before: readonly string[];
-  readonly audience: readonly Reminder[];
-  readonly protection: readonly Reminder[];
-  readonly cautions: readonly StepCaution[];
+  readonly audience: readonly SaidCaution[];
+  readonly protection: readonly SaidCaution[];
+  readonly cautions: readonly SaidCaution[];
 }
 
 export interface AnimalsInTerms {
@@ -93,6 +92,6 @@ export function animalsInCard({ build, settleInDays, job }: AnimalsInTerms): Ani
     ],
     audience: peopleNear(job),
     protection: protectedKinds,
-    cautions: cautionsOf(['animals in', 'quarantine', 'animal choice', 'feeding', 'hands', 'transport', 'enquiry']),
+    cautions: cautionsOf(siteActs.animalsIn),
   };
 }

@@ -1,4 +1,4 @@
-import { paragraph, sheet, stepCautionsBlock, type PaperBlock } from './document.ts';
+import { cautionsBlock, paragraph, sheet, type PaperBlock } from './document.ts';
 import { displayFor, titleOf, type MakePaper } from './paper-input.ts';
 import { watchCards, type WatchCard } from './watch-card.ts';
 import { ok } from '#shared-calc/result.ts';
@@ -31,7 +31,7 @@ function cardBlocks(card: WatchCard, title: string): readonly PaperBlock[] {
       right: [0],
       write: ['day, time', '°C now', 'hottest', 'coldest', 'humidity %', 'who'],
     },
-    stepCautionsBlock(cautions),
+    cautionsBlock(cautions),
     { is: 'sign', items: ['Hottest and coldest, °C; driest and dampest, %', 'Read by', 'Day'] },
   ];
 }

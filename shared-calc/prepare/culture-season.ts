@@ -1,6 +1,6 @@
 import type { CultureKind } from '#shared-calc/records/records.ts';
-import { isShort, serveClaims, type BoardTub, type Claim, type ServedClaim } from './serve-claims.ts';
-import { dayOfNumber, tubStock, type TubStock } from './tub-stock.ts';
+import { areMet, serveClaims, type BoardTub, type Claim, type ServedClaim } from './serve-claims.ts';
+import { freshTub, type TubStock } from './tub-stock.ts';
 
 /** Claims of one kind, the tubs that stand for them, and how new ones grow. */
 export interface Season {
@@ -13,15 +13,18 @@ export interface Season {
 }
 
 export function newTub({ kind, perDay, founders }: Season, start: number): TubStock {
-  return tubStock(kind, perDay, { startedOn: dayOfNumber(start), founders });
+  return freshTub(kind, perDay, { started: start, founders });
 }
 
 /** The claims served by the standing tubs in order of their start, then by new ones started on these days. */
 export function serveWith(season: Season, starts: readonly number[]): readonly ServedClaim[] {
-  const added = starts.map((start, at) => ({ id: `new ${at + 1}`, stock: newTub(season, start) }));
-  return serveClaims([...season.standing, ...added], season.claims);
+  return serveClaims(tubsWith(season, starts), season.claims);
 }
 
 export function isMet(season: Season, starts: readonly number[]): boolean {
-  return !serveWith(season, starts).some(isShort);
+  return areMet(tubsWith(season, starts), season.claims);
+}
+
+function tubsWith(season: Season, starts: readonly number[]): readonly BoardTub[] {
+  return [...season.standing, ...starts.map((start, at) => ({ id: `new ${at + 1}`, stock: newTub(season, start) }))];
 }

@@ -6,12 +6,6 @@ export interface HeatWords {
   readonly emergency: string;
 }
 
-/** For cards that are not of one size, whose ceilings may differ. */
-export const heatOfAnySize: HeatWords = {
-  above: "Above the animals' ceiling",
-  emergency: 'When it is an emergency the keeper or vet says.',
-};
-
 export function heatWords({ number, words }: SizeFigures): HeatWords {
   const known = (use: 'speciesCeiling' | 'speciesEmergency') => number(use, 'degC') !== undefined;
   return {
@@ -20,8 +14,4 @@ export function heatWords({ number, words }: SizeFigures): HeatWords {
       ? `Above ${words('speciesEmergency')} is an emergency.`
       : 'When it is an emergency is not known yet: ask the keeper or vet.',
   };
-}
-
-export function heatCaution({ above, emergency }: HeatWords): string {
-  return `${above} act: lights off, an ice bottle outside the glass, a fan across the top. ${emergency}`;
 }

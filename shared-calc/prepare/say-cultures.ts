@@ -1,7 +1,13 @@
 import { writeNumber } from '#shared-calc/quantity/write-figure.ts';
+import type { Decides } from '#shared-calc/cautions/deciders.ts';
+import type { Warning } from '#shared-calc/cautions/warning.ts';
 import { sayDay } from './say-day.ts';
 import type { CultureBoard } from './culture-board.ts';
-import { seedUseOf } from './culture-demands.ts';
+import { isFlies, seedUseOf } from './culture-demands.ts';
+import type { CultureKind } from '#shared-calc/records/records.ts';
+import { cultureActs } from '#shared-calc/cautions/acts.ts';
+import { cautionsBeside, sayCaution, type SaidCaution } from '#shared-calc/cautions/all-cautions.ts';
+import { cautionsOf } from './act-cautions.ts';
 import type { LateCulture } from './late-cultures.ts';
 
 /** An amount of money as the workshop writes it. */
@@ -30,12 +36,8 @@ function insteadOf({ cups, coins, wait }: LateCulture, { kind }: CultureBoard, w
 }
 
 /** What a grower must know beside the figures of a board, and who decides. */
-export function boardWarnings({
-  kind,
-  rate,
-  nothingToSplit,
-}: CultureBoard): readonly { says: string; decides: string }[] {
-  const decides = 'Grower';
+export function boardWarnings({ kind, rate, nothingToSplit }: CultureBoard): readonly Warning[] {
+  const decides: Decides = 'Grower';
   const percent = (perDay: number) => writeNumber(perDay * 100, 1);
   const ranged = rate !== undefined && rate.to - rate.from > 1e-12;
   return [
@@ -56,4 +58,10 @@ export function boardWarnings({
         ]
       : []),
   ];
+}
+
+/** What to mind with a culture of this kind. */
+export function cultureCautions(kind: CultureKind): readonly SaidCaution[] {
+  if (isFlies(kind)) return cautionsOf(cultureActs.flies);
+  return [...cautionsOf(cultureActs.tubs), ...cautionsBeside(seedUseOf(kind)).map((id) => sayCaution(id))];
 }

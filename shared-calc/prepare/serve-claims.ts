@@ -31,27 +31,50 @@ const NOTHING = 1e-9;
  * the whole share of a tub even where less is asked, picking takes what is asked.
  */
 export function serveClaims(tubs: readonly BoardTub[], claims: readonly Claim[]): readonly ServedClaim[] {
+  const shelf = shelfOf(tubs);
+  return claims.map((claim) => serve(shelf, claim));
+}
+
+/** Whether the tubs meet every claim; it stops at the first that they do not. */
+export function areMet(tubs: readonly BoardTub[], claims: readonly Claim[]): boolean {
+  const shelf = shelfOf(tubs);
+  return claims.every((claim) => !isShort(serve(shelf, claim)));
+}
+
+interface Shelf {
+  /** Those kept for a job come first. */
+  readonly tubs: readonly BoardTub[];
+  /** Of each tub after the claims served so far. */
+  readonly stocks: TubStock[];
+}
+
+function shelfOf(tubs: readonly BoardTub[]): Shelf {
   const inOrder = [
     ...tubs.filter(({ keptFor }) => keptFor !== undefined),
     ...tubs.filter(({ keptFor }) => keptFor === undefined),
   ];
-  const stocks = inOrder.map(({ stock }) => stock);
-  return claims.map((claim) => {
-    const open = new Map(claim.byJob);
-    const from: { tub: string; animals: number }[] = [];
-    for (const [at, { id, keptFor }] of inOrder.entries()) {
-      const stock = stocks[at];
-      const wanted = keptFor === undefined ? sumOf(open) : (open.get(keptFor) ?? 0);
-      if (!stock || wanted <= NOTHING) continue;
-      const may = mayTakeOn(stock, claim.day);
-      const animals = Math.min(wanted, may);
-      if (animals <= NOTHING) continue;
-      stocks[at] = takeFrom(stock, claim.day, stock.kind.taken === 'floated' ? may : animals);
-      give(open, keptFor, animals);
-      from.push({ tub: id, animals });
-    }
-    return { claim, short: sumOf(open), from };
-  });
+  return { tubs: inOrder, stocks: inOrder.map(({ stock }) => stock) };
+}
+
+/** Takes what a claim gets from the shelf. */
+function serve({ tubs, stocks }: Shelf, claim: Claim): ServedClaim {
+  const open = new Map(claim.byJob);
+  let left = sumOf(open);
+  const from: { tub: string; animals: number }[] = [];
+  for (const [at, { id, keptFor }] of tubs.entries()) {
+    const stock = stocks[at];
+    if (left <= NOTHING) break;
+    const wanted = keptFor === undefined ? left : (open.get(keptFor) ?? 0);
+    if (!stock || wanted <= NOTHING) continue;
+    const may = mayTakeOn(stock, claim.day);
+    const animals = Math.min(wanted, may);
+    if (animals <= NOTHING) continue;
+    stocks[at] = takeFrom(stock, claim.day, stock.kind.taken === 'floated' ? may : animals);
+    give(open, keptFor, animals);
+    left = Math.max(0, left - animals);
+    from.push({ tub: id, animals });
+  }
+  return { claim, short: left, from };
 }
 
 export function isShort({ short }: Pick<ServedClaim, 'short'>): boolean {
@@ -62,13 +85,15 @@ function sumOf(open: ReadonlyMap<string, number>): number {
   return [...open.values()].reduce((sum, each) => sum + each, 0);
 }
 
-/** Meets one job, or the jobs in their order. */
+/** Meets one job, or the jobs in their order; a job that has all is no longer open. */
 function give(open: Map<string, number>, job: string | undefined, animals: number): void {
   let left = animals;
-  for (const name of job === undefined ? [...open.keys()] : [job]) {
-    const met = Math.min(left, open.get(name) ?? 0);
-    const rest = (open.get(name) ?? 0) - met;
-    open.set(name, rest > NOTHING ? rest : 0);
-    left -= met;
+  for (const name of job === undefined ? open.keys() : [job]) {
+    if (left <= NOTHING) return;
+    const asked = open.get(name) ?? 0;
+    const rest = asked - left;
+    if (rest > NOTHING) open.set(name, rest);
+    else open.delete(name);
+    left -= asked;
   }
 }

@@ -2,8 +2,9 @@ import { calledOf } from '#shared-calc/recipe/column.ts';
 import type { Bench } from '#shared-calc/bench/open-bench.ts';
 import { addDays, weekdayOf, type Day } from '#shared-calc/calendar/day.ts';
 import { careRounds, type CareDate, type CareFigures, type CareRound } from './care-calendar.ts';
-import { cautionsFor } from './step-cautions.ts';
-import type { StepCaution } from './cautions.ts';
+import { careActs, siteActs } from '#shared-calc/cautions/acts.ts';
+import { eachOnce, type SaidCaution } from '#shared-calc/cautions/all-cautions.ts';
+import { cautionsFor } from './act-cautions.ts';
 import type { Display } from '#shared-calc/quantity/shown-unit.ts';
 import type { Job } from '#shared-calc/records/records.ts';
 import { sizeFigures, type SizeFigures } from './size-figures.ts';
@@ -28,27 +29,22 @@ export interface SizeCare {
   readonly called: string;
   readonly tank: string;
   readonly rounds: readonly CareRound[];
-  readonly cautions: readonly StepCaution[];
+  readonly cautions: readonly SaidCaution[];
 }
 
 export function sizeCare(bench: Bench, handover: Day, display: Display): readonly SizeCare[] {
   return bench.input().columns.map(({ key, label, tank }) => {
     const figures = sizeFigures(bench, key, display);
+    const rounds = careRounds(handover, careFigures(figures));
     return {
       size: key,
       called: calledOf({ key, label }),
       tank: tank.label,
-      rounds: careRounds(handover, careFigures(figures)),
-      cautions: cautionsFor(
-        [
-          'service',
-          'hands',
-          { step: 'drainage', when: 'drainRoom' },
-          { step: 'reservoir', when: 'nozzles' },
-          'leaves and wood',
-          'disease waste',
-        ],
-        figures,
+      rounds,
+      cautions: eachOnce(
+        [siteActs.visit, ...rounds.map(({ act }) => careActs[act]), siteActs.lampsDue].flatMap((act) =>
+          cautionsFor(act, figures),
+        ),
       ),
     };
   });

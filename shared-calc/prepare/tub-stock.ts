@@ -39,14 +39,24 @@ export function tubStock(
   perDay: number,
   { startedOn, founders, moves = [] }: TubStart & { readonly moves?: readonly Pick<Move, 'on' | 'what' | 'amount'>[] },
 ): TubStock {
-  const started = dayNumber(startedOn);
-  const fresh: TubStock = { kind, perDay, started, known: { day: started, animals: founders }, taken: [] };
   return moves
     .toSorted((one, other) => (one.on < other.on ? -1 : Number(one.on > other.on)))
-    .reduce((stock, { on, what, amount }) => {
-      const day = dayNumber(on);
-      return what === 'counted' ? { ...stock, known: { day, animals: amount } } : takeFrom(stock, day, -amount);
-    }, fresh);
+    .reduce(
+      (stock, { on, what, amount }) => {
+        const day = dayNumber(on);
+        return what === 'counted' ? { ...stock, known: { day, animals: amount } } : takeFrom(stock, day, -amount);
+      },
+      freshTub(kind, perDay, { started: dayNumber(startedOn), founders }),
+    );
+}
+
+/** A tub on the day of its start. */
+export function freshTub(
+  kind: CultureKind,
+  perDay: number,
+  { started, founders }: { readonly started: number; readonly founders: number },
+): TubStock {
+  return { kind, perDay, started, known: { day: started, animals: founders }, taken: [] };
 }
 
 /** Animals in the tub on a day; none before it was started. */

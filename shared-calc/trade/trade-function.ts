@@ -1,3 +1,6 @@
+import type { CautionId } from '#shared-calc/cautions/all-cautions.ts';
+import type { Decides } from '#shared-calc/cautions/deciders.ts';
+import type { Warning } from '#shared-calc/cautions/warning.ts';
 import type { Argument } from '#shared-calc/rule/signature.ts';
 import type { Kind } from '#shared-calc/quantity/kind.ts';
 
@@ -39,12 +42,14 @@ export interface TradeFunction {
   readonly help: string;
   readonly examples: readonly Example[];
   readonly source: string;
-  readonly caution?: string;
-  readonly decides?: string;
+  /** Cautions of the table. */
+  readonly cautions?: readonly CautionId[];
   /** Arguments are in their own units, in order, with defaults filled in. */
   readonly compute: (args: readonly (number | string)[]) => Answer;
   /** A sentence if the answer is valid but should be checked. */
   readonly warn?: (args: readonly (number | string)[], answer: number) => string | undefined;
+  /** Who decides about its warning; every function with `warn` has it. */
+  readonly decides?: Decides;
   /** In the Function book only: it works over lists or dates and so has no name in rules. */
   readonly inRules: boolean;
 }
@@ -54,11 +59,19 @@ type ValuesOf<Args extends readonly Argument[]> = {
   readonly [A in Args[number] as A['name']]: ValueOf<A>;
 };
 
-type Written<Args extends readonly Argument[]> = Omit<TradeFunction, 'args' | 'compute' | 'warn' | 'inRules'> & {
+type Written<Args extends readonly Argument[]> = Omit<
+  TradeFunction,
+  'args' | 'compute' | 'warn' | 'decides' | 'inRules'
+> & {
   readonly args: Args;
   readonly compute: (values: ValuesOf<Args>) => Answer;
-  readonly warn?: (values: ValuesOf<Args>, answer: number) => string | undefined;
-};
+} & (WrittenWarning<Args> | { readonly warn?: never; readonly decides?: never });
+
+/** A warning names who decides. */
+interface WrittenWarning<Args extends readonly Argument[]> {
+  readonly warn: (values: ValuesOf<Args>, answer: number) => string | undefined;
+  readonly decides: Decides;
+}
 
 /**
  * Makes an entry from a sum over named arguments, each in its own unit: `compute: ({ area, depth }) => area * depth`.
@@ -96,6 +109,16 @@ export function listFunction(
     compute: () => ({ refused: `${entry.title} works over lists or dates and has no name in rules.` }),
     inRules: false,
   };
+}
+
+/** Its warning for these arguments and their answer, in its own units. */
+export function warningOf(
+  { warn, decides }: Pick<TradeFunction, 'warn' | 'decides'>,
+  args: readonly (number | string)[],
+  answer: number,
+): Warning | undefined {
+  const says = warn?.(args, answer);
+  return says === undefined || decides === undefined ? undefined : { says, decides };
 }
 
 export function refused(says: string): { readonly refused: string } {

@@ -10,7 +10,7 @@ import {
 } from '#shared-calc/papers/document.ts';
 import { capital } from '#shared-calc/rule/capital.ts';
 import { sayOnPaper } from './say-on-paper.ts';
-import { whoDecides } from './who-decides.ts';
+import { decidedOnPaper, whoDecides } from './who-decides.ts';
 
 /** How a table is written, from the output format. */
 export type WriteTable = (
@@ -94,9 +94,10 @@ function writeCautions(rows: readonly PaperCaution[]): string {
     .join('\n');
 }
 
-function writeCaution({ about, says, decides }: PaperCaution): string {
+function writeCaution(caution: PaperCaution): string {
+  const { about, says, decides } = caution;
   const sentence = `${about === '' ? '' : `${capital(about)}: `}${says}`;
-  return decides === '' ? `! ${sentence}` : `! ${sentence} ${whoDecides(decides)}.`;
+  return decides === '' ? `! ${sentence}` : `! ${sentence} ${decidedOnPaper(caution)}`;
 }
 
 /** The most characters of a cell on one line. */

@@ -16,24 +16,20 @@ const promises =
 const namesAims = /^(?:treat --leaves|paper KIND) /;
 
 const warnsOrNames: ReadonlySet<string> = new Set([
-  'Building water-safety person in public lobbies',
-  "Clean is enough: a living tank is not sterile, and a bake does not sterilise. Never promise 'sterile' on a quote.",
-  "Clean is enough: a living tank is not sterile. Never promise 'sterile' on a quote.",
-  'Clean is enough: a living tank is not sterile.',
+  'Building water-safety person',
+  'Clean is enough: a living tank is not sterile, and a bake does not sterilise.',
+  'Keeper; building water-safety person if the place is public',
   "Never promise 'sterile' on a quote.",
   'Pond-safe foam 750 mL',
-  'Product safety sheet; occupational doctor if wheezing',
-  'Safety sheet',
   'Say what for: --aim clean, or --aim sterile.',
+  'Water to its mark, looked at every batch. Dial gauge checked yearly; a hardened safety plug is replaced.',
+  'Workshop safety lead',
   'clean is enough: a living tank is not sterile',
   'steam, sterile, 43.51 L, vessel 21 L, fill 0.6, 650 m, 15 psi',
-  'sterile or clean',
   'sterile, by steam only',
   'The core reaches … degC; sterile asks for … (15 psi at this height gives …; the least here is … psi).',
   'way (steam, boil or bake), aim (clean or sterile), litres of leaves, vessel, fill, altitude, gauge or oven',
   '… cleans and does not sterilise; only pressure steam does.',
-  'Product safety sheet',
-  "Water supplier's report; building water-safety person in public lobbies",
   'cap of 14 days: OSHA and water-safety guidance',
 ]);
 

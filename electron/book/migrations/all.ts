@@ -9,6 +9,8 @@ import { warmingWords } from './0008-warming-words.ts';
 import { sources } from './0009-sources.ts';
 import { animals } from './0010-animals.ts';
 import { structuredSurvey } from './0011-survey.ts';
+import { oneTableOfCautions } from './0012-one-table-of-cautions.ts';
+import { thingsDone } from './0013-things-done.ts';
 import type { Migration } from './migration.ts';
 
 export const migrations: readonly Migration[] = [
@@ -23,4 +25,6 @@ export const migrations: readonly Migration[] = [
   sources,
   animals,
   structuredSurvey,
+  oneTableOfCautions,
+  thingsDone,
 ];

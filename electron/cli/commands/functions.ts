@@ -1,4 +1,6 @@
 import { tradeFunctions } from '#shared-calc/trade/all-functions.ts';
+import { sayCaution } from '#shared-calc/cautions/all-cautions.ts';
+import { cautionJson, mindedLines } from '#electron/cli/cautions-answer.ts';
 import type { TradeFunction } from '#shared-calc/trade/trade-function.ts';
 import type { Argument } from '#shared-calc/rule/signature.ts';
 import { didYouMean } from '#shared-calc/rule/did-you-mean.ts';
@@ -27,8 +29,14 @@ export const functionsCommand: Command = {
 };
 
 function entryOf(entry: TradeFunction) {
-  const { compute: _compute, warn: _warn, gives, args, ...told } = entry;
-  return { ...told, call: callOf(entry), args: args.map(argumentOf), gives: givesOf(gives) };
+  const { compute: _compute, warn: _warn, gives, args, cautions = [], ...told } = entry;
+  return {
+    ...told,
+    call: callOf(entry),
+    args: args.map(argumentOf),
+    gives: givesOf(gives),
+    cautions: cautions.map((id) => cautionJson(sayCaution(id))),
+  };
 }
 
 function argumentOf(argument: Argument) {
@@ -70,9 +78,11 @@ function inFull(entry: TradeFunction): string {
     '',
     ...entry.examples.map((each) => `example: ${each.rule} = ${each.gives}`),
     `source: ${entry.source}`,
+    ...mindedLines(
+      [],
+      (entry.cautions ?? []).map((id) => sayCaution(id)),
+    ),
   ];
-  if (entry.caution !== undefined) lines.push(`caution: ${entry.caution}`);
-  if (entry.decides !== undefined) lines.push(`who decides: ${entry.decides}`);
   return lines.join('\n');
 }
 

@@ -10,6 +10,7 @@ import { sayPaperFault } from '#shared-calc/words/say-paper-fault.ts';
 import { writePaper } from '#shared-calc/words/write-paper.ts';
 import type { Command } from '#electron/cli/command.ts';
 import { readPaperInput } from '#electron/cli/paper-input.ts';
+import { mindedJson } from '#electron/cli/cautions-answer.ts';
 import { orderMisuse, orderOptions } from '#electron/cli/order-options.ts';
 import { refusal, type Outcome } from '#electron/cli/outcome.ts';
 import type { Arguments } from '#electron/cli/read-arguments.ts';
@@ -101,10 +102,9 @@ function needsSize({ of }: PaperKind, { sheet, issued }: PaperInput): boolean {
 
 function answer({ kind }: PaperKind, { data, document, csv }: MadePaper, given: Arguments): Outcome {
   if (given.flag('csv') && csv === undefined) return refusal(`The ${kind} paper is no list; leave --csv away.`);
-  const cautions = cautionsIn(document);
   return {
     is: 'answer',
-    json: { kind, title: document.title, data, cautions },
+    json: { kind, title: document.title, data, ...mindedJson(cautionsIn(document)) },
     table: () => writePaper(document, textTable),
     ...(csv !== undefined && { csv: () => csv }),
   };

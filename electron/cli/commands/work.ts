@@ -1,4 +1,7 @@
 import { workRule, type WorkFault } from '#shared-calc/bench/work-rule.ts';
+import { sayCaution } from '#shared-calc/cautions/all-cautions.ts';
+import { functionCautions } from '#shared-calc/prepare/box-cautions.ts';
+import { cautionJson, mindedLines } from '#electron/cli/cautions-answer.ts';
 import { plainDisplay, showWithUnit } from '#shared-calc/quantity/shown-unit.ts';
 import { ruleWorking } from '#shared-calc/papers/rule-working.ts';
 import { sayRuleFault } from '#shared-calc/words/say-rule-fault.ts';
@@ -18,12 +21,20 @@ export const workCommand: Command = {
       return wrongUse('Give one rule in quotes: work "layer_volume(0.4 m2, 40 mm)".');
     const worked = workRule(text);
     if (!worked.ok) return refusal(...sayWorkFault(worked.fault, text));
-    const { value, unit, kindName } = worked.value;
+    const { value, unit, kindName, rule, warnings } = worked.value;
     const working = ruleWorking(worked.value);
+    const cautions = functionCautions(rule).map((id) => sayCaution(id));
     return {
       is: 'answer',
-      json: { value: jsonValue(value, unit), unit, kind: kindName, working },
-      table: () => [showWithUnit(value, unit, plainDisplay), ...working].join('\n'),
+      json: {
+        value: jsonValue(value, unit),
+        unit,
+        kind: kindName,
+        working,
+        warnings,
+        cautions: cautions.map(cautionJson),
+      },
+      table: () => [showWithUnit(value, unit, plainDisplay), ...working, ...mindedLines(warnings, cautions)].join('\n'),
     };
   },
 };

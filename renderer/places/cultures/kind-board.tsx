@@ -12,12 +12,11 @@ import { Tabs } from '#renderer/kit/tabs.tsx';
 import { sayUnits } from '#shared-calc/words/say-units.ts';
 import { cultureBoard } from '#shared-calc/prepare/culture-board.ts';
 import { isFlies } from '#shared-calc/prepare/culture-demands.ts';
-import { cautionsOf } from '#shared-calc/prepare/step-cautions.ts';
-import { figureCautions } from '#shared-calc/prepare/cautions.ts';
+import { cultureCautions } from '#shared-calc/prepare/say-cultures.ts';
 import type { CultureKind, Records } from '#shared-calc/records/records.ts';
 import { jobName } from '#shared-calc/jobs/find-job.ts';
 import { sayNoPlan } from '#shared-calc/words/say-plan-fault.ts';
-import { whoDecides } from '#shared-calc/words/who-decides.ts';
+import { sayDecided } from '#shared-calc/words/who-decides.ts';
 import { cultureAlarms, type CultureAlarm } from '#shared-calc/derive/culture-alarms.ts';
 import { jobsToStock, kindDemands, type KindDemands } from '#shared-calc/derive/kind-demands.ts';
 import type { CultureState } from './culture-state.ts';
@@ -137,17 +136,11 @@ function Alarms({ alarms, unknown }: AlarmsParts) {
 }
 
 function Minded({ kind }: { readonly kind: CultureKind }) {
-  const beside = figureCautions.filter(({ uses }) => uses.includes('springtailSeed') && /springtail/i.test(kind.label));
   return (
     <Cautions>
-      {cautionsOf(isFlies(kind) ? ['feeding', 'microfauna'] : ['microfauna']).map(({ step, caution, decides }) => (
-        <Caution key={step} decides={`${whoDecides(decides)}.`}>
-          {sayUnits(caution)}
-        </Caution>
-      ))}
-      {beside.map(({ misleads, says }) => (
-        <Caution key={says} note={says}>
-          Animals to seed: {misleads}.
+      {cultureCautions(kind).map((caution) => (
+        <Caution key={caution.says} decides={sayDecided(caution)}>
+          {sayUnits(caution.says)}
         </Caution>
       ))}
     </Cautions>

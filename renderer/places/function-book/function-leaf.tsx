@@ -2,14 +2,15 @@ import type { BookContext } from '#renderer/books/book-api.ts';
 import { Sign } from '#renderer/frame/sign.tsx';
 import { writeRoute } from '#renderer/frame/place-route.ts';
 import { Button } from '#renderer/kit/button.tsx';
-import { CautionPart } from '#renderer/kit/caution.tsx';
+import { CautionParts } from '#renderer/kit/caution.tsx';
 import { Table } from '#renderer/kit/table.tsx';
 import { sayUnits } from '#shared-calc/words/say-units.ts';
 import { separated } from '#shared-calc/rule/separated.ts';
 import { lineLabel } from '#shared-calc/recipe/line-label.ts';
 import type { Line, Records } from '#shared-calc/records/records.ts';
 import type { TradeFunction } from '#shared-calc/trade/trade-function.ts';
-import { whoDecides } from '#shared-calc/words/who-decides.ts';
+import { sayCaution } from '#shared-calc/cautions/all-cautions.ts';
+import { sayDecided } from '#shared-calc/words/who-decides.ts';
 import { argumentWords, givesWords } from './function-words.ts';
 import { whenRefused } from './when-refused.ts';
 import css from './function-book.module.css';
@@ -48,9 +49,12 @@ export function FunctionLeaf({ entry, context, tryExample }: LeafParts) {
         <h3>How we know</h3>
         <p>{sourceSentence(entry)}</p>
       </section>
-      {entry.caution !== undefined && (
-        <CautionPart decides={entry.decides && whoDecides(entry.decides)}>{entry.caution}</CautionPart>
-      )}
+      <CautionParts
+        cautions={(entry.cautions ?? []).map((id) => {
+          const caution = sayCaution(id);
+          return { words: sayUnits(caution.says), decides: sayDecided(caution) };
+        })}
+      />
     </article>
   );
 }

@@ -8,6 +8,7 @@ import { unitWords } from '#shared-calc/quantity/unit-words.ts';
 import type { Display } from '#shared-calc/quantity/shown-unit.ts';
 import type { Argument } from '#shared-calc/rule/signature.ts';
 import type { TradeFunction } from '#shared-calc/trade/trade-function.ts';
+import { whoDecides } from '#shared-calc/words/who-decides.ts';
 import { argumentWords } from './function-words.ts';
 import { tryFunction, type Tried } from './try-function.ts';
 import css from './function-book.module.css';
@@ -90,7 +91,11 @@ function Answer({ tried, display }: { readonly tried: Tried; readonly display: D
       {tried.working.map((line) => (
         <PutIn key={line}>{sayUnits(line)}</PutIn>
       ))}
-      {tried.warning !== undefined && <Caution>{tried.warning}</Caution>}
+      {tried.warnings.map(({ says, decides }) => (
+        <Caution key={says} decides={`${whoDecides(decides)}.`}>
+          {says}
+        </Caution>
+      ))}
     </div>
   );
 }

@@ -1,8 +1,9 @@
+import type { Warning } from '#shared-calc/cautions/warning.ts';
 import { workRule } from '#shared-calc/bench/work-rule.ts';
 import { ruleWorking } from '#shared-calc/papers/rule-working.ts';
 import { readFigure } from '#shared-calc/quantity/read-figure.ts';
 import { shownUnit, showValue, type Display } from '#shared-calc/quantity/shown-unit.ts';
-import { fromBase, unitOf } from '#shared-calc/quantity/unit.ts';
+import { fromBase } from '#shared-calc/quantity/unit.ts';
 import { cleanNoise } from '#shared-calc/quantity/write-figure.ts';
 import { storedText } from '#shared-calc/recipe/stored-text.ts';
 import { entryText } from '#shared-calc/recipe/typed-text.ts';
@@ -19,8 +20,8 @@ export interface Tried {
   readonly rule: string;
   readonly answer?: { readonly figure: string; readonly unit: string };
   readonly working: readonly string[];
-  /** A sentence if the result should be checked. */
-  readonly warning?: string;
+  /** What to check about the result. */
+  readonly warnings: readonly Warning[];
   /** Faults by argument; a fault of no single argument is shown under the result. */
   readonly faults: readonly (string | undefined)[];
   readonly wrong?: string;
@@ -33,47 +34,45 @@ export function tryFunction(entry: TradeFunction, texts: readonly string[], disp
   const given = parts.slice(0, lastGiven(parts) + 1);
   const rule = `${entry.name}(${given.join(display.decimalComma ? '; ' : ', ')})`;
   if (read.some((part) => !part.ok)) {
-    return { rule, working: [], faults: read.map((part) => (part.ok ? undefined : part.fault)) };
+    return { rule, working: [], warnings: [], faults: read.map((part) => (part.ok ? undefined : part.fault)) };
   }
   const empty = entry.args.findIndex((argument, at) => parts[at] === '' && argument.otherwise === undefined);
   if (empty >= 0) {
     const says = `${calledByWords().argument(entry.name, entry.args[empty]?.name ?? '')} needs a figure.`;
-    return { rule, working: [], faults: faultAt(entry, empty, says) };
+    return { rule, working: [], warnings: [], faults: faultAt(entry, empty, says) };
   }
-  return answered(entry, { rule, given, texts }, display);
+  return answered(entry, { rule, given }, display);
 }
 
 interface Asked {
   readonly rule: string;
   /** The arguments in rule notation, up to the last one given. */
   readonly given: readonly string[];
-  readonly texts: readonly string[];
 }
 
-function answered(entry: TradeFunction, { rule, given, texts }: Asked, display: Display): Tried {
+function answered(entry: TradeFunction, { rule, given }: Asked, display: Display): Tried {
   const worked = workRule(rule);
   if (worked.ok) {
-    const { value, unit } = worked.value;
-    const warning = warningOf(entry, texts, display, value);
+    const { value, unit, warnings } = worked.value;
     return {
       rule,
       answer: { figure: showValue(value, unit, display), unit: shownUnit(unit, display) },
       working: ruleWorking(worked.value, display),
       faults: [],
-      ...(warning !== undefined && { warning }),
+      warnings,
     };
   }
   const { fault } = worked;
   if (fault.kind === 'no answer') {
     const wrong = sayProblem({ ...fault.problem, line: '' });
-    return { rule, working: [], faults: [], wrong };
+    return { rule, working: [], warnings: [], faults: [], wrong };
   }
   const [first] = fault.kind === 'rule' ? fault.faults : [];
   const says = first ? sayRuleFault(first, rule, calledByWords()) : 'This cannot be worked.';
   const at = first ? argumentAt(entry.name, given, first.from) : undefined;
   return at === undefined
-    ? { rule, working: [], faults: [], wrong: says }
-    : { rule, working: [], faults: faultAt(entry, at, says) };
+    ? { rule, working: [], warnings: [], faults: [], wrong: says }
+    : { rule, working: [], warnings: [], faults: faultAt(entry, at, says) };
 }
 
 /** The arguments of the book's own example, as a person would type them. */
@@ -133,29 +132,4 @@ function argumentAt(name: string, given: readonly string[], place: number): numb
 
 function faultAt({ args }: TradeFunction, at: number, says: string): readonly (string | undefined)[] {
   return args.map((_, index) => (index === at ? says : undefined));
-}
-
-/** Only if every argument is a plain figure or word. */
-function warningOf(
-  { args, warn, gives }: TradeFunction,
-  texts: readonly string[],
-  display: Display,
-  answer: number | string | boolean,
-): string | undefined {
-  if (!warn || typeof answer !== 'number') return undefined;
-  const values: (number | string)[] = [];
-  for (const [at, argument] of args.entries()) {
-    const value = plainValue(argument, texts[at] ?? '', display);
-    if (value === undefined) return undefined;
-    values.push(value);
-  }
-  return warn(values, typeof gives === 'string' ? fromBase(answer, unitOf(gives)) : answer);
-}
-
-function plainValue({ takes, otherwise }: Argument, text: string, display: Display): number | string | undefined {
-  if (text.trim() === '') return otherwise;
-  if (typeof takes !== 'string') return text.trim();
-  if (takes === 'any' || takes === 'yes_no') return undefined;
-  const read = readFigure(text, { unit: takes, decimalComma: display.decimalComma ?? false });
-  return read.ok ? fromBase(read.value.value, unitOf(takes)) : undefined;
 }

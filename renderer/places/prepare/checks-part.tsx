@@ -23,6 +23,7 @@ import { EmptyNote } from '#renderer/kit/empty-note.tsx';
 import { Flag, FlagRows } from '#renderer/kit/flag.tsx';
 import { Table } from '#renderer/kit/table.tsx';
 import { Tabs } from '#renderer/kit/tabs.tsx';
+import { sayUnsure } from '#shared-calc/words/say-source.ts';
 import { whoDecides } from '#shared-calc/words/who-decides.ts';
 import css from './prepare.module.css';
 import look from '#renderer/kit/part-page.module.css';
@@ -153,7 +154,7 @@ interface RowParts {
 }
 
 function CheckRow({ row, view, sheet }: RowParts) {
-  const { line, level, state, says, decides, margin, mends } = row;
+  const { line, level, state, says, decides, margin, mends, unsure } = row;
   const { display, workshop } = view.context;
   return (
     <li data-state={lookOf({ state, level })}>
@@ -162,6 +163,9 @@ function CheckRow({ row, view, sheet }: RowParts) {
         <b>{lineLabel(line)}</b> {state !== 'holds' && readUnits(says, display)}
         {margin && <MutedLine>{marginWords(margin, display)}</MutedLine>}
         {state !== 'holds' && decides !== '' && <MutedLine>{whoDecides(decides)}.</MutedLine>}
+        {sayUnsure(unsure, line.name).map((words) => (
+          <MutedLine key={words}>{words}</MutedLine>
+        ))}
         {mends.map((mend) => (
           <p key={mend.says} class={css['mend']}>
             {readUnits(sayMend(mend, workshop), display)}{' '}
@@ -212,8 +216,8 @@ function Beside({ sheet: { beside } }: { readonly sheet: SizeSheet }) {
     <section>
       <h2>What these figures do not know</h2>
       <Cautions>
-        {beside.map(({ labels, misleads, says }) => (
-          <Caution key={says} note={says}>
+        {beside.map(({ labels, misleads, says, decides }) => (
+          <Caution key={says} note={says} decides={`${whoDecides(decides)}.`}>
             {labels.join(', ')}: {misleads}
           </Caution>
         ))}

@@ -2,11 +2,9 @@ import { useMemo } from 'preact/hooks';
 import { ChoiceField, TextField, Fields } from '#renderer/kit/field.tsx';
 import { Curve } from '#renderer/curves/curve.tsx';
 import { treatmentSpec } from '#renderer/curves/treatment-spec.ts';
-import { Sign } from '#renderer/frame/sign.tsx';
 import { sayUnits } from '#shared-calc/words/say-units.ts';
-import { figureCautions } from '#shared-calc/prepare/cautions.ts';
 import { writeNumber } from '#shared-calc/quantity/write-figure.ts';
-import { whoDecides } from '#shared-calc/words/who-decides.ts';
+import { sayDecided, whoDecides } from '#shared-calc/words/who-decides.ts';
 import { Batches } from './batches.tsx';
 import { leavesOf } from '#shared-calc/prepare/leaves-of.ts';
 import type { PrepareState } from './prepare-state.ts';
@@ -187,20 +185,17 @@ function ChosenWay({ view: { context, job }, asked: { chosen, leavesL } }: Chose
       <div>
         <h2>To mind</h2>
         <Cautions>
-          {[...plan.value.warnings, ...plan.value.cautions].map(({ says, decides }) => (
+          {plan.value.warnings.map(({ says, decides }) => (
             <Caution key={says} decides={`${whoDecides(decides)}.`}>
               {sayUnits(says)}
             </Caution>
           ))}
+          {plan.value.cautions.map((caution) => (
+            <Caution key={caution.says} decides={sayDecided(caution)}>
+              {sayUnits(caution.says)}
+            </Caution>
+          ))}
         </Cautions>
-        {way === 'steam' &&
-          figureCautions
-            .filter(({ uses }) => uses.includes('leavesLoose'))
-            .map(({ says }) => (
-              <p key={says} class={css['beside']}>
-                <Sign name="advice" /> {says}
-              </p>
-            ))}
         <p>
           <Link href={writePrepare(job?.id, 'cards', 'treatment')}>
             On paper, to stand by: {writeNumber(leavesL, 2, { decimalComma })} L

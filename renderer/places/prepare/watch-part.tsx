@@ -1,9 +1,9 @@
 import { paperDay, paperWeekday } from '#shared-calc/papers/paper-words.ts';
 import { sayUnits } from '#shared-calc/words/say-units.ts';
 import { animalsInCard } from '#shared-calc/papers/watch-card.ts';
-import { cautionsOf } from '#shared-calc/prepare/step-cautions.ts';
+import { eachOnce } from '#shared-calc/cautions/all-cautions.ts';
 import { sayNoPlan } from '#shared-calc/words/say-plan-fault.ts';
-import { whoDecides } from '#shared-calc/words/who-decides.ts';
+import { sayDecided } from '#shared-calc/words/who-decides.ts';
 import { watchedSizes } from '#shared-calc/prepare/watched-sizes.ts';
 import { Readings } from './readings.tsx';
 import { OpenAJob } from './open-a-job.tsx';
@@ -62,13 +62,9 @@ function AnimalsIn({ view: { context, job } }: { readonly view: PartView }) {
         ))}
       </ul>
       <Cautions>
-        {[
-          ...cautionsOf(['enquiry']),
-          ...card.audience.map(({ says, decides }) => ({ caution: says, decides })),
-          ...cautionsOf(['animals in', 'animal choice']),
-        ].map(({ caution, decides }) => (
-          <Caution key={caution} decides={`${whoDecides(decides)}.`}>
-            {sayUnits(caution)}
+        {eachOnce([...card.cautions, ...card.audience, ...card.protection]).map((caution) => (
+          <Caution key={caution.says} decides={sayDecided(caution)}>
+            {sayUnits(caution.says)}
           </Caution>
         ))}
       </Cautions>

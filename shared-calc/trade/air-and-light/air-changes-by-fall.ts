@@ -35,8 +35,7 @@ export const airChangesByFall = tradeFunction({
     { rule: 'air_changes_by_fall(80 %, 94 %, 85 %, 40 min, 25 degC, 21 degC, 45 %)', gives: '0.4811 each/h' },
   ],
   source: 'decay of a tracer, with soil and plants that keep evaporating',
-  caution: 'A slow hygrometer, wet leaves or fogged glass between the readings mislead it.',
-  decides: 'Builder',
+  cautions: ['airByFall'],
   compute: ({ rest, first, second, between, tank_temperature, room_temperature, room_humidity }) => {
     const wrong =
       outsideShare({ 'The rest': rest, 'The first reading': first, 'The second reading': second }) ??
@@ -56,6 +55,7 @@ export const airChangesByFall = tradeFunction({
       (Math.log((first - rest) / (second - rest)) / (between / MINUTES)) * ((saturated - resting) / (saturated - room))
     );
   },
+  decides: 'Builder',
   warn: ({ rest, between }) => {
     if (rest > NEAR_FULL + 1e-9) return 'Too near full to tell.';
     return between < LAGS - 1e-9 ? 'The hygrometer lags; wait longer.' : undefined;

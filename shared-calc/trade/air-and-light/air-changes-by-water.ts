@@ -42,8 +42,7 @@ export const airChangesByWater = tradeFunction({
     { rule: 'air_changes_by_water(0.180225 m3, 98.12 mL/d, 24 degC, 90 %, 21 degC, 45 %)', gives: '2.0001 each/h' },
   ],
   source: 'moisture balance',
-  caution: 'As good as its mean readings, and only over two weeks or more.',
-  decides: 'Builder',
+  cautions: ['airByWater'],
   compute: ({ air, loss, ...airs }) => {
     const wrong = notAboveZero({ Air: air }) ?? belowZero({ 'The water lost': loss });
     if (wrong) return wrong;
@@ -54,6 +53,7 @@ export const airChangesByWater = tradeFunction({
       loss / (HOURS * air * damper)
     );
   },
+  decides: 'Builder',
   warn: (airs) => {
     const damper = damperBy(airs);
     return typeof damper === 'number' && damper < TOO_ALIKE ? 'Too alike to tell.' : undefined;

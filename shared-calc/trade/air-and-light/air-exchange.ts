@@ -98,8 +98,7 @@ export const airExchange = tradeFunction({
   source:
     'two-way flow: Epstein 1988, factor from memory; rising flow: ASHRAE Fundamentals 1997 and Linden 1999, ' +
     'from memory; draught: BS 5925, from memory',
-  caution: 'Could be half or double; the watch decides.',
-  decides: 'Builder',
+  cautions: ['airModel'],
   compute: (given) => {
     const { top, slit, low, height, tank_temperature, room_temperature, room_humidity } = given;
     const wrong =
@@ -110,6 +109,7 @@ export const airExchange = tradeFunction({
     const { twoWay, rising, draught } = flowsOf(given);
     return (Math.max(twoWay, rising) + draught) * SECONDS;
   },
+  decides: 'Builder',
   warn: (given) => {
     if (given.tank_temperature - given.room_temperature > MOST_WARMER + 1e-9)
       return 'More than 10 K: the sum was made for 0 to 10.';

@@ -46,8 +46,7 @@ export const coverGlassLeast = tradeFunction({
     { rule: 'cover_glass_least(1197 mm, 573 mm, 3.6 kg)', gives: '10 mm' },
   ],
   source: 'plate on two edges; strength of annealed glass over 3.8, as aquarium makers reckon',
-  caution: 'Sound, ground edges; no holes.',
-  decides: 'Glass cutter',
+  cautions: ['soundGlass', 'glassEdges'],
   compute: ({ span, width, load }) => {
     const wrong = notAboveZero({ 'The span': span, 'The width': width }) ?? belowZero({ 'The load': load });
     if (wrong) return wrong;
@@ -64,5 +63,6 @@ export const coverGlassLeast = tradeFunction({
       Number.POSITIVE_INFINITY
     );
   },
+  decides: 'Glass cutter',
   warn: ({ span, width }) => (span < width ? 'The longer side spans: give the longer one first.' : undefined),
 });

@@ -33,8 +33,6 @@ export const coverPaneDepth = tradeFunction({
     { rule: 'cover_pane_depth(600 mm, 50 mm, 1.5 mm)', gives: '548 mm' },
   ],
   source: 'common practice, no source',
-  caution:
-    'Never zero ventilation. A pane that stops short of the front needs a rail under its front edge and every joint.',
-  decides: 'Glass cutter, builder',
+  cautions: ['coverGlass', 'coverRail'],
   compute: ({ depth, vent, clear }) => paneDepth(depth, vent, clear),
 });

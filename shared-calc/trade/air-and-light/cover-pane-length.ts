@@ -42,5 +42,6 @@ export const coverPaneLength = tradeFunction({
     { rule: 'cover_pane_length(600 mm, 1, 1.5 mm, 2 mm)', gives: '597 mm' },
   ],
   source: 'common practice, no source',
+  cautions: ['glassEdges'],
   compute: paneLength,
 });

@@ -44,6 +44,5 @@ export const coverPaneEntry = listFunction({
     { rule: '600 mm, 445 mm, vent 25 mm, clear 1.5 mm, gap 2 mm, longest 600 mm', gives: '1 pane of 597 x 418 mm' },
   ],
   source: 'common practice, no source',
-  caution: "Never zero ventilation; ground edges, labelled panes, out of a child's reach.",
-  decides: 'Builder',
+  cautions: ['coverGlass', 'glassEdges'],
 });

@@ -24,7 +24,6 @@ export const coverPanes = tradeFunction({
     { rule: 'cover_panes(600 mm, 600 mm)', gives: '1 each' },
   ],
   source: 'common practice, no source',
-  caution: "Ground edges, labelled panes, out of a child's reach.",
-  decides: 'Builder',
+  cautions: ['coverGlass'],
   compute: ({ length, longest }) => paneCount(length, longest),
 });

@@ -25,12 +25,12 @@ export const dailyLight = tradeFunction({
     { rule: 'daily_light(68.4 umol/s, 45 %, 90 %, 0.4005 m2, 12 h/d)', gives: '2.988 mol/m2/d' },
   ],
   source: 'DLI = PPFD x hours x 0.0036; shares from memory',
-  caution: 'Measure at the soil.',
-  decides: 'Builder',
+  cautions: ['lightAtSoil'],
   compute: ({ output, use, through, area, hours }) =>
     belowZero({ 'Light output': output, Hours: hours }) ??
     outsideShare({ 'The use of light': use, 'Light let through': through }) ??
     notAboveZero({ 'Floor area': area }) ??
     ((output * use * through) / area) * hours * MOL_PER_UMOL_HOUR,
+  decides: 'Keeper, vet',
   warn: ({ hours }) => (hours > LONGEST_DAY_H + 1e-9 ? 'Animals need a night.' : undefined),
 });

@@ -32,8 +32,7 @@ export const dampPassage = tradeFunction({
     { rule: 'damp_passage(0.4005 m2, 0 mm, 0 m2, 0 mol/m2/d, 0 h/d)', gives: '3.6045 m3/h' },
   ],
   source: 'Lewis relation; leaf figures from memory',
-  caution: 'Damp soil is taken for granted; first-month plants are small.',
-  decides: 'Builder',
+  cautions: ['dampSoil'],
   compute: ({ floor, litter, leaf, light, hours }) =>
     belowZero({ 'The floor': floor, Litter: litter, 'The leaf area': leaf, Light: light, Hours: hours }) ??
     floor / (1 / WET_SURFACE + litter / MM / THROUGH_LEAVES) +

@@ -21,8 +21,7 @@ export const lampsNeeded = tradeFunction({
     { rule: 'lamps_needed(5 mol/m2/d, 2.988 mol/m2/d)', gives: '2 each' },
   ],
   source: 'common practice, no source',
-  caution: 'No heat lamps for forest frogs; guard the lamp; UV only by species advice.',
-  decides: 'Vet, keeper',
+  cautions: ['lampHeat'],
   compute: ({ target, per_lamp }) =>
     belowZero({ 'The light wanted': target }) ??
     notAboveZero({ 'The light of one lamp': per_lamp }) ??

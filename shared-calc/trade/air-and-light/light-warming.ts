@@ -21,8 +21,7 @@ export const lightWarming = tradeFunction({
     { rule: 'light_warming(72 W, 28 %, 1.1702 m2, 5 W/m2/K)', gives: '3.446 K' },
   ],
   source: 'balance of heat; share and passage from memory',
-  caution: 'Could be 0.6 to 1.6 times this; sun is not in it; the watch reading decides.',
-  decides: "Client's named person, vet",
+  cautions: ['warmthModel'],
   compute: ({ power, heat_share, area, passage }) =>
     belowZero({ Power: power }) ??
     outsideShare({ 'Heat share': heat_share }) ??

@@ -24,7 +24,6 @@ export const luxToPpfd = tradeFunction({
     { rule: 'lux_to_ppfd(2000, 0.0185 umol/m2/s)', gives: '37 umol/m2/s' },
   ],
   source: 'factors from memory',
-  caution: 'Measure at the soil.',
-  decides: 'Builder',
+  cautions: ['lightAtSoil'],
   compute: ({ lux, per_lux }) => belowZero({ Lux: lux, 'The factor': per_lux }) ?? lux * per_lux,
 });

@@ -88,8 +88,7 @@ export const steadyHumidity = tradeFunction({
     { rule: 'steady_humidity(0.27 m3/h, 1.32 m3/h, 0 mL/d, 25.4 degC, 21 degC, 45 %, 0 m2)', gives: '88.962 %' },
   ],
   source: 'moisture balance; passage to glass by the Lewis relation',
-  caution: 'A mean of the tank; the top is drier than the floor.',
-  decides: 'Experienced keeper',
+  cautions: ['meanHumidity'],
   compute: (given) => {
     const { flow, damp, wetting, room_humidity, glass } = given;
     const wrong =
@@ -99,6 +98,7 @@ export const steadyHumidity = tradeFunction({
     const found = worked(given);
     return 'refused' in found ? found : Math.min(1, found.humidity);
   },
+  decides: 'Experienced keeper',
   warn: (given, answer) => {
     const found = worked(given);
     if ('refused' in found) return undefined;

@@ -31,8 +31,7 @@ export const vapourLoss = tradeFunction({
     { rule: 'vapour_loss(0.180225 m3, 1 each/h, 24 degC, 90 %, 23 degC, 60 %)', gives: '31.36 mL/d' },
   ],
   source: 'Bolton 1980 form of the Magnus equation; air changes worked',
-  caution: 'Turns on air changes nobody measured; look at the water after two weeks.',
-  decides: 'Builder',
+  cautions: ['airGuess'],
   compute: ({ air, changes, tank_temperature, tank_humidity, room_temperature, room_humidity }) => {
     const wrong = belowZero({ Air: air, 'Air changes': changes });
     if (wrong) return wrong;
@@ -41,5 +40,6 @@ export const vapourLoss = tradeFunction({
     if (typeof inside !== 'number') return inside;
     return typeof outside === 'number' ? air * HOURS * changes * (inside - outside) : outside;
   },
+  decides: 'Builder',
   warn: (_, loss) => (loss < 0 ? 'The room adds water; loss is negative.' : undefined),
 });

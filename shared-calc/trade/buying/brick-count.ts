@@ -19,8 +19,7 @@ export const brickCount = tradeFunction({
     { rule: 'brick_count(70 L, 70 L)', gives: '1 each' },
   ],
   source: 'yields from memory',
-  caution: 'Washed low-salt grade; rinse until the run-off is under 0.5 mS/cm.',
-  decides: 'Builder',
+  cautions: ['coirSalt'],
   compute: ({ need, yield: litres }) =>
     belowZero({ Need: need }) ?? notAboveZero({ Yield: litres }) ?? countUp(need / litres),
 });

@@ -20,6 +20,5 @@ export const culturesToKeepEntry = listFunction({
     },
   ],
   source: 'logistic growth; rates from memory',
-  caution: 'Keep pure cultures in two places; never release them outdoors.',
-  decides: 'Grower',
+  cautions: ['microfauna'],
 });

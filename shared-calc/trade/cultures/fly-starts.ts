@@ -20,8 +20,7 @@ export const flyStarts = tradeFunction({
     { rule: 'fly_starts(350, 350, 0 %)', gives: '1 each' },
   ],
   source: 'common practice, no source',
-  caution: 'Name who feeds, keep a fly supply, and cover the school holidays.',
-  decides: 'Keeper, vet',
+  cautions: ['feeding'],
   compute: ({ flies, yield: ofTub, loss_share }) =>
     belowZero({ 'Flies a week': flies }) ??
     notAboveZero({ "A tub's yield": ofTub }) ??

@@ -26,8 +26,7 @@ export const growCount = tradeFunction({
     { rule: 'grow_count(10, 600, 2.5 %/d, 90 d)', gives: '83.1 each' },
   ],
   source: 'logistic growth; rates from memory',
-  caution: 'Keep pure cultures, and quarantine what may carry grain mites or predatory mites.',
-  decides: 'Grower',
+  cautions: ['microfauna'],
   compute: ({ start, room, rate, time }) => {
     const wrong =
       belowZero({ 'The start': start, Room: room, 'Growth a day': rate, Time: time }) ??

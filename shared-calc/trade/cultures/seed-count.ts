@@ -22,8 +22,7 @@ export const seedCount = tradeFunction({
     { rule: 'seed_count(8000 each/m2, 20000 each/m2, 5 %/d, 21 d)', gives: '3783.2 each/m2' },
   ],
   source: 'logistic growth; rates from memory',
-  caution: "Growth may be slower than the recipe's rate: 5 % a day asks for half as many again. Use a dense cup.",
-  decides: 'Grower',
+  cautions: ['denseCup'],
   compute: ({ target, room, rate, time }) => {
     const full = `The target of ${sayPlain(target)} must stay below the room for ${sayPlain(room)}.`;
     const wrong =

@@ -24,6 +24,7 @@ export const damRoom = tradeFunction({
   compute: ({ dam, drainage, mesh, capping, freeboard }) =>
     belowZero({ Dam: dam, Drainage: drainage, Mesh: mesh, Capping: capping, 'Lip clearance': freeboard }) ??
     dam - drainage - mesh - capping - freeboard,
+  decides: 'Builder',
   warn: (_, room) => {
     if (room < -1e-9) return `Layers are ${sayMm(-room)} higher than the dam. Thin the drainage or capping.`;
     if (room < 40 - 1e-9) return `Only ${sayMm(room)} of soil at the front; most plants need 40 or more.`;

@@ -25,8 +25,7 @@ export const frontStripArea = tradeFunction({
     { rule: 'front_strip_area("cylinder", 400 mm, 400 mm, 0 mm, 0 mm, 200 mm)', gives: '0.0628319 m2' },
   ],
   source: 'geometry',
-  caution: 'Never no ventilation. Screen every opening, 1 mm or finer; no gap over 2 mm.',
-  decides: 'Builder',
+  cautions: ['coverGlass', 'openings'],
   compute: ({ strip, ...sizes }) =>
     belowZero({ Strip: strip }) ?? onFloor(sizes, (floor) => floor.strip(Math.min(strip, floor.run)) / 1e6),
 });

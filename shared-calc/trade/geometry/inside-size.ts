@@ -29,6 +29,7 @@ export const insideSize = tradeFunction({
       return refused(`Glass and frame take ${sayMm(taken)} of ${sayMm(outside)}; nothing is left inside.`);
     return outside - taken;
   },
+  decides: 'Builder',
   warn: (_, inside) =>
     inside < 100 - 1e-9 ? `Inside size is only ${sayMm(inside)}; is this already an inside size?` : undefined,
 });

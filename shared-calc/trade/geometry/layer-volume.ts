@@ -21,5 +21,6 @@ export const layerVolume = tradeFunction({
     if (area < 0) return refused('Area cannot be below zero.');
     return depth < 0 ? refused('Depth cannot be below zero.') : area * depth;
   },
+  decides: 'Builder',
   warn: ({ depth }) => (depth > 400 ? 'Depth over 400 mm: is that millimetres?' : undefined),
 });

@@ -44,4 +44,5 @@ export const meshCutEntry = listFunction({
     { rule: '1200 mm, 600 mm, edge 30 mm, roll 1200 mm', gives: '1260 x 660 mm, 1.26 m off the roll' },
   ],
   source: 'geometry',
+  cautions: ['glassEdges'],
 });

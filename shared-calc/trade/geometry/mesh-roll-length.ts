@@ -28,6 +28,7 @@ export const meshRollLength = tradeFunction({
     const needed = rollLength(length, depth, roll);
     return needed === undefined ? refused('The roll is too narrow to join; take a wider one.') : needed / 1000;
   },
+  decides: 'Builder',
   warn: ({ length, depth, roll }) =>
     mustJoin(length, depth, roll) ? `Mesh must be joined: overlap ${MESH_OVERLAP} mm.` : undefined,
 });

@@ -28,8 +28,7 @@ export const panelDisplacement = tradeFunction({
     { rule: 'panel_displacement("corner", 580 mm, 580 mm, 0 mm, 250 mm, 3, 20 mm, 80 mm, 40 mm)', gives: '3.320 L' },
   ],
   source: 'geometry',
-  caution: 'Only for a background that goes down to the capping.',
-  decides: 'Builder',
+  cautions: ['backgroundToCapping'],
   compute: ({ walls, thickness, front, rise, ...sizes }) =>
     wrongWalls(walls) ??
     wrongSlope({ front, rise }) ??
@@ -39,5 +38,6 @@ export const panelDisplacement = tradeFunction({
       const ofSides = Math.max(0, walls - 1) * side * (front + rise * sideHeight);
       return (thickness * (ofBack + ofSides)) / 1e6;
     }),
+  decides: 'Builder',
   warn: ({ thickness }) => (thickness > THICKEST + 1e-9 ? 'Thicker than backgrounds are; check it.' : undefined),
 });

@@ -25,8 +25,7 @@ export const panelRun = tradeFunction({
     { rule: 'panel_run("corner", 580 mm, 580 mm, 250 mm, 3)', gives: '1660 mm' },
   ],
   source: 'geometry',
-  caution: 'Where the background goes down to the base, say so, or the soil behind it is counted.',
-  decides: 'Builder',
+  cautions: ['buriedBackground'],
   compute: ({ walls, ...sizes }) =>
     wrongWalls(walls) ??
     onFloor({ ...sizes, bow: 0 }, ({ back, side }) => (walls === 0 ? 0 : back + (walls - 1) * side)),

@@ -40,11 +40,11 @@ export const slopedVolume = tradeFunction({
     { rule: 'sloped_volume("corner", 580 mm, 580 mm, 0 mm, 250 mm, 80 mm, 60 mm)', gives: '29.068 L' },
   ],
   source: 'geometry; steepest slope of damp mix from memory',
-  caution: 'Where a background goes down to the base, say so, or the soil behind it is counted.',
-  decides: 'Builder',
+  cautions: ['buriedBackground'],
   compute: ({ front, rise, ...sizes }) =>
     wrongSlope({ front, rise }) ??
     onFloor(sizes, (floor) => (floor.area / 1e6) * (front + rise * (1 - floor.centroid))),
+  decides: 'Builder',
   warn: ({ rise, ...sizes }) =>
     rise / floorOf(sizes).run > STEEPEST + 1e-9 ? 'Slope steeper than damp mix holds; add a terrace.' : undefined,
 });

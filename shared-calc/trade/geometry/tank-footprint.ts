@@ -18,8 +18,7 @@ export const tankFootprint = tradeFunction({
     { rule: 'tank_footprint("cylinder", 400 mm, 400 mm, 0 mm, 0 mm, 5 mm)', gives: '0.132025 m2' },
   ],
   source: 'geometry',
-  caution: 'Not a floor verdict: feet concentrate the load, the floor spreads it.',
-  decides: 'Building owner, structural engineer above the shelf plate',
+  cautions: ['floorVerdict'],
   compute: ({ glass, ...sizes }) =>
     belowZero({ Glass: glass }) ??
     onFloor(sizes, (floor) => (floor.area + floor.perimeter * glass + floor.corners * glass ** 2) / 1e6),

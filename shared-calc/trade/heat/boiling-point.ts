@@ -17,5 +17,6 @@ export const boilingPoint = tradeFunction({
     { rule: 'boiling_point(650 m)', gives: '97.81 degC' },
   ],
   source: 'IAPWS R7-97(2012), region 4',
+  cautions: ['boilingWater'],
   compute: ({ altitude }) => steamTemperatureC(altitude, 0),
 });

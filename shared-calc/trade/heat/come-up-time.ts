@@ -51,8 +51,7 @@ export const comeUpTime = tradeFunction({
     { rule: 'come_up_time(25 min, 1.4, 105 degC, 20 degC, 90 degC)', gives: '22.49 min' },
   ],
   source: 'straight line of a heating curve; the minutes are from memory',
-  caution: 'Only with a core probe: measure the heating minutes of your own load.',
-  decides: 'Grower',
+  cautions: ['coreProbe'],
   compute: ({ heating_minutes, lag, heat, start, target }) =>
     comeUpMinutes({ tenfold: heating_minutes, lag, heat, start, target }),
 });

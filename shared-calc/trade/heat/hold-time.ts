@@ -31,12 +31,12 @@ export const holdTime = tradeFunction({
     { rule: 'hold_time(6, 2 min, 160 degC, 23 K, 120 degC)', gives: '658 min' },
   ],
   source: 'definition of D and z; dry z of 23: J. Gen. Microbiol. 101:227',
-  caution: 'Only with vented steam and a core probe.',
-  decides: "Vessel maker's plate",
+  cautions: ['steamVent', 'steamOpening'],
   compute: ({ log_cuts, minutes_per_cut, reference, step, temperature }) =>
     belowZero({ 'Ten-fold cuts': log_cuts, 'The time for one cut (D)': minutes_per_cut }) ??
     refuseSteps(temperature, reference, step) ??
     (log_cuts * minutes_per_cut) / killRateAt(temperature, reference, step),
+  decides: 'Grower',
   warn: ({ temperature, reference }) =>
     Math.abs(temperature - reference) > FAR_K ? 'Too far from the reference to trust.' : undefined,
 });

@@ -38,6 +38,7 @@ export const killRate = tradeFunction({
     { rule: 'kill_rate(111 degC, 121 degC, 10 K)', gives: '0.1' },
   ],
   source: 'definition of D and z',
+  cautions: ['coreProbe'],
   compute: ({ temperature, reference, step }) =>
     refuseSteps(temperature, reference, step) ?? killRateAt(temperature, reference, step),
 });

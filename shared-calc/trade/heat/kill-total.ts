@@ -71,6 +71,5 @@ export const killTotalEntry = listFunction({
     { rule: 'KILL_TOTAL((0, 121) (15, 121), 121, 10)', gives: '15 min' },
   ],
   source: 'definition of F; integrated exactly',
-  caution: "Clean is enough: a living tank is not sterile. Never promise 'sterile' on a quote.",
-  decides: 'Grower',
+  cautions: ['coreProbe', 'cleanIsEnough', 'neverPromise'],
 });

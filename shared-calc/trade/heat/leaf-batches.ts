@@ -31,8 +31,6 @@ export const leafBatches = tradeFunction({
     { rule: 'leaf_batches(43.51 L, 60 L, 50 %)', gives: '2 each' },
   ],
   source: 'volume; two thirds full at most is common practice, no source',
-  caution:
-    'Leaves in a cloth bag that lets steam through, on a rack, two thirds full at most: loose leaves block the vent.',
-  decides: "Vessel maker's plate",
+  cautions: ['steamLoad'],
   compute: ({ leaves, vessel, fill }) => leafBatchCount(leaves, vessel, fill),
 });

@@ -1,4 +1,5 @@
-import type { Caution } from '#shared-calc/trade/caution.ts';
+import type { SaidCaution } from '#shared-calc/cautions/all-cautions.ts';
+import type { Warning } from '#shared-calc/cautions/warning.ts';
 import type { ComeUp } from './come-up-time.ts';
 import { countUp } from '#shared-calc/trade/count-up.ts';
 import type { Refusal } from '#shared-calc/trade/first-refusal.ts';
@@ -31,8 +32,8 @@ export interface TreatmentPlan {
   /** How the core follows its steam or oven; a pot is timed from when it boils. */
   readonly core?: ComeUp;
   /** What may go wrong with these figures: the vessel boils dry, the leaves stay wet. */
-  readonly warnings: readonly Caution[];
-  readonly cautions: readonly Caution[];
+  readonly warnings: readonly Warning[];
+  readonly cautions: readonly SaidCaution[];
 }
 
 /**
@@ -95,6 +96,5 @@ export const leafTreatTimeEntry = listFunction({
   ],
   source:
     'CDC Guideline for Disinfection and Sterilization in Healthcare Facilities 2008; baking and boiling are common practice, no source',
-  caution: "Clean is enough: a living tank is not sterile. Never promise 'sterile' on a quote.",
-  decides: "Grower; vessel maker's plate",
+  cautions: ['cleanIsEnough', 'neverPromise', 'treatingHeat'],
 });

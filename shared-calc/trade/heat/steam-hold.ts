@@ -55,8 +55,8 @@ export const steamHold = tradeFunction({
     { rule: 'steam_hold(0 m, 15 psi)', gives: '38.16 min' },
   ],
   source: 'CDC Guideline for Disinfection and Sterilization in Healthcare Facilities 2008, wrapped goods',
-  caution: 'Only with vented steam and a core probe.',
-  decides: "Vessel maker's plate",
+  cautions: ['steamVent', 'steamOpening'],
   compute: ({ altitude, gauge }) => steamHoldMinutes(altitude, gauge),
+  decides: 'Whoever services the vessel',
   warn: ({ gauge }) => (gauge > SMALL_VESSEL_KPA ? ABOVE_SMALL_VESSEL : undefined),
 });

@@ -3,9 +3,9 @@ import { LEAST_STEAM_KPA, MOST_STEAM_KPA, saturationTemperatureC } from './satur
 import { sayPlain } from '#shared-calc/trade/say-plain.ts';
 import { refused, tradeFunction, type Answer } from '#shared-calc/trade/trade-function.ts';
 
-/** Limit of small kitchen-sized vessels, kPa gauge; above it the plate of the vessel decides. */
+/** Limit of small kitchen-sized vessels, kPa gauge; above it its maker says what it stands. */
 export const SMALL_VESSEL_KPA = 110;
-export const ABOVE_SMALL_VESSEL = "Above the 15 psi class of small vessels; follow the vessel's plate.";
+export const ABOVE_SMALL_VESSEL = 'Above the 15 psi class of small vessels: only as the maker of the vessel says.';
 
 /** degC of saturated steam in a vessel at this gauge pressure, kPa, at a height in m. */
 export function steamTemperatureC(altitude: number, gauge: number): Answer {
@@ -34,9 +34,9 @@ export const steamTemp = tradeFunction({
     { rule: 'steam_temp(1500 m, 15 psi)', gives: '118.263 degC' },
   ],
   source: 'IAPWS R7-97(2012), region 4',
-  caution: 'Only with vented steam and a core probe.',
-  decides: "Vessel maker's plate",
+  cautions: ['steamVent', 'steamOpening'],
   compute: ({ altitude, gauge }) => steamTemperatureC(altitude, gauge),
+  decides: 'Whoever services the vessel',
   warn: ({ gauge }) => {
     if (gauge > SMALL_VESSEL_KPA) return ABOVE_SMALL_VESSEL;
     return gauge < 0 ? 'A gauge below zero: the vessel would be under vacuum.' : undefined;

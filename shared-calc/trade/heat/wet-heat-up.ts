@@ -36,8 +36,7 @@ export const wetHeatUp = tradeFunction({
     { rule: 'wet_heat_up(460 g, 300 W, "covered", 20 degC, 90 degC)', gives: '7.50 min' },
   ],
   source: 'heats of water (IAPWS), values from memory',
-  caution: "Power that reaches the leaves, not the oven's plate; a probe decides.",
-  decides: 'Grower',
+  cautions: ['ovenPower', 'boilingWater'],
   compute: ({ water, power, tray, start, target }) => {
     const covered = tray === 'covered';
     const wrong =

@@ -20,8 +20,7 @@ export const leafMassForCover = tradeFunction({
     { rule: 'leaf_mass_for_cover(1 m2, 99 %, 80 g/m2)', gives: '368.41 g' },
   ],
   source: 'chance of a bare spot (Poisson); 80 g/m2 of oak BioNumbers 107171',
-  caution: 'Collect only where unsprayed and away from roads; no oleander, yew, laurel cherry, walnut or conifer.',
-  decides: 'Grower',
+  cautions: ['collecting', 'collectedKinds'],
   compute: ({ area, cover, sheet }) =>
     belowZero({ Area: area, 'Mass of a leaf layer': sheet }) ?? onLayers(cover, (layers) => layers * area * sheet),
 });

@@ -24,8 +24,7 @@ export const leavesForCover = tradeFunction({
     { rule: 'leaves_for_cover(0.4005 m2, 99 %, 220 cm2, 110 g/m2)', gives: '84 each' },
   ],
   source: 'chance of a bare spot (Poisson); leaf areas from memory',
-  caution: 'Collect only where unsprayed and away from roads; no oleander, yew, laurel cherry, walnut or conifer.',
-  decides: 'Grower',
+  cautions: ['collecting', 'collectedKinds'],
   compute: ({ area, cover, leaf }) =>
     belowZero({ Area: area }) ??
     notAboveZero({ 'Area of a leaf': leaf }) ??

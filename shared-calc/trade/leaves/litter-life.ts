@@ -21,11 +21,11 @@ export const litterLife = tradeFunction({
     { rule: 'litter_life(6, 3, 0.69 each/yr)', gives: '366.7 d' },
   ],
   source: 'Olson 1963; decay in a tank from memory',
-  caution: 'Decay measured in the woods is no forecast for a warm, wet tank with animals that eat leaves; look at it.',
-  decides: 'Grower',
+  cautions: ['litterDecay'],
   compute: ({ now, least, decay }) => {
     const wrong = belowZero({ 'Layers now': now }) ?? notAboveZero({ 'Least layers': least, Decay: decay });
     return wrong ?? (now <= least ? 0 : (Math.log(now / least) / decay) * DAYS_A_YEAR);
   },
+  decides: 'Grower',
   warn: ({ now, least }) => (now < least ? 'The litter is already thinner than that; top it up now.' : undefined),
 });

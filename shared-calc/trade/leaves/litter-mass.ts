@@ -19,8 +19,7 @@ export const litterMass = tradeFunction({
     { rule: 'litter_mass(0.198 m2, 30 mm, 12.2 g/L)', gives: '72.468 g' },
   ],
   source: '12.2 g/L of hardwood litter: Ottmar and Andreu 2007',
-  caution: 'Mixed hardwood, measured in the woods; 8 to 29 g/L were seen.',
-  decides: 'Grower',
+  cautions: ['litterDensity'],
   compute: ({ area, depth, density }) =>
     belowZero({ Area: area, Depth: depth, Density: density }) ?? area * depth * density,
 });

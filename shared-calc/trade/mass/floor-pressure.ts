@@ -20,8 +20,7 @@ export const floorPressure = tradeFunction({
     { rule: 'floor_pressure(195.3 kg, 1 m2)', gives: '1.915 kPa' },
   ],
   source: 'standard gravity; the second is 40 psf of IRC Table R301.5',
-  caution: 'Not a floor verdict: feet concentrate it, the floor spreads it.',
-  decides: 'Building owner, structural engineer',
+  cautions: ['floorVerdict', 'buildingLoad'],
   compute: ({ mass, area }) =>
     belowZero({ Mass: mass }) ?? notAboveZero({ Area: area }) ?? (mass * GRAVITY) / 1000 / area,
 });

@@ -20,5 +20,6 @@ export const glassMass = tradeFunction({
     { rule: 'glass_mass(0.373692 m2, 4 mm)', gives: '3.737 kg' },
   ],
   source: 'EN 572-1: 2500 kg/m3',
+  cautions: ['glassEdges', 'lifting'],
   compute: ({ area, thickness }) => belowZero({ Area: area, Thickness: thickness }) ?? KG_PER_M2_MM * thickness * area,
 });

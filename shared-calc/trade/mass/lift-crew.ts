@@ -29,10 +29,10 @@ export const liftCrew = tradeFunction({
     { rule: 'lift_crew(83.2 kg, 25 kg)', gives: '0 each' },
   ],
   source: 'handling guidance, from memory',
-  caution: 'A tank of 80 kg cannot be lifted by a team; glass edges cut.',
-  decides: 'The crew leader on the day',
+  cautions: ['lifting', 'glassEdges'],
   compute: ({ mass, limit }) =>
     belowZero({ Mass: mass }) ?? notAboveZero({ 'The limit': limit }) ?? leastTeam(mass, limit),
+  decides: 'Crew leader',
   warn: (_, people) => (people === 0 ? DO_NOT_LIFT : undefined),
 });
 

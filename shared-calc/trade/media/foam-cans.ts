@@ -20,10 +20,7 @@ export const foamCans = tradeFunction({
     { rule: 'foam_cans(1 m2, 25 mm, 22 L)', gives: '2 each' },
   ],
   source: 'yield from memory',
-  caution:
-    'Uncured foam harms the lungs for life: air the place, gloves, no sanding without a mask; ' +
-    'vapour and acid smell gone before animals.',
-  decides: 'Product safety sheet; occupational doctor if wheezing',
+  cautions: ['foamAndSealant'],
   compute: ({ area, thickness, yield: litres }) =>
     belowZero({ Area: area, Thickness: thickness }) ??
     notAboveZero({ Yield: litres }) ??

@@ -18,7 +18,6 @@ export const inoculantDose = tradeFunction({
     { rule: 'inoculant_dose(40.216 L, 0.5 g/L)', gives: '20.108 g' },
   ],
   source: 'common practice, no source',
-  caution: 'The label rules; never in chlorinated water.',
-  decides: 'Grower',
+  cautions: ['inoculant'],
   compute: ({ loose, rate }) => belowZero({ 'Loose litres': loose, Rate: rate }) ?? loose * rate,
 });

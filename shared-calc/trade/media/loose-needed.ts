@@ -19,11 +19,11 @@ export const looseNeeded = tradeFunction({
     { rule: 'loose_needed(33.705 L, 0.12, 0.05)', gives: '40.216 L' },
   ],
   source: 'common practice, no source',
-  caution: 'Clay, charcoal and bark dust: wet it first, never sweep it dry, wear a mask.',
-  decides: 'Safety sheet',
+  cautions: ['mineralDust'],
   compute: ({ placed, settle, waste }) =>
     belowZero({ 'Placed litres': placed, Waste: waste }) ??
     notBelowOne('Settling', settle) ??
     (placed / (1 - settle)) * (1 + waste),
+  decides: 'Builder',
   warn: ({ waste }) => (waste >= 1 ? sayShare('Waste', waste) : undefined),
 });

@@ -23,13 +23,13 @@ export const mixPart = tradeFunction({
     { rule: 'mix_part(40.216 L, 1, 10, 12 %)', gives: '4.570 L' },
   ],
   source: 'common practice, no source',
-  caution: 'No fertiliser, perfumed or wetting-agent compost; no lime sand for frogs; worm casts 5 % at most.',
-  decides: 'Builder; vet if skin signs',
+  cautions: ['mixParts'],
   compute: ({ loose, part, parts, blend_shrink: shrink }) => {
     const wrong = belowZero({ 'Loose litres': loose }) ?? notBelowOne('Blending shrinkage', shrink);
     if (wrong) return wrong;
     return part < 0 || parts <= 0 ? refused('Parts must be positive.') : ((loose / (1 - shrink)) * part) / parts;
   },
+  decides: 'Builder',
   warn: ({ part, parts }) =>
     part > parts * (1 + 1e-9) ? `${part} parts are more than all ${parts} parts together.` : undefined,
 });

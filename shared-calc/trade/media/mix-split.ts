@@ -27,6 +27,5 @@ export const mixSplitEntry = listFunction({
     { rule: '10 L, parts 1 : 1, no shrinkage', gives: '5, 5 L' },
   ],
   source: 'common practice, no source',
-  caution: 'No fertiliser, perfumed or wetting-agent compost; no lime sand for frogs; worm casts 5 % at most.',
-  decides: 'Builder; vet if skin signs',
+  cautions: ['mixParts'],
 });

@@ -23,10 +23,7 @@ export const plantCount = tradeFunction({
     { rule: 'plant_count(2 each/m2, 0.09 m2, 1)', gives: '1 each' },
   ],
   source: 'common practice, no source',
-  caution:
-    'Growers dip against insects, and dips kill springtails and isopods: bare the roots, rinse, keep apart 28 to 30 days. ' +
-    'Note oxalate and latex plants in classrooms.',
-  decides: 'Plant house; toxicology line',
+  cautions: ['plantDips', 'poisonPlants'],
   compute: ({ density, measure, least }) =>
     belowZero({ Density: density, Measure: measure, 'Least number': least }) ??
     Math.max(countUp(least), countUp(density * measure)),

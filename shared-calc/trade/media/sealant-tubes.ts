@@ -22,11 +22,11 @@ export const sealantTubes = tradeFunction({
     { rule: 'sealant_tubes(6 mm, 9.6 m, 310 mL, 15 %)', gives: '2 each' },
   ],
   source: 'geometry; waste is common practice, no source',
-  caution: 'Full cure takes about 7 days; the acid smell must be gone before animals come in.',
-  decides: 'Product safety sheet',
+  cautions: ['foamAndSealant'],
   compute: ({ bead, run, tube, waste }) =>
     belowZero({ Bead: bead, Run: run, Waste: waste }) ??
     notAboveZero({ Tube: tube }) ??
     countUp(((Math.PI / 4) * bead ** 2 * run * (1 + waste)) / tube),
+  decides: 'Builder',
   warn: ({ waste }) => (waste >= 1 ? sayShare('Waste', waste) : undefined),
 });

@@ -20,13 +20,13 @@ export const drainCapacity = tradeFunction({
     { rule: 'drain_capacity(0.198 m2, 30 mm, 10 mm, 0.4)', gives: '1.584 L' },
   ],
   source: 'void 0.40 of even coarse aggregate: stormwater design guidance',
-  caution: 'Keep standing water below the gap always; a sour smell means drain now.',
-  decides: 'Builder',
+  cautions: ['drainage'],
   compute: ({ area, drainage, gap, void: open }) => {
     if (open > 1) return refused(sayShare('Void', open));
     const wrong = belowZero({ Area: area, Drainage: drainage, 'Air gap': gap, Void: open });
     return wrong ?? area * Math.max(0, drainage - gap) * open;
   },
+  decides: 'Builder',
   warn: ({ drainage, gap }) =>
     gap >= drainage ? `The air gap of ${sayMm(gap)} is as deep as the drainage; nothing is left for water.` : undefined,
 });

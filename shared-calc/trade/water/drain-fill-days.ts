@@ -29,13 +29,13 @@ export const drainFillDays = tradeFunction({
     { rule: 'drain_fill_days(4.806 L, 40 mL/d, 49.06 mL/d)', gives: '3650 d' },
   ],
   source: 'water in less water out',
-  caution: 'Turns on air changes nobody measured; look at the water after two weeks.',
-  decides: 'Builder',
+  cautions: ['airGuess'],
   compute: ({ capacity, mist, loss }) => {
     const wrong = belowZero({ Capacity: capacity, Mist: mist });
     if (wrong) return wrong;
     if (loss >= mist) return NEVER_FILLS_DAYS;
     return Math.min(NEVER_FILLS_DAYS, (capacity * 1000) / (mist - loss));
   },
+  decides: 'Builder',
   warn: (_, days) => (days >= NEVER_FILLS_DAYS ? 'The drainage does not fill.' : undefined),
 });

@@ -22,9 +22,7 @@ export const mistDaily = tradeFunction({
     { rule: 'mist_daily(2, 90 mL/min, 550 kPa, 400 kPa, 15 s, 3 each/d)', gives: '115.13 mL/d' },
   ],
   source: 'flow by the root of pressure: Bernoulli; 90 mL/min from memory',
-  caution:
-    'Can below the nozzles or a valve against siphoning; a limit on run time; a timer in seconds, never in quarter hours.',
-  decides: 'Builder',
+  cautions: ['mistPump'],
   compute: ({ nozzles, flow, rated, pump, time, cycles }) =>
     belowZero({ Nozzles: nozzles, Flow: flow, 'Pump pressure': pump, 'Mist time': time, 'Mist cycles': cycles }) ??
     notAboveZero({ 'Rated pressure': rated }) ??

@@ -20,8 +20,7 @@ export const reservoirDays = tradeFunction({
     { rule: 'reservoir_days(9 L, 135 mL/d, 90 d)', gives: '66 d' },
   ],
   source: 'cap of 14 days: OSHA and water-safety guidance',
-  caution: 'Warm water that is sprayed can grow Legionella (20 to 45 degC): clean the can every 14 days.',
-  decides: "Water supplier's report; building water-safety person in public lobbies",
+  cautions: ['reservoir'],
   compute: ({ usable, mist, cap }) =>
     belowZero({ 'Usable water': usable, Mist: mist, Cap: cap }) ??
     (mist === 0 ? cap : Math.min(cap, countDown((usable * 1000) / mist))),

@@ -25,14 +25,13 @@ export const wettingWater = tradeFunction({
     { rule: 'wetting_water(20 L, 0.1, 0.45)', gives: '7 L' },
   ],
   source: 'common practice, no source',
-  caution:
-    'Chlorine and chloramine kill amphibians at tiny doses; low-mineral water, never the first draw from metal pipes.',
-  decides: "Water supplier's report",
+  cautions: ['water'],
   compute: ({ placed, start, target }) => {
     const below = belowZero({ 'Placed litres': placed, 'Start moisture': start, 'Target moisture': target });
     if (below) return below;
     if (target <= start + 1e-9) return refused('Mix is already wetter than the target; let it drain.');
     return placed * (target - start);
   },
+  decides: 'Builder',
   warn: ({ target }) => (target > WETTEST + 1e-9 ? 'That is swamp, not damp.' : undefined),
 });

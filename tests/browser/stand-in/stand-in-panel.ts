@@ -21,6 +21,7 @@ export const drawnPanel: PanelView = {
     ],
     words: 'A third of 45 mm is 15 mm, and that lies between 10 mm and 20 mm.',
   },
+  rests: { rows: [], more: 0 },
   sources: [
     { name: 'drainage', figure: '45 mm', from: 'house rule, from the dam of T08', steps: true },
     { name: 'limits', figure: '10, 20 mm', from: 'written in this rule', steps: false },
@@ -39,10 +40,12 @@ export const drawnPanel: PanelView = {
       { label: 'Filled mass', houseFigure: '153.42', figure: '151.98', unit: 'kg' },
     ],
   },
-  caution: {
-    words: 'Standing water stays below the mesh, always. A sour smell means drain now.',
-    decides: 'Builder decides.',
-  },
+  cautions: [
+    {
+      words: 'Standing water below the mesh gap always; a sour smell means drain now.',
+      decides: 'Builder decides; common practice, no source.',
+    },
+  ],
   note: { text: 'Deep bed: keep the roots further from the water.', closed: false },
 };
 

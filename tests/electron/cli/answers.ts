@@ -11,7 +11,17 @@ const State = z.enum(['house', 'job', 'local', 'needs a figure', 'waiting', 'loo
 const Flags = z.array(z.enum(['out of range', 'old price']));
 const Sentence = z.string().regex(/[.?!]$/);
 
-export const Work = z.strictObject({ value: Value, unit: z.string(), kind: z.string(), working: z.array(z.string()) });
+const Warning = z.strictObject({ says: Sentence, decides: z.string().min(1) });
+/** The id is null for what a house has written on a line itself. */
+const Caution = z.strictObject({ id: z.string().nullable(), says: Sentence, decides: z.string(), source: z.string() });
+export const Work = z.strictObject({
+  value: Value,
+  unit: z.string(),
+  kind: z.string(),
+  working: z.array(z.string()),
+  warnings: z.array(Warning),
+  cautions: z.array(Caution),
+});
 /** Where the house has a figure from, where it says so. */
 const Source = z.strictObject({ from: z.enum(sourceMarks), note: z.string() }).optional();
 const Plain = z.strictObject({
@@ -110,6 +120,7 @@ export const Quote = z.strictObject({
   deposit: Money,
   hours: z.number(),
   checks: z.array(z.union([OfLine.extend(ofSize), OfPlace.extend(ofSize)])),
+  against: z.array(z.strictObject({ what: z.string(), why: z.string() })),
 });
 export const Entry = z.strictObject({
   name: z.string(),
@@ -131,7 +142,7 @@ export const Entry = z.strictObject({
   help: z.string(),
   examples: z.array(z.strictObject({ rule: z.string(), gives: z.string() })),
   source: z.string(),
-  caution: z.string().optional(),
+  cautions: z.array(Caution),
   decides: z.string().optional(),
   inRules: z.boolean(),
 });

@@ -70,10 +70,12 @@ describe('the working panel', () => {
     expect(panel?.house?.effects.slice(0, 1)).toEqual([
       { label: 'Room for water', houseFigure: '10.08', figure: '8.64', unit: 'L' },
     ]);
-    expect(panel?.caution).toEqual({
-      words: 'Standing water stays below the mesh, always. A sour smell means drain now.',
-      decides: 'Builder decides.',
-    });
+    expect(panel?.cautions).toEqual([
+      {
+        words: 'Standing water below the mesh gap always; a sour smell means drain now.',
+        decides: 'Builder decides; common practice, no source.',
+      },
+    ]);
     bench.panelActs.writeNote('Deep bed');
     expect(bench.panel.peek()?.note).toEqual({ text: 'Deep bed', closed: false });
     bench.panelActs.backToHouse();

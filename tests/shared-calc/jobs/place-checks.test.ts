@@ -60,7 +60,7 @@ describe('placeChecks', () => {
     expect(checkOf(use, { [use]: answer })).toMatchObject({
       state,
       level,
-      decides: 'School or centre health lead, public-health guidance',
+      decides: 'School or centre health lead, public-health office',
     });
   });
 

@@ -10,7 +10,7 @@ import { surveyCard } from '#shared-calc/papers/survey-card.ts';
 import { treatmentCard } from '#shared-calc/papers/treatment-card.ts';
 import { treatLeaves } from '#shared-calc/prepare/treat-leaves.ts';
 import { careDates } from '#shared-calc/prepare/care-calendar.ts';
-import type { StepCaution } from '#shared-calc/prepare/cautions.ts';
+import type { SaidCaution } from '#shared-calc/cautions/all-cautions.ts';
 import { plainDisplay } from '#shared-calc/quantity/shown-unit.ts';
 import { workshopOf } from '#shared-calc/records/workshop-of.ts';
 import { treatmentWays, type TreatmentWay } from '#shared-calc/trade/heat/leaf-treatment.ts';
@@ -41,19 +41,19 @@ export function cautionsByCard(
   job: Readonly<Record<string, string>> = everything,
 ): Readonly<Record<string, ReadonlySet<string>>> {
   const lists = Map.groupBy(cautionLists(job), ([act]) => act.split('; ')[0] ?? '');
-  return Object.fromEntries([...lists].map(([card, rows]) => [card, new Set(rows.flatMap(([, steps]) => steps))]));
+  return Object.fromEntries([...lists].map(([card, rows]) => [card, new Set(rows.flatMap(([, ids]) => ids))]));
 }
 
-/** The steps whose cautions each card of one T07 shows, in order; `build; Mesh` for an act of a card. */
+/** The cautions that each card of one T07 shows, in order; `build; Mesh` for an act of a card. */
 export function cautionLists(
   job: Readonly<Record<string, string>>,
   recipe = 'H1',
-): readonly (readonly [act: string, steps: readonly string[]])[] {
+): readonly (readonly [act: string, ids: readonly string[]])[] {
   const bench = demoOnce({ recipe, sizes: ['T07'], job }, records);
   const care = careDates('2027-04-28', mondayToFriday);
   const terms = { records, display: plainDisplay, survey: unasked, animalCrushes: false };
   const handed = { job: school, handover: '2027-04-28', care, workshop: workshopOf(records), display: plainDisplay };
-  const lists: readonly (readonly [string, readonly StepCaution[]])[] = [
+  const lists: readonly (readonly [string, readonly SaidCaution[]])[] = [
     ['survey', surveyCard(school, { records, workshop: workshopOf(records), display: plainDisplay }).cautions],
     ...prepRows(demoPlan({ recipe, sizes: ['T07'], job }, { handover: '2027-04-28' })).map(
       ({ act, cautions }) => [`prep; ${act}`, cautions] as const,
@@ -67,10 +67,10 @@ export function cautionLists(
     ...handoverCards(bench, handed).map(({ cautions }) => ['handover', cautions] as const),
     ...sizeCare(bench, '2027-04-28', plainDisplay).map(({ cautions }) => ['care', cautions] as const),
   ];
-  return lists.map(([act, cautions]) => [act, cautions.map(({ step }) => step)]);
+  return lists.map(([act, cautions]) => [act, cautions.map(({ id }) => id ?? '')]);
 }
 
-function treatmentCautionsOf(way: TreatmentWay): readonly StepCaution[] {
+function treatmentCautionsOf(way: TreatmentWay): readonly SaidCaution[] {
   const plan = treatLeaves({ way, aim: 'clean', leavesL: 43.51 }, { altitudeM: 650, pressureKpa: 103.421 });
   if (!plan.ok) throw new Error(plan.fault);
   return treatmentCard(way, plan.value).cautions;

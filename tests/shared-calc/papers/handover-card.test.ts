@@ -65,7 +65,7 @@ describe('handoverCards', () => {
         when: 'Every 14 days',
         acts: [
           'Drain the water below the mesh, to the sewer; sooner where it smells sour.',
-          'Empty and clean the can, then refill it with low-mineral water.',
+          'Empty, clean and rinse the can, then refill it with low-mineral water.',
         ],
       },
     ]);
@@ -73,9 +73,9 @@ describe('handoverCards', () => {
 
   test('a sign that says a caution in full names one of the card', () => {
     const { notNormal, cautions } = cardOf('H1', ['T05']);
-    const named = notNormal.flatMap(({ step }) => step ?? []);
-    expect([named, named.filter((step) => !cautions.some((each) => each.step === step))]).toEqual([
-      ['heat', 'drainage', 'death'],
+    const named = notNormal.flatMap(({ caution }) => caution ?? []);
+    expect([named, named.filter((id) => !cautions.some((each) => each.id === id))]).toEqual([
+      ['tooWarm', 'drainage', 'death'],
       [],
     ]);
   });
@@ -89,7 +89,7 @@ describe('handoverCards', () => {
   });
 
   test('who is near it beside the caution that tells of everybody', () => {
-    expect(cardOf('H1', ['T05']).audience.map(({ says }) => says.slice(0, 22))).toEqual(['Children under five co']);
+    expect(cardOf('H1', ['T05']).audience.map(({ says }) => says.slice(0, 22))).toEqual(['Under-fives come here:']);
   });
 
   test('the first year of visits and the house’s own terms close it', () => {

@@ -71,9 +71,9 @@ describe('treatLeaves', () => {
       plan.ok ? plan.value.cautions.map(({ decides }) => decides) : [],
     );
     expect(cautions.map((each) => new Set(each))).toEqual([
-      new Set(["Vessel maker's plate", 'Grower']),
-      new Set(['Grower']),
-      new Set(['Grower']),
+      new Set(['Grower', 'Whoever services the vessel', 'Owner of the land, permits office']),
+      new Set(['Grower', 'Owner of the land, permits office']),
+      new Set(['Grower', 'Owner of the land, permits office']),
     ]);
   });
 });

@@ -46,13 +46,11 @@ describe('tradeFunctions', () => {
       source: ' ',
       examples: [],
       gives: 'reed',
-      caution: 'Mind.',
     };
     expect(missingFrom(bare)).toEqual([
       'reed_count: source is empty',
       'reed_count: help must end as a sentence',
       'reed_count: needs two examples or more, has 0',
-      'reed_count: has a caution, but not who decides',
       'reed_count: "reed" is not a unit',
     ]);
   });
@@ -135,16 +133,14 @@ function isEntry(exported: unknown): exported is TradeFunction {
 
 /** What the entry of a function still lacks for the Function book, in words. */
 function missingFrom(entry: TradeFunction): readonly string[] {
-  const { help, caution = 'Fine.', decides, examples: own, args } = entry;
+  const { help, examples: own, args } = entry;
   const words = (['title', 'sum', 'help', 'source'] as const).filter((word) => entry[word].trim() === '');
   const unsaid = args.filter((each) => (each.says ?? '').trim() === '');
   return [
     ...words.map((word) => `${word} is empty`),
     ...unsaid.map((each) => `argument ${each.name} does not say what it is`),
     ...(/[.?!]$/.test(help) ? [] : ['help must end as a sentence']),
-    ...(/[.?!]$/.test(caution) ? [] : ['caution must end as a sentence']),
     ...(own.length < 2 ? [`needs two examples or more, has ${own.length}`] : []),
-    ...((entry.caution === undefined) === (decides === undefined) ? [] : ['has a caution, but not who decides']),
     ...(entry.inRules ? unknownUnits(entry).map((unit) => `"${unit}" is not a unit`) : []),
     ...(!entry.inRules || /^[a-z][a-z0-9_]*$/.test(entry.name) ? [] : ['rules cannot use this name']),
   ].map((lack) => `${entry.name}: ${lack}`);

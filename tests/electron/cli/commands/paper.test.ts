@@ -21,17 +21,18 @@ const Paper = z.object({
   kind: z.string(),
   title: z.string(),
   data: z.unknown(),
-  cautions: z.array(z.object({ about: z.string(), says: z.string(), decides: z.string() })),
+  warnings: z.array(z.strictObject({ says: z.string(), decides: z.string() })),
+  cautions: z.array(z.strictObject({ id: z.string(), says: z.string(), decides: z.string(), source: z.string() })),
 });
 
-/** Cautions that a sign of the handover card says in its own words, by what they are about. */
+/** Cautions that a sign of the handover card says in its own words, by its id. */
 function signsOf(data: unknown): ReadonlyMap<string, string> {
-  const Sign = z.object({ sign: z.string(), act: z.string(), step: z.string().optional() });
+  const Sign = z.object({ sign: z.string(), act: z.string(), caution: z.string().optional() });
   const cards = z.array(z.object({ notNormal: z.array(Sign) })).parse(data);
   const signs = cards.flatMap(({ notNormal }) => notNormal);
   return new Map(
-    signs.flatMap(({ sign, act, step }) =>
-      step === undefined ? [] : [[step, `${sign.replaceAll('\u00a0', ' ')}: ${act}`]],
+    signs.flatMap(({ sign, act, caution }) =>
+      caution === undefined ? [] : [[caution, `${sign.replaceAll('\u00a0', ' ')}: ${act}`]],
     ),
   );
 }
@@ -57,17 +58,17 @@ describe('paper', () => {
     const written = (await text(kind, '--job', 'J01')).replaceAll('°C', 'degC').replaceAll('m²', 'm2');
     expect(written.startsWith(`${made.title}\n`)).toBe(true);
     const inSigns = kind === 'handover' ? signsOf(made.data) : new Map<string, string>();
-    for (const { about, says, decides } of made.cautions) {
+    for (const { id, says, decides } of made.cautions) {
       const plain = says.replaceAll('\u00a0', ' ').replaceAll('°C', 'degC').replaceAll('m²', 'm2');
-      expect(written).toContain(`${inSigns.get(about) ?? plain}${decides === '' ? '' : ` ${whoDecides(decides)}.`}`);
+      expect(written).toContain(`${inSigns.get(id) ?? plain} ${whoDecides(decides)}`);
     }
   });
 
   test.each(['survey', 'build', 'watch', 'animals-in', 'handover', 'care', 'treatment', 'prep', 'checks', 'quote'])(
     '%s is never without a caution',
     async (kind) => {
-      const { cautions } = Paper.parse(await lwJson('paper', kind, '--job', 'J01', ...on, '--book', book()));
-      expect(cautions.length).toBeGreaterThan(0);
+      const { cautions, warnings } = Paper.parse(await lwJson('paper', kind, '--job', 'J01', ...on, '--book', book()));
+      expect(cautions.length + warnings.length).toBeGreaterThan(0);
     },
   );
 
@@ -85,8 +86,11 @@ describe('paper', () => {
         'hold          15              35',
         'drain         15              50',
         '',
-        '! Leaves and wood: Collect only where the owner of the land allows it and nothing is sprayed, away from roads; no oleander, yew, laurel cherry, walnut or conifer. Bake attended at 120 °C or less. Grower and owner of the land decide.',
-        "! Sterile or clean: Clean is enough: a living tank is not sterile, and a bake does not sterilise. Never promise 'sterile' on a quote. Grower decides.",
+        '! Boiling: Boiling water scalds: two thirds full at most, long gloves, lid lifted away from your face, children out of the room, somebody by it. Grower decides.',
+        '! Draining: Carry the pot only when it is cold: lift the leaves out with a sieve, or let it stand before you pour, away from you. Grower decides.',
+        '! Aim: Clean is enough: a living tank is not sterile, and a bake does not sterilise. Grower decides.',
+        '! Collecting: Collect only where the owner of the land allows it; protected land, and collecting to sell, need a permit. Owner of the land and permits office decide; 36 CFR 2.1 and 223.239.',
+        '! Leaves and wood: Nothing sprayed and nothing from roadsides; no oleander, yew, laurel cherry, walnut or conifer. Grower decides; from memory.',
         '',
         'Core at its hottest, °C, each batch: ____________________',
         'Treated by: ____________________',

@@ -19,10 +19,17 @@ describe('treat', () => {
       warnings: [
         {
           says: 'Whether it boils dry is not known yet: give the water and the power of the vessel.',
-          decides: "Vessel maker's plate",
+          decides: 'Whoever services the vessel',
         },
       ],
-      cautions: expect.arrayContaining(["Never promise 'sterile' on a quote. Grower decides."]) as string[],
+      cautions: expect.arrayContaining([
+        {
+          id: 'neverPromise',
+          says: "Never promise 'sterile' on a quote.",
+          decides: 'Grower',
+          source: 'common practice, no source',
+        },
+      ]) as object[],
     });
   });
 
@@ -75,7 +82,9 @@ describe('treat', () => {
   test('people see the parts of a batch and the cautions', async () => {
     const table = await tableOf(treatCommand, '--book', book(), ...leaves, '--way', 'bake', '--aim', 'clean');
     expect(table).toMatch(/come up +23 min\nhold +30 min\ncool +15 min\n/);
-    expect(table).toContain('Bake attended, at 120 C or less, the tray covered. Grower decides.');
+    expect(table).toContain(
+      'Caution: Bake attended, at 120 degC or less, the tray covered and off the heating elements, children out of the room; oven mitts. (Grower decides; from memory)',
+    );
   });
 
   test.each([
@@ -145,7 +154,7 @@ describe('worked checks of treated leaves, 650 m', () => {
 
   test('3 L at 1.5 kW are dry after 75 of 87 min; 3.5 L last', async () => {
     const water = (litres: string) => steam('sterile', ...leaves, '--power', '1.5 kW', '--water', litres);
-    const decides = "Vessel maker's plate";
+    const decides = 'Whoever services the vessel';
     expect(await water('3 L')).toMatchObject({
       warnings: [{ says: 'Dry after 75 of 87 min: turn down once at pressure, or 3.5 L.', decides }],
     });

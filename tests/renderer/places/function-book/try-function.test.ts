@@ -57,9 +57,9 @@ describe('tryFunction', () => {
   });
 
   test('an answer to be looked at twice says so', () => {
-    expect(tryFunction(insideSize, ['100', '2', '6', '0', '0'], plainDisplay).warning).toBe(
-      'Inside size is only 88 mm; is this already an inside size?',
-    );
+    expect(tryFunction(insideSize, ['100', '2', '6', '0', '0'], plainDisplay).warnings).toEqual([
+      { says: 'Inside size is only 88 mm; is this already an inside size?', decides: 'Builder' },
+    ]);
   });
 
   test('every example of the book works in the try box as it is printed', () => {

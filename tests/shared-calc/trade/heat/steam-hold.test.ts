@@ -34,7 +34,7 @@ describe('steamHold', () => {
     {
       as: 'a gauge over 110 kPa',
       figures: [650, 120],
-      says: "Above the 15 psi class of small vessels; follow the vessel's plate.",
+      says: 'Above the 15 psi class of small vessels: only as the maker of the vessel says.',
     },
     { as: 'nothing at 15 psi', figures: [650, 103.42135939752], says: undefined },
   ])('answers, and looks twice at $as', ({ figures, says }) => {

@@ -36,7 +36,7 @@ describe('steamTemp', () => {
     {
       as: 'a gauge over 110 kPa',
       figures: [0, 111],
-      says: "Above the 15 psi class of small vessels; follow the vessel's plate.",
+      says: 'Above the 15 psi class of small vessels: only as the maker of the vessel says.',
     },
     { as: 'a gauge below zero', figures: [0, -10], says: 'A gauge below zero: the vessel would be under vacuum.' },
     { as: 'nothing at 110 kPa', figures: [0, 110], says: undefined },

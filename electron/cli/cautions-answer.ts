@@ -1,0 +1,27 @@
+import type { SaidCaution } from '#shared-calc/cautions/all-cautions.ts';
+import type { PaperCaution } from '#shared-calc/papers/document.ts';
+import type { Warning } from '#shared-calc/cautions/warning.ts';
+import { whoDecides } from '#shared-calc/words/who-decides.ts';
+
+/** A caution as `--json` gives it; its source has the address of a publication. */
+export function cautionJson({ id, says, decides, source, at }: SaidCaution): Record<string, string | null> {
+  return { id, says, decides, source: at === undefined ? source : `${source}, ${at}` };
+}
+
+/** What a paper minds: a sentence of its own figures, such as a check that fails, is a warning. */
+export function mindedJson(minded: readonly PaperCaution[]) {
+  return {
+    warnings: minded.filter(({ id }) => id === undefined).map(({ says, decides }) => ({ says, decides })),
+    cautions: minded.flatMap(({ id, source = '', ...caution }) =>
+      id === undefined ? [] : [cautionJson({ ...caution, id, source })],
+    ),
+  };
+}
+
+/** What stands under the figures of a table: warnings first. */
+export function mindedLines(warnings: readonly Warning[], cautions: readonly SaidCaution[]): readonly string[] {
+  return [
+    ...warnings.map(({ says, decides }) => `Warning: ${says} (${whoDecides(decides)})`),
+    ...cautions.map(({ says, decides, source }) => `Caution: ${says} (${whoDecides(decides)}; ${source})`),
+  ];
+}

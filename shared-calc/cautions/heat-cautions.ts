@@ -1,0 +1,101 @@
+import type { CautionEntry } from './caution.ts';
+import { MEMORY, PRACTICE, PRESSURE_CANNER } from './sources.ts';
+
+/** Treating leaves: steam, boiling water, the oven, and what a treatment comes to. */
+export const heatCautions = {
+  treatingHeat: {
+    about: 'hot work',
+    says: 'Steam, boiling water and hot trays burn: stay by them, children out of the room.',
+    decides: 'Grower',
+    source: PRACTICE,
+    against: ['heat', 'boiling water', 'steam under pressure', 'small children'],
+  },
+  steamVent: {
+    about: 'steam',
+    says: 'Vent 10 min before the weight goes on: trapped air makes it cooler than the gauge tells. Only with a core probe.',
+    decides: 'Whoever services the vessel',
+    source: PRESSURE_CANNER,
+    against: ['steam under pressure'],
+    uses: ['leavesLoose'],
+    misleads: 'air is trapped in the steam vessel',
+  },
+  steamOpening: {
+    about: 'opening the vessel',
+    says: 'Never open it under pressure: wait for zero on the gauge, take the weight off, lift the lid away from your face. Never force it, never cool it with water.',
+    decides: 'Whoever services the vessel',
+    source: PRESSURE_CANNER,
+    against: ['steam under pressure', 'heat'],
+  },
+  steamVessel: {
+    about: 'vessel',
+    says: 'Water to its mark, looked at every batch. Dial gauge checked yearly; a hardened safety plug is replaced.',
+    decides: 'Whoever services the vessel',
+    source: PRESSURE_CANNER,
+    against: ['steam under pressure'],
+  },
+  steamLoad: {
+    about: 'load of the vessel',
+    says: 'Leaves in a cloth bag that lets steam through, on a rack, two thirds full at most: loose leaves block the vent.',
+    decides: 'Whoever services the vessel',
+    source: PRACTICE,
+    against: ['steam under pressure'],
+  },
+  boilingWater: {
+    about: 'boiling',
+    says: 'Boiling water scalds: two thirds full at most, long gloves, lid lifted away from your face, children out of the room, somebody by it.',
+    decides: 'Grower',
+    source: PRACTICE,
+    against: ['boiling water', 'heat', 'small children'],
+  },
+  hotDraining: {
+    about: 'draining',
+    says: 'Carry the pot only when it is cold: lift the leaves out with a sieve, or let it stand before you pour, away from you.',
+    decides: 'Grower',
+    source: PRACTICE,
+    against: ['boiling water', 'lifting'],
+  },
+  ovenAttended: {
+    about: 'baking',
+    says: 'Bake attended, at {hottestOven} or less, the tray covered and off the heating elements, children out of the room; oven mitts.',
+    anyTank: 'Bake attended, the tray covered and off the heating elements, children out of the room; oven mitts.',
+    decides: 'Grower',
+    source: MEMORY,
+    against: ['heat', 'small children'],
+  },
+  ovenMoist: {
+    about: 'baking dry leaves',
+    says: 'Moisten the leaves 16 h before; dry ones need up to {dryExtra} more.',
+    anyTank: 'Moisten the leaves 16 h before; dry ones must get hotter.',
+    decides: 'Grower',
+    source: MEMORY,
+    against: [],
+  },
+  cleanIsEnough: {
+    about: 'aim',
+    says: 'Clean is enough: a living tank is not sterile, and a bake does not sterilise.',
+    decides: 'Grower',
+    source: PRACTICE,
+    against: [],
+  },
+  neverPromise: {
+    about: 'quote',
+    says: "Never promise 'sterile' on a quote.",
+    decides: 'Grower',
+    source: PRACTICE,
+    against: [],
+  },
+  coreProbe: {
+    about: 'core probe',
+    says: 'Only with a core probe: measure the heating minutes of your own load.',
+    decides: 'Grower',
+    source: PRACTICE,
+    against: ['heat'],
+  },
+  ovenPower: {
+    about: 'power',
+    says: 'Power that reaches the leaves, not what the oven is rated for: measure with a core probe.',
+    decides: 'Grower',
+    source: MEMORY,
+    against: ['heat'],
+  },
+} as const satisfies Readonly<Record<string, CautionEntry>>;
