@@ -1,3 +1,4 @@
+import type { Bench } from '#shared-calc/bench/open-bench.ts';
 import type { UseName } from '#shared-calc/fields/uses.ts';
 import { savedWatch } from '#shared-calc/prepare/saved-watch.ts';
 import { readWatchLog, type WatchReading } from '#shared-calc/prepare/watch-log.ts';
@@ -49,6 +50,8 @@ export type WatchLessonFault =
   | { readonly kind: 'no-water-lost' }
   | { readonly kind: 'rest-near-full'; readonly humidity: number }
   | { readonly kind: 'reading-does-not-fit'; readonly ratio: number }
+  /** What a tank holds of damp hangs on the air that goes through it. */
+  | { readonly kind: 'air-not-taught' }
   | { readonly kind: 'factor-not-worked'; readonly factor: WatchFactor };
 
 type Ratio = Result<number, WatchLessonFault>;
@@ -63,7 +66,8 @@ export function watchLesson(derived: Derived, asked: WatchAsked): Result<WatchLe
   const line = lineFor(bench.input().lines, watchFactors[factor]);
   const present = number(watchFactors[factor], 'number');
   if (!line || present === undefined) return failed({ kind: 'factor-not-worked', factor });
-  const ratio = ratioOf[factor]({ rows: readings.value.rows, number, lostMl: asked.lostMl });
+  const isAirTaught = isTaught(bench, column, 'air');
+  const ratio = ratioOf[factor]({ rows: readings.value.rows, number, lostMl: asked.lostMl, isAirTaught });
   if (!ratio.ok) return ratio;
   if (!Number.isFinite(ratio.value)) return failed({ kind: 'factor-not-worked', factor });
   const [least, most] = FITS;
@@ -71,6 +75,16 @@ export function watchLesson(derived: Derived, asked: WatchAsked): Result<WatchLe
   const likely = rounded(ratio.value * present);
   const ends = OFF_BY[factor].map((share) => rounded(likely * share));
   return ok({ line, ratio: ratio.value, likely, least: ends[0] ?? likely, most: ends[1] ?? likely });
+}
+
+/** Whether a guess is known as well as a reading could tell: a figure without a range was measured or decided. */
+function isTaught(bench: Bench, column: string, factor: WatchFactor): boolean {
+  const line = lineFor(bench.input().lines, watchFactors[factor]);
+  const { value, range } = line ? bench.box(column, line.name) : {};
+  if (typeof value !== 'number' || typeof range !== 'object') return true;
+  const [least, most] = OFF_BY[factor];
+  // Ends were rounded to three digits.
+  return range.from >= least * value * 0.99 && range.to <= most * value * 1.01;
 }
 
 function readingsOf(derived: Derived, { job, column }: WatchAsked) {
@@ -86,6 +100,7 @@ interface Measured {
   readonly rows: readonly WatchReading[];
   readonly number: (use: UseName, unit: string) => number | undefined;
   readonly lostMl: number | undefined;
+  readonly isAirTaught: boolean;
 }
 
 const ratioOf: Readonly<Record<WatchFactor, (measured: Measured) => Ratio>> = {
@@ -104,7 +119,8 @@ const ratioOf: Readonly<Record<WatchFactor, (measured: Measured) => Ratio>> = {
     if (typeof changes !== 'number') return failed({ kind: 'reading-does-not-fit', ratio: 0 });
     return ok(changes / (number('airChanges', 'each/h') ?? 0));
   },
-  damp: ({ rows, number }) => {
+  damp: ({ rows, number, isAirTaught }) => {
+    if (!isAirTaught) return failed({ kind: 'air-not-taught' });
     const rest = outermost(rows, (one, other) => one.humidity < other.humidity);
     if (!rest?.room) return failed({ kind: 'no-room-reading' });
     if (rest.humidity >= NEAR_FULL) return failed({ kind: 'rest-near-full', humidity: rest.humidity });
