@@ -6,8 +6,10 @@ import { writeNumber } from '#shared-calc/quantity/write-figure.ts';
 import type { Workshop } from '#shared-calc/records/records.ts';
 import { sayOrderFault } from '#shared-calc/words/say-order-fault.ts';
 import type { Command } from '#electron/cli/command.ts';
-import { issueOrder } from '#electron/cli/issue-order.ts';
+import { againstOrder, issueOrder } from '#electron/cli/issue-order.ts';
 import { orderMisuse, orderOptions } from '#electron/cli/order-options.ts';
+import { reasonOf, reasonOptions } from '#electron/cli/reason-options.ts';
+import { sayAgainst } from '#electron/cli/say-against.ts';
 import { refusal } from '#electron/cli/outcome.ts';
 import { textTable } from '#electron/cli/text-table.ts';
 import { bookOption, withBook } from '#electron/cli/with-book.ts';
@@ -17,8 +19,17 @@ import { workOrder } from '#electron/cli/work-order.ts';
 export const quoteCommand: Command = {
   name: 'quote',
   usage:
-    'quote --sizes T05 or --job J01 [--basis used|packs] [--issue] [--inside] [--csv]: the quote; --issue freezes it under its number',
-  options: { ...orderOptions, ...bookOption, basis: 'text', issue: 'flag', inside: 'flag', csv: 'flag', bom: 'flag' },
+    'quote --sizes T05 or --job J01 [--basis used|packs] [--issue [--anyway REASON --who R-builder]] [--inside] [--csv]: the quote, and what stands against issuing it; --issue freezes it under its number',
+  options: {
+    ...orderOptions,
+    ...bookOption,
+    ...reasonOptions,
+    basis: 'text',
+    issue: 'flag',
+    inside: 'flag',
+    csv: 'flag',
+    bom: 'flag',
+  },
   misuse: orderMisuse,
   run: (given) =>
     withBook(given, (book) => {
@@ -32,15 +43,18 @@ export const quoteCommand: Command = {
       );
       if (!sums.ok) return refusal(sayOrderFault(sums.fault));
       const { quote } = sums.value;
-      const issued = given.flag('issue') ? issueOrder(book, worked.value, sums.value) : undefined;
+      const against = againstOrder(worked.value);
+      const issue = { sums: sums.value, against, reason: reasonOf(given) };
+      const issued = given.flag('issue') ? issueOrder(book, worked.value, issue) : undefined;
       if (issued && !issued.ok) return refusal(issued.fault);
       const named = issued && { quote: issued.value.number, revision: issued.value.revision };
       return {
         is: 'answer',
-        json: { ...quoteJson(quote, workshop), ...named },
+        json: { ...quoteJson(quote, workshop), ...named, against },
         table: () =>
           [...(named ? [`quote ${named.quote} ${named.revision} issued`] : []), quoteTable(quote, workshop)].join('\n'),
         csv: () => quoteCsv(quote, workshop, { inside: given.flag('inside') }),
+        notices: named ? sayAgainst(against) : [],
       };
     }),
 };

@@ -115,6 +115,7 @@ export const Quote = z.strictObject({
   gross: Money,
   deposit: Money,
   hours: z.number(),
+  against: z.array(z.strictObject({ what: z.string(), why: z.string() })),
 });
 export const Entry = z.strictObject({
   name: z.string(),
