@@ -66,23 +66,28 @@ export function watchLesson(derived: Derived, asked: WatchAsked): Result<WatchLe
   const line = lineFor(bench.input().lines, watchFactors[factor]);
   const present = number(watchFactors[factor], 'number');
   if (!line || present === undefined) return failed({ kind: 'factor-not-worked', factor });
-  const isAirTaught = isTaught(bench, column, 'air');
-  const ratio = ratioOf[factor]({ rows: readings.value.rows, number, lostMl: asked.lostMl, isAirTaught });
+  if (factor === 'damp' && !isAirTaught(bench, column)) return failed({ kind: 'air-not-taught' });
+  const ratio = fitting(factor, ratioOf[factor]({ rows: readings.value.rows, number, lostMl: asked.lostMl }));
   if (!ratio.ok) return ratio;
-  if (!Number.isFinite(ratio.value)) return failed({ kind: 'factor-not-worked', factor });
-  const [least, most] = FITS;
-  if (ratio.value < least || ratio.value > most) return failed({ kind: 'reading-does-not-fit', ratio: ratio.value });
   const likely = rounded(ratio.value * present);
   const ends = OFF_BY[factor].map((share) => rounded(likely * share));
   return ok({ line, ratio: ratio.value, likely, least: ends[0] ?? likely, most: ends[1] ?? likely });
 }
 
-/** Whether a guess is known as well as a reading could tell: a figure without a range was measured or decided. */
-function isTaught(bench: Bench, column: string, factor: WatchFactor): boolean {
-  const line = lineFor(bench.input().lines, watchFactors[factor]);
+function fitting(factor: WatchFactor, ratio: Ratio): Ratio {
+  if (!ratio.ok) return ratio;
+  if (!Number.isFinite(ratio.value)) return failed({ kind: 'factor-not-worked', factor });
+  const [least, most] = FITS;
+  const fits = ratio.value >= least && ratio.value <= most;
+  return fits ? ratio : failed({ kind: 'reading-does-not-fit', ratio: ratio.value });
+}
+
+/** Whether the air is known as well as a reading could tell: a figure without a range was measured or decided. */
+function isAirTaught(bench: Bench, column: string): boolean {
+  const line = lineFor(bench.input().lines, watchFactors.air);
   const { value, range } = line ? bench.box(column, line.name) : {};
   if (typeof value !== 'number' || typeof range !== 'object') return true;
-  const [least, most] = OFF_BY[factor];
+  const [least, most] = OFF_BY.air;
   // Ends were rounded to three digits.
   return range.from >= least * value * 0.99 && range.to <= most * value * 1.01;
 }
@@ -100,7 +105,6 @@ interface Measured {
   readonly rows: readonly WatchReading[];
   readonly number: (use: UseName, unit: string) => number | undefined;
   readonly lostMl: number | undefined;
-  readonly isAirTaught: boolean;
 }
 
 const ratioOf: Readonly<Record<WatchFactor, (measured: Measured) => Ratio>> = {
@@ -119,8 +123,7 @@ const ratioOf: Readonly<Record<WatchFactor, (measured: Measured) => Ratio>> = {
     if (typeof changes !== 'number') return failed({ kind: 'reading-does-not-fit', ratio: 0 });
     return ok(changes / (number('airChanges', 'each/h') ?? 0));
   },
-  damp: ({ rows, number, isAirTaught }) => {
-    if (!isAirTaught) return failed({ kind: 'air-not-taught' });
+  damp: ({ rows, number }) => {
     const rest = outermost(rows, (one, other) => one.humidity < other.humidity);
     if (!rest?.room) return failed({ kind: 'no-room-reading' });
     if (rest.humidity >= NEAR_FULL) return failed({ kind: 'rest-near-full', humidity: rest.humidity });
