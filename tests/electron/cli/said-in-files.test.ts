@@ -30,6 +30,7 @@ const readIn: Readonly<Record<string, string>> = {
   'job deposit': 'said-of-jobs',
   'job copy': 'said-of-jobs',
   'job sizes': 'said-of-jobs',
+  'job survey': 'said-of-survey',
   acts: 'said-of-books',
   act: 'said-of-books',
   prepare: 'said-of-jobs',
