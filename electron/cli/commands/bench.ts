@@ -54,7 +54,7 @@ function benchJson({ bench, order, pricing, workshop }: WorkedOrder, lines: read
       size: key,
       tank: tank.id,
       count,
-      lines: Object.fromEntries(lines.map((line) => [line.name, jsonBox(bench.box(key, line.name))])),
+      lines: Object.fromEntries(lines.map((line) => [line.name, jsonBox(bench, bench.box(key, line.name))])),
       checks: checksOf(bench, key, display).map(({ line, level, state, badIn, says, decides }) => ({
         line: line.name,
         level,
