@@ -1,7 +1,7 @@
 import type { ComponentChildren } from 'preact';
 import { Sign } from '#renderer/frame/sign.tsx';
 import type { Sourced } from '#shared-calc/fields/source.ts';
-import { markWords } from '#shared-calc/words/say-source.ts';
+import { markWords } from '#shared-calc/bench/source-words.ts';
 import css from './from.module.css';
 
 interface FromParts {

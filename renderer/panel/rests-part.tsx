@@ -1,6 +1,6 @@
 import { Sign } from '#renderer/frame/sign.tsx';
 import { Button } from '#renderer/kit/button.tsx';
-import { fromWords } from '#shared-calc/words/say-source.ts';
+import { fromWords } from '#shared-calc/bench/source-words.ts';
 import { From } from '#renderer/kit/from.tsx';
 import { MutedLine } from '#renderer/kit/muted.tsx';
 import { Table } from '#renderer/kit/table.tsx';

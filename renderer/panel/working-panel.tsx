@@ -5,7 +5,7 @@ import type { SignName } from '#renderer/frame/sign.tsx';
 import { useKeepFocus } from '#renderer/frame/use-keep-focus.ts';
 import { Button, Buttons } from '#renderer/kit/button.tsx';
 import { CautionParts } from '#renderer/kit/caution.tsx';
-import { saySource } from '#shared-calc/words/say-source.ts';
+import { saySource } from '#shared-calc/bench/source-words.ts';
 import { From } from '#renderer/kit/from.tsx';
 import { RuleField } from '#renderer/writing/rule-field.tsx';
 import { Figure } from './figure.tsx';

@@ -7,8 +7,8 @@ import type { Display } from '#shared-calc/quantity/shown-unit.ts';
 import { cleanNoise } from '#shared-calc/quantity/write-figure.ts';
 import { namesIn, walk, type Rule } from '#shared-calc/rule/tree.ts';
 import { workingOf } from '#shared-calc/rule/working.ts';
-import { noSource } from '#shared-calc/fields/source.ts';
-import { markWords } from '#shared-calc/words/say-source.ts';
+import { noSource, type Sourced } from '#shared-calc/fields/source.ts';
+import { markWords } from '#shared-calc/bench/source-words.ts';
 import { calledLine } from '#shared-calc/words/called-by-words.ts';
 import type { BoxParts } from './box-view.ts';
 import { figureWords } from '#shared-calc/quantity/figure-words.ts';
@@ -93,8 +93,11 @@ function fromWords(box: Box, called: string): string {
   if (source === 'job') return `${what} for the whole job`;
   const whose = { house: 'house', survey: 'survey', kind: 'animal kind' }[source];
   if (value === undefined && !rule) return `${whose}, no figure yet`;
-  if (source !== 'house' || rule) return `${whose} ${what}`;
-  return box.line.source === undefined ? `house figure, ${noSource}` : markWords(box.line.source);
+  return source === 'house' && !rule ? houseFigureWords(box.line) : `${whose} ${what}`;
+}
+
+function houseFigureWords({ source }: Sourced): string {
+  return source === undefined ? `house figure, ${noSource}` : markWords(source);
 }
 
 function literalsIn(rule: Rule, display: Display): readonly string[] {

@@ -3,7 +3,7 @@ import { answerOfState } from '#shared-calc/bench/check-state.ts';
 import type { PlaceCheck } from '#shared-calc/jobs/place-checks.ts';
 import { lineLabel } from '#shared-calc/recipe/line-label.ts';
 import type { FigureFrom } from '#shared-calc/bench/rests-on.ts';
-import { sayUnsure } from '#shared-calc/words/say-source.ts';
+import { sayUnsure } from '#shared-calc/bench/source-words.ts';
 import { heading, paragraph, type PaperBlock } from './document.ts';
 import { displayFor, jobWords, titleOf, type MakePaper } from './paper-input.ts';
 import { sheetOn, type SizeSheet } from './size-sheet.ts';

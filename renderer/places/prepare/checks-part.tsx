@@ -23,7 +23,7 @@ import { EmptyNote } from '#renderer/kit/empty-note.tsx';
 import { Flag, FlagRows } from '#renderer/kit/flag.tsx';
 import { Table } from '#renderer/kit/table.tsx';
 import { Tabs } from '#renderer/kit/tabs.tsx';
-import { sayUnsure } from '#shared-calc/words/say-source.ts';
+import { sayUnsure } from '#shared-calc/bench/source-words.ts';
 import { whoDecides } from '#shared-calc/words/who-decides.ts';
 import css from './prepare.module.css';
 import look from '#renderer/kit/part-page.module.css';

@@ -1,7 +1,7 @@
 import { ChoiceField, SettledField } from '#renderer/kit/field.tsx';
 import { lineRoles } from '#shared-calc/fields/recipe.ts';
 import { noSource, sourceMarks } from '#shared-calc/fields/source.ts';
-import { markWords } from '#shared-calc/words/say-source.ts';
+import { markWords } from '#shared-calc/bench/source-words.ts';
 import { entryOf, given, type LineFields } from './put-fields.ts';
 import { Checkbox } from '#renderer/kit/checkbox.tsx';
 import { headingOf, recordFields } from '#shared-calc/fields/record-fields.ts';

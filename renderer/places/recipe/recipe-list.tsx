@@ -5,7 +5,7 @@ import { useKeepFocus } from '#renderer/frame/use-keep-focus.ts';
 import { ChoiceField, Fields } from '#renderer/kit/field.tsx';
 import { From } from '#renderer/kit/from.tsx';
 import { sourceMarks } from '#shared-calc/fields/source.ts';
-import { markWords } from '#shared-calc/words/say-source.ts';
+import { markWords } from '#shared-calc/bench/source-words.ts';
 import { Flag } from '#renderer/kit/flag.tsx';
 import { Table } from '#renderer/kit/table.tsx';
 import { boxStanding } from '#renderer/store/box-words.ts';

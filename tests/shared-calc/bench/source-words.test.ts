@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { restsOn, unsureAmong } from '#shared-calc/bench/rests-on.ts';
-import { markWords, saySource, sayUnsure } from '#shared-calc/words/say-source.ts';
+import { markWords, saySource, sayUnsure } from '#shared-calc/bench/source-words.ts';
 import { demoOnce } from '#tests/demo-bench.ts';
 
 describe('markWords', () => {

@@ -1,4 +1,4 @@
-import type { FigureFrom, Unsure } from '#shared-calc/bench/rests-on.ts';
+import type { FigureFrom, Unsure } from './rests-on.ts';
 import { noSource, sourceFields, type SourceMark, type Sourced } from '#shared-calc/fields/source.ts';
 import { capital } from '#shared-calc/rule/capital.ts';
 import { lineLabel } from '#shared-calc/recipe/line-label.ts';
