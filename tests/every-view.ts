@@ -73,7 +73,7 @@ function planViews(records: Records, job: Job, { bench, sheet }: WorkedJob) {
   const plan = prepPlan(facts.value, { on: DEMO_DAY, calendar: calendarOf(records), handover: '2027-06-30' });
   if (!plan.ok) throw new Error(JSON.stringify(plan.fault));
   const { handover, care, build } = plan.value;
-  const crushing = { records, display, audience: job.audience, animalCrushes: false };
+  const crushing = { records, display, audience: job.audience };
   return {
     facts: facts.value,
     plan: plan.value,
@@ -84,7 +84,7 @@ function planViews(records: Records, job: Job, { bench, sheet }: WorkedJob) {
     animalsIn: animalsInCard({ build, settleInDays: facts.value.settleIn, job }),
     care: sizeCare(bench, handover, display),
     handover: handoverCards(bench, { job, handover, care, workshop: workshopOf(records), display }),
-    plants: orderPlants([{ bench, audience: job.audience, animalCrushes: false }], records.plant.values()),
+    plants: orderPlants([{ bench, audience: job.audience }], records.plant.values()),
     cultures: [...records.cultureKind.values()].map((kind) => animalsFor(bench, keysOf(sheet), kind)),
   };
 }
@@ -107,7 +107,7 @@ function sizeViews(records: Records, job: Job, { bench, pricing, sheet, key }: W
       outerSize((use) => number(use, 'mm')),
       display,
     ),
-    plants: [plantPlace(bench, key, { audience: job.audience, animalCrushes: false }), plantNeeds(bench, key)],
+    plants: [plantPlace(bench, key, { audience: job.audience }), plantNeeds(bench, key)],
     figures: figuresOf(bench, key),
   };
 }

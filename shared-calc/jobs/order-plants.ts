@@ -16,7 +16,6 @@ export interface PlantOrder {
 /** The sizes of one job or order, and who sees them. */
 export interface PlantedBench extends Audience {
   readonly bench: Bench;
-  readonly animalCrushes: boolean;
 }
 
 /** The species of all sizes together, by class, in the order of the plant book's classes. */

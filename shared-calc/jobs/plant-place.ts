@@ -1,6 +1,7 @@
 import type { Bench } from '#shared-calc/bench/open-bench.ts';
 import type { UseName } from '#shared-calc/fields/uses.ts';
 import { fromBase, unitOf } from '#shared-calc/quantity/unit.ts';
+import type { SizeAnimals } from '#shared-calc/recipe/column.ts';
 import { lineFor } from '#shared-calc/recipe/lines-by-use.ts';
 import { plantClasses } from '#shared-calc/fields/plant.ts';
 import type { Job, Plant } from '#shared-calc/records/records.ts';
@@ -16,13 +17,9 @@ const children =
   /under[\s-]*(fives?|5s?)|nursery|kindergarten|toddler|infant|child|school|class|pupil|all ages|public/i;
 
 /** The conditions for plants, from a size's own figures. An unknown figure counts as zero, which suits few plants. */
-export function plantPlace(
-  bench: Bench,
-  column: string,
-  { audience, animalCrushes }: Audience & Pick<PlantPlace, 'animalCrushes'>,
-): PlantPlace {
+export function plantPlace(bench: Bench, column: string, { audience }: Audience): PlantPlace {
   const figure = (use: UseName, unit: string) => figureOf(bench, { column, use, unit });
-  const { lines } = bench.input();
+  const { lines, columns } = bench.input();
   const publicSite = lineFor(lines, 'publicSite');
   return {
     light: figure('lamps', 'each') * figure('lightPerLamp', 'mol/m2/d'),
@@ -32,8 +29,13 @@ export function plantPlace(
     dry: lineFor(lines, 'tankHumidity') !== undefined && figure('tankHumidity', 'share') <= DRY_SHARE + 1e-9,
     avoidHarm:
       children.test(audience) || (publicSite !== undefined && bench.box(column, publicSite.name).value === true),
-    animalCrushes,
+    animalCrushes: mayCrush(columns.find(({ key }) => key === column)?.animals ?? {}),
   };
+}
+
+/** A kind of which nobody knows better may crush small plants. */
+function mayCrush({ kind, count }: SizeAnimals): boolean {
+  return kind !== undefined && count !== 0 && kind.crushesPlants !== false;
 }
 
 const needUses = {

@@ -51,7 +51,6 @@ export interface CardTerms {
   readonly display: Display;
   /** Who sees the tank and what its animals do; these decide the plants. */
   readonly audience: string;
-  readonly animalCrushes: boolean;
 }
 
 /** A build card for every size of a bench. */

@@ -49,7 +49,7 @@ export function cautionLists(
 ): readonly (readonly [act: string, ids: readonly string[]])[] {
   const bench = demoOnce({ recipe, sizes: ['T07'], job }, records);
   const care = careDates('2027-04-28', mondayToFriday);
-  const terms = { records, display: plainDisplay, audience: '', animalCrushes: false };
+  const terms = { records, display: plainDisplay, audience: '' };
   const handed = { job: school, handover: '2027-04-28', care, workshop: workshopOf(records), display: plainDisplay };
   const lists: readonly (readonly [string, readonly SaidCaution[]])[] = [
     ['survey', surveyCard(school).cautions],

@@ -38,7 +38,7 @@ describe('calledOf', () => {
     const { bench, pricing } = workedJob(records, jobOf(records, 'J02'), DEMO_DAY);
     const quote = quoteModel(issued(records, 'A').body);
     const papers = {
-      build: buildCards(bench, { records, display: plainDisplay, audience: '', animalCrushes: false }),
+      build: buildCards(bench, { records, display: plainDisplay, audience: '' }),
       picked: pickLists(bench, records, plainDisplay),
       watch: watchCards(bench, plainDisplay),
       options: optionsPage({ bench, pricing, records, on: DEMO_DAY }),
