@@ -7,17 +7,14 @@ import { plantClasses } from '#shared-calc/fields/plant.ts';
 import type { Job, Plant } from '#shared-calc/records/records.ts';
 import type { PlantNeed, PlantPlace } from './choose-plants.ts';
 
-/** Who sees the tank, from the job. */
-export type Audience = Pick<Job, 'audience'>;
+/** What was asked where the tank is to stand. */
+export type Asked = Pick<Job, 'survey'>;
 
 /** At or below this humidity, as a share, a tank counts as dry. */
 const DRY_SHARE = 0.7;
 
-const children =
-  /under[\s-]*(fives?|5s?)|nursery|kindergarten|toddler|infant|child|school|class|pupil|all ages|public/i;
-
 /** The conditions for plants, from a size's own figures. An unknown figure counts as zero, which suits few plants. */
-export function plantPlace(bench: Bench, column: string, { audience }: Audience): PlantPlace {
+export function plantPlace(bench: Bench, column: string, { survey }: Asked): PlantPlace {
   const figure = (use: UseName, unit: string) => figureOf(bench, { column, use, unit });
   const { lines, columns } = bench.input();
   const publicSite = lineFor(lines, 'publicSite');
@@ -28,7 +25,7 @@ export function plantPlace(bench: Bench, column: string, { audience }: Audience)
     floorM2: figure('floorArea', 'm2'),
     dry: lineFor(lines, 'tankHumidity') !== undefined && figure('tankHumidity', 'share') <= DRY_SHARE + 1e-9,
     avoidHarm:
-      children.test(audience) || (publicSite !== undefined && bench.box(column, publicSite.name).value === true),
+      mayMeetChildren(survey) || (publicSite !== undefined && bench.box(column, publicSite.name).value === true),
     animalCrushes: mayCrush(columns.find(({ key }) => key === column)?.animals ?? {}),
   };
 }
@@ -36,6 +33,11 @@ export function plantPlace(bench: Bench, column: string, { audience }: Audience)
 /** A kind of which nobody knows better may crush small plants. */
 function mayCrush({ kind, count }: SizeAnimals): boolean {
   return kind !== undefined && count !== 0 && kind.crushesPlants !== false;
+}
+
+/** Small children or strangers may come near; what nobody asked counts as yes. */
+function mayMeetChildren({ underFives, publicRoom }: Asked['survey']): boolean {
+  return underFives !== 'no' || publicRoom !== 'no';
 }
 
 const needUses = {

@@ -6,11 +6,11 @@ import { ok } from '#shared-calc/result.ts';
 
 /** A card for each size, in build order: materials, depths and cautions. */
 export const buildPaper: MakePaper = (input) => {
-  const { audience } = jobWords(input);
+  const { survey } = jobWords(input);
   const terms = {
     records: input.records,
     display: displayFor(input),
-    audience,
+    survey,
   };
   const cards = buildCards(input.bench, terms);
   const reasons = reasonsOf(input.records, jobWords(input).id);

@@ -66,10 +66,10 @@ export const needsPaper: MakePaper = (input) => {
   });
 };
 
-/** The plants of an order by name, for its audience and animals. */
+/** The plants of an order by name, for its place and animals. */
 export function plantsOf(input: PaperInput): readonly PlantOrder[] {
-  const { audience } = jobWords(input);
-  const planted = { bench: input.bench, audience };
+  const { survey } = jobWords(input);
+  const planted = { bench: input.bench, survey };
   return orderPlants([planted], input.records.plant.values());
 }
 
