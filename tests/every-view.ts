@@ -72,7 +72,7 @@ function planViews(records: Records, job: Job, { bench, sheet }: WorkedJob) {
   const plan = prepPlan(facts.value, { on: DEMO_DAY, calendar: calendarOf(records), handover: '2027-06-30' });
   if (!plan.ok) throw new Error(JSON.stringify(plan.fault));
   const { handover, care, build } = plan.value;
-  const crushing = { records, display, survey: job.survey, animalCrushes: false };
+  const crushing = { records, display, survey: job.survey };
   return {
     facts: facts.value,
     plan: plan.value,
@@ -83,7 +83,7 @@ function planViews(records: Records, job: Job, { bench, sheet }: WorkedJob) {
     animalsIn: animalsInCard({ build, settleInDays: facts.value.settleIn, job }),
     care: sizeCare(bench, handover, display),
     handover: handoverCards(bench, { job, handover, care, workshop: workshopOf(records), display }),
-    plants: orderPlants([{ bench, survey: job.survey, animalCrushes: false }], records.plant.values()),
+    plants: orderPlants([{ bench, survey: job.survey }], records.plant.values()),
     cultures: [...records.cultureKind.values()].map((kind) => animalsFor(bench, keysOf(sheet), kind)),
   };
 }
@@ -101,7 +101,7 @@ function sizeViews(records: Records, job: Job, { bench, pricing, sheet, key }: W
     checks: checksOf(bench, key, display),
     sheet: checkSheet(bench, key, { pricing, display }),
     place: benchPlace(bench, job.survey, display)(key),
-    plants: [plantPlace(bench, key, { survey: job.survey, animalCrushes: false }), plantNeeds(bench, key)],
+    plants: [plantPlace(bench, key, { survey: job.survey }), plantNeeds(bench, key)],
     figures: figuresOf(bench, key),
   };
 }

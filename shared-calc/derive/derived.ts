@@ -8,7 +8,6 @@ import { byMaterial, type NeedAmount } from '#shared-calc/buy/needs.ts';
 import { priceBook, type PriceBook } from '#shared-calc/buy/price-book.ts';
 import type { Day } from '#shared-calc/calendar/day.ts';
 import type { WorkCalendar } from '#shared-calc/calendar/work-calendar.ts';
-import { crushesPlants } from '#shared-calc/jobs/crushes-plants.ts';
 import type { JobFault } from '#shared-calc/jobs/job-fault.ts';
 import { benchPlace, type PlaceCheck } from '#shared-calc/jobs/place-checks.ts';
 import type { PlantedBench } from '#shared-calc/jobs/order-plants.ts';
@@ -171,7 +170,7 @@ function jobWith(jobs: Caches['jobs'], shared: Shared, job: Job): DerivedJob {
       keys,
       bench,
       pricing,
-      planted: { bench, survey: job.survey, animalCrushes: crushesPlants(job.animals) },
+      planted: { bench, survey: job.survey },
       needs,
       uses: lazy(() => usesOf(job.id, needs(), prices)),
       sums: (columns = keys) => getOr(sums, columns.join('\n'), () => orderSums(bench, columns, pricing)),

@@ -16,7 +16,6 @@ export interface PlantOrder {
 /** The sizes of one job or order, and what was asked at their place. */
 export interface PlantedBench extends Asked {
   readonly bench: Bench;
-  readonly animalCrushes: boolean;
 }
 
 /** The species of all sizes together, by class, in the order of the plant book's classes. */

@@ -1,6 +1,7 @@
 import type { Bench } from '#shared-calc/bench/open-bench.ts';
 import type { UseName } from '#shared-calc/fields/uses.ts';
 import { fromBase, unitOf } from '#shared-calc/quantity/unit.ts';
+import type { SizeAnimals } from '#shared-calc/recipe/column.ts';
 import { lineFor } from '#shared-calc/recipe/lines-by-use.ts';
 import { plantClasses } from '#shared-calc/fields/plant.ts';
 import type { Job, Plant } from '#shared-calc/records/records.ts';
@@ -13,13 +14,9 @@ export type Asked = Pick<Job, 'survey'>;
 const DRY_SHARE = 0.7;
 
 /** The conditions for plants, from a size's own figures. An unknown figure counts as zero, which suits few plants. */
-export function plantPlace(
-  bench: Bench,
-  column: string,
-  { survey, animalCrushes }: Asked & Pick<PlantPlace, 'animalCrushes'>,
-): PlantPlace {
+export function plantPlace(bench: Bench, column: string, { survey }: Asked): PlantPlace {
   const figure = (use: UseName, unit: string) => figureOf(bench, { column, use, unit });
-  const { lines } = bench.input();
+  const { lines, columns } = bench.input();
   const publicSite = lineFor(lines, 'publicSite');
   return {
     light: figure('lamps', 'each') * figure('lightPerLamp', 'mol/m2/d'),
@@ -29,8 +26,13 @@ export function plantPlace(
     dry: lineFor(lines, 'tankHumidity') !== undefined && figure('tankHumidity', 'share') <= DRY_SHARE + 1e-9,
     avoidHarm:
       mayMeetChildren(survey) || (publicSite !== undefined && bench.box(column, publicSite.name).value === true),
-    animalCrushes,
+    animalCrushes: mayCrush(columns.find(({ key }) => key === column)?.animals ?? {}),
   };
+}
+
+/** A kind of which nobody knows better may crush small plants. */
+function mayCrush({ kind, count }: SizeAnimals): boolean {
+  return kind !== undefined && count !== 0 && kind.crushesPlants !== false;
 }
 
 /** Small children or strangers may come near; what nobody asked counts as yes. */

@@ -52,7 +52,6 @@ export interface CardTerms {
   readonly display: Display;
   /** Who comes near the tank and what its animals do; these decide the plants. */
   readonly survey: Survey;
-  readonly animalCrushes: boolean;
 }
 
 /** A build card for every size of a bench. */

@@ -51,7 +51,7 @@ export function cautionLists(
 ): readonly (readonly [act: string, ids: readonly string[]])[] {
   const bench = demoOnce({ recipe, sizes: ['T07'], job }, records);
   const care = careDates('2027-04-28', mondayToFriday);
-  const terms = { records, display: plainDisplay, survey: unasked, animalCrushes: false };
+  const terms = { records, display: plainDisplay, survey: unasked };
   const handed = { job: school, handover: '2027-04-28', care, workshop: workshopOf(records), display: plainDisplay };
   const lists: readonly (readonly [string, readonly SaidCaution[]])[] = [
     ['survey', surveyCard(school, { records, workshop: workshopOf(records), display: plainDisplay }).cautions],

@@ -6,7 +6,7 @@ import { plainDisplay } from '#shared-calc/quantity/shown-unit.ts';
 import { demoBench, demoRecipes } from '#tests/demo-bench.ts';
 import { cardBench, records, workMinutes } from './all-cards.ts';
 
-const terms = { records, display: plainDisplay, survey: unasked, animalCrushes: false };
+const terms = { records, display: plainDisplay, survey: unasked };
 
 function cardOf(job: Readonly<Record<string, string>>, recipe = 'H1'): BuildCard {
   const bench = cardBench(job, recipe);

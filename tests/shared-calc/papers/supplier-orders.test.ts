@@ -20,7 +20,7 @@ function libraryOrders(): ReadonlyMap<string, SupplierOrder> {
       on: DEMO_DAY,
       calendar: calendarOf(records),
       panes: paneCuts(bench).map((cut) => ({ ...cut, column: `J02 ${cut.column}` })),
-      plants: orderPlants([{ bench, survey, animalCrushes: false }], records.plant.values()),
+      plants: orderPlants([{ bench, survey }], records.plant.values()),
       planned: [{ job: 'J02', plan: { steps: [{ step: 'tank', date: '2027-03-30', orderBy: '2027-03-16' }] } }],
     },
     records,
