@@ -11,6 +11,7 @@ import { boardByDay, boardByState } from '#shared-calc/derive/job-board.ts';
 import { Board } from './board.tsx';
 import { JobCard } from './job-card.tsx';
 import { countAnswers } from '#shared-calc/jobs/survey-questions.ts';
+import { SurveyWaits } from './survey-waits.tsx';
 import { surveyActs, SurveyPage } from './survey-page.tsx';
 import { JobPaper } from './job-papers.tsx';
 import { needsListAct, pickListAct } from './job-lists.ts';
@@ -65,6 +66,7 @@ function surveyView(job: Job, context: BookContext, api: JobApi): PlaceView {
     aside: `survey; ${answered} of ${all} answered`,
     acts: surveyActs(job.id),
     work: <SurveyPage job={job} context={context} api={api} />,
+    sidePanel: <SurveyWaits job={job} context={context} api={api} />,
   };
 }
 

@@ -16,10 +16,9 @@ import { unitWords } from '#shared-calc/quantity/unit-words.ts';
 import { sayEntryFault } from '#shared-calc/words/say-entry-fault.ts';
 import type { PlaceAct } from '#renderer/frame/frame-view.ts';
 import type { JobPart } from './job-part.ts';
-import { SurveyWaits } from './survey-waits.tsx';
 import css from './survey-page.module.css';
 
-/** Every question of a job's survey, and what waits for those that nobody asked. */
+/** Every question of a job's survey. */
 export function SurveyPage(part: JobPart) {
   return (
     <div class={css['work']}>
@@ -37,7 +36,6 @@ export function SurveyPage(part: JobPart) {
           <Written {...part} name="notes" hint="Words in a note decide nothing." lines />
         </section>
       </div>
-      <SurveyWaits {...part} />
     </div>
   );
 }

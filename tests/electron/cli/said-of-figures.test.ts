@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { notesOfT07 } from './said-of-place.ts';
 import { type Said, useSaidWhole } from './said-whole.ts';
 
 /* The full text output of each command that computes figures, character by character. */
@@ -209,18 +210,7 @@ const figures: readonly Said[] = [
       'Plants                      98.00    45 %  178.18  low',
       'Microfauna                  14.00    60 %   35.00  low',
       'Work                       569.75    25 %  759.67  standard',
-      '',
-      'T07  advice: Loose mix stands over the lip on the day: keep 1.10 L for a second filling. Builder decides.',
-      "T07  stop: 27.31 degC on a hot day is above the animals' ceiling of 27 degC. Experienced keeper or vet decides.",
-      'T07  watch: Mist does not replace what leaves as vapour; mist the difference by hand or the soil dries. It may not: air factor at 2. Measure it. Builder decides.',
-      "T07  stop: 98.26 kg with the drain blocked is more than the shelf's share. Building owner or structural engineer decides.",
-      'T07  advice: Do not lift when filled; build in place. Crew leader decides.',
-      'T07  not known yet: Nobody has asked whether children under five come near it. Ask the client. School or centre health lead and public-health office decide.',
-      'T07  not known yet: Nobody has asked whether people over 65 or with weak immunity come near it. Ask the client. School or centre health lead and public-health office decide.',
-      'T07  not known yet: Carried upright, never on its side, the tank is 457 mm at its narrowest outside; nobody has measured the way in. Measure it there. Crew leader decides.',
-      'T07  not known yet: Nobody has measured all of the clear room: length 912 mm, clear not asked; depth 457 mm, clear not asked; height with its cover 610 mm, clear not asked. Measure it there. Builder decides.',
-      'T07  not known yet: Filled it weighs 106.52 kg at worst, with the drain blocked; nobody has asked what the shelf is rated for. Ask the building owner. Building owner or structural engineer decides.',
-      'T07  not known yet: Nobody has asked whether the sun strikes the glass; the hottest day counts none. Ask the caretaker. Experienced keeper or vet decides.',
+      ...notesOfT07,
       '',
       'before tax 1940.36',
       'tax, standard 207.26',
