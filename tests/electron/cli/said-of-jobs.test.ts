@@ -25,6 +25,7 @@ const unasked = (kg: string): readonly (readonly [says: string, decides: string]
     'Nobody has asked whether the sun strikes the glass; the hottest day counts none. Ask the caretaker.',
     'Experienced keeper or vet decides',
   ],
+  ["No kind named: ceiling, floor and band are the house's.", 'Experienced keeper decides'],
 ];
 const HEALTH = 'School or centre health lead and public-health office decide';
 
