@@ -56,8 +56,7 @@ export function openBench(start: BenchInput): LiveBench {
       grid.removeLine(name);
       for (const boxes of columns.values()) boxes.readings.delete(name);
     }
-    for (const key of columns.keys()) {
-      if (kept.some((column) => column.key === key)) continue;
+    for (const key of [...columns.keys()].filter((each) => !kept.some((column) => column.key === each))) {
       grid.removeColumn(key);
       columns.delete(key);
       behind.take(key);
@@ -81,14 +80,8 @@ export function openBench(start: BenchInput): LiveBench {
   const ranges = (column: string) => rangesFor(boxesIn(columns, column), input.lines, grid);
 
   function box(column: string, name: string): Box {
-    const boxes = boxesIn(columns, column);
-    return boxOf({
-      line: table.find(name),
-      boxes,
-      worked: grid.read(column, name),
-      ranges: () => ranges(column),
-      input,
-    });
+    const [line, worked] = [table.find(name), grid.read(column, name)];
+    return boxOf({ line, boxes: boxesIn(columns, column), worked, ranges: () => ranges(column), input });
   }
 
   update(start);
