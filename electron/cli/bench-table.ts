@@ -2,6 +2,7 @@ import type { Box } from '#shared-calc/bench/bench-types.ts';
 import { unsureWords } from '#shared-calc/bench/check-state.ts';
 import { checksOf } from '#shared-calc/bench/checks.ts';
 import { rangeWords, sideOf } from '#shared-calc/bench/range-words.ts';
+import { missingFigures, sayMissing } from '#shared-calc/bench/waits.ts';
 import { showValue, shownUnit, type Display } from '#shared-calc/quantity/shown-unit.ts';
 import { displayOf } from '#shared-calc/records/display-of.ts';
 import type { Line } from '#shared-calc/records/records.ts';
@@ -80,9 +81,11 @@ function sumRows(columns: readonly ReturnType<typeof columnSums>[], currency: st
 }
 
 function checkNotes({ bench, workshop }: WorkedOrder, key: string): readonly string[] {
-  return checksOf(bench, key, displayOf(workshop)).flatMap(({ line, level, state, says, decides }) => {
-    if (state === 'holds') return [];
-    if (state !== 'not known yet') return [`${key}  ${level}: ${says} ${whoDecides(decides)}.`];
-    return [`${key}  ${line.name} is not known yet: ${stateWords(bench.box(key, line.name)).join(', ')}.`];
-  });
+  const open = checksOf(bench, key, displayOf(workshop)).filter(
+    ({ state }) => state !== 'holds' && state !== 'not known yet',
+  );
+  return [
+    ...open.map(({ level, says, decides }) => `${key}  ${level}: ${says} ${whoDecides(decides)}.`),
+    ...missingFigures(bench, key).map((missing) => `${key}  ${sayMissing(missing)}`),
+  ];
 }

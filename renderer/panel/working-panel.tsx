@@ -8,6 +8,7 @@ import { CautionParts } from '#renderer/kit/caution.tsx';
 import { RuleField } from '#renderer/writing/rule-field.tsx';
 import { Figure } from './figure.tsx';
 import { HousePart } from './house-part.tsx';
+import { OpenCheckPart } from './open-check-part.tsx';
 import type { PanelActs, PanelView, StandingView } from './panel-view.ts';
 import { WorkingPart } from './working-part.tsx';
 import { MutedLine } from '#renderer/kit/muted.tsx';
@@ -42,6 +43,7 @@ function CellWorking({ view, acts }: { readonly view: PanelView; readonly acts: 
   return (
     <>
       <Head view={view} acts={acts} />
+      <OpenCheckPart view={view} acts={acts} />
       {view.ranges.length > 0 && <RangePart ranges={view.ranges} />}
       {view.rule && (
         <section>

@@ -1,3 +1,4 @@
+import { missingFigures, type MissingFigure } from '#shared-calc/bench/waits.ts';
 import type { Bench } from '#shared-calc/bench/open-bench.ts';
 import type { UseName } from '#shared-calc/fields/uses.ts';
 import { lineFor } from '#shared-calc/recipe/lines-by-use.ts';
@@ -25,6 +26,8 @@ export interface SizeSheet extends Omit<CheckSheet, 'parts'> {
   /** The way in, and who is near it. */
   readonly place: readonly PlaceCheck[];
   readonly called: string;
+  /** Figures without which checks cannot be worked. */
+  readonly missing: readonly MissingFigure[];
   readonly sizes: readonly { readonly key: string; readonly called: string; readonly label: string }[];
   readonly parts: readonly (MassPart & { readonly label: string })[];
   /** Notes that belong to figures of this recipe. */
@@ -65,6 +68,7 @@ export function sheetOn(bench: Bench, size: string, { job, terms }: SheetOf): Si
     ...sheet,
     size,
     called,
+    missing: missingFigures(bench, size),
     place: placeChecks(job, outer, terms.display),
     sizes,
     parts: sheet.parts.map((part) => ({ ...part, label: labelOf(part.line)[0] ?? part.line })),

@@ -1,5 +1,6 @@
 import { answerOfState } from '#shared-calc/bench/check-state.ts';
 import { checksOf } from '#shared-calc/bench/checks.ts';
+import { missingData, missingFigures } from '#shared-calc/bench/waits.ts';
 import { displayOf } from '#shared-calc/records/display-of.ts';
 import { benchCsv } from '#shared-calc/papers/bench-csv.ts';
 import type { Line } from '#shared-calc/records/records.ts';
@@ -64,6 +65,7 @@ function benchJson({ bench, order, pricing, workshop }: WorkedOrder, lines: read
         says,
         decides,
       })),
+      missing: missingFigures(bench, key).map(missingData),
       ...columnSums({ bench, pricing, workshop }, key),
     })),
   };

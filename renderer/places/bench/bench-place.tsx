@@ -1,3 +1,4 @@
+import type { BoxPlace } from '#renderer/bench/view-model.ts';
 import type { BenchController } from '#renderer/bench/bench-controller.ts';
 import { contextNow } from '#renderer/books/book-api.ts';
 import { BenchStrips } from '#renderer/bench/bench-place.tsx';
@@ -22,9 +23,13 @@ export function benchPlace(store: PageStore): (route: Route) => PlaceView {
   const stand = (grid: BenchController | null) => {
     store.strips.current = grid;
   };
-  return ({ rest }) => {
-    const [asked] = rest;
+  let shown: Route | undefined;
+  return (route) => {
+    const [asked, row, column] = route.rest;
     if (asked !== undefined) queueMicrotask(() => bench.open(asked));
+    if (row !== undefined && column !== undefined && route !== shown)
+      queueMicrotask(() => goToBox(store, { row, column }));
+    shown = route;
     const opened = bench.opened.value;
     if (!opened || isFirstMinute(store.book.records.value)) return firstMinute(store);
     return {
@@ -41,6 +46,13 @@ export function benchPlace(store: PageStore): (route: Route) => PlaceView {
       find: findOn(store, optionsMemo),
     };
   };
+}
+
+/** Selects a box that a link names, on the bench it opens. */
+function goToBox({ bench, strips }: PageStore, place: BoxPlace): void {
+  if (!bench.reveal(place.row)) return;
+  if (strips.current) strips.current.go(place);
+  else bench.acts.choose(place);
 }
 
 /** The view of a book without any size yet. */
