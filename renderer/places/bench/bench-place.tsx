@@ -20,15 +20,26 @@ import { TakeSize } from './take-size.tsx';
 export function benchPlace(store: PageStore): (route: Route) => PlaceView {
   const { bench } = store;
   const optionsMemo = memo<readonly string[]>();
+  let shown: Route | undefined;
+  let wanted: BoxPlace | undefined;
+  /** Selects the box that the link names once the grid is there. */
+  const goToWanted = () => {
+    const { current: grid } = store.strips;
+    if (!grid || !wanted) return;
+    if (bench.reveal(wanted.row)) grid.go(wanted);
+    wanted = undefined;
+  };
   const stand = (grid: BenchController | null) => {
     store.strips.current = grid;
+    if (grid && wanted) requestAnimationFrame(goToWanted);
   };
-  let shown: Route | undefined;
   return (route) => {
     const [asked, row, column] = route.rest;
     if (asked !== undefined) queueMicrotask(() => bench.open(asked));
-    if (row !== undefined && column !== undefined && route !== shown)
-      queueMicrotask(() => goToBox(store, { row, column }));
+    if (row !== undefined && column !== undefined && route !== shown) {
+      wanted = { row, column };
+      queueMicrotask(goToWanted);
+    }
     shown = route;
     const opened = bench.opened.value;
     if (!opened || isFirstMinute(store.book.records.value)) return firstMinute(store);
@@ -46,13 +57,6 @@ export function benchPlace(store: PageStore): (route: Route) => PlaceView {
       find: findOn(store, optionsMemo),
     };
   };
-}
-
-/** Selects a box that a link names, on the bench it opens. */
-function goToBox({ bench, strips }: PageStore, place: BoxPlace): void {
-  if (!bench.reveal(place.row)) return;
-  if (strips.current) strips.current.go(place);
-  else bench.acts.choose(place);
 }
 
 /** The view of a book without any size yet. */

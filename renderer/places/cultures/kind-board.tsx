@@ -18,6 +18,7 @@ import { jobName } from '#shared-calc/jobs/find-job.ts';
 import { sayNoPlan } from '#shared-calc/words/say-plan-fault.ts';
 import { sayDecided } from '#shared-calc/words/who-decides.ts';
 import { cultureAlarms, type CultureAlarm } from '#shared-calc/derive/culture-alarms.ts';
+import { fedHere } from '#shared-calc/derive/fed-here.ts';
 import { jobsToStock, kindDemands, type KindDemands } from '#shared-calc/derive/kind-demands.ts';
 import type { CultureState } from './culture-state.ts';
 import { Flies } from './flies.tsx';
@@ -64,6 +65,8 @@ export function KindBoard({ state, context, kind }: BoardParts) {
   const { records, today, workshop } = context;
   const demands = kindDemands(context, kind);
   const firstFlies = addDays(today, kind.firstHarvestDays);
+  const fed = fedHere(context, kind);
+  const aWeek = Math.max(state.flies.value, Math.ceil(fed.aWeek));
   const board = cultureBoard({
     kind,
     demands: demands.demands,
@@ -71,7 +74,7 @@ export function KindBoard({ state, context, kind }: BoardParts) {
     way: isFlies(kind) ? 'split' : state.way.value,
     portion: portionOf(records, kind, today),
     on: today,
-    ...(isFlies(kind) && { flies: { kind, aWeek: state.flies.value, from: firstFlies } }),
+    ...(isFlies(kind) && { flies: { kind, aWeek, from: firstFlies } }),
   });
   const coins = (amount: number) => `${showCoins(amount, workshop)} ${workshop.currency}`;
   const spec = useMemo(() => growthSpec(kind, workshop.decimalComma), [kind, workshop.decimalComma]);
@@ -82,7 +85,7 @@ export function KindBoard({ state, context, kind }: BoardParts) {
       <div class={css['twoColumns']}>
         <div>
           {isFlies(kind) ? (
-            <Flies state={state} board={board.value} />
+            <Flies state={state} board={board.value} fed={fed} />
           ) : (
             <Wanted board={board.value} demands={demands} decimalComma={workshop.decimalComma} />
           )}

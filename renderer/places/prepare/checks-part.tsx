@@ -25,6 +25,7 @@ import { EmptyNote } from '#renderer/kit/empty-note.tsx';
 import { Flag, FlagRows } from '#renderer/kit/flag.tsx';
 import { Table } from '#renderer/kit/table.tsx';
 import { Tabs } from '#renderer/kit/tabs.tsx';
+import { sayUnsure } from '#shared-calc/bench/source-words.ts';
 import { whoDecides } from '#shared-calc/words/who-decides.ts';
 import css from './prepare.module.css';
 import look from '#renderer/kit/part-page.module.css';
@@ -175,7 +176,7 @@ interface RowParts {
 }
 
 function CheckRow({ row, view, sheet }: RowParts) {
-  const { line, level, state, says, decides, margin, mends } = row;
+  const { line, level, state, says, decides, margin, mends, unsure } = row;
   const { display, workshop } = view.context;
   const isWaiting = state === 'not known yet';
   return (
@@ -185,6 +186,9 @@ function CheckRow({ row, view, sheet }: RowParts) {
         <b>{lineLabel(line)}</b> {!isWaiting && state !== 'holds' && readUnits(says, display)}
         {margin && <MutedLine>{sayMargin(margin, display)}</MutedLine>}
         {!isWaiting && state !== 'holds' && decides !== '' && <MutedLine>{whoDecides(decides)}.</MutedLine>}
+        {sayUnsure(unsure, line.name).map((words) => (
+          <MutedLine key={words}>{words}</MutedLine>
+        ))}
         {mends.map((mend) => (
           <p key={mend.says} class={css['mend']}>
             {readUnits(sayMend(mend, workshop), display)}{' '}
