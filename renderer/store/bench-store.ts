@@ -97,7 +97,9 @@ export function openBenchStore(parts: BenchParts): BenchStore {
     title: computed(() => session.opened.value?.worked.source().title ?? ''),
     acts,
     panelActs: panelActs({
-      ...{ acts, chosen, steps },
+      acts,
+      chosen,
+      steps,
       leave: parts.leavePanel,
       go: (place) => reveal(place.row) && parts.go(place),
       cures: (here) => cureWorker({ book, clock, here, job: () => session.opened.peek()?.job }),

@@ -8,24 +8,31 @@ import { checkSentence, isOpenCheck, type BoxParts } from './box-view.ts';
 
 /** What a check says that does not surely hold; nothing for one that holds, or for another cell. */
 export function openCheckOf(box: Box, parts: BoxParts): OpenCheckView | undefined {
-  const { bench, column, faces, issued } = parts;
-  const { line } = box;
-  if (line.role !== 'check') return undefined;
-  const wait = waitOf(bench, column, line.name);
-  if (wait) {
-    const to =
-      wait.line.name === line.name
-        ? {}
-        : { waitsFor: { line: wait.line.name, label: faces.of(wait.line.name)?.label ?? '' } };
-    return { says: checkSentence(box, parts), figures: '', decides: '', hasCures: false, ...to };
-  }
-  if (!isOpenCheck(box)) return undefined;
-  const margin = checkMargin(bench, column, line.name);
-  const { decides = '', cures = [] } = line;
+  if (box.line.role !== 'check') return undefined;
+  return waitingCheck(box, parts) ?? (isOpenCheck(box) ? failingCheck(box, parts) : undefined);
+}
+
+function waitingCheck(box: Box, parts: BoxParts): OpenCheckView | undefined {
+  const { name } = box.line;
+  const line = waitOf(parts.bench, parts.column, name)?.line.name;
+  if (line === undefined) return undefined;
+  const label = parts.faces.of(line)?.label ?? line;
   return {
     says: checkSentence(box, parts),
-    figures: margin ? sayMargin(margin, faces.display) : '',
+    figures: '',
+    decides: '',
+    hasCures: false,
+    ...(line !== name && { waitsFor: { line, label } }),
+  };
+}
+
+function failingCheck(box: Box, parts: BoxParts): OpenCheckView {
+  const { name, decides = '', cures = [] } = box.line;
+  const margin = checkMargin(parts.bench, parts.column, name);
+  return {
+    says: checkSentence(box, parts),
+    figures: margin ? sayMargin(margin, parts.faces.display) : '',
     decides: decides === '' ? '' : `${whoDecides(decides)}.`,
-    hasCures: cures.length > 0 && issued === undefined,
+    hasCures: cures.length > 0 && parts.issued === undefined,
   };
 }

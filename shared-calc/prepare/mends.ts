@@ -193,14 +193,19 @@ function givesWords(bench: Bench, column: string, { margin, display }: Given): s
 function* mendsOf({ name: check, cures = [] }: Line, trial: Trial): Steps<readonly Mend[]> {
   const mends: Mend[] = [];
   for (const cure of cures) {
-    const all = yield* triesUntilHolds(check, cureSeries[cure](trial.figures), trial);
-    const tried = all.filter(({ stops }) => !stops);
-    const best = tried.at(-1)?.state === 'holds' ? tried.at(-1) : (bestUnsure(tried) ?? mostRoom(tried));
+    const tried = yield* triesUntilHolds(check, cureSeries[cure](trial.figures), trial);
+    const best = bestOf(tried.filter(({ stops }) => !stops));
     if (best && helps(check, best, trial)) mends.push(best);
   }
   if (mends.some(({ state }) => state === 'holds')) return mends;
   const together = (yield* triesUntilHolds(check, joined(mends), trial)).at(-1);
   return together?.state === 'holds' ? [...mends, together] : mends;
+}
+
+/** The last of them holds, if one does. */
+function bestOf(tried: readonly Mend[]): Mend | undefined {
+  const last = tried.at(-1);
+  return last?.state === 'holds' ? last : (bestUnsure(tried) ?? mostRoom(tried));
 }
 
 function helps(check: string, { state, margin }: Mend, { before }: Trial): boolean {

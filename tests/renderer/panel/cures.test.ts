@@ -50,7 +50,7 @@ describe('a dam that nobody measured', () => {
   });
 
   test('a check that waits for it leads there too', async () => {
-    await goTo(page, 'Stack fits', 'T07');
+    await goTo(page, 'Layers fit below the dam', 'T07');
     await expect.poll(() => says()).toContain('Cannot be worked yet: dam not measured.');
     await page.locator('#side-panel').getByRole('button', { name: 'Go to Dam' }).click();
     await expect.poll(() => chosen(page)).toContain('Dam, T07');
