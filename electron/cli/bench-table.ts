@@ -1,13 +1,11 @@
 import type { Box } from '#shared-calc/bench/bench-types.ts';
 import { unsureWords } from '#shared-calc/bench/check-state.ts';
-import { checksOf } from '#shared-calc/bench/checks.ts';
 import { rangeWords, sideOf } from '#shared-calc/bench/range-words.ts';
-import { missingFigures, sayMissing } from '#shared-calc/bench/waits.ts';
 import { showValue, shownUnit, type Display } from '#shared-calc/quantity/shown-unit.ts';
 import { displayOf } from '#shared-calc/records/display-of.ts';
 import type { Line } from '#shared-calc/records/records.ts';
 import { stateWords } from '#shared-calc/words/state-words.ts';
-import { whoDecides } from '#shared-calc/words/who-decides.ts';
+import { checkNotes, placeNotes } from './order-checks.ts';
 import { columnSums } from './column-sums.ts';
 import { textTable } from './text-table.ts';
 import type { WorkedOrder } from './work-order.ts';
@@ -18,7 +16,10 @@ export function benchTable(worked: WorkedOrder, lines: readonly Line[]): string 
   const heads = order.columns.map(({ key, count }) => (count === 1 ? key : `${key} x${count}`));
   const figures = heads.map((_, at) => at + 2);
   const sums = order.columns.map(({ key }) => columnSums(worked, key));
-  const notes = order.columns.flatMap(({ key }, at) => [sums[at]?.fault ?? [], checkNotes(worked, key)].flat());
+  const notes = [
+    ...order.columns.flatMap(({ key }, at) => [sums[at]?.fault ?? [], checkNotes(worked, key)].flat()),
+    ...placeNotes(worked),
+  ];
   return [
     textTable(['', '', ...heads], lineRows(worked, lines), figures),
     '',
@@ -78,14 +79,4 @@ function sumRows(columns: readonly ReturnType<typeof columnSums>[], currency: st
     name === 'hours' ? 'h' : currency,
     ...columns.map(({ sums }) => (sums ? String(sums[name]) : 'not known yet')),
   ]);
-}
-
-function checkNotes({ bench, workshop }: WorkedOrder, key: string): readonly string[] {
-  const open = checksOf(bench, key, displayOf(workshop)).filter(
-    ({ state }) => state !== 'holds' && state !== 'not known yet',
-  );
-  return [
-    ...open.map(({ level, says, decides }) => `${key}  ${level}: ${says} ${whoDecides(decides)}.`),
-    ...missingFigures(bench, key).map((missing) => `${key}  ${sayMissing(missing)}`),
-  ];
 }

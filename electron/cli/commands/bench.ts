@@ -1,5 +1,3 @@
-import { answerOfState } from '#shared-calc/bench/check-state.ts';
-import { checksOf } from '#shared-calc/bench/checks.ts';
 import { missingData, missingFigures } from '#shared-calc/bench/waits.ts';
 import { displayOf } from '#shared-calc/records/display-of.ts';
 import { benchCsv } from '#shared-calc/papers/bench-csv.ts';
@@ -9,6 +7,7 @@ import { benchTable } from '#electron/cli/bench-table.ts';
 import { columnSums } from '#electron/cli/column-sums.ts';
 import type { Command } from '#electron/cli/command.ts';
 import { jsonBox } from '#electron/cli/json-figure.ts';
+import { jsonChecks } from '#electron/cli/order-checks.ts';
 import { orderMisuse, orderOptions } from '#electron/cli/order-options.ts';
 import { refusal } from '#electron/cli/outcome.ts';
 import type { Arguments } from '#electron/cli/read-arguments.ts';
@@ -47,8 +46,8 @@ function chosenLines(given: Arguments, { bench }: WorkedOrder): Result<readonly 
   return unknown.length > 0 ? failed(unknown) : ok(all.filter((line) => names.includes(line.name)));
 }
 
-function benchJson({ bench, order, pricing, workshop }: WorkedOrder, lines: readonly Line[]) {
-  const display = displayOf(workshop);
+function benchJson(worked: WorkedOrder, lines: readonly Line[]) {
+  const { bench, order, pricing, workshop } = worked;
   return {
     recipe: order.recipe,
     columns: order.columns.map(({ key, tank, count }) => ({
@@ -56,15 +55,7 @@ function benchJson({ bench, order, pricing, workshop }: WorkedOrder, lines: read
       tank: tank.id,
       count,
       lines: Object.fromEntries(lines.map((line) => [line.name, jsonBox(bench.box(key, line.name))])),
-      checks: checksOf(bench, key, display).map(({ line, level, state, badIn, says, decides }) => ({
-        line: line.name,
-        level,
-        holds: answerOfState(state) ?? null,
-        state,
-        badIn,
-        says,
-        decides,
-      })),
+      checks: jsonChecks(worked, key),
       missing: missingFigures(bench, key).map(missingData),
       ...columnSums({ bench, pricing, workshop }, key),
     })),
