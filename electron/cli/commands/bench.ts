@@ -54,7 +54,7 @@ function benchJson(worked: WorkedOrder, lines: readonly Line[]) {
       size: key,
       tank: tank.id,
       count,
-      lines: Object.fromEntries(lines.map((line) => [line.name, jsonBox(bench.box(key, line.name))])),
+      lines: Object.fromEntries(lines.map((line) => [line.name, jsonBox(bench, bench.box(key, line.name))])),
       checks: jsonChecks(worked, key),
       missing: missingFigures(bench, key).map(missingData),
       ...columnSums({ bench, pricing, workshop }, key),
