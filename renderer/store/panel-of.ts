@@ -1,6 +1,6 @@
 import type { PanelView } from '#renderer/panel/panel-view.ts';
 import type { Box } from '#shared-calc/bench/bench-types.ts';
-import { houseSource, isGiven, restsOn, unsureAmong } from '#shared-calc/bench/rests-on.ts';
+import { isGiven, restsOn, sourceOf, unsureAmong } from '#shared-calc/bench/rests-on.ts';
 import { lineLabel } from '#shared-calc/recipe/line-label.ts';
 import { calledOf } from '#shared-calc/recipe/column.ts';
 import type { BenchColumn } from '#shared-calc/jobs/worked-job.ts';
@@ -12,6 +12,7 @@ import { entryText } from '#shared-calc/recipe/typed-text.ts';
 import { boxFigure } from '#shared-calc/quantity/figure-words.ts';
 import { sayRanges } from '#shared-calc/words/say-range.ts';
 import { houseOf } from './house-value.ts';
+import { openCheckOf } from './open-check.ts';
 import type { LineFace, LineFaces } from './line-faces.ts';
 import type { WorkedBench } from './worked-bench.ts';
 import { putInView, sourcesOf } from './working-view.ts';
@@ -37,6 +38,7 @@ export function panelOf(parts: PanelParts): PanelView | undefined {
   const box = worked.bench().box(column.key, line);
   const putIn = putInView(box, boxParts);
   const house = houseOf(box, { worked, column, face, faces });
+  const check = openCheckOf(box, boxParts);
   const ranges = sayRanges(worked.bench(), column.key, line, faces.display);
   return {
     id: `${line} ${column.key}`,
@@ -46,11 +48,12 @@ export function panelOf(parts: PanelParts): PanelView | undefined {
     answer: answerOf(box, face, faces),
     nameInRules: line,
     standing: standingsOf(box, boxParts),
+    ...(check && { check }),
     ranges,
     rule: { kind: ruleKind(box), text: entryText(box.text, faces.display), closed: issued !== undefined },
     ...(putIn && { putIn }),
     sources: sourcesOf(box, boxParts),
-    ...fromOf(box),
+    ...fromOf(box, boxParts),
     rests: restsOf(parts),
     ...(house && { house }),
     cautions: cautionsOf(box, boxParts),
@@ -58,10 +61,11 @@ export function panelOf(parts: PanelParts): PanelView | undefined {
   };
 }
 
-/** Of a figure the house gives, or a rule of the house with figures of its own. */
-function fromOf(box: Box): Pick<PanelView, 'from'> {
-  if (box.source !== 'house') return {};
-  return isGiven(box) || box.line.source !== undefined ? { from: houseSource(box) } : {};
+/** Of a figure that house or animal kind give, or a rule with figures of its own. */
+function fromOf(box: Box, { bench }: BoxParts): Pick<PanelView, 'from'> {
+  if (box.source !== 'house' && box.source !== 'kind') return {};
+  const from = sourceOf(bench, box);
+  return isGiven(box) || from.source !== undefined ? { from } : {};
 }
 
 /** More than anybody reads; a recipe without sources has a hundred. */
