@@ -1,3 +1,4 @@
+import type { Warning } from '#shared-calc/cautions/warning.ts';
 import type { Box } from '#shared-calc/bench/bench-types.ts';
 import { houseSource } from '#shared-calc/bench/rests-on.ts';
 import { fromBase, unitOf } from '#shared-calc/quantity/unit.ts';
@@ -23,8 +24,9 @@ function jsonSource(box: Box): Record<string, unknown> {
 }
 
 /** A cell as `bench --json` gives it. */
-export function jsonBox(box: Box): Record<string, unknown> {
-  const common = { unit: box.line.unit, state: box.state, flags: box.flags, rule: box.text, ...jsonSource(box) };
+export function jsonBox(box: Box, warnings: readonly Warning[]): Record<string, unknown> {
+  const { line, state, flags, text: rule } = box;
+  const common = { unit: line.unit, state, flags, rule, ...jsonSource(box), warnings };
   if (box.value !== undefined) return { value: jsonValue(box.value, box.line.unit), ...jsonRange(box), ...common };
   return { value: null, ...common, ...(box.cause && { fault: sayBoxCause(box.cause, box.line.name) }) };
 }

@@ -5,7 +5,8 @@ import { stockOnHand } from '#shared-calc/buy/stock.ts';
 import { crushesPlants } from '#shared-calc/jobs/crushes-plants.ts';
 import { keysOf, sizeWords } from '#shared-calc/jobs/job-sheet.ts';
 import { orderPlants, type PlantOrder } from '#shared-calc/jobs/order-plants.ts';
-import { heading, type PaperBlock } from './document.ts';
+import { needsCautions } from '#shared-calc/prepare/order-cautions.ts';
+import { cautionsBlock, heading, type PaperBlock } from './document.ts';
 import { goodsWords, packsWords } from '#shared-calc/quantity/goods-words.ts';
 import { needsCsv } from './needs-csv.ts';
 import { displayFor, jobWords, titleOf, type MakePaper, type PaperInput } from './paper-input.ts';
@@ -59,6 +60,7 @@ export const needsPaper: MakePaper = (input) => {
       ],
     },
     ...plantBlocks(plants),
+    cautionsBlock(needsCautions(bench)),
   ];
   return ok({
     data: { needs: needs.map((need) => dataOf(need, money)), ...sums, plants: plants.map(plantData) },

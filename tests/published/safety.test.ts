@@ -89,7 +89,11 @@ describe('what the cautions take from standards and public bodies', () => {
     ['residual-current protection of 30 mA or less, drip loops', ['electrics'], ['30 mA or less', 'drip loops']],
     ['warm aerosol water: 20 to 45 degC', ['reservoir'], ['every 14 days', '20 to 45 degC']],
     ['collecting: the owner is asked', ['collecting'], ['owner of the land']],
-    ['media, plants and animals are not dumped outdoors', ['microfauna'], ['Never release outdoors']],
+    [
+      'media, plants and animals are not dumped outdoors',
+      ['neverRelease', 'wasteWater'],
+      ['Never release', 'outdoors', 'never to a stream'],
+    ],
   ] as const)('%s', (_source, ids, words) => {
     expect(words.filter((each) => !wordsOf(...ids).includes(each))).toEqual([]);
   });

@@ -1,9 +1,12 @@
 import { answerOfState } from '#shared-calc/bench/check-state.ts';
+import { boxWarnings } from '#shared-calc/bench/box-warnings.ts';
 import { checksOf } from '#shared-calc/bench/checks.ts';
 import { displayOf } from '#shared-calc/records/display-of.ts';
 import { benchCsv } from '#shared-calc/papers/bench-csv.ts';
 import type { Line } from '#shared-calc/records/records.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
+import { benchCautions } from '#shared-calc/prepare/order-cautions.ts';
+import { cautionJson } from '#electron/cli/cautions-answer.ts';
 import { benchTable } from '#electron/cli/bench-table.ts';
 import { columnSums } from '#electron/cli/column-sums.ts';
 import type { Command } from '#electron/cli/command.ts';
@@ -54,7 +57,12 @@ function benchJson({ bench, order, pricing, workshop }: WorkedOrder, lines: read
       size: key,
       tank: tank.id,
       count,
-      lines: Object.fromEntries(lines.map((line) => [line.name, jsonBox(bench.box(key, line.name))])),
+      lines: Object.fromEntries(
+        lines.map((line) => {
+          const box = bench.box(key, line.name);
+          return [line.name, jsonBox(box, boxWarnings(bench, box))];
+        }),
+      ),
       checks: checksOf(bench, key, display).map(({ line, level, state, badIn, says, decides }) => ({
         line: line.name,
         level,
@@ -66,5 +74,6 @@ function benchJson({ bench, order, pricing, workshop }: WorkedOrder, lines: read
       })),
       ...columnSums({ bench, pricing, workshop }, key),
     })),
+    cautions: benchCautions(bench, lines, display).map(cautionJson),
   };
 }

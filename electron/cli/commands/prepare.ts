@@ -6,6 +6,8 @@ import { prepPlan, type PlanWish, type PrepPlan } from '#shared-calc/prepare/pre
 import { sayPlan } from '#shared-calc/prepare/say-plan.ts';
 import type { Job, Records } from '#shared-calc/records/records.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
+import { planCautions } from '#shared-calc/papers/prep-card.ts';
+import { cautionJson, underFigures } from '#electron/cli/cautions-answer.ts';
 import type { Command } from '#electron/cli/command.ts';
 import { orderMisuse, orderOptions } from '#electron/cli/order-options.ts';
 import { refusal } from '#electron/cli/outcome.ts';
@@ -82,6 +84,7 @@ function planJson(plan: PrepPlan): Record<string, unknown> {
     because,
     steps: stepsOf(plan).map(({ step, date, orderBy }) => ({ step, date, orderBy: orderBy ?? null })),
     care,
+    cautions: planCautions(plan).map(cautionJson),
   };
 }
 
@@ -100,5 +103,6 @@ function planTable(plan: PrepPlan, says: readonly string[]): string {
     textTable(['step', 'order by', 'done or in'], [...rows, ['handover', '', plan.handover], ...care]),
     '',
     ...says,
+    ...underFigures([], planCautions(plan)),
   ].join('\n');
 }

@@ -5,6 +5,8 @@ import type { QuoteSums } from '#shared-calc/price/quote-sums.ts';
 import { writeNumber } from '#shared-calc/quantity/write-figure.ts';
 import type { Workshop } from '#shared-calc/records/records.ts';
 import { sayOrderFault } from '#shared-calc/words/say-order-fault.ts';
+import { clientCautions } from '#shared-calc/jobs/freeze-quote.ts';
+import { cautionJson, underFigures } from '#electron/cli/cautions-answer.ts';
 import type { Command } from '#electron/cli/command.ts';
 import { issueOrder } from '#electron/cli/issue-order.ts';
 import { orderMisuse, orderOptions } from '#electron/cli/order-options.ts';
@@ -32,14 +34,19 @@ export const quoteCommand: Command = {
       );
       if (!sums.ok) return refusal(sayOrderFault(sums.fault));
       const { quote } = sums.value;
+      const cautions = clientCautions(bench.input().lines);
       const issued = given.flag('issue') ? issueOrder(book, worked.value, sums.value) : undefined;
       if (issued && !issued.ok) return refusal(issued.fault);
       const named = issued && { quote: issued.value.number, revision: issued.value.revision };
       return {
         is: 'answer',
-        json: { ...quoteJson(quote, workshop), ...named },
+        json: { ...quoteJson(quote, workshop), ...named, cautions: cautions.map(cautionJson) },
         table: () =>
-          [...(named ? [`quote ${named.quote} ${named.revision} issued`] : []), quoteTable(quote, workshop)].join('\n'),
+          [
+            ...(named ? [`quote ${named.quote} ${named.revision} issued`] : []),
+            quoteTable(quote, workshop),
+            ...underFigures([], cautions),
+          ].join('\n'),
         csv: () => quoteCsv(quote, workshop, { inside: given.flag('inside') }),
       };
     }),

@@ -82,6 +82,8 @@ const figures: readonly Said[] = [
       'T07  advice: Do not lift when filled; build in place. Crew leader decides.',
       'T03  watch: Loose mix stands over the lip on the day: keep 0.82 L for a second filling. It may not: settling of the mix at 18 %. Measure it. Builder decides.',
       "T03  stop: 27.07 degC on a hot day is above the animals' ceiling of 27 degC. Experienced keeper or vet decides.",
+      '',
+      'Caution: Crystalline silica and mould dust: wet it first, never sweep dry, wear a mask. (Workshop safety lead decides; 29 CFR 1910.1053)',
     ],
   ],
   [
@@ -146,6 +148,12 @@ const figures: readonly Said[] = [
       'M15  Small oak leaves, dry     161.241  g  2 x 100 g       8.38       10.40',
       '',
       'used cost 33.47, packs cost 39.20, landed 52.70 cr',
+      '',
+      'Caution: Crystalline silica and mould dust: wet it first, never sweep dry, wear a mask. (Workshop safety lead decides; 29 CFR 1910.1053)',
+      'Caution: Read the weight on the bag or box before you lift it; split the load or take a trolley. (Crew leader decides; from memory)',
+      'Caution: Gloves, cover cuts, wet down: composts carry fungus and Legionella. (Workshop safety lead decides; from memory)',
+      'Caution: Collect only where the owner of the land allows it; protected land, and collecting to sell, need a permit. (Owner of the land and permits office decide; 36 CFR 2.1 and 223.239)',
+      'Caution: Nothing sprayed and nothing from roadsides; no oleander, yew, laurel cherry, walnut or conifer. (Grower decides; from memory)',
     ],
   ],
   [
@@ -200,6 +208,9 @@ const figures: readonly Said[] = [
       'tax, standard 207.26',
       'tax, low 8.53',
       'price 2156.15 cr, deposit 865.00, 13.25 h',
+      '',
+      'Caution: Standing water below the mesh gap always; a sour smell means drain now. (Builder decides; common practice, no source)',
+      'Caution: Not a floor verdict: feet concentrate it, the floor spreads it. (Building owner and structural engineer decide; common practice, no source)',
     ],
   ],
   [
