@@ -2,6 +2,9 @@ import type { Book } from '#electron/book/book.ts';
 import { hashBody } from '#electron/book/issued.ts';
 import type { QuoteNumber } from '#electron/book/quote-numbers.ts';
 import { sayEditFault } from '#electron/book/say-book-fault.ts';
+import { issueAnyway, readReason, type Reason } from '#shared-calc/acts/reason.ts';
+import { againstIssue, type Against } from '#shared-calc/derive/against-move.ts';
+import { sayActFault } from '#shared-calc/words/say-act-fault.ts';
 import type { OrderSums } from '#shared-calc/bench/order-sums.ts';
 import { freezeQuote } from '#shared-calc/jobs/freeze-quote.ts';
 import { issueQuote, quoteNumberOf } from '#shared-calc/jobs/issue-quote.ts';
@@ -14,9 +17,28 @@ import type { Order } from './order-options.ts';
 import { today } from '#electron/service/today.ts';
 import type { WorkedOrder } from './work-order.ts';
 
+interface IssueTerms {
+  readonly sums: OrderSums;
+  readonly against: readonly Against[];
+  readonly reason: Reason;
+}
+
+/** What stands against issuing the quote of an order; one over sizes alone has no place. */
+export function againstOrder({ derived, order, bench }: WorkedOrder): readonly Against[] {
+  const place = derived.records.job.get(order.jobId ?? '');
+  const keys = order.columns.map(({ key }) => key);
+  return againstIssue({ bench, keys, ...(place && { place }) }, derived.display);
+}
+
 /** Issues the quote of an order: for a job, the next revision of its number; for any other, a new number. */
-export function issueOrder(book: Book, worked: WorkedOrder, sums: OrderSums): Result<QuoteNumber, string> {
+export function issueOrder(
+  book: Book,
+  worked: WorkedOrder,
+  { sums, against, reason: asked }: IssueTerms,
+): Result<QuoteNumber, string> {
   const records = book.records();
+  const reason = readReason(records, asked);
+  if (!reason.ok) return failed(sayActFault(reason.fault));
   const { order, bench, pricing } = worked;
   if (order.columns.length === 0) return failed(`${order.jobId} has no size yet: take one first.`);
   const sheet = orderSheet(worked);
@@ -24,7 +46,8 @@ export function issueOrder(book: Book, worked: WorkedOrder, sums: OrderSums): Re
   const number = book.nextQuote(order.jobId === undefined ? undefined : quoteNumberOf(records, order.jobId));
   const issue = { number: number.number, revision: number.revision, issuedOn: today() };
   const body = freezeQuote(records, { sheet: sheet.value, bench, pricing }, sums, issue);
-  const issued = book.apply(issueQuote(records, body, hashBody), book.revision());
+  const change = issueAnyway(records, issueQuote(records, body, hashBody), { body, reason: reason.value, against });
+  const issued = book.apply(change, book.revision());
   return issued.ok ? ok(number) : failed(sayEditFault(issued.fault));
 }
 

@@ -2,13 +2,15 @@ import { derive } from '#shared-calc/derive/derived.ts';
 import type { Book } from '#electron/book/book.ts';
 import { sayEditFault } from '#electron/book/say-book-fault.ts';
 import type { ActFault } from '#shared-calc/acts/act-fault.ts';
+import type { Against } from '#shared-calc/derive/against-move.ts';
 import type { Derived } from '#shared-calc/derive/derived.ts';
 import { jobSummary, type JobSummary } from '#shared-calc/jobs/job-summary.ts';
 import { isEmptyChange, type Change } from '#shared-calc/records/change.ts';
 import type { Records } from '#shared-calc/records/records.ts';
 import type { Result } from '#shared-calc/result.ts';
-import { sayActFault } from '#shared-calc/words/say-act-fault.ts';
+import { faultJson, sayActFault } from '#shared-calc/words/say-act-fault.ts';
 import { today } from '#electron/service/today.ts';
+import { sayAgainst } from './say-against.ts';
 import { refusal, type Outcome } from './outcome.ts';
 import type { Arguments } from './read-arguments.ts';
 import { textTable } from './text-table.ts';
@@ -20,17 +22,24 @@ export interface JobAct {
   readonly change: Change;
   /** What the user should also know, one sentence each. */
   readonly notices?: readonly string[];
+  /** What stood against a move. */
+  readonly against?: readonly Against[];
 }
 
 /** Computes an act from the book's records, writes it, and returns the job after it. */
 export function actOnJob(given: Arguments, work: (derived: Derived) => Result<JobAct, ActFault>): Promise<Outcome> {
   return withBook(given, (book) => {
     const act = work(derive(book.records(), today()));
-    if (!act.ok) return refusal(sayActFault(act.fault));
+    if (!act.ok) return refusedAct(act.fault);
     const says = write(book, act.value.change);
     if (says !== undefined) return refusal(says);
     return answer(book.records(), act.value);
   });
+}
+
+function refusedAct(fault: ActFault): Outcome {
+  const against = fault.kind === 'stands-against' ? sayAgainst(fault.against) : [];
+  return { is: 'refused', says: [sayActFault(fault), ...against], json: { fault: faultJson(fault) } };
 }
 
 function write(book: Book, change: Change): string | undefined {
@@ -39,11 +48,16 @@ function write(book: Book, change: Change): string | undefined {
   return written.ok ? undefined : sayEditFault(written.fault);
 }
 
-function answer(records: Records, { job: id, notices = [] }: JobAct): Outcome {
+function answer(records: Records, { job: id, notices = [], against }: JobAct): Outcome {
   const job = records.job.get(id);
   if (!job) throw new Error(`job ${id} was written and is not there`);
   const summary = jobSummary(records, job);
-  return { is: 'answer', json: jobJson(summary), table: () => jobTable([summary]), notices };
+  return {
+    is: 'answer',
+    json: { ...jobJson(summary), ...(against && { against }) },
+    table: () => jobTable([summary]),
+    notices,
+  };
 }
 
 /** A job as `--json` gives it. */

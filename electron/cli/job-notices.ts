@@ -1,6 +1,7 @@
 import { coinsText } from '#shared-calc/quantity/coins-text.ts';
 import type { ActFault } from '#shared-calc/acts/act-fault.ts';
-import { moveAndTake } from '#shared-calc/acts/job-acts.ts';
+import { moveAndTake } from '#shared-calc/acts/move-acts.ts';
+import type { Reason } from '#shared-calc/acts/reason.ts';
 import type { Derived } from '#shared-calc/derive/derived.ts';
 import type { Short } from '#shared-calc/acts/build-job.ts';
 import { latestQuote } from '#shared-calc/jobs/issue-quote.ts';
@@ -13,19 +14,20 @@ import { workshopOf } from '#shared-calc/records/workshop-of.ts';
 import { ok, type Result } from '#shared-calc/result.ts';
 import { sayJobFault } from '#shared-calc/words/say-job-fault.ts';
 import type { JobAct } from './job-acts.ts';
+import { sayAgainst } from './say-against.ts';
 
 /** Moves a job, and notes what is unusual: a step back, no quote, a Store that had less than the build used. */
 export function moveAct(
   derived: Derived,
-  input: { readonly job: string; readonly state: string },
+  input: Reason & { readonly job: string; readonly state: string },
 ): Result<JobAct, ActFault> {
   const { records } = derived;
   const { job, state } = input;
   const moved = moveAndTake(derived, input);
   if (!moved.ok) return moved;
-  const { change, short, notTaken } = moved.value;
+  const { change, short, notTaken, against } = moved.value;
   const taken = notTaken ? [`Nothing taken from the Store. ${sayJobFault(notTaken)}`] : sayShort(short, records);
-  return ok({ job, change, notices: [...moveNotices(records, job, state), ...taken] });
+  return ok({ job, change, against, notices: [...moveNotices(records, job, state), ...sayAgainst(against), ...taken] });
 }
 
 /** Notes a deposit that is less than the last quote requires. */
@@ -42,8 +44,7 @@ function moveNotices(records: Records, id: string, state: string): readonly stri
   const to = jobStates.find((each) => each === state);
   const notices: string[] = [];
   if (from && to && isBackward(from, to)) notices.push(`${id} goes back from ${from} to ${to}.`);
-  if ((to === 'quoted' || to === 'accepted') && !latestQuote(records, id))
-    notices.push(`No quote of ${id} has been issued.`);
+  if (to === 'quoted' && !latestQuote(records, id)) notices.push(`No quote of ${id} has been issued.`);
   return notices;
 }
 

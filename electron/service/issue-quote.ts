@@ -2,6 +2,9 @@ import { hashBody } from '#electron/book/issued.ts';
 import type { Book } from '#electron/book/book.ts';
 import type { Step } from '#electron/book/history.ts';
 import type { Input, Refusal } from '#shared-calc/contract/channels.ts';
+import { issueAnyway, readReason, type Reason } from '#shared-calc/acts/reason.ts';
+import { againstIssue } from '#shared-calc/derive/against-move.ts';
+import { sayActFault } from '#shared-calc/words/say-act-fault.ts';
 import { freezeQuote } from '#shared-calc/jobs/freeze-quote.ts';
 import { issueQuote as issueChange, quoteNumberOf } from '#shared-calc/jobs/issue-quote.ts';
 import { derive, type Derived, type DerivedJob } from '#shared-calc/derive/derived.ts';
@@ -22,16 +25,26 @@ export function issueQuote(session: Session, input: Input<'quote.issue'>): Resul
     }
     const derived = derive(book.records(), session.options.today());
     const job = derived.job(input.job);
-    return job ? issueOpen(book, derived, job) : refuseBehind(`There is no job ${input.job}.`);
+    return job ? issueOpen(book, derived, { job, reason: input }) : refuseBehind(`There is no job ${input.job}.`);
   });
 }
 
-function issueOpen(book: Book, { records, today: issuedOn }: Derived, job: DerivedJob): Result<Step, Refusal> {
+interface Asked {
+  readonly job: DerivedJob;
+  readonly reason: Reason;
+}
+
+function issueOpen(book: Book, derived: Derived, { job, reason: asked }: Asked): Result<Step, Refusal> {
+  const { records, today: issuedOn } = derived;
   const { id } = job.job;
+  const reason = readReason(records, asked);
+  if (!reason.ok) return refuse(sayActFault(reason.fault));
   if (job.keys.length === 0) return refuse(`${id} has no size yet, so there is nothing to quote.`);
   const sums = job.sums();
   if (!sums.ok) return refuse(sayOrderFault(sums.fault, calledByLines(job.bench.input())));
   const number = book.nextQuote(quoteNumberOf(records, id));
   const body = freezeQuote(records, job, sums.value, { ...number, issuedOn });
-  return orRefuse(book.apply(issueChange(records, body, hashBody), book.revision()));
+  const against = againstIssue({ ...job, place: job.job }, derived.display);
+  const change = issueAnyway(records, issueChange(records, body, hashBody), { body, reason: reason.value, against });
+  return orRefuse(book.apply(change, book.revision()));
 }

@@ -28,6 +28,7 @@ const words: Readonly<Record<string, string>> = {
   animalBatch: 'batches of animals',
   placement: 'placings of animals',
   actual: 'things measured',
+  done: 'things done',
 };
 
 /** A kind of record in words; a kind from a newer program keeps its own name. */

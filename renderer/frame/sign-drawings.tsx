@@ -24,6 +24,13 @@ const drawings: Readonly<Record<SignName, Drawing>> = {
   issued: { width: 1.5, d: 'M2 5.5h8v5.5H2zM4 5.5V3.5a2 2 0 0 1 4 0v2' },
   find: { width: 1.5, d: 'M1.5 5a3.5 3.5 0 1 0 7 0a3.5 3.5 0 1 0-7 0zM7.75 7.75L11 11' },
   step: { width: 1.5, d: 'M4.25 2.5L7.75 6l-3.5 3.5' },
+  measured: { width: 1.25, d: 'M1 3.5h10v5H1zM3.5 3.5v2.5M6 3.5V7M8.5 3.5v2.5' },
+  supplier: { width: 1.25, d: 'M1.5 4.5h9v6h-9zM1.5 4.5L3 1.5h6l1.5 3' },
+  published: { width: 1.25, d: 'M2 1.25h8v9.5H2zM4 4h4M4 6.25h4' },
+  practice: { width: 1.5, d: 'M1.75 6a4.25 4.25 0 1 0 8.5 0a4.25 4.25 0 1 0-8.5 0z' },
+  memory: { width: 1.5, dash: '2.2 1.6', d: 'M1.75 6a4.25 4.25 0 1 0 8.5 0a4.25 4.25 0 1 0-8.5 0z' },
+  house: { width: 1.25, d: 'M1 6.25L6 1.75l5 4.5M2.5 5.5v5h7v-5' },
+  unknown: { width: 1.25, dash: '2 1.4', d: 'M1 6a5 5 0 1 0 10 0a5 5 0 1 0-10 0zM5.5 5.5h1v1h-1z' },
   more: { d: 'M1.5 5h2v2h-2zM5 5h2v2H5zM8.5 5h2v2h-2z' },
 };
 

@@ -15,6 +15,13 @@ export const signs = [
   'find',
   'step',
   'more',
+  'measured',
+  'supplier',
+  'published',
+  'practice',
+  'memory',
+  'house',
+  'unknown',
 ] as const;
 
 export type SignName = (typeof signs)[number];

@@ -1,4 +1,6 @@
 import type { RangeSaid } from '#shared-calc/words/say-range.ts';
+import type { FigureFrom } from '#shared-calc/bench/rests-on.ts';
+import type { Sourced } from '#shared-calc/fields/source.ts';
 import type { RuleHelp } from '#renderer/writing/rule-help.ts';
 
 export interface FigureView {
@@ -65,6 +67,13 @@ export interface CautionView {
   readonly decides: string;
 }
 
+/** A figure that a worked one rests on, with its source. */
+export interface RestView {
+  readonly line: string;
+  readonly label: string;
+  readonly from: FigureFrom;
+}
+
 /** Everything the side panel shows about one cell; a part with nothing to show is absent. */
 export interface PanelView {
   /** Another cell, another id: `drain_gap T08`. */
@@ -83,6 +92,10 @@ export interface PanelView {
   readonly rule?: { readonly kind: 'Rule' | 'Figure' | 'Choice'; readonly text: string; readonly closed: boolean };
   readonly putIn?: PutInView;
   readonly sources: readonly SourceView[];
+  /** Where the house has the figure, or the figures in its rule, from. */
+  readonly from?: Sourced;
+  /** What a worked figure rests on that nobody can look up: from memory, or without a source. */
+  readonly rests: { readonly rows: readonly RestView[]; readonly more: number };
   readonly house?: HouseView;
   readonly cautions: readonly CautionView[];
   readonly note?: { readonly text: string; readonly closed: boolean };

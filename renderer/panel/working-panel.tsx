@@ -5,10 +5,13 @@ import type { SignName } from '#renderer/frame/sign.tsx';
 import { useKeepFocus } from '#renderer/frame/use-keep-focus.ts';
 import { Button, Buttons } from '#renderer/kit/button.tsx';
 import { CautionParts } from '#renderer/kit/caution.tsx';
+import { saySource } from '#shared-calc/bench/source-words.ts';
+import { From } from '#renderer/kit/from.tsx';
 import { RuleField } from '#renderer/writing/rule-field.tsx';
 import { Figure } from './figure.tsx';
 import { HousePart } from './house-part.tsx';
 import type { PanelActs, PanelView, StandingView } from './panel-view.ts';
+import { RestsPart } from './rests-part.tsx';
 import { WorkingPart } from './working-part.tsx';
 import { MutedLine } from '#renderer/kit/muted.tsx';
 import { NoteArea } from '#renderer/kit/note-area.tsx';
@@ -55,6 +58,11 @@ function CellWorking({ view, acts }: { readonly view: PanelView; readonly acts: 
             form="panel"
             readOnly={view.rule.closed}
           />
+          {view.from && (
+            <p>
+              <From of={view.from}>{saySource(view.from)}</From>
+            </p>
+          )}
           {view.house?.canHold === true && (
             <Buttons apart>
               <Button title="This value for all sizes of the job" onClick={acts.forWholeJob}>
@@ -65,6 +73,7 @@ function CellWorking({ view, acts }: { readonly view: PanelView; readonly acts: 
         </section>
       )}
       <WorkingPart putIn={view.putIn} sources={view.sources} stepDown={acts.stepDown} />
+      {view.rests.rows.length > 0 && <RestsPart rests={view.rests} stepDown={acts.stepDown} />}
       {view.house && <HousePart house={view.house} acts={acts} />}
       <CautionParts cautions={view.cautions} />
       {view.note && <NotePart note={view.note} acts={acts} />}
@@ -138,7 +147,6 @@ function NotePart({ note, acts }: { readonly note: NonNullable<PanelView['note']
       </h3>
       <NoteArea
         id="note"
-        rows={1}
         readOnly={note.closed}
         maxLength={2_000}
         defaultValue={note.text}

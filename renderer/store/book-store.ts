@@ -1,5 +1,6 @@
 import { derive, type Derived } from '#shared-calc/derive/derived.ts';
 import { computed, signal, type ReadonlySignal } from '@preact/signals';
+import type { Reason } from '#shared-calc/acts/reason.ts';
 import type { Bridge, BridgeNews } from '#renderer/bridge.ts';
 import type { QuietLineView } from '#renderer/frame/frame-view.ts';
 import { actTable, type ActInputs, type ActName } from '#shared-calc/acts/all-acts.ts';
@@ -44,7 +45,7 @@ export interface BookStore extends Omit<Speaking, 'refuse'> {
   ) => string | undefined;
   readonly undo: () => void;
   readonly redo: () => void;
-  readonly issue: (job: string) => Promise<Result<Written, string>>;
+  readonly issue: (job: string, reason?: Reason) => Promise<Result<Written, string>>;
   readonly restore: (file: string) => Promise<Result<Written, string>>;
   /** Channels that read, and channels that work on files. */
   readonly call: Bridge['call'];
@@ -93,7 +94,7 @@ export function openBookStore({ bridge, clock, first }: BookParts): BookStore {
     },
     undo: () => follower.put({ act: 'undo' }),
     redo: () => follower.put({ act: 'redo' }),
-    issue: (job) => new Promise((told) => follower.put({ act: 'issue', job, told })),
+    issue: (job, reason = {}) => new Promise((told) => follower.put({ act: 'issue', job, reason, told })),
     restore: (file) => new Promise((told) => follower.put({ act: 'restore', file, told })),
     call: bridge.call,
     ...speaking,

@@ -1,5 +1,7 @@
 import type { PanelView } from '#renderer/panel/panel-view.ts';
 import type { Box } from '#shared-calc/bench/bench-types.ts';
+import { houseSource, isGiven, restsOn, unsureAmong } from '#shared-calc/bench/rests-on.ts';
+import { lineLabel } from '#shared-calc/recipe/line-label.ts';
 import { calledOf } from '#shared-calc/recipe/column.ts';
 import type { BenchColumn } from '#shared-calc/jobs/worked-job.ts';
 import { boxStanding } from './box-words.ts';
@@ -48,9 +50,33 @@ export function panelOf(parts: PanelParts): PanelView | undefined {
     rule: { kind: ruleKind(box), text: entryText(box.text, faces.display), closed: issued !== undefined },
     ...(putIn && { putIn }),
     sources: sourcesOf(box, boxParts),
+    ...fromOf(box),
+    rests: restsOf(parts),
     ...(house && { house }),
     cautions: cautionsOf(box, boxParts),
     ...noteOf(parts, issued !== undefined),
+  };
+}
+
+/** Of a figure the house gives, or a rule of the house with figures of its own. */
+function fromOf(box: Box): Pick<PanelView, 'from'> {
+  if (box.source !== 'house') return {};
+  return isGiven(box) || box.line.source !== undefined ? { from: houseSource(box) } : {};
+}
+
+/** More than anybody reads; a recipe without sources has a hundred. */
+const MOST_RESTS = 12;
+
+function restsOf({ worked, column, line }: PanelParts): PanelView['rests'] {
+  const { memory, unsaid } = unsureAmong(restsOn(worked.bench(), column.key, line));
+  const others = [...memory, ...unsaid].filter((each) => each.line.name !== line);
+  return {
+    rows: others.slice(0, MOST_RESTS).map((each) => ({
+      line: each.line.name,
+      label: lineLabel(each.line),
+      from: each.from,
+    })),
+    more: Math.max(0, others.length - MOST_RESTS),
   };
 }
 

@@ -1,6 +1,7 @@
 import { computed, signal, untracked, type ReadonlySignal, type Signal } from '@preact/signals';
 import type { RuleHelp } from '#renderer/writing/rule-help.ts';
 import { oldPricesIn } from '#shared-calc/buy/price-book.ts';
+import type { SourceMark } from '#shared-calc/fields/source.ts';
 import type { Derived } from '#shared-calc/derive/derived.ts';
 import type { Display } from '#shared-calc/quantity/shown-unit.ts';
 import type { Line, Recipe, Records, Tank } from '#shared-calc/records/records.ts';
@@ -10,9 +11,12 @@ import type { BenchColumn } from '#shared-calc/jobs/worked-job.ts';
 import type { BookStore } from './book-store.ts';
 import type { Clock } from './clock.ts';
 import { memo } from '#shared-calc/records/memo.ts';
-import { lineFaces, type LineFaces } from './line-faces.ts';
+import { lineFaces, type LineFace, type LineFaces } from './line-faces.ts';
 import { ruleHelpOf } from './rule-help-of.ts';
 import { workBench, type WorkedBench } from './worked-bench.ts';
+
+/** `all`, or the lines with one mark; `none` for given figures without one. */
+export type FromFilter = 'all' | SourceMark | 'none';
 
 /** A house recipe, computed on a reference size. */
 export interface RecipeStore {
@@ -21,6 +25,10 @@ export interface RecipeStore {
   /** The tank its figures are computed for; `undefined` in a book without one. */
   readonly tank: ReadonlySignal<Tank | undefined>;
   readonly faces: ReadonlySignal<LineFaces>;
+  /** Which source the list is filtered by. */
+  readonly from: Signal<FromFilter>;
+  /** Those lines of the list that the filter lets through. */
+  readonly listed: ReadonlySignal<readonly LineFace[]>;
   /** The name of the line the side panel shows. */
   readonly chosen: Signal<string | undefined>;
   readonly open: (recipe: string | undefined) => void;
@@ -43,12 +51,14 @@ export function openRecipeStore({ book, clock, display }: RecipeParts): RecipeSt
   const wanted = signal<string | undefined>(undefined);
   const reference = signal<string | undefined>(undefined);
   const chosen = signal<string | undefined>(undefined);
+  const from = signal<FromFilter>('all');
   const facesMemo = memo<LineFaces>();
   const records = book.records;
   const recipe = computed(() => records.value.recipe.get(wanted.value ?? '') ?? firstOf(records.value.recipe));
   const lines = computed(() => book.derived.value.lines(recipe.value?.id ?? ''));
   const tank = computed(() => records.value.tank.get(reference.value ?? '') ?? referenceTank(records.value));
   const faces = computed(() => facesMemo([lines.value, display.value], () => lineFaces(lines.value, display.value)));
+  const listed = computed(() => faces.value.all.filter(({ line }) => isListed(line, from.value)));
   const bench = recipeBench(clock);
   const priced = memo<Priced>();
   const source = computed(() => {
@@ -66,6 +76,8 @@ export function openRecipeStore({ book, clock, display }: RecipeParts): RecipeSt
     lines,
     tank,
     faces,
+    from,
+    listed,
     chosen,
     open: (id) => {
       if (id === undefined || id === wanted.peek()) return;
@@ -93,6 +105,12 @@ function helpOn(
 ): RuleHelp | undefined {
   const line = faces.of(name)?.line;
   return line && worked && ruleHelpOf({ bench: worked.bench(), column, line, faces });
+}
+
+/** Whether a line is shown: a rule without a mark claims no source, a figure without one lacks it. */
+export function isListed({ role, source }: Line, from: FromFilter): boolean {
+  if (from === 'none') return role === 'given' && source === undefined;
+  return from === 'all' || source === from;
 }
 
 function recipeBench(clock: Clock) {

@@ -7,6 +7,8 @@ import type { Display } from '#shared-calc/quantity/shown-unit.ts';
 import { cleanNoise } from '#shared-calc/quantity/write-figure.ts';
 import { namesIn, walk, type Rule } from '#shared-calc/rule/tree.ts';
 import { workingOf } from '#shared-calc/rule/working.ts';
+import { noSource, type Sourced } from '#shared-calc/fields/source.ts';
+import { markWords } from '#shared-calc/bench/source-words.ts';
 import { calledLine } from '#shared-calc/words/called-by-words.ts';
 import type { BoxParts } from './box-view.ts';
 import { figureWords } from '#shared-calc/quantity/figure-words.ts';
@@ -83,13 +85,19 @@ function sourceOf(name: string, { bench, column, called, faces }: BoxParts): rea
   return [{ name, figure, from: fromWords(box, called), steps: true }];
 }
 
-function fromWords({ source, rule, value }: Box, called: string): string {
+function fromWords(box: Box, called: string): string {
+  const { source, rule, value } = box;
   const what = rule ? 'rule' : 'figure';
   if (source === 'tank') return value === undefined ? `not measured in ${called}` : `tank book, ${called}`;
   if (source === 'local') return `local ${what} of ${called}`;
   if (source === 'job') return `${what} for the whole job`;
   const whose = { house: 'house', survey: 'survey', kind: 'animal kind' }[source];
-  return value === undefined && !rule ? `${whose}, no figure yet` : `${whose} ${what}`;
+  if (value === undefined && !rule) return `${whose}, no figure yet`;
+  return source === 'house' && !rule ? houseFigureWords(box.line) : `${whose} ${what}`;
+}
+
+function houseFigureWords({ source }: Sourced): string {
+  return source === undefined ? `house figure, ${noSource}` : markWords(source);
 }
 
 function literalsIn(rule: Rule, display: Display): readonly string[] {

@@ -1,6 +1,8 @@
 import type { Bridge } from '#renderer/bridge.ts';
+import type { Reason } from '#shared-calc/acts/reason.ts';
 import type { BookInfo, Entry, Refusal } from '#shared-calc/contract/channels.ts';
 import type { Change } from '#shared-calc/records/change.ts';
+import { withoutUndefined } from '#shared-calc/records/without-undefined.ts';
 import type { Result } from '#shared-calc/result.ts';
 
 /** The answer of any writing call. */
@@ -16,7 +18,7 @@ export type OnWritten = (done: Result<Written, string>) => void;
 export type WriteStep =
   | { readonly act: 'apply'; readonly change: Change }
   | { readonly act: 'undo' | 'redo' }
-  | { readonly act: 'issue'; readonly job: string; readonly told: OnWritten }
+  | { readonly act: 'issue'; readonly job: string; readonly reason: Reason; readonly told: OnWritten }
   | { readonly act: 'restore'; readonly file: string; readonly told: OnWritten };
 
 /** Sends a step to the service, based on the revision the page has. */
@@ -30,7 +32,7 @@ export async function sendStep(bridge: Bridge, step: WriteStep, info: BookInfo):
     case 'redo':
       return bridge.call('book.redo', on);
     case 'issue':
-      return bridge.call('quote.issue', { ...on, job: step.job });
+      return bridge.call('quote.issue', { ...on, job: step.job, ...withoutUndefined(step.reason) });
     case 'restore':
       return bridge.call('file.restore', { ...on, file: step.file });
   }

@@ -1,3 +1,4 @@
+import type { Against } from '#shared-calc/derive/against-move.ts';
 import type { WatchLessonFault } from '#shared-calc/derive/watch-lesson.ts';
 import type { UseName } from '#shared-calc/fields/uses.ts';
 import type { JobFault } from '#shared-calc/jobs/job-fault.ts';
@@ -6,6 +7,7 @@ import type { Display } from '#shared-calc/quantity/shown-unit.ts';
 import type { BoxFault } from '#shared-calc/recipe/read-box.ts';
 import type { FieldIssue, RecordFault, RecordName } from '#shared-calc/records/book-fault.ts';
 import type { Misfit } from '#shared-calc/records/misfit.ts';
+import type { Job } from '#shared-calc/records/records.ts';
 import type { LineNameFault } from '#shared-calc/rule/line-name.ts';
 import type { RefusedRow } from './import-list.ts';
 import type { UseFault } from './move-use.ts';
@@ -120,6 +122,13 @@ export type ActFault =
       readonly until: string;
       readonly daysLeft: number;
       readonly on: string;
+    }
+  /** A move that is made only with a name and a reason. */
+  | {
+      readonly kind: 'stands-against';
+      readonly job: string;
+      readonly state: Job['state'];
+      readonly against: readonly Against[];
     }
   | { readonly kind: 'half-a-reason'; readonly lacks: 'reason' | 'who' }
   | { readonly kind: 'no-place-collected' }

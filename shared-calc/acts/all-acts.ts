@@ -9,6 +9,7 @@ import { rescaleCoins } from './rescale-coins.ts';
 import * as sizes from './size-acts.ts';
 import * as batches from './batch-acts.ts';
 import * as measures from './measure-acts.ts';
+import * as moves from './move-acts.ts';
 import * as prices from './price-acts.ts';
 import * as quoteLines from './quote-line-acts.ts';
 import * as store from './store-acts.ts';
@@ -34,14 +35,14 @@ const acts = {
   copyRecipe: recipes.copyRecipe,
   newJob: jobs.newJob,
   copyJob: jobs.copyJob,
-  moveJob: jobs.moveJob,
+  moveJob: moves.moveJob,
   recordDeposit: jobs.recordDeposit,
   setValues: jobs.setValues,
   setSizes: jobs.setSizes,
   writeSurvey: jobs.writeSurvey,
   writeJob: jobs.writeJob,
   setNextAct: jobs.setNextAct,
-  markOrdered: jobs.markOrdered,
+  markOrdered: moves.markOrdered,
   choosePacks: jobs.choosePacks,
   writeCells: cells.writeCells,
   backToHouse: cells.backToHouse,

@@ -9,6 +9,7 @@ import type { ActFault } from './act-fault.ts';
 import { findRecord } from './find-record.ts';
 import { Day } from './inputs.ts';
 import { nextNumber } from './next-number.ts';
+import { readReason, reasonFields, type GivenReason } from './reason.ts';
 import { recordAdded, recordChanged, recordRemoved, withFields } from './record-changes.ts';
 
 const { shape } = recordKinds.animalBatch;
@@ -138,8 +139,7 @@ const PlaceAnimals = z.strictObject({
   size: z.string().describe('The size by its id: J01-T07.'),
   count: Animals,
   on: Day.optional().describe('The day they go in; left out: today.'),
-  anyway: z.string().max(10_000).optional().describe('Why they go in although their quarantine is not over.'),
-  who: z.string().optional().describe('Who decides it: a rate of the rate book, such as R-builder.'),
+  ...reasonFields,
 });
 
 type Placed = z.infer<typeof PlaceAnimals>;
@@ -157,17 +157,7 @@ export const placeAnimals = act<Placed>({
   },
 });
 
-type Reason = Pick<Placement, 'anyway' | 'who'>;
-
-function readReason(records: Records, { anyway = '', who = '' }: Placed): Result<Reason | undefined, ActFault> {
-  const words = anyway.trim();
-  if (words === '' && who === '') return ok(undefined);
-  if (words === '' || who === '') return failed({ kind: 'half-a-reason', lacks: who === '' ? 'who' : 'reason' });
-  const rate = findRecord(records, 'rate', who);
-  return rate.ok ? ok({ anyway: words, who }) : rate;
-}
-
-type Wanted = Pick<Placement, 'batch' | 'size' | 'count' | 'on'> & { readonly reason: Reason | undefined };
+type Wanted = Pick<Placement, 'batch' | 'size' | 'count' | 'on'> & { readonly reason: GivenReason | undefined };
 
 function placed(records: Records, { reason, ...wanted }: Wanted): Result<Change, ActFault> {
   const { batch: id, size: sizeId, count, on } = wanted;
@@ -189,7 +179,7 @@ function placed(records: Records, { reason, ...wanted }: Wanted): Result<Change,
     size: sizeId,
     count,
     on,
-    ...(isEarly && reason ? reason : { anyway: '' }),
+    ...(isEarly && reason ? { anyway: reason.note, who: reason.who } : { anyway: '' }),
   };
   return ok(recordAdded(`${count} of batch ${id} into ${sizeId}`, 'placement', placement));
 }

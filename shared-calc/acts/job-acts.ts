@@ -1,11 +1,8 @@
 import { z } from 'zod';
 import { dayFault } from '#shared-calc/calendar/day.ts';
 import { calledOf } from '#shared-calc/fields/record-fields.ts';
-import type { Derived } from '#shared-calc/derive/derived.ts';
 import { copyJob as copiedJob } from '#shared-calc/jobs/copy-job.ts';
 import { findJob } from '#shared-calc/jobs/find-job.ts';
-import type { JobFault } from '#shared-calc/jobs/job-fault.ts';
-import { isBefore, moveJob as movedJob } from '#shared-calc/jobs/move-job.ts';
 import { newJob as madeJob } from '#shared-calc/jobs/new-job.ts';
 import { setNextAct as nextActSet } from '#shared-calc/jobs/next-act.ts';
 import { choosePacks as packsChosen } from '#shared-calc/jobs/pack-choices.ts';
@@ -13,12 +10,10 @@ import { recordDeposit as depositRecorded } from '#shared-calc/jobs/record-depos
 import { setSizes as sizesSet } from '#shared-calc/jobs/set-sizes.ts';
 import { setValues as valuesSet } from '#shared-calc/jobs/set-values.ts';
 import { surveyJob as surveyed } from '#shared-calc/jobs/survey-job.ts';
-import { applyChange, squashChanges, type Change } from '#shared-calc/records/change.ts';
-import { recordKinds, type Records } from '#shared-calc/records/records.ts';
+import { recordKinds } from '#shared-calc/records/records.ts';
 import { withoutUndefined } from '#shared-calc/records/without-undefined.ts';
-import { failed, ok, type Result } from '#shared-calc/result.ts';
+import { failed, ok } from '#shared-calc/result.ts';
 import { act } from './act.ts';
-import { buildJob, type Short } from './build-job.ts';
 import { Day } from './inputs.ts';
 import { recordChanged, withFields } from './record-changes.ts';
 
@@ -72,38 +67,6 @@ export const copyJob = act<z.infer<typeof CopyJob>>({
     return made.ok ? ok(made.value.change) : made;
   },
 });
-
-const MoveJob = z.strictObject({ job: z.string(), state: z.string() });
-
-export const moveJob = act<z.infer<typeof MoveJob>>({
-  name: 'moveJob',
-  says: 'Moves a job to a state; a job that is built takes its materials out of the Store.',
-  input: MoveJob,
-  run: (derived, input) => {
-    const moved = moveAndTake(derived, input);
-    return moved.ok ? ok(moved.value.change) : moved;
-  },
-});
-
-export interface Moved {
-  readonly change: Change;
-  /** What the build used and the Store did not have. */
-  readonly short: readonly Short[];
-  /** Why nothing was taken from the Store. A bench without a figure does not stop a tank from being built. */
-  readonly notTaken?: JobFault;
-}
-
-/** Moves a job, and reports what the build took from the Store. */
-export function moveAndTake(derived: Derived, { job: id, state }: z.infer<typeof MoveJob>): Result<Moved, JobFault> {
-  const { records } = derived;
-  const moved = movedJob(records, id, state);
-  if (!moved.ok) return moved;
-  const job = records.job.get(id);
-  const builds = state === 'built' && job !== undefined && job.state !== 'closed' && isBefore(job.state, 'built');
-  if (!builds) return ok({ change: moved.value, short: [] });
-  const built = buildJob(derived, id);
-  return ok(built.ok ? built.value : { change: moved.value, short: [], notTaken: built.fault });
-}
 
 const RecordDeposit = z.strictObject({
   job: z.string(),
@@ -213,27 +176,6 @@ export const setNextAct = act<z.infer<typeof SetNextAct>>({
   input: SetNextAct,
   run: ({ records }, { job, act: next, on }) => nextActSet(records, job, next, on),
 });
-
-const MarkOrdered = z.strictObject({ jobs: z.array(z.string()).min(1) });
-
-export const markOrdered = act<z.infer<typeof MarkOrdered>>({
-  name: 'markOrdered',
-  says: 'Moves jobs on to ordered, all of them or none; one whose deposit is not in is refused.',
-  input: MarkOrdered,
-  run: ({ records }, { jobs }) => allOrdered(records, jobs),
-});
-
-function allOrdered(records: Records, jobs: readonly string[]): Result<Change, JobFault> {
-  let now = records;
-  const changes: Change[] = [];
-  for (const job of jobs) {
-    const moved = movedJob(now, job, 'ordered');
-    if (!moved.ok) return failed(moved.fault);
-    now = applyChange(now, moved.value);
-    changes.push(moved.value);
-  }
-  return ok(squashChanges(`${jobs.join(', ')} ordered`, changes));
-}
 
 const ChoosePacks = z.strictObject({
   jobs: z.array(z.string()).min(1),

@@ -16,6 +16,7 @@ import {
   type Size,
   type Tank,
 } from '#shared-calc/records/records.ts';
+import { withoutUndefined } from '#shared-calc/records/without-undefined.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
 import { nearestName } from '#shared-calc/rule/nearest.ts';
 import { act, type Act } from './act.ts';
@@ -128,7 +129,7 @@ export const takeAgain = sizeAct<z.infer<typeof OfSize>>({
   says: 'Puts a second column of a tank after its size, by the house.',
   input: OfSize,
   run: ({ cells, size }) =>
-    ok(takenAgain(cells.records, size, { label: `${size.tank} taken again`, count: 1, locals: [] })),
+    ok(takenAgain(cells.records, size, { label: `${size.tank} taken again`, as: { count: 1 }, locals: [] })),
 });
 
 export const copySize = sizeAct<z.infer<typeof OfSize>>({
@@ -136,19 +137,22 @@ export const copySize = sizeAct<z.infer<typeof OfSize>>({
   says: 'Puts a second column of a tank after its size, with all its local values.',
   input: OfSize,
   run: ({ cells, size }) => {
+    const { count, animalKind, animals } = size;
+    const as = withoutUndefined({ count, animalKind, animals });
     const locals = localsOf(cells.records, size.id);
-    return ok(takenAgain(cells.records, size, { label: `${size.tank} copied`, count: size.count, locals }));
+    return ok(takenAgain(cells.records, size, { label: `${size.tank} copied`, as, locals }));
   },
 });
 
-interface Copied extends Pick<Size, 'count'> {
+interface Copied {
   readonly label: string;
+  readonly as: Pick<Size, 'count' | 'animalKind' | 'animals'>;
   readonly locals: readonly LocalValue[];
 }
 
-function takenAgain(records: Records, size: Size, { label, count, locals }: Copied): Change {
+function takenAgain(records: Records, size: Size, { label, as, locals }: Copied): Change {
   const later = sizesOf(records, size.job).filter((each) => each.order > size.order);
-  const copy = { ...newSize(records, size.job, size), order: size.order + 1, count };
+  const copy = { ...newSize(records, size.job, size), order: size.order + 1, ...as };
   const moved = later.map((each) => ({ ...each, order: each.order + 1 }));
   return diffRecords(label, records, {
     ...records,

@@ -5,10 +5,12 @@ import type { Figure } from '#shared-calc/engine/box-content.ts';
 import type { CheckResult } from './bench-types.ts';
 import type { Bench } from './open-bench.ts';
 import type { Probe } from './probes.ts';
+import { waitOf } from './waits.ts';
 
 /**
  * Every check of a size, in the recipe's order; the braces of its sentence are filled with the size's own figures, or
- * with those of the first probe in which it does not hold. A check that a range says better is left out.
+ * with those of the first probe in which it does not hold. One that is not known yet says what it waits for instead. A
+ * check that a range says better is left out.
  */
 export function checksOf(bench: Bench, column: string, display: Display): readonly CheckResult[] {
   return bench
@@ -35,6 +37,8 @@ interface Said {
 
 function checkSentence(bench: Bench, column: string, { line, probe, display }: Said): string {
   const likely = (name: string) => bench.box(column, name).value;
+  const wait = waitOf(bench, column, line.name);
+  if (wait) return `Cannot be worked yet: ${wait.what}.`;
   if (!probe) return fillSentence(line, bench, { valueOf: likely, display });
   const values = probe.values();
   const valueOf = (name: string) => {
@@ -67,9 +71,10 @@ interface Filling {
 function fillSentence({ says = '' }: Line, bench: Bench, { valueOf, display }: Filling): string {
   const { lines } = bench.input();
   return says.replaceAll(/\{(\w+)\}/g, (braces, name: string) => {
-    const unit = lines.find((line) => line.name === name)?.unit;
-    if (unit === undefined) return braces;
+    const named = lines.find((line) => line.name === name);
+    if (!named) return braces;
     const value = valueOf(name);
-    return value === undefined ? `(${name} not known yet)` : showWithUnit(value, unit, display);
+    if (value === undefined) return `(${inSentence(lineLabel(named))} not known yet)`;
+    return showWithUnit(value, named.unit, display);
   });
 }

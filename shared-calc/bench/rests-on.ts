@@ -1,22 +1,26 @@
-import type { Sourced } from '#shared-calc/fields/source.ts';
+import type { Sourced, SourceMark } from '#shared-calc/fields/source.ts';
+import type { BoxSource } from '#shared-calc/recipe/column.ts';
 import type { Line } from '#shared-calc/records/records.ts';
 import { namesIn } from '#shared-calc/rule/tree.ts';
 import type { Box } from './bench-types.ts';
 import type { Bench } from './open-bench.ts';
 
-/** A figure that another rests on, and where it is from. */
-export interface Footing extends Sourced {
+/** Where a figure is from: what the house says of its own, or who gave one in its place. */
+export type FigureFrom = SourceMark | 'none' | Exclude<BoxSource, 'tank' | 'house'>;
+
+/** A figure that another rests on. */
+export interface Footing {
   readonly line: Line;
-  /** Typed for this size or this job, in place of what the house has. */
-  readonly writtenOver: boolean;
+  readonly from: FigureFrom;
+  readonly note: string;
 }
 
-/** What the house says of the source of a cell's figure; nothing of one that was typed over it. */
+/** What the house says of the source of a cell's figure; nothing of one that stands in its place. */
 export function houseSource({ source: from, line }: Box): Sourced {
   return from === 'house' ? { source: line.source, sourceNote: line.sourceNote } : {};
 }
 
-/** A figure that no rule works out and no tank was measured for. */
+/** A figure or choice that no rule works out and no tank was measured for. */
 export function isGiven({ rule, source, text }: Box): boolean {
   return rule === undefined && source !== 'tank' && text !== '';
 }
@@ -33,10 +37,39 @@ export function restsOn(bench: Bench, column: string, line: string): readonly Fo
     if (seen.has(name)) continue;
     seen.add(name);
     const box = bench.box(column, name);
-    const { source, sourceNote } = houseSource(box);
-    const writtenOver = box.source === 'local' || box.source === 'job';
-    if (isGiven(box) || source !== undefined) found.set(name, { line: box.line, source, sourceNote, writtenOver });
+    const footing = footingOf(box);
+    if (footing) found.set(name, footing);
     if (box.rule) left.push(...namesIn(box.rule));
   }
   return bench.input().lines.flatMap(({ name }) => found.get(name) ?? []);
+}
+
+function footingOf(box: Box): Footing | undefined {
+  const { line, source: giver } = box;
+  const { source, sourceNote: note = '' } = houseSource(box);
+  if (source !== undefined) return { line, from: source, note };
+  if (!isGiven(box) || giver === 'tank') return undefined;
+  return { line, from: giver === 'house' ? 'none' : giver, note: '' };
+}
+
+/** Figures that nobody can look up. */
+export interface Unsure {
+  readonly memory: readonly Footing[];
+  /** Without a source; those typed for this job or size are among them, but not its choices. */
+  readonly unsaid: readonly Footing[];
+}
+
+export function unsureAmong(footings: readonly Footing[]): Unsure {
+  return {
+    memory: footings.filter(({ from }) => from === 'memory'),
+    unsaid: footings.filter(({ from, line }) => from === 'none' || (isTyped(from) && !isWord(line))),
+  };
+}
+
+function isTyped(from: FigureFrom): boolean {
+  return from === 'local' || from === 'job';
+}
+
+function isWord({ unit }: Line): boolean {
+  return unit === 'choice' || unit === 'yes_no';
 }

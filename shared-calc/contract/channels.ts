@@ -88,7 +88,12 @@ export const channels = {
     output: z.strictObject({ revision: z.int(), columns: z.array(ColumnSums) }),
   },
   'quote.issue': {
-    input: z.strictObject({ ...standing, job: z.string().max(120) }),
+    input: z.strictObject({
+      ...standing,
+      job: z.string().max(120),
+      anyway: z.string().max(10_000).optional(),
+      who: z.string().max(120).optional(),
+    }),
     output: z.strictObject({ ...written, change: ChangeSchema.optional() }),
   },
   'file.recent': { input: nothing, output: z.strictObject({ paths: z.array(path) }) },

@@ -28,6 +28,7 @@ export const kindNames = [
   'animalBatch',
   'placement',
   'actual',
+  'done',
 ] as const;
 
 export type KindName = (typeof kindNames)[number];
@@ -46,6 +47,7 @@ const kindWords: Readonly<Partial<Record<KindName, string>>> = {
   treatmentBatch: 'treatment batch',
   animalBatch: 'batch of animals',
   placement: 'placing of animals',
+  done: 'thing done',
 };
 
 /** The words for a kind of record: "price", "stock entry". */

@@ -3,6 +3,7 @@ import { animalKind } from './animal-kind.ts';
 import { actual, issuedQuote, job, localValue, packChoice, quoteLine, size } from './job.ts';
 import { move, stockEntry, treatmentBatch, tub } from './back-room.ts';
 import { cultureKind } from './culture-kind.ts';
+import { done } from './done.ts';
 import type { Field, Fields } from './field.ts';
 import type { KindName } from './kind-names.ts';
 import { material, pack, packPrice } from './material.ts';
@@ -42,6 +43,7 @@ export const recordFields = {
   animalBatch,
   placement,
   actual,
+  done,
 } as const satisfies Readonly<Record<KindName, Fields>>;
 
 /** The fields of a kind, in the order of a record. */

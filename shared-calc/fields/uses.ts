@@ -153,6 +153,13 @@ export const uses = {
     what: 'Highest humidity its animals stand',
     noun: 'highest humidity',
   },
+  dipAllowed: {
+    kind: 'share',
+    unit: '%',
+    optional: true,
+    what: 'How far the humidity may fall below the band before the next misting',
+    noun: 'dip between mistings',
+  },
   vapourWinter: { kind: 'flow', unit: 'mL/d', optional: true, what: 'Water that leaves as vapour in winter' },
   vapourSummer: { kind: 'flow', unit: 'mL/d', optional: true, what: 'Water that leaves as vapour in summer' },
   lamps: { kind: 'count', unit: 'each', optional: true, what: 'Lamps of a build' },

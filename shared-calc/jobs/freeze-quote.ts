@@ -75,7 +75,18 @@ function frozenColumn(column: SheetColumn, bench: Bench, workshop: Workshop): Fr
     return { ...check, line: line.name, badIn: [...badIn], ...(holds !== undefined && { holds }) };
   });
   const { size, key, tank, label, count } = column;
-  return { size, key, tank, label, count, locals: frozenWritten(column.locals), figures, checks };
+  const given = [...(column.given ?? [])].map(([line, { text, from }]) => ({ line, text, from }));
+  return {
+    size,
+    key,
+    tank,
+    label,
+    count,
+    locals: frozenWritten(column.locals),
+    ...(given.length > 0 && { given }),
+    figures,
+    checks,
+  };
 }
 
 function inUnit(value: number | string | boolean, line: Line): number | string | boolean {

@@ -1,5 +1,6 @@
+import { kindGiven } from './kind-given.ts';
 import { surveyGiven } from './survey-given.ts';
-import type { GivenText } from '#shared-calc/recipe/column.ts';
+import type { GivenText, SizeAnimals } from '#shared-calc/recipe/column.ts';
 import { columnKey, writtenByLine, type JobSheet, type SheetColumn } from './job-sheet.ts';
 import type { Job, Line, LocalValue, QuoteLine, Records, Size } from '#shared-calc/records/records.ts';
 import { bySortKey } from '#shared-calc/records/sort-key.ts';
@@ -11,7 +12,7 @@ export interface JobSheets {
   readonly lines: (recipe: string) => readonly Line[];
 }
 
-type Tables = Pick<Records, 'line' | 'size' | 'localValue' | 'quoteLine' | 'tank'>;
+type Tables = Pick<Records, 'line' | 'size' | 'localValue' | 'quoteLine' | 'tank' | 'animalKind'>;
 
 interface Index {
   readonly lines: Groups<Line>;
@@ -40,26 +41,44 @@ function openIndex(): (tables: Tables) => Index {
   });
 }
 
+/** What each size is for, and what survey and kind give to its lines; cached between changes. */
+function givensOf() {
+  const surveys = memos<ReadonlyMap<string, GivenText>>();
+  const givens = memos<ReadonlyMap<string, GivenText>>();
+  const animals = memos<SizeAnimals>();
+  return ({ animalKind }: Pick<Tables, 'animalKind'>, linesOf: JobSheets['lines']) => ({
+    animalsOf: ({ id, animalKind: named, animals: count }: Size) => {
+      const kind = animalKind.get(named ?? '');
+      return animals(id, [kind, count], () => ({ ...(kind && { kind }), ...(count !== undefined && { count }) }));
+    },
+    givenOf: ({ id: job, survey, recipe }: Job) => {
+      const lines = linesOf(recipe);
+      const asked = surveys(job, [survey, lines], () => surveyGiven(survey, lines));
+      return (size: string, of: SizeAnimals) =>
+        givens(size, [asked, of, lines], () => new Map([...kindGiven(of, lines), ...asked]));
+    },
+  });
+}
+
 /** The sheets of a book, cached between its changes. */
 export function openJobSheets(): (tables: Tables) => JobSheets {
   const indexed = openIndex();
-  const givens = memos<ReadonlyMap<string, GivenText>>();
+  const givens = givensOf();
   const columns = memos<SheetColumn>();
   const columnLists = memos<readonly SheetColumn[]>();
   const sheets = memos<JobSheet>();
   return (tables) => {
     const { lines, sizes, values, oneOffs } = indexed(tables);
     const writtenOf = (job: string, size?: string) => writtenByLine(groupOf(values, boxOwner(job, size)));
-    const givenOf = ({ id, survey, recipe }: Job) => {
-      const own = groupOf(lines, recipe);
-      return givens(id, [survey, own], () => surveyGiven(survey, own));
-    };
+    const { animalsOf, givenOf } = givens(tables, (recipe) => groupOf(lines, recipe));
     const columnsOf = (job: Job): readonly SheetColumn[] => {
       const list: SheetColumn[] = [];
-      const given = givenOf(job);
-      for (const { id, tank: code, label, count } of groupOf(sizes, job.id)) {
+      const givenTo = givenOf(job);
+      for (const size of groupOf(sizes, job.id)) {
+        const { id, tank: code, label, count } = size;
         const tank = tables.tank.get(code);
         if (!tank) continue;
+        const kept = animalsOf(size);
         const parts = {
           size: id,
           key: columnKey(tank, list),
@@ -67,7 +86,8 @@ export function openJobSheets(): (tables: Tables) => JobSheets {
           label,
           count,
           locals: writtenOf(job.id, id),
-          given,
+          given: givenTo(id, kept),
+          animals: kept,
         };
         list.push(columns(id, Object.values(parts), () => parts));
       }

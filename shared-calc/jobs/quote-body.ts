@@ -5,12 +5,15 @@ import { saleWays } from '#shared-calc/fields/material.ts';
 import { unasked } from '#shared-calc/fields/survey.ts';
 import { recordKinds } from '#shared-calc/records/records.ts';
 import { declaredOf } from '#shared-calc/fields/first-recipes.ts';
+import { givers } from '#shared-calc/recipe/column.ts';
 import { sortKeyAt } from '#shared-calc/records/sort-key.ts';
 import { canonicalJson, type Plain } from './canonical-json.ts';
 
 const Day = z.string().regex(/^\d{4}-\d{2}-\d{2}$/);
 
 const FrozenWritten = recordKinds.localValue.pick({ line: true, text: true, note: true, by: true });
+
+const FrozenGiven = z.strictObject({ line: z.string(), text: z.string(), from: z.enum(givers) });
 
 const FrozenCheck = z.strictObject({
   line: z.string(),
@@ -31,6 +34,8 @@ const FrozenColumn = z.strictObject({
   label: z.string(),
   count: z.int(),
   locals: z.array(FrozenWritten),
+  /** What the survey and the kind of animal gave; left out if nothing. */
+  given: z.array(FrozenGiven).exactOptional(),
   /** The value of every line, in the line's own unit; a line without a figure is left out. */
   figures: z.record(z.string(), z.union([z.number(), z.string(), z.boolean()])),
   checks: z.array(FrozenCheck),

@@ -46,8 +46,9 @@ export function byId<R extends { readonly id: string }>(records: readonly R[]): 
   return new Map(records.map((record) => [record.id, record]));
 }
 
-function columnOf({ size, key, tank, label, count, locals }: FrozenColumn): SheetColumn {
-  return { size, key, tank, label, count, locals: writtenOf(locals) };
+function columnOf({ size, key, tank, label, count, locals, given = [] }: FrozenColumn): SheetColumn {
+  const texts = new Map(given.map(({ line, text, from }) => [line, { text, from }]));
+  return { size, key, tank, label, count, locals: writtenOf(locals), given: texts };
 }
 
 function writtenOf(written: readonly FrozenWritten[]): WrittenByLine {

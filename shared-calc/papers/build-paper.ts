@@ -1,6 +1,7 @@
 import { crushesPlants } from '#shared-calc/jobs/crushes-plants.ts';
 import { buildCards, type BuildCard, type CardStep } from './build-card.ts';
-import { paragraph, sheet, type PaperBlock } from './document.ts';
+import { reasonsOf, sayReason, sayStoodAgainst } from './reasons-said.ts';
+import { heading, paragraph, sheet, type PaperBlock } from './document.ts';
 import { displayFor, jobWords, titleOf, type MakePaper } from './paper-input.ts';
 import { ok } from '#shared-calc/result.ts';
 
@@ -14,21 +15,27 @@ export const buildPaper: MakePaper = (input) => {
     animalCrushes: crushesPlants(animals),
   };
   const cards = buildCards(input.bench, terms);
+  const reasons = reasonsOf(input.records, jobWords(input).id);
+  const decided = reasons.flatMap((done) => [sayReason(done, input.records), ...sayStoodAgainst(done)]);
   return ok({
-    data: cards,
+    data: cards.map((card) => ({
+      ...card,
+      reasons: reasons.map(({ step, on, who, note, against }) => ({ step, on, who, reason: note, against })),
+    })),
     document: {
       title: `Build card, ${titleOf(input)}`,
-      blocks: cards.flatMap((card) => cardBlocks(card, titleOf(input))),
+      blocks: cards.flatMap((card) => cardBlocks(card, titleOf(input), decided)),
     },
   });
 };
 
-function cardBlocks(card: BuildCard, title: string): readonly PaperBlock[] {
+function cardBlocks(card: BuildCard, title: string, decided: readonly string[]): readonly PaperBlock[] {
   const { called, tank, builds, lifting, minutes, steps } = card;
   const each = builds > 1 ? `; this card for each of ${builds}` : '';
   return [
     sheet(`Build card ${called}`),
     paragraph(`${title}. ${tank}${each}. ${lifting.join(' ')} About ${hoursWords(minutes)} of work on each.`),
+    ...(decided.length === 0 ? [] : [heading('Done all the same'), { is: 'list', items: decided } as const]),
     ...steps.flatMap(stepBlocks),
   ];
 }

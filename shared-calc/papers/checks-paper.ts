@@ -2,6 +2,8 @@ import type { CheckState } from '#shared-calc/bench/bench-types.ts';
 import { answerOfState } from '#shared-calc/bench/check-state.ts';
 import type { PlaceCheck } from '#shared-calc/jobs/place-checks.ts';
 import { lineLabel } from '#shared-calc/recipe/line-label.ts';
+import type { FigureFrom } from '#shared-calc/bench/rests-on.ts';
+import { sayUnsure } from '#shared-calc/bench/source-words.ts';
 import { heading, paragraph, type PaperBlock } from './document.ts';
 import { displayFor, jobWords, titleOf, type MakePaper } from './paper-input.ts';
 import { sheetOn, type SizeSheet } from './size-sheet.ts';
@@ -42,6 +44,16 @@ interface Row {
   readonly decides: string;
   readonly mends: readonly string[];
   readonly cures: readonly Cure[];
+  /** Figures it rests on that are from memory, without a source, or typed here. */
+  readonly restsOn: readonly RestsOn[];
+  /** The same in words. */
+  readonly unsure: readonly string[];
+}
+
+interface RestsOn {
+  readonly line: string;
+  readonly from: FigureFrom;
+  readonly note: string;
 }
 
 /** A mend as data: one line set to a figure, what the check comes to, the figure that it minds, and what it adds to the cost. */
@@ -70,8 +82,10 @@ function rowsOf({ place, rows }: SizeSheet, workshop: Workshop): readonly Row[] 
       decides,
       mends: [],
       cures: [],
+      restsOn: [],
+      unsure: [],
     })),
-    ...rows.map(({ line, level, state, badIn, says, decides, mends }) => ({
+    ...rows.map(({ line, level, state, badIn, says, decides, mends, unsure }) => ({
       what: lineLabel(line),
       level,
       state,
@@ -80,6 +94,12 @@ function rowsOf({ place, rows }: SizeSheet, workshop: Workshop): readonly Row[] 
       decides,
       mends: mends.map((mend) => sayMend(mend, workshop)),
       cures: mends.flatMap((mend) => curesOf(mend, workshop)),
+      restsOn: [...unsure.memory, ...unsure.unsaid].map(({ line: { name }, from, note }) => ({
+        line: name,
+        from,
+        note,
+      })),
+      unsure: sayUnsure(unsure, line.name),
     })),
   ];
 }
@@ -113,6 +133,7 @@ function blocksOf(sheet: SizeSheet, workshop: Workshop): readonly PaperBlock[] {
     { is: 'table', head: ['check', 'state'], rows: rows.map((row) => [row.what, stateOf(row)]) },
     { is: 'cautions', rows: open.map(({ what, says, decides }) => ({ about: what, says, decides })) },
     ...open.filter(({ mends }) => mends.length > 0).flatMap(mendBlocks),
+    ...unsureBlocks(rows),
     heading('What these figures do not know'),
     {
       is: 'facts',
@@ -129,11 +150,19 @@ function mendBlocks({ what, mends }: Row): readonly PaperBlock[] {
   return [heading(`Would mend: ${what}`), { is: 'list', items: mends }];
 }
 
+function unsureBlocks(rows: readonly Row[]): readonly PaperBlock[] {
+  const facts = rows.flatMap(({ what, unsure }) => (unsure.length === 0 ? [] : [[what, unsure.join(' ')] as const]));
+  return facts.length === 0 ? [] : [heading('Figures that nobody can look up'), { is: 'facts', rows: facts }];
+}
+
 function dataOf(sheet: SizeSheet, workshop: Workshop): Record<string, unknown> {
   return {
     size: sheet.size,
     called: sheet.called,
-    checks: rowsOf(sheet, workshop).map((row) => ({ ...row, holds: answerOfState(row.state) ?? null })),
+    checks: rowsOf(sheet, workshop).map(({ unsure: _unsure, ...row }) => ({
+      ...row,
+      holds: answerOfState(row.state) ?? null,
+    })),
     beside: sheet.beside,
   };
 }

@@ -2,6 +2,7 @@ import type { CheckResult, CheckState } from '#shared-calc/bench/bench-types.ts'
 import { checksOf } from '#shared-calc/bench/checks.ts';
 import { onceBench } from '#shared-calc/bench/once-bench.ts';
 import type { Bench } from '#shared-calc/bench/open-bench.ts';
+import { restsOn, unsureAmong, type Unsure } from '#shared-calc/bench/rests-on.ts';
 import { orderSums, type Pricing } from '#shared-calc/bench/order-sums.ts';
 import { rangeWords } from '#shared-calc/bench/range-words.ts';
 import { showValue, showWithUnit, type Display } from '#shared-calc/quantity/shown-unit.ts';
@@ -36,6 +37,7 @@ export interface Mend extends Attempt {
 export interface SheetRow extends CheckResult {
   readonly part: CheckPart;
   readonly margin?: CheckMargin;
+  readonly unsure: Unsure;
   /** For a check that does not hold, or is not known yet. */
   readonly mends: readonly Mend[];
 }
@@ -72,7 +74,8 @@ export function checkSheet(bench: Bench, column: string, terms: SheetTerms): Che
   const rows = checksOf(bench, column, terms.display).map((check) => {
     const margin = checkMargin(bench, column, check.line.name);
     const mends = check.state === 'holds' ? [] : mendsOf(check.line, trial);
-    return { ...check, part: check.line.part ?? 'other', ...(margin && { margin }), mends };
+    const unsure = unsureAmong(restsOn(bench, column, check.line.name));
+    return { ...check, part: check.line.part ?? 'other', ...(margin && { margin }), unsure, mends };
   });
   const light = lightReached(bench, column);
   return { rows, ...(light && { light }), parts: heaviestParts(bench, column) };

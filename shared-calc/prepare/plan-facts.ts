@@ -94,14 +94,12 @@ type Waits = Readonly<Record<'settleIn' | 'panelCure' | 'plantQuarantine', numbe
 
 /** Whole days, rounded up, the longest of the columns; 0 for waits that the order does not need. */
 function waitsOf(order: PlannedOrder, asked: Readonly<Record<keyof Waits, boolean>>): Result<Waits, PlanFault> {
-  const days = { settleIn: 0, panelCure: 0, plantQuarantine: 0 };
-  for (const use of ['settleIn', 'panelCure', 'plantQuarantine'] as const) {
-    if (!asked[use]) continue;
-    const wait = waitOf(order, use);
-    if (!wait.ok) return wait;
-    days[use] = wait.value;
-  }
-  return ok(days);
+  const wait = (use: keyof Waits) => (asked[use] ? waitOf(order, use) : ok(0));
+  const [settleIn, panelCure, plantQuarantine] = [wait('settleIn'), wait('panelCure'), wait('plantQuarantine')];
+  if (!settleIn.ok) return settleIn;
+  if (!panelCure.ok) return panelCure;
+  if (!plantQuarantine.ok) return plantQuarantine;
+  return ok({ settleIn: settleIn.value, panelCure: panelCure.value, plantQuarantine: plantQuarantine.value });
 }
 
 function waitOf({ bench, columns }: PlannedOrder, use: keyof Waits): Result<number, PlanFault> {

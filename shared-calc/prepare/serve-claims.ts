@@ -71,7 +71,7 @@ function serve({ tubs, stocks }: Shelf, claim: Claim): ServedClaim {
     if (animals <= NOTHING) continue;
     stocks[at] = takeFrom(stock, claim.day, stock.kind.taken === 'floated' ? may : animals);
     give(open, keptFor, animals);
-    left = sumOf(open);
+    left = Math.max(0, left - animals);
     from.push({ tub: id, animals });
   }
   return { claim, short: left, from };
@@ -85,13 +85,15 @@ function sumOf(open: ReadonlyMap<string, number>): number {
   return [...open.values()].reduce((sum, each) => sum + each, 0);
 }
 
-/** Meets one job, or the jobs in their order. */
+/** Meets one job, or the jobs in their order; a job that has all is no longer open. */
 function give(open: Map<string, number>, job: string | undefined, animals: number): void {
   let left = animals;
-  for (const name of job === undefined ? [...open.keys()] : [job]) {
-    const met = Math.min(left, open.get(name) ?? 0);
-    const rest = (open.get(name) ?? 0) - met;
-    open.set(name, rest > NOTHING ? rest : 0);
-    left -= met;
+  for (const name of job === undefined ? open.keys() : [job]) {
+    if (left <= NOTHING) return;
+    const asked = open.get(name) ?? 0;
+    const rest = asked - left;
+    if (rest > NOTHING) open.set(name, rest);
+    else open.delete(name);
+    left -= asked;
   }
 }

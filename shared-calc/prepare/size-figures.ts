@@ -1,7 +1,8 @@
 import type { Box } from '#shared-calc/bench/bench-types.ts';
 import type { Bench } from '#shared-calc/bench/open-bench.ts';
 import { isUse, nounOf, type UseName } from '#shared-calc/fields/uses.ts';
-import { fromBase, unitOf } from '#shared-calc/quantity/unit.ts';
+import type { SizeAnimals } from '#shared-calc/recipe/column.ts';
+import { fromBase, toBase, unitOf } from '#shared-calc/quantity/unit.ts';
 import { showWithUnit, type Display } from '#shared-calc/quantity/shown-unit.ts';
 import { cleanNoise } from '#shared-calc/quantity/write-figure.ts';
 import { sideOf, withRange } from '#shared-calc/bench/range-words.ts';
@@ -30,10 +31,15 @@ export interface SizeFigures {
   /** The same, but not known yet counts as absent. */
   readonly surelyHolds: (use: UseName) => boolean;
   readonly needs: (line: Pick<Line, 'name'>) => boolean;
+  /** What the size is for; empty where nobody has said. */
+  readonly animals: SizeAnimals;
+  /** From which temperature on somebody acts, by the kind of animal: `26 °C`. */
+  readonly actFrom: string | undefined;
 }
 
 export function sizeFigures(bench: Bench, column: string, display: Display): SizeFigures {
-  const { lines } = bench.input();
+  const { lines, columns } = bench.input();
+  const { animals = {} } = columns.find(({ key }) => key === column) ?? {};
   const boxFor = (use: UseName): Box | undefined => {
     const line = lineFor(lines, use);
     return line && bench.box(column, line.name);
@@ -64,7 +70,14 @@ export function sizeFigures(bench: Bench, column: string, display: Display): Siz
     },
     surelyHolds: (use) => isThere(boxFor(use)?.value ?? false),
     needs: ({ name }) => isThere(bench.box(column, name).value),
+    animals,
+    actFrom: actFromOf(animals, display),
   };
+}
+
+function actFromOf({ kind, count }: SizeAnimals, display: Display): string | undefined {
+  if (kind?.actFrom === undefined || count === 0) return undefined;
+  return givenWords(toBase(kind.actFrom, unitOf('degC')), 'degC', display);
 }
 
 function inUnit(value: Box['value'], unit: string): number | undefined {

@@ -1,15 +1,24 @@
-import type { Tank } from '#shared-calc/records/records.ts';
+import type { AnimalKind, Tank } from '#shared-calc/records/records.ts';
 
 /** The source of a cell's text. */
 export type BoxSource = 'tank' | 'house' | Giver | 'job' | 'local';
 
 /** What gives a line its figure for a job: what was asked at the place, or the kind of animal. */
-export type Giver = 'survey' | 'kind';
+export const givers = ['survey', 'kind'] as const;
+
+export type Giver = (typeof givers)[number];
 
 export interface GivenText {
   /** As the book stores it; empty is a figure that is missing. */
   readonly text: string;
   readonly from: Giver;
+}
+
+/** What a size is for. */
+export interface SizeAnimals {
+  readonly kind?: AnimalKind;
+  /** In one build: 0 for plants only, left out while nobody has said. */
+  readonly count?: number;
 }
 
 /** The words for a size: its own name, otherwise its key. */
@@ -29,4 +38,6 @@ export interface ColumnInput {
   readonly locals: ReadonlyMap<string, string>;
   /** Texts that survey or kind give to lines, by name; left out if they give none. */
   readonly given?: ReadonlyMap<string, GivenText>;
+  /** Left out for an order without a job. */
+  readonly animals?: SizeAnimals;
 }

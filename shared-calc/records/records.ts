@@ -38,6 +38,7 @@ export const recordKinds = {
   animalBatch: schemaOf(recordFields.animalBatch),
   placement: schemaOf(recordFields.placement),
   actual: schemaOf(recordFields.actual),
+  done: schemaOf(recordFields.done),
 } as const satisfies Readonly<Record<KindName, z.ZodType>>;
 
 export type RecordKind = KindName;
@@ -70,6 +71,7 @@ export type Move = RecordOf<'move'>;
 export type AnimalBatch = RecordOf<'animalBatch'>;
 export type Placement = RecordOf<'placement'>;
 export type Actual = RecordOf<'actual'>;
+export type Done = RecordOf<'done'>;
 
 /** The kinds in reference order. */
 export const allKinds: readonly RecordKind[] = kindNames;

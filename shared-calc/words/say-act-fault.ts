@@ -73,6 +73,10 @@ const sayings: Sayings<Own, [Called]> = {
     return `The Store has ${goods(free)} to give, not ${goods(asked)}. What is kept for others stays: ${again}, or give back what is kept.`;
   },
   'nothing-free': ({ job }) => `The Store has nothing free that ${job} still needs.`,
+  'stands-against': ({ job, state, against }) => {
+    const more = against.length > 1 ? ` And ${against.length - 1} more.` : '';
+    return `Something stands against ${job} being ${state}. ${against[0]?.why ?? ''}${more} To go on, give a reason and who decides.`;
+  },
   'nothing-came': () => 'Nothing came: count at least one pack.',
   'tub-gives-less': ({ tub, asked, may, on }) =>
     `Tub ${tub} may give ${whole(may)} on ${on}, not ${whole(asked)}: the rest is its breeding stock.`,
@@ -199,6 +203,7 @@ export function faultJson(fault: ActFault): FaultJson {
 function againstOf(fault: ActFault): readonly Against[] | undefined {
   if (fault.kind === 'in-quarantine') return [{ what: 'quarantine', why: sayQuarantine(fault) }];
   if (fault.kind === 'needed') return fault.by.map(sayNeed);
+  if (fault.kind === 'stands-against') return fault.against;
   return fault.kind === 'still-used' ? usersOf(fault) : undefined;
 }
 

@@ -42,7 +42,8 @@ function worked({ tank, ...figures }: Column, more: Readonly<Record<string, stri
   return { bench, of: (line) => Number(bench.box(tank, line).value) };
 }
 
-const runs = { numRuns: 8 };
+/** More in tests/long. */
+const runs = { numRuns: fc.readConfigureGlobal().numRuns ?? 8 };
 const HAIR = 1e-9;
 
 describe('laws of the tank', () => {

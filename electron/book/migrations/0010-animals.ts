@@ -56,7 +56,11 @@ CREATE TABLE placement (
 CREATE INDEX placement_by_batch ON placement ("batch");
 CREATE INDEX placement_by_size ON placement ("size");
 CREATE INDEX placement_by_who ON placement ("who");
+UPDATE line SET "use" = 'dipAllowed' WHERE "name" = 'dip_allowed' AND "use" IS NULL AND "unit" IN ('%', 'share');
 `;
 
-/** Kinds of animal, batches of animals and where they go; what a size is for. A book that exists has none of them. */
+/**
+ * Kinds of animal, batches of animals and where they go; what a size is for. A book that exists has none of them. The
+ * dip between mistings is read by use, so that a kind can give it.
+ */
 export const animals: Migration = { version: 10, name: 'animals', up: (db) => db.exec(tables) };

@@ -10,6 +10,7 @@ import { sources } from './0009-sources.ts';
 import { animals } from './0010-animals.ts';
 import { structuredSurvey } from './0011-survey.ts';
 import { oneTableOfCautions } from './0012-one-table-of-cautions.ts';
+import { thingsDone } from './0013-things-done.ts';
 import type { Migration } from './migration.ts';
 
 export const migrations: readonly Migration[] = [
@@ -25,4 +26,5 @@ export const migrations: readonly Migration[] = [
   animals,
   structuredSurvey,
   oneTableOfCautions,
+  thingsDone,
 ];

@@ -8,6 +8,8 @@ import {
   type CultureDemand,
   type DemandFault,
 } from '#shared-calc/prepare/culture-demands.ts';
+import { eatenTogether, preyEaten } from '#shared-calc/prepare/prey-eaten.ts';
+import type { FlyWish } from '#shared-calc/prepare/fly-shelf.ts';
 import { portionOf } from '#shared-calc/prepare/portion-of.ts';
 import type { Day } from '#shared-calc/calendar/day.ts';
 import { tubsOf } from '#shared-calc/prepare/standing-tub.ts';
@@ -143,21 +145,52 @@ function readKind(id: string, records: Records): Result<CultureKind, Refused> {
   return failed([`No culture kind called ${id}.${didYouMean(id, records.cultureKind.keys())}`]);
 }
 
-function readFlies(given: Arguments, kind: CultureKind, records: Records) {
-  const aWeek = given.text('flies');
-  if (aWeek === undefined) return ok({});
+/** As many as asked for; on a board of flies, as many as the animals of the jobs eat. */
+function readFlies(
+  given: Arguments,
+  kind: CultureKind,
+  records: Records,
+): Result<{ readonly flies?: FlyWish }, Refused> {
+  const asked = given.text('flies');
+  if (asked === undefined && !isFlies(kind)) return ok({});
   const flies = isFlies(kind) ? ok(kind) : readKind(FLY_KIND, records);
+  if (!flies.ok) return flies;
+  const aWeek = asked === undefined ? eatenByJobs(given, kind, records) : ok(Number(asked));
+  if (!aWeek.ok) return aWeek;
   const from = readDay(given, 'from');
   if (!from.ok) return failed([from.fault]);
   const first = from.value === undefined ? {} : { from: from.value };
-  return flies.ok ? ok({ flies: { kind: flies.value, aWeek: Number(aWeek), ...first } }) : flies;
+  return ok({ flies: { kind: flies.value, aWeek: aWeek.value, ...first } });
+}
+
+function byTheWeek({ label }: CultureKind): string {
+  return `${label} is kept by the week, not for builds: give --flies.`;
+}
+
+/** Refused while a size says no number, or its kind no appetite: then nobody knows how many. */
+function eatenByJobs(given: Arguments, kind: CultureKind, records: Records): Result<number, Refused> {
+  const all = jobIds(given).map((id) => workOrder(asOrder(given, 'job', id), records));
+  const fault = all.find((each) => !each.ok);
+  if (fault && !fault.ok) return fault;
+  const eaten = eatenTogether(all.flatMap((each) => (each.ok ? preyEaten(each.value.order.columns, kind.id) : [])));
+  const [first] = eaten.unknown;
+  if (first !== undefined) return failed([`How many the animals of ${first} eat is not known yet: give --flies.`]);
+  return eaten.aWeek > 0 ? ok(Math.ceil(eaten.aWeek)) : failed([byTheWeek(kind)]);
+}
+
+function jobIds(given: Arguments): readonly string[] {
+  const text = given.text('jobs');
+  return text === undefined ? [] : [...new Set(text.split(',').map((each) => each.trim()))];
 }
 
 function readDemands(given: Arguments, kind: CultureKind, records: Records): Result<readonly CultureDemand[], Refused> {
   const builds = given.text('builds');
   const jobs = given.text('jobs');
   if (builds === undefined && jobs === undefined) return ok([]);
-  if (isFlies(kind)) return failed([`${kind.label} is kept by the week, not for builds: give --flies.`]);
+  if (isFlies(kind)) {
+    if (builds === undefined) return ok([]);
+    return failed([byTheWeek(kind)]);
+  }
   return builds === undefined ? jobDemands(given, kind, records) : buildDemands({ given, kind, records, file: builds });
 }
 
@@ -188,7 +221,7 @@ function buildDemands({ given, kind, records, file }: BoardRequest): Result<read
 /** Each job's animals on the day of its build. */
 function jobDemands(given: Arguments, kind: CultureKind, records: Records): Result<readonly CultureDemand[], Refused> {
   const demands: CultureDemand[] = [];
-  for (const id of new Set((given.text('jobs') ?? '').split(',').map((each) => each.trim()))) {
+  for (const id of jobIds(given)) {
     const demand = jobDemand(asOrder(given, 'job', id), kind, records);
     if (!demand.ok) return demand;
     const animals = demand.value.animals - takenFor(records, id, kind.id);

@@ -13,6 +13,7 @@ import { failed, ok, type Result } from '#shared-calc/result.ts';
 import type { Command } from '#electron/cli/command.ts';
 import { actOnJob, type JobAct } from '#electron/cli/job-acts.ts';
 import { moveAct, smallDeposit } from '#electron/cli/job-notices.ts';
+import { reasonOf, reasonOptions } from '#electron/cli/reason-options.ts';
 import type { Arguments } from '#electron/cli/read-arguments.ts';
 import { bookOption } from '#electron/cli/with-book.ts';
 
@@ -78,12 +79,12 @@ const jobSetCommand: Command = {
 const jobStateCommand: Command = {
   name: 'job state',
   usage:
-    'job state J01 accepted: moves a job to a state (enquiry, surveyed, quoted, accepted, deposit in, ordered, ... closed)',
-  options: bookOption,
+    'job state J01 accepted [--anyway REASON --who R-builder]: moves a job to a state (enquiry, surveyed, quoted, accepted, deposit in, ordered, ... closed), and says what stands against it; from built on, that needs a reason and who decides',
+  options: { ...bookOption, ...reasonOptions },
   misuse: (given) => (given.words.length < 2 ? 'Say which job and its state: job state J01 accepted.' : undefined),
   run: (given) => {
     const [job = '', ...state] = given.words;
-    return actOnJob(given, (derived) => moveAct(derived, { job, state: state.join(' ') }));
+    return actOnJob(given, (derived) => moveAct(derived, { job, state: state.join(' '), ...reasonOf(given) }));
   },
 };
 

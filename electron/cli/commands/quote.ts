@@ -8,8 +8,10 @@ import { sayOrderFault } from '#shared-calc/words/say-order-fault.ts';
 import { clientCautions } from '#shared-calc/jobs/freeze-quote.ts';
 import { cautionJson, underFigures } from '#electron/cli/cautions-answer.ts';
 import type { Command } from '#electron/cli/command.ts';
-import { issueOrder } from '#electron/cli/issue-order.ts';
+import { againstOrder, issueOrder } from '#electron/cli/issue-order.ts';
 import { orderMisuse, orderOptions } from '#electron/cli/order-options.ts';
+import { reasonOf, reasonOptions } from '#electron/cli/reason-options.ts';
+import { sayAgainst } from '#electron/cli/say-against.ts';
 import { refusal } from '#electron/cli/outcome.ts';
 import { textTable } from '#electron/cli/text-table.ts';
 import { bookOption, withBook } from '#electron/cli/with-book.ts';
@@ -19,8 +21,17 @@ import { workOrder } from '#electron/cli/work-order.ts';
 export const quoteCommand: Command = {
   name: 'quote',
   usage:
-    'quote --sizes T05 or --job J01 [--basis used|packs] [--issue] [--inside] [--csv]: the quote; --issue freezes it under its number',
-  options: { ...orderOptions, ...bookOption, basis: 'text', issue: 'flag', inside: 'flag', csv: 'flag', bom: 'flag' },
+    'quote --sizes T05 or --job J01 [--basis used|packs] [--issue [--anyway REASON --who R-builder]] [--inside] [--csv]: the quote, and what stands against issuing it; --issue freezes it under its number',
+  options: {
+    ...orderOptions,
+    ...bookOption,
+    ...reasonOptions,
+    basis: 'text',
+    issue: 'flag',
+    inside: 'flag',
+    csv: 'flag',
+    bom: 'flag',
+  },
   misuse: orderMisuse,
   run: (given) =>
     withBook(given, (book) => {
@@ -35,12 +46,14 @@ export const quoteCommand: Command = {
       if (!sums.ok) return refusal(sayOrderFault(sums.fault));
       const { quote } = sums.value;
       const cautions = clientCautions(bench.input().lines);
-      const issued = given.flag('issue') ? issueOrder(book, worked.value, sums.value) : undefined;
+      const against = againstOrder(worked.value);
+      const issue = { sums: sums.value, against, reason: reasonOf(given) };
+      const issued = given.flag('issue') ? issueOrder(book, worked.value, issue) : undefined;
       if (issued && !issued.ok) return refusal(issued.fault);
       const named = issued && { quote: issued.value.number, revision: issued.value.revision };
       return {
         is: 'answer',
-        json: { ...quoteJson(quote, workshop), ...named, cautions: cautions.map(cautionJson) },
+        json: { ...quoteJson(quote, workshop), ...named, against, cautions: cautions.map(cautionJson) },
         table: () =>
           [
             ...(named ? [`quote ${named.quote} ${named.revision} issued`] : []),
@@ -48,6 +61,7 @@ export const quoteCommand: Command = {
             ...underFigures([], cautions),
           ].join('\n'),
         csv: () => quoteCsv(quote, workshop, { inside: given.flag('inside') }),
+        notices: named ? sayAgainst(against) : [],
       };
     }),
 };

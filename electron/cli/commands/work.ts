@@ -34,7 +34,8 @@ export const workCommand: Command = {
         warnings,
         cautions: cautions.map(cautionJson),
       },
-      table: () => [showWithUnit(value, unit, plainDisplay), ...working, ...underFigures(warnings, cautions)].join('\n'),
+      table: () =>
+        [showWithUnit(value, unit, plainDisplay), ...working, ...underFigures(warnings, cautions)].join('\n'),
     };
   },
 };

@@ -16,6 +16,7 @@ import type { CultureKind, Records } from '#shared-calc/records/records.ts';
 import { jobName } from '#shared-calc/jobs/find-job.ts';
 import { sayNoPlan } from '#shared-calc/words/say-plan-fault.ts';
 import { cultureAlarms, type CultureAlarm } from '#shared-calc/derive/culture-alarms.ts';
+import { fedHere } from '#shared-calc/derive/fed-here.ts';
 import { jobsToStock, kindDemands, type KindDemands } from '#shared-calc/derive/kind-demands.ts';
 import type { CultureState } from './culture-state.ts';
 import { Flies } from './flies.tsx';
@@ -62,6 +63,8 @@ export function KindBoard({ state, context, kind }: BoardParts) {
   const { records, today, workshop } = context;
   const demands = kindDemands(context, kind);
   const firstFlies = addDays(today, kind.firstHarvestDays);
+  const fed = fedHere(context, kind);
+  const aWeek = Math.max(state.flies.value, Math.ceil(fed.aWeek));
   const board = cultureBoard({
     kind,
     demands: demands.demands,
@@ -69,7 +72,7 @@ export function KindBoard({ state, context, kind }: BoardParts) {
     way: isFlies(kind) ? 'split' : state.way.value,
     portion: portionOf(records, kind, today),
     on: today,
-    ...(isFlies(kind) && { flies: { kind, aWeek: state.flies.value, from: firstFlies } }),
+    ...(isFlies(kind) && { flies: { kind, aWeek, from: firstFlies } }),
   });
   const coins = (amount: number) => `${showCoins(amount, workshop)} ${workshop.currency}`;
   const spec = useMemo(() => growthSpec(kind, workshop.decimalComma), [kind, workshop.decimalComma]);
@@ -80,7 +83,7 @@ export function KindBoard({ state, context, kind }: BoardParts) {
       <div class={css['twoColumns']}>
         <div>
           {isFlies(kind) ? (
-            <Flies state={state} board={board.value} />
+            <Flies state={state} board={board.value} fed={fed} />
           ) : (
             <Wanted board={board.value} demands={demands} decimalComma={workshop.decimalComma} />
           )}

@@ -3,6 +3,7 @@ import { writeRoute } from '#renderer/frame/place-route.ts';
 import { JobEntry } from './job-entry.tsx';
 import { JobMoney } from './job-money.tsx';
 import type { JobPart } from './job-part.ts';
+import { JobReasons } from './job-reasons.tsx';
 import { JobState } from './job-state.tsx';
 import { JobSurvey } from './job-survey.tsx';
 import { PlaceChecks } from './place-checks.tsx';
@@ -32,6 +33,7 @@ export function JobCard(part: JobPart) {
       <JobMoney {...part} />
       <JobSurvey {...part} />
       <PlaceChecks {...part} />
+      <JobReasons {...part} />
       <section>
         <h3>Notes</h3>
         <JobEntry {...part} field="note" />

@@ -5,9 +5,11 @@ import { readSizes } from '#shared-calc/jobs/read-sizes.ts';
 import { sayJobFault } from '#shared-calc/words/say-job-fault.ts';
 import type { JobPart } from './job-part.ts';
 import { MutedLine } from '#renderer/kit/muted.tsx';
+import { SizeAnimals } from './size-animals.tsx';
 
 /** The recipe, the kit level of the whole job and the sizes on its bench. */
-export function JobSizes({ job, context: { records }, api }: JobPart) {
+export function JobSizes({ job, context, api }: JobPart) {
+  const { records } = context;
   const sizes = sizesOf(records, job.id);
   const recipe = records.recipe.get(job.recipe);
   const settle = (text: string) => {
@@ -27,6 +29,7 @@ export function JobSizes({ job, context: { records }, api }: JobPart) {
         />
         <Kit job={job} api={api} />
       </Fields>
+      <SizeAnimals {...{ job, context, api }} />
       <MutedLine>
         {recipe?.id} {recipe?.title}.{' '}
         {sizes

@@ -1,6 +1,7 @@
 import { failingChecks } from '#shared-calc/derive/failing-checks.ts';
 import { readUnits } from '#shared-calc/quantity/figure-words.ts';
 import { Flag } from '#renderer/kit/flag.tsx';
+import { writeRoute } from '#renderer/frame/place-route.ts';
 import { whoDecides } from '#shared-calc/words/who-decides.ts';
 import type { JobPart } from './job-part.ts';
 import css from './jobs.module.css';
@@ -15,13 +16,18 @@ export function PlaceChecks({ job, context }: JobPart) {
     <section>
       <h3>What does not hold there</h3>
       <ul class={css['checks']}>
-        {failing.map(({ level, says, decides, sizes }) => (
+        {failing.map(({ level, state, says, decides, sizes, missing }) => (
           <li key={`${says} ${sizes.join()}`} data-state={level}>
             <Flag state={level} sign={level}>
-              {level}
+              {state === 'fails' ? level : state}
             </Flag>
             <span>
-              <b>{sizes.join(', ')}</b> {readUnits(says, context.display)}
+              <b>{sizes.join(', ')}</b>{' '}
+              {missing === undefined ? (
+                readUnits(says, context.display)
+              ) : (
+                <a href={writeRoute('bench', job.id, missing, sizes[0] ?? '')}>{readUnits(says, context.display)}</a>
+              )}
               {decides !== '' && <Muted> {whoDecides(decides)}.</Muted>}
             </span>
           </li>

@@ -1,4 +1,5 @@
-import { moveAndTake } from '#shared-calc/acts/job-acts.ts';
+import { moveAndTake } from '#shared-calc/acts/move-acts.ts';
+import type { ActInputs } from '#shared-calc/acts/all-acts.ts';
 import type { Derived } from '#shared-calc/derive/derived.ts';
 import type { Short } from '#shared-calc/acts/build-job.ts';
 import { sayJobFault } from '#shared-calc/words/say-job-fault.ts';
@@ -6,7 +7,7 @@ import { goodsWords } from '#shared-calc/quantity/goods-words.ts';
 import { goodsLabel, unitOfGoods } from '#shared-calc/buy/unit-of-goods.ts';
 
 /** What the Store lacked for a build; empty if it had everything, or nothing is built. */
-export function sayTaken(before: Derived, input: { readonly job: string; readonly state: string }): string {
+export function sayTaken(before: Derived, input: ActInputs['moveJob']): string {
   const moved = moveAndTake(before, input);
   if (!moved.ok) return '';
   const { short, notTaken } = moved.value;

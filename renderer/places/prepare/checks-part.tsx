@@ -23,6 +23,7 @@ import { EmptyNote } from '#renderer/kit/empty-note.tsx';
 import { Flag, FlagRows } from '#renderer/kit/flag.tsx';
 import { Table } from '#renderer/kit/table.tsx';
 import { Tabs } from '#renderer/kit/tabs.tsx';
+import { sayUnsure } from '#shared-calc/bench/source-words.ts';
 import { whoDecides } from '#shared-calc/words/who-decides.ts';
 import css from './prepare.module.css';
 import look from '#renderer/kit/part-page.module.css';
@@ -153,7 +154,7 @@ interface RowParts {
 }
 
 function CheckRow({ row, view, sheet }: RowParts) {
-  const { line, level, state, says, decides, margin, mends } = row;
+  const { line, level, state, says, decides, margin, mends, unsure } = row;
   const { display, workshop } = view.context;
   return (
     <li data-state={lookOf({ state, level })}>
@@ -162,6 +163,9 @@ function CheckRow({ row, view, sheet }: RowParts) {
         <b>{lineLabel(line)}</b> {state !== 'holds' && readUnits(says, display)}
         {margin && <MutedLine>{marginWords(margin, display)}</MutedLine>}
         {state !== 'holds' && decides !== '' && <MutedLine>{whoDecides(decides)}.</MutedLine>}
+        {sayUnsure(unsure, line.name).map((words) => (
+          <MutedLine key={words}>{words}</MutedLine>
+        ))}
         {mends.map((mend) => (
           <p key={mend.says} class={css['mend']}>
             {readUnits(sayMend(mend, workshop), display)}{' '}

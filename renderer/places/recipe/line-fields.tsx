@@ -1,5 +1,7 @@
 import { ChoiceField, SettledField } from '#renderer/kit/field.tsx';
 import { lineRoles } from '#shared-calc/fields/recipe.ts';
+import { noSource, sourceMarks } from '#shared-calc/fields/source.ts';
+import { markWords } from '#shared-calc/bench/source-words.ts';
 import { entryOf, given, type LineFields } from './put-fields.ts';
 import { Checkbox } from '#renderer/kit/checkbox.tsx';
 import { headingOf, recordFields } from '#shared-calc/fields/record-fields.ts';
@@ -45,6 +47,25 @@ export function KindFields({ line, put }: LineFields) {
   );
 }
 
+/** Where the line's figure, or the figures in its rule, come from. */
+export function SourceFields({ line, put }: LineFields) {
+  return (
+    <>
+      <ChoiceField
+        {...entryOf('source')}
+        value={line.source ?? ''}
+        options={[{ value: '', label: noSource }, ...marks]}
+        choose={(word) => put({ source: sourceMarks.find((mark) => mark === word) ?? null })}
+      />
+      <SettledField
+        {...entryOf('sourceNote')}
+        text={line.sourceNote ?? ''}
+        settle={(text) => put({ sourceNote: given(text) ?? null })}
+      />
+    </>
+  );
+}
+
 /** The note on the line, and whether it stays visible. */
 export function WordFields({ line, put }: LineFields) {
   return (
@@ -66,6 +87,7 @@ export function WordFields({ line, put }: LineFields) {
   );
 }
 
+const marks = sourceMarks.map((value) => ({ value, label: markWords(value) }));
 const roles = recordFields.line.role.options;
 
 function wordsIn(text: string): string[] {

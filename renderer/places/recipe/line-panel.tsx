@@ -10,7 +10,7 @@ import { sayBreaks } from '#shared-calc/words/say-act-fault.ts';
 import { sayWithoutUse } from '#shared-calc/words/say-use.ts';
 import type { Line } from '#shared-calc/records/records.ts';
 import { BoundFields } from './bound-fields.tsx';
-import { KindFields, NameFields, WordFields } from './line-fields.tsx';
+import { KindFields, NameFields, SourceFields, WordFields } from './line-fields.tsx';
 import type { PutFields } from './put-fields.ts';
 import { RoleFields } from './role-fields.tsx';
 import { UseFields } from './use-fields.tsx';
@@ -40,6 +40,7 @@ export function LinePanel({ book, store }: PanelParts) {
       <section>
         <NameFields line={line} put={put} rename={rename} />
         <KindFields line={line} put={put} />
+        {line.role !== 'tank' && <SourceFields line={line} put={put} />}
         <BoundFields line={line} put={put} book={book} />
         <RoleFields line={line} put={put} records={book.records.value} />
         <UseFields line={line} put={put} book={book} />

@@ -2,12 +2,16 @@ import type { Signal } from '@preact/signals';
 import { useRef } from 'preact/hooks';
 import { Sign } from '#renderer/frame/sign.tsx';
 import { useKeepFocus } from '#renderer/frame/use-keep-focus.ts';
+import { ChoiceField, Fields } from '#renderer/kit/field.tsx';
+import { From } from '#renderer/kit/from.tsx';
+import { sourceMarks } from '#shared-calc/fields/source.ts';
+import { markWords } from '#shared-calc/bench/source-words.ts';
 import { Flag } from '#renderer/kit/flag.tsx';
 import { Table } from '#renderer/kit/table.tsx';
 import { boxStanding } from '#renderer/store/box-words.ts';
 import { boxFigure } from '#shared-calc/quantity/figure-words.ts';
 import type { LineFace } from '#renderer/store/line-faces.ts';
-import type { RecipeStore } from '#renderer/store/recipe-store.ts';
+import { isListed, type RecipeStore } from '#renderer/store/recipe-store.ts';
 import type { Line } from '#shared-calc/records/records.ts';
 import { RuleField } from '#renderer/writing/rule-field.tsx';
 import type { RuleHelp } from '#renderer/writing/rule-help.ts';
@@ -31,13 +35,15 @@ interface ListParts {
 /** All lines of the recipe by section: name, rule or figure, and its value on the reference size. */
 export function RecipeList({ store, editing }: ListParts) {
   const tank = store.tank.value?.id ?? '';
+  const sections = Map.groupBy(store.listed.value, ({ line }) => line.section);
   return (
     <div class={css['recipeLines']}>
+      <FromFilterField store={store} />
       <Table<LineFace>
         look="ledger"
         label="Lines of the house recipe"
         onKeyDown={(event) => walk(event, store, editing)}
-        groups={[...store.faces.value.sections].map(([section, rows]) => ({ key: section, head: section, rows }))}
+        groups={[...sections].map(([section, rows]) => ({ key: section, head: section, rows }))}
         keyOf={({ line }) => line.id}
         mark={({ line }) => (store.chosen.value === line.name ? 'here' : undefined)}
         columns={[
@@ -46,6 +52,7 @@ export function RecipeList({ store, editing }: ListParts) {
             head: 'Figure or rule of the house',
             cell: (face) => <RuleCell face={face} store={store} editing={editing} />,
           },
+          { head: 'From', cell: ({ line }) => isMarked(line) && <From of={line} /> },
           {
             head: tank === '' ? '' : `On ${tank}`,
             figure: true,
@@ -55,6 +62,27 @@ export function RecipeList({ store, editing }: ListParts) {
       />
     </div>
   );
+}
+
+function FromFilterField({ store: { from, faces } }: { readonly store: RecipeStore }) {
+  const options = filters.flatMap((value) => {
+    const count = faces.value.all.filter(({ line }) => isListed(line, value)).length;
+    const label = value === 'all' ? 'every line' : markWords(value === 'none' ? undefined : value);
+    return count > 0 || value === from.value ? [{ value, label: `${label} (${count})` }] : [];
+  });
+  const choose = (word: string) => (from.value = filters.find((value) => value === word) ?? 'all');
+  return (
+    <Fields look="short">
+      <ChoiceField label="Lines with figures from" value={from.value} options={options} choose={choose} />
+    </Fields>
+  );
+}
+
+const filters = ['all', ...sourceMarks, 'none'] as const;
+
+/** A given figure says where it is from, or that it does not say so. */
+function isMarked({ role, source }: Line): boolean {
+  return role === 'given' || source !== undefined;
 }
 
 function LineName({ line, label }: Pick<LineFace, 'line' | 'label'>) {
@@ -84,12 +112,13 @@ function RuleCell({ face, store, editing }: RowParts) {
 
 /** One Tab stop: the selected line, or the first. */
 function RuleOf({ face: { line, label }, store, editing }: RowParts) {
-  const first = store.lines.value[0]?.name;
+  const first = store.listed.value[0]?.line.name;
+  const here = store.listed.value.find((each) => each.line.name === store.chosen.value)?.line.name;
   const text = entryText(houseTextOf(line), store.faces.value.display);
   return (
     <Button
       look="bare"
-      tabIndex={(store.chosen.value ?? first) === line.name ? 0 : -1}
+      tabIndex={(here ?? first) === line.name ? 0 : -1}
       aria-label={`${label}: ${text === '' ? whenEmpty(line.role) : text}`}
       onClick={() => (store.chosen.value = line.name)}
       onFocus={() => (store.chosen.value = line.name)}
@@ -156,7 +185,7 @@ function open({ role, name }: Line, editing: Signal<Editing | undefined>, typed?
 /** Arrows move between lines, Enter and F2 edit, a letter or digit replaces the text. */
 function walk(event: KeyboardEvent, store: RecipeStore, editing: Signal<Editing | undefined>): void {
   if (editing.peek() !== undefined || isHeld(event)) return;
-  const lines = store.lines.peek();
+  const lines = store.listed.peek().map((face) => face.line);
   const at = lines.findIndex((line) => line.name === store.chosen.peek());
   const line = lines[at];
   const to = lines[stepTo(event.key, at, lines.length)];

@@ -81,8 +81,9 @@ function actsOf(
   ];
 }
 
-/** Selects a line and scrolls it into view once it is on the page. */
+/** Selects a line and scrolls it into view once it is on the page; one that the filter hides shows every line again. */
 function goTo(store: RecipeStore, line: string): void {
+  if (!store.listed.peek().some((face) => face.line.name === line)) store.from.value = 'all';
   store.chosen.value = line;
   requestAnimationFrame(() => {
     const row = document.querySelector<HTMLElement>(`[data-line="${CSS.escape(line)}"] button`);

@@ -21,6 +21,7 @@ export const drawnPanel: PanelView = {
     ],
     words: 'A third of 45 mm is 15 mm, and that lies between 10 mm and 20 mm.',
   },
+  rests: { rows: [], more: 0 },
   sources: [
     { name: 'drainage', figure: '45 mm', from: 'house rule, from the dam of T08', steps: true },
     { name: 'limits', figure: '10, 20 mm', from: 'written in this rule', steps: false },

@@ -294,6 +294,18 @@ export const oneOfEach: readonly Added[] = [
     kind: 'actual',
     record: { id: 'A1', job: 'J01', size: 'J01-T07', line: 'soil', value: 33.7, unit: 'L', on: '2027-03-10', note: '' },
   },
+  {
+    kind: 'done',
+    record: {
+      id: 'D-0001',
+      on: '2027-03-10',
+      step: 'built',
+      who: 'R1',
+      job: 'J01',
+      against: [{ what: 'deposit', why: 'No deposit of J01 is recorded.' }],
+      note: 'Paid in cash on the day',
+    },
+  },
 ];
 
 /** The records of a book as plain lists, in their order. */

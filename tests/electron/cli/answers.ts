@@ -124,6 +124,7 @@ export const Quote = z.strictObject({
   deposit: Money,
   hours: z.number(),
   cautions: z.array(Caution),
+  against: z.array(z.strictObject({ what: z.string(), why: z.string() })),
 });
 export const Entry = z.strictObject({
   name: z.string(),

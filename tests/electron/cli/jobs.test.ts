@@ -16,6 +16,8 @@ const JobJson = z.strictObject({
   handover: z.string().nullable(),
   next: z.string(),
 });
+const Against = z.array(z.strictObject({ what: z.string(), why: z.string() }));
+const MovedJson = z.strictObject({ ...JobJson.shape, against: Against });
 const QuoteJson = z.object({ net: z.string(), deposit: z.string(), quote: z.string(), revision: z.string() });
 const RunJson = z.object({
   materials: z.array(z.object({ material: z.string(), onHand: z.number() })),
@@ -25,6 +27,7 @@ describe('the jobs board on the command line', () => {
   const { book, folder } = useDemoBook();
   const ask = (...argv: readonly string[]) => lwJson(...argv, '--book', book());
   const job = async (...argv: readonly string[]) => JobJson.parse(await ask('job', ...argv));
+  const move = async (...argv: readonly string[]) => MovedJson.parse(await ask('job', 'state', ...argv));
   const refusedWith = async (...argv: readonly string[]) => {
     const { code, out, err } = await lw(...argv, '--book', book());
     return [code, out, err.trim()];
@@ -109,7 +112,7 @@ describe('the jobs board on the command line', () => {
   });
 
   test('accepted and paid, the shopping run takes the job; what is unpaid is bought and said', async () => {
-    expect((await job('state', 'J02', 'accepted')).next).toBe('Take the deposit');
+    expect((await move('J02', 'accepted')).next).toBe('Take the deposit');
     const before = await lw('run', '--jobs', 'J01,J02', '--json', '--book', book());
     expect(before.err).toBe(
       ['J01', 'J02'].map((id) => `${id} has no deposit yet: order nothing that is cut or grown for it.\n`).join(''),
@@ -134,11 +137,27 @@ describe('the jobs board on the command line', () => {
       ['T05', 'T07x2'],
     ]);
     expect(await refusedWith('job', 'state', 'J02', 'deposit', 'in')).toEqual([1, '', 'J02 is deposit in already.']);
-    expect((await job('state', 'J02', 'quoted')).state).toBe('quoted');
+    expect((await move('J02', 'quoted')).state).toBe('quoted');
   });
 
-  test('a job that is built has taken its materials from the Store', async () => {
-    await job('state', 'J02', 'built');
+  test('a job is built only with a reason and who decides, while something stands against it', async () => {
+    const { code, out, err } = await lw('job', 'state', 'J02', 'built', '--json', '--book', book());
+    const { fault } = z
+      .strictObject({ fault: z.strictObject({ kind: z.string(), says: z.string(), against: Against }) })
+      .parse(JSON.parse(out));
+    expect([code, fault.kind, fault.against[0]?.what]).toEqual([1, 'stands-against', 'stop']);
+    expect(err.split('\n').slice(0, 2)).toEqual([fault.says, `Against it, stop: ${fault.against[0]?.why ?? ''}`]);
+    expect((await refusedWith('job', 'state', 'J02', 'built', '--anyway', 'Friday'))[2]).toBe(
+      'Say who decides it, such as R-builder.',
+    );
+  });
+
+  test('a job that is built has taken its materials from the Store, and its card says why all the same', async () => {
+    const moved = await move('J02', 'built', '--anyway', 'The rest comes on Friday', '--who', 'R-builder');
+    expect([moved.state, moved.against[0]?.what]).toEqual(['built', 'stop']);
+    const card = await lw('paper', 'build', '--job', 'J02', '--book', book());
+    expect(card.out).toContain('decided by builder: The rest comes on Friday');
+    expect(card.out).toMatch(/Against it, stop: T07: 27\.18.°C on a hot day is above the animals' ceiling of 27.°C\./);
     const left = withOpenBook(book(), (opened) => [...opened.records().stockEntry.keys()]);
     expect(left).toEqual(['K-M15', 'K-M30']);
   });

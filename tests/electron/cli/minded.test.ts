@@ -87,7 +87,9 @@ describe('whole answers', () => {
   test('every tub that stands says what to mind with its kind', async () => {
     await lw('tub', 'start', 'C1', '--on', '2027-03-01', '--book', book());
     const tubs = z.array(Minded).parse(await lwJson('tub', 'list', '--on', '2027-03-08', '--book', book()));
-    expect(tubs.map(({ cautions }) => cautions.map(({ id }) => id))).toEqual([['microfauna', 'neverRelease', 'sentLive', 'denseCup']]);
+    expect(tubs.map(({ cautions }) => cautions.map(({ id }) => id))).toEqual([
+      ['microfauna', 'neverRelease', 'sentLive', 'denseCup'],
+    ]);
   });
 
   test('every box of a bench says what its functions warn of', async () => {

@@ -75,7 +75,14 @@ describe('the side panel of the house recipe says', () => {
     await page.keyboard.press('Enter');
   }
 
-  test.each(['Expanded clay, loose', 'Settling of the mix', 'Settle-in'])('what stops when %s goes', async (line) => {
+  test.each([
+    'Expanded clay, loose',
+    'Settling of the mix',
+    'Settle-in',
+    'Flow of one nozzle',
+    // The bench has a rule written over it.
+    'Litter depth',
+  ])('what stops when %s goes', async (line) => {
     await choose(line);
     await page.locator('#side-panel').getByRole('button', { name: 'Remove', exact: true }).click();
     const alert = page.locator('#side-panel').getByRole('alert');

@@ -34,6 +34,7 @@ function run<N extends ActName>(records: Records, name: N, input: ActInputs[N]):
   return actTable[name].run(derive(records, on), input);
 }
 
+const reason = { anyway: 'The client wants it now', who: 'R-builder' };
 const written = (records: Records, fields: JobFields) => run(records, 'writeJob', { job, fields });
 const surveyed = (records: Records, survey: Partial<Survey>) =>
   run(records, 'writeSurvey', { job, survey, figures: [] });
@@ -54,8 +55,8 @@ const acts: Readonly<Record<string, Act>> = {
   'way in not measured': (records) => surveyed(records, { narrowestMm: null }),
   basis: (records, { count }) => written(records, { basis: count % 2 === 0 ? 'packs' : 'used' }),
   handover: (records) => written(records, { handover: '2027-06-04' }),
-  'a move': (records, { state }) => run(records, 'moveJob', { job, state }),
-  built: (records) => run(records, 'moveJob', { job, state: 'built' }),
+  'a move': (records, { state }) => run(records, 'moveJob', { job, state, ...reason }),
+  built: (records) => run(records, 'moveJob', { job, state: 'built', ...reason }),
   'next act': (records, { text }) => run(records, 'setNextAct', { job, act: text, on }),
   sizes: (records, { count }) =>
     run(records, 'setSizes', { job, sizes: [{ tank: count % 2 === 0 ? 'T05' : 'T07', count }] }),

@@ -1,26 +1,23 @@
 import { describe, expect, test } from 'vitest';
-import { houseSource, isGiven, restsOn } from '#shared-calc/bench/rests-on.ts';
+import { houseSource, isGiven, restsOn, unsureAmong, type Footing } from '#shared-calc/bench/rests-on.ts';
 import { demoOnce } from '#tests/demo-bench.ts';
 
-const bench = demoOnce({ recipe: 'H1', sizes: ['T07'], job: { room_summer: '25 degC' } });
-const from = (line: string) =>
-  restsOn(bench, 'T07', line).map((each) => [each.line.name, each.source ?? 'none', each.writtenOver]);
+const bench = demoOnce({ recipe: 'H1', sizes: ['T07'], job: { room_summer: '25 degC', kit: 'show' } });
+const from = (line: string) => restsOn(bench, 'T07', line).map((each) => [each.line.name, each.from]);
 
 describe('restsOn', () => {
-  test('one person lifts the glass by the tank’s mass, the top frame and a guide figure from memory', () => {
-    expect(from('crew_empty')).toContainEqual(['lift_limit', 'memory', false]);
+  test('how many lift the glass rests on a guide figure from memory, and on no lamp', () => {
+    expect(from('crew_empty')).toContainEqual(['lift_limit', 'memory']);
     expect(from('crew_empty').map(([name]) => name)).not.toContain('lamp_efficacy');
   });
 
   test('the heat in the tank rests on lamp figures from memory, and on the room as typed for the job', () => {
-    const rests = from('cool_enough');
-
-    expect(rests).toEqual(
+    expect(from('cool_enough')).toEqual(
       expect.arrayContaining([
-        ['room_summer', 'none', true],
-        ['lamp_heat_share', 'memory', false],
-        ['species_ceiling', 'practice', false],
-        ['hottest_day', 'memory', false],
+        ['room_summer', 'job'],
+        ['lamp_heat_share', 'memory'],
+        ['species_ceiling', 'practice'],
+        ['hottest_day', 'memory'],
       ]),
     );
   });
@@ -35,6 +32,28 @@ describe('restsOn', () => {
   test('what is measured in the tank book is no figure of the house', () => {
     expect(from('floor_area')).toEqual([]);
     expect(isGiven(bench.box('T07', 'inside_length'))).toBe(false);
+  });
+});
+
+describe('unsureAmong', () => {
+  const names = (some: readonly Footing[]) => some.map(({ line }) => line.name);
+
+  test('a figure typed for the job is without a source, a kit chosen for it is not', () => {
+    const { memory, unsaid } = unsureAmong(restsOn(bench, 'T07', 'cool_enough'));
+
+    expect(names(memory)).toContain('light_use');
+    expect(names(unsaid)).toEqual(['room_summer']);
+  });
+
+  test('what survey or kind gave is not without a source', () => {
+    const line = bench.box('T07', 'room_summer').line;
+    const given = (['survey', 'kind', 'published', 'house', 'none'] as const).map((each) => ({
+      line,
+      from: each,
+      note: '',
+    }));
+
+    expect(unsureAmong(given).unsaid.map((each) => each.from)).toEqual(['none']);
   });
 });
 

@@ -1,6 +1,6 @@
 import { derive } from '#shared-calc/derive/derived.ts';
 import { describe, expect, test } from 'vitest';
-import { markOrdered } from '#shared-calc/acts/job-acts.ts';
+import { markOrdered } from '#shared-calc/acts/move-acts.ts';
 import { orderBy } from '#shared-calc/papers/order-days.ts';
 import { plantsOf } from '#renderer/places/run/plants-of.ts';
 import { recordDeposit } from '#shared-calc/jobs/record-deposit.ts';

@@ -1,6 +1,4 @@
 import { describe, expect, test } from 'vitest';
-import { noSource } from '#shared-calc/fields/source.ts';
-import { markWords } from '#shared-calc/words/say-source.ts';
 import { demoRecords } from '#tests/demo-bench.ts';
 import type { Line } from '#shared-calc/records/records.ts';
 
@@ -32,12 +30,5 @@ describe('sourceFields', () => {
       [],
     );
     expect(all.filter(({ source }) => source === 'measured' || source === 'supplier')).toEqual([]);
-  });
-});
-
-describe('markWords', () => {
-  test('a figure without a mark says so', () => {
-    expect(markWords(undefined)).toBe(noSource);
-    expect(markWords('memory')).toBe('from memory');
   });
 });

@@ -29,7 +29,7 @@ describe('planFacts', () => {
   });
 
   test('Basic has no background; a quarantine tank with paper has no media, no plants and no springtails', () => {
-    expect(demoFacts({ job: { kit: 'basic' } }, records).panel).toBe(false);
+    expect(demoFacts({ job: { kit: 'basic' } }, records)).toMatchObject({ panel: false, panelCure: 0 });
     const { goods, plantQuarantine, springtailDays, settleIn, panel } = demoFacts(
       { recipe: 'H4', sizes: ['T03'], job: { damp_layer: 'paper' } },
       records,
@@ -51,6 +51,11 @@ describe('planFacts', () => {
     );
     const facts = planFacts(bench, ['T03', 'T05'], records);
     expect(facts).toMatchObject({ ok: true, value: { settleIn: 28, panel: true } });
+  });
+
+  test('a wait may be no day at all; one of part of a day takes the whole day', () => {
+    const settleIn = (figure: string) => demoFacts({ job: { settle_in: figure } }, records).settleIn;
+    expect([settleIn('0 d'), settleIn('1 h')]).toEqual([0, 1]);
   });
 
   test('a material with a lead of its own comes by that', () => {

@@ -21,11 +21,20 @@ describe('acts and act on the command line', () => {
     expect(listed.map(({ name }) => name)).toEqual(allActs.map(({ name }) => name));
     expect(listed.find(({ name }) => name === 'moveJob')).toEqual({
       name: 'moveJob',
-      says: 'Moves a job to a state; a job that is built takes its materials out of the Store.',
+      says: 'Moves a job to a state; a job that is built takes its materials out of the Store. From built on, what stands against it needs a reason and who decides.',
       input: {
         $schema: 'https://json-schema.org/draft/2020-12/schema',
         type: 'object',
-        properties: { job: { type: 'string' }, state: { type: 'string' } },
+        properties: {
+          job: { type: 'string' },
+          state: { type: 'string' },
+          anyway: {
+            type: 'string',
+            maxLength: 10_000,
+            description: 'Why it is done although something stands against it.',
+          },
+          who: { type: 'string', description: 'Who decides it: a rate of the rate book, such as R-builder.' },
+        },
         required: ['job', 'state'],
         additionalProperties: false,
       },
@@ -34,8 +43,8 @@ describe('acts and act on the command line', () => {
     const rows = out.split('\n').map((row) => row.trim().split(/ {2,}/));
     expect(rows.find(([name]) => name === 'moveJob')).toEqual([
       'moveJob',
-      'job, state',
-      'Moves a job to a state; a job that is built takes its materials out of the Store.',
+      'job, state, anyway?, who?',
+      'Moves a job to a state; a job that is built takes its materials out of the Store. From built on, what stands against it needs a reason and who decides.',
     ]);
     expect(rows.find(([name]) => name === 'put')?.[1]).toBe('kind, record');
   });

@@ -257,3 +257,18 @@ describe('worked checks of cultures', () => {
     });
   });
 });
+
+describe('flies that the animals of jobs eat', () => {
+  test('four frogs at 20 a day: 560 a week, as with --flies 560', async () => {
+    const frogs = { job: 'J01', column: 'T07', animalKind: 'A1', animals: 4 };
+    await lwJson('act', 'setAnimals', JSON.stringify(frogs), '--book', book());
+    const eaten = await cultures('--jobs', 'J01', '--kind', 'C5');
+
+    expect(eaten).toEqual(await cultures('--flies', '560', '--kind', 'C5'));
+    await lwJson('act', 'setAnimals', JSON.stringify({ ...frogs, animals: null }), '--book', book());
+    expect(await cultures('--jobs', 'J01', '--kind', 'C5')).toEqual({
+      code: 1,
+      says: ['How many the animals of T07 eat is not known yet: give --flies.'],
+    });
+  });
+});

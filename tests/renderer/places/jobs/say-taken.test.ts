@@ -4,6 +4,7 @@ import { derive } from '#shared-calc/derive/derived.ts';
 import { done, refused } from '#tests/shared-calc/acts/do-act.ts';
 import { jobOf, libraryJob } from '#tests/shared-calc/jobs/demo-jobs.ts';
 
+const reason = { anyway: 'The rest is brought on the day', who: 'R-builder' };
 const paid = () => done(libraryJob(), 'recordDeposit', { job: 'J02', coins: 65_000, on: '2027-03-10' }).records;
 
 describe('sayTaken', () => {
@@ -14,9 +15,9 @@ describe('sayTaken', () => {
   });
 
   test('a job that is built takes what it uses out of the Store, and says what was not there', () => {
-    const built = done(paid(), 'moveJob', { job: 'J02', state: 'built' }).records;
+    const built = done(paid(), 'moveJob', { job: 'J02', state: 'built', ...reason }).records;
     expect([jobOf(built, 'J02').state, built.stockEntry.has('K-M01')]).toEqual(['built', false]);
-    expect(sayTaken(derive(paid(), '2027-03-10'), { job: 'J02', state: 'built' })).toBe(
+    expect(sayTaken(derive(paid(), '2027-03-10'), { job: 'J02', state: 'built', ...reason })).toBe(
       'The Store had not all of it: 1 of Rectangle 600 × 445 × 600, 2.82\u00a0L of Expanded clay 8-16 mm, 0.505\u00a0m of Barrier mesh, 1.2 m wide, 1.2 mm and 19 more came from elsewhere.',
     );
     expect(sayTaken(derive(paid(), '2027-03-10'), { job: 'J02', state: 'ordered' })).toBe('');

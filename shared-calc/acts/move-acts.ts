@@ -1,0 +1,87 @@
+import { z } from 'zod';
+import { againstMove, wantsReason, type Against } from '#shared-calc/derive/against-move.ts';
+import type { Derived } from '#shared-calc/derive/derived.ts';
+import { jobStates } from '#shared-calc/fields/job.ts';
+import { findJob } from '#shared-calc/jobs/find-job.ts';
+import type { JobFault } from '#shared-calc/jobs/job-fault.ts';
+import { isBefore, moveJob as movedJob } from '#shared-calc/jobs/move-job.ts';
+import { applyChange, squashChanges, type Change } from '#shared-calc/records/change.ts';
+import type { Job, Records } from '#shared-calc/records/records.ts';
+import { failed, ok, type Result } from '#shared-calc/result.ts';
+import { act } from './act.ts';
+import type { ActFault } from './act-fault.ts';
+import { buildJob, type Short } from './build-job.ts';
+import { readReason, reasonFields, withReason } from './reason.ts';
+
+const MoveJob = z.strictObject({ job: z.string(), state: z.string(), ...reasonFields });
+
+export const moveJob = act<z.infer<typeof MoveJob>>({
+  name: 'moveJob',
+  says: 'Moves a job to a state; a job that is built takes its materials out of the Store. From built on, what stands against it needs a reason and who decides.',
+  input: MoveJob,
+  run: (derived, input) => {
+    const moved = moveAndTake(derived, input);
+    return moved.ok ? ok(moved.value.change) : moved;
+  },
+});
+
+export interface Moved {
+  readonly change: Change;
+  /** What the build used and the Store did not have. */
+  readonly short: readonly Short[];
+  /** Why nothing was taken from the Store. A bench without a figure does not stop a tank from being built. */
+  readonly notTaken?: JobFault;
+  /** What stood against the move. */
+  readonly against: readonly Against[];
+}
+
+/** Moves a job, and reports what stood against it and what the build took from the Store. */
+export function moveAndTake(derived: Derived, input: z.infer<typeof MoveJob>): Result<Moved, ActFault> {
+  const { records, today: on } = derived;
+  const job = findJob(records, input.job);
+  if (!job.ok) return job;
+  const { id, state: from } = job.value;
+  const change = movedJob(records, id, input.state);
+  if (!change.ok) return change;
+  const reason = readReason(records, input);
+  if (!reason.ok) return reason;
+  const step = jobStates.find((each) => each === input.state) ?? from;
+  const against = againstMove(derived, id, step);
+  if (!reason.value && against.length > 0 && wantsReason(from, step))
+    return failed({ kind: 'stands-against', job: id, state: step, against });
+  const taken = takenFor(derived, job.value, { step, change: change.value });
+  const kept = { step, job: id, reason: reason.value, against, on };
+  return ok({ ...taken, change: withReason(taken.change, records, kept), against });
+}
+
+interface Move {
+  readonly step: Job['state'];
+  readonly change: Change;
+}
+
+function takenFor(derived: Derived, { id, state }: Job, { step, change }: Move): Omit<Moved, 'against'> {
+  if (step !== 'built' || state === 'closed' || !isBefore(state, 'built')) return { change, short: [] };
+  const built = buildJob(derived, id);
+  return built.ok ? built.value : { change, short: [], notTaken: built.fault };
+}
+
+const MarkOrdered = z.strictObject({ jobs: z.array(z.string()).min(1) });
+
+export const markOrdered = act<z.infer<typeof MarkOrdered>>({
+  name: 'markOrdered',
+  says: 'Moves jobs on to ordered, all of them or none; one whose deposit is not in is refused.',
+  input: MarkOrdered,
+  run: ({ records }, { jobs }) => allOrdered(records, jobs),
+});
+
+function allOrdered(records: Records, jobs: readonly string[]): Result<Change, JobFault> {
+  let now = records;
+  const changes: Change[] = [];
+  for (const job of jobs) {
+    const moved = movedJob(now, job, 'ordered');
+    if (!moved.ok) return failed(moved.fault);
+    now = applyChange(now, moved.value);
+    changes.push(moved.value);
+  }
+  return ok(squashChanges(`${jobs.join(', ')} ordered`, changes));
+}

@@ -1,0 +1,41 @@
+import type { FigureFrom, Unsure } from './rests-on.ts';
+import { noSource, sourceFields, type SourceMark, type Sourced } from '#shared-calc/fields/source.ts';
+import { capital } from '#shared-calc/rule/capital.ts';
+import { lineLabel } from '#shared-calc/recipe/line-label.ts';
+
+/** `from memory` */
+export function markWords(mark: SourceMark | undefined): string {
+  return sourceFields.source.options?.find(({ value }) => value === mark)?.label ?? noSource;
+}
+
+/** `measured by us: 2027-03-10, watch of T07 in J01` */
+export function saySource({ source, sourceNote = '' }: Sourced): string {
+  const words = source === 'memory' ? 'from memory, to be checked' : markWords(source);
+  return sourceNote === '' ? words : `${words}: ${sourceNote}`;
+}
+
+const otherFrom = {
+  none: noSource,
+  local: 'typed for this size',
+  job: 'typed for the whole job',
+  survey: 'from the survey',
+  kind: 'from the animal kind',
+} as const;
+
+/** `from memory`, `typed for this size` */
+export function fromWords(from: FigureFrom): string {
+  return isMark(from) ? markWords(from) : otherFrom[from];
+}
+
+function isMark(from: FigureFrom): from is SourceMark {
+  return !(from in otherFrom);
+}
+
+/** The figures of a check that nobody can look up; `check` is called by what it is itself. */
+export function sayUnsure({ memory, unsaid }: Unsure, check: string): readonly string[] {
+  const groups = Map.groupBy([...memory, ...unsaid], ({ from }) => from);
+  return [...groups].map(([from, some]) => {
+    const labels = some.map(({ line }) => (line.name === check ? 'its own limit' : lineLabel(line)));
+    return `${capital(fromWords(from))}: ${labels.join('; ')}.`;
+  });
+}

@@ -1,0 +1,192 @@
+import { NOTHING } from '#shared-calc/jobs/store-pieces.ts';
+import { daysBetween, type Day } from '#shared-calc/calendar/day.ts';
+import { stockOnHand } from '#shared-calc/buy/stock.ts';
+import type { Job, StockEntry } from '#shared-calc/records/records.ts';
+import { latestQuote } from '#shared-calc/jobs/issue-quote.ts';
+import { isBefore } from '#shared-calc/jobs/move-job.ts';
+import { quoteDifferences } from '#shared-calc/jobs/quote-differences.ts';
+import { readQuoteBody } from '#shared-calc/jobs/quote-body.ts';
+import { goodsWords } from '#shared-calc/quantity/goods-words.ts';
+import type { Display } from '#shared-calc/quantity/shown-unit.ts';
+import { batchesNow } from '#shared-calc/prepare/animal-quarantine.ts';
+import { savedWatch } from '#shared-calc/prepare/saved-watch.ts';
+import { sayPlainDate } from '#shared-calc/prepare/say-day.ts';
+import { calledOf } from '#shared-calc/recipe/column.ts';
+import type { Derived, DerivedJob } from './derived.ts';
+import { openChecks, type CheckedOrder, type FailingCheck } from './failing-checks.ts';
+
+/** One thing that stands against a move of a job, or against issuing its quote. */
+export interface Against {
+  readonly what: AgainstWhat;
+  readonly why: string;
+}
+
+/** Gravest first: a long list never hides a stop. */
+export const againstWhats = [
+  'stop',
+  'quarantine',
+  'watch not signed',
+  'deposit',
+  'goods',
+  'quote',
+  'not known yet',
+  'may not hold',
+  'watch',
+] as const;
+export type AgainstWhat = (typeof againstWhats)[number];
+
+type State = Job['state'];
+
+/** What stands against moving a job to a state. Nothing stands against a step back, or against closing a job. */
+export function againstMove(derived: Derived, id: string, to: State): readonly Against[] {
+  const worked = derived.job(id);
+  if (!worked || !isForward(worked.job.state, to)) return [];
+  return inOrder([
+    ...againstIssue({ ...worked, place: worked.job }, derived.display),
+    ...(reaches(to, 'deposit in') ? againstDeposit(worked.job) : []),
+    ...(reaches(to, 'accepted') ? againstQuote(derived, worked) : []),
+    ...(reaches(to, 'in quarantine') ? againstGoods(derived, worked) : []),
+    ...(reaches(to, 'handed over') ? [...againstWatch(derived, worked), ...againstAnimals(derived, worked)] : []),
+  ]);
+}
+
+/** What stands against issuing the quote of an order: checks that do not hold or are not known yet, advice apart. */
+export function againstIssue(order: CheckedOrder, display: Display): readonly Against[] {
+  if (order.keys.length === 0) return [{ what: 'not known yet', why: 'No size is taken yet: nothing is checked.' }];
+  const { columns } = order.bench.input();
+  const called = new Map(columns.map((column) => [column.key, calledOf(column)]));
+  const open = openChecks(order, display).filter(({ isAdvice }) => !isAdvice);
+  return inOrder(
+    open.map((check) => ({
+      what: whatOf(check),
+      why: `${check.sizes.map((key) => called.get(key) ?? key).join(', ')}: ${check.says}`,
+    })),
+  );
+}
+
+/** States that a job does not reach against anything without a name and a reason, by a step over them neither. */
+export function wantsReason(from: State, to: State): boolean {
+  if (!isForward(from, to)) return false;
+  return to === 'in service' ? isBefore(openState(from), 'handed over') : !isBefore(to, 'built');
+}
+
+function isForward(from: State, to: State): boolean {
+  return to !== 'closed' && to !== 'enquiry' && isBefore(openState(from), to);
+}
+
+/** A closed job that is opened again begins anew. */
+function openState(state: State): State {
+  return state === 'closed' ? 'enquiry' : state;
+}
+
+function reaches(to: State, state: State): boolean {
+  return !isBefore(to, state);
+}
+
+function inOrder(against: readonly Against[]): readonly Against[] {
+  return against.toSorted((one, other) => againstWhats.indexOf(one.what) - againstWhats.indexOf(other.what));
+}
+
+function whatOf({ state, level }: FailingCheck): AgainstWhat {
+  if (state === 'not known yet' || state === 'may not hold') return state;
+  return level === 'stop' ? 'stop' : 'watch';
+}
+
+function againstDeposit({ id, depositOn }: Job): readonly Against[] {
+  return depositOn === undefined ? [{ what: 'deposit', why: `No deposit of ${id} is recorded.` }] : [];
+}
+
+/** The quote of a job is what it was issued for: what was written in the job since wants a revision. */
+function againstQuote({ records }: Derived, { job: { id }, sheet }: DerivedJob): readonly Against[] {
+  const quote = latestQuote(records, id);
+  const body = quote && readQuoteBody(quote.body);
+  if (!quote || !body) return [{ what: 'quote', why: `No quote of ${id} has been issued.` }];
+  const count = quoteDifferences(sheet, body);
+  if (count === 0) return [];
+  const things = count === 1 ? '1 thing' : `${count} things`;
+  return [{ what: 'quote', why: `${id} differs from quote ${quote.id} in ${things}: issue a revision.` }];
+}
+
+/** Until it is built, what the Store cannot give for it; later, plants kept for it that still stand apart. */
+function againstGoods(derived: Derived, worked: DerivedJob): readonly Against[] {
+  const { id, state } = worked.job;
+  if (!isBefore(openState(state), 'built')) return againstQuarantine(derived, (entry) => entry.reservedFor === id);
+  const uses = worked.uses();
+  if (!uses.ok)
+    return [{ what: 'goods', why: `What ${id} needs is not known yet, so nobody knows what must come in.` }];
+  const { records, today: on } = derived;
+  const stock = stockOnHand(records.stockEntry.values(), { on, jobs: [id] });
+  const lacking = new Map<string, number>();
+  for (const [material, amount] of uses.value) {
+    const rest = amount - (stock.get(material) ?? 0);
+    if (rest > NOTHING) lacking.set(material, rest);
+  }
+  const apart = entriesApart(derived, ({ material, reservedFor }) =>
+    reservedFor === undefined || reservedFor === id ? lacking.has(material) : false,
+  );
+  const out = [...lacking].flatMap(([material, amount]) => {
+    const there = apart.filter((entry) => entry.material === material).reduce((sum, each) => sum + each.amount, 0);
+    return amount - there > NOTHING ? [goodsSaid(derived, material, amount - there)] : [];
+  });
+  return [...sayApart(derived, apart), ...(out.length === 0 ? [] : [{ what: 'goods', why: sayOut(out) } as const])];
+}
+
+/** Nobody reads more of them on the way to a move. */
+const MOST_GOODS = 8;
+
+function sayOut(goods: readonly string[]): string {
+  const more = goods.length > MOST_GOODS ? ` and ${goods.length - MOST_GOODS} more` : '';
+  return `Not in the Store: ${goods.slice(0, MOST_GOODS).join('; ')}${more}.`;
+}
+
+function goodsSaid({ prices, display }: Derived, material: string, amount: number): string {
+  const { label = material, unit = 'each' } = prices.goods.get(material) ?? {};
+  return `${goodsWords(amount, unit, display)} of ${label}`;
+}
+
+type Passes = (entry: StockEntry) => boolean;
+
+function againstQuarantine(derived: Derived, passes: Passes): readonly Against[] {
+  return sayApart(derived, entriesApart(derived, passes));
+}
+
+function entriesApart({ records, today }: Derived, passes: Passes): readonly StockEntry[] {
+  return [...records.stockEntry.values()].filter(
+    (entry) => entry.quarantineUntil !== undefined && entry.quarantineUntil > today && passes(entry),
+  );
+}
+
+/** One line for each day on which plants are free. */
+function sayApart(derived: Derived, entries: readonly StockEntry[]): readonly Against[] {
+  return [...Map.groupBy(entries, ({ quarantineUntil = '' }) => quarantineUntil)]
+    .toSorted(([one], [other]) => (one < other ? -1 : 1))
+    .map(([until, same]) => {
+      const goods = same.map(({ material, amount }) => goodsSaid(derived, material, amount));
+      return {
+        what: 'quarantine',
+        why: `In quarantine until ${sayPlainDate(until)}, ${sayDays(derived.today, until)} more: ${goods.join('; ')}.`,
+      };
+    });
+}
+
+function sayDays(from: Day, to: Day): string {
+  const days = daysBetween(from, to);
+  return days === 1 ? '1 day' : `${days} days`;
+}
+
+function againstWatch({ records }: Derived, { sheet }: DerivedJob): readonly Against[] {
+  const unsigned = sheet.columns.filter(({ size }) => !savedWatch(records, size)).map(calledOf);
+  if (unsigned.length === 0) return [];
+  return [{ what: 'watch not signed', why: `${unsigned.join(', ')}: no watch of temperature and humidity is signed.` }];
+}
+
+/** Animals for its sizes that still stand apart. */
+function againstAnimals({ records, today: on }: Derived, { sheet }: DerivedJob): readonly Against[] {
+  const sizes = new Set(sheet.columns.map(({ size }) => size));
+  return batchesNow(records, on).flatMap(({ batch, kind, until, daysLeft, placements }) => {
+    const count = placements.filter(({ size }) => sizes.has(size)).reduce((sum, each) => sum + each.count, 0);
+    if (daysLeft === 0 || count === 0) return [];
+    const why = `In quarantine until ${sayPlainDate(until)}, ${sayDays(on, until)} more: ${count} of ${kind.label}, batch ${batch.id}.`;
+    return [{ what: 'quarantine', why }];
+  });
+}

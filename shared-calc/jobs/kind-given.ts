@@ -1,0 +1,48 @@
+import type { UseName } from '#shared-calc/fields/uses.ts';
+import { cleanNoise } from '#shared-calc/quantity/write-figure.ts';
+import type { GivenText, SizeAnimals } from '#shared-calc/recipe/column.ts';
+import { lineFor } from '#shared-calc/recipe/lines-by-use.ts';
+import type { AnimalKind, Line } from '#shared-calc/records/records.ts';
+
+/**
+ * The texts that a kind of animal gives to the lines of a recipe, by name. What is not known of the kind gives none; a
+ * tank of plants only has no animals to mind.
+ */
+export function kindGiven({ kind, count }: SizeAnimals, lines: readonly Line[]): ReadonlyMap<string, GivenText> {
+  const given = new Map<string, GivenText>();
+  if (!kind || count === 0) return given;
+  for (const [use, text] of textsOf(kind, lines)) {
+    const line = text === undefined ? undefined : lineFor(lines, use);
+    if (line && text !== undefined) given.set(line.name, { text, from: 'kind' });
+  }
+  return given;
+}
+
+function textsOf(kind: AnimalKind, lines: readonly Line[]): readonly (readonly [UseName, string | undefined])[] {
+  return [
+    ['speciesCeiling', degC(kind.ceiling)],
+    ['speciesFloor', degC(kind.floor)],
+    ['bandLow', percent(kind.bandLow)],
+    ['bandHigh', percent(kind.bandHigh)],
+    ['dipAllowed', percent(kind.dipAllowed)],
+    ['coverVent', ventOf(kind, lines)],
+    // What eats isopods leaves none to begin with.
+    ['isopodFounders', kind.eatsIsopods === true ? '0 each' : undefined],
+  ];
+}
+
+/** A strip, or half the depth of the tank by a rule. */
+function ventOf({ vents }: AnimalKind, lines: readonly Line[]): string | undefined {
+  if (vents === undefined) return undefined;
+  if (vents !== 'large') return vents === 'small' ? '25 mm' : '50 mm';
+  const depth = lineFor(lines, 'overallDepth');
+  return depth && `0.5 * ${depth.name}`;
+}
+
+function degC(value: number | undefined): string | undefined {
+  return value === undefined ? undefined : `${value} degC`;
+}
+
+function percent(value: number | undefined): string | undefined {
+  return value === undefined ? undefined : `${cleanNoise(value * 100)} %`;
+}
