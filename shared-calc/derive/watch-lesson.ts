@@ -1,3 +1,4 @@
+import type { Bench } from '#shared-calc/bench/open-bench.ts';
 import type { UseName } from '#shared-calc/fields/uses.ts';
 import { savedWatch } from '#shared-calc/prepare/saved-watch.ts';
 import { readWatchLog, type WatchReading } from '#shared-calc/prepare/watch-log.ts';
@@ -49,6 +50,8 @@ export type WatchLessonFault =
   | { readonly kind: 'no-water-lost' }
   | { readonly kind: 'rest-near-full'; readonly humidity: number }
   | { readonly kind: 'reading-does-not-fit'; readonly ratio: number }
+  /** What a tank holds of damp hangs on the air that goes through it. */
+  | { readonly kind: 'air-not-taught' }
   | { readonly kind: 'factor-not-worked'; readonly factor: WatchFactor };
 
 type Ratio = Result<number, WatchLessonFault>;
@@ -63,14 +66,30 @@ export function watchLesson(derived: Derived, asked: WatchAsked): Result<WatchLe
   const line = lineFor(bench.input().lines, watchFactors[factor]);
   const present = number(watchFactors[factor], 'number');
   if (!line || present === undefined) return failed({ kind: 'factor-not-worked', factor });
-  const ratio = ratioOf[factor]({ rows: readings.value.rows, number, lostMl: asked.lostMl });
+  if (factor === 'damp' && !isAirTaught(bench, column)) return failed({ kind: 'air-not-taught' });
+  const ratio = fitting(factor, ratioOf[factor]({ rows: readings.value.rows, number, lostMl: asked.lostMl }));
   if (!ratio.ok) return ratio;
-  if (!Number.isFinite(ratio.value)) return failed({ kind: 'factor-not-worked', factor });
-  const [least, most] = FITS;
-  if (ratio.value < least || ratio.value > most) return failed({ kind: 'reading-does-not-fit', ratio: ratio.value });
   const likely = rounded(ratio.value * present);
   const ends = OFF_BY[factor].map((share) => rounded(likely * share));
   return ok({ line, ratio: ratio.value, likely, least: ends[0] ?? likely, most: ends[1] ?? likely });
+}
+
+function fitting(factor: WatchFactor, ratio: Ratio): Ratio {
+  if (!ratio.ok) return ratio;
+  if (!Number.isFinite(ratio.value)) return failed({ kind: 'factor-not-worked', factor });
+  const [least, most] = FITS;
+  const fits = ratio.value >= least && ratio.value <= most;
+  return fits ? ratio : failed({ kind: 'reading-does-not-fit', ratio: ratio.value });
+}
+
+/** Whether the air is known as well as a reading could tell: a figure without a range was measured or decided. */
+function isAirTaught(bench: Bench, column: string): boolean {
+  const line = lineFor(bench.input().lines, watchFactors.air);
+  const { value, range } = line ? bench.box(column, line.name) : {};
+  if (typeof value !== 'number' || typeof range !== 'object') return true;
+  const [least, most] = OFF_BY.air;
+  // Ends were rounded to three digits.
+  return range.from >= least * value * 0.99 && range.to <= most * value * 1.01;
 }
 
 function readingsOf(derived: Derived, { job, column }: WatchAsked) {

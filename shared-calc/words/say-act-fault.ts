@@ -100,6 +100,8 @@ const sayings: Sayings<Own, [Called]> = {
   'no-watch': ({ column }) => `No watch of ${column} is kept: keep its readings first.`,
   'no-room-reading': () => 'No reading has the room beside it: write its degC and % behind those of the tank.',
   'no-water-lost': () => 'Say how much water left in a day: what was put in, less what was drained.',
+  'air-not-taught': () =>
+    'Teach the air factor first, by the water lost in a day: how damp a tank is hangs on its air.',
   'rest-near-full': ({ humidity }) => `The driest reading is ${humidity} %: too near full to tell.`,
   'reading-does-not-fit': () => 'One of the readings does not fit; look at the hygrometer first.',
   'factor-not-worked': () => 'The recipe does not work what this watch measures.',

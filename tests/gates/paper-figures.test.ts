@@ -22,7 +22,7 @@ const fromElsewhere: Readonly<Record<string, string>> = {
   '5 %': 'worm casts in a mix; growth of slow springtails',
   '10 min': 'venting of a pressure vessel, USDA',
   '28 to 30 days': 'how long insecticide dips act',
-  '14 days': 'water-safety guidance for cans of mist water',
+  '14 days': 'common practice for cans of mist water',
   '20 to 45 degC': 'growth of Legionella, public guidance',
   '1 mm': 'screens against flies',
   '2 mm': 'gaps against frogs and flies',

@@ -30,7 +30,6 @@ const warnsOrNames: ReadonlySet<string> = new Set([
   'The core reaches … degC; sterile asks for … (15 psi at this height gives …; the least here is … psi).',
   'way (steam, boil or bake), aim (clean or sterile), litres of leaves, vessel, fill, altitude, gauge or oven',
   '… cleans and does not sterilise; only pressure steam does.',
-  'cap of 14 days: OSHA and water-safety guidance',
 ]);
 
 describe('words that promise', () => {

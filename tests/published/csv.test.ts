@@ -4,7 +4,7 @@ import { describe, expect, test } from 'vitest';
 import { readCsv } from '#shared-calc/read/csv-rows.ts';
 import { csvText } from '#shared-calc/papers/csv-text.ts';
 
-/** Records of RFC 4180 section 2, each with the fields it stands for; rule numbers as there. */
+/** Records of RFC 4180 section 2, each with the fields it stands for; rule numbers as there, 6 and 7 from memory. */
 const published: readonly (readonly [string, string, readonly (readonly string[])[]])[] = [
   [
     '1: a record a line, CRLF at its end',
@@ -41,7 +41,7 @@ const published: readonly (readonly [string, string, readonly (readonly string[]
   ['7: a quote is doubled', '"aaa","b""bb","ccc"\r\n', [['aaa', 'b"bb', 'ccc']]],
 ];
 
-/** First letters that CWE-1236, OWASP and ASVS 5.0 1.2.10 name, and the full-width forms of later OWASP text. */
+/** First letters that CWE-1236, OWASP and ASVS 5.0 1.2.10 name, and the full-width forms of later OWASP text; the lists of OWASP are from memory. */
 const signs = ['=', '+', '-', '@', '\uff1d', '\uff0b', '\uff0d', '\uff20'];
 const dangerous = [...signs, '\t', '\r', '\n', '\0'];
 

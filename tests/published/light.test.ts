@@ -4,7 +4,7 @@ import { dailyLight } from '#shared-calc/trade/air-and-light/daily-light.ts';
 describe('daily light = PPFD x hours x 0.0036', () => {
   test.each([
     { source: 'Faust, Light Management', ppfd: 38.1, hours: 12, mol: 1.64592 },
-    { source: 'a supplier of meters', ppfd: 1, hours: 24, mol: 0.0864 },
+    { source: 'worked from the identity', ppfd: 1, hours: 24, mol: 0.0864 },
     { source: 'worked from the identity', ppfd: 50, hours: 12, mol: 2.16 },
     { source: 'worked from the identity', ppfd: 100, hours: 10, mol: 3.6 },
     { source: 'worked from the identity', ppfd: 100, hours: 12, mol: 4.32 },
@@ -13,6 +13,7 @@ describe('daily light = PPFD x hours x 0.0036', () => {
     expect(lightOf(ppfd, hours)).toBeCloseTo(mol, 9);
   });
 
+  // quoted on the help page of an instrument seller
   test('Faust prints 1.6 for the first', () => {
     expect(lightOf(38.1, 12)).toBeCloseTo(1.6, 1);
   });

@@ -1,36 +1,36 @@
 import { describe, expect, test } from 'vitest';
 import { toBase, unitOf } from '#shared-calc/quantity/unit.ts';
-import { drainCapacity } from '#shared-calc/trade/water/drain-capacity.ts';
 import { leafMassForCover } from '#shared-calc/trade/leaves/leaf-mass-for-cover.ts';
 import { litterLife } from '#shared-calc/trade/leaves/litter-life.ts';
 import { litterMass } from '#shared-calc/trade/leaves/litter-mass.ts';
 import { wettingWater } from '#shared-calc/trade/water/wetting-water.ts';
+import { demoRecords } from '#tests/demo-bench.ts';
 
-/** Share of a litre that the pores take, as litres in a layer of 1 m2 by 1 mm. */
-function poresOf(share: number): number {
-  return Number(drainCapacity.compute([1, 1, 0, share]));
+/** Mass of a litre with its pores filled up to a share, in kg. */
+function wetted(dry: number, share: number): number {
+  return dry + Number(wettingWater.compute([1, 0, share]));
 }
 
 describe('container substrates, Int. J. Agronomy 2012, 978528, Table 1', () => {
-  // Air space, container capacity, total porosity (vol %), bulk density (g/cm3), drained weight (g/L).
+  // Container capacity (vol %), bulk density (g/cm3), drained weight (g/L).
   test.each([
-    ['pine bark', { air: 31, water: 48, pores: 79, bulk: 0.18, drained: 660 }],
-    ['sphagnum peat', { air: 11, water: 87, pores: 98, bulk: 0.11, drained: 980 }],
-    ['clean chip residual 0.48 cm', { air: 28, water: 57, pores: 85, bulk: 0.22, drained: 790 }],
-    ['clean chip residual 0.95 cm', { air: 48, water: 42, pores: 90, bulk: 0.19, drained: 610 }],
-  ])(
-    '%s: air and water fill the pores, and water over dry is the drained weight',
-    (_, { air, water, pores, bulk, drained }) => {
-      expect(Math.abs(poresOf(air / 100) + poresOf(water / 100) - poresOf(pores / 100))).toBeLessThanOrEqual(0.01);
-      const wetting = Number(wettingWater.compute([1, 0, water / 100])) * 1000;
-      expect(bulk * 1000 + wetting).toBeCloseTo(drained, 6);
-    },
-  );
+    ['pine bark', { water: 48, bulk: 0.18, drained: 660 }],
+    ['sphagnum peat', { water: 87, bulk: 0.11, drained: 980 }],
+    ['clean chip residual 0.48 cm', { water: 57, bulk: 0.22, drained: 790 }],
+    ['clean chip residual 0.95 cm', { water: 42, bulk: 0.19, drained: 610 }],
+  ])('%s, wetted as it drains, weighs its drained weight', (_, { water, bulk, drained }) => {
+    expect(wetted(bulk, water / 100) * 1000).toBeCloseTo(drained, 6);
+  });
+
+  test('the soaked mix of the house lies between what bark holds (48 %) and the pores of peat (98 %)', () => {
+    const soaked = demoRecords().line.get('H1.moisture_full');
+    expect([soaked?.least, soaked?.most].map((end = 0) => end >= 48 && end <= 98)).toEqual([true, true]);
+  });
 });
 
-describe('sand at a pore fraction of 0.4, 1600 dry and 2000 kg/m3 saturated', () => {
-  test('the pores hold what makes the difference', () => {
-    expect(1600 + poresOf(0.4) * 1000).toBeCloseTo(2000, 6);
+describe('sand, Moene and van Dam, Table 2.2 after de Vries 1963', () => {
+  test('1600 kg/m3 dry with a pore fraction of 0.4 are 2000 kg/m3 saturated', () => {
+    expect(wetted(1.6, 0.4) * 1000).toBeCloseTo(2000, 6);
   });
 });
 

@@ -6,7 +6,7 @@ import { priceFromMargin } from '#shared-calc/trade/price/price-from-margin.ts';
 import { priceFromMarkup } from '#shared-calc/trade/price/price-from-markup.ts';
 
 describe('mark-up on the cost and margin on the price', () => {
-  // education-academia.github.io for the mark-up, margin worked
+  // worked from the definitions: mark-up on the cost, margin on the price
   test('cost 100, price 125: mark-up 25 %, margin 20 %', () => {
     expect([priceFromMarkup.compute([100, 0.25]), marginFromMarkup.compute([0.25])]).toEqual([
       125,
@@ -14,7 +14,7 @@ describe('mark-up on the cost and margin on the price', () => {
     ]);
   });
 
-  // roaden.icu
+  // worked from the definitions
   test('cost 10, mark-up 50 %: price 15, margin 33.33 %', () => {
     expect([priceFromMarkup.compute([10, 0.5]), marginFromMarkup.compute([0.5])]).toEqual([
       15,
@@ -22,7 +22,7 @@ describe('mark-up on the cost and margin on the price', () => {
     ]);
   });
 
-  // education-academia.github.io
+  // worked from the definitions
   test('cost 5: a margin of 30 % is 7.14, a mark-up of 30 % only 6.50', () => {
     expect([priceFromMargin.compute([5, 0.3]), priceFromMarkup.compute([5, 0.3])]).toEqual([
       expect.closeTo(7.14, 2),
@@ -30,7 +30,7 @@ describe('mark-up on the cost and margin on the price', () => {
     ]);
   });
 
-  // worked from the definitions (M/C and M/S, libraryguides.centennialcollege.ca)
+  // worked from the definitions
   test('a margin of 40 % is a mark-up of 66.67 %', () => {
     expect(markupFromMargin.compute([0.4])).toBeCloseTo(0.6667, 4);
   });
@@ -47,7 +47,7 @@ describe('rounding to the coin', () => {
     expect([roundCoins(1.005 * 100), roundCoins(2.675 * 100)]).toEqual([101, 268]);
   });
 
-  // ISO 80000-1:2009 Annex B, rule B, in tenths
+  // ISO 80000-1:2009 Annex B, rule B, in tenths; from memory
   test.each([
     [12.223, 122],
     [12.251, 123],

@@ -60,6 +60,7 @@ describe('OpenFormula', () => {
     ['6.16.42 MOD = A - B x INT(A/B)', 'mod(10, -3)', -2],
     ['6.16.46 POWER', 'power(0, -1)', 'Error'],
     ['6.16.46 POWER and ^ are one', '0 ^ -1', 'Error'],
+    // The number of this clause is from memory.
     ['6.15.4 IF works what it needs', 'if(no, 1 / 0, 12)', 12],
     ['6.15.4 IF works what it needs', 'if(yes, 1 / 0, 12)', 'Error'],
     ['6.3.7 an error among the figures is kept', 'sum(1, 1 / 0, 3)', 'Error'],
@@ -82,10 +83,10 @@ describe('OpenFormula', () => {
 });
 
 /*
- * ISO 80000-1:2009 annex B (equivalents ISO 31-0, JIS Z 8401): to the range 0.1, ties by rule B, up; never in two steps.
+ * ISO 80000-1:2009 annex B (equivalents ISO 31-0, JIS Z 8401), from memory: to the range 0.1, ties by rule B, up; never in two steps.
  * Rules round half away from zero, which is rule B above zero; ties to even (IEEE 754, rule A) are not ours.
  */
-describe('ISO 80000-1 annex B, rule B', () => {
+describe('ISO 80000-1 annex B, rule B, from memory', () => {
   test.each([
     ['round(12.223, 1)', 12.2],
     ['round(12.251, 1)', 12.3],

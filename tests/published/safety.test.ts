@@ -33,7 +33,7 @@ describe('ovens', () => {
     expect([bake(105), bake(120), bake(120.1), bake(227)]).toEqual([true, true, false, false]);
   });
 
-  test('the usual oven stands within the advised 93 to 110 degC', () => {
+  test('the usual oven stands between 93 and 110 degC, as advised (from memory)', () => {
     const plan = treatLeaves({ way: 'bake', aim: 'clean', leavesL: 10 }, place);
     expect(plan.ok && plan.value.temperature).toBe(105);
   });
@@ -73,7 +73,7 @@ describe('pressure vessels, PNW 421 and the USDA bulletin on canning', () => {
   });
 });
 
-describe('what the cautions take from standards and public bodies', () => {
+describe('what the cautions take from standards, public bodies and practice', () => {
   test.each([
     ['29 CFR 1910.1053: silica, wet it and never sweep dry', ['mineralDust'], ['wet it first', 'never sweep dry']],
     [
@@ -86,11 +86,19 @@ describe('what the cautions take from standards and public bodies', () => {
       ['hands'],
       ['Never clean or drain in a kitchen or where food is made', 'wash with soap'],
     ],
-    ['residual-current protection of 30 mA or less, drip loops', ['electrics'], ['30 mA or less', 'drip loops']],
-    ['warm aerosol water: 20 to 45 degC', ['reservoir'], ['every 14 days', '20 to 45 degC']],
-    ['collecting: the owner is asked', ['collecting'], ['owner of the land']],
     [
-      'media, plants and animals are not dumped outdoors',
+      'from memory: residual-current protection of 30 mA or less, drip loops',
+      ['electrics'],
+      ['30 mA or less', 'drip loops'],
+    ],
+    [
+      'common practice: every 14 days; from memory: warm water that sprays, 20 to 45 degC',
+      ['reservoir'],
+      ['every 14 days', '20 to 45 degC'],
+    ],
+    ['36 CFR 2.1, from memory, and 223.239: who owns the land is asked', ['collecting'], ['owner of the land']],
+    [
+      '50 CFR 16.14, from memory: media, plants and animals are not dumped outdoors',
       ['neverRelease', 'wasteWater'],
       ['Never release', 'outdoors', 'never to a stream'],
     ],

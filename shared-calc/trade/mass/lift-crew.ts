@@ -28,7 +28,7 @@ export const liftCrew = tradeFunction({
     { rule: 'lift_crew(32.2 kg, 25 kg)', gives: '2 each' },
     { rule: 'lift_crew(83.2 kg, 25 kg)', gives: '0 each' },
   ],
-  source: 'handling guidance, from memory',
+  source: 'guide figures of 25 and 16 kg, from memory',
   cautions: ['lifting', 'glassEdges'],
   compute: ({ mass, limit }) =>
     belowZero({ Mass: mass }) ?? notAboveZero({ 'The limit': limit }) ?? leastTeam(mass, limit),

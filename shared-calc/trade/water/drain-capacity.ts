@@ -19,7 +19,7 @@ export const drainCapacity = tradeFunction({
     { rule: 'drain_capacity(0.4005 m2, 40 mm, 10 mm, 40 %)', gives: '4.806 L' },
     { rule: 'drain_capacity(0.198 m2, 30 mm, 10 mm, 0.4)', gives: '1.584 L' },
   ],
-  source: 'void 0.40 of even coarse aggregate: stormwater design guidance',
+  source: 'geometry; void 0.40 of even grains is common practice, no source',
   cautions: ['drainage'],
   compute: ({ area, drainage, gap, void: open }) => {
     if (open > 1) return refused(sayShare('Void', open));

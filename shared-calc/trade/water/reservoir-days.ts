@@ -19,7 +19,7 @@ export const reservoirDays = tradeFunction({
     { rule: 'reservoir_days(9 L, 135 mL/d, 14 d)', gives: '14 d' },
     { rule: 'reservoir_days(9 L, 135 mL/d, 90 d)', gives: '66 d' },
   ],
-  source: 'cap of 14 days: OSHA and water-safety guidance',
+  source: 'cap of 14 days: common practice, no source',
   cautions: ['reservoir'],
   compute: ({ usable, mist, cap }) =>
     belowZero({ 'Usable water': usable, Mist: mist, Cap: cap }) ??

@@ -208,4 +208,3 @@ describe('what is printed of two revisions', () => {
     expect(await saidInTurn(revised)).toEqual(revised);
   });
 });
-

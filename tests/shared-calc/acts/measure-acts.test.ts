@@ -57,6 +57,14 @@ describe('teachFromWatch', () => {
   const readAt = (rows: string) =>
     done(demoRecords(), 'keepWatch', { job: 'J01', column: 'T07', readings: rows, by: 'Ottoline' }).records;
   const teach = { job: 'J01', column: 'T07', for: 'house' } as const;
+  /** The air of the house as a watch would have taught it, at the figure it has. */
+  const withAirTaught = (book: Records): Records => {
+    const line = book.line.get('H1.air_factor');
+    return {
+      ...book,
+      line: new Map([...book.line, ...(line ? [[line.id, { ...line, least: 0.7, most: 1.4 }] as const] : [])]),
+    };
+  };
 
   // T07 works 4.307 K of warming, 1.501 air changes, 0.2706 m3/h of room air and 1.3208 m3/h of damp.
   test.each([
@@ -82,7 +90,8 @@ describe('teachFromWatch', () => {
       [0.666, 0.466, 0.932],
     ],
   ] as const)('%s teach the house', (...[, rows, asked, name, ends]) => {
-    const line = done(readAt(rows), 'teachFromWatch', { ...teach, ...asked }).records.line.get(`H1.${name}`);
+    const book = withAirTaught(readAt(rows));
+    const line = done(book, 'teachFromWatch', { ...teach, ...asked }).records.line.get(`H1.${name}`);
     expect([line?.text, line?.least, line?.most]).toEqual([String(ends[0]), ends[1], ends[2]]);
     expect([line?.source, line?.sourceNote]).toEqual(['measured', `${DEMO_DAY}, watch of T07 in J01`]);
   });
@@ -129,8 +138,30 @@ describe('teachFromWatch', () => {
       'Say how much water left in a day: what was put in, less what was drained.',
     ],
   ] as const)('%s is refused', (_, rows, asked, says) => {
-    const book = rows === '' ? demoRecords() : readAt(rows);
+    const book = rows === '' ? demoRecords() : withAirTaught(readAt(rows));
     expect(refused(book, 'teachFromWatch', { ...teach, ...asked })).toBe(says);
+  });
+});
+
+describe('teachFromWatch, the air first', () => {
+  const asked = { job: 'J01', column: 'T07', for: 'house' } as const;
+  const rows = '0 25 90 21 45\n12 25 80 21 45';
+
+  test('damp is taught once the air is, and by the air that was taught', () => {
+    const watched = done(demoRecords(), 'keepWatch', {
+      job: 'J01',
+      column: 'T07',
+      readings: rows,
+      by: 'Ottoline',
+    }).records;
+    expect(refused(watched, 'teachFromWatch', { ...asked, factor: 'damp' })).toBe(
+      'Teach the air factor first, by the water lost in a day: how damp a tank is hangs on its air.',
+    );
+    const aired = done(watched, 'teachFromWatch', { ...asked, factor: 'air', lostMlPerDay: 49.06 }).records;
+    const damped = done(aired, 'teachFromWatch', { ...asked, factor: 'damp' }).records;
+    const [air, damp] = ['air_factor', 'damp_factor'].map((name) => Number(damped.line.get(`H1.${name}`)?.text));
+    // 0.453 at the air the house began with.
+    expect((damp ?? 0) / (air ?? 0)).toBeCloseTo(0.453, 2);
   });
 });
 

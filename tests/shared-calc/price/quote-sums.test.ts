@@ -37,7 +37,7 @@ describe('quoteSums', () => {
 
   test.each([
     { cost: 10_000, margin: 0.35, price: 15_385, source: 'trade sums, function 45' },
-    { cost: 500, margin: 0.3, price: 714, source: 'margin of 30 % on a cost of 5, education-academia.github.io' },
+    { cost: 500, margin: 0.3, price: 714, source: 'a margin of 30 % on a cost of 5, worked from the definition' },
     { cost: 10_000, margin: 0, price: 10_000, source: 'no margin' },
   ])('a cost of $cost at a margin of $margin is $price ($source)', ({ cost, margin, price }) => {
     const margins = demoRules.margins.map((each) => ({ ...each, share: margin }));

@@ -55,6 +55,24 @@ describe('parseField', () => {
   });
 });
 
+describe('what a record is called by', () => {
+  test.each([
+    ['material', 'label'],
+    ['plant', 'name'],
+    ['cultureKind', 'label'],
+    ['animalKind', 'label'],
+    ['rate', 'label'],
+    ['margin', 'label'],
+    ['taxClass', 'label'],
+    ['supplier', 'name'],
+  ] as const)('the %s has a %s that may not be left empty', (kind, key) => {
+    const field = fieldOf(kind, key);
+    const read = (text: string) => field && parseField(field, text, context);
+    expect(read('  ')).toMatchObject({ ok: false, fault: { kind: 'empty', wants: 'word' } });
+    expect(read(' One word ')).toEqual({ ok: true, value: 'One word' });
+  });
+});
+
 describe('showField', () => {
   test.each([
     ['plant', 'leastFloorM2', 0.267, '0.267 m2', '2,87 ft2'],

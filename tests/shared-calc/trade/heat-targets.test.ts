@@ -37,6 +37,7 @@ function idealCore({ core, comeUp, hold, temperature }: TreatmentPlan): readonly
 }
 
 describe('heatTarget', () => {
+  // Laws over random treatments; each target names its source in heat-targets.ts.
   test('sterile is reached by steam alone; clean by every way', () => {
     const reached = treatmentAims.map((aim) => treatmentWays.filter((way) => heatTarget({ aim, way }) !== undefined));
     expect(reached).toEqual([['steam', 'boil', 'bake'], ['steam']]);

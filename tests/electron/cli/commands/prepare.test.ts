@@ -36,7 +36,10 @@ describe('prepare', () => {
         { act: 'yearly visit', date: '2028-04-27' },
       ],
       cautions: expect.arrayContaining([
-        expect.objectContaining({ id: 'foamAndSealant', decides: 'Maker of the product; occupational doctor if wheezing' }),
+        expect.objectContaining({
+          id: 'foamAndSealant',
+          decides: 'Maker of the product; occupational doctor if wheezing',
+        }),
       ]) as object[],
     });
   });

@@ -4,6 +4,7 @@ import { airChangesByFall } from '#shared-calc/trade/air-and-light/air-changes-b
 import { vapourInAir } from '#shared-calc/trade/air-and-light/vapour-in-air.ts';
 
 describe('airChangesByFall', () => {
+  // Worked from the balance of vapour, apart from the program.
   test('94 to 85 % in 20 minutes, over a rest of 80 %, is a little under one change an hour', () => {
     expect(airChangesByFall.compute([0.8, 0.94, 0.85, 20, 25, 21, 0.45])).toBeCloseTo(0.9622, 4);
   });

@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { coverPaneDepth } from '#shared-calc/trade/air-and-light/cover-pane-depth.ts';
 
 describe('coverPaneDepth', () => {
+  // Worked by hand from the sum; clearances and gaps are common practice, no source.
   test.each([
     {
       as: 'behind a 25 mm strip 445 mm leave 418 (418.5 rounds down)',

@@ -3,6 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { coverPaneLength } from '#shared-calc/trade/air-and-light/cover-pane-length.ts';
 
 describe('coverPaneLength', () => {
+  // Worked by hand from the sum; clearances and gaps are common practice, no source.
   test.each([
     { as: 'two panes over 900 mm are 447 mm (447.5 rounds down)', figures: [900, 2, 1.5, 2], gives: 447, digits: 12 },
     { as: 'one pane over 600 mm is 597 mm', figures: [600, 1, 1.5, 2], gives: 597, digits: 12 },

@@ -4,6 +4,7 @@ import { coverPane } from '#shared-calc/trade/air-and-light/cover-pane.ts';
 const top = { length: 900, depth: 445, vent: 25, clear: 1.5, gap: 2, longest: 600 } as const;
 
 describe('coverPane', () => {
+  // Worked by hand from the sum; clearances and gaps are common practice, no source.
   test('a 900 x 445 top takes two panes of 447 x 418 mm', () => {
     expect(coverPane(top)).toEqual({ panes: 2, length: 447, depth: 418 });
   });

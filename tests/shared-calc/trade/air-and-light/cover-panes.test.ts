@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { coverPanes } from '#shared-calc/trade/air-and-light/cover-panes.ts';
 
 describe('coverPanes', () => {
+  // Worked by hand from the sum; clearances and gaps are common practice, no source.
   test.each([
     { as: '900 mm in panes of 600 take two', figures: [900, 600], gives: 2, digits: 12 },
     { as: '600 mm take one', figures: [600, 600], gives: 1, digits: 12 },

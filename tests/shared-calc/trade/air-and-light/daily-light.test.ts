@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { dailyLight } from '#shared-calc/trade/air-and-light/daily-light.ts';
 
 describe('dailyLight', () => {
+  // Worked by hand from DLI = PPFD x hours x 0.0036; shares from memory.
   test.each([
     {
       as: 'a bar over glass and screen gives 2.241',

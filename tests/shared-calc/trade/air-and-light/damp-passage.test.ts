@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { dampPassage } from '#shared-calc/trade/air-and-light/damp-passage.ts';
 
 describe('dampPassage', () => {
+  // Worked from the Lewis relation, apart from the program; leaf figures from memory.
   test.each([
     { as: 'T07, 30 mm of leaves, 23 young plants', figures: [0.4005, 30, 0.46, 5.98, 12], gives: 1.32087 },
     { as: 'bare damp soil: 9 m/h', figures: [0.4005, 0, 0, 0, 0], gives: 3.6045 },

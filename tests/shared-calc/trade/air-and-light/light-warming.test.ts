@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { lightWarming } from '#shared-calc/trade/air-and-light/light-warming.ts';
 
 describe('lightWarming', () => {
+  // Worked by hand from the balance of heat; share and passage from memory.
   test.each([
     { as: 'three bars warm the tank by 3.75 K', figures: [108, 0.35, 2.0145, 5], gives: 3.75, digits: 2 },
     { as: 'two bars by 2.50 K', figures: [72, 0.35, 2.0145, 5], gives: 2.5, digits: 2 },

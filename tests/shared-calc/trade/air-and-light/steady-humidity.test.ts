@@ -4,6 +4,7 @@ import { steadyHumidity } from '#shared-calc/trade/air-and-light/steady-humidity
 import { vapourInAir } from '#shared-calc/trade/air-and-light/vapour-in-air.ts';
 
 describe('steadyHumidity', () => {
+  // Worked from the balance of moisture, apart from the program.
   test.each([
     { as: 'T07 in the light, before the next misting', figures: [0.27, 1.32, 0, 25.4, 21, 0.45, 1.143], gives: 88.376 },
     { as: 'the same with no glass to fog', figures: [0.27, 1.32, 0, 25.4, 21, 0.45, 0], gives: 88.962 },

@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { vapourInAir } from '#shared-calc/trade/air-and-light/vapour-in-air.ts';
 
 describe('vapourInAir', () => {
+  // Worked by hand from the Bolton 1980 form of the Magnus equation.
   test.each([
     { as: 'a damp tank at 24 degC holds 19.58 g', figures: [24, 0.9], gives: 19.58, digits: 2 },
     { as: 'a winter room at 21 degC holds 8.24 g', figures: [21, 0.45], gives: 8.24, digits: 2 },

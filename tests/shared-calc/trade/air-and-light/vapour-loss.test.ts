@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { vapourLoss } from '#shared-calc/trade/air-and-light/vapour-loss.ts';
 
 describe('vapourLoss', () => {
+  // Worked by hand from the Bolton 1980 form of the Magnus equation.
   test.each([
     { as: 'in winter 49.06 mL leave in a day', figures: [0.180225, 1, 24, 0.9, 21, 0.45], gives: 49.06, digits: 2 },
     { as: 'in summer 31.36 mL leave', figures: [0.180225, 1, 24, 0.9, 23, 0.6], gives: 31.36, digits: 2 },

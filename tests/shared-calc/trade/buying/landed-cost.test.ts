@@ -5,6 +5,7 @@ import { landedCost } from '#shared-calc/trade/buying/landed-cost.ts';
 const coins = fc.integer({ min: 0, max: 1_000_000 });
 
 describe('landedCost', () => {
+  // Worked by hand; sharing carriage by value is common practice, no source.
   test.each([
     {
       as: '40.00 and 20.00 share 7.50 by value',

@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { bothSexesChance } from '#shared-calc/trade/cultures/both-sexes-chance.ts';
 
 describe('bothSexesChance', () => {
+  // Worked by hand from the chance of independent draws.
   test.each([
     { as: 'eight founders that all live: 99.22 %', figures: [8, 0.5, 1], gives: 0.9922, digits: 4 },
     { as: 'eight of which 80 % live: 96.64 %', figures: [8, 0.5, 0.8], gives: 0.9664, digits: 4 },

@@ -4,6 +4,7 @@ import { growCount } from '#shared-calc/trade/cultures/grow-count.ts';
 import { daysToCount } from '#shared-calc/trade/cultures/days-to-count.ts';
 
 describe('daysToCount', () => {
+  // Worked by hand from logistic growth; rates from memory.
   test.each([
     { as: '300 springtails are 4,000 after 46.4 days', figures: [300, 4000, 8000, 0.07], gives: 46.4, digits: 1 },
     { as: 'a culture that is there waits no day', figures: [4000, 4000, 8000, 0.07], gives: 0, digits: 12 },

@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { flyStarts } from '#shared-calc/trade/cultures/fly-starts.ts';
 
 describe('flyStarts', () => {
+  // Worked by hand from the sum; yields and days from memory.
   test.each([
     {
       as: '1,400 flies from tubs of 500 with a tenth lost take 4 starts (3.11)',

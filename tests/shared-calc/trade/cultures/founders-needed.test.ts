@@ -4,6 +4,7 @@ import { chanceOfBreeding } from '#shared-calc/trade/cultures/both-sexes-chance.
 import { foundersNeeded } from '#shared-calc/trade/cultures/founders-needed.ts';
 
 describe('foundersNeeded', () => {
+  // Worked by hand from the chance of independent draws.
   test.each([
     { as: '99 % with all alive takes 8; 7 give 98.44 %', figures: [0.99, 0.5, 1], gives: 8, digits: 12 },
     { as: '99 % with 80 % alive takes 11; 10 give 98.79 %', figures: [0.99, 0.5, 0.8], gives: 11, digits: 12 },

@@ -4,6 +4,7 @@ import { seedCount } from '#shared-calc/trade/cultures/seed-count.ts';
 import { growCount } from '#shared-calc/trade/cultures/grow-count.ts';
 
 describe('growCount', () => {
+  // Worked by hand from logistic growth; rates from memory.
   test.each([
     { as: '500 springtails are 2,820.0 after 30 days', figures: [500, 8000, 0.07, 30], gives: 2820.0, digits: 1 },
     { as: 'ten isopods are 83 after 90 days on 0.4 m2', figures: [10, 600, 0.025, 90], gives: 83, digits: 0 },

@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { seedCount } from '#shared-calc/trade/cultures/seed-count.ts';
 
 describe('seedCount', () => {
+  // Worked by hand from logistic growth; rates from memory.
   test.each([
     { as: '8,000 a square metre in 21 days ask for 2,658.2', figures: [8000, 20000, 7, 21], gives: 2658.2, digits: 1 },
     { as: '5 % a day asks for more, near half as many again', figures: [8000, 20000, 5, 21], gives: 3783.2, digits: 1 },

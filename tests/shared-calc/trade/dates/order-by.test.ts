@@ -4,6 +4,7 @@ import { orderBy } from '#shared-calc/trade/dates/order-by.ts';
 const weekdays = { openWeekdays: [1, 2, 3, 4, 5], closed: [] };
 
 describe('orderBy', () => {
+  // Counted by hand on the calendar.
   test.each([
     { as: 'a tank on 30 Mar with 10 days of lead', need: '2027-03-30', lead: 10, buffer: 0, by: '2027-03-16' },
     { as: 'plants on 4 Mar with 4 days of lead', need: '2027-03-04', lead: 4, buffer: 0, by: '2027-02-26' },

@@ -28,6 +28,7 @@ const plants: Chain = {
 const cultures: Chain = { name: 'cultures', steps: [{ wait: 'days', count: 28 }] };
 
 describe('readyDate', () => {
+  // Counted by hand on the calendar.
   test('a deposit on 19 Jul 2027 is ready on 26 Aug, because of plant quarantine', () => {
     expect(readyDate('2027-07-19', [panel, plants, cultures], summer)).toEqual({
       date: '2027-08-26',

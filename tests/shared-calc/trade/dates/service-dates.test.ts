@@ -5,6 +5,7 @@ const weekdays = { openWeekdays: [1, 2, 3, 4, 5], closed: [] };
 const usual = [7, 28, 91, 182, 273, 365];
 
 describe('serviceDates', () => {
+  // Counted by hand on the calendar.
   test.each([
     {
       handover: '2027-09-17',

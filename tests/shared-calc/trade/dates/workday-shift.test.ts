@@ -10,6 +10,7 @@ const summer = {
 };
 
 describe('workdayShift', () => {
+  // Counted by hand on the calendar.
   test.each([
     ['2027-07-29', 5, '2027-08-12'],
     ['2027-09-01', -3, '2027-08-26'],

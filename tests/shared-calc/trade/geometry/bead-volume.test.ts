@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { beadVolume } from '#shared-calc/trade/geometry/bead-volume.ts';
 
 describe('beadVolume', () => {
+  // Geometry, worked by hand.
   test.each([
     [[2.69, 20, 20, 'triangle'], 0.538, 12],
     [[2.69, 20, 20, 'fillet'], 0.2309, 4],

@@ -3,6 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { circleSegment } from '#shared-calc/trade/geometry/circle-segment.ts';
 
 describe('circleSegment', () => {
+  // Geometry, worked by hand.
   test('nothing cut off is nothing', () => {
     expect(circleSegment(200, 0)).toEqual({ area: 0, centroid: 0 });
   });

@@ -7,6 +7,7 @@ import { anyTank, asArguments } from './any-tank.ts';
 const root3 = Math.sqrt(3);
 
 describe('frontStripArea', () => {
+  // Geometry, worked by hand.
   test.each([
     ['a strip across a rectangle', ['rectangle', 900, 445, 0, 0, 25], 0.025 * 0.9],
     ['a bow to the end of its bow', ['bow', 890, 390, 70, 0, 70], 0.04173816],

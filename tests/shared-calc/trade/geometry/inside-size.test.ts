@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { insideSize } from '#shared-calc/trade/geometry/inside-size.ts';
 
 describe('insideSize', () => {
+  // Geometry, worked by hand.
   test.each([
     [[912, 2, 6, 0, 0], 900],
     [[610, 1, 6, 0, 4], 600],

@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { meshCut, meshCutEntry } from '#shared-calc/trade/geometry/mesh-cut.ts';
 
 describe('meshCut', () => {
+  // Geometry, worked by hand.
   test('900 x 445 mm with 30 mm turned up is cut 960 x 505 mm, 0.505 m off the roll', () => {
     expect(meshCut({ length: 900, depth: 445, upturn: 30, roll: 1200 })).toEqual({
       length: 960,

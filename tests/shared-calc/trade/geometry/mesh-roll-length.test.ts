@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { meshRollLength } from '#shared-calc/trade/geometry/mesh-roll-length.ts';
 
 describe('meshRollLength', () => {
+  // Geometry, worked by hand; the overlap is common practice, no source.
   test.each([
     ['the longer side fits the roll', [960, 505, 1200], 0.505],
     ['it fits exactly', [1200, 505, 1200], 0.505],

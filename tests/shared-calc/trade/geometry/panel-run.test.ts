@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { panelRun } from '#shared-calc/trade/geometry/panel-run.ts';
 
 describe('panelRun', () => {
+  // Geometry, worked by hand.
   test.each([
     [
       ['rectangle', 900, 445, 0],

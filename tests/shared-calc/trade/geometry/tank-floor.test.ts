@@ -5,6 +5,7 @@ import { anyTank } from './any-tank.ts';
 import { cutBehind, measureOutline, outlineOf } from './floor-outline.ts';
 
 describe('floorOf', () => {
+  // Geometry, worked by hand.
   test('area, edge and centre are those of the outline drawn on paper', () => {
     fc.assert(
       fc.property(anyTank, (sizes) => {

@@ -3,6 +3,7 @@ import { tankOverallDepth } from '#shared-calc/trade/geometry/tank-overall-depth
 import { tankOverallLength } from '#shared-calc/trade/geometry/tank-overall-length.ts';
 
 describe('tankOverallLength', () => {
+  // Geometry, worked by hand.
   test.each([
     ['rectangle', 900, 900],
     ['bow', 890, 890],

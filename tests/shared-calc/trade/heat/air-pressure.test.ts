@@ -3,6 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { airPressure } from '#shared-calc/trade/heat/air-pressure.ts';
 
 describe('airPressure', () => {
+  // Worked by hand from the formula of ISO 2533, ICAO Doc 7488 and the US standard atmosphere 1976.
   test.each([
     { as: 'air at 650 m presses with 93.756 kPa', figures: [650], gives: 93.756, digits: 3 },
     { as: 'air at 1,500 m presses with 84.556 kPa', figures: [1500], gives: 84.556, digits: 3 },

@@ -4,6 +4,7 @@ import { steamTemp } from '#shared-calc/trade/heat/steam-temp.ts';
 import { boilingPoint } from '#shared-calc/trade/heat/boiling-point.ts';
 
 describe('boilingPoint', () => {
+  // Worked from IAPWS R7-97(2012), eq. 31, apart from the program.
   test.each([
     { as: 'water boils at 99.974 degC at the sea', figures: [0], gives: 99.974, digits: 3 },
     { as: 'water boils at 97.81 degC at 650 m', figures: [650], gives: 97.81, digits: 2 },

@@ -16,6 +16,7 @@ const readings = fc
   .map(climb);
 
 describe('killTotal', () => {
+  // Worked by hand from the definition of F, integrated along straight legs.
   test('a leaf batch that goes to 82 degC and is held 20 min is worth 27.32 min at 82', () => {
     expect(killTotal(log, moist)).toBeCloseTo(27.32, 2);
   });

@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { loadOf, suggestWay } from '#shared-calc/trade/heat/leaf-treatment.ts';
 
 describe('suggestWay', () => {
+  // Our own choice of a way and a load; how full is common practice, no source.
   test.each([
     ['clean', true, 'bake'],
     ['clean', false, 'boil'],

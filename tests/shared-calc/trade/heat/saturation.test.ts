@@ -3,6 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { saturationPressureKpa, saturationTemperatureC } from '#shared-calc/trade/heat/saturation.ts';
 
 describe('saturationTemperatureC', () => {
+  // Laws of IAPWS R7-97(2012), eqs. 30 and 31; its tables stand in tests/published/steam.test.ts.
   test('under the pressure at which it boils, water boils at that temperature', () => {
     fc.assert(
       fc.property(fc.double({ min: 0.001, max: 373.9, noNaN: true }), (degC) => {

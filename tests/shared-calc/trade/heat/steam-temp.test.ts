@@ -3,6 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { steamTemp } from '#shared-calc/trade/heat/steam-temp.ts';
 
 describe('steamTemp', () => {
+  // Worked from IAPWS R7-97(2012), eq. 31, at the pressure of air and gauge together, apart from the program.
   test.each([
     { as: '15 psi at the sea is 120.955 degC', figures: [0, 103.42135939752], gives: 120.955, digits: 3 },
     { as: '15 psi at 650 m is 119.763 degC', figures: [650, 103.42135939752], gives: 119.763, digits: 3 },

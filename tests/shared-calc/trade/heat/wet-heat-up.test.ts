@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { wetHeatUp } from '#shared-calc/trade/heat/wet-heat-up.ts';
 
 describe('wetHeatUp', () => {
+  // Worked by hand from the heats of water, from memory.
   test.each([
     ['460 g in an open tray at 300 W take 66.25 min', [460, 300, 'open', 20, 90], 66.25],
     ['covered, 7.5 min', [460, 300, 'covered', 20, 90], 7.5],

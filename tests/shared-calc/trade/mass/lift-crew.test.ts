@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { liftCrew } from '#shared-calc/trade/mass/lift-crew.ts';
 
 describe('liftCrew', () => {
+  // Guide figures of 25 and 16 kg and the shares of a team, from memory; the rest worked by hand.
   test.each([
     { as: 'one carries 25 kg', figures: [25, 25], gives: 1, digits: 12 },
     { as: '32.2 kg take two, who carry 33.35', figures: [32.2, 25], gives: 2, digits: 12 },

@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { coinsUpToStep, roundCoins } from '#shared-calc/trade/price/coin-rounding.ts';
 
 describe('roundCoins', () => {
+  // Worked by hand.
   test.each([
     [100.5, 101],
     [100.49999999999999, 101], // 1.005 x 100 in binary

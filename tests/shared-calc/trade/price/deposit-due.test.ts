@@ -4,6 +4,7 @@ import { depositDue } from '#shared-calc/trade/price/deposit-due.ts';
 const usual = { gross: 161_556, share: 0.4, step: 500, floorCost: 18_000 };
 
 describe('depositDue', () => {
+  // Worked by hand; shares and steps are common practice, no source.
   test.each([
     { as: '40 % of 1,615.56 in steps of 5.00 is 650.00', of: {}, gives: 65_000 },
     { as: 'what is cut for the job is the least', of: { gross: 40_000, floorCost: 18_100 }, gives: 18_500 },

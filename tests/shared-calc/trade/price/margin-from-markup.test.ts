@@ -4,6 +4,7 @@ import { markupFromMargin } from '#shared-calc/trade/price/markup-from-margin.ts
 import { marginFromMarkup } from '#shared-calc/trade/price/margin-from-markup.ts';
 
 describe('marginFromMarkup', () => {
+  // Worked by hand from the definitions of margin and mark-up.
   test.each([
     { as: '53.85 % added is a margin of 35.0 %', figures: [0.5385], gives: 0.35, digits: 3 },
     { as: '35 % added is only 25.9 %', figures: [0.35], gives: 0.259, digits: 3 },

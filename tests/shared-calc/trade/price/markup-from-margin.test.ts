@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { markupFromMargin } from '#shared-calc/trade/price/markup-from-margin.ts';
 
 describe('markupFromMargin', () => {
+  // Worked by hand from the definitions of margin and mark-up.
   test.each([
     { as: 'a margin of 40 % adds 66.67 %', figures: [0.4], gives: 0.6667, digits: 4 },
     { as: 'a margin of 35 % adds 53.85 %', figures: [0.35], gives: 0.5385, digits: 4 },

@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { priceFromMargin } from '#shared-calc/trade/price/price-from-margin.ts';
 
 describe('priceFromMargin', () => {
+  // Worked by hand from the definition of margin.
   test.each([
     { as: '100 with a margin of 35 % is 153.85', figures: [100, 0.35], gives: 153.85, digits: 2 },
     { as: 'no margin sells at cost', figures: [100, 0], gives: 100, digits: 12 },

@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { priceFromMarkup } from '#shared-calc/trade/price/price-from-markup.ts';
 
 describe('priceFromMarkup', () => {
+  // Worked by hand from the definition of mark-up.
   test.each([
     { as: '100 with 35 % added is 135.00', figures: [100, 0.35], gives: 135, digits: 9 },
     { as: 'nothing added sells at cost', figures: [100, 0], gives: 100, digits: 12 },

@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { repeatMinutes } from '#shared-calc/trade/price/repeat-minutes.ts';
 
 describe('repeatMinutes', () => {
+  // Worked by hand from the learning curve, common practice, no source.
   test.each([
     { as: 'the third build of 449.35 min takes 380.2', figures: [449.35, 3, 0.9], gives: 380.2, digits: 1 },
     { as: 'the first takes what it takes', figures: [449.35, 1, 0.9], gives: 449.35, digits: 9 },

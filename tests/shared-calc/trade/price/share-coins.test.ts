@@ -3,6 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { shareCoins } from '#shared-calc/trade/price/share-coins.ts';
 
 describe('shareCoins', () => {
+  // Worked by hand.
   test.each([
     { as: 'by weight', coins: 750, weights: [2, 1], parts: [500, 250] },
     { as: 'the earlier where remainders tie', coins: 1, weights: [1, 1], parts: [1, 0] },

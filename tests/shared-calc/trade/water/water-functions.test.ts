@@ -31,7 +31,7 @@ describe('wettingWater', () => {
 });
 
 describe('drainCapacity', () => {
-  // Void 0.40 of even coarse aggregate: stormwater design guidance.
+  // Worked by hand from the sum; void 0.40 of even grains is common practice, no source.
   test('0.4005 m2, 40 mm of drainage, 10 mm gap, void 0.40: 4.806 L', () => {
     expect(drainCapacity.compute([0.4005, 40, 10, 0.4])).toBeCloseTo(4.806, 10);
   });
@@ -108,7 +108,7 @@ describe('drainFillDays', () => {
 });
 
 describe('reservoirDays', () => {
-  // Cleaning every 14 days: OSHA and water-safety guidance.
+  // Worked by hand from the sum; cleaning every 14 days is common practice, no source.
   test.each([
     ['the cap for cleaning comes first', [9, 135, 14], 14],
     ['the can is empty first', [1, 135, 14], 7],
