@@ -13,7 +13,7 @@ import { workedJob } from '#tests/worked-job.ts';
 import type { WorkedJob } from '#shared-calc/jobs/worked-job.ts';
 import { orderPlants } from '#shared-calc/jobs/order-plants.ts';
 import { paneCuts } from '#shared-calc/jobs/pane-cuts.ts';
-import { outerSize, placeChecks } from '#shared-calc/jobs/place-checks.ts';
+import { benchPlace } from '#shared-calc/jobs/place-checks.ts';
 import { plantNeeds, plantPlace } from '#shared-calc/jobs/plant-place.ts';
 import { surveyLines } from '#shared-calc/jobs/survey-job.ts';
 import { buildCards } from '#shared-calc/papers/build-card.ts';
@@ -22,7 +22,6 @@ import { handoverCards } from '#shared-calc/papers/handover-card.ts';
 import { optionsPage } from '#shared-calc/papers/options-page.ts';
 import { pickLists } from '#shared-calc/papers/pick-list.ts';
 import { quoteModel } from '#shared-calc/papers/quote-model.ts';
-import { sizeFigures } from '#shared-calc/prepare/size-figures.ts';
 import { animalsInCard, watchCards } from '#shared-calc/papers/watch-card.ts';
 import { calendarOf } from '#shared-calc/prepare/calendar-of.ts';
 import { animalsFor } from '#shared-calc/prepare/culture-demands.ts';
@@ -73,7 +72,7 @@ function planViews(records: Records, job: Job, { bench, sheet }: WorkedJob) {
   const plan = prepPlan(facts.value, { on: DEMO_DAY, calendar: calendarOf(records), handover: '2027-06-30' });
   if (!plan.ok) throw new Error(JSON.stringify(plan.fault));
   const { handover, care, build } = plan.value;
-  const crushing = { records, display, audience: job.audience, animalCrushes: false };
+  const crushing = { records, display, survey: job.survey };
   return {
     facts: facts.value,
     plan: plan.value,
@@ -84,7 +83,7 @@ function planViews(records: Records, job: Job, { bench, sheet }: WorkedJob) {
     animalsIn: animalsInCard({ build, settleInDays: facts.value.settleIn, job }),
     care: sizeCare(bench, handover, display),
     handover: handoverCards(bench, { job, handover, care, workshop: workshopOf(records), display }),
-    plants: orderPlants([{ bench, audience: job.audience, animalCrushes: false }], records.plant.values()),
+    plants: orderPlants([{ bench, survey: job.survey }], records.plant.values()),
     cultures: [...records.cultureKind.values()].map((kind) => animalsFor(bench, keysOf(sheet), kind)),
   };
 }
@@ -95,19 +94,14 @@ function sizeViews(records: Records, job: Job, { bench, pricing, sheet, key }: W
   const faces = lineFaces(lines, display);
   const column = sheet.columns.find((each) => each.key === key);
   if (!column) throw new Error(`no column ${key}`);
-  const { number } = sizeFigures(bench, key, display);
   return {
     head: headView({ ...column, written: new Map(), locals: new Map() }, bench, faces, false),
     section: benchSection(bench, key),
     headlines: [...faces.sections.keys()].map((section) => headline(bench, key, section, faces)),
     checks: checksOf(bench, key, display),
     sheet: checkSheet(bench, key, { pricing, display }),
-    place: placeChecks(
-      job,
-      outerSize((use) => number(use, 'mm')),
-      display,
-    ),
-    plants: [plantPlace(bench, key, { audience: job.audience, animalCrushes: false }), plantNeeds(bench, key)],
+    place: benchPlace(bench, job.survey, display)(key),
+    plants: [plantPlace(bench, key, { survey: job.survey }), plantNeeds(bench, key)],
     figures: figuresOf(bench, key),
   };
 }

@@ -1,15 +1,14 @@
 import type { Box } from '#shared-calc/bench/bench-types.ts';
 import { unsureWords } from '#shared-calc/bench/check-state.ts';
-import { checksOf } from '#shared-calc/bench/checks.ts';
 import { rangeWords, sideOf } from '#shared-calc/bench/range-words.ts';
 import { showValue, shownUnit, type Display } from '#shared-calc/quantity/shown-unit.ts';
 import { displayOf } from '#shared-calc/records/display-of.ts';
 import type { Line } from '#shared-calc/records/records.ts';
 import { stateWords } from '#shared-calc/words/state-words.ts';
-import { whoDecides } from '#shared-calc/words/who-decides.ts';
 import { boxWarnings } from '#shared-calc/bench/box-warnings.ts';
 import { benchCautions } from '#shared-calc/prepare/order-cautions.ts';
 import { underFigures } from './cautions-answer.ts';
+import { checkNotes, placeNotes } from './order-checks.ts';
 import { columnSums } from './column-sums.ts';
 import { textTable } from './text-table.ts';
 import type { WorkedOrder } from './work-order.ts';
@@ -20,7 +19,10 @@ export function benchTable(worked: WorkedOrder, lines: readonly Line[]): string 
   const heads = order.columns.map(({ key, count }) => (count === 1 ? key : `${key} x${count}`));
   const figures = heads.map((_, at) => at + 2);
   const sums = order.columns.map(({ key }) => columnSums(worked, key));
-  const notes = order.columns.flatMap(({ key }, at) => [sums[at]?.fault ?? [], checkNotes(worked, key)].flat());
+  const notes = [
+    ...order.columns.flatMap(({ key }, at) => [sums[at]?.fault ?? [], checkNotes(worked, key)].flat()),
+    ...placeNotes(worked),
+  ];
   return [
     textTable(['', '', ...heads], lineRows(worked, lines), figures),
     '',
@@ -94,12 +96,4 @@ function sumRows(columns: readonly ReturnType<typeof columnSums>[], currency: st
     name === 'hours' ? 'h' : currency,
     ...columns.map(({ sums }) => (sums ? String(sums[name]) : 'not known yet')),
   ]);
-}
-
-function checkNotes({ bench, workshop }: WorkedOrder, key: string): readonly string[] {
-  return checksOf(bench, key, displayOf(workshop)).flatMap(({ line, level, state, says, decides }) => {
-    if (state === 'holds') return [];
-    if (state !== 'not known yet') return [`${key}  ${level}: ${says} ${whoDecides(decides)}.`];
-    return [`${key}  ${line.name} is not known yet: ${stateWords(bench.box(key, line.name)).join(', ')}.`];
-  });
 }

@@ -24,10 +24,9 @@ interface IssueTerms {
 }
 
 /** What stands against issuing the quote of an order; one over sizes alone has no place. */
-export function againstOrder({ derived, order, bench }: WorkedOrder): readonly Against[] {
-  const place = derived.records.job.get(order.jobId ?? '');
+export function againstOrder({ derived, order, bench, place }: WorkedOrder): readonly Against[] {
   const keys = order.columns.map(({ key }) => key);
-  return againstIssue({ bench, keys, ...(place && { place }) }, derived.display);
+  return againstIssue({ bench, keys, ...(order.jobId !== undefined && { place }) }, derived.display);
 }
 
 /** Issues the quote of an order: for a job, the next revision of its number; for any other, a new number. */

@@ -23,6 +23,8 @@ export const orderOptions = {
 export interface Order {
   readonly recipe: string;
   readonly columns: readonly ColumnInput[];
+  /** Sizes that `--size` leaves out; they stand at the place all the same. */
+  readonly beside: readonly ColumnInput[];
   readonly job: ReadonlyMap<string, string>;
   /** The job's id, if the order is a job. */
   readonly jobId?: string;
@@ -68,6 +70,7 @@ function onlySize(size: string | undefined, order: Order): Result<Order, string>
   return ok({
     ...order,
     columns: order.columns.filter(({ key }) => key === size),
+    beside: order.columns.filter(({ key }) => key !== size),
     written: order.written.filter(({ column }) => column === undefined || column === size),
   });
 }
@@ -81,7 +84,7 @@ function sizesOrder(given: Arguments, sizes: string, records: Records): Result<O
     if (!column.ok) return column;
     columns.push(column.value);
   }
-  return ok({ recipe, columns, job: new Map(), written: [] });
+  return ok({ recipe, columns, beside: [], job: new Map(), written: [] });
 }
 
 /** `T07x2` is the tank T07, built twice; the second T07 of an order is `T07#2`. */
@@ -109,7 +112,7 @@ function jobOrder(id: string, derived: Derived): Result<Order, string> {
   const job = derived.job(id);
   if (!job) return failed(unknown('job', id, derived.records.job));
   const { columns, job: whole } = job.bench.input();
-  return ok({ recipe: job.job.recipe, columns, job: whole, jobId: id, written: [] });
+  return ok({ recipe: job.job.recipe, columns, beside: [], job: whole, jobId: id, written: [] });
 }
 
 function writeOver(given: Arguments, order: Order, { records, lines }: Derived): Result<Order, string> {

@@ -27,7 +27,7 @@ export function readPaperInput(
 function anOrder(given: Arguments, records: Records): Result<PaperInput, readonly string[]> {
   const worked = workOrder({ ...given, words: [] }, records);
   if (!worked.ok) return worked;
-  const { derived, order, bench, pricing } = worked.value;
+  const { derived, order, bench, pricing, place } = worked.value;
   const wish = readWish(given, records.job.get(order.jobId ?? ''), records);
   const sheet = orderSheet(worked.value);
   if (wish.ok && sheet.ok) {
@@ -37,6 +37,7 @@ function anOrder(given: Arguments, records: Records): Result<PaperInput, readonl
       sheet: sheet.value,
       bench,
       pricing,
+      place,
       wish: wish.value,
       treatment: readTreatment(given),
     });
@@ -51,7 +52,16 @@ function noOrder(given: Arguments, records: Records): Result<PaperInput, readonl
   const bench = onceBench({ lines: [], columns: [], job: new Map(), isOldPrice: () => false });
   const derived = derive(records, wish.value.on);
   const pricing = { prices: derived.prices, rules: derived.rules, basis: 'used', oneOffs: [] } as const;
-  return ok({ derived, records, sheet, bench, pricing, wish: wish.value, treatment: readTreatment(given) });
+  return ok({
+    derived,
+    records,
+    sheet,
+    bench,
+    pricing,
+    place: () => [],
+    wish: wish.value,
+    treatment: readTreatment(given),
+  });
 }
 
 function readTreatment(given: Arguments): PaperInput['treatment'] {

@@ -4,6 +4,8 @@ import type { Bench } from '#shared-calc/bench/open-bench.ts';
 import type { Pricing } from '#shared-calc/bench/order-sums.ts';
 import { oldPricesIn, type PriceBook } from '#shared-calc/buy/price-book.ts';
 import type { Stock } from '#shared-calc/buy/stock.ts';
+import { unasked } from '#shared-calc/fields/survey.ts';
+import { benchPlace, type PlaceCheck } from '#shared-calc/jobs/place-checks.ts';
 import { derive, type Derived } from '#shared-calc/derive/derived.ts';
 import type { Job, Line, Records, Workshop } from '#shared-calc/records/records.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
@@ -22,6 +24,8 @@ export interface WorkedOrder {
   readonly bench: Bench;
   readonly pricing: Pricing;
   readonly workshop: Workshop;
+  /** The limits of the place for a size; without a job nothing was asked there. */
+  readonly place: (column: string) => readonly PlaceCheck[];
 }
 
 /** Opens the bench of the order that the options define. Overrides from the command line must be valid. */
@@ -40,15 +44,19 @@ export function workOrder(given: Arguments, records: Records): Result<WorkedOrde
   );
   if (unknown.length > 0) return failed(unknown);
   const { prices } = pricing.value;
-  const bench = onceBench({
-    lines,
-    columns: order.value.columns,
-    job: order.value.job,
-    isOldPrice: oldPricesIn(prices),
-  });
+  const { columns, job } = order.value;
+  const bench = onceBench({ lines, columns, job, isOldPrice: oldPricesIn(prices) });
   const refused = refusedWrites(order.value, bench);
   if (refused.length > 0) return failed(refused);
-  return ok({ derived, order: order.value, bench, pricing: pricing.value, workshop: derived.workshop });
+  const place = placeOf(derived, order.value, bench);
+  return ok({ derived, order: order.value, bench, pricing: pricing.value, workshop: derived.workshop, place });
+}
+
+/** Every size of the order stands at the place, also one that is left out of the answer. */
+function placeOf({ records, display }: Derived, { columns, beside, jobId }: Order, bench: Bench): WorkedOrder['place'] {
+  const survey = records.job.get(jobId ?? '')?.survey ?? unasked;
+  const whole = beside.length === 0 ? bench : onceBench({ ...bench.input(), columns: [...columns, ...beside] });
+  return benchPlace(whole, survey, display);
 }
 
 function readPricing(given: Arguments, derived: Derived, order: Order): Result<Pricing, string> {

@@ -44,7 +44,7 @@ function issueOpen(book: Book, derived: Derived, { job, reason: asked }: Asked):
   if (!sums.ok) return refuse(sayOrderFault(sums.fault, calledByLines(job.bench.input())));
   const number = book.nextQuote(quoteNumberOf(records, id));
   const body = freezeQuote(records, job, sums.value, { ...number, issuedOn });
-  const against = againstIssue({ ...job, place: job.job }, derived.display);
+  const against = againstIssue(job, derived.display);
   const change = issueAnyway(records, issueChange(records, body, hashBody), { body, reason: reason.value, against });
   return orRefuse(book.apply(change, book.revision()));
 }

@@ -2,6 +2,7 @@ import { capital } from '#shared-calc/rule/capital.ts';
 import type { CautionView, StandingView } from '#renderer/panel/panel-view.ts';
 import type { Box } from '#shared-calc/bench/bench-types.ts';
 import { boxWarnings } from '#shared-calc/bench/box-warnings.ts';
+import { NO_KIND } from '#shared-calc/jobs/animal-checks.ts';
 import { figuresOfTank } from '#shared-calc/prepare/act-cautions.ts';
 import { boxCautions } from '#shared-calc/prepare/box-cautions.ts';
 import { sizeFigures } from '#shared-calc/prepare/size-figures.ts';
@@ -18,6 +19,7 @@ export function standingsOf(box: Box, parts: BoxParts): readonly StandingView[] 
   return [
     ...(issued === undefined ? [] : [{ look: 'issued' as const, words: `In quote ${issued}` }]),
     ...sourceStanding(box, parts.called),
+    ...kindStanding(box, parts),
     ...causeStanding(box, parts),
     ...checkStanding(box),
     ...flagStandings(box, parts),
@@ -34,6 +36,15 @@ function sourceStanding({ source, rule }: Box, called: string): readonly Standin
   if (source === 'survey' || source === 'kind') return [{ look: 'job', words: giverSays[source] }];
   if (source === 'local') return [{ look: 'local', words: `Local ${rule ? 'rule' : 'value'}, for ${called} only` }];
   return source === 'job' ? [{ look: 'job', words: `${rule ? 'Rule' : 'Value'} for the whole job` }] : [];
+}
+
+const ofTheKind: ReadonlySet<string> = new Set(['speciesCeiling', 'speciesFloor', 'bandLow', 'bandHigh', 'dipAllowed']);
+
+/** What animals stand, where the size of a job names no kind of them. */
+function kindStanding({ source, line, column }: Box, { bench }: BoxParts): readonly StandingView[] {
+  if (source !== 'house' || !ofTheKind.has(line.use ?? '')) return [];
+  const animals = bench.input().columns.find(({ key }) => key === column)?.animals;
+  return animals && !animals.kind && animals.count !== 0 ? [{ look: 'watch', words: NO_KIND }] : [];
 }
 
 function causeStanding({ cause, line, state }: Box, { faces }: BoxParts): readonly StandingView[] {

@@ -10,16 +10,9 @@ export const peopleCautions = {
     source: CDC,
     against: ['animals', 'small children'],
   },
-  carriers: {
+  underFivesNotAsked: {
     about: '',
-    says: 'Carriers look healthy: everybody washes their hands after any contact with the tank or its water.',
-    decides: 'School or centre health lead, public-health office',
-    source: CDC,
-    against: ['animals', 'small children'],
-  },
-  audienceNotAsked: {
-    about: '',
-    says: 'Nobody has written down who is near the tank: ask for under-fives, people over 65 and weak immunity.',
+    says: 'Nobody has asked whether under-fives come near the tank: ask the client before animals go in.',
     decides: 'School or centre health lead, public-health office',
     source: CDC,
     against: ['animals', 'small children'],
@@ -33,31 +26,17 @@ export const peopleCautions = {
   },
   weakImmunityHere: {
     about: '',
-    says: 'People with weak immunity may come here: they keep away from the animals, the tank and its water.',
+    says: 'People over 65 or with weak immunity come here: they keep away from the animals, the tank and its water.',
     decides: 'School or centre health lead, public-health office',
     source: CDC,
     against: ['animals'],
   },
-  over65Here: {
+  weakImmunityNotAsked: {
     about: '',
-    says: 'People over 65 come here: they are at greater risk; no hands in the tank.',
+    says: 'Nobody has asked whether people over 65 or with weak immunity come near the tank: ask the client before animals go in.',
     decides: 'School or centre health lead, public-health office',
     source: CDC,
     against: ['animals'],
-  },
-  frogsListed: {
-    about: '',
-    says: 'Most poison-frog kinds are listed: they need permits and proof of breeding.',
-    decides: 'Wildlife authority',
-    source: CITES,
-    against: ['permits'],
-  },
-  reptilesListed: {
-    about: '',
-    says: 'Some dwarf geckos and other reptiles are on the strictest list.',
-    decides: 'Wildlife authority',
-    source: CITES,
-    against: ['permits'],
   },
   askAuthority: {
     about: '',

@@ -42,7 +42,7 @@ export function againstMove(derived: Derived, id: string, to: State): readonly A
   const worked = derived.job(id);
   if (!worked || !isForward(worked.job.state, to)) return [];
   return inOrder([
-    ...againstIssue({ ...worked, place: worked.job }, derived.display),
+    ...againstIssue(worked, derived.display),
     ...(reaches(to, 'deposit in') ? againstDeposit(worked.job) : []),
     ...(reaches(to, 'accepted') ? againstQuote(derived, worked) : []),
     ...(reaches(to, 'in quarantine') ? againstGoods(derived, worked) : []),

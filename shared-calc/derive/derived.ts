@@ -8,8 +8,8 @@ import { byMaterial, type NeedAmount } from '#shared-calc/buy/needs.ts';
 import { priceBook, type PriceBook } from '#shared-calc/buy/price-book.ts';
 import type { Day } from '#shared-calc/calendar/day.ts';
 import type { WorkCalendar } from '#shared-calc/calendar/work-calendar.ts';
-import { crushesPlants } from '#shared-calc/jobs/crushes-plants.ts';
 import type { JobFault } from '#shared-calc/jobs/job-fault.ts';
+import { benchPlace, type PlaceCheck } from '#shared-calc/jobs/place-checks.ts';
 import type { PlantedBench } from '#shared-calc/jobs/order-plants.ts';
 import { keysOf, type JobSheet } from '#shared-calc/jobs/job-sheet.ts';
 import { sheetInput, type WorkedJob } from '#shared-calc/jobs/worked-job.ts';
@@ -56,11 +56,13 @@ export interface DerivedJob extends WorkedJob {
   readonly needs: () => Result<readonly NeedAmount[], NoAmount>;
   /** What it uses of each material that comes in packs, for all its builds, in the material's unit. */
   readonly uses: () => Result<ReadonlyMap<string, number>, JobFault>;
-  /** Its bench, with the audience and animals that decide its plants. */
+  /** Its bench, with the place and animals that decide its plants. */
   readonly planted: PlantedBench;
   /** For some columns together; for all if none are given. */
   readonly sums: (columns?: readonly string[]) => Result<OrderSums, OrderFault>;
   readonly checks: (column: string) => readonly CheckResult[];
+  /** The limits of its place for a size. */
+  readonly place: (column: string) => readonly PlaceCheck[];
   readonly plan: () => Result<JobPlan, PlanFault>;
 }
 
@@ -168,11 +170,12 @@ function jobWith(jobs: Caches['jobs'], shared: Shared, job: Job): DerivedJob {
       keys,
       bench,
       pricing,
-      planted: { bench, audience: job.audience, animalCrushes: crushesPlants(job.animals) },
+      planted: { bench, survey: job.survey },
       needs,
       uses: lazy(() => usesOf(job.id, needs(), prices)),
       sums: (columns = keys) => getOr(sums, columns.join('\n'), () => orderSums(bench, columns, pricing)),
       checks: (column) => getOr(checks, column, () => checksOf(bench, column, display)),
+      place: benchPlace(bench, job.survey, display),
       plan: lazy(() => jobPlan({ job, bench, keys }, { records, display, wish })),
     };
   });

@@ -2,8 +2,7 @@ import type { Bench } from '#shared-calc/bench/open-bench.ts';
 import type { CheckResult } from '#shared-calc/bench/bench-types.ts';
 import { checksOf } from '#shared-calc/bench/checks.ts';
 import { missingFigures, sayMissing, type MissingFigure } from '#shared-calc/bench/waits.ts';
-import { outerSize, placeChecks, type Place } from '#shared-calc/jobs/place-checks.ts';
-import { sizeFigures } from '#shared-calc/prepare/size-figures.ts';
+import type { PlaceCheck } from '#shared-calc/jobs/place-checks.ts';
 import type { Display } from '#shared-calc/quantity/shown-unit.ts';
 import type { Derived, DerivedJob } from './derived.ts';
 
@@ -21,12 +20,12 @@ const gravity = ['stop', 'watch', 'advice'] as const;
 export interface CheckedOrder {
   readonly bench: Bench;
   readonly keys: readonly string[];
-  readonly place?: Place;
+  readonly place?: (key: string) => readonly PlaceCheck[];
 }
 
 /** Checks of the job's sizes and of its place that do not hold, or are not known yet, most serious first. */
 export function failingChecks({ display }: Pick<Derived, 'display'>, worked: DerivedJob): readonly FailingCheck[] {
-  return openChecks({ ...worked, place: worked.job }, display);
+  return openChecks(worked, display);
 }
 
 /** The same for any order. Checks that wait for one figure are one entry, as grave as the gravest of them. */
@@ -43,9 +42,7 @@ export function openChecks(order: CheckedOrder, display: Display): readonly Fail
 }
 
 function openIn({ bench, place }: CheckedOrder, key: string, display: Display): readonly Omit<FailingCheck, 'sizes'>[] {
-  const { number } = sizeFigures(bench, key, display);
-  const size = outerSize((use) => number(use, 'mm'));
-  const limits = place ? placeChecks(place, size, display) : [];
+  const limits = place?.(key) ?? [];
   const known = checksOf(bench, key, display).filter(({ state }) => state !== 'not known yet');
   return [
     ...[...known, ...limits]

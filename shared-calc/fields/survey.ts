@@ -1,4 +1,4 @@
-import { choice, count, figure, longText, schemaOf, share, words, type Field } from './field.ts';
+import { choice, count, figure, longText, share, words, type Field, type schemaOf } from './field.ts';
 import type { z } from 'zod';
 
 /** *Not asked* is an answer of its own: it never counts as no. */

@@ -11,6 +11,7 @@ import { cleanNoise } from '#shared-calc/quantity/write-figure.ts';
 import { displayOf } from '#shared-calc/records/display-of.ts';
 import type { Line, Records, Workshop } from '#shared-calc/records/records.ts';
 import { workshopOf } from '#shared-calc/records/workshop-of.ts';
+import { benchPlace } from './place-checks.ts';
 import type { SheetColumn, WrittenByLine } from './job-sheet.ts';
 import type { WorkedJob } from './worked-job.ts';
 import type { FrozenColumn, FrozenWritten, QuoteBody } from './quote-body.ts';
@@ -31,6 +32,7 @@ export function freezeQuote(
 ): QuoteBody {
   const workshop = workshopOf(records);
   const { lines } = bench.input();
+  const place = sheet.job && benchPlace(bench, sheet.job.survey, displayOf(workshop));
   return {
     form: 3,
     ...issue,
@@ -41,7 +43,10 @@ export function freezeQuote(
     recipe: records.recipe.get(sheet.recipe) ?? { id: sheet.recipe, title: sheet.recipe, note: '' },
     lines: [...lines],
     whole: frozenWritten(sheet.whole),
-    columns: sheet.columns.map((column) => frozenColumn(column, bench, workshop)),
+    columns: sheet.columns.map((column) => ({
+      ...frozenColumn(column, bench, workshop),
+      ...(place && { place: [...place(column.key)] }),
+    })),
     oneOffs: [...sheet.oneOffs],
     workshop,
     rates: [...records.rate.values()],

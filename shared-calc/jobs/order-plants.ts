@@ -1,7 +1,7 @@
 import type { Bench } from '#shared-calc/bench/open-bench.ts';
 import type { Plant } from '#shared-calc/records/records.ts';
 import { choosePlants, type ChosenPlants } from './choose-plants.ts';
-import { plantNeeds, plantPlace, type Audience } from './plant-place.ts';
+import { plantNeeds, plantPlace, type Asked } from './plant-place.ts';
 
 /** Plants of one class to order by name, for all builds. */
 export interface PlantOrder {
@@ -13,10 +13,9 @@ export interface PlantOrder {
   readonly short: number;
 }
 
-/** The sizes of one job or order, and who sees them. */
-export interface PlantedBench extends Audience {
+/** The sizes of one job or order, and what was asked at their place. */
+export interface PlantedBench extends Asked {
   readonly bench: Bench;
-  readonly animalCrushes: boolean;
 }
 
 /** The species of all sizes together, by class, in the order of the plant book's classes. */

@@ -1,75 +1,217 @@
-import type { UseName } from '#shared-calc/fields/uses.ts';
-import type { CheckResult } from '#shared-calc/bench/bench-types.ts';
+import type { Decides } from '#shared-calc/cautions/deciders.ts';
+import type { CheckResult, CheckState } from '#shared-calc/bench/bench-types.ts';
 import { stateOfAnswer } from '#shared-calc/bench/check-state.ts';
+import type { Bench } from '#shared-calc/bench/open-bench.ts';
+import type { Survey } from '#shared-calc/fields/survey.ts';
 import { showWithUnit, type Display } from '#shared-calc/quantity/shown-unit.ts';
-import type { Job } from '#shared-calc/records/records.ts';
-import { HEALTH_LEAD, tellsOfUnderFives } from './under-fives.ts';
+import { toBase, unitOf } from '#shared-calc/quantity/unit.ts';
+import { lazy } from '#shared-calc/records/memo.ts';
+import { placedSizes, type PlacedSize, type Spread } from './placed-size.ts';
 
-/** A limit of the place that is not a line of a recipe. */
+/** Who decides where children under five and people at risk may be near animals. */
+const HEALTH_LEAD: Decides = 'School or centre health lead, public-health office';
+
+export const placeUses = ['underFives', 'weakImmunity', 'wayIn', 'clearSize', 'shelf', 'sun'] as const;
+export type PlaceUse = (typeof placeUses)[number];
+
+/** A limit of the place; it is no line of a recipe. What nobody asked is not known yet. */
 export interface PlaceCheck extends Pick<CheckResult, 'level' | 'state' | 'says' | 'decides'> {
-  readonly limit: 'way in' | 'audience';
+  readonly use: PlaceUse;
 }
 
-export type Place = Pick<Job, 'survey' | 'audience' | 'animals'>;
-
-/** Outer measurements of a size, mm; left out if not known. */
-export interface OuterSize {
-  readonly lengthMm: number | undefined;
-  readonly depthMm: number | undefined;
+/** What stands where: the answers of the survey, and every size that comes there. */
+export interface Placed {
+  readonly survey: Survey;
+  readonly sizes: readonly PlacedSize[];
+  readonly display: Display;
 }
 
-/** Outer measurements from a size's figures in mm. */
-export function outerSize(figureMm: (use: UseName) => number | undefined): OuterSize {
-  return { lengthMm: figureMm('outsideLength'), depthMm: figureMm('outsideDepth') };
+/** The limits of the place for a size of a bench; the sizes are read when the first is asked for. */
+export function benchPlace(bench: Bench, survey: Survey, display: Display): (column: string) => readonly PlaceCheck[] {
+  const sizes = lazy(() => placedSizes(bench));
+  return (column) => placeChecks({ survey, sizes: sizes(), display }, column);
 }
 
-/**
- * Limits of a job's place for one size. Shelf load and hot day are lines of the recipe; these need the job's own words:
- * the way in, and children under five near animals.
- */
-export function placeChecks(place: Place, size: OuterSize, display: Display): readonly PlaceCheck[] {
-  return [wayIn(place, size, display), underFives(place)];
+/** The limits of the place for one size. All sizes of a job stand side by side on one shelf. */
+export function placeChecks(placed: Placed, key: string): readonly PlaceCheck[] {
+  const size = placed.sizes.find((each) => each.key === key);
+  if (!size) return [];
+  return [
+    underFives(placed.survey),
+    weakImmunity(placed.survey),
+    wayIn(placed, size),
+    clearSize(placed, size),
+    shelf(placed, size),
+    sun(placed, size),
+  ];
+}
+
+function underFives({ underFives: answer }: Survey): PlaceCheck {
+  const check = { use: 'underFives', level: 'stop', decides: HEALTH_LEAD } as const;
+  if (answer === 'not asked')
+    return unknown(check, 'Nobody has asked whether children under five come near it. Ask the client.');
+  if (answer === 'no') return { ...check, state: 'holds', says: 'No child under five comes near it, as asked.' };
+  const says = 'Children under five come near it: reptiles and amphibians should not be kept where they are.';
+  return { ...check, state: 'fails', says };
+}
+
+function weakImmunity({ weakImmunity: answer }: Survey): PlaceCheck {
+  const check = { use: 'weakImmunity', level: 'watch', decides: HEALTH_LEAD } as const;
+  if (answer === 'not asked') {
+    return unknown(
+      check,
+      'Nobody has asked whether people over 65 or with weak immunity come near it. Ask the client.',
+    );
+  }
+  if (answer === 'no')
+    return { ...check, state: 'holds', says: 'Nobody over 65 or with weak immunity comes near it, as asked.' };
+  const says =
+    'People over 65 or with weak immunity come near it: they keep away from the animals, the tank and its water.';
+  return { ...check, state: 'fails', says };
 }
 
 /**
  * A planted tank is carried upright, so a low height does not help: the lesser of its two outer widths decides, for a
  * hexagon or cylinder the overall one. A tank exactly as wide as the way in does not pass.
  */
-function wayIn({ survey: { narrowestMm } }: Place, { lengthMm, depthMm }: OuterSize, display: Display): PlaceCheck {
-  const check = { limit: 'way in', decides: 'Crew leader' } as const;
+function wayIn({ survey: { narrowestMm }, display }: Placed, { lengthMm, depthMm }: PlacedSize): PlaceCheck {
+  const check = { use: 'wayIn', level: 'stop', decides: 'Crew leader' } as const;
   if (lengthMm === undefined || depthMm === undefined) {
-    return { ...check, level: 'watch', state: 'not known yet', says: 'How wide the tank is outside is not known yet.' };
+    return unknown(check, 'How wide the tank is outside is not known yet.');
   }
   const least = Math.min(lengthMm, depthMm);
   const carried = `Carried upright, never on its side, the tank is ${mm(least, display)} at its narrowest outside`;
-  if (narrowestMm === null) {
-    return { ...check, level: 'watch', state: 'not known yet', says: `${carried}; nobody has measured the way in.` };
-  }
+  if (narrowestMm === null) return unknown(check, `${carried}; nobody has measured the way in. Measure it there.`);
   const says = `${carried}; the way in is ${mm(narrowestMm, display)} at its narrowest.`;
-  return { ...check, level: 'stop', state: stateOfAnswer(least < narrowestMm), says };
+  return { ...check, state: stateOfAnswer(least < narrowestMm), says };
 }
 
-const noAnimals = /^\s*(?:no|none|no animals?|without(?: animals?)?|plants only|only plants)\s*\.?\s*$/i;
+interface Side {
+  readonly says: string;
+  readonly has: number | undefined;
+  readonly clear: number | null;
+}
 
-/** The health lead decides; the program never says that a tank is fit for an audience. */
-function underFives({ audience, animals }: Place): PlaceCheck {
-  const check = {
-    limit: 'audience',
-    level: 'stop',
-    decides: HEALTH_LEAD,
-  } as const;
-  if (noAnimals.test(animals)) return { ...check, state: 'holds', says: 'No animals are wanted.' };
-  if (audience.trim() === '') {
-    const says = 'Nobody has written down who is near the tank: ask for children under five.';
-    return { ...check, level: 'watch', state: 'not known yet', says };
+/** Outside size against the clear size. In length the sizes stand in one row. */
+function clearSize({ survey, sizes, display }: Placed, size: PlacedSize): PlaceCheck {
+  const check = { use: 'clearSize', level: 'stop', decides: 'Builder' } as const;
+  const side = (what: string, has: number | undefined, clear: number | null): Side => {
+    const room = clear === null ? 'clear not asked' : `clear ${mm(clear, display)}`;
+    return {
+      has,
+      clear,
+      says: has === undefined ? `${what} not known, ${room}` : `${what} ${mm(has, display)}, ${room}`,
+    };
+  };
+  const row = severalIn(sizes) ? `${listOf(sizes)} in a row` : 'length';
+  const sides = [
+    side(
+      row,
+      inRow(sizes, ({ lengthMm }) => lengthMm),
+      survey.clearLengthMm,
+    ),
+    side('depth', size.depthMm, survey.clearDepthMm),
+    side('height with its cover', size.heightMm, survey.clearHeightMm),
+  ];
+  const over = sides.filter(({ has, clear }) => has !== undefined && clear !== null && has > clear);
+  if (over.length > 0) return { ...check, state: 'fails', says: `Outside it does not fit: ${saidOf(over)}.` };
+  if (sides.some(({ clear }) => clear === null)) {
+    return unknown(check, `Nobody has measured all of the clear room: ${saidOf(sides)}. Measure it there.`);
   }
-  if (!tellsOfUnderFives(audience)) {
-    return { ...check, state: 'holds', says: `As written down: ${audience.trim()}. No child under five is told of.` };
+  if (sides.some(({ has }) => has === undefined)) return unknown(check, `The outside is not known: ${saidOf(sides)}.`);
+  return { ...check, state: 'holds', says: `Outside it fits, lamps and hands above it not counted: ${saidOf(sides)}.` };
+}
+
+function saidOf(sides: readonly Side[]): string {
+  return sides.map(({ says }) => says).join('; ');
+}
+
+/** All sizes on one shelf, each with its drain blocked, at the worst end of their guesses. */
+function shelf({ survey, sizes, display }: Placed, { ratingKg, shelfShare }: PlacedSize): PlaceCheck {
+  const check = { use: 'shelf', level: 'stop', decides: 'Building owner or structural engineer' } as const;
+  const [likely, worst] = (['likely', 'worst'] as const).map((end) => inRow(sizes, ({ massKg }) => massKg?.[end]));
+  const who = severalIn(sizes) ? `${listOf(sizes)} together weigh` : 'Filled it weighs';
+  const load = `${who} ${worst === undefined ? 'what is not known yet' : `${kg(worst, display)} at worst`}, with the drain blocked`;
+  if (survey.shelfRatingKg === null || ratingKg === undefined) {
+    return unknown(check, `${load}; nobody has asked what the shelf is rated for. Ask the building owner.`);
   }
-  const says = 'Children under five may be near it: reptiles and amphibians should not be kept where they are.';
-  return { ...check, state: 'fails', says };
+  if (likely === undefined || worst === undefined) return unknown(check, `${load}.`);
+  const most = ratingKg * shelfShare;
+  const says = `${load}; the shelf is rated for ${kg(ratingKg, display)}, of which ${kg(most, display)} are used.`;
+  return withState(check, spreadState({ likely, worst }, most), says);
+}
+
+/** Sun is counted in the hottest day by the glass that it strikes. */
+function sun({ survey, display }: Placed, { sunM2, hottestC, ceilingC }: PlacedSize): PlaceCheck {
+  const check = { use: 'sun', level: 'stop', decides: 'Experienced keeper or vet' } as const;
+  const { sunHours, sunAreaM2 } = survey;
+  if (sunHours === null && sunAreaM2 === null) {
+    return unknown(
+      check,
+      'Nobody has asked whether the sun strikes the glass; the hottest day counts none. Ask the caretaker.',
+    );
+  }
+  if (sunM2 === undefined) {
+    return unknown(check, `The sun strikes the glass ${sunHours ?? 0} h a day; measure how much of it.`);
+  }
+  if (sunM2 === 0) return { ...check, state: 'holds', says: 'No sun strikes the glass, as asked.' };
+  const struck = `Sun on ${showWithUnit(sunM2, 'm2', display)} of glass`;
+  if (hottestC === undefined || ceilingC === undefined) {
+    return unknown(check, `${struck}; what the tank comes to on the hottest day is not known yet.`);
+  }
+  const says = `${struck}: ${degC(hottestC.likely, display)} on the hottest day, ${degC(hottestC.worst, display)} at worst; the ceiling of the animals is ${degC(ceilingC, display)}.`;
+  return withState(check, spreadState(hottestC, ceilingC), says);
+}
+
+type Check = Pick<PlaceCheck, 'use' | 'level' | 'decides'>;
+
+/** Not known yet is a watch, whatever the check's own level. */
+function unknown(check: Check, says: string): PlaceCheck {
+  return { ...check, level: 'watch', state: 'not known yet', says };
+}
+
+/** What may not hold is a watch, too. */
+function withState(check: Check, state: CheckState, says: string): PlaceCheck {
+  return { ...check, level: state === 'may not hold' ? 'watch' : check.level, state, says };
+}
+
+const SLACK = 1e-9;
+
+function spreadState({ likely, worst }: Spread, most: number): CheckState {
+  if (likely > most + SLACK) return 'fails';
+  return worst > most + SLACK ? 'may not hold' : 'holds';
+}
+
+/** The figures of all builds together; `undefined` if one is not known. */
+function inRow(sizes: readonly PlacedSize[], of: (size: PlacedSize) => number | undefined): number | undefined {
+  let sum = 0;
+  for (const size of sizes) {
+    const one = of(size);
+    if (one === undefined) return undefined;
+    sum += one * size.count;
+  }
+  return sum;
+}
+
+function severalIn(sizes: readonly PlacedSize[]): boolean {
+  return sizes.length > 1 || sizes.some(({ count }) => count > 1);
+}
+
+/** `T05, 2 of T07 and T08` */
+function listOf(sizes: readonly PlacedSize[]): string {
+  const words = sizes.map(({ called, count }) => (count === 1 ? called : `${count} of ${called}`));
+  const last = words.at(-1) ?? '';
+  return words.length < 2 ? last : `${words.slice(0, -1).join(', ')} and ${last}`;
 }
 
 function mm(value: number, display: Display): string {
   return showWithUnit(value / 1000, 'mm', display);
+}
+
+function kg(value: number, display: Display): string {
+  return showWithUnit(value, 'kg', display);
+}
+
+function degC(value: number, display: Display): string {
+  return showWithUnit(toBase(value, unitOf('degC')), 'degC', display);
 }

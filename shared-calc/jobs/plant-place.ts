@@ -1,28 +1,22 @@
 import type { Bench } from '#shared-calc/bench/open-bench.ts';
 import type { UseName } from '#shared-calc/fields/uses.ts';
 import { fromBase, unitOf } from '#shared-calc/quantity/unit.ts';
+import type { SizeAnimals } from '#shared-calc/recipe/column.ts';
 import { lineFor } from '#shared-calc/recipe/lines-by-use.ts';
 import { plantClasses } from '#shared-calc/fields/plant.ts';
 import type { Job, Plant } from '#shared-calc/records/records.ts';
 import type { PlantNeed, PlantPlace } from './choose-plants.ts';
 
-/** Who sees the tank, from the job. */
-export type Audience = Pick<Job, 'audience'>;
+/** What was asked where the tank is to stand. */
+export type Asked = Pick<Job, 'survey'>;
 
 /** At or below this humidity, as a share, a tank counts as dry. */
 const DRY_SHARE = 0.7;
 
-const children =
-  /under[\s-]*(fives?|5s?)|nursery|kindergarten|toddler|infant|child|school|class|pupil|all ages|public/i;
-
 /** The conditions for plants, from a size's own figures. An unknown figure counts as zero, which suits few plants. */
-export function plantPlace(
-  bench: Bench,
-  column: string,
-  { audience, animalCrushes }: Audience & Pick<PlantPlace, 'animalCrushes'>,
-): PlantPlace {
+export function plantPlace(bench: Bench, column: string, { survey }: Asked): PlantPlace {
   const figure = (use: UseName, unit: string) => figureOf(bench, { column, use, unit });
-  const { lines } = bench.input();
+  const { lines, columns } = bench.input();
   const publicSite = lineFor(lines, 'publicSite');
   return {
     light: figure('lamps', 'each') * figure('lightPerLamp', 'mol/m2/d'),
@@ -31,9 +25,19 @@ export function plantPlace(
     floorM2: figure('floorArea', 'm2'),
     dry: lineFor(lines, 'tankHumidity') !== undefined && figure('tankHumidity', 'share') <= DRY_SHARE + 1e-9,
     avoidHarm:
-      children.test(audience) || (publicSite !== undefined && bench.box(column, publicSite.name).value === true),
-    animalCrushes,
+      mayMeetChildren(survey) || (publicSite !== undefined && bench.box(column, publicSite.name).value === true),
+    animalCrushes: mayCrush(columns.find(({ key }) => key === column)?.animals ?? {}),
   };
+}
+
+/** A kind of which nobody knows better may crush small plants. */
+function mayCrush({ kind, count }: SizeAnimals): boolean {
+  return kind !== undefined && count !== 0 && kind.crushesPlants !== false;
+}
+
+/** Small children or strangers may come near; what nobody asked counts as yes. */
+function mayMeetChildren({ underFives, publicRoom }: Asked['survey']): boolean {
+  return underFives !== 'no' || publicRoom !== 'no';
 }
 
 const needUses = {

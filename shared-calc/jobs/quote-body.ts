@@ -7,6 +7,7 @@ import { recordKinds } from '#shared-calc/records/records.ts';
 import { declaredOf } from '#shared-calc/fields/first-recipes.ts';
 import { givers } from '#shared-calc/recipe/column.ts';
 import { sortKeyAt } from '#shared-calc/records/sort-key.ts';
+import { placeUses } from './place-checks.ts';
 import { canonicalJson, type Plain } from './canonical-json.ts';
 
 const Day = z.string().regex(/^\d{4}-\d{2}-\d{2}$/);
@@ -27,6 +28,14 @@ const FrozenCheck = z.strictObject({
   decides: z.string(),
 });
 
+const FrozenPlaceCheck = z.strictObject({
+  use: z.enum(placeUses),
+  level: z.enum(checkLevels),
+  state: z.enum(checkStates),
+  says: z.string(),
+  decides: z.string(),
+});
+
 const FrozenColumn = z.strictObject({
   size: z.string(),
   key: z.string(),
@@ -39,6 +48,8 @@ const FrozenColumn = z.strictObject({
   /** The value of every line, in the line's own unit; a line without a figure is left out. */
   figures: z.record(z.string(), z.union([z.number(), z.string(), z.boolean()])),
   checks: z.array(FrozenCheck),
+  /** Left out of quotes from before places had a survey. */
+  place: z.array(FrozenPlaceCheck).exactOptional(),
 });
 
 const FrozenGoods = z.strictObject({

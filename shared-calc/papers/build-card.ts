@@ -6,6 +6,7 @@ import { buildActs } from '#shared-calc/cautions/acts.ts';
 import type { SaidCaution } from '#shared-calc/cautions/all-cautions.ts';
 import { choosePlants } from '#shared-calc/jobs/choose-plants.ts';
 import { plantNeeds, plantPlace } from '#shared-calc/jobs/plant-place.ts';
+import type { Survey } from '#shared-calc/fields/survey.ts';
 import type { Display } from '#shared-calc/quantity/shown-unit.ts';
 import { fromBase, unitOf } from '#shared-calc/quantity/unit.ts';
 import type { Line, Records } from '#shared-calc/records/records.ts';
@@ -49,9 +50,8 @@ export interface BuildCard {
 export interface CardTerms {
   readonly records: Pick<Records, 'material' | 'plant'>;
   readonly display: Display;
-  /** Who sees the tank and what its animals do; these decide the plants. */
-  readonly audience: string;
-  readonly animalCrushes: boolean;
+  /** Who comes near the tank and what its animals do; these decide the plants. */
+  readonly survey: Survey;
 }
 
 /** A build card for every size of a bench. */

@@ -1,4 +1,3 @@
-import { crushesPlants } from '#shared-calc/jobs/crushes-plants.ts';
 import { buildCards, type BuildCard, type CardStep } from './build-card.ts';
 import { reasonsOf, sayReason, sayStoodAgainst } from './reasons-said.ts';
 import { heading, paragraph, sheet, type PaperBlock } from './document.ts';
@@ -7,12 +6,11 @@ import { ok } from '#shared-calc/result.ts';
 
 /** A card for each size, in build order: materials, depths and cautions. */
 export const buildPaper: MakePaper = (input) => {
-  const { audience, animals } = jobWords(input);
+  const { survey } = jobWords(input);
   const terms = {
     records: input.records,
     display: displayFor(input),
-    audience,
-    animalCrushes: crushesPlants(animals),
+    survey,
   };
   const cards = buildCards(input.bench, terms);
   const reasons = reasonsOf(input.records, jobWords(input).id);

@@ -1,11 +1,11 @@
 import type { CheckState } from '#shared-calc/bench/bench-types.ts';
 import { answerOfState } from '#shared-calc/bench/check-state.ts';
-import type { PlaceCheck } from '#shared-calc/jobs/place-checks.ts';
+import type { PlaceUse } from '#shared-calc/jobs/place-checks.ts';
 import { lineLabel } from '#shared-calc/recipe/line-label.ts';
 import type { FigureFrom } from '#shared-calc/bench/rests-on.ts';
 import { sayUnsure } from '#shared-calc/bench/source-words.ts';
 import { heading, paragraph, type PaperBlock } from './document.ts';
-import { displayFor, jobWords, titleOf, type MakePaper } from './paper-input.ts';
+import { displayFor, titleOf, type MakePaper } from './paper-input.ts';
 import { sheetOn, type SizeSheet } from './size-sheet.ts';
 import type { Mend } from '#shared-calc/prepare/mends.ts';
 import { coinsText } from '#shared-calc/quantity/coins-text.ts';
@@ -20,7 +20,7 @@ export const checksPaper: MakePaper = (input) => {
   const { bench, pricing, records } = input;
   const workshop = workshopOf(records);
   const terms = { display: displayFor(input), pricing };
-  const sheets = bench.input().columns.map(({ key }) => sheetOn(bench, key, { job: jobWords(input), terms }));
+  const sheets = bench.input().columns.map(({ key }) => sheetOn(bench, key, { place: input.place, terms }));
   return ok({
     data: sheets.map((sheet) => dataOf(sheet, workshop)),
     document: {
@@ -30,9 +30,13 @@ export const checksPaper: MakePaper = (input) => {
   });
 };
 
-export const limitWords: Readonly<Record<PlaceCheck['limit'], string>> = {
-  'way in': 'Way in',
-  audience: 'Who is near it',
+export const limitWords: Readonly<Record<PlaceUse, string>> = {
+  underFives: 'Children under five',
+  weakImmunity: 'Over 65 or weak immunity',
+  wayIn: 'Way in',
+  clearSize: 'Clear size',
+  shelf: 'Shelf',
+  sun: 'Sun',
 };
 
 interface Row {
@@ -73,8 +77,8 @@ function curesOf({ changes, state, margin, savesCostCoins }: Mend, { coinDecimal
 
 function rowsOf({ place, rows }: SizeSheet, workshop: Workshop): readonly Row[] {
   return [
-    ...place.map(({ limit, level, state, says, decides }) => ({
-      what: limitWords[limit],
+    ...place.map(({ use, level, state, says, decides }) => ({
+      what: limitWords[use],
       level,
       state,
       badIn: [],

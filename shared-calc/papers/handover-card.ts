@@ -46,7 +46,7 @@ export interface HandoverCard {
 }
 
 export interface HandoverTerms {
-  readonly job: Pick<Job, 'audience' | 'animals'>;
+  readonly job: Pick<Job, 'survey'>;
   readonly handover: Day;
   readonly care: readonly CareDate[];
   readonly workshop: Pick<Workshop, 'terms'>;
@@ -73,7 +73,7 @@ export function handoverCards(bench: Bench, terms: HandoverTerms): readonly Hand
       notNormal: signsOf(figures),
       people,
       audience: peopleNear(terms.job),
-      protection: protectedKinds(terms.job),
+      protection: protectedKinds,
       terms: ours,
       visits: terms.care,
       cautions: cautionsFor(siteActs.keeping, figures),

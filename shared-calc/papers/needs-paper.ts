@@ -3,7 +3,6 @@ import { coinsText } from '#shared-calc/quantity/coins-text.ts';
 import type { MaterialNeed } from '#shared-calc/buy/material-need.ts';
 import type { NeedsList } from '#shared-calc/buy/needs.ts';
 import { stockOnHand } from '#shared-calc/buy/stock.ts';
-import { crushesPlants } from '#shared-calc/jobs/crushes-plants.ts';
 import { keysOf, sizeWords } from '#shared-calc/jobs/job-sheet.ts';
 import { orderPlants, type PlantOrder } from '#shared-calc/jobs/order-plants.ts';
 import { needsCautions } from '#shared-calc/prepare/order-cautions.ts';
@@ -74,10 +73,10 @@ function sumsBlock(list: NeedsList, currency: string, shown: Money): PaperBlock 
   };
 }
 
-/** The plants of an order by name, for its audience and animals. */
+/** The plants of an order by name, for its place and animals. */
 export function plantsOf(input: PaperInput): readonly PlantOrder[] {
-  const { audience, animals } = jobWords(input);
-  const planted = { bench: input.bench, audience, animalCrushes: crushesPlants(animals) };
+  const { survey } = jobWords(input);
+  const planted = { bench: input.bench, survey };
   return orderPlants([planted], input.records.plant.values());
 }
 

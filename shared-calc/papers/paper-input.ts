@@ -2,6 +2,7 @@ import type { Derived } from '#shared-calc/derive/derived.ts';
 import type { Bench } from '#shared-calc/bench/open-bench.ts';
 import type { OrderFault, Pricing } from '#shared-calc/bench/order-sums.ts';
 import type { JobFault } from '#shared-calc/jobs/job-fault.ts';
+import type { PlaceCheck } from '#shared-calc/jobs/place-checks.ts';
 import type { JobSheet } from '#shared-calc/jobs/job-sheet.ts';
 import type { QuoteBody } from '#shared-calc/jobs/quote-body.ts';
 import type { PlanFault } from '#shared-calc/prepare/plan-fault.ts';
@@ -19,6 +20,8 @@ export interface PaperInput {
   readonly sheet: JobSheet;
   readonly bench: Bench;
   readonly pricing: Pricing;
+  /** The limits of its place for a size; all sizes of a job count, also those left off the paper. */
+  readonly place: (size: string) => readonly PlaceCheck[];
   /** Wanted days, and today. */
   readonly wish: PlanWish;
   readonly treatment: { readonly aim: TreatmentAim; readonly way: TreatmentWay | undefined };
@@ -50,11 +53,11 @@ export type MakePaper = (input: PaperInput) => Result<MadePaper, PaperFault>;
 export function jobPaperInput(derived: Derived, id: string): PaperInput | undefined {
   const worked = derived.job(id);
   if (!worked) return undefined;
-  const { sheet, bench, pricing, job } = worked;
+  const { sheet, bench, pricing, place, job } = worked;
   const { records, today: on, calendar } = derived;
   const { handover, depositOn: deposit } = job;
   const wish = { on, calendar, ...(handover !== undefined && { handover }), ...(deposit !== undefined && { deposit }) };
-  return { derived, records, sheet, bench, pricing, wish, treatment: { aim: 'clean', way: undefined } };
+  return { derived, records, sheet, bench, pricing, place, wish, treatment: { aim: 'clean', way: undefined } };
 }
 
 /** The job's own words on a paper; an order without a job has none. */

@@ -1,6 +1,8 @@
 import type { CheckState } from '#shared-calc/bench/bench-types.ts';
 import { stateOfAnswer } from '#shared-calc/bench/check-state.ts';
-import { outerSize, placeChecks } from '#shared-calc/jobs/place-checks.ts';
+import type { UseName } from '#shared-calc/fields/uses.ts';
+import { placedSize, type Spread } from '#shared-calc/jobs/placed-size.ts';
+import { placeChecks } from '#shared-calc/jobs/place-checks.ts';
 import type { FrozenColumn, QuoteBody } from '#shared-calc/jobs/quote-body.ts';
 import { surveyLines } from '#shared-calc/jobs/survey-job.ts';
 import { showWithUnit } from '#shared-calc/quantity/shown-unit.ts';
@@ -72,18 +74,32 @@ function* cautionsOf(body: QuoteBody): Generator<QuoteFindings['cautions'][numbe
 }
 
 type FrozenCheck = FrozenColumn['checks'][number];
-type Limit = Pick<FrozenCheck, 'holds' | 'state' | 'says' | 'decides'>;
+type Limit = Pick<FrozenCheck, 'state' | 'says' | 'decides'> & { readonly holds?: boolean };
 
 /** Quotes from before guesses had ranges say only whether a check holds. */
 function frozenState({ state, holds }: Limit): CheckState {
   return state ?? stateOfAnswer(holds);
 }
 
-/** The checks of the recipe, then the limits of the job's place. A quote over sizes alone has no place. */
-function limitsOf(column: FrozenColumn, { job, lines, workshop }: QuoteBody): readonly Limit[] {
-  if (!job) return column.checks;
-  const size = outerSize((use) => frozenFigure(column, lineFor(lines, use), 'mm'));
-  return [...column.checks, ...placeChecks(job, size, displayOf(workshop))];
+/** The checks of the recipe, then the limits of the place. */
+function limitsOf(column: FrozenColumn, body: QuoteBody): readonly Limit[] {
+  return [...column.checks, ...(column.place ?? placeBefore(column, body))];
+}
+
+/** Of a quote from before places had a survey: only the way in was a figure. */
+function placeBefore(column: FrozenColumn, { job, lines, workshop }: QuoteBody): readonly Limit[] {
+  if (!job) return [];
+  const figure = (use: UseName, unit: string) => frozenFigure(column, lineFor(lines, use), unit);
+  const size = placedSize(column, {
+    has: (use) => lineFor(lines, use) !== undefined,
+    figure,
+    worst: (use, unit) => spreadOf(figure(use, unit)),
+  });
+  return placeChecks({ survey: job.survey, sizes: [size], display: displayOf(workshop) }, column.key);
+}
+
+function spreadOf(figure: number | undefined): Spread | undefined {
+  return figure === undefined ? undefined : { likely: figure, worst: figure };
 }
 
 /** Days within which plants that die are replaced once, from the kit; the longest of a job's sizes. */

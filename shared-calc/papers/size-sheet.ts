@@ -2,7 +2,7 @@ import type { Bench } from '#shared-calc/bench/open-bench.ts';
 import type { UseName } from '#shared-calc/fields/uses.ts';
 import { lineFor } from '#shared-calc/recipe/lines-by-use.ts';
 import type { DerivedJob } from '#shared-calc/derive/derived.ts';
-import { outerSize, placeChecks, type Place, type PlaceCheck } from '#shared-calc/jobs/place-checks.ts';
+import type { PlaceCheck } from '#shared-calc/jobs/place-checks.ts';
 import { lineLabel } from '#shared-calc/recipe/line-label.ts';
 import { sizeFigures } from '#shared-calc/prepare/size-figures.ts';
 import { cautionEntry, cautionIds } from '#shared-calc/cautions/all-cautions.ts';
@@ -22,7 +22,7 @@ export interface DrainFigures {
 
 export interface SizeSheet extends Omit<CheckSheet, 'parts'> {
   readonly size: string;
-  /** The way in, and who is near it. */
+  /** The limits of the place. */
   readonly place: readonly PlaceCheck[];
   readonly called: string;
   readonly sizes: readonly { readonly key: string; readonly called: string; readonly label: string }[];
@@ -39,24 +39,22 @@ export interface SizeSheet extends Omit<CheckSheet, 'parts'> {
 
 /** The sheet of checks of one size of a job, by default the first; nothing for a job without sizes. */
 export function sizeSheet(
-  { job, bench, keys, pricing }: DerivedJob,
+  { place, bench, keys, pricing }: DerivedJob,
   { size: asked, display }: { readonly size: string | undefined; readonly display: Display },
 ): SizeSheet | undefined {
   const size = keys.find((key) => key === asked) ?? keys[0];
-  return size === undefined ? undefined : sheetOn(bench, size, { job, terms: { display, pricing } });
+  return size === undefined ? undefined : sheetOn(bench, size, { place, terms: { display, pricing } });
 }
 
 interface SheetOf {
-  readonly job: Place;
+  readonly place: (size: string) => readonly PlaceCheck[];
   readonly terms: SheetTerms;
 }
 
 /** The sheet of one size of an open bench. */
-export function sheetOn(bench: Bench, size: string, { job, terms }: SheetOf): SizeSheet {
+export function sheetOn(bench: Bench, size: string, { place, terms }: SheetOf): SizeSheet {
   const sheet = checkSheet(bench, size, terms);
   const { lines, columns } = bench.input();
-  const { number } = sizeFigures(bench, size, terms.display);
-  const outer = outerSize((use) => number(use, 'mm'));
   const sizes = columns.map((column) => ({ key: column.key, called: calledOf(column), label: column.tank.label }));
   const called = sizes.find(({ key }) => key === size)?.called ?? size;
   const labelOf = (name: string) => lines.filter((line) => line.name === name).map(lineLabel);
@@ -65,7 +63,7 @@ export function sheetOn(bench: Bench, size: string, { job, terms }: SheetOf): Si
     ...sheet,
     size,
     called,
-    place: placeChecks(job, outer, terms.display),
+    place: place(size),
     sizes,
     parts: sheet.parts.map((part) => ({ ...part, label: labelOf(part.line)[0] ?? part.line })),
     beside: cautionIds

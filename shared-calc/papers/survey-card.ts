@@ -1,21 +1,33 @@
 import { siteActs } from '#shared-calc/cautions/acts.ts';
 import type { SaidCaution } from '#shared-calc/cautions/all-cautions.ts';
+import {
+  answerWords,
+  isAnswered,
+  questionUnit,
+  surveyField,
+  surveySections,
+} from '#shared-calc/jobs/survey-questions.ts';
+import type { FieldContext } from '#shared-calc/records/field-text.ts';
 import type { Job } from '#shared-calc/records/records.ts';
 import { peopleNear, protectedKinds } from './audience-rules.ts';
 import { cautionsOf } from '#shared-calc/prepare/act-cautions.ts';
 
-/** What to measure and ask where the tank will be placed, to fill in there. */
+/** What was asked where the tank is to stand, and what to measure and ask there still. */
 export interface SurveyCard {
   readonly known: readonly (readonly [what: string, is: string])[];
-  readonly parts: readonly { readonly title: string; readonly asks: readonly string[] }[];
+  readonly parts: readonly {
+    readonly title: string;
+    readonly answers: readonly (readonly [what: string, is: string])[];
+    readonly asks: readonly string[];
+  }[];
   readonly audience: readonly SaidCaution[];
   readonly protection: readonly SaidCaution[];
   readonly cautions: readonly SaidCaution[];
 }
 
-type Surveyed = Pick<Job, 'client' | 'contact' | 'site' | 'access' | 'audience' | 'animals'>;
+type Surveyed = Pick<Job, 'client' | 'contact' | 'site' | 'access' | 'audience' | 'animals' | 'survey'>;
 
-export function surveyCard(job: Surveyed): SurveyCard {
+export function surveyCard(job: Surveyed, context: FieldContext): SurveyCard {
   return {
     known: [
       ['Client', job.client],
@@ -24,47 +36,42 @@ export function surveyCard(job: Surveyed): SurveyCard {
       ['Way in', job.access],
       ['Who is near it', job.audience],
       ['Animals', job.animals],
+      ['Notes', job.survey.notes],
     ],
-    parts: surveyParts,
+    parts: surveySections.map(({ title, questions }) => ({
+      title,
+      answers: questions
+        .filter(({ key }) => isAnswered(job.survey, key))
+        .map(({ key }) => [surveyField(key).heading, answerWords(job.survey, key, context)]),
+      asks: [
+        ...questions
+          .filter(({ key }) => !isAnswered(job.survey, key))
+          .map(({ key, ask }) => `${questionWords(key, context)}: ${askWords(ask)}`),
+        ...(besides[title] ?? []),
+      ],
+    })),
     audience: peopleNear(job),
-    protection: protectedKinds(job),
+    protection: protectedKinds,
     cautions: cautionsOf(siteActs.survey),
   };
 }
 
-const surveyParts: SurveyCard['parts'] = [
-  {
-    title: 'Stand',
-    asks: [
-      'Shelf or stand, rated kg',
-      'Level, mm over its length',
-      'Clear length × depth × height, mm',
-      'Door swing, mm',
-    ],
-  },
-  { title: 'Way in', asks: ['Narrowest door, mm', 'Stairs, lift, turns', 'Parking, m away'] },
-  {
-    title: 'Air and light',
-    asks: [
-      'Room, hottest °C',
-      'Room at weekends and holidays, least °C',
-      'Humidity, %',
-      'Sun on the place, from when to when',
-      'Heater or air outlet within 2 m',
-    ],
-  },
-  {
-    title: 'Power and water',
-    asks: ['Sockets, how many, where', 'Residual-current switch, mA', 'Tap and drain, m away', 'Water report seen'],
-  },
-  {
-    title: 'People',
-    asks: [
-      'Ages near it',
-      'Weak immunity',
-      'Named person and number',
-      'Who feeds, who in the holidays',
-      'Noise allowed',
-    ],
-  },
-];
+function questionWords(key: Parameters<typeof surveyField>[0], context: FieldContext): string {
+  const { heading, kind } = surveyField(key);
+  if (kind === 'choice') return `${heading}, yes or no`;
+  const unit = questionUnit(key, context);
+  return unit === '' ? heading : `${heading}, ${unit}`;
+}
+
+/** `ask the caretaker`; what is measured says so itself. */
+function askWords(ask: string): string {
+  return ask.startsWith('measure') ? ask : `ask the ${ask}`;
+}
+
+/** What is looked at there besides, of which nothing is worked. */
+const besides: Readonly<Record<string, readonly string[]>> = {
+  People: ['Who feeds in the holidays, with a number'],
+  'The place': ['Level, mm over its length', 'Door swing, mm'],
+  'The way in': ['Turns of the stairs', 'Parking, m away'],
+  'Electricity and water': ['Sockets, how many, where', 'Water report seen'],
+};

@@ -4,13 +4,14 @@ import { surveyCard } from './survey-card.ts';
 import { ok } from '#shared-calc/result.ts';
 import { mindedBlocks } from './minded-blocks.ts';
 
-/** What to measure and ask on site, to write in there. */
+/** What was asked on site; what was not has room to be written in. */
 export const surveyPaper: MakePaper = (input) => {
-  const card = surveyCard(jobWords(input));
+  const card = surveyCard(jobWords(input), { ...input.derived, records: input.records });
   const blocks: readonly PaperBlock[] = [
     { is: 'facts', rows: card.known },
-    ...card.parts.flatMap(({ title, asks }): readonly PaperBlock[] => [
+    ...card.parts.flatMap(({ title, answers, asks }): readonly PaperBlock[] => [
       heading(title),
+      { is: 'facts', rows: answers },
       { is: 'list', items: asks, write: 'found' },
     ]),
     ...mindedBlocks(card),

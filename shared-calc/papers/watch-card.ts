@@ -73,7 +73,7 @@ export interface AnimalsInCard {
 export interface AnimalsInTerms {
   readonly build: Day;
   readonly settleInDays: number;
-  readonly job: Pick<Job, 'animals' | 'audience'>;
+  readonly job: Pick<Job, 'animals' | 'survey'>;
 }
 
 export function animalsInCard({ build, settleInDays, job }: AnimalsInTerms): AnimalsInCard {
@@ -91,7 +91,7 @@ export function animalsInCard({ build, settleInDays, job }: AnimalsInTerms): Ani
       'Quarantine over, its papers here.',
     ],
     audience: peopleNear(job),
-    protection: protectedKinds(job),
+    protection: protectedKinds,
     cautions: cautionsOf(siteActs.animalsIn),
   };
 }

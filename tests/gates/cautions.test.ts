@@ -70,13 +70,10 @@ describe('cautions of every act', () => {
 
 /** Said where the job tells of such people or animals. */
 const ofPeople: ReadonlySet<CautionId> = new Set<CautionId>([
-  'carriers',
-  'audienceNotAsked',
+  'underFivesNotAsked',
   'underFivesHere',
   'weakImmunityHere',
-  'over65Here',
-  'frogsListed',
-  'reptilesListed',
+  'weakImmunityNotAsked',
   'askAuthority',
 ]);
 

@@ -1,6 +1,4 @@
-import { answerOfState } from '#shared-calc/bench/check-state.ts';
 import { boxWarnings } from '#shared-calc/bench/box-warnings.ts';
-import { checksOf } from '#shared-calc/bench/checks.ts';
 import { displayOf } from '#shared-calc/records/display-of.ts';
 import { benchCsv } from '#shared-calc/papers/bench-csv.ts';
 import type { Line } from '#shared-calc/records/records.ts';
@@ -11,6 +9,7 @@ import { benchTable } from '#electron/cli/bench-table.ts';
 import { columnSums } from '#electron/cli/column-sums.ts';
 import type { Command } from '#electron/cli/command.ts';
 import { jsonBox } from '#electron/cli/json-figure.ts';
+import { jsonChecks } from '#electron/cli/order-checks.ts';
 import { orderMisuse, orderOptions } from '#electron/cli/order-options.ts';
 import { refusal } from '#electron/cli/outcome.ts';
 import type { Arguments } from '#electron/cli/read-arguments.ts';
@@ -49,8 +48,8 @@ function chosenLines(given: Arguments, { bench }: WorkedOrder): Result<readonly 
   return unknown.length > 0 ? failed(unknown) : ok(all.filter((line) => names.includes(line.name)));
 }
 
-function benchJson({ bench, order, pricing, workshop }: WorkedOrder, lines: readonly Line[]) {
-  const display = displayOf(workshop);
+function benchJson(worked: WorkedOrder, lines: readonly Line[]) {
+  const { bench, order, pricing, workshop } = worked;
   return {
     recipe: order.recipe,
     columns: order.columns.map(({ key, tank, count }) => ({
@@ -63,17 +62,9 @@ function benchJson({ bench, order, pricing, workshop }: WorkedOrder, lines: read
           return [line.name, jsonBox(box, boxWarnings(bench, box))];
         }),
       ),
-      checks: checksOf(bench, key, display).map(({ line, level, state, badIn, says, decides }) => ({
-        line: line.name,
-        level,
-        holds: answerOfState(state) ?? null,
-        state,
-        badIn,
-        says,
-        decides,
-      })),
+      checks: jsonChecks(worked, key),
       ...columnSums({ bench, pricing, workshop }, key),
     })),
-    cautions: benchCautions(bench, lines, display).map(cautionJson),
+    cautions: benchCautions(bench, lines, displayOf(workshop)).map(cautionJson),
   };
 }

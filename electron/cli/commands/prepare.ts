@@ -9,6 +9,7 @@ import { failed, ok, type Result } from '#shared-calc/result.ts';
 import { planCautions } from '#shared-calc/papers/prep-card.ts';
 import { cautionJson, underFigures } from '#electron/cli/cautions-answer.ts';
 import type { Command } from '#electron/cli/command.ts';
+import { orderChecks, orderNotes } from '#electron/cli/order-checks.ts';
 import { orderMisuse, orderOptions } from '#electron/cli/order-options.ts';
 import { refusal } from '#electron/cli/outcome.ts';
 import type { Arguments } from '#electron/cli/read-arguments.ts';
@@ -38,8 +39,9 @@ export const prepareCommand: Command = {
       const what = job?.title ?? 'the tank';
       return {
         is: 'answer',
-        json: planJson(plan.value),
-        table: () => planTable(plan.value, sayPlan(plan.value, what, wish.value.on)),
+        json: { ...planJson(plan.value), checks: orderChecks(worked.value) },
+        table: () =>
+          planTable(plan.value, [...orderNotes(worked.value), '', ...sayPlan(plan.value, what, wish.value.on)]),
       };
     }),
 };
@@ -101,7 +103,6 @@ function planTable(plan: PrepPlan, says: readonly string[]): string {
   const care = plan.care.map(({ act, date }) => [act, '', date]);
   return [
     textTable(['step', 'order by', 'done or in'], [...rows, ['handover', '', plan.handover], ...care]),
-    '',
     ...says,
     ...underFigures([], planCautions(plan)),
   ].join('\n');

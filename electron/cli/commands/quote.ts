@@ -9,13 +9,14 @@ import { clientCautions } from '#shared-calc/jobs/freeze-quote.ts';
 import { cautionJson, underFigures } from '#electron/cli/cautions-answer.ts';
 import type { Command } from '#electron/cli/command.ts';
 import { againstOrder, issueOrder } from '#electron/cli/issue-order.ts';
+import { orderChecks, orderNotes } from '#electron/cli/order-checks.ts';
 import { orderMisuse, orderOptions } from '#electron/cli/order-options.ts';
 import { reasonOf, reasonOptions } from '#electron/cli/reason-options.ts';
 import { sayAgainst } from '#electron/cli/say-against.ts';
 import { refusal } from '#electron/cli/outcome.ts';
 import { textTable } from '#electron/cli/text-table.ts';
 import { bookOption, withBook } from '#electron/cli/with-book.ts';
-import { workOrder } from '#electron/cli/work-order.ts';
+import { workOrder, type WorkedOrder } from '#electron/cli/work-order.ts';
 
 /** The quote of an order. Its CSV is the client's; `--inside` adds cost and margin. */
 export const quoteCommand: Command = {
@@ -53,11 +54,17 @@ export const quoteCommand: Command = {
       const named = issued && { quote: issued.value.number, revision: issued.value.revision };
       return {
         is: 'answer',
-        json: { ...quoteJson(quote, workshop), ...named, against, cautions: cautions.map(cautionJson) },
+        json: {
+          ...quoteJson(quote, workshop),
+          checks: orderChecks(worked.value),
+          ...named,
+          against,
+          cautions: cautions.map(cautionJson),
+        },
         table: () =>
           [
             ...(named ? [`quote ${named.quote} ${named.revision} issued`] : []),
-            quoteTable(quote, workshop),
+            quoteTable(quote, worked.value),
             ...underFigures([], cautions),
           ].join('\n'),
         csv: () => quoteCsv(quote, workshop, { inside: given.flag('inside') }),
@@ -87,7 +94,8 @@ function quoteJson(quote: QuoteSums, workshop: Workshop): Record<string, unknown
   };
 }
 
-function quoteTable(quote: QuoteSums, workshop: Workshop): string {
+function quoteTable(quote: QuoteSums, worked: WorkedOrder): string {
+  const { workshop } = worked;
   const money = (coins: number) => coinsText(coins, workshop.coinDecimals);
   const rows = quote.lines.map(({ label, costCoins, margin, priceCoins, taxClass }) => [
     label,
@@ -98,6 +106,7 @@ function quoteTable(quote: QuoteSums, workshop: Workshop): string {
   ]);
   return [
     textTable(['for the builder only', 'cost', 'margin', 'price', 'tax'], rows, [1, 2, 3]),
+    ...orderNotes(worked),
     '',
     `before tax ${money(quote.netCoins)}`,
     ...quote.tax.map(({ taxClass, coins }) => `tax, ${taxClass} ${money(coins)}`),

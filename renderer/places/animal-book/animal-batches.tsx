@@ -46,9 +46,7 @@ function Batch({ now, context, api }: BatchesParts & { readonly now: BatchNow })
       <h4>
         {batch.id}: {batch.count} animals
       </h4>
-      <p>
-        <QuarantineFlag now={now} />
-      </p>
+      <QuarantineWords now={now} />
       <FactList
         facts={[
           ['Came', `${paperDay(batch.cameOn)}, ${batch.from}`],
@@ -77,16 +75,20 @@ function Batch({ now, context, api }: BatchesParts & { readonly now: BatchNow })
   );
 }
 
-function QuarantineFlag({ now: { until, daysLeft, unplaced } }: { readonly now: BatchNow }) {
-  const left = `${unplaced} go nowhere yet`;
+function QuarantineWords({ now: { until, daysLeft, unplaced } }: { readonly now: BatchNow }) {
+  const left = unplaced === 0 ? 'all are planned in' : `${unplaced} go nowhere yet`;
+  const days = daysLeft === 1 ? '1 day' : `${daysLeft} days`;
   return daysLeft === 0 ? (
-    <Flag state="local">
-      Quarantine over since {paperDay(until)}; {left}
-    </Flag>
+    <p>
+      Quarantine over since {paperDay(until)}; {left}.
+    </p>
   ) : (
-    <Flag state="watch" sign="wait">
-      In quarantine, {daysLeft === 1 ? '1 day' : `${daysLeft} days`} left, until {paperDay(until)}; {left}
-    </Flag>
+    <p>
+      <Flag state="watch" sign="wait">
+        {days} left
+      </Flag>{' '}
+      In quarantine until {paperDay(until)}; {left}.
+    </p>
   );
 }
 

@@ -33,6 +33,6 @@ export const animalTable = recordTable<'animalKind'>({
   label: 'Animal book, one kind of animal a row',
   one: 'kind of animal',
   letters: 'A',
-  widths: { figures: 4.5, label: 10, prey: 12, harmToPeople: 13, permits: 13, sourceNote: 10, note: 12, vents: 9 },
+  widths: { figures: 5.5, label: 10, prey: 12, harmToPeople: 13, permits: 13, sourceNote: 10, note: 12, vents: 9 },
   wordsOf: ({ label }) => label,
 });

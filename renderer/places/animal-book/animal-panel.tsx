@@ -4,6 +4,7 @@ import { CautionPart } from '#renderer/kit/caution.tsx';
 import { ChoiceField, Fields } from '#renderer/kit/field.tsx';
 import { MutedLine } from '#renderer/kit/muted.tsx';
 import { PanelHead } from '#renderer/kit/side-panel.tsx';
+import type { Field } from '#shared-calc/fields/field.ts';
 import { fieldsOf } from '#shared-calc/fields/record-fields.ts';
 import { noSource, sourceFields, sourceMarks, type SourceMark } from '#shared-calc/fields/source.ts';
 import { jobName } from '#shared-calc/jobs/find-job.ts';
@@ -26,11 +27,11 @@ export function AnimalPanel(parts: AnimalPanelParts) {
       <PanelHead where="Animal book" title={`${kind.id} ${kind.label}`.trim()} />
       <NamedBy kind={kind} context={context} />
       <AnimalBatches {...parts} />
-      <Marks {...parts} />
       {kind.harmToPeople !== '' && (
-        <CautionPart decides="The doctor or the health service decides.">{kind.harmToPeople}</CautionPart>
+        <CautionPart decides="Public-health office decides.">{kind.harmToPeople}</CautionPart>
       )}
-      {kind.permits !== '' && <CautionPart decides="The wildlife authority decides.">{kind.permits}</CautionPart>}
+      {kind.permits !== '' && <CautionPart decides="Wildlife authority decides.">{kind.permits}</CautionPart>}
+      <Marks {...parts} />
     </>
   );
 }
@@ -68,8 +69,9 @@ function Marks({ kind, context, api }: AnimalPanelParts) {
     api.doAct('put', { kind: 'animalKind', record: { ...kind, marks } });
   };
   const options = sourceFields.source.options ?? [];
-  const ofKind = options.find(({ value }) => value === kind.source);
-  const whole = ofKind ? `as the kind: ${ofKind.label}` : noSource;
+  const sayMark = (mark: string | undefined) => options.find(({ value }) => value === mark)?.label ?? noSource;
+  const sayValue = (key: string, field: Field) =>
+    `${showField(field, valueOf(kind, key), context)} ${unitBeside(field, context.display)}`.trim();
   return (
     <section>
       <h3>Where its figures are from</h3>
@@ -78,9 +80,9 @@ function Marks({ kind, context, api }: AnimalPanelParts) {
           <ChoiceField
             key={key}
             label={field.heading}
-            hint={`${showField(field, valueOf(kind, key), context)} ${unitBeside(field, context.display)}`.trim()}
+            hint={`${sayValue(key, field)}, ${sayMark(kind.marks?.[key] ?? kind.source)}`}
             value={kind.marks?.[key] ?? ''}
-            options={[{ value: '', label: whole }, ...options]}
+            options={[{ value: '', label: 'as the kind' }, ...options]}
             choose={(mark) => choose(key, mark)}
           />
         ))}

@@ -74,10 +74,10 @@ function OfThePlace({ sheet: { place }, display }: { readonly sheet: SizeSheet; 
       <h2>The place</h2>
       <FlagRows class={css['checkRows']}>
         {place.map((check) => (
-          <li key={check.limit} data-state={lookOf(check)}>
+          <li key={check.use} data-state={lookOf(check)}>
             <StateFlag {...check} />
             <div>
-              <b>{limitWords[check.limit]}</b> {readUnits(check.says, display)}
+              <b>{limitWords[check.use]}</b> {readUnits(check.says, display)}
               {check.state !== 'holds' && <MutedLine>{whoDecides(check.decides)}.</MutedLine>}
             </div>
           </li>

@@ -28,7 +28,7 @@ export function IssueDialog({ job, body, context, api, close }: SheetParts) {
   const [wrong, setWrong] = useState<string>();
   const [reason, setReason] = useState<Reason>({});
   const worked = context.job(job.id);
-  const against = worked ? againstIssue({ ...worked, place: job }, display) : [];
+  const against = worked ? againstIssue(worked, display) : [];
   const number = quoteNumberOf(records, job.id);
   const money = (coins: number) => `${showCoins(coins, workshop)}\u00a0${workshop.currency}`;
   const issue = async () => {

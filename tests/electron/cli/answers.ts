@@ -1,3 +1,4 @@
+import { placeUses } from '#shared-calc/jobs/place-checks.ts';
 import { checkStates } from '#shared-calc/bench/bench-types.ts';
 import { sourceMarks } from '#shared-calc/fields/source.ts';
 import { z } from 'zod';
@@ -38,7 +39,7 @@ const Probe = z.string().nullable();
 const Known = z.union([Plain, Plain.extend({ from: End, to: End, fromBy: Probe, toBy: Probe })]);
 const Unknown = z.strictObject({ ...Plain.shape, value: z.null(), fault: Sentence });
 const Sums = z.strictObject({ cost: Money, net: Money, tax: Money, gross: Money, deposit: Money, hours: z.number() });
-const Check = z.strictObject({
+const OfLine = z.strictObject({
   line: z.string(),
   level: z.enum(['advice', 'watch', 'stop']),
   holds: z.boolean().nullable(),
@@ -47,6 +48,9 @@ const Check = z.strictObject({
   says: Sentence,
   decides: z.string().min(1),
 });
+const OfPlace = z.strictObject({ ...OfLine.shape, use: z.enum(placeUses), line: z.null() });
+const Check = z.union([OfLine, OfPlace]);
+const ofSize = { size: z.string() };
 const Column = {
   size: z.string(),
   tank: z.string(),
@@ -124,6 +128,7 @@ export const Quote = z.strictObject({
   deposit: Money,
   hours: z.number(),
   cautions: z.array(Caution),
+  checks: z.array(z.union([OfLine.extend(ofSize), OfPlace.extend(ofSize)])),
   against: z.array(z.strictObject({ what: z.string(), why: z.string() })),
 });
 export const Entry = z.strictObject({

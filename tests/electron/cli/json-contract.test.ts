@@ -1,3 +1,4 @@
+import { placeUses } from '#shared-calc/jobs/place-checks.ts';
 import { describe, expect, test } from 'vitest';
 import type { z } from 'zod';
 import { demoRecords } from '#tests/demo-bench.ts';
@@ -58,7 +59,9 @@ describe('bench --json', () => {
     // A check that a range says better is not asked while there is one.
     const asked = lines.filter(({ role, unlessRanged }) => role === 'check' && unlessRanged === undefined);
     const checks = asked.map((line) => line.name);
-    expect(columns.map((column) => column.checks.map(({ line }) => line))).toEqual([checks, checks]);
+    const here = [...checks, ...placeUses];
+    const named = columns.map((column) => column.checks.map((check) => ('use' in check ? check.use : check.line)));
+    expect(named).toEqual([here, here]);
   });
 
   test('shares are in per cent, words and answers stand as they are', async () => {
@@ -143,7 +146,9 @@ describe('bench --json', () => {
       sums: null,
       fault: 'T07, drainage_need: Waits on dam_height. Needs a figure: dam_height.',
     });
-    const holds = Object.fromEntries((column?.checks ?? []).map((check) => [check.line, check.holds]));
+    const holds = Object.fromEntries(
+      (column?.checks ?? []).map((check) => ['use' in check ? check.use : check.line, check.holds]),
+    );
     expect([holds['stack_fits'], holds['air_open'], holds['shelf_holds']]).toEqual([null, true, null]);
   });
 

@@ -22,6 +22,18 @@ const fields = {
   animals: 'Small frogs, one kind',
   area: 'Old Town',
 };
+const survey = {
+  underFives: 'yes',
+  weakImmunity: 'no',
+  publicRoom: 'no',
+  clearLengthMm: 2480,
+  clearDepthMm: 620,
+  clearHeightMm: 940,
+  narrowestMm: 780,
+  steps: 4,
+  sunHours: 0,
+  humidityWinter: 0.45,
+};
 const kit = { id: 'J02-kit', job: 'J02', label: 'Waterfall kit', group: 'mist', costCoins: 12_000, by: 'us' };
 const batch = {
   id: 'L01',
@@ -39,6 +51,7 @@ beforeAll(async () => {
   const job = ['job', 'new', '--title', 'Reading room', '--sizes', 'T05', '--set', 'soil_rise=0 mm'];
   await done(...job, '--handover', '2027-06-30');
   await done('act', 'writeJob', JSON.stringify({ job: 'J02', fields }));
+  await done('act', 'writeSurvey', JSON.stringify({ job: 'J02', survey }));
   await done('act', 'put', JSON.stringify({ kind: 'quoteLine', record: kit }));
   await done('act', 'put', JSON.stringify({ kind: 'treatmentBatch', record: batch }));
 });

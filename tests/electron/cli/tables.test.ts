@@ -64,6 +64,7 @@ describe('what people see', () => {
       'T07 watch: Mist does not replace what leaves as vapour; mist the difference by hand or the soil dries. It may not: air factor at 2. Measure it. Builder decides.',
       "T07 stop: 91.85 kg with the drain blocked is more than the shelf's share. Building owner or structural engineer decides.",
       'T07 advice: Do not lift when filled; build in place. Crew leader decides.',
+      ...Array<unknown>(8).fill(expect.stringMatching(/^T0[37](, T07)? not known yet: .* decide(s)?\.$/)),
     ]);
   });
 

@@ -47,8 +47,12 @@ describe('againstMove', () => {
     const hot = written(libraryJob(), 'us', { species_ceiling: '20 degC' });
     expect(against(hot, 'quoted')).toEqual([
       ['stop', "T05: 26.45 degC on a hot day is above the animals' ceiling of 20 degC."],
+      ['not known yet', 'T05: Nobody has asked whether children under five come near it. Ask the clie'],
+      ['not known yet', 'T05: Nobody has asked whether people over 65 or with weak immunity come near'],
       ['not known yet', 'T05: Carried upright, never on its side, the tank is 455 mm at its narrowest'],
-      ['not known yet', 'T05: Nobody has written down who is near the tank: ask for children under fi'],
+      ['not known yet', 'T05: Nobody has measured all of the clear room: length 610 mm, clear not ask'],
+      ['not known yet', 'T05: Filled it weighs 59.38 kg at worst, with the drain blocked; nobody has '],
+      ['not known yet', 'T05: Nobody has asked whether the sun strikes the glass; the hottest day cou'],
       ['may not hold', 'T05: The drainage fills in 23.3 d; plan to drain or mist less. It may not: a'],
       ['watch', 'T05: A pane of this length wants 5 mm or a rail under it.'],
     ]);

@@ -1,3 +1,4 @@
+import { unasked } from '#shared-calc/fields/survey.ts';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { choosePlants, type PlantPlace } from '#shared-calc/jobs/choose-plants.ts';
@@ -5,8 +6,11 @@ import { orderPlants } from '#shared-calc/jobs/order-plants.ts';
 import { paneCuts } from '#shared-calc/jobs/pane-cuts.ts';
 import { plantNeeds, plantPlace } from '#shared-calc/jobs/plant-place.ts';
 import { plantClasses } from '#shared-calc/fields/plant.ts';
-import type { Plant } from '#shared-calc/records/records.ts';
-import { demoBench, demoRecords } from '#tests/demo-bench.ts';
+import type { AnimalKind, Plant } from '#shared-calc/records/records.ts';
+import { DEMO_DAY, demoBench, demoRecords } from '#tests/demo-bench.ts';
+import { done } from '#tests/shared-calc/acts/do-act.ts';
+import { workedJob } from '#tests/worked-job.ts';
+import { jobOf, libraryJob, withRecords } from './demo-jobs.ts';
 
 const book = [...demoRecords().plant.values()];
 const place: PlantPlace = {
@@ -104,33 +108,53 @@ describe('choosePlants', () => {
   });
 });
 
+/** Asked, and neither small children nor strangers come near. */
+const nobody = { ...unasked, underFives: 'no', publicRoom: 'no' } as const;
+
 describe('plantPlace', () => {
   test('a size’s own figures: light of its lamps, height over the dam, floor', () => {
     const bench = demoBench({ sizes: ['T07'], job: { screen_under_lamps: 'yes' } });
-    const { light, ...rest } = plantPlace(bench, 'T07', { audience: '', animalCrushes: false });
+    const { light, ...rest } = plantPlace(bench, 'T07', { survey: nobody });
     bench.close();
     expect(light.toFixed(2)).toBe('6.72');
     expect(rest).toEqual({ ...place, light: undefined });
   });
 
   test.each([
-    ['Nursery class, under-fives', true],
-    ['Passengers of all ages', true],
-    ['Council clerks', false],
-    ['', false],
-  ])('%s: harmful plants avoided, %s', (audience, avoided) => {
+    ['asked, and neither small children nor strangers', {}, false],
+    ['children under five', { underFives: 'yes' }, true],
+    ['nobody asked for children', { underFives: 'not asked' }, true],
+    ['a public room', { publicRoom: 'yes' }, true],
+    ['nobody asked whether it is public', { publicRoom: 'not asked' }, true],
+  ] as const)('%s: harmful plants avoided, %s', (_, answers, avoided) => {
     const bench = demoBench({ sizes: ['T05'] });
-    expect(plantPlace(bench, 'T05', { audience, animalCrushes: false }).avoidHarm).toBe(avoided);
+    const survey = { ...nobody, ...answers };
+    expect(plantPlace(bench, 'T05', { survey }).avoidHarm).toBe(avoided);
     bench.close();
   });
 
-  test('a public site is one whatever the audience is called, and the dry season is dry', () => {
+  test('a public site on the bench is one whatever was asked, and the dry season is dry', () => {
     const open = demoBench({ sizes: ['T05'], job: { public_site: 'yes' } });
-    expect(plantPlace(open, 'T05', { audience: '', animalCrushes: false }).avoidHarm).toBe(true);
+    expect(plantPlace(open, 'T05', { survey: nobody }).avoidHarm).toBe(true);
     open.close();
     const dry = demoBench({ recipe: 'H3', sizes: ['T05'] });
-    expect(plantPlace(dry, 'T05', { audience: '', animalCrushes: false }).dry).toBe(true);
+    expect(plantPlace(dry, 'T05', { survey: nobody }).dry).toBe(true);
     dry.close();
+  });
+
+  test.each<[string, Partial<AnimalKind>, number | undefined, boolean]>([
+    ['a kind that does', { crushesPlants: true }, 4, true],
+    ['a kind that does not', { crushesPlants: false }, 4, false],
+    ['a kind of which nobody knows', { crushesPlants: undefined }, 4, true],
+    ['a number that nobody has said', { crushesPlants: true }, undefined, true],
+    ['plants only', { crushesPlants: true }, 0, false],
+  ])('%s: small plants are left out', (_, figures, animals, crushed) => {
+    const kinds = [...libraryJob().animalKind.values()].map((kind) => ({ ...kind, ...figures }));
+    const named = { job: 'J02', column: 'T05', animalKind: 'A1', ...(animals !== undefined && { animals }) };
+    const records = done(withRecords(libraryJob(), 'animalKind', kinds), 'setAnimals', named).records;
+    const { planted } = workedJob(records, jobOf(records, 'J02'), DEMO_DAY);
+
+    expect(plantPlace(planted.bench, 'T05', planted).animalCrushes).toBe(crushed);
   });
 
   // Plants of a T07 in the Full kit, by the trade's own sums: 6, 6, 2, 5, 4.
@@ -144,7 +168,7 @@ describe('plantPlace', () => {
 describe('orderPlants', () => {
   test('species of all sizes together, with alternates that serve in every size', () => {
     const bench = demoBench({ sizes: ['T03', 'T07'] });
-    const orders = orderPlants([{ bench, audience: 'pupils', animalCrushes: false }], book);
+    const orders = orderPlants([{ bench, survey: unasked }], book);
     bench.close();
     const rows = orders.map(({ class: of, species, alternates, short }) => {
       return [of, species.map(({ plant, count }) => `${count} ${plant.id}`), alternates.map(({ id }) => id), short];

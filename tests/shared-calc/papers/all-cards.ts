@@ -1,3 +1,4 @@
+import { unasked } from '#shared-calc/fields/survey.ts';
 import { workAmounts } from '#shared-calc/bench/order-amounts.ts';
 import type { Bench, LiveBench } from '#shared-calc/bench/open-bench.ts';
 import { animalsInCard, watchCards } from '#shared-calc/papers/watch-card.ts';
@@ -25,7 +26,8 @@ export const school = {
   access: '',
   audience: 'Reception class, under-fives',
   animals: 'Small poison frogs',
-};
+  survey: { ...unasked, underFives: 'yes', weakImmunity: 'no', publicRoom: 'no' },
+} as const;
 
 /** One T07 with every act there is: steam, a drain tap, a public place, mist. */
 const everything: Readonly<Record<string, string>> = { kit: 'show', public_site: 'yes' };
@@ -49,10 +51,10 @@ export function cautionLists(
 ): readonly (readonly [act: string, ids: readonly string[]])[] {
   const bench = demoOnce({ recipe, sizes: ['T07'], job }, records);
   const care = careDates('2027-04-28', mondayToFriday);
-  const terms = { records, display: plainDisplay, audience: '', animalCrushes: false };
+  const terms = { records, display: plainDisplay, survey: unasked };
   const handed = { job: school, handover: '2027-04-28', care, workshop: workshopOf(records), display: plainDisplay };
   const lists: readonly (readonly [string, readonly SaidCaution[]])[] = [
-    ['survey', surveyCard(school).cautions],
+    ['survey', surveyCard(school, { records, workshop: workshopOf(records), display: plainDisplay }).cautions],
     ...prepRows(demoPlan({ recipe, sizes: ['T07'], job }, { handover: '2027-04-28' })).map(
       ({ act, cautions }) => [`prep; ${act}`, cautions] as const,
     ),

@@ -1,3 +1,4 @@
+import { unasked } from '#shared-calc/fields/survey.ts';
 import { describe, expect, test } from 'vitest';
 import { buildCards, type BuildCard } from '#shared-calc/papers/build-card.ts';
 import { pickLists } from '#shared-calc/papers/pick-list.ts';
@@ -5,7 +6,7 @@ import { plainDisplay } from '#shared-calc/quantity/shown-unit.ts';
 import { demoBench, demoRecipes } from '#tests/demo-bench.ts';
 import { cardBench, records, workMinutes } from './all-cards.ts';
 
-const terms = { records, display: plainDisplay, audience: '', animalCrushes: false };
+const terms = { records, display: plainDisplay, survey: unasked };
 
 function cardOf(job: Readonly<Record<string, string>>, recipe = 'H1'): BuildCard {
   const bench = cardBench(job, recipe);
@@ -66,11 +67,11 @@ describe('buildCards', () => {
 
   test('plants stand by name, those that a small child should not chew left out where children are', () => {
     const bench = cardBench({});
-    const namesFor = (audience: string) =>
-      buildCards(bench, { ...terms, audience })[0]
+    const namesFor = (underFives: 'yes' | 'no') =>
+      buildCards(bench, { ...terms, survey: { ...unasked, underFives, publicRoom: 'no' } })[0]
         ?.steps.find(({ title }) => title === 'Plants')
         ?.says.join(' ') ?? '';
-    const [anywhere, nursery] = [namesFor('office'), namesFor('nursery, under-fives')];
+    const [anywhere, nursery] = [namesFor('no'), namesFor('yes')];
     expect([anywhere.includes('Ficus pumila'), nursery.includes('Ficus pumila')]).toEqual([true, false]);
   });
 

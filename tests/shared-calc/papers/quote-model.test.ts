@@ -53,7 +53,7 @@ describe('quoteModel', () => {
   });
 
   test('a check that does not hold stands before the standing cautions, with its size and who decides', () => {
-    const [first] = model.cautions.filter(({ says }) => says.includes('kg'));
+    const [first] = model.cautions.filter(({ says }) => says.includes('more than the shelf'));
     expect([first?.sizes, first?.decides]).toEqual([['T07'], 'Building owner or structural engineer']);
     expect(
       model.cautions.some(
@@ -63,15 +63,15 @@ describe('quoteModel', () => {
   });
 
   test('limits of the place stand among the cautions, each with who decides', () => {
-    const records = libraryJob({ sizes: two, audience: 'Nursery class', animals: 'Small frogs' });
+    const records = libraryJob({ sizes: two, animals: 'Small frogs' });
     const narrow = withRecords(records, 'job', [
-      { ...jobOf(records, 'J02'), survey: { ...unasked, narrowestMm: 456 } },
+      { ...jobOf(records, 'J02'), survey: { ...unasked, narrowestMm: 456, underFives: 'yes' } },
     ]);
     const { cautions, assumed } = quoteModel(issued(narrow, 'A').body);
     // T05 is 445 + 2 x 5 mm deep outside and passes, T07 445 + 2 x 6 mm and does not.
     const limits = cautions.filter(({ says }) => /carried|children/i.test(says));
     expect(limits.map(({ says, decides, sizes }) => [says.slice(0, 24), decides, sizes])).toEqual([
-      ['Children under five may ', 'School or centre health lead, public-health office', ['T05', 'T07']],
+      ['Children under five come', 'School or centre health lead, public-health office', ['T05', 'T07']],
       ['Carried upright, never o', 'Crew leader', ['T07']],
     ]);
     expect(assumed.at(-1)).toEqual({ label: 'Way in, at its narrowest', value: '456\u00a0mm' });
@@ -89,7 +89,8 @@ describe('quoteModel', () => {
   });
 
   test('a quote over sizes alone has no place, and says nothing of one', () => {
-    const { job: _, ...body } = issued(libraryJob(), 'A').body;
+    const { job: _, columns, ...rest } = issued(libraryJob(), 'A').body;
+    const body = { ...rest, columns: columns.map(({ place: __, ...column }) => column) };
     expect(quoteModel(body).cautions.some(({ says }) => /carried|who is near/i.test(says))).toBe(false);
   });
 

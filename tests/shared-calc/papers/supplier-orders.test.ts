@@ -13,14 +13,14 @@ function libraryOrders(): ReadonlyMap<string, SupplierOrder> {
   const records = libraryJob({ audience: 'Children of the school next door' });
   const { run } = valueOf(derive(records, DEMO_DAY).run({ jobs: ['J02'] }));
   const { bench } = workedJob(records, jobOf(records, 'J02'), DEMO_DAY);
-  const { audience } = jobOf(records, 'J02');
+  const { survey } = jobOf(records, 'J02');
   const orders = supplierOrders(
     {
       run,
       on: DEMO_DAY,
       calendar: calendarOf(records),
       panes: paneCuts(bench).map((cut) => ({ ...cut, column: `J02 ${cut.column}` })),
-      plants: orderPlants([{ bench, audience, animalCrushes: false }], records.plant.values()),
+      plants: orderPlants([{ bench, survey }], records.plant.values()),
       planned: [{ job: 'J02', plan: { steps: [{ step: 'tank', date: '2027-03-30', orderBy: '2027-03-16' }] } }],
     },
     records,

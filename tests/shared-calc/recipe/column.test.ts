@@ -1,3 +1,4 @@
+import { unasked } from '#shared-calc/fields/survey.ts';
 import { describe, expect, test } from 'vitest';
 import { buildCards } from '#shared-calc/papers/build-card.ts';
 import { optionsPage } from '#shared-calc/papers/options-page.ts';
@@ -38,7 +39,7 @@ describe('calledOf', () => {
     const { bench, pricing } = workedJob(records, jobOf(records, 'J02'), DEMO_DAY);
     const quote = quoteModel(issued(records, 'A').body);
     const papers = {
-      build: buildCards(bench, { records, display: plainDisplay, audience: '', animalCrushes: false }),
+      build: buildCards(bench, { records, display: plainDisplay, survey: unasked }),
       picked: pickLists(bench, records, plainDisplay),
       watch: watchCards(bench, plainDisplay),
       options: optionsPage({ bench, pricing, records, on: DEMO_DAY }),

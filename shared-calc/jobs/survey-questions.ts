@@ -1,0 +1,107 @@
+import { survey as fields, type Survey, type SurveyKey } from '#shared-calc/fields/survey.ts';
+import type { Field } from '#shared-calc/fields/field.ts';
+import { keysOf } from '#shared-calc/fields/keys-of.ts';
+import { showField, unitOfField, type FieldContext } from '#shared-calc/records/field-text.ts';
+import type { PlaceUse } from './place-checks.ts';
+
+/** A question of the survey: what hangs on its answer, and whom to ask. */
+export interface SurveyQuestion {
+  readonly key: SurveyKey;
+  readonly limits: string;
+  readonly ask: string;
+  /** The limit of the place that waits for it. */
+  readonly use?: PlaceUse;
+}
+
+export interface SurveySection {
+  readonly title: string;
+  readonly questions: readonly SurveyQuestion[];
+}
+
+/** The questions in the order in which they are asked. */
+export const surveySections: readonly SurveySection[] = [
+  {
+    title: 'People',
+    questions: [
+      { key: 'underFives', limits: 'animals, plants', ask: 'client', use: 'underFives' },
+      { key: 'weakImmunity', limits: 'animals', ask: 'client', use: 'weakImmunity' },
+      { key: 'publicRoom', limits: 'plants, door lock', ask: 'client' },
+      { key: 'feeder', limits: 'care', ask: 'client' },
+      { key: 'namedPerson', limits: 'handover', ask: 'client' },
+    ],
+  },
+  {
+    title: 'The place',
+    questions: [
+      { key: 'clearLengthMm', limits: 'outside size', ask: 'measure it there', use: 'clearSize' },
+      { key: 'clearDepthMm', limits: 'outside size', ask: 'measure it there', use: 'clearSize' },
+      { key: 'clearHeightMm', limits: 'outside size', ask: 'measure it there', use: 'clearSize' },
+      { key: 'shelfRatingKg', limits: 'worst weight', ask: 'building owner', use: 'shelf' },
+    ],
+  },
+  {
+    title: 'The way in',
+    questions: [
+      { key: 'narrowestMm', limits: 'tank carried', ask: 'measure it there', use: 'wayIn' },
+      { key: 'steps', limits: 'crew', ask: 'measure it there' },
+      { key: 'lift', limits: 'crew', ask: 'caretaker' },
+    ],
+  },
+  {
+    title: 'Electricity and water',
+    questions: [
+      { key: 'socketNear', limits: 'lamps, pump', ask: 'caretaker' },
+      { key: 'residualCurrentDevice', limits: 'lamps, pump', ask: 'qualified electrician' },
+      { key: 'waterDistanceM', limits: 'care', ask: 'measure it there' },
+      { key: 'drainDistanceM', limits: 'care', ask: 'measure it there' },
+    ],
+  },
+  {
+    title: 'Air, sun and noise',
+    questions: [
+      { key: 'sunHours', limits: 'hottest day', ask: 'caretaker', use: 'sun' },
+      { key: 'sunAreaM2', limits: 'hottest day', ask: 'measure it there', use: 'sun' },
+      { key: 'heaterNear', limits: 'hottest day', ask: 'caretaker' },
+      { key: 'roomSummerC', limits: 'cool enough', ask: 'caretaker' },
+      { key: 'roomWinterC', limits: 'warming', ask: 'caretaker' },
+      { key: 'roomLowestC', limits: 'warm enough', ask: 'caretaker' },
+      { key: 'humiditySummer', limits: 'too wet', ask: 'measure it there' },
+      { key: 'humidityWinter', limits: 'too dry', ask: 'measure it there' },
+      { key: 'noiseDb', limits: 'pump', ask: 'client' },
+    ],
+  },
+];
+
+export const surveyKeys: readonly SurveyKey[] = keysOf(fields);
+
+/** The field of a question. */
+export function surveyField(key: SurveyKey): Field {
+  return fields[key];
+}
+
+/** Whether a question has an answer. Without sun on the glass there is no glass in the sun to measure. */
+export function isAnswered(survey: Survey, key: SurveyKey): boolean {
+  if (key === 'sunAreaM2' && survey.sunHours === 0) return true;
+  const answer = survey[key];
+  return answer !== null && answer !== '' && answer !== 'not asked';
+}
+
+/** Every question that nobody asked, in order. */
+export function openQuestions(survey: Survey): readonly SurveyQuestion[] {
+  return surveySections.flatMap(({ questions }) => questions).filter(({ key }) => !isAnswered(survey, key));
+}
+
+/** The answer as shown, with its unit; empty while there is none. */
+export function answerWords(survey: Survey, key: SurveyKey, context: FieldContext): string {
+  const answer = survey[key];
+  if (!isAnswered(survey, key)) return '';
+  const words = answer === null ? 'none' : showField(surveyField(key), answer, context);
+  const unit = typeof answer === 'number' ? questionUnit(key, context) : '';
+  return unit === '' ? words : `${words}\u00a0${unit}`;
+}
+
+/** The unit that a question is answered in; empty for a count, a word or a yes and no. */
+export function questionUnit(key: SurveyKey, { display }: Pick<FieldContext, 'display'>): string {
+  const unit = unitOfField(surveyField(key), display);
+  return unit === 'each' || unit === 'number' ? '' : unit;
+}
