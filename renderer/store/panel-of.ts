@@ -1,6 +1,6 @@
 import type { PanelView } from '#renderer/panel/panel-view.ts';
 import type { Box } from '#shared-calc/bench/bench-types.ts';
-import { houseSource, isGiven, restsOn, unsureAmong } from '#shared-calc/bench/rests-on.ts';
+import { isGiven, restsOn, sourceOf, unsureAmong } from '#shared-calc/bench/rests-on.ts';
 import { lineLabel } from '#shared-calc/recipe/line-label.ts';
 import { calledOf } from '#shared-calc/recipe/column.ts';
 import type { BenchColumn } from '#shared-calc/jobs/worked-job.ts';
@@ -50,7 +50,7 @@ export function panelOf(parts: PanelParts): PanelView | undefined {
     rule: { kind: ruleKind(box), text: entryText(box.text, faces.display), closed: issued !== undefined },
     ...(putIn && { putIn }),
     sources: sourcesOf(box, boxParts),
-    ...fromOf(box),
+    ...fromOf(box, boxParts),
     rests: restsOf(parts),
     ...(house && { house }),
     cautions: cautionsOf(box, boxParts),
@@ -58,10 +58,11 @@ export function panelOf(parts: PanelParts): PanelView | undefined {
   };
 }
 
-/** Of a figure the house gives, or a rule of the house with figures of its own. */
-function fromOf(box: Box): Pick<PanelView, 'from'> {
-  if (box.source !== 'house') return {};
-  return isGiven(box) || box.line.source !== undefined ? { from: houseSource(box) } : {};
+/** Of a figure that house or animal kind give, or a rule with figures of its own. */
+function fromOf(box: Box, { bench }: BoxParts): Pick<PanelView, 'from'> {
+  if (box.source !== 'house' && box.source !== 'kind') return {};
+  const from = sourceOf(bench, box);
+  return isGiven(box) || from.source !== undefined ? { from } : {};
 }
 
 /** More than anybody reads; a recipe without sources has a hundred. */

@@ -5,8 +5,8 @@ import { namesIn } from '#shared-calc/rule/tree.ts';
 import type { Box } from './bench-types.ts';
 import type { Bench } from './open-bench.ts';
 
-/** Where a figure is from: what the house says of its own, or who gave one in its place. */
-export type FigureFrom = SourceMark | 'none' | Exclude<BoxSource, 'tank' | 'house'>;
+/** Where a figure is from: as its record says, or who gave it. */
+export type FigureFrom = SourceMark | 'none' | Exclude<BoxSource, 'tank' | 'house' | 'kind'>;
 
 /** A figure that another rests on. */
 export interface Footing {
@@ -15,9 +15,16 @@ export interface Footing {
   readonly note: string;
 }
 
-/** What the house says of the source of a cell's figure; nothing of one that stands in its place. */
-export function houseSource({ source: from, line }: Box): Sourced {
-  return from === 'house' ? { source: line.source, sourceNote: line.sourceNote } : {};
+/** What house, survey or animal kind say of the source of a cell's figure; nothing of one that was typed. */
+export function sourceOf(bench: Bench, { source: from, line, column }: Box): Sourced {
+  if (from === 'house') return { source: line.source, sourceNote: line.sourceNote };
+  if (from !== 'survey' && from !== 'kind') return {};
+  return (
+    bench
+      .input()
+      .columns.find(({ key }) => key === column)
+      ?.given?.get(line.name)?.source ?? {}
+  );
 }
 
 /** A figure or choice that no rule works out and no tank was measured for. */
@@ -37,19 +44,18 @@ export function restsOn(bench: Bench, column: string, line: string): readonly Fo
     if (seen.has(name)) continue;
     seen.add(name);
     const box = bench.box(column, name);
-    const footing = footingOf(box);
+    const footing = footingOf(box, sourceOf(bench, box));
     if (footing) found.set(name, footing);
     if (box.rule) left.push(...namesIn(box.rule));
   }
   return bench.input().lines.flatMap(({ name }) => found.get(name) ?? []);
 }
 
-function footingOf(box: Box): Footing | undefined {
+function footingOf(box: Box, { source, sourceNote: note = '' }: Sourced): Footing | undefined {
   const { line, source: giver } = box;
-  const { source, sourceNote: note = '' } = houseSource(box);
   if (source !== undefined) return { line, from: source, note };
   if (!isGiven(box) || giver === 'tank') return undefined;
-  return { line, from: giver === 'house' ? 'none' : giver, note: '' };
+  return { line, from: giver === 'house' || giver === 'kind' ? 'none' : giver, note: '' };
 }
 
 /** Figures that nobody can look up. */

@@ -19,7 +19,6 @@ const otherFrom = {
   local: 'typed for this size',
   job: 'typed for the whole job',
   survey: 'from the survey',
-  kind: 'from the animal kind',
 } as const;
 
 /** `from memory`, `typed for this size` */

@@ -80,7 +80,7 @@ function frozenColumn(column: SheetColumn, bench: Bench, workshop: Workshop): Fr
     return { ...check, line: line.name, badIn: [...badIn], ...(holds !== undefined && { holds }) };
   });
   const { size, key, tank, label, count } = column;
-  const given = [...(column.given ?? [])].map(([line, { text, from }]) => ({ line, text, from }));
+  const given = [...(column.given ?? [])].map(([line, each]) => ({ line, ...each }));
   return {
     size,
     key,

@@ -1,4 +1,5 @@
 import type { UseName } from '#shared-calc/fields/uses.ts';
+import type { Sourced } from '#shared-calc/fields/source.ts';
 import { cleanNoise } from '#shared-calc/quantity/write-figure.ts';
 import type { GivenText, SizeAnimals } from '#shared-calc/recipe/column.ts';
 import { lineFor } from '#shared-calc/recipe/lines-by-use.ts';
@@ -11,23 +12,33 @@ import type { AnimalKind, Line } from '#shared-calc/records/records.ts';
 export function kindGiven({ kind, count }: SizeAnimals, lines: readonly Line[]): ReadonlyMap<string, GivenText> {
   const given = new Map<string, GivenText>();
   if (!kind || count === 0) return given;
-  for (const [use, text] of textsOf(kind, lines)) {
+  for (const [use, key, text] of textsOf(kind, lines)) {
     const line = text === undefined ? undefined : lineFor(lines, use);
-    if (line && text !== undefined) given.set(line.name, { text, from: 'kind' });
+    const source = sourceOf(kind, key);
+    if (line && text !== undefined) given.set(line.name, { text, from: 'kind', ...(source && { source }) });
   }
   return given;
 }
 
-function textsOf(kind: AnimalKind, lines: readonly Line[]): readonly (readonly [UseName, string | undefined])[] {
+/** A figure without a mark of its own has that of its kind. */
+function sourceOf({ marks, source, sourceNote }: AnimalKind, key: keyof AnimalKind): Sourced | undefined {
+  const own = marks?.[key] ?? source;
+  if (own === undefined) return undefined;
+  return own === source ? { source, sourceNote } : { source: own };
+}
+
+type Given = readonly [UseName, keyof AnimalKind, string | undefined];
+
+function textsOf(kind: AnimalKind, lines: readonly Line[]): readonly Given[] {
   return [
-    ['speciesCeiling', degC(kind.ceiling)],
-    ['speciesFloor', degC(kind.floor)],
-    ['bandLow', percent(kind.bandLow)],
-    ['bandHigh', percent(kind.bandHigh)],
-    ['dipAllowed', percent(kind.dipAllowed)],
-    ['coverVent', ventOf(kind, lines)],
+    ['speciesCeiling', 'ceiling', degC(kind.ceiling)],
+    ['speciesFloor', 'floor', degC(kind.floor)],
+    ['bandLow', 'bandLow', percent(kind.bandLow)],
+    ['bandHigh', 'bandHigh', percent(kind.bandHigh)],
+    ['dipAllowed', 'dipAllowed', percent(kind.dipAllowed)],
+    ['coverVent', 'vents', ventOf(kind, lines)],
     // What eats isopods leaves none to begin with.
-    ['isopodFounders', kind.eatsIsopods === true ? '0 each' : undefined],
+    ['isopodFounders', 'eatsIsopods', kind.eatsIsopods === true ? '0 each' : undefined],
   ];
 }
 

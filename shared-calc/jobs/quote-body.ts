@@ -3,6 +3,8 @@ import { checkStates } from '#shared-calc/bench/bench-types.ts';
 import { checkLevels } from '#shared-calc/fields/recipe.ts';
 import { saleWays } from '#shared-calc/fields/material.ts';
 import { unasked } from '#shared-calc/fields/survey.ts';
+import { schemaOf } from '#shared-calc/fields/field.ts';
+import { sourceFields } from '#shared-calc/fields/source.ts';
 import { recordKinds } from '#shared-calc/records/records.ts';
 import { declaredOf } from '#shared-calc/fields/first-recipes.ts';
 import { givers } from '#shared-calc/recipe/column.ts';
@@ -14,7 +16,13 @@ const Day = z.string().regex(/^\d{4}-\d{2}-\d{2}$/);
 
 const FrozenWritten = recordKinds.localValue.pick({ line: true, text: true, note: true, by: true });
 
-const FrozenGiven = z.strictObject({ line: z.string(), text: z.string(), from: z.enum(givers) });
+const FrozenGiven = z.strictObject({
+  line: z.string(),
+  text: z.string(),
+  from: z.enum(givers),
+  /** Left out where the giver does not say, and in quotes from before figures had a source. */
+  source: schemaOf(sourceFields).exactOptional(),
+});
 
 const FrozenCheck = z.strictObject({
   line: z.string(),

@@ -47,7 +47,7 @@ export function byId<R extends { readonly id: string }>(records: readonly R[]): 
 }
 
 function columnOf({ size, key, tank, label, count, locals, given = [] }: FrozenColumn): SheetColumn {
-  const texts = new Map(given.map(({ line, text, from }) => [line, { text, from }]));
+  const texts = new Map(given.map(({ line, ...each }) => [line, each]));
   return { size, key, tank, label, count, locals: writtenOf(locals), given: texts };
 }
 

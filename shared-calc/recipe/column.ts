@@ -1,3 +1,4 @@
+import type { Sourced } from '#shared-calc/fields/source.ts';
 import type { AnimalKind, Tank } from '#shared-calc/records/records.ts';
 
 /** The source of a cell's text. */
@@ -12,6 +13,8 @@ export interface GivenText {
   /** As the book stores it; empty is a figure that is missing. */
   readonly text: string;
   readonly from: Giver;
+  /** Where the giver has the figure from, if it says so. */
+  readonly source?: Sourced;
 }
 
 /** What a size is for. */

@@ -4,9 +4,9 @@ import type { EntryFault } from '#shared-calc/read/entry-fault.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
 import type { FieldIssue } from './book-fault.ts';
 import { added, type Added } from './change.ts';
-import { parseField, type FieldContext } from './field-text.ts';
+import { parseField, valueOf, type FieldContext } from './field-text.ts';
 import { misfitOf, notOfShape, type Misfit } from './misfit.ts';
-import type { RecordKind, RecordOf } from './records.ts';
+import type { Material, Rate, RecordKind, RecordOf } from './records.ts';
 import { parseRecord } from './references.ts';
 import { asShaped, isMeasured } from './tank-shape.ts';
 
@@ -34,7 +34,8 @@ export function editField<K extends RecordKind>(
   if (closed) return failed(closed);
   const to = putField({ kind, record, key, text }, context);
   if (!to.ok) return to;
-  const settled = keep(kind, settledWith(added(kind, to.value), key));
+  const isSame = valueOf(record, key) === valueOf(to.value, key);
+  const settled = keep(kind, isSame ? to.value : settledWith(added(kind, to.value), key));
   if (!settled.ok) return settled;
   const wrong = misfitOf(added(kind, settled.value), context.records);
   return wrong ? failed(wrong) : settled;
@@ -66,11 +67,19 @@ function closedFor({ kind, record }: Added, key: string): Misfit | undefined {
 
 /**
  * The fields that depend on the edited one: another shape or length changes the measurements that follow from it; a
- * first day past the last day moves the last day.
+ * first day past the last day moves the last day; another figure is not from where the one before it was.
  */
 function settledWith({ kind, record }: Added, key: string): object {
   if (kind === 'tank' && (key === 'shape' || key === 'insideLengthMm')) return asShaped(record);
+  if ((kind === 'rate' || kind === 'material') && hasFigures[kind].includes(key)) return withoutSource(record);
   if (kind === 'closedDay' && key === 'from' && record.from > record.to) return { ...record, to: record.from };
+  return record;
+}
+
+/** The fields whose figures a source is of; what is said of a material stands in its note. */
+const hasFigures = { rate: ['coins', 'per'], material: ['unit', 'note'] };
+
+function withoutSource({ source: _source, sourceNote: _sourceNote, ...record }: Rate | Material): object {
   return record;
 }
 

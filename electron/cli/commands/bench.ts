@@ -1,4 +1,3 @@
-import { boxWarnings } from '#shared-calc/bench/box-warnings.ts';
 import { displayOf } from '#shared-calc/records/display-of.ts';
 import { benchCsv } from '#shared-calc/papers/bench-csv.ts';
 import type { Line } from '#shared-calc/records/records.ts';
@@ -56,12 +55,7 @@ function benchJson(worked: WorkedOrder, lines: readonly Line[]) {
       size: key,
       tank: tank.id,
       count,
-      lines: Object.fromEntries(
-        lines.map((line) => {
-          const box = bench.box(key, line.name);
-          return [line.name, jsonBox(box, boxWarnings(bench, box))];
-        }),
-      ),
+      lines: Object.fromEntries(lines.map((line) => [line.name, jsonBox(bench, bench.box(key, line.name))])),
       checks: jsonChecks(worked, key),
       ...columnSums({ bench, pricing, workshop }, key),
     })),

@@ -15,7 +15,7 @@ export function BoundFields({ line, put, book }: BoundParts) {
   const { decimalComma } = contextNow(book).workshop;
   const settle = (key: 'low' | 'high') => (text: string) => {
     const bound = said(readMeasure(text, { name: '', stored: line.unit, mayBeEmpty: true }, { decimalComma }));
-    return bound.ok ? put({ [key]: bound.value }) : bound.fault;
+    return bound.ok ? put({ [key]: bound.value ?? null }) : bound.fault;
   };
   const text = (bound: number | undefined) => decimalText(String(bound ?? ''), decimalComma);
   return (

@@ -14,7 +14,7 @@ interface NameParts extends LineFields {
 export function NameFields({ line, put, rename }: NameParts) {
   const settleSection = (text: string) => {
     const section = given(text);
-    return section === undefined ? 'A line stands in a section.' : put({ section });
+    return section === null ? 'A line stands in a section.' : put({ section });
   };
   return (
     <>
@@ -60,7 +60,7 @@ export function SourceFields({ line, put }: LineFields) {
       <SettledField
         {...entryOf('sourceNote')}
         text={line.sourceNote ?? ''}
-        settle={(text) => put({ sourceNote: given(text) ?? null })}
+        settle={(text) => put({ sourceNote: given(text) })}
       />
     </>
   );

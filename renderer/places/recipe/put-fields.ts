@@ -10,10 +10,10 @@ export interface LineFields {
   readonly put: PutFields;
 }
 
-/** An optional text. */
-export function given(text: string): string | undefined {
+/** An optional text; null takes it away. */
+export function given(text: string): string | null {
   const tidy = text.trim();
-  return tidy === '' ? undefined : tidy;
+  return tidy === '' ? null : tidy;
 }
 
 /** The label of a field's input, with its help. */

@@ -44,7 +44,7 @@ export function UseFields({ line, put, book }: UseParts) {
           {...entryOf('place')}
           value={line.place ?? ''}
           options={[{ value: '', label: 'with most of its section' }, ...places]}
-          choose={(word) => put({ place: linePlaces.find((place) => place === word) })}
+          choose={(word) => put({ place: linePlaces.find((place) => place === word) ?? null })}
         />
       )}
       {line.role === 'check' && <CheckUse line={line} put={put} />}
@@ -61,7 +61,7 @@ function useLabel(use: UseName, line: Line, lines: readonly Line[]): string {
 function CheckUse({ line, put }: LineFields) {
   const settle = (text: string) => {
     const cures = readCures(text);
-    return typeof cures === 'string' ? cures : put({ cures: cures.length === 0 ? undefined : cures });
+    return typeof cures === 'string' ? cures : put({ cures: cures.length === 0 ? null : cures });
   };
   return (
     <>

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { houseSource, isGiven, restsOn, unsureAmong, type Footing } from '#shared-calc/bench/rests-on.ts';
+import { isGiven, restsOn, sourceOf, unsureAmong, type Footing } from '#shared-calc/bench/rests-on.ts';
 import { demoOnce } from '#tests/demo-bench.ts';
 
 const bench = demoOnce({ recipe: 'H1', sizes: ['T07'], job: { room_summer: '25 degC', kit: 'show' } });
@@ -45,9 +45,9 @@ describe('unsureAmong', () => {
     expect(names(unsaid)).toEqual(['room_summer']);
   });
 
-  test('what survey or kind gave is not without a source', () => {
+  test('what the survey gave is not without a source', () => {
     const line = bench.box('T07', 'room_summer').line;
-    const given = (['survey', 'kind', 'published', 'house', 'none'] as const).map((each) => ({
+    const given = (['survey', 'published', 'house', 'none'] as const).map((each) => ({
       line,
       from: each,
       note: '',
@@ -57,9 +57,9 @@ describe('unsureAmong', () => {
   });
 });
 
-describe('houseSource', () => {
+describe('sourceOf', () => {
   test('a figure typed over does not wear the mark of the one under it', () => {
-    expect(houseSource(bench.box('T07', 'room_summer'))).toEqual({});
-    expect(houseSource(bench.box('T07', 'room_winter'))).toMatchObject({ source: 'house' });
+    expect(sourceOf(bench, bench.box('T07', 'room_summer'))).toEqual({});
+    expect(sourceOf(bench, bench.box('T07', 'room_winter'))).toMatchObject({ source: 'house' });
   });
 });

@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { restsOn } from '#shared-calc/bench/rests-on.ts';
 import { partsOf, reworkQuote } from '#shared-calc/jobs/rework-quote.ts';
 import type { AnimalKind, Records } from '#shared-calc/records/records.ts';
 import { DEMO_DAY } from '#tests/demo-bench.ts';
@@ -38,6 +39,33 @@ describe('kindGiven', () => {
       ]);
     },
   );
+
+  test('a figure of the kind wears its own mark, else that of the kind; one without is without a source', () => {
+    const from = (figures: Partial<AnimalKind>) => {
+      const { bench } = workedJob(jobFor('A5', figures), jobOf(jobFor('A5', figures), 'J02'), DEMO_DAY);
+      const footings = restsOn(bench, 'T05', 'cool_enough');
+      return footings.find(({ line }) => line.name === 'species_ceiling')?.from;
+    };
+
+    expect([
+      from({ source: 'practice', marks: { ceiling: 'memory' } }),
+      from({ source: 'practice', marks: {} }),
+      from({ source: undefined, marks: undefined }),
+    ]).toEqual(['memory', 'practice', 'none']);
+  });
+
+  test('an issued quote still says where the kind had its ceiling from', () => {
+    const records = jobFor('A5', { source: 'practice', marks: { ceiling: 'memory' } });
+    const { body } = issued(records, 'A');
+    const given = body.columns.flatMap((column) => column.given ?? []);
+
+    expect(given.find(({ line }) => line === 'species_ceiling')).toEqual({
+      line: 'species_ceiling',
+      text: '33 degC',
+      from: 'kind',
+      source: { source: 'memory' },
+    });
+  });
 
   test('no figure of a recipe moves for the small bold frog, which H1 is made for', () => {
     const bare = libraryJob({ writings: [] });
@@ -109,7 +137,9 @@ describe('kindGiven', () => {
   test('a quote keeps what the kind gave, and is worked again to the same sums', () => {
     const { body } = issued(jobFor('A5'), 'A');
 
-    expect(body.columns[0]?.given).toContainEqual({ line: 'species_ceiling', text: '33 degC', from: 'kind' });
+    expect(body.columns[0]?.given).toContainEqual(
+      expect.objectContaining({ line: 'species_ceiling', text: '33 degC', from: 'kind' }),
+    );
     expect(valueOf(reworkQuote(partsOf(body)))).toEqual(body.sums);
   });
 

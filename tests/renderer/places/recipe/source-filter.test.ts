@@ -63,6 +63,17 @@ describe('the house recipe', () => {
 
     await expect.poll(shown).toEqual(['no source given', 'no source given']);
   });
+
+  test('the words of a line are taken away by emptying them', async () => {
+    await filter().selectOption('all');
+    await line('Light reaching plants').click();
+    await panel().getByLabel('Day, supplier or publication').fill('');
+    await panel().getByLabel('Day, supplier or publication').press('Enter');
+    await panel().getByLabel('Name in words').fill('');
+    await panel().getByLabel('Name in words').press('Enter');
+
+    await expect.poll(() => panel().getByRole('heading', { level: 2 }).innerText()).toBe('Light use');
+  });
 });
 
 noneComplained(pages);
