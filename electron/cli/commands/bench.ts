@@ -1,3 +1,4 @@
+import { missingData, missingFigures } from '#shared-calc/bench/waits.ts';
 import { displayOf } from '#shared-calc/records/display-of.ts';
 import { benchCsv } from '#shared-calc/papers/bench-csv.ts';
 import type { Line } from '#shared-calc/records/records.ts';
@@ -57,6 +58,7 @@ function benchJson(worked: WorkedOrder, lines: readonly Line[]) {
       count,
       lines: Object.fromEntries(lines.map((line) => [line.name, jsonBox(bench, bench.box(key, line.name))])),
       checks: jsonChecks(worked, key),
+      missing: missingFigures(bench, key).map(missingData),
       ...columnSums({ bench, pricing, workshop }, key),
     })),
     cautions: benchCautions(bench, lines, displayOf(workshop)).map(cautionJson),

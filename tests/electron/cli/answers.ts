@@ -57,6 +57,9 @@ const Column = {
   count: z.int(),
   lines: z.record(z.string(), z.union([Known, Unknown])),
   checks: z.array(Check),
+  missing: z.array(
+    z.strictObject({ what: z.literal('measure'), of: z.string(), label: z.string(), checks: z.array(z.string()) }),
+  ),
 };
 export const Bench = z.strictObject({
   recipe: z.string(),

@@ -74,7 +74,7 @@ describe('what people see', () => {
     expect(lines).toContain('drainage mm waits on dam_height');
     expect(lines).toContain('cost cr not known yet');
     expect(lines).toContain('T07, drainage_need: Waits on dam_height. Needs a figure: dam_height.');
-    expect(lines).toContain('T07 stack_fits is not known yet: waits on dam_height.');
+    expect(lines).toContain('T07 dam has no figure; 18 checks wait for it.');
   });
 
   test('needs: a row a material, then what it costs used, in packs, and brought here', async () => {
