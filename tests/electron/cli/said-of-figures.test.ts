@@ -90,6 +90,8 @@ const figures: readonly Said[] = [
       'T07, T03  not known yet: Nobody has asked whether the sun strikes the glass; the hottest day counts none. Ask the caretaker. Experienced keeper or vet decides.',
       'T03  not known yet: Carried upright, never on its side, the tank is 455 mm at its narrowest outside; nobody has measured the way in. Measure it there. Crew leader decides.',
       'T03  not known yet: Nobody has measured all of the clear room: T07 and 2 of T03 in a row 1822 mm, clear not asked; depth 455 mm, clear not asked; height with its cover 454 mm, clear not asked. Measure it there. Builder decides.',
+      '',
+      'Caution: Crystalline silica and mould dust: wet it first, never sweep dry, wear a mask. (Workshop safety lead decides; 29 CFR 1910.1053)',
     ],
   ],
   [
@@ -143,6 +145,12 @@ const figures: readonly Said[] = [
       'M15  Small oak leaves, dry     161.241  g  2 x 100 g       8.38       10.40',
       '',
       'used cost 33.47, packs cost 39.20, landed 52.70 cr',
+      '',
+      'Caution: Crystalline silica and mould dust: wet it first, never sweep dry, wear a mask. (Workshop safety lead decides; 29 CFR 1910.1053)',
+      'Caution: Read the weight on the bag or box before you lift it; split the load or take a trolley. (Crew leader decides; from memory)',
+      'Caution: Gloves, cover cuts, wet down: composts carry fungus and Legionella. (Workshop safety lead decides; from memory)',
+      'Caution: Collect only where the owner of the land allows it; protected land, and collecting to sell, need a permit. (Owner of the land and permits office decide; 36 CFR 2.1 and 223.239)',
+      'Caution: Nothing sprayed and nothing from roadsides; no oleander, yew, laurel cherry, walnut or conifer. (Grower decides; from memory)',
     ],
   ],
   [
@@ -209,6 +217,9 @@ const figures: readonly Said[] = [
       'tax, standard 207.26',
       'tax, low 8.53',
       'price 2156.15 cr, deposit 865.00, 13.25 h',
+      '',
+      'Caution: Standing water below the mesh gap always; a sour smell means drain now. (Builder decides; common practice, no source)',
+      'Caution: Not a floor verdict: feet concentrate it, the floor spreads it. (Building owner and structural engineer decide; common practice, no source)',
     ],
   ],
   [
