@@ -76,7 +76,6 @@ const steps: readonly Said[] = [
   ],
 ];
 
-/** A quote that the client, we and the suppliers change. */
 describe('what is printed of jobs', () => {
   const { saidInTurn } = useSaidWhole('2027-03-08');
 

@@ -6,6 +6,7 @@ import { notes, unasked } from './unasked-t05.ts';
 
 const day = today();
 
+/** A quote that the client, we and the suppliers change. */
 const revised: readonly Said[] = [
   [
     ['job', 'new', '--title', 'Reading room', '--sizes', 'T05', '--set', 'soil_rise=0 mm'],
