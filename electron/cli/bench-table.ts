@@ -5,6 +5,9 @@ import { showValue, shownUnit, type Display } from '#shared-calc/quantity/shown-
 import { displayOf } from '#shared-calc/records/display-of.ts';
 import type { Line } from '#shared-calc/records/records.ts';
 import { stateWords } from '#shared-calc/words/state-words.ts';
+import { boxWarnings } from '#shared-calc/bench/box-warnings.ts';
+import { benchCautions } from '#shared-calc/prepare/order-cautions.ts';
+import { underFigures } from './cautions-answer.ts';
 import { checkNotes, placeNotes } from './order-checks.ts';
 import { columnSums } from './column-sums.ts';
 import { textTable } from './text-table.ts';
@@ -25,7 +28,21 @@ export function benchTable(worked: WorkedOrder, lines: readonly Line[]): string 
     '',
     textTable(['SUMS', '', ...heads], sumRows(sums, worked.workshop.currency), figures),
     ...(notes.length > 0 ? ['', ...notes] : []),
+    ...mindedNotes(worked, lines),
   ].join('\n');
+}
+
+/** The warnings of each size, then what to mind. */
+function mindedNotes({ bench, order, workshop }: WorkedOrder, lines: readonly Line[]): readonly string[] {
+  const warnings = order.columns.flatMap(({ key }) =>
+    lines.flatMap((line) =>
+      boxWarnings(bench, bench.box(key, line.name)).map(({ says, decides }) => ({
+        says: `${key} ${line.name}: ${says}`,
+        decides,
+      })),
+    ),
+  );
+  return underFigures(warnings, benchCautions(bench, lines, displayOf(workshop)));
 }
 
 function lineRows({ bench, order, workshop }: WorkedOrder, lines: readonly Line[]): readonly (readonly string[])[] {

@@ -18,7 +18,12 @@ export function mindedJson(minded: readonly PaperCaution[]) {
   };
 }
 
-/** What stands under the figures of a table: warnings first. */
+/** What stands under the figures of a table, after an empty line: warnings first. */
+export function underFigures(warnings: readonly Warning[], cautions: readonly SaidCaution[]): readonly string[] {
+  const lines = mindedLines(warnings, cautions);
+  return lines.length > 0 ? ['', ...lines] : [];
+}
+
 export function mindedLines(warnings: readonly Warning[], cautions: readonly SaidCaution[]): readonly string[] {
   return [
     ...warnings.map(({ says, decides }) => `Warning: ${says} (${whoDecides(decides)})`),

@@ -1,11 +1,11 @@
 import { nounOf } from '#shared-calc/fields/uses.ts';
 import type { CultureBoard } from '#shared-calc/prepare/culture-board.ts';
 import { seedUseOf } from '#shared-calc/prepare/culture-demands.ts';
-import { boardWarnings, sayLateCultures } from '#shared-calc/prepare/say-cultures.ts';
+import { boardCautions, boardWarnings, sayLateCultures } from '#shared-calc/prepare/say-cultures.ts';
 import type { StandingTub } from '#shared-calc/prepare/standing-tub.ts';
 import { coinsText } from '#shared-calc/quantity/coins-text.ts';
 import { cleanNoise } from '#shared-calc/quantity/write-figure.ts';
-import { whoDecides } from '#shared-calc/words/who-decides.ts';
+import { cautionJson, underFigures } from './cautions-answer.ts';
 import { textTable } from './text-table.ts';
 
 /** Animals on the day asked, with what they may be from and to; null where they are not known. */
@@ -41,6 +41,7 @@ export function boardJson(board: CultureBoard, coinDecimals: number): Record<str
     flyTubs: board.flyTubs,
     flyFirst: board.flyFirst ?? null,
     warnings: boardWarnings(board),
+    cautions: boardCautions(board).map(cautionJson),
   };
 }
 
@@ -52,7 +53,7 @@ export function boardTable(board: CultureBoard, coins: (amount: number) => strin
     ...startRows(board),
     ...flyRows(board),
     ...sayLateCultures(board, coins),
-    ...boardWarnings(board).map(({ says, decides }) => `${says} ${whoDecides(decides)}.`),
+    ...underFigures(boardWarnings(board), boardCautions(board)),
   ].join('\n');
 }
 

@@ -1,3 +1,4 @@
+import { boxWarnings } from '#shared-calc/bench/box-warnings.ts';
 import type { Box } from '#shared-calc/bench/bench-types.ts';
 import type { Bench } from '#shared-calc/bench/open-bench.ts';
 import type { Sourced } from '#shared-calc/fields/source.ts';
@@ -31,6 +32,7 @@ export function jsonBox(bench: Bench, box: Box): Record<string, unknown> {
     flags: box.flags,
     rule: box.text,
     ...jsonSource(sourceOf(bench, box)),
+    warnings: boxWarnings(bench, box),
   };
   if (box.value !== undefined) return { value: jsonValue(box.value, box.line.unit), ...jsonRange(box), ...common };
   return { value: null, ...common, ...(box.cause && { fault: sayBoxCause(box.cause, box.line.name) }) };

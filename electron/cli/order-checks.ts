@@ -1,8 +1,8 @@
 import type { CheckState } from '#shared-calc/bench/bench-types.ts';
 import { answerOfState } from '#shared-calc/bench/check-state.ts';
 import { checksOf } from '#shared-calc/bench/checks.ts';
+import { missingFigures, sayMissing } from '#shared-calc/bench/waits.ts';
 import { displayOf } from '#shared-calc/records/display-of.ts';
-import { stateWords } from '#shared-calc/words/state-words.ts';
 import { whoDecides } from '#shared-calc/words/who-decides.ts';
 import type { WorkedOrder } from './work-order.ts';
 
@@ -32,13 +32,15 @@ function answered(state: CheckState) {
   return { holds: answerOfState(state) ?? null, state };
 }
 
-/** A sentence for each check of a size that does not surely hold. */
+/** A sentence for each check of a size that does not surely hold; those that wait for one figure are one. */
 export function checkNotes({ bench, workshop }: WorkedOrder, key: string): readonly string[] {
-  return checksOf(bench, key, displayOf(workshop)).flatMap(({ line, level, state, says, decides }) => {
-    if (state === 'holds') return [];
-    if (state !== 'not known yet') return [`${key}  ${level}: ${says} ${whoDecides(decides)}.`];
-    return [`${key}  ${line.name} is not known yet: ${stateWords(bench.box(key, line.name)).join(', ')}.`];
-  });
+  const open = checksOf(bench, key, displayOf(workshop)).filter(
+    ({ state }) => state !== 'holds' && state !== 'not known yet',
+  );
+  return [
+    ...open.map(({ level, says, decides }) => `${key}  ${level}: ${says} ${whoDecides(decides)}.`),
+    ...missingFigures(bench, key).map((missing) => `${key}  ${sayMissing(missing)}`),
+  ];
 }
 
 /** A sentence for each limit of the place that does not surely hold, once for all sizes that it says the same of. */

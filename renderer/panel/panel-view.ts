@@ -67,6 +67,25 @@ export interface CautionView {
   readonly decides: string;
 }
 
+/** A check that does not surely hold, or that waits for a figure. */
+export interface OpenCheckView {
+  readonly says: string;
+  /** The figure it minds against its limit; empty if it compares none. */
+  readonly figures: string;
+  /** Who decides, in a sentence; empty if nobody is named. */
+  readonly decides: string;
+  /** There are changes that may mend it; they are worked when they are shown. */
+  readonly hasCures: boolean;
+  readonly waitsFor?: { readonly line: string; readonly label: string };
+}
+
+/** A change that would mend a check, or bring it nearer to holding. */
+export interface CureView {
+  /** What it is, what it gives, and what it costs. */
+  readonly says: string;
+  readonly changes: readonly { readonly line: string; readonly text: string }[];
+}
+
 /** A figure that a worked one rests on, with its source. */
 export interface RestView {
   readonly line: string;
@@ -87,6 +106,7 @@ export interface PanelView {
   /** Empty if no rule can name it. */
   readonly nameInRules: string;
   readonly standing: readonly StandingView[];
+  readonly check?: OpenCheckView;
   /** What guesses make of the figure, and what to measure. */
   readonly ranges: readonly RangeSaid[];
   readonly rule?: { readonly kind: 'Rule' | 'Figure' | 'Choice'; readonly text: string; readonly closed: boolean };
@@ -112,6 +132,11 @@ export interface PanelActs {
   readonly forWholeJob: () => void;
   readonly clientAsked: (asked: boolean) => void;
   readonly writeNote: (text: string) => void;
+  /** Works the cures of the check in the panel, then tells them; returns what calls it off. */
+  readonly workCures: (tell: (cures: readonly CureView[]) => void) => () => void;
+  readonly takeCure: (cure: CureView) => void;
+  /** Selects the box of a line in the same size. */
+  readonly goTo: (line: string) => void;
   /** Returns the focus to the bench. */
   readonly leave: () => void;
 }

@@ -10,6 +10,7 @@ import { From } from '#renderer/kit/from.tsx';
 import { RuleField } from '#renderer/writing/rule-field.tsx';
 import { Figure } from './figure.tsx';
 import { HousePart } from './house-part.tsx';
+import { OpenCheckPart } from './open-check-part.tsx';
 import type { PanelActs, PanelView, StandingView } from './panel-view.ts';
 import { RestsPart } from './rests-part.tsx';
 import { WorkingPart } from './working-part.tsx';
@@ -45,6 +46,7 @@ function CellWorking({ view, acts }: { readonly view: PanelView; readonly acts: 
   return (
     <>
       <Head view={view} acts={acts} />
+      <OpenCheckPart view={view} acts={acts} />
       {view.ranges.length > 0 && <RangePart ranges={view.ranges} />}
       {view.rule && (
         <section>

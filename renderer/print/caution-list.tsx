@@ -8,11 +8,15 @@ interface ListParts {
   readonly cautions: readonly PaperCaution[];
   /** The place on the paper shows what they are about. */
   readonly bare: boolean;
+  /** Who decides is said without where it comes from. */
+  readonly brief?: boolean;
 }
 
 /** Cautions, each with who decides. Neighbours with the same decider name it once. */
-export function CautionList({ cautions, bare }: ListParts) {
-  const said = cautions.filter(({ elsewhere }) => !elsewhere);
+export function CautionList({ cautions, bare, brief = false }: ListParts) {
+  const said = cautions
+    .filter(({ elsewhere }) => !elsewhere)
+    .map(({ source, ...caution }) => (source === undefined || brief ? caution : { ...caution, source }));
   if (said.length === 0) return null;
   return (
     <dl class={css['cautions']}>

@@ -62,7 +62,7 @@ function Block({ block, label, isSummed }: BlockParts) {
     case 'days':
       return <Days {...block} />;
     case 'cautions':
-      return <CautionList cautions={block.rows} bare={block.bare === true} />;
+      return <CautionList cautions={block.rows} bare={block.bare === true} brief={block.brief === true} />;
     case 'sign':
       return <SignHere lines={block.items} />;
     default:

@@ -10,6 +10,7 @@ import { openBenchSession, type BenchSession, type OpenedBench } from './bench-s
 import type { BookStore } from './book-store.ts';
 import type { Clock } from './clock.ts';
 import { compareColumns, type Comparison } from './compare-columns.ts';
+import { cureWorker } from './cure-worker.ts';
 import { confirming } from './confirming.ts';
 import { findNamed, namedLines, namedSizes } from './find-place.ts';
 import { memo } from '#shared-calc/records/memo.ts';
@@ -50,6 +51,8 @@ export interface BenchParts {
   readonly takeSize: () => void;
   /** Returns the keyboard to the grid. */
   readonly leavePanel: () => void;
+  /** Selects a cell of the grid and moves the keyboard there. */
+  readonly go: (place: BoxPlace) => void;
   /** No view shows the bench at first. */
   readonly later?: boolean;
 }
@@ -93,7 +96,14 @@ export function openBenchStore(parts: BenchParts): BenchStore {
     sizes: sizesIn(view),
     title: computed(() => session.opened.value?.worked.source().title ?? ''),
     acts,
-    panelActs: panelActs({ acts, chosen, steps, leave: parts.leavePanel }),
+    panelActs: panelActs({
+      acts,
+      chosen,
+      steps,
+      leave: parts.leavePanel,
+      go: (place) => reveal(place.row) && parts.go(place),
+      cures: (here) => cureWorker({ book, clock, here, job: () => session.opened.peek()?.job }),
+    }),
     open: session.open,
     reveal,
     findLine: (words) => foundLine(session, words, chosen.peek(), reveal),

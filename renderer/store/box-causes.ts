@@ -1,14 +1,15 @@
 import { capital } from '#shared-calc/rule/capital.ts';
 import type { CautionView, StandingView } from '#renderer/panel/panel-view.ts';
 import type { Box } from '#shared-calc/bench/bench-types.ts';
+import { missingFigures, sayWaiting } from '#shared-calc/bench/waits.ts';
 import { boxWarnings } from '#shared-calc/bench/box-warnings.ts';
 import { NO_KIND } from '#shared-calc/jobs/animal-checks.ts';
 import { figuresOfTank } from '#shared-calc/prepare/act-cautions.ts';
 import { boxCautions } from '#shared-calc/prepare/box-cautions.ts';
 import { sizeFigures } from '#shared-calc/prepare/size-figures.ts';
+import { sayDecided } from '#shared-calc/words/who-decides.ts';
 import { sayBoxCause } from '#shared-calc/words/say-box-cause.ts';
-import { sayDecided, whoDecides } from '#shared-calc/words/who-decides.ts';
-import { checkSentence, isOpenCheck, type BoxParts } from './box-view.ts';
+import type { BoxParts } from './box-view.ts';
 import { figureWords, readUnits } from '#shared-calc/quantity/figure-words.ts';
 import { toBase, unitOf } from '#shared-calc/quantity/unit.ts';
 import { calledByWords } from '#shared-calc/words/called-by-words.ts';
@@ -47,9 +48,13 @@ function kindStanding({ source, line, column }: Box, { bench }: BoxParts): reado
   return animals && !animals.kind && animals.count !== 0 ? [{ look: 'watch', words: NO_KIND }] : [];
 }
 
-function causeStanding({ cause, line, state }: Box, { faces }: BoxParts): readonly StandingView[] {
+function causeStanding({ cause, line, state }: Box, { bench, column, faces }: BoxParts): readonly StandingView[] {
   if (!cause) return [];
-  const words = sayBoxCause(cause, line.name, calledByWords(faces));
+  const waits = missingFigures(bench, column).find((missing) => missing.line === line && line.role !== 'check');
+  const words = [
+    sayBoxCause(cause, line.name, calledByWords(faces)),
+    ...(waits ? [capital(sayWaiting(waits))] : []),
+  ].join(' ');
   return [{ look: state === 'loop' || state === 'waiting' ? state : 'needs', words }];
 }
 
@@ -78,18 +83,13 @@ function rangeWords({ low, high, unit }: Box['line'], { faces: { display } }: Bo
   return `Out of range: at most ${high === undefined ? '' : said(high)}.`;
 }
 
-/** What to mind at a cell and who decides: the sentence of a check that does not hold, or its cautions. */
+/** What to mind at a cell and who decides. A check says it in its own part of the panel. */
 export function cautionsOf(box: Box, parts: BoxParts): readonly CautionView[] {
   const { bench, column, faces } = parts;
-  const { decides = '', role } = box.line;
-  if (role === 'check') return isOpenCheck(box) ? [decidedBy(checkSentence(box, parts), decides)] : [];
+  if (box.line.role === 'check') return [];
   const fill = figuresOfTank(sizeFigures(bench, column, faces.display));
   return boxCautions(box, fill).map((each) => ({
     words: readUnits(each.says, faces.display),
     decides: sayDecided(each),
   }));
-}
-
-function decidedBy(words: string, who: string): CautionView {
-  return { words, decides: who === '' ? '' : `${whoDecides(who)}.` };
 }

@@ -35,6 +35,7 @@ export async function openPageStore(
     clock,
     later: benchLater,
     takeSize: () => (dialog.value = { is: 'take' }),
+    go: (place) => strips.current?.go(place),
     leavePanel: () => {
       const place = bench.chosen.peek();
       if (place) strips.current?.go(place);

@@ -10,10 +10,12 @@ interface Parts {
   /** Lines stepped down to from the selected cell, nearest last. */
   readonly steps: Signal<readonly string[]>;
   readonly leave: () => void;
+  readonly go: (place: BoxPlace) => void;
+  readonly cures: (here: () => BoxPlace | undefined) => Pick<PanelActs, 'workCures' | 'takeCure'>;
 }
 
 /** Acts of the side panel, on the cell it shows: the selected one, or the one stepped down to. */
-export function panelActs({ acts, chosen, steps, leave }: Parts): PanelActs {
+export function panelActs({ acts, chosen, steps, leave, go, cures }: Parts): PanelActs {
   const here = (): BoxPlace | undefined => {
     const place = chosen.peek();
     return place && { row: steps.peek().at(-1) ?? place.row, column: place.column };
@@ -45,6 +47,8 @@ export function panelActs({ acts, chosen, steps, leave }: Parts): PanelActs {
     forWholeJob: withPlace((place) => acts.holdForJob(place)),
     clientAsked: (asked) => withPlace((place) => acts.sayWhoAsked(place, asked ? 'client' : 'us'))(),
     writeNote: (note) => withPlace((place) => acts.writeNote(place, note))(),
+    ...cures(here),
+    goTo: (row) => withPlace(({ column }) => go({ row, column }))(),
     leave,
   };
 }

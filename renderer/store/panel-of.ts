@@ -12,6 +12,7 @@ import { entryText } from '#shared-calc/recipe/typed-text.ts';
 import { boxFigure } from '#shared-calc/quantity/figure-words.ts';
 import { sayRanges } from '#shared-calc/words/say-range.ts';
 import { houseOf } from './house-value.ts';
+import { openCheckOf } from './open-check.ts';
 import type { LineFace, LineFaces } from './line-faces.ts';
 import type { WorkedBench } from './worked-bench.ts';
 import { putInView, sourcesOf } from './working-view.ts';
@@ -37,6 +38,7 @@ export function panelOf(parts: PanelParts): PanelView | undefined {
   const box = worked.bench().box(column.key, line);
   const putIn = putInView(box, boxParts);
   const house = houseOf(box, { worked, column, face, faces });
+  const check = openCheckOf(box, boxParts);
   const ranges = sayRanges(worked.bench(), column.key, line, faces.display);
   return {
     id: `${line} ${column.key}`,
@@ -46,6 +48,7 @@ export function panelOf(parts: PanelParts): PanelView | undefined {
     answer: answerOf(box, face, faces),
     nameInRules: line,
     standing: standingsOf(box, boxParts),
+    ...(check && { check }),
     ranges,
     rule: { kind: ruleKind(box), text: entryText(box.text, faces.display), closed: issued !== undefined },
     ...(putIn && { putIn }),

@@ -44,8 +44,10 @@ export function openBench(start: BenchInput): LiveBench {
     const names = behind.take(column.key);
     const rereads = names ? input.lines.filter((line) => names.has(line.name)) : taken.rereads;
     const now = { column, job: input.job, lines: input.lines, rereads, reader: table.reader() };
-    const { boxes, writes } = refreshColumn(columns.get(column.key), now);
+    const before = columns.get(column.key);
+    const { boxes, writes } = refreshColumn(before, now);
     columns.set(column.key, boxes);
+    if (writes.length + rereads.length + taken.dropped.length === 0) keepRanges(before, boxes);
     return writes;
   }
 
@@ -54,8 +56,7 @@ export function openBench(start: BenchInput): LiveBench {
       grid.removeLine(name);
       for (const boxes of columns.values()) boxes.readings.delete(name);
     }
-    for (const key of columns.keys()) {
-      if (kept.some((column) => column.key === key)) continue;
+    for (const key of [...columns.keys()].filter((each) => !kept.some((column) => column.key === each))) {
       grid.removeColumn(key);
       columns.delete(key);
       behind.take(key);
@@ -79,10 +80,8 @@ export function openBench(start: BenchInput): LiveBench {
   const ranges = (column: string) => rangesFor(boxesIn(columns, column), input.lines, grid);
 
   function box(column: string, name: string): Box {
-    const line = table.find(name);
-    if (!line) throw new Error(`no box ${column} ${name}`);
-    const boxes = boxesIn(columns, column);
-    return boxOf({ line, boxes, worked: grid.read(column, name), ranges: () => ranges(column), input });
+    const [line, worked] = [table.find(name), grid.read(column, name)];
+    return boxOf({ line, boxes: boxesIn(columns, column), worked, ranges: () => ranges(column), input });
   }
 
   update(start);
@@ -97,7 +96,13 @@ function boxesIn(columns: ReadonlyMap<string, ColumnBoxes>, column: string): Col
 
 const ranged = new WeakMap<ColumnBoxes, ColumnRanges>();
 
-/** The probes of a column, worked when they are first read after a write: a write makes other boxes. */
+/** An update that changes nothing of a column makes other boxes of it, with the same ranges. */
+function keepRanges(before: ColumnBoxes | undefined, after: ColumnBoxes): void {
+  const known = before && ranged.get(before);
+  if (known) ranged.set(after, known);
+}
+
+/** The probes of a column, worked when they are first read after a change to it. */
 function rangesFor(boxes: ColumnBoxes, lines: readonly Line[], grid: Pick<Grid, 'read'>): ColumnRanges {
   const known = ranged.get(boxes);
   if (known) return known;
@@ -124,7 +129,7 @@ interface TakenLines {
 
 interface LineTable {
   readonly take: (next: readonly Line[]) => TakenLines;
-  readonly find: (name: string) => Line | undefined;
+  readonly find: (name: string) => Line;
   readonly reader: () => BoxReader;
 }
 
@@ -146,7 +151,11 @@ function openLineTable(): LineTable {
       reader = boxReader(lines);
       return { rereads: lines, dropped };
     },
-    find: (name) => byName.get(name),
+    find(name) {
+      const line = byName.get(name);
+      if (!line) throw new Error(`no line ${name}`);
+      return line;
+    },
     reader: () => reader,
   };
 }

@@ -25,9 +25,18 @@ export function missingFigures(bench: Bench, column: string): readonly MissingFi
 }
 
 /** `dam height not measured; 18 checks wait for it.` */
-export function sayMissing({ line, what, checks }: MissingFigure): string {
-  if (line.role === 'check') return `${what}.`;
-  return `${what}; ${checks.length === 1 ? '1 check waits' : `${checks.length} checks wait`} for it.`;
+export function sayMissing(missing: MissingFigure): string {
+  return missing.line.role === 'check' ? `${missing.what}.` : `${missing.what}; ${sayWaiting(missing)}`;
+}
+
+/** `18 checks wait for it.` */
+export function sayWaiting({ checks }: Pick<MissingFigure, 'checks'>): string {
+  return `${checks.length === 1 ? '1 check waits' : `${checks.length} checks wait`} for it.`;
+}
+
+/** The same as plain data. */
+export function missingData({ line, checks }: MissingFigure): Record<string, unknown> {
+  return { what: 'measure', of: line.name, label: lineLabel(line), checks: checks.map(({ name }) => name) };
 }
 
 interface Wait {

@@ -45,7 +45,7 @@ export const buildActs = {
     cautions: ['heavyPieces', 'drilling', 'collectedKinds'],
   },
   plants: { hazards: ['animals', 'small children'], cautions: ['plantDips', 'poisonPlants', 'hands'] },
-  microfauna: { hazards: ['animals'], cautions: ['microfauna'] },
+  microfauna: { hazards: ['animals'], cautions: ['microfauna', 'neverRelease'] },
   litter: { hazards: ['wild-collected'], cautions: ['collecting', 'collectedKinds', 'cleanIsEnough', 'neverPromise'] },
   cover: {
     hazards: ['sharp edges', 'small children'],
@@ -87,7 +87,7 @@ export const prepActs = {
     cautions: ['heavyPieces', 'collecting', 'collectedKinds', 'storedFoam'],
   },
   plants: { hazards: ['animals', 'small children'], cautions: ['plantDips', 'poisonPlants'] },
-  springtails: { hazards: ['animals'], cautions: ['microfauna'] },
+  springtails: { hazards: ['animals'], cautions: ['microfauna', 'neverRelease'] },
   media: {
     hazards: ['dust', 'lifting'],
     cautions: ['mixParts', 'coirSalt', 'mineralDust', 'organicDust', 'heavyBags'],
@@ -150,38 +150,37 @@ export const siteActs = {
       'peopleAtRisk',
     ],
   },
+  /** In the order of who decides, which the card names once for neighbours. */
   keeping: {
     hazards: [
       'animals',
       'cleaning agents',
       'electricity near water',
-      'lifting',
       'sharp edges',
       'small children',
       'standing water',
     ],
     cautions: [
       'unplug',
+      'electrics',
       'hands',
       'peopleAtRisk',
       'feeding',
-      'tooWarm',
       'tooCold',
-      'sprays',
+      'lampHeat',
       'cleaning',
       'water',
       { id: 'reservoir', when: 'nozzles' },
-      { id: 'drainage', when: 'drainRoom' },
+      'tooWarm',
+      'sprays',
       'standingBuckets',
+      { id: 'drainage', when: 'drainRoom' },
       'coverGlass',
       'openings',
-      'electrics',
-      'lampHeat',
       { id: 'lockedDoor', when: 'publicSite' },
       'tipping',
-      'microfauna',
-      'lifting',
-      'diseaseWaste',
+      'neverRelease',
+      'wasteWater',
       'death',
     ],
   },
@@ -195,6 +194,7 @@ export const siteActs = {
       { id: 'drainage', when: 'drainRoom' },
       { id: 'reservoir', when: 'nozzles' },
       'standingBuckets',
+      'wasteWater',
       'diseaseWaste',
       'quarantine',
     ],
@@ -208,11 +208,14 @@ export const siteActs = {
       'cleaning',
       'hands',
       'standingBuckets',
+      'wasteWater',
       'diseaseWaste',
       'animalTransport',
       'roadLoad',
     ],
   },
+  /** Fetching what a shopping run buys. */
+  fetching: { hazards: ['road', 'lifting'], cautions: ['roadLoad', 'heavyBags'] },
   lampsDue: { hazards: ['electricity near water', 'heat'], cautions: ['unplug', 'electrics', 'lampHeat'] },
 } as const satisfies Readonly<Record<string, HazardousAct>>;
 
@@ -220,7 +223,14 @@ export const siteActs = {
 export const careActs = {
   drain: {
     hazards: ['electricity near water', 'standing water', 'animals'],
-    cautions: ['unplug', { id: 'drainage', when: 'drainRoom' }, 'hands', 'standingBuckets', 'diseaseWaste'],
+    cautions: [
+      'unplug',
+      { id: 'drainage', when: 'drainRoom' },
+      'hands',
+      'standingBuckets',
+      'wasteWater',
+      'diseaseWaste',
+    ],
   },
   'refill and clean': {
     hazards: ['electricity near water', 'standing water', 'cleaning agents'],
@@ -235,8 +245,8 @@ export const careActs = {
 
 /** Keeping cultures, and what is given out of them. */
 export const cultureActs = {
-  tubs: { hazards: ['animals', 'permits'], cautions: ['microfauna', 'sentLive'] },
-  flies: { hazards: ['animals', 'permits'], cautions: ['feeding', 'microfauna', 'sentLive'] },
+  tubs: { hazards: ['animals', 'permits'], cautions: ['microfauna', 'neverRelease', 'sentLive'] },
+  flies: { hazards: ['animals', 'permits'], cautions: ['feeding', 'microfauna', 'neverRelease', 'sentLive'] },
 } as const satisfies Readonly<Record<string, HazardousAct>>;
 
 /** Goods that come in, by the place of the build they go to. */
@@ -251,7 +261,7 @@ export const storeActs = {
   inoculate: { hazards: ['dust'], cautions: ['inoculant'] },
   hardscape: { hazards: ['heavy pieces', 'wild-collected'], cautions: ['heavyPieces', 'collecting', 'collectedKinds'] },
   plants: { hazards: ['animals', 'small children'], cautions: ['plantDips', 'poisonPlants'] },
-  microfauna: { hazards: ['animals', 'permits'], cautions: ['microfauna', 'sentLive'] },
+  microfauna: { hazards: ['animals', 'permits'], cautions: ['microfauna', 'neverRelease', 'sentLive'] },
   litter: { hazards: ['wild-collected'], cautions: ['collecting', 'collectedKinds'] },
   cover: { hazards: ['sharp edges', 'small children'], cautions: ['coverGlass', 'glassEdges'] },
   lamps: { hazards: ['electricity near water'], cautions: ['electrics'] },

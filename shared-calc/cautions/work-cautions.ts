@@ -79,8 +79,8 @@ export const workCautions = {
     against: ['electricity near water'],
   },
   unplug: {
-    about: 'before hands go in',
-    says: 'Unplug lamps, pump and heater before hands, cloth or water go in.',
+    about: 'electricity',
+    says: 'Unplug lamps and pump before hands, cloth or water go in.',
     decides: 'Qualified electrician',
     source: PRACTICE,
     against: ['electricity near water'],

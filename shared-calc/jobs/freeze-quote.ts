@@ -1,6 +1,6 @@
 import { answerOfState } from '#shared-calc/bench/check-state.ts';
 import { checksOf } from '#shared-calc/bench/checks.ts';
-import { cautionEntry, cautionsBeside, sayCaution } from '#shared-calc/cautions/all-cautions.ts';
+import { cautionEntry, cautionsBeside, sayCaution, type SaidCaution } from '#shared-calc/cautions/all-cautions.ts';
 import type { Bench } from '#shared-calc/bench/open-bench.ts';
 import type { OrderSums } from '#shared-calc/bench/order-sums.ts';
 import type { MaterialNeed } from '#shared-calc/buy/material-need.ts';
@@ -55,17 +55,14 @@ export function freezeQuote(
     ...frozenGoods(records, pricing.prices, lines),
     needs: needs.needs.map(frozenNeed),
     sums: { ...quote, lines: [...quote.lines], tax: [...quote.tax] },
-    cautions: clientCautions(lines),
+    cautions: clientCautions(lines).map(({ says, decides }) => ({ says, decides })),
   };
 }
 
-/** In the order of the lines that they are beside. */
-function clientCautions(lines: readonly Line[]): { says: string; decides: string }[] {
+/** The cautions that a client reads on a quote, in the order of the lines that they are beside. */
+export function clientCautions(lines: readonly Line[]): readonly SaidCaution[] {
   const ids = new Set(lines.flatMap(({ use, caution }) => (use && !caution ? cautionsBeside(use) : [])));
-  return [...ids]
-    .filter((id) => cautionEntry(id).onQuote)
-    .map((id) => sayCaution(id))
-    .map(({ says, decides }) => ({ says, decides }));
+  return [...ids].filter((id) => cautionEntry(id).onQuote).map((id) => sayCaution(id));
 }
 
 function frozenWritten(written: WrittenByLine): FrozenWritten[] {

@@ -1,3 +1,5 @@
+import { buildActs, careActs, prepActs, siteActs, type HazardousAct } from '#shared-calc/cautions/acts.ts';
+import type { Hazard } from '#shared-calc/cautions/hazards.ts';
 import { animalsInPaper } from './animals-in-paper.ts';
 import { buildPaper } from './build-paper.ts';
 import { calendarPaper } from './calendar-paper.ts';
@@ -23,26 +25,89 @@ export interface PaperKind {
   /** Its subject; a paper of a tank has a part for each size. */
   readonly of: 'job' | 'order' | 'tank' | 'workshop';
   readonly says: string;
+  /** What can hurt in the acts that it tells of; it has a caution against each that the order has. */
+  readonly hazards: readonly Hazard[];
   readonly make: MakePaper;
 }
 
+/** What can hurt when goods of any build come in. */
+const goods: readonly Hazard[] = ['dust', 'lifting', 'sharp edges'];
+
+function hazardsIn(acts: Readonly<Record<string, HazardousAct>>): readonly Hazard[] {
+  return Object.values(acts).flatMap(({ hazards }) => hazards);
+}
+
 export const paperKinds: readonly PaperKind[] = [
-  { kind: 'quote', of: 'order', says: 'the quote as the client reads it', make: quotePaper },
-  { kind: 'options', of: 'order', says: 'sizes side by side to choose from', make: optionsPaper },
-  { kind: 'inside', of: 'order', says: 'cost, margin and price, for the builder alone', make: insidePaper },
-  { kind: 'needs', of: 'order', says: 'what is used, what to buy and what stays over', make: needsPaper },
-  { kind: 'pick', of: 'tank', says: 'what to have ready on build day', make: pickPaper },
-  { kind: 'run', of: 'order', says: 'everything to buy, by supplier', make: runPaper },
-  { kind: 'order', of: 'order', says: 'the order to each supplier', make: orderPaper },
-  { kind: 'survey', of: 'job', says: 'what is measured and asked on site', make: surveyPaper },
-  { kind: 'build', of: 'tank', says: 'the build, step by step', make: buildPaper },
-  { kind: 'watch', of: 'tank', says: 'readings before animals go in', make: watchPaper },
-  { kind: 'animals-in', of: 'order', says: 'when animals go in, and days to look', make: animalsInPaper },
-  { kind: 'handover', of: 'tank', says: 'the page that stays with the tank', make: handoverPaper },
-  { kind: 'care', of: 'order', says: 'the first year: visits and rounds', make: carePaper },
-  { kind: 'treatment', of: 'order', says: 'how its leaves are treated', make: treatmentPaper },
-  { kind: 'prep', of: 'order', says: 'what to order and start, day by day', make: prepPaper },
-  { kind: 'labels', of: 'workshop', says: 'labels of treated batches', make: labelsPaper },
-  { kind: 'checks', of: 'tank', says: 'what holds, what does not, what would mend it', make: checksPaper },
-  { kind: 'calendar', of: 'order', says: 'all its dates up to the end of the first year', make: calendarPaper },
+  { kind: 'quote', of: 'order', says: 'the quote as the client reads it', hazards: [], make: quotePaper },
+  { kind: 'options', of: 'order', says: 'sizes side by side to choose from', hazards: [], make: optionsPaper },
+  {
+    kind: 'inside',
+    of: 'order',
+    says: 'cost, margin and price, for the builder alone',
+    hazards: [],
+    make: insidePaper,
+  },
+  {
+    kind: 'needs',
+    of: 'order',
+    says: 'what is used, what to buy and what stays over',
+    hazards: goods,
+    make: needsPaper,
+  },
+  { kind: 'pick', of: 'tank', says: 'what to have ready on build day', hazards: goods, make: pickPaper },
+  { kind: 'run', of: 'order', says: 'everything to buy, by supplier', hazards: [...goods, 'road'], make: runPaper },
+  { kind: 'order', of: 'order', says: 'the order to each supplier', hazards: [], make: orderPaper },
+  {
+    kind: 'survey',
+    of: 'job',
+    says: 'what is measured and asked on site',
+    hazards: siteActs.survey.hazards,
+    make: surveyPaper,
+  },
+  { kind: 'build', of: 'tank', says: 'the build, step by step', hazards: hazardsIn(buildActs), make: buildPaper },
+  {
+    kind: 'watch',
+    of: 'tank',
+    says: 'readings before animals go in',
+    hazards: siteActs.watch.hazards,
+    make: watchPaper,
+  },
+  {
+    kind: 'animals-in',
+    of: 'order',
+    says: 'when animals go in, and days to look',
+    hazards: siteActs.animalsIn.hazards,
+    make: animalsInPaper,
+  },
+  {
+    kind: 'handover',
+    of: 'tank',
+    says: 'the page that stays with the tank',
+    hazards: siteActs.keeping.hazards,
+    make: handoverPaper,
+  },
+  {
+    kind: 'care',
+    of: 'order',
+    says: 'the first year: visits and rounds',
+    hazards: [...siteActs.visit.hazards, ...hazardsIn(careActs)],
+    make: carePaper,
+  },
+  { kind: 'treatment', of: 'order', says: 'how its leaves are treated', hazards: ['heat'], make: treatmentPaper },
+  {
+    kind: 'prep',
+    of: 'order',
+    says: 'what to order and start, day by day',
+    hazards: hazardsIn(prepActs),
+    make: prepPaper,
+  },
+  { kind: 'labels', of: 'workshop', says: 'labels of treated batches', hazards: [], make: labelsPaper },
+  { kind: 'checks', of: 'tank', says: 'what holds, what does not, what would mend it', hazards: [], make: checksPaper },
+  {
+    kind: 'calendar',
+    of: 'order',
+    says: 'all its dates up to the end of the first year',
+    hazards: [...hazardsIn(prepActs), ...hazardsIn(careActs), ...siteActs.visit.hazards],
+    make: calendarPaper,
+  },
 ];

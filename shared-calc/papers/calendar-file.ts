@@ -1,3 +1,4 @@
+import type { SaidCaution } from '#shared-calc/cautions/all-cautions.ts';
 import { addDays, type Day } from '#shared-calc/calendar/day.ts';
 
 /** An event of whole days, as calendar programs import it. */
@@ -7,6 +8,8 @@ export interface CalendarEntry {
   readonly date: Day;
   readonly title: string;
   readonly note?: string;
+  /** What to mind on the day. */
+  readonly cautions?: readonly SaidCaution[];
   /** Repeats every `everyDays` days, `times` times in all. */
   readonly again?: { readonly everyDays: number; readonly times: number };
 }
@@ -33,7 +36,12 @@ export function calendarFile({ name, stamp, entries }: CalendarFile): string {
   return lines.map((line) => `${folded(line)}\r\n`).join('');
 }
 
-function eventLines({ uid, date, title, note, again }: CalendarEntry, stamp: string): readonly string[] {
+function eventLines(
+  { uid, date, title, note = '', cautions = [], again }: CalendarEntry,
+  stamp: string,
+): readonly string[] {
+  const minded = cautions.map(({ says, decides }) => `Caution: ${says} (${decides})`);
+  const description = [note, ...minded].filter((words) => words !== '').join('\n');
   return [
     'BEGIN:VEVENT',
     `UID:${escaped(uid)}`,
@@ -43,7 +51,7 @@ function eventLines({ uid, date, title, note, again }: CalendarEntry, stamp: str
     `DTEND;VALUE=DATE:${plainDay(addDays(date, 1))}`,
     ...(again === undefined ? [] : [`RRULE:FREQ=DAILY;INTERVAL=${again.everyDays};COUNT=${again.times}`]),
     `SUMMARY:${escaped(title)}`,
-    ...(note === undefined || note === '' ? [] : [`DESCRIPTION:${escaped(note)}`]),
+    ...(description === '' ? [] : [`DESCRIPTION:${escaped(description)}`]),
     'TRANSP:TRANSPARENT',
     'END:VEVENT',
   ];

@@ -1,3 +1,5 @@
+import { eachOnce } from '#shared-calc/cautions/all-cautions.ts';
+import { cautionsBlock } from './document.ts';
 import { datedJob } from './dated-job.ts';
 import { soonestRounds } from '#shared-calc/prepare/size-care.ts';
 import { csvText } from './csv-text.ts';
@@ -36,6 +38,7 @@ export const calendarPaper: MakePaper = (input) => {
           head: ['day', 'what', ''],
           rows: entries.map((entry) => [paperWeekday(entry.date), entry.title, again(entry)]),
         },
+        cautionsBlock(eachOnce(entries.flatMap(({ cautions = [] }) => cautions))),
       ],
     },
     csv: csvText(

@@ -1,3 +1,4 @@
+import { missingData, sayMissing } from '#shared-calc/bench/waits.ts';
 import type { CheckState } from '#shared-calc/bench/bench-types.ts';
 import { answerOfState } from '#shared-calc/bench/check-state.ts';
 import type { PlaceUse } from '#shared-calc/jobs/place-checks.ts';
@@ -37,6 +38,9 @@ export const limitWords: Readonly<Record<PlaceUse, string>> = {
   clearSize: 'Clear size',
   shelf: 'Shelf',
   sun: 'Sun',
+  animalKind: 'Kind of animal',
+  animalRoom: 'Room for the animals',
+  animalGroup: 'Size of the group',
 };
 
 interface Row {
@@ -130,10 +134,12 @@ export function countChecks(rows: readonly { readonly state: CheckState }[]): st
 
 function blocksOf(sheet: SizeSheet, workshop: Workshop): readonly PaperBlock[] {
   const rows = rowsOf(sheet, workshop);
-  const open = rows.filter(({ state }) => state !== 'holds');
+  const waits = new Set(sheet.missing.flatMap(({ checks }) => checks.map(lineLabel)));
+  const open = rows.filter(({ state, what }) => state !== 'holds' && !waits.has(what));
   return [
     heading(sheet.called),
     paragraph(countChecks(rows)),
+    ...sheet.missing.map((missing) => paragraph(`${sheet.called}: ${sayMissing(missing)}`)),
     { is: 'table', head: ['check', 'state'], rows: rows.map((row) => [row.what, stateOf(row)]) },
     { is: 'cautions', rows: open.map(({ what, says, decides }) => ({ about: what, says, decides })) },
     ...open.filter(({ mends }) => mends.length > 0).flatMap(mendBlocks),
@@ -163,6 +169,7 @@ function dataOf(sheet: SizeSheet, workshop: Workshop): Record<string, unknown> {
   return {
     size: sheet.size,
     called: sheet.called,
+    missing: sheet.missing.map(missingData),
     checks: rowsOf(sheet, workshop).map(({ unsure: _unsure, ...row }) => ({
       ...row,
       holds: answerOfState(row.state) ?? null,

@@ -69,8 +69,13 @@ export type PaperBlock =
   | PaperTable
   /** Days of one act, each to be ticked. */
   | { readonly is: 'days'; readonly text: string; readonly items: readonly string[] }
-  /** `bare`: the place on the paper shows what each is about. */
-  | { readonly is: 'cautions'; readonly rows: readonly PaperCaution[]; readonly bare?: true }
+  /** `bare`: the place on the paper shows what each is about; `brief`: who decides, without where it comes from. */
+  | {
+      readonly is: 'cautions';
+      readonly rows: readonly PaperCaution[];
+      readonly bare?: true;
+      readonly brief?: true;
+    }
   /** A label to cut out; its first line is its name. */
   | { readonly is: 'label'; readonly text: string; readonly items: readonly string[] }
   /** Where the page has a drawing. */

@@ -1,10 +1,12 @@
 import { orderNeeds } from '#shared-calc/bench/order-sums.ts';
 import { coinsText } from '#shared-calc/quantity/coins-text.ts';
 import type { MaterialNeed } from '#shared-calc/buy/material-need.ts';
+import type { NeedsList } from '#shared-calc/buy/needs.ts';
 import { stockOnHand } from '#shared-calc/buy/stock.ts';
 import { keysOf, sizeWords } from '#shared-calc/jobs/job-sheet.ts';
 import { orderPlants, type PlantOrder } from '#shared-calc/jobs/order-plants.ts';
-import { heading, type PaperBlock } from './document.ts';
+import { needsCautions } from '#shared-calc/prepare/order-cautions.ts';
+import { cautionsBlock, heading, type PaperBlock } from './document.ts';
 import { goodsWords, packsWords } from '#shared-calc/quantity/goods-words.ts';
 import { needsCsv } from './needs-csv.ts';
 import { displayFor, jobWords, titleOf, type MakePaper, type PaperInput } from './paper-input.ts';
@@ -29,7 +31,6 @@ export const needsPaper: MakePaper = (input) => {
   const display = displayFor(input);
   const shown = (coins: number) => paperCoins(coins, { ...display, coinDecimals: workshop.coinDecimals });
   const groupName = (group: string) => records.margin.get(group)?.label ?? group;
-  const main = 'Packs with carriage';
   const blocks: readonly PaperBlock[] = [
     {
       is: 'facts',
@@ -47,17 +48,9 @@ export const needsPaper: MakePaper = (input) => {
       right: [2, 3, 4, 5, 6, 7],
       groups: 'over',
     },
-    {
-      is: 'facts',
-      look: 'sums',
-      main,
-      rows: [
-        [`Used cost, ${workshop.currency}`, shown(totalCoins)],
-        ['Packs cost', shown(packsTotalCoins)],
-        [main, shown(landedCoins)],
-      ],
-    },
+    sumsBlock(list.value, workshop.currency, shown),
     ...plantBlocks(plants),
+    cautionsBlock(needsCautions(bench)),
   ];
   return ok({
     data: { needs: needs.map((need) => dataOf(need, money)), ...sums, plants: plants.map(plantData) },
@@ -65,6 +58,20 @@ export const needsPaper: MakePaper = (input) => {
     csv: needsCsv(list.value, workshop),
   });
 };
+
+function sumsBlock(list: NeedsList, currency: string, shown: Money): PaperBlock {
+  const main = 'Packs with carriage';
+  return {
+    is: 'facts',
+    look: 'sums',
+    main,
+    rows: [
+      [`Used cost, ${currency}`, shown(list.totalCoins)],
+      ['Packs cost', shown(list.packsTotalCoins)],
+      [main, shown(list.landedCoins)],
+    ],
+  };
+}
 
 /** The plants of an order by name, for its place and animals. */
 export function plantsOf(input: PaperInput): readonly PlantOrder[] {

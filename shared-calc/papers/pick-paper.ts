@@ -1,6 +1,7 @@
 import { readUnits } from '#shared-calc/quantity/figure-words.ts';
 import type { Display } from '#shared-calc/quantity/shown-unit.ts';
-import { paragraph, sheet, type PaperBlock } from './document.ts';
+import { needsCautions } from '#shared-calc/prepare/order-cautions.ts';
+import { cautionsBlock, paragraph, sheet, type PaperBlock } from './document.ts';
 import { displayFor, titleOf, type MakePaper } from './paper-input.ts';
 import { pickListCsv } from './pick-list-csv.ts';
 import { pickLists, type PickList } from './pick-list.ts';
@@ -15,7 +16,10 @@ export const pickPaper: MakePaper = (input) => {
     data: lists,
     document: {
       title: `Pick list, ${titleOf(input)}`,
-      blocks: lists.flatMap((list) => blocksOf(list, titleOf(input), display)),
+      blocks: lists.flatMap((list) => [
+        ...blocksOf(list, titleOf(input), display),
+        cautionsBlock(needsCautions(input.bench)),
+      ]),
     },
     csv: pickListCsv(lists, workshopOf(input.records)),
   });

@@ -1,4 +1,6 @@
 import { capital } from '#shared-calc/rule/capital.ts';
+import { careActs, prepActs, siteActs, type HazardousAct } from '#shared-calc/cautions/acts.ts';
+import { cautionsOf } from '#shared-calc/prepare/act-cautions.ts';
 import type { Day } from '#shared-calc/calendar/day.ts';
 import type { CareRound } from '#shared-calc/prepare/care-calendar.ts';
 import type { PrepPlan } from '#shared-calc/prepare/prep-plan.ts';
@@ -21,29 +23,35 @@ const YEAR = 365;
 export function planEntries(dated: DatedPlan, place: string): readonly CalendarEntry[] {
   const { plan, job, title } = dated;
   const uidOf = (what: string) => `${job}-${what}@${slug(place)}.loamwright`.toLowerCase();
-  const entry = (what: string, date: Day, words: string): CalendarEntry => ({
-    uid: uidOf(what),
-    date,
-    title: `${words}: ${title}`,
-    note: job,
-  });
+  const entry = (what: string, date: Day, words: string, act: HazardousAct): CalendarEntry => {
+    const cautions = cautionsOf(act);
+    return {
+      uid: uidOf(what),
+      date,
+      title: `${words}: ${title}`,
+      note: job,
+      ...(cautions.length > 0 && { cautions }),
+    };
+  };
   const steps = [...plan.steps, ...(plan.hardscape ? [plan.hardscape] : [])];
   return [
-    ...steps.flatMap(({ step, date, orderBy }) => [
-      ...(orderBy === undefined
-        ? []
-        : [entry(`${step}-order`, orderBy, stepWords[step].order ?? stepWords[step].done)]),
-      entry(step, date, step === 'tank' && plan.clientTank ? "The client's tank is here" : stepWords[step].done),
-    ]),
-    entry('handover', plan.handover, stepWords.handover.done),
-    ...plan.care.map(({ act, date }, at) => entry(`care-${at + 1}`, date, careWords[act] ?? act)),
+    ...steps.flatMap(({ step, date, orderBy }) => {
+      const { order, done } = stepWords[step];
+      const words = step === 'tank' && plan.clientTank ? "The client's tank is here" : done;
+      const ordered = orderBy === undefined ? [] : [entry(`${step}-order`, orderBy, order ?? done, prepActs.order)];
+      return [...ordered, entry(step, date, words, prepActs[step])];
+    }),
+    entry('handover', plan.handover, stepWords.handover.done, prepActs.handover),
+    ...plan.care.map(({ act, date }, at) =>
+      entry(`care-${at + 1}`, date, careWords[act] ?? act, act === 'call' ? siteActs.call : siteActs.visit),
+    ),
     ...dated.rounds.map((round) => ({
-      ...entry(slug(round.act), round.first, `${capital(round.act)}, ${round.says}`),
+      ...entry(slug(round.act), round.first, `${capital(round.act)}, ${round.says}`, careActs[round.act]),
       ...(!round.once && {
         again: { everyDays: round.everyDays, times: Math.max(1, Math.floor(YEAR / round.everyDays)) },
       }),
     })),
-    ...(dated.lampsFrom === undefined ? [] : [entry('lamps-due', dated.lampsFrom, 'Lamps are due')]),
+    ...(dated.lampsFrom === undefined ? [] : [entry('lamps-due', dated.lampsFrom, 'Lamps are due', siteActs.lampsDue)]),
   ];
 }
 

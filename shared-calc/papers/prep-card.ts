@@ -1,6 +1,6 @@
 import type { Day } from '#shared-calc/calendar/day.ts';
 import { prepActs } from '#shared-calc/cautions/acts.ts';
-import type { SaidCaution } from '#shared-calc/cautions/all-cautions.ts';
+import { eachOnce, type SaidCaution } from '#shared-calc/cautions/all-cautions.ts';
 import type { PrepPlan } from '#shared-calc/prepare/prep-plan.ts';
 import { cautionsOf } from '#shared-calc/prepare/act-cautions.ts';
 import { stepWords, type AnnouncedStep } from './step-words.ts';
@@ -40,6 +40,11 @@ export function prepRows(plan: PrepPlan): readonly PrepRow[] {
     cautions: cautionsOf(prepActs.handover),
   };
   return [...rows, handover].toSorted((one, other) => (one.date < other.date ? -1 : Number(one.date > other.date)));
+}
+
+/** What to mind at the acts of a plan, each wording once. */
+export function planCautions(plan: PrepPlan): readonly SaidCaution[] {
+  return eachOnce(prepRows(plan).flatMap(({ cautions }) => cautions));
 }
 
 function orderRow(plan: PrepPlan, step: AnnouncedStep, date: Day): PrepRow {

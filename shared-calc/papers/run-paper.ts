@@ -5,7 +5,11 @@ import { keysOf } from '#shared-calc/jobs/job-sheet.ts';
 import { paneCuts } from '#shared-calc/jobs/pane-cuts.ts';
 import { datedJob } from './dated-job.ts';
 import type { Display } from '#shared-calc/quantity/shown-unit.ts';
-import { heading, paragraph, type PaperBlock, type PaperDocument } from './document.ts';
+import { siteActs } from '#shared-calc/cautions/acts.ts';
+import { eachOnce } from '#shared-calc/cautions/all-cautions.ts';
+import { cautionsOf } from '#shared-calc/prepare/act-cautions.ts';
+import { needsCautions } from '#shared-calc/prepare/order-cautions.ts';
+import { cautionsBlock, heading, paragraph, type PaperBlock, type PaperDocument } from './document.ts';
 import { goodsAmount } from './goods-said.ts';
 import { packList } from './needs-csv.ts';
 import { ordersCsv } from './order-csv.ts';
@@ -51,6 +55,7 @@ export const runPaper: MakePaper = (input) => {
           paragraph(`Goods ${money(bill.goodsCoins)}, carriage ${money(bill.carriageCoins)} ${workshop.currency}.`),
         ]),
         paragraph(`Landed together ${together}, alone ${alone} ${workshop.currency}.`),
+        cautionsBlock(eachOnce([...cautionsOf(siteActs.fetching), ...needsCautions(input.bench)])),
       ],
     },
     csv: runCsv(run, workshop),

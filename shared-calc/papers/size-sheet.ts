@@ -1,3 +1,4 @@
+import { missingFigures, type MissingFigure } from '#shared-calc/bench/waits.ts';
 import type { Bench } from '#shared-calc/bench/open-bench.ts';
 import type { UseName } from '#shared-calc/fields/uses.ts';
 import { lineFor } from '#shared-calc/recipe/lines-by-use.ts';
@@ -25,6 +26,8 @@ export interface SizeSheet extends Omit<CheckSheet, 'parts'> {
   /** The limits of the place. */
   readonly place: readonly PlaceCheck[];
   readonly called: string;
+  /** Figures without which checks cannot be worked. */
+  readonly missing: readonly MissingFigure[];
   readonly sizes: readonly { readonly key: string; readonly called: string; readonly label: string }[];
   readonly parts: readonly (MassPart & { readonly label: string })[];
   /** Notes that belong to figures of this recipe. */
@@ -63,6 +66,7 @@ export function sheetOn(bench: Bench, size: string, { place, terms }: SheetOf): 
     ...sheet,
     size,
     called,
+    missing: missingFigures(bench, size),
     place: place(size),
     sizes,
     parts: sheet.parts.map((part) => ({ ...part, label: labelOf(part.line)[0] ?? part.line })),

@@ -28,7 +28,7 @@ export interface Mend extends Attempt {
    */
   readonly savesCostCoins?: number;
   readonly savesPriceCoins?: number;
-  /** Checks that hold now and would fail with it. */
+  /** Labels of checks that hold now and would not with it. */
   readonly breaks: readonly string[];
   /** One of them is a stop: a change that is not offered. */
   readonly stops: boolean;
@@ -73,12 +73,36 @@ export function checkSheet(bench: Bench, column: string, terms: SheetTerms): Che
   const trial = openTrial(bench, size, terms);
   const rows = checksOf(bench, column, terms.display).map((check) => {
     const margin = checkMargin(bench, column, check.line.name);
-    const mends = check.state === 'holds' ? [] : mendsOf(check.line, trial);
+    const mends = check.state === 'holds' ? [] : atOnce(mendsOf(check.line, trial));
     const unsure = unsureAmong(restsOn(bench, column, check.line.name));
     return { ...check, part: check.line.part ?? 'other', ...(margin && { margin }), unsure, mends };
   });
   const light = lightReached(bench, column);
   return { rows, ...(light && { light }), parts: heaviestParts(bench, column) };
+}
+
+/**
+ * What would fix one check of a size. Each change that is tried is a step of its own, so that a page can do something
+ * more urgent between two of them.
+ */
+export function* mendsInSteps(
+  bench: Bench,
+  { column, check }: { readonly column: string; readonly check: Line },
+  terms: SheetTerms,
+): Steps<readonly Mend[]> {
+  const size = bench.input().columns.find((each) => each.key === column);
+  if (!size) return [];
+  const trial = openTrial(bench, size, terms);
+  yield;
+  return yield* mendsOf(check, trial);
+}
+
+type Steps<T> = Generator<undefined, T, undefined>;
+
+function atOnce<T>(steps: Steps<T>): T {
+  let step = steps.next();
+  while (step.done !== true) step = steps.next();
+  return step.value;
 }
 
 interface TriedMend {
@@ -95,6 +119,7 @@ interface Trial {
   /** Names of the checks that stop a build. */
   readonly stops: ReadonlySet<string>;
   readonly before: TriedMend;
+  readonly labelOf: (check: string) => string;
   readonly with: (attempt: Attempt) => TriedMend;
 }
 
@@ -105,6 +130,11 @@ function openTrial(bench: Bench, size: ColumnInput, terms: SheetTerms): Trial {
     figures: figuresOf(bench, size.key),
     stops: new Set(start.lines.filter(({ level }) => level === 'stop').map(({ name }) => name)),
     before: triedOn(bench, size.key, terms),
+    labelOf: (check) =>
+      start.lines
+        .filter(({ name }) => name === check)
+        .map(lineLabel)
+        .join(''),
     with: ({ changes }) => {
       const locals = new Map([...size.locals, ...changes.map(({ line, text }) => [line, text] as const)]);
       return triedOn(onceBench({ ...start, columns: [{ ...size, locals }] }), size.key, terms);
@@ -160,15 +190,22 @@ function givesWords(bench: Bench, column: string, { margin, display }: Given): s
   return `${label} ${words.likely}${behind}, at worst ${words[side]}`;
 }
 
-function mendsOf({ name: check, cures = [] }: Line, trial: Trial): readonly Mend[] {
-  const mends = cures.flatMap((cure) => {
-    const tried = triesUntilHolds(check, cureSeries[cure](trial.figures), trial).filter(({ stops }) => !stops);
-    const best = tried.at(-1)?.state === 'holds' ? tried.at(-1) : (bestUnsure(tried) ?? mostRoom(tried));
-    return best && helps(check, best, trial) ? [best] : [];
-  });
+function* mendsOf({ name: check, cures = [] }: Line, trial: Trial): Steps<readonly Mend[]> {
+  const mends: Mend[] = [];
+  for (const cure of cures) {
+    const tried = yield* triesUntilHolds(check, cureSeries[cure](trial.figures), trial);
+    const best = bestOf(tried.filter(({ stops }) => !stops));
+    if (best && helps(check, best, trial)) mends.push(best);
+  }
   if (mends.some(({ state }) => state === 'holds')) return mends;
-  const together = triesUntilHolds(check, joined(mends), trial).at(-1);
+  const together = (yield* triesUntilHolds(check, joined(mends), trial)).at(-1);
   return together?.state === 'holds' ? [...mends, together] : mends;
+}
+
+/** The last of them holds, if one does. */
+function bestOf(tried: readonly Mend[]): Mend | undefined {
+  const last = tried.at(-1);
+  return last?.state === 'holds' ? last : (bestUnsure(tried) ?? mostRoom(tried));
 }
 
 function helps(check: string, { state, margin }: Mend, { before }: Trial): boolean {
@@ -185,12 +222,13 @@ function joined(mends: readonly Attempt[]): readonly Attempt[] {
   });
 }
 
-function triesUntilHolds(check: string, attempts: readonly Attempt[], trial: Trial): readonly Mend[] {
+function* triesUntilHolds(check: string, attempts: readonly Attempt[], trial: Trial): Steps<readonly Mend[]> {
   const mends: Mend[] = [];
   for (const attempt of attempts) {
     const mend = mendFrom(check, attempt, trial);
     mends.push(mend);
     if (mend.state === 'holds' && !mend.stops) break;
+    yield;
   }
   return mends;
 }
@@ -208,7 +246,7 @@ function mendFrom(check: string, attempt: Attempt, trial: Trial): Mend {
     ...(margin && { margin }),
     ...(gives !== undefined && { gives }),
     ...savings(before, after),
-    breaks: breaks.map(([name]) => name),
+    breaks: breaks.map(([name]) => trial.labelOf(name)),
     stops: breaks.some(([name]) => trial.stops.has(name) && after.checks.get(name) === 'fails'),
   };
 }

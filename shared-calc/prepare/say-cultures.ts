@@ -6,7 +6,7 @@ import type { CultureBoard } from './culture-board.ts';
 import { isFlies, seedUseOf } from './culture-demands.ts';
 import type { CultureKind } from '#shared-calc/records/records.ts';
 import { cultureActs } from '#shared-calc/cautions/acts.ts';
-import { cautionsBeside, sayCaution, type SaidCaution } from '#shared-calc/cautions/all-cautions.ts';
+import { cautionsBeside, eachOnce, sayCaution, type SaidCaution } from '#shared-calc/cautions/all-cautions.ts';
 import { cautionsOf } from './act-cautions.ts';
 import type { LateCulture } from './late-cultures.ts';
 
@@ -64,4 +64,9 @@ export function boardWarnings({ kind, rate, nothingToSplit }: CultureBoard): rea
 export function cultureCautions(kind: CultureKind): readonly SaidCaution[] {
   if (isFlies(kind)) return cautionsOf(cultureActs.flies);
   return [...cautionsOf(cultureActs.tubs), ...cautionsBeside(seedUseOf(kind)).map((id) => sayCaution(id))];
+}
+
+/** What to mind with the cultures of a board; flies may be wanted beside another kind. */
+export function boardCautions({ kind, flyStarts }: CultureBoard): readonly SaidCaution[] {
+  return eachOnce([...cultureCautions(kind), ...(flyStarts > 0 ? cautionsOf(cultureActs.flies) : [])]);
 }

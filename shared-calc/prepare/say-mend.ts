@@ -1,5 +1,6 @@
 import { capital } from '#shared-calc/rule/capital.ts';
 import { coinsText } from '#shared-calc/quantity/coins-text.ts';
+import { inSentence } from '#shared-calc/recipe/line-label.ts';
 import type { Workshop } from '#shared-calc/records/records.ts';
 import type { Mend } from './mends.ts';
 
@@ -12,7 +13,9 @@ export function sayMend(mend: Mend, { coinDecimals, currency }: Pick<Workshop, '
     ...(mend.gives === undefined ? [] : [mend.gives]),
     ...(mend.state === 'holds' ? [] : [mend.state === 'may not hold' ? 'better, not sure' : 'helps, but not enough']),
     ...priceOf(mend, (coins) => coinsText(coins, coinDecimals), currency),
-    ...(mend.breaks.length > 0 ? [`then ${mend.breaks.join(', ')} no longer holds`] : []),
+    ...(mend.breaks.length > 0
+      ? [`then ${mend.breaks.map(inSentence).join(', ')} no longer ${mend.breaks.length === 1 ? 'holds' : 'hold'}`]
+      : []),
   ];
   return ends.length > 0 ? `${act}: ${ends.join('; ')}.` : `${act}.`;
 }

@@ -4,14 +4,14 @@ import { linesUnder, rangeWords, sideOf } from '#shared-calc/bench/range-words.t
 import type { Figure } from '#shared-calc/engine/box-content.ts';
 import { figureWords, shownUnitWords } from '#shared-calc/quantity/figure-words.ts';
 import type { Display } from '#shared-calc/quantity/shown-unit.ts';
-import { lineLabel } from '#shared-calc/recipe/line-label.ts';
+import { inSentence, lineLabel } from '#shared-calc/recipe/line-label.ts';
 import { listAnd } from './list-words.ts';
 
 /** How a figure and its range are explained, and what to measure to narrow it. */
 export interface RangeSaid {
   /** `27.3 °C (25.6 to 29.9).` */
   readonly range: string;
-  /** `29.9 where warm_factor is 1.6: no reading has set it.`, for the ends that matter. */
+  /** `29.9 where warming factor is 1.6: no reading has set it.`, for the ends that matter. */
   readonly ends: readonly string[];
   /** What the range does not cover. */
   readonly limits: string;
@@ -59,7 +59,7 @@ function probeSaid({ name, at, together }: Probe, bench: Bench, display: Display
   const guesses = bench.input().lines.filter((line) => at.has(line.name));
   const figure = (value: Figure | undefined, unit: string) =>
     value === undefined ? '' : figureWords(value, unit, display);
-  const said = guesses.map((line) => `${line.name} is ${figure(at.get(line.name), line.unit)}`);
+  const said = guesses.map((line) => `${inSentence(lineLabel(line))} is ${figure(at.get(line.name), line.unit)}`);
   return together ? `${listAnd(said)} (${name}): no reading has set them` : `${said.join('')}: no reading has set it`;
 }
 

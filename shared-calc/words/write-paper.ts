@@ -54,7 +54,7 @@ function writeBlock(block: PaperBlock, table: WriteTable): string | readonly str
     case 'days':
       return `${block.text}: ${block.items.join('; ')}`;
     case 'cautions':
-      return writeCautions(block.bare ? block.rows.map((row) => ({ ...row, about: '' })) : block.rows);
+      return writeCautions(shownCautions(block));
     case 'label':
       return [underlined(block.text), listed(block.items)];
     case 'sign':
@@ -85,6 +85,14 @@ function writeTable(block: PaperTable, table: WriteTable): readonly string[] {
     ]);
   }
   return [table([...head, ...write, ...boxes], rows.flatMap(wrapRow), right), cautioned];
+}
+
+function shownCautions({ rows, bare, brief }: PaperBlock & { readonly is: 'cautions' }): readonly PaperCaution[] {
+  return rows.map(({ source, ...row }) => ({
+    ...row,
+    ...(bare && { about: '' }),
+    ...(source !== undefined && !brief && { source }),
+  }));
 }
 
 function writeCautions(rows: readonly PaperCaution[]): string {

@@ -11,6 +11,11 @@ import {
 } from '#shared-calc/cautions/acts.ts';
 import { cautionEntry, cautionIds, type CautionId } from '#shared-calc/cautions/all-cautions.ts';
 import { hazards } from '#shared-calc/cautions/hazards.ts';
+import { derive } from '#shared-calc/derive/derived.ts';
+import { paperKinds } from '#shared-calc/papers/all-papers.ts';
+import { cautionsIn } from '#shared-calc/papers/document.ts';
+import { jobPaperInput } from '#shared-calc/papers/paper-input.ts';
+import { demoRecords } from '#tests/demo-bench.ts';
 import { careWords, stepWords } from '#shared-calc/papers/step-words.ts';
 import { buildSteps } from '#shared-calc/papers/build-steps.ts';
 import { linePlaces } from '#shared-calc/fields/uses.ts';
@@ -114,6 +119,24 @@ describe('acts that the program knows', () => {
       .filter(([told, hazard]) => words.some((each) => told.test(each)) && !declared.includes(hazard))
       .map(([, hazard]) => hazard);
   }
+});
+
+describe('papers', () => {
+  const records = demoRecords();
+  const derived = derive(records, '2027-03-08');
+  const input = jobPaperInput(derived, 'J01');
+
+  test.each(paperKinds.filter((kind) => kind.hazards.length > 0).map((kind) => [kind.kind, kind] as const))(
+    '%s of a job has a caution against each hazard of its acts',
+    (_, { make, hazards: declared }) => {
+      if (!input) throw new Error('no J01');
+      const made = make(input);
+      if (!made.ok) throw new Error(JSON.stringify(made.fault));
+      const ids = cautionsIn(made.value.document).flatMap(({ id }) => id ?? []);
+      const against = new Set(ids.flatMap((id) => cautionEntry(id).against));
+      expect([...new Set(declared)].filter((hazard) => !against.has(hazard))).toEqual([]);
+    },
+  );
 });
 
 describe('functions of the trade', () => {

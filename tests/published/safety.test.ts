@@ -99,8 +99,8 @@ describe('what the cautions take from standards, public bodies and practice', ()
     ['36 CFR 2.1, from memory, and 223.239: who owns the land is asked', ['collecting'], ['owner of the land']],
     [
       '50 CFR 16.14, from memory: media, plants and animals are not dumped outdoors',
-      ['microfauna'],
-      ['Never release outdoors'],
+      ['neverRelease', 'wasteWater'],
+      ['Never release', 'outdoors', 'never to a stream'],
     ],
   ] as const)('%s', (_source, ids, words) => {
     expect(words.filter((each) => !wordsOf(...ids).includes(each))).toEqual([]);

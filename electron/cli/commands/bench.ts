@@ -1,7 +1,10 @@
+import { missingData, missingFigures } from '#shared-calc/bench/waits.ts';
 import { displayOf } from '#shared-calc/records/display-of.ts';
 import { benchCsv } from '#shared-calc/papers/bench-csv.ts';
 import type { Line } from '#shared-calc/records/records.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
+import { benchCautions } from '#shared-calc/prepare/order-cautions.ts';
+import { cautionJson } from '#electron/cli/cautions-answer.ts';
 import { benchTable } from '#electron/cli/bench-table.ts';
 import { columnSums } from '#electron/cli/column-sums.ts';
 import type { Command } from '#electron/cli/command.ts';
@@ -55,7 +58,9 @@ function benchJson(worked: WorkedOrder, lines: readonly Line[]) {
       count,
       lines: Object.fromEntries(lines.map((line) => [line.name, jsonBox(bench, bench.box(key, line.name))])),
       checks: jsonChecks(worked, key),
+      missing: missingFigures(bench, key).map(missingData),
       ...columnSums({ bench, pricing, workshop }, key),
     })),
+    cautions: benchCautions(bench, lines, displayOf(workshop)).map(cautionJson),
   };
 }

@@ -6,6 +6,8 @@ import type { Display } from '#shared-calc/quantity/shown-unit.ts';
 import { cleanNoise, closeDecimals, writeNumber } from '#shared-calc/quantity/write-figure.ts';
 import { displayOf } from '#shared-calc/records/display-of.ts';
 import { sayOrderFault } from '#shared-calc/words/say-order-fault.ts';
+import { needsCautions } from '#shared-calc/prepare/order-cautions.ts';
+import { cautionJson, underFigures } from '#electron/cli/cautions-answer.ts';
 import type { Command } from '#electron/cli/command.ts';
 import { orderMisuse, orderOptions } from '#electron/cli/order-options.ts';
 import { refusal } from '#electron/cli/outcome.ts';
@@ -51,12 +53,14 @@ export const needsCommand: Command = {
           total: money(totalCoins),
           packsTotal: money(packsTotalCoins),
           landed: money(landedCoins),
+          cautions: needsCautions(bench, pricing.materials).map(cautionJson),
         },
         table: () =>
           [
             needsTable(needs.value.needs, money, displayOf(workshop)),
             '',
             `used cost ${money(totalCoins)}, packs cost ${money(packsTotalCoins)}, landed ${money(landedCoins)} ${workshop.currency}`,
+            ...underFigures([], needsCautions(bench, pricing.materials)),
           ].join('\n'),
         csv: () => needsCsv(needs.value, workshop),
       };

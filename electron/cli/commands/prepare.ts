@@ -6,6 +6,8 @@ import { prepPlan, type PlanWish, type PrepPlan } from '#shared-calc/prepare/pre
 import { sayPlan } from '#shared-calc/prepare/say-plan.ts';
 import type { Job, Records } from '#shared-calc/records/records.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
+import { planCautions } from '#shared-calc/papers/prep-card.ts';
+import { cautionJson, underFigures } from '#electron/cli/cautions-answer.ts';
 import type { Command } from '#electron/cli/command.ts';
 import { orderChecks, orderNotes } from '#electron/cli/order-checks.ts';
 import { orderMisuse, orderOptions } from '#electron/cli/order-options.ts';
@@ -84,6 +86,7 @@ function planJson(plan: PrepPlan): Record<string, unknown> {
     because,
     steps: stepsOf(plan).map(({ step, date, orderBy }) => ({ step, date, orderBy: orderBy ?? null })),
     care,
+    cautions: planCautions(plan).map(cautionJson),
   };
 }
 
@@ -101,5 +104,6 @@ function planTable(plan: PrepPlan, says: readonly string[]): string {
   return [
     textTable(['step', 'order by', 'done or in'], [...rows, ['handover', '', plan.handover], ...care]),
     ...says,
+    ...underFigures([], planCautions(plan)),
   ].join('\n');
 }

@@ -5,6 +5,8 @@ import type { QuoteSums } from '#shared-calc/price/quote-sums.ts';
 import { writeNumber } from '#shared-calc/quantity/write-figure.ts';
 import type { Workshop } from '#shared-calc/records/records.ts';
 import { sayOrderFault } from '#shared-calc/words/say-order-fault.ts';
+import { clientCautions } from '#shared-calc/jobs/freeze-quote.ts';
+import { cautionJson, underFigures } from '#electron/cli/cautions-answer.ts';
 import type { Command } from '#electron/cli/command.ts';
 import { againstOrder, issueOrder } from '#electron/cli/issue-order.ts';
 import { orderChecks, orderNotes } from '#electron/cli/order-checks.ts';
@@ -44,6 +46,7 @@ export const quoteCommand: Command = {
       );
       if (!sums.ok) return refusal(sayOrderFault(sums.fault));
       const { quote } = sums.value;
+      const cautions = clientCautions(bench.input().lines);
       const against = againstOrder(worked.value);
       const issue = { sums: sums.value, against, reason: reasonOf(given) };
       const issued = given.flag('issue') ? issueOrder(book, worked.value, issue) : undefined;
@@ -51,11 +54,19 @@ export const quoteCommand: Command = {
       const named = issued && { quote: issued.value.number, revision: issued.value.revision };
       return {
         is: 'answer',
-        json: { ...quoteJson(quote, workshop), checks: orderChecks(worked.value), ...named, against },
+        json: {
+          ...quoteJson(quote, workshop),
+          checks: orderChecks(worked.value),
+          ...named,
+          against,
+          cautions: cautions.map(cautionJson),
+        },
         table: () =>
-          [...(named ? [`quote ${named.quote} ${named.revision} issued`] : []), quoteTable(quote, worked.value)].join(
-            '\n',
-          ),
+          [
+            ...(named ? [`quote ${named.quote} ${named.revision} issued`] : []),
+            quoteTable(quote, worked.value),
+            ...underFigures([], cautions),
+          ].join('\n'),
         csv: () => quoteCsv(quote, workshop, { inside: given.flag('inside') }),
         notices: named ? sayAgainst(against) : [],
       };

@@ -20,7 +20,7 @@ import { refusal, type Outcome } from '#electron/cli/outcome.ts';
 import type { Arguments } from '#electron/cli/read-arguments.ts';
 import { textTable } from '#electron/cli/text-table.ts';
 import { bookOption, withBook } from '#electron/cli/with-book.ts';
-import { cautionJson, mindedLines } from '#electron/cli/cautions-answer.ts';
+import { cautionJson, underFigures } from '#electron/cli/cautions-answer.ts';
 
 /** How leaves are treated here: one method, or all of them side by side by default. */
 export const treatCommand: Command = {
@@ -150,7 +150,7 @@ function oneWay({ leaves, place }: TreatRequest): Outcome {
   return {
     is: 'answer',
     json: treatmentJson(plan.value),
-    table: () => [planTable(plan.value), '', ...mindedLines(plan.value.warnings, plan.value.cautions)].join('\n'),
+    table: () => [planTable(plan.value), ...underFigures(plan.value.warnings, plan.value.cautions)].join('\n'),
   };
 }
 

@@ -11,6 +11,9 @@ import { sayActFault } from '#shared-calc/words/say-act-fault.ts';
 import { runAct } from '#shared-calc/acts/act.ts';
 import type { Book } from '#electron/book/book.ts';
 import { sayEditFault } from '#electron/book/say-book-fault.ts';
+import { eachOnce } from '#shared-calc/cautions/all-cautions.ts';
+import { cultureCautions } from '#shared-calc/prepare/say-cultures.ts';
+import { cautionJson, underFigures } from '#electron/cli/cautions-answer.ts';
 import { animalsJson } from '#electron/cli/culture-answer.ts';
 import type { Command } from '#electron/cli/command.ts';
 import { refusal, type Outcome } from '#electron/cli/outcome.ts';
@@ -154,6 +157,8 @@ function tubJson({ kind, standing }: ListedTub, records: Records): Record<string
     readyOn,
     nextOn,
     feedOn,
+    warnings: [],
+    cautions: cultureCautions(kind).map(cautionJson),
   };
 }
 
@@ -169,7 +174,11 @@ function tubTable(tubs: readonly ListedTub[]): string {
     feedOn,
     is,
   ]);
-  return textTable(['tub', 'kind', 'started', 'animals', 'may give', 'next harvest', 'feed', ''], rows, [3, 4]);
+  const cautions = eachOnce(tubs.flatMap(({ kind }) => cultureCautions(kind)));
+  return [
+    textTable(['tub', 'kind', 'started', 'animals', 'may give', 'next harvest', 'feed', ''], rows, [3, 4]),
+    ...underFigures([], cautions),
+  ].join('\n');
 }
 
 function shown(animals: number | undefined): string {

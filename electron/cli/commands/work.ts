@@ -1,7 +1,7 @@
 import { workRule, type WorkFault } from '#shared-calc/bench/work-rule.ts';
 import { sayCaution } from '#shared-calc/cautions/all-cautions.ts';
 import { functionCautions } from '#shared-calc/prepare/box-cautions.ts';
-import { cautionJson, mindedLines } from '#electron/cli/cautions-answer.ts';
+import { cautionJson, underFigures } from '#electron/cli/cautions-answer.ts';
 import { plainDisplay, showWithUnit } from '#shared-calc/quantity/shown-unit.ts';
 import { ruleWorking } from '#shared-calc/papers/rule-working.ts';
 import { sayRuleFault } from '#shared-calc/words/say-rule-fault.ts';
@@ -34,7 +34,8 @@ export const workCommand: Command = {
         warnings,
         cautions: cautions.map(cautionJson),
       },
-      table: () => [showWithUnit(value, unit, plainDisplay), ...working, ...mindedLines(warnings, cautions)].join('\n'),
+      table: () =>
+        [showWithUnit(value, unit, plainDisplay), ...working, ...underFigures(warnings, cautions)].join('\n'),
     };
   },
 };

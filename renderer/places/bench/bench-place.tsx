@@ -1,3 +1,4 @@
+import type { BoxPlace } from '#renderer/bench/view-model.ts';
 import type { BenchController } from '#renderer/bench/bench-controller.ts';
 import { contextNow } from '#renderer/books/book-api.ts';
 import { BenchStrips } from '#renderer/bench/bench-place.tsx';
@@ -19,12 +20,27 @@ import { TakeSize } from './take-size.tsx';
 export function benchPlace(store: PageStore): (route: Route) => PlaceView {
   const { bench } = store;
   const optionsMemo = memo<readonly string[]>();
+  let shown: Route | undefined;
+  let wanted: BoxPlace | undefined;
+  /** Selects the box that the link names once the grid is there. */
+  const goToWanted = () => {
+    const { current: grid } = store.strips;
+    if (!grid || !wanted) return;
+    if (bench.reveal(wanted.row)) grid.go(wanted);
+    wanted = undefined;
+  };
   const stand = (grid: BenchController | null) => {
     store.strips.current = grid;
+    if (grid && wanted) requestAnimationFrame(goToWanted);
   };
-  return ({ rest }) => {
-    const [asked] = rest;
+  return (route) => {
+    const [asked, row, column] = route.rest;
     if (asked !== undefined) queueMicrotask(() => bench.open(asked));
+    if (row !== undefined && column !== undefined && route !== shown) {
+      wanted = { row, column };
+      queueMicrotask(goToWanted);
+    }
+    shown = route;
     const opened = bench.opened.value;
     if (!opened || isFirstMinute(store.book.records.value)) return firstMinute(store);
     return {

@@ -4,19 +4,17 @@ import { Curve } from '#renderer/curves/curve.tsx';
 import { growthSpec } from '#renderer/curves/growth-spec.ts';
 import { writeRoute } from '#renderer/frame/place-route.ts';
 import { writePrepare } from '#renderer/frame/prepare-route.ts';
-import { Caution, Cautions } from '#renderer/kit/caution.tsx';
+import { CautionList } from '#renderer/kit/caution-list.tsx';
 import { EmptyNote } from '#renderer/kit/empty-note.tsx';
 import { Flag, FlagRows } from '#renderer/kit/flag.tsx';
 import { Link } from '#renderer/kit/link.tsx';
 import { Tabs } from '#renderer/kit/tabs.tsx';
-import { sayUnits } from '#shared-calc/words/say-units.ts';
-import { cultureBoard } from '#shared-calc/prepare/culture-board.ts';
+import { cultureBoard, type CultureBoard } from '#shared-calc/prepare/culture-board.ts';
 import { isFlies } from '#shared-calc/prepare/culture-demands.ts';
-import { cultureCautions } from '#shared-calc/prepare/say-cultures.ts';
+import { boardCautions } from '#shared-calc/prepare/say-cultures.ts';
 import type { CultureKind, Records } from '#shared-calc/records/records.ts';
 import { jobName } from '#shared-calc/jobs/find-job.ts';
 import { sayNoPlan } from '#shared-calc/words/say-plan-fault.ts';
-import { sayDecided } from '#shared-calc/words/who-decides.ts';
 import { cultureAlarms, type CultureAlarm } from '#shared-calc/derive/culture-alarms.ts';
 import { fedHere } from '#shared-calc/derive/fed-here.ts';
 import { jobsToStock, kindDemands, type KindDemands } from '#shared-calc/derive/kind-demands.ts';
@@ -100,7 +98,7 @@ export function KindBoard({ state, context, kind }: BoardParts) {
         jobs={jobsToStock(context).planned.map(({ job }) => job)}
       />
       {spec && <Curve spec={spec} decimalComma={workshop.decimalComma} />}
-      <Minded kind={kind} />
+      <Minded board={board.value} />
     </>
   );
 }
@@ -138,14 +136,6 @@ function Alarms({ alarms, unknown }: AlarmsParts) {
   );
 }
 
-function Minded({ kind }: { readonly kind: CultureKind }) {
-  return (
-    <Cautions>
-      {cultureCautions(kind).map((caution) => (
-        <Caution key={caution.says} decides={sayDecided(caution)}>
-          {sayUnits(caution.says)}
-        </Caution>
-      ))}
-    </Cautions>
-  );
+function Minded({ board }: { readonly board: CultureBoard }) {
+  return <CautionList cautions={boardCautions(board)} />;
 }

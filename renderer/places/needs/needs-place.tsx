@@ -7,6 +7,8 @@ import { downloadCsv } from '#renderer/files/download-csv.ts';
 import type { PlaceView } from '#renderer/frame/page-view.ts';
 import { writeRoute, type Route } from '#renderer/frame/place-route.ts';
 import { Caution } from '#renderer/kit/caution.tsx';
+import { CautionList } from '#renderer/kit/caution-list.tsx';
+import { needsCautions } from '#shared-calc/prepare/order-cautions.ts';
 import { Checkbox } from '#renderer/kit/checkbox.tsx';
 import { EmptyNote } from '#renderer/kit/empty-note.tsx';
 import { Link } from '#renderer/kit/link.tsx';
@@ -78,6 +80,7 @@ export function needsPlace(api: NeedsApi): (route: Route) => PlaceView {
             <>
               <NeedsTable view={needs.value} columns={columns} basis={pricing.basis} {...context} />
               <Suppliers view={needs.value} context={context} />
+              <CautionList cautions={needsCautions(worked.bench())} />
             </>
           ) : (
             <Refused {...needs.fault} />

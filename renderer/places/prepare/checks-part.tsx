@@ -4,10 +4,10 @@ import { drainSpec } from '#renderer/curves/drain-spec.ts';
 import { Sign } from '#renderer/frame/sign.tsx';
 import { figureWords, readUnits } from '#shared-calc/quantity/figure-words.ts';
 import type { PlaceCheck } from '#shared-calc/jobs/place-checks.ts';
-import type { CheckMargin } from '#shared-calc/prepare/check-margin.ts';
 import type { Mend, SheetRow } from '#shared-calc/prepare/mends.ts';
 import { checkParts } from '#shared-calc/fields/uses.ts';
 
+import { sayMargin } from '#shared-calc/prepare/say-margin.ts';
 import { sayMend } from '#shared-calc/prepare/say-mend.ts';
 import { lineLabel } from '#shared-calc/recipe/line-label.ts';
 import { toBase, unitOf } from '#shared-calc/quantity/unit.ts';
@@ -16,6 +16,8 @@ import { countChecks, limitWords } from '#shared-calc/papers/checks-paper.ts';
 import { sizeSheet, type SizeSheet } from '#shared-calc/papers/size-sheet.ts';
 import { OpenAJob } from './open-a-job.tsx';
 import type { PartView } from './part-view.ts';
+import { sayMissing } from '#shared-calc/bench/waits.ts';
+import { writeRoute } from '#renderer/frame/place-route.ts';
 import { writePrepare } from '#renderer/frame/prepare-route.ts';
 import { Button } from '#renderer/kit/button.tsx';
 import { Caution, Cautions } from '#renderer/kit/caution.tsx';
@@ -53,6 +55,7 @@ export function ChecksPart(view: PartView) {
         ))}
       </Tabs>
       <Counted sheet={sheet} />
+      <Missing job={job.id} sheet={sheet} />
       <OfThePlace sheet={sheet} display={context.display} />
       {checkParts.map((part) => (
         <PartOfSheet key={part} part={part} view={view} sheet={sheet} />
@@ -65,6 +68,25 @@ export function ChecksPart(view: PartView) {
 
 function Counted({ sheet }: { readonly sheet: SizeSheet }) {
   return <p class={look['counted']}>{countChecks([...sheet.place, ...sheet.rows])}</p>;
+}
+
+/** What checks wait for, each once, with the way to its box. */
+function Missing({ job, sheet: { size, called, missing } }: { readonly job: string; readonly sheet: SizeSheet }) {
+  if (missing.length === 0) return null;
+  return (
+    <FlagRows label="What checks wait for" class={css['checkRows']}>
+      {missing.map((each) => (
+        <li key={each.line.name}>
+          <Flag state="needs" sign="need">
+            not known yet
+          </Flag>
+          <a href={writeRoute('bench', job, each.line.name, size)}>
+            {called}: {sayMissing(each)}
+          </a>
+        </li>
+      ))}
+    </FlagRows>
+  );
 }
 
 /** Limits of the job's own location: they are changed on the job's page, not by a line of the size. */
@@ -156,13 +178,14 @@ interface RowParts {
 function CheckRow({ row, view, sheet }: RowParts) {
   const { line, level, state, says, decides, margin, mends, unsure } = row;
   const { display, workshop } = view.context;
+  const isWaiting = state === 'not known yet';
   return (
     <li data-state={lookOf({ state, level })}>
       <StateFlag state={state} level={level} />
       <div>
-        <b>{lineLabel(line)}</b> {state !== 'holds' && readUnits(says, display)}
-        {margin && <MutedLine>{marginWords(margin, display)}</MutedLine>}
-        {state !== 'holds' && decides !== '' && <MutedLine>{whoDecides(decides)}.</MutedLine>}
+        <b>{lineLabel(line)}</b> {!isWaiting && state !== 'holds' && readUnits(says, display)}
+        {margin && <MutedLine>{sayMargin(margin, display)}</MutedLine>}
+        {!isWaiting && state !== 'holds' && decides !== '' && <MutedLine>{whoDecides(decides)}.</MutedLine>}
         {sayUnsure(unsure, line.name).map((words) => (
           <MutedLine key={words}>{words}</MutedLine>
         ))}
@@ -186,12 +209,6 @@ function takeMend({ state, job }: PartView, size: string, { changes }: Mend): vo
   if (!job) return;
   const writings = changes.map(({ line, text }) => ({ column: size, line, text }));
   state.api.doAct('setValues', { job: job.id, writings, by: 'us' });
-}
-
-function marginWords({ has, against, spare, unit, stepUnit }: CheckMargin, display: Display): string {
-  const words = (figure: number, of: string) => figureWords(toBase(figure, unitOf(of)), of, display);
-  const room = spare >= 0 ? `${words(spare, stepUnit)} to spare` : `${words(-spare, stepUnit)} short`;
-  return `${words(has, unit)} against ${words(against, unit)}: ${room}.`;
 }
 
 function HeaviestParts({ sheet, display }: { readonly sheet: SizeSheet; readonly display: Display }) {

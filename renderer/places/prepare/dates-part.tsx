@@ -1,3 +1,4 @@
+import { CautionList } from '#renderer/kit/caution-list.tsx';
 import { TimeLine, type TimeRow } from '#renderer/curves/time-line.tsx';
 import { writeRoute } from '#renderer/frame/place-route.ts';
 import { Sign } from '#renderer/frame/sign.tsx';
@@ -7,7 +8,7 @@ import { paperWeekday } from '#shared-calc/papers/paper-words.ts';
 import type { PrepPlan } from '#shared-calc/prepare/prep-plan.ts';
 import { sayPlan } from '#shared-calc/prepare/say-plan.ts';
 import { soonestRounds } from '#shared-calc/prepare/size-care.ts';
-import { prepRows, type PrepRow } from '#shared-calc/papers/prep-card.ts';
+import { planCautions, prepRows, type PrepRow } from '#shared-calc/papers/prep-card.ts';
 import { sayNoPlan } from '#shared-calc/words/say-plan-fault.ts';
 import { careWords } from '#shared-calc/papers/step-words.ts';
 import type { JobPlan } from '#shared-calc/derive/job-plan.ts';
@@ -41,6 +42,7 @@ export function DatesPart({ context, job }: PartView) {
       <div class={look['twoColumns']}>
         <ActsTable rows={rows} today={context.today} />
         <Care plan={plan.value} />
+        <CautionList cautions={planCautions(plan.value.plan)} />
       </div>
       <TimeLine
         title={`From ${paperWeekday(rows[0]?.date ?? context.today)} to the handover`}

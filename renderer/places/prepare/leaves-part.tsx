@@ -4,13 +4,14 @@ import { Curve } from '#renderer/curves/curve.tsx';
 import { treatmentSpec } from '#renderer/curves/treatment-spec.ts';
 import { sayUnits } from '#shared-calc/words/say-units.ts';
 import { writeNumber } from '#shared-calc/quantity/write-figure.ts';
-import { sayDecided, whoDecides } from '#shared-calc/words/who-decides.ts';
+import { whoDecides } from '#shared-calc/words/who-decides.ts';
 import { Batches } from './batches.tsx';
 import { leavesOf } from '#shared-calc/prepare/leaves-of.ts';
 import type { PrepareState } from './prepare-state.ts';
 import type { PartView } from './part-view.ts';
 import { writePrepare } from '#renderer/frame/prepare-route.ts';
 import { Caution, Cautions } from '#renderer/kit/caution.tsx';
+import { CautionList } from '#renderer/kit/caution-list.tsx';
 import { Checkbox, Radio } from '#renderer/kit/checkbox.tsx';
 import { EmptyNote } from '#renderer/kit/empty-note.tsx';
 import { Link } from '#renderer/kit/link.tsx';
@@ -190,12 +191,8 @@ function ChosenWay({ view: { context, job }, asked: { chosen, leavesL } }: Chose
               {sayUnits(says)}
             </Caution>
           ))}
-          {plan.value.cautions.map((caution) => (
-            <Caution key={caution.says} decides={sayDecided(caution)}>
-              {sayUnits(caution.says)}
-            </Caution>
-          ))}
         </Cautions>
+        <CautionList cautions={plan.value.cautions} />
         <p>
           <Link href={writePrepare(job?.id, 'cards', 'treatment')}>
             On paper, to stand by: {writeNumber(leavesL, 2, { decimalComma })} L

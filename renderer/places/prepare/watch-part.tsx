@@ -1,15 +1,13 @@
 import { paperDay, paperWeekday } from '#shared-calc/papers/paper-words.ts';
-import { sayUnits } from '#shared-calc/words/say-units.ts';
 import { animalsInCard } from '#shared-calc/papers/watch-card.ts';
 import { eachOnce } from '#shared-calc/cautions/all-cautions.ts';
 import { sayNoPlan } from '#shared-calc/words/say-plan-fault.ts';
-import { sayDecided } from '#shared-calc/words/who-decides.ts';
 import { watchedSizes } from '#shared-calc/prepare/watched-sizes.ts';
 import { Readings } from './readings.tsx';
 import { OpenAJob } from './open-a-job.tsx';
 import type { PartView } from './part-view.ts';
 import { writePrepare } from '#renderer/frame/prepare-route.ts';
-import { Caution, Cautions } from '#renderer/kit/caution.tsx';
+import { CautionList } from '#renderer/kit/caution-list.tsx';
 import { EmptyNote } from '#renderer/kit/empty-note.tsx';
 import { Link } from '#renderer/kit/link.tsx';
 import { Tabs } from '#renderer/kit/tabs.tsx';
@@ -46,7 +44,13 @@ function AnimalsIn({ view: { context, job } }: { readonly view: PartView }) {
   const plan = worked?.plan();
   if (!worked || !plan) return null;
   if (!plan.ok) return <EmptyNote>{sayNoPlan(worked, plan.fault)}</EmptyNote>;
-  const card = animalsInCard({ build: plan.value.plan.build, settleInDays: plan.value.facts.settleIn, job });
+  const card = animalsInCard({
+    build: plan.value.plan.build,
+    settleInDays: plan.value.facts.settleIn,
+    job,
+    bench: worked.bench,
+    display: context.display,
+  });
   return (
     <section>
       <h2>Animals in</h2>
@@ -61,13 +65,7 @@ function AnimalsIn({ view: { context, job } }: { readonly view: PartView }) {
           <li key={says}>{says}</li>
         ))}
       </ul>
-      <Cautions>
-        {eachOnce([...card.cautions, ...card.audience, ...card.protection]).map((caution) => (
-          <Caution key={caution.says} decides={sayDecided(caution)}>
-            {sayUnits(caution.says)}
-          </Caution>
-        ))}
-      </Cautions>
+      <CautionList cautions={eachOnce([...card.cautions, ...card.audience, ...card.protection])} />
       <p>
         <Link href={writePrepare(job.id, 'cards', 'animals-in')}>On paper</Link>
       </p>

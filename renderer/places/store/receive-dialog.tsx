@@ -9,6 +9,8 @@ import type { JobApi } from '#renderer/store/job-api.ts';
 import { packWords } from '#shared-calc/quantity/goods-words.ts';
 import { sayJobFault } from '#shared-calc/words/say-job-fault.ts';
 import { expectedGoods, type ExpectedOrder } from '#shared-calc/derive/expected-goods.ts';
+import { CautionList } from '#renderer/kit/caution-list.tsx';
+import { goodsCautions } from '#shared-calc/prepare/order-cautions.ts';
 import css from './store.module.css';
 
 interface SheetParts {
@@ -65,7 +67,8 @@ interface CountedParts {
 }
 
 function Counted({ order, api, done }: CountedParts) {
-  const { display } = contextNow(api);
+  const { display, records } = contextNow(api);
+  const materials = new Set(order.packs.map(({ material }) => material));
   const [texts, setTexts] = useState(order.packs.map(({ count }) => String(count)));
   const [days, setDays] = useState(String(QUARANTINE_DAYS));
   const counts = texts.map(countOf);
@@ -93,6 +96,7 @@ function Counted({ order, api, done }: CountedParts) {
         {hasPlants && (
           <CountEntry label="Plants stand apart" hint="in quarantine" unit="days" text={days} typing={setDays} />
         )}
+        <CautionList cautions={goodsCautions(records.line.values(), materials)} />
       </DialogScroll>
       <Buttons>
         <Button onClick={done}>Leave it</Button>

@@ -20,5 +20,5 @@ export const culturesToKeepEntry = listFunction({
     },
   ],
   source: 'logistic growth; rates from memory',
-  cautions: ['microfauna'],
+  cautions: ['microfauna', 'neverRelease'],
 });

@@ -26,7 +26,7 @@ export const growCount = tradeFunction({
     { rule: 'grow_count(10, 600, 2.5 %/d, 90 d)', gives: '83.1 each' },
   ],
   source: 'logistic growth; rates from memory',
-  cautions: ['microfauna'],
+  cautions: ['microfauna', 'neverRelease'],
   compute: ({ start, room, rate, time }) => {
     const wrong =
       belowZero({ 'The start': start, Room: room, 'Growth a day': rate, Time: time }) ??

@@ -88,6 +88,12 @@ mountPage({
                 sendToHouse: () => undefined,
                 clientAsked: () => undefined,
                 writeNote: () => undefined,
+                workCures: (tell) => {
+                  tell([]);
+                  return () => undefined;
+                },
+                takeCure: () => undefined,
+                goTo: () => undefined,
                 leave: () => undefined,
               }}
             />

@@ -31,6 +31,7 @@ const Plain = z.strictObject({
   flags: Flags,
   rule: z.string(),
   source: Source,
+  warnings: z.array(Warning),
 });
 const End = z.number().nullable();
 const Probe = z.string().nullable();
@@ -56,6 +57,9 @@ const Column = {
   count: z.int(),
   lines: z.record(z.string(), z.union([Known, Unknown])),
   checks: z.array(Check),
+  missing: z.array(
+    z.strictObject({ what: z.literal('measure'), of: z.string(), label: z.string(), checks: z.array(z.string()) }),
+  ),
 };
 export const Bench = z.strictObject({
   recipe: z.string(),
@@ -65,6 +69,7 @@ export const Bench = z.strictObject({
       z.strictObject({ ...Column, sums: z.null(), fault: Sentence }),
     ]),
   ),
+  cautions: z.array(Caution),
 });
 export const Need = z.strictObject({
   material: z.string(),
@@ -78,7 +83,13 @@ export const Need = z.strictObject({
   packsCost: Money,
   leftOver: z.number(),
 });
-export const Needs = z.strictObject({ needs: z.array(Need), total: Money, packsTotal: Money, landed: Money });
+export const Needs = z.strictObject({
+  needs: z.array(Need),
+  total: Money,
+  packsTotal: Money,
+  landed: Money,
+  cautions: z.array(Caution),
+});
 const Better = z.strictObject({
   material: z.string(),
   label: z.string(),
@@ -119,6 +130,7 @@ export const Quote = z.strictObject({
   gross: Money,
   deposit: Money,
   hours: z.number(),
+  cautions: z.array(Caution),
   checks: z.array(z.union([OfLine.extend(ofSize), OfPlace.extend(ofSize)])),
   against: z.array(z.strictObject({ what: z.string(), why: z.string() })),
 });

@@ -74,7 +74,7 @@ describe('what people see', () => {
     expect(lines).toContain('drainage mm waits on dam_height');
     expect(lines).toContain('cost cr not known yet');
     expect(lines).toContain('T07, drainage_need: Waits on dam_height. Needs a figure: dam_height.');
-    expect(lines).toContain('T07 stack_fits is not known yet: waits on dam_height.');
+    expect(lines).toContain('T07 dam has no figure; 18 checks wait for it.');
   });
 
   test('needs: a row a material, then what it costs used, in packs, and brought here', async () => {
@@ -84,6 +84,9 @@ describe('what people see', () => {
       'M04 Calcined clay 2-6 mm 4.824 L 1 x 6 L 5.79 7.20',
       '',
       'used cost 22.29, packs cost 26.80, landed 34.30 cr',
+      '',
+      'Caution: Crystalline silica and mould dust: wet it first, never sweep dry, wear a mask. (Workshop safety lead decides; 29 CFR 1910.1053)',
+      'Caution: Read the weight on the bag or box before you lift it; split the load or take a trolley. (Crew leader decides; from memory)',
     ]);
   });
 
@@ -106,7 +109,9 @@ describe('what people see', () => {
     const lines = await over('quote', '--sizes', 'T07');
     expect(lines[0]).toBe('for the builder only cost margin price tax');
     expect(lines).toContain('Tank 214.00 30 % 305.71 standard');
-    expect(lines.at(-1)).toMatch(/^price \d+\.\d\d cr, deposit \d+\.\d\d, \d+(\.\d+)? h$/);
+    expect(lines.findLast((line) => line.startsWith('price'))).toMatch(
+      /^price \d+\.\d\d cr, deposit \d+\.\d\d, \d+(\.\d+)? h$/,
+    );
   });
 
   test('functions: the book by group, and an entry in full', async () => {

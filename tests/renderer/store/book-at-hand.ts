@@ -30,6 +30,11 @@ export interface BenchAtHand extends BookAtHand {
 /** The demo's first job on the bench: T03, T07 and T08. */
 export async function benchAtHand(records?: Records): Promise<BenchAtHand> {
   const hand = await bookAtHand(records);
-  const bench = openBenchStore({ ...hand, takeSize: () => undefined, leavePanel: () => undefined });
+  const bench = openBenchStore({
+    ...hand,
+    takeSize: () => undefined,
+    go: () => undefined,
+    leavePanel: () => undefined,
+  });
   return { ...hand, bench };
 }

@@ -130,6 +130,22 @@ describe('the range of a figure', () => {
     live.close();
   });
 
+  test('an edit of one size leaves the guesses of another as they were worked', () => {
+    const columns = ['T03', 'T07'].map((tank) => demoColumn(records, tank));
+    const live = openBench({ ...benchOf().input(), columns });
+    const [other, own] = [live.ranges('T03'), live.ranges('T07')];
+    const edited = [
+      columns[0] ?? demoColumn(records, 'T03'),
+      demoColumn(records, 'T07', { loss: '30 mL/d (25 to 100)' }),
+    ];
+    live.update({ ...live.input(), columns: edited });
+    expect(live.ranges('T03')).toBe(other);
+    expect(live.ranges('T07').ranges.get('spare')).not.toEqual(own.ranges.get('spare'));
+    live.update({ ...live.input(), lines: linesOf({ hottest: { use: 'hottestDay' } }) });
+    expect(live.ranges('T03').ranges).toEqual(other.ranges);
+    live.close();
+  });
+
   test('it is explained by what to measure, and by what it does not cover', () => {
     expect(sayRange(bench, 'T07', 'hottest', plainDisplay)).toEqual({
       range: '26\u00a0°C (24 to 28).',

@@ -35,6 +35,12 @@ describe('prepare', () => {
         { act: 'quarterly visit', date: '2028-01-26' },
         { act: 'yearly visit', date: '2028-04-27' },
       ],
+      cautions: expect.arrayContaining([
+        expect.objectContaining({
+          id: 'foamAndSealant',
+          decides: 'Maker of the product; occupational doctor if wheezing',
+        }),
+      ]) as object[],
     });
   });
 
@@ -42,7 +48,8 @@ describe('prepare', () => {
     const late = [...wanted, '--deposit', '2027-03-08'];
     expect(await prepare(...late)).toMatchObject({ build: '2027-04-15', handover: '2027-05-06', late: 8 });
     const table = await tableOf(prepareCommand, '--book', book(), ...late);
-    expect(table.split('\n').slice(-2)).toEqual([
+    const says = table.split('\n\n').find((part) => part.startsWith('8 days late'));
+    expect(says?.split('\n')).toEqual([
       '8 days late because of plant quarantine: the handover moves from Wednesday 28 April to Thursday 6 May.',
       'Order plants by Wednesday 10 March or the tank opens later still.',
     ]);

@@ -18,6 +18,7 @@ export const unasked = (kg: string): readonly (readonly [says: string, decides: 
     'Nobody has asked whether the sun strikes the glass; the hottest day counts none. Ask the caretaker.',
     'Experienced keeper or vet decides',
   ],
+  ["No kind named: ceiling, floor and band are the house's.", 'Experienced keeper decides'],
 ];
 const HEALTH = 'School or centre health lead and public-health office decide';
 
@@ -30,20 +31,4 @@ export const notes = (kg: string): readonly string[] => [
   'T05  watch: A pane of this length wants 5\u00a0mm or a rail under it. Glass cutter decides.',
   'T05  advice: Do not lift when filled; build in place. Crew leader decides.',
   ...unasked(kg).map(([says, decides]) => `T05  not known yet: ${says} ${decides}.`),
-];
-
-/** The notes under the quote and the plan of a T07. */
-export const notesOfT07: readonly string[] = [
-  '',
-  'T07  advice: Loose mix stands over the lip on the day: keep 1.10 L for a second filling. Builder decides.',
-  "T07  stop: 27.31 degC on a hot day is above the animals' ceiling of 27 degC. Experienced keeper or vet decides.",
-  'T07  watch: Mist does not replace what leaves as vapour; mist the difference by hand or the soil dries. It may not: air factor at 2. Measure it. Builder decides.',
-  "T07  stop: 98.26 kg with the drain blocked is more than the shelf's share. Building owner or structural engineer decides.",
-  'T07  advice: Do not lift when filled; build in place. Crew leader decides.',
-  'T07  not known yet: Nobody has asked whether children under five come near it. Ask the client. School or centre health lead and public-health office decide.',
-  'T07  not known yet: Nobody has asked whether people over 65 or with weak immunity come near it. Ask the client. School or centre health lead and public-health office decide.',
-  'T07  not known yet: Carried upright, never on its side, the tank is 457 mm at its narrowest outside; nobody has measured the way in. Measure it there. Crew leader decides.',
-  'T07  not known yet: Nobody has measured all of the clear room: length 912 mm, clear not asked; depth 457 mm, clear not asked; height with its cover 610 mm, clear not asked. Measure it there. Builder decides.',
-  'T07  not known yet: Filled it weighs 106.52 kg at worst, with the drain blocked; nobody has asked what the shelf is rated for. Ask the building owner. Building owner or structural engineer decides.',
-  'T07  not known yet: Nobody has asked whether the sun strikes the glass; the hottest day counts none. Ask the caretaker. Experienced keeper or vet decides.',
 ];
