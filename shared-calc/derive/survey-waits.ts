@@ -44,19 +44,22 @@ export interface SettledLimit extends PlaceCheck {
   readonly sizes: readonly string[];
 }
 
-/** The limits that the answers settle, in order. */
+/** The limits that the answers settle. */
 export function settledLimits({ keys, place }: DerivedJob): readonly SettledLimit[] {
   const settled = keys.flatMap((key) =>
     place(key)
-      .filter(({ state }) => state !== 'not known yet')
+      .filter(({ use, state }) => isOfPlace(use) && state !== 'not known yet')
       .map((check) => ({ ...check, key })),
   );
-  return [...Map.groupBy(settled, ({ use, says }) => `${use} ${says}`).values()]
-    .flatMap((same) => {
-      const [first] = same;
-      if (!first) return [];
-      const { key: _, ...check } = first;
-      return [{ ...check, sizes: same.map(({ key }) => key) }];
-    })
-    .toSorted((one, other) => placeUses.indexOf(one.use) - placeUses.indexOf(other.use));
+  return [...Map.groupBy(settled, ({ use, says }) => `${use} ${says}`).values()].flatMap((same) => {
+    const [first] = same;
+    if (!first) return [];
+    const { key: _, ...check } = first;
+    return [{ ...check, sizes: same.map(({ key }) => key) }];
+  });
+}
+
+/** Limits of the animals are not asked at the place. */
+function isOfPlace(use: PlaceCheck['use']): boolean {
+  return placeUses.some((each) => each === use);
 }

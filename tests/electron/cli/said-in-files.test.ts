@@ -22,7 +22,7 @@ const readIn: Readonly<Record<string, string>> = {
   needs: 'said-of-figures',
   run: 'said-of-figures',
   quote: 'said-of-figures',
-  changed: 'said-of-jobs',
+  changed: 'said-of-revisions',
   jobs: 'said-of-jobs',
   'job new': 'said-of-jobs',
   'job set': 'said-of-jobs',
