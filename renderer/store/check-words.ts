@@ -6,7 +6,7 @@ import { figureWords } from '#shared-calc/quantity/figure-words.ts';
 import type { LineFaces } from './line-faces.ts';
 
 /** Evaluates parts of rules over the cells of one size. */
-export function lookupsIn(bench: Bench, column: string): Lookups {
+function lookupsIn(bench: Bench, column: string): Lookups {
   return {
     valueOf: (name): Value => bench.box(column, name).value ?? { kind: 'missing', line: name },
     functions: ruleFunctions,
