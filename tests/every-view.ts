@@ -80,7 +80,7 @@ function planViews(records: Records, job: Job, { bench, sheet }: WorkedJob) {
     pick: pickLists(bench, records, display),
     build: buildCards(bench, crushing),
     watch: watchCards(bench, display),
-    animalsIn: animalsInCard({ build, settleInDays: facts.value.settleIn, job }),
+    animalsIn: animalsInCard({ build, settleInDays: facts.value.settleIn, job, bench, display }),
     care: sizeCare(bench, handover, display),
     handover: handoverCards(bench, { job, handover, care, workshop: workshopOf(records), display }),
     plants: orderPlants([{ bench, survey: job.survey }], records.plant.values()),

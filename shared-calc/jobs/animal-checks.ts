@@ -1,9 +1,12 @@
+import type { Bench } from '#shared-calc/bench/open-bench.ts';
 import type { CheckResult } from '#shared-calc/bench/bench-types.ts';
 import { stateOfAnswer } from '#shared-calc/bench/check-state.ts';
 import type { Decides } from '#shared-calc/cautions/deciders.ts';
+import type { UseName } from '#shared-calc/fields/uses.ts';
 import { calledOf } from '#shared-calc/fields/record-fields.ts';
 import { showGiven, shownUnit, type Display } from '#shared-calc/quantity/shown-unit.ts';
-import { toBase, unitOf } from '#shared-calc/quantity/unit.ts';
+import { fromBase, toBase, unitOf } from '#shared-calc/quantity/unit.ts';
+import { lineFor } from '#shared-calc/recipe/lines-by-use.ts';
 import type { SizeAnimals } from '#shared-calc/recipe/column.ts';
 import type { AnimalKind } from '#shared-calc/records/records.ts';
 
@@ -20,15 +23,32 @@ export interface Room {
   readonly heightMm: number | undefined;
 }
 
+/** The floor and the height inside a size of a bench. */
+export function roomOf(bench: Bench, column: string): Room {
+  const figure = (use: UseName, unit: string) => {
+    const line = lineFor(bench.input().lines, use);
+    const value = line && bench.box(column, line.name).value;
+    return typeof value === 'number' ? fromBase(value, unitOf(unit)) : undefined;
+  };
+  return { floorM2: figure('floorArea', 'm2'), heightMm: figure('insideHeight', 'mm') };
+}
+
 const KEEPER: Decides = 'Experienced keeper';
 
 export const NO_KIND = "No kind named: ceiling, floor and band are the house's.";
+
+/** `4 of Small bold frog`, or that nobody has named a kind. */
+export function sayAnimals({ kind, count }: SizeAnimals): string {
+  if (count === 0) return 'Plants only';
+  if (!kind) return NO_KIND;
+  return count === undefined ? `${kind.label}, how many is not known yet` : `${count} of ${kind.label}`;
+}
 
 /** What a size offers its animals, and what is not known of them. A tank of plants only has none to mind. */
 export function animalChecks(animals: SizeAnimals, room: Room, display: Display): readonly AnimalCheck[] {
   const { kind, count } = animals;
   if (count === 0) return [];
-  if (!kind) return [unknown('animalKind', `${NO_KIND} Name it on the job's sizes.`)];
+  if (!kind) return [unknown('animalKind', NO_KIND)];
   return [envelope(kind), roomFor(kind, room, display), group(kind, count)];
 }
 

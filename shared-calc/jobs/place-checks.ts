@@ -6,13 +6,16 @@ import type { Survey } from '#shared-calc/fields/survey.ts';
 import { showWithUnit, type Display } from '#shared-calc/quantity/shown-unit.ts';
 import { toBase, unitOf } from '#shared-calc/quantity/unit.ts';
 import { lazy } from '#shared-calc/records/memo.ts';
+import { animalChecks, animalUses, roomOf } from './animal-checks.ts';
 import { placedSizes, type PlacedSize, type Spread } from './placed-size.ts';
 
 /** Who decides where children under five and people at risk may be near animals. */
 const HEALTH_LEAD: Decides = 'School or centre health lead, public-health office';
 
 export const placeUses = ['underFives', 'weakImmunity', 'wayIn', 'clearSize', 'shelf', 'sun'] as const;
-export type PlaceUse = (typeof placeUses)[number];
+/** Limits of the place, then those that its animals set for a size. */
+export const limitUses = [...placeUses, ...animalUses] as const;
+export type PlaceUse = (typeof limitUses)[number];
 
 /** A limit of the place; it is no line of a recipe. What nobody asked is not known yet. */
 export interface PlaceCheck extends Pick<CheckResult, 'level' | 'state' | 'says' | 'decides'> {
@@ -26,10 +29,25 @@ export interface Placed {
   readonly display: Display;
 }
 
-/** The limits of the place for a size of a bench; the sizes are read when the first is asked for. */
+/**
+ * The limits of the place and of its animals for a size of a bench; the sizes are read when the first is asked for. An
+ * order without a job has no animals.
+ */
 export function benchPlace(bench: Bench, survey: Survey, display: Display): (column: string) => readonly PlaceCheck[] {
   const sizes = lazy(() => placedSizes(bench));
-  return (column) => placeChecks({ survey, sizes: sizes(), display }, column);
+  return (column) => {
+    const { animals } = bench.input().columns.find(({ key }) => key === column) ?? {};
+    const limits = placeChecks({ survey, sizes: sizes(), display }, column);
+    if (!animals) return limits;
+    const near = animals.count === 0 ? limits.map(withoutAnimals) : limits;
+    return [...near, ...animalChecks(animals, roomOf(bench, column), display)];
+  };
+}
+
+/** Where only plants are kept no animal makes anybody ill. */
+function withoutAnimals(check: PlaceCheck): PlaceCheck {
+  if (check.use !== 'underFives' && check.use !== 'weakImmunity') return check;
+  return { ...check, state: 'holds', says: 'Plants only, as said for this size: no animals here.' };
 }
 
 /** The limits of the place for one size. All sizes of a job stand side by side on one shelf. */

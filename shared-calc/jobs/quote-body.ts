@@ -9,7 +9,7 @@ import { recordKinds } from '#shared-calc/records/records.ts';
 import { declaredOf } from '#shared-calc/fields/first-recipes.ts';
 import { givers } from '#shared-calc/recipe/column.ts';
 import { sortKeyAt } from '#shared-calc/records/sort-key.ts';
-import { placeUses } from './place-checks.ts';
+import { limitUses } from './place-checks.ts';
 import { canonicalJson, type Plain } from './canonical-json.ts';
 
 const Day = z.string().regex(/^\d{4}-\d{2}-\d{2}$/);
@@ -37,7 +37,7 @@ const FrozenCheck = z.strictObject({
 });
 
 const FrozenPlaceCheck = z.strictObject({
-  use: z.enum(placeUses),
+  use: z.enum(limitUses),
   level: z.enum(checkLevels),
   state: z.enum(checkStates),
   says: z.string(),

@@ -1,6 +1,6 @@
 import { heading, paragraph, type PaperBlock } from './document.ts';
 import { datedJob } from './dated-job.ts';
-import { jobWords, titleOf, type MakePaper } from './paper-input.ts';
+import { displayFor, jobWords, titleOf, type MakePaper } from './paper-input.ts';
 import { paperWeekday } from './paper-words.ts';
 import { animalsInCard, type AnimalsInCard } from './watch-card.ts';
 import { ok } from '#shared-calc/result.ts';
@@ -11,7 +11,13 @@ export const animalsInPaper: MakePaper = (input) => {
   const dated = datedJob(input);
   if (!dated.ok) return dated;
   const { plan, facts } = dated.value;
-  const card = animalsInCard({ build: plan.build, settleInDays: facts.settleIn, job: jobWords(input) });
+  const card = animalsInCard({
+    build: plan.build,
+    settleInDays: facts.settleIn,
+    job: jobWords(input),
+    bench: input.bench,
+    display: displayFor(input),
+  });
   return ok({ data: card, document: { title: `Animals-in plan, ${titleOf(input)}`, blocks: blocksOf(card) } });
 };
 
@@ -21,6 +27,7 @@ function blocksOf(card: AnimalsInCard): readonly PaperBlock[] {
       is: 'facts',
       rows: [
         ['Animals', card.animals],
+        ...card.sizes.map(sizeRow),
         ['Built', paperWeekday(card.build)],
         ['Animals in', `${paperWeekday(card.animalsIn)}, day 0`],
       ],
@@ -30,6 +37,11 @@ function blocksOf(card: AnimalsInCard): readonly PaperBlock[] {
     ...looksOf(card),
     ...mindedBlocks(card),
   ];
+}
+
+/** `T07: 4 of Small bold frog. From 26 °C on act. Above 27 °C is an emergency.` */
+function sizeRow({ called, animals, above, emergency }: AnimalsInCard['sizes'][number]): readonly [string, string] {
+  return [called, `${animals.replace(/\.$/, '')}. ${above} act. ${emergency}`];
 }
 
 function looksOf({ looks, lookFor, settleInDays }: AnimalsInCard): readonly PaperBlock[] {

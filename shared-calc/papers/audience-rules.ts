@@ -1,5 +1,8 @@
 import { sayCaution, type CautionId, type SaidCaution } from '#shared-calc/cautions/all-cautions.ts';
-import type { Job } from '#shared-calc/records/records.ts';
+import { markWords } from '#shared-calc/bench/source-words.ts';
+import type { Decides } from '#shared-calc/cautions/deciders.ts';
+import type { SizeAnimals } from '#shared-calc/recipe/column.ts';
+import type { AnimalKind, Job } from '#shared-calc/records/records.ts';
 
 /** People near the tank whom its animals may make ill, as asked; a question that nobody asked stands here too. */
 export function peopleNear({ survey: { underFives, weakImmunity } }: Pick<Job, 'survey'>): readonly SaidCaution[] {
@@ -12,5 +15,27 @@ export function peopleNear({ survey: { underFives, weakImmunity } }: Pick<Job, '
   return ids.filter(([applies]) => applies).map(([, id]) => sayCaution(id));
 }
 
-/** Reminder of legal protection: it names who to ask, and never predicts the answer. */
-export const protectedKinds: readonly SaidCaution[] = [sayCaution('askAuthority')];
+/** Reminders of legal protection: they name who to ask, and never predict the answer. */
+export function protectedKinds(animals: readonly SizeAnimals[]): readonly SaidCaution[] {
+  const papers = kindsOf(animals).flatMap((kind) => ofKind(kind, kind.permits, 'Wildlife authority'));
+  return [...papers, sayCaution('askAuthority')];
+}
+
+/** What the kinds of animal can do to people. */
+export function harmOf(animals: readonly SizeAnimals[]): readonly SaidCaution[] {
+  return kindsOf(animals).flatMap((kind) => ofKind(kind, kind.harmToPeople, 'Public-health office'));
+}
+
+function kindsOf(animals: readonly SizeAnimals[]): readonly AnimalKind[] {
+  return [...new Set(animals.flatMap(({ kind, count }) => (kind && count !== 0 ? [kind] : [])))];
+}
+
+function ofKind(
+  { label, source, sourceNote = '' }: AnimalKind,
+  words: string,
+  decides: Decides,
+): readonly SaidCaution[] {
+  if (words.trim() === '') return [];
+  const from = [markWords(source), sourceNote].filter((part) => part !== '').join(', ');
+  return [{ id: null, about: label, says: `${label}: ${words.trim()}`, decides, source: from }];
+}

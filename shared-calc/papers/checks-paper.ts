@@ -38,6 +38,9 @@ export const limitWords: Readonly<Record<PlaceUse, string>> = {
   clearSize: 'Clear size',
   shelf: 'Shelf',
   sun: 'Sun',
+  animalKind: 'Kind of animal',
+  animalRoom: 'Room for the animals',
+  animalGroup: 'Size of the group',
 };
 
 interface Row {

@@ -9,9 +9,10 @@ import { heatWords, type HeatWords } from '#shared-calc/prepare/heat-words.ts';
 import type { UseName } from '#shared-calc/fields/uses.ts';
 import type { Display } from '#shared-calc/quantity/shown-unit.ts';
 import type { Job, Workshop } from '#shared-calc/records/records.ts';
-import { peopleNear, protectedKinds } from './audience-rules.ts';
+import { harmOf, peopleNear, protectedKinds } from './audience-rules.ts';
 import { cautionsFor } from '#shared-calc/prepare/act-cautions.ts';
 import { careFigures } from '#shared-calc/prepare/size-care.ts';
+import { sayAnimals } from '#shared-calc/jobs/animal-checks.ts';
 import { plantsReplacedDays } from './quote-findings.ts';
 import { fillWords, sizeFigures, type SizeFigures } from '#shared-calc/prepare/size-figures.ts';
 
@@ -72,8 +73,8 @@ export function handoverCards(bench: Bench, terms: HandoverTerms): readonly Hand
       normal: normal.flatMap((sentence) => fillWords(sentence, figures) ?? []),
       notNormal: signsOf(figures),
       people,
-      audience: peopleNear(terms.job),
-      protection: protectedKinds,
+      audience: [...peopleNear(terms.job), ...harmOf([figures.animals])],
+      protection: protectedKinds([figures.animals]),
       terms: ours,
       visits: terms.care,
       cautions: cautionsFor(siteActs.keeping, figures),
@@ -93,7 +94,7 @@ const kept: readonly (readonly [what: string, is: string])[] = [
 
 /** One row for each quantity: a band before a single figure, misting only if there is a nozzle. */
 function keepRows(figures: SizeFigures): HandoverCard['keep'] {
-  const rows = new Map<string, string>();
+  const rows = new Map([['Animals', sayAnimals(figures.animals)]]);
   for (const [what, is] of kept) {
     const words = fillWords(is, figures);
     const without = what === 'Mist' && !figures.holds('nozzles');

@@ -51,7 +51,7 @@ export function surveyCard(job: Surveyed, context: FieldContext): SurveyCard {
       ],
     })),
     audience: peopleNear(job),
-    protection: protectedKinds,
+    protection: protectedKinds([]),
     cautions: cautionsOf(siteActs.survey),
   };
 }

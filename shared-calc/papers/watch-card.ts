@@ -8,7 +8,9 @@ import { animalsInPlan, FULL_WATCH, LEAST_WATCH, type WatchBand } from '#shared-
 import { givenWords } from '#shared-calc/prepare/given-words.ts';
 import type { Display } from '#shared-calc/quantity/shown-unit.ts';
 import type { Job } from '#shared-calc/records/records.ts';
-import { peopleNear, protectedKinds } from './audience-rules.ts';
+import { NO_KIND, sayAnimals } from '#shared-calc/jobs/animal-checks.ts';
+import { heatWords } from '#shared-calc/prepare/heat-words.ts';
+import { harmOf, peopleNear, protectedKinds } from './audience-rules.ts';
 import { cautionsFor, cautionsOf } from '#shared-calc/prepare/act-cautions.ts';
 import { sizeFigures } from '#shared-calc/prepare/size-figures.ts';
 import { bandAssumed, watchBand } from '#shared-calc/prepare/watch-band.ts';
@@ -48,15 +50,26 @@ export function watchCards(bench: Bench, display: Display): readonly WatchCard[]
       expected: [
         `On the hottest day the recipe expects ${figures.words('hottestDay')} in the tank. ${sayCaution('warmthGuess').says}`,
         ...bandAssumed(figures, display),
+        ...(figures.animals.kind || figures.animals.count === 0 ? [] : [NO_KIND]),
       ],
       cautions: cautionsFor(siteActs.watch, figures),
     };
   });
 }
 
+/** What a size is for, and from which temperature on its people act. */
+export interface AnimalsInSize {
+  readonly called: string;
+  readonly animals: string;
+  readonly above: string;
+  readonly emergency: string;
+}
+
 /** When animals go in, and on which days somebody looks at them. */
 export interface AnimalsInCard {
   readonly animals: string;
+  /** The kind of each size, and from when its people act. */
+  readonly sizes: readonly AnimalsInSize[];
   readonly build: Day;
   readonly animalsIn: Day;
   readonly settleInDays: number;
@@ -74,11 +87,20 @@ export interface AnimalsInTerms {
   readonly build: Day;
   readonly settleInDays: number;
   readonly job: Pick<Job, 'animals' | 'survey'>;
+  readonly bench: Bench;
+  readonly display: Display;
 }
 
-export function animalsInCard({ build, settleInDays, job }: AnimalsInTerms): AnimalsInCard {
+export function animalsInCard({ build, settleInDays, job, bench, display }: AnimalsInTerms): AnimalsInCard {
+  const sizes = bench
+    .input()
+    .columns.map((column) => ({ called: calledOf(column), figures: sizeFigures(bench, column.key, display) }));
+  const animals = sizes.map(({ figures }) => figures.animals);
   return {
     animals: job.animals,
+    sizes: sizes
+      .filter(({ figures }) => figures.animals.count !== 0)
+      .map(({ called, figures }) => ({ called, animals: sayAnimals(figures.animals), ...heatWords(figures) })),
     build,
     animalsIn: addDays(build, settleInDays),
     settleInDays,
@@ -90,8 +112,8 @@ export function animalsInCard({ build, settleInDays, job }: AnimalsInTerms): Ani
       'Every opening screened; doors close and lock.',
       'Quarantine over, its papers here.',
     ],
-    audience: peopleNear(job),
-    protection: protectedKinds,
+    audience: [...peopleNear(job), ...harmOf(animals)],
+    protection: protectedKinds(animals),
     cautions: cautionsOf(siteActs.animalsIn),
   };
 }

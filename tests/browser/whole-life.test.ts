@@ -270,7 +270,7 @@ async function handOver(page: Page): Promise<void> {
   await reads(page, [
     'Handed over Thursday 6 May 2027.',
     'Every 3 weeks: Drain the water below the mesh',
-    'Every 14 days: Empty and clean the can',
+    'Every 14 days: Empty, clean and rinse the can',
   ]);
 }
 

@@ -16,8 +16,16 @@ const names = new Set(
     .filter((name) => name.includes('_')),
 );
 
-/** The trade functions use rules as examples; the last file knows the lines of old books by name. */
-const mayNameLines = ['shared-calc/trade/', 'shared-calc/rule/', 'shared-calc/fields/first-recipes.ts'];
+/**
+ * The trade functions use rules as examples; the last two know the lines of old books by name, and the columns of
+ * tables as they were made.
+ */
+const mayNameLines = [
+  'shared-calc/trade/',
+  'shared-calc/rule/',
+  'shared-calc/fields/first-recipes.ts',
+  'electron/book/migrations/',
+];
 
 const sources = ['shared-calc', 'electron', 'renderer']
   .flatMap((layer) =>

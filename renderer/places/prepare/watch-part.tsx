@@ -44,7 +44,13 @@ function AnimalsIn({ view: { context, job } }: { readonly view: PartView }) {
   const plan = worked?.plan();
   if (!worked || !plan) return null;
   if (!plan.ok) return <EmptyNote>{sayNoPlan(worked, plan.fault)}</EmptyNote>;
-  const card = animalsInCard({ build: plan.value.plan.build, settleInDays: plan.value.facts.settleIn, job });
+  const card = animalsInCard({
+    build: plan.value.plan.build,
+    settleInDays: plan.value.facts.settleIn,
+    job,
+    bench: worked.bench,
+    display: context.display,
+  });
   return (
     <section>
       <h2>Animals in</h2>

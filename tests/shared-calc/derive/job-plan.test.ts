@@ -98,6 +98,7 @@ describe('sizeSheet', () => {
       ['clearSize', 'not known yet'],
       ['shelf', 'not known yet'],
       ['sun', 'not known yet'],
+      ['animalKind', 'not known yet'],
     ]);
     expect(new Set(place(jobOf('J03'))?.map(([, state]) => state))).toEqual(new Set(['not known yet']));
   });

@@ -55,7 +55,10 @@ export function cautionLists(
       card.steps.map(({ title, cautions }) => [`build; ${title}`, cautions] as const),
     ),
     ...watchCards(bench, plainDisplay).map(({ cautions }) => ['watch', cautions] as const),
-    ['animals in', animalsInCard({ build: '2027-04-07', settleInDays: 7, job: school }).cautions],
+    [
+      'animals in',
+      animalsInCard({ build: '2027-04-07', settleInDays: 7, job: school, bench, display: plainDisplay }).cautions,
+    ],
     ...handoverCards(bench, handed).map(({ cautions }) => ['handover', cautions] as const),
     ...sizeCare(bench, '2027-04-28', plainDisplay).map(({ cautions }) => ['care', cautions] as const),
   ];

@@ -17,6 +17,6 @@ describe('peopleNear', () => {
 
 describe('protectedKinds', () => {
   test('whatever the animals, the wildlife authority is asked', () => {
-    expect(protectedKinds.map(({ decides }) => decides)).toEqual(['Wildlife authority']);
+    expect(protectedKinds([]).map(({ decides }) => decides)).toEqual(['Wildlife authority']);
   });
 });

@@ -4,7 +4,10 @@ import { animalsInCard, watchCards } from '#shared-calc/papers/watch-card.ts';
 import { careDates } from '#shared-calc/prepare/care-calendar.ts';
 import { plainDisplay } from '#shared-calc/quantity/shown-unit.ts';
 import { workshopOf } from '#shared-calc/records/workshop-of.ts';
-import { demoBench } from '#tests/demo-bench.ts';
+import { DEMO_DAY, demoBench } from '#tests/demo-bench.ts';
+import { done } from '#tests/shared-calc/acts/do-act.ts';
+import { jobOf, libraryJob } from '#tests/shared-calc/jobs/demo-jobs.ts';
+import { workedJob } from '#tests/worked-job.ts';
 import { mondayToFriday } from '#tests/shared-calc/prepare/demo-plan.ts';
 import { records, school } from './all-cards.ts';
 
@@ -25,6 +28,7 @@ function cardOf(recipe: string, sizes: readonly string[], job: Readonly<Record<s
 describe('handoverCards', () => {
   test('T05 Full says what it is kept at and what is set', () => {
     expect(cardOf('H1', ['T05']).keep).toEqual([
+      ['Animals', "No kind named: ceiling, floor and band are the house's."],
       ['Temperature', '18\u00a0degC to 27\u00a0degC'],
       ['Humidity', '75\u00a0% to 95\u00a0%'],
       ['Light', '12\u00a0h a day, on the timer'],
@@ -113,19 +117,89 @@ describe('watchCards', () => {
     ]);
     expect(card?.expected).toEqual([
       'On the hottest day the recipe expects 29.3\u00a0degC, up to 33.0\u00a0degC in the tank. The range covers lamp heat and glass. Sun counts only where its area is given; a heater or hot air under the lamp does not. The watch reading decides.',
+      "No kind named: ceiling, floor and band are the house's.",
     ]);
   });
 });
 
 describe('animalsInCard', () => {
   test('animals a week after the build are looked at six times; three weeks after, as usual', () => {
-    const soon = animalsInCard({ build: '2027-04-07', settleInDays: 7, job: school });
-    const later = animalsInCard({ build: '2027-04-07', settleInDays: 21, job: school });
+    const bench = demoBench({ sizes: ['T07'] }, records);
+    const terms = { build: '2027-04-07', job: school, bench, display: plainDisplay };
+    const soon = animalsInCard({ ...terms, settleInDays: 7 });
+    const later = animalsInCard({ ...terms, settleInDays: 21 });
+    bench.close();
     expect([soon.animalsIn, soon.looks.map(({ day }) => day), later.animalsIn, later.looks]).toEqual([
       '2027-04-14',
       [1, 3, 7, 14, 21, 28],
       '2027-04-28',
       [],
     ]);
+  });
+});
+
+describe('a card of a size that names its kind', () => {
+  const named = done(libraryJob(), 'setAnimals', { job: 'J02', column: 'T05', animalKind: 'A5', animals: 2 }).records;
+  const { bench, place, job } = workedJob(named, jobOf(named, 'J02'), DEMO_DAY);
+  const terms = { job, handover: '2027-06-30', care: [], workshop: { terms: '' }, display: plainDisplay };
+  const [card] = handoverCards(bench, terms);
+
+  test('says the animals, their band, from when people act and above what it is an emergency', () => {
+    expect(card?.keep.slice(0, 3)).toEqual([
+      ['Animals', '2 of Dry gecko'],
+      ['Temperature', '20\u00a0degC to 33\u00a0degC'],
+      ['Humidity', '35\u00a0% to 60\u00a0%'],
+    ]);
+    expect(card?.notNormal[0]).toMatchObject({
+      sign: 'From 31\u00a0degC on',
+      act: expect.stringContaining('Above 33\u00a0degC is an emergency.') as unknown,
+    });
+  });
+
+  test('its harm and its papers are cautions, with who is asked and where they are from', () => {
+    const source = 'common practice, invented for the demo, within common practice';
+
+    expect([card?.audience.at(-1), card?.protection[0]]).toEqual([
+      {
+        id: null,
+        about: 'Dry gecko',
+        says: 'Dry gecko: Carriers of salmonella look healthy.',
+        decides: 'Public-health office',
+        source,
+      },
+      {
+        id: null,
+        about: 'Dry gecko',
+        says: 'Dry gecko: Ask for its kind and where it was bred.',
+        decides: 'Wildlife authority',
+        source,
+      },
+    ]);
+  });
+
+  test('the watch and the day they go in say the same', () => {
+    const [watch] = watchCards(bench, plainDisplay);
+    const soon = animalsInCard({ build: '2027-04-07', settleInDays: 7, job, bench, display: plainDisplay });
+
+    expect(watch?.band).toEqual({ lowestC: 20, highestC: 33, driest: 35, dampest: 60 });
+    expect(watch?.expected.join(' ')).not.toContain('No kind named');
+    expect(soon.sizes).toEqual([
+      {
+        called: 'T05',
+        animals: '2 of Dry gecko',
+        above: 'From 31\u00a0degC on',
+        emergency: 'Above 33\u00a0degC is an emergency.',
+      },
+    ]);
+  });
+
+  test('its checks stand behind those of the place; plants only have none, and harm nobody', () => {
+    const states = (of: typeof place) => of('T05').map(({ use, state }) => `${use} ${state}`);
+    const bare = done(named, 'setAnimals', { job: 'J02', column: 'T05', animalKind: null, animals: 0 }).records;
+    const plants = workedJob(bare, jobOf(bare, 'J02'), DEMO_DAY).place;
+
+    expect(states(place).slice(-3)).toEqual(['animalKind holds', 'animalRoom holds', 'animalGroup holds']);
+    expect(states(plants).slice(0, 2)).toEqual(['underFives holds', 'weakImmunity holds']);
+    expect(states(plants).some((each) => each.startsWith('animal'))).toBe(false);
   });
 });
