@@ -1,4 +1,5 @@
 import { signal } from '@preact/signals';
+import type { ComponentProps } from 'preact';
 import type { BenchActs } from '#renderer/bench/bench-acts.ts';
 import type { BenchController } from '#renderer/bench/bench-controller.ts';
 import { BenchStrips } from '#renderer/bench/bench-place.tsx';
@@ -20,6 +21,25 @@ const grid: { current: BenchController | null } = { current: null };
 const stood = (made: BenchController | null) => {
   grid.current = made;
   made?.go({ row: 'drain_gap', column: 'T08' });
+};
+
+const panelActs: ComponentProps<typeof WorkingPanel>['acts'] = {
+  help: drawnHelp,
+  write: (text) => (text.includes('hieght') ? 'Nothing called so.' : undefined),
+  stepDown: () => undefined,
+  stepUp: () => undefined,
+  backToHouse: () => undefined,
+  forWholeJob: () => undefined,
+  sendToHouse: () => undefined,
+  clientAsked: () => undefined,
+  writeNote: () => undefined,
+  workCures: (tell) => {
+    tell([]);
+    return () => undefined;
+  },
+  takeCure: () => undefined,
+  goTo: () => undefined,
+  leave: () => undefined,
 };
 
 const acts: BenchActs = {
@@ -75,29 +95,7 @@ mountPage({
             { label: 'Take a size', main: true, run: acts.takeSize },
           ],
           work: <BenchStrips view={bench.view} acts={acts} grid={stood} />,
-          sidePanel: (
-            <WorkingPanel
-              view={drawnPanel}
-              acts={{
-                help: drawnHelp,
-                write: (text) => (text.includes('hieght') ? 'Nothing called so.' : undefined),
-                stepDown: () => undefined,
-                stepUp: () => undefined,
-                backToHouse: () => undefined,
-                forWholeJob: () => undefined,
-                sendToHouse: () => undefined,
-                clientAsked: () => undefined,
-                writeNote: () => undefined,
-                workCures: (tell) => {
-                  tell([]);
-                  return () => undefined;
-                },
-                takeCure: () => undefined,
-                goTo: () => undefined,
-                leave: () => undefined,
-              }}
-            />
-          ),
+          sidePanel: <WorkingPanel view={drawnPanel} acts={panelActs} />,
           find: {
             label: 'Find a line, a tank or a place',
             placeholder: 'Find a line',

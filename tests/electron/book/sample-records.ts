@@ -1,4 +1,5 @@
 import { hashBody } from '#electron/book/issued.ts';
+import { sampleBatch, sampleKind, samplePlacement } from './sample-animals.ts';
 import { unasked } from '#shared-calc/fields/survey.ts';
 import { type Added, type Change, emptyChange } from '#shared-calc/records/change.ts';
 import {
@@ -142,31 +143,7 @@ export const oneOfEach: readonly Added[] = [
       atC: 21,
     },
   },
-  {
-    kind: 'animalKind',
-    record: {
-      id: 'A1',
-      label: 'Small bold frog',
-      ceiling: 27,
-      actFrom: 26,
-      floor: 18,
-      bandLow: 0.75,
-      bandHigh: 0.95,
-      groupLeast: 2,
-      groupMost: 6,
-      prey: 'C1',
-      crushesPlants: false,
-      harmToPeople: '',
-      permits: 'Ask first.',
-      quarantineDays: 60,
-      source: 'practice',
-      sourceNote: '',
-      note: '',
-      preyADay: 20,
-      vents: 'small',
-      marks: { floor: 'memory' },
-    },
-  },
+  sampleKind,
   { kind: 'rate', record: { id: 'R1', label: 'Builder', coins: 3200, per: 'h' } },
   { kind: 'taxClass', record: { id: 'standard', label: 'standard', share: 0.12 } },
   { kind: 'margin', record: { id: 'media', label: 'Media', share: 0.4, taxClass: 'standard', order: 1 } },
@@ -263,33 +240,8 @@ export const oneOfEach: readonly Added[] = [
     kind: 'move',
     record: { id: 'M-1', lot: 'U1', of: 'C1', on: '2027-03-08', what: 'used', amount: -500, job: 'J01', note: '' },
   },
-  {
-    kind: 'animalBatch',
-    record: {
-      id: 'AB-001',
-      kind: 'A1',
-      count: 6,
-      cameOn: '2027-01-04',
-      from: 'own',
-      joinedOn: '2027-01-09',
-      looks: [{ on: '2027-01-11', seen: 'all eat' }],
-      tests: [{ which: 'droppings', on: '2027-01-20', result: 'clear' }],
-      place: 'Back room',
-      note: '',
-    },
-  },
-  {
-    kind: 'placement',
-    record: {
-      id: 'AP-001',
-      batch: 'AB-001',
-      size: 'J01-T07',
-      count: 4,
-      on: '2027-03-09',
-      anyway: 'the vet agrees',
-      who: 'R1',
-    },
-  },
+  sampleBatch,
+  samplePlacement,
   {
     kind: 'actual',
     record: { id: 'A1', job: 'J01', size: 'J01-T07', line: 'soil', value: 33.7, unit: 'L', on: '2027-03-10', note: '' },
