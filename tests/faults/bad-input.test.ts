@@ -29,7 +29,7 @@ const BenchJson = z.object({
   columns: z.array(
     z.object({
       lines: z.record(z.string(), BoxJson),
-      checks: z.array(z.object({ line: z.string(), holds: z.boolean().nullable() })),
+      checks: z.array(z.object({ line: z.string().nullable(), holds: z.boolean().nullable() })),
       sums: z.unknown(),
       fault: z.string().optional(),
     }),
