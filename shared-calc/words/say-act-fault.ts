@@ -93,6 +93,8 @@ const sayings: Sayings<Own, [Called]> = {
   'in-quarantine': (fault) => `${sayQuarantine(fault)} To plan them in all the same, give a reason and who decides.`,
   'half-a-reason': ({ lacks }) =>
     lacks === 'who' ? 'Say who decides it, such as R-builder.' : 'Give the reason why it is done all the same.',
+  'reason-stays': ({ record }) =>
+    `${capital(sayRecord(record))} stays as it was written. A reason is written by the act it is for, such as moveJob with anyway and who.`,
   'no-place-collected': () => 'Say where the leaves were collected: it stands on the label.',
   'nobody-signs': () => 'Say who signs the readings.',
   'too-many-readings': () => 'Too many readings to keep: one an hour is enough. Take some out.',

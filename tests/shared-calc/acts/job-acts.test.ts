@@ -5,6 +5,7 @@ import { unasked } from '#shared-calc/fields/survey.ts';
 import { applyChange, invertChange } from '#shared-calc/records/change.ts';
 import type { Records } from '#shared-calc/records/records.ts';
 import { DEMO_DAY } from '#tests/demo-bench.ts';
+import { done } from './do-act.ts';
 import { after, jobOf, libraryJob, valueOf } from '#tests/shared-calc/jobs/demo-jobs.ts';
 
 const written = (records: Records, fields: JobFields) =>
@@ -47,6 +48,20 @@ describe('writeSurvey', () => {
     const begun = after(libraryJob(), valueOrThrow(answered(libraryJob(), { underFives: 'no', narrowestMm: 780 })));
     const more = after(begun, valueOrThrow(answered(begun, { narrowestMm: null, steps: 4 })));
     expect(jobOf(more, 'J02').survey).toEqual({ ...unasked, underFives: 'no', steps: 4 });
+  });
+
+  test.each([
+    ['a note', { survey: { notes: 'Ring twice' } }, 'enquiry'],
+    ['a name', { survey: { feeder: 'The keeper' } }, 'enquiry'],
+    ['the way in told in words', { access: 'By the yard' }, 'enquiry'],
+    ['a question put back to not asked', { survey: { lift: 'not asked', steps: null } }, 'enquiry'],
+    ['a cell emptied', { figures: [{ line: 'shelf_rating', text: '' }] }, 'enquiry'],
+    ['an answer', { survey: { lift: 'no' } }, 'surveyed'],
+    ['no steps at all', { survey: { steps: 0 } }, 'surveyed'],
+    ['a figure of the bench', { figures: [{ line: 'shelf_rating', text: '60 kg' }] }, 'surveyed'],
+  ])('%s: %j, and the job is %s', (_, input, state) => {
+    const { records } = done(libraryJob(), 'writeSurvey', writeSurvey.input.parse({ job: 'J02', ...input }));
+    expect(jobOf(records, 'J02').state).toBe(state);
   });
 
   test.each([
