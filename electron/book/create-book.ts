@@ -37,6 +37,8 @@ function writeNew(file: string, begin: Change, options: OpenOptions): Result<und
   newestVersion(migrations);
   const db = new Database(file);
   try {
+    // The finished file is flushed before it gets its name; until then nobody can lose it.
+    db.pragma('synchronous = OFF');
     db.pragma(`application_id = ${applicationId}`);
     applyMigrations(db, migrations);
     const begun = editsOf(bookState(db), options.now ?? clock).begin(begin);

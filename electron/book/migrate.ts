@@ -22,7 +22,11 @@ export function migrate(
   const notes: RecipeNote[] = [];
   for (const migration of migrations) {
     try {
-      step(db, migration, { journal: () => noteMigration(db, migration.name, at), tell: (note) => notes.push(note) });
+      const taken: StepNotes = {
+        journal: () => noteMigration(db, migration.name, at),
+        tell: (note) => notes.push(note),
+      };
+      withLooseKeys(db, () => take(db, migration, taken));
     } catch (error) {
       return failed(migrationFault(error, migration));
     }
@@ -30,9 +34,11 @@ export function migrate(
   return ok(notes);
 }
 
-/** The same for a book that has no journal yet. */
+/** The same for a book that has no journal yet, in one transaction: all steps are taken, or none. */
 export function applyMigrations(db: Database.Database, migrations: readonly Migration[]): void {
-  for (const migration of migrations) step(db, migration, { journal: () => undefined, tell: () => undefined });
+  withLooseKeys(db, () => {
+    for (const migration of migrations) take(db, migration, { journal: () => undefined, tell: () => undefined });
+  });
 }
 
 interface StepNotes {
@@ -40,17 +46,20 @@ interface StepNotes {
   readonly tell: (note: RecipeNote) => void;
 }
 
-function step(db: Database.Database, migration: Migration, notes: StepNotes): void {
+function take(db: Database.Database, migration: Migration, notes: StepNotes): void {
+  migration.up(db, notes.tell);
+  notes.journal();
+  db.pragma(`user_version = ${migration.version}`);
+  const loose = db.pragma('foreign_key_check');
+  if (Array.isArray(loose) && loose.length > 0) throw new Error(`${migration.name} leaves loose references`);
+}
+
+/** A transaction in which tables may be rebuilt. */
+function withLooseKeys(db: Database.Database, work: () => void): void {
   // Rebuilding a table drops it, so foreign keys must be off; they can only be switched outside a transaction.
   db.pragma('foreign_keys = OFF');
   try {
-    db.transaction(() => {
-      migration.up(db, notes.tell);
-      notes.journal();
-      db.pragma(`user_version = ${migration.version}`);
-      const loose = db.pragma('foreign_key_check');
-      if (Array.isArray(loose) && loose.length > 0) throw new Error(`${migration.name} leaves loose references`);
-    }).immediate();
+    db.transaction(work).immediate();
   } finally {
     db.pragma('foreign_keys = ON');
   }

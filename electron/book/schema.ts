@@ -1,4 +1,5 @@
 import Database from 'better-sqlite3';
+import { memos } from '#shared-calc/records/memo.ts';
 import { applyMigrations } from './migrate.ts';
 import type { Migration } from './migrations/migration.ts';
 
@@ -13,8 +14,14 @@ export function readSchema(db: Database.Database): ReadonlyMap<string, string> {
   return new Map(parts.map(([name, sql]) => [name, sql ?? '']));
 }
 
+const known = memos<ReadonlyMap<string, string>>();
+
 /** The schema of a new book of a version. */
 export function freshSchema(migrations: readonly Migration[], version: number): ReadonlyMap<string, string> {
+  return known(`${version}`, [migrations], () => makeSchema(migrations, version));
+}
+
+function makeSchema(migrations: readonly Migration[], version: number): ReadonlyMap<string, string> {
   const db = new Database(':memory:');
   try {
     applyMigrations(db, migrations.slice(0, version));

@@ -31,7 +31,7 @@ export function actOnJob(given: Arguments, work: (derived: Derived) => Result<Jo
     const act = work(derived);
     if (!act.ok) return refusedAct(act.fault);
     const against = againstChange(derived, act.value.change);
-    const says = write(book, act.value.change);
+    const says = writeChange(book, act.value.change);
     if (says !== undefined) return refusal(says);
     return answer(book.records(), act.value, against);
   });
@@ -42,7 +42,8 @@ function refusedAct(fault: ActFault): Outcome {
   return { is: 'refused', says: [sayActFault(fault), ...against], json: { fault: faultJson(fault) } };
 }
 
-function write(book: Book, change: Change): string | undefined {
+/** Writes a change; says why not. */
+export function writeChange(book: Book, change: Change): string | undefined {
   if (isEmptyChange(change)) return undefined;
   const written = book.apply(change, book.revision());
   return written.ok ? undefined : sayEditFault(written.fault);

@@ -7,7 +7,7 @@ import { NO_KIND } from '#shared-calc/jobs/animal-checks.ts';
 import { figuresOfTank } from '#shared-calc/prepare/act-cautions.ts';
 import { boxCautions } from '#shared-calc/prepare/box-cautions.ts';
 import { sizeFigures } from '#shared-calc/prepare/size-figures.ts';
-import { sayDecided } from '#shared-calc/words/who-decides.ts';
+import { sayDecided, whoDecides } from '#shared-calc/words/who-decides.ts';
 import { sayBoxCause } from '#shared-calc/words/say-box-cause.ts';
 import type { BoxParts } from './box-view.ts';
 import { figureWords, readUnits } from '#shared-calc/quantity/figure-words.ts';
@@ -24,7 +24,10 @@ export function standingsOf(box: Box, parts: BoxParts): readonly StandingView[] 
     ...causeStanding(box, parts),
     ...checkStanding(box),
     ...flagStandings(box, parts),
-    ...boxWarnings(parts.bench, box).map(({ says }) => ({ look: 'watch' as const, words: says })),
+    ...boxWarnings(parts.bench, box).map(({ says, decides }) => ({
+      look: 'watch' as const,
+      words: `${says} ${whoDecides(decides)}.`,
+    })),
   ];
 }
 

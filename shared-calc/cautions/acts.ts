@@ -105,8 +105,6 @@ export const prepActs = {
   },
 } as const satisfies Readonly<Record<string, HazardousAct>>;
 
-export type PrepAct = keyof typeof prepActs;
-
 /** Treating leaves, by the way. */
 export const treatActs = {
   steam: {

@@ -7,10 +7,10 @@ const warmth = { low: -10, high: 60 };
 const group = { low: 1, high: 9_999 };
 
 /** Least days apart before animals go in with others; common practice, and never less. */
-export const LEAST_QUARANTINE = 30;
+const LEAST_QUARANTINE = 30;
 
 /** How much of the top is open for these animals. */
-export const ventChoices = ['small', 'middle', 'large'] as const;
+const ventChoices = ['small', 'middle', 'large'] as const;
 
 /** A kind of animal. What is left out is not known yet: the house's figure then stands in its place. */
 export const animalKind = {

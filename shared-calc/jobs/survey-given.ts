@@ -1,5 +1,5 @@
 import { cleanNoise } from '#shared-calc/quantity/write-figure.ts';
-import type { Survey } from '#shared-calc/fields/survey.ts';
+import type { Survey, SurveyKey } from '#shared-calc/fields/survey.ts';
 import type { UseName } from '#shared-calc/fields/uses.ts';
 import type { GivenText } from '#shared-calc/recipe/column.ts';
 import { lineFor } from '#shared-calc/recipe/lines-by-use.ts';
@@ -14,6 +14,19 @@ export function surveyGiven(survey: Survey, lines: readonly Line[]): ReadonlyMap
   }
   return given;
 }
+
+/** The use of the line that an answer gives its figure to. */
+export const givenUses: { readonly [K in SurveyKey]?: UseName } = {
+  shelfRatingKg: 'shelfRating',
+  roomSummerC: 'roomSummer',
+  roomWinterC: 'roomWinter',
+  roomLowestC: 'roomLowest',
+  humiditySummer: 'humiditySummer',
+  humidityWinter: 'humidityWinter',
+  sunAreaM2: 'sunArea',
+  sunHours: 'sunArea',
+  publicRoom: 'publicSite',
+};
 
 function textsOf(survey: Survey): readonly (readonly [use: UseName, text: string | undefined])[] {
   return [

@@ -1,7 +1,16 @@
+import { schemaOf } from '#shared-calc/fields/field.ts';
+import type { EntryFault } from '#shared-calc/read/entry-fault.ts';
+import { withoutUndefined } from '#shared-calc/records/without-undefined.ts';
+import { ok, type Result } from '#shared-calc/result.ts';
 import { survey as fields, type Survey, type SurveyKey } from '#shared-calc/fields/survey.ts';
 import type { Field } from '#shared-calc/fields/field.ts';
-import { keysOf } from '#shared-calc/fields/keys-of.ts';
-import { showField, unitOfField, type FieldContext } from '#shared-calc/records/field-text.ts';
+import {
+  entryOfField,
+  parseField,
+  showField,
+  unitOfField,
+  type FieldContext,
+} from '#shared-calc/records/field-text.ts';
 import type { PlaceUse } from './place-checks.ts';
 
 /** A question of the survey: what hangs on its answer, and whom to ask. */
@@ -72,8 +81,6 @@ export const surveySections: readonly SurveySection[] = [
   },
 ];
 
-export const surveyKeys: readonly SurveyKey[] = keysOf(fields);
-
 /** The field of a question. */
 export function surveyField(key: SurveyKey): Field {
   return fields[key];
@@ -104,4 +111,29 @@ export function answerWords(survey: Survey, key: SurveyKey, context: FieldContex
 export function questionUnit(key: SurveyKey, { display }: Pick<FieldContext, 'display'>): string {
   const unit = unitOfField(surveyField(key), display);
   return unit === 'each' || unit === 'number' ? '' : unit;
+}
+
+const Answers = schemaOf(fields).partial();
+
+/** What a person answers to a question, as it is typed; an empty text takes the answer back. */
+export function readAnswer(key: SurveyKey, text: string, context: FieldContext): Result<Partial<Survey>, EntryFault> {
+  const field = surveyField(key);
+  const typed = text.trim() === '' && field.kind === 'choice' ? 'not asked' : text;
+  const read = parseField(field, typed, context);
+  return read.ok ? ok(withoutUndefined(Answers.parse({ [key]: read.value ?? null }))) : read;
+}
+
+/** The answer as a person would type it; empty while there is none. */
+export function answerEntry(survey: Survey, key: SurveyKey, context: FieldContext): string {
+  return isAnswered(survey, key) ? entryOfField(surveyField(key), survey[key] ?? undefined, context) : '';
+}
+
+export function isSurveyKey(key: string): key is SurveyKey {
+  return Object.hasOwn(fields, key);
+}
+
+/** How many questions there are, and how many have an answer. */
+export function countAnswers(survey: Survey): { readonly all: number; readonly answered: number } {
+  const all = surveySections.reduce((sum, { questions }) => sum + questions.length, 0);
+  return { all, answered: all - openQuestions(survey).length };
 }

@@ -58,11 +58,11 @@ function signRow({ sign, act, caution: id }: HandoverSign, { cautions }: Handove
   return caution ? [sign, act, caution.decides] : [sign, act];
 }
 
-/** A caution that a sign states in full is not written again; the card has room for no source. */
+/** A caution that a sign states in full is not written again. */
 function withoutSaid(block: PaperBlock, { notNormal }: HandoverCard): PaperBlock {
   if (block.is !== 'cautions') return block;
   const isSaid = (id: PaperCaution['id']) => notNormal.some(({ caution }) => caution !== undefined && caution === id);
-  return { ...block, brief: true, rows: block.rows.map((row) => (isSaid(row.id) ? { ...row, elsewhere: true } : row)) };
+  return { ...block, rows: block.rows.map((row) => (isSaid(row.id) ? { ...row, elsewhere: true } : row)) };
 }
 
 /** The next visit first, with its weekday; visits of the same kind together. */

@@ -1,5 +1,5 @@
 import type { CautionId, SaidCaution } from '#shared-calc/cautions/all-cautions.ts';
-import { cautionsBlock, heading, type PaperBlock } from './document.ts';
+import { heading, type PaperBlock } from './document.ts';
 
 interface Minded {
   readonly cautions: readonly SaidCaution[];
@@ -14,7 +14,7 @@ export function mindedBlocks({ cautions, audience, protection }: Minded): readon
   const of = (wanted: CautionId) => cautions.filter(({ id }) => id === wanted);
   return [
     heading('To mind'),
-    cautionsBlock(cautions.filter(({ id }) => id !== 'peopleAtRisk' && id !== 'protectedKinds')),
+    briefBlock(cautions.filter(({ id }) => id !== 'peopleAtRisk' && id !== 'protectedKinds')),
     heading('Who is near it'),
     bareBlock([...of('peopleAtRisk'), ...audience]),
     heading('Protected kinds'),
@@ -22,7 +22,12 @@ export function mindedBlocks({ cautions, audience, protection }: Minded): readon
   ];
 }
 
+/** These cards are full: who decides stands on them, where it comes from does not. */
+function briefBlock(rows: readonly SaidCaution[]): PaperBlock {
+  return { is: 'cautions', rows, brief: true };
+}
+
 /** Its heading shows what they are about. */
 function bareBlock(rows: readonly SaidCaution[]): PaperBlock {
-  return { is: 'cautions', rows, bare: true };
+  return { is: 'cautions', rows, bare: true, brief: true };
 }

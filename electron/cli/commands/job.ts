@@ -15,6 +15,7 @@ import { actOnJob, type JobAct } from '#electron/cli/job-acts.ts';
 import { moveAct, smallDeposit } from '#electron/cli/job-notices.ts';
 import { reasonOf, reasonOptions } from '#electron/cli/reason-options.ts';
 import type { Arguments } from '#electron/cli/read-arguments.ts';
+import { jobSurveyCommand } from './job-survey.ts';
 import { bookOption } from '#electron/cli/with-book.ts';
 
 /** Creates a job from an enquiry. Values set here are the client's unless stated. */
@@ -144,6 +145,7 @@ export const jobCommands: readonly Command[] = [
   jobDepositCommand,
   jobCopyCommand,
   jobSizesCommand,
+  jobSurveyCommand,
 ];
 
 /** The job that a change adds. */

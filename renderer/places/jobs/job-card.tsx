@@ -21,6 +21,7 @@ export function JobCard(part: JobPart) {
         </h2>
         <p class={css['links']}>
           <a href={writeRoute('bench', job.id)}>Its size bench</a>
+          <a href={writeRoute('jobs', job.id, 'survey')}>Its survey</a>
           <a href={writeRoute('quotes')}>Its quote</a>
           <a href={writeRoute('prepare', job.id, 'dates')}>Its prep plan</a>
           <a href={writeRoute('jobs', job.id, 'needs')}>Needs list, printed</a>

@@ -59,9 +59,11 @@ function SurveyEntry({ row, job, context: { display }, api }: JobPart & { readon
   );
 }
 
-function standing({ ofJob, house, locals }: SurveyRow): string {
+function standing({ ofJob, ofSurvey, house, locals }: SurveyRow): string {
   const from = ofJob
     ? `whole job; the house has ${house.text}${house.unit === '' ? '' : `\u00a0${house.unit}`}`
-    : 'as the house';
+    : ofSurvey
+      ? 'as the survey'
+      : 'as the house';
   return locals.length === 0 ? from : `${from}; ${locals.join(', ')} otherwise`;
 }

@@ -10,6 +10,9 @@ import type { Job } from '#shared-calc/records/records.ts';
 import { boardByDay, boardByState } from '#shared-calc/derive/job-board.ts';
 import { Board } from './board.tsx';
 import { JobCard } from './job-card.tsx';
+import { countAnswers } from '#shared-calc/jobs/survey-questions.ts';
+import { SurveyWaits } from './survey-waits.tsx';
+import { surveyActs, SurveyPage } from './survey-page.tsx';
 import { JobPaper } from './job-papers.tsx';
 import { needsListAct, pickListAct } from './job-lists.ts';
 import { OpenedJob } from '#renderer/kit/opened-job.tsx';
@@ -27,13 +30,14 @@ interface Board {
   readonly asking: Signal<boolean>;
 }
 
-/** The jobs board: all jobs at the left, the card of the open job next to them; `#/jobs/J02/needs` is a paper. */
+/** The jobs board: all jobs at the left, the card of the open job next to them; `#/jobs/J02/needs` is a paper, `#/jobs/J02/survey` its survey. */
 export function jobsPlace(api: JobApi): (route: Route) => PlaceView {
   const board: Board = { api, order: signal<Order>('state'), asking: signal(false) };
   return ({ rest: [id, paper] }) => {
     const context = contextNow(api);
     const job = context.records.job.get(id ?? api.job.value ?? '');
     if (job && (paper === 'needs' || paper === 'pick-list')) return paperView(job, context, paper);
+    if (job && paper === 'survey') return surveyView(job, context, api);
     return boardView(board, job, context);
   };
 }
@@ -52,6 +56,17 @@ function paperView(job: Job, context: BookContext, paper: 'needs' | 'pick-list')
         <JobPaper job={job} context={context} kind={paper === 'needs' ? 'needs' : 'pick'} />
       </ScrollPage>
     ),
+  };
+}
+
+function surveyView(job: Job, context: BookContext, api: JobApi): PlaceView {
+  const { all, answered } = countAnswers(job.survey);
+  return {
+    about: jobName(job),
+    aside: `survey; ${answered} of ${all} answered`,
+    acts: surveyActs(job.id),
+    work: <SurveyPage job={job} context={context} api={api} />,
+    sidePanel: <SurveyWaits job={job} context={context} api={api} />,
   };
 }
 

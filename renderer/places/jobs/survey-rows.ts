@@ -1,6 +1,7 @@
 import { boxFigure, shownUnitWords } from '#shared-calc/quantity/figure-words.ts';
 import { boxReader, type BoxReader } from '#shared-calc/bench/box-reader.ts';
 import { linesOf } from '#shared-calc/recipe/lines-of.ts';
+import { surveyGiven } from '#shared-calc/jobs/survey-given.ts';
 import { surveyLines } from '#shared-calc/jobs/survey-job.ts';
 import { lineLabel } from '#shared-calc/recipe/line-label.ts';
 import type { Display } from '#shared-calc/quantity/shown-unit.ts';
@@ -21,6 +22,8 @@ export interface SurveyRow extends ShownText {
   readonly options: readonly string[];
   /** It is set for the whole job, not taken from the house. */
   readonly ofJob: boolean;
+  /** It was asked; without a value of the job that answer holds. */
+  readonly ofSurvey: boolean;
   /** Tanks of the job with a different local value. */
   readonly locals: readonly string[];
 }
@@ -30,16 +33,18 @@ export function surveyRows(records: Records, job: Job, display: Display): readon
   const values = [...records.localValue.values()].filter((value) => value.job === job.id);
   const lines = linesOf(records, job.recipe);
   const reader = boxReader(lines);
+  const given = surveyGiven(job.survey, lines);
   return surveyLines(lines).map((line) => {
     const ofLine = values.filter((value) => value.line === line.name);
     const whole = ofLine.find((value) => value.size === undefined);
     return {
       line,
       label: lineLabel(line),
-      ...shownText(line, whole?.text ?? line.text, { reader, display }),
+      ...shownText(line, whole?.text ?? given.get(line.name)?.text ?? line.text, { reader, display }),
       house: shownText(line, line.text, { reader, display }),
       options: line.unit === 'yes_no' ? ['yes', 'no'] : (line.options ?? []),
       ofJob: whole !== undefined,
+      ofSurvey: given.has(line.name),
       locals: ofLine.flatMap(({ size }) => records.size.get(size ?? '')?.tank ?? []),
     };
   });

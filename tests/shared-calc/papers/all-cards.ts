@@ -36,14 +36,6 @@ export function cardBench(job: Readonly<Record<string, string>> = everything, re
   return demoBench({ recipe, sizes: ['T07'], job }, records);
 }
 
-/** The cautions of every printed card of one T07, by the card's name. */
-export function cautionsByCard(
-  job: Readonly<Record<string, string>> = everything,
-): Readonly<Record<string, ReadonlySet<string>>> {
-  const lists = Map.groupBy(cautionLists(job), ([act]) => act.split('; ')[0] ?? '');
-  return Object.fromEntries([...lists].map(([card, rows]) => [card, new Set(rows.flatMap(([, ids]) => ids))]));
-}
-
 /** The cautions that each card of one T07 shows, in order; `build; Mesh` for an act of a card. */
 export function cautionLists(
   job: Readonly<Record<string, string>>,

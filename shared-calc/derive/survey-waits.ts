@@ -1,0 +1,65 @@
+import { namesIn } from '#shared-calc/rule/tree.ts';
+import { placeUses, type PlaceCheck } from '#shared-calc/jobs/place-checks.ts';
+import { givenUses } from '#shared-calc/jobs/survey-given.ts';
+import { openQuestions, type SurveyQuestion } from '#shared-calc/jobs/survey-questions.ts';
+import { lineFor } from '#shared-calc/recipe/lines-by-use.ts';
+import type { DerivedJob } from './derived.ts';
+
+/** A question that nobody asked, and how many checks of all sizes wait for it or rest on a guess of the house. */
+export interface WaitingQuestion extends SurveyQuestion {
+  readonly checks: number;
+}
+
+/** What nobody asked for a job, most checks first. */
+export function waitingQuestions({ job, keys, bench, place }: DerivedJob): readonly WaitingQuestion[] {
+  const limits = keys.flatMap((key) => place(key)).filter(({ state }) => state === 'not known yet');
+  return openQuestions(job.survey)
+    .map((question) => {
+      const waiting = limits.filter(({ use }) => use === question.use).length;
+      const use = givenUses[question.key];
+      const line = use && lineFor(bench.input().lines, use)?.name;
+      return { ...question, checks: waiting + (line === undefined ? 0 : checksReading(line, { bench, keys })) };
+    })
+    .toSorted((one, other) => other.checks - one.checks);
+}
+
+/** How many checks of all sizes read a line, straight or through others. */
+function checksReading(line: string, { bench, keys }: Pick<DerivedJob, 'bench' | 'keys'>): number {
+  const { lines } = bench.input();
+  return keys.reduce((sum, key) => {
+    const read = new Set([line]);
+    for (let before = 0; before < read.size;) {
+      before = read.size;
+      for (const { name } of lines) {
+        const { rule } = bench.box(key, name);
+        if (rule && namesIn(rule).some((each) => read.has(each))) read.add(name);
+      }
+    }
+    return sum + lines.filter(({ name, role }) => role === 'check' && read.has(name)).length;
+  }, 0);
+}
+
+/** A limit of the place that the answers settle, with the sizes that it says the same of. */
+export interface SettledLimit extends PlaceCheck {
+  readonly sizes: readonly string[];
+}
+
+/** The limits that the answers settle. */
+export function settledLimits({ keys, place }: DerivedJob): readonly SettledLimit[] {
+  const settled = keys.flatMap((key) =>
+    place(key)
+      .filter(({ use, state }) => isOfPlace(use) && state !== 'not known yet')
+      .map((check) => ({ ...check, key })),
+  );
+  return [...Map.groupBy(settled, ({ use, says }) => `${use} ${says}`).values()].flatMap((same) => {
+    const [first] = same;
+    if (!first) return [];
+    const { key: _, ...check } = first;
+    return [{ ...check, sizes: same.map(({ key }) => key) }];
+  });
+}
+
+/** Limits of the animals are not asked at the place. */
+function isOfPlace(use: PlaceCheck['use']): boolean {
+  return placeUses.some((each) => each === use);
+}

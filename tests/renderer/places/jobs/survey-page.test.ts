@@ -1,0 +1,56 @@
+import type { Page } from 'playwright-core';
+import { describe, expect, test } from 'vitest';
+import { axeFaults } from '#tests/browser/axe-faults.ts';
+import { belowField } from '#tests/browser/below-field.ts';
+import { noneComplained, useServedBook } from '#tests/browser/use-served-book.ts';
+
+const served = useServedBook();
+
+const waits = (page: Page) => page.getByRole('complementary', { name: 'Checks of the place' });
+const answerOf = async (page: Page, question: RegExp) => {
+  const group = page.getByRole('group', { name: question });
+  return group.getByRole('radio', { checked: true }).evaluate((radio) => radio.parentElement?.textContent);
+};
+
+describe('the survey of a job', () => {
+  test('nothing is asked at first, and nothing is settled', async () => {
+    const page = await served.begin('jobs/J01/survey');
+    expect(await answerOf(page, /Children under five/)).toBe('not asked');
+    await expect.poll(() => waits(page).textContent()).toContain('25 answers missing');
+    expect(await waits(page).textContent()).not.toContain('holds');
+  });
+
+  test('answers are given with the keyboard alone, and settle what waited', async () => {
+    const page = await served.begin('jobs/J01/survey');
+    await page.getByRole('button', { name: 'Next not asked' }).click();
+    await page.keyboard.press('ArrowLeft');
+    await expect.poll(() => answerOf(page, /Children under five/)).toBe('no');
+    await page.getByLabel('Shelf rating').fill('60');
+    await page.keyboard.press('Enter');
+    await expect.poll(() => waits(page).textContent()).toContain('23 answers missing');
+    const said = (await waits(page).textContent()) ?? '';
+    expect(said).toContain('No child under five comes near it, as asked.');
+    expect(said).toContain('together weigh');
+  });
+
+  test('a figure out of its bounds is refused at its field, and stays there to be mended', async () => {
+    const page = await served.begin('jobs/J01/survey');
+    const steps = page.getByLabel('Steps');
+    await steps.fill('half');
+    await page.keyboard.press('Enter');
+    await expect.poll(() => belowField(steps)).toBe('Steps: "half" is not a figure.');
+    const narrow = page.getByLabel('Narrowest on the way in');
+    await narrow.fill('30 m');
+    await page.keyboard.press('Enter');
+    await expect.poll(() => belowField(narrow)).toContain('20000 mm at most');
+    expect(await narrow.inputValue()).toBe('30 m');
+  });
+
+  test('every question has its label, and what is not asked reads so', async () => {
+    const page = await served.begin('jobs/J01/survey');
+    await page.getByRole('group', { name: /Lift/ }).waitFor();
+    expect(await axeFaults(page)).toEqual([]);
+  });
+});
+
+noneComplained(served);
