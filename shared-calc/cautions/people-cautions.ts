@@ -10,9 +10,9 @@ export const peopleCautions = {
     source: CDC,
     against: ['animals', 'small children'],
   },
-  underFivesNotAsked: {
+  peopleNotAsked: {
     about: '',
-    says: 'Nobody has asked whether under-fives come near the tank: ask the client before animals go in.',
+    says: 'Nobody has asked all of who comes near the tank: ask the client for under-fives, people over 65 and weak immunity.',
     decides: 'School or centre health lead, public-health office',
     source: CDC,
     against: ['animals', 'small children'],
@@ -27,13 +27,6 @@ export const peopleCautions = {
   weakImmunityHere: {
     about: '',
     says: 'People over 65 or with weak immunity come here: they keep away from the animals, the tank and its water.',
-    decides: 'School or centre health lead, public-health office',
-    source: CDC,
-    against: ['animals'],
-  },
-  weakImmunityNotAsked: {
-    about: '',
-    says: 'Nobody has asked whether people over 65 or with weak immunity come near the tank: ask the client before animals go in.',
     decides: 'School or centre health lead, public-health office',
     source: CDC,
     against: ['animals'],

@@ -7,9 +7,8 @@ import type { AnimalKind, Job } from '#shared-calc/records/records.ts';
 /** People near the tank whom its animals may make ill, as asked; a question that nobody asked stands here too. */
 export function peopleNear({ survey: { underFives, weakImmunity } }: Pick<Job, 'survey'>): readonly SaidCaution[] {
   const ids: readonly (readonly [applies: boolean, id: CautionId])[] = [
-    [underFives === 'not asked', 'underFivesNotAsked'],
+    [[underFives, weakImmunity].includes('not asked'), 'peopleNotAsked'],
     [underFives === 'yes', 'underFivesHere'],
-    [weakImmunity === 'not asked', 'weakImmunityNotAsked'],
     [weakImmunity === 'yes', 'weakImmunityHere'],
   ];
   return ids.filter(([applies]) => applies).map(([, id]) => sayCaution(id));

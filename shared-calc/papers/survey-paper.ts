@@ -12,7 +12,7 @@ export const surveyPaper: MakePaper = (input) => {
     ...card.parts.flatMap(({ title, answers, asks }): readonly PaperBlock[] => [
       heading(title),
       { is: 'facts', rows: answers },
-      { is: 'list', items: asks, write: 'found' },
+      { is: 'list', items: asks, write: 'found', short: true },
     ]),
     ...mindedBlocks(card),
   ];

@@ -60,8 +60,8 @@ describe('the handover card', () => {
 });
 
 describe('other cards', () => {
-  test('the survey card ends on its second page', async () => {
-    expect(await sheets(await openCard('survey', 'full'))).toEqual([2, 2]);
+  test('the survey card, with a line for each question, ends on its third page', async () => {
+    expect(await sheets(await openCard('survey', 'full'))).toEqual([3, 3]);
   });
 
   test('the animals-in plan takes one page, and a second for what to mind where each day is looked at', async () => {

@@ -70,10 +70,9 @@ describe('cautions of every act', () => {
 
 /** Said where the job tells of such people or animals. */
 const ofPeople: ReadonlySet<CautionId> = new Set<CautionId>([
-  'underFivesNotAsked',
+  'peopleNotAsked',
   'underFivesHere',
   'weakImmunityHere',
-  'weakImmunityNotAsked',
   'askAuthority',
 ]);
 

@@ -23,7 +23,7 @@ const BenchJson = z.object({
   columns: z.tuple([
     z.object({
       lines: z.record(z.string(), Figure),
-      checks: z.array(z.object({ line: z.string(), state: z.string(), badIn: z.array(z.string()) })),
+      checks: z.array(z.object({ line: z.string().nullable(), state: z.string(), badIn: z.array(z.string()) })),
     }),
   ]),
 });

@@ -47,7 +47,9 @@ describe('command line and page', () => {
     const wanted = await told(...argv);
     const found = await shown(place);
     expect(wanted.length).toBeGreaterThan(0);
-    expect(wanted.filter((says) => !found.includes(says) && !(place.endsWith('handover') && inSigns.test(says)))).toEqual([]);
+    expect(
+      wanted.filter((says) => !found.includes(says) && !(place.endsWith('handover') && inSigns.test(says))),
+    ).toEqual([]);
   });
 
   test.each(['People to lift, filled', 'Room for water', 'Load on the shelf', 'Hottest day in the tank'])(

@@ -196,7 +196,7 @@ const BenchJson = z.object({
     z.object({
       size: z.string(),
       lines: z.record(z.string(), z.object({ value: toldValue })),
-      checks: z.array(z.object({ line: z.string(), holds: z.boolean().nullable() })),
+      checks: z.array(z.object({ line: z.string().nullable(), holds: z.boolean().nullable() })),
     }),
   ),
 });
@@ -239,7 +239,7 @@ function commandLine({ book, folder }: ReturnType<typeof useDemoBook>): Way {
           size,
           {
             figures: Object.fromEntries(Object.entries(lines).map(([name, { value }]) => [name, value])),
-            checks: Object.fromEntries(checks.map(({ line, holds }) => [line, holds])),
+            checks: Object.fromEntries(checks.flatMap(({ line, holds }) => (line === null ? [] : [[line, holds]]))),
           },
         ]),
       );

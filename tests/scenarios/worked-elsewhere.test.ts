@@ -45,7 +45,7 @@ const BenchJson = z.object({
     z.object({
       size: z.string(),
       lines: z.record(z.string(), z.object({ value })),
-      checks: z.array(z.object({ line: z.string(), holds: z.boolean().nullable() })),
+      checks: z.array(z.object({ line: z.string().nullable(), holds: z.boolean().nullable() })),
       sums: Sums.nullable(),
     }),
   ),
@@ -81,7 +81,7 @@ describe('orders worked elsewhere', () => {
         name,
         tenFigures(lines[name]?.value),
       ]);
-      const notPassed = checks.filter(({ holds }) => holds !== true).map(({ line }) => line);
+      const notPassed = checks.flatMap(({ line, holds }) => (line === null || holds === true ? [] : [line]));
       return [size, { lines: Object.fromEntries(figures), notPassed, sums }];
     });
     expect(Object.fromEntries(told)).toEqual(order.told);
