@@ -113,8 +113,12 @@ const sayings: Sayings<Own, [Called]> = {
   'pack-there': ({ material }) => `${material} has such a pack already.`,
   'rows-refused': ({ rows }) =>
     `${rows.map(({ row, fault }) => `Row ${row}: ${sayRowFault(fault)}`).join(' ')} Nothing was taken in.`,
-  'bad-input': ({ issues }) =>
-    `${capital(issues.map(({ field, says }) => `${field === '' ? 'the input' : field} ${says}`).join('; '))}.`,
+  'bad-input': ({ issues }) => {
+    const said = issues.map(({ field, called, says }) =>
+      called === undefined ? `${field === '' ? 'the input' : field} ${says}` : `${called}: ${says}`,
+    );
+    return `${capital([...new Set(said)].join('; '))}.`;
+  },
 };
 
 const withoutValue = {
