@@ -6,7 +6,7 @@ import { fieldOf } from '#shared-calc/fields/record-fields.ts';
 import { survey } from '#shared-calc/fields/survey.ts';
 
 /** A figure of a record that is out of its bounds, in the words of its field. */
-export interface BoundIssue {
+interface BoundIssue {
   /** `Narrowest on the way in` */
   readonly called: string;
   /** `99999 mm is more than 20000 mm` */
