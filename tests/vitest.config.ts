@@ -16,8 +16,8 @@ const long = [
   'tests/renderer/places/{money-places,quiet-places}.test.ts',
   'tests/renderer/places/prepare/prepare-page.test.ts',
 ];
-// These replace the shell, use a folder of their own, or start without the graph engine, for the whole of a process.
-const apart = ['tests/electron/{main,preload,service}/**/*.test.ts', 'tests/renderer/store/bench-engine.test.ts'];
+// These replace the shell or start without the graph engine, for the whole of a process.
+const apart = ['tests/electron/{main,preload}/**/*.test.ts', 'tests/renderer/store/bench-engine.test.ts'];
 const all = ['tests/**/*.test.{ts,tsx}'];
 
 /**
@@ -30,7 +30,11 @@ export default defineConfig({
     // The browser and the engine are other processes and mostly wait; one worker per core would leave cores idle.
     maxWorkers: 3,
     // A book of the user's own is made where none is named; here it is the tests' own.
-    env: { XDG_DATA_HOME: join(tmpdir(), `loamwright-own-${process.pid}`) },
+    // Programs that tests start find their code compiled by the first of them.
+    env: {
+      XDG_DATA_HOME: join(tmpdir(), `loamwright-own-${process.pid}`),
+      NODE_COMPILE_CACHE: join(tmpdir(), 'loamwright-compiled'),
+    },
     testTimeout: 60_000,
     hookTimeout: 120_000,
     // A poll succeeds almost at once here, and later on a busy machine.

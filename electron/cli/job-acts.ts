@@ -2,7 +2,7 @@ import { derive } from '#shared-calc/derive/derived.ts';
 import type { Book } from '#electron/book/book.ts';
 import { sayEditFault } from '#electron/book/say-book-fault.ts';
 import type { ActFault } from '#shared-calc/acts/act-fault.ts';
-import type { Against } from '#shared-calc/derive/against-move.ts';
+import { againstChange, allAgainst, type AgainstJob } from '#shared-calc/derive/against-change.ts';
 import type { Derived } from '#shared-calc/derive/derived.ts';
 import { jobSummary, type JobSummary } from '#shared-calc/jobs/job-summary.ts';
 import { isEmptyChange, type Change } from '#shared-calc/records/change.ts';
@@ -22,18 +22,18 @@ export interface JobAct {
   readonly change: Change;
   /** What the user should also know, one sentence each. */
   readonly notices?: readonly string[];
-  /** What stood against a move. */
-  readonly against?: readonly Against[];
 }
 
 /** Computes an act from the book's records, writes it, and returns the job after it. */
 export function actOnJob(given: Arguments, work: (derived: Derived) => Result<JobAct, ActFault>): Promise<Outcome> {
   return withBook(given, (book) => {
-    const act = work(derive(book.records(), today()));
+    const derived = derive(book.records(), today());
+    const act = work(derived);
     if (!act.ok) return refusedAct(act.fault);
+    const against = againstChange(derived, act.value.change);
     const says = writeChange(book, act.value.change);
     if (says !== undefined) return refusal(says);
-    return answer(book.records(), act.value);
+    return answer(book.records(), act.value, against);
   });
 }
 
@@ -49,15 +49,16 @@ export function writeChange(book: Book, change: Change): string | undefined {
   return written.ok ? undefined : sayEditFault(written.fault);
 }
 
-function answer(records: Records, { job: id, notices = [], against }: JobAct): Outcome {
+function answer(records: Records, { job: id, notices = [] }: JobAct, moved: readonly AgainstJob[]): Outcome {
   const job = records.job.get(id);
   if (!job) throw new Error(`job ${id} was written and is not there`);
   const summary = jobSummary(records, job);
+  const against = allAgainst(moved);
   return {
     is: 'answer',
-    json: { ...jobJson(summary), ...(against && { against }) },
+    json: { ...jobJson(summary), ...(moved.length > 0 && { against }) },
     table: () => jobTable([summary]),
-    notices,
+    notices: [...notices, ...sayAgainst(against)],
   };
 }
 

@@ -14,7 +14,6 @@ import { workshopOf } from '#shared-calc/records/workshop-of.ts';
 import { ok, type Result } from '#shared-calc/result.ts';
 import { sayJobFault } from '#shared-calc/words/say-job-fault.ts';
 import type { JobAct } from './job-acts.ts';
-import { sayAgainst } from './say-against.ts';
 
 /** Moves a job, and notes what is unusual: a step back, no quote, a Store that had less than the build used. */
 export function moveAct(
@@ -25,9 +24,9 @@ export function moveAct(
   const { job, state } = input;
   const moved = moveAndTake(derived, input);
   if (!moved.ok) return moved;
-  const { change, short, notTaken, against } = moved.value;
+  const { change, short, notTaken } = moved.value;
   const taken = notTaken ? [`Nothing taken from the Store. ${sayJobFault(notTaken)}`] : sayShort(short, records);
-  return ok({ job, change, against, notices: [...moveNotices(records, job, state), ...sayAgainst(against), ...taken] });
+  return ok({ job, change, notices: [...moveNotices(records, job, state), ...taken] });
 }
 
 /** Notes a deposit that is less than the last quote requires. */

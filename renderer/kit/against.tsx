@@ -14,7 +14,7 @@ interface ListParts {
 }
 
 /** What stands against an act, the gravest first. */
-function AgainstList({ against, display }: ListParts) {
+export function AgainstList({ against, display }: ListParts) {
   return (
     <FlagRows label="What stands against it">
       {against.map(({ what, why }) => (

@@ -130,6 +130,8 @@ export type ActFault =
       readonly state: Job['state'];
       readonly against: readonly Against[];
     }
+  /** Why something was done is written with it, and by nothing else. */
+  | { readonly kind: 'reason-stays'; readonly record: RecordName }
   | { readonly kind: 'half-a-reason'; readonly lacks: 'reason' | 'who' }
   | { readonly kind: 'no-place-collected' }
   | { readonly kind: 'nobody-signs' }

@@ -76,6 +76,7 @@ function changedFields(kind: RecordKind, from: object, to: object): string {
 function putFault(records: Records, input: Added): ActFault | undefined {
   const { kind, record } = input;
   if (kind === 'issuedQuote') return { kind: 'issued', record: { kind, id: record.id } };
+  if (kind === 'done') return { kind: 'reason-stays', record: { kind, id: record.id } };
   const from = kind === 'workshop' ? records.workshop.get('workshop')?.coinDecimals : undefined;
   if (kind === 'workshop' && from !== undefined && from !== record.coinDecimals)
     return { kind: 'coins-change', from, to: record.coinDecimals };
@@ -168,6 +169,7 @@ const needed: Readonly<Record<string, Need>> = {
 
 function removeFault(records: Records, record: RecordName): ActFault | undefined {
   if (record.kind === 'issuedQuote') return { kind: 'issued', record };
+  if (record.kind === 'done') return { kind: 'reason-stays', record };
   const from = record.kind === 'line' ? records.line.get(record.id) : undefined;
   const need = needed[`${record.kind} ${record.id}`];
   const by = [...(need ? [need] : []), ...(from ? needsOf(records, from) : [])];

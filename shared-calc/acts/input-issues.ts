@@ -1,4 +1,7 @@
 import type { z } from 'zod';
+import type { Field } from '#shared-calc/fields/field.ts';
+import { kindNames } from '#shared-calc/fields/kind-names.ts';
+import { boundIssue, fieldIn } from '#shared-calc/records/bound-issue.ts';
 import type { FieldIssue } from '#shared-calc/records/book-fault.ts';
 
 type Issue = z.core.$ZodIssue;
@@ -7,8 +10,19 @@ type Issue = z.core.$ZodIssue;
 export function inputIssues({ issues }: z.ZodError, input: unknown): readonly FieldIssue[] {
   return issues.map((issue) => {
     const field = issue.path.map(String).join('.');
-    return { field, code: issue.code, says: sayIssue(issue, valueAt(input, issue.path)) };
+    const given = valueAt(input, issue.path);
+    const bound = boundIssue(issue, fieldAt(issue.path, input), given);
+    return { field, code: issue.code, ...(bound ?? { says: sayIssue(issue, given) }) };
   });
+}
+
+/** The field of a record that a path leads to: of one that is given whole, or of the job whose survey it is. */
+function fieldAt(path: readonly PropertyKey[], input: unknown): Field | undefined {
+  const at = path.lastIndexOf('record');
+  if (at < 0) return path[0] === 'survey' ? fieldIn('job', path) : undefined;
+  const given = valueAt(input, [...path.slice(0, at), 'kind']);
+  const kind = kindNames.find((each) => each === given);
+  return kind && fieldIn(kind, path.slice(at + 1));
 }
 
 function sayIssue(issue: Issue, given: unknown): string {

@@ -15,6 +15,7 @@ import { withoutUndefined } from '#shared-calc/records/without-undefined.ts';
 import { failed, ok } from '#shared-calc/result.ts';
 import { act } from './act.ts';
 import { Day } from './inputs.ts';
+import { movedAnyway, reasonFields } from './reason.ts';
 import { recordChanged, withFields } from './record-changes.ts';
 
 const By = z.enum(['client', 'us']);
@@ -72,13 +73,17 @@ const RecordDeposit = z.strictObject({
   job: z.string(),
   coins: z.int().describe('Whole coins: 650.00 is 65000 where the currency has two decimals.'),
   on: Day.optional(),
+  ...reasonFields,
 });
 
 export const recordDeposit = act<z.infer<typeof RecordDeposit>>({
   name: 'recordDeposit',
   says: 'Records a deposit with its day; a job not so far yet is deposit in with it.',
   input: RecordDeposit,
-  run: ({ records, today }, { on = today, ...deposit }) => depositRecorded(records, { ...deposit, on }),
+  run: (derived, { job, coins, on = derived.today, ...reason }) => {
+    const change = depositRecorded(derived.records, { job, coins, on });
+    return change.ok ? movedAnyway(derived, change.value, reason) : change;
+  },
 });
 
 const SetValues = z.strictObject({ job: z.string(), writings: z.array(Writing), by: By.default('us') });
@@ -108,18 +113,21 @@ const WriteSurvey = z.strictObject({
   audience: words.audience,
   animals: words.animals,
   area: words.area,
+  ...reasonFields,
 });
 
 export const writeSurvey = act<z.infer<typeof WriteSurvey>>({
   name: 'writeSurvey',
-  says: 'Takes a survey in, or any part of it: it holds for the whole job, and an enquiry is surveyed with it.',
+  says: 'Takes a survey in, or any part of it: it holds for the whole job, and with an answer or a figure an enquiry is surveyed.',
   input: WriteSurvey,
-  run: ({ records }, { survey = {}, ...input }) =>
-    surveyed(records, {
+  run: (derived, { survey = {}, anyway, who, ...input }) => {
+    const change = surveyed(derived.records, {
       ...withoutUndefined(input),
       survey: withoutUndefined(survey),
       figures: writingsOf(input.figures),
-    }),
+    });
+    return change.ok ? movedAnyway(derived, change.value, { anyway, who }) : change;
+  },
 });
 
 const WriteJob = z.strictObject({

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { againstMove, wantsReason, type Against } from '#shared-calc/derive/against-move.ts';
+import { againstMove, wantsReason } from '#shared-calc/derive/against-move.ts';
 import type { Derived } from '#shared-calc/derive/derived.ts';
 import { jobStates } from '#shared-calc/fields/job.ts';
 import { findJob } from '#shared-calc/jobs/find-job.ts';
@@ -11,7 +11,7 @@ import { failed, ok, type Result } from '#shared-calc/result.ts';
 import { act } from './act.ts';
 import type { ActFault } from './act-fault.ts';
 import { buildJob, type Short } from './build-job.ts';
-import { readReason, reasonFields, withReason } from './reason.ts';
+import { movedAnyway, readReason, reasonFields, withReason } from './reason.ts';
 
 const MoveJob = z.strictObject({ job: z.string(), state: z.string(), ...reasonFields });
 
@@ -31,11 +31,9 @@ export interface Moved {
   readonly short: readonly Short[];
   /** Why nothing was taken from the Store. A bench without a figure does not stop a tank from being built. */
   readonly notTaken?: JobFault;
-  /** What stood against the move. */
-  readonly against: readonly Against[];
 }
 
-/** Moves a job, and reports what stood against it and what the build took from the Store. */
+/** Moves a job, and reports what the Store lacked for its build. */
 export function moveAndTake(derived: Derived, input: z.infer<typeof MoveJob>): Result<Moved, ActFault> {
   const { records, today: on } = derived;
   const job = findJob(records, input.job);
@@ -51,7 +49,7 @@ export function moveAndTake(derived: Derived, input: z.infer<typeof MoveJob>): R
     return failed({ kind: 'stands-against', job: id, state: step, against });
   const taken = takenFor(derived, job.value, { step, change: change.value });
   const kept = { step, job: id, reason: reason.value, against, on };
-  return ok({ ...taken, change: withReason(taken.change, records, kept), against });
+  return ok({ ...taken, change: withReason(taken.change, records, kept) });
 }
 
 interface Move {
@@ -59,19 +57,22 @@ interface Move {
   readonly change: Change;
 }
 
-function takenFor(derived: Derived, { id, state }: Job, { step, change }: Move): Omit<Moved, 'against'> {
+function takenFor(derived: Derived, { id, state }: Job, { step, change }: Move): Moved {
   if (step !== 'built' || state === 'closed' || !isBefore(state, 'built')) return { change, short: [] };
   const built = buildJob(derived, id);
   return built.ok ? built.value : { change, short: [], notTaken: built.fault };
 }
 
-const MarkOrdered = z.strictObject({ jobs: z.array(z.string()).min(1) });
+const MarkOrdered = z.strictObject({ jobs: z.array(z.string()).min(1), ...reasonFields });
 
 export const markOrdered = act<z.infer<typeof MarkOrdered>>({
   name: 'markOrdered',
   says: 'Moves jobs on to ordered, all of them or none; one whose deposit is not in is refused.',
   input: MarkOrdered,
-  run: ({ records }, { jobs }) => allOrdered(records, jobs),
+  run: (derived, { jobs, ...reason }) => {
+    const change = allOrdered(derived.records, jobs);
+    return change.ok ? movedAnyway(derived, change.value, reason) : change;
+  },
 });
 
 function allOrdered(records: Records, jobs: readonly string[]): Result<Change, JobFault> {

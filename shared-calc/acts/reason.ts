@@ -1,5 +1,7 @@
 import { z } from 'zod';
+import { againstChange } from '#shared-calc/derive/against-change.ts';
 import type { Against } from '#shared-calc/derive/against-move.ts';
+import type { Derived } from '#shared-calc/derive/derived.ts';
 import type { Day } from '#shared-calc/calendar/day.ts';
 import { added, type Change } from '#shared-calc/records/change.ts';
 import type { QuoteBody } from '#shared-calc/jobs/quote-body.ts';
@@ -7,6 +9,7 @@ import type { Done, Records } from '#shared-calc/records/records.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
 import type { ActFault } from './act-fault.ts';
 import { findRecord } from './find-record.ts';
+import { fingerprint } from './fingerprint.ts';
 import { nextNumber } from './next-number.ts';
 
 /** Why something is done although something stands against it, and who decides it. */
@@ -34,6 +37,21 @@ export function readReason(
   return rate.ok ? ok({ note, who }) : rate;
 }
 
+/** A change that moves jobs by what it tells of them, with the reason why they move although something stands against it. */
+export function movedAnyway(derived: Derived, change: Change, given: Reason): Result<Change, ActFault> {
+  const { records, today: on } = derived;
+  const reason = readReason(records, given);
+  if (!reason.ok) return reason;
+  if (!reason.value) return ok(change);
+  const moved = againstChange(derived, change);
+  return ok(
+    moved.reduce(
+      (so, { job, state: step, against }) => withReason(so, records, { step, job, reason: reason.value, against, on }),
+      change,
+    ),
+  );
+}
+
 interface IssuedAnyway {
   readonly body: QuoteBody;
   readonly reason: GivenReason | undefined;
@@ -57,6 +75,17 @@ interface Kept extends Pick<Done, 'step' | 'job' | 'quote'> {
 export function withReason(change: Change, records: Pick<Records, 'done'>, kept: Kept): Change {
   const { reason, against, ...rest } = kept;
   if (!reason || against.length === 0) return change;
-  const id = `D-${nextNumber('D', records.done.keys(), 4)}`;
-  return { ...change, added: [...change.added, added('done', { id, ...rest, ...reason, against: [...against] })] };
+  const here = change.added.flatMap(({ kind, record }) => (kind === 'done' ? [record.id] : []));
+  const told = { ...rest, ...reason, against: [...against] };
+  const id = doneId([...records.done.keys(), ...here], told);
+  return { ...change, added: [...change.added, added('done', { id, ...told })] };
+}
+
+/**
+ * `D-0007-k3x9q1`: the next number, and letters made of what is told. An undone number that is given again is thus
+ * never the id of anything else.
+ */
+function doneId(ids: readonly string[], told: Omit<Done, 'id'>): string {
+  const numbers = ids.map((id) => id.split('-').slice(0, 2).join('-'));
+  return `D-${nextNumber('D', numbers, 4)}-${fingerprint(JSON.stringify(told))}`;
 }

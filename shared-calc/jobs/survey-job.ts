@@ -1,7 +1,7 @@
 import { linesAs } from '#shared-calc/recipe/lines-by-use.ts';
 import { applyChange, type Change } from '#shared-calc/records/change.ts';
 import { diffRecords } from '#shared-calc/records/diff-records.ts';
-import type { Survey as Answers } from '#shared-calc/fields/survey.ts';
+import { survey as questions, type Survey as Answers } from '#shared-calc/fields/survey.ts';
 import type { Job, Line, Records } from '#shared-calc/records/records.ts';
 import { ok, type Result } from '#shared-calc/result.ts';
 import { findJob } from './find-job.ts';
@@ -25,14 +25,29 @@ export function surveyLines(lines: readonly Line[]): readonly Line[] {
   return linesAs(lines, 'survey');
 }
 
-/** Records a survey: its answers and figures apply to the whole job, as ours; an enquiry moves to *surveyed*. */
+/**
+ * Records a survey: its answers and figures apply to the whole job, as ours. With one of them an enquiry moves to
+ * *surveyed*; a text alone does not tell that anybody was there.
+ */
 export function surveyJob(records: Records, { job: id, figures, survey, ...words }: Survey): Result<Change, JobFault> {
   const found = findJob(records, id);
   if (!found.ok) return found;
   const values = setValues(records, { job: id, writings: figures, by: 'us' });
   if (!values.ok) return values;
   const withWords = { ...found.value, ...words, survey: { ...found.value.survey, ...survey } };
-  const job = isBefore(withWords.state, 'surveyed') ? arrived(withWords, 'surveyed') : withWords;
+  const isFirst = isBefore(withWords.state, 'surveyed') && tellsOfPlace(survey ?? {}, figures);
+  const job = isFirst ? arrived(withWords, 'surveyed') : withWords;
   const measured = applyChange(records, values.value);
   return ok(diffRecords(`${id}: survey`, records, { ...measured, job: putRecords(measured.job, [job]) }));
+}
+
+/** Whether there is an answer or a figure in a survey. */
+function tellsOfPlace(survey: Partial<Answers>, figures: Survey['figures']): boolean {
+  const answers = Object.entries(questions).filter(([, { kind }]) => kind !== 'words');
+  const given = new Map<string, unknown>(Object.entries(survey));
+  const isAnswer = (value: unknown) => value !== undefined && value !== null && value !== 'not asked';
+  return (
+    answers.some(([key]) => isAnswer(given.get(key))) ||
+    figures.some(({ text }) => text !== undefined && text.trim() !== '')
+  );
 }

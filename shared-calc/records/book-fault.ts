@@ -7,6 +7,8 @@ export interface RecordName {
 
 /** What is wrong with one field; `field` is empty for the record as a whole. */
 export interface FieldIssue {
+  /** The field's name, if `says` is in its words. */
+  readonly called?: string;
   readonly field: string;
   readonly code: string;
   readonly says: string;

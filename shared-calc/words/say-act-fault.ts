@@ -93,6 +93,8 @@ const sayings: Sayings<Own, [Called]> = {
   'in-quarantine': (fault) => `${sayQuarantine(fault)} To plan them in all the same, give a reason and who decides.`,
   'half-a-reason': ({ lacks }) =>
     lacks === 'who' ? 'Say who decides it, such as R-builder.' : 'Give the reason why it is done all the same.',
+  'reason-stays': ({ record }) =>
+    `${capital(sayRecord(record))} stays as it was written. A reason is written by the act it is for, such as moveJob with anyway and who.`,
   'no-place-collected': () => 'Say where the leaves were collected: it stands on the label.',
   'nobody-signs': () => 'Say who signs the readings.',
   'too-many-readings': () => 'Too many readings to keep: one an hour is enough. Take some out.',
@@ -111,8 +113,12 @@ const sayings: Sayings<Own, [Called]> = {
   'pack-there': ({ material }) => `${material} has such a pack already.`,
   'rows-refused': ({ rows }) =>
     `${rows.map(({ row, fault }) => `Row ${row}: ${sayRowFault(fault)}`).join(' ')} Nothing was taken in.`,
-  'bad-input': ({ issues }) =>
-    `${capital(issues.map(({ field, says }) => `${field === '' ? 'the input' : field} ${says}`).join('; '))}.`,
+  'bad-input': ({ issues }) => {
+    const said = issues.map(({ field, called, says }) =>
+      called === undefined ? `${field === '' ? 'the input' : field} ${says}` : `${called}: ${says}`,
+    );
+    return `${capital([...new Set(said)].join('; '))}.`;
+  },
 };
 
 const withoutValue = {

@@ -36,5 +36,5 @@ export function sayRecords(records: readonly RecordName[]): string {
 }
 
 function sayIssues(issues: readonly FieldIssue[]): string {
-  return issues.map(({ field, says }) => (field === '' ? says : `${field}: ${says}`)).join('; ');
+  return issues.map(({ field, called = field, says }) => (called === '' ? says : `${called}: ${says}`)).join('; ');
 }

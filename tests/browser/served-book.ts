@@ -1,10 +1,10 @@
-import { copyFileSync, mkdirSync, mkdtempSync, rmSync } from 'node:fs';
+import { mkdirSync, mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { fileURLToPath } from 'node:url';
 import type { Browser, BrowserContext, BrowserContextOptions, Page } from 'playwright-core';
-import { makeDemoBook } from '#electron/book/seed-demo.ts';
 import { serveBook, type ServedBook } from '#electron/host/serve-book.ts';
+import { writeDemoBook } from '#tests/write-demo-book.ts';
 import { openBrowser } from './find-browser.ts';
 import type { Window } from './pages.ts';
 
@@ -59,7 +59,6 @@ const usual: Window = { width: 1440, height: 900 };
 /** One browser and one program, for one book after another. */
 export async function openServedBook(): Promise<ServedPages> {
   const folder = mkdtempSync(path.join(tmpdir(), 'loamwright-page-'));
-  makeDemo(demoIn(folder));
   const browser = await openBrowser();
   const now: Standing = {
     folder,
@@ -108,7 +107,7 @@ async function begin(now: Standing, place: string, prepare: Prepare | undefined)
   now.books += 1;
   now.book = path.join(now.folder, `Book ${now.books}`, 'page.loamwright');
   mkdirSync(path.dirname(now.book));
-  copyFileSync(demoIn(now.folder), now.book);
+  writeDemoBook(now.book, pageDay);
   prepare?.(now.book);
   await serve(now);
   return arrive(now, place);
@@ -142,16 +141,6 @@ async function end(now: Standing, keep?: BrowserContext): Promise<void> {
   else now.page = undefined;
   await now.served?.close();
   now.served = undefined;
-}
-
-function demoIn(folder: string): string {
-  return path.join(folder, 'demo.loamwright');
-}
-
-function makeDemo(file: string): void {
-  const made = makeDemoBook(file, { today: pageDay, backups: false });
-  if (!made.ok) throw new Error(`no demo book: ${made.fault.kind}`);
-  made.value.close();
 }
 
 async function serve(now: Standing): Promise<void> {

@@ -89,14 +89,14 @@ async function moveOn(page: Page, ...states: readonly string[]): Promise<void> {
 }
 
 /** Something always stands against it: the hot day may not hold. From built on that needs a reason and who decides. */
-async function overrule(page: Page, state: string): Promise<void> {
+async function overrule(page: Page, state: string, button = `Move on to ${state}`): Promise<void> {
   const dialog = page.getByRole('dialog');
   await dialog.getByRole('list', { name: 'What stands against it' }).waitFor();
   if (['built', 'watching', 'handed over'].includes(state)) {
     await dialog.getByLabel('Why all the same').fill('Agreed with the client');
     await dialog.getByLabel('Who decides').selectOption({ label: 'Builder' });
   }
-  await dialog.getByRole('button', { name: `Move on to ${state}` }).click();
+  await dialog.getByRole('button', { name: button }).click();
 }
 
 async function issue(page: Page): Promise<void> {
@@ -119,6 +119,7 @@ async function enquire(page: Page): Promise<void> {
 async function survey(page: Page): Promise<void> {
   await fill(page, 'Shelf rating', '60');
   await press(page, 'The site is surveyed');
+  await overrule(page, 'surveyed');
   await reads(page, ['Move on to quoted'], 'article');
 }
 
@@ -177,6 +178,7 @@ async function payDeposit(page: Page): Promise<void> {
   await moveOn(page, 'accepted');
   await page.getByLabel('Deposit', { exact: true }).fill('655');
   await press(page, 'Record the deposit');
+  await overrule(page, 'deposit in', 'Record it');
   await reads(page, ['655.00 cr in on 8 March 2027', 'The deposit is in: the shopping run may take it.'], 'article');
 }
 
@@ -191,6 +193,7 @@ async function buy(page: Page): Promise<void> {
     'Marlvale Plant House goods 71.50, carriage 9.50, landed 81.00 cr Order by Wednesday 10 March 2027',
   ]);
   await press(page, 'Mark as ordered');
+  await overrule(page, 'ordered', 'They are ordered');
   await reads(page, ['J06 ordered. What comes in is received in the Store.'], 'footer');
 }
 

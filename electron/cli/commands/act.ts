@@ -5,11 +5,13 @@ import type { Book } from '#electron/book/book.ts';
 import { sayEditFault } from '#electron/book/say-book-fault.ts';
 import type { Command } from '#electron/cli/command.ts';
 import { wrongUse, type Outcome } from '#electron/cli/outcome.ts';
+import { sayAgainst } from '#electron/cli/say-against.ts';
 import { textTable } from '#electron/cli/text-table.ts';
 import { bookOption, withBook } from '#electron/cli/with-book.ts';
 import { today } from '#electron/service/today.ts';
 import { idsOf, runAct, type Act } from '#shared-calc/acts/act.ts';
 import { allActs } from '#shared-calc/acts/all-acts.ts';
+import { againstChange, allAgainst } from '#shared-calc/derive/against-change.ts';
 import { isEmptyChange, type Change } from '#shared-calc/records/change.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
 import { nearestName } from '#shared-calc/rule/nearest.ts';
@@ -91,9 +93,12 @@ interface ActRequest {
 }
 
 function doAct(book: Book, one: Act, { input, onlyTry }: ActRequest): Outcome {
-  const done = runAct(one, derive(book.records(), today()), input);
+  const derived = derive(book.records(), today());
+  const done = runAct(one, derived, input);
   if (!done.ok) return { is: 'refused', says: [sayActFault(done.fault)], json: { fault: faultJson(done.fault) } };
   const change = done.value;
+  const moved = againstChange(derived, change);
+  const against = allAgainst(moved);
   if (!onlyTry && !isEmptyChange(change)) {
     const written = book.apply(change, book.revision());
     if (!written.ok) {
@@ -101,7 +106,12 @@ function doAct(book: Book, one: Act, { input, onlyTry }: ActRequest): Outcome {
       return { is: 'refused', says: [says], json: { fault: { kind: written.fault.kind, says } } };
     }
   }
-  return { is: 'answer', json: { change, ids: idsOf(change) }, table: () => changeTable(change, onlyTry) };
+  return {
+    is: 'answer',
+    json: { change, ids: idsOf(change), ...(moved.length > 0 && { against }) },
+    table: () => changeTable(change, onlyTry),
+    notices: sayAgainst(against),
+  };
 }
 
 function changeTable(change: Change, onlyTry: boolean): string {

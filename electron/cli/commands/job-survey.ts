@@ -1,4 +1,5 @@
 import { writeSurvey } from '#shared-calc/acts/job-acts.ts';
+import { againstChange, allAgainst, type AgainstJob } from '#shared-calc/derive/against-change.ts';
 import { derive, type Derived } from '#shared-calc/derive/derived.ts';
 import { survey as fields, type Survey } from '#shared-calc/fields/survey.ts';
 import { findJob } from '#shared-calc/jobs/find-job.ts';
@@ -19,6 +20,8 @@ import { sayJobFault } from '#shared-calc/words/say-job-fault.ts';
 import type { Command } from '#electron/cli/command.ts';
 import { writeChange } from '#electron/cli/job-acts.ts';
 import { refusal } from '#electron/cli/outcome.ts';
+import { reasonOf, reasonOptions } from '#electron/cli/reason-options.ts';
+import { sayAgainst } from '#electron/cli/say-against.ts';
 import { textTable } from '#electron/cli/text-table.ts';
 import { bookOption, withBook } from '#electron/cli/with-book.ts';
 import { today } from '#electron/service/today.ts';
@@ -27,8 +30,8 @@ import { today } from '#electron/service/today.ts';
 export const jobSurveyCommand: Command = {
   name: 'job survey',
   usage:
-    'job survey J01 [underFives=no clearLengthMm=2480 roomLowestC= ...]: what was asked at its place; KEY=ANSWER writes it, KEY= takes it back',
-  options: bookOption,
+    'job survey J01 [underFives=no clearLengthMm=2480 roomLowestC= ...] [--anyway REASON --who R-builder]: what was asked at its place; KEY=ANSWER writes it, KEY= takes it back',
+  options: { ...bookOption, ...reasonOptions },
   misuse: (given) => (given.words.length < 1 ? 'Say which job: job survey J01.' : undefined),
   run: (given) =>
     withBook(given, (book) => {
@@ -38,15 +41,24 @@ export const jobSurveyCommand: Command = {
       if (!job.ok) return refusal(sayJobFault(job.fault));
       const answers = readAnswers(texts, derived);
       if (!answers.ok) return refusal(answers.fault);
+      const moved: AgainstJob[] = [];
       if (texts.length > 0) {
-        const change = writeSurvey.run(derived, { job: id, survey: answers.value, figures: [] });
+        const input = { job: id, survey: answers.value, figures: [], ...reasonOf(given) };
+        const change = writeSurvey.run(derived, input);
         if (!change.ok) return refusal(sayActFault(change.fault));
+        moved.push(...againstChange(derived, change.value));
         const says = writeChange(book, change.value);
         if (says !== undefined) return refusal(says);
       }
+      const against = allAgainst(moved);
       const after = derived.update(book.records());
       const { survey } = after.records.job.get(id) ?? job.value;
-      return { is: 'answer', json: surveyJson(id, survey), table: () => surveyTable(survey, after) };
+      return {
+        is: 'answer',
+        json: { ...surveyJson(id, survey), ...(moved.length > 0 && { against }) },
+        table: () => surveyTable(survey, after),
+        notices: sayAgainst(against),
+      };
     }),
 };
 

@@ -92,8 +92,9 @@ const jobStateCommand: Command = {
 /** Records a deposit with its date; a deposit opens the gate of the shopping run. */
 const jobDepositCommand: Command = {
   name: 'job deposit',
-  usage: 'job deposit J01 650.00 [--on DATE]: records a deposit, and the job is deposit in',
-  options: { ...bookOption, on: 'text' },
+  usage:
+    'job deposit J01 650.00 [--on DATE] [--anyway REASON --who R-builder]: records a deposit, the job is deposit in, and says what stands against that',
+  options: { ...bookOption, ...reasonOptions, on: 'text' },
   misuse: (given) => (given.words.length < 2 ? 'Say which job and how much: job deposit J01 650.00.' : spare(given, 2)),
   run: (given) => {
     const [job = '', text = ''] = given.words;
@@ -101,7 +102,7 @@ const jobDepositCommand: Command = {
       const { records } = derived;
       const coins = readCoins(text, workshopOf(records).coinDecimals);
       if (coins === undefined) return failed({ kind: 'not-an-amount', text });
-      const change = recordDeposit.run(derived, { job, coins, on: given.text('on') });
+      const change = recordDeposit.run(derived, { job, coins, on: given.text('on'), ...reasonOf(given) });
       return change.ok ? ok({ job, change: change.value, notices: smallDeposit(records, job, coins) }) : change;
     });
   },

@@ -1,5 +1,10 @@
 import { useState } from 'preact/hooks';
 import { TextField, Fields } from '#renderer/kit/field.tsx';
+import { AgainstDialog } from '#renderer/kit/against-dialog.tsx';
+import { againstAct } from '#renderer/store/against-act.ts';
+import type { ActInputs } from '#shared-calc/acts/all-acts.ts';
+import type { Against } from '#shared-calc/derive/against-move.ts';
+import { jobName } from '#shared-calc/jobs/find-job.ts';
 import { readDay } from '#shared-calc/read/read-day.ts';
 import { entryOfCoins, showCoins } from '#shared-calc/quantity/coins-text.ts';
 import { Button, Buttons } from '#renderer/kit/button.tsx';
@@ -27,14 +32,43 @@ export function JobMoney(part: JobPart) {
   );
 }
 
-function Deposit({ job, context: { today, workshop }, api }: JobPart) {
+interface Asked {
+  readonly input: ActInputs['recordDeposit'];
+  readonly against: readonly Against[];
+}
+
+/** Records a deposit; where something stands against the move that comes with it, a dialog lists that first. */
+function useDeposit({ job, context, api }: JobPart) {
+  const [asked, setAsked] = useState<Asked>();
+  const ask = (input: Asked['input']) => {
+    const against = againstAct(api.derived.peek(), 'recordDeposit', input);
+    if (against.length > 0) setAsked({ input, against });
+    else api.doAct('recordDeposit', input);
+  };
+  const dialog = asked && (
+    <AgainstDialog
+      title={`${jobName(job)}: deposit in`}
+      does="Record it"
+      against={asked.against}
+      act={(reason) => api.doAct('recordDeposit', { ...asked.input, ...reason })}
+      close={() => setAsked(undefined)}
+      context={context}
+    />
+  );
+  return { ask, dialog };
+}
+
+function Deposit(part: JobPart) {
+  const { job } = part;
+  const { today, workshop } = part.context;
+  const { ask, dialog } = useDeposit(part);
   const [amount, setAmount] = useState(entryOfCoins(job.depositCoins, workshop));
   const [on, setOn] = useState(job.depositOn ?? today);
   const coins = amount.trim() === '' ? undefined : said(readMoney(amount, workshop));
   const day = said(readDay(on, calledOf('job', 'depositOn'), today));
   const record = () => {
     if (!coins?.ok || !day.ok) return;
-    api.doAct('recordDeposit', { job: job.id, coins: coins.value, on: day.value });
+    ask({ job: job.id, coins: coins.value, on: day.value });
   };
   return (
     <>
@@ -66,6 +100,7 @@ function Deposit({ job, context: { today, workshop }, api }: JobPart) {
           Record the deposit
         </Button>
       </Buttons>
+      {dialog}
     </>
   );
 }

@@ -3,36 +3,19 @@ import { FieldEntry } from '#renderer/books/field-entry.tsx';
 import { Fields } from '#renderer/kit/field.tsx';
 import { Button, Buttons } from '#renderer/kit/button.tsx';
 import { Fault } from '#renderer/kit/note.tsx';
-import type { Reason } from '#shared-calc/acts/reason.ts';
-import { againstMove, type Against } from '#shared-calc/derive/against-move.ts';
-import { isGateOpen, moveJob } from '#shared-calc/jobs/move-job.ts';
+import { isGateOpen } from '#shared-calc/jobs/move-job.ts';
 import { jobStates } from '#shared-calc/fields/job.ts';
 import type { Job } from '#shared-calc/records/records.ts';
 import type { JobPart } from './job-part.ts';
-import { MoveDialog } from './move-dialog.tsx';
-import { sayTaken } from './say-taken.ts';
+import { useMove } from './use-move.tsx';
 import css from './jobs.module.css';
-
-interface Asked {
-  readonly state: Job['state'];
-  readonly against: readonly Against[];
-}
 
 /** A job's state, its next state and what that needs, and what is due by when. */
 export function JobState({ job, context, api }: JobPart) {
   const [wrong, setWrong] = useState<string>();
-  const [asked, setAsked] = useState<Asked>();
-  const move = (state: Job['state'], reason: Reason = {}) => {
-    const before = api.derived.peek();
-    const input = { job: job.id, state, ...reason };
-    return api.doAct('moveJob', input, () => api.say(sayTaken(before, input)));
-  };
-  /** Asks first where something stands against the move. */
+  const { ask: move, dialog } = useMove({ job, context, api });
   const ask = (state: Job['state']) => {
-    const derived = api.derived.peek();
-    const against = moveJob(derived.records, job.id, state).ok ? againstMove(derived, job.id, state) : [];
-    const refused = against.length > 0 ? undefined : move(state);
-    setAsked(against.length > 0 ? { state, against } : undefined);
+    const refused = move(state);
     setWrong(refused);
     return refused;
   };
@@ -56,13 +39,7 @@ export function JobState({ job, context, api }: JobPart) {
           </Button>
         </Buttons>
       )}
-      {asked && (
-        <MoveDialog
-          {...{ job, context, api, ...asked }}
-          move={(reason) => move(asked.state, reason)}
-          close={() => setAsked(undefined)}
-        />
-      )}
+      {dialog}
     </section>
   );
 }

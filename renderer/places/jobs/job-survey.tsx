@@ -4,14 +4,15 @@ import { withShownUnit } from '#shared-calc/recipe/typed-text.ts';
 import { isBefore } from '#shared-calc/jobs/move-job.ts';
 import type { JobPart } from './job-part.ts';
 import { surveyRows, type SurveyRow } from './survey-rows.ts';
+import { useMove } from './use-move.tsx';
 import css from './jobs.module.css';
 
 /** Measurements at the tank's future location; on the job's size bench they hold for the whole job. */
 export function JobSurvey(part: JobPart) {
-  const { job, context, api } = part;
+  const { job, context } = part;
+  const { ask, dialog } = useMove(part);
   const rows = surveyRows(context.records, job, context.display);
   if (rows.length === 0) return null;
-  const taken = () => api.doAct('writeSurvey', { job: job.id, figures: [] });
   return (
     <section>
       <h3>Survey</h3>
@@ -22,9 +23,10 @@ export function JobSurvey(part: JobPart) {
       </div>
       {isBefore(job.state, 'surveyed') && (
         <Buttons>
-          <Button onClick={taken}>The site is surveyed</Button>
+          <Button onClick={() => ask('surveyed')}>The site is surveyed</Button>
         </Buttons>
       )}
+      {dialog}
     </section>
   );
 }

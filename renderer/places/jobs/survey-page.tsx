@@ -1,8 +1,11 @@
+import { AgainstList } from '#renderer/kit/against.tsx';
 import { Answers } from '#renderer/kit/answers.tsx';
 import { SettledField } from '#renderer/kit/field.tsx';
 import { writeRoute } from '#renderer/frame/place-route.ts';
 import { writePrepare } from '#renderer/frame/prepare-route.ts';
+import { againstMove } from '#shared-calc/derive/against-move.ts';
 import { surveyAnswers, type SurveyKey } from '#shared-calc/fields/survey.ts';
+import { isBefore } from '#shared-calc/jobs/move-job.ts';
 import {
   answerEntry,
   isAnswered,
@@ -35,8 +38,21 @@ export function SurveyPage(part: JobPart) {
           <h2>Notes</h2>
           <Written {...part} name="notes" hint="Words in a note decide nothing." lines />
         </section>
+        <BeforeSurveyed {...part} />
       </div>
     </div>
+  );
+}
+
+/** The first answer moves an enquiry on to surveyed: what stands against that. */
+function BeforeSurveyed({ job, context, api }: JobPart) {
+  if (!isBefore(job.state, 'surveyed')) return null;
+  const against = againstMove(api.derived.value, job.id, 'surveyed');
+  return (
+    <section>
+      <h2>The first answer moves it on to surveyed</h2>
+      <AgainstList against={against} display={context.display} />
+    </section>
   );
 }
 

@@ -4,9 +4,13 @@ import { downloadCsv } from '#renderer/files/download-csv.ts';
 import type { PlaceAct } from '#renderer/frame/frame-view.ts';
 import type { PlaceView } from '#renderer/frame/page-view.ts';
 import type { Route } from '#renderer/frame/place-route.ts';
+import { AgainstDialog } from '#renderer/kit/against-dialog.tsx';
 import { EmptyNote } from '#renderer/kit/empty-note.tsx';
 import { Fault } from '#renderer/kit/note.tsx';
+import { againstAct } from '#renderer/store/against-act.ts';
 import type { JobApi } from '#renderer/store/job-api.ts';
+import type { Reason } from '#shared-calc/acts/reason.ts';
+import type { Against } from '#shared-calc/derive/against-move.ts';
 import { packChoices, type ChosenPacks } from '#shared-calc/jobs/pack-choices.ts';
 import { jobsToBuy, type JobsRun } from '#shared-calc/derive/jobs-run.ts';
 import { runCsv } from '#shared-calc/papers/run-csv.ts';
@@ -29,11 +33,18 @@ interface RunState {
   readonly api: JobApi;
   /** Jobs selected or deselected by hand. */
   readonly turned: Signal<ReadonlyMap<string, boolean>>;
+  /** What stands against ordering for jobs, while that is asked. */
+  readonly asked: Signal<AskedOrder | undefined>;
+}
+
+interface AskedOrder {
+  readonly jobs: readonly string[];
+  readonly against: readonly Against[];
 }
 
 /** One shopping run over jobs; `#/run/M01` shows the packs of a material, `#/run/order/S-hollin` a supplier's order. */
 export function runPlace(api: JobApi): (route: Route) => PlaceView {
-  const state: RunState = { api, turned: signal(new Map()) };
+  const state: RunState = { api, turned: signal(new Map()), asked: signal(undefined) };
   return ({ rest: [what, supplier] }) => {
     const context = contextNow(api);
     const jobs = chosenJobs(state, context);
@@ -50,6 +61,7 @@ export function runPlace(api: JobApi): (route: Route) => PlaceView {
         <ScrollPage label="Shopping run">
           <RunJobs records={context.records} chosen={jobs} turn={(job) => turnJob(state, job, jobs)} />
           {shown ? <Run shown={shown} state={state} material={what} /> : <NoRun fault={fault} />}
+          <AskedOrderDialog state={state} context={context} />
         </ScrollPage>
       ),
       ...(shown && { sidePanel: <RunPanel shown={shown} state={state} material={what} /> }),
@@ -85,7 +97,7 @@ function shownRun(facts: JobsRun, { jobs, context }: Pick<ShownRun, 'jobs' | 'co
   return { jobs, facts, run, orders: supplierOrders(ordered, context.records), context };
 }
 
-function runActs({ api }: RunState, shown: ShownRun | undefined): readonly PlaceAct[] {
+function runActs(state: RunState, shown: ShownRun | undefined): readonly PlaceAct[] {
   const none = 'Choose a job first.';
   if (!shown)
     return [
@@ -94,8 +106,9 @@ function runActs({ api }: RunState, shown: ShownRun | undefined): readonly Place
     ];
   const { run, jobs, context } = shown;
   const order = () => {
-    if (api.doAct('markOrdered', { jobs: [...jobs] }) !== undefined) return;
-    api.say(`${jobs.join(', ')} ordered. What comes in is received in the Store.`);
+    const against = againstAct(state.api.derived.peek(), 'markOrdered', { jobs: [...jobs] });
+    if (against.length > 0) state.asked.value = { jobs, against };
+    else markOrdered(state, jobs);
   };
   return [
     {
@@ -104,6 +117,28 @@ function runActs({ api }: RunState, shown: ShownRun | undefined): readonly Place
     },
     { label: 'Mark as ordered', main: true, hint: 'Moves the chosen jobs on to ordered', run: order },
   ];
+}
+
+function markOrdered({ api }: RunState, jobs: readonly string[], reason: Reason = {}): string | undefined {
+  const refused = api.doAct('markOrdered', { jobs: [...jobs], ...reason });
+  if (refused === undefined) api.say(`${jobs.join(', ')} ordered. What comes in is received in the Store.`);
+  return refused;
+}
+
+function AskedOrderDialog({ state, context }: { readonly state: RunState; readonly context: BookContext }) {
+  const { asked } = state;
+  if (!asked.value) return null;
+  const { jobs, against } = asked.value;
+  return (
+    <AgainstDialog
+      title={`${jobs.join(', ')}: ordered`}
+      does="They are ordered"
+      against={against}
+      act={(reason) => markOrdered(state, jobs, reason)}
+      close={() => (asked.value = undefined)}
+      context={context}
+    />
+  );
 }
 
 interface RunParts {

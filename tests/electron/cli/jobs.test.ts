@@ -27,6 +27,7 @@ describe('the jobs board on the command line', () => {
   const { book, folder } = useDemoBook();
   const ask = (...argv: readonly string[]) => lwJson(...argv, '--book', book());
   const job = async (...argv: readonly string[]) => JobJson.parse(await ask('job', ...argv));
+  const paid = async (...argv: readonly string[]) => MovedJson.parse(await ask('job', 'deposit', ...argv));
   const move = async (...argv: readonly string[]) => MovedJson.parse(await ask('job', 'state', ...argv));
   const refusedWith = async (...argv: readonly string[]) => {
     const { code, out, err } = await lw(...argv, '--book', book());
@@ -117,7 +118,7 @@ describe('the jobs board on the command line', () => {
     expect(before.err).toBe(
       ['J01', 'J02'].map((id) => `${id} has no deposit yet: order nothing that is cut or grown for it.\n`).join(''),
     );
-    expect((await job('deposit', 'J02', '645.00', '--on', '2027-03-15')).state).toBe('deposit in');
+    expect((await paid('J02', '645.00', '--on', '2027-03-15')).state).toBe('deposit in');
     const run = RunJson.parse(await ask('run', '--jobs', 'J02'));
     // The Store's open bag of clay and its coir come off first.
     const onHand = run.materials.filter(({ material }) => ['M01', 'M05'].includes(material));

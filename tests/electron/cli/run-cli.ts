@@ -4,9 +4,9 @@ import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { afterAll, beforeAll } from 'vitest';
-import { makeDemoBook } from '#electron/book/seed-demo.ts';
 import { main } from '#electron/cli/main.ts';
 import { today } from '#electron/service/today.ts';
+import { writeDemoBook } from '#tests/write-demo-book.ts';
 
 export interface Ran {
   readonly code: number;
@@ -46,9 +46,7 @@ export function useDemoBook(day = today()): { readonly folder: () => string; rea
   const book = () => path.join(folder, 'Demo.loamwright');
   beforeAll(() => {
     folder = mkdtempSync(path.join(tmpdir(), 'loamwright-cli-'));
-    const made = makeDemoBook(book(), { today: day, backups: false });
-    if (!made.ok) throw new Error(JSON.stringify(made.fault));
-    made.value.close();
+    writeDemoBook(book(), day);
   });
   afterAll(() => rmSync(folder, { recursive: true, force: true }));
   return { folder: () => folder, book };

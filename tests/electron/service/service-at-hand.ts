@@ -1,9 +1,8 @@
-import { copyFileSync, mkdtempSync, rmSync } from 'node:fs';
+import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { afterAll, onTestFinished } from 'vitest';
+import { onTestFinished } from 'vitest';
 
-import { makeDemoBook } from '#electron/book/seed-demo.ts';
 import { openService } from '#electron/service/open-service.ts';
 import type { Service } from '#electron/service/open-service.ts';
 import type { Channel } from '#shared-calc/contract/channel-names.ts';
@@ -13,6 +12,7 @@ import type { News } from '#shared-calc/contract/news.ts';
 import type { Change } from '#shared-calc/records/change.ts';
 import type { Job, Records } from '#shared-calc/records/records.ts';
 import { fromRecordLists } from '#shared-calc/contract/record-lists.ts';
+import { writeDemoBook } from '#tests/write-demo-book.ts';
 
 export const today = '2027-03-10';
 
@@ -30,17 +30,10 @@ export function temporaryFolder(): string {
   return folder;
 }
 
-const testFolder = mkdtempSync(join(tmpdir(), 'loamwright-test-'));
-const demoBook = join(testFolder, 'Workshop.loamwright');
-const made = makeDemoBook(demoBook, { today, now: () => '2027-03-10T09:00:00.000Z' });
-if (!made.ok) throw new Error(JSON.stringify(made.fault));
-made.value.close();
-afterAll(() => rmSync(testFolder, { recursive: true }));
-
-/** A copy of the demo workshop's book in its own folder. */
+/** The demo workshop's book in its own folder. */
 export function bookAtHand(): string {
   const path = join(temporaryFolder(), 'Workshop.loamwright');
-  copyFileSync(demoBook, path);
+  writeDemoBook(path, today);
   return path;
 }
 
