@@ -193,14 +193,14 @@ const cases: readonly Case[] = [
     box: ['Soil at the front', 'T08'],
     seen: { figure: '', said: 'depends on itself', sign: true, spoken: 'Soil at the front, T08, depends on itself' },
     look: { edge: 'solid', notch: false, saidInk: 'red' },
-    standing: ['This box depends on itself: soil_front -> drainage -> soil_front.'],
+    standing: ['This box depends on itself: soil_front -> drainage -> soil_front. 5 checks wait for it.'],
   },
   {
     state: 'loop, where the rule is written',
     box: ['Drainage depth', 'T08'],
     seen: { figure: '', said: 'depends on itself', sign: true, spoken: 'Drainage depth, T08, depends on itself' },
     look: { ...local, saidInk: 'red' },
-    standing: ['Local rule, for T08 only', 'This box depends on itself: drainage -> soil_front -> drainage.'],
+    standing: ['Local rule, for T08 only', 'This box depends on itself: drainage -> soil_front -> drainage. 5 checks wait for it.'],
   },
   {
     state: 'old price',

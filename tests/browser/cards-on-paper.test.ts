@@ -64,11 +64,11 @@ describe('other cards', () => {
     expect(await sheets(await openCard('survey', 'full'))).toEqual([3, 3]);
   });
 
-  test('the animals-in plan takes one page, and a second for what to mind where each day is looked at', async () => {
+  test('the animals-in plan takes two pages, with what to mind on the second', async () => {
     const later = await sheets(await openCard('animals-in', 'full'));
     const soon = await sheets(await openCard('animals-in', 'full', { settle_in: '7 d' }));
     expect([later, soon]).toEqual([
-      [1, 1],
+      [2, 2],
       [2, 2],
     ]);
   });
