@@ -200,7 +200,10 @@ const cases: readonly Case[] = [
     box: ['Drainage depth', 'T08'],
     seen: { figure: '', said: 'depends on itself', sign: true, spoken: 'Drainage depth, T08, depends on itself' },
     look: { ...local, saidInk: 'red' },
-    standing: ['Local rule, for T08 only', 'This box depends on itself: drainage -> soil_front -> drainage. 5 checks wait for it.'],
+    standing: [
+      'Local rule, for T08 only',
+      'This box depends on itself: drainage -> soil_front -> drainage. 5 checks wait for it.',
+    ],
   },
   {
     state: 'old price',
