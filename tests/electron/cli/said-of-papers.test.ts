@@ -89,5 +89,6 @@ async function paper(...argv: readonly string[]) {
 }
 
 async function done(...argv: readonly string[]): Promise<void> {
-  expect((await lw(...argv, '--book', book())).err).toBe('');
+  const { code, err } = await lw(...argv, '--book', book());
+  expect({ code, fault: code === 0 ? '' : err }).toEqual({ code: 0, fault: '' });
 }
