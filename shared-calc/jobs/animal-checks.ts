@@ -1,12 +1,11 @@
 import type { Bench } from '#shared-calc/bench/open-bench.ts';
 import type { CheckResult } from '#shared-calc/bench/bench-types.ts';
+import { figureFor } from '#shared-calc/bench/figure-for.ts';
 import { stateOfAnswer } from '#shared-calc/bench/check-state.ts';
 import type { Decides } from '#shared-calc/cautions/deciders.ts';
-import type { UseName } from '#shared-calc/fields/uses.ts';
 import { calledOf } from '#shared-calc/fields/record-fields.ts';
 import { showGiven, shownUnit, type Display } from '#shared-calc/quantity/shown-unit.ts';
-import { fromBase, toBase, unitOf } from '#shared-calc/quantity/unit.ts';
-import { lineFor } from '#shared-calc/recipe/lines-by-use.ts';
+import { toBase, unitOf } from '#shared-calc/quantity/unit.ts';
 import type { SizeAnimals } from '#shared-calc/recipe/column.ts';
 import type { AnimalKind } from '#shared-calc/records/records.ts';
 
@@ -25,12 +24,10 @@ export interface Room {
 
 /** The floor and the height inside a size of a bench. */
 export function roomOf(bench: Bench, column: string): Room {
-  const figure = (use: UseName, unit: string) => {
-    const line = lineFor(bench.input().lines, use);
-    const value = line && bench.box(column, line.name).value;
-    return typeof value === 'number' ? fromBase(value, unitOf(unit)) : undefined;
+  return {
+    floorM2: figureFor(bench, column, 'floorArea', 'm2'),
+    heightMm: figureFor(bench, column, 'insideHeight', 'mm'),
   };
-  return { floorM2: figure('floorArea', 'm2'), heightMm: figure('insideHeight', 'mm') };
 }
 
 const KEEPER: Decides = 'Experienced keeper';

@@ -1,8 +1,5 @@
 import type { Bench } from '#shared-calc/bench/open-bench.ts';
-import type { UseName } from '#shared-calc/fields/uses.ts';
-import { fromBase, unitOf } from '#shared-calc/quantity/unit.ts';
-import { lineFor } from '#shared-calc/recipe/lines-by-use.ts';
-import { cleanNoise } from '#shared-calc/quantity/write-figure.ts';
+import { figureFor } from '#shared-calc/bench/figure-for.ts';
 
 /** Cover panes of one size, as the glass cutter needs them. */
 export interface PaneCut {
@@ -19,17 +16,11 @@ const uses = { lengthMm: 'paneLength', depthMm: 'paneDepth', glassMm: 'coverGlas
 /** The cover panes of every size; none for a recipe without cover panes, or while a figure is missing. */
 export function paneCuts(bench: Bench): readonly PaneCut[] {
   return bench.input().columns.flatMap(({ key, count }) => {
-    const pieces = figureOf(bench, key, 'panes', 'each');
+    const pieces = figureFor(bench, key, 'panes', 'each');
     const [lengthMm, depthMm, glassMm] = [uses.lengthMm, uses.depthMm, uses.glassMm].map((use) =>
-      figureOf(bench, key, use, 'mm'),
+      figureFor(bench, key, use, 'mm'),
     );
     if (!pieces || !lengthMm || !depthMm || !glassMm) return [];
     return [{ column: key, pieces: pieces * count, lengthMm, depthMm, glassMm }];
   });
-}
-
-function figureOf(bench: Bench, column: string, use: UseName, unit: string): number | undefined {
-  const line = lineFor(bench.input().lines, use);
-  const value = line && bench.box(column, line.name).value;
-  return typeof value === 'number' ? cleanNoise(fromBase(value, unitOf(unit))) : undefined;
 }

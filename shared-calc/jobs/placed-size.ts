@@ -1,7 +1,6 @@
+import { boxFor, figureFor, inUnit } from '#shared-calc/bench/figure-for.ts';
 import type { Bench } from '#shared-calc/bench/open-bench.ts';
 import type { UseName } from '#shared-calc/fields/uses.ts';
-import { fromBase, unitOf } from '#shared-calc/quantity/unit.ts';
-import { cleanNoise } from '#shared-calc/quantity/write-figure.ts';
 import { calledOf, type ColumnInput } from '#shared-calc/recipe/column.ts';
 import { lineFor } from '#shared-calc/recipe/lines-by-use.ts';
 
@@ -66,23 +65,14 @@ export function placedSizes(bench: Bench): readonly PlacedSize[] {
 }
 
 function figuresOf(bench: Bench, column: string): PlacedFigures {
-  const { lines } = bench.input();
-  const boxFor = (use: UseName) => {
-    const line = lineFor(lines, use);
-    return line && bench.box(column, line.name);
-  };
   return {
-    has: (use) => lineFor(lines, use) !== undefined,
-    figure: (use, unit) => inUnit(boxFor(use)?.value, unit),
+    has: (use) => lineFor(bench.input().lines, use) !== undefined,
+    figure: (use, unit) => figureFor(bench, column, use, unit),
     worst: (use, unit) => {
-      const { value, range } = boxFor(use) ?? {};
+      const { value, range } = boxFor(bench, column, use) ?? {};
       const likely = inUnit(value, unit);
       const most = range === 'not known' ? undefined : inUnit(range?.to ?? value, unit);
       return likely === undefined || most === undefined ? undefined : { likely, worst: most };
     },
   };
-}
-
-function inUnit(value: number | string | boolean | undefined, unit: string): number | undefined {
-  return typeof value === 'number' ? cleanNoise(fromBase(value, unitOf(unit))) : undefined;
 }

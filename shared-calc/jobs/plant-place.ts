@@ -1,6 +1,6 @@
 import type { Bench } from '#shared-calc/bench/open-bench.ts';
 import type { UseName } from '#shared-calc/fields/uses.ts';
-import { fromBase, unitOf } from '#shared-calc/quantity/unit.ts';
+import { figureFor } from '#shared-calc/bench/figure-for.ts';
 import type { SizeAnimals } from '#shared-calc/recipe/column.ts';
 import { lineFor } from '#shared-calc/recipe/lines-by-use.ts';
 import { plantClasses } from '#shared-calc/fields/plant.ts';
@@ -15,7 +15,7 @@ const DRY_SHARE = 0.7;
 
 /** The conditions for plants, from a size's own figures. An unknown figure counts as zero, which suits few plants. */
 export function plantPlace(bench: Bench, column: string, { survey }: Asked): PlantPlace {
-  const figure = (use: UseName, unit: string) => figureOf(bench, { column, use, unit });
+  const figure = (use: UseName, unit: string) => figureFor(bench, column, use, unit) ?? 0;
   const { lines, columns } = bench.input();
   const publicSite = lineFor(lines, 'publicSite');
   return {
@@ -52,20 +52,11 @@ const needUses = {
 export function plantNeeds(bench: Bench, column: string): readonly PlantNeed[] {
   return plantClasses.map((each) => ({
     class: each,
-    count: figureOf(bench, { column, use: needUses[each], unit: 'each' }),
+    count: figureFor(bench, column, needUses[each], 'each') ?? 0,
   }));
 }
 
 /** The use of the need line of a class of plants. */
 export function needUseOf(of: Plant['class']): UseName {
   return needUses[of];
-}
-
-function figureOf(
-  bench: Bench,
-  { column, use, unit }: { readonly column: string; readonly use: UseName; readonly unit: string },
-): number {
-  const line = lineFor(bench.input().lines, use);
-  const value = line && bench.box(column, line.name).value;
-  return typeof value === 'number' ? fromBase(value, unitOf(unit)) : 0;
 }

@@ -2,9 +2,9 @@ import type { Box } from '#shared-calc/bench/bench-types.ts';
 import type { Bench } from '#shared-calc/bench/open-bench.ts';
 import { isUse, nounOf, type UseName } from '#shared-calc/fields/uses.ts';
 import type { SizeAnimals } from '#shared-calc/recipe/column.ts';
-import { fromBase, toBase, unitOf } from '#shared-calc/quantity/unit.ts';
+import { toBase, unitOf } from '#shared-calc/quantity/unit.ts';
 import { showWithUnit, type Display } from '#shared-calc/quantity/shown-unit.ts';
-import { cleanNoise } from '#shared-calc/quantity/write-figure.ts';
+import { boxFor, inUnit } from '#shared-calc/bench/figure-for.ts';
 import { sideOf, withRange } from '#shared-calc/bench/range-words.ts';
 import { isExpected, lineFor } from '#shared-calc/recipe/lines-by-use.ts';
 import type { Line } from '#shared-calc/records/records.ts';
@@ -40,10 +40,7 @@ export interface SizeFigures {
 export function sizeFigures(bench: Bench, column: string, display: Display): SizeFigures {
   const { lines, columns } = bench.input();
   const { animals = {} } = columns.find(({ key }) => key === column) ?? {};
-  const boxFor = (use: UseName): Box | undefined => {
-    const line = lineFor(lines, use);
-    return line && bench.box(column, line.name);
-  };
+  const box = (use: UseName) => boxFor(bench, column, use);
   const wordsOf = ({ value, line, rule, range }: Box) => {
     if (value === undefined) return 'needs a figure';
     if (range === undefined || typeof value !== 'number')
@@ -55,20 +52,20 @@ export function sizeFigures(bench: Bench, column: string, display: Display): Siz
     has: (use) => lineFor(lines, use) !== undefined,
     lacks: (use) => lineFor(lines, use) === undefined && isExpected(lines, use),
     words: (use) => {
-      const box = boxFor(use);
-      return box ? wordsOf(box) : notGiven(use);
+      const found = box(use);
+      return found ? wordsOf(found) : notGiven(use);
     },
     wordsOf: ({ name }) => wordsOf(bench.box(column, name)),
-    number: (use, unit) => inUnit(boxFor(use)?.value, unit),
+    number: (use, unit) => inUnit(box(use)?.value, unit),
     least: (use, unit) => {
-      const box = boxFor(use);
-      return inUnit(typeof box?.range === 'object' ? box.range.from : box?.value, unit);
+      const found = box(use);
+      return inUnit(typeof found?.range === 'object' ? found.range.from : found?.value, unit);
     },
     holds: (use) => {
-      const box = boxFor(use);
-      return box !== undefined && isThere(box.value);
+      const found = box(use);
+      return found !== undefined && isThere(found.value);
     },
-    surelyHolds: (use) => isThere(boxFor(use)?.value ?? false),
+    surelyHolds: (use) => isThere(box(use)?.value ?? false),
     needs: ({ name }) => isThere(bench.box(column, name).value),
     animals,
     actFrom: actFromOf(animals, display),
@@ -78,10 +75,6 @@ export function sizeFigures(bench: Bench, column: string, display: Display): Siz
 function actFromOf({ kind, count }: SizeAnimals, display: Display): string | undefined {
   if (kind?.actFrom === undefined || count === 0) return undefined;
   return givenWords(toBase(kind.actFrom, unitOf('degC')), 'degC', display);
-}
-
-function inUnit(value: Box['value'], unit: string): number | undefined {
-  return typeof value === 'number' ? cleanNoise(fromBase(value, unitOf(unit))) : undefined;
 }
 
 /** Shown in place of the figure: "no quarantine is given in this recipe". */
