@@ -37,18 +37,25 @@ export function isGiven({ rule, source, text }: Box): boolean {
  * cell itself is among them.
  */
 export function restsOn(bench: Bench, column: string, line: string): readonly Footing[] {
-  const found = new Map<string, Footing>();
-  const seen = new Set<string>();
+  const read = linesRead(bench, column, line);
+  return bench.input().lines.flatMap(({ name }) => {
+    if (!read.has(name)) return [];
+    const box = bench.box(column, name);
+    return footingOf(box, sourceOf(bench, box)) ?? [];
+  });
+}
+
+/** The names of the lines that a cell reads, straight or through others; its own among them. */
+export function linesRead(bench: Bench, column: string, line: string): ReadonlySet<string> {
+  const read = new Set<string>();
   const left = [line];
   for (let name = left.pop(); name !== undefined; name = left.pop()) {
-    if (seen.has(name)) continue;
-    seen.add(name);
-    const box = bench.box(column, name);
-    const footing = footingOf(box, sourceOf(bench, box));
-    if (footing) found.set(name, footing);
-    if (box.rule) left.push(...namesIn(box.rule));
+    if (read.has(name)) continue;
+    read.add(name);
+    const { rule } = bench.box(column, name);
+    if (rule) left.push(...namesIn(rule));
   }
-  return bench.input().lines.flatMap(({ name }) => found.get(name) ?? []);
+  return read;
 }
 
 function footingOf(box: Box, { source, sourceNote: note = '' }: Sourced): Footing | undefined {

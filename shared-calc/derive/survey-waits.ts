@@ -1,6 +1,6 @@
-import { namesIn } from '#shared-calc/rule/tree.ts';
+import { linesRead } from '#shared-calc/bench/rests-on.ts';
 import { placeUses, type PlaceCheck } from '#shared-calc/jobs/place-checks.ts';
-import { givenUses } from '#shared-calc/jobs/survey-given.ts';
+import { givenBy } from '#shared-calc/jobs/survey-given.ts';
 import { openQuestions, type SurveyQuestion } from '#shared-calc/jobs/survey-questions.ts';
 import { lineFor } from '#shared-calc/recipe/lines-by-use.ts';
 import type { DerivedJob } from './derived.ts';
@@ -12,31 +12,19 @@ export interface WaitingQuestion extends SurveyQuestion {
 
 /** What nobody asked for a job, most checks first. */
 export function waitingQuestions({ job, keys, bench, place }: DerivedJob): readonly WaitingQuestion[] {
+  const { lines } = bench.input();
   const limits = keys.flatMap((key) => place(key)).filter(({ state }) => state === 'not known yet');
+  const checks = lines.filter(({ role }) => role === 'check');
+  const reads = keys.flatMap((key) => checks.map(({ name }) => linesRead(bench, key, name)));
   return openQuestions(job.survey)
     .map((question) => {
       const waiting = limits.filter(({ use }) => use === question.use).length;
-      const use = givenUses[question.key];
-      const line = use && lineFor(bench.input().lines, use)?.name;
-      return { ...question, checks: waiting + (line === undefined ? 0 : checksReading(line, { bench, keys })) };
+      const use = givenBy[question.key]?.use;
+      const line = use && lineFor(lines, use)?.name;
+      const reading = line === undefined ? 0 : reads.filter((names) => names.has(line)).length;
+      return { ...question, checks: waiting + reading };
     })
     .toSorted((one, other) => other.checks - one.checks);
-}
-
-/** How many checks of all sizes read a line, straight or through others. */
-function checksReading(line: string, { bench, keys }: Pick<DerivedJob, 'bench' | 'keys'>): number {
-  const { lines } = bench.input();
-  return keys.reduce((sum, key) => {
-    const read = new Set([line]);
-    for (let before = 0; before < read.size;) {
-      before = read.size;
-      for (const { name } of lines) {
-        const { rule } = bench.box(key, name);
-        if (rule && namesIn(rule).some((each) => read.has(each))) read.add(name);
-      }
-    }
-    return sum + lines.filter(({ name, role }) => role === 'check' && read.has(name)).length;
-  }, 0);
 }
 
 /** A limit of the place that the answers settle, with the sizes that it says the same of. */

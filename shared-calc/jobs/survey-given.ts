@@ -5,40 +5,40 @@ import type { GivenText } from '#shared-calc/recipe/column.ts';
 import { lineFor } from '#shared-calc/recipe/lines-by-use.ts';
 import type { Line } from '#shared-calc/records/records.ts';
 
+/** What an answer gives: its figure as a text, `undefined` while nobody has asked. */
+interface Giving {
+  /** Of the line that takes it. */
+  readonly use: UseName;
+  readonly text: (survey: Survey) => string | undefined;
+}
+
+const sun: Giving = { use: 'sunArea', text: sunArea };
+
+/** The answers that give a line its figure. */
+export const givenBy: { readonly [K in SurveyKey]?: Giving } = {
+  shelfRatingKg: { use: 'shelfRating', text: (survey) => figure(survey.shelfRatingKg, 'kg') },
+  roomSummerC: { use: 'roomSummer', text: (survey) => figure(survey.roomSummerC, 'degC') },
+  roomWinterC: { use: 'roomWinter', text: (survey) => figure(survey.roomWinterC, 'degC') },
+  roomLowestC: { use: 'roomLowest', text: (survey) => figure(survey.roomLowestC, 'degC') },
+  humiditySummer: { use: 'humiditySummer', text: (survey) => percent(survey.humiditySummer) },
+  humidityWinter: { use: 'humidityWinter', text: (survey) => percent(survey.humidityWinter) },
+  sunAreaM2: sun,
+  sunHours: sun,
+  publicRoom: {
+    use: 'publicSite',
+    text: ({ publicRoom }) => (publicRoom === 'not asked' ? undefined : publicRoom),
+  },
+};
+
 /** The texts that a survey gives to the lines of a recipe, by name. What nobody asked gives none. */
 export function surveyGiven(survey: Survey, lines: readonly Line[]): ReadonlyMap<string, GivenText> {
   const given = new Map<string, GivenText>();
-  for (const [use, text] of textsOf(survey)) {
+  for (const { use, text: textOf } of Object.values(givenBy)) {
+    const text = textOf(survey);
     const line = text === undefined ? undefined : lineFor(lines, use);
     if (line && text !== undefined) given.set(line.name, { text, from: 'survey' });
   }
   return given;
-}
-
-/** The use of the line that an answer gives its figure to. */
-export const givenUses: { readonly [K in SurveyKey]?: UseName } = {
-  shelfRatingKg: 'shelfRating',
-  roomSummerC: 'roomSummer',
-  roomWinterC: 'roomWinter',
-  roomLowestC: 'roomLowest',
-  humiditySummer: 'humiditySummer',
-  humidityWinter: 'humidityWinter',
-  sunAreaM2: 'sunArea',
-  sunHours: 'sunArea',
-  publicRoom: 'publicSite',
-};
-
-function textsOf(survey: Survey): readonly (readonly [use: UseName, text: string | undefined])[] {
-  return [
-    ['shelfRating', figure(survey.shelfRatingKg, 'kg')],
-    ['roomSummer', figure(survey.roomSummerC, 'degC')],
-    ['roomWinter', figure(survey.roomWinterC, 'degC')],
-    ['roomLowest', figure(survey.roomLowestC, 'degC')],
-    ['humiditySummer', percent(survey.humiditySummer)],
-    ['humidityWinter', percent(survey.humidityWinter)],
-    ['sunArea', sunArea(survey)],
-    ['publicSite', survey.publicRoom === 'not asked' ? undefined : survey.publicRoom],
-  ];
 }
 
 /** No hours of sun strike no glass; some hours strike an area that is missing until it is measured. */

@@ -1,9 +1,8 @@
-import { schemaOf } from '#shared-calc/fields/field.ts';
+import { schemaOf, type Field } from '#shared-calc/fields/field.ts';
 import type { EntryFault } from '#shared-calc/read/entry-fault.ts';
 import { withoutUndefined } from '#shared-calc/records/without-undefined.ts';
 import { ok, type Result } from '#shared-calc/result.ts';
 import { survey as fields, type Survey, type SurveyKey } from '#shared-calc/fields/survey.ts';
-import type { Field } from '#shared-calc/fields/field.ts';
 import {
   entryOfField,
   parseField,
