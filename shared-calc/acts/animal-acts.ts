@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { dayFault, type Day as PlainDay } from '#shared-calc/calendar/day.ts';
+import { byDay, dayFault, type Day as PlainDay } from '#shared-calc/calendar/day.ts';
 import { batchNow } from '#shared-calc/prepare/animal-quarantine.ts';
 import type { Change } from '#shared-calc/records/change.ts';
 import { recordKinds, type AnimalBatch, type Placement, type Records } from '#shared-calc/records/records.ts';
@@ -109,7 +109,10 @@ export const lookAtAnimals = batchAct<z.infer<typeof LookAtAnimals>>({
   says: 'Writes down what was seen of a batch of animals on a day.',
   input: LookAtAnimals,
   label: ({ batch }) => `look at batch ${batch}`,
-  change: (batch, { seen }, on) => ({ ...batch, looks: byDay([...batch.looks, { on, seen: seen.trim() }]) }),
+  change: (batch, { seen }, on) => ({
+    ...batch,
+    looks: [...batch.looks, { on, seen: seen.trim() }].toSorted(byDay((look) => look.on)),
+  }),
 });
 
 const TestAnimals = z.strictObject({
@@ -126,13 +129,9 @@ export const testAnimals = batchAct<z.infer<typeof TestAnimals>>({
   label: ({ batch, which }) => `${which.trim()} of batch ${batch}`,
   change: (batch, { which, result }, on) => ({
     ...batch,
-    tests: byDay([...batch.tests, { which: which.trim(), on, result: result.trim() }]),
+    tests: [...batch.tests, { which: which.trim(), on, result: result.trim() }].toSorted(byDay((each) => each.on)),
   }),
 });
-
-function byDay<E extends { readonly on: PlainDay }>(entries: readonly E[]): E[] {
-  return entries.toSorted((one, other) => (one.on < other.on ? -1 : Number(one.on > other.on)));
-}
 
 const PlaceAnimals = z.strictObject({
   batch: z.string(),

@@ -39,6 +39,14 @@ export function weekdayOf(day: Day): number {
   return Temporal.PlainDate.from(day).dayOfWeek;
 }
 
+/** Compares two things by their day, the earlier first. */
+export function byDay<T>(dayOf: (one: T) => Day): (one: T, other: T) => number {
+  return (one, other) => {
+    const [day, next] = [dayOf(one), dayOf(other)];
+    return day < next ? -1 : Number(day > next);
+  };
+}
+
 function isInCalendar(year: number, month: number, day: number): boolean {
   if (month < 1 || month > 12 || day < 1) return false;
   return day <= Temporal.PlainDate.from({ year, month, day: 1 }).daysInMonth;

@@ -1,5 +1,5 @@
 import { NOTHING } from '#shared-calc/jobs/store-pieces.ts';
-import { daysBetween, type Day } from '#shared-calc/calendar/day.ts';
+import { daysBetween } from '#shared-calc/calendar/day.ts';
 import { stockOnHand } from '#shared-calc/buy/stock.ts';
 import type { Job, StockEntry } from '#shared-calc/records/records.ts';
 import { latestQuote } from '#shared-calc/jobs/issue-quote.ts';
@@ -10,7 +10,7 @@ import { goodsWords } from '#shared-calc/quantity/goods-words.ts';
 import type { Display } from '#shared-calc/quantity/shown-unit.ts';
 import { batchesNow } from '#shared-calc/prepare/animal-quarantine.ts';
 import { savedWatch } from '#shared-calc/prepare/saved-watch.ts';
-import { sayPlainDate } from '#shared-calc/prepare/say-day.ts';
+import { sayDays, sayPlainDate } from '#shared-calc/prepare/say-day.ts';
 import { calledOf } from '#shared-calc/recipe/column.ts';
 import type { Derived, DerivedJob } from './derived.ts';
 import { openChecks, type CheckedOrder, type FailingCheck } from './failing-checks.ts';
@@ -164,14 +164,9 @@ function sayApart(derived: Derived, entries: readonly StockEntry[]): readonly Ag
       const goods = same.map(({ material, amount }) => goodsSaid(derived, material, amount));
       return {
         what: 'quarantine',
-        why: `In quarantine until ${sayPlainDate(until)}, ${sayDays(derived.today, until)} more: ${goods.join('; ')}.`,
+        why: `In quarantine until ${sayPlainDate(until)}, ${sayDays(daysBetween(derived.today, until))} more: ${goods.join('; ')}.`,
       };
     });
-}
-
-function sayDays(from: Day, to: Day): string {
-  const days = daysBetween(from, to);
-  return days === 1 ? '1 day' : `${days} days`;
 }
 
 function againstWatch({ records }: Derived, { sheet }: DerivedJob): readonly Against[] {
@@ -186,7 +181,7 @@ function againstAnimals({ records, today: on }: Derived, { sheet }: DerivedJob):
   return batchesNow(records, on).flatMap(({ batch, kind, until, daysLeft, placements }) => {
     const count = placements.filter(({ size }) => sizes.has(size)).reduce((sum, each) => sum + each.count, 0);
     if (daysLeft === 0 || count === 0) return [];
-    const why = `In quarantine until ${sayPlainDate(until)}, ${sayDays(on, until)} more: ${count} of ${kind.label}, batch ${batch.id}.`;
+    const why = `In quarantine until ${sayPlainDate(until)}, ${sayDays(daysLeft)} more: ${count} of ${kind.label}, batch ${batch.id}.`;
     return [{ what: 'quarantine', why }];
   });
 }

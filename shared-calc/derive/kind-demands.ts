@@ -1,4 +1,4 @@
-import type { Day } from '#shared-calc/calendar/day.ts';
+import { byDay, type Day } from '#shared-calc/calendar/day.ts';
 import { isBefore } from '#shared-calc/jobs/move-job.ts';
 import { animalsFor, isFlies, seedingOf, type Seeding } from '#shared-calc/prepare/culture-demands.ts';
 import type { PlanFault } from '#shared-calc/prepare/plan-fault.ts';
@@ -52,7 +52,7 @@ export function kindDemands(derived: Derived, kind: CultureKind): KindDemands {
       unknown.push({ job: worked, fault: animals.fault });
   }
   return {
-    demands: demands.toSorted((one, other) => (one.date < other.date ? -1 : Number(one.date > other.date))),
+    demands: demands.toSorted(byDay(({ date }) => date)),
     unknown,
   };
 }

@@ -5,6 +5,7 @@ import type { Bench } from '#shared-calc/bench/open-bench.ts';
 import type { Survey } from '#shared-calc/fields/survey.ts';
 import { showWithUnit, type Display } from '#shared-calc/quantity/shown-unit.ts';
 import { toBase, unitOf } from '#shared-calc/quantity/unit.ts';
+import { listAnd } from '#shared-calc/rule/list-words.ts';
 import { lazy } from '#shared-calc/records/memo.ts';
 import { animalChecks, animalUses, roomOf } from './animal-checks.ts';
 import { placedSizes, type PlacedSize, type Spread } from './placed-size.ts';
@@ -217,9 +218,7 @@ function severalIn(sizes: readonly PlacedSize[]): boolean {
 
 /** `T05, 2 of T07 and T08` */
 function listOf(sizes: readonly PlacedSize[]): string {
-  const words = sizes.map(({ called, count }) => (count === 1 ? called : `${count} of ${called}`));
-  const last = words.at(-1) ?? '';
-  return words.length < 2 ? last : `${words.slice(0, -1).join(', ')} and ${last}`;
+  return listAnd(sizes.map(({ called, count }) => (count === 1 ? called : `${count} of ${called}`)));
 }
 
 function mm(value: number, display: Display): string {

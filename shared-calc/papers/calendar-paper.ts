@@ -1,3 +1,4 @@
+import { byDay } from '#shared-calc/calendar/day.ts';
 import { eachOnce } from '#shared-calc/cautions/all-cautions.ts';
 import { cautionsBlock } from './document.ts';
 import { datedJob } from './dated-job.ts';
@@ -25,7 +26,7 @@ export const calendarPaper: MakePaper = (input) => {
       ...(lamps && { lampsFrom: lamps.from }),
     },
     workshop.name,
-  ).toSorted((one, other) => (one.date < other.date ? -1 : Number(one.date > other.date)));
+  ).toSorted(byDay(({ date }) => date));
   const again = ({ again: each }: (typeof entries)[number]) =>
     each ? `then every ${each.everyDays} days, ${each.times} times` : '';
   return ok({

@@ -1,4 +1,4 @@
-import type { Day } from '#shared-calc/calendar/day.ts';
+import { byDay, type Day } from '#shared-calc/calendar/day.ts';
 import { prepActs } from '#shared-calc/cautions/acts.ts';
 import { eachOnce, type SaidCaution } from '#shared-calc/cautions/all-cautions.ts';
 import type { PrepPlan } from '#shared-calc/prepare/prep-plan.ts';
@@ -39,7 +39,7 @@ export function prepRows(plan: PrepPlan): readonly PrepRow[] {
     decides: false,
     cautions: cautionsOf(prepActs.handover),
   };
-  return [...rows, handover].toSorted((one, other) => (one.date < other.date ? -1 : Number(one.date > other.date)));
+  return [...rows, handover].toSorted(byDay(({ date }) => date));
 }
 
 /** What to mind at the acts of a plan, each wording once. */

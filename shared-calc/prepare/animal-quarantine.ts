@@ -1,4 +1,4 @@
-import { addDays, daysBetween, type Day } from '#shared-calc/calendar/day.ts';
+import { byDay, addDays, daysBetween, type Day } from '#shared-calc/calendar/day.ts';
 import type { AnimalBatch, AnimalKind, Placement, Records } from '#shared-calc/records/records.ts';
 
 /** A batch of animals on a day. */
@@ -31,7 +31,7 @@ export function batchNow(batch: AnimalBatch, { animalKind, placement }: Tables, 
   if (!kind) throw new Error(`batch ${batch.id} is of no kind`);
   const placements = [...placement.values()]
     .filter((each) => each.batch === batch.id)
-    .toSorted((one, other) => (one.on < other.on ? -1 : Number(one.on > other.on)));
+    .toSorted(byDay((each) => each.on));
   const until = quarantineUntil(batch, kind);
   return {
     batch,
@@ -47,6 +47,6 @@ export function batchNow(batch: AnimalBatch, { animalKind, placement }: Tables, 
 export function batchesNow(records: Tables, on: Day, kind?: string): readonly BatchNow[] {
   return [...records.animalBatch.values()]
     .filter((batch) => kind === undefined || batch.kind === kind)
-    .toSorted((one, other) => (one.cameOn < other.cameOn ? -1 : Number(one.cameOn > other.cameOn)))
+    .toSorted(byDay(({ cameOn }) => cameOn))
     .map((batch) => batchNow(batch, records, on));
 }

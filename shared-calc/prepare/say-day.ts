@@ -31,6 +31,11 @@ export function sayPlainDate(day: Day): string {
   return `${dateWords(day)} ${Number(day.slice(0, 4))}`;
 }
 
+/** `1 day`, `12 days` */
+export function sayDays(days: number): string {
+  return days === 1 ? '1 day' : `${days} days`;
+}
+
 function dateWords(day: Day): string {
   const [, month = 1, date = 1] = day.split('-').map(Number);
   return `${date} ${months[month - 1]}`;

@@ -1,6 +1,6 @@
 import type { Day } from '#shared-calc/calendar/day.ts';
 import type { PrepPlan } from './prep-plan.ts';
-import { sayDate, sayDay } from './say-day.ts';
+import { sayDate, sayDay, sayDays } from './say-day.ts';
 
 const ordered: Readonly<Record<PrepPlan['decides']['first'], string>> = {
   tank: 'Order the tank',
@@ -27,9 +27,8 @@ export function sayDecides({ decides, late }: PrepPlan, what: string): string {
  */
 export function sayLate({ wanted, handover, late, because }: PrepPlan): string | undefined {
   if (wanted === undefined || late === 0) return undefined;
-  const days = late === 1 ? '1 day' : `${late} days`;
   const [from, to] = [wanted, handover].map((day) => (sameYear(wanted, handover) ? sayDay(day) : sayDate(day)));
-  return `${days} late because of ${because}: the handover moves from ${from} to ${to}.`;
+  return `${sayDays(late)} late because of ${because}: the handover moves from ${from} to ${to}.`;
 }
 
 function sameYear(one: Day, other: Day): boolean {

@@ -1,6 +1,6 @@
 import { calledOf } from '#shared-calc/recipe/column.ts';
 import type { Bench } from '#shared-calc/bench/open-bench.ts';
-import { addDays, weekdayOf, type Day } from '#shared-calc/calendar/day.ts';
+import { byDay, addDays, weekdayOf, type Day } from '#shared-calc/calendar/day.ts';
 import { careRounds, type CareDate, type CareFigures, type CareRound } from './care-calendar.ts';
 import { careActs, siteActs } from '#shared-calc/cautions/acts.ts';
 import { eachOnce, type SaidCaution } from '#shared-calc/cautions/all-cautions.ts';
@@ -97,7 +97,7 @@ export function careByArea(jobs: readonly CaredJob[], from: Day): readonly AreaC
 }
 
 function tripsOf(visits: readonly AreaVisit[]): readonly CareTrip[] {
-  const inOrder = visits.toSorted((one, other) => (one.date < other.date ? -1 : Number(one.date > other.date)));
+  const inOrder = visits.toSorted(byDay(({ date }) => date));
   return [...Map.groupBy(inOrder, ({ date }) => mondayOf(date))].map(([week, inWeek]) => ({
     week,
     visits: inWeek.filter(({ act }) => act !== 'call').map(plain),

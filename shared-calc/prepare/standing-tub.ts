@@ -1,4 +1,4 @@
-import { addDays, daysBetween, type Day } from '#shared-calc/calendar/day.ts';
+import { byDay, addDays, daysBetween, type Day } from '#shared-calc/calendar/day.ts';
 import type { CultureKind, Move, Records } from '#shared-calc/records/records.ts';
 import { isFlies } from './culture-demands.ts';
 import { growthRate, type GrowthRate } from './growth-rate.ts';
@@ -116,5 +116,5 @@ export function tubsOf({ tub, move }: Pick<Records, 'tub' | 'move'>, kind: strin
       spare,
       moves: (moves.get(id) ?? []).filter((each) => each.on <= on),
     }))
-    .toSorted((one, other) => (one.startedOn < other.startedOn ? -1 : Number(one.startedOn > other.startedOn)));
+    .toSorted(byDay(({ startedOn }) => startedOn));
 }

@@ -1,4 +1,4 @@
-import { addDays, type Day } from '#shared-calc/calendar/day.ts';
+import { byDay, addDays, type Day } from '#shared-calc/calendar/day.ts';
 import { isOpen, nextOpen, type WorkCalendar } from '#shared-calc/calendar/work-calendar.ts';
 import type { PrepPlan } from './prep-plan.ts';
 import type { TimedStep } from './step-minutes.ts';
@@ -49,7 +49,7 @@ export interface TimeLineTerms {
 export function timeLine(jobs: readonly PlannedJob[], terms: TimeLineTerms): TimeLine {
   const entries = jobs
     .flatMap((job) => stepsOf(job).flatMap(({ step, date }) => overDays(job, { step, date }, terms)))
-    .toSorted((one, other) => (one.date < other.date ? -1 : Number(one.date > other.date)));
+    .toSorted(byDay(({ date }) => date));
   const clashes = [...Map.groupBy(entries, ({ date }) => date)].flatMap(([date, day]) => clashOf(date, day, terms));
   return { entries, clashes };
 }

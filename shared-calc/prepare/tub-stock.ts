@@ -1,4 +1,4 @@
-import { addDays, daysBetween, type Day } from '#shared-calc/calendar/day.ts';
+import { byDay, addDays, daysBetween, type Day } from '#shared-calc/calendar/day.ts';
 import type { CultureKind, Move } from '#shared-calc/records/records.ts';
 import { grownCount } from '#shared-calc/trade/cultures/grow-count.ts';
 
@@ -39,15 +39,13 @@ export function tubStock(
   perDay: number,
   { startedOn, founders, moves = [] }: TubStart & { readonly moves?: readonly Pick<Move, 'on' | 'what' | 'amount'>[] },
 ): TubStock {
-  return moves
-    .toSorted((one, other) => (one.on < other.on ? -1 : Number(one.on > other.on)))
-    .reduce(
-      (stock, { on, what, amount }) => {
-        const day = dayNumber(on);
-        return what === 'counted' ? { ...stock, known: { day, animals: amount } } : takeFrom(stock, day, -amount);
-      },
-      freshTub(kind, perDay, { started: dayNumber(startedOn), founders }),
-    );
+  return moves.toSorted(byDay(({ on }) => on)).reduce(
+    (stock, { on, what, amount }) => {
+      const day = dayNumber(on);
+      return what === 'counted' ? { ...stock, known: { day, animals: amount } } : takeFrom(stock, day, -amount);
+    },
+    freshTub(kind, perDay, { started: dayNumber(startedOn), founders }),
+  );
 }
 
 /** A tub on the day of its start. */

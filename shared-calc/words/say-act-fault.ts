@@ -1,3 +1,4 @@
+import { sayDays } from '#shared-calc/prepare/say-day.ts';
 import { sayRowFault } from './say-row-fault.ts';
 import { sayLogFaults } from './say-log-faults.ts';
 import { writeNumber } from '#shared-calc/quantity/write-figure.ts';
@@ -129,7 +130,7 @@ const withoutValue = {
 } as const;
 
 function sayQuarantine({ batch, until, daysLeft, on }: Extract<Own, { readonly kind: 'in-quarantine' }>): string {
-  return `Batch ${batch} is in quarantine until ${until}, ${daysLeft === 1 ? '1 day' : `${daysLeft} days`} after ${on}.`;
+  return `Batch ${batch} is in quarantine until ${until}, ${sayDays(daysLeft)} after ${on}.`;
 }
 
 /** Animals, down to the whole. */

@@ -3,7 +3,7 @@ import type { BoxProblem } from '#shared-calc/engine/box-content.ts';
 import type { BoxFault } from '#shared-calc/recipe/read-box.ts';
 import { unreachable } from '#shared-calc/result.ts';
 import { byRuleName, type Called } from './called.ts';
-import { listOr } from './list-words.ts';
+import { listOr } from '#shared-calc/rule/list-words.ts';
 import { sayRuleFault } from './say-rule-fault.ts';
 
 /** Why the cell of a line has no value, in a sentence with its cure. A cycle is shown with the names in rules. */

@@ -5,7 +5,7 @@ import type { Figure } from '#shared-calc/engine/box-content.ts';
 import { figureWords, shownUnitWords } from '#shared-calc/quantity/figure-words.ts';
 import type { Display } from '#shared-calc/quantity/shown-unit.ts';
 import { inSentence, lineLabel } from '#shared-calc/recipe/line-label.ts';
-import { listAnd } from './list-words.ts';
+import { listAnd } from '#shared-calc/rule/list-words.ts';
 
 /** How a figure and its range are explained, and what to measure to narrow it. */
 export interface RangeSaid {

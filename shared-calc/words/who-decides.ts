@@ -1,6 +1,6 @@
 import type { SaidCaution } from '#shared-calc/cautions/all-cautions.ts';
 import { PRACTICE } from '#shared-calc/cautions/sources.ts';
-import { listAnd } from './list-words.ts';
+import { listAnd } from '#shared-calc/rule/list-words.ts';
 
 /**
  * Who decides, as the end of a sentence: `Builder decides`, `Keeper and vet decide`. Whoever decides only in some case

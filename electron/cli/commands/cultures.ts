@@ -11,7 +11,7 @@ import {
 import { eatenTogether, preyEaten } from '#shared-calc/prepare/prey-eaten.ts';
 import type { FlyWish } from '#shared-calc/prepare/fly-shelf.ts';
 import { portionOf } from '#shared-calc/prepare/portion-of.ts';
-import type { Day } from '#shared-calc/calendar/day.ts';
+import { byDay, type Day } from '#shared-calc/calendar/day.ts';
 import { tubsOf } from '#shared-calc/prepare/standing-tub.ts';
 import { tubWays } from '#shared-calc/prepare/tub-ways.ts';
 import { coinsText } from '#shared-calc/quantity/coins-text.ts';
@@ -134,7 +134,7 @@ function readStanding(
   if (!listed.ok) return listed;
   const tubs = [...tubsOf(records, kind, day), ...listed.value.filter((tub) => tub.kind === kind)];
   return ok({
-    tubs: tubs.toSorted((one, other) => (one.startedOn < other.startedOn ? -1 : 1)),
+    tubs: tubs.toSorted(byDay(({ startedOn }) => startedOn)),
     ...(degC.value !== undefined && { degC: degC.value }),
   });
 }

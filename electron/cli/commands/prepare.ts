@@ -1,4 +1,4 @@
-import type { Day } from '#shared-calc/calendar/day.ts';
+import { byDay, type Day } from '#shared-calc/calendar/day.ts';
 import { calendarOf } from '#shared-calc/prepare/calendar-of.ts';
 import { planFacts } from '#shared-calc/prepare/plan-facts.ts';
 import { sayPlanFault } from '#shared-calc/words/say-plan-fault.ts';
@@ -98,7 +98,7 @@ function stepsOf({ steps, hardscape }: PrepPlan): readonly (PrepPlan['steps'][nu
 type HardscapeStep = NonNullable<PrepPlan['hardscape']>;
 
 function planTable(plan: PrepPlan, says: readonly string[]): string {
-  const steps = stepsOf(plan).toSorted((one, other) => (one.date < other.date ? -1 : Number(one.date > other.date)));
+  const steps = stepsOf(plan).toSorted(byDay(({ date }) => date));
   const rows = steps.map(({ step, date, orderBy = '' }) => [step === 'hardscape' ? 'wood, cork' : step, orderBy, date]);
   const care = plan.care.map(({ act, date }) => [act, '', date]);
   return [

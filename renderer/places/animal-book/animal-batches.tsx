@@ -7,6 +7,7 @@ import { Fields, TextField } from '#renderer/kit/field.tsx';
 import { Flag } from '#renderer/kit/flag.tsx';
 import { MutedLine } from '#renderer/kit/muted.tsx';
 import { Fault, Hint } from '#renderer/kit/note.tsx';
+import { sayDays } from '#shared-calc/prepare/say-day.ts';
 import { paperDay } from '#shared-calc/papers/paper-words.ts';
 import { batchesNow, type BatchNow } from '#shared-calc/prepare/animal-quarantine.ts';
 import { readDay } from '#shared-calc/read/read-day.ts';
@@ -77,7 +78,6 @@ function Batch({ now, context, api }: BatchesParts & { readonly now: BatchNow })
 
 function QuarantineWords({ now: { until, daysLeft, unplaced } }: { readonly now: BatchNow }) {
   const left = unplaced === 0 ? 'all are planned in' : `${unplaced} go nowhere yet`;
-  const days = daysLeft === 1 ? '1 day' : `${daysLeft} days`;
   return daysLeft === 0 ? (
     <p>
       Quarantine over since {paperDay(until)}; {left}.
@@ -85,7 +85,7 @@ function QuarantineWords({ now: { until, daysLeft, unplaced } }: { readonly now:
   ) : (
     <p>
       <Flag state="watch" sign="wait">
-        {days} left
+        {sayDays(daysLeft)} left
       </Flag>{' '}
       In quarantine until {paperDay(until)}; {left}.
     </p>

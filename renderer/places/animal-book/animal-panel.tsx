@@ -6,7 +6,8 @@ import { MutedLine } from '#renderer/kit/muted.tsx';
 import { PanelHead } from '#renderer/kit/side-panel.tsx';
 import type { Field } from '#shared-calc/fields/field.ts';
 import { fieldsOf } from '#shared-calc/fields/record-fields.ts';
-import { noSource, sourceFields, sourceMarks, type SourceMark } from '#shared-calc/fields/source.ts';
+import { sourceFields, sourceMarks, type SourceMark } from '#shared-calc/fields/source.ts';
+import { markWords } from '#shared-calc/bench/source-words.ts';
 import { jobName } from '#shared-calc/jobs/find-job.ts';
 import { sizeWords } from '#shared-calc/jobs/job-sheet.ts';
 import { showField, valueOf } from '#shared-calc/records/field-text.ts';
@@ -69,7 +70,6 @@ function Marks({ kind, context, api }: AnimalPanelParts) {
     api.doAct('put', { kind: 'animalKind', record: { ...kind, marks } });
   };
   const options = sourceFields.source.options ?? [];
-  const sayMark = (mark: string | undefined) => options.find(({ value }) => value === mark)?.label ?? noSource;
   const sayValue = (key: string, field: Field) =>
     `${showField(field, valueOf(kind, key), context)} ${unitBeside(field, context.display)}`.trim();
   return (
@@ -80,7 +80,7 @@ function Marks({ kind, context, api }: AnimalPanelParts) {
           <ChoiceField
             key={key}
             label={field.heading}
-            hint={`${sayValue(key, field)}, ${sayMark(kind.marks?.[key] ?? kind.source)}`}
+            hint={`${sayValue(key, field)}, ${markWords(kind.marks?.[key] ?? kind.source)}`}
             value={kind.marks?.[key] ?? ''}
             options={[{ value: '', label: 'as the kind' }, ...options]}
             choose={(mark) => choose(key, mark)}

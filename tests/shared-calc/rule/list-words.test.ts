@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { listAnd, listOr } from '#shared-calc/words/list-words.ts';
+import { listAnd, listOr } from '#shared-calc/rule/list-words.ts';
 
 describe('listOr', () => {
   test.each([
