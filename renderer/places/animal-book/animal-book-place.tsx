@@ -20,7 +20,7 @@ export function animalBookPlace(api: BookApi): (route: Route) => PlaceView {
   return bookPlace({
     api,
     table: animalTable,
-    aside: 'named by a size; what is left empty is not known yet',
+    aside: 'what is empty is not known yet',
     acts: [{ label: 'Take in a list', run: list.open }],
     above: list.dialog,
     sidePanel: ({ record }, context) => <AnimalPanel key={record.id} kind={record} context={context} api={api} />,
