@@ -235,7 +235,7 @@ describe('the step to version 12', () => {
   });
 });
 
-describe('the step to version 14', () => {
+describe('the step to version 15', () => {
   test.each([
     ['accepted', 'Q1'],
     ['handed over', 'Q1'],

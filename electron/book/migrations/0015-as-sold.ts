@@ -5,7 +5,7 @@ import type { Migration } from './migration.ts';
  * moves on. A closed job was sold if it was paid for.
  */
 export const asSold: Migration = {
-  version: 14,
+  version: 15,
   name: 'as sold',
   up: (db) => {
     db.exec(`
