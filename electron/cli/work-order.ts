@@ -6,6 +6,7 @@ import { oldPricesIn, type PriceBook } from '#shared-calc/buy/price-book.ts';
 import type { Stock } from '#shared-calc/buy/stock.ts';
 import { unasked } from '#shared-calc/fields/survey.ts';
 import { benchPlace, type PlaceCheck } from '#shared-calc/jobs/place-checks.ts';
+import { houseNow, type WorkingHouse } from '#shared-calc/jobs/working-house.ts';
 import { derive, type Derived } from '#shared-calc/derive/derived.ts';
 import type { Job, Line, Records, Workshop } from '#shared-calc/records/records.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
@@ -23,6 +24,7 @@ export interface WorkedOrder {
   readonly order: Order;
   readonly bench: Bench;
   readonly pricing: Pricing;
+  readonly house: WorkingHouse;
   readonly workshop: Workshop;
   /** The limits of the place for a size; without a job nothing was asked there. */
   readonly place: (column: string) => readonly PlaceCheck[];
@@ -37,7 +39,7 @@ export function workOrder(given: Arguments, records: Records): Result<WorkedOrde
   if (!on.ok) return failed([on.fault]);
   const pricing = readPricing(given, derived, order.value);
   if (!pricing.ok) return failed([pricing.fault]);
-  const lines = derived.lines(order.value.recipe);
+  const { lines, recipe, jobId } = order.value;
   const unknown = unknownLines(
     order.value.written.map(({ line }) => line),
     lines,
@@ -49,7 +51,8 @@ export function workOrder(given: Arguments, records: Records): Result<WorkedOrde
   const refused = refusedWrites(order.value, bench);
   if (refused.length > 0) return failed(refused);
   const place = placeOf(derived, order.value, bench);
-  return ok({ derived, order: order.value, bench, pricing: pricing.value, workshop: derived.workshop, place });
+  const house = derived.job(jobId ?? '')?.house ?? houseNow(records, recipe);
+  return ok({ derived, order: order.value, bench, pricing: pricing.value, house, workshop: derived.workshop, place });
 }
 
 /** Every size of the order stands at the place, also one that is left out of the answer. */
@@ -60,8 +63,12 @@ function placeOf({ records, display }: Derived, { columns, beside, jobId }: Orde
 }
 
 function readPricing(given: Arguments, derived: Derived, order: Order): Result<Pricing, string> {
-  const { records, prices, rules } = derived;
+  const { records } = derived;
   const job = derived.job(order.jobId ?? '')?.pricing;
+  const { rules } = job ?? derived;
+  const asked = given.text('prices') ?? '';
+  if (asked !== '' && asked !== 'today') return failed(`--prices ${asked}: say today, or leave it out.`);
+  const prices = asked === 'today' ? derived.prices : (job?.prices ?? derived.prices);
   const basis = given.text('basis') ?? job?.basis ?? 'used';
   if (!isBasis(basis)) return failed(`--basis ${basis}: choose used or packs.`);
   const buying = readBuying(given, records, prices);
