@@ -11,7 +11,7 @@ import { withAnswer } from '#shared-calc/derive/house-offers.ts';
 import type { Derived } from '#shared-calc/derive/derived.ts';
 import { houseAnswers } from '#shared-calc/fields/house-change.ts';
 import { findJob } from '#shared-calc/jobs/find-job.ts';
-import { isSold } from '#shared-calc/jobs/sold-house.ts';
+import { isSold, type SoldHouse } from '#shared-calc/jobs/sold-house.ts';
 import { inSentence, lineLabel } from '#shared-calc/recipe/line-label.ts';
 import { linesOf } from '#shared-calc/recipe/lines-of.ts';
 import { applyChange, emptyChange, squashChanges, updated, type Change } from '#shared-calc/records/change.ts';
@@ -184,23 +184,25 @@ function findProposal(records: Records, id: string): Result<HouseChange, ActFaul
 
 /** What the proposal changes of its line; what else became of the line meanwhile stays. */
 function forced(records: Records, change: HouseChange, inForceOn: string): Result<Change, ActFault> {
-  const { before: was, after: wanted, ...rest } = change;
-  const id = lineOfChange(change)?.id ?? '';
-  const before = records.line.get(id);
-  if (was && !before) return failed({ kind: 'line-gone', change: change.id, line: was.name });
-  const after = wanted && before && was ? withFields(before, changedFields(was, wanted)) : wanted;
+  const before = records.line.get(lineOfChange(change)?.id ?? '');
+  if (change.before && !before) return failed({ kind: 'line-gone', change: change.id, line: change.before.name });
+  const after = asWanted(change, before);
   const fault = after ? lineFault(records, after) : removalFault(records, before);
   if (fault) return failed(fault);
+  const { before: _, after: __, ...rest } = change;
   const to: HouseChange = { ...rest, ...(before && { before }), ...(after && { after }), inForceOn };
   const label = `${change.id} in force: ${wordsOf(after ?? before)}`;
-  const written = lineWritten(label, before, after);
   return ok(
     squashChanges(label, [
-      written,
+      lineWritten(label, before, after),
       { ...emptyChange(''), updated: [updated('houseChange', change, to)] },
       followingAgain(records, change),
     ]),
   );
+}
+
+function asWanted({ before, after }: HouseChange, now: Line | undefined): Line | undefined {
+  return after && before && now ? withFields(now, changedFields(before, after)) : after;
 }
 
 function changedFields(was: Line, wanted: Line): Parameters<typeof withFields<Line>>[1] {
@@ -277,13 +279,22 @@ function answerFault(derived: Derived, change: HouseChange, { job: id, answer }:
   if (before) return { kind: 'answered-already', ...on, answer: before.answer, on: before.on };
   if (change.inForceOn === undefined) return { kind: 'only-proposed', change: change.id };
   const worked = derived.job(id);
-  if (!worked || worked.job.recipe !== change.recipe) return { kind: 'not-offered', ...on, why: 'other recipe' };
-  const { job, sold } = worked;
-  if (isSoldState(job.state) && !takesChanges(job)) return { kind: 'too-late-to-take', ...on, state: job.state };
+  if (worked?.job.recipe !== change.recipe) return { kind: 'not-offered', ...on, why: 'other recipe' };
+  const { state } = worked.job;
+  if (isSoldState(state) && !takesChanges(worked.job)) return { kind: 'too-late-to-take', ...on, state };
+  return offerFault(worked.sold, on, change) ?? (answer === 'take' ? takeFault(worked.sold, on, change) : undefined);
+}
+
+type On = { readonly change: string; readonly job: string };
+
+function offerFault(sold: SoldHouse | undefined, on: On, change: HouseChange): ActFault | undefined {
   if (!sold) return { kind: 'not-offered', ...on, why: 'follows' };
-  if (!sold.since.includes(change)) return { kind: 'not-offered', ...on, why: 'in quote' };
-  const [broken] = answer === 'take' ? breaksOf(sold.lines, withChange(sold.lines, change)) : [];
-  return broken && { kind: 'cannot-take', ...on, fault: broken };
+  return sold.since.includes(change) ? undefined : { kind: 'not-offered', ...on, why: 'in quote' };
+}
+
+function takeFault(sold: SoldHouse | undefined, on: On, change: HouseChange): ActFault | undefined {
+  const [broken] = sold ? breaksOf(sold.lines, withChange(sold.lines, change)) : [];
+  return broken && { kind: 'cannot-take', ...on, label: broken.label };
 }
 
 /** The log of a recipe, or of all. */

@@ -1,5 +1,4 @@
 import type { Job } from '#shared-calc/records/records.ts';
-import type { RuleBreak } from './act-fault.ts';
 
 /** Why a change of a house is not proposed, put in force, dropped or answered. */
 export type HouseFault =
@@ -24,4 +23,4 @@ export type HouseFault =
       readonly why: 'follows' | 'in quote' | 'other recipe';
     }
   | { readonly kind: 'too-late-to-take'; readonly change: string; readonly job: string; readonly state: Job['state'] }
-  | { readonly kind: 'cannot-take'; readonly change: string; readonly job: string; readonly fault: RuleBreak };
+  | { readonly kind: 'cannot-take'; readonly change: string; readonly job: string; readonly label: string };

@@ -2,8 +2,15 @@ import type { Day } from '#shared-calc/calendar/day.ts';
 import { changesOf, isOtherLine, lineOfChange } from '#shared-calc/jobs/house-changes.ts';
 import { bodyOf } from '#shared-calc/jobs/sold-house.ts';
 import { renamedLine } from '#shared-calc/recipe/rename-line.ts';
-import { added, applyChange, squashChanges, updated, type Added, type Change } from '#shared-calc/records/change.ts';
-import { emptyChange } from '#shared-calc/records/change.ts';
+import {
+  added,
+  applyChange,
+  emptyChange,
+  squashChanges,
+  updated,
+  type Added,
+  type Change,
+} from '#shared-calc/records/change.ts';
 import type { HouseChange, Line, Records } from '#shared-calc/records/records.ts';
 import { nextNumber } from './next-number.ts';
 

@@ -33,8 +33,9 @@ function rejobbed(from: Job, to: Job): Change {
   return { ...emptyChange(''), updated: [updated('job', from, to)] };
 }
 
-function unsold({ soldAs: _, acceptedOn: __, ...job }: Job): Job {
-  return job;
+function unsold(job: Job): Job {
+  const { soldAs: _, acceptedOn: __, ...rest } = job;
+  return rest;
 }
 
 function soldNow(derived: Derived, job: Job): Change {

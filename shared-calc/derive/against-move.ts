@@ -1,7 +1,7 @@
 import { NOTHING } from '#shared-calc/jobs/store-pieces.ts';
 import { daysBetween } from '#shared-calc/calendar/day.ts';
 import { stockOnHand } from '#shared-calc/buy/stock.ts';
-import type { Job, StockEntry } from '#shared-calc/records/records.ts';
+import type { IssuedQuote, Job, StockEntry } from '#shared-calc/records/records.ts';
 import { latestQuote } from '#shared-calc/jobs/issue-quote.ts';
 import { isBefore } from '#shared-calc/jobs/move-job.ts';
 import { quoteDifferences } from '#shared-calc/jobs/quote-differences.ts';
@@ -97,15 +97,21 @@ function againstDeposit({ id, depositOn }: Job): readonly Against[] {
 }
 
 /** The quote of a job is what it was issued for: what was written in the job since wants a revision. */
-function againstQuote({ records }: Derived, { job, sheet, sold }: DerivedJob): readonly Against[] {
-  const quote = latestQuote(records, job.id);
-  const standing = sold?.quote ?? quote;
-  const body = sold?.body ?? (quote && bodyOf(quote));
-  if (!quote || !standing || !body) return [{ what: 'quote', why: `No quote of ${job.id} has been issued.` }];
-  const count = sold ? sold.differs().changed.length : quoteDifferences(sheet, body).length;
+function againstQuote({ records }: Derived, worked: DerivedJob): readonly Against[] {
+  const { id } = worked.job;
+  const latest = latestQuote(records, id);
+  const quote = latest && (worked.sold?.quote ?? latest);
+  const count = quote && differenceCount(worked, quote);
+  if (!quote || count === undefined) return [{ what: 'quote', why: `No quote of ${id} has been issued.` }];
   if (count === 0) return [];
   const things = count === 1 ? '1 thing' : `${count} things`;
-  return [{ what: 'quote', why: `${job.id} differs from quote ${standing.id} in ${things}: issue a revision.` }];
+  return [{ what: 'quote', why: `${id} differs from quote ${quote.id} in ${things}: issue a revision.` }];
+}
+
+function differenceCount({ sheet, sold }: DerivedJob, quote: IssuedQuote): number | undefined {
+  if (sold) return sold.differs().changed.length;
+  const body = bodyOf(quote);
+  return body && quoteDifferences(sheet, body).length;
 }
 
 /** Until it is built, what the Store cannot give for it; later, plants kept for it that still stand apart. */

@@ -20,7 +20,17 @@ export function copyJob(records: Records, id: string, { on }: { readonly on: Day
   if (!found.ok) return found;
   const { title, client, contact, recipe, site, access, audience, animals, area, basis, note, survey } = found.value;
   const job: Job = {
-    ...{ client, contact, recipe, site, access, audience, animals, area, basis, note, survey },
+    client,
+    contact,
+    recipe,
+    site,
+    access,
+    audience,
+    animals,
+    area,
+    basis,
+    note,
+    survey,
     id: nextJobId(records),
     title: `Copy of ${title}`,
     state: 'enquiry',

@@ -44,11 +44,11 @@ function ownOf({ whole, columns, oneOffs }: Own): ReadonlyMap<string, OwnThing> 
   const things = new Map<string, OwnThing>();
   for (const [line, text] of textsOf(whole)) things.set(`whole ${line}`, { is: 'box', box: line, text, line });
   for (const column of columns) {
-    const { size, key, tank, count, locals, given = new Map() } = column;
+    const { size, key, tank, count, locals, given } = column;
     things.set(`size ${size}`, { is: 'size', box: calledOf(column), text: sizeWords({ tank: tank.id, count }) });
     for (const [line, text] of textsOf(locals))
       things.set(`${size} ${line}`, { is: 'box', box: `${key}.${line}`, text, line });
-    for (const [line, { text }] of given)
+    for (const [line, { text }] of given ?? [])
       things.set(`given ${size} ${line}`, { is: 'box', box: `${key}.${line}`, text, line });
   }
   for (const { id, label, group, costCoins } of oneOffs)

@@ -1,8 +1,8 @@
 /** SHA-256 (FIPS 180-4) of a text in UTF-8, in lower-case hexadecimal. */
 export function sha256(text: string): string {
   const bytes = padded(new TextEncoder().encode(text));
-  const hash = [...START];
-  for (let at = 0; at < bytes.byteLength; at += BLOCK) addBlock(hash, new DataView(bytes.buffer, at, BLOCK));
+  let hash = START;
+  for (let at = 0; at < bytes.byteLength; at += BLOCK) hash = withBlock(hash, new DataView(bytes.buffer, at, BLOCK));
   return hash.map((word) => (word >>> 0).toString(16).padStart(8, '0')).join('');
 }
 
@@ -11,7 +11,7 @@ const BLOCK = 64;
 
 const PRIMES = primes(64);
 /** The first 32 bits of the fractions of the square and cube roots of the first primes. */
-const START = PRIMES.slice(0, 8).map((prime) => fraction(Math.sqrt(prime)));
+const START = eight((at) => fraction(Math.sqrt(PRIMES[at] ?? 0)));
 const ROUNDS = PRIMES.map((prime) => fraction(Math.cbrt(prime)));
 
 function primes(count: number): readonly number[] {
@@ -33,15 +33,22 @@ function padded(text: Uint8Array): Uint8Array<ArrayBuffer> {
   return bytes;
 }
 
-function addBlock(hash: number[], block: DataView): void {
+type Eight = readonly [number, number, number, number, number, number, number, number];
+
+function eight(of: (at: number) => number): Eight {
+  return [of(0), of(1), of(2), of(3), of(4), of(5), of(6), of(7)];
+}
+
+function withBlock(hash: Eight, block: DataView): Eight {
   const words = schedule(block);
-  let [a = 0, b = 0, c = 0, d = 0, e = 0, f = 0, g = 0, h = 0] = hash;
+  let [a, b, c, d, e, f, g, h] = hash;
   for (const [at, round] of ROUNDS.entries()) {
     const one = (h + mix(e, 6, 11, 25) + ((e & f) ^ (~e & g)) + round + (words[at] ?? 0)) | 0;
     const two = (mix(a, 2, 13, 22) + ((a & b) ^ (a & c) ^ (b & c))) | 0;
     [h, g, f, e, d, c, b, a] = [g, f, e, (d + one) | 0, c, b, a, (one + two) | 0];
   }
-  for (const [at, word] of [a, b, c, d, e, f, g, h].entries()) hash[at] = ((hash[at] ?? 0) + word) | 0;
+  const sum: Eight = [a, b, c, d, e, f, g, h];
+  return eight((at) => ((hash[at] ?? 0) + (sum[at] ?? 0)) | 0);
 }
 
 function schedule(block: DataView): readonly number[] {

@@ -4,7 +4,7 @@ import { quoteRules, type QuoteRules } from '#shared-calc/price/quote-rules.ts';
 import type { Rate, Recipe, Records, Workshop } from '#shared-calc/records/records.ts';
 import { workshopOf } from '#shared-calc/records/workshop-of.ts';
 import { changesOf } from './house-changes.ts';
-import { byId } from './rework-quote.ts';
+import { byId } from '#shared-calc/records/by-id.ts';
 import type { SoldHouse } from './sold-house.ts';
 
 /** What a quote is frozen from beside its lines and prices. */

@@ -111,8 +111,8 @@ const sayings: Sayings<Own, [Called]> = {
   'not-offered': ({ change, job, why }) => `${change} is not offered to ${job}: ${notOffered[why]}.`,
   'too-late-to-take': ({ change, job, state }) =>
     `${job} is ${state}: ${change} comes too late for it. An answer is asked from accepted to ready to build.`,
-  'cannot-take': ({ change, job, fault }) =>
-    `${job} cannot take ${change}: ${fault.label} could not be worked in the house that it was sold in.`,
+  'cannot-take': ({ change, job, label }) =>
+    `${job} cannot take ${change}: ${label} could not be worked in the house that it was sold in.`,
   'house-log': ({ record }) =>
     `${capital(sayRecord(record))} is written by the acts of a house: proposeHouse, forceHouse, dropHouse, answerHouse, and every edit of a line.`,
   'no-place-collected': () => 'Say where the leaves were collected: it stands on the label.',
