@@ -17,6 +17,16 @@ const users: Readonly<Partial<Record<RecordKind, UsersOf>>> = {
       (material) => material.supplier === id,
       ({ id: code }) => `material ${code}`,
     ),
+    ...named(
+      records.pack,
+      (pack) => pack.supplier === id,
+      ({ material }) => `packs of ${material}`,
+    ),
+    ...named(
+      records.quoteLine,
+      (line) => line.supplier === id,
+      ({ label }) => label,
+    ),
   ],
   tank: (id, records) => [
     ...jobsWith(({ tank }) => tank === id, records),
@@ -82,7 +92,14 @@ const users: Readonly<Partial<Record<RecordKind, UsersOf>>> = {
     ),
     ...(id === WORK_GROUP ? ['the price of all work'] : []),
   ],
-  rate: (id) => (pricedBy.has(id) ? ['the price of every hour'] : []),
+  rate: (id, records) => [
+    ...(pricedBy.has(id) ? ['the price of every hour'] : []),
+    ...named(
+      records.line,
+      (line) => line.who === id,
+      ({ name, recipe }) => `${name} of ${recipe}`,
+    ),
+  ],
 };
 
 /** Rates that the sums of a quote use by name. */

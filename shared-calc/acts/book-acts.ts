@@ -49,8 +49,8 @@ export const putAll = act<z.infer<typeof PutAll>>({
       const fault = putFault(now, each);
       if (fault) return failed(fault);
       const change = putRecord(now, each);
-      // Lines are checked against each other, codes of tanks against those of materials.
-      if (['line', 'tank', 'material'].includes(each.kind)) now = applyChange(now, change);
+      // Lines are checked against each other, codes of goods against those of other goods.
+      if (['line', 'tank', 'material', 'plant'].includes(each.kind)) now = applyChange(now, change);
       changes.push(change);
     }
     const [only] = changes;
@@ -80,7 +80,7 @@ function putFault(records: Records, input: Added): ActFault | undefined {
   const from = kind === 'workshop' ? records.workshop.get('workshop')?.coinDecimals : undefined;
   if (kind === 'workshop' && from !== undefined && from !== record.coinDecimals)
     return { kind: 'coins-change', from, to: record.coinDecimals };
-  return kind === 'line' ? lineFault(records, record) : misfitOf(input, records);
+  return (kind === 'line' ? lineFault(records, record) : undefined) ?? misfitOf(input, records);
 }
 
 const Name = z.strictObject({ kind: KindSchema, id: z.string() });
@@ -125,9 +125,10 @@ function removed(records: Records, names: readonly RecordName[], label: string):
 const owners: Readonly<Partial<Record<RecordKind, readonly RecordKind[]>>> = {
   material: ['pack'],
   tank: ['pack'],
+  plant: ['pack'],
   pack: ['packPrice'],
   recipe: ['line'],
-  size: ['localValue'],
+  size: ['localValue', 'quoteLine'],
 };
 
 function ownedBy(records: Records, owner: RecordName): readonly RecordName[] {

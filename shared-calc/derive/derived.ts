@@ -95,7 +95,7 @@ interface Shared extends Pick<Derived, 'records' | 'today' | 'workshop' | 'displ
 
 function derivedWith(caches: Caches, records: Records, today: Day): Derived {
   const workshop = workshopOf(records);
-  const { material, pack, packPrice, supplier, tank, rate, margin, taxClass, closedDay } = records;
+  const { material, pack, packPrice, supplier, tank, plant, rate, margin, taxClass, closedDay } = records;
   const shared: Shared = {
     records,
     today,
@@ -104,7 +104,7 @@ function derivedWith(caches: Caches, records: Records, today: Day): Derived {
     sheets: lazy(() => caches.sheets(records)),
     calendar: lazy(() => caches.calendar([workshop, closedDay], () => calendarOf(records))),
     prices: lazy(() =>
-      caches.prices([workshop.oldPriceDays, material, pack, packPrice, supplier, tank, today], () =>
+      caches.prices([workshop.oldPriceDays, material, pack, packPrice, supplier, tank, plant, today], () =>
         priceBook(records, { on: today, oldPriceDays: workshop.oldPriceDays }),
       ),
     ),

@@ -17,6 +17,7 @@ const sayings: Sayings<Misfit> = {
   'harvest-over-capacity': ({ animals, capacity }) =>
     `A harvest of ${animals} is more than the ${capacity} a tub holds.`,
   'same-code': ({ by }) => `That is the code of a ${by}.`,
+  'not-hourly': ({ rate }) => `${rate} is not paid by the hour.`,
   'unit-counted': ({ unit }) =>
     `Its packs or stock are counted in ${unit}, which would no longer be right. Make another material of it.`,
 };

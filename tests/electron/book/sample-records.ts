@@ -99,9 +99,6 @@ export const oneOfEach: readonly Added[] = [
     kind: 'material',
     record: { id: 'M01', label: 'Expanded clay', unit: 'L', supplier: 'S1', sale: 'packs', keeps: true, note: '' },
   },
-  { kind: 'pack', record: { id: 'M01-10', material: 'M01', amount: 10 } },
-  { kind: 'pack', record: { id: 'T07-1', material: 'T07', amount: 1 } },
-  { kind: 'packPrice', record: { id: 'M01-10@start', pack: 'M01-10', from: '2027-03-01', priceCoins: 980 } },
   {
     kind: 'plant',
     record: {
@@ -112,13 +109,16 @@ export const oneOfEach: readonly Added[] = [
       widthLaterCm: 60,
       lightLow: 2,
       lightHigh: 6,
-      priceCoins: 360,
       dry: false,
       harm: 'milky sap',
       leastFloorM2: 0,
       note: '',
     },
   },
+  { kind: 'pack', record: { id: 'M01-10', material: 'M01', amount: 10, supplier: 'S1', article: 'H-104' } },
+  { kind: 'pack', record: { id: 'T07-1', material: 'T07', amount: 1, supplier: 'S1' } },
+  { kind: 'pack', record: { id: 'P01-1', material: 'P01', amount: 1 } },
+  { kind: 'packPrice', record: { id: 'M01-10@start', pack: 'M01-10', from: '2027-03-01', priceCoins: 980 } },
   {
     kind: 'cultureKind',
     record: {
@@ -171,6 +171,25 @@ export const oneOfEach: readonly Added[] = [
     },
   },
   {
+    kind: 'line',
+    record: {
+      id: 'H1.clay_work',
+      recipe: 'H1',
+      order: '0002i',
+      section: 'Work',
+      name: 'clay_work',
+      role: 'work',
+      unit: 'min',
+      text: '10 min',
+      note: '',
+      shownFirst: false,
+      inset: false,
+      task: 'L04',
+      perJob: false,
+      who: 'R1',
+    },
+  },
+  {
     kind: 'job',
     record: jobOf('J01', {
       handover: '2027-04-28',
@@ -197,12 +216,12 @@ export const oneOfEach: readonly Added[] = [
   { kind: 'stockEntry', record: { id: 'K1', material: 'M01', amount: 7, sealed: false, reservedFor: 'J01', note: '' } },
   {
     kind: 'packChoice',
-    record: { id: 'J01.M01', jobs: ['J01'], material: 'M01', packs: [{ pack: 'M01-10', count: 2 }] },
+    record: { id: 'J01.M01', jobs: ['J01'], material: 'M01', packs: [{ pack: 'M01-10', count: 2 }], supplier: 'S1' },
   },
   { kind: 'issuedQuote', record: quoteOf('Q1', 'Q-0001', { job: 'J01' }) },
   {
     kind: 'quoteLine',
-    record: { id: 'L1', job: 'J01', label: 'Step stool', group: 'media', costCoins: 1200, by: 'us' },
+    record: { id: 'L1', job: 'J01', label: 'Step stool', group: 'media', costCoins: 1200, by: 'us', size: 'J01-T07', supplier: 'S1', leadDays: 4 },
   },
   {
     kind: 'treatmentBatch',
