@@ -11,7 +11,8 @@ import { animals } from './0010-animals.ts';
 import { structuredSurvey } from './0011-survey.ts';
 import { oneTableOfCautions } from './0012-one-table-of-cautions.ts';
 import { thingsDone } from './0013-things-done.ts';
-import { offers } from './0014-offers.ts';
+import { animalsOfACulture } from './0014-animals-of-a-culture.ts';
+import { offers } from './0015-offers.ts';
 import type { Migration } from './migration.ts';
 
 export const migrations: readonly Migration[] = [
@@ -28,5 +29,6 @@ export const migrations: readonly Migration[] = [
   structuredSurvey,
   oneTableOfCautions,
   thingsDone,
+  animalsOfACulture,
   offers,
 ];

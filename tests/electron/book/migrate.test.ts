@@ -235,7 +235,7 @@ describe('the step to version 12', () => {
   });
 });
 
-describe('the step to version 14', () => {
+describe('the step to version 15', () => {
   test('packs are sold by whom their material was bought from; a plant keeps its price, as a pack of one', () => {
     const book = reopen(copyOf('demo/v2.loamwright'));
     const { pack, packPrice, plant, material, tank } = book.records();
@@ -247,14 +247,14 @@ describe('the step to version 14', () => {
     expect(strange.map((each) => each.material)).toEqual([...plant.keys()]);
     expect([pack.get('P13-1'), packPrice.get('P13-1@start')]).toEqual([
       { id: 'P13-1', material: 'P13', amount: 1, supplier: material.get('PE')?.supplier },
-      { id: 'P13-1@start', pack: 'P13-1', from: ofClass?.from, priceCoins: 480 },
+      { id: 'P13-1@start', pack: 'P13-1', from: ofClass?.from, priceCoins: 520 },
     ]);
     expect(book.records().rate.has('R-van')).toBe(false);
     book.close();
   });
 
   test('a plant of no price has none, and one with the code of a material takes another code', () => {
-    const path = copyOf('v13.loamwright');
+    const path = copyOf('v14.loamwright');
     const db = new Database(path);
     db.exec("UPDATE plant SET id = 'M01', price_coins = 0");
     db.close();

@@ -141,6 +141,7 @@ export const oneOfEach: readonly Added[] = [
       feedEveryDays: 7,
       q10: 2,
       atC: 21,
+      animals: 'springtails',
     },
   },
   sampleKind,
