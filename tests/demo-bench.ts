@@ -3,7 +3,6 @@ import { onceBench } from '#shared-calc/bench/once-bench.ts';
 import { openBench, type Bench, type LiveBench } from '#shared-calc/bench/open-bench.ts';
 import type { Pricing } from '#shared-calc/bench/order-sums.ts';
 import { priceBook, type PriceBook } from '#shared-calc/buy/price-book.ts';
-import { hourCoins } from '#shared-calc/price/hour-coins.ts';
 import { quoteRules } from '#shared-calc/price/quote-rules.ts';
 import type { ColumnInput } from '#shared-calc/recipe/column.ts';
 import { mapKinds, type RecordKind, type Records } from '#shared-calc/records/records.ts';
@@ -68,7 +67,7 @@ export function demoPricing(records: Records = demoRecords()): Pricing {
   const workshop = workshopOf(records);
   return {
     prices: demoPrices(records),
-    rules: quoteRules(workshop, records, hourCoins(records)),
+    rules: quoteRules(workshop, records),
     basis: 'used',
   };
 }

@@ -1,3 +1,4 @@
+import { usualSupplier } from '#shared-calc/buy/pack-prices.ts';
 import { WORK_GROUP } from '#shared-calc/price/quote-rules.ts';
 import type { RecordKind, Records, Size } from '#shared-calc/records/records.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
@@ -19,7 +20,7 @@ const users: Readonly<Partial<Record<RecordKind, UsersOf>>> = {
     ),
     ...named(
       records.pack,
-      (pack) => pack.supplier === id,
+      (pack) => pack.supplier === id && usualSupplier(records, pack.material) !== id,
       ({ material }) => `packs of ${material}`,
     ),
     ...named(

@@ -80,7 +80,7 @@ function putFault(records: Records, input: Added): ActFault | undefined {
   const from = kind === 'workshop' ? records.workshop.get('workshop')?.coinDecimals : undefined;
   if (kind === 'workshop' && from !== undefined && from !== record.coinDecimals)
     return { kind: 'coins-change', from, to: record.coinDecimals };
-  return (kind === 'line' ? lineFault(records, record) : undefined) ?? misfitOf(input, records);
+  return kind === 'line' ? lineFault(records, record) : misfitOf(input, records);
 }
 
 const Name = z.strictObject({ kind: KindSchema, id: z.string() });

@@ -15,7 +15,6 @@ import { keysOf, type JobSheet } from '#shared-calc/jobs/job-sheet.ts';
 import { sheetInput, type WorkedJob } from '#shared-calc/jobs/worked-job.ts';
 import { calendarOf } from '#shared-calc/prepare/calendar-of.ts';
 import type { PlanFault } from '#shared-calc/prepare/plan-fault.ts';
-import { hourCoins } from '#shared-calc/price/hour-coins.ts';
 import { quoteRules, type QuoteRules } from '#shared-calc/price/quote-rules.ts';
 import type { Display } from '#shared-calc/quantity/shown-unit.ts';
 import { displayOf } from '#shared-calc/records/display-of.ts';
@@ -109,7 +108,7 @@ function derivedWith(caches: Caches, records: Records, today: Day): Derived {
       ),
     ),
     rules: lazy(() =>
-      caches.rules([workshop, rate, margin, taxClass], () => quoteRules(workshop, records, hourCoins(records))),
+      caches.rules([workshop, rate, margin, taxClass], () => quoteRules(workshop, records)),
     ),
   };
   const derived: Omit<Derived, 'run'> = {

@@ -117,7 +117,6 @@ export const oneOfEach: readonly Added[] = [
   },
   { kind: 'pack', record: { id: 'M01-10', material: 'M01', amount: 10, supplier: 'S1', article: 'H-104' } },
   { kind: 'pack', record: { id: 'T07-1', material: 'T07', amount: 1, supplier: 'S1' } },
-  { kind: 'pack', record: { id: 'P01-1', material: 'P01', amount: 1 } },
   { kind: 'packPrice', record: { id: 'M01-10@start', pack: 'M01-10', from: '2027-03-01', priceCoins: 980 } },
   {
     kind: 'cultureKind',
