@@ -16,6 +16,7 @@ export type Misfit =
   | { readonly kind: 'backward'; readonly of: 'light' | 'warmth' | 'days'; readonly from: Bound; readonly to: Bound }
   | Disorder
   | { readonly kind: 'harvest-over-capacity'; readonly animals: number; readonly capacity: number }
+  | { readonly kind: 'flies-without-days' }
   /** Tanks and materials share the price book, so their codes must differ. */
   | { readonly kind: 'same-code'; readonly by: 'tank' | 'material' }
   /** Packs or stock are counted in the material's present unit. */
@@ -83,7 +84,9 @@ function materialMisfit({ id, unit }: Material, records: Records): Misfit | unde
   return isCounted ? { kind: 'unit-counted', unit: before.unit } : undefined;
 }
 
-function cultureMisfit({ lowestC, highestC, yield: animals, capacity }: CultureKind): Misfit | undefined {
+function cultureMisfit(kind: CultureKind): Misfit | undefined {
+  const { lowestC, highestC, yield: animals, capacity } = kind;
+  if (kind.animals === 'flies' && kind.productiveDays === undefined) return { kind: 'flies-without-days' };
   const wrong = backward('warmth', lowestC, highestC);
   return wrong ?? (animals > capacity ? { kind: 'harvest-over-capacity', animals, capacity } : undefined);
 }

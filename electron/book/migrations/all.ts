@@ -11,6 +11,8 @@ import { animals } from './0010-animals.ts';
 import { structuredSurvey } from './0011-survey.ts';
 import { oneTableOfCautions } from './0012-one-table-of-cautions.ts';
 import { thingsDone } from './0013-things-done.ts';
+import { animalsOfACulture } from './0014-animals-of-a-culture.ts';
+import { asSold } from './0015-as-sold.ts';
 import type { Migration } from './migration.ts';
 
 export const migrations: readonly Migration[] = [
@@ -27,4 +29,6 @@ export const migrations: readonly Migration[] = [
   structuredSurvey,
   oneTableOfCautions,
   thingsDone,
+  animalsOfACulture,
+  asSold,
 ];
