@@ -24,12 +24,11 @@ describe('the places with the keyboard', () => {
     const unseen: string[] = [];
     for (const { title, parts } of entries) {
       for (const [at, part] of parts.entries()) {
-        unseen.push(...(await tabTo(page, at === 0 ? title : part.part)), ...(await pressSeen(page, ['Enter'])));
+        unseen.push(...(await tabTo(page, title)), ...(await pressSeen(page, ['Enter'])));
+        if (at > 0) unseen.push(...(await tabTo(page, part.part)), ...(await pressSeen(page, ['Enter'])));
         await page.locator('h1', { hasText: part.title }).waitFor();
-        // A link of the part left behind is gone, and the heading of the new one has the keyboard.
-        if (at > 0) await keyboardComesTo(page, part.title);
+        unseen.push(...(await backToRail(page)));
       }
-      unseen.push(...(await backToRail(page)));
     }
     expect(unseen).toEqual([]);
   });
