@@ -276,6 +276,31 @@ export const oneOfEach: readonly Added[] = [
       readings: { lowC: 21, lowHumidity: 0.75, deaths: 0, eating: true },
     },
   },
+  {
+    kind: 'houseChange',
+    record: {
+      id: 'HC-0001',
+      recipe: 'H1',
+      on: '2027-03-10',
+      after: {
+        id: 'H1.pad',
+        recipe: 'H1',
+        order: '9',
+        section: 'Base',
+        name: 'pad',
+        role: 'given',
+        unit: 'mm',
+        text: '3 mm',
+        note: '',
+        shownFirst: false,
+        inset: false,
+        perJob: false,
+      },
+      note: 'Try a pad under the drainage',
+      fromJob: 'J01',
+      answers: [{ job: 'J01', answer: 'leave', on: '2027-03-10', by: 'R1' }],
+    },
+  },
 ];
 
 /** The records of a book as plain lists, in their order. */

@@ -5,7 +5,7 @@ import type { Migration } from './migration.ts';
  * what was read. The leaves of the workshop that the program brings get the season that its supplier's note tells.
  */
 export const stepsDone: Migration = {
-  version: 15,
+  version: 16,
   name: 'steps done, and seasons',
   up: (db) => {
     db.exec(`
