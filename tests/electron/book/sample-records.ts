@@ -1,4 +1,5 @@
 import { hashBody } from '#electron/book/issued.ts';
+import { sampleDone } from './sample-done.ts';
 import { sampleBatch, sampleKind, samplePlacement } from './sample-animals.ts';
 import { unasked } from '#shared-calc/fields/survey.ts';
 import { type Added, type Change, emptyChange } from '#shared-calc/records/change.ts';
@@ -256,26 +257,7 @@ export const oneOfEach: readonly Added[] = [
     kind: 'actual',
     record: { id: 'A1', job: 'J01', size: 'J01-T07', line: 'soil', value: 33.7, unit: 'L', on: '2027-03-10', note: '' },
   },
-  {
-    kind: 'done',
-    record: {
-      id: 'D-0001',
-      on: '2027-03-10',
-      step: 'built',
-      who: 'R1',
-      job: 'J01',
-      against: [{ what: 'deposit', why: 'No deposit of J01 is recorded.' }],
-      note: 'Paid in cash on the day',
-      name: 'Mara',
-      minutes: 90,
-      rateCoins: 3200,
-      ends: false,
-      size: 'J01-T07',
-      tub: 'U1',
-      order: 'O-0001',
-      readings: { lowC: 21, lowHumidity: 0.75, deaths: 0, eating: true },
-    },
-  },
+  { kind: 'done', record: sampleDone },
   {
     kind: 'houseChange',
     record: {
