@@ -252,20 +252,6 @@ describe('the step to version 15', () => {
   });
 });
 
-describe('the step to version 16', () => {
-  test('the leaves that the program brings get the season of their supplier, other goods none', () => {
-    const book = reopen(copyOf('demo/v3.loamwright'));
-    const seasons = [...book.records().material.values()].flatMap(({ id, season }) => (season ? [[id, season]] : []));
-    const winter = { from: '10-01', to: '03-31' };
-    expect(seasons).toEqual([
-      ['M15', winter],
-      ['M16', winter],
-      ['M17', winter],
-    ]);
-    book.close();
-  });
-});
-
 describe('migrate', () => {
   test('a book is brought forward step by step, with a backup of what it was', () => {
     const book = newBook(adding('begin', ...oneOfEach));
