@@ -56,7 +56,7 @@ DELETE FROM rate WHERE "id" = 'R-van'
 
 /** Several suppliers for one material, plants at their own price, and whose hour a line of work is. */
 export const offers: Migration = {
-  version: 15,
+  version: 17,
   name: 'offers',
   up: (db) => db.exec([tables, packSuppliers, plantPacks, van].join('\n')),
 };
