@@ -96,8 +96,8 @@ function NewPrice({ pack, of, context, api }: PriceListParts) {
   const set = () => {
     if (!coins?.ok || !day.ok) return;
     const { material, amount, supplier } = pack;
-    const of = { material, amount, ...(supplier !== undefined && { supplier }) };
-    api.doAct('putPrice', { ...of, priceCoins: coins.value, from: day.value });
+    const sold = { material, amount, ...(supplier !== undefined && { supplier }) };
+    api.doAct('putPrice', { ...sold, priceCoins: coins.value, from: day.value });
     setPrice('');
   };
   return (

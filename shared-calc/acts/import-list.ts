@@ -92,7 +92,11 @@ function strangeHeadings<T>(rows: readonly CsvRow[], { known }: ListForm<T>): re
 export function unitOfRow(code: string, unit: string, records: Records): Result<string, RowFault> {
   const own = unitOfGoods(code, records);
   if (own === undefined)
-    return failed({ kind: 'unknown-goods', code, known: [...records.material.keys(), ...records.tank.keys(), ...records.plant.keys()] });
+    return failed({
+      kind: 'unknown-goods',
+      code,
+      known: [...records.material.keys(), ...records.tank.keys(), ...records.plant.keys()],
+    });
   const given = findUnit(unit);
   const fits = given !== undefined && sameDimension(given.dimension, unitOf(own).dimension);
   return fits ? ok(own) : failed({ kind: 'unit-of-goods', code, unit, own });

@@ -14,7 +14,10 @@ import type { ActFault } from './act-fault.ts';
 import { Coins, Day } from './inputs.ts';
 import { recordAdded, recordChanged, recordsAdded } from './record-changes.ts';
 
-const amount = z.number().positive().describe("What the pack holds, in the material's own unit; 1 for a tank or a plant.");
+const amount = z
+  .number()
+  .positive()
+  .describe("What the pack holds, in the material's own unit; 1 for a tank or a plant.");
 const supplier = z.string().optional().describe('Who sells it; left out: the usual supplier.');
 const article = recordKinds.pack.shape.article;
 const NewPack = z.strictObject({ material: z.string(), amount, supplier, article });
@@ -29,7 +32,8 @@ export const newPack = act<z.infer<typeof NewPack>>({
     const pack = freshPack(records, asked);
     if (!pack.ok) return pack;
     const there = findPack(records, pack.value);
-    if (there && there.supplier === pack.value.supplier) return failed({ kind: 'pack-there', material: asked.material });
+    if (there && there.supplier === pack.value.supplier)
+      return failed({ kind: 'pack-there', material: asked.material });
     const label = `pack of ${cleanNoise(asked.amount)} ${unit.value} of ${asked.material}`;
     return ok(recordAdded(label, 'pack', { ...pack.value, ...(asked.article && { article: asked.article }) }));
   },

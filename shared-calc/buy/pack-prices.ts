@@ -49,7 +49,10 @@ export function isOldPrice(
 }
 
 /** Who a pack is bought from: its own supplier, else whoever its material or tank is usually bought from. */
-export function sellerOf(records: Pick<Records, 'material' | 'tank'>, { material, supplier }: Pack): string | undefined {
+export function sellerOf(
+  records: Pick<Records, 'material' | 'tank'>,
+  { material, supplier }: Pack,
+): string | undefined {
   return supplier ?? usualSupplier(records, material);
 }
 

@@ -107,9 +107,7 @@ function derivedWith(caches: Caches, records: Records, today: Day): Derived {
         priceBook(records, { on: today, oldPriceDays: workshop.oldPriceDays }),
       ),
     ),
-    rules: lazy(() =>
-      caches.rules([workshop, rate, margin, taxClass], () => quoteRules(workshop, records)),
-    ),
+    rules: lazy(() => caches.rules([workshop, rate, margin, taxClass], () => quoteRules(workshop, records))),
   };
   const derived: Omit<Derived, 'run'> = {
     records,

@@ -16,5 +16,7 @@ export function jobNeeds({ records, today: on }: Derived, worked: DerivedJob): R
   const { job, bench, keys, pricing, planted } = worked;
   const stock = stockOnHand(records.stockEntry.values(), { on, jobs: [job.id] });
   const list = orderNeeds(bench, keys, { ...pricing, stock });
-  return list.ok ? ok({ list: list.value, plants: orderPlants([planted], pricedPlants(records, pricing.prices)) }) : list;
+  return list.ok
+    ? ok({ list: list.value, plants: orderPlants([planted], pricedPlants(records, pricing.prices)) })
+    : list;
 }

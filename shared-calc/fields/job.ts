@@ -108,9 +108,7 @@ export const quoteLine = {
   by: choice('Asked for by', ['client', 'us'], { labels: { client: 'the client' } }),
   size: orEmpty(reference('For', ['size'], { empty: 'the whole job' })),
   supplier: orEmpty(reference('Bought from', ['supplier'], { empty: 'nobody named' })),
-  leadDays: orEmpty(
-    within(count('Lead, working days', { called: 'Lead', low: 0, high: 365 }), (any) => any.min(0)),
-  ),
+  leadDays: orEmpty(within(count('Lead, working days', { called: 'Lead', low: 0, high: 365 }), (any) => any.min(0))),
 };
 
 /**

@@ -27,10 +27,7 @@ export const PLANTS_GROUP = 'plants';
 export const MADE_TO_ORDER: readonly string[] = ['cover', PLANTS_GROUP];
 
 /** The rules of a workshop from its book; margins in their own order. */
-export function quoteRules(
-  workshop: Workshop,
-  rates: Pick<Records, 'margin' | 'taxClass' | 'rate'>,
-): QuoteRules {
+export function quoteRules(workshop: Workshop, rates: Pick<Records, 'margin' | 'taxClass' | 'rate'>): QuoteRules {
   const { depositShare, depositStepCoins, contingencyShare, warrantyShare } = workshop;
   const { plantLossShare, discountShare, priceStepCoins } = workshop;
   return {

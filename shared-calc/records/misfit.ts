@@ -35,9 +35,7 @@ export function misfitOf(to: Added, records: Records): Misfit | undefined {
     case 'material':
       return materialMisfit(to.record, records);
     case 'plant':
-      return (
-        sameCode('plant', to.record.id, records) ?? backward('light', to.record.lightLow, to.record.lightHigh)
-      );
+      return sameCode('plant', to.record.id, records) ?? backward('light', to.record.lightLow, to.record.lightHigh);
     case 'line':
       return hourMisfit(to.record, records);
     case 'cultureKind':

@@ -93,7 +93,9 @@ function quoteJson(quote: QuoteSums, workshop: Workshop): Record<string, unknown
     gross: money(quote.grossCoins),
     deposit: money(quote.depositCoins),
     hours: quote.hours,
-    ...(quote.people && { people: quote.people.map(({ who = BUILDER, label, hours }) => ({ who, label, hours: cleanNoise(hours) })) }),
+    ...(quote.people && {
+      people: quote.people.map(({ who = BUILDER, label, hours }) => ({ who, label, hours: cleanNoise(hours) })),
+    }),
   };
 }
 

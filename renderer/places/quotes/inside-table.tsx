@@ -35,7 +35,8 @@ export function InsideTable({ body, context: { workshop } }: InsideParts) {
         foot={[{ sum: true, cells: ['Before tax', money(costCoins), earned, money(netCoins)] }]}
       />
       <Hint>
-        {writeNumber(hours, 2, workshop)} hours charged{named !== '' && ` (${named})`}; price with tax {money(grossCoins)}
+        {writeNumber(hours, 2, workshop)} hours charged{named !== '' && ` (${named})`}; price with tax{' '}
+        {money(grossCoins)}
         {reserves > 0 && `; reserves of ${money(reserves)} are in the prices`}.
       </Hint>
     </section>
