@@ -9,7 +9,7 @@ import { capital } from '#shared-calc/rule/capital.ts';
 import { whoDecides } from '#shared-calc/words/who-decides.ts';
 
 /** The section of the limits, below those of the recipe. */
-export const LIMITS = 'Limits of the place';
+export const LIMITS = 'Place limits';
 
 /** A limit's key among rows; no line can have this name. */
 export function limitRowId(use: PlaceUse): string {

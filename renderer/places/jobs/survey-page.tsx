@@ -4,7 +4,7 @@ import { AgainstList } from '#renderer/kit/against.tsx';
 import { Answers } from '#renderer/kit/answers.tsx';
 import { SettledField } from '#renderer/kit/field.tsx';
 import { writeRoute } from '#renderer/frame/place-route.ts';
-import { writePrepare } from '#renderer/frame/prepare-route.ts';
+import { writeCards } from '#renderer/frame/prepare-route.ts';
 import { againstAct } from '#renderer/store/against-act.ts';
 import type { ActInputs } from '#shared-calc/acts/all-acts.ts';
 import { againstMove, type Against } from '#shared-calc/derive/against-move.ts';
@@ -115,7 +115,7 @@ function BeforeSurveyed({ job, context, api }: JobPart) {
 export function surveyActs(job: string): readonly PlaceAct[] {
   return [
     { label: 'Back to the job', run: () => (location.hash = writeRoute('jobs', job)) },
-    { label: 'Print to take along', run: () => (location.hash = writePrepare(job, 'cards', 'survey')) },
+    { label: 'Print to take along', run: () => (location.hash = writeCards(job, 'survey')) },
     { label: 'Next not asked', main: true, run: () => focusNext(document) },
   ];
 }
