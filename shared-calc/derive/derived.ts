@@ -17,7 +17,6 @@ import { sheetInput, type WorkedJob } from '#shared-calc/jobs/worked-job.ts';
 import { houseAsSold, houseNow, pricesAsSold, pricesToBuy, rulesAsSold } from '#shared-calc/jobs/working-house.ts';
 import { calendarOf } from '#shared-calc/prepare/calendar-of.ts';
 import type { PlanFault } from '#shared-calc/prepare/plan-fault.ts';
-import { hourCoins } from '#shared-calc/price/hour-coins.ts';
 import { quoteRules, type QuoteRules } from '#shared-calc/price/quote-rules.ts';
 import type { Display } from '#shared-calc/quantity/shown-unit.ts';
 import { displayOf } from '#shared-calc/records/display-of.ts';
@@ -100,7 +99,7 @@ interface Shared extends Pick<Derived, 'records' | 'today' | 'workshop' | 'displ
 
 function derivedWith(caches: Caches, records: Records, today: Day): Derived {
   const workshop = workshopOf(records);
-  const { material, pack, packPrice, supplier, tank, rate, margin, taxClass, closedDay } = records;
+  const { material, pack, packPrice, supplier, tank, plant, rate, margin, taxClass, closedDay } = records;
   const shared: Shared = {
     records,
     today,
@@ -109,13 +108,11 @@ function derivedWith(caches: Caches, records: Records, today: Day): Derived {
     sheets: lazy(() => caches.sheets(records)),
     calendar: lazy(() => caches.calendar([workshop, closedDay], () => calendarOf(records))),
     prices: lazy(() =>
-      caches.prices([workshop.oldPriceDays, material, pack, packPrice, supplier, tank, today], () =>
+      caches.prices([workshop.oldPriceDays, material, pack, packPrice, supplier, tank, plant, today], () =>
         priceBook(records, { on: today, oldPriceDays: workshop.oldPriceDays }),
       ),
     ),
-    rules: lazy(() =>
-      caches.rules([workshop, rate, margin, taxClass], () => quoteRules(workshop, records, hourCoins(records))),
-    ),
+    rules: lazy(() => caches.rules([workshop, rate, margin, taxClass], () => quoteRules(workshop, records))),
   };
   const derived: Omit<Derived, 'run'> = {
     records,
@@ -184,7 +181,7 @@ function jobWith(jobs: Caches['jobs'], shared: Shared, job: Job): DerivedJob {
       uses: lazy(() => usesOf(job.id, needs(), toBuy)),
       sums,
       checks: (column) => getOr(checks, column, () => checksOf(bench, column, display)),
-      place: benchPlace(bench, job.survey, display),
+      place: benchPlace(bench, job, display),
       plan: lazy(() => jobPlan({ job, bench, keys }, { records, display, wish })),
       ...(sold && { sold: soldJob({ job, house: sold, sheet, sums }) }),
     };
@@ -204,7 +201,7 @@ function termsOf({ records, workshop, prices, rules }: Shared, { job, sheet, sol
   if (!sold)
     return { toBuy: now, house: houseNow(records, job.recipe), pricing: { prices: now, rules: rules(), ...rest } };
   const asSold = pricesAsSold(sold, now);
-  const pricing = { prices: asSold, rules: rulesAsSold(sold, rules()), ...rest };
+  const pricing = { prices: asSold, rules: rulesAsSold(sold, records), ...rest };
   return { toBuy: pricesToBuy(asSold, now), house: houseAsSold(sold, workshop), pricing };
 }
 

@@ -1,13 +1,13 @@
 import { onceBench } from '#shared-calc/bench/once-bench.ts';
 import { orderSums, type OrderFault } from '#shared-calc/bench/order-sums.ts';
 import type { Goods, PriceBook } from '#shared-calc/buy/price-book.ts';
-import { hourCoins } from '#shared-calc/price/hour-coins.ts';
 import { quoteRules } from '#shared-calc/price/quote-rules.ts';
 import type { QuoteSums } from '#shared-calc/price/quote-sums.ts';
 import { byId } from '#shared-calc/records/by-id.ts';
 import { ok, type Result } from '#shared-calc/result.ts';
 import type { SheetColumn, WrittenByLine } from './job-sheet.ts';
 import { keysOf } from './job-sheet.ts';
+import { ratesOf } from './frozen-rates.ts';
 import { sheetInput } from './worked-job.ts';
 import type { FrozenColumn, FrozenWritten, QuoteBody } from './quote-body.ts';
 
@@ -33,11 +33,7 @@ export function partsOf(body: QuoteBody): QuoteParts {
 /** Works out a quote from its inputs in the same way as at issue. */
 export function reworkQuote(parts: QuoteParts): Result<QuoteSums, OrderFault> {
   const prices = pricesOf(parts);
-  const rules = quoteRules(
-    parts.workshop,
-    { margin: byId(parts.margins), taxClass: byId(parts.taxClasses) },
-    hourCoins({ rate: byId(parts.rates) }),
-  );
+  const rules = quoteRules(parts.workshop, ratesOf(parts));
   const bench = onceBench(sheetInput(parts, parts.lines, prices));
   const sums = orderSums(bench, keysOf(parts), { prices, rules, basis: parts.basis, oneOffs: parts.oneOffs });
   return sums.ok ? ok(sums.value.quote) : sums;

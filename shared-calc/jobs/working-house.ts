@@ -1,10 +1,10 @@
 import type { PriceBook } from '#shared-calc/buy/price-book.ts';
-import { hourCoins } from '#shared-calc/price/hour-coins.ts';
 import { quoteRules, type QuoteRules } from '#shared-calc/price/quote-rules.ts';
 import type { Rate, Recipe, Records, Workshop } from '#shared-calc/records/records.ts';
 import { workshopOf } from '#shared-calc/records/workshop-of.ts';
 import { changesOf } from './house-changes.ts';
 import { byId } from '#shared-calc/records/by-id.ts';
+import { ratesOf } from './frozen-rates.ts';
 import type { SoldHouse } from './sold-house.ts';
 
 /** What a quote is frozen from beside its lines and prices. */
@@ -61,9 +61,12 @@ export function pricesToBuy({ goods, suppliers }: PriceBook, now: PriceBook): Pr
   };
 }
 
-/** Margins, tax classes and rates of the quote; a group that it did not know has the margin of now. */
-export function rulesAsSold({ body }: SoldHouse, now: QuoteRules): QuoteRules {
-  const margin = new Map([...byId(now.margins), ...byId(body.margins)]);
-  const taxClass = new Map([...byId(now.taxClasses), ...byId(body.taxClasses)]);
-  return quoteRules(body.workshop, { margin, taxClass }, hourCoins({ rate: byId(body.rates) }));
+/** Margins, tax classes and rates of the quote; what it did not know is as it is now. */
+export function rulesAsSold({ body }: SoldHouse, now: Pick<Records, 'margin' | 'taxClass' | 'rate'>): QuoteRules {
+  const { margin, taxClass, rate } = ratesOf(body);
+  return quoteRules(body.workshop, {
+    margin: new Map([...now.margin, ...margin]),
+    taxClass: new Map([...now.taxClass, ...taxClass]),
+    rate: new Map([...now.rate, ...rate]),
+  });
 }

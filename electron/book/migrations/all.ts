@@ -13,6 +13,8 @@ import { oneTableOfCautions } from './0012-one-table-of-cautions.ts';
 import { thingsDone } from './0013-things-done.ts';
 import { animalsOfACulture } from './0014-animals-of-a-culture.ts';
 import { asSold } from './0015-as-sold.ts';
+import { stepsDone } from './0016-steps-done.ts';
+import { offers } from './0017-offers.ts';
 import type { Migration } from './migration.ts';
 
 export const migrations: readonly Migration[] = [
@@ -31,4 +33,6 @@ export const migrations: readonly Migration[] = [
   thingsDone,
   animalsOfACulture,
   asSold,
+  stepsDone,
+  offers,
 ];

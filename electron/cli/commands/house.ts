@@ -2,14 +2,13 @@ import { answerHouse, dropHouse, forceHouse, houseLog, proposeHouse } from '#sha
 import type { Act } from '#shared-calc/acts/act.ts';
 import { derive, type Derived } from '#shared-calc/derive/derived.ts';
 import { effectOfTaking, jobsTouched, type TouchedJob } from '#shared-calc/derive/house-offers.ts';
-import { jobSummary } from '#shared-calc/jobs/job-summary.ts';
 import type { Change } from '#shared-calc/records/change.ts';
 import type { HouseChange } from '#shared-calc/records/records.ts';
 import { faultJson, sayActFault } from '#shared-calc/words/say-act-fault.ts';
 import type { Book } from '#electron/book/book.ts';
 import type { Command } from '#electron/cli/command.ts';
 import { effectJson, changeTexts, logJson, sayChange, sayEffect, touchedJson } from '#electron/cli/house-answer.ts';
-import { jobJson, jobTable, writeChange } from '#electron/cli/job-acts.ts';
+import { jobJson, jobTable, listedJobs, writeChange } from '#electron/cli/job-acts.ts';
 import { refusal, type Outcome } from '#electron/cli/outcome.ts';
 import type { Arguments } from '#electron/cli/read-arguments.ts';
 import { textTable } from '#electron/cli/text-table.ts';
@@ -233,11 +232,11 @@ interface Answered {
 }
 
 function answeredWith(before: Derived, derived: Derived, { change: id, job: jobId, answer }: Answered): Outcome {
-  const { records, workshop } = derived;
-  const [job, change] = [records.job.get(jobId), before.records.houseChange.get(id.toUpperCase())];
-  if (!job || !change) return refusal(`${id} is not in the log.`);
+  const { workshop } = derived;
+  const summary = listedJobs(derived).find(({ job }) => job === jobId);
+  const change = before.records.houseChange.get(id.toUpperCase());
+  if (!summary || !change) return refusal(`${id} is not in the log.`);
   const effect = effectOfTaking(before, jobId, change);
-  const summary = jobSummary(records, job);
   return {
     is: 'answer',
     json: { ...jobJson(summary), change: change.id, answer, effect: effectJson(effect, workshop) },

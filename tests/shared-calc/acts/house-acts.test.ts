@@ -18,12 +18,19 @@ describe('proposeHouse', () => {
   test('a proposal writes no line and offers nothing', () => {
     const next = propose(sold);
     expect([next.line, next.localValue]).toEqual([sold.line, sold.localValue]);
-    expect(changeOf(next)).toMatchObject({ recipe: 'H1', on: DEMO_DAY, note: 'thinner lasts', fromJob: 'J02', answers: [] });
+    expect(changeOf(next)).toMatchObject({
+      recipe: 'H1',
+      on: DEMO_DAY,
+      note: 'thinner lasts',
+      fromJob: 'J02',
+      answers: [],
+    });
     expect(houseOffers(derive(next, DEMO_DAY))).toEqual([]);
   });
 
   test('what the house has already, an unknown line or an unreadable text is refused', () => {
-    const of = (line: string, text: string) => refused(sold, 'proposeHouse', { recipe: 'H1', lines: [{ line, text }], note: '' });
+    const of = (line: string, text: string) =>
+      refused(sold, 'proposeHouse', { recipe: 'H1', lines: [{ line, text }], note: '' });
     expect([of('litter', '30 mm'), of('liter', '20 mm'), of('litter', '20 L')]).toEqual([
       'H1 has that already: nothing to propose.',
       'Nothing called liter. Did you mean litter?',
@@ -98,7 +105,12 @@ describe('answerHouse', () => {
 
   test('a job that is being built takes nothing any more', () => {
     const built = done(thinner, 'moveJob', { job: 'J02', state: 'deposit in' }).records;
-    const done2 = done(built, 'moveJob', { job: 'J02', state: 'built', anyway: 'the hall opens', who: 'R-builder' }).records;
+    const done2 = done(built, 'moveJob', {
+      job: 'J02',
+      state: 'built',
+      anyway: 'the hall opens',
+      who: 'R-builder',
+    }).records;
     expect(refused(done2, 'answerHouse', { ...answer, answer: 'take' })).toBe(
       'J02 is built: HC-0001 comes too late for it. An answer is asked from accepted to ready to build.',
     );
@@ -147,7 +159,11 @@ describe('the log of a house', () => {
     const own = written(libraryJob(), 'us', { 'T05.litter': '20 mm' });
     const sent = done(own, 'sendToHouse', { job: 'J02', column: 'T05', line: 'litter' }).records;
     const out = done(sold, 'removeLine', { line: 'H1.litter', anyway: true }).records;
-    expect([changeOf(put)?.after?.text, changeOf(sent)?.fromJob, changeOf(out)?.after]).toEqual(['25 mm', 'J02', undefined]);
+    expect([changeOf(put)?.after?.text, changeOf(sent)?.fromJob, changeOf(out)?.after]).toEqual([
+      '25 mm',
+      'J02',
+      undefined,
+    ]);
   });
 
   test('a recipe that is copied or removed as a whole has no log of its lines', () => {
@@ -169,7 +185,12 @@ describe('editHouse', () => {
   });
 
   test('in force with a note, the note stands in the log', () => {
-    const edit = { act: 'writeLine', input: { line: 'H1.litter', text: '20 mm' }, note: 'drier room', as: 'in force' } as const;
+    const edit = {
+      act: 'writeLine',
+      input: { line: 'H1.litter', text: '20 mm' },
+      note: 'drier room',
+      as: 'in force',
+    } as const;
     const next = done(own, 'editHouse', edit).records;
     expect([lineOf(next, 'litter').text, changeOf(next)?.note, changeOf(next)?.inForceOn]).toEqual([
       '20 mm',
@@ -201,7 +222,13 @@ describe('accepting a quote', () => {
   });
 
   test('as issued puts sizes and one-off lines back, too', () => {
-    const more = done(quoted, 'setSizes', { job: 'J02', sizes: [{ tank: 'T07', count: 2 }, { tank: 'T05', count: 3 }] });
+    const more = done(quoted, 'setSizes', {
+      job: 'J02',
+      sizes: [
+        { tank: 'T07', count: 2 },
+        { tank: 'T05', count: 3 },
+      ],
+    });
     const stool = { job: 'J02', label: 'Stool', group: 'media', costCoins: 1_000, by: 'client' } as const;
     const edited = done(more.records, 'addQuoteLine', stool).records;
     const next = done(edited, 'moveJob', { ...accept, asIssued: true }).records;

@@ -22,13 +22,12 @@ type Edit = (records: Records) => Records;
 
 /** Any edit of the house, its prices, rates, shares or tanks. */
 const anyEdit: fc.Arbitrary<Edit> = fc.oneof(
-  fc.record({ line: fc.constantFrom(...given), times: fc.constantFrom(0.5, 0.9, 1.1, 2) }).map(
-    ({ line, times }): Edit =>
-      (records) => {
-        const [, figure = '0', unit = ''] = /^([\d.]+)(.*)$/.exec(line.text) ?? [];
-        return withRecords(records, 'line', [{ ...line, text: `${Number(figure) * times}${unit}` }]);
-      },
-  ),
+  fc
+    .record({ line: fc.constantFrom(...given), times: fc.constantFrom(0.5, 0.9, 1.1, 2) })
+    .map(({ line, times }): Edit => (records) => {
+      const [, figure = '0', unit = ''] = /^([\d.]+)(.*)$/.exec(line.text) ?? [];
+      return withRecords(records, 'line', [{ ...line, text: `${Number(figure) * times}${unit}` }]);
+    }),
   fc.record({ price: fc.constantFrom(...packs), coins: fc.integer({ min: 1, max: 90_000 }) }).map(
     ({ price, coins }): Edit =>
       (records) =>
@@ -127,9 +126,8 @@ describe('a sold job', () => {
     );
     const derived = derive(dear, DEMO_DAY);
     const draft = valueOf(draftQuote(derived, worked(dear)));
-    const [first] = [...sold.issuedQuote.values()];
     expect(draft.sums).toEqual(worked(sold).sold?.body.sums);
-    expect(draft.needs).toEqual(JSON.parse(first?.body ?? '{}').needs);
+    expect(draft.needs).toEqual(worked(sold).sold?.body.needs);
   });
 
   test('saying yes to a revision moves what it is sold as, and not the job', () => {
@@ -145,9 +143,11 @@ describe('a change of the house', () => {
   const thinner = houseWritten(sold, 'litter', '20 mm');
 
   test('litter of 20 for 30 mm is offered with what it does: 35.831 g, 1.86 at cost, 3.10 and 3.47 with tax', () => {
-    const [offer] = houseOffers(derive(thinner, DEMO_DAY));
-    const { needs, cost, net, gross } = valueOf(offer?.effect() ?? { ok: false, fault: undefined });
-    expect(offer?.change.id).toBe('HC-0001');
+    const offers = houseOffers(derive(thinner, DEMO_DAY));
+    const [effect] = offers.map((offer) => valueOf(offer.effect()));
+    if (!effect) throw new Error('nothing is offered');
+    const { needs, cost, net, gross } = effect;
+    expect(offers.map(({ change }) => change.id)).toEqual(['HC-0001']);
     expect(needs.map(({ material, from, to }) => [material, (to - from).toFixed(3)])).toEqual([['M15', '-35.831']]);
     expect([cost, net, gross].map(({ from, to }) => to - from)).toEqual([-186, -310, -347]);
   });
@@ -162,8 +162,14 @@ describe('a change of the house', () => {
         const from = lineOf(sold, name);
         const changed = houseWritten(sold, name, `${share} ${from.unit}`);
         const [offer] = houseOffers(derive(changed, DEMO_DAY));
-        if (!offer) return expect(from.text).toBe(`${share} ${from.unit}`);
-        const taken = done(changed, 'answerHouse', { change: offer.change.id, job: 'J02', answer: 'take', who: 'R-builder' });
+        fc.pre(offer !== undefined);
+        if (!offer) return;
+        const taken = done(changed, 'answerHouse', {
+          change: offer.change.id,
+          job: 'J02',
+          answer: 'take',
+          who: 'R-builder',
+        });
         expect(jobEffect(worked(changed), worked(taken.records))).toEqual(offer.effect());
         const back = houseWritten(taken.records, name, from.text);
         const untaken = done(back, 'answerHouse', { change: 'HC-0002', job: 'J02', answer: 'take', who: 'R-builder' });
@@ -174,7 +180,12 @@ describe('a change of the house', () => {
   });
 
   test('what is left leaves the job as it was, and is not offered again', () => {
-    const left = done(thinner, 'answerHouse', { change: 'HC-0001', job: 'J02', answer: 'leave', who: 'R-builder' }).records;
+    const left = done(thinner, 'answerHouse', {
+      change: 'HC-0001',
+      job: 'J02',
+      answer: 'leave',
+      who: 'R-builder',
+    }).records;
     expect(allOf(left)).toEqual(allOf(sold));
     expect(houseOffers(derive(left, DEMO_DAY))).toEqual([]);
   });
@@ -190,7 +201,10 @@ describe('a change of the house', () => {
   });
 
   test('a note, a label or a place in the list offers nothing', () => {
-    const noted = done(sold, 'changeLine', { line: 'H1.litter', fields: { note: 'as the beech gives', label: 'Leaves' } });
+    const noted = done(sold, 'changeLine', {
+      line: 'H1.litter',
+      fields: { note: 'as the beech gives', label: 'Leaves' },
+    });
     const moved = done(noted.records, 'moveLine', { line: 'H1.litter', to: 'down' });
     expect([...moved.records.houseChange.keys()]).toEqual(['HC-0001']);
     expect(houseOffers(derive(moved.records, DEMO_DAY))).toEqual([]);

@@ -7,8 +7,11 @@ import type { PlaceView } from '#renderer/frame/page-view.ts';
 import type { Route } from '#renderer/frame/place-route.ts';
 import { mountPage } from '#renderer/mount-page.tsx';
 import { culturesPlace } from '#renderer/places/cultures/cultures-place.tsx';
+import { cardsPlace } from '#renderer/places/prepare/cards-place.tsx';
 import { preparePlace } from '#renderer/places/prepare/prepare-place.tsx';
+import { openPrepareState } from '#renderer/places/prepare/prepare-state.ts';
 import type { JobApi } from '#renderer/store/job-api.ts';
+import { dueOf } from '#shared-calc/derive/today.ts';
 import { derive } from '#shared-calc/derive/derived.ts';
 import { fromRecordLists, RecordListsSchema } from '#shared-calc/contract/record-lists.ts';
 import { applyChange, invertChange, isEmptyChange, type Change } from '#shared-calc/records/change.ts';
@@ -43,6 +46,7 @@ const refuse = (words: string) => {
 };
 
 const api: JobApi = {
+  due: () => ({ items: dueOf(api.derived.value), isBehind: false }),
   records,
   derived: computed(() => derive(records.value, today)),
   info,
@@ -67,8 +71,10 @@ const undo = () => {
   done.value = done.value.slice(0, -1);
 };
 
+const prepare = openPrepareState(api, window);
 const places: Readonly<Partial<Record<Route['place'], (route: Route) => PlaceView>>> = {
-  prepare: preparePlace(api),
+  prepare: preparePlace(api, prepare),
+  cards: cardsPlace(api, prepare),
   cultures: culturesPlace(api),
 };
 const elsewhere: PlaceView = {
