@@ -1,5 +1,7 @@
 import { describe, expect, test } from 'vitest';
+import { calendarOf } from '#shared-calc/prepare/calendar-of.ts';
 import { planFacts } from '#shared-calc/prepare/plan-facts.ts';
+import { prepPlan } from '#shared-calc/prepare/prep-plan.ts';
 import { sayPlanFault } from '#shared-calc/words/say-plan-fault.ts';
 import { demoBench, demoRecords } from '#tests/demo-bench.ts';
 import { demoFacts, fullStore } from './demo-plan.ts';
@@ -105,5 +107,32 @@ describe('planFacts', () => {
       ok: false,
       fault: { kind: 'too-long', line: 'plant_quarantine', days: 40_000 },
     });
+  });
+});
+
+describe('leaves from the year’s stock', () => {
+  const leavesOf = (there: number) => {
+    const bench = demoBench({ sizes: ['T05'] }, records);
+    const store = { factOf: () => undefined, gives: () => there };
+    const facts = planFacts(bench, ['T05'], { records, store, on: '2027-07-01' });
+    if (!facts.ok) throw new Error(JSON.stringify(facts.fault));
+    return facts.value;
+  };
+  const wish = { on: '2027-07-01', deposit: '2027-07-01', handover: '2027-09-01', calendar: calendarOf(records) };
+
+  test('D7: without leaves in July the build waits for the first of October, and says for what', () => {
+    const plan = prepPlan(leavesOf(0), wish);
+    expect(plan).toMatchObject({
+      value: { build: '2027-10-04', handover: '2027-10-25', late: 54, because: 'leaf season' },
+    });
+    expect(plan.ok && plan.value.steps.find(({ step }) => step === 'leaves')).toMatchObject({
+      state: 'open',
+      date: '2027-10-01',
+    });
+  });
+
+  test('with enough of them they are only treated', () => {
+    expect(leavesOf(500).goods.leaves).toEqual([]);
+    expect(prepPlan(leavesOf(500), wish)).toMatchObject({ value: { build: '2027-08-11' } });
   });
 });
