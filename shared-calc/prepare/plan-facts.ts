@@ -11,7 +11,7 @@ import { animalsFor } from './culture-demands.ts';
 import { isLeafNeed } from './leaf-lines.ts';
 import { isTankNeed, plannedGoods, type NeedOfColumn, type PlannedGoods, type PlanStore } from './planned-goods.ts';
 import type { PlanFault } from './plan-fault.ts';
-import type { StepsDone } from './step-facts.ts';
+import type { StepsDone } from './prep-steps.ts';
 import { tubFact, type TubFact } from './tub-fact.ts';
 
 /** The input of a prep plan. Waits are whole calendar days, leads working days. */

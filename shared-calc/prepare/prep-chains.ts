@@ -153,18 +153,21 @@ function plantChain({ plantQuarantine }: PlanFacts, part: GoodsPart, at: PlanDay
   return goodsChain('plants', part, { because, after: [days(plantQuarantine), open] }, at);
 }
 
-function springtailChains({ springtailDays, tub, done = {} }: PlanFacts): readonly PrepChain[] {
+function springtailChains(facts: PlanFacts): readonly PrepChain[] {
+  const { springtailDays, tub } = facts;
   if (springtailDays === undefined) return [];
   const chain = { because: 'springtail culture', first: 'springtails' } as const;
-  if (done.springtails !== undefined) return [{ ...chain, is: 'waiting', from: done.springtails, links: [open] }];
-  if (tub?.startedOn !== undefined) {
-    return [{ ...chain, is: 'waiting', from: tub.startedOn, links: [days(springtailDays), open] }];
-  }
-  if (tub?.readyOn !== undefined && tub.claimed) {
-    return [{ ...chain, is: 'waiting', from: tub.readyOn, links: [open] }];
-  }
+  const waited = tubWait(facts, springtailDays);
+  if (waited) return [{ ...chain, is: 'waiting', ...waited }];
   const wait = tub?.readyOn === undefined ? days(springtailDays) : link({ wait: 'not before', day: tub.readyOn });
   return [{ ...chain, is: 'to do', links: [{ ...wait, begins: 'springtails' }, open] }];
+}
+
+/** The wait for springtails that are there, or that grow in the tub of the order. */
+function tubWait({ tub = {}, done = {} }: PlanFacts, grown: number): Pick<PrepChain, 'from' | 'links'> | undefined {
+  if (done.springtails !== undefined) return { from: done.springtails, links: [open] };
+  if (tub.claimed && tub.readyOn !== undefined) return { from: tub.readyOn, links: [open] };
+  return tub.startedOn === undefined ? undefined : { from: tub.startedOn, links: [days(grown), open] };
 }
 
 function leafChains(facts: PlanFacts, at: PlanDays): readonly PrepChain[] {

@@ -6,7 +6,7 @@ import { careDates, type CareDate } from './care-calendar.ts';
 import { chainBackward, datedChains, firstDay, type DatedChain } from './dated-chains.ts';
 import type { PlanFacts } from './plan-facts.ts';
 import type { PlanFault } from './plan-fault.ts';
-import { prepChains, type PrepChain } from './prep-chains.ts';
+import { prepChains, type PlanDays, type PrepChain } from './prep-chains.ts';
 import type { PrepStep, PrepStepName } from './prep-steps.ts';
 import { stepsOfPlan } from './steps-of-plan.ts';
 
@@ -49,8 +49,8 @@ export interface PrepPlan {
  * other waits calendar days. A build is on an open day, the handover on the wanted day.
  */
 export function prepPlan(facts: PlanFacts, wish: PlanWish): Result<PrepPlan, PlanFault> {
-  const { on, deposit = on, calendar } = wish;
-  const at = { on, start: nextOpen(on < deposit ? deposit : on, calendar), calendar };
+  const { calendar } = wish;
+  const at = daysFrom(wish);
   const chains = prepChains(facts, at);
   const { done = {} } = facts;
   if (chains.length === 0 && done.build === undefined) {
@@ -62,7 +62,13 @@ export function prepPlan(facts: PlanFacts, wish: PlanWish): Result<PrepPlan, Pla
   const dated = datedChains([...chains, built], { build: dates.build, ready, calendar });
   const steps = stepsOfPlan(facts, { at, build: dates.build, dated });
   const care = careDates(dates.handover, calendar);
-  if (!allOnCalendar([dates, ...dated, ...steps, ...care])) return failed({ kind: 'off-calendar' });
+  const days = [
+    dates.handover,
+    ...dated.flatMap((each) => each.days),
+    ...steps.flatMap(daysOf),
+    ...care.map(({ date }) => date),
+  ];
+  if (!allOnCalendar(days)) return failed({ kind: 'off-calendar' });
   return ok({
     ...dates,
     onClosedDay: !isOpen(dates.handover, calendar),
@@ -76,13 +82,20 @@ export function prepPlan(facts: PlanFacts, wish: PlanWish): Result<PrepPlan, Pla
   });
 }
 
+function daysFrom({ on, deposit = on, calendar }: PlanWish): PlanDays {
+  return { on, start: nextOpen(on < deposit ? deposit : on, calendar), calendar };
+}
+
 /** The build itself, which is not before the start of the plan either. */
 const built: PrepChain = { because: 'the build', first: 'build', is: 'to do', links: [] };
 
 /** Years of four digits: only these sort as text. */
-function allOnCalendar(dated: readonly object[]): boolean {
-  const days = dated.flatMap((each) => Object.values(each).flat()).filter((each) => typeof each === 'string');
-  return days.every((day) => !/^[+-]?\d+-\d\d-\d\d$/.test(day) || (/^\d{4}-/.test(day) && day >= '0001-01-01'));
+function allOnCalendar(days: readonly Day[]): boolean {
+  return days.every((day) => /^\d{4}-/.test(day) && day >= '0001-01-01');
+}
+
+function daysOf({ date, orderBy = date }: PrepStep): readonly Day[] {
+  return [date, orderBy];
 }
 
 /** Chains by index, as two suppliers of a step would share a name. */
@@ -97,14 +110,22 @@ function named(chains: readonly PrepChain[]) {
 type PlanDates = Pick<PrepPlan, 'build' | 'handover' | 'late'>;
 
 /** When it is built and handed over: what is done on its own day, else as wanted, else as soon as can be. */
-function handoverDates({ settleIn, done = {} }: PlanFacts, wish: PlanWish, ready: Day): PlanDates {
+function handoverDates(facts: PlanFacts, wish: PlanWish, ready: Day): PlanDates {
+  const { settleIn, done = {} } = facts;
   const { handover: wanted, calendar, on } = wish;
-  const wantedBuild = wanted === undefined ? undefined : previousOpen(addDays(wanted, -settleIn), calendar);
-  const build = done.build ?? (wantedBuild !== undefined && ready <= wantedBuild ? wantedBuild : ready);
-  const inTime = wanted !== undefined && wantedBuild !== undefined && build <= wantedBuild;
-  const settled = inTime ? wanted : nextOpen(addDays(build, settleIn), calendar);
+  if (wanted === undefined) {
+    const build = done.build ?? ready;
+    return { build, handover: done.handover ?? notPast(addDays(build, settleIn), on, calendar), late: 0 };
+  }
+  const wantedBuild = previousOpen(addDays(wanted, -settleIn), calendar);
+  const build = done.build ?? (ready <= wantedBuild ? wantedBuild : ready);
+  const settled = build <= wantedBuild ? wanted : nextOpen(addDays(build, settleIn), calendar);
   const handover = done.handover ?? (settled < on ? nextOpen(on, calendar) : settled);
-  return { build, handover, late: wanted === undefined ? 0 : Math.max(0, daysBetween(wanted, handover)) };
+  return { build, handover, late: Math.max(0, daysBetween(wanted, handover)) };
+}
+
+function notPast(day: Day, on: Day, calendar: WorkCalendar): Day {
+  return nextOpen(day < on ? on : day, calendar);
 }
 
 interface Deciding {

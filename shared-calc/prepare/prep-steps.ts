@@ -43,3 +43,6 @@ export interface PrepStep {
   /** The standing tub that gives the springtails. */
   readonly tub?: string;
 }
+
+/** The steps that are over, with their day. */
+export type StepsDone = Readonly<Partial<Record<PrepStepName | 'watch' | 'handover', Day>>>;

@@ -1,6 +1,6 @@
 import type { Day } from '#shared-calc/calendar/day.ts';
 import type { PlanFacts } from './plan-facts.ts';
-import { goodsSteps, prepSteps, type GoodsStep, type PrepStepName } from './prep-steps.ts';
+import { goodsSteps, prepSteps, type GoodsStep } from './prep-steps.ts';
 
 /** What can be told of a step: goods are due and come in, plants are cleared, a tub is started, the rest is done. */
 export const factWhats = ['in', 'due', 'done', 'started', 'cleared'] as const;
@@ -47,6 +47,3 @@ function withGoods(
   const parts = facts.goods[step].map((part) => ({ ...part, [key]: on }));
   return { ...facts, goods: { ...facts.goods, [step]: parts } };
 }
-
-/** The steps that are over, with their day. */
-export type StepsDone = Readonly<Partial<Record<PrepStepName | 'watch' | 'handover', Day>>>;

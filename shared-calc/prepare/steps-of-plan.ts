@@ -1,5 +1,4 @@
-import type { Day } from '#shared-calc/calendar/day.ts';
-import { addDays } from '#shared-calc/calendar/day.ts';
+import { addDays, type Day } from '#shared-calc/calendar/day.ts';
 import type { DatedChain } from './dated-chains.ts';
 import type { PlanFacts } from './plan-facts.ts';
 import type { GoodsPart } from './planned-goods.ts';
@@ -18,21 +17,23 @@ export function stepsOfPlan(facts: PlanFacts, planned: Planned): readonly PrepSt
 }
 
 function stepOf(step: PrepStepName, facts: PlanFacts, planned: Planned): PrepStep | undefined {
-  const { done = {}, tub } = facts;
-  const day = isNeeded(step, facts) ? done[step] : undefined;
+  const day = isNeeded(step, facts) ? facts.done?.[step] : undefined;
   if (day !== undefined) return { step, state: 'done', date: day, on: day };
   if (step === 'build') return { step, state: 'open', date: planned.build };
-  if (step === 'springtails' && facts.springtailDays !== undefined && tub) {
-    const { startedOn = tub.claimed ? tub.readyOn : undefined } = tub;
-    const its = tub.id === undefined ? {} : { tub: tub.id };
-    if (startedOn !== undefined) return { step, state: 'done', date: startedOn, on: startedOn, ...its };
-    const open = openStep(step, planned);
-    return open && { ...open, ...its };
+  // What was not there for a build that is over is not waited for.
+  const open = facts.done?.build === undefined ? openStep(step, planned) : undefined;
+  if (step === 'springtails') return tubStep(facts, open);
+  return isGoods(step) ? (goodsStep(step, facts, planned) ?? open) : open;
+}
+
+function tubStep({ springtailDays, tub }: PlanFacts, open: PrepStep | undefined): PrepStep | undefined {
+  if (springtailDays === undefined || !tub) return open;
+  const its = tub.id === undefined ? {} : { tub: tub.id };
+  const startedOn = tub.startedOn ?? (tub.claimed ? tub.readyOn : undefined);
+  if (startedOn !== undefined) {
+    return { step: 'springtails', state: 'done', date: startedOn, on: startedOn, ...its };
   }
-  if (step === 'tank' && facts.clientTankIn !== undefined && facts.goods.tank.length === 0) {
-    return { step, state: 'in', date: facts.clientTankIn, on: facts.clientTankIn };
-  }
-  return isGoods(step) ? (goodsStep(step, facts, planned) ?? openStep(step, planned)) : openStep(step, planned);
+  return open && { ...open, ...its };
 }
 
 function isNeeded(step: PrepStepName, { panel, leaves, springtailDays }: PlanFacts): boolean {
@@ -47,6 +48,9 @@ function isGoods(step: PrepStepName): step is GoodsStep {
 /** Goods of which nothing is left to order; `undefined` while anything is. */
 function goodsStep(step: GoodsStep, facts: PlanFacts, planned: Planned): PrepStep | undefined {
   const parts = facts.goods[step];
+  if (step === 'tank' && parts.length === 0 && facts.clientTankIn !== undefined) {
+    return { step, state: 'in', date: facts.clientTankIn, on: facts.clientTankIn };
+  }
   const waited = parts.filter((part) => part.in === undefined);
   if (parts.length === 0 || waited.some(({ due }) => due === undefined)) return undefined;
   return waited.length > 0 ? orderedStep(step, waited, planned) : inStep(step, facts, planned);
