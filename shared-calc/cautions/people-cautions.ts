@@ -9,6 +9,7 @@ export const peopleCautions = {
     decides: 'School or centre health lead, public-health office',
     source: CDC,
     against: ['animals', 'small children'],
+    onQuote: true,
   },
   peopleNotAsked: {
     about: '',
@@ -58,6 +59,7 @@ export const peopleCautions = {
     decides: 'Building owner',
     source: PRACTICE,
     against: ['small children'],
+    onQuote: true,
   },
   standingBuckets: {
     about: 'standing water',

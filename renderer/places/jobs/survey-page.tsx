@@ -1,3 +1,4 @@
+import { CautionList } from '#renderer/kit/caution-list.tsx';
 import { AgainstList } from '#renderer/kit/against.tsx';
 import { Answers } from '#renderer/kit/answers.tsx';
 import { SettledField } from '#renderer/kit/field.tsx';
@@ -5,6 +6,7 @@ import { writeRoute } from '#renderer/frame/place-route.ts';
 import { writePrepare } from '#renderer/frame/prepare-route.ts';
 import { againstMove } from '#shared-calc/derive/against-move.ts';
 import { surveyAnswers, type SurveyKey } from '#shared-calc/fields/survey.ts';
+import { surveyCautions } from '#shared-calc/jobs/survey-cautions.ts';
 import { isBefore } from '#shared-calc/jobs/move-job.ts';
 import {
   answerEntry,
@@ -92,6 +94,7 @@ function Ask({ question: { key, limits }, ...part }: JobPart & { readonly questi
       ) : (
         <Written {...part} name={key} hint={unasked === undefined ? limits : `not asked; for ${limits}`} />
       )}
+      <CautionList cautions={surveyCautions(survey, key)} />
     </div>
   );
 }
