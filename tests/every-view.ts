@@ -100,7 +100,7 @@ function sizeViews(records: Records, job: Job, { bench, pricing, sheet, key }: W
     headlines: [...faces.sections.keys()].map((section) => headline(bench, key, section, faces)),
     checks: checksOf(bench, key, display),
     sheet: checkSheet(bench, key, { pricing, display }),
-    place: benchPlace(bench, job.survey, display)(key),
+    place: benchPlace(bench, job, display)(key),
     plants: [plantPlace(bench, key, { survey: job.survey }), plantNeeds(bench, key)],
     figures: figuresOf(bench, key),
   };

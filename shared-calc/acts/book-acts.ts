@@ -77,6 +77,7 @@ function putFault(records: Records, input: Added): ActFault | undefined {
   const { kind, record } = input;
   if (kind === 'issuedQuote') return { kind: 'issued', record: { kind, id: record.id } };
   if (kind === 'done') return { kind: 'reason-stays', record: { kind, id: record.id } };
+  if (kind === 'houseChange') return { kind: 'house-log', record: { kind, id: record.id } };
   const from = kind === 'workshop' ? records.workshop.get('workshop')?.coinDecimals : undefined;
   if (kind === 'workshop' && from !== undefined && from !== record.coinDecimals)
     return { kind: 'coins-change', from, to: record.coinDecimals };
@@ -170,6 +171,7 @@ const needed: Readonly<Record<string, Need>> = {
 function removeFault(records: Records, record: RecordName): ActFault | undefined {
   if (record.kind === 'issuedQuote') return { kind: 'issued', record };
   if (record.kind === 'done') return { kind: 'reason-stays', record };
+  if (record.kind === 'houseChange') return { kind: 'house-log', record };
   const from = record.kind === 'line' ? records.line.get(record.id) : undefined;
   const need = needed[`${record.kind} ${record.id}`];
   const by = [...(need ? [need] : []), ...(from ? needsOf(records, from) : [])];

@@ -11,12 +11,21 @@ export const peopleCautions = {
     against: ['animals', 'small children'],
     onQuote: true,
   },
-  peopleNotAsked: {
+  underFivesNotAsked: {
     about: '',
-    says: 'Nobody has asked all of who comes near the tank: ask the client for under-fives, people over 65 and weak immunity.',
+    says: 'Nobody has asked whether children under five come near it. Ask the client.',
     decides: 'School or centre health lead, public-health office',
     source: CDC,
     against: ['animals', 'small children'],
+    onQuote: true,
+  },
+  weakImmunityNotAsked: {
+    about: '',
+    says: 'Nobody has asked whether people over 65 or with weak immunity come near it. Ask the client.',
+    decides: 'School or centre health lead, public-health office',
+    source: CDC,
+    against: ['animals'],
+    onQuote: true,
   },
   underFivesHere: {
     about: '',
@@ -24,6 +33,7 @@ export const peopleCautions = {
     decides: 'School or centre health lead, public-health office',
     source: CDC,
     against: ['animals', 'small children'],
+    onQuote: true,
   },
   weakImmunityHere: {
     about: '',
@@ -31,6 +41,7 @@ export const peopleCautions = {
     decides: 'School or centre health lead, public-health office',
     source: CDC,
     against: ['animals'],
+    onQuote: true,
   },
   askAuthority: {
     about: '',

@@ -175,7 +175,7 @@ function jobWith(jobs: Caches['jobs'], shared: Shared, job: Job): DerivedJob {
       uses: lazy(() => usesOf(job.id, needs(), prices)),
       sums: (columns = keys) => getOr(sums, columns.join('\n'), () => orderSums(bench, columns, pricing)),
       checks: (column) => getOr(checks, column, () => checksOf(bench, column, display)),
-      place: benchPlace(bench, job.survey, display),
+      place: benchPlace(bench, job, display),
       plan: lazy(() => jobPlan({ job, bench, keys }, { records, display, wish })),
     };
   });

@@ -58,6 +58,10 @@ export const job = {
   nextOn: orEmpty(day('By the day', { called: 'Day of the next act' })),
   note: longText('What else there is to know', { called: 'Note' }),
   survey: data('Survey', schemaOf(survey), { fresh: unasked }),
+  /** The issued quote that it is worked from, from *accepted* on. */
+  soldAs: orEmpty(code('Sold as')),
+  acceptedOn: orEmpty(day('Accepted on')),
+  lostWhy: orEmpty(words('Why it was lost')),
 };
 
 /** A column of a job's size bench. */

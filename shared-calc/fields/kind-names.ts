@@ -29,6 +29,7 @@ export const kindNames = [
   'placement',
   'actual',
   'done',
+  'houseChange',
 ] as const;
 
 export type KindName = (typeof kindNames)[number];
@@ -48,6 +49,7 @@ const kindWords: Readonly<Partial<Record<KindName, string>>> = {
   animalBatch: 'batch of animals',
   placement: 'placing of animals',
   done: 'thing done',
+  houseChange: 'house change',
 };
 
 /** The words for a kind of record: "price", "stock entry". */

@@ -8,6 +8,7 @@ import {
   money,
   orEmpty,
   reference,
+  season,
   unitChoice,
   within,
   words,
@@ -48,6 +49,13 @@ export const material = {
   ),
   note: words('Note', { list: 'note' }),
   ...sourceFields,
+  season: orEmpty(
+    season('Season', {
+      list: 'season',
+      help: 'when it is to be had fresh, as 10-01 to 03-31; empty: all year',
+      empty: 'all year',
+    }),
+  ),
 };
 
 export const pack = {

@@ -4,6 +4,7 @@ import { actual, issuedQuote, job, localValue, packChoice, quoteLine, size } fro
 import { move, stockEntry, treatmentBatch, tub } from './back-room.ts';
 import { cultureKind } from './culture-kind.ts';
 import { done } from './done.ts';
+import { houseChange } from './house-change.ts';
 import type { Field, Fields } from './field.ts';
 import type { KindName } from './kind-names.ts';
 import { material, pack, packPrice } from './material.ts';
@@ -44,6 +45,7 @@ export const recordFields = {
   placement,
   actual,
   done,
+  houseChange,
 } as const satisfies Readonly<Record<KindName, Fields>>;
 
 /** The fields of a kind, in the order of a record. */

@@ -35,7 +35,7 @@ export function freezeQuote(
 ): QuoteBody {
   const workshop = workshopOf(records);
   const { lines } = bench.input();
-  const place = sheet.job && benchPlace(bench, sheet.job.survey, displayOf(workshop));
+  const place = sheet.job && benchPlace(bench, sheet.job, displayOf(workshop));
   return {
     form: 3,
     ...issue,

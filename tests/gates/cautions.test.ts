@@ -73,7 +73,8 @@ describe('cautions of every act', () => {
 
 /** Said where the job tells of such people, animals or places. */
 const ofPeople: ReadonlySet<CautionId> = new Set<CautionId>([
-  'peopleNotAsked',
+  'underFivesNotAsked',
+  'weakImmunityNotAsked',
   'underFivesHere',
   'weakImmunityHere',
   'askAuthority',

@@ -15,13 +15,18 @@ import { lwJson } from '#tests/electron/cli/run-cli.ts';
 const pages = useServedBook();
 let page: Page;
 
-const Answer = z.object({ cautions: z.array(z.object({ id: z.string().nullable(), says: z.string() })) });
+const Answer = z.object({
+  cautions: z.array(z.object({ id: z.string().nullable(), says: z.string() })),
+  checks: z.array(z.object({ state: z.string(), says: z.string() })).default([]),
+});
 type Told = z.infer<typeof Answer>['cautions'];
 
-/** What the command line says to mind, in the words of the page. */
+/** What the command line says to mind, in the words of the page; an open check may be worded as a caution is. */
 async function told(...argv: readonly string[]): Promise<Told> {
-  const { cautions } = Answer.parse(await lwJson(...argv, '--on', pageDay, '--book', pages.book()));
-  return cautions.map(({ id, says }) => ({ id, says: plain(says) }));
+  const { cautions, checks } = Answer.parse(await lwJson(...argv, '--on', pageDay, '--book', pages.book()));
+  const minded = cautions.map(({ id, says }) => ({ id, says: plain(says) }));
+  const open = checks.filter(({ state }) => state !== 'holds').map(({ says }) => plain(says));
+  return [...minded, ...open.flatMap(idsIn).map((id) => ({ id, says: '' }))];
 }
 
 /** The cautions of the table that stand in a text: in a tank's words with any figures, or in those of any tank. */
@@ -37,11 +42,11 @@ function idsIn(text: string): readonly string[] {
 }
 
 /** What only one of both says. */
-function differing(wanted: Told, page: string, quiet: (says: string) => boolean = () => false) {
+function differing(wanted: Told, text: string, quiet: (says: string) => boolean = () => false) {
   const ids = new Set(wanted.map(({ id }) => id));
   return {
-    notOnPage: wanted.map(({ says }) => says).filter((says) => !page.includes(says) && !quiet(says)),
-    onPageAlone: idsIn(page).filter((id) => !ids.has(id)),
+    notOnPage: wanted.map(({ says }) => says).filter((says) => !text.includes(says) && !quiet(says)),
+    onPageAlone: idsIn(text).filter((id) => !ids.has(id)),
   };
 }
 

@@ -12,6 +12,8 @@ import { structuredSurvey } from './0011-survey.ts';
 import { oneTableOfCautions } from './0012-one-table-of-cautions.ts';
 import { thingsDone } from './0013-things-done.ts';
 import { animalsOfACulture } from './0014-animals-of-a-culture.ts';
+import { asSold } from './0015-as-sold.ts';
+import { stepsDone } from './0016-steps-done.ts';
 import type { Migration } from './migration.ts';
 
 export const migrations: readonly Migration[] = [
@@ -29,4 +31,6 @@ export const migrations: readonly Migration[] = [
   oneTableOfCautions,
   thingsDone,
   animalsOfACulture,
+  asSold,
+  stepsDone,
 ];

@@ -1,4 +1,5 @@
 import { hashBody } from '#electron/book/issued.ts';
+import { sampleDone } from './sample-done.ts';
 import { sampleBatch, sampleKind, samplePlacement } from './sample-animals.ts';
 import { unasked } from '#shared-calc/fields/survey.ts';
 import { type Added, type Change, emptyChange } from '#shared-calc/records/change.ts';
@@ -97,7 +98,16 @@ export const oneOfEach: readonly Added[] = [
   { kind: 'tank', record: tankOf('T07', { supplier: 'S1', damHeightMm: 150.5 }) },
   {
     kind: 'material',
-    record: { id: 'M01', label: 'Expanded clay', unit: 'L', supplier: 'S1', sale: 'packs', keeps: true, note: '' },
+    record: {
+      id: 'M01',
+      label: 'Expanded clay',
+      unit: 'L',
+      supplier: 'S1',
+      sale: 'packs',
+      keeps: true,
+      note: '',
+      season: { from: '10-01', to: '03-31' },
+    },
   },
   { kind: 'pack', record: { id: 'M01-10', material: 'M01', amount: 10 } },
   { kind: 'pack', record: { id: 'T07-1', material: 'T07', amount: 1 } },
@@ -247,16 +257,30 @@ export const oneOfEach: readonly Added[] = [
     kind: 'actual',
     record: { id: 'A1', job: 'J01', size: 'J01-T07', line: 'soil', value: 33.7, unit: 'L', on: '2027-03-10', note: '' },
   },
+  { kind: 'done', record: sampleDone },
   {
-    kind: 'done',
+    kind: 'houseChange',
     record: {
-      id: 'D-0001',
+      id: 'HC-0001',
+      recipe: 'H1',
       on: '2027-03-10',
-      step: 'built',
-      who: 'R1',
-      job: 'J01',
-      against: [{ what: 'deposit', why: 'No deposit of J01 is recorded.' }],
-      note: 'Paid in cash on the day',
+      after: {
+        id: 'H1.pad',
+        recipe: 'H1',
+        order: '9',
+        section: 'Base',
+        name: 'pad',
+        role: 'given',
+        unit: 'mm',
+        text: '3 mm',
+        note: '',
+        shownFirst: false,
+        inset: false,
+        perJob: false,
+      },
+      note: 'Try a pad under the drainage',
+      fromJob: 'J01',
+      answers: [{ job: 'J01', answer: 'leave', on: '2027-03-10', by: 'R1' }],
     },
   },
 ];
