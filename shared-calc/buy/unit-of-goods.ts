@@ -1,11 +1,14 @@
 import type { Records } from '#shared-calc/records/records.ts';
 
-/** The unit a material is stored and sold in; a tank's code is a tank, in `each`. */
-export function unitOfGoods(material: string, records: Pick<Records, 'material' | 'tank'>): string | undefined {
-  return records.material.get(material)?.unit ?? (records.tank.has(material) ? 'each' : undefined);
+type GoodsRecords = Pick<Records, 'material' | 'tank' | 'plant'>;
+
+/** The unit a material is stored and sold in; the code of a tank or a plant is one of it, in `each`. */
+export function unitOfGoods(material: string, { material: materials, tank, plant }: GoodsRecords): string | undefined {
+  return materials.get(material)?.unit ?? (tank.has(material) || plant.has(material) ? 'each' : undefined);
 }
 
-/** The words for goods: a material's or a tank's. */
-export function goodsLabel(material: string, records: Pick<Records, 'material' | 'tank'>): string {
-  return records.material.get(material)?.label ?? records.tank.get(material)?.label ?? 'no longer in the books';
+/** The words for goods: a material's, a tank's or a plant's. */
+export function goodsLabel(material: string, { material: materials, tank, plant }: GoodsRecords): string {
+  const label = materials.get(material)?.label ?? tank.get(material)?.label;
+  return label ?? plant.get(material)?.name ?? 'no longer in the books';
 }

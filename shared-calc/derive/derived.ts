@@ -15,7 +15,6 @@ import { keysOf, type JobSheet } from '#shared-calc/jobs/job-sheet.ts';
 import { sheetInput, type WorkedJob } from '#shared-calc/jobs/worked-job.ts';
 import { calendarOf } from '#shared-calc/prepare/calendar-of.ts';
 import type { PlanFault } from '#shared-calc/prepare/plan-fault.ts';
-import { hourCoins } from '#shared-calc/price/hour-coins.ts';
 import { quoteRules, type QuoteRules } from '#shared-calc/price/quote-rules.ts';
 import type { Display } from '#shared-calc/quantity/shown-unit.ts';
 import { displayOf } from '#shared-calc/records/display-of.ts';
@@ -95,7 +94,7 @@ interface Shared extends Pick<Derived, 'records' | 'today' | 'workshop' | 'displ
 
 function derivedWith(caches: Caches, records: Records, today: Day): Derived {
   const workshop = workshopOf(records);
-  const { material, pack, packPrice, supplier, tank, rate, margin, taxClass, closedDay } = records;
+  const { material, pack, packPrice, supplier, tank, plant, rate, margin, taxClass, closedDay } = records;
   const shared: Shared = {
     records,
     today,
@@ -104,13 +103,11 @@ function derivedWith(caches: Caches, records: Records, today: Day): Derived {
     sheets: lazy(() => caches.sheets(records)),
     calendar: lazy(() => caches.calendar([workshop, closedDay], () => calendarOf(records))),
     prices: lazy(() =>
-      caches.prices([workshop.oldPriceDays, material, pack, packPrice, supplier, tank, today], () =>
+      caches.prices([workshop.oldPriceDays, material, pack, packPrice, supplier, tank, plant, today], () =>
         priceBook(records, { on: today, oldPriceDays: workshop.oldPriceDays }),
       ),
     ),
-    rules: lazy(() =>
-      caches.rules([workshop, rate, margin, taxClass], () => quoteRules(workshop, records, hourCoins(records))),
-    ),
+    rules: lazy(() => caches.rules([workshop, rate, margin, taxClass], () => quoteRules(workshop, records))),
   };
   const derived: Omit<Derived, 'run'> = {
     records,

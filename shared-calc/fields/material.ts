@@ -60,8 +60,11 @@ export const material = {
 
 export const pack = {
   id: code(),
-  material: reference('Material', ['material', 'tank']),
+  material: reference('Material', ['material', 'tank', 'plant']),
   amount: figure('Pack', "the material's", { list: 'packs', low: 1e-6 }),
+  /** Left out: whoever the material is usually bought from. */
+  supplier: orEmpty(reference('Sold by', ['supplier'], { empty: 'the usual supplier' })),
+  article: orEmpty(words('Article number', { longest: 60 })),
 };
 
 export const packPrice = {

@@ -14,6 +14,7 @@ import { thingsDone } from './0013-things-done.ts';
 import { animalsOfACulture } from './0014-animals-of-a-culture.ts';
 import { asSold } from './0015-as-sold.ts';
 import { stepsDone } from './0016-steps-done.ts';
+import { offers } from './0017-offers.ts';
 import type { Migration } from './migration.ts';
 
 export const migrations: readonly Migration[] = [
@@ -33,4 +34,5 @@ export const migrations: readonly Migration[] = [
   animalsOfACulture,
   asSold,
   stepsDone,
+  offers,
 ];

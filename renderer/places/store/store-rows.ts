@@ -20,7 +20,7 @@ export interface StoreRow {
   readonly entries: readonly StockEntry[];
 }
 
-type StoreRecords = Pick<Records, 'stockEntry' | 'material' | 'tank'>;
+type StoreRecords = Pick<Records, 'stockEntry' | 'material' | 'tank' | 'plant'>;
 
 /** The Store by material, in order of their codes. */
 export function storeRows(records: StoreRecords, today: Day): readonly StoreRow[] {

@@ -109,9 +109,6 @@ export const oneOfEach: readonly Added[] = [
       season: { from: '10-01', to: '03-31' },
     },
   },
-  { kind: 'pack', record: { id: 'M01-10', material: 'M01', amount: 10 } },
-  { kind: 'pack', record: { id: 'T07-1', material: 'T07', amount: 1 } },
-  { kind: 'packPrice', record: { id: 'M01-10@start', pack: 'M01-10', from: '2027-03-01', priceCoins: 980 } },
   {
     kind: 'plant',
     record: {
@@ -122,13 +119,15 @@ export const oneOfEach: readonly Added[] = [
       widthLaterCm: 60,
       lightLow: 2,
       lightHigh: 6,
-      priceCoins: 360,
       dry: false,
       harm: 'milky sap',
       leastFloorM2: 0,
       note: '',
     },
   },
+  { kind: 'pack', record: { id: 'M01-10', material: 'M01', amount: 10, supplier: 'S1', article: 'H-104' } },
+  { kind: 'pack', record: { id: 'T07-1', material: 'T07', amount: 1, supplier: 'S1' } },
+  { kind: 'packPrice', record: { id: 'M01-10@start', pack: 'M01-10', from: '2027-03-01', priceCoins: 980 } },
   {
     kind: 'cultureKind',
     record: {
@@ -179,6 +178,7 @@ export const oneOfEach: readonly Added[] = [
       material: 'M01',
       group: 'media',
       perJob: false,
+      who: 'R1',
     },
   },
   {
@@ -208,12 +208,22 @@ export const oneOfEach: readonly Added[] = [
   { kind: 'stockEntry', record: { id: 'K1', material: 'M01', amount: 7, sealed: false, reservedFor: 'J01', note: '' } },
   {
     kind: 'packChoice',
-    record: { id: 'J01.M01', jobs: ['J01'], material: 'M01', packs: [{ pack: 'M01-10', count: 2 }] },
+    record: { id: 'J01.M01', jobs: ['J01'], material: 'M01', packs: [{ pack: 'M01-10', count: 2 }], supplier: 'S1' },
   },
   { kind: 'issuedQuote', record: quoteOf('Q1', 'Q-0001', { job: 'J01' }) },
   {
     kind: 'quoteLine',
-    record: { id: 'L1', job: 'J01', label: 'Step stool', group: 'media', costCoins: 1200, by: 'us' },
+    record: {
+      id: 'L1',
+      job: 'J01',
+      label: 'Step stool',
+      group: 'media',
+      costCoins: 1200,
+      by: 'us',
+      size: 'J01-T07',
+      supplier: 'S1',
+      leadDays: 4,
+    },
   },
   {
     kind: 'treatmentBatch',
