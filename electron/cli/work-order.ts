@@ -4,6 +4,7 @@ import type { Bench } from '#shared-calc/bench/open-bench.ts';
 import type { Pricing } from '#shared-calc/bench/order-sums.ts';
 import { oldPricesIn, type PriceBook } from '#shared-calc/buy/price-book.ts';
 import type { Stock } from '#shared-calc/buy/stock.ts';
+import type { Survey } from '#shared-calc/fields/survey.ts';
 import { benchPlace, unseenPlace, type PlaceCheck } from '#shared-calc/jobs/place-checks.ts';
 import { houseNow, type WorkingHouse } from '#shared-calc/jobs/working-house.ts';
 import { derive, type Derived } from '#shared-calc/derive/derived.ts';
@@ -67,6 +68,11 @@ function placeOf({ records, display }: Derived, { columns, beside, jobId }: Orde
   const at = records.job.get(jobId ?? '') ?? unseenPlace;
   const whole = beside.length === 0 ? bench : onceBench({ ...bench.input(), columns: [...columns, ...beside] });
   return benchPlace(whole, at, display);
+}
+
+/** What was asked where the job's tanks are to stand; nothing for an order without a job. */
+export function surveyOf({ derived: { records }, order }: WorkedOrder): Survey | undefined {
+  return records.job.get(order.jobId ?? '')?.survey;
 }
 
 /** A sold job is priced as it was sold, unless today's prices are asked for. */

@@ -16,6 +16,7 @@ import type { SoldHouse } from '#shared-calc/jobs/sold-house.ts';
 import { sheetInput, type WorkedJob } from '#shared-calc/jobs/worked-job.ts';
 import { houseAsSold, houseNow, pricesAsSold, pricesToBuy, rulesAsSold } from '#shared-calc/jobs/working-house.ts';
 import { calendarOf } from '#shared-calc/prepare/calendar-of.ts';
+import { jobStore } from '#shared-calc/prepare/plan-store.ts';
 import type { PlanFault } from '#shared-calc/prepare/plan-fault.ts';
 import { quoteRules, type QuoteRules } from '#shared-calc/price/quote-rules.ts';
 import type { Display } from '#shared-calc/quantity/shown-unit.ts';
@@ -84,7 +85,8 @@ function openCaches() {
     calendar: memo<WorkCalendar>(),
     prices: memo<PriceBook>(),
     rules: memo<QuoteRules>(),
-    jobs: memos<DerivedJob>(),
+    jobs: memos<Omit<DerivedJob, 'plan'>>(),
+    plans: memos<DerivedJob>(),
     runs: memos<Result<JobsRun, JobFault>>(),
   };
 }
@@ -135,7 +137,7 @@ function derivedWith(caches: Caches, records: Records, today: Day): Derived {
     },
     job: (id) => {
       const job = records.job.get(id);
-      return job && jobWith(caches.jobs, shared, job);
+      return job && jobWith(caches, shared, job);
     },
     update: (next, day = today) => derivedWith(caches, next, day),
   };
@@ -152,7 +154,18 @@ function runOver(caches: Caches, derived: Omit<Derived, 'run'>, asked: JobsToBuy
   );
 }
 
-function jobWith(jobs: Caches['jobs'], shared: Shared, job: Job): DerivedJob {
+/** A job's plan also reads what has happened of it; its bench does not. */
+function jobWith({ jobs, plans }: Caches, shared: Shared, job: Job): DerivedJob {
+  const { records, today, display } = shared;
+  const worked = workedWith(jobs, shared, job);
+  return plans(job.id, [worked, records.stockEntry, records.done, records.tub, records.move], () => {
+    const wish = { on: today, calendar: shared.calendar() };
+    const store = jobStore(records, job.id, today);
+    return { ...worked, plan: lazy(() => jobPlan(worked, { records, display, wish, store })) };
+  });
+}
+
+function workedWith(jobs: Caches['jobs'], shared: Shared, job: Job): Omit<DerivedJob, 'plan'> {
   const { records, today, display, workshop } = shared;
   const sheet = shared.sheets().sheet(job);
   const sold = shared.sheets().sold(job);
@@ -168,7 +181,6 @@ function jobWith(jobs: Caches['jobs'], shared: Shared, job: Job): DerivedJob {
     const sums = (columns = keys) => getOr(known, columns.join('\n'), () => orderSums(bench, columns, pricing));
     const checks = new Map<string, readonly CheckResult[]>();
     const needs = lazy(() => needAmounts(bench, keys, toBuy));
-    const wish = { on: today, calendar: shared.calendar() };
     return {
       job,
       sheet,
@@ -182,7 +194,6 @@ function jobWith(jobs: Caches['jobs'], shared: Shared, job: Job): DerivedJob {
       sums,
       checks: (column) => getOr(checks, column, () => checksOf(bench, column, display)),
       place: benchPlace(bench, job, display),
-      plan: lazy(() => jobPlan({ job, bench, keys }, { records, display, wish })),
       ...(sold && { sold: soldJob({ job, house: sold, sheet, sums }) }),
     };
   });
