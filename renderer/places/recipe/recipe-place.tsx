@@ -11,8 +11,8 @@ import { RecipeList, type Editing } from './recipe-list.tsx';
 import { RecipePanel } from './recipe-panel.tsx';
 
 /** A house recipe's lines, edited in place, on a reference size; `#/recipe/H1`. */
-export function recipePlace({ book, bench, clock }: PageStore): (route: Route) => PlaceView {
-  const store = openRecipeStore({ book, clock, display: bench.display });
+export function recipePlace({ book, bench, clock, house }: PageStore): (route: Route) => PlaceView {
+  const store = openRecipeStore({ book, clock, display: bench.display, editHouse: house.edit });
   const editing = signal<Editing | undefined>(undefined);
   return ({ rest }) => {
     const onBench = bench.opened.value?.worked.source().recipe.id;
@@ -34,7 +34,12 @@ export function recipePlace({ book, bench, clock }: PageStore): (route: Route) =
         store.chosen.value === undefined ? (
           <RecipePanel book={book} store={store} />
         ) : (
-          <LinePanel key={store.faces.value.of(store.chosen.value)?.line.id} book={book} store={store} />
+          <LinePanel
+            key={store.faces.value.of(store.chosen.value)?.line.id}
+            book={book}
+            store={store}
+            editHouse={house.edit}
+          />
         ),
       find: {
         label: 'Find a line',
