@@ -51,28 +51,31 @@ export const did = act<z.infer<typeof Did>>({
 type Told = Omit<z.infer<typeof Did>, 'anyway'>;
 
 function readEntry(derived: Derived, { on = derived.today, ...told }: Told): Result<Omit<Done, 'id'>, ActFault> {
-  const { records } = derived;
-  const of = [told.job, told.tub, told.order].filter((each) => each !== undefined);
-  if (of.length === 0) return failed({ kind: 'done-for-nothing' });
-  const day = dayFault(on);
-  if (day) return failed(day);
-  const job = told.job === undefined ? undefined : findRecord(records, 'job', told.job);
-  if (job && !job.ok) return job;
-  const tub = told.tub === undefined ? undefined : findRecord(records, 'tub', told.tub);
-  if (tub && !tub.ok) return tub;
-  const steps = stepsOf(derived, told);
-  if (!steps.includes(told.step)) return failed(noStep(told.step, steps));
-  const rate = findRecord(records, 'rate', told.who ?? whoDoes(told.step));
+  const fault = dayFault(on) ?? faultOf(derived, told);
+  if (fault) return failed(fault);
+  const rate = findRecord(derived.records, 'rate', told.who ?? whoDoes(told.step));
   if (!rate.ok) return rate;
   const rateCoins = told.minutes === undefined ? {} : { rateCoins: rate.value.coins };
   return ok({ ...withoutEmpty(told), ...rateCoins, on, who: rate.value.id, against: [] });
+}
+
+function faultOf(derived: Derived, told: Omit<Told, 'on'>): ActFault | undefined {
+  const { job, tub, order, step } = told;
+  if ([job, tub, order].every((each) => each === undefined)) return { kind: 'done-for-nothing' };
+  const found = [
+    ...(job === undefined ? [] : [findRecord(derived.records, 'job', job)]),
+    ...(tub === undefined ? [] : [findRecord(derived.records, 'tub', tub)]),
+  ].find((each) => !each.ok);
+  if (found && !found.ok) return found.fault;
+  const steps = stepsOf(derived, told);
+  return steps.includes(step) ? undefined : noStep(step, steps);
 }
 
 /** What a client is asked, and the care of tubs and of tanks that are handed over. */
 const OTHER_STEPS = ['asked', 'feed', 'care', 'receive', 'pack'];
 
 /** The steps that can be told: of a job, its tasks as well. */
-function stepsOf(derived: Derived, { job }: Told): readonly string[] {
+function stepsOf(derived: Derived, { job }: Pick<Told, 'job'>): readonly string[] {
   const lines = job === undefined ? [] : (derived.job(job)?.bench.input().lines ?? []);
   const tasks = lines.flatMap(({ role, task, name }) => (role === 'work' ? [task ?? name, name] : []));
   return [...doneSteps, ...OTHER_STEPS, ...tasks];

@@ -1,7 +1,8 @@
+import type { Day } from '#shared-calc/calendar/day.ts';
 import type { Derived } from '#shared-calc/derive/derived.ts';
 import { isBefore, isGateOpen } from '#shared-calc/jobs/move-job.ts';
-import { goodsSteps } from '#shared-calc/prepare/prep-steps.ts';
 import type { PrepPlan } from '#shared-calc/prepare/prep-plan.ts';
+import { goodsSteps, type PrepStep } from '#shared-calc/prepare/prep-steps.ts';
 import { applyChange, squashChanges, type Change } from '#shared-calc/records/change.ts';
 import type { Job } from '#shared-calc/records/records.ts';
 import { ok, type Result } from '#shared-calc/result.ts';
@@ -41,15 +42,22 @@ export function stateByFacts(derived: Derived, id: string): Job['state'] | undef
   return state !== undefined && isBefore(worked.job.state, state) ? state : undefined;
 }
 
-function reachedBy(plan: PrepPlan, today: string): Job['state'] | undefined {
+function reachedBy(plan: PrepPlan, today: Day): Job['state'] | undefined {
   if (plan.handedOverOn !== undefined) return 'handed over';
-  const steps = new Map(plan.steps.map((step) => [step.step, step]));
-  const isBuilt = steps.get('build')?.state === 'done';
-  if (isBuilt) return plan.watchedOn === undefined ? 'built' : 'watching';
-  const goods = goodsSteps.flatMap((name) => steps.get(name) ?? []).filter(({ step }) => step !== 'leaves');
-  const plants = steps.get('plants');
+  if (plan.steps.some(({ step, state }) => step === 'build' && state === 'done')) {
+    return plan.watchedOn === undefined ? 'built' : 'watching';
+  }
+  return byGoods(
+    plan.steps.filter(({ step }) => goodsSteps.some((name) => name === step && name !== 'leaves')),
+    today,
+  );
+}
+
+/** Leaves come from the year's stock: the other goods say how far a job has come. */
+function byGoods(goods: readonly PrepStep[], today: Day): Job['state'] | undefined {
+  const plants = goods.find(({ step, state }) => step === 'plants' && state === 'in');
   const isApart = plants?.cleared !== undefined && plants.cleared > today;
   if (goods.length > 0 && goods.every(({ state }) => state === 'in') && !isApart) return 'ready to build';
-  if (plants?.state === 'in') return 'in quarantine';
-  return goods.some(({ state }) => state === 'in' || state === 'ordered') ? 'ordered' : undefined;
+  if (plants) return 'in quarantine';
+  return goods.some(({ state }) => state !== 'open') ? 'ordered' : undefined;
 }
