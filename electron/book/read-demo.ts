@@ -67,7 +67,11 @@ export function listFiles(folder: string, part: string): Result<readonly string[
   }
 }
 
-export function readFile<T>(folder: string, file: string, read: (data: unknown) => Result<T, string>): Result<T, DemoFault> {
+export function readFile<T>(
+  folder: string,
+  file: string,
+  read: (data: unknown) => Result<T, string>,
+): Result<T, DemoFault> {
   const path = join(folder, file);
   try {
     const records = read(parseJson(readFileSync(path, 'utf8')));

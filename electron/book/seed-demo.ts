@@ -29,7 +29,10 @@ export function makeFullBook(path: string, options: SeedOptions): Made {
   const { demoFolder, ...opening } = options;
   const told = readFullDemo(options.today, demoFolder);
   if (!told.ok) return told;
-  return createBook(path, { ...opening, begin: diffRecords('workshop in full swing', emptyRecords, told.value.records) });
+  return createBook(path, {
+    ...opening,
+    begin: diffRecords('workshop in full swing', emptyRecords, told.value.records),
+  });
 }
 
 /**

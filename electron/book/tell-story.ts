@@ -54,5 +54,7 @@ function openDay(today: Day, days: number, calendar: WorkCalendar): Day {
 
 function datedInput(input: object, today: Day, calendar: WorkCalendar): unknown {
   const text = JSON.stringify(input);
-  return JSON.parse(text.replaceAll(/"DAY([+-]\d+)"/g, (_, days: string) => `"${openDay(today, Number(days), calendar)}"`));
+  return JSON.parse(
+    text.replaceAll(/"DAY([+-]\d+)"/g, (_, days: string) => `"${openDay(today, Number(days), calendar)}"`),
+  );
 }
