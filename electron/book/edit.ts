@@ -68,7 +68,9 @@ function write(state: BookState, present: Present, { kind, change }: Wanted, at:
   const revision = present.revision + 1;
   state.write(checked.value.change);
   for (const quote of issued) state.numbers.use(quote);
-  const lasting = kind === 'begin' || (kind === 'do' && issued.length > 0);
+  const lasting =
+    kind === 'begin' ||
+    (kind === 'do' && (issued.length > 0 || checked.value.change.added.some((each) => each.kind === 'order')));
   state.journal.append({ revision, at, kind, lasting, change: checked.value.change });
   return ok({ records: checked.value.records, revision });
 }

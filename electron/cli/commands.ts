@@ -14,6 +14,7 @@ import { paperCommand, papersCommand } from './commands/paper.ts';
 import { prepareCommand } from './commands/prepare.ts';
 import { quoteCommand } from './commands/quote.ts';
 import { runCommand } from './commands/run.ts';
+import { storeCommands } from './commands/store.ts';
 import { startCommand } from './commands/start.ts';
 import { treatCommand } from './commands/treat.ts';
 import { tubCommands } from './commands/tub.ts';
@@ -24,6 +25,7 @@ const all: readonly Command[] = [
   benchCommand,
   needsCommand,
   runCommand,
+  ...storeCommands,
   quoteCommand,
   changedCommand,
   jobsCommand,

@@ -21,8 +21,8 @@ const users: Readonly<Partial<Record<RecordKind, UsersOf>>> = {
   tank: (id, records) => [
     ...jobsWith(({ tank }) => tank === id, records),
     ...named(
-      records.stockEntry,
-      (entry) => entry.material === id,
+      records.move,
+      ({ of }) => of === id,
       () => 'the store',
     ),
   ],
@@ -33,8 +33,8 @@ const users: Readonly<Partial<Record<RecordKind, UsersOf>>> = {
       ({ name, recipe }) => `${name} of ${recipe}`,
     ),
     ...named(
-      records.stockEntry,
-      (entry) => entry.material === id,
+      records.move,
+      ({ of }) => of === id,
       () => 'the store',
     ),
     ...named(

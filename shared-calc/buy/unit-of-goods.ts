@@ -5,7 +5,16 @@ export function unitOfGoods(material: string, records: Pick<Records, 'material' 
   return records.material.get(material)?.unit ?? (records.tank.has(material) ? 'each' : undefined);
 }
 
-/** The words for goods: a material's or a tank's. */
-export function goodsLabel(material: string, records: Pick<Records, 'material' | 'tank'>): string {
-  return records.material.get(material)?.label ?? records.tank.get(material)?.label ?? 'no longer in the books';
+export type StoredRecords = Pick<Records, 'material' | 'tank' | 'plant' | 'quoteLine'>;
+
+/** The unit of what the Store can hold: plants and one-off lines as well. */
+export function unitInStore(goods: string, records: StoredRecords): string | undefined {
+  const counted = records.plant.has(goods) || records.quoteLine.has(goods);
+  return unitOfGoods(goods, records) ?? (counted ? 'each' : undefined);
+}
+
+/** The words for goods. */
+export function goodsLabel(goods: string, { material, tank, plant, quoteLine }: StoredRecords): string {
+  const labelled = material.get(goods) ?? tank.get(goods) ?? quoteLine.get(goods);
+  return labelled?.label ?? plant.get(goods)?.name ?? 'no longer in the books';
 }

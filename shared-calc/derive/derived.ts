@@ -24,6 +24,7 @@ import { workshopOf } from '#shared-calc/records/workshop-of.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
 import { jobPlan, type JobPlan } from './job-plan.ts';
 import { openJobSheets, type JobSheets } from '#shared-calc/jobs/job-sheets.ts';
+import { useDays } from './use-days.ts';
 import { jobsRun, type JobsRun, type JobsToBuy } from './jobs-run.ts';
 import { lazy, memo, memos } from '#shared-calc/records/memo.ts';
 
@@ -64,6 +65,8 @@ export interface DerivedJob extends WorkedJob {
   /** The limits of its place for a size. */
   readonly place: (column: string) => readonly PlaceCheck[];
   readonly plan: () => Result<JobPlan, PlanFault>;
+  /** The day on which it uses a material, from which stock for it is judged. */
+  readonly useOn: (material: string) => Day;
 }
 
 export function derive(records: Records, today: Day): Derived {
@@ -143,7 +146,17 @@ function derivedWith(caches: Caches, records: Records, today: Day): Derived {
 function runOver(caches: Caches, derived: Omit<Derived, 'run'>, asked: JobsToBuy): Result<JobsRun, JobFault> {
   const { records, today, prices, job } = derived;
   const jobs = asked.jobs.map((id) => job(id));
-  const on = [today, prices, records.stockEntry, records.plant, asked.more, asked.materials?.join(), ...jobs];
+  const on = [
+    today,
+    prices,
+    records.move,
+    records.order,
+    records.line,
+    records.plant,
+    asked.more,
+    asked.materials?.join(),
+    ...jobs,
+  ];
   // If one of its jobs is missing, the cache depends on all jobs.
   return caches.runs(asked.jobs.join(), jobs.includes(undefined) ? [...on, records.job] : on, () =>
     jobsRun(derived, asked),
@@ -176,6 +189,7 @@ function jobWith(jobs: Caches['jobs'], shared: Shared, job: Job): DerivedJob {
       sums: (columns = keys) => getOr(sums, columns.join('\n'), () => orderSums(bench, columns, pricing)),
       checks: (column) => getOr(checks, column, () => checksOf(bench, column, display)),
       place: benchPlace(bench, job.survey, display),
+      useOn: useDays({ bench, keys, ...wish, handover: job.handover, deposit: job.depositOn }, records),
       plan: lazy(() => jobPlan({ job, bench, keys }, { records, display, wish })),
     };
   });

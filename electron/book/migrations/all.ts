@@ -11,6 +11,7 @@ import { animals } from './0010-animals.ts';
 import { structuredSurvey } from './0011-survey.ts';
 import { oneTableOfCautions } from './0012-one-table-of-cautions.ts';
 import { thingsDone } from './0013-things-done.ts';
+import { oneLedger } from './0014-one-ledger.ts';
 import type { Migration } from './migration.ts';
 
 export const migrations: readonly Migration[] = [
@@ -27,4 +28,5 @@ export const migrations: readonly Migration[] = [
   structuredSurvey,
   oneTableOfCautions,
   thingsDone,
+  oneLedger,
 ];

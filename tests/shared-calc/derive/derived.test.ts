@@ -11,7 +11,7 @@ describe('derive', () => {
 
   test('a job that nothing of changed is the same object, and its columns are kept when prices change', () => {
     const before = derive(libraryJob(), DEMO_DAY);
-    const stock = before.update({ ...before.records, stockEntry: new Map(), packChoice: new Map() });
+    const stock = before.update({ ...before.records, move: new Map(), packChoice: new Map() });
     expect(stock.job('J02')).toBe(before.job('J02'));
     const prices = before.update({ ...before.records, packPrice: new Map() });
     expect(prices.job('J02')).not.toBe(before.job('J02'));
