@@ -1,7 +1,9 @@
 import { computed } from '@preact/signals';
-import type { PageView } from '#renderer/frame/page-view.ts';
-import { writeRoute } from '#renderer/frame/place-route.ts';
+import type { JobSwitchView, PageView } from '#renderer/frame/page-view.ts';
+import { readRoute, routeWithJob, writeRoute } from '#renderer/frame/place-route.ts';
+import { jobApi, jobAtHand } from '#renderer/store/job-api.ts';
 import type { PageStore } from '#renderer/store/page-store.ts';
+import { jobsInOrder } from '#shared-calc/jobs/find-job.ts';
 import { workshopOf } from '#shared-calc/records/workshop-of.ts';
 import { openPlaces } from './places/all-places.tsx';
 
@@ -24,6 +26,7 @@ export function pageOf(store: PageStore): PageView {
   });
   return {
     workshop: computed(() => workshopOf(store.book.records.value).name),
+    jobs: jobSwitch(store),
     line: store.book.line,
     lineActs: { undo: store.book.undo, redo: store.book.redo },
     keys,
@@ -31,6 +34,23 @@ export function pageOf(store: PageStore): PageView {
     refuse: store.book.refuse,
     moveOn: store.book.moveOn,
     place: (route) => places[route.place](route),
+  };
+}
+
+function jobSwitch(store: PageStore): JobSwitchView {
+  const api = jobApi(store);
+  return {
+    open: computed(() => jobAtHand(api)),
+    list: () => {
+      const jobs = jobsInOrder(api.records.peek());
+      const isClosed = ({ state }: (typeof jobs)[number]) => state === 'closed';
+      return [...jobs.filter((job) => !isClosed(job)), ...jobs.filter(isClosed)];
+    },
+    take: (job) => {
+      const link = routeWithJob(readRoute(location.hash), api.job.peek(), job);
+      if (link === undefined) api.openJob(job);
+      else location.hash = link;
+    },
   };
 }
 

@@ -2,8 +2,7 @@ import type { BenchInput } from '#shared-calc/bench/bench-input.ts';
 import { onceBench } from '#shared-calc/bench/once-bench.ts';
 import { openBench, type Bench, type LiveBench } from '#shared-calc/bench/open-bench.ts';
 import type { Pricing } from '#shared-calc/bench/order-sums.ts';
-import { priceBook } from '#shared-calc/buy/price-book.ts';
-import { hourCoins } from '#shared-calc/price/hour-coins.ts';
+import { priceBook, type PriceBook } from '#shared-calc/buy/price-book.ts';
 import { quoteRules } from '#shared-calc/price/quote-rules.ts';
 import type { ColumnInput } from '#shared-calc/recipe/column.ts';
 import { mapKinds, type RecordKind, type Records } from '#shared-calc/records/records.ts';
@@ -58,12 +57,17 @@ export function demoColumn(records: Records, code: string, locals: Readonly<Reco
   return { key: code, tank, label: '', count: 1, locals: new Map(Object.entries(locals)) };
 }
 
+/** The demo's prices on that date. */
+export function demoPrices(records: Records = demoRecords()): PriceBook {
+  return priceBook(records, { on: DEMO_DAY, oldPriceDays: workshopOf(records).oldPriceDays });
+}
+
 /** The demo's prices and rules on that date. */
 export function demoPricing(records: Records = demoRecords()): Pricing {
   const workshop = workshopOf(records);
   return {
-    prices: priceBook(records, { on: DEMO_DAY, oldPriceDays: workshop.oldPriceDays }),
-    rules: quoteRules(workshop, records, hourCoins(records)),
+    prices: demoPrices(records),
+    rules: quoteRules(workshop, records),
     basis: 'used',
   };
 }

@@ -33,6 +33,7 @@ import { displayOf } from '#shared-calc/records/display-of.ts';
 import type { Job, Records } from '#shared-calc/records/records.ts';
 import { workshopOf } from '#shared-calc/records/workshop-of.ts';
 import { nextActOf } from '#shared-calc/jobs/next-act.ts';
+import { pricedPlants } from '#shared-calc/jobs/choose-plants.ts';
 import { DEMO_DAY } from '#tests/demo-bench.ts';
 
 /** Everything shown or printed about a job, as plain data. */
@@ -65,14 +66,14 @@ function moneyViews(records: Records, open: WorkedJob) {
   };
 }
 
-function planViews(records: Records, job: Job, { bench, sheet }: WorkedJob) {
+function planViews(records: Records, job: Job, { bench, pricing, sheet }: WorkedJob) {
   const display = displayOf(workshopOf(records));
   const facts = planFacts(bench, keysOf(sheet), records);
   if (!facts.ok) throw new Error(JSON.stringify(facts.fault));
   const plan = prepPlan(facts.value, { on: DEMO_DAY, calendar: calendarOf(records), handover: '2027-06-30' });
   if (!plan.ok) throw new Error(JSON.stringify(plan.fault));
   const { handover, care, build } = plan.value;
-  const crushing = { records, display, survey: job.survey };
+  const crushing = { records, prices: pricing.prices, display, survey: job.survey };
   return {
     facts: facts.value,
     plan: plan.value,
@@ -83,7 +84,7 @@ function planViews(records: Records, job: Job, { bench, sheet }: WorkedJob) {
     animalsIn: animalsInCard({ build, settleInDays: facts.value.settleIn, job, bench, display }),
     care: sizeCare(bench, handover, display),
     handover: handoverCards(bench, { job, handover, care, workshop: workshopOf(records), display }),
-    plants: orderPlants([{ bench, survey: job.survey }], records.plant.values()),
+    plants: orderPlants([{ bench, survey: job.survey }], pricedPlants(records, pricing.prices)),
     cultures: [...records.cultureKind.values()].map((kind) => animalsFor(bench, keysOf(sheet), kind)),
   };
 }
@@ -100,7 +101,7 @@ function sizeViews(records: Records, job: Job, { bench, pricing, sheet, key }: W
     headlines: [...faces.sections.keys()].map((section) => headline(bench, key, section, faces)),
     checks: checksOf(bench, key, display),
     sheet: checkSheet(bench, key, { pricing, display }),
-    place: benchPlace(bench, job.survey, display)(key),
+    place: benchPlace(bench, job, display)(key),
     plants: [plantPlace(bench, key, { survey: job.survey }), plantNeeds(bench, key)],
     figures: figuresOf(bench, key),
   };

@@ -50,9 +50,9 @@ function makePlain(each: Added): Added {
   if (each.kind === 'workshop') {
     return { ...each, record: { ...each.record, name: '', place: '', letterhead: '', payment: '' } };
   }
-  if (each.kind === 'plant') return { ...each, record: { ...each.record, priceCoins: 0 } };
   if (each.kind === 'tank') return { ...each, record: withoutSupplier(each.record) };
   if (each.kind === 'material') return { ...each, record: withoutSupplier(each.record) };
+  if (each.kind === 'pack') return { ...each, record: withoutSupplier(each.record) };
   return each;
 }
 

@@ -22,6 +22,7 @@ const columnTypes: Readonly<Record<FieldKind, ColumnType>> = {
   figure: 'real',
   reference: 'text',
   weekdays: 'json',
+  season: 'json',
   data: 'json',
 };
 

@@ -4,8 +4,7 @@ import type { Bench } from '#shared-calc/bench/open-bench.ts';
 import type { Pricing } from '#shared-calc/bench/order-sums.ts';
 import { oldPricesIn, type PriceBook } from '#shared-calc/buy/price-book.ts';
 import type { Stock } from '#shared-calc/buy/stock.ts';
-import { unasked } from '#shared-calc/fields/survey.ts';
-import { benchPlace, type PlaceCheck } from '#shared-calc/jobs/place-checks.ts';
+import { benchPlace, unseenPlace, type PlaceCheck } from '#shared-calc/jobs/place-checks.ts';
 import { derive, type Derived } from '#shared-calc/derive/derived.ts';
 import type { Job, Line, Records, Workshop } from '#shared-calc/records/records.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
@@ -54,9 +53,9 @@ export function workOrder(given: Arguments, records: Records): Result<WorkedOrde
 
 /** Every size of the order stands at the place, also one that is left out of the answer. */
 function placeOf({ records, display }: Derived, { columns, beside, jobId }: Order, bench: Bench): WorkedOrder['place'] {
-  const survey = records.job.get(jobId ?? '')?.survey ?? unasked;
+  const at = records.job.get(jobId ?? '') ?? unseenPlace;
   const whole = beside.length === 0 ? bench : onceBench({ ...bench.input(), columns: [...columns, ...beside] });
-  return benchPlace(whole, survey, display);
+  return benchPlace(whole, at, display);
 }
 
 function readPricing(given: Arguments, derived: Derived, order: Order): Result<Pricing, string> {

@@ -3,7 +3,7 @@ import { basename } from 'node:path';
 import type { MenuItemConstructorOptions } from 'electron';
 
 import type { News } from '#shared-calc/contract/news.ts';
-import { placeGroups } from '#shared-calc/contract/places.ts';
+import { placeGroups, type PlaceEntry } from '#shared-calc/contract/places.ts';
 
 /** What the menu can do. */
 export interface MenuActs {
@@ -97,8 +97,14 @@ function editItems({ tell }: MenuActs): Items {
 function placeItems({ tell }: MenuActs): Items {
   return placeGroups.flatMap((group, at): Items => [
     ...(at > 0 ? [{ type: 'separator' } as const] : []),
-    ...group.map(({ id, title }) => ({ label: title, click: () => tell({ is: 'go', place: id }) })),
+    ...group.entries.map((entry) => entryItem(entry, tell)),
   ]);
+}
+
+function entryItem({ title, parts }: PlaceEntry, tell: MenuActs['tell']): MenuItemConstructorOptions {
+  const items = parts.map((part) => ({ label: part.title, click: () => tell({ is: 'go', place: part.id }) }));
+  const [only] = items;
+  return only && items.length === 1 ? only : { label: title, submenu: items };
 }
 
 const viewItems: Items = [

@@ -95,8 +95,9 @@ function NewPrice({ pack, of, context, api }: PriceListParts) {
   const day = said(readDay(from, 'From', context.today));
   const set = () => {
     if (!coins?.ok || !day.ok) return;
-    const { material, amount } = pack;
-    api.doAct('putPrice', { material, amount, priceCoins: coins.value, from: day.value });
+    const { material, amount, supplier } = pack;
+    const sold = { material, amount, ...(supplier !== undefined && { supplier }) };
+    api.doAct('putPrice', { ...sold, priceCoins: coins.value, from: day.value });
     setPrice('');
   };
   return (

@@ -96,5 +96,6 @@ const usualWidths: Readonly<Record<FieldKind, number>> = {
   figure: 5.5,
   reference: 13,
   weekdays: 8,
+  season: 9,
   data: 12,
 };

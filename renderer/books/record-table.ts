@@ -1,6 +1,6 @@
 import type { RecordKind, RecordOf, Records } from '#shared-calc/records/records.ts';
 import { ok, type Result } from '#shared-calc/result.ts';
-import { added, type Change } from '#shared-calc/records/change.ts';
+import { added, type Added, type Change } from '#shared-calc/records/change.ts';
 import type { BookContext } from './book-api.ts';
 import type { BookColumn, BookRow, BookTable } from './book-table.ts';
 import { nextCode } from './next-code.ts';
@@ -26,6 +26,8 @@ export interface RecordTableParts<K extends RecordKind> {
   readonly wordsOf: (record: RecordOf<K>) => string;
   /** Values of a new record that differ from the defaults of its fields. */
   readonly fresh?: (context: BookContext) => Partial<RecordOf<K>>;
+  /** Records that have no meaning without the row's, and go with it. */
+  readonly owned?: (records: Records, id: string) => readonly Added[];
   /** Order of the rows; by code if absent. */
   readonly order?: (one: RecordOf<K>, other: RecordOf<K>) => number;
 }
@@ -58,7 +60,7 @@ export function recordTable<K extends RecordKind>(parts: RecordTableParts<K>): B
       const id = freshId(context);
       return { id, change: addRecords(`${id}, a copy of ${row.id}`, [added(kind, { ...row.record, id })]) };
     },
-    remove: ({ records }, rows) => removeUnused(kind, rows, records),
+    remove: ({ records }, rows) => removeUnused(parts, rows, records),
   };
 }
 
@@ -82,7 +84,7 @@ export function byCode(one: BookRow, other: BookRow): number {
 }
 
 function removeUnused<K extends RecordKind>(
-  kind: K,
+  { kind, owned = () => [] }: RecordTableParts<K>,
   rows: readonly RecordRow<K>[],
   records: Records,
 ): Result<Change, string> {
@@ -95,7 +97,7 @@ function removeUnused<K extends RecordKind>(
   return ok(
     removeRecords(
       `${rows.map(({ id }) => id).join(', ')} removed`,
-      rows.map(({ record }) => added(kind, record)),
+      rows.flatMap(({ id, record }) => [...owned(records, id), added(kind, record)]),
     ),
   );
 }

@@ -1,3 +1,4 @@
+import { usualSupplier } from '#shared-calc/buy/pack-prices.ts';
 import { WORK_GROUP } from '#shared-calc/price/quote-rules.ts';
 import type { RecordKind, Records, Size } from '#shared-calc/records/records.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
@@ -16,6 +17,16 @@ const users: Readonly<Partial<Record<RecordKind, UsersOf>>> = {
       records.material,
       (material) => material.supplier === id,
       ({ id: code }) => `material ${code}`,
+    ),
+    ...named(
+      records.pack,
+      (pack) => pack.supplier === id && usualSupplier(records, pack.material) !== id,
+      ({ material }) => `packs of ${material}`,
+    ),
+    ...named(
+      records.quoteLine,
+      (line) => line.supplier === id,
+      ({ label }) => label,
     ),
   ],
   tank: (id, records) => [
@@ -82,7 +93,14 @@ const users: Readonly<Partial<Record<RecordKind, UsersOf>>> = {
     ),
     ...(id === WORK_GROUP ? ['the price of all work'] : []),
   ],
-  rate: (id) => (pricedBy.has(id) ? ['the price of every hour'] : []),
+  rate: (id, records) => [
+    ...(pricedBy.has(id) ? ['the price of every hour'] : []),
+    ...named(
+      records.line,
+      (line) => line.who === id,
+      ({ name, recipe }) => `${name} of ${recipe}`,
+    ),
+  ],
 };
 
 /** Rates that the sums of a quote use by name. */

@@ -29,6 +29,7 @@ const words: Readonly<Record<string, string>> = {
   placement: 'placings of animals',
   actual: 'things measured',
   done: 'things done',
+  houseChange: 'house changes',
 };
 
 /** A kind of record in words; a kind from a newer program keeps its own name. */

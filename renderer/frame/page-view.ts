@@ -22,9 +22,26 @@ export interface FindView {
   readonly go: (words: string) => boolean;
 }
 
+export interface ListedJob {
+  readonly id: string;
+  readonly title: string;
+  readonly state: string;
+}
+
+/** The open job, and the jobs to take instead. */
+export interface JobSwitchView {
+  readonly open: ReadonlySignal<Pick<ListedJob, 'id' | 'title'> | undefined>;
+  /** Open jobs first, closed ones last. */
+  readonly list: () => readonly ListedJob[];
+  /** Opens a job; a view that works on a job stays and shows this one. */
+  readonly take: (job: string) => void;
+}
+
 /** What the page needs from the store. */
 export interface PageView {
   readonly workshop: ReadonlySignal<string>;
+  /** None while no book is open. */
+  readonly jobs?: JobSwitchView;
   readonly line: ReadonlySignal<QuietLineView>;
   readonly lineActs: QuietLineActs;
   /** Keys listed at the foot of each view. */

@@ -9,7 +9,7 @@ import { pageAct } from './page-keys.ts';
 import type { PageAct } from './page-keys.ts';
 import type { PageView } from './page-view.ts';
 import { PlaceTop } from './place-top.tsx';
-import { places } from '#shared-calc/contract/places.ts';
+import { entryOf, places } from '#shared-calc/contract/places.ts';
 import type { Route } from './place-route.ts';
 import { QuietLine } from './quiet-line.tsx';
 
@@ -41,9 +41,17 @@ export function Page({ page, route }: PageParts) {
       <Workspace
         here={here.place}
         workshop={page.workshop.value}
+        jobs={page.jobs}
         work={
           <main id="work" tabIndex={-1} key={here.place}>
-            <PlaceTop title={title} about={view.about} aside={view.aside} acts={view.acts}>
+            <PlaceTop
+              title={title}
+              entry={entryOf(here.place)}
+              here={here.place}
+              about={view.about}
+              aside={view.aside}
+              acts={view.acts}
+            >
               {view.find && <FindField {...view.find} field={find} refuse={page.refuse} />}
             </PlaceTop>
             {view.work}

@@ -13,7 +13,23 @@ const home: Route = { place: 'bench', rest: [] };
 export function readRoute(hash: string): Route {
   const [name = '', ...rest] = hash.replace(/^#\/?/, '').split('/').map(decoded);
   const place = places.find((each) => each.id === name);
-  return place ? { place: place.id, rest: rest.filter((part) => part !== '') } : home;
+  return place ? withCards({ place: place.id, rest: rest.filter((part) => part !== '') }) : home;
+}
+
+/** The cards were a part of the prep plan: links from then still lead to them. */
+function withCards({ place, rest }: Route): Route {
+  const at = rest.indexOf('cards');
+  if (place !== 'prepare' || at < 0 || at > 1) return { place, rest };
+  return { place: 'cards', rest: rest.toSpliced(at, 1) };
+}
+
+/** The link with which a view that works on the open job shows another one; none for the other views. */
+export function routeWithJob({ place, rest }: Route, from: string | undefined, to: string): string | undefined {
+  const [part] = rest.filter((each) => each !== from);
+  const kept = part === undefined ? [] : [part];
+  if (place === 'prepare' || place === 'cards' || place === 'jobs') return writeRoute(place, to, ...kept);
+  if (place === 'quotes' && part === 'options') return writeRoute(place, part, to);
+  return place === 'bench' || place === 'quotes' || place === 'needs' ? writeRoute(place, to) : undefined;
 }
 
 export function writeRoute(place: PlaceId, ...rest: readonly string[]): string {

@@ -1,5 +1,7 @@
+import type { PlaceEntry, PlaceId } from '#shared-calc/contract/places.ts';
 import { placeGroups } from '#shared-calc/contract/places.ts';
-import type { PlaceId } from '#shared-calc/contract/places.ts';
+import { JobSwitch } from './job-switch.tsx';
+import type { JobSwitchView } from './page-view.ts';
 import { writeRoute } from './place-route.ts';
 import css from './rail.module.css';
 
@@ -7,29 +9,43 @@ interface RailView {
   readonly here: PlaceId;
   /** The workshop's name, at the foot. */
   readonly workshop: string;
+  /** The open job, at the head of the views that work on it. */
+  readonly jobs: JobSwitchView | undefined;
 }
 
-/** The views at the left; the current one is marked. */
-export function Rail({ here, workshop }: RailView) {
+/** The views at the left, in their groups; the current one is marked. */
+export function Rail({ here, workshop, jobs }: RailView) {
   return (
     <nav class={css['rail']} aria-label="Places">
       <p class={css['name']}>
         <Mark />
         Loamwright
       </p>
-      {placeGroups.map((group) => (
-        <ul key={group[0].id}>
-          {group.map(({ id, title }) => (
-            <li key={id}>
-              <a href={writeRoute(id)} aria-current={id === here ? 'page' : undefined}>
-                {title}
-              </a>
-            </li>
-          ))}
-        </ul>
+      {placeGroups.map(({ of, entries }) => (
+        <div class={css['group']} key={of}>
+          {of === 'job' && jobs && <JobSwitch view={jobs} />}
+          <ul>
+            {entries.map((entry) => (
+              <Entry key={entry.title} entry={entry} here={here} />
+            ))}
+          </ul>
+        </div>
       ))}
       <p class={css['workshop']}>{workshop}</p>
     </nav>
+  );
+}
+
+function Entry({ entry: { title, parts }, here }: { readonly entry: PlaceEntry; readonly here: PlaceId }) {
+  const [first] = parts;
+  if (!first) return null;
+  const isHere = parts.some(({ id }) => id === here);
+  return (
+    <li>
+      <a href={writeRoute(first.id)} aria-current={isHere ? 'page' : undefined}>
+        {title}
+      </a>
+    </li>
   );
 }
 

@@ -1,6 +1,7 @@
 import type { ComponentChildren } from 'preact';
 import { DrawingPatterns } from '#renderer/drawing/drawing-patterns.tsx';
 import type { PlaceId } from '#shared-calc/contract/places.ts';
+import type { JobSwitchView } from './page-view.ts';
 import { Rail } from './rail.tsx';
 import { SignDrawings } from './sign-drawings.tsx';
 import css from './workspace.module.css';
@@ -8,6 +9,7 @@ import css from './workspace.module.css';
 interface WorkspaceParts {
   readonly here: PlaceId;
   readonly workshop: string;
+  readonly jobs: JobSwitchView | undefined;
   readonly work: ComponentChildren;
   /** The side panel, if the view has one. */
   readonly sidePanel?: ComponentChildren;
@@ -15,7 +17,7 @@ interface WorkspaceParts {
 }
 
 /** The whole page: views at the left, the work, the side panel at the right, the status line below. */
-export function Workspace({ here, workshop, work, sidePanel, line }: WorkspaceParts) {
+export function Workspace({ here, workshop, jobs, work, sidePanel, line }: WorkspaceParts) {
   return (
     <div class={sidePanel === undefined ? `${css['page']} ${css['withoutPanel']}` : css['page']}>
       <SignDrawings />
@@ -23,7 +25,7 @@ export function Workspace({ here, workshop, work, sidePanel, line }: WorkspacePa
       <a class={css['skip']} href="#work" onClick={focusWork}>
         To the work
       </a>
-      <Rail here={here} workshop={workshop} />
+      <Rail here={here} workshop={workshop} jobs={jobs} />
       {work}
       {sidePanel}
       {line}

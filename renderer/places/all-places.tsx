@@ -12,7 +12,9 @@ import { jobsPlace } from './jobs/jobs-place.tsx';
 import { materialBookPlace } from './material-book/material-book-place.tsx';
 import { needsPlace } from './needs/needs-place.tsx';
 import { plantBookPlace } from './plant-book/plant-book-place.tsx';
+import { cardsPlace } from './prepare/cards-place.tsx';
 import { preparePlace } from './prepare/prepare-place.tsx';
+import { openPrepareState } from './prepare/prepare-state.ts';
 import { quotesPlace } from './quotes/quotes-place.tsx';
 import { rateBookPlace } from './rate-book/rate-book-place.tsx';
 import { recipePlace } from './recipe/recipe-place.tsx';
@@ -25,13 +27,15 @@ import { workshopPlace } from './workshop/workshop-place.tsx';
 export function openPlaces(store: PageStore): Readonly<Record<PlaceId, (route: Route) => PlaceView>> {
   const { book, bench } = store;
   const money = jobApi(store);
+  const prepare = openPrepareState(money, window);
   return {
     bench: benchPlace(store),
     jobs: jobsPlace(money),
     quotes: quotesPlace(money),
     run: runPlace(money),
     store: storePlace(money),
-    prepare: preparePlace(money),
+    prepare: preparePlace(money, prepare),
+    cards: cardsPlace(money, prepare),
     cultures: culturesPlace(money),
     needs: needsPlace({ ...book, opened: bench.opened, open: bench.open }),
     recipe: recipePlace(store),

@@ -4,9 +4,8 @@ import { memo } from '#shared-calc/records/memo.ts';
 import type { Derived } from '#shared-calc/derive/derived.ts';
 import { textsOf, type WrittenByLine } from '#shared-calc/jobs/job-sheet.ts';
 import { readQuoteBody } from '#shared-calc/jobs/quote-body.ts';
-import { byId, partsOf } from '#shared-calc/jobs/rework-quote.ts';
+import { byId, partsOf, ratesOf } from '#shared-calc/jobs/rework-quote.ts';
 import { benchColumn, type BenchColumn } from '#shared-calc/jobs/worked-job.ts';
-import { hourCoins } from '#shared-calc/price/hour-coins.ts';
 import { quoteRules } from '#shared-calc/price/quote-rules.ts';
 import type { IssuedQuote, Line, Recipe } from '#shared-calc/records/records.ts';
 
@@ -47,8 +46,7 @@ export function quoteSource(quote: IssuedQuote): BenchSource | undefined {
   if (!body) return undefined;
   const { whole, columns, goods, lines, basis, oneOffs } = partsOf(body);
   const prices = { on: body.pricesOn, goods, suppliers: byId(body.suppliers) };
-  const rates = { margin: byId(body.margins), taxClass: byId(body.taxClasses) };
-  const rules = quoteRules(body.workshop, rates, hourCoins({ rate: byId(body.rates) }));
+  const rules = quoteRules(body.workshop, ratesOf(body));
   const issued = `${quote.number} ${quote.revision}`;
   return {
     title: body.job?.title ?? issued,

@@ -145,6 +145,8 @@ export type ActFault =
     }
   /** Why something was done is written with it, and by nothing else. */
   | { readonly kind: 'reason-stays'; readonly record: RecordName }
+  /** House changes are written by the acts that change a house. */
+  | { readonly kind: 'house-log'; readonly record: RecordName }
   | { readonly kind: 'half-a-reason'; readonly lacks: 'reason' | 'who' }
   | { readonly kind: 'no-place-collected' }
   | { readonly kind: 'nobody-signs' }

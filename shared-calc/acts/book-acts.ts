@@ -49,8 +49,8 @@ export const putAll = act<z.infer<typeof PutAll>>({
       const fault = putFault(now, each);
       if (fault) return failed(fault);
       const change = putRecord(now, each);
-      // Lines are checked against each other, codes of tanks against those of materials.
-      if (['line', 'tank', 'material'].includes(each.kind)) now = applyChange(now, change);
+      // Lines are checked against each other, codes of goods against those of other goods.
+      if (['line', 'tank', 'material', 'plant'].includes(each.kind)) now = applyChange(now, change);
       changes.push(change);
     }
     const [only] = changes;
@@ -80,6 +80,8 @@ function keptFault(record: RecordName): ActFault | undefined {
       return { kind: 'issued', record };
     case 'done':
       return { kind: 'reason-stays', record };
+    case 'houseChange':
+      return { kind: 'house-log', record };
     case 'order':
     case 'move':
       return { kind: 'by-own-acts', record };
@@ -140,9 +142,10 @@ function removed(records: Records, names: readonly RecordName[], label: string):
 const owners: Readonly<Partial<Record<RecordKind, readonly RecordKind[]>>> = {
   material: ['pack'],
   tank: ['pack'],
+  plant: ['pack'],
   pack: ['packPrice'],
   recipe: ['line'],
-  size: ['localValue'],
+  size: ['localValue', 'quoteLine'],
 };
 
 function ownedBy(records: Records, owner: RecordName): readonly RecordName[] {

@@ -15,7 +15,7 @@ export type RowFault =
   /** A new record needs a value under this heading. */
   | { readonly kind: 'not-filled-in'; readonly heading: string; readonly code?: string }
   | { readonly kind: 'bad-field'; readonly code: string; readonly fault: FieldFault }
-  /** `known` are the codes of the material book and the tank book. */
+  /** `known` are the codes of the books of materials, tanks and plants. */
   | { readonly kind: 'unknown-goods'; readonly code: string; readonly known: readonly string[] }
   | { readonly kind: 'unit-of-goods'; readonly code: string; readonly unit: string; readonly own: string }
   | {
@@ -92,7 +92,11 @@ function strangeHeadings<T>(rows: readonly CsvRow[], { known }: ListForm<T>): re
 export function unitOfRow(code: string, unit: string, records: Records): Result<string, RowFault> {
   const own = unitOfGoods(code, records);
   if (own === undefined)
-    return failed({ kind: 'unknown-goods', code, known: [...records.material.keys(), ...records.tank.keys()] });
+    return failed({
+      kind: 'unknown-goods',
+      code,
+      known: [...records.material.keys(), ...records.tank.keys(), ...records.plant.keys()],
+    });
   const given = findUnit(unit);
   const fits = given !== undefined && sameDimension(given.dimension, unitOf(own).dimension);
   return fits ? ok(own) : failed({ kind: 'unit-of-goods', code, unit, own });

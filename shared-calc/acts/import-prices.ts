@@ -1,4 +1,4 @@
-import { packsOf, priceOn } from '#shared-calc/buy/pack-prices.ts';
+import { findPack, packsOf, priceOn } from '#shared-calc/buy/pack-prices.ts';
 import { unitOfGoods } from '#shared-calc/buy/unit-of-goods.ts';
 import type { CsvRow } from '#shared-calc/read/csv-rows.ts';
 import { readDay } from '#shared-calc/read/read-day.ts';
@@ -25,8 +25,8 @@ export interface TakenPrice {
 const priceHeadings = ['material', 'pack', 'unit', 'price', 'from'] as const;
 
 /**
- * Reads a price list: rows of material, pack, unit, price, from. A tank's code is a material with one pack of 1 each. A
- * price of the same pack and day is corrected; any other price is a new record with its from-date.
+ * Reads a price list: rows of material, pack, unit, price, from, and supplier where it is not the usual one. The code of
+ * a tank or a plant is a material with one pack of 1 each. A price of the same pack and day is corrected; any other price is a new record with its from-date.
  */
 export function importPrices(text: string, records: Records): ListImport<TakenPrice> {
   const list = importList(text, {
@@ -40,8 +40,8 @@ export function importPrices(text: string, records: Records): ListImport<TakenPr
 }
 
 function readRow({ row, fields }: CsvRow, records: Records): Result<ReadRow<TakenPrice>, RowFault> {
-  const { material: code = '', pack: size = '', unit = '', price = '', from = '' } = fields;
-  const pack = findPack({ code, size, unit }, records);
+  const { material: code = '', pack: size = '', unit = '', price = '', from = '', supplier = '' } = fields;
+  const pack = packOfRow({ code, size, unit, supplier }, records);
   if (!pack.ok) return pack;
   const { priceCoins, from: day } = recordFields.packPrice;
   const coins = readMoney(price, workshopOf(records), priceCoins.heading);
@@ -86,17 +86,19 @@ interface PackWritten {
   readonly code: string;
   readonly size: string;
   readonly unit: string;
+  /** Empty: the usual one. */
+  readonly supplier: string;
 }
 
-function findPack({ code, size, unit }: PackWritten, records: Records): Result<Pack, RowFault> {
+function packOfRow({ code, size, unit, supplier }: PackWritten, records: Records): Result<Pack, RowFault> {
   const own = unitOfRow(code, unit, records);
   if (!own.ok) return own;
   const { heading: name, low } = recordFields.pack.amount;
   const read = readMeasure(size, { name, stored: own.value, shown: unit, low }, workshopOf(records));
   if (!read.ok) return failed({ kind: 'bad-field', code, fault: read.fault });
   const amount = read.value ?? 0;
-  const packs = packsOf(records, code);
-  const found = packs.find((pack) => Math.abs(pack.amount - amount) <= 1e-9 * Math.max(1, amount));
+  const found = findPack(records, { material: code, amount, ...(supplier !== '' && { supplier }) });
   if (found) return ok(found);
-  return failed({ kind: 'no-such-pack', code, amount, unit: own.value, packs: packs.map((pack) => pack.amount) });
+  const packs = packsOf(records, code).map((pack) => pack.amount);
+  return failed({ kind: 'no-such-pack', code, amount, unit: own.value, packs });
 }

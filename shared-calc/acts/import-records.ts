@@ -160,9 +160,11 @@ function newPacks({ kind, record }: Added, text: string, context: FieldContext):
     if (typeof amount.value === 'number') amounts.add(amount.value);
   }
   const had = new Set(packsOf(context.records, record.id).map(({ amount }) => amount));
+  const { id: material, supplier } = record;
+  const sold = supplier === undefined ? { material } : { material, supplier };
   return ok(
     [...amounts]
       .filter((amount) => !had.has(amount))
-      .map((amount) => added('pack', { id: packId(record.id, amount), material: record.id, amount })),
+      .map((amount) => added('pack', { id: packId(material, amount), ...sold, amount })),
   );
 }

@@ -4,6 +4,8 @@ import { readFigure } from '#shared-calc/quantity/read-figure.ts';
 import { findUnit, fromBase, unitOf } from '#shared-calc/quantity/unit.ts';
 import { cleanNoise } from '#shared-calc/quantity/write-figure.ts';
 import { noLines } from '#shared-calc/recipe/scope.ts';
+import { added } from '#shared-calc/records/change.ts';
+import { misfitOf } from '#shared-calc/records/misfit.ts';
 import type { Line, Records } from '#shared-calc/records/records.ts';
 import { lineNameFault } from '#shared-calc/rule/line-name.ts';
 import type { ActFault } from './act-fault.ts';
@@ -11,7 +13,7 @@ import { breaksOf } from './line-breaks.ts';
 import { usesFor } from './move-use.ts';
 
 /**
- * The first fault of a new or changed line: its name, unit, bounds, sentence or use, or a rule that can no longer be
+ * The first fault of a new or changed line: its name, unit, bounds, sentence, use or rate, or a rule that can no longer be
  * read.
  */
 export function lineFault(records: Records, next: Line): ActFault | undefined {
@@ -22,7 +24,8 @@ export function lineFault(records: Records, next: Line): ActFault | undefined {
     rangeFault(next) ??
     sentenceFault(lines, next) ??
     ruleFault(lines, next) ??
-    useFault(next)
+    useFault(next) ??
+    misfitOf(added('line', next), records)
   );
 }
 

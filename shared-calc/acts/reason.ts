@@ -76,7 +76,7 @@ export function withReason(change: Change, records: Pick<Records, 'done'>, kept:
   const { reason, against, ...rest } = kept;
   if (!reason || against.length === 0) return change;
   const here = change.added.flatMap(({ kind, record }) => (kind === 'done' ? [record.id] : []));
-  const told = { ...rest, ...reason, against: [...against] };
+  const told = { ...rest, ...reason, against: [...against], ends: false };
   const id = doneId([...records.done.keys(), ...here], told);
   return { ...change, added: [...change.added, added('done', { id, ...told })] };
 }

@@ -195,6 +195,7 @@ const ChangeLine = z.strictObject({
       unlessRanged: shape.unlessRanged.nullable(),
       source: shape.source.nullable(),
       sourceNote: shape.sourceNote.nullable(),
+      who: shape.who.nullable(),
     })
     .partial(),
 });

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { packId } from '#shared-calc/buy/pack-prices.ts';
 import { freeId } from '#shared-calc/jobs/find-job.ts';
 import { sizesOf } from '#shared-calc/jobs/job-sheet.ts';
 import { putRecords } from '#shared-calc/jobs/put-records.ts';
@@ -107,7 +108,9 @@ export const newTank = act<z.infer<typeof NewTank>>({
     const cells = jobCells(derived, job);
     if (!cells.ok) return cells;
     if (records.tank.has(tank.id)) return failed({ kind: 'code-taken', code: tank.id });
-    const pack: Pack = { id: freeId(`${tank.id}-1`, records.pack), material: tank.id, amount: 1 };
+    const { supplier } = tank;
+    const id = freeId(packId(tank.id, 1), records.pack);
+    const pack: Pack = { id, material: tank.id, amount: 1, ...(supplier !== undefined && { supplier }) };
     const price: readonly PackPrice[] =
       priceCoins === undefined
         ? []
@@ -169,11 +172,13 @@ export const dropSize = sizeAct<z.infer<typeof OfSize>>({
     const measured = [...records.actual.values()].some((actual) => actual.size === id);
     if (measured) return failed({ kind: 'size-measured', size: called });
     const locals = localsOf(records, id).map((value) => value.id);
+    const lines = [...records.quoteLine.values()].filter((line) => line.size === id).map((line) => line.id);
     return ok(
       diffRecords(`${called} put away`, records, {
         ...records,
         size: putRecords(records.size, [], [id]),
         localValue: putRecords(records.localValue, [], locals),
+        quoteLine: putRecords(records.quoteLine, [], lines),
       }),
     );
   },

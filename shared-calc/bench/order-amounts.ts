@@ -1,6 +1,7 @@
 import type { BuildAmount } from '#shared-calc/buy/all-builds.ts';
 import type { NeedAmount } from '#shared-calc/buy/needs.ts';
 import type { PriceBook } from '#shared-calc/buy/price-book.ts';
+import type { WorkAmount } from '#shared-calc/price/work-hours.ts';
 import { fromBase, unitOf } from '#shared-calc/quantity/unit.ts';
 import type { ColumnInput } from '#shared-calc/recipe/column.ts';
 import { lineFor } from '#shared-calc/recipe/lines-by-use.ts';
@@ -30,16 +31,16 @@ export function needAmounts(
 }
 
 /** Minutes of the work lines of some columns, each for one build: the mean over its repeats. */
-export function workAmounts(bench: Bench, columns: readonly string[]): Result<readonly BuildAmount[], NoAmount> {
+export function workAmounts(bench: Bench, columns: readonly string[]): Result<readonly WorkAmount[], NoAmount> {
   const learning = lineFor(bench.input().lines, 'learning');
   const builds = buildsOfLike(bench.input().columns.filter(({ key }) => columns.includes(key)));
-  return collect(bench, { role: 'work', columns }, (_line, base, column) => {
+  return collect(bench, { role: 'work', columns }, ({ who }, base, column) => {
     const share = learning && bench.box(column.column, learning.name).value;
     const repeats =
       typeof share === 'number' && !column.perJob
         ? meanOfRepeats(builds.get(column.like ?? column.column) ?? 0, share)
         : 1;
-    return { ...column, amount: fromBase(base, unitOf('min')) * repeats };
+    return { ...column, amount: fromBase(base, unitOf('min')) * repeats, ...(who !== undefined && { who }) };
   });
 }
 

@@ -51,7 +51,7 @@ export function orderSums(bench: Bench, columns: readonly string[], pricing: Pri
   if (!work.ok) return work;
   const figures: QuoteFigures = {
     groupCosts: groupCosts(needs.value.needs, pricing.basis),
-    minutes: minutesOf(work.value),
+    ...minutesOf(work.value),
     ...(pricing.oneOffs && { oneOffs: pricing.oneOffs }),
   };
   const quote = quoteSums(figures, pricing.rules);

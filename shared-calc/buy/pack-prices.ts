@@ -1,7 +1,7 @@
 import { daysBetween, type Day } from '#shared-calc/calendar/day.ts';
 import type { Pack, PackPrice, Records, Workshop } from '#shared-calc/records/records.ts';
 
-/** Packs of a material, or of a tank, smallest first. */
+/** Packs of a material, a tank or a plant, smallest first. */
 export function packsOf({ pack }: Pick<Records, 'pack'>, material: string): readonly Pack[] {
   return packsByMaterial(pack).get(material) ?? [];
 }
@@ -46,6 +46,41 @@ export function isOldPrice(
   { today, workshop }: { readonly today: Day; readonly workshop: Workshop },
 ): boolean {
   return daysBetween(from, today) > workshop.oldPriceDays;
+}
+
+/** Who a pack is bought from: its own supplier, else whoever its material or tank is usually bought from. */
+export function sellerOf(
+  records: Pick<Records, 'material' | 'tank'>,
+  { material, supplier }: Pack,
+): string | undefined {
+  return supplier ?? usualSupplier(records, material);
+}
+
+/** Who a material or a tank is usually bought from; quotes are priced by what that supplier asks. */
+export function usualSupplier({ material, tank }: Pick<Records, 'material' | 'tank'>, of: string): string | undefined {
+  return material.get(of)?.supplier ?? tank.get(of)?.supplier;
+}
+
+export interface PackAsked {
+  readonly material: string;
+  readonly amount: number;
+  /** Left out: of the usual supplier, else of any. */
+  readonly supplier?: string | undefined;
+}
+
+/** A material's pack of this amount. */
+export function findPack(
+  records: Pick<Records, 'pack' | 'material' | 'tank'>,
+  { material, amount, supplier }: PackAsked,
+): Pack | undefined {
+  const packs = packsOf(records, material).filter((pack) => isAmount(pack, amount));
+  const asked = supplier ?? usualSupplier(records, material);
+  const found = packs.find((pack) => sellerOf(records, pack) === asked);
+  return found ?? (supplier === undefined ? packs[0] : undefined);
+}
+
+function isAmount(pack: Pack, amount: number): boolean {
+  return Math.abs(pack.amount - amount) <= 1e-9 * Math.max(1, amount);
 }
 
 /** The id of a pack, from its material or tank and its amount. */

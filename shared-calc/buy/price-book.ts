@@ -14,7 +14,7 @@ export interface PackOnSale {
   readonly old: boolean;
 }
 
-/** A material, or a tank as one, as it is on sale on the day of the book. */
+/** A material, or a tank or a plant as one, as one supplier sells it on the day of the book. */
 export interface Goods {
   readonly material: string;
   readonly label: string;
@@ -31,7 +31,10 @@ export interface Goods {
 /** The prices of one day. */
 export interface PriceBook {
   readonly on: string;
+  /** Each as its usual supplier sells it. */
   readonly goods: ReadonlyMap<string, Goods>;
+  /** Of what several suppliers sell: each one's goods, the usual supplier's first; an issued quote has none. */
+  readonly offers?: ReadonlyMap<string, readonly Goods[]>;
   readonly suppliers: ReadonlyMap<string, Supplier>;
 }
 
@@ -41,22 +44,38 @@ export interface PriceDay {
   readonly oldPriceDays: number;
 }
 
-type PriceRecords = Pick<Records, 'material' | 'pack' | 'packPrice' | 'supplier' | 'tank'>;
+type PriceRecords = Pick<Records, 'material' | 'pack' | 'packPrice' | 'supplier' | 'tank' | 'plant'>;
 type Offered = Omit<Goods, 'packs' | 'fault'>;
 
 /**
  * The prices in force on a day: for each pack the latest from that day or before. A tank is bought by the piece, and
- * keeps.
+ * keeps; a plant by the piece, and does not. Where the usual supplier sells no pack of something, the first other one's
+ * packs are its goods.
  */
 export function priceBook(records: PriceRecords, day: PriceDay): PriceBook {
   const packs = Map.groupBy(records.pack.values(), (pack) => pack.material);
   const prices = Map.groupBy(records.packPrice.values(), (price) => price.pack);
   const isOld = oldFrom(day);
   const goods = new Map<string, Goods>();
+  const offers = new Map<string, readonly Goods[]>();
   for (const each of offered(records)) {
-    goods.set(each.material, goodsOn(each, packs.get(each.material) ?? [], { prices, on: day.on, isOld }));
+    const all = bySupplier(each, packs.get(each.material) ?? []).map(([offer, some]) =>
+      goodsOn(offer, some, { prices, on: day.on, isOld }),
+    );
+    if (all[0]) goods.set(each.material, all[0]);
+    if (all.length > 1) offers.set(each.material, all);
   }
-  return { on: day.on, goods, suppliers: records.supplier };
+  return { on: day.on, goods, offers, suppliers: records.supplier };
+}
+
+/** What one supplier sells of it, the usual supplier first, then in the order of their packs. */
+function bySupplier(usual: Offered, packs: readonly Pack[]): readonly (readonly [Offered, readonly Pack[]])[] {
+  if (packs.every(({ supplier = usual.supplier }) => supplier === usual.supplier)) return [[usual, packs]];
+  const sold = Map.groupBy(packs, ({ supplier = usual.supplier }) => supplier);
+  const { supplier: _, ...goods } = usual;
+  return [...sold]
+    .toSorted(([one], [other]) => Number(other === usual.supplier) - Number(one === usual.supplier))
+    .map(([supplier, own]) => [{ ...goods, ...(supplier !== undefined && { supplier }) }, own]);
 }
 
 /** Whether a price with this first day is old by now. Cached, as most prices share few days. */
@@ -104,6 +123,9 @@ function* offered(records: PriceRecords): Generator<Offered> {
       keeps: true,
       ...(supplier !== undefined && { supplier }),
     };
+  }
+  for (const { id, name } of records.plant.values()) {
+    yield { material: id, label: name, unit: 'each', sale: 'packs', keeps: false };
   }
 }
 

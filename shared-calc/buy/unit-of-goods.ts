@@ -1,16 +1,17 @@
 import type { Records } from '#shared-calc/records/records.ts';
 
-/** The unit a material is stored and sold in; a tank's code is a tank, in `each`. */
-export function unitOfGoods(material: string, records: Pick<Records, 'material' | 'tank'>): string | undefined {
-  return records.material.get(material)?.unit ?? (records.tank.has(material) ? 'each' : undefined);
+type GoodsRecords = Pick<Records, 'material' | 'tank' | 'plant'>;
+
+/** The unit a material is stored and sold in; the code of a tank or a plant is one of it, in `each`. */
+export function unitOfGoods(material: string, { material: materials, tank, plant }: GoodsRecords): string | undefined {
+  return materials.get(material)?.unit ?? (tank.has(material) || plant.has(material) ? 'each' : undefined);
 }
 
 export type StoredRecords = Pick<Records, 'material' | 'tank' | 'plant' | 'quoteLine'>;
 
-/** The unit of what the Store can hold: plants and one-off lines as well. */
+/** The unit of what the Store can hold: one-off lines as well. */
 export function unitInStore(goods: string, records: StoredRecords): string | undefined {
-  const counted = records.plant.has(goods) || records.quoteLine.has(goods);
-  return unitOfGoods(goods, records) ?? (counted ? 'each' : undefined);
+  return unitOfGoods(goods, records) ?? (records.quoteLine.has(goods) ? 'each' : undefined);
 }
 
 /** The words for goods. */

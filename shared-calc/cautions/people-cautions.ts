@@ -10,12 +10,19 @@ export const peopleCautions = {
     source: CDC,
     against: ['animals', 'small children'],
   },
-  peopleNotAsked: {
+  underFivesNotAsked: {
     about: '',
-    says: 'Nobody has asked all of who comes near the tank: ask the client for under-fives, people over 65 and weak immunity.',
+    says: 'Nobody has asked whether children under five come near it. Ask the client.',
     decides: 'School or centre health lead, public-health office',
     source: CDC,
     against: ['animals', 'small children'],
+  },
+  weakImmunityNotAsked: {
+    about: '',
+    says: 'Nobody has asked whether people over 65 or with weak immunity come near it. Ask the client.',
+    decides: 'School or centre health lead, public-health office',
+    source: CDC,
+    against: ['animals'],
   },
   underFivesHere: {
     about: '',

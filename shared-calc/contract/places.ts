@@ -1,35 +1,74 @@
-/** Every view of the page, by its name in the link, in the groups of the rail. */
+/** One view of the page, by its name in the link. */
+function place<const Id extends string>(id: Id, title: string, part = title) {
+  return { id, title, part };
+}
+
+/** An entry of the rail with one view. */
+function alone<const Id extends string>(id: Id, title: string) {
+  return { title, parts: [place(id, title)] };
+}
+
+/** Every view of the page, in the groups and entries of the rail. `part` is the name of a view beside its siblings. */
 export const placeGroups = [
-  [
-    { id: 'jobs', title: 'Jobs board' },
-    { id: 'bench', title: 'Size bench' },
-    { id: 'quotes', title: 'Quotes' },
-  ],
-  [
-    { id: 'needs', title: 'Needs list' },
-    { id: 'run', title: 'Shopping run' },
-    { id: 'prepare', title: 'Prep plan' },
-    { id: 'cultures', title: 'Culture board' },
-    { id: 'store', title: 'Store' },
-  ],
-  [
-    { id: 'recipe', title: 'House recipe' },
-    { id: 'tank-book', title: 'Tank book' },
-    { id: 'material-book', title: 'Material book' },
-    { id: 'plant-book', title: 'Plant book' },
-    { id: 'culture-book', title: 'Culture book' },
-    { id: 'animal-book', title: 'Animal book' },
-    { id: 'rate-book', title: 'Rate book' },
-    { id: 'function-book', title: 'Function book' },
-  ],
-  [{ id: 'workshop', title: 'Workshop' }],
+  { of: 'day', entries: [alone('jobs', 'Jobs')] },
+  {
+    of: 'job',
+    entries: [
+      alone('bench', 'Size bench'),
+      alone('quotes', 'Quote'),
+      alone('needs', 'Needs'),
+      alone('prepare', 'Plan'),
+      alone('cards', 'Cards'),
+    ],
+  },
+  {
+    of: 'workshop',
+    entries: [
+      { title: 'Buying', parts: [place('run', 'Shopping run', 'Run'), place('store', 'Store')] },
+      alone('cultures', 'Cultures'),
+    ],
+  },
+  {
+    of: 'books',
+    entries: [
+      {
+        title: 'Books',
+        parts: [
+          place('recipe', 'House recipe', 'Recipe'),
+          place('tank-book', 'Tank book', 'Tanks'),
+          place('material-book', 'Material book', 'Materials'),
+          place('plant-book', 'Plant book', 'Plants'),
+          place('culture-book', 'Culture book', 'Cultures'),
+          place('animal-book', 'Animal book', 'Animals'),
+          place('rate-book', 'Rate book', 'Rates'),
+          place('function-book', 'Function book', 'Functions'),
+        ],
+      },
+      alone('workshop', 'Workshop'),
+    ],
+  },
 ] as const;
 
-export type PlaceId = (typeof placeGroups)[number][number]['id'];
+export type PlaceId = (typeof placeGroups)[number]['entries'][number]['parts'][number]['id'];
 
 export interface Place {
   readonly id: PlaceId;
+  /** The heading of the view; no two have the same. */
   readonly title: string;
+  readonly part: string;
 }
 
-export const places: readonly Place[] = placeGroups.flat();
+/** One line of the rail: it leads to the first of its views. */
+export interface PlaceEntry {
+  readonly title: string;
+  readonly parts: readonly Place[];
+}
+
+const entries: readonly PlaceEntry[] = placeGroups.flatMap((group): readonly PlaceEntry[] => group.entries);
+
+export const places: readonly Place[] = entries.flatMap(({ parts }) => parts);
+
+/** The entry of the rail that a view belongs to. */
+export function entryOf(id: PlaceId): PlaceEntry | undefined {
+  return entries.find(({ parts }) => parts.some((each) => each.id === id));
+}

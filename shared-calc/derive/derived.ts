@@ -15,7 +15,6 @@ import { keysOf, type JobSheet } from '#shared-calc/jobs/job-sheet.ts';
 import { sheetInput, type WorkedJob } from '#shared-calc/jobs/worked-job.ts';
 import { calendarOf } from '#shared-calc/prepare/calendar-of.ts';
 import type { PlanFault } from '#shared-calc/prepare/plan-fault.ts';
-import { hourCoins } from '#shared-calc/price/hour-coins.ts';
 import { quoteRules, type QuoteRules } from '#shared-calc/price/quote-rules.ts';
 import type { Display } from '#shared-calc/quantity/shown-unit.ts';
 import { displayOf } from '#shared-calc/records/display-of.ts';
@@ -98,7 +97,7 @@ interface Shared extends Pick<Derived, 'records' | 'today' | 'workshop' | 'displ
 
 function derivedWith(caches: Caches, records: Records, today: Day): Derived {
   const workshop = workshopOf(records);
-  const { material, pack, packPrice, supplier, tank, rate, margin, taxClass, closedDay } = records;
+  const { material, pack, packPrice, supplier, tank, plant, rate, margin, taxClass, closedDay } = records;
   const shared: Shared = {
     records,
     today,
@@ -107,13 +106,11 @@ function derivedWith(caches: Caches, records: Records, today: Day): Derived {
     sheets: lazy(() => caches.sheets(records)),
     calendar: lazy(() => caches.calendar([workshop, closedDay], () => calendarOf(records))),
     prices: lazy(() =>
-      caches.prices([workshop.oldPriceDays, material, pack, packPrice, supplier, tank, today], () =>
+      caches.prices([workshop.oldPriceDays, material, pack, packPrice, supplier, tank, plant, today], () =>
         priceBook(records, { on: today, oldPriceDays: workshop.oldPriceDays }),
       ),
     ),
-    rules: lazy(() =>
-      caches.rules([workshop, rate, margin, taxClass], () => quoteRules(workshop, records, hourCoins(records))),
-    ),
+    rules: lazy(() => caches.rules([workshop, rate, margin, taxClass], () => quoteRules(workshop, records))),
   };
   const derived: Omit<Derived, 'run'> = {
     records,
@@ -188,7 +185,7 @@ function jobWith(jobs: Caches['jobs'], shared: Shared, job: Job): DerivedJob {
       uses: lazy(() => usesOf(job.id, needs(), prices)),
       sums: (columns = keys) => getOr(sums, columns.join('\n'), () => orderSums(bench, columns, pricing)),
       checks: (column) => getOr(checks, column, () => checksOf(bench, column, display)),
-      place: benchPlace(bench, job.survey, display),
+      place: benchPlace(bench, job, display),
       useOn: useDays({ bench, keys, ...wish, handover: job.handover, deposit: job.depositOn }, records),
       plan: lazy(() => jobPlan({ job, bench, keys }, { records, display, wish })),
     };

@@ -1,5 +1,6 @@
 import { orderNeeds, type OrderFault } from '#shared-calc/bench/order-sums.ts';
 import type { NeedsList } from '#shared-calc/buy/needs.ts';
+import { pricedPlants } from '#shared-calc/jobs/choose-plants.ts';
 import { orderPlants, type PlantOrder } from '#shared-calc/jobs/order-plants.ts';
 import { ok, type Result } from '#shared-calc/result.ts';
 import { jobSupply } from './job-supply.ts';
@@ -15,5 +16,7 @@ export function jobNeeds({ records, today: on }: Derived, worked: DerivedJob): R
   const { job, bench, keys, pricing, planted, useOn } = worked;
   const supply = jobSupply(records, { job: job.id, on, useOn });
   const list = orderNeeds(bench, keys, { ...pricing, supply });
-  return list.ok ? ok({ list: list.value, plants: orderPlants([planted], records.plant.values()) }) : list;
+  return list.ok
+    ? ok({ list: list.value, plants: orderPlants([planted], pricedPlants(records, pricing.prices)) })
+    : list;
 }

@@ -17,6 +17,7 @@ import { NO_STOCK, type Stock } from '#shared-calc/buy/stock.ts';
 import type { Day } from '#shared-calc/calendar/day.ts';
 import { findJob } from '#shared-calc/jobs/find-job.ts';
 import type { JobFault } from '#shared-calc/jobs/job-fault.ts';
+import { pricedPlants } from '#shared-calc/jobs/choose-plants.ts';
 import { isBefore, isGateOpen } from '#shared-calc/jobs/move-job.ts';
 import { orderPlants, type PlantedBench, type PlantOrder } from '#shared-calc/jobs/order-plants.ts';
 import { paneCuts, type PaneCut } from '#shared-calc/jobs/pane-cuts.ts';
@@ -97,7 +98,7 @@ export function jobsRun(
     plants: lazy(() =>
       orderPlants(
         worked.map(({ planted }) => planted),
-        records.plant.values(),
+        pricedPlants(records, prices),
       ),
     ),
     planned: lazy(() => worked.flatMap(wantedPlan)),

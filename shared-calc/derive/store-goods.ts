@@ -56,8 +56,6 @@ function goodsWith({ records }: Derived, of: string, now: GoodsStock): StoredGoo
 function eachCoinsOf(records: Records, { lot }: LotStock): number | undefined {
   const { coins, amount, on } = lot.came;
   if (coins !== undefined) return amount > 0 ? coins / amount : undefined;
-  const plant = records.plant.get(lot.of);
-  if (plant) return plant.priceCoins > 0 ? plant.priceCoins : undefined;
   const smallest = packsOf(records, lot.of).find((pack) => priceOn(records, pack.id, on));
   const price = smallest && priceOn(records, smallest.id, on);
   return smallest && price && price.priceCoins / smallest.amount;

@@ -34,4 +34,6 @@ export const cultureKind = {
     help: 'how many times faster it grows 10 degrees warmer; 1.5 to 3',
   }),
   atC: figure('Growth is of', 'degC', { ...warmth, fresh: 21 }),
+  /** Decides what a build takes of it, its portion and its cautions; flies are planned by the week. */
+  animals: choice('Animals', ['springtails', 'isopods', 'flies'], { fresh: 'springtails' }),
 };

@@ -1,5 +1,6 @@
 import { z } from 'zod';
 
+import { YEAR_DAY } from '#shared-calc/calendar/season.ts';
 import type { Display } from '#shared-calc/quantity/shown-unit.ts';
 import { unitWords } from '#shared-calc/quantity/unit-words.ts';
 import type { Option } from '#shared-calc/read/read-choice.ts';
@@ -16,6 +17,7 @@ export type FieldKind =
   | 'figure'
   | 'reference'
   | 'weekdays'
+  | 'season'
   | 'data';
 
 /** One field of a record kind: the only source of everything that is derived from it. */
@@ -60,6 +62,8 @@ type About = Omit<Partial<Field>, 'kind' | 'schema' | 'mayBeEmpty' | 'heading' |
 
 const Id = z.string().min(1).max(120);
 const Day = z.string().regex(/^\d{4}-\d{2}-\d{2}$/);
+const YearDay = z.string().regex(YEAR_DAY);
+const Season = z.strictObject({ from: YearDay, to: YearDay });
 
 function field<S extends z.ZodType>(kind: FieldKind, schema: S, heading: string, about: About = {}): Field<S> {
   return { kind, schema, mayBeEmpty: false, heading, ...about };
@@ -104,6 +108,8 @@ export const count = (heading: string, about?: About) => field('count', z.int(),
 /** Weekdays, 1 Monday to 7 Sunday. */
 export const weekdays = (heading: string, about?: About) =>
   field('weekdays', z.array(z.int().min(1).max(7)), heading, about);
+/** The part of each year in which something is to be had. */
+export const season = (heading: string, about?: About) => field('season', Season, heading, about);
 export const data = <S extends z.ZodType>(heading: string, schema: S, about?: About) =>
   field('data', schema, heading, about);
 

@@ -58,6 +58,10 @@ export const job = {
   nextOn: orEmpty(day('By the day', { called: 'Day of the next act' })),
   note: longText('What else there is to know', { called: 'Note' }),
   survey: data('Survey', schemaOf(survey), { fresh: unasked }),
+  /** The issued quote that it is worked from, from *accepted* on. */
+  soldAs: orEmpty(code('Sold as')),
+  acceptedOn: orEmpty(day('Accepted on')),
+  lostWhy: orEmpty(words('Why it was lost')),
 };
 
 /** A column of a job's size bench. */
@@ -102,6 +106,9 @@ export const quoteLine = {
   group: reference('Group', ['margin']),
   costCoins: money('Cost', { low: 0 }),
   by: choice('Asked for by', ['client', 'us'], { labels: { client: 'the client' } }),
+  size: orEmpty(reference('For', ['size'], { empty: 'the whole job' })),
+  supplier: orEmpty(reference('Bought from', ['supplier'], { empty: 'nobody named' })),
+  leadDays: orEmpty(within(count('Lead, working days', { called: 'Lead', low: 0, high: 365 }), (any) => any.min(0))),
 };
 
 /**
@@ -113,6 +120,8 @@ export const packChoice = {
   jobs: data('Jobs', z.array(code().schema).min(1)),
   material: code('Material'),
   packs: data('Packs', z.array(z.strictObject({ pack: code().schema, count: z.int().min(0).max(9_999) }))),
+  /** Whose offer is taken; then its best packs, where `packs` has none. */
+  supplier: orEmpty(code('Supplier')),
 };
 
 /** What a job used, by measure: minutes of a task, litres of a material, plants lost. */

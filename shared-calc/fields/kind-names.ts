@@ -4,9 +4,9 @@ export const kindNames = [
   'supplier',
   'tank',
   'material',
+  'plant',
   'pack',
   'packPrice',
-  'plant',
   'cultureKind',
   'animalKind',
   'rate',
@@ -29,6 +29,7 @@ export const kindNames = [
   'placement',
   'actual',
   'done',
+  'houseChange',
 ] as const;
 
 export type KindName = (typeof kindNames)[number];
@@ -47,6 +48,7 @@ const kindWords: Readonly<Partial<Record<KindName, string>>> = {
   animalBatch: 'batch of animals',
   placement: 'placing of animals',
   done: 'thing done',
+  houseChange: 'house change',
 };
 
 /** The words for a kind of record: "price", "stock entry". */

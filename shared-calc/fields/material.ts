@@ -8,6 +8,7 @@ import {
   money,
   orEmpty,
   reference,
+  season,
   unitChoice,
   within,
   words,
@@ -48,6 +49,13 @@ export const material = {
   ),
   note: words('Note', { list: 'note' }),
   ...sourceFields,
+  season: orEmpty(
+    season('Season', {
+      list: 'season',
+      help: 'when it is to be had fresh, as 10-01 to 03-31; empty: all year',
+      empty: 'all year',
+    }),
+  ),
   least: orEmpty(
     figure('Least in the store', 'number', {
       called: 'Least',
@@ -60,8 +68,11 @@ export const material = {
 
 export const pack = {
   id: code(),
-  material: reference('Material', ['material', 'tank']),
+  material: reference('Material', ['material', 'tank', 'plant']),
   amount: figure('Pack', "the material's", { list: 'packs', low: 1e-6 }),
+  /** Left out: whoever the material is usually bought from. */
+  supplier: orEmpty(reference('Sold by', ['supplier'], { empty: 'the usual supplier' })),
+  article: orEmpty(words('Article number', { longest: 60 })),
 };
 
 export const packPrice = {

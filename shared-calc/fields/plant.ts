@@ -1,4 +1,4 @@
-import { choice, code, figure, money, words, yesNo } from './field.ts';
+import { choice, code, figure, words, yesNo } from './field.ts';
 import type { UseName } from './uses.ts';
 
 export const plantClasses = ['ground', 'mid', 'feature', 'climber', 'epiphyte'] as const;
@@ -22,7 +22,6 @@ export const plant = {
   widthLaterCm: figure('Width in a year', 'cm', { low: 0.5, high: 500, fresh: 15 }),
   lightLow: figure('Light from', 'mol/m2/d', { ...light, fresh: 2 }),
   lightHigh: figure('Light to', 'mol/m2/d', { ...light, fresh: 6 }),
-  priceCoins: money('Price'),
   dry: yesNo('Dry tanks only'),
   harm: words('Harm', { help: 'sap, oxalates and the like; empty where nothing is known' }),
   leastFloorM2: figure('Least floor', 'm2', { low: 0, high: 20, help: '0 for any' }),

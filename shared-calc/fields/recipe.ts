@@ -70,4 +70,6 @@ export const line = {
     choice('Asked only while this has no range', useNames, { help: 'A check over guesses says the same better.' }),
   ),
   ...sourceFields,
+  /** Of a work line: the rate that its minutes are paid at; the builder's where it is left out. */
+  who: orEmpty(reference('Whose hour', ['rate'], { empty: 'the builder' })),
 };

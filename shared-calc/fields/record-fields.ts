@@ -4,6 +4,7 @@ import { actual, issuedQuote, job, localValue, packChoice, quoteLine, size } fro
 import { treatmentBatch, tub } from './back-room.ts';
 import { cultureKind } from './culture-kind.ts';
 import { done } from './done.ts';
+import { houseChange } from './house-change.ts';
 import type { Field, Fields } from './field.ts';
 import type { KindName } from './kind-names.ts';
 import { move, order } from './ledger.ts';
@@ -20,9 +21,9 @@ export const recordFields = {
   supplier,
   tank,
   material,
+  plant,
   pack,
   packPrice,
-  plant,
   cultureKind,
   animalKind,
   rate,
@@ -45,6 +46,7 @@ export const recordFields = {
   placement,
   actual,
   done,
+  houseChange,
 } as const satisfies Readonly<Record<KindName, Fields>>;
 
 /** The fields of a kind, in the order of a record. */

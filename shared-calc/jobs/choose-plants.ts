@@ -1,4 +1,19 @@
-import type { Plant } from '#shared-calc/records/records.ts';
+import type { PriceBook } from '#shared-calc/buy/price-book.ts';
+import type { Plant, Records } from '#shared-calc/records/records.ts';
+
+/** A plant at its own price; without one it is not known yet. */
+export interface PricedPlant extends Plant {
+  readonly priceCoins?: number;
+  readonly supplier?: string;
+}
+
+/** The plant book at the prices of a day. */
+export function pricedPlants({ plant }: Pick<Records, 'plant'>, { goods }: PriceBook): readonly PricedPlant[] {
+  return [...plant.values()].map((each) => {
+    const { packs: [one] = [], supplier } = goods.get(each.id) ?? {};
+    return { ...each, ...(one && { priceCoins: one.priceCoins }), ...(supplier !== undefined && { supplier }) };
+  });
+}
 
 /** The conditions for plants in one tank. */
 export interface PlantPlace {
@@ -24,10 +39,10 @@ export interface PlantNeed {
 export type RuledOut = 'harm' | 'too dark' | 'too dry' | 'too wet' | 'too tall' | 'floor too small' | 'crushed';
 
 export interface ChosenPlants extends PlantNeed {
-  readonly chosen: readonly { readonly plant: Plant; readonly count: number; readonly shade: boolean }[];
+  readonly chosen: readonly { readonly plant: PricedPlant; readonly count: number; readonly shade: boolean }[];
   /** Species that may be sent instead, the best fit first. */
-  readonly alternates: readonly Plant[];
-  readonly ruledOut: readonly { readonly plant: Plant; readonly why: RuledOut }[];
+  readonly alternates: readonly PricedPlant[];
+  readonly ruledOut: readonly { readonly plant: PricedPlant; readonly why: RuledOut }[];
   /** Plants needed that no species of the plant book fits. */
   readonly short: number;
 }
@@ -42,7 +57,7 @@ const SHARED_FROM = 4;
  * species that finds the place too bright comes last, planted in shade. The other suitable species are alternates.
  */
 export function choosePlants(
-  plants: Iterable<Plant>,
+  plants: Iterable<PricedPlant>,
   needs: readonly PlantNeed[],
   place: PlantPlace,
 ): readonly ChosenPlants[] {
@@ -50,15 +65,15 @@ export function choosePlants(
   return needs.filter((need) => need.count > 0).map((need) => chooseClass(book, need, place));
 }
 
-function chooseClass(book: readonly Plant[], need: PlantNeed, place: PlantPlace): ChosenPlants {
-  const fits: Plant[] = [];
+function chooseClass(book: readonly PricedPlant[], need: PlantNeed, place: PlantPlace): ChosenPlants {
+  const fits: PricedPlant[] = [];
   const ruledOut: ChosenPlants['ruledOut'][number][] = [];
   for (const plant of book.filter((each) => each.class === need.class)) {
     const why = whyNot(plant, place);
     if (why === undefined) fits.push(plant);
     else ruledOut.push({ plant, why });
   }
-  fits.sort((one, other) => order(one, place) - order(other, place) || (one.id < other.id ? -1 : 1));
+  fits.sort((one, other) => inOrder(one, other, place));
   const suited = fits.filter((plant) => !isTooBright(plant, place));
   const species = (suited.length > 0 ? suited : fits).slice(0, need.count >= SHARED_FROM ? 2 : 1);
   const counts = species.map((_, at) => Math.floor((need.count + species.length - 1 - at) / species.length));
@@ -102,7 +117,12 @@ function isTooBright(plant: Plant, { light }: PlantPlace): boolean {
   return light > plant.lightHigh * (1 + BRIGHTER) + SLACK;
 }
 
-/** Fitting light before too bright, then the cheaper. */
-function order(plant: Plant, place: PlantPlace): number {
-  return (isTooBright(plant, place) ? 1e9 : 0) + plant.priceCoins;
+/** Fitting light before too bright, then the cheaper; those without a price last. */
+function inOrder(one: PricedPlant, other: PricedPlant, place: PlantPlace): number {
+  const bright = Number(isTooBright(one, place)) - Number(isTooBright(other, place));
+  return bright || priceOf(one) - priceOf(other) || (one.id < other.id ? -1 : 1);
+}
+
+function priceOf({ priceCoins = Number.MAX_SAFE_INTEGER }: PricedPlant): number {
+  return priceCoins;
 }

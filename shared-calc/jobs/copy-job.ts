@@ -34,7 +34,7 @@ export function copyJob(records: Records, id: string, { on }: { readonly on: Day
     ...records,
     job: putRecords(records.job, [job]),
     size: putRecords(records.size, [...sizes.values()]),
-    quoteLine: putRecords(records.quoteLine, copiedLines(records, sheet.oneOffs, job.id)),
+    quoteLine: putRecords(records.quoteLine, copiedLines(records, { lines: sheet.oneOffs, job: job.id, sizes })),
   };
   const label = `${job.id}: copy of ${id}`;
   return ok({ job: job.id, change: diffRecords(label, records, storeLocals(bare, job.id, { ...sheet, columns })) });
@@ -52,10 +52,17 @@ function copiedSizes(records: Records, from: string, to: string): ReadonlyMap<st
   return copies;
 }
 
-function copiedLines(records: Records, lines: readonly QuoteLine[], job: string): readonly QuoteLine[] {
+interface CopiedLines {
+  readonly lines: readonly QuoteLine[];
+  readonly job: string;
+  readonly sizes: ReadonlyMap<string, Size>;
+}
+
+function copiedLines(records: Records, { lines, job, sizes }: CopiedLines): readonly QuoteLine[] {
   const taken = new Map(records.quoteLine);
-  return lines.map((line) => {
-    const copy = { ...line, id: freeId(`${job}-${line.group}`, taken), job };
+  return lines.map(({ size: from = '', ...line }) => {
+    const size = sizes.get(from)?.id;
+    const copy = { ...line, id: freeId(`${job}-${line.group}`, taken), job, ...(size !== undefined && { size }) };
     taken.set(copy.id, copy);
     return copy;
   });

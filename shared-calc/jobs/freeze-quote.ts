@@ -8,6 +8,7 @@ import type { Goods, PriceBook } from '#shared-calc/buy/price-book.ts';
 import { addDays, type Day } from '#shared-calc/calendar/day.ts';
 import { fromBase, unitOf } from '#shared-calc/quantity/unit.ts';
 import { cleanNoise } from '#shared-calc/quantity/write-figure.ts';
+import type { QuoteSums } from '#shared-calc/price/quote-sums.ts';
 import { displayOf } from '#shared-calc/records/display-of.ts';
 import type { Line, Records, Workshop } from '#shared-calc/records/records.ts';
 import { workshopOf } from '#shared-calc/records/workshop-of.ts';
@@ -32,7 +33,7 @@ export function freezeQuote(
 ): QuoteBody {
   const workshop = workshopOf(records);
   const { lines } = bench.input();
-  const place = sheet.job && benchPlace(bench, sheet.job.survey, displayOf(workshop));
+  const place = sheet.job && benchPlace(bench, sheet.job, displayOf(workshop));
   return {
     form: 3,
     ...issue,
@@ -54,7 +55,7 @@ export function freezeQuote(
     taxClasses: [...pricing.rules.taxClasses],
     ...frozenGoods(records, pricing.prices, lines),
     needs: needs.needs.map(frozenNeed),
-    sums: { ...quote, lines: [...quote.lines], tax: [...quote.tax] },
+    sums: frozenSums(quote),
     cautions: clientCautions(lines).map(({ says, decides }) => ({ says, decides })),
   };
 }
@@ -115,6 +116,11 @@ function frozenGoods(
 function frozenOffer(offer: Goods): QuoteBody['goods'][number] {
   const { fault: _, packs, ...goods } = offer;
   return { ...goods, packs: [...packs] };
+}
+
+function frozenSums({ people, ...quote }: QuoteSums): QuoteBody['sums'] {
+  const named = people && { people: people.map((each) => ({ ...each, hours: cleanNoise(each.hours) })) };
+  return { ...quote, lines: [...quote.lines], tax: [...quote.tax], ...named };
 }
 
 function frozenNeed(need: MaterialNeed): QuoteBody['needs'][number] {

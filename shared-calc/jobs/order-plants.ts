@@ -1,14 +1,14 @@
 import type { Bench } from '#shared-calc/bench/open-bench.ts';
 import type { Plant } from '#shared-calc/records/records.ts';
-import { choosePlants, type ChosenPlants } from './choose-plants.ts';
+import { choosePlants, type ChosenPlants, type PricedPlant } from './choose-plants.ts';
 import { plantNeeds, plantPlace, type Asked } from './plant-place.ts';
 
 /** Plants of one class to order by name, for all builds. */
 export interface PlantOrder {
   readonly class: Plant['class'];
-  readonly species: readonly { readonly plant: Plant; readonly count: number; readonly shade: boolean }[];
+  readonly species: readonly { readonly plant: PricedPlant; readonly count: number; readonly shade: boolean }[];
   /** Species that may be sent instead in every size that needs the class. */
-  readonly alternates: readonly Plant[];
+  readonly alternates: readonly PricedPlant[];
   /** Plants needed that no species of the plant book fits. */
   readonly short: number;
 }
@@ -19,7 +19,7 @@ export interface PlantedBench extends Asked {
 }
 
 /** The species of all sizes together, by class, in the order of the plant book's classes. */
-export function orderPlants(benches: readonly PlantedBench[], plants: Iterable<Plant>): readonly PlantOrder[] {
+export function orderPlants(benches: readonly PlantedBench[], plants: Iterable<PricedPlant>): readonly PlantOrder[] {
   const book = [...plants];
   const chosen = benches.flatMap((planted) =>
     planted.bench.input().columns.flatMap(({ key, count }) => {
@@ -51,9 +51,9 @@ function speciesOf(chosen: readonly ForBuilds[]): PlantOrder['species'] {
 }
 
 /** Species that suit every size that needs the class, and are not ordered already. */
-function inEvery(chosen: readonly ForBuilds[]): readonly Plant[] {
+function inEvery(chosen: readonly ForBuilds[]): readonly PricedPlant[] {
   const [first, ...others] = chosen;
-  const fits = (each: ForBuilds, plant: Plant) =>
+  const fits = (each: ForBuilds, plant: PricedPlant) =>
     [...each.alternates, ...each.chosen.map((one) => one.plant)].includes(plant);
   const ordered = chosen.flatMap((each) => each.chosen.map(({ plant }) => plant));
   return (first?.alternates ?? []).filter(

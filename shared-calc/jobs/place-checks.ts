@@ -1,13 +1,17 @@
+import { cautionEntry } from '#shared-calc/cautions/all-cautions.ts';
 import type { Decides } from '#shared-calc/cautions/deciders.ts';
+import { peopleCaution, type PeopleQuestion } from '#shared-calc/cautions/people-near.ts';
 import type { CheckResult, CheckState } from '#shared-calc/bench/bench-types.ts';
 import { stateOfAnswer } from '#shared-calc/bench/check-state.ts';
 import type { Bench } from '#shared-calc/bench/open-bench.ts';
-import type { Survey } from '#shared-calc/fields/survey.ts';
+import { unasked } from '#shared-calc/fields/survey.ts';
 import { showWithUnit, type Display } from '#shared-calc/quantity/shown-unit.ts';
 import { toBase, unitOf } from '#shared-calc/quantity/unit.ts';
 import { listAnd } from '#shared-calc/rule/list-words.ts';
 import { lazy } from '#shared-calc/records/memo.ts';
+import type { Job } from '#shared-calc/records/records.ts';
 import { animalChecks, animalUses, roomOf } from './animal-checks.ts';
+import { isBefore } from './move-job.ts';
 import { placedSizes, type PlacedSize, type Spread } from './placed-size.ts';
 
 /** Who decides where children under five and people at risk may be near animals. */
@@ -23,9 +27,14 @@ export interface PlaceCheck extends Pick<CheckResult, 'level' | 'state' | 'says'
   readonly use: PlaceUse;
 }
 
+/** The place of a job, and how far the job is. */
+export type PlaceOf = Pick<Job, 'survey' | 'state'>;
+
+/** Before anybody goes to a place. */
+export const unseenPlace: PlaceOf = { survey: unasked, state: 'enquiry' };
+
 /** What stands where: the answers of the survey, and every size that comes there. */
-export interface Placed {
-  readonly survey: Survey;
+export interface Placed extends PlaceOf {
   readonly sizes: readonly PlacedSize[];
   readonly display: Display;
 }
@@ -34,11 +43,12 @@ export interface Placed {
  * The limits of the place and of its animals for a size of a bench; the sizes are read when the first is asked for. An
  * order without a job has no animals.
  */
-export function benchPlace(bench: Bench, survey: Survey, display: Display): (column: string) => readonly PlaceCheck[] {
+export function benchPlace(bench: Bench, at: PlaceOf, display: Display): (column: string) => readonly PlaceCheck[] {
+  const { survey, state } = at;
   const sizes = lazy(() => placedSizes(bench));
   return (column) => {
     const { animals } = bench.input().columns.find(({ key }) => key === column) ?? {};
-    const limits = placeChecks({ survey, sizes: sizes(), display }, column);
+    const limits = placeChecks({ survey, state, sizes: sizes(), display }, column);
     if (!animals) return limits;
     const near = animals.count === 0 ? limits.map(withoutAnimals) : limits;
     return [...near, ...animalChecks(animals, roomOf(bench, column), display)];
@@ -56,8 +66,8 @@ export function placeChecks(placed: Placed, key: string): readonly PlaceCheck[] 
   const size = placed.sizes.find((each) => each.key === key);
   if (!size) return [];
   return [
-    underFives(placed.survey),
-    weakImmunity(placed.survey),
+    people(placed, 'underFives'),
+    people(placed, 'weakImmunity'),
     wayIn(placed, size),
     clearSize(placed, size),
     shelf(placed, size),
@@ -65,28 +75,20 @@ export function placeChecks(placed: Placed, key: string): readonly PlaceCheck[] 
   ];
 }
 
-function underFives({ underFives: answer }: Survey): PlaceCheck {
-  const check = { use: 'underFives', level: 'stop', decides: HEALTH_LEAD } as const;
-  if (answer === 'not asked')
-    return unknown(check, 'Nobody has asked whether children under five come near it. Ask the client.');
-  if (answer === 'no') return { ...check, state: 'holds', says: 'No child under five comes near it, as asked.' };
-  const says = 'Children under five come near it: reptiles and amphibians should not be kept where they are.';
-  return { ...check, state: 'fails', says };
-}
+const peopleLimits = {
+  underFives: { level: 'stop', none: 'No child under five comes near it, as asked.' },
+  weakImmunity: { level: 'watch', none: 'Nobody over 65 or with weak immunity comes near it, as asked.' },
+} as const;
 
-function weakImmunity({ weakImmunity: answer }: Survey): PlaceCheck {
-  const check = { use: 'weakImmunity', level: 'watch', decides: HEALTH_LEAD } as const;
-  if (answer === 'not asked') {
-    return unknown(
-      check,
-      'Nobody has asked whether people over 65 or with weak immunity come near it. Ask the client.',
-    );
-  }
-  if (answer === 'no')
-    return { ...check, state: 'holds', says: 'Nobody over 65 or with weak immunity comes near it, as asked.' };
-  const says =
-    'People over 65 or with weak immunity come near it: they keep away from the animals, the tank and its water.';
-  return { ...check, state: 'fails', says };
+/** Cards and papers mind the same people in the same words. */
+function people({ survey }: Placed, use: PeopleQuestion): PlaceCheck {
+  const { level, none } = peopleLimits[use];
+  const check = { use, level, decides: HEALTH_LEAD };
+  const caution = peopleCaution(survey, use);
+  if (!caution) return { ...check, state: 'holds', says: none };
+  const { says, decides } = cautionEntry(caution);
+  const minded = { ...check, decides };
+  return survey[use] === 'not asked' ? unknown(minded, says) : { ...minded, state: 'fails', says };
 }
 
 /**
@@ -112,14 +114,15 @@ interface Side {
 }
 
 /** Outside size against the clear size. In length the sizes stand in one row. */
-function clearSize({ survey, sizes, display }: Placed, size: PlacedSize): PlaceCheck {
+function clearSize(placed: Placed, size: PlacedSize): PlaceCheck {
+  const { survey, sizes, display } = placed;
   const check = { use: 'clearSize', level: 'stop', decides: 'Builder' } as const;
-  const side = (what: string, has: number | undefined, clear: number | null): Side => {
+  const side = (what: string, has: number | undefined, clear: number | null, alone = ''): Side => {
     const room = clear === null ? 'clear not asked' : `clear ${mm(clear, display)}`;
     return {
       has,
       clear,
-      says: has === undefined ? `${what} not known, ${room}` : `${what} ${mm(has, display)}, ${room}`,
+      says: has === undefined ? `${what} not known${alone}, ${room}` : `${what} ${mm(has, display)}${alone}, ${room}`,
     };
   };
   const row = severalIn(sizes) ? `${listOf(sizes)} in a row` : 'length';
@@ -128,6 +131,7 @@ function clearSize({ survey, sizes, display }: Placed, size: PlacedSize): PlaceC
       row,
       inRow(sizes, ({ lengthMm }) => lengthMm),
       survey.clearLengthMm,
+      aloneWords(placed, ({ lengthMm }) => lengthMm, mm),
     ),
     side('depth', size.depthMm, survey.clearDepthMm),
     side('height with its cover', size.heightMm, survey.clearHeightMm),
@@ -146,11 +150,12 @@ function saidOf(sides: readonly Side[]): string {
 }
 
 /** All sizes on one shelf, each with its drain blocked, at the worst end of their guesses. */
-function shelf({ survey, sizes, display }: Placed, { ratingKg, shelfShare }: PlacedSize): PlaceCheck {
+function shelf(placed: Placed, { ratingKg, shelfShare }: PlacedSize): PlaceCheck {
+  const { survey, sizes, display } = placed;
   const check = { use: 'shelf', level: 'stop', decides: 'Building owner or structural engineer' } as const;
   const [likely, worst] = (['likely', 'worst'] as const).map((end) => inRow(sizes, ({ massKg }) => massKg?.[end]));
   const who = severalIn(sizes) ? `${listOf(sizes)} together weigh` : 'Filled it weighs';
-  const load = `${who} ${worst === undefined ? 'what is not known yet' : `${kg(worst, display)} at worst`}, with the drain blocked`;
+  const load = `${who} ${worst === undefined ? 'what is not known yet' : `${kg(worst, display)} at worst`}, with the drain blocked${aloneWords(placed, ({ massKg }) => massKg?.worst, kg)}`;
   if (survey.shelfRatingKg === null || ratingKg === undefined) {
     return unknown(check, `${load}; nobody has asked what the shelf is rated for. Ask the building owner.`);
   }
@@ -218,7 +223,37 @@ function severalIn(sizes: readonly PlacedSize[]): boolean {
 
 /** `T05, 2 of T07 and T08` */
 function listOf(sizes: readonly PlacedSize[]): string {
-  return listAnd(sizes.map(({ called, count }) => (count === 1 ? called : `${count} of ${called}`)));
+  return listAnd(sizes.map(buildsOf));
+}
+
+function buildsOf({ called, count }: PlacedSize): string {
+  return count === 1 ? called : `${count} of ${called}`;
+}
+
+/** More than anybody reads one by one. */
+const MOST_ALONE = 6;
+
+/**
+ * ` (alone T05 45.00 kg, T07 90.00 kg)`: until a job is accepted its sizes may stand together, or one instead of
+ * another.
+ */
+function aloneWords(
+  { sizes, state, display }: Placed,
+  of: (size: PlacedSize) => number | undefined,
+  show: (value: number, display: Display) => string,
+): string {
+  if (sizes.length < 2 || !isBefore(state, 'accepted')) return '';
+  const each = sizes.map((size) => ({ size, sum: inRow([size], of) }));
+  const known = each.flatMap(({ sum }) => sum ?? []);
+  if (known.length === 0) return '';
+  if (sizes.length > MOST_ALONE) {
+    const [least, most] = [Math.min(...known), Math.max(...known)];
+    return ` (each alone ${show(least, display)} to ${show(most, display)})`;
+  }
+  const words = each.map(
+    ({ size, sum }) => `${buildsOf(size)} ${sum === undefined ? 'not known' : show(sum, display)}`,
+  );
+  return ` (alone ${words.join(', ')})`;
 }
 
 function mm(value: number, display: Display): string {

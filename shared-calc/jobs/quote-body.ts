@@ -109,6 +109,10 @@ const FrozenSums = z.strictObject({
   grossCoins: z.int(),
   depositCoins: z.int(),
   hours: z.number(),
+  /** Left out where all hours are the builder's. */
+  people: z
+    .array(z.strictObject({ who: z.string().exactOptional(), label: z.string(), hours: z.number() }))
+    .exactOptional(),
 });
 
 /**

@@ -1,7 +1,6 @@
 import { onceBench } from '#shared-calc/bench/once-bench.ts';
 import { orderSums, type OrderFault } from '#shared-calc/bench/order-sums.ts';
 import type { Goods, PriceBook } from '#shared-calc/buy/price-book.ts';
-import { hourCoins } from '#shared-calc/price/hour-coins.ts';
 import { quoteRules } from '#shared-calc/price/quote-rules.ts';
 import type { QuoteSums } from '#shared-calc/price/quote-sums.ts';
 import { ok, type Result } from '#shared-calc/result.ts';
@@ -32,14 +31,15 @@ export function partsOf(body: QuoteBody): QuoteParts {
 /** Works out a quote from its inputs in the same way as at issue. */
 export function reworkQuote(parts: QuoteParts): Result<QuoteSums, OrderFault> {
   const prices = pricesOf(parts);
-  const rules = quoteRules(
-    parts.workshop,
-    { margin: byId(parts.margins), taxClass: byId(parts.taxClasses) },
-    hourCoins({ rate: byId(parts.rates) }),
-  );
+  const rules = quoteRules(parts.workshop, ratesOf(parts));
   const bench = onceBench(sheetInput(parts, parts.lines, prices));
   const sums = orderSums(bench, keysOf(parts), { prices, rules, basis: parts.basis, oneOffs: parts.oneOffs });
   return sums.ok ? ok(sums.value.quote) : sums;
+}
+
+/** The rates, margins and tax classes of a frozen quote. */
+export function ratesOf({ margins, taxClasses, rates }: Pick<QuoteParts, 'margins' | 'taxClasses' | 'rates'>) {
+  return { margin: byId(margins), taxClass: byId(taxClasses), rate: byId(rates) };
 }
 
 export function byId<R extends { readonly id: string }>(records: readonly R[]): ReadonlyMap<string, R> {

@@ -1,17 +1,16 @@
-import { sayCaution, type CautionId, type SaidCaution } from '#shared-calc/cautions/all-cautions.ts';
+import { sayCaution, type SaidCaution } from '#shared-calc/cautions/all-cautions.ts';
+import { peopleCaution, peopleQuestions } from '#shared-calc/cautions/people-near.ts';
 import { markWords } from '#shared-calc/bench/source-words.ts';
 import type { Decides } from '#shared-calc/cautions/deciders.ts';
 import type { SizeAnimals } from '#shared-calc/recipe/column.ts';
 import type { AnimalKind, Job } from '#shared-calc/records/records.ts';
 
 /** People near the tank whom its animals may make ill, as asked; a question that nobody asked stands here too. */
-export function peopleNear({ survey: { underFives, weakImmunity } }: Pick<Job, 'survey'>): readonly SaidCaution[] {
-  const ids: readonly (readonly [applies: boolean, id: CautionId])[] = [
-    [[underFives, weakImmunity].includes('not asked'), 'peopleNotAsked'],
-    [underFives === 'yes', 'underFivesHere'],
-    [weakImmunity === 'yes', 'weakImmunityHere'],
-  ];
-  return ids.filter(([applies]) => applies).map(([, id]) => sayCaution(id));
+export function peopleNear({ survey }: Pick<Job, 'survey'>): readonly SaidCaution[] {
+  return peopleQuestions.flatMap((question) => {
+    const id = peopleCaution(survey, question);
+    return id ? [sayCaution(id)] : [];
+  });
 }
 
 /** Reminders of legal protection: they name who to ask, and never predict the answer. */

@@ -1,10 +1,11 @@
+import type { PriceBook } from '#shared-calc/buy/price-book.ts';
 import { calledOf } from '#shared-calc/recipe/column.ts';
 import { needPlace } from '#shared-calc/recipe/lines-by-use.ts';
 import { capital } from '#shared-calc/rule/capital.ts';
 import type { Bench } from '#shared-calc/bench/open-bench.ts';
 import { buildActs } from '#shared-calc/cautions/acts.ts';
 import type { SaidCaution } from '#shared-calc/cautions/all-cautions.ts';
-import { choosePlants } from '#shared-calc/jobs/choose-plants.ts';
+import { choosePlants, pricedPlants } from '#shared-calc/jobs/choose-plants.ts';
 import { plantNeeds, plantPlace } from '#shared-calc/jobs/plant-place.ts';
 import type { Survey } from '#shared-calc/fields/survey.ts';
 import type { Display } from '#shared-calc/quantity/shown-unit.ts';
@@ -49,6 +50,7 @@ export interface BuildCard {
 
 export interface CardTerms {
   readonly records: Pick<Records, 'material' | 'plant'>;
+  readonly prices: PriceBook;
   readonly display: Display;
   /** Who comes near the tank and what its animals do; these decide the plants. */
   readonly survey: Survey;
@@ -128,7 +130,7 @@ function goodsOf(line: Line, { figures, tank, terms }: CardSize): CardGoods {
 /** By class, as chosen for this place: `Ground: 4 Fittonia albivenis`. */
 function sayPlants({ bench, column, terms }: CardSize): readonly string[] {
   const place = plantPlace(bench, column, terms);
-  return choosePlants(terms.records.plant.values(), plantNeeds(bench, column), place).map(
+  return choosePlants(pricedPlants(terms.records, terms.prices), plantNeeds(bench, column), place).map(
     ({ class: of, chosen, short }) => {
       const named = chosen.map(({ plant, count, shade }) => `${count} ${plant.name}${shade ? ' (in shade)' : ''}`);
       const all = [...named, ...(short > 0 ? [`${short} of a kind still to be chosen`] : [])];

@@ -9,6 +9,7 @@ export const buildPaper: MakePaper = (input) => {
   const { survey } = jobWords(input);
   const terms = {
     records: input.records,
+    prices: input.pricing.prices,
     display: displayFor(input),
     survey,
   };

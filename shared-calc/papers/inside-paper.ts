@@ -3,6 +3,7 @@ import { paragraph } from './document.ts';
 import { titleOf, type MakePaper } from './paper-input.ts';
 import { quoteCsv } from './quote-csv.ts';
 import { writeNumber } from '#shared-calc/quantity/write-figure.ts';
+import { sayPeople } from '#shared-calc/price/say-people.ts';
 import { ok } from '#shared-calc/result.ts';
 import { quoteBody } from './quote-paper.ts';
 
@@ -11,7 +12,8 @@ export const insidePaper: MakePaper = (input) => {
   const body = quoteBody(input);
   if (!body.ok) return body;
   const { sums, workshop } = body.value;
-  const { lines, costCoins, netCoins, grossCoins, hours } = sums;
+  const { lines, costCoins, netCoins, grossCoins, hours, people } = sums;
+  const named = sayPeople(sums, workshop);
   const money = (coins: number) => coinsText(coins, workshop.coinDecimals);
   const share = (part: number) => `${writeNumber(part * 100, 1, workshop)} %`;
   const reserves = lines.reduce((sum, { reserveCoins }) => sum + reserveCoins, 0);
@@ -32,6 +34,7 @@ export const insidePaper: MakePaper = (input) => {
       gross: money(grossCoins),
       reserves: money(reserves),
       hours,
+      ...(people && { people }),
     },
     document: {
       title: `For us alone, ${titleOf(input)}`,
@@ -46,7 +49,7 @@ export const insidePaper: MakePaper = (input) => {
           right: [1, 2, 3],
         },
         paragraph(
-          `${writeNumber(hours, 2, workshop)} hours charged; price with tax ${money(grossCoins)}${reserveNote}.`,
+          `${writeNumber(hours, 2, workshop)} hours charged${named === '' ? '' : ` (${named})`}; price with tax ${money(grossCoins)}${reserveNote}.`,
         ),
       ],
     },

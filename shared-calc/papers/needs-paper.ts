@@ -5,6 +5,7 @@ import type { NeedsList } from '#shared-calc/buy/needs.ts';
 import { jobSupply } from '#shared-calc/derive/job-supply.ts';
 import { useDays } from '#shared-calc/derive/use-days.ts';
 import { keysOf, sizeWords } from '#shared-calc/jobs/job-sheet.ts';
+import { pricedPlants } from '#shared-calc/jobs/choose-plants.ts';
 import { orderPlants, type PlantOrder } from '#shared-calc/jobs/order-plants.ts';
 import { needsCautions } from '#shared-calc/prepare/order-cautions.ts';
 import { cautionsBlock, heading, type PaperBlock } from './document.ts';
@@ -79,7 +80,7 @@ function sumsBlock(list: NeedsList, currency: string, shown: Money): PaperBlock 
 export function plantsOf(input: PaperInput): readonly PlantOrder[] {
   const { survey } = jobWords(input);
   const planted = { bench: input.bench, survey };
-  return orderPlants([planted], input.records.plant.values());
+  return orderPlants([planted], pricedPlants(input.records, input.pricing.prices));
 }
 
 type Money = (coins: number) => string;

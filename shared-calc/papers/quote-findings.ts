@@ -95,7 +95,7 @@ function placeBefore(column: FrozenColumn, { job, lines, workshop }: QuoteBody):
     figure,
     worst: (use, unit) => spreadOf(figure(use, unit)),
   });
-  return placeChecks({ survey: job.survey, sizes: [size], display: displayOf(workshop) }, column.key);
+  return placeChecks({ ...job, sizes: [size], display: displayOf(workshop) }, column.key);
 }
 
 function spreadOf(figure: number | undefined): Spread | undefined {

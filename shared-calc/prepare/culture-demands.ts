@@ -38,13 +38,13 @@ export type DemandFault =
   | { readonly kind: 'no-seed-line'; readonly culture: string; readonly use: UseName };
 
 /** Flies are planned by the week, not for a build. */
-export function isFlies(kind: Pick<CultureKind, 'productiveDays'>): boolean {
-  return kind.productiveDays !== undefined;
+export function isFlies({ animals }: Pick<CultureKind, 'animals'>): boolean {
+  return animals === 'flies';
 }
 
 /** The use of the line for how many of a kind one build is started with. */
-export function seedUseOf(kind: Pick<CultureKind, 'label'>): 'springtailSeed' | 'isopodFounders' {
-  return /isopod/i.test(kind.label) ? 'isopodFounders' : 'springtailSeed';
+export function seedUseOf({ animals }: Pick<CultureKind, 'animals'>): 'springtailSeed' | 'isopodFounders' {
+  return animals === 'isopods' ? 'isopodFounders' : 'springtailSeed';
 }
 
 /** Animals of a kind that all builds of some columns are started with, rounded up. */

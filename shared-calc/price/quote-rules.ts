@@ -1,4 +1,5 @@
 import type { Margin, Records, TaxClass, Workshop } from '#shared-calc/records/records.ts';
+import { hourCoins, overBuilder, type PaidRate } from './hour-coins.ts';
 
 /** The house figures that turn costs into a quote. */
 export interface QuoteRules {
@@ -6,6 +7,8 @@ export interface QuoteRules {
   readonly taxClasses: readonly TaxClass[];
   /** One hour of a builder and of overhead. */
   readonly hourCoins: number;
+  /** Rates of other people's hours, by their id. */
+  readonly paid: ReadonlyMap<string, PaidRate>;
   readonly depositShare: number;
   readonly depositStepCoins: number;
   /** These five are 0 at first and then have no effect. */
@@ -24,17 +27,14 @@ export const PLANTS_GROUP = 'plants';
 export const MADE_TO_ORDER: readonly string[] = ['cover', PLANTS_GROUP];
 
 /** The rules of a workshop from its book; margins in their own order. */
-export function quoteRules(
-  workshop: Workshop,
-  rates: Pick<Records, 'margin' | 'taxClass'>,
-  hourCoins: number,
-): QuoteRules {
+export function quoteRules(workshop: Workshop, rates: Pick<Records, 'margin' | 'taxClass' | 'rate'>): QuoteRules {
   const { depositShare, depositStepCoins, contingencyShare, warrantyShare } = workshop;
   const { plantLossShare, discountShare, priceStepCoins } = workshop;
   return {
     margins: [...rates.margin.values()].toSorted((a, b) => a.order - b.order || (a.id < b.id ? -1 : 1)),
     taxClasses: [...rates.taxClass.values()],
-    hourCoins,
+    hourCoins: hourCoins(rates),
+    paid: overBuilder(rates),
     depositShare,
     depositStepCoins,
     contingencyShare,

@@ -11,6 +11,8 @@ export interface QuoteFigures {
   /** Cost of goods by quote group, in coins, on the used or the packs basis. */
   readonly groupCosts: ReadonlyMap<string, number>;
   readonly minutes: number;
+  /** Minutes that are paid at another rate than the builder's, by rate. */
+  readonly paidAt?: ReadonlyMap<string, number>;
   /** Lines written for this job alone, priced with their group's margin. */
   readonly oneOffs?: readonly Pick<QuoteLine, 'label' | 'group' | 'costCoins'>[];
 }
@@ -34,6 +36,15 @@ export interface QuoteSums {
   readonly tax: readonly TaxSum[];
   readonly grossCoins: number;
   readonly depositCoins: number;
+  readonly hours: number;
+  /** Whose hours they are, before they are rounded up; left out where all are the builder's. */
+  readonly people?: readonly PersonHours[];
+}
+
+/** Left out of `who`: the builder. */
+export interface PersonHours {
+  readonly who?: string;
+  readonly label: string;
   readonly hours: number;
 }
 
@@ -67,11 +78,28 @@ export function quoteSums(figures: QuoteFigures, rules: QuoteRules): Result<Quot
     ...taxed.value,
     depositCoins: deposit.value,
     hours,
+    ...peopleOf(figures, rules),
   });
 }
 
-function costLines({ groupCosts, oneOffs = [] }: QuoteFigures, hours: number, rules: QuoteRules): readonly CostLine[] {
-  const work = roundCoins(hours * rules.hourCoins);
+/**
+ * Each minute at the rate of whose it is, what is charged over the minutes at the builder's, overhead on every hour
+ * charged; rounded once.
+ */
+function workCoins({ paidAt = new Map() }: QuoteFigures, hours: number, { hourCoins, paid }: QuoteRules): number {
+  const over = [...paidAt].map(([who, minutes]) => (minutes / 60) * (paid.get(who)?.overCoins ?? 0));
+  return roundCoins(hours * hourCoins + sum(over));
+}
+
+function peopleOf({ minutes, paidAt }: QuoteFigures, { paid }: QuoteRules): Pick<QuoteSums, 'people'> {
+  if (!paidAt || paidAt.size === 0) return {};
+  const others = [...paidAt].map(([who, its]) => ({ who, label: paid.get(who)?.label ?? who, hours: its / 60 }));
+  return { people: [{ label: 'Builder', hours: minutes / 60 - sum(others.map(({ hours }) => hours)) }, ...others] };
+}
+
+function costLines(figures: QuoteFigures, hours: number, rules: QuoteRules): readonly CostLine[] {
+  const { groupCosts, oneOffs = [] } = figures;
+  const work = workCoins(figures, hours, rules);
   const costs = new Map([...groupCosts, [WORK_GROUP, (groupCosts.get(WORK_GROUP) ?? 0) + work] as const]);
   const known = rules.margins.map(({ id, label }) => ({ group: id, label, costCoins: costs.get(id) ?? 0 }));
   const unknown = [...costs]

@@ -9,6 +9,7 @@ import { readChoice, type Option } from '#shared-calc/read/read-choice.ts';
 import { readDay } from '#shared-calc/read/read-day.ts';
 import { readMeasure } from '#shared-calc/read/read-measure.ts';
 import { readMoney } from '#shared-calc/read/read-money.ts';
+import { readSeason, writeSeason } from '#shared-calc/read/read-season.ts';
 import { readWeekdays, writeWeekdays } from '#shared-calc/read/read-weekdays.ts';
 import { readYesNo } from '#shared-calc/read/read-yes-no.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
@@ -74,12 +75,19 @@ export function entryOfField(field: Field, value: unknown, context: FieldContext
 
 function wordsOf(field: Field, value: unknown, records: Records): string {
   if (field.kind === 'weekdays') return writeWeekdays(weekdaysIn(value));
+  if (field.kind === 'season') return seasonIn(value);
   const word = value === true ? 'yes' : value === false ? 'no' : typeof value === 'string' ? value : '';
   return optionsOf(field, records).find((option) => option.value === word)?.label ?? word;
 }
 
 function weekdaysIn(value: unknown): readonly number[] {
   return Array.isArray(value) ? value.filter((day) => typeof day === 'number') : [];
+}
+
+function seasonIn(value: unknown): string {
+  const ends = typeof value === 'object' && value !== null ? [valueOf(value, 'from'), valueOf(value, 'to')] : [];
+  const [from, to] = ends;
+  return typeof from === 'string' && typeof to === 'string' ? writeSeason({ from, to }) : '';
 }
 
 interface FigureUnits {
@@ -137,6 +145,7 @@ const parsers: Readonly<Record<FieldKind, (entry: Entry) => Result<unknown, Entr
   'yes no': ({ text, name }) => readYesNo(text, name),
   day: ({ text, name, context }) => readDay(text, name, context.today),
   weekdays: ({ text, name }) => readWeekdays(text, name),
+  season: ({ text, name }) => readSeason(text, name),
   money: parseMoney,
   count: parseFigure,
   figure: parseFigure,

@@ -2,7 +2,7 @@ import { calledOf } from '#shared-calc/fields/record-fields.ts';
 import { disorderOf, type Disorder } from './animal-order.ts';
 import type { Added } from './change.ts';
 import { valueOf } from './field-text.ts';
-import type { CultureKind, Material, Records, Tank } from './records.ts';
+import type { CultureKind, Line, Material, Records, Tank } from './records.ts';
 import { isMeasured, tankMeasures } from './tank-shape.ts';
 
 /** What is wrong with a record as a whole, though each of its fields is valid. */
@@ -16,22 +16,28 @@ export type Misfit =
   | { readonly kind: 'backward'; readonly of: 'light' | 'warmth' | 'days'; readonly from: Bound; readonly to: Bound }
   | Disorder
   | { readonly kind: 'harvest-over-capacity'; readonly animals: number; readonly capacity: number }
-  /** Tanks and materials share the price book, so their codes must differ. */
-  | { readonly kind: 'same-code'; readonly by: 'tank' | 'material' }
+  | { readonly kind: 'flies-without-days' }
+  /** Tanks, materials and plants share the price book, so their codes must differ. */
+  | { readonly kind: 'same-code'; readonly by: GoodsKind }
+  /** Minutes are paid by the hour. */
+  | { readonly kind: 'not-hourly'; readonly rate: string }
   /** Packs or stock are counted in the material's present unit. */
   | { readonly kind: 'unit-counted'; readonly unit: string };
 
+type GoodsKind = 'tank' | 'material' | 'plant';
 type Bound = number | string;
 
 /** What is wrong with a record in its book. */
 export function misfitOf(to: Added, records: Records): Misfit | undefined {
   switch (to.kind) {
     case 'tank':
-      return records.material.has(to.record.id) ? { kind: 'same-code', by: 'material' } : tankMisfit(to.record);
+      return sameCode('tank', to.record.id, records) ?? tankMisfit(to.record);
     case 'material':
       return materialMisfit(to.record, records);
     case 'plant':
-      return backward('light', to.record.lightLow, to.record.lightHigh);
+      return sameCode('plant', to.record.id, records) ?? backward('light', to.record.lightLow, to.record.lightHigh);
+    case 'line':
+      return hourMisfit(to.record, records);
     case 'cultureKind':
       return cultureMisfit(to.record);
     case 'animalKind':
@@ -41,6 +47,16 @@ export function misfitOf(to: Added, records: Records): Misfit | undefined {
     default:
       return undefined;
   }
+}
+
+function sameCode(kind: GoodsKind, id: string, records: Records): Misfit | undefined {
+  const by = (['tank', 'material', 'plant'] as const).find((other) => other !== kind && records[other].has(id));
+  return by && { kind: 'same-code', by };
+}
+
+function hourMisfit({ who }: Line, { rate }: Records): Misfit | undefined {
+  const paid = who === undefined ? undefined : rate.get(who);
+  return paid && paid.per !== 'h' ? { kind: 'not-hourly', rate: paid.label } : undefined;
 }
 
 export function tankMisfit(tank: Tank): Misfit | undefined {
@@ -76,7 +92,8 @@ function isOver(one: number | undefined, other: number | undefined): boolean {
 }
 
 function materialMisfit({ id, unit }: Material, records: Records): Misfit | undefined {
-  if (records.tank.has(id)) return { kind: 'same-code', by: 'tank' };
+  const taken = sameCode('material', id, records);
+  if (taken) return taken;
   const before = records.material.get(id);
   if (!before || before.unit === unit) return undefined;
   const isCounted =
@@ -85,7 +102,9 @@ function materialMisfit({ id, unit }: Material, records: Records): Misfit | unde
   return isCounted ? { kind: 'unit-counted', unit: before.unit } : undefined;
 }
 
-function cultureMisfit({ lowestC, highestC, yield: animals, capacity }: CultureKind): Misfit | undefined {
+function cultureMisfit(kind: CultureKind): Misfit | undefined {
+  const { lowestC, highestC, yield: animals, capacity } = kind;
+  if (kind.animals === 'flies' && kind.productiveDays === undefined) return { kind: 'flies-without-days' };
   const wrong = backward('warmth', lowestC, highestC);
   return wrong ?? (animals > capacity ? { kind: 'harvest-over-capacity', animals, capacity } : undefined);
 }

@@ -14,9 +14,9 @@ export const recordKinds = {
   supplier: schemaOf(recordFields.supplier),
   tank: schemaOf(recordFields.tank),
   material: schemaOf(recordFields.material),
+  plant: schemaOf(recordFields.plant),
   pack: schemaOf(recordFields.pack),
   packPrice: schemaOf(recordFields.packPrice),
-  plant: schemaOf(recordFields.plant),
   cultureKind: schemaOf(recordFields.cultureKind),
   animalKind: schemaOf(recordFields.animalKind),
   rate: schemaOf(recordFields.rate),
@@ -39,6 +39,7 @@ export const recordKinds = {
   placement: schemaOf(recordFields.placement),
   actual: schemaOf(recordFields.actual),
   done: schemaOf(recordFields.done),
+  houseChange: schemaOf(recordFields.houseChange),
 } as const satisfies Readonly<Record<KindName, z.ZodType>>;
 
 export type RecordKind = KindName;
@@ -72,6 +73,7 @@ export type AnimalBatch = RecordOf<'animalBatch'>;
 export type Placement = RecordOf<'placement'>;
 export type Actual = RecordOf<'actual'>;
 export type Done = RecordOf<'done'>;
+export type HouseChange = RecordOf<'houseChange'>;
 
 /** The kinds in reference order. */
 export const allKinds: readonly RecordKind[] = kindNames;

@@ -105,6 +105,8 @@ const sayings: Sayings<Own, [Called]> = {
     lacks === 'who' ? 'Say who decides it, such as R-builder.' : 'Give the reason why it is done all the same.',
   'reason-stays': ({ record }) =>
     `${capital(sayRecord(record))} stays as it was written. A reason is written by the act it is for, such as moveJob with anyway and who.`,
+  'house-log': ({ record }) =>
+    `${capital(sayRecord(record))} is written by the acts of a house: proposeHouse, forceHouse, dropHouse, answerHouse, and every edit of a line.`,
   'no-place-collected': () => 'Say where the leaves were collected: it stands on the label.',
   'nobody-signs': () => 'Say who signs the readings.',
   'too-many-readings': () => 'Too many readings to keep: one an hour is enough. Take some out.',

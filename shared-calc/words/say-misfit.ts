@@ -16,7 +16,9 @@ const sayings: Sayings<Misfit> = {
     `${low.called}, ${low.is}, ${mayEqual ? 'may not lie above' : 'must lie below'} ${high.called.toLowerCase()}, ${high.is}.`,
   'harvest-over-capacity': ({ animals, capacity }) =>
     `A harvest of ${animals} is more than the ${capacity} a tub holds.`,
+  'flies-without-days': () => 'Flies are kept for their productive days: write those first.',
   'same-code': ({ by }) => `That is the code of a ${by}.`,
+  'not-hourly': ({ rate }) => `${rate} is not paid by the hour.`,
   'unit-counted': ({ unit }) =>
     `Its packs or stock are counted in ${unit}, which would no longer be right. Make another material of it.`,
 };

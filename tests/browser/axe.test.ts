@@ -143,7 +143,7 @@ describe('every dialog', () => {
 });
 
 describe('every paper, as it is printed', () => {
-  const papers = ['quotes/J01', 'jobs/J01/needs', 'prepare/J01/cards/build', 'prepare/J01/cards/handover'] as const;
+  const papers = ['quotes/J01', 'jobs/J01/needs', 'cards/J01/build', 'cards/J01/handover'] as const;
   test.each(papers)('%s can be read', async (place) => {
     await walkTo(place);
     await page.emulateMedia({ media: 'print' });

@@ -9,7 +9,7 @@ import { noneComplained, useServedBook } from './use-served-book.ts';
 const pages = useServedBook();
 
 async function openCard(card: string, kit: string, more: Readonly<Record<string, string>> = {}): Promise<Page> {
-  const page = await pages.begin(`prepare/J02/cards/${card}`, (book) =>
+  const page = await pages.begin(`cards/J02/${card}`, (book) =>
     addFullJob(book, path.join(path.dirname(book), 'recent.json'), { kit, ...more }),
   );
   await page.waitForSelector('article');

@@ -18,8 +18,10 @@ function beside(name: string): string {
   return path.join(path.dirname(pages.book()), name);
 }
 
-async function walkTo(title: string): Promise<void> {
-  await page.getByRole('link', { name: title, exact: true }).click();
+/** Through the rail, and on to a part of its entry. */
+async function walkTo(entry: string, title = entry, part?: string): Promise<void> {
+  await page.getByRole('link', { name: entry, exact: true }).click();
+  if (part !== undefined) await page.getByRole('link', { name: part, exact: true }).click();
   await page.locator('h1', { hasText: title }).waitFor();
 }
 
@@ -168,11 +170,11 @@ describe('a book of one’s own', () => {
   });
 
   test('has the function book and says calmly where there is nothing yet', async () => {
-    await walkTo('Function book');
+    await walkTo('Books', 'Function book', 'Functions');
     const functions = await page.locator('main').innerText();
-    await walkTo('Jobs board');
+    await walkTo('Jobs');
     const jobs = plain(await page.getByRole('main').getByText('There is no job yet').textContent());
-    await walkTo('Store');
+    await walkTo('Buying', 'Store', 'Store');
     const store = plain(await page.textContent('main'));
     expect([functions.includes('layer_volume'), jobs, store.includes('T03')]).toEqual([
       true,

@@ -53,11 +53,9 @@ describe('a book in which every word is hostile', () => {
     'jobs/J01/needs',
     'jobs/J01/pick-list',
     'quotes/J01',
-    ...['survey', 'prep', 'build', 'watch', 'animals-in', 'handover', 'care'].map(
-      (card) => `prepare/J01/cards/${card}`,
-    ),
-    'prepare/cards/treatment',
-    'prepare/cards/areas',
+    ...['survey', 'prep', 'build', 'watch', 'animals-in', 'handover', 'care'].map((card) => `cards/J01/${card}`),
+    'cards/treatment',
+    'cards/areas',
     'prepare/J01/checks/T07',
     'prepare/J01/watch/T07',
   ];

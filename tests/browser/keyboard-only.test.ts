@@ -1,6 +1,5 @@
 import type { Page } from 'playwright-core';
 import { beforeAll, describe, expect, test } from 'vitest';
-import { places } from '#shared-calc/contract/places.ts';
 import { chosen, figures, goTo, plain, quietLine, seenBox, stored } from './bench-hands.ts';
 import { keyboardComesTo, keyboardOn, pressSeen, tabTo } from './focus-ring.ts';
 import { noneComplained, useServedBook } from './use-served-book.ts';
@@ -26,7 +25,7 @@ describe('the main job with no hand on the mouse', () => {
     await keyboardComesTo(page, 'Title');
     await page.keyboard.type('By keys alone');
     await page.keyboard.press('Enter');
-    await page.waitForSelector('h1:has-text("Jobs board")');
+    await page.waitForSelector('h1:has-text("Jobs")');
     await page.waitForSelector('main > header p:has-text("By keys alone")');
     unseen.push(...(await tabTo(page, 'Its size bench')));
     await page.keyboard.press('Enter');
@@ -43,7 +42,7 @@ describe('the main job with no hand on the mouse', () => {
     }
     expect(unseen).toEqual([]);
 
-    unseen.push(...(await pressSeen(page, ['F6'])), ...(await tabTo(page, 'House recipe')));
+    unseen.push(...(await pressSeen(page, ['F6'])), ...(await tabTo(page, 'Books')));
     unseen.push(...(await pressSeen(page, ['Enter'])));
     await page.locator('h1', { hasText: 'House recipe' }).waitFor();
     unseen.push(...(await pressSeen(page, ['/'])));
@@ -87,19 +86,6 @@ describe('the main job with no hand on the mouse', () => {
   });
 });
 
-describe('the places with the keyboard', () => {
-  test('each is reached from the rail and left by F6, and the keyboard is always seen', async () => {
-    const page = await pages.begin('jobs');
-    const unseen = await tabTo(page, places[0]?.title ?? '');
-    for (const { title } of places) {
-      unseen.push(...(await tabTo(page, title)), ...(await pressSeen(page, ['Enter'])));
-      await page.locator('h1', { hasText: title }).waitFor();
-      unseen.push(...(await backToRail(page)));
-    }
-    expect(unseen).toEqual([]);
-  });
-});
-
 describe('a line of the recipe that was written', () => {
   test('has the keyboard at once after Enter, and leaves it where another line was pressed', async () => {
     const page = await pages.begin('recipe');
@@ -115,16 +101,6 @@ describe('a line of the recipe that was written', () => {
     expect([unseen, back, (await keyboardOn(page)).on]).toEqual([[], 'Room, hottest day: 24 degC', 'Public site: no']);
   });
 });
-
-/** F6 cycles through the parts of a page, at most four. */
-async function backToRail(page: Page): Promise<readonly string[]> {
-  const unseen: string[] = [];
-  for (let turn = 0; turn < 5; turn += 1) {
-    unseen.push(...(await pressSeen(page, ['F6'])));
-    if ((await page.locator('nav[aria-label="Places"] :focus').count()) > 0) return unseen;
-  }
-  return [...unseen, 'F6 never comes to the rail'];
-}
 
 describe('the bench with the keyboard', () => {
   let page: Page;

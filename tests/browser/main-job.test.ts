@@ -44,7 +44,7 @@ async function takeSize(tank: string): Promise<void> {
 }
 
 async function writeInHouse(line: string, text: string): Promise<void> {
-  await page.getByRole('link', { name: 'House recipe' }).click();
+  await page.getByRole('link', { name: 'Books' }).click();
   await page.locator(`[data-line="${line}"] button`).dblclick();
   await page.locator(`[data-line="${line}"] textarea`).fill(text);
   await page.keyboard.press('Enter');
@@ -65,7 +65,7 @@ describe('the main job, start to finish', () => {
   });
 
   test('three sizes taken, the house changed, one size changed, its working read, lists out, closed, undone', async () => {
-    await page.getByRole('link', { name: 'Jobs board' }).click();
+    await page.getByRole('link', { name: 'Jobs', exact: true }).click();
     await beginJob('Three for the hall');
     for (const size of sizes) await takeSize(size);
     await goTo(page, 'Soil, placed', 'T07');
@@ -117,11 +117,11 @@ describe('the main job, start to finish', () => {
     });
 
     const bench = await savedList('As CSV');
-    await page.getByRole('link', { name: 'Needs list' }).click();
+    await page.getByRole('link', { name: 'Needs', exact: true }).click();
     // The command line gets no Store here, so the page must not use it either.
     await page.getByLabel('take from the store first').uncheck();
     const needs = await savedList('Take out as CSV');
-    await page.getByRole('link', { name: 'Quotes' }).click();
+    await page.getByRole('link', { name: 'Quote', exact: true }).click();
     const quote = await savedList('Take out as CSV');
     const paper = plain(await page.locator('article').first().textContent());
     expect({ bench, needs, quote }).toEqual({

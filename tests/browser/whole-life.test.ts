@@ -70,12 +70,12 @@ async function toItsCard(page: Page): Promise<void> {
 }
 
 async function toPart(page: Page, part: string): Promise<void> {
-  await page.getByRole('link', { name: 'Prep plan', exact: true }).click();
+  await page.getByRole('link', { name: 'Plan', exact: true }).click();
   await page.getByRole('navigation', { name: 'Parts of the prep plan' }).getByRole('link', { name: part }).click();
 }
 
 async function onPaper(page: Page, card: string): Promise<void> {
-  await toPart(page, 'Cards');
+  await page.getByRole('link', { name: 'Cards', exact: true }).click();
   await page.getByRole('main').getByRole('listitem').getByRole('link').filter({ hasText: card }).first().click();
 }
 
@@ -187,7 +187,7 @@ async function payDeposit(page: Page): Promise<void> {
  * the leaves, pods, timer and sealant. Marlvale: 4 x 3.10 + 4 x 4.30 + 2 x 9.25 + 3 x 3.90 + 3 x 3.90 = 71.50 and 9.50.
  */
 async function buy(page: Page): Promise<void> {
-  await follow(page, 'Shopping run');
+  await follow(page, 'Buying');
   await reads(page, [
     'M01 Expanded clay 8-16 mm 9.82 L 7.00 L 1 × 10 L 9.80 9.80 7.18 L',
     'Marlvale Plant House goods 71.50, carriage 9.50, landed 81.00 cr Order by Wednesday 10 March 2027',
@@ -225,7 +225,7 @@ async function treatLeaves(page: Page): Promise<void> {
 
 /** 20,000 / (1 + 1.5 e^(0.07 x 21)) = 2,658.2 a m2, x 0.267 = 709.7; 28 d before the build is Thu 18 March. */
 async function claimCulture(page: Page): Promise<void> {
-  await follow(page, 'Culture board');
+  await follow(page, 'Cultures');
   await reads(page, ['Thursday 15 April 2027 J06 Reading room 710 new 1', 'new 1: started by Thursday 18 March 2027']);
   await press(page, 'Start a tub');
   await page.getByLabel('Kept for').selectOption('J06');
@@ -236,6 +236,7 @@ async function claimCulture(page: Page): Promise<void> {
 
 /** The clay of the one order that came in; of leaves the store had 500 g, and 71.66 of them went in. */
 async function build(page: Page): Promise<void> {
+  await follow(page, 'Buying');
   await follow(page, 'Store');
   await press(page, 'Receive an order');
   await page.getByRole('dialog').getByLabel('Supplier').selectOption({ label: "Hollin Lane Growers' Supply" });
@@ -247,6 +248,7 @@ async function build(page: Page): Promise<void> {
     'Cut 660 mm × 505 mm, turned up 30 mm all round.',
   ]);
   await moveOn(page, 'in quarantine', 'ready to build', 'built');
+  await follow(page, 'Buying');
   await follow(page, 'Store');
   await reads(page, ['428.34 g', '7.18 L']);
 }

@@ -70,7 +70,8 @@ describe('cautions of every act', () => {
 
 /** Said where the job tells of such people or animals. */
 const ofPeople: ReadonlySet<CautionId> = new Set<CautionId>([
-  'peopleNotAsked',
+  'underFivesNotAsked',
+  'weakImmunityNotAsked',
   'underFivesHere',
   'weakImmunityHere',
   'askAuthority',

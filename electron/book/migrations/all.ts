@@ -11,7 +11,11 @@ import { animals } from './0010-animals.ts';
 import { structuredSurvey } from './0011-survey.ts';
 import { oneTableOfCautions } from './0012-one-table-of-cautions.ts';
 import { thingsDone } from './0013-things-done.ts';
-import { oneLedger } from './0014-one-ledger.ts';
+import { animalsOfACulture } from './0014-animals-of-a-culture.ts';
+import { asSold } from './0015-as-sold.ts';
+import { stepsDone } from './0016-steps-done.ts';
+import { offers } from './0017-offers.ts';
+import { oneLedger } from './0018-one-ledger.ts';
 import type { Migration } from './migration.ts';
 
 export const migrations: readonly Migration[] = [
@@ -28,5 +32,9 @@ export const migrations: readonly Migration[] = [
   structuredSurvey,
   oneTableOfCautions,
   thingsDone,
+  animalsOfACulture,
+  asSold,
+  stepsDone,
+  offers,
   oneLedger,
 ];

@@ -2,7 +2,9 @@ import { orderSums } from '#shared-calc/bench/order-sums.ts';
 import { coinsText } from '#shared-calc/quantity/coins-text.ts';
 import { quoteCsv } from '#shared-calc/papers/quote-csv.ts';
 import type { QuoteSums } from '#shared-calc/price/quote-sums.ts';
-import { writeNumber } from '#shared-calc/quantity/write-figure.ts';
+import { BUILDER } from '#shared-calc/price/hour-coins.ts';
+import { sayPeople } from '#shared-calc/price/say-people.ts';
+import { cleanNoise, writeNumber } from '#shared-calc/quantity/write-figure.ts';
 import type { Workshop } from '#shared-calc/records/records.ts';
 import { sayOrderFault } from '#shared-calc/words/say-order-fault.ts';
 import { clientCautions } from '#shared-calc/jobs/freeze-quote.ts';
@@ -91,12 +93,16 @@ function quoteJson(quote: QuoteSums, workshop: Workshop): Record<string, unknown
     gross: money(quote.grossCoins),
     deposit: money(quote.depositCoins),
     hours: quote.hours,
+    ...(quote.people && {
+      people: quote.people.map(({ who = BUILDER, label, hours }) => ({ who, label, hours: cleanNoise(hours) })),
+    }),
   };
 }
 
 function quoteTable(quote: QuoteSums, worked: WorkedOrder): string {
   const { workshop } = worked;
   const money = (coins: number) => coinsText(coins, workshop.coinDecimals);
+  const named = sayPeople(quote, workshop);
   const rows = quote.lines.map(({ label, costCoins, margin, priceCoins, taxClass }) => [
     label,
     money(costCoins),
@@ -110,6 +116,6 @@ function quoteTable(quote: QuoteSums, worked: WorkedOrder): string {
     '',
     `before tax ${money(quote.netCoins)}`,
     ...quote.tax.map(({ taxClass, coins }) => `tax, ${taxClass} ${money(coins)}`),
-    `price ${money(quote.grossCoins)} ${workshop.currency}, deposit ${money(quote.depositCoins)}, ${quote.hours} h`,
+    `price ${money(quote.grossCoins)} ${workshop.currency}, deposit ${money(quote.depositCoins)}, ${quote.hours} h${named === '' ? '' : `: ${named}`}`,
   ].join('\n');
 }

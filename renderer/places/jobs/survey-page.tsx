@@ -2,7 +2,7 @@ import { AgainstList } from '#renderer/kit/against.tsx';
 import { Answers } from '#renderer/kit/answers.tsx';
 import { SettledField } from '#renderer/kit/field.tsx';
 import { writeRoute } from '#renderer/frame/place-route.ts';
-import { writePrepare } from '#renderer/frame/prepare-route.ts';
+import { writeCards } from '#renderer/frame/prepare-route.ts';
 import { againstMove } from '#shared-calc/derive/against-move.ts';
 import { surveyAnswers, type SurveyKey } from '#shared-calc/fields/survey.ts';
 import { isBefore } from '#shared-calc/jobs/move-job.ts';
@@ -60,7 +60,7 @@ function BeforeSurveyed({ job, context, api }: JobPart) {
 export function surveyActs(job: string): readonly PlaceAct[] {
   return [
     { label: 'Back to the job', run: () => (location.hash = writeRoute('jobs', job)) },
-    { label: 'Print to take along', run: () => (location.hash = writePrepare(job, 'cards', 'survey')) },
+    { label: 'Print to take along', run: () => (location.hash = writeCards(job, 'survey')) },
     { label: 'Next not asked', main: true, run: () => focusNext(document) },
   ];
 }

@@ -6,11 +6,12 @@ import {
   type BookRow,
   type BookTable,
 } from '#renderer/books/book-table.ts';
+import { packRecords } from '#renderer/books/piece-price.ts';
 import { insertAfter, recordColumns } from '#renderer/books/record-columns.ts';
 import { showCoins } from '#shared-calc/quantity/coins-text.ts';
 import { freshRecord } from '#shared-calc/records/edit-field.ts';
 import { nextCode } from '#renderer/books/next-code.ts';
-import { isOldPrice, packId, packsOf, priceOn, pricesOf } from '#shared-calc/buy/pack-prices.ts';
+import { isOldPrice, packsOf, priceOn } from '#shared-calc/buy/pack-prices.ts';
 import { addRecords, removeRecords } from '#renderer/books/put-record.ts';
 import { byCode, codeColumn, recordsOf } from '#renderer/books/record-table.ts';
 import { mayGo } from '#renderer/books/uses-of.ts';
@@ -48,7 +49,7 @@ export const materialTable: BookTable<MaterialRow> = {
   copy: (context, row) => {
     const id = freeCode(context);
     const packs = row.packs.map(({ pack }) =>
-      added('pack', { id: packId(id, pack.amount), material: id, amount: pack.amount }),
+      added('pack', { ...pack, id: pack.id.replace(row.id, id), material: id }),
     );
     return {
       id,
@@ -74,11 +75,7 @@ function removeMaterials(records: Records, rows: readonly MaterialRow[]): Result
     records,
   );
   if (!may.ok) return may;
-  const gone = rows.flatMap(({ material, packs }) => [
-    ...packs.flatMap(({ pack }) => pricesOf(records, pack.id)).map((price) => added('packPrice', price)),
-    ...packs.map(({ pack }) => added('pack', pack)),
-    added('material', material),
-  ]);
+  const gone = rows.flatMap(({ id, material }) => [...packRecords(records, id), added('material', material)]);
   return ok(removeRecords(`${rows.map(({ id }) => id).join(', ')} removed`, gone));
 }
 

@@ -3,7 +3,7 @@ import { batchLabel } from '#shared-calc/prepare/batch-label.ts';
 import { BatchForm } from './batch-form.tsx';
 import { OpenBatch } from './open-batch.tsx';
 import type { PartView } from './part-view.ts';
-import { writePrepare } from '#renderer/frame/prepare-route.ts';
+import { writeCards, writePrepare } from '#renderer/frame/prepare-route.ts';
 import { EmptyNote } from '#renderer/kit/empty-note.tsx';
 import { Link } from '#renderer/kit/link.tsx';
 import type { TreatmentWish } from './treatment-texts.ts';
@@ -42,7 +42,7 @@ export function Batches({ view, asked, moistened }: BatchesParts) {
             ))}
           </ul>
           <p>
-            <Link href={writePrepare(job?.id, 'cards', 'labels')}>All labels on paper</Link>
+            <Link href={writeCards(job?.id, 'labels')}>All labels on paper</Link>
           </p>
         </>
       )}

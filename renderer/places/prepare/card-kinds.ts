@@ -18,3 +18,7 @@ export const cardKinds = [
 ] as const;
 
 export type CardId = (typeof cardKinds)[number]['id'];
+
+export function isCard(id: string | undefined): id is CardId {
+  return cardKinds.some((card) => card.id === id);
+}

@@ -11,13 +11,9 @@ import { treatmentDocument } from '#shared-calc/papers/treatment-paper.ts';
 import { leavesOf } from '#shared-calc/prepare/leaves-of.ts';
 import { careByArea } from '#shared-calc/prepare/size-care.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
-import { cardKinds, type CardId } from './card-kinds.ts';
+import type { CardId } from './card-kinds.ts';
 import type { PartView } from './part-view.ts';
 import { askTreatment } from './treatment-texts.ts';
-
-export function isCard(id: string | undefined): id is CardId {
-  return cardKinds.some((card) => card.id === id);
-}
 
 /** A card for printing, or why there is none. */
 export function cardPaper(view: PartView, card: CardId): JSX.Element {

@@ -2,7 +2,7 @@ import { writeRoute } from '#renderer/frame/place-route.ts';
 import { walkLinks } from '#renderer/kit/walk-links.ts';
 import { cardKinds } from './card-kinds.ts';
 import type { PartView } from './part-view.ts';
-import { writePrepare } from '#renderer/frame/prepare-route.ts';
+import { writeCards } from '#renderer/frame/prepare-route.ts';
 import css from './prepare.module.css';
 import { Muted } from '#renderer/kit/muted.tsx';
 
@@ -19,7 +19,7 @@ export function CardsPart({ job }: PartView) {
                 <b>{title}</b> {says} Open a job first.
               </Muted>
             ) : (
-              <a href={writePrepare(job?.id, 'cards', id)}>
+              <a href={writeCards(job?.id, id)}>
                 <b>{title}</b> <Muted>{says}</Muted>
               </a>
             )}

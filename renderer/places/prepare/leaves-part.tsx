@@ -9,7 +9,7 @@ import { Batches } from './batches.tsx';
 import { leavesOf } from '#shared-calc/prepare/leaves-of.ts';
 import type { PrepareState } from './prepare-state.ts';
 import type { PartView } from './part-view.ts';
-import { writePrepare } from '#renderer/frame/prepare-route.ts';
+import { writeCards } from '#renderer/frame/prepare-route.ts';
 import { Caution, Cautions } from '#renderer/kit/caution.tsx';
 import { CautionList } from '#renderer/kit/caution-list.tsx';
 import { Checkbox, Radio } from '#renderer/kit/checkbox.tsx';
@@ -194,7 +194,7 @@ function ChosenWay({ view: { context, job }, asked: { chosen, leavesL } }: Chose
         </Cautions>
         <CautionList cautions={plan.value.cautions} />
         <p>
-          <Link href={writePrepare(job?.id, 'cards', 'treatment')}>
+          <Link href={writeCards(job?.id, 'treatment')}>
             On paper, to stand by: {writeNumber(leavesL, 2, { decimalComma })} L
           </Link>
         </p>

@@ -7,7 +7,7 @@ import { coreHeat, readProbeLog, sayCoreHeat } from '#shared-calc/prepare/probe-
 import type { TreatmentBatch } from '#shared-calc/records/records.ts';
 import type { PartView } from './part-view.ts';
 import type { JobApi } from '#renderer/store/job-api.ts';
-import { writePrepare } from '#renderer/frame/prepare-route.ts';
+import { writeCards } from '#renderer/frame/prepare-route.ts';
 import { Button, Buttons } from '#renderer/kit/button.tsx';
 import { Checkbox } from '#renderer/kit/checkbox.tsx';
 import { EmptyNote } from '#renderer/kit/empty-note.tsx';
@@ -35,7 +35,7 @@ export function OpenBatch({ view: { state, context, job }, batch }: OpenBatchPar
         ))}
       </ul>
       <p class={css['links']}>
-        <Link href={writePrepare(job?.id, 'cards', 'labels', batch.id)}>Its label on paper</Link>
+        <Link href={writeCards(job?.id, 'labels', batch.id)}>Its label on paper</Link>
         <Button look="plain" onClick={() => state.api.doAct('removeBatch', { batch: batch.id })}>
           Take this batch out
         </Button>

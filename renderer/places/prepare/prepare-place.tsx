@@ -1,20 +1,24 @@
-import { contextNow, type BookContext } from '#renderer/books/book-api.ts';
+import { contextNow } from '#renderer/books/book-api.ts';
 import type { PlaceAct } from '#renderer/frame/frame-view.ts';
-import type { FindView, PlaceView } from '#renderer/frame/page-view.ts';
+import type { PlaceView } from '#renderer/frame/page-view.ts';
 import type { Route } from '#renderer/frame/place-route.ts';
-import { jobName, jobsInOrder } from '#shared-calc/jobs/find-job.ts';
-import { printAct } from '#renderer/print/print-acts.ts';
-import { cardPaper, isCard } from './card-papers.tsx';
-import { CardsPart } from './cards-part.tsx';
+import { jobName } from '#shared-calc/jobs/find-job.ts';
+import { findJob } from './find-job.ts';
 import { ChecksPart } from './checks-part.tsx';
 import { DatesPart } from './dates-part.tsx';
 import { saveAllPlans, saveJobPlan } from './save-calendar.ts';
 import { JobsPart } from './jobs-part.tsx';
 import { LeavesPart } from './leaves-part.tsx';
 import type { PartView } from './part-view.ts';
-import { openPrepareState } from './prepare-state.ts';
+import type { PrepareState } from './prepare-state.ts';
 import type { JobApi } from '#renderer/store/job-api.ts';
-import { prepareParts, readPrepareRest, writePrepare, type PreparePartId } from '#renderer/frame/prepare-route.ts';
+import {
+  prepareParts,
+  readPrepareRest,
+  writeCards,
+  writePrepare,
+  type PreparePartId,
+} from '#renderer/frame/prepare-route.ts';
 import { Tabs } from '#renderer/kit/tabs.tsx';
 import { TookPart } from './took-part.tsx';
 import { WatchPart } from './watch-part.tsx';
@@ -22,17 +26,15 @@ import css from '#renderer/kit/part-page.module.css';
 import { ScrollPage } from '#renderer/kit/scroll-page.tsx';
 
 /**
- * The prep plan: a job's dates, all jobs on one line, checks, leaves, the watch, what it took, and the printed cards.
+ * The prep plan: a job's dates, all jobs on one line, checks, leaves, the watch, and what it took.
  */
-export function preparePlace(api: JobApi): (route: Route) => PlaceView {
-  const state = openPrepareState(api, window);
+export function preparePlace(api: JobApi, state: PrepareState): (route: Route) => PlaceView {
   return ({ rest }) => {
     const context = contextNow(api);
     const route = readPrepareRest(rest, context.records);
     if (route.job !== undefined && route.job !== api.job.peek()) queueMicrotask(() => api.openJob(route.job ?? ''));
     const job = context.records.job.get(route.job ?? api.job.value ?? '');
-    const view: PartView = { state, context, job, of: route.of, one: route.one };
-    if (route.part === 'cards' && isCard(route.of)) return paperView(view, route.of);
+    const view: PartView = { state, context, job, of: route.of, one: undefined };
     return partView(view, route.part);
   };
 }
@@ -56,7 +58,7 @@ function partView(view: PartView, part: PreparePartId): PlaceView {
         <Part key={`${part} ${job?.id ?? ''}`} {...view} />
       </ScrollPage>
     ),
-    find: findJob(part, context),
+    find: findJob(context, (id) => writePrepare(id, part)),
   };
 }
 
@@ -67,7 +69,6 @@ const partOf: Readonly<Record<PreparePartId, (view: PartView) => preact.JSX.Elem
   leaves: LeavesPart,
   watch: WatchPart,
   took: TookPart,
-  cards: CardsPart,
 };
 
 const printedAs: Readonly<Partial<Record<PreparePartId, string>>> = { dates: 'prep', jobs: 'areas', watch: 'watch' };
@@ -76,9 +77,7 @@ function actsOf(view: PartView, part: PreparePartId): readonly PlaceAct[] {
   const { job } = view;
   const card = printedAs[part];
   const printed: PlaceAct | undefined =
-    card === undefined
-      ? undefined
-      : { label: 'On paper', run: () => (location.hash = writePrepare(job?.id, 'cards', card)) };
+    card === undefined ? undefined : { label: 'On paper', run: () => (location.hash = writeCards(job?.id, card)) };
   const acts = printed && (job || card === 'areas') ? [printed] : [];
   if (part === 'jobs') return [...acts, { label: 'Save all as calendar', main: true, run: () => saveAllPlans(view) }];
   if (part !== 'dates') return acts;
@@ -88,38 +87,4 @@ function actsOf(view: PartView, part: PreparePartId): readonly PlaceAct[] {
       ? { label: 'Save as calendar', main: true, hint: 'A file that calendars take in', run: () => saveJobPlan(view) }
       : { label: 'Save as calendar', hint: 'Open a job first.' },
   ];
-}
-
-function paperView(view: PartView, card: Parameters<typeof cardPaper>[1]): PlaceView {
-  const { job } = view;
-  return {
-    about: job ? jobName(job) : '',
-    aside: 'on paper',
-    acts: [
-      { label: 'Back to the cards', run: () => (location.hash = writePrepare(job?.id, 'cards')) },
-      printAct(window),
-    ],
-    work: (
-      <ScrollPage look="paper" label="Paper">
-        {cardPaper(view, card)}
-      </ScrollPage>
-    ),
-  };
-}
-
-function findJob(part: PreparePartId, { records }: BookContext): FindView {
-  const jobs = jobsInOrder(records);
-  return {
-    label: 'Find a job',
-    placeholder: 'Find a job',
-    options: jobs.map(jobName),
-    go: (words) => {
-      const wanted = words.toLowerCase();
-      const found =
-        jobs.find((job) => jobName(job).toLowerCase() === wanted) ??
-        jobs.find((job) => jobName(job).toLowerCase().includes(wanted));
-      if (found) location.hash = writePrepare(found.id, part);
-      return found !== undefined;
-    },
-  };
 }

@@ -6,7 +6,7 @@ import { watchedSizes } from '#shared-calc/prepare/watched-sizes.ts';
 import { Readings } from './readings.tsx';
 import { OpenAJob } from './open-a-job.tsx';
 import type { PartView } from './part-view.ts';
-import { writePrepare } from '#renderer/frame/prepare-route.ts';
+import { writeCards, writePrepare } from '#renderer/frame/prepare-route.ts';
 import { CautionList } from '#renderer/kit/caution-list.tsx';
 import { EmptyNote } from '#renderer/kit/empty-note.tsx';
 import { Link } from '#renderer/kit/link.tsx';
@@ -67,7 +67,7 @@ function AnimalsIn({ view: { context, job } }: { readonly view: PartView }) {
       </ul>
       <CautionList cautions={eachOnce([...card.cautions, ...card.audience, ...card.protection])} />
       <p>
-        <Link href={writePrepare(job.id, 'cards', 'animals-in')}>On paper</Link>
+        <Link href={writeCards(job.id, 'animals-in')}>On paper</Link>
       </p>
     </section>
   );

@@ -3,6 +3,7 @@ import { showCoins } from '#shared-calc/quantity/coins-text.ts';
 import { Hint } from '#renderer/kit/note.tsx';
 import { Table } from '#renderer/kit/table.tsx';
 import type { QuoteBody } from '#shared-calc/jobs/quote-body.ts';
+import { sayPeople } from '#shared-calc/price/say-people.ts';
 import { writeNumber } from '#shared-calc/quantity/write-figure.ts';
 
 export interface InsideParts {
@@ -13,6 +14,7 @@ export interface InsideParts {
 /** Only for the builder: cost, margin and price of each line, and the hours. */
 export function InsideTable({ body, context: { workshop } }: InsideParts) {
   const { lines, costCoins, netCoins, grossCoins, hours } = body.sums;
+  const named = sayPeople(body.sums, workshop);
   const money = (coins: number) => showCoins(coins, workshop);
   const share = (part: number) => `${writeNumber(part * 100, 1, workshop)}\u00a0%`;
   const earned = netCoins > 0 ? share((netCoins - costCoins) / netCoins) : '';
@@ -33,7 +35,8 @@ export function InsideTable({ body, context: { workshop } }: InsideParts) {
         foot={[{ sum: true, cells: ['Before tax', money(costCoins), earned, money(netCoins)] }]}
       />
       <Hint>
-        {writeNumber(hours, 2, workshop)} hours charged; price with tax {money(grossCoins)}
+        {writeNumber(hours, 2, workshop)} hours charged{named !== '' && ` (${named})`}; price with tax{' '}
+        {money(grossCoins)}
         {reserves > 0 && `; reserves of ${money(reserves)} are in the prices`}.
       </Hint>
     </section>

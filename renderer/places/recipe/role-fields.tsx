@@ -45,10 +45,17 @@ function NeedFields({ line, put, records }: FieldParts) {
   );
 }
 
-function WorkFields({ line, put }: FieldParts) {
+function WorkFields({ line, put, records }: FieldParts) {
+  const rates = [...records.rate.values()].filter(({ id, per }) => per === 'h' && id !== 'R-overhead');
   return (
     <>
       <SettledField {...entryOf('task')} text={line.task ?? ''} settle={(task) => put({ task: given(task) })} />
+      <ChoiceField
+        {...entryOf('who')}
+        value={line.who ?? ''}
+        options={[{ value: '', label: 'the builder' }, ...rates.map(({ id, label }) => ({ value: id, label }))]}
+        choose={(who) => put({ who: given(who) })}
+      />
       <PerJob line={line} put={put} />
     </>
   );

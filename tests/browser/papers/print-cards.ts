@@ -48,10 +48,10 @@ async function writeBatches(page: Page): Promise<void> {
 }
 
 async function print(page: Page, card: string, folder: string): Promise<void> {
-  await page.evaluate((hash) => (location.hash = hash), `#/prepare/J03/cards/${card}`);
+  await page.evaluate((hash) => (location.hash = hash), `#/cards/J03/${card}`);
   await page.waitForFunction(
     (hash) => location.hash === hash && document.querySelector('article'),
-    `#/prepare/J03/cards/${card}`,
+    `#/cards/J03/${card}`,
   );
   for (const format of formats) {
     const file = `${folder}card-${card}-${format}`;

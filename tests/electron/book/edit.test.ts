@@ -251,7 +251,7 @@ function refusedEdits(): readonly Refused[] {
         kind: 'unknown-reference',
         record: recorded('pack', 'X'),
         field: 'material',
-        kinds: ['material', 'tank'],
+        kinds: ['material', 'tank', 'plant'],
         id: 'M99',
       },
     },

@@ -44,7 +44,7 @@ describe('the step to version 9', () => {
     db.close();
     const { rate, material } = reopen(path).records();
 
-    expect([rate.get('R-builder'), rate.get('R-van')].map((each) => each?.source)).toEqual([undefined, 'house']);
+    expect([rate.get('R-builder'), rate.get('R-fitter')].map((each) => each?.source)).toEqual([undefined, 'house']);
     expect([material.get('M05'), material.get('M16')].map((each) => each?.source)).toEqual([undefined, 'memory']);
   });
 });

@@ -235,6 +235,23 @@ describe('the step to version 12', () => {
   });
 });
 
+describe('the step to version 15', () => {
+  test.each([
+    ['accepted', 'Q1'],
+    ['handed over', 'Q1'],
+    ['quoted', undefined],
+  ])('a job that is %s is sold as %s', (state, quote) => {
+    const path = copyOf('v13.loamwright');
+    const db = new Database(path);
+    db.prepare("UPDATE job SET state = ? WHERE id = 'J01'").run(state);
+    db.close();
+    const book = reopen(path);
+
+    expect(book.records().job.get('J01')?.soldAs).toBe(quote);
+    book.close();
+  });
+});
+
 describe('migrate', () => {
   test('a book is brought forward step by step, with a backup of what it was', () => {
     const book = newBook(adding('begin', ...oneOfEach));

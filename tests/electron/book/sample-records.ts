@@ -1,5 +1,6 @@
 import { hashBody } from '#electron/book/issued.ts';
 import { sampleLedger } from './sample-ledger.ts';
+import { sampleDone } from './sample-done.ts';
 import { sampleBatch, sampleKind, samplePlacement } from './sample-animals.ts';
 import { unasked } from '#shared-calc/fields/survey.ts';
 import { type Added, type Change, emptyChange } from '#shared-calc/records/change.ts';
@@ -98,11 +99,17 @@ export const oneOfEach: readonly Added[] = [
   { kind: 'tank', record: tankOf('T07', { supplier: 'S1', damHeightMm: 150.5 }) },
   {
     kind: 'material',
-    record: { id: 'M01', label: 'Expanded clay', unit: 'L', supplier: 'S1', sale: 'packs', keeps: true, note: '' },
+    record: {
+      id: 'M01',
+      label: 'Expanded clay',
+      unit: 'L',
+      supplier: 'S1',
+      sale: 'packs',
+      keeps: true,
+      note: '',
+      season: { from: '10-01', to: '03-31' },
+    },
   },
-  { kind: 'pack', record: { id: 'M01-10', material: 'M01', amount: 10 } },
-  { kind: 'pack', record: { id: 'T07-1', material: 'T07', amount: 1 } },
-  { kind: 'packPrice', record: { id: 'M01-10@start', pack: 'M01-10', from: '2027-03-01', priceCoins: 980 } },
   {
     kind: 'plant',
     record: {
@@ -113,13 +120,15 @@ export const oneOfEach: readonly Added[] = [
       widthLaterCm: 60,
       lightLow: 2,
       lightHigh: 6,
-      priceCoins: 360,
       dry: false,
       harm: 'milky sap',
       leastFloorM2: 0,
       note: '',
     },
   },
+  { kind: 'pack', record: { id: 'M01-10', material: 'M01', amount: 10, supplier: 'S1', article: 'H-104' } },
+  { kind: 'pack', record: { id: 'T07-1', material: 'T07', amount: 1, supplier: 'S1' } },
+  { kind: 'packPrice', record: { id: 'M01-10@start', pack: 'M01-10', from: '2027-03-01', priceCoins: 980 } },
   {
     kind: 'cultureKind',
     record: {
@@ -142,6 +151,7 @@ export const oneOfEach: readonly Added[] = [
       feedEveryDays: 7,
       q10: 2,
       atC: 21,
+      animals: 'springtails',
     },
   },
   sampleKind,
@@ -169,6 +179,7 @@ export const oneOfEach: readonly Added[] = [
       material: 'M01',
       group: 'media',
       perJob: false,
+      who: 'R1',
     },
   },
   {
@@ -197,12 +208,22 @@ export const oneOfEach: readonly Added[] = [
   },
   {
     kind: 'packChoice',
-    record: { id: 'J01.M01', jobs: ['J01'], material: 'M01', packs: [{ pack: 'M01-10', count: 2 }] },
+    record: { id: 'J01.M01', jobs: ['J01'], material: 'M01', packs: [{ pack: 'M01-10', count: 2 }], supplier: 'S1' },
   },
   { kind: 'issuedQuote', record: quoteOf('Q1', 'Q-0001', { job: 'J01' }) },
   {
     kind: 'quoteLine',
-    record: { id: 'L1', job: 'J01', label: 'Step stool', group: 'media', costCoins: 1200, by: 'us' },
+    record: {
+      id: 'L1',
+      job: 'J01',
+      label: 'Step stool',
+      group: 'media',
+      costCoins: 1200,
+      by: 'us',
+      size: 'J01-T07',
+      supplier: 'S1',
+      leadDays: 4,
+    },
   },
   {
     kind: 'treatmentBatch',
@@ -247,16 +268,30 @@ export const oneOfEach: readonly Added[] = [
     kind: 'actual',
     record: { id: 'A1', job: 'J01', size: 'J01-T07', line: 'soil', value: 33.7, unit: 'L', on: '2027-03-10', note: '' },
   },
+  { kind: 'done', record: sampleDone },
   {
-    kind: 'done',
+    kind: 'houseChange',
     record: {
-      id: 'D-0001',
+      id: 'HC-0001',
+      recipe: 'H1',
       on: '2027-03-10',
-      step: 'built',
-      who: 'R1',
-      job: 'J01',
-      against: [{ what: 'deposit', why: 'No deposit of J01 is recorded.' }],
-      note: 'Paid in cash on the day',
+      after: {
+        id: 'H1.pad',
+        recipe: 'H1',
+        order: '9',
+        section: 'Base',
+        name: 'pad',
+        role: 'given',
+        unit: 'mm',
+        text: '3 mm',
+        note: '',
+        shownFirst: false,
+        inset: false,
+        perJob: false,
+      },
+      note: 'Try a pad under the drainage',
+      fromJob: 'J01',
+      answers: [{ job: 'J01', answer: 'leave', on: '2027-03-10', by: 'R1' }],
     },
   },
 ];

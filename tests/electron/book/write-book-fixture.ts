@@ -20,7 +20,7 @@ if (!made.ok) throw new Error(JSON.stringify(made.fault));
 const plant = made.value.records().plant.get('P01');
 if (!plant) throw new Error('no plant');
 const written = made.value.apply(
-  { ...adding('price of P01'), updated: [{ kind: 'plant', from: plant, to: { ...plant, priceCoins: 380 } }] },
+  { ...adding('note of P01'), updated: [{ kind: 'plant', from: plant, to: { ...plant, note: 'Trim it.' } }] },
   1,
 );
 if (!written.ok) throw new Error(JSON.stringify(written.fault));

@@ -19,7 +19,7 @@ describe('mayGo', () => {
     expect([
       mayGo('tank', ['T01', 'T02'], records),
       mayGo('plant', ['P01'], records),
-      mayGo('rate', ['R-van'], records),
+      mayGo('rate', ['R-fitter'], records),
     ]).toEqual([ok(undefined), ok(undefined), ok(undefined)]);
   });
 

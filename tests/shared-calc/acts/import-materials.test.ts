@@ -28,7 +28,7 @@ describe('importRecords, materials', () => {
         ['M40', 'new', ['label', 'unit', 'sale', 'keeps']],
       ],
       [
-        { kind: 'pack', record: { id: 'M01-3.785411784', material: 'M01', amount: 3.785411784 } },
+        { kind: 'pack', record: { id: 'M01-3.785411784', material: 'M01', amount: 3.785411784, supplier: 'S-hollin' } },
         {
           kind: 'material',
           record: { id: 'M40', label: 'Rice hulls', unit: 'L', sale: 'packs', keeps: false, note: '' },

@@ -32,6 +32,7 @@ describe('moveJob', () => {
     expect(kept?.id).toMatch(/^D-0001-[0-9a-z]{6}$/);
     expect({ ...kept, id: '', against: kept?.against.map(({ what }) => what).slice(0, 2) }).toEqual({
       id: '',
+      ends: false,
       on: DEMO_DAY,
       step: 'built',
       who: 'R-builder',

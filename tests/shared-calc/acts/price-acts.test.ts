@@ -23,7 +23,7 @@ describe('putPrice', () => {
     const { label, records } = done(demo, 'putPrice', { material: 'M04', amount: 20, priceCoins: 1900 });
     expect([label, records.pack.get('M04-20'), dated(records, 'M04-20')]).toEqual([
       `M04 pack of 20 at 19.00 from ${DEMO_DAY}`,
-      { id: 'M04-20', material: 'M04', amount: 20 },
+      { id: 'M04-20', material: 'M04', amount: 20, supplier: 'S-hollin' },
       [[DEMO_DAY, 1900]],
     ]);
   });

@@ -6,7 +6,7 @@ import type { Material, Pack, PackPrice, Records, Supplier, Tank } from '#shared
  * Goods of the demo workshop, entered by hand, for the tests of buying. Prices in coins.
  */
 
-type PriceRecords = Pick<Records, 'material' | 'pack' | 'packPrice' | 'supplier' | 'tank'>;
+type PriceRecords = Pick<Records, 'material' | 'pack' | 'packPrice' | 'supplier' | 'tank' | 'plant'>;
 
 const packsOf: Readonly<Record<string, readonly (readonly [number, number])[]>> = {
   M01: [
@@ -126,6 +126,7 @@ export const demoRecords: PriceRecords = {
   tank: byId([tank]),
   pack: byId(packs),
   packPrice: byId(packPrices),
+  plant: new Map(),
 };
 
 export const demoPrices: PriceBook = priceBook(demoRecords, { on: '2027-07-15', oldPriceDays: 180 });
@@ -144,6 +145,7 @@ export function withRecords(
     material: new Map([...demoRecords.material, ...byId(more.material ?? [])]),
     supplier: new Map([...demoRecords.supplier, ...byId(more.supplier ?? [])]),
     tank: new Map([...demoRecords.tank, ...byId(more.tank ?? [])]),
+    plant: new Map([...demoRecords.plant, ...byId(more.plant ?? [])]),
     pack: new Map([...demoRecords.pack, ...byId(more.pack ?? [])]),
     packPrice: new Map([...demoRecords.packPrice, ...byId(more.packPrice ?? [])]),
   };

@@ -1,18 +1,18 @@
 import { unasked } from '#shared-calc/fields/survey.ts';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { choosePlants, type PlantPlace } from '#shared-calc/jobs/choose-plants.ts';
+import { choosePlants, pricedPlants, type PlantPlace } from '#shared-calc/jobs/choose-plants.ts';
 import { orderPlants } from '#shared-calc/jobs/order-plants.ts';
 import { paneCuts } from '#shared-calc/jobs/pane-cuts.ts';
 import { plantNeeds, plantPlace } from '#shared-calc/jobs/plant-place.ts';
 import { plantClasses } from '#shared-calc/fields/plant.ts';
 import type { AnimalKind, Plant } from '#shared-calc/records/records.ts';
-import { DEMO_DAY, demoBench, demoRecords } from '#tests/demo-bench.ts';
+import { DEMO_DAY, demoBench, demoPrices, demoRecords } from '#tests/demo-bench.ts';
 import { done } from '#tests/shared-calc/acts/do-act.ts';
 import { workedJob } from '#tests/worked-job.ts';
 import { jobOf, libraryJob, withRecords } from './demo-jobs.ts';
 
-const book = [...demoRecords().plant.values()];
+const book = pricedPlants(demoRecords(), demoPrices());
 const place: PlantPlace = {
   light: 5.5,
   heightMm: 450,

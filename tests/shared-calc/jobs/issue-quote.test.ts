@@ -29,7 +29,7 @@ describe('issueQuote', () => {
     ]);
     expect([body.lines.length, body.rates.length, body.margins.length]).toEqual([
       [...first.records.line.values()].filter((line) => line.recipe === 'H1').length,
-      5,
+      4,
       10,
     ]);
     expect(body.goods.filter((goods) => goods.material.startsWith('T')).length).toBe(12);

@@ -3,8 +3,10 @@ import { describe, expect, test } from 'vitest';
 import { answerOfState } from '#shared-calc/bench/check-state.ts';
 import { derive } from '#shared-calc/derive/derived.ts';
 import { unasked, type Survey } from '#shared-calc/fields/survey.ts';
-import { placeChecks, placeUses, type PlaceUse } from '#shared-calc/jobs/place-checks.ts';
+import { placeChecks, placeUses, unseenPlace, type PlaceUse } from '#shared-calc/jobs/place-checks.ts';
 import type { PlacedSize } from '#shared-calc/jobs/placed-size.ts';
+import type { Job } from '#shared-calc/records/records.ts';
+import { peopleNear } from '#shared-calc/papers/audience-rules.ts';
 import { plainDisplay } from '#shared-calc/quantity/shown-unit.ts';
 import { DEMO_DAY, demoRecords } from '#tests/demo-bench.ts';
 import { jobOf, libraryJob, withRecords } from './demo-jobs.ts';
@@ -29,18 +31,23 @@ const t05: PlacedSize = { ...t07, key: 'T05', called: 'T05', lengthMm: 610, mass
 interface There {
   readonly sizes?: readonly PlacedSize[];
   readonly of?: string;
+  readonly state?: Job['state'];
 }
 
-function checkOf(use: PlaceUse, answers: Partial<Survey>, { sizes = [t07], of = 'T07' }: There = {}) {
+function checkOf(
+  use: PlaceUse,
+  answers: Partial<Survey>,
+  { sizes = [t07], of = 'T07', state = 'accepted' }: There = {},
+) {
   const survey = { ...unasked, ...answers };
-  const found = placeChecks({ survey, sizes, display: plainDisplay }, of).find((check) => check.use === use);
+  const found = placeChecks({ survey, state, sizes, display: plainDisplay }, of).find((check) => check.use === use);
   if (!found) throw new Error(`no check of ${use}`);
   return found;
 }
 
 describe('placeChecks', () => {
   test('what nobody asked is not known yet, says so, and names who decides', () => {
-    const checks = placeChecks({ survey: unasked, sizes: [t07], display: plainDisplay }, 'T07');
+    const checks = placeChecks({ ...unseenPlace, sizes: [t07], display: plainDisplay }, 'T07');
     expect(checks.map(({ use, state, level }) => [use, state, level])).toEqual(
       placeUses.map((use) => [use, 'not known yet', 'watch']),
     );
@@ -88,7 +95,10 @@ describe('placeChecks', () => {
 
   test('widths are said in the unit that the workshop reads', () => {
     const display = { ...plainDisplay, unitsShown: { length: 'in' } };
-    const checks = placeChecks({ survey: { ...unasked, narrowestMm: 780 }, sizes: [t07], display }, 'T07');
+    const checks = placeChecks(
+      { ...unseenPlace, survey: { ...unasked, narrowestMm: 780 }, sizes: [t07], display },
+      'T07',
+    );
     expect(checks.find(({ use }) => use === 'wayIn')?.says).toContain('the way in is 30.71\u00a0in');
   });
 
@@ -125,6 +135,46 @@ describe('placeChecks', () => {
       'T05 and T07 together weigh 135.00\u00a0kg at worst, with the drain blocked; the shelf is rated for 100.00\u00a0kg, of which 80.00\u00a0kg are used.',
     );
   });
+
+  test('before a job is accepted its sizes may be alternatives: what each weighs and takes alone is said as well', () => {
+    const there = { sizes: [t05, { ...t07, count: 2 }], state: 'quoted' } as const;
+    const answers = { shelfRatingKg: 100, clearLengthMm: 1000, clearDepthMm: 500, clearHeightMm: 700 };
+
+    expect(checkOf('shelf', answers, there)).toMatchObject({
+      state: 'fails',
+      says: 'T05 and 2 of T07 together weigh 225.00\u00a0kg at worst, with the drain blocked (alone T05 45.00\u00a0kg, 2 of T07 180.00\u00a0kg); the shelf is rated for 100.00\u00a0kg, of which 80.00\u00a0kg are used.',
+    });
+    expect(checkOf('clearSize', answers, there).says).toBe(
+      'Outside it does not fit: T05 and 2 of T07 in a row 2434\u00a0mm (alone T05 610\u00a0mm, 2 of T07 1824\u00a0mm), clear 1000\u00a0mm.',
+    );
+  });
+
+  test('the builds of one size all come, so nothing is said of one alone', () => {
+    const answers = { shelfRatingKg: 100 };
+    expect(checkOf('shelf', answers, { sizes: [{ ...t07, count: 2 }], state: 'enquiry' }).says).not.toContain('alone');
+    expect(checkOf('shelf', answers, { sizes: [t05, t07], state: 'deposit in' }).says).not.toContain('alone');
+  });
+
+  test('of many sizes the lightest and the heaviest are said', () => {
+    const sizes = ['A', 'B', 'C', 'D', 'E', 'F', 'T07'].map((key) => ({
+      ...(key === 'C' ? t05 : t07),
+      key,
+      called: key,
+    }));
+    expect(checkOf('shelf', { shelfRatingKg: 100 }, { sizes, state: 'surveyed' }).says).toContain(
+      '(each alone 45.00\u00a0kg to 90.00\u00a0kg)',
+    );
+  });
+
+  test.each(['yes', 'not asked'] as const)(
+    'people who are at risk, answered %s, are minded in the words of the cards',
+    (answer) => {
+      const survey = { ...unasked, underFives: answer, weakImmunity: answer };
+      const limits = (['underFives', 'weakImmunity'] as const).map((use) => checkOf(use, survey));
+      expect(limits.map(({ says }) => says)).toEqual(peopleNear({ survey }).map(({ says }) => says));
+      expect(limits.map(({ decides }) => decides)).toEqual(peopleNear({ survey }).map(({ decides }) => decides));
+    },
+  );
 
   test.each([
     ['no hours of it', { sunHours: 0 }, { ...t07, sunM2: 0 }, 'holds'],

@@ -14,7 +14,7 @@ import type { SaidCaution } from '#shared-calc/cautions/all-cautions.ts';
 import { plainDisplay } from '#shared-calc/quantity/shown-unit.ts';
 import { workshopOf } from '#shared-calc/records/workshop-of.ts';
 import { treatmentWays, type TreatmentWay } from '#shared-calc/trade/heat/leaf-treatment.ts';
-import { demoBench, demoOnce, demoRecords } from '#tests/demo-bench.ts';
+import { demoBench, demoOnce, demoPrices, demoRecords } from '#tests/demo-bench.ts';
 import { demoPlan, mondayToFriday } from '#tests/shared-calc/prepare/demo-plan.ts';
 
 export const records = demoRecords();
@@ -43,7 +43,7 @@ export function cautionLists(
 ): readonly (readonly [act: string, ids: readonly string[]])[] {
   const bench = demoOnce({ recipe, sizes: ['T07'], job }, records);
   const care = careDates('2027-04-28', mondayToFriday);
-  const terms = { records, display: plainDisplay, survey: unasked };
+  const terms = { records, prices: demoPrices(records), display: plainDisplay, survey: unasked };
   const handed = { job: school, handover: '2027-04-28', care, workshop: workshopOf(records), display: plainDisplay };
   const lists: readonly (readonly [string, readonly SaidCaution[]])[] = [
     ['survey', surveyCard(school, { records, workshop: workshopOf(records), display: plainDisplay }).cautions],

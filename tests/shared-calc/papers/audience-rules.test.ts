@@ -4,8 +4,8 @@ import { peopleNear, protectedKinds } from '#shared-calc/papers/audience-rules.t
 
 describe('peopleNear', () => {
   test.each([
-    ['not asked', 'not asked', ['peopleNotAsked']],
-    ['yes', 'not asked', ['peopleNotAsked', 'underFivesHere']],
+    ['not asked', 'not asked', ['underFivesNotAsked', 'weakImmunityNotAsked']],
+    ['yes', 'not asked', ['underFivesHere', 'weakImmunityNotAsked']],
     ['no', 'yes', ['weakImmunityHere']],
     ['no', 'no', []],
   ] as const)('children under five %s, weak immunity %s', (underFives, weakImmunity, ids) => {

@@ -3,10 +3,10 @@ import { describe, expect, test } from 'vitest';
 import { buildCards, type BuildCard } from '#shared-calc/papers/build-card.ts';
 import { pickLists } from '#shared-calc/papers/pick-list.ts';
 import { plainDisplay } from '#shared-calc/quantity/shown-unit.ts';
-import { demoBench, demoRecipes } from '#tests/demo-bench.ts';
+import { demoBench, demoPrices, demoRecipes } from '#tests/demo-bench.ts';
 import { cardBench, records, workMinutes } from './all-cards.ts';
 
-const terms = { records, display: plainDisplay, survey: unasked };
+const terms = { records, prices: demoPrices(records), display: plainDisplay, survey: unasked };
 
 function cardOf(job: Readonly<Record<string, string>>, recipe = 'H1'): BuildCard {
   const bench = cardBench(job, recipe);

@@ -69,9 +69,9 @@ describe('quoteModel', () => {
     ]);
     const { cautions, assumed } = quoteModel(issued(narrow, 'A').body);
     // T05 is 445 + 2 x 5 mm deep outside and passes, T07 445 + 2 x 6 mm and does not.
-    const limits = cautions.filter(({ says }) => /carried|children/i.test(says));
+    const limits = cautions.filter(({ says }) => /carried|Under-fives come/i.test(says));
     expect(limits.map(({ says, decides, sizes }) => [says.slice(0, 24), decides, sizes])).toEqual([
-      ['Children under five come', 'School or centre health lead, public-health office', ['T05', 'T07']],
+      ['Under-fives come here: r', 'School or centre health lead, public-health office', ['T05', 'T07']],
       ['Carried upright, never o', 'Crew leader', ['T07']],
     ]);
     expect(assumed.at(-1)).toEqual({ label: 'Way in, at its narrowest', value: '456\u00a0mm' });

@@ -5,7 +5,8 @@ import { orderPlants } from '#shared-calc/jobs/order-plants.ts';
 import { paneCuts } from '#shared-calc/jobs/pane-cuts.ts';
 import { supplierOrders, type SupplierOrder } from '#shared-calc/papers/supplier-orders.ts';
 import { calendarOf } from '#shared-calc/prepare/calendar-of.ts';
-import { DEMO_DAY } from '#tests/demo-bench.ts';
+import { pricedPlants } from '#shared-calc/jobs/choose-plants.ts';
+import { DEMO_DAY, demoPrices } from '#tests/demo-bench.ts';
 import { jobOf, libraryJob, valueOf } from '#tests/shared-calc/jobs/demo-jobs.ts';
 
 /** The orders for the library's T05, with the stock of the demo's Store. */
@@ -20,7 +21,7 @@ function libraryOrders(): ReadonlyMap<string, SupplierOrder> {
       on: DEMO_DAY,
       calendar: calendarOf(records),
       panes: paneCuts(bench).map((cut) => ({ ...cut, column: `J02 ${cut.column}` })),
-      plants: orderPlants([{ bench, survey }], records.plant.values()),
+      plants: orderPlants([{ bench, survey }], pricedPlants(records, demoPrices(records))),
       planned: [{ job: 'J02', plan: { steps: [{ step: 'tank', date: '2027-03-30', orderBy: '2027-03-16' }] } }],
     },
     records,

@@ -24,6 +24,11 @@ export const demoRules: QuoteRules = {
     { id: 'low', label: 'Low', share: 0.04 },
   ],
   hourCoins: 4300,
+  paid: new Map([
+    ['R-fitter', { label: 'Fitter', overCoins: -500 }],
+    ['R-grower', { label: 'Grower', overCoins: -800 }],
+    ['R-overhead', { label: 'Overhead', overCoins: -2100 }],
+  ]),
   depositShare: 0.4,
   depositStepCoins: 500,
   contingencyShare: 0,

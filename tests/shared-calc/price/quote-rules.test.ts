@@ -32,6 +32,13 @@ describe('quoteRules', () => {
   test('takes terms from the workshop and margins in their own order', () => {
     const margin = new Map(demoRules.margins.toReversed().map((each) => [each.id, each]));
     const taxClass = new Map(demoRules.taxClasses.map((each) => [each.id, each]));
-    expect(quoteRules(workshop, { margin, taxClass }, 4300)).toEqual(demoRules);
+    const hourly = [
+      ['R-builder', 'Builder', 3200],
+      ['R-fitter', 'Fitter', 2700],
+      ['R-grower', 'Grower', 2400],
+      ['R-overhead', 'Overhead', 1100],
+    ] as const;
+    const rate = new Map(hourly.map(([id, label, coins]) => [id, { id, label, coins, per: 'h' as const }]));
+    expect(quoteRules(workshop, { margin, taxClass, rate })).toEqual(demoRules);
   });
 });

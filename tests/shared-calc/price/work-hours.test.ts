@@ -9,7 +9,22 @@ describe('minutesOf', () => {
       task('survey_work', 45, { column: 'T05', count: 2, perJob: true }),
       task('survey_work', 45, { column: 'T07', perJob: true }),
     ];
-    expect(minutesOf(work)).toBe(2 * 96 + 138 + 45);
+    expect(minutesOf(work)).toEqual({ minutes: 2 * 96 + 138 + 45, paidAt: new Map() });
+  });
+
+  test("what a line says is somebody else's hour is counted by rate, too; the builder's is not", () => {
+    const work: readonly WorkAmount[] = [
+      task('plant_work', 96, { count: 2, who: 'R-builder' }),
+      task('lamp_work', 45, { count: 2, who: 'R-fitter' }),
+      task('culture_work', 50, { perJob: true, who: 'R-grower' }),
+    ];
+    expect(minutesOf(work)).toEqual({
+      minutes: 192 + 90 + 50,
+      paidAt: new Map([
+        ['R-fitter', 90],
+        ['R-grower', 50],
+      ]),
+    });
   });
 });
 

@@ -39,7 +39,7 @@ describe('calledOf', () => {
     const { bench, pricing } = workedJob(records, jobOf(records, 'J02'), DEMO_DAY);
     const quote = quoteModel(issued(records, 'A').body);
     const papers = {
-      build: buildCards(bench, { records, display: plainDisplay, survey: unasked }),
+      build: buildCards(bench, { records, prices: pricing.prices, display: plainDisplay, survey: unasked }),
       picked: pickLists(bench, records, plainDisplay),
       watch: watchCards(bench, plainDisplay),
       options: optionsPage({ bench, pricing, records, on: DEMO_DAY }),

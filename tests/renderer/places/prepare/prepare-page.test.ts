@@ -122,7 +122,7 @@ describe('the prep plan as a place', () => {
     expect(said).toMatch(/^Core up to 121\.0 °C; 3\d\.\d of 30 min .* The core was there long enough\.$/);
     expect(await page.getByRole('article').locator('canvas').count()).toBe(2);
     expect(await page.getByRole('link', { name: 'Its label on paper' }).getAttribute('href')).toBe(
-      '#/prepare/cards/labels/TB-001',
+      '#/cards/labels/TB-001',
     );
     await page.close();
   });
@@ -229,11 +229,11 @@ const parts = [
   'prepare/J03/leaves',
   'prepare/J02/watch',
   'prepare/J06/took',
-  'prepare/J03/cards',
+  'cards/J03',
   'cultures/C1',
   'cultures/C5',
   ...['survey', 'prep', 'treatment', 'labels', 'build', 'watch', 'animals-in', 'handover', 'care', 'areas'].map(
-    (card) => `prepare/J03/cards/${card}`,
+    (card) => `cards/J03/${card}`,
   ),
 ];
 
@@ -251,7 +251,7 @@ describe('for everybody', () => {
         await page.evaluate((hash) => (location.hash = hash), `#/${place}`);
         await page.waitForFunction(
           (part) =>
-            document.querySelector('main article, main [role="group"], main nav') !== null &&
+            document.querySelector('main article, main [role="group"], main section') !== null &&
             location.hash.endsWith(part),
           place,
         );

@@ -7,7 +7,9 @@ import type { PlaceView } from '#renderer/frame/page-view.ts';
 import type { Route } from '#renderer/frame/place-route.ts';
 import { mountPage } from '#renderer/mount-page.tsx';
 import { culturesPlace } from '#renderer/places/cultures/cultures-place.tsx';
+import { cardsPlace } from '#renderer/places/prepare/cards-place.tsx';
 import { preparePlace } from '#renderer/places/prepare/prepare-place.tsx';
+import { openPrepareState } from '#renderer/places/prepare/prepare-state.ts';
 import type { JobApi } from '#renderer/store/job-api.ts';
 import { derive } from '#shared-calc/derive/derived.ts';
 import { fromRecordLists, RecordListsSchema } from '#shared-calc/contract/record-lists.ts';
@@ -67,8 +69,10 @@ const undo = () => {
   done.value = done.value.slice(0, -1);
 };
 
+const prepare = openPrepareState(api, window);
 const places: Readonly<Partial<Record<Route['place'], (route: Route) => PlaceView>>> = {
-  prepare: preparePlace(api),
+  prepare: preparePlace(api, prepare),
+  cards: cardsPlace(api, prepare),
   cultures: culturesPlace(api),
 };
 const elsewhere: PlaceView = {

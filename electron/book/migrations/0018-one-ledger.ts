@@ -7,7 +7,7 @@ import type { Migration } from './migration.ts';
  * day of the step, and stays kept for its job. Orders become records, materials get a least level.
  */
 export const oneLedger: Migration = {
-  version: 14,
+  version: 18,
   name: 'one ledger',
   up: (db, _tell, day) => {
     db.exec(`
