@@ -16,6 +16,7 @@ import { quoteCommand } from './commands/quote.ts';
 import { runCommand } from './commands/run.ts';
 import { storeCommands } from './commands/store.ts';
 import { startCommand } from './commands/start.ts';
+import { todayCommand } from './commands/today.ts';
 import { treatCommand } from './commands/treat.ts';
 import { tubCommands } from './commands/tub.ts';
 import { workCommand } from './commands/work.ts';
@@ -28,6 +29,7 @@ const all: readonly Command[] = [
   ...storeCommands,
   quoteCommand,
   changedCommand,
+  todayCommand,
   jobsCommand,
   ...jobCommands,
   actsCommand,

@@ -31,6 +31,7 @@ const readIn: Readonly<Record<string, string>> = {
   'store least': 'said-of-store',
   quote: 'said-of-figures',
   changed: 'said-of-revisions',
+  today: 'said-of-today',
   jobs: 'said-of-jobs',
   'job new': 'said-of-jobs',
   'job set': 'said-of-jobs',

@@ -1,10 +1,19 @@
 import { describe, expect, test } from 'vitest';
 import { addDays } from '#shared-calc/calendar/day.ts';
+import { previousOpen } from '#shared-calc/calendar/work-calendar.ts';
+import { calendarOf } from '#shared-calc/prepare/calendar-of.ts';
+import { demoRecords } from '#tests/demo-bench.ts';
 import { today } from '#electron/service/today.ts';
 import { type Said, useSaidWhole } from './said-whole.ts';
 import { notes, unasked } from './unasked-t05.ts';
 
 const day = today();
+const calendar = calendarOf(demoRecords());
+
+/** So many days from today, or the last open day before. */
+function openIn(days: number): string {
+  return previousOpen(addDays(day, days), calendar);
+}
 
 /** A quote that the client, we and the suppliers change. */
 const revised: readonly Said[] = [
@@ -12,8 +21,8 @@ const revised: readonly Said[] = [
     ['job', 'new', '--title', 'Reading room', '--sizes', 'T05', '--set', 'soil_rise=0 mm'],
     [
       'job  title         state    sizes  handover  next',
-      '---  ------------  -------  -----  --------  ---------------',
-      'J02  Reading room  enquiry  T05              Survey the site',
+      '---  ------------  -------  -----  --------  ---------------------------------',
+      `J02  Reading room  enquiry  T05              answer the enquiry, by ${openIn(3)}`,
     ],
   ],
   [
@@ -50,16 +59,16 @@ const revised: readonly Said[] = [
     ['job', 'set', 'J02', 'litter=20 mm'],
     [
       'job  title         state   sizes  handover  next',
-      '---  ------------  ------  -----  --------  ---------------------------------',
-      `J02  Reading room  quoted  T05              Ask for the answer, by ${addDays(day, 21)}`,
+      '---  ------------  ------  -----  --------  --------------------------------',
+      `J02  Reading room  quoted  T05              ask about Q-0001A, by ${openIn(18)}`,
     ],
   ],
   [
     ['job', 'set', 'J02', 'T05.drainage_waste=5 %', '--by', 'us'],
     [
       'job  title         state   sizes  handover  next',
-      '---  ------------  ------  -----  --------  ---------------------------------',
-      `J02  Reading room  quoted  T05              Ask for the answer, by ${addDays(day, 21)}`,
+      '---  ------------  ------  -----  --------  --------------------------------',
+      `J02  Reading room  quoted  T05              ask about Q-0001A, by ${openIn(18)}`,
     ],
   ],
   [
