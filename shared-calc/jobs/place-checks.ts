@@ -28,7 +28,7 @@ export interface PlaceCheck extends Pick<CheckResult, 'level' | 'state' | 'says'
 }
 
 /** The place of a job, and how far the job is. */
-export type PlaceOf = Pick<Job, 'survey' | 'state'>;
+type PlaceOf = Pick<Job, 'survey' | 'state'>;
 
 /** Before anybody goes to a place. */
 export const unseenPlace: PlaceOf = { survey: unasked, state: 'enquiry' };
