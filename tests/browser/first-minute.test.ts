@@ -57,7 +57,7 @@ function countOf({ recipe, line, job, size, stockEntry, packPrice, supplier, tan
 
 describe('the demo workshop', () => {
   beforeAll(async () => {
-    page = await pages.begin('');
+    page = await pages.begin('bench');
     await page.waitForSelector('[role="gridcell"]');
   });
 
