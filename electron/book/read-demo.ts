@@ -37,7 +37,7 @@ const files: readonly (readonly [string, RecordKind])[] = [
   ['jobs.json', 'job'],
   ['sizes.json', 'size'],
   ['local-values.json', 'localValue'],
-  ['stock.json', 'stockEntry'],
+  ['stock.json', 'move'],
 ];
 
 const Objects = z.union([z.array(z.looseObject({})), z.looseObject({}).transform((one) => [one])]);

@@ -40,15 +40,7 @@ function makeBook(
   return createBook(path, { ...opening, begin });
 }
 
-const leftOut: readonly RecordKind[] = [
-  'supplier',
-  'packPrice',
-  'closedDay',
-  'job',
-  'size',
-  'localValue',
-  'stockEntry',
-];
+const leftOut: readonly RecordKind[] = ['supplier', 'packPrice', 'closedDay', 'job', 'size', 'localValue', 'move'];
 
 function isKept({ kind }: Added): boolean {
   return !leftOut.includes(kind);
