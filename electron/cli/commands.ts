@@ -15,6 +15,7 @@ import { paperCommand, papersCommand } from './commands/paper.ts';
 import { prepareCommand } from './commands/prepare.ts';
 import { quoteCommand } from './commands/quote.ts';
 import { runCommand } from './commands/run.ts';
+import { storeCommands } from './commands/store.ts';
 import { startCommand } from './commands/start.ts';
 import { todayCommand } from './commands/today.ts';
 import { treatCommand } from './commands/treat.ts';
@@ -26,6 +27,7 @@ const all: readonly Command[] = [
   benchCommand,
   needsCommand,
   runCommand,
+  ...storeCommands,
   quoteCommand,
   changedCommand,
   todayCommand,
