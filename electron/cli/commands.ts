@@ -5,6 +5,7 @@ import { benchCommand } from './commands/bench.ts';
 import { bookCheckCommand, bookExportCommand, bookNewCommand } from './commands/book.ts';
 import { changedCommand } from './commands/changed.ts';
 import { culturesCommand } from './commands/cultures.ts';
+import { didCommand } from './commands/did.ts';
 import { functionsCommand } from './commands/functions.ts';
 import { importPricesCommand } from './commands/import-prices.ts';
 import { jobCommands } from './commands/job.ts';
@@ -15,6 +16,7 @@ import { paperCommand, papersCommand } from './commands/paper.ts';
 import { prepareCommand } from './commands/prepare.ts';
 import { quoteCommand } from './commands/quote.ts';
 import { runCommand } from './commands/run.ts';
+import { storeCommands } from './commands/store.ts';
 import { startCommand } from './commands/start.ts';
 import { todayCommand } from './commands/today.ts';
 import { treatCommand } from './commands/treat.ts';
@@ -26,6 +28,7 @@ const all: readonly Command[] = [
   benchCommand,
   needsCommand,
   runCommand,
+  ...storeCommands,
   quoteCommand,
   changedCommand,
   todayCommand,
@@ -35,6 +38,7 @@ const all: readonly Command[] = [
   actsCommand,
   actCommand,
   prepareCommand,
+  didCommand,
   treatCommand,
   culturesCommand,
   ...tubCommands,

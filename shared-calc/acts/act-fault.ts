@@ -54,6 +54,8 @@ export type ActFault =
   | { readonly kind: 'name-taken'; readonly name: string }
   /** The line to move is already at the end of its recipe. */
   | { readonly kind: 'at-the-end'; readonly label: string; readonly end: 'first' | 'last' }
+  | { readonly kind: 'done-for-nothing' }
+  | { readonly kind: 'no-step'; readonly step: string; readonly steps: readonly string[]; readonly near?: string }
   | { readonly kind: 'no-unit'; readonly unit: string }
   | { readonly kind: 'bounds-crossed'; readonly low: number; readonly high: number }
   | { readonly kind: 'range-without-figure'; readonly line: string }
@@ -97,6 +99,19 @@ export type ActFault =
       /** How the workshop writes figures. */
       readonly display: Display;
     }
+  | {
+      readonly kind: 'more-than-stands';
+      readonly goods: string;
+      readonly unit: string;
+      readonly stands: number;
+      readonly display: Display;
+    }
+  /** What was taken later would not have been there. */
+  | { readonly kind: 'counted-before'; readonly goods: string; readonly on: string }
+  /** In the material's unit. */
+  | { readonly kind: 'least-over-up-to'; readonly least: number; readonly upTo: number }
+  /** Orders and moves are written by their own acts alone. */
+  | { readonly kind: 'by-own-acts'; readonly record: RecordName }
   | { readonly kind: 'nothing-free'; readonly job: string }
   | { readonly kind: 'nothing-came' }
   /** A harvest may not take so many animals from a tub on that day. */

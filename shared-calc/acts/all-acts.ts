@@ -2,6 +2,7 @@ import type { Act } from './act.ts';
 import * as books from './book-acts.ts';
 import * as cells from './cell-acts.ts';
 import * as animals from './animal-acts.ts';
+import { did } from './did-act.ts';
 import * as houses from './house-acts.ts';
 import { takeInList } from './import-acts.ts';
 import * as jobs from './job-acts.ts';
@@ -9,6 +10,7 @@ import * as recipes from './recipe-acts.ts';
 import { rescaleCoins } from './rescale-coins.ts';
 import * as sizes from './size-acts.ts';
 import * as batches from './batch-acts.ts';
+import * as keeps from './keep-acts.ts';
 import * as measures from './measure-acts.ts';
 import * as moves from './move-acts.ts';
 import * as prices from './price-acts.ts';
@@ -49,6 +51,7 @@ const acts = {
   writeJob: jobs.writeJob,
   setNextAct: jobs.setNextAct,
   markOrdered: moves.markOrdered,
+  did,
   choosePacks: jobs.choosePacks,
   writeCells: cells.writeCells,
   backToHouse: cells.backToHouse,
@@ -66,12 +69,15 @@ const acts = {
   nameSize: sizes.nameSize,
   setAnimals: sizes.setAnimals,
   putIn: store.putIn,
-  correctEntry: store.correctEntry,
-  writeOff: store.writeOff,
+  correctLot: store.correctLot,
   useStock: store.useStock,
-  reserve: store.reserve,
-  release: store.release,
-  keepNeeded: store.keepNeeded,
+  wasteStock: store.wasteStock,
+  sellStock: store.sellStock,
+  countStock: store.countStock,
+  keepStock: keeps.keepStock,
+  release: keeps.release,
+  keepNeeded: keeps.keepNeeded,
+  setLeast: store.setLeast,
   receive: store.receive,
   addQuoteLine: quoteLines.addQuoteLine,
   changeQuoteLine: quoteLines.changeQuoteLine,

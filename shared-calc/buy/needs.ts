@@ -2,7 +2,7 @@ import { failed, ok, type Result } from '#shared-calc/result.ts';
 import { pooledBuilds, type BuildAmount } from './all-builds.ts';
 import type { BuyFault } from './buy-fault.ts';
 import { carriageSum, supplierBills, type SupplierBill } from './carriage.ts';
-import { materialNeed, type MaterialNeed, type Use } from './material-need.ts';
+import { materialNeed, type MaterialNeed, type Supply, type Use } from './material-need.ts';
 import { goodsIn, type PriceBook } from './price-book.ts';
 import type { Stock } from './stock.ts';
 
@@ -16,6 +16,8 @@ export interface NeedAmount extends BuildAmount {
 export interface Buying {
   readonly prices: PriceBook;
   readonly stock: Stock;
+  /** What there is of a material, if more is known than its stock. */
+  readonly supply?: (material: string) => Supply | undefined;
   /** Only these materials, if given; totals and carriage too. */
   readonly materials?: readonly string[] | undefined;
 }
@@ -44,7 +46,8 @@ export function listNeeds(uses: readonly Use[], buying: Buying): Result<NeedsLis
   for (const [material, wanted] of byMaterial(uses, buying.materials)) {
     const goods = goodsIn(buying.prices, material);
     if (!goods.ok) return goods;
-    const need = materialNeed(goods.value, wanted, buying.stock.get(material) ?? 0);
+    const supply = buying.supply?.(material) ?? { stock: buying.stock.get(material) ?? 0 };
+    const need = materialNeed(goods.value, wanted, supply);
     if (!need.ok) return need;
     needs.push(need.value);
   }

@@ -2,7 +2,7 @@ import { sayDays } from '#shared-calc/prepare/say-day.ts';
 import { sayRowFault } from './say-row-fault.ts';
 import { sayLogFaults } from './say-log-faults.ts';
 import { writeNumber } from '#shared-calc/quantity/write-figure.ts';
-import { goodsWords } from '#shared-calc/quantity/goods-words.ts';
+import { goodsWords, packWords } from '#shared-calc/quantity/goods-words.ts';
 import { inSentence } from '#shared-calc/recipe/line-label.ts';
 import { capital } from '#shared-calc/rule/capital.ts';
 import type { ActFault, Break, Need, RefusedCell } from '#shared-calc/acts/act-fault.ts';
@@ -73,6 +73,15 @@ const sayings: Sayings<Own, [Called]> = {
     const again = unit === 'each' ? 'count again' : 'measure again';
     return `The Store has ${goods(free)} to give, not ${goods(asked)}. What is kept for others stays: ${again}, or give back what is kept.`;
   },
+  'more-than-stands': ({ unit, stands, display }) =>
+    `The store has ${(unit === 'each' ? goodsWords : packWords)(stands, unit, display).replace('\u00a0', ' ')}; count it first.`,
+  'counted-before': ({ goods, on }) =>
+    `Some of ${goods} that was taken after ${on} would not have been there: count it on a later day.`,
+  'least-over-up-to': ({ least, upTo }) => `Fill up to ${upTo} is under the least, ${least}: write it above.`,
+  'by-own-acts': ({ record }) =>
+    record.kind === 'order'
+      ? `${capital(sayRecord(record))} stays as it was sent: take it in, or close it.`
+      : `${capital(sayRecord(record))} stays: count the goods, or write what came or went as a move of its own.`,
   'nothing-free': ({ job }) => `The Store has nothing free that ${job} still needs.`,
   'stands-against': ({ job, state, against }) => {
     const more = against.length > 1 ? ` And ${against.length - 1} more.` : '';
@@ -92,6 +101,9 @@ const sayings: Sayings<Own, [Called]> = {
       : `${size} is for another kind of animal, ${named}, than batch ${batch}.`,
   'still-placed': ({ size, batch }) => `Batch ${batch} is planned into ${size}: take it back first.`,
   'in-quarantine': (fault) => `${sayQuarantine(fault)} To plan them in all the same, give a reason and who decides.`,
+  'done-for-nothing': () => 'Say what it was done for: a job, a tub or an order.',
+  'no-step': ({ step, steps, near }) =>
+    `No step called ${step}.${near === undefined ? '' : ` Did you mean ${near}?`} Steps: ${steps.join(', ')}, or a task of the recipe such as L11.`,
   'half-a-reason': ({ lacks }) =>
     lacks === 'who' ? 'Say who decides it, such as R-builder.' : 'Give the reason why it is done all the same.',
   'reason-stays': ({ record }) =>

@@ -98,7 +98,16 @@ const Better = z.strictObject({
   landedThen: Money,
 });
 export const Run = z.strictObject({
-  materials: z.array(z.strictObject({ ...Need.shape, aloneCost: Money })),
+  materials: z.array(
+    z.strictObject({
+      ...Need.shape,
+      kept: z.record(z.string(), z.number()),
+      keptOver: z.record(z.string(), z.number()),
+      coming: z.number(),
+      forStore: z.number(),
+      aloneCost: Money,
+    }),
+  ),
   suppliers: z.array(
     z.strictObject({
       supplier: z.string(),
