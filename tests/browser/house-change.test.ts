@@ -45,7 +45,9 @@ describe('a change of the house', () => {
     const page = await pages.begin('bench/J01', withSold);
     await write(page, ['Litter depth', 'T07'], '20');
     await goTo(page, 'Litter depth', 'T07');
-    await pressByKey(page, 'Send to house');
+    // Tab goes from size to size on the bench.
+    await page.getByRole('button', { name: 'Send to house' }).focus();
+    await page.keyboard.press('Enter');
     const dialog = page.getByRole('dialog', { name: 'Change the house H1' });
     await dialog.waitFor();
     await page.keyboard.type('thinner lasts');
