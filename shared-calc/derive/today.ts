@@ -6,6 +6,7 @@ import { careItems } from './today-care.ts';
 import { flyItems, tubItems } from './today-cultures.ts';
 import { enquiryItems, nextActItems, quoteItems } from './today-office.ts';
 import { goodsItems, stepItems } from './today-plan.ts';
+import { houseItems } from './today-house.ts';
 import { todaySources, type TodayDraft, type TodayItem, type TodaySource } from './today-item.ts';
 
 type Source<Of> = readonly [source: TodaySource, drafts: (of: Of, derived: Derived) => readonly TodayDraft[]];
@@ -17,6 +18,7 @@ const jobSources: readonly Source<DerivedJob>[] = [
   ['enquiry', ({ job }) => enquiryItems(job)],
   ['quote', ({ job }, { records, today }) => quoteItems(job, records, today)],
   ['next act', ({ job }, { records }) => nextActItems(job, records)],
+  ['house', houseItems],
   ['care', (job, { records }) => careItems(job, records)],
 ];
 
