@@ -12,6 +12,7 @@ export interface AskedEdit {
   readonly recipe: string;
   /** Writes it; returns why not. */
   readonly answer: (note: string, as: ActInputs['editHouse']['as']) => string | undefined;
+  /** The dialog is gone. */
   readonly leave: () => void;
 }
 
@@ -24,13 +25,20 @@ export interface HouseAsk {
   readonly edit: EditHouse;
 }
 
-export type EditHouse = (edit: HouseEdit, direct: () => string | undefined, then?: () => void) => string | undefined;
+export type EditHouse = (edit: HouseEdit, direct: () => string | undefined, after?: AfterEdit) => string | undefined;
+
+export interface AfterEdit {
+  /** It is written. */
+  readonly written?: () => void;
+  /** The dialog is gone, whatever was answered. */
+  readonly back?: () => void;
+}
 
 export function houseAsk(book: Pick<BookStore, 'derived' | 'doAct'>): HouseAsk {
   const asked = signal<AskedEdit | undefined>(undefined);
   return {
     asked,
-    edit: (edit, direct, then) => {
+    edit: (edit, direct, { written, back } = {}) => {
       const derived = book.derived.peek();
       const act: Act = actTable[edit.act];
       const done = runAct(act, derived, edit.input);
@@ -38,12 +46,16 @@ export function houseAsk(book: Pick<BookStore, 'derived' | 'doAct'>): HouseAsk {
       const recipe = edits[0]?.recipe ?? '';
       const isOpen = [...derived.records.job.values()].some((job) => job.recipe === recipe && job.state !== 'closed');
       if (!isOpen || !edits.some(({ before, after }) => worksOtherwise(before, after))) return direct();
-      const leave = () => (asked.value = undefined);
+      const leave = () => {
+        asked.value = undefined;
+        back?.();
+      };
       const answer: AskedEdit['answer'] = (note, as) => {
         const input = { ...edit, note, as };
-        return book.doAct('editHouse', input, () => as === 'in force' && then?.());
+        return book.doAct('editHouse', input, () => as === 'in force' && written?.());
       };
-      asked.value = { edits, recipe, answer, leave };
+      // The editor closes first, so that the keyboard goes back to its line from the dialog.
+      queueMicrotask(() => queueMicrotask(() => (asked.value = { edits, recipe, answer, leave })));
       return undefined;
     },
   };

@@ -90,7 +90,7 @@ function LineActs({ book, store, editHouse, face: { line, label } }: ActParts) {
   const remove = () => {
     const input = { line: line.id, anyway: true };
     const gone = () => void (store.chosen.value = undefined);
-    void editHouse({ act: 'removeLine', input }, () => book.doAct('removeLine', input, gone), gone);
+    void editHouse({ act: 'removeLine', input }, () => book.doAct('removeLine', input, gone), { written: gone });
   };
   const ask = () => {
     const needs = needsOf(book.records.peek(), line);
