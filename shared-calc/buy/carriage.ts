@@ -11,10 +11,10 @@ export interface SupplierBill {
   readonly shortOfMinimumCoins: number;
 }
 
-type Terms = Pick<Supplier, 'carriageCoins' | 'freeFromCoins'>;
+export type CarriageTerms = Pick<Supplier, 'carriageCoins' | 'freeFromCoins'>;
 
 /** Carriage of an order of goods: none from the free-carriage sum on. */
-export function carriageOf(goodsCoins: number, { carriageCoins, freeFromCoins }: Terms): number {
+export function carriageOf(goodsCoins: number, { carriageCoins, freeFromCoins }: CarriageTerms): number {
   return freeFromCoins !== undefined && goodsCoins >= freeFromCoins ? 0 : carriageCoins;
 }
 
@@ -45,6 +45,7 @@ function billOf(supplier: Supplier, goodsCoins: number): SupplierBill {
   };
 }
 
-function isBought(need: MaterialNeed): boolean {
+/** Own goods and what the Store has are not. */
+export function isBought(need: MaterialNeed): boolean {
   return need.sale === 'cut' || (need.sale === 'packs' && need.packs.length > 0);
 }

@@ -3,7 +3,8 @@ import { pooledBuilds, type BuildAmount } from './all-builds.ts';
 import type { BuyFault } from './buy-fault.ts';
 import { carriageSum, supplierBills, type SupplierBill } from './carriage.ts';
 import { materialNeed, type MaterialNeed, type Use } from './material-need.ts';
-import { goodsIn, type PriceBook } from './price-book.ts';
+import { chooseOffers, type AnySupplier } from './choose-offers.ts';
+import { goodsIn, offersIn, type PriceBook } from './price-book.ts';
 import type { Stock } from './stock.ts';
 
 /** The amount of a need line in one column, for one build, in the material's unit. */
@@ -18,6 +19,8 @@ export interface Buying {
   readonly stock: Stock;
   /** Only these materials, if given; totals and carriage too. */
   readonly materials?: readonly string[] | undefined;
+  /** Left out: each from its usual supplier. */
+  readonly any?: AnySupplier;
 }
 
 export interface NeedsList {
@@ -29,6 +32,8 @@ export interface NeedsList {
   readonly packsTotalCoins: number;
   /** Packs cost plus the carriage on what is bought. */
   readonly landedCoins: number;
+  /** No other suppliers land for less; left out where each is the usual one. */
+  readonly proven?: boolean;
 }
 
 /** The needs list of one job, all its columns together. */
@@ -40,15 +45,33 @@ export function needsOf(needs: readonly NeedAmount[], buying: Buying): Result<Ne
 export function listNeeds(uses: readonly Use[], buying: Buying): Result<NeedsList, BuyFault> {
   const unknown = buying.materials?.find((material) => !buying.prices.goods.has(material));
   if (unknown !== undefined) return failed({ kind: 'unknown-material', material: unknown });
-  const needs: MaterialNeed[] = [];
+  const all: (readonly MaterialNeed[])[] = [];
   for (const [material, wanted] of byMaterial(uses, buying.materials)) {
-    const goods = goodsIn(buying.prices, material);
-    if (!goods.ok) return goods;
-    const need = materialNeed(goods.value, wanted, buying.stock.get(material) ?? 0);
+    const needs = needsFrom(material, wanted, buying);
+    if (!needs.ok) return needs;
+    all.push(needs.value);
+  }
+  if (!buying.any) return ok(withTotals(all.flat(), buying.prices));
+  const { needs, proven } = chooseOffers(all, buying.prices, buying.any);
+  return ok({ ...withTotals(needs, buying.prices), proven });
+}
+
+/** The need as each supplier would meet it, the usual one first; only as the usual one would where others do not count. */
+function needsFrom(
+  material: string,
+  wanted: readonly Use[],
+  { prices, stock, any }: Buying,
+): Result<readonly MaterialNeed[], BuyFault> {
+  const usual = goodsIn(prices, material);
+  const offers = any ? offersIn(prices, material) : [];
+  if (offers.length === 0 && !usual.ok) return usual;
+  const needs: MaterialNeed[] = [];
+  for (const goods of offers.length > 0 || !usual.ok ? offers : [usual.value]) {
+    const need = materialNeed(goods, wanted, stock.get(material) ?? 0);
     if (!need.ok) return need;
     needs.push(need.value);
   }
-  return ok(withTotals(needs, buying.prices));
+  return ok(needs);
 }
 
 /** Uses by material, without binary noise and without materials that are not asked for. */

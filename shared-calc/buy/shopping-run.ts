@@ -34,21 +34,30 @@ export interface ShoppingRun {
   /** Including carriage. */
   readonly landedTogetherCoins: number;
   readonly landedAloneCoins: number;
+  /** No other suppliers land the run for less; else it is the best that was found. */
+  readonly proven: boolean;
+}
+
+export interface RunBuying extends Omit<Buying, 'any'> {
+  /** Suppliers taken by hand, by material. */
+  readonly from?: ReadonlyMap<string, string>;
 }
 
 /**
  * One shopping run over sizes or jobs: stock is taken off the total, then the total is rounded up to whole packs once.
- * Also gives what each part would cost alone, with stock given out in their order. Own goods are never on it.
+ * Also gives what each part would cost alone, with stock given out in their order. Own goods are never on it. Each
+ * material comes from one supplier, so chosen that all of it lands for the least.
  */
-export function shoppingRun(parts: readonly RunPart[], buying: Buying): Result<ShoppingRun, BuyFault> {
+export function shoppingRun(parts: readonly RunPart[], asked: RunBuying): Result<ShoppingRun, BuyFault> {
+  const { from, ...buying } = asked;
   const bought = buying.prices.goods;
   const toBuy = parts.map((part) => ({
     ...part,
     needs: part.needs.filter((need) => bought.get(need.material)?.sale !== 'own'),
   }));
-  const together = listNeeds(togetherUses(toBuy), buying);
+  const together = listNeeds(togetherUses(toBuy), { ...buying, any: { from, compare: true } });
   if (!together.ok) return together;
-  const alone = eachAlone(toBuy, buying);
+  const alone = eachAlone(toBuy, { ...buying, any: { from, compare: false } });
   return alone.ok ? ok(runOf(together.value, alone.value, buying.prices)) : alone;
 }
 
@@ -95,6 +104,7 @@ function runOf(together: NeedsList, alone: readonly NeedsList[], prices: PriceBo
     aloneCoins: alone.reduce((sum, list) => sum + list.packsTotalCoins, 0),
     landedTogetherCoins: together.landedCoins,
     landedAloneCoins: alone.reduce((sum, list) => sum + list.landedCoins, 0),
+    proven: together.proven ?? true,
   };
 }
 

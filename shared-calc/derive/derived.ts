@@ -140,11 +140,15 @@ function derivedWith(caches: Caches, records: Records, today: Day): Derived {
 function runOver(caches: Caches, derived: Omit<Derived, 'run'>, asked: JobsToBuy): Result<JobsRun, JobFault> {
   const { records, today, prices, job } = derived;
   const jobs = asked.jobs.map((id) => job(id));
-  const on = [today, prices, records.stockEntry, records.plant, asked.more, asked.materials?.join(), ...jobs];
+  const on = [today, prices, records.stockEntry, records.plant, asked.more, asked.materials?.join(), sayFrom(asked), ...jobs];
   // If one of its jobs is missing, the cache depends on all jobs.
   return caches.runs(asked.jobs.join(), jobs.includes(undefined) ? [...on, records.job] : on, () =>
     jobsRun(derived, asked),
   );
+}
+
+function sayFrom({ from = new Map<string, string>() }: JobsToBuy): string {
+  return [...from].flat().join();
 }
 
 function jobWith(jobs: Caches['jobs'], shared: Shared, job: Job): DerivedJob {

@@ -40,6 +40,8 @@ export interface JobsToBuy {
   /** On hand in addition to the Store. */
   readonly more?: Stock;
   readonly materials?: readonly string[];
+  /** Suppliers taken by hand, by material. */
+  readonly from?: ReadonlyMap<string, string>;
 }
 
 export interface JobsRun {
@@ -59,7 +61,7 @@ export interface JobsRun {
  */
 export function jobsRun(
   { records, prices, today: on, job: jobOf }: RunBook,
-  { jobs: named, more = NO_STOCK, materials }: JobsToBuy,
+  { jobs: named, more = NO_STOCK, materials, from }: JobsToBuy,
 ): Result<JobsRun, JobFault> {
   const parts: RunPart[] = [];
   const worked: RunJob[] = [];
@@ -74,7 +76,7 @@ export function jobsRun(
     worked.push(job);
   }
   const stock = addStock(stockOnHand(records.stockEntry.values(), { on, jobs }), more);
-  const run = shoppingRun(parts, { prices, stock, materials });
+  const run = shoppingRun(parts, { prices, stock, materials, ...(from && { from }) });
   if (!run.ok) return failed({ kind: 'not-worked', job: jobs.join(', '), fault: run.fault });
   return ok({
     run: run.value,

@@ -113,6 +113,7 @@ const sayings: Sayings<Own, [Called]> = {
   'no-lesson': ({ label }) => `The last jobs offer nothing for ${inSentence(label)}: five must have measured it.`,
   'no-words': () => 'A line needs its words.',
   'no-recipe-title': () => 'A recipe needs a title.',
+  'not-sold-by': ({ material, supplier }) => `${supplier} sells no pack of ${material}.`,
   'pack-there': ({ material }) => `${material} has such a pack already.`,
   'rows-refused': ({ rows }) =>
     `${rows.map(({ row, fault }) => `Row ${row}: ${sayRowFault(fault)}`).join(' ')} Nothing was taken in.`,

@@ -18,6 +18,7 @@ import { sayJobFault } from '#shared-calc/words/say-job-fault.ts';
 import { sayOrderFault } from '#shared-calc/words/say-order-fault.ts';
 import { sayBuyFault } from '#shared-calc/buy/buy-fault.ts';
 import type { Command } from '#electron/cli/command.ts';
+import { offersJson, offersTable } from '#electron/cli/offers-answer.ts';
 import { orderMisuse } from '#electron/cli/order-options.ts';
 import { refusal, type Outcome } from '#electron/cli/outcome.ts';
 import type { Arguments } from '#electron/cli/read-arguments.ts';
@@ -121,7 +122,11 @@ type Money = (coins: number) => string;
 /** A shopping run as `--json` gives it. */
 function runJson(run: ShoppingRun, money: Money): Record<string, unknown> {
   return {
-    materials: run.materials.map((need) => ({ ...needJson(need, money), aloneCost: money(need.aloneCoins) })),
+    materials: run.materials.map((need) => ({
+      ...needJson(need, money),
+      aloneCost: money(need.aloneCoins),
+      offers: offersJson(need, run, money),
+    })),
     suppliers: run.suppliers.map(({ name, goodsCoins, carriageCoins, shortOfMinimumCoins, better }) => ({
       supplier: name,
       goods: money(goodsCoins),
@@ -141,6 +146,7 @@ function runJson(run: ShoppingRun, money: Money): Record<string, unknown> {
     alone: money(run.aloneCoins),
     landedTogether: money(run.landedTogetherCoins),
     landedAlone: money(run.landedAloneCoins),
+    proven: run.proven,
   };
 }
 
@@ -173,6 +179,7 @@ function runTable(run: ShoppingRun, money: Money, display: Display): string {
     textTable(['', 'material', 'needed', '', 'packs', 'together', 'alone', 'left'], materials, [2, 5, 6, 7]),
     '',
     textTable(['supplier', 'goods', 'carriage', '', ''], suppliers, [1, 2]),
+    ...offersTable(run, money),
     '',
     `together ${money(run.togetherCoins)}, alone ${money(run.aloneCoins)}; landed ${money(run.landedTogetherCoins)} against ${money(run.landedAloneCoins)}, saved ${saved} ${display.currency}`,
   ].join('\n');

@@ -11,7 +11,7 @@ import { againstAct } from '#renderer/store/against-act.ts';
 import type { JobApi } from '#renderer/store/job-api.ts';
 import type { Reason } from '#shared-calc/acts/reason.ts';
 import type { Against } from '#shared-calc/derive/against-move.ts';
-import { packChoices, type ChosenPacks } from '#shared-calc/jobs/pack-choices.ts';
+import { packChoices, suppliersByHand, type ChosenPacks } from '#shared-calc/jobs/pack-choices.ts';
 import { jobsToBuy, type JobsRun } from '#shared-calc/derive/jobs-run.ts';
 import { runCsv } from '#shared-calc/papers/run-csv.ts';
 import { supplierOrders } from '#shared-calc/papers/supplier-orders.ts';
@@ -48,7 +48,7 @@ export function runPlace(api: JobApi): (route: Route) => PlaceView {
   return ({ rest: [what, supplier] }) => {
     const context = contextNow(api);
     const jobs = chosenJobs(state, context);
-    const facts = context.run({ jobs });
+    const facts = context.run({ jobs, from: suppliersByHand(context.records, jobs) });
     const shown = facts.ok && jobs.length > 0 ? shownRun(facts.value, { jobs, context }) : undefined;
     const order = what === 'order' ? orderNamed(shown, supplier) : undefined;
     if (order) return order;
