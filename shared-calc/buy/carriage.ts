@@ -35,7 +35,8 @@ export function carriageSum(bills: readonly SupplierBill[]): number {
   return bills.reduce((sum, bill) => sum + bill.carriageCoins, 0);
 }
 
-function billOf(supplier: Supplier, goodsCoins: number): SupplierBill {
+/** What a supplier asks for goods of this sum. */
+export function billOf(supplier: Supplier, goodsCoins: number): SupplierBill {
   return {
     supplier: supplier.id,
     name: supplier.name,

@@ -97,8 +97,17 @@ const Better = z.strictObject({
   landedNow: Money,
   landedThen: Money,
 });
+const Offered = z.strictObject({
+  supplier: z.string(),
+  name: z.string(),
+  packs: Need.shape.packs,
+  coins: Money,
+  landed: Money,
+  taken: z.boolean(),
+  secondBest: z.boolean(),
+});
 export const Run = z.strictObject({
-  materials: z.array(z.strictObject({ ...Need.shape, aloneCost: Money })),
+  materials: z.array(z.strictObject({ ...Need.shape, aloneCost: Money, offers: z.array(Offered) })),
   suppliers: z.array(
     z.strictObject({
       supplier: z.string(),
@@ -112,6 +121,7 @@ export const Run = z.strictObject({
   alone: Money,
   landedTogether: Money,
   landedAlone: Money,
+  proven: z.boolean(),
 });
 export const Quote = z.strictObject({
   lines: z.array(
