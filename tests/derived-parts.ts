@@ -11,6 +11,7 @@ import type { JobPlan } from '#shared-calc/derive/job-plan.ts';
 import { jobTook } from '#shared-calc/derive/job-took.ts';
 import { kindDemands } from '#shared-calc/derive/kind-demands.ts';
 import { touchesNow } from '#shared-calc/derive/price-touch.ts';
+import { dueOf } from '#shared-calc/derive/today.ts';
 import type { Records } from '#shared-calc/records/records.ts';
 import type { Result } from '#shared-calc/result.ts';
 import { DEMO_DAY } from '#tests/demo-bench.ts';
@@ -22,15 +23,17 @@ function partsOf(derived: Derived) {
 }
 
 function workshopPartsOf(derived: Derived) {
+  const items = dueOf(derived);
   const run = derived.run({ jobs: [...derived.records.job.keys()] });
   return {
     run: run.ok ? [run.value.run, run.value.unpaid, run.value.panes(), run.value.plants(), run.value.planned()] : run,
     expected: expectedGoods(derived),
-    boards: [boardByState(derived.records, derived.today), boardByDay(derived.records, derived.today)],
+    boards: [boardByState({ ...derived, items }), boardByDay({ ...derived, items })],
     demands: [...derived.records.cultureKind.values()].map((kind) => {
       const { demands, unknown } = kindDemands(derived, kind);
       return [demands, unknown.map(({ job, fault }) => [job.job.id, fault])];
     }),
+    items,
     touches: touchesNow(derived),
   };
 }

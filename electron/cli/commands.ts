@@ -16,6 +16,7 @@ import { pricesCommands } from './commands/prices.ts';
 import { quoteCommand } from './commands/quote.ts';
 import { runCommand } from './commands/run.ts';
 import { startCommand } from './commands/start.ts';
+import { todayCommand } from './commands/today.ts';
 import { treatCommand } from './commands/treat.ts';
 import { tubCommands } from './commands/tub.ts';
 import { workCommand } from './commands/work.ts';
@@ -27,6 +28,7 @@ const all: readonly Command[] = [
   runCommand,
   quoteCommand,
   changedCommand,
+  todayCommand,
   jobsCommand,
   ...jobCommands,
   actsCommand,

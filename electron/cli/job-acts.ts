@@ -5,8 +5,9 @@ import type { ActFault } from '#shared-calc/acts/act-fault.ts';
 import { againstChange, allAgainst, type AgainstJob } from '#shared-calc/derive/against-change.ts';
 import type { Derived } from '#shared-calc/derive/derived.ts';
 import { jobSummary, type JobSummary } from '#shared-calc/jobs/job-summary.ts';
+import { dueOf } from '#shared-calc/derive/today.ts';
+import { firstOfJobs, sayNext } from '#shared-calc/derive/today-next.ts';
 import { isEmptyChange, type Change } from '#shared-calc/records/change.ts';
-import type { Records } from '#shared-calc/records/records.ts';
 import type { Result } from '#shared-calc/result.ts';
 import { faultJson, sayActFault } from '#shared-calc/words/say-act-fault.ts';
 import { today } from '#electron/service/today.ts';
@@ -33,7 +34,7 @@ export function actOnJob(given: Arguments, work: (derived: Derived) => Result<Jo
     const against = againstChange(derived, act.value.change);
     const says = writeChange(book, act.value.change);
     if (says !== undefined) return refusal(says);
-    return answer(book.records(), act.value, against);
+    return answer(derived.update(book.records()), act.value, against);
   });
 }
 
@@ -49,10 +50,9 @@ export function writeChange(book: Book, change: Change): string | undefined {
   return written.ok ? undefined : sayEditFault(written.fault);
 }
 
-function answer(records: Records, { job: id, notices = [] }: JobAct, moved: readonly AgainstJob[]): Outcome {
-  const job = records.job.get(id);
-  if (!job) throw new Error(`job ${id} was written and is not there`);
-  const summary = jobSummary(records, job);
+function answer(derived: Derived, { job: id, notices = [] }: JobAct, moved: readonly AgainstJob[]): Outcome {
+  const summary = listedJobs(derived).find(({ job }) => job === id);
+  if (!summary) throw new Error(`job ${id} was written and is not there`);
   const against = allAgainst(moved);
   return {
     is: 'answer',
@@ -62,13 +62,29 @@ function answer(records: Records, { job: id, notices = [] }: JobAct, moved: read
   };
 }
 
+/** A job with what is next for it, or whom it waits for. */
+export interface ListedJob extends JobSummary {
+  readonly next: string;
+}
+
+/** Every job of the book, with the day of what is next. */
+export function listedJobs(derived: Derived): readonly ListedJob[] {
+  const { records } = derived;
+  const first = firstOfJobs(dueOf(derived));
+  return [...records.job.values()].map((job) => {
+    const item = first.get(job.id);
+    const by = item && job.state !== 'closed' ? `, by ${item.day}` : '';
+    return { ...jobSummary(records, job), next: `${sayNext(job, item)}${by}` };
+  });
+}
+
 /** A job as `--json` gives it. */
-export function jobJson({ handover, ...summary }: JobSummary): Record<string, unknown> {
+export function jobJson({ handover, ...summary }: ListedJob): Record<string, unknown> {
   const { job, title, state, sizes, next } = summary;
   return { job, title, state, sizes, handover: handover ?? null, next };
 }
 
-export function jobTable(jobs: readonly JobSummary[]): string {
+export function jobTable(jobs: readonly ListedJob[]): string {
   const rows = jobs.map(({ job, title, state, sizes, handover = '', next }) => [
     job,
     title,

@@ -118,7 +118,8 @@ function writeAll(acts: BenchActs, model: BenchModel, texts: readonly CellText[]
   const boxes = texts.filter((text) => isBox(model, text));
   const open = boxes.filter((text) => isOpenBox(model, text));
   const closed = boxes.length - open.length;
-  if (closed > 0) acts.refuse(`${closed === 1 ? '1 box is' : `${closed} boxes are`} issued and cannot be written in.`);
+  const why = model.view.columns.some(({ issued }) => issued) ? 'issued' : 'worked from the survey';
+  if (closed > 0) acts.refuse(`${closed === 1 ? '1 box is' : `${closed} boxes are`} ${why} and cannot be written in.`);
   const changes = open.filter((text) => model.copied(text) !== text.text);
   const refused = changes.length === 0 ? undefined : acts.write(changes);
   if (refused !== undefined) acts.refuse(refused);

@@ -33,8 +33,10 @@ export interface BoxView {
   readonly entry: string;
   /** The text that is copied. */
   readonly copied: string;
-  /** Cannot be overridden: an issued quote, a section's headline. */
+  /** Cannot be overridden: an issued quote, a section's headline, a limit of the place. */
   readonly closed: boolean;
+  /** A limit of the place: worked from the survey. */
+  readonly ofPlace?: true;
 }
 
 export interface SectionRow {

@@ -1,7 +1,7 @@
 import { useEffect, useState } from 'preact/hooks';
 import { Button } from '#renderer/kit/button.tsx';
 import { MutedLine } from '#renderer/kit/muted.tsx';
-import type { CureView, PanelActs, PanelView } from './panel-view.ts';
+import type { CureView, OpenCheckView, PanelActs, PanelView } from './panel-view.ts';
 import css from './working-panel.module.css';
 
 interface CheckParts {
@@ -13,10 +13,10 @@ interface CheckParts {
 export function OpenCheckPart({ view, acts }: CheckParts) {
   const { check } = view;
   if (!check) return null;
-  const { waitsFor } = check;
+  const { waitsFor, askAt } = check;
   return (
     <section>
-      <h3>{waitsFor ? 'What it waits for' : 'What does not hold'}</h3>
+      <h3>{headingOf(check)}</h3>
       <p>{check.says}</p>
       {waitsFor && (
         <p>
@@ -27,9 +27,19 @@ export function OpenCheckPart({ view, acts }: CheckParts) {
       )}
       {check.figures !== '' && <MutedLine>{check.figures}</MutedLine>}
       {check.decides !== '' && <p class={css['decides']}>{check.decides}</p>}
+      {askAt && (
+        <p>
+          <a href={askAt.to}>{askAt.says}</a>
+        </p>
+      )}
       {check.hasCures && <Cures view={view} acts={acts} />}
     </section>
   );
+}
+
+function headingOf({ waitsFor, isUnknown = false }: OpenCheckView): string {
+  if (waitsFor) return 'What it waits for';
+  return isUnknown ? 'What is not known yet' : 'What does not hold';
 }
 
 /** Worked again whenever the panel changes, after it is painted. */

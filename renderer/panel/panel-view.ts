@@ -77,6 +77,10 @@ export interface OpenCheckView {
   /** There are changes that may mend it; they are worked when they are shown. */
   readonly hasCures: boolean;
   readonly waitsFor?: { readonly line: string; readonly label: string };
+  /** It is not known yet: nobody asked, or it waits. */
+  readonly isUnknown?: boolean;
+  /** Where it is asked. */
+  readonly askAt?: { readonly says: string; readonly to: string };
 }
 
 /** A change that would mend a check, or bring it nearer to holding. */

@@ -1,5 +1,7 @@
 import type { Clock } from './clock.ts';
-import { noScan, scanColumn, type ColumnScan, type Loud } from './column-scan.ts';
+import type { PlaceCheck } from '#shared-calc/jobs/place-checks.ts';
+import type { BenchLimits } from './bench-limits.ts';
+import { noScan, scanColumn, withLimits, type ColumnScan, type Loud } from './column-scan.ts';
 import type { WorkedBench } from './worked-bench.ts';
 
 /** Per line, counts of flagged cells over all sizes, by flag. */
@@ -15,18 +17,35 @@ export interface BenchScans {
   readonly totals: () => LoudTotals;
 }
 
+interface Known {
+  readonly revision: number;
+  readonly limits: readonly PlaceCheck[];
+  /** Of the lines alone. */
+  readonly lines: ColumnScan;
+  readonly scan: ColumnScan;
+}
+
 interface State {
   readonly worked: WorkedBench;
-  readonly known: Map<string, { readonly revision: number; readonly scan: ColumnScan }>;
+  readonly limits: BenchLimits;
+  readonly known: Map<string, Known>;
   readonly totals: Map<string, Map<Loud, number>>;
   planned: boolean;
 }
 
-export function benchScans(worked: WorkedBench, clock: Clock, later: () => void): BenchScans {
-  const state: State = { worked, known: new Map(), totals: new Map(), planned: false };
+interface ScanParts {
+  readonly worked: WorkedBench;
+  readonly limits: BenchLimits;
+  readonly clock: Clock;
+}
+
+export function benchScans({ worked, limits, clock }: ScanParts, later: () => void): BenchScans {
+  const state: State = { worked, limits, known: new Map(), totals: new Map(), planned: false };
+  const isBehind = () => behindIn(state).length > 0 || limits.isBehind();
   const goOn = () => {
+    if (limits.isBehind()) limits.work();
     for (const column of behindIn(state).slice(0, AT_ONCE)) scanOf(state, column);
-    if (behindIn(state).length > 0) {
+    if (isBehind()) {
       clock.soon(goOn);
       return;
     }
@@ -38,7 +57,7 @@ export function benchScans(worked: WorkedBench, clock: Clock, later: () => void)
     totals: () => {
       dropGone(state);
       for (const column of behindIn(state).slice(0, AT_ONCE)) scanOf(state, column);
-      if (!state.planned && !worked.isBehind() && behindIn(state).length > 0) {
+      if (!state.planned && !worked.isBehind() && isBehind()) {
         state.planned = true;
         clock.soon(goOn);
       }
@@ -47,21 +66,26 @@ export function benchScans(worked: WorkedBench, clock: Clock, later: () => void)
   };
 }
 
-function scanOf({ worked, known, totals }: State, column: string): ColumnScan {
+function scanOf({ worked, limits, known, totals }: State, column: string): ColumnScan {
   if (!worked.isWorked(column)) return noScan;
   const revision = worked.revision(column);
   const last = known.get(column);
-  if (last?.revision === revision) return last.scan;
-  const scan = scanColumn(worked.bench(), column);
+  const place = limits.of(column);
+  if (last?.revision === revision && last.limits === place) return last.scan;
+  const lines = last?.revision === revision ? last.lines : scanColumn(worked.bench(), column);
+  const scan = withLimits(lines, place);
   count(totals, last?.scan ?? noScan, -1);
   count(totals, scan, 1);
-  known.set(column, { revision, scan });
+  known.set(column, { revision, limits: place, lines, scan });
   return scan;
 }
 
-function behindIn({ worked, known }: State): readonly string[] {
+function behindIn({ worked, limits, known }: State): readonly string[] {
   const keys = worked.source().columns.map((column) => column.key);
-  return keys.filter((key) => worked.isWorked(key) && known.get(key)?.revision !== worked.revision(key));
+  return keys.filter((key) => {
+    const last = known.get(key);
+    return worked.isWorked(key) && (last?.revision !== worked.revision(key) || last.limits !== limits.of(key));
+  });
 }
 
 function dropGone({ worked, known, totals }: State): void {

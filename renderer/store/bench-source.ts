@@ -1,5 +1,10 @@
 import { oldPricesIn } from '#shared-calc/buy/price-book.ts';
 import type { Pricing } from '#shared-calc/bench/order-sums.ts';
+import type { Bench } from '#shared-calc/bench/open-bench.ts';
+import { benchPlace, type PlaceCheck } from '#shared-calc/jobs/place-checks.ts';
+import type { PlacedSize } from '#shared-calc/jobs/placed-size.ts';
+import { placeThen } from '#shared-calc/papers/quote-findings.ts';
+import type { Display } from '#shared-calc/quantity/shown-unit.ts';
 import { memo } from '#shared-calc/records/memo.ts';
 import type { Derived } from '#shared-calc/derive/derived.ts';
 import { textsOf, type WrittenByLine } from '#shared-calc/jobs/job-sheet.ts';
@@ -20,6 +25,12 @@ export interface BenchSource {
   readonly job: ReadonlyMap<string, string>;
   readonly pricing: Pricing;
   readonly isOldPrice: (material: string) => boolean;
+  /** The limits of the place for each size of a bench, from what all sizes come to there. */
+  readonly placeOn: (
+    bench: Bench,
+    display: Display,
+    sizes: () => readonly PlacedSize[],
+  ) => (column: string) => readonly PlaceCheck[];
   /** The number of the quote it was issued in, `Q-0027 A`; then nothing can be written. */
   readonly issued?: string;
 }
@@ -35,7 +46,9 @@ export function jobSource(): (derived: Derived, job: string) => BenchSource | un
       const { sheet, pricing } = job;
       const { isOldPrice, lines, job: texts } = job.bench.input();
       const columns = sheet.columns.map(benchColumn);
-      return { title: job.job.title, recipe, lines, columns, whole: sheet.whole, job: texts, pricing, isOldPrice };
+      const placeOn: BenchSource['placeOn'] = (bench, display, sizes) => benchPlace(bench, job.job, display, sizes);
+      const { title } = job.job;
+      return { title, recipe, lines, columns, whole: sheet.whole, job: texts, pricing, isOldPrice, placeOn };
     });
   };
 }
@@ -48,6 +61,7 @@ export function quoteSource(quote: IssuedQuote): BenchSource | undefined {
   const prices = { on: body.pricesOn, goods, suppliers: byId(body.suppliers) };
   const rules = quoteRules(body.workshop, ratesOf(body));
   const issued = `${quote.number} ${quote.revision}`;
+  const place = new Map(body.columns.map((column) => [column.key, placeThen(column, body)]));
   return {
     title: body.job?.title ?? issued,
     recipe: body.recipe,
@@ -57,6 +71,7 @@ export function quoteSource(quote: IssuedQuote): BenchSource | undefined {
     job: textsOf(whole),
     pricing: { prices, rules, basis, oneOffs },
     isOldPrice: oldPricesIn(prices),
+    placeOn: () => (column) => place.get(column) ?? [],
     issued,
   };
 }

@@ -14,6 +14,9 @@ import { cureWorker } from './cure-worker.ts';
 import { confirming } from './confirming.ts';
 import { findNamed, namedLines, namedSizes } from './find-place.ts';
 import { memo } from '#shared-calc/records/memo.ts';
+import type { BenchColumn } from '#shared-calc/jobs/worked-job.ts';
+import { calledOf } from '#shared-calc/recipe/column.ts';
+import { LIMITS, limitOfRow, limitPanel, limitRowId } from './limit-rows.ts';
 import { nextFlag } from './next-flag.ts';
 import { panelActs } from './panel-acts-of.ts';
 import { panelOf } from './panel-of.ts';
@@ -128,7 +131,7 @@ function sizesIn(view: ReadonlySignal<BenchView>): ReadonlySignal<readonly strin
 function turnsOf({ session, display, chosen, steps }: Turning): ReadonlySignal<PanelTurn> {
   return computed(() => {
     const opened = session.opened.value;
-    void [opened?.worked.version.value, display.value];
+    void [opened?.worked.version.value, opened?.shown.scanned.value, display.value];
     return { opened, chosen: chosen.value, steps: steps.value };
   });
 }
@@ -148,6 +151,8 @@ interface PanelTurn {
 function panelNow({ opened, chosen, steps }: PanelTurn): PanelView | undefined {
   const column = chosen && opened?.worked.source().columns.find((each) => each.key === chosen.column);
   if (!opened || !column) return undefined;
+  const limit = limitOfRow(chosen.row) && limitPanelOf(opened, chosen.row, column);
+  if (limit) return limit;
   const path = [chosen.row, ...steps];
   return panelOf({
     worked: opened.worked,
@@ -158,14 +163,26 @@ function panelNow({ opened, chosen, steps }: PanelTurn): PanelView | undefined {
   });
 }
 
+function limitPanelOf({ job, shown }: OpenedBench, row: string, column: BenchColumn): PanelView | undefined {
+  const limit = shown.limits.of(column.key).find(({ use }) => use === limitOfRow(row));
+  const at = { column: column.key, called: calledOf(column), display: shown.faces().display, job };
+  return limit && limitPanel(limit, at);
+}
+
+function sectionOf({ shown }: OpenedBench, row: string): string | undefined {
+  const use = limitOfRow(row);
+  if (use) return shown.limitUses().includes(use) ? LIMITS : undefined;
+  return shown.faces().of(row)?.line.section;
+}
+
 function revealIn(opened: OpenedBench | undefined, row: string): boolean {
-  const line = opened?.shown.faces().of(row)?.line;
-  if (!opened || !line) return false;
+  const section = opened && sectionOf(opened, row);
+  if (!opened || section === undefined) return false;
   const { folds, view } = opened.shown;
   const { turned, all } = folds.peek();
   const isShown = () => view.peek().rows.some((each) => each.kind === 'line' && each.id === row);
-  if (!isOpen(line.section, folds.peek())) folds.value = { turned: toggled(turned, line.section), all };
-  if (!isShown()) folds.value = { ...folds.peek(), all: new Set([...all, line.section]) };
+  if (!isOpen(section, folds.peek())) folds.value = { turned: toggled(turned, section), all };
+  if (!isShown()) folds.value = { ...folds.peek(), all: new Set([...all, section]) };
   return true;
 }
 
@@ -202,7 +219,7 @@ function flagAfter(
   const opened = session.opened.peek();
   if (!opened) return undefined;
   const source = opened.worked.source();
-  const lines = source.lines.map((line) => line.name);
+  const lines = [...source.lines.map((line) => line.name), ...opened.shown.limitUses().map(limitRowId)];
   const columns = source.columns.map((column) => column.key);
   const place = nextFlag({ lines, columns, scans: opened.shown.scans }, chosen, back);
   if (place) reveal(place.row);

@@ -5,6 +5,7 @@ import type { BenchView, BoxView, HeadView } from '#renderer/bench/view-model.ts
 import type { Display } from '#shared-calc/quantity/shown-unit.ts';
 import { calledOf } from '#shared-calc/recipe/column.ts';
 import { sameData } from '#shared-calc/records/same-data.ts';
+import { benchLimits, type BenchLimits } from './bench-limits.ts';
 import { benchScans, type BenchScans, type LoudTotals } from './bench-scans.ts';
 import type { BenchSource } from './bench-source.ts';
 import type { BenchColumn } from '#shared-calc/jobs/worked-job.ts';
@@ -15,7 +16,9 @@ import { headView } from './head-view.ts';
 import { headline } from './headlines.ts';
 import { memo, sameList } from '#shared-calc/records/memo.ts';
 import { lineFaces, type LineFace, type LineFaces } from './line-faces.ts';
-import { noFolds, sectionRows, titleOfSection, type Folds } from './section-rows.ts';
+import { limitUses, type PlaceUse } from '#shared-calc/jobs/place-checks.ts';
+import { limitBox, limitOfRow } from './limit-rows.ts';
+import { limitRows, noFolds, sectionRows, titleOfSection, type Folds } from './section-rows.ts';
 import type { WorkedBench } from './worked-bench.ts';
 
 /** What the page shows of a computed bench. */
@@ -24,6 +27,11 @@ export interface ShownBench {
   readonly folds: Signal<Folds>;
   readonly faces: () => LineFaces;
   readonly scans: BenchScans;
+  readonly limits: BenchLimits;
+  /** The limits that any size has, in order. */
+  readonly limitUses: () => readonly PlaceUse[];
+  /** Increases when scans and limits that were worked in slices are done. */
+  readonly scanned: ReadonlySignal<number>;
   /** Columns with cells requested since the last view. */
   readonly inSight: () => readonly string[];
 }
@@ -47,13 +55,15 @@ interface ColumnViews {
 export function showBench({ worked, display, clock }: ShowParts): ShownBench {
   const folds = signal<Folds>(noFolds);
   const scanned = signal(0);
-  const scans = benchScans(worked, clock, () => (scanned.value += 1));
+  const limits = benchLimits(worked, display);
+  const scans = benchScans({ worked, limits, clock }, () => (scanned.value += 1));
   const facesMemo = memo<LineFaces>();
   const faces = () =>
     facesMemo([worked.source().lines, display.value], () => lineFaces(worked.source().lines, display.value));
   const parts: Parts = {
     worked,
     scans,
+    limits,
     faces,
     rows: new Map(),
     columns: new Map(),
@@ -71,6 +81,9 @@ export function showBench({ worked, display, clock }: ShowParts): ShownBench {
     folds,
     faces,
     scans,
+    limits,
+    limitUses: () => usesIn(parts),
+    scanned,
     inSight: () => [...new Set([...parts.seen, ...parts.seenBefore])].slice(0, MOST_IN_SIGHT),
   };
 }
@@ -80,6 +93,7 @@ type Row = BenchView['rows'][number];
 interface Parts {
   readonly worked: WorkedBench;
   readonly scans: BenchScans;
+  readonly limits: BenchLimits;
   readonly faces: () => LineFaces;
   rows: ReadonlyMap<string, Row>;
   readonly columns: Map<string, ColumnViews>;
@@ -104,10 +118,10 @@ function viewOf(parts: Parts, folds: Folds): BenchView {
   }
   return {
     recipe: { title: `${source.recipe.id} ${source.recipe.title.toLowerCase()}`, aside: recipeAside(source) },
-    rows: rowsOf(
-      parts,
-      sectionRows({ faces, totals, folds, asideOf: (face) => partsAside(face, { faces, totals, source }) }),
-    ),
+    rows: rowsOf(parts, [
+      ...sectionRows({ faces, totals, folds, asideOf: (face) => partsAside(face, { faces, totals, source }) }),
+      ...limitRows({ uses: usesIn(parts), totals, folds }),
+    ]),
     foot: footRows(faces.display),
     columns: source.columns.map((column) => headFor(parts, column)),
     boxOf: (row, key) => {
@@ -143,8 +157,19 @@ function boxFor(parts: Parts, row: string, column: BenchColumn): BoxView | undef
   return box;
 }
 
-function makeBox({ worked, faces }: Parts, row: string, column: BenchColumn): BoxView | undefined {
+/** The limits that any size has, in order. */
+function usesIn({ worked, limits }: Parts): readonly PlaceUse[] {
+  const uses = new Set(worked.source().columns.flatMap(({ key }) => limits.of(key).map(({ use }) => use)));
+  return limitUses.filter((use) => uses.has(use));
+}
+
+function makeBox({ worked, limits, faces }: Parts, row: string, column: BenchColumn): BoxView | undefined {
   const shown = faces();
+  const use = limitOfRow(row);
+  if (use) {
+    const limit = limits.of(column.key).find((each) => each.use === use);
+    return limit && limitBox(limit, calledOf(column), shown.display);
+  }
   const face = shown.of(row);
   if (!face) return headline(worked.bench(), column.key, titleOfSection(row), shown);
   const { issued } = worked.source();
@@ -163,8 +188,8 @@ function viewsOf(parts: Parts, column: BenchColumn): ColumnViews {
 }
 
 /** Differs whenever a cell of the column may have changed. */
-function stampOf({ worked, faces }: Parts, column: BenchColumn): Stamp {
-  return [worked.revision(column.key), faces(), column.label];
+function stampOf({ worked, limits, faces }: Parts, column: BenchColumn): Stamp {
+  return [worked.revision(column.key), faces(), column.label, limits.of(column.key)];
 }
 
 function headFor(parts: Parts, column: BenchColumn): HeadView {

@@ -1,5 +1,7 @@
 import type { Box } from '#shared-calc/bench/bench-types.ts';
 import type { Bench } from '#shared-calc/bench/open-bench.ts';
+import type { PlaceCheck } from '#shared-calc/jobs/place-checks.ts';
+import { limitRowId } from './limit-rows.ts';
 
 /** What must be visible about a cell. `fault`: a rule with a fault of its own, not one that waits on another. */
 export type Loud =
@@ -8,6 +10,8 @@ export type Loud =
   | 'advice'
   /** A check that may not hold. */
   | 'unsure'
+  /** A limit of the place that nobody asked for, or that waits for a figure. */
+  | 'unknown'
   | 'needs'
   | 'range'
   | 'loop'
@@ -35,6 +39,26 @@ export function scanColumn(bench: Bench, column: string): ColumnScan {
     for (const each of loud) counts.set(each, (counts.get(each) ?? 0) + 1);
   }
   return { byLine, counts };
+}
+
+/** A scan with the limits of the place beside the lines. */
+export function withLimits(scan: ColumnScan, limits: readonly PlaceCheck[]): ColumnScan {
+  const byLine = new Map(scan.byLine);
+  const counts = new Map(scan.counts);
+  for (const limit of limits) {
+    const loud = loudLimit(limit);
+    if (loud === undefined) continue;
+    byLine.set(limitRowId(limit.use), [loud]);
+    counts.set(loud, (counts.get(loud) ?? 0) + 1);
+  }
+  return { byLine, counts };
+}
+
+/** What must be visible about a limit; nothing of one that holds. */
+function loudLimit({ state, level }: PlaceCheck): Loud | undefined {
+  if (state === 'holds') return undefined;
+  if (state === 'not known yet') return 'unknown';
+  return state === 'fails' ? level : 'unsure';
 }
 
 const none: readonly Loud[] = [];

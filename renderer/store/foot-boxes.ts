@@ -98,6 +98,7 @@ const flagWords: readonly (readonly [Loud, Omit<FlagView, 'says'>, (count: numbe
   ['stop', { look: 'stop', sign: 'stop' }, (count) => `${count} stop`],
   ['watch', { look: 'watch', sign: 'watch' }, (count) => `${count} watch`],
   ['unsure', { look: 'watch', sign: 'watch' }, (count) => `${count} may not hold`],
+  ['unknown', { look: 'needs', sign: 'need' }, (count) => `${count} not known yet`],
   ['advice', { look: 'advice', sign: 'advice' }, (count) => `${count} advice`],
   ['range', { look: 'range', sign: 'range' }, (count) => `${count} out of range`],
   ['needs', { look: 'needs', sign: 'need' }, (count) => (count === 1 ? '1 needs a figure' : `${count} need a figure`)],
@@ -107,7 +108,7 @@ const flagWords: readonly (readonly [Loud, Omit<FlagView, 'says'>, (count: numbe
 ];
 
 function flagsBox(called: string, scan: ColumnScan): FootBox {
-  const flags = flagsOf(scan, ['stop', 'watch', 'unsure', 'advice', 'range', 'needs', 'loop', 'fault']);
+  const flags = flagsOf(scan, ['stop', 'watch', 'unsure', 'unknown', 'advice', 'range', 'needs', 'loop', 'fault']);
   const words = flags.length === 0 ? 'none' : flags.map((flag) => flag.says).join(', ');
   return { figure: '', flags, spoken: `Flags, ${called}, ${words}`, copied: flags.length === 0 ? '' : words };
 }

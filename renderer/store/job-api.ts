@@ -2,6 +2,7 @@ import { rememberOpenJob } from './remembered-job.ts';
 import { computed, type ReadonlySignal } from '@preact/signals';
 import type { PageStore } from './page-store.ts';
 import type { BookStore } from './book-store.ts';
+import { dueStore, type DueNow } from './due-store.ts';
 import type { Job } from '#shared-calc/records/records.ts';
 
 /** What the job views need of the store. */
@@ -9,6 +10,7 @@ export interface JobApi extends Pick<BookStore, 'records' | 'derived' | 'info' |
   /** The open job, the same in every view. */
   readonly job: ReadonlySignal<string | undefined>;
   readonly openJob: (job: string) => void;
+  readonly due: () => DueNow;
 }
 
 const made = new WeakMap<PageStore, JobApi>();
@@ -20,12 +22,12 @@ const made = new WeakMap<PageStore, JobApi>();
 export function jobApi(store: PageStore): JobApi {
   const before = made.get(store);
   if (before) return before;
-  const { book, bench } = store;
+  const { book, bench, clock } = store;
   const job = computed(() => {
     const opened = bench.opened.value;
     return opened?.job ?? book.records.value.issuedQuote.get(opened?.id ?? '')?.job;
   });
-  const api = { ...book, job, openJob: bench.open };
+  const api = { ...book, job, openJob: bench.open, due: dueStore(book, clock) };
   rememberOpenJob(api);
   made.set(store, api);
   return api;

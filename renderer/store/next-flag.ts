@@ -7,6 +7,7 @@ const stops: ReadonlySet<Loud> = new Set([
   'stop',
   'watch',
   'unsure',
+  'unknown',
   'advice',
   'needs',
   'range',
@@ -16,7 +17,7 @@ const stops: ReadonlySet<Loud> = new Set([
 ]);
 
 interface FlagSearch {
-  /** Names of the lines, in the recipe's order. */
+  /** Names of the lines, in the recipe's order, then the limits of the place. */
   readonly lines: readonly string[];
   /** Keys of the columns, from the left. */
   readonly columns: readonly string[];

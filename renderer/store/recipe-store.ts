@@ -160,6 +160,7 @@ function sourceOf({ recipe, lines, tank, prices }: SourceParts): BenchSource | u
     columns: [column],
     whole: nothing,
     job: noTexts,
+    placeOn: () => () => [],
     ...prices,
   };
 }

@@ -1,6 +1,8 @@
 import type { LineRow, SectionRow } from '#renderer/bench/view-model.ts';
 import type { LoudTotals } from './bench-scans.ts';
 import { keepsOut, type Loud } from './column-scan.ts';
+import type { PlaceUse } from '#shared-calc/jobs/place-checks.ts';
+import { LIMITS, limitRow, limitRowId } from './limit-rows.ts';
 import type { LineFace, LineFaces } from './line-faces.ts';
 
 /** Which sections the user has opened or closed, and which show their hidden lines. */
@@ -24,6 +26,7 @@ const closedAtFirst = new Set([
   'Mist and water',
   'Work',
   'Prepare',
+  LIMITS,
 ]);
 
 /** A section's key among rows; no line can have this name. */
@@ -66,11 +69,39 @@ export function sectionRows({ faces, totals, folds, asideOf }: Rows): readonly (
       open,
       more: open ? moreWords(tucked) : '',
       all,
-      holds: open ? '' : holdsWords(lines, totals),
+      holds: open
+        ? ''
+        : holdsWords(
+            lines.map(({ line }) => line.name),
+            totals,
+          ),
     };
     const out = open ? lines.filter((face) => all || !tucked.includes(face)) : [];
     return [head, ...out.map((face) => lineRow(face, asideOf(face)))];
   });
+}
+
+interface LimitRows extends Pick<Rows, 'totals' | 'folds'> {
+  /** The limits that any size has, in order. */
+  readonly uses: readonly PlaceUse[];
+}
+
+/** The limits of the place below the lines; none for a recipe alone. */
+export function limitRows({ uses, totals, folds }: LimitRows): readonly (SectionRow | LineRow)[] {
+  if (uses.length === 0) return [];
+  const open = isOpen(LIMITS, folds);
+  const all = folds.all.has(LIMITS);
+  const tucked = uses.filter((use) => !isLoud(limitRowId(use), totals, true));
+  const head: SectionRow = {
+    kind: 'section',
+    id: sectionId(LIMITS),
+    title: LIMITS,
+    open,
+    more: open && tucked.length > 0 ? `${tucked.length} more hold` : '',
+    all,
+    holds: open ? '' : holdsWords(uses.map(limitRowId), totals),
+  };
+  return [head, ...(open ? uses.filter((use) => all || !tucked.includes(use)).map(limitRow) : [])];
 }
 
 function lineRow({ line, label, unit }: LineFace, aside: string): LineRow {
@@ -101,6 +132,7 @@ const holdWords: readonly (readonly [Loud, string])[] = [
   ['needs', 'needs a figure'],
   ['watch', 'watch'],
   ['unsure', 'may not hold'],
+  ['unknown', 'not known yet'],
   ['local', 'local'],
   ['job', 'whole job'],
   ['old', 'old price'],
@@ -108,10 +140,10 @@ const holdWords: readonly (readonly [Loud, string])[] = [
 ];
 
 /** What a closed section holds that must be visible: `1 local, 2 out of range`. */
-function holdsWords(lines: readonly LineFace[], totals: LoudTotals): string {
+function holdsWords(lines: readonly string[], totals: LoudTotals): string {
   const words: string[] = [];
   for (const [loud, says] of holdWords) {
-    const count = lines.reduce((sum, { line }) => sum + (totals.get(line.name)?.get(loud) ?? 0), 0);
+    const count = lines.reduce((sum, line) => sum + (totals.get(line)?.get(loud) ?? 0), 0);
     if (count > 0) words.push(`${count} ${count > 1 && loud === 'needs' ? 'need a figure' : says}`);
   }
   return words.join(', ');

@@ -4,11 +4,17 @@ import { jobSummary } from '#shared-calc/jobs/job-summary.ts';
 import { jobStates } from '#shared-calc/fields/job.ts';
 import type { Job, Records } from '#shared-calc/records/records.ts';
 import { jobsInOrder } from '#shared-calc/jobs/find-job.ts';
+import { firstOfJobs, sayNext } from './today-next.ts';
+import type { TodayItem } from './today-item.ts';
 
 export interface BoardRow {
   readonly job: Job;
   readonly sizes: string;
-  /** Its next act should have been done before today. */
+  /** What is to be done first, or whom the job waits for. */
+  readonly next: string;
+  /** The day of it, if there is anything to do. */
+  readonly on?: Day;
+  /** It should have been done before today. */
   readonly late: boolean;
   /** The shopping run may include it. */
   readonly gateOpen: boolean;
@@ -19,43 +25,55 @@ export interface BoardGroup {
   readonly rows: readonly BoardRow[];
 }
 
-type BoardRecords = Pick<Records, 'job' | 'size'>;
+/** Jobs, and everything that is to be done, in order of its days. */
+export interface BoardFacts {
+  readonly records: Pick<Records, 'job' | 'size'>;
+  readonly today: Day;
+  readonly items: readonly TodayItem[];
+}
 
-/** Jobs by their state, in the order of states; within a state by the date of the next act. */
-export function boardByState(records: BoardRecords, today: Day): readonly BoardGroup[] {
-  const rows = boardRows(records, today);
+/** Jobs by their state, in the order of states; within a state by the day of what is next. */
+export function boardByState(facts: BoardFacts): readonly BoardGroup[] {
+  const rows = boardRows(facts);
   return jobStates
     .map((state) => ({ title: state, rows: rows.filter(({ job }) => job.state === state) }))
     .filter((group) => group.rows.length > 0);
 }
 
-const dayGroups = ['Late', 'Today', 'Within a week', 'Later', 'No day set', 'Closed'] as const;
+const dayGroups = ['Late', 'Today', 'Within a week', 'Later', 'Nothing to do now', 'Closed'] as const;
 
-/** Jobs by the day of their next act. */
-export function boardByDay(records: BoardRecords, today: Day): readonly BoardGroup[] {
-  const rows = boardRows(records, today);
+/** Jobs by the day of what is next. */
+export function boardByDay(facts: BoardFacts): readonly BoardGroup[] {
+  const rows = boardRows(facts);
   return dayGroups
-    .map((title) => ({ title, rows: rows.filter((row) => dayGroup(row, today) === title) }))
+    .map((title) => ({ title, rows: rows.filter((row) => dayGroup(row, facts.today) === title) }))
     .filter((group) => group.rows.length > 0);
 }
 
-function dayGroup({ job: { state, nextOn }, late }: BoardRow, today: Day): (typeof dayGroups)[number] {
+function dayGroup({ job: { state }, on, late }: BoardRow, today: Day): (typeof dayGroups)[number] {
   if (state === 'closed') return 'Closed';
-  if (nextOn === undefined) return 'No day set';
+  if (on === undefined) return 'Nothing to do now';
   if (late) return 'Late';
-  if (nextOn === today) return 'Today';
-  return nextOn <= addDays(today, 7) ? 'Within a week' : 'Later';
+  if (on === today) return 'Today';
+  return on <= addDays(today, 7) ? 'Within a week' : 'Later';
 }
 
-function boardRows(records: BoardRecords, today: Day): readonly BoardRow[] {
+function boardRows({ records, items }: BoardFacts): readonly BoardRow[] {
+  const first = firstOfJobs(items);
   return jobsInOrder(records)
-    .map((job) => ({
-      job,
-      sizes: jobSummary(records, job).sizes.join(', '),
-      late: job.state !== 'closed' && job.nextOn !== undefined && job.nextOn < today,
-      gateOpen: isGateOpen(job),
-    }))
-    .toSorted(({ job: one }, { job: other }) => byDay(one.nextOn, other.nextOn));
+    .map((job) => rowOf(job, first.get(job.id), records))
+    .toSorted((one, other) => byDay(one.on, other.on));
+}
+
+function rowOf(job: Job, first: TodayItem | undefined, records: BoardFacts['records']): BoardRow {
+  return {
+    job,
+    sizes: jobSummary(records, job).sizes.join(', '),
+    next: sayNext(job, first),
+    ...(first && { on: first.day }),
+    late: first !== undefined && first.late > 0,
+    gateOpen: isGateOpen(job),
+  };
 }
 
 /** No day sorts last. */

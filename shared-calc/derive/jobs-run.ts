@@ -48,6 +48,8 @@ export interface JobsRun {
   readonly run: ShoppingRun;
   /** Jobs on it whose gate is not open: nothing cut to size should be ordered for them yet. */
   readonly unpaid: readonly string[];
+  /** Of each job. */
+  readonly benches: readonly Bench[];
   readonly panes: () => readonly PaneCut[];
   readonly plants: () => readonly PlantOrder[];
   /** Jobs with a wanted handover; other jobs set no date. */
@@ -81,6 +83,7 @@ export function jobsRun(
   return ok({
     run: run.value,
     unpaid: worked.filter(({ job }) => !isGateOpen(job)).map(({ job }) => job.id),
+    benches: worked.map(({ bench }) => bench),
     panes: lazy(() => worked.flatMap(panesOf)),
     plants: lazy(() =>
       orderPlants(

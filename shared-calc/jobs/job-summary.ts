@@ -8,12 +8,9 @@ export interface JobSummary {
   /** `T05`, `T07x2`, in the order of the bench. */
   readonly sizes: readonly string[];
   readonly handover: string | undefined;
-  /** The next act, with its day if it has one. */
-  readonly next: string;
 }
 
 export function jobSummary(records: Pick<Records, 'size'>, job: Job): JobSummary {
-  const { id, title, state, handover, nextAct, nextOn } = job;
-  const next = nextOn === undefined ? nextAct : `${nextAct}, by ${nextOn}`;
-  return { job: id, title, state, sizes: sizesOf(records, id).map(sizeWords), handover, next };
+  const { id, title, state, handover } = job;
+  return { job: id, title, state, sizes: sizesOf(records, id).map(sizeWords), handover };
 }

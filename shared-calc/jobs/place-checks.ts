@@ -28,7 +28,7 @@ export interface PlaceCheck extends Pick<CheckResult, 'level' | 'state' | 'says'
 }
 
 /** The place of a job, and how far the job is. */
-export type PlaceOf = Pick<Job, 'survey' | 'state'>;
+type PlaceOf = Pick<Job, 'survey' | 'state'>;
 
 /** Before anybody goes to a place. */
 export const unseenPlace: PlaceOf = { survey: unasked, state: 'enquiry' };
@@ -43,12 +43,16 @@ export interface Placed extends PlaceOf {
  * The limits of the place and of its animals for a size of a bench; the sizes are read when the first is asked for. An
  * order without a job has no animals.
  */
-export function benchPlace(bench: Bench, at: PlaceOf, display: Display): (column: string) => readonly PlaceCheck[] {
-  const { survey, state } = at;
-  const sizes = lazy(() => placedSizes(bench));
+export function benchPlace(
+  bench: Bench,
+  { survey, state }: PlaceOf,
+  display: Display,
+  sizes = () => placedSizes(bench),
+): (column: string) => readonly PlaceCheck[] {
+  const limitsOf = lazy(() => placeOf({ survey, state, sizes: sizes(), display }));
   return (column) => {
     const { animals } = bench.input().columns.find(({ key }) => key === column) ?? {};
-    const limits = placeChecks({ survey, state, sizes: sizes(), display }, column);
+    const limits = limitsOf()(column);
     if (!animals) return limits;
     const near = animals.count === 0 ? limits.map(withoutAnimals) : limits;
     return [...near, ...animalChecks(animals, roomOf(bench, column), display)];
@@ -61,18 +65,57 @@ function withoutAnimals(check: PlaceCheck): PlaceCheck {
   return { ...check, state: 'holds', says: 'Plants only, as said for this size: no animals here.' };
 }
 
-/** The limits of the place for one size. All sizes of a job stand side by side on one shelf. */
+/** The limits of the place for one size. */
 export function placeChecks(placed: Placed, key: string): readonly PlaceCheck[] {
-  const size = placed.sizes.find((each) => each.key === key);
-  if (!size) return [];
-  return [
-    people(placed, 'underFives'),
-    people(placed, 'weakImmunity'),
-    wayIn(placed, size),
-    clearSize(placed, size),
-    shelf(placed, size),
-    sun(placed, size),
-  ];
+  return placeOf(placed)(key);
+}
+
+/** The limits of the place, by size. What hangs on all sizes together is worked once for all of them. */
+function placeOf(placed: Placed): (key: string) => readonly PlaceCheck[] {
+  const sizes = new Map(placed.sizes.map((size) => [size.key, size]));
+  const row = lazy(() => rowOf(placed));
+  return (key) => {
+    const size = sizes.get(key);
+    if (!size) return [];
+    return [
+      people(placed, 'underFives'),
+      people(placed, 'weakImmunity'),
+      wayIn(placed, size),
+      clearSize({ ...placed, row: row() }, size),
+      shelf({ ...placed, row: row() }, size),
+      sun(placed, size),
+    ];
+  };
+}
+
+/** All sizes of a job side by side on one shelf. */
+interface Row {
+  /** `T05, 2 of T07 and T08`; empty if there is but one tank. */
+  readonly called: string;
+  readonly lengthMm: number | undefined;
+  readonly likelyKg: number | undefined;
+  readonly worstKg: number | undefined;
+  /** What each size comes to alone, in brackets, while it may be built instead of another. */
+  readonly aloneMm: string;
+  readonly aloneKg: string;
+}
+
+interface InRow extends Placed {
+  readonly row: Row;
+}
+
+function rowOf(placed: Placed): Row {
+  const { sizes } = placed;
+  const length = ({ lengthMm }: PlacedSize) => lengthMm;
+  const worst = ({ massKg }: PlacedSize) => massKg?.worst;
+  return {
+    called: severalIn(sizes) ? listOf(sizes) : '',
+    lengthMm: inRow(sizes, length),
+    likelyKg: inRow(sizes, ({ massKg }) => massKg?.likely),
+    worstKg: inRow(sizes, worst),
+    aloneMm: aloneWords(placed, length, mm),
+    aloneKg: aloneWords(placed, worst, kg),
+  };
 }
 
 const peopleLimits = {
@@ -114,25 +157,14 @@ interface Side {
 }
 
 /** Outside size against the clear size. In length the sizes stand in one row. */
-function clearSize(placed: Placed, size: PlacedSize): PlaceCheck {
-  const { survey, sizes, display } = placed;
+function clearSize({ survey, row, display }: InRow, size: PlacedSize): PlaceCheck {
   const check = { use: 'clearSize', level: 'stop', decides: 'Builder' } as const;
   const side = (what: string, has: number | undefined, clear: number | null, alone = ''): Side => {
     const room = clear === null ? 'clear not asked' : `clear ${mm(clear, display)}`;
-    return {
-      has,
-      clear,
-      says: has === undefined ? `${what} not known${alone}, ${room}` : `${what} ${mm(has, display)}${alone}, ${room}`,
-    };
+    return { has, clear, says: `${what} ${has === undefined ? 'not known' : mm(has, display)}${alone}, ${room}` };
   };
-  const row = severalIn(sizes) ? `${listOf(sizes)} in a row` : 'length';
   const sides = [
-    side(
-      row,
-      inRow(sizes, ({ lengthMm }) => lengthMm),
-      survey.clearLengthMm,
-      aloneWords(placed, ({ lengthMm }) => lengthMm, mm),
-    ),
+    side(row.called === '' ? 'length' : `${row.called} in a row`, row.lengthMm, survey.clearLengthMm, row.aloneMm),
     side('depth', size.depthMm, survey.clearDepthMm),
     side('height with its cover', size.heightMm, survey.clearHeightMm),
   ];
@@ -150,12 +182,12 @@ function saidOf(sides: readonly Side[]): string {
 }
 
 /** All sizes on one shelf, each with its drain blocked, at the worst end of their guesses. */
-function shelf(placed: Placed, { ratingKg, shelfShare }: PlacedSize): PlaceCheck {
-  const { survey, sizes, display } = placed;
+function shelf({ survey, row, display }: InRow, { ratingKg, shelfShare }: PlacedSize): PlaceCheck {
   const check = { use: 'shelf', level: 'stop', decides: 'Building owner or structural engineer' } as const;
-  const [likely, worst] = (['likely', 'worst'] as const).map((end) => inRow(sizes, ({ massKg }) => massKg?.[end]));
-  const who = severalIn(sizes) ? `${listOf(sizes)} together weigh` : 'Filled it weighs';
-  const load = `${who} ${worst === undefined ? 'what is not known yet' : `${kg(worst, display)} at worst`}, with the drain blocked${aloneWords(placed, ({ massKg }) => massKg?.worst, kg)}`;
+  const { likelyKg: likely, worstKg: worst } = row;
+  const who = row.called === '' ? 'Filled it weighs' : `${row.called} together weigh`;
+  const what = worst === undefined ? 'what is not known yet' : `${kg(worst, display)} at worst`;
+  const load = `${who} ${what}, with the drain blocked${row.aloneKg}`;
   if (survey.shelfRatingKg === null || ratingKg === undefined) {
     return unknown(check, `${load}; nobody has asked what the shelf is rated for. Ask the building owner.`);
   }

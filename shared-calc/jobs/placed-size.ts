@@ -59,9 +59,14 @@ export function placedSize(
   };
 }
 
+/** A size of a bench. */
+export function placedSizeOn(bench: Bench, column: ColumnInput): PlacedSize {
+  return placedSize(column, figuresOf(bench, column.key));
+}
+
 /** Every size of a bench. */
 export function placedSizes(bench: Bench): readonly PlacedSize[] {
-  return bench.input().columns.map((column) => placedSize(column, figuresOf(bench, column.key)));
+  return bench.input().columns.map((column) => placedSizeOn(bench, column));
 }
 
 function figuresOf(bench: Bench, column: string): PlacedFigures {

@@ -2,7 +2,7 @@ import type { CheckState } from '#shared-calc/bench/bench-types.ts';
 import { stateOfAnswer } from '#shared-calc/bench/check-state.ts';
 import type { UseName } from '#shared-calc/fields/uses.ts';
 import { placedSize, type Spread } from '#shared-calc/jobs/placed-size.ts';
-import { placeChecks } from '#shared-calc/jobs/place-checks.ts';
+import { placeChecks, type PlaceCheck } from '#shared-calc/jobs/place-checks.ts';
 import type { FrozenColumn, QuoteBody } from '#shared-calc/jobs/quote-body.ts';
 import { surveyLines } from '#shared-calc/jobs/survey-job.ts';
 import { showWithUnit } from '#shared-calc/quantity/shown-unit.ts';
@@ -83,11 +83,16 @@ function frozenState({ state, holds }: Limit): CheckState {
 
 /** The checks of the recipe, then the limits of the place. */
 function limitsOf(column: FrozenColumn, body: QuoteBody): readonly Limit[] {
-  return [...column.checks, ...(column.place ?? placeBefore(column, body))];
+  return [...column.checks, ...placeThen(column, body)];
+}
+
+/** The limits of the place for a size, as the quote was issued. */
+export function placeThen(column: FrozenColumn, body: QuoteBody): readonly PlaceCheck[] {
+  return column.place ?? placeBefore(column, body);
 }
 
 /** Of a quote from before places had a survey: only the way in was a figure. */
-function placeBefore(column: FrozenColumn, { job, lines, workshop }: QuoteBody): readonly Limit[] {
+function placeBefore(column: FrozenColumn, { job, lines, workshop }: QuoteBody): readonly PlaceCheck[] {
   if (!job) return [];
   const figure = (use: UseName, unit: string) => frozenFigure(column, lineFor(lines, use), unit);
   const size = placedSize(column, {

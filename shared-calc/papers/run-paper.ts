@@ -1,15 +1,21 @@
+import type { Bench } from '#shared-calc/bench/open-bench.ts';
 import { needAmounts } from '#shared-calc/bench/order-amounts.ts';
 import { coinsText } from '#shared-calc/quantity/coins-text.ts';
-import { shoppingRun, type ShoppingRun } from '#shared-calc/buy/shopping-run.ts';
+import { boughtIn, shoppingRun, type ShoppingRun } from '#shared-calc/buy/shopping-run.ts';
 import { keysOf } from '#shared-calc/jobs/job-sheet.ts';
 import { paneCuts } from '#shared-calc/jobs/pane-cuts.ts';
 import { datedJob } from './dated-job.ts';
 import type { Display } from '#shared-calc/quantity/shown-unit.ts';
-import { siteActs } from '#shared-calc/cautions/acts.ts';
 import { eachOnce } from '#shared-calc/cautions/all-cautions.ts';
-import { cautionsOf } from '#shared-calc/prepare/act-cautions.ts';
-import { needsCautions } from '#shared-calc/prepare/order-cautions.ts';
-import { cautionsBlock, heading, paragraph, type PaperBlock, type PaperDocument } from './document.ts';
+import { needsCautions, runCautions } from '#shared-calc/prepare/order-cautions.ts';
+import {
+  cautionsBlock,
+  heading,
+  paragraph,
+  sheet as sheetBlock,
+  type PaperBlock,
+  type PaperDocument,
+} from './document.ts';
 import { goodsAmount } from './goods-said.ts';
 import { packList } from './needs-csv.ts';
 import { ordersCsv } from './order-csv.ts';
@@ -55,7 +61,7 @@ export const runPaper: MakePaper = (input) => {
           paragraph(`Goods ${money(bill.goodsCoins)}, carriage ${money(bill.carriageCoins)} ${workshop.currency}.`),
         ]),
         paragraph(`Landed together ${together}, alone ${alone} ${workshop.currency}.`),
-        cautionsBlock(eachOnce([...cautionsOf(siteActs.fetching), ...needsCautions(input.bench)])),
+        cautionsBlock(runCautions([input.bench], run)),
       ],
     },
     csv: runCsv(run, workshop),
@@ -109,14 +115,23 @@ export const orderPaper: MakePaper = (input) => {
     data: orders,
     document: {
       title: `Orders, ${titleOf(input)}`,
-      blocks: orders.flatMap((order) => {
-        const { title, blocks } = orderDocument(order, { on: wish.on, jobs: sheet.job?.id ?? '', display });
-        return [{ is: 'sheet', text: title } as const, ...blocks];
-      }),
+      blocks: [
+        ...orders.flatMap((order) => {
+          const { title, blocks } = orderDocument(order, { on: wish.on, jobs: sheet.job?.id ?? '', display });
+          return [{ is: 'sheet', text: title } as const, ...blocks];
+        }),
+        ...comingIn([bench], boughtIn(run.value)),
+      ],
     },
     csv: ordersCsv(orders, workshop),
   });
 };
+
+/** A sheet that stays here: what to mind when what is ordered comes in. */
+export function comingIn(benches: readonly Bench[], goods: readonly string[]): readonly PaperBlock[] {
+  const cautions = eachOnce(benches.flatMap((bench) => needsCautions(bench, goods)));
+  return cautions.length === 0 ? [] : [sheetBlock('For us: when these goods come in'), cautionsBlock(cautions)];
+}
 
 export interface OrderTerms {
   readonly on: string;

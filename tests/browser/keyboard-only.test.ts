@@ -153,7 +153,7 @@ describe('the bench with the keyboard', () => {
       ['Control+ArrowLeft', 'Room for water, T03, 1.58 L, house value'],
       ['Control+ArrowDown', 'Capping, T03, calcined clay 2.48 L'],
       ['Control+ArrowUp', 'Drainage, T03, clay 6.24 L'],
-      ['Control+End', 'Flags, T08, 2 stop, 2 watch, 2 advice'],
+      ['Control+End', 'Flags, T08, 2 stop, 2 watch, 7 not known yet, 2 advice'],
       ['Control+Home', 'empty'],
       ['Tab', 'empty'],
       ['Tab', 'empty'],

@@ -2,11 +2,13 @@ import { needAmounts } from '#shared-calc/bench/order-amounts.ts';
 import { coinsText } from '#shared-calc/quantity/coins-text.ts';
 import { NO_STOCK } from '#shared-calc/buy/stock.ts';
 import { shoppingRun, type RunPart, type ShoppingRun } from '#shared-calc/buy/shopping-run.ts';
+import type { SaidCaution } from '#shared-calc/cautions/all-cautions.ts';
 import type { Day } from '#shared-calc/calendar/day.ts';
 import { packChoices } from '#shared-calc/jobs/pack-choices.ts';
 import { derive } from '#shared-calc/derive/derived.ts';
 import type { JobsToBuy } from '#shared-calc/derive/jobs-run.ts';
 import { packList } from '#shared-calc/papers/needs-csv.ts';
+import { runCautions } from '#shared-calc/prepare/order-cautions.ts';
 import { runCsv } from '#shared-calc/papers/run-csv.ts';
 import { shownUnit, type Display } from '#shared-calc/quantity/shown-unit.ts';
 import { closeDecimals, writeNumber } from '#shared-calc/quantity/write-figure.ts';
@@ -17,6 +19,7 @@ import { failed, ok, type Result } from '#shared-calc/result.ts';
 import { sayJobFault } from '#shared-calc/words/say-job-fault.ts';
 import { sayOrderFault } from '#shared-calc/words/say-order-fault.ts';
 import { sayBuyFault } from '#shared-calc/buy/buy-fault.ts';
+import { cautionJson, underFigures } from '#electron/cli/cautions-answer.ts';
 import type { Command } from '#electron/cli/command.ts';
 import { offersJson, offersTable } from '#electron/cli/offers-answer.ts';
 import { orderMisuse } from '#electron/cli/order-options.ts';
@@ -45,7 +48,9 @@ export const runCommand: Command = {
       const worked = workOrder(given, records);
       if (!worked.ok) return refusal(...worked.fault);
       const run = runOver(worked.value);
-      return run.ok ? answer(run.value, worked.value.workshop) : refusal(run.fault);
+      if (!run.ok) return refusal(run.fault);
+      const { bench, workshop } = worked.value;
+      return answer(run.value, { workshop, cautions: runCautions([bench], run.value) });
     }),
 };
 
@@ -69,7 +74,11 @@ function runOfJobs(given: Arguments, records: Records): Outcome {
   const notices = jobs.value.unpaid.map(
     (job) => `${job} has no deposit yet: order nothing that is cut or grown for it.`,
   );
-  return answer(jobs.value.run, workshop, [...notices, ...byHand(records, toBuy.value.jobs)]);
+  return answer(jobs.value.run, {
+    workshop,
+    cautions: runCautions(jobs.value.benches, jobs.value.run),
+    notices: [...notices, ...byHand(records, toBuy.value.jobs)],
+  });
 }
 
 /** The run is the cheapest one; choices made by hand on the page are listed as notices. */
@@ -94,13 +103,19 @@ function readJobsToBuy(given: Arguments, records: Records): Result<JobsToBuy & {
   return ok({ jobs: listed('jobs') ?? [], on: on.value ?? today(), more: more.value, ...(materials && { materials }) });
 }
 
-function answer(run: ShoppingRun, workshop: Workshop, notices: readonly string[] = []): Outcome {
+interface RunTerms {
+  readonly workshop: Workshop;
+  readonly cautions: readonly SaidCaution[];
+  readonly notices?: readonly string[];
+}
+
+function answer(run: ShoppingRun, { workshop, cautions, notices = [] }: RunTerms): Outcome {
   const money = (coins: number) => coinsText(coins, workshop.coinDecimals);
   return {
     is: 'answer',
-    json: runJson(run, money),
+    json: { ...runJson(run, money), cautions: cautions.map(cautionJson) },
     notices,
-    table: () => runTable(run, money, displayOf(workshop)),
+    table: () => [runTable(run, money, displayOf(workshop)), ...underFigures([], cautions)].join('\n'),
     csv: () => runCsv(run, workshop),
   };
 }

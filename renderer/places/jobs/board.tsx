@@ -2,6 +2,7 @@ import { writeRoute } from '#renderer/frame/place-route.ts';
 import { Flag } from '#renderer/kit/flag.tsx';
 import { paperDay } from '#shared-calc/papers/paper-words.ts';
 import type { BoardGroup, BoardRow } from '#shared-calc/derive/job-board.ts';
+import { upperFirst } from '#shared-calc/derive/today-next.ts';
 import { walkLinks } from '#renderer/kit/walk-links.ts';
 import css from './jobs.module.css';
 import { Muted } from '#renderer/kit/muted.tsx';
@@ -13,7 +14,7 @@ interface BoardParts {
   readonly byState: boolean;
 }
 
-/** All jobs, by state or by the day of their next act; the open job is marked. */
+/** All jobs, by state or by the day of what is next; the open job is marked. */
 export function Board({ groups, open, byState }: BoardParts) {
   return (
     <nav class={css['board']} aria-label="Jobs" onKeyDown={walkLinks}>
@@ -41,8 +42,8 @@ interface LinkParts {
   readonly state: string;
 }
 
-function JobLink({ row: { job, sizes, late, gateOpen }, isOpen, state }: LinkParts) {
-  const { id, title, client, nextAct, nextOn, handover } = job;
+function JobLink({ row: { job, sizes, next, on, late, gateOpen }, isOpen, state }: LinkParts) {
+  const { id, title, client, handover } = job;
   return (
     <a href={writeRoute('jobs', id)} aria-current={isOpen ? 'true' : undefined}>
       <span>
@@ -53,10 +54,10 @@ function JobLink({ row: { job, sizes, late, gateOpen }, isOpen, state }: LinkPar
         {[client, sizes, state].filter((part) => part !== '').join(' · ')}
         {handover !== undefined && ` · handover ${paperDay(handover)}`}
       </Muted>
-      {nextAct !== '' && (
+      {next !== '' && (
         <span class={css['next']}>
-          {nextAct}
-          {nextOn !== undefined && `, by ${paperDay(nextOn)}`}
+          {upperFirst(next)}
+          {on !== undefined && `, by ${paperDay(on)}`}
           {late && (
             <Flag state="watch" sign="watch">
               late

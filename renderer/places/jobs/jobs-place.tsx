@@ -73,7 +73,8 @@ function surveyView(job: Job, context: BookContext, api: JobApi): PlaceView {
 function boardView(board: Board, job: Job | undefined, context: BookContext): PlaceView {
   const { api, order, asking } = board;
   const { records, today } = context;
-  const groups = order.value === 'state' ? boardByState(records, today) : boardByDay(records, today);
+  const facts = { records, today, items: api.due().items };
+  const groups = order.value === 'state' ? boardByState(facts) : boardByDay(facts);
   return {
     about: job ? jobName(job) : '',
     aside: job ? 'open' : 'no job is open',

@@ -1,10 +1,17 @@
+import { CautionList } from '#renderer/kit/caution-list.tsx';
+import { useRef, useState } from 'preact/hooks';
+import { AgainstDialog } from '#renderer/kit/against-dialog.tsx';
 import { AgainstList } from '#renderer/kit/against.tsx';
 import { Answers } from '#renderer/kit/answers.tsx';
 import { SettledField } from '#renderer/kit/field.tsx';
 import { writeRoute } from '#renderer/frame/place-route.ts';
 import { writeCards } from '#renderer/frame/prepare-route.ts';
-import { againstMove } from '#shared-calc/derive/against-move.ts';
+import { againstAct } from '#renderer/store/against-act.ts';
+import type { ActInputs } from '#shared-calc/acts/all-acts.ts';
+import { againstMove, type Against } from '#shared-calc/derive/against-move.ts';
 import { surveyAnswers, type SurveyKey } from '#shared-calc/fields/survey.ts';
+import { surveyCautions } from '#shared-calc/jobs/survey-cautions.ts';
+import { jobName } from '#shared-calc/jobs/find-job.ts';
 import { isBefore } from '#shared-calc/jobs/move-job.ts';
 import {
   answerEntry,
@@ -22,15 +29,18 @@ import type { JobPart } from './job-part.ts';
 import css from './survey-page.module.css';
 
 /** Every question of a job's survey. */
-export function SurveyPage(part: JobPart) {
+export function SurveyPage(job: JobPart) {
+  const { write, turn, dialog } = useAnswering(job);
+  const part = { ...job, write };
   return (
     <div class={css['work']}>
+      {dialog}
       <div class={css['survey']}>
         {surveySections.map(({ title, questions }) => (
           <section key={title}>
             <h2>{title}</h2>
             {questions.map((question) => (
-              <Ask key={question.key} question={question} {...part} />
+              <Ask key={`${question.key} ${turn}`} question={question} {...part} />
             ))}
           </section>
         ))}
@@ -38,10 +48,57 @@ export function SurveyPage(part: JobPart) {
           <h2>Notes</h2>
           <Written {...part} name="notes" hint="Words in a note decide nothing." lines />
         </section>
-        <BeforeSurveyed {...part} />
+        <BeforeSurveyed {...job} />
       </div>
     </div>
   );
+}
+
+interface AskedAnswer {
+  readonly input: ActInputs['writeSurvey'];
+  readonly against: readonly Against[];
+}
+
+interface Answering extends JobPart {
+  /** Writes an answer, or says at the field why not. */
+  readonly write: (key: SurveyKey, text: string) => string | undefined;
+}
+
+/** Writes answers; where something stands against the move that comes with one, a dialog lists that first. */
+function useAnswering({ job, context, api }: JobPart) {
+  const [asked, setAsked] = useState<AskedAnswer>();
+  // An answer that is given up leaves its radio button on: another turn draws the questions anew.
+  const [turn, setTurn] = useState(0);
+  const isWritten = useRef(false);
+  const write: Answering['write'] = (key, text) => {
+    const read = readAnswer(key, text, context);
+    if (!read.ok) return sayEntryFault(read.fault);
+    const input = { job: job.id, survey: read.value, figures: [] };
+    const against = againstAct(api.derived.peek(), 'writeSurvey', input);
+    if (against.length === 0) return api.doAct('writeSurvey', input);
+    isWritten.current = false;
+    setAsked({ input, against });
+    return undefined;
+  };
+  const close = () => {
+    setAsked(undefined);
+    if (!isWritten.current) setTurn(turn + 1);
+  };
+  const dialog = asked && (
+    <AgainstDialog
+      title={`${jobName(job)}: surveyed`}
+      does="Write the answer"
+      against={asked.against}
+      act={(reason) => {
+        const refused = api.doAct('writeSurvey', { ...asked.input, ...reason });
+        isWritten.current = refused === undefined;
+        return refused;
+      }}
+      close={close}
+      context={context}
+    />
+  );
+  return { write, turn, dialog };
 }
 
 /** The first answer moves an enquiry on to surveyed: what stands against that. */
@@ -74,7 +131,7 @@ function focusNext(page: Document): void {
   (open.find(isAfter) ?? open[0])?.focus();
 }
 
-function Ask({ question: { key, limits }, ...part }: JobPart & { readonly question: SurveyQuestion }) {
+function Ask({ question: { key, limits }, ...part }: Answering & { readonly question: SurveyQuestion }) {
   const { survey } = part.job;
   const value = survey[key];
   const unasked = isAnswered(survey, key) ? undefined : '';
@@ -87,16 +144,17 @@ function Ask({ question: { key, limits }, ...part }: JobPart & { readonly questi
           aside={limits}
           value={answer}
           answers={surveyAnswers}
-          choose={(text) => void write(part, key, text)}
+          choose={(text) => void part.write(key, text)}
         />
       ) : (
         <Written {...part} name={key} hint={unasked === undefined ? limits : `not asked; for ${limits}`} />
       )}
+      <CautionList cautions={surveyCautions(survey, key)} />
     </div>
   );
 }
 
-interface WrittenParts extends JobPart {
+interface WrittenParts extends Answering {
   readonly name: SurveyKey;
   readonly hint: string;
   readonly lines?: true;
@@ -113,14 +171,7 @@ function Written({ name, hint, lines, ...part }: WrittenParts) {
       {...(lines && { lines })}
       {...(unit !== '' && { unit })}
       text={answerEntry(part.job.survey, name, part.context)}
-      settle={(text) => write(part, name, text)}
+      settle={(text) => part.write(name, text)}
     />
   );
-}
-
-/** Writes an answer, or says at the field why not. */
-function write({ job, context, api }: JobPart, key: SurveyKey, text: string): string | undefined {
-  const read = readAnswer(key, text, context);
-  if (!read.ok) return sayEntryFault(read.fault);
-  return api.doAct('writeSurvey', { job: job.id, survey: read.value, figures: [] });
 }

@@ -1,9 +1,10 @@
 import { downloadCsv } from '#renderer/files/download-csv.ts';
+import { boughtIn } from '#shared-calc/buy/shopping-run.ts';
 import type { PlaceView } from '#renderer/frame/page-view.ts';
 import { writeRoute } from '#renderer/frame/place-route.ts';
 import { letterheadOf } from '#shared-calc/papers/letterhead-of.ts';
 import { PaintedPaper } from '#renderer/print/painted-paper.tsx';
-import { orderDocument } from '#shared-calc/papers/run-paper.ts';
+import { comingIn, orderDocument } from '#shared-calc/papers/run-paper.ts';
 import { printAct } from '#renderer/print/print-acts.ts';
 import { orderCsv } from '#shared-calc/papers/order-csv.ts';
 import type { SupplierOrder } from '#shared-calc/papers/supplier-orders.ts';
@@ -11,8 +12,10 @@ import type { ShownRun } from './shown-run.ts';
 import { ScrollPage } from '#renderer/kit/scroll-page.tsx';
 
 /** A supplier's order as a paper. */
-export function orderView({ jobs, context }: ShownRun, order: SupplierOrder): PlaceView {
+export function orderView({ jobs, facts, run, context }: ShownRun, order: SupplierOrder): PlaceView {
   const { workshop, display, today } = context;
+  const sent = orderDocument(order, { on: today, jobs: jobs.join(', '), display });
+  const ours = comingIn(facts.benches, boughtIn(run, order.supplier));
   return {
     about: order.name,
     aside: 'order',
@@ -24,7 +27,7 @@ export function orderView({ jobs, context }: ShownRun, order: SupplierOrder): Pl
     work: (
       <ScrollPage look="paper" label="Paper">
         <PaintedPaper
-          document={orderDocument(order, { on: today, jobs: jobs.join(', '), display })}
+          document={{ title: sent.title, blocks: [...sent.blocks, ...ours] }}
           letterhead={letterheadOf(workshop)}
         />
       </ScrollPage>

@@ -5,6 +5,7 @@ import type { PlaceAct } from '#renderer/frame/frame-view.ts';
 import type { PlaceView } from '#renderer/frame/page-view.ts';
 import type { Route } from '#renderer/frame/place-route.ts';
 import { AgainstDialog } from '#renderer/kit/against-dialog.tsx';
+import { CautionList } from '#renderer/kit/caution-list.tsx';
 import { EmptyNote } from '#renderer/kit/empty-note.tsx';
 import { Fault } from '#renderer/kit/note.tsx';
 import { againstAct } from '#renderer/store/against-act.ts';
@@ -15,6 +16,7 @@ import { packChoices, suppliersByHand, type ChosenPacks } from '#shared-calc/job
 import { jobsToBuy, type JobsRun } from '#shared-calc/derive/jobs-run.ts';
 import { runCsv } from '#shared-calc/papers/run-csv.ts';
 import { supplierOrders } from '#shared-calc/papers/supplier-orders.ts';
+import { runCautions } from '#shared-calc/prepare/order-cautions.ts';
 import { sayJobFault } from '#shared-calc/words/say-job-fault.ts';
 import { chosenRun, withCount } from '#shared-calc/buy/chosen-packs.ts';
 import { orderCsv } from '#shared-calc/papers/order-csv.ts';
@@ -179,6 +181,7 @@ function Run({ shown, state, material }: RunParts) {
           />
         );
       })}
+      <CautionList cautions={runCautions(facts.benches, run)} />
       {nobody.length > 0 && (
         <section class={css['supplier']}>
           <h2>Nothing to order</h2>

@@ -96,7 +96,7 @@ function Counted({ order, api, done }: CountedParts) {
         {hasPlants && (
           <CountEntry label="Plants stand apart" hint="in quarantine" unit="days" text={days} typing={setDays} />
         )}
-        <CautionList cautions={goodsCautions(records.line.values(), materials)} />
+        <CautionList cautions={goodsCautions(records, materials)} />
       </DialogScroll>
       <Buttons>
         <Button onClick={done}>Leave it</Button>

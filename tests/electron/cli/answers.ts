@@ -122,6 +122,7 @@ export const Run = z.strictObject({
   landedTogether: Money,
   landedAlone: Money,
   proven: z.boolean(),
+  cautions: z.array(Caution),
 });
 export const Quote = z.strictObject({
   lines: z.array(

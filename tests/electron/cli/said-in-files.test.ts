@@ -23,6 +23,7 @@ const readIn: Readonly<Record<string, string>> = {
   run: 'said-of-figures',
   quote: 'said-of-figures',
   changed: 'said-of-revisions',
+  today: 'said-of-today',
   jobs: 'said-of-jobs',
   'job new': 'said-of-jobs',
   'job set': 'said-of-jobs',

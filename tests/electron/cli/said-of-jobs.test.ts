@@ -15,24 +15,24 @@ const steps: readonly Said[] = [
     ['job', 'new', '--title', 'Reading room', '--sizes', 'T05', '--handover', '2027-04-28'],
     [
       'job  title         state    sizes  handover    next',
-      '---  ------------  -------  -----  ----------  ---------------',
-      'J02  Reading room  enquiry  T05    2027-04-28  Survey the site',
+      '---  ------------  -------  -----  ----------  ---------------------------------',
+      'J02  Reading room  enquiry  T05    2027-04-28  answer the enquiry, by YYYY-MM-DD',
     ],
   ],
   [
     ['job', 'set', 'J02', 'litter=20 mm', 'T05.drainage_waste=5 %'],
     [
       'job  title         state    sizes  handover    next',
-      '---  ------------  -------  -----  ----------  ---------------',
-      'J02  Reading room  enquiry  T05    2027-04-28  Survey the site',
+      '---  ------------  -------  -----  ----------  ---------------------------------',
+      'J02  Reading room  enquiry  T05    2027-04-28  answer the enquiry, by YYYY-MM-DD',
     ],
   ],
   [
     ['job', 'state', 'J02', 'accepted'],
     [
       'job  title         state     sizes  handover    next',
-      '---  ------------  --------  -----  ----------  ----------------',
-      'J02  Reading room  accepted  T05    2027-04-28  Take the deposit',
+      '---  ------------  --------  -----  ----------  --------------------',
+      'J02  Reading room  accepted  T05    2027-04-28  waits for the client',
       '! Against it, quote: No quote of J02 has been issued.',
       ...unasked('64.48').map(([says]) => `! Against it, not known yet: T05: ${says}`),
       "! Against it, may not hold: T05: 28.69\u00a0degC on a hot day is above the animals' ceiling of 27\u00a0degC. It may not: warming factor at 1.60. Measure it.",
@@ -44,8 +44,8 @@ const steps: readonly Said[] = [
     ['job', 'deposit', 'J02', '645.00', '--on', '2027-03-15'],
     [
       'job  title         state       sizes  handover    next',
-      '---  ------------  ----------  -----  ----------  ------------------------------',
-      'J02  Reading room  deposit in  T05    2027-04-28  Order on the next shopping run',
+      '---  ------------  ----------  -----  ----------  ---------------------------',
+      'J02  Reading room  deposit in  T05    2027-04-28  order plants, by YYYY-MM-DD',
       '! Against it, quote: No quote of J02 has been issued.',
       '! Against it, not known yet: T05: Nobody has asked whether children under five come near it. Ask the client.',
       '! Against it, not known yet: T05: Nobody has asked whether people over 65 or with weak immunity come near it. Ask the client.',
@@ -63,26 +63,26 @@ const steps: readonly Said[] = [
     ['job', 'copy', 'J02'],
     [
       'job  title                 state    sizes  handover  next',
-      '---  --------------------  -------  -----  --------  ---------------',
-      'J03  Copy of Reading room  enquiry  T05              Survey the site',
+      '---  --------------------  -------  -----  --------  ---------------------------------',
+      'J03  Copy of Reading room  enquiry  T05              answer the enquiry, by YYYY-MM-DD',
     ],
   ],
   [
     ['job', 'sizes', 'J03', 'T05,T07x2'],
     [
       'job  title                 state    sizes      handover  next',
-      '---  --------------------  -------  ---------  --------  ---------------',
-      'J03  Copy of Reading room  enquiry  T05 T07x2            Survey the site',
+      '---  --------------------  -------  ---------  --------  ---------------------------------',
+      'J03  Copy of Reading room  enquiry  T05 T07x2            answer the enquiry, by YYYY-MM-DD',
     ],
   ],
   [
     ['jobs'],
     [
       'job  title                 state       sizes        handover    next',
-      '---  --------------------  ----------  -----------  ----------  ------------------------------',
+      '---  --------------------  ----------  -----------  ----------  ---------------------------------',
       'J01  Ferry waiting hall    enquiry     T03 T07 T08              Survey the shelf and the hall',
-      'J02  Reading room          deposit in  T05          2027-04-28  Order on the next shopping run',
-      'J03  Copy of Reading room  enquiry     T05 T07x2                Survey the site',
+      'J02  Reading room          deposit in  T05          2027-04-28  order plants, by YYYY-MM-DD',
+      'J03  Copy of Reading room  enquiry     T05 T07x2                answer the enquiry, by YYYY-MM-DD',
     ],
   ],
 ];
@@ -91,6 +91,10 @@ describe('what is printed of jobs', () => {
   const { saidInTurn } = useSaidWhole('2027-03-08');
 
   test('a job from enquiry to deposit, a copy of it, and the board', async () => {
-    expect(await saidInTurn(steps)).toEqual(steps);
+    const turns = await saidInTurn(steps);
+    // What is next depends on the day on which the test runs.
+    expect(
+      turns.map(([argv, says]) => [argv, says.map((line) => line.replace(/by [\d-]{10}$/, 'by YYYY-MM-DD'))]),
+    ).toEqual(steps);
   });
 });

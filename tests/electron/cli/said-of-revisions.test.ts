@@ -1,10 +1,19 @@
 import { describe, expect, test } from 'vitest';
 import { addDays } from '#shared-calc/calendar/day.ts';
+import { previousOpen } from '#shared-calc/calendar/work-calendar.ts';
+import { calendarOf } from '#shared-calc/prepare/calendar-of.ts';
+import { demoRecords } from '#tests/demo-bench.ts';
 import { today } from '#electron/service/today.ts';
 import { type Said, useSaidWhole } from './said-whole.ts';
 import { notes, unasked } from './unasked-t05.ts';
 
 const day = today();
+const calendar = calendarOf(demoRecords());
+
+/** So many days from today, or the last open day before. */
+function openIn(days: number): string {
+  return previousOpen(addDays(day, days), calendar);
+}
 
 /** A quote that the client, we and the suppliers change. */
 const revised: readonly Said[] = [
@@ -12,8 +21,8 @@ const revised: readonly Said[] = [
     ['job', 'new', '--title', 'Reading room', '--sizes', 'T05', '--set', 'soil_rise=0 mm'],
     [
       'job  title         state    sizes  handover  next',
-      '---  ------------  -------  -----  --------  ---------------',
-      'J02  Reading room  enquiry  T05              Survey the site',
+      '---  ------------  -------  -----  --------  ---------------------------------',
+      `J02  Reading room  enquiry  T05              answer the enquiry, by ${openIn(3)}`,
     ],
   ],
   [
@@ -38,6 +47,10 @@ const revised: readonly Said[] = [
       'tax, low 6.60',
       'price 1601.41 cr, deposit 645.00, 10.25 h',
       '',
+      'Caution: Nobody has asked for a residual-current device: ask before anything is plugged in. (Qualified electrician decides; from memory)',
+      'Caution: Reptiles and amphibians should not be kept with under-fives, people over 65 or with weak immunity, nor in childcare rooms: carriers look healthy. Wash hands after any contact with the tank or its water. (School or centre health lead and public-health office decide; CDC)',
+      'Caution: Residual-current protection of 30 mA or less, drip loops, no sockets under mist, the transformer off the floor. (Qualified electrician decides; from memory)',
+      'Caution: Where children come, fix stand and tank to the wall: they can be pulled over. (Building owner decides; common practice, no source)',
       'Caution: Standing water below the mesh gap always; a sour smell means drain now. (Builder decides; common practice, no source)',
       'Caution: Not a floor verdict: feet concentrate it, the floor spreads it. (Building owner and structural engineer decide; common practice, no source)',
       ...unasked('59.38').map(([says]) => `! Against it, not known yet: T05: ${says}`),
@@ -50,16 +63,16 @@ const revised: readonly Said[] = [
     ['job', 'set', 'J02', 'litter=20 mm'],
     [
       'job  title         state   sizes  handover  next',
-      '---  ------------  ------  -----  --------  ---------------------------------',
-      `J02  Reading room  quoted  T05              Ask for the answer, by ${addDays(day, 21)}`,
+      '---  ------------  ------  -----  --------  --------------------------------',
+      `J02  Reading room  quoted  T05              ask about Q-0001A, by ${openIn(18)}`,
     ],
   ],
   [
     ['job', 'set', 'J02', 'T05.drainage_waste=5 %', '--by', 'us'],
     [
       'job  title         state   sizes  handover  next',
-      '---  ------------  ------  -----  --------  ---------------------------------',
-      `J02  Reading room  quoted  T05              Ask for the answer, by ${addDays(day, 21)}`,
+      '---  ------------  ------  -----  --------  --------------------------------',
+      `J02  Reading room  quoted  T05              ask about Q-0001A, by ${openIn(18)}`,
     ],
   ],
   [
@@ -95,6 +108,10 @@ const revised: readonly Said[] = [
       'tax, low 6.60',
       'price 1610.54 cr, deposit 645.00, 10.25 h',
       '',
+      'Caution: Nobody has asked for a residual-current device: ask before anything is plugged in. (Qualified electrician decides; from memory)',
+      'Caution: Reptiles and amphibians should not be kept with under-fives, people over 65 or with weak immunity, nor in childcare rooms: carriers look healthy. Wash hands after any contact with the tank or its water. (School or centre health lead and public-health office decide; CDC)',
+      'Caution: Residual-current protection of 30 mA or less, drip loops, no sockets under mist, the transformer off the floor. (Qualified electrician decides; from memory)',
+      'Caution: Where children come, fix stand and tank to the wall: they can be pulled over. (Building owner decides; common practice, no source)',
       'Caution: Standing water below the mesh gap always; a sour smell means drain now. (Builder decides; common practice, no source)',
       'Caution: Not a floor verdict: feet concentrate it, the floor spreads it. (Building owner and structural engineer decide; common practice, no source)',
       ...unasked('59.29').map(([says]) => `! Against it, not known yet: T05: ${says}`),

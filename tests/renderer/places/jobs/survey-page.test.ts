@@ -20,10 +20,34 @@ describe('the survey of a job', () => {
     expect(await waits(page).textContent()).not.toContain('holds');
   });
 
+  test('the first answer says what stands against the move that comes with it; given up, nothing is written', async () => {
+    const page = await served.begin('jobs/J01/survey');
+    await page.getByRole('group', { name: /Lift/ }).getByText('yes', { exact: true }).click();
+    const dialog = page.getByRole('dialog');
+    await expect.poll(() => dialog.textContent()).toContain('is more than the shelf');
+    await page.keyboard.press('Escape');
+    await expect.poll(() => answerOf(page, /Lift/)).toBe('not asked');
+    expect(await waits(page).textContent()).toContain('25 answers missing');
+  });
+
+  test('a reason and who decides for the first answer are kept with the job', async () => {
+    const page = await served.begin('jobs/J01/survey');
+    await page.getByRole('group', { name: /Lift/ }).getByText('yes', { exact: true }).click();
+    const dialog = page.getByRole('dialog');
+    await dialog.getByLabel('Why all the same').fill('The shelf is built anew');
+    await dialog.getByLabel('Who decides').selectOption({ index: 1 });
+    await dialog.getByRole('button', { name: 'Write the answer' }).click();
+    await expect.poll(() => answerOf(page, /Lift/)).toBe('yes');
+    await page.evaluate("location.hash = '#/jobs/J01'");
+    await expect.poll(() => page.locator('main').textContent()).toContain('The shelf is built anew');
+  });
+
   test('answers are given with the keyboard alone, and settle what waited', async () => {
     const page = await served.begin('jobs/J01/survey');
     await page.getByRole('button', { name: 'Next not asked' }).click();
     await page.keyboard.press('ArrowLeft');
+    await page.getByRole('dialog').waitFor();
+    await page.keyboard.press('Enter');
     await expect.poll(() => answerOf(page, /Children under five/)).toBe('no');
     await page.getByLabel('Shelf rating').fill('60');
     await page.keyboard.press('Enter');

@@ -11,6 +11,7 @@ import { cardsPlace } from '#renderer/places/prepare/cards-place.tsx';
 import { preparePlace } from '#renderer/places/prepare/prepare-place.tsx';
 import { openPrepareState } from '#renderer/places/prepare/prepare-state.ts';
 import type { JobApi } from '#renderer/store/job-api.ts';
+import { dueOf } from '#shared-calc/derive/today.ts';
 import { derive } from '#shared-calc/derive/derived.ts';
 import { fromRecordLists, RecordListsSchema } from '#shared-calc/contract/record-lists.ts';
 import { applyChange, invertChange, isEmptyChange, type Change } from '#shared-calc/records/change.ts';
@@ -45,6 +46,7 @@ const refuse = (words: string) => {
 };
 
 const api: JobApi = {
+  due: () => ({ items: dueOf(api.derived.value), isBehind: false }),
   records,
   derived: computed(() => derive(records.value, today)),
   info,

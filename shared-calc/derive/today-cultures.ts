@@ -1,0 +1,108 @@
+import { addDays, type Day } from '#shared-calc/calendar/day.ts';
+import type { Derived } from './derived.ts';
+import { fedHere } from './fed-here.ts';
+import { kindDemands } from './kind-demands.ts';
+import { cultureBoard } from '#shared-calc/prepare/culture-board.ts';
+import { isFlies } from '#shared-calc/prepare/culture-demands.ts';
+import { flyShelf } from '#shared-calc/prepare/fly-shelf.ts';
+import type { ServedClaim } from '#shared-calc/prepare/serve-claims.ts';
+import { sayDay } from '#shared-calc/prepare/say-day.ts';
+import { tubsOf } from '#shared-calc/prepare/standing-tub.ts';
+import { writeNumber } from '#shared-calc/quantity/write-figure.ts';
+import type { CultureKind } from '#shared-calc/records/records.ts';
+import { countUp } from '#shared-calc/trade/count-up.ts';
+import { grower, type TodayDraft } from './today-item.ts';
+
+const WEEK = 7;
+
+/** The step with which a tub was fed. */
+export const FED = 'feed';
+
+/** Feeding, so many days after the start or the last feed of each tub, and harvests for the builds that claim them. */
+export function tubItems(derived: Derived): readonly TodayDraft[] {
+  const { records, today } = derived;
+  return [...records.cultureKind.values()].flatMap((kind) => {
+    const tubs = tubsOf(records, kind.id, today);
+    if (tubs.length === 0) return [];
+    const feeds = tubs.flatMap(({ id, startedOn }) => feedItem(derived, kind, { id, startedOn }) ?? []);
+    return [...feeds, ...harvestItems(derived, kind)];
+  });
+}
+
+function feedItem(
+  { records: { done } }: Derived,
+  { label, feedEveryDays }: CultureKind,
+  { id, startedOn }: { readonly id: string; readonly startedOn: Day },
+): TodayDraft | undefined {
+  if (feedEveryDays === undefined) return undefined;
+  const fed = [...done.values()].filter(({ tub, step }) => tub === id && step === FED).map(({ on }) => on);
+  const last = fed.reduce((latest, on) => (on > latest ? on : latest), startedOn);
+  return {
+    key: `${id} feed`,
+    tub: id,
+    day: addDays(last, feedEveryDays),
+    what: `feed ${id}`,
+    who: grower,
+    why: `${label}, ${last === startedOn && fed.length === 0 ? 'started' : 'fed'} on ${sayDay(last)}, every ${feedEveryDays} days`,
+    tick: { is: 'did', step: FED, ends: false },
+  };
+}
+
+function harvestItems(derived: Derived, kind: CultureKind): readonly TodayDraft[] {
+  const { records, today } = derived;
+  const { demands } = isFlies(kind) ? { demands: [] } : kindDemands(derived, kind);
+  if (demands.length === 0) return [];
+  const board = cultureBoard({ kind, demands, tubs: tubsOf(records, kind.id, today), on: today });
+  return board.ok ? board.value.served.flatMap((served) => harvestsOf(served, derived)) : [];
+}
+
+/** Only standing tubs have animals to take; a new one has its start as an item of its job. */
+function harvestsOf({ claim, from }: ServedClaim, { records }: Derived): readonly TodayDraft[] {
+  const jobs = [...claim.byJob.keys()];
+  const [only] = jobs;
+  return from
+    .filter(({ tub }) => records.tub.has(tub))
+    .map(({ tub, animals }): TodayDraft => {
+      const count = countUp(animals);
+      return {
+        key: `${tub} harvest ${claim.date}`,
+        tub,
+        ...(only !== undefined && jobs.length === 1 && { job: only }),
+        day: claim.date,
+        what: `harvest ${writeNumber(count, 0)} for ${jobs.join(', ')}`,
+        who: grower,
+        why: `For the build of ${sayDay(claim.date)}, out of tub ${tub}`,
+        tick: { is: 'harvest', animals: count },
+      };
+    });
+}
+
+/** Tubs of flies to set up each week, for what is fed here and what paid jobs are built for. */
+export function flyItems(derived: Derived): readonly TodayDraft[] {
+  return [...derived.records.cultureKind.values()].filter(isFlies).flatMap((kind) => flyItem(derived, kind) ?? []);
+}
+
+function flyItem(derived: Derived, kind: CultureKind): TodayDraft | undefined {
+  const { records, today } = derived;
+  const { aWeek } = fedHere(derived, kind);
+  const shelf = flyShelf({ kind, aWeek: countUp(aWeek) }, today);
+  if (!shelf.ok || shelf.value.flyStarts === 0) return undefined;
+  const { flyStarts } = shelf.value;
+  const starts = tubsOf(records, kind.id, today)
+    .map(({ startedOn }) => startedOn)
+    .toSorted()
+    .toReversed();
+  const [latest] = starts;
+  const ofWeek = starts.filter((start) => start > addDays(today, -WEEK)).length;
+  const isSetUp = ofWeek >= flyStarts;
+  const left = isSetUp ? flyStarts : flyStarts - ofWeek;
+  return {
+    key: `${kind.id} set up`,
+    // Without all tubs of this week, the rest is due with the first of them, or a week after the last week's.
+    day: latest === undefined || (!isSetUp && ofWeek > 0) ? today : addDays(latest, WEEK),
+    what: `set up ${left} ${left === 1 ? 'tub' : 'tubs'} of ${kind.label.toLowerCase()}`,
+    who: grower,
+    why: `${flyStarts} each week for ${writeNumber(countUp(aWeek), 0)} flies`,
+    tick: { is: 'start', kind: kind.id },
+  };
+}
