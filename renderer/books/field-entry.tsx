@@ -21,6 +21,8 @@ export interface FieldEntryParts<K extends RecordKind> {
   readonly hint?: string;
   /** Replaces the records that the field can refer to, if the view offers fewer or in another order. */
   readonly options?: readonly Option[];
+  /** What the field belongs to, for screen readers, where several of one name stand together. */
+  readonly of?: string;
 }
 
 /** An input for one field of a record, built from the field's own description. */
@@ -34,7 +36,7 @@ export function FieldEntry<K extends RecordKind>(parts: FieldEntryParts<K>) {
   };
   const hint = parts.hint ?? field.help ?? (field.kind === 'day' ? `a day, as ${context.today}` : undefined);
   const options = parts.options ?? optionsOf(field, context.records);
-  return <EntryOf {...{ field, context, settle, hint, options }} value={valueOf(record, key)} />;
+  return <EntryOf {...{ field, context, settle, hint, options, of: parts.of }} value={valueOf(record, key)} />;
 }
 
 interface EntryParts {
@@ -44,11 +46,12 @@ interface EntryParts {
   readonly settle: (text: string) => string | undefined;
   readonly hint: string | undefined;
   readonly options: readonly Option[];
+  readonly of: string | undefined;
 }
 
-function EntryOf({ field, value, context, settle, hint, options }: EntryParts) {
+function EntryOf({ field, value, context, settle, hint, options, of }: EntryParts) {
   const label = field.heading;
-  const said = hint === undefined ? {} : { hint };
+  const said = { ...(hint !== undefined && { hint }), ...(of !== undefined && { of }) };
   if (field.kind === 'yes no')
     return <Checkbox label={label} on={value === true} turn={(on) => void settle(on ? 'yes' : 'no')} />;
   if (field.kind === 'choice' || field.kind === 'reference')

@@ -120,15 +120,15 @@ function answer({ packs, touches, head }: Told, { coinDecimals, currency }: Work
     table: () =>
       [
         ...(head === '' ? [] : [head, '']),
-        textTable(
-          ['pack', `before, ${currency}`, 'price'],
-          packs.map(({ pack, from, to }) => [pack, money(from), money(to)]),
-          [1, 2],
-        ),
-        '',
+        ...(packs.length === 0 ? [] : [packsTable(packs, money, currency), '']),
         touchedTable(touches, money),
       ].join('\n'),
   };
+}
+
+function packsTable(packs: Told['packs'], money: (coins: number) => string, currency: string): string {
+  const rows = packs.map(({ pack, from, to }) => [pack, money(from), money(to)]);
+  return textTable(['pack', `before, ${currency}`, 'price'], rows, [1, 2]);
 }
 
 function touchedTable(touches: readonly PriceTouch[], money: (coins: number) => string): string {

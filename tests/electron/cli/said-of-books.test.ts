@@ -159,6 +159,7 @@ const book: readonly Said[] = [
       'placement           0',
       'actual              0',
       'done                0',
+      'house change        0',
       '',
       'The book is sound, at revision 2.',
     ],
