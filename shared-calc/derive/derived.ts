@@ -14,6 +14,7 @@ import type { PlantedBench } from '#shared-calc/jobs/order-plants.ts';
 import { keysOf, type JobSheet } from '#shared-calc/jobs/job-sheet.ts';
 import { sheetInput, type WorkedJob } from '#shared-calc/jobs/worked-job.ts';
 import { calendarOf } from '#shared-calc/prepare/calendar-of.ts';
+import { jobStore } from '#shared-calc/prepare/plan-store.ts';
 import type { PlanFault } from '#shared-calc/prepare/plan-fault.ts';
 import { quoteRules, type QuoteRules } from '#shared-calc/price/quote-rules.ts';
 import type { Display } from '#shared-calc/quantity/shown-unit.ts';
@@ -79,7 +80,8 @@ function openCaches() {
     calendar: memo<WorkCalendar>(),
     prices: memo<PriceBook>(),
     rules: memo<QuoteRules>(),
-    jobs: memos<DerivedJob>(),
+    jobs: memos<Omit<DerivedJob, 'plan'>>(),
+    plans: memos<DerivedJob>(),
     runs: memos<Result<JobsRun, JobFault>>(),
   };
 }
@@ -130,7 +132,7 @@ function derivedWith(caches: Caches, records: Records, today: Day): Derived {
     },
     job: (id) => {
       const job = records.job.get(id);
-      return job && jobWith(caches.jobs, shared, job);
+      return job && jobWith(caches, shared, job);
     },
     update: (next, day = today) => derivedWith(caches, next, day),
   };
@@ -151,7 +153,18 @@ function sayFrom({ from = new Map<string, string>() }: JobsToBuy): string {
   return [...from].flat().join();
 }
 
-function jobWith(jobs: Caches['jobs'], shared: Shared, job: Job): DerivedJob {
+/** A job's plan also reads what has happened of it; its bench does not. */
+function jobWith({ jobs, plans }: Caches, shared: Shared, job: Job): DerivedJob {
+  const { records, today, display } = shared;
+  const worked = workedWith(jobs, shared, job);
+  return plans(job.id, [worked, records.stockEntry, records.done, records.tub, records.move], () => {
+    const wish = { on: today, calendar: shared.calendar() };
+    const store = jobStore(records, job.id, today);
+    return { ...worked, plan: lazy(() => jobPlan(worked, { records, display, wish, store })) };
+  });
+}
+
+function workedWith(jobs: Caches['jobs'], shared: Shared, job: Job): Omit<DerivedJob, 'plan'> {
   const { records, today, display, workshop } = shared;
   const sheet = shared.sheets().sheet(job);
   const lines = shared.sheets().lines(job.recipe);
@@ -164,7 +177,6 @@ function jobWith(jobs: Caches['jobs'], shared: Shared, job: Job): DerivedJob {
     const sums = new Map<string, Result<OrderSums, OrderFault>>();
     const checks = new Map<string, readonly CheckResult[]>();
     const needs = lazy(() => needAmounts(bench, keys, prices));
-    const wish = { on: today, calendar: shared.calendar() };
     return {
       job,
       sheet,
@@ -177,7 +189,6 @@ function jobWith(jobs: Caches['jobs'], shared: Shared, job: Job): DerivedJob {
       sums: (columns = keys) => getOr(sums, columns.join('\n'), () => orderSums(bench, columns, pricing)),
       checks: (column) => getOr(checks, column, () => checksOf(bench, column, display)),
       place: benchPlace(bench, job, display),
-      plan: lazy(() => jobPlan({ job, bench, keys }, { records, display, wish })),
     };
   });
 }

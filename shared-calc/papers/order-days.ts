@@ -11,7 +11,7 @@ export interface OrderDay {
 
 export interface PlannedJob {
   readonly job: string;
-  readonly plan: Pick<PrepPlan, 'steps' | 'hardscape'>;
+  readonly plan: Pick<PrepPlan, 'steps'>;
 }
 
 /** The last day to send a supplier's order: the earliest over all jobs and all that is bought there. */
@@ -24,7 +24,7 @@ export function orderBy(
   );
   let first: OrderDay | undefined;
   for (const { job, plan } of planned) {
-    for (const { step, orderBy: day } of [...plan.steps, ...(plan.hardscape ? [plan.hardscape] : [])]) {
+    for (const { step, orderBy: day } of plan.steps) {
       if (day === undefined || !steps.has(step)) continue;
       if (!first || day < first.day) first = { day, job };
     }

@@ -22,7 +22,9 @@ function libraryOrders(): ReadonlyMap<string, SupplierOrder> {
       calendar: calendarOf(records),
       panes: paneCuts(bench).map((cut) => ({ ...cut, column: `J02 ${cut.column}` })),
       plants: orderPlants([{ bench, survey }], pricedPlants(records, demoPrices(records))),
-      planned: [{ job: 'J02', plan: { steps: [{ step: 'tank', date: '2027-03-30', orderBy: '2027-03-16' }] } }],
+      planned: [
+        { job: 'J02', plan: { steps: [{ step: 'tank', state: 'open', date: '2027-03-30', orderBy: '2027-03-16' }] } },
+      ],
     },
     records,
   );
