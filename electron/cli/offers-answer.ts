@@ -1,4 +1,4 @@
-import type { Offer } from '#shared-calc/buy/choose-offers.ts';
+import type { Offer } from '#shared-calc/buy/offer.ts';
 import type { RunMaterial, ShoppingRun } from '#shared-calc/buy/shopping-run.ts';
 import { packList } from '#shared-calc/papers/needs-csv.ts';
 import { textTable } from './text-table.ts';

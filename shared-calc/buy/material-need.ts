@@ -3,7 +3,7 @@ import { roundCoins } from '#shared-calc/trade/price/coin-rounding.ts';
 import { packMix, type PackChoice, type PackCount, type PackFault } from '#shared-calc/trade/buying/pack-mix.ts';
 import { shareCoins } from '#shared-calc/trade/price/share-coins.ts';
 import type { BuyFault } from './buy-fault.ts';
-import type { Offer } from './choose-offers.ts';
+import type { Offer } from './offer.ts';
 import { unitPriceCoins, type Goods } from './price-book.ts';
 
 /** How much of a material one line uses, for all builds of its column. */

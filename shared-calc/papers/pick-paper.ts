@@ -29,16 +29,13 @@ export const pickPaper: MakePaper = (input) => {
 };
 
 /** Plants by name, for the place and the animals of a job. */
-export function pickPlants({
-  bench,
-  records,
-  pricing: { prices },
-  sheet,
-}: Pick<PaperInput, 'bench' | 'records' | 'pricing' | 'sheet'>): PickPlants {
+export function pickPlants(input: Pick<PaperInput, 'bench' | 'records' | 'pricing' | 'sheet'>): PickPlants {
+  const { bench, records } = input;
+  const { prices } = input.pricing;
   const plants = pricedPlants(records, prices);
   const { coinDecimals } = workshopOf(records);
   return {
-    of: (column) => choosePlants(plants, plantNeeds(bench, column), plantPlace(bench, column, jobWords({ sheet }))),
+    of: (column) => choosePlants(plants, plantNeeds(bench, column), plantPlace(bench, column, jobWords(input))),
     prices,
     money: (coins) => coinsText(coins, coinDecimals),
   };

@@ -1,3 +1,4 @@
+import { Fragment } from 'preact';
 import { useState } from 'preact/hooks';
 import type { BookContext, BookApi } from '#renderer/books/book-api.ts';
 import { FieldEntry } from '#renderer/books/field-entry.tsx';
@@ -42,7 +43,7 @@ export function MaterialPanel({ row: { id, material, packs }, context, api }: Ma
         </Hint>
       )}
       {sellers.map(([supplier, its]) => (
-        <section key={supplier}>
+        <Fragment key={supplier}>
           {sellers.length > 1 && (
             <h3>
               {nameOf(supplier)}
@@ -52,7 +53,7 @@ export function MaterialPanel({ row: { id, material, packs }, context, api }: Ma
           {its.map(({ pack }) => (
             <PackPart key={pack.id} pack={pack} material={material} context={context} api={api} />
           ))}
-        </section>
+        </Fragment>
       ))}
       <section>
         <h3>Another pack</h3>
@@ -75,8 +76,8 @@ function PackPart({ pack, material, context, api }: PackParts) {
   const seller = context.records.supplier.get(sellerOf(context.records, pack) ?? '')?.name;
   const of = `${says} of ${material.id}${seller === undefined ? '' : ` from ${seller}`}`;
   return (
-    <>
-      <h4>Pack of {says}</h4>
+    <section>
+      <h3>Pack of {says}</h3>
       <PriceList pack={pack} of={of} context={context} api={api} />
       <Fields>
         <FieldEntry kind="pack" record={pack} field="supplier" of={of} context={context} put={put} />
@@ -87,7 +88,7 @@ function PackPart({ pack, material, context, api }: PackParts) {
           Remove this pack
         </Button>
       </p>
-    </>
+    </section>
   );
 }
 

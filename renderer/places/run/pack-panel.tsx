@@ -6,7 +6,7 @@ import { Button, Buttons } from '#renderer/kit/button.tsx';
 import { sayOrdered } from '#shared-calc/papers/needs-paper.ts';
 import { paperDay } from '#shared-calc/papers/paper-words.ts';
 import type { PackOnSale } from '#shared-calc/buy/price-book.ts';
-import type { Offer } from '#shared-calc/buy/choose-offers.ts';
+import type { Offer } from '#shared-calc/buy/offer.ts';
 import { plantLines, type PlantOrder } from '#shared-calc/jobs/order-plants.ts';
 import type { ChosenMaterial } from '#shared-calc/buy/chosen-packs.ts';
 import css from './run.module.css';
