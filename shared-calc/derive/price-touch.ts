@@ -2,8 +2,9 @@ import { priceBook, type PackOnSale, type PriceBook } from '#shared-calc/buy/pri
 import type { Day } from '#shared-calc/calendar/day.ts';
 import { latestQuote } from '#shared-calc/jobs/issue-quote.ts';
 import { isBefore } from '#shared-calc/jobs/move-job.ts';
-import { readQuoteBody, type QuoteBody } from '#shared-calc/jobs/quote-body.ts';
+import type { QuoteBody } from '#shared-calc/jobs/quote-body.ts';
 import { partsOf, reworkQuote } from '#shared-calc/jobs/rework-quote.ts';
+import { bodyOf, soldQuote } from '#shared-calc/jobs/sold-house.ts';
 import type { QuoteSums } from '#shared-calc/price/quote-sums.ts';
 import type { Job, Records } from '#shared-calc/records/records.ts';
 import type { Derived } from './derived.ts';
@@ -70,9 +71,10 @@ export function touchesOn(now: Derived, on: Day): Touches {
   };
 }
 
-function openBody({ id, state }: Job, { records, today }: Derived): QuoteBody | undefined {
-  const quote = isBefore(state, 'ordered') ? latestQuote(records, id) : undefined;
-  const body = quote && readQuoteBody(quote.body);
+function openBody(job: Job, { records, today }: Derived): QuoteBody | undefined {
+  const { id, state } = job;
+  const quote = isBefore(state, 'ordered') ? (soldQuote(records, job) ?? latestQuote(records, id)) : undefined;
+  const body = quote && bodyOf(quote);
   return body && isBefore(state, 'accepted') && body.validUntil < today ? undefined : body;
 }
 
