@@ -137,7 +137,7 @@ const edits: readonly Edit[] = [
   rewritten('taxClass', (_, pick) => ({ share: (pick % 25) / 100 })),
   rewritten('supplier', (_, pick) => ({ leadDays: pick % 20 })),
   rewritten('material', (_, pick) => ({ label: `material ${pick}` })),
-  rewritten('stockEntry', (_, pick) => ({ note: `counted ${pick}` })),
+  rewritten('move', ({ amount }: { amount: number }, pick) => ({ amount: amount + (pick % 3) })),
   rewritten('workshop', (_, pick) => ({ oldPriceDays: 30 + (pick % 400), decimalComma: pick % 2 === 0 })),
   removed('closedDay'),
 ];

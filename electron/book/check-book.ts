@@ -56,7 +56,7 @@ function report(db: Database.Database): BookReport {
 function countRecords(db: Database.Database): Readonly<Record<RecordKind, number>> {
   const count = (kind: RecordKind) =>
     db
-      .prepare(`SELECT count(*) FROM ${sqlName(kind)}`)
+      .prepare(`SELECT count(*) FROM "${sqlName(kind)}"`)
       .pluck()
       .get();
   return mapKinds<Readonly<Record<RecordKind, number>>>((kind) => z.int().parse(count(kind)));

@@ -13,16 +13,23 @@ export function newestVersion(migrations: readonly Migration[]): number {
   return migrations.length;
 }
 
+/** When a book is brought forward: the time for its journal, and the day of the person at it. */
+export interface MigrationTime {
+  readonly at: string;
+  readonly day: string;
+}
+
 /** Migrates a book, each step and its version in one transaction. A failed step changes nothing. */
 export function migrate(
   db: Database.Database,
   migrations: readonly Migration[],
-  at: string,
+  { at, day }: MigrationTime,
 ): Result<readonly RecipeNote[], BookFault> {
   const notes: RecipeNote[] = [];
   for (const migration of migrations) {
     try {
       const taken: StepNotes = {
+        day,
         journal: () => noteMigration(db, migration.name, at),
         tell: (note) => notes.push(note),
       };
@@ -37,17 +44,21 @@ export function migrate(
 /** The same for a book that has no journal yet, in one transaction: all steps are taken, or none. */
 export function applyMigrations(db: Database.Database, migrations: readonly Migration[]): void {
   withLooseKeys(db, () => {
-    for (const migration of migrations) take(db, migration, { journal: () => undefined, tell: () => undefined });
+    for (const migration of migrations) take(db, migration, noNotes);
   });
 }
 
 interface StepNotes {
+  readonly day: string;
   readonly journal: () => void;
   readonly tell: (note: RecipeNote) => void;
 }
 
+/** A new book has no records yet that a step could date or tell of. */
+const noNotes: StepNotes = { day: '', journal: () => undefined, tell: () => undefined };
+
 function take(db: Database.Database, migration: Migration, notes: StepNotes): void {
-  migration.up(db, notes.tell);
+  migration.up(db, notes.tell, notes.day);
   notes.journal();
   db.pragma(`user_version = ${migration.version}`);
   const loose = db.pragma('foreign_key_check');

@@ -102,7 +102,7 @@ function bringForward({ db }: Connection, path: string, options: Prepared): Resu
   const backup =
     options.backups === false ? ok(undefined) : backUpBeforeMigration(db, path, { day: options.today, version: from });
   if (!backup.ok) return backup;
-  const moved = migrate(db, due, (options.now ?? clock)());
+  const moved = migrate(db, due, { at: (options.now ?? clock)(), day: options.today });
   if (!moved.ok) return moved;
   const backedUp: readonly OpeningNote[] =
     backup.value === undefined ? [] : [{ kind: 'backed-up', file: backup.value }];

@@ -27,5 +27,5 @@ function readKind(db: Database.Database, kind: RecordKind, bad: BadRecord[]): Re
 
 function selectOf(kind: RecordKind): string {
   const columns = columnsOf(kind).map(({ field }) => `"${sqlName(field)}"`);
-  return `SELECT ${columns.join(', ')} FROM ${sqlName(kind)} ORDER BY rowid`;
+  return `SELECT ${columns.join(', ')} FROM "${sqlName(kind)}" ORDER BY rowid`;
 }

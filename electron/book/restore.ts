@@ -21,7 +21,7 @@ export interface RestoreCounts {
 export interface RestorePreview {
   /** Only the kinds in which something changes. */
   readonly counts: { readonly [K in RecordKind]?: RestoreCounts };
-  /** What stays although the backup does not have it: issued quotes and what they refer to. */
+  /** What stays although the backup does not have it: issued quotes, orders and what they refer to. */
   readonly kept: readonly RecordName[];
 }
 
@@ -72,6 +72,7 @@ export function restoreChange(
   const toKeep = recordsToKeep(present, backup);
   const wanted = mapKinds<Tables>((kind) => new Map<string, unknown>(backup[kind]));
   for (const [id, quote] of present.issuedQuote) wanted.issuedQuote.set(id, quote);
+  for (const [id, order] of present.order) wanted.order.set(id, order);
   for (const { kind, id } of toKeep) copyRecord(kind, id, present, wanted);
   return { change: diffRecords(label, present, wanted), kept: toKeep };
 }
@@ -81,12 +82,13 @@ function copyRecord<K extends RecordKind>(kind: K, id: string, from: Records, to
   if (record) to[kind].set(id, record);
 }
 
-/** Issued quotes that the backup does not have, and everything they refer to. */
+/** Issued quotes and orders that the backup does not have, and everything they refer to. */
 function recordsToKeep(present: Records, backup: Records): readonly RecordName[] {
   const isMissing = ({ kind, id }: RecordName) => present[kind].has(id) && !backup[kind].has(id);
-  const quotes = [...present.issuedQuote.keys()].map((id): RecordName => ({ kind: 'issuedQuote', id }));
-  const needed = quotes.flatMap((quote) => meantRecords(present, quote));
-  const missing = quotes.filter(isMissing);
+  const kinds = ['issuedQuote', 'order'] as const;
+  const sent = kinds.flatMap((kind) => [...present[kind].keys()].map((id): RecordName => ({ kind, id })));
+  const needed = sent.flatMap((each) => meantRecords(present, each));
+  const missing = sent.filter(isMissing);
   const seen = new Set<string>();
   for (let next = needed.pop(); next; next = needed.pop()) {
     const key = `${next.kind} ${next.id}`;

@@ -26,7 +26,8 @@ export function changeWriter(db: Database.Database): (change: Change) => void {
 }
 
 function prepare(db: Database.Database, kind: RecordKind): Statements {
-  const table = sqlName(kind);
+  // Quoted: `order` is a word of SQL.
+  const table = `"${sqlName(kind)}"`;
   const columns = columnsOf(kind).map(({ field }) => `"${sqlName(field)}"`);
   return {
     add: db.prepare(`INSERT INTO ${table} (${columns.join(', ')}) VALUES (${columns.map(() => '?').join(', ')})`),

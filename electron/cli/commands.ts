@@ -16,6 +16,7 @@ import { prepareCommand } from './commands/prepare.ts';
 import { pricesCommands } from './commands/prices.ts';
 import { quoteCommand } from './commands/quote.ts';
 import { runCommand } from './commands/run.ts';
+import { storeCommands } from './commands/store.ts';
 import { startCommand } from './commands/start.ts';
 import { todayCommand } from './commands/today.ts';
 import { treatCommand } from './commands/treat.ts';
@@ -27,6 +28,7 @@ const all: readonly Command[] = [
   benchCommand,
   needsCommand,
   runCommand,
+  ...storeCommands,
   quoteCommand,
   changedCommand,
   todayCommand,

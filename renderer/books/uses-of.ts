@@ -32,8 +32,8 @@ const users: Readonly<Partial<Record<RecordKind, UsersOf>>> = {
   tank: (id, records) => [
     ...jobsWith(({ tank }) => tank === id, records),
     ...named(
-      records.stockEntry,
-      (entry) => entry.material === id,
+      records.move,
+      ({ of }) => of === id,
       () => 'the store',
     ),
   ],
@@ -44,8 +44,8 @@ const users: Readonly<Partial<Record<RecordKind, UsersOf>>> = {
       ({ name, recipe }) => `${name} of ${recipe}`,
     ),
     ...named(
-      records.stockEntry,
-      (entry) => entry.material === id,
+      records.move,
+      ({ of }) => of === id,
       () => 'the store',
     ),
     ...named(

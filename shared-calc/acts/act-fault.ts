@@ -97,6 +97,19 @@ export type ActFault =
       /** How the workshop writes figures. */
       readonly display: Display;
     }
+  | {
+      readonly kind: 'more-than-stands';
+      readonly goods: string;
+      readonly unit: string;
+      readonly stands: number;
+      readonly display: Display;
+    }
+  /** What was taken later would not have been there. */
+  | { readonly kind: 'counted-before'; readonly goods: string; readonly on: string }
+  /** In the material's unit. */
+  | { readonly kind: 'least-over-up-to'; readonly least: number; readonly upTo: number }
+  /** Orders and moves are written by their own acts alone. */
+  | { readonly kind: 'by-own-acts'; readonly record: RecordName }
   | { readonly kind: 'nothing-free'; readonly job: string }
   | { readonly kind: 'nothing-came' }
   /** A harvest may not take so many animals from a tub on that day. */

@@ -9,6 +9,7 @@ import * as recipes from './recipe-acts.ts';
 import { rescaleCoins } from './rescale-coins.ts';
 import * as sizes from './size-acts.ts';
 import * as batches from './batch-acts.ts';
+import * as keeps from './keep-acts.ts';
 import * as measures from './measure-acts.ts';
 import * as moves from './move-acts.ts';
 import * as prices from './price-acts.ts';
@@ -67,12 +68,15 @@ const acts = {
   nameSize: sizes.nameSize,
   setAnimals: sizes.setAnimals,
   putIn: store.putIn,
-  correctEntry: store.correctEntry,
-  writeOff: store.writeOff,
+  correctLot: store.correctLot,
   useStock: store.useStock,
-  reserve: store.reserve,
-  release: store.release,
-  keepNeeded: store.keepNeeded,
+  wasteStock: store.wasteStock,
+  sellStock: store.sellStock,
+  countStock: store.countStock,
+  keepStock: keeps.keepStock,
+  release: keeps.release,
+  keepNeeded: keeps.keepNeeded,
+  setLeast: store.setLeast,
   receive: store.receive,
   addQuoteLine: quoteLines.addQuoteLine,
   changeQuoteLine: quoteLines.changeQuoteLine,

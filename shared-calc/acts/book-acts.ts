@@ -73,11 +73,27 @@ function changedFields(kind: RecordKind, from: object, to: object): string {
   return changed.map(([, { heading }]) => heading.toLowerCase()).join(', ') || 'nothing';
 }
 
+/** Records that are written by acts of their own alone. */
+function keptFault(record: RecordName): ActFault | undefined {
+  switch (record.kind) {
+    case 'issuedQuote':
+      return { kind: 'issued', record };
+    case 'done':
+      return { kind: 'reason-stays', record };
+    case 'houseChange':
+      return { kind: 'house-log', record };
+    case 'order':
+    case 'move':
+      return { kind: 'by-own-acts', record };
+    default:
+      return undefined;
+  }
+}
+
 function putFault(records: Records, input: Added): ActFault | undefined {
   const { kind, record } = input;
-  if (kind === 'issuedQuote') return { kind: 'issued', record: { kind, id: record.id } };
-  if (kind === 'done') return { kind: 'reason-stays', record: { kind, id: record.id } };
-  if (kind === 'houseChange') return { kind: 'house-log', record: { kind, id: record.id } };
+  const kept = keptFault({ kind, id: record.id });
+  if (kept) return kept;
   const from = kind === 'workshop' ? records.workshop.get('workshop')?.coinDecimals : undefined;
   if (kind === 'workshop' && from !== undefined && from !== record.coinDecimals)
     return { kind: 'coins-change', from, to: record.coinDecimals };
@@ -170,9 +186,8 @@ const needed: Readonly<Record<string, Need>> = {
 };
 
 function removeFault(records: Records, record: RecordName): ActFault | undefined {
-  if (record.kind === 'issuedQuote') return { kind: 'issued', record };
-  if (record.kind === 'done') return { kind: 'reason-stays', record };
-  if (record.kind === 'houseChange') return { kind: 'house-log', record };
+  const kept = keptFault(record);
+  if (kept) return kept;
   const from = record.kind === 'line' ? records.line.get(record.id) : undefined;
   const need = needed[`${record.kind} ${record.id}`];
   const by = [...(need ? [need] : []), ...(from ? needsOf(records, from) : [])];

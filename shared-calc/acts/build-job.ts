@@ -1,11 +1,13 @@
+import { isPlantGoods, keptIn, lotsOf, membersOf, NOTHING } from '#shared-calc/buy/ledger.ts';
+import { partsSum, takeLots, type LotPart, type Taking } from '#shared-calc/buy/take-lots.ts';
 import { squashChanges, type Change } from '#shared-calc/records/change.ts';
-import { diffRecords } from '#shared-calc/records/diff-records.ts';
 import { ok, type Result } from '#shared-calc/result.ts';
 import type { Derived, DerivedJob } from '#shared-calc/derive/derived.ts';
 import { findJob } from '#shared-calc/jobs/find-job.ts';
 import type { JobFault } from '#shared-calc/jobs/job-fault.ts';
 import { moveJob } from '#shared-calc/jobs/move-job.ts';
-import { amountOf, NOTHING, storePieces, withoutPieces, type StorePiece } from '#shared-calc/jobs/store-pieces.ts';
+import { moveIds, movesAdded, partMoves } from '#shared-calc/jobs/written-moves.ts';
+import type { Records } from '#shared-calc/records/records.ts';
 
 export interface Short {
   readonly material: string;
@@ -31,20 +33,41 @@ export function buildJob(derived: Derived, id: string): Result<TakenFromStore, J
   });
 }
 
-/** Takes from the Store what a job's build uses by its bench. An estimate until the real use is recorded. */
+/**
+ * Takes from the Store what a job's build uses by its bench, and all plants kept for it: none is left there when the
+ * tank is built. An estimate until the real use is recorded.
+ */
 export function takeFromStore(derived: Derived, id: string): Result<TakenFromStore, JobFault> {
   const { records, today: on } = derived;
   const uses = usesOf(derived, id);
   if (!uses.ok) return uses;
-  const taken: StorePiece[] = [];
+  const parts: LotPart[] = [];
   const short: Short[] = [];
   for (const [material, amount] of uses.value) {
-    const pieces = storePieces(records.stockEntry.values(), { material, amount, on, job: id });
-    taken.push(...pieces);
-    if (amount - amountOf(pieces) > NOTHING) short.push({ material, amount: amount - amountOf(pieces) });
+    const members = membersOf(records, material);
+    const took = isPlantGoods(records, material)
+      ? plantsTaken(records, { members, amount, on, job: id })
+      : takeLots(records, { members, amount, on, job: id, from: 'usable' });
+    parts.push(...took);
+    const rest = amount - partsSum(took);
+    if (rest > NOTHING) short.push({ material, amount: rest });
   }
-  const stockEntry = withoutPieces(records.stockEntry, taken);
-  return ok({ change: diffRecords(`${id}: materials out of the Store`, records, { ...records, stockEntry }), short });
+  const moves = partMoves(parts, { on, what: 'used', job: id }, moveIds(records));
+  return ok({ change: movesAdded(`${id}: materials out of the Store`, moves), short });
+}
+
+type PlantsTaking = Omit<Taking, 'from' | 'lot' | 'job'> & { readonly job: string };
+
+/** Those kept for the job go into the tank, more than its bench asks for and out of quarantine as well. */
+function plantsTaken(records: Records, taking: PlantsTaking): readonly LotPart[] {
+  const kept = taking.members
+    .flatMap((of) => lotsOf(records, of))
+    .map((lot) => ({ lot, amount: keptIn(lot, taking.on).get(taking.job) ?? 0 }))
+    .filter(({ amount }) => amount > NOTHING);
+  const { job: _, ...free } = { ...taking, amount: taking.amount - partsSum(kept) };
+  const more = takeLots(records, { ...free, from: 'usable' });
+  const all = Map.groupBy([...kept, ...more], ({ lot }) => lot);
+  return [...all].map(([lot, parts]) => ({ lot, amount: partsSum(parts) }));
 }
 
 /** What a job's build uses of each material that comes in packs. */

@@ -4,6 +4,7 @@ import type { Derived } from '#shared-calc/derive/derived.ts';
 import { jobStates } from '#shared-calc/fields/job.ts';
 import { findJob } from '#shared-calc/jobs/find-job.ts';
 import type { JobFault } from '#shared-calc/jobs/job-fault.ts';
+import { releaseStock } from '#shared-calc/jobs/keep-stock.ts';
 import { isBefore, moveJob as movedJob } from '#shared-calc/jobs/move-job.ts';
 import { isSoldState } from '#shared-calc/jobs/house-changes.ts';
 import { applyChange, squashChanges, type Change } from '#shared-calc/records/change.ts';
@@ -80,9 +81,15 @@ interface Move {
 }
 
 function takenFor(derived: Derived, { id, state }: Job, { step, change }: Move): Moved {
+  if (step === 'closed') return { change: withNothingKept(derived, id, change), short: [] };
   if (step !== 'built' || state === 'closed' || !isBefore(state, 'built')) return { change, short: [] };
   const built = buildJob(derived, id);
   return built.ok ? built.value : { change, short: [], notTaken: built.fault };
+}
+
+/** Nothing stays kept for a closed job. */
+function withNothingKept({ records, today }: Derived, id: string, change: Change): Change {
+  return squashChanges(change.label, [change, releaseStock(records, id, today)]);
 }
 
 const MarkOrdered = z.strictObject({ jobs: z.array(z.string()).min(1), ...reasonFields });

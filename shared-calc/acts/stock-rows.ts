@@ -28,7 +28,7 @@ function readAmount(fields: Readonly<Record<string, string>>, records: Records):
   const { material: code = '', unit = '', amount = '' } = fields;
   const own = unitOfRow(code, unit, records);
   if (!own.ok) return own;
-  const name = calledOf('stockEntry', 'amount');
+  const name = calledOf('move', 'amount');
   const read = readMeasure(amount, { name, stored: own.value, shown: unit, low: 0 }, workshopOf(records));
   return read.ok ? ok(read.value ?? 0) : failed({ kind: 'bad-field', code, fault: read.fault });
 }

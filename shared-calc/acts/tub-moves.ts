@@ -2,6 +2,7 @@ import { z } from 'zod';
 import { dayFault, type Day as PlainDay } from '#shared-calc/calendar/day.ts';
 import type { Derived } from '#shared-calc/derive/derived.ts';
 import { animalsOn, dayNumber, mayTakeOn, tubStock, type TubStock } from '#shared-calc/prepare/tub-stock.ts';
+import { moveIds } from '#shared-calc/jobs/written-moves.ts';
 import { tubGrowth } from '#shared-calc/prepare/standing-tub.ts';
 import { added, emptyChange, updated, type Change } from '#shared-calc/records/change.ts';
 import type { CultureKind, Move, Tub } from '#shared-calc/records/records.ts';
@@ -50,9 +51,8 @@ function stockOn(
   return growth && tubStock(kind, growth.perDay, { startedOn, founders, moves });
 }
 
-function newMove(derived: Derived, { tub }: OpenTub, rest: Omit<Move, 'id' | 'lot' | 'of' | 'note'>): Move {
-  const numbers = [...derived.records.move.keys()].map((id) => Number(/^M-(\d{1,9})$/.exec(id)?.[1] ?? 0));
-  return { id: `M-${Math.max(0, ...numbers) + 1}`, lot: tub.id, of: tub.kind, note: '', ...rest };
+function newMove({ records }: Derived, { tub }: OpenTub, rest: Omit<Move, 'id' | 'lot' | 'of' | 'note'>): Move {
+  return { id: moveIds(records)(), lot: tub.id, of: tub.kind, note: '', ...rest };
 }
 
 const Animals = z.number().min(0.1).max(10_000_000);

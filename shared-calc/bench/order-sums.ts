@@ -1,5 +1,5 @@
 import { groupCosts } from '#shared-calc/buy/group-costs.ts';
-import { needsOf, type NeedsList } from '#shared-calc/buy/needs.ts';
+import { needsOf, type Buying, type NeedsList } from '#shared-calc/buy/needs.ts';
 import type { BuyFault } from '#shared-calc/buy/buy-fault.ts';
 import type { PriceBook } from '#shared-calc/buy/price-book.ts';
 import { NO_STOCK, type Stock } from '#shared-calc/buy/stock.ts';
@@ -20,6 +20,8 @@ export interface Pricing {
   readonly rules: QuoteRules;
   readonly basis: Job['basis'];
   readonly stock?: Stock;
+  /** What there is of a material, in place of the stock. */
+  readonly supply?: Buying['supply'];
   readonly materials?: readonly string[];
   readonly oneOffs?: QuoteFigures['oneOffs'];
 }
@@ -28,12 +30,12 @@ export interface Pricing {
 export function orderNeeds(
   bench: Bench,
   columns: readonly string[],
-  pricing: Pick<Pricing, 'prices' | 'stock' | 'materials'>,
+  pricing: Pick<Pricing, 'prices' | 'stock' | 'materials' | 'supply'>,
 ): Result<NeedsList, NoAmount | BuyFault> {
   const amounts = needAmounts(bench, columns, pricing.prices);
   if (!amounts.ok) return amounts;
-  const { prices, stock = NO_STOCK, materials } = pricing;
-  return needsOf(amounts.value, { prices, stock, materials });
+  const { prices, stock = NO_STOCK, materials, supply } = pricing;
+  return needsOf(amounts.value, { prices, stock, materials, ...(supply && { supply }) });
 }
 
 export interface OrderSums {

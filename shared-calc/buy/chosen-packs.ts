@@ -38,20 +38,21 @@ function chosenMaterial(
   counts: ReadonlyMap<string, number> | undefined,
   prices: PriceBook,
 ): ChosenMaterial {
-  if (!counts || best.sale !== 'packs' || best.used - best.onHand <= 1e-9)
+  if (!counts || best.sale !== 'packs' || best.toBuy <= 1e-9)
     return { ...best, byHand: false, overBestCoins: 0, short: 0 };
   const packs = packsOf(soldBy(prices, best), counts);
   const coins = packs.reduce((sum, { count, priceCoins }) => sum + count * priceCoins, 0);
-  const over = packs.reduce((sum, { count, amount }) => sum + count * amount, 0) + best.onHand - best.used;
+  const bought = contentOf(packs);
+  const short = withoutNoise(best.toBuy - bought);
   return {
     ...best,
     packs,
     costCoins: coins,
     packsCoins: coins,
-    leftOver: Math.max(0, withoutNoise(over)),
+    leftOver: Math.max(0, withoutNoise(best.leftOver + bought - contentOf(best.packs))),
     byHand: true,
     overBestCoins: coins - best.packsCoins,
-    short: Math.max(0, withoutNoise(-over)),
+    short: Math.max(0, short),
   };
 }
 
@@ -60,6 +61,10 @@ function packsOf(goods: Goods | undefined, counts: ReadonlyMap<string, number>):
     .map(({ id, amount, priceCoins }) => ({ id, amount, priceCoins, count: counts.get(id) ?? 0 }))
     .filter(({ count }) => count > 0)
     .toSorted((one, other) => other.amount - one.amount);
+}
+
+function contentOf(packs: RunMaterial['packs']): number {
+  return packs.reduce((sum, { count, amount }) => sum + count * amount, 0);
 }
 
 function withoutNoise(amount: number): number {

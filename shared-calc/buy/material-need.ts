@@ -48,13 +48,23 @@ export interface MaterialNeed {
   readonly offers?: readonly Offer[];
 }
 
-/** A material's need from its uses. Cut goods are cut for the job and take nothing from the Store. */
-export function materialNeed(goods: Goods, uses: readonly Use[], stock: number): Result<MaterialNeed, BuyFault> {
+/** What there is for a need, in the material's unit. */
+export interface Supply {
+  readonly stock: number;
+  /** Ordered already. */
+  readonly coming?: number;
+  /** In the Store as well, and not for this need. */
+  readonly beside?: number;
+}
+
+/** A material's need from its uses. Cut goods are cut for the job and take nothing from the Store but what came for it. */
+export function materialNeed(goods: Goods, uses: readonly Use[], supply: Supply): Result<MaterialNeed, BuyFault> {
   const used = uses.reduce((sum, use) => sum + use.amount, 0);
   const coins = uses.map((use) => roundCoins(use.amount * unitPriceCoins(goods)));
   const costCoins = coins.reduce((sum, each) => sum + each, 0);
-  const onHand = goods.sale === 'cut' ? 0 : stock;
-  const chosen = choose(goods, { used, onHand, costCoins });
+  const { stock, coming = 0, beside = 0 } = supply;
+  const onHand = goods.sale === 'cut' ? 0 : stock + beside;
+  const chosen = choose(goods, { used, given: goods.sale === 'cut' ? coming : stock + coming, costCoins });
   if (!chosen.ok) return chosen;
   const { material, label, unit, sale, keeps, supplier } = goods;
   return ok({
@@ -70,7 +80,7 @@ export function materialNeed(goods: Goods, uses: readonly Use[], stock: number):
     packs: chosen.value.packs,
     costCoins,
     packsCoins: chosen.value.costCoins,
-    leftOver: chosen.value.leftOver,
+    leftOver: goods.sale === 'cut' ? 0 : chosen.value.leftOver + beside,
     byGroup: sharesOf(uses, coins, chosen.value.costCoins),
     oldPrice: goods.packs.some((pack, at) => pack.old && (at === 0 || isTaken(chosen.value, pack.id))),
   });
@@ -78,14 +88,21 @@ export function materialNeed(goods: Goods, uses: readonly Use[], stock: number):
 
 interface NeedRequest {
   readonly used: number;
-  readonly onHand: number;
+  readonly given: number;
   readonly costCoins: number;
 }
 
-function choose(goods: Goods, { used, onHand, costCoins }: NeedRequest): Result<PackChoice, BuyFault> {
-  if (goods.sale !== 'packs') return ok({ packs: [], costCoins, leftOver: Math.max(0, onHand - used) });
-  const mix = packMix({ need: used, onHand, packs: goods.packs, keeps: goods.keeps });
+function choose(goods: Goods, { used, given, costCoins }: NeedRequest): Result<PackChoice, BuyFault> {
+  if (goods.sale === 'own') return ok({ packs: [], costCoins, leftOver: Math.max(0, given - used) });
+  if (goods.sale === 'cut')
+    return ok({ packs: [], costCoins: cutCoins(goods, { used, given, costCoins }), leftOver: 0 });
+  const mix = packMix({ need: used, onHand: given, packs: goods.packs, keeps: goods.keeps });
   return mix.ok ? mix : { ok: false, fault: buyFault(goods, mix.fault) };
+}
+
+/** Pieces that are cut for the job already are not cut again. */
+function cutCoins(goods: Goods, { used, given, costCoins }: NeedRequest): number {
+  return given > 0 ? roundCoins(Math.max(0, used - given) * unitPriceCoins(goods)) : costCoins;
 }
 
 function buyFault({ material, label, unit, packs }: Goods, fault: PackFault): BuyFault {
@@ -96,7 +113,8 @@ function buyFault({ material, label, unit, packs }: Goods, fault: PackFault): Bu
 
 function sharesOf(uses: readonly Use[], coins: readonly number[], packsCoins: number): readonly GroupShare[] {
   const [only, ...others] = uses;
-  if (only && others.length === 0) return [{ group: only.group, costCoins: coins[0] ?? 0, packsCoins }];
+  if (!only) return [];
+  if (others.length === 0) return [{ group: only.group, costCoins: coins[0] ?? 0, packsCoins }];
   const groups = new Map<string, number>();
   for (const [at, use] of uses.entries()) groups.set(use.group, (groups.get(use.group) ?? 0) + (coins[at] ?? 0));
   const packs = shareCoins(packsCoins, [...groups.values()]);

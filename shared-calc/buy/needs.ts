@@ -2,7 +2,7 @@ import { failed, ok, type Result } from '#shared-calc/result.ts';
 import { pooledBuilds, type BuildAmount } from './all-builds.ts';
 import type { BuyFault } from './buy-fault.ts';
 import { carriageSum, supplierBills, type SupplierBill } from './carriage.ts';
-import { materialNeed, type MaterialNeed, type Use } from './material-need.ts';
+import { materialNeed, type MaterialNeed, type Supply, type Use } from './material-need.ts';
 import { chooseOffers, type AnySupplier } from './choose-offers.ts';
 import { goodsIn, offersIn, type PriceBook } from './price-book.ts';
 import type { Stock } from './stock.ts';
@@ -17,6 +17,8 @@ export interface NeedAmount extends BuildAmount {
 export interface Buying {
   readonly prices: PriceBook;
   readonly stock: Stock;
+  /** What there is of a material, if more is known than its stock. */
+  readonly supply?: (material: string) => Supply | undefined;
   /** Only these materials, if given; totals and carriage too. */
   readonly materials?: readonly string[] | undefined;
   /** Left out: each from its usual supplier. */
@@ -60,14 +62,15 @@ export function listNeeds(uses: readonly Use[], buying: Buying): Result<NeedsLis
 function needsFrom(
   material: string,
   wanted: readonly Use[],
-  { prices, stock, any }: Buying,
+  { prices, stock, supply: supplyOf, any }: Buying,
 ): Result<readonly MaterialNeed[], BuyFault> {
   const usual = goodsIn(prices, material);
   const offers = any ? offersIn(prices, material) : [];
   if (offers.length === 0 && !usual.ok) return usual;
+  const supply = supplyOf?.(material) ?? { stock: stock.get(material) ?? 0 };
   const needs: MaterialNeed[] = [];
   for (const goods of offers.length > 0 || !usual.ok ? offers : [usual.value]) {
-    const need = materialNeed(goods, wanted, stock.get(material) ?? 0);
+    const need = materialNeed(goods, wanted, supply);
     if (!need.ok) return need;
     needs.push(need.value);
   }

@@ -1,12 +1,13 @@
 import { ok, type Result } from '#shared-calc/result.ts';
 import { pooledBuilds } from './all-builds.ts';
+import { NOTHING_GIVEN, type AllottedGoods } from './allot.ts';
 import type { BuyFault } from './buy-fault.ts';
 import type { SupplierBill } from './carriage.ts';
-import type { MaterialNeed, Use } from './material-need.ts';
+import type { MaterialNeed, Supply, Use } from './material-need.ts';
 import { byMaterial, listNeeds, type Buying, type NeedAmount, type NeedsList } from './needs.ts';
 import { onePackMore, type OnePackMore } from './one-pack-more.ts';
 import type { PriceBook } from './price-book.ts';
-import { takeStock } from './stock.ts';
+import { NO_STOCK, takeStock } from './stock.ts';
 
 /** One part of a run, compared with buying it separately: one size with all its builds, or one job. */
 export interface RunPart {
@@ -20,6 +21,16 @@ export interface RunPart {
 export interface RunMaterial extends MaterialNeed {
   /** The cost if each part were bought by itself. */
   readonly aloneCoins: number;
+  /** Kept in the Store for the jobs of the run, usable on their day. */
+  readonly kept: ReadonlyMap<string, number>;
+  /** What a job keeps over its need; lent to no other. */
+  readonly over: ReadonlyMap<string, number>;
+  /** Ordered already, for them or for nobody. */
+  readonly coming: number;
+  /** What was not there and not ordered, with what the Store asks for. */
+  readonly toBuy: number;
+  /** Bought with it, because the Store would be under its least level. */
+  readonly forStore: number;
 }
 
 export interface RunSupplier extends SupplierBill {
@@ -43,22 +54,39 @@ export interface RunBuying extends Omit<Buying, 'any'> {
   readonly from?: ReadonlyMap<string, string>;
 }
 
+/** What is given to the parts of a run before anything is bought. */
+export interface GivenGoods {
+  readonly goods: ReadonlyMap<string, AllottedGoods>;
+  /** By job, and of each material. */
+  readonly given: ReadonlyMap<string, ReadonlyMap<string, Supply>>;
+  /** What is bought for the Store, by material. */
+  readonly forStore: ReadonlyMap<string, number>;
+}
+
 /**
- * One shopping run over sizes or jobs: stock is taken off the total, then the total is rounded up to whole packs once.
- * Also gives what each part would cost alone, with stock given out in their order. Own goods are never on it. Each
- * material comes from one supplier, so chosen that all of it lands for the least.
+ * One shopping run over sizes or jobs: what is there is taken off the total, then the total is rounded up to whole packs
+ * once. Also gives what each part would cost alone: with what was given to it, or else with the stock in their order.
+ * What is bought for the Store counts as a part of its own. Own goods are never on it. Each material comes from one
+ * supplier, so chosen that all of it lands for the least.
  */
-export function shoppingRun(parts: readonly RunPart[], asked: RunBuying): Result<ShoppingRun, BuyFault> {
-  const { from, ...buying } = asked;
-  const bought = buying.prices.goods;
+export function shoppingRun(
+  parts: readonly RunPart[],
+  asked: RunBuying,
+  given?: GivenGoods,
+): Result<ShoppingRun, BuyFault> {
+  const { from, ...bought } = asked;
+  const buying = { ...bought, any: { from, compare: false } };
+  const { goods } = buying.prices;
   const toBuy = parts.map((part) => ({
     ...part,
-    needs: part.needs.filter((need) => bought.get(need.material)?.sale !== 'own'),
+    needs: part.needs.filter((need) => goods.get(need.material)?.sale !== 'own'),
   }));
-  const together = listNeeds(togetherUses(toBuy), { ...buying, any: { from, compare: true } });
+  const uses = [...togetherUses(toBuy), ...storeUses(given)];
+  const supply = given && { supply: (of: string) => pooled(given, of) };
+  const together = listNeeds(uses, { ...buying, ...supply, any: { from, compare: true } });
   if (!together.ok) return together;
-  const alone = eachAlone(toBuy, { ...buying, any: { from, compare: false } });
-  return alone.ok ? ok(runOf(together.value, alone.value, buying.prices)) : alone;
+  const alone = given ? eachGiven(toBuy, buying, given) : eachAlone(toBuy, buying);
+  return alone.ok ? ok(runOf(together.value, alone.value, { prices: buying.prices, given })) : alone;
 }
 
 function togetherUses(parts: readonly RunPart[]): readonly Use[] {
@@ -66,12 +94,41 @@ function togetherUses(parts: readonly RunPart[]): readonly Use[] {
   return [...jobs.values()].flatMap((ofJob) => pooledBuilds(ofJob.flatMap((part) => part.needs)));
 }
 
+/** What the Store alone asks for has no use, so it is listed by a use of its own that is taken off again. */
+function storeUses(given: GivenGoods | undefined): readonly Use[] {
+  return [...(given?.forStore ?? [])].map(([material, amount]) => ({ material, group: STORE, amount }));
+}
+
+const STORE = '';
+
+function pooled({ goods }: GivenGoods, material: string): Supply | undefined {
+  const of = goods.get(material);
+  return of && { stock: of.given, coming: of.coming, beside: of.onHand - of.given };
+}
+
+function eachGiven(
+  parts: readonly RunPart[],
+  buying: Buying,
+  given: GivenGoods,
+): Result<readonly NeedsList[], BuyFault> {
+  const lists: NeedsList[] = [];
+  for (const part of parts) {
+    const supply = (material: string) => given.given.get(part.job)?.get(material);
+    const list = listNeeds(pooledBuilds(part.needs), { ...buying, stock: NO_STOCK, supply });
+    if (!list.ok) return list;
+    lists.push(list.value);
+  }
+  if (given.forStore.size === 0) return ok(lists);
+  const store = listNeeds(storeUses(given), { ...buying, stock: NO_STOCK });
+  return store.ok ? ok([...lists, store.value]) : store;
+}
+
 function eachAlone(parts: readonly RunPart[], buying: Buying): Result<readonly NeedsList[], BuyFault> {
   const lists: NeedsList[] = [];
   let stock = buying.stock;
   for (const part of parts) {
     const uses = pooledBuilds(part.needs);
-    const { taken, left } = takeStock(stock, amounts(uses));
+    const { taken, left } = takeStock(stock, usedAmounts(uses));
     const list = listNeeds(uses, { ...buying, stock: taken });
     if (!list.ok) return list;
     lists.push(list.value);
@@ -80,7 +137,8 @@ function eachAlone(parts: readonly RunPart[], buying: Buying): Result<readonly N
   return ok(lists);
 }
 
-function amounts(uses: readonly Use[]): ReadonlyMap<string, number> {
+/** What some uses come to, by material. */
+export function usedAmounts(uses: readonly Use[]): ReadonlyMap<string, number> {
   const sums = new Map<string, number>();
   for (const [material, each] of byMaterial(uses, undefined)) {
     sums.set(
@@ -91,14 +149,33 @@ function amounts(uses: readonly Use[]): ReadonlyMap<string, number> {
   return sums;
 }
 
-function runOf(together: NeedsList, alone: readonly NeedsList[], prices: PriceBook): ShoppingRun {
+interface RunTerms {
+  readonly prices: PriceBook;
+  readonly given: GivenGoods | undefined;
+}
+
+function runOf(together: NeedsList, alone: readonly NeedsList[], { prices, given }: RunTerms): ShoppingRun {
   const aloneCoins = aloneByMaterial(alone);
   return {
-    materials: together.needs.map((need) => ({
-      ...need,
-      costCoins: need.packsCoins,
-      aloneCoins: aloneCoins.get(need.material) ?? 0,
-    })),
+    materials: together.needs.map((need) => {
+      const goods = given
+        ? (given.goods.get(need.material) ?? NOTHING_GIVEN)
+        : { ...NOTHING_GIVEN, given: need.onHand };
+      const forStore = given?.forStore.get(need.material) ?? 0;
+      return {
+        ...need,
+        // The use of the Store is no use of a job, and is there afterwards.
+        used: need.used - forStore,
+        leftOver: need.leftOver + forStore,
+        costCoins: need.packsCoins,
+        aloneCoins: aloneCoins.get(need.material) ?? 0,
+        kept: goods.kept,
+        over: goods.over,
+        coming: goods.coming,
+        toBuy: Math.max(0, need.used - goods.given - goods.coming),
+        forStore,
+      };
+    }),
     suppliers: together.suppliers.map((bill) => withBetter(bill, together.needs, prices)),
     togetherCoins: together.packsTotalCoins,
     aloneCoins: alone.reduce((sum, list) => sum + list.packsTotalCoins, 0),

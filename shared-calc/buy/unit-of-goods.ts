@@ -7,8 +7,15 @@ export function unitOfGoods(material: string, { material: materials, tank, plant
   return materials.get(material)?.unit ?? (tank.has(material) || plant.has(material) ? 'each' : undefined);
 }
 
-/** The words for goods: a material's, a tank's or a plant's. */
-export function goodsLabel(material: string, { material: materials, tank, plant }: GoodsRecords): string {
-  const label = materials.get(material)?.label ?? tank.get(material)?.label;
-  return label ?? plant.get(material)?.name ?? 'no longer in the books';
+export type StoredRecords = Pick<Records, 'material' | 'tank' | 'plant' | 'quoteLine'>;
+
+/** The unit of what the Store can hold: one-off lines as well. */
+export function unitInStore(goods: string, records: StoredRecords): string | undefined {
+  return unitOfGoods(goods, records) ?? (records.quoteLine.has(goods) ? 'each' : undefined);
+}
+
+/** The words for goods. */
+export function goodsLabel(goods: string, { material, tank, plant, quoteLine }: StoredRecords): string {
+  const labelled = material.get(goods) ?? tank.get(goods) ?? quoteLine.get(goods);
+  return labelled?.label ?? plant.get(goods)?.name ?? 'no longer in the books';
 }

@@ -1,7 +1,7 @@
-import { NOTHING } from '#shared-calc/jobs/store-pieces.ts';
+import { goodsInLedger, membersOf, NOTHING, stock, stockOf, type LotStock } from '#shared-calc/buy/ledger.ts';
 import { daysBetween } from '#shared-calc/calendar/day.ts';
-import { stockOnHand } from '#shared-calc/buy/stock.ts';
-import type { IssuedQuote, Job, StockEntry } from '#shared-calc/records/records.ts';
+import type { IssuedQuote, Job } from '#shared-calc/records/records.ts';
+import { goodsLabel, unitInStore } from '#shared-calc/buy/unit-of-goods.ts';
 import { latestQuote } from '#shared-calc/jobs/issue-quote.ts';
 import { isBefore } from '#shared-calc/jobs/move-job.ts';
 import { quoteDifferences } from '#shared-calc/jobs/quote-differences.ts';
@@ -117,24 +117,26 @@ function differenceCount({ sheet, sold }: DerivedJob, quote: IssuedQuote): numbe
 /** Until it is built, what the Store cannot give for it; later, plants kept for it that still stand apart. */
 function againstGoods(derived: Derived, worked: DerivedJob): readonly Against[] {
   const { id, state } = worked.job;
-  if (!isBefore(openState(state), 'built')) return againstQuarantine(derived, (entry) => entry.reservedFor === id);
+  if (!isBefore(openState(state), 'built'))
+    return sayApart(
+      derived,
+      apartOf(derived, goodsInLedger(derived.records), ({ kept }) => kept.has(id)),
+    );
   const uses = worked.uses();
   if (!uses.ok)
     return [{ what: 'goods', why: `What ${id} needs is not known yet, so nobody knows what must come in.` }];
-  const { records, today: on } = derived;
-  const stock = stockOnHand(records.stockEntry.values(), { on, jobs: [id] });
-  const lacking = new Map<string, number>();
+  const { records, today: asked } = derived;
+  const apart: LotStock[] = [];
+  const out: string[] = [];
   for (const [material, amount] of uses.value) {
-    const rest = amount - (stock.get(material) ?? 0);
-    if (rest > NOTHING) lacking.set(material, rest);
+    const now = stock(records, material, { asked });
+    const lacking = amount - now.free - (now.kept.get(id) ?? 0);
+    if (lacking <= NOTHING) continue;
+    const held = apartOf(derived, membersOf(records, material), (lot) => lot.loose > NOTHING || lot.kept.has(id));
+    apart.push(...held);
+    const rest = lacking - held.reduce((sum, lot) => sum + lot.loose + (lot.kept.get(id) ?? 0), 0);
+    if (rest > NOTHING) out.push(goodsSaid(derived, material, rest));
   }
-  const apart = entriesApart(derived, ({ material, reservedFor }) =>
-    reservedFor === undefined || reservedFor === id ? lacking.has(material) : false,
-  );
-  const out = [...lacking].flatMap(([material, amount]) => {
-    const there = apart.filter((entry) => entry.material === material).reduce((sum, each) => sum + each.amount, 0);
-    return amount - there > NOTHING ? [goodsSaid(derived, material, amount - there)] : [];
-  });
   return [...sayApart(derived, apart), ...(out.length === 0 ? [] : [{ what: 'goods', why: sayOut(out) } as const])];
 }
 
@@ -146,29 +148,25 @@ function sayOut(goods: readonly string[]): string {
   return `Not in the Store: ${goods.slice(0, MOST_GOODS).join('; ')}${more}.`;
 }
 
-function goodsSaid({ prices, display }: Derived, material: string, amount: number): string {
-  const { label = material, unit = 'each' } = prices.goods.get(material) ?? {};
-  return `${goodsWords(amount, unit, display)} of ${label}`;
+function goodsSaid({ records, display }: Derived, goods: string, amount: number): string {
+  return `${goodsWords(amount, unitInStore(goods, records) ?? 'each', display)} of ${goodsLabel(goods, records)}`;
 }
 
-type Passes = (entry: StockEntry) => boolean;
-
-function againstQuarantine(derived: Derived, passes: Passes): readonly Against[] {
-  return sayApart(derived, entriesApart(derived, passes));
-}
-
-function entriesApart({ records, today }: Derived, passes: Passes): readonly StockEntry[] {
-  return [...records.stockEntry.values()].filter(
-    (entry) => entry.quarantineUntil !== undefined && entry.quarantineUntil > today && passes(entry),
-  );
+/** Lots that stand in quarantine today. */
+function apartOf(
+  { records, today: asked }: Derived,
+  goods: readonly string[],
+  passes: (lot: LotStock) => boolean,
+): readonly LotStock[] {
+  return stockOf(records, goods, { asked }).lots.filter((each) => each.quarantined && passes(each));
 }
 
 /** One line for each day on which plants are free. */
-function sayApart(derived: Derived, entries: readonly StockEntry[]): readonly Against[] {
-  return [...Map.groupBy(entries, ({ quarantineUntil = '' }) => quarantineUntil)]
+function sayApart(derived: Derived, lots: readonly LotStock[]): readonly Against[] {
+  return [...Map.groupBy(lots, ({ lot }) => lot.came.until ?? '')]
     .toSorted(([one], [other]) => (one < other ? -1 : 1))
     .map(([until, same]) => {
-      const goods = same.map(({ material, amount }) => goodsSaid(derived, material, amount));
+      const goods = same.map(({ lot, amount }) => goodsSaid(derived, lot.of, amount));
       return {
         what: 'quarantine',
         why: `In quarantine until ${sayPlainDate(until)}, ${sayDays(daysBetween(derived.today, until))} more: ${goods.join('; ')}.`,

@@ -27,6 +27,7 @@ import { failed, ok, type Result } from '#shared-calc/result.ts';
 import { soldJob, type SoldJob } from './sold-job.ts';
 import { jobPlan, type JobPlan } from './job-plan.ts';
 import { openJobSheets, type JobSheets } from '#shared-calc/jobs/job-sheets.ts';
+import { useDays } from './use-days.ts';
 import { jobsRun, type JobsRun, type JobsToBuy } from './jobs-run.ts';
 import { lazy, memo, memos } from '#shared-calc/records/memo.ts';
 
@@ -67,6 +68,8 @@ export interface DerivedJob extends WorkedJob {
   /** The limits of its place for a size. */
   readonly place: (column: string) => readonly PlaceCheck[];
   readonly plan: () => Result<JobPlan, PlanFault>;
+  /** The day on which it uses a material, from which stock for it is judged. */
+  readonly useOn: (material: string) => Day;
   /** What it was sold as, from *accepted* on; none while it follows its recipe. */
   readonly sold?: SoldJob;
 }
@@ -147,7 +150,18 @@ function derivedWith(caches: Caches, records: Records, today: Day): Derived {
 function runOver(caches: Caches, derived: Omit<Derived, 'run'>, asked: JobsToBuy): Result<JobsRun, JobFault> {
   const { records, today, prices, job } = derived;
   const jobs = asked.jobs.map((id) => job(id));
-  const on = [today, prices, records.stockEntry, records.plant, asked.more, asked.materials?.join(), sayFrom(asked), ...jobs];
+  const on = [
+    today,
+    prices,
+    records.move,
+    records.order,
+    records.line,
+    records.plant,
+    asked.more,
+    asked.materials?.join(),
+    sayFrom(asked),
+    ...jobs,
+  ];
   // If one of its jobs is missing, the cache depends on all jobs.
   return caches.runs(asked.jobs.join(), jobs.includes(undefined) ? [...on, records.job] : on, () =>
     jobsRun(derived, asked),
@@ -162,7 +176,7 @@ function sayFrom({ from = new Map<string, string>() }: JobsToBuy): string {
 function jobWith({ jobs, plans }: Caches, shared: Shared, job: Job): DerivedJob {
   const { records, today, display } = shared;
   const worked = workedWith(jobs, shared, job);
-  return plans(job.id, [worked, records.stockEntry, records.done, records.tub, records.move], () => {
+  return plans(job.id, [worked, records.done, records.tub, records.move, records.order], () => {
     const wish = { on: today, calendar: shared.calendar() };
     const store = jobStore(records, job.id, today);
     return { ...worked, plan: lazy(() => jobPlan(worked, { records, display, wish, store })) };
@@ -198,6 +212,10 @@ function workedWith(jobs: Caches['jobs'], shared: Shared, job: Job): Omit<Derive
       sums,
       checks: (column) => getOr(checks, column, () => checksOf(bench, column, display)),
       place: benchPlace(bench, job, display),
+      useOn: useDays(
+        { bench, keys, on: today, calendar: shared.calendar(), handover: job.handover, deposit: job.depositOn },
+        records,
+      ),
       ...(sold && { sold: soldJob({ job, house: sold, sheet, sums }) }),
     };
   });

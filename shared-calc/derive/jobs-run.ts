@@ -2,8 +2,18 @@ import type { Bench } from '#shared-calc/bench/open-bench.ts';
 import type { NoAmount } from '#shared-calc/bench/order-amounts.ts';
 import type { NeedAmount } from '#shared-calc/buy/needs.ts';
 import type { PriceBook } from '#shared-calc/buy/price-book.ts';
-import { shoppingRun, type RunPart, type ShoppingRun } from '#shared-calc/buy/shopping-run.ts';
-import { NO_STOCK, stockOnHand, type Stock } from '#shared-calc/buy/stock.ts';
+import {
+  shoppingRun,
+  usedAmounts,
+  type GivenGoods,
+  type RunPart,
+  type ShoppingRun,
+} from '#shared-calc/buy/shopping-run.ts';
+import { allot, NOTHING_GIVEN, type Claim } from '#shared-calc/buy/allot.ts';
+import { pooledBuilds } from '#shared-calc/buy/all-builds.ts';
+import { stock } from '#shared-calc/buy/ledger.ts';
+import { underLeast } from '#shared-calc/buy/least-levels.ts';
+import { NO_STOCK, type Stock } from '#shared-calc/buy/stock.ts';
 import type { Day } from '#shared-calc/calendar/day.ts';
 import { findJob } from '#shared-calc/jobs/find-job.ts';
 import type { JobFault } from '#shared-calc/jobs/job-fault.ts';
@@ -26,10 +36,11 @@ interface RunJob {
   readonly planted: PlantedBench;
   readonly needs: () => Result<readonly NeedAmount[], NoAmount>;
   readonly plan: () => Result<JobPlan, PlanFault>;
+  readonly useOn: (material: string) => Day;
 }
 
 interface RunBook {
-  readonly records: Pick<Records, 'job' | 'stockEntry' | 'plant'>;
+  readonly records: Pick<Records, 'job' | 'move' | 'order' | 'line' | 'plant' | 'material'>;
   readonly prices: PriceBook;
   readonly today: Day;
   readonly job: (id: string) => RunJob | undefined;
@@ -57,14 +68,15 @@ export interface JobsRun {
 }
 
 /**
- * One shopping run over jobs, rounded up to whole packs once over all of them. What the Store can give is taken off
- * first: what is reserved for one of these jobs counts, what is reserved for another does not. Also gives each job
- * bought by itself.
+ * One shopping run over jobs, rounded up to whole packs once over all of them. What the Store and the open orders give is
+ * taken off first, to the jobs in order of their day of use: their own, then what is free. A material under its least
+ * level is filled up as well. Also gives each job bought by itself.
  */
 export function jobsRun(
-  { records, prices, today: on, job: jobOf }: RunBook,
+  book: RunBook,
   { jobs: named, more = NO_STOCK, materials, from }: JobsToBuy,
 ): Result<JobsRun, JobFault> {
+  const { records, prices, job: jobOf } = book;
   const parts: RunPart[] = [];
   const worked: RunJob[] = [];
   const jobs = [...new Set(named)];
@@ -77,8 +89,11 @@ export function jobsRun(
     parts.push(part.value);
     worked.push(job);
   }
-  const stock = addStock(stockOnHand(records.stockEntry.values(), { on, jobs }), more);
-  const run = shoppingRun(parts, { prices, stock, materials, ...(from && { from }) });
+  const run = shoppingRun(
+    parts,
+    { prices, stock: NO_STOCK, materials, ...(from && { from }) },
+    givenTo(book, { worked, parts, more, materials }),
+  );
   if (!run.ok) return failed({ kind: 'not-worked', job: jobs.join(', '), fault: run.fault });
   return ok({
     run: run.value,
@@ -93,6 +108,37 @@ export function jobsRun(
     ),
     planned: lazy(() => worked.flatMap(wantedPlan)),
   });
+}
+
+interface ToGive {
+  readonly materials: JobsToBuy['materials'] | undefined;
+  readonly worked: readonly RunJob[];
+  readonly parts: readonly RunPart[];
+  readonly more: Stock;
+}
+
+function givenTo({ records, prices, today: asked }: RunBook, { worked, parts, more, materials }: ToGive): GivenGoods {
+  const claims = parts.map((part, at): Claim => ({
+    job: part.job,
+    needs: usedAmounts(pooledBuilds(part.needs)),
+    useOn: worked[at]?.useOn ?? (() => asked),
+  }));
+  const { goods, given } = allot(claims, {
+    stockOn: (material, use) => stock(records, material, { asked, use }),
+    more,
+    isCut: (material) => prices.goods.get(material)?.sale === 'cut',
+  });
+  const low = underLeast(records, asked, (material) => goods.get(material)?.lent ?? 0);
+  const listed = low.filter(({ material }) => !materials || materials.includes(material.id));
+  const unclaimed = listed.filter(({ material }) => !goods.has(material.id));
+  const forStoreAlone = unclaimed.map(
+    ({ material, free }) => [material.id, { ...NOTHING_GIVEN, onHand: free }] as const,
+  );
+  return {
+    goods: new Map([...goods, ...forStoreAlone]),
+    given,
+    forStore: new Map(listed.map(({ material, buy }) => [material.id, buy])),
+  };
 }
 
 /** The jobs that are ready for a shopping run: paid, and not ordered yet. */
@@ -117,10 +163,4 @@ function panesOf({ job, bench }: RunJob): readonly PaneCut[] {
 function wantedPlan({ job, plan }: RunJob): ReturnType<JobsRun['planned']> {
   const planned = job.handover === undefined ? undefined : plan();
   return planned?.ok ? [{ job: job.id, plan: planned.value.plan }] : [];
-}
-
-function addStock(one: Stock, other: Stock): Stock {
-  const sum = new Map(one);
-  for (const [material, amount] of other) sum.set(material, (sum.get(material) ?? 0) + amount);
-  return sum;
 }

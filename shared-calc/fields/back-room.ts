@@ -2,17 +2,6 @@ import { z } from 'zod';
 
 import { choice, code, count, data, day, figure, orEmpty, reference, words, yesNo } from './field.ts';
 
-export const stockEntry = {
-  id: code(),
-  material: reference('Material', ['material', 'tank']),
-  amount: figure('Amount there', "the material's", { called: 'Amount', low: 0 }),
-  sealed: yesNo('Sealed'),
-  reservedFor: orEmpty(reference('Kept for', ['job'], { empty: 'nobody' })),
-  bestBefore: orEmpty(day('Best before')),
-  quarantineUntil: orEmpty(day('In quarantine until')),
-  note: words('Note'),
-};
-
 export const treatmentBatch = {
   id: code(),
   material: reference('Material', ['material']),
@@ -40,17 +29,4 @@ export const tub = {
     figure('Stands at', 'degC', { low: -10, high: 60, help: "empty: at the temperature of the kind's growth" }),
   ),
   endedOn: orEmpty(day('Ended on')),
-};
-
-/** What came into a lot, went out of it, or was counted in it. A tub is a lot that grows by its curve. */
-export const move = {
-  id: code(),
-  lot: reference('Tub', ['tub']),
-  of: reference('Kind', ['cultureKind']),
-  on: day('On'),
-  what: choice('What', ['used', 'sold', 'wasted', 'counted']),
-  /** Below 0 out of the lot; what was counted is what stood there. */
-  amount: figure('Animals', 'each'),
-  job: orEmpty(reference('For', ['job'])),
-  note: words('Note'),
 };

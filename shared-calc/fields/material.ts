@@ -56,6 +56,14 @@ export const material = {
       empty: 'all year',
     }),
   ),
+  least: orEmpty(
+    figure('Least in the store', 'number', {
+      called: 'Least',
+      low: 0,
+      help: "in the material's unit; below it a run over jobs buys for the store",
+    }),
+  ),
+  upTo: orEmpty(figure('Fill up to', 'number', { low: 0, help: "in the material's unit; empty: to the least" })),
 };
 
 export const pack = {

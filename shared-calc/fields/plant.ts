@@ -1,6 +1,16 @@
 import { choice, code, figure, words, yesNo } from './field.ts';
+import type { UseName } from './uses.ts';
 
 export const plantClasses = ['ground', 'mid', 'feature', 'climber', 'epiphyte'] as const;
+
+/** The use of the need line by which a recipe asks for plants of a class. */
+export const plantNeedUses = {
+  ground: 'groundNeed',
+  mid: 'midNeed',
+  feature: 'featureNeed',
+  climber: 'climberNeed',
+  epiphyte: 'epiphyteNeed',
+} as const satisfies Readonly<Record<(typeof plantClasses)[number], UseName>>;
 
 const light = { low: 0, high: 60 };
 

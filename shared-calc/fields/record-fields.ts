@@ -1,12 +1,13 @@
 import { animalBatch, placement } from './animal-batch.ts';
 import { animalKind } from './animal-kind.ts';
 import { actual, issuedQuote, job, localValue, packChoice, quoteLine, size } from './job.ts';
-import { move, stockEntry, treatmentBatch, tub } from './back-room.ts';
+import { treatmentBatch, tub } from './back-room.ts';
 import { cultureKind } from './culture-kind.ts';
 import { done } from './done.ts';
 import { houseChange } from './house-change.ts';
 import type { Field, Fields } from './field.ts';
 import type { KindName } from './kind-names.ts';
+import { move, order } from './ledger.ts';
 import { material, pack, packPrice } from './material.ts';
 import { plant } from './plant.ts';
 import { closedDay, margin, rate, taxClass } from './rates.ts';
@@ -34,12 +35,12 @@ export const recordFields = {
   job,
   size,
   localValue,
-  stockEntry,
   packChoice,
   issuedQuote,
   quoteLine,
   treatmentBatch,
   tub,
+  order,
   move,
   animalBatch,
   placement,

@@ -28,10 +28,14 @@ export type JobFault =
   | { readonly kind: 'not-an-amount'; readonly text: string }
   | { readonly kind: 'not-worked'; readonly job: string; readonly fault: OrderFault }
   | { readonly kind: 'no-material'; readonly material: string; readonly near?: string }
-  | {
-      readonly kind: 'not-in-store';
-      readonly material: string;
-      readonly asked: number;
-      readonly free: number;
-      readonly unit: string;
-    };
+  | (LessThere & { readonly kind: 'not-in-store' })
+  /** Not so much is kept for the job as it is to give back. */
+  | (LessThere & { readonly kind: 'not-kept' });
+
+interface LessThere {
+  readonly job: string;
+  readonly material: string;
+  readonly asked: number;
+  readonly free: number;
+  readonly unit: string;
+}

@@ -8,12 +8,10 @@ import { findJob } from './find-job.ts';
 import type { JobFault } from './job-fault.ts';
 import { arrived } from './next-act.ts';
 import { putRecords } from './put-records.ts';
-import { released } from './reserve-stock.ts';
 
 /**
  * Moves a job to a state: forward past any others, or back, which the label then says. From *deposit in* on it needs
- * its money: a recorded deposit, or for *deposit in* itself an accepted quote. An enquiry can be closed without money;
- * nothing stays reserved for a closed job.
+ * its money: a recorded deposit, or for *deposit in* itself an accepted quote. An enquiry can be closed without money.
  */
 export function moveJob(records: Records, id: string, state: string): Result<Change, JobFault> {
   const found = findJob(records, id);
@@ -27,8 +25,7 @@ export function moveJob(records: Records, id: string, state: string): Result<Cha
   if (to === job.state) return failed({ kind: 'same-state', job: id, state: to });
   if (lacksDeposit(job, to)) return failed({ kind: 'no-deposit-yet', job: id, state: to });
   const label = isBackward(job.state, to) ? `${id} back from ${job.state} to ${to}` : `${id} ${to}`;
-  const stockEntry = to === 'closed' ? released(records, id) : records.stockEntry;
-  return ok(diffRecords(label, records, { ...records, stockEntry, job: putRecords(records.job, [arrived(job, to)]) }));
+  return ok(diffRecords(label, records, { ...records, job: putRecords(records.job, [arrived(job, to)]) }));
 }
 
 /** Whether one state comes before another in the order of states. */

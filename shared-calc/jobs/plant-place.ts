@@ -3,8 +3,8 @@ import type { UseName } from '#shared-calc/fields/uses.ts';
 import { figureFor } from '#shared-calc/bench/figure-for.ts';
 import type { SizeAnimals } from '#shared-calc/recipe/column.ts';
 import { lineFor } from '#shared-calc/recipe/lines-by-use.ts';
-import { plantClasses } from '#shared-calc/fields/plant.ts';
-import type { Job, Plant } from '#shared-calc/records/records.ts';
+import { plantClasses, plantNeedUses } from '#shared-calc/fields/plant.ts';
+import type { Job } from '#shared-calc/records/records.ts';
 import type { PlantNeed, PlantPlace } from './choose-plants.ts';
 
 /** What was asked where the tank is to stand. */
@@ -40,23 +40,10 @@ function mayMeetChildren({ underFives, publicRoom }: Asked['survey']): boolean {
   return underFives !== 'no' || publicRoom !== 'no';
 }
 
-const needUses = {
-  ground: 'groundNeed',
-  mid: 'midNeed',
-  feature: 'featureNeed',
-  climber: 'climberNeed',
-  epiphyte: 'epiphyteNeed',
-} as const satisfies Readonly<Record<Plant['class'], UseName>>;
-
 /** How many of each class a size needs, for one build. */
 export function plantNeeds(bench: Bench, column: string): readonly PlantNeed[] {
   return plantClasses.map((each) => ({
     class: each,
-    count: figureFor(bench, column, needUses[each], 'each') ?? 0,
+    count: figureFor(bench, column, plantNeedUses[each], 'each') ?? 0,
   }));
-}
-
-/** The use of the need line of a class of plants. */
-export function needUseOf(of: Plant['class']): UseName {
-  return needUses[of];
 }

@@ -3,7 +3,7 @@ import { linePlaces } from '#shared-calc/fields/uses.ts';
 import { needPlace } from '#shared-calc/recipe/lines-by-use.ts';
 import type { PriceBook } from '#shared-calc/buy/price-book.ts';
 import type { ChosenPlants } from '#shared-calc/jobs/choose-plants.ts';
-import { needUseOf } from '#shared-calc/jobs/plant-place.ts';
+import { plantNeedUses } from '#shared-calc/fields/plant.ts';
 import type { Bench } from '#shared-calc/bench/open-bench.ts';
 import { showWithUnit, type Display } from '#shared-calc/quantity/shown-unit.ts';
 import type { Line, Material, Records } from '#shared-calc/records/records.ts';
@@ -65,7 +65,7 @@ export function pickLists(
         const amount = value === undefined ? 'needs a figure' : showWithUnit(value, line.unit, display);
         const row = { section: line.section, line: line.name, ...named(line, material, tank.label), amount };
         const all = { ...row, ...whence(material) };
-        const species = chosen.find((each) => needUseOf(each.class) === line.use);
+        const species = chosen.find((each) => plantNeedUses[each.class] === line.use);
         return plants && species ? byName(all, { line, species, plants, display }) : [all];
       }),
     };

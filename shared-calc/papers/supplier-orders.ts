@@ -6,7 +6,7 @@ import type { Day } from '#shared-calc/calendar/day.ts';
 import { shiftWorkdays } from '#shared-calc/calendar/shift-workdays.ts';
 import type { WorkCalendar } from '#shared-calc/calendar/work-calendar.ts';
 import { plantLines, type PlantOrder } from '#shared-calc/jobs/order-plants.ts';
-import { needUseOf } from '#shared-calc/jobs/plant-place.ts';
+import { plantNeedUses } from '#shared-calc/fields/plant.ts';
 import type { PaneCut } from '#shared-calc/jobs/pane-cuts.ts';
 import type { Material, Plant, Records, Supplier, Tank } from '#shared-calc/records/records.ts';
 import { workshopOf } from '#shared-calc/records/workshop-of.ts';
@@ -132,7 +132,7 @@ function* whatToSend(need: RunMaterial, { panes }: OrderedRun, records: OrderRec
 
 /** The materials that represent a class of plants at its class price. */
 function classMaterials({ line }: OrderRecords, of: Plant['class']): ReadonlySet<string | undefined> {
-  const lines = [...line.values()].filter((each) => each.use === needUseOf(of));
+  const lines = [...line.values()].filter((each) => each.use === plantNeedUses[of]);
   return new Set(lines.map((each) => each.material));
 }
 

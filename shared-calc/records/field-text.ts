@@ -41,9 +41,9 @@ export function optionsOf(field: Field, records: Records): readonly Option[] {
 
 const yesOrNo: readonly Option[] = ['yes', 'no'].map((word) => ({ value: word, label: word }));
 
-/** Records of a kind by name, which is the first of their words; by code if that is empty. */
+/** Records of a kind by name, which is the first of their words but a note; by code if that is empty. */
 function recordOptions(records: Records, kind: RecordKind): readonly Option[] {
-  const key = fieldsOf(kind).find(([, field]) => field.kind === 'words')?.[0] ?? '';
+  const key = fieldsOf(kind).find(([field, { kind: of }]) => of === 'words' && field !== 'note')?.[0] ?? '';
   const options: Option[] = [];
   for (const record of records[kind].values()) {
     const label = valueOf(record, key);

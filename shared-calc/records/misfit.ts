@@ -96,7 +96,9 @@ function materialMisfit({ id, unit }: Material, records: Records): Misfit | unde
   if (taken) return taken;
   const before = records.material.get(id);
   if (!before || before.unit === unit) return undefined;
-  const isCounted = [...records.pack.values(), ...records.stockEntry.values()].some(({ material }) => material === id);
+  const isCounted =
+    [...records.pack.values()].some(({ material }) => material === id) ||
+    [...records.move.values()].some(({ of }) => of === id);
   return isCounted ? { kind: 'unit-counted', unit: before.unit } : undefined;
 }
 

@@ -28,12 +28,12 @@ export const recordKinds = {
   job: schemaOf(recordFields.job),
   size: schemaOf(recordFields.size),
   localValue: schemaOf(recordFields.localValue),
-  stockEntry: schemaOf(recordFields.stockEntry),
   packChoice: schemaOf(recordFields.packChoice),
   issuedQuote: schemaOf(recordFields.issuedQuote),
   quoteLine: schemaOf(recordFields.quoteLine),
   treatmentBatch: schemaOf(recordFields.treatmentBatch),
   tub: schemaOf(recordFields.tub),
+  order: schemaOf(recordFields.order),
   move: schemaOf(recordFields.move),
   animalBatch: schemaOf(recordFields.animalBatch),
   placement: schemaOf(recordFields.placement),
@@ -62,12 +62,12 @@ export type Line = RecordOf<'line'>;
 export type Job = RecordOf<'job'>;
 export type Size = RecordOf<'size'>;
 export type LocalValue = RecordOf<'localValue'>;
-export type StockEntry = RecordOf<'stockEntry'>;
 export type PackChoice = RecordOf<'packChoice'>;
 export type IssuedQuote = RecordOf<'issuedQuote'>;
 export type QuoteLine = RecordOf<'quoteLine'>;
 export type TreatmentBatch = RecordOf<'treatmentBatch'>;
 export type Tub = RecordOf<'tub'>;
+export type Order = RecordOf<'order'>;
 export type Move = RecordOf<'move'>;
 export type AnimalBatch = RecordOf<'animalBatch'>;
 export type Placement = RecordOf<'placement'>;
@@ -85,3 +85,5 @@ export function mapKinds<T extends Readonly<Record<RecordKind, unknown>>>(of: (k
 
 /** A whole book in memory: per kind, records by id. */
 export type Records = { readonly [K in RecordKind]: ReadonlyMap<string, RecordOf<K>> };
+
+export const emptyRecords: Records = mapKinds<Records>(() => new Map());

@@ -2,7 +2,7 @@ import { sayDays } from '#shared-calc/prepare/say-day.ts';
 import { sayRowFault } from './say-row-fault.ts';
 import { sayLogFaults } from './say-log-faults.ts';
 import { writeNumber } from '#shared-calc/quantity/write-figure.ts';
-import { goodsWords } from '#shared-calc/quantity/goods-words.ts';
+import { goodsWords, packWords } from '#shared-calc/quantity/goods-words.ts';
 import { inSentence } from '#shared-calc/recipe/line-label.ts';
 import { capital } from '#shared-calc/rule/capital.ts';
 import type { ActFault, Break, Need, RefusedCell } from '#shared-calc/acts/act-fault.ts';
@@ -73,6 +73,15 @@ const sayings: Sayings<Own, [Called]> = {
     const again = unit === 'each' ? 'count again' : 'measure again';
     return `The Store has ${goods(free)} to give, not ${goods(asked)}. What is kept for others stays: ${again}, or give back what is kept.`;
   },
+  'more-than-stands': ({ unit, stands, display }) =>
+    `The store has ${(unit === 'each' ? goodsWords : packWords)(stands, unit, display).replace('\u00a0', ' ')}; count it first.`,
+  'counted-before': ({ goods, on }) =>
+    `Some of ${goods} that was taken after ${on} would not have been there: count it on a later day.`,
+  'least-over-up-to': ({ least, upTo }) => `Fill up to ${upTo} is under the least, ${least}: write it above.`,
+  'by-own-acts': ({ record }) =>
+    record.kind === 'order'
+      ? `${capital(sayRecord(record))} stays as it was sent: take it in, or close it.`
+      : `${capital(sayRecord(record))} stays: count the goods, or write what came or went as a move of its own.`,
   'nothing-free': ({ job }) => `The Store has nothing free that ${job} still needs.`,
   'stands-against': ({ job, state, against }) => {
     const more = against.length > 1 ? ` And ${against.length - 1} more.` : '';

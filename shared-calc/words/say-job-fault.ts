@@ -39,6 +39,8 @@ const sayings: Sayings<JobFault, [Called | undefined]> = {
   'no-material': ({ material, near }) => `No material called ${material}.${didYouMean(near)}`,
   'not-in-store': ({ material, asked, free, unit }) =>
     `The Store cannot keep ${cleanNoise(asked)} ${unit} of ${material}: ${cleanNoise(free)} ${unit} are free.`,
+  'not-kept': ({ job, material, asked, free, unit }) =>
+    `${job} cannot give back ${cleanNoise(asked)} ${unit} of ${material}: ${cleanNoise(free)} ${unit} are kept for it.`,
 };
 
 /**

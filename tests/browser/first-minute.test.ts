@@ -50,8 +50,8 @@ async function savedBench(): Promise<string> {
   return readFileSync(await download.path(), 'utf8');
 }
 
-function countOf({ recipe, line, job, size, stockEntry, packPrice, supplier, tank }: Records) {
-  const kinds = { recipe, line, job, size, stockEntry, packPrice, supplier, tank };
+function countOf({ recipe, line, job, size, move, packPrice, supplier, tank }: Records) {
+  const kinds = { recipe, line, job, size, move, packPrice, supplier, tank };
   return Object.fromEntries(Object.entries(kinds).map(([kind, all]) => [kind, all.size]));
 }
 
@@ -166,7 +166,7 @@ describe('a book of one’s own', () => {
   test('has the house recipes and the tanks, and none of the demo’s jobs, stock, prices and suppliers', () => {
     const demo = readIn(pages.book(), countOf);
     const own = readIn(beside('Own.loamwright'), countOf);
-    expect(own).toEqual({ ...demo, job: 0, size: 0, stockEntry: 0, packPrice: 0, supplier: 0 });
+    expect(own).toEqual({ ...demo, job: 0, size: 0, move: 0, packPrice: 0, supplier: 0 });
   });
 
   test('has the function book and says calmly where there is nothing yet', async () => {

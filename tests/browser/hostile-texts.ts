@@ -38,8 +38,8 @@ const wordFields: Readonly<Partial<Record<RecordKind, readonly string[]>>> = {
   job: ['title', 'client', 'contact', 'site', 'access', 'audience', 'animals', 'area', 'nextAct', 'note'],
   size: ['label'],
   localValue: ['note'],
-  stockEntry: ['note'],
   tub: ['place', 'note'],
+  move: ['note'],
 };
 
 /** Makes every text of a book hostile, with different texts in turn. */

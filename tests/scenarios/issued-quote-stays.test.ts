@@ -64,7 +64,7 @@ const events: Readonly<Record<string, (records: Records) => Records>> = {
     const packs = new Set([...records.pack.values()].filter((pack) => pack.material === 'M15').map(({ id }) => id));
     const unpriced = without(records, 'packPrice', (price) => packs.has(price.pack));
     const unpacked = without(unpriced, 'pack', (pack) => packs.has(pack.id));
-    const unstocked = without(unpacked, 'stockEntry', (entry) => entry.material === 'M15');
+    const unstocked = without(unpacked, 'move', ({ of }) => of === 'M15');
     return without(unstocked, 'material', (material) => material.id === 'M15');
   },
   'the tank is measured anew': (records) =>

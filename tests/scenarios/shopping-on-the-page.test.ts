@@ -5,7 +5,8 @@ import { newJob, type NewJob } from '#shared-calc/jobs/new-job.ts';
 import { recordDeposit } from '#shared-calc/jobs/record-deposit.ts';
 import { applyChange } from '#shared-calc/records/change.ts';
 import { diffRecords } from '#shared-calc/records/diff-records.ts';
-import type { Records, StockEntry } from '#shared-calc/records/records.ts';
+import { emptyStore, withBags, type Bag } from '#tests/shared-calc/buy/lots.ts';
+import type { Records } from '#shared-calc/records/records.ts';
 import { pageDay } from '#tests/browser/served-book.ts';
 import { useServedBook } from '#tests/browser/use-served-book.ts';
 import { valueOf, withRecords } from '#tests/shared-calc/jobs/demo-jobs.ts';
@@ -86,8 +87,8 @@ async function rowsOf(): Promise<readonly (readonly string[])[]> {
 function refill(path: string): void {
   const book = valueOf(openBook(path, { today: pageDay, backups: false }));
   const before = book.records();
-  const filled = ['T03', 'T07', 'T08', 'T07'].reduce(paidJob, { ...closed(before), stockEntry: new Map() });
-  const stocked = withRecords(filled, 'stockEntry', [keptFor('M05', 6), keptFor('M08', 2)]);
+  const filled = ['T03', 'T07', 'T08', 'T07'].reduce(paidJob, emptyStore(closed(before)));
+  const stocked = withBags(filled, [keptFor('M05', 6), keptFor('M08', 2)]);
   valueOf(book.apply(diffRecords('jobs of the scenario', before, stocked), book.revision()));
   book.close();
 }
@@ -111,6 +112,6 @@ function paidJob(records: Records, tank: string): Records {
   return applyChange(withJob, valueOf(recordDeposit(withJob, { job: made.job, coins: 100, on: pageDay })));
 }
 
-function keptFor(material: string, amount: number): StockEntry {
-  return { id: `K-${material}`, material, amount, sealed: false, reservedFor: 'J05', note: '' };
+function keptFor(of: string, amount: number): Bag {
+  return { of, amount, sealed: false, job: 'J05' };
 }

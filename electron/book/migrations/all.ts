@@ -15,6 +15,7 @@ import { animalsOfACulture } from './0014-animals-of-a-culture.ts';
 import { asSold } from './0015-as-sold.ts';
 import { stepsDone } from './0016-steps-done.ts';
 import { offers } from './0017-offers.ts';
+import { oneLedger } from './0018-one-ledger.ts';
 import type { Migration } from './migration.ts';
 
 export const migrations: readonly Migration[] = [
@@ -35,4 +36,5 @@ export const migrations: readonly Migration[] = [
   asSold,
   stepsDone,
   offers,
+  oneLedger,
 ];

@@ -19,5 +19,6 @@ export interface Migration {
   /** From 1 upward without a gap. */
   readonly version: number;
   readonly name: string;
-  readonly up: (db: Database.Database, tell: (note: RecipeNote) => void) => void;
+  /** `day` is the day on which the book is brought forward. */
+  readonly up: (db: Database.Database, tell: (note: RecipeNote) => void, day: string) => void;
 }

@@ -8,10 +8,11 @@ import { packChoices } from '#shared-calc/jobs/pack-choices.ts';
 import { derive } from '#shared-calc/derive/derived.ts';
 import type { JobsToBuy } from '#shared-calc/derive/jobs-run.ts';
 import { packList } from '#shared-calc/papers/needs-csv.ts';
+import { sayRunStock } from '#shared-calc/papers/say-run-stock.ts';
 import { runCautions } from '#shared-calc/prepare/order-cautions.ts';
 import { runCsv } from '#shared-calc/papers/run-csv.ts';
 import { shownUnit, type Display } from '#shared-calc/quantity/shown-unit.ts';
-import { closeDecimals, writeNumber } from '#shared-calc/quantity/write-figure.ts';
+import { cleanNoise, closeDecimals, writeNumber } from '#shared-calc/quantity/write-figure.ts';
 import { displayOf } from '#shared-calc/records/display-of.ts';
 import type { Records, Workshop } from '#shared-calc/records/records.ts';
 import { workshopOf } from '#shared-calc/records/workshop-of.ts';
@@ -28,6 +29,7 @@ import type { Arguments } from '#electron/cli/read-arguments.ts';
 import { readDay } from '#electron/cli/read-day.ts';
 import { shownAmount } from '#electron/cli/shown-amount.ts';
 import { readStockFile } from '#electron/cli/stock-file.ts';
+import { amountsJson } from '#electron/cli/amounts-json.ts';
 import { textTable } from '#electron/cli/text-table.ts';
 import { today } from '#electron/service/today.ts';
 import { withBook } from '#electron/cli/with-book.ts';
@@ -71,13 +73,12 @@ function runOfJobs(given: Arguments, records: Records): Outcome {
   if (!toBuy.ok) return refusal(toBuy.fault);
   const jobs = derive(records, toBuy.value.on).run(toBuy.value);
   if (!jobs.ok) return refusal(sayJobFault(jobs.fault));
-  const notices = jobs.value.unpaid.map(
-    (job) => `${job} has no deposit yet: order nothing that is cut or grown for it.`,
-  );
-  return answer(jobs.value.run, {
+  const { run, unpaid, benches } = jobs.value;
+  const notices = unpaid.map((job) => `${job} has no deposit yet: order nothing that is cut or grown for it.`);
+  return answer(run, {
     workshop,
-    cautions: runCautions(jobs.value.benches, jobs.value.run),
-    notices: [...notices, ...byHand(records, toBuy.value.jobs)],
+    cautions: runCautions(benches, run),
+    notices: [...notices, ...byHand(records, toBuy.value.jobs), ...sayRunStock(run, displayOf(workshop))],
   });
 }
 
@@ -93,14 +94,15 @@ function readJobsToBuy(given: Arguments, records: Records): Result<JobsToBuy & {
   const file = given.text('stock');
   const more = file === undefined ? ok(NO_STOCK) : readStockFile(file, records);
   if (!more.ok) return more;
-  const listed = (name: string) =>
-    given
-      .text(name)
-      ?.split(',')
-      .map((each) => each.trim());
-  const materials = listed('materials');
-  if (listed('jobs')?.includes('')) return failed('--jobs has an empty place; write the jobs as J01,J02.');
-  return ok({ jobs: listed('jobs') ?? [], on: on.value ?? today(), more: more.value, ...(materials && { materials }) });
+  const materials = listed(given.text('materials'));
+  // Nothing named at all: the store alone, for what is under its least level.
+  const jobs = given.text('jobs') === '' ? [] : (listed(given.text('jobs')) ?? []);
+  if (jobs.includes('')) return failed('--jobs has an empty place; write the jobs as J01,J02.');
+  return ok({ jobs, on: on.value ?? today(), more: more.value, ...(materials && { materials }) });
+}
+
+function listed(text: string | undefined): readonly string[] | undefined {
+  return text?.split(',').map((each) => each.trim());
 }
 
 interface RunTerms {
@@ -139,6 +141,10 @@ function runJson(run: ShoppingRun, money: Money): Record<string, unknown> {
   return {
     materials: run.materials.map((need) => ({
       ...needJson(need, money),
+      kept: amountsJson(need.kept),
+      keptOver: amountsJson(need.over),
+      coming: cleanNoise(need.coming),
+      forStore: cleanNoise(need.forStore),
       aloneCost: money(need.aloneCoins),
       offers: offersJson(need, run, money),
     })),

@@ -16,7 +16,8 @@ import { Table } from '#renderer/kit/table.tsx';
 import { memo } from '#shared-calc/records/memo.ts';
 import type { WorkedBench } from '#renderer/store/worked-bench.ts';
 import type { OrderFault } from '#shared-calc/bench/order-sums.ts';
-import { NO_STOCK, stockOnHand, type Stock } from '#shared-calc/buy/stock.ts';
+import { jobSupply } from '#shared-calc/derive/job-supply.ts';
+import type { Supply } from '#shared-calc/buy/material-need.ts';
 import { needsCsv } from '#shared-calc/papers/needs-csv.ts';
 import type { Job } from '#shared-calc/records/records.ts';
 import { failed, type Result } from '#shared-calc/result.ts';
@@ -61,12 +62,11 @@ export function needsPlace(api: NeedsApi): (route: Route) => PlaceView {
     const source = worked.source();
     const { title, columns, pricing } = source;
     if (columns.length === 0) return emptyPlace(title, <Nothing />);
-    const { records, today } = context;
-    const from = [version.value, worked, records.stockEntry, records.margin, today, fromStore.value, columns, pricing];
+    const from = [version.value, worked, columns, pricing, fromStore.value, ...storeOn(context, job)];
     if (worked.isBehind()) return emptyPlace(title, <EmptyNote>Working</EmptyNote>);
     const needs = needsMemo(from, () => {
-      const stock = fromStore.value ? storeOf(context, job) : NO_STOCK;
-      const list = needsView({ bench: worked.bench(), columns, pricing, stock, margins: records.margin });
+      const supply = fromStore.value ? supplyOf(context, job) : undefined;
+      const list = needsView({ bench: worked.bench(), columns, pricing, supply, margins: context.records.margin });
       return list.ok ? list : failed({ fault: list.fault, says: sayOrderFault(list.fault, calledByLines(source)) });
     });
     return {
@@ -95,8 +95,14 @@ function emptyPlace(about: string, says: ComponentChildren): PlaceView {
   return { about, aside: '', acts: [], work: <ScrollPage>{says}</ScrollPage> };
 }
 
-function storeOf({ records, today }: BookContext, job: string | undefined): Stock {
-  return stockOnHand(records.stockEntry.values(), { on: today, jobs: job === undefined ? [] : [job] });
+/** What a list rests on beside its bench. */
+function storeOn({ records, today, job: jobOf }: BookContext, job: string | undefined): readonly unknown[] {
+  return [records.move, records.order, records.margin, today, jobOf(job ?? '')];
+}
+
+function supplyOf(context: BookContext, job: string | undefined): (material: string) => Supply {
+  const { records, today: on } = context;
+  return jobSupply(records, { job, on, useOn: context.job(job ?? '')?.useOn ?? (() => on) });
 }
 
 function csvAct(

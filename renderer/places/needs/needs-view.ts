@@ -3,8 +3,7 @@ import { orderNeeds, type OrderFault, type Pricing } from '#shared-calc/bench/or
 import type { Bench } from '#shared-calc/bench/open-bench.ts';
 import { allBuilds } from '#shared-calc/buy/all-builds.ts';
 import type { MaterialNeed } from '#shared-calc/buy/material-need.ts';
-import type { NeedsList } from '#shared-calc/buy/needs.ts';
-import type { Stock } from '#shared-calc/buy/stock.ts';
+import type { Buying, NeedsList } from '#shared-calc/buy/needs.ts';
 import type { ColumnInput } from '#shared-calc/recipe/column.ts';
 import type { Margin } from '#shared-calc/records/records.ts';
 import { ok, type Result } from '#shared-calc/result.ts';
@@ -31,14 +30,15 @@ export interface NeedsParts {
   readonly bench: Bench;
   readonly columns: readonly Pick<ColumnInput, 'key'>[];
   readonly pricing: Pricing;
-  readonly stock: Stock;
+  /** What there is of a material; nothing where the Store does not count. */
+  readonly supply: Buying['supply'];
   readonly margins: ReadonlyMap<string, Margin>;
 }
 
 /** The needs of all sizes of a job together, by quote group in the order of the quote. */
-export function needsView({ bench, columns, pricing, stock, margins }: NeedsParts): Result<NeedsView, OrderFault> {
+export function needsView({ bench, columns, pricing, supply, margins }: NeedsParts): Result<NeedsView, OrderFault> {
   const keys = columns.map(({ key }) => key);
-  const list = orderNeeds(bench, keys, { ...pricing, stock });
+  const list = orderNeeds(bench, keys, { ...pricing, ...(supply && { supply }) });
   if (!list.ok) return list;
   const amounts = needAmounts(bench, keys, pricing.prices);
   if (!amounts.ok) return amounts;

@@ -1,4 +1,4 @@
-import { needUseOf } from '#shared-calc/jobs/plant-place.ts';
+import { plantNeedUses } from '#shared-calc/fields/plant.ts';
 import type { PlantOrder } from '#shared-calc/jobs/order-plants.ts';
 import type { Records } from '#shared-calc/records/records.ts';
 
@@ -9,5 +9,5 @@ export function plantsOf(
   { line }: Pick<Records, 'line'>,
 ): PlantOrder | undefined {
   const asks = new Set([...line.values()].filter((each) => each.material === material).map(({ use }) => use));
-  return plants.find((order) => asks.has(needUseOf(order.class)));
+  return plants.find((order) => asks.has(plantNeedUses[order.class]));
 }

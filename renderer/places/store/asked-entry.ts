@@ -1,8 +1,9 @@
 import { readDay } from '#shared-calc/read/read-day.ts';
 import type { Day } from '#shared-calc/calendar/day.ts';
 import { calledOf } from '#shared-calc/fields/record-fields.ts';
+import { readMoney } from '#shared-calc/read/read-money.ts';
 import { readMeasure } from '#shared-calc/read/read-measure.ts';
-import { unitOfGoods } from '#shared-calc/buy/unit-of-goods.ts';
+import { unitInStore } from '#shared-calc/buy/unit-of-goods.ts';
 import type { Display } from '#shared-calc/quantity/shown-unit.ts';
 import type { ActInputs } from '#shared-calc/acts/all-acts.ts';
 import type { Records } from '#shared-calc/records/records.ts';
@@ -11,18 +12,19 @@ import { said } from '#shared-calc/words/say-entry-fault.ts';
 
 /** An entry for the Store, as typed. */
 export interface PutInWishes {
-  readonly material: string;
+  readonly of: string;
+  readonly paid: string;
   readonly amount: string;
   readonly sealed: boolean;
   /** Empty: reserved for no job. */
   readonly job: string;
   readonly bestBefore: string;
-  readonly quarantineUntil: string;
+  readonly until: string;
   readonly note: string;
 }
 
-export function asksOf(material: string): PutInWishes {
-  return { material, amount: '', sealed: true, job: '', bestBefore: '', quarantineUntil: '', note: '' };
+export function asksOf(of: string): PutInWishes {
+  return { of, amount: '', paid: '', sealed: true, job: '', bestBefore: '', until: '', note: '' };
 }
 
 interface Reading {
@@ -36,33 +38,41 @@ export function putInTyped(
   wishes: PutInWishes,
   { display, today }: Reading,
 ): Result<ActInputs['putIn'], string> {
-  const unit = unitOfGoods(wishes.material, records);
+  const unit = unitInStore(wishes.of, records);
   if (unit === undefined) return failed('Choose what it is.');
   const amount = said(
-    readMeasure(wishes.amount, { name: calledOf('stockEntry', 'amount'), stored: unit, low: 1e-6 }, display),
+    readMeasure(wishes.amount, { name: calledOf('move', 'amount'), stored: unit, low: 1e-6 }, display),
   );
   if (!amount.ok) return amount;
+  const coins = coinsOf(wishes, display);
+  if (!coins.ok) return coins;
   const bestBefore = dayOf(wishes, 'bestBefore', today);
   if (!bestBefore.ok) return bestBefore;
-  const quarantineUntil = dayOf(wishes, 'quarantineUntil', today);
-  if (!quarantineUntil.ok) return quarantineUntil;
+  const until = dayOf(wishes, 'until', today);
+  if (!until.ok) return until;
   return ok({
-    material: wishes.material,
+    of: wishes.of,
     amount: amount.value ?? 0,
     sealed: wishes.sealed,
     note: wishes.note.trim(),
-    reservedFor: wishes.job === '' ? undefined : wishes.job,
+    job: wishes.job === '' ? undefined : wishes.job,
+    coins: coins.value,
     bestBefore: bestBefore.value,
-    quarantineUntil: quarantineUntil.value,
+    until: until.value,
   });
 }
 
 /** Nothing if no day is given. */
-function dayOf(
-  wishes: PutInWishes,
-  key: 'bestBefore' | 'quarantineUntil',
-  today: Day,
-): Result<Day | undefined, string> {
+function dayOf(wishes: PutInWishes, key: 'bestBefore' | 'until', today: Day): Result<Day | undefined, string> {
   const text = wishes[key];
-  return text.trim() === '' ? ok(undefined) : said(readDay(text, calledOf('stockEntry', key), today));
+  return text.trim() === '' ? ok(undefined) : said(readDay(text, calledOf('move', key), today));
+}
+
+/** Nothing if no price is given. */
+function coinsOf({ paid }: PutInWishes, display: Display): Result<number | undefined, string> {
+  return paid.trim() === '' ? ok(undefined) : said(readMoney(paid, moneyOf(display), 'Paid for it'));
+}
+
+function moneyOf({ currency, moneyDecimals: coinDecimals = 2, decimalComma = false }: Display) {
+  return { currency, coinDecimals, decimalComma };
 }

@@ -6,31 +6,32 @@ import { Checkbox } from '#renderer/kit/checkbox.tsx';
 import { calledOf, headingOf } from '#shared-calc/fields/record-fields.ts';
 import { AskDialog } from '#renderer/kit/ask-dialog.tsx';
 import type { JobApi } from '#renderer/store/job-api.ts';
-import { unitOfGoods } from '#shared-calc/buy/unit-of-goods.ts';
+import { unitInStore } from '#shared-calc/buy/unit-of-goods.ts';
 import type { Option } from '#shared-calc/read/read-choice.ts';
 import type { Records } from '#shared-calc/records/records.ts';
+import { workshopOf } from '#shared-calc/records/workshop-of.ts';
 import { jobOptions } from './job-options.ts';
 import { asksOf, putInTyped, type PutInWishes } from './asked-entry.ts';
 
 interface SheetParts {
   readonly api: JobApi;
-  readonly material: string | undefined;
+  readonly goods: string | undefined;
   readonly close: () => void;
 }
 
-const fields = ['bestBefore', 'quarantineUntil', 'note'] as const;
+const fields = ['bestBefore', 'until', 'note'] as const;
 
 /** Adds an entry to the Store by hand. */
-export function PutInDialog({ api, material, close }: SheetParts) {
+export function PutInDialog({ api, goods, close }: SheetParts) {
   const { records, display, today } = contextNow(api);
-  const [wishes, setWishes] = useState(asksOf(material ?? storedGoods(records)[0]?.value ?? ''));
+  const [wishes, setWishes] = useState(asksOf(goods ?? storedGoods(records)[0]?.value ?? ''));
   const [wrong, setWrong] = useState<string>();
   const put = () => {
     const typed = putInTyped(records, wishes, { display, today });
     const refused = typed.ok ? api.doAct('putIn', typed.value) : typed.fault;
     setWrong(refused);
     if (refused !== undefined) return false;
-    location.hash = writeRoute('store', wishes.material);
+    location.hash = writeRoute('store', wishes.of);
     return true;
   };
   return (
@@ -50,26 +51,34 @@ interface WishesParts {
 }
 
 function Wishes({ wishes, records, change, enter }: WishesParts) {
-  const unit = unitOfGoods(wishes.material, records) ?? 'each';
+  const unit = unitInStore(wishes.of, records) ?? 'each';
   return (
     <Fields look="wide">
       <ChoiceField
-        label={headingOf('stockEntry', 'material')}
-        value={wishes.material}
+        label={headingOf('move', 'of')}
+        value={wishes.of}
         options={storedGoods(records)}
-        choose={(id) => change({ material: id })}
+        choose={(id) => change({ of: id })}
       />
       <TextField
-        label={calledOf('stockEntry', 'amount')}
+        label={calledOf('move', 'amount')}
         unit={unit === 'each' ? '' : unit}
         figure
         text={wishes.amount}
         typing={(amount) => change({ amount })}
         enter={enter}
       />
-      <Checkbox label={headingOf('stockEntry', 'sealed')} on={wishes.sealed} turn={(sealed) => change({ sealed })} />
+      <TextField
+        label="Paid for it"
+        unit={workshopOf(records).currency}
+        figure
+        text={wishes.paid}
+        typing={(paid) => change({ paid })}
+        enter={enter}
+      />
+      <Checkbox label={headingOf('move', 'sealed')} on={wishes.sealed} turn={(sealed) => change({ sealed })} />
       <ChoiceField
-        label={headingOf('stockEntry', 'reservedFor')}
+        label={headingOf('move', 'job')}
         value={wishes.job}
         options={jobOptions(records, 'nobody')}
         choose={(job) => change({ job })}
@@ -77,7 +86,7 @@ function Wishes({ wishes, records, change, enter }: WishesParts) {
       {fields.map((key) => (
         <TextField
           key={key}
-          label={headingOf('stockEntry', key)}
+          label={headingOf('move', key)}
           text={wishes[key]}
           typing={(text) => change({ [key]: text })}
           enter={enter}
@@ -87,8 +96,9 @@ function Wishes({ wishes, records, change, enter }: WishesParts) {
   );
 }
 
-/** What the Store can hold: all materials except those cut to size, and tanks. */
-function storedGoods({ material, tank }: Pick<Records, 'material' | 'tank'>): readonly Option[] {
+/** What the Store can hold: all materials except those cut to size, tanks, and plants by name. */
+function storedGoods({ material, tank, plant }: Pick<Records, 'material' | 'tank' | 'plant'>): readonly Option[] {
   const materials = [...material.values()].filter(({ sale }) => sale !== 'cut');
-  return [...materials, ...tank.values()].map(({ id, label }) => ({ value: id, label: `${id} ${label}` }));
+  const plants = [...plant.values()].map(({ id, name: label }) => ({ id, label }));
+  return [...materials, ...tank.values(), ...plants].map(({ id, label }) => ({ value: id, label: `${id} ${label}` }));
 }

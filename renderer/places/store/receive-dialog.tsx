@@ -1,4 +1,4 @@
-import { QUARANTINE_DAYS } from '#shared-calc/acts/store-acts.ts';
+import { QUARANTINE_DAYS } from '#shared-calc/buy/ledger.ts';
 import { useMemo, useState } from 'preact/hooks';
 import { contextNow } from '#renderer/books/book-api.ts';
 import { ChoiceField, TextField } from '#renderer/kit/field.tsx';

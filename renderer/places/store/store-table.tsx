@@ -6,60 +6,94 @@ import { Flag } from '#renderer/kit/flag.tsx';
 import { Link } from '#renderer/kit/link.tsx';
 import { Table } from '#renderer/kit/table.tsx';
 import { walkLinks } from '#renderer/kit/walk-links.ts';
+import type { Day } from '#shared-calc/calendar/day.ts';
+import type { StoredGoods } from '#shared-calc/derive/store-goods.ts';
 import { goodsWords } from '#shared-calc/quantity/goods-words.ts';
 import { paperDay } from '#shared-calc/papers/paper-words.ts';
-import type { StoreRow } from './store-rows.ts';
+import { bestBeforeOf, clearOn, isUnderLeast, pastBest } from './store-rows.ts';
 
 interface TableParts {
-  readonly rows: readonly StoreRow[];
+  readonly rows: readonly StoredGoods[];
   readonly chosen: string | undefined;
   readonly context: BookContext;
 }
 
-/** The stock of the Store, a material a row. */
-export function StoreTable({ rows, chosen, context: { display } }: TableParts) {
+/** What lies in the Store or is on order, a row for each kind of goods. */
+export function StoreTable({ rows, chosen, context: { display, today } }: TableParts) {
   if (rows.length === 0) return <EmptyNote>The Store is empty. Put in what lies on the shelf.</EmptyNote>;
-  const amount = (value: number, { unit }: StoreRow) => (value > 1e-9 ? goodsWords(value, unit, display) : '');
+  const amount = (value: number, { unit }: StoredGoods) => (value > 1e-9 ? goodsWords(value, unit, display) : '');
   return (
     <Table
       look="ledger"
       label="The Store"
       onKeyDown={walkLinks}
       rows={rows}
-      keyOf={({ material }) => material}
-      mark={({ material }) => (material === chosen ? 'here' : undefined)}
+      keyOf={({ of }) => of}
+      mark={({ of }) => (of === chosen ? 'here' : undefined)}
       columns={[
-        { head: 'Material', names: true, cell: (row) => <Material row={row} isChosen={row.material === chosen} /> },
-        { head: 'Sealed', figure: true, cell: (row) => amount(row.sealed, row) },
-        { head: 'Opened', figure: true, cell: (row) => amount(row.opened, row) },
-        { head: 'Free', figure: true, cell: (row) => <b>{amount(row.free, row) || 'none'}</b> },
+        { head: 'Goods', names: true, cell: (row) => <Goods row={row} isChosen={row.of === chosen} /> },
+        { head: 'On hand', figure: true, cell: (row) => amount(row.now.onHand, row) || 'none' },
+        { head: 'Free', figure: true, cell: (row) => <b>{amount(row.now.free, row) || 'none'}</b> },
         {
           head: 'Kept for',
-          cell: (row) => row.kept.map((kept) => `${kept.job}: ${amount(kept.amount, row)}`).join(', '),
+          cell: (row) => [...row.now.kept].map(([job, kept]) => `${job}: ${amount(kept, row)}`).join(', '),
         },
-        { head: 'In quarantine', cell: (row) => amount(row.inQuarantine, row) },
-        {
-          head: 'Best before',
-          cell: (row) => (
-            <>
-              {row.bestBefore !== undefined && paperDay(row.bestBefore)}
-              {row.pastBest > 1e-9 && (
-                <Flag state="watch" sign="watch" after>
-                  {amount(row.pastBest, row)} past it
-                </Flag>
-              )}
-            </>
-          ),
-        },
+        { head: 'On order', figure: true, cell: (row) => amount(row.now.onOrder, row) },
+        { head: 'In quarantine', cell: (row) => <Apart row={row} display={display} /> },
+        { head: 'Best before', cell: (row) => <BestBefore row={row} today={today} display={display} /> },
+        { head: 'Least', figure: true, cell: (row) => <Least row={row} display={display} /> },
       ]}
     />
   );
 }
 
-function Material({ row, isChosen }: { readonly row: StoreRow; readonly isChosen: boolean }) {
+interface CellParts {
+  readonly row: StoredGoods;
+  readonly display: BookContext['display'];
+}
+
+function Apart({ row, display }: CellParts) {
+  const until = clearOn(row);
+  if (until === undefined) return null;
   return (
-    <Link look="row" href={writeRoute('store', row.material)} open={isChosen}>
-      <CodedName code={row.material} label={row.label} />
+    <>
+      {goodsWords(row.now.quarantined, row.unit, display)} until {paperDay(until)}
+    </>
+  );
+}
+
+function BestBefore({ row, display, today }: CellParts & { readonly today: Day }) {
+  const best = bestBeforeOf(row);
+  const past = pastBest(row, today);
+  return (
+    <>
+      {best !== undefined && paperDay(best)}
+      {past > 1e-9 && (
+        <Flag state="watch" sign="watch" after>
+          {goodsWords(past, row.unit, display)} past it
+        </Flag>
+      )}
+    </>
+  );
+}
+
+function Least({ row, display }: CellParts) {
+  return (
+    <>
+      {row.least !== undefined && goodsWords(row.least, row.unit, display)}
+      {isUnderLeast(row) && (
+        <Flag state="watch" sign="watch" after>
+          under it
+        </Flag>
+      )}
+    </>
+  );
+}
+
+function Goods({ row, isChosen }: { readonly row: StoredGoods; readonly isChosen: boolean }) {
+  return (
+    <Link look="row" href={writeRoute('store', row.of)} open={isChosen}>
+      <CodedName code={row.of} label={row.label} />
     </Link>
   );
 }

@@ -1,4 +1,5 @@
 import { hashBody } from '#electron/book/issued.ts';
+import { sampleLedger } from './sample-ledger.ts';
 import { sampleDone } from './sample-done.ts';
 import { sampleBatch, sampleKind, samplePlacement } from './sample-animals.ts';
 import { unasked } from '#shared-calc/fields/survey.ts';
@@ -205,7 +206,6 @@ export const oneOfEach: readonly Added[] = [
       by: 'client',
     },
   },
-  { kind: 'stockEntry', record: { id: 'K1', material: 'M01', amount: 7, sealed: false, reservedFor: 'J01', note: '' } },
   {
     kind: 'packChoice',
     record: { id: 'J01.M01', jobs: ['J01'], material: 'M01', packs: [{ pack: 'M01-10', count: 2 }], supplier: 'S1' },
@@ -257,6 +257,7 @@ export const oneOfEach: readonly Added[] = [
       degC: 22,
     },
   },
+  ...sampleLedger,
   {
     kind: 'move',
     record: { id: 'M-1', lot: 'U1', of: 'C1', on: '2027-03-08', what: 'used', amount: -500, job: 'J01', note: '' },

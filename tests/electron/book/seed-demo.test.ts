@@ -71,7 +71,7 @@ describe('makePlainBook', () => {
   test('a workshop of one’s own begins with the recipes and goods, without names, suppliers, prices, store and jobs', () => {
     const records = made(makePlainBook).records();
     const full = made(makeDemoBook).records();
-    const gone = ['supplier', 'packPrice', 'closedDay', 'job', 'size', 'localValue', 'stockEntry'] as const;
+    const gone = ['supplier', 'packPrice', 'closedDay', 'job', 'size', 'localValue', 'move'] as const;
     const kinds = [
       'tank',
       'material',

@@ -77,7 +77,7 @@ describe('tables', () => {
 
     fc.assert(
       fc.property(recordsOf(kind), (added) => {
-        db.exec(`DELETE FROM ${sqlName(kind)}`);
+        db.exec(`DELETE FROM "${sqlName(kind)}"`);
         write(adding('try', ...added));
 
         expect(listRecords(valueOf(readRecords(db)))).toEqual(

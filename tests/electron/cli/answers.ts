@@ -107,7 +107,17 @@ const Offered = z.strictObject({
   secondBest: z.boolean(),
 });
 export const Run = z.strictObject({
-  materials: z.array(z.strictObject({ ...Need.shape, aloneCost: Money, offers: z.array(Offered) })),
+  materials: z.array(
+    z.strictObject({
+      ...Need.shape,
+      kept: z.record(z.string(), z.number()),
+      keptOver: z.record(z.string(), z.number()),
+      coming: z.number(),
+      forStore: z.number(),
+      aloneCost: Money,
+      offers: z.array(Offered),
+    }),
+  ),
   suppliers: z.array(
     z.strictObject({
       supplier: z.string(),

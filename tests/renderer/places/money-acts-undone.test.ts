@@ -70,19 +70,20 @@ const acts: Readonly<Record<string, Act>> = {
   'back to house': (records) => found(records, null),
   'into the store': (records, { count, text }) =>
     run(records, 'putIn', {
-      material: 'M05',
+      of: 'M05',
       amount: count,
       sealed: true,
       note: text,
-      reservedFor: job,
+      job,
       bestBefore: '2027-09-01',
     }),
-  'an entry': (records, { count }) =>
-    withEntry(records, (entry) =>
-      run(records, 'correctEntry', { entry, fields: { amount: count, reservedFor: null } }),
-    ),
-  'out of the store': (records) => withEntry(records, (entry) => run(records, 'writeOff', { entry })),
-  'some of it': (records, { count }) => run(records, 'useStock', { material: 'M05', amount: count / 2, job }),
+  'a lot': (records, { count }) =>
+    withLot(records, (lot) => run(records, 'correctLot', { lot, fields: { coins: count, until: null } })),
+  'some lost': (records, { text }) => run(records, 'wasteStock', { of: 'M05', amount: 0.5, note: text }),
+  counted: (records, { count, text }) => run(records, 'countStock', { of: 'M05', amount: count / 4, note: text }),
+  sold: (records, { count }) => run(records, 'sellStock', { of: 'M05', amount: 0.5, coins: count, note: '' }),
+  least: (records, { count }) => run(records, 'setLeast', { material: 'M05', least: count, upTo: 20 }),
+  'some of it': (records, { count }) => run(records, 'useStock', { of: 'M05', amount: count / 2, job, note: '' }),
   keep: (records) => run(records, 'keepNeeded', { job }),
   'keep nothing': (records) => run(records, 'release', { job }),
   'packs by hand': (records, { count }) =>
@@ -168,7 +169,7 @@ function orderedLibrary(): Records {
     (records) => run(records, 'recordDeposit', { job, coins: 65_000, on }),
     (records) => run(records, 'markOrdered', { jobs: [job] }),
     (records) => run(records, 'addQuoteLine', { job, label: 'Stand', group: 'hardscape', costCoins: 9000, by: 'us' }),
-    (records) => run(records, 'reserve', { job, material: 'M05', amount: 1 }),
+    (records) => run(records, 'keepStock', { job, of: 'M05', amount: 1 }),
     (records) => found(records, '60 kg'),
     (records) => run(records, 'copyJob', { job }),
     (records) => surveyed(records, { narrowestMm: 780 }),
@@ -182,9 +183,9 @@ function found(records: Records, text: string | null): Done {
   return run(records, 'setValues', { job, writings: [{ line: 'shelf_rating', text }], by: 'us' });
 }
 
-function withEntry(records: Records, act: (entry: string) => Done): Done {
-  const entry = [...records.stockEntry.keys()].at(-1);
-  return entry === undefined ? failed('nothing in the Store') : act(entry);
+function withLot(records: Records, act: (lot: string) => Done): Done {
+  const came = [...records.move.values()].findLast(({ what }) => what === 'in');
+  return came ? act(came.id) : failed('nothing in the Store');
 }
 
 function withLine(records: Records, act: (line: string) => Done): Done {

@@ -1,3 +1,4 @@
+import { bagMoves } from '#tests/shared-calc/buy/lots.ts';
 import { readFileSync } from 'node:fs';
 import path from 'node:path';
 import type { Page } from 'playwright-core';
@@ -46,7 +47,7 @@ noneComplained(pages);
 function addRecords(file: string): void {
   const book = valueOf(openBook(file, { today: pageDay, backups: false }));
   const before = book.records();
-  const after = (['quoteLine', 'stockEntry', 'tub'] as const).reduce(
+  const after = (['quoteLine', 'move', 'tub'] as const).reduce(
     (records, kind) => withRecords(records, kind, [...added[kind]]),
     paidJob(before),
   );
@@ -71,9 +72,9 @@ function paidJob(records: Records): Records {
 
 const added = {
   quoteLine: [{ id: 'J01-kit', job: 'J01', label: 'Waterfall kit', group: 'mist', costCoins: 12_000, by: 'us' }],
-  stockEntry: [
-    { id: 'K-old', material: 'M26', amount: 40, sealed: true, bestBefore: '2027-02-28', note: '' },
-    { id: 'K-good', material: 'M10', amount: 20, sealed: true, bestBefore: '2027-12-31', note: '' },
+  move: [
+    ...bagMoves({ id: 'K-old', of: 'M26', amount: 40, bestBefore: '2027-02-28' }),
+    ...bagMoves({ id: 'K-good', of: 'M10', amount: 20, bestBefore: '2027-12-31' }),
   ],
   tub: [
     {

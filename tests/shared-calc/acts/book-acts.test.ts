@@ -61,7 +61,7 @@ describe('put and remove', () => {
       'The workshop stays. It is needed for the book: a book has one workshop.',
     );
     expect(refused('remove', { kind: 'material', id: 'M01' })).toMatch(
-      /^Material M01 is still used by stock entry K-M01, line H1\.drainage_need/,
+      /^Material M01 is still used by move K-M01, line H1\.drainage_need/,
     );
     expect(refused('remove', { kind: 'job', id: 'J02' }, libraryJob())).toMatch(/^Job J02 is still used by size /);
     const tank = run('remove', { kind: 'tank', id: 'T01' });

@@ -63,7 +63,7 @@ describe('chosenRun', () => {
     expect(gone.materials.find(({ material }) => material === 'M01')?.packs).toEqual([]);
     const had = {
       ...run,
-      materials: run.materials.map((need) => ({ ...need, onHand: need.used, packs: [], packsCoins: 0, costCoins: 0 })),
+      materials: run.materials.map((need) => ({ ...need, toBuy: 0, packs: [], packsCoins: 0, costCoins: 0 })),
     };
     const clay = chosenRun(had, choice('M01', [[45, 2]]), prices).materials.find(({ material }) => material === 'M01');
     expect([clay?.byHand, clay?.packs]).toEqual([false, []]);

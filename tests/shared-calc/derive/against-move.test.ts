@@ -1,7 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { againstMove, wantsReason } from '#shared-calc/derive/against-move.ts';
 import { derive } from '#shared-calc/derive/derived.ts';
-import type { Job, Records, StockEntry } from '#shared-calc/records/records.ts';
+import { withBags, type Bag } from '#tests/shared-calc/buy/lots.ts';
+import type { Job, Records } from '#shared-calc/records/records.ts';
 import { DEMO_DAY } from '#tests/demo-bench.ts';
 import { done } from '#tests/shared-calc/acts/do-act.ts';
 import { issued, jobOf, libraryJob, withRecords, written } from '#tests/shared-calc/jobs/demo-jobs.ts';
@@ -30,16 +31,16 @@ function at(records: Records, state: Job['state']): Records {
   return withRecords(records, 'job', [{ ...jobOf(records, 'J02'), state }]);
 }
 
-const plants = { id: 'K-P', material: 'PM', amount: 4, sealed: true, note: '' } as const;
+const plants = { id: 'K-P', of: 'PM', amount: 4 } as const;
 
 /** The Store has everything that the job uses. */
-function stocked(records: Records, entries: readonly StockEntry[] = []): Records {
+function stocked(records: Records, bags: readonly Bag[] = []): Records {
   const uses = derive(records, DEMO_DAY).job('J02')?.uses();
   const all = uses?.ok ? [...uses.value] : [];
-  const bags = all
-    .filter(([material]) => !entries.some((entry) => entry.material === material))
-    .map(([material, amount]) => ({ id: `K-${material}`, material, amount, sealed: true, note: '' }));
-  return withRecords(records, 'stockEntry', [...bags, ...entries]);
+  const others = all
+    .filter(([material]) => !bags.some(({ of }) => of === material))
+    .map(([of, amount]) => ({ of, amount }));
+  return withBags(records, [...others, ...bags]);
 }
 
 describe('againstMove', () => {
@@ -99,12 +100,12 @@ describe('againstMove', () => {
 
   test('plants that still stand apart, with the days that are left', () => {
     const records = at(paidJob(), 'in quarantine');
-    const apart = stocked(records, [{ ...plants, quarantineUntil: '2027-04-15' }]);
+    const apart = stocked(records, [{ ...plants, until: '2027-04-15' }]);
     expect(against(apart, 'built').slice(0, 1)).toEqual([
       ['quarantine', 'In quarantine until 15 April 2027, 38 days more: 4 of Mid plants.'],
     ]);
-    expect(kinds(stocked(records, [{ ...plants, quarantineUntil: DEMO_DAY }]), 'built')).not.toContain('quarantine');
-    const forgotten = at(stocked(records, [{ ...plants, quarantineUntil: '2027-03-09', reservedFor: 'J02' }]), 'built');
+    expect(kinds(stocked(records, [{ ...plants, until: DEMO_DAY }]), 'built')).not.toContain('quarantine');
+    const forgotten = at(stocked(records, [{ ...plants, until: '2027-03-09', job: 'J02' }]), 'built');
     expect(against(forgotten, 'handed over').slice(0, 1)).toEqual([
       ['quarantine', 'In quarantine until 9 March 2027, 1 day more: 4 of Mid plants.'],
     ]);
@@ -112,7 +113,7 @@ describe('againstMove', () => {
 
   test('plants of another job are nothing to it', () => {
     const records = at(paidJob(), 'in quarantine');
-    const other = { ...plants, quarantineUntil: '2027-04-15', reservedFor: 'J01' };
+    const other = { ...plants, until: '2027-04-15', job: 'J01' };
     expect(kinds(stocked(records, [other]), 'built')).not.toContain('quarantine');
   });
 

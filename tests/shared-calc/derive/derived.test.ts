@@ -13,7 +13,7 @@ describe('derive', () => {
     const before = derive(libraryJob(), DEMO_DAY);
     const choice = before.update({ ...before.records, packChoice: new Map() });
     expect(choice.job('J02')).toBe(before.job('J02'));
-    const stock = before.update({ ...before.records, stockEntry: new Map() });
+    const stock = before.update({ ...before.records, move: new Map() });
     expect(stock.job('J02')?.bench).toBe(before.job('J02')?.bench);
     const prices = before.update({ ...before.records, packPrice: new Map() });
     expect(prices.job('J02')).not.toBe(before.job('J02'));

@@ -69,14 +69,17 @@ describe('receive', () => {
     const order = valueOf(expectedGoods(derive(records, on))).find(({ supplier }) => supplier === 'S-marlvale');
     if (!order) throw new Error('no plants ordered');
     const then = after(records, came(records, order));
-    expect([...then.stockEntry.values()].filter(({ material }) => material === 'PG')).toEqual([
+    expect([...then.move.values()].filter(({ of }) => of === 'PG')).toEqual([
       {
         id: 'K-PG',
-        material: 'PG',
+        lot: 'K-PG',
+        of: 'PG',
+        on,
+        what: 'in',
         amount: 4,
         sealed: true,
         note: '4 x 1, Marlvale Plant House',
-        quarantineUntil: '2027-04-09',
+        until: '2027-04-09',
       },
     ]);
     expect(valueOf(expectedGoods(derive(then, '2027-04-09'))).some(({ supplier }) => supplier === 'S-marlvale')).toBe(

@@ -5,12 +5,13 @@ import { jobsToBuy } from '#shared-calc/derive/jobs-run.ts';
 import { moveJob } from '#shared-calc/jobs/move-job.ts';
 import { newJob } from '#shared-calc/jobs/new-job.ts';
 import { recordDeposit } from '#shared-calc/jobs/record-deposit.ts';
-import { reserveStock } from '#shared-calc/jobs/reserve-stock.ts';
+import { keepStock } from '#shared-calc/jobs/keep-stock.ts';
 import { applyChange } from '#shared-calc/records/change.ts';
 import type { Records } from '#shared-calc/records/records.ts';
 import { sayJobFault } from '#shared-calc/words/say-job-fault.ts';
+import { emptyStore, withBags } from '#tests/shared-calc/buy/lots.ts';
 import { DEMO_DAY, demoRecords } from '#tests/demo-bench.ts';
-import { after, faultOf, libraryJob, valueOf, withRecords, written } from '#tests/shared-calc/jobs/demo-jobs.ts';
+import { after, faultOf, libraryJob, valueOf, written } from '#tests/shared-calc/jobs/demo-jobs.ts';
 
 const on = DEMO_DAY;
 const demo = demoRecords();
@@ -18,7 +19,7 @@ const media = ['M01', 'M04', 'M05', 'M06', 'M07', 'M08', 'M09', 'M15'];
 
 /** Jobs J02, J03 ... of one size each, soil laid flat, an empty Store. */
 function jobsOf(tanks: readonly (readonly string[])[]): Records {
-  let records: Records = { ...demo, stockEntry: new Map() };
+  let records: Records = emptyStore(demo);
   for (const sizes of tanks) {
     const made = newJob(records, {
       title: `For ${sizes.join(' ')}`,
@@ -53,7 +54,7 @@ describe('jobsRun', () => {
     const records = libraryJob();
     const coir = (jobs: readonly string[], book: Records) =>
       valueOf(derive(book, on).run({ jobs, materials: ['M05'] })).run.materials[0]?.onHand;
-    const reserved = after(records, reserveStock(records, { job: 'J01', material: 'M05', amount: 4, on }));
+    const reserved = after(records, keepStock(records, { job: 'J01', goods: 'M05', amount: 4, on }));
     expect([coir(['J02'], records), coir(['J02'], reserved), coir(['J01', 'J02'], reserved)]).toEqual([6, 2, 6]);
   });
 
@@ -94,14 +95,8 @@ describe('jobsRun', () => {
     });
     fc.assert(
       fc.property(fc.array(sizes, { minLength: 1, maxLength: 4 }), store, (tanks, stocked) => {
-        const entries = stocked.map(([material, amount], at) => ({
-          id: `K${at}`,
-          material,
-          amount,
-          sealed: false,
-          note: '',
-        }));
-        const records = withRecords(jobsOf(tanks), 'stockEntry', entries);
+        const bags = stocked.map(([of, amount], at) => ({ id: `K${at}`, of, amount, sealed: false }));
+        const records = withBags(jobsOf(tanks), bags);
         const { run } = valueOf(derive(records, on).run({ jobs: tanks.map((_, at) => `J0${at + 2}`) }));
         expect(run.togetherCoins).toBeLessThanOrEqual(run.aloneCoins);
         expect(run.landedTogetherCoins).toBeLessThanOrEqual(run.landedAloneCoins);

@@ -12,7 +12,7 @@ const media = ['M01', 'M04', 'M05', 'M06', 'M07', 'M08', 'M09', 'M15'];
 
 /** Three jobs, one each of T03, T07 and T08, soil laid flat, and an empty Store: J02, J03, J04. */
 export function threeJobs(): Records {
-  let records: Records = { ...demoRecords(), stockEntry: new Map() };
+  let records: Records = { ...demoRecords(), move: new Map() };
   for (const tank of ['T03', 'T07', 'T08']) {
     const made = newJob(records, {
       title: `Job of ${tank}`,

@@ -1,14 +1,14 @@
 import { derive } from '#shared-calc/derive/derived.ts';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { receive } from '#shared-calc/acts/store-acts.ts';
 import { buildJob } from '#shared-calc/acts/build-job.ts';
 import { copyJob } from '#shared-calc/jobs/copy-job.ts';
 import { moveJob } from '#shared-calc/jobs/move-job.ts';
 import { newJob } from '#shared-calc/jobs/new-job.ts';
 import { setNextAct } from '#shared-calc/jobs/next-act.ts';
-import { receiveOrder } from '#shared-calc/jobs/receive-order.ts';
 import { recordDeposit } from '#shared-calc/jobs/record-deposit.ts';
-import { releaseStock, reserveStock } from '#shared-calc/jobs/reserve-stock.ts';
+import { keepStock, releaseStock } from '#shared-calc/jobs/keep-stock.ts';
 import { setSizes } from '#shared-calc/jobs/set-sizes.ts';
 import { setValues } from '#shared-calc/jobs/set-values.ts';
 import { surveyJob } from '#shared-calc/jobs/survey-job.ts';
@@ -60,13 +60,17 @@ const anyAct: fc.Arbitrary<Act> = fc.oneof(
   amount.map(
     (each): Act =>
       (records) =>
-        reserveStock(records, { job: 'J02', material: 'M05', amount: each, on: DEMO_DAY }),
+        keepStock(records, { job: 'J02', goods: 'M05', amount: each, on: DEMO_DAY }),
   ),
-  fc.constant<Act>((records) => ok(releaseStock(records, 'J02'))),
+  fc.constant<Act>((records) => ok(releaseStock(records, 'J02', DEMO_DAY))),
   amount.map(
     (count): Act =>
       (records) =>
-        ok(receiveOrder(records, [{ material: 'M01', amount: 10, count }], 'Hollin Lane')),
+        receive.run(derive(records, DEMO_DAY), {
+          supplier: 'S-hollin',
+          packs: [{ material: 'M01', amount: 10, count }],
+          quarantineDays: 30,
+        }),
   ),
   fc.constant<Act>((records) => changeOf(buildJob(derive(records, DEMO_DAY), 'J02'))),
 );

@@ -3,7 +3,8 @@ import { moveJob } from '#shared-calc/jobs/move-job.ts';
 import { jobSummary } from '#shared-calc/jobs/job-summary.ts';
 import { setNextAct } from '#shared-calc/jobs/next-act.ts';
 import { recordDeposit } from '#shared-calc/jobs/record-deposit.ts';
-import { reserveStock } from '#shared-calc/jobs/reserve-stock.ts';
+import { stock } from '#shared-calc/buy/ledger.ts';
+import { done } from '#tests/shared-calc/acts/do-act.ts';
 import type { Job, Records } from '#shared-calc/records/records.ts';
 import { sayJobFault } from '#shared-calc/words/say-job-fault.ts';
 import { DEMO_DAY } from '#tests/demo-bench.ts';
@@ -76,10 +77,10 @@ describe('moveJob', () => {
 
   test('what the Store kept for a job is free again when the job is closed', () => {
     const records = libraryJob();
-    const reserved = after(records, reserveStock(records, { job: 'J02', material: 'M05', amount: 6, on: DEMO_DAY }));
-    expect(after(reserved, moveJob(reserved, 'J02', 'closed')).stockEntry.get('K-M05')).toEqual(
-      records.stockEntry.get('K-M05'),
-    );
+    const kept = done(records, 'keepStock', { job: 'J02', of: 'M05', amount: 6 }).records;
+    const closed = done(kept, 'moveJob', { job: 'J02', state: 'closed' }).records;
+    const free = (of: Records) => stock(of, 'M05', { asked: DEMO_DAY }).free;
+    expect([free(records), free(kept), free(closed)]).toEqual([6, 0, 6]);
   });
 });
 

@@ -3,9 +3,11 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { takeFromStore } from '#shared-calc/acts/build-job.ts';
 import { workedJob } from '#tests/worked-job.ts';
-import { reserveStock } from '#shared-calc/jobs/reserve-stock.ts';
+import { keepStock } from '#shared-calc/jobs/keep-stock.ts';
+import { balance, lotsOf, stock } from '#shared-calc/buy/ledger.ts';
 import { applyChange } from '#shared-calc/records/change.ts';
-import type { Records, StockEntry } from '#shared-calc/records/records.ts';
+import { emptyStore, standsOf, withBags, type Bag } from '#tests/shared-calc/buy/lots.ts';
+import type { Records } from '#shared-calc/records/records.ts';
 import { DEMO_DAY } from '#tests/demo-bench.ts';
 import { libraryJob, valueOf } from './demo-jobs.ts';
 
@@ -14,26 +16,25 @@ const library = libraryJob();
 const materials = ['M01', 'M05', 'M07'] as const;
 
 /** Bags of three materials, some reserved for the library's job or another, some in quarantine or past their best. */
-const bags: fc.Arbitrary<readonly StockEntry[]> = fc
+const bags: fc.Arbitrary<readonly Bag[]> = fc
   .array(
     fc.record({
-      material: fc.constantFrom(...materials),
+      of: fc.constantFrom(...materials),
       tenths: fc.integer({ min: 1, max: 300 }),
       sealed: fc.boolean(),
-      reservedFor: fc.constantFrom(undefined, 'J01', 'J02'),
+      job: fc.constantFrom(undefined, 'J01', 'J02'),
       held: fc.constantFrom('no', 'quarantine', 'past'),
     }),
     { maxLength: 10 },
   )
   .map((drawn) =>
-    drawn.map(({ material, tenths, sealed, reservedFor, held }, at) => ({
+    drawn.map(({ of, tenths, sealed, job, held }, at) => ({
       id: `K${at}`,
-      material,
+      of,
       amount: tenths / 10,
       sealed,
-      note: '',
-      ...(reservedFor !== undefined && { reservedFor }),
-      ...(held === 'quarantine' && { quarantineUntil: '2027-12-01' }),
+      job,
+      ...(held === 'quarantine' && { until: '2028-12-01' }),
       ...(held === 'past' && { bestBefore: '2027-01-01' }),
     })),
   );
@@ -47,16 +48,16 @@ describe('what the Store keeps', () => {
         const run = valueOf(derive(records, on).run({ jobs: ['J02'], materials })).run;
         const built = applyChange(records, valueOf(takeFromStore(derive(records, on), 'J02')).change);
         for (const material of materials) {
-          const mayGive = amountOf(store, (bag) => bag.material === material && mayServe(bag, 'J02'));
+          const mayGive = amountOf(store, (bag) => bag.of === material && mayServe(bag, 'J02'));
           const onHand = run.materials.find((need) => need.material === material)?.onHand ?? 0;
           expect(onHand).toBeCloseTo(mayGive, 6);
-          const before = amountOf(store, (bag) => bag.material === material);
-          const after = amountOf(built.stockEntry.values(), (bag) => bag.material === material);
-          expect(before - after).toBeCloseTo(Math.min(uses.get(material) ?? 0, mayGive), 6);
+          const used = standsOf(records, material, on) - standsOf(built, material, on);
+          expect(used).toBeCloseTo(Math.min(uses.get(material) ?? 0, mayGive), 6);
         }
-        const forOthers = (entries: Iterable<StockEntry>) => [...entries].filter((bag) => !mayServe(bag, 'J02'));
-        expect(forOthers(built.stockEntry.values())).toEqual(forOthers(store));
-        expect([...built.stockEntry.values()].every((bag) => bag.amount > 0)).toBe(true);
+        for (const bag of store.filter((each) => !mayServe(each, 'J02'))) {
+          const lot = lotsOf(built, bag.of).find(({ id }) => id === bag.id);
+          expect(lot && balance(lot, on)).toBeCloseTo(bag.amount, 9);
+        }
       }),
       // Each run calculates the bench twice.
       { numRuns: 15 },
@@ -76,17 +77,17 @@ describe('what the Store keeps', () => {
       fc.property(bags, asks, (store, asked) => {
         let now = withStore(store);
         for (const each of asked) {
-          const free = amountOf(
-            now.stockEntry.values(),
-            (bag) => bag.material === each.material && bag.reservedFor === undefined && mayServe(bag, each.job),
-          );
-          const reserved = reserveStock(now, { ...each, on });
-          expect(reserved.ok).toBe(each.amount <= free + 1e-9);
-          if (reserved.ok) now = applyChange(now, reserved.value);
+          const kept = keepStock(now, { job: each.job, goods: each.material, amount: each.amount, on });
+          expect(kept.ok).toBe(each.amount <= standingLoose(now, each.material) + 1e-9);
+          if (kept.ok) now = applyChange(now, kept.value);
         }
         for (const material of materials) {
-          const of = (bag: StockEntry) => bag.material === material;
-          expect(amountOf(now.stockEntry.values(), of)).toBeCloseTo(amountOf(store, of), 6);
+          const { lots } = stock(now, material, { asked: on });
+          const promised = lots.reduce((sum, { kept, loose }) => sum + loose + sumOf(kept), 0);
+          expect(promised).toBeCloseTo(
+            amountOf(store, ({ of }) => of === material),
+            6,
+          );
         }
       }),
       { numRuns: 200 },
@@ -94,17 +95,26 @@ describe('what the Store keeps', () => {
   });
 });
 
-function withStore(store: readonly StockEntry[]): Records {
-  return { ...library, stockEntry: new Map(store.map((bag) => [bag.id, bag])) };
+function withStore(store: readonly Bag[]): Records {
+  return withBags(emptyStore(library), store);
 }
 
-/** Whether a job may use a bag on the day: reserved for it or for no job, out of quarantine, not past its best. */
-function mayServe({ reservedFor, quarantineUntil, bestBefore }: StockEntry, job: string): boolean {
-  return (
-    (reservedFor === undefined || reservedFor === job) && quarantineUntil === undefined && bestBefore === undefined
-  );
+/** Kept for nobody and not past its best: goods in quarantine can be kept for a job. */
+function standingLoose(records: Records, material: string): number {
+  return stock(records, material, { asked: on })
+    .lots.filter(({ lot }) => (lot.came.bestBefore ?? on) >= on)
+    .reduce((sum, { loose }) => sum + loose, 0);
 }
 
-function amountOf(entries: Iterable<StockEntry>, of: (bag: StockEntry) => boolean): number {
-  return [...entries].filter(of).reduce((sum, { amount }) => sum + amount, 0);
+/** Whether a job may use a bag on the day: kept for it or for no job, out of quarantine, not past its best. */
+function mayServe({ job: keptFor, until, bestBefore }: Bag, job: string): boolean {
+  return (keptFor === undefined || keptFor === job) && until === undefined && bestBefore === undefined;
+}
+
+function amountOf(all: readonly Bag[], of: (bag: Bag) => boolean): number {
+  return all.filter(of).reduce((sum, { amount }) => sum + amount, 0);
+}
+
+function sumOf(amounts: ReadonlyMap<string, number>): number {
+  return [...amounts.values()].reduce((sum, each) => sum + each, 0);
 }

@@ -1,17 +1,18 @@
 import { describe, expect, test } from 'vitest';
 import { needsView } from '#renderer/places/needs/needs-view.ts';
-import { NO_STOCK, stockOnHand } from '#shared-calc/buy/stock.ts';
+import { jobSupply } from '#shared-calc/derive/job-supply.ts';
+import type { Buying } from '#shared-calc/buy/needs.ts';
 import { workedJob } from '#tests/worked-job.ts';
 import type { Records } from '#shared-calc/records/records.ts';
 import { demoDay, demoRecords } from '#tests/renderer/demo-records.ts';
 
 const demo = demoRecords();
 
-function view(records: Records, stock = NO_STOCK) {
+function view(records: Records, supply?: Buying['supply']) {
   const job = records.job.get('J01');
   if (!job) throw new Error('no job');
   const { sheet, bench, pricing } = workedJob(records, job, demoDay);
-  const needs = needsView({ bench, columns: sheet.columns, pricing, stock, margins: records.margin });
+  const needs = needsView({ bench, columns: sheet.columns, pricing, supply, margins: records.margin });
   return needs;
 }
 
@@ -33,10 +34,10 @@ describe('needsView', () => {
   });
 
   test('the store gives what it has before anything is bought', () => {
-    const stock = stockOnHand(demo.stockEntry.values(), { on: demoDay, jobs: ['J01'] });
+    const supply = jobSupply(demo, { job: 'J01', on: demoDay, useOn: () => demoDay });
     const clay = (needs: ReturnType<typeof view>) =>
       needs.ok && needs.value.list.needs.find(({ material }) => material === 'M01');
-    const [without, withStore] = [clay(view(demo)), clay(view(demo, stock))];
+    const [without, withStore] = [clay(view(demo)), clay(view(demo, supply))];
     expect([
       without && without.onHand,
       withStore && withStore.onHand,

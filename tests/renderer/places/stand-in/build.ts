@@ -12,7 +12,7 @@ export async function buildStandIn(name: string): Promise<string> {
   await build({ ...config, configFile: false, root, logLevel: 'warn', build: { ...config.build, outDir } });
   const demo = demoRecords();
   const none = new Map();
-  const plain = { ...demo, packPrice: none, job: none, size: none, localValue: none, stockEntry: none };
+  const plain = { ...demo, packPrice: none, job: none, size: none, localValue: none, move: none };
   await writeFile(`${outDir}/demo.json`, JSON.stringify({ today: demoDay, lists: toRecordLists(demo) }));
   await writeFile(`${outDir}/plain.json`, JSON.stringify({ today: demoDay, lists: toRecordLists(plain) }));
   return outDir;

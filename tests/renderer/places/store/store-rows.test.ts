@@ -1,50 +1,39 @@
 import { describe, expect, test } from 'vitest';
-import { storeRows } from '#renderer/places/store/store-rows.ts';
-import type { StockEntry } from '#shared-calc/records/records.ts';
+import { bestBeforeOf, clearOn, isUnderLeast, pastBest } from '#renderer/places/store/store-rows.ts';
+import { derive } from '#shared-calc/derive/derived.ts';
+import { storeGoods } from '#shared-calc/derive/store-goods.ts';
 import { demoRecords } from '#tests/demo-bench.ts';
-import { withRecords } from '#tests/shared-calc/jobs/demo-jobs.ts';
+import { emptyStore, withBags } from '#tests/shared-calc/buy/lots.ts';
 
-const bag = (id: string, amount: number, more: Partial<StockEntry> = {}): StockEntry => ({
-  id,
-  material: 'M26',
-  amount,
-  sealed: true,
-  note: '',
-  ...more,
-});
+const today = '2027-03-10';
 
-describe('storeRows', () => {
-  test('each material says what is sealed, opened, free, kept, in quarantine and past its best', () => {
-    const records = withRecords({ ...demoRecords(), stockEntry: new Map() }, 'stockEntry', [
-      bag('K1', 100),
-      bag('K2', 40, { sealed: false, bestBefore: '2027-06-01' }),
-      bag('K3', 100, { reservedFor: 'J01' }),
-      bag('K4', 20, { quarantineUntil: '2027-04-09' }),
-      bag('K5', 10, { bestBefore: '2027-03-09' }),
+function rowsOf(records = demoRecords()) {
+  return storeGoods(derive(records, today));
+}
+
+describe('the rows of the Store', () => {
+  test('goods say what is on hand, free, kept, in quarantine and past its best', () => {
+    const records = withBags(emptyStore(demoRecords()), [
+      { id: 'K1', of: 'M26', amount: 100 },
+      { id: 'K2', of: 'M26', amount: 40, sealed: false, bestBefore: '2027-06-01' },
+      { id: 'K3', of: 'M26', amount: 100, job: 'J01' },
+      { id: 'K4', of: 'M26', amount: 20, until: '2027-04-09' },
+      { id: 'K5', of: 'M26', amount: 10, bestBefore: '2027-03-09' },
     ]);
-    const [{ entries, ...row }] = storeRows(records, '2027-03-10') as [ReturnType<typeof storeRows>[number]];
-    expect([row, entries.length]).toEqual([
-      {
-        material: 'M26',
-        label: 'Microbial inoculant powder',
-        unit: 'g',
-        sealed: 230,
-        opened: 40,
-        free: 140,
-        kept: [{ job: 'J01', amount: 100 }],
-        inQuarantine: 20,
-        pastBest: 10,
-        bestBefore: '2027-03-09',
-      },
-      5,
-    ]);
+    const [row] = rowsOf(records);
+    if (!row) throw new Error('no row');
+    const { onHand, free, quarantined, kept } = row.now;
+    expect([row.of, row.label, row.unit]).toEqual(['M26', 'Microbial inoculant powder', 'g']);
+    expect([onHand, free, quarantined, [...kept]]).toEqual([270, 140, 20, [['J01', 100]]]);
+    expect([clearOn(row), bestBeforeOf(row), pastBest(row, today)]).toEqual(['2027-04-09', '2027-03-09', 10]);
   });
 
-  test('materials stand in order of their codes, tanks among them', () => {
-    const records = withRecords(demoRecords(), 'stockEntry', [
-      { id: 'K-T05', material: 'T05', amount: 1, sealed: true, note: '' },
+  test('they stand in order of their codes, tanks and plants among them', () => {
+    const records = withBags(demoRecords(), [
+      { of: 'T05', amount: 1 },
+      { of: 'P04', amount: 6 },
     ]);
-    expect(storeRows(records, '2027-03-10').map(({ material }) => material)).toEqual([
+    expect(rowsOf(records).map(({ of }) => of)).toEqual([
       'M01',
       'M05',
       'M08',
@@ -53,7 +42,17 @@ describe('storeRows', () => {
       'M24',
       'M28',
       'M30',
+      'P04',
       'T05',
     ]);
+  });
+
+  test('a material with a least level has a row though nothing lies there, and is under it', () => {
+    const records = demoRecords();
+    const leaves = records.material.get('M16');
+    if (!leaves) throw new Error('no leaves');
+    const levelled = { ...records, material: new Map(records.material).set('M16', { ...leaves, least: 100 }) };
+    const row = rowsOf(levelled).find(({ of }) => of === 'M16');
+    expect(row && [row.now.onHand, isUnderLeast(row)]).toEqual([0, true]);
   });
 });
