@@ -96,16 +96,16 @@ function firstFound(question: LandedQuestion): Found {
 
 function mended(question: LandedQuestion, start: readonly number[]): Found {
   let best = foundOf(question, start);
-  for (let isBetter = true; isBetter;) {
-    isBetter = false;
-    for (const [at, some] of question.choices.entries()) {
-      for (const pick of some.keys()) {
-        const next = foundOf(question, best.picks.with(at, pick));
-        if (isWorse(next.coins, next.strange, best)) continue;
-        best = next;
-        isBetter = true;
-      }
-    }
+  for (let next = mendedOnce(question, best); next !== best; next = mendedOnce(question, best)) best = next;
+  return best;
+}
+
+function mendedOnce(question: LandedQuestion, start: Found): Found {
+  let best = start;
+  const others = question.choices.flatMap((some, at) => [...some.keys()].map((pick) => [at, pick] as const));
+  for (const [at, pick] of others) {
+    const next = foundOf(question, best.picks.with(at, pick));
+    if (!isWorse(next.coins, next.strange, best)) best = next;
   }
   return best;
 }

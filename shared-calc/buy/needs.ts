@@ -4,7 +4,7 @@ import type { BuyFault } from './buy-fault.ts';
 import { carriageSum, supplierBills, type SupplierBill } from './carriage.ts';
 import { materialNeed, type MaterialNeed, type Supply, type Use } from './material-need.ts';
 import { chooseOffers, type AnySupplier } from './choose-offers.ts';
-import { goodsIn, offersIn, type PriceBook } from './price-book.ts';
+import { goodsIn, offersIn, type Goods, type PriceBook } from './price-book.ts';
 import type { Stock } from './stock.ts';
 
 /** The amount of a need line in one column, for one build, in the material's unit. */
@@ -62,19 +62,25 @@ export function listNeeds(uses: readonly Use[], buying: Buying): Result<NeedsLis
 function needsFrom(
   material: string,
   wanted: readonly Use[],
-  { prices, stock, supply: supplyOf, any }: Buying,
+  buying: Buying,
 ): Result<readonly MaterialNeed[], BuyFault> {
-  const usual = goodsIn(prices, material);
-  const offers = any ? offersIn(prices, material) : [];
-  if (offers.length === 0 && !usual.ok) return usual;
-  const supply = supplyOf?.(material) ?? { stock: stock.get(material) ?? 0 };
+  const sold = goodsFor(material, buying);
+  if (!sold.ok) return sold;
+  const supply = buying.supply?.(material) ?? { stock: buying.stock.get(material) ?? 0 };
   const needs: MaterialNeed[] = [];
-  for (const goods of offers.length > 0 || !usual.ok ? offers : [usual.value]) {
+  for (const goods of sold.value) {
     const need = materialNeed(goods, wanted, supply);
     if (!need.ok) return need;
     needs.push(need.value);
   }
   return ok(needs);
+}
+
+function goodsFor(material: string, { prices, any }: Buying): Result<readonly Goods[], BuyFault> {
+  const offers = any ? offersIn(prices, material) : [];
+  if (offers.length > 0) return ok(offers);
+  const usual = goodsIn(prices, material);
+  return usual.ok ? ok([usual.value]) : usual;
 }
 
 /** Uses by material, without binary noise and without materials that are not asked for. */

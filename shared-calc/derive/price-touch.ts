@@ -1,4 +1,4 @@
-import { priceBook, type PackOnSale, type PriceBook } from '#shared-calc/buy/price-book.ts';
+import { priceBook, type PriceBook } from '#shared-calc/buy/price-book.ts';
 import type { Day } from '#shared-calc/calendar/day.ts';
 import { latestQuote } from '#shared-calc/jobs/issue-quote.ts';
 import { isBefore } from '#shared-calc/jobs/move-job.ts';
@@ -121,24 +121,25 @@ function isTouched(from: Pick<QuoteSums, 'lines' | 'netCoins'>, to: QuoteSums): 
 }
 
 /** The latest first; packs that several quotes were worked with at one price stand once. */
-function newPrices(bodies: readonly QuoteBody[], { goods: now }: PriceBook): readonly NewPrice[] {
+function newPrices(bodies: readonly QuoteBody[], now: PriceBook): readonly NewPrice[] {
   const found = new Map<string, NewPrice>();
-  for (const { goods, needs } of bodies) {
-    const used = new Set(needs.map(({ material }) => material));
-    for (const { material, label, unit, packs } of goods.filter((each) => used.has(each.material))) {
-      const asked = new Map(now.get(material)?.packs.map((pack) => [pack.id, pack]));
-      for (const before of packs) {
-        const { id: pack, amount, priceCoins: beforeCoins } = before;
-        const after = asked.get(pack);
-        if (!isNew(before, after)) continue;
-        const { from, priceCoins: coins } = after;
-        found.set(`${pack} ${beforeCoins}`, { pack, material, label, amount, unit, from, beforeCoins, coins });
-      }
-    }
+  for (const price of bodies.flatMap((body) => newPricesOf(body, now))) {
+    found.set(`${price.pack} ${price.beforeCoins}`, price);
   }
   return [...found.values()].toSorted((one, other) => (one.from === other.from ? 0 : one.from < other.from ? 1 : -1));
 }
 
-function isNew(before: Pick<PackOnSale, 'priceCoins'>, after: PackOnSale | undefined): after is PackOnSale {
-  return after !== undefined && after.priceCoins !== before.priceCoins;
+function newPricesOf({ goods, needs }: QuoteBody, { goods: now }: PriceBook): readonly NewPrice[] {
+  const used = new Set(needs.map(({ material }) => material));
+  return goods
+    .filter(({ material }) => used.has(material))
+    .flatMap(({ material, label, unit, packs }) => {
+      const asked = new Map(now.get(material)?.packs.map((pack) => [pack.id, pack]));
+      return packs.flatMap(({ id: pack, amount, priceCoins: beforeCoins }) => {
+        const after = asked.get(pack);
+        if (!after || after.priceCoins === beforeCoins) return [];
+        const { from, priceCoins: coins } = after;
+        return [{ pack, material, label, amount, unit, from, beforeCoins, coins }];
+      });
+    });
 }
