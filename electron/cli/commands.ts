@@ -5,6 +5,7 @@ import { benchCommand } from './commands/bench.ts';
 import { bookCheckCommand, bookExportCommand, bookNewCommand } from './commands/book.ts';
 import { changedCommand } from './commands/changed.ts';
 import { culturesCommand } from './commands/cultures.ts';
+import { didCommand } from './commands/did.ts';
 import { functionsCommand } from './commands/functions.ts';
 import { importPricesCommand } from './commands/import-prices.ts';
 import { jobCommands } from './commands/job.ts';
@@ -13,6 +14,7 @@ import { jobsCommand } from './commands/jobs.ts';
 import { needsCommand } from './commands/needs.ts';
 import { paperCommand, papersCommand } from './commands/paper.ts';
 import { prepareCommand } from './commands/prepare.ts';
+import { pricesCommands } from './commands/prices.ts';
 import { quoteCommand } from './commands/quote.ts';
 import { runCommand } from './commands/run.ts';
 import { storeCommands } from './commands/store.ts';
@@ -37,6 +39,7 @@ const all: readonly Command[] = [
   actsCommand,
   actCommand,
   prepareCommand,
+  didCommand,
   treatCommand,
   culturesCommand,
   ...tubCommands,
@@ -48,6 +51,7 @@ const all: readonly Command[] = [
   bookCheckCommand,
   bookExportCommand,
   importPricesCommand,
+  ...pricesCommands,
   startCommand,
 ];
 

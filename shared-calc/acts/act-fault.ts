@@ -54,6 +54,8 @@ export type ActFault =
   | { readonly kind: 'name-taken'; readonly name: string }
   /** The line to move is already at the end of its recipe. */
   | { readonly kind: 'at-the-end'; readonly label: string; readonly end: 'first' | 'last' }
+  | { readonly kind: 'done-for-nothing' }
+  | { readonly kind: 'no-step'; readonly step: string; readonly steps: readonly string[]; readonly near?: string }
   | { readonly kind: 'no-unit'; readonly unit: string }
   | { readonly kind: 'bounds-crossed'; readonly low: number; readonly high: number }
   | { readonly kind: 'range-without-figure'; readonly line: string }
@@ -169,6 +171,9 @@ export type ActFault =
   | { readonly kind: 'no-lesson'; readonly label: string }
   | { readonly kind: 'no-words' }
   | { readonly kind: 'no-recipe-title' }
+  | { readonly kind: 'not-sold-by'; readonly material: string; readonly supplier: string }
+  | { readonly kind: 'no-supplier'; readonly supplier: string; readonly near?: string }
+  | { readonly kind: 'nothing-priced'; readonly supplier: string; readonly on: string }
   | { readonly kind: 'pack-there'; readonly material: string }
   | { readonly kind: 'rows-refused'; readonly rows: readonly RefusedRow[] }
   /** The input does not match the act's schema; `at` is the field, empty for the whole input. */

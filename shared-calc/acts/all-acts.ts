@@ -2,6 +2,7 @@ import type { Act } from './act.ts';
 import * as books from './book-acts.ts';
 import * as cells from './cell-acts.ts';
 import * as animals from './animal-acts.ts';
+import { did } from './did-act.ts';
 import * as houses from './house-acts.ts';
 import { takeInList } from './import-acts.ts';
 import * as jobs from './job-acts.ts';
@@ -13,6 +14,7 @@ import * as keeps from './keep-acts.ts';
 import * as measures from './measure-acts.ts';
 import * as moves from './move-acts.ts';
 import * as prices from './price-acts.ts';
+import { raisePrices } from './price-rise.ts';
 import * as quoteLines from './quote-line-acts.ts';
 import * as store from './store-acts.ts';
 import * as tubs from './tub-acts.ts';
@@ -50,6 +52,7 @@ const acts = {
   writeJob: jobs.writeJob,
   setNextAct: jobs.setNextAct,
   markOrdered: moves.markOrdered,
+  did,
   choosePacks: jobs.choosePacks,
   writeCells: cells.writeCells,
   backToHouse: cells.backToHouse,
@@ -82,6 +85,7 @@ const acts = {
   removeQuoteLine: quoteLines.removeQuoteLine,
   newPack: prices.newPack,
   putPrice: prices.putPrice,
+  raisePrices,
   startTub: tubs.startTub,
   changeTub: tubs.changeTub,
   harvestTub: tubMoves.harvestTub,

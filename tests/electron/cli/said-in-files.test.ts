@@ -49,6 +49,7 @@ const readIn: Readonly<Record<string, string>> = {
   acts: 'said-of-books',
   act: 'said-of-books',
   prepare: 'said-of-plans',
+  did: 'said-of-steps',
   treat: 'said-of-plans',
   cultures: 'said-of-plans',
   'tub start': 'said-of-tubs',
@@ -64,6 +65,8 @@ const readIn: Readonly<Record<string, string>> = {
   'book check': 'said-of-books',
   'book export': 'said-of-books',
   'book import-prices': 'said-of-books',
+  'prices rise': 'said-of-prices',
+  'prices touched': 'said-of-prices',
   start: '../start',
 };
 
