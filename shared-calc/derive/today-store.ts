@@ -1,0 +1,126 @@
+import { addDays, type Day } from '#shared-calc/calendar/day.ts';
+import { isInSeason, nextInSeason } from '#shared-calc/calendar/season.ts';
+import { nextOpen } from '#shared-calc/calendar/work-calendar.ts';
+import { goodsInLedger, NOTHING, stock } from '#shared-calc/buy/ledger.ts';
+import { underLeast } from '#shared-calc/buy/least-levels.ts';
+import { isBefore } from '#shared-calc/jobs/move-job.ts';
+import { sayDay } from '#shared-calc/prepare/say-day.ts';
+import { writeNumber } from '#shared-calc/quantity/write-figure.ts';
+import type { Material, Records } from '#shared-calc/records/records.ts';
+import type { Derived } from './derived.ts';
+import { isUnderWay } from './planned-jobs.ts';
+import { builder, type TodayDraft } from './today-item.ts';
+
+/** Days before the best-before day from which goods are named. */
+const SOON_DAYS = 14;
+
+/** What the Store itself asks for today: levels, goods near their day, prices that are too old to buy at. */
+export function storeItems(derived: Derived): readonly TodayDraft[] {
+  return [...leastItems(derived), ...bestBeforeItems(derived), ...oldPriceItems(derived)];
+}
+
+function ofToday(today: Day): Pick<TodayDraft, 'day' | 'anyDay' | 'who' | 'tick'> {
+  return { day: today, anyDay: true, who: builder, tick: { is: 'go' } };
+}
+
+function leastItems({ records, today }: Derived): readonly TodayDraft[] {
+  return underLeast(records, today).map(({ material: { id, label, unit, least = 0 }, free, buy }) => ({
+    ...ofToday(today),
+    key: `${id} least`,
+    what: `buy ${amountText(buy, unit)} of ${label}`,
+    why: `${amountText(free, unit)} free, under the least of ${amountText(least, unit)}`,
+  }));
+}
+
+function bestBeforeItems({ records, today }: Derived): readonly TodayDraft[] {
+  return goodsInLedger(records).flatMap((of) => {
+    const material = records.material.get(of);
+    if (!material) return [];
+    return stock(records, of, { asked: today }).lots.flatMap(({ lot, amount }): readonly TodayDraft[] => {
+      const { bestBefore } = lot.came;
+      if (bestBefore === undefined || amount < NOTHING || bestBefore > addDays(today, SOON_DAYS)) return [];
+      const isPast = bestBefore < today;
+      return [
+        {
+          ...ofToday(today),
+          key: `${lot.id} best before`,
+          what: `${isPast ? 'throw out or count' : 'use'} ${amountText(amount, material.unit)} of ${material.label}`,
+          why: `Best before ${sayDay(bestBefore)}`,
+        },
+      ];
+    });
+  });
+}
+
+/** Materials whose price is too old, while a paid job that is not bought for yet needs them. */
+function oldPriceItems(derived: Derived): readonly TodayDraft[] {
+  const { records, prices, today } = derived;
+  return [...openNeeds(derived, (state) => isBefore(state, 'ordered')).keys()].flatMap((id): readonly TodayDraft[] => {
+    const material = records.material.get(id);
+    if (!material || !(prices.goods.get(id)?.packs ?? []).some(({ old }) => old)) return [];
+    return [
+      {
+        ...ofToday(today),
+        key: `${id} price`,
+        what: `ask the price of ${material.label}`,
+        why: 'Its price is too old, and a job needs it',
+      },
+    ];
+  });
+}
+
+/** What paid jobs that are not built yet need, by material, in its unit. */
+function openNeeds(
+  { records, job }: Derived,
+  passes: (state: Parameters<typeof isBefore>[0]) => boolean,
+): ReadonlyMap<string, number> {
+  const needs = new Map<string, number>();
+  for (const each of records.job.values()) {
+    if (!isUnderWay(each) || !passes(each.state)) continue;
+    const uses = job(each.id)?.uses();
+    if (!uses?.ok) continue;
+    for (const [material, amount] of uses.value) needs.set(material, (needs.get(material) ?? 0) + amount);
+  }
+  return needs;
+}
+
+/** Goods of a season: on its first open day, what jobs and the least level ask for over what there is. */
+export function seasonItems(derived: Derived): readonly TodayDraft[] {
+  const { records, today, calendar } = derived;
+  const seasonal = [...records.material.values()].filter(({ season }) => season !== undefined);
+  if (seasonal.length === 0) return [];
+  const needs = openNeeds(derived, (state) => isBefore(state, 'built'));
+  return seasonal.flatMap((material): readonly TodayDraft[] => {
+    const opens = seasonStart(material, today);
+    const wanted = Math.max(needs.get(material.id) ?? 0, material.upTo ?? material.least ?? 0);
+    const { onHand, onOrder } = stock(records, material.id, { asked: today });
+    const buy = wanted - onHand - onOrder;
+    if (opens === undefined || buy < NOTHING || isOrderedSince(opens, material.id, records)) return [];
+    return [
+      {
+        key: `${material.id} season ${opens}`,
+        day: nextOpen(opens, calendar),
+        what: `buy the year's ${material.label}: ${amountText(buy, material.unit)}`,
+        who: builder,
+        why: `Fresh only ${material.season?.from} to ${material.season?.to}`,
+        tick: { is: 'go' },
+      },
+    ];
+  });
+}
+
+/** The first day of the season that is on, or of the next one. */
+function seasonStart({ season }: Material, today: Day): Day | undefined {
+  if (!season) return undefined;
+  if (!isInSeason(today, season)) return nextInSeason(today, season);
+  const thisYear = `${today.slice(0, 4)}-${season.from}`;
+  return thisYear <= today ? thisYear : `${Number(today.slice(0, 4)) - 1}-${season.from}`;
+}
+
+function isOrderedSince(day: Day, material: string, { order }: Pick<Records, 'order'>): boolean {
+  return [...order.values()].some(({ on, lines }) => on >= day && lines.some(({ of }) => of === material));
+}
+
+function amountText(amount: number, unit: string): string {
+  return `${writeNumber(amount, amount >= 100 || Number.isInteger(amount) ? 0 : 2)} ${unit}`;
+}
