@@ -69,17 +69,27 @@ function oldPriceItems(derived: Derived): readonly TodayDraft[] {
   });
 }
 
-/** What paid jobs that are not built yet need, by material, in its unit. */
+interface OpenNeed {
+  readonly amount: number;
+  /** The first deposit of the jobs that need it. */
+  readonly since: Day;
+}
+
+/** What paid jobs in these states need, by material, in its unit. */
 function openNeeds(
-  { records, job }: Derived,
+  { records, job, today }: Derived,
   passes: (state: Parameters<typeof isBefore>[0]) => boolean,
-): ReadonlyMap<string, number> {
-  const needs = new Map<string, number>();
+): ReadonlyMap<string, OpenNeed> {
+  const needs = new Map<string, OpenNeed>();
   for (const each of records.job.values()) {
     if (!isUnderWay(each) || !passes(each.state)) continue;
     const uses = job(each.id)?.uses();
     if (!uses?.ok) continue;
-    for (const [material, amount] of uses.value) needs.set(material, (needs.get(material) ?? 0) + amount);
+    const on = each.depositOn ?? today;
+    for (const [material, amount] of uses.value) {
+      const { amount: before = 0, since = on } = needs.get(material) ?? {};
+      needs.set(material, { amount: before + amount, since: since < on ? since : on });
+    }
   }
   return needs;
 }
@@ -92,14 +102,16 @@ export function seasonItems(derived: Derived): readonly TodayDraft[] {
   const needs = openNeeds(derived, (state) => isBefore(state, 'built'));
   return seasonal.flatMap((material): readonly TodayDraft[] => {
     const opens = seasonStart(material, today);
-    const wanted = Math.max(needs.get(material.id) ?? 0, material.upTo ?? material.least ?? 0);
+    const { amount = 0, since = today } = needs.get(material.id) ?? {};
+    const level = material.upTo ?? material.least ?? 0;
     const { onHand, onOrder } = stock(records, material.id, { asked: today });
-    const buy = wanted - onHand - onOrder;
+    const buy = Math.max(amount, level) - onHand - onOrder;
     if (opens === undefined || buy < NOTHING || isOrderedSince(opens, material.id, records)) return [];
     return [
       {
         key: `${material.id} season ${opens}`,
-        day: nextOpen(opens, calendar),
+        // A level is short from the first day on, a job from its deposit.
+        day: nextOpen(level > onHand + onOrder || since < opens ? opens : since, calendar),
         what: `buy the year's ${material.label}: ${amountText(buy, material.unit)}`,
         who: builder,
         why: `Fresh only ${material.season?.from} to ${material.season?.to}`,
