@@ -11,13 +11,12 @@ export function orderItems({ records, today }: Derived): readonly TodayDraft[] {
 }
 
 function orderItem(order: Order, records: Records, today: Day): TodayDraft | undefined {
-  if (order.on > today || (order.closedOn !== undefined && order.closedOn <= today)) return undefined;
-  const open = order.lines.filter((line) => line.count * line.amount - cameOf(order.id, line.n, records) > NOTHING);
+  const open = openLines(order, records, today);
   const due = open.map((line) => line.due).toSorted()[0];
   if (due === undefined) return undefined;
   const jobs = new Set(open.flatMap((line) => line.for.map(({ job }) => job)));
   const [job] = jobs;
-  const supplier = records.supplier.get(order.supplier)?.name ?? '';
+  const supplier = records.supplier.get(order.supplier)?.name || order.supplier;
   return {
     key: `${order.id} due`,
     order: order.id,
@@ -25,9 +24,15 @@ function orderItem(order: Order, records: Records, today: Day): TodayDraft | und
     day: due,
     what: due < today ? `take in ${order.id}, or ask` : `take in ${order.id}`,
     who: builder,
-    why: `${supplier === '' ? order.supplier : supplier}, promised for ${sayDay(due)}; ${open.length} of ${order.lines.length} lines are out`,
+    why: `${supplier}, promised for ${sayDay(due)}; ${open.length} of ${order.lines.length} lines are out`,
     tick: { is: 'go' },
   };
+}
+
+/** Lines of which something is still to come; none of an order that is closed. */
+function openLines({ id, on, closedOn, lines }: Order, records: Records, today: Day): Order['lines'] {
+  if (on > today || (closedOn !== undefined && closedOn <= today)) return [];
+  return lines.filter((line) => line.count * line.amount - cameOf(id, line.n, records) > NOTHING);
 }
 
 function cameOf(order: string, line: number, { move }: Pick<Records, 'move'>): number {

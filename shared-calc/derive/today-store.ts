@@ -1,12 +1,12 @@
 import { addDays, type Day } from '#shared-calc/calendar/day.ts';
-import { isInSeason, nextInSeason } from '#shared-calc/calendar/season.ts';
+import { isInSeason, nextInSeason, type Season } from '#shared-calc/calendar/season.ts';
 import { nextOpen } from '#shared-calc/calendar/work-calendar.ts';
 import { goodsInLedger, NOTHING, stock } from '#shared-calc/buy/ledger.ts';
 import { underLeast } from '#shared-calc/buy/least-levels.ts';
 import { isBefore } from '#shared-calc/jobs/move-job.ts';
 import { sayDay } from '#shared-calc/prepare/say-day.ts';
 import { writeNumber } from '#shared-calc/quantity/write-figure.ts';
-import type { Material, Records } from '#shared-calc/records/records.ts';
+import type { Job, Material, Records } from '#shared-calc/records/records.ts';
 import type { Derived } from './derived.ts';
 import { isUnderWay } from './planned-jobs.ts';
 import { builder, type TodayDraft } from './today-item.ts';
@@ -76,54 +76,55 @@ interface OpenNeed {
 }
 
 /** What paid jobs in these states need, by material, in its unit. */
-function openNeeds(
-  { records, job, today }: Derived,
-  passes: (state: Parameters<typeof isBefore>[0]) => boolean,
-): ReadonlyMap<string, OpenNeed> {
+function openNeeds(derived: Derived, passes: (state: Job['state']) => boolean): ReadonlyMap<string, OpenNeed> {
   const needs = new Map<string, OpenNeed>();
-  for (const each of records.job.values()) {
-    if (!isUnderWay(each) || !passes(each.state)) continue;
-    const uses = job(each.id)?.uses();
-    if (!uses?.ok) continue;
-    const on = each.depositOn ?? today;
-    for (const [material, amount] of uses.value) {
-      const { amount: before = 0, since = on } = needs.get(material) ?? {};
-      needs.set(material, { amount: before + amount, since: since < on ? since : on });
-    }
-  }
+  for (const job of derived.records.job.values())
+    if (isUnderWay(job) && passes(job.state)) addNeeds(needs, job, derived);
   return needs;
+}
+
+function addNeeds(needs: Map<string, OpenNeed>, { id, depositOn }: Job, { job, today }: Derived): void {
+  const uses = job(id)?.uses();
+  const on = depositOn ?? today;
+  for (const [material, amount] of uses?.ok ? uses.value : []) {
+    const { amount: before, since } = needs.get(material) ?? { amount: 0, since: on };
+    needs.set(material, { amount: before + amount, since: since < on ? since : on });
+  }
 }
 
 /** Goods of a season: on its first open day, what jobs and the least level ask for over what there is. */
 export function seasonItems(derived: Derived): readonly TodayDraft[] {
-  const { records, today, calendar } = derived;
-  const seasonal = [...records.material.values()].filter(({ season }) => season !== undefined);
+  const seasonal = [...derived.records.material.values()].filter(({ season }) => season !== undefined);
   if (seasonal.length === 0) return [];
   const needs = openNeeds(derived, (state) => isBefore(state, 'built'));
-  return seasonal.flatMap((material): readonly TodayDraft[] => {
-    const opens = seasonStart(material, today);
-    const { amount = 0, since = today } = needs.get(material.id) ?? {};
-    const level = material.upTo ?? material.least ?? 0;
-    const { onHand, onOrder } = stock(records, material.id, { asked: today });
-    const buy = Math.max(amount, level) - onHand - onOrder;
-    if (opens === undefined || buy < NOTHING || isOrderedSince(opens, material.id, records)) return [];
-    return [
-      {
-        key: `${material.id} season ${opens}`,
-        // A level is short from the first day on, a job from its deposit.
-        day: nextOpen(level > onHand + onOrder || since < opens ? opens : since, calendar),
-        what: `buy the year's ${material.label}: ${amountText(buy, material.unit)}`,
-        who: builder,
-        why: `Fresh only ${material.season?.from} to ${material.season?.to}`,
-        tick: { is: 'go' },
-      },
-    ];
-  });
+  const none: OpenNeed = { amount: 0, since: derived.today };
+  return seasonal.flatMap((material) => seasonItem(material, needs.get(material.id) ?? none, derived) ?? []);
+}
+
+function seasonItem(
+  { id, label, unit, season, least = 0, upTo = least }: Material,
+  { amount, since }: OpenNeed,
+  { records, today, calendar }: Derived,
+): TodayDraft | undefined {
+  if (!season) return undefined;
+  const opens = seasonStart(season, today);
+  const { onHand, onOrder } = stock(records, id, { asked: today });
+  const there = onHand + onOrder;
+  const buy = Math.max(amount, upTo) - there;
+  if (buy < NOTHING || isOrderedSince(opens, id, records)) return undefined;
+  return {
+    key: `${id} season ${opens}`,
+    // A level is short from the first day on, a job from its deposit.
+    day: nextOpen(upTo > there || since < opens ? opens : since, calendar),
+    what: `buy the year's ${label}: ${amountText(buy, unit)}`,
+    who: builder,
+    why: `Fresh only ${season.from} to ${season.to}`,
+    tick: { is: 'go' },
+  };
 }
 
 /** The first day of the season that is on, or of the next one. */
-function seasonStart({ season }: Material, today: Day): Day | undefined {
-  if (!season) return undefined;
+function seasonStart(season: Season, today: Day): Day {
   if (!isInSeason(today, season)) return nextInSeason(today, season);
   const thisYear = `${today.slice(0, 4)}-${season.from}`;
   return thisYear <= today ? thisYear : `${Number(today.slice(0, 4)) - 1}-${season.from}`;
