@@ -1,22 +1,20 @@
-import { lineOfChange } from '#shared-calc/jobs/house-changes.ts';
-import { lineLabel } from '#shared-calc/recipe/line-label.ts';
-import type { DerivedJob } from './derived.ts';
+import { sayDay } from '#shared-calc/prepare/say-day.ts';
+import type { Derived, DerivedJob } from './derived.ts';
+import { houseOffers } from './house-offers.ts';
 import { builder, ofJob, type TodayDraft } from './today-item.ts';
 
-/** What its house offers a sold job is taken or left from the day on which it is in force. */
-export function houseItems({ job, sold }: DerivedJob): readonly TodayDraft[] {
-  return (sold?.offered ?? []).flatMap((change) => {
-    const line = lineOfChange(change);
-    if (!line || change.inForceOn === undefined) return [];
-    return [
-      {
-        ...ofJob(job, `${change.id} offered`),
-        day: change.inForceOn,
-        what: `take or leave ${change.id}`,
-        who: builder,
-        why: `The house has changed since ${sold?.quote.id ?? ''}: ${lineLabel(line)}`,
-        tick: { is: 'go' },
-      },
-    ];
+/** Changes of the house that wait for the answer of a sold job. */
+export function houseItems({ job }: DerivedJob, derived: Derived): readonly TodayDraft[] {
+  return houseOffers(derived, job.id).map(({ change }) => {
+    const { id, note, inForceOn = derived.today, before, after } = change;
+    const line = after?.label ?? before?.label ?? '';
+    return {
+      ...ofJob(job, id),
+      day: inForceOn,
+      what: `take or leave ${id}`,
+      who: builder,
+      why: `${line} of the house changed on ${sayDay(inForceOn)}${note === '' ? '' : `: ${note}`}`,
+      tick: { is: 'go' },
+    };
   });
 }
