@@ -14,6 +14,7 @@ import { jobsCommand } from './commands/jobs.ts';
 import { needsCommand } from './commands/needs.ts';
 import { paperCommand, papersCommand } from './commands/paper.ts';
 import { prepareCommand } from './commands/prepare.ts';
+import { pricesCommands } from './commands/prices.ts';
 import { quoteCommand } from './commands/quote.ts';
 import { runCommand } from './commands/run.ts';
 import { storeCommands } from './commands/store.ts';
@@ -50,6 +51,7 @@ const all: readonly Command[] = [
   bookCheckCommand,
   bookExportCommand,
   importPricesCommand,
+  ...pricesCommands,
   startCommand,
 ];
 

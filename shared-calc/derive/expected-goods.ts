@@ -1,6 +1,6 @@
 import { chosenRun } from '#shared-calc/buy/chosen-packs.ts';
 import type { JobFault } from '#shared-calc/jobs/job-fault.ts';
-import { packChoices } from '#shared-calc/jobs/pack-choices.ts';
+import { packChoices, suppliersByHand } from '#shared-calc/jobs/pack-choices.ts';
 import { PLANTS_GROUP } from '#shared-calc/price/quote-rules.ts';
 import type { Records } from '#shared-calc/records/records.ts';
 import { ok, type Result } from '#shared-calc/result.ts';
@@ -32,7 +32,7 @@ export function orderedJobs({ job }: Pick<Records, 'job'>): readonly string[] {
 export function expectedGoods({ records, prices, run }: Derived): Result<readonly ExpectedOrder[], JobFault> {
   const jobs = orderedJobs(records);
   if (jobs.length === 0) return ok([]);
-  const done = run({ jobs });
+  const done = run({ jobs, from: suppliersByHand(records, jobs) });
   if (!done.ok) return done;
   const { materials, suppliers } = chosenRun(done.value.run, packChoices(records, jobs), prices);
   const orders = suppliers.map(({ supplier, name }) => ({

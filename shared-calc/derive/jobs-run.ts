@@ -51,6 +51,8 @@ export interface JobsToBuy {
   /** On hand in addition to the Store. */
   readonly more?: Stock;
   readonly materials?: readonly string[];
+  /** Suppliers taken by hand, by material. */
+  readonly from?: ReadonlyMap<string, string>;
 }
 
 export interface JobsRun {
@@ -72,7 +74,7 @@ export interface JobsRun {
  */
 export function jobsRun(
   book: RunBook,
-  { jobs: named, more = NO_STOCK, materials }: JobsToBuy,
+  { jobs: named, more = NO_STOCK, materials, from }: JobsToBuy,
 ): Result<JobsRun, JobFault> {
   const { records, prices, job: jobOf } = book;
   const parts: RunPart[] = [];
@@ -89,7 +91,7 @@ export function jobsRun(
   }
   const run = shoppingRun(
     parts,
-    { prices, stock: NO_STOCK, materials },
+    { prices, stock: NO_STOCK, materials, ...(from && { from }) },
     givenTo(book, { worked, parts, more, materials }),
   );
   if (!run.ok) return failed({ kind: 'not-worked', job: jobs.join(', '), fault: run.fault });

@@ -12,12 +12,13 @@ import { againstAct } from '#renderer/store/against-act.ts';
 import type { JobApi } from '#renderer/store/job-api.ts';
 import type { Reason } from '#shared-calc/acts/reason.ts';
 import type { Against } from '#shared-calc/derive/against-move.ts';
-import { packChoices, type ChosenPacks } from '#shared-calc/jobs/pack-choices.ts';
+import { packChoices, suppliersByHand, type ChosenPacks } from '#shared-calc/jobs/pack-choices.ts';
 import { jobsToBuy, type JobsRun } from '#shared-calc/derive/jobs-run.ts';
 import { runCsv } from '#shared-calc/papers/run-csv.ts';
 import { supplierOrders } from '#shared-calc/papers/supplier-orders.ts';
 import { runCautions } from '#shared-calc/prepare/order-cautions.ts';
 import { sayJobFault } from '#shared-calc/words/say-job-fault.ts';
+import { soldBy } from '#shared-calc/buy/price-book.ts';
 import { chosenRun, withCount } from '#shared-calc/buy/chosen-packs.ts';
 import { orderCsv } from '#shared-calc/papers/order-csv.ts';
 import { orderView } from './order-view.tsx';
@@ -50,7 +51,7 @@ export function runPlace(api: JobApi): (route: Route) => PlaceView {
   return ({ rest: [what, supplier] }) => {
     const context = contextNow(api);
     const jobs = chosenJobs(state, context);
-    const facts = context.run({ jobs });
+    const facts = context.run({ jobs, from: suppliersByHand(context.records, jobs) });
     const shown = facts.ok && jobs.length > 0 ? shownRun(facts.value, { jobs, context }) : undefined;
     const order = what === 'order' ? orderNamed(shown, supplier) : undefined;
     if (order) return order;
@@ -197,10 +198,12 @@ function RunPanel({ shown: { run, facts, context, jobs }, state, material }: Run
   return (
     <PackPanel
       need={need}
-      packs={context.prices.goods.get(need?.material ?? '')?.packs ?? []}
+      packs={(need && soldBy(context.prices, need)?.packs) ?? []}
       plants={need && plantsOf(need.material, facts.plants(), context.records)}
       context={context}
       put={(of, id, count) => choose(state, jobs, { material: of.material, counts: withCount(of, { id, count }) })}
+      take={(of, supplier) => choose(state, jobs, { material: of, counts: undefined, supplier })}
+      takenByHand={need !== undefined && suppliersByHand(context.records, jobs).has(need.material)}
       back={(of) => choose(state, jobs, { material: of, counts: undefined })}
     />
   );
@@ -209,5 +212,6 @@ function RunPanel({ shown: { run, facts, context, jobs }, state, material }: Run
 /** A choice is saved with the run over these jobs, and is undone like any edit. */
 function choose({ api }: RunState, jobs: readonly string[], chosen: Omit<ChosenPacks, 'jobs'>): string | undefined {
   const counts = chosen.counts ? Object.fromEntries(chosen.counts) : null;
-  return api.doAct('choosePacks', { jobs: [...jobs], material: chosen.material, counts });
+  const { material, supplier } = chosen;
+  return api.doAct('choosePacks', { jobs: [...jobs], material, counts, ...(supplier !== undefined && { supplier }) });
 }

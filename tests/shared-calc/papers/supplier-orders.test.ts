@@ -59,11 +59,18 @@ describe('supplierOrders', () => {
 
   test('plants are ordered by name, harmless ones for children, on a day the plant house comes', () => {
     const marlvale = orders.get('S-marlvale');
-    expect(marlvale?.rows.find(({ material }) => material === 'PC')?.what).toEqual([
-      '3 pieces',
-      '3 Marcgravia sp., shingling',
+    const climbers = marlvale?.rows.filter(({ material }) => material === 'P02');
+    expect(climbers).toEqual([
+      { material: 'P02', label: 'Marcgravia sp., shingling', what: ['3 pieces'], cost: '24.60', classCost: '11.70' },
     ]);
     expect(marlvale?.arrivesOn).toBe('2027-03-16');
+  });
+
+  test('an order is summed at the own prices of its plants, not at the price of their class', () => {
+    const rows = orders.get('S-marlvale')?.rows ?? [];
+    const sum = rows.reduce((all, { cost }) => all + Math.round(Number(cost) * 100), 0);
+    expect(rows.every(({ classCost }) => classCost !== undefined)).toBe(true);
+    expect(orders.get('S-marlvale')?.goods).toBe((sum / 100).toFixed(2));
   });
 
   test('what the Store has is not ordered, and a least order is said', () => {
