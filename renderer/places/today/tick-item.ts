@@ -9,12 +9,19 @@ export interface Ticked {
 }
 
 /** Whether a tick writes the fact here; the acts of the others are in their own view. */
-export function isWritten({ tick }: TodayItem): boolean {
-  return tick.is === 'harvest';
+export function isWritten({ tick }: Pick<TodayItem, 'tick'>): boolean {
+  return tick.is === 'harvest' || tick.is === 'did';
 }
 
 /** Writes the fact of an item; says why not. */
-export function tickItem(api: JobApi, { tick, tub, job }: TodayItem, { on }: Ticked): string | undefined {
-  if (tick.is !== 'harvest' || tub === undefined) return undefined;
-  return api.doAct('harvestTub', { tub, amount: tick.animals, sold: false, on, ...(job !== undefined && { job }) });
+export function tickItem(api: JobApi, { tick, tub, job }: TodayItem, { on, who, note }: Ticked): string | undefined {
+  const ofJob = job === undefined ? {} : { job };
+  if (tick.is === 'harvest') {
+    return tub === undefined
+      ? undefined
+      : api.doAct('harvestTub', { tub, amount: tick.animals, sold: false, on, ...ofJob });
+  }
+  if (tick.is !== 'did') return undefined;
+  const ofTub = tub === undefined ? {} : { tub };
+  return api.doAct('did', { step: tick.step, ends: tick.ends, on, who, note, ...ofJob, ...ofTub });
 }
