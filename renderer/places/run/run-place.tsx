@@ -26,6 +26,8 @@ import { PackPanel } from './pack-panel.tsx';
 import { plantsOf } from './plants-of.ts';
 import { RunJobs, buyableJobs } from './run-jobs.tsx';
 import type { ShownRun } from './shown-run.ts';
+import { Standing } from '#renderer/kit/standing.tsx';
+import { sayRunStock } from '#shared-calc/papers/say-run-stock.ts';
 import { RunSums } from './run-sums.tsx';
 import { RunNeeds } from './run-needs.tsx';
 import { SupplierBlock, type SupplierActs } from './supplier-block.tsx';
@@ -168,6 +170,11 @@ function Run({ shown, state, material }: RunParts) {
   return (
     <>
       <RunSums run={run} best={facts.run} jobs={jobs.length} context={context} />
+      {sayRunStock(run, context.display).map((says) => (
+        <Standing key={says} state="offer">
+          <span>{says}</span>
+        </Standing>
+      ))}
       {run.suppliers.map((bill) => {
         const needs = run.materials.filter(({ supplier }) => supplier === bill.supplier);
         return (
