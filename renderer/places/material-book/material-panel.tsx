@@ -51,7 +51,14 @@ export function MaterialPanel({ row: { id, material, packs }, context, api }: Ma
             </h3>
           )}
           {its.map(({ pack }) => (
-            <PackPart key={pack.id} pack={pack} material={material} context={context} api={api} />
+            <PackPart
+              key={pack.id}
+              pack={pack}
+              material={material}
+              seller={sellers.length > 1 ? nameOf(supplier) : undefined}
+              context={context}
+              api={api}
+            />
           ))}
         </Fragment>
       ))}
@@ -66,14 +73,15 @@ export function MaterialPanel({ row: { id, material, packs }, context, api }: Ma
 interface PackParts {
   readonly pack: Pack;
   readonly material: Material;
+  /** Named where several sell it. */
+  readonly seller: string | undefined;
   readonly context: BookContext;
   readonly api: BookApi;
 }
 
-function PackPart({ pack, material, context, api }: PackParts) {
+function PackPart({ pack, material, seller, context, api }: PackParts) {
   const says = `${cleanNoise(pack.amount)} ${material.unit}`;
   const put = (record: Pack) => api.doAct('put', { kind: 'pack', record });
-  const seller = context.records.supplier.get(sellerOf(context.records, pack) ?? '')?.name;
   const of = `${says} of ${material.id}${seller === undefined ? '' : ` from ${seller}`}`;
   return (
     <section>

@@ -9,19 +9,17 @@ export interface Ticked {
 }
 
 /** Whether a tick writes the fact here; the acts of the others are in their own view. */
-export function isWritten({ tick }: Pick<TodayItem, 'tick'>): boolean {
+export function isWritten({ tick }: TodayItem): boolean {
   return tick.is === 'harvest' || tick.is === 'did';
 }
 
-/** Writes the fact of an item; says why not. */
+/** Writes the fact of an item; says why not. What is noted is also the reason, where something stands against it. */
 export function tickItem(api: JobApi, { tick, tub, job }: TodayItem, { on, who, note }: Ticked): string | undefined {
-  const ofJob = job === undefined ? {} : { job };
-  if (tick.is === 'harvest') {
-    return tub === undefined
-      ? undefined
-      : api.doAct('harvestTub', { tub, amount: tick.animals, sold: false, on, ...ofJob });
+  const of = { ...(tub !== undefined && { tub }), ...(job !== undefined && { job }) };
+  if (tick.is === 'did') {
+    const said = note.trim() === '' ? {} : { note, anyway: note };
+    return api.doAct('did', { ...of, step: tick.step, ends: tick.ends, on, who, ...said });
   }
-  if (tick.is !== 'did') return undefined;
-  const ofTub = tub === undefined ? {} : { tub };
-  return api.doAct('did', { step: tick.step, ends: tick.ends, on, who, note, ...ofJob, ...ofTub });
+  if (tick.is !== 'harvest' || tub === undefined) return undefined;
+  return api.doAct('harvestTub', { tub, amount: tick.animals, sold: false, on, ...(job !== undefined && { job }) });
 }
