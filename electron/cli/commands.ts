@@ -10,6 +10,7 @@ import { importPricesCommand } from './commands/import-prices.ts';
 import { jobCommands } from './commands/job.ts';
 import { jobsCommand } from './commands/jobs.ts';
 import { needsCommand } from './commands/needs.ts';
+import { orderCommands } from './commands/order.ts';
 import { paperCommand, papersCommand } from './commands/paper.ts';
 import { prepareCommand } from './commands/prepare.ts';
 import { quoteCommand } from './commands/quote.ts';
@@ -26,6 +27,7 @@ const all: readonly Command[] = [
   benchCommand,
   needsCommand,
   runCommand,
+  ...orderCommands,
   ...storeCommands,
   quoteCommand,
   changedCommand,

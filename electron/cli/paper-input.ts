@@ -19,8 +19,11 @@ export function readPaperInput(
   const quote = given.text('quote');
   const issued = quote === undefined ? undefined : findIssued(records, quote);
   if (issued && !issued.ok) return failed([issued.fault]);
-  const order = ofWorkshop || issued ? noOrder(given, records) : anOrder(given, records);
-  return order.ok ? ok({ ...order.value, issued: issued?.value }) : order;
+  const placed = given.text('order');
+  const printed = placed === undefined ? undefined : records.order.get(placed);
+  if (placed !== undefined && !printed) return failed([`No order ${placed} in the book.`]);
+  const order = ofWorkshop || issued || printed ? noOrder(given, records) : anOrder(given, records);
+  return order.ok ? ok({ ...order.value, issued: issued?.value, order: printed }) : order;
 }
 
 /** The argument of the command is the kind of paper. */

@@ -115,17 +115,19 @@ function useWritten({ text, settle }: Pick<SettledFieldParts, 'text' | 'settle'>
 }
 
 interface ChoiceFieldParts extends Named {
+  /** In a row that says what it is: the label is for screen readers. */
+  readonly quiet?: boolean;
   readonly value: string;
   readonly options: readonly { readonly value: string; readonly label: string }[];
   readonly choose: (value: string) => void;
 }
 
 /** A choice of one of several words. */
-export function ChoiceField({ label, hint, value, options, choose }: ChoiceFieldParts) {
+export function ChoiceField({ label, quiet = false, hint, value, options, choose }: ChoiceFieldParts) {
   const id = useOwnId();
   return (
     <div class={css['field']}>
-      <label for={id}>{label}</label>
+      <label for={id}>{quiet ? <Unseen>{label}</Unseen> : label}</label>
       <span class={css['well']}>
         <select
           id={id}

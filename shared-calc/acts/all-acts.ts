@@ -13,6 +13,8 @@ import * as measures from './measure-acts.ts';
 import * as moves from './move-acts.ts';
 import * as prices from './price-acts.ts';
 import * as quoteLines from './quote-line-acts.ts';
+import * as orders from './order-acts.ts';
+import { receiveOrder } from './receive-acts.ts';
 import * as store from './store-acts.ts';
 import * as tubs from './tub-acts.ts';
 import * as tubMoves from './tub-moves.ts';
@@ -43,7 +45,6 @@ const acts = {
   writeSurvey: jobs.writeSurvey,
   writeJob: jobs.writeJob,
   setNextAct: jobs.setNextAct,
-  markOrdered: moves.markOrdered,
   choosePacks: jobs.choosePacks,
   writeCells: cells.writeCells,
   backToHouse: cells.backToHouse,
@@ -70,7 +71,10 @@ const acts = {
   release: keeps.release,
   keepNeeded: keeps.keepNeeded,
   setLeast: store.setLeast,
-  receive: store.receive,
+  placeOrders: orders.placeOrders,
+  newOrder: orders.newOrder,
+  receiveOrder,
+  closeOrder: orders.closeOrder,
   addQuoteLine: quoteLines.addQuoteLine,
   changeQuoteLine: quoteLines.changeQuoteLine,
   removeQuoteLine: quoteLines.removeQuoteLine,

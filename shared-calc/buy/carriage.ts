@@ -46,5 +46,5 @@ function billOf(supplier: Supplier, goodsCoins: number): SupplierBill {
 }
 
 function isBought(need: MaterialNeed): boolean {
-  return need.sale === 'cut' || (need.sale === 'packs' && need.packs.length > 0);
+  return need.sale === 'cut' ? need.packsCoins > 0 : need.sale === 'packs' && need.packs.length > 0;
 }

@@ -1,5 +1,7 @@
 import { needAmounts } from '#shared-calc/bench/order-amounts.ts';
 import { coinsText } from '#shared-calc/quantity/coins-text.ts';
+import { noSupplier } from '#shared-calc/buy/no-supplier.ts';
+import type { PriceBook } from '#shared-calc/buy/price-book.ts';
 import { NO_STOCK } from '#shared-calc/buy/stock.ts';
 import { shoppingRun, type RunPart, type ShoppingRun } from '#shared-calc/buy/shopping-run.ts';
 import type { Day } from '#shared-calc/calendar/day.ts';
@@ -16,9 +18,11 @@ import type { Records, Workshop } from '#shared-calc/records/records.ts';
 import { workshopOf } from '#shared-calc/records/workshop-of.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
 import { sayJobFault } from '#shared-calc/words/say-job-fault.ts';
+import { sayNoSupplier } from '#shared-calc/words/say-left-out.ts';
 import { sayOrderFault } from '#shared-calc/words/say-order-fault.ts';
 import { sayBuyFault } from '#shared-calc/buy/buy-fault.ts';
 import type { Command } from '#electron/cli/command.ts';
+import { noSupplierJson } from '#electron/cli/order-json.ts';
 import { orderMisuse } from '#electron/cli/order-options.ts';
 import { refusal, type Outcome } from '#electron/cli/outcome.ts';
 import type { Arguments } from '#electron/cli/read-arguments.ts';
@@ -46,7 +50,8 @@ export const runCommand: Command = {
       const worked = workOrder(given, records);
       if (!worked.ok) return refusal(...worked.fault);
       const run = runOver(worked.value);
-      return run.ok ? answer(run.value, worked.value.workshop) : refusal(run.fault);
+      const { workshop, pricing } = worked.value;
+      return run.ok ? answer(run.value, { workshop, prices: pricing.prices }) : refusal(run.fault);
     }),
 };
 
@@ -65,12 +70,13 @@ function runOfJobs(given: Arguments, records: Records): Outcome {
   const workshop = workshopOf(records);
   const toBuy = readJobsToBuy(given, records);
   if (!toBuy.ok) return refusal(toBuy.fault);
-  const jobs = derive(records, toBuy.value.on).run(toBuy.value);
+  const { prices, ...derived } = derive(records, toBuy.value.on);
+  const jobs = derived.run(toBuy.value);
   if (!jobs.ok) return refusal(sayJobFault(jobs.fault));
   const { run, unpaid } = jobs.value;
   const notices = unpaid.map((job) => `${job} has no deposit yet: order nothing that is cut or grown for it.`);
   const said = [...notices, ...byHand(records, toBuy.value.jobs), ...sayRunStock(run, displayOf(workshop))];
-  return answer(run, workshop, said);
+  return answer(run, { workshop, prices }, said);
 }
 
 /** The run is the cheapest one; choices made by hand on the page are listed as notices. */
@@ -96,13 +102,20 @@ function listed(text: string | undefined): readonly string[] | undefined {
   return text?.split(',').map((each) => each.trim());
 }
 
-function answer(run: ShoppingRun, workshop: Workshop, notices: readonly string[] = []): Outcome {
+interface RunTerms {
+  readonly workshop: Workshop;
+  readonly prices: PriceBook;
+}
+
+function answer(run: ShoppingRun, { workshop, prices }: RunTerms, notices: readonly string[] = []): Outcome {
   const money = (coins: number) => coinsText(coins, workshop.coinDecimals);
+  const display = displayOf(workshop);
+  const left = noSupplier(run.materials, prices);
   return {
     is: 'answer',
-    json: runJson(run, money),
-    notices,
-    table: () => runTable(run, money, displayOf(workshop)),
+    json: { ...runJson(run, money), noSupplier: noSupplierJson(left, money) },
+    notices: [...notices, ...left.map((each) => sayNoSupplier(each, { workshop, display }))],
+    table: () => runTable(run, money, display),
     csv: () => runCsv(run, workshop),
   };
 }

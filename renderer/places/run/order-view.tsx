@@ -3,7 +3,7 @@ import type { PlaceView } from '#renderer/frame/page-view.ts';
 import { writeRoute } from '#renderer/frame/place-route.ts';
 import { letterheadOf } from '#shared-calc/papers/letterhead-of.ts';
 import { PaintedPaper } from '#renderer/print/painted-paper.tsx';
-import { orderDocument } from '#shared-calc/papers/run-paper.ts';
+import { orderDocument } from '#shared-calc/papers/order-paper.ts';
 import { printAct } from '#renderer/print/print-acts.ts';
 import { orderCsv } from '#shared-calc/papers/order-csv.ts';
 import type { SupplierOrder } from '#shared-calc/papers/supplier-orders.ts';
@@ -11,11 +11,11 @@ import type { ShownRun } from './shown-run.ts';
 import { ScrollPage } from '#renderer/kit/scroll-page.tsx';
 
 /** A supplier's order as a paper. */
-export function orderView({ jobs, context }: ShownRun, order: SupplierOrder): PlaceView {
+export function orderView({ context }: ShownRun, order: SupplierOrder): PlaceView {
   const { workshop, display, today } = context;
   return {
     about: order.name,
-    aside: 'order',
+    aside: 'order, not placed yet',
     acts: [
       { label: 'Back to the run', run: () => (location.hash = writeRoute('run')) },
       { label: 'Take out as CSV', run: () => downloadCsv(`order ${order.name} ${today}`, orderCsv(order, workshop)) },
@@ -24,7 +24,7 @@ export function orderView({ jobs, context }: ShownRun, order: SupplierOrder): Pl
     work: (
       <ScrollPage look="paper" label="Paper">
         <PaintedPaper
-          document={orderDocument(order, { on: today, jobs: jobs.join(', '), display })}
+          document={orderDocument(order, display)}
           letterhead={letterheadOf(workshop)}
         />
       </ScrollPage>
