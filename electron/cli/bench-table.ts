@@ -1,5 +1,7 @@
 import type { Box } from '#shared-calc/bench/bench-types.ts';
 import { unsureWords } from '#shared-calc/bench/check-state.ts';
+import { eachOnce, type SaidCaution } from '#shared-calc/cautions/all-cautions.ts';
+import { surveyCautions } from '#shared-calc/jobs/survey-cautions.ts';
 import { rangeWords, sideOf } from '#shared-calc/bench/range-words.ts';
 import { showValue, shownUnit, type Display } from '#shared-calc/quantity/shown-unit.ts';
 import { displayOf } from '#shared-calc/records/display-of.ts';
@@ -11,7 +13,7 @@ import { underFigures } from './cautions-answer.ts';
 import { checkNotes, placeNotes } from './order-checks.ts';
 import { columnSums } from './column-sums.ts';
 import { textTable } from './text-table.ts';
-import type { WorkedOrder } from './work-order.ts';
+import { surveyOf, type WorkedOrder } from './work-order.ts';
 
 /** The size bench as text: lines by section, sums, then missing figures and failed checks. */
 export function benchTable(worked: WorkedOrder, lines: readonly Line[]): string {
@@ -33,7 +35,8 @@ export function benchTable(worked: WorkedOrder, lines: readonly Line[]): string 
 }
 
 /** The warnings of each size, then what to mind. */
-function mindedNotes({ bench, order, workshop }: WorkedOrder, lines: readonly Line[]): readonly string[] {
+function mindedNotes(worked: WorkedOrder, lines: readonly Line[]): readonly string[] {
+  const { bench, order } = worked;
   const warnings = order.columns.flatMap(({ key }) =>
     lines.flatMap((line) =>
       boxWarnings(bench, bench.box(key, line.name)).map(({ says, decides }) => ({
@@ -42,7 +45,14 @@ function mindedNotes({ bench, order, workshop }: WorkedOrder, lines: readonly Li
       })),
     ),
   );
-  return underFigures(warnings, benchCautions(bench, lines, displayOf(workshop)));
+  return underFigures(warnings, orderCautions(worked, lines));
+}
+
+/** What the survey of the job found to mind, then what is beside these lines. */
+export function orderCautions(worked: WorkedOrder, lines: readonly Line[]): readonly SaidCaution[] {
+  const survey = surveyOf(worked);
+  const beside = benchCautions(worked.bench, lines, displayOf(worked.workshop));
+  return eachOnce([...(survey ? surveyCautions(survey) : []), ...beside]);
 }
 
 function lineRows({ bench, order, workshop }: WorkedOrder, lines: readonly Line[]): readonly (readonly string[])[] {

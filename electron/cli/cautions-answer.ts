@@ -3,9 +3,9 @@ import type { PaperCaution } from '#shared-calc/papers/document.ts';
 import type { Warning } from '#shared-calc/cautions/warning.ts';
 import { whoDecides } from '#shared-calc/words/who-decides.ts';
 
-/** A caution as `--json` gives it; its source has the address of a publication. */
+/** A caution as `--json` gives it; its source has the address of a publication, which nobody has looked up. */
 export function cautionJson({ id, says, decides, source, at }: SaidCaution): Record<string, string | null> {
-  return { id, says, decides, source: at === undefined ? source : `${source}, ${at}` };
+  return { id, says, decides, source: at === undefined ? source : `${source}, ${at} (address from memory)` };
 }
 
 /** What a paper minds: a sentence of its own figures, such as a check that fails, is a warning. */

@@ -4,6 +4,7 @@ import type { Bench } from '#shared-calc/bench/open-bench.ts';
 import type { Pricing } from '#shared-calc/bench/order-sums.ts';
 import { oldPricesIn, type PriceBook } from '#shared-calc/buy/price-book.ts';
 import type { Stock } from '#shared-calc/buy/stock.ts';
+import type { Survey } from '#shared-calc/fields/survey.ts';
 import { benchPlace, unseenPlace, type PlaceCheck } from '#shared-calc/jobs/place-checks.ts';
 import { derive, type Derived } from '#shared-calc/derive/derived.ts';
 import type { Job, Line, Records, Workshop } from '#shared-calc/records/records.ts';
@@ -56,6 +57,11 @@ function placeOf({ records, display }: Derived, { columns, beside, jobId }: Orde
   const at = records.job.get(jobId ?? '') ?? unseenPlace;
   const whole = beside.length === 0 ? bench : onceBench({ ...bench.input(), columns: [...columns, ...beside] });
   return benchPlace(whole, at, display);
+}
+
+/** What was asked where the job's tanks are to stand; nothing for an order without a job. */
+export function surveyOf({ derived: { records }, order }: WorkedOrder): Survey | undefined {
+  return records.job.get(order.jobId ?? '')?.survey;
 }
 
 function readPricing(given: Arguments, derived: Derived, order: Order): Result<Pricing, string> {

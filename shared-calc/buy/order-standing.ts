@@ -59,6 +59,11 @@ export function isOpenOrder({ state }: Pick<OrderStanding, 'state'>): boolean {
   return state === 'open' || state === 'part in';
 }
 
+/** All of it came. */
+export function isLineIn({ line, came }: LineStanding): boolean {
+  return came > line.count - NOTHING;
+}
+
 /** Asked for all lines, without carriage. */
 export function goodsCoins(lines: readonly Pick<OrderLine, 'count' | 'askedCoins'>[]): number {
   return lines.reduce((sum, { count, askedCoins }) => sum + count * askedCoins, 0);

@@ -185,3 +185,11 @@ function withBetter(bill: SupplierBill, needs: readonly MaterialNeed[], prices: 
   const better = onePackMore(bill, needs, prices);
   return { ...bill, ...(better && { better }) };
 }
+
+/** The goods of a run that are bought, of one supplier or of all; what the Store has is not. */
+export function boughtIn({ materials }: Pick<ShoppingRun, 'materials'>, supplier?: string): readonly string[] {
+  return materials
+    .filter((need) => need.packs.length > 0 || need.costCoins > 0)
+    .filter((need) => supplier === undefined || need.supplier === supplier)
+    .map(({ material }) => material);
+}

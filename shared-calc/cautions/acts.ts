@@ -1,3 +1,4 @@
+import { keysOf } from '#shared-calc/fields/keys-of.ts';
 import type { UseName } from '#shared-calc/fields/uses.ts';
 import type { CautionId } from './all-cautions.ts';
 import type { Hazard } from './hazards.ts';
@@ -133,7 +134,7 @@ export const siteActs = {
   },
   watch: {
     hazards: ['electricity near water', 'animals', 'standing water'],
-    cautions: ['tooWarm', 'tooCold', { id: 'drainage', when: 'drainRoom' }, 'electrics', 'unplug'],
+    cautions: ['warmthGuess', 'tooWarm', 'tooCold', { id: 'drainage', when: 'drainRoom' }, 'electrics', 'unplug'],
   },
   animalsIn: {
     hazards: ['animals', 'permits', 'road', 'small children'],
@@ -266,4 +267,30 @@ export const storeActs = {
   misting: { hazards: ['electricity near water'], cautions: ['electrics'] },
   'look over': harmless,
   delivery: harmless,
+} as const satisfies Readonly<Record<string, HazardousAct>>;
+
+/** Goods of any build that are bought, fetched and come in. */
+const goods: HazardousAct = {
+  hazards: [...new Set(keysOf(storeActs).flatMap((place): readonly Hazard[] => storeActs[place].hazards))],
+  cautions: [...new Set(keysOf(storeActs).flatMap((place): readonly CautionOf[] => storeActs[place].cautions))],
+};
+
+/** What concerns a client who chooses a tank for a place of theirs; each is `onQuote`. */
+const offer = {
+  hazards: ['animals', 'electricity near water', 'small children'],
+  cautions: ['peopleAtRisk', 'electrics', 'tipping'],
+} as const satisfies HazardousAct;
+
+/** Papers about goods and money. Of the cautions of goods each carries those of the places its goods go to. */
+export const paperActs = {
+  quote: offer,
+  options: offer,
+  inside: offer,
+  needs: goods,
+  pick: goods,
+  order: goods,
+  run: {
+    hazards: [...goods.hazards, ...siteActs.fetching.hazards],
+    cautions: [...siteActs.fetching.cautions, ...goods.cautions],
+  },
 } as const satisfies Readonly<Record<string, HazardousAct>>;

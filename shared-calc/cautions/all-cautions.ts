@@ -5,9 +5,10 @@ import { figureCautions } from './figure-cautions.ts';
 import { heatCautions } from './heat-cautions.ts';
 import { peopleCautions } from './people-cautions.ts';
 import type { CautionSource } from './sources.ts';
+import { surveyCautions } from './survey-cautions.ts';
 import { workCautions } from './work-cautions.ts';
 
-const table = { ...peopleCautions, ...workCautions, ...figureCautions, ...heatCautions };
+const table = { ...peopleCautions, ...workCautions, ...figureCautions, ...heatCautions, ...surveyCautions };
 
 export type CautionId = keyof typeof table;
 
@@ -44,6 +45,11 @@ export function sayCaution(id: CautionId, fill?: FillFigure): SaidCaution {
   const { about, says, anyTank = says, decides, source } = cautionEntry(id);
   const words = fill ? filled(says, fill) : anyTank;
   return { id, about, says: words, decides, ...sourceOf(source) };
+}
+
+/** The caution that is worded so where no tank is at hand. */
+export function cautionSaid(words: string): SaidCaution | undefined {
+  return cautionIds.map((id) => sayCaution(id)).find(({ says }) => says === words);
 }
 
 /** The cautions of several acts, each wording once. */

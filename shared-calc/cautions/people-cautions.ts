@@ -9,6 +9,7 @@ export const peopleCautions = {
     decides: 'School or centre health lead, public-health office',
     source: CDC,
     against: ['animals', 'small children'],
+    onQuote: true,
   },
   underFivesNotAsked: {
     about: '',
@@ -16,6 +17,7 @@ export const peopleCautions = {
     decides: 'School or centre health lead, public-health office',
     source: CDC,
     against: ['animals', 'small children'],
+    onQuote: true,
   },
   weakImmunityNotAsked: {
     about: '',
@@ -23,6 +25,7 @@ export const peopleCautions = {
     decides: 'School or centre health lead, public-health office',
     source: CDC,
     against: ['animals'],
+    onQuote: true,
   },
   underFivesHere: {
     about: '',
@@ -30,6 +33,7 @@ export const peopleCautions = {
     decides: 'School or centre health lead, public-health office',
     source: CDC,
     against: ['animals', 'small children'],
+    onQuote: true,
   },
   weakImmunityHere: {
     about: '',
@@ -37,6 +41,7 @@ export const peopleCautions = {
     decides: 'School or centre health lead, public-health office',
     source: CDC,
     against: ['animals'],
+    onQuote: true,
   },
   askAuthority: {
     about: '',
@@ -65,6 +70,7 @@ export const peopleCautions = {
     decides: 'Building owner',
     source: PRACTICE,
     against: ['small children'],
+    onQuote: true,
   },
   standingBuckets: {
     about: 'standing water',

@@ -77,6 +77,7 @@ export const workCautions = {
     decides: 'Qualified electrician',
     source: MEMORY,
     against: ['electricity near water'],
+    onQuote: true,
   },
   unplug: {
     about: 'electricity',

@@ -1,3 +1,4 @@
+import type { Bench } from '#shared-calc/bench/open-bench.ts';
 import type { NoAmount } from '#shared-calc/bench/order-amounts.ts';
 import type { NeedAmount } from '#shared-calc/buy/needs.ts';
 import type { PriceBook } from '#shared-calc/buy/price-book.ts';
@@ -33,6 +34,7 @@ import { lazy } from '#shared-calc/records/memo.ts';
 interface RunJob {
   readonly job: Job;
   readonly keys: readonly string[];
+  readonly bench: Bench;
   readonly sheet: Pick<JobSheet, 'oneOffs'>;
   readonly planted: PlantedBench;
   readonly needs: () => Result<readonly NeedAmount[], NoAmount>;
@@ -60,6 +62,8 @@ export interface JobsRun {
   readonly unpaid: readonly string[];
   /** What the Store and the open orders give to each job, by material, jobs in order of their day of use. */
   readonly takes: Allotment['takes'];
+  /** Of each job. */
+  readonly benches: readonly Bench[];
   readonly plants: () => readonly PlantOrder[];
   /** Jobs with a wanted handover; other jobs set no date. */
   readonly planned: () => readonly { readonly job: string; readonly plan: PrepPlan }[];
@@ -95,6 +99,7 @@ export function jobsRun(
     run: run.value,
     takes: given.takes,
     unpaid: worked.filter(({ job }) => !isGateOpen(job)).map(({ job }) => job.id),
+    benches: worked.map(({ bench }) => bench),
     plants: lazy(() =>
       orderPlants(
         worked.map(({ planted }) => planted),

@@ -20,7 +20,7 @@ export const order = {
           of: Id,
           label: z.string(),
           /** What one pack holds, in the unit of the goods; of a cut pane its area. */
-          amount: z.number().positive(),
+          amount: z.number().min(1e-6),
           unit: z.string(),
           count: z.int().min(1).max(99_999),
           /** For one pack. */
@@ -28,13 +28,13 @@ export const order = {
           due: Day,
           cut: z
             .strictObject({
-              lengthMm: z.number().positive(),
-              depthMm: z.number().positive(),
-              glassMm: z.number().positive(),
+              lengthMm: z.number().min(1e-6),
+              depthMm: z.number().min(1e-6),
+              glassMm: z.number().min(1e-6),
             })
             .optional(),
           /** What of it is for jobs, in the unit of the goods; the rest is for the store. */
-          for: z.array(z.strictObject({ job: Id, amount: z.number().positive() })),
+          for: z.array(z.strictObject({ job: Id, amount: z.number().min(1e-6) })),
         }),
       )
       .min(1),

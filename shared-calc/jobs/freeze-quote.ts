@@ -1,6 +1,7 @@
 import { answerOfState } from '#shared-calc/bench/check-state.ts';
 import { checksOf } from '#shared-calc/bench/checks.ts';
 import { cautionEntry, cautionsBeside, sayCaution, type SaidCaution } from '#shared-calc/cautions/all-cautions.ts';
+import { paperActs } from '#shared-calc/cautions/acts.ts';
 import type { Bench } from '#shared-calc/bench/open-bench.ts';
 import type { OrderSums } from '#shared-calc/bench/order-sums.ts';
 import type { MaterialNeed } from '#shared-calc/buy/material-need.ts';
@@ -12,6 +13,8 @@ import type { QuoteSums } from '#shared-calc/price/quote-sums.ts';
 import { displayOf } from '#shared-calc/records/display-of.ts';
 import type { Line, Records, Workshop } from '#shared-calc/records/records.ts';
 import { workshopOf } from '#shared-calc/records/workshop-of.ts';
+import type { Survey } from '#shared-calc/fields/survey.ts';
+import { surveyCautions } from './survey-cautions.ts';
 import { benchPlace } from './place-checks.ts';
 import type { SheetColumn, WrittenByLine } from './job-sheet.ts';
 import type { WorkedJob } from './worked-job.ts';
@@ -56,14 +59,18 @@ export function freezeQuote(
     ...frozenGoods(records, pricing.prices, lines),
     needs: needs.needs.map(frozenNeed),
     sums: frozenSums(quote),
-    cautions: clientCautions(lines).map(({ says, decides }) => ({ says, decides })),
+    cautions: clientCautions(lines, sheet.job?.survey).map(({ says, decides }) => ({ says, decides })),
   };
 }
 
-/** The cautions that a client reads on a quote, in the order of the lines that they are beside. */
-export function clientCautions(lines: readonly Line[]): readonly SaidCaution[] {
-  const ids = new Set(lines.flatMap(({ use, caution }) => (use && !caution ? cautionsBeside(use) : [])));
-  return [...ids].filter((id) => cautionEntry(id).onQuote).map((id) => sayCaution(id));
+/** What a client reads on a quote: what their survey found, any tank's cautions, those beside the recipe's lines. */
+export function clientCautions(lines: readonly Line[], survey?: Survey): readonly SaidCaution[] {
+  const beside = new Set(lines.flatMap(({ use, caution }) => (use && !caution ? cautionsBeside(use) : [])));
+  return [
+    ...(survey ? surveyCautions(survey) : []),
+    ...paperActs.quote.cautions.map((id) => sayCaution(id)),
+    ...[...beside].filter((id) => cautionEntry(id).onQuote).map((id) => sayCaution(id)),
+  ];
 }
 
 function frozenWritten(written: WrittenByLine): FrozenWritten[] {

@@ -1,4 +1,4 @@
-import { buildActs, careActs, prepActs, siteActs, type HazardousAct } from '#shared-calc/cautions/acts.ts';
+import { buildActs, careActs, paperActs, prepActs, siteActs, type HazardousAct } from '#shared-calc/cautions/acts.ts';
 import type { Hazard } from '#shared-calc/cautions/hazards.ts';
 import { animalsInPaper } from './animals-in-paper.ts';
 import { buildPaper } from './build-paper.ts';
@@ -31,33 +31,54 @@ export interface PaperKind {
   readonly make: MakePaper;
 }
 
-/** What can hurt when goods of any build come in. */
-const goods: readonly Hazard[] = ['dust', 'lifting', 'sharp edges'];
-
 function hazardsIn(acts: Readonly<Record<string, HazardousAct>>): readonly Hazard[] {
   return Object.values(acts).flatMap(({ hazards }) => hazards);
 }
 
 export const paperKinds: readonly PaperKind[] = [
-  { kind: 'quote', of: 'order', says: 'the quote as the client reads it', hazards: [], make: quotePaper },
-  { kind: 'options', of: 'order', says: 'sizes side by side to choose from', hazards: [], make: optionsPaper },
+  {
+    kind: 'quote',
+    of: 'order',
+    says: 'the quote as the client reads it',
+    hazards: paperActs.quote.hazards,
+    make: quotePaper,
+  },
+  {
+    kind: 'options',
+    of: 'order',
+    says: 'sizes side by side to choose from',
+    hazards: paperActs.options.hazards,
+    make: optionsPaper,
+  },
   {
     kind: 'inside',
     of: 'order',
     says: 'cost, margin and price, for the builder alone',
-    hazards: [],
+    hazards: paperActs.inside.hazards,
     make: insidePaper,
   },
   {
     kind: 'needs',
     of: 'order',
     says: 'what is used, what to buy and what stays over',
-    hazards: goods,
+    hazards: paperActs.needs.hazards,
     make: needsPaper,
   },
-  { kind: 'pick', of: 'tank', says: 'what to have ready on build day', hazards: goods, make: pickPaper },
-  { kind: 'run', of: 'order', says: 'everything to buy, by supplier', hazards: [...goods, 'road'], make: runPaper },
-  { kind: 'order', of: 'order', says: 'the order to each supplier', hazards: [], make: orderPaper },
+  {
+    kind: 'pick',
+    of: 'tank',
+    says: 'what to have ready on build day',
+    hazards: paperActs.pick.hazards,
+    make: pickPaper,
+  },
+  { kind: 'run', of: 'order', says: 'everything to buy, by supplier', hazards: paperActs.run.hazards, make: runPaper },
+  {
+    kind: 'order',
+    of: 'order',
+    says: 'the order to each supplier',
+    hazards: paperActs.order.hazards,
+    make: orderPaper,
+  },
   {
     kind: 'survey',
     of: 'job',

@@ -6,6 +6,7 @@ import type { Bench } from '#shared-calc/bench/open-bench.ts';
 import { buildActs } from '#shared-calc/cautions/acts.ts';
 import type { SaidCaution } from '#shared-calc/cautions/all-cautions.ts';
 import { choosePlants, pricedPlants } from '#shared-calc/jobs/choose-plants.ts';
+import { surveyCautions } from '#shared-calc/jobs/survey-cautions.ts';
 import { plantNeeds, plantPlace } from '#shared-calc/jobs/plant-place.ts';
 import type { Survey } from '#shared-calc/fields/survey.ts';
 import type { Display } from '#shared-calc/quantity/shown-unit.ts';
@@ -44,6 +45,8 @@ export interface BuildCard {
   readonly builds: number;
   /** How many people lift it, and where to build it. */
   readonly lifting: readonly string[];
+  /** What the survey found to mind where it is to stand. */
+  readonly place: readonly SaidCaution[];
   readonly steps: readonly CardStep[];
   readonly minutes: number;
 }
@@ -67,6 +70,7 @@ export function buildCards(bench: Bench, terms: CardTerms): readonly BuildCard[]
       tank: tank.label,
       builds: count,
       lifting: liftWords(figures),
+      place: surveyCautions(terms.survey),
       steps,
       minutes: steps.reduce((sum, { minutes = 0 }) => sum + minutes, 0),
     };

@@ -29,11 +29,12 @@ export const buildPaper: MakePaper = (input) => {
 };
 
 function cardBlocks(card: BuildCard, title: string, decided: readonly string[]): readonly PaperBlock[] {
-  const { called, tank, builds, lifting, minutes, steps } = card;
+  const { called, tank, builds, lifting, place, minutes, steps } = card;
   const each = builds > 1 ? `; this card for each of ${builds}` : '';
   return [
     sheet(`Build card ${called}`),
     paragraph(`${title}. ${tank}${each}. ${lifting.join(' ')} About ${hoursWords(minutes)} of work on each.`),
+    { is: 'cautions', rows: place },
     ...(decided.length === 0 ? [] : [heading('Done all the same'), { is: 'list', items: decided } as const]),
     ...steps.flatMap(stepBlocks),
   ];

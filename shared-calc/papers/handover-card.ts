@@ -13,6 +13,7 @@ import { harmOf, peopleNear, protectedKinds } from './audience-rules.ts';
 import { cautionsFor } from '#shared-calc/prepare/act-cautions.ts';
 import { careFigures } from '#shared-calc/prepare/size-care.ts';
 import { sayAnimals } from '#shared-calc/jobs/animal-checks.ts';
+import { surveyCautions } from '#shared-calc/jobs/survey-cautions.ts';
 import { plantsReplacedDays } from './quote-findings.ts';
 import { fillWords, sizeFigures, type SizeFigures } from '#shared-calc/prepare/size-figures.ts';
 
@@ -77,7 +78,7 @@ export function handoverCards(bench: Bench, terms: HandoverTerms): readonly Hand
       protection: protectedKinds([figures.animals]),
       terms: ours,
       visits: terms.care,
-      cautions: cautionsFor(siteActs.keeping, figures),
+      cautions: [...surveyCautions(terms.job.survey), ...cautionsFor(siteActs.keeping, figures)],
     };
   });
 }

@@ -1,11 +1,12 @@
 import { coinsText } from '#shared-calc/quantity/coins-text.ts';
-import { paragraph } from './document.ts';
+import { heading, paragraph } from './document.ts';
 import { titleOf, type MakePaper } from './paper-input.ts';
 import { quoteCsv } from './quote-csv.ts';
 import { writeNumber } from '#shared-calc/quantity/write-figure.ts';
 import { sayPeople } from '#shared-calc/price/say-people.ts';
 import { ok } from '#shared-calc/result.ts';
-import { quoteBody } from './quote-paper.ts';
+import { quoteModel } from './quote-model.ts';
+import { quoteBody, quoteCautions } from './quote-paper.ts';
 
 /** For the builder alone: cost, margin and price of each line, the reserves and the hours. */
 export const insidePaper: MakePaper = (input) => {
@@ -51,6 +52,8 @@ export const insidePaper: MakePaper = (input) => {
         paragraph(
           `${writeNumber(hours, 2, workshop)} hours charged${named === '' ? '' : ` (${named})`}; price with tax ${money(grossCoins)}${reserveNote}.`,
         ),
+        heading('What its client reads to mind'),
+        quoteCautions(quoteModel(body.value)),
       ],
     },
     csv: quoteCsv(sums, workshop, { inside: true }),

@@ -1,4 +1,5 @@
-import { paragraph, type PaperBlock } from './document.ts';
+import { clientCautions } from '#shared-calc/jobs/freeze-quote.ts';
+import { heading, paragraph, type PaperBlock } from './document.ts';
 import { optionsCsv } from './options-csv.ts';
 import { optionsPage, type SizeOption } from './options-page.ts';
 import { displayFor, jobWords, titleOf, type MakePaper, type PaperInput } from './paper-input.ts';
@@ -26,7 +27,7 @@ export const optionsPaper: MakePaper = (input) => {
 const ABREAST = 4;
 
 function blocksOf(input: PaperInput, options: readonly SizeOption[]): readonly PaperBlock[] {
-  const { sheet, records, wish } = input;
+  const { bench, sheet, records, wish } = input;
   const rows = optionRows(displayFor(input));
   const starts = options.map((_, at) => at).filter((at) => at % ABREAST === 0);
   return [
@@ -49,6 +50,8 @@ function blocksOf(input: PaperInput, options: readonly SizeOption[]): readonly P
         main: rows.findIndex(({ look }) => look === 'price'),
       };
     }),
+    heading('Cautions, and who decides'),
+    { is: 'cautions', rows: clientCautions(bench.input().lines, sheet.job?.survey), bare: true, brief: true },
   ];
 }
 

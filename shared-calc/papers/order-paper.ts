@@ -3,11 +3,12 @@ import { classesOf } from '#shared-calc/buy/class-price.ts';
 import type { RunMaterial } from '#shared-calc/buy/shopping-run.ts';
 import { draftsOf, placementOf, suppliedLines, type OrderDraft } from '#shared-calc/derive/placement.ts';
 import { paneCuts } from '#shared-calc/jobs/pane-cuts.ts';
+import { orderedCautions } from '#shared-calc/prepare/ordered-cautions.ts';
 import type { Display } from '#shared-calc/quantity/shown-unit.ts';
 import { workshopOf } from '#shared-calc/records/workshop-of.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
 import { datedJob } from './dated-job.ts';
-import type { PaperDocument } from './document.ts';
+import { cautionsBlock, sheet, type PaperBlock, type PaperDocument } from './document.ts';
 import { plantsOf } from './needs-paper.ts';
 import { ordersCsv } from './order-csv.ts';
 import { orderBy, type PlannedJob } from './order-days.ts';
@@ -26,20 +27,24 @@ export const orderPaper: MakePaper = (input) => {
     data: orders.value,
     document: {
       title: order ? `Order ${order.id}` : `Orders, ${titleOf(input)}`,
-      blocks: orders.value.flatMap((each) => {
-        const { title, blocks } = orderDocument(each, display);
-        return [{ is: 'sheet', text: title } as const, ...blocks];
-      }),
+      blocks: [
+        ...orders.value.flatMap((each) => {
+          const { title, blocks } = orderDocument(each, display);
+          return [sheet(title), ...blocks];
+        }),
+        ...comingIn(records, orders.value.map(({ rows }) => ({ lines: rows.map(({ material: of }) => ({ of })) }))),
+      ],
     },
     csv: ordersCsv(orders.value, workshopOf(records)),
   });
 };
 
 function ordersOf(input: PaperInput): Result<readonly SupplierOrder[], PaperFault> {
-  const { records, sheet, wish } = input;
-  const drafts = sheet.job ? jobDrafts(input, sheet.job.id) : sizesDrafts(input);
+  const { records, wish } = input;
+  const { job } = input.sheet;
+  const drafts = job ? jobDrafts(input, job.id) : sizesDrafts(input);
   if (!drafts.ok) return drafts;
-  const placed = [...records.order.values()].filter(({ lines }) => jobsOf(lines).includes(sheet.job?.id ?? ''));
+  const placed = [...records.order.values()].filter(({ lines }) => jobsOf(lines).includes(job?.id ?? ''));
   const planned = plannedOf(input);
   const open = drafts.value.map(({ supplier, lines, carriageCoins, groups }) =>
     supplierOrder(
@@ -72,6 +77,15 @@ function sizesLines(input: PaperInput, need: RunMaterial): ReturnType<typeof sup
     panes: paneCuts(input.bench).map((cut) => ({ ...cut, job: '' })),
     species: plants.flatMap(({ species }) => species.map((each) => ({ ...each, job: '' }))),
   });
+}
+
+/** A sheet that stays here: what to mind when what is ordered comes in. */
+export function comingIn(
+  records: Parameters<typeof orderedCautions>[0],
+  orders: Parameters<typeof orderedCautions>[1],
+): readonly PaperBlock[] {
+  const cautions = orderedCautions(records, orders);
+  return cautions.length === 0 ? [] : [sheet('For us: when these goods come in'), cautionsBlock(cautions)];
 }
 
 /** An order to one supplier, ready to send. */

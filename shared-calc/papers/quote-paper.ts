@@ -1,10 +1,18 @@
 import { orderSums } from '#shared-calc/bench/order-sums.ts';
+import { cautionSaid } from '#shared-calc/cautions/all-cautions.ts';
 import { freezeQuote } from '#shared-calc/jobs/freeze-quote.ts';
 import { keysOf } from '#shared-calc/jobs/job-sheet.ts';
 import type { QuoteBody } from '#shared-calc/jobs/quote-body.ts';
 import type { Display } from '#shared-calc/quantity/shown-unit.ts';
 import { readUnits } from '#shared-calc/quantity/figure-words.ts';
-import { heading, paragraph, type PaperBlock, type PaperDocument, type PaperFact } from './document.ts';
+import {
+  heading,
+  paragraph,
+  type PaperBlock,
+  type PaperCaution,
+  type PaperDocument,
+  type PaperFact,
+} from './document.ts';
 import { displayFor, type MakePaper, type PaperFault, type PaperInput } from './paper-input.ts';
 import { paperDay, paperMoney, type PaperNumbers } from './paper-words.ts';
 import { quoteCsv } from './quote-csv.ts';
@@ -84,7 +92,6 @@ function quoteTerms({ terms, plantsReplacedDays }: QuoteModel): readonly string[
 }
 
 function blocksOf(model: QuoteModel, display: Display): readonly PaperBlock[] {
-  const where = (of: readonly string[]) => (of.length === 0 || model.sizes.length < 2 ? '' : of.join(', '));
   return [
     paragraph(quoteIntro(model)),
     { is: 'facts', rows: quoteFacts(model, display) },
@@ -100,12 +107,25 @@ function blocksOf(model: QuoteModel, display: Display): readonly PaperBlock[] {
       short: true,
     },
     heading('Cautions, and who decides'),
-    {
-      is: 'cautions',
-      rows: model.cautions.map(({ says, decides, sizes }) => ({ about: where(sizes), says, decides })),
-    },
+    quoteCautions(model),
     { is: 'sign', items: [`Accepted for ${model.client || 'the client'}`, 'Name in full', 'Date'] },
   ];
+}
+
+/** Checks and limits of the place that do not surely hold, then what any client minds. */
+export function quoteCautions({ cautions, sizes: all }: Pick<QuoteModel, 'cautions' | 'sizes'>): PaperBlock {
+  const where = (of: readonly string[]) => (of.length === 0 || all.length < 2 ? '' : of.join(', '));
+  return {
+    is: 'cautions',
+    rows: cautions.map(({ says, decides, sizes }) => ({ ...inTable(says), about: where(sizes), says, decides })),
+    brief: true,
+  };
+}
+
+/** Which caution of the table a frozen sentence is, if it is one of today's. */
+function inTable(says: string): Pick<PaperCaution, 'id' | 'source' | 'at'> {
+  const { about: _, decides: __, says: ___, ...named } = cautionSaid(says) ?? {};
+  return named;
 }
 
 function priceBlocks(model: QuoteModel, numbers: PaperNumbers): readonly PaperBlock[] {

@@ -1,8 +1,5 @@
 import type { ShoppingRun } from '#shared-calc/buy/shopping-run.ts';
-import { siteActs } from '#shared-calc/cautions/acts.ts';
-import { eachOnce } from '#shared-calc/cautions/all-cautions.ts';
-import { cautionsOf } from '#shared-calc/prepare/act-cautions.ts';
-import { needsCautions } from '#shared-calc/prepare/order-cautions.ts';
+import { runCautions } from '#shared-calc/prepare/order-cautions.ts';
 import { coinsText } from '#shared-calc/quantity/coins-text.ts';
 import { workshopOf } from '#shared-calc/records/workshop-of.ts';
 import { ok } from '#shared-calc/result.ts';
@@ -46,7 +43,7 @@ export const runPaper: MakePaper = (input) => {
           paragraph(`Goods ${money(bill.goodsCoins)}, carriage ${money(bill.carriageCoins)} ${workshop.currency}.`),
         ]),
         paragraph(`Landed together ${together}, alone ${alone} ${workshop.currency}.`),
-        cautionsBlock(eachOnce([...cautionsOf(siteActs.fetching), ...needsCautions(input.bench)])),
+        cautionsBlock(runCautions([input.bench], run)),
       ],
     },
     csv: runCsv(run, workshop),

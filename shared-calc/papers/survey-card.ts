@@ -7,6 +7,7 @@ import {
   surveyField,
   surveySections,
 } from '#shared-calc/jobs/survey-questions.ts';
+import { surveyCautions } from '#shared-calc/jobs/survey-cautions.ts';
 import type { FieldContext } from '#shared-calc/records/field-text.ts';
 import type { Job } from '#shared-calc/records/records.ts';
 import { peopleNear, protectedKinds } from './audience-rules.ts';
@@ -52,7 +53,7 @@ export function surveyCard(job: Surveyed, context: FieldContext): SurveyCard {
     })),
     audience: peopleNear(job),
     protection: protectedKinds([]),
-    cautions: cautionsOf(siteActs.survey),
+    cautions: [...surveyCautions(job.survey), ...cautionsOf(siteActs.survey)],
   };
 }
 

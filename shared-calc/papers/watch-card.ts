@@ -3,7 +3,7 @@ import type { Bench } from '#shared-calc/bench/open-bench.ts';
 import type { Day } from '#shared-calc/calendar/day.ts';
 import { addDays } from '#shared-calc/calendar/day.ts';
 import { siteActs } from '#shared-calc/cautions/acts.ts';
-import { sayCaution, type SaidCaution } from '#shared-calc/cautions/all-cautions.ts';
+import type { SaidCaution } from '#shared-calc/cautions/all-cautions.ts';
 import { animalsInPlan, FULL_WATCH, LEAST_WATCH, type WatchBand } from '#shared-calc/prepare/watch.ts';
 import { givenWords } from '#shared-calc/prepare/given-words.ts';
 import type { Display } from '#shared-calc/quantity/shown-unit.ts';
@@ -48,7 +48,7 @@ export function watchCards(bench: Bench, display: Display): readonly WatchCard[]
       hours: readAt,
       leastHours: LEAST_WATCH,
       expected: [
-        `On the hottest day the recipe expects ${figures.words('hottestDay')} in the tank. ${sayCaution('warmthGuess').says}`,
+        `On the hottest day the recipe expects ${figures.words('hottestDay')} in the tank.`,
         ...bandAssumed(figures, display),
         ...(figures.animals.kind || figures.animals.count === 0 ? [] : [NO_KIND]),
       ],

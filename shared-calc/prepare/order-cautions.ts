@@ -2,13 +2,14 @@ import { cautionsOf, figuresOfTank } from './act-cautions.ts';
 import { boxCautions } from './box-cautions.ts';
 import { sizeFigures } from './size-figures.ts';
 import type { Bench } from '#shared-calc/bench/open-bench.ts';
-import { storeActs } from '#shared-calc/cautions/acts.ts';
+import { boughtIn, type ShoppingRun } from '#shared-calc/buy/shopping-run.ts';
+import { siteActs, storeActs } from '#shared-calc/cautions/acts.ts';
 import { eachOnce, type SaidCaution } from '#shared-calc/cautions/all-cautions.ts';
 import { linePlaces } from '#shared-calc/fields/uses.ts';
 import type { Display } from '#shared-calc/quantity/shown-unit.ts';
 import { calledOf } from '#shared-calc/recipe/column.ts';
 import { needPlace } from '#shared-calc/recipe/lines-by-use.ts';
-import type { Line } from '#shared-calc/records/records.ts';
+import type { Line, Records } from '#shared-calc/records/records.ts';
 
 /** What to mind at these lines of every size, with its figures; each wording once. */
 export function benchCautions(bench: Bench, lines: readonly Line[], display: Display): readonly SaidCaution[] {
@@ -25,20 +26,34 @@ export function benchCautions(bench: Bench, lines: readonly Line[], display: Dis
 /** What to mind when the goods of an order come in, or some of its materials; what no size needs is left out. */
 export function needsCautions(bench: Bench, materials?: readonly string[]): readonly SaidCaution[] {
   const { lines, columns } = bench.input();
-  const isNeeded = ({ name }: Line) => columns.some(({ key }) => bench.box(key, name).value !== 0);
-  const isAsked = ({ material = '' }: Line) => materials === undefined || materials.includes(material);
-  const needs = lines.filter((line) => line.role === 'need' && isAsked(line) && isNeeded(line));
+  const isNeeded = ({ name, material = '' }: Line) =>
+    columns.some(({ key, tank }) => {
+      const goods = material === 'TANK' ? tank.id : material;
+      return (materials?.includes(goods) ?? true) && bench.box(key, name).value !== 0;
+    });
+  const needs = lines.filter((line) => line.role === 'need' && isNeeded(line));
   return placesCautions(needs.map((line) => [line, lines]));
 }
 
-/** What to mind when these materials come in, wherever the house's recipes put them. */
-export function goodsCautions(lines: Iterable<Line>, materials: ReadonlySet<string>): readonly SaidCaution[] {
-  const byRecipe = [...Map.groupBy(lines, ({ recipe }) => recipe).values()];
+/** What to mind when a run over these orders is fetched and its goods come in; nothing where all is in the Store. */
+export function runCautions(benches: readonly Bench[], run: Pick<ShoppingRun, 'materials'>): readonly SaidCaution[] {
+  const bought = boughtIn(run);
+  if (bought.length === 0) return [];
+  return eachOnce([...cautionsOf(siteActs.fetching), ...benches.flatMap((bench) => needsCautions(bench, bought))]);
+}
+
+/** What to mind when these materials and tanks come in, wherever the house's recipes put them. */
+export function goodsCautions(
+  { line, tank }: Pick<Records, 'line' | 'tank'>,
+  goods: ReadonlySet<string>,
+): readonly SaidCaution[] {
+  const byRecipe = [...Map.groupBy(line.values(), ({ recipe }) => recipe).values()];
+  const materials = [...goods].some((each) => tank.has(each)) ? new Set([...goods, 'TANK']) : goods;
   return placesCautions(
     byRecipe.flatMap((own) =>
       own
         .filter(({ role, material = '' }) => role === 'need' && materials.has(material))
-        .map((line) => [line, own] as const),
+        .map((need) => [need, own] as const),
     ),
   );
 }

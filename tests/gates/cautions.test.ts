@@ -3,6 +3,7 @@ import {
   buildActs,
   careActs,
   cultureActs,
+  paperActs,
   prepActs,
   siteActs,
   storeActs,
@@ -11,9 +12,10 @@ import {
 } from '#shared-calc/cautions/acts.ts';
 import { cautionEntry, cautionIds, type CautionId } from '#shared-calc/cautions/all-cautions.ts';
 import { hazards } from '#shared-calc/cautions/hazards.ts';
+import { answersToMind } from '#shared-calc/jobs/survey-cautions.ts';
 import { derive } from '#shared-calc/derive/derived.ts';
 import { paperKinds } from '#shared-calc/papers/all-papers.ts';
-import { cautionsIn } from '#shared-calc/papers/document.ts';
+import { cautionsIn, type PaperDocument } from '#shared-calc/papers/document.ts';
 import { jobPaperInput } from '#shared-calc/papers/paper-input.ts';
 import { demoRecords } from '#tests/demo-bench.ts';
 import { careWords, stepWords } from '#shared-calc/papers/step-words.ts';
@@ -35,6 +37,7 @@ const lists: Readonly<Record<string, Readonly<Record<string, HazardousAct>>>> = 
   care: careActs,
   culture: cultureActs,
   store: storeActs,
+  paper: paperActs,
 };
 
 const acts = Object.entries(lists).flatMap(([list, some]) =>
@@ -68,13 +71,14 @@ describe('cautions of every act', () => {
   });
 });
 
-/** Said where the job tells of such people or animals. */
+/** Said where the job tells of such people, animals or places. */
 const ofPeople: ReadonlySet<CautionId> = new Set<CautionId>([
   'underFivesNotAsked',
   'weakImmunityNotAsked',
   'underFivesHere',
   'weakImmunityHere',
   'askAuthority',
+  ...answersToMind.map(([, , id]) => id),
 ]);
 
 describe('acts that the program knows', () => {
@@ -122,21 +126,39 @@ describe('acts that the program knows', () => {
 });
 
 describe('papers', () => {
+  test('every paper has its hazards, but labels and the sheet of checks', () => {
+    const silent = paperKinds.filter((kind) => kind.hazards.length === 0).map(({ kind }) => kind);
+    expect(silent).toEqual(['labels', 'checks']);
+    const own = new Map(paperKinds.map(({ kind, hazards: declared }) => [kind, declared]));
+    expect(Object.entries(paperActs).filter(([kind, act]) => own.get(kind) !== act.hazards)).toEqual([]);
+  });
+
+  test.each(['quote', 'options', 'inside'] as const)('what a client reads on the %s is for clients', (kind) => {
+    expect(idsOf(paperActs[kind]).filter((id) => !cautionEntry(id).onQuote)).toEqual([]);
+    const ids = cautionsIn(made(kind)).flatMap(({ id }) => id ?? []);
+    expect(ids.filter((id) => !cautionEntry(id).onQuote)).toEqual([]);
+  });
+
   const records = demoRecords();
   const derived = derive(records, '2027-03-08');
   const input = jobPaperInput(derived, 'J01');
 
   test.each(paperKinds.filter((kind) => kind.hazards.length > 0).map((kind) => [kind.kind, kind] as const))(
     '%s of a job has a caution against each hazard of its acts',
-    (_, { make, hazards: declared }) => {
-      if (!input) throw new Error('no J01');
-      const made = make(input);
-      if (!made.ok) throw new Error(JSON.stringify(made.fault));
-      const ids = cautionsIn(made.value.document).flatMap(({ id }) => id ?? []);
+    (kind, { hazards: declared }) => {
+      const cautions = cautionsIn(made(kind));
+      const ids = cautions.flatMap(({ id }) => id ?? []);
       const against = new Set(ids.flatMap((id) => cautionEntry(id).against));
       expect([...new Set(declared)].filter((hazard) => !against.has(hazard))).toEqual([]);
+      expect(cautions.filter(({ decides }) => decides === '')).toEqual([]);
     },
   );
+
+  function made(kind: string): PaperDocument {
+    const paper = input && paperKinds.find((each) => each.kind === kind)?.make(input);
+    if (!paper?.ok) throw new Error(`no ${kind} of J01`);
+    return paper.value.document;
+  }
 });
 
 describe('functions of the trade', () => {

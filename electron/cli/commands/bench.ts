@@ -3,9 +3,8 @@ import { displayOf } from '#shared-calc/records/display-of.ts';
 import { benchCsv } from '#shared-calc/papers/bench-csv.ts';
 import type { Line } from '#shared-calc/records/records.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
-import { benchCautions } from '#shared-calc/prepare/order-cautions.ts';
 import { cautionJson } from '#electron/cli/cautions-answer.ts';
-import { benchTable } from '#electron/cli/bench-table.ts';
+import { benchTable, orderCautions } from '#electron/cli/bench-table.ts';
 import { columnSums } from '#electron/cli/column-sums.ts';
 import type { Command } from '#electron/cli/command.ts';
 import { jsonBox } from '#electron/cli/json-figure.ts';
@@ -61,6 +60,6 @@ function benchJson(worked: WorkedOrder, lines: readonly Line[]) {
       missing: missingFigures(bench, key).map(missingData),
       ...columnSums({ bench, pricing, workshop }, key),
     })),
-    cautions: benchCautions(bench, lines, displayOf(workshop)).map(cautionJson),
+    cautions: orderCautions(worked, lines).map(cautionJson),
   };
 }

@@ -1,15 +1,15 @@
 import { runAct, type Act } from '#shared-calc/acts/act.ts';
 import { closeOrder, newOrder, placeOrders } from '#shared-calc/acts/order-acts.ts';
 import { receiveOrder } from '#shared-calc/acts/receive-acts.ts';
-import { isOpenOrder, orderStanding, type OrderStanding } from '#shared-calc/buy/order-standing.ts';
+import { isLineIn, isOpenOrder, orderStanding, type OrderStanding } from '#shared-calc/buy/order-standing.ts';
 import { goodsLabel, unitInStore } from '#shared-calc/buy/unit-of-goods.ts';
 import { againstChange, allAgainst } from '#shared-calc/derive/against-change.ts';
 import { derive, type Derived } from '#shared-calc/derive/derived.ts';
 import { placementOf, type Placement } from '#shared-calc/derive/placement.ts';
 import { orderCsv } from '#shared-calc/papers/order-csv.ts';
-import { jobsOf, supplierOrder } from '#shared-calc/papers/supplier-orders.ts';
+import { jobsOf, sayLine, supplierOrder } from '#shared-calc/papers/supplier-orders.ts';
 import { orderedCautions } from '#shared-calc/prepare/ordered-cautions.ts';
-import { packsWords } from '#shared-calc/quantity/goods-words.ts';
+import { sayDays } from '#shared-calc/prepare/say-day.ts';
 import { cleanNoise, writeNumber } from '#shared-calc/quantity/write-figure.ts';
 import type { Change } from '#shared-calc/records/change.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
@@ -255,9 +255,9 @@ function listTable(all: readonly OrderStanding[], { records, workshop }: Derived
     jobsOf(order.lines).join(', ') || 'store',
     order.on,
     due,
-    `${lines.filter(({ open, came }) => came > 0 && open === 0).length} of ${lines.length}`,
+    `${lines.filter(isLineIn).length} of ${lines.length}`,
     money(goodsCoins),
-    lateDays > 0 ? `${state}, ${lateDays} days late` : state,
+    lateDays > 0 ? `${state}, ${sayDays(lateDays)} late` : state,
   ]);
   return textTable(['order', 'supplier', 'for', 'on', 'due', 'lines in', 'goods', 'state'], rows, [6]);
 }
@@ -269,7 +269,7 @@ function orderTable(standing: OrderStanding, derived: Derived): string {
   const rows = standing.lines.map(({ line, came, open, paidCoins }) => [
     String(line.n),
     line.label,
-    packsWords({ sale: 'packs', unit: line.unit, packs: [line] }, display),
+    sayLine(line, workshop),
     money(line.askedCoins),
     line.due,
     line.for.map(({ job }) => job).join(', ') || 'store',

@@ -18,7 +18,7 @@ import { sayAgainst } from '#electron/cli/say-against.ts';
 import { refusal } from '#electron/cli/outcome.ts';
 import { textTable } from '#electron/cli/text-table.ts';
 import { bookOption, withBook } from '#electron/cli/with-book.ts';
-import { workOrder, type WorkedOrder } from '#electron/cli/work-order.ts';
+import { surveyOf, workOrder, type WorkedOrder } from '#electron/cli/work-order.ts';
 
 /** The quote of an order. Its CSV is the client's; `--inside` adds cost and margin. */
 export const quoteCommand: Command = {
@@ -48,7 +48,7 @@ export const quoteCommand: Command = {
       );
       if (!sums.ok) return refusal(sayOrderFault(sums.fault));
       const { quote } = sums.value;
-      const cautions = clientCautions(bench.input().lines);
+      const cautions = clientCautions(bench.input().lines, surveyOf(worked.value));
       const against = againstOrder(worked.value);
       const issue = { sums: sums.value, against, reason: reasonOf(given) };
       const issued = given.flag('issue') ? issueOrder(book, worked.value, issue) : undefined;

@@ -4,12 +4,14 @@ import { noSupplier } from '#shared-calc/buy/no-supplier.ts';
 import type { PriceBook } from '#shared-calc/buy/price-book.ts';
 import { NO_STOCK } from '#shared-calc/buy/stock.ts';
 import { shoppingRun, type RunPart, type ShoppingRun } from '#shared-calc/buy/shopping-run.ts';
+import type { SaidCaution } from '#shared-calc/cautions/all-cautions.ts';
 import type { Day } from '#shared-calc/calendar/day.ts';
 import { packChoices } from '#shared-calc/jobs/pack-choices.ts';
 import { derive } from '#shared-calc/derive/derived.ts';
 import type { JobsToBuy } from '#shared-calc/derive/jobs-run.ts';
 import { packList } from '#shared-calc/papers/needs-csv.ts';
 import { sayRunStock } from '#shared-calc/papers/say-run-stock.ts';
+import { runCautions } from '#shared-calc/prepare/order-cautions.ts';
 import { runCsv } from '#shared-calc/papers/run-csv.ts';
 import { shownUnit, type Display } from '#shared-calc/quantity/shown-unit.ts';
 import { cleanNoise, closeDecimals, writeNumber } from '#shared-calc/quantity/write-figure.ts';
@@ -21,6 +23,7 @@ import { sayJobFault } from '#shared-calc/words/say-job-fault.ts';
 import { sayNoSupplier } from '#shared-calc/words/say-left-out.ts';
 import { sayOrderFault } from '#shared-calc/words/say-order-fault.ts';
 import { sayBuyFault } from '#shared-calc/buy/buy-fault.ts';
+import { cautionJson, underFigures } from '#electron/cli/cautions-answer.ts';
 import type { Command } from '#electron/cli/command.ts';
 import { noSupplierJson } from '#electron/cli/order-json.ts';
 import { orderMisuse } from '#electron/cli/order-options.ts';
@@ -50,8 +53,9 @@ export const runCommand: Command = {
       const worked = workOrder(given, records);
       if (!worked.ok) return refusal(...worked.fault);
       const run = runOver(worked.value);
-      const { workshop, pricing } = worked.value;
-      return run.ok ? answer(run.value, { workshop, prices: pricing.prices }) : refusal(run.fault);
+      if (!run.ok) return refusal(run.fault);
+      const { bench, workshop, pricing } = worked.value;
+      return answer(run.value, { workshop, prices: pricing.prices, cautions: runCautions([bench], run.value) });
     }),
 };
 
@@ -73,10 +77,14 @@ function runOfJobs(given: Arguments, records: Records): Outcome {
   const { prices, ...derived } = derive(records, toBuy.value.on);
   const jobs = derived.run(toBuy.value);
   if (!jobs.ok) return refusal(sayJobFault(jobs.fault));
-  const { run, unpaid } = jobs.value;
+  const { run, unpaid, benches } = jobs.value;
   const notices = unpaid.map((job) => `${job} has no deposit yet: order nothing that is cut or grown for it.`);
-  const said = [...notices, ...byHand(records, toBuy.value.jobs), ...sayRunStock(run, displayOf(workshop))];
-  return answer(run, { workshop, prices }, said);
+  return answer(run, {
+    workshop,
+    prices,
+    cautions: runCautions(benches, run),
+    notices: [...notices, ...byHand(records, toBuy.value.jobs), ...sayRunStock(run, displayOf(workshop))],
+  });
 }
 
 /** The run is the cheapest one; choices made by hand on the page are listed as notices. */
@@ -105,17 +113,23 @@ function listed(text: string | undefined): readonly string[] | undefined {
 interface RunTerms {
   readonly workshop: Workshop;
   readonly prices: PriceBook;
+  readonly cautions: readonly SaidCaution[];
+  readonly notices?: readonly string[];
 }
 
-function answer(run: ShoppingRun, { workshop, prices }: RunTerms, notices: readonly string[] = []): Outcome {
+function answer(run: ShoppingRun, { workshop, prices, cautions, notices = [] }: RunTerms): Outcome {
   const money = (coins: number) => coinsText(coins, workshop.coinDecimals);
   const display = displayOf(workshop);
   const left = noSupplier(run.materials, prices);
   return {
     is: 'answer',
-    json: { ...runJson(run, money), noSupplier: noSupplierJson(left, money) },
+    json: {
+      ...runJson(run, money),
+      noSupplier: noSupplierJson(left, money),
+      cautions: cautions.map(cautionJson),
+    },
     notices: [...notices, ...left.map((each) => sayNoSupplier(each, { workshop, display }))],
-    table: () => runTable(run, money, display),
+    table: () => [runTable(run, money, display), ...underFigures([], cautions)].join('\n'),
     csv: () => runCsv(run, workshop),
   };
 }

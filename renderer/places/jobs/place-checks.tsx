@@ -1,5 +1,7 @@
 import { failingChecks } from '#shared-calc/derive/failing-checks.ts';
+import { surveyCautions } from '#shared-calc/jobs/survey-cautions.ts';
 import { readUnits } from '#shared-calc/quantity/figure-words.ts';
+import { CautionList } from '#renderer/kit/caution-list.tsx';
 import { Flag } from '#renderer/kit/flag.tsx';
 import { writeRoute } from '#renderer/frame/place-route.ts';
 import { whoDecides } from '#shared-calc/words/who-decides.ts';
@@ -11,10 +13,11 @@ import { Muted } from '#renderer/kit/muted.tsx';
 export function PlaceChecks({ job, context }: JobPart) {
   const worked = context.job(job.id);
   const failing = worked ? failingChecks(context, worked) : [];
-  if (failing.length === 0) return null;
+  const cautions = surveyCautions(job.survey);
+  if (failing.length === 0 && cautions.length === 0) return null;
   return (
     <section>
-      <h3>What does not hold there</h3>
+      <h3>{failing.length === 0 ? 'To mind there' : 'What does not hold there'}</h3>
       <ul class={css['checks']}>
         {failing.map(({ level, state, says, decides, sizes, missing }) => (
           <li key={`${says} ${sizes.join()}`} data-state={level}>
@@ -33,6 +36,7 @@ export function PlaceChecks({ job, context }: JobPart) {
           </li>
         ))}
       </ul>
+      <CautionList cautions={cautions} />
     </section>
   );
 }

@@ -1,3 +1,4 @@
+import { CautionList } from '#renderer/kit/caution-list.tsx';
 import { useRef, useState } from 'preact/hooks';
 import { AgainstDialog } from '#renderer/kit/against-dialog.tsx';
 import { AgainstList } from '#renderer/kit/against.tsx';
@@ -9,6 +10,7 @@ import { againstAct } from '#renderer/store/against-act.ts';
 import type { ActInputs } from '#shared-calc/acts/all-acts.ts';
 import { againstMove, type Against } from '#shared-calc/derive/against-move.ts';
 import { surveyAnswers, type SurveyKey } from '#shared-calc/fields/survey.ts';
+import { surveyCautions } from '#shared-calc/jobs/survey-cautions.ts';
 import { jobName } from '#shared-calc/jobs/find-job.ts';
 import { isBefore } from '#shared-calc/jobs/move-job.ts';
 import {
@@ -147,6 +149,7 @@ function Ask({ question: { key, limits }, ...part }: Answering & { readonly ques
       ) : (
         <Written {...part} name={key} hint={unasked === undefined ? limits : `not asked; for ${limits}`} />
       )}
+      <CautionList cautions={surveyCautions(survey, key)} />
     </div>
   );
 }

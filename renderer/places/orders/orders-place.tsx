@@ -10,7 +10,7 @@ import type { JobApi } from '#renderer/store/job-api.ts';
 import { isOpenOrder, orderStanding, type OrderStanding } from '#shared-calc/buy/order-standing.ts';
 import { letterheadOf } from '#shared-calc/papers/letterhead-of.ts';
 import { orderCsv } from '#shared-calc/papers/order-csv.ts';
-import { orderDocument } from '#shared-calc/papers/order-paper.ts';
+import { comingIn, orderDocument } from '#shared-calc/papers/order-paper.ts';
 import { supplierOrder } from '#shared-calc/papers/supplier-orders.ts';
 import { NewOrderDialog } from './new-order-dialog.tsx';
 import { OrderPanel } from './order-panel.tsx';
@@ -73,6 +73,8 @@ function AskedDialog({ asked, orders, api }: AskedParts) {
 
 function paperView({ order }: OrderStanding, { records, workshop, display }: BookContext): PlaceView {
   const printed = supplierOrder(order, records);
+  const sent = orderDocument(printed, display);
+  const blocks = [...sent.blocks, ...comingIn(records, [order])];
   return {
     about: order.id,
     aside: printed.name,
@@ -83,7 +85,7 @@ function paperView({ order }: OrderStanding, { records, workshop, display }: Boo
     ],
     work: (
       <ScrollPage look="paper" label="Paper">
-        <PaintedPaper document={orderDocument(printed, display)} letterhead={letterheadOf(workshop)} />
+        <PaintedPaper document={{ title: sent.title, blocks }} letterhead={letterheadOf(workshop)} />
       </ScrollPage>
     ),
   };

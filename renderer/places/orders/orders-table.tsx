@@ -6,7 +6,7 @@ import { Link } from '#renderer/kit/link.tsx';
 import { Muted } from '#renderer/kit/muted.tsx';
 import { Table } from '#renderer/kit/table.tsx';
 import { walkLinks } from '#renderer/kit/walk-links.ts';
-import { isOpenOrder, type OrderStanding } from '#shared-calc/buy/order-standing.ts';
+import { isLineIn, isOpenOrder, type OrderStanding } from '#shared-calc/buy/order-standing.ts';
 import { paperDay } from '#shared-calc/papers/paper-words.ts';
 import { jobsOf } from '#shared-calc/papers/supplier-orders.ts';
 import { sayDays } from '#shared-calc/prepare/say-day.ts';
@@ -67,7 +67,6 @@ function OrderLink({ id, isChosen }: { readonly id: string; readonly isChosen: b
 }
 
 function LinesIn({ standing: { lines } }: { readonly standing: OrderStanding }) {
-  const came = lines.filter((each) => each.came > 0);
   return (
     <>
       <span class={css['inBar']} aria-hidden="true">
@@ -75,7 +74,7 @@ function LinesIn({ standing: { lines } }: { readonly standing: OrderStanding }) 
           <i key={line.n} data-state={packs > 0 ? 'came' : undefined} />
         ))}
       </span>
-      {came.length} of {lines.length}
+      {lines.filter(isLineIn).length} of {lines.length}
     </>
   );
 }

@@ -3,7 +3,7 @@ import type { PlaceView } from '#renderer/frame/page-view.ts';
 import { writeRoute } from '#renderer/frame/place-route.ts';
 import { letterheadOf } from '#shared-calc/papers/letterhead-of.ts';
 import { PaintedPaper } from '#renderer/print/painted-paper.tsx';
-import { orderDocument } from '#shared-calc/papers/order-paper.ts';
+import { comingIn, orderDocument } from '#shared-calc/papers/order-paper.ts';
 import { printAct } from '#renderer/print/print-acts.ts';
 import { orderCsv } from '#shared-calc/papers/order-csv.ts';
 import type { SupplierOrder } from '#shared-calc/papers/supplier-orders.ts';
@@ -11,8 +11,11 @@ import type { ShownRun } from './shown-run.ts';
 import { ScrollPage } from '#renderer/kit/scroll-page.tsx';
 
 /** A supplier's order as a paper. */
-export function orderView({ context }: ShownRun, order: SupplierOrder): PlaceView {
+export function orderView({ placement, context }: ShownRun, order: SupplierOrder): PlaceView {
   const { workshop, display, today } = context;
+  const sent = orderDocument(order, display);
+  const drafts = placement.drafts.filter(({ supplier }) => supplier.id === order.supplier);
+  const ours = comingIn(context.records, drafts);
   return {
     about: order.name,
     aside: 'order, not placed yet',
@@ -24,7 +27,7 @@ export function orderView({ context }: ShownRun, order: SupplierOrder): PlaceVie
     work: (
       <ScrollPage look="paper" label="Paper">
         <PaintedPaper
-          document={orderDocument(order, display)}
+          document={{ title: sent.title, blocks: [...sent.blocks, ...ours] }}
           letterhead={letterheadOf(workshop)}
         />
       </ScrollPage>

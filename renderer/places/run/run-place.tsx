@@ -4,6 +4,7 @@ import { downloadCsv } from '#renderer/files/download-csv.ts';
 import type { PlaceAct } from '#renderer/frame/frame-view.ts';
 import type { PlaceView } from '#renderer/frame/page-view.ts';
 import type { Route } from '#renderer/frame/place-route.ts';
+import { CautionList } from '#renderer/kit/caution-list.tsx';
 import { EmptyNote } from '#renderer/kit/empty-note.tsx';
 import { Fault } from '#renderer/kit/note.tsx';
 import type { JobApi } from '#renderer/store/job-api.ts';
@@ -18,6 +19,7 @@ import { Standing } from '#renderer/kit/standing.tsx';
 import { NoSupplierBlock } from './no-supplier.tsx';
 import { PlaceDialog } from './place-dialog.tsx';
 import { runCsv } from '#shared-calc/papers/run-csv.ts';
+import { runCautions } from '#shared-calc/prepare/order-cautions.ts';
 import { sayJobFault } from '#shared-calc/words/say-job-fault.ts';
 import { chosenRun, withCount } from '#shared-calc/buy/chosen-packs.ts';
 import { orderCsv } from '#shared-calc/papers/order-csv.ts';
@@ -173,6 +175,7 @@ function Run({ shown, state, material }: RunParts) {
           />
         );
       })}
+      <CautionList cautions={runCautions(facts.benches, run)} />
       {nothing.length > 0 && (
         <section class={css['supplier']}>
           <h2>Nothing to order</h2>

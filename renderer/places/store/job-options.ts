@@ -3,7 +3,7 @@ import type { Option } from '#shared-calc/read/read-choice.ts';
 import type { Records } from '#shared-calc/records/records.ts';
 
 /** Jobs that goods can be reserved for. */
-export function openJobs(records: Pick<Records, 'job'>): readonly Option[] {
+function openJobs(records: Pick<Records, 'job'>): readonly Option[] {
   const open = jobsInOrder(records).filter(({ state }) => state !== 'closed');
   return open.map((job) => ({ value: job.id, label: jobName(job) }));
 }

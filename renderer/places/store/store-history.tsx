@@ -8,7 +8,7 @@ import type { Move, Records } from '#shared-calc/records/records.ts';
 const MOST = 40;
 
 /** What came, went, was counted or kept of goods, the newest first. */
-export function historyOf({ move }: Pick<Records, 'move'>, goods: string): readonly Move[] {
+function historyOf({ move }: Pick<Records, 'move'>, goods: string): readonly Move[] {
   return [...move.values()]
     .filter(({ of }) => of === goods)
     .toReversed()
@@ -16,7 +16,7 @@ export function historyOf({ move }: Pick<Records, 'move'>, goods: string): reado
 }
 
 /** `kept for J02`, `counted, a bag was torn`. */
-export function sayMove({ what, amount, job, order, note }: Move): string {
+function sayMove({ what, amount, job, order, note }: Move): string {
   const did = what === 'kept' && amount < 0 ? 'given back' : what;
   const whose = job === undefined ? '' : did === 'given back' ? ` by ${job}` : ` for ${job}`;
   return [`${did}${whose}`, order ?? '', note].filter((part) => part !== '').join(', ');

@@ -56,7 +56,7 @@ const cases: readonly Case[] = [
     says: 'a supplier gone from under a tank',
     sql: ["DELETE FROM supplier WHERE id = 'S1'"],
     finds: [
-      ...['tank T07', 'material M01', 'pack M01-10', 'pack T07-1', 'quoteLine L1'].map(
+      ...['tank T07', 'material M01', 'pack M01-10', 'pack T07-1', 'quoteLine L1', 'order O-0001'].map(
         () => expect.objectContaining({ kind: 'reference' }) as unknown,
       ),
       { kind: 'journal-differs', record: { kind: 'supplier', id: 'S1' }, revision: 1 },

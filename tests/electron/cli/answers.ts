@@ -121,6 +121,7 @@ export const Run = z.strictObject({
   alone: Money,
   landedTogether: Money,
   landedAlone: Money,
+  cautions: z.array(Caution),
 });
 export const Quote = z.strictObject({
   lines: z.array(

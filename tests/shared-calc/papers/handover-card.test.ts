@@ -116,7 +116,7 @@ describe('watchCards', () => {
       { lowestC: 18, highestC: 27, driest: 75, dampest: 95 },
     ]);
     expect(card?.expected).toEqual([
-      'On the hottest day the recipe expects 29.3\u00a0degC, up to 33.0\u00a0degC in the tank. The range covers lamp heat and glass. Sun counts only where its area is given; a heater or hot air under the lamp does not. The watch reading decides.',
+      'On the hottest day the recipe expects 29.3\u00a0degC, up to 33.0\u00a0degC in the tank.',
       "No kind named: ceiling, floor and band are the house's.",
     ]);
   });

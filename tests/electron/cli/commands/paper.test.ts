@@ -89,7 +89,7 @@ describe('paper', () => {
         '! Boiling: Boiling water scalds: two thirds full at most, long gloves, lid lifted away from your face, children out of the room, somebody by it. Grower decides.',
         '! Draining: Carry the pot only when it is cold: lift the leaves out with a sieve, or let it stand before you pour, away from you. Grower decides.',
         '! Aim: Clean is enough: a living tank is not sterile, and a bake does not sterilise. Grower decides.',
-        '! Collecting: Collect only where the owner of the land allows it; protected land, and collecting to sell, need a permit. Owner of the land and permits office decide; 36 CFR 2.1 and 223.239.',
+        '! Collecting: Collect only where the owner of the land allows it; protected land, and collecting to sell, need a permit. Owner of the land and permits office decide; 36 CFR 223.239; 2.1 from memory, not looked up.',
         '! Leaves and wood: Nothing sprayed and nothing from roadsides; no oleander, yew, laurel cherry, walnut or conifer. Grower decides; from memory.',
         '',
         'Core at its hottest, °C, each batch: ____________________',
