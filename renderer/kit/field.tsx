@@ -127,12 +127,13 @@ export function ChoiceField({ label, quiet = false, hint, value, options, choose
   const id = useOwnId();
   return (
     <div class={css['field']}>
-      <label for={id}>{quiet ? <Unseen>{label}</Unseen> : label}</label>
+      {!quiet && <label for={id}>{label}</label>}
       <span class={css['well']}>
         <select
           id={id}
+          aria-label={quiet ? label : undefined}
           value={value}
-          aria-describedby={`${id}-said`}
+          aria-describedby={quiet ? undefined : `${id}-said`}
           onChange={(event) => choose(event.currentTarget.value)}
         >
           {options.map((option) => (
@@ -143,7 +144,7 @@ export function ChoiceField({ label, quiet = false, hint, value, options, choose
         </select>
         <Sign name="fold" />
       </span>
-      <Below id={id} wrong={undefined} hint={hint} />
+      {!quiet && <Below id={id} wrong={undefined} hint={hint} />}
     </div>
   );
 }

@@ -1,6 +1,7 @@
 import { NOTHING } from '#shared-calc/buy/ledger.ts';
 import type { MaterialNeed } from '#shared-calc/buy/material-need.ts';
 import type { OrderLine } from '#shared-calc/buy/order-standing.ts';
+import { shareCoins } from '#shared-calc/trade/price/share-coins.ts';
 import { roundCoins } from '#shared-calc/trade/price/coin-rounding.ts';
 import type { PricedPlant } from './choose-plants.ts';
 import type { PaneCut } from './pane-cuts.ts';
@@ -25,10 +26,10 @@ export interface SpeciesWanted {
 
 /** A material to buy, and what is known of it that its supplier needs. */
 export interface ToOrder {
-  readonly need: Pick<MaterialNeed, 'material' | 'label' | 'unit' | 'sale' | 'packs'>;
+  readonly need: Pick<MaterialNeed, 'material' | 'label' | 'unit' | 'sale' | 'packs' | 'packsCoins'>;
   /** What is bought for each job, those that use it first first. */
   readonly parts: readonly Part[];
-  /** Coins for one unit, with fractions of a coin. */
+  /** Coins for one unit, with fractions of a coin: for plants of a kind without a price, the price of their class. */
   readonly unitCoins: number;
   readonly panes: readonly JobPane[];
   /** None unless the material stands for a class of plants. */
@@ -58,33 +59,52 @@ function packLines({ need, parts }: ToOrder): readonly LineDraft[] {
   }));
 }
 
-function cutLines({ need, parts, unitCoins, panes }: ToOrder): readonly LineDraft[] {
-  const left = pool(parts);
-  const lines = need.unit === 'm2' ? panes.flatMap((pane) => paneLine(need, unitCoins, { pane, left })) : [];
-  const rest = [...left.values()].reduce((sum, amount) => sum + amount, 0);
-  if (rest <= NOTHING) return lines;
-  const pieces = need.unit === 'each' ? Math.ceil(rest - NOTHING) : 1;
-  const amount = need.unit === 'each' ? 1 : rest;
-  const askedCoins = roundCoins(amount * unitCoins);
-  return [...lines, { ...goodsOf(need), amount, count: pieces, askedCoins, for: take(left, rest) }];
+/** Pieces of one size to cut. */
+interface Pieces {
+  readonly amount: number;
+  readonly count: number;
+  readonly for: readonly Part[];
+  readonly cut?: OrderLine['cut'];
 }
 
-interface OfPool {
-  readonly pane: JobPane;
-  readonly left: Map<string, number>;
+/** Lines that come to what the run asks for them, to the coin. */
+function cutLines({ need, parts, panes }: ToOrder): readonly LineDraft[] {
+  const left = pool(parts);
+  const pieces = need.unit === 'm2' ? panes.flatMap((pane) => panePieces(pane, left)) : [];
+  const rest = [...left.values()].reduce((sum, amount) => sum + amount, 0);
+  if (rest > NOTHING) {
+    const count = need.unit === 'each' ? Math.ceil(rest - NOTHING) : 1;
+    pieces.push({ amount: rest / count, count, for: take(left, rest) });
+  }
+  const weights = pieces.map(({ amount, count }) => Math.round(amount * count * MILLION));
+  const coins = shareCoins(need.packsCoins, weights);
+  return pieces.flatMap((each, at) => priced(each, coins[at] ?? 0).map((line) => ({ ...goodsOf(need), ...line })));
 }
+
+/** Coins are shared by whole weights. */
+const MILLION = 1e6;
 
 /** Only as many pieces as are still to be bought for the job. */
-function paneLine(need: ToOrder['need'], unitCoins: number, { pane, left }: OfPool): readonly LineDraft[] {
-  const { job, lengthMm, depthMm, glassMm } = pane;
+function panePieces({ job, pieces, lengthMm, depthMm, glassMm }: JobPane, left: Map<string, number>): Pieces[] {
   const amount = (lengthMm * depthMm) / 1e6;
-  const count = Math.min(pane.pieces, Math.floor(((left.get(job) ?? 0) + NOTHING) / amount));
+  const count = Math.min(pieces, Math.floor(((left.get(job) ?? 0) + NOTHING) / amount));
   if (count < 1) return [];
   const taken = amount * count;
   left.set(job, Math.max(0, (left.get(job) ?? 0) - taken));
-  const cut = { lengthMm, depthMm, glassMm };
-  const askedCoins = roundCoins(amount * unitCoins);
-  return [{ ...goodsOf(need), amount, count, askedCoins, cut, for: forJob({ job, amount: taken }) }];
+  return [{ amount, count, cut: { lengthMm, depthMm, glassMm }, for: forJob({ job, amount: taken }) }];
+}
+
+/** Pieces at a price for each: some cost a coin more where their sum does not divide. */
+function priced({ count, for: parts, ...piece }: Pieces, coins: number) {
+  const each = Math.floor(coins / count);
+  const dearer = coins - each * count;
+  const left = pool(parts);
+  return [
+    { ...piece, count: dearer, askedCoins: each + 1 },
+    { ...piece, count: count - dearer, askedCoins: each },
+  ]
+    .filter((line) => line.count > 0)
+    .map((line) => ({ ...line, for: take(left, line.count * line.amount) }));
 }
 
 /** By name, as many of each class as the run buys; what no kind is chosen for is bought as the class. */

@@ -60,11 +60,11 @@ export function supplierOrder(order: PrintedOrder, records: OrderRecords, orderB
     name,
     on,
     jobs: jobsOf(lines).join(', '),
-    rows: lines.map((line) => ({
+    rows: sameGoods(lines).map(([line, coins]) => ({
       material: line.of,
       label: line.label,
       what: sayLine(line, workshop),
-      cost: money(line.count * line.askedCoins),
+      cost: money(coins),
     })),
     goods: money(goods),
     carriage: money(carriageCoins),
@@ -75,6 +75,18 @@ export function supplierOrder(order: PrintedOrder, records: OrderRecords, orderB
     ...(orderBy && { orderBy }),
     note,
   };
+}
+
+/** Lines with their coins; pieces that differ by a coin of rounding alone are one line. */
+function sameGoods(lines: readonly OrderLine[]): readonly (readonly [line: OrderLine, coins: number])[] {
+  const keyOf = ({ n, of, cut, for: parts }: OrderLine) =>
+    cut ? JSON.stringify([of, cut, parts.map(({ job }) => job)]) : String(n);
+  return [...Map.groupBy(lines, keyOf).values()].flatMap((same) => {
+    const [first] = same;
+    if (!first) return [];
+    const count = same.reduce((sum, line) => sum + line.count, 0);
+    return [[{ ...first, count }, goodsCoins(same)] as const];
+  });
 }
 
 /** The jobs that an order is for, in order of their codes. */

@@ -5,8 +5,7 @@ import { Button, Buttons } from '#renderer/kit/button.tsx';
 import { CautionList } from '#renderer/kit/caution-list.tsx';
 import { FactList } from '#renderer/kit/fact-list.tsx';
 import { Link } from '#renderer/kit/link.tsx';
-import { MutedLine } from '#renderer/kit/muted.tsx';
-import { Muted } from '#renderer/kit/muted.tsx';
+import { Muted, MutedLine } from '#renderer/kit/muted.tsx';
 import { Hint } from '#renderer/kit/note.tsx';
 import { PanelHead, SidePanel } from '#renderer/kit/side-panel.tsx';
 import { Standing } from '#renderer/kit/standing.tsx';
@@ -126,18 +125,32 @@ function Lines({ standing: { lines }, context: { workshop, display } }: Pick<Ord
         },
         { head: 'Asked', figure: true, cell: ({ line }) => money(line.count * line.askedCoins) },
         { head: 'Came', figure: true, cell: ({ came, line }) => (came > 0 ? `${count(came)} of ${line.count}` : '') },
-        { head: 'Paid', figure: true, cell: (each) => (each.came > 0 ? money(each.paidCoins) : '') },
-        { head: '', cell: (each) => sayPaid(each, money) },
+        { head: 'Paid', figure: true, cell: (each) => <Paid standing={each} money={money} /> },
       ]}
     />
   );
 }
 
-/** What was paid over the price asked, for what came. */
-function sayPaid({ line, came, paidCoins }: LineStanding, money: (coins: number) => string) {
+interface PaidParts {
+  readonly standing: LineStanding;
+  readonly money: (coins: number) => string;
+}
+
+/** What was paid for what came, and how much over the price asked that is. */
+function Paid({ standing: { line, came, paidCoins }, money }: PaidParts) {
+  if (came === 0) return null;
   const over = paidCoins - Math.round(came * line.askedCoins);
-  if (came === 0 || over === 0) return '';
-  return <Muted small>{over > 0 ? `${money(over)} over` : `${money(-over)} less`}</Muted>;
+  return (
+    <>
+      {money(paidCoins)}
+      {over !== 0 && (
+        <>
+          <br />
+          <Muted small>{over > 0 ? `${money(over)} over` : `${money(-over)} less`}</Muted>
+        </>
+      )}
+    </>
+  );
 }
 
 function OrderButtons({ standing, api, asked }: Omit<OrderParts, 'context'>) {

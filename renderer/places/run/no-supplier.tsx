@@ -1,8 +1,8 @@
 import type { BookContext } from '#renderer/books/book-api.ts';
 import { writeRoute } from '#renderer/frame/place-route.ts';
+import { Sign } from '#renderer/frame/sign.tsx';
 import { CodedName } from '#renderer/kit/coded-name.tsx';
 import { ChoiceField } from '#renderer/kit/field.tsx';
-import { Flag } from '#renderer/kit/flag.tsx';
 import { Link } from '#renderer/kit/link.tsx';
 import { Muted } from '#renderer/kit/muted.tsx';
 import { Table } from '#renderer/kit/table.tsx';
@@ -29,10 +29,8 @@ export function NoSupplierBlock({ run, context, api }: NobodyParts) {
   return (
     <section class={css['supplier']}>
       <header>
-        <h2>
-          <Flag state="watch" sign="watch">
-            No supplier yet
-          </Flag>
+        <h2 data-state="watch">
+          <Sign name="watch" /> No supplier yet
         </h2>
         <p>
           {left.length === 1 ? '1 thing' : `${left.length} things`}, <b>{showCoins(coins, workshop)}</b>{' '}
