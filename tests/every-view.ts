@@ -27,6 +27,7 @@ import { calendarOf } from '#shared-calc/prepare/calendar-of.ts';
 import { animalsFor } from '#shared-calc/prepare/culture-demands.ts';
 import { checkSheet } from '#shared-calc/prepare/mends.ts';
 import { planFacts } from '#shared-calc/prepare/plan-facts.ts';
+import { freeStore } from '#shared-calc/prepare/plan-store.ts';
 import { prepPlan } from '#shared-calc/prepare/prep-plan.ts';
 import { stepMinutes } from '#shared-calc/prepare/step-minutes.ts';
 import { displayOf } from '#shared-calc/records/display-of.ts';
@@ -68,7 +69,7 @@ function moneyViews(records: Records, open: WorkedJob) {
 
 function planViews(records: Records, job: Job, { bench, pricing, sheet }: WorkedJob) {
   const display = displayOf(workshopOf(records));
-  const facts = planFacts(bench, keysOf(sheet), records);
+  const facts = planFacts(bench, keysOf(sheet), { records, store: freeStore(records, DEMO_DAY), on: DEMO_DAY });
   if (!facts.ok) throw new Error(JSON.stringify(facts.fault));
   const plan = prepPlan(facts.value, { on: DEMO_DAY, calendar: calendarOf(records), handover: '2027-06-30' });
   if (!plan.ok) throw new Error(JSON.stringify(plan.fault));

@@ -1,3 +1,4 @@
+import { isUnsent } from '#shared-calc/jobs/issue-quote.ts';
 import type Database from 'better-sqlite3';
 import { z } from 'zod';
 import type { BadRecord, EditFault } from '#shared-calc/records/book-fault.ts';
@@ -101,7 +102,7 @@ function checkQuotes(db: Database.Database, records: Records): readonly Finding[
     const quote = { id, number, revision };
     return [
       ...(altered.has(id) ? [{ kind: 'issued-altered', ...quote } as const] : []),
-      ...(numbers.usedBy(quote) === sha256 ? [] : [{ kind: 'number-not-noted', ...quote } as const]),
+      ...(isUnsent(quote) || numbers.usedBy(quote) === sha256 ? [] : [{ kind: 'number-not-noted', ...quote } as const]),
     ];
   });
 }

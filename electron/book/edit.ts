@@ -1,3 +1,4 @@
+import { isUnsent } from '#shared-calc/jobs/issue-quote.ts';
 import type { EditFault } from '#shared-calc/records/book-fault.ts';
 import { type Change, invertChange, isEmptyChange } from '#shared-calc/records/change.ts';
 import type { Records } from '#shared-calc/records/records.ts';
@@ -68,9 +69,9 @@ function write(state: BookState, present: Present, { kind, change }: Wanted, at:
   const revision = present.revision + 1;
   state.write(checked.value.change);
   for (const quote of issued) state.numbers.use(quote);
-  const lasting =
-    kind === 'begin' ||
-    (kind === 'do' && (issued.length > 0 || checked.value.change.added.some((each) => each.kind === 'order')));
+  const isOrdered = checked.value.change.added.some((each) => each.kind === 'order');
+  const isSent = isOrdered || issued.some((quote) => !isUnsent(quote));
+  const lasting = kind === 'begin' || (kind === 'do' && isSent);
   state.journal.append({ revision, at, kind, lasting, change: checked.value.change });
   return ok({ records: checked.value.records, revision });
 }

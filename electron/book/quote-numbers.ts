@@ -1,5 +1,6 @@
 import type Database from 'better-sqlite3';
 import { z } from 'zod';
+import { isUnsent } from '#shared-calc/jobs/issue-quote.ts';
 import type { IssuedQuote } from '#shared-calc/records/records.ts';
 
 const Text = z.string();
@@ -9,7 +10,7 @@ export interface QuoteNumber {
   readonly revision: string;
 }
 
-/** All numbers ever used; removing a quote does not free its number. */
+/** All numbers ever sent; removing a quote does not free its number. */
 export interface QuoteNumbers {
   /** The hash of the quote that had this number, if any had. */
   readonly usedBy: (quote: QuoteNumber) => string | undefined;
@@ -25,7 +26,9 @@ export function openQuoteNumbers(db: Database.Database): QuoteNumbers {
   const revisions = db.prepare('SELECT revision FROM quote_number WHERE number = ?').pluck();
   return {
     usedBy: ({ number, revision }) => Text.optional().parse(hash.get(number, revision)),
-    use: ({ number, revision, sha256 }) => void add.run(number, revision, sha256),
+    use: ({ number, revision, sha256 }) => {
+      if (!isUnsent({ number })) add.run(number, revision, sha256);
+    },
     next: (number) =>
       number === undefined
         ? { number: nextNumber(Text.array().parse(numbers.all())), revision: 'A' }

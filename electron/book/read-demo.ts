@@ -18,7 +18,7 @@ export interface DemoFault {
 }
 
 /** In the source tree; a packaged program passes its own folder. */
-const ownFolder = fileURLToPath(new URL('../../fixtures/demo/', import.meta.url));
+export const ownFolder = fileURLToPath(new URL('../../fixtures/demo/', import.meta.url));
 
 const files: readonly (readonly [string, RecordKind])[] = [
   ['workshop.json', 'workshop'],
@@ -47,7 +47,7 @@ type Read = Result<readonly Added[], DemoFault>;
 
 /** Every record of the demo workshop; prices are valid from the first of the month of `today`. */
 export function readDemo(today: string, folder: string = ownFolder): Read {
-  const recipes = listRecipes(folder);
+  const recipes = listFiles(folder, 'recipes');
   if (!recipes.ok) return recipes;
   const parts = [
     ...files.map(([file, kind]) => readFile(folder, file, (data) => readKind(kind, Objects.parse(data), today))),
@@ -57,16 +57,21 @@ export function readDemo(today: string, folder: string = ownFolder): Read {
   return fault ?? ok(parts.flatMap((part) => (part.ok ? part.value : [])));
 }
 
-function listRecipes(folder: string): Result<readonly string[], DemoFault> {
+/** The JSON files of a part of the demo, in the order of their names. */
+export function listFiles(folder: string, part: string): Result<readonly string[], DemoFault> {
   try {
-    const names = readdirSync(join(folder, 'recipes')).filter((name) => name.endsWith('.json'));
-    return ok(names.sort().map((name) => join('recipes', name)));
+    const names = readdirSync(join(folder, part)).filter((name) => name.endsWith('.json'));
+    return ok(names.sort().map((name) => join(part, name)));
   } catch (error) {
-    return failed({ kind: 'demo-unreadable', file: join(folder, 'recipes'), says: codeOf(error) });
+    return failed({ kind: 'demo-unreadable', file: join(folder, part), says: codeOf(error) });
   }
 }
 
-function readFile(folder: string, file: string, read: (data: unknown) => Result<readonly Added[], string>): Read {
+export function readFile<T>(
+  folder: string,
+  file: string,
+  read: (data: unknown) => Result<T, string>,
+): Result<T, DemoFault> {
   const path = join(folder, file);
   try {
     const records = read(parseJson(readFileSync(path, 'utf8')));

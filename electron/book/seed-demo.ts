@@ -1,11 +1,13 @@
 import type { BookFault, EditFault } from '#shared-calc/records/book-fault.ts';
 import { type Added, type Change, emptyChange } from '#shared-calc/records/change.ts';
-import type { RecordKind } from '#shared-calc/records/records.ts';
+import { diffRecords } from '#shared-calc/records/diff-records.ts';
+import { emptyRecords, type RecordKind } from '#shared-calc/records/records.ts';
 import type { Result } from '#shared-calc/result.ts';
 import type { Book } from './book.ts';
 import { createBook } from './create-book.ts';
 import type { OpenOptions } from './open-options.ts';
 import { type DemoFault, readDemo } from './read-demo.ts';
+import { readFullDemo } from './read-full-demo.ts';
 
 export interface SeedOptions extends OpenOptions {
   /** Folder of the demo workshop's files; by default the one in the source tree. */
@@ -17,6 +19,20 @@ type Made = Result<Book, BookFault | EditFault | DemoFault>;
 /** Creates a book of the demo workshop and opens it. */
 export function makeDemoBook(path: string, options: SeedOptions): Made {
   return makeBook(path, options, 'demo workshop', (records) => records);
+}
+
+/**
+ * Creates a book of the demo workshop in full swing and opens it: what people see first. Its days count from today, so
+ * that on every day there is something to do.
+ */
+export function makeFullBook(path: string, options: SeedOptions): Made {
+  const { demoFolder, ...opening } = options;
+  const told = readFullDemo(options.today, demoFolder);
+  if (!told.ok) return told;
+  return createBook(path, {
+    ...opening,
+    begin: diffRecords('workshop in full swing', emptyRecords, told.value.records),
+  });
 }
 
 /**

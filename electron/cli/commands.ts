@@ -8,6 +8,7 @@ import { culturesCommand } from './commands/cultures.ts';
 import { functionsCommand } from './commands/functions.ts';
 import { importPricesCommand } from './commands/import-prices.ts';
 import { jobCommands } from './commands/job.ts';
+import { houseCommands } from './commands/house.ts';
 import { jobsCommand } from './commands/jobs.ts';
 import { needsCommand } from './commands/needs.ts';
 import { orderCommands } from './commands/order.ts';
@@ -34,6 +35,7 @@ const all: readonly Command[] = [
   todayCommand,
   jobsCommand,
   ...jobCommands,
+  ...houseCommands,
   actsCommand,
   actCommand,
   prepareCommand,

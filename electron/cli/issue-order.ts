@@ -38,13 +38,13 @@ export function issueOrder(
   const records = book.records();
   const reason = readReason(records, asked);
   if (!reason.ok) return failed(sayActFault(reason.fault));
-  const { order, bench, pricing } = worked;
+  const { order, bench, pricing, house } = worked;
   if (order.columns.length === 0) return failed(`${order.jobId} has no size yet: take one first.`);
   const sheet = orderSheet(worked);
   if (!sheet.ok) return sheet;
   const number = book.nextQuote(order.jobId === undefined ? undefined : quoteNumberOf(records, order.jobId));
   const issue = { number: number.number, revision: number.revision, issuedOn: today() };
-  const body = freezeQuote(records, { sheet: sheet.value, bench, pricing }, sums, issue);
+  const body = freezeQuote(records, { sheet: sheet.value, bench, pricing, house }, sums, issue);
   const change = issueAnyway(records, issueQuote(records, body, hashBody), { body, reason: reason.value, against });
   const issued = book.apply(change, book.revision());
   return issued.ok ? ok(number) : failed(sayEditFault(issued.fault));

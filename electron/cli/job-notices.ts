@@ -6,7 +6,10 @@ import type { Derived } from '#shared-calc/derive/derived.ts';
 import type { Short } from '#shared-calc/acts/build-job.ts';
 import { latestQuote } from '#shared-calc/jobs/issue-quote.ts';
 import { isBackward } from '#shared-calc/jobs/move-job.ts';
-import { readQuoteBody } from '#shared-calc/jobs/quote-body.ts';
+import { isSoldState } from '#shared-calc/jobs/house-changes.ts';
+import { bodyOf } from '#shared-calc/jobs/sold-house.ts';
+import type { Change } from '#shared-calc/records/change.ts';
+import type { Acceptance } from '#shared-calc/acts/accept-quote.ts';
 import { closeDecimals, writeNumber } from '#shared-calc/quantity/write-figure.ts';
 import { jobStates } from '#shared-calc/fields/job.ts';
 import type { Records } from '#shared-calc/records/records.ts';
@@ -18,7 +21,7 @@ import type { JobAct } from './job-acts.ts';
 /** Moves a job, and notes what is unusual: a step back, no quote, a Store that had less than the build used. */
 export function moveAct(
   derived: Derived,
-  input: Reason & { readonly job: string; readonly state: string },
+  input: Reason & Acceptance & { readonly job: string; readonly state: string },
 ): Result<JobAct, ActFault> {
   const { records } = derived;
   const { job, state } = input;
@@ -26,13 +29,17 @@ export function moveAct(
   if (!moved.ok) return moved;
   const { change, short, notTaken } = moved.value;
   const taken = notTaken ? [`Nothing taken from the Store. ${sayJobFault(notTaken)}`] : sayShort(short, records);
-  return ok({ job, change, notices: [...moveNotices(records, job, state), ...taken] });
+  return ok({
+    job,
+    change,
+    notices: [...moveNotices(records, job, state), ...soldNotices(derived, change, job), ...taken],
+  });
 }
 
 /** Notes a deposit that is less than the last quote requires. */
 export function smallDeposit(records: Records, job: string, coins: number): readonly string[] {
   const quote = latestQuote(records, job);
-  const body = quote && readQuoteBody(quote.body);
+  const body = quote && bodyOf(quote);
   if (!body || coins >= body.sums.depositCoins) return [];
   const deposit = coinsText(body.sums.depositCoins, workshopOf(records).coinDecimals);
   return [`Quote ${body.number} ${body.revision} asks for ${deposit}.`];
@@ -45,6 +52,23 @@ function moveNotices(records: Records, id: string, state: string): readonly stri
   if (from && to && isBackward(from, to)) notices.push(`${id} goes back from ${from} to ${to}.`);
   if (to === 'quoted' && !latestQuote(records, id)) notices.push(`No quote of ${id} has been issued.`);
   return notices;
+}
+
+/** What a move freezes, or does not. */
+function soldNotices({ records, today }: Derived, change: Change, id: string): readonly string[] {
+  const moved = change.updated.flatMap((each) => (each.kind === 'job' && each.to.id === id ? [each] : []))[0];
+  if (!moved || moved.kind !== 'job' || !isSoldState(moved.to.state)) return [];
+  const { from, to } = moved;
+  if (to.soldAs === undefined)
+    return [`Nothing is frozen: ${id} has no quote and cannot be priced yet. It follows its house.`];
+  if (to.soldAs === from.soldAs) return [];
+  const quote = records.issuedQuote.get(to.soldAs);
+  const body = quote && bodyOf(quote);
+  if (!body) return [`${id} is frozen as ${to.soldAs}, which no client was sent.`];
+  const stays = from.state === to.state ? [`${id} is sold as ${to.soldAs} now; it stays ${to.state}.`] : [];
+  return body.validUntil < today
+    ? [...stays, `${to.soldAs} held until ${body.validUntil}; it is taken all the same.`]
+    : stays;
 }
 
 function sayShort(short: readonly Short[], records: Records): readonly string[] {

@@ -7,7 +7,7 @@ import { lineFor } from '#shared-calc/recipe/lines-by-use.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
 import { didYouMean } from '#shared-calc/rule/did-you-mean.ts';
 import type { ColumnInput } from '#shared-calc/recipe/column.ts';
-import type { Records } from '#shared-calc/records/records.ts';
+import type { Line, Records } from '#shared-calc/records/records.ts';
 import type { Arguments, OptionTable } from './read-arguments.ts';
 
 /** The options that define an order. */
@@ -22,6 +22,8 @@ export const orderOptions = {
 
 export interface Order {
   readonly recipe: string;
+  /** The lines that it is worked from: of the recipe, or as its job was sold. */
+  readonly lines: readonly Line[];
   readonly columns: readonly ColumnInput[];
   /** Sizes that `--size` leaves out; they stand at the place all the same. */
   readonly beside: readonly ColumnInput[];
@@ -50,11 +52,10 @@ export function orderMisuse(given: Arguments): string | undefined {
 
 /** Reads an order from its options: a job of the book, or a recipe and sizes. */
 export function readOrder(given: Arguments, derived: Derived): Result<Order, string> {
-  const { records } = derived;
   const misuse = orderMisuse(given);
   if (misuse !== undefined) return failed(misuse);
   const job = given.text('job');
-  const base = job === undefined ? sizesOrder(given, given.text('sizes') ?? '', records) : jobOrder(job, derived);
+  const base = job === undefined ? sizesOrder(given, given.text('sizes') ?? '', derived) : jobOrder(job, derived);
   if (!base.ok) return base;
   const whole = writeOver(given, base.value, derived);
   return whole.ok ? onlySize(given.text('size'), whole.value) : whole;
@@ -75,7 +76,7 @@ function onlySize(size: string | undefined, order: Order): Result<Order, string>
   });
 }
 
-function sizesOrder(given: Arguments, sizes: string, records: Records): Result<Order, string> {
+function sizesOrder(given: Arguments, sizes: string, { records, lines }: Derived): Result<Order, string> {
   const recipe = given.text('recipe') ?? 'H1';
   if (!records.recipe.has(recipe)) return failed(unknown('recipe', recipe, records.recipe));
   const columns: ColumnInput[] = [];
@@ -84,7 +85,7 @@ function sizesOrder(given: Arguments, sizes: string, records: Records): Result<O
     if (!column.ok) return column;
     columns.push(column.value);
   }
-  return ok({ recipe, columns, beside: [], job: new Map(), written: [] });
+  return ok({ recipe, lines: lines(recipe), columns, beside: [], job: new Map(), written: [] });
 }
 
 /** `T07x2` is the tank T07, built twice; the second T07 of an order is `T07#2`. */
@@ -111,22 +112,22 @@ function unknown(what: string, id: string, table: ReadonlyMap<string, unknown>):
 function jobOrder(id: string, derived: Derived): Result<Order, string> {
   const job = derived.job(id);
   if (!job) return failed(unknown('job', id, derived.records.job));
-  const { columns, job: whole } = job.bench.input();
-  return ok({ recipe: job.job.recipe, columns, beside: [], job: whole, jobId: id, written: [] });
+  const { lines, columns, job: whole } = job.bench.input();
+  return ok({ recipe: job.job.recipe, lines, columns, beside: [], job: whole, jobId: id, written: [] });
 }
 
-function writeOver(given: Arguments, order: Order, { records, lines }: Derived): Result<Order, string> {
+function writeOver(given: Arguments, order: Order, { records }: Derived): Result<Order, string> {
   const written: Written[] = [];
   const kit = given.text('kit');
   if (kit !== undefined) {
-    const line = lineFor(lines(order.recipe), 'kit');
+    const line = lineFor(order.lines, 'kit');
     if (!line) return failed(`No kit level is given in recipe ${order.recipe}.`);
     written.push({ line: line.name, text: kit });
   }
   for (const set of given.texts('set')) {
     const one = readSet(set, order.columns);
     if (!one.ok) return one;
-    const parsed = keep(one.value, order.recipe, records);
+    const parsed = keep(one.value, order.lines, records);
     if (!parsed.ok) return parsed;
     written.push(parsed.value);
   }
@@ -144,8 +145,8 @@ function writeOver(given: Arguments, order: Order, { records, lines }: Derived):
 }
 
 /** A figure in the book's notation, whatever decimal sign the workshop uses. */
-function keep(one: Written, recipe: string, records: Records): Result<Written, string> {
-  const line = [...records.line.values()].find((each) => each.recipe === recipe && each.name === one.line);
+function keep(one: Written, lines: readonly Line[], records: Records): Result<Written, string> {
+  const line = lines.find(({ name }) => name === one.line);
   if (!line) return ok(one);
   const stored = storedText(one.text, line, workshopOf(records).decimalComma);
   return stored.ok ? ok({ ...one, text: stored.value }) : failed(`${one.line}: ${sayBoxFault(stored.fault, one.line)}`);

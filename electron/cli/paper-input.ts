@@ -1,3 +1,4 @@
+import { houseNow } from '#shared-calc/jobs/working-house.ts';
 import { onceBench } from '#shared-calc/bench/once-bench.ts';
 import { derive } from '#shared-calc/derive/derived.ts';
 import type { PaperInput } from '#shared-calc/papers/paper-input.ts';
@@ -30,7 +31,7 @@ export function readPaperInput(
 function anOrder(given: Arguments, records: Records): Result<PaperInput, readonly string[]> {
   const worked = workOrder({ ...given, words: [] }, records);
   if (!worked.ok) return worked;
-  const { derived, order, bench, pricing, place } = worked.value;
+  const { derived, order, bench, pricing, house, place } = worked.value;
   const wish = readWish(given, records.job.get(order.jobId ?? ''), records);
   const sheet = orderSheet(worked.value);
   if (wish.ok && sheet.ok) {
@@ -40,6 +41,7 @@ function anOrder(given: Arguments, records: Records): Result<PaperInput, readonl
       sheet: sheet.value,
       bench,
       pricing,
+      house,
       place,
       wish: wish.value,
       treatment: readTreatment(given),
@@ -61,6 +63,7 @@ function noOrder(given: Arguments, records: Records): Result<PaperInput, readonl
     sheet,
     bench,
     pricing,
+    house: houseNow(records, ''),
     place: () => [],
     wish: wish.value,
     treatment: readTreatment(given),

@@ -6,6 +6,7 @@ import { oldPricesIn, type PriceBook } from '#shared-calc/buy/price-book.ts';
 import type { Stock } from '#shared-calc/buy/stock.ts';
 import type { Survey } from '#shared-calc/fields/survey.ts';
 import { benchPlace, unseenPlace, type PlaceCheck } from '#shared-calc/jobs/place-checks.ts';
+import { houseNow, type WorkingHouse } from '#shared-calc/jobs/working-house.ts';
 import { derive, type Derived } from '#shared-calc/derive/derived.ts';
 import type { Job, Line, Records, Workshop } from '#shared-calc/records/records.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
@@ -23,6 +24,7 @@ export interface WorkedOrder {
   readonly order: Order;
   readonly bench: Bench;
   readonly pricing: Pricing;
+  readonly house: WorkingHouse;
   readonly workshop: Workshop;
   /** The limits of the place for a size; without a job nothing was asked there. */
   readonly place: (column: string) => readonly PlaceCheck[];
@@ -37,19 +39,28 @@ export function workOrder(given: Arguments, records: Records): Result<WorkedOrde
   if (!on.ok) return failed([on.fault]);
   const pricing = readPricing(given, derived, order.value);
   if (!pricing.ok) return failed([pricing.fault]);
-  const lines = derived.lines(order.value.recipe);
+  const bench = benchOf(order.value, pricing.value);
+  if (!bench.ok) return bench;
+  const place = placeOf(derived, order.value, bench.value);
+  const { workshop } = derived;
+  const rest = { bench: bench.value, pricing: pricing.value, house: houseOf(derived, order.value), workshop, place };
+  return ok({ derived, order: order.value, ...rest });
+}
+
+function benchOf(order: Order, { prices }: Pricing): Result<Bench, readonly string[]> {
+  const { lines, columns, job, written } = order;
   const unknown = unknownLines(
-    order.value.written.map(({ line }) => line),
+    written.map(({ line }) => line),
     lines,
   );
   if (unknown.length > 0) return failed(unknown);
-  const { prices } = pricing.value;
-  const { columns, job } = order.value;
   const bench = onceBench({ lines, columns, job, isOldPrice: oldPricesIn(prices) });
-  const refused = refusedWrites(order.value, bench);
-  if (refused.length > 0) return failed(refused);
-  const place = placeOf(derived, order.value, bench);
-  return ok({ derived, order: order.value, bench, pricing: pricing.value, workshop: derived.workshop, place });
+  const refused = refusedWrites(order, bench);
+  return refused.length > 0 ? failed(refused) : ok(bench);
+}
+
+function houseOf({ records, job }: Derived, { jobId, recipe }: Order): WorkingHouse {
+  return job(jobId ?? '')?.house ?? houseNow(records, recipe);
 }
 
 /** Every size of the order stands at the place, also one that is left out of the answer. */
@@ -64,14 +75,27 @@ export function surveyOf({ derived: { records }, order }: WorkedOrder): Survey |
   return records.job.get(order.jobId ?? '')?.survey;
 }
 
+/** A sold job is priced as it was sold, unless today's prices are asked for. */
 function readPricing(given: Arguments, derived: Derived, order: Order): Result<Pricing, string> {
-  const { records, prices, rules } = derived;
-  const job = derived.job(order.jobId ?? '')?.pricing;
-  const basis = given.text('basis') ?? job?.basis ?? 'used';
+  const usual: Pricing = derived.job(order.jobId ?? '')?.pricing ?? {
+    prices: derived.prices,
+    rules: derived.rules,
+    basis: 'used',
+  };
+  const { prices = usual.prices, wrong } = askedPrices(given, derived);
+  if (wrong !== undefined) return failed(wrong);
+  const basis = given.text('basis') ?? usual.basis;
   if (!isBasis(basis)) return failed(`--basis ${basis}: choose used or packs.`);
-  const buying = readBuying(given, records, prices);
+  const buying = readBuying(given, derived.records, prices);
   if (!buying.ok) return buying;
-  return ok({ prices, rules, basis, ...buying.value, ...(job?.oneOffs && { oneOffs: job.oneOffs }) });
+  const { rules, oneOffs } = usual;
+  return ok({ prices, rules, basis, ...buying.value, ...(oneOffs && { oneOffs }) });
+}
+
+function askedPrices(given: Arguments, { prices }: Derived): { readonly prices?: PriceBook; readonly wrong?: string } {
+  const asked = given.text('prices');
+  if (asked === undefined) return {};
+  return asked === 'today' ? { prices } : { wrong: `--prices ${asked}: say today, or leave it out.` };
 }
 
 function readBuying(

@@ -1,7 +1,7 @@
 import type { Book } from '#electron/book/book.ts';
 import { openBook } from '#electron/book/open-book.ts';
 import { sayBookFault } from '#electron/book/say-book-fault.ts';
-import { makeDemoBook } from '#electron/book/seed-demo.ts';
+import { makeFullBook } from '#electron/book/seed-demo.ts';
 import { existsSync } from 'node:fs';
 
 import type { Channel } from '#shared-calc/contract/channel-names.ts';
@@ -20,7 +20,7 @@ import { handlersOf } from './handlers.ts';
 const lookEveryMs = 400;
 
 export interface ServiceOptions extends SessionOptions {
-  /** The book's file; created from the demo workshop if it does not exist. */
+  /** The book's file; made of the demo workshop in full swing if it does not exist. */
   readonly path: string;
   readonly log: Log;
 }
@@ -55,7 +55,7 @@ export function openService(options: ServiceOptions): Result<Service, string> {
 
 function openOrMake({ path, today, demoFolder }: ServiceOptions): Result<Book, string> {
   const how = { today: today(), ...(demoFolder !== undefined && { demoFolder }) };
-  const opened = existsSync(path) ? openBook(path, { today: today() }) : makeDemoBook(path, how);
+  const opened = existsSync(path) ? openBook(path, { today: today() }) : makeFullBook(path, how);
   return opened.ok ? opened : failed(sayBookFault(opened.fault, path));
 }
 

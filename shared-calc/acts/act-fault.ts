@@ -10,6 +10,7 @@ import type { FieldIssue, RecordFault, RecordName } from '#shared-calc/records/b
 import type { Misfit } from '#shared-calc/records/misfit.ts';
 import type { Job } from '#shared-calc/records/records.ts';
 import type { LineNameFault } from '#shared-calc/rule/line-name.ts';
+import type { HouseFault } from './house-fault.ts';
 import type { RefusedRow } from './import-list.ts';
 import type { UseFault } from './move-use.ts';
 
@@ -164,6 +165,17 @@ export type ActFault =
   | { readonly kind: 'reason-stays'; readonly record: RecordName }
   /** House changes are written by the acts that change a house. */
   | { readonly kind: 'house-log'; readonly record: RecordName }
+  | {
+      readonly kind: 'no-quote-of-job';
+      readonly quote: string;
+      readonly job: string;
+      readonly quotes: readonly string[];
+      readonly near?: string;
+    }
+  | { readonly kind: 'quote-unreadable'; readonly quote: string }
+  /** `words` count what differs: 2 boxes. */
+  | { readonly kind: 'differs-from-quote'; readonly job: string; readonly quote: string; readonly words: string }
+  | HouseFault
   | { readonly kind: 'half-a-reason'; readonly lacks: 'reason' | 'who' }
   | { readonly kind: 'no-place-collected' }
   | { readonly kind: 'nobody-signs' }

@@ -6,7 +6,9 @@ import type { Records } from '#shared-calc/records/records.ts';
 import { findReferenceFault, parseRecord } from '#shared-calc/records/references.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
 import type { ActFault } from './act-fault.ts';
+import { logged } from './house-log.ts';
 import { inputIssues } from './input-issues.ts';
+import { withSold } from './sell-jobs.ts';
 
 /** An edit that a person can make on a book, on a given day. */
 export interface Act<I = unknown> {
@@ -24,9 +26,14 @@ export function act<I>(parts: Act<I>): Act<I> {
     ...parts,
     run: (derived, input) => {
       const done = parts.run(derived, input);
-      return done.ok ? checked(derived.records, done.value) : done;
+      return done.ok ? checked(derived.records, completed(derived, done.value)) : done;
     },
   };
+}
+
+/** Every act that writes a line of a house writes its log, and every act that sells a job says as what. */
+function completed(derived: Derived, change: Change): Change {
+  return withSold(derived, logged(derived.records, change, derived.today));
 }
 
 function checked(records: Records, change: Change): Result<Change, ActFault> {

@@ -2,6 +2,7 @@ import type { Act } from './act.ts';
 import * as books from './book-acts.ts';
 import * as cells from './cell-acts.ts';
 import * as animals from './animal-acts.ts';
+import * as houses from './house-acts.ts';
 import { takeInList } from './import-acts.ts';
 import * as jobs from './job-acts.ts';
 import * as recipes from './recipe-acts.ts';
@@ -36,6 +37,11 @@ const acts = {
   moveUse: recipes.moveUse,
   writeRecipe: recipes.writeRecipe,
   copyRecipe: recipes.copyRecipe,
+  proposeHouse: houses.proposeHouse,
+  editHouse: houses.editHouse,
+  forceHouse: houses.forceHouse,
+  dropHouse: houses.dropHouse,
+  answerHouse: houses.answerHouse,
   newJob: jobs.newJob,
   copyJob: jobs.copyJob,
   moveJob: moves.moveJob,

@@ -14,7 +14,11 @@ import { act, type Act } from './act.ts';
 import type { ActFault, RefusedCell } from './act-fault.ts';
 import { findCell, jobCells, lineWords, writtenIn, type Cell, type CellWritten, type JobCells } from './job-cells.ts';
 import { localChange, type LocalWrite } from './local-change.ts';
+import { findRecord } from './find-record.ts';
+import { lineEdits, numbered } from './house-log.ts';
 import { houseText } from './recipe-acts.ts';
+import { isSold } from '#shared-calc/jobs/sold-house.ts';
+import { linesOf } from '#shared-calc/recipe/lines-of.ts';
 
 const Job = z.string();
 const Place = { column: z.string().describe('The size by its key: T07, or T07#2.'), line: z.string() };
@@ -270,12 +274,25 @@ export const sendToHouse = writtenAct<z.infer<typeof SendToHouse>>({
   input: SendToHouse,
   without: 'back',
   run: ({ cells, cell: { line }, written: { size, text, note } }) => {
+    const { records, job, today } = cells;
     if (line.role === 'tank') return failed({ kind: 'tank-measure', line: line.name });
-    const house = houseText(cells.read.lines, line, text, textInLabel(text, line, cells.display));
+    // A sold job stands on lines of its own.
+    const ofHouse = findRecord(records, 'line', line.id);
+    if (!ofHouse.ok) return ofHouse;
+    const lines = linesOf(records, line.recipe);
+    const house = houseText(lines, ofHouse.value, text, textInLabel(text, line, cells.display));
     if (!house.ok) return house;
     const noted = note === '' ? house.value : withNote(house.value, note);
-    const back = localChange(cells.records, cells.job.id, [{ size, line: line.name, text: undefined }], '');
-    return ok(squashChanges(house.value.label, [noted, back]));
+    const back = isSold(records, job.id) ? [] : [{ size, line: line.name, text: undefined }];
+    const entry = { on: today, note, fromJob: job.id, inForceOn: today };
+    const log = {
+      ...noted,
+      added: numbered(
+        records,
+        lineEdits(noted).map((edit) => ({ ...edit, ...entry })),
+      ),
+    };
+    return ok(squashChanges(house.value.label, [log, localChange(records, job.id, back, '')]));
   },
 });
 

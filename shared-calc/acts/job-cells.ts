@@ -1,4 +1,5 @@
 import { readLines, type ReadLines } from '#shared-calc/bench/find-cycle.ts';
+import type { Day } from '#shared-calc/calendar/day.ts';
 import type { Derived } from '#shared-calc/derive/derived.ts';
 import { findJob } from '#shared-calc/jobs/find-job.ts';
 import type { JobFault } from '#shared-calc/jobs/job-fault.ts';
@@ -17,13 +18,18 @@ export interface JobCells {
   readonly sheet: JobSheet;
   readonly read: ReadLines;
   readonly display: Display;
+  readonly today: Day;
 }
 
-export function jobCells({ records, display, sheet, lines }: Derived, id: string): Result<JobCells, JobFault> {
+export function jobCells(
+  { records, today, display, sheet, job: worked, lines }: Derived,
+  id: string,
+): Result<JobCells, JobFault> {
   const job = findJob(records, id);
   if (!job.ok) return job;
   const known = sheet(id) ?? { recipe: job.value.recipe, columns: [], whole: new Map(), oneOffs: [] };
-  return ok({ records, job: job.value, sheet: known, read: readLines(lines(job.value.recipe)), display });
+  const read = readLines(worked(id)?.bench.input().lines ?? lines(job.value.recipe));
+  return ok({ records, job: job.value, sheet: known, read, display, today });
 }
 
 export interface Cell {

@@ -3,6 +3,7 @@ import { houseLessons, plantLesson } from '#shared-calc/derive/house-lessons.ts'
 import { PLANTS_LOST } from '#shared-calc/derive/job-took.ts';
 import { watchLesson } from '#shared-calc/derive/watch-lesson.ts';
 import { findJob, freeId } from '#shared-calc/jobs/find-job.ts';
+import { jobLines } from '#shared-calc/jobs/sold-house.ts';
 import { SIGNED, watchLines, watchMeasures, watchOf } from '#shared-calc/prepare/saved-watch.ts';
 import { readWatchLog } from '#shared-calc/prepare/watch-log.ts';
 import { LAST_JOBS } from '#shared-calc/prepare/teach-house.ts';
@@ -13,6 +14,7 @@ import { added, emptyChange, updated } from '#shared-calc/records/change.ts';
 import type { Actual, Line } from '#shared-calc/records/records.ts';
 import { failed, ok } from '#shared-calc/result.ts';
 import { act } from './act.ts';
+import { findRecord } from './find-record.ts';
 import { Day } from './inputs.ts';
 import { localChange } from './local-change.ts';
 import { findColumn, jobCells } from './job-cells.ts';
@@ -104,9 +106,11 @@ export const teachFromWatch = act<z.infer<typeof TeachFromWatch>>({
       const written = [{ size: column.value.size, line: line.name, text, note }];
       return ok(localChange(derived.records, job, written, `${key} taught: ${line.name} to ${text}`));
     }
+    const from = findRecord(derived.records, 'line', line.id);
+    if (!from.ok) return from;
     const measured = { source: 'measured', sourceNote: `${derived.today}, watch of ${key} in ${job}` } as const;
-    const to = { ...line, text: String(likely), least, most, ...measured };
-    return ok(recordChanged(`house taught: ${line.name} to ${likely}`, 'line', { from: line, to }));
+    const to = { ...from.value, text: String(likely), least, most, ...measured };
+    return ok(recordChanged(`house taught: ${line.name} to ${likely}`, 'line', { from: from.value, to }));
   },
 });
 
@@ -121,10 +125,10 @@ export const writeTook = act<z.infer<typeof WriteTook>>({
   name: 'writeTook',
   says: 'Writes down what a job took of a line, for all its builds together.',
   input: WriteTook,
-  run: ({ records, lines, today }, { job: id, line: name, value, on = today }) => {
+  run: ({ records, today }, { job: id, line: name, value, on = today }) => {
     const job = findJob(records, id);
     if (!job.ok) return job;
-    const line = tookLines(lines(job.value.recipe)).get(name);
+    const line = tookLines(jobLines(records, job.value)).get(name);
     if (!line) return failed({ kind: 'no-line', line: name });
     const label = `${id}: ${line.label.toLowerCase()}`;
     const before = [...records.actual.values()].find(

@@ -6,15 +6,23 @@ import { findJob } from '#shared-calc/jobs/find-job.ts';
 import type { JobFault } from '#shared-calc/jobs/job-fault.ts';
 import { releaseStock } from '#shared-calc/jobs/keep-stock.ts';
 import { isBefore, moveJob as movedJob } from '#shared-calc/jobs/move-job.ts';
-import { squashChanges, type Change } from '#shared-calc/records/change.ts';
+import { isSoldState } from '#shared-calc/jobs/house-changes.ts';
+import { applyChange, squashChanges, type Change } from '#shared-calc/records/change.ts';
 import type { Job } from '#shared-calc/records/records.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
+import { acceptedQuote, quoteToAccept } from './accept-quote.ts';
 import { act } from './act.ts';
 import type { ActFault } from './act-fault.ts';
 import { buildJob, type Short } from './build-job.ts';
 import { readReason, reasonFields, withReason } from './reason.ts';
 
-const MoveJob = z.strictObject({ job: z.string(), state: z.string(), ...reasonFields });
+const MoveJob = z.strictObject({
+  job: z.string(),
+  state: z.string(),
+  quote: z.string().optional().describe('To accepted: the quote that the client said yes to; left out, the latest.'),
+  asIssued: z.boolean().optional().describe('To accepted: puts the boxes of the job back to what the quote says.'),
+  ...reasonFields,
+});
 
 export const moveJob = act<z.infer<typeof MoveJob>>({
   name: 'moveJob',
@@ -40,7 +48,7 @@ export function moveAndTake(derived: Derived, input: z.infer<typeof MoveJob>): R
   const job = findJob(records, input.job);
   if (!job.ok) return job;
   const { id, state: from } = job.value;
-  const change = movedJob(records, id, input.state);
+  const change = movedOrSold(derived, job.value, input);
   if (!change.ok) return change;
   const reason = readReason(records, input);
   if (!reason.ok) return reason;
@@ -51,6 +59,20 @@ export function moveAndTake(derived: Derived, input: z.infer<typeof MoveJob>): R
   const taken = takenFor(derived, job.value, { step, change: change.value });
   const kept = { step, job: id, reason: reason.value, against, on };
   return ok({ ...taken, change: withReason(taken.change, records, kept) });
+}
+
+/** Saying yes to a later revision moves what a job is sold as, and not the job. */
+function movedOrSold(derived: Derived, job: Job, input: z.infer<typeof MoveJob>): Result<Change, ActFault> {
+  const { records } = derived;
+  if (input.state !== 'accepted') return movedJob(records, job.id, input.state);
+  const quote = quoteToAccept(records, job.id, input.quote);
+  if (!quote.ok) return quote;
+  const isSold = isSoldState(job.state);
+  if (!quote.value || (isSold && quote.value.id === job.soldAs)) return movedJob(records, job.id, input.state);
+  const sold = acceptedQuote(derived, job, quote.value, input.asIssued ?? false);
+  if (!sold.ok || isSold) return sold;
+  const moved = movedJob(applyChange(records, sold.value), job.id, input.state);
+  return moved.ok ? ok(squashChanges(moved.value.label, [sold.value, moved.value])) : moved;
 }
 
 interface Move {

@@ -4,8 +4,10 @@ import { boxReader } from '#shared-calc/bench/box-reader.ts';
 import { useNames } from '#shared-calc/fields/uses.ts';
 import { freeId } from '#shared-calc/jobs/find-job.ts';
 import { linesOf } from '#shared-calc/recipe/lines-of.ts';
+import { isSold } from '#shared-calc/jobs/sold-house.ts';
 import { putRecords } from '#shared-calc/jobs/put-records.ts';
 import { inSentence, lineLabel } from '#shared-calc/recipe/line-label.ts';
+import { renamedLine } from '#shared-calc/recipe/rename-line.ts';
 import { splitRange } from '#shared-calc/recipe/range-text.ts';
 import type { BoxReading } from '#shared-calc/recipe/read-box.ts';
 import { cleanNoise } from '#shared-calc/quantity/write-figure.ts';
@@ -107,19 +109,6 @@ export const renameLine = lineAct<z.infer<typeof RenameLine>>({
   },
 });
 
-function renamedLine(line: Line, from: string, to: string): Line {
-  const says = line.says?.replaceAll(`{${from}}`, `{${to}}`);
-  return {
-    ...line,
-    name: line.name === from ? to : line.name,
-    text:
-      line.unit === 'choice' && line.text !== from && !line.text.includes('(')
-        ? line.text
-        : renameInRule(line.text, from, to),
-    ...(says !== undefined && { says }),
-  };
-}
-
 function renamedLocal(value: LocalValue, from: string, to: string): LocalValue {
   return { ...value, line: value.line === from ? to : value.line, text: renameInRule(value.text, from, to) };
 }
@@ -156,7 +145,9 @@ export const removeLine = lineAct<z.infer<typeof RemoveLine>>({
   run: (records, line, { anyway }) => {
     const by = anyway ? [] : needsOf(records, line);
     if (by.length > 0) return failed({ kind: 'needed', record: { kind: 'line', id: line.id }, by });
-    const locals = localsOf(records, line.recipe).filter((value) => value.line === line.name);
+    const locals = localsOf(records, line.recipe).filter(
+      ({ line: name, job }) => name === line.name && !isSold(records, job),
+    );
     const gone = locals.map(({ id }) => id);
     return ok(
       diffRecords(`${inSentence(lineLabel(line))} removed`, records, {

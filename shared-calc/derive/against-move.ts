@@ -1,11 +1,11 @@
 import { goodsInLedger, membersOf, NOTHING, stock, stockOf, type LotStock } from '#shared-calc/buy/ledger.ts';
 import { daysBetween } from '#shared-calc/calendar/day.ts';
-import type { Job } from '#shared-calc/records/records.ts';
+import type { IssuedQuote, Job } from '#shared-calc/records/records.ts';
 import { goodsLabel, unitInStore } from '#shared-calc/buy/unit-of-goods.ts';
 import { latestQuote } from '#shared-calc/jobs/issue-quote.ts';
 import { isBefore } from '#shared-calc/jobs/move-job.ts';
 import { quoteDifferences } from '#shared-calc/jobs/quote-differences.ts';
-import { readQuoteBody } from '#shared-calc/jobs/quote-body.ts';
+import { bodyOf } from '#shared-calc/jobs/sold-house.ts';
 import { goodsWords } from '#shared-calc/quantity/goods-words.ts';
 import type { Display } from '#shared-calc/quantity/shown-unit.ts';
 import { batchesNow } from '#shared-calc/prepare/animal-quarantine.ts';
@@ -97,14 +97,21 @@ function againstDeposit({ id, depositOn }: Job): readonly Against[] {
 }
 
 /** The quote of a job is what it was issued for: what was written in the job since wants a revision. */
-function againstQuote({ records }: Derived, { job: { id }, sheet }: DerivedJob): readonly Against[] {
-  const quote = latestQuote(records, id);
-  const body = quote && readQuoteBody(quote.body);
-  if (!quote || !body) return [{ what: 'quote', why: `No quote of ${id} has been issued.` }];
-  const count = quoteDifferences(sheet, body);
+function againstQuote({ records }: Derived, worked: DerivedJob): readonly Against[] {
+  const { id } = worked.job;
+  const latest = latestQuote(records, id);
+  const quote = latest && (worked.sold?.quote ?? latest);
+  const count = quote && differenceCount(worked, quote);
+  if (!quote || count === undefined) return [{ what: 'quote', why: `No quote of ${id} has been issued.` }];
   if (count === 0) return [];
   const things = count === 1 ? '1 thing' : `${count} things`;
   return [{ what: 'quote', why: `${id} differs from quote ${quote.id} in ${things}: issue a revision.` }];
+}
+
+function differenceCount({ sheet, sold }: DerivedJob, quote: IssuedQuote): number | undefined {
+  if (sold) return sold.differs().changed.length;
+  const body = bodyOf(quote);
+  return body && quoteDifferences(sheet, body).length;
 }
 
 /** Until it is built, what the Store cannot give for it; later, plants kept for it that still stand apart. */

@@ -12,8 +12,11 @@ import type { JobFault } from '#shared-calc/jobs/job-fault.ts';
 import { benchPlace, type PlaceCheck } from '#shared-calc/jobs/place-checks.ts';
 import type { PlantedBench } from '#shared-calc/jobs/order-plants.ts';
 import { keysOf, type JobSheet } from '#shared-calc/jobs/job-sheet.ts';
+import type { SoldHouse } from '#shared-calc/jobs/sold-house.ts';
 import { sheetInput, type WorkedJob } from '#shared-calc/jobs/worked-job.ts';
+import { houseAsSold, houseNow, pricesAsSold, pricesToBuy, rulesAsSold } from '#shared-calc/jobs/working-house.ts';
 import { calendarOf } from '#shared-calc/prepare/calendar-of.ts';
+import { jobStore } from '#shared-calc/prepare/plan-store.ts';
 import type { PlanFault } from '#shared-calc/prepare/plan-fault.ts';
 import { quoteRules, type QuoteRules } from '#shared-calc/price/quote-rules.ts';
 import type { Display } from '#shared-calc/quantity/shown-unit.ts';
@@ -21,6 +24,7 @@ import { displayOf } from '#shared-calc/records/display-of.ts';
 import type { Job, Line, Records, Workshop } from '#shared-calc/records/records.ts';
 import { workshopOf } from '#shared-calc/records/workshop-of.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
+import { soldJob, type SoldJob } from './sold-job.ts';
 import { jobPlan, type JobPlan } from './job-plan.ts';
 import { openJobSheets, type JobSheets } from '#shared-calc/jobs/job-sheets.ts';
 import { useDays } from './use-days.ts';
@@ -66,6 +70,8 @@ export interface DerivedJob extends WorkedJob {
   readonly plan: () => Result<JobPlan, PlanFault>;
   /** The day on which it uses a material, from which stock for it is judged. */
   readonly useOn: (material: string) => Day;
+  /** What it was sold as, from *accepted* on; none while it follows its recipe. */
+  readonly sold?: SoldJob;
 }
 
 export function derive(records: Records, today: Day): Derived {
@@ -82,7 +88,8 @@ function openCaches() {
     calendar: memo<WorkCalendar>(),
     prices: memo<PriceBook>(),
     rules: memo<QuoteRules>(),
-    jobs: memos<DerivedJob>(),
+    jobs: memos<Omit<DerivedJob, 'plan'>>(),
+    plans: memos<DerivedJob>(),
     runs: memos<Result<JobsRun, JobFault>>(),
   };
 }
@@ -133,7 +140,7 @@ function derivedWith(caches: Caches, records: Records, today: Day): Derived {
     },
     job: (id) => {
       const job = records.job.get(id);
-      return job && jobWith(caches.jobs, shared, job);
+      return job && jobWith(caches, shared, job);
     },
     update: (next, day = today) => derivedWith(caches, next, day),
   };
@@ -160,36 +167,70 @@ function runOver(caches: Caches, derived: Omit<Derived, 'run'>, asked: JobsToBuy
   );
 }
 
-function jobWith(jobs: Caches['jobs'], shared: Shared, job: Job): DerivedJob {
+/** A job's plan also reads what has happened of it; its bench does not. */
+function jobWith({ jobs, plans }: Caches, shared: Shared, job: Job): DerivedJob {
+  const { records, today, display } = shared;
+  const worked = workedWith(jobs, shared, job);
+  return plans(job.id, [worked, records.done, records.tub, records.move, records.order], () => {
+    const wish = { on: today, calendar: shared.calendar() };
+    const store = jobStore(records, job.id, today);
+    return { ...worked, plan: lazy(() => jobPlan(worked, { records, display, wish, store })) };
+  });
+}
+
+function workedWith(jobs: Caches['jobs'], shared: Shared, job: Job): Omit<DerivedJob, 'plan'> {
   const { records, today, display, workshop } = shared;
   const sheet = shared.sheets().sheet(job);
-  const lines = shared.sheets().lines(job.recipe);
-  const on = [sheet, lines, today, workshop, shared.prices(), shared.rules(), shared.calendar()];
-  return jobs(job.id, [...on, records.material, records.supplier, records.cultureKind], () => {
-    const prices = shared.prices();
-    const bench = onceBench(sheetInput(sheet, lines, prices));
+  const sold = shared.sheets().sold(job);
+  const lines = sold?.lines ?? shared.sheets().lines(job.recipe);
+  const now = shared.prices();
+  const on = [sheet, sold, lines, today, workshop, now, shared.rules(), shared.calendar()];
+  const { material, supplier, cultureKind, recipe, rate, houseChange } = records;
+  return jobs(job.id, [...on, material, supplier, cultureKind, recipe, rate, houseChange], () => {
+    const { pricing, toBuy, house } = termsOf(shared, { job, sheet, sold });
+    const bench = onceBench(sheetInput(sheet, lines, pricing.prices));
     const keys = keysOf(sheet);
-    const pricing = { prices, rules: shared.rules(), basis: job.basis, oneOffs: sheet.oneOffs };
-    const sums = new Map<string, Result<OrderSums, OrderFault>>();
+    const known = new Map<string, Result<OrderSums, OrderFault>>();
+    const sums = (columns = keys) => getOr(known, columns.join('\n'), () => orderSums(bench, columns, pricing));
     const checks = new Map<string, readonly CheckResult[]>();
-    const needs = lazy(() => needAmounts(bench, keys, prices));
-    const wish = { on: today, calendar: shared.calendar() };
+    const needs = lazy(() => needAmounts(bench, keys, toBuy));
     return {
       job,
       sheet,
       keys,
       bench,
       pricing,
+      house,
       planted: { bench, survey: job.survey },
       needs,
-      uses: lazy(() => usesOf(job.id, needs(), prices)),
-      sums: (columns = keys) => getOr(sums, columns.join('\n'), () => orderSums(bench, columns, pricing)),
+      uses: lazy(() => usesOf(job.id, needs(), toBuy)),
+      sums,
       checks: (column) => getOr(checks, column, () => checksOf(bench, column, display)),
       place: benchPlace(bench, job, display),
-      useOn: useDays({ bench, keys, ...wish, handover: job.handover, deposit: job.depositOn }, records),
-      plan: lazy(() => jobPlan({ job, bench, keys }, { records, display, wish })),
+      useOn: useDays(
+        { bench, keys, on: today, calendar: shared.calendar(), handover: job.handover, deposit: job.depositOn },
+        records,
+      ),
+      ...(sold && { sold: soldJob({ job, house: sold, sheet, sums }) }),
     };
   });
+}
+
+interface Worked {
+  readonly job: Job;
+  readonly sheet: JobSheet;
+  readonly sold: SoldHouse | undefined;
+}
+
+/** What a job is priced, bought and quoted with: all of today, or priced as it was sold. */
+function termsOf({ records, workshop, prices, rules }: Shared, { job, sheet, sold }: Worked) {
+  const rest = { basis: job.basis, oneOffs: sheet.oneOffs };
+  const now = prices();
+  if (!sold)
+    return { toBuy: now, house: houseNow(records, job.recipe), pricing: { prices: now, rules: rules(), ...rest } };
+  const asSold = pricesAsSold(sold, now);
+  const pricing = { prices: asSold, rules: rulesAsSold(sold, records), ...rest };
+  return { toBuy: pricesToBuy(asSold, now), house: houseAsSold(sold, workshop), pricing };
 }
 
 function usesOf(

@@ -1,7 +1,8 @@
 import type { Bench } from '#shared-calc/bench/open-bench.ts';
 import type { Day } from '#shared-calc/calendar/day.ts';
 import { lampDue } from '#shared-calc/prepare/care-calendar.ts';
-import { planFacts, type PlanFacts } from '#shared-calc/prepare/plan-facts.ts';
+import { planFacts, type PlanFacts, type PlanTerms } from '#shared-calc/prepare/plan-facts.ts';
+import type { PlanStore } from '#shared-calc/prepare/planned-goods.ts';
 import type { PlanFault } from '#shared-calc/prepare/plan-fault.ts';
 import { prepPlan, type PlanWish, type PrepPlan } from '#shared-calc/prepare/prep-plan.ts';
 import { sizeCare, type SizeCare } from '#shared-calc/prepare/size-care.ts';
@@ -9,6 +10,7 @@ import { sizeFigures } from '#shared-calc/prepare/size-figures.ts';
 import { stepMinutes, type TimedStep } from '#shared-calc/prepare/step-minutes.ts';
 import type { Display } from '#shared-calc/quantity/shown-unit.ts';
 import type { Job, Records } from '#shared-calc/records/records.ts';
+import { withJobFacts } from './job-facts.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
 
 /** The dates of an order, and what its bench gives for them. */
@@ -34,15 +36,18 @@ interface DatedOrder {
 }
 
 interface DateTerms {
-  readonly records: Pick<Records, 'material' | 'supplier' | 'cultureKind'>;
+  readonly records: PlanTerms['records'] & Pick<Records, 'done'>;
+  readonly store: PlanStore;
   readonly display: Display;
   readonly wish: PlanWish;
 }
 
-/** Works out the dates of some columns of a bench. */
-export function orderDates({ bench, keys }: DatedOrder, terms: DateTerms): Result<OrderDates, PlanFault> {
-  const { records, display, wish } = terms;
-  const facts = planFacts(bench, keys, records);
+/** Works out the dates of some columns of a bench, of a job with what has happened of it. */
+export function orderDates(
+  { bench, keys, job }: DatedOrder & { readonly job?: Job | undefined },
+  { records, display, wish, store }: DateTerms,
+): Result<OrderDates, PlanFault> {
+  const facts = orderFacts({ bench, keys, job }, { records, wish, store });
   if (!facts.ok) return facts;
   const plan = prepPlan(facts.value, wish);
   if (!plan.ok) return plan;
@@ -58,6 +63,15 @@ export function orderDates({ bench, keys }: DatedOrder, terms: DateTerms): Resul
   });
 }
 
+/** The input of a plan: of a job with what the book tells of its steps. */
+export function orderFacts(
+  { bench, keys, job }: DatedOrder & { readonly job?: Job | undefined },
+  { records, wish, store }: Omit<DateTerms, 'display'>,
+): Result<PlanFacts, PlanFault> {
+  const facts = planFacts(bench, keys, { records, store, on: wish.on, ...(job && { job: job.id }) });
+  return facts.ok && job ? ok(withJobFacts(facts.value, { job, records, wish })) : facts;
+}
+
 /** A job's dates, from its handover and its deposit. */
 export function jobPlan(
   { job, ...order }: DatedOrder & { readonly job: Job },
@@ -65,9 +79,12 @@ export function jobPlan(
 ): Result<JobPlan, PlanFault> {
   if (order.keys.length === 0) return failed({ kind: 'no-sizes', job: job.id });
   const { handover, depositOn: deposit } = job;
-  const dates = orderDates(order, {
-    ...terms,
-    wish: { ...wish, ...(handover !== undefined && { handover }), ...(deposit !== undefined && { deposit }) },
-  });
+  const dates = orderDates(
+    { ...order, job },
+    {
+      ...terms,
+      wish: { ...wish, ...(handover !== undefined && { handover }), ...(deposit !== undefined && { deposit }) },
+    },
+  );
   return dates.ok ? ok({ job, ...dates.value }) : dates;
 }

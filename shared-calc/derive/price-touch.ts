@@ -2,7 +2,8 @@ import { orderSums, type OrderFault } from '#shared-calc/bench/order-sums.ts';
 import { addDays, type Day } from '#shared-calc/calendar/day.ts';
 import { latestQuote } from '#shared-calc/jobs/issue-quote.ts';
 import { isBefore } from '#shared-calc/jobs/move-job.ts';
-import { readQuoteBody, type QuoteBody } from '#shared-calc/jobs/quote-body.ts';
+import type { QuoteBody } from '#shared-calc/jobs/quote-body.ts';
+import { bodyOf as frozenBody } from '#shared-calc/jobs/sold-house.ts';
 import { partsOf, reworkQuote } from '#shared-calc/jobs/rework-quote.ts';
 import type { QuoteSums } from '#shared-calc/price/quote-sums.ts';
 import { sameData } from '#shared-calc/records/same-data.ts';
@@ -70,8 +71,9 @@ function lastNewDay({ packPrice }: Records, { records, today }: Derived): Day {
 }
 
 function bodyOf(records: Records, job: string): QuoteBody | undefined {
-  const quote = latestQuote(records, job);
-  return quote && readQuoteBody(quote.body);
+  const soldAs = records.job.get(job)?.soldAs;
+  const quote = records.issuedQuote.get(soldAs ?? '') ?? latestQuote(records, job);
+  return quote && frozenBody(quote);
 }
 
 /** An issued quote, bought at other prices. */

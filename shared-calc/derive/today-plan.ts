@@ -1,27 +1,33 @@
-import type { DerivedJob } from './derived.ts';
+import type { DoneStep } from '#shared-calc/fields/done.ts';
+import type { Derived, DerivedJob } from './derived.ts';
+import { planActs } from './plan-acts.ts';
 import { isUnderWay } from './planned-jobs.ts';
 import { isBefore } from '#shared-calc/jobs/move-job.ts';
 import type { PrepPlan } from '#shared-calc/prepare/prep-plan.ts';
 import type { PrepStepName } from '#shared-calc/prepare/prep-steps.ts';
 import { sayDay } from '#shared-calc/prepare/say-day.ts';
-import { builder, grower, ofJob, type TodayDraft } from './today-item.ts';
+import { builder, ofJob, type TodayDraft } from './today-item.ts';
 
-type Step = PrepStepName | 'hardscape';
-
-const orderWords: Readonly<Partial<Record<Step, string>>> = {
+const orderWords: Readonly<Partial<Record<PrepStepName, string>>> = {
   tank: 'order the tank',
   hardscape: 'order wood, cork and sealant',
   plants: 'order plants',
   media: 'order media',
   panes: 'order the panes',
   lamps: 'order lamps and misting',
+  leaves: 'order leaves',
 };
 
-const doWords: Readonly<Partial<Record<Step, readonly [what: string, who: string]>>> = {
-  panel: ['glue the background', builder],
-  springtails: ['start springtails', grower],
-  leaves: ['treat the leaves', grower],
-  build: ['build', builder],
+const doWords: Readonly<Record<DoneStep, string>> = {
+  panel: 'glue the background',
+  looks: 'look over the plants',
+  cleared: 'clear the plants',
+  springtails: 'start springtails',
+  blend: 'blend the mix',
+  leaves: 'treat the leaves',
+  build: 'build',
+  watch: 'sign the watch',
+  handover: 'hand over',
 };
 
 /** Goods of a paid job that are still to be ordered, on the last day to do so. */
@@ -30,7 +36,7 @@ export function goodsItems({ job, plan }: DerivedJob): readonly TodayDraft[] {
   const dates = plan();
   if (!dates.ok) return [];
   const { plan: prep } = dates.value;
-  return stepsOf(prep).flatMap(({ step, orderBy }): readonly TodayDraft[] =>
+  return prep.steps.flatMap(({ step, orderBy }): readonly TodayDraft[] =>
     orderBy === undefined
       ? []
       : [
@@ -40,50 +46,28 @@ export function goodsItems({ job, plan }: DerivedJob): readonly TodayDraft[] {
             what: orderWords[step] ?? `order ${step}`,
             who: builder,
             why: whyOf(prep),
-            decides: prep.decides.ordered && prep.decides.first === step,
+            decides: prep.decides.is === 'to order' && prep.decides.first === step,
             tick: { is: 'go' },
           },
         ],
   );
 }
 
-/** The other open steps of a paid job, on their latest days. */
-export function stepItems({ job, plan }: DerivedJob): readonly TodayDraft[] {
+/** What else is to be done for a paid job, on its latest days. */
+export function stepItems({ job, plan }: DerivedJob, { records, calendar }: Derived): readonly TodayDraft[] {
   if (!isUnderWay(job)) return [];
   const dates = plan();
   if (!dates.ok) return [];
   const { plan: prep } = dates.value;
-  const open = isBefore(job.state, 'built') ? stepsOf(prep) : [];
-  const items = open.flatMap(({ step, date }): readonly TodayDraft[] => {
-    const [what, who] = doWords[step] ?? [];
-    if (what === undefined || who === undefined) return [];
-    return [
-      {
-        ...ofJob(job, step),
-        day: date,
-        what,
-        who,
-        why: whyOf(prep),
-        decides: !prep.decides.ordered && prep.decides.first === step,
-        tick: { is: 'go' },
-      },
-    ];
-  });
-  return [
-    ...items,
-    {
-      ...ofJob(job, 'handover'),
-      day: prep.handover,
-      what: 'hand over',
-      who: builder,
-      why: whyOf(prep),
-      tick: { is: 'go' },
-    },
-  ];
-}
-
-function stepsOf({ steps, hardscape }: PrepPlan) {
-  return [...steps, ...(hardscape ? [hardscape] : [])];
+  return planActs({ job: job.id, plan: prep, records, calendar }).map(({ step, day, who, ends, decides }) => ({
+    ...ofJob(job, step === 'looks' ? `looks ${day}` : step),
+    day,
+    what: doWords[step],
+    who,
+    why: whyOf(prep),
+    decides,
+    tick: { is: 'did', step, ends },
+  }));
 }
 
 function whyOf({ build, handover }: PrepPlan): string {

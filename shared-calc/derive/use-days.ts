@@ -2,12 +2,12 @@ import type { Bench } from '#shared-calc/bench/open-bench.ts';
 import { addDays, type Day } from '#shared-calc/calendar/day.ts';
 import { previousOpen, type WorkCalendar } from '#shared-calc/calendar/work-calendar.ts';
 import { isLeafNeed } from '#shared-calc/prepare/leaf-lines.ts';
-import { planFacts, type PlanFacts } from '#shared-calc/prepare/plan-facts.ts';
-import { stepOfGroup, type PlannedGoods } from '#shared-calc/prepare/planned-goods.ts';
+import { planFacts, type PlanFacts, type PlanTerms } from '#shared-calc/prepare/plan-facts.ts';
+import { stepOfGroup, type PlannedGoods, type PlanStore } from '#shared-calc/prepare/planned-goods.ts';
 import { prepPlan, type PrepPlan } from '#shared-calc/prepare/prep-plan.ts';
 import type { GoodsStep } from '#shared-calc/prepare/prep-steps.ts';
 import { lazy } from '#shared-calc/records/memo.ts';
-import type { Line, Records } from '#shared-calc/records/records.ts';
+import type { Line } from '#shared-calc/records/records.ts';
 
 /** The bench of an order, with its wanted days. */
 export interface UsedOrder {
@@ -19,8 +19,11 @@ export interface UsedOrder {
   readonly deposit?: Day | undefined;
 }
 
-type UseRecords = Pick<Records, 'material' | 'supplier' | 'cultureKind'>;
-type Goods = GoodsStep | 'leaves' | 'others';
+type UseRecords = PlanTerms['records'];
+type Goods = GoodsStep | 'others';
+
+/** Nothing has come yet, and leaves are there. */
+const unread: PlanStore = { factOf: () => undefined, gives: () => Infinity };
 
 /**
  * The day on which an order uses each material: the panes' day, the gluing for wood and cork, the build for plants. It is
@@ -28,7 +31,7 @@ type Goods = GoodsStep | 'leaves' | 'others';
  * reads no stock, because what can be used of that rests on it. Without a plan it is the day asked.
  */
 export function useDays(order: UsedOrder, records: UseRecords): (material: string) => Day {
-  const facts = lazy(() => planFacts(order.bench, order.keys, records));
+  const facts = lazy(() => planFacts(order.bench, order.keys, { records, store: unread, on: order.on }));
   const days = new Map<Goods, Day>();
   const dayOf = (goods: Goods): Day => {
     const worked = facts();
@@ -59,18 +62,18 @@ function goodsOf(line: Line): Goods {
   return isLeafNeed(line) ? 'leaves' : (stepOfGroup[line.group ?? ''] ?? 'others');
 }
 
-const none: PlannedGoods = { tank: [], plants: [], media: [], panes: [], lamps: [], hardscape: [] };
+const none: PlannedGoods = { tank: [], plants: [], media: [], panes: [], lamps: [], hardscape: [], leaves: [] };
 
 /** By the plan of an order that has nothing but these goods to wait for. */
 function dayWith(facts: PlanFacts, goods: Goods, order: UsedOrder): Day {
   const { on, deposit = on, calendar, handover } = order;
   const start = deposit > on ? deposit : on;
-  const { springtailDays: _, ...rest } = facts;
+  const { springtailDays: _, tub: _tub, ...rest } = facts;
   const alone: PlanFacts = {
     ...rest,
     leaves: goods === 'leaves',
     clientTank: false,
-    goods: goods === 'leaves' || goods === 'others' ? none : { ...none, [goods]: facts.goods[goods] },
+    goods: goods === 'others' ? none : { ...none, [goods]: facts.goods[goods] },
   };
   const plan = prepPlan(alone, { on: start, calendar, ...(handover !== undefined && { handover }) });
   const day = plan.ok ? dayIn(plan.value, goods, { facts, calendar }) : wantedBuild(facts, order);

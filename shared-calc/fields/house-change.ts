@@ -27,3 +27,5 @@ export const houseChange = {
     { fresh: [] },
   ),
 };
+
+export type HouseAnswer = z.infer<(typeof houseChange)['answers']['schema']>[number];

@@ -6,7 +6,8 @@ import type { Line, QuoteLine } from '#shared-calc/records/records.ts';
 import { ok, type Result } from '#shared-calc/result.ts';
 import type { SheetColumn, Written, WrittenByLine } from './job-sheet.ts';
 import type { QuoteBody } from './quote-body.ts';
-import { byId, partsOf, reworkQuote, type QuoteParts } from './rework-quote.ts';
+import { byId } from '#shared-calc/records/by-id.ts';
+import { partsOf, reworkQuote, type QuoteParts } from './rework-quote.ts';
 
 /**
  * What changed between two issued quotes, and by whom, from their frozen bodies alone: first the client's edits, worked

@@ -18,11 +18,21 @@ import { storeLocals } from './store-sheet.ts';
 export function copyJob(records: Records, id: string, { on }: { readonly on: Day }): Result<JobMade, JobFault> {
   const found = findJob(records, id);
   if (!found.ok) return found;
-  const { handover: _, depositCoins: __, depositOn: ___, nextOn: ____, ...rest } = found.value;
+  const { title, client, contact, recipe, site, access, audience, animals, area, basis, note, survey } = found.value;
   const job: Job = {
-    ...rest,
+    client,
+    contact,
+    recipe,
+    site,
+    access,
+    audience,
+    animals,
+    area,
+    basis,
+    note,
+    survey,
     id: nextJobId(records),
-    title: `Copy of ${rest.title}`,
+    title: `Copy of ${title}`,
     state: 'enquiry',
     enquiredOn: on,
     nextAct: nextActOf('enquiry'),

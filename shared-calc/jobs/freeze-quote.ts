@@ -12,7 +12,6 @@ import { cleanNoise } from '#shared-calc/quantity/write-figure.ts';
 import type { QuoteSums } from '#shared-calc/price/quote-sums.ts';
 import { displayOf } from '#shared-calc/records/display-of.ts';
 import type { Line, Records, Workshop } from '#shared-calc/records/records.ts';
-import { workshopOf } from '#shared-calc/records/workshop-of.ts';
 import type { Survey } from '#shared-calc/fields/survey.ts';
 import { surveyCautions } from './survey-cautions.ts';
 import { benchPlace } from './place-checks.ts';
@@ -30,11 +29,11 @@ export interface Issue {
 /** Records everything that a quote was worked out from, and its results. */
 export function freezeQuote(
   records: Records,
-  { sheet, bench, pricing }: WorkedJob,
+  { sheet, bench, pricing, house }: WorkedJob,
   { needs, quote }: OrderSums,
   issue: Issue,
 ): QuoteBody {
-  const workshop = workshopOf(records);
+  const { recipe, workshop, rates, changes } = house;
   const { lines } = bench.input();
   const place = sheet.job && benchPlace(bench, sheet.job, displayOf(workshop));
   return {
@@ -44,7 +43,7 @@ export function freezeQuote(
     validUntil: addDays(issue.issuedOn, workshop.quoteValidDays),
     ...(sheet.job && { job: sheet.job }),
     basis: pricing.basis,
-    recipe: records.recipe.get(sheet.recipe) ?? { id: sheet.recipe, title: sheet.recipe, note: '' },
+    recipe,
     lines: [...lines],
     whole: frozenWritten(sheet.whole),
     columns: sheet.columns.map((column) => ({
@@ -53,13 +52,14 @@ export function freezeQuote(
     })),
     oneOffs: [...sheet.oneOffs],
     workshop,
-    rates: [...records.rate.values()],
+    rates: [...rates],
     margins: [...pricing.rules.margins],
     taxClasses: [...pricing.rules.taxClasses],
     ...frozenGoods(records, pricing.prices, lines),
     needs: needs.needs.map(frozenNeed),
     sums: frozenSums(quote),
     cautions: clientCautions(lines, sheet.job?.survey).map(({ says, decides }) => ({ says, decides })),
+    ...(changes.length > 0 && { changes: [...changes] }),
   };
 }
 

@@ -6,15 +6,22 @@ import { arrived } from './next-act.ts';
 import { putRecords } from './put-records.ts';
 import { writeQuoteBody, type QuoteBody } from './quote-body.ts';
 
+/** Quotes that nobody was sent: a job that was accepted without one is frozen under such a number. */
+const UNSENT = /^S-\d+$/;
+
+export function isUnsent({ number }: Pick<IssuedQuote, 'number'>): boolean {
+  return UNSENT.test(number);
+}
+
 /** The number that a job's next quote is a revision of; none before the first issue. */
 export function quoteNumberOf(records: Pick<Records, 'issuedQuote'>, job: string): string | undefined {
   return latestQuote(records, job)?.number;
 }
 
-/** The last revision issued for a job. */
+/** The last revision issued for a job and sent to its client. */
 export function latestQuote(records: Pick<Records, 'issuedQuote'>, job: string): IssuedQuote | undefined {
   return [...records.issuedQuote.values()]
-    .filter((quote) => quote.job === job)
+    .filter((quote) => quote.job === job && !isUnsent(quote))
     .toSorted(byIssue)
     .at(-1);
 }

@@ -2,7 +2,9 @@ import { kindGiven } from './kind-given.ts';
 import { surveyGiven } from './survey-given.ts';
 import type { GivenText, SizeAnimals } from '#shared-calc/recipe/column.ts';
 import { columnKey, writtenByLine, type JobSheet, type SheetColumn } from './job-sheet.ts';
-import type { Job, Line, LocalValue, QuoteLine, Records, Size } from '#shared-calc/records/records.ts';
+import { byDay } from './house-changes.ts';
+import { soldHouse, soldQuote, type SoldHouse } from './sold-house.ts';
+import type { HouseChange, Job, Line, LocalValue, QuoteLine, Records, Size } from '#shared-calc/records/records.ts';
 import { bySortKey } from '#shared-calc/records/sort-key.ts';
 import { memo, memos, sameList } from '#shared-calc/records/memo.ts';
 
@@ -10,15 +12,21 @@ import { memo, memos, sameList } from '#shared-calc/records/memo.ts';
 export interface JobSheets {
   readonly sheet: (job: Job) => JobSheet;
   readonly lines: (recipe: string) => readonly Line[];
+  /** The house that a job was sold in; none while it follows its recipe. */
+  readonly sold: (job: Job) => SoldHouse | undefined;
 }
 
-type Tables = Pick<Records, 'line' | 'size' | 'localValue' | 'quoteLine' | 'tank' | 'animalKind'>;
+type Tables = Pick<
+  Records,
+  'line' | 'size' | 'localValue' | 'quoteLine' | 'tank' | 'animalKind' | 'issuedQuote' | 'houseChange' | 'workshop'
+>;
 
 interface Index {
   readonly lines: Groups<Line>;
   readonly sizes: Groups<Size>;
   readonly values: Groups<LocalValue>;
   readonly oneOffs: Groups<QuoteLine>;
+  readonly changes: Groups<HouseChange>;
 }
 
 /** Records by the recipe, job or size they belong to; a table is grouped again only if it changed. */
@@ -27,7 +35,8 @@ function openIndex(): (tables: Tables) => Index {
   const sizes = memo<Groups<Size>>();
   const values = memo<Groups<LocalValue>>();
   const oneOffs = memo<Groups<QuoteLine>>();
-  return ({ line, size, localValue, quoteLine }) => ({
+  const changes = memo<Groups<HouseChange>>();
+  return ({ line, size, localValue, quoteLine, houseChange }) => ({
     lines: lines([line], (before) =>
       groupsOf(line.values(), { keyOf: ({ recipe }) => recipe, inOrder: bySortKey }, before),
     ),
@@ -38,6 +47,9 @@ function openIndex(): (tables: Tables) => Index {
       groupsOf(localValue.values(), { keyOf: (value) => boxOwner(value.job, value.size) }, before),
     ),
     oneOffs: oneOffs([quoteLine], (before) => groupsOf(quoteLine.values(), { keyOf: ({ job }) => job }, before)),
+    changes: changes([houseChange], (before) =>
+      groupsOf(houseChange.values(), { keyOf: ({ recipe }) => recipe, inOrder: byDay }, before),
+    ),
   });
 }
 
@@ -46,16 +58,17 @@ function givensOf() {
   const surveys = memos<ReadonlyMap<string, GivenText>>();
   const givens = memos<ReadonlyMap<string, GivenText>>();
   const animals = memos<SizeAnimals>();
-  return ({ animalKind }: Pick<Tables, 'animalKind'>, linesOf: JobSheets['lines']) => ({
+  return ({ animalKind }: Pick<Tables, 'animalKind'>, linesOf: (job: Job) => readonly Line[]) => ({
     animalsOf: ({ id, animalKind: named, animals: count }: Size) => {
       const kind = animalKind.get(named ?? '');
       return animals(id, [kind, count], () => ({ ...(kind && { kind }), ...(count !== undefined && { count }) }));
     },
-    givenOf: ({ id: job, survey, recipe }: Job) => {
-      const lines = linesOf(recipe);
+    givenOf: (of: Job) => {
+      const { id: job, survey } = of;
+      const lines = linesOf(of);
       const asked = surveys(job, [survey, lines], () => surveyGiven(survey, lines));
-      return (size: string, of: SizeAnimals) =>
-        givens(size, [asked, of, lines], () => new Map([...kindGiven(of, lines), ...asked]));
+      return (size: string, kept: SizeAnimals) =>
+        givens(size, [asked, kept, lines], () => new Map([...kindGiven(kept, lines), ...asked]));
     },
   });
 }
@@ -67,16 +80,24 @@ export function openJobSheets(): (tables: Tables) => JobSheets {
   const columns = memos<SheetColumn>();
   const columnLists = memos<readonly SheetColumn[]>();
   const sheets = memos<JobSheet>();
+  const houses = memos<SoldHouse | undefined>();
   return (tables) => {
-    const { lines, sizes, values, oneOffs } = indexed(tables);
+    const { lines, sizes, values, oneOffs, changes } = indexed(tables);
+    const coinDecimals = tables.workshop.get('workshop')?.coinDecimals ?? 2;
     const writtenOf = (job: string, size?: string) => writtenByLine(groupOf(values, boxOwner(job, size)));
-    const { animalsOf, givenOf } = givens(tables, (recipe) => groupOf(lines, recipe));
+    const soldOf = (job: Job): SoldHouse | undefined => {
+      const quote = soldQuote(tables, job);
+      const now = { lines: groupOf(lines, job.recipe), changes: groupOf(changes, job.recipe), coinDecimals };
+      return quote && houses(job.id, [quote, ...Object.values(now)], () => soldHouse(quote, job.id, now));
+    };
+    const { animalsOf, givenOf } = givens(tables, (job) => soldOf(job)?.lines ?? groupOf(lines, job.recipe));
     const columnsOf = (job: Job): readonly SheetColumn[] => {
       const list: SheetColumn[] = [];
       const givenTo = givenOf(job);
+      const sold = soldOf(job);
       for (const size of groupOf(sizes, job.id)) {
         const { id, tank: code, label, count } = size;
-        const tank = tables.tank.get(code);
+        const tank = sold?.tanks.get(code) ?? tables.tank.get(code);
         if (!tank) continue;
         const kept = animalsOf(size);
         const parts = {
@@ -95,6 +116,7 @@ export function openJobSheets(): (tables: Tables) => JobSheets {
     };
     return {
       lines: (recipe) => groupOf(lines, recipe),
+      sold: soldOf,
       sheet: (job) => {
         const parts = { columns: columnsOf(job), whole: writtenOf(job.id), oneOffs: groupOf(oneOffs, job.id) };
         return sheets(job.id, [job, ...Object.values(parts)], () => ({ job, recipe: job.recipe, ...parts }));

@@ -147,6 +147,8 @@ export const QuoteBody = z.strictObject({
   sums: FrozenSums,
   /** General cautions for the client; left out of quotes from before there was a table of them. */
   cautions: z.array(z.strictObject({ says: z.string(), decides: z.string() })).exactOptional(),
+  /** House changes that its lines have; left out if none, and in quotes from before houses kept a log. */
+  changes: z.array(z.string()).exactOptional(),
 });
 
 export type QuoteBody = z.infer<typeof QuoteBody>;

@@ -3,9 +3,11 @@ import { orderSums, type OrderFault } from '#shared-calc/bench/order-sums.ts';
 import type { Goods, PriceBook } from '#shared-calc/buy/price-book.ts';
 import { quoteRules } from '#shared-calc/price/quote-rules.ts';
 import type { QuoteSums } from '#shared-calc/price/quote-sums.ts';
+import { byId } from '#shared-calc/records/by-id.ts';
 import { ok, type Result } from '#shared-calc/result.ts';
 import type { SheetColumn, WrittenByLine } from './job-sheet.ts';
 import { keysOf } from './job-sheet.ts';
+import { ratesOf } from './frozen-rates.ts';
 import { sheetInput } from './worked-job.ts';
 import type { FrozenColumn, FrozenWritten, QuoteBody } from './quote-body.ts';
 
@@ -35,15 +37,6 @@ export function reworkQuote(parts: QuoteParts): Result<QuoteSums, OrderFault> {
   const bench = onceBench(sheetInput(parts, parts.lines, prices));
   const sums = orderSums(bench, keysOf(parts), { prices, rules, basis: parts.basis, oneOffs: parts.oneOffs });
   return sums.ok ? ok(sums.value.quote) : sums;
-}
-
-/** The rates, margins and tax classes of a frozen quote. */
-export function ratesOf({ margins, taxClasses, rates }: Pick<QuoteParts, 'margins' | 'taxClasses' | 'rates'>) {
-  return { margin: byId(margins), taxClass: byId(taxClasses), rate: byId(rates) };
-}
-
-export function byId<R extends { readonly id: string }>(records: readonly R[]): ReadonlyMap<string, R> {
-  return new Map(records.map((record) => [record.id, record]));
 }
 
 function columnOf({ size, key, tank, label, count, locals, given = [] }: FrozenColumn): SheetColumn {

@@ -6,7 +6,7 @@ import { ok, type Result } from '#shared-calc/result.ts';
 import { findJob } from './find-job.ts';
 import type { JobFault } from './job-fault.ts';
 import { jobSheet } from './job-sheets.ts';
-import { linesOf } from '#shared-calc/recipe/lines-of.ts';
+import { jobLines } from './sold-house.ts';
 import type { Writing } from './read-writing.ts';
 import { storeLocals } from './store-sheet.ts';
 import { writeOver } from './write-over.ts';
@@ -22,7 +22,7 @@ export interface ValuesSet {
 export function setValues(records: Records, { job: id, writings, by }: ValuesSet): Result<Change, JobFault> {
   const job = findJob(records, id);
   if (!job.ok) return job;
-  const lines = linesOf(records, job.value.recipe);
+  const lines = jobLines(records, job.value);
   const { decimalComma } = workshopOf(records);
   const sheet = writeOver(jobSheet(records, job.value), writings, { lines, by, decimalComma });
   if (!sheet.ok) return sheet;

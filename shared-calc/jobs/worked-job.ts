@@ -4,6 +4,7 @@ import type { Pricing } from '#shared-calc/bench/order-sums.ts';
 import { oldPricesIn, type PriceBook } from '#shared-calc/buy/price-book.ts';
 import type { ColumnInput } from '#shared-calc/recipe/column.ts';
 import type { Line } from '#shared-calc/records/records.ts';
+import type { WorkingHouse } from './working-house.ts';
 import { textsOf, type JobSheet, type SheetColumn, type WrittenByLine } from './job-sheet.ts';
 
 /** A job's sheet, worked out, with its prices and rules. */
@@ -11,6 +12,7 @@ export interface WorkedJob {
   readonly sheet: JobSheet;
   readonly bench: Bench;
   readonly pricing: Pricing;
+  readonly house: WorkingHouse;
 }
 
 /** The bench input of a sheet; columns are cached by the sheet's columns. */

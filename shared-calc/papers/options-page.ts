@@ -7,6 +7,7 @@ import type { Day } from '#shared-calc/calendar/day.ts';
 import { calendarOf } from '#shared-calc/prepare/calendar-of.ts';
 import { careRounds } from '#shared-calc/prepare/care-calendar.ts';
 import { planFacts } from '#shared-calc/prepare/plan-facts.ts';
+import { freeStore } from '#shared-calc/prepare/plan-store.ts';
 import { prepPlan } from '#shared-calc/prepare/prep-plan.ts';
 import { cleanNoise } from '#shared-calc/quantity/write-figure.ts';
 import type { Records, Workshop } from '#shared-calc/records/records.ts';
@@ -88,7 +89,7 @@ function priceOf({ bench, pricing, records }: OptionsInput, column: string): Pic
 
 function datesOf(input: OptionsInput, column: string): Pick<SizeOption, 'readyOn' | 'because' | 'careVisits'> {
   const { bench, records, on } = input;
-  const facts = planFacts(bench, [column], records);
+  const facts = planFacts(bench, [column], { records, store: freeStore(records, on), on });
   const plan = facts.ok ? prepPlan(facts.value, { on, calendar: calendarOf(records) }) : facts;
   if (!plan.ok) return { readyOn: undefined, because: '', careVisits: undefined };
   const { handover, because, care } = plan.value;

@@ -10,7 +10,7 @@ export interface OrderDay {
 
 export interface PlannedJob {
   readonly job: string;
-  readonly plan: Pick<PrepPlan, 'steps' | 'hardscape'>;
+  readonly plan: Pick<PrepPlan, 'steps'>;
 }
 
 /** The last day to send a supplier's order: the earliest over all jobs and all quote groups that it brings goods of. */
@@ -18,7 +18,7 @@ export function orderBy(groups: readonly string[], planned: readonly PlannedJob[
   const steps = new Set<string | undefined>(groups.map((group) => stepOfGroup[group]));
   let first: OrderDay | undefined;
   for (const { job, plan } of planned) {
-    for (const { step, orderBy: day } of [...plan.steps, ...(plan.hardscape ? [plan.hardscape] : [])]) {
+    for (const { step, orderBy: day } of plan.steps) {
       if (day === undefined || !steps.has(step)) continue;
       if (!first || day < first.day) first = { day, job };
     }

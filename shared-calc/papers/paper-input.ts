@@ -7,6 +7,7 @@ import type { JobSheet } from '#shared-calc/jobs/job-sheet.ts';
 import type { QuoteBody } from '#shared-calc/jobs/quote-body.ts';
 import type { PlanFault } from '#shared-calc/prepare/plan-fault.ts';
 import type { PlanWish } from '#shared-calc/prepare/prep-plan.ts';
+import type { WorkingHouse } from '#shared-calc/jobs/working-house.ts';
 import { unasked } from '#shared-calc/fields/survey.ts';
 import type { Job, Order, Records } from '#shared-calc/records/records.ts';
 import type { Result } from '#shared-calc/result.ts';
@@ -20,6 +21,7 @@ export interface PaperInput {
   readonly sheet: JobSheet;
   readonly bench: Bench;
   readonly pricing: Pricing;
+  readonly house: WorkingHouse;
   /** The limits of its place for a size; all sizes of a job count, also those left off the paper. */
   readonly place: (size: string) => readonly PlaceCheck[];
   /** Wanted days, and today. */
@@ -55,11 +57,11 @@ export type MakePaper = (input: PaperInput) => Result<MadePaper, PaperFault>;
 export function jobPaperInput(derived: Derived, id: string): PaperInput | undefined {
   const worked = derived.job(id);
   if (!worked) return undefined;
-  const { sheet, bench, pricing, place, job } = worked;
+  const { sheet, bench, pricing, house, place, job } = worked;
   const { records, today: on, calendar } = derived;
   const { handover, depositOn: deposit } = job;
   const wish = { on, calendar, ...(handover !== undefined && { handover }), ...(deposit !== undefined && { deposit }) };
-  return { derived, records, sheet, bench, pricing, place, wish, treatment: { aim: 'clean', way: undefined } };
+  return { derived, records, sheet, bench, pricing, house, place, wish, treatment: { aim: 'clean', way: undefined } };
 }
 
 /** The job's own words on a paper; an order without a job has none. */

@@ -19,7 +19,7 @@ export interface DatedPlan {
 
 const YEAR = 365;
 
-/** All dates of a job, up to the end of its first year, as entries of a calendar. */
+/** All dates of a job that are ahead, up to the end of its first year, as entries of a calendar. */
 export function planEntries(dated: DatedPlan, place: string): readonly CalendarEntry[] {
   const { plan, job, title } = dated;
   const uidOf = (what: string) => `${job}-${what}@${slug(place)}.loamwright`.toLowerCase();
@@ -33,9 +33,9 @@ export function planEntries(dated: DatedPlan, place: string): readonly CalendarE
       ...(cautions.length > 0 && { cautions }),
     };
   };
-  const steps = [...plan.steps, ...(plan.hardscape ? [plan.hardscape] : [])];
+  const ahead = plan.steps.filter(({ state }) => state !== 'in' && state !== 'done');
   return [
-    ...steps.flatMap(({ step, date, orderBy }) => {
+    ...ahead.flatMap(({ step, date, orderBy }) => {
       const { order, done } = stepWords[step];
       const words = step === 'tank' && plan.clientTank ? "The client's tank is here" : done;
       const ordered = orderBy === undefined ? [] : [entry(`${step}-order`, orderBy, order ?? done, prepActs.order)];

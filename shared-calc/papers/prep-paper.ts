@@ -2,7 +2,7 @@ import { datedJob } from './dated-job.ts';
 import { paragraph, type PaperBlock } from './document.ts';
 import { jobWords, titleOf, type MakePaper } from './paper-input.ts';
 import { paperWeekday } from './paper-words.ts';
-import { prepRows } from './prep-card.ts';
+import { prepRows, type PrepRow } from './prep-card.ts';
 import { sayPlan } from '#shared-calc/prepare/say-plan.ts';
 import { ok } from '#shared-calc/result.ts';
 
@@ -11,14 +11,14 @@ export const prepPaper: MakePaper = (input) => {
   const dated = datedJob(input);
   if (!dated.ok) return dated;
   const { plan } = dated.value;
-  const says = sayPlan(plan, jobWords(input).title || 'the tank', input.wish.on);
+  const says = sayPlan(plan, jobWords(input).title || 'the tank');
   const rows = prepRows(plan);
   const blocks: readonly PaperBlock[] = [
     ...says.map(paragraph),
     {
       is: 'table',
       head: ['day', 'act', ''],
-      rows: rows.map(({ date, act, decides }) => [paperWeekday(date), act, decides ? '(decides)' : '']),
+      rows: rows.map((row) => [paperWeekday(row.date), row.act, noteOf(row)]),
       small: [2],
       tick: true,
       cautions: rows.map(({ act, cautions }) => cautions.map((caution) => ({ ...caution, about: act }))),
@@ -26,3 +26,9 @@ export const prepPaper: MakePaper = (input) => {
   ];
   return ok({ data: { says, rows }, document: { title: `Prep plan, ${titleOf(input)}`, blocks } });
 };
+
+/** `done`, `overdue: ask (decides)` */
+export function noteOf({ state, says, decides }: PrepRow): string {
+  const is = says ?? (state === 'open' ? '' : state);
+  return [is, decides ? '(decides)' : ''].filter((word) => word !== '').join(' ');
+}

@@ -1,6 +1,6 @@
 import type { PrepStepName } from '#shared-calc/prepare/prep-steps.ts';
 
-export type AnnouncedStep = PrepStepName | 'hardscape' | 'handover';
+export type AnnouncedStep = PrepStepName | 'handover';
 
 interface StepWords {
   /** The act on the last day to order; none if nothing is ordered. */

@@ -1,14 +1,18 @@
 import type { Bench } from '#shared-calc/bench/open-bench.ts';
+import type { Day } from '#shared-calc/calendar/day.ts';
 import type { UseName } from '#shared-calc/fields/uses.ts';
 import { fromBase, unitOf } from '#shared-calc/quantity/unit.ts';
 import type { ColumnInput } from '#shared-calc/recipe/column.ts';
 import { lineFor } from '#shared-calc/recipe/lines-by-use.ts';
-import type { Line, Records } from '#shared-calc/records/records.ts';
+import type { CultureKind, Line, Records } from '#shared-calc/records/records.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
 import { countUp } from '#shared-calc/trade/count-up.ts';
+import { animalsFor } from './culture-demands.ts';
 import { isLeafNeed } from './leaf-lines.ts';
-import { isTankNeed, plannedGoods, type NeedOfColumn, type PlannedGoods } from './planned-goods.ts';
+import { isTankNeed, plannedGoods, type NeedOfColumn, type PlannedGoods, type PlanStore } from './planned-goods.ts';
 import type { PlanFault } from './plan-fault.ts';
+import type { StepsDone } from './prep-steps.ts';
+import { tubFact, type TubFact } from './tub-fact.ts';
 
 /** The input of a prep plan. Waits are whole calendar days, leads working days. */
 export interface PlanFacts {
@@ -22,9 +26,23 @@ export interface PlanFacts {
   /** A tank of the order is supplied by the client. */
   readonly clientTank: boolean;
   readonly goods: PlannedGoods;
+  /** When a tank of the client's came. */
+  readonly clientTankIn?: Day;
+  /** The tub that gives its springtails. */
+  readonly tub?: TubFact;
+  readonly done?: StepsDone;
 }
 
-type PlanRecords = Pick<Records, 'material' | 'supplier' | 'cultureKind'>;
+export interface PlanTerms {
+  readonly records: PlanRecords;
+  readonly store: PlanStore;
+  /** Today. */
+  readonly on: Day;
+  /** The job that the columns are of. */
+  readonly job?: string;
+}
+
+type PlanRecords = Pick<Records, 'material' | 'supplier' | 'cultureKind' | 'tub' | 'move'>;
 
 /** The culture for springtail seed, unless another is chosen. */
 export const SPRINGTAIL_KIND = 'C1';
@@ -37,11 +55,11 @@ const SPRINGTAIL_SEED = 'SP';
 export function planFacts(
   bench: Bench,
   columns: readonly string[],
-  records: PlanRecords,
+  { records, store, on, job }: PlanTerms,
 ): Result<PlanFacts, PlanFault> {
   const order = { bench, columns: bench.input().columns.filter((column) => columns.includes(column.key)) };
   const needs = neededOf(order);
-  const goods = plannedGoods(needs, records);
+  const goods = plannedGoods(needs, records, store);
   const panel = order.columns.some((column) => isAboveZero(amountFor(order, column, 'panelArea')));
   const springtails = needs.some(({ line }) => line.material === SPRINGTAIL_SEED);
   const culture = records.cultureKind.get(SPRINGTAIL_KIND);
@@ -50,7 +68,13 @@ export function planFacts(
   if (!waits.ok) return waits;
   return ok({
     ...waits.value,
-    ...(springtails && culture && { springtailDays: culture.firstHarvestDays }),
+    ...(springtails &&
+      culture && {
+        springtailDays: culture.firstHarvestDays,
+        ...tubOf(
+          tubFact({ records, on, kind: culture, animals: seedOf(order, culture), ...(job !== undefined && { job }) }),
+        ),
+      }),
     panel,
     leaves: needs.some(({ line }) => isLeafNeed(line)),
     clientTank: order.columns.some(
@@ -58,6 +82,19 @@ export function planFacts(
     ),
     goods,
   });
+}
+
+function tubOf(tub: TubFact | undefined): Pick<PlanFacts, 'tub'> {
+  return tub ? { tub } : {};
+}
+
+function seedOf({ bench, columns }: PlannedOrder, kind: CultureKind): number | undefined {
+  const animals = animalsFor(
+    bench,
+    columns.map(({ key }) => key),
+    kind,
+  );
+  return animals.ok ? animals.value : undefined;
 }
 
 interface PlannedOrder {
@@ -68,7 +105,9 @@ interface PlannedOrder {
 function neededOf(order: PlannedOrder): readonly NeedOfColumn[] {
   const lines = order.bench.input().lines.filter((line) => line.role === 'need');
   return order.columns.flatMap((column) =>
-    lines.filter((line) => isAboveZero(amountIn(order, column, line))).map((line) => ({ line, column })),
+    lines
+      .map((line) => ({ line, column, amount: amountIn(order, column, line) }))
+      .filter(({ amount }) => isAboveZero(amount)),
   );
 }
 

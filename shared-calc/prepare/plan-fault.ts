@@ -10,7 +10,7 @@ export type PlanFault =
   | { readonly kind: 'not-given'; readonly use: UseName }
   | { readonly kind: 'no-culture'; readonly culture: string }
   /** The supplier comes only on weekdays on which the workshop is closed. */
-  | { readonly kind: 'never-delivered'; readonly what: PrepStepName | 'hardscape' }
+  | { readonly kind: 'never-delivered'; readonly what: PrepStepName }
   /** A wait of the recipe over a hundred years. */
   | { readonly kind: 'too-long'; readonly line: string; readonly days: number }
   | { readonly kind: 'below-zero'; readonly line: string; readonly days: number }

@@ -1,5 +1,6 @@
 import type { Day } from '#shared-calc/calendar/day.ts';
 import type { PrepPlan } from './prep-plan.ts';
+import { goodsSteps, type GoodsStep } from './prep-steps.ts';
 import { sayDate, sayDay, sayDays } from './say-day.ts';
 
 const ordered: Readonly<Record<PrepPlan['decides']['first'], string>> = {
@@ -13,12 +14,17 @@ const ordered: Readonly<Record<PrepPlan['decides']['first'], string>> = {
   leaves: 'Treat the leaves',
   hardscape: 'Order wood, cork and sealant',
   build: 'Build',
+  handover: 'Hand over',
 };
 
-/** What decides, in one sentence: "Order plants by Friday 26 February or the library opens late." `what` opens late. */
-export function sayDecides({ decides, late }: PrepPlan, what: string): string {
-  const act = decides.first === 'tank' && !decides.ordered ? "Have the client's tank here" : ordered[decides.first];
-  return `${act} by ${sayDay(decides.by)} or ${what} opens ${late > 0 ? 'later still' : 'late'}.`;
+/**
+ * What decides, in one sentence: "Order plants by Friday 26 February or the library opens late.", "It waits for plant
+ * quarantine until Thursday 1 April." `what` opens late.
+ */
+export function sayDecides({ decides: { first, is, by }, because, late }: PrepPlan, what: string): string {
+  if (is === 'waiting') return `It waits for ${because} until ${sayDay(by)}.`;
+  const act = first === 'tank' && is === 'to do' ? "Have the client's tank here" : ordered[first];
+  return `${act} by ${sayDay(by)} or ${what} opens ${late > 0 ? 'later still' : 'late'}.`;
 }
 
 /**
@@ -35,22 +41,37 @@ function sameYear(one: Day, other: Day): boolean {
   return one.slice(0, 4) === other.slice(0, 4);
 }
 
-/** All notes about a plan today, the most urgent first. */
-export function sayPlan(plan: PrepPlan, what: string, on: Day): readonly string[] {
+/** All notes about a plan, the most urgent first. */
+export function sayPlan(plan: PrepPlan, what: string): readonly string[] {
+  if (plan.handedOverOn !== undefined) return [`Handed over on ${sayDate(plan.handedOverOn)}.`];
   const tank = plan.steps.find(({ step }) => step === 'tank');
   const late = sayLate(plan);
   return [
     ...(late === undefined ? [] : [late]),
+    ...overdue(plan),
     sayDecides(plan, what),
     ...(plan.onClosedDay ? [`${sayDay(plan.handover)}, the handover, is a closed day: who hands over?`] : []),
-    ...(plan.clientTank && tank ? [`The tank comes from the client: it must be here by ${sayDay(tank.date)}.`] : []),
-    ...gone(plan, on),
+    ...(plan.clientTank && tank?.state === 'open'
+      ? [`The tank comes from the client: it must be here by ${sayDay(tank.date)}.`]
+      : []),
   ];
 }
 
-/** Days to order that have passed. With a deposit in, the goods may already be on order. */
-function gone({ steps, hardscape }: PrepPlan, on: Day): readonly string[] {
-  return [...steps, ...(hardscape ? [hardscape] : [])]
-    .filter(({ orderBy }) => orderBy !== undefined && orderBy < on)
-    .map(({ step, orderBy = on }) => `Ordered? The last day to order ${step} was ${sayDay(orderBy)}.`);
+const goods: Readonly<Record<GoodsStep, string>> = {
+  tank: 'The tank',
+  plants: 'Plants',
+  media: 'Media',
+  panes: 'The panes',
+  lamps: 'Lamps and misting',
+  leaves: 'Leaves',
+  hardscape: 'Wood, cork and sealant',
+};
+
+/** Goods whose day is past and that are not in. */
+function overdue({ steps }: PrepPlan): readonly string[] {
+  return goodsSteps.flatMap((name) => {
+    const late = steps.find((each) => each.step === name && each.overdue);
+    if (!late?.due) return [];
+    return [`${goods[name]}: due on ${sayDay(late.due)} and not in; ask. Reckoned with for ${sayDay(late.date)}.`];
+  });
 }

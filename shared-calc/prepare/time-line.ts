@@ -7,7 +7,7 @@ import type { TimedStep } from './step-minutes.ts';
 export interface PlannedJob {
   readonly job: string;
   readonly title: string;
-  readonly plan: Pick<PrepPlan, 'steps' | 'handover'>;
+  readonly plan: Pick<PrepPlan, 'steps' | 'handover' | 'handedOverOn'>;
   readonly minutes: ReadonlyMap<TimedStep, number>;
 }
 
@@ -59,8 +59,10 @@ interface DatedStep {
   readonly date: Day;
 }
 
-function stepsOf({ plan }: PlannedJob): readonly DatedStep[] {
-  return [...plan.steps, { step: 'handover', date: plan.handover }];
+/** What is over takes nobody's hours any more. */
+function stepsOf({ plan: { steps, handover, handedOverOn } }: PlannedJob): readonly DatedStep[] {
+  const open = steps.filter(({ state }) => state !== 'done' && state !== 'in');
+  return handedOverOn === undefined ? [...open, { step: 'handover', date: handover }] : open;
 }
 
 function overDays(

@@ -85,3 +85,5 @@ export function mapKinds<T extends Readonly<Record<RecordKind, unknown>>>(of: (k
 
 /** A whole book in memory: per kind, records by id. */
 export type Records = { readonly [K in RecordKind]: ReadonlyMap<string, RecordOf<K>> };
+
+export const emptyRecords: Records = mapKinds<Records>(() => new Map());

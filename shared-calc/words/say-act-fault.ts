@@ -117,6 +117,23 @@ const sayings: Sayings<Own, [Called]> = {
     lacks === 'who' ? 'Say who decides it, such as R-builder.' : 'Give the reason why it is done all the same.',
   'reason-stays': ({ record }) =>
     `${capital(sayRecord(record))} stays as it was written. A reason is written by the act it is for, such as moveJob with anyway and who.`,
+  'no-quote-of-job': ({ quote, job, quotes, near }) =>
+    `${quote} is no quote of ${job}.${near === undefined ? '' : ` Did you mean ${near}?`} ${quotes.length === 0 ? 'None has been issued.' : `It has ${quotes.join(', ')}.`}`,
+  'quote-unreadable': ({ quote }) => `Quote ${quote} cannot be read; it was issued by another form of the program.`,
+  'differs-from-quote': ({ job, quote, words }) =>
+    `${job} differs from ${quote} in ${words}: issue a revision, or say --as-issued.`,
+  'no-house-change': ({ recipe }) => `${recipe === '' ? 'The house' : recipe} has that already: nothing to propose.`,
+  'in-force-already': ({ change, on }) =>
+    `${change} is in force since ${on}: it stays in the log. Change the line back instead.`,
+  'only-proposed': ({ change }) => `${change} is only proposed: put it in force first.`,
+  'line-gone': ({ change, line }) => `${line} has left the house: drop ${change}.`,
+  'answered-already': ({ change, job, answer, on }) =>
+    `${job} ${answer === 'take' ? 'took' : 'left'} ${change} on ${on}; it is answered once.`,
+  'not-offered': ({ change, job, why }) => `${change} is not offered to ${job}: ${notOffered[why]}.`,
+  'too-late-to-take': ({ change, job, state }) =>
+    `${job} is ${state}: ${change} comes too late for it. An answer is asked from accepted to ready to build.`,
+  'cannot-take': ({ change, job, label }) =>
+    `${job} cannot take ${change}: ${label} could not be worked in the house that it was sold in.`,
   'house-log': ({ record }) =>
     `${capital(sayRecord(record))} is written by the acts of a house: proposeHouse, forceHouse, dropHouse, answerHouse, and every edit of a line.`,
   'no-place-collected': () => 'Say where the leaves were collected: it stands on the label.',
@@ -246,3 +263,9 @@ function againstOf(fault: ActFault): readonly Against[] | undefined {
 function usersOf({ record, by }: Extract<RecordFault, { readonly kind: 'still-used' }>): readonly Against[] {
   return by.map((user) => ({ what: sayRecord(user), why: `it names ${record.id}` }));
 }
+
+const notOffered = {
+  follows: 'it follows its house, and has it already',
+  'in quote': 'the quote that it is sold as has it already',
+  'other recipe': 'it is built by another recipe',
+} as const;

@@ -1,10 +1,11 @@
-import { mkdirSync } from 'node:fs';
+import { mkdirSync, rmSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
+import { makeFullBook } from '#electron/book/seed-demo.ts';
 import { pageBundle } from '#electron/host/build-stale.ts';
 import { places } from '#shared-calc/contract/places.ts';
 import type { Window } from './pages.ts';
 import { readyToLook } from './ready-to-look.ts';
-import { openServedBook, type ServedPages } from './served-book.ts';
+import { openServedBook, pageDay, type ServedPages } from './served-book.ts';
 
 /** Pictures of every place at two sizes, light and dark, and of the bench at 400 % zoom, in a folder git does not keep. */
 const folder = fileURLToPath(new URL('./screens/', import.meta.url));
@@ -23,10 +24,18 @@ async function look(pages: ServedPages, place: string, window: Window): Promise<
   await page.context().close();
 }
 
+/** The workshop in full swing in place of the small one. */
+function writeFullBook(path: string): void {
+  rmSync(path);
+  const made = makeFullBook(path, { today: pageDay, backups: false });
+  if (!made.ok) throw new Error(JSON.stringify(made.fault));
+  made.value.close();
+}
+
 mkdirSync(folder, { recursive: true });
 await readyToLook([pageBundle]);
 const pages = await openServedBook();
-await pages.begin('bench');
+await pages.begin('today', writeFullBook);
 for (const { id } of places) {
   for (const window of windows) await look(pages, id, window);
 }

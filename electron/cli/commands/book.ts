@@ -1,5 +1,5 @@
 import { sayBookFault } from '#electron/book/say-book-fault.ts';
-import { makeDemoBook } from '#electron/book/seed-demo.ts';
+import { makeDemoBook, makeFullBook } from '#electron/book/seed-demo.ts';
 import { sayFinding } from '#electron/book/say-finding.ts';
 import type { Command } from '#electron/cli/command.ts';
 import { refusal, wrongUse } from '#electron/cli/outcome.ts';
@@ -8,26 +8,33 @@ import { today } from '#electron/service/today.ts';
 import type { Arguments } from '#electron/cli/read-arguments.ts';
 import { bookOption, withBook } from '#electron/cli/with-book.ts';
 
+const starts = new Map([
+  ['full', makeFullBook],
+  ['plain', makeDemoBook],
+]);
+
 /** Creates a book. Always says what it starts with. */
 export const bookNewCommand: Command = {
   name: 'book new',
-  usage: 'book new FILE --start plain: makes a book; plain is the small demo workshop',
+  usage: 'book new FILE --start full|plain: makes a book; full is the demo workshop in full swing, plain the small one',
   options: { start: 'text' },
   misuse: newMisuse,
-  run: ({ words: [file = ''] }) => {
-    const made = makeDemoBook(file, { today: today(), backups: false });
+  run: (given) => {
+    const [file = ''] = given.words;
+    const start = given.text('start') ?? '';
+    const made = (starts.get(start) ?? makeDemoBook)(file, { today: today(), backups: false });
     if (!made.ok) return refusal(sayBookFault(made.fault, file));
     const { path, close } = made.value;
     close();
-    return { is: 'answer', json: { made: path, start: 'plain' }, table: () => `Made: ${path}` };
+    return { is: 'answer', json: { made: path, start }, table: () => `Made: ${path}` };
   },
 };
 
 function newMisuse(given: Arguments): string | undefined {
   if (given.words.length !== 1) return 'Name one file: book new shop.loamwright --start plain';
   const start = given.text('start');
-  if (start === undefined) return 'Say what it begins with: --start plain.';
-  return start === 'plain' ? undefined : `--start ${start}: it takes plain.`;
+  if (start === undefined) return 'Say what it begins with: --start full or --start plain.';
+  return starts.has(start) ? undefined : `--start ${start}: it takes full or plain.`;
 }
 
 /** Checks a whole book: the file, every record, the issued quotes, the journal. */

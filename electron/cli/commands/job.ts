@@ -15,6 +15,7 @@ import { actOnJob, type JobAct } from '#electron/cli/job-acts.ts';
 import { moveAct, smallDeposit } from '#electron/cli/job-notices.ts';
 import { reasonOf, reasonOptions } from '#electron/cli/reason-options.ts';
 import type { Arguments } from '#electron/cli/read-arguments.ts';
+import { jobSoldCommand } from './job-sold.ts';
 import { jobSurveyCommand } from './job-survey.ts';
 import { bookOption } from '#electron/cli/with-book.ts';
 
@@ -80,12 +81,14 @@ const jobSetCommand: Command = {
 const jobStateCommand: Command = {
   name: 'job state',
   usage:
-    'job state J01 accepted [--anyway REASON --who R-builder]: moves a job to a state (enquiry, surveyed, quoted, accepted, deposit in, ordered, ... closed), and says what stands against it; from built on, that needs a reason and who decides',
-  options: { ...bookOption, ...reasonOptions },
+    'job state J01 accepted [--quote Q-0001A] [--as-issued] [--anyway REASON --who R-builder]: moves a job to a state (enquiry, surveyed, quoted, accepted, deposit in, ordered, ... closed), and says what stands against it; from built on, that needs a reason and who decides',
+  options: { ...bookOption, ...reasonOptions, quote: 'text', 'as-issued': 'flag' },
   misuse: (given) => (given.words.length < 2 ? 'Say which job and its state: job state J01 accepted.' : undefined),
   run: (given) => {
     const [job = '', ...state] = given.words;
-    return actOnJob(given, (derived) => moveAct(derived, { job, state: state.join(' '), ...reasonOf(given) }));
+    return actOnJob(given, (derived) =>
+      moveAct(derived, { job, state: state.join(' '), ...reasonOf(given), ...acceptanceOf(given) }),
+    );
   },
 };
 
@@ -146,7 +149,13 @@ export const jobCommands: readonly Command[] = [
   jobCopyCommand,
   jobSizesCommand,
   jobSurveyCommand,
+  jobSoldCommand,
 ];
+
+function acceptanceOf(given: Arguments) {
+  const quote = given.text('quote');
+  return { ...(quote !== undefined && { quote }), ...(given.flag('as-issued') && { asIssued: true }) };
+}
 
 /** The job that a change adds. */
 function jobMade(change: Change): JobAct {

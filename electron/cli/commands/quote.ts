@@ -24,12 +24,13 @@ import { surveyOf, workOrder, type WorkedOrder } from '#electron/cli/work-order.
 export const quoteCommand: Command = {
   name: 'quote',
   usage:
-    'quote --sizes T05 or --job J01 [--basis used|packs] [--issue [--anyway REASON --who R-builder]] [--inside] [--csv]: the quote, and what stands against issuing it; --issue freezes it under its number',
+    'quote --sizes T05 or --job J01 [--basis used|packs] [--prices today] [--issue [--anyway REASON --who R-builder]] [--inside] [--csv]: the quote, and what stands against issuing it; --issue freezes it under its number',
   options: {
     ...orderOptions,
     ...bookOption,
     ...reasonOptions,
     basis: 'text',
+    prices: 'text',
     issue: 'flag',
     inside: 'flag',
     csv: 'flag',

@@ -26,7 +26,7 @@ export function DatesPart({ context, job }: PartView) {
   if (!worked || !plan) return null;
   if (!plan.ok) return <EmptyNote>{sayNoPlan(worked, plan.fault)}</EmptyNote>;
   const rows = prepRows(plan.value.plan);
-  const says = sayPlan(plan.value.plan, job.title === '' ? 'the tank' : job.title, context.today);
+  const says = sayPlan(plan.value.plan, job.title === '' ? 'the tank' : job.title);
   return (
     <>
       <section class={css['pressing']} aria-label="What is pressing">
@@ -126,8 +126,8 @@ const names: Readonly<Record<PrepRow['step'], string>> = {
 };
 
 function stepRows(plan: PrepPlan): readonly TimeRow[] {
-  const { steps, hardscape, build, handover, decides } = plan;
-  const waiting = [...steps.filter(({ step }) => step !== 'build'), ...(hardscape ? [hardscape] : [])];
+  const { steps, build, handover, decides } = plan;
+  const waiting = steps.filter(({ step }) => step !== 'build');
   return [
     ...waiting.map(({ step, date, orderBy }): TimeRow => ({
       key: step,

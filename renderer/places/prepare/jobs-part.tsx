@@ -77,8 +77,8 @@ function entryRow({ date, job, title, step, minutes, closed }: TimeLineEntry): r
 }
 
 /** One row a job: its first order, the last goods in, build and handover. */
-function jobRow({ job, plan: { steps, hardscape, build, handover } }: JobPlan): TimeRow {
-  const orders = [...steps, ...(hardscape ? [hardscape] : [])].flatMap(({ orderBy }) => orderBy ?? []);
+function jobRow({ job, plan: { steps, build, handover } }: JobPlan): TimeRow {
+  const orders = steps.flatMap(({ orderBy }) => orderBy ?? []);
   const first = [...orders, ...steps.map(({ date }) => date)].toSorted()[0] ?? build;
   return {
     key: job.id,

@@ -1,5 +1,6 @@
 import { addDays, type Day } from '#shared-calc/calendar/day.ts';
 import { nextDeliveryDay } from '#shared-calc/calendar/delivery-day.ts';
+import { nextInSeason, type Season } from '#shared-calc/calendar/season.ts';
 import { shiftWorkdays } from '#shared-calc/calendar/shift-workdays.ts';
 import { nextOpen, type WorkCalendar } from '#shared-calc/calendar/work-calendar.ts';
 import type { Refusal } from '#shared-calc/trade/first-refusal.ts';
@@ -7,15 +8,22 @@ import { belowZero } from '#shared-calc/trade/refuse-figure.ts';
 import { neverOpen, noDay, noDayCount } from './refuse-date.ts';
 import { listFunction, refused } from '#shared-calc/trade/trade-function.ts';
 
-/** One wait: working days of a lead, calendar days of a cure or quarantine, the next delivery day, the next open day. */
+/**
+ * One wait: working days of a lead, calendar days of a cure or quarantine, the next delivery day, the next open day, the
+ * next day in a season, a day before which it does not begin.
+ */
 export type ChainStep =
   | { readonly wait: 'workdays'; readonly count: number }
   | { readonly wait: 'days'; readonly count: number }
   | { readonly wait: 'delivery'; readonly weekdays: readonly number[] }
-  | { readonly wait: 'open' };
+  | { readonly wait: 'open' }
+  | { readonly wait: 'season'; readonly season: Season }
+  | { readonly wait: 'not before'; readonly day: Day };
 
 export interface Chain {
   readonly name: string;
+  /** If left out, the start of all. */
+  readonly from?: Day;
   readonly steps: readonly ChainStep[];
 }
 
@@ -33,13 +41,13 @@ export interface ReadyDate {
   readonly chains: readonly ChainDates[];
 }
 
-/** When everything is ready, and the chain that decides. Each chain runs from the start, one step after the other. */
+/** When everything is ready, and the chain that decides. Each chain runs from its start, one step after the other. */
 export function readyDate(start: Day, chains: readonly Chain[], calendar: WorkCalendar): ReadyDate | Refusal {
   const wrong = noDay(start) ?? neverOpen(calendar);
   if (wrong) return wrong;
   const dated: ChainDates[] = [];
   for (const chain of chains) {
-    const run = runChain(start, chain, calendar);
+    const run = runChain(chain.from ?? start, chain, calendar);
     if ('refused' in run) return run;
     dated.push(run);
   }
@@ -75,6 +83,10 @@ function takeStep(day: Day, step: ChainStep, calendar: WorkCalendar): Day | Refu
       return nextDeliveryDay(day, step.weekdays, calendar);
     case 'open':
       return nextOpen(day, calendar);
+    case 'season':
+      return nextInSeason(day, step.season);
+    case 'not before':
+      return day < step.day ? step.day : day;
   }
 }
 

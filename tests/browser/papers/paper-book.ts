@@ -11,11 +11,13 @@ import type { Change } from '#shared-calc/records/change.ts';
 import type { Records } from '#shared-calc/records/records.ts';
 import type { Result } from '#shared-calc/result.ts';
 import { sayJobFault } from '#shared-calc/words/say-job-fault.ts';
+import { writeDemoBook } from '#tests/write-demo-book.ts';
 
 export const paperDay = '2027-03-10';
 
 /** Fills a book with the input of papers: two paid jobs, and a quote with a revision. */
 export function fillPaperBook(path: string, recentFile: string): void {
+  writeDemoBook(path, paperDay);
   inBook(path, recentFile, (service) => {
     writeLibraryJob(service);
     writeSchoolJob(service);

@@ -105,8 +105,8 @@ describe('main', () => {
   });
 
   test.each([
-    [['shop.loamwright'], 'Say what it begins with: --start plain.'],
-    [['shop.loamwright', '--start', 'huge'], '--start huge: it takes plain.'],
+    [['shop.loamwright'], 'Say what it begins with: --start full or --start plain.'],
+    [['shop.loamwright', '--start', 'huge'], '--start huge: it takes full or plain.'],
     [['--start', 'plain'], 'Name one file: book new shop.loamwright --start plain'],
   ])('book new %j is told what it lacks', async (argv, says) => {
     expect(await lw('book', 'new', ...argv)).toEqual({ code: 2, out: '', err: `${says}\n` });

@@ -33,6 +33,7 @@ const steps: readonly Said[] = [
       'job  title         state     sizes  handover    next',
       '---  ------------  --------  -----  ----------  --------------------',
       'J02  Reading room  accepted  T05    2027-04-28  waits for the client',
+      '! Nothing is frozen: J02 has no quote and cannot be priced yet. It follows its house.',
       '! Against it, quote: No quote of J02 has been issued.',
       ...unasked('64.48').map(([says]) => `! Against it, not known yet: T05: ${says}`),
       "! Against it, may not hold: T05: 28.69\u00a0degC on a hot day is above the animals' ceiling of 27\u00a0degC. It may not: warming factor at 1.60. Measure it.",

@@ -16,10 +16,11 @@ describe('what is printed of today', () => {
       '2027-02-26  order plants  J02  R-builder        decides  Build on Wednesday 7 April, handover on Wednesday 28 April',
     ]);
     expect(await said('today', '--on', '2027-03-01', '--days', '7')).toEqual([
-      'day         what          for  who        late                  why',
-      '----------  ------------  ---  ---------  -----------  -------  ----------------------------------------------------------',
-      '2027-02-26  order plants  J02  R-builder  3 days late  decides  Build on Wednesday 7 April, handover on Wednesday 28 April',
-      '2027-03-08  feed K1            R-grower                         White springtail, started on Monday 1 March, every 7 days',
+      // Three days later the plants come a week later, and the build moves.
+      'day         what          for  who        late           why',
+      '----------  ------------  ---  ---------  ----  -------  ---------------------------------------------------------',
+      '2027-03-03  order plants  J02  R-builder        decides  Build on Thursday 8 April, handover on Thursday 29 April',
+      '2027-03-08  feed K1            R-grower                  White springtail, started on Monday 1 March, every 7 days',
     ]);
   });
 

@@ -1,12 +1,13 @@
 import { request } from 'node:http';
 import type { IncomingHttpHeaders, OutgoingHttpHeaders } from 'node:http';
-import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { existsSync, mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { onTestFinished } from 'vitest';
 
 import { serveBook } from '#electron/host/serve-book.ts';
 import type { ServedBook } from '#electron/host/serve-book.ts';
+import { writeDemoBook } from '#tests/write-demo-book.ts';
 
 export interface Answer {
   readonly status: number;
@@ -53,11 +54,13 @@ export async function hostAtHand(folder = temporaryFolder(), port?: number): Pro
   return at;
 }
 
-/** A host that runs until it is closed, for many requests that change nothing. */
+/** A host over a small demo book that runs until it is closed, for many requests that change nothing. */
 export async function startHost(folder: string, port?: number): Promise<HostAtHand> {
   const log: string[] = [];
+  const path = join(folder, 'Workshop.loamwright');
+  if (!existsSync(path)) writeDemoBook(path, '2027-03-10');
   const served = await serveBook({
-    path: join(folder, 'Workshop.loamwright'),
+    path,
     today: () => '2027-03-10',
     page: pageIn(folder),
     port,

@@ -1,13 +1,17 @@
+import { existsSync } from 'node:fs';
 import { join } from 'node:path';
 
 import { serveBook } from '#electron/host/serve-book.ts';
 import { untilEnded } from '#electron/host/until-ended.ts';
+import { writeDemoBook } from '#tests/write-demo-book.ts';
 
 /* A separate program that serves a book from the given folder, to be killed by a test. */
 const folder = process.argv[2] ?? '';
 const ended = untilEnded();
+const path = join(folder, 'Workshop.loamwright');
+if (!existsSync(path)) writeDemoBook(path, '2027-03-10');
 const served = await serveBook({
-  path: join(folder, 'Workshop.loamwright'),
+  path,
   today: () => '2027-03-10',
   page: join(folder, 'page'),
   recentFile: join(folder, 'recent.json'),

@@ -31,6 +31,8 @@ function anyOf(schema: Schema, words: readonly string[]): fc.Arbitrary<unknown> 
   if (choices) return fc.oneof(...choices.map((each) => anyOf(each, words)));
   if ('const' in schema) return fc.constant(schema.const);
   if (schema.enum) return fc.constantFrom(...schema.enum);
+  if (schema.type === undefined)
+    return fc.dictionary(fc.constantFrom('job', 'line', 'text', 'column'), fc.constantFrom(...words));
   return anyOfType(schema, words);
 }
 

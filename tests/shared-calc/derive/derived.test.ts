@@ -9,10 +9,12 @@ describe('derive', () => {
     expect(() => updatedEqualsFresh(4)).not.toThrow();
   });
 
-  test('a job that nothing of changed is the same object, and its columns are kept when prices change', () => {
+  test('a job that nothing of changed is the same object; its bench is, where only the Store changed; its columns are, where prices did', () => {
     const before = derive(libraryJob(), DEMO_DAY);
-    const stock = before.update({ ...before.records, move: new Map(), packChoice: new Map() });
-    expect(stock.job('J02')).toBe(before.job('J02'));
+    const choice = before.update({ ...before.records, packChoice: new Map() });
+    expect(choice.job('J02')).toBe(before.job('J02'));
+    const stock = before.update({ ...before.records, move: new Map() });
+    expect(stock.job('J02')?.bench).toBe(before.job('J02')?.bench);
     const prices = before.update({ ...before.records, packPrice: new Map() });
     expect(prices.job('J02')).not.toBe(before.job('J02'));
     expect(prices.job('J02')?.bench.input().columns).toEqual(before.job('J02')?.bench.input().columns);

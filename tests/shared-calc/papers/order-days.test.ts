@@ -6,14 +6,17 @@ const planned = [
     job: 'J02',
     plan: {
       steps: [
-        { step: 'tank' as const, date: '2027-03-30', orderBy: '2027-03-16' },
-        { step: 'plants' as const, date: '2027-03-04', orderBy: '2027-02-26' },
-        { step: 'build' as const, date: '2027-04-07' },
+        { step: 'tank' as const, state: 'open' as const, date: '2027-03-30', orderBy: '2027-03-16' },
+        { step: 'plants' as const, state: 'open' as const, date: '2027-03-04', orderBy: '2027-02-26' },
+        { step: 'build' as const, state: 'open' as const, date: '2027-04-07' },
+        { step: 'hardscape' as const, state: 'open' as const, date: '2027-03-30', orderBy: '2027-03-23' },
       ],
-      hardscape: { step: 'hardscape' as const, date: '2027-03-30', orderBy: '2027-03-23' },
     },
   },
-  { job: 'J03', plan: { steps: [{ step: 'tank' as const, date: '2027-03-25', orderBy: '2027-03-11' }] } },
+  {
+    job: 'J03',
+    plan: { steps: [{ step: 'tank' as const, state: 'open' as const, date: '2027-03-25', orderBy: '2027-03-11' }] },
+  },
 ];
 
 describe('orderBy', () => {

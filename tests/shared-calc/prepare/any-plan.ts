@@ -26,6 +26,7 @@ export const anyFacts: fc.Arbitrary<PlanFacts> = fc
       panes: deliveries,
       lamps: deliveries,
       hardscape: deliveries,
+      leaves: fc.constant([]),
     }),
   })
   .map(({ springtailDays, ...facts }) => ({ ...facts, ...(springtailDays !== undefined && { springtailDays }) }));

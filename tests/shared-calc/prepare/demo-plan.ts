@@ -1,11 +1,15 @@
 import { calendarOf } from '#shared-calc/prepare/calendar-of.ts';
 import { planFacts, type PlanFacts } from '#shared-calc/prepare/plan-facts.ts';
 import { prepPlan, type PlanWish, type PrepPlan } from '#shared-calc/prepare/prep-plan.ts';
+import type { PlanStore } from '#shared-calc/prepare/planned-goods.ts';
 import type { WorkCalendar } from '#shared-calc/calendar/work-calendar.ts';
 import type { Records } from '#shared-calc/records/records.ts';
 import { demoOnce, demoRecords } from '#tests/demo-bench.ts';
 
 export const mondayToFriday: WorkCalendar = { openWeekdays: [1, 2, 3, 4, 5], closed: [] };
+
+/** A Store that has whatever comes from stock. */
+export const fullStore: PlanStore = { factOf: () => undefined, gives: () => Infinity };
 
 interface PlannedOrder {
   readonly recipe?: string;
@@ -15,7 +19,11 @@ interface PlannedOrder {
 
 export function demoFacts(order: PlannedOrder, records: Records = demoRecords()): PlanFacts {
   const sizes = order.sizes ?? ['T05'];
-  const facts = planFacts(demoOnce({ ...order, sizes }, records), sizes, records);
+  const facts = planFacts(demoOnce({ ...order, sizes }, records), sizes, {
+    records,
+    store: fullStore,
+    on: '2026-11-25',
+  });
   if (!facts.ok) throw new Error(JSON.stringify(facts.fault));
   return facts.value;
 }

@@ -1,14 +1,16 @@
 import { describe, expect, test } from 'vitest';
+import { calendarOf } from '#shared-calc/prepare/calendar-of.ts';
 import { planFacts } from '#shared-calc/prepare/plan-facts.ts';
+import { prepPlan } from '#shared-calc/prepare/prep-plan.ts';
 import { sayPlanFault } from '#shared-calc/words/say-plan-fault.ts';
 import { demoBench, demoRecords } from '#tests/demo-bench.ts';
-import { demoFacts } from './demo-plan.ts';
+import { demoFacts, fullStore } from './demo-plan.ts';
 
 const records = demoRecords();
 const anyDay = (leadDays: number) => ({ leadDays, weekdays: [] });
 
 describe('planFacts', () => {
-  test('T05 Full: tank 10, plants 4 on Tuesday to Thursday, media 3, panes 6, lamps 2, wood 5 and sealant 6', () => {
+  test('T05 Full: tank 10, plants 4 on Tuesday to Thursday, media 3, panes 6, lamps 2, wood 5; sealant comes with the tank', () => {
     expect(demoFacts({}, records)).toEqual({
       settleIn: 21,
       panelCure: 7,
@@ -23,7 +25,8 @@ describe('planFacts', () => {
         media: [anyDay(3)],
         panes: [anyDay(6)],
         lamps: [anyDay(2)],
-        hardscape: [anyDay(5), anyDay(6)],
+        hardscape: [anyDay(5)],
+        leaves: [],
       },
     });
   });
@@ -49,7 +52,7 @@ describe('planFacts', () => {
       { sizes: ['T03', 'T05'], locals: { T05: { settle_in: '28 d' }, T03: { panel_walls: '0' } } },
       records,
     );
-    const facts = planFacts(bench, ['T03', 'T05'], records);
+    const facts = planFacts(bench, ['T03', 'T05'], { records, store: fullStore, on: '2026-11-25' });
     expect(facts).toMatchObject({ ok: true, value: { settleIn: 28, panel: true } });
   });
 
@@ -78,7 +81,7 @@ describe('planFacts', () => {
 
   test('a wait without a figure stops the plan and says which box', () => {
     const bench = demoBench({ sizes: ['T05'], job: { settle_in: '' } }, records);
-    const facts = planFacts(bench, ['T05'], records);
+    const facts = planFacts(bench, ['T05'], { records, store: fullStore, on: '2026-11-25' });
     expect(facts.ok ? facts : [facts.fault.kind, 'box' in facts.fault && facts.fault.box.line.name]).toEqual([
       'no-amount-yet',
       'settle_in',
@@ -87,7 +90,11 @@ describe('planFacts', () => {
 
   test('without the springtail kind in the culture book there is no date for springtails', () => {
     const bench = demoBench({ sizes: ['T05'] }, records);
-    const facts = planFacts(bench, ['T05'], { ...records, cultureKind: new Map() });
+    const facts = planFacts(bench, ['T05'], {
+      records: { ...records, cultureKind: new Map() },
+      store: fullStore,
+      on: '2026-11-25',
+    });
     expect(facts).toEqual({ ok: false, fault: { kind: 'no-culture', culture: 'C1' } });
     expect(sayPlanFault({ kind: 'no-culture', culture: 'C1' })).toBe(
       'No culture kind called C1 in the culture book: springtails have no date.',
@@ -96,9 +103,36 @@ describe('planFacts', () => {
 
   test('a wait of more than a hundred years is refused', () => {
     const bench = demoBench({ sizes: ['T05'], job: { plant_quarantine: '40000 d' } }, records);
-    expect(planFacts(bench, ['T05'], records)).toEqual({
+    expect(planFacts(bench, ['T05'], { records, store: fullStore, on: '2026-11-25' })).toEqual({
       ok: false,
       fault: { kind: 'too-long', line: 'plant_quarantine', days: 40_000 },
     });
+  });
+});
+
+describe('leaves from the year’s stock', () => {
+  const leavesOf = (there: number) => {
+    const bench = demoBench({ sizes: ['T05'] }, records);
+    const store = { factOf: () => undefined, gives: () => there };
+    const facts = planFacts(bench, ['T05'], { records, store, on: '2027-07-01' });
+    if (!facts.ok) throw new Error(JSON.stringify(facts.fault));
+    return facts.value;
+  };
+  const wish = { on: '2027-07-01', deposit: '2027-07-01', handover: '2027-09-01', calendar: calendarOf(records) };
+
+  test('D7: without leaves in July the build waits for the first of October, and says for what', () => {
+    const plan = prepPlan(leavesOf(0), wish);
+    expect(plan).toMatchObject({
+      value: { build: '2027-10-04', handover: '2027-10-25', late: 54, because: 'leaf season' },
+    });
+    expect(plan.ok && plan.value.steps.find(({ step }) => step === 'leaves')).toMatchObject({
+      state: 'open',
+      date: '2027-10-01',
+    });
+  });
+
+  test('with enough of them they are only treated', () => {
+    expect(leavesOf(500).goods.leaves).toEqual([]);
+    expect(prepPlan(leavesOf(500), wish)).toMatchObject({ value: { build: '2027-08-11' } });
   });
 });

@@ -60,7 +60,7 @@ describe('prepPlan', () => {
           const last = from.map((delivery) =>
             lastOpenWhere(plan.build, calendar, (day) => after(arrival(day, delivery, calendar)) <= plan.build),
           );
-          const found = step === 'hardscape' ? plan.hardscape : plan.steps.find((each) => each.step === step);
+          const found = plan.steps.find((each) => each.step === step);
           expect(found?.orderBy).toBe(last.toSorted()[0]);
         }
       }),
@@ -68,10 +68,10 @@ describe('prepPlan', () => {
     );
   });
 
-  test('from an open day on, the build is the first on which every chain is over, counted day by day', () => {
+  test('from the next open day on, the build is the first on which every chain is over, counted day by day', () => {
     fc.assert(
       fc.property(anyFacts, anyDay, anyCalendar, (facts, on, calendar) => {
-        const build = firstBuild(facts, on, calendar);
+        const build = firstBuild(facts, firstOpenFrom(on, calendar), calendar);
         const { late, ...plan } = planned(facts, { on, calendar });
         expect([plan.build, plan.handover, late]).toEqual([
           build,
@@ -152,6 +152,7 @@ describe('prepPlan', () => {
       panes: [],
       lamps: [],
       hardscape: [],
+      leaves: [],
     },
   };
 
@@ -170,13 +171,13 @@ describe('prepPlan', () => {
   });
 
   test('closed for the whole of 2027: what is ordered on its first day is built in 2028', () => {
-    // From Mon 3 Jan 2028: ten working days are Fri 14, glued Mon 17, cured Mon 24.
+    // Ordered Mon 3 Jan 2028: ten working days later is Mon 17, glued Tue 18, cured Tue 25.
     const calendar = { openWeekdays: [1, 2, 3, 4, 5], closed: [{ from: '2027-01-01', to: '2027-12-31' }] };
     const plan = planned(facts, { on: '2027-01-01', calendar });
     expect([plan.build, stepDates(plan)['panel'], stepDates(plan)['tank']?.[0]]).toEqual([
-      '2028-01-24',
-      ['2028-01-17'],
-      '2028-01-14',
+      '2028-01-25',
+      ['2028-01-18'],
+      '2028-01-17',
     ]);
   });
 

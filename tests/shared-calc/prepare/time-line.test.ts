@@ -48,7 +48,7 @@ describe('timeLine', () => {
     const job: PlannedJob = {
       job: 'J01',
       title: 'Ferry hall',
-      plan: { steps: [{ step: 'build', date: '2027-07-30' }], handover: '2027-08-20' },
+      plan: { steps: [{ step: 'build', state: 'open', date: '2027-07-30' }], handover: '2027-08-20' },
       minutes: new Map([['build', 1000]]),
     };
     const { entries } = timeLine([job], terms);
@@ -70,7 +70,10 @@ describe('timeLine', () => {
       job: fc.constantFrom('J01', 'J02', 'J03'),
       title: fc.constant(''),
       plan: fc.record({
-        steps: fc.array(fc.record({ step: fc.constant('build' as const), date: anyDay }), { maxLength: 2 }),
+        steps: fc.array(
+          fc.record({ step: fc.constant('build' as const), state: fc.constant('open' as const), date: anyDay }),
+          { maxLength: 2 },
+        ),
         handover: anyDay,
       }),
       minutes: fc.integer({ min: 0, max: 3000 }).map((build) => new Map([['build' as const, build]])),

@@ -28,6 +28,14 @@ describe('acts and act on the command line', () => {
         properties: {
           job: { type: 'string' },
           state: { type: 'string' },
+          quote: {
+            type: 'string',
+            description: 'To accepted: the quote that the client said yes to; left out, the latest.',
+          },
+          asIssued: {
+            type: 'boolean',
+            description: 'To accepted: puts the boxes of the job back to what the quote says.',
+          },
           anyway: {
             type: 'string',
             maxLength: 10_000,
@@ -43,7 +51,7 @@ describe('acts and act on the command line', () => {
     const rows = out.split('\n').map((row) => row.trim().split(/ {2,}/));
     expect(rows.find(([name]) => name === 'moveJob')).toEqual([
       'moveJob',
-      'job, state, anyway?, who?',
+      'job, state, quote?, asIssued?, anyway?, who?',
       'Moves a job to a state; a job that is built takes its materials out of the Store. From built on, what stands against it needs a reason and who decides.',
     ]);
     expect(rows.find(([name]) => name === 'put')?.[1]).toBe('kind, record');

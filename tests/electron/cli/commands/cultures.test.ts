@@ -59,9 +59,9 @@ describe('cultures', () => {
     });
   });
 
-  test('a job asks for its animals on the day of its build', async () => {
+  test('a job asks for its animals on the day of its build, which waits from May for the leaves of October', async () => {
     expect(await cultures('--jobs', 'J01')).toMatchObject({
-      demands: [{ date: '2027-06-07', animals: 3506 }],
+      demands: [{ date: '2027-10-04', animals: 3506 }],
       tubs: 2,
     });
   });

@@ -25,7 +25,7 @@ describe('prepare', () => {
         { step: 'lamps', date: '2027-04-06', orderBy: '2027-04-02' },
         { step: 'leaves', date: '2027-04-06', orderBy: null },
         { step: 'build', date: '2027-04-07', orderBy: null },
-        { step: 'hardscape', date: '2027-03-30', orderBy: '2027-03-22' },
+        { step: 'hardscape', date: '2027-03-30', orderBy: '2027-03-23' },
       ],
       care: [
         { act: 'call', date: '2027-05-05' },

@@ -53,7 +53,7 @@ describe('roomClashes', () => {
 describe('standingTanks', () => {
   test('a tank stands here from the day it is in until the day before the handover', () => {
     const plan = {
-      steps: [{ step: 'tank', date: '2027-03-30' } as const],
+      steps: [{ step: 'tank', state: 'open', date: '2027-03-30' } as const],
       build: '2027-04-07',
       handover: '2027-04-28',
     };

@@ -1,0 +1,58 @@
+import { z } from 'zod';
+import { actTable } from '#shared-calc/acts/all-acts.ts';
+import { issueAnyway, readReason, reasonFields } from '#shared-calc/acts/reason.ts';
+import { againstIssue } from '#shared-calc/derive/against-move.ts';
+import type { Derived } from '#shared-calc/derive/derived.ts';
+import { freezeQuote } from '#shared-calc/jobs/freeze-quote.ts';
+import { issueQuote, latestQuote } from '#shared-calc/jobs/issue-quote.ts';
+import { readQuoteBody } from '#shared-calc/jobs/quote-body.ts';
+import type { Change } from '#shared-calc/records/change.ts';
+import type { IssuedQuote, Records } from '#shared-calc/records/records.ts';
+import { failed, ok, type Result } from '#shared-calc/result.ts';
+import { hashBody } from './issued.ts';
+
+export interface StoryFault {
+  readonly kind: string;
+}
+
+/** What a story does beside the acts: what depends on what came before is found, not written down. */
+type StoryAct = (derived: Derived, input: unknown) => Result<Change, StoryFault>;
+
+const OfJob = z.strictObject({ job: z.string(), ...reasonFields });
+
+/** Issues the next quote of a job, or the next revision of the one it has. */
+function issue(derived: Derived, input: unknown): Result<Change, StoryFault> {
+  const { job: id, ...given } = OfJob.parse(input);
+  const { records, today: issuedOn, display } = derived;
+  const job = derived.job(id);
+  if (!job) return failed({ kind: 'no-job' });
+  const reason = readReason(records, given);
+  if (!reason.ok) return reason;
+  const sums = job.sums();
+  if (!sums.ok) return sums;
+  const body = freezeQuote(records, job, sums.value, { ...nextQuote(records, id), issuedOn });
+  const against = againstIssue(job, display);
+  return ok(issueAnyway(records, issueQuote(records, body, hashBody), { body, reason: reason.value, against }));
+}
+
+/** The letters A to Z are enough for a story. */
+function nextQuote({ issuedQuote }: Records, job: string): Pick<IssuedQuote, 'number' | 'revision'> {
+  const before = latestQuote({ issuedQuote }, job);
+  if (before) return { number: before.number, revision: String.fromCharCode(before.revision.charCodeAt(0) + 1) };
+  const numbers = new Set([...issuedQuote.values()].map(({ number }) => number));
+  return { number: `Q-${String(numbers.size + 1).padStart(4, '0')}`, revision: 'A' };
+}
+
+/** Records the deposit that the latest quote of a job asks for. */
+function payDeposit(derived: Derived, input: unknown): Result<Change, StoryFault> {
+  const { job, ...reason } = OfJob.parse(input);
+  const quote = latestQuote(derived.records, job);
+  const body = quote && readQuoteBody(quote.body);
+  if (!body) return failed({ kind: 'no-quote' });
+  return actTable.recordDeposit.run(derived, { job, coins: body.sums.depositCoins, ...reason });
+}
+
+export const storyActs: ReadonlyMap<string, StoryAct> = new Map([
+  ['issue', issue],
+  ['payDeposit', payDeposit],
+]);

@@ -1,0 +1,97 @@
+import type { OrderFault } from '#shared-calc/bench/order-sums.ts';
+import type { HouseAnswer } from '#shared-calc/fields/house-change.ts';
+import { isSoldState, lineOfChange, takesChanges } from '#shared-calc/jobs/house-changes.ts';
+import { putRecords } from '#shared-calc/jobs/put-records.ts';
+import { lazy } from '#shared-calc/records/memo.ts';
+import type { HouseChange, Job, Line, Records } from '#shared-calc/records/records.ts';
+import type { Result } from '#shared-calc/result.ts';
+import { derive, type Derived } from './derived.ts';
+import { jobEffect, type JobEffect } from './job-effect.ts';
+
+/** A change of the house that a sold job may take. */
+export interface HouseOffer {
+  readonly job: Job;
+  readonly change: HouseChange;
+  /** What taking it changes in the job. */
+  readonly effect: () => Result<JobEffect, OrderFault>;
+}
+
+/** The changes that wait for an answer of a job, or of all sold jobs. */
+export function houseOffers(derived: Derived, only?: string): readonly HouseOffer[] {
+  const { records } = derived;
+  return [...records.job.values()].flatMap((job) => {
+    if (job.soldAs === undefined || !takesChanges(job) || (only !== undefined && job.id !== only)) return [];
+    const offered = derived.job(job.id)?.sold?.offered ?? [];
+    return offered.map((change) => ({ job, change, effect: lazy(() => effectOfTaking(derived, job.id, change)) }));
+  });
+}
+
+/** What taking a change changes in a job that has not taken it. */
+export function effectOfTaking(derived: Derived, job: string, change: HouseChange): Result<JobEffect, OrderFault> {
+  const { records, today } = derived;
+  const taken = withAnswer(change, { job, answer: 'take', on: today, by: '' });
+  const before = derived.job(job);
+  const after = derive({ ...records, houseChange: putRecords(records.houseChange, [taken]) }, today).job(job);
+  if (!before || !after) throw new Error(`no job ${job}`);
+  return jobEffect(before, after);
+}
+
+/** A change with the answer of a job, in place of one that it gave before. */
+export function withAnswer(change: HouseChange, answer: HouseAnswer): HouseChange {
+  return { ...change, answers: [...change.answers.filter(({ job }) => job !== answer.job), answer] };
+}
+
+/** What a change of the house is for a job of it. */
+export type WillBe = 'follow' | 'be offered' | 'nothing';
+
+export interface TouchedJob {
+  readonly job: Job;
+  readonly will: WillBe;
+  /** On a job that follows, or as if a sold one took it; left out where it is nothing to the job. */
+  readonly effect?: Result<JobEffect, OrderFault>;
+}
+
+type LineChange = Pick<HouseChange, 'before' | 'after'>;
+
+/** The jobs of a recipe that are not closed, and what changes of its lines are to them. */
+export function jobsTouched(derived: Derived, recipe: string, changes: readonly LineChange[]): readonly TouchedJob[] {
+  const { records, today } = derived;
+  const jobs = [...records.job.values()].filter((job) => job.recipe === recipe && job.state !== 'closed');
+  const after = derive(asIfInForce(records, { recipe, changes, jobs, today }), today);
+  return jobs.map((job) => {
+    const will = willBe(job, derived);
+    const [now, then] = [derived.job(job.id), after.job(job.id)];
+    return { job, will, ...(will !== 'nothing' && now && then && { effect: jobEffect(now, then) }) };
+  });
+}
+
+/** A job that is sold without anything frozen follows its house. */
+function willBe(job: Job, derived: Derived): WillBe {
+  if (derived.job(job.id)?.sold) return takesChanges(job) ? 'be offered' : 'nothing';
+  return isSoldState(job.state) && !takesChanges(job) ? 'nothing' : 'follow';
+}
+
+interface InForce {
+  readonly recipe: string;
+  readonly changes: readonly LineChange[];
+  readonly jobs: readonly Job[];
+  readonly today: string;
+}
+
+/** The book as if the lines were so now, and every sold job had taken it. */
+function asIfInForce(records: Records, { recipe, changes, jobs, today }: InForce): Records {
+  const line = new Map<string, Line>(records.line);
+  for (const change of changes) {
+    const id = lineOfChange(change)?.id ?? '';
+    if (change.after) line.set(id, change.after);
+    else line.delete(id);
+  }
+  const answers = jobs.map(({ id: job }) => ({ job, answer: 'take' as const, on: today, by: '' }));
+  const taken = changes.map((change, at): HouseChange => {
+    return { id: `${AS_IF}${at}`, recipe, on: today, ...change, note: '', inForceOn: today, answers };
+  });
+  return { ...records, line, houseChange: putRecords(records.houseChange, taken) };
+}
+
+/** Behind every id of the log, so that it is taken last. */
+const AS_IF = '~as if ';
