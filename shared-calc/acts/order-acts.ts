@@ -67,10 +67,10 @@ function onDay(derived: Derived, day: OnDay | undefined): Result<Derived, ActFau
 
 function ordersOf({ records, today }: Derived, drafts: readonly OrderDraft[], words: string): readonly Order[] {
   const ids = [...records.order.keys()];
-  return drafts.map(({ supplier, lines, carriageCoins }) => {
+  return drafts.map(({ supplier, lines, carriageCoins, note: instead }) => {
     const id = `O-${nextNumber('O', ids, 4)}`;
     ids.push(id);
-    return { id, supplier: supplier.id, on: today, lines: [...lines], carriageCoins, note: words };
+    return { id, supplier: supplier.id, on: today, lines: [...lines], carriageCoins, note: [words, instead].filter(Boolean).join('\n') };
   });
 }
 

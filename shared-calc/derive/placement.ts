@@ -10,7 +10,7 @@ import { unitPriceCoins, type PriceBook } from '#shared-calc/buy/price-book.ts';
 import type { Day } from '#shared-calc/calendar/day.ts';
 import { isInSeason, nextInSeason, type Season } from '#shared-calc/calendar/season.ts';
 import { nextOpen } from '#shared-calc/calendar/work-calendar.ts';
-import { pricedPlants } from '#shared-calc/jobs/choose-plants.ts';
+import { pricedPlants, type PricedPlant } from '#shared-calc/jobs/choose-plants.ts';
 import type { JobFault } from '#shared-calc/jobs/job-fault.ts';
 import {
   orderLines,
@@ -20,7 +20,7 @@ import {
   type SpeciesWanted,
   type ToOrder,
 } from '#shared-calc/jobs/order-lines.ts';
-import { orderPlants } from '#shared-calc/jobs/order-plants.ts';
+import { orderPlants, type PlantOrder } from '#shared-calc/jobs/order-plants.ts';
 import { packChoices } from '#shared-calc/jobs/pack-choices.ts';
 import { paneCuts } from '#shared-calc/jobs/pane-cuts.ts';
 import type { RunMaterial } from '#shared-calc/buy/shopping-run.ts';
@@ -35,6 +35,8 @@ export interface OrderDraft {
   readonly lines: readonly OrderLine[];
   /** The quote groups of its goods. */
   readonly groups: readonly string[];
+  /** What may be sent instead. */
+  readonly note: string;
   readonly goodsCoins: number;
   readonly carriageCoins: number;
 }
@@ -102,20 +104,44 @@ function jobLines(derived: Derived, need: ChosenMaterial, { takes }: JobsRun): r
     parts,
     panes: need.sale === 'cut' ? parts.flatMap(({ job }) => panesOf(derived, job)) : [],
     species: ofJobs.flatMap((take) => speciesOf(derived, need.material, take)),
+    alternates: plantsOf(
+      derived,
+      need.material,
+      parts.map(({ job }) => job),
+    ).flatMap(({ alternates }) => alternates),
   });
 }
 
-/** A line with the supplier that it goes to. */
-export type SuppliedLine = LineDraft & { readonly supplier: string; readonly group?: string };
+/** The plants by name that some jobs are to get of a class; none if the material stands for no class. */
+function plantsOf(derived: Derived, material: string, jobs: readonly string[]): readonly PlantOrder[] {
+  const { records, prices } = derived;
+  const classes = classesOf(records, material);
+  if (classes.size === 0) return [];
+  const benches = jobs.flatMap((id) => derived.job(id)?.planted ?? []);
+  return orderPlants(benches, pricedPlants(records, prices)).filter((each) => classes.has(each.class));
+}
 
-export type LinesFor = Pick<ToOrder, 'parts' | 'panes' | 'species'>;
+/** A line with the supplier that it goes to. */
+export type SuppliedLine = LineDraft & {
+  readonly supplier: string;
+  readonly group?: string;
+  /** What may be sent instead, in a sentence. */
+  readonly instead?: string;
+};
+
+export type LinesFor = Pick<ToOrder, 'parts' | 'panes' | 'species'> & {
+  /** Plants that may be sent instead. */
+  readonly alternates: readonly Pick<PricedPlant, 'name'>[];
+};
 
 /** A material of a run as lines of an order to its supplier. */
 export function suppliedLines(need: RunMaterial, prices: PriceBook, wanted: LinesFor): readonly SuppliedLine[] {
   const { material, supplier = '' } = need;
   const goods = prices.offers?.get(material)?.find((each) => each.supplier === supplier) ?? prices.goods.get(material);
   const lines = orderLines({ need, unitCoins: goods ? unitPriceCoins(goods) : 0, ...wanted });
-  return lines.map((line) => ({ ...line, supplier: line.supplier ?? supplier, group: need.group }));
+  const names = wanted.alternates.map(({ name }) => name).join('; ');
+  const instead = names === '' ? {} : { instead: `${need.label}, or instead: ${names}.` };
+  return lines.map((line) => ({ ...line, supplier: line.supplier ?? supplier, group: need.group, ...instead }));
 }
 
 function panesOf(derived: Derived, job: string): readonly JobPane[] {
@@ -125,11 +151,7 @@ function panesOf(derived: Derived, job: string): readonly JobPane[] {
 
 /** Plants by name that a job still lacks: what it has of a kind is taken off that kind, what it has of others off the last. */
 function speciesOf(derived: Derived, material: string, take: Take): readonly SpeciesWanted[] {
-  const { records, prices } = derived;
-  const worked = derived.job(take.job);
-  const classes = classesOf(records, material);
-  if (!worked || classes.size === 0) return [];
-  const orders = orderPlants([worked.planted], pricedPlants(records, prices)).filter((each) => classes.has(each.class));
+  const orders = plantsOf(derived, material, [take.job]);
   const has = new Map<string, number>();
   for (const { of, amount } of take.has) has.set(of, (has.get(of) ?? 0) + amount);
   const wanted = orders.flatMap(({ species }) =>
@@ -158,12 +180,13 @@ export function draftsOf(
   return [...Map.groupBy(lines, ({ supplier }) => supplier)].flatMap(([id, own]) => {
     const supplier = records.supplier.get(id);
     if (!supplier) return [];
-    const numbered = own.map(({ supplier: _, group: __, ...line }, at): OrderLine => {
+    const numbered = own.map(({ supplier: _, group: __, instead: ___, ...line }, at): OrderLine => {
       const due = dueDay(line.of, { supplier, on, calendar }, records);
       return { n: at + 1, ...line, for: [...line.for], due };
     });
     const coins = goodsCoins(numbered);
     const groups = [...new Set(own.flatMap(({ group = [] }) => group))];
-    return [{ supplier, lines: numbered, groups, goodsCoins: coins, carriageCoins: carriageOf(coins, supplier) }];
+    const note = [...new Set(own.flatMap(({ instead = [] }) => instead))].join('\n');
+    return [{ supplier, lines: numbered, groups, note, goodsCoins: coins, carriageCoins: carriageOf(coins, supplier) }];
   });
 }

@@ -8,7 +8,7 @@ import type { Display } from '#shared-calc/quantity/shown-unit.ts';
 import { workshopOf } from '#shared-calc/records/workshop-of.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
 import { datedJob } from './dated-job.ts';
-import { cautionsBlock, sheet, type PaperBlock, type PaperDocument } from './document.ts';
+import { cautionsBlock, paragraph, sheet, type PaperBlock, type PaperDocument } from './document.ts';
 import { plantsOf } from './needs-paper.ts';
 import { ordersCsv } from './order-csv.ts';
 import { orderBy, type PlannedJob } from './order-days.ts';
@@ -46,9 +46,9 @@ function ordersOf(input: PaperInput): Result<readonly SupplierOrder[], PaperFaul
   if (!drafts.ok) return drafts;
   const placed = [...records.order.values()].filter(({ lines }) => jobsOf(lines).includes(job?.id ?? ''));
   const planned = plannedOf(input);
-  const open = drafts.value.map(({ supplier, lines, carriageCoins, groups }) =>
+  const open = drafts.value.map(({ supplier, lines, carriageCoins, groups, note }) =>
     supplierOrder(
-      { supplier: supplier.id, lines: [...lines], carriageCoins, on: wish.on, note: '' },
+      { supplier: supplier.id, lines: [...lines], carriageCoins, on: wish.on, note },
       records,
       orderBy(groups, planned),
     ),
@@ -76,6 +76,7 @@ function sizesLines(input: PaperInput, need: RunMaterial): ReturnType<typeof sup
     parts: [{ job: '', amount: need.toBuy }],
     panes: paneCuts(input.bench).map((cut) => ({ ...cut, job: '' })),
     species: plants.flatMap(({ species }) => species.map((each) => ({ ...each, job: '' }))),
+    alternates: plants.flatMap(({ alternates }) => alternates),
   });
 }
 
@@ -123,7 +124,7 @@ export function orderDocument(order: SupplierOrder, display: Display): PaperDocu
           ['Short of your least order', money(order.shortOfMinimum)],
         ],
       },
-      ...(order.note === '' ? [] : [{ is: 'text', text: order.note } as const]),
+      ...order.note.split('\n').flatMap((text) => (text === '' ? [] : [paragraph(text)])),
     ],
   };
 }

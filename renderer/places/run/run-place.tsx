@@ -98,9 +98,9 @@ function shownRun(facts: JobsRun, { jobs, context }: Pick<ShownRun, 'jobs' | 'co
   const placement = placementOf(context, jobs);
   if (!placement.ok) return undefined;
   const planned = facts.planned();
-  const orders = placement.value.drafts.map(({ supplier, lines, carriageCoins, groups }) =>
+  const orders = placement.value.drafts.map(({ supplier, lines, carriageCoins, groups, note }) =>
     supplierOrder(
-      { supplier: supplier.id, on, lines: [...lines], carriageCoins, note: '' },
+      { supplier: supplier.id, on, lines: [...lines], carriageCoins, note },
       records,
       orderBy(groups, planned),
     ),

@@ -42,16 +42,17 @@ describe('what is read', () => {
 noneComplained(pages);
 
 /**
- * A second, paid job; on the first job a kit from another maker; goods past their best-before day and good ones; tubs.
+ * A second, paid job; on the first job a kit from another maker; goods past their best-before day and good ones; tubs;
+ * an order that is late, of which a part came.
  */
 function addRecords(file: string): void {
   const book = valueOf(openBook(file, { today: pageDay, backups: false }));
   const before = book.records();
-  const after = (['quoteLine', 'move', 'tub'] as const).reduce(
+  const after = (['quoteLine', 'move', 'tub', 'order'] as const).reduce(
     (records, kind) => withRecords(records, kind, [...added[kind]]),
     paidJob(before),
   );
-  valueOf(book.apply(diffRecords('a paid job, a kit, goods and tubs', before, after), book.revision()));
+  valueOf(book.apply(diffRecords('a paid job, a kit, goods, tubs and orders', before, after), book.revision()));
   book.close();
 }
 
@@ -75,6 +76,29 @@ const added = {
   move: [
     ...bagMoves({ id: 'K-old', of: 'M26', amount: 40, bestBefore: '2027-02-28' }),
     ...bagMoves({ id: 'K-good', of: 'M10', amount: 20, bestBefore: '2027-12-31' }),
+    ...bagMoves({ id: 'K-came', of: 'M33', amount: 2, coins: 600, order: 'O-0001', line: 1 }),
+  ],
+  order: [
+    {
+      id: 'O-0001',
+      supplier: 'S-ternfield',
+      on: '2027-01-01',
+      lines: [
+        {
+          n: 1,
+          of: 'M33',
+          label: 'Siphon tube with cap',
+          amount: 1,
+          unit: 'each',
+          count: 3,
+          askedCoins: 250,
+          due: '2027-01-05',
+          for: [],
+        },
+      ],
+      carriageCoins: 500,
+      note: '',
+    },
   ],
   tub: [
     {
