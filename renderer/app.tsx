@@ -17,6 +17,7 @@ const keys: PageView['keys'] = [
 /** The page over an open book: every view, created once, the status line, and requests from the desktop menu. */
 export function pageOf(store: PageStore): PageView {
   const places = openPlaces(store);
+  beginOnBench(store);
   const nextFlag = (back: boolean) => goToFlag(store, back);
   store.book.onAsk((ask) => {
     if (ask.is === 'go') location.hash = writeRoute(ask.place);
@@ -35,6 +36,11 @@ export function pageOf(store: PageStore): PageView {
     moveOn: store.book.moveOn,
     place: (route) => places[route.place](route),
   };
+}
+
+/** A book without any size begins on the bench, which leads to the first one. */
+function beginOnBench({ book }: PageStore): void {
+  if (location.hash === '' && book.records.peek().size.size === 0) location.hash = writeRoute('bench');
 }
 
 function jobSwitch(store: PageStore): JobSwitchView {

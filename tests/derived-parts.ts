@@ -25,7 +25,9 @@ function workshopPartsOf(derived: Derived) {
   const items = dueOf(derived);
   const run = derived.run({ jobs: [...derived.records.job.keys()] });
   return {
-    run: run.ok ? [run.value.run, run.value.unpaid, [...run.value.takes], run.value.plants(), run.value.planned()] : run,
+    run: run.ok
+      ? [run.value.run, run.value.unpaid, [...run.value.takes], run.value.plants(), run.value.planned()]
+      : run,
     boards: [boardByState({ ...derived, items }), boardByDay({ ...derived, items })],
     demands: [...derived.records.cultureKind.values()].map((kind) => {
       const { demands, unknown } = kindDemands(derived, kind);

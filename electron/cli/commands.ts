@@ -5,6 +5,7 @@ import { benchCommand } from './commands/bench.ts';
 import { bookCheckCommand, bookExportCommand, bookNewCommand } from './commands/book.ts';
 import { changedCommand } from './commands/changed.ts';
 import { culturesCommand } from './commands/cultures.ts';
+import { didCommand } from './commands/did.ts';
 import { functionsCommand } from './commands/functions.ts';
 import { importPricesCommand } from './commands/import-prices.ts';
 import { jobCommands } from './commands/job.ts';
@@ -39,6 +40,7 @@ const all: readonly Command[] = [
   actsCommand,
   actCommand,
   prepareCommand,
+  didCommand,
   treatCommand,
   culturesCommand,
   ...tubCommands,

@@ -38,7 +38,7 @@ export function actOnJob(given: Arguments, work: (derived: Derived) => Result<Jo
   });
 }
 
-function refusedAct(fault: ActFault): Outcome {
+export function refusedAct(fault: ActFault): Outcome {
   const against = fault.kind === 'stands-against' ? sayAgainst(fault.against) : [];
   return { is: 'refused', says: [sayActFault(fault), ...against], json: { fault: faultJson(fault) } };
 }

@@ -7,9 +7,9 @@ export interface Route {
   readonly rest: readonly string[];
 }
 
-const home: Route = { place: 'bench', rest: [] };
+const home: Route = { place: 'today', rest: [] };
 
-/** Reads a link's hash; a hash that names no view leads to the size bench. */
+/** Reads a link's hash; a hash that names no view leads to today. */
 export function readRoute(hash: string): Route {
   const [name = '', ...rest] = hash.replace(/^#\/?/, '').split('/').map(decoded);
   const place = places.find((each) => each.id === name);

@@ -22,6 +22,7 @@ import { ordersPlace } from './orders/orders-place.tsx';
 import { runPlace } from './run/run-place.tsx';
 import { storePlace } from './store/store-place.tsx';
 import { tankBookPlace } from './tank-book/tank-book-place.tsx';
+import { todayPlace } from './today/today-place.tsx';
 import { workshopPlace } from './workshop/workshop-place.tsx';
 
 /** Creates every view over the store. A view is asked again whenever a signal it reads changes. */
@@ -31,6 +32,7 @@ export function openPlaces(store: PageStore): Readonly<Record<PlaceId, (route: R
   const prepare = openPrepareState(money, window);
   return {
     bench: benchPlace(store),
+    today: todayPlace(money),
     jobs: jobsPlace(money),
     quotes: quotesPlace(money),
     run: runPlace(money),

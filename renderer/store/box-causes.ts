@@ -2,6 +2,8 @@ import { capital } from '#shared-calc/rule/capital.ts';
 import type { CautionView, StandingView } from '#renderer/panel/panel-view.ts';
 import type { Box } from '#shared-calc/bench/bench-types.ts';
 import { missingFigures, sayWaiting } from '#shared-calc/bench/waits.ts';
+import { restsOn, unsureAmong } from '#shared-calc/bench/rests-on.ts';
+import { checkWords } from '#shared-calc/bench/source-words.ts';
 import { boxWarnings } from '#shared-calc/bench/box-warnings.ts';
 import { NO_KIND } from '#shared-calc/jobs/animal-checks.ts';
 import { figuresOfTank } from '#shared-calc/prepare/act-cautions.ts';
@@ -22,7 +24,7 @@ export function standingsOf(box: Box, parts: BoxParts): readonly StandingView[] 
     ...sourceStanding(box, parts.called),
     ...kindStanding(box, parts),
     ...causeStanding(box, parts),
-    ...checkStanding(box),
+    ...checkStanding(box, parts),
     ...flagStandings(box, parts),
     ...boxWarnings(parts.bench, box).map(({ says, decides }) => ({
       look: 'watch' as const,
@@ -61,11 +63,14 @@ function causeStanding({ cause, line, state }: Box, { bench, column, faces }: Bo
   return [{ look: state === 'loop' || state === 'waiting' ? state : 'needs', words }];
 }
 
-function checkStanding(box: Box): readonly StandingView[] {
+function checkStanding(box: Box, { bench, column }: BoxParts): readonly StandingView[] {
   const state = box.check?.state ?? 'not known yet';
   if (state === 'not known yet') return [];
   if (state === 'not asked') return [{ look: 'holds', words: 'Not asked: the range of a figure says it better' }];
-  if (state === 'holds') return [{ look: 'holds', words: 'Holds' }];
+  if (state === 'holds') {
+    const words = checkWords(state, unsureAmong(restsOn(bench, column, box.line.name)));
+    return [{ look: 'holds', words: capital(words) }];
+  }
   if (state === 'may not hold') return [{ look: 'watch', words: 'May not hold' }];
   const level = box.line.level ?? 'watch';
   return [{ look: level, words: capital(level) }];

@@ -55,6 +55,8 @@ export type ActFault =
   | { readonly kind: 'name-taken'; readonly name: string }
   /** The line to move is already at the end of its recipe. */
   | { readonly kind: 'at-the-end'; readonly label: string; readonly end: 'first' | 'last' }
+  | { readonly kind: 'done-for-nothing' }
+  | { readonly kind: 'no-step'; readonly step: string; readonly steps: readonly string[]; readonly near?: string }
   | { readonly kind: 'no-unit'; readonly unit: string }
   | { readonly kind: 'bounds-crossed'; readonly low: number; readonly high: number }
   | { readonly kind: 'range-without-figure'; readonly line: string }

@@ -2,6 +2,7 @@ import type { Act } from './act.ts';
 import * as books from './book-acts.ts';
 import * as cells from './cell-acts.ts';
 import * as animals from './animal-acts.ts';
+import { did } from './did-act.ts';
 import * as houses from './house-acts.ts';
 import { takeInList } from './import-acts.ts';
 import * as jobs from './job-acts.ts';
@@ -51,6 +52,7 @@ const acts = {
   writeSurvey: jobs.writeSurvey,
   writeJob: jobs.writeJob,
   setNextAct: jobs.setNextAct,
+  did,
   choosePacks: jobs.choosePacks,
   writeCells: cells.writeCells,
   backToHouse: cells.backToHouse,

@@ -1,20 +1,23 @@
 import { z } from 'zod';
 import { againstMove, wantsReason } from '#shared-calc/derive/against-move.ts';
 import type { Derived } from '#shared-calc/derive/derived.ts';
+import { stepsDone } from '#shared-calc/derive/job-facts.ts';
+import { whoDoes } from '#shared-calc/derive/plan-acts.ts';
+import type { DoneStep } from '#shared-calc/fields/done.ts';
 import { jobStates } from '#shared-calc/fields/job.ts';
 import { findJob } from '#shared-calc/jobs/find-job.ts';
 import type { JobFault } from '#shared-calc/jobs/job-fault.ts';
 import { releaseStock } from '#shared-calc/jobs/keep-stock.ts';
 import { isBefore, moveJob as movedJob } from '#shared-calc/jobs/move-job.ts';
 import { isSoldState } from '#shared-calc/jobs/house-changes.ts';
-import { applyChange, squashChanges, type Change } from '#shared-calc/records/change.ts';
+import { added, applyChange, squashChanges, type Change } from '#shared-calc/records/change.ts';
 import type { Job } from '#shared-calc/records/records.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
 import { acceptedQuote, quoteToAccept } from './accept-quote.ts';
 import { act } from './act.ts';
 import type { ActFault } from './act-fault.ts';
 import { buildJob, type Short } from './build-job.ts';
-import { readReason, reasonFields, withReason } from './reason.ts';
+import { doneId, readReason, reasonFields, withReason } from './reason.ts';
 
 const MoveJob = z.strictObject({
   job: z.string(),
@@ -58,7 +61,27 @@ export function moveAndTake(derived: Derived, input: z.infer<typeof MoveJob>): R
     return failed({ kind: 'stands-against', job: id, state: step, against });
   const taken = takenFor(derived, job.value, { step, change: change.value });
   const kept = { step, job: id, reason: reason.value, against, on };
-  return ok({ ...taken, change: withReason(taken.change, records, kept) });
+  const told = withReason(taken.change, records, kept);
+  return ok({
+    ...taken,
+    change: withFact(told, derived, { job: id, step, who: reason.value?.who ?? whoDoes('build') }),
+  });
+}
+
+const factOf: Readonly<Partial<Record<Job['state'], DoneStep>>> = { built: 'build', 'handed over': 'handover' };
+
+/** A move that tells a step of the plan over also writes its day, where nobody wrote it yet. */
+function withFact(
+  change: Change,
+  { records, today: on }: Derived,
+  { job, step: state, who }: { readonly job: string; readonly step: Job['state']; readonly who: string },
+): Change {
+  const step = factOf[state];
+  if (!step || !records.rate.has(who) || stepsDone(records, job).has(step)) return change;
+  const told = { on, step, who, job, ends: true, against: [], note: '' };
+  const here = change.added.flatMap(({ kind, record }) => (kind === 'done' ? [record.id] : []));
+  const id = doneId([...records.done.keys(), ...here], told);
+  return { ...change, added: [...change.added, added('done', { id, ...told })] };
 }
 
 /** Saying yes to a later revision moves what a job is sold as, and not the job. */

@@ -51,7 +51,11 @@ export const placeOrders = act<z.infer<typeof PlaceOrders>>({
       ordersAdded(orders),
       keptOf(then.value, takes),
       promisedOf(then.value.records, takes),
-      spendChoices(derived.records, jobs, orders.flatMap(({ lines }) => lines.map(({ of }) => of))),
+      spendChoices(
+        derived.records,
+        jobs,
+        orders.flatMap(({ lines }) => lines.map(({ of }) => of)),
+      ),
     ];
     const change = squashChanges(labelOf(orders, jobs), parts);
     return movedAnyway(then.value, withStates(then.value, change, jobsOf(orders)), reason);
@@ -70,7 +74,14 @@ function ordersOf({ records, today }: Derived, drafts: readonly OrderDraft[], wo
   return drafts.map(({ supplier, lines, carriageCoins, note: instead }) => {
     const id = `O-${nextNumber('O', ids, 4)}`;
     ids.push(id);
-    return { id, supplier: supplier.id, on: today, lines: [...lines], carriageCoins, note: [words, instead].filter(Boolean).join('\n') };
+    return {
+      id,
+      supplier: supplier.id,
+      on: today,
+      lines: [...lines],
+      carriageCoins,
+      note: [words, instead].filter(Boolean).join('\n'),
+    };
   });
 }
 
@@ -157,7 +168,8 @@ function packLine(
   if (!pack.ok) return pack;
   const { material: of, amount } = pack.value;
   const seller = sellerOf(records, pack.value);
-  if (seller !== undefined && seller !== supplier) return failed({ kind: 'pack-of-another', pack: id, supplier, seller });
+  if (seller !== undefined && seller !== supplier)
+    return failed({ kind: 'pack-of-another', pack: id, supplier, seller });
   const price = priceOn(records, id, today);
   if (!price) return failed({ kind: 'pack-without-price', pack: id, on: today });
   const [label, unit] = [goodsLabel(of, records), unitInStore(of, records) ?? 'each'];

@@ -85,7 +85,7 @@ export function withReason(change: Change, records: Pick<Records, 'done'>, kept:
  * `D-0007-k3x9q1`: the next number, and letters made of what is told. An undone number that is given again is thus
  * never the id of anything else.
  */
-function doneId(ids: readonly string[], told: Omit<Done, 'id'>): string {
+export function doneId(ids: readonly string[], told: Omit<Done, 'id'>): string {
   const numbers = ids.map((id) => id.split('-').slice(0, 2).join('-'));
   return `D-${nextNumber('D', numbers, 4)}-${fingerprint(JSON.stringify(told))}`;
 }

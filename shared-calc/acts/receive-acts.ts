@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import { classMaterialOf } from '#shared-calc/buy/class-price.ts';
 import { isPlantGoods, NOTHING, QUARANTINE_DAYS, stockOf } from '#shared-calc/buy/ledger.ts';
-import { orderStanding, type LineStanding } from '#shared-calc/buy/order-standing.ts';
+import { orderStanding, type LineStanding, type OrderStanding } from '#shared-calc/buy/order-standing.ts';
 import { addDays, dayFault, type Day as OnDay } from '#shared-calc/calendar/day.ts';
 import type { Derived } from '#shared-calc/derive/derived.ts';
 import { isBefore } from '#shared-calc/jobs/move-job.ts';
@@ -69,23 +69,47 @@ interface Came {
 
 /** What came, line by line; more than is open only with a note. */
 function cameOf({ records }: Derived, order: Order, { lines, on, note }: OnReceipt): Result<readonly Came[], ActFault> {
-  if (on < order.on) return failed({ kind: 'before-ordered', order: order.id, ordered: order.on, on });
-  const { state, lines: standing } = orderStanding(records, order, on);
+  const standing = orderStanding(records, order, on);
   const noted = note.trim() !== '';
-  if (state === 'in' && !noted) return failed({ kind: 'order-all-in', order: order.id });
-  if (state === 'closed' && !noted) return failed({ kind: 'order-closed', order: order.id, closedOn: order.closedOn ?? on });
-  const open: NonNullable<Receipt['lines']> = standing
-    .filter((each) => each.open > 0)
-    .map((each) => ({ n: each.line.n, count: each.open }));
+  const fault = orderFault(standing, { on, noted });
+  if (fault) return failed(fault);
   const came: Came[] = [];
-  for (const asked of lines ?? open) {
-    const found = standing.find(({ line }) => line.n === asked.n);
-    if (!found) return failed({ kind: 'no-order-line', order: order.id, line: asked.n, lines: standing.length });
-    if (asked.count - found.open > NOTHING && !noted)
-      return failed({ kind: 'more-than-open', order: order.id, line: found.line, came: asked.count, open: found.open });
-    came.push({ standing: found, count: asked.count, eachCoins: asked.eachCoins ?? found.line.askedCoins });
+  for (const asked of lines ?? openLines(standing)) {
+    const line = cameLine(standing, asked, noted);
+    if (!line.ok) return line;
+    came.push(line.value);
   }
   return came.length > 0 ? ok(came) : failed({ kind: 'nothing-came' });
+}
+
+interface OfReceipt {
+  readonly on: OnDay;
+  readonly noted: boolean;
+}
+
+function orderFault({ order, state }: OrderStanding, { on, noted }: OfReceipt): ActFault | undefined {
+  const { id, on: ordered, closedOn = on } = order;
+  if (on < ordered) return { kind: 'before-ordered', order: id, ordered, on };
+  if (state === 'in' && !noted) return { kind: 'order-all-in', order: id };
+  return state === 'closed' && !noted ? { kind: 'order-closed', order: id, closedOn } : undefined;
+}
+
+type AskedLine = NonNullable<Receipt['lines']>[number];
+
+function openLines({ lines }: OrderStanding): readonly AskedLine[] {
+  return lines.filter(({ open }) => open > 0).map(({ line: { n }, open: count }) => ({ n, count }));
+}
+
+function cameLine(
+  { order: { id: order }, lines }: OrderStanding,
+  { n, count, eachCoins }: AskedLine,
+  noted: boolean,
+): Result<Came, ActFault> {
+  const standing = lines.find(({ line }) => line.n === n);
+  if (!standing) return failed({ kind: 'no-order-line', order, line: n, lines: lines.length });
+  const { line, open } = standing;
+  if (count - open > NOTHING && !noted) return failed({ kind: 'more-than-open', order, line, came: count, open });
+  return ok({ standing, count, eachCoins: eachCoins ?? line.askedCoins });
 }
 
 function takenIn(derived: Derived, came: readonly Came[], receipt: OnReceipt): Change {
@@ -105,7 +129,11 @@ interface CameLine extends Came {
 }
 
 /** The lot that came, and what of it is kept for the jobs of its line, those that use it first first. */
-function lotOf(derived: Derived, now: Records, { standing: { line }, count, eachCoins, receipt }: CameLine): readonly Move[] {
+function lotOf(
+  derived: Derived,
+  now: Records,
+  { standing: { line }, count, eachCoins, receipt }: CameLine,
+): readonly Move[] {
   const { order, on, bestBefore, note } = receipt;
   const until = receipt.until ?? (isPlantGoods(now, line.of) ? addDays(on, QUARANTINE_DAYS) : undefined);
   const amount = count * line.amount;
@@ -128,10 +156,8 @@ function lotOf(derived: Derived, now: Records, { standing: { line }, count, each
     const part = Math.min(left, wanted);
     if (part <= NOTHING) continue;
     left -= part;
-    kept.push({
-      ...{ id: nextId(), lot: lot.id, of: line.of, on, what: 'kept', amount: part },
-      ...{ job, order, line: line.n, note: '' },
-    });
+    const ofLine = { of: line.of, order, line: line.n };
+    kept.push({ id: nextId(), lot: lot.id, on, what: 'kept', amount: part, job, ...ofLine, note: '' });
   }
   return [lot, ...kept];
 }

@@ -1,4 +1,5 @@
 import type { Sourced, SourceMark } from '#shared-calc/fields/source.ts';
+import { surveyUses } from '#shared-calc/fields/survey.ts';
 import type { BoxSource } from '#shared-calc/recipe/column.ts';
 import type { Line } from '#shared-calc/records/records.ts';
 import { namesIn } from '#shared-calc/rule/tree.ts';
@@ -65,19 +66,24 @@ function footingOf(box: Box, { source, sourceNote: note = '' }: Sourced): Footin
   return { line, from: giver === 'house' || giver === 'kind' ? 'none' : giver, note: '' };
 }
 
-/** Figures that nobody can look up. */
+/** Figures that nobody can look up, or has asked. */
 export interface Unsure {
   readonly memory: readonly Footing[];
   /** Without a source; those typed for this job or size are among them, but not its choices. */
   readonly unsaid: readonly Footing[];
+  /** Figures of the house that stand in for answers of the survey. */
+  readonly notAsked: readonly Footing[];
 }
 
 export function unsureAmong(footings: readonly Footing[]): Unsure {
   return {
     memory: footings.filter(({ from }) => from === 'memory'),
     unsaid: footings.filter(({ from, line }) => from === 'none' || (isTyped(from) && !isWord(line))),
+    notAsked: footings.filter(({ from, line }) => !isTyped(from) && from !== 'survey' && asked.has(line.use ?? '')),
   };
 }
+
+const asked: ReadonlySet<string> = new Set(surveyUses);
 
 function isTyped(from: FigureFrom): boolean {
   return from === 'local' || from === 'job';

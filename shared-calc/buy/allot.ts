@@ -136,7 +136,7 @@ function takesOf(material: string, claims: readonly Claim[], { stockOn, more, is
     const has = [...keptFor(now, job), ...orderedFor(now, job)];
     const rest = need - own - ordered;
     if (isCut(material)) return { ...had, beside: 0, lots: [], lines: [], has, rest };
-    const usable = now.lots.filter((each) => each.usable);
+    const usable = now.lots.filter((lot) => lot.usable);
     for (const { lot, loose } of usable) free.set(lot.id, loose);
     const lent = lend(pool, rest, { more: more.get(material) ?? 0, now, use });
     const left = rest - fromStore(lent) - sumOf(lent.lines);

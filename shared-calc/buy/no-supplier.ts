@@ -12,7 +12,10 @@ export interface NoSupplier {
   readonly coins: number;
 }
 
-export type BoughtNeed = Pick<MaterialNeed, 'material' | 'label' | 'unit' | 'sale' | 'supplier' | 'packs' | 'packsCoins'> & {
+export type BoughtNeed = Pick<
+  MaterialNeed,
+  'material' | 'label' | 'unit' | 'sale' | 'supplier' | 'packs' | 'packsCoins'
+> & {
   readonly toBuy: number;
 };
 
@@ -26,10 +29,7 @@ export function hasSupplier({ supplier }: BoughtNeed, { suppliers }: Pick<PriceB
 }
 
 /** What is to be bought and has no supplier yet, in order of first need. */
-export function noSupplier(
-  needs: readonly BoughtNeed[],
-  prices: Pick<PriceBook, 'suppliers'>,
-): readonly NoSupplier[] {
+export function noSupplier(needs: readonly BoughtNeed[], prices: Pick<PriceBook, 'suppliers'>): readonly NoSupplier[] {
   return needs
     .filter((need) => isToBuy(need) && !hasSupplier(need, prices))
     .map(({ material, label, unit, toBuy: buy, packsCoins: coins }) => ({ material, label, unit, buy, coins }));

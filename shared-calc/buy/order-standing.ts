@@ -71,7 +71,12 @@ export function goodsCoins(lines: readonly Pick<OrderLine, 'count' | 'askedCoins
 
 /** The day on which the last of some lines is due. */
 export function lastDue(lines: readonly Pick<OrderLine, 'due'>[]): Day {
-  return lines.map(({ due }) => due).toSorted().at(-1) ?? '';
+  return (
+    lines
+      .map(({ due }) => due)
+      .toSorted()
+      .at(-1) ?? ''
+  );
 }
 
 function lineStanding(line: OrderLine, moves: readonly Move[]): LineStanding {

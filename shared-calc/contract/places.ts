@@ -10,7 +10,7 @@ function alone<const Id extends string>(id: Id, title: string) {
 
 /** Every view of the page, in the groups and entries of the rail. `part` is the name of a view beside its siblings. */
 export const placeGroups = [
-  { of: 'day', entries: [alone('jobs', 'Jobs')] },
+  { of: 'day', entries: [alone('today', 'Today'), alone('jobs', 'Jobs')] },
   {
     of: 'job',
     entries: [

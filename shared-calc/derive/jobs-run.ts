@@ -117,7 +117,10 @@ interface ToGive {
   readonly more: Stock;
 }
 
-function givenTo({ records, prices, today: asked }: RunBook, { worked, parts, more, materials }: ToGive): GivenGoods & Allotment {
+function givenTo(
+  { records, prices, today: asked }: RunBook,
+  { worked, parts, more, materials }: ToGive,
+): GivenGoods & Allotment {
   const claims = parts.map((part, at): Claim => ({
     job: part.job,
     needs: usedAmounts(pooledBuilds(part.needs)),

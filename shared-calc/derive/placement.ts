@@ -180,13 +180,21 @@ export function draftsOf(
   return [...Map.groupBy(lines, ({ supplier }) => supplier)].flatMap(([id, own]) => {
     const supplier = records.supplier.get(id);
     if (!supplier) return [];
-    const numbered = own.map(({ supplier: _, group: __, instead: ___, ...line }, at): OrderLine => {
+    const numbered = own.map((line, at): OrderLine => {
       const due = dueDay(line.of, { supplier, on, calendar }, records);
-      return { n: at + 1, ...line, for: [...line.for], due };
+      return numberedLine(line, at + 1, due);
     });
     const coins = goodsCoins(numbered);
     const groups = [...new Set(own.flatMap(({ group = [] }) => group))];
     const note = [...new Set(own.flatMap(({ instead = [] }) => instead))].join('\n');
     return [{ supplier, lines: numbered, groups, note, goodsCoins: coins, carriageCoins: carriageOf(coins, supplier) }];
   });
+}
+
+function numberedLine(
+  { of, label, amount, unit, count, askedCoins, cut, ...line }: LineDraft,
+  n: number,
+  due: Day,
+): OrderLine {
+  return { n, of, label, amount, unit, count, askedCoins, due, ...(cut && { cut }), for: [...line.for] };
 }

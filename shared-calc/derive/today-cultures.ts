@@ -56,25 +56,40 @@ function harvestItems(derived: Derived, kind: CultureKind): readonly TodayDraft[
   return board.ok ? board.value.served.flatMap((served) => harvestsOf(served, derived)) : [];
 }
 
-/** Only standing tubs have animals to take; a new one has its start as an item of its job. */
+/** What each job gets out of each tub. Only standing tubs have animals to take; a new one is started for its job. */
 function harvestsOf({ claim, from }: ServedClaim, { records }: Derived): readonly TodayDraft[] {
-  const jobs = [...claim.byJob.keys()];
-  const [only] = jobs;
-  return from
-    .filter(({ tub }) => records.tub.has(tub))
-    .map(({ tub, animals }): TodayDraft => {
-      const count = countUp(animals);
-      return {
-        key: `${tub} harvest ${claim.date}`,
-        tub,
-        ...(only !== undefined && jobs.length === 1 && { job: only }),
-        day: claim.date,
-        what: `harvest ${writeNumber(count, 0)} for ${jobs.join(', ')}`,
-        who: grower,
-        why: `For the build of ${sayDay(claim.date)}, out of tub ${tub}`,
-        tick: { is: 'harvest', animals: count },
-      };
+  const left = new Map(claim.byJob);
+  return from.flatMap(({ tub, animals }) => {
+    const stands = records.tub.get(tub);
+    if (!stands) return [];
+    const jobs = stands.claimedBy === undefined ? [...left.keys()] : [stands.claimedBy];
+    let rest = animals;
+    return jobs.flatMap((job): readonly TodayDraft[] => {
+      const wanted = left.get(job) ?? 0;
+      const given = Math.min(rest, wanted);
+      if (countUp(given) === 0) return [];
+      rest -= given;
+      left.set(job, wanted - given);
+      return [harvestItem(tub, job, { date: claim.date, animals: countUp(given) })];
     });
+  });
+}
+
+function harvestItem(
+  tub: string,
+  job: string,
+  { date, animals }: { readonly date: Day; readonly animals: number },
+): TodayDraft {
+  return {
+    key: `${tub} harvest ${job}`,
+    tub,
+    job,
+    day: date,
+    what: `harvest ${writeNumber(animals, 0)} for ${job}`,
+    who: grower,
+    why: `For the build of ${sayDay(date)}, out of tub ${tub}`,
+    tick: { is: 'harvest', animals },
+  };
 }
 
 /** Tubs of flies to set up each week, for what is fed here and what paid jobs are built for. */

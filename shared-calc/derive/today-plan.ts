@@ -59,15 +59,20 @@ export function stepItems({ job, plan }: DerivedJob, { records, calendar }: Deri
   const dates = plan();
   if (!dates.ok) return [];
   const { plan: prep } = dates.value;
-  return planActs({ job: job.id, plan: prep, records, calendar }).map(({ step, day, who, ends, decides }) => ({
-    ...ofJob(job, step === 'looks' ? `looks ${day}` : step),
-    day,
-    what: doWords[step],
-    who,
-    why: whyOf(prep),
-    decides,
-    tick: { is: 'did', step, ends },
-  }));
+  // Animals out of a tub that stands are harvested: an item of the tub.
+  const isHarvested = prep.steps.some(({ step, tub }) => step === 'springtails' && tub !== undefined);
+  const acts = planActs({ job: job.id, plan: prep, records, calendar });
+  return acts
+    .filter(({ step }) => !(isHarvested && step === 'springtails'))
+    .map(({ step, day, who, ends, decides }) => ({
+      ...ofJob(job, step === 'looks' ? `looks ${day}` : step),
+      day,
+      what: doWords[step],
+      who,
+      why: whyOf(prep),
+      decides,
+      tick: { is: 'did', step, ends },
+    }));
 }
 
 function whyOf({ build, handover }: PrepPlan): string {

@@ -36,6 +36,20 @@ export const survey = {
   notes: longText('Notes'),
 } satisfies Readonly<Record<string, Field>>;
 
+/** The uses of lines whose figure is an answer of the survey; until it is asked, the house's figure stands there. */
+export const surveyUses = [
+  'shelfRating',
+  'roomSummer',
+  'roomWinter',
+  'roomLowest',
+  'humiditySummer',
+  'humidityWinter',
+  'sunArea',
+  'publicSite',
+] as const;
+
+export type SurveyUse = (typeof surveyUses)[number];
+
 export type Survey = z.infer<ReturnType<typeof schemaOf<typeof survey>>>;
 
 /** A survey of which nobody has asked anything. */

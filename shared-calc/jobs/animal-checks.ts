@@ -32,7 +32,8 @@ export function roomOf(bench: Bench, column: string): Room {
 
 const KEEPER: Decides = 'Experienced keeper';
 
-export const NO_KIND = "No kind named: ceiling, floor and band are the house's.";
+export const NO_KIND =
+  "No kind named: ceiling, floor and band are the house's, and whether it crushes small plants is not known yet.";
 
 /** `4 of Small bold frog`, or that nobody has named a kind. */
 export function sayAnimals({ kind, count }: SizeAnimals): string {

@@ -152,7 +152,7 @@ function pool(parts: readonly Part[]): Map<string, number> {
 function take(left: Map<string, number>, most: number): readonly Part[] {
   let rest = most;
   const taken: Part[] = [];
-  for (const job of [...left.keys()]) {
+  for (const job of left.keys()) {
     const parts = takeOf(left, job, rest);
     rest -= parts.reduce((sum, { amount }) => sum + amount, 0);
     taken.push(...parts);

@@ -1,6 +1,5 @@
 import { cleanNoise } from '#shared-calc/quantity/write-figure.ts';
-import type { Survey, SurveyKey } from '#shared-calc/fields/survey.ts';
-import type { UseName } from '#shared-calc/fields/uses.ts';
+import type { Survey, SurveyKey, SurveyUse } from '#shared-calc/fields/survey.ts';
 import type { GivenText } from '#shared-calc/recipe/column.ts';
 import { lineFor } from '#shared-calc/recipe/lines-by-use.ts';
 import type { Line } from '#shared-calc/records/records.ts';
@@ -8,7 +7,7 @@ import type { Line } from '#shared-calc/records/records.ts';
 /** What an answer gives: its figure as a text, `undefined` while nobody has asked. */
 interface Giving {
   /** Of the line that takes it. */
-  readonly use: UseName;
+  readonly use: SurveyUse;
   readonly text: (survey: Survey) => string | undefined;
 }
 

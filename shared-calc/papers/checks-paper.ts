@@ -4,7 +4,7 @@ import { answerOfState } from '#shared-calc/bench/check-state.ts';
 import type { PlaceUse } from '#shared-calc/jobs/place-checks.ts';
 import { lineLabel } from '#shared-calc/recipe/line-label.ts';
 import type { FigureFrom } from '#shared-calc/bench/rests-on.ts';
-import { sayUnsure } from '#shared-calc/bench/source-words.ts';
+import { sayUnsure, checkWords } from '#shared-calc/bench/source-words.ts';
 import { heading, paragraph, type PaperBlock } from './document.ts';
 import { displayFor, titleOf, type MakePaper } from './paper-input.ts';
 import { sheetOn, type SizeSheet } from './size-sheet.ts';
@@ -56,6 +56,8 @@ interface Row {
   readonly restsOn: readonly RestsOn[];
   /** The same in words. */
   readonly unsure: readonly string[];
+  /** Its state as it is written. */
+  readonly said: string;
 }
 
 interface RestsOn {
@@ -92,6 +94,7 @@ function rowsOf({ place, rows }: SizeSheet, workshop: Workshop): readonly Row[] 
       cures: [],
       restsOn: [],
       unsure: [],
+      said: state,
     })),
     ...rows.map(({ line, level, state, badIn, says, decides, mends, unsure }) => ({
       what: lineLabel(line),
@@ -108,13 +111,14 @@ function rowsOf({ place, rows }: SizeSheet, workshop: Workshop): readonly Row[] 
         note,
       })),
       unsure: sayUnsure(unsure, line.name),
+      said: checkWords(state, unsure),
     })),
   ];
 }
 
 /** A check that fails is called by its level. */
-function stateOf({ state, level }: Row): string {
-  return state === 'fails' ? level : state;
+function stateOf({ state, said, level }: Row): string {
+  return state === 'fails' ? level : said;
 }
 
 /** `3 of 21 checks do not hold; 1 may not hold; 2 not known yet.` */
@@ -162,7 +166,9 @@ function mendBlocks({ what, mends }: Row): readonly PaperBlock[] {
 
 function unsureBlocks(rows: readonly Row[]): readonly PaperBlock[] {
   const facts = rows.flatMap(({ what, unsure }) => (unsure.length === 0 ? [] : [[what, unsure.join(' ')] as const]));
-  return facts.length === 0 ? [] : [heading('Figures that nobody can look up'), { is: 'facts', rows: facts }];
+  return facts.length === 0
+    ? []
+    : [heading('Figures that nobody can look up, or has asked'), { is: 'facts', rows: facts }];
 }
 
 function dataOf(sheet: SizeSheet, workshop: Workshop): Record<string, unknown> {
@@ -170,7 +176,7 @@ function dataOf(sheet: SizeSheet, workshop: Workshop): Record<string, unknown> {
     size: sheet.size,
     called: sheet.called,
     missing: sheet.missing.map(missingData),
-    checks: rowsOf(sheet, workshop).map(({ unsure: _unsure, ...row }) => ({
+    checks: rowsOf(sheet, workshop).map(({ unsure: _unsure, said: _said, ...row }) => ({
       ...row,
       holds: answerOfState(row.state) ?? null,
     })),

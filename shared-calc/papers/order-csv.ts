@@ -17,7 +17,12 @@ export function ordersCsv(orders: readonly SupplierOrder[], workshop: Pick<Works
 
 /** A row for each line, then sums and days. */
 function orderRows(order: SupplierOrder): readonly (readonly CsvCell[])[] {
-  const rows = order.rows.map(({ material, label, what, cost }): CsvCell[] => [material, label, what, { amount: cost }]);
+  const rows = order.rows.map(({ material, label, what, cost }): CsvCell[] => [
+    material,
+    label,
+    what,
+    { amount: cost },
+  ]);
   const sum = (label: string, amount: string): CsvCell[] => ['', label, '', { amount }];
   const day = (label: string, on: string): CsvCell[][] => (on === '' ? [] : [['', label, on, '']]);
   return [

@@ -32,7 +32,10 @@ export const orderPaper: MakePaper = (input) => {
           const { title, blocks } = orderDocument(each, display);
           return [sheet(title), ...blocks];
         }),
-        ...comingIn(records, orders.value.map(({ rows }) => ({ lines: rows.map(({ material: of }) => ({ of })) }))),
+        ...comingIn(
+          records,
+          orders.value.map(({ rows }) => ({ lines: rows.map(({ material: of }) => ({ of })) })),
+        ),
       ],
     },
     csv: ordersCsv(orders.value, workshopOf(records)),
@@ -66,7 +69,12 @@ function sizesDrafts(input: PaperInput): Result<readonly OrderDraft[], PaperFaul
   if (!run.ok) return run;
   const { derived, pricing } = input;
   const toBuy = run.value.materials.filter((need) => isToBuy(need) && hasSupplier(need, pricing.prices));
-  return ok(draftsOf(derived, toBuy.flatMap((need) => sizesLines(input, need))));
+  return ok(
+    draftsOf(
+      derived,
+      toBuy.flatMap((need) => sizesLines(input, need)),
+    ),
+  );
 }
 
 function sizesLines(input: PaperInput, need: RunMaterial): ReturnType<typeof suppliedLines> {

@@ -1,7 +1,6 @@
-import { sayDays } from '#shared-calc/prepare/say-day.ts';
 import { sayRowFault } from './say-row-fault.ts';
 import { sayLogFaults } from './say-log-faults.ts';
-import { sayPlainDate } from '#shared-calc/prepare/say-day.ts';
+import { sayDays, sayPlainDate } from '#shared-calc/prepare/say-day.ts';
 import { writeNumber } from '#shared-calc/quantity/write-figure.ts';
 import { goodsWords, packWords } from '#shared-calc/quantity/goods-words.ts';
 import { inSentence } from '#shared-calc/recipe/line-label.ts';
@@ -113,6 +112,9 @@ const sayings: Sayings<Own, [Called]> = {
       : `${size} is for another kind of animal, ${named}, than batch ${batch}.`,
   'still-placed': ({ size, batch }) => `Batch ${batch} is planned into ${size}: take it back first.`,
   'in-quarantine': (fault) => `${sayQuarantine(fault)} To plan them in all the same, give a reason and who decides.`,
+  'done-for-nothing': () => 'Say what it was done for: a job, a tub or an order.',
+  'no-step': ({ step, steps, near }) =>
+    `No step called ${step}.${near === undefined ? '' : ` Did you mean ${near}?`} Steps: ${steps.join(', ')}, or a task of the recipe such as L11.`,
   'half-a-reason': ({ lacks }) =>
     lacks === 'who' ? 'Say who decides it, such as R-builder.' : 'Give the reason why it is done all the same.',
   'reason-stays': ({ record }) =>

@@ -32,7 +32,9 @@ export function sayLeftOut(left: LeftOut, derived: Derived): readonly string[] {
     ...left.unpaid.map((job) => `${job} has no deposit yet: order nothing that is cut or grown for it.`),
     ...left.noSupplier.map((each) => sayNoSupplier(each, derived)),
     ...left.outOfSeason.map((each) => saySeason(each, derived)),
-    ...left.drafts.map(({ supplier, goodsCoins }) => `Not ordered from ${supplier.name}: ${money(goodsCoins)} of goods.`),
+    ...left.drafts.map(
+      ({ supplier, goodsCoins }) => `Not ordered from ${supplier.name}: ${money(goodsCoins)} of goods.`,
+    ),
     ...left.nothingFrom.map((id) => `Nothing is to be bought from ${nameOf(id)}.`),
   ];
 }

@@ -57,7 +57,7 @@ function countOf({ recipe, line, job, size, move, packPrice, supplier, tank }: R
 
 describe('the demo workshop', () => {
   beforeAll(async () => {
-    page = await pages.begin('');
+    page = await pages.begin('bench');
     await page.waitForSelector('[role="gridcell"]');
   });
 

@@ -48,7 +48,9 @@ const placeCommand: Command = {
       if (!placement.ok) return refusal(sayJobFault(placement.fault));
       const input = { jobs, suppliers, note: given.text('note'), ...reasonOf(given) };
       const written = write(book, derived, { act: placeOrders, input });
-      return written.ok ? placed(book, { ...written.value, derived, placement: placement.value, suppliers }) : written.fault;
+      return written.ok
+        ? placed(book, { ...written.value, derived, placement: placement.value, suppliers })
+        : written.fault;
     }),
 };
 
@@ -71,14 +73,14 @@ function placed(book: Book, { change, derived, placement, suppliers }: Placed): 
     is: 'answer',
     json: {
       orders: standing.map((each) => orderJson(each, after.records, money)),
-      kept: kept.map(({ job, of, lot, amount }) => ({
-        ...{ job, of, label: goodsLabel(of, after.records), lot },
-        ...{ amount: cleanNoise(amount), unit: unitInStore(of, after.records) },
-      })),
+      kept: kept.map(({ job, of, lot, amount }) => {
+        const [label, unit] = [goodsLabel(of, after.records), unitInStore(of, after.records)];
+        return { job, of, label, lot, amount: cleanNoise(amount), unit };
+      }),
       noSupplier: noSupplierJson(placement.noSupplier, money),
-      outOfSeason: placement.outOfSeason.map(({ material, label, unit, short, season, until }) => ({
-        ...{ material, label, short, unit, from: season.from, to: season.to, until },
-      })),
+      outOfSeason: placement.outOfSeason.map(({ material, label, unit, short, season: { from, to }, until }) => {
+        return { material, label, short, unit, from, to, until };
+      }),
       leftOut: left.drafts.map(({ supplier, goodsCoins }) => ({ supplier: supplier.id, goods: money(goodsCoins) })),
       ...(against.length > 0 && { against }),
       ...minded(after, standing),
@@ -215,7 +217,10 @@ function writtenAndShown<I>(book: Book, derived: Derived, asked: Asked<I>): Outc
   const written = write(book, derived, asked);
   if (!written.ok) return written.fault;
   const { change } = written.value;
-  const touched = [...change.added.map(({ kind, record }) => ({ kind, record })), ...change.updated.map(({ kind, to }) => ({ kind, record: to }))];
+  const touched = [
+    ...change.added.map(({ kind, record }) => ({ kind, record })),
+    ...change.updated.map(({ kind, to }) => ({ kind, record: to })),
+  ];
   const order = touched.find(({ kind }) => kind === 'order')?.record.id ?? String(asked.input['order']);
   const against = allAgainst(againstChange(derived, change));
   const answer = shown(derive(book.records(), derived.today), order);
@@ -234,7 +239,8 @@ function shown(derived: Derived, id: string): Outcome {
   return {
     is: 'answer',
     json: { ...orderJson(standing, records, moneyOf(workshop.coinDecimals)), ...minded(derived, [standing]) },
-    table: () => [orderTable(standing, derived), ...underFigures([], orderedCautions(records, [standing.order]))].join('\n'),
+    table: () =>
+      [orderTable(standing, derived), ...underFigures([], orderedCautions(records, [standing.order]))].join('\n'),
     csv: () => orderCsv(supplierOrder(standing.order, records), workshop),
   };
 }

@@ -20,7 +20,7 @@ import { jobsOf, sayLine } from '#shared-calc/papers/supplier-orders.ts';
 import { sayDays } from '#shared-calc/prepare/say-day.ts';
 import { showCoins } from '#shared-calc/quantity/coins-text.ts';
 import { writeNumber } from '#shared-calc/quantity/write-figure.ts';
-import type { AskedOfOrders } from './orders-place.tsx';
+import type { AskedOfOrders } from './asked-of-orders.ts';
 
 interface PanelParts {
   readonly standing: OrderStanding | undefined;
@@ -91,7 +91,10 @@ function factsOf({ order }: OrderStanding, { records, workshop }: BookContext) {
   if (order.closedOn !== undefined) facts.push(['Closed', paperDay(order.closedOn)]);
   if (byClass !== undefined) {
     const over = ownPriceOf(records, order) - byClass;
-    facts.push(['Plants', `${money(ownPriceOf(records, order))}, quoted by class ${money(byClass)}: ${sayOver(over, money)}`]);
+    facts.push([
+      'Plants',
+      `${money(ownPriceOf(records, order))}, quoted by class ${money(byClass)}: ${sayOver(over, money)}`,
+    ]);
   }
   return facts;
 }

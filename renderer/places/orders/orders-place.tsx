@@ -12,12 +12,11 @@ import { letterheadOf } from '#shared-calc/papers/letterhead-of.ts';
 import { orderCsv } from '#shared-calc/papers/order-csv.ts';
 import { comingIn, orderDocument } from '#shared-calc/papers/order-paper.ts';
 import { supplierOrder } from '#shared-calc/papers/supplier-orders.ts';
+import type { AskedOfOrders } from './asked-of-orders.ts';
 import { NewOrderDialog } from './new-order-dialog.tsx';
 import { OrderPanel } from './order-panel.tsx';
 import { OrdersTable } from './orders-table.tsx';
 import { ReceiveDialog } from './receive-dialog.tsx';
-
-export type AskedOfOrders = { readonly is: 'new' } | { readonly is: 'receive'; readonly order: string } | undefined;
 
 /** The orders to suppliers, and beside them the selected one; `#/orders/O-0001`, as a paper `#/orders/O-0001/paper`. */
 export function ordersPlace(api: JobApi): (route: Route) => PlaceView {

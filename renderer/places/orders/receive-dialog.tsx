@@ -52,35 +52,50 @@ export function ReceiveDialog({ standing, api, close }: DialogParts) {
               />
             ))}
           </DialogScroll>
-          <Fields>
-            <TextField label="Came on" text={typed.on} typing={(on) => change({ on })} enter={enter} />
-            <TextField
-              label="Best before"
-              hint="empty: none"
-              text={typed.bestBefore}
-              typing={(bestBefore) => change({ bestBefore })}
-              enter={enter}
-            />
-            <TextField
-              label="In quarantine until"
-              hint={hasPlants ? `plants stand apart for ${QUARANTINE_DAYS} days unless a day is given` : 'empty: none'}
-              text={typed.until}
-              typing={(until) => change({ until })}
-              enter={enter}
-            />
-            <TextField
-              label="Note"
-              hint="wanted where more came than was ordered"
-              text={typed.note}
-              typing={(note) => change({ note })}
-              enter={enter}
-            />
-          </Fields>
+          <DeliveryFields typed={typed} hasPlants={hasPlants} change={change} enter={enter} />
           <Hint>What was ordered for a job is kept for it.</Hint>
           <CautionList cautions={orderedCautions(context.records, [order])} />
         </>
       )}
     </AskDialog>
+  );
+}
+
+interface DeliveryParts {
+  readonly typed: TypedDelivery;
+  readonly hasPlants: boolean;
+  readonly change: (some: Partial<TypedDelivery>) => void;
+  readonly enter: () => void;
+}
+
+/** What holds for all that came. */
+function DeliveryFields({ typed, hasPlants, change, enter }: DeliveryParts) {
+  const apart = `plants stand apart for ${QUARANTINE_DAYS} days unless a day is given`;
+  return (
+    <Fields>
+      <TextField label="Came on" text={typed.on} typing={(on) => change({ on })} enter={enter} />
+      <TextField
+        label="Best before"
+        hint="empty: none"
+        text={typed.bestBefore}
+        typing={(bestBefore) => change({ bestBefore })}
+        enter={enter}
+      />
+      <TextField
+        label="In quarantine until"
+        hint={hasPlants ? apart : 'empty: none'}
+        text={typed.until}
+        typing={(until) => change({ until })}
+        enter={enter}
+      />
+      <TextField
+        label="Note"
+        hint="wanted where more came than was ordered"
+        text={typed.note}
+        typing={(note) => change({ note })}
+        enter={enter}
+      />
+    </Fields>
   );
 }
 

@@ -25,7 +25,7 @@ import { EmptyNote } from '#renderer/kit/empty-note.tsx';
 import { Flag, FlagRows } from '#renderer/kit/flag.tsx';
 import { Table } from '#renderer/kit/table.tsx';
 import { Tabs } from '#renderer/kit/tabs.tsx';
-import { sayUnsure } from '#shared-calc/bench/source-words.ts';
+import { sayUnsure, checkWords } from '#shared-calc/bench/source-words.ts';
 import { whoDecides } from '#shared-calc/words/who-decides.ts';
 import css from './prepare.module.css';
 import look from '#renderer/kit/part-page.module.css';
@@ -115,11 +115,11 @@ function lookOf({ state, level }: Checked): string {
   return state === 'holds' ? 'holds' : level;
 }
 
-function StateFlag({ state, level }: Checked) {
+function StateFlag({ state, level, said = state }: Checked & { readonly said?: string }) {
   return (
     <Flag state={lookOf({ state, level })}>
       {state === 'holds' ? (
-        'holds'
+        said
       ) : (
         <>
           <Sign name={level} /> {state === 'fails' ? level : state}
@@ -181,7 +181,7 @@ function CheckRow({ row, view, sheet }: RowParts) {
   const isWaiting = state === 'not known yet';
   return (
     <li data-state={lookOf({ state, level })}>
-      <StateFlag state={state} level={level} />
+      <StateFlag state={state} level={level} said={checkWords(state, unsure)} />
       <div>
         <b>{lineLabel(line)}</b> {!isWaiting && state !== 'holds' && readUnits(says, display)}
         {margin && <MutedLine>{sayMargin(margin, display)}</MutedLine>}

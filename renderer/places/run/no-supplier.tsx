@@ -83,7 +83,12 @@ function SupplierBox({ left, suppliers, choose }: BoxParts) {
 }
 
 /** Writes whom the material or the tank is usually bought from. */
-function nameSupplier(api: NobodyParts['api'], { records }: BookContext, { material }: NoSupplier, supplier: string): void {
+function nameSupplier(
+  api: NobodyParts['api'],
+  { records }: BookContext,
+  { material }: NoSupplier,
+  supplier: string,
+): void {
   const tank = records.tank.get(material);
   const goods = records.material.get(material);
   if (supplier === '') return;

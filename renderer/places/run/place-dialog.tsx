@@ -41,12 +41,6 @@ export function PlaceDialog({ shown, api, close }: DialogParts) {
     location.hash = writeRoute('orders');
     return true;
   };
-  const turn = (id: string, on: boolean) => {
-    const next = new Set(off);
-    if (on) next.delete(id);
-    else next.add(id);
-    setOff(next);
-  };
   return (
     <AskDialog
       title={`Place orders for ${jobs.join(', ')}`}
@@ -58,17 +52,7 @@ export function PlaceDialog({ shown, api, close }: DialogParts) {
     >
       {(enter) => (
         <DialogScroll label="What is ordered and what is left out">
-          <fieldset class={css['runJobs']}>
-            <legend>Order from</legend>
-            {placement.drafts.map((draft) => (
-              <Checkbox
-                key={draft.supplier.id}
-                label={<Draft draft={draft} shown={shown} />}
-                on={!off.has(draft.supplier.id)}
-                turn={(on) => turn(draft.supplier.id, on)}
-              />
-            ))}
-          </fieldset>
+          <Suppliers shown={shown} off={off} change={setOff} />
           <LeftOut shown={shown} suppliers={suppliers} />
           <AskedAgainst
             {...{ against, reason, enter }}
@@ -81,6 +65,35 @@ export function PlaceDialog({ shown, api, close }: DialogParts) {
         </DialogScroll>
       )}
     </AskDialog>
+  );
+}
+
+interface SuppliersParts {
+  readonly shown: ShownRun;
+  /** Suppliers that nothing is ordered from now. */
+  readonly off: ReadonlySet<string>;
+  readonly change: (off: ReadonlySet<string>) => void;
+}
+
+function Suppliers({ shown, off, change }: SuppliersParts) {
+  const turn = (id: string, on: boolean) => {
+    const next = new Set(off);
+    if (on) next.delete(id);
+    else next.add(id);
+    change(next);
+  };
+  return (
+    <fieldset class={css['runJobs']}>
+      <legend>Order from</legend>
+      {shown.placement.drafts.map((draft) => (
+        <Checkbox
+          key={draft.supplier.id}
+          label={<Draft draft={draft} shown={shown} />}
+          on={!off.has(draft.supplier.id)}
+          turn={(on) => turn(draft.supplier.id, on)}
+        />
+      ))}
+    </fieldset>
   );
 }
 

@@ -61,14 +61,17 @@ export function runPlace(api: JobApi): (route: Route) => PlaceView {
         <ScrollPage label="Shopping run">
           <RunJobs context={context} chosen={jobs} turn={(job) => turnJob(state, job, jobs)} />
           {shown ? <Run shown={shown} state={state} material={what} /> : <NoRun fault={fault} />}
-          {shown && state.asked.value && (
-            <PlaceDialog shown={shown} api={api} close={() => (state.asked.value = false)} />
-          )}
+          <AskedOrders shown={shown} state={state} />
         </ScrollPage>
       ),
       ...(shown && { sidePanel: <RunPanel shown={shown} state={state} material={what} /> }),
     };
   };
+}
+
+function AskedOrders({ shown, state: { api, asked } }: Pick<RunParts, 'state'> & { shown: ShownRun | undefined }) {
+  if (!shown || !asked.value) return null;
+  return <PlaceDialog shown={shown} api={api} close={() => (asked.value = false)} />;
 }
 
 function orderNamed(shown: ShownRun | undefined, supplier: string | undefined): PlaceView | undefined {

@@ -55,6 +55,7 @@ const readIn: Readonly<Record<string, string>> = {
   acts: 'said-of-books',
   act: 'said-of-books',
   prepare: 'said-of-plans',
+  did: 'said-of-steps',
   treat: 'said-of-plans',
   cultures: 'said-of-plans',
   'tub start': 'said-of-tubs',

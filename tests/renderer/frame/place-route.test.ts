@@ -4,11 +4,11 @@ import { places } from '#shared-calc/contract/places.ts';
 
 describe('readRoute', () => {
   test.each([
-    ['', { place: 'bench', rest: [] }],
+    ['', { place: 'today', rest: [] }],
     ['#/quotes/Q-0027/A', { place: 'quotes', rest: ['Q-0027', 'A'] }],
     ['#quotes', { place: 'quotes', rest: [] }],
     ['#/function-book/loose_needed/', { place: 'function-book', rest: ['loose_needed'] }],
-    ['#/nowhere/at/all', { place: 'bench', rest: [] }],
+    ['#/nowhere/at/all', { place: 'today', rest: [] }],
     ['#/prepare/J02/cards/labels/TB-001', { place: 'cards', rest: ['J02', 'labels', 'TB-001'] }],
     ['#/prepare/cards', { place: 'cards', rest: [] }],
     ['#/prepare/J02/checks', { place: 'prepare', rest: ['J02', 'checks'] }],

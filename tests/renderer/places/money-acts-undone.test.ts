@@ -162,7 +162,8 @@ describe('undo over the money places, in a real book', () => {
 
   test('an order is not undone, so that its number is never another order', () => {
     const book = newBook(begin);
-    const place = () => valueOf(run(book.records(), 'placeOrders', { jobs: [COPY], suppliers: ['S-hollin'], note: '' }));
+    const place = () =>
+      valueOf(run(book.records(), 'placeOrders', { jobs: [COPY], suppliers: ['S-hollin'], note: '' }));
     const ordered = [...book.records().order.keys()].length;
     valueOf(book.apply(place(), book.revision()));
     expect(book.undo()).toMatchObject({ ok: false, fault: { kind: 'lasting' } });

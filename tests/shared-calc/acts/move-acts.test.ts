@@ -42,7 +42,11 @@ describe('moveJob', () => {
       note: reason.anyway,
     });
     const next = done(records, 'moveJob', { job: 'J02', state: 'watching', ...reason }).records;
-    expect([...next.done.keys()].map((id) => id.slice(0, 6))).toEqual(['D-0001', 'D-0002']);
+    expect([...next.done.values()].map(({ id, step }) => `${id.slice(0, 6)} ${step}`)).toEqual([
+      'D-0001 built',
+      'D-0002 build',
+      'D-0003 watching',
+    ]);
   });
 
   test('an earlier move goes on without them, and keeps them where both are given', () => {

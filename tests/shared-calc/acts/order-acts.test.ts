@@ -119,14 +119,21 @@ describe('placeOrders', () => {
     const none = done(paid, 'countStock', { of: 'M15', amount: 0, note: '' }).records;
     const placed = (on: string) => valueOf(placementOf(derive(none, on), ['J02']));
     const [left] = placed('2027-07-01').outOfSeason;
-    expect([left?.material, left?.until, left?.short]).toEqual(['M15', '2027-10-01', expect.closeTo(107.49, 2)]);
+    expect([left?.material, left?.until, left?.short.toFixed(2)]).toEqual(['M15', '2027-10-01', '107.49']);
     expect(placed('2027-07-01').drafts.flatMap(({ lines }) => lines.map(({ of }) => of))).not.toContain('M15');
     expect(placed('2027-03-08').drafts.flatMap(({ lines }) => lines.map(({ of }) => of))).toContain('M15');
   });
 
   test('a one-off line with a supplier is goods like any other, one without is not', () => {
     const line = { job: 'J02', group: 'hardscape', by: 'us' as const };
-    const stand = { ...line, id: 'QL-stand', label: 'Oak stand', costCoins: 6400, supplier: 'S-saltbarrow', leadDays: 9 };
+    const stand = {
+      ...line,
+      id: 'QL-stand',
+      label: 'Oak stand',
+      costCoins: 6400,
+      supplier: 'S-saltbarrow',
+      leadDays: 9,
+    };
     const carrying = { ...line, id: 'QL-carry', label: 'Carrying', costCoins: 2000 };
     const ordered = place(withRecords(paid, 'quoteLine', [stand, carrying]));
     const of = orderTo(ordered, 'S-saltbarrow')?.lines.find((each) => each.of === 'QL-stand');
@@ -137,7 +144,8 @@ describe('placeOrders', () => {
   test('what is ordered for the store is promised to the job that needs it', () => {
     const stocked = done(paid, 'newOrder', { supplier: 'S-hollin', packs: [{ pack: 'M04-6', count: 2 }], note: '' });
     const ordered = place(stocked.records);
-    expect(ordered.order.get('O-0001')?.lines[0]?.for).toEqual([{ job: 'J02', amount: expect.closeTo(3.279, 3) }]);
+    const promised = ordered.order.get('O-0001')?.lines[0]?.for;
+    expect(promised?.map(({ job, amount }) => [job, amount.toFixed(3)])).toEqual([['J02', '3.279']]);
     expect(orderTo(ordered, 'S-hollin')?.id).toBe('O-0001');
     expect([...ordered.order.values()].filter(({ supplier }) => supplier === 'S-hollin')[1]?.lines).not.toContainEqual(
       expect.objectContaining({ of: 'M04' }),
@@ -156,7 +164,9 @@ describe('placeOrders', () => {
       done(paid, 'putIn', { of, amount: 4, sealed: true, job: 'J02', until: '2027-04-07', note: '' }).records;
     const handed = (records: Records) => done(records, 'writeJob', { job: 'J02', fields: { handover: '2027-05-26' } });
     const ground = (records: Records) =>
-      linesTo(place(handed(records).records), 'S-marlvale')?.filter(([of]) => of === 'P04' || of === 'P06' || of === 'PG');
+      linesTo(place(handed(records).records), 'S-marlvale')?.filter(
+        ([of]) => of === 'P04' || of === 'P06' || of === 'PG',
+      );
     expect(ground(paid)).not.toEqual([]);
     expect(ground(inStore('PG'))).toEqual([]);
   });
@@ -170,8 +180,15 @@ describe('newOrder', () => {
     expect(label).toBe("O-0001 ordered from Hollin Lane Growers' Supply for the store");
     expect(records.order.get('O-0001')?.lines).toEqual([
       {
-        ...{ n: 1, of: 'M01', label: 'Expanded clay 8-16 mm', amount: 10, unit: 'L', count: 3, askedCoins: 980 },
-        ...{ due: '2027-03-11', for: [] },
+        n: 1,
+        of: 'M01',
+        label: 'Expanded clay 8-16 mm',
+        amount: 10,
+        unit: 'L',
+        count: 3,
+        askedCoins: 980,
+        due: '2027-03-11',
+        for: [],
       },
     ]);
   });

@@ -119,7 +119,9 @@ describe('receiveOrder', () => {
     expect(refused(closed, 'receiveOrder', { ...after, note: '' })).toContain(`${id} was closed on 8 March 2027.`);
     const came = done(closed, 'receiveOrder', { ...after, note: 'it came after all' }).records;
     expect(stock(came, 'M01', { asked: DEMO_DAY }).free).toBe(10);
-    expect(refused(receive(clay, 'S-hollin'), 'receiveOrder', { order: 'O-0001', note: '' })).toContain('is in already');
+    expect(refused(receive(clay, 'S-hollin'), 'receiveOrder', { order: 'O-0001', note: '' })).toContain(
+      'is in already',
+    );
   });
 
   test('a job goes on with what comes: in quarantine with its plants, ready once all is in and cleared', () => {
@@ -130,8 +132,8 @@ describe('receiveOrder', () => {
     expect(jobOf(plants, 'J02').state).toBe('in quarantine');
     const cleared = receive(goods, 'S-marlvale', { until: DEMO_DAY });
     expect(jobOf(cleared, 'J02').state).toBe('ready to build');
-    expect(jobOf(receive(done(ordered, 'moveJob', { job: 'J02', state: 'closed' }).records, 'S-hollin'), 'J02').state).toBe(
-      'closed',
-    );
+    expect(
+      jobOf(receive(done(ordered, 'moveJob', { job: 'J02', state: 'closed' }).records, 'S-hollin'), 'J02').state,
+    ).toBe('closed');
   });
 });

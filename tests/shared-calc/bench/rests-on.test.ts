@@ -54,6 +54,7 @@ describe('unsureAmong', () => {
     }));
 
     expect(unsureAmong(given).unsaid.map((each) => each.from)).toEqual(['none']);
+    expect(unsureAmong(given).notAsked.map((each) => each.from)).toEqual(['published', 'house', 'none']);
   });
 });
 

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { restsOn, unsureAmong } from '#shared-calc/bench/rests-on.ts';
-import { markWords, saySource, sayUnsure } from '#shared-calc/bench/source-words.ts';
+import { checkWords, markWords, saySource, sayUnsure } from '#shared-calc/bench/source-words.ts';
 import { demoOnce } from '#tests/demo-bench.ts';
 
 describe('markWords', () => {
@@ -36,5 +36,27 @@ describe('sayUnsure', () => {
 
   test('a check on what can be looked up names nothing', () => {
     expect(sayUnsure(unsureAmong(restsOn(bench, 'T07', 'upturn_hidden')), 'upturn_hidden')).toEqual([]);
+  });
+});
+
+describe('checkWords', () => {
+  const shelf = (job: Readonly<Record<string, string>>) => {
+    const bench = demoOnce({ sizes: ['T01'], job });
+    return unsureAmong(restsOn(bench, 'T01', 'shelf_holds'));
+  };
+
+  test("a shelf that holds on the house's rating is not passed while nobody asked what it bears", () => {
+    expect(checkWords('holds', shelf({}))).toBe('holds, place not asked');
+    expect(sayUnsure(shelf({}), 'shelf_holds')).toContain(
+      "Not asked at the place, the house's figure stands: Shelf rating.",
+    );
+  });
+
+  test('once the rating is said for the job it holds', () => {
+    expect(checkWords('holds', shelf({ shelf_rating: '80 kg' }))).toBe('holds');
+  });
+
+  test('one that fails is said as it is, asked or not', () => {
+    expect(checkWords('fails', shelf({}))).toBe('fails');
   });
 });

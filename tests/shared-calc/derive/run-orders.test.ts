@@ -9,7 +9,6 @@ describe('the orders of a run', () => {
   // Scenario 11 four weeks later: T05 Full, handover Wed 26 May 2027, plants ordered by Fri 26 Mar, tank by Tue 13 Apr.
   const records = libraryJob({ handover: '2027-05-26', audience: 'School children' });
   const facts = valueOf(derive(records, DEMO_DAY).run({ jobs: ['J02'] }));
-  
 
   test('each supplier has the last day that a handover asks for', () => {
     expect([

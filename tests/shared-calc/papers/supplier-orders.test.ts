@@ -50,7 +50,10 @@ describe('supplierOrder', () => {
 
   test('printed again it is what was ordered, whatever prices and sizes are by now', () => {
     const before = printed(placed, 'S-hollin');
-    const dearer = done(placed, 'put', { kind: 'packPrice', record: { ...priceOf(placed, 'M01-10'), priceCoins: 9999 } });
+    const dearer = done(placed, 'put', {
+      kind: 'packPrice',
+      record: { ...priceOf(placed, 'M01-10'), priceCoins: 9999 },
+    });
     const larger = done(dearer.records, 'setSizes', { job: 'J02', sizes: [{ tank: 'T08', count: 3 }] });
     expect(printed(larger.records, 'S-hollin')).toEqual(before);
   });
