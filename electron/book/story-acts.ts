@@ -6,7 +6,7 @@ import type { Derived } from '#shared-calc/derive/derived.ts';
 import { freezeQuote } from '#shared-calc/jobs/freeze-quote.ts';
 import { issueQuote, latestQuote } from '#shared-calc/jobs/issue-quote.ts';
 import { readQuoteBody } from '#shared-calc/jobs/quote-body.ts';
-import type { Change } from '#shared-calc/records/change.ts';
+import { emptyChange, type Change } from '#shared-calc/records/change.ts';
 import type { IssuedQuote, Records } from '#shared-calc/records/records.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
 import { hashBody } from './issued.ts';
@@ -52,7 +52,17 @@ function payDeposit(derived: Derived, input: unknown): Result<Change, StoryFault
   return actTable.recordDeposit.run(derived, { job, coins: body.sums.depositCoins, ...reason });
 }
 
+const Reach = z.strictObject({ job: z.string(), state: z.string(), ...reasonFields });
+
+/** Moves a job on to a state, unless what happened has brought it there. */
+function reach(derived: Derived, input: unknown): Result<Change, StoryFault> {
+  const asked = Reach.parse(input);
+  const isThere = derived.records.job.get(asked.job)?.state === asked.state;
+  return isThere ? ok(emptyChange('')) : actTable.moveJob.run(derived, asked);
+}
+
 export const storyActs: ReadonlyMap<string, StoryAct> = new Map([
   ['issue', issue],
   ['payDeposit', payDeposit],
+  ['reach', reach],
 ]);

@@ -15,6 +15,7 @@ import { needsCommand } from './commands/needs.ts';
 import { orderCommands } from './commands/order.ts';
 import { paperCommand, papersCommand } from './commands/paper.ts';
 import { prepareCommand } from './commands/prepare.ts';
+import { pricesCommands } from './commands/prices.ts';
 import { quoteCommand } from './commands/quote.ts';
 import { runCommand } from './commands/run.ts';
 import { storeCommands } from './commands/store.ts';
@@ -52,6 +53,7 @@ const all: readonly Command[] = [
   bookCheckCommand,
   bookExportCommand,
   importPricesCommand,
+  ...pricesCommands,
   startCommand,
 ];
 

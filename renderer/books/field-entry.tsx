@@ -5,6 +5,7 @@ import { fieldOf } from '#shared-calc/fields/record-fields.ts';
 import { editField } from '#shared-calc/records/edit-field.ts';
 import { entryOfField, optionsOf, valueOf } from '#shared-calc/records/field-text.ts';
 import type { RecordKind, RecordOf } from '#shared-calc/records/records.ts';
+import { withoutUndefined } from '#shared-calc/records/without-undefined.ts';
 import { sayFieldFault } from '#shared-calc/words/say-field-fault.ts';
 import type { BookContext } from './book-api.ts';
 import { ChoiceField, SettledField } from '#renderer/kit/field.tsx';
@@ -21,6 +22,8 @@ export interface FieldEntryParts<K extends RecordKind> {
   readonly hint?: string;
   /** Replaces the records that the field can refer to, if the view offers fewer or in another order. */
   readonly options?: readonly Option[];
+  /** What the field belongs to, for screen readers, where several of one name stand together. */
+  readonly of?: string;
 }
 
 /** An input for one field of a record, built from the field's own description. */
@@ -34,7 +37,8 @@ export function FieldEntry<K extends RecordKind>(parts: FieldEntryParts<K>) {
   };
   const hint = parts.hint ?? field.help ?? (field.kind === 'day' ? `a day, as ${context.today}` : undefined);
   const options = parts.options ?? optionsOf(field, context.records);
-  return <EntryOf {...{ field, context, settle, hint, options }} value={valueOf(record, key)} />;
+  const beside = withoutUndefined({ hint, of: parts.of });
+  return <EntryOf {...{ field, context, settle, beside, options }} value={valueOf(record, key)} />;
 }
 
 interface EntryParts {
@@ -42,20 +46,19 @@ interface EntryParts {
   readonly value: unknown;
   readonly context: BookContext;
   readonly settle: (text: string) => string | undefined;
-  readonly hint: string | undefined;
+  readonly beside: { readonly hint?: string; readonly of?: string };
   readonly options: readonly Option[];
 }
 
-function EntryOf({ field, value, context, settle, hint, options }: EntryParts) {
+function EntryOf({ field, value, context, settle, beside, options }: EntryParts) {
   const label = field.heading;
-  const said = hint === undefined ? {} : { hint };
   if (field.kind === 'yes no')
     return <Checkbox label={label} on={value === true} turn={(on) => void settle(on ? 'yes' : 'no')} />;
   if (field.kind === 'choice' || field.kind === 'reference')
     return (
       <ChoiceField
         label={label}
-        {...said}
+        {...beside}
         value={typeof value === 'string' ? value : ''}
         options={field.mayBeEmpty ? [{ value: '', label: field.empty ?? 'not said' }, ...options] : options}
         choose={(word) => void settle(word)}
@@ -64,7 +67,7 @@ function EntryOf({ field, value, context, settle, hint, options }: EntryParts) {
   return (
     <SettledField
       label={label}
-      {...said}
+      {...beside}
       unit={unitBeside(field, context.display)}
       figure={isFigure(field)}
       text={entryOfField(field, value, context)}

@@ -35,6 +35,7 @@ const signOf: Readonly<Record<AgainstWhat, Exclude<SignName, 'need'> | 'needs'>>
   'watch not signed': 'watch',
   deposit: 'watch',
   goods: 'watch',
+  'open step': 'watch',
   quote: 'watch',
   'not known yet': 'needs',
   'may not hold': 'watch',

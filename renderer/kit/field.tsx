@@ -24,15 +24,26 @@ interface TextFieldParts extends Named {
   readonly enter?: () => void;
 }
 
+interface LabelParts extends Pick<Named, 'label'> {
+  readonly id: string;
+  readonly of: string | undefined;
+}
+
+function Label({ id, label, of }: LabelParts) {
+  return (
+    <label for={id}>
+      {label}
+      {of !== undefined && <Unseen> of {of}</Unseen>}
+    </label>
+  );
+}
+
 /** A text field with its label; reports every key press. */
 export function TextField({ label, of, unit, hint, figure, text, typing, wrong, enter }: TextFieldParts) {
   const id = useOwnId();
   return (
     <div class={css['field']}>
-      <label for={id}>
-        {label}
-        {of !== undefined && <Unseen> of {of}</Unseen>}
-      </label>
+      <Label id={id} label={label} of={of} />
       <span class={figure ? `${css['well']} ${css['figure']}` : css['well']}>
         <input
           id={id}
@@ -62,7 +73,7 @@ interface SettledFieldParts extends Named {
 
 /** A text field that saves on Enter or on blur; Escape restores the stored text. */
 export function SettledField(parts: SettledFieldParts) {
-  const { label, unit, hint, figure, lines = false, longest = 2_000 } = parts;
+  const { label, of, unit, hint, figure, lines = false, longest = 2_000 } = parts;
   const id = useOwnId();
   const { written, write, wrong, leave, back } = useWritten(parts);
   const onKeyDown = (event: KeyboardEvent) => {
@@ -82,7 +93,7 @@ export function SettledField(parts: SettledFieldParts) {
   } as const;
   return (
     <div class={css['field']}>
-      <label for={id}>{label}</label>
+      <Label id={id} label={label} of={of} />
       <span class={figure ? `${css['well']} ${css['figure']}` : css['well']}>
         {lines ? (
           <textarea {...field} rows={4} onInput={(event) => write(event.currentTarget.value)} />
@@ -123,11 +134,11 @@ interface ChoiceFieldParts extends Named {
 }
 
 /** A choice of one of several words. */
-export function ChoiceField({ label, quiet = false, hint, value, options, choose }: ChoiceFieldParts) {
+export function ChoiceField({ label, of, quiet = false, hint, value, options, choose }: ChoiceFieldParts) {
   const id = useOwnId();
   return (
     <div class={css['field']}>
-      {!quiet && <label for={id}>{label}</label>}
+      {!quiet && <Label id={id} label={label} of={of} />}
       <span class={css['well']}>
         <select
           id={id}

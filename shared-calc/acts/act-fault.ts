@@ -188,6 +188,9 @@ export type ActFault =
   | { readonly kind: 'no-lesson'; readonly label: string }
   | { readonly kind: 'no-words' }
   | { readonly kind: 'no-recipe-title' }
+  | { readonly kind: 'not-sold-by'; readonly material: string; readonly supplier: string }
+  | { readonly kind: 'no-supplier'; readonly supplier: string; readonly near?: string }
+  | { readonly kind: 'nothing-priced'; readonly supplier: string; readonly on: string }
   | { readonly kind: 'pack-there'; readonly material: string }
   | { readonly kind: 'rows-refused'; readonly rows: readonly RefusedRow[] }
   /** The input does not match the act's schema; `at` is the field, empty for the whole input. */

@@ -14,6 +14,7 @@ import * as keeps from './keep-acts.ts';
 import * as measures from './measure-acts.ts';
 import * as moves from './move-acts.ts';
 import * as prices from './price-acts.ts';
+import { raisePrices } from './price-rise.ts';
 import * as quoteLines from './quote-line-acts.ts';
 import * as orders from './order-acts.ts';
 import { receiveOrder } from './receive-acts.ts';
@@ -88,6 +89,7 @@ const acts = {
   removeQuoteLine: quoteLines.removeQuoteLine,
   newPack: prices.newPack,
   putPrice: prices.putPrice,
+  raisePrices,
   startTub: tubs.startTub,
   changeTub: tubs.changeTub,
   harvestTub: tubMoves.harvestTub,

@@ -2,6 +2,7 @@ import { z } from 'zod';
 import { dayFault } from '#shared-calc/calendar/day.ts';
 import { calledOf } from '#shared-calc/fields/record-fields.ts';
 import { copyJob as copiedJob } from '#shared-calc/jobs/copy-job.ts';
+import { sellersOf } from '#shared-calc/buy/pack-prices.ts';
 import { findJob } from '#shared-calc/jobs/find-job.ts';
 import { newJob as madeJob } from '#shared-calc/jobs/new-job.ts';
 import { setNextAct as nextActSet } from '#shared-calc/jobs/next-act.ts';
@@ -191,23 +192,25 @@ const ChoosePacks = z.strictObject({
   counts: z
     .record(z.string(), z.int().min(0).max(9_999))
     .nullable()
-    .describe('How many of each pack by its id; null: the best again.'),
+    .describe('How many of each pack by its id; null: the best.'),
+  supplier: z.string().optional().describe('Whose offer is taken; left out: the one that lands for the least.'),
 });
 
 export const choosePacks = act<z.infer<typeof ChoosePacks>>({
   name: 'choosePacks',
-  says: 'Chooses packs of a material by hand for the run over these jobs, or gives the choice up.',
+  says: 'Chooses packs or the supplier of a material by hand for the run over these jobs, or gives the choice up.',
   input: ChoosePacks,
-  run: ({ records }, { jobs, material, counts }) => {
+  run: ({ records }, { jobs, material, counts, supplier }) => {
     for (const job of jobs) {
       const found = findJob(records, job);
       if (!found.ok) return found;
     }
     const strange = Object.keys(counts ?? {}).find((pack) => records.pack.get(pack)?.material !== material);
     if (strange !== undefined) return failed({ kind: 'no-record', record: { kind: 'pack', id: strange } });
-    return ok(
-      packsChosen(records, { jobs, material, counts: counts === null ? undefined : new Map(Object.entries(counts)) }),
-    );
+    if (supplier !== undefined && !sellersOf(records, material).includes(supplier))
+      return failed({ kind: 'not-sold-by', material, supplier });
+    const of = counts === null ? undefined : new Map(Object.entries(counts));
+    return ok(packsChosen(records, { jobs, material, counts: of, supplier }));
   },
 });
 

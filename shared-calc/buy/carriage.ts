@@ -11,10 +11,10 @@ export interface SupplierBill {
   readonly shortOfMinimumCoins: number;
 }
 
-type Terms = Pick<Supplier, 'carriageCoins' | 'freeFromCoins'>;
+export type CarriageTerms = Pick<Supplier, 'carriageCoins' | 'freeFromCoins'>;
 
 /** Carriage of an order of goods: none from the free-carriage sum on. */
-export function carriageOf(goodsCoins: number, { carriageCoins, freeFromCoins }: Terms): number {
+export function carriageOf(goodsCoins: number, { carriageCoins, freeFromCoins }: CarriageTerms): number {
   return freeFromCoins !== undefined && goodsCoins >= freeFromCoins ? 0 : carriageCoins;
 }
 
@@ -35,7 +35,8 @@ export function carriageSum(bills: readonly SupplierBill[]): number {
   return bills.reduce((sum, bill) => sum + bill.carriageCoins, 0);
 }
 
-function billOf(supplier: Supplier, goodsCoins: number): SupplierBill {
+/** What a supplier asks for goods of this sum. */
+export function billOf(supplier: Supplier, goodsCoins: number): SupplierBill {
   return {
     supplier: supplier.id,
     name: supplier.name,
@@ -45,6 +46,7 @@ function billOf(supplier: Supplier, goodsCoins: number): SupplierBill {
   };
 }
 
-function isBought(need: MaterialNeed): boolean {
+/** Own goods and what the Store has are not. */
+export function isBought(need: MaterialNeed): boolean {
   return need.sale === 'cut' ? need.packsCoins > 0 : need.sale === 'packs' && need.packs.length > 0;
 }

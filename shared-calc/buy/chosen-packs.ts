@@ -1,6 +1,6 @@
 import { carriageSum, supplierBills } from './carriage.ts';
 import { onePackMore } from './one-pack-more.ts';
-import type { Goods, PriceBook } from './price-book.ts';
+import { soldBy, type Goods, type PriceBook } from './price-book.ts';
 import type { RunMaterial, ShoppingRun } from './shopping-run.ts';
 
 /** Packs chosen by hand: for each material, the count of each pack. */
@@ -40,7 +40,7 @@ function chosenMaterial(
 ): ChosenMaterial {
   if (!counts || best.sale !== 'packs' || best.toBuy <= 1e-9)
     return { ...best, byHand: false, overBestCoins: 0, short: 0 };
-  const packs = packsOf(prices.goods.get(best.material), counts);
+  const packs = packsOf(soldBy(prices, best), counts);
   const coins = packs.reduce((sum, { count, priceCoins }) => sum + count * priceCoins, 0);
   const bought = contentOf(packs);
   const short = withoutNoise(best.toBuy - bought);

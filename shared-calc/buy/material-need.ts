@@ -3,6 +3,7 @@ import { roundCoins } from '#shared-calc/trade/price/coin-rounding.ts';
 import { packMix, type PackChoice, type PackCount, type PackFault } from '#shared-calc/trade/buying/pack-mix.ts';
 import { shareCoins } from '#shared-calc/trade/price/share-coins.ts';
 import type { BuyFault } from './buy-fault.ts';
+import type { Offer } from './offer.ts';
 import { unitPriceCoins, type Goods } from './price-book.ts';
 
 /** How much of a material one line uses, for all builds of its column. */
@@ -43,6 +44,8 @@ export interface MaterialNeed {
   readonly byGroup: readonly GroupShare[];
   /** At least one of its prices is old. */
   readonly oldPrice: boolean;
+  /** What each supplier would sell of it, where the run had a choice. */
+  readonly offers?: readonly Offer[];
 }
 
 /** What there is for a need, in the material's unit. */

@@ -3,7 +3,8 @@ import { pooledBuilds, type BuildAmount } from './all-builds.ts';
 import type { BuyFault } from './buy-fault.ts';
 import { carriageSum, supplierBills, type SupplierBill } from './carriage.ts';
 import { materialNeed, type MaterialNeed, type Supply, type Use } from './material-need.ts';
-import { goodsIn, type PriceBook } from './price-book.ts';
+import { chooseOffers, type AnySupplier } from './choose-offers.ts';
+import { goodsIn, offersIn, type Goods, type PriceBook } from './price-book.ts';
 import type { Stock } from './stock.ts';
 
 /** The amount of a need line in one column, for one build, in the material's unit. */
@@ -20,6 +21,8 @@ export interface Buying {
   readonly supply?: (material: string) => Supply | undefined;
   /** Only these materials, if given; totals and carriage too. */
   readonly materials?: readonly string[] | undefined;
+  /** Left out: each from its usual supplier. */
+  readonly any?: AnySupplier;
 }
 
 export interface NeedsList {
@@ -31,6 +34,8 @@ export interface NeedsList {
   readonly packsTotalCoins: number;
   /** Packs cost plus the carriage on what is bought. */
   readonly landedCoins: number;
+  /** No other suppliers land for less; left out where each is the usual one. */
+  readonly proven?: boolean;
 }
 
 /** The needs list of one job, all its columns together. */
@@ -42,16 +47,40 @@ export function needsOf(needs: readonly NeedAmount[], buying: Buying): Result<Ne
 export function listNeeds(uses: readonly Use[], buying: Buying): Result<NeedsList, BuyFault> {
   const unknown = buying.materials?.find((material) => !buying.prices.goods.has(material));
   if (unknown !== undefined) return failed({ kind: 'unknown-material', material: unknown });
-  const needs: MaterialNeed[] = [];
+  const all: (readonly MaterialNeed[])[] = [];
   for (const [material, wanted] of byMaterial(uses, buying.materials)) {
-    const goods = goodsIn(buying.prices, material);
-    if (!goods.ok) return goods;
-    const supply = buying.supply?.(material) ?? { stock: buying.stock.get(material) ?? 0 };
-    const need = materialNeed(goods.value, wanted, supply);
+    const needs = needsFrom(material, wanted, buying);
+    if (!needs.ok) return needs;
+    all.push(needs.value);
+  }
+  if (!buying.any) return ok(withTotals(all.flat(), buying.prices));
+  const { needs, proven } = chooseOffers(all, buying.prices, buying.any);
+  return ok({ ...withTotals(needs, buying.prices), proven });
+}
+
+/** The need as each supplier would meet it, the usual one first; only as the usual one would where others do not count. */
+function needsFrom(
+  material: string,
+  wanted: readonly Use[],
+  buying: Buying,
+): Result<readonly MaterialNeed[], BuyFault> {
+  const sold = goodsFor(material, buying);
+  if (!sold.ok) return sold;
+  const supply = buying.supply?.(material) ?? { stock: buying.stock.get(material) ?? 0 };
+  const needs: MaterialNeed[] = [];
+  for (const goods of sold.value) {
+    const need = materialNeed(goods, wanted, supply);
     if (!need.ok) return need;
     needs.push(need.value);
   }
-  return ok(withTotals(needs, buying.prices));
+  return ok(needs);
+}
+
+function goodsFor(material: string, { prices, any }: Buying): Result<readonly Goods[], BuyFault> {
+  const offers = any ? offersIn(prices, material) : [];
+  if (offers.length > 0) return ok(offers);
+  const usual = goodsIn(prices, material);
+  return usual.ok ? ok([usual.value]) : usual;
 }
 
 /** Uses by material, without binary noise and without materials that are not asked for. */

@@ -1,6 +1,6 @@
 import { carriageOf, type SupplierBill } from './carriage.ts';
 import type { MaterialNeed } from './material-need.ts';
-import type { PriceBook } from './price-book.ts';
+import { soldBy, type PriceBook } from './price-book.ts';
 
 /** One more pack of something already on the order that makes the whole order cheaper, carriage included. */
 export interface OnePackMore {
@@ -36,11 +36,11 @@ export function onePackMore(
   return found;
 }
 
-function extrasOf(need: MaterialNeed, bill: SupplierBill, { goods, suppliers }: PriceBook): readonly Extra[] {
-  const terms = suppliers.get(bill.supplier);
+function extrasOf(need: MaterialNeed, bill: SupplierBill, prices: PriceBook): readonly Extra[] {
+  const terms = prices.suppliers.get(bill.supplier);
   if (!terms) return [];
   const { material, label, unit, keeps } = need;
-  return (goods.get(material)?.packs ?? []).map(({ id, amount, priceCoins }) => {
+  return (soldBy(prices, need)?.packs ?? []).map(({ id, amount, priceCoins }) => {
     const then = bill.goodsCoins + priceCoins;
     return {
       material,

@@ -61,6 +61,11 @@ export function usualSupplier({ material, tank }: Pick<Records, 'material' | 'ta
   return material.get(of)?.supplier ?? tank.get(of)?.supplier;
 }
 
+/** Everybody who sells a pack of it. */
+export function sellersOf(records: Pick<Records, 'pack' | 'material' | 'tank'>, material: string): readonly string[] {
+  return [...new Set(packsOf(records, material).flatMap((pack) => sellerOf(records, pack) ?? []))];
+}
+
 export interface PackAsked {
   readonly material: string;
   readonly amount: number;

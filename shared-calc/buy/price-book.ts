@@ -104,6 +104,19 @@ export function goodsIn(book: PriceBook, material: string): Result<Goods, BuyFau
   return goods.fault ? failed(goods.fault) : ok(goods);
 }
 
+/** What suppliers sell of a material at a price that is known, the usual supplier's first; empty where one alone does. */
+export function offersIn({ offers }: PriceBook, material: string): readonly Goods[] {
+  return (offers?.get(material) ?? []).filter(({ fault, supplier }) => !fault && supplier !== undefined);
+}
+
+/** Goods as a supplier sells them. */
+export function soldBy(
+  { goods, offers }: PriceBook,
+  { material, supplier }: Pick<Goods, 'material' | 'supplier'>,
+): Goods | undefined {
+  return offers?.get(material)?.find((each) => each.supplier === supplier) ?? goods.get(material);
+}
+
 /** Coins for one unit of the material by its smallest pack on sale, with fractions of a coin. */
 export function unitPriceCoins(goods: Goods): number {
   const smallest = goods.packs[0];

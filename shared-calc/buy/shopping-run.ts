@@ -45,6 +45,13 @@ export interface ShoppingRun {
   /** Including carriage. */
   readonly landedTogetherCoins: number;
   readonly landedAloneCoins: number;
+  /** No other suppliers land the run for less; else it is the best that was found. */
+  readonly proven: boolean;
+}
+
+export interface RunBuying extends Omit<Buying, 'any'> {
+  /** Suppliers taken by hand, by material. */
+  readonly from?: ReadonlyMap<string, string>;
 }
 
 /** What is given to the parts of a run before anything is bought. */
@@ -59,20 +66,24 @@ export interface GivenGoods {
 /**
  * One shopping run over sizes or jobs: what is there is taken off the total, then the total is rounded up to whole packs
  * once. Also gives what each part would cost alone: with what was given to it, or else with the stock in their order.
- * What is bought for the Store counts as a part of its own. Own goods are never on it.
+ * What is bought for the Store counts as a part of its own. Own goods are never on it. Each material comes from one
+ * supplier, so chosen that all of it lands for the least.
  */
 export function shoppingRun(
   parts: readonly RunPart[],
-  buying: Buying,
+  asked: RunBuying,
   given?: GivenGoods,
 ): Result<ShoppingRun, BuyFault> {
-  const bought = buying.prices.goods;
+  const { from, ...bought } = asked;
+  const buying = { ...bought, any: { from, compare: false } };
+  const { goods } = buying.prices;
   const toBuy = parts.map((part) => ({
     ...part,
-    needs: part.needs.filter((need) => bought.get(need.material)?.sale !== 'own'),
+    needs: part.needs.filter((need) => goods.get(need.material)?.sale !== 'own'),
   }));
   const uses = [...togetherUses(toBuy), ...storeUses(given)];
-  const together = listNeeds(uses, given ? { ...buying, supply: (of) => pooled(given, of) } : buying);
+  const supply = given && { supply: (of: string) => pooled(given, of) };
+  const together = listNeeds(uses, { ...buying, ...supply, any: { from, compare: true } });
   if (!together.ok) return together;
   const alone = given ? eachGiven(toBuy, buying, given) : eachAlone(toBuy, buying);
   return alone.ok ? ok(runOf(together.value, alone.value, { prices: buying.prices, given })) : alone;
@@ -170,6 +181,7 @@ function runOf(together: NeedsList, alone: readonly NeedsList[], { prices, given
     aloneCoins: alone.reduce((sum, list) => sum + list.packsTotalCoins, 0),
     landedTogetherCoins: together.landedCoins,
     landedAloneCoins: alone.reduce((sum, list) => sum + list.landedCoins, 0),
+    proven: together.proven ?? true,
   };
 }
 

@@ -12,7 +12,9 @@ import { batchesNow } from '#shared-calc/prepare/animal-quarantine.ts';
 import { savedWatch } from '#shared-calc/prepare/saved-watch.ts';
 import { sayDays, sayPlainDate } from '#shared-calc/prepare/say-day.ts';
 import { calledOf } from '#shared-calc/recipe/column.ts';
+import type { DoneStep } from '#shared-calc/fields/done.ts';
 import type { Derived, DerivedJob } from './derived.ts';
+import { planActs } from './plan-acts.ts';
 import { openChecks, type CheckedOrder, type FailingCheck } from './failing-checks.ts';
 
 /** One thing that stands against a move of a job, or against issuing its quote. */
@@ -29,6 +31,7 @@ export const againstWhats = [
   'deposit',
   'goods',
   'quote',
+  'open step',
   'not known yet',
   'may not hold',
   'watch',
@@ -46,6 +49,7 @@ export function againstMove(derived: Derived, id: string, to: State): readonly A
     ...(reaches(to, 'deposit in') ? againstDeposit(worked.job) : []),
     ...(reaches(to, 'accepted') ? againstQuote(derived, worked) : []),
     ...(reaches(to, 'in quarantine') ? againstGoods(derived, worked) : []),
+    ...(reaches(to, 'ready to build') ? againstSteps(derived, worked, to) : []),
     ...(reaches(to, 'handed over') ? [...againstWatch(derived, worked), ...againstAnimals(derived, worked)] : []),
   ]);
 }
@@ -138,6 +142,24 @@ function againstGoods(derived: Derived, worked: DerivedJob): readonly Against[] 
     if (rest > NOTHING) out.push(goodsSaid(derived, material, rest));
   }
   return [...sayApart(derived, apart), ...(out.length === 0 ? [] : [{ what: 'goods', why: sayOut(out) } as const])];
+}
+
+const stepNames: Readonly<Partial<Record<DoneStep, string>>> = {
+  panel: 'glue the background',
+  springtails: 'start springtails',
+  leaves: 'treat the leaves',
+  build: 'build',
+};
+
+/** What its plan still has to do before the build; once it is handed over, also the build. */
+function againstSteps({ records, calendar }: Derived, { job, plan }: DerivedJob, to: State): readonly Against[] {
+  const dates = plan();
+  if (!dates.ok) return [];
+  const acts = planActs({ job: job.id, plan: dates.value.plan, records, calendar });
+  const open = acts.flatMap(({ step }) =>
+    step === 'build' && !reaches(to, 'watching') ? [] : (stepNames[step] ?? []),
+  );
+  return open.length === 0 ? [] : [{ what: 'open step', why: `Not done yet: ${open.join('; ')}.` }];
 }
 
 /** Nobody reads more of them on the way to a move. */

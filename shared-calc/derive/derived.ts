@@ -159,12 +159,17 @@ function runOver(caches: Caches, derived: Omit<Derived, 'run'>, asked: JobsToBuy
     records.plant,
     asked.more,
     asked.materials?.join(),
+    sayFrom(asked),
     ...jobs,
   ];
   // If one of its jobs is missing, the cache depends on all jobs.
   return caches.runs(asked.jobs.join(), jobs.includes(undefined) ? [...on, records.job] : on, () =>
     jobsRun(derived, asked),
   );
+}
+
+function sayFrom({ from = new Map<string, string>() }: JobsToBuy): string {
+  return [...from].flat().join();
 }
 
 /** A job's plan also reads what has happened of it; its bench does not. */

@@ -1,4 +1,4 @@
-import { stock, type LedgerRecords } from '#shared-calc/buy/ledger.ts';
+import { goodsStock } from '#shared-calc/prepare/goods-stock.ts';
 import type { Supply } from '#shared-calc/buy/material-need.ts';
 import type { Day } from '#shared-calc/calendar/day.ts';
 
@@ -13,9 +13,12 @@ export interface SuppliedJob {
  * What the store and the open orders give to one job on its days of use: kept and ordered for it, and what is free. What is
  * ordered for it counts however late it comes.
  */
-export function jobSupply(records: LedgerRecords, { job = '', on, useOn }: SuppliedJob): (material: string) => Supply {
+export function jobSupply(
+  records: Parameters<typeof goodsStock>[0],
+  { job = '', on, useOn }: SuppliedJob,
+): (material: string) => Supply {
   return (material) => {
-    const now = stock(records, material, { asked: on, use: useOn(material) });
+    const now = goodsStock(records, material, { asked: on, use: useOn(material) });
     const ordered = now.lines.reduce((sum, line) => sum + (line.kept.get(job) ?? 0), 0);
     return { stock: (now.kept.get(job) ?? 0) + now.free, coming: ordered + now.comingFree };
   };

@@ -54,6 +54,8 @@ export interface JobsToBuy {
   /** On hand in addition to the Store. */
   readonly more?: Stock;
   readonly materials?: readonly string[];
+  /** Suppliers taken by hand, by material. */
+  readonly from?: ReadonlyMap<string, string>;
 }
 
 export interface JobsRun {
@@ -76,7 +78,7 @@ export interface JobsRun {
  */
 export function jobsRun(
   book: RunBook,
-  { jobs: named, more = NO_STOCK, materials }: JobsToBuy,
+  { jobs: named, more = NO_STOCK, materials, from }: JobsToBuy,
 ): Result<JobsRun, JobFault> {
   const { records, job: jobOf } = book;
   const parts: RunPart[] = [];
@@ -93,7 +95,7 @@ export function jobsRun(
   }
   const prices = withOneOffs(book.prices, worked.flatMap(boughtOnce));
   const given = givenTo({ ...book, prices }, { worked, parts, more, materials });
-  const run = shoppingRun(parts, { prices, stock: NO_STOCK, materials }, given);
+  const run = shoppingRun(parts, { prices, stock: NO_STOCK, materials, ...(from && { from }) }, given);
   if (!run.ok) return failed({ kind: 'not-worked', job: jobs.join(', '), fault: run.fault });
   return ok({
     run: run.value,

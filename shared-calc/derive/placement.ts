@@ -21,7 +21,7 @@ import {
   type ToOrder,
 } from '#shared-calc/jobs/order-lines.ts';
 import { orderPlants, type PlantOrder } from '#shared-calc/jobs/order-plants.ts';
-import { packChoices } from '#shared-calc/jobs/pack-choices.ts';
+import { packChoices, suppliersByHand } from '#shared-calc/jobs/pack-choices.ts';
 import { paneCuts } from '#shared-calc/jobs/pane-cuts.ts';
 import type { RunMaterial } from '#shared-calc/buy/shopping-run.ts';
 import type { Records, Supplier } from '#shared-calc/records/records.ts';
@@ -65,7 +65,7 @@ export interface Placement {
 
 /** The orders that a shopping run over jobs comes to on the day of the derivation, with packs chosen by hand. */
 export function placementOf(derived: Derived, jobs: readonly string[]): Result<Placement, JobFault> {
-  const run = derived.run({ jobs });
+  const run = derived.run({ jobs, from: suppliersByHand(derived.records, jobs) });
   if (!run.ok) return run;
   const { records, prices, today: on, calendar } = derived;
   const { materials } = chosenRun(run.value.run, packChoices(records, jobs), prices);

@@ -1,5 +1,6 @@
-import { goodsInLedger, stock, stockOf, type GoodsStock, type LotStock } from '#shared-calc/buy/ledger.ts';
+import { goodsInLedger, stockOf, type GoodsStock, type LotStock } from '#shared-calc/buy/ledger.ts';
 import { packsOf, priceOn } from '#shared-calc/buy/pack-prices.ts';
+import { goodsStock } from '#shared-calc/prepare/goods-stock.ts';
 import { goodsLabel, unitInStore } from '#shared-calc/buy/unit-of-goods.ts';
 import type { Day } from '#shared-calc/calendar/day.ts';
 import type { Records } from '#shared-calc/records/records.ts';
@@ -37,7 +38,7 @@ export function storeGoods(derived: Derived, use: Day = derived.today): readonly
 /** One kind of goods, a class of plants with the plants of that class. */
 export function goodsOf(derived: Derived, of: string, use: Day = derived.today): StoredGoods {
   const { records, today: asked } = derived;
-  return goodsWith(derived, of, stock(records, of, { asked, use }));
+  return goodsWith(derived, of, goodsStock(records, of, { asked, use }));
 }
 
 function goodsWith({ records }: Derived, of: string, now: GoodsStock): StoredGoods {

@@ -5,6 +5,7 @@ import { isUnderWay } from './planned-jobs.ts';
 import { isBefore } from '#shared-calc/jobs/move-job.ts';
 import type { PrepPlan } from '#shared-calc/prepare/prep-plan.ts';
 import type { PrepStepName } from '#shared-calc/prepare/prep-steps.ts';
+import type { Job, Records } from '#shared-calc/records/records.ts';
 import { sayDay } from '#shared-calc/prepare/say-day.ts';
 import { builder, ofJob, type TodayDraft } from './today-item.ts';
 
@@ -20,8 +21,8 @@ const orderWords: Readonly<Partial<Record<PrepStepName, string>>> = {
 
 const doWords: Readonly<Record<DoneStep, string>> = {
   panel: 'glue the background',
-  looks: 'look over the plants',
-  cleared: 'clear the plants',
+  looks: 'look over plants',
+  cleared: 'clear plants',
   springtails: 'start springtails',
   blend: 'blend the mix',
   leaves: 'treat the leaves',
@@ -31,8 +32,8 @@ const doWords: Readonly<Record<DoneStep, string>> = {
 };
 
 /** Goods of a paid job that are still to be ordered, on the last day to do so. */
-export function goodsItems({ job, plan }: DerivedJob): readonly TodayDraft[] {
-  if (!isUnderWay(job) || !isBefore(job.state, 'ordered')) return [];
+export function goodsItems({ job, plan }: DerivedJob, { records }: Derived): readonly TodayDraft[] {
+  if (!isUnderWay(job) || isOrderedElsewhere(job, records)) return [];
   const dates = plan();
   if (!dates.ok) return [];
   const { plan: prep } = dates.value;
@@ -53,8 +54,31 @@ export function goodsItems({ job, plan }: DerivedJob): readonly TodayDraft[] {
   );
 }
 
+/** A job that was moved on without an order in the book. */
+function isOrderedElsewhere({ id, state }: Job, { order }: Pick<Records, 'order'>): boolean {
+  if (isBefore(state, 'ordered')) return false;
+  return ![...order.values()].some(({ lines }) => lines.some((line) => line.for.some(({ job }) => job === id)));
+}
+
+/** Plants of a paid job that stand apart are looked over, and cleared at the end. */
+export function quarantineItems(job: DerivedJob, derived: Derived): readonly TodayDraft[] {
+  return actItems(job, derived, isOfQuarantine);
+}
+
 /** What else is to be done for a paid job, on its latest days. */
-export function stepItems({ job, plan }: DerivedJob, { records, calendar }: Derived): readonly TodayDraft[] {
+export function stepItems(job: DerivedJob, derived: Derived): readonly TodayDraft[] {
+  return actItems(job, derived, (step) => !isOfQuarantine(step));
+}
+
+function isOfQuarantine(step: DoneStep): boolean {
+  return step === 'looks' || step === 'cleared';
+}
+
+function actItems(
+  { job, plan }: DerivedJob,
+  { records, calendar }: Derived,
+  passes: (step: DoneStep) => boolean,
+): readonly TodayDraft[] {
   if (!isUnderWay(job)) return [];
   const dates = plan();
   if (!dates.ok) return [];
@@ -63,7 +87,7 @@ export function stepItems({ job, plan }: DerivedJob, { records, calendar }: Deri
   const isHarvested = prep.steps.some(({ step, tub }) => step === 'springtails' && tub !== undefined);
   const acts = planActs({ job: job.id, plan: prep, records, calendar });
   return acts
-    .filter(({ step }) => !(isHarvested && step === 'springtails'))
+    .filter(({ step }) => passes(step) && !(isHarvested && step === 'springtails'))
     .map(({ step, day, who, ends, decides }) => ({
       ...ofJob(job, step === 'looks' ? `looks ${day}` : step),
       day,

@@ -5,7 +5,10 @@ import { memo, memos } from '#shared-calc/records/memo.ts';
 import { careItems } from './today-care.ts';
 import { flyItems, tubItems } from './today-cultures.ts';
 import { enquiryItems, nextActItems, quoteItems } from './today-office.ts';
-import { goodsItems, stepItems } from './today-plan.ts';
+import { houseItems } from './today-house.ts';
+import { orderItems } from './today-orders.ts';
+import { goodsItems, quarantineItems, stepItems } from './today-plan.ts';
+import { seasonItems, storeItems } from './today-store.ts';
 import { todaySources, type TodayDraft, type TodayItem, type TodaySource } from './today-item.ts';
 
 type Source<Of> = readonly [source: TodaySource, drafts: (of: Of, derived: Derived) => readonly TodayDraft[]];
@@ -13,17 +16,22 @@ type Source<Of> = readonly [source: TodaySource, drafts: (of: Of, derived: Deriv
 /** What follows for one job, from its own records. */
 const jobSources: readonly Source<DerivedJob>[] = [
   ['goods', goodsItems],
+  ['quarantine', quarantineItems],
   ['steps', stepItems],
   ['enquiry', ({ job }) => enquiryItems(job)],
   ['quote', ({ job }, { records, today }) => quoteItems(job, records, today)],
   ['next act', ({ job }, { records }) => nextActItems(job, records)],
+  ['house', houseItems],
   ['care', (job, { records }) => careItems(job, records)],
 ];
 
 /** What follows for the workshop, or over all jobs together. */
 const workshopSources: readonly Source<Derived>[] = [
+  ['orders', orderItems],
   ['tubs', tubItems],
   ['flies', flyItems],
+  ['store', storeItems],
+  ['season', seasonItems],
 ];
 
 /** What is to be done, worked on first use; a job again only when what it depends on changed. */
@@ -42,14 +50,18 @@ export function openDue(): (derived: Derived) => Due {
     const ofJob = (id: string) => {
       const job = derived.job(id);
       if (!job) return [];
-      return jobs(id, [job, records.issuedQuote, records.done], () => itemsOf(jobSources, job, derived));
+      return jobs(id, [job, records.issuedQuote, records.done, records.order, records.houseChange], () =>
+        itemsOf(jobSources, job, derived),
+      );
     };
     return {
       ofJob,
       all: () => {
         const each = [...records.job.keys()].map(ofJob);
-        const { tub, move, done, cultureKind, animalKind, animalBatch, placement } = records;
-        const on = [calendar, tub, move, done, cultureKind, animalKind, animalBatch, placement, ...each];
+        const { tub, move, done, order, material, supplier } = records;
+        const { cultureKind, animalKind, animalBatch, placement } = records;
+        const kinds = [cultureKind, animalKind, animalBatch, placement];
+        const on = [calendar, derived.prices, tub, move, done, order, material, supplier, ...kinds, ...each];
         return whole(on, () => [...each.flat(), ...itemsOf(workshopSources, derived, derived)].toSorted(inOrder));
       },
     };

@@ -13,6 +13,31 @@ export interface PlantOrder {
   readonly short: number;
 }
 
+/** Plants of one species on an order. */
+export interface PlantLine {
+  readonly plant: PricedPlant;
+  readonly count: number;
+  readonly shade: boolean;
+  /** At its own price; at the price of its class where it has none. */
+  readonly coins: number;
+  /** At the price of its class, as a quote counts it. */
+  readonly classCoins: number;
+}
+
+/** What is bought of the species of a class, in their order; what is there already is taken off the last. */
+export function plantLines(
+  { species }: Pick<PlantOrder, 'species'>,
+  { count: toBuy, classEachCoins }: { readonly count: number; readonly classEachCoins: number },
+): readonly PlantLine[] {
+  let left = toBuy;
+  return species.flatMap(({ plant, count: wanted, shade }) => {
+    const count = Math.min(wanted, left);
+    left -= count;
+    const coins = count * (plant.priceCoins ?? classEachCoins);
+    return count > 0 ? [{ plant, count, shade, coins, classCoins: count * classEachCoins }] : [];
+  });
+}
+
 /** The sizes of one job or order, and what was asked at their place. */
 export interface PlantedBench extends Asked {
   readonly bench: Bench;

@@ -38,13 +38,23 @@ export function quoteFindings(body: QuoteBody): QuoteFindings {
 function assumedOf(line: Line, body: QuoteBody): QuoteFindings['assumed'] {
   const values = body.columns.flatMap((column) => {
     const value = column.figures[line.name];
-    return value === undefined ? [] : [{ called: frozenCalled(column), text: frozenText(value, line, body) }];
+    if (value === undefined) return [];
+    const text = frozenText(value, line, body);
+    return [{ called: frozenCalled(column), text: isSaid(line, column, body) ? text : `${text} (assumed)` }];
   });
   const texts = new Set(values.map(({ text }) => text));
   if (texts.size === 0) return [];
   const [only = ''] = texts;
   const value = texts.size === 1 ? only : values.map(({ called, text }) => `${called} ${text}`).join(', ');
   return [{ label: lineLabel(line), value }];
+}
+
+/** Asked at the place, or written for the size or the whole job. */
+function isSaid({ name }: Line, { locals, given = [] }: QuoteBody['columns'][number], { whole }: QuoteBody): boolean {
+  return (
+    [...whole, ...locals].some(({ line }) => line === name) ||
+    given.some(({ line, from }) => line === name && from === 'survey')
+  );
 }
 
 function wayInOf({ job, workshop }: QuoteBody): QuoteFindings['assumed'] {

@@ -37,6 +37,8 @@ export interface OrderRow {
   /** Packs, `1 × 45 L`, or the pieces to cut. */
   readonly what: string;
   readonly cost: string;
+  /** Of a plant: what a quote counts for it, the price of its class. */
+  readonly classCost?: string;
 }
 
 /** An order of the book, or one that is not placed yet. */
@@ -60,12 +62,16 @@ export function supplierOrder(order: PrintedOrder, records: OrderRecords, orderB
     name,
     on,
     jobs: jobsOf(lines).join(', '),
-    rows: sameGoods(lines).map(([line, coins]) => ({
-      material: line.of,
-      label: line.label,
-      what: sayLine(line, workshop),
-      cost: money(coins),
-    })),
+    rows: sameGoods(lines).map(([line, coins]) => {
+      const ofClass = classPriceOf(records, { lines: [line], on });
+      return {
+        material: line.of,
+        label: line.label,
+        what: sayLine(line, workshop),
+        cost: money(coins),
+        ...(ofClass !== undefined && { classCost: money(ofClass) }),
+      };
+    }),
     goods: money(goods),
     carriage: money(carriageCoins),
     landed: money(goods + carriageCoins),

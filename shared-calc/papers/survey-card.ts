@@ -8,6 +8,7 @@ import {
   surveySections,
 } from '#shared-calc/jobs/survey-questions.ts';
 import { surveyCautions } from '#shared-calc/jobs/survey-cautions.ts';
+import { unitWords } from '#shared-calc/quantity/unit-words.ts';
 import type { FieldContext } from '#shared-calc/records/field-text.ts';
 import type { Job } from '#shared-calc/records/records.ts';
 import { peopleNear, protectedKinds } from './audience-rules.ts';
@@ -60,7 +61,7 @@ export function surveyCard(job: Surveyed, context: FieldContext): SurveyCard {
 function questionWords(key: Parameters<typeof surveyField>[0], context: FieldContext): string {
   const { heading, kind } = surveyField(key);
   if (kind === 'choice') return `${heading}, yes or no`;
-  const unit = questionUnit(key, context);
+  const unit = unitWords(questionUnit(key, context), context.display.currency);
   return unit === '' ? heading : `${heading}, ${unit}`;
 }
 

@@ -28,8 +28,8 @@ export type PlannedGoods = Readonly<Record<GoodsStep, readonly GoodsPart[]>>;
 
 /** What a plan reads of the Store, for the job that it is of. */
 export interface PlanStore {
-  /** Of a material or a tank, all that is needed of it. */
-  readonly factOf: (goods: string) => GoodsFact | undefined;
+  /** Of a material or a tank, all that is needed of it, in its unit. */
+  readonly factOf: (goods: string, amount: number) => GoodsFact | undefined;
   /** What there is of a material that comes from stock. */
   readonly gives: (material: string) => number;
 }
@@ -56,7 +56,9 @@ interface Supplied {
 
 /** The goods of each step, those alike once, from the needs of an order. */
 export function plannedGoods(needs: readonly NeedOfColumn[], records: GoodsRecords, store: PlanStore): PlannedGoods {
-  const supplied = needs.flatMap((need) => suppliedBy(need, records, store) ?? []);
+  const asked = askedOf(needs, records);
+  const terms: Terms = { records, factOf: (id) => factOf(store, id, asked.get(id)) };
+  const supplied = needs.flatMap((need) => suppliedBy(need, terms) ?? []);
   const tanks = supplied.filter(({ step, part }) => step === 'tank' && part.in === undefined && part.due === undefined);
   const tankMakers = new Set(tanks.map(({ supplier }) => supplier));
   const of = (step: GoodsStep) => supplied.filter((each) => each.step === step);
@@ -67,7 +69,7 @@ export function plannedGoods(needs: readonly NeedOfColumn[], records: GoodsRecor
     panes: partsOf(of('panes')),
     lamps: partsOf(withoutTankMakers(of('lamps'), tankMakers)),
     hardscape: partsOf(withoutTankMakers(of('hardscape'), tankMakers)),
-    leaves: partsOf(shortLeaves(needs, records, store)),
+    leaves: partsOf(shortLeaves(needs, { ...terms, asked, store })),
   };
 }
 
@@ -91,46 +93,69 @@ export const stepOfGroup: Readonly<Record<string, GoodsStep>> = {
   plants: 'plants',
 };
 
-/** Leaves come from the year's stock, and own goods from the back room: neither is ordered for the job. */
-function suppliedBy({ line, column }: NeedOfColumn, records: GoodsRecords, store: PlanStore): Supplied | undefined {
-  const step = stepOfGroup[line.group ?? ''];
-  if (!step || isLeafNeed(line)) return undefined;
-  if (line.material === 'TANK') return tankOf(step, column.tank, { records, store });
-  return suppliedOf(step, line.material ?? '', { records, store });
-}
-
 interface Terms {
   readonly records: GoodsRecords;
-  readonly store: PlanStore;
+  readonly factOf: (goods: string) => GoodsFact | undefined;
 }
 
-function suppliedOf(step: GoodsStep, id: string, { records, store }: Terms): Supplied | undefined {
+/** All that is needed of each of the goods, in its unit; of what is for the whole job the most of its columns. */
+type Asked = ReadonlyMap<string, number | undefined>;
+
+function askedOf(needs: readonly NeedOfColumn[], { material }: GoodsRecords): Asked {
+  const asked = new Map<string, number | undefined>();
+  for (const [line, same] of Map.groupBy(needs, (need) => need.line)) {
+    for (const [id, ofGoods] of Map.groupBy(same, goodsOf)) {
+      const unit = unitOf(material.get(id)?.unit ?? line.unit);
+      const amounts = ofGoods.map(
+        ({ column, amount }) => fromBase(amount ?? NaN, unit) * (line.perJob ? 1 : column.count),
+      );
+      const sum = line.perJob ? Math.max(...amounts) : amounts.reduce((all, each) => all + each, 0);
+      asked.set(id, (asked.get(id) ?? 0) + sum);
+    }
+  }
+  return asked;
+}
+
+function goodsOf({ line, column }: NeedOfColumn): string {
+  return line.material === 'TANK' ? column.tank.id : (line.material ?? '');
+}
+
+/** What is not known yet is still to be ordered. */
+function factOf(store: PlanStore, id: string, amount = NaN): GoodsFact | undefined {
+  return Number.isNaN(amount) ? undefined : store.factOf(id, amount);
+}
+
+/** Leaves come from the year's stock, and own goods from the back room: neither is ordered for the job. */
+function suppliedBy({ line, column }: NeedOfColumn, terms: Terms): Supplied | undefined {
+  const step = stepOfGroup[line.group ?? ''];
+  if (!step || isLeafNeed(line)) return undefined;
+  return line.material === 'TANK' ? tankOf(step, column.tank, terms) : suppliedOf(step, line.material ?? '', terms);
+}
+
+function suppliedOf(step: GoodsStep, id: string, { records, factOf: of }: Terms): Supplied | undefined {
   const material = records.material.get(id);
   if (!material || material.sale === 'own') return undefined;
   const supplier = records.supplier.get(material.supplier ?? '');
   const { season } = material;
   const delivery = { ...deliveryOf(supplier, material.leadDays), ...(season && { season }) };
-  return { step, supplier: supplier?.id, part: { ...delivery, ...store.factOf(id) } };
+  return { step, supplier: supplier?.id, part: { ...delivery, ...of(id) } };
 }
 
-function tankOf(step: GoodsStep, tank: Tank, { records, store }: Terms): Supplied {
+function tankOf(step: GoodsStep, tank: Tank, { records, factOf: of }: Terms): Supplied {
   const supplier = records.supplier.get(tank.supplier ?? '');
-  const part = { ...deliveryOf(supplier, supplier?.tankLeadDays), ...store.factOf(tank.id) };
+  const part = { ...deliveryOf(supplier, supplier?.tankLeadDays), ...of(tank.id) };
   return { step, supplier: supplier?.id, part };
 }
 
 /** Leaves that the Store is short of, and those that are on their way. */
-function shortLeaves(needs: readonly NeedOfColumn[], records: GoodsRecords, store: PlanStore): readonly Supplied[] {
-  const asked = new Map<string, number>();
-  for (const { line, column, amount } of needs.filter((need) => isLeafNeed(need.line))) {
-    const id = line.material ?? '';
-    const { unit = line.unit } = records.material.get(id) ?? {};
-    const inUnit = amount === undefined ? 0 : fromBase(amount, unitOf(unit)) * (line.perJob ? 1 : column.count);
-    asked.set(id, (asked.get(id) ?? 0) + inUnit);
-  }
-  return [...asked].flatMap(([id, amount]) => {
-    const isThere = amount - store.gives(id) <= NOTHING;
-    return isThere ? [] : (suppliedOf('leaves', id, { records, store }) ?? []);
+function shortLeaves(
+  needs: readonly NeedOfColumn[],
+  { asked, store, ...terms }: Terms & { readonly asked: Asked; readonly store: PlanStore },
+): readonly Supplied[] {
+  const leaves = new Set(needs.filter(({ line }) => isLeafNeed(line)).map(goodsOf));
+  return [...leaves].flatMap((id) => {
+    const isShort = (asked.get(id) ?? 0) - store.gives(id) > NOTHING;
+    return isShort ? (suppliedOf('leaves', id, terms) ?? []) : [];
   });
 }
 

@@ -10,6 +10,11 @@ const portions = {
   isopodFounders: { material: 'IS', animals: 10 },
 } as const;
 
+/** The material that a portion of a kind is in needs and prices. */
+export function portionMaterial(kind: CultureKind): string {
+  return portions[seedUseOf(kind)].material;
+}
+
 /** What one portion of a kind holds, and its price on a day. */
 export function portionOf(records: Pick<Records, 'pack' | 'packPrice'>, kind: CultureKind, on: Day): Portion {
   const { material, animals } = portions[seedUseOf(kind)];

@@ -153,6 +153,10 @@ const sayings: Sayings<Own, [Called]> = {
   'no-lesson': ({ label }) => `The last jobs offer nothing for ${inSentence(label)}: five must have measured it.`,
   'no-words': () => 'A line needs its words.',
   'no-recipe-title': () => 'A recipe needs a title.',
+  'not-sold-by': ({ material, supplier }) => `${supplier} sells no pack of ${material}.`,
+  'no-supplier': ({ supplier, near }) =>
+    `No supplier called ${supplier}.${near === undefined ? '' : ` Did you mean ${near}?`}`,
+  'nothing-priced': ({ supplier, on }) => `${supplier} sells nothing that has a price on ${on}.`,
   'pack-there': ({ material }) => `${material} has such a pack already.`,
   'rows-refused': ({ rows }) =>
     `${rows.map(({ row, fault }) => `Row ${row}: ${sayRowFault(fault)}`).join(' ')} Nothing was taken in.`,

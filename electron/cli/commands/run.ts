@@ -26,6 +26,7 @@ import { sayBuyFault } from '#shared-calc/buy/buy-fault.ts';
 import { cautionJson, underFigures } from '#electron/cli/cautions-answer.ts';
 import type { Command } from '#electron/cli/command.ts';
 import { noSupplierJson } from '#electron/cli/order-json.ts';
+import { offersJson, offersTable } from '#electron/cli/offers-answer.ts';
 import { orderMisuse } from '#electron/cli/order-options.ts';
 import { refusal, type Outcome } from '#electron/cli/outcome.ts';
 import type { Arguments } from '#electron/cli/read-arguments.ts';
@@ -158,6 +159,7 @@ function runJson(run: ShoppingRun, money: Money): Record<string, unknown> {
       coming: cleanNoise(need.coming),
       forStore: cleanNoise(need.forStore),
       aloneCost: money(need.aloneCoins),
+      offers: offersJson(need, run, money),
     })),
     suppliers: run.suppliers.map(({ name, goodsCoins, carriageCoins, shortOfMinimumCoins, better }) => ({
       supplier: name,
@@ -178,6 +180,7 @@ function runJson(run: ShoppingRun, money: Money): Record<string, unknown> {
     alone: money(run.aloneCoins),
     landedTogether: money(run.landedTogetherCoins),
     landedAlone: money(run.landedAloneCoins),
+    proven: run.proven,
   };
 }
 
@@ -210,6 +213,7 @@ function runTable(run: ShoppingRun, money: Money, display: Display): string {
     textTable(['', 'material', 'needed', '', 'packs', 'together', 'alone', 'left'], materials, [2, 5, 6, 7]),
     '',
     textTable(['supplier', 'goods', 'carriage', '', ''], suppliers, [1, 2]),
+    ...offersTable(run, money),
     '',
     `together ${money(run.togetherCoins)}, alone ${money(run.aloneCoins)}; landed ${money(run.landedTogetherCoins)} against ${money(run.landedAloneCoins)}, saved ${saved} ${display.currency}`,
   ].join('\n');

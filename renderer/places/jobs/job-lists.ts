@@ -2,6 +2,7 @@ import type { BookContext } from '#renderer/books/book-api.ts';
 import { downloadCsv } from '#renderer/files/download-csv.ts';
 import type { PlaceAct } from '#renderer/frame/frame-view.ts';
 import { needsCsv } from '#shared-calc/papers/needs-csv.ts';
+import { pickPlants } from '#shared-calc/papers/pick-paper.ts';
 import { pickListCsv } from '#shared-calc/papers/pick-list-csv.ts';
 import type { Job } from '#shared-calc/records/records.ts';
 import { jobNeeds } from '#shared-calc/derive/job-needs.ts';
@@ -23,7 +24,11 @@ export function needsListAct({ id }: Job, context: BookContext): PlaceAct {
 export function pickListAct({ id }: Job, { records, workshop, display, job: jobOf }: BookContext): PlaceAct {
   const save = () => {
     const job = jobOf(id);
-    if (job) downloadCsv(`pick list ${id}`, pickListCsv(pickLists(job.bench, records, display), workshop));
+    if (job)
+      downloadCsv(
+        `pick list ${id}`,
+        pickListCsv(pickLists(job.bench, records, display, pickPlants({ ...job, records })), workshop),
+      );
   };
   return { label: LABEL, run: save };
 }

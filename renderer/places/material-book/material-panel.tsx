@@ -1,9 +1,13 @@
+import { Fragment } from 'preact';
 import { useState } from 'preact/hooks';
 import type { BookContext, BookApi } from '#renderer/books/book-api.ts';
-import { TextField } from '#renderer/kit/field.tsx';
+import { FieldEntry } from '#renderer/books/field-entry.tsx';
+import { ChoiceField, Fields, TextField } from '#renderer/kit/field.tsx';
 import { PriceList } from '#renderer/books/price-list.tsx';
 import { Button, Buttons } from '#renderer/kit/button.tsx';
 import { Hint } from '#renderer/kit/note.tsx';
+import { sellerOf } from '#shared-calc/buy/pack-prices.ts';
+import { headingOf } from '#shared-calc/fields/record-fields.ts';
 import { readMeasure } from '#shared-calc/read/read-measure.ts';
 import { cleanNoise } from '#shared-calc/quantity/write-figure.ts';
 import type { Material, Pack } from '#shared-calc/records/records.ts';
@@ -17,10 +21,14 @@ interface MaterialPanelParts {
   readonly api: BookApi;
 }
 
-/** A material's packs, each with its past, present and future prices. */
+/** A material's packs by supplier, each with its article number and its past, present and future prices. */
 export function MaterialPanel({ row: { id, material, packs }, context, api }: MaterialPanelParts) {
-  const sayPack = ({ amount }: Pack) => `${cleanNoise(amount)} ${material.unit}`;
-  const remove = (pack: Pack) => api.doAct('remove', { kind: 'pack', id: pack.id });
+  const { records } = context;
+  const sold = Map.groupBy(packs, ({ pack }) => sellerOf(records, pack) ?? '');
+  const nameOf = (supplier: string) => records.supplier.get(supplier)?.name ?? 'No supplier yet';
+  const usual = material.supplier ?? '';
+  const sellers = [...sold].toSorted(([one], [other]) => Number(other === usual) - Number(one === usual));
+  const priced = sellers[0]?.[0] ?? usual;
   return (
     <>
       <PanelHead
@@ -28,22 +36,67 @@ export function MaterialPanel({ row: { id, material, packs }, context, api }: Ma
         title={material.label === '' ? id : `${id} ${material.label}`}
       />
       {packs.length === 0 && <Hint>No pack yet, so that it cannot be costed. Add the first below.</Hint>}
-      {packs.map(({ pack }) => (
-        <section key={pack.id}>
-          <h3>Pack of {sayPack(pack)}</h3>
-          <PriceList pack={pack} of={`${sayPack(pack)} of ${id}`} context={context} api={api} />
-          <p>
-            <Button look="plain" onClick={() => remove(pack)}>
-              Remove this pack
-            </Button>
-          </p>
-        </section>
+      {packs.length > 0 && priced !== usual && (
+        <Hint>
+          {usual === '' ? 'It has no usual supplier' : `${nameOf(usual)} sells no pack of it here`}: quotes are priced
+          by {nameOf(priced)}.
+        </Hint>
+      )}
+      {sellers.map(([supplier, its]) => (
+        <Fragment key={supplier}>
+          {sellers.length > 1 && (
+            <h3>
+              {nameOf(supplier)}
+              {supplier === usual && ', the usual supplier'}
+            </h3>
+          )}
+          {its.map(({ pack }) => (
+            <PackPart
+              key={pack.id}
+              pack={pack}
+              material={material}
+              seller={sellers.length > 1 ? nameOf(supplier) : undefined}
+              context={context}
+              api={api}
+            />
+          ))}
+        </Fragment>
       ))}
       <section>
         <h3>Another pack</h3>
         <AddPack key={id} material={material} context={context} api={api} />
       </section>
     </>
+  );
+}
+
+interface PackParts {
+  readonly pack: Pack;
+  readonly material: Material;
+  /** Named where several sell it. */
+  readonly seller: string | undefined;
+  readonly context: BookContext;
+  readonly api: BookApi;
+}
+
+function PackPart({ pack, material, seller, context, api }: PackParts) {
+  const says = `${cleanNoise(pack.amount)} ${material.unit}`;
+  const put = (record: Pack) => api.doAct('put', { kind: 'pack', record });
+  const of = `${says} of ${material.id}${seller === undefined ? '' : ` from ${seller}`}`;
+  return (
+    <section>
+      <h3>Pack of {says}</h3>
+      <PriceList pack={pack} of={of} context={context} api={api} />
+      <Fields>
+        <FieldEntry kind="pack" record={pack} field="supplier" of={of} context={context} put={put} />
+        <FieldEntry kind="pack" record={pack} field="article" of={of} context={context} put={put} />
+      </Fields>
+      <p>
+        <Button look="plain" onClick={() => api.doAct('remove', { kind: 'pack', id: pack.id })}>
+          Remove this pack
+        </Button>
+      </p>
+    </section>
   );
 }
 
@@ -55,13 +108,20 @@ interface AddPackParts {
 
 function AddPack({ material, context, api }: AddPackParts) {
   const [text, setText] = useState('');
+  const [supplier, setSupplier] = useState('');
+  const [article, setArticle] = useState('');
   const amount = said(
     readMeasure(text, { name: 'Amount', stored: material.unit, low: 1e-6, mayBeEmpty: true }, context.display),
   );
   const add = () => {
     if (!amount.ok || amount.value === undefined) return;
-    api.doAct('newPack', { material: material.id, amount: amount.value }, () => setText(''));
+    const sold = { ...(supplier !== '' && { supplier }), ...(article.trim() !== '' && { article: article.trim() }) };
+    api.doAct('newPack', { material: material.id, amount: amount.value, ...sold }, () => {
+      setText('');
+      setArticle('');
+    });
   };
+  const suppliers = [...context.records.supplier.values()].map(({ id, name }) => ({ value: id, label: name }));
   return (
     <>
       <TextField
@@ -73,6 +133,13 @@ function AddPack({ material, context, api }: AddPackParts) {
         enter={add}
         wrong={amount.ok ? undefined : amount.fault}
       />
+      <ChoiceField
+        label={headingOf('pack', 'supplier')}
+        value={supplier}
+        options={[{ value: '', label: 'the usual supplier' }, ...suppliers]}
+        choose={setSupplier}
+      />
+      <TextField label={headingOf('pack', 'article')} text={article} typing={setArticle} enter={add} />
       <Buttons>
         <Button disabled={!amount.ok || amount.value === undefined} onClick={add}>
           Add the pack

@@ -97,7 +97,7 @@ function emptyPlace(about: string, says: ComponentChildren): PlaceView {
 
 /** What a list rests on beside its bench. */
 function storeOn({ records, today, job: jobOf }: BookContext, job: string | undefined): readonly unknown[] {
-  return [records.move, records.order, records.margin, today, jobOf(job ?? '')];
+  return [records.move, records.order, records.tub, records.margin, today, jobOf(job ?? '')];
 }
 
 function supplyOf(context: BookContext, job: string | undefined): (material: string) => Supply {

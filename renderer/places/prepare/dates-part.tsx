@@ -8,10 +8,12 @@ import { paperWeekday } from '#shared-calc/papers/paper-words.ts';
 import type { PrepPlan } from '#shared-calc/prepare/prep-plan.ts';
 import { sayPlan } from '#shared-calc/prepare/say-plan.ts';
 import { soonestRounds } from '#shared-calc/prepare/size-care.ts';
+import { noteOf } from '#shared-calc/papers/prep-paper.ts';
 import { planCautions, prepRows, type PrepRow } from '#shared-calc/papers/prep-card.ts';
 import { sayNoPlan } from '#shared-calc/words/say-plan-fault.ts';
 import { careWords } from '#shared-calc/papers/step-words.ts';
 import type { JobPlan } from '#shared-calc/derive/job-plan.ts';
+import { OpenSteps } from './open-steps.tsx';
 import { OpenAJob } from './open-a-job.tsx';
 import type { PartView } from './part-view.ts';
 import css from './prepare.module.css';
@@ -19,7 +21,8 @@ import look from '#renderer/kit/part-page.module.css';
 import { MutedLine } from '#renderer/kit/muted.tsx';
 
 /** The open job's dates: what is urgent, each act with its day, the critical chain, and the first year of care. */
-export function DatesPart({ context, job }: PartView) {
+export function DatesPart(view: PartView) {
+  const { context, job } = view;
   if (!job) return <OpenAJob context={context} part="dates" />;
   const worked = context.job(job.id);
   const plan = worked?.plan();
@@ -39,6 +42,7 @@ export function DatesPart({ context, job }: PartView) {
           {dated(job.handover, job.depositOn)} <a href={writeRoute('jobs', job.id)}>Its card</a>
         </MutedLine>
       </section>
+      <OpenSteps {...view} job={job} />
       <div class={look['twoColumns']}>
         <ActsTable rows={rows} today={context.today} />
         <Care plan={plan.value} />
@@ -52,8 +56,8 @@ export function DatesPart({ context, job }: PartView) {
         today={context.today}
         calendar={context.calendar}
         table={{
-          headings: ['day', 'act', 'decides'],
-          rows: rows.map(({ date, act, decides }) => [paperWeekday(date), act, decides ? 'decides' : '']),
+          headings: ['day', 'act', 'state'],
+          rows: rows.map((row) => [paperWeekday(row.date), row.act, noteOf(row)]),
         }}
       />
     </>
@@ -78,11 +82,11 @@ function ActsTable({ rows, today }: ActsParts) {
       caption="What to do by when"
       rows={rows}
       keyOf={({ step, is }) => `${step} ${is}`}
-      mark={({ date }) => (date < today ? 'past' : undefined)}
+      mark={({ state, date }) => (state === 'done' || state === 'in' || date < today ? 'past' : undefined)}
       columns={[
         { head: 'Day', cell: ({ date }) => paperWeekday(date) },
         { head: 'Act', names: true, cell: ({ act }) => act },
-        { head: 'Decides', cell: ({ decides }) => decides && <b>decides</b> },
+        { head: 'State', cell: (row) => (row.decides ? <b>{noteOf(row)}</b> : noteOf(row)) },
       ]}
     />
   );

@@ -10,7 +10,7 @@ import { paperDay } from '#shared-calc/papers/paper-words.ts';
 import { touchesNow, type NewPrice } from '#shared-calc/derive/price-touch.ts';
 import { Muted } from '#renderer/kit/muted.tsx';
 
-/** Prices that changed since open quotes were issued, and the effect on them and on jobs not bought yet. */
+/** Prices and wages that changed since open quotes were issued, and what that does to them. */
 export function TouchesView({ context }: { readonly context: BookContext }) {
   const { workshop } = context;
   const { touches, prices } = useMemo(() => touchesNow(context), [context]);
@@ -20,23 +20,28 @@ export function TouchesView({ context }: { readonly context: BookContext }) {
     <>
       <Table
         look="ledger"
-        caption={`Open quotes and jobs not bought yet that new prices touch, ${workshop.currency}`}
+        caption={`Open quotes that new prices and wages touch, ${workshop.currency}`}
         rows={touches}
         keyOf={({ job }) => job}
         columns={[
           { head: 'Job', names: true, cell: ({ job, title }) => <QuoteLink to={job}>{`${job} ${title}`}</QuoteLink> },
-          { head: 'Quote', cell: ({ quote }) => quote !== undefined && <QuoteLink to={quote}>{quote}</QuoteLink> },
+          { head: 'Quote', cell: ({ quote }) => <QuoteLink to={quote}>{quote}</QuoteLink> },
           { head: 'State', cell: ({ state }) => state },
           { head: 'Cost then', figure: true, cell: ({ cost }) => money(cost.from) },
           { head: 'Cost now', figure: true, cell: ({ cost }) => money(cost.to) },
           { head: 'Off our margin', figure: true, cell: ({ cost }) => <b>{more(cost.from, cost.to)}</b> },
+          {
+            head: 'Left of the price',
+            figure: true,
+            cell: ({ margin }) => money(margin.to),
+          },
           {
             head: 'Were it quoted anew, before tax',
             figure: true,
             cell: ({ net }) => `${money(net.to)} (${more(net.from, net.to)})`,
           },
         ]}
-        empty="No new price touches an open quote or a job that waits to be bought for."
+        empty="No new price or wage touches an open quote."
       />
       {prices.length > 0 && <NewPrices prices={prices} context={context} />}
     </>
@@ -64,7 +69,7 @@ function NewPrices({
       look="ledger"
       caption={`New prices since then, ${workshop.currency}`}
       rows={prices}
-      keyOf={({ material, amount, from }) => `${material} ${amount} ${from}`}
+      keyOf={({ pack, beforeCoins }) => `${pack} ${beforeCoins}`}
       columns={[
         {
           head: 'Material',

@@ -7,6 +7,7 @@ import { writeRoute, type Route } from '#renderer/frame/place-route.ts';
 import { Tabs } from '#renderer/kit/tabs.tsx';
 import { importRecords } from '#shared-calc/acts/import-records.ts';
 import { closedTable, marginTable, rateTable, supplierTable, taxTable } from './rate-tables.ts';
+import { SupplierPanel } from './supplier-panel.tsx';
 import css from './rate-book.module.css';
 
 const leaves = [
@@ -44,6 +45,7 @@ export function rateBookPlace(api: BookApi): (route: Route) => PlaceView {
       aside: 'carriage, lead and days',
       acts: [{ label: 'Take in a list', run: list.open }],
       above: above('suppliers'),
+      sidePanel: (row, context) => <SupplierPanel row={row} context={context} api={api} />,
     }),
     'closed-days': bookPlace({ api, table: closedTable, aside: 'no goods and no work', above: above('closed-days') }),
   };

@@ -6,10 +6,13 @@ import { Button, Buttons } from '#renderer/kit/button.tsx';
 import { sayOrdered } from '#shared-calc/papers/needs-paper.ts';
 import { paperDay } from '#shared-calc/papers/paper-words.ts';
 import type { PackOnSale } from '#shared-calc/buy/price-book.ts';
-import type { PlantOrder } from '#shared-calc/jobs/order-plants.ts';
+import type { Offer } from '#shared-calc/buy/offer.ts';
+import { plantLines, type PlantOrder } from '#shared-calc/jobs/order-plants.ts';
 import type { ChosenMaterial } from '#shared-calc/buy/chosen-packs.ts';
 import css from './run.module.css';
-import { MutedLine } from '#renderer/kit/muted.tsx';
+import { Muted, MutedLine } from '#renderer/kit/muted.tsx';
+import { Table } from '#renderer/kit/table.tsx';
+import { Unseen } from '#renderer/kit/unseen.tsx';
 import { PanelHead, SidePanel } from '#renderer/kit/side-panel.tsx';
 
 export interface PackPanelParts {
@@ -19,6 +22,10 @@ export interface PackPanelParts {
   readonly plants: PlantOrder | undefined;
   readonly context: BookContext;
   readonly put: (need: ChosenMaterial, pack: string, count: number) => string | undefined;
+  /** Takes the offer of a supplier by hand. */
+  readonly take: (material: string, supplier: string) => void;
+  /** Its supplier, too, was taken by hand. */
+  readonly takenByHand: boolean;
   readonly back: (material: string) => void;
 }
 
@@ -35,7 +42,8 @@ export function PackPanel({ need, ...parts }: PackPanelParts) {
   );
 }
 
-function Packs({ need, packs, plants, context, put, back }: PackPanelParts & { readonly need: ChosenMaterial }) {
+function Packs(parts: PackPanelParts & { readonly need: ChosenMaterial }) {
+  const { need, plants, context } = parts;
   const { workshop, display } = context;
   const money = (coins: number) => `${showCoins(coins, workshop)}\u00a0${workshop.currency}`;
   return (
@@ -46,13 +54,13 @@ function Packs({ need, packs, plants, context, put, back }: PackPanelParts & { r
         answer={money(need.costCoins)}
         under={`${goodsWords(need.used, need.unit, display)} needed, ${goodsWords(need.onHand, need.unit, display)} on hand`}
       />
-      {need.sale === 'packs' && need.used - need.onHand > 1e-9 && (
-        <PackCounts need={need} packs={packs} context={context} put={put} back={back} />
-      )}
+      {need.sale === 'packs' && need.used - need.onHand > 1e-9 && <PackCounts {...parts} />}
+      {need.offers && <Offers {...parts} offers={need.offers} />}
       {plants && (
         <section>
           <h3>By name</h3>
           <p>{sayOrdered(plants)}.</p>
+          <p>{sayPlantCost(need, plants, money)}</p>
           {plants.alternates.length > 0 && (
             <MutedLine>Or instead: {plants.alternates.map(({ name }) => name).join('; ')}.</MutedLine>
           )}
@@ -62,9 +70,66 @@ function Packs({ need, packs, plants, context, put, back }: PackPanelParts & { r
   );
 }
 
+/** At their own prices, and what the class price of a quote makes of them. */
+function sayPlantCost(need: ChosenMaterial, plants: PlantOrder, money: (coins: number) => string): string {
+  const count = need.packs.reduce((sum, pack) => sum + pack.count * pack.amount, 0);
+  const lines = plantLines(plants, { count, classEachCoins: count > 0 ? need.costCoins / count : 0 });
+  const own = lines.reduce((sum, { coins }) => sum + coins, 0);
+  const ofClass = lines.reduce((sum, { classCoins }) => sum + classCoins, 0);
+  const over = own === ofClass ? '' : `, ${money(Math.abs(own - ofClass))} ${own > ofClass ? 'over' : 'under'} it`;
+  return `At their own prices ${money(own)}; the class price comes to ${money(ofClass)}${over}.`;
+}
+
+type OffersParts = Pick<PackPanelParts, 'context' | 'take'> & {
+  readonly need: ChosenMaterial;
+  readonly offers: readonly Offer[];
+};
+
+function Offers({ need, offers, context: { workshop, display }, take }: OffersParts) {
+  const money = (coins: number) => showCoins(coins, workshop);
+  return (
+    <section>
+      <Table
+        look="ledger"
+        caption={`Offers, ${workshop.currency}`}
+        rows={offers}
+        keyOf={({ supplier }) => supplier}
+        columns={[
+          { head: 'Supplier', names: true, cell: ({ name }) => name },
+          {
+            head: 'Packs',
+            cell: ({ packs }) =>
+              packs.map(({ count, amount }) => `${count} × ${packWords(amount, need.unit, display)}`).join(', '),
+          },
+          { head: 'Goods', figure: true, cell: ({ coins }) => money(coins) },
+          { head: 'Run landed', figure: true, cell: ({ landedCoins }) => money(landedCoins) },
+          {
+            head: <Unseen>what may be done</Unseen>,
+            cell: ({ supplier, name, taken, secondBest }) =>
+              taken ? (
+                <Muted>taken</Muted>
+              ) : (
+                <>
+                  {secondBest && <Muted>second best </Muted>}
+                  <Button
+                    look="plain"
+                    aria-label={`Take ${need.label} from ${name}`}
+                    onClick={() => take(need.material, supplier)}
+                  >
+                    Take it
+                  </Button>
+                </>
+              ),
+          },
+        ]}
+      />
+    </section>
+  );
+}
+
 type CountsParts = Omit<PackPanelParts, 'need' | 'plants'> & { readonly need: ChosenMaterial };
 
-function PackCounts({ need, packs, context: { workshop, display }, put, back }: CountsParts) {
+function PackCounts({ need, packs, context: { workshop, display }, put, back, takenByHand }: CountsParts) {
   const money = (coins: number) => `${showCoins(coins, workshop)}\u00a0${workshop.currency}`;
   return (
     <section>
@@ -84,7 +149,7 @@ function PackCounts({ need, packs, context: { workshop, display }, put, back }: 
       <p class={css['againstBest']} role="status">
         {sayAgainstBest(need, money, (amount) => goodsWords(amount, need.unit, display))}
       </p>
-      {need.byHand && (
+      {(need.byHand || takenByHand) && (
         <Buttons>
           <Button onClick={() => back(need.material)}>Back to the best</Button>
         </Buttons>

@@ -56,7 +56,9 @@ function Material({ need, isChosen }: { readonly need: ChosenMaterial; readonly 
 }
 
 function buyWords(need: ChosenMaterial, display: BookContext['display']): string {
-  const packs = packsWords(need, display) || 'nothing: the store has it';
+  const coming = need.coming > 0 ? goodsWords(need.coming, need.unit, display) : '';
+  const nothing = coming === '' ? 'nothing: the store has it' : 'nothing';
+  const packs = `${packsWords(need, display) || nothing}${coming === '' ? '' : `; ${coming} ordered`}`;
   const short = need.short > 0 ? `; ${goodsWords(need.short, need.unit, display)} short` : '';
   return `${packs}${need.byHand ? ', by hand' : ''}${short}`;
 }

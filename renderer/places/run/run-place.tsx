@@ -8,19 +8,19 @@ import { CautionList } from '#renderer/kit/caution-list.tsx';
 import { EmptyNote } from '#renderer/kit/empty-note.tsx';
 import { Fault } from '#renderer/kit/note.tsx';
 import type { JobApi } from '#renderer/store/job-api.ts';
-import { packChoices, type ChosenPacks } from '#shared-calc/jobs/pack-choices.ts';
+import { packChoices, suppliersByHand, type ChosenPacks } from '#shared-calc/jobs/pack-choices.ts';
 import { jobsToBuy, type JobsRun } from '#shared-calc/derive/jobs-run.ts';
 import { isToBuy } from '#shared-calc/buy/no-supplier.ts';
 import { placementOf } from '#shared-calc/derive/placement.ts';
 import { orderBy } from '#shared-calc/papers/order-days.ts';
 import { supplierOrder } from '#shared-calc/papers/supplier-orders.ts';
 import { saySeason } from '#shared-calc/words/say-left-out.ts';
-import { Standing } from '#renderer/kit/standing.tsx';
 import { NoSupplierBlock } from './no-supplier.tsx';
 import { PlaceDialog } from './place-dialog.tsx';
 import { runCsv } from '#shared-calc/papers/run-csv.ts';
 import { runCautions } from '#shared-calc/prepare/order-cautions.ts';
 import { sayJobFault } from '#shared-calc/words/say-job-fault.ts';
+import { soldBy } from '#shared-calc/buy/price-book.ts';
 import { chosenRun, withCount } from '#shared-calc/buy/chosen-packs.ts';
 import { orderCsv } from '#shared-calc/papers/order-csv.ts';
 import { orderView } from './order-view.tsx';
@@ -28,6 +28,8 @@ import { PackPanel } from './pack-panel.tsx';
 import { plantsOf } from './plants-of.ts';
 import { RunJobs, buyableJobs } from './run-jobs.tsx';
 import type { ShownRun } from './shown-run.ts';
+import { Standing } from '#renderer/kit/standing.tsx';
+import { sayRunStock } from '#shared-calc/papers/say-run-stock.ts';
 import { RunSums } from './run-sums.tsx';
 import { RunNeeds } from './run-needs.tsx';
 import { SupplierBlock, type SupplierActs } from './supplier-block.tsx';
@@ -48,7 +50,7 @@ export function runPlace(api: JobApi): (route: Route) => PlaceView {
   return ({ rest: [what, supplier] }) => {
     const context = contextNow(api);
     const jobs = chosenJobs(state, context);
-    const facts = context.run({ jobs });
+    const facts = context.run({ jobs, from: suppliersByHand(context.records, jobs) });
     const shown = facts.ok && jobs.length > 0 ? shownRun(facts.value, { jobs, context }) : undefined;
     const order = what === 'order' ? orderNamed(shown, supplier) : undefined;
     if (order) return order;
@@ -164,6 +166,11 @@ function Run({ shown, state, material }: RunParts) {
       <NoSupplierBlock run={run} context={context} api={state.api} />
       <SeasonNotes placement={shown.placement} context={context} />
       <RunSums run={run} best={facts.run} jobs={jobs.length} context={context} />
+      {sayRunStock(run, context.display).map((says) => (
+        <Standing key={says} state="offer">
+          <span>{says}</span>
+        </Standing>
+      ))}
       {run.suppliers.map((bill) => {
         const needs = run.materials.filter(({ supplier }) => supplier === bill.supplier);
         return (
@@ -207,10 +214,12 @@ function RunPanel({ shown: { run, facts, context, jobs }, state, material }: Run
   return (
     <PackPanel
       need={need}
-      packs={context.prices.goods.get(need?.material ?? '')?.packs ?? []}
+      packs={(need && soldBy(context.prices, need)?.packs) ?? []}
       plants={need && plantsOf(need.material, facts.plants(), context.records)}
       context={context}
       put={(of, id, count) => choose(state, jobs, { material: of.material, counts: withCount(of, { id, count }) })}
+      take={(of, supplier) => choose(state, jobs, { material: of, counts: undefined, supplier })}
+      takenByHand={need !== undefined && suppliersByHand(context.records, jobs).has(need.material)}
       back={(of) => choose(state, jobs, { material: of, counts: undefined })}
     />
   );
@@ -219,5 +228,6 @@ function RunPanel({ shown: { run, facts, context, jobs }, state, material }: Run
 /** A choice is saved with the run over these jobs, and is undone like any edit. */
 function choose({ api }: RunState, jobs: readonly string[], chosen: Omit<ChosenPacks, 'jobs'>): string | undefined {
   const counts = chosen.counts ? Object.fromEntries(chosen.counts) : null;
-  return api.doAct('choosePacks', { jobs: [...jobs], material: chosen.material, counts });
+  const { material, supplier } = chosen;
+  return api.doAct('choosePacks', { jobs: [...jobs], material, counts, ...(supplier !== undefined && { supplier }) });
 }

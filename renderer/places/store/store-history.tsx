@@ -40,7 +40,6 @@ export function StoreHistory({ goods, unit, context: { records, display } }: His
         keyOf={({ id }) => id}
         columns={[
           { head: 'Day', names: true, cell: ({ on }) => paperDay(on) },
-          { head: 'Amount', figure: true, cell: (move) => (move.what === 'kept' ? '' : signed(move)) },
           {
             head: 'What',
             cell: (move) =>
@@ -48,6 +47,7 @@ export function StoreHistory({ goods, unit, context: { records, display } }: His
                 ? `${goodsWords(Math.abs(move.amount), unit, display)} ${sayMove(move)}`
                 : sayMove(move),
           },
+          { head: 'Amount', figure: true, cell: (move) => (move.what === 'kept' ? '' : signed(move)) },
         ]}
       />
       {moves.length > MOST && <p>And {moves.length - MOST} before.</p>}

@@ -11,6 +11,13 @@ export function clearOn({ lots }: Lots): Day | undefined {
     .at(-1);
 }
 
+/** What is kept for each job, in quarantine and past its best as well. */
+export function keptOf({ lots }: Lots): ReadonlyMap<string, number> {
+  const kept = new Map<string, number>();
+  for (const { stock } of lots) for (const [job, amount] of stock.kept) kept.set(job, (kept.get(job) ?? 0) + amount);
+  return kept;
+}
+
 /** The earliest best-before day. */
 export function bestBeforeOf({ lots }: Lots): Day | undefined {
   return lots.flatMap(({ stock }) => stock.lot.came.bestBefore ?? []).toSorted()[0];

@@ -10,7 +10,7 @@ import type { Day } from '#shared-calc/calendar/day.ts';
 import type { StoredGoods } from '#shared-calc/derive/store-goods.ts';
 import { goodsWords } from '#shared-calc/quantity/goods-words.ts';
 import { paperDay } from '#shared-calc/papers/paper-words.ts';
-import { bestBeforeOf, clearOn, isUnderLeast, pastBest } from './store-rows.ts';
+import { bestBeforeOf, clearOn, keptOf, isUnderLeast, pastBest } from './store-rows.ts';
 
 interface TableParts {
   readonly rows: readonly StoredGoods[];
@@ -36,7 +36,7 @@ export function StoreTable({ rows, chosen, context: { display, today } }: TableP
         { head: 'Free', figure: true, cell: (row) => <b>{amount(row.now.free, row) || 'none'}</b> },
         {
           head: 'Kept for',
-          cell: (row) => [...row.now.kept].map(([job, kept]) => `${job}: ${amount(kept, row)}`).join(', '),
+          cell: (row) => [...keptOf(row)].map(([job, kept]) => `${job}: ${amount(kept, row)}`).join(', '),
         },
         { head: 'On order', figure: true, cell: (row) => amount(row.now.onOrder, row) },
         { head: 'In quarantine', cell: (row) => <Apart row={row} display={display} /> },

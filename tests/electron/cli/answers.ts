@@ -97,6 +97,15 @@ const Better = z.strictObject({
   landedNow: Money,
   landedThen: Money,
 });
+const Offered = z.strictObject({
+  supplier: z.string(),
+  name: z.string(),
+  packs: Need.shape.packs,
+  coins: Money,
+  landed: Money,
+  taken: z.boolean(),
+  secondBest: z.boolean(),
+});
 export const Run = z.strictObject({
   materials: z.array(
     z.strictObject({
@@ -106,6 +115,7 @@ export const Run = z.strictObject({
       coming: z.number(),
       forStore: z.number(),
       aloneCost: Money,
+      offers: z.array(Offered),
     }),
   ),
   suppliers: z.array(
@@ -124,6 +134,7 @@ export const Run = z.strictObject({
   noSupplier: z.array(
     z.strictObject({ material: z.string(), label: z.string(), buy: z.number(), unit: z.string(), coins: Money }),
   ),
+  proven: z.boolean(),
   cautions: z.array(Caution),
 });
 export const Quote = z.strictObject({

@@ -18,7 +18,10 @@ export const unasked = (kg: string): readonly (readonly [says: string, decides: 
     'Nobody has asked whether the sun strikes the glass; the hottest day counts none. Ask the caretaker.',
     'Experienced keeper or vet decides',
   ],
-  ["No kind named: ceiling, floor and band are the house's, and whether it crushes small plants is not known yet.", 'Experienced keeper decides'],
+  [
+    "No kind named: ceiling, floor and band are the house's, and whether it crushes small plants is not known yet.",
+    'Experienced keeper decides',
+  ],
 ];
 const HEALTH = 'School or centre health lead and public-health office decide';
 

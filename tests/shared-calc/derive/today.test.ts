@@ -95,6 +95,61 @@ describe('a tub', () => {
   });
 });
 
+describe('an order', () => {
+  const line = { label: 'Clay', unit: 'L', askedCoins: 980, for: [{ job: 'J02', amount: 20 }] };
+  const ordered = withRecords(libraryJob({ on: '2027-03-01' }), 'order', [
+    {
+      id: 'O-0001',
+      supplier: 'S-hollin',
+      on: '2027-03-08',
+      lines: [
+        { ...line, n: 1, of: 'M01', amount: 10, count: 2, due: '2027-03-12' },
+        { ...line, n: 2, of: 'M04', amount: 6, count: 1, due: '2027-03-15' },
+      ],
+      carriageCoins: 0,
+      note: '',
+    },
+  ]);
+  const orders = (records: Records, on: Day) => todo(records, on).filter(([, what]) => what.includes('O-0001'));
+
+  test('is taken in on the day promised; past it, it is asked about; what is still out keeps it open', () => {
+    expect(orders(ordered, '2027-03-11')).toEqual([]);
+    expect(orders(ordered, '2027-03-12')).toEqual([['2027-03-12', 'take in O-0001', 0]]);
+    expect(orders(ordered, '2027-03-16')).toEqual([['2027-03-12', 'take in O-0001, or ask', 4]]);
+    const came = { lot: 'M-1', of: 'M01', on: '2027-03-12', what: 'in', order: 'O-0001', line: 1, note: '' } as const;
+    const part = withRecords(ordered, 'move', [{ ...came, id: 'M-1', amount: 20 }]);
+    expect(orders(part, '2027-03-16')).toEqual([['2027-03-15', 'take in O-0001, or ask', 1]]);
+    const all = withRecords(part, 'move', [{ ...came, id: 'M-2', lot: 'M-2', of: 'M04', line: 2, amount: 6 }]);
+    expect(orders(all, '2027-03-16')).toEqual([]);
+  });
+
+  test('that is closed asks for nothing more', () => {
+    const [order] = ordered.order.values();
+    const closed = withRecords(ordered, 'order', order ? [{ ...order, closedOn: '2027-03-15' }] : []);
+    expect(orders(closed, '2027-03-16')).toEqual([]);
+  });
+});
+
+describe('the store', () => {
+  const clay = { lot: 'M-9', of: 'M01', on: '2027-03-01', what: 'in', note: '' } as const;
+  const ofClay = (records: Records, on: Day) => todo(records, on).filter(([, what]) => what.includes('clay'));
+  const material = libraryJob().material.get('M01');
+  const emptied = { ...libraryJob(), move: new Map() };
+
+  test('buys up to its level what is under the least', () => {
+    const levelled = withRecords(emptied, 'material', material ? [{ ...material, least: 20, upTo: 60 }] : []);
+    const low = withRecords(levelled, 'move', [{ ...clay, id: 'M-9', amount: 7 }]);
+    expect(ofClay(low, '2027-03-10')).toEqual([['2027-03-10', 'buy 53 L of Expanded clay 8-16 mm', 0]]);
+    expect(ofClay(withRecords(levelled, 'move', [{ ...clay, id: 'M-9', amount: 20 }]), '2027-03-10')).toEqual([]);
+  });
+
+  test('names goods two weeks before their best-before day, on a closed day, too', () => {
+    const old = withRecords(emptied, 'move', [{ ...clay, id: 'M-9', amount: 7, bestBefore: '2027-03-28' }]);
+    expect(ofClay(old, '2027-03-13')).toEqual([]);
+    expect(ofClay(old, '2027-03-14')).toEqual([['2027-03-14', 'use 7 L of Expanded clay 8-16 mm', 0]]);
+  });
+});
+
 describe('the list', () => {
   const states: readonly Job['state'][] = ['enquiry', 'surveyed', 'deposit in', 'built', 'handed over', 'closed'];
   const aJob = fc.record({

@@ -2,7 +2,7 @@ import { unasked } from '#shared-calc/fields/survey.ts';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { choosePlants, pricedPlants, type PlantPlace } from '#shared-calc/jobs/choose-plants.ts';
-import { orderPlants } from '#shared-calc/jobs/order-plants.ts';
+import { orderPlants, plantLines, type PlantLine } from '#shared-calc/jobs/order-plants.ts';
 import { paneCuts } from '#shared-calc/jobs/pane-cuts.ts';
 import { plantNeeds, plantPlace } from '#shared-calc/jobs/plant-place.ts';
 import { plantClasses } from '#shared-calc/fields/plant.ts';
@@ -191,5 +191,43 @@ describe('paneCuts', () => {
       { column: 'T05', pieces: 1, lengthMm: 597, depthMm: 418, glassMm: 4 },
     ]);
     bench.close();
+  });
+});
+
+describe('plantLines', () => {
+  const plant = (id: string) => {
+    const found = book.find((each) => each.id === id);
+    if (!found) throw new Error(`no plant ${id}`);
+    return found;
+  };
+  const species = [
+    { plant: plant('P13'), count: 13, shade: false },
+    { plant: plant('P14'), count: 2, shade: false },
+  ];
+  const sums = (lines: readonly PlantLine[]) => [
+    lines.map((line) => [line.plant.id, line.count, line.coins]),
+    lines.reduce((sum, { coins }) => sum + coins, 0),
+    lines.reduce((sum, { classCoins }) => sum + classCoins, 0),
+  ];
+
+  test('13 P13 and 2 P14 cost 76.00 at their own prices, where a quote counts 58.50: 17.50 over', () => {
+    expect(sums(plantLines({ species }, { count: 15, classEachCoins: 390 }))).toEqual([
+      [
+        ['P13', 13, 6760],
+        ['P14', 2, 840],
+      ],
+      7600,
+      5850,
+    ]);
+  });
+
+  test('what is there already is taken off the last; a plant without a price costs what its class does', () => {
+    const { priceCoins: _, ...unpriced } = plant('P13');
+    const first = [{ plant: unpriced, count: 13, shade: false }, ...species.slice(1)];
+    expect(sums(plantLines({ species: first }, { count: 10, classEachCoins: 390 }))).toEqual([
+      [['P13', 10, 3900]],
+      3900,
+      3900,
+    ]);
   });
 });

@@ -65,6 +65,21 @@ describe('the prep plan as a place', () => {
     await page.close();
   });
 
+  test('a step is ticked where it stands, with day and person filled in; the plan shows its day, and Undo takes it back', async () => {
+    const page = await pages.open('prepare/J02/dates');
+    const glue = page.getByRole('button', { name: 'Tick: Glue the background' });
+    await glue.press('Enter');
+    const form = page.getByRole('group', { name: 'Glue the background' });
+    await form.getByLabel('Minutes').fill('90');
+    await form.getByLabel('Minutes').press('Enter');
+    await glue.waitFor({ state: 'detached' });
+    const row = page.getByRole('row').filter({ hasText: 'Glue the background' }).first();
+    expect(plain(await row.innerText())).toMatch(/8 March 2027\s+Glue the background\s+done/);
+    await page.getByRole('button', { name: 'Undo' }).click();
+    await glue.waitFor();
+    await page.close();
+  });
+
   test('fewer places for tanks than stand there at once is a clash, told and drawn', async () => {
     const page = await pages.open('prepare/jobs');
     const places = page.getByLabel('Places for tanks in the workshop');

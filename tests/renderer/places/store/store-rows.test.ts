@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { bestBeforeOf, clearOn, isUnderLeast, pastBest } from '#renderer/places/store/store-rows.ts';
+import { bestBeforeOf, clearOn, isUnderLeast, keptOf, pastBest } from '#renderer/places/store/store-rows.ts';
 import { derive } from '#shared-calc/derive/derived.ts';
 import { storeGoods } from '#shared-calc/derive/store-goods.ts';
 import { demoRecords } from '#tests/demo-bench.ts';
@@ -26,6 +26,12 @@ describe('the rows of the Store', () => {
     expect([row.of, row.label, row.unit]).toEqual(['M26', 'Microbial inoculant powder', 'g']);
     expect([onHand, free, quarantined, [...kept]]).toEqual([270, 140, 20, [['J01', 100]]]);
     expect([clearOn(row), bestBeforeOf(row), pastBest(row, today)]).toEqual(['2027-04-09', '2027-03-09', 10]);
+  });
+
+  test('plants that stand apart are kept for their job all the same', () => {
+    const records = withBags(emptyStore(demoRecords()), [{ of: 'P04', amount: 6, until: '2027-04-09', job: 'J01' }]);
+    const [row] = rowsOf(records);
+    expect(row && [[...row.now.kept], [...keptOf(row)]]).toEqual([[], [['J01', 6]]]);
   });
 
   test('they stand in order of their codes, tanks and plants among them', () => {
