@@ -166,11 +166,7 @@ function Run({ shown, state, material }: RunParts) {
       <NoSupplierBlock run={run} context={context} api={state.api} />
       <SeasonNotes placement={shown.placement} context={context} />
       <RunSums run={run} best={facts.run} jobs={jobs.length} context={context} />
-      {sayRunStock(run, context.display).map((says) => (
-        <Standing key={says} state="offer">
-          <span>{says}</span>
-        </Standing>
-      ))}
+      <StockNotes run={run} context={context} />
       {run.suppliers.map((bill) => {
         const needs = run.materials.filter(({ supplier }) => supplier === bill.supplier);
         return (
@@ -192,6 +188,19 @@ function Run({ shown, state, material }: RunParts) {
           <RunNeeds label="Nothing to order" needs={nothing} chosen={material} context={context} />
         </section>
       )}
+    </>
+  );
+}
+
+/** What is kept over a need, and what is bought for the store. */
+function StockNotes({ run, context }: Pick<ShownRun, 'run' | 'context'>) {
+  return (
+    <>
+      {sayRunStock(run, context.display).map((says) => (
+        <Standing key={says} state="offer">
+          <span>{says}</span>
+        </Standing>
+      ))}
     </>
   );
 }
