@@ -1,6 +1,7 @@
 import { computed } from '@preact/signals';
 import type { JobSwitchView, PageView } from '#renderer/frame/page-view.ts';
 import { readRoute, routeWithJob, writeRoute } from '#renderer/frame/place-route.ts';
+import { AskedHouse } from '#renderer/books/asked-house.tsx';
 import { jobApi, jobAtHand } from '#renderer/store/job-api.ts';
 import type { PageStore } from '#renderer/store/page-store.ts';
 import { jobsInOrder } from '#shared-calc/jobs/find-job.ts';
@@ -34,7 +35,17 @@ export function pageOf(store: PageStore): PageView {
     nextFlag,
     refuse: store.book.refuse,
     moveOn: store.book.moveOn,
-    place: (route) => places[route.place](route),
+    place: (route) => {
+      const view = places[route.place](route);
+      const asked = <AskedHouse house={store.house} book={store.book} />;
+      const work = (
+        <>
+          {view.work}
+          {asked}
+        </>
+      );
+      return { ...view, work };
+    },
   };
 }
 

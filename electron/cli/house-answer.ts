@@ -4,8 +4,7 @@ import type { HouseOffer, TouchedJob } from '#shared-calc/derive/house-offers.ts
 import type { Derived } from '#shared-calc/derive/derived.ts';
 import { lineOfChange } from '#shared-calc/jobs/house-changes.ts';
 import { coinsText } from '#shared-calc/quantity/coins-text.ts';
-import { closeDecimals, cleanNoise, writeNumber } from '#shared-calc/quantity/write-figure.ts';
-import { lineLabel } from '#shared-calc/recipe/line-label.ts';
+import { cleanNoise } from '#shared-calc/quantity/write-figure.ts';
 import type { HouseChange, Workshop } from '#shared-calc/records/records.ts';
 import type { Result } from '#shared-calc/result.ts';
 import { sayOrderFault } from '#shared-calc/words/say-order-fault.ts';
@@ -16,18 +15,6 @@ type Texts = { readonly line: string; readonly from: string | null; readonly to:
 export function changeTexts({ before, after }: Pick<HouseChange, 'before' | 'after'>): Texts {
   const line = lineOfChange({ ...(before && { before }), ...(after && { after }) });
   return { line: line?.name ?? '', from: before?.text ?? null, to: after?.text ?? null };
-}
-
-/** `Litter depth 30 mm -> 20 mm` */
-export function sayChange(change: Pick<HouseChange, 'before' | 'after'>): string {
-  const line = change.after ?? change.before;
-  const { from, to } = changeTexts(change);
-  return `${line ? lineLabel(line) : ''} ${textOf(from)} -> ${textOf(to)}`;
-}
-
-function textOf(text: string | null): string {
-  if (text === null) return 'none';
-  return text === '' ? 'no figure' : text;
 }
 
 export function logJson(change: HouseChange): Record<string, unknown> {
@@ -62,19 +49,6 @@ export function effectJson(effect: Result<JobEffect, OrderFault>, { coinDecimals
     gross: money(gross),
     hours: cleanNoise(hours.to - hours.from),
   };
-}
-
-/** `Treated leaves -35.8 g; cost -1.86, price -3.47` */
-export function sayEffect(effect: Result<JobEffect, OrderFault>, { coinDecimals }: Workshop): string {
-  if (!effect.ok) return sayOrderFault(effect.fault);
-  const { needs, cost, gross } = effect.value;
-  const signed = (difference: number, text: string) => (difference > 0 ? `+${text}` : text);
-  const money = ({ from, to }: FromTo) => signed(to - from, coinsText(to - from, coinDecimals));
-  const goods = needs.map(({ label, unit, from, to }) => {
-    const amount = to - from;
-    return `${label} ${signed(amount, writeNumber(amount, closeDecimals(Math.abs(amount), 1)))} ${unit}`;
-  });
-  return [...goods, `cost ${money(cost)}, price ${money(gross)}`].join('; ');
 }
 
 export function offerJson({ change, effect }: Pick<HouseOffer, 'change' | 'effect'>, workshop: Workshop) {

@@ -6,9 +6,8 @@ import type { Derived } from '#shared-calc/derive/derived.ts';
 import type { Short } from '#shared-calc/acts/build-job.ts';
 import { latestQuote } from '#shared-calc/jobs/issue-quote.ts';
 import { isBackward } from '#shared-calc/jobs/move-job.ts';
-import { isSoldState } from '#shared-calc/jobs/house-changes.ts';
+import { soldSaid } from '#shared-calc/papers/sold-said.ts';
 import { bodyOf } from '#shared-calc/jobs/sold-house.ts';
-import type { Change } from '#shared-calc/records/change.ts';
 import type { Acceptance } from '#shared-calc/acts/accept-quote.ts';
 import { closeDecimals, writeNumber } from '#shared-calc/quantity/write-figure.ts';
 import { jobStates } from '#shared-calc/fields/job.ts';
@@ -32,7 +31,7 @@ export function moveAct(
   return ok({
     job,
     change,
-    notices: [...moveNotices(records, job, state), ...soldNotices(derived, change, job), ...taken],
+    notices: [...moveNotices(records, job, state), ...soldSaid(derived, change, job), ...taken],
   });
 }
 
@@ -52,23 +51,6 @@ function moveNotices(records: Records, id: string, state: string): readonly stri
   if (from && to && isBackward(from, to)) notices.push(`${id} goes back from ${from} to ${to}.`);
   if (to === 'quoted' && !latestQuote(records, id)) notices.push(`No quote of ${id} has been issued.`);
   return notices;
-}
-
-/** What a move freezes, or does not. */
-function soldNotices({ records, today }: Derived, change: Change, id: string): readonly string[] {
-  const moved = change.updated.flatMap((each) => (each.kind === 'job' && each.to.id === id ? [each] : []))[0];
-  if (!moved || moved.kind !== 'job' || !isSoldState(moved.to.state)) return [];
-  const { from, to } = moved;
-  if (to.soldAs === undefined)
-    return [`Nothing is frozen: ${id} has no quote and cannot be priced yet. It follows its house.`];
-  if (to.soldAs === from.soldAs) return [];
-  const quote = records.issuedQuote.get(to.soldAs);
-  const body = quote && bodyOf(quote);
-  if (!body) return [`${id} is frozen as ${to.soldAs}, which no client was sent.`];
-  const stays = from.state === to.state ? [`${id} is sold as ${to.soldAs} now; it stays ${to.state}.`] : [];
-  return body.validUntil < today
-    ? [...stays, `${to.soldAs} held until ${body.validUntil}; it is taken all the same.`]
-    : stays;
 }
 
 function sayShort(short: readonly Short[], records: Records): readonly string[] {

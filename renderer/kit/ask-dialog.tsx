@@ -12,13 +12,15 @@ interface AskParts {
   /** Why it failed. */
   readonly wrong: string | undefined;
   readonly disabled?: boolean;
+  /** Another act in its place. */
+  readonly also?: { readonly does: string; readonly run: () => boolean };
   readonly close: () => void;
   /** Receives the main act, for fields that submit with Enter. */
   readonly children: (enter: () => void) => ComponentChildren;
 }
 
 /** A dialog for input: one main act, the reason if it failed, and a way to cancel. */
-export function AskDialog({ title, does, run, wrong, disabled = false, close, children }: AskParts) {
+export function AskDialog({ title, does, run, wrong, disabled = false, also, close, children }: AskParts) {
   return (
     <Dialog title={title} close={close}>
       {(leave) => {
@@ -31,6 +33,7 @@ export function AskDialog({ title, does, run, wrong, disabled = false, close, ch
             <Fault role="alert">{wrong}</Fault>
             <Buttons>
               <Button onClick={leave}>Leave it</Button>
+              {also && <Button onClick={() => also.run() && leave()}>{also.does}</Button>}
               <Button look="main" disabled={disabled} onClick={act}>
                 {does}
               </Button>

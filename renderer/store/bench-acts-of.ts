@@ -3,6 +3,7 @@ import type { BoxPlace } from '#renderer/bench/view-model.ts';
 import type { RuleHelp } from '#renderer/writing/rule-help.ts';
 import type { BenchSession } from './bench-session.ts';
 import type { BookStore } from './book-store.ts';
+import type { EditHouse } from './house-ask.ts';
 import { ruleHelpOf } from './rule-help-of.ts';
 import { titleOfSection, toggled, type Folds } from './section-rows.ts';
 
@@ -11,7 +12,11 @@ export interface ActsParts {
   readonly session: BenchSession;
   readonly choose: (place: BoxPlace | undefined) => void;
   readonly takeSize: () => void;
+  readonly editHouse?: EditHouse | undefined;
 }
+
+/** Without a dialog an edit of the house is done at once. */
+const atOnce: EditHouse = (_, direct) => direct();
 
 const noHelp: RuleHelp = {
   check: () => ({ faults: [], marks: [] }),
@@ -23,7 +28,7 @@ const issued = 'This quote is issued and stays as it is. Make a revision to chan
 const noJob = 'No job lies on the bench: start one first.';
 
 /** The acts of the bench, applied to the job that is open on it. */
-export function benchActs({ book, session, takeSize, choose }: ActsParts): AllBenchActs {
+export function benchActs({ book, session, takeSize, choose, editHouse = atOnce }: ActsParts): AllBenchActs {
   const { doAct } = book;
   const onJob = (run: (job: string) => string | undefined): string | undefined => {
     const opened = session.opened.peek();
@@ -53,7 +58,11 @@ export function benchActs({ book, session, takeSize, choose }: ActsParts): AllBe
     nameSize: (column, label) => onJob((job) => doAct('nameSize', { job, column, label })),
     putAway: (column) => void onJob((job) => doAct('dropSize', { job, column })),
     backToHouse: (place) => clear([place]),
-    sendToHouse: (place) => void onJob((job) => doAct('sendToHouse', { job, ...cellOf(place) })),
+    sendToHouse: (place) =>
+      void onJob((job) => {
+        const input = { job, ...cellOf(place) };
+        return editHouse({ act: 'sendToHouse', input }, () => doAct('sendToHouse', input));
+      }),
     holdForJob: (place, text) => onJob((job) => doAct('holdForJob', { job, ...cellOf(place), text })),
     writeNote: (place, note) => void onJob((job) => doAct('noteCell', { job, ...cellOf(place), note })),
     sayWhoAsked: (place, by) => onJob((job) => doAct('sayWhoAsked', { job, ...cellOf(place), by })),

@@ -8,6 +8,7 @@ import { workshopOf } from '#shared-calc/records/workshop-of.ts';
 import { benchActs } from './bench-acts-of.ts';
 import { openBenchSession, type BenchSession, type OpenedBench } from './bench-session.ts';
 import type { BookStore } from './book-store.ts';
+import type { EditHouse } from './house-ask.ts';
 import type { Clock } from './clock.ts';
 import { compareColumns, type Comparison } from './compare-columns.ts';
 import { cureWorker } from './cure-worker.ts';
@@ -56,6 +57,8 @@ export interface BenchParts {
   readonly leavePanel: () => void;
   /** Selects a cell of the grid and moves the keyboard there. */
   readonly go: (place: BoxPlace) => void;
+  /** Asks about an edit of the house first; left out, it is done at once. */
+  readonly editHouse?: EditHouse;
   /** No view shows the bench at first. */
   readonly later?: boolean;
 }
@@ -86,7 +89,7 @@ export function openBenchStore(parts: BenchParts): BenchStore {
     steps.value = [];
     chosen.value = place;
   };
-  const acts = benchActs({ book, session, choose, takeSize: parts.takeSize });
+  const acts = benchActs({ book, session, choose, takeSize: parts.takeSize, editHouse: parts.editHouse });
   const stopConfirming = confirming({ book, clock, opened: session.opened, display });
   const reveal = (row: string) => revealIn(session.opened.peek(), row);
   return {

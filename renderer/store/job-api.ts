@@ -2,6 +2,7 @@ import { rememberOpenJob } from './remembered-job.ts';
 import { computed, type ReadonlySignal } from '@preact/signals';
 import type { PageStore } from './page-store.ts';
 import type { BookStore } from './book-store.ts';
+import type { EditHouse } from './house-ask.ts';
 import { dueStore, type DueNow } from './due-store.ts';
 import type { Job } from '#shared-calc/records/records.ts';
 
@@ -11,6 +12,7 @@ export interface JobApi extends Pick<BookStore, 'records' | 'derived' | 'info' |
   readonly job: ReadonlySignal<string | undefined>;
   readonly openJob: (job: string) => void;
   readonly due: () => DueNow;
+  readonly editHouse: EditHouse;
 }
 
 const made = new WeakMap<PageStore, JobApi>();
@@ -22,12 +24,12 @@ const made = new WeakMap<PageStore, JobApi>();
 export function jobApi(store: PageStore): JobApi {
   const before = made.get(store);
   if (before) return before;
-  const { book, bench, clock } = store;
+  const { book, bench, clock, house } = store;
   const job = computed(() => {
     const opened = bench.opened.value;
     return opened?.job ?? book.records.value.issuedQuote.get(opened?.id ?? '')?.job;
   });
-  const api = { ...book, job, openJob: bench.open, due: dueStore(book, clock) };
+  const api = { ...book, job, openJob: bench.open, due: dueStore(book, clock), editHouse: house.edit };
   rememberOpenJob(api);
   made.set(store, api);
   return api;

@@ -4,16 +4,20 @@ import type { Bridge } from '#renderer/bridge.ts';
 import { ok, type Result } from '#shared-calc/result.ts';
 import { openBenchStore, type BenchStore } from './bench-store.ts';
 import { openBookStore, readFirst, type BookStore } from './book-store.ts';
+import { houseAsk, type HouseAsk } from './house-ask.ts';
 import type { Clock } from './clock.ts';
 
 /** A dialog over the bench. */
-export type BenchDialog = { readonly is: 'take' | 'prices' } | { readonly is: 'compare'; readonly one: string };
+export type BenchDialog =
+  | { readonly is: 'take' | 'prices' | 'sold' }
+  | { readonly is: 'compare'; readonly one: string };
 
 /** The state shared by all views of the page. */
 export interface PageStore {
   readonly book: BookStore;
   readonly bench: BenchStore;
   readonly clock: Clock;
+  readonly house: HouseAsk;
   readonly dialog: Signal<BenchDialog | undefined>;
   /** The controller of the bench's grid while it is on the page. */
   readonly strips: { current: BenchController | null };
@@ -29,11 +33,13 @@ export async function openPageStore(
   if (!first.ok) return first;
   const book = openBookStore({ bridge, clock, first: first.value });
   const dialog = signal<BenchDialog | undefined>(undefined);
+  const house = houseAsk(book);
   const strips: PageStore['strips'] = { current: null };
   const bench: BenchStore = openBenchStore({
     book,
     clock,
     later: benchLater,
+    editHouse: house.edit,
     takeSize: () => (dialog.value = { is: 'take' }),
     go: (place) => strips.current?.go(place),
     leavePanel: () => {
@@ -41,5 +47,5 @@ export async function openPageStore(
       if (place) strips.current?.go(place);
     },
   });
-  return ok({ book, bench, clock, dialog, strips });
+  return ok({ book, bench, clock, house, dialog, strips });
 }

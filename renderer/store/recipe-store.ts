@@ -1,4 +1,5 @@
 import { computed, signal, untracked, type ReadonlySignal, type Signal } from '@preact/signals';
+import type { ActInputs } from '#shared-calc/acts/all-acts.ts';
 import type { RuleHelp } from '#renderer/writing/rule-help.ts';
 import { oldPricesIn } from '#shared-calc/buy/price-book.ts';
 import type { SourceMark } from '#shared-calc/fields/source.ts';
@@ -9,6 +10,7 @@ import type { Box } from '#shared-calc/bench/bench-types.ts';
 import type { BenchSource } from './bench-source.ts';
 import type { BenchColumn } from '#shared-calc/jobs/worked-job.ts';
 import type { BookStore } from './book-store.ts';
+import type { EditHouse } from './house-ask.ts';
 import type { Clock } from './clock.ts';
 import { memo } from '#shared-calc/records/memo.ts';
 import { lineFaces, type LineFace, type LineFaces } from './line-faces.ts';
@@ -45,9 +47,11 @@ export interface RecipeParts {
   readonly book: BookStore;
   readonly clock: Clock;
   readonly display: ReadonlySignal<Display>;
+  /** Asks about an edit of the house first; left out, it is done at once. */
+  readonly editHouse?: EditHouse | undefined;
 }
 
-export function openRecipeStore({ book, clock, display }: RecipeParts): RecipeStore {
+export function openRecipeStore({ book, clock, display, editHouse }: RecipeParts): RecipeStore {
   const wanted = signal<string | undefined>(undefined);
   const reference = signal<string | undefined>(undefined);
   const chosen = signal<string | undefined>(undefined);
@@ -91,10 +95,18 @@ export function openRecipeStore({ book, clock, display }: RecipeParts): RecipeSt
       const key = tank.value?.id ?? '';
       return now?.isWorked(key) && faces.value.of(name) ? now.bench().box(key, name) : undefined;
     },
-    write: (name, text) => book.doAct('writeLine', { line: faces.peek().of(name)?.line.id ?? name, text }),
+    write: (name, text) => written({ book, editHouse }, { line: faces.peek().of(name)?.line.id ?? name, text }),
     helpFor: (name) => helpOn(worked.peek(), faces.peek(), tank.peek()?.id, name),
     close: bench.close,
   };
+}
+
+function written(
+  { book, editHouse }: Pick<RecipeParts, 'book' | 'editHouse'>,
+  input: ActInputs['writeLine'],
+): string | undefined {
+  const write = () => book.doAct('writeLine', input);
+  return editHouse ? editHouse({ act: 'writeLine', input }, write) : write();
 }
 
 function helpOn(

@@ -5,7 +5,7 @@ import type { Records } from '#shared-calc/records/records.ts';
 import { fitter, ofJob, type TodayDraft } from './today-item.ts';
 
 /** The step with which a call or a visit was made. */
-export const CARED = 'care';
+const CARED = 'care';
 
 /** The next call or visit of a job that is handed over: the first that no care since covers. */
 export function careItems({ job, plan }: DerivedJob, { done }: Pick<Records, 'done'>): readonly TodayDraft[] {

@@ -16,7 +16,7 @@ import { grower, type TodayDraft } from './today-item.ts';
 const WEEK = 7;
 
 /** The step with which a tub was fed. */
-export const FED = 'feed';
+const FED = 'feed';
 
 /** Feeding, so many days after the start or the last feed of each tub, and harvests for the builds that claim them. */
 export function tubItems(derived: Derived): readonly TodayDraft[] {

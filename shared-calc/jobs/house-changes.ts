@@ -48,7 +48,7 @@ export function answerOf({ answers }: HouseChange, job: string): HouseChange['an
 }
 
 /** The lines of a house with a change; a line keeps its place and its name there. */
-export function withChange(lines: readonly Line[], change: HouseChange): readonly Line[] {
+export function withChange(lines: readonly Line[], change: Pick<HouseChange, 'before' | 'after'>): readonly Line[] {
   const id = lineOfChange(change)?.id;
   const { after } = change;
   const known = lines.find((line) => line.id === id);

@@ -49,7 +49,7 @@ describe('the main job with no hand on the mouse', () => {
     await page.keyboard.type('Rise to the back');
     await page.keyboard.press('Enter');
     await page.waitForFunction(() => document.activeElement?.closest('[data-line="soil_rise"]'));
-    unseen.push(...(await pressSeen(page, ['Enter', 'Control+a', '0', 'Enter'])));
+    unseen.push(...(await pressSeen(page, ['Enter', 'Control+a', '0', 'Enter', 'Enter'])));
     await stored(page, 'rise to the back of the house to 0 mm');
     unseen.push(...(await tabTo(page, 'Size bench')), ...(await pressSeen(page, ['Enter'])));
     await page.waitForSelector('[role="gridcell"]');
@@ -87,18 +87,25 @@ describe('the main job with no hand on the mouse', () => {
 });
 
 describe('a line of the recipe that was written', () => {
-  test('has the keyboard at once after Enter, and leaves it where another line was pressed', async () => {
+  test('has the keyboard again once it is said why, and keeps it where another line was pressed meanwhile', async () => {
     const page = await pages.begin('recipe');
     const rule = (line: string) => page.locator(`[data-line="${line}"] button`);
     await rule('room_summer').dblclick();
     await page.locator('[data-line="room_summer"] textarea').fill('24 degC');
-    const unseen = await pressSeen(page, ['Enter']);
+    // Enter again, in the dialog that asks why, puts it in force.
+    const unseen = await pressSeen(page, ['Enter', 'Enter']);
+    await page.getByRole('dialog').waitFor({ state: 'detached' });
     const back = (await keyboardOn(page)).on;
     await rule('room_summer').dblclick();
     await page.locator('[data-line="room_summer"] textarea').fill('25 degC');
     await rule('public_site').click();
+    await page.keyboard.press('Enter');
     await stored(page, 'room, hottest day of the house to 25 °C');
-    expect([unseen, back, (await keyboardOn(page)).on]).toEqual([[], 'Room, hottest day: 24 degC', 'Public site: no']);
+    expect([unseen, back, (await keyboardOn(page)).on]).toEqual([
+      [],
+      'Room, hottest day: 24 degC',
+      'Room, hottest day: 25 degC',
+    ]);
   });
 });
 

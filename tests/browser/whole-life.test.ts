@@ -307,6 +307,7 @@ async function teach(page: Page): Promise<void> {
     .poll(async () => plain(await lesson.innerText()), { interval: 25 })
     .toContain('11.4 min becomes 13.7 min');
   await lesson.getByRole('button', { name: 'Teach the house' }).click();
+  await page.getByRole('dialog').getByRole('button', { name: 'Put in force' }).click();
   await stored(page, 'house taught: drainage_work to 1.2 * (3 min + 0.9 min/L * drainage_placed)');
 }
 

@@ -4,10 +4,14 @@ import { derive, type Derived } from '#shared-calc/derive/derived.ts';
 import { effectOfTaking, jobsTouched, type TouchedJob } from '#shared-calc/derive/house-offers.ts';
 import type { Change } from '#shared-calc/records/change.ts';
 import type { HouseChange } from '#shared-calc/records/records.ts';
+import { changeWords, effectWords } from '#shared-calc/papers/house-said.ts';
+import type { Display } from '#shared-calc/quantity/shown-unit.ts';
+import { displayOf } from '#shared-calc/records/display-of.ts';
+import { workshopOf } from '#shared-calc/records/workshop-of.ts';
 import { faultJson, sayActFault } from '#shared-calc/words/say-act-fault.ts';
 import type { Book } from '#electron/book/book.ts';
 import type { Command } from '#electron/cli/command.ts';
-import { effectJson, changeTexts, logJson, sayChange, sayEffect, touchedJson } from '#electron/cli/house-answer.ts';
+import { changeTexts, effectJson, logJson, touchedJson } from '#electron/cli/house-answer.ts';
 import { jobJson, jobTable, listedJobs, writeChange } from '#electron/cli/job-acts.ts';
 import { refusal, type Outcome } from '#electron/cli/outcome.ts';
 import type { Arguments } from '#electron/cli/read-arguments.ts';
@@ -91,7 +95,7 @@ function proposedAnswer(derived: Derived, recipe: string, changes: readonly Hous
     },
     table: () =>
       [
-        ...changes.map((change) => `${change.id} proposed for ${recipe}: ${sayChange(change)}`),
+        ...changes.map((change) => `${change.id} proposed for ${recipe}: ${changeWords(change, derived.display)}`),
         textTable(
           ['job', 'state', 'will', 'effect'],
           touched.map((each) => touchedRow(each, derived)),
@@ -101,8 +105,8 @@ function proposedAnswer(derived: Derived, recipe: string, changes: readonly Hous
   };
 }
 
-function touchedRow({ job, will, effect }: TouchedJob, { workshop }: Derived): readonly string[] {
-  return [job.id, job.state, will, effect ? sayEffect(effect, workshop) : ''];
+function touchedRow({ job, will, effect }: TouchedJob, derived: Derived): readonly string[] {
+  return [job.id, job.state, will, effect ? effectWords(effect, derived) : ''];
 }
 
 const forceCommand: Command = {
@@ -133,7 +137,7 @@ function forcedAnswer(before: Derived, change: HouseChange): Outcome {
     json: { ...logJson(change), jobs: touched.map((each) => touchedJson(each, before)) },
     table: () =>
       [
-        `${change.id} in force since ${change.inForceOn ?? ''}: ${sayChange(change)}`,
+        `${change.id} in force since ${change.inForceOn ?? ''}: ${changeWords(change, before.display)}`,
         textTable(
           ['job', 'state', 'will', 'effect'],
           touched.map((each) => touchedRow(each, before)),
@@ -159,7 +163,7 @@ const dropCommand: Command = {
         return {
           is: 'answer',
           json: { change: change.toUpperCase(), dropped: true, ...(record && changeTexts(record)) },
-          table: () => `${change.toUpperCase()} dropped${record ? `: ${sayChange(record)}` : ''}`,
+          table: () => `${change.toUpperCase()} dropped${record ? `: ${changeWords(record, before.display)}` : ''}`,
           notices: [],
         };
       },
@@ -190,16 +194,19 @@ const changesCommand: Command = {
         table: () =>
           changes.length === 0
             ? 'No change of a house is written down yet.'
-            : textTable(['change', 'recipe', 'on', 'in force', 'what', 'note', 'answers'], changes.map(logRow)),
+            : textTable(
+                ['change', 'recipe', 'on', 'in force', 'what', 'note', 'answers'],
+                changes.map((change) => logRow(change, displayOf(workshopOf(records)))),
+              ),
         notices: [],
       };
     }),
 };
 
-function logRow(change: HouseChange): readonly string[] {
+function logRow(change: HouseChange, display: Display): readonly string[] {
   const { id, recipe, on, inForceOn = 'proposed', note, answers } = change;
   const said = answers.map(({ job, answer, on: day, by }) => `${job} ${answer} ${day} ${by}`);
-  return [id, recipe, on, inForceOn, sayChange(change), note, said.join(', ')];
+  return [id, recipe, on, inForceOn, changeWords(change, display), note, said.join(', ')];
 }
 
 const answerCommand: Command = {
@@ -243,7 +250,7 @@ function answeredWith(before: Derived, derived: Derived, { change: id, job: jobI
     table: () =>
       [
         jobTable([summary]),
-        `${jobId} ${answer === 'take' ? 'takes' : 'leaves'} ${change.id}: ${sayEffect(effect, workshop)}`,
+        `${jobId} ${answer === 'take' ? 'takes' : 'leaves'} ${change.id}: ${effectWords(effect, derived)}`,
       ].join('\n'),
     notices: [],
   };

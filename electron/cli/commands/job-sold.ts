@@ -1,10 +1,11 @@
 import { derive } from '#shared-calc/derive/derived.ts';
 import { houseOffers } from '#shared-calc/derive/house-offers.ts';
 import { findJob } from '#shared-calc/jobs/find-job.ts';
+import { changeWords, differenceWords, effectWords } from '#shared-calc/papers/house-said.ts';
 import { coinsText } from '#shared-calc/quantity/coins-text.ts';
 import { sayJobFault } from '#shared-calc/words/say-job-fault.ts';
 import type { Command } from '#electron/cli/command.ts';
-import { offerJson, sayChange, sayEffect } from '#electron/cli/house-answer.ts';
+import { offerJson } from '#electron/cli/house-answer.ts';
 import { refusal, type Outcome } from '#electron/cli/outcome.ts';
 import { bookOption, withBook } from '#electron/cli/with-book.ts';
 import type { Book } from '#electron/book/book.ts';
@@ -33,7 +34,7 @@ function soldAnswer(book: Book, id: string): Outcome {
     return { is: 'answer', json: none, table: () => says, notices: [] };
   }
   const { quote, taken, left, offered, differs } = sold;
-  const { changed, words, coins } = differs();
+  const { changed, coins } = differs();
   const offers = houseOffers(derived, id);
   const ids = (changes: readonly { readonly id: string }[]) => changes.map((change) => change.id);
   const sum = coins === undefined ? null : money(coins);
@@ -51,17 +52,13 @@ function soldAnswer(book: Book, id: string): Outcome {
     table: () =>
       [
         `${id} is sold as ${quote.id}, accepted ${found.value.acceptedOn ?? 'on a day that is not known'}`,
-        ...taken.map((change) => `took ${change.id}: ${sayChange(change)}`),
-        ...left.map((change) => `left ${change.id}: ${sayChange(change)}`),
+        ...taken.map((change) => `took ${change.id}: ${changeWords(change, derived.display)}`),
+        ...left.map((change) => `left ${change.id}: ${changeWords(change, derived.display)}`),
         ...offers.map(
           ({ change, effect }) =>
-            `is offered ${change.id}: ${sayChange(change)}; ${sayEffect(effect(), derived.workshop)}`,
+            `is offered ${change.id}: ${changeWords(change, derived.display)}; ${effectWords(effect(), derived)}`,
         ),
-        ...(words === ''
-          ? [`as in ${quote.id}`]
-          : [
-              `not in ${quote.id}: ${words}, ${coins === undefined ? 'price not known yet' : `${coins > 0 ? '+' : ''}${money(coins)}`}`,
-            ]),
+        differenceWords(quote.id, differs(), derived) || `as in ${quote.id}`,
         ...changed.map(({ box, from = 'none', to = 'none' }) => `  ${box} ${from} -> ${to}`),
       ].join('\n'),
     notices: [],

@@ -2,6 +2,11 @@ import type { BoxPlace } from '#renderer/bench/view-model.ts';
 import type { BenchController } from '#renderer/bench/bench-controller.ts';
 import { contextNow } from '#renderer/books/book-api.ts';
 import { BenchStrips } from '#renderer/bench/bench-place.tsx';
+import { SoldAs } from '#renderer/books/sold-as.tsx';
+import { Button, Buttons } from '#renderer/kit/button.tsx';
+import { Dialog } from '#renderer/kit/dialog.tsx';
+import { jobName } from '#shared-calc/jobs/find-job.ts';
+import { differenceWords } from '#shared-calc/papers/house-said.ts';
 import { FirstMinute, isFirstMinute } from './first-minute.tsx';
 import type { PlaceAct } from '#renderer/frame/frame-view.ts';
 import type { FindView, PlaceView } from '#renderer/frame/page-view.ts';
@@ -45,7 +50,7 @@ export function benchPlace(store: PageStore): (route: Route) => PlaceView {
     if (!opened || isFirstMinute(store.book.records.value)) return firstMinute(store);
     return {
       about: bench.title.value,
-      aside: asideOf(store),
+      aside: [asideOf(store), soldWords(store)].filter((words) => words !== '').join('; '),
       acts: actsOf(store),
       work: (
         <>
@@ -73,13 +78,42 @@ function OpenDialog({ store }: { readonly store: PageStore }) {
   const dialog = store.dialog.value;
   if (!dialog) return null;
   if (dialog.is === 'compare') return <CompareSizes store={store} one={dialog.one} />;
+  if (dialog.is === 'sold') return <SoldDialog store={store} />;
   return dialog.is === 'take' ? <TakeSize store={store} /> : <PriceBySize store={store} />;
+}
+
+function SoldDialog({ store: { book, bench, dialog } }: { readonly store: PageStore }) {
+  const context = contextNow(book);
+  const job = context.records.job.get(bench.opened.value?.job ?? '');
+  if (!job) return null;
+  return (
+    <Dialog title={`${jobName(job)} as sold`} close={() => (dialog.value = undefined)}>
+      {(leave) => (
+        <>
+          <SoldAs job={job} context={context} api={book} />
+          <Buttons>
+            <Button onClick={leave}>Close</Button>
+          </Buttons>
+        </>
+      )}
+    </Dialog>
+  );
 }
 
 function asideOf({ bench }: PageStore): string {
   const sizes = bench.sizes.value.length;
   if (sizes === 0) return 'no size yet';
   return sizes === 1 ? 'one size' : `${numbers[sizes] ?? sizes} sizes`;
+}
+
+/** A sold job's bench is worked from its quote, and says what is not in it. */
+function soldWords({ book, bench }: PageStore): string {
+  const derived = book.derived.value;
+  const sold = derived.job(bench.opened.value?.job ?? '')?.sold;
+  if (!sold) return '';
+  return [`as sold in ${sold.quote.id}`, differenceWords(sold.quote.id, sold.differs(), derived)]
+    .filter((words) => words !== '')
+    .join(', ');
 }
 
 const numbers: Readonly<Record<number, string>> = { 2: 'two', 3: 'three', 4: 'four', 5: 'five', 6: 'six' };
@@ -108,10 +142,17 @@ function actsOf(store: PageStore): readonly PlaceAct[] {
     : { label: 'Price by size', hint: 'Take a second size first.' };
   const list: PlaceAct = { label: 'As CSV', hint: 'Save the bench as a list', run: save };
   if (job === undefined) return [compare, prices, list];
+  const offered = book.derived.value.job(job)?.sold?.offered.length ?? 0;
+  const offers: PlaceAct = {
+    label: offered === 1 ? '1 house change' : `${offered} house changes`,
+    hint: 'The house has changed since this was sold: take it or leave it',
+    run: () => (dialog.value = { is: 'sold' }),
+  };
   return [
     compare,
     prices,
     list,
+    ...(offered > 0 ? [offers] : []),
     { label: 'Make a quote', run: () => (location.hash = writeRoute('quotes', job)) },
     { label: 'Take a size', main: true, run: bench.acts.takeSize },
   ];

@@ -1,5 +1,7 @@
 import { Fields } from '#renderer/kit/field.tsx';
 import { writeRoute } from '#renderer/frame/place-route.ts';
+import { SoldAs } from '#renderer/books/sold-as.tsx';
+import { isSoldState } from '#shared-calc/jobs/house-changes.ts';
 import { JobEntry } from './job-entry.tsx';
 import { JobMoney } from './job-money.tsx';
 import type { JobPart } from './job-part.ts';
@@ -29,6 +31,7 @@ export function JobCard(part: JobPart) {
         </p>
       </header>
       <JobState {...part} />
+      <JobSold {...part} />
       <JobPeople {...part} />
       <JobSizes {...part} />
       <JobMoney {...part} />
@@ -40,6 +43,17 @@ export function JobCard(part: JobPart) {
         <JobEntry {...part} field="note" />
       </section>
     </article>
+  );
+}
+
+/** As sold: shown from *accepted* on. */
+function JobSold(part: JobPart) {
+  if (!isSoldState(part.job.state) && part.job.soldAs === undefined) return null;
+  return (
+    <section>
+      <h3>As sold</h3>
+      <SoldAs {...part} />
+    </section>
   );
 }
 

@@ -86,7 +86,10 @@ function lineRow(
     now: <code>{entryText(old, context.display)}</code>,
     house: proposed === undefined ? undefined : <code>{entryText(proposed, context.display)}</code>,
     effect: effectWords(lesson, context),
-    teach: () => api.doAct('teachHouse', { recipe, line }),
+    teach: () => {
+      const input = { recipe, line };
+      void api.editHouse({ act: 'teachHouse', input }, () => api.doAct('teachHouse', input));
+    },
   };
 }
 

@@ -36,14 +36,11 @@ export function TeachFromWatch({ state, context, job }: Parts) {
   const rows = watched.flatMap(({ key, label }) =>
     keysOf(watchFactors).map((factor) => {
       const lesson = watchLesson(context, { job: job.id, column: key, factor, lostMl: lostMlPerDay });
-      const teach = (whom: 'house' | 'tank') => () =>
-        state.api.doAct('teachFromWatch', {
-          job: job.id,
-          column: key,
-          factor,
-          for: whom,
-          ...(lostMlPerDay !== undefined && { lostMlPerDay }),
-        });
+      const teach = (whom: 'house' | 'tank') => () => {
+        const lossOf = lostMlPerDay !== undefined && { lostMlPerDay };
+        const input = { job: job.id, column: key, factor, for: whom, ...lossOf };
+        void state.api.editHouse({ act: 'teachFromWatch', input }, () => state.api.doAct('teachFromWatch', input));
+      };
       return { key: `${key} ${factor}`, size: calledOf({ key, label }), what: labels[factor], lesson, teach };
     }),
   );

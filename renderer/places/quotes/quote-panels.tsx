@@ -2,6 +2,7 @@ import type { BookContext } from '#renderer/books/book-api.ts';
 import { ChoiceField } from '#renderer/kit/field.tsx';
 import { writeRoute } from '#renderer/frame/place-route.ts';
 import { Link } from '#renderer/kit/link.tsx';
+import { SoldAs } from '#renderer/books/sold-as.tsx';
 import type { JobApi } from '#renderer/store/job-api.ts';
 import { paperDay } from '#shared-calc/papers/paper-words.ts';
 import type { QuoteBody } from '#shared-calc/jobs/quote-body.ts';
@@ -42,6 +43,7 @@ export function DraftPanel({ job, body, context, api, sealOf }: DraftPanelParts)
     <SidePanel label="About the quote, for us alone">
       <PanelHead where={`${job.id}, ${job.state}`} title="Quote in the making" />
       <ChoiceField label="Costed by" value={job.basis} options={bases} choose={choose} />
+      <SoldAs job={job} context={context} api={api} />
       {body && <MoneyPart body={body} context={context} />}
       <OneOffs key={job.id} job={job.id} context={context} api={api} />
       <Revisions quotes={issuedFor(context.records, job.id)} here={undefined} sealOf={sealOf} context={context} />

@@ -8,6 +8,10 @@ import { Table } from '#renderer/kit/table.tsx';
 import { packWords } from '#shared-calc/quantity/goods-words.ts';
 import { paperDay } from '#shared-calc/papers/paper-words.ts';
 import { touchesNow, type NewPrice } from '#shared-calc/derive/price-touch.ts';
+import { houseTouches } from '#shared-calc/derive/house-touch.ts';
+import type { FromTo } from '#shared-calc/derive/job-effect.ts';
+import { jobName } from '#shared-calc/jobs/find-job.ts';
+import { changeWords } from '#shared-calc/papers/house-said.ts';
 import { Muted } from '#renderer/kit/muted.tsx';
 
 /** Prices and wages that changed since open quotes were issued, and what that does to them. */
@@ -43,8 +47,37 @@ export function TouchesView({ context }: { readonly context: BookContext }) {
         ]}
         empty="No new price or wage touches an open quote."
       />
+      <HouseTouches context={context} />
       {prices.length > 0 && <NewPrices prices={prices} context={context} />}
     </>
+  );
+}
+
+/** What the house does to open quotes that were issued before it changed. */
+function HouseTouches({ context }: { readonly context: BookContext }) {
+  const { workshop, display } = context;
+  const touches = useMemo(() => houseTouches(context), [context]);
+  const money = (coins: number) => showCoins(coins, workshop);
+  const more = ({ from, to }: FromTo) => `${money(to)} (${to > from ? '+' : ''}${money(to - from)})`;
+  if (touches.length === 0) return null;
+  return (
+    <Table
+      look="ledger"
+      caption={`Open quotes that the house has moved on from, ${workshop.currency}`}
+      rows={touches}
+      keyOf={({ quote }) => quote}
+      columns={[
+        { head: 'Job', names: true, cell: ({ job }) => <QuoteLink to={job.id}>{jobName(job)}</QuoteLink> },
+        { head: 'Quote', cell: ({ quote }) => <QuoteLink to={quote}>{quote}</QuoteLink> },
+        { head: 'Since then', cell: ({ changes }) => changes.map((each) => changeWords(each, display)).join('; ') },
+        { head: 'Cost', figure: true, cell: ({ sums }) => (sums.ok ? more(sums.value.cost) : 'not known yet') },
+        {
+          head: 'Were it quoted anew, before tax',
+          figure: true,
+          cell: ({ sums }) => (sums.ok ? more(sums.value.net) : 'not known yet'),
+        },
+      ]}
+    />
   );
 }
 

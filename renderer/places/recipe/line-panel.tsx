@@ -1,6 +1,7 @@
 import { useLayoutEffect, useRef, useState } from 'preact/hooks';
 import { Button, Buttons } from '#renderer/kit/button.tsx';
 import { Caution } from '#renderer/kit/caution.tsx';
+import type { EditHouse } from '#renderer/store/house-ask.ts';
 import type { BookStore } from '#renderer/store/book-store.ts';
 import type { LineFace } from '#renderer/store/line-faces.ts';
 import type { RecipeStore } from '#renderer/store/recipe-store.ts';
@@ -21,14 +22,18 @@ import { PanelHead, SidePanel } from '#renderer/kit/side-panel.tsx';
 interface PanelParts {
   readonly book: BookStore;
   readonly store: RecipeStore;
+  readonly editHouse: EditHouse;
 }
 
 /** Everything about one line of the recipe except its rule, which is edited in the list. */
-export function LinePanel({ book, store }: PanelParts) {
+export function LinePanel({ book, store, editHouse }: PanelParts) {
   const face = store.faces.value.of(store.chosen.value ?? '');
   if (!face) return <SidePanel label="The line" />;
   const { line, label } = face;
-  const put: PutFields = (fields) => book.doAct('changeLine', { line: line.id, fields });
+  const put: PutFields = (fields) => {
+    const input = { line: line.id, fields };
+    return editHouse({ act: 'changeLine', input }, () => book.doAct('changeLine', input));
+  };
   const rename = (name: string) => {
     const refused = book.doAct('renameLine', { line: line.id, name });
     if (refused === undefined) store.chosen.value = name.trim();
@@ -47,7 +52,7 @@ export function LinePanel({ book, store }: PanelParts) {
         <WordFields line={line} put={put} />
       </section>
       <Readers store={store} line={line} />
-      <LineActs book={book} store={store} face={face} />
+      <LineActs book={book} store={store} face={face} editHouse={editHouse} />
     </SidePanel>
   );
 }
@@ -76,14 +81,17 @@ interface ActParts extends PanelParts {
   readonly face: LineFace;
 }
 
-function LineActs({ book, store, face: { line, label } }: ActParts) {
+function LineActs({ book, store, editHouse, face: { line, label } }: ActParts) {
   const [asked, setAsked] = useState<readonly Need[]>();
   const move = (to: 'up' | 'down') => () => {
     void book.doAct('moveLine', { line: line.id, to });
     requestAnimationFrame(() => lineRow(line.name)?.scrollIntoView({ block: 'nearest' }));
   };
-  const remove = () =>
-    void book.doAct('removeLine', { line: line.id, anyway: true }, () => (store.chosen.value = undefined));
+  const remove = () => {
+    const input = { line: line.id, anyway: true };
+    const gone = () => void (store.chosen.value = undefined);
+    void editHouse({ act: 'removeLine', input }, () => book.doAct('removeLine', input, gone), { written: gone });
+  };
   const ask = () => {
     const needs = needsOf(book.records.peek(), line);
     if (needs.length === 0) remove();

@@ -210,6 +210,7 @@ function stepTo(key: string, at: number, count: number): number {
   return steps[key] ?? -1;
 }
 
-function focusLine(name: string): void {
+/** Gives the keyboard to a line of the list. */
+export function focusLine(name: string): void {
   document.querySelector<HTMLElement>(`[data-line="${CSS.escape(name)}"] button`)?.focus();
 }

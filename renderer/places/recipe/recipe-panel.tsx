@@ -2,6 +2,7 @@ import { ChoiceField, SettledField } from '#renderer/kit/field.tsx';
 import { writeRoute } from '#renderer/frame/place-route.ts';
 import type { BookStore } from '#renderer/store/book-store.ts';
 import type { RecipeStore } from '#renderer/store/recipe-store.ts';
+import { HouseLog } from './house-log.tsx';
 import { PanelHead, SidePanel } from '#renderer/kit/side-panel.tsx';
 import { FactList } from '#renderer/kit/fact-list.tsx';
 
@@ -50,6 +51,7 @@ export function RecipePanel({ book, store }: PanelParts) {
           ['Open jobs built by it', jobs.length === 0 ? 'none' : jobs.map((job) => job.id).join(', ')],
         ]}
       />
+      <HouseLog book={book} recipe={recipe.id} />
     </SidePanel>
   );
 }

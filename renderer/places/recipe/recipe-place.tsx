@@ -7,12 +7,15 @@ import { findNamed, namedLines } from '#renderer/store/find-place.ts';
 import type { PageStore } from '#renderer/store/page-store.ts';
 import { openRecipeStore, type RecipeStore } from '#renderer/store/recipe-store.ts';
 import { LinePanel } from './line-panel.tsx';
-import { RecipeList, type Editing } from './recipe-list.tsx';
+import type { EditHouse } from '#renderer/store/house-ask.ts';
+import { focusLine, RecipeList, type Editing } from './recipe-list.tsx';
 import { RecipePanel } from './recipe-panel.tsx';
 
 /** A house recipe's lines, edited in place, on a reference size; `#/recipe/H1`. */
-export function recipePlace({ book, bench, clock }: PageStore): (route: Route) => PlaceView {
-  const store = openRecipeStore({ book, clock, display: bench.display });
+export function recipePlace({ book, bench, clock, house }: PageStore): (route: Route) => PlaceView {
+  const back = () => requestAnimationFrame(() => backToLine(store));
+  const editHouse: EditHouse = (edit, direct, after) => house.edit(edit, direct, { ...after, back });
+  const store: RecipeStore = openRecipeStore({ book, clock, display: bench.display, editHouse });
   const editing = signal<Editing | undefined>(undefined);
   return ({ rest }) => {
     const onBench = bench.opened.value?.worked.source().recipe.id;
@@ -34,7 +37,12 @@ export function recipePlace({ book, bench, clock }: PageStore): (route: Route) =
         store.chosen.value === undefined ? (
           <RecipePanel book={book} store={store} />
         ) : (
-          <LinePanel key={store.faces.value.of(store.chosen.value)?.line.id} book={book} store={store} />
+          <LinePanel
+            key={store.faces.value.of(store.chosen.value)?.line.id}
+            book={book}
+            store={store}
+            editHouse={editHouse}
+          />
         ),
       find: {
         label: 'Find a line',
@@ -48,6 +56,12 @@ export function recipePlace({ book, bench, clock }: PageStore): (route: Route) =
       },
     };
   };
+}
+
+/** After a dialog the keyboard is on the line that was edited, unless something else has it. */
+function backToLine(store: RecipeStore): void {
+  const line = store.chosen.peek();
+  if (line !== undefined && document.activeElement === document.body) focusLine(line);
 }
 
 function actsOf(

@@ -47,4 +47,12 @@ describe('what is printed of steps done', () => {
       '! --eating some: yes or no.',
     ]);
   });
+
+  test('without leaves in July the build waits for October', async () => {
+    await said('store', 'count', 'M15', '0 g', '--on', '2027-07-01');
+    const wish = ['--handover', '2027-09-01', '--deposit', '2027-07-01', '--on', '2027-07-01'];
+    expect(await said('prepare', '--sizes', 'T05', ...wish)).toContain(
+      '54 days late because of leaf season: the handover moves from Wednesday 1 September to Monday 25 October.',
+    );
+  });
 });

@@ -50,6 +50,7 @@ describe('the house recipe', () => {
     await line('Moisture at start').dblclick();
     await page.getByRole('textbox', { name: 'Moisture at start of the house' }).fill('14 %');
     await page.keyboard.press('Enter');
+    await page.getByRole('dialog').getByRole('button', { name: 'Put in force' }).click();
     await filter().selectOption('none');
 
     await expect.poll(shown).toEqual(['no source given']);
