@@ -3,7 +3,6 @@ import { expect } from 'vitest';
 import { addDays } from '#shared-calc/calendar/day.ts';
 import { derive, type Derived, type DerivedJob } from '#shared-calc/derive/derived.ts';
 import { draftQuote } from '#shared-calc/derive/draft-quote.ts';
-import { expectedGoods } from '#shared-calc/derive/expected-goods.ts';
 import { failingChecks } from '#shared-calc/derive/failing-checks.ts';
 import { boardByDay, boardByState } from '#shared-calc/derive/job-board.ts';
 import { jobNeeds } from '#shared-calc/derive/job-needs.ts';
@@ -26,8 +25,9 @@ function workshopPartsOf(derived: Derived) {
   const items = dueOf(derived);
   const run = derived.run({ jobs: [...derived.records.job.keys()] });
   return {
-    run: run.ok ? [run.value.run, run.value.unpaid, run.value.panes(), run.value.plants(), run.value.planned()] : run,
-    expected: expectedGoods(derived),
+    run: run.ok
+      ? [run.value.run, run.value.unpaid, [...run.value.takes], run.value.plants(), run.value.planned()]
+      : run,
     boards: [boardByState({ ...derived, items }), boardByDay({ ...derived, items })],
     demands: [...derived.records.cultureKind.values()].map((kind) => {
       const { demands, unknown } = kindDemands(derived, kind);

@@ -12,6 +12,7 @@ import { jobCommands } from './commands/job.ts';
 import { houseCommands } from './commands/house.ts';
 import { jobsCommand } from './commands/jobs.ts';
 import { needsCommand } from './commands/needs.ts';
+import { orderCommands } from './commands/order.ts';
 import { paperCommand, papersCommand } from './commands/paper.ts';
 import { prepareCommand } from './commands/prepare.ts';
 import { pricesCommands } from './commands/prices.ts';
@@ -30,6 +31,7 @@ const all: readonly Command[] = [
   needsCommand,
   runCommand,
   ...storeCommands,
+  ...orderCommands,
   quoteCommand,
   changedCommand,
   todayCommand,

@@ -17,11 +17,24 @@ export function readPaperInput(
   given: Arguments,
   records: Records,
 ): Result<PaperInput, readonly string[]> {
-  const quote = given.text('quote');
-  const issued = quote === undefined ? undefined : findIssued(records, quote);
-  if (issued && !issued.ok) return failed([issued.fault]);
-  const order = ofWorkshop || issued ? noOrder(given, records) : anOrder(given, records);
-  return order.ok ? ok({ ...order.value, issued: issued?.value }) : order;
+  const printed = printedOf(given, records);
+  if (!printed.ok) return printed;
+  const isPrinted = Object.values(printed.value).some((each) => each !== undefined);
+  const order = ofWorkshop || isPrinted ? noOrder(given, records) : anOrder(given, records);
+  return order.ok ? ok({ ...order.value, ...printed.value }) : order;
+}
+
+/** What is printed as it was: an issued quote, an order that was placed. */
+function printedOf(
+  given: Arguments,
+  records: Records,
+): Result<Pick<PaperInput, 'issued' | 'order'>, readonly string[]> {
+  const [quote, placed] = [given.text('quote'), given.text('order')];
+  const issued = quote === undefined ? ok(undefined) : findIssued(records, quote);
+  if (!issued.ok) return failed([issued.fault]);
+  const order = records.order.get(placed ?? '');
+  if (placed !== undefined && !order) return failed([`No order ${placed} in the book.`]);
+  return ok({ issued: issued.value, order });
 }
 
 /** The argument of the command is the kind of paper. */

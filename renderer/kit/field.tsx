@@ -126,22 +126,25 @@ function useWritten({ text, settle }: Pick<SettledFieldParts, 'text' | 'settle'>
 }
 
 interface ChoiceFieldParts extends Named {
+  /** In a row that says what it is: the label is for screen readers. */
+  readonly quiet?: boolean;
   readonly value: string;
   readonly options: readonly { readonly value: string; readonly label: string }[];
   readonly choose: (value: string) => void;
 }
 
 /** A choice of one of several words. */
-export function ChoiceField({ label, of, hint, value, options, choose }: ChoiceFieldParts) {
+export function ChoiceField({ label, of, quiet = false, hint, value, options, choose }: ChoiceFieldParts) {
   const id = useOwnId();
   return (
     <div class={css['field']}>
-      <Label id={id} label={label} of={of} />
+      {!quiet && <Label id={id} label={label} of={of} />}
       <span class={css['well']}>
         <select
           id={id}
+          aria-label={quiet ? label : undefined}
           value={value}
-          aria-describedby={`${id}-said`}
+          aria-describedby={quiet ? undefined : `${id}-said`}
           onChange={(event) => choose(event.currentTarget.value)}
         >
           {options.map((option) => (
@@ -152,7 +155,7 @@ export function ChoiceField({ label, of, hint, value, options, choose }: ChoiceF
         </select>
         <Sign name="fold" />
       </span>
-      <Below id={id} wrong={undefined} hint={hint} />
+      {!quiet && <Below id={id} wrong={undefined} hint={hint} />}
     </div>
   );
 }

@@ -18,6 +18,7 @@ import { openPrepareState } from './prepare/prepare-state.ts';
 import { quotesPlace } from './quotes/quotes-place.tsx';
 import { rateBookPlace } from './rate-book/rate-book-place.tsx';
 import { recipePlace } from './recipe/recipe-place.tsx';
+import { ordersPlace } from './orders/orders-place.tsx';
 import { runPlace } from './run/run-place.tsx';
 import { storePlace } from './store/store-place.tsx';
 import { tankBookPlace } from './tank-book/tank-book-place.tsx';
@@ -35,6 +36,7 @@ export function openPlaces(store: PageStore): Readonly<Record<PlaceId, (route: R
     jobs: jobsPlace(money),
     quotes: quotesPlace(money),
     run: runPlace(money),
+    orders: ordersPlace(money),
     store: storePlace(money),
     prepare: preparePlace(money, prepare),
     cards: cardsPlace(money, prepare),

@@ -1,3 +1,4 @@
+import type { OrderLine } from '#shared-calc/buy/order-standing.ts';
 import type { Against } from '#shared-calc/derive/against-move.ts';
 import type { WatchLessonFault } from '#shared-calc/derive/watch-lesson.ts';
 import type { UseName } from '#shared-calc/fields/uses.ts';
@@ -114,6 +115,22 @@ export type ActFault =
   | { readonly kind: 'by-own-acts'; readonly record: RecordName }
   | { readonly kind: 'nothing-free'; readonly job: string }
   | { readonly kind: 'nothing-came' }
+  | { readonly kind: 'no-order-line'; readonly order: string; readonly line: number; readonly lines: number }
+  /** More came of a line than was still to come; packs. */
+  | {
+      readonly kind: 'more-than-open';
+      readonly order: string;
+      readonly line: OrderLine;
+      readonly came: number;
+      readonly open: number;
+    }
+  | { readonly kind: 'order-all-in'; readonly order: string }
+  | { readonly kind: 'order-closed'; readonly order: string; readonly closedOn: string }
+  /** The day lies before that of the order. */
+  | { readonly kind: 'before-ordered'; readonly order: string; readonly ordered: string; readonly on: string }
+  /** A pack that another supplier sells. */
+  | { readonly kind: 'pack-of-another'; readonly pack: string; readonly supplier: string; readonly seller: string }
+  | { readonly kind: 'pack-without-price'; readonly pack: string; readonly on: string }
   /** A harvest may not take so many animals from a tub on that day. */
   | {
       readonly kind: 'tub-gives-less';

@@ -16,6 +16,8 @@ import * as moves from './move-acts.ts';
 import * as prices from './price-acts.ts';
 import { raisePrices } from './price-rise.ts';
 import * as quoteLines from './quote-line-acts.ts';
+import * as orders from './order-acts.ts';
+import { receiveOrder } from './receive-acts.ts';
 import * as store from './store-acts.ts';
 import * as tubs from './tub-acts.ts';
 import * as tubMoves from './tub-moves.ts';
@@ -51,7 +53,6 @@ const acts = {
   writeSurvey: jobs.writeSurvey,
   writeJob: jobs.writeJob,
   setNextAct: jobs.setNextAct,
-  markOrdered: moves.markOrdered,
   did,
   choosePacks: jobs.choosePacks,
   writeCells: cells.writeCells,
@@ -79,7 +80,10 @@ const acts = {
   release: keeps.release,
   keepNeeded: keeps.keepNeeded,
   setLeast: store.setLeast,
-  receive: store.receive,
+  placeOrders: orders.placeOrders,
+  newOrder: orders.newOrder,
+  receiveOrder,
+  closeOrder: orders.closeOrder,
   addQuoteLine: quoteLines.addQuoteLine,
   changeQuoteLine: quoteLines.changeQuoteLine,
   removeQuoteLine: quoteLines.removeQuoteLine,

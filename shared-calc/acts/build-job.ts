@@ -1,5 +1,6 @@
-import { isPlantGoods, keptIn, lotsOf, membersOf, NOTHING } from '#shared-calc/buy/ledger.ts';
+import { goodsInLedger, isPlantGoods, keptIn, lotsOf, membersOf, NOTHING } from '#shared-calc/buy/ledger.ts';
 import { partsSum, takeLots, type LotPart, type Taking } from '#shared-calc/buy/take-lots.ts';
+import type { Day } from '#shared-calc/calendar/day.ts';
 import { squashChanges, type Change } from '#shared-calc/records/change.ts';
 import { ok, type Result } from '#shared-calc/result.ts';
 import type { Derived, DerivedJob } from '#shared-calc/derive/derived.ts';
@@ -52,8 +53,19 @@ export function takeFromStore(derived: Derived, id: string): Result<TakenFromSto
     const rest = amount - partsSum(took);
     if (rest > NOTHING) short.push({ material, amount: rest });
   }
+  parts.push(...madeForIt(records, id, on));
   const moves = partMoves(parts, { on, what: 'used', job: id }, moveIds(records));
   return ok({ change: movesAdded(`${id}: materials out of the Store`, moves), short });
+}
+
+/** What was cut for the job or is a one-off line of it: nobody else can use it. */
+function madeForIt(records: Records, job: string, on: Day): readonly LotPart[] {
+  const isMade = (of: string) => records.material.get(of)?.sale === 'cut' || records.quoteLine.has(of);
+  return goodsInLedger(records)
+    .filter(isMade)
+    .flatMap((of) => lotsOf(records, of))
+    .map((lot) => ({ lot, amount: keptIn(lot, on).get(job) ?? 0 }))
+    .filter(({ amount }) => amount > NOTHING);
 }
 
 type PlantsTaking = Omit<Taking, 'from' | 'lot' | 'job'> & { readonly job: string };

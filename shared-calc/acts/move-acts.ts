@@ -11,13 +11,13 @@ import { releaseStock } from '#shared-calc/jobs/keep-stock.ts';
 import { isBefore, moveJob as movedJob } from '#shared-calc/jobs/move-job.ts';
 import { isSoldState } from '#shared-calc/jobs/house-changes.ts';
 import { added, applyChange, squashChanges, type Change } from '#shared-calc/records/change.ts';
-import type { Job, Records } from '#shared-calc/records/records.ts';
+import type { Job } from '#shared-calc/records/records.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
 import { acceptedQuote, quoteToAccept } from './accept-quote.ts';
 import { act } from './act.ts';
 import type { ActFault } from './act-fault.ts';
 import { buildJob, type Short } from './build-job.ts';
-import { doneId, movedAnyway, readReason, reasonFields, withReason } from './reason.ts';
+import { doneId, readReason, reasonFields, withReason } from './reason.ts';
 
 const MoveJob = z.strictObject({
   job: z.string(),
@@ -113,28 +113,4 @@ function takenFor(derived: Derived, { id, state }: Job, { step, change }: Move):
 /** Nothing stays kept for a closed job. */
 function withNothingKept({ records, today }: Derived, id: string, change: Change): Change {
   return squashChanges(change.label, [change, releaseStock(records, id, today)]);
-}
-
-const MarkOrdered = z.strictObject({ jobs: z.array(z.string()).min(1), ...reasonFields });
-
-export const markOrdered = act<z.infer<typeof MarkOrdered>>({
-  name: 'markOrdered',
-  says: 'Moves jobs on to ordered, all of them or none; one whose deposit is not in is refused.',
-  input: MarkOrdered,
-  run: (derived, { jobs, ...reason }) => {
-    const change = allOrdered(derived.records, jobs);
-    return change.ok ? movedAnyway(derived, change.value, reason) : change;
-  },
-});
-
-function allOrdered(records: Records, jobs: readonly string[]): Result<Change, JobFault> {
-  let now = records;
-  const changes: Change[] = [];
-  for (const job of jobs) {
-    const moved = movedJob(now, job, 'ordered');
-    if (!moved.ok) return failed(moved.fault);
-    now = applyChange(now, moved.value);
-    changes.push(moved.value);
-  }
-  return ok(squashChanges(`${jobs.join(', ')} ordered`, changes));
 }

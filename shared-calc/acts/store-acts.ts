@@ -1,15 +1,12 @@
 import { z } from 'zod';
-import { membersOf, QUARANTINE_DAYS, stock, NOTHING } from '#shared-calc/buy/ledger.ts';
+import { membersOf, NOTHING, stock } from '#shared-calc/buy/ledger.ts';
 import { partsSum, takeLots, type LotPart, type Taking } from '#shared-calc/buy/take-lots.ts';
 import { unitInStore } from '#shared-calc/buy/unit-of-goods.ts';
-import { addDays, dayFault } from '#shared-calc/calendar/day.ts';
+import { dayFault } from '#shared-calc/calendar/day.ts';
 import type { Derived } from '#shared-calc/derive/derived.ts';
-import { orderedJobs } from '#shared-calc/derive/expected-goods.ts';
 import { lotMove, moveIds, movesAdded, partMoves, type MoveWords } from '#shared-calc/jobs/written-moves.ts';
-import { spendChoices } from '#shared-calc/jobs/pack-choices.ts';
-import { PLANTS_GROUP } from '#shared-calc/price/quote-rules.ts';
 import { goodsWords } from '#shared-calc/quantity/goods-words.ts';
-import { applyChange, squashChanges, type Change } from '#shared-calc/records/change.ts';
+import type { Change } from '#shared-calc/records/change.ts';
 import { recordKinds, type Move, type Records } from '#shared-calc/records/records.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
 import { act } from './act.ts';
@@ -237,47 +234,6 @@ export const setLeast = act<z.infer<typeof SetLeast>>({
     return ok(recordChanged(`least ${material} in the Store`, 'material', { from: found.value, to }));
   },
 });
-
-const Receive = z.strictObject({
-  supplier: z.string(),
-  packs: z.array(
-    z.strictObject({
-      material: z.string(),
-      amount: Amount.describe('What one pack holds, in the unit of the goods.'),
-      count: z.int().min(0).max(9_999),
-    }),
-  ),
-  quarantineDays: z.int().min(0).max(9_999).default(QUARANTINE_DAYS),
-});
-
-export const receive = act<z.infer<typeof Receive>>({
-  name: 'receive',
-  says: 'Puts an order that came in into the Store; plants go into quarantine, and a choice of packs by hand is spent.',
-  input: Receive,
-  run: ({ records, today }, { supplier, packs, quarantineDays }) => {
-    const came = packs.filter(({ count }) => count > 0);
-    if (came.length === 0) return failed({ kind: 'nothing-came' });
-    const from = records.supplier.get(supplier)?.name || supplier;
-    const until = addDays(today, quarantineDays);
-    let now = records;
-    const changes: Change[] = [];
-    for (const { material: of, amount, count } of came) {
-      const pack = { of, on: today, amount: amount * count, sealed: true, note: `${count} x ${amount}, ${from}` };
-      const move = lotMove(now, isPlant(records, of) ? { ...pack, until } : pack);
-      const change = movesAdded('', [move]);
-      now = applyChange(now, change);
-      changes.push(change);
-    }
-    const materials = came.map(({ material }) => material);
-    return ok(
-      squashChanges(`order of ${from} in`, [...changes, spendChoices(records, orderedJobs(records), materials)]),
-    );
-  },
-});
-
-function isPlant({ line }: Pick<Records, 'line'>, material: string): boolean {
-  return [...line.values()].some((each) => each.material === material && each.group === PLANTS_GROUP);
-}
 
 function unitOf({ records }: Derived, goods: string): Result<string, ActFault> {
   const unit = unitInStore(goods, records);

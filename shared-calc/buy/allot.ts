@@ -1,5 +1,5 @@
 import type { Day } from '#shared-calc/calendar/day.ts';
-import { NOTHING, type GoodsStock } from './ledger.ts';
+import { NOTHING, type GoodsStock, type Lot } from './ledger.ts';
 import type { Supply } from './material-need.ts';
 import { NO_STOCK, type Stock } from './stock.ts';
 
@@ -37,7 +37,44 @@ export const NOTHING_GIVEN: AllottedGoods = {
   lent: 0,
 };
 
+/** An amount of one lot. */
+export interface LotShare {
+  readonly lot: Lot;
+  readonly amount: number;
+}
+
+/** An amount of one line of an open order. */
+export interface LineShare {
+  readonly order: string;
+  readonly line: number;
+  readonly of: string;
+  readonly amount: number;
+}
+
+/** What one job is given of a material before anything is bought. */
+export interface Take {
+  readonly job: string;
+  /** Kept for it already. */
+  readonly kept: number;
+  /** Of what is kept for it. */
+  readonly own: number;
+  /** Ordered for it already, however late it comes. */
+  readonly ordered: number;
+  /** On hand beside the store. */
+  readonly beside: number;
+  /** Lent of what is free in the store. */
+  readonly lots: readonly LotShare[];
+  /** Lent of what is ordered for nobody. */
+  readonly lines: readonly LineShare[];
+  /** All that it is given, by what it is of: plants by their kind. */
+  readonly has: readonly { readonly of: string; readonly amount: number }[];
+  /** Still to be bought. */
+  readonly rest: number;
+}
+
 export interface Allotment {
+  /** By material, jobs in order of their day of use. */
+  readonly takes: ReadonlyMap<string, readonly Take[]>;
   /** What each job is given of each material. */
   readonly given: ReadonlyMap<string, ReadonlyMap<string, Supply>>;
   readonly goods: ReadonlyMap<string, AllottedGoods>;
@@ -58,22 +95,22 @@ export interface Supplies {
 export function allot(claims: readonly Claim[], supplies: Supplies): Allotment {
   const given = new Map(claims.map(({ job }) => [job, new Map<string, Supply>()]));
   const goods = new Map<string, AllottedGoods>();
+  const all = new Map<string, readonly Take[]>();
   for (const material of new Set(claims.flatMap(({ needs }) => [...needs.keys()]))) {
     const takes = takesOf(material, claims, supplies);
-    for (const { job, own, free, coming } of takes.each) given.get(job)?.set(material, { stock: own + free, coming });
+    for (const take of takes.each) given.get(take.job)?.set(material, supplyOf(take));
     goods.set(material, allotted(takes));
+    all.set(material, takes.each);
   }
-  return { given, goods };
+  return { given, goods, takes: all };
 }
 
-interface Take {
-  readonly job: string;
-  readonly kept: number;
-  /** Of what is kept for it. */
-  readonly own: number;
-  readonly free: number;
-  readonly coming: number;
-  readonly comingFree: number;
+function supplyOf({ own, ordered, ...lent }: Take): Supply {
+  return { stock: own + fromStore(lent), coming: ordered + sumOf(lent.lines) };
+}
+
+function fromStore({ beside, lots }: Pick<Take, 'beside' | 'lots'>): number {
+  return beside + sumOf(lots);
 }
 
 interface Takes {
@@ -87,58 +124,90 @@ function takesOf(material: string, claims: readonly Claim[], { stockOn, more, is
     .filter(({ needs }) => needs.has(material))
     .map((claim) => ({ job: claim.job, need: claim.needs.get(material) ?? 0, use: claim.useOn(material) }))
     .toSorted((one, other) => (one.use < other.use ? -1 : Number(one.use > other.use)));
-  const store = new Map<string, Loose>([[MORE, { there: more.get(material) ?? 0, lent: 0 }]]);
-  const orders = new Map<string, Loose>();
+  const pool: Pool = new Map();
+  const free = new Map([[MORE, more.get(material) ?? 0]]);
   const each = wanting.map(({ job, need, use }): Take => {
     const now = stockOn(material, use);
     const kept = now.kept.get(job) ?? 0;
     const own = Math.min(need, kept);
     // What is ordered for a job is not ordered again, however late it comes.
-    const ordered = Math.min(need - own, sum(now.lines.map((line) => line.kept.get(job) ?? 0)));
-    if (isCut(material)) return { job, kept: 0, own: 0, free: 0, coming: own + ordered, comingFree: 0 };
-    const lots = now.lots.filter(({ usable }) => usable).map(({ lot, loose }) => [lot.id, loose] as const);
-    const lines = now.lines.filter(({ clearOn }) => clearOn <= use);
-    const free = lend(store, [[MORE, 0], ...lots], need - own - ordered);
-    const rows = lines.map(({ order, line, loose }) => [`${order} ${line.n}`, loose] as const);
-    const comingFree = lend(orders, rows, need - own - ordered - free);
-    return { job, kept, own, free, coming: ordered + comingFree, comingFree };
+    const ordered = Math.min(need - own, sumOf(orderedFor(now, job)));
+    const had = { job, kept, own, ordered };
+    const has = [...keptFor(now, job), ...orderedFor(now, job)];
+    const rest = need - own - ordered;
+    if (isCut(material)) return { ...had, beside: 0, lots: [], lines: [], has, rest };
+    const usable = now.lots.filter((lot) => lot.usable);
+    for (const { lot, loose } of usable) free.set(lot.id, loose);
+    const lent = lend(pool, rest, { more: more.get(material) ?? 0, now, use });
+    const left = rest - fromStore(lent) - sumOf(lent.lines);
+    const goods = [...lent.lots.map(({ lot, amount }) => ({ of: lot.of, amount })), ...lent.lines];
+    return { ...had, ...lent, has: [...has, ...goods], rest: Math.max(0, left) };
   });
-  return { each, free: sum([...store.values()].map(({ there }) => there)) };
+  return { each, free: sum([...free.values()]) };
 }
 
-/** A lot, or a line of an order, and what of it is kept for nobody. */
-interface Loose {
-  readonly there: number;
-  readonly lent: number;
+function keptFor({ lots }: GoodsStock, job: string): Take['has'] {
+  return lots.filter(({ usable }) => usable).map(({ lot, kept }) => ({ of: lot.of, amount: kept.get(job) ?? 0 }));
 }
+
+function orderedFor({ lines }: GoodsStock, job: string): Take['has'] {
+  return lines.map(({ line, kept }) => ({ of: line.of, amount: kept.get(job) ?? 0 }));
+}
+
+/** What was lent of each lot and line already. */
+type Pool = Map<string, number>;
 
 const MORE = 'beside the store';
 
-/** Lends of the first before the next, what was not lent yet. */
-function lend(pool: Map<string, Loose>, from: readonly (readonly [string, number])[], most: number): number {
+interface Lender {
+  readonly more: number;
+  readonly now: GoodsStock;
+  readonly use: Day;
+}
+
+/** Lends what is beside the store before the lots, and them before what is ordered, each only once. */
+function lend(pool: Pool, most: number, { more, now, use }: Lender): Pick<Take, 'beside' | 'lots' | 'lines'> {
   let left = most;
-  for (const [id, there] of from) {
-    const known = pool.get(id) ?? { there, lent: 0 };
-    const part = Math.max(0, Math.min(left, known.there - known.lent));
-    pool.set(id, { ...known, lent: known.lent + part });
-    left -= part;
-  }
-  return most - left;
+  const part = (id: string, there: number): number => {
+    const before = pool.get(id) ?? 0;
+    const amount = Math.max(0, Math.min(left, there - before));
+    pool.set(id, before + amount);
+    left -= amount;
+    return amount;
+  };
+  const beside = part(MORE, more);
+  const lots = now.lots
+    .filter(({ usable }) => usable)
+    .map(({ lot, loose }): LotShare => ({ lot, amount: part(lot.id, loose) }));
+  const lines = now.lines
+    .filter(({ clearOn }) => clearOn <= use)
+    .map(({ order, line: { n, of }, loose }): LineShare => {
+      return { order, line: n, of, amount: part(`${order} ${n}`, loose) };
+    });
+  return { beside, lots: lots.filter(isSome), lines: lines.filter(isSome) };
+}
+
+function isSome({ amount }: { readonly amount: number }): boolean {
+  return amount > NOTHING;
 }
 
 function allotted({ each, free }: Takes): AllottedGoods {
   return {
     onHand: free + sum(each.map(({ kept }) => kept)),
     kept: byJob(each, ({ kept }) => kept),
-    given: sum(each.map((take) => take.own + take.free)),
-    coming: sum(each.map(({ coming }) => coming)),
+    given: sum(each.map((take) => take.own + fromStore(take))),
+    coming: sum(each.map(({ ordered, lines }) => ordered + sumOf(lines))),
     over: byJob(each, ({ kept, own }) => kept - own),
-    lent: sum(each.map((take) => take.free + take.comingFree)),
+    lent: sum(each.map((take) => fromStore(take) + sumOf(take.lines))),
   };
 }
 
 function byJob(takes: readonly Take[], of: (take: Take) => number): ReadonlyMap<string, number> {
   return new Map(takes.map((take) => [take.job, of(take)] as const).filter(([, amount]) => amount > NOTHING));
+}
+
+function sumOf(parts: readonly { readonly amount: number }[]): number {
+  return sum(parts.map(({ amount }) => amount));
 }
 
 function sum(amounts: readonly number[]): number {

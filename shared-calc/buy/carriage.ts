@@ -48,5 +48,5 @@ export function billOf(supplier: Supplier, goodsCoins: number): SupplierBill {
 
 /** Own goods and what the Store has are not. */
 export function isBought(need: MaterialNeed): boolean {
-  return need.sale === 'cut' || (need.sale === 'packs' && need.packs.length > 0);
+  return need.sale === 'cut' ? need.packsCoins > 0 : need.sale === 'packs' && need.packs.length > 0;
 }

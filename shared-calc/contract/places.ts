@@ -24,7 +24,10 @@ export const placeGroups = [
   {
     of: 'workshop',
     entries: [
-      { title: 'Buying', parts: [place('run', 'Shopping run', 'Run'), place('store', 'Store')] },
+      {
+        title: 'Buying',
+        parts: [place('run', 'Shopping run', 'Run'), place('orders', 'Orders'), place('store', 'Store')],
+      },
       alone('cultures', 'Cultures'),
     ],
   },

@@ -9,7 +9,8 @@ import {
   type RunPart,
   type ShoppingRun,
 } from '#shared-calc/buy/shopping-run.ts';
-import { allot, NOTHING_GIVEN, type Claim } from '#shared-calc/buy/allot.ts';
+import { allot, NOTHING_GIVEN, type Allotment, type Claim } from '#shared-calc/buy/allot.ts';
+import { isToBuy } from '#shared-calc/buy/no-supplier.ts';
 import { pooledBuilds } from '#shared-calc/buy/all-builds.ts';
 import { stock } from '#shared-calc/buy/ledger.ts';
 import { underLeast } from '#shared-calc/buy/least-levels.ts';
@@ -20,10 +21,11 @@ import type { JobFault } from '#shared-calc/jobs/job-fault.ts';
 import { pricedPlants } from '#shared-calc/jobs/choose-plants.ts';
 import { isBefore, isGateOpen } from '#shared-calc/jobs/move-job.ts';
 import { orderPlants, type PlantedBench, type PlantOrder } from '#shared-calc/jobs/order-plants.ts';
-import { paneCuts, type PaneCut } from '#shared-calc/jobs/pane-cuts.ts';
+import { isBoughtOnce, oneOffNeed, withOneOffs } from '#shared-calc/jobs/one-off-goods.ts';
+import type { JobSheet } from '#shared-calc/jobs/job-sheet.ts';
 import type { PlanFault } from '#shared-calc/prepare/plan-fault.ts';
 import type { PrepPlan } from '#shared-calc/prepare/prep-plan.ts';
-import type { Job, Records } from '#shared-calc/records/records.ts';
+import type { Job, QuoteLine, Records } from '#shared-calc/records/records.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
 import type { JobPlan } from './job-plan.ts';
 import { lazy } from '#shared-calc/records/memo.ts';
@@ -33,6 +35,7 @@ interface RunJob {
   readonly job: Job;
   readonly keys: readonly string[];
   readonly bench: Bench;
+  readonly sheet: Pick<JobSheet, 'oneOffs'>;
   readonly planted: PlantedBench;
   readonly needs: () => Result<readonly NeedAmount[], NoAmount>;
   readonly plan: () => Result<JobPlan, PlanFault>;
@@ -59,9 +62,10 @@ export interface JobsRun {
   readonly run: ShoppingRun;
   /** Jobs on it whose gate is not open: nothing cut to size should be ordered for them yet. */
   readonly unpaid: readonly string[];
+  /** What the Store and the open orders give to each job, by material, jobs in order of their day of use. */
+  readonly takes: Allotment['takes'];
   /** Of each job. */
   readonly benches: readonly Bench[];
-  readonly panes: () => readonly PaneCut[];
   readonly plants: () => readonly PlantOrder[];
   /** Jobs with a wanted handover; other jobs set no date. */
   readonly planned: () => readonly { readonly job: string; readonly plan: PrepPlan }[];
@@ -76,7 +80,7 @@ export function jobsRun(
   book: RunBook,
   { jobs: named, more = NO_STOCK, materials, from }: JobsToBuy,
 ): Result<JobsRun, JobFault> {
-  const { records, prices, job: jobOf } = book;
+  const { records, job: jobOf } = book;
   const parts: RunPart[] = [];
   const worked: RunJob[] = [];
   const jobs = [...new Set(named)];
@@ -89,17 +93,15 @@ export function jobsRun(
     parts.push(part.value);
     worked.push(job);
   }
-  const run = shoppingRun(
-    parts,
-    { prices, stock: NO_STOCK, materials, ...(from && { from }) },
-    givenTo(book, { worked, parts, more, materials }),
-  );
+  const prices = withOneOffs(book.prices, worked.flatMap(boughtOnce));
+  const given = givenTo({ ...book, prices }, { worked, parts, more, materials });
+  const run = shoppingRun(parts, { prices, stock: NO_STOCK, materials, ...(from && { from }) }, given);
   if (!run.ok) return failed({ kind: 'not-worked', job: jobs.join(', '), fault: run.fault });
   return ok({
     run: run.value,
+    takes: given.takes,
     unpaid: worked.filter(({ job }) => !isGateOpen(job)).map(({ job }) => job.id),
     benches: worked.map(({ bench }) => bench),
-    panes: lazy(() => worked.flatMap(panesOf)),
     plants: lazy(() =>
       orderPlants(
         worked.map(({ planted }) => planted),
@@ -117,13 +119,16 @@ interface ToGive {
   readonly more: Stock;
 }
 
-function givenTo({ records, prices, today: asked }: RunBook, { worked, parts, more, materials }: ToGive): GivenGoods {
+function givenTo(
+  { records, prices, today: asked }: RunBook,
+  { worked, parts, more, materials }: ToGive,
+): GivenGoods & Allotment {
   const claims = parts.map((part, at): Claim => ({
     job: part.job,
     needs: usedAmounts(pooledBuilds(part.needs)),
     useOn: worked[at]?.useOn ?? (() => asked),
   }));
-  const { goods, given } = allot(claims, {
+  const { goods, given, takes } = allot(claims, {
     stockOn: (material, use) => stock(records, material, { asked, use }),
     more,
     isCut: (material) => prices.goods.get(material)?.sale === 'cut',
@@ -137,27 +142,49 @@ function givenTo({ records, prices, today: asked }: RunBook, { worked, parts, mo
   return {
     goods: new Map([...goods, ...forStoreAlone]),
     given,
+    takes,
     forStore: new Map(listed.map(({ material, buy }) => [material.id, buy])),
   };
 }
 
-/** The jobs that are ready for a shopping run: paid, and not ordered yet. */
-export function jobsToBuy(records: Pick<Records, 'job'>): readonly string[] {
+/**
+ * The jobs that are ready for a shopping run: paid, and not ordered yet, or with orders that do not bring all they need.
+ * One that was ordered before orders were written down is taken by hand.
+ */
+export function jobsToBuy({ records, run }: ToBuy): readonly string[] {
+  const placed = new Set(
+    [...records.order.values()].flatMap(({ lines }) => lines.flatMap((line) => line.for.map(({ job }) => job))),
+  );
   return [...records.job.values()]
-    .filter((job) => isGateOpen(job) && isBefore(job.state, 'ordered'))
-    .map((job) => job.id);
+    .filter((job) => isGateOpen(job) && isBefore(job.state, 'built'))
+    .filter(({ id, state }) => isBefore(state, 'ordered') || (placed.has(id) && isLacking(run({ jobs: [id] }))))
+    .map(({ id }) => id);
 }
 
-function partOf({ job: { id }, keys, needs }: RunJob): Result<RunPart, JobFault> {
+interface ToBuy {
+  readonly records: Pick<Records, 'job' | 'order'>;
+  readonly run: (asked: JobsToBuy) => Result<JobsRun, JobFault>;
+}
+
+function isLacking(run: Result<JobsRun, JobFault>): boolean {
+  return run.ok && run.value.run.materials.some(isToBuy);
+}
+
+function boughtOnce({ sheet }: RunJob): readonly QuoteLine[] {
+  return sheet.oneOffs.filter(isBoughtOnce);
+}
+
+function partOf(worked: RunJob): Result<RunPart, JobFault> {
+  const {
+    job: { id },
+    keys,
+    needs,
+  } = worked;
   if (keys.length === 0) return failed({ kind: 'no-sizes', job: id });
   const needed = needs();
   return needed.ok
-    ? ok({ id, job: id, needs: needed.value })
+    ? ok({ id, job: id, needs: [...needed.value, ...boughtOnce(worked).map(oneOffNeed)] })
     : failed({ kind: 'not-worked', job: id, fault: needed.fault });
-}
-
-function panesOf({ job, bench }: RunJob): readonly PaneCut[] {
-  return paneCuts(bench).map((cut) => ({ ...cut, column: `${job.id} ${cut.column}` }));
 }
 
 function wantedPlan({ job, plan }: RunJob): ReturnType<JobsRun['planned']> {

@@ -15,24 +15,22 @@ export function ordersCsv(orders: readonly SupplierOrder[], workshop: Pick<Works
   return csvText([['supplier', ...head], ...rows], workshop);
 }
 
-/** A row for each thing to send, the cost on the first row of a material, then sums and days. */
+/** A row for each line, then sums and days. */
 function orderRows(order: SupplierOrder): readonly (readonly CsvCell[])[] {
-  const rows = order.rows.flatMap(({ material, label, what, cost }) =>
-    (what.length > 0 ? what : ['']).map((send, at): CsvCell[] => [
-      material,
-      label,
-      send,
-      at === 0 ? { amount: cost } : '',
-    ]),
-  );
+  const rows = order.rows.map(({ material, label, what, cost }): CsvCell[] => [
+    material,
+    label,
+    what,
+    { amount: cost },
+  ]);
   const sum = (label: string, amount: string): CsvCell[] => ['', label, '', { amount }];
-  const day = (label: string, on: string | undefined): CsvCell[][] => (on === undefined ? [] : [['', label, on, '']]);
+  const day = (label: string, on: string): CsvCell[][] => (on === '' ? [] : [['', label, on, '']]);
   return [
     ...rows,
     sum('goods', order.goods),
     sum('carriage', order.carriage),
     sum('landed', order.landed),
-    ...day('order by', order.orderBy?.day),
+    ...day('order by', order.orderBy?.day ?? ''),
     ...day('expected', order.arrivesOn),
   ];
 }

@@ -1,4 +1,3 @@
-import type { RunMaterial } from '#shared-calc/buy/shopping-run.ts';
 import type { Day } from '#shared-calc/calendar/day.ts';
 import { stepOfGroup } from '#shared-calc/prepare/planned-goods.ts';
 import type { PrepPlan } from '#shared-calc/prepare/prep-plan.ts';
@@ -14,14 +13,9 @@ export interface PlannedJob {
   readonly plan: Pick<PrepPlan, 'steps'>;
 }
 
-/** The last day to send a supplier's order: the earliest over all jobs and all that is bought there. */
-export function orderBy(
-  needs: readonly Pick<RunMaterial, 'group' | 'packsCoins'>[],
-  planned: readonly PlannedJob[],
-): OrderDay | undefined {
-  const steps = new Set<string | undefined>(
-    needs.filter(({ packsCoins }) => packsCoins > 0).map(({ group }) => stepOfGroup[group]),
-  );
+/** The last day to send a supplier's order: the earliest over all jobs and all quote groups that it brings goods of. */
+export function orderBy(groups: readonly string[], planned: readonly PlannedJob[]): OrderDay | undefined {
+  const steps = new Set<string | undefined>(groups.map((group) => stepOfGroup[group]));
   let first: OrderDay | undefined;
   for (const { job, plan } of planned) {
     for (const { step, orderBy: day } of plan.steps) {

@@ -9,7 +9,7 @@ import type { PlanFault } from '#shared-calc/prepare/plan-fault.ts';
 import type { PlanWish } from '#shared-calc/prepare/prep-plan.ts';
 import type { WorkingHouse } from '#shared-calc/jobs/working-house.ts';
 import { unasked } from '#shared-calc/fields/survey.ts';
-import type { Job, Records } from '#shared-calc/records/records.ts';
+import type { Job, Order, Records } from '#shared-calc/records/records.ts';
 import type { Result } from '#shared-calc/result.ts';
 import type { TreatmentAim, TreatmentWay } from '#shared-calc/trade/heat/leaf-treatment.ts';
 import type { PaperDocument } from './document.ts';
@@ -29,6 +29,8 @@ export interface PaperInput {
   readonly treatment: { readonly aim: TreatmentAim; readonly way: TreatmentWay | undefined };
   /** An issued quote, to print as it was issued. */
   readonly issued?: QuoteBody | undefined;
+  /** An order of the book, to print as it was placed. */
+  readonly order?: Order | undefined;
 }
 
 /** Why a paper cannot be made. */

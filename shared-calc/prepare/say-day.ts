@@ -1,4 +1,5 @@
 import { weekdayOf, type Day } from '#shared-calc/calendar/day.ts';
+import type { Season } from '#shared-calc/calendar/season.ts';
 
 const weekdays = ['Monday', 'Tuesday', 'Wednesday', 'Thursday', 'Friday', 'Saturday', 'Sunday'];
 const months = [
@@ -29,6 +30,11 @@ export function sayDate(day: Day): string {
 /** Without its weekday: `26 February 2027`. */
 export function sayPlainDate(day: Day): string {
   return `${dateWords(day)} ${Number(day.slice(0, 4))}`;
+}
+
+/** `fresh only 1 October to 31 March` */
+export function saySeasonDays({ from, to }: Season): string {
+  return `fresh only ${dateWords(`0000-${from}`)} to ${dateWords(`0000-${to}`)}`;
 }
 
 /** `1 day`, `12 days` */

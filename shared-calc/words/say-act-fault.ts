@@ -1,6 +1,6 @@
-import { sayDays } from '#shared-calc/prepare/say-day.ts';
 import { sayRowFault } from './say-row-fault.ts';
 import { sayLogFaults } from './say-log-faults.ts';
+import { sayDays, sayPlainDate } from '#shared-calc/prepare/say-day.ts';
 import { writeNumber } from '#shared-calc/quantity/write-figure.ts';
 import { goodsWords, packWords } from '#shared-calc/quantity/goods-words.ts';
 import { inSentence } from '#shared-calc/recipe/line-label.ts';
@@ -88,6 +88,17 @@ const sayings: Sayings<Own, [Called]> = {
     return `Something stands against ${job} being ${state}. ${against[0]?.why ?? ''}${more} To go on, give a reason and who decides.`;
   },
   'nothing-came': () => 'Nothing came: count at least one pack.',
+  'no-order-line': ({ order, line, lines }) =>
+    `${order} has no line ${line}: it has ${lines === 1 ? 'one line' : `lines 1 to ${lines}`}.`,
+  'more-than-open': ({ order, line: { n, label, count }, came, open }) =>
+    `Of line ${n} of ${order}, ${label}, ${packs(came)} came and ${packs(open)} of ${count} were still to come. With a note more is taken in.`,
+  'order-all-in': ({ order }) => `All of ${order} is in already. With a note more of it is taken in.`,
+  'order-closed': ({ order, closedOn }) =>
+    `${order} was closed on ${sayPlainDate(closedOn)}. With a note what comes after all is taken in.`,
+  'before-ordered': ({ order, ordered, on }) =>
+    `${order} was placed on ${sayPlainDate(ordered)}, after ${sayPlainDate(on)}.`,
+  'pack-of-another': ({ pack, supplier, seller }) => `${pack} is sold by ${seller}, not by ${supplier}.`,
+  'pack-without-price': ({ pack, on }) => `${pack} has no price on ${sayPlainDate(on)}.`,
   'tub-gives-less': ({ tub, asked, may, on }) =>
     `Tub ${tub} may give ${whole(may)} on ${on}, not ${whole(asked)}: the rest is its breeding stock.`,
   'tub-not-standing': ({ tub, on }) => `Tub ${tub} does not stand on ${on}.`,
@@ -156,6 +167,10 @@ const sayings: Sayings<Own, [Called]> = {
     return `${capital([...new Set(said)].join('; '))}.`;
   },
 };
+
+function packs(count: number): string {
+  return writeNumber(count, Number.isInteger(count) ? 0 : 2);
+}
 
 const withoutValue = {
   back: 'This follows the house already.',

@@ -37,7 +37,7 @@ export const papersCommand: Command = {
 export const paperCommand: Command = {
   name: 'paper',
   usage:
-    'paper KIND ORDER [--size T07] [--handover DATE] [--deposit DATE] [--way steam|boil|bake] [--aim clean|sterile] [--csv]: a paper as text; paper quote --quote Q-0001A as it was issued',
+    'paper KIND ORDER [--size T07] [--handover DATE] [--deposit DATE] [--way steam|boil|bake] [--aim clean|sterile] [--csv]: a paper as text; paper quote --quote Q-0001A as it was issued, paper order --order O-0001 as it was placed',
   options: {
     ...orderOptions,
     ...bookOption,
@@ -48,6 +48,7 @@ export const paperCommand: Command = {
     way: 'text',
     aim: 'text',
     quote: 'text',
+    order: 'text',
     csv: 'flag',
     bom: 'flag',
   },
@@ -82,6 +83,7 @@ function orderOfMisuse({ kind, of }: PaperKind, given: Arguments): string | unde
   if (given.text('quote') !== undefined) {
     return kind === 'quote' || kind === 'inside' ? undefined : `--quote goes with paper quote and paper inside.`;
   }
+  if (given.text('order') !== undefined) return kind === 'order' ? undefined : '--order goes with paper order.';
   if (of === 'workshop') return undefined;
   if (of === 'job' && given.text('job') === undefined) return `The ${kind} paper is a job's: --job J01.`;
   return orderMisuse({ ...given, words: [] });
@@ -96,8 +98,8 @@ function paperOutcome(kind: PaperKind, given: Arguments, records: Records): Outc
   return made.ok ? answer(kind, made.value, given) : refusal(sayPaperFault(made.fault, called));
 }
 
-function needsSize({ of }: PaperKind, { sheet, issued }: PaperInput): boolean {
-  return sheet.columns.length === 0 && !issued && (of === 'order' || of === 'tank');
+function needsSize({ of }: PaperKind, { sheet, issued, order }: PaperInput): boolean {
+  return sheet.columns.length === 0 && !issued && !order && (of === 'order' || of === 'tank');
 }
 
 function answer({ kind }: PaperKind, { data, document, csv }: MadePaper, given: Arguments): Outcome {

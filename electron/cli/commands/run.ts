@@ -1,5 +1,7 @@
 import { needAmounts } from '#shared-calc/bench/order-amounts.ts';
 import { coinsText } from '#shared-calc/quantity/coins-text.ts';
+import { noSupplier } from '#shared-calc/buy/no-supplier.ts';
+import type { PriceBook } from '#shared-calc/buy/price-book.ts';
 import { NO_STOCK } from '#shared-calc/buy/stock.ts';
 import { shoppingRun, type RunPart, type ShoppingRun } from '#shared-calc/buy/shopping-run.ts';
 import type { SaidCaution } from '#shared-calc/cautions/all-cautions.ts';
@@ -18,10 +20,12 @@ import type { Records, Workshop } from '#shared-calc/records/records.ts';
 import { workshopOf } from '#shared-calc/records/workshop-of.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
 import { sayJobFault } from '#shared-calc/words/say-job-fault.ts';
+import { sayNoSupplier } from '#shared-calc/words/say-left-out.ts';
 import { sayOrderFault } from '#shared-calc/words/say-order-fault.ts';
 import { sayBuyFault } from '#shared-calc/buy/buy-fault.ts';
 import { cautionJson, underFigures } from '#electron/cli/cautions-answer.ts';
 import type { Command } from '#electron/cli/command.ts';
+import { noSupplierJson } from '#electron/cli/order-json.ts';
 import { offersJson, offersTable } from '#electron/cli/offers-answer.ts';
 import { orderMisuse } from '#electron/cli/order-options.ts';
 import { refusal, type Outcome } from '#electron/cli/outcome.ts';
@@ -51,8 +55,8 @@ export const runCommand: Command = {
       if (!worked.ok) return refusal(...worked.fault);
       const run = runOver(worked.value);
       if (!run.ok) return refusal(run.fault);
-      const { bench, workshop } = worked.value;
-      return answer(run.value, { workshop, cautions: runCautions([bench], run.value) });
+      const { bench, workshop, pricing } = worked.value;
+      return answer(run.value, { workshop, prices: pricing.prices, cautions: runCautions([bench], run.value) });
     }),
 };
 
@@ -71,12 +75,14 @@ function runOfJobs(given: Arguments, records: Records): Outcome {
   const workshop = workshopOf(records);
   const toBuy = readJobsToBuy(given, records);
   if (!toBuy.ok) return refusal(toBuy.fault);
-  const jobs = derive(records, toBuy.value.on).run(toBuy.value);
+  const { prices, ...derived } = derive(records, toBuy.value.on);
+  const jobs = derived.run(toBuy.value);
   if (!jobs.ok) return refusal(sayJobFault(jobs.fault));
   const { run, unpaid, benches } = jobs.value;
   const notices = unpaid.map((job) => `${job} has no deposit yet: order nothing that is cut or grown for it.`);
   return answer(run, {
     workshop,
+    prices,
     cautions: runCautions(benches, run),
     notices: [...notices, ...byHand(records, toBuy.value.jobs), ...sayRunStock(run, displayOf(workshop))],
   });
@@ -107,17 +113,24 @@ function listed(text: string | undefined): readonly string[] | undefined {
 
 interface RunTerms {
   readonly workshop: Workshop;
+  readonly prices: PriceBook;
   readonly cautions: readonly SaidCaution[];
   readonly notices?: readonly string[];
 }
 
-function answer(run: ShoppingRun, { workshop, cautions, notices = [] }: RunTerms): Outcome {
+function answer(run: ShoppingRun, { workshop, prices, cautions, notices = [] }: RunTerms): Outcome {
   const money = (coins: number) => coinsText(coins, workshop.coinDecimals);
+  const display = displayOf(workshop);
+  const left = noSupplier(run.materials, prices);
   return {
     is: 'answer',
-    json: { ...runJson(run, money), cautions: cautions.map(cautionJson) },
-    notices,
-    table: () => [runTable(run, money, displayOf(workshop)), ...underFigures([], cautions)].join('\n'),
+    json: {
+      ...runJson(run, money),
+      noSupplier: noSupplierJson(left, money),
+      cautions: cautions.map(cautionJson),
+    },
+    notices: [...notices, ...left.map((each) => sayNoSupplier(each, { workshop, display }))],
+    table: () => [runTable(run, money, display), ...underFigures([], cautions)].join('\n'),
     csv: () => runCsv(run, workshop),
   };
 }

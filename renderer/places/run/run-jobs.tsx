@@ -1,3 +1,4 @@
+import type { BookContext } from '#renderer/books/book-api.ts';
 import { writeRoute } from '#renderer/frame/place-route.ts';
 import { Checkbox } from '#renderer/kit/checkbox.tsx';
 import { jobName, jobsInOrder } from '#shared-calc/jobs/find-job.ts';
@@ -12,13 +13,13 @@ import css from './run.module.css';
 import { Muted } from '#renderer/kit/muted.tsx';
 
 interface RunJobsParts {
-  readonly records: Records;
+  readonly context: BookContext;
   readonly chosen: readonly string[];
   readonly turn: (job: string) => void;
 }
 
 /** The jobs the run is for: those with a deposit first; the others say what they lack. */
-export function RunJobs({ records, chosen, turn }: RunJobsParts) {
+export function RunJobs({ context: { records }, chosen, turn }: RunJobsParts) {
   const jobs = buyableJobs(records);
   if (jobs.length === 0) return <EmptyNote>No job waits to be bought for.</EmptyNote>;
   return (
@@ -49,7 +50,7 @@ function RunJob({ job, records }: { readonly job: Job; readonly records: Records
 }
 
 function Gate({ job }: { readonly job: Job }) {
-  if (isGateOpen(job)) return <Muted>deposit in</Muted>;
+  if (isGateOpen(job)) return <Muted>{isBefore(job.state, 'ordered') ? 'deposit in' : job.state}</Muted>;
   return (
     <Flag state="watch" sign="watch">
       {job.state}, deposit not in: <Link href={writeRoute('jobs', job.id)}>record it</Link>
@@ -57,8 +58,12 @@ function Gate({ job }: { readonly job: Job }) {
   );
 }
 
-/** Jobs not bought for yet: those with an open gate first. */
+/** Jobs that are not built yet: those with an open gate first, those that are ordered last. */
 export function buyableJobs(records: Pick<Records, 'job'>): readonly Job[] {
-  const jobs = jobsInOrder(records).filter((job) => isBefore(job.state, 'ordered'));
-  return [...jobs.filter(isGateOpen), ...jobs.filter((job) => !isGateOpen(job))];
+  const jobs = jobsInOrder(records).filter((job) => isBefore(job.state, 'built'));
+  const [open, ordered] = [
+    jobs.filter((job) => isBefore(job.state, 'ordered')),
+    jobs.filter((job) => !isBefore(job.state, 'ordered')),
+  ];
+  return [...open.filter(isGateOpen), ...open.filter((job) => !isGateOpen(job)), ...ordered];
 }

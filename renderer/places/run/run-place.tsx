@@ -4,18 +4,20 @@ import { downloadCsv } from '#renderer/files/download-csv.ts';
 import type { PlaceAct } from '#renderer/frame/frame-view.ts';
 import type { PlaceView } from '#renderer/frame/page-view.ts';
 import type { Route } from '#renderer/frame/place-route.ts';
-import { AgainstDialog } from '#renderer/kit/against-dialog.tsx';
 import { CautionList } from '#renderer/kit/caution-list.tsx';
 import { EmptyNote } from '#renderer/kit/empty-note.tsx';
 import { Fault } from '#renderer/kit/note.tsx';
-import { againstAct } from '#renderer/store/against-act.ts';
 import type { JobApi } from '#renderer/store/job-api.ts';
-import type { Reason } from '#shared-calc/acts/reason.ts';
-import type { Against } from '#shared-calc/derive/against-move.ts';
 import { packChoices, suppliersByHand, type ChosenPacks } from '#shared-calc/jobs/pack-choices.ts';
 import { jobsToBuy, type JobsRun } from '#shared-calc/derive/jobs-run.ts';
+import { isToBuy } from '#shared-calc/buy/no-supplier.ts';
+import { placementOf } from '#shared-calc/derive/placement.ts';
+import { orderBy } from '#shared-calc/papers/order-days.ts';
+import { supplierOrder } from '#shared-calc/papers/supplier-orders.ts';
+import { saySeason } from '#shared-calc/words/say-left-out.ts';
+import { NoSupplierBlock } from './no-supplier.tsx';
+import { PlaceDialog } from './place-dialog.tsx';
 import { runCsv } from '#shared-calc/papers/run-csv.ts';
-import { supplierOrders } from '#shared-calc/papers/supplier-orders.ts';
 import { runCautions } from '#shared-calc/prepare/order-cautions.ts';
 import { sayJobFault } from '#shared-calc/words/say-job-fault.ts';
 import { soldBy } from '#shared-calc/buy/price-book.ts';
@@ -38,18 +40,13 @@ interface RunState {
   readonly api: JobApi;
   /** Jobs selected or deselected by hand. */
   readonly turned: Signal<ReadonlyMap<string, boolean>>;
-  /** What stands against ordering for jobs, while that is asked. */
-  readonly asked: Signal<AskedOrder | undefined>;
-}
-
-interface AskedOrder {
-  readonly jobs: readonly string[];
-  readonly against: readonly Against[];
+  /** Whether it is asked which orders to place. */
+  readonly asked: Signal<boolean>;
 }
 
 /** One shopping run over jobs; `#/run/M01` shows the packs of a material, `#/run/order/S-hollin` a supplier's order. */
 export function runPlace(api: JobApi): (route: Route) => PlaceView {
-  const state: RunState = { api, turned: signal(new Map()), asked: signal(undefined) };
+  const state: RunState = { api, turned: signal(new Map()), asked: signal(false) };
   return ({ rest: [what, supplier] }) => {
     const context = contextNow(api);
     const jobs = chosenJobs(state, context);
@@ -64,14 +61,19 @@ export function runPlace(api: JobApi): (route: Route) => PlaceView {
       acts: runActs(state, shown),
       work: (
         <ScrollPage label="Shopping run">
-          <RunJobs records={context.records} chosen={jobs} turn={(job) => turnJob(state, job, jobs)} />
+          <RunJobs context={context} chosen={jobs} turn={(job) => turnJob(state, job, jobs)} />
           {shown ? <Run shown={shown} state={state} material={what} /> : <NoRun fault={fault} />}
-          <AskedOrderDialog state={state} context={context} />
+          <AskedOrders shown={shown} state={state} />
         </ScrollPage>
       ),
       ...(shown && { sidePanel: <RunPanel shown={shown} state={state} material={what} /> }),
     };
   };
+}
+
+function AskedOrders({ shown, state: { api, asked } }: Pick<RunParts, 'state'> & { shown: ShownRun | undefined }) {
+  if (!shown || !asked.value) return null;
+  return <PlaceDialog shown={shown} api={api} close={() => (asked.value = false)} />;
 }
 
 function orderNamed(shown: ShownRun | undefined, supplier: string | undefined): PlaceView | undefined {
@@ -84,9 +86,9 @@ function NoRun({ fault }: { readonly fault: string }) {
   return <EmptyNote>Choose jobs, and their needs are bought together.</EmptyNote>;
 }
 
-function chosenJobs({ turned }: RunState, { records }: BookContext): readonly string[] {
-  const due = new Set(jobsToBuy(records));
-  return buyableJobs(records)
+function chosenJobs({ turned }: RunState, context: BookContext): readonly string[] {
+  const due = new Set(jobsToBuy(context));
+  return buyableJobs(context.records)
     .map(({ id }) => id)
     .filter((id) => turned.value.get(id) ?? due.has(id));
 }
@@ -95,11 +97,20 @@ function turnJob({ turned }: RunState, job: string, chosen: readonly string[]): 
   turned.value = new Map(turned.peek()).set(job, !chosen.includes(job));
 }
 
-function shownRun(facts: JobsRun, { jobs, context }: Pick<ShownRun, 'jobs' | 'context'>): ShownRun {
-  const run = chosenRun(facts.run, packChoices(context.records, jobs), context.prices);
-  const [panes, plants, planned] = [facts.panes(), facts.plants(), facts.planned()];
-  const ordered = { run, on: context.today, calendar: context.calendar, panes, plants, planned };
-  return { jobs, facts, run, orders: supplierOrders(ordered, context.records), context };
+function shownRun(facts: JobsRun, { jobs, context }: Pick<ShownRun, 'jobs' | 'context'>): ShownRun | undefined {
+  const { records, prices, today: on } = context;
+  const run = chosenRun(facts.run, packChoices(records, jobs), prices);
+  const placement = placementOf(context, jobs);
+  if (!placement.ok) return undefined;
+  const planned = facts.planned();
+  const orders = placement.value.drafts.map(({ supplier, lines, carriageCoins, groups, note }) =>
+    supplierOrder(
+      { supplier: supplier.id, on, lines: [...lines], carriageCoins, note },
+      records,
+      orderBy(groups, planned),
+    ),
+  );
+  return { jobs, facts, run, placement: placement.value, orders, context };
 }
 
 function runActs(state: RunState, shown: ShownRun | undefined): readonly PlaceAct[] {
@@ -107,43 +118,24 @@ function runActs(state: RunState, shown: ShownRun | undefined): readonly PlaceAc
   if (!shown)
     return [
       { label: 'Take out as CSV', hint: none },
-      { label: 'Mark as ordered', main: true, hint: none },
+      { label: 'Place orders', main: true, hint: none },
     ];
-  const { run, jobs, context } = shown;
-  const order = () => {
-    const against = againstAct(state.api.derived.peek(), 'markOrdered', { jobs: [...jobs] });
-    if (against.length > 0) state.asked.value = { jobs, against };
-    else markOrdered(state, jobs);
-  };
+  const { run, context, placement } = shown;
+  const count = placement.drafts.length;
   return [
     {
       label: 'Take out as CSV',
       run: () => downloadCsv(`shopping run ${context.today}`, runCsv(run, context.workshop)),
     },
-    { label: 'Mark as ordered', main: true, hint: 'Moves the chosen jobs on to ordered', run: order },
+    count === 0
+      ? { label: 'Place orders', main: true, hint: 'Nothing is to be ordered from a supplier.' }
+      : {
+          label: count === 1 ? 'Place 1 order' : `Place ${count} orders`,
+          main: true,
+          hint: 'Asks which, and says what is left out',
+          run: () => (state.asked.value = true),
+        },
   ];
-}
-
-function markOrdered({ api }: RunState, jobs: readonly string[], reason: Reason = {}): string | undefined {
-  const refused = api.doAct('markOrdered', { jobs: [...jobs], ...reason });
-  if (refused === undefined) api.say(`${jobs.join(', ')} ordered. What comes in is received in the Store.`);
-  return refused;
-}
-
-function AskedOrderDialog({ state, context }: { readonly state: RunState; readonly context: BookContext }) {
-  const { asked } = state;
-  if (!asked.value) return null;
-  const { jobs, against } = asked.value;
-  return (
-    <AgainstDialog
-      title={`${jobs.join(', ')}: ordered`}
-      does="They are ordered"
-      against={against}
-      act={(reason) => markOrdered(state, jobs, reason)}
-      close={() => (asked.value = undefined)}
-      context={context}
-    />
-  );
 }
 
 interface RunParts {
@@ -166,15 +158,15 @@ function Run({ shown, state, material }: RunParts) {
       if (order) downloadCsv(`order ${order.name} ${context.today}`, orderCsv(order, context.workshop));
     },
   };
-  const nobody = run.materials.filter(({ supplier }) => !run.suppliers.some((bill) => bill.supplier === supplier));
+  const nothing = run.materials.filter(
+    (need) => !isToBuy(need) && !run.suppliers.some(({ supplier }) => supplier === need.supplier),
+  );
   return (
     <>
+      <NoSupplierBlock run={run} context={context} api={state.api} />
+      <SeasonNotes placement={shown.placement} context={context} />
       <RunSums run={run} best={facts.run} jobs={jobs.length} context={context} />
-      {sayRunStock(run, context.display).map((says) => (
-        <Standing key={says} state="offer">
-          <span>{says}</span>
-        </Standing>
-      ))}
+      <StockNotes run={run} context={context} />
       {run.suppliers.map((bill) => {
         const needs = run.materials.filter(({ supplier }) => supplier === bill.supplier);
         return (
@@ -190,12 +182,38 @@ function Run({ shown, state, material }: RunParts) {
         );
       })}
       <CautionList cautions={runCautions(facts.benches, run)} />
-      {nobody.length > 0 && (
+      {nothing.length > 0 && (
         <section class={css['supplier']}>
           <h2>Nothing to order</h2>
-          <RunNeeds label="Nothing to order" needs={nobody} chosen={material} context={context} />
+          <RunNeeds label="Nothing to order" needs={nothing} chosen={material} context={context} />
         </section>
       )}
+    </>
+  );
+}
+
+/** What is kept over a need, and what is bought for the store. */
+function StockNotes({ run, context }: Pick<ShownRun, 'run' | 'context'>) {
+  return (
+    <>
+      {sayRunStock(run, context.display).map((says) => (
+        <Standing key={says} state="offer">
+          <span>{says}</span>
+        </Standing>
+      ))}
+    </>
+  );
+}
+
+/** Goods of the run that are not to be had now: they stand in its sums, and on no order. */
+function SeasonNotes({ placement, context }: Pick<ShownRun, 'placement' | 'context'>) {
+  return (
+    <>
+      {placement.outOfSeason.map((each) => (
+        <Standing key={each.material} state="watch" sign="wait">
+          <span>{saySeason(each, context)}</span>
+        </Standing>
+      ))}
     </>
   );
 }

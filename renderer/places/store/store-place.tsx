@@ -6,13 +6,12 @@ import type { PlaceView } from '#renderer/frame/page-view.ts';
 import { writeRoute, type Route } from '#renderer/frame/place-route.ts';
 import { jobAtHand, type JobApi } from '#renderer/store/job-api.ts';
 import { PutInDialog } from './put-in-dialog.tsx';
-import { ReceiveDialog } from './receive-dialog.tsx';
 import { storeGoods, storeValue, type StoredGoods } from '#shared-calc/derive/store-goods.ts';
 import { StorePanel } from './store-panel.tsx';
 import { StoreTable } from './store-table.tsx';
 import { ScrollPage } from '#renderer/kit/scroll-page.tsx';
 
-type Asked = 'put in' | 'receive' | undefined;
+type Asked = 'put in' | undefined;
 
 /** The Store: what there is of all goods, and next to it the lots of the selected ones; `#/store/M01`. */
 export function storePlace(api: JobApi): (route: Route) => PlaceView {
@@ -30,7 +29,6 @@ export function storePlace(api: JobApi): (route: Route) => PlaceView {
         <ScrollPage label="What lies in the Store">
           <StoreTable rows={rows} chosen={goods} context={context} />
           {dialog.value === 'put in' && <PutInDialog api={api} goods={goods} close={leave} />}
-          {dialog.value === 'receive' && <ReceiveDialog api={api} close={leave} />}
         </ScrollPage>
       ),
       sidePanel: <StorePanel row={row} context={context} api={api} />,
@@ -57,7 +55,6 @@ function storeActs(api: JobApi, asked: Signal<Asked>): readonly PlaceAct[] {
           run: () => void api.doAct('keepNeeded', { job: job.id }),
         }
       : { label: 'Keep for a job', hint: 'Open a job first.' },
-    { label: 'Receive an order', run: () => (asked.value = 'receive') },
     { label: 'Put in', main: true, run: () => (asked.value = 'put in') },
   ];
 }

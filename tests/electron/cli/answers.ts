@@ -131,6 +131,9 @@ export const Run = z.strictObject({
   alone: Money,
   landedTogether: Money,
   landedAlone: Money,
+  noSupplier: z.array(
+    z.strictObject({ material: z.string(), label: z.string(), buy: z.number(), unit: z.string(), coins: Money }),
+  ),
   proven: z.boolean(),
   cautions: z.array(Caution),
 });

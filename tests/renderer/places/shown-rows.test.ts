@@ -9,7 +9,7 @@ import { newJob } from '#shared-calc/jobs/new-job.ts';
 import { recordDeposit } from '#shared-calc/jobs/record-deposit.ts';
 import { applyChange } from '#shared-calc/records/change.ts';
 import { diffRecords } from '#shared-calc/records/diff-records.ts';
-import type { Records } from '#shared-calc/records/records.ts';
+import type { Order, Records } from '#shared-calc/records/records.ts';
 import { pageDay } from '#tests/browser/served-book.ts';
 import { noneComplained, useServedBook } from '#tests/browser/use-served-book.ts';
 import { valueOf, withRecords } from '#tests/shared-calc/jobs/demo-jobs.ts';
@@ -42,16 +42,17 @@ describe('what is read', () => {
 noneComplained(pages);
 
 /**
- * A second, paid job; on the first job a kit from another maker; goods past their best-before day and good ones; tubs.
+ * A second, paid job; on the first job a kit from another maker; goods past their best-before day and good ones; tubs;
+ * an order that is late, of which a part came.
  */
 function addRecords(file: string): void {
   const book = valueOf(openBook(file, { today: pageDay, backups: false }));
   const before = book.records();
   const after = (['quoteLine', 'move', 'tub'] as const).reduce(
     (records, kind) => withRecords(records, kind, [...added[kind]]),
-    paidJob(before),
+    withRecords(paidJob(before), 'order', [lateOrder]),
   );
-  valueOf(book.apply(diffRecords('a paid job, a kit, goods and tubs', before, after), book.revision()));
+  valueOf(book.apply(diffRecords('a paid job, a kit, goods, tubs and orders', before, after), book.revision()));
   book.close();
 }
 
@@ -75,6 +76,7 @@ const added = {
   move: [
     ...bagMoves({ id: 'K-old', of: 'M26', amount: 40, bestBefore: '2027-02-28' }),
     ...bagMoves({ id: 'K-good', of: 'M10', amount: 20, bestBefore: '2027-12-31' }),
+    ...bagMoves({ id: 'K-came', of: 'M02', amount: 20, coins: 2000, order: 'O-0001', line: 1 }),
   ],
   tub: [
     {
@@ -99,6 +101,27 @@ const added = {
     },
   ],
 } as const;
+
+const lateOrder: Order = {
+  id: 'O-0001',
+  supplier: 'S-hollin',
+  on: '2027-01-01',
+  lines: [
+    {
+      n: 1,
+      of: 'M02',
+      label: 'Expanded clay, fine',
+      amount: 10,
+      unit: 'L',
+      count: 3,
+      askedCoins: 950,
+      due: '2027-01-05',
+      for: [],
+    },
+  ],
+  carriageCoins: 500,
+  note: '',
+};
 
 /** Rows cell by cell, entries of lists, and fields with their content. */
 async function shown(): Promise<readonly string[]> {

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { recordDeposit, writeJob, writeSurvey } from '#shared-calc/acts/job-acts.ts';
-import { markOrdered, moveJob } from '#shared-calc/acts/move-acts.ts';
+import { moveJob } from '#shared-calc/acts/move-acts.ts';
+import { placeOrders } from '#shared-calc/acts/order-acts.ts';
 import { againstChange, allAgainst } from '#shared-calc/derive/against-change.ts';
 import { derive } from '#shared-calc/derive/derived.ts';
 import { applyChange } from '#shared-calc/records/change.ts';
@@ -116,7 +117,7 @@ describe('what stands against a move that comes of another act', () => {
     const copied = done(paidJob(), 'copyJob', { job: 'J02' }).records;
     const both = done(copied, 'recordDeposit', { job: 'J03', coins: 65_000, on: DEMO_DAY }).records;
     const derived = derive(both, DEMO_DAY);
-    const change = valueOf(markOrdered.run(derived, { jobs: ['J02', 'J03'], ...reason }));
+    const change = valueOf(placeOrders.run(derived, { jobs: ['J02', 'J03'], note: '', ...reason }));
     expect(new Set(allAgainst(againstChange(derived, change)).map(({ why }) => why.slice(0, 4)))).toEqual(
       new Set(['J02:', 'J03:']),
     );

@@ -207,29 +207,3 @@ describe('orders and moves', () => {
     expect(refused(demoRecords(), 'remove', { kind, id: 'K-M01' })).toContain(kind);
   });
 });
-
-describe('receive', () => {
-  test('packs that came lie in the Store, plants in quarantine', () => {
-    const packs = [
-      { material: 'PG', amount: 1, count: 4 },
-      { material: 'M01', amount: 10, count: 2 },
-      { material: 'M05', amount: 5, count: 0 },
-    ];
-    const { label, records } = done(libraryJob(), 'receive', { supplier: 'S-marlvale', packs, quarantineDays: 30 });
-    const came = [...records.move.values()].filter(({ note: of }) => of.includes('Marlvale'));
-    expect([label, came.map(({ of, amount, until = '' }) => [of, amount, until])]).toEqual([
-      'order of Marlvale Plant House in',
-      [
-        ['PG', 4, '2027-04-07'],
-        ['M01', 20, ''],
-      ],
-    ]);
-  });
-
-  test('an order of which nothing came is not received', () => {
-    const packs = [{ material: 'M01', amount: 10, count: 0 }];
-    expect(refused(libraryJob(), 'receive', { supplier: 'S-hollin', packs, quarantineDays: 30 })).toBe(
-      'Nothing came: count at least one pack.',
-    );
-  });
-});

@@ -1,7 +1,9 @@
 import { balance, lotsOf, stock } from '#shared-calc/buy/ledger.ts';
 import type { Move, Records } from '#shared-calc/records/records.ts';
 
-export interface Bag extends Partial<Pick<Move, 'on' | 'sealed' | 'until' | 'bestBefore' | 'coins' | 'note'>> {
+export interface Bag extends Partial<
+  Pick<Move, 'on' | 'sealed' | 'until' | 'bestBefore' | 'coins' | 'note' | 'order' | 'line'>
+> {
   readonly id?: string;
   readonly of: string;
   readonly amount: number;

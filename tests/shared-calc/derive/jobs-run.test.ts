@@ -12,6 +12,7 @@ import { sayJobFault } from '#shared-calc/words/say-job-fault.ts';
 import { emptyStore, withBags } from '#tests/shared-calc/buy/lots.ts';
 import { DEMO_DAY, demoRecords } from '#tests/demo-bench.ts';
 import { after, faultOf, libraryJob, valueOf, written } from '#tests/shared-calc/jobs/demo-jobs.ts';
+import { done } from '#tests/shared-calc/acts/do-act.ts';
 
 const on = DEMO_DAY;
 const demo = demoRecords();
@@ -112,7 +113,16 @@ describe('jobsToBuy', () => {
     const records = jobsOf([['T05'], ['T07'], ['T03']]);
     const paid = after(records, recordDeposit(records, { job: 'J02', coins: 100, on }));
     const both = after(paid, recordDeposit(paid, { job: 'J03', coins: 100, on }));
-    expect(jobsToBuy(both)).toEqual(['J02', 'J03']);
-    expect(jobsToBuy(after(both, moveJob(both, 'J02', 'ordered')))).toEqual(['J03']);
+    expect(jobsToBuy(derive(both, on))).toEqual(['J02', 'J03']);
+    expect(jobsToBuy(derive(after(both, moveJob(both, 'J02', 'ordered')), on))).toEqual(['J03']);
+  });
+
+  test('a job is on it again when the rest of an order is not coming', () => {
+    const records = jobsOf([['T05']]);
+    const paid = after(records, recordDeposit(records, { job: 'J02', coins: 100, on }));
+    const { records: ordered } = done(paid, 'placeOrders', { jobs: ['J02'], note: '' });
+    expect(jobsToBuy(derive(ordered, on))).toEqual([]);
+    const { records: closed } = done(ordered, 'closeOrder', { order: 'O-0002' });
+    expect(jobsToBuy(derive(closed, on))).toEqual(['J02']);
   });
 });

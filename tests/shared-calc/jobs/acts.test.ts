@@ -1,7 +1,8 @@
 import { derive } from '#shared-calc/derive/derived.ts';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { receive } from '#shared-calc/acts/store-acts.ts';
+import { placeOrders } from '#shared-calc/acts/order-acts.ts';
+import { receiveOrder } from '#shared-calc/acts/receive-acts.ts';
 import { buildJob } from '#shared-calc/acts/build-job.ts';
 import { copyJob } from '#shared-calc/jobs/copy-job.ts';
 import { moveJob } from '#shared-calc/jobs/move-job.ts';
@@ -66,12 +67,9 @@ const anyAct: fc.Arbitrary<Act> = fc.oneof(
   amount.map(
     (count): Act =>
       (records) =>
-        receive.run(derive(records, DEMO_DAY), {
-          supplier: 'S-hollin',
-          packs: [{ material: 'M01', amount: 10, count }],
-          quarantineDays: 30,
-        }),
+        receiveOrder.run(derive(records, DEMO_DAY), { order: 'O-0001', lines: [{ n: 1, count }], note: 'as counted' }),
   ),
+  fc.constant<Act>((records) => placeOrders.run(derive(records, DEMO_DAY), { jobs: ['J02'], note: '' })),
   fc.constant<Act>((records) => changeOf(buildJob(derive(records, DEMO_DAY), 'J02'))),
 );
 

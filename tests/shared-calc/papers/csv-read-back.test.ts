@@ -157,9 +157,7 @@ describe.each(locales)('$says', ({ delimiter, workshop }) => {
     const sign = (text: string) => (workshop.decimalComma ? text.replace('.', ',') : text);
     const [, ...rows] = read(orderCsv(order, workshop));
     expect(rows).toEqual([
-      ...order.rows.flatMap(({ material, label, what, cost }) =>
-        what.map((send, at) => [material, harmless(label), harmless(send), at === 0 ? sign(cost) : '']),
-      ),
+      ...order.rows.map(({ material, label, what, cost }) => [material, harmless(label), harmless(what), sign(cost)]),
       ['', 'goods', '', sign('159.60')],
       ['', 'carriage', '', sign('12.00')],
       ['', 'landed', '', sign('171.60')],
@@ -275,9 +273,14 @@ function hostileQuote(): QuoteSums {
 
 function hostileOrder(): SupplierOrder {
   return {
+    order: 'O-0001',
     supplier: 'S-greavel',
     name: 'Greavel Pane Cutters',
-    rows: hostile.map((label, at) => ({ material: `M${at}`, label, what: ['2 × 45 L', label], cost: `${at}.05` })),
+    on: '2027-03-08',
+    jobs: 'J02',
+    note: '',
+    plantsByClass: '',
+    rows: hostile.map((label, at) => ({ material: `M${at}`, label, what: label, cost: `${at}.05` })),
     goods: '159.60',
     carriage: '12.00',
     landed: '171.60',

@@ -1,45 +1,31 @@
-import { derive } from '#shared-calc/derive/derived.ts';
 import { describe, expect, test } from 'vitest';
-import { workedJob } from '#tests/worked-job.ts';
-import { orderPlants } from '#shared-calc/jobs/order-plants.ts';
-import { paneCuts } from '#shared-calc/jobs/pane-cuts.ts';
-import { supplierOrders, type SupplierOrder } from '#shared-calc/papers/supplier-orders.ts';
-import { calendarOf } from '#shared-calc/prepare/calendar-of.ts';
-import { pricedPlants } from '#shared-calc/jobs/choose-plants.ts';
-import { DEMO_DAY, demoPrices } from '#tests/demo-bench.ts';
-import { jobOf, libraryJob, valueOf } from '#tests/shared-calc/jobs/demo-jobs.ts';
+import { orderPaper } from '#shared-calc/papers/order-paper.ts';
+import { jobPaperInput } from '#shared-calc/papers/paper-input.ts';
+import { supplierOrder, type SupplierOrder } from '#shared-calc/papers/supplier-orders.ts';
+import { derive } from '#shared-calc/derive/derived.ts';
+import type { Records } from '#shared-calc/records/records.ts';
+import { DEMO_DAY } from '#tests/demo-bench.ts';
+import { done } from '#tests/shared-calc/acts/do-act.ts';
+import { libraryJob, valueOf } from '#tests/shared-calc/jobs/demo-jobs.ts';
 
-/** The orders for the library's T05, with the stock of the demo's Store. */
-function libraryOrders(): ReadonlyMap<string, SupplierOrder> {
-  const records = libraryJob({ audience: 'Children of the school next door' });
-  const { run } = valueOf(derive(records, DEMO_DAY).run({ jobs: ['J02'] }));
-  const { bench } = workedJob(records, jobOf(records, 'J02'), DEMO_DAY);
-  const { survey } = jobOf(records, 'J02');
-  const orders = supplierOrders(
-    {
-      run,
-      on: DEMO_DAY,
-      calendar: calendarOf(records),
-      panes: paneCuts(bench).map((cut) => ({ ...cut, column: `J02 ${cut.column}` })),
-      plants: orderPlants([{ bench, survey }], pricedPlants(records, demoPrices(records))),
-      planned: [
-        { job: 'J02', plan: { steps: [{ step: 'tank', state: 'open', date: '2027-03-30', orderBy: '2027-03-16' }] } },
-      ],
-    },
-    records,
-  );
-  return new Map(orders.map((order) => [order.supplier, order]));
+/** The orders placed for the library's T05, with the stock of the demo's Store. */
+const placed = done(libraryJob({ audience: 'Children of the school next door' }), 'placeOrders', {
+  jobs: ['J02'],
+  note: '',
+}).records;
+
+function printed(records: Records, supplier: string): SupplierOrder | undefined {
+  const order = [...records.order.values()].find((each) => each.supplier === supplier);
+  return order && supplierOrder(order, records);
 }
 
-describe('supplierOrders', () => {
-  const orders = libraryOrders();
-
+describe('supplierOrder', () => {
   test('panes go to the cutter by their sizes, a tank by its ten working days', () => {
-    const greavel = orders.get('S-greavel');
+    const greavel = printed(placed, 'S-greavel');
     expect(greavel?.rows.map(({ material, what, cost }) => [material, what, cost])).toEqual([
-      ['T05', ['1 piece'], '148.00'],
-      ['M25a', ['1 piece'], '10.00'],
-      ['M25b', ['0.2495 m²', '1 of 597 × 418 mm, 4 mm glass (J02 T05)'], '11.60'],
+      ['T05', '1 piece', '148.00'],
+      ['M25a', '1 piece', '10.00'],
+      ['M25b', '1 of 597 × 418 mm, 4 mm glass (J02)', '11.60'],
     ]);
     expect([greavel?.goods, greavel?.carriage, greavel?.landed, greavel?.arrivesOn]).toEqual([
       '169.60',
@@ -49,34 +35,47 @@ describe('supplierOrders', () => {
     ]);
   });
 
-  test('each order says the last day to send it, and for whose handover', () => {
-    const days = [...orders.values()].map(({ supplier, orderBy }) => [supplier, orderBy?.day, orderBy?.job]);
-    expect(Object.fromEntries(days.map(([supplier, ...day]) => [supplier, day]))).toMatchObject({
-      'S-greavel': ['2027-03-16', 'J02'],
-      'S-marlvale': [undefined, undefined],
-    });
-  });
-
-  test('plants are ordered by name, harmless ones for children, on a day the plant house comes', () => {
-    const marlvale = orders.get('S-marlvale');
-    const climbers = marlvale?.rows.filter(({ material }) => material === 'P02');
-    expect(climbers).toEqual([
-      { material: 'P02', label: 'Marcgravia sp., shingling', what: ['3 pieces'], cost: '24.60', classCost: '11.70' },
-    ]);
-    expect(marlvale?.arrivesOn).toBe('2027-03-16');
-  });
-
-  test('an order is summed at the own prices of its plants, not at the price of their class', () => {
-    const rows = orders.get('S-marlvale')?.rows ?? [];
-    const sum = rows.reduce((all, { cost }) => all + Math.round(Number(cost) * 100), 0);
-    expect(rows.every(({ classCost }) => classCost !== undefined)).toBe(true);
-    expect(orders.get('S-marlvale')?.goods).toBe((sum / 100).toFixed(2));
+  test('plants are ordered by name at their own price, on a day the plant house comes', () => {
+    const marlvale = printed(placed, 'S-marlvale');
+    expect(marlvale?.rows.map(({ material, what }) => [material, what])).toContainEqual(['P02', '3 pieces']);
+    expect([marlvale?.arrivesOn, marlvale?.goods, marlvale?.plantsByClass]).toEqual(['2027-03-16', '83.00', '71.50']);
   });
 
   test('what the Store has is not ordered, and a least order is said', () => {
-    expect([...orders.values()].flatMap(({ rows }) => rows.map(({ material }) => material)).includes('M24')).toBe(
-      false,
-    );
-    expect(orders.get('S-marlvale')?.shortOfMinimum).toBe('');
+    expect([...placed.order.values()].flatMap(({ lines }) => lines.map(({ of }) => of))).not.toContain('M24');
+    expect(printed(placed, 'S-marlvale')?.shortOfMinimum).toBe('');
+    const one = { supplier: 'S-marlvale', packs: [{ pack: 'P13-1', count: 2 }], note: '' };
+    expect(printed(done(libraryJob(), 'newOrder', one).records, 'S-marlvale')?.shortOfMinimum).toBe('29.60');
+  });
+
+  test('printed again it is what was ordered, whatever prices and sizes are by now', () => {
+    const before = printed(placed, 'S-hollin');
+    const dearer = done(placed, 'put', {
+      kind: 'packPrice',
+      record: { ...priceOf(placed, 'M01-10'), priceCoins: 9999 },
+    });
+    const larger = done(dearer.records, 'setSizes', { job: 'J02', sizes: [{ tank: 'T08', count: 3 }] });
+    expect(printed(larger.records, 'S-hollin')).toEqual(before);
+  });
+});
+
+function priceOf({ packPrice }: Records, pack: string) {
+  const found = [...packPrice.values()].find((price) => price.pack === pack);
+  if (!found) throw new Error(`no price of ${pack}`);
+  return found;
+}
+
+describe('orderPaper', () => {
+  const titles = (records: Records) => {
+    const input = jobPaperInput(derive(records, DEMO_DAY), 'J02');
+    const paper = input && valueOf(orderPaper(input));
+    return paper?.document.blocks.flatMap((block) => (block.is === 'sheet' ? [block.text] : []));
+  };
+
+  test('the orders of a job are those placed, and then what is not ordered yet', () => {
+    const part = done(libraryJob(), 'placeOrders', { jobs: ['J02'], suppliers: ['S-hollin'], note: '' }).records;
+    expect(titles(part)?.[0]).toBe("Order to Hollin Lane Growers' Supply");
+    expect(titles(part)).toHaveLength(6);
+    expect(titles(placed)?.at(-1)).toBe('For us: when these goods come in');
   });
 });
