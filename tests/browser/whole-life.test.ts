@@ -274,16 +274,16 @@ async function handOver(page: Page): Promise<void> {
   await moveOn(page, 'watching', 'handed over');
   await onPaper(page, 'Handover card');
   await reads(page, [
-    'Handed over Thursday 6 May 2027.',
+    'Handed over Monday 8 March 2027.',
     'Every 3 weeks: Drain the water below the mesh',
     'Every 14 days: Empty, clean and rinse the can',
   ]);
 }
 
-/** Thu 6 May and 28 d. */
+/** Handed over on Mon 8 March, the day of the walk; a week and 28 d after it. */
 async function firstVisit(page: Page): Promise<void> {
   await onPaper(page, 'Care calendar Visits');
-  await reads(page, ['Thursday 13 May 2027: Call', 'Thursday 3 June 2027: First visit']);
+  await reads(page, ['Monday 15 March 2027: Call', 'Monday 5 April 2027: First visit']);
   await moveOn(page, 'in service');
   await toPart(page, 'What it took');
   await fill(page, 'Plants lost', '1');
