@@ -119,6 +119,7 @@ function wordsOf(line: Line | undefined): string {
 const houseEdits = { sendToHouse, writeLine, changeLine, removeLine, teachHouse, teachFromWatch } as const;
 const editNames = ['sendToHouse', 'writeLine', 'changeLine', 'removeLine', 'teachHouse', 'teachFromWatch'] as const;
 
+/** An act of those and its input. */
 export type HouseEdit = {
   readonly [N in keyof typeof houseEdits]: { readonly act: N; readonly input: InputOf<N> };
 }[keyof typeof houseEdits];

@@ -34,7 +34,7 @@ export function withMoves(
 }
 
 /** The state that a job is brought to by what has happened of it; `undefined` where it has come as far. */
-export function stateByFacts(derived: Derived, id: string): Job['state'] | undefined {
+function stateByFacts(derived: Derived, id: string): Job['state'] | undefined {
   const worked = derived.job(id);
   if (!worked || !isGateOpen(worked.job)) return undefined;
   const planned = worked.plan();

@@ -36,7 +36,7 @@ export function carriageSum(bills: readonly SupplierBill[]): number {
 }
 
 /** What a supplier asks for goods of this sum. */
-export function billOf(supplier: Supplier, goodsCoins: number): SupplierBill {
+function billOf(supplier: Supplier, goodsCoins: number): SupplierBill {
   return {
     supplier: supplier.id,
     name: supplier.name,

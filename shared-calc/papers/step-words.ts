@@ -19,7 +19,7 @@ export const stepWords: Readonly<Record<AnnouncedStep, StepWords>> = {
   media: { order: 'Order media', done: 'Media in; blend the mix' },
   panes: { order: 'Order the panes', done: 'Panes in' },
   lamps: { order: 'Order lamps and misting', done: 'Lamps and misting in' },
-  leaves: { done: 'Treat the leaves' },
+  leaves: { order: 'Order the leaves', done: 'Treat the leaves' },
   build: { done: 'Build' },
   handover: { done: 'Hand over' },
 };

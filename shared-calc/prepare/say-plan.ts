@@ -23,8 +23,12 @@ const ordered: Readonly<Record<PrepPlan['decides']['first'], string>> = {
  */
 export function sayDecides({ decides: { first, is, by }, because, late }: PrepPlan, what: string): string {
   if (is === 'waiting') return `It waits for ${because} until ${sayDay(by)}.`;
-  const act = first === 'tank' && is === 'to do' ? "Have the client's tank here" : ordered[first];
-  return `${act} by ${sayDay(by)} or ${what} opens ${late > 0 ? 'later still' : 'late'}.`;
+  return `${firstAct(first, is)} by ${sayDay(by)} or ${what} opens ${late > 0 ? 'later still' : 'late'}.`;
+}
+
+function firstAct(first: PrepPlan['decides']['first'], is: PrepPlan['decides']['is']): string {
+  if (first === 'tank' && is === 'to do') return "Have the client's tank here";
+  return first === 'leaves' && is === 'to order' ? 'Order the leaves' : ordered[first];
 }
 
 /**

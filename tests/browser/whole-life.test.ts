@@ -192,9 +192,9 @@ async function buy(page: Page): Promise<void> {
     'M01 Expanded clay 8-16 mm 9.82 L 7.00 L 1 × 10 L 9.80 9.80 7.18 L',
     'Marlvale Plant House goods 71.50, carriage 9.50, landed 81.00 cr Order by Wednesday 10 March 2027',
   ]);
-  await press(page, 'Mark as ordered');
-  await overrule(page, 'ordered', 'They are ordered');
-  await reads(page, ['J06 ordered. What comes in is received in the Store.'], 'footer');
+  await press(page, 'Place 5 orders');
+  await page.getByRole('dialog').getByRole('button', { name: 'Place 5 orders' }).click();
+  await reads(page, ['Ordered for J06. What comes in is taken in there.'], 'footer');
 }
 
 /** Mon 8 Mar and 4 working days is Fri 12, Tue 16 Mar and 30 d Thu 15 Apr, and 21 d Thu 6 May: scenario 11. */
@@ -202,7 +202,7 @@ async function planIt(page: Page): Promise<void> {
   await toPart(page, 'Dates of the job');
   await reads(page, [
     '8 days late because of plant quarantine: the handover moves from Wednesday 28 April to Thursday 6 May.',
-    'Order plants by Wednesday 10 March or Reading room opens later still.',
+    'Tuesday 16 March 2027 Plants in, to quarantine due 16 March 2027 (decides)',
     'Thursday 15 April 2027 Build',
   ]);
 }
@@ -237,10 +237,11 @@ async function claimCulture(page: Page): Promise<void> {
 /** The clay of the one order that came in; of leaves the store had 500 g, and 71.66 of them went in. */
 async function build(page: Page): Promise<void> {
   await follow(page, 'Buying');
-  await follow(page, 'Store');
-  await press(page, 'Receive an order');
-  await page.getByRole('dialog').getByLabel('Supplier').selectOption({ label: "Hollin Lane Growers' Supply" });
-  await press(page, 'Put it into the Store');
+  await follow(page, 'Orders');
+  const media = page.getByRole('row').filter({ hasText: "Hollin Lane Growers' Supply" });
+  await media.getByRole('link').click();
+  await press(page, 'Take in what came');
+  await press(page, 'Take it in');
   await onPaper(page, 'Build card');
   await reads(page, [
     'Expanded clay 8-16 mm 9.82 L',
@@ -273,16 +274,16 @@ async function handOver(page: Page): Promise<void> {
   await moveOn(page, 'watching', 'handed over');
   await onPaper(page, 'Handover card');
   await reads(page, [
-    'Handed over Thursday 6 May 2027.',
+    'Handed over Monday 8 March 2027.',
     'Every 3 weeks: Drain the water below the mesh',
     'Every 14 days: Empty, clean and rinse the can',
   ]);
 }
 
-/** Thu 6 May and 28 d. */
+/** Handed over on Mon 8 March, the day of the walk; a week and 28 d after it. */
 async function firstVisit(page: Page): Promise<void> {
   await onPaper(page, 'Care calendar Visits');
-  await reads(page, ['Thursday 13 May 2027: Call', 'Thursday 3 June 2027: First visit']);
+  await reads(page, ['Monday 15 March 2027: Call', 'Monday 5 April 2027: First visit']);
   await moveOn(page, 'in service');
   await toPart(page, 'What it took');
   await fill(page, 'Plants lost', '1');

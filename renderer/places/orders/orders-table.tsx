@@ -83,7 +83,7 @@ function LinesIn({ standing: { lines } }: { readonly standing: OrderStanding }) 
 const MOST_BARS = 12;
 
 /** The state of an order, and how late it is. */
-export function State({ standing: { state, lateDays } }: { readonly standing: OrderStanding }) {
+function State({ standing: { state, lateDays } }: { readonly standing: OrderStanding }) {
   if (lateDays > 0)
     return (
       <Flag state="stop" sign="stop">
