@@ -6,7 +6,8 @@ import type { Derived } from '#shared-calc/derive/derived.ts';
 import { freezeQuote } from '#shared-calc/jobs/freeze-quote.ts';
 import { issueQuote, latestQuote } from '#shared-calc/jobs/issue-quote.ts';
 import { readQuoteBody } from '#shared-calc/jobs/quote-body.ts';
-import { emptyChange, type Change } from '#shared-calc/records/change.ts';
+import { isOpenOrder, orderStanding } from '#shared-calc/buy/order-standing.ts';
+import { applyChange, emptyChange, squashChanges, type Change } from '#shared-calc/records/change.ts';
 import type { IssuedQuote, Records } from '#shared-calc/records/records.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
 import { hashBody } from './issued.ts';
@@ -52,6 +53,36 @@ function payDeposit(derived: Derived, input: unknown): Result<Change, StoryFault
   return actTable.recordDeposit.run(derived, { job, coins: body.sums.depositCoins, ...reason });
 }
 
+const TakeIn = z.strictObject({
+  job: z.string(),
+  suppliers: z.array(z.string()),
+  part: z.boolean().default(false).describe('Only what is due by then; its first line where nothing is.'),
+});
+
+/** Takes in what suppliers still owe a job, whatever the numbers of its orders are. */
+function takeIn(derived: Derived, input: unknown): Result<Change, StoryFault> {
+  const { job, suppliers, part } = TakeIn.parse(input);
+  const { records, today } = derived;
+  const orders = [...records.order.values()].filter(
+    (order) =>
+      suppliers.includes(order.supplier) &&
+      isOpenOrder(orderStanding(records, order, today)) &&
+      order.lines.some((line) => line.for.some((each) => each.job === job)),
+  );
+  if (orders.length === 0) return failed({ kind: 'nothing-to-come' });
+  let now = derived;
+  const changes: Change[] = [];
+  for (const { id: order, lines } of orders) {
+    const due = lines.filter((line) => line.due <= today);
+    const came = (due.length > 0 ? due : lines.slice(0, 1)).map(({ n, count }) => ({ n, count }));
+    const change = actTable.receiveOrder.run(now, { order, note: '', ...(part && { lines: came }) });
+    if (!change.ok) return change;
+    now = now.update(applyChange(now.records, change.value));
+    changes.push(change.value);
+  }
+  return ok(squashChanges(`${job}: goods in`, changes));
+}
+
 const Reach = z.strictObject({ job: z.string(), state: z.string(), ...reasonFields });
 
 /** Moves a job on to a state, unless what happened has brought it there. */
@@ -65,4 +96,5 @@ export const storyActs: ReadonlyMap<string, StoryAct> = new Map([
   ['issue', issue],
   ['payDeposit', payDeposit],
   ['reach', reach],
+  ['takeIn', takeIn],
 ]);

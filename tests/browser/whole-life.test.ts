@@ -192,9 +192,9 @@ async function buy(page: Page): Promise<void> {
     'M01 Expanded clay 8-16 mm 9.82 L 7.00 L 1 × 10 L 9.80 9.80 7.18 L',
     'Marlvale Plant House goods 71.50, carriage 9.50, landed 81.00 cr Order by Wednesday 10 March 2027',
   ]);
-  await press(page, 'Mark as ordered');
-  await overrule(page, 'ordered', 'They are ordered');
-  await reads(page, ['J06 ordered. What comes in is received in the Store.'], 'footer');
+  await press(page, 'Place 5 orders');
+  await page.getByRole('dialog').getByRole('button', { name: 'Place 5 orders' }).click();
+  await reads(page, ['Ordered for J06. What comes in is taken in there.'], 'footer');
 }
 
 /** Mon 8 Mar and 4 working days is Fri 12, Tue 16 Mar and 30 d Thu 15 Apr, and 21 d Thu 6 May: scenario 11. */
@@ -202,7 +202,7 @@ async function planIt(page: Page): Promise<void> {
   await toPart(page, 'Dates of the job');
   await reads(page, [
     '8 days late because of plant quarantine: the handover moves from Wednesday 28 April to Thursday 6 May.',
-    'Order plants by Wednesday 10 March or Reading room opens later still.',
+    'Tuesday 16 March 2027 Plants in, to quarantine due 16 March 2027 (decides)',
     'Thursday 15 April 2027 Build',
   ]);
 }
@@ -237,10 +237,11 @@ async function claimCulture(page: Page): Promise<void> {
 /** The clay of the one order that came in; of leaves the store had 500 g, and 71.66 of them went in. */
 async function build(page: Page): Promise<void> {
   await follow(page, 'Buying');
-  await follow(page, 'Store');
-  await press(page, 'Receive an order');
-  await page.getByRole('dialog').getByLabel('Supplier').selectOption({ label: "Hollin Lane Growers' Supply" });
-  await press(page, 'Put it into the Store');
+  await follow(page, 'Orders');
+  const media = page.getByRole('row').filter({ hasText: "Hollin Lane Growers' Supply" });
+  await media.getByRole('link').click();
+  await press(page, 'Take in what came');
+  await press(page, 'Take it in');
   await onPaper(page, 'Build card');
   await reads(page, [
     'Expanded clay 8-16 mm 9.82 L',

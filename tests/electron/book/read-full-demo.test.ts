@@ -2,9 +2,11 @@ import { join } from 'node:path';
 import { describe, expect, onTestFinished, test } from 'vitest';
 import { readFullDemo } from '#electron/book/read-full-demo.ts';
 import { makeFullBook } from '#electron/book/seed-demo.ts';
+import { orderStanding } from '#shared-calc/buy/order-standing.ts';
 import { previousOpen } from '#shared-calc/calendar/work-calendar.ts';
 import { calendarOf } from '#shared-calc/prepare/calendar-of.ts';
 import { derive, type Derived } from '#shared-calc/derive/derived.ts';
+import { houseOffers } from '#shared-calc/derive/house-offers.ts';
 import { jobStates } from '#shared-calc/fields/job.ts';
 import { latestQuote } from '#shared-calc/jobs/issue-quote.ts';
 import { temporaryFolder, valueOf } from '#tests/electron/book/book-at-hand.ts';
@@ -68,6 +70,22 @@ describe('readFullDemo', () => {
     expect(count('not known yet')).toBeGreaterThan(5);
     expect(stops).toBeGreaterThan(0);
     expect(stops).toBeLessThan(10);
+  });
+
+  test('orders are in, partly in and open; one is late, and one is for the store', () => {
+    const { records } = toldOnMonday();
+    const orders = [...records.order.values()].map((order) => orderStanding(records, order, monday));
+    const states = Map.groupBy(orders, ({ state }) => state);
+
+    expect([...states.keys()].toSorted()).toEqual(['in', 'open', 'part in']);
+    expect(orders.filter(({ lateDays }) => lateDays > 0)).toHaveLength(1);
+    expect(orders.filter(({ order }) => order.lines.every((line) => line.for.length === 0))).toHaveLength(1);
+  });
+
+  test('a change of the house is offered to the jobs that are sold and not built', () => {
+    const offered = houseOffers(toldOnMonday()).map(({ job }) => job.state);
+
+    expect(offered.toSorted()).toEqual(['accepted', 'deposit in', 'in quarantine', 'ordered', 'ready to build']);
   });
 
   test('every place has something to show', () => {
