@@ -61,7 +61,7 @@ function markOf(standing: OrderStanding, chosen: string | undefined): 'here' | '
 function OrderLink({ id, isChosen }: { readonly id: string; readonly isChosen: boolean }) {
   return (
     <Link look="row" href={writeRoute('orders', id)} open={isChosen}>
-      {id}
+      <span class={css['number']}>{id}</span>
     </Link>
   );
 }

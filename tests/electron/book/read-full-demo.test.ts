@@ -26,6 +26,7 @@ describe('readFullDemo', () => {
     ['a Monday', monday],
     ['a Saturday', '2027-06-19'],
     ['the summer closing', '2027-08-04'],
+    ['the Monday after it', '2027-08-09'],
     ['a leap day', '2028-02-29'],
   ])('on %s no act of its story is refused', (_name, day) => {
     expect(valueOf(readFullDemo(day)).refused).toEqual([]);
