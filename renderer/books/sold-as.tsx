@@ -7,6 +7,7 @@ import { writeRoute } from '#renderer/frame/place-route.ts';
 import type { SoldJob } from '#shared-calc/derive/sold-job.ts';
 import { houseOffers, type HouseOffer } from '#shared-calc/derive/house-offers.ts';
 import { isUnsent, latestQuote } from '#shared-calc/jobs/issue-quote.ts';
+import { capital } from '#shared-calc/rule/capital.ts';
 import { changeInSentence, changeWords, differenceWords, effectWords } from '#shared-calc/papers/house-said.ts';
 import { paperDay } from '#shared-calc/papers/paper-words.ts';
 import { isSoldState } from '#shared-calc/jobs/house-changes.ts';
@@ -94,7 +95,7 @@ function Offer({ offer: { job, change, effect }, context, api }: OfferParts) {
   return (
     <div role="group" aria-label={`${change.id}: ${changeWords(change, context.display)}`}>
       <p>
-        {said} {effectWords(effect(), context)}.
+        {said} {capital(effectWords(effect(), context))}.
       </p>
       {change.note !== '' && <MutedLine>{change.note}</MutedLine>}
       <Buttons>

@@ -37,7 +37,7 @@ export function kindDemands(derived: Derived, kind: CultureKind): KindDemands {
     if (!worked) continue;
     const animals = animalsFor(worked.bench, worked.keys, kind);
     if (animals.ok && animals.value > 0) {
-      const left = animals.value - takenFor(derived.records, job.id, kind.id);
+      const left = animals.value - takenFor(derived.records, job.id, kind);
       const seeding = seedingOf(worked.bench, worked.keys, kind);
       if (left > 0) {
         demands.push({
@@ -57,9 +57,13 @@ export function kindDemands(derived: Derived, kind: CultureKind): KindDemands {
   };
 }
 
-/** Animals of a kind that were taken for a job already. */
-export function takenFor({ move }: Pick<Records, 'move'>, job: string, kind: string): number {
+/** Animals that were taken for a job already, of a kind or of another of the same animals. */
+export function takenFor(
+  { move, cultureKind }: Pick<Records, 'move' | 'cultureKind'>,
+  job: string,
+  { animals }: Pick<CultureKind, 'animals'>,
+): number {
   return [...move.values()]
-    .filter((each) => each.job === job && each.of === kind && each.what === 'used')
+    .filter((each) => each.job === job && each.what === 'used' && cultureKind.get(each.of)?.animals === animals)
     .reduce((sum, { amount }) => sum - amount, 0);
 }

@@ -21,13 +21,17 @@ const FED = 'feed';
 /** Feeding, so many days after the start or the last feed of each tub, and harvests for the builds that claim them. */
 export function tubItems(derived: Derived): readonly TodayDraft[] {
   const { records, today } = derived;
+  const given: Given = new Map();
   return [...records.cultureKind.values()].flatMap((kind) => {
     const tubs = tubsOf(records, kind.id, today);
     if (tubs.length === 0) return [];
     const feeds = tubs.flatMap(({ id, startedOn }) => feedItem(derived, kind, { id, startedOn }) ?? []);
-    return [...feeds, ...harvestItems(derived, kind)];
+    return [...feeds, ...harvestItems(derived, kind, given)];
   });
 }
+
+/** What earlier kinds give a job of the same animals: a build wants springtails, of whichever kind, once. */
+type Given = Map<string, number>;
 
 function feedItem(
   { records: { done } }: Derived,
@@ -48,38 +52,46 @@ function feedItem(
   };
 }
 
-function harvestItems(derived: Derived, kind: CultureKind): readonly TodayDraft[] {
+function harvestItems(derived: Derived, kind: CultureKind, given: Given): readonly TodayDraft[] {
   const { records, today } = derived;
-  const { demands } = isFlies(kind) ? { demands: [] } : kindDemands(derived, kind);
+  const keyOf = (job: string) => `${kind.animals} ${job}`;
+  const demands = kindDemands(derived, kind)
+    .demands.map((each) => ({ ...each, animals: each.animals - (given.get(keyOf(each.job)) ?? 0) }))
+    .filter(({ animals }) => animals > 0);
   if (demands.length === 0) return [];
   const board = cultureBoard({ kind, demands, tubs: tubsOf(records, kind.id, today), on: today });
-  return board.ok ? board.value.served.flatMap((served) => harvestsOf(served, derived)) : [];
+  const harvests = board.ok ? board.value.served.flatMap((served) => harvestsOf(served, derived)) : [];
+  for (const { job, animals } of harvests) given.set(keyOf(job), (given.get(keyOf(job)) ?? 0) + animals);
+  return harvests.map(harvestItem);
+}
+
+interface Harvest {
+  readonly tub: string;
+  readonly job: string;
+  readonly date: Day;
+  readonly animals: number;
 }
 
 /** What each job gets out of each tub. Only standing tubs have animals to take; a new one is started for its job. */
-function harvestsOf({ claim, from }: ServedClaim, { records }: Derived): readonly TodayDraft[] {
+function harvestsOf({ claim, from }: ServedClaim, { records }: Derived): readonly Harvest[] {
   const left = new Map(claim.byJob);
   return from.flatMap(({ tub, animals }) => {
     const stands = records.tub.get(tub);
     if (!stands) return [];
     const jobs = stands.claimedBy === undefined ? [...left.keys()] : [stands.claimedBy];
     let rest = animals;
-    return jobs.flatMap((job): readonly TodayDraft[] => {
+    return jobs.flatMap((job): readonly Harvest[] => {
       const wanted = left.get(job) ?? 0;
       const given = Math.min(rest, wanted);
       if (countUp(given) === 0) return [];
       rest -= given;
       left.set(job, wanted - given);
-      return [harvestItem(tub, job, { date: claim.date, animals: countUp(given) })];
+      return [{ tub, job, date: claim.date, animals: countUp(given) }];
     });
   });
 }
 
-function harvestItem(
-  tub: string,
-  job: string,
-  { date, animals }: { readonly date: Day; readonly animals: number },
-): TodayDraft {
+function harvestItem({ tub, job, date, animals }: Harvest): TodayDraft {
   return {
     key: `${tub} harvest ${job}`,
     tub,

@@ -224,7 +224,7 @@ function jobDemands(given: Arguments, kind: CultureKind, records: Records): Resu
   for (const id of jobIds(given)) {
     const demand = jobDemand(asOrder(given, 'job', id), kind, records);
     if (!demand.ok) return demand;
-    const animals = demand.value.animals - takenFor(records, id, kind.id);
+    const animals = demand.value.animals - takenFor(records, id, kind);
     demands.push({ ...demand.value, animals: Math.max(0, animals), job: id });
   }
   return ok(demands);

@@ -93,6 +93,26 @@ describe('a tub', () => {
     ]);
     expect([ofTub(fed, '2027-03-16'), ofTub(fed, '2027-03-17')]).toEqual([[], [['2027-03-17', 'feed K1', 0]]]);
   });
+
+  test('gives a build its springtails once, though tubs of two kinds have them', () => {
+    const both = withRecords(paid('2027-06-28', '2027-03-01'), 'tub', [
+      { ...tub, startedOn: '2027-03-01' },
+      { ...tub, id: 'K2', kind: 'C2', startedOn: '2027-03-01' },
+    ]);
+    const harvests = (records: Records) =>
+      todo(records, '2027-03-08', 120).filter(([, what]) => what.startsWith('harvest'));
+    expect(harvests(both).map(([, what]) => what)).toEqual(['harvest 710 for J02']);
+    const harvest = {
+      id: 'MV-1',
+      lot: 'K2',
+      of: 'C2',
+      on: '2027-03-30',
+      what: 'used',
+      amount: -710,
+      note: '',
+    } as const;
+    expect(harvests(withRecords(both, 'move', [{ ...harvest, job: 'J02' }]))).toEqual([]);
+  });
 });
 
 describe('an order', () => {
