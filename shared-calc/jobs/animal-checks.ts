@@ -32,8 +32,8 @@ export function roomOf(bench: Bench, column: string): Room {
 
 const KEEPER: Decides = 'Experienced keeper';
 
-export const NO_KIND =
-  "No kind named: ceiling, floor and band are the house's, and whether it crushes small plants is not known yet.";
+export const NO_KIND = "No kind named: ceiling, floor and band are the house's.";
+const NO_KIND_KNOWN = `${NO_KIND} Whether it crushes small plants is not known yet.`;
 
 /** `4 of Small bold frog`, or that nobody has named a kind. */
 export function sayAnimals({ kind, count }: SizeAnimals): string {
@@ -46,7 +46,7 @@ export function sayAnimals({ kind, count }: SizeAnimals): string {
 export function animalChecks(animals: SizeAnimals, room: Room, display: Display): readonly AnimalCheck[] {
   const { kind, count } = animals;
   if (count === 0) return [];
-  if (!kind) return [unknown('animalKind', NO_KIND)];
+  if (!kind) return [unknown('animalKind', NO_KIND_KNOWN)];
   return [envelope(kind), roomFor(kind, room, display), group(kind, count)];
 }
 

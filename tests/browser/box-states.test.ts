@@ -271,7 +271,7 @@ describe('each state of a box', () => {
     expect(foot.map((box) => [box?.figure, box?.said, box?.sign])).toEqual([
       ['1,318.58', '1 old price', true],
       ['', 'waits on drainage depth', true],
-      ['', '1 stop2 watch1 advice1 out of range2 in a cycle', true],
+      ['', '1 stop2 watch7 not known yet1 advice1 out of range2 in a cycle', true],
     ]);
   });
 

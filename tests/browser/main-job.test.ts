@@ -48,6 +48,7 @@ async function writeInHouse(line: string, text: string): Promise<void> {
   await page.locator(`[data-line="${line}"] button`).dblclick();
   await page.locator(`[data-line="${line}"] textarea`).fill(text);
   await page.keyboard.press('Enter');
+  await page.getByRole('dialog').getByRole('button', { name: 'Put in force' }).click();
   await page.getByRole('link', { name: 'Size bench' }).click();
   await page.waitForSelector('[role="gridcell"]');
 }

@@ -5,7 +5,7 @@ import { noneComplained, useServedBook } from './use-served-book.ts';
 import { withSizes, writeIn } from './write-in.ts';
 
 const sizes = ['T01', 'T02', 'T03', 'T04', 'T05', 'T06'] as const;
-const rows = 57;
+const rows = 58;
 /** All these lines and six sizes are drawn at once. */
 const wide = { width: 2560, height: 2000 };
 const pages = useServedBook();
@@ -88,7 +88,7 @@ function shownLike(text: string, shown: string): string {
   return [shown.includes(',') ? whole.replace(/\B(?=(\d{3})+$)/g, ',') : whole, ...rest].join('.');
 }
 
-describe('a block of 57 lines and 6 sizes', () => {
+describe('a block of 58 lines and 6 sizes', () => {
   beforeAll(() => page.setViewportSize(wide));
 
   test('copied, it is what is shown, in full; pasted back with every well changed, it is one edit', async () => {

@@ -54,7 +54,7 @@ const steps: readonly Said[] = [
       '! Against it, not known yet: T05: Nobody has measured all of the clear room: length 610\u00a0mm, clear not asked; depth 455\u00a0mm, clear not asked; height with its cover 609\u00a0mm, clear not asked. Measure it there.',
       '! Against it, not known yet: T05: Filled it weighs 64.48\u00a0kg at worst, with the drain blocked; nobody has asked what the shelf is rated for. Ask the building owner.',
       '! Against it, not known yet: T05: Nobody has asked whether the sun strikes the glass; the hottest day counts none. Ask the caretaker.',
-      "! Against it, not known yet: T05: No kind named: ceiling, floor and band are the house's, and whether it crushes small plants is not known yet.",
+      "! Against it, not known yet: T05: No kind named: ceiling, floor and band are the house's. Whether it crushes small plants is not known yet.",
       "! Against it, may not hold: T05: 28.69\u00a0degC on a hot day is above the animals' ceiling of 27\u00a0degC. It may not: warming factor at 1.60. Measure it.",
       '! Against it, may not hold: T05: The drainage fills in 23.3\u00a0d; plan to drain or mist less. It may not: air factor at 0.50. Measure it.',
       '! Against it, watch: T05: A pane of this length wants 5\u00a0mm or a rail under it.',

@@ -19,7 +19,7 @@ export const unasked = (kg: string): readonly (readonly [says: string, decides: 
     'Experienced keeper or vet decides',
   ],
   [
-    "No kind named: ceiling, floor and band are the house's, and whether it crushes small plants is not known yet.",
+    "No kind named: ceiling, floor and band are the house's. Whether it crushes small plants is not known yet.",
     'Experienced keeper decides',
   ],
 ];

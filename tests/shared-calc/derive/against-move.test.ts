@@ -54,7 +54,7 @@ describe('againstMove', () => {
       ['not known yet', 'T05: Nobody has measured all of the clear room: length 610 mm, clear not ask'],
       ['not known yet', 'T05: Filled it weighs 59.38 kg at worst, with the drain blocked; nobody has '],
       ['not known yet', 'T05: Nobody has asked whether the sun strikes the glass; the hottest day cou'],
-      ['not known yet', "T05: No kind named: ceiling, floor and band are the house's, and whether it "],
+      ['not known yet', "T05: No kind named: ceiling, floor and band are the house's. Whether it crus"],
       ['may not hold', 'T05: The drainage fills in 23.3 d; plan to drain or mist less. It may not: a'],
       ['watch', 'T05: A pane of this length wants 5 mm or a rail under it.'],
     ]);

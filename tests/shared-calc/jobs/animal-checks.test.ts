@@ -26,7 +26,7 @@ describe('animalChecks', () => {
   test('a size with no kind says so plainly', () => {
     expect([statesOf({}), saidOf({ count: 3 })]).toEqual([
       ['animalKind watch not known yet'],
-      ["No kind named: ceiling, floor and band are the house's, and whether it crushes small plants is not known yet."],
+      ["No kind named: ceiling, floor and band are the house's. Whether it crushes small plants is not known yet."],
     ]);
   });
 

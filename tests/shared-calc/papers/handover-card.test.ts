@@ -28,10 +28,7 @@ function cardOf(recipe: string, sizes: readonly string[], job: Readonly<Record<s
 describe('handoverCards', () => {
   test('T05 Full says what it is kept at and what is set', () => {
     expect(cardOf('H1', ['T05']).keep).toEqual([
-      [
-        'Animals',
-        "No kind named: ceiling, floor and band are the house's, and whether it crushes small plants is not known yet.",
-      ],
+      ['Animals', "No kind named: ceiling, floor and band are the house's."],
       ['Temperature', '18\u00a0degC to 27\u00a0degC'],
       ['Humidity', '75\u00a0% to 95\u00a0%'],
       ['Light', '12\u00a0h a day, on the timer'],
@@ -120,7 +117,7 @@ describe('watchCards', () => {
     ]);
     expect(card?.expected).toEqual([
       'On the hottest day the recipe expects 29.3\u00a0degC, up to 33.0\u00a0degC in the tank.',
-      "No kind named: ceiling, floor and band are the house's, and whether it crushes small plants is not known yet.",
+      "No kind named: ceiling, floor and band are the house's.",
     ]);
   });
 });

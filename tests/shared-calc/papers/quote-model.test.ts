@@ -49,7 +49,10 @@ describe('quoteModel', () => {
 
   test('what was found or assumed says its own for each size where they differ', () => {
     const assumed = Object.fromEntries(model.assumed.map(({ label, value }) => [label, value]));
-    expect([assumed['Shelf rating'], assumed['Altitude']]).toEqual(['T05 100\u00a0kg, T07 80\u00a0kg', '650\u00a0m']);
+    expect([assumed['Shelf rating'], assumed['Altitude']]).toEqual([
+      'T05 100\u00a0kg (assumed), T07 80\u00a0kg',
+      '650\u00a0m (assumed)',
+    ]);
   });
 
   test('a check that does not hold stands before the standing cautions, with its size and who decides', () => {
