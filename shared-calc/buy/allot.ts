@@ -106,7 +106,7 @@ export function allot(claims: readonly Claim[], supplies: Supplies): Allotment {
 }
 
 function supplyOf({ own, ordered, ...lent }: Take): Supply {
-  return { stock: own + fromStore(lent), coming: ordered + sumOf(lent.lines) };
+  return { stock: own + fromStore(lent), coming: ordered + sumOf(lent.lines), cut: own };
 }
 
 function fromStore({ beside, lots }: Pick<Take, 'beside' | 'lots'>): number {

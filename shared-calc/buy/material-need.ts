@@ -53,6 +53,8 @@ export interface Supply {
   readonly stock: number;
   /** Ordered already. */
   readonly coming?: number;
+  /** Of goods cut to size, what of the stock was cut for it: nothing else fits. */
+  readonly cut?: number;
   /** In the Store as well, and not for this need. */
   readonly beside?: number;
 }
@@ -62,9 +64,9 @@ export function materialNeed(goods: Goods, uses: readonly Use[], supply: Supply)
   const used = uses.reduce((sum, use) => sum + use.amount, 0);
   const coins = uses.map((use) => roundCoins(use.amount * unitPriceCoins(goods)));
   const costCoins = coins.reduce((sum, each) => sum + each, 0);
-  const { stock, coming = 0, beside = 0 } = supply;
+  const { stock, coming = 0, beside = 0, cut = 0 } = supply;
   const onHand = goods.sale === 'cut' ? 0 : stock + beside;
-  const chosen = choose(goods, { used, given: goods.sale === 'cut' ? coming : stock + coming, costCoins });
+  const chosen = choose(goods, { used, given: goods.sale === 'cut' ? cut + coming : stock + coming, costCoins });
   if (!chosen.ok) return chosen;
   const { material, label, unit, sale, keeps, supplier } = goods;
   return ok({

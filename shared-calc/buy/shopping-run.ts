@@ -103,7 +103,7 @@ const STORE = '';
 
 function pooled({ goods }: GivenGoods, material: string): Supply | undefined {
   const of = goods.get(material);
-  return of && { stock: of.given, coming: of.coming, beside: of.onHand - of.given };
+  return of && { stock: of.given, coming: of.coming, cut: of.given, beside: of.onHand - of.given };
 }
 
 function eachGiven(

@@ -168,13 +168,14 @@ describe('laws of a run over jobs', () => {
     );
   });
 
-  test('placing a run twice buys nothing the second time', () => {
+  // With the seed, the panes of one job are in and those of another are ordered.
+  test.each([{}, { seed: -273_763_451 }])('placing a run twice buys nothing the second time %j', (seeded) => {
     fc.assert(
       fc.property(workshops, ({ records, jobs }) => {
         const again = runOf(placed(records, jobs), jobs);
         expect(again.materials.filter(({ costCoins }) => costCoins > 0).map(({ material }) => material)).toEqual([]);
       }),
-      { numRuns: 6 },
+      { numRuns: 6, ...seeded },
     );
   });
 });
