@@ -64,9 +64,9 @@ export function materialNeed(goods: Goods, uses: readonly Use[], supply: Supply)
   const used = uses.reduce((sum, use) => sum + use.amount, 0);
   const coins = uses.map((use) => roundCoins(use.amount * unitPriceCoins(goods)));
   const costCoins = coins.reduce((sum, each) => sum + each, 0);
-  const { stock, coming = 0, beside = 0, cut = 0 } = supply;
+  const { stock, beside = 0 } = supply;
   const onHand = goods.sale === 'cut' ? 0 : stock + beside;
-  const chosen = choose(goods, { used, given: goods.sale === 'cut' ? cut + coming : stock + coming, costCoins });
+  const chosen = choose(goods, { used, given: givenOf(goods, supply), costCoins });
   if (!chosen.ok) return chosen;
   const { material, label, unit, sale, keeps, supplier } = goods;
   return ok({
@@ -86,6 +86,10 @@ export function materialNeed(goods: Goods, uses: readonly Use[], supply: Supply)
     byGroup: sharesOf(uses, coins, chosen.value.costCoins),
     oldPrice: goods.packs.some((pack, at) => pack.old && (at === 0 || isTaken(chosen.value, pack.id))),
   });
+}
+
+function givenOf({ sale }: Goods, { stock, coming = 0, cut = 0 }: Supply): number {
+  return (sale === 'cut' ? cut : stock) + coming;
 }
 
 interface NeedRequest {
