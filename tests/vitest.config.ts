@@ -9,9 +9,10 @@ const long = [
   'tests/long/**/*.test.ts',
   'tests/browser/stand-in/bench-page.test.ts',
   // Slow ones of the whole program; the others of their folders show the usual way.
-  'tests/browser/{asked-and-said,bridge,killed-service,rule-faults,two-windows,whole-life}.test.ts',
+  'tests/browser/{asked-and-said,bridge,drawing,hostile,killed-service,main-job,paste,rule-faults,two-windows,whole-life}.test.ts',
   'tests/electron/host/killed-host.test.ts',
   'tests/faults/kills.test.ts',
+  'tests/renderer/store/rename-every-line.test.ts',
   'tests/renderer/books/book-place.test.ts',
   'tests/renderer/places/{money-places,quiet-places}.test.ts',
   'tests/renderer/places/prepare/prepare-page.test.ts',
