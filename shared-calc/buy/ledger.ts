@@ -115,6 +115,11 @@ export function lotsOf({ move }: Pick<Records, 'move'>, goods: string): readonly
   return indexOf(move).byGoods.get(goods) ?? [];
 }
 
+/** Moves of a line of an order, in order of day. */
+export function movesOfLine({ move }: Pick<Records, 'move'>, order: string, n: number): readonly Move[] {
+  return indexOf(move).byLine.get(lineKey(order, n)) ?? [];
+}
+
 /** What stands in a lot at the end of a day. */
 export function balance({ moves }: Pick<Lot, 'moves'>, day: Day): number {
   let stands = 0;
@@ -250,7 +255,7 @@ interface AskedLine {
 }
 
 function comingLine(records: LedgerRecords, { order, line, asked }: AskedLine): ComingLine {
-  const came = (indexOf(records.move).byLine.get(lineKey(order, line.n)) ?? []).filter(({ on }) => on <= asked);
+  const came = movesOfLine(records, order, line.n).filter(({ on }) => on <= asked);
   const sum = (what: Move['what'], job?: string) =>
     sumOf(
       came.filter((each) => each.what === what && (job === undefined || each.job === job)),

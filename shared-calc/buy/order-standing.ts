@@ -1,6 +1,6 @@
 import { daysBetween, type Day } from '#shared-calc/calendar/day.ts';
 import type { Move, Order, Records } from '#shared-calc/records/records.ts';
-import { NOTHING } from './ledger.ts';
+import { movesOfLine, NOTHING } from './ledger.ts';
 
 export type OrderLine = Order['lines'][number];
 
@@ -35,9 +35,8 @@ export interface OrderStanding {
 
 /** What came of an order up to a day: its state is worked from its moves, and never stored. */
 export function orderStanding(records: Pick<Records, 'move'>, order: Order, on: Day): OrderStanding {
-  const moves = movesOfOrder(records, order.id).filter((move) => move.on <= on);
   const isClosed = order.closedOn !== undefined && order.closedOn <= on;
-  const all = order.lines.map((line) => lineStanding(line, moves));
+  const all = order.lines.map((line) => lineStanding(line, receiptsOf(records, { order: order.id, line, on })));
   const isIn = all.every(({ open }) => open === 0);
   const lines = isClosed ? all.map((each) => ({ ...each, open: 0 })) : all;
   const waited = lines.filter(({ open }) => open > 0);
@@ -79,8 +78,18 @@ export function lastDue(lines: readonly Pick<OrderLine, 'due'>[]): Day {
   );
 }
 
-function lineStanding(line: OrderLine, moves: readonly Move[]): LineStanding {
-  const came = moves.filter((move) => move.line === line.n);
+interface LineOn {
+  readonly order: string;
+  readonly line: OrderLine;
+  readonly on: Day;
+}
+
+/** What came of a line up to a day, in order of day. */
+function receiptsOf(records: Pick<Records, 'move'>, { order, line, on }: LineOn): readonly Move[] {
+  return movesOfLine(records, order, line.n).filter((move) => move.what === 'in' && move.on <= on);
+}
+
+function lineStanding(line: OrderLine, came: readonly Move[]): LineStanding {
   const amount = came.reduce((sum, move) => sum + move.amount, 0);
   const cameOn = came.at(-1)?.on;
   return {
@@ -101,25 +110,4 @@ function stateOf(lines: readonly LineStanding[], { isIn, isClosed }: Ended): Ord
   if (isIn) return 'in';
   if (isClosed) return 'closed';
   return lines.some(({ came }) => came > NOTHING) ? 'part in' : 'open';
-}
-
-const indexes = new WeakMap<Records['move'], ReadonlyMap<string | undefined, readonly Move[]>>();
-
-/** What came of an order, in order of day. */
-function movesOfOrder({ move }: Pick<Records, 'move'>, order: string): readonly Move[] {
-  const known = indexes.get(move) ?? Map.groupBy([...move.values()].filter(isReceipt).toSorted(byDay), ofOrder);
-  indexes.set(move, known);
-  return known.get(order) ?? [];
-}
-
-function isReceipt({ what, order }: Move): boolean {
-  return what === 'in' && order !== undefined;
-}
-
-function ofOrder({ order }: Move): string | undefined {
-  return order;
-}
-
-function byDay(one: Move, other: Move): number {
-  return one.on < other.on ? -1 : Number(one.on > other.on);
 }

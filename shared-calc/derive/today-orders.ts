@@ -1,5 +1,5 @@
 import type { Day } from '#shared-calc/calendar/day.ts';
-import { NOTHING } from '#shared-calc/buy/ledger.ts';
+import { orderStanding } from '#shared-calc/buy/order-standing.ts';
 import { sayDay } from '#shared-calc/prepare/say-day.ts';
 import type { Order, Records } from '#shared-calc/records/records.ts';
 import type { Derived } from './derived.ts';
@@ -11,7 +11,9 @@ export function orderItems({ records, today }: Derived): readonly TodayDraft[] {
 }
 
 function orderItem(order: Order, records: Records, today: Day): TodayDraft | undefined {
-  const open = openLines(order, records, today);
+  if (order.on > today) return undefined;
+  const { lines } = orderStanding(records, order, today);
+  const open = lines.filter((each) => each.open > 0).map(({ line }) => line);
   const due = open.map((line) => line.due).toSorted()[0];
   if (due === undefined) return undefined;
   const jobs = new Set(open.flatMap((line) => line.for.map(({ job }) => job)));
@@ -27,16 +29,4 @@ function orderItem(order: Order, records: Records, today: Day): TodayDraft | und
     why: `${supplier}, promised for ${sayDay(due)}; ${open.length} of ${order.lines.length} lines are out`,
     tick: { is: 'go' },
   };
-}
-
-/** Lines of which something is still to come; none of an order that is closed. */
-function openLines({ id, on, closedOn, lines }: Order, records: Records, today: Day): Order['lines'] {
-  if (on > today || (closedOn !== undefined && closedOn <= today)) return [];
-  return lines.filter((line) => line.count * line.amount - cameOf(id, line.n, records) > NOTHING);
-}
-
-function cameOf(order: string, line: number, { move }: Pick<Records, 'move'>): number {
-  return [...move.values()]
-    .filter((each) => each.order === order && each.line === line && each.what === 'in')
-    .reduce((sum, { amount }) => sum + amount, 0);
 }
