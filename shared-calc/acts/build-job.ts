@@ -1,4 +1,4 @@
-import { goodsInLedger, isPlantGoods, keptIn, lotsOf, membersOf, NOTHING } from '#shared-calc/buy/ledger.ts';
+import { goodsInLedger, isPlantGoods, kept, lotsOf, membersOf, NOTHING } from '#shared-calc/buy/ledger.ts';
 import { partsSum, takeLots, type LotPart, type Taking } from '#shared-calc/buy/take-lots.ts';
 import type { Day } from '#shared-calc/calendar/day.ts';
 import { squashChanges, type Change } from '#shared-calc/records/change.ts';
@@ -63,8 +63,19 @@ function madeForIt(records: Records, job: string, on: Day): readonly LotPart[] {
   const isMade = (of: string) => records.material.get(of)?.sale === 'cut' || records.quoteLine.has(of);
   return goodsInLedger(records)
     .filter(isMade)
-    .flatMap((of) => lotsOf(records, of))
-    .map((lot) => ({ lot, amount: keptIn(lot, on).get(job) ?? 0 }))
+    .flatMap((of) => keptParts(records, { of, job, on }));
+}
+
+interface KeptGoods {
+  readonly of: string;
+  readonly job: string;
+  readonly on: Day;
+}
+
+/** What is kept of some goods for a job, lot by lot. */
+function keptParts(records: Records, { of, job, on }: KeptGoods): readonly LotPart[] {
+  return lotsOf(records, of)
+    .map((lot) => ({ lot, amount: kept(lot, job, on) }))
     .filter(({ amount }) => amount > NOTHING);
 }
 
@@ -72,13 +83,11 @@ type PlantsTaking = Omit<Taking, 'from' | 'lot' | 'job'> & { readonly job: strin
 
 /** Those kept for the job go into the tank, more than its bench asks for and out of quarantine as well. */
 function plantsTaken(records: Records, taking: PlantsTaking): readonly LotPart[] {
-  const kept = taking.members
-    .flatMap((of) => lotsOf(records, of))
-    .map((lot) => ({ lot, amount: keptIn(lot, taking.on).get(taking.job) ?? 0 }))
-    .filter(({ amount }) => amount > NOTHING);
-  const { job: _, ...free } = { ...taking, amount: taking.amount - partsSum(kept) };
+  const { members, job, on } = taking;
+  const own = members.flatMap((of) => keptParts(records, { of, job, on }));
+  const { job: _, ...free } = { ...taking, amount: taking.amount - partsSum(own) };
   const more = takeLots(records, { ...free, from: 'usable' });
-  const all = Map.groupBy([...kept, ...more], ({ lot }) => lot);
+  const all = Map.groupBy([...own, ...more], ({ lot }) => lot);
   return [...all].map(([lot, parts]) => ({ lot, amount: partsSum(parts) }));
 }
 

@@ -1,4 +1,4 @@
-import { keptIn, lotsOf, membersOf, NOTHING, type Lot } from '#shared-calc/buy/ledger.ts';
+import { kept, lotsOf, membersOf, NOTHING } from '#shared-calc/buy/ledger.ts';
 import { partsSum, takeLots, type LotPart } from '#shared-calc/buy/take-lots.ts';
 import { unitInStore } from '#shared-calc/buy/unit-of-goods.ts';
 import type { Day } from '#shared-calc/calendar/day.ts';
@@ -53,16 +53,12 @@ function keptParts(records: Pick<Records, 'move'>, { job, members, on }: KeptOf,
   const parts: LotPart[] = [];
   let left = most;
   for (const lot of members.flatMap((of) => lotsOf(records, of))) {
-    const amount = Math.min(left, keptNow(lot, job, on));
+    const amount = Math.min(left, kept(lot, job, on));
     if (amount <= NOTHING) continue;
     parts.push({ lot, amount });
     left -= amount;
   }
   return parts;
-}
-
-function keptNow(lot: Lot, job: string, on: Day): number {
-  return keptIn(lot, on).get(job) ?? 0;
 }
 
 /** Gives back all that is kept for a job. */
