@@ -55,6 +55,18 @@ function useAmount({ unit }: StoredGoods, { display }: BookContext, low: number)
   return { text, setText, wrong: read.ok ? undefined : read.fault, value: read.ok ? read.value : undefined };
 }
 
+interface AmountParts {
+  readonly label: string;
+  readonly unit: string;
+  readonly amount: ReturnType<typeof useAmount>;
+}
+
+function AmountField({ label, unit, amount: { text, setText, wrong } }: AmountParts) {
+  return (
+    <TextField label={label} unit={unit === 'each' ? '' : unit} figure text={text} typing={setText} wrong={wrong} />
+  );
+}
+
 function TakeOrKeep({ row, context, api }: RowParts) {
   const amount = useAmount(row, context, 1e-6);
   const [job, setJob] = useState(api.job.peek() ?? '');
@@ -72,14 +84,7 @@ function TakeOrKeep({ row, context, api }: RowParts) {
     <section>
       <h3>Use some, or keep it for a job</h3>
       <Fields>
-        <TextField
-          label="Amount"
-          unit={unit === 'each' ? '' : unit}
-          figure
-          text={amount.text}
-          typing={amount.setText}
-          wrong={amount.wrong}
-        />
+        <AmountField label="Amount" unit={unit} amount={amount} />
         <ChoiceField label="Job" value={job} options={jobOptions(context.records, 'no job')} choose={setJob} />
       </Fields>
       <Buttons>
@@ -115,14 +120,7 @@ function CountOrWaste({ row, context, api }: RowParts) {
     <section>
       <h3>Count it, or write some off</h3>
       <Fields>
-        <TextField
-          label="Counted or lost"
-          unit={unit === 'each' ? '' : unit}
-          figure
-          text={amount.text}
-          typing={amount.setText}
-          wrong={amount.wrong}
-        />
+        <AmountField label="Counted or lost" unit={unit} amount={amount} />
         <TextField label="Why" hint="as: a bag was torn" text={why} typing={setWhy} />
       </Fields>
       <Buttons>
