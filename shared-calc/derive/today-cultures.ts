@@ -8,6 +8,7 @@ import { flyShelf } from '#shared-calc/prepare/fly-shelf.ts';
 import type { ServedClaim } from '#shared-calc/prepare/serve-claims.ts';
 import { sayDay } from '#shared-calc/prepare/say-day.ts';
 import { tubsOf } from '#shared-calc/prepare/standing-tub.ts';
+import type { Display } from '#shared-calc/quantity/shown-unit.ts';
 import { writeNumber } from '#shared-calc/quantity/write-figure.ts';
 import type { CultureKind } from '#shared-calc/records/records.ts';
 import { countUp } from '#shared-calc/trade/count-up.ts';
@@ -62,7 +63,7 @@ function harvestItems(derived: Derived, kind: CultureKind, given: Given): readon
   const board = cultureBoard({ kind, demands, tubs: tubsOf(records, kind.id, today), on: today });
   const harvests = board.ok ? board.value.served.flatMap((served) => harvestsOf(served, derived)) : [];
   for (const { job, animals } of harvests) given.set(keyOf(job), (given.get(keyOf(job)) ?? 0) + animals);
-  return harvests.map(harvestItem);
+  return harvests.map((each) => harvestItem(each, derived.display));
 }
 
 interface Harvest {
@@ -91,13 +92,13 @@ function harvestsOf({ claim, from }: ServedClaim, { records }: Derived): readonl
   });
 }
 
-function harvestItem({ tub, job, date, animals }: Harvest): TodayDraft {
+function harvestItem({ tub, job, date, animals }: Harvest, display: Display): TodayDraft {
   return {
     key: `${tub} harvest ${job}`,
     tub,
     job,
     day: date,
-    what: `harvest ${writeNumber(animals, 0)} for ${job}`,
+    what: `harvest ${writeNumber(animals, 0, display)} for ${job}`,
     who: grower,
     why: `For the build of ${sayDay(date)}, out of tub ${tub}`,
     tick: { is: 'harvest', animals },
@@ -110,7 +111,7 @@ export function flyItems(derived: Derived): readonly TodayDraft[] {
 }
 
 function flyItem(derived: Derived, kind: CultureKind): TodayDraft | undefined {
-  const { records, today } = derived;
+  const { records, today, display } = derived;
   const { aWeek } = fedHere(derived, kind);
   const shelf = flyShelf({ kind, aWeek: countUp(aWeek) }, today);
   if (!shelf.ok || shelf.value.flyStarts === 0) return undefined;
@@ -129,7 +130,7 @@ function flyItem(derived: Derived, kind: CultureKind): TodayDraft | undefined {
     day: latest === undefined || (!isSetUp && ofWeek > 0) ? today : addDays(latest, WEEK),
     what: `set up ${left} ${left === 1 ? 'tub' : 'tubs'} of ${kind.label.toLowerCase()}`,
     who: grower,
-    why: `${flyStarts} each week for ${writeNumber(countUp(aWeek), 0)} flies`,
+    why: `${flyStarts} each week for ${writeNumber(countUp(aWeek), 0, display)} flies`,
     tick: { is: 'start', kind: kind.id },
   };
 }

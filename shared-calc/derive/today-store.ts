@@ -4,9 +4,11 @@ import { nextOpen } from '#shared-calc/calendar/work-calendar.ts';
 import { goodsInLedger, NOTHING, stock } from '#shared-calc/buy/ledger.ts';
 import { underLeast } from '#shared-calc/buy/least-levels.ts';
 import { isBefore } from '#shared-calc/jobs/move-job.ts';
-import { sayDay } from '#shared-calc/prepare/say-day.ts';
+import { sayDay, saySeasonDays } from '#shared-calc/prepare/say-day.ts';
+import type { Display } from '#shared-calc/quantity/shown-unit.ts';
 import { writeNumber } from '#shared-calc/quantity/write-figure.ts';
 import type { Job, Material, Records } from '#shared-calc/records/records.ts';
+import { capital } from '#shared-calc/rule/capital.ts';
 import type { Derived } from './derived.ts';
 import { isUnderWay } from './planned-jobs.ts';
 import { builder, type TodayDraft } from './today-item.ts';
@@ -23,16 +25,16 @@ function ofToday(today: Day): Pick<TodayDraft, 'day' | 'anyDay' | 'who' | 'tick'
   return { day: today, anyDay: true, who: builder, tick: { is: 'go' } };
 }
 
-function leastItems({ records, today }: Derived): readonly TodayDraft[] {
+function leastItems({ records, today, display }: Derived): readonly TodayDraft[] {
   return underLeast(records, today).map(({ material: { id, label, unit, least = 0 }, free, buy }) => ({
     ...ofToday(today),
     key: `${id} least`,
-    what: `buy ${amountText(buy, unit)} of ${label}`,
-    why: `${amountText(free, unit)} free, under the least of ${amountText(least, unit)}`,
+    what: `buy ${amountText(buy, unit, display)} of ${label}`,
+    why: `${amountText(free, unit, display)} free, under the least of ${amountText(least, unit, display)}`,
   }));
 }
 
-function bestBeforeItems({ records, today }: Derived): readonly TodayDraft[] {
+function bestBeforeItems({ records, today, display }: Derived): readonly TodayDraft[] {
   return goodsInLedger(records).flatMap((of) => {
     const material = records.material.get(of);
     if (!material) return [];
@@ -44,7 +46,7 @@ function bestBeforeItems({ records, today }: Derived): readonly TodayDraft[] {
         {
           ...ofToday(today),
           key: `${lot.id} best before`,
-          what: `${isPast ? 'throw out or count' : 'use'} ${amountText(amount, material.unit)} of ${material.label}`,
+          what: `${isPast ? 'throw out or count' : 'use'} ${amountText(amount, material.unit, display)} of ${material.label}`,
           why: `Best before ${sayDay(bestBefore)}`,
         },
       ];
@@ -104,7 +106,7 @@ export function seasonItems(derived: Derived): readonly TodayDraft[] {
 function seasonItem(
   { id, label, unit, season, least = 0, upTo = least }: Material,
   { amount, since }: OpenNeed,
-  { records, today, calendar }: Derived,
+  { records, today, calendar, display }: Derived,
 ): TodayDraft | undefined {
   if (!season) return undefined;
   const opens = seasonStart(season, today);
@@ -116,9 +118,9 @@ function seasonItem(
     key: `${id} season ${opens}`,
     // A level is short from the first day on, a job from its deposit.
     day: nextOpen(upTo > there || since < opens ? opens : since, calendar),
-    what: `buy the year's ${label}: ${amountText(buy, unit)}`,
+    what: `buy the year's ${label}: ${amountText(buy, unit, display)}`,
     who: builder,
-    why: `Fresh only ${season.from} to ${season.to}`,
+    why: capital(saySeasonDays(season)),
     tick: { is: 'go' },
   };
 }
@@ -134,6 +136,7 @@ function isOrderedSince(day: Day, material: string, { order }: Pick<Records, 'or
   return [...order.values()].some(({ on, lines }) => on >= day && lines.some(({ of }) => of === material));
 }
 
-function amountText(amount: number, unit: string): string {
-  return `${writeNumber(amount, amount >= 100 || Number.isInteger(amount) ? 0 : 2)} ${unit}`;
+function amountText(amount: number, unit: string, display: Display): string {
+  const decimals = amount >= 100 || Number.isInteger(amount) ? 0 : 2;
+  return `${writeNumber(amount, decimals, display)} ${unit}`;
 }

@@ -61,7 +61,19 @@ export function openDue(): (derived: Derived) => Due {
         const { tub, move, done, order, material, supplier } = records;
         const { cultureKind, animalKind, animalBatch, placement } = records;
         const kinds = [cultureKind, animalKind, animalBatch, placement];
-        const on = [calendar, derived.prices, tub, move, done, order, material, supplier, ...kinds, ...each];
+        const on = [
+          calendar,
+          derived.display,
+          derived.prices,
+          tub,
+          move,
+          done,
+          order,
+          material,
+          supplier,
+          ...kinds,
+          ...each,
+        ];
         return whole(on, () => [...each.flat(), ...itemsOf(workshopSources, derived, derived)].toSorted(inOrder));
       },
     };

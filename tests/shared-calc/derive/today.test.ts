@@ -163,6 +163,14 @@ describe('the store', () => {
     expect(ofClay(withRecords(levelled, 'move', [{ ...clay, id: 'M-9', amount: 20 }]), '2027-03-10')).toEqual([]);
   });
 
+  test("writes its amounts with the workshop's decimal sign", () => {
+    const workshop = new Map([...emptied.workshop].map(([id, each]) => [id, { ...each, decimalComma: true }]));
+    const old = withRecords({ ...emptied, workshop }, 'move', [
+      { ...clay, id: 'M-9', amount: 7.5, bestBefore: '2027-03-12' },
+    ]);
+    expect(ofClay(old, '2027-03-10').map(([, what]) => what)).toEqual(['use 7,50 L of Expanded clay 8-16 mm']);
+  });
+
   test('names goods two weeks before their best-before day, on a closed day, too', () => {
     const old = withRecords(emptied, 'move', [{ ...clay, id: 'M-9', amount: 7, bestBefore: '2027-03-28' }]);
     expect(ofClay(old, '2027-03-13')).toEqual([]);
