@@ -1,16 +1,15 @@
 import { did } from '#shared-calc/acts/did-act.ts';
-import { runAct, type Act } from '#shared-calc/acts/act.ts';
 import { derive, type Derived } from '#shared-calc/derive/derived.ts';
 import type { Change } from '#shared-calc/records/change.ts';
 import type { Done } from '#shared-calc/records/records.ts';
 import type { Command } from '#electron/cli/command.ts';
-import { refusedAct, writeChange } from '#electron/cli/job-acts.ts';
 import { refusal, type Outcome } from '#electron/cli/outcome.ts';
 import type { Arguments } from '#electron/cli/read-arguments.ts';
 import { readDay } from '#electron/cli/read-day.ts';
 import { readingOptions, readReadings } from '#electron/cli/read-readings.ts';
 import { textTable } from '#electron/cli/text-table.ts';
 import { bookOption, withBook } from '#electron/cli/with-book.ts';
+import { writeAct } from '#electron/cli/write-act.ts';
 import { today } from '#electron/service/today.ts';
 
 /** Writes down what was done; a step that is over moves its job on. */
@@ -45,10 +44,8 @@ export const didCommand: Command = {
       const readings = readReadings(given);
       if (!readings.ok) return refusal(readings.fault);
       const derived = derive(book.records(), on.value ?? today());
-      const change = runAct(did as Act, derived, inputOf(given, readings.value));
-      if (!change.ok) return refusedAct(change.fault);
-      const says = writeChange(book, change.value);
-      return says === undefined ? answer(derived, change.value) : refusal(says);
+      const written = writeAct(book, derived, { act: did, input: inputOf(given, readings.value) });
+      return written.ok ? answer(derived, written.value) : written.fault;
     }),
 };
 
@@ -57,8 +54,7 @@ const texts = ['job', 'tub', 'order', 'size', 'step', 'who', 'name', 'on', 'note
 function inputOf(given: Arguments, readings: Done['readings']): Readonly<Record<string, unknown>> {
   const told = texts.map((name) => [name, given.text(name)] as const);
   const minutes = given.text('minutes');
-  const all = { ...Object.fromEntries(told), minutes: numberOf(minutes), readings, ends: given.flag('ends') };
-  return Object.fromEntries(Object.entries(all).filter(([, value]) => value !== undefined));
+  return { ...Object.fromEntries(told), minutes: numberOf(minutes), readings, ends: given.flag('ends') };
 }
 
 /** A text that is no number goes to the act as it is, which says what it wants. */

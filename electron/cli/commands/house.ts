@@ -8,11 +8,10 @@ import { changeWords, effectWords } from '#shared-calc/papers/house-said.ts';
 import type { Display } from '#shared-calc/quantity/shown-unit.ts';
 import { displayOf } from '#shared-calc/records/display-of.ts';
 import { workshopOf } from '#shared-calc/records/workshop-of.ts';
-import { faultJson, sayActFault } from '#shared-calc/words/say-act-fault.ts';
 import type { Book } from '#electron/book/book.ts';
 import type { Command } from '#electron/cli/command.ts';
 import { changeTexts, effectJson, logJson, touchedJson } from '#electron/cli/house-answer.ts';
-import { jobJson, jobTable, listedJobs, writeChange } from '#electron/cli/job-acts.ts';
+import { jobJson, jobTable, listedJobs, refusedAct, writeChange } from '#electron/cli/job-acts.ts';
 import { refusal, type Outcome } from '#electron/cli/outcome.ts';
 import type { Arguments } from '#electron/cli/read-arguments.ts';
 import { textTable } from '#electron/cli/text-table.ts';
@@ -31,7 +30,7 @@ async function actOnHouse<I>(
   return withBook(given, (book: Book) => {
     const before = derive(book.records(), today());
     const done = act.run(before, input(before));
-    if (!done.ok) return { is: 'refused', says: [sayActFault(done.fault)], json: { fault: faultJson(done.fault) } };
+    if (!done.ok) return refusedAct(done.fault);
     const says = writeChange(book, done.value);
     if (says !== undefined) return refusal(says);
     return answer({ derived: before.update(book.records()), before, change: done.value });

@@ -1,4 +1,4 @@
-import { runAct, type Act } from '#shared-calc/acts/act.ts';
+import type { Act } from '#shared-calc/acts/act.ts';
 import { closeOrder, newOrder, placeOrders } from '#shared-calc/acts/order-acts.ts';
 import { receiveOrder } from '#shared-calc/acts/receive-acts.ts';
 import { isLineIn, isOpenOrder, orderStanding, type OrderStanding } from '#shared-calc/buy/order-standing.ts';
@@ -12,14 +12,11 @@ import { orderedCautions } from '#shared-calc/prepare/ordered-cautions.ts';
 import { sayDays } from '#shared-calc/prepare/say-day.ts';
 import { cleanNoise, writeNumber } from '#shared-calc/quantity/write-figure.ts';
 import type { Change } from '#shared-calc/records/change.ts';
-import { failed, ok, type Result } from '#shared-calc/result.ts';
-import { faultJson, sayActFault } from '#shared-calc/words/say-act-fault.ts';
 import { leftOutOf, sayLeftOut } from '#shared-calc/words/say-left-out.ts';
 import { sayJobFault } from '#shared-calc/words/say-job-fault.ts';
 import type { Book } from '#electron/book/book.ts';
 import { cautionJson, underFigures } from '#electron/cli/cautions-answer.ts';
 import type { Command } from '#electron/cli/command.ts';
-import { writeChange } from '#electron/cli/job-acts.ts';
 import { moneyOf, noSupplierJson, orderJson } from '#electron/cli/order-json.ts';
 import { readPacks, readReceipt } from '#electron/cli/order-words.ts';
 import { refusal, type Outcome } from '#electron/cli/outcome.ts';
@@ -29,6 +26,8 @@ import { reasonOf, reasonOptions } from '#electron/cli/reason-options.ts';
 import { sayAgainst } from '#electron/cli/say-against.ts';
 import { textTable } from '#electron/cli/text-table.ts';
 import { bookOption, withBook } from '#electron/cli/with-book.ts';
+import { wordsMisuse } from '#electron/cli/words-misuse.ts';
+import { writeAct } from '#electron/cli/write-act.ts';
 import { today } from '#electron/service/today.ts';
 
 const onOption = { ...bookOption, on: 'text' } as const satisfies OptionTable;
@@ -47,9 +46,9 @@ const placeCommand: Command = {
       const placement = placementOf(derived, jobs);
       if (!placement.ok) return refusal(sayJobFault(placement.fault));
       const input = { jobs, suppliers, note: given.text('note'), ...reasonOf(given) };
-      const written = write(book, derived, { act: placeOrders, input });
+      const written = writeAct(book, derived, { act: placeOrders, input });
       return written.ok
-        ? placed(book, { ...written.value, derived, placement: placement.value, suppliers })
+        ? placed(book, { change: written.value, derived, placement: placement.value, suppliers })
         : written.fault;
     }),
 };
@@ -173,13 +172,6 @@ function noWords({ words: [word] }: Arguments): string | undefined {
   return word === undefined ? undefined : `What is ${word} for?`;
 }
 
-function wordsMisuse({ words }: Arguments, wanted: readonly string[]): string | undefined {
-  const missing = wanted[words.length];
-  if (missing !== undefined) return `Say the ${missing}.`;
-  const spare = words[wanted.length];
-  return spare === undefined ? undefined : `What is ${spare} for?`;
-}
-
 function listed(given: Arguments, name: string): readonly string[] | undefined {
   return given
     .text(name)
@@ -200,23 +192,10 @@ interface Asked<I> {
   readonly input: Readonly<Record<string, unknown>>;
 }
 
-interface Written {
-  readonly change: Change;
-}
-
-function write<I>(book: Book, derived: Derived, { act, input }: Asked<I>): Result<Written, Outcome> {
-  const said = Object.entries(input).filter(([, value]) => value !== undefined);
-  const change = runAct(act as Act, derived, Object.fromEntries(said));
-  if (!change.ok)
-    return failed({ is: 'refused', says: [sayActFault(change.fault)], json: { fault: faultJson(change.fault) } });
-  const fault = writeChange(book, change.value);
-  return fault === undefined ? ok({ change: change.value }) : failed(refusal(fault));
-}
-
 function writtenAndShown<I>(book: Book, derived: Derived, asked: Asked<I>): Outcome {
-  const written = write(book, derived, asked);
+  const written = writeAct(book, derived, asked);
   if (!written.ok) return written.fault;
-  const { change } = written.value;
+  const change = written.value;
   const touched = [
     ...change.added.map(({ kind, record }) => ({ kind, record })),
     ...change.updated.map(({ kind, to }) => ({ kind, record: to })),

@@ -8,11 +8,11 @@ import { applyChange, isEmptyChange } from '#shared-calc/records/change.ts';
 import type { Workshop } from '#shared-calc/records/records.ts';
 import { workshopOf } from '#shared-calc/records/workshop-of.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
-import { faultJson, sayActFault } from '#shared-calc/words/say-act-fault.ts';
 import { sayEntryFault } from '#shared-calc/words/say-entry-fault.ts';
 import type { Book } from '#electron/book/book.ts';
 import { sayEditFault } from '#electron/book/say-book-fault.ts';
 import type { Command } from '#electron/cli/command.ts';
+import { refusedAct } from '#electron/cli/job-acts.ts';
 import { refusal, type Outcome } from '#electron/cli/outcome.ts';
 import type { Arguments } from '#electron/cli/read-arguments.ts';
 import { readDay } from '#electron/cli/read-day.ts';
@@ -64,7 +64,7 @@ function rise(book: Book, given: Arguments): Outcome {
   const asked = readRise(given, now.today);
   if (!asked.ok) return refusal(asked.fault);
   const risen = risenPrices(records, asked.value);
-  if (!risen.ok) return { is: 'refused', says: [sayActFault(risen.fault)], json: { fault: faultJson(risen.fault) } };
+  if (!risen.ok) return refusedAct(risen.fault);
   const change = riseChange(records, risen.value, asked.value);
   const onlyTry = given.flag('try');
   if (!onlyTry && !isEmptyChange(change)) {

@@ -1,4 +1,4 @@
-import { runAct, type Act } from '#shared-calc/acts/act.ts';
+import type { Act } from '#shared-calc/acts/act.ts';
 import { keepStock } from '#shared-calc/acts/keep-acts.ts';
 import { countStock, putIn, sellStock, setLeast, useStock, wasteStock } from '#shared-calc/acts/store-acts.ts';
 import { readCoins } from '#shared-calc/buy/coins.ts';
@@ -11,17 +11,17 @@ import { goodsWords } from '#shared-calc/quantity/goods-words.ts';
 import { cleanNoise } from '#shared-calc/quantity/write-figure.ts';
 import { readMeasure } from '#shared-calc/read/read-measure.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
-import { faultJson, sayActFault } from '#shared-calc/words/say-act-fault.ts';
 import { said } from '#shared-calc/words/say-entry-fault.ts';
 import type { Book } from '#electron/book/book.ts';
 import { amountsJson } from '#electron/cli/amounts-json.ts';
 import type { Command } from '#electron/cli/command.ts';
-import { writeChange } from '#electron/cli/job-acts.ts';
 import { refusal, type Outcome } from '#electron/cli/outcome.ts';
 import { readDay } from '#electron/cli/read-day.ts';
 import type { Arguments, OptionTable } from '#electron/cli/read-arguments.ts';
 import { textTable } from '#electron/cli/text-table.ts';
 import { bookOption, withBook } from '#electron/cli/with-book.ts';
+import { wordsMisuse } from '#electron/cli/words-misuse.ts';
+import { writeAct } from '#electron/cli/write-act.ts';
 import { today } from '#electron/service/today.ts';
 
 const onOption = { ...bookOption, on: 'text' } as const satisfies OptionTable;
@@ -81,7 +81,10 @@ function amountCommand<I>({ name, usage, options, act, more }: StoreAct<I>): Com
         if (!rest.ok) return refusal(rest.fault);
         const input = { of: goods, amount: amount.value, on: derived.today, ...rest.value };
         const says = { note: given.text('note'), job: given.text('job') };
-        return done(book, derived, { act, input: { ...input, ...says }, goods });
+        return answered(book, derived, {
+          written: writeAct(book, derived, { act, input: { ...input, ...says } }),
+          goods,
+        });
       }),
   };
 }
@@ -156,7 +159,7 @@ const leastCommand: Command = {
       const upTo = high === undefined ? ok(undefined) : readAmount(derived, material, high);
       if (!upTo.ok) return refusal(upTo.fault);
       const input = { material, least: least.value, upTo: upTo.value };
-      return done(book, derived, { act: setLeast, input, goods: material });
+      return answered(book, derived, { written: writeAct(book, derived, { act: setLeast, input }), goods: material });
     }),
 };
 
@@ -171,26 +174,14 @@ export const storeCommands: readonly Command[] = [
   leastCommand,
 ];
 
-function wordsMisuse({ words }: Arguments, wanted: readonly string[], more = 0): string | undefined {
-  const missing = wanted[words.length];
-  if (missing !== undefined) return `Say the ${missing}.`;
-  const spare = words[wanted.length + more];
-  return spare === undefined ? undefined : `What is ${spare} for?`;
-}
-
-interface AskedAct<I> {
-  readonly act: Act<I>;
-  readonly input: Readonly<Record<string, unknown>>;
+interface WrittenOf {
+  readonly written: Result<unknown, Outcome>;
   readonly goods: string;
 }
 
-/** Does an act, writes it, and answers with its goods. */
-function done<I>(book: Book, derived: Derived, { act, input, goods }: AskedAct<I>): Outcome {
-  const given = Object.entries(input).filter(([, value]) => value !== undefined);
-  const change = runAct(act as Act, derived, Object.fromEntries(given));
-  if (!change.ok) return { is: 'refused', says: [sayActFault(change.fault)], json: { fault: faultJson(change.fault) } };
-  const fault = writeChange(book, change.value);
-  return fault === undefined ? answer(derive(book.records(), derived.today), goods) : refusal(fault);
+/** The goods after an act on them. */
+function answered(book: Book, { today: on }: Derived, { written, goods }: WrittenOf): Outcome {
+  return written.ok ? answer(derive(book.records(), on), goods) : written.fault;
 }
 
 /** An amount in the unit of its goods; goods that nobody knows are the act's to refuse. */

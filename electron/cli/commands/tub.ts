@@ -2,15 +2,10 @@ import type { Act } from '#shared-calc/acts/act.ts';
 import { countTub, harvestTub } from '#shared-calc/acts/tub-moves.ts';
 import { endTub, startTub } from '#shared-calc/acts/tub-acts.ts';
 import type { Day } from '#shared-calc/calendar/day.ts';
-import { derive, type Derived } from '#shared-calc/derive/derived.ts';
+import { derive } from '#shared-calc/derive/derived.ts';
 import { standingOn, tubsOf, type StandingTub } from '#shared-calc/prepare/standing-tub.ts';
 import { writeNumber } from '#shared-calc/quantity/write-figure.ts';
 import type { CultureKind, Records } from '#shared-calc/records/records.ts';
-import { failed, ok, type Result } from '#shared-calc/result.ts';
-import { sayActFault } from '#shared-calc/words/say-act-fault.ts';
-import { runAct } from '#shared-calc/acts/act.ts';
-import type { Book } from '#electron/book/book.ts';
-import { sayEditFault } from '#electron/book/say-book-fault.ts';
 import { eachOnce } from '#shared-calc/cautions/all-cautions.ts';
 import { cultureCautions } from '#shared-calc/prepare/say-cultures.ts';
 import { cautionJson, underFigures } from '#electron/cli/cautions-answer.ts';
@@ -22,6 +17,8 @@ import { readDay } from '#electron/cli/read-day.ts';
 import type { Arguments, OptionTable } from '#electron/cli/read-arguments.ts';
 import { textTable } from '#electron/cli/text-table.ts';
 import { bookOption, withBook } from '#electron/cli/with-book.ts';
+import { wordsMisuse } from '#electron/cli/words-misuse.ts';
+import { writeAct } from '#electron/cli/write-act.ts';
 import { today } from '#electron/service/today.ts';
 
 const onOption = { ...bookOption, on: 'text' } as const satisfies OptionTable;
@@ -90,13 +87,6 @@ const listCommand: Command = {
 
 export const tubCommands: readonly Command[] = [startCommand, harvestCommand, countCommand, endCommand, listCommand];
 
-function wordsMisuse({ words }: Arguments, wanted: readonly string[], more = 0): string | undefined {
-  const missing = wanted[words.length];
-  if (missing !== undefined) return `Say the ${missing}.`;
-  const spare = words[wanted.length + more];
-  return spare === undefined ? undefined : `What is ${spare} for?`;
-}
-
 /** A text that is no number goes to the act as it is, which says what it wants. */
 function count(text: string | undefined): number | string | undefined {
   return text !== undefined && /^\d[\d.]*$/.test(text) ? Number(text) : text;
@@ -108,22 +98,9 @@ function done<I>(given: Arguments, act: Act<I>, input: Readonly<Record<string, u
     const on = readDay(given, 'on');
     if (!on.ok) return refusal(on.fault);
     const day = on.value ?? today();
-    const said = Object.entries({ ...input, on: on.value }).filter(([, value]) => value !== undefined);
-    const written = write(book, derive(book.records(), day), { act, input: Object.fromEntries(said) });
-    return written.ok ? answer(book.records(), day) : refusal(written.fault);
+    const written = writeAct(book, derive(book.records(), day), { act, input: { ...input, on: on.value } });
+    return written.ok ? answer(book.records(), day) : written.fault;
   });
-}
-
-interface Asked<I> {
-  readonly act: Act<I>;
-  readonly input: unknown;
-}
-
-function write<I>(book: Book, derived: Derived, { act, input }: Asked<I>): Result<void, string> {
-  const change = runAct(act as Act, derived, input);
-  if (!change.ok) return failed(sayActFault(change.fault));
-  const applied = book.apply(change.value, book.revision());
-  return applied.ok ? ok(undefined) : failed(sayEditFault(applied.fault));
 }
 
 interface ListedTub {
