@@ -1,3 +1,4 @@
+import { existsSync } from 'node:fs';
 import type { BookFault, EditFault } from '#shared-calc/records/book-fault.ts';
 import { type Added, type Change, emptyChange } from '#shared-calc/records/change.ts';
 import { diffRecords } from '#shared-calc/records/diff-records.ts';
@@ -5,6 +6,7 @@ import { emptyRecords, type RecordKind } from '#shared-calc/records/records.ts';
 import type { Result } from '#shared-calc/result.ts';
 import type { Book } from './book.ts';
 import { createBook } from './create-book.ts';
+import { openBook } from './open-book.ts';
 import type { OpenOptions } from './open-options.ts';
 import { type DemoFault, readDemo } from './read-demo.ts';
 import { readFullDemo } from './read-full-demo.ts';
@@ -33,6 +35,16 @@ export function makeFullBook(path: string, options: SeedOptions): Made {
     ...opening,
     begin: diffRecords('workshop in full swing', emptyRecords, told.value.records),
   });
+}
+
+/**
+ * Opens a book; where there is none it is made in full swing. One that another program made meanwhile is opened: two that
+ * start at once share it.
+ */
+export function openOrMakeBook(path: string, options: SeedOptions): Made {
+  const { demoFolder: _, ...opening } = options;
+  const made = existsSync(path) ? undefined : makeFullBook(path, options);
+  return made === undefined || (!made.ok && made.fault.kind === 'exists') ? openBook(path, opening) : made;
 }
 
 /**

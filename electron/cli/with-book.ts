@@ -1,8 +1,7 @@
 import { existsSync } from 'node:fs';
 import type { Book } from '#electron/book/book.ts';
-import { openBook } from '#electron/book/open-book.ts';
 import { ownBookPath } from '#electron/book/own-book-path.ts';
-import { makeFullBook } from '#electron/book/seed-demo.ts';
+import { openOrMakeBook } from '#electron/book/seed-demo.ts';
 import { sayBookFault } from '#electron/book/say-book-fault.ts';
 import type { Outcome } from './outcome.ts';
 import type { Arguments, OptionTable } from './read-arguments.ts';
@@ -18,7 +17,7 @@ export async function withBook(given: Arguments, run: (book: Book) => Outcome | 
   const missing = refuseMissing(given);
   if (missing) return missing;
   const file = given.text('book') ?? ownBookPath();
-  const opened = (existsSync(file) ? openBook : makeFullBook)(file, { today: today() });
+  const opened = openOrMakeBook(file, { today: today() });
   if (!opened.ok) return { is: 'no book', says: sayBookFault(opened.fault, file) };
   try {
     return await run(opened.value);

@@ -1,8 +1,6 @@
 import type { Book } from '#electron/book/book.ts';
-import { openBook } from '#electron/book/open-book.ts';
 import { sayBookFault } from '#electron/book/say-book-fault.ts';
-import { makeFullBook } from '#electron/book/seed-demo.ts';
-import { existsSync } from 'node:fs';
+import { openOrMakeBook } from '#electron/book/seed-demo.ts';
 
 import type { Channel } from '#shared-calc/contract/channel-names.ts';
 import type { Refusal } from '#shared-calc/contract/channels.ts';
@@ -55,7 +53,7 @@ export function openService(options: ServiceOptions): Result<Service, string> {
 
 function openOrMake({ path, today, demoFolder }: ServiceOptions): Result<Book, string> {
   const how = { today: today(), ...(demoFolder !== undefined && { demoFolder }) };
-  const opened = existsSync(path) ? openBook(path, { today: today() }) : makeFullBook(path, how);
+  const opened = openOrMakeBook(path, how);
   return opened.ok ? opened : failed(sayBookFault(opened.fault, path));
 }
 

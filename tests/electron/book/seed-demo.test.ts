@@ -2,7 +2,7 @@ import { cpSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { describe, expect, onTestFinished, test } from 'vitest';
-import { makeDemoBook, makePlainBook, type SeedOptions } from '#electron/book/seed-demo.ts';
+import { makeDemoBook, makePlainBook, openOrMakeBook, type SeedOptions } from '#electron/book/seed-demo.ts';
 import { faultOf, temporaryFolder, valueOf } from '#tests/electron/book/book-at-hand.ts';
 import { today } from '#tests/electron/book/sample-records.ts';
 
@@ -96,5 +96,20 @@ describe('makePlainBook', () => {
       payment: '',
     });
     expect([...records.material.values(), ...records.tank.values()].filter(({ supplier }) => supplier)).toEqual([]);
+  });
+});
+
+describe('openOrMakeBook', () => {
+  test('a book that another program made while this one was making it is opened', () => {
+    const [path, other] = [join(temporaryFolder(), 'Shop.loamwright'), join(temporaryFolder(), 'Other.loamwright')];
+    valueOf(makeDemoBook(other, { today })).close();
+    const meanwhile = () => {
+      cpSync(other, path);
+      return '2027-03-08T10:00:00.000Z';
+    };
+    const book = valueOf(openOrMakeBook(path, { today, now: meanwhile }));
+    onTestFinished(book.close);
+
+    expect([...book.records().job.keys()]).toEqual(['J01']);
   });
 });
