@@ -22,14 +22,8 @@ function toldOnMonday(): Derived {
 }
 
 describe('readFullDemo', () => {
-  test.each([
-    ['a Monday', monday],
-    ['a Saturday', '2027-06-19'],
-    ['the summer closing', '2027-08-04'],
-    ['the Sunday a week after it', '2027-08-15'],
-    ['a leap day', '2028-02-29'],
-  ])('on %s no act of its story is refused', (_name, day) => {
-    expect(valueOf(readFullDemo(day)).refused).toEqual([]);
+  test('no act of its story is refused', () => {
+    expect(valueOf(readFullDemo(monday)).refused).toEqual([]);
   });
 
   test('the same day gives the same workshop', () => {
