@@ -126,9 +126,9 @@ function Lines({ standing: { lines }, context: { workshop, display } }: Pick<Ord
             </>
           ),
         },
-        { head: 'Asked', figure: true, cell: ({ line }) => money(line.count * line.askedCoins) },
+        { head: `Asked, ${workshop.currency}`, figure: true, cell: ({ line }) => money(line.count * line.askedCoins) },
         { head: 'Came', figure: true, cell: ({ came, line }) => (came > 0 ? `${count(came)} of ${line.count}` : '') },
-        { head: 'Paid', figure: true, cell: (each) => <Paid standing={each} money={money} /> },
+        { head: `Paid, ${workshop.currency}`, figure: true, cell: (each) => <Paid standing={each} money={money} /> },
       ]}
     />
   );
