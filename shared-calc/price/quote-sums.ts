@@ -13,6 +13,8 @@ export interface QuoteFigures {
   readonly minutes: number;
   /** Minutes that are paid at another rate than the builder's, by rate. */
   readonly paidAt?: ReadonlyMap<string, number>;
+  /** Part of the costs is not known: the price is not rounded up to its step, for no line would be at least its price. */
+  readonly isPart?: boolean;
   /** Lines written for this job alone, priced with their group's margin. */
   readonly oneOffs?: readonly Pick<QuoteLine, 'label' | 'group' | 'costCoins'>[];
 }
@@ -66,7 +68,7 @@ export function quoteSums(figures: QuoteFigures, rules: QuoteRules): Result<Quot
       const margin = rules.margins.find((each) => each.id === cost.group);
       return margin ? [pricedLine(cost, margin, rules)] : [];
     }),
-    rules.priceStepCoins,
+    figures.isPart ? 0 : rules.priceStepCoins,
   );
   const taxed = quoteTax(lines, rules.taxClasses);
   if (!taxed.ok) return taxed;

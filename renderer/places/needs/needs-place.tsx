@@ -6,7 +6,6 @@ import { showCoins } from '#shared-calc/quantity/coins-text.ts';
 import { downloadCsv } from '#renderer/files/download-csv.ts';
 import type { PlaceView } from '#renderer/frame/page-view.ts';
 import { writeRoute, type Route } from '#renderer/frame/place-route.ts';
-import { Caution } from '#renderer/kit/caution.tsx';
 import { CautionList } from '#renderer/kit/caution-list.tsx';
 import { needsCautions } from '#shared-calc/prepare/order-cautions.ts';
 import { Checkbox } from '#renderer/kit/checkbox.tsx';
@@ -15,14 +14,14 @@ import { Link } from '#renderer/kit/link.tsx';
 import { Table } from '#renderer/kit/table.tsx';
 import { memo } from '#shared-calc/records/memo.ts';
 import type { WorkedBench } from '#renderer/store/worked-bench.ts';
-import type { OrderFault } from '#shared-calc/bench/order-sums.ts';
+import { sayBuyFault, type BuyFault } from '#shared-calc/buy/buy-fault.ts';
+import { LackNote } from '#renderer/kit/lack-note.tsx';
+import { sumLabel } from '#shared-calc/papers/quote-part.ts';
 import { jobSupply } from '#shared-calc/derive/job-supply.ts';
 import type { Supply } from '#shared-calc/buy/material-need.ts';
 import { needsCsv } from '#shared-calc/papers/needs-csv.ts';
 import type { Job } from '#shared-calc/records/records.ts';
-import { failed, type Result } from '#shared-calc/result.ts';
-import { calledByLines } from '#shared-calc/words/called-by-words.ts';
-import { sayOrderFault } from '#shared-calc/words/say-order-fault.ts';
+import type { Result } from '#shared-calc/result.ts';
 import { NeedsTable } from './needs-table.tsx';
 import { needsView, type NeedsView } from './needs-view.ts';
 import css from './needs.module.css';
@@ -41,17 +40,11 @@ export interface NeedsApi extends BookApi {
   readonly open: (id: string | undefined) => void;
 }
 
-/** Why there is no list, as data and in words. */
-interface Refusal {
-  readonly fault: OrderFault;
-  readonly says: string;
-}
-
 /** The needs of the job on the bench: what each size uses, what the Store has, and what to buy; `#/needs/J01`. */
 export function needsPlace(api: NeedsApi): (route: Route) => PlaceView {
   const fromStore = signal(true);
   const turn = () => (fromStore.value = !fromStore.value);
-  const needsMemo = memo<Result<NeedsView, Refusal>>();
+  const needsMemo = memo<Result<NeedsView, BuyFault>>();
   return ({ rest: [asked] }) => {
     const context = contextNow(api);
     const opened = api.opened.value;
@@ -66,8 +59,7 @@ export function needsPlace(api: NeedsApi): (route: Route) => PlaceView {
     if (worked.isBehind()) return emptyPlace(title, <EmptyNote>Working</EmptyNote>);
     const needs = needsMemo(from, () => {
       const supply = fromStore.value ? supplyOf(context, job) : undefined;
-      const list = needsView({ bench: worked.bench(), columns, pricing, supply, margins: context.records.margin });
-      return list.ok ? list : failed({ fault: list.fault, says: sayOrderFault(list.fault, calledByLines(source)) });
+      return needsView({ bench: worked.bench(), columns, pricing, supply, margins: context.records.margin });
     });
     return {
       about: title,
@@ -78,12 +70,13 @@ export function needsPlace(api: NeedsApi): (route: Route) => PlaceView {
           <Choices job={job} context={context} api={api} fromStore={fromStore.value} turn={turn} />
           {needs.ok ? (
             <>
+              <LackNote {...needs.value.list} job={job} records={context.records} />
               <NeedsTable view={needs.value} columns={columns} basis={pricing.basis} {...context} />
               <Suppliers view={needs.value} context={context} />
               <CautionList cautions={needsCautions(worked.bench())} />
             </>
           ) : (
-            <Refused {...needs.fault} />
+            <EmptyNote>{sayBuyFault(needs.fault)}</EmptyNote>
           )}
         </ScrollPage>
       ),
@@ -106,12 +99,12 @@ function supplyOf(context: BookContext, job: string | undefined): (material: str
 }
 
 function csvAct(
-  needs: Result<NeedsView, Refusal>,
+  needs: Result<NeedsView, BuyFault>,
   title: string,
   { workshop }: BookContext,
 ): PlaceView['acts'][number] {
   const label = 'Take out as CSV';
-  if (!needs.ok) return { label, hint: needs.fault.says };
+  if (!needs.ok) return { label, hint: sayBuyFault(needs.fault) };
   return { label, main: true, run: () => downloadCsv(`needs, ${title}`, needsCsv(needs.value.list, workshop)) };
 }
 
@@ -124,21 +117,6 @@ function Nothing() {
       </Link>{' '}
       and its needs are listed here.
     </EmptyNote>
-  );
-}
-
-function Refused({ fault, says }: Refusal) {
-  const isPrice = ['no-packs', 'no-price', 'no-amount', 'unknown-material'].includes(fault.kind);
-  return (
-    <Caution role="status">
-      {says}{' '}
-      <Link
-        look="act"
-        href={writeRoute(isPrice ? 'material-book' : 'bench', ...('material' in fault ? [fault.material] : []))}
-      >
-        {isPrice ? 'Set it in the material book' : 'Go to the size bench'}
-      </Link>
-    </Caution>
   );
 }
 
@@ -200,7 +178,7 @@ function Suppliers({
             cell: ({ shortOfMinimumCoins: short }) => (short > 0 ? money(short) : ''),
           },
         ]}
-        foot={[{ cells: ['Packs and carriage', { span: 2, says: money(list.landedCoins) }, ''] }]}
+        foot={[{ cells: [sumLabel('Packs and carriage', list), { span: 2, says: money(list.landedCoins) }, ''] }]}
       />
     </section>
   );
