@@ -297,6 +297,18 @@ export const oneOfEach: readonly Added[] = [
       answers: [{ job: 'J01', answer: 'leave', on: '2027-03-10', by: 'R1' }],
     },
   },
+  {
+    kind: 'tableView',
+    record: {
+      id: 'tank',
+      columns: [
+        { key: 'label', widthRem: 22 },
+        { key: 'note', hidden: true },
+      ],
+      sort: { column: 'insideHeightMm', down: true },
+      filters: [{ column: 'shape', among: ['rectangle'] }],
+    },
+  },
 ];
 
 /** The records of a book as plain lists, in their order. */
