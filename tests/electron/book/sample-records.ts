@@ -183,6 +183,30 @@ export const oneOfEach: readonly Added[] = [
     },
   },
   {
+    kind: 'recipe',
+    record: {
+      id: 'H5',
+      title: 'Humid planted, dry season',
+      note: '',
+      parent: 'H1',
+      animalKind: 'A1',
+      tanks: ['T07'],
+      season: { from: '05-01', to: '09-30' },
+    },
+  },
+  {
+    kind: 'difference',
+    record: {
+      id: 'H5.clay_need@T07',
+      recipe: 'H5',
+      line: 'H5.clay_need',
+      what: 'changed',
+      fields: { text: '12 L', low: null },
+      was: { text: '17 L', low: 0 },
+      for: ['T07'],
+    },
+  },
+  {
     kind: 'job',
     record: jobOf('J01', {
       handover: '2027-04-28',
@@ -192,7 +216,17 @@ export const oneOfEach: readonly Added[] = [
   },
   {
     kind: 'size',
-    record: { id: 'J01-T07', job: 'J01', tank: 'T07', order: 1, label: '', count: 2, animalKind: 'A1', animals: 4 },
+    record: {
+      id: 'J01-T07',
+      job: 'J01',
+      tank: 'T07',
+      order: 1,
+      label: '',
+      count: 2,
+      animalKind: 'A1',
+      animals: 4,
+      recipe: 'H5',
+    },
   },
   {
     kind: 'localValue',
@@ -292,6 +326,10 @@ export const oneOfEach: readonly Added[] = [
       note: 'Try a pad under the drainage',
       fromJob: 'J01',
       answers: [{ job: 'J01', answer: 'leave', on: '2027-03-10', by: 'R1' }],
+      how: 'send',
+      of: 'H5',
+      by: 'R1',
+      for: ['T07'],
     },
   },
 ];
