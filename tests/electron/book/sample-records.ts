@@ -1,6 +1,7 @@
 import { hashBody } from '#electron/book/issued.ts';
 import { sampleLedger } from './sample-ledger.ts';
 import { sampleDone } from './sample-done.ts';
+import { sampleFamily, sampleHouseChange } from './sample-family.ts';
 import { sampleBatch, sampleKind, samplePlacement } from './sample-animals.ts';
 import { unasked } from '#shared-calc/fields/survey.ts';
 import { type Added, type Change, emptyChange } from '#shared-calc/records/change.ts';
@@ -93,10 +94,13 @@ export const oneOfEach: readonly Added[] = [
       electricityPerKwh: 0.315,
       steamWaterL: 3,
       steamPowerKw: 1.5,
+      paper: 'Letter',
+      weekStart: 'Sunday',
+      typed: { altitudeM: '2132.55 ft' },
     },
   },
   { kind: 'supplier', record: supplierOf('S1', { freeFromCoins: 9000, deliveryWeekdays: [2, 3, 4] }) },
-  { kind: 'tank', record: tankOf('T07', { supplier: 'S1', damHeightMm: 150.5 }) },
+  { kind: 'tank', record: tankOf('T07', { supplier: 'S1', damHeightMm: 150.5, typed: { damHeightMm: '150.5 mm' } }) },
   {
     kind: 'material',
     record: {
@@ -182,30 +186,7 @@ export const oneOfEach: readonly Added[] = [
       who: 'R1',
     },
   },
-  {
-    kind: 'recipe',
-    record: {
-      id: 'H5',
-      title: 'Humid planted, dry season',
-      note: '',
-      parent: 'H1',
-      animalKind: 'A1',
-      tanks: ['T07'],
-      season: { from: '05-01', to: '09-30' },
-    },
-  },
-  {
-    kind: 'difference',
-    record: {
-      id: 'H5.clay_need@T07',
-      recipe: 'H5',
-      line: 'H5.clay_need',
-      what: 'changed',
-      fields: { text: '12 L', low: null },
-      was: { text: '17 L', low: 0 },
-      for: ['T07'],
-    },
-  },
+  ...sampleFamily,
   {
     kind: 'job',
     record: jobOf('J01', {
@@ -303,35 +284,7 @@ export const oneOfEach: readonly Added[] = [
     record: { id: 'A1', job: 'J01', size: 'J01-T07', line: 'soil', value: 33.7, unit: 'L', on: '2027-03-10', note: '' },
   },
   { kind: 'done', record: sampleDone },
-  {
-    kind: 'houseChange',
-    record: {
-      id: 'HC-0001',
-      recipe: 'H1',
-      on: '2027-03-10',
-      after: {
-        id: 'H1.pad',
-        recipe: 'H1',
-        order: '9',
-        section: 'Base',
-        name: 'pad',
-        role: 'given',
-        unit: 'mm',
-        text: '3 mm',
-        note: '',
-        shownFirst: false,
-        inset: false,
-        perJob: false,
-      },
-      note: 'Try a pad under the drainage',
-      fromJob: 'J01',
-      answers: [{ job: 'J01', answer: 'leave', on: '2027-03-10', by: 'R1' }],
-      how: 'send',
-      of: 'H5',
-      by: 'R1',
-      for: ['T07'],
-    },
-  },
+  sampleHouseChange,
 ];
 
 /** The records of a book as plain lists, in their order. */
