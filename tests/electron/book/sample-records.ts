@@ -99,7 +99,14 @@ export const oneOfEach: readonly Added[] = [
       typed: { altitudeM: '2132.55 ft' },
     },
   },
-  { kind: 'supplier', record: supplierOf('S1', { freeFromCoins: 9000, deliveryWeekdays: [2, 3, 4] }) },
+  {
+    kind: 'supplier',
+    record: supplierOf('S1', {
+      freeFromCoins: 9000,
+      deliveryWeekdays: [2, 3, 4],
+      priceList: { columns: { article: 'Item No.', price: 'Price' }, articles: { 'H-104': 'M01' }, dates: 'dmy' },
+    }),
+  },
   { kind: 'tank', record: tankOf('T07', { supplier: 'S1', damHeightMm: 150.5, typed: { damHeightMm: '150.5 mm' } }) },
   {
     kind: 'material',

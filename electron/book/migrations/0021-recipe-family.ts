@@ -2,7 +2,7 @@ import type { Migration } from './migration.ts';
 
 /** A recipe may have a parent and hold only its differences; a size may have a recipe of its own. */
 export const recipeFamily: Migration = {
-  version: 20,
+  version: 21,
   name: 'recipe family',
   up: (db) =>
     db.exec(`
