@@ -1,6 +1,7 @@
 import { hashBody } from '#electron/book/issued.ts';
 import { sampleLedger } from './sample-ledger.ts';
 import { sampleDone } from './sample-done.ts';
+import { sampleFamily, sampleHouseChange } from './sample-family.ts';
 import { sampleBatch, sampleKind, samplePlacement } from './sample-animals.ts';
 import { unasked } from '#shared-calc/fields/survey.ts';
 import { type Added, type Change, emptyChange } from '#shared-calc/records/change.ts';
@@ -192,6 +193,7 @@ export const oneOfEach: readonly Added[] = [
       who: 'R1',
     },
   },
+  ...sampleFamily,
   {
     kind: 'job',
     record: jobOf('J01', {
@@ -202,7 +204,17 @@ export const oneOfEach: readonly Added[] = [
   },
   {
     kind: 'size',
-    record: { id: 'J01-T07', job: 'J01', tank: 'T07', order: 1, label: '', count: 2, animalKind: 'A1', animals: 4 },
+    record: {
+      id: 'J01-T07',
+      job: 'J01',
+      tank: 'T07',
+      order: 1,
+      label: '',
+      count: 2,
+      animalKind: 'A1',
+      animals: 4,
+      recipe: 'H5',
+    },
   },
   {
     kind: 'localValue',
@@ -279,6 +291,7 @@ export const oneOfEach: readonly Added[] = [
     record: { id: 'A1', job: 'J01', size: 'J01-T07', line: 'soil', value: 33.7, unit: 'L', on: '2027-03-10', note: '' },
   },
   { kind: 'done', record: sampleDone },
+<<<<<<< HEAD
   {
     kind: 'houseChange',
     record: {
@@ -316,6 +329,9 @@ export const oneOfEach: readonly Added[] = [
       filters: [{ column: 'shape', among: ['rectangle'] }],
     },
   },
+=======
+  sampleHouseChange,
+>>>>>>> main
 ];
 
 /** The records of a book as plain lists, in their order. */

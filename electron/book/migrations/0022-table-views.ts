@@ -2,7 +2,7 @@ import type { Migration } from './migration.ts';
 
 /** How the book's tables are shown: order, widths and absence of columns, sorting and filters. */
 export const tableViews: Migration = {
-  version: 21,
+  version: 22,
   name: 'table views',
   up: (db) =>
     db.exec(`
