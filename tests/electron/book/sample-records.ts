@@ -291,32 +291,7 @@ export const oneOfEach: readonly Added[] = [
     record: { id: 'A1', job: 'J01', size: 'J01-T07', line: 'soil', value: 33.7, unit: 'L', on: '2027-03-10', note: '' },
   },
   { kind: 'done', record: sampleDone },
-<<<<<<< HEAD
-  {
-    kind: 'houseChange',
-    record: {
-      id: 'HC-0001',
-      recipe: 'H1',
-      on: '2027-03-10',
-      after: {
-        id: 'H1.pad',
-        recipe: 'H1',
-        order: '9',
-        section: 'Base',
-        name: 'pad',
-        role: 'given',
-        unit: 'mm',
-        text: '3 mm',
-        note: '',
-        shownFirst: false,
-        inset: false,
-        perJob: false,
-      },
-      note: 'Try a pad under the drainage',
-      fromJob: 'J01',
-      answers: [{ job: 'J01', answer: 'leave', on: '2027-03-10', by: 'R1' }],
-    },
-  },
+  sampleHouseChange,
   {
     kind: 'tableView',
     record: {
@@ -329,9 +304,6 @@ export const oneOfEach: readonly Added[] = [
       filters: [{ column: 'shape', among: ['rectangle'] }],
     },
   },
-=======
-  sampleHouseChange,
->>>>>>> main
 ];
 
 /** The records of a book as plain lists, in their order. */
