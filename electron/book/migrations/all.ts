@@ -18,7 +18,9 @@ import { offers } from './0017-offers.ts';
 import { oneLedger } from './0018-one-ledger.ts';
 import { unitsAsTyped } from './0019-units-as-typed.ts';
 import { priceLists } from './0020-price-lists.ts';
-import { notGiven } from './0021-not-given.ts';
+import { recipeFamily } from './0021-recipe-family.ts';
+import { tableViews } from './0022-table-views.ts';
+import { notGiven } from './0023-not-given.ts';
 import type { Migration } from './migration.ts';
 
 export const migrations: readonly Migration[] = [
@@ -42,5 +44,7 @@ export const migrations: readonly Migration[] = [
   oneLedger,
   unitsAsTyped,
   priceLists,
+  recipeFamily,
+  tableViews,
   notGiven,
 ];

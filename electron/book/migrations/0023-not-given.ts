@@ -2,7 +2,7 @@ import type { Migration } from './migration.ts';
 
 /** What was 0 or invented where a workshop had not said it: each may be empty now. Prices may be guesses. */
 export const notGiven: Migration = {
-  version: 21,
+  version: 23,
   name: 'figures not given',
   up: (db) => {
     for (const [table, columns] of Object.entries(mayBeEmpty)) {
