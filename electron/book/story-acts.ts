@@ -30,7 +30,7 @@ function issue(derived: Derived, input: unknown): Result<Change, StoryFault> {
   if (!job) return failed({ kind: 'no-job' });
   const reason = readReason(records, given);
   if (!reason.ok) return reason;
-  const sums = readyToIssue(job.known());
+  const sums = readyToIssue(job.known(), derived.workshop);
   if (!sums.ok) return sums;
   const body = freezeQuote(records, job, sums.value, { ...nextQuote(records, id), issuedOn });
   const against = againstIssue(job, display);

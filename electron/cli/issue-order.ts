@@ -44,7 +44,7 @@ export function issueOrder(
   worked: WorkedOrder,
   { sums, against, reason: asked }: IssueTerms,
 ): Result<QuoteNumber, IssueFault> {
-  const missing = lacksToIssue(sums);
+  const missing = lacksToIssue(sums, worked.workshop);
   if (missing.length > 0) return failed({ says: listMissing(missing), missing });
   const written = issueWhole(book, worked, { sums, against, reason: asked });
   return written.ok ? written : failed({ says: written.fault });

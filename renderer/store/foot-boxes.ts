@@ -3,6 +3,7 @@ import type { OrderFault } from '#shared-calc/bench/order-sums.ts';
 import type { QuoteSums } from '#shared-calc/price/quote-sums.ts';
 import { writeNumber } from '#shared-calc/quantity/write-figure.ts';
 import type { Display } from '#shared-calc/quantity/shown-unit.ts';
+import { calledByWords, calledLine } from '#shared-calc/words/called-by-words.ts';
 import { sayEachLack, sayPart } from '#shared-calc/papers/quote-part.ts';
 import { sayOrderFault } from '#shared-calc/words/say-order-fault.ts';
 import type { ColumnScan, Loud } from './column-scan.ts';
@@ -40,7 +41,7 @@ export function footBox(id: FootId, parts: FootParts): FootBox {
   const { worked, faces, column, called, scan } = parts;
   if (id === 'flags') return flagsBox(called, scan);
   const sums = worked.sums(column);
-  if (!sums.ok) return withoutSum(id, called, sums.fault);
+  if (!sums.ok) return withoutSum(id, called, sums.fault, faces);
   const { quote, missing, guesses, hoursKnown } = sums.value;
   const isWhole = id === 'hours' ? hoursKnown : missing.length === 0;
   const figure = sumFigure(id, quote, faces.display);
@@ -86,15 +87,23 @@ function sumFigure(id: FootId, quote: QuoteSums, display: Display): string {
   }
 }
 
-/** A sum that cannot be worked at all names its cause: a share that no price can have. */
-function withoutSum(id: FootId, called: string, fault: OrderFault): FootBox {
-  const says = 'no price';
+/** A sum that cannot be worked names its cause: a cell that has no answer, or a share that no price can have. */
+function withoutSum(id: FootId, called: string, fault: OrderFault, faces: LineFaces): FootBox {
+  const says = sumWaitsOn(fault, faces);
+  const sizes = fault.kind === 'no-amount-yet' ? [{ key: fault.box.column, label: called }] : [];
   return {
     figure: '',
     flags: [waiting(says)],
-    spoken: `${labels[id]}, ${called}, ${says}. ${sayOrderFault(fault)}`,
+    spoken: `${labels[id]}, ${called}, ${says}. ${sayOrderFault(fault, calledByWords(faces, sizes))}`,
     copied: '',
   };
+}
+
+function sumWaitsOn(fault: OrderFault, faces: LineFaces): string {
+  if (fault.kind !== 'no-amount-yet') return 'no price';
+  const { line, cause } = fault.box;
+  const first = cause?.why === 'waits' ? cause.problem.line : line.name;
+  return `waits on ${calledLine(faces, first)}`;
 }
 
 const flagWords: readonly (readonly [Loud, Omit<FlagView, 'says'>, (count: number) => string])[] = [

@@ -3,7 +3,6 @@ import type { Derived } from '#shared-calc/derive/derived.ts';
 import { isSoldState } from '#shared-calc/jobs/house-changes.ts';
 import { issueQuote, latestQuote } from '#shared-calc/jobs/issue-quote.ts';
 import { isBefore } from '#shared-calc/jobs/move-job.ts';
-import { lacksToIssue } from '#shared-calc/jobs/ready-to-issue.ts';
 import { sha256 } from '#shared-calc/jobs/sha256.ts';
 import { bodyOf } from '#shared-calc/jobs/sold-house.ts';
 import { applyChange, squashChanges, updated, emptyChange, type Change } from '#shared-calc/records/change.ts';
@@ -56,7 +55,7 @@ function freezeUnsent(
   const { records } = derived;
   const worked = derived.job(id);
   const draft = worked && draftQuote(derived, worked);
-  if (!draft?.ok || lacksToIssue(draft.value.sums).length > 0) return undefined;
+  if (!draft?.ok || draft.value.lacks.length > 0) return undefined;
   const numbers = [...records.issuedQuote.values()].map(({ number }) => number);
   const number = `S-${nextNumber('S', numbers, 4)}`;
   const change = issueQuote(records, { ...draft.value.body, number, revision: 'A' }, sha256);

@@ -16,7 +16,7 @@ import { knownNeeds, knownWork, type NoAmount } from './order-amounts.ts';
 
 /** Everything that a sum waits for, all at once. */
 export interface FiguresMissing {
-  readonly kind: 'figures-missing';
+  readonly kind: 'figures-not-given';
   readonly missing: readonly Missing[];
 }
 
@@ -39,13 +39,14 @@ export function orderNeeds(
   bench: Bench,
   columns: readonly string[],
   pricing: Pick<Pricing, 'prices' | 'stock' | 'materials' | 'supply'>,
-): Result<NeedsList, BuyFault> {
+): Result<NeedsList, NoAmount | BuyFault> {
   const { prices, stock = NO_STOCK, materials, supply } = pricing;
   const { amounts, without: all } = knownNeeds(bench, columns, prices);
   const without = all.filter(({ line: { material = '' } }) => !materials || materials.includes(material));
+  const measures = missingMeasures(bench, without);
+  if (!measures.ok) return measures;
   const list = needsOf(amounts, { prices, stock, materials, ...(supply && { supply }) });
-  if (!list.ok || without.length === 0) return list;
-  return ok({ ...list.value, missing: [...missingMeasures(bench, without), ...list.value.missing] });
+  return list.ok ? ok({ ...list.value, missing: [...measures.value, ...list.value.missing] }) : list;
 }
 
 export interface OrderSums {
@@ -69,7 +70,7 @@ export function orderSums(bench: Bench, columns: readonly string[], pricing: Pri
 /** Sums of which nothing is missing, or everything that is. */
 export function wholeSums(sums: Result<KnownSums, OrderFault>): Result<OrderSums, OrderFault> {
   if (!sums.ok || sums.value.missing.length === 0) return sums;
-  return failed({ kind: 'figures-missing', missing: sums.value.missing });
+  return failed({ kind: 'figures-not-given', missing: sums.value.missing });
 }
 
 /** The same as far as it is known. */
@@ -77,20 +78,24 @@ export function knownSums(bench: Bench, columns: readonly string[], pricing: Pri
   const needs = orderNeeds(bench, columns, pricing);
   if (!needs.ok) return needs;
   const work = knownWork(bench, columns);
-  const unmeasured = [...missingMeasures(bench, work.without), ...needs.value.missing];
+  const { needs: all, missing: unpriced, guesses } = needs.value;
+  const measures = missingMeasures(bench, work.without);
+  if (!measures.ok) return measures;
+  const before = [...measures.value, ...unpriced];
   const figures: QuoteFigures = {
-    groupCosts: groupCosts(needs.value.needs, pricing.basis),
+    groupCosts: groupCosts(all, pricing.basis),
     ...minutesOf(work.amounts),
-    isPart: unmeasured.length > 0,
+    isPart: before.length > 0,
+    openGroups: all.filter(({ lacks }) => lacks).map(({ group }) => group),
     ...(pricing.oneOffs && { oneOffs: pricing.oneOffs }),
   };
   const quote = quoteSums(figures, pricing.rules);
   if (!quote.ok) return quote;
   return ok({
     needs: needs.value,
-    quote: quote.value,
-    missing: eachOnce(unmeasured),
-    guesses: needs.value.guesses,
+    quote: quote.value.sums,
+    missing: eachOnce([...before, ...quote.value.missing]),
+    guesses,
     hoursKnown: work.without.length === 0,
   });
 }

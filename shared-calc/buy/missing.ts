@@ -8,6 +8,8 @@ export interface Missing {
   /** The material, the rate or margin, the tax class or the tank that it is a figure of. */
   readonly of: string;
   readonly label: string;
+  /** The kind of record it is given in; left out of a price and a measure. */
+  readonly kind?: 'rate' | 'margin' | 'taxClass' | 'workshop';
   /** Where a measure is written: a line of a size. */
   readonly at?: { readonly line: string; readonly column: string };
 }

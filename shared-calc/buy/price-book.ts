@@ -179,6 +179,6 @@ function onSaleOn(
     if (price.from <= on && (!inForce || price.from >= inForce.from)) inForce = price;
   }
   if (!inForce) return undefined;
-  const { from, priceCoins } = inForce;
-  return { id: pack.id, amount: pack.amount, priceCoins, from, old: isOld(from) };
+  const { from, priceCoins, guess } = inForce;
+  return { id: pack.id, amount: pack.amount, priceCoins, from, old: isOld(from), ...(guess && { guess }) };
 }

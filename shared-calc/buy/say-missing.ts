@@ -26,9 +26,10 @@ export function listMissing(missing: readonly Missing[]): string {
   return `Not known yet: ${missing.map(sayMissingFigure).join('; ')}.`;
 }
 
-/** `price of Cork panel`; `T15, dam height` */
-export function sayMissingFigure({ what, label }: Missing): string {
-  return what === 'price' ? `price of ${label}` : label;
+/** `price of Cork panel`; `rate of Builder`; `T15, dam height` */
+export function sayMissingFigure({ what, kind, label }: Missing): string {
+  if (what === 'price') return `price of ${label}`;
+  return kind === 'rate' ? `rate of ${label}` : label;
 }
 
 export function listGuesses(guesses: readonly Guess[]): string {

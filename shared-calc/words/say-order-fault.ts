@@ -18,7 +18,7 @@ export function sayOrderFault(fault: OrderFault, called: Called = byRuleName): s
     case 'no-price':
     case 'no-amount':
       return sayBuyFault(fault);
-    case 'figures-missing':
+    case 'figures-not-given':
       return listMissing(fault.missing);
     default:
       return sayPriceFault(fault);

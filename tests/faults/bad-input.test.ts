@@ -193,7 +193,7 @@ describe('a figure that is missing or cannot be right is an answer, as far as it
       { value: 1200, state: 'job', flags: ['out of range'] },
       { value: null, state: 'waiting', fault: 'Settling is a share; 12 % is 0.12.' },
     ]);
-    expect([sums, fault]).toEqual([lacking('T07, Settling is a share; 12 % is 0.12.'), undefined]);
+    expect([sums, fault]).toEqual([null, 'T07, drainage_need: Settling is a share; 12 % is 0.12.']);
   });
 
   test('a bare 12 in a line of per cent is 12 %', async () => {

@@ -5,7 +5,7 @@ import { coinsText } from '#shared-calc/quantity/coins-text.ts';
 import type { Display } from '#shared-calc/quantity/shown-unit.ts';
 import { cleanNoise, closeDecimals, writeNumber } from '#shared-calc/quantity/write-figure.ts';
 import { displayOf } from '#shared-calc/records/display-of.ts';
-import { sayBuyFault } from '#shared-calc/buy/buy-fault.ts';
+import { sayOrderFault } from '#shared-calc/words/say-order-fault.ts';
 import { atLeast, partData, sayEachLack } from '#shared-calc/papers/quote-part.ts';
 import { needsCautions } from '#shared-calc/prepare/order-cautions.ts';
 import { cautionJson, underFigures } from '#electron/cli/cautions-answer.ts';
@@ -44,7 +44,7 @@ export const needsCommand: Command = {
         order.columns.map((column) => column.key),
         pricing,
       );
-      if (!needs.ok) return refusal(sayBuyFault(needs.fault));
+      if (!needs.ok) return refusal(sayOrderFault(needs.fault));
       const money = (coins: number) => coinsText(coins, workshop.coinDecimals);
       const sum = (coins: number) => atLeast(money(coins), needs.value);
       const { totalCoins, packsTotalCoins, landedCoins } = needs.value;

@@ -82,7 +82,7 @@ function refusedIssue(fault: IssueFault): Outcome {
   return {
     is: 'refused',
     says: [says],
-    json: { fault: { kind: 'figures-missing', says, missing: missing.map(missingData) } },
+    json: { fault: { kind: 'figures-not-given', says, missing: missing.map(missingData) } },
   };
 }
 

@@ -1,3 +1,4 @@
+import { actNames } from '#shared-calc/words/act-names.ts';
 import { signal, type ReadonlySignal } from '@preact/signals';
 import type { ComponentChildren } from 'preact';
 import { contextNow, type BookContext, type BookApi } from '#renderer/books/book-api.ts';
@@ -14,14 +15,16 @@ import { Link } from '#renderer/kit/link.tsx';
 import { Table } from '#renderer/kit/table.tsx';
 import { memo } from '#shared-calc/records/memo.ts';
 import type { WorkedBench } from '#renderer/store/worked-bench.ts';
-import { sayBuyFault, type BuyFault } from '#shared-calc/buy/buy-fault.ts';
+import { Caution } from '#renderer/kit/caution.tsx';
+import { calledByLines } from '#shared-calc/words/called-by-words.ts';
+import { sayOrderFault } from '#shared-calc/words/say-order-fault.ts';
 import { LackNote } from '#renderer/kit/lack-note.tsx';
 import { sumLabel } from '#shared-calc/papers/quote-part.ts';
 import { jobSupply } from '#shared-calc/derive/job-supply.ts';
 import type { Supply } from '#shared-calc/buy/material-need.ts';
 import { needsCsv } from '#shared-calc/papers/needs-csv.ts';
 import type { Job } from '#shared-calc/records/records.ts';
-import type { Result } from '#shared-calc/result.ts';
+import { failed, type Result } from '#shared-calc/result.ts';
 import { NeedsTable } from './needs-table.tsx';
 import { needsView, type NeedsView } from './needs-view.ts';
 import css from './needs.module.css';
@@ -44,7 +47,7 @@ export interface NeedsApi extends BookApi {
 export function needsPlace(api: NeedsApi): (route: Route) => PlaceView {
   const fromStore = signal(true);
   const turn = () => (fromStore.value = !fromStore.value);
-  const needsMemo = memo<Result<NeedsView, BuyFault>>();
+  const needsMemo = memo<Result<NeedsView, string>>();
   return ({ rest: [asked] }) => {
     const context = contextNow(api);
     const opened = api.opened.value;
@@ -59,7 +62,8 @@ export function needsPlace(api: NeedsApi): (route: Route) => PlaceView {
     if (worked.isBehind()) return emptyPlace(title, <EmptyNote>Working</EmptyNote>);
     const needs = needsMemo(from, () => {
       const supply = fromStore.value ? supplyOf(context, job) : undefined;
-      return needsView({ bench: worked.bench(), columns, pricing, supply, margins: context.records.margin });
+      const view = needsView({ bench: worked.bench(), columns, pricing, supply, margins: context.records.margin });
+      return view.ok ? view : failed(sayOrderFault(view.fault, calledByLines(source)));
     });
     return {
       about: title,
@@ -76,7 +80,7 @@ export function needsPlace(api: NeedsApi): (route: Route) => PlaceView {
               <CautionList cautions={needsCautions(worked.bench())} />
             </>
           ) : (
-            <EmptyNote>{sayBuyFault(needs.fault)}</EmptyNote>
+            <Refused says={needs.fault} />
           )}
         </ScrollPage>
       ),
@@ -98,13 +102,9 @@ function supplyOf(context: BookContext, job: string | undefined): (material: str
   return jobSupply(records, { job, on, useOn: context.job(job ?? '')?.useOn ?? (() => on) });
 }
 
-function csvAct(
-  needs: Result<NeedsView, BuyFault>,
-  title: string,
-  { workshop }: BookContext,
-): PlaceView['acts'][number] {
-  const label = 'Take out as CSV';
-  if (!needs.ok) return { label, hint: sayBuyFault(needs.fault) };
+function csvAct(needs: Result<NeedsView, string>, title: string, { workshop }: BookContext): PlaceView['acts'][number] {
+  const label = actNames.saveCsv;
+  if (!needs.ok) return { label, hint: needs.fault };
   return { label, main: true, run: () => downloadCsv(`needs, ${title}`, needsCsv(needs.value.list, workshop)) };
 }
 
@@ -113,10 +113,21 @@ function Nothing() {
     <EmptyNote>
       No size stands on the bench.{' '}
       <Link look="act" href={writeRoute('bench')}>
-        Take a size
+        {actNames.takeSize}
       </Link>{' '}
       and its needs are listed here.
     </EmptyNote>
+  );
+}
+
+function Refused({ says }: { readonly says: string }) {
+  return (
+    <Caution role="status">
+      {says}{' '}
+      <Link look="act" href={writeRoute('bench')}>
+        Go to the size bench
+      </Link>
+    </Caution>
   );
 }
 
@@ -136,11 +147,11 @@ function Choices({ job: id, context: { records }, api, fromStore, turn }: Choice
     <div class={css['needsChoices']}>
       {job && (
         <ChoiceField
-          label="Costed by"
+          label="Cost of materials"
           value={job.basis}
           options={[
-            { value: 'used', label: 'used cost: only what goes in' },
-            { value: 'packs', label: 'packs cost: every bag bought' },
+            { value: 'used', label: 'used: only what goes in' },
+            { value: 'packs', label: 'packs: every pack bought' },
           ]}
           choose={(basis) => setBasis(basis === 'packs' ? 'packs' : 'used')}
         />

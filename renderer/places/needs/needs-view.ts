@@ -1,9 +1,8 @@
 import { knownNeeds } from '#shared-calc/bench/order-amounts.ts';
-import { orderNeeds, type Pricing } from '#shared-calc/bench/order-sums.ts';
+import { orderNeeds, type OrderFault, type Pricing } from '#shared-calc/bench/order-sums.ts';
 import type { Bench } from '#shared-calc/bench/open-bench.ts';
 import { allBuilds } from '#shared-calc/buy/all-builds.ts';
 import type { MaterialNeed } from '#shared-calc/buy/material-need.ts';
-import type { BuyFault } from '#shared-calc/buy/buy-fault.ts';
 import type { Buying, NeedsList } from '#shared-calc/buy/needs.ts';
 import type { ColumnInput } from '#shared-calc/recipe/column.ts';
 import type { Margin } from '#shared-calc/records/records.ts';
@@ -37,7 +36,7 @@ export interface NeedsParts {
 }
 
 /** The needs of all sizes of a job together, by quote group in the order of the quote. */
-export function needsView({ bench, columns, pricing, supply, margins }: NeedsParts): Result<NeedsView, BuyFault> {
+export function needsView({ bench, columns, pricing, supply, margins }: NeedsParts): Result<NeedsView, OrderFault> {
   const keys = columns.map(({ key }) => key);
   const list = orderNeeds(bench, keys, { ...pricing, ...(supply && { supply }) });
   if (!list.ok) return list;

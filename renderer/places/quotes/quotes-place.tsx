@@ -1,3 +1,4 @@
+import { actNames } from '#shared-calc/words/act-names.ts';
 import { signal, type Signal } from '@preact/signals';
 import type { ComponentChildren } from 'preact';
 import { contextNow, type BookContext } from '#renderer/books/book-api.ts';
@@ -15,8 +16,8 @@ import { printAct } from '#renderer/print/print-acts.ts';
 import { PaintedQuote } from './painted-quote.tsx';
 import { memo } from '#shared-calc/records/memo.ts';
 import type { QuoteBody } from '#shared-calc/jobs/quote-body.ts';
-import { lacksToIssue } from '#shared-calc/jobs/ready-to-issue.ts';
-import { sayPart, WHOLE } from '#shared-calc/papers/quote-part.ts';
+import { listMissing } from '#shared-calc/buy/say-missing.ts';
+import { WHOLE } from '#shared-calc/papers/quote-part.ts';
 import { quoteCsv } from '#shared-calc/papers/quote-csv.ts';
 import { displayOf } from '#shared-calc/records/display-of.ts';
 import type { Job } from '#shared-calc/records/records.ts';
@@ -151,7 +152,7 @@ function draftView(state: QuotesState, job: Job, context: BookContext): PlaceVie
         printAct(window),
         issueAct(draft.value, asking),
       ]
-    : [{ label: 'Issue', main: true, hint: none }];
+    : [{ label: actNames.issue, main: true, hint: none }];
   return {
     about: jobName(job),
     aside: 'quote in the making',
@@ -163,7 +164,7 @@ function draftView(state: QuotesState, job: Job, context: BookContext): PlaceVie
         <OpenedJob api={api} job={job.id} />
         {draft.ok ? (
           <>
-            <LackNote job={job.id} records={context.records} {...draft.value.sums} />
+            <LackNote job={job.id} records={context.records} missing={draft.value.lacks} guesses={[]} />
             <PaintedQuote body={draft.value.body} display={display} part={draft.value.sums} />
           </>
         ) : (
@@ -193,14 +194,14 @@ function draftView(state: QuotesState, job: Job, context: BookContext): PlaceVie
 }
 
 /** A quote that lacks anything, or rests on a guess, cannot be issued. */
-function issueAct({ sums }: DraftQuote, asking: Signal<boolean>): PlaceAct {
-  const label = 'Issue';
-  if (lacksToIssue(sums).length > 0) return { label, main: true, hint: `Not to be given: ${sayPart(sums)}` };
+function issueAct({ lacks }: DraftQuote, asking: Signal<boolean>): PlaceAct {
+  const label = actNames.issue;
+  if (lacks.length > 0) return { label, main: true, hint: listMissing(lacks) };
   return { label, main: true, hint: 'Cannot be undone', run: () => (asking.value = true) };
 }
 
 function csvAct({ sums, workshop }: QuoteBody, name: string, part = WHOLE): PlaceAct {
-  return { label: 'Take out as CSV', run: () => downloadCsv(name, quoteCsv(sums, workshop, { inside: false, part })) };
+  return { label: actNames.saveCsv, run: () => downloadCsv(name, quoteCsv(sums, workshop, { inside: false, part })) };
 }
 
 function issuedView(state: QuotesState, read: ReadQuote, context: BookContext): PlaceView {
@@ -248,7 +249,7 @@ function optionsView(job: Job, context: BookContext): PlaceView {
     aside: 'sizes to choose from',
     acts: [
       {
-        label: 'Take out as CSV',
+        label: actNames.saveCsv,
         run: () => downloadCsv(`options ${job.id}`, optionsList({ job, context })),
       },
       { ...printAct(window), main: true },

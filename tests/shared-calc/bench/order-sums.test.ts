@@ -28,7 +28,7 @@ describe('knownSums', () => {
     expect(none.missing.map(({ what, of }) => [what, of])).toEqual(needed.map((of) => ['price', of]));
     expect(orderSums(bench, keys, { ...demo, prices: without(demo.prices, needed) })).toEqual({
       ok: false,
-      fault: { kind: 'figures-missing', missing: none.missing },
+      fault: { kind: 'figures-not-given', missing: none.missing },
     });
   });
 
