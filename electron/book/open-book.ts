@@ -8,6 +8,7 @@ import { editsOf } from './edit.ts';
 import { verifyIssued } from './issued.ts';
 import { clock, openFile, type OpenFile } from './open-file.ts';
 import type { OpeningNote, OpenOptions } from './open-options.ts';
+import { closeFile, putBack, settleLog } from './put-back.ts';
 import { previewOf, readBackup, restoreChange } from './restore.ts';
 import { storing } from './storage-fault.ts';
 import { syncFolderOf } from './sync-folder.ts';
@@ -51,7 +52,10 @@ function bookOf(file: OpenFile, options: OpenOptions): Book {
       return records.ok ? edits.applyTo((now) => restoreChange(label, now, records.value).change) : records;
     },
     check: () => storing(() => ok(checkBook(db))),
-    close: connection.close,
+    gone: state.gone,
+    putBack: () => putBack(file, options.today),
+    settle: () => settleLog(file),
+    close: () => closeFile(file),
   };
 }
 

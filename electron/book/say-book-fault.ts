@@ -7,6 +7,10 @@ import type { DemoFault } from './read-demo.ts';
 type Fault = BookFault | EditFault | DemoFault;
 
 const sayings: Sayings<Fault, [book: string]> = {
+  gone: ({ how }, book) =>
+    how === 'written over'
+      ? `${book} was written over by hand while it was open. Nothing more is written; open what is there now.`
+      : `${book} was ${how === 'removed' ? 'removed or renamed' : 'replaced by another file'} while it was open. Nothing more is written; put it back, or open another book.`,
   locked: (_, book) => `Another program is writing in ${book}; try again when it is done.`,
   'no-room': (_, book) => `There is no room left on the disk for ${book}.`,
   'read-only': ({ what }, book) =>

@@ -15,6 +15,10 @@ function sayNote(note: OpeningNote, book: string): readonly string[] {
       return [];
     case 'backup-failed':
       return [`Today's backup of ${book} could not be made: ${sayBookFault(note.fault, book)}`];
+    case 'log-aside':
+      return [
+        `${book} was put in the place of another file, whose last edits are not in it. They lie in ${basename(note.file)}.`,
+      ];
     case 'migrated':
       return [`${book} was brought to the form of this Loamwright; a copy as it was lies with its backups.`];
     case 'recipe-worked':
