@@ -18,6 +18,7 @@ import {
   words,
 } from './field.ts';
 import { survey, unasked } from './survey.ts';
+import { typedFields } from './typed.ts';
 
 export const jobStates = [
   'enquiry',
@@ -62,6 +63,7 @@ export const job = {
   soldAs: orEmpty(code('Sold as')),
   acceptedOn: orEmpty(day('Accepted on')),
   lostWhy: orEmpty(words('Why it was lost')),
+  ...typedFields,
 };
 
 /** A column of a job's size bench. */
@@ -134,4 +136,5 @@ export const actual = {
   unit: textAs('Unit', z.string()),
   on: day('On'),
   note: words('Note'),
+  ...typedFields,
 };

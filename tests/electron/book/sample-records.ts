@@ -93,10 +93,13 @@ export const oneOfEach: readonly Added[] = [
       electricityPerKwh: 0.315,
       steamWaterL: 3,
       steamPowerKw: 1.5,
+      paper: 'Letter',
+      weekStart: 'Sunday',
+      typed: { altitudeM: '2132.55 ft' },
     },
   },
   { kind: 'supplier', record: supplierOf('S1', { freeFromCoins: 9000, deliveryWeekdays: [2, 3, 4] }) },
-  { kind: 'tank', record: tankOf('T07', { supplier: 'S1', damHeightMm: 150.5 }) },
+  { kind: 'tank', record: tankOf('T07', { supplier: 'S1', damHeightMm: 150.5, typed: { damHeightMm: '150.5 mm' } }) },
   {
     kind: 'material',
     record: {
