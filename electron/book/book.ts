@@ -46,6 +46,6 @@ export interface Book {
   /** Puts a removed or replaced file back from what is open, and closes; a file in its place is kept `aside`. */
   readonly putBack: () => Result<{ readonly aside: string | undefined }, BookFault>;
   /** Takes the log into the file, after a second of quiet: at rest the one file is the whole book. */
-  readonly settle: () => void;
+  readonly settle: (afterMs?: number) => void;
   readonly close: () => void;
 }

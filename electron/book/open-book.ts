@@ -54,7 +54,7 @@ function bookOf(file: OpenFile, options: OpenOptions): Book {
     check: () => storing(() => ok(checkBook(db))),
     gone: state.gone,
     putBack: () => putBack(file, options.today),
-    settle: () => settleLog(file),
+    settle: (afterMs) => settleLog(file, afterMs),
     close: () => closeFile(file),
   };
 }

@@ -9,9 +9,10 @@ import { storing } from './storage-fault.ts';
 /** Takes the log into the file once it has been quiet for this long. */
 export const quietMs = 1000;
 
-/** Takes the log of an open file into it. Does nothing where there is none, or where the file is another by now. */
-export function settleLog({ connection, state, place }: OpenFile): void {
-  if (place.log().bytes === 0 || state.gone()) return;
+/** Takes the log of an open file into it, when it has been quiet. Does nothing where the file is another by now. */
+export function settleLog({ connection, state, place }: OpenFile, afterMs = quietMs): void {
+  const log = place.log();
+  if (log.bytes === 0 || log.quietMs < afterMs || state.gone()) return;
   connection.db.pragma('wal_checkpoint(TRUNCATE)');
   place.note();
 }

@@ -50,7 +50,7 @@ describe('a book whose file goes while it is open', () => {
 
   test.each(ways)('%s after a second of quiet, takes no more edits either', (_, how, spoil) => {
     const { book, backup } = bookAndBackup();
-    book.settle();
+    book.settle(0);
     spoil(book, backup);
 
     expect(faultOf(edit(book, 'lost?'))).toEqual({ kind: 'gone', how });
@@ -72,11 +72,11 @@ describe('a book whose file goes while it is open', () => {
     const other = reopen(book.path);
     for (const note of ['one', 'two', 'three']) {
       valueOf(edit(other, note));
-      other.settle();
+      other.settle(0);
       expect(book.gone()).toBeUndefined();
       valueOf(edit(book, `${note}, answered`));
       expect(other.gone()).toBeUndefined();
-      book.settle();
+      book.settle(0);
       expect([book.gone(), other.gone()]).toEqual([undefined, undefined]);
     }
     expect(noteIn(other)).toBe('three, answered');
@@ -125,11 +125,17 @@ describe('settle', () => {
       return noteIn(reopen(copy));
     };
     const before = copyNote();
-    book.settle();
+    book.settle(0);
 
     expect([before, copyNote()]).toEqual([t07.note, 'first']);
     expect(statSync(`${book.path}-wal`).size).toBe(0);
   });
+});
+
+test('a log that was written just now is left for the next edit', () => {
+  const { book } = bookAndBackup();
+  book.settle();
+  expect(statSync(`${book.path}-wal`).size).toBeGreaterThan(0);
 });
 
 describe('putBack', () => {
