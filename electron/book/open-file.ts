@@ -13,7 +13,7 @@ import { migrate, newestVersion } from './migrate.ts';
 import { migrations as ownMigrations } from './migrations/all.ts';
 import type { Migration } from './migrations/migration.ts';
 import type { OpeningNote, OpenOptions } from './open-options.ts';
-import { putLogAside } from './recover-book.ts';
+import { putLogAside } from './put-aside.ts';
 import { codeOf, storing } from './storage-fault.ts';
 
 export interface OpenFile {

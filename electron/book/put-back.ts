@@ -2,7 +2,7 @@ import type { BookFault } from '#shared-calc/records/book-fault.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
 import { writeSnapshot } from './backups.ts';
 import type { OpenFile } from './open-file.ts';
-import { putAside } from './recover-book.ts';
+import { putAside } from './put-aside.ts';
 import { placeNew, settleFile } from './settle-file.ts';
 import { storing } from './storage-fault.ts';
 

@@ -42,7 +42,7 @@ export type StorageFault =
 export type BookFault =
   | StorageFault
   | { readonly kind: 'missing' }
-  | { readonly kind: 'not-a-book'; readonly what: 'folder' | 'empty' | 'other' }
+  | { readonly kind: 'not-a-book'; readonly what: 'folder' | 'device' | 'empty' | 'other' }
   | { readonly kind: 'foreign'; readonly applicationId: number }
   | { readonly kind: 'newer'; readonly found: number; readonly newest: number }
   | { readonly kind: 'migration-failed'; readonly version: number; readonly name: string; readonly says: string }
