@@ -1,3 +1,4 @@
+import { actNames } from '#shared-calc/words/act-names.ts';
 import type { ReadonlySignal } from '@preact/signals';
 import { Button } from '#renderer/kit/button.tsx';
 import type { QuietLineActs, QuietLineView } from './frame-view.ts';
@@ -18,8 +19,8 @@ export function QuietLine({ view: { value: view }, acts, keys }: QuietLineParts)
         {view.trouble?.says}
         {view.trouble?.act && <Button onClick={view.trouble.act.run}>{view.trouble.act.label}</Button>}
       </span>
-      <Step act="Undo" does={view.undo} run={acts.undo} />
-      <Step act="Redo" does={view.redo} run={acts.redo} />
+      <Step act={actNames.undo} does={view.undo} run={acts.undo} />
+      <Step act={actNames.redo} does={view.redo} run={acts.redo} />
       <span class={css['said']} data-refused={view.said?.refused === true ? '' : undefined} role="alert">
         {view.said?.words}
       </span>
