@@ -50,9 +50,11 @@ function partsIn(text: string): readonly Part[] | undefined {
 }
 
 function nextPart(text: string, before: Unit | undefined): Part | undefined {
-  const [, gap = '', number = '', word = ''] = part.exec(text) ?? [];
+  const found = part.exec(text);
+  if (!found) return undefined;
+  const [, gap = '', number = '', word = ''] = found;
   const isLast = gap !== '' && part.lastIndex === text.length;
-  const unit = number === '' ? undefined : unitOfPart(word, isLast ? before : undefined);
+  const unit = unitOfPart(word, isLast ? before : undefined);
   return unit && (!before || isSmaller(unit, before)) ? { text: number, unit } : undefined;
 }
 

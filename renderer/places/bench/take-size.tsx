@@ -1,3 +1,4 @@
+import { actNames } from '#shared-calc/words/act-names.ts';
 import { useState } from 'preact/hooks';
 import { nextCode } from '#renderer/books/next-code.ts';
 import { Button, Buttons } from '#renderer/kit/button.tsx';
@@ -20,7 +21,7 @@ export function TakeSize({ store }: { readonly store: PageStore }) {
   const here = new Set(store.bench.opened.value?.worked.source().columns.map((column) => column.tank.id));
   const tanks = tanksToTake([...records.tank.values()], here, words);
   return (
-    <Dialog title="Take a size" wide close={() => (store.dialog.value = undefined)}>
+    <Dialog title={actNames.takeSize} wide close={() => (store.dialog.value = undefined)}>
       {(leave) => {
         const taking = (take: () => string | undefined) => takeAndShow(store, take, leave);
         const takeTank = (tank: Tank) => taking(() => store.bench.acts.takeTank(tank.id));
@@ -46,7 +47,7 @@ export function TakeSize({ store }: { readonly store: PageStore }) {
               take={(tank, priceCoins) => taking(() => store.bench.acts.takeNewTank(tank, priceCoins))}
             />
             <Buttons>
-              <Button onClick={leave}>Leave it</Button>
+              <Button onClick={leave}>{actNames.cancel}</Button>
             </Buttons>
           </div>
         );

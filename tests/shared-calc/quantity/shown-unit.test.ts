@@ -110,7 +110,7 @@ describe('showWithUnit', () => {
           const words = showValue(base, unit, display);
           const read = readFigure(`${words} ${shown}`, { unit, decimalComma });
           // Four digits with a mark of thousands and no decimals have two readings, and are asked for.
-          fc.pre(read.ok || read.fault.kind !== 'two-readings');
+          fc.pre(unit !== 'money' && (read.ok || read.fault.kind !== 'two-readings'));
           const own = fromBase(base, unitOf(shown));
           const back = read.ok ? fromBase(read.value.value, unitOf(shown)) : NaN;
           // A sixteenth of an inch is read within 6 %, all else within 1 %; degrees to a twentieth.
