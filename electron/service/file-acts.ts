@@ -3,7 +3,7 @@ import { extname, isAbsolute, join } from 'node:path';
 
 import { openBook } from '#electron/book/open-book.ts';
 import { sayBookFault } from '#electron/book/say-book-fault.ts';
-import { makeDemoBook, makePlainBook } from '#electron/book/seed-demo.ts';
+import { beginBook } from '#electron/book/seed-demo.ts';
 import type { BookInfo, Input, Output, Refusal } from '#shared-calc/contract/channels.ts';
 import { ok } from '#shared-calc/result.ts';
 import type { Result } from '#shared-calc/result.ts';
@@ -21,16 +21,26 @@ export function openOther(session: Session, typed: string): Result<BookInfo, Ref
   return session.info();
 }
 
-/** Creates a book, of the demo workshop or for the user's own workshop, and opens it. */
-export function newBook(session: Session, { path: typed, demo }: Input<'file.new'>): Result<BookInfo, Refusal> {
+/** Creates a book that begins as asked, and opens it. */
+export function newBook(session: Session, { path: typed, ...begun }: Input<'file.new'>): Result<BookInfo, Refusal> {
   const path = bookPath(typed);
   if (!path.ok) return path;
   const { today, demoFolder } = session.options;
-  const make = demo ? makeDemoBook : makePlainBook;
-  const made = make(path.value, { today: today(), ...(demoFolder !== undefined && { demoFolder }) });
+  const made = beginBook(path.value, begun, { today: today(), ...(demoFolder !== undefined && { demoFolder }) });
   if (!made.ok) return refuse(sayBookFault(made.fault, path.value));
   session.replace(made.value);
   return session.info();
+}
+
+/** Puts the file of the open book back, or opens what was written over it by hand; then it is open as any book. */
+export function putBack(session: Session): Result<BookInfo, Refusal> {
+  const book = session.book();
+  const how = book.gone();
+  if (how === undefined) return session.info();
+  if (how === 'written over') book.close();
+  const back = how === 'written over' ? ok(undefined) : book.putBack();
+  if (!back.ok) return refuse(sayBookFault(back.fault, book.path));
+  return openOther(session, book.path);
 }
 
 /** Saves a copy of the book; the original stays open. */

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { beginnings } from './beginnings.ts';
 
 import { ChangeSchema } from '#shared-calc/records/change-schema.ts';
 
@@ -8,6 +9,10 @@ import { RecordListsSchema } from './record-lists.ts';
 /** A refusal as it crosses the bridge: the sentence for the person, and whether the page must read the book again. */
 export const Refusal = z.strictObject({ says: z.string(), readAgain: z.boolean() });
 export type Refusal = z.infer<typeof Refusal>;
+
+/** What has happened to the open file, as a sentence, and what `file.putBack` would do. */
+export const Gone = z.strictObject({ says: z.string(), cure: z.enum(['put back', 'open what is there']) });
+export type Gone = z.infer<typeof Gone>;
 
 export const BookInfo = z.strictObject({
   /** Identifies this opening of the book; an edit made on another opening is refused. */
@@ -25,6 +30,8 @@ export const BookInfo = z.strictObject({
   notices: z.array(z.string()),
   /** `YYYY-MM-DD` */
   today: z.string(),
+  /** Left out while all is well: the file has gone, so nothing more is written until it is put back. */
+  gone: Gone.optional(),
 });
 export type BookInfo = z.infer<typeof BookInfo>;
 
@@ -108,7 +115,12 @@ export const channels = {
   },
   'file.recent': { input: nothing, output: z.strictObject({ paths: z.array(path) }) },
   'file.open': { input: z.strictObject({ path }), output: BookInfo },
-  'file.new': { input: z.strictObject({ path, demo: z.boolean() }), output: BookInfo },
+  'file.new': {
+    input: z.strictObject({ path, start: z.enum(beginnings), guesses: z.boolean().optional() }),
+    output: BookInfo,
+  },
+  /** Puts the file of the open book back where it was, or opens what was written over it. */
+  'file.putBack': { input: nothing, output: BookInfo },
   /** Returns the path of the copy. An existing file is replaced only if `replace` says so. */
   'file.saveCopy': {
     input: z.strictObject({ path, replace: z.boolean() }),

@@ -9,7 +9,7 @@ const { book, folder } = useDemoBook();
 describe('main', () => {
   test.each([
     [['bnch'], 'No command bnch. Did you mean bench?'],
-    [['book'], 'Say which: book new, book check, book export, book import-prices.'],
+    [['book'], 'Say which: book new, book check, book export, book backups, book restore, book recover, book import-prices.'],
     [['book', 'chek'], 'No command book chek. Did you mean book check?'],
     [['bench', '--seizes', 'T07'], 'Unknown option --seizes. Did you mean --sizes?'],
     [['bench', '--sizes'], '--sizes needs a value.'],
@@ -107,8 +107,9 @@ describe('main', () => {
   });
 
   test.each([
-    [['shop.loamwright'], 'Say what it begins with: --start full or --start plain.'],
-    [['shop.loamwright', '--start', 'huge'], '--start huge: it takes full or plain.'],
+    [['shop.loamwright'], 'Say what it begins with: --start full|plain|house|empty.'],
+    [['shop.loamwright', '--start', 'huge'], '--start huge: it takes full|plain|house|empty.'],
+    [['shop.loamwright', '--start', 'empty', '--guesses'], '--guesses goes with --start house alone.'],
     [['--start', 'plain'], 'Name one file: book new shop.loamwright --start plain'],
   ])('book new %j is told what it lacks', async (argv, says) => {
     expect(await lw('book', 'new', ...argv)).toEqual({ code: 2, out: '', err: `${says}\n` });
