@@ -3,7 +3,7 @@ import { z } from 'zod';
 import { boxReader } from '#shared-calc/bench/box-reader.ts';
 import { useNames } from '#shared-calc/fields/uses.ts';
 import { freeId } from '#shared-calc/jobs/find-job.ts';
-import { linesOf } from '#shared-calc/recipe/lines-of.ts';
+import { linesOf, takenLineIds } from '#shared-calc/recipe/lines-of.ts';
 import { isSold } from '#shared-calc/jobs/sold-house.ts';
 import { putRecords } from '#shared-calc/jobs/put-records.ts';
 import { inSentence, lineLabel } from '#shared-calc/recipe/line-label.ts';
@@ -74,7 +74,7 @@ function lineAdded(records: Records, recipe: string, after: string | undefined):
   const taken = withDescendants(records, recipe).flatMap((each) => linesOf(records, each));
   const name = freeId('new_line', new Set(taken.map((line) => line.name))).replaceAll('-', '_');
   const record: Line = {
-    id: freeId(`${recipe}.${name}`, new Set(taken.map(({ id }) => id))),
+    id: freeId(`${recipe}.${name}`, takenLineIds(records, recipe)),
     recipe,
     order: sortKeyBetween(before?.order, next?.order),
     section: before?.section ?? 'Lines',
