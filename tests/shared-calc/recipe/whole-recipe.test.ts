@@ -42,7 +42,7 @@ function line(from: Records, recipe: string, name: string): Line {
   return found;
 }
 
-const bare = ({ id: _, recipe: __, ...rest }: Line) => rest;
+const bare = (each: Line) => ({ ...each, id: '', recipe: '' });
 
 function figures(from: Records, recipe: string, tank: string): readonly unknown[] {
   const lines = linesFor(from, recipe, tank);
