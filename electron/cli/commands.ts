@@ -16,6 +16,7 @@ import { needsCommand } from './commands/needs.ts';
 import { orderCommands } from './commands/order.ts';
 import { paperCommand, papersCommand } from './commands/paper.ts';
 import { prepareCommand } from './commands/prepare.ts';
+import { missingCommand } from './commands/prices-missing.ts';
 import { pricesCommands } from './commands/prices.ts';
 import { quoteCommand } from './commands/quote.ts';
 import { runCommand } from './commands/run.ts';
@@ -56,6 +57,7 @@ const all: readonly Command[] = [
   ...bookBackupCommands,
   importPricesCommand,
   ...pricesCommands,
+  missingCommand,
   startCommand,
 ];
 

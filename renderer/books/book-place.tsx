@@ -52,7 +52,7 @@ export function bookPlace<Row extends BookRow>(parts: BookPlaceParts<Row>): (rou
       work: (
         <div class={css['work']}>
           {parts.above?.()}
-          <BookSheetView parts={parts} acts={acts} grid={grid} start={rest.at(-1)} />
+          <BookSheetView parts={parts} acts={acts} grid={grid} start={rest.slice(-2)} />
           {rows.length === 0 && (
             <div class={css['noRows']}>
               <EmptyNote>{whenEmpty}</EmptyNote>
@@ -166,8 +166,8 @@ interface SheetParts<Row extends BookRow> {
   readonly parts: BookPlaceParts<Row>;
   readonly acts: BookGridActs;
   readonly grid: Grid<Row>;
-  /** The row that the link names. */
-  readonly start: string | undefined;
+  /** The row that the link names, or the row and the column. */
+  readonly start: readonly string[];
 }
 
 function BookSheetView<Row extends BookRow>({ parts: { api, table }, acts, grid, start }: SheetParts<Row>) {
@@ -183,7 +183,9 @@ function BookSheetView<Row extends BookRow>({ parts: { api, table }, acts, grid,
       const next = bookModel(table, contextNow(api));
       untracked(() => made.show(next));
     });
-    if (start === undefined || !made.go(start)) made.go(model.rows[0]?.key ?? '');
+    const [one = '', other] = start;
+    const isThere = (other !== undefined && made.go(one, other)) || made.go(other ?? one);
+    if (!isThere) made.go(model.rows[0]?.key ?? '');
     return () => {
       follow();
       grid.current = undefined;

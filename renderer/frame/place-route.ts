@@ -28,6 +28,7 @@ export function routeWithJob({ place, rest }: Route, from: string | undefined, t
   const [part] = rest.filter((each) => each !== from);
   const kept = part === undefined ? [] : [part];
   if (place === 'prepare' || place === 'cards' || place === 'jobs') return writeRoute(place, to, ...kept);
+  if (place === 'prices') return rest.length === 0 ? undefined : writeRoute(place, to);
   if (place === 'quotes' && part === 'options') return writeRoute(place, part, to);
   return place === 'bench' || place === 'quotes' || place === 'needs' ? writeRoute(place, to) : undefined;
 }

@@ -91,6 +91,7 @@ const acts = {
   removeQuoteLine: quoteLines.removeQuoteLine,
   newPack: prices.newPack,
   putPrice: prices.putPrice,
+  confirmPrices: prices.confirmPrices,
   raisePrices,
   startTub: tubs.startTub,
   changeTub: tubs.changeTub,

@@ -1,6 +1,6 @@
 import { keysOf } from '#shared-calc/fields/keys-of.ts';
 import type { UseName } from '#shared-calc/fields/uses.ts';
-import type { Tank } from '#shared-calc/records/records.ts';
+import type { Line, Tank } from '#shared-calc/records/records.ts';
 
 /**
  * A tank's measurements as the texts of a recipe's tank lines, by the use of the line. A measurement that a shape does
@@ -29,4 +29,21 @@ const asDeepAsLong: ReadonlySet<string> = new Set(['hexagon', 'corner', 'cylinde
 
 function noneUnless(tank: Tank, shape: Tank['shape']): number | undefined {
   return tank.shape === shape ? undefined : 0;
+}
+
+const fields: Readonly<Partial<Record<UseName, keyof Tank>>> = {
+  insideLength: 'insideLengthMm',
+  insideDepth: 'insideDepthMm',
+  insideHeight: 'insideHeightMm',
+  frontBow: 'frontBowMm',
+  sideReturn: 'sideReturnMm',
+  damHeight: 'damHeightMm',
+  frontVent: 'frontVentMm',
+  glass: 'glassMm',
+  baseGlass: 'baseGlassMm',
+};
+
+/** The field of the tank book in which a line of a tank is measured; none for any other line. */
+export function tankFieldOf({ role, use }: Pick<Line, 'role' | 'use'>): keyof Tank | undefined {
+  return role === 'tank' && use ? fields[use] : undefined;
 }

@@ -9,6 +9,7 @@ export const actNames = {
   cancel: 'Cancel',
   close: 'Close',
   compare: 'Compare',
+  confirmPrices: 'Confirm',
   copyJob: 'Copy as a new job',
   copyRecipe: 'Copy the recipe',
   find: 'Find',

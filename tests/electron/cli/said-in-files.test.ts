@@ -76,6 +76,7 @@ const readIn: Readonly<Record<string, string>> = {
   'book import-prices': 'said-of-books',
   'prices rise': 'said-of-prices',
   'prices touched': 'said-of-prices',
+  'prices missing': 'said-of-missing',
   start: '../start',
 };
 
