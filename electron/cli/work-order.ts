@@ -1,4 +1,5 @@
 import type { BoxCause } from '#shared-calc/bench/bench-types.ts';
+import { withOwnLines } from '#shared-calc/bench/column-lines.ts';
 import { onceBench } from '#shared-calc/bench/once-bench.ts';
 import type { Bench } from '#shared-calc/bench/open-bench.ts';
 import type { Pricing } from '#shared-calc/bench/order-sums.ts';
@@ -48,7 +49,8 @@ export function workOrder(given: Arguments, records: Records): Result<WorkedOrde
 }
 
 function benchOf(order: Order, { prices }: Pricing): Result<Bench, readonly string[]> {
-  const { lines, columns, job, written } = order;
+  const { job, written } = order;
+  const { lines, columns } = withOwnLines(order.lines, order.columns);
   const unknown = unknownLines(
     written.map(({ line }) => line),
     lines,
@@ -59,14 +61,20 @@ function benchOf(order: Order, { prices }: Pricing): Result<Bench, readonly stri
   return refused.length > 0 ? failed(refused) : ok(bench);
 }
 
-function houseOf({ records, job }: Derived, { jobId, recipe }: Order): WorkingHouse {
-  return job(jobId ?? '')?.house ?? houseNow(records, recipe);
+function houseOf({ records, job }: Derived, { jobId, recipe, columns }: Order): WorkingHouse {
+  const recipes = columns.map((column) => column.recipe ?? recipe);
+  return job(jobId ?? '')?.house ?? houseNow(records, recipe, recipes);
 }
 
 /** Every size of the order stands at the place, also one that is left out of the answer. */
-function placeOf({ records, display }: Derived, { columns, beside, jobId }: Order, bench: Bench): WorkedOrder['place'] {
+function placeOf(
+  { records, display }: Derived,
+  { lines, columns, beside, jobId }: Order,
+  bench: Bench,
+): WorkedOrder['place'] {
   const at = records.job.get(jobId ?? '') ?? unseenPlace;
-  const whole = beside.length === 0 ? bench : onceBench({ ...bench.input(), columns: [...columns, ...beside] });
+  const whole =
+    beside.length === 0 ? bench : onceBench({ ...bench.input(), ...withOwnLines(lines, [...columns, ...beside]) });
   return benchPlace(whole, at, display);
 }
 
@@ -147,7 +155,8 @@ function refusedWrites(order: Order, bench: Bench): readonly string[] {
   for (const { column, line } of order.written) {
     const keys = column === undefined ? order.columns.map((each) => each.key) : [column];
     for (const key of keys) {
-      const { cause, text } = bench.box(key, line);
+      const { cause, text, state } = bench.box(key, line);
+      if (state === 'not in this recipe' && column !== undefined) says.set(line, `${column} has no line ${line}.`);
       if (cause?.why !== 'faulty' && cause?.why !== 'loop') continue;
       const sentence = `${line}=${text}: ${sayBoxCause(cause, line)}${sayPlace(cause)}`;
       const fact = cause.why === 'loop' ? cause.cycle.toSorted().join(' ') : sentence;

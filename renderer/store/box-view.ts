@@ -20,6 +20,28 @@ export interface BoxParts {
   readonly called: string;
   readonly faces: LineFaces;
   readonly issued: string | undefined;
+  /** The unit that its row says; its own unit stands behind a figure that has another. Left out: its own. */
+  readonly rowUnit?: string | undefined;
+}
+
+/** A cell of a line that the recipe of its size does not have. */
+export function absentView({ label }: Pick<LineFace, 'label'>, called: string, recipe: string): BoxView {
+  const said = `not in ${recipe}`;
+  const closedBy = {
+    is: 'not in the recipe of its size',
+    why: `${label} is not in recipe ${recipe}, which ${called} is built by.`,
+  };
+  const empty = { figure: '', entry: '', copied: '' };
+  return {
+    form: 'flat',
+    source: 'house',
+    look: 'plain',
+    said,
+    spoken: `${label}, ${called}, ${said}`,
+    ...empty,
+    closed: true,
+    closedBy,
+  };
 }
 
 /** A line's cell as it is painted and read out. */
@@ -29,7 +51,9 @@ export function boxView(face: LineFace, parts: BoxParts): BoxView {
   const before = boxStanding(box, faces);
   const standing = withCheck(withIssued(before, issued), checkSign(box, parts));
   const isCheck = face.line.role === 'check';
-  const figure = isCheck ? checkFigure(box, parts) : figureOf(box, face, faces.display);
+  const bare = isCheck ? checkFigure(box, parts) : figureOf(box, face, faces.display);
+  const { rowUnit = face.unit } = parts;
+  const figure = isCheck || bare === '' || rowUnit === face.unit ? bare : `${bare}\u00a0${face.unit}`.trimEnd();
   const sentence = isCheck && isOpenCheck(box) ? checkSentence(box, parts) : '';
   return {
     form: isWell(box) ? 'well' : 'flat',
@@ -55,7 +79,7 @@ const gravity = ['stop', 'watch', 'advice'] as const;
 /** The level of the gravest check that turns on a guessed figure and does not surely hold. */
 function checkSign({ range, line }: Box, { bench, column }: BoxParts): (typeof gravity)[number] | undefined {
   if (typeof range !== 'object') return undefined;
-  const checks = checksOn(bench.input().lines, line.name).map((name) => bench.box(column, name));
+  const checks = checksOn(bench.lines(column), line.name).map((name) => bench.box(column, name));
   const signs = checks.map(({ check, line: { level = 'watch' } }) => {
     if (check?.state === 'fails') return level;
     return check?.state === 'may not hold' ? 'watch' : undefined;

@@ -3,6 +3,7 @@ import { runAct, type Act } from '#shared-calc/acts/act.ts';
 import { actTable, type ActInputs } from '#shared-calc/acts/all-acts.ts';
 import { lineEdits, type LineEdit } from '#shared-calc/acts/house-log.ts';
 import type { HouseEdit } from '#shared-calc/acts/house-acts.ts';
+import { recipesOf } from '#shared-calc/jobs/job-recipes.ts';
 import { worksOtherwise } from '#shared-calc/jobs/house-changes.ts';
 import type { BookStore } from './book-store.ts';
 
@@ -44,7 +45,9 @@ export function houseAsk(book: Pick<BookStore, 'derived' | 'doAct'>): HouseAsk {
       const done = runAct(act, derived, edit.input);
       const edits = done.ok ? lineEdits(done.value) : [];
       const recipe = edits[0]?.recipe ?? '';
-      const isOpen = [...derived.records.job.values()].some((job) => job.recipe === recipe && job.state !== 'closed');
+      const isOpen = [...derived.records.job.values()].some(
+        (job) => job.state !== 'closed' && recipesOf(derived.records, job).has(recipe),
+      );
       if (!isOpen || !edits.some(({ before, after }) => worksOtherwise(before, after))) return direct();
       const leave = () => {
         asked.value = undefined;

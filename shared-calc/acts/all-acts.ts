@@ -70,6 +70,7 @@ const acts = {
   setCount: sizes.setCount,
   nameSize: sizes.nameSize,
   setAnimals: sizes.setAnimals,
+  setRecipe: sizes.setRecipe,
   putIn: store.putIn,
   correctLot: store.correctLot,
   useStock: store.useStock,

@@ -4,6 +4,7 @@ import { boxReader } from '#shared-calc/bench/box-reader.ts';
 import { useNames } from '#shared-calc/fields/uses.ts';
 import { freeId } from '#shared-calc/jobs/find-job.ts';
 import { linesOf } from '#shared-calc/recipe/lines-of.ts';
+import { valuesOver } from '#shared-calc/jobs/job-recipes.ts';
 import { isSold } from '#shared-calc/jobs/sold-house.ts';
 import { putRecords } from '#shared-calc/jobs/put-records.ts';
 import { inSentence, lineLabel } from '#shared-calc/recipe/line-label.ts';
@@ -24,7 +25,7 @@ import { renameInRule } from '#shared-calc/rule/rename-line.ts';
 import { act, type Act } from './act.ts';
 import type { ActFault } from './act-fault.ts';
 import { findRecord } from './find-record.ts';
-import { localsOf, needsOf } from './line-breaks.ts';
+import { needsOf } from './line-breaks.ts';
 import { lineFault, nameFault, rangeFault, ringFault } from './line-fault.ts';
 import { moveUse as useMoved } from './move-use.ts';
 import { recordChanged, withFields } from './record-changes.ts';
@@ -98,7 +99,7 @@ export const renameLine = lineAct<z.infer<typeof RenameLine>>({
     const fault = nameFault(lines, { ...line, name });
     if (fault) return failed(fault);
     const renamed = lines.map((each) => renamedLine(each, line.name, name));
-    const locals = localsOf(records, line.recipe).map((value) => renamedLocal(value, line.name, name));
+    const locals = valuesOver(records, line.recipe).map((value) => renamedLocal(value, line.name, name));
     return ok(
       diffRecords(`${line.name} named ${name}`, records, {
         ...records,
@@ -145,7 +146,7 @@ export const removeLine = lineAct<z.infer<typeof RemoveLine>>({
   run: (records, line, { anyway }) => {
     const by = anyway ? [] : needsOf(records, line);
     if (by.length > 0) return failed({ kind: 'needed', record: { kind: 'line', id: line.id }, by });
-    const locals = localsOf(records, line.recipe).filter(
+    const locals = valuesOver(records, line.recipe).filter(
       ({ line: name, job }) => name === line.name && !isSold(records, job),
     );
     const gone = locals.map(({ id }) => id);

@@ -1,6 +1,7 @@
 import type { OrderFault } from '#shared-calc/bench/order-sums.ts';
 import type { HouseAnswer } from '#shared-calc/fields/house-change.ts';
 import { isSoldState, lineOfChange, takesChanges } from '#shared-calc/jobs/house-changes.ts';
+import { recipesOf } from '#shared-calc/jobs/job-recipes.ts';
 import { putRecords } from '#shared-calc/jobs/put-records.ts';
 import { lazy } from '#shared-calc/records/memo.ts';
 import type { HouseChange, Job, Line, Records } from '#shared-calc/records/records.ts';
@@ -56,7 +57,7 @@ type LineChange = Pick<HouseChange, 'before' | 'after'>;
 /** The jobs of a recipe that are not closed, and what changes of its lines are to them. */
 export function jobsTouched(derived: Derived, recipe: string, changes: readonly LineChange[]): readonly TouchedJob[] {
   const { records, today } = derived;
-  const jobs = [...records.job.values()].filter((job) => job.recipe === recipe && job.state !== 'closed');
+  const jobs = [...records.job.values()].filter((job) => recipesOf(records, job).has(recipe) && job.state !== 'closed');
   const after = derive(asIfInForce(records, { recipe, changes, jobs, today }), today);
   return jobs.map((job) => {
     const will = willBe(job, derived);

@@ -3,7 +3,8 @@ import { surveyGiven } from './survey-given.ts';
 import type { GivenText, SizeAnimals } from '#shared-calc/recipe/column.ts';
 import { columnKey, writtenByLine, type JobSheet, type SheetColumn } from './job-sheet.ts';
 import { byDay } from './house-changes.ts';
-import { soldHouse, soldQuote, type SoldHouse } from './sold-house.ts';
+import { recipeOfSize } from './job-recipes.ts';
+import { soldHouse, soldQuote, soldRecipes, type SoldHouse } from './sold-house.ts';
 import type { HouseChange, Job, Line, LocalValue, QuoteLine, Records, Size } from '#shared-calc/records/records.ts';
 import { bySortKey } from '#shared-calc/records/sort-key.ts';
 import { memo, memos, sameList } from '#shared-calc/records/memo.ts';
@@ -12,6 +13,8 @@ import { memo, memos, sameList } from '#shared-calc/records/memo.ts';
 export interface JobSheets {
   readonly sheet: (job: Job) => JobSheet;
   readonly lines: (recipe: string) => readonly Line[];
+  /** The usual lines of a job: of its recipe, or as it was sold. A size may have its own (`SheetColumn.lines`). */
+  readonly linesOf: (job: Job) => readonly Line[];
   /** The house that a job was sold in; none while it follows its recipe. */
   readonly sold: (job: Job) => SoldHouse | undefined;
 }
@@ -53,22 +56,25 @@ function openIndex(): (tables: Tables) => Index {
   });
 }
 
+interface GivenTo {
+  readonly kept: SizeAnimals;
+  /** Of the size. */
+  readonly lines: readonly Line[];
+}
+
 /** What each size is for, and what survey and kind give to its lines; cached between changes. */
 function givensOf() {
   const surveys = memos<ReadonlyMap<string, GivenText>>();
   const givens = memos<ReadonlyMap<string, GivenText>>();
   const animals = memos<SizeAnimals>();
-  return ({ animalKind }: Pick<Tables, 'animalKind'>, linesOf: (job: Job) => readonly Line[]) => ({
+  return ({ animalKind }: Pick<Tables, 'animalKind'>) => ({
     animalsOf: ({ id, animalKind: named, animals: count }: Size) => {
       const kind = animalKind.get(named ?? '');
       return animals(id, [kind, count], () => ({ ...(kind && { kind }), ...(count !== undefined && { count }) }));
     },
-    givenOf: (of: Job) => {
-      const { id: job, survey } = of;
-      const lines = linesOf(of);
-      const asked = surveys(job, [survey, lines], () => surveyGiven(survey, lines));
-      return (size: string, kept: SizeAnimals) =>
-        givens(size, [asked, kept, lines], () => new Map([...kindGiven(kept, lines), ...asked]));
+    givenOf: ({ survey }: Job, size: string, { kept, lines }: GivenTo) => {
+      const asked = surveys(size, [survey, lines], () => surveyGiven(survey, lines));
+      return givens(size, [asked, kept, lines], () => new Map([...kindGiven(kept, lines), ...asked]));
     },
   });
 }
@@ -87,19 +93,26 @@ export function openJobSheets(): (tables: Tables) => JobSheets {
     const writtenOf = (job: string, size?: string) => writtenByLine(groupOf(values, boxOwner(job, size)));
     const soldOf = (job: Job): SoldHouse | undefined => {
       const quote = soldQuote(tables, job);
-      const now = { lines: groupOf(lines, job.recipe), changes: groupOf(changes, job.recipe), coinDecimals };
-      return quote && houses(job.id, [quote, ...Object.values(now)], () => soldHouse(quote, job.id, now));
+      if (!quote) return undefined;
+      const recipes = soldRecipes(quote);
+      const now = recipes.map((recipe) => ({ lines: groupOf(lines, recipe), changes: groupOf(changes, recipe) }));
+      return houses(job.id, [quote, coinDecimals, ...now.flatMap((each) => Object.values(each))], () =>
+        soldHouse(quote, job.id, { houses: new Map(now.map((each, at) => [recipes[at] ?? '', each])), coinDecimals }),
+      );
     };
-    const { animalsOf, givenOf } = givens(tables, (job) => soldOf(job)?.lines ?? groupOf(lines, job.recipe));
+    const linesOf = (job: Job) => soldOf(job)?.lines ?? groupOf(lines, job.recipe);
+    const { animalsOf, givenOf } = givens(tables);
     const columnsOf = (job: Job): readonly SheetColumn[] => {
       const list: SheetColumn[] = [];
-      const givenTo = givenOf(job);
       const sold = soldOf(job);
+      const usual = linesOf(job);
       for (const size of groupOf(sizes, job.id)) {
         const { id, tank: code, label, count } = size;
         const tank = sold?.tanks.get(code) ?? tables.tank.get(code);
         if (!tank) continue;
         const kept = animalsOf(size);
+        const recipe = recipeOfSize(job, size);
+        const own = sold?.linesOf(recipe, code) ?? groupOf(lines, recipe);
         const parts = {
           size: id,
           key: columnKey(tank, list),
@@ -107,8 +120,10 @@ export function openJobSheets(): (tables: Tables) => JobSheets {
           label,
           count,
           locals: writtenOf(job.id, id),
-          given: givenTo(id, kept),
+          given: givenOf(job, id, { kept, lines: own }),
           animals: kept,
+          ...(recipe !== job.recipe && { recipe }),
+          ...(own !== usual && { lines: own }),
         };
         list.push(columns(id, Object.values(parts), () => parts));
       }
@@ -116,6 +131,7 @@ export function openJobSheets(): (tables: Tables) => JobSheets {
     };
     return {
       lines: (recipe) => groupOf(lines, recipe),
+      linesOf,
       sold: soldOf,
       sheet: (job) => {
         const parts = { columns: columnsOf(job), whole: writtenOf(job.id), oneOffs: groupOf(oneOffs, job.id) };

@@ -90,7 +90,7 @@ const besides: BuildStepPlan = { title: 'Besides', tasks: [], says: [], act: 'be
 const overTasks: readonly string[] = ['J1', 'J2'];
 
 function stepsOf(size: CardSize): readonly CardStep[] {
-  const lines = size.bench.input().lines;
+  const lines = size.bench.lines(size.column);
   const needs = Map.groupBy(
     lines.filter((line) => line.role === 'need' && size.figures.needs(line)),
     (line) => stepOfNeed(line, lines),

@@ -22,11 +22,11 @@ import { failed, ok, type Result } from '#shared-calc/result.ts';
 /** The quote as issued, or as it would be issued today, without a number. */
 export function quoteBody(input: PaperInput): Result<QuoteBody, PaperFault> {
   if (input.issued) return ok(input.issued);
-  const { records, sheet, bench, pricing, house, wish } = input;
-  const sums = orderSums(bench, keysOf(sheet), pricing);
+  const { records, wish } = input;
+  const sums = orderSums(input.bench, keysOf(input.sheet), input.pricing);
   if (!sums.ok) return failed({ kind: 'order', fault: sums.fault });
   const issue = { number: '', revision: '', issuedOn: wish.on };
-  return ok(freezeQuote(records, { sheet, bench, pricing, house }, sums.value, issue));
+  return ok(freezeQuote(records, input, sums.value, issue));
 }
 
 /** A quote for the client: no cost and no margin. */
