@@ -1,3 +1,4 @@
+import { actNames } from '#shared-calc/words/act-names.ts';
 import { dirname, join } from 'node:path';
 
 import type { BrowserWindow, Dialog, FileFilter } from 'electron';
@@ -18,7 +19,7 @@ const books: FileFilter[] = [{ name: 'Loamwright books', extensions: ['loamwrigh
 
 export async function chooseBook(menu: FileMenu): Promise<void> {
   const chosen = await menu.dialog.showOpenDialog(menu.window, {
-    title: 'Open a book',
+    title: actNames.openBook,
     filters: books,
     properties: ['openFile'],
   });
@@ -31,13 +32,17 @@ export async function openChosen(menu: FileMenu, path: string): Promise<void> {
 }
 
 export async function makeBook(menu: FileMenu, how: { readonly demo: boolean }): Promise<void> {
-  const path = await askWhere(menu, 'New book', beside(menu, 'New workshop.loamwright'));
+  const path = await askWhere(menu, actNames.newBook, beside(menu, 'New workshop.loamwright'));
   if (path !== undefined) await sayRefusal(menu, ask(menu, 'file.new', { path, demo: how.demo }));
 }
 
 /** The dialog has already asked whether an existing file may be replaced. */
 export async function saveCopyAs(menu: FileMenu): Promise<void> {
-  const path = await askWhere(menu, 'Save a copy', beside(menu, `Copy of ${here(menu)?.name ?? 'book.loamwright'}`));
+  const path = await askWhere(
+    menu,
+    actNames.saveCopy,
+    beside(menu, `Copy of ${here(menu)?.name ?? 'book.loamwright'}`),
+  );
   if (path !== undefined) await sayRefusal(menu, ask(menu, 'file.saveCopy', { path, replace: true }));
 }
 
@@ -61,7 +66,7 @@ async function weighAndRestore(menu: FileMenu, file: string): Promise<void> {
   const preview = ask(menu, 'file.previewBackup', { file });
   const info = here(menu);
   if (!preview.ok) return sayRefusal(menu, preview);
-  const sure = await choose(menu, `Bring ${file} back? ${previewWords(preview.value)}`, ['Bring it back']);
+  const sure = await choose(menu, `Restore ${file}? ${previewWords(preview.value)}`, ['Restore it']);
   if (sure === undefined || !info) return;
   await sayRefusal(menu, ask(menu, 'file.restore', { opening: info.opening, onRevision: info.revision, file }));
 }
@@ -108,7 +113,7 @@ async function choose(
   message: string,
   answers: readonly string[],
 ): Promise<number | undefined> {
-  const buttons = [...answers, 'Leave it'];
+  const buttons = [...answers, actNames.cancel];
   const cancelId = answers.length;
   const { response } = await dialog.showMessageBox(window, {
     type: 'question',

@@ -1,3 +1,4 @@
+import { actNames } from '#shared-calc/words/act-names.ts';
 import { basename } from 'node:path';
 
 import type { MenuItemConstructorOptions } from 'electron';
@@ -30,14 +31,14 @@ export function menuOf(acts: MenuActs, recent: readonly string[], platform: stri
     { label: '&Edit', submenu: editItems(acts) },
     { label: '&Places', submenu: placeItems(acts) },
     { label: '&View', submenu: viewItems },
-    { label: '&Help', submenu: [{ label: 'Licence', click: acts.showLicence }] },
+    { label: '&Help', submenu: [{ label: actNames.licence, click: acts.showLicence }] },
   ];
 }
 
 function fileItems(acts: MenuActs, recent: readonly string[], platform: string): Items {
   return [
     {
-      label: 'New book',
+      label: actNames.newBook,
       submenu: [
         {
           label: 'For a workshop of your own …',
@@ -47,18 +48,18 @@ function fileItems(acts: MenuActs, recent: readonly string[], platform: string):
         { label: 'With the demo workshop …', click: () => acts.newBook({ demo: true }) },
       ],
     },
-    { label: 'Open …', accelerator: 'CmdOrCtrl+O', click: acts.open },
+    { label: `${actNames.openBook} …`, accelerator: 'CmdOrCtrl+O', click: acts.open },
     {
-      label: 'Open again',
+      label: 'Open recent',
       enabled: recent.length > 0,
       submenu: recent.map((path) => ({ label: basename(path), sublabel: path, click: () => acts.openRecent(path) })),
     },
     { type: 'separator' },
-    { label: 'Save a copy …', accelerator: 'CmdOrCtrl+Shift+S', click: acts.saveCopy },
-    { label: 'Restore from a backup …', click: acts.restore },
+    { label: `${actNames.saveCopy} …`, accelerator: 'CmdOrCtrl+Shift+S', click: acts.saveCopy },
+    { label: `${actNames.restoreBackup} …`, click: acts.restore },
     { type: 'separator' },
-    { label: 'Print …', accelerator: 'CmdOrCtrl+P', click: acts.print },
-    { label: 'Print to a file …', click: acts.printToFile },
+    { label: `${actNames.print} …`, accelerator: 'CmdOrCtrl+P', click: acts.print },
+    { label: `${actNames.savePdf} …`, click: acts.printToFile },
     { type: 'separator' },
     platform === 'darwin' ? { role: 'close' } : { label: 'Quit', role: 'quit' },
   ];
@@ -68,13 +69,13 @@ function fileItems(acts: MenuActs, recent: readonly string[], platform: string):
 function editItems({ tell }: MenuActs): Items {
   return [
     {
-      label: 'Undo',
+      label: actNames.undo,
       accelerator: 'CmdOrCtrl+Z',
       registerAccelerator: false,
       click: () => tell({ is: 'do', act: 'undo' }),
     },
     {
-      label: 'Redo',
+      label: actNames.redo,
       accelerator: 'CmdOrCtrl+Shift+Z',
       registerAccelerator: false,
       click: () => tell({ is: 'do', act: 'redo' }),
@@ -85,12 +86,12 @@ function editItems({ tell }: MenuActs): Items {
     { label: 'Paste', role: 'paste' },
     { type: 'separator' },
     {
-      label: 'Find a line',
+      label: actNames.find,
       accelerator: 'CmdOrCtrl+F',
       registerAccelerator: false,
       click: () => tell({ is: 'do', act: 'find' }),
     },
-    { label: 'Next flag', click: () => tell({ is: 'do', act: 'next flag' }) },
+    { label: actNames.nextFlag, click: () => tell({ is: 'do', act: 'next flag' }) },
   ];
 }
 

@@ -1,3 +1,4 @@
+import { actNames } from '#shared-calc/words/act-names.ts';
 import { dialog, Menu, shell, type BrowserWindow, type Dialog } from 'electron';
 import type { Service } from '#electron/service/open-service.ts';
 import { newsChannel } from '#shared-calc/contract/news-channel.ts';
@@ -44,7 +45,7 @@ function printPage({ webContents }: BrowserWindow): void {
 async function printToFile(window: BrowserWindow, save: Pick<Dialog, 'showSaveDialog'>): Promise<string | undefined> {
   const filters = [{ name: 'PDF', extensions: ['pdf'] }];
   const chosen = await save.showSaveDialog(window, {
-    title: 'Print to a file',
+    title: actNames.savePdf,
     defaultPath: 'Loamwright.pdf',
     filters,
   });

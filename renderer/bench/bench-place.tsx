@@ -1,3 +1,4 @@
+import { actNames } from '#shared-calc/words/act-names.ts';
 import type { ReadonlySignal } from '@preact/signals';
 import { useComputed, useSignal } from '@preact/signals';
 import { useEffect, useRef } from 'preact/hooks';
@@ -89,7 +90,7 @@ function SpareTank({ metrics: { names, strip, head, scale }, sizes, takeSize }: 
 function NoSize({ takeSize }: { readonly takeSize: () => void }) {
   return (
     <p class={css['noSize']}>
-      <Sign name="advice" /> No size stands here yet. <Button onClick={takeSize}>Take a size</Button>
+      <Sign name="advice" /> No size stands here yet. <Button onClick={takeSize}>{actNames.takeSize}</Button>
     </p>
   );
 }

@@ -137,7 +137,7 @@ function SizeActs({ head, acts }: { readonly head: HeadView; readonly acts: Benc
       acts={[
         { says: `Take ${label} again, by the house`, run: () => acts.takeAgain(key) },
         { says: `Copy ${label} with its local values`, run: () => acts.copySize(key) },
-        { says: `Put ${label} away`, run: () => acts.putAway(key) },
+        { says: `Remove ${label} from the job`, run: () => acts.putAway(key) },
       ]}
     >
       <SizeName head={head} acts={acts} />

@@ -100,9 +100,9 @@ function Offer({ offer: { job, change, effect }, context, api }: OfferParts) {
       {change.note !== '' && <MutedLine>{change.note}</MutedLine>}
       <Buttons>
         <Button look="main" onClick={answer('take')}>
-          Take it
+          Take the change
         </Button>
-        <Button onClick={answer('leave')}>Leave it</Button>
+        <Button onClick={answer('leave')}>Leave the change</Button>
       </Buttons>
     </div>
   );

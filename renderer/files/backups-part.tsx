@@ -13,7 +13,7 @@ type Backups = Output<'file.backups'>['backups'];
 type Preview = Output<'file.previewBackup'>;
 
 const noBackup = 'There is no backup yet. One is made on the first edit of each day.';
-const chooseDay = 'Choose a day to see what bringing it back would change.';
+const chooseDay = 'Choose a day to see what restoring it would change.';
 
 /** The dated backups, what restoring one would change, and the restore, which *Undo* reverts. */
 export function BackupsPart({ api, done }: FilePart) {
@@ -37,7 +37,7 @@ export function BackupsPart({ api, done }: FilePart) {
     if (chosen === undefined) return;
     const restored = await api.restore(chosen);
     if (!restored.ok) return setWrong(restored.fault);
-    api.say('The backup is brought back. Undo takes it back again.');
+    api.say('The backup is restored. Undo takes that back.');
     done();
   };
   return (
@@ -59,7 +59,7 @@ export function BackupsPart({ api, done }: FilePart) {
       </div>
       <DialogFoot
         done={done}
-        act="Bring it back"
+        act="Restore it"
         may={preview !== undefined && preview.differences.length > 0}
         run={() => void restore()}
       />

@@ -1,3 +1,4 @@
+import { actNames } from '#shared-calc/words/act-names.ts';
 import { Button, Buttons } from '#renderer/kit/button.tsx';
 interface DialogFootParts {
   readonly done: () => void;
@@ -10,7 +11,7 @@ interface DialogFootParts {
 export function DialogFoot({ done, act, may, run }: DialogFootParts) {
   return (
     <Buttons>
-      <Button onClick={done}>Leave it</Button>
+      <Button onClick={done}>{actNames.cancel}</Button>
       <Button look="main" disabled={!may} onClick={run}>
         {act}
       </Button>

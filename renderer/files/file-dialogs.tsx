@@ -1,3 +1,4 @@
+import { actNames } from '#shared-calc/words/act-names.ts';
 import type { FilePart } from './file-part.ts';
 import { signal } from '@preact/signals';
 import type { ComponentChildren } from 'preact';
@@ -23,10 +24,10 @@ export interface FileDialogs {
 }
 
 const titles: Readonly<Record<FileDialogName, string>> = {
-  open: 'Open a book',
+  open: actNames.openBook,
   new: 'A new book',
-  copy: 'Save a copy',
-  backups: 'Bring back a backup',
+  copy: actNames.saveCopy,
+  backups: actNames.restoreBackup,
 };
 
 /** Opens, creates, copies and restores books, each in its dialog. */
@@ -36,10 +37,10 @@ export function fileDialogs(api: FilePart['api']): FileDialogs {
   return {
     open,
     acts: [
-      { label: 'Backups', run: () => open('backups') },
-      { label: 'Save a copy', run: () => open('copy') },
-      { label: 'New book', run: () => open('new') },
-      { label: 'Open a book', run: () => open('open') },
+      { label: actNames.restoreBackup, run: () => open('backups') },
+      { label: actNames.saveCopy, run: () => open('copy') },
+      { label: actNames.newBook, run: () => open('new') },
+      { label: actNames.openBook, run: () => open('open') },
     ],
     dialog: () =>
       now.value && <FileDialog key={now.value} name={now.value} api={api} closed={() => (now.value = undefined)} />,

@@ -1,3 +1,4 @@
+import { actNames } from '#shared-calc/words/act-names.ts';
 import type { ActInputs } from '#shared-calc/acts/all-acts.ts';
 import { signal } from '@preact/signals';
 import type { ComponentChildren } from 'preact';
@@ -58,13 +59,13 @@ function ImportDialog({ parts, picked, pick }: SheetParts) {
           <p>{needs}</p>
           {preview && picked !== 'asked' && <Preview preview={preview} name={picked.name} />}
           <Buttons>
-            <Button onClick={leave}>Leave it</Button>
+            <Button onClick={leave}>{actNames.cancel}</Button>
             <Button look={mayTake ? 'framed' : 'main'} onClick={() => pickText(document, pick, api.refuse)}>
               {preview ? 'Choose another file' : 'Choose a file'}
             </Button>
             {preview && (
               <Button look="main" disabled={!mayTake} onClick={() => take(leave)}>
-                Take it in
+                Import
               </Button>
             )}
           </Buttons>
@@ -99,7 +100,7 @@ function Preview({ preview, name }: { readonly preview: ImportPreview; readonly 
 
 function TakenRows({ preview: { heading, figures, rows } }: { readonly preview: ImportPreview }) {
   return (
-    <DialogScroll label="Rows that can be taken in">
+    <DialogScroll label="Rows that can be imported">
       <Table
         rows={rows}
         keyOf={({ row }) => row}
@@ -116,7 +117,7 @@ function TakenRows({ preview: { heading, figures, rows } }: { readonly preview: 
 function sayPreview({ rows, refused, change }: ImportPreview): string {
   const many = (count: number) => (count === 1 ? '1 row' : `${count} rows`);
   if (refused.length > 0)
-    return `${many(refused.length)} refused, so that nothing is taken in. Put them right in the file and choose it again.`;
+    return `${many(refused.length)} refused, so that nothing is imported. Put them right in the file and choose it again.`;
   if (isEmptyChange(change)) return `all of its ${many(rows.length)} stand in the book already.`;
-  return `${many(rows.length)} can be taken in.`;
+  return `${many(rows.length)} can be imported.`;
 }

@@ -1,3 +1,4 @@
+import { actNames } from '#shared-calc/words/act-names.ts';
 import type { ReadonlySignal } from '@preact/signals';
 import { Button } from '#renderer/kit/button.tsx';
 import type { QuietLineActs, QuietLineView } from './frame-view.ts';
@@ -14,8 +15,8 @@ export function QuietLine({ view: { value: view }, acts, keys }: QuietLineParts)
   return (
     <footer class={css['line']}>
       <span role="status">{view.saved}</span>
-      <Step act="Undo" does={view.undo} run={acts.undo} />
-      <Step act="Redo" does={view.redo} run={acts.redo} />
+      <Step act={actNames.undo} does={view.undo} run={acts.undo} />
+      <Step act={actNames.redo} does={view.redo} run={acts.redo} />
       <span class={css['said']} data-refused={view.said?.refused === true ? '' : undefined} role="alert">
         {view.said?.words}
       </span>

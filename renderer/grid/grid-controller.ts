@@ -2,6 +2,7 @@ import type { Onward } from '#renderer/writing/rule-keys.ts';
 import { readTabText, writeTabText } from '#shared-calc/read/tab-text.ts';
 import { cellEditor, type CellEditor } from './cell-editor.tsx';
 import {
+  columnId,
   gridIndex,
   movedSelection,
   type CellKey,
@@ -22,9 +23,10 @@ import {
   type Cell,
   type Rect,
   type Selection,
-  holds,
+  type Side,
+  edgesOf,
   isSingle,
-  rectOf,
+  rangesOf,
 } from './selection.ts';
 
 /** What a grid asks of its owner. */
@@ -121,7 +123,7 @@ function openState<Shown>(parts: GridParts<Shown>): State<Shown> {
     ...parts,
     model: () => opened.model,
     draw: (cell, at) => {
-      markCell(cell, opened.index.cellOf(at), opened.selection);
+      markCell(cell, opened.index.cellOf(at), chosenOf(opened.selection));
       return opened.cells.draw(cell, at);
     },
     focused: (cell) => {
@@ -141,8 +143,17 @@ function select<Shown>(state: GridState<Shown>, selection: Selection, reach?: (t
   parts.acts.chosen(state.selection, index);
 }
 
-function mark<Shown>({ cells, index, selection }: GridState<Shown>): void {
-  cells.each((cell, at) => markCell(cell, index.cellOf(at), selection));
+function mark<Shown>({ cells, index, selection, parts }: GridState<Shown>): void {
+  const chosen = chosenOf(selection);
+  cells.each((cell, at) => markCell(cell, index.cellOf(at), chosen));
+  markHead(parts.host, index, selection);
+}
+
+/** Marks the heading of the column that holds the selected cell. */
+function markHead(host: HTMLElement, { keyOf }: GridIndex, selection: Selection | undefined): void {
+  const at = selection && columnId(selection.tip.column, keyOf(selection.tip)?.column ?? '');
+  for (const head of host.querySelectorAll('.ag-header-cell'))
+    head.toggleAttribute('data-at', head.getAttribute('col-id') === at);
 }
 
 interface Showing<Shown> {
@@ -228,24 +239,38 @@ function rowsOf(rect: Rect): readonly (readonly Cell[])[] {
 }
 
 /** Marks one drawn cell: in the selection, on the selected row, the selected cell. */
-function markCell(element: HTMLElement, cell: Cell | undefined, selection: Selection | undefined): void {
-  const marks = cell && selection ? marksOf(cell, selection) : nowhere;
-  element.toggleAttribute('data-in-range', marks.inside && marks.many);
-  element.toggleAttribute('data-chosen', marks.tip);
-  element.toggleAttribute('data-here', marks.row);
-  const selected = String(marks.inside);
+function markCell(element: HTMLElement, cell: Cell | undefined, chosen: Chosen | undefined): void {
+  const { edges, inRange, onRow, isTip } = cell && chosen ? marksOf(cell, chosen) : unmarked;
+  if (inRange) element.dataset['inRange'] = edges?.join(' ');
+  else delete element.dataset['inRange'];
+  element.toggleAttribute('data-chosen', isTip);
+  element.toggleAttribute('data-here', onRow);
+  const selected = String(edges !== undefined);
   if (element.ariaSelected !== selected) element.ariaSelected = selected;
 }
 
-const nowhere = { inside: false, many: false, tip: false, row: false };
+interface CellMarks {
+  readonly edges: readonly Side[] | undefined;
+  readonly inRange: boolean;
+  readonly onRow: boolean;
+  readonly isTip: boolean;
+}
 
-function marksOf(cell: Cell, selection: Selection): typeof nowhere {
-  const { tip } = selection;
-  const row = tip.row === cell.row;
-  return {
-    inside: holds(rectOf(selection), cell),
-    many: !isSingle(selection),
-    tip: row && tip.column === cell.column,
-    row,
-  };
+const unmarked: CellMarks = { edges: undefined, inRange: false, onRow: false, isTip: false };
+
+function marksOf(cell: Cell, { tip, ranges, many }: Chosen): CellMarks {
+  const edges = edgesOf(ranges, cell);
+  const onRow = cell.row === tip.row;
+  return { edges, inRange: many && edges !== undefined, onRow, isTip: onRow && cell.column === tip.column };
+}
+
+/** A selection as its cells are marked. */
+interface Chosen {
+  readonly tip: Cell;
+  readonly ranges: readonly Rect[];
+  readonly many: boolean;
+}
+
+function chosenOf(selection: Selection | undefined): Chosen | undefined {
+  return selection && { tip: selection.tip, ranges: rangesOf(selection), many: !isSingle(selection) };
 }

@@ -4,10 +4,11 @@ export interface Cell {
   readonly column: number;
 }
 
-/** From the cell where it began to the cell where it ends. */
+/** From the cell where it began to the cell where it ends, with the ranges chosen before it, in their order. */
 export interface Selection {
   readonly anchor: Cell;
   readonly tip: Cell;
+  readonly others?: readonly Rect[];
 }
 
 export interface Rect {
@@ -44,8 +45,29 @@ export function holds(rect: Rect, { row, column }: Cell): boolean {
   return row >= rect.top && row <= rect.bottom && column >= rect.left && column <= rect.right;
 }
 
-export function isSingle({ anchor, tip }: Selection): boolean {
-  return anchor.row === tip.row && anchor.column === tip.column;
+export function isSingle({ anchor, tip, others = [] }: Selection): boolean {
+  return anchor.row === tip.row && anchor.column === tip.column && others.length === 0;
+}
+
+/** Every range of a selection, the one with the tip last. */
+export function rangesOf(selection: Selection): readonly Rect[] {
+  return [...(selection.others ?? []), rectOf(selection)];
+}
+
+export type Side = 'top' | 'bottom' | 'left' | 'right';
+
+/** The sides of a cell where its selection ends; `undefined` outside the selection. */
+export function edgesOf(ranges: readonly Rect[], cell: Cell): readonly Side[] | undefined {
+  const inside = (row: number, column: number) => ranges.some((rect) => holds(rect, { row, column }));
+  const { row, column } = cell;
+  if (!inside(row, column)) return undefined;
+  const beside: readonly (readonly [Side, boolean])[] = [
+    ['top', inside(row - 1, column)],
+    ['bottom', inside(row + 1, column)],
+    ['left', inside(row, column - 1)],
+    ['right', inside(row, column + 1)],
+  ];
+  return beside.flatMap(([side, more]) => (more ? [] : [side]));
 }
 
 /** The next cell; with `jump`, the next stop up or down, or the first or last column left or right. */
@@ -82,7 +104,14 @@ export function tabbed(extent: Extent, cell: Cell, back: boolean): Cell | undefi
 
 /** The selection clipped to the cells there are. */
 export function within(extent: Extent, selection: Selection): Selection {
-  return { anchor: clamped(extent, selection.anchor), tip: clamped(extent, selection.tip) };
+  const { anchor, tip, others = [] } = selection;
+  const kept = others.flatMap((rect) => clippedRect(extent, rect) ?? []);
+  return { anchor: clamped(extent, anchor), tip: clamped(extent, tip), ...(kept.length > 0 && { others: kept }) };
+}
+
+function clippedRect({ rows, columns }: Extent, { top, bottom, left, right }: Rect): Rect | undefined {
+  if (top >= rows || left >= columns) return undefined;
+  return { top, left, bottom: Math.min(bottom, rows - 1), right: Math.min(right, columns - 1) };
 }
 
 function clamped({ rows, columns }: Extent, { row, column }: Cell): Cell {

@@ -1,3 +1,4 @@
+import { actNames } from '#shared-calc/words/act-names.ts';
 import type { ComponentChildren } from 'preact';
 import { Button, Buttons } from './button.tsx';
 import { Dialog } from './dialog.tsx';
@@ -32,7 +33,7 @@ export function AskDialog({ title, does, run, wrong, disabled = false, also, clo
             {children(act)}
             <Fault role="alert">{wrong}</Fault>
             <Buttons>
-              <Button onClick={leave}>Leave it</Button>
+              <Button onClick={leave}>{actNames.cancel}</Button>
               {also && <Button onClick={() => also.run() && leave()}>{also.does}</Button>}
               <Button look="main" disabled={disabled} onClick={act}>
                 {does}

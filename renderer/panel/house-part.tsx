@@ -1,3 +1,4 @@
+import { actNames } from '#shared-calc/words/act-names.ts';
 import { Button, Buttons } from '#renderer/kit/button.tsx';
 import { Table } from '#renderer/kit/table.tsx';
 import { Figure } from './figure.tsx';
@@ -20,8 +21,8 @@ export function HousePart({ house, acts }: House) {
         <Figure of={house} />
       </p>
       <Buttons>
-        {house.canGoBack && <Button onClick={acts.backToHouse}>Back to house</Button>}
-        {house.canSend && <Button onClick={acts.sendToHouse}>Send to house</Button>}
+        {house.canGoBack && <Button onClick={acts.backToHouse}>{actNames.backToHouse}</Button>}
+        {house.canSend && <Button onClick={acts.sendToHouse}>{actNames.sendToHouse}</Button>}
       </Buttons>
       <Checkbox
         label="The client asked for this"

@@ -177,7 +177,7 @@ export const writeJob = act<z.infer<typeof WriteJob>>({
 function jobLabel(id: string, fields: JobFields): string {
   const names = Object.keys(fields);
   if (names.join() === 'basis')
-    return `${id} costed by ${fields.basis === 'packs' ? 'what packs cost' : 'what it uses'}`;
+    return `cost of materials of ${id}: ${fields.basis === 'packs' ? 'every pack bought' : 'only what goes in'}`;
   return `${id}: ${names.map((field) => calledOf('job', field).toLowerCase()).join(', ')}`;
 }
 

@@ -2,6 +2,7 @@ import { z } from 'zod';
 
 import { choice, code, count, data, figure, orEmpty, reference, share, words, yesNo } from './field.ts';
 import { sourceFields, sourceMarks } from './source.ts';
+import { typedFields } from './typed.ts';
 
 const warmth = { low: -10, high: 60 };
 const group = { low: 1, high: 9_999 };
@@ -62,4 +63,5 @@ export const animalKind = {
   note: words('Note', { list: 'note' }),
   /** By the key of a field; a figure without a mark has that of its kind. */
   marks: orEmpty(data('Source of each figure', z.record(z.string(), z.enum(sourceMarks)))),
+  ...typedFields,
 };

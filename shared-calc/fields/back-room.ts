@@ -1,6 +1,7 @@
 import { z } from 'zod';
 
 import { choice, code, count, data, day, figure, orEmpty, reference, words, yesNo } from './field.ts';
+import { typedFields } from './typed.ts';
 
 export const treatmentBatch = {
   id: code(),
@@ -12,6 +13,7 @@ export const treatmentBatch = {
   collectedAt: words('Collected at'),
   log: data('Readings', z.array(z.tuple([z.number(), z.number()])), { help: 'pairs of minutes and degC' }),
   note: words('Note'),
+  ...typedFields,
 };
 
 export const tub = {
@@ -29,4 +31,5 @@ export const tub = {
     figure('Stands at', 'degC', { low: -10, high: 60, help: "empty: at the temperature of the kind's growth" }),
   ),
   endedOn: orEmpty(day('Ended on')),
+  ...typedFields,
 };

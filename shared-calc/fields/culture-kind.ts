@@ -1,4 +1,5 @@
 import { choice, code, count, figure, orEmpty, words } from './field.ts';
+import { typedFields } from './typed.ts';
 
 const animals = { low: 1, high: 10_000_000 };
 const days = { unit: 'd', low: 1, high: 3_650 };
@@ -36,4 +37,5 @@ export const cultureKind = {
   atC: figure('Growth is of', 'degC', { ...warmth, fresh: 21 }),
   /** Decides what a build takes of it, its portion and its cautions; flies are planned by the week. */
   animals: choice('Animals', ['springtails', 'isopods', 'flies'], { fresh: 'springtails' }),
+  ...typedFields,
 };

@@ -18,6 +18,7 @@ import {
   words,
 } from './field.ts';
 import { survey, unasked } from './survey.ts';
+import { typedFields } from './typed.ts';
 
 export const jobStates = [
   'enquiry',
@@ -62,6 +63,7 @@ export const job = {
   soldAs: orEmpty(code('Sold as')),
   acceptedOn: orEmpty(day('Accepted on')),
   lostWhy: orEmpty(words('Why it was lost')),
+  ...typedFields,
 };
 
 /** A column of a job's size bench. */
@@ -75,6 +77,8 @@ export const size = {
   animalKind: orEmpty(reference('Animals', ['animalKind'], { empty: 'no kind named' })),
   /** In one build; 0 for a tank of plants only, left out while nobody has said. */
   animals: orEmpty(count('How many animals', { low: 0, high: 9_999, help: 'in one build; 0: plants only' })),
+  /** Left out: the job's own recipe. */
+  recipe: orEmpty(reference('Recipe', ['recipe'], { empty: 'that of the job' })),
 };
 
 /** A cell written over: for one size, or for the whole job if `size` is left out. */
@@ -134,4 +138,5 @@ export const actual = {
   unit: textAs('Unit', z.string()),
   on: day('On'),
   note: words('Note'),
+  ...typedFields,
 };

@@ -15,6 +15,7 @@ export const kindNames = [
   'closedDay',
   'recipe',
   'line',
+  'difference',
   'job',
   'size',
   'localValue',

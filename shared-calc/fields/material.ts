@@ -15,6 +15,7 @@ import {
   yesNo,
 } from './field.ts';
 import { sourceFields } from './source.ts';
+import { typedFields } from './typed.ts';
 
 /**
  * `packs`: whole packs; `cut`: cut to the size asked for, priced by the unit, never in packs; `own`: from the back room
@@ -64,6 +65,7 @@ export const material = {
     }),
   ),
   upTo: orEmpty(figure('Fill up to', 'number', { low: 0, help: "in the material's unit; empty: to the least" })),
+  ...typedFields,
 };
 
 export const pack = {
@@ -73,6 +75,7 @@ export const pack = {
   /** Left out: whoever the material is usually bought from. */
   supplier: orEmpty(reference('Sold by', ['supplier'], { empty: 'the usual supplier' })),
   article: orEmpty(words('Article number', { longest: 60 })),
+  ...typedFields,
 };
 
 export const packPrice = {

@@ -1,5 +1,6 @@
 import { choice, code, figure, words, yesNo } from './field.ts';
 import type { UseName } from './uses.ts';
+import { typedFields } from './typed.ts';
 
 export const plantClasses = ['ground', 'mid', 'feature', 'climber', 'epiphyte'] as const;
 
@@ -26,4 +27,5 @@ export const plant = {
   harm: words('Harm', { help: 'sap, oxalates and the like; empty where nothing is known' }),
   leastFloorM2: figure('Least floor', 'm2', { low: 0, high: 20, help: '0 for any' }),
   note: words('Note'),
+  ...typedFields,
 };

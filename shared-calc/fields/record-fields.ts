@@ -3,6 +3,7 @@ import { animalKind } from './animal-kind.ts';
 import { actual, issuedQuote, job, localValue, packChoice, quoteLine, size } from './job.ts';
 import { treatmentBatch, tub } from './back-room.ts';
 import { cultureKind } from './culture-kind.ts';
+import { difference } from './difference.ts';
 import { done } from './done.ts';
 import { houseChange } from './house-change.ts';
 import type { Field, Fields } from './field.ts';
@@ -32,6 +33,7 @@ export const recordFields = {
   closedDay,
   recipe,
   line,
+  difference,
   job,
   size,
   localValue,

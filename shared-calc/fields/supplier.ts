@@ -1,4 +1,5 @@
-import { code, count, money, orEmpty, weekdays, within, words } from './field.ts';
+import { code, count, data, money, orEmpty, weekdays, within, words } from './field.ts';
+import { PriceListMap } from './price-list-map.ts';
 
 const leadBounds = { low: 0, high: 365 };
 
@@ -25,4 +26,5 @@ export const supplier = {
   minimumCoins: orEmpty(money('Minimum', { list: 'minimum' })),
   deliveryWeekdays: orEmpty(weekdays('Comes on', { list: 'days', empty: 'any open day' })),
   note: words('Note', { list: 'note' }),
+  priceList: orEmpty(data('How its price lists are read', PriceListMap)),
 };

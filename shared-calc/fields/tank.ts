@@ -1,4 +1,5 @@
 import { choice, code, figure, orEmpty, reference, words, yesNo } from './field.ts';
+import { typedFields } from './typed.ts';
 
 export const tankShapes = ['rectangle', 'bow', 'corner', 'hexagon', 'cylinder'] as const;
 
@@ -22,4 +23,5 @@ export const tank = {
   supplier: orEmpty(reference('Supplier', ['supplier'], { list: 'supplier' })),
   clientsOwn: yesNo("Client's own", { list: 'own' }),
   note: words('Note', { list: 'note' }),
+  ...typedFields,
 };

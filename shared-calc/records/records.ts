@@ -25,6 +25,7 @@ export const recordKinds = {
   closedDay: schemaOf(recordFields.closedDay),
   recipe: schemaOf(recordFields.recipe),
   line: schemaOf(recordFields.line),
+  difference: schemaOf(recordFields.difference),
   job: schemaOf(recordFields.job),
   size: schemaOf(recordFields.size),
   localValue: schemaOf(recordFields.localValue),
@@ -59,6 +60,7 @@ export type TaxClass = RecordOf<'taxClass'>;
 export type Margin = RecordOf<'margin'>;
 export type Recipe = RecordOf<'recipe'>;
 export type Line = RecordOf<'line'>;
+export type Difference = RecordOf<'difference'>;
 export type Job = RecordOf<'job'>;
 export type Size = RecordOf<'size'>;
 export type LocalValue = RecordOf<'localValue'>;

@@ -92,14 +92,14 @@ interface Dialog {
 }
 
 const dialogs: readonly Dialog[] = [
-  { dialog: 'the backups', place: 'workshop', act: 'Backups' },
+  { dialog: 'the backups', place: 'workshop', act: 'Restore a backup' },
   { dialog: 'the copy', place: 'workshop', act: 'Save a copy' },
   { dialog: 'a new book', place: 'workshop', act: 'New book' },
   { dialog: 'another book', place: 'workshop', act: 'Open a book' },
   {
     dialog: 'a list and what it would bring',
     place: 'material-book',
-    act: 'Take in a list',
+    act: 'Import a list',
     and: () => chooseList(list),
   },
   { dialog: 'a new job', place: 'jobs', act: 'New job' },

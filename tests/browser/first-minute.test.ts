@@ -46,7 +46,7 @@ async function backOnBench(): Promise<void> {
 }
 
 async function savedBench(): Promise<string> {
-  const [download] = await Promise.all([page.waitForEvent('download'), act('As CSV')]);
+  const [download] = await Promise.all([page.waitForEvent('download'), act('Save as CSV')]);
   return readFileSync(await download.path(), 'utf8');
 }
 
@@ -125,11 +125,11 @@ describe('the demo workshop', () => {
   });
 
   test('brings a backup of the day back after a look at what would change, and Undo takes that back', async () => {
-    await openDialog('Backups');
+    await openDialog('Restore a backup');
     await page.getByRole('button', { name: pageDay }).click();
     await page.waitForSelector('dialog[open] table');
     const changes = (await page.locator('dialog[open] tbody tr').allInnerTexts()).map(plain);
-    await act('Bring it back');
+    await act('Restore it');
     await dialogGone();
     await stored(page, `backup of ${pageDay} brought back`);
     await backOnBench();

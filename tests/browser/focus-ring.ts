@@ -7,20 +7,27 @@ export interface Keyboard {
   readonly wrong: string;
 }
 
-/** Looks for an outline of two pixels on the focused element, or on the field or cell around it, within the window. */
+/**
+ * Looks for an outline of two pixels on the focused element, or on the field around it, or for the pencil corners of
+ * the cell around it, within the window.
+ */
 export function keyboardOn(page: Page): Promise<Keyboard> {
   return page.evaluate(() => {
     const at = document.activeElement;
     if (!at || at === document.body) return { on: 'nothing', wrong: 'nothing has the keyboard' };
     const cell = at.closest('[role="gridcell"], [role="rowheader"]');
-    const holders = [at, at.parentElement, at.closest('label'), ...(cell?.querySelectorAll('*') ?? [])];
+    const holders = [at, at.parentElement, at.closest('label')];
     const ring = holders.find((each) => each && hasRing(getComputedStyle(each))) ?? drawnAround(cell);
     const on = nameOf(at);
     if (!ring) return { on, wrong: `no ring on ${on}` };
     return { on, wrong: isInSight(ring) ? '' : `${on} is out of sight` };
 
     function drawnAround(each: Element | null): Element | undefined {
-      return each && hasRing(getComputedStyle(each, '::after')) ? each : undefined;
+      return each && hasCorners(getComputedStyle(each, '::after')) ? each : undefined;
+    }
+    function hasCorners({ content, borderTopStyle, borderTopWidth, clipPath }: CSSStyleDeclaration): boolean {
+      const line = content !== 'none' && borderTopStyle === 'solid' && Number.parseFloat(borderTopWidth) >= 2;
+      return line && clipPath.startsWith('polygon');
     }
     function hasRing({ outlineStyle, outlineWidth, visibility }: CSSStyleDeclaration): boolean {
       return outlineStyle !== 'none' && Number.parseFloat(outlineWidth) >= 2 && visibility === 'visible';

@@ -77,9 +77,9 @@ describe('a book in which every word is hostile', () => {
   });
 
   const lists = [
-    ['bench/J01', 'As CSV'],
-    ['needs', 'Take out as CSV'],
-    ['quotes/J01', 'Take out as CSV'],
+    ['bench/J01', 'Save as CSV'],
+    ['needs', 'Save as CSV'],
+    ['quotes/J01', 'Save as CSV'],
   ] as const;
   test.each(lists)('the list of %s has no cell that another program would work out', async (place, button) => {
     await walkTo(place);
@@ -291,11 +291,11 @@ describe('hostile words where a figure or a name is asked for', () => {
   const listed = `material,label,unit,packs\nM91,"${worst.replaceAll('"', '""')}",L,10 L\n"${worst.replaceAll('"', '""')}",b,furlong,10 L`;
   test('in a list that is taken in are shown as words, row by row', async () => {
     await walkTo('material-book');
-    await page.getByRole('button', { name: 'Take in a list' }).click();
+    await page.getByRole('button', { name: 'Import a list' }).click();
     await choose(listed);
     const refused = plain(await page.getByRole('group', { name: 'Refused rows' }).textContent());
     await choose(listed.split('\n').slice(0, 2).join('\n'));
-    await page.getByRole('button', { name: 'Take it in' }).click();
+    await page.getByRole('button', { name: 'Import' }).click();
     await page.locator('dialog[open]').waitFor({ state: 'detached' });
     await page.waitForFunction(() => document.querySelector('footer')?.textContent?.includes('Saved'));
     expect([refused, readIn(pages.book(), ({ material }) => material.get('M91')?.label), await wrong()]).toEqual([

@@ -74,7 +74,7 @@ describe('the main job with no hand on the mouse', () => {
     await page.getByRole('complementary').getByRole('heading', { name: 'Litter, dry' }).waitFor();
     expect(unseen).toEqual([]);
     unseen.push(...(await tabTo(page, 'up to Oak leaves, dry')), ...(await pressSeen(page, ['Enter'])));
-    unseen.push(...(await pressSeen(page, ['F6', 'F6'])), ...(await tabTo(page, 'As CSV')));
+    unseen.push(...(await pressSeen(page, ['F6', 'F6'])), ...(await tabTo(page, 'Save as CSV')));
     const [download] = await Promise.all([page.waitForEvent('download'), page.keyboard.press('Enter')]);
     unseen.push(...(await pressSeen(page, ['Control+z', 'Control+z', 'Control+y'])));
     await stored(page, 'rise to the back of the house to 0 mm');

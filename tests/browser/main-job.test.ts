@@ -117,13 +117,13 @@ describe('the main job, start to finish', () => {
       ],
     });
 
-    const bench = await savedList('As CSV');
+    const bench = await savedList('Save as CSV');
     await page.getByRole('link', { name: 'Needs', exact: true }).click();
     // The command line gets no Store here, so the page must not use it either.
     await page.getByLabel('take from the store first').uncheck();
-    const needs = await savedList('Take out as CSV');
+    const needs = await savedList('Save as CSV');
     await page.getByRole('link', { name: 'Quote', exact: true }).click();
-    const quote = await savedList('Take out as CSV');
+    const quote = await savedList('Save as CSV');
     const paper = plain(await page.locator('article').first().textContent());
     expect({ bench, needs, quote }).toEqual({
       bench: await listOf('bench', 'J02'),

@@ -100,8 +100,8 @@ async function orderAndReceive(page: Page): Promise<void> {
   for (const order of ['O-0001', 'O-0002', 'O-0003', 'O-0004', 'O-0005']) {
     await press(page, order);
     await reads(page, order, 'aside');
-    await press(page, 'Take in what came');
-    await inDialog(page, 'Take it in');
+    await press(page, 'Receive');
+    await inDialog(page, 'Receive');
   }
 }
 

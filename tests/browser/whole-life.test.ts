@@ -240,8 +240,8 @@ async function build(page: Page): Promise<void> {
   await follow(page, 'Orders');
   const media = page.getByRole('row').filter({ hasText: "Hollin Lane Growers' Supply" });
   await media.getByRole('link').click();
-  await press(page, 'Take in what came');
-  await press(page, 'Take it in');
+  await press(page, 'Receive');
+  await page.getByRole('dialog').getByRole('button', { name: 'Receive' }).click();
   await onPaper(page, 'Build card');
   await reads(page, [
     'Expanded clay 8-16 mm 9.82 L',

@@ -16,6 +16,9 @@ import { asSold } from './0015-as-sold.ts';
 import { stepsDone } from './0016-steps-done.ts';
 import { offers } from './0017-offers.ts';
 import { oneLedger } from './0018-one-ledger.ts';
+import { unitsAsTyped } from './0019-units-as-typed.ts';
+import { priceLists } from './0020-price-lists.ts';
+import { recipeFamily } from './0021-recipe-family.ts';
 import type { Migration } from './migration.ts';
 
 export const migrations: readonly Migration[] = [
@@ -37,4 +40,7 @@ export const migrations: readonly Migration[] = [
   stepsDone,
   offers,
   oneLedger,
+  unitsAsTyped,
+  priceLists,
+  recipeFamily,
 ];

@@ -1,3 +1,4 @@
+import { actNames } from '#shared-calc/words/act-names.ts';
 import type { BookApi } from '#renderer/books/book-api.ts';
 import { bookPlace } from '#renderer/books/book-place.tsx';
 import { recordTable } from '#renderer/books/record-table.ts';
@@ -13,7 +14,7 @@ export function animalBookPlace(api: BookApi): (route: Route) => PlaceView {
   const list = listImport({
     api,
     list: 'animals',
-    title: 'Take in a list of animals',
+    title: 'Import a list of animals',
     needs: `${sayHeadings('animalKind')} Temperatures in °C, or with their unit.`,
     preview: (text, { records }) => previewRecords(importRecords('animalKind', text, records)),
   });
@@ -21,7 +22,7 @@ export function animalBookPlace(api: BookApi): (route: Route) => PlaceView {
     api,
     table: animalTable,
     aside: 'what is empty is not known yet',
-    acts: [{ label: 'Take in a list', run: list.open }],
+    acts: [{ label: actNames.importList, run: list.open }],
     above: list.dialog,
     sidePanel: ({ record }, context) => <AnimalPanel key={record.id} kind={record} context={context} api={api} />,
     whenEmpty: 'No kind of animal yet: ceiling, floor and humidity are those of the house recipe.',

@@ -1,3 +1,4 @@
+import { actNames } from '#shared-calc/words/act-names.ts';
 import type { BoxPlace } from '#renderer/bench/view-model.ts';
 import type { BenchController } from '#renderer/bench/bench-controller.ts';
 import { contextNow } from '#renderer/books/book-api.ts';
@@ -132,15 +133,19 @@ function actsOf(store: PageStore): readonly PlaceAct[] {
   const several = columns.length > 1;
   const compare: PlaceAct = several
     ? {
-        label: 'Compare',
+        label: actNames.compare,
         hint: 'Two sizes: what differs, and why',
         run: () => (dialog.value = { is: 'compare', one: chosenColumn(store) }),
       }
-    : { label: 'Compare', hint: 'Take a second size first.' };
+    : { label: actNames.compare, hint: 'Take a second size first.' };
   const prices: PlaceAct = several
-    ? { label: 'Price by size', hint: 'Price against size, as a curve', run: () => (dialog.value = { is: 'prices' }) }
-    : { label: 'Price by size', hint: 'Take a second size first.' };
-  const list: PlaceAct = { label: 'As CSV', hint: 'Save the bench as a list', run: save };
+    ? {
+        label: actNames.priceBySize,
+        hint: 'Price against size, as a curve',
+        run: () => (dialog.value = { is: 'prices' }),
+      }
+    : { label: actNames.priceBySize, hint: 'Take a second size first.' };
+  const list: PlaceAct = { label: actNames.saveCsv, hint: 'The bench as a list', run: save };
   if (job === undefined) return [compare, prices, list];
   const offered = book.derived.value.job(job)?.sold?.offered.length ?? 0;
   const offers: PlaceAct = {
@@ -153,8 +158,8 @@ function actsOf(store: PageStore): readonly PlaceAct[] {
     prices,
     list,
     ...(offered > 0 ? [offers] : []),
-    { label: 'Make a quote', run: () => (location.hash = writeRoute('quotes', job)) },
-    { label: 'Take a size', main: true, run: bench.acts.takeSize },
+    { label: actNames.makeQuote, run: () => (location.hash = writeRoute('quotes', job)) },
+    { label: actNames.takeSize, main: true, run: bench.acts.takeSize },
   ];
 }
 

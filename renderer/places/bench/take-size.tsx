@@ -1,3 +1,4 @@
+import { actNames } from '#shared-calc/words/act-names.ts';
 import { useState } from 'preact/hooks';
 import { nextCode } from '#renderer/books/next-code.ts';
 import { ChoiceField, Fields } from '#renderer/kit/field.tsx';
@@ -22,7 +23,7 @@ export function TakeSize({ store }: { readonly store: PageStore }) {
   const here = new Set(store.bench.opened.value?.worked.source().columns.map((column) => column.tank.id));
   const tanks = tanksToTake([...records.tank.values()], here, words);
   return (
-    <Dialog title="Take a size" wide close={() => (store.dialog.value = undefined)}>
+    <Dialog title={actNames.takeSize} wide close={() => (store.dialog.value = undefined)}>
       {(leave) => {
         const taking = (take: () => string | undefined) => takeAndShow(store, take, leave);
         const takeTank = (tank: Tank) => taking(() => store.bench.acts.takeTank(tank.id, recipe));
@@ -49,7 +50,7 @@ export function TakeSize({ store }: { readonly store: PageStore }) {
               take={(tank, priceCoins) => taking(() => store.bench.acts.takeNewTank(tank, { priceCoins, recipe }))}
             />
             <Buttons>
-              <Button onClick={leave}>Leave it</Button>
+              <Button onClick={leave}>{actNames.cancel}</Button>
             </Buttons>
           </div>
         );

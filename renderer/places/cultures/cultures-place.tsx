@@ -1,3 +1,4 @@
+import { actNames } from '#shared-calc/words/act-names.ts';
 import { signal } from '@preact/signals';
 import { contextNow } from '#renderer/books/book-api.ts';
 import type { FindView, PlaceView } from '#renderer/frame/page-view.ts';
@@ -38,12 +39,12 @@ export function culturesPlace(api: JobApi): (route: Route) => PlaceView {
         ? [
             { label: 'Its kind in the culture book', run: () => (location.hash = writeRoute('culture-book', kind.id)) },
             {
-              label: 'Start a tub',
+              label: actNames.startTub,
               main: true,
               run: () => void api.doAct('startTub', { kind: kind.id, way: state.way.value }),
             },
           ]
-        : [{ label: 'Start a tub', hint: 'Put a kind into the culture book first.' }],
+        : [{ label: actNames.startTub, hint: 'Put a kind into the culture book first.' }],
       work: (
         <ScrollPage class={css['preparePage']}>
           <CultureKinds kinds={kinds} here={kind?.id} records={context.records} />

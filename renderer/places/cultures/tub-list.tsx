@@ -79,7 +79,7 @@ function TubRow(parts: RowParts) {
             End it
           </Button>
           <Button look="plain" onClick={() => api.doAct('removeTub', { tub: tub.id })}>
-            Take it out of the book
+            Remove
           </Button>
         </FieldBox>
       </Fields>
@@ -139,10 +139,10 @@ function TakeOrCount({ tub, now, jobs, api, context }: RowParts) {
         />
         <FieldBox label="Write down">
           <Button look="plain" onClick={() => act('harvestTub')}>
-            Take them
+            Harvest
           </Button>
           <Button look="plain" onClick={() => act('countTub')}>
-            Counted
+            Count
           </Button>
         </FieldBox>
       </Fields>

@@ -1,3 +1,4 @@
+import { actNames } from '#shared-calc/words/act-names.ts';
 import type { BookContext } from '#renderer/books/book-api.ts';
 import { downloadCsv } from '#renderer/files/download-csv.ts';
 import type { PlaceAct } from '#renderer/frame/frame-view.ts';
@@ -8,8 +9,6 @@ import type { Job } from '#shared-calc/records/records.ts';
 import { jobNeeds } from '#shared-calc/derive/job-needs.ts';
 import { pickLists } from '#shared-calc/papers/pick-list.ts';
 
-const LABEL = 'Take out as CSV';
-
 /** Saves a job's needs list as a file; if it cannot be computed, the paper says why. */
 export function needsListAct({ id }: Job, context: BookContext): PlaceAct {
   const save = () => {
@@ -17,7 +16,7 @@ export function needsListAct({ id }: Job, context: BookContext): PlaceAct {
     const needs = job && jobNeeds(context, job);
     if (needs?.ok) downloadCsv(`needs ${id}`, needsCsv(needs.value.list, context.workshop));
   };
-  return { label: LABEL, run: save };
+  return { label: actNames.saveCsv, run: save };
 }
 
 /** Saves the pick lists of all sizes of a job as one file. */
@@ -30,5 +29,5 @@ export function pickListAct({ id }: Job, { records, workshop, display, job: jobO
         pickListCsv(pickLists(job.bench, records, display, pickPlants({ ...job, records })), workshop),
       );
   };
-  return { label: LABEL, run: save };
+  return { label: actNames.saveCsv, run: save };
 }

@@ -1,3 +1,4 @@
+import { actNames } from '#shared-calc/words/act-names.ts';
 import { openMade } from './open-made.ts';
 import { signal, type Signal } from '@preact/signals';
 import { contextNow, type BookContext } from '#renderer/books/book-api.ts';
@@ -104,10 +105,8 @@ function boardActs({ api, order, asking }: Board, job: Job | undefined): readonl
   };
   return [
     { label: by === 'day' ? 'By next day' : 'By state', run: () => (order.value = by) },
-    job
-      ? { label: 'Copy as a new job', run: () => copy(job) }
-      : { label: 'Copy as a new job', hint: 'Open a job first.' },
-    { label: 'New job', main: true, run: () => (asking.value = true) },
+    job ? { label: actNames.copyJob, run: () => copy(job) } : { label: actNames.copyJob, hint: 'Open a job first.' },
+    { label: actNames.newJob, main: true, run: () => (asking.value = true) },
   ];
 }
 

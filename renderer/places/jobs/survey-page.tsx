@@ -1,3 +1,4 @@
+import { actNames } from '#shared-calc/words/act-names.ts';
 import { CautionList } from '#renderer/kit/caution-list.tsx';
 import { useRef, useState } from 'preact/hooks';
 import { AgainstDialog } from '#renderer/kit/against-dialog.tsx';
@@ -117,8 +118,8 @@ function BeforeSurveyed({ job, context, api }: JobPart) {
 export function surveyActs(job: string): readonly PlaceAct[] {
   return [
     { label: 'Back to the job', run: () => (location.hash = writeRoute('jobs', job)) },
-    { label: 'Print to take along', run: () => (location.hash = writeCards(job, 'survey')) },
-    { label: 'Next not asked', main: true, run: () => focusNext(document) },
+    { label: actNames.onPaper, run: () => (location.hash = writeCards(job, 'survey')) },
+    { label: actNames.nextNotAsked, main: true, run: () => focusNext(document) },
   ];
 }
 

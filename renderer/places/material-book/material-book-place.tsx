@@ -1,3 +1,4 @@
+import { actNames } from '#shared-calc/words/act-names.ts';
 import type { BookApi } from '#renderer/books/book-api.ts';
 import { bookPlace } from '#renderer/books/book-place.tsx';
 import { previewPrices, previewRecords, sayHeadings } from '#renderer/files/import-preview.ts';
@@ -14,14 +15,14 @@ export function materialBookPlace(api: BookApi): (route: Route) => PlaceView {
   const list = listImport({
     api,
     list: 'materials',
-    title: 'Take in a list of materials',
+    title: 'Import a list of materials',
     needs: `${sayHeadings('material')} Packs as 10 L; 45 L.`,
     preview: (text, { records }) => previewRecords(importRecords('material', text, records)),
   });
   const prices = listImport({
     api,
     list: 'prices',
-    title: 'Take in a price list',
+    title: 'Import a price list',
     needs: 'Headings: material, pack, unit, price, from. A tank is a material by its code with a pack of 1 each.',
     preview: (text, context) => previewPrices(importPrices(text, context.records), context),
   });
@@ -29,8 +30,8 @@ export function materialBookPlace(api: BookApi): (route: Route) => PlaceView {
     api,
     table: materialTable,
     acts: [
-      { label: 'Take in a list', run: list.open },
-      { label: 'Take in prices', run: prices.open },
+      { label: actNames.importList, run: list.open },
+      { label: actNames.importPrices, run: prices.open },
     ],
     above: () => (
       <>

@@ -1,3 +1,4 @@
+import { actNames } from '#shared-calc/words/act-names.ts';
 import { signal, type ReadonlySignal } from '@preact/signals';
 import type { ComponentChildren } from 'preact';
 import { contextNow, type BookContext, type BookApi } from '#renderer/books/book-api.ts';
@@ -110,7 +111,7 @@ function csvAct(
   title: string,
   { workshop }: BookContext,
 ): PlaceView['acts'][number] {
-  const label = 'Take out as CSV';
+  const label = actNames.saveCsv;
   if (!needs.ok) return { label, hint: needs.fault.says };
   return { label, main: true, run: () => downloadCsv(`needs, ${title}`, needsCsv(needs.value.list, workshop)) };
 }
@@ -120,7 +121,7 @@ function Nothing() {
     <EmptyNote>
       No size stands on the bench.{' '}
       <Link look="act" href={writeRoute('bench')}>
-        Take a size
+        {actNames.takeSize}
       </Link>{' '}
       and its needs are listed here.
     </EmptyNote>
@@ -158,11 +159,11 @@ function Choices({ job: id, context: { records }, api, fromStore, turn }: Choice
     <div class={css['needsChoices']}>
       {job && (
         <ChoiceField
-          label="Costed by"
+          label="Cost of materials"
           value={job.basis}
           options={[
-            { value: 'used', label: 'used cost: only what goes in' },
-            { value: 'packs', label: 'packs cost: every bag bought' },
+            { value: 'used', label: 'used: only what goes in' },
+            { value: 'packs', label: 'packs: every pack bought' },
           ]}
           choose={(basis) => setBasis(basis === 'packs' ? 'packs' : 'used')}
         />

@@ -1,3 +1,4 @@
+import { actNames } from '#shared-calc/words/act-names.ts';
 import type { Signal } from '@preact/signals';
 import type { BookContext } from '#renderer/books/book-api.ts';
 import { writeRoute } from '#renderer/frame/place-route.ts';
@@ -164,18 +165,18 @@ function OrderButtons({ standing, api, asked }: Omit<OrderParts, 'context'>) {
         {isOpenOrder(standing) && (
           <>
             <Button look="main" onClick={() => (asked.value = { is: 'receive', order: id })}>
-              Take in what came
+              {actNames.receive}
             </Button>
             <Button onClick={() => void api.doAct('closeOrder', { order: id })}>The rest is not coming</Button>
           </>
         )}
         <Link look="act" href={writeRoute('orders', id, 'paper')}>
-          Print again
+          {actNames.onPaper}
         </Link>
       </Buttons>
       {!isOpenOrder(standing) && standing.state === 'closed' && (
         <Buttons>
-          <Button onClick={() => (asked.value = { is: 'receive', order: id })}>It came after all</Button>
+          <Button onClick={() => (asked.value = { is: 'receive', order: id })}>{actNames.receive}</Button>
         </Buttons>
       )}
     </>

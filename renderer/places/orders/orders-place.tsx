@@ -1,3 +1,4 @@
+import { actNames } from '#shared-calc/words/act-names.ts';
 import { signal, type Signal } from '@preact/signals';
 import { contextNow, type BookContext } from '#renderer/books/book-api.ts';
 import { downloadCsv } from '#renderer/files/download-csv.ts';
@@ -29,7 +30,7 @@ export function ordersPlace(api: JobApi): (route: Route) => PlaceView {
     return {
       about: '',
       aside: sayOrders(all),
-      acts: [{ label: 'Order for the store', run: () => (asked.value = { is: 'new' }) }],
+      acts: [{ label: actNames.orderForStore, run: () => (asked.value = { is: 'new' }) }],
       work: (
         <ScrollPage label="Orders">
           <OrdersTable orders={all} chosen={id} context={context} />
@@ -79,7 +80,7 @@ function paperView({ order }: OrderStanding, { records, workshop, display }: Boo
     aside: printed.name,
     acts: [
       { label: 'Back to the orders', run: () => (location.hash = writeRoute('orders', order.id)) },
-      { label: 'Take out as CSV', run: () => downloadCsv(`order ${order.id}`, orderCsv(printed, workshop)) },
+      { label: actNames.saveCsv, run: () => downloadCsv(`order ${order.id}`, orderCsv(printed, workshop)) },
       printAct(window),
     ],
     work: (

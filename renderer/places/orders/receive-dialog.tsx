@@ -1,3 +1,4 @@
+import { actNames } from '#shared-calc/words/act-names.ts';
 import { useState } from 'preact/hooks';
 import { contextNow, type BookContext } from '#renderer/books/book-api.ts';
 import { AskDialog } from '#renderer/kit/ask-dialog.tsx';
@@ -37,7 +38,7 @@ export function ReceiveDialog({ standing, api, close }: DialogParts) {
   const change = (some: Partial<TypedDelivery>) => setTyped({ ...typed, ...some });
   const hasPlants = lines.some(({ line }) => isPlantGoods(context.records, line.of));
   return (
-    <AskDialog title={`${order.id}: what came`} does="Take it in" run={take} wrong={wrong} close={close}>
+    <AskDialog title={`${order.id}: receive what came`} does={actNames.receive} run={take} wrong={wrong} close={close}>
       {(enter) => (
         <>
           <DialogScroll class={css['receipt']} label="Lines of the order">

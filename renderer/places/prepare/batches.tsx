@@ -1,3 +1,4 @@
+import { actNames } from '#shared-calc/words/act-names.ts';
 import { walkLinks } from '#renderer/kit/walk-links.ts';
 import { batchLabel } from '#shared-calc/prepare/batch-label.ts';
 import { BatchForm } from './batch-form.tsx';
@@ -42,7 +43,7 @@ export function Batches({ view, asked, moistened }: BatchesParts) {
             ))}
           </ul>
           <p>
-            <Link href={writeCards(job?.id, 'labels')}>All labels on paper</Link>
+            <Link href={writeCards(job?.id, 'labels')}>{actNames.onPaper}: all labels</Link>
           </p>
         </>
       )}

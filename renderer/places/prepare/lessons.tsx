@@ -1,3 +1,4 @@
+import { actNames } from '#shared-calc/words/act-names.ts';
 import type { ComponentChildren } from 'preact';
 import type { BookContext } from '#renderer/books/book-api.ts';
 import { figureWords } from '#shared-calc/quantity/figure-words.ts';
@@ -53,7 +54,7 @@ export function Lessons({ lessons, plants, api, context, recipe }: LessonsParts)
         { head: 'On the reference size', cell: ({ effect }) => effect },
         {
           head: <Unseen>act</Unseen>,
-          cell: ({ house, teach }) => house !== undefined && <Button onClick={teach}>Teach the house</Button>,
+          cell: ({ house, teach }) => house !== undefined && <Button onClick={teach}>{actNames.teachHouse}</Button>,
         },
       ]}
     />

@@ -1,3 +1,4 @@
+import { actNames } from '#shared-calc/words/act-names.ts';
 import { useMemo, useState } from 'preact/hooks';
 import { Curve } from '#renderer/curves/curve.tsx';
 import { probeSpecs } from '#renderer/curves/probe-spec.ts';
@@ -35,9 +36,9 @@ export function OpenBatch({ view: { state, context, job }, batch }: OpenBatchPar
         ))}
       </ul>
       <p class={css['links']}>
-        <Link href={writeCards(job?.id, 'labels', batch.id)}>Its label on paper</Link>
+        <Link href={writeCards(job?.id, 'labels', batch.id)}>{actNames.onPaper}</Link>
         <Button look="plain" onClick={() => state.api.doAct('removeBatch', { batch: batch.id })}>
-          Take this batch out
+          Remove
         </Button>
       </p>
       <CoreLog api={state.api} batch={batch} />

@@ -1,3 +1,4 @@
+import { actNames } from '#shared-calc/words/act-names.ts';
 import { useState } from 'preact/hooks';
 import { Button, Buttons } from '#renderer/kit/button.tsx';
 import { ChoiceField, Fields, TextField } from '#renderer/kit/field.tsx';
@@ -88,7 +89,7 @@ function StepForm({ view, item, leave }: FormParts) {
         <Button look="main" onClick={write}>
           Write it
         </Button>
-        <Button onClick={leave}>Leave it</Button>
+        <Button onClick={leave}>{actNames.cancel}</Button>
       </Buttons>
     </div>
   );

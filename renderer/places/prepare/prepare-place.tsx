@@ -1,3 +1,4 @@
+import { actNames } from '#shared-calc/words/act-names.ts';
 import { contextNow } from '#renderer/books/book-api.ts';
 import type { PlaceAct } from '#renderer/frame/frame-view.ts';
 import type { PlaceView } from '#renderer/frame/page-view.ts';
@@ -77,14 +78,21 @@ function actsOf(view: PartView, part: PreparePartId): readonly PlaceAct[] {
   const { job } = view;
   const card = printedAs[part];
   const printed: PlaceAct | undefined =
-    card === undefined ? undefined : { label: 'On paper', run: () => (location.hash = writeCards(job?.id, card)) };
+    card === undefined
+      ? undefined
+      : { label: actNames.onPaper, run: () => (location.hash = writeCards(job?.id, card)) };
   const acts = printed && (job || card === 'areas') ? [printed] : [];
   if (part === 'jobs') return [...acts, { label: 'Save all as calendar', main: true, run: () => saveAllPlans(view) }];
   if (part !== 'dates') return acts;
   return [
     ...acts,
     job
-      ? { label: 'Save as calendar', main: true, hint: 'A file that calendars take in', run: () => saveJobPlan(view) }
-      : { label: 'Save as calendar', hint: 'Open a job first.' },
+      ? {
+          label: actNames.saveCalendar,
+          main: true,
+          hint: 'A file that calendars take in',
+          run: () => saveJobPlan(view),
+        }
+      : { label: actNames.saveCalendar, hint: 'Open a job first.' },
   ];
 }

@@ -1,3 +1,4 @@
+import { actNames } from '#shared-calc/words/act-names.ts';
 import { useState } from 'preact/hooks';
 import type { BookContext } from '#renderer/books/book-api.ts';
 import { Button, Buttons } from '#renderer/kit/button.tsx';
@@ -64,7 +65,7 @@ export function TeachFromWatch({ state, context, job }: Parts) {
             cell: ({ lesson, teach }) =>
               lesson.ok && (
                 <Buttons>
-                  <Button onClick={teach('house')}>Teach the house</Button>
+                  <Button onClick={teach('house')}>{actNames.teachHouse}</Button>
                   <Button onClick={teach('tank')}>This tank only</Button>
                 </Buttons>
               ),

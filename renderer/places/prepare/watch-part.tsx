@@ -1,3 +1,4 @@
+import { actNames } from '#shared-calc/words/act-names.ts';
 import { paperDay, paperWeekday } from '#shared-calc/papers/paper-words.ts';
 import { animalsInCard } from '#shared-calc/papers/watch-card.ts';
 import { eachOnce } from '#shared-calc/cautions/all-cautions.ts';
@@ -67,7 +68,7 @@ function AnimalsIn({ view: { context, job } }: { readonly view: PartView }) {
       </ul>
       <CautionList cautions={eachOnce([...card.cautions, ...card.audience, ...card.protection])} />
       <p>
-        <Link href={writeCards(job.id, 'animals-in')}>On paper</Link>
+        <Link href={writeCards(job.id, 'animals-in')}>{actNames.onPaper}</Link>
       </p>
     </section>
   );

@@ -31,8 +31,8 @@ interface DraftPanelParts extends PanelParts {
 }
 
 const bases = [
-  { value: 'used', label: 'used cost: only what goes in' },
-  { value: 'packs', label: 'packs cost: every bag bought' },
+  { value: 'used', label: 'used: only what goes in' },
+  { value: 'packs', label: 'packs: every pack bought' },
 ];
 
 /** The side panel of a draft quote: what it costs us, and what can be added to it. */
@@ -42,7 +42,7 @@ export function DraftPanel({ job, body, context, api, sealOf }: DraftPanelParts)
   return (
     <SidePanel label="About the quote, for us alone">
       <PanelHead where={`${job.id}, ${job.state}`} title="Quote in the making" />
-      <ChoiceField label="Costed by" value={job.basis} options={bases} choose={choose} />
+      <ChoiceField label="Cost of materials" value={job.basis} options={bases} choose={choose} />
       <SoldAs job={job} context={context} api={api} />
       {body && <MoneyPart body={body} context={context} />}
       <OneOffs key={job.id} job={job.id} context={context} api={api} />

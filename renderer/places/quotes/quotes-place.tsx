@@ -1,3 +1,4 @@
+import { actNames } from '#shared-calc/words/act-names.ts';
 import { signal, type Signal } from '@preact/signals';
 import type { ComponentChildren } from 'preact';
 import { contextNow, type BookContext } from '#renderer/books/book-api.ts';
@@ -146,9 +147,9 @@ function draftView(state: QuotesState, job: Job, context: BookContext): PlaceVie
     ? [
         csvAct(draft.value, `quote draft ${job.id}`),
         printAct(window),
-        { label: 'Issue', main: true, hint: 'Cannot be undone', run: () => (asking.value = true) },
+        { label: actNames.issue, main: true, hint: 'Cannot be undone', run: () => (asking.value = true) },
       ]
-    : [{ label: 'Issue', main: true, hint: none }];
+    : [{ label: actNames.issue, main: true, hint: none }];
   return {
     about: jobName(job),
     aside: 'quote in the making',
@@ -172,7 +173,7 @@ function draftView(state: QuotesState, job: Job, context: BookContext): PlaceVie
 }
 
 function csvAct({ sums, workshop }: QuoteBody, name: string): PlaceAct {
-  return { label: 'Take out as CSV', run: () => downloadCsv(name, quoteCsv(sums, workshop, { inside: false })) };
+  return { label: actNames.saveCsv, run: () => downloadCsv(name, quoteCsv(sums, workshop, { inside: false })) };
 }
 
 function issuedView(state: QuotesState, read: ReadQuote, context: BookContext): PlaceView {
@@ -220,7 +221,7 @@ function optionsView(job: Job, context: BookContext): PlaceView {
     aside: 'sizes to choose from',
     acts: [
       {
-        label: 'Take out as CSV',
+        label: actNames.saveCsv,
         run: () => downloadCsv(`options ${job.id}`, optionsList({ job, context })),
       },
       { ...printAct(window), main: true },

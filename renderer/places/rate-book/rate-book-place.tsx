@@ -1,3 +1,4 @@
+import { actNames } from '#shared-calc/words/act-names.ts';
 import type { BookApi } from '#renderer/books/book-api.ts';
 import { bookPlace } from '#renderer/books/book-place.tsx';
 import { previewRecords, sayHeadings } from '#renderer/files/import-preview.ts';
@@ -25,7 +26,7 @@ export function rateBookPlace(api: BookApi): (route: Route) => PlaceView {
   const list = listImport({
     api,
     list: 'suppliers',
-    title: 'Take in a list of suppliers',
+    title: 'Import a list of suppliers',
     needs: sayHeadings('supplier'),
     preview: (text, { records }) => previewRecords(importRecords('supplier', text, records)),
   });
@@ -43,7 +44,7 @@ export function rateBookPlace(api: BookApi): (route: Route) => PlaceView {
       api,
       table: supplierTable,
       aside: 'carriage, lead and days',
-      acts: [{ label: 'Take in a list', run: list.open }],
+      acts: [{ label: actNames.importList, run: list.open }],
       above: above('suppliers'),
       sidePanel: (row, context) => <SupplierPanel row={row} context={context} api={api} />,
     }),

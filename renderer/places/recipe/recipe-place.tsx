@@ -1,3 +1,4 @@
+import { actNames } from '#shared-calc/words/act-names.ts';
 import { signal } from '@preact/signals';
 import type { PlaceAct } from '#renderer/frame/frame-view.ts';
 import type { PlaceView } from '#renderer/frame/page-view.ts';
@@ -90,8 +91,8 @@ function actsOf(
       hint: 'Title, note, and the size it is worked on',
       run: () => (store.chosen.value = undefined),
     },
-    { label: 'Copy the recipe', run: copy },
-    { label: 'Add a line', main: true, hint: 'After the chosen line', run: add },
+    { label: actNames.copyRecipe, run: copy },
+    { label: actNames.addLine, main: true, hint: 'After the chosen line', run: add },
   ];
 }
 

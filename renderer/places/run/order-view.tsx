@@ -1,3 +1,4 @@
+import { actNames } from '#shared-calc/words/act-names.ts';
 import { downloadCsv } from '#renderer/files/download-csv.ts';
 import type { PlaceView } from '#renderer/frame/page-view.ts';
 import { writeRoute } from '#renderer/frame/place-route.ts';
@@ -21,7 +22,7 @@ export function orderView({ placement, context }: ShownRun, order: SupplierOrder
     aside: 'order, not placed yet',
     acts: [
       { label: 'Back to the run', run: () => (location.hash = writeRoute('run')) },
-      { label: 'Take out as CSV', run: () => downloadCsv(`order ${order.name} ${today}`, orderCsv(order, workshop)) },
+      { label: actNames.saveCsv, run: () => downloadCsv(`order ${order.name} ${today}`, orderCsv(order, workshop)) },
       printAct(window),
     ],
     work: (

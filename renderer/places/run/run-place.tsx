@@ -1,3 +1,4 @@
+import { actNames } from '#shared-calc/words/act-names.ts';
 import { signal, type Signal } from '@preact/signals';
 import { contextNow, type BookContext } from '#renderer/books/book-api.ts';
 import { downloadCsv } from '#renderer/files/download-csv.ts';
@@ -117,18 +118,18 @@ function runActs(state: RunState, shown: ShownRun | undefined): readonly PlaceAc
   const none = 'Choose a job first.';
   if (!shown)
     return [
-      { label: 'Take out as CSV', hint: none },
-      { label: 'Place orders', main: true, hint: none },
+      { label: actNames.saveCsv, hint: none },
+      { label: actNames.placeOrders, main: true, hint: none },
     ];
   const { run, context, placement } = shown;
   const count = placement.drafts.length;
   return [
     {
-      label: 'Take out as CSV',
+      label: actNames.saveCsv,
       run: () => downloadCsv(`shopping run ${context.today}`, runCsv(run, context.workshop)),
     },
     count === 0
-      ? { label: 'Place orders', main: true, hint: 'Nothing is to be ordered from a supplier.' }
+      ? { label: actNames.placeOrders, main: true, hint: 'Nothing is to be ordered from a supplier.' }
       : {
           label: count === 1 ? 'Place 1 order' : `Place ${count} orders`,
           main: true,

@@ -1,3 +1,4 @@
+import { actNames } from '#shared-calc/words/act-names.ts';
 import type { BookContext } from '#renderer/books/book-api.ts';
 import { showCoins } from '#shared-calc/quantity/coins-text.ts';
 import { writeRoute } from '#renderer/frame/place-route.ts';
@@ -42,9 +43,9 @@ export function SupplierBlock({ bill, needs, orderBy, chosen, context, acts }: B
         </p>
         {orderBy && <OrderBy orderBy={orderBy} today={context.today} />}
         <p class={css['links']}>
-          <Link href={writeRoute('run', 'order', bill.supplier)}>Order, printed</Link>
+          <Link href={writeRoute('run', 'order', bill.supplier)}>{actNames.onPaper}</Link>
           <Button look="plain" onClick={() => acts.csv(bill.supplier)}>
-            Order as CSV
+            {actNames.saveCsv}
           </Button>
         </p>
       </header>

@@ -1,3 +1,4 @@
+import { actNames } from '#shared-calc/words/act-names.ts';
 import { signal, type Signal } from '@preact/signals';
 import { contextNow, type BookContext } from '#renderer/books/book-api.ts';
 import { showCoins } from '#shared-calc/quantity/coins-text.ts';
@@ -54,8 +55,8 @@ function storeActs(api: JobApi, asked: Signal<Asked>): readonly PlaceAct[] {
           hint: 'As much of what it needs as is free',
           run: () => void api.doAct('keepNeeded', { job: job.id }),
         }
-      : { label: 'Keep for a job', hint: 'Open a job first.' },
-    { label: 'Put in', main: true, run: () => (asked.value = 'put in') },
+      : { label: actNames.keepForJob, hint: 'Open a job first.' },
+    { label: actNames.putIn, main: true, run: () => (asked.value = 'put in') },
   ];
 }
 

@@ -32,7 +32,7 @@ export function OutsideForm({ tank, context: { display }, api }: OutsideParts) {
       <InsideWorked inside={inside} />
       <Buttons>
         <Button disabled={inside?.ok !== true} onClick={take}>
-          Take these measurements
+          Use these measurements
         </Button>
       </Buttons>
     </>

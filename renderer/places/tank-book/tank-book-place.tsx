@@ -1,3 +1,4 @@
+import { actNames } from '#shared-calc/words/act-names.ts';
 import type { BookApi } from '#renderer/books/book-api.ts';
 import { bookPlace } from '#renderer/books/book-place.tsx';
 import { listImport } from '#renderer/files/list-import.tsx';
@@ -13,7 +14,7 @@ export function tankBookPlace(api: BookApi): (route: Route) => PlaceView {
   const list = listImport({
     api,
     list: 'tanks',
-    title: 'Take in a list of tanks',
+    title: 'Import a list of tanks',
     needs: `${sayHeadings('tank')} Measurements in mm, or with their unit.`,
     preview: (text, { records }) => previewRecords(importRecords('tank', text, records)),
   });
@@ -21,7 +22,7 @@ export function tankBookPlace(api: BookApi): (route: Route) => PlaceView {
     api,
     table: tankTable,
     aside: 'inside sizes, glass to glass',
-    acts: [{ label: 'Take in a list', run: list.open }],
+    acts: [{ label: actNames.importList, run: list.open }],
     above: list.dialog,
     sidePanel: (row, context) => <TankPanel row={row} context={context} api={api} />,
   });

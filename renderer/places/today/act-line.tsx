@@ -1,3 +1,4 @@
+import { actNames } from '#shared-calc/words/act-names.ts';
 import { useEffect, useRef, useState } from 'preact/hooks';
 import type { BookContext } from '#renderer/books/book-api.ts';
 import { Button } from '#renderer/kit/button.tsx';
@@ -54,7 +55,7 @@ export function ActLine({ item, state, context: { records, today }, goOn }: ActP
       <Button look="main" onClick={write}>
         Write it
       </Button>
-      <Button onClick={leave}>Leave it</Button>
+      <Button onClick={leave}>{actNames.cancel}</Button>
     </div>
   );
 }

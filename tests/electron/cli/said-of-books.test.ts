@@ -156,6 +156,7 @@ const book: readonly Said[] = [
       'closed day          2',
       'recipe              4',
       'line             1009',
+      'difference          0',
       'job                 1',
       'size                3',
       'local value         0',

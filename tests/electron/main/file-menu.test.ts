@@ -71,7 +71,7 @@ describe('the File menu', () => {
     expect(jobOf(at).title).toBe('Ferry waiting hall');
     expect(said).toEqual([
       'Which backup?',
-      'Bring Workshop 2027-03-10.loamwright back? job: 1 changed. Undo takes it back.',
+      'Restore Workshop 2027-03-10.loamwright? job: 1 changed. Undo takes it back.',
     ]);
   });
 });

@@ -51,15 +51,15 @@ describe('menuOf', () => {
     expect(menu.map(({ label }) => label)).toEqual(['&File', '&Edit', '&Places', '&View', '&Help']);
     expect(titles(menu, '&File')).toEqual([
       'New book',
-      'Open …',
-      'Open again',
+      'Open a book …',
+      'Open recent',
       'Save a copy …',
-      'Restore from a backup …',
+      'Restore a backup …',
       'Print …',
-      'Print to a file …',
+      'Save as PDF …',
       'Quit',
     ]);
-    expect(titles(menu, '&Edit')).toEqual(['Undo', 'Redo', 'Cut', 'Copy', 'Paste', 'Find a line', 'Next flag']);
+    expect(titles(menu, '&Edit')).toEqual(['Undo', 'Redo', 'Cut', 'Copy', 'Paste', 'Find', 'Next flag']);
   });
 
   test('each entry does its act, and what the page does is asked of the page', () => {

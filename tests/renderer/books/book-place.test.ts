@@ -258,7 +258,7 @@ describe('a tank by its outside size', () => {
     const shown = (await page.getByRole('complementary').locator('[data-part="put-in"]').allTextContents()).map(
       plainSpaces,
     );
-    await page.getByRole('button', { name: 'Take these measurements' }).click();
+    await page.getByRole('button', { name: 'Use these measurements' }).click();
     const taken = await Promise.all(
       ['Length, T01, 900 mm', 'Depth, T01, 445 mm', 'Height, T01, 600 mm', 'Base, T01, 10 mm'].map((says) =>
         field(page, says).count(),
@@ -287,9 +287,9 @@ describe('a list taken in', () => {
 
   test('shows what it would do, and takes it in as one edit', async () => {
     const page = await openBook('tank-book');
-    await offer(page, 'Take in a list', 'code,shape,length,height,dam\nT07,,,,140\nT20,cylinder,300,12 in,100\n');
+    await offer(page, 'Import a list', 'code,shape,length,height,dam\nT07,,,,140\nT20,cylinder,300,12 in,100\n');
     const shown = await page.getByRole('dialog').locator('tbody tr').allTextContents();
-    await page.getByRole('button', { name: 'Take it in' }).click();
+    await page.getByRole('button', { name: 'Import' }).click();
     expect([shown, await field(page, 'Height, T20, 304.8 mm').count(), await undoes(page)]).toEqual([
       ['2T07changeddam', '3T20newshape, length, height, dam'],
       1,
@@ -302,12 +302,12 @@ describe('a list taken in', () => {
     const page = await openBook('material-book');
     await offer(
       page,
-      'Take in prices',
+      'Import prices',
       'material,pack,unit,price,from\nM01,45,L,33.00,2027-04-01\nM99,1,L,2,2027-04-01\n',
     );
     expect([
       await page.getByRole('group', { name: 'Refused rows' }).getByRole('listitem').allTextContents(),
-      await page.getByRole('button', { name: 'Take it in' }).isDisabled(),
+      await page.getByRole('button', { name: 'Import' }).isDisabled(),
     ]).toEqual([['Row 3: Nothing called M99 in the material book or the tank book. Did you mean M09?'], true]);
     await page.context().close();
   });

@@ -192,7 +192,7 @@ describe('Shopping run', () => {
 
   test('a supplier’s order comes out as CSV that another reader takes', async () => {
     const page = await served.open('run/order/S-marlvale');
-    const [download] = await Promise.all([page.waitForEvent('download'), page.click('text=Take out as CSV')]);
+    const [download] = await Promise.all([page.waitForEvent('download'), page.click('text=Save as CSV')]);
     const rows = parse(readFileSync(await download.path(), 'utf8'), { bom: true });
     await page.context().close();
     expect([rows[0], rows[1]]).toEqual([
@@ -238,7 +238,7 @@ describe('Quotes', () => {
 
   test('the client’s CSV shows no cost and no margin', async () => {
     const page = await served.open('quotes/Q-0001A');
-    const [download] = await Promise.all([page.waitForEvent('download'), page.click('text=Take out as CSV')]);
+    const [download] = await Promise.all([page.waitForEvent('download'), page.click('text=Save as CSV')]);
     const [head] = parse(readFileSync(await download.path(), 'utf8'), { bom: true });
     await page.context().close();
     expect(head).toEqual(['item', 'price', 'tax class']);

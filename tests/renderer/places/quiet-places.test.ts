@@ -82,7 +82,7 @@ describe('the workshop', () => {
 
   test('shows what a backup would change before it is brought back', async () => {
     const page = await pages.open('workshop');
-    await page.getByRole('button', { name: 'Backups' }).click();
+    await page.getByRole('button', { name: 'Restore a backup' }).click();
     await page.getByRole('button', { name: '2027-03-14' }).click();
     const changes = page.getByRole('table', { name: 'What would change' });
     await changes.waitFor();
@@ -107,7 +107,7 @@ describe('the needs list', () => {
     await page.getByRole('table', { name: 'What is needed' }).waitFor();
     const clay = await page.getByRole('row', { name: 'M01' }).getByRole('cell').allTextContents();
     const saved = page.waitForEvent('download');
-    await page.getByRole('button', { name: 'Take out as CSV' }).click();
+    await page.getByRole('button', { name: 'Save as CSV' }).click();
     expect([clay.slice(0, 7), (await saved).suggestedFilename()]).toEqual([
       ['6.24', '16.84', '34.05', '57.13', 'L', '7.00', '1 × 45 L; 1 × 10 L'],
       'needs Ferry waiting hall.csv',
@@ -117,8 +117,8 @@ describe('the needs list', () => {
 
   test('the basis of the job is chosen here and can be undone', async () => {
     const page = await pages.open('needs');
-    await page.getByLabel('Costed by').selectOption('packs');
-    expect(await undoes(page)).toContain('J01 costed by what packs cost');
+    await page.getByLabel('Cost of materials').selectOption('packs');
+    expect(await undoes(page)).toContain('cost of materials of J01: every pack bought');
     await page.context().close();
   });
 });
@@ -177,7 +177,7 @@ describe('every quiet place', () => {
   test('the sheets over the file and of a list have no accessibility fault', async () => {
     const page = await pages.open('workshop');
     const faults: string[] = [];
-    for (const act of ['Backups', 'Save a copy', 'New book', 'Open a book']) {
+    for (const act of ['Restore a backup', 'Save a copy', 'New book', 'Open a book']) {
       await page.getByRole('button', { name: act }).click();
       faults.push(...(await axeFaults(page)));
       await page.keyboard.press('Escape');
