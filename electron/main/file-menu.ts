@@ -3,6 +3,7 @@ import { dirname, join } from 'node:path';
 
 import type { BrowserWindow, Dialog, FileFilter } from 'electron';
 
+import type { Beginning } from '#shared-calc/contract/beginnings.ts';
 import type { Channel } from '#shared-calc/contract/channel-names.ts';
 import type { BookInfo, Input, Output, Refusal } from '#shared-calc/contract/channels.ts';
 import { readAnswer } from '#shared-calc/contract/read-answer.ts';
@@ -31,9 +32,9 @@ export async function openChosen(menu: FileMenu, path: string): Promise<void> {
   await sayRefusal(menu, ask(menu, 'file.open', { path }));
 }
 
-export async function makeBook(menu: FileMenu, how: { readonly demo: boolean }): Promise<void> {
+export async function makeBook(menu: FileMenu, start: Beginning): Promise<void> {
   const path = await askWhere(menu, actNames.newBook, beside(menu, 'New workshop.loamwright'));
-  if (path !== undefined) await sayRefusal(menu, ask(menu, 'file.new', { path, demo: how.demo }));
+  if (path !== undefined) await sayRefusal(menu, ask(menu, 'file.new', { path, start }));
 }
 
 /** The dialog has already asked whether an existing file may be replaced. */

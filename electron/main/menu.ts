@@ -3,12 +3,14 @@ import { basename } from 'node:path';
 
 import type { MenuItemConstructorOptions } from 'electron';
 
+import { type Beginning, offeredBeginnings } from '#shared-calc/contract/beginnings.ts';
 import type { News } from '#shared-calc/contract/news.ts';
+import { capital } from '#shared-calc/rule/capital.ts';
 import { placeGroups, type PlaceEntry } from '#shared-calc/contract/places.ts';
 
 /** What the menu can do. */
 export interface MenuActs {
-  readonly newBook: (how: { readonly demo: boolean }) => void;
+  readonly newBook: (start: Beginning) => void;
   readonly open: () => void;
   readonly openRecent: (path: string) => void;
   readonly saveCopy: () => void;
@@ -39,14 +41,11 @@ function fileItems(acts: MenuActs, recent: readonly string[], platform: string):
   return [
     {
       label: actNames.newBook,
-      submenu: [
-        {
-          label: 'For a workshop of your own …',
-          accelerator: 'CmdOrCtrl+N',
-          click: () => acts.newBook({ demo: false }),
-        },
-        { label: 'With the demo workshop …', click: () => acts.newBook({ demo: true }) },
-      ],
+      submenu: offeredBeginnings.map(({ start, label }) => ({
+        label: `${capital(label)} …`,
+        ...(start === 'house' && { accelerator: 'CmdOrCtrl+N' }),
+        click: () => acts.newBook(start),
+      })),
     },
     { label: `${actNames.openBook} …`, accelerator: 'CmdOrCtrl+O', click: acts.open },
     {

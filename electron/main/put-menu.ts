@@ -23,7 +23,7 @@ function actsOf(service: Service, window: BrowserWindow): MenuActs {
   const menu = fileMenuOf(service, window);
   const thenPut = (act: Promise<void>) => void act.then(() => putMenu(service, window));
   return {
-    newBook: (how) => thenPut(makeBook(menu, how)),
+    newBook: (start) => thenPut(makeBook(menu, start)),
     open: () => thenPut(chooseBook(menu)),
     openRecent: (path) => thenPut(openChosen(menu, path)),
     saveCopy: () => void saveCopyAs(menu),

@@ -3,7 +3,7 @@ import { extname, isAbsolute, join } from 'node:path';
 
 import { openBook } from '#electron/book/open-book.ts';
 import { sayBookFault } from '#electron/book/say-book-fault.ts';
-import { makeDemoBook, makePlainBook } from '#electron/book/seed-demo.ts';
+import { beginBook } from '#electron/book/seed-demo.ts';
 import type { BookInfo, Input, Output, Refusal } from '#shared-calc/contract/channels.ts';
 import { ok } from '#shared-calc/result.ts';
 import type { Result } from '#shared-calc/result.ts';
@@ -21,13 +21,12 @@ export function openOther(session: Session, typed: string): Result<BookInfo, Ref
   return session.info();
 }
 
-/** Creates a book, of the demo workshop or for the user's own workshop, and opens it. */
-export function newBook(session: Session, { path: typed, demo }: Input<'file.new'>): Result<BookInfo, Refusal> {
+/** Creates a book that begins as asked, and opens it. */
+export function newBook(session: Session, { path: typed, ...begun }: Input<'file.new'>): Result<BookInfo, Refusal> {
   const path = bookPath(typed);
   if (!path.ok) return path;
   const { today, demoFolder } = session.options;
-  const make = demo ? makeDemoBook : makePlainBook;
-  const made = make(path.value, { today: today(), ...(demoFolder !== undefined && { demoFolder }) });
+  const made = beginBook(path.value, begun, { today: today(), ...(demoFolder !== undefined && { demoFolder }) });
   if (!made.ok) return refuse(sayBookFault(made.fault, path.value));
   session.replace(made.value);
   return session.info();

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { beginnings } from './beginnings.ts';
 
 import { ChangeSchema } from '#shared-calc/records/change-schema.ts';
 
@@ -98,7 +99,10 @@ export const channels = {
   },
   'file.recent': { input: nothing, output: z.strictObject({ paths: z.array(path) }) },
   'file.open': { input: z.strictObject({ path }), output: BookInfo },
-  'file.new': { input: z.strictObject({ path, demo: z.boolean() }), output: BookInfo },
+  'file.new': {
+    input: z.strictObject({ path, start: z.enum(beginnings), guesses: z.boolean().optional() }),
+    output: BookInfo,
+  },
   /** Returns the path of the copy. An existing file is replaced only if `replace` says so. */
   'file.saveCopy': {
     input: z.strictObject({ path, replace: z.boolean() }),

@@ -14,6 +14,7 @@ import { plant } from './plant.ts';
 import { closedDay, margin, rate, taxClass } from './rates.ts';
 import { line, recipe } from './recipe.ts';
 import { supplier } from './supplier.ts';
+import { tableView } from './table-view.ts';
 import { tank } from './tank.ts';
 import { workshop } from './workshop.ts';
 
@@ -49,6 +50,7 @@ export const recordFields = {
   actual,
   done,
   houseChange,
+  tableView,
 } as const satisfies Readonly<Record<KindName, Fields>>;
 
 /** The fields of a kind, in the order of a record. */

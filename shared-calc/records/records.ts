@@ -41,6 +41,7 @@ export const recordKinds = {
   actual: schemaOf(recordFields.actual),
   done: schemaOf(recordFields.done),
   houseChange: schemaOf(recordFields.houseChange),
+  tableView: schemaOf(recordFields.tableView),
 } as const satisfies Readonly<Record<KindName, z.ZodType>>;
 
 export type RecordKind = KindName;
@@ -76,6 +77,7 @@ export type Placement = RecordOf<'placement'>;
 export type Actual = RecordOf<'actual'>;
 export type Done = RecordOf<'done'>;
 export type HouseChange = RecordOf<'houseChange'>;
+export type TableView = RecordOf<'tableView'>;
 
 /** The kinds in reference order. */
 export const allKinds: readonly RecordKind[] = kindNames;

@@ -8,6 +8,7 @@ import { cleanNoise, writeNumber } from '#shared-calc/quantity/write-figure.ts';
 import type { Workshop } from '#shared-calc/records/records.ts';
 import { sayOrderFault } from '#shared-calc/words/say-order-fault.ts';
 import { clientCautions } from '#shared-calc/jobs/freeze-quote.ts';
+import { readyToIssue } from '#shared-calc/jobs/ready-to-issue.ts';
 import { cautionJson, underFigures } from '#electron/cli/cautions-answer.ts';
 import type { Command } from '#electron/cli/command.ts';
 import { againstOrder, issueOrder } from '#electron/cli/issue-order.ts';
@@ -42,11 +43,9 @@ export const quoteCommand: Command = {
       const worked = workOrder(given, book.records());
       if (!worked.ok) return refusal(...worked.fault);
       const { bench, order, pricing, workshop } = worked.value;
-      const sums = orderSums(
-        bench,
-        order.columns.map((column) => column.key),
-        pricing,
-      );
+      const keys = order.columns.map((column) => column.key);
+      const known = orderSums(bench, keys, pricing);
+      const sums = given.flag('issue') ? readyToIssue(known, workshop) : known;
       if (!sums.ok) return refusal(sayOrderFault(sums.fault));
       const { quote } = sums.value;
       const cautions = clientCautions(bench.input().lines, surveyOf(worked.value));

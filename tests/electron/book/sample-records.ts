@@ -292,6 +292,18 @@ export const oneOfEach: readonly Added[] = [
   },
   { kind: 'done', record: sampleDone },
   sampleHouseChange,
+  {
+    kind: 'tableView',
+    record: {
+      id: 'tank',
+      columns: [
+        { key: 'label', widthRem: 22 },
+        { key: 'note', hidden: true },
+      ],
+      sort: { column: 'insideHeightMm', down: true },
+      filters: [{ column: 'shape', among: ['rectangle'] }],
+    },
+  },
 ];
 
 /** The records of a book as plain lists, in their order. */

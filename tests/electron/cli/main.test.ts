@@ -105,8 +105,9 @@ describe('main', () => {
   });
 
   test.each([
-    [['shop.loamwright'], 'Say what it begins with: --start full or --start plain.'],
-    [['shop.loamwright', '--start', 'huge'], '--start huge: it takes full or plain.'],
+    [['shop.loamwright'], 'Say what it begins with: --start full|plain|house|empty.'],
+    [['shop.loamwright', '--start', 'huge'], '--start huge: it takes full|plain|house|empty.'],
+    [['shop.loamwright', '--start', 'empty', '--guesses'], '--guesses goes with --start house alone.'],
     [['--start', 'plain'], 'Name one file: book new shop.loamwright --start plain'],
   ])('book new %j is told what it lacks', async (argv, says) => {
     expect(await lw('book', 'new', ...argv)).toEqual({ code: 2, out: '', err: `${says}\n` });

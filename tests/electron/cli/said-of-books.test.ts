@@ -172,6 +172,7 @@ const book: readonly Said[] = [
       'actual              0',
       'done                0',
       'house change        0',
+      'table view          0',
       '',
       'The book is sound, at revision 2.',
     ],

@@ -30,7 +30,7 @@ function menuAtHand(answers: { readonly path?: string; readonly buttons?: readon
 describe('the File menu', () => {
   test('makes a book where the person says', async () => {
     const { at, menu, filePath } = menuAtHand({ path: 'Ours.loamwright' });
-    await makeBook(menu, { demo: false });
+    await makeBook(menu, 'house');
 
     expect(ask(at, 'book.info', {}).path).toBe(filePath);
     expect(recordsOf(at).job.size).toBe(0);
@@ -39,7 +39,7 @@ describe('the File menu', () => {
   test('does nothing where the person leaves the dialog', async () => {
     const { at, menu, said } = menuAtHand({});
     const before = standing(at);
-    await makeBook(menu, { demo: true });
+    await makeBook(menu, 'plain');
     await chooseBook(menu);
     await saveCopyAs(menu);
     await restoreChosen(menu);

@@ -18,7 +18,7 @@ function menuAtHand(recent: readonly string[] = [], platform = 'linux') {
   const told: News[] = [];
   const note = (what: string) => () => void done.push(what);
   const acts: MenuActs = {
-    newBook: ({ demo }) => done.push(demo ? 'new demo' : 'new'),
+    newBook: (start) => done.push(`new ${start}`),
     open: note('open'),
     openRecent: (path) => done.push(path),
     saveCopy: note('save a copy'),
@@ -67,8 +67,9 @@ describe('menuOf', () => {
     clickAll(menu);
 
     expect(done).toEqual([
-      'new',
-      'new demo',
+      'new full',
+      'new house',
+      'new empty',
       'open',
       '/books/ferry.loamwright',
       'save a copy',

@@ -7,15 +7,15 @@ import { ask, jobOf, recordsOf, refused, retitled, serviceAtHand, standing } fro
 describe('newBook', () => {
   test('a book for a workshop of one’s own has the recipe but nobody’s jobs', () => {
     const at = serviceAtHand();
-    const info = ask(at, 'file.new', { path: join(at.folder, 'Our own'), demo: false });
+    const info = ask(at, 'file.new', { path: join(at.folder, 'Our own'), start: 'house' });
     const records = recordsOf(at);
 
     expect(info.name).toBe('Our own.loamwright');
-    expect([records.job.size, records.supplier.size, records.recipe.size > 0, records.tank.size > 0]).toEqual([
+    expect([records.job.size, records.supplier.size, records.recipe.size > 0, records.tank.size]).toEqual([
       0,
       0,
       true,
-      true,
+      0,
     ]);
     expect(at.news).toEqual([{ is: 'opened', opening: info.opening }]);
   });
@@ -25,7 +25,7 @@ describe('newBook', () => {
     const path = join(at.folder, 'notes.loamwright');
     writeFileSync(path, 'mine');
 
-    expect(refused(at, 'file.new', { path, demo: true })).toEqual({
+    expect(refused(at, 'file.new', { path, start: 'plain' })).toEqual({
       says: `${path} is there already.`,
       readAgain: false,
     });
@@ -53,7 +53,7 @@ describe('openOther', () => {
   test('the books that were open are remembered, newest first', () => {
     const at = serviceAtHand();
     const other = join(at.folder, 'Other.loamwright');
-    ask(at, 'file.new', { path: other, demo: true });
+    ask(at, 'file.new', { path: other, start: 'plain' });
     expect(ask(at, 'file.recent', {}).paths).toEqual([other, at.path]);
 
     ask(at, 'file.open', { path: at.path });
