@@ -57,7 +57,7 @@ function benchOf(order: Order, { prices }: Pricing): Result<Bench, readonly stri
   );
   if (unknown.length > 0) return failed(unknown);
   const bench = onceBench({ lines, columns, job, isOldPrice: oldPricesIn(prices) });
-  const refused = refusedWrites(order, bench);
+  const refused = [...absentWrites(order, bench), ...refusedWrites(order, bench)];
   return refused.length > 0 ? failed(refused) : ok(bench);
 }
 
@@ -147,6 +147,15 @@ export function unknownLines(names: readonly string[], lines: readonly Line[]): 
   return [...new Set(unknown)].map((name) => `Nothing called ${name}.${didYouMean(name, known)}`);
 }
 
+/** Sentences for overrides of lines that the recipe of their size does not have. */
+function absentWrites({ written, columns, recipe: usual }: Order, bench: Bench): readonly string[] {
+  return written.flatMap(({ column, line }) => {
+    if (column === undefined || bench.box(column, line).state !== 'not in this recipe') return [];
+    const { recipe = usual } = columns.find(({ key }) => key === column) ?? {};
+    return [`${column}.${line}: not in recipe ${recipe}, which ${column} is built by.`];
+  });
+}
+
 /**
  * Sentences for overrides from the command line that cannot be parsed, and for cycles they make. A cycle is named once.
  */
@@ -155,8 +164,7 @@ function refusedWrites(order: Order, bench: Bench): readonly string[] {
   for (const { column, line } of order.written) {
     const keys = column === undefined ? order.columns.map((each) => each.key) : [column];
     for (const key of keys) {
-      const { cause, text, state } = bench.box(key, line);
-      if (state === 'not in this recipe' && column !== undefined) says.set(line, `${column} has no line ${line}.`);
+      const { cause, text } = bench.box(key, line);
       if (cause?.why !== 'faulty' && cause?.why !== 'loop') continue;
       const sentence = `${line}=${text}: ${sayBoxCause(cause, line)}${sayPlace(cause)}`;
       const fact = cause.why === 'loop' ? cause.cycle.toSorted().join(' ') : sentence;

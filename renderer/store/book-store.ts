@@ -1,4 +1,4 @@
-import { joinLines } from '#shared-calc/bench/column-lines.ts';
+import { allLines } from '#shared-calc/jobs/worked-job.ts';
 import { derive, type Derived } from '#shared-calc/derive/derived.ts';
 import { computed, signal, type ReadonlySignal } from '@preact/signals';
 import type { Reason } from '#shared-calc/acts/reason.ts';
@@ -136,7 +136,7 @@ function inWords(
   const named = new Map<string, unknown>(Object.entries(input ?? {}));
   const worked = job(String(named.get('job')));
   const recipe = records.line.get(String(named.get('line')))?.recipe ?? '';
-  const known = worked ? joinLines([worked.lines, ...worked.keys.map(worked.bench.lines)]) : lines(recipe);
+  const known = worked ? allLines(worked) : lines(recipe);
   return failed(sayActFault(done.fault, calledByLines({ lines: known, columns: [] })));
 }
 

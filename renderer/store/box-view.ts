@@ -51,9 +51,7 @@ export function boxView(face: LineFace, parts: BoxParts): BoxView {
   const before = boxStanding(box, faces);
   const standing = withCheck(withIssued(before, issued), checkSign(box, parts));
   const isCheck = face.line.role === 'check';
-  const bare = isCheck ? checkFigure(box, parts) : figureOf(box, face, faces.display);
-  const { rowUnit = face.unit } = parts;
-  const figure = isCheck || bare === '' || rowUnit === face.unit ? bare : `${bare}\u00a0${face.unit}`.trimEnd();
+  const figure = isCheck ? checkFigure(box, parts) : withUnit(figureOf(box, face, faces.display), face, parts);
   const sentence = isCheck && isOpenCheck(box) ? checkSentence(box, parts) : '';
   return {
     form: isWell(box) ? 'well' : 'flat',
@@ -102,6 +100,11 @@ export function isOpenCheck({ check }: Box): boolean {
 /** The sentence of a check with its figures put in. */
 export function checkSentence({ line }: Box, { bench, column, faces: { display } }: BoxParts): string {
   return readUnits(checkOf(bench, column, line, display)?.says ?? '', display);
+}
+
+/** A figure says its unit where its row says another. */
+function withUnit(figure: string, { unit }: LineFace, { rowUnit = unit }: BoxParts): string {
+  return figure === '' || rowUnit === unit ? figure : `${figure}\u00a0${unit}`.trimEnd();
 }
 
 function checkFigure(box: Box, parts: BoxParts): string {

@@ -1,4 +1,4 @@
-import { everyLine } from '#shared-calc/bench/column-lines.ts';
+import { everyLine } from '#shared-calc/bench/every-line.ts';
 import { z } from 'zod';
 import { dayFault } from '#shared-calc/calendar/day.ts';
 import type { Derived } from '#shared-calc/derive/derived.ts';

@@ -3,8 +3,7 @@ import { houseLessons, plantLesson } from '#shared-calc/derive/house-lessons.ts'
 import { PLANTS_LOST } from '#shared-calc/derive/job-took.ts';
 import { watchLesson } from '#shared-calc/derive/watch-lesson.ts';
 import { findJob, freeId } from '#shared-calc/jobs/find-job.ts';
-import { everyLine } from '#shared-calc/bench/column-lines.ts';
-import type { DerivedJob } from '#shared-calc/derive/derived.ts';
+import { allLines } from '#shared-calc/jobs/worked-job.ts';
 import { SIGNED, watchLines, watchMeasures, watchOf } from '#shared-calc/prepare/saved-watch.ts';
 import { readWatchLog } from '#shared-calc/prepare/watch-log.ts';
 import { LAST_JOBS } from '#shared-calc/prepare/teach-house.ts';
@@ -129,7 +128,8 @@ export const writeTook = act<z.infer<typeof WriteTook>>({
   run: ({ records, today, job: jobOf }, { job: id, line: name, value, on = today }) => {
     const job = findJob(records, id);
     if (!job.ok) return job;
-    const line = tookLines(jobLines(jobOf(id))).get(name);
+    const worked = jobOf(id);
+    const line = tookLines(worked ? allLines(worked) : []).get(name);
     if (!line) return failed({ kind: 'no-line', line: name });
     const label = `${id}: ${line.label.toLowerCase()}`;
     const before = [...records.actual.values()].find(
@@ -144,11 +144,6 @@ export const writeTook = act<z.infer<typeof WriteTook>>({
     return ok(recordAdded(took, 'actual', record));
   },
 });
-
-/** The lines of all recipes of a job, its usual one last. */
-function jobLines(job: DerivedJob | undefined): readonly Line[] {
-  return job ? [...everyLine(job.bench), ...job.lines] : [];
-}
 
 /** What can be recorded of a job, by name: the lines of its recipe, and plants lost. */
 function tookLines(lines: readonly Line[]): ReadonlyMap<string, { readonly label: string; readonly unit: string }> {

@@ -2,7 +2,6 @@ import type { ColumnInput } from '#shared-calc/recipe/column.ts';
 import type { Line } from '#shared-calc/records/records.ts';
 import type { BenchInput } from './bench-input.ts';
 import type { Box } from './bench-types.ts';
-import type { Bench } from './open-bench.ts';
 
 /** The lines of one size: of its own recipe, otherwise those of the bench. */
 export function columnLines({ lines }: Pick<BenchInput, 'lines'>, column: Pick<ColumnInput, 'lines'>): readonly Line[] {
@@ -23,11 +22,6 @@ export function absentBox({ lines }: Pick<BenchInput, 'lines'>, column: string, 
   const line = namedLines(lines).get(name);
   if (!line) throw new Error(`no box ${column} ${name}`);
   return { line, column, value: undefined, source: 'house', text: '', state: 'not in this recipe', flags: [] };
-}
-
-/** The lines of every size of a bench; a line that several sizes have is there once. */
-export function everyLine(bench: Bench): readonly Line[] {
-  return [...new Set([...new Set(bench.input().columns.map(({ key }) => bench.lines(key)))].flat())];
 }
 
 const joined = new WeakMap<readonly Line[], { readonly others: readonly unknown[]; readonly all: readonly Line[] }>();

@@ -61,14 +61,11 @@ export function openBench(start: BenchInput): LiveBench {
   }
 
   function drop(next: BenchInput): void {
-    const names = namedLines(next.lines);
-    for (const { name } of next.lines === input.lines ? [] : input.lines) if (!names.has(name)) grid.removeLine(name);
+    for (const name of goneFrom(input.lines, next.lines)) grid.removeLine(name);
     const kept = byKey(next);
-    for (const key of [...columns.keys()].filter((each) => !kept.has(each))) {
-      grid.removeColumn(key);
-      columns.delete(key);
-      behind.delete(key);
-    }
+    const gone = [...columns.keys()].filter((each) => !kept.has(each));
+    gone.forEach(grid.removeColumn);
+    for (const key of gone) for (const each of [columns, behind]) each.delete(key);
   }
 
   function update(next: BenchInput, first?: readonly string[]): () => boolean {
@@ -96,8 +93,13 @@ export function openBench(start: BenchInput): LiveBench {
   }
 
   update(start);
-  const scope = (column: string) => readerFor(linesOf(column)).scope;
-  return { input: () => input, lines: linesOf, update, box, ranges, scope, close: grid.close };
+  const read = { input: () => input, lines: linesOf, scope: (key: string) => readerFor(linesOf(key)).scope };
+  return { ...read, update, box, ranges, close: grid.close };
+}
+
+function goneFrom(before: readonly Line[], after: readonly Line[]): readonly string[] {
+  const names = namedLines(after);
+  return before === after ? [] : [...namedLines(before).keys()].filter((name) => !names.has(name));
 }
 
 function byKey({ columns }: BenchInput): ReadonlyMap<string, ColumnInput> {

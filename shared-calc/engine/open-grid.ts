@@ -73,9 +73,7 @@ export function openGrid(): Grid {
       if (value === null) return { known: false, problem: { why: 'missing', line } };
       return { known: true, value };
     },
-    removeBoxes(column, lines) {
-      empty(lines.filter((line) => rows.has(line)).map((line) => [column, line]));
-    },
+    removeBoxes: (column, lines) => empty(lines.filter(rows.has).map((line) => [column, line])),
     removeLine(line) {
       if (!rows.has(line)) return;
       empty(columns.names().map((column) => [column, line]));

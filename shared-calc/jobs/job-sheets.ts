@@ -79,6 +79,22 @@ function givensOf() {
   });
 }
 
+/** The house that each job was sold in; cached between changes. */
+function soldHousesOf() {
+  const houses = memos<SoldHouse | undefined>();
+  return (tables: Tables, { lines, changes }: Pick<Index, 'lines' | 'changes'>) =>
+    (job: Job): SoldHouse | undefined => {
+      const quote = soldQuote(tables, job);
+      if (!quote) return undefined;
+      const coinDecimals = tables.workshop.get('workshop')?.coinDecimals ?? 2;
+      const recipes = soldRecipes(quote);
+      const now = recipes.map((recipe) => ({ lines: groupOf(lines, recipe), changes: groupOf(changes, recipe) }));
+      return houses(job.id, [quote, coinDecimals, ...now.flatMap((each) => Object.values(each))], () =>
+        soldHouse(quote, job.id, { houses: new Map(now.map((each, at) => [recipes[at] ?? '', each])), coinDecimals }),
+      );
+    };
+}
+
 /** The sheets of a book, cached between its changes. */
 export function openJobSheets(): (tables: Tables) => JobSheets {
   const indexed = openIndex();
@@ -86,40 +102,29 @@ export function openJobSheets(): (tables: Tables) => JobSheets {
   const columns = memos<SheetColumn>();
   const columnLists = memos<readonly SheetColumn[]>();
   const sheets = memos<JobSheet>();
-  const houses = memos<SoldHouse | undefined>();
+  const sold = soldHousesOf();
   return (tables) => {
     const { lines, sizes, values, oneOffs, changes } = indexed(tables);
-    const coinDecimals = tables.workshop.get('workshop')?.coinDecimals ?? 2;
-    const writtenOf = (job: string, size?: string) => writtenByLine(groupOf(values, boxOwner(job, size)));
-    const soldOf = (job: Job): SoldHouse | undefined => {
-      const quote = soldQuote(tables, job);
-      if (!quote) return undefined;
-      const recipes = soldRecipes(quote);
-      const now = recipes.map((recipe) => ({ lines: groupOf(lines, recipe), changes: groupOf(changes, recipe) }));
-      return houses(job.id, [quote, coinDecimals, ...now.flatMap((each) => Object.values(each))], () =>
-        soldHouse(quote, job.id, { houses: new Map(now.map((each, at) => [recipes[at] ?? '', each])), coinDecimals }),
-      );
-    };
+    const soldOf = sold(tables, { lines, changes });
     const linesOf = (job: Job) => soldOf(job)?.lines ?? groupOf(lines, job.recipe);
     const { animalsOf, givenOf } = givens(tables);
     const columnsOf = (job: Job): readonly SheetColumn[] => {
       const list: SheetColumn[] = [];
-      const sold = soldOf(job);
-      const usual = linesOf(job);
+      const [house, usual] = [soldOf(job), linesOf(job)];
       for (const size of groupOf(sizes, job.id)) {
         const { id, tank: code, label, count } = size;
-        const tank = sold?.tanks.get(code) ?? tables.tank.get(code);
+        const tank = house?.tanks.get(code) ?? tables.tank.get(code);
         if (!tank) continue;
         const kept = animalsOf(size);
         const recipe = recipeOfSize(job, size);
-        const own = sold?.linesOf(recipe, code) ?? groupOf(lines, recipe);
+        const own = house?.linesOf(recipe, code) ?? groupOf(lines, recipe);
         const parts = {
           size: id,
           key: columnKey(tank, list),
           tank,
           label,
           count,
-          locals: writtenOf(job.id, id),
+          locals: writtenByLine(groupOf(values, boxOwner(job.id, id))),
           given: givenOf(job, id, { kept, lines: own }),
           animals: kept,
           ...(recipe !== job.recipe && { recipe }),
@@ -134,15 +139,16 @@ export function openJobSheets(): (tables: Tables) => JobSheets {
       linesOf,
       sold: soldOf,
       sheet: (job) => {
-        const parts = { columns: columnsOf(job), whole: writtenOf(job.id), oneOffs: groupOf(oneOffs, job.id) };
+        const whole = writtenByLine(groupOf(values, boxOwner(job.id)));
+        const parts = { columns: columnsOf(job), whole, oneOffs: groupOf(oneOffs, job.id) };
         return sheets(job.id, [job, ...Object.values(parts)], () => ({ job, recipe: job.recipe, ...parts }));
       },
     };
   };
 }
 
-function boxOwner(job: string, size: string | undefined): string {
-  return `${job}\n${size ?? ''}`;
+function boxOwner(job: string, size = ''): string {
+  return `${job}\n${size}`;
 }
 
 /** Records of a table by owner; a group is the same list as before while its records are the same. */

@@ -29,11 +29,18 @@ function readSize(word: string, records: Pick<Records, 'tank' | 'recipe'>): Resu
 
 /** `T05:H3x2` in its parts: tank, recipe, builds. A code that is in the book is never split. */
 export function splitSize(word: string, { tank, recipe }: Pick<Records, 'tank' | 'recipe'>): WantedSize {
-  if (tank.has(word)) return { tank: word, count: 1 };
-  const [, id = word, own] = /^(.+?):([^:]+)$/.exec(word) ?? [];
-  if (own !== undefined && recipe.has(own)) return { tank: id, count: 1, recipe: own };
-  const [, built = '', times = '1'] = /^(.+?)(?:x(\d+))?$/.exec(own ?? word) ?? [];
-  return own === undefined ? { tank: built, count: Number(times) } : { tank: id, count: Number(times), recipe: built };
+  const [, id = '', own] = /^(.+?):([^:]+)$/.exec(word) ?? [];
+  if (own === undefined || tank.has(word)) {
+    const { code, count } = splitCount(word, tank);
+    return { tank: code, count };
+  }
+  const { code, count } = splitCount(own, recipe);
+  return { tank: id, count, recipe: code };
+}
+
+function splitCount(word: string, book: { has(code: string): boolean }): { code: string; count: number } {
+  const [, code = '', times = '1'] = book.has(word) ? ['', word] : (/^(.+?)(?:x(\d+))?$/.exec(word) ?? []);
+  return { code, count: Number(times) };
 }
 
 /** Checks that a tank is in the tank book, its recipe in the house, and that its count can be built. */

@@ -56,3 +56,8 @@ function benchColumn(column: SheetColumn, lines: readonly Line[] | undefined): B
   columns.set(column, made);
   return made;
 }
+
+/** The lines of all recipes of a job, each name once; the usual ones first. */
+export function allLines({ lines, bench }: Pick<WorkedJob, 'lines' | 'bench'>): readonly Line[] {
+  return joinLines([lines, ...bench.input().columns.map(({ key }) => bench.lines(key))]);
+}

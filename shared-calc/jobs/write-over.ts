@@ -120,7 +120,7 @@ const bareColumn: SheetColumn = {
 };
 
 function cyclesIn(column: SheetColumn, whole: WrittenByLine, lines: readonly Line[]): Cycles {
-  const { read } = readerFor(lines);
+  const reader = readerFor(lines);
   const resolve = textResolver({ ...column, locals: textsOf(column.locals) }, textsOf(whole));
-  return cyclesOf(new Map(lines.map((line) => [line.name, read(line, resolve(line).text)])));
+  return cyclesOf(new Map(lines.map((line) => [line.name, reader.read(line, resolve(line).text)])));
 }

@@ -1,4 +1,4 @@
-import { everyLine } from '#shared-calc/bench/column-lines.ts';
+import { everyLine } from '#shared-calc/bench/every-line.ts';
 import { clientCautions } from '#shared-calc/jobs/freeze-quote.ts';
 import { heading, paragraph, type PaperBlock } from './document.ts';
 import { optionsCsv } from './options-csv.ts';

@@ -35,8 +35,8 @@ export const quotePaper: MakePaper = (input) => {
   if (!body.ok) return body;
   const model = quoteModel(body.value);
   const { sizes, ...rest } = model;
-  const plain = sizes.map(({ size, called, tank, shape, inside, kit, count }) => {
-    return { size, called, tank, shape, inside, kit, count };
+  const plain = sizes.map(({ size, called, tank, shape, inside, kit, count, builtAs }) => {
+    return { size, called, tank, shape, inside, kit, count, ...(builtAs !== undefined && { builtAs }) };
   });
   return ok({
     data: { ...rest, sizes: plain },
@@ -57,8 +57,13 @@ function quoteName({ number, revision }: Pick<QuoteModel, 'number' | 'revision'>
 
 /** `Reading room: T05, 600 × 445 × 600 mm inside, full kit; 2 of T07, ...` */
 function quoteIntro({ title, sizes }: Pick<QuoteModel, 'title' | 'sizes'>): string {
-  const described = sizes.map(({ called, inside, kit, count }) => {
-    const parts = [count === 1 ? called : `${count} of ${called}`, inside && `${inside} inside`, kit && `${kit} kit`];
+  const described = sizes.map(({ called, inside, kit, count, builtAs = '' }) => {
+    const parts = [
+      count === 1 ? called : `${count} of ${called}`,
+      builtAs.toLowerCase(),
+      inside && `${inside} inside`,
+      kit && `${kit} kit`,
+    ];
     return parts.filter((part) => part !== '').join(', ');
   });
   return `${title}: ${described.join('; ')}.`;

@@ -18,7 +18,7 @@ export function PaintedQuote({ body, display }: QuoteParts) {
     <PaintedPaper
       document={quoteDocument(model, display)}
       letterhead={letterheadOf(body.workshop)}
-      picture={<SizeDrawings sizes={model.sizes} lines={body.lines} />}
+      picture={<SizeDrawings sizes={model.sizes} />}
       beside={model.sizes.length === 1}
     />
   );
