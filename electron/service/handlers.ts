@@ -4,7 +4,7 @@ import type { Result } from '#shared-calc/result.ts';
 
 import { confirmBench } from './confirm-bench.ts';
 import type { Session } from './session.ts';
-import { newBook, openOther, saveCopy } from './file-acts.ts';
+import { newBook, openOther, putBack, saveCopy } from './file-acts.ts';
 import { issueQuote } from './issue-quote.ts';
 import { readBook, readSince } from './read-acts.ts';
 import { previewBackup, restoreBackup, tellBackups } from './restore-acts.ts';
@@ -26,6 +26,7 @@ export function handlersOf(session: Session): Handlers {
     'file.recent': () => session.recent(),
     'file.open': ({ path }) => openOther(session, path),
     'file.new': (input) => newBook(session, input),
+    'file.putBack': () => putBack(session),
     'file.saveCopy': (input) => saveCopy(session, input),
     'file.backups': () => tellBackups(session),
     'file.previewBackup': ({ file }) => previewBackup(session, file),

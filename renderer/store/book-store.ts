@@ -69,8 +69,11 @@ export function openBookStore({ bridge, clock, first }: BookParts): BookStore {
   const waiting = computed(() => editsIn(steps.value).length);
   const { info, reached } = follower;
   const derived = derivedFrom(records, info);
+  const putBack = () =>
+    void bridge.call('file.putBack', {}).then((done) => !done.ok && speaking.refuse(done.fault.says));
   const line = computed<QuietLineView>(() => ({
     saved: savedNow(follower, waiting.value),
+    ...troubleOf({ reached: reached.value, info: info.value }, putBack),
     ...stepsBack(info.value, editsIn(steps.value)),
     ...(said.value && { said: said.value }),
   }));
@@ -106,6 +109,17 @@ export function openBookStore({ bridge, clock, first }: BookParts): BookStore {
     onAsk: (listener) => asking(asks, listener),
     close: bridge.onChanged((news) => hear(news, asks, follower)),
   };
+}
+
+/** Nothing is kept while the service is away or the file of the book has gone. */
+function troubleOf(
+  { reached, info: { gone } }: { readonly reached: boolean; readonly info: BookInfo },
+  putBack: () => void,
+): Pick<QuietLineView, 'trouble'> {
+  if (!reached) return { trouble: { says: 'What is written now is not kept until it answers again.' } };
+  if (!gone) return {};
+  const label = gone.cure === 'put back' ? 'Put it back' : 'Open what is there';
+  return { trouble: { says: gone.says, act: { label, run: putBack } } };
 }
 
 function savedNow({ info, reached, slow }: BookFollower, waiting: number): QuietLineView['saved'] {

@@ -13,6 +13,7 @@ export const channelNames = [
   'file.recent',
   'file.open',
   'file.new',
+  'file.putBack',
   'file.saveCopy',
   'file.backups',
   'file.previewBackup',

@@ -10,6 +10,10 @@ import { RecordListsSchema } from './record-lists.ts';
 export const Refusal = z.strictObject({ says: z.string(), readAgain: z.boolean() });
 export type Refusal = z.infer<typeof Refusal>;
 
+/** What has happened to the open file, as a sentence, and what `file.putBack` would do. */
+export const Gone = z.strictObject({ says: z.string(), cure: z.enum(['put back', 'open what is there']) });
+export type Gone = z.infer<typeof Gone>;
+
 export const BookInfo = z.strictObject({
   /** Identifies this opening of the book; an edit made on another opening is refused. */
   opening: z.string(),
@@ -26,6 +30,8 @@ export const BookInfo = z.strictObject({
   notices: z.array(z.string()),
   /** `YYYY-MM-DD` */
   today: z.string(),
+  /** Left out while all is well: the file has gone, so nothing more is written until it is put back. */
+  gone: Gone.optional(),
 });
 export type BookInfo = z.infer<typeof BookInfo>;
 
@@ -103,6 +109,8 @@ export const channels = {
     input: z.strictObject({ path, start: z.enum(beginnings), guesses: z.boolean().optional() }),
     output: BookInfo,
   },
+  /** Puts the file of the open book back where it was, or opens what was written over it. */
+  'file.putBack': { input: nothing, output: BookInfo },
   /** Returns the path of the copy. An existing file is replaced only if `replace` says so. */
   'file.saveCopy': {
     input: z.strictObject({ path, replace: z.boolean() }),

@@ -1,6 +1,5 @@
 import { z } from 'zod';
 
-import type { Display } from '#shared-calc/quantity/shown-unit.ts';
 import {
   choice,
   count,
@@ -31,11 +30,6 @@ const asShare = { low: 0, high: 0.95 };
 /** An upper bound for the price of a kilowatt hour or a litre. */
 const dearest = { low: 0, high: 100_000, help: 'empty: the options page says no money for it' };
 
-/** Heights are shown in metres or feet, never in mm. */
-function heightUnit({ unitsShown }: Display): string {
-  return ['in', 'ft'].includes(unitsShown['length'] ?? '') ? 'ft' : 'm';
-}
-
 /** Settings of the whole house: its letterhead, money, days and habits. */
 export const workshop = {
   id: textAs('Code', z.literal('workshop')),
@@ -53,11 +47,10 @@ export const workshop = {
     figure('Altitude', 'm', {
       low: -430,
       high: 5_000,
-      shown: heightUnit,
       help: 'steam is cooler higher up; each recipe has its own altitude line',
     }),
   ),
-  unitsShown: data('Units shown', z.record(z.string(), z.string()), { help: "in place of the line's own, by kind" }),
+  unitsShown: data('Units shown', z.record(z.string(), z.string()), { help: 'where a kind is not as the choice' }),
   decimalComma: yesNo('Decimal sign'),
   oldPriceDays: within(
     count('A price is old after', { ...days, help: 'it is then marked wherever it counts' }),
