@@ -2,6 +2,7 @@ import type { Channel } from '#shared-calc/contract/channel-names.ts';
 import type { Input, Output, Refusal } from '#shared-calc/contract/channels.ts';
 import type { Result } from '#shared-calc/result.ts';
 
+import { aboutProgram } from './about-program.ts';
 import { confirmBench } from './confirm-bench.ts';
 import type { Session } from './session.ts';
 import { newBook, openOther, putBack, saveCopy } from './file-acts.ts';
@@ -23,6 +24,7 @@ export function handlersOf(session: Session): Handlers {
     'book.redo': (input) => stepForward(session, input),
     'bench.confirm': ({ job }) => confirmBench(session, job),
     'quote.issue': (input) => issueQuote(session, input),
+    'program.about': () => aboutProgram(session),
     'file.recent': () => session.recent(),
     'file.open': ({ path }) => openOther(session, path),
     'file.new': (input) => newBook(session, input),

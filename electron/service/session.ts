@@ -19,6 +19,8 @@ export interface SessionOptions {
   readonly onNews: (news: News) => void;
   /** File of the list of recent books. */
   readonly recentFile: string;
+  /** File of the log of faults, if there is one. */
+  readonly logFile?: string;
   /** Folder of the demo workshop's files; by default the one in the source tree. */
   readonly demoFolder?: string;
 }

@@ -13,6 +13,7 @@ import type { Records } from '#shared-calc/records/records.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
 import type { ActFault } from '#shared-calc/acts/act-fault.ts';
 import { calledByLines } from '#shared-calc/words/called-by-words.ts';
+import { lineById } from '#shared-calc/recipe/lines-of.ts';
 import { sayActFault } from '#shared-calc/words/say-act-fault.ts';
 import { bookFollower, type BookFollower } from './book-follower.ts';
 import type { Clock } from './clock.ts';
@@ -149,7 +150,7 @@ function inWords(
   if (done.ok) return done;
   const named = new Map<string, unknown>(Object.entries(input ?? {}));
   const worked = job(String(named.get('job')));
-  const recipe = records.line.get(String(named.get('line')))?.recipe ?? '';
+  const recipe = lineById(records, String(named.get('line')))?.recipe ?? '';
   const known = worked ? allLines(worked) : lines(recipe);
   return failed(sayActFault(done.fault, calledByLines({ lines: known, columns: [] })));
 }

@@ -10,6 +10,7 @@ export const channelNames = [
   'book.redo',
   'bench.confirm',
   'quote.issue',
+  'program.about',
   'file.recent',
   'file.open',
   'file.new',

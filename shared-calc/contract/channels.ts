@@ -103,6 +103,16 @@ export const channels = {
     }),
     output: z.strictObject({ ...written, change: ChangeSchema.optional() }),
   },
+  /** The log is left out if the program writes none. */
+  'program.about': {
+    input: nothing,
+    output: z.strictObject({
+      version: z.string(),
+      format: z.int(),
+      log: z.string().optional(),
+      packages: z.array(z.strictObject({ name: z.string(), version: z.string(), licence: z.string() })),
+    }),
+  },
   'file.recent': { input: nothing, output: z.strictObject({ paths: z.array(path) }) },
   'file.open': { input: z.strictObject({ path }), output: BookInfo },
   'file.new': {

@@ -2,7 +2,7 @@ import { z } from 'zod';
 import { places } from './places.ts';
 
 /** Page acts that the desktop's menu can start. */
-const menuActs = ['undo', 'redo', 'find', 'next flag'] as const;
+const menuActs = ['undo', 'redo', 'find', 'next flag', 'help'] as const;
 
 /** What pages are notified of without asking. */
 export const News = z.discriminatedUnion('is', [

@@ -1,3 +1,5 @@
+import { linesOf } from '#shared-calc/recipe/lines-of.ts';
+import type { RecipeTables } from '#shared-calc/recipe/whole-recipe.ts';
 import type { Job, LocalValue, Records, Size } from '#shared-calc/records/records.ts';
 
 /** The recipe of a size: its own, otherwise that of its job. */
@@ -21,4 +23,15 @@ export function valuesOver(
     const [job, size] = [records.job.get(id), records.size.get(of ?? '')];
     return job && size ? recipeOfSize(job, size) === recipe : isOf.get(id) === true;
   });
+}
+
+/** Whether a value of a whole job also goes to a line of that name in another of its recipes. */
+export function writtenElsewhere(
+  records: RecipeTables & Pick<Records, 'job' | 'size'>,
+  { job: id, size, line }: LocalValue,
+  recipes: ReadonlySet<string>,
+): boolean {
+  const job = size === undefined ? records.job.get(id) : undefined;
+  const others = job ? [...recipesOf(records, job)].filter((recipe) => !recipes.has(recipe)) : [];
+  return others.some((recipe) => linesOf(records, recipe).some(({ name }) => name === line));
 }

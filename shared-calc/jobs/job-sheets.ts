@@ -6,8 +6,9 @@ import { byDay } from './house-changes.ts';
 import { recipeOfSize } from './job-recipes.ts';
 import { soldHouse, soldQuote, soldRecipes, type SoldHouse } from './sold-house.ts';
 import type { HouseChange, Job, Line, LocalValue, QuoteLine, Records, Size } from '#shared-calc/records/records.ts';
-import { bySortKey } from '#shared-calc/records/sort-key.ts';
-import { memo, memos, sameList } from '#shared-calc/records/memo.ts';
+import { memo, memos } from '#shared-calc/records/memo.ts';
+import { groupOf, groupsOf, type Groups } from '#shared-calc/records/groups.ts';
+import { wholeRecipes, type WholeRecipes } from '#shared-calc/recipe/whole-recipe.ts';
 
 /** The sheet of a job and the input of its bench. Unchanged parts are the same objects as before. */
 export interface JobSheets {
@@ -21,11 +22,20 @@ export interface JobSheets {
 
 type Tables = Pick<
   Records,
-  'line' | 'size' | 'localValue' | 'quoteLine' | 'tank' | 'animalKind' | 'issuedQuote' | 'houseChange' | 'workshop'
+  | 'recipe'
+  | 'line'
+  | 'difference'
+  | 'size'
+  | 'localValue'
+  | 'quoteLine'
+  | 'tank'
+  | 'animalKind'
+  | 'issuedQuote'
+  | 'houseChange'
+  | 'workshop'
 >;
 
-interface Index {
-  readonly lines: Groups<Line>;
+interface Index extends Pick<WholeRecipes, 'lines' | 'linesFor'> {
   readonly sizes: Groups<Size>;
   readonly values: Groups<LocalValue>;
   readonly oneOffs: Groups<QuoteLine>;
@@ -34,15 +44,12 @@ interface Index {
 
 /** Records by the recipe, job or size they belong to; a table is grouped again only if it changed. */
 function openIndex(): (tables: Tables) => Index {
-  const lines = memo<Groups<Line>>();
   const sizes = memo<Groups<Size>>();
   const values = memo<Groups<LocalValue>>();
   const oneOffs = memo<Groups<QuoteLine>>();
   const changes = memo<Groups<HouseChange>>();
-  return ({ line, size, localValue, quoteLine, houseChange }) => ({
-    lines: lines([line], (before) =>
-      groupsOf(line.values(), { keyOf: ({ recipe }) => recipe, inOrder: bySortKey }, before),
-    ),
+  return ({ size, localValue, quoteLine, houseChange, ...tables }) => ({
+    ...wholeRecipes(tables),
     sizes: sizes([size], (before) =>
       groupsOf(size.values(), { keyOf: ({ job }) => job, inOrder: (one, other) => one.order - other.order }, before),
     ),
@@ -88,7 +95,7 @@ function soldHousesOf() {
       if (!quote) return undefined;
       const coinDecimals = tables.workshop.get('workshop')?.coinDecimals ?? 2;
       const recipes = soldRecipes(quote);
-      const now = recipes.map((recipe) => ({ lines: groupOf(lines, recipe), changes: groupOf(changes, recipe) }));
+      const now = recipes.map((recipe) => ({ lines: lines(recipe), changes: groupOf(changes, recipe) }));
       return houses(job.id, [quote, coinDecimals, ...now.flatMap((each) => Object.values(each))], () =>
         soldHouse(quote, job.id, { houses: new Map(now.map((each, at) => [recipes[at] ?? '', each])), coinDecimals }),
       );
@@ -104,9 +111,9 @@ export function openJobSheets(): (tables: Tables) => JobSheets {
   const sheets = memos<JobSheet>();
   const sold = soldHousesOf();
   return (tables) => {
-    const { lines, sizes, values, oneOffs, changes } = indexed(tables);
+    const { lines, linesFor, sizes, values, oneOffs, changes } = indexed(tables);
     const soldOf = sold(tables, { lines, changes });
-    const linesOf = (job: Job) => soldOf(job)?.lines ?? groupOf(lines, job.recipe);
+    const linesOf = (job: Job) => soldOf(job)?.lines ?? lines(job.recipe);
     const { animalsOf, givenOf } = givens(tables);
     const columnsOf = (job: Job): readonly SheetColumn[] => {
       const list: SheetColumn[] = [];
@@ -117,7 +124,7 @@ export function openJobSheets(): (tables: Tables) => JobSheets {
         if (!tank) continue;
         const kept = animalsOf(size);
         const recipe = recipeOfSize(job, size);
-        const own = house?.linesOf(recipe, code) ?? groupOf(lines, recipe);
+        const own = house?.linesOf(recipe, code) ?? linesFor(recipe, code);
         const parts = {
           size: id,
           key: columnKey(tank, list),
@@ -135,7 +142,7 @@ export function openJobSheets(): (tables: Tables) => JobSheets {
       return columnLists(job.id, list, () => list);
     };
     return {
-      lines: (recipe) => groupOf(lines, recipe),
+      lines,
       linesOf,
       sold: soldOf,
       sheet: (job) => {
@@ -149,28 +156,6 @@ export function openJobSheets(): (tables: Tables) => JobSheets {
 
 function boxOwner(job: string, size = ''): string {
   return `${job}\n${size}`;
-}
-
-/** Records of a table by owner; a group is the same list as before while its records are the same. */
-type Groups<R> = ReadonlyMap<string, readonly R[]>;
-
-const none: readonly never[] = [];
-
-function groupsOf<R>(
-  records: Iterable<R>,
-  { keyOf, inOrder }: { readonly keyOf: (record: R) => string; readonly inOrder?: (one: R, other: R) => number },
-  before: Groups<R> | undefined,
-): Groups<R> {
-  const groups = new Map<string, readonly R[]>();
-  for (const [key, group] of Map.groupBy(records, keyOf)) {
-    groups.set(key, sameList(inOrder ? group.toSorted(inOrder) : group, before?.get(key)));
-  }
-  return groups;
-}
-
-/** One empty list for all, so that an empty group is always the same object. */
-function groupOf<R>(groups: Groups<R>, key: string): readonly R[] {
-  return groups.get(key) ?? none;
 }
 
 /** A job of the book with its sizes in order. Sizes whose tank is no longer in the tank book are left out. */

@@ -62,23 +62,31 @@ export function soldHouse(quote: IssuedQuote, job: string, { houses, coinDecimal
   const changes = [...houses.values()].flatMap((house) => house.changes).toSorted(byDay);
   const since = changes.filter(({ id, inForceOn }) => inForceOn !== undefined && !known.has(id));
   const taken = since.filter((change) => answerOf(change, job)?.answer === 'take');
-  const sold = frozenHouses(body).map(({ recipe, lines }) => ({
-    recipe: recipe.id,
-    lines: taken.filter((change) => change.recipe === recipe.id).reduce(withChange, lines),
-  }));
+  const linesOf = soldLines(body, taken);
   const tanks = new Map(body.columns.map(({ tank }) => [tank.id, tank]));
-  return { quote, body, lines: sold[0]?.lines ?? [], linesOf: soldLines(body, sold), taken, since, tanks };
+  return { quote, body, lines: linesOf(body.recipe.id) ?? [], linesOf, taken, since, tanks };
 }
 
-/** The lines of a tank are those of its column in the quote. */
-function soldLines(
-  body: QuoteBody,
-  sold: readonly { readonly recipe: string; readonly lines: readonly Line[] }[],
-): SoldHouse['linesOf'] {
+/** The lines of a tank are those of its column in the quote, with the changes that hold for it. */
+function soldLines(body: QuoteBody, taken: readonly HouseChange[]): SoldHouse['linesOf'] {
+  const houses = frozenHouses(body);
+  const known = new Map<string, readonly Line[]>();
   return (recipe, tank) => {
-    const column = body.columns.find((each) => each.tank.id === tank && sold[each.house ?? 0]?.recipe === recipe);
-    return (column ? sold[column.house ?? 0] : sold.find((each) => each.recipe === recipe))?.lines;
+    const isOf = (house = 0) => houses[house]?.recipe.id === recipe;
+    const column = body.columns.find((each) => each.tank.id === tank && isOf(each.house));
+    const at = column ? (column.house ?? 0) : houses.findIndex((_, house) => isOf(house));
+    const house = houses[at];
+    if (!house) return undefined;
+    const own = taken.filter((change) => change.recipe === recipe && holdsFor(change, tank));
+    const key = [at, ...own.map(({ id }) => id)].join('\n');
+    const lines = known.get(key) ?? own.reduce(withChange, house.lines);
+    known.set(key, lines);
+    return lines;
   };
+}
+
+function holdsFor({ for: tanks }: HouseChange, tank: string | undefined): boolean {
+  return tanks === undefined || (tank !== undefined && tanks.includes(tank));
 }
 
 type Renames = ReadonlyMap<string, string>;
