@@ -23,14 +23,18 @@ export function readArguments(argv: readonly string[], table: OptionTable): Resu
   );
   const read = parseArgs({ args: [...argv], options, strict: false, tokens: true, allowPositionals: true });
   const words = new Map<number, string>();
+  const seen = new Set<string>();
   for (const token of read.tokens) {
     const word = argv[token.index] ?? '';
     if (token.kind === 'positional' || isRule(word)) words.set(token.index, word);
     else if (token.kind === 'option') {
       const fault = optionFault(token, table);
       if (fault !== undefined) return failed(fault);
+      if (seen.has(token.name) && table[token.name] !== 'texts') return failed(`${token.rawName} is given twice.`);
+      seen.add(token.name);
     }
   }
+  if (seen.has('json') && seen.has('csv')) return failed('Choose one: --json or --csv.');
   const given = (name: string) => read.values[name];
   return ok({
     words: [...words.values()],
