@@ -23,18 +23,19 @@ export function readArguments(argv: readonly string[], table: OptionTable): Resu
   );
   const read = parseArgs({ args: [...argv], options, strict: false, tokens: true, allowPositionals: true });
   const words = new Map<number, string>();
-  const seen = new Set<string>();
   for (const token of read.tokens) {
     const word = argv[token.index] ?? '';
     if (token.kind === 'positional' || isRule(word)) words.set(token.index, word);
     else if (token.kind === 'option') {
       const fault = optionFault(token, table);
       if (fault !== undefined) return failed(fault);
-      if (seen.has(token.name) && table[token.name] !== 'texts') return failed(`${token.rawName} is given twice.`);
-      seen.add(token.name);
     }
   }
-  if (seen.has('json') && seen.has('csv')) return failed('Choose one: --json or --csv.');
+  const clash = clashOf(
+    read.tokens.flatMap((token) => (token.kind === 'option' ? [token.name] : [])),
+    table,
+  );
+  if (clash !== undefined) return failed(clash);
   const given = (name: string) => read.values[name];
   return ok({
     words: [...words.values()],
@@ -53,6 +54,13 @@ export function readArguments(argv: readonly string[], table: OptionTable): Resu
 /** Options start with two dashes: a word with one dash is a rule, unless it can only be an option, like `-x`. */
 function isRule(word: string): boolean {
   return /^-[^-]/.test(word) && !/^-[a-z]+$/i.test(word);
+}
+
+/** Options that contradict each other, or themselves. */
+function clashOf(names: readonly string[], table: OptionTable): string | undefined {
+  const twice = names.find((name, at) => table[name] !== 'texts' && names.indexOf(name) !== at);
+  if (twice !== undefined) return `--${twice} is given twice.`;
+  return names.includes('json') && names.includes('csv') ? 'Choose one: --json or --csv.' : undefined;
 }
 
 function optionFault(

@@ -12,8 +12,8 @@ const oneFile = existsSync(built)
   : undefined;
 const { main } = oneFile?.isFresh() ? oneFile : await import('./main.ts');
 // A reader that stops, such as `head`, is no fault; a full disk is.
-process.stdout.on('error', (error) => {
-  const isClosed = 'code' in error && error.code === 'EPIPE';
+process.stdout.on('error', (/** @type {NodeJS.ErrnoException} */ error) => {
+  const isClosed = error.code === 'EPIPE';
   if (!isClosed) process.stderr.write(`What was to be said could not be written (${error.message}).\n`);
   process.exit(isClosed ? 0 : 1);
 });

@@ -12,6 +12,7 @@ import type { Records } from '#shared-calc/records/records.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
 import type { ActFault } from '#shared-calc/acts/act-fault.ts';
 import { calledByLines } from '#shared-calc/words/called-by-words.ts';
+import { lineById } from '#shared-calc/recipe/lines-of.ts';
 import { sayActFault } from '#shared-calc/words/say-act-fault.ts';
 import { bookFollower, type BookFollower } from './book-follower.ts';
 import type { Clock } from './clock.ts';
@@ -144,7 +145,7 @@ function inWords(done: Result<Change, ActFault>, { records, lines }: Derived, in
   if (done.ok) return done;
   const named = new Map<string, unknown>(Object.entries(input ?? {}));
   const recipe =
-    records.job.get(String(named.get('job')))?.recipe ?? records.line.get(String(named.get('line')))?.recipe;
+    records.job.get(String(named.get('job')))?.recipe ?? lineById(records, String(named.get('line')))?.recipe;
   return failed(sayActFault(done.fault, calledByLines({ lines: lines(recipe ?? ''), columns: [] })));
 }
 

@@ -2,12 +2,13 @@ import type { Act } from './act.ts';
 import * as books from './book-acts.ts';
 import * as cells from './cell-acts.ts';
 import * as animals from './animal-acts.ts';
+import { copyRecipe } from './copy-recipe.ts';
 import { did } from './did-act.ts';
 import * as houses from './house-acts.ts';
 import { takeInList } from './import-acts.ts';
 import * as jobs from './job-acts.ts';
 import * as recipes from './recipe-acts.ts';
-import { rescaleCoins } from './rescale-coins.ts';
+import { chooseCurrency, rescaleCoins } from './rescale-coins.ts';
 import * as sizes from './size-acts.ts';
 import * as batches from './batch-acts.ts';
 import * as keeps from './keep-acts.ts';
@@ -30,6 +31,7 @@ const acts = {
   removeAll: books.removeAll,
   takeInList,
   rescaleCoins,
+  chooseCurrency,
   addLine: recipes.addLine,
   renameLine: recipes.renameLine,
   moveLine: recipes.moveLine,
@@ -38,7 +40,7 @@ const acts = {
   writeLine: recipes.writeLine,
   moveUse: recipes.moveUse,
   writeRecipe: recipes.writeRecipe,
-  copyRecipe: recipes.copyRecipe,
+  copyRecipe,
   proposeHouse: houses.proposeHouse,
   editHouse: houses.editHouse,
   forceHouse: houses.forceHouse,
