@@ -14,7 +14,7 @@ export interface PagePress {
 /** `undefined` leaves the key to the focused element. */
 export function pageAct(press: PagePress): PageAct | undefined {
   if (press.altKey) return undefined;
-  if (press.ctrlKey || press.metaKey) return press.inField ? undefined : stepping(press);
+  if (press.ctrlKey || press.metaKey) return withCtrl(press);
   if (press.key === '/') return press.inField ? undefined : 'find';
   return numbered(press);
 }
@@ -24,6 +24,11 @@ function numbered({ key, shiftKey }: PagePress): PageAct | undefined {
   if (key === 'F6') return shiftKey ? 'part before' : 'next part';
   if (key === 'F8') return shiftKey ? 'flag before' : 'next flag';
   return undefined;
+}
+
+function withCtrl(press: PagePress): PageAct | undefined {
+  if (press.key.toLowerCase() === 'f' && !press.shiftKey) return 'find';
+  return press.inField ? undefined : stepping(press);
 }
 
 function stepping({ key, shiftKey }: PagePress): PageAct | undefined {
@@ -46,21 +51,24 @@ export const listedKeys: readonly KeyGroup[] = [
       ['Arrows', 'to the next box; with Ctrl to the next section, the first or the last size'],
       ['Tab', 'to the box at the right; with Shift at the left'],
       ['Home, End', 'to the first and the last box of the line; with Ctrl to the first and the last line'],
-      ['Shift with arrows', 'choose a range'],
+      ['Shift with arrows', 'choose a range; with the mouse, Ctrl adds another'],
+      ['Shift Space, Ctrl Space', 'choose the whole line, the whole column'],
       ['Ctrl A', 'choose all'],
+      ['Menu key, Shift F10', 'what can be done with it, as with the right button'],
       ['Escape', 'from a range back to one box'],
     ],
   },
   {
     title: 'Write in them',
     keys: [
-      ['Any letter or figure', 'replaces what stands in the box'],
+      ['Any letter or figure', 'replaces what stands in the box; in a range, in all its boxes'],
       ['Enter, F2', 'write on in what stands there'],
       ['Enter on a section', 'open or close it; with Shift bring all its lines out'],
       ['Delete', 'bench: back to house; books: empty the box'],
       ['Ctrl C, Ctrl X, Ctrl V', 'copy, cut, paste, also from and to other programs'],
-      ['Ctrl R', 'fill right: the first box of the range into the others of its line'],
-      ['Ctrl D', 'books: fill down, the first line of the range into those below'],
+      ['Alt Shift C', 'copy with names: with the heads of lines and columns, and units'],
+      ['Alt Shift Right', 'same to the right: the first box of the range into the others of its line'],
+      ['Alt Shift Down', 'books: same below, the first line of the range into those under it'],
       ['Insert, Ctrl Delete', 'books: add a line, remove the chosen ones'],
     ],
   },
@@ -78,7 +86,7 @@ export const listedKeys: readonly KeyGroup[] = [
     keys: [
       ['Ctrl Z', 'undo'],
       ['Ctrl Y', 'redo, as does Ctrl Shift Z'],
-      ['/', 'find a line, a tank or a place'],
+      ['/, Ctrl F', 'find a line, a tank or a place'],
       ['F8', 'next flag; with Shift the one before'],
       ['F6', 'on to the places, the work, the working panel, the quiet line; with Shift back'],
       ['T', 'at a picture: its figures as a table, and back'],
