@@ -58,6 +58,7 @@ export function benchActs({ book, session, takeSize, choose, editHouse = atOnce 
     nameSize: (column, label) => onJob((job) => doAct('nameSize', { job, column, label })),
     setRecipe: (column, recipe) => void onJob((job) => doAct('setRecipe', { job, column, recipe })),
     putAway: (column) => void onJob((job) => doAct('dropSize', { job, column })),
+    moveSize: (column, to) => void onJob((job) => doAct('moveSize', { job, column, to })),
     backToHouse: (place) => clear([place]),
     sendToHouse: (place) =>
       void onJob((job) => {

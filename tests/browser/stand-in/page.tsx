@@ -71,6 +71,9 @@ const acts: BenchActs = {
   nameSize: () => undefined,
   setRecipe: (column, recipe) => said(`${column} by ${recipe}`, false),
   putAway: (column) => said(`${column} away`, false),
+  moveSize: (column, to) => said(`${column} to ${to}`, false),
+  sendToHouse: () => undefined,
+  holdForJob: () => undefined,
 };
 
 mountPage({
