@@ -10,8 +10,9 @@ import * as houses from './house-acts.ts';
 import { takeInList } from './import-acts.ts';
 import * as jobs from './job-acts.ts';
 import * as recipes from './recipe-acts.ts';
-import { rescaleCoins } from './rescale-coins.ts';
+import { chooseCurrency, rescaleCoins } from './rescale-coins.ts';
 import * as sizes from './size-acts.ts';
+import { moveSize } from './size-order.ts';
 import * as batches from './batch-acts.ts';
 import * as keeps from './keep-acts.ts';
 import * as measures from './measure-acts.ts';
@@ -33,6 +34,7 @@ const acts = {
   removeAll: books.removeAll,
   takeInList,
   rescaleCoins,
+  chooseCurrency,
   addLine: recipes.addLine,
   renameLine: recipes.renameLine,
   moveLine: recipes.moveLine,
@@ -77,6 +79,7 @@ const acts = {
   dropSize: sizes.dropSize,
   setCount: sizes.setCount,
   nameSize: sizes.nameSize,
+  moveSize,
   setAnimals: sizes.setAnimals,
   putIn: store.putIn,
   correctLot: store.correctLot,
