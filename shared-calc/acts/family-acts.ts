@@ -77,25 +77,35 @@ export const takeFromParent = act<z.infer<typeof Take>>({
     const family = familyOf(records, recipe);
     if (!family.ok) return family;
     const { parent, marks } = family.value;
-    const chosen = chosenMarks(
-      recipe,
-      marks.filter(({ is }) => is !== 'added'),
-      lines,
-    );
+    const inherited = marks.filter(({ is }) => is !== 'added');
+    const chosen = chosenMarks(recipe, inherited, lines);
     if (!chosen.ok) return chosen;
     const taken = lines ? chosen.value : chosen.value.filter(({ moved }) => moved.length > 0);
     if (taken.length === 0) return failed({ kind: 'nothing-to-take', recipe, parent });
-    const label = `${recipe} ${keep ? 'keeps' : 'takes'} ${wordsOf(records, taken)}${keep ? '' : ` from ${parent}`}`;
-    const compared = taken.flatMap(({ mark, parent: from }) => (mark && from ? [comparedMark(mark, from)] : []));
-    const gone = keep ? [] : compared.map(({ id }) => id);
-    const after = { ...records, difference: putRecords(records.difference, keep ? compared : [], gone) };
+    const after = { ...records, difference: differencesTaken(records, taken, keep) };
     const fault = recipesFault(records, after, recipe);
     if (fault) return failed(fault);
-    const change = diffRecords(label.slice(0, 300), records, after);
-    if (!keep) return ok(withEntries(derived, change, { recipe, how: 'take', of: parent, note, ...by(who) }));
-    return ok(withEntry(derived, change, { recipe, how: 'take', of: parent, note: note || label, ...by(who) }));
+    const words = wordsOf(records, taken);
+    const told = { recipe, how: 'take' as const, of: parent, ...by(who) };
+    if (!keep) return ok(withEntries(derived, changed(`${recipe} takes ${words} from ${parent}`), { ...told, note }));
+    const label = `${recipe} keeps ${words}`;
+    return ok(withEntry(derived, changed(label), { ...told, note: note || label }));
+
+    function changed(says: string): Change {
+      return diffRecords(says.slice(0, 300), records, after);
+    }
   },
 });
+
+function differencesTaken(records: Records, taken: readonly LineMark[], keep: boolean): Records['difference'] {
+  const compared = taken.flatMap(({ mark, parent }) => (mark && parent ? [comparedMark(mark, parent)] : []));
+  if (keep) return putRecords(records.difference, compared);
+  return putRecords(
+    records.difference,
+    [],
+    compared.map(({ id }) => id),
+  );
+}
 
 const Send = z.strictObject({
   recipe: z.string(),

@@ -1,6 +1,5 @@
 import { describe, expect, test } from 'vitest';
 import { lw, lwJson, useDemoBook } from '#tests/electron/cli/run-cli.ts';
-import { writeDemoBook } from '#tests/write-demo-book.ts';
 
 const { book } = useDemoBook();
 
