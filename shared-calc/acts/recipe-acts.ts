@@ -239,8 +239,15 @@ export function houseLabel(line: Line, said: string): string {
   return `${inSentence(lineLabel(line))} of the house to ${said === '' ? 'no figure' : said}`.slice(0, 300);
 }
 
-/** A line with another text of the house. Refused if it cannot be read or makes a cycle. */
+/** A line with another text of the house. Refused if it cannot be read or makes a cycle, there or in what inherits it. */
 export function houseText(records: Records, line: Line, text: string): Result<Line, ActFault> {
+  const next = lineWithHouseText(records, line, text);
+  const broken = next.ok && familyFault(records, withLines(records, line.recipe, { put: [next.value] }), next.value);
+  return broken ? failed(broken) : next;
+}
+
+/** The same for its own recipe alone. */
+export function lineWithHouseText(records: Records, line: Line, text: string): Result<Line, ActFault> {
   const lines = linesOf(records, line.recipe);
   const reading = boxReader(lines).read(line, text);
   if (reading.is === 'faulty') return failed({ kind: 'unreadable', line: line.name, text, fault: reading.fault });
@@ -248,9 +255,7 @@ export function houseText(records: Records, line: Line, text: string): Result<Li
   const crossed = rangeFault(next);
   if (crossed) return failed(crossed);
   const cycle = ringFault(lines, next);
-  if (cycle) return failed(cycle);
-  const broken = familyFault(records, withLines(records, line.recipe, { put: [next] }), next);
-  return broken ? failed(broken) : ok(next);
+  return cycle ? failed(cycle) : ok(next);
 }
 
 /**
