@@ -78,6 +78,7 @@ const readIn: Readonly<Record<string, string>> = {
   'prices touched': 'said-of-prices',
   'prices missing': 'said-of-missing',
   start: '../start',
+  completion: 'completion',
 };
 
 describe('what is printed at length', () => {
