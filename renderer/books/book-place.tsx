@@ -27,8 +27,8 @@ export interface BookPlaceParts<Row extends BookRow> {
   readonly acts?: readonly PlaceAct[];
   /** Shown over the grid: links to other views, and open dialogs. */
   readonly above?: () => ComponentChildren;
-  /** The side panel for the selected row. */
-  readonly sidePanel?: (row: Row, context: BookContext) => ComponentChildren;
+  /** The side panel for the selected row; `go` takes the keyboard to one of its cells. */
+  readonly sidePanel?: (row: Row, context: BookContext, go: (column: string) => void) => ComponentChildren;
   /** Shown instead of the grid while there is no row. */
   readonly whenEmpty?: string;
 }
@@ -62,7 +62,11 @@ export function bookPlace<Row extends BookRow>(parts: BookPlaceParts<Row>): (rou
         </div>
       ),
       ...(parts.sidePanel && {
-        sidePanel: <RecordPanel one={table.one}>{row && parts.sidePanel(row, context)}</RecordPanel>,
+        sidePanel: (
+          <RecordPanel one={table.one}>
+            {row && parts.sidePanel(row, context, (column) => void grid.current?.go(row.id, column))}
+          </RecordPanel>
+        ),
       }),
       find: {
         label: `Find a ${table.one}`,

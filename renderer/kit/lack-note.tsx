@@ -5,6 +5,7 @@ import type { Missing } from '#shared-calc/buy/missing.ts';
 import type { Records } from '#shared-calc/records/records.ts';
 import { Caution } from './caution.tsx';
 import { Link } from './link.tsx';
+import css from './lack-note.module.css';
 
 interface LackParts {
   /** Guesses among them. */
@@ -21,7 +22,7 @@ export function LackNote({ missing, jobs, records }: LackParts) {
   return (
     <Caution role="status">
       <p>{countMissing(missing)}: what is not known counts as nothing here.</p>
-      <ul>
+      <ul class={css['list']}>
         {prices.length > 0 && (
           <li>
             <Link href={writeRoute('prices', ...jobs)}>

@@ -67,7 +67,8 @@ export const putPrice = act<z.infer<typeof PutPrice>>({
     const pack = made.value;
     const label = `${sayPack(pack)} at ${sayCoins(derived, priceCoins)} from ${from}`;
     const sameDay = [...records.packPrice.values()].find((price) => price.pack === pack.id && price.from === from);
-    if (sameDay) return ok(recordChanged(label, 'packPrice', { from: sameDay, to: { ...asked(sameDay), priceCoins } }));
+    if (sameDay)
+      return ok(recordChanged(label, 'packPrice', { from: sameDay, to: { ...withoutGuess(sameDay), priceCoins } }));
     const id = freeId(`${pack.id}@${from}`, records.packPrice);
     const price = added('packPrice', { id, pack: pack.id, from, priceCoins });
     return ok(recordsAdded(label, known ? [price] : [added('pack', pack), price]));
@@ -92,14 +93,14 @@ export const confirmPrices = act<z.infer<typeof ConfirmPrices>>({
     const label = materials.length === 1 ? `price of ${materials.join('')} asked` : `${materials.length} prices asked`;
     return ok({
       ...emptyChange(label),
-      updated: guessed.map((from) => updated('packPrice', from, asked(from))),
+      updated: guessed.map((from) => updated('packPrice', from, withoutGuess(from))),
     });
   },
 });
 
-/** A price that a supplier was asked for. */
-function asked({ guess: _, ...price }: PackPrice): PackPrice {
-  return price;
+/** The price as one that a supplier was asked for. */
+function withoutGuess({ id, pack, from, priceCoins }: PackPrice): PackPrice {
+  return { id, pack, from, priceCoins };
 }
 
 function unitOf(records: Records, material: string): Result<string, ActFault> {

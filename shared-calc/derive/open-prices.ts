@@ -33,7 +33,7 @@ export interface AskedNeeds {
   readonly needs: readonly MaterialNeed[];
 }
 
-/** The prices that some needs wait for or guess, by the money at stake, then by the jobs that wait. */
+/** The prices that some needs wait for, then those they guess; by the money at stake, then by the jobs that wait. */
 export function openPrices(derived: Derived, asked: readonly AskedNeeds[]): readonly OpenPrice[] {
   const uses = new Map<string, PriceUse>();
   for (const { job, needs } of asked) {
@@ -77,14 +77,9 @@ export function allOpenPrices(derived: Derived): readonly OpenPrice[] {
 /** What is known of the price of a material. */
 export function openPrice({ records, today }: Derived, use: PriceUse): OpenPrice {
   const { material, used } = use;
-  const packs = packsOf(records, material);
-  const priced = packs.map((pack) => ({
-    pack,
-    price: priceOn(records, pack.id, today) ?? pricesOf(records, pack.id).at(-1),
-  }));
-  const { pack = packs[0], price } = priced.find((each) => each.price) ?? {};
+  const { pack, price } = pricedPack(records, material, today);
   const supplier = pack ? sellerOf(records, pack) : usualSupplier(records, material);
-  const isFull = pack !== undefined && pack.amount > 0;
+  const stakeCoins = pack && price && stakeOf(used, pack, price);
   return {
     ...use,
     label: goodsLabel(material, records),
@@ -92,10 +87,30 @@ export function openPrice({ records, today }: Derived, use: PriceUse): OpenPrice
     ...(pack && { pack }),
     ...(price && { price }),
     ...(supplier !== undefined && { supplier }),
-    ...(isFull && price && used > 0 && { stakeCoins: roundCoins((used * price.priceCoins) / pack.amount) }),
+    ...(stakeCoins !== undefined && { stakeCoins }),
   };
 }
 
+/** The smallest pack that has a price, else the smallest; a price of a later day is a hint. */
+function pricedPack(records: Derived['records'], material: string, today: string): Pick<OpenPrice, 'pack' | 'price'> {
+  const packs = packsOf(records, material);
+  for (const pack of packs) {
+    const price = priceOn(records, pack.id, today) ?? pricesOf(records, pack.id).at(-1);
+    if (price) return { pack, price };
+  }
+  const [pack] = packs;
+  return pack ? { pack } : {};
+}
+
+function stakeOf(used: number, { amount }: Pack, { priceCoins }: PackPrice): number | undefined {
+  return used > 0 && amount > 0 ? roundCoins((used * priceCoins) / amount) : undefined;
+}
+
 function byStake(one: OpenPrice, other: OpenPrice): number {
-  return (other.stakeCoins ?? -1) - (one.stakeCoins ?? -1) || other.jobs.length - one.jobs.length;
+  const guessed = ({ price }: OpenPrice) => Number(price?.guess ?? false);
+  return (
+    guessed(one) - guessed(other) ||
+    (other.stakeCoins ?? -1) - (one.stakeCoins ?? -1) ||
+    other.jobs.length - one.jobs.length
+  );
 }

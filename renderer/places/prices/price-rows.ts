@@ -64,7 +64,7 @@ const materialColumn: Column = {
   title: 'Material',
   unit: '',
   look: 'words',
-  width: 20,
+  width: 16,
   show: ({ label }) => label,
   entry: ({ label }) => label,
   closed: 'The name of a material is written in its book.',
@@ -73,7 +73,7 @@ const materialColumn: Column = {
 function neededColumn({ display }: BookContext): Column {
   const show = ({ used, unit }: PriceRow) => (used > 0 ? goodsWords(used, unit, display) : '');
   const closed = 'What is needed is worked from the sizes.';
-  return { key: 'needed', title: 'Needed', unit: '', look: 'figure', width: 8, show, entry: show, closed };
+  return { key: 'needed', title: 'Needed', unit: '', look: 'figure', width: 6.5, show, entry: show, closed };
 }
 
 function packColumn(context: BookContext): Column {
@@ -88,7 +88,7 @@ function packColumn(context: BookContext): Column {
     title: 'Pack',
     unit: '',
     look: 'figure',
-    width: 8,
+    width: 6.5,
     show: ({ pack, unit }) => (pack ? goodsWords(pack.amount, unit, context.display) : ''),
     entry,
     write: ({ material, unit, pack }, text) => {
@@ -110,7 +110,7 @@ function supplierColumn(context: BookContext): Column {
     title: 'Supplier',
     unit: '',
     look: 'words',
-    width: 13,
+    width: 10,
     show: nameOf,
     entry: nameOf,
     options: [...records.supplier.values()].map(({ id, name }) => name || id),
@@ -147,7 +147,7 @@ function priceColumn(context: BookContext): Column {
     title: 'Price',
     unit: workshop.currency,
     look: 'figure',
-    width: 8,
+    width: 7.5,
     show: ({ price }) => showCoins(price?.priceCoins, workshop),
     entry: ({ price }) => entryOfCoins(price?.priceCoins, workshop),
     flag: ({ price }) => {
@@ -178,7 +178,7 @@ function fromColumn({ today }: BookContext): Column {
     title: 'From',
     unit: '',
     look: 'words',
-    width: 7,
+    width: 6.5,
     show: ({ price }) => price?.from ?? '',
     entry: ({ price }) => price?.from ?? '',
     write: ({ material, price }, text) => {
@@ -197,7 +197,7 @@ function stakeColumn({ workshop }: BookContext): Column {
   const show = ({ stakeCoins }: PriceRow) => showCoins(stakeCoins, workshop);
   const closed = 'What is needed at this price.';
   const { currency: unit } = workshop;
-  return { key: 'stake', title: 'At stake', unit, look: 'figure', width: 8, show, entry: show, closed };
+  return { key: 'stake', title: 'At stake', unit, look: 'figure', width: 6.5, show, entry: show, closed };
 }
 
 function byAct(done: ReturnType<typeof putPrice.run>): Result<Change, string> {

@@ -52,7 +52,7 @@ function asideOf(jobs: readonly string[], { job, workshop }: BookContext): strin
   const [only, ...others] = jobs;
   const known = only === undefined || others.length > 0 ? undefined : job(only)?.known();
   if (!known?.ok) return 'most money at stake first';
-  const price = `${showCoins(known.value.quote.grossCoins, workshop)}\u00a0${workshop.currency}`;
+  const price = `${showCoins(known.value.quote.grossCoins, workshop)}\u00a0${workshop.currency}`.trimEnd();
   return [atLeast(price, known.value), sayPart(known.value)].filter((words) => words !== '').join('; ');
 }
 

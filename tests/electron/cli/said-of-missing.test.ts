@@ -12,9 +12,9 @@ const turns: readonly Said[] = [
     [
       '      material                          needed  pack       supplier                     price, cr  from     at stake  jobs',
       '----  -----------------------------  ---------  ---------  ---------------------------  ---------  -------  --------  ----',
-      "M07   Tree-fern fibre                   6.08\u00a0L  8.00\u00a0L     Hollin Lane Growers' Supply      13.50  a guess     10.26",
       'T05   Rectangle 600 × 445 × 600              1  1          Greavel Pane Cutters',
       'M25b  Cover glass 4 mm, cut to size  0.2495\u00a0m²  1.0000\u00a0m²  Greavel Pane Cutters',
+      "M07   Tree-fern fibre                   6.08\u00a0L  8.00\u00a0L     Hollin Lane Growers' Supply      13.50  a guess     10.26",
     ],
   ],
   [

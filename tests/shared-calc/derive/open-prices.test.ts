@@ -19,15 +19,15 @@ describe('openPricesOf', () => {
     expect(openPricesOf(derive(libraryJob(), DEMO_DAY), ['J02'])).toEqual([]);
   });
 
-  test('guesses by the money at stake, then what has no price at all; a pack that is not needed asks for nothing', () => {
+  test('what has no price at all, then guesses by the money at stake; a pack that is not needed asks for nothing', () => {
     const derived = derive(without(['M25b-1', 'M01-45'], ['M07-8', 'M07-40', 'M01-10']), DEMO_DAY);
     const open = openPricesOf(derived, ['J02']);
     expect(open.map(({ material, pack, price, supplier }) => [material, pack?.id, price?.guess, supplier])).toEqual([
+      ['M25b', 'M25b-1', undefined, 'S-greavel'],
       ['M01', 'M01-10', true, 'S-hollin'],
       ['M07', 'M07-8', true, 'S-hollin'],
-      ['M25b', 'M25b-1', undefined, 'S-greavel'],
     ]);
-    const [dear = 0, cheap = 0, none] = open.map(({ stakeCoins }) => stakeCoins);
+    const [none, dear = 0, cheap = 0] = open.map(({ stakeCoins }) => stakeCoins);
     expect([dear > cheap, cheap > 0, none]).toEqual([true, true, undefined]);
   });
 
