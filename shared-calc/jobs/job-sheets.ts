@@ -64,9 +64,9 @@ function givensOf() {
       return animals(id, [kind, count], () => ({ ...(kind && { kind }), ...(count !== undefined && { count }) }));
     },
     givenOf: (of: Job) => {
-      const { id: job, survey } = of;
+      const { id: job, survey, typed } = of;
       const lines = linesOf(of);
-      const asked = surveys(job, [survey, lines], () => surveyGiven(survey, lines));
+      const asked = surveys(job, [survey, typed, lines], () => surveyGiven(of, lines));
       return (size: string, kept: SizeAnimals) =>
         givens(size, [asked, kept, lines], () => new Map([...kindGiven(kept, lines), ...asked]));
     },

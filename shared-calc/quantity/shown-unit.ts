@@ -19,6 +19,11 @@ export interface Display extends WriteOptions {
 
 export const plainDisplay: Display = { unitsShown: {}, currency: 'cr', moneyDecimals: 2 };
 
+/** The same display with every figure in the unit of its own line, as data is written. */
+export function inOwnUnits(display: Display): Display {
+  return { ...display, units: 'metric', unitsShown: {}, fractions: false };
+}
+
 /** The unit that a line's figures are shown in: the workshop's system, unless it has an exception for the kind. */
 export function shownUnit(unit: string, display: Display): string {
   const kind = kindOfUnit(unit);

@@ -33,7 +33,7 @@ export function surveyRows(records: Records, job: Job, display: Display): readon
   const values = [...records.localValue.values()].filter((value) => value.job === job.id);
   const lines = linesOf(records, job.recipe);
   const reader = boxReader(lines);
-  const given = surveyGiven(job.survey, lines);
+  const given = surveyGiven(job, lines);
   return surveyLines(lines).map((line) => {
     const ofLine = values.filter((value) => value.line === line.name);
     const whole = ofLine.find((value) => value.size === undefined);
