@@ -2,6 +2,7 @@ import type { Command } from './command.ts';
 import { actCommand, actsCommand } from './commands/act.ts';
 import { animalsCommand } from './commands/animals.ts';
 import { benchCommand } from './commands/bench.ts';
+import { bookBackupCommands } from './commands/book-backups.ts';
 import { bookCheckCommand, bookExportCommand, bookNewCommand } from './commands/book.ts';
 import { changedCommand } from './commands/changed.ts';
 import { culturesCommand } from './commands/cultures.ts';
@@ -52,6 +53,7 @@ const all: readonly Command[] = [
   bookNewCommand,
   bookCheckCommand,
   bookExportCommand,
+  ...bookBackupCommands,
   importPricesCommand,
   ...pricesCommands,
   startCommand,

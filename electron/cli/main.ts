@@ -1,3 +1,5 @@
+import { programVersion } from '#electron/service/program-version.ts';
+import { answerHelp, commandLines } from './answer-help.ts';
 import { commands, commandNames } from './commands.ts';
 import { exitCodes, type Outcome } from './outcome.ts';
 import { readArguments, type Arguments } from './read-arguments.ts';
@@ -14,18 +16,34 @@ export interface Streams {
  * `undefined` if it keeps running.
  */
 export async function main(argv: readonly string[], streams: Streams = process): Promise<number | undefined> {
+  const asked = argv[0] ?? '';
+  if (['help', '--help', '-h'].includes(asked)) return help(argv.slice(1), streams);
+  if (asked === '--version') return version(argv.slice(1), streams);
   const found = findCommand(argv);
   if (!found) return endWithoutCommand(argv, streams);
   const { command, rest } = found;
   const given = readArguments(rest, { ...command.options, json: 'flag', help: 'flag' });
   if (!given.ok) return end({ is: 'wrong use', says: given.fault }, undefined, streams);
   if (given.value.flag('help')) {
-    streams.stdout.write(`${command.usage}\n`);
+    streams.stdout.write(`${commandLines(command).join('\n')}\n`);
     return 0;
   }
   const misuse = command.misuse?.(given.value);
   const outcome: Outcome = misuse === undefined ? await command.run(given.value) : { is: 'wrong use', says: misuse };
   return end(outcome, given.value, streams);
+}
+
+function help(rest: readonly string[], streams: Streams): number | undefined {
+  const given = readArguments(rest, { json: 'flag', help: 'flag' });
+  if (!given.ok) return end({ is: 'wrong use', says: given.fault }, undefined, streams);
+  return end(answerHelp(given.value.words, commands), given.value, streams);
+}
+
+function version(rest: readonly string[], streams: Streams): number | undefined {
+  const given = readArguments(rest, { json: 'flag' });
+  if (!given.ok) return end({ is: 'wrong use', says: given.fault }, undefined, streams);
+  const now = programVersion();
+  return end({ is: 'answer', json: { version: now }, table: () => now }, given.value, streams);
 }
 
 function findCommand(argv: readonly string[]) {
@@ -38,11 +56,6 @@ function findCommand(argv: readonly string[]) {
 
 function endWithoutCommand(argv: readonly string[], streams: Streams): number | undefined {
   const word = argv[0];
-  if (word !== undefined && ['--help', '-h', 'help'].includes(word)) {
-    const usages = [...commands.values()].map((command) => command.usage);
-    streams.stdout.write(`${[...usages, '--json on any of them gives one JSON value.'].join('\n')}\n`);
-    return 0;
-  }
   const says = word === undefined ? `Say what to do: ${commandNames.join(', ')}.` : unknownCommand(word, argv[1]);
   return end({ is: 'wrong use', says }, undefined, streams);
 }

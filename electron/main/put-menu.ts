@@ -1,11 +1,10 @@
 import { actNames } from '#shared-calc/words/act-names.ts';
-import { dialog, Menu, shell, type BrowserWindow, type Dialog } from 'electron';
+import { dialog, Menu, type BrowserWindow, type Dialog } from 'electron';
 import type { Service } from '#electron/service/open-service.ts';
 import { newsChannel } from '#shared-calc/contract/news-channel.ts';
 import { readAnswer } from '#shared-calc/contract/read-answer.ts';
 import { chooseBook, makeBook, openChosen, restoreChosen, saveCopyAs, type FileMenu } from './file-menu.ts';
 import { menuOf, type MenuActs } from './menu.ts';
-import { licenceLink } from './trusted-url.ts';
 import { writeFile } from 'node:fs/promises';
 
 export function fileMenuOf(service: Service, window: BrowserWindow): FileMenu {
@@ -31,7 +30,6 @@ function actsOf(service: Service, window: BrowserWindow): MenuActs {
     print: () => printPage(window),
     printToFile: () =>
       void printToFile(window, dialog).then((fault) => fault && dialog.showErrorBox('Not printed', fault)),
-    showLicence: () => void shell.openExternal(licenceLink),
     tell: (news) => window.webContents.send(newsChannel, news),
   };
 }

@@ -1,4 +1,4 @@
-import { app, ipcMain, protocol, session, shell, BrowserWindow, dialog, screen } from 'electron';
+import { app, ipcMain, protocol, session, BrowserWindow, dialog, screen } from 'electron';
 import { type Service, openService } from '#electron/service/open-service.ts';
 import type { News } from '#shared-calc/contract/news.ts';
 import { userFiles, bookToOpen } from '#electron/host/user-files.ts';
@@ -14,6 +14,7 @@ import { openFaultLog } from '#electron/host/fault-log.ts';
 import { today } from '#electron/service/today.ts';
 import { placeWindow, readWindowState, writeWindowState } from './window-state.ts';
 import { pageAddress } from './trusted-url.ts';
+import { actNames } from '#shared-calc/words/act-names.ts';
 import { fileURLToPath } from 'node:url';
 
 /** Opens the desktop window on a book. The security settings must be made before the app is ready. */
@@ -22,7 +23,7 @@ export async function startDesktop(): Promise<void> {
   protocol.registerSchemesAsPrivileged(pageSchemes);
   if (!app.requestSingleInstanceLock()) return app.quit();
   app.on('web-contents-created', (_event, contents) => {
-    holdToPage(contents, { openOutside: (address) => void shell.openExternal(address) });
+    holdToPage(contents);
   });
   app.on('window-all-closed', () => app.quit());
   const requested = waitForFiles();
@@ -85,7 +86,7 @@ function openRequestedBook(asked: string | undefined, onNews: (news: News) => vo
   const log = openFaultLog(files.log, () => new Date().toISOString());
   let path: string | undefined = bookToOpen(asked, files.recent);
   while (path !== undefined) {
-    const service = openService({ path, today, onNews, log, recentFile: files.recent });
+    const service = openService({ path, today, onNews, log, recentFile: files.recent, logFile: files.log });
     if (service.ok) return service.value;
     path = askForAnother(service.fault);
   }
@@ -104,7 +105,7 @@ function askForAnother(says: string): string | undefined {
   });
   if (response !== 0) return undefined;
   const filters = [{ name: 'Loamwright books', extensions: ['loamwright'] }];
-  return dialog.showOpenDialogSync({ title: 'Open a book', filters, properties: ['openFile'] })?.[0];
+  return dialog.showOpenDialogSync({ title: actNames.openBook, filters, properties: ['openFile'] })?.[0];
 }
 
 /** Opens the window at its last position with the page; it is shown once the page has been drawn. */

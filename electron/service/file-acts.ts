@@ -32,6 +32,17 @@ export function newBook(session: Session, { path: typed, ...begun }: Input<'file
   return session.info();
 }
 
+/** Puts the file of the open book back, or opens what was written over it by hand; then it is open as any book. */
+export function putBack(session: Session): Result<BookInfo, Refusal> {
+  const book = session.book();
+  const how = book.gone();
+  if (how === undefined) return session.info();
+  if (how === 'written over') book.close();
+  const back = how === 'written over' ? ok(undefined) : book.putBack();
+  if (!back.ok) return refuse(sayBookFault(back.fault, book.path));
+  return openOther(session, book.path);
+}
+
 /** Saves a copy of the book; the original stays open. */
 export function saveCopy(session: Session, input: Input<'file.saveCopy'>): Result<Output<'file.saveCopy'>, Refusal> {
   const path = bookPath(input.path);

@@ -2,6 +2,7 @@ import type { Act } from './act.ts';
 import * as books from './book-acts.ts';
 import * as cells from './cell-acts.ts';
 import * as animals from './animal-acts.ts';
+import { copyRecipe } from './copy-recipe.ts';
 import { did } from './did-act.ts';
 import * as houses from './house-acts.ts';
 import { takeInList } from './import-acts.ts';
@@ -38,7 +39,7 @@ const acts = {
   writeLine: recipes.writeLine,
   moveUse: recipes.moveUse,
   writeRecipe: recipes.writeRecipe,
-  copyRecipe: recipes.copyRecipe,
+  copyRecipe,
   proposeHouse: houses.proposeHouse,
   editHouse: houses.editHouse,
   forceHouse: houses.forceHouse,

@@ -10,6 +10,10 @@ import { RecordListsSchema } from './record-lists.ts';
 export const Refusal = z.strictObject({ says: z.string(), readAgain: z.boolean() });
 export type Refusal = z.infer<typeof Refusal>;
 
+/** What has happened to the open file, as a sentence, and what `file.putBack` would do. */
+export const Gone = z.strictObject({ says: z.string(), cure: z.enum(['put back', 'open what is there']) });
+export type Gone = z.infer<typeof Gone>;
+
 export const BookInfo = z.strictObject({
   /** Identifies this opening of the book; an edit made on another opening is refused. */
   opening: z.string(),
@@ -26,6 +30,8 @@ export const BookInfo = z.strictObject({
   notices: z.array(z.string()),
   /** `YYYY-MM-DD` */
   today: z.string(),
+  /** Left out while all is well: the file has gone, so nothing more is written until it is put back. */
+  gone: Gone.optional(),
 });
 export type BookInfo = z.infer<typeof BookInfo>;
 
@@ -97,12 +103,24 @@ export const channels = {
     }),
     output: z.strictObject({ ...written, change: ChangeSchema.optional() }),
   },
+  /** The log is left out if the program writes none. */
+  'program.about': {
+    input: nothing,
+    output: z.strictObject({
+      version: z.string(),
+      format: z.int(),
+      log: z.string().optional(),
+      packages: z.array(z.strictObject({ name: z.string(), version: z.string(), licence: z.string() })),
+    }),
+  },
   'file.recent': { input: nothing, output: z.strictObject({ paths: z.array(path) }) },
   'file.open': { input: z.strictObject({ path }), output: BookInfo },
   'file.new': {
     input: z.strictObject({ path, start: z.enum(beginnings), guesses: z.boolean().optional() }),
     output: BookInfo,
   },
+  /** Puts the file of the open book back where it was, or opens what was written over it. */
+  'file.putBack': { input: nothing, output: BookInfo },
   /** Returns the path of the copy. An existing file is replaced only if `replace` says so. */
   'file.saveCopy': {
     input: z.strictObject({ path, replace: z.boolean() }),

@@ -21,7 +21,7 @@ describe('a file that is no book is refused, exit 3, and left as it was', () => 
     [
       'a book cut off in the middle',
       (file) => truncateSync(file, Math.floor(statSync(file).size / 2)),
-      /^\S+ is damaged: parts of the file cannot be read\. It was left as it is; a backup may help\.$/,
+      /^\S+ is damaged: parts of the file cannot be read\. It was left as it is; a backup can take its place: book recover\.$/,
     ],
     [
       'a newer book',

@@ -1,3 +1,4 @@
+import { helpState } from '#renderer/help/help-state.ts';
 import { signal } from '@preact/signals';
 import type { ComponentProps } from 'preact';
 import type { BenchActs } from '#renderer/bench/bench-acts.ts';
@@ -79,10 +80,11 @@ mountPage({
     ['F2', 'edit'],
     ['/', 'find'],
     ['F8', 'next flag'],
-    ['F1', 'keys'],
+    ['F1', 'help'],
   ],
   refuse: (sentence) => said(sentence, true),
   moveOn: () => undefined,
+  help: helpState(),
   nextFlag: () => said(`next flag after ${chosen?.row ?? 'none'}`, false),
   place: (route) =>
     route.place === 'bench'

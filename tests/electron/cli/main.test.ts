@@ -9,7 +9,7 @@ const { book, folder } = useDemoBook();
 describe('main', () => {
   test.each([
     [['bnch'], 'No command bnch. Did you mean bench?'],
-    [['book'], 'Say which: book new, book check, book export, book import-prices.'],
+    [['book'], 'Say which: book new, book check, book export, book backups, book restore, book recover, book import-prices.'],
     [['book', 'chek'], 'No command book chek. Did you mean book check?'],
     [['bench', '--seizes', 'T07'], 'Unknown option --seizes. Did you mean --sizes?'],
     [['bench', '--sizes'], '--sizes needs a value.'],
@@ -58,13 +58,15 @@ describe('main', () => {
     const { code, out, err } = await lw('--help');
     expect([code, err]).toEqual([0, '']);
     const lines = out.trimEnd().split('\n');
-    expect(lines.slice(0, -1)).toEqual([...commands.values()].map((command) => command.usage));
+    expect(lines.slice(0, commandNames.length)).toEqual([...commands.values()].map((command) => command.usage));
     expect([...commands.values()].filter(({ name, usage }) => !usage.startsWith(name))).toEqual([]);
   });
 
   test.each(commandNames)('%s --help tells how it is called, and does nothing', async (name) => {
     const { code, out } = await lw(...name.split(' '), '--help');
-    expect([code, out]).toEqual([0, `${commands.get(name)?.usage}\n`]);
+    const [usage, ...options] = out.trimEnd().split('\n');
+    expect([code, usage]).toEqual([0, commands.get(name)?.usage]);
+    expect(options.at(-1)).toMatch(/^ {2}--json +gives one JSON value/);
   });
 
   test.each([
