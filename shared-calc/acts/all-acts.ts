@@ -8,7 +8,7 @@ import * as houses from './house-acts.ts';
 import { takeInList } from './import-acts.ts';
 import * as jobs from './job-acts.ts';
 import * as recipes from './recipe-acts.ts';
-import { rescaleCoins } from './rescale-coins.ts';
+import { chooseCurrency, rescaleCoins } from './rescale-coins.ts';
 import * as sizes from './size-acts.ts';
 import * as batches from './batch-acts.ts';
 import * as keeps from './keep-acts.ts';
@@ -31,6 +31,7 @@ const acts = {
   removeAll: books.removeAll,
   takeInList,
   rescaleCoins,
+  chooseCurrency,
   addLine: recipes.addLine,
   renameLine: recipes.renameLine,
   moveLine: recipes.moveLine,
