@@ -1,5 +1,6 @@
 import { Checkbox } from '#renderer/kit/checkbox.tsx';
 import type { Field } from '#shared-calc/fields/field.ts';
+import { writeDay } from '#shared-calc/calendar/write-day.ts';
 import type { Option } from '#shared-calc/read/read-choice.ts';
 import { fieldOf } from '#shared-calc/fields/record-fields.ts';
 import { editField } from '#shared-calc/records/edit-field.ts';
@@ -37,7 +38,10 @@ export function FieldEntry<K extends RecordKind>(parts: FieldEntryParts<K>) {
     const to = editField({ kind, record, key, text }, context);
     return to.ok ? put(to.value) : sayFieldFault(to.fault);
   };
-  const hint = parts.hint ?? field.help ?? (field.kind === 'day' ? `a day, as ${context.today}` : undefined);
+  const hint =
+    parts.hint ??
+    field.help ??
+    (field.kind === 'day' ? `a day, as ${writeDay(context.today, context.display.dateOrder)}` : undefined);
   const options = parts.options ?? optionsOf(field, context.records);
   const value = valueOf(record, key);
   const asTyped = fieldAsTyped(field, typedIn(kind, record, key, value), context);
@@ -87,6 +91,7 @@ function WrittenEntry({ field, value, context, settle, beside, asTyped }: Omit<E
       figure={isFigure(field)}
       text={asTyped?.figure ?? entryOfField(field, value, context)}
       settle={settle}
+      {...(field.kind === 'day' && { days: context })}
       {...(field.lines && { lines: true })}
       {...(field.longest !== undefined && { longest: field.longest })}
     />

@@ -3,9 +3,6 @@ import { fromBase, lookOf, unitOf, unitsLike } from './unit.ts';
 import { isLargerScale, usUnitFor, type UnitSystem } from './unit-systems.ts';
 import { writeFigure, writeWithUnit, type WriteOptions } from './write-figure.ts';
 
-/** How a workshop writes days: `2027-05-12`, `12 May 2027` or `May 12, 2027`. */
-export type DateOrder = 'ymd' | 'dmy' | 'mdy';
-
 /** How figures are shown: the system of units with its exceptions by kind, the decimal sign, the currency. */
 export interface Display extends WriteOptions {
   /** Left out: metric. */
@@ -14,7 +11,7 @@ export interface Display extends WriteOptions {
   readonly unitsShown: Readonly<Record<string, string>>;
   readonly currency: string;
   /** Left out: year first. */
-  readonly dateOrder?: DateOrder;
+  readonly dateOrder?: 'ymd' | 'dmy' | 'mdy';
 }
 
 export const plainDisplay: Display = { unitsShown: {}, currency: 'cr', moneyDecimals: 2 };
