@@ -5,6 +5,7 @@ import { benchCommand } from './commands/bench.ts';
 import { bookBackupCommands } from './commands/book-backups.ts';
 import { bookCheckCommand, bookExportCommand, bookNewCommand } from './commands/book.ts';
 import { changedCommand } from './commands/changed.ts';
+import { completionCommand } from './commands/completion.ts';
 import { culturesCommand } from './commands/cultures.ts';
 import { didCommand } from './commands/did.ts';
 import { functionsCommand } from './commands/functions.ts';
@@ -57,6 +58,7 @@ const all: readonly Command[] = [
   importPricesCommand,
   ...pricesCommands,
   startCommand,
+  completionCommand(() => all),
 ];
 
 export const commands: ReadonlyMap<string, Command> = new Map(all.map((command) => [command.name, command]));

@@ -50,6 +50,7 @@ export interface BookStore extends Omit<Speaking, 'refuse'> {
   readonly restore: (file: string) => Promise<Result<Written, string>>;
   /** Channels that read, and channels that work on files. */
   readonly call: Bridge['call'];
+  readonly desktop: Bridge['desktop'];
   readonly onAsk: (listener: (ask: PageAsk) => void) => () => void;
   readonly close: () => void;
 }
@@ -101,6 +102,7 @@ export function openBookStore({ bridge, clock, first }: BookParts): BookStore {
     issue: (job, reason = {}) => new Promise((told) => follower.put({ act: 'issue', job, reason, told })),
     restore: (file) => new Promise((told) => follower.put({ act: 'restore', file, told })),
     call: bridge.call,
+    desktop: bridge.desktop,
     ...speaking,
     refuse: (sentence) => {
       speaking.refuse(sentence);

@@ -10,6 +10,7 @@ import * as jobs from './job-acts.ts';
 import * as recipes from './recipe-acts.ts';
 import { chooseCurrency, rescaleCoins } from './rescale-coins.ts';
 import * as sizes from './size-acts.ts';
+import { moveSize } from './size-order.ts';
 import * as batches from './batch-acts.ts';
 import * as keeps from './keep-acts.ts';
 import * as measures from './measure-acts.ts';
@@ -71,6 +72,7 @@ const acts = {
   dropSize: sizes.dropSize,
   setCount: sizes.setCount,
   nameSize: sizes.nameSize,
+  moveSize,
   setAnimals: sizes.setAnimals,
   putIn: store.putIn,
   correctLot: store.correctLot,

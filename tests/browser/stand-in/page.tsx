@@ -70,6 +70,9 @@ const acts: BenchActs = {
   copySize: (column) => said(`${column} copied`, false),
   nameSize: () => undefined,
   putAway: (column) => said(`${column} away`, false),
+  moveSize: (column, to) => said(`${column} to ${to}`, false),
+  sendToHouse: () => undefined,
+  holdForJob: () => undefined,
 };
 
 mountPage({
