@@ -15,7 +15,7 @@ export function headView(column: BenchColumn, bench: Bench | undefined, faces: L
   return {
     key,
     label: calledOf(column),
-    size: bench ? sizeOfColumn(bench, key, faces.display) : '',
+    size: bench ? sizeOfColumn(bench, key, faces.display).replace(/ inside$/, '') : '',
     kit: typeof chosen === 'string' ? chosen : '',
     kits: (kit?.options ?? []).map((value) => ({ value, label: `${capital(value)} kit` })),
     count,

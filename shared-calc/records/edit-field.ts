@@ -8,6 +8,7 @@ import { parseField, valueOf, type FieldContext } from './field-text.ts';
 import { misfitOf, notOfShape, type Misfit } from './misfit.ts';
 import type { Material, Rate, RecordKind, RecordOf } from './records.ts';
 import { parseRecord } from './references.ts';
+import { withoutUndefined } from './without-undefined.ts';
 import { asShaped, isMeasured } from './tank-shape.ts';
 import { textToKeep, typedTexts, withTyped, type TypedTexts } from './typed-figure.ts';
 
@@ -50,7 +51,10 @@ export function putField<K extends RecordKind>(
   const field = fieldOf(kind, key);
   const value = field ? parseField(field, text, context) : ok(undefined);
   if (!value.ok || !field) return value.ok ? keep(kind, { ...record, [key]: value.value }) : value;
-  return keep(kind, { ...record, [key]: value.value, ...keptText(kind, record, { key, field, text }, context) });
+  return keep(
+    kind,
+    withoutUndefined({ ...record, [key]: value.value, ...keptText(kind, record, { key, field, text }, context) }),
+  );
 }
 
 /** The text of a figure is kept where the kind has room for it; an emptied figure has none. */

@@ -3,7 +3,7 @@ import { fieldOf } from '#shared-calc/fields/record-fields.ts';
 import type { KindName } from '#shared-calc/fields/kind-names.ts';
 import { asTyped, type AsTyped } from '#shared-calc/quantity/as-typed.ts';
 import { readFigure } from '#shared-calc/quantity/read-figure.ts';
-import { plainFigureText } from '#shared-calc/quantity/figure-reading.ts';
+import { plainFigureText, type ReadFigure } from '#shared-calc/quantity/figure-reading.ts';
 import type { Display } from '#shared-calc/quantity/shown-unit.ts';
 import { fromBase, unitOf } from '#shared-calc/quantity/unit.ts';
 import { unitWords } from '#shared-calc/quantity/unit-words.ts';
@@ -53,9 +53,18 @@ export function textToKeep(field: Field, text: string, display: Display): string
   const shown = unitOfField(field, display);
   const decimalComma = display.decimalComma ?? false;
   const read = readFigure(text.trim(), { unit: shown, decimalComma });
-  if (!read.ok || (read.value.written === 'bare' && shown === unit)) return undefined;
+  if (!read.ok || saysNoMore(text, read.value, { unit, shown })) return undefined;
   const plain = plainFigureText(text.trim(), read.value.written, decimalComma);
   return read.value.written === 'bare' ? `${plain} ${unitWords(shown, '')}` : plain;
+}
+
+/** A plain figure in the unit that it is stored and shown in. */
+function saysNoMore(
+  text: string,
+  { written, unit }: ReadFigure,
+  of: { readonly unit: string; readonly shown: string },
+): boolean {
+  return of.shown === of.unit && unit.symbol === of.unit && written !== 'in parts' && !text.includes('/');
 }
 
 /** The kept texts with one of them changed; left out if none is left. */

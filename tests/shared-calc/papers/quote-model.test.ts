@@ -42,8 +42,8 @@ describe('quoteModel', () => {
       'Survey, quote, build, carrying and handover',
     ]);
     expect(what['media']?.split('; ').slice(0, 2)).toEqual([
-      '43.5 L expanded clay 8-16 mm',
-      '1.52 m barrier mesh, 1.2 m wide, 1.2 mm',
+      '43.5 L Expanded clay 8-16 mm',
+      '1.52 m Barrier mesh, 1.2 m wide, 1.2 mm',
     ]);
   });
 
