@@ -3,7 +3,7 @@ import { readFigure } from '#shared-calc/quantity/read-figure.ts';
 import { sizeWords } from '#shared-calc/recipe/size-words.ts';
 import { typedSides } from '#shared-calc/recipe/tank-figures.ts';
 import { calledOf } from '#shared-calc/recipe/column.ts';
-import type { FrozenColumn, QuoteBody } from '#shared-calc/jobs/quote-body.ts';
+import { frozenHouses, frozenLines, type FrozenColumn, type QuoteBody } from '#shared-calc/jobs/quote-body.ts';
 import type { UseName } from '#shared-calc/fields/uses.ts';
 import { lineFor } from '#shared-calc/recipe/lines-by-use.ts';
 import { fromBase, toBase, unitOf } from '#shared-calc/quantity/unit.ts';
@@ -24,13 +24,19 @@ export interface QuoteSize {
   readonly says: string;
   readonly kit: string;
   readonly count: number;
+  /** The title of its recipe, where it is not that of the job. */
+  readonly builtAs?: string;
   readonly figures: FrozenColumn['figures'];
+  /** The lines that it is worked from. */
+  readonly lines: readonly Line[];
 }
 
 export function quoteSizes(body: QuoteBody): readonly QuoteSize[] {
   return body.columns.map((column) => {
     const { key, tank, count, figures } = column;
-    const chosen = (use: UseName) => frozenValue(column, lineFor(body.lines, use));
+    const lines = frozenLines(body, column);
+    const chosen = (use: UseName) => frozenValue(column, lineFor(lines, use));
+    const recipe = frozenHouses(body)[column.house ?? 0]?.recipe;
     const says = frozenSize(column, body);
     return {
       size: key,
@@ -41,7 +47,9 @@ export function quoteSizes(body: QuoteBody): readonly QuoteSize[] {
       says,
       kit: String(chosen('kit') ?? ''),
       count,
+      ...(recipe && recipe.id !== body.recipe.id && { builtAs: recipe.title }),
       figures,
+      lines,
     };
   });
 }
@@ -74,7 +82,8 @@ export function frozenText(value: number | string | boolean, line: Line, body: Q
 }
 
 /** The size of a quote in words, by its frozen figures; as typed where the tank's own figure was not written over. */
-function frozenSize(column: FrozenColumn, { lines, workshop }: QuoteBody): string {
+function frozenSize(column: FrozenColumn, body: QuoteBody): string {
+  const lines = frozenLines(body, column);
   const typed = typedSides(column.tank);
   const sideOf = (use: UseName) => {
     const mm = frozenFigure(column, lineFor(lines, use), 'mm');
@@ -82,7 +91,7 @@ function frozenSize(column: FrozenColumn, { lines, workshop }: QuoteBody): strin
     return { value: toBase(mm, unitOf('mm')), typed: textFor(mm, typed.get(use)) };
   };
   const shape = frozenValue(column, lineFor(lines, 'tankShape'));
-  return sizeWords(tankShapes.find((each) => each === shape) ?? column.tank.shape, sideOf, displayOf(workshop));
+  return sizeWords(tankShapes.find((each) => each === shape) ?? column.tank.shape, sideOf, displayOf(body.workshop));
 }
 
 function textFor(mm: number, text: string | undefined): string | undefined {

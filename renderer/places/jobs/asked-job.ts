@@ -32,7 +32,7 @@ export const noWishes: Wishes = {
 
 /** A first message as the act's input, or what cannot be parsed. */
 export function typedJob(
-  records: Pick<Records, 'tank'>,
+  records: Pick<Records, 'tank' | 'recipe'>,
   { sizes: sizesText, handover: dayText, ...words }: Wishes,
   reading: DayReading,
 ): Result<ActInputs['newJob'], string> {

@@ -27,8 +27,8 @@ describe('figureGroups', () => {
 describe('a figure of the workshop', () => {
   test('figures are read in the unit of the house', () => {
     expect([write('altitudeM', '2000 ft'), write('pressureKpa', '15 psi'), write('depositShare', '50')]).toEqual([
-      ok({ ...workshop, altitudeM: 609.6 }),
-      ok({ ...workshop, pressureKpa: 103.4213593975 }),
+      ok({ ...workshop, altitudeM: 609.6, typed: { altitudeM: '2000 ft' } }),
+      ok({ ...workshop, pressureKpa: 103.4213593975, typed: { pressureKpa: '15 psi' } }),
       ok({ ...workshop, depositShare: 0.5 }),
     ]);
   });
