@@ -12,6 +12,7 @@ import { functionsCommand } from './commands/functions.ts';
 import { importPricesCommand } from './commands/import-prices.ts';
 import { jobCommands } from './commands/job.ts';
 import { houseCommands } from './commands/house.ts';
+import { recipeCommands } from './commands/recipe.ts';
 import { jobsCommand } from './commands/jobs.ts';
 import { needsCommand } from './commands/needs.ts';
 import { orderCommands } from './commands/order.ts';
@@ -40,6 +41,7 @@ const all: readonly Command[] = [
   jobsCommand,
   ...jobCommands,
   ...houseCommands,
+  ...recipeCommands,
   actsCommand,
   actCommand,
   prepareCommand,
