@@ -3,6 +3,8 @@ import * as books from './book-acts.ts';
 import * as cells from './cell-acts.ts';
 import * as animals from './animal-acts.ts';
 import { copyRecipe } from './copy-recipe.ts';
+import * as families from './family-acts.ts';
+import * as tankLines from './tank-line-acts.ts';
 import { did } from './did-act.ts';
 import * as houses from './house-acts.ts';
 import { takeInList } from './import-acts.ts';
@@ -42,6 +44,11 @@ const acts = {
   moveUse: recipes.moveUse,
   writeRecipe: recipes.writeRecipe,
   copyRecipe,
+  forkRecipe: families.forkRecipe,
+  takeFromParent: families.takeFromParent,
+  sendToParent: families.sendToParent,
+  writeLineFor: tankLines.writeLineFor,
+  keepForTank: tankLines.keepForTank,
   proposeHouse: houses.proposeHouse,
   editHouse: houses.editHouse,
   forceHouse: houses.forceHouse,
@@ -74,6 +81,7 @@ const acts = {
   nameSize: sizes.nameSize,
   moveSize,
   setAnimals: sizes.setAnimals,
+  setRecipe: sizes.setRecipe,
   putIn: store.putIn,
   correctLot: store.correctLot,
   useStock: store.useStock,
