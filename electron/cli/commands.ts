@@ -15,6 +15,7 @@ import { needsCommand } from './commands/needs.ts';
 import { orderCommands } from './commands/order.ts';
 import { paperCommand, papersCommand } from './commands/paper.ts';
 import { prepareCommand } from './commands/prepare.ts';
+import { priceListCommands } from './commands/price-lists.ts';
 import { pricesCommands } from './commands/prices.ts';
 import { quoteCommand } from './commands/quote.ts';
 import { runCommand } from './commands/run.ts';
@@ -53,6 +54,7 @@ const all: readonly Command[] = [
   bookCheckCommand,
   bookExportCommand,
   importPricesCommand,
+  ...priceListCommands,
   ...pricesCommands,
   startCommand,
 ];
