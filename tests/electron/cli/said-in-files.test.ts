@@ -71,6 +71,8 @@ const readIn: Readonly<Record<string, string>> = {
   'book check': 'said-of-books',
   'book export': 'said-of-books',
   'book import-prices': 'said-of-books',
+  'prices import': 'said-of-price-lists',
+  'prices export': 'said-of-price-lists',
   'prices rise': 'said-of-prices',
   'prices touched': 'said-of-prices',
   start: '../start',
