@@ -5,6 +5,7 @@ import { openBridge, type Bridge } from './bridge.ts';
 import { noBookPlace } from './files/no-book.tsx';
 import type { PageView } from './frame/page-view.ts';
 import { readRoute } from './frame/place-route.ts';
+import { helpState } from './help/help-state.ts';
 import { wearTheme } from './look/wear-theme.ts';
 import { mountPage } from './mount-page.tsx';
 import { storedTheme } from './places/workshop/stored-theme.ts';
@@ -17,7 +18,8 @@ function pageWithoutBook(bridge: Bridge, says: string): PageView {
     workshop: signal(''),
     line: signal({ saved: 'No book is open', said: { words: says, refused: true } }),
     lineActs: { undo: () => undefined, redo: () => undefined },
-    keys: [['F1', 'keys']],
+    keys: [['F1', 'help']],
+    help: helpState(),
     nextFlag: () => undefined,
     refuse: () => undefined,
     moveOn: () => undefined,

@@ -2,12 +2,13 @@ import { existsSync, mkdirSync, readdirSync, rmSync, statSync } from 'node:fs';
 import { basename, dirname, extname, join } from 'node:path';
 import type Database from 'better-sqlite3';
 import type { StorageFault } from '#shared-calc/records/book-fault.ts';
+import { addDays, weekdayOf } from '#shared-calc/calendar/day.ts';
 import { ok, type Result } from '#shared-calc/result.ts';
 import { placeOver, settleFile } from './settle-file.ts';
 import { storing } from './storage-fault.ts';
 
-/** Number of daily backups that are kept. Backups made before a migration are never deleted. */
-export const daysMemo = 14;
+/** Kept are the backups of the last days, the last one of each week and of each month before them. */
+const kept = { days: 14, weeks: 8, months: 12 };
 
 export interface Backup {
   readonly file: string;
@@ -27,7 +28,10 @@ export function listBackups(bookPath: string): readonly Backup[] {
     .sort((one, other) => (one.file < other.file ? 1 : -1));
 }
 
-/** Makes the day's backup if there is none yet, and deletes daily backups beyond the limit. */
+/**
+ * Makes the day's backup if there is none yet, and deletes daily backups that later ones stand for. Backups made before
+ * a migration are never deleted. Call it only for a book that is sound.
+ */
 export function backUpForDay(
   db: Database.Database,
   bookPath: string,
@@ -37,7 +41,8 @@ export function backUpForDay(
     const file = backupFile(bookPath, day);
     if (existsSync(file)) return ok(undefined);
     writeBackup(db, file);
-    for (const old of listBackups(bookPath).filter(isDaily).slice(daysMemo)) rmSync(old.file, { force: true });
+    const old = superseded(listBackups(bookPath).filter(isDaily));
+    for (const each of old) rmSync(each.file, { force: true });
     return ok(file);
   });
 }
@@ -61,8 +66,30 @@ export function writeSnapshot(db: Database.Database, file: string): Result<undef
 }
 
 function writeBackup(db: Database.Database, file: string): void {
-  mkdirSync(dirname(file), { recursive: true });
+  mkdirSync(dirname(file), { recursive: true, mode: 0o700 });
   settleFile(file, (passing) => writeSnapshot(db, passing), placeOver);
+}
+
+/** Whether the day's backup is still to be made. */
+export function lacksBackup(bookPath: string, day: string): boolean {
+  return !existsSync(backupFile(bookPath, day));
+}
+
+/** Those that need not be kept, of daily backups with the newest first. */
+export function superseded<B extends Pick<Backup, 'day'>>(daily: readonly B[]): readonly B[] {
+  const last = (of: (day: string) => string, count: number) =>
+    [...Map.groupBy(daily, ({ day }) => of(day)).values()].slice(0, count).flatMap(([newest]) => newest ?? []);
+  const stay = new Set([...daily.slice(0, kept.days), ...last(weekOf, kept.weeks), ...last(monthOf, kept.months)]);
+  return daily.filter((each) => !stay.has(each));
+}
+
+/** The Monday of a day's week. */
+function weekOf(day: string): string {
+  return addDays(day, 1 - weekdayOf(day));
+}
+
+function monthOf(day: string): string {
+  return day.slice(0, 7);
 }
 
 function isDaily({ beforeMigrationFrom }: Backup): boolean {

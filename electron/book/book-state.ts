@@ -1,8 +1,9 @@
 import type Database from 'better-sqlite3';
 import { z } from 'zod';
-import type { StorageFault } from '#shared-calc/records/book-fault.ts';
+import type { GoneHow, StorageFault } from '#shared-calc/records/book-fault.ts';
 import type { Records } from '#shared-calc/records/records.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
+import type { FilePlace } from './file-place.ts';
 import { foldHistory, type History, noHistory } from './history.ts';
 import { type Journal, openJournal } from './journal.ts';
 import { openQuoteNumbers, type QuoteNumbers } from './quote-numbers.ts';
@@ -24,15 +25,17 @@ export interface BookState {
   /** Reads again only if another connection has written. */
   readonly present: () => Result<Present, StorageFault>;
   readonly changedElsewhere: () => boolean;
+  /** How the file has gone while it was open; always undefined for a file that is still being made. */
+  readonly gone: () => GoneHow | undefined;
   readonly history: () => History;
-  /** Sets the cached state to what has just been committed. */
+  /** Sets the cached state to what this connection has just committed. */
   readonly moveOn: (next: Present) => void;
 }
 
-export function bookState(db: Database.Database): BookState {
+/** The state of an open file; `place` is left out for one that is still being made. */
+export function bookState(db: Database.Database, place?: FilePlace): BookState {
   const journal = openJournal(db);
-  const readVersion = db.prepare('PRAGMA data_version').pluck();
-  const dataVersion = () => z.int().parse(readVersion.get());
+  const dataVersion = dataVersionOf(db);
   const read = db.transaction(() => readPresent(db, journal, dataVersion));
   let known: (Present & { readonly dataVersion: number }) | undefined;
   let history = { upTo: 0, is: noHistory };
@@ -56,11 +59,19 @@ export function bookState(db: Database.Database): BookState {
     present,
     changedElsewhere: () => known?.dataVersion !== dataVersion(),
     history: readHistory,
+    gone: () => place?.gone(),
     moveOn: (next) => {
+      place?.note();
       // Writes of this connection do not change the data version.
       if (known) known = { ...known, ...next };
     },
   };
+}
+
+/** Moves whenever another connection has written or settled the log. */
+export function dataVersionOf(db: Database.Database): () => number {
+  const read = db.prepare('PRAGMA data_version').pluck();
+  return () => z.int().parse(read.get());
 }
 
 function readPresent(

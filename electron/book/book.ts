@@ -1,4 +1,4 @@
-import type { BookFault, EditFault, StorageFault } from '#shared-calc/records/book-fault.ts';
+import type { BookFault, EditFault, GoneHow, StorageFault } from '#shared-calc/records/book-fault.ts';
 import type { Change } from '#shared-calc/records/change.ts';
 import type { Records } from '#shared-calc/records/records.ts';
 import type { Result } from '#shared-calc/result.ts';
@@ -41,5 +41,11 @@ export interface Book {
   /** Restores the backup's records as one edit, which can be undone. Quotes issued since then stay. */
   readonly restore: (backup: string, label: string) => Result<Step, BookFault | EditFault>;
   readonly check: () => Result<BookReport, StorageFault>;
+  /** How the file has gone while it is open; then nothing more is written. Cheap enough to poll. */
+  readonly gone: () => GoneHow | undefined;
+  /** Puts a removed or replaced file back from what is open, and closes; a file in its place is kept `aside`. */
+  readonly putBack: () => Result<{ readonly aside: string | undefined }, BookFault>;
+  /** Takes the log into the file, after a second of quiet: at rest the one file is the whole book. */
+  readonly settle: (afterMs?: number) => void;
   readonly close: () => void;
 }

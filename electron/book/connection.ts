@@ -22,7 +22,7 @@ export function connect(path: string): Connection {
   openFiles.set(key, (openFiles.get(key) ?? 0) + 1);
   const close = closing(db, key);
   try {
-    db.pragma('trusted_schema = OFF');
+    guard(db);
     db.pragma('foreign_keys = ON');
     db.pragma('synchronous = FULL');
   } catch (error) {
@@ -30,6 +30,12 @@ export function connect(path: string): Connection {
     throw error;
   }
   return { db, close };
+}
+
+/** For a file that may be crafted. The driver itself refuses writes to the schema table (its defensive mode). */
+export function guard(db: Database.Database): void {
+  db.pragma('trusted_schema = OFF');
+  db.pragma('cell_size_check = ON');
 }
 
 /** Whether this process has the file open as a book. */

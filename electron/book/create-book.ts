@@ -26,7 +26,7 @@ export function createBook(
   const { begin = emptyChange('new book'), ...opening } = options;
   if (existsSync(path)) return failed({ kind: 'exists' });
   const made = storing(() => {
-    mkdirSync(dirname(path), { recursive: true });
+    mkdirSync(dirname(path), { recursive: true, mode: 0o700 });
     return settleFile(path, (passing) => writeNew(passing, begin, opening), placeNew);
   });
   return made.ok ? openBook(path, { ...opening, backups: false }) : made;

@@ -55,6 +55,8 @@ function edit<Nothing extends string>(
     next = written.value;
     return ok({ revision: next.revision, label: wanted.value.change.label });
   });
+  const how = state.gone();
+  if (how) return failed({ kind: 'gone', how });
   const result = storing(() => run.immediate());
   // Updates the cached state only after the commit.
   if (result.ok && next) state.moveOn(next);

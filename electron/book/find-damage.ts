@@ -4,18 +4,26 @@ import { join } from 'node:path';
 import Database from 'better-sqlite3';
 import { z } from 'zod';
 import type { Damage } from '#shared-calc/records/book-fault.ts';
-import { lockWaitMs } from './connection.ts';
+import { guard, lockWaitMs } from './connection.ts';
 import type { Migration } from './migrations/migration.ts';
+import { storageFaultOf } from './storage-fault.ts';
 import { freshSchema, readSchema, schemaDifferences } from './schema.ts';
 
 const tellAtMost = 5;
+const Rows = z.object({ rows: z.int(), last: z.int().nullable() });
 
-/** Looks for damage in a file with a valid header. Does not change the file or the files next to it. */
-export function findDamage(path: string, migrations: readonly Migration[]): Damage | undefined {
+/**
+ * Looks for damage in a file with a valid header. Does not change the file or the files next to it. A log that is left
+ * from before another file was put in the place of its own makes a sound file look damaged: then it is `foreign log`.
+ */
+export function findDamage(path: string, migrations: readonly Migration[]): Damage | 'foreign log' | undefined {
   const log = statSync(`${path}-wal`, { throwIfNoEntry: false });
-  if (log && existsSync(`${path}-shm`)) return judge(openReading(path), migrations);
-  if (log && log.size > 0) return judgeCopy(path, migrations);
-  return judge(openAtRest(path), migrations);
+  if (!log) return judge(openAtRest(path), migrations);
+  if (log.size === 0) return judge(existsSync(`${path}-shm`) ? openReading(path) : openAtRest(path), migrations);
+  const found = existsSync(`${path}-shm`)
+    ? judge(openReading(path), migrations, gapIn)
+    : judgeCopy(path, migrations, 'log');
+  return found && !judgeCopy(path, migrations, 'alone') ? 'foreign log' : found;
 }
 
 /*
@@ -32,26 +40,45 @@ function openAtRest(path: string): Database.Database {
   return new Database(path, { fileMustExist: true, timeout: lockWaitMs });
 }
 
-function judgeCopy(path: string, migrations: readonly Migration[]): Damage | undefined {
+function judgeCopy(path: string, migrations: readonly Migration[], what: 'log' | 'alone'): Damage | undefined {
   const folder = mkdtempSync(join(tmpdir(), 'loamwright-'));
   try {
     const copy = join(folder, 'book');
     copyFileSync(path, copy);
-    copyFileSync(`${path}-wal`, `${copy}-wal`);
-    return judge(new Database(copy), migrations);
+    if (what === 'log') copyFileSync(`${path}-wal`, `${copy}-wal`);
+    return judge(new Database(copy), migrations, gapIn);
   } finally {
     rmSync(folder, { recursive: true, force: true });
   }
 }
 
-function judge(db: Database.Database, migrations: readonly Migration[]): Damage | undefined {
+function judge(
+  db: Database.Database,
+  migrations: readonly Migration[],
+  also: (db: Database.Database) => Damage | undefined = () => undefined,
+): Damage | undefined {
   try {
+    guard(db);
+    // Before anything of its tables is worked: nothing that came with the file is to run.
+    const wrong = wrongTables(db, migrations);
+    if (wrong) return wrong;
     const says = z.array(z.string()).parse(db.prepare(`PRAGMA quick_check(${tellAtMost})`).pluck().all());
-    if (says.join() !== 'ok') return { what: 'pages', says };
-    return wrongTables(db, migrations);
+    return says.join() === 'ok' ? also(db) : { what: 'pages', says };
+  } catch (error) {
+    const fault = storageFaultOf(error);
+    if (fault?.kind === 'damaged') return fault.damage;
+    throw error;
   } finally {
     db.close();
   }
+}
+
+/** A file with the log of another is often sound page by page, but not in its journal. */
+function gapIn(db: Database.Database): Damage | undefined {
+  const { rows, last } = Rows.parse(
+    db.prepare('SELECT count(*) AS rows, max(revision) AS last FROM journal WHERE revision > 0').get(),
+  );
+  return rows === (last ?? 0) ? undefined : { what: 'journal', revision: last ?? 0 };
 }
 
 function wrongTables(db: Database.Database, migrations: readonly Migration[]): Damage | undefined {

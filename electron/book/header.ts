@@ -20,7 +20,8 @@ export function readHeader(path: string, newest: number): Result<{ readonly vers
 
 function fileKind(path: string): 'file' | BookFault {
   try {
-    return statSync(path).isFile() ? 'file' : { kind: 'not-a-book', what: 'folder' };
+    const file = statSync(path);
+    return file.isFile() ? 'file' : { kind: 'not-a-book', what: file.isDirectory() ? 'folder' : 'device' };
   } catch (error) {
     if (!['ENOENT', 'ENOTDIR'].includes(codeOf(error))) throw error;
     return { kind: 'missing' };

@@ -1,6 +1,6 @@
 import type { BookFault } from '#shared-calc/records/book-fault.ts';
 import { ok, type Result, failed } from '#shared-calc/result.ts';
-import { backUpForDay, writeSnapshot } from './backups.ts';
+import { backUpForDay, lacksBackup, writeSnapshot } from './backups.ts';
 import type { BookState, Present } from './book-state.ts';
 import type { Book } from './book.ts';
 import { checkBook } from './check-book.ts';
@@ -8,6 +8,7 @@ import { editsOf } from './edit.ts';
 import { verifyIssued } from './issued.ts';
 import { clock, openFile, type OpenFile } from './open-file.ts';
 import type { OpeningNote, OpenOptions } from './open-options.ts';
+import { closeFile, putBack, settleLog } from './put-back.ts';
 import { previewOf, readBackup, restoreChange } from './restore.ts';
 import { storing } from './storage-fault.ts';
 import { syncFolderOf } from './sync-folder.ts';
@@ -51,7 +52,10 @@ function bookOf(file: OpenFile, options: OpenOptions): Book {
       return records.ok ? edits.applyTo((now) => restoreChange(label, now, records.value).change) : records;
     },
     check: () => storing(() => ok(checkBook(db))),
-    close: connection.close,
+    gone: state.gone,
+    putBack: () => putBack(file, options.today),
+    settle: (afterMs) => settleLog(file, afterMs),
+    close: () => closeFile(file),
   };
 }
 
@@ -67,15 +71,24 @@ function openingNotes(
   { records }: Present,
   options: OpenOptions,
 ): readonly OpeningNote[] {
-  const backup = options.backups === false ? ok(undefined) : backUpForDay(connection.db, path, options.today);
+  const backup = options.backups === false ? undefined : dailyBackup(connection.db, path, options.today);
   const altered = verifyIssued(records).flatMap(({ id, holds }) => (holds ? [] : [id]));
   const folder = syncFolderOf(path);
   return [
-    ...(backup.ok ? [] : [{ kind: 'backup-failed', fault: backup.fault } as const]),
-    ...(backup.ok && backup.value !== undefined ? [{ kind: 'backed-up', file: backup.value } as const] : []),
+    ...(backup ? [backup] : []),
     ...(altered.length > 0 ? [{ kind: 'issued-altered', quotes: altered } as const] : []),
     ...(folder ? [{ kind: 'sync-folder', folder } as const] : []),
   ];
+}
+
+/** The day's backup, if it is still to be made. A book that is not sound is not backed up: its backups are the sound ones. */
+function dailyBackup(db: Database.Database, path: string, today: string): OpeningNote | undefined {
+  if (!lacksBackup(path, today)) return undefined;
+  const { findings } = checkBook(db);
+  if (findings.length > 0) return { kind: 'backup-unsound', findings: findings.length };
+  const made = backUpForDay(db, path, today);
+  if (!made.ok) return { kind: 'backup-failed', fault: made.fault };
+  return made.value === undefined ? undefined : { kind: 'backed-up', file: made.value };
 }
 
 /** Exports an open book as one file. Overwrites an existing file only on request, and never an open book. */

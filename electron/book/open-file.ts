@@ -4,20 +4,23 @@ import { z } from 'zod';
 import type { BookFault } from '#shared-calc/records/book-fault.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
 import { backUpBeforeMigration } from './backups.ts';
-import { bookState, type BookState } from './book-state.ts';
+import { bookState, type BookState, dataVersionOf } from './book-state.ts';
 import { connect, type Connection, isOpenHere } from './connection.ts';
+import { filePlace, type FilePlace } from './file-place.ts';
 import { findDamage } from './find-damage.ts';
 import { judgeVersion, readHeader } from './header.ts';
 import { migrate, newestVersion } from './migrate.ts';
 import { migrations as ownMigrations } from './migrations/all.ts';
 import type { Migration } from './migrations/migration.ts';
 import type { OpeningNote, OpenOptions } from './open-options.ts';
+import { putLogAside } from './put-aside.ts';
 import { codeOf, storing } from './storage-fault.ts';
 
 export interface OpenFile {
   readonly path: string;
   readonly connection: Connection;
   readonly state: BookState;
+  readonly place: FilePlace;
   readonly notes: readonly OpeningNote[];
 }
 
@@ -27,25 +30,38 @@ export function openFile(path: string, options: OpenOptions): Result<OpenFile, B
   const there = findFile(path, migrations);
   if (!there.ok) return there;
   return storing(() => {
-    const connection = connect(there.value);
-    const opened = closeIfThrown(connection, () => prepare(connection, there.value, { ...options, migrations }));
-    if (!opened.ok) connection.close();
-    return opened;
+    const { file, isForeignLog } = there.value;
+    const aside = isForeignLog ? putLogAside(file, options.today) : undefined;
+    const connection = connect(file);
+    const opened = closeIfThrown(connection, () => prepare(connection, file, { ...options, migrations }));
+    if (!opened.ok) {
+      connection.close();
+      return opened;
+    }
+    if (aside === undefined) return opened;
+    return ok({ ...opened.value, notes: [{ kind: 'log-aside', file: aside }, ...opened.value.notes] });
   });
 }
 
+interface FoundFile {
+  readonly file: string;
+  /** Beside it lies the log of another file, which would damage it. */
+  readonly isForeignLog: boolean;
+}
+
 /** The real file if `path` is a link: the log is next to the real file. */
-function findFile(path: string, migrations: readonly Migration[]): Result<string, BookFault> {
+function findFile(path: string, migrations: readonly Migration[]): Result<FoundFile, BookFault> {
   if (!existsSync(path)) return failed({ kind: 'missing' });
   return storing(() => {
     const file = realpathSync(path);
-    if (isOpenHere(file)) return ok(file);
+    if (isOpenHere(file)) return ok({ file, isForeignLog: false });
     const header = readHeader(file, newestVersion(migrations));
     if (!header.ok) return header;
     const closed = findClosedDoor(file);
     if (closed) return failed(closed);
     const damage = findDamage(file, migrations);
-    return damage ? failed({ kind: 'damaged', damage }) : ok(file);
+    if (damage === undefined || damage === 'foreign log') return ok({ file, isForeignLog: damage !== undefined });
+    return failed({ kind: 'damaged', damage });
   });
 }
 
@@ -83,11 +99,13 @@ function prepare(connection: Connection, path: string, options: Prepared): Resul
   db.exec('BEGIN IMMEDIATE; ROLLBACK');
   const notes = bringForward(connection, path, options);
   if (!notes.ok) return notes;
-  const state = bookState(db);
+  const place = filePlace(path, dataVersionOf(db));
+  const state = bookState(db, place);
   const present = state.present();
   if (!present.ok) return present;
   db.pragma('journal_mode = WAL');
-  return ok({ path, connection, state, notes: notes.value });
+  place.note();
+  return ok({ path, connection, state, place, notes: notes.value });
 }
 
 /** Migrates if necessary, and only after a backup has been made. */

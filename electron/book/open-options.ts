@@ -16,6 +16,10 @@ export interface OpenOptions {
 /** What the user should know after a book has been opened. */
 export type OpeningNote =
   | { readonly kind: 'backed-up'; readonly file: string }
+  /** The day's backup was not made: `book check` finds something wrong. */
+  | { readonly kind: 'backup-unsound'; readonly findings: number }
+  /** The log beside the file belonged to another one; its edits are not in the book. */
+  | { readonly kind: 'log-aside'; readonly file: string }
   | { readonly kind: 'backup-failed'; readonly fault: BookFault }
   | { readonly kind: 'migrated'; readonly from: number; readonly to: number }
   | RecipeNote

@@ -1,10 +1,10 @@
-import { copyFileSync, existsSync, renameSync } from 'node:fs';
-import { basename, dirname, extname, join } from 'node:path';
+import { copyFileSync, existsSync } from 'node:fs';
 import type { BookFault } from '#shared-calc/records/book-fault.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
 import { isOpenHere } from './connection.ts';
 import type { OpenOptions } from './open-options.ts';
 import { readBackup } from './restore.ts';
+import { putAside } from './put-aside.ts';
 import { placeNew, settleFile } from './settle-file.ts';
 import { storing } from './storage-fault.ts';
 
@@ -37,18 +37,4 @@ export function recoverBook(
 function copyOf(backup: string, file: string): Result<undefined, never> {
   copyFileSync(backup, file);
   return ok(undefined);
-}
-
-function putAside(path: string, today: string): string | undefined {
-  if (!existsSync(path)) return undefined;
-  const aside = freeName(path, today, 1);
-  renameSync(path, aside);
-  for (const end of ['-wal', '-shm']) if (existsSync(path + end)) renameSync(path + end, aside + end);
-  return aside;
-}
-
-function freeName(path: string, today: string, nth: number): string {
-  const end = extname(path);
-  const name = join(dirname(path), `${basename(path, end)} damaged ${today}${nth > 1 ? ` ${nth}` : ''}${end}`);
-  return existsSync(name) ? freeName(path, today, nth + 1) : name;
 }

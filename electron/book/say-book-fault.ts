@@ -6,7 +6,18 @@ import type { DemoFault } from './read-demo.ts';
 
 type Fault = BookFault | EditFault | DemoFault;
 
+const notBooks = {
+  other: '',
+  empty: ' but an empty file',
+  folder: ' but a folder',
+  device: ' but a device or a pipe',
+} as const;
+
 const sayings: Sayings<Fault, [book: string]> = {
+  gone: ({ how }, book) =>
+    how === 'written over'
+      ? `${book} was written over by hand while it was open. Nothing more is written; open what is there now.`
+      : `${book} was ${how === 'removed' ? 'removed or renamed' : 'replaced by another file'} while it was open. Nothing more is written; put it back, or open another book.`,
   locked: (_, book) => `Another program is writing in ${book}; try again when it is done.`,
   'no-room': (_, book) => `There is no room left on the disk for ${book}.`,
   'read-only': ({ what }, book) =>
@@ -14,11 +25,11 @@ const sayings: Sayings<Fault, [book: string]> = {
       ? `${book} may only be read, and a book is written in too.`
       : `The folder of ${book} may only be read, and a book is written in too.`,
   'no-access': (_, book) => `${book} is closed to this user.`,
-  damaged: ({ damage }, book) => `${book} is damaged: ${sayDamage(damage)}. It was left as it is; a backup may help.`,
+  damaged: ({ damage }, book) =>
+    `${book} is damaged: ${sayDamage(damage)}. It was left as it is; a backup can take its place: book recover.`,
   disk: ({ code }, book) => `The disk failed at ${book} (${code}).`,
   missing: (_, book) => `There is no book at ${book}.`,
-  'not-a-book': ({ what }, book) =>
-    `${book} is not a book${what === 'other' ? '' : what === 'empty' ? ' but an empty file' : ' but a folder'}.`,
+  'not-a-book': ({ what }, book) => `${book} is not a book${notBooks[what]}.`,
   foreign: (_, book) => `${book} is another program's file, not a book.`,
   newer: ({ found, newest }, book) =>
     `${book} was written by a newer Loamwright (form ${found}, this one knows up to ${newest}).`,

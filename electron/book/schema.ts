@@ -3,15 +3,20 @@ import { memos } from '#shared-calc/records/memo.ts';
 import { applyMigrations } from './migrate.ts';
 import type { Migration } from './migrations/migration.ts';
 
-/** The schema stored in the file, by name: tables, indexes and triggers with their SQL. */
+/**
+ * The schema stored in the file, by name: type, table and SQL of every object, whatever it is called. Left out are only
+ * the indexes that the database makes by itself for a key of a table; they have no SQL.
+ */
 export function readSchema(db: Database.Database): ReadonlyMap<string, string> {
   const parts = db
-    .prepare<[], [string, string | null]>(
-      "SELECT name, sql FROM sqlite_schema WHERE name NOT LIKE 'sqlite_%' ORDER BY name",
-    )
+    .prepare<[], [string, string, string, string | null]>('SELECT name, type, tbl_name, sql FROM sqlite_schema')
     .raw()
     .all();
-  return new Map(parts.map(([name, sql]) => [name, sql ?? '']));
+  return new Map(
+    parts
+      .filter(([, type, , sql]) => type !== 'index' || sql !== null)
+      .map(([name, type, table, sql]) => [name, `${type} of ${table}: ${sql ?? ''}`]),
+  );
 }
 
 const known = memos<ReadonlyMap<string, string>>();

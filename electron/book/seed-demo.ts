@@ -2,12 +2,14 @@ import { existsSync } from 'node:fs';
 import type { BookFault, EditFault } from '#shared-calc/records/book-fault.ts';
 import { type Added, type Change, emptyChange } from '#shared-calc/records/change.ts';
 import { diffRecords } from '#shared-calc/records/diff-records.ts';
-import { emptyRecords, type RecordKind } from '#shared-calc/records/records.ts';
+import type { Beginning } from '#shared-calc/contract/beginnings.ts';
+import { emptyRecords as noRecords } from '#shared-calc/records/records.ts';
 import type { Result } from '#shared-calc/result.ts';
 import type { Book } from './book.ts';
 import { createBook } from './create-book.ts';
 import { openBook } from './open-book.ts';
 import type { OpenOptions } from './open-options.ts';
+import { emptyRecords, houseRecords } from './own-book.ts';
 import { type DemoFault, readDemo } from './read-demo.ts';
 import { readFullDemo } from './read-full-demo.ts';
 
@@ -33,7 +35,7 @@ export function makeFullBook(path: string, options: SeedOptions): Made {
   if (!told.ok) return told;
   return createBook(path, {
     ...opening,
-    begin: diffRecords('workshop in full swing', emptyRecords, told.value.records),
+    begin: diffRecords('workshop in full swing', noRecords, told.value.records),
   });
 }
 
@@ -47,12 +49,24 @@ export function openOrMakeBook(path: string, options: SeedOptions): Made {
   return made === undefined || (!made.ok && made.fault.kind === 'exists') ? openBook(path, opening) : made;
 }
 
-/**
- * Creates a book for the user's own workshop and opens it. It has the demo's recipes, tanks, goods, plants, cultures,
- * animals, rates and margins, but no names, suppliers, prices, Store or jobs.
- */
-export function makePlainBook(path: string, options: SeedOptions): Made {
-  return makeBook(path, options, 'new workshop', (records) => records.filter(isKept).map(makePlain));
+/** How a new book begins; guesses are for `house` alone. */
+export interface Begun {
+  readonly start: Beginning;
+  readonly guesses?: boolean | undefined;
+}
+
+/** Creates a book that begins as asked, and opens it. */
+export function beginBook(path: string, { start, guesses = false }: Begun, options: SeedOptions): Made {
+  switch (start) {
+    case 'full':
+      return makeFullBook(path, options);
+    case 'plain':
+      return makeDemoBook(path, options);
+    case 'house':
+      return makeBook(path, options, 'own workshop', (demo) => houseRecords(demo, { guesses }));
+    case 'empty':
+      return makeBook(path, options, 'own workshop', emptyRecords);
+  }
 }
 
 function makeBook(
@@ -66,25 +80,4 @@ function makeBook(
   if (!demo.ok) return demo;
   const begin: Change = { ...emptyChange(label), added: choose(demo.value) };
   return createBook(path, { ...opening, begin });
-}
-
-const leftOut: readonly RecordKind[] = ['supplier', 'packPrice', 'closedDay', 'job', 'size', 'localValue', 'move'];
-
-function isKept({ kind }: Added): boolean {
-  return !leftOut.includes(kind);
-}
-
-function makePlain(each: Added): Added {
-  if (each.kind === 'workshop') {
-    return { ...each, record: { ...each.record, name: '', place: '', letterhead: '', payment: '' } };
-  }
-  if (each.kind === 'tank') return { ...each, record: withoutSupplier(each.record) };
-  if (each.kind === 'material') return { ...each, record: withoutSupplier(each.record) };
-  if (each.kind === 'pack') return { ...each, record: withoutSupplier(each.record) };
-  return each;
-}
-
-function withoutSupplier<R extends { readonly supplier?: string | undefined }>(record: R): Omit<R, 'supplier'> {
-  const { supplier: _, ...rest } = record;
-  return rest;
 }

@@ -1,7 +1,20 @@
-import { closeSync, existsSync, fsyncSync, linkSync, openSync, renameSync, rmSync } from 'node:fs';
+import {
+  chmodSync,
+  closeSync,
+  existsSync,
+  fsyncSync,
+  linkSync,
+  openSync,
+  readdirSync,
+  renameSync,
+  rmSync,
+  statSync,
+} from 'node:fs';
 import { basename, dirname, join } from 'node:path';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
 import { codeOf } from './storage-fault.ts';
+
+const leftoverMs = 3_600_000;
 
 type Taken = { readonly kind: 'exists' };
 type Place = (passing: string, path: string) => Result<undefined, Taken>;
@@ -16,10 +29,13 @@ export function settleFile<F>(
   place: Place,
 ): Result<undefined, F | Taken> {
   const passing = join(dirname(path), `.${basename(path)}.${process.pid}.part`);
+  removeLeftovers(path);
   removeFile(passing);
   try {
     const made = make(passing);
     if (!made.ok) return made;
+    // For this user alone: prices and clients are nobody else's business.
+    chmodSync(passing, 0o600);
     flush(passing);
     const placed = place(passing, path);
     flushFolder(dirname(path));
@@ -44,6 +60,17 @@ export function placeNew(passing: string, path: string): Result<undefined, Taken
     if (codeOf(error) === 'EEXIST' || existsSync(path)) return failed({ kind: 'exists' });
     // Some file systems have no hard links.
     return placeOver(passing, path);
+  }
+}
+
+/** A file of this name that a killed program left unfinished; one of the last hour may still be being written. */
+function removeLeftovers(path: string): void {
+  const [folder, start] = [dirname(path), `.${basename(path)}.`];
+  for (const name of readdirSync(folder)) {
+    if (!name.startsWith(start) || !/^\d+\.part(?:-journal|-wal|-shm)?$/.test(name.slice(start.length))) continue;
+    const file = join(folder, name);
+    const written = statSync(file, { throwIfNoEntry: false })?.mtimeMs ?? Date.now();
+    if (Date.now() - written > leftoverMs) rmSync(file, { force: true });
   }
 }
 

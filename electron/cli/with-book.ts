@@ -5,6 +5,7 @@ import { openOrMakeBook } from '#electron/book/seed-demo.ts';
 import { sayBookFault } from '#electron/book/say-book-fault.ts';
 import type { Outcome } from './outcome.ts';
 import type { Arguments, OptionTable } from './read-arguments.ts';
+import { sayOpeningNotes } from '#electron/service/say-opening-note.ts';
 import { today } from '#electron/service/today.ts';
 
 export const bookOption = { book: 'text' } as const satisfies OptionTable;
@@ -20,15 +21,22 @@ export async function withBook(given: Arguments, run: (book: Book) => Outcome | 
   const opened = openOrMakeBook(file, { today: today() });
   if (!opened.ok) return { is: 'no book', says: sayBookFault(opened.fault, file) };
   try {
-    return await run(opened.value);
+    return withNotes(await run(opened.value), sayOpeningNotes(opened.value.notes, opened.value.path));
   } finally {
     opened.value.close();
   }
 }
 
+/** What the book said when it was opened stands on standard error. */
+function withNotes(outcome: Outcome, notes: readonly string[]): Outcome {
+  if (outcome.is !== 'answer' || notes.length === 0) return outcome;
+  return { ...outcome, notices: [...notes, ...(outcome.notices ?? [])] };
+}
+
 /** A named book that does not exist is never created automatically. */
 export function refuseMissing(given: Arguments): (Outcome & { readonly is: 'no book' }) | undefined {
   const file = given.text('book');
+  if (file === '') return { is: 'no book', says: 'Name the book: --book FILE' };
   if (file === undefined || existsSync(file)) return undefined;
   return { is: 'no book', says: `There is no book at ${file}. To make one: book new ${file} --start plain` };
 }

@@ -36,6 +36,7 @@ export async function startServing(options: StartOptions): Promise<Result<undefi
     today,
     page: pageFolder,
     recentFile: files.recent,
+    logFile: files.log,
     lastPlaceFile: files.lastPlace,
     log,
   });

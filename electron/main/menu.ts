@@ -3,19 +3,20 @@ import { basename } from 'node:path';
 
 import type { MenuItemConstructorOptions } from 'electron';
 
+import { type Beginning, offeredBeginnings } from '#shared-calc/contract/beginnings.ts';
 import type { News } from '#shared-calc/contract/news.ts';
+import { capital } from '#shared-calc/rule/capital.ts';
 import { placeGroups, type PlaceEntry } from '#shared-calc/contract/places.ts';
 
 /** What the menu can do. */
 export interface MenuActs {
-  readonly newBook: (how: { readonly demo: boolean }) => void;
+  readonly newBook: (start: Beginning) => void;
   readonly open: () => void;
   readonly openRecent: (path: string) => void;
   readonly saveCopy: () => void;
   readonly restore: () => void;
   readonly print: () => void;
   readonly printToFile: () => void;
-  readonly showLicence: () => void;
   /** Sends the page a request. */
   readonly tell: (news: News) => void;
 }
@@ -31,7 +32,7 @@ export function menuOf(acts: MenuActs, recent: readonly string[], platform: stri
     { label: '&Edit', submenu: editItems(acts) },
     { label: '&Places', submenu: placeItems(acts) },
     { label: '&View', submenu: viewItems },
-    { label: '&Help', submenu: [{ label: actNames.licence, click: acts.showLicence }] },
+    { label: '&Help', submenu: helpItems(acts) },
   ];
 }
 
@@ -39,14 +40,11 @@ function fileItems(acts: MenuActs, recent: readonly string[], platform: string):
   return [
     {
       label: actNames.newBook,
-      submenu: [
-        {
-          label: 'For a workshop of your own …',
-          accelerator: 'CmdOrCtrl+N',
-          click: () => acts.newBook({ demo: false }),
-        },
-        { label: 'With the demo workshop …', click: () => acts.newBook({ demo: true }) },
-      ],
+      submenu: offeredBeginnings.map(({ start, label }) => ({
+        label: `${capital(label)} …`,
+        ...(start === 'house' && { accelerator: 'CmdOrCtrl+N' }),
+        click: () => acts.newBook(start),
+      })),
     },
     { label: `${actNames.openBook} …`, accelerator: 'CmdOrCtrl+O', click: acts.open },
     {
@@ -60,6 +58,8 @@ function fileItems(acts: MenuActs, recent: readonly string[], platform: string):
     { type: 'separator' },
     { label: `${actNames.print} …`, accelerator: 'CmdOrCtrl+P', click: acts.print },
     { label: `${actNames.savePdf} …`, click: acts.printToFile },
+    { type: 'separator' },
+    { label: actNames.settings, accelerator: 'CmdOrCtrl+,', click: () => acts.tell({ is: 'go', place: 'workshop' }) },
     { type: 'separator' },
     platform === 'darwin' ? { role: 'close' } : { label: 'Quit', role: 'quit' },
   ];
@@ -106,6 +106,21 @@ function entryItem({ title, parts }: PlaceEntry, tell: MenuActs['tell']): MenuIt
   const items = parts.map((part) => ({ label: part.title, click: () => tell({ is: 'go', place: part.id }) }));
   const [only] = items;
   return only && items.length === 1 ? only : { label: title, submenu: items };
+}
+
+/** All of it is in the program; no web address. */
+function helpItems({ tell }: MenuActs): Items {
+  return [
+    {
+      label: actNames.help,
+      accelerator: 'F1',
+      registerAccelerator: false,
+      click: () => tell({ is: 'do', act: 'help' }),
+    },
+    { label: actNames.keys, click: () => tell({ is: 'go', place: 'keys' }) },
+    { type: 'separator' },
+    { label: actNames.about, click: () => tell({ is: 'go', place: 'about' }) },
+  ];
 }
 
 const viewItems: Items = [

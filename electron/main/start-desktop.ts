@@ -1,4 +1,4 @@
-import { app, ipcMain, protocol, session, shell, BrowserWindow, dialog, screen } from 'electron';
+import { app, ipcMain, protocol, session, BrowserWindow, dialog, screen } from 'electron';
 import { type Service, openService } from '#electron/service/open-service.ts';
 import type { News } from '#shared-calc/contract/news.ts';
 import { userFiles, bookToOpen } from '#electron/host/user-files.ts';
@@ -7,13 +7,14 @@ import { bookArgument } from './book-argument.ts';
 import { openChosen } from './file-menu.ts';
 import { newsChannel } from '#shared-calc/contract/news-channel.ts';
 import { pageSchemes, servePage } from './page-scheme.ts';
-import { fileMenuOf, putMenu } from './put-menu.ts';
+import { answerFileCalls, fileMenuOf, putMenu } from './put-menu.ts';
 import { refuseDownloads } from './own-downloads.ts';
 import { holdToPage, refusePermissions, pagePreferences } from './window-walls.ts';
 import { openFaultLog } from '#electron/host/fault-log.ts';
 import { today } from '#electron/service/today.ts';
 import { placeWindow, readWindowState, writeWindowState } from './window-state.ts';
 import { pageAddress } from './trusted-url.ts';
+import { actNames } from '#shared-calc/words/act-names.ts';
 import { fileURLToPath } from 'node:url';
 
 /** Opens the desktop window on a book. The security settings must be made before the app is ready. */
@@ -22,7 +23,7 @@ export async function startDesktop(): Promise<void> {
   protocol.registerSchemesAsPrivileged(pageSchemes);
   if (!app.requestSingleInstanceLock()) return app.quit();
   app.on('web-contents-created', (_event, contents) => {
-    holdToPage(contents, { openOutside: (address) => void shell.openExternal(address) });
+    holdToPage(contents);
   });
   app.on('window-all-closed', () => app.quit());
   const requested = waitForFiles();
@@ -68,6 +69,7 @@ async function showPage(service: Service, windows: BrowserWindow[], asked: Asked
   const window = await openWindow(preloadFile, userFiles().window);
   windows.push(window);
   putMenu(service, window);
+  answerFileCalls(ipcMain, service, window);
   asked.next((path) => {
     if (window.isMinimized()) window.restore();
     window.focus();
@@ -85,7 +87,7 @@ function openRequestedBook(asked: string | undefined, onNews: (news: News) => vo
   const log = openFaultLog(files.log, () => new Date().toISOString());
   let path: string | undefined = bookToOpen(asked, files.recent);
   while (path !== undefined) {
-    const service = openService({ path, today, onNews, log, recentFile: files.recent });
+    const service = openService({ path, today, onNews, log, recentFile: files.recent, logFile: files.log });
     if (service.ok) return service.value;
     path = askForAnother(service.fault);
   }
@@ -104,7 +106,7 @@ function askForAnother(says: string): string | undefined {
   });
   if (response !== 0) return undefined;
   const filters = [{ name: 'Loamwright books', extensions: ['loamwright'] }];
-  return dialog.showOpenDialogSync({ title: 'Open a book', filters, properties: ['openFile'] })?.[0];
+  return dialog.showOpenDialogSync({ title: actNames.openBook, filters, properties: ['openFile'] })?.[0];
 }
 
 /** Opens the window at its last position with the page; it is shown once the page has been drawn. */

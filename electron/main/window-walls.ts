@@ -1,6 +1,6 @@
 import type { Session, WebContents, WebPreferences } from 'electron';
 
-import { isOwnLink, isPageUrl } from './trusted-url.ts';
+import { isPageUrl } from './trusted-url.ts';
 
 /**
  * Security settings of the page's window: sets everything Electron's security guide asks for, whatever the defaults.
@@ -32,13 +32,8 @@ export function refusePermissions(session: Session): void {
   session.setDevicePermissionHandler(() => false);
 }
 
-interface Opening {
-  /** Opens a link in the user's browser. */
-  readonly openOutside: (address: string) => void;
-}
-
 /** Keeps the window on the page: no navigation, no new windows, no embedded pages. */
-export function holdToPage(contents: WebContents, { openOutside }: Opening): void {
+export function holdToPage(contents: WebContents): void {
   const stay = (event: { readonly preventDefault: () => void }, address: string) => {
     if (!isPageUrl(address)) event.preventDefault();
   };
@@ -46,8 +41,5 @@ export function holdToPage(contents: WebContents, { openOutside }: Opening): voi
   contents.on('will-redirect', (event) => stay(event, event.url));
   contents.on('will-frame-navigate', (event) => stay(event, event.url));
   contents.on('will-attach-webview', (event) => event.preventDefault());
-  contents.setWindowOpenHandler(({ url }) => {
-    if (isOwnLink(url)) openOutside(url);
-    return { action: 'deny' };
-  });
+  contents.setWindowOpenHandler(() => ({ action: 'deny' }));
 }

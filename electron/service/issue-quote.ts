@@ -6,6 +6,7 @@ import { issueAnyway, readReason, type Reason } from '#shared-calc/acts/reason.t
 import { againstIssue } from '#shared-calc/derive/against-move.ts';
 import { sayActFault } from '#shared-calc/words/say-act-fault.ts';
 import { freezeQuote } from '#shared-calc/jobs/freeze-quote.ts';
+import { readyToIssue } from '#shared-calc/jobs/ready-to-issue.ts';
 import { issueQuote as issueChange, quoteNumberOf } from '#shared-calc/jobs/issue-quote.ts';
 import { derive, type Derived, type DerivedJob } from '#shared-calc/derive/derived.ts';
 import type { Result } from '#shared-calc/result.ts';
@@ -40,7 +41,7 @@ function issueOpen(book: Book, derived: Derived, { job, reason: asked }: Asked):
   const reason = readReason(records, asked);
   if (!reason.ok) return refuse(sayActFault(reason.fault));
   if (job.keys.length === 0) return refuse(`${id} has no size yet, so there is nothing to quote.`);
-  const sums = job.sums();
+  const sums = readyToIssue(job.known(), derived.workshop);
   if (!sums.ok) return refuse(sayOrderFault(sums.fault, calledByLines(job.bench.input())));
   const number = book.nextQuote(quoteNumberOf(records, id));
   const body = freezeQuote(records, job, sums.value, { ...number, issuedOn });

@@ -15,6 +15,14 @@ function sayNote(note: OpeningNote, book: string): readonly string[] {
       return [];
     case 'backup-failed':
       return [`Today's backup of ${book} could not be made: ${sayBookFault(note.fault, book)}`];
+    case 'backup-unsound':
+      return [
+        `${book} does not agree with its own journal, so it was not backed up today; the earlier backups stay. Look through the book: book check says what is wrong.`,
+      ];
+    case 'log-aside':
+      return [
+        `${book} was put in the place of another file, whose last edits are not in it. They lie in ${basename(note.file)}.`,
+      ];
     case 'migrated':
       return [`${book} was brought to the form of this Loamwright; a copy as it was lies with its backups.`];
     case 'recipe-worked':

@@ -4,11 +4,12 @@ import { basename } from 'node:path';
 
 import type { Book } from '#electron/book/book.ts';
 import { openBook } from '#electron/book/open-book.ts';
-import type { BookInfo, Output } from '#shared-calc/contract/channels.ts';
+import { sayBookFault } from '#electron/book/say-book-fault.ts';
+import type { BookInfo } from '#shared-calc/contract/channels.ts';
 import type { News } from '#shared-calc/contract/news.ts';
 import { ok } from '#shared-calc/result.ts';
 
-import { readRecent, rememberRecent } from './recent-books.ts';
+import { rememberRecent } from './recent-books.ts';
 import { sayOpeningNotes } from './say-opening-note.ts';
 
 export interface SessionOptions {
@@ -18,6 +19,8 @@ export interface SessionOptions {
   readonly onNews: (news: News) => void;
   /** File of the list of recent books. */
   readonly recentFile: string;
+  /** File of the log of faults, if there is one. */
+  readonly logFile?: string;
   /** Folder of the demo workshop's files; by default the one in the source tree. */
   readonly demoFolder?: string;
 }
@@ -35,7 +38,6 @@ export interface Session {
   /** Announces what another process has written, if anything; makes the day's backup on a new day. */
   readonly look: () => void;
   readonly now: () => News;
-  readonly recent: () => { readonly ok: true; readonly value: Output<'file.recent'> };
 }
 
 interface OpenBook {
@@ -45,6 +47,8 @@ interface OpenBook {
   /** The last revision announced to clients. */
   announced: number;
   savedAt: string;
+  /** Whether clients know that the file has gone. */
+  isGone: boolean;
 }
 
 export function openSession(first: Book, options: SessionOptions): Session {
@@ -61,6 +65,11 @@ export function openSession(first: Book, options: SessionOptions): Session {
     onNews(now());
   }
   function look(): void {
+    const gone = current.book.gone() !== undefined;
+    if (gone !== current.isGone) onNews({ is: 'gone', opening: current.opening });
+    current.isGone = gone;
+    if (gone) return;
+    current.book.settle();
     if (current.book.revision() !== current.announced) announce();
     if (today() === day) return;
     day = today();
@@ -80,7 +89,6 @@ export function openSession(first: Book, options: SessionOptions): Session {
     wrote: announce,
     look,
     now,
-    recent: () => ok({ paths: [...new Set([current.book.path, ...readRecent(recentFile)])] }),
   };
 }
 
@@ -91,6 +99,7 @@ function openedBook(book: Book): OpenBook {
     notices: sayOpeningNotes(book.notes, book.path),
     announced: book.revision(),
     savedAt: statSync(book.path).mtime.toISOString(),
+    isGone: false,
   };
 }
 
@@ -107,7 +116,15 @@ function infoOf({ book, opening, notices, savedAt }: OpenBook, today: string): B
     ...(redo !== undefined && { redo }),
     notices: [...notices],
     today,
+    ...goneOf(book),
   };
+}
+
+function goneOf(book: Book): Pick<BookInfo, 'gone'> {
+  const how = book.gone();
+  if (how === undefined) return {};
+  const says = sayBookFault({ kind: 'gone', how }, basename(book.path));
+  return { gone: { says, cure: how === 'written over' ? 'open what is there' : 'put back' } };
 }
 
 /** Opening a book makes the day's backup; a book that is open past midnight is opened once more for it. */

@@ -24,14 +24,16 @@ export interface BenchActs {
   /** Names a size within this job. Returns a sentence if refused. An empty text restores the tank's name. */
   readonly nameSize: (column: string, label: string) => string | undefined;
   readonly putAway: (column: string) => void;
+  /** Moves a size to a place among the sizes, from 0 at the left. */
+  readonly moveSize: (column: string, to: number) => void;
+  readonly sendToHouse: (place: BoxPlace) => void;
+  /** Makes the cell's value, or `typed`, hold for the whole job. */
+  readonly holdForJob: (place: BoxPlace, typed?: string) => string | undefined;
 }
 
 /** The same, plus the acts of the side panel and of the dialogs over the bench. */
 export interface AllBenchActs extends BenchActs {
   readonly backToHouse: (place: BoxPlace) => void;
-  readonly sendToHouse: (place: BoxPlace) => void;
-  /** Makes the cell's value, or `typed`, hold for the whole job. */
-  readonly holdForJob: (place: BoxPlace, typed?: string) => string | undefined;
   readonly writeNote: (place: BoxPlace, note: string) => void;
   /** Records who asked for the local value. */
   readonly sayWhoAsked: (place: BoxPlace, by: 'client' | 'us') => string | undefined;

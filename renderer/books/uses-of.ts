@@ -1,3 +1,4 @@
+import { allLines } from '#shared-calc/recipe/lines-of.ts';
 import { usualSupplier } from '#shared-calc/buy/pack-prices.ts';
 import { WORK_GROUP } from '#shared-calc/price/quote-rules.ts';
 import type { RecordKind, Records, Size } from '#shared-calc/records/records.ts';
@@ -39,7 +40,7 @@ const users: Readonly<Partial<Record<RecordKind, UsersOf>>> = {
   ],
   material: (id, records) => [
     ...named(
-      records.line,
+      allLines(records),
       (line) => line.material === id,
       ({ name, recipe }) => `${name} of ${recipe}`,
     ),
@@ -82,7 +83,7 @@ const users: Readonly<Partial<Record<RecordKind, UsersOf>>> = {
     ),
   margin: (id, records) => [
     ...named(
-      records.line,
+      allLines(records),
       (line) => line.group === id,
       ({ name, recipe }) => `${name} of ${recipe}`,
     ),
@@ -96,7 +97,7 @@ const users: Readonly<Partial<Record<RecordKind, UsersOf>>> = {
   rate: (id, records) => [
     ...(pricedBy.has(id) ? ['the price of every hour'] : []),
     ...named(
-      records.line,
+      allLines(records),
       (line) => line.who === id,
       ({ name, recipe }) => `${name} of ${recipe}`,
     ),
@@ -126,7 +127,7 @@ function jobsWith(has: (size: Size) => boolean, records: Records): readonly stri
 }
 
 function named<R>(
-  list: ReadonlyMap<string, R>,
+  list: ReadonlyMap<string, R> | readonly R[],
   uses: (record: R) => boolean,
   say: (record: R) => string,
 ): readonly string[] {

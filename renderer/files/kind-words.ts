@@ -30,6 +30,7 @@ const words: Readonly<Record<string, string>> = {
   actual: 'things measured',
   done: 'things done',
   houseChange: 'house changes',
+  tableView: 'views of tables',
 };
 
 /** A kind of record in words; a kind from a newer program keeps its own name. */

@@ -1,20 +1,39 @@
 import { useState } from 'preact/hooks';
 import { ChoiceField, TextField } from '#renderer/kit/field.tsx';
+import { offeredBeginnings } from '#shared-calc/contract/beginnings.ts';
 import type { FilePart } from './file-part.ts';
 import { DialogFoot } from './dialog-foot.tsx';
 
-const kinds = [
-  { value: 'plain', label: 'for a workshop of your own' },
-  { value: 'demo', label: 'the demo workshop, to try things in' },
-] as const;
+const GUESSES = 'house, guesses';
+const kinds: readonly { readonly value: string; readonly label: string; readonly holds: string }[] =
+  offeredBeginnings.flatMap(({ start, label, holds }) => [
+    { value: start, label, holds },
+    ...(start === 'house'
+      ? [
+          {
+            value: GUESSES,
+            label: `${label}, and the demo’s prices as guesses`,
+            holds: `${holds} The demo’s prices stand in as guesses: with them a quote is worked, but not issued.`,
+          },
+        ]
+      : []),
+  ]);
 
-/** A new book: the demo's, or one that has the house recipes and the catalogues but no names and prices. */
+/** A new book and what it begins with. */
 export function NewPart({ api, done }: FilePart) {
-  const [path, setPath] = useState('');
-  const [kind, setKind] = useState<string>('plain');
+  const [name, setName] = useState('');
+  const { desktop } = api;
+  const [kind, setKind] = useState<string>('house');
   const [wrong, setWrong] = useState<string>();
   const make = async () => {
-    const made = await api.call('file.new', { path, demo: kind === 'demo' });
+    const guesses = kind === GUESSES;
+    const start = offeredBeginnings.find((each) => each.start === kind)?.start ?? 'house';
+    const begun = { start, ...(guesses && { guesses }) };
+    if (desktop) {
+      done();
+      return desktop.make(begun);
+    }
+    const made = await api.call('file.new', { name, ...begun });
     if (!made.ok) return setWrong(made.fault.says);
     api.say(`${made.value.name} is open.`);
     done();
@@ -26,21 +45,19 @@ export function NewPart({ api, done }: FilePart) {
         value={kind}
         options={kinds}
         choose={setKind}
-        hint={
-          kind === 'demo'
-            ? 'Names, prices, stock and a job are invented.'
-            : 'House recipes, tanks, goods, plants and cultures stay; prices, stock and clients do not.'
-        }
+        hint={kinds.find(({ value }) => value === kind)?.holds ?? ''}
       />
-      <TextField
-        label="File, with its whole folder"
-        text={path}
-        typing={setPath}
-        enter={() => void make()}
-        wrong={wrong}
-        hint="The ending .loamwright is put on"
-      />
-      <DialogFoot done={done} act="Make it" may={path.trim() !== ''} run={() => void make()} />
+      {!desktop && (
+        <TextField
+          label="Name of the book"
+          text={name}
+          typing={setName}
+          enter={() => void make()}
+          wrong={wrong}
+          hint="It is made in the program’s own folder"
+        />
+      )}
+      <DialogFoot done={done} act="Make it" may={desktop !== undefined || name.trim() !== ''} run={() => void make()} />
     </>
   );
 }

@@ -10,6 +10,8 @@ export interface PlaceAct {
 export interface QuietLineView {
   /** `Saved 14:02`, or what has been saving for more than a second. */
   readonly saved: string;
+  /** Nothing is kept at present: why, and the act that helps. */
+  readonly trouble?: { readonly says: string; readonly act?: PlaceAct };
   /** What *Undo* and *Redo* would revert or restore; absent if there is nothing. */
   readonly undo?: string;
   readonly redo?: string;

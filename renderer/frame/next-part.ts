@@ -3,6 +3,7 @@ const parts = [
   'nav[aria-label="Places"] [aria-current]',
   '#work .ag-cell[data-chosen], #work .ag-cell[tabindex="-1"], #work h1',
   '#side-panel',
+  '#help-panel',
   'footer button',
 ];
 
@@ -10,7 +11,7 @@ const parts = [
 export function focusNextPart(page: Document, back: boolean): void {
   const there = parts.flatMap((part) => {
     const at = firstOf(page, part);
-    return at ? [at] : [];
+    return at?.checkVisibility() ? [at] : [];
   });
   const here = there.findIndex((at) => regionOf(at)?.contains(page.activeElement));
   const next = here < 0 ? 0 : (here + (back ? there.length - 1 : 1)) % there.length;
@@ -27,5 +28,5 @@ function firstOf(page: Document, list: string): HTMLElement | undefined {
 }
 
 function regionOf(at: HTMLElement): Element | null {
-  return at.closest('nav[aria-label="Places"], #work, #side-panel, footer');
+  return at.closest('nav[aria-label="Places"], #work, #side-panel, #help-panel, footer');
 }

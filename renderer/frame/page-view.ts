@@ -1,6 +1,7 @@
 import type { ReadonlySignal } from '@preact/signals';
 import type { ComponentChildren } from 'preact';
 import type { PlaceAct, QuietLineActs, QuietLineView } from './frame-view.ts';
+import type { HelpState } from '#renderer/help/help-state.ts';
 import type { Route } from './place-route.ts';
 
 /** What a view shows on the page. */
@@ -48,6 +49,7 @@ export interface PageView {
   readonly keys: readonly (readonly [key: string, does: string])[];
   /** Call within a component: it follows the signals that are read. */
   readonly place: (route: Route) => PlaceView;
+  readonly help: HelpState;
   readonly nextFlag: (back: boolean) => void;
   /** Shows in the status line what failed. */
   readonly refuse: (sentence: string) => void;

@@ -1,8 +1,8 @@
 import type { ReadonlySignal } from '@preact/signals';
-import { useEffect, useRef, useState } from 'preact/hooks';
+import { useEffect, useRef } from 'preact/hooks';
+import { HelpPanel } from '#renderer/help/help-panel.tsx';
 import { Workspace } from './workspace.tsx';
 import { FindField } from './find-field.tsx';
-import { KeysDialog } from './keys-dialog.tsx';
 import { onMovingOn } from './moving-on.ts';
 import { focusNextPart } from './next-part.ts';
 import { pageAct } from './page-keys.ts';
@@ -21,7 +21,7 @@ interface PageParts {
 /** The page: the view that the link names, and the keys that work everywhere. */
 export function Page({ page, route }: PageParts) {
   const find = useRef<HTMLInputElement>(null);
-  const [keysOpen, setKeysOpen] = useState(false);
+  const { help } = page;
   const here = route.value;
   const title = places.find((place) => place.id === here.place)?.title ?? '';
   const view = page.place(here);
@@ -30,38 +30,37 @@ export function Page({ page, route }: PageParts) {
   }, [title, view.about]);
   useFocusOnPlaceChange(here.place);
   useEffect(page.moveOn, [here]);
+  useEffect(() => help.follow(), [here.place]);
   useEffect(() => onMovingOn(document, page.moveOn), []);
   useEffect(() => {
-    const run = (act: PageAct) =>
-      runPageAct(act, { page, find: find.current, turnKeys: () => setKeysOpen((open) => !open) });
+    const run = (act: PageAct) => runPageAct(act, { page, find: find.current });
     return listenForKeys(run);
   }, []);
   return (
-    <>
-      <Workspace
-        here={here.place}
-        workshop={page.workshop.value}
-        jobs={page.jobs}
-        work={
-          <main id="work" tabIndex={-1} key={here.place}>
-            <PlaceTop
-              title={title}
-              entry={entryOf(here.place)}
-              here={here.place}
-              about={view.about}
-              aside={view.aside}
-              acts={view.acts}
-            >
-              {view.find && <FindField {...view.find} field={find} refuse={page.refuse} />}
-            </PlaceTop>
-            {view.work}
-          </main>
-        }
-        sidePanel={view.sidePanel}
-        line={<QuietLine view={page.line} acts={page.lineActs} keys={page.keys} />}
-      />
-      {keysOpen && <KeysDialog close={() => setKeysOpen(false)} />}
-    </>
+    <Workspace
+      here={here.place}
+      workshop={page.workshop.value}
+      jobs={page.jobs}
+      work={
+        <main id="work" tabIndex={-1} key={here.place}>
+          <PlaceTop
+            title={title}
+            entry={entryOf(here.place)}
+            here={here.place}
+            about={view.about}
+            aside={view.aside}
+            acts={view.acts}
+          >
+            {view.find && <FindField {...view.find} field={find} refuse={page.refuse} />}
+          </PlaceTop>
+          {view.work}
+        </main>
+      }
+      sidePanel={view.sidePanel}
+      help={help.isOpen.value ? <HelpPanel help={help} here={here.place} /> : undefined}
+      showHelp={() => help.show()}
+      line={<QuietLine view={page.line} acts={page.lineActs} keys={page.keys} />}
+    />
   );
 }
 
@@ -78,17 +77,15 @@ function useFocusOnPlaceChange(place: string): void {
 interface Reach {
   readonly page: PageView;
   readonly find: HTMLInputElement | null;
-  /** Opens and closes the list of keys. */
-  readonly turnKeys: () => void;
 }
 
-function runPageAct(act: PageAct, { page, find, turnKeys }: Reach): void {
+function runPageAct(act: PageAct, { page, find }: Reach): void {
   const acts: Readonly<Record<PageAct, () => void>> = {
     find: () => {
       find?.focus();
       find?.select();
     },
-    keys: turnKeys,
+    help: () => (page.help.isOpen.peek() ? page.help.close() : page.help.show()),
     undo: page.lineActs.undo,
     redo: page.lineActs.redo,
     'next flag': () => page.nextFlag(false),

@@ -13,8 +13,12 @@ interface QuietLineParts {
 /** What is saved, what *Undo* reverts, the last message, and the keys of the view. */
 export function QuietLine({ view: { value: view }, acts, keys }: QuietLineParts) {
   return (
-    <footer class={css['line']}>
+    <footer class={css['line']} data-trouble={view.trouble ? '' : undefined}>
       <span role="status">{view.saved}</span>
+      <span class={css['trouble']} role="alert">
+        {view.trouble?.says}
+        {view.trouble?.act && <Button onClick={view.trouble.act.run}>{view.trouble.act.label}</Button>}
+      </span>
       <Step act={actNames.undo} does={view.undo} run={acts.undo} />
       <Step act={actNames.redo} does={view.redo} run={acts.redo} />
       <span class={css['said']} data-refused={view.said?.refused === true ? '' : undefined} role="alert">

@@ -2,6 +2,8 @@ import type { PlaceEntry, PlaceId } from '#shared-calc/contract/places.ts';
 import { placeGroups } from '#shared-calc/contract/places.ts';
 import { JobSwitch } from './job-switch.tsx';
 import type { JobSwitchView } from './page-view.ts';
+import { Button } from '#renderer/kit/button.tsx';
+import { actNames } from '#shared-calc/words/act-names.ts';
 import { writeRoute } from './place-route.ts';
 import css from './rail.module.css';
 
@@ -11,10 +13,11 @@ interface RailView {
   readonly workshop: string;
   /** The open job, at the head of the views that work on it. */
   readonly jobs: JobSwitchView | undefined;
+  readonly showHelp: () => void;
 }
 
 /** The views at the left, in their groups; the current one is marked. */
-export function Rail({ here, workshop, jobs }: RailView) {
+export function Rail({ here, workshop, jobs, showHelp }: RailView) {
   return (
     <nav class={css['rail']} aria-label="Places">
       <p class={css['name']}>
@@ -31,7 +34,12 @@ export function Rail({ here, workshop, jobs }: RailView) {
           </ul>
         </div>
       ))}
-      <p class={css['workshop']}>{workshop}</p>
+      <div class={css['foot']}>
+        <Button look="plain" onClick={showHelp}>
+          {actNames.help} <kbd>F1</kbd>
+        </Button>
+        <p class={css['workshop']}>{workshop}</p>
+      </div>
     </nav>
   );
 }

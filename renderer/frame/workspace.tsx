@@ -13,21 +13,28 @@ interface WorkspaceParts {
   readonly work: ComponentChildren;
   /** The side panel, if the view has one. */
   readonly sidePanel?: ComponentChildren;
+  /** The help panel, while it is open. */
+  readonly help: ComponentChildren;
+  readonly showHelp: () => void;
   readonly line: ComponentChildren;
 }
 
 /** The whole page: views at the left, the work, the side panel at the right, the status line below. */
-export function Workspace({ here, workshop, jobs, work, sidePanel, line }: WorkspaceParts) {
+export function Workspace({ here, workshop, jobs, work, sidePanel, help, showHelp, line }: WorkspaceParts) {
   return (
-    <div class={sidePanel === undefined ? `${css['page']} ${css['withoutPanel']}` : css['page']}>
+    <div
+      class={sidePanel === undefined ? `${css['page']} ${css['withoutPanel']}` : css['page']}
+      data-help={help === undefined ? undefined : ''}
+    >
       <SignDrawings />
       <DrawingPatterns />
       <a class={css['skip']} href="#work" onClick={focusWork}>
         To the work
       </a>
-      <Rail here={here} workshop={workshop} jobs={jobs} />
+      <Rail here={here} workshop={workshop} jobs={jobs} showHelp={showHelp} />
       {work}
       {sidePanel}
+      {help}
       {line}
     </div>
   );

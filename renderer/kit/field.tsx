@@ -69,11 +69,13 @@ interface SettledFieldParts extends Named {
   readonly settle: (text: string) => string | undefined;
   readonly lines?: boolean;
   readonly longest?: number;
+  /** The id of a datalist to pick from. */
+  readonly list?: string;
 }
 
 /** A text field that saves on Enter or on blur; Escape restores the stored text. */
 export function SettledField(parts: SettledFieldParts) {
-  const { label, of, unit, hint, figure, lines = false, longest = 2_000 } = parts;
+  const { label, of, unit, hint, figure, lines = false, longest = 2_000, list } = parts;
   const id = useOwnId();
   const { written, write, wrong, leave, back } = useWritten(parts);
   const onKeyDown = (event: KeyboardEvent) => {
@@ -98,7 +100,7 @@ export function SettledField(parts: SettledFieldParts) {
         {lines ? (
           <textarea {...field} rows={4} onInput={(event) => write(event.currentTarget.value)} />
         ) : (
-          <input {...field} onInput={(event) => write(event.currentTarget.value)} />
+          <input {...field} list={list} onInput={(event) => write(event.currentTarget.value)} />
         )}
         {unit !== undefined && unit !== '' && <span class={css['unit']}>{unit}</span>}
       </span>

@@ -1,3 +1,4 @@
+import { actNames } from '#shared-calc/words/act-names.ts';
 import { Fragment } from 'preact';
 import { useRef } from 'preact/hooks';
 import { Sign } from '#renderer/frame/sign.tsx';
@@ -68,7 +69,7 @@ function CellWorking({ view, acts }: { readonly view: PanelView; readonly acts: 
           {view.house?.canHold === true && (
             <Buttons apart>
               <Button title="This value for all sizes of the job" onClick={acts.forWholeJob}>
-                For the whole job
+                {actNames.wholeJob}
               </Button>
             </Buttons>
           )}

@@ -2,11 +2,13 @@ import type { PlaceView } from '#renderer/frame/page-view.ts';
 import type { PlaceId } from '#shared-calc/contract/places.ts';
 import type { Route } from '#renderer/frame/place-route.ts';
 import type { PageStore } from '#renderer/store/page-store.ts';
+import { aboutPlace } from './about/about-place.tsx';
 import { animalBookPlace } from './animal-book/animal-book-place.tsx';
 import { benchPlace } from './bench/bench-place.tsx';
 import { cultureBookPlace } from './culture-book/culture-book-place.tsx';
 import { culturesPlace } from './cultures/cultures-place.tsx';
 import { functionBookPlace } from './function-book/function-book-place.tsx';
+import { keysPlace } from './keys/keys-place.tsx';
 import { jobApi } from '#renderer/store/job-api.ts';
 import { jobsPlace } from './jobs/jobs-place.tsx';
 import { materialBookPlace } from './material-book/material-book-place.tsx';
@@ -51,5 +53,7 @@ export function openPlaces(store: PageStore): Readonly<Record<PlaceId, (route: R
     'rate-book': rateBookPlace(book),
     'function-book': functionBookPlace(book),
     workshop: workshopPlace(book),
+    keys: keysPlace(),
+    about: aboutPlace(book),
   };
 }

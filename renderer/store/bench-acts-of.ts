@@ -57,6 +57,7 @@ export function benchActs({ book, session, takeSize, choose, editHouse = atOnce 
     copySize: (column) => void onJob((job) => doAct('copySize', { job, column })),
     nameSize: (column, label) => onJob((job) => doAct('nameSize', { job, column, label })),
     putAway: (column) => void onJob((job) => doAct('dropSize', { job, column })),
+    moveSize: (column, to) => void onJob((job) => doAct('moveSize', { job, column, to })),
     backToHouse: (place) => clear([place]),
     sendToHouse: (place) =>
       void onJob((job) => {

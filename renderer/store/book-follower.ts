@@ -84,6 +84,8 @@ export function bookFollower(parts: FollowerParts): BookFollower {
     hear: (news) => {
       if (news.is === 'away') reached.value = false;
       else if (news.is === 'back') comeBack(state);
+      else if (news.is === 'gone')
+        void state.bridge.call('book.info', {}).then((info) => info.ok && (state.info.value = info.value));
       else if (news.is === 'opened' || news.opening !== state.info.peek().opening) state.mustRead = true;
       else state.announced = Math.max(state.announced, news.revision);
       if (news.is !== 'away') void drain();

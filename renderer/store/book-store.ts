@@ -12,6 +12,7 @@ import type { Records } from '#shared-calc/records/records.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
 import type { ActFault } from '#shared-calc/acts/act-fault.ts';
 import { calledByLines } from '#shared-calc/words/called-by-words.ts';
+import { lineById } from '#shared-calc/recipe/lines-of.ts';
 import { sayActFault } from '#shared-calc/words/say-act-fault.ts';
 import { bookFollower, type BookFollower } from './book-follower.ts';
 import type { Clock } from './clock.ts';
@@ -49,6 +50,7 @@ export interface BookStore extends Omit<Speaking, 'refuse'> {
   readonly restore: (file: string) => Promise<Result<Written, string>>;
   /** Channels that read, and channels that work on files. */
   readonly call: Bridge['call'];
+  readonly desktop: Bridge['desktop'];
   readonly onAsk: (listener: (ask: PageAsk) => void) => () => void;
   readonly close: () => void;
 }
@@ -68,8 +70,11 @@ export function openBookStore({ bridge, clock, first }: BookParts): BookStore {
   const waiting = computed(() => editsIn(steps.value).length);
   const { info, reached } = follower;
   const derived = derivedFrom(records, info);
+  const putBack = () =>
+    void bridge.call('file.putBack', {}).then((done) => !done.ok && speaking.refuse(done.fault.says));
   const line = computed<QuietLineView>(() => ({
     saved: savedNow(follower, waiting.value),
+    ...troubleOf({ reached: reached.value, info: info.value }, putBack),
     ...stepsBack(info.value, editsIn(steps.value)),
     ...(said.value && { said: said.value }),
   }));
@@ -97,6 +102,7 @@ export function openBookStore({ bridge, clock, first }: BookParts): BookStore {
     issue: (job, reason = {}) => new Promise((told) => follower.put({ act: 'issue', job, reason, told })),
     restore: (file) => new Promise((told) => follower.put({ act: 'restore', file, told })),
     call: bridge.call,
+    desktop: bridge.desktop,
     ...speaking,
     refuse: (sentence) => {
       speaking.refuse(sentence);
@@ -105,6 +111,17 @@ export function openBookStore({ bridge, clock, first }: BookParts): BookStore {
     onAsk: (listener) => asking(asks, listener),
     close: bridge.onChanged((news) => hear(news, asks, follower)),
   };
+}
+
+/** Nothing is kept while the service is away or the file of the book has gone. */
+function troubleOf(
+  { reached, info: { gone } }: { readonly reached: boolean; readonly info: BookInfo },
+  putBack: () => void,
+): Pick<QuietLineView, 'trouble'> {
+  if (!reached) return { trouble: { says: 'What is written now is not kept until it answers again.' } };
+  if (!gone) return {};
+  const label = gone.cure === 'put back' ? 'Put it back' : 'Open what is there';
+  return { trouble: { says: gone.says, act: { label, run: putBack } } };
 }
 
 function savedNow({ info, reached, slow }: BookFollower, waiting: number): QuietLineView['saved'] {
@@ -130,7 +147,7 @@ function inWords(done: Result<Change, ActFault>, { records, lines }: Derived, in
   if (done.ok) return done;
   const named = new Map<string, unknown>(Object.entries(input ?? {}));
   const recipe =
-    records.job.get(String(named.get('job')))?.recipe ?? records.line.get(String(named.get('line')))?.recipe;
+    records.job.get(String(named.get('job')))?.recipe ?? lineById(records, String(named.get('line')))?.recipe;
   return failed(sayActFault(done.fault, calledByLines({ lines: lines(recipe ?? ''), columns: [] })));
 }
 

@@ -1,7 +1,8 @@
 import { signal, type ReadonlySignal } from '@preact/signals';
 import { runAct, type Act } from '#shared-calc/acts/act.ts';
 import { actTable, type ActInputs } from '#shared-calc/acts/all-acts.ts';
-import { lineEdits, type LineEdit } from '#shared-calc/acts/house-log.ts';
+import { editsIn } from '#shared-calc/acts/house-log.ts';
+import type { LineEdit } from '#shared-calc/jobs/line-edits.ts';
 import type { HouseEdit } from '#shared-calc/acts/house-acts.ts';
 import { worksOtherwise } from '#shared-calc/jobs/house-changes.ts';
 import type { BookStore } from './book-store.ts';
@@ -42,9 +43,11 @@ export function houseAsk(book: Pick<BookStore, 'derived' | 'doAct'>): HouseAsk {
       const derived = book.derived.peek();
       const act: Act = actTable[edit.act];
       const done = runAct(act, derived, edit.input);
-      const edits = done.ok ? lineEdits(done.value) : [];
+      const all = done.ok ? editsIn(derived.records, done.value) : [];
+      const edits = all.filter(({ how }) => how === undefined);
       const recipe = edits[0]?.recipe ?? '';
-      const isOpen = [...derived.records.job.values()].some((job) => job.recipe === recipe && job.state !== 'closed');
+      const recipes = new Set(all.map((each) => each.recipe));
+      const isOpen = [...derived.records.job.values()].some((job) => recipes.has(job.recipe) && job.state !== 'closed');
       if (!isOpen || !edits.some(({ before, after }) => worksOtherwise(before, after))) return direct();
       const leave = () => {
         asked.value = undefined;

@@ -10,6 +10,7 @@ import type { FieldIssue, RecordFault, RecordName } from '#shared-calc/records/b
 import type { Misfit } from '#shared-calc/records/misfit.ts';
 import type { Job } from '#shared-calc/records/records.ts';
 import type { LineNameFault } from '#shared-calc/rule/line-name.ts';
+import type { FamilyFault, InRecipe } from './family-fault.ts';
 import type { HouseFault } from './house-fault.ts';
 import type { RefusedRow } from './import-list.ts';
 import type { UseFault } from './move-use.ts';
@@ -32,7 +33,9 @@ export type Need =
   | Break
   | { readonly is: 'program'; readonly what: string; readonly why: string }
   | { readonly is: 'use'; readonly use: UseName }
-  | { readonly is: 'written'; readonly job: string };
+  | { readonly is: 'written'; readonly job: string }
+  /** A recipe that inherits the line changes it. */
+  | { readonly is: 'changed below'; readonly recipe: string };
 
 /** A cell that refuses the text typed into it. */
 export interface RefusedCell {
@@ -84,7 +87,7 @@ export type ActFault =
   | { readonly kind: 'uneven-coins'; readonly record: RecordName; readonly amount: string }
   | { readonly kind: 'cells-refused'; readonly cells: readonly RefusedCell[] }
   /** The cell is not written over, so there is nothing to take back, note or set for the whole job. */
-  | { readonly kind: 'nothing-written'; readonly what: 'back' | 'note' | 'asker' | 'whole job' }
+  | { readonly kind: 'nothing-written'; readonly what: 'back' | 'note' | 'asker' | 'whole job' | 'tank' }
   /** A measurement of a tank cannot be set for the whole house. */
   | { readonly kind: 'tank-measure'; readonly line: string }
   | { readonly kind: 'code-taken'; readonly code: string }
@@ -178,6 +181,8 @@ export type ActFault =
   /** `words` count what differs: 2 boxes. */
   | { readonly kind: 'differs-from-quote'; readonly job: string; readonly quote: string; readonly words: string }
   | HouseFault
+  | FamilyFault
+  | InRecipe<ActFault>
   | { readonly kind: 'half-a-reason'; readonly lacks: 'reason' | 'who' }
   | { readonly kind: 'no-place-collected' }
   | { readonly kind: 'nobody-signs' }

@@ -2,13 +2,17 @@ import type { Act } from './act.ts';
 import * as books from './book-acts.ts';
 import * as cells from './cell-acts.ts';
 import * as animals from './animal-acts.ts';
+import { copyRecipe } from './copy-recipe.ts';
+import * as families from './family-acts.ts';
+import * as tankLines from './tank-line-acts.ts';
 import { did } from './did-act.ts';
 import * as houses from './house-acts.ts';
 import { takeInList } from './import-acts.ts';
 import * as jobs from './job-acts.ts';
 import * as recipes from './recipe-acts.ts';
-import { rescaleCoins } from './rescale-coins.ts';
+import { chooseCurrency, rescaleCoins } from './rescale-coins.ts';
 import * as sizes from './size-acts.ts';
+import { moveSize } from './size-order.ts';
 import * as batches from './batch-acts.ts';
 import * as keeps from './keep-acts.ts';
 import * as measures from './measure-acts.ts';
@@ -31,6 +35,7 @@ const acts = {
   removeAll: books.removeAll,
   takeInList,
   rescaleCoins,
+  chooseCurrency,
   addLine: recipes.addLine,
   renameLine: recipes.renameLine,
   moveLine: recipes.moveLine,
@@ -39,7 +44,12 @@ const acts = {
   writeLine: recipes.writeLine,
   moveUse: recipes.moveUse,
   writeRecipe: recipes.writeRecipe,
-  copyRecipe: recipes.copyRecipe,
+  copyRecipe,
+  forkRecipe: families.forkRecipe,
+  takeFromParent: families.takeFromParent,
+  sendToParent: families.sendToParent,
+  writeLineFor: tankLines.writeLineFor,
+  keepForTank: tankLines.keepForTank,
   proposeHouse: houses.proposeHouse,
   editHouse: houses.editHouse,
   forceHouse: houses.forceHouse,
@@ -70,6 +80,7 @@ const acts = {
   dropSize: sizes.dropSize,
   setCount: sizes.setCount,
   nameSize: sizes.nameSize,
+  moveSize,
   setAnimals: sizes.setAnimals,
   putIn: store.putIn,
   correctLot: store.correctLot,

@@ -1,7 +1,9 @@
 import { z } from 'zod';
 import { wordsOfKind } from '#shared-calc/fields/kind-names.ts';
 import { fieldsOf } from '#shared-calc/fields/record-fields.ts';
+import { putRecords } from '#shared-calc/jobs/put-records.ts';
 import { WORK_GROUP } from '#shared-calc/price/quote-rules.ts';
+import { lineById } from '#shared-calc/recipe/lines-of.ts';
 import type { RecordName } from '#shared-calc/records/book-fault.ts';
 import { AddedSchema, KindSchema } from '#shared-calc/records/change-schema.ts';
 import {
@@ -13,7 +15,7 @@ import {
   type Change,
 } from '#shared-calc/records/change.ts';
 import { misfitOf } from '#shared-calc/records/misfit.ts';
-import type { RecordKind, Records } from '#shared-calc/records/records.ts';
+import type { Difference, Line, RecordKind, Records } from '#shared-calc/records/records.ts';
 import { meantBy, referencesOf, usersOf } from '#shared-calc/records/references.ts';
 import { sameData } from '#shared-calc/records/same-data.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
@@ -21,7 +23,9 @@ import { act } from './act.ts';
 import type { ActFault, Need } from './act-fault.ts';
 import { findRecord } from './find-record.ts';
 import { needsOf } from './line-breaks.ts';
+import { familyFault } from './family-check.ts';
 import { lineFault } from './line-fault.ts';
+import { linesWritten } from './line-changes.ts';
 import { recordAdded, recordChanged } from './record-changes.ts';
 
 /** Adds a record to a book or replaces the one with its id. */
@@ -50,7 +54,8 @@ export const putAll = act<z.infer<typeof PutAll>>({
       if (fault) return failed(fault);
       const change = putRecord(now, each);
       // Lines are checked against each other, codes of goods against those of other goods.
-      if (['line', 'tank', 'material', 'plant'].includes(each.kind)) now = applyChange(now, change);
+      if (['line', 'recipe', 'difference', 'tank', 'material', 'plant'].includes(each.kind))
+        now = applyChange(now, change);
       changes.push(change);
     }
     const [only] = changes;
@@ -60,10 +65,18 @@ export const putAll = act<z.infer<typeof PutAll>>({
 });
 
 function putRecord(records: Records, { kind, record }: Added): Change {
+  if (kind === 'line') return linePut(records, record);
   const from = records[kind].get(record.id);
   if (!from) return recordAdded(`${wordsOfKind(kind)} ${record.id} added`, kind, record);
   const name = kind === 'workshop' ? 'the workshop' : record.id;
   return recordChanged(`${changedFields(kind, from, record)} of ${name}`, kind, { from, to: record });
+}
+
+/** A line that its recipe inherits becomes a difference. */
+function linePut(records: Records, line: Line): Change {
+  const from = lineById(records, line.id);
+  const label = from ? `${changedFields('line', from, line)} of ${line.id}` : `line ${line.id} added`;
+  return linesWritten(records, label, [line]);
 }
 
 /** Headings of the fields that differ between two records. */
@@ -97,7 +110,17 @@ function putFault(records: Records, input: Added): ActFault | undefined {
   const from = kind === 'workshop' ? records.workshop.get('workshop')?.coinDecimals : undefined;
   if (kind === 'workshop' && from !== undefined && from !== record.coinDecimals)
     return { kind: 'coins-change', from, to: record.coinDecimals };
-  return kind === 'line' ? lineFault(records, record) : misfitOf(input, records);
+  if (kind === 'line') return lineFault(records, record);
+  if (kind === 'difference') return differenceFault(records, record);
+  return misfitOf(input, records);
+}
+
+/** A difference is of a line that its recipe has, and leaves all that inherit it readable. */
+function differenceFault(records: Records, record: Difference): ActFault | undefined {
+  const before = { ...records, difference: putRecords(records.difference, [], [record.id]) };
+  const line = lineById(before, record.line);
+  if (line?.recipe !== record.recipe) return { kind: 'no-record', record: { kind: 'line', id: record.line } };
+  return familyFault(records, { ...records, difference: putRecords(records.difference, [record]) }, line);
 }
 
 const Name = z.strictObject({ kind: KindSchema, id: z.string() });
@@ -144,7 +167,7 @@ const owners: Readonly<Partial<Record<RecordKind, readonly RecordKind[]>>> = {
   tank: ['pack'],
   plant: ['pack'],
   pack: ['packPrice'],
-  recipe: ['line'],
+  recipe: ['line', 'difference'],
   size: ['localValue', 'quoteLine'],
 };
 
@@ -166,10 +189,21 @@ function recordOf(records: Records, { kind, id }: RecordName): readonly Added[] 
   return record ? [added(kind, record)] : [];
 }
 
-/** Lines refer to a material by its code, which is not a reference in the file. */
-function naming({ line }: Records, { kind, id }: RecordName): readonly RecordName[] {
-  if (kind !== 'material') return [];
-  return [...line.values()].filter(({ material }) => material === id).map((each) => ({ kind: 'line', id: each.id }));
+/**
+ * Lines refer to a material by its code, which is not a reference in the file; nor is what a difference has of a line, or
+ * the tanks it is for.
+ */
+function naming({ line, difference }: Records, { kind, id }: RecordName): readonly RecordName[] {
+  const lines = kind === 'material' ? [...line.values()].filter(({ material }) => material === id) : [];
+  const marks = [...difference.values()].filter(({ fields, for: tanks }) => {
+    if (kind === 'tank') return tanks?.includes(id) === true;
+    if (kind === 'material') return fields.material === id;
+    return kind === 'rate' ? fields.who === id : kind === 'margin' && fields.group === id;
+  });
+  return [
+    ...lines.map((each) => ({ kind: 'line' as const, id: each.id })),
+    ...marks.map((each) => ({ kind: 'difference' as const, id: each.id })),
+  ];
 }
 
 function distinct(names: readonly RecordName[]): readonly RecordName[] {

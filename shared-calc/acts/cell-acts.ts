@@ -14,11 +14,11 @@ import { act, type Act } from './act.ts';
 import type { ActFault, RefusedCell } from './act-fault.ts';
 import { findCell, jobCells, lineWords, writtenIn, type Cell, type CellWritten, type JobCells } from './job-cells.ts';
 import { localChange, type LocalWrite } from './local-change.ts';
-import { findRecord } from './find-record.ts';
-import { lineEdits, numbered } from './house-log.ts';
-import { houseText } from './recipe-acts.ts';
+import { findLine } from './find-record.ts';
+import { editsIn, numbered } from './house-log.ts';
+import { linesWritten } from './line-changes.ts';
+import { houseLabel, houseText } from './recipe-acts.ts';
 import { isSold } from '#shared-calc/jobs/sold-house.ts';
-import { linesOf } from '#shared-calc/recipe/lines-of.ts';
 
 const Job = z.string();
 const Place = { column: z.string().describe('The size by its key: T07, or T07#2.'), line: z.string() };
@@ -277,28 +277,25 @@ export const sendToHouse = writtenAct<z.infer<typeof SendToHouse>>({
     const { records, job, today } = cells;
     if (line.role === 'tank') return failed({ kind: 'tank-measure', line: line.name });
     // A sold job stands on lines of its own.
-    const ofHouse = findRecord(records, 'line', line.id);
+    const ofHouse = findLine(records, line.id);
     if (!ofHouse.ok) return ofHouse;
-    const lines = linesOf(records, line.recipe);
-    const house = houseText(lines, ofHouse.value, text, textInLabel(text, line, cells.display));
+    const house = houseText(records, ofHouse.value, text);
     if (!house.ok) return house;
-    const noted = note === '' ? house.value : withNote(house.value, note);
+    const label = houseLabel(ofHouse.value, textInLabel(text, line, cells.display));
+    const noted = linesWritten(records, label, [note === '' ? house.value : { ...house.value, note }]);
     const back = isSold(records, job.id) ? [] : [{ size, line: line.name, text: undefined }];
     const entry = { on: today, note, fromJob: job.id, inForceOn: today };
+    const edits = editsIn(records, noted).filter(({ how }) => how === undefined);
     const log = {
       ...noted,
-      added: numbered(
-        records,
-        lineEdits(noted).map((edit) => ({ ...edit, ...entry })),
-      ),
+      added: [
+        ...noted.added,
+        ...numbered(
+          records,
+          edits.map((edit) => ({ ...edit, ...entry })),
+        ),
+      ],
     };
-    return ok(squashChanges(house.value.label, [log, localChange(records, job.id, back, '')]));
+    return ok(squashChanges(label, [log, localChange(records, job.id, back, '')]));
   },
 });
-
-function withNote(change: Change, note: string): Change {
-  return {
-    ...change,
-    updated: change.updated.map((each) => (each.kind === 'line' ? { ...each, to: { ...each.to, note } } : each)),
-  };
-}

@@ -13,7 +13,10 @@ import { houseAnswers } from '#shared-calc/fields/house-change.ts';
 import { findJob } from '#shared-calc/jobs/find-job.ts';
 import { isSold, type SoldHouse } from '#shared-calc/jobs/sold-house.ts';
 import { inSentence, lineLabel } from '#shared-calc/recipe/line-label.ts';
-import { linesOf } from '#shared-calc/recipe/lines-of.ts';
+import { lineById, linesOf } from '#shared-calc/recipe/lines-of.ts';
+import { withLines } from '#shared-calc/recipe/write-lines.ts';
+import { diffRecords } from '#shared-calc/records/diff-records.ts';
+import type { LineEdit } from '#shared-calc/jobs/line-edits.ts';
 import { applyChange, emptyChange, squashChanges, updated, type Change } from '#shared-calc/records/change.ts';
 import type { HouseChange, Line, Records } from '#shared-calc/records/records.ts';
 import { sameData } from '#shared-calc/records/same-data.ts';
@@ -23,10 +26,11 @@ import { act, runAct, type Act } from './act.ts';
 import type { ActFault } from './act-fault.ts';
 import { sendToHouse } from './cell-acts.ts';
 import { findRecord } from './find-record.ts';
-import { lineEdits, numbered, type LineEdit } from './house-log.ts';
+import { editsIn, numbered, type LoggedEdit } from './house-log.ts';
 import { Day } from './inputs.ts';
 import { breaksOf, needsOf } from './line-breaks.ts';
 import { lineFault } from './line-fault.ts';
+import { linesWritten } from './line-changes.ts';
 import { localChange } from './local-change.ts';
 import { teachFromWatch, teachHouse } from './measure-acts.ts';
 import { changeLine, removeLine, writeLine } from './recipe-acts.ts';
@@ -51,7 +55,7 @@ export const proposeHouse = act<z.infer<typeof Propose>>({
   input: Propose,
   run: (derived, { recipe, lines, note, fromJob }) => {
     const { records } = derived;
-    const written = linesWritten(derived, recipe, lines);
+    const written = textsWritten(derived, recipe, lines);
     if (!written.ok) return written;
     const job = fromJob === undefined ? undefined : findJob(records, fromJob);
     if (job && !job.ok) return job;
@@ -60,7 +64,7 @@ export const proposeHouse = act<z.infer<typeof Propose>>({
 });
 
 /** The change that writes several lines of a recipe. */
-function linesWritten(
+function textsWritten(
   derived: Derived,
   recipe: string,
   lines: z.infer<typeof Propose>['lines'],
@@ -96,7 +100,7 @@ function proposed(
   change: Change,
   said: Said,
 ): Result<Change, ActFault> {
-  const edits = lineEdits(change);
+  const edits = editsIn(records, change).filter(({ how }) => how === undefined);
   if (edits.length === 0) return failed({ kind: 'no-house-change', recipe });
   return ok({
     ...emptyChange(`${recipe}: ${editWords(edits)} proposed`.slice(0, 300)),
@@ -107,7 +111,7 @@ function proposed(
   });
 }
 
-function editWords(edits: readonly LineEdit[]): string {
+function editWords(edits: readonly LoggedEdit[]): string {
   return edits.map((edit) => wordsOf(lineOfChange(edit))).join(', ');
 }
 
@@ -140,7 +144,7 @@ export const editHouse = act<z.infer<typeof Edit>>({
     const edit: Act = houseEdits[name];
     const done = runAct(edit, derived, input);
     if (!done.ok) return done;
-    const [first] = lineEdits(done.value);
+    const [first] = editsIn(derived.records, done.value);
     const fromJob = jobOf(input);
     const said = { note, ...(fromJob !== undefined && { fromJob }) };
     if (as === 'proposal') return proposed(derived, first?.recipe ?? '', done.value, said);
@@ -161,7 +165,7 @@ function withNote({ records, today: on }: Derived, change: Change, said: Said): 
     updated: change.updated.filter(({ kind }) => kind !== 'houseChange'),
     removed: change.removed.filter(({ kind }) => kind !== 'houseChange'),
   };
-  const entries = lineEdits(change).map((edit) => ({ ...edit, on, ...said, inForceOn: on }));
+  const entries = editsIn(records, change).map((edit) => ({ ...edit, on, ...said, inForceOn: on }));
   return { ...bare, added: [...bare.added, ...numbered(records, entries)] };
 }
 
@@ -185,7 +189,7 @@ function findProposal(records: Records, id: string): Result<HouseChange, ActFaul
 
 /** What the proposal changes of its line; what else became of the line meanwhile stays. */
 function forced(records: Records, change: HouseChange, inForceOn: string): Result<Change, ActFault> {
-  const before = records.line.get(lineOfChange(change)?.id ?? '');
+  const before = lineById(records, lineOfChange(change)?.id ?? '');
   if (change.before && !before) return failed({ kind: 'line-gone', change: change.id, line: change.before.name });
   const after = asWanted(change, before);
   const fault = after ? lineFault(records, after) : removalFault(records, before);
@@ -195,7 +199,7 @@ function forced(records: Records, change: HouseChange, inForceOn: string): Resul
   const label = `${change.id} in force: ${wordsOf(after ?? before)}`;
   return ok(
     squashChanges(label, [
-      lineWritten(label, before, after),
+      lineWritten(records, label, { before, after }),
       { ...emptyChange(''), updated: [updated('houseChange', change, to)] },
       followingAgain(records, change),
     ]),
@@ -218,10 +222,10 @@ function removalFault(records: Records, line: Line | undefined): ActFault | unde
   return line && by.length > 0 ? { kind: 'needed', record: { kind: 'line', id: line.id }, by } : undefined;
 }
 
-function lineWritten(label: string, before: Line | undefined, after: Line | undefined): Change {
-  if (before && after) return recordChanged(label, 'line', { from: before, to: after });
-  if (before) return recordRemoved(label, 'line', before);
-  return { ...emptyChange(label), added: after ? [{ kind: 'line', record: after }] : [] };
+function lineWritten(records: Records, label: string, { before, after }: Pick<LineEdit, 'before' | 'after'>): Change {
+  if (after) return linesWritten(records, label, [after]);
+  if (!before) return emptyChange(label);
+  return diffRecords(label, records, withLines(records, before.recipe, { gone: [before.id] }));
 }
 
 /** The cells of the job that it was found at follow the house again; a sold job keeps its own. */

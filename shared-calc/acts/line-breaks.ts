@@ -1,5 +1,6 @@
 import { boxReader } from '#shared-calc/bench/box-reader.ts';
 import { lineLabel } from '#shared-calc/recipe/line-label.ts';
+import { descendantsOf, lineIdIn } from '#shared-calc/recipe/family.ts';
 import { linesOf } from '#shared-calc/recipe/lines-of.ts';
 import type { Line, LocalValue, Records } from '#shared-calc/records/records.ts';
 import { namesIn } from '#shared-calc/rule/tree.ts';
@@ -37,7 +38,25 @@ export function needsOf(records: Records, line: Line): readonly Need[] {
     ...breaksWithout(records, line),
     ...(line.use === undefined ? [] : [{ is: 'use', use: line.use } as const]),
     ...jobsWriting(records, line).map((job) => ({ is: 'written', job }) as const),
+    ...neededBelow(records, line),
   ];
+}
+
+/** What recipes that inherit the line need it for. */
+function neededBelow(records: Records, line: Line): readonly Need[] {
+  return descendantsOf(records, line.recipe).flatMap((recipe): readonly Need[] => {
+    const lines = linesOf(records, recipe);
+    const here = lines.find(({ id }) => id === lineIdIn(recipe, line));
+    if (!here) return [];
+    const known = new Set(breaksWithout(records, line).map((each) => each.line));
+    const broken = breaksWithout(records, here).filter((each) => !known.has(each.line));
+    const isChanged = [...records.difference.values()].some((mark) => mark.recipe === recipe && mark.line === here.id);
+    return [
+      ...broken.map((each) => ({ ...each, label: `${each.label} in ${recipe}` })),
+      ...jobsWriting(records, here).map((job) => ({ is: 'written', job }) as const),
+      ...(isChanged ? [{ is: 'changed below', recipe } as const] : []),
+    ];
+  });
 }
 
 /** What could not be worked out or said without a line: other lines of the recipe, and rules written in jobs. */

@@ -4,12 +4,16 @@ import { readFigure } from '#shared-calc/quantity/read-figure.ts';
 import { findUnit, fromBase, unitOf } from '#shared-calc/quantity/unit.ts';
 import { cleanNoise } from '#shared-calc/quantity/write-figure.ts';
 import { noLines } from '#shared-calc/recipe/scope.ts';
+import { findLooseReference } from '#shared-calc/records/references.ts';
+import { lineLabel } from '#shared-calc/recipe/line-label.ts';
+import { withLines } from '#shared-calc/recipe/write-lines.ts';
 import { added } from '#shared-calc/records/change.ts';
 import { misfitOf } from '#shared-calc/records/misfit.ts';
 import type { Line, Records } from '#shared-calc/records/records.ts';
 import { lineNameFault } from '#shared-calc/rule/line-name.ts';
 import type { ActFault } from './act-fault.ts';
 import { breaksOf } from './line-breaks.ts';
+import { familyFault } from './family-check.ts';
 import { usesFor } from './move-use.ts';
 
 /**
@@ -25,8 +29,18 @@ export function lineFault(records: Records, next: Line): ActFault | undefined {
     sentenceFault(lines, next) ??
     ruleFault(lines, next) ??
     useFault(next) ??
-    misfitOf(added('line', next), records)
+    useTaken(records, lines, next) ??
+    misfitOf(added('line', next), records) ??
+    findLooseReference(records, [{ kind: 'line', record: next }]) ??
+    familyFault(records, withLines(records, next.recipe, { put: [next] }), next)
   );
+}
+
+/** Another line that a recipe inherits, or adds to what it inherits, has the use. */
+function useTaken({ recipe }: Records, lines: readonly Line[], { id, use, recipe: of }: Line): ActFault | undefined {
+  if (use === undefined || recipe.get(of)?.parent === undefined) return undefined;
+  const other = lines.find((line) => line.use === use && line.id !== id);
+  return other && { kind: 'use-taken', use, label: lineLabel(other) };
 }
 
 /** The fault of a line's name; a name that the line already has is not checked. */

@@ -14,7 +14,8 @@ import { added, emptyChange, updated } from '#shared-calc/records/change.ts';
 import type { Actual, Line } from '#shared-calc/records/records.ts';
 import { failed, ok } from '#shared-calc/result.ts';
 import { act } from './act.ts';
-import { findRecord } from './find-record.ts';
+import { findLine } from './find-record.ts';
+import { linesWritten } from './line-changes.ts';
 import { Day } from './inputs.ts';
 import { localChange } from './local-change.ts';
 import { findColumn, jobCells } from './job-cells.ts';
@@ -106,11 +107,11 @@ export const teachFromWatch = act<z.infer<typeof TeachFromWatch>>({
       const written = [{ size: column.value.size, line: line.name, text, note }];
       return ok(localChange(derived.records, job, written, `${key} taught: ${line.name} to ${text}`));
     }
-    const from = findRecord(derived.records, 'line', line.id);
+    const from = findLine(derived.records, line.id);
     if (!from.ok) return from;
     const measured = { source: 'measured', sourceNote: `${derived.today}, watch of ${key} in ${job}` } as const;
     const to = { ...from.value, text: String(likely), least, most, ...measured };
-    return ok(recordChanged(`house taught: ${line.name} to ${likely}`, 'line', { from: from.value, to }));
+    return ok(linesWritten(derived.records, `house taught: ${line.name} to ${likely}`, [to]));
   },
 });
 
@@ -165,7 +166,7 @@ export const teachHouse = act<z.infer<typeof TeachHouse>>({
     if (lesson?.proposed === undefined) return failed({ kind: 'no-lesson', label: lineLabel(line) });
     const measured = { source: 'measured', sourceNote: `${derived.today}, the last ${LAST_JOBS} jobs` } as const;
     const to = { ...line, text: lesson.proposed, ...measured };
-    return ok(recordChanged(`house taught: ${name} to ${lesson.proposed}`, 'line', { from: line, to }));
+    return ok(linesWritten(derived.records, `house taught: ${name} to ${lesson.proposed}`, [to]));
   },
 });
 

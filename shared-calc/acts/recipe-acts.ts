@@ -3,11 +3,12 @@ import { z } from 'zod';
 import { boxReader } from '#shared-calc/bench/box-reader.ts';
 import { useNames } from '#shared-calc/fields/uses.ts';
 import { freeId } from '#shared-calc/jobs/find-job.ts';
-import { linesOf } from '#shared-calc/recipe/lines-of.ts';
+import { linesOf, takenLineIds } from '#shared-calc/recipe/lines-of.ts';
 import { isSold } from '#shared-calc/jobs/sold-house.ts';
 import { putRecords } from '#shared-calc/jobs/put-records.ts';
 import { inSentence, lineLabel } from '#shared-calc/recipe/line-label.ts';
-import { renamedLine } from '#shared-calc/recipe/rename-line.ts';
+import { lineIdIn, withDescendants } from '#shared-calc/recipe/family.ts';
+import { withLines } from '#shared-calc/recipe/write-lines.ts';
 import { splitRange } from '#shared-calc/recipe/range-text.ts';
 import type { BoxReading } from '#shared-calc/recipe/read-box.ts';
 import { cleanNoise } from '#shared-calc/quantity/write-figure.ts';
@@ -16,14 +17,16 @@ import { textInLabel, writtenText } from '#shared-calc/recipe/typed-text.ts';
 import { emptyChange, type Change } from '#shared-calc/records/change.ts';
 import { diffRecords } from '#shared-calc/records/diff-records.ts';
 import { displayOf } from '#shared-calc/records/display-of.ts';
-import { recordKinds, type Line, type LocalValue, type Recipe, type Records } from '#shared-calc/records/records.ts';
+import { recordKinds, type Line, type Records } from '#shared-calc/records/records.ts';
 import { sortKeyBetween } from '#shared-calc/records/sort-key.ts';
 import { workshopOf } from '#shared-calc/records/workshop-of.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
-import { renameInRule } from '#shared-calc/rule/rename-line.ts';
+import { familyFault } from './family-check.ts';
 import { act, type Act } from './act.ts';
 import type { ActFault } from './act-fault.ts';
-import { findRecord } from './find-record.ts';
+import { findLine, findRecord } from './find-record.ts';
+import { linesWritten } from './line-changes.ts';
+import { renamedIn } from './rename-in-family.ts';
 import { localsOf, needsOf } from './line-breaks.ts';
 import { lineFault, nameFault, rangeFault, ringFault } from './line-fault.ts';
 import { moveUse as useMoved } from './move-use.ts';
@@ -41,7 +44,7 @@ function lineAct<I extends { readonly line: string }>(parts: {
   return act<I>({
     ...parts,
     run: ({ records }, input) => {
-      const line = findRecord(records, 'line', input.line);
+      const line = findLine(records, input.line);
       return line.ok ? parts.run(records, line.value, input) : line;
     },
   });
@@ -68,9 +71,10 @@ function lineAdded(records: Records, recipe: string, after: string | undefined):
   const at = lines.findIndex((line) => line.name === after);
   const before = lines[at] ?? lines.at(-1);
   const next = before && lines[lines.indexOf(before) + 1];
-  const name = freeId('new_line', new Set(lines.map((line) => line.name))).replaceAll('-', '_');
+  const taken = withDescendants(records, recipe).flatMap((each) => linesOf(records, each));
+  const name = freeId('new_line', new Set(taken.map((line) => line.name))).replaceAll('-', '_');
   const record: Line = {
-    id: freeId(`${recipe}.${name}`, records.line),
+    id: freeId(`${recipe}.${name}`, takenLineIds(records, recipe)),
     recipe,
     order: sortKeyBetween(before?.order, next?.order),
     section: before?.section ?? 'Lines',
@@ -94,24 +98,17 @@ export const renameLine = lineAct<z.infer<typeof RenameLine>>({
   input: RenameLine,
   run: (records, line, input) => {
     const name = input.name.trim();
-    const lines = linesOf(records, line.recipe);
-    const fault = nameFault(lines, { ...line, name });
-    if (fault) return failed(fault);
-    const renamed = lines.map((each) => renamedLine(each, line.name, name));
-    const locals = localsOf(records, line.recipe).map((value) => renamedLocal(value, line.name, name));
-    return ok(
-      diffRecords(`${line.name} named ${name}`, records, {
-        ...records,
-        line: putRecords(records.line, renamed),
-        localValue: putRecords(records.localValue, locals),
-      }),
-    );
+    const parent = records.recipe.get(line.recipe)?.parent;
+    if (parent !== undefined && !records.line.has(line.id))
+      return failed({ kind: 'inherited-name', line: line.name, recipe: line.recipe, parent });
+    for (const recipe of withDescendants(records, line.recipe)) {
+      const here = { ...line, id: recipe === line.recipe ? line.id : lineIdIn(recipe, line), name };
+      const fault = nameFault(linesOf(records, recipe), here);
+      if (fault) return failed(recipe === line.recipe ? fault : { kind: 'in-recipe', recipe, fault });
+    }
+    return ok(diffRecords(`${line.name} named ${name}`, records, renamedIn(records, line, name)));
   },
 });
-
-function renamedLocal(value: LocalValue, from: string, to: string): LocalValue {
-  return { ...value, line: value.line === from ? to : value.line, text: renameInRule(value.text, from, to) };
-}
 
 const MoveLine = z.strictObject({ line: LineId, to: z.enum(['up', 'down']) });
 
@@ -124,12 +121,12 @@ export const moveLine = lineAct<z.infer<typeof MoveLine>>({
     const other = lines[lines.findIndex((each) => each.id === line.id) + (to === 'up' ? -1 : 1)];
     if (!other) return failed({ kind: 'at-the-end', label: lineLabel(line), end: to === 'up' ? 'first' : 'last' });
     const label = `${inSentence(lineLabel(line))} moved ${to}`;
-    if (other.section !== line.section) return ok(lineChanged(line, { ...line, section: other.section }, label));
+    if (other.section !== line.section) return ok(linesWritten(records, label, [{ ...line, section: other.section }]));
     const places = [
       { ...line, order: other.order },
       { ...other, order: line.order },
     ];
-    return ok(diffRecords(label, records, { ...records, line: putRecords(records.line, places) }));
+    return ok(linesWritten(records, label, places));
   },
 });
 
@@ -145,14 +142,13 @@ export const removeLine = lineAct<z.infer<typeof RemoveLine>>({
   run: (records, line, { anyway }) => {
     const by = anyway ? [] : needsOf(records, line);
     if (by.length > 0) return failed({ kind: 'needed', record: { kind: 'line', id: line.id }, by });
-    const locals = localsOf(records, line.recipe).filter(
-      ({ line: name, job }) => name === line.name && !isSold(records, job),
-    );
+    const locals = withDescendants(records, line.recipe)
+      .flatMap((recipe) => localsOf(records, recipe))
+      .filter(({ line: name, job }) => name === line.name && !isSold(records, job));
     const gone = locals.map(({ id }) => id);
     return ok(
       diffRecords(`${inSentence(lineLabel(line))} removed`, records, {
-        ...records,
-        line: putRecords(records.line, [], [line.id]),
+        ...withLines(records, line.recipe, { gone: [line.id] }),
         localValue: putRecords(records.localValue, [], gone),
       }),
     );
@@ -204,7 +200,7 @@ export const changeLine = lineAct<z.infer<typeof ChangeLine>>({
     const fault = lineFault(records, next);
     if (fault) return failed(fault);
     const keys = Object.keys(fields).map((key) => headingOf('line', key).toLowerCase());
-    return ok(lineChanged(line, next, `${inSentence(lineLabel(line))}: ${keys.join(', ')}`));
+    return ok(linesWritten(records, `${inSentence(lineLabel(line))}: ${keys.join(', ')}`, [next]));
   },
 });
 
@@ -229,21 +225,34 @@ export const writeLine = lineAct<z.infer<typeof WriteLine>>({
     const display = displayOf(workshopOf(records));
     const text = writtenText(typed, line, display);
     if (!text.ok) return failed({ kind: 'unreadable', line: line.name, text: typed.trim(), fault: text.fault });
-    return houseText(linesOf(records, line.recipe), line, text.value, textInLabel(text.value, line, display));
+    const next = houseText(records, line, text.value);
+    if (!next.ok) return next;
+    return ok(linesWritten(records, houseLabel(line, textInLabel(text.value, line, display)), [next.value]));
   },
 });
 
-/** Sets the house's text of a line; the label shows it as `said`. Refused if it cannot be read or makes a cycle. */
-export function houseText(lines: readonly Line[], line: Line, text: string, said: string): Result<Change, ActFault> {
+/** `drain gap of the house to 15 mm` */
+export function houseLabel(line: Line, said: string): string {
+  return `${inSentence(lineLabel(line))} of the house to ${said === '' ? 'no figure' : said}`.slice(0, 300);
+}
+
+/** A line with another text of the house. Refused if it cannot be read or makes a cycle, there or in what inherits it. */
+export function houseText(records: Records, line: Line, text: string): Result<Line, ActFault> {
+  const next = lineWithHouseText(records, line, text);
+  const broken = next.ok && familyFault(records, withLines(records, line.recipe, { put: [next.value] }), next.value);
+  return broken ? failed(broken) : next;
+}
+
+/** The same for its own recipe alone. */
+export function lineWithHouseText(records: Records, line: Line, text: string): Result<Line, ActFault> {
+  const lines = linesOf(records, line.recipe);
   const reading = boxReader(lines).read(line, text);
   if (reading.is === 'faulty') return failed({ kind: 'unreadable', line: line.name, text, fault: reading.fault });
   const next = lineWithText(line, text, reading);
   const crossed = rangeFault(next);
   if (crossed) return failed(crossed);
   const cycle = ringFault(lines, next);
-  if (cycle) return failed(cycle);
-  const label = `${inSentence(lineLabel(line))} of the house to ${said === '' ? 'no figure' : said}`;
-  return ok(lineChanged(line, next, label.slice(0, 300)));
+  return cycle ? failed(cycle) : ok(next);
 }
 
 /**
@@ -262,10 +271,6 @@ function textAndRange({ unit }: Line, text: string, reading: BoxReading): Pick<L
   const inUnit = (base: number) => cleanNoise(fromBase(base, unitOf(unit)));
   const { least, most } = reading.range;
   return { text: splitRange(text)?.likely ?? text, least: inUnit(least), most: inUnit(most) };
-}
-
-function lineChanged(from: Line, to: Line, label: string): Change {
-  return recordChanged(label, 'line', { from, to });
 }
 
 const MoveUse = z.strictObject({
@@ -297,31 +302,3 @@ export const writeRecipe = act<z.infer<typeof WriteRecipe>>({
     return ok(recordChanged(`${id}: ${Object.keys(fields).join(', ')}`, 'recipe', { from: recipe.value, to }));
   },
 });
-
-const CopyRecipe = z.strictObject({ recipe: z.string() });
-
-export const copyRecipe = act<z.infer<typeof CopyRecipe>>({
-  name: 'copyRecipe',
-  says: 'Makes a new house recipe with all lines of another.',
-  input: CopyRecipe,
-  run: ({ records }, { recipe }) => {
-    const found = findRecord(records, 'recipe', recipe);
-    return found.ok ? ok(recipeCopied(records, found.value)) : found;
-  },
-});
-
-function recipeCopied(records: Records, recipe: Recipe): Change {
-  const numbers = [...records.recipe.keys()].map((id) => Number(/^H(\d{1,6})$/.exec(id)?.[1] ?? 0));
-  const id = `H${Math.max(0, ...numbers) + 1}`;
-  const lines = linesOf(records, recipe.id).map((line) => ({
-    ...line,
-    id: freeId(`${id}.${line.name}`, records.line),
-    recipe: id,
-  }));
-  const title = `Copy of ${inSentence(recipe.title)}`;
-  return diffRecords(`${id}, a copy of ${recipe.id}`, records, {
-    ...records,
-    recipe: putRecords(records.recipe, [{ ...recipe, id, title }]),
-    line: putRecords(records.line, lines),
-  });
-}

@@ -1,6 +1,6 @@
 import { fromBase, unitOf } from '#shared-calc/quantity/unit.ts';
-import { shownUnit, showValue, showWithUnit, type Display } from '#shared-calc/quantity/shown-unit.ts';
-import { writeNumber } from '#shared-calc/quantity/write-figure.ts';
+import { shownUnit, showValue, type Display } from '#shared-calc/quantity/shown-unit.ts';
+import { unitBehind, writeNumber } from '#shared-calc/quantity/write-figure.ts';
 import type { Line } from '#shared-calc/records/records.ts';
 import { readRule } from '#shared-calc/rule/read-rule.ts';
 import { ungrouped, walk, type Rule } from '#shared-calc/rule/tree.ts';
@@ -96,6 +96,7 @@ function withDecimals(
   display: Display,
 ): string {
   const usual = showValue(base, unit, display);
+  if (display.fractions && shownUnit(unit, display) === 'in') return usual;
   const mark = display.decimalComma ? ',' : '.';
   const decimals = usual.includes(mark) ? usual.length - usual.lastIndexOf(mark) - 1 : 0;
   if (decimals <= most) return usual;
@@ -112,11 +113,7 @@ function decimalsOf({ from, to }: RangeEnds, unit: string, display: Display): nu
 /** A ranged figure with the end that matters, each with its unit: `27.3 degC, up to 29.9 degC`. */
 export function withRange(ranged: Ranged, display: Display): string {
   const { likely, from, to } = rangeWords(ranged, display);
-  const unit = unitBehind(ranged, display);
+  const unit = unitBehind(shownUnit(ranged.unit, display), display.currency);
   if (ranged.side === 'both') return `${likely}${unit} (${from} to ${to})`;
   return `${likely}${unit}, ${ranged.side === 'to' ? `up to ${to}` : `down to ${from}`}${unit}`;
-}
-
-function unitBehind({ value, unit }: Ranged, display: Display): string {
-  return showWithUnit(value, unit, display).slice(showValue(value, unit, display).length);
 }

@@ -2,14 +2,20 @@ import { plantClasses, plantNeedUses } from '#shared-calc/fields/plant.ts';
 import type { Order, Plant, Records } from '#shared-calc/records/records.ts';
 import { roundCoins } from '#shared-calc/trade/price/coin-rounding.ts';
 import { packsOf, priceOn } from './pack-prices.ts';
+import { allLines } from '#shared-calc/recipe/lines-of.ts';
+import type { RecipeTables } from '#shared-calc/recipe/whole-recipe.ts';
 
 /** The classes of plants that a material stands for: recipes ask for it through the need line of the class. */
-export function classesOf({ line }: Pick<Records, 'line'>, material: string): ReadonlySet<Plant['class']> {
-  const uses = new Set([...line.values()].filter((each) => each.material === material).map(({ use }) => use));
+export function classesOf(records: RecipeTables, material: string): ReadonlySet<Plant['class']> {
+  const uses = new Set(
+    allLines(records)
+      .filter((each) => each.material === material)
+      .map(({ use }) => use),
+  );
   return new Set(plantClasses.filter((of) => uses.has(plantNeedUses[of])));
 }
 
-type ClassRecords = Pick<Records, 'line' | 'plant' | 'pack' | 'packPrice'>;
+type ClassRecords = RecipeTables & Pick<Records, 'plant' | 'pack' | 'packPrice'>;
 
 /** What the plants by name of an order come to at the price of their class, at which they are quoted; nothing without one. */
 export function classPriceOf(records: ClassRecords, { lines, on }: Pick<Order, 'lines' | 'on'>): number | undefined {
@@ -36,7 +42,7 @@ function classUnitCoins(records: ClassRecords, plant: string, on: string): numbe
 }
 
 /** The material that stands for a plant by name on a quote; none for other goods. */
-export function classMaterialOf(records: Pick<Records, 'line' | 'plant'>, plant: string): string | undefined {
+export function classMaterialOf(records: RecipeTables & Pick<Records, 'plant'>, plant: string): string | undefined {
   const of = records.plant.get(plant)?.class;
-  return of && [...records.line.values()].find(({ use }) => use === plantNeedUses[of])?.material;
+  return of && allLines(records).find(({ use }) => use === plantNeedUses[of])?.material;
 }

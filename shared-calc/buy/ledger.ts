@@ -1,5 +1,7 @@
 import { addDays, type Day } from '#shared-calc/calendar/day.ts';
 import { plantClasses, plantNeedUses } from '#shared-calc/fields/plant.ts';
+import { allLines } from '#shared-calc/recipe/lines-of.ts';
+import type { RecipeTables } from '#shared-calc/recipe/whole-recipe.ts';
 import { memos } from '#shared-calc/records/memo.ts';
 import type { Move, Order, Plant, Records } from '#shared-calc/records/records.ts';
 
@@ -68,7 +70,7 @@ export interface GoodsStock {
   readonly lines: readonly ComingLine[];
 }
 
-export type LedgerRecords = Pick<Records, 'move' | 'order' | 'plant' | 'line'>;
+export type LedgerRecords = RecipeTables & Pick<Records, 'move' | 'order' | 'plant'>;
 
 /**
  * What there is of goods, asked on one day and used on another. A class of plants, which is a material of its own, is
@@ -146,24 +148,26 @@ export function keptIn(lot: Pick<Lot, 'moves'>, day: Day): ReadonlyMap<string, n
 }
 
 /** The goods that a need is met by: themselves, and for a class of plants the plants of that class. */
-export function membersOf({ line, plant }: Pick<LedgerRecords, 'line' | 'plant'>, goods: string): readonly string[] {
-  const classes = classMaterials(line).get(goods) ?? [];
+export function membersOf(records: RecipeTables & Pick<Records, 'plant'>, goods: string): readonly string[] {
+  const { plant } = records;
+  const classes = classMaterials(records).get(goods) ?? [];
   if (classes.length === 0) return [goods];
   return [goods, ...[...plant.values()].filter((each) => classes.includes(each.class)).map(({ id }) => id)];
 }
 
 /** Whether goods are plants, which stand apart after they come: by species, or as a class. */
-export function isPlantGoods({ line, plant }: Pick<LedgerRecords, 'line' | 'plant'>, goods: string): boolean {
-  return plant.has(goods) || classMaterials(line).has(goods);
+export function isPlantGoods(records: RecipeTables & Pick<Records, 'plant'>, goods: string): boolean {
+  return records.plant.has(goods) || classMaterials(records).has(goods);
 }
 
 const classCache = memos<ReadonlyMap<string, readonly Plant['class'][]>>();
 
 /** The classes of plants that a material stands for: recipes ask for it through the need line of the class. */
-function classMaterials(line: Records['line']): ReadonlyMap<string, readonly Plant['class'][]> {
-  return classCache('classes', [line], () => {
+function classMaterials(records: RecipeTables): ReadonlyMap<string, readonly Plant['class'][]> {
+  const { recipe, line, difference } = records;
+  return classCache('classes', [recipe, line, difference], () => {
     const classes = new Map<string, readonly Plant['class'][]>();
-    for (const { use, material } of line.values()) {
+    for (const { use, material } of allLines(records)) {
       const of = plantClasses.find((each) => plantNeedUses[each] === use);
       if (of === undefined || material === undefined) continue;
       const before = classes.get(material) ?? [];

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { beginnings } from './beginnings.ts';
 
 import { ChangeSchema } from '#shared-calc/records/change-schema.ts';
 
@@ -8,6 +9,10 @@ import { RecordListsSchema } from './record-lists.ts';
 /** A refusal as it crosses the bridge: the sentence for the person, and whether the page must read the book again. */
 export const Refusal = z.strictObject({ says: z.string(), readAgain: z.boolean() });
 export type Refusal = z.infer<typeof Refusal>;
+
+/** What has happened to the open file, as a sentence, and what `file.putBack` would do. */
+export const Gone = z.strictObject({ says: z.string(), cure: z.enum(['put back', 'open what is there']) });
+export type Gone = z.infer<typeof Gone>;
 
 export const BookInfo = z.strictObject({
   /** Identifies this opening of the book; an edit made on another opening is refused. */
@@ -25,6 +30,8 @@ export const BookInfo = z.strictObject({
   notices: z.array(z.string()),
   /** `YYYY-MM-DD` */
   today: z.string(),
+  /** Left out while all is well: the file has gone, so nothing more is written until it is put back. */
+  gone: Gone.optional(),
 });
 export type BookInfo = z.infer<typeof BookInfo>;
 
@@ -50,7 +57,7 @@ const ColumnSums = z.strictObject({
 const Backup = z.strictObject({ file: z.string(), day: z.string(), bytes: z.int() });
 const Difference = z.strictObject({ kind: z.string(), added: z.int(), changed: z.int(), removed: z.int() });
 const nothing = z.strictObject({});
-const path = z.string().min(1).max(4_000);
+const KnownBook = z.strictObject({ id: z.string(), name: z.string(), folder: z.string(), open: z.boolean() });
 const backupFile = z.string().min(1).max(400);
 /** What an edit was made on: the opening of the book, and the page's revision. */
 const standing = { opening: z.string().max(100), onRevision: z.int().min(0) };
@@ -96,14 +103,31 @@ export const channels = {
     }),
     output: z.strictObject({ ...written, change: ChangeSchema.optional() }),
   },
-  'file.recent': { input: nothing, output: z.strictObject({ paths: z.array(path) }) },
-  'file.open': { input: z.strictObject({ path }), output: BookInfo },
-  'file.new': { input: z.strictObject({ path, demo: z.boolean() }), output: BookInfo },
-  /** Returns the path of the copy. An existing file is replaced only if `replace` says so. */
-  'file.saveCopy': {
-    input: z.strictObject({ path, replace: z.boolean() }),
-    output: z.strictObject({ path }),
+  /** The log is left out if the program writes none. */
+  'program.about': {
+    input: nothing,
+    output: z.strictObject({
+      version: z.string(),
+      format: z.int(),
+      log: z.string().optional(),
+      packages: z.array(z.strictObject({ name: z.string(), version: z.string(), licence: z.string() })),
+    }),
   },
+  /** The books to choose among: the open one, those opened last, those of the program's own folder. */
+  'file.recent': { input: nothing, output: z.strictObject({ books: z.array(KnownBook) }) },
+  /** `book` is the `id` of one that `file.recent` lists: no path comes from the page. */
+  'file.open': { input: z.strictObject({ book: z.string().max(100) }), output: BookInfo },
+  /** Makes a book of this name in the program's own folder. */
+  'file.new': {
+    input: z.strictObject({
+      name: z.string().min(1).max(200),
+      start: z.enum(beginnings),
+      guesses: z.boolean().optional(),
+    }),
+    output: BookInfo,
+  },
+  /** Puts the file of the open book back where it was, or opens what was written over it. */
+  'file.putBack': { input: nothing, output: BookInfo },
   'file.backups': { input: nothing, output: z.strictObject({ backups: z.array(Backup) }) },
   /** `file` is one that `file.backups` lists; `kept` is what stays although the backup does not have it. */
   'file.previewBackup': {

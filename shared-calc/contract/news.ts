@@ -2,7 +2,7 @@ import { z } from 'zod';
 import { places } from './places.ts';
 
 /** Page acts that the desktop's menu can start. */
-const menuActs = ['undo', 'redo', 'find', 'next flag'] as const;
+const menuActs = ['undo', 'redo', 'find', 'next flag', 'help'] as const;
 
 /** What pages are notified of without asking. */
 export const News = z.discriminatedUnion('is', [
@@ -10,6 +10,8 @@ export const News = z.discriminatedUnion('is', [
   z.strictObject({ is: z.literal('written'), opening: z.string(), revision: z.int() }),
   /** Another book is open: the page reads everything again. */
   z.strictObject({ is: z.literal('opened'), opening: z.string() }),
+  /** The file of the open book has gone, or is back; `book.info` says which. */
+  z.strictObject({ is: z.literal('gone'), opening: z.string() }),
   /** Chosen in the desktop's menu. */
   z.strictObject({ is: z.literal('do'), act: z.enum(menuActs) }),
   z.strictObject({ is: z.literal('go'), place: z.enum(places.map(({ id }) => id)) }),

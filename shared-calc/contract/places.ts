@@ -47,7 +47,10 @@ export const placeGroups = [
           place('function-book', 'Function book', 'Functions'),
         ],
       },
-      alone('workshop', 'Workshop'),
+      {
+        title: 'Workshop',
+        parts: [place('workshop', 'Workshop settings', 'Settings'), place('keys', 'Keys'), place('about', 'About')],
+      },
     ],
   },
 ] as const;

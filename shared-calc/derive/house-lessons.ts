@@ -58,7 +58,8 @@ function plannedBy(derived: Derived): (job: string) => Planned | undefined {
 export interface PlantLesson {
   readonly jobs: readonly { readonly job: string; readonly share: number }[];
   readonly median: number;
-  readonly old: number;
+  /** Left out: not given yet. */
+  readonly old?: number | undefined;
   /** Left out until five jobs are measured, or if it would change nothing. */
   readonly proposed?: number;
 }

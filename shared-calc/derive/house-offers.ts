@@ -1,9 +1,11 @@
 import type { OrderFault } from '#shared-calc/bench/order-sums.ts';
 import type { HouseAnswer } from '#shared-calc/fields/house-change.ts';
-import { isSoldState, lineOfChange, takesChanges } from '#shared-calc/jobs/house-changes.ts';
+import { isSoldState, takesChanges } from '#shared-calc/jobs/house-changes.ts';
 import { putRecords } from '#shared-calc/jobs/put-records.ts';
+import { lineEdits, type LineEdit } from '#shared-calc/jobs/line-edits.ts';
+import { withLines } from '#shared-calc/recipe/write-lines.ts';
 import { lazy } from '#shared-calc/records/memo.ts';
-import type { HouseChange, Job, Line, Records } from '#shared-calc/records/records.ts';
+import type { HouseChange, Job, Records } from '#shared-calc/records/records.ts';
 import type { Result } from '#shared-calc/result.ts';
 import { derive, type Derived } from './derived.ts';
 import { jobEffect, type JobEffect } from './job-effect.ts';
@@ -53,16 +55,33 @@ export interface TouchedJob {
 
 type LineChange = Pick<HouseChange, 'before' | 'after'>;
 
-/** The jobs of a recipe that are not closed, and what changes of its lines are to them. */
+/** The jobs that are not closed and are built by a recipe, or one that inherits from it, and what changes are to them. */
 export function jobsTouched(derived: Derived, recipe: string, changes: readonly LineChange[]): readonly TouchedJob[] {
+  const { records } = derived;
+  const put = changes.flatMap(({ after }) => after ?? []);
+  const gone = changes.flatMap(({ before, after }) => (before && !after ? before.id : []));
+  return touchedBy(derived, withLines(records, recipe, { put, gone }), [recipe]);
+}
+
+/** The jobs that another state of the recipes touches, and what it is to them; all jobs of those named are among them. */
+export function touchedBy(derived: Derived, after: Records, named: readonly string[] = []): readonly TouchedJob[] {
   const { records, today } = derived;
-  const jobs = [...records.job.values()].filter((job) => job.recipe === recipe && job.state !== 'closed');
-  const after = derive(asIfInForce(records, { recipe, changes, jobs, today }), today);
+  const edits = lineEdits(records, after);
+  const recipes = new Set([...named, ...edits.map(({ recipe }) => recipe)]);
+  const jobs = [...records.job.values()].filter(
+    (job) => job.state !== 'closed' && recipesOfJob(records, job).some((recipe) => recipes.has(recipe)),
+  );
+  const then = derive(asIfTaken(after, edits, { jobs, today }), today);
   return jobs.map((job) => {
     const will = willBe(job, derived);
-    const [now, then] = [derived.job(job.id), after.job(job.id)];
-    return { job, will, ...(will !== 'nothing' && now && then && { effect: jobEffect(now, then) }) };
+    const [now, next] = [derived.job(job.id), then.job(job.id)];
+    return { job, will, ...(will !== 'nothing' && now && next && { effect: jobEffect(now, next) }) };
   });
+}
+
+/** The recipes that a job is built by: its own, and those that its sizes name. */
+function recipesOfJob({ size }: Pick<Records, 'size'>, { id, recipe }: Job): readonly string[] {
+  return [recipe, ...[...size.values()].flatMap((each) => (each.job === id ? (each.recipe ?? []) : []))];
 }
 
 /** A job that is sold without anything frozen follows its house. */
@@ -71,26 +90,18 @@ function willBe(job: Job, derived: Derived): WillBe {
   return isSoldState(job.state) && !takesChanges(job) ? 'nothing' : 'follow';
 }
 
-interface InForce {
-  readonly recipe: string;
-  readonly changes: readonly LineChange[];
+interface Taken {
   readonly jobs: readonly Job[];
   readonly today: string;
 }
 
-/** The book as if the lines were so now, and every sold job had taken it. */
-function asIfInForce(records: Records, { recipe, changes, jobs, today }: InForce): Records {
-  const line = new Map<string, Line>(records.line);
-  for (const change of changes) {
-    const id = lineOfChange(change)?.id ?? '';
-    if (change.after) line.set(id, change.after);
-    else line.delete(id);
-  }
+/** A book as if every sold job had taken these edits. */
+function asIfTaken(records: Records, edits: readonly LineEdit[], { jobs, today }: Taken): Records {
   const answers = jobs.map(({ id: job }) => ({ job, answer: 'take' as const, on: today, by: '' }));
-  const taken = changes.map((change, at): HouseChange => {
-    return { id: `${AS_IF}${at}`, recipe, on: today, ...change, note: '', inForceOn: today, answers };
+  const taken = edits.map((edit, at): HouseChange => {
+    return { id: `${AS_IF}${at}`, on: today, ...edit, note: '', inForceOn: today, answers };
   });
-  return { ...records, line, houseChange: putRecords(records.houseChange, taken) };
+  return { ...records, houseChange: putRecords(records.houseChange, taken) };
 }
 
 /** Behind every id of the log, so that it is taken last. */

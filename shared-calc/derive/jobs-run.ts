@@ -12,7 +12,7 @@ import {
 import { allot, NOTHING_GIVEN, type Allotment, type Claim } from '#shared-calc/buy/allot.ts';
 import { isToBuy } from '#shared-calc/buy/no-supplier.ts';
 import { pooledBuilds } from '#shared-calc/buy/all-builds.ts';
-import { stock } from '#shared-calc/buy/ledger.ts';
+import { stock, type LedgerRecords } from '#shared-calc/buy/ledger.ts';
 import { underLeast } from '#shared-calc/buy/least-levels.ts';
 import { NO_STOCK, type Stock } from '#shared-calc/buy/stock.ts';
 import type { Day } from '#shared-calc/calendar/day.ts';
@@ -43,7 +43,7 @@ interface RunJob {
 }
 
 interface RunBook {
-  readonly records: Pick<Records, 'job' | 'move' | 'order' | 'line' | 'plant' | 'material'>;
+  readonly records: LedgerRecords & Pick<Records, 'job' | 'material'>;
   readonly prices: PriceBook;
   readonly today: Day;
   readonly job: (id: string) => RunJob | undefined;

@@ -77,6 +77,8 @@ export const size = {
   animalKind: orEmpty(reference('Animals', ['animalKind'], { empty: 'no kind named' })),
   /** In one build; 0 for a tank of plants only, left out while nobody has said. */
   animals: orEmpty(count('How many animals', { low: 0, high: 9_999, help: 'in one build; 0: plants only' })),
+  /** Left out: the job's own recipe. */
+  recipe: orEmpty(reference('Recipe', ['recipe'], { empty: 'that of the job' })),
 };
 
 /** A cell written over: for one size, or for the whole job if `size` is left out. */

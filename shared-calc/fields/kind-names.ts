@@ -15,6 +15,7 @@ export const kindNames = [
   'closedDay',
   'recipe',
   'line',
+  'difference',
   'job',
   'size',
   'localValue',
@@ -30,6 +31,7 @@ export const kindNames = [
   'actual',
   'done',
   'houseChange',
+  'tableView',
 ] as const;
 
 export type KindName = (typeof kindNames)[number];
@@ -49,6 +51,7 @@ const kindWords: Readonly<Partial<Record<KindName, string>>> = {
   placement: 'placing of animals',
   done: 'thing done',
   houseChange: 'house change',
+  tableView: 'view of a table',
 };
 
 /** The words for a kind of record: "price", "stock entry". */

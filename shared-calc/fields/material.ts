@@ -83,4 +83,6 @@ export const packPrice = {
   pack: reference('Pack', ['pack']),
   from: day('From', { list: 'from' }),
   priceCoins: money('Price', { list: 'price' }),
+  /** Not asked of a supplier: nothing is quoted to a client with it. Left out: no guess. */
+  guess: orEmpty(yesNo('A guess', { help: 'to be asked of the supplier before a quote is issued' })),
 };

@@ -1,10 +1,10 @@
-import { choice, code, count, day, figure, money, reference, share, words } from './field.ts';
+import { choice, code, count, day, figure, money, orEmpty, reference, share, words } from './field.ts';
 import { sourceFields } from './source.ts';
 
 export const rate = {
   id: code(),
   label: words('Rate', { needed: true }),
-  coins: money('Amount'),
+  coins: orEmpty(money('Amount')),
   per: choice('for each', ['h', 'km'], { labels: { h: 'hour' } }),
   ...sourceFields,
 };
@@ -12,11 +12,11 @@ export const rate = {
 export const margin = {
   id: code(),
   label: words('Group, as the quote says it', { needed: true }),
-  share: figure('Margin of the price', 'share', { called: 'Margin', shown: '%', low: 0, high: 0.95, fresh: 0.3 }),
+  share: orEmpty(figure('Margin of the price', 'share', { called: 'Margin', shown: '%', low: 0, high: 0.95 })),
   taxClass: reference('Tax class', ['taxClass']),
   order: count('Place on the quote', { called: 'Place', low: 0, high: 999 }),
 };
 
-export const taxClass = { id: code(), label: words('Class', { needed: true }), share: share('Tax') };
+export const taxClass = { id: code(), label: words('Class', { needed: true }), share: orEmpty(share('Tax')) };
 
 export const closedDay = { id: code(), from: day('First day'), to: day('Last day'), label: words('Why') };

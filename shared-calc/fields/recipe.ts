@@ -1,6 +1,19 @@
 import { z } from 'zod';
 
-import { choice, code, data, figure, longText, name, orEmpty, reference, textAs, words, yesNo } from './field.ts';
+import {
+  choice,
+  code,
+  data,
+  figure,
+  longText,
+  name,
+  orEmpty,
+  reference,
+  season,
+  textAs,
+  words,
+  yesNo,
+} from './field.ts';
 import { sourceFields } from './source.ts';
 import { checkParts, cureNames, linePlaces, lineTagNames, useNames } from './uses.ts';
 
@@ -10,7 +23,16 @@ export const checkLevels = ['advice', 'watch', 'stop'] as const;
 /** The sort key of a record in a list; it never ends in 0, so that there is always room before it. */
 export const sortKeyPattern = /^[0-9a-z]{0,60}[1-9a-z]$/;
 
-export const recipe = { id: code(), title: words('Title'), note: words('Note') };
+export const recipe = {
+  id: code(),
+  title: words('Title'),
+  note: words('Note'),
+  /** The recipe whose lines it has, but for its differences. */
+  parent: orEmpty(reference('Parent', ['recipe'], { empty: 'none: it stands alone' })),
+  animalKind: orEmpty(reference('For animals', ['animalKind'], { empty: 'any' })),
+  tanks: orEmpty(data('For tanks', z.array(code().schema).min(1))),
+  season: orEmpty(season('For the season')),
+};
 
 export const line = {
   id: code(),

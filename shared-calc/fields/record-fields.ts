@@ -3,6 +3,7 @@ import { animalKind } from './animal-kind.ts';
 import { actual, issuedQuote, job, localValue, packChoice, quoteLine, size } from './job.ts';
 import { treatmentBatch, tub } from './back-room.ts';
 import { cultureKind } from './culture-kind.ts';
+import { difference } from './difference.ts';
 import { done } from './done.ts';
 import { houseChange } from './house-change.ts';
 import type { Field, Fields } from './field.ts';
@@ -13,6 +14,7 @@ import { plant } from './plant.ts';
 import { closedDay, margin, rate, taxClass } from './rates.ts';
 import { line, recipe } from './recipe.ts';
 import { supplier } from './supplier.ts';
+import { tableView } from './table-view.ts';
 import { tank } from './tank.ts';
 import { workshop } from './workshop.ts';
 
@@ -32,6 +34,7 @@ export const recordFields = {
   closedDay,
   recipe,
   line,
+  difference,
   job,
   size,
   localValue,
@@ -47,6 +50,7 @@ export const recordFields = {
   actual,
   done,
   houseChange,
+  tableView,
 } as const satisfies Readonly<Record<KindName, Fields>>;
 
 /** The fields of a kind, in the order of a record. */

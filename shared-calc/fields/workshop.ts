@@ -1,6 +1,5 @@
 import { z } from 'zod';
 
-import type { Display } from '#shared-calc/quantity/shown-unit.ts';
 import {
   choice,
   count,
@@ -31,11 +30,6 @@ const asShare = { low: 0, high: 0.95 };
 /** An upper bound for the price of a kilowatt hour or a litre. */
 const dearest = { low: 0, high: 100_000, help: 'empty: the options page says no money for it' };
 
-/** Heights are shown in metres or feet, never in mm. */
-function heightUnit({ unitsShown }: Display): string {
-  return ['in', 'ft'].includes(unitsShown['length'] ?? '') ? 'ft' : 'm';
-}
-
 /** Settings of the whole house: its letterhead, money, days and habits. */
 export const workshop = {
   id: textAs('Code', z.literal('workshop')),
@@ -44,44 +38,50 @@ export const workshop = {
   letterhead: longText('Letterhead, as printed on a quote'),
   terms: longText('Terms'),
   payment: longText('How to pay'),
-  currency: textAs('Currency', z.string().min(1).max(3), {
+  currency: textAs('Currency', z.string().max(3), {
     help: "EUR, GBP, or a word of one's own",
     form: { pattern: /^\p{L}{1,3}$/u, says: 'A currency is one to three letters, such as EUR or cr.' },
   }),
   coinDecimals: within(count('Decimals of the currency', { low: 0, high: 4 }), (any) => any.min(0).max(4)),
-  altitudeM: figure('Altitude', 'm', {
-    low: -430,
-    high: 5_000,
-    shown: heightUnit,
-    help: 'steam is cooler higher up; each recipe has its own altitude line',
-  }),
-  unitsShown: data('Units shown', z.record(z.string(), z.string()), { help: "in place of the line's own, by kind" }),
+  altitudeM: orEmpty(
+    figure('Altitude', 'm', {
+      low: -430,
+      high: 5_000,
+      help: 'steam is cooler higher up; each recipe has its own altitude line',
+    }),
+  ),
+  unitsShown: data('Units shown', z.record(z.string(), z.string()), { help: 'where a kind is not as the choice' }),
   decimalComma: yesNo('Decimal sign'),
   oldPriceDays: within(
     count('A price is old after', { ...days, help: 'it is then marked wherever it counts' }),
     (any) => any.min(1),
   ),
   openWeekdays: within(weekdays('Open on'), (any) => any.min(1)),
-  depositShare: share('Deposit', { ...asShare, help: 'of the price, tax included' }),
-  depositStepCoins: within(money('Deposit in steps of', { low: 1, help: 'the deposit goes up to the next' }), (any) =>
-    any.min(1),
+  depositShare: orEmpty(share('Deposit', { ...asShare, help: 'of the price, tax included' })),
+  depositStepCoins: orEmpty(
+    within(
+      money('Deposit in steps of', { low: 1, help: 'the deposit goes up to the next; empty: as it comes out' }),
+      (any) => any.min(1),
+    ),
   ),
-  quoteValidDays: within(count('A quote is valid for', { ...days, help: 'the last day stands on the quote' }), (any) =>
-    any.min(1),
+  quoteValidDays: orEmpty(
+    within(count('A quote is valid for', { ...days, help: 'the last day stands on the quote' }), (any) => any.min(1)),
   ),
-  contingencyShare: share('For what comes up', { ...asShare, help: 'of the cost' }),
-  warrantyShare: share('For warranty', { ...asShare, help: 'of the price' }),
-  plantLossShare: share('For plants that fail', { ...asShare, help: 'of the cost of plants' }),
+  contingencyShare: orEmpty(share('For what comes up', { ...asShare, help: 'of the cost' })),
+  warrantyShare: orEmpty(share('For warranty', { ...asShare, help: 'of the price' })),
+  plantLossShare: orEmpty(share('For plants that fail', { ...asShare, help: 'of the cost of plants' })),
   discountShare: share('Discount', { ...asShare, help: 'off the price before tax' }),
   priceStepCoins: within(
     money('Price before tax in steps of', { help: 'tax comes on top; 0 leaves the price as it comes out' }),
     (any) => any.min(0),
   ),
-  pressureKpa: figure('Pressure of the vessel', 'kPa', {
-    low: 0,
-    high: 300,
-    help: 'over the air around it, by its weight or gauge',
-  }),
+  pressureKpa: orEmpty(
+    figure('Pressure of the vessel', 'kPa', {
+      low: 0,
+      high: 300,
+      help: 'over the air around it, by its weight or gauge',
+    }),
+  ),
   electricityPerKwh: orEmpty(within(figure('Electricity', 'number', { per: 'kWh', ...dearest }), (any) => any.min(0))),
   waterPerL: orEmpty(within(figure('Water', 'number', { per: 'L', ...dearest }), (any) => any.min(0))),
   steamWaterL: orEmpty(

@@ -26,7 +26,7 @@ export interface Issue {
   readonly issuedOn: Day;
 }
 
-/** Records everything that a quote was worked out from, and its results. */
+/** Records everything that a quote was worked out from, and its results. Its terms must be given (ready-to-issue.ts). */
 export function freezeQuote(
   records: Records,
   { sheet, bench, pricing, house }: WorkedJob,
@@ -40,7 +40,7 @@ export function freezeQuote(
     form: 3,
     ...issue,
     pricesOn: pricing.prices.on,
-    validUntil: addDays(issue.issuedOn, workshop.quoteValidDays),
+    validUntil: addDays(issue.issuedOn, workshop.quoteValidDays ?? 0),
     ...(sheet.job && { job: sheet.job }),
     basis: pricing.basis,
     recipe,

@@ -5,8 +5,9 @@ import { columnKey, writtenByLine, type JobSheet, type SheetColumn } from './job
 import { byDay } from './house-changes.ts';
 import { soldHouse, soldQuote, type SoldHouse } from './sold-house.ts';
 import type { HouseChange, Job, Line, LocalValue, QuoteLine, Records, Size } from '#shared-calc/records/records.ts';
-import { bySortKey } from '#shared-calc/records/sort-key.ts';
-import { memo, memos, sameList } from '#shared-calc/records/memo.ts';
+import { memo, memos } from '#shared-calc/records/memo.ts';
+import { groupOf, groupsOf, type Groups } from '#shared-calc/records/groups.ts';
+import { wholeRecipes } from '#shared-calc/recipe/whole-recipe.ts';
 
 /** The sheet of a job and the input of its bench. Unchanged parts are the same objects as before. */
 export interface JobSheets {
@@ -18,11 +19,21 @@ export interface JobSheets {
 
 type Tables = Pick<
   Records,
-  'line' | 'size' | 'localValue' | 'quoteLine' | 'tank' | 'animalKind' | 'issuedQuote' | 'houseChange' | 'workshop'
+  | 'recipe'
+  | 'line'
+  | 'difference'
+  | 'size'
+  | 'localValue'
+  | 'quoteLine'
+  | 'tank'
+  | 'animalKind'
+  | 'issuedQuote'
+  | 'houseChange'
+  | 'workshop'
 >;
 
 interface Index {
-  readonly lines: Groups<Line>;
+  readonly lines: (recipe: string) => readonly Line[];
   readonly sizes: Groups<Size>;
   readonly values: Groups<LocalValue>;
   readonly oneOffs: Groups<QuoteLine>;
@@ -31,15 +42,12 @@ interface Index {
 
 /** Records by the recipe, job or size they belong to; a table is grouped again only if it changed. */
 function openIndex(): (tables: Tables) => Index {
-  const lines = memo<Groups<Line>>();
   const sizes = memo<Groups<Size>>();
   const values = memo<Groups<LocalValue>>();
   const oneOffs = memo<Groups<QuoteLine>>();
   const changes = memo<Groups<HouseChange>>();
-  return ({ line, size, localValue, quoteLine, houseChange }) => ({
-    lines: lines([line], (before) =>
-      groupsOf(line.values(), { keyOf: ({ recipe }) => recipe, inOrder: bySortKey }, before),
-    ),
+  return ({ size, localValue, quoteLine, houseChange, ...tables }) => ({
+    lines: wholeRecipes(tables).lines,
     sizes: sizes([size], (before) =>
       groupsOf(size.values(), { keyOf: ({ job }) => job, inOrder: (one, other) => one.order - other.order }, before),
     ),
@@ -87,10 +95,10 @@ export function openJobSheets(): (tables: Tables) => JobSheets {
     const writtenOf = (job: string, size?: string) => writtenByLine(groupOf(values, boxOwner(job, size)));
     const soldOf = (job: Job): SoldHouse | undefined => {
       const quote = soldQuote(tables, job);
-      const now = { lines: groupOf(lines, job.recipe), changes: groupOf(changes, job.recipe), coinDecimals };
+      const now = { lines: lines(job.recipe), changes: groupOf(changes, job.recipe), coinDecimals };
       return quote && houses(job.id, [quote, ...Object.values(now)], () => soldHouse(quote, job.id, now));
     };
-    const { animalsOf, givenOf } = givens(tables, (job) => soldOf(job)?.lines ?? groupOf(lines, job.recipe));
+    const { animalsOf, givenOf } = givens(tables, (job) => soldOf(job)?.lines ?? lines(job.recipe));
     const columnsOf = (job: Job): readonly SheetColumn[] => {
       const list: SheetColumn[] = [];
       const givenTo = givenOf(job);
@@ -115,7 +123,7 @@ export function openJobSheets(): (tables: Tables) => JobSheets {
       return columnLists(job.id, list, () => list);
     };
     return {
-      lines: (recipe) => groupOf(lines, recipe),
+      lines,
       sold: soldOf,
       sheet: (job) => {
         const parts = { columns: columnsOf(job), whole: writtenOf(job.id), oneOffs: groupOf(oneOffs, job.id) };
@@ -127,28 +135,6 @@ export function openJobSheets(): (tables: Tables) => JobSheets {
 
 function boxOwner(job: string, size: string | undefined): string {
   return `${job}\n${size ?? ''}`;
-}
-
-/** Records of a table by owner; a group is the same list as before while its records are the same. */
-type Groups<R> = ReadonlyMap<string, readonly R[]>;
-
-const none: readonly never[] = [];
-
-function groupsOf<R>(
-  records: Iterable<R>,
-  { keyOf, inOrder }: { readonly keyOf: (record: R) => string; readonly inOrder?: (one: R, other: R) => number },
-  before: Groups<R> | undefined,
-): Groups<R> {
-  const groups = new Map<string, readonly R[]>();
-  for (const [key, group] of Map.groupBy(records, keyOf)) {
-    groups.set(key, sameList(inOrder ? group.toSorted(inOrder) : group, before?.get(key)));
-  }
-  return groups;
-}
-
-/** One empty list for all, so that an empty group is always the same object. */
-function groupOf<R>(groups: Groups<R>, key: string): readonly R[] {
-  return groups.get(key) ?? none;
 }
 
 /** A job of the book with its sizes in order. Sizes whose tank is no longer in the tank book are left out. */

@@ -53,7 +53,7 @@ export function soldHouse(quote: IssuedQuote, job: string, now: Now): SoldHouse 
   return { quote, body, lines, taken, since, tanks: new Map(body.columns.map(({ tank }) => [tank.id, tank])) };
 }
 
-type Tables = Pick<Records, 'line' | 'issuedQuote' | 'houseChange' | 'workshop'>;
+type Tables = Pick<Records, 'recipe' | 'line' | 'difference' | 'issuedQuote' | 'houseChange' | 'workshop'>;
 
 /** The lines that a job is worked from: those it was sold with, else its recipe's. */
 export function jobLines(records: Tables, job: Job): readonly Line[] {

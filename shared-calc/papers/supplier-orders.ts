@@ -3,6 +3,7 @@ import { goodsCoins, lastDue, type OrderLine } from '#shared-calc/buy/order-stan
 import type { Day } from '#shared-calc/calendar/day.ts';
 import { coinsText } from '#shared-calc/quantity/coins-text.ts';
 import type { Order, Records, Workshop } from '#shared-calc/records/records.ts';
+import type { RecipeTables } from '#shared-calc/recipe/whole-recipe.ts';
 import { workshopOf } from '#shared-calc/records/workshop-of.ts';
 import { saidPacks } from './goods-said.ts';
 import type { OrderDay } from './order-days.ts';
@@ -46,7 +47,7 @@ export type PrintedOrder = Pick<Order, 'supplier' | 'on' | 'lines' | 'carriageCo
   readonly id?: string;
 };
 
-type OrderRecords = Pick<Records, 'workshop' | 'supplier' | 'line' | 'plant' | 'pack' | 'packPrice'>;
+type OrderRecords = RecipeTables & Pick<Records, 'workshop' | 'supplier' | 'plant' | 'pack' | 'packPrice'>;
 
 /** An order as it was placed: nothing of it is worked anew. */
 export function supplierOrder(order: PrintedOrder, records: OrderRecords, orderBy?: OrderDay): SupplierOrder {

@@ -48,7 +48,7 @@ export function treatmentDocument(
   const number = (value: number) => writeNumber(value, 2, workshop);
   const blocks: readonly PaperBlock[] = [
     paragraph(
-      `${number(leavesL)} L of leaves, ${wayWords[way]}, aim ${aim}. ${number(temperature)} °C at ${workshop.altitudeM} m; ${batches} ${batches === 1 ? 'batch' : 'batches'} of ${batchMinutes} min. Somebody stays by it from the first minute to the last.`,
+      `${number(leavesL)} L of leaves, ${wayWords[way]}, aim ${aim}. ${number(temperature)} °C${workshop.altitudeM === undefined ? '' : ` at ${workshop.altitudeM} m`}; ${batches} ${batches === 1 ? 'batch' : 'batches'} of ${batchMinutes} min. Somebody stays by it from the first minute to the last.`,
     ),
     {
       is: 'table',

@@ -2,6 +2,8 @@ import type { Bench } from '#shared-calc/bench/open-bench.ts';
 import { plainDisplay } from '#shared-calc/quantity/shown-unit.ts';
 import { cleanNoise } from '#shared-calc/quantity/write-figure.ts';
 import type { Material, Records } from '#shared-calc/records/records.ts';
+import { allLines } from '#shared-calc/recipe/lines-of.ts';
+import type { RecipeTables } from '#shared-calc/recipe/whole-recipe.ts';
 import { isLeafNeed } from './leaf-lines.ts';
 import { sizeFigures } from './size-figures.ts';
 
@@ -17,7 +19,11 @@ export function leavesOf(bench: Bench): number | undefined {
 }
 
 /** Materials that are leaves: those of a recipe's leaf lines, and those named as leaves. */
-export function leafMaterials(records: Pick<Records, 'material' | 'line'>): readonly Material[] {
-  const needed = new Set([...records.line.values()].filter(isLeafNeed).map(({ material }) => material));
+export function leafMaterials(records: RecipeTables & Pick<Records, 'material'>): readonly Material[] {
+  const needed = new Set(
+    allLines(records)
+      .filter(isLeafNeed)
+      .map(({ material }) => material),
+  );
   return [...records.material.values()].filter(({ id, label }) => needed.has(id) || /\bleaves\b/i.test(label));
 }

@@ -5,9 +5,10 @@ import type { Bench } from '#shared-calc/bench/open-bench.ts';
 import { restsOn, unsureAmong, type Unsure } from '#shared-calc/bench/rests-on.ts';
 import { orderSums, type Pricing } from '#shared-calc/bench/order-sums.ts';
 import { rangeWords } from '#shared-calc/bench/range-words.ts';
-import { showValue, showWithUnit, type Display } from '#shared-calc/quantity/shown-unit.ts';
+import { shownUnit, showWithUnit, type Display } from '#shared-calc/quantity/shown-unit.ts';
 import { inSentence, lineLabel } from '#shared-calc/recipe/line-label.ts';
 import { fromBase, unitOf } from '#shared-calc/quantity/unit.ts';
+import { unitBehind } from '#shared-calc/quantity/write-figure.ts';
 import type { CheckPart, UseName } from '#shared-calc/fields/uses.ts';
 import { lineFor } from '#shared-calc/recipe/lines-by-use.ts';
 import type { Line } from '#shared-calc/records/records.ts';
@@ -186,7 +187,7 @@ function givesWords(bench: Bench, column: string, { margin, display }: Given): s
   if (typeof range !== 'object') return `${label} ${showWithUnit(value, line.unit, display)}`;
   const side = (margin.worst ?? 0) < margin.has ? 'from' : 'to';
   const words = rangeWords({ value, range, unit: line.unit, side }, display);
-  const behind = showWithUnit(value, line.unit, display).slice(showValue(value, line.unit, display).length);
+  const behind = unitBehind(shownUnit(line.unit, display), display.currency);
   return `${label} ${words.likely}${behind}, at worst ${words[side]}`;
 }
 

@@ -1,3 +1,5 @@
+import { linesOf } from '#shared-calc/recipe/lines-of.ts';
+import type { RecipeTables } from '#shared-calc/recipe/whole-recipe.ts';
 import { cautionsOf, figuresOfTank } from './act-cautions.ts';
 import { boxCautions } from './box-cautions.ts';
 import { sizeFigures } from './size-figures.ts';
@@ -44,11 +46,11 @@ export function runCautions(benches: readonly Bench[], run: Pick<ShoppingRun, 'm
 
 /** What to mind when these materials and tanks come in, wherever the house's recipes put them. */
 export function goodsCautions(
-  { line, tank }: Pick<Records, 'line' | 'tank'>,
+  records: RecipeTables & Pick<Records, 'tank'>,
   goods: ReadonlySet<string>,
 ): readonly SaidCaution[] {
-  const byRecipe = [...Map.groupBy(line.values(), ({ recipe }) => recipe).values()];
-  const materials = [...goods].some((each) => tank.has(each)) ? new Set([...goods, 'TANK']) : goods;
+  const byRecipe = [...records.recipe.keys()].map((recipe) => linesOf(records, recipe));
+  const materials = [...goods].some((each) => records.tank.has(each)) ? new Set([...goods, 'TANK']) : goods;
   return placesCautions(
     byRecipe.flatMap((own) =>
       own

@@ -20,8 +20,10 @@ export type TreatmentPlace = Pick<
 
 /** A treatment in this workshop, or the sentence that says why it does not work. */
 export function treatLeaves(leaves: LeavesToTreat, place: TreatmentPlace): Result<TreatmentPlan, string> {
-  if (place.pressureKpa < 0) return failed('The gauge cannot be below zero: there is no steam under pressure.');
-  const { altitudeM, pressureKpa: gaugeKpa, steamWaterL, steamPowerKw, ovenPowerW } = place;
+  const fault = placeFault(leaves.way, place);
+  if (fault !== undefined) return failed(fault);
+  // A way that needs them has them; no other way reads them.
+  const { altitudeM = 0, pressureKpa: gaugeKpa = 0, steamWaterL, steamPowerKw, ovenPowerW } = place;
   const plan = leafTreatTime({
     ...leaves,
     altitudeM,
@@ -31,6 +33,13 @@ export function treatLeaves(leaves: LeavesToTreat, place: TreatmentPlace): Resul
     ...(ovenPowerW !== undefined && { ovenPowerW }),
   });
   return 'refused' in plan ? failed(plan.refused) : ok(plan);
+}
+
+function placeFault(way: TreatmentWay, { altitudeM, pressureKpa }: TreatmentPlace): string | undefined {
+  if (altitudeM === undefined && (way === 'steam' || way === 'boil'))
+    return 'The altitude of the workshop is not given yet: steam and boiling water are cooler higher up.';
+  if (pressureKpa === undefined) return way === 'steam' ? 'The pressure of the vessel is not given yet.' : undefined;
+  return pressureKpa < 0 ? 'The gauge cannot be below zero: there is no steam under pressure.' : undefined;
 }
 
 export interface TriedWay {

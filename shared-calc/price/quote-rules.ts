@@ -1,20 +1,21 @@
 import type { Margin, Records, TaxClass, Workshop } from '#shared-calc/records/records.ts';
-import { hourCoins, overBuilder, type PaidRate } from './hour-coins.ts';
+import { hourCost, overBuilder, type HourCost, type PaidRate } from './hour-coins.ts';
 
 /** The house figures that turn costs into a quote. */
 export interface QuoteRules {
   readonly margins: readonly Margin[];
   readonly taxClasses: readonly TaxClass[];
-  /** One hour of a builder and of overhead. */
-  readonly hourCoins: number;
+  readonly hour: HourCost;
   /** Rates of other people's hours, by their id. */
   readonly paid: ReadonlyMap<string, PaidRate>;
-  readonly depositShare: number;
-  readonly depositStepCoins: number;
-  /** These five are 0 at first and then have no effect. */
-  readonly contingencyShare: number;
-  readonly warrantyShare: number;
-  readonly plantLossShare: number;
+  /** Left out: not given yet, as of the three shares below. */
+  readonly depositShare?: number | undefined;
+  /** Left out: a deposit is not rounded. */
+  readonly depositStepCoins?: number | undefined;
+  readonly contingencyShare?: number | undefined;
+  readonly warrantyShare?: number | undefined;
+  readonly plantLossShare?: number | undefined;
+  /** These two have no effect at 0. */
   readonly discountShare: number;
   readonly priceStepCoins: number;
 }
@@ -33,7 +34,7 @@ export function quoteRules(workshop: Workshop, rates: Pick<Records, 'margin' | '
   return {
     margins: [...rates.margin.values()].toSorted((a, b) => a.order - b.order || (a.id < b.id ? -1 : 1)),
     taxClasses: [...rates.taxClass.values()],
-    hourCoins: hourCoins(rates),
+    hour: hourCost(rates),
     paid: overBuilder(rates),
     depositShare,
     depositStepCoins,

@@ -24,11 +24,11 @@ interface TaxedLine {
   readonly priceCoins: number;
 }
 
-/** Tax of a quote's lines: on the sum of each class, rounded there to the coin. */
+/** Tax of a quote's lines: on the sum of each class, rounded there to the coin; a class without a share has none. */
 export function quoteTax(lines: readonly TaxedLine[], classes: readonly TaxClass[]): Result<QuoteTax, PriceFault> {
   const unknown = lines.find((line) => !classes.some((each) => each.id === line.taxClass));
   if (unknown) return failed({ kind: 'no-tax-class', taxClass: unknown.taxClass });
-  const rates = new Map(classes.map(({ id, share }) => [id, share]));
+  const rates = new Map(classes.map(({ id, share = 0 }) => [id, share]));
   const split = taxSplit(
     lines.map(({ taxClass, priceCoins }) => ({ taxClass, coins: priceCoins })),
     { rates, included: false },
@@ -36,11 +36,11 @@ export function quoteTax(lines: readonly TaxedLine[], classes: readonly TaxClass
   if ('refused' in split) return failed({ kind: 'refused', says: split.refused });
   const tax = classes.flatMap((taxClass) => {
     const found = split.classes.find((each) => each.taxClass === taxClass.id);
-    return found ? [taxSum(taxClass, found)] : [];
+    return found && taxClass.share !== undefined ? [taxSum(taxClass, found)] : [];
   });
   return ok({ netCoins: split.net, tax, grossCoins: split.gross });
 }
 
-function taxSum({ id, label, share }: TaxClass, { net, tax }: ClassTax): TaxSum {
+function taxSum({ id, label, share = 0 }: TaxClass, { net, tax }: ClassTax): TaxSum {
   return { taxClass: id, label, share, netCoins: net, coins: tax };
 }

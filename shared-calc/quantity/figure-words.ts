@@ -1,5 +1,5 @@
 import { unitWords } from './unit-words.ts';
-import { showGiven, shownUnit, showValue, type Display } from './shown-unit.ts';
+import { showGiven, shownUnit, showValue, showWithUnit, type Display } from './shown-unit.ts';
 
 /** The unit that a line's figures are shown in, in its written form. */
 export function shownUnitWords(unit: string, display: Display): string {
@@ -22,9 +22,7 @@ export function boxFigure({ value, rule }: BoxWorked, unit: string, display: Dis
 
 /** A figure with its unit in its written form: `26.75 °C`, `full`, `yes`. */
 export function figureWords(value: number | string | boolean, unit: string, display: Display): string {
-  const figure = showValue(value, unit, display);
-  const words = typeof value === 'number' ? shownUnitWords(unit, display) : '';
-  return words === '' ? figure : `${figure}\u00a0${words}`;
+  return readUnits(showWithUnit(value, unit, display), display);
 }
 
 /** A sentence of the core with its units in their written form, each after a no-break space. */

@@ -1,26 +1,57 @@
 import { kindOfUnit, namedKinds, sayKind, type FigureKind } from './kind.ts';
-import { unitsLike } from './unit.ts';
+import { fromBase, lookOf, unitOf, unitsLike } from './unit.ts';
+import { isLargerScale, usUnitFor, type UnitSystem } from './unit-systems.ts';
 import { writeFigure, writeWithUnit, type WriteOptions } from './write-figure.ts';
 
-/** How figures are shown: the units chosen per kind, the decimal sign, the currency. */
+/** How a workshop writes days: `2027-05-12`, `12 May 2027` or `May 12, 2027`. */
+export type DateOrder = 'ymd' | 'dmy' | 'mdy';
+
+/** How figures are shown: the system of units with its exceptions by kind, the decimal sign, the currency. */
 export interface Display extends WriteOptions {
+  /** Left out: metric. */
+  readonly units?: UnitSystem;
+  /** By kind: a unit, or the other system. */
   readonly unitsShown: Readonly<Record<string, string>>;
   readonly currency: string;
+  /** Left out: year first. */
+  readonly dateOrder?: DateOrder;
 }
 
 export const plainDisplay: Display = { unitsShown: {}, currency: 'cr', moneyDecimals: 2 };
 
-/** The unit that a line's figures are shown in: the workshop's choice for the kind, otherwise the line's own. */
+/** The unit that a line's figures are shown in: the workshop's system, unless it has an exception for the kind. */
 export function shownUnit(unit: string, display: Display): string {
   const kind = kindOfUnit(unit);
   if (kind.is !== 'figure') return unit;
+  const name = sayKind(kind);
   // A step is seen in the degrees of the temperature that it is added to.
-  if (sayKind(kind) === 'temperature step') return display.unitsShown['temperature'] === 'degF' ? 'F_deg' : unit;
-  const chosen = display.unitsShown[sayKind(kind)];
-  if (chosen === undefined || chosen === unit) return unit;
+  if (name === 'temperature step') return shownUnit('degC', display) === 'degF' ? usUnitFor(unit) : unit;
+  const chosen = display.unitsShown[name];
+  if (chosen === undefined || isSystem(chosen)) return (chosen ?? display.units) === 'us' ? usUnitFor(unit) : unit;
+  return asChosen(chosen, unit, kind);
+}
+
+function isSystem(chosen: string): chosen is UnitSystem {
+  return chosen === 'metric' || chosen === 'us';
+}
+
+function asChosen(chosen: string, unit: string, kind: FigureKind): string {
+  if (isLargerScale(unit, chosen)) return lookOf(chosen)?.customary ? usUnitFor(unit) : unit;
   // Air in m3/h is a flow, but nobody wants it in mL/d: a unit that is no choice itself stays.
   const allowed = choicesOf(kind);
   return allowed.includes(chosen) && allowed.includes(unit) ? chosen : unit;
+}
+
+/** A pound or a gallon of which a quarter is not reached is said in ounces. */
+const smaller: Readonly<Record<string, string>> = { gal: 'fl_oz', lb: 'oz' };
+
+/** The unit for one figure in a sentence: as `shownUnit`, with small amounts of a US workshop in the smaller unit. */
+export function unitFor(value: number, unit: string, display: Display): string {
+  const shown = shownUnit(unit, display);
+  const less = shown === unit || display.units !== 'us' ? undefined : smaller[shown];
+  if (less === undefined || display.unitsShown[sayKind(kindOfUnit(unit))] !== undefined) return shown;
+  const size = Math.abs(fromBase(value, unitOf(shown)));
+  return size > 0 && size < 0.25 ? less : shown;
 }
 
 function choicesOf(kind: FigureKind): readonly string[] {
@@ -48,6 +79,6 @@ export function showGiven(value: number | string | boolean, unit: string, displa
 /** A value with its unit: `16.02 L`, `full`. */
 export function showWithUnit(value: number | string | boolean, unit: string, display: Display): string {
   return typeof value === 'number'
-    ? writeWithUnit(value, shownUnit(unit, display), display)
+    ? writeWithUnit(value, unitFor(value, unit, display), display)
     : showValue(value, unit, display);
 }

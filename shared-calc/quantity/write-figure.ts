@@ -1,9 +1,12 @@
+import { inchFraction } from './inch-fraction.ts';
 import { fromBase, lookOf, unitOf, type UnitLook } from './unit.ts';
 
 export interface WriteOptions {
   readonly decimalComma?: boolean;
   /** Decimals in addition to the unit's own, so that the parts of a working add up. */
   readonly extraDecimals?: number;
+  /** Inches as read off a rule, `23 5/8`, wherever no decimals are added. */
+  readonly fractions?: boolean;
   /** Decimals of the currency. */
   readonly moneyDecimals?: number;
 }
@@ -18,14 +21,19 @@ const compounds: Readonly<Record<string, UnitLook>> = { 'each/m2': { decimals: 0
  */
 export function writeFigure(base: number, unit: string, options: WriteOptions = {}): string {
   const value = cleanNoise(fromBase(base, unitOf(unit)));
+  const read = options.fractions && unit === 'in' && !options.extraDecimals ? inchFraction(value) : undefined;
+  if (read !== undefined) return read;
   return writeNumber(value, decimalsFor(value, unit, options), { ...options, group: unit !== 'mm' });
 }
 
 /** The same with its unit: `16.02 L`, `12 %`; a plain number has none. */
 export function writeWithUnit(base: number, unit: string, options: WriteOptions & { currency?: string } = {}): string {
-  const figure = writeFigure(base, unit, options);
-  if (unit === 'number' || unit === 'share') return figure;
-  return `${figure}\u00a0${unit === 'money' ? (options.currency ?? 'money') : unit}`;
+  return `${writeFigure(base, unit, options)}${unitBehind(unit, options.currency)}`;
+}
+
+/** A unit as it stands behind a figure, with the space between them; a plain number has none. */
+export function unitBehind(unit: string, currency = 'money'): string {
+  return unit === 'number' || unit === 'share' ? '' : `\u00a0${unit === 'money' ? currency : unit}`;
 }
 
 /** Figures for programs: binary noise beyond 13 digits is removed, otherwise unrounded. */

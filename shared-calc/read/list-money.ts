@@ -1,3 +1,5 @@
+import { findCurrency } from '#shared-calc/quantity/currencies.ts';
+
 /** An amount of money of a list, taken apart. */
 export interface WrittenMoney {
   /** The currency as it is written, before or behind; empty if it is not. */
@@ -38,11 +40,9 @@ export function isMarkOf(mark: string, currency: string): boolean {
   return mark === sign || (mark.endsWith(sign) && currency.toUpperCase().startsWith(letters.toUpperCase()));
 }
 
-const codes = new Set(Intl.supportedValuesOf('currency'));
-
 /** Whether a word is the code of a currency in use (ISO 4217), and not a word of the workshop's own. */
 export function isCurrencyCode(currency: string): boolean {
-  return codes.has(currency.toUpperCase());
+  return findCurrency(currency)?.code === currency.toUpperCase();
 }
 
 function signOfCurrency(currency: string): string | undefined {

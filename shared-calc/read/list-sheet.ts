@@ -1,5 +1,5 @@
 import { failed, ok, type Result } from '#shared-calc/result.ts';
-import { isHtmlTable, readHtmlTable } from './html-table.ts';
+import { readHtmlTable } from './html-table.ts';
 import { readSeparated } from './separated-text.ts';
 
 export interface SheetRow {
@@ -36,7 +36,8 @@ type Cells = readonly string[];
  */
 export function readSheet(text: string, known: (cells: Cells) => number): Result<ListSheet, SheetFault> {
   const whole = text.replace(/^\ufeff/, '').replaceAll('\u0000', '');
-  if (isHtmlTable(whole)) return sheetOf(readHtmlTable(whole), known);
+  const table = /^\s*</.test(whole) ? readHtmlTable(whole) : undefined;
+  if (table) return sheetOf(table, known);
   const [best] = delimiters
     .map((delimiter) => ({ delimiter, ...rankOf(readSeparated(whole, delimiter, SAMPLE), known) }))
     .toSorted((one, other) => other.known - one.known || other.alike - one.alike || other.width - one.width);

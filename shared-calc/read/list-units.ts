@@ -1,18 +1,15 @@
+import { unitCalled } from '#shared-calc/quantity/unit-spellings.ts';
 import { findUnit, unitSymbols } from '#shared-calc/quantity/unit.ts';
 
 /**
- * Units as price lists write them: the common codes of UN/ECE Recommendation 20, and abbreviations of the trade (common
- * practice, no source). `OZ` is one of mass: a list that means fluid ounces writes them.
+ * Units as price lists write them beside what people type: the common codes of UN/ECE Recommendation 20, and
+ * abbreviations of the trade (common practice, no source). `OZ` is one of mass: a list that means fluid ounces writes
+ * them.
  */
 const written: Readonly<Record<string, string>> = {
   c62: 'each',
   ea: 'each',
-  each: 'each',
-  pc: 'each',
   pce: 'each',
-  pcs: 'each',
-  piece: 'each',
-  pieces: 'each',
   unit: 'each',
   units: 'each',
   u: 'each',
@@ -20,21 +17,10 @@ const written: Readonly<Record<string, string>> = {
   stk: 'each',
   stck: 'each',
   stuck: 'each',
-  ltr: 'L',
-  ltrs: 'L',
-  litre: 'L',
-  litres: 'L',
-  liter: 'L',
-  liters: 'L',
   lt: 'L',
+  ltrs: 'L',
   mlt: 'mL',
   gll: 'gal',
-  gals: 'gal',
-  gallon: 'gal',
-  gallons: 'gal',
-  qts: 'qt',
-  quart: 'qt',
-  quarts: 'qt',
   oza: 'fl_oz',
   floz: 'fl_oz',
   ftq: 'ft3',
@@ -42,34 +28,16 @@ const written: Readonly<Record<string, string>> = {
   mtq: 'm3',
   cbm: 'm3',
   kgm: 'kg',
-  kgs: 'kg',
-  kilo: 'kg',
   grm: 'g',
-  gr: 'g',
   lbr: 'lb',
-  lbs: 'lb',
-  pound: 'lb',
-  pounds: 'lb',
   onz: 'oz',
-  ounce: 'oz',
-  ounces: 'oz',
   mtr: 'm',
-  metre: 'm',
-  metres: 'm',
-  meter: 'm',
-  meters: 'm',
   cmt: 'cm',
   mmt: 'mm',
   inh: 'in',
-  inch: 'in',
-  inches: 'in',
   fot: 'ft',
-  foot: 'ft',
-  feet: 'ft',
   mtk: 'm2',
-  sqm: 'm2',
   ftk: 'ft2',
-  sqft: 'ft2',
 };
 
 /** No pack is sold by these. */
@@ -88,5 +56,6 @@ export function unitOfList(word: string): string | undefined {
     .toLowerCase()
     .normalize('NFKD')
     .replaceAll(/[\s._\p{M}]/gu, '');
-  return Object.hasOwn(written, tidy) ? written[tidy] : symbols.get(tidy);
+  const called = Object.hasOwn(written, tidy) ? written[tidy] : (symbols.get(tidy) ?? unitCalled(tidy));
+  return called !== undefined && !noGoods.has(called) ? called : undefined;
 }

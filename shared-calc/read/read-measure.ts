@@ -1,5 +1,6 @@
 import { sameDimension } from '#shared-calc/quantity/dimension.ts';
-import { readFigure, type FigureFault } from '#shared-calc/quantity/read-figure.ts';
+import type { FigureFault } from '#shared-calc/quantity/figure-reading.ts';
+import { readFigure } from '#shared-calc/quantity/read-figure.ts';
 import { fromBase, unitOf, type Unit } from '#shared-calc/quantity/unit.ts';
 import { cleanNoise } from '#shared-calc/quantity/write-figure.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';

@@ -1,4 +1,5 @@
-import { readFigure, type FigureFault } from '#shared-calc/quantity/read-figure.ts';
+import type { FigureFault } from '#shared-calc/quantity/figure-reading.ts';
+import { readFigure } from '#shared-calc/quantity/read-figure.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
 import type { EntryFault } from './entry-fault.ts';
 

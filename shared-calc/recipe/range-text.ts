@@ -1,4 +1,4 @@
-import { tidyText } from '#shared-calc/quantity/read-figure.ts';
+import { tidyText, withoutPrimes } from '#shared-calc/quantity/read-figure.ts';
 import type { Line } from '#shared-calc/records/records.ts';
 
 /** A guess as texts: its likely figure and the two ends that the truth lies between about nineteen times in twenty. */
@@ -16,7 +16,7 @@ const withDots = /^(?<least>[^()]+?)\s*\.\.\s*(?<most>[^()]+?)\s*,\s*likely\s+(?
  * that of the last end, otherwise that of the likely figure, so `12 % (8 to 18)` is the same.
  */
 export function splitRange(text: string): RangeTexts | undefined {
-  const tidy = tidyText(text);
+  const tidy = withoutPrimes(tidyText(text));
   const { likely, least, most } = (inBrackets.exec(tidy) ?? withDots.exec(tidy))?.groups ?? {};
   if (likely === undefined || least === undefined || most === undefined) return undefined;
   const unit = unitIn(most) ?? unitIn(likely) ?? '';

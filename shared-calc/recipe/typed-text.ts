@@ -24,8 +24,6 @@ export function writtenText(typed: string, line: Line, display: Display): Result
   return storedText(withShownUnit(typed, line, display), line, display.decimalComma ?? false);
 }
 
-const bare = /^[+\-\u2212]?[\d.,'\u2019\s/]+(?:[eE][+-]?\d+)?$/;
-
 /** A typed text without blanks around it; a bare number gets the unit that its line is shown in, in a range too. */
 export function withShownUnit(typed: string, line: Line, display: Display): string {
   const text = typed.trim();
@@ -37,8 +35,9 @@ export function withShownUnit(typed: string, line: Line, display: Display): stri
     return joinRange({ likely, least, most });
   }
   const unit = shownUnit(line.unit, display);
-  if (!bare.test(text) || !takesUnit(unit)) return text;
-  return readFigure(text, { unit, decimalComma: display.decimalComma ?? false }).ok ? `${text} ${unit}` : text;
+  if (!takesUnit(unit)) return text;
+  const read = readFigure(text, { unit, decimalComma: display.decimalComma ?? false });
+  return read.ok && read.value.written === 'bare' ? `${text} ${unit}` : text;
 }
 
 function takesUnit(unit: string): boolean {

@@ -24,8 +24,13 @@ export interface BadRecord extends RecordName {
   readonly issues: readonly FieldIssue[];
 }
 
+/** `removed` is also said of a file that was renamed; `written over` of one whose bytes were replaced by hand. */
+export type GoneHow = 'removed' | 'replaced' | 'written over';
+
 /** Faults of the disk or of another program, possible at any time. */
 export type StorageFault =
+  /** The file is no longer the one that was opened; what is edited now would be lost. */
+  | { readonly kind: 'gone'; readonly how: GoneHow }
   | { readonly kind: 'locked' }
   | { readonly kind: 'no-room' }
   | { readonly kind: 'read-only'; readonly what: 'file' | 'folder' }
@@ -37,7 +42,7 @@ export type StorageFault =
 export type BookFault =
   | StorageFault
   | { readonly kind: 'missing' }
-  | { readonly kind: 'not-a-book'; readonly what: 'folder' | 'empty' | 'other' }
+  | { readonly kind: 'not-a-book'; readonly what: 'folder' | 'device' | 'empty' | 'other' }
   | { readonly kind: 'foreign'; readonly applicationId: number }
   | { readonly kind: 'newer'; readonly found: number; readonly newest: number }
   | { readonly kind: 'migration-failed'; readonly version: number; readonly name: string; readonly says: string }

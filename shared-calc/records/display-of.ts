@@ -4,7 +4,10 @@ import type { Workshop } from './records.ts';
 /** How this workshop shows figures. */
 export function displayOf(workshop: Workshop): Display {
   return {
+    ...(workshop.units && { units: workshop.units }),
     unitsShown: workshop.unitsShown,
+    ...(workshop.units === 'us' && { fractions: true }),
+    ...(workshop.dateOrder && { dateOrder: workshop.dateOrder }),
     currency: workshop.currency,
     moneyDecimals: workshop.coinDecimals,
     decimalComma: workshop.decimalComma,

@@ -2,7 +2,7 @@ import { calledOf } from '#shared-calc/fields/record-fields.ts';
 import { disorderOf, type Disorder } from './animal-order.ts';
 import type { Added } from './change.ts';
 import { valueOf } from './field-text.ts';
-import type { CultureKind, Line, Material, Records, Tank } from './records.ts';
+import type { CultureKind, Line, Material, Recipe, Records, Tank } from './records.ts';
 import { isMeasured, tankMeasures } from './tank-shape.ts';
 
 /** What is wrong with a record as a whole, though each of its fields is valid. */
@@ -19,6 +19,9 @@ export type Misfit =
   | { readonly kind: 'flies-without-days' }
   /** Tanks, materials and plants share the price book, so their codes must differ. */
   | { readonly kind: 'same-code'; readonly by: GoodsKind }
+  /** A recipe may not inherit from itself, straight or through others. */
+  | { readonly kind: 'own-ancestor'; readonly recipe: string; readonly parent: string }
+  | { readonly kind: 'family-too-deep'; readonly recipe: string; readonly most: number }
   /** Minutes are paid by the hour. */
   | { readonly kind: 'not-hourly'; readonly rate: string }
   /** Packs or stock are counted in the material's present unit. */
@@ -36,8 +39,6 @@ export function misfitOf(to: Added, records: Records): Misfit | undefined {
       return materialMisfit(to.record, records);
     case 'plant':
       return sameCode('plant', to.record.id, records) ?? backward('light', to.record.lightLow, to.record.lightHigh);
-    case 'line':
-      return hourMisfit(to.record, records);
     case 'cultureKind':
       return cultureMisfit(to.record);
     case 'animalKind':
@@ -45,13 +46,36 @@ export function misfitOf(to: Added, records: Records): Misfit | undefined {
     case 'closedDay':
       return backward('days', to.record.from, to.record.to);
     default:
-      return undefined;
+      return recipeMisfit(to, records);
   }
+}
+
+function recipeMisfit({ kind, record }: Added, records: Records): Misfit | undefined {
+  if (kind === 'recipe') return parentMisfit(record, records);
+  return kind === 'line' ? hourMisfit(record, records) : undefined;
 }
 
 function sameCode(kind: GoodsKind, id: string, records: Records): Misfit | undefined {
   const by = (['tank', 'material', 'plant'] as const).find((other) => other !== kind && records[other].has(id));
   return by && { kind: 'same-code', by };
+}
+
+/** How many parents a recipe may have above it. */
+export const DEEPEST = 4;
+
+function parentMisfit({ id, parent }: Recipe, { recipe }: Records): Misfit | undefined {
+  const above: string[] = [];
+  for (let at = parent; at !== undefined; at = recipe.get(at)?.parent) {
+    if (at === id || above.includes(at)) return { kind: 'own-ancestor', recipe: id, parent: parent ?? '' };
+    above.push(at);
+  }
+  const below = parent === undefined ? 0 : depthBelow(id, recipe);
+  return above.length + below > DEEPEST ? { kind: 'family-too-deep', recipe: id, most: DEEPEST } : undefined;
+}
+
+function depthBelow(id: string, recipe: Records['recipe']): number {
+  const children = [...recipe.values()].filter((each) => each.parent === id);
+  return Math.max(0, ...children.map((child) => 1 + depthBelow(child.id, recipe)));
 }
 
 function hourMisfit({ who }: Line, { rate }: Records): Misfit | undefined {

@@ -25,6 +25,7 @@ export const recordKinds = {
   closedDay: schemaOf(recordFields.closedDay),
   recipe: schemaOf(recordFields.recipe),
   line: schemaOf(recordFields.line),
+  difference: schemaOf(recordFields.difference),
   job: schemaOf(recordFields.job),
   size: schemaOf(recordFields.size),
   localValue: schemaOf(recordFields.localValue),
@@ -40,6 +41,7 @@ export const recordKinds = {
   actual: schemaOf(recordFields.actual),
   done: schemaOf(recordFields.done),
   houseChange: schemaOf(recordFields.houseChange),
+  tableView: schemaOf(recordFields.tableView),
 } as const satisfies Readonly<Record<KindName, z.ZodType>>;
 
 export type RecordKind = KindName;
@@ -59,6 +61,7 @@ export type TaxClass = RecordOf<'taxClass'>;
 export type Margin = RecordOf<'margin'>;
 export type Recipe = RecordOf<'recipe'>;
 export type Line = RecordOf<'line'>;
+export type Difference = RecordOf<'difference'>;
 export type Job = RecordOf<'job'>;
 export type Size = RecordOf<'size'>;
 export type LocalValue = RecordOf<'localValue'>;
@@ -74,6 +77,7 @@ export type Placement = RecordOf<'placement'>;
 export type Actual = RecordOf<'actual'>;
 export type Done = RecordOf<'done'>;
 export type HouseChange = RecordOf<'houseChange'>;
+export type TableView = RecordOf<'tableView'>;
 
 /** The kinds in reference order. */
 export const allKinds: readonly RecordKind[] = kindNames;

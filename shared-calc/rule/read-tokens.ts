@@ -1,4 +1,5 @@
 import { tidyText } from '#shared-calc/quantity/read-figure.ts';
+import { unitCalled } from '#shared-calc/quantity/unit-spellings.ts';
 import { findUnit, isUnitSymbol, toBase, type Unit } from '#shared-calc/quantity/unit.ts';
 import type { RuleFault } from './fault.ts';
 import { nearUnit } from './near-unit.ts';
@@ -105,11 +106,13 @@ function numberAt(text: string, from: number, written: string): Token {
   if (!Number.isFinite(value)) return bad({ kind: 'too-large', found: written, from, to: end });
   const first = unitWordAt(text, end);
   if (!first) return { is: 'number', value, from, to: end };
-  if (!isUnitSymbol(first.symbol)) {
+  // Right behind a number no line can stand, so that a spelling such as `feet` is a unit there.
+  const called = unitCalled(first.symbol) ?? first.symbol;
+  if (!isUnitSymbol(called)) {
     const near = nearUnit(first.symbol);
     return bad({ kind: 'unknown-unit', unit: first.word, ...(near && { near }), from: first.from, to: first.to });
   }
-  const { symbol, to } = longestUnit(text, first);
+  const { symbol, to } = longestUnit(text, { ...first, symbol: called });
   const unit = findUnit(symbol);
   if (unit && !Number.isFinite(toBase(value, unit))) {
     return bad({ kind: 'too-large', found: text.slice(from, to), from, to });

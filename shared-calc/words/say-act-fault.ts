@@ -11,6 +11,7 @@ import type { JobFault } from '#shared-calc/jobs/job-fault.ts';
 import type { RecordFault } from '#shared-calc/records/book-fault.ts';
 import { byRuleName, type Called } from './called.ts';
 import { sayByKind, type Sayings } from './say-by-kind.ts';
+import { familySayings } from './say-family-fault.ts';
 import { sayBoxFault } from './say-box-cause.ts';
 import { sayNameFault } from './say-name-fault.ts';
 import { sayUseFault, sayWithoutUse } from './say-use.ts';
@@ -136,6 +137,7 @@ const sayings: Sayings<Own, [Called]> = {
     `${job} is ${state}: ${change} comes too late for it. An answer is asked from accepted to ready to build.`,
   'cannot-take': ({ change, job, label }) =>
     `${job} cannot take ${change}: ${label} could not be worked in the house that it was sold in.`,
+  ...familySayings((fault, called) => sayActFault(fault, called)),
   'house-log': ({ record }) =>
     `${capital(sayRecord(record))} is written by the acts of a house: proposeHouse, forceHouse, dropHouse, answerHouse, and every edit of a line.`,
   'no-place-collected': () => 'Say where the leaves were collected: it stands on the label.',
@@ -179,6 +181,7 @@ const withoutValue = {
   note: 'A note stands beside a local value: write one first.',
   asker: 'Only a local value has somebody who asked for it: write one first.',
   'whole job': 'Write a value in this box first; then it can hold for the whole job.',
+  tank: 'Write a value in this box first; then it can always hold for this tank.',
 } as const;
 
 function sayQuarantine({ batch, until, daysLeft, on }: Extract<Own, { readonly kind: 'in-quarantine' }>): string {
@@ -229,6 +232,8 @@ function sayNeed(need: Need): Against {
       return { what: nounOf(need.use), why: 'the program reads it for that' };
     case 'written':
       return { what: `job ${need.job}`, why: 'something is written over it there' };
+    case 'changed below':
+      return { what: `recipe ${need.recipe}`, why: 'it changes it' };
     case 'sentence':
       return { what: inSentence(need.label), why: 'its sentence names it' };
     default:

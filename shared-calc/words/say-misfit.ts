@@ -18,6 +18,8 @@ const sayings: Sayings<Misfit> = {
     `A harvest of ${animals} is more than the ${capacity} a tub holds.`,
   'flies-without-days': () => 'Flies are kept for their productive days: write those first.',
   'same-code': ({ by }) => `That is the code of a ${by}.`,
+  'own-ancestor': ({ recipe, parent }) => `${recipe} cannot inherit from ${parent}: ${parent} inherits from it.`,
+  'family-too-deep': ({ recipe, most }) => `${recipe} would have more than ${most} parents above it.`,
   'not-hourly': ({ rate }) => `${rate} is not paid by the hour.`,
   'unit-counted': ({ unit }) =>
     `Its packs or stock are counted in ${unit}, which would no longer be right. Make another material of it.`,

@@ -40,6 +40,7 @@ const published = {
   // NIST SP 811 App. B.8 and B.9, NIST Handbook 44 App. C: exact by definition; the year is that of 365 days.
   in: 0.0254,
   ft: 0.3048,
+  mi: 1609.344,
   in2: 0.00064516,
   ft2: 0.09290304,
   gal: 0.003785411784,
@@ -126,6 +127,7 @@ const independent = [
   ['km', 'km', 'm'],
   ['in', 'in', 'm'],
   ['ft', 'ft', 'm'],
+  ['mi', 'mile', 'm'],
   ['mm2', 'mm2', 'm2'],
   ['cm2', 'cm2', 'm2'],
   ['in2', 'in2', 'm2'],

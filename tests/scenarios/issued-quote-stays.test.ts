@@ -76,7 +76,7 @@ const events: Readonly<Record<string, (records: Records) => Records>> = {
   'margins, taxes and rates change': (records) => {
     const margins = [...records.margin.values()].map((margin) => ({ ...margin, share: 0.6 }));
     const taxes = [...records.taxClass.values()].map((tax) => ({ ...tax, share: 0.2 }));
-    const rates = [...records.rate.values()].map((rate) => ({ ...rate, coins: rate.coins + 500 }));
+    const rates = [...records.rate.values()].map((rate) => ({ ...rate, coins: (rate.coins ?? 0) + 500 }));
     return withRecords(withRecords(withRecords(records, 'margin', margins), 'taxClass', taxes), 'rate', rates);
   },
   'the workshop is named and counts otherwise': (records) =>

@@ -18,6 +18,9 @@ import { offers } from './0017-offers.ts';
 import { oneLedger } from './0018-one-ledger.ts';
 import { unitsAsTyped } from './0019-units-as-typed.ts';
 import { priceLists } from './0020-price-lists.ts';
+import { recipeFamily } from './0021-recipe-family.ts';
+import { tableViews } from './0022-table-views.ts';
+import { notGiven } from './0023-not-given.ts';
 import type { Migration } from './migration.ts';
 
 export const migrations: readonly Migration[] = [
@@ -41,4 +44,7 @@ export const migrations: readonly Migration[] = [
   oneLedger,
   unitsAsTyped,
   priceLists,
+  recipeFamily,
+  tableViews,
+  notGiven,
 ];

@@ -1,6 +1,7 @@
 import { sayBookFault } from '#electron/book/say-book-fault.ts';
-import { makeDemoBook, makeFullBook } from '#electron/book/seed-demo.ts';
+import { beginBook } from '#electron/book/seed-demo.ts';
 import { sayFinding } from '#electron/book/say-finding.ts';
+import { type Beginning, beginnings } from '#shared-calc/contract/beginnings.ts';
 import type { Command } from '#electron/cli/command.ts';
 import { refusal, wrongUse } from '#electron/cli/outcome.ts';
 import { textTable } from '#electron/cli/text-table.ts';
@@ -8,33 +9,36 @@ import { today } from '#electron/service/today.ts';
 import type { Arguments } from '#electron/cli/read-arguments.ts';
 import { bookOption, withBook } from '#electron/cli/with-book.ts';
 
-const starts = new Map([
-  ['full', makeFullBook],
-  ['plain', makeDemoBook],
-]);
+const STARTS = beginnings.join('|');
 
 /** Creates a book. Always says what it starts with. */
 export const bookNewCommand: Command = {
   name: 'book new',
-  usage: 'book new FILE --start full|plain: makes a book; full is the demo workshop in full swing, plain the small one',
-  options: { start: 'text' },
+  usage: `book new FILE --start ${STARTS} [--guesses]: makes a book; full is the demo workshop in full swing, plain the small one, house a workshop of your own with the house recipes, empty one with nothing; --guesses brings the demo's prices into house, marked as guesses`,
+  options: { start: 'text', guesses: 'flag' },
   misuse: newMisuse,
   run: (given) => {
     const [file = ''] = given.words;
-    const start = given.text('start') ?? '';
-    const made = (starts.get(start) ?? makeDemoBook)(file, { today: today(), backups: false });
+    const start = startOf(given) ?? 'plain';
+    const guesses = given.flag('guesses');
+    const made = beginBook(file, { start, guesses }, { today: today(), backups: false });
     if (!made.ok) return refusal(sayBookFault(made.fault, file));
     const { path, close } = made.value;
     close();
-    return { is: 'answer', json: { made: path, start }, table: () => `Made: ${path}` };
+    return { is: 'answer', json: { made: path, start, ...(guesses && { guesses }) }, table: () => `Made: ${path}` };
   },
 };
 
 function newMisuse(given: Arguments): string | undefined {
   if (given.words.length !== 1) return 'Name one file: book new shop.loamwright --start plain';
   const start = given.text('start');
-  if (start === undefined) return 'Say what it begins with: --start full or --start plain.';
-  return starts.has(start) ? undefined : `--start ${start}: it takes full or plain.`;
+  if (start === undefined) return `Say what it begins with: --start ${STARTS}.`;
+  if (startOf(given) === undefined) return `--start ${start}: it takes ${STARTS}.`;
+  return given.flag('guesses') && start !== 'house' ? '--guesses goes with --start house alone.' : undefined;
+}
+
+function startOf(given: Arguments): Beginning | undefined {
+  return beginnings.find((each) => each === given.text('start'));
 }
 
 /** Checks a whole book: the file, every record, the issued quotes, the journal. */

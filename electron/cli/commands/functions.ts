@@ -18,7 +18,7 @@ export const functionsCommand: Command = {
     const name = given.words[0];
     if (name === undefined) return { is: 'answer', json: tradeFunctions.map(entryOf), table: allInShort };
     const found = tradeFunctions.find((each) => each.name.toLowerCase() === name.toLowerCase());
-    if (found) return { is: 'answer', json: entryOf(found), table: () => inFull(found) };
+    if (found) return { is: 'answer', json: entryOf(found), table: () => functionInFull(found) };
     return refusal(
       `No function called ${name}.${didYouMean(
         name,
@@ -66,7 +66,8 @@ function rowOf(entry: TradeFunction): readonly string[] {
   return [entry.name, entry.title, givesOf(entry.gives)];
 }
 
-function inFull(entry: TradeFunction): string {
+/** One function as text, in full. */
+export function functionInFull(entry: TradeFunction): string {
   const lines = [
     `${entry.title}: ${entry.inRules ? callOf(entry) : entry.name}`,
     '',

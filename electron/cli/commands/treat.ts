@@ -1,5 +1,6 @@
 import { sameDimension } from '#shared-calc/quantity/dimension.ts';
-import { readFigure, type ReadOptions } from '#shared-calc/quantity/read-figure.ts';
+import type { ReadOptions } from '#shared-calc/quantity/figure-reading.ts';
+import { readFigure } from '#shared-calc/quantity/read-figure.ts';
 import { fromBase, unitOf } from '#shared-calc/quantity/unit.ts';
 import { cleanNoise, writeNumber } from '#shared-calc/quantity/write-figure.ts';
 import {

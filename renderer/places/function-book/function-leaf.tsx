@@ -1,3 +1,4 @@
+import { actNames } from '#shared-calc/words/act-names.ts';
 import type { BookContext } from '#renderer/books/book-api.ts';
 import { Sign } from '#renderer/frame/sign.tsx';
 import { writeRoute } from '#renderer/frame/place-route.ts';
@@ -92,7 +93,7 @@ function Examples({ entry, context, tryExample }: LeafParts) {
             <code>{shownRule(rule, context)}</code> <span class={css['givesFigure']}>gives {sayUnits(gives)}</span>
             {entry.inRules && rule.startsWith(`${entry.name}(`) && (
               <Button look="plain" aria-label={`Try it: ${rule}`} onClick={() => tryExample(rule)}>
-                Try it
+                {actNames.tryIt}
               </Button>
             )}
           </li>

@@ -172,7 +172,7 @@ function ChosenWay({ view: { context, job }, asked: { chosen, leavesL } }: Chose
   const spec = useMemo(() => {
     if (!plan.ok) return undefined;
     const { batches, batchMinutes } = plan.value;
-    const under = `Loose leaves, ${wayWords[way].toLowerCase()} at ${altitudeM} m; one of ${batches} ${batches === 1 ? 'batch' : 'batches'}, ${batchMinutes} minutes each`;
+    const under = `Loose leaves, ${wayWords[way].toLowerCase()}${altitudeM === undefined ? '' : ` at ${altitudeM} m`}; one of ${batches} ${batches === 1 ? 'batch' : 'batches'}, ${batchMinutes} minutes each`;
     return treatmentSpec(way, plan.value, { under, decimalComma });
   }, [JSON.stringify(plan), way, altitudeM, decimalComma]);
   if (!plan.ok) return null;

@@ -104,7 +104,7 @@ function plantRow(
     label: 'Plants that fail',
     measured: `median ${share(median)}`,
     jobs: jobs.length,
-    now: share(old),
+    now: old === undefined ? 'not given yet' : share(old),
     house: proposed === undefined ? undefined : share(proposed),
     effect: 'of the cost of plants',
     teach: () => api.doAct('teachPlantLoss', {}),

@@ -1,3 +1,4 @@
+import { actNames } from '#shared-calc/words/act-names.ts';
 import { useMemo } from 'preact/hooks';
 import type { BookContext } from '#renderer/books/book-api.ts';
 import { ChoiceField, SettledField, Fields } from '#renderer/kit/field.tsx';
@@ -101,7 +102,7 @@ function TeachTheHouse({ state, context, job }: Pick<TakenParts, 'state' | 'cont
   const tanks = [...records.tank.values()].map(({ id, label }) => ({ value: id, label: `${id} ${label}` }));
   return (
     <section>
-      <h2>Teach the house</h2>
+      <h2>{actNames.teachHouse}</h2>
       <Hint>
         The median of the last five jobs is offered for each line of {job.recipe} that was measured. Nothing changes by
         itself.

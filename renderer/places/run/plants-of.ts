@@ -1,13 +1,18 @@
 import { plantNeedUses } from '#shared-calc/fields/plant.ts';
 import type { PlantOrder } from '#shared-calc/jobs/order-plants.ts';
-import type { Records } from '#shared-calc/records/records.ts';
+import { allLines } from '#shared-calc/recipe/lines-of.ts';
+import type { RecipeTables } from '#shared-calc/recipe/whole-recipe.ts';
 
 /** The plants by name behind a material of the run: recipes ask for them through the need line of a class. */
 export function plantsOf(
   material: string,
   plants: readonly PlantOrder[],
-  { line }: Pick<Records, 'line'>,
+  records: RecipeTables,
 ): PlantOrder | undefined {
-  const asks = new Set([...line.values()].filter((each) => each.material === material).map(({ use }) => use));
+  const asks = new Set(
+    allLines(records)
+      .filter((each) => each.material === material)
+      .map(({ use }) => use),
+  );
   return plants.find((order) => asks.has(plantNeedUses[order.class]));
 }

@@ -18,12 +18,6 @@ export const figureGroups: readonly { readonly title: string; readonly keys: rea
 
 export const wordFields: readonly Key[] = ['name', 'place', 'letterhead', 'terms', 'payment'];
 
-/** The usual number of decimals of this currency; `undefined` for a word that is no currency code. */
-export function usualDecimals(currency: string): number | undefined {
-  if (!/^[A-Z]{3}$/.test(currency) || !Intl.supportedValuesOf('currency').includes(currency)) return undefined;
-  return new Intl.NumberFormat('en', { style: 'currency', currency }).resolvedOptions().maximumFractionDigits;
-}
-
 export interface UnitChoice {
   readonly kind: string;
   readonly units: readonly string[];

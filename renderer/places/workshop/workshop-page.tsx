@@ -2,12 +2,14 @@ import { capital } from '#shared-calc/rule/capital.ts';
 import type { ComponentChildren } from 'preact';
 import type { BookContext, BookApi } from '#renderer/books/book-api.ts';
 import { ChoiceField, Fields } from '#renderer/kit/field.tsx';
+import { CurrencyField } from '#renderer/books/currency-field.tsx';
 import { FieldEntry } from '#renderer/books/field-entry.tsx';
 import { Hint } from '#renderer/kit/note.tsx';
+import { findCurrency } from '#shared-calc/quantity/currencies.ts';
 import { unitWords } from '#shared-calc/quantity/unit-words.ts';
 import type { Workshop } from '#shared-calc/records/records.ts';
 import { fieldOf, headingOf } from '#shared-calc/fields/record-fields.ts';
-import { figureGroups, unitChoices, usualDecimals, withOpenDay, withUnitShown, wordFields } from './workshop-fields.ts';
+import { figureGroups, unitChoices, withOpenDay, withUnitShown, wordFields } from './workshop-fields.ts';
 import css from './workshop.module.css';
 
 interface WorkshopParts {
@@ -63,7 +65,7 @@ function Group({ title, children }: { readonly title: string; readonly children:
 
 function Money({ context, api }: WorkshopParts) {
   const { workshop } = context;
-  const usual = usualDecimals(workshop.currency);
+  const usual = findCurrency(workshop.currency)?.decimals;
   const setDecimals = (text: string) => {
     api.doAct('rescaleCoins', { coinDecimals: Number(text) });
   };
@@ -72,7 +74,7 @@ function Money({ context, api }: WorkshopParts) {
   };
   return (
     <Group title="Money and figures">
-      <WorkshopEntry context={context} api={api} field="currency" />
+      <CurrencyField context={context} api={api} />
       <ChoiceField
         label={headingOf('workshop', 'coinDecimals')}
         value={String(workshop.coinDecimals)}

@@ -3,7 +3,7 @@ import { fileDialogs, type FileApi } from '#renderer/files/file-dialogs.tsx';
 import type { PlaceView } from '#renderer/frame/page-view.ts';
 import { Caution } from '#renderer/kit/caution.tsx';
 import { Hint } from '#renderer/kit/note.tsx';
-import { AboutPart } from './about-part.tsx';
+import { LookPart } from './look-part.tsx';
 import { WorkshopPage } from './workshop-page.tsx';
 import css from './workshop.module.css';
 import { ScrollPage } from '#renderer/kit/scroll-page.tsx';
@@ -32,7 +32,7 @@ export function workshopPlace(api: FileApi): () => PlaceView {
             ))}
             <Hint>Every edit is in the book at once. A copy of each day is kept beside it, the last 14 of them.</Hint>
           </section>
-          <AboutPart />
+          <LookPart />
           {files.dialog()}
         </ScrollPage>
       ),

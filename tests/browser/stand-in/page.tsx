@@ -1,3 +1,4 @@
+import { helpState } from '#renderer/help/help-state.ts';
 import { signal } from '@preact/signals';
 import type { ComponentProps } from 'preact';
 import type { BenchActs } from '#renderer/bench/bench-acts.ts';
@@ -69,6 +70,9 @@ const acts: BenchActs = {
   copySize: (column) => said(`${column} copied`, false),
   nameSize: () => undefined,
   putAway: (column) => said(`${column} away`, false),
+  moveSize: (column, to) => said(`${column} to ${to}`, false),
+  sendToHouse: () => undefined,
+  holdForJob: () => undefined,
 };
 
 mountPage({
@@ -79,10 +83,11 @@ mountPage({
     ['F2', 'edit'],
     ['/', 'find'],
     ['F8', 'next flag'],
-    ['F1', 'keys'],
+    ['F1', 'help'],
   ],
   refuse: (sentence) => said(sentence, true),
   moveOn: () => undefined,
+  help: helpState(),
   nextFlag: () => said(`next flag after ${chosen?.row ?? 'none'}`, false),
   place: (route) =>
     route.place === 'bench'

@@ -5,7 +5,7 @@ import { recordKinds } from '#shared-calc/records/records.ts';
 import type { RecordKind, RecordOf } from '#shared-calc/records/records.ts';
 
 interface Shape {
-  readonly type?: string;
+  readonly type?: string | readonly string[];
   readonly const?: unknown;
   readonly enum?: readonly unknown[];
   readonly pattern?: string;
@@ -42,6 +42,7 @@ function anyOf(shape: Shape): fc.Arbitrary<unknown> {
   if (shape.const !== undefined) return fc.constant(shape.const);
   if (shape.anyOf) return fc.oneof(...shape.anyOf.map(anyOf));
   if (shape.enum) return fc.constantFrom(...shape.enum);
+  if (typeof shape.type === 'object') return fc.oneof(...shape.type.map((type) => anyOf({ ...shape, type })));
   const make = makers[shape.type ?? ''];
   if (!make) throw new Error(`no maker for ${JSON.stringify(shape)}`);
   return make(shape);

@@ -1,7 +1,9 @@
-import { mkdirSync, readdirSync, writeFileSync } from 'node:fs';
+import { existsSync, mkdirSync, readdirSync, statSync, utimesSync, writeFileSync } from 'node:fs';
 import { basename, dirname, join } from 'node:path';
+import Database from 'better-sqlite3';
 import { describe, expect, test } from 'vitest';
-import { daysMemo, listBackups } from '#electron/book/backups.ts';
+import { listBackups, superseded } from '#electron/book/backups.ts';
+import { addDays } from '#shared-calc/calendar/day.ts';
 import { newBook, reopen, valueOf } from '#tests/electron/book/book-at-hand.ts';
 import { adding, changingTank, oneOfEach, sortRecords, tankOf } from '#tests/electron/book/sample-records.ts';
 
@@ -51,7 +53,7 @@ describe('listBackups', () => {
     for (let nth = 1; nth <= 16; nth += 1) openOn(path, day(nth));
 
     expect(listBackups(path).map((backup) => backup.day)).toEqual(
-      Array.from({ length: daysMemo }, (_, nth) => day(16 - nth)),
+      Array.from({ length: 14 }, (_, nth) => day(16 - nth)),
     );
   });
 
@@ -63,7 +65,7 @@ describe('listBackups', () => {
     for (const name of others) writeFileSync(join(folder, name), '');
     for (let nth = 1; nth <= 15; nth += 1) openOn(path, day(nth));
 
-    expect(listBackups(path).length).toBe(daysMemo);
+    expect(listBackups(path).length).toBe(14);
     expect(readdirSync(folder)).toEqual(expect.arrayContaining(others));
   });
 
@@ -74,5 +76,52 @@ describe('listBackups', () => {
     expect(openOn(path, day(10))).toEqual([
       { kind: 'backup-failed', fault: expect.objectContaining({ kind: 'disk' }) as unknown },
     ]);
+  });
+
+  test('a book that was altered behind its journal is not backed up, and its sound backups stay', () => {
+    const path = closedBook();
+    openOn(path, day(1));
+    const db = new Database(path);
+    db.exec("UPDATE tank SET note = 'altered' WHERE id = 'T07'");
+    db.close();
+
+    expect(openOn(path, day(2))).toEqual([{ kind: 'backup-unsound', findings: 1 }]);
+    expect(listBackups(path).map((backup) => backup.day)).toEqual([day(1)]);
+  });
+
+  test('backup and book are for their owner alone', () => {
+    const path = closedBook();
+    openOn(path, day(1));
+    const [backup] = listBackups(path);
+    const mode = (file = '') => (statSync(file).mode & 0o777).toString(8);
+
+    expect([mode(path), mode(backup?.file), mode(dirname(backup?.file ?? ''))]).toEqual(['600', '600', '700']);
+  });
+
+  test('what a killed program left unfinished an hour ago is removed, what may still be written is not', () => {
+    const path = closedBook();
+    const folder = join(dirname(path), 'Small workshop backups');
+    mkdirSync(folder);
+    const left = (pid: number) => join(folder, `.Small workshop ${day(1)}.loamwright.${pid}.part`);
+    for (const pid of [1, 2]) writeFileSync(left(pid), '');
+    utimesSync(left(1), new Date(0), new Date(0));
+    openOn(path, day(1));
+
+    expect([existsSync(left(1)), existsSync(left(2))]).toEqual([false, true]);
+  });
+});
+
+describe('superseded', () => {
+  test('of two years of days stay the last 14, then one a week for 8 weeks, then one a month for 12', () => {
+    const daily = Array.from({ length: 730 }, (_, nth) => ({ day: addDays('2027-03-10', -nth) }));
+    const gone = new Set(superseded(daily));
+    const stay = daily.filter((each) => !gone.has(each)).map((each) => each.day);
+
+    expect(stay.slice(14)).toEqual(
+      ['2027-02-21', '2027-02-14', '2027-02-07', '2027-01-31', '2027-01-24'].concat(
+        ['2026-12-31', '2026-11-30', '2026-10-31', '2026-09-30', '2026-08-31'],
+        ['2026-07-31', '2026-06-30', '2026-05-31', '2026-04-30'],
+      ),
+    );
   });
 });

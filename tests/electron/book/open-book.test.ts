@@ -18,10 +18,14 @@ function closedBook(): string {
 }
 
 function alter(path: string, ...sql: readonly string[]): void {
-  const db = new Database(path);
+  const db = new Database(path).unsafeMode();
   for (const each of sql) db.exec(each);
   db.close();
 }
+
+/** At every change of the workshop, every price in the file becomes one coin. */
+const hidden = (name: string) =>
+  `CREATE TRIGGER ${name} AFTER UPDATE ON workshop BEGIN UPDATE pack_price SET price_coins = 1; END`;
 
 interface Spoilt {
   readonly says: string;
@@ -66,6 +70,26 @@ const spoilt: readonly Spoilt[] = [
     says: 'a book with a table less',
     spoil: (path) => alter(path, 'DROP TABLE actual'),
     fault: { kind: 'damaged', damage: { what: 'tables', names: expect.arrayContaining(['actual']) as unknown } },
+  },
+  {
+    says: 'a book with a trigger',
+    spoil: (path) => alter(path, hidden('sqliteXevil')),
+    fault: { kind: 'damaged', damage: { what: 'tables', names: ['sqliteXevil'] } },
+  },
+  {
+    says: "a book with a trigger that is called as the database's own parts are",
+    spoil: (path) =>
+      alter(
+        path,
+        'PRAGMA writable_schema = ON',
+        `INSERT INTO sqlite_schema VALUES ('trigger', 'sqlite_evil', 'workshop', 0, '${hidden('sqlite_evil')}')`,
+      ),
+    fault: { kind: 'damaged', damage: { what: 'tables', names: ['sqlite_evil'] } },
+  },
+  {
+    says: 'a book in which a view stands in for a table',
+    spoil: (path) => alter(path, 'ALTER TABLE actual RENAME TO was', 'CREATE VIEW actual AS SELECT * FROM was'),
+    fault: { kind: 'damaged', damage: { what: 'tables', names: expect.arrayContaining(['actual', 'was']) as unknown } },
   },
 ];
 

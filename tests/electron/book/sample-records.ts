@@ -1,6 +1,7 @@
 import { hashBody } from '#electron/book/issued.ts';
 import { sampleLedger } from './sample-ledger.ts';
 import { sampleDone } from './sample-done.ts';
+import { sampleFamily, sampleHouseChange } from './sample-family.ts';
 import { sampleBatch, sampleKind, samplePlacement } from './sample-animals.ts';
 import { unasked } from '#shared-calc/fields/survey.ts';
 import { type Added, type Change, emptyChange } from '#shared-calc/records/change.ts';
@@ -187,6 +188,7 @@ export const oneOfEach: readonly Added[] = [
       who: 'R1',
     },
   },
+  ...sampleFamily,
   {
     kind: 'job',
     record: jobOf('J01', {
@@ -197,7 +199,17 @@ export const oneOfEach: readonly Added[] = [
   },
   {
     kind: 'size',
-    record: { id: 'J01-T07', job: 'J01', tank: 'T07', order: 1, label: '', count: 2, animalKind: 'A1', animals: 4 },
+    record: {
+      id: 'J01-T07',
+      job: 'J01',
+      tank: 'T07',
+      order: 1,
+      label: '',
+      count: 2,
+      animalKind: 'A1',
+      animals: 4,
+      recipe: 'H5',
+    },
   },
   {
     kind: 'localValue',
@@ -274,29 +286,17 @@ export const oneOfEach: readonly Added[] = [
     record: { id: 'A1', job: 'J01', size: 'J01-T07', line: 'soil', value: 33.7, unit: 'L', on: '2027-03-10', note: '' },
   },
   { kind: 'done', record: sampleDone },
+  sampleHouseChange,
   {
-    kind: 'houseChange',
+    kind: 'tableView',
     record: {
-      id: 'HC-0001',
-      recipe: 'H1',
-      on: '2027-03-10',
-      after: {
-        id: 'H1.pad',
-        recipe: 'H1',
-        order: '9',
-        section: 'Base',
-        name: 'pad',
-        role: 'given',
-        unit: 'mm',
-        text: '3 mm',
-        note: '',
-        shownFirst: false,
-        inset: false,
-        perJob: false,
-      },
-      note: 'Try a pad under the drainage',
-      fromJob: 'J01',
-      answers: [{ job: 'J01', answer: 'leave', on: '2027-03-10', by: 'R1' }],
+      id: 'tank',
+      columns: [
+        { key: 'label', widthRem: 22 },
+        { key: 'note', hidden: true },
+      ],
+      sort: { column: 'insideHeightMm', down: true },
+      filters: [{ column: 'shape', among: ['rectangle'] }],
     },
   },
 ];

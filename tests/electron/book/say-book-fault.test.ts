@@ -18,7 +18,7 @@ describe('sayBookFault', () => {
     ],
     [
       { kind: 'damaged', damage: { what: 'records', records: [{ kind: 'tank', id: 'T07', issues: [] }] } },
-      'Shop.loamwright is damaged: these do not say what they should: tank T07. It was left as it is; a backup may help.',
+      'Shop.loamwright is damaged: these do not say what they should: tank T07. It was left as it is; a backup can take its place: book recover.',
     ],
   ] as const)('%j', (fault, sentence) => {
     expect(sayBookFault(fault, 'Shop.loamwright')).toBe(sentence);

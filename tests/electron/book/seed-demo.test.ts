@@ -2,7 +2,9 @@ import { cpSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { describe, expect, onTestFinished, test } from 'vitest';
-import { makeDemoBook, makePlainBook, openOrMakeBook, type SeedOptions } from '#electron/book/seed-demo.ts';
+import { beginBook, makeDemoBook, openOrMakeBook, type SeedOptions } from '#electron/book/seed-demo.ts';
+import type { Beginning } from '#shared-calc/contract/beginnings.ts';
+import { allKinds, type Records } from '#shared-calc/records/records.ts';
 import { faultOf, temporaryFolder, valueOf } from '#tests/electron/book/book-at-hand.ts';
 import { today } from '#tests/electron/book/sample-records.ts';
 
@@ -67,35 +69,77 @@ describe('makeDemoBook', () => {
   });
 });
 
-describe('makePlainBook', () => {
-  test('a workshop of one’s own begins with the recipes and goods, without names, suppliers, prices, store and jobs', () => {
-    const records = made(makePlainBook).records();
-    const full = made(makeDemoBook).records();
-    const gone = ['supplier', 'packPrice', 'closedDay', 'job', 'size', 'localValue', 'move'] as const;
-    const kinds = [
-      'tank',
-      'material',
-      'pack',
-      'plant',
-      'cultureKind',
-      'animalKind',
-      'rate',
-      'taxClass',
-      'margin',
-      'recipe',
-      'line',
-    ] as const;
+describe('beginBook', () => {
+  const begun = (start: Beginning, guesses = false) => {
+    const book = valueOf(beginBook(join(temporaryFolder(), 'Ours.loamwright'), { start, guesses }, { today }));
+    onTestFinished(book.close);
+    return book.records();
+  };
+  const sizes = (records: Records) =>
+    Object.fromEntries(allKinds.flatMap((kind) => (records[kind].size === 0 ? [] : [[kind, records[kind].size]])));
+  /** Every figure of money, share or promise that a book has, by where it stands. */
+  const figures = ({ workshop, rate, margin, taxClass, packPrice }: Records) => [
+    ...[...rate.values()].flatMap(({ id, coins }) => (coins === undefined ? [] : [id])),
+    ...[...margin.values(), ...taxClass.values()].flatMap(({ id, share }) => (share === undefined ? [] : [id])),
+    ...packPrice.keys(),
+    ...[...workshop.values()].flatMap((each) =>
+      Object.entries(each).flatMap(([key, value]) => (value === '' || value === 0 ? [] : [key])),
+    ),
+  ];
+  const habits = ['id', 'coinDecimals', 'unitsShown', 'decimalComma', 'oldPriceDays', 'openWeekdays'];
 
-    expect(gone.map((kind) => records[kind].size)).toEqual(gone.map(() => 0));
-    expect(kinds.map((kind) => [...records[kind].keys()])).toEqual(kinds.map((kind) => [...full[kind].keys()]));
-    expect(records.workshop.get('workshop')).toEqual({
-      ...full.workshop.get('workshop'),
-      name: '',
-      place: '',
-      letterhead: '',
-      payment: '',
+  test('the house recipes come with what they name, and without a figure that nobody gave', () => {
+    const records = begun('house');
+    const shown = made(makeDemoBook).records();
+
+    expect(sizes(records)).toEqual({
+      workshop: 1,
+      material: shown.material.size,
+      plant: shown.plant.size,
+      pack: [...shown.pack.values()].filter(({ material }) => !shown.tank.has(material)).length,
+      cultureKind: shown.cultureKind.size,
+      animalKind: shown.animalKind.size,
+      rate: 4,
+      taxClass: 1,
+      margin: shown.margin.size,
+      recipe: 4,
+      line: shown.line.size,
     });
-    expect([...records.material.values(), ...records.tank.values()].filter(({ supplier }) => supplier)).toEqual([]);
+    expect(figures(records)).toEqual(habits);
+    const bought = [...records.material.values(), ...records.pack.values()];
+    expect(bought.filter(({ supplier }) => supplier !== undefined)).toEqual([]);
+  });
+
+  test('the altitude, rooms and shelf of the demo’s town are not those of the house', () => {
+    const open = [...begun('house').line.values()].filter(({ recipe, text, role }) => {
+      return recipe === 'H1' && role === 'given' && text === '';
+    });
+    expect(open.map(({ name, source }) => [name, source])).toEqual(
+      [
+        'altitude',
+        'room_summer',
+        'room_winter',
+        'room_lowest',
+        'humidity_summer',
+        'humidity_winter',
+        'shelf_rating',
+      ].map((name) => [name, undefined]),
+    );
+  });
+
+  test('the demo’s prices come along where they are wanted, each as a guess; those of tanks do not', () => {
+    const { packPrice, pack, tank } = begun('house', true);
+
+    expect(packPrice.size).toBe(pack.size);
+    expect([...packPrice.values()].filter(({ guess }) => guess !== true)).toEqual([]);
+    expect(tank.size).toBe(0);
+  });
+
+  test('an empty book has the groups of a quote and whose hours there are, and no figure', () => {
+    const records = begun('empty');
+
+    expect(sizes(records)).toEqual({ workshop: 1, rate: 4, taxClass: 1, margin: 10 });
+    expect(figures(records)).toEqual(habits);
   });
 });
 

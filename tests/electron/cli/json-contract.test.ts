@@ -139,12 +139,11 @@ describe('bench --json', () => {
     ]);
   });
 
-  test('a size without its figures has no sums and says why; its checks are not known yet', async () => {
+  test('a size without its figures has sums that are at least so much, and says why; its checks are not known yet', async () => {
     const { columns } = await bench('--sizes', 'T07', '--set', 'T07.dam_height=');
     const [column] = columns;
     expect(column).toMatchObject({
-      sums: null,
-      fault: 'T07, drainage_need: Waits on dam_height. Needs a figure: dam_height.',
+      sums: { atLeast: true, missing: [{ what: 'measure', of: 'T07', label: 'T07, dam' }] },
     });
     const holds = Object.fromEntries(
       (column?.checks ?? []).map((check) => ['use' in check ? check.use : check.line, check.holds]),
@@ -291,8 +290,9 @@ describe('--json', () => {
     expect([code, err, out.split('\n').length]).toEqual([0, '', 2]);
   });
 
-  test('of what is refused is nothing', async () => {
+  test('of what is refused is the kind of fault and its sentence', async () => {
     const { code, out } = await lw('needs', '--sizes', 'T7', '--json', '--book', book());
-    expect([code, out]).toEqual([1, '']);
+    const says = 'No tank called T7 in the tank book. Did you mean T07?';
+    expect([code, JSON.parse(out)]).toEqual([1, { fault: { kind: 'refused', says } }]);
   });
 });

@@ -9,7 +9,10 @@ const { book, folder } = useDemoBook();
 describe('main', () => {
   test.each([
     [['bnch'], 'No command bnch. Did you mean bench?'],
-    [['book'], 'Say which: book new, book check, book export, book import-prices.'],
+    [
+      ['book'],
+      'Say which: book new, book check, book export, book backups, book restore, book recover, book import-prices.',
+    ],
     [['book', 'chek'], 'No command book chek. Did you mean book check?'],
     [['bench', '--seizes', 'T07'], 'Unknown option --seizes. Did you mean --sizes?'],
     [['bench', '--sizes'], '--sizes needs a value.'],
@@ -58,13 +61,15 @@ describe('main', () => {
     const { code, out, err } = await lw('--help');
     expect([code, err]).toEqual([0, '']);
     const lines = out.trimEnd().split('\n');
-    expect(lines.slice(0, -1)).toEqual([...commands.values()].map((command) => command.usage));
+    expect(lines.slice(0, commandNames.length)).toEqual([...commands.values()].map((command) => command.usage));
     expect([...commands.values()].filter(({ name, usage }) => !usage.startsWith(name))).toEqual([]);
   });
 
   test.each(commandNames)('%s --help tells how it is called, and does nothing', async (name) => {
     const { code, out } = await lw(...name.split(' '), '--help');
-    expect([code, out]).toEqual([0, `${commands.get(name)?.usage}\n`]);
+    const [usage, ...options] = out.trimEnd().split('\n');
+    expect([code, usage]).toEqual([0, commands.get(name)?.usage]);
+    expect(options.at(-1)).toMatch(/^ {2}--json +gives one JSON value/);
   });
 
   test.each([
@@ -105,8 +110,9 @@ describe('main', () => {
   });
 
   test.each([
-    [['shop.loamwright'], 'Say what it begins with: --start full or --start plain.'],
-    [['shop.loamwright', '--start', 'huge'], '--start huge: it takes full or plain.'],
+    [['shop.loamwright'], 'Say what it begins with: --start full|plain|house|empty.'],
+    [['shop.loamwright', '--start', 'huge'], '--start huge: it takes full|plain|house|empty.'],
+    [['shop.loamwright', '--start', 'empty', '--guesses'], '--guesses goes with --start house alone.'],
     [['--start', 'plain'], 'Name one file: book new shop.loamwright --start plain'],
   ])('book new %j is told what it lacks', async (argv, says) => {
     expect(await lw('book', 'new', ...argv)).toEqual({ code: 2, out: '', err: `${says}\n` });

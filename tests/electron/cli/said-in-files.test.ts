@@ -70,12 +70,16 @@ const readIn: Readonly<Record<string, string>> = {
   'book new': 'said-of-books',
   'book check': 'said-of-books',
   'book export': 'said-of-books',
+  'book backups': 'book-backups',
+  'book restore': 'book-backups',
+  'book recover': 'book-backups',
   'book import-prices': 'said-of-books',
   'prices import': 'said-of-price-lists',
   'prices export': 'said-of-price-lists',
   'prices rise': 'said-of-prices',
   'prices touched': 'said-of-prices',
   start: '../start',
+  completion: 'completion',
 };
 
 describe('what is printed at length', () => {

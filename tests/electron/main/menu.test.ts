@@ -18,14 +18,13 @@ function menuAtHand(recent: readonly string[] = [], platform = 'linux') {
   const told: News[] = [];
   const note = (what: string) => () => void done.push(what);
   const acts: MenuActs = {
-    newBook: ({ demo }) => done.push(demo ? 'new demo' : 'new'),
+    newBook: (start) => done.push(`new ${start}`),
     open: note('open'),
     openRecent: (path) => done.push(path),
     saveCopy: note('save a copy'),
     restore: note('restore'),
     print: note('print'),
     printToFile: note('print to a file'),
-    showLicence: note('licence'),
     tell: (news) => told.push(news),
   };
   return { menu: menuOf(acts, recent, platform) as unknown as readonly Item[], done, told };
@@ -57,8 +56,10 @@ describe('menuOf', () => {
       'Restore a backup …',
       'Print …',
       'Save as PDF …',
+      'Settings',
       'Quit',
     ]);
+    expect(titles(menu, '&Help')).toEqual(['Help', 'Keys', 'About']);
     expect(titles(menu, '&Edit')).toEqual(['Undo', 'Redo', 'Cut', 'Copy', 'Paste', 'Find', 'Next flag']);
   });
 
@@ -67,22 +68,26 @@ describe('menuOf', () => {
     clickAll(menu);
 
     expect(done).toEqual([
-      'new',
-      'new demo',
+      'new full',
+      'new house',
+      'new empty',
       'open',
       '/books/ferry.loamwright',
       'save a copy',
       'restore',
       'print',
       'print to a file',
-      'licence',
     ]);
     expect(told).toEqual([
+      { is: 'go', place: 'workshop' },
       { is: 'do', act: 'undo' },
       { is: 'do', act: 'redo' },
       { is: 'do', act: 'find' },
       { is: 'do', act: 'next flag' },
       ...places.map(({ id }) => ({ is: 'go', place: id })),
+      { is: 'do', act: 'help' },
+      { is: 'go', place: 'keys' },
+      { is: 'go', place: 'about' },
     ]);
   });
 

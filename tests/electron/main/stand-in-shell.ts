@@ -45,13 +45,6 @@ export const ipcMain = {
     void handlers.set(channel, handler),
 };
 
-export const shell = {
-  openExternal: (address: string) => {
-    note(`outside: ${address}`);
-    return Promise.resolve();
-  },
-};
-
 export const screen = { getAllDisplays: () => [{ workArea: { x: 0, y: 0, width: 1920, height: 1080 } }] };
 
 export const dialog = {

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 
-import { isOwnLink, isPageUrl, isTrustedSender, licenceLink } from '#electron/main/trusted-url.ts';
+import { isPageUrl, isTrustedSender } from '#electron/main/trusted-url.ts';
 
 const hostile = [
   '',
@@ -36,26 +36,6 @@ describe('isPageUrl', () => {
 
   test.each(hostile)('%j is not', (address) => {
     expect(isPageUrl(address)).toBe(false);
-  });
-});
-
-describe('isOwnLink', () => {
-  test('the licence is a link of ours', () => {
-    expect(isOwnLink(licenceLink)).toBe(true);
-  });
-
-  test.each([
-    ...hostile,
-    'https://www.gnu.org/',
-    `${licenceLink}#x`,
-    `${licenceLink}/../../evil`,
-    'http://www.gnu.org/licenses/gpl-3.0.html',
-    'https://www.gnu.org@evil.example/licenses/gpl-3.0.html',
-    'https://www.gnu.org.evil.example/licenses/gpl-3.0.html',
-    'mailto:somebody@evil.example',
-    'smb://evil.example/share',
-  ])('%j is opened nowhere', (address) => {
-    expect(isOwnLink(address)).toBe(false);
   });
 });
 

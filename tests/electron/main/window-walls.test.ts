@@ -1,6 +1,5 @@
 import { describe, expect, test } from 'vitest';
 
-import { licenceLink } from '#electron/main/trusted-url.ts';
 import { holdToPage, pagePreferences, refusePermissions } from '#electron/main/window-walls.ts';
 
 describe('pagePreferences', () => {
@@ -43,12 +42,11 @@ describe('holdToPage', () => {
     expect(contentsAtHand().fire('will-attach-webview', {})).toBe(true);
   });
 
-  test('no window is opened; only a link of ours goes to the browser', () => {
-    const { openWindow, outside } = contentsAtHand();
-    for (const url of ['https://evil.example/', 'app://page/', 'file:///etc/passwd', 'javascript:0', licenceLink]) {
+  test('no window is opened, and no address is handed to a browser', () => {
+    const { openWindow } = contentsAtHand();
+    for (const url of ['https://evil.example/', 'app://page/', 'file:///etc/passwd', 'javascript:0']) {
       expect(openWindow({ url })).toEqual({ action: 'deny' });
     }
-    expect(outside).toEqual([licenceLink]);
   });
 });
 
@@ -85,7 +83,6 @@ describe('refusePermissions', () => {
 /** Contents of a window that only record the handlers set on them. */
 function contentsAtHand() {
   const handlers = new Map<string, (event: object) => void>();
-  const outside: string[] = [];
   let openWindow: (asked: { readonly url: string }) => unknown = () => undefined;
   const contents = {
     on: (name: string, handler: (event: object) => void) => handlers.set(name, handler),
@@ -93,13 +90,13 @@ function contentsAtHand() {
       openWindow = handler;
     },
   };
-  holdToPage(contents as never, { openOutside: (address) => outside.push(address) });
+  holdToPage(contents as never);
   const fire = (name: string, event: object) => {
     let prevented = false;
     handlers.get(name)?.({ ...event, preventDefault: () => (prevented = true) });
     return prevented;
   };
-  return { fire, openWindow: (asked: { readonly url: string }) => openWindow(asked), outside };
+  return { fire, openWindow: (asked: { readonly url: string }) => openWindow(asked) };
 }
 
 /** A session that only records its permission handlers. */

@@ -6,7 +6,7 @@ const bare = { ctrlKey: false, metaKey: false, altKey: false, shiftKey: false, i
 describe('pageAct', () => {
   test.each([
     ['/', {}, 'find'],
-    ['F1', {}, 'keys'],
+    ['F1', {}, 'help'],
     ['F6', {}, 'next part'],
     ['F6', { shiftKey: true }, 'part before'],
     ['F8', { inField: true }, 'next flag'],

@@ -141,8 +141,6 @@ describe('a price list', () => {
         const clean = place(good.join('\n'), said);
         const withoutRow = ({ taken: all }: PlacedList) => all.map((each) => ({ ...each, row: 0 }));
         expect(withoutRow(placed)).toEqual(withoutRow(clean));
-        const places = mixed.flatMap(({ isBad }, at) => (isBad ? [] : [at + 1]));
-        expect(placed.taken.map(({ row }) => row)).toEqual(clean.taken.map(({ row }) => places[row - 1]));
       }),
       { numRuns: 150 },
     );

@@ -1,16 +1,9 @@
 import { describe, expect, test } from 'vitest';
 import { runAct, type Act } from '#shared-calc/acts/act.ts';
 import { put, remove } from '#shared-calc/acts/book-acts.ts';
+import { copyRecipe } from '#shared-calc/acts/copy-recipe.ts';
 import { readersOf } from '#shared-calc/acts/line-breaks.ts';
-import {
-  addLine,
-  changeLine,
-  copyRecipe,
-  moveLine,
-  removeLine,
-  renameLine,
-  writeLine,
-} from '#shared-calc/acts/recipe-acts.ts';
+import { addLine, changeLine, moveLine, removeLine, renameLine, writeLine } from '#shared-calc/acts/recipe-acts.ts';
 import { derive } from '#shared-calc/derive/derived.ts';
 import { linesOf } from '#shared-calc/recipe/lines-of.ts';
 import { applyChange } from '#shared-calc/records/change.ts';

@@ -67,7 +67,7 @@ describe('touchesNow', () => {
 
   test('dearer hours touch it as dearer goods do: 10.25 h at 1.00 more', () => {
     const builder = quoted.rate.get('R-builder');
-    if (!builder) throw new Error('no builder');
+    if (builder?.coins === undefined) throw new Error('no builder');
     const dearer = withRecords(quoted, 'rate', [{ ...builder, coins: builder.coins + 100 }]);
     expect(touches(dearer).map(({ cost }) => cost.to - cost.from)).toEqual([1025]);
   });

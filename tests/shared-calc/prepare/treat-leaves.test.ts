@@ -27,6 +27,22 @@ describe('treatLeaves', () => {
     );
   });
 
+  test('where the altitude or the vessel is not given, only the ways that need neither are worked', () => {
+    const ways = (somewhere: Parameters<typeof waysSideBySide>[1]) =>
+      waysSideBySide({ aim: 'clean', leavesL: 10, moistened: false }, somewhere).map(({ way, plan }) => [way, plan.ok]);
+    const { altitudeM, pressureKpa } = place;
+    expect(ways({ pressureKpa })).toEqual([
+      ['steam', false],
+      ['boil', false],
+      ['bake', true],
+    ]);
+    expect(ways({ altitudeM })).toEqual([
+      ['steam', false],
+      ['boil', true],
+      ['bake', true],
+    ]);
+  });
+
   test('a cooler oven never shortens, down to where the core can no longer get there', () => {
     fc.assert(
       fc.property(fc.integer({ min: 91, max: 120 }), fc.integer({ min: 91, max: 120 }), (one, other) => {

@@ -32,11 +32,11 @@ describe('completeRule', () => {
   });
 
   test.each([
-    ['40 m|', '40 m', ['m', 'mm', 'mm2']],
+    ['40 m|', '40 m', ['m', 'mm', 'mi']],
     ['40mm|', '40mm', ['mm', 'mm2']],
-    ['max(drainage; 40 m|', 'max(drainage; 40 m', ['m', 'mm', 'mm2']],
+    ['max(drainage; 40 m|', 'max(drainage; 40 m', ['m', 'mm', 'mi']],
     ['12 g/|', '12 g/mm', ['mm', 'cm', 'm']],
-    ['12 min/m|2', '12 min/m', ['m', 'mm', 'mm2']],
+    ['12 min/m|2', '12 min/m', ['m', 'mm', 'mi']],
     ['drainage + 40 k|', 'drainage + 40 km', ['km', 'kg', 'kPa']],
     ['12 L/drai|', '12 L/drainage', ['drainage', 'drainage_placed', 'drain_room']],
     ['40|', undefined, []],

@@ -131,6 +131,16 @@ describe('readRule', () => {
   });
 
   test.each([
+    ['26 C', 'degC'],
+    ['68 F', 'degF'],
+    ['3 litres', 'L'],
+    ['2 feet', 'ft'],
+    ['5 lbs', 'lb'],
+  ])('a unit is read behind a number as people spell it: %s', (text, symbol) => {
+    expect(readRule(text)).toMatchObject({ ok: true, value: { part: 'number', unit: { symbol } } });
+  });
+
+  test.each([
     ['', { kind: 'empty', from: 0, to: 0 }],
     ['   ', { kind: 'empty', from: 0, to: 3 }],
     [' = 5', { kind: 'leading-equals', from: 1, to: 2 }],
@@ -154,8 +164,8 @@ describe('readRule', () => {
     ['12 \ud83c\udf31', { kind: 'bad-character', found: '\ud83c\udf31', from: 3, to: 5 }],
     ['kit = "full', { kind: 'unclosed-text', from: 6, to: 11 }],
     ['40 mn', { kind: 'unknown-unit', unit: 'mn', near: 'mm', from: 3, to: 5 }],
-    ['26 C', { kind: 'unknown-unit', unit: 'C', near: 'degC', from: 3, to: 4 }],
-    ['3 litres', { kind: 'unknown-unit', unit: 'litres', near: 'L', from: 2, to: 8 }],
+    ['26 c', { kind: 'unknown-unit', unit: 'c', near: 'degC', from: 3, to: 4 }],
+    ['3 kgs.', { kind: 'unknown-unit', unit: 'kgs', near: 'kg', from: 2, to: 5 }],
     ['3 drainage', { kind: 'unknown-unit', unit: 'drainage', from: 2, to: 10 }],
     ['1e999', { kind: 'too-large', found: '1e999', from: 0, to: 5 }],
     ['1+'.repeat(1000) + '1', { kind: 'too-long', length: 2001, limit: 2000, from: 2000, to: 2001 }],

@@ -106,7 +106,7 @@ describe('sayRuleFault', () => {
     ['12;5', 'A ; parts the figures of a function; inside a rule the decimal sign is a point, as in 12.5 mm.'],
     ['a ~ b', '~ has no meaning in a rule; take it out.'],
     ['kit = "full', 'The words in quotes are not closed; put a " behind the last of them.'],
-    ['26 C', 'Nothing called C is a unit. Did you mean degC?'],
+    ['26 c', 'Nothing called c is a unit. Did you mean degC?'],
     ['3 drainage', 'Nothing called drainage is a unit. Put a sign such as * between a number and a name.'],
     ['1e999', '1e999 is too large a number to work with.'],
     ['('.repeat(70), 'The rule goes more than 60 levels deep. Put part of it in a line of its own.'],

@@ -1,3 +1,4 @@
+import { helpState } from '#renderer/help/help-state.ts';
 import { signal } from '@preact/signals';
 import { contextNow } from '#renderer/books/book-api.ts';
 import type { PlaceView } from '#renderer/frame/page-view.ts';
@@ -53,7 +54,8 @@ mountPage({
   workshop: signal(workshopOf(book.records.value).name),
   line: book.line,
   lineActs: { undo: book.undo, redo: book.redo },
-  keys: [['F1', 'keys']],
+  keys: [['F1', 'help']],
+  help: helpState(),
   nextFlag: () => undefined,
   refuse: book.refuse,
   moveOn: () => undefined,

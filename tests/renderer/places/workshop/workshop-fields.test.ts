@@ -3,7 +3,7 @@ import { editField } from '#shared-calc/records/edit-field.ts';
 import { fieldOf } from '#shared-calc/fields/record-fields.ts';
 import { sayFieldFault } from '#shared-calc/words/say-field-fault.ts';
 import { derive } from '#shared-calc/derive/derived.ts';
-import { figureGroups, usualDecimals, withOpenDay, withUnitShown } from '#renderer/places/workshop/workshop-fields.ts';
+import { figureGroups, withOpenDay, withUnitShown } from '#renderer/places/workshop/workshop-fields.ts';
 import { workshopOf } from '#shared-calc/records/workshop-of.ts';
 import { failed, ok } from '#shared-calc/result.ts';
 import { demoDay, demoRecords } from '#tests/renderer/demo-records.ts';
@@ -59,18 +59,6 @@ describe('the currency', () => {
       ok({ ...workshop, currency: 'EUR' }),
       failed('A currency is one to three letters, such as EUR or cr.'),
     ]);
-  });
-});
-
-describe('usualDecimals', () => {
-  // ISO 4217 minor units: 0 for the yen, 3 for the dinar of Kuwait.
-  test.each([
-    ['EUR', 2],
-    ['JPY', 0],
-    ['KWD', 3],
-    ['cr', undefined],
-  ])('%s', (currency, decimals) => {
-    expect(usualDecimals(currency)).toBe(decimals);
   });
 });
 

@@ -1,3 +1,4 @@
+import { helpState } from '#renderer/help/help-state.ts';
 import { failed } from '#shared-calc/result.ts';
 import { actTable } from '#shared-calc/acts/all-acts.ts';
 import { sayActFault } from '#shared-calc/words/say-act-fault.ts';
@@ -92,7 +93,8 @@ mountPage({
     return { saved: 'Saved', ...(last !== undefined && { undo: last }), ...(said.value && { said: said.value }) };
   }),
   lineActs: { undo, redo: () => undefined },
-  keys: [['F1', 'keys']],
+  keys: [['F1', 'help']],
+  help: helpState(),
   nextFlag: () => undefined,
   refuse: () => undefined,
   moveOn: () => undefined,

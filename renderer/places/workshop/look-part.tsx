@@ -1,6 +1,5 @@
 import { useState } from 'preact/hooks';
 import { ChoiceField, Fields } from '#renderer/kit/field.tsx';
-import { Hint } from '#renderer/kit/note.tsx';
 import type { Theme } from '#renderer/look/wear-theme.ts';
 import { keepTheme, storedTheme } from './stored-theme.ts';
 import css from './workshop.module.css';
@@ -11,8 +10,8 @@ const themes: readonly { readonly value: Theme; readonly label: string }[] = [
   { value: 'dark', label: 'dark paper' },
 ];
 
-/** How the page looks on this machine, and what the program is. */
-export function AboutPart() {
+/** How the page looks on this machine. */
+export function LookPart() {
   const [theme, setTheme] = useState(storedTheme(window));
   const choose = (value: string) => {
     const next = themes.find((each) => each.value === value)?.value ?? 'system';
@@ -31,10 +30,6 @@ export function AboutPart() {
           hint="for this machine alone"
         />
       </Fields>
-      <Hint>
-        Loamwright is free software under the GNU General Public License, version 3 only: you may use it, look into it,
-        change it and hand it on. It comes without any warranty. It works without a network and sends nothing anywhere.
-      </Hint>
     </section>
   );
 }

@@ -1,0 +1,101 @@
+import { existsSync } from 'node:fs';
+import { basename, resolve } from 'node:path';
+import { listBackups } from '#electron/book/backups.ts';
+import { openBook } from '#electron/book/open-book.ts';
+import { ownBookPath } from '#electron/book/own-book-path.ts';
+import { recoverBook } from '#electron/book/recover-book.ts';
+import { sayBookFault } from '#electron/book/say-book-fault.ts';
+import type { Command } from '#electron/cli/command.ts';
+import { refusal, wrongUse } from '#electron/cli/outcome.ts';
+import type { Arguments } from '#electron/cli/read-arguments.ts';
+import { textTable } from '#electron/cli/text-table.ts';
+import { bookOption, withBook } from '#electron/cli/with-book.ts';
+import { today } from '#electron/service/today.ts';
+import { failed, ok, type Result } from '#shared-calc/result.ts';
+
+/** Lists the backups of a book, newest first, though the book itself cannot be opened. */
+const bookBackupsCommand: Command = {
+  name: 'book backups',
+  usage: 'book backups [--book FILE]: lists the backups of a book, newest first',
+  options: bookOption,
+  run: (given) => {
+    const backups = listBackups(bookFile(given));
+    if (backups.length === 0) return refusal(`No backup of ${bookFile(given)} was found.`);
+    const json = backups.map(({ file, day, bytes, beforeMigrationFrom: from }) => ({
+      file,
+      day,
+      bytes,
+      ...(from !== undefined && { beforeVersion: from + 1 }),
+    }));
+    const rows = backups.map(({ day, bytes, beforeMigrationFrom, file }) => [
+      day,
+      beforeMigrationFrom === undefined ? '' : `before version ${beforeMigrationFrom + 1}`,
+      `${Math.ceil(bytes / 1024)} kB`,
+      file,
+    ]);
+    return { is: 'answer', json, table: () => textTable(['day', '', 'size', 'file'], rows, [2]) };
+  },
+};
+
+/** Brings the records of a backup back into a book that opens, as one edit. */
+const bookRestoreCommand: Command = {
+  name: 'book restore',
+  usage: 'book restore DAY|FILE [--book FILE]: brings a backup back into a book that opens; can be undone',
+  options: bookOption,
+  misuse: oneBackup('book restore'),
+  run: (given) =>
+    withBook(given, (book) => {
+      const backup = backupAsked(given);
+      if (!backup.ok) return refusal(backup.fault);
+      const done = book.restore(backup.value, `${basename(backup.value)} brought back`);
+      if (!done.ok) return refusal(sayBookFault(done.fault, backup.value));
+      const { revision } = done.value;
+      return { is: 'answer', json: { restored: backup.value, revision }, table: () => `Restored: ${backup.value}` };
+    }),
+};
+
+/** Puts a backup in the place of a book that is missing or cannot be opened. */
+const bookRecoverCommand: Command = {
+  name: 'book recover',
+  usage:
+    'book recover [DAY|FILE] [--book FILE]: puts the last backup, or this one, in the place of a book that does not open; the old file is kept beside it',
+  options: bookOption,
+  run: (given) => {
+    if (given.words.length > 1) return wrongUse('Name one backup at most: book recover 2027-03-10');
+    const path = bookFile(given);
+    const opens = openBook(path, { today: today(), backups: false });
+    if (opens.ok) {
+      opens.value.close();
+      return refusal(`${path} opens. To bring back what a backup says: book restore DAY`);
+    }
+    const backup = backupAsked(given);
+    if (!backup.ok) return refusal(backup.fault);
+    const done = recoverBook(path, backup.value, { today: today() });
+    if (!done.ok) return refusal(sayBookFault(done.fault, backup.value));
+    const { aside } = done.value;
+    const json = { recovered: path, from: backup.value, aside: aside ?? null };
+    const kept = aside === undefined ? '' : `\nThe file that did not open is kept: ${aside}`;
+    return { is: 'answer', json, table: () => `Recovered: ${path}, from ${backup.value}${kept}` };
+  },
+};
+
+function oneBackup(command: string): (given: Arguments) => string | undefined {
+  return ({ words }) => (words.length === 1 ? undefined : `Name one backup: ${command} 2027-03-10`);
+}
+
+function bookFile(given: Arguments): string {
+  return resolve(given.text('book') ?? ownBookPath());
+}
+
+/** The backup of a day, the newest where none is named, or any file. */
+function backupAsked(given: Arguments): Result<string, string> {
+  const [asked] = given.words;
+  const daily = listBackups(bookFile(given)).filter(({ beforeMigrationFrom }) => beforeMigrationFrom === undefined);
+  const found = asked === undefined ? daily[0] : daily.find(({ day }) => day === asked);
+  if (found) return ok(found.file);
+  if (asked !== undefined && existsSync(asked)) return ok(resolve(asked));
+  const says = asked === undefined ? 'No backup' : `No backup from ${asked}`;
+  return failed(`${says} of ${bookFile(given)} was found. Those that are there: book backups`);
+}
+
+export const bookBackupCommands: readonly Command[] = [bookBackupsCommand, bookRestoreCommand, bookRecoverCommand];
