@@ -31,15 +31,19 @@ function recordAt(lines: readonly string[], at: number, delimiter: string): Read
   if (!first.includes('"')) return asItIs;
   const most = Math.min(MOST_LINES, lines.length - at);
   for (let used = 1; used <= most; used += 1) {
-    const text = lines.slice(at, at + used).join('\n');
-    const { data, errors } = Papa.parse<string[]>(text, { delimiter, newline: '\n' });
-    const codes = new Set(errors.map(({ code }) => code));
-    const cells = data[0] ?? [];
-    if (codes.size === 0 && swallows(lines.slice(at + 1, at + used), cells, delimiter)) break;
-    if (codes.size === 0 || (used === 1 && !codes.has('MissingQuotes'))) return { cells, used };
-    if (codes.has('InvalidQuotes')) break;
+    const { cells, codes } = parseRecord(lines.slice(at, at + used), delimiter);
+    const isStray = codes.includes('InvalidQuotes') || swallows(lines.slice(at + 1, at + used), cells, delimiter);
+    if (codes.length === 0 && !isStray) return { cells, used };
+    // A quote within a quoted cell of one line spoils nothing but itself.
+    if (used === 1 && !codes.includes('MissingQuotes')) return { cells, used };
+    if (isStray) break;
   }
   return asItIs;
+}
+
+function parseRecord(lines: readonly string[], delimiter: string) {
+  const { data, errors } = Papa.parse<string[]>(lines.join('\n'), { delimiter, newline: '\n' });
+  return { cells: data[0] ?? [], codes: errors.map(({ code }) => code) };
 }
 
 /** A line of a quoted cell has no more cells than the record; a record that a stray quote took in has. */
