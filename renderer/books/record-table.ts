@@ -43,6 +43,7 @@ export function recordTable<K extends RecordKind>(parts: RecordTableParts<K>): B
   return {
     label,
     one,
+    view: kind,
     rows: ({ records }) =>
       recordsOf(records, kind)
         .toSorted(order)

@@ -36,6 +36,7 @@ export interface MaterialRow extends BookRow {
 export const materialTable: BookTable<MaterialRow> = {
   label: 'Material book, one material a row',
   one: 'material',
+  view: 'material',
   rows: (context) =>
     recordsOf(context.records, 'material')
       .toSorted(byCode)

@@ -19,6 +19,7 @@ export interface TankRow extends PieceRow {
 export const tankTable: BookTable<TankRow> = {
   label: 'Tank book, one tank a row',
   one: 'tank',
+  view: 'tank',
   rows: (context) =>
     recordsOf(context.records, 'tank')
       .toSorted(byCode)
