@@ -1,6 +1,6 @@
 import { actNames } from '#shared-calc/words/act-names.ts';
 import { useState } from 'preact/hooks';
-import { nextCode } from '#renderer/books/next-code.ts';
+import { nextCode } from '#shared-calc/records/next-code.ts';
 import { ChoiceField, Fields } from '#renderer/kit/field.tsx';
 import { Button, Buttons } from '#renderer/kit/button.tsx';
 import { Dialog } from '#renderer/kit/dialog.tsx';
