@@ -35,6 +35,7 @@ export function priceTable(jobs: readonly string[]): BookTable<PriceRow> {
   return {
     label: 'Prices missing, one material a row',
     one: 'price',
+    view: 'prices',
     rows: (context) => {
       const open = jobs.length === 0 ? allOpenPrices(context) : openPricesOf(context, jobs);
       for (const each of open) if (!shown.has(each.material)) shown.set(each.material, each);
@@ -172,7 +173,7 @@ function pieceOf(material: string, unit: string): Pack | undefined {
   return unit === 'each' ? { id: packId(material, 1), material, amount: 1 } : undefined;
 }
 
-function fromColumn({ today }: BookContext): Column {
+function fromColumn(context: BookContext): Column {
   return {
     key: 'from',
     title: 'From',
@@ -182,7 +183,7 @@ function fromColumn({ today }: BookContext): Column {
     show: ({ price }) => price?.from ?? '',
     entry: ({ price }) => price?.from ?? '',
     write: ({ material, price }, text) => {
-      const from = said(readDay(text, 'From', today));
+      const from = said(readDay(text, 'From', { ...context, nearest: true }));
       if (!from.ok) return from;
       if (!price) return failed('Give the price first: it holds from today, and its day is set then.');
       return updateRecord(`price of ${material} from ${from.value}`, 'packPrice', {
