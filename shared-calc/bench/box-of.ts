@@ -1,6 +1,7 @@
 import type { BoxProblem, BoxValue, Figure } from '#shared-calc/engine/box-content.ts';
 import { toBase, unitOf } from '#shared-calc/quantity/unit.ts';
 import type { BoxReading } from '#shared-calc/recipe/read-box.ts';
+import { isForTank } from '#shared-calc/recipe/whole-recipe.ts';
 import { lineFor } from '#shared-calc/recipe/lines-by-use.ts';
 import type { Line } from '#shared-calc/records/records.ts';
 import type { BenchInput } from './bench-input.ts';
@@ -39,7 +40,7 @@ export function boxOf(parts: Parts): Box {
   const flags = flagsOf(line, [worked.value, ...endsOf(reading)], (material) =>
     input.isOldPrice(material === 'TANK' ? boxes.input.tank.id : material),
   );
-  const state = source === 'tank' ? 'house' : source;
+  const state = source === 'house' && isForTank(line) ? 'always for this tank' : source === 'tank' ? 'house' : source;
   const range = isFixed(line) ? undefined : ranges().ranges.get(line.name);
   return { ...common, value: worked.value, state, flags, ...(range !== undefined && { range }) };
 }

@@ -8,8 +8,9 @@ import { Fault } from '#renderer/kit/note.tsx';
 import { Table } from '#renderer/kit/table.tsx';
 import type { BookStore } from '#renderer/store/book-store.ts';
 import { figuresBetween, recipeDiff, type FigurePair, type LineDifference } from '#shared-calc/derive/recipe-diff.ts';
+import type { Derived } from '#shared-calc/derive/derived.ts';
 import { headingOf } from '#shared-calc/fields/record-fields.ts';
-import { showWithUnit } from '#shared-calc/quantity/shown-unit.ts';
+import { showWithUnit, type Display } from '#shared-calc/quantity/shown-unit.ts';
 import { lineMarks, type LineMark } from '#shared-calc/recipe/family-marks.ts';
 import { lineLabel } from '#shared-calc/recipe/line-label.ts';
 import { houseTextOf } from '#shared-calc/recipe/range-text.ts';
@@ -74,27 +75,13 @@ function Lines({ book, recipe, other, tank, marks, leave }: LinesParts) {
   const [chosen, setChosen] = useState<ReadonlySet<string>>(new Set());
   const [act, setAct] = useState<FamilyAct>();
   const [wrong, setWrong] = useState<string>();
-  const { records, display } = book.derived.value;
-  const sides = [
-    { records, recipe: other },
-    { records, recipe: recipe.id },
-  ] as const;
-  const rows = useMemo(() => recipeDiff(...sides), [records, other, recipe.id]);
-  const figures = useMemo(() => figuresBetween(...sides, tank), [records, other, recipe.id, tank]);
-  const markOf = new Map(marks.map((mark) => [mark.name, mark]));
   const turn = (line: string, on: boolean) => {
-    const next = new Set(chosen);
-    if (on) next.add(line);
-    else next.delete(line);
-    setChosen(next);
+    setChosen(new Set(on ? [...chosen, line] : [...chosen].filter((each) => each !== line)));
     setAct(undefined);
   };
   const lines = [...chosen];
   const run = (does: FamilyAct) => {
-    const refused =
-      does === 'send'
-        ? book.doAct('sendToParent', { recipe: recipe.id, lines, note: '' })
-        : book.doAct('takeFromParent', { recipe: recipe.id, lines, keep: does === 'keep', note: '' });
+    const refused = doIt(book, does, { recipe: recipe.id, lines });
     setWrong(refused);
     setAct(undefined);
     if (refused === undefined) setChosen(new Set());
@@ -102,28 +89,7 @@ function Lines({ book, recipe, other, tank, marks, leave }: LinesParts) {
   return (
     <>
       <DialogScroll label="Lines that differ">
-        <Table<LineDifference>
-          label="Lines that differ"
-          rows={rows}
-          empty={`No line differs from ${other}.`}
-          keyOf={({ line }) => line}
-          columns={[
-            {
-              head: 'Line',
-              names: true,
-              cell: (row) =>
-                markOf.has(row.line) ? (
-                  <Checkbox label={labelOf(row)} on={chosen.has(row.line)} turn={(on) => turn(row.line, on)} />
-                ) : (
-                  labelOf(row)
-                ),
-            },
-            { head: other, cell: ({ left }) => textOf(left) },
-            { head: recipe.id, cell: (row) => `${textOf(row.right)}${toldOf(row)}` },
-            { head: `On ${tank}`, figure: true, cell: (row) => figureOf(row, figures.get(row.line)) },
-            { head: 'Since', cell: ({ line }) => sinceOf(markOf.get(line), other) },
-          ]}
-        />
+        <LineTable derived={book.derived.value} {...{ recipe, other, tank, marks, chosen, turn }} />
       </DialogScroll>
       {act && <TouchedPart derived={book.derived.value} recipe={recipe.id} lines={lines} act={act} />}
       {marks.length > 0 && chosen.size === 0 && <MutedLine>Choose lines to take, to keep or to send up.</MutedLine>}
@@ -144,19 +110,64 @@ function Lines({ book, recipe, other, tank, marks, leave }: LinesParts) {
       </Buttons>
     </>
   );
+}
 
-  function figureOf({ left, right }: LineDifference, pair: FigurePair | undefined): string {
-    const unit = (right ?? left)?.unit ?? 'number';
-    const said = (value: FigurePair['from']) => (value === undefined ? '-' : showWithUnit(value, unit, display));
-    if (!pair) return '';
-    return pair.moved ? `${said(pair.from)} → ${said(pair.to)}` : said(pair.to);
-  }
+function doIt(book: BookStore, does: FamilyAct, named: { readonly recipe: string; readonly lines: string[] }) {
+  const input = { ...named, note: '' };
+  return does === 'send'
+    ? book.doAct('sendToParent', input)
+    : book.doAct('takeFromParent', { ...input, keep: does === 'keep' });
+}
 
-  function textOf(line: Line | undefined): string {
-    if (!line) return 'not there';
-    const text = entryText(houseTextOf(line), display);
-    return text === '' ? 'no figure' : text;
-  }
+interface TableParts extends Pick<LinesParts, 'recipe' | 'other' | 'tank' | 'marks'> {
+  readonly derived: Derived;
+  readonly chosen: ReadonlySet<string>;
+  readonly turn: (line: string, on: boolean) => void;
+}
+
+function LineTable({ derived, recipe, other, tank, marks, chosen, turn }: TableParts) {
+  const { records, display } = derived;
+  const sides = [
+    { records, recipe: other },
+    { records, recipe: recipe.id },
+  ] as const;
+  const rows = useMemo(() => recipeDiff(...sides), [records, other, recipe.id]);
+  const figures = useMemo(() => figuresBetween(...sides, tank), [records, other, recipe.id, tank]);
+  const markOf = new Map(marks.map((mark) => [mark.name, mark]));
+  const nameOf = (row: LineDifference) =>
+    markOf.has(row.line) ? (
+      <Checkbox label={labelOf(row)} on={chosen.has(row.line)} turn={(on) => turn(row.line, on)} />
+    ) : (
+      labelOf(row)
+    );
+  return (
+    <Table<LineDifference>
+      label="Lines that differ"
+      rows={rows}
+      empty={`No line differs from ${other}.`}
+      keyOf={({ line }) => line}
+      columns={[
+        { head: 'Line', names: true, cell: nameOf },
+        { head: other, cell: ({ left }) => textOf(left, display) },
+        { head: recipe.id, cell: (row) => `${textOf(row.right, display)}${toldOf(row)}` },
+        { head: `On ${tank}`, figure: true, cell: (row) => figureOf(row, figures.get(row.line), display) },
+        { head: 'Since', cell: ({ line }) => sinceOf(markOf.get(line), other) },
+      ]}
+    />
+  );
+}
+
+function figureOf({ left, right }: LineDifference, pair: FigurePair | undefined, display: Display): string {
+  const unit = (right ?? left)?.unit ?? 'number';
+  const said = (value: FigurePair['from']) => (value === undefined ? '-' : showWithUnit(value, unit, display));
+  if (!pair) return '';
+  return pair.moved ? `${said(pair.from)} → ${said(pair.to)}` : said(pair.to);
+}
+
+function textOf(line: Line | undefined, display: Display): string {
+  if (!line) return 'not there';
+  const text = entryText(houseTextOf(line), display);
+  return text === '' ? 'no figure' : text;
 }
 
 const acts = [

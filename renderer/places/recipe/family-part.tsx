@@ -1,6 +1,7 @@
 import type { Signal } from '@preact/signals';
 import { writeRoute } from '#renderer/frame/place-route.ts';
 import { Button, Buttons } from '#renderer/kit/button.tsx';
+import { Link } from '#renderer/kit/link.tsx';
 import { MutedLine } from '#renderer/kit/muted.tsx';
 import { chainOf } from '#shared-calc/recipe/family.ts';
 import type { LineMark } from '#shared-calc/recipe/family-marks.ts';
@@ -34,7 +35,7 @@ export function FamilyPart({ recipe, records, marks, asked }: FamilyParts) {
               {of.id === recipe.id ? (
                 <b aria-current="true">{nameOf(of)}</b>
               ) : (
-                <a href={writeRoute('recipe', of.id)}>{nameOf(of)}</a>
+                <Link href={writeRoute('recipe', of.id)}>{nameOf(of)}</Link>
               )}
             </li>
           ))}
@@ -65,11 +66,15 @@ function treeOf(records: Records, of: Recipe, depth = 0): readonly Branch[] {
   return [{ of, depth }, ...children.flatMap((child) => treeOf(records, child, depth + 1))];
 }
 
-/** `3 lines changed, 1 added, none left out; H1 has changed 2 of them since.` */
+/** `3 lines changed, 1 added, 0 left out. H1 has changed 2 of them since.` */
 function sayMarks(marks: readonly LineMark[], parent: string): string {
   if (marks.length === 0) return `It is as ${parent} in every line.`;
   const count = (is: LineMark['is']) => marks.filter((mark) => mark.is === is).length;
-  const parts = [`${count('changed')} changed`, `${count('added')} added`, `${count('left out')} left out`];
+  const parts = [
+    count('changed') === 1 ? '1 line changed' : `${count('changed')} lines changed`,
+    `${count('added')} added`,
+    `${count('left out')} left out`,
+  ];
   const moved = marks.filter((mark) => mark.moved.length > 0).length;
-  return `Lines ${parts.join(', ')}.${moved === 0 ? '' : ` ${parent} has changed ${moved} of them since.`}`;
+  return `${parts.join(', ')}.${moved === 0 ? '' : ` ${parent} has changed ${moved} of them since.`}`;
 }

@@ -27,13 +27,7 @@ export function recipePlace({ book, bench, clock, house }: PageStore): (route: R
     const onBench = bench.opened.value?.worked.source().recipe.id;
     queueMicrotask(() => store.open(rest[0] ?? store.recipe.peek()?.id ?? onBench));
     const recipe = store.recipe.value;
-    if (!recipe)
-      return {
-        about: '',
-        aside: '',
-        acts: [],
-        work: <EmptyNote>There is no house recipe in this book.</EmptyNote>,
-      };
+    if (!recipe) return noRecipe;
     return {
       about: `${recipe.id} ${recipe.title.toLowerCase()}`,
       aside: store.tank.value ? `worked on ${store.tank.value.id}` : 'no tank to work it on yet',
@@ -68,6 +62,13 @@ export function recipePlace({ book, bench, clock, house }: PageStore): (route: R
     };
   };
 }
+
+const noRecipe: PlaceView = {
+  about: '',
+  aside: '',
+  acts: [],
+  work: <EmptyNote>There is no house recipe in this book.</EmptyNote>,
+};
 
 interface DialogParts extends Pick<PageStore, 'book'> {
   readonly store: RecipeStore;
