@@ -119,9 +119,11 @@ function gridActs(
 function writeAll(acts: BenchActs, model: BenchModel, texts: readonly CellText[]): string | undefined {
   const boxes = texts.filter((text) => isBox(model, text));
   const open = boxes.filter((text) => isOpenBox(model, text));
-  const closed = boxes.length - open.length;
-  const why = model.view.columns.some(({ issued }) => issued) ? 'issued' : 'worked from the survey';
-  if (closed > 0) acts.refuse(`${closed === 1 ? '1 box is' : `${closed} boxes are`} ${why} and cannot be written in.`);
+  const closed = boxes.filter((text) => !open.includes(text));
+  const [first] = closed;
+  const why = (first && model.view.boxOf(first.row, first.column)?.closedBy?.is) ?? 'issued';
+  if (first)
+    acts.refuse(`${closed.length === 1 ? '1 box is' : `${closed.length} boxes are`} ${why} and cannot be written in.`);
   const changes = open.filter((text) => model.copied(text) !== text.text);
   return changes.length === 0 ? undefined : acts.write(changes);
 }

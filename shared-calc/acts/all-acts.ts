@@ -81,6 +81,7 @@ const acts = {
   nameSize: sizes.nameSize,
   moveSize,
   setAnimals: sizes.setAnimals,
+  setRecipe: sizes.setRecipe,
   putIn: store.putIn,
   correctLot: store.correctLot,
   useStock: store.useStock,

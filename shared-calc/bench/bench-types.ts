@@ -15,7 +15,8 @@ export type BoxState =
   | 'needs a figure'
   | 'waiting'
   | 'loop'
-  | 'issued';
+  | 'issued'
+  | 'not in this recipe';
 export type BoxFlag = 'out of range' | 'old price';
 
 /** Why a cell has no value: facts, worded in words/say-box-cause.ts. */

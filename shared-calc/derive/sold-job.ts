@@ -41,7 +41,7 @@ export function soldJob({ job, house, sheet, sums }: Parts): SoldJob {
   return {
     ...house,
     left,
-    offered: takesChanges(job) ? house.since.filter((change) => isOffered(change, job.id, house.lines)) : [],
+    offered: takesChanges(job) ? house.since.filter((change) => isOffered(change, job.id, house)) : [],
     differs: lazy(() => {
       const own = quoteDifferences(sheet, house.body);
       const taken = house.taken.map(({ before, after }) => changeDifference(before, after));
@@ -58,9 +58,12 @@ export function soldJob({ job, house, sheet, sums }: Parts): SoldJob {
 }
 
 /** A change that would leave the job as it is offers nothing. */
-function isOffered(change: HouseChange, job: string, lines: readonly Line[]): boolean {
+function isOffered(change: HouseChange, job: string, { linesOf, tanks }: SoldHouse): boolean {
   const { before, after } = change;
   if (answerOf(change, job) || !worksOtherwise(before, after)) return false;
+  const tank = change.for?.find((each) => tanks.has(each));
+  if (change.for && tank === undefined) return false;
+  const lines = linesOf(change.recipe, tank) ?? [];
   const id = (after ?? before)?.id;
   return worksOtherwise(
     lines.find((line) => line.id === id),
