@@ -9,7 +9,7 @@ import {
 } from '#shared-calc/jobs/quote-differences.ts';
 import type { SoldHouse } from '#shared-calc/jobs/sold-house.ts';
 import { lazy } from '#shared-calc/records/memo.ts';
-import type { HouseChange, Job, Line } from '#shared-calc/records/records.ts';
+import type { HouseChange, Job } from '#shared-calc/records/records.ts';
 import type { Result } from '#shared-calc/result.ts';
 
 /** What a sold job stands on, and what of it is not in its quote. */
