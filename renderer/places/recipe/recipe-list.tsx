@@ -1,5 +1,5 @@
 import type { Signal } from '@preact/signals';
-import { useRef } from 'preact/hooks';
+import { useMemo, useRef } from 'preact/hooks';
 import { Sign } from '#renderer/frame/sign.tsx';
 import { useKeepFocus } from '#renderer/frame/use-keep-focus.ts';
 import { ChoiceField, Fields } from '#renderer/kit/field.tsx';
@@ -7,6 +7,7 @@ import { From } from '#renderer/kit/from.tsx';
 import { sourceMarks } from '#shared-calc/fields/source.ts';
 import { markWords } from '#shared-calc/bench/source-words.ts';
 import { Flag } from '#renderer/kit/flag.tsx';
+import type { EntryMenu } from '#renderer/kit/context-menu.tsx';
 import { Table } from '#renderer/kit/table.tsx';
 import { boxStanding } from '#renderer/store/box-words.ts';
 import { boxFigure } from '#shared-calc/quantity/figure-words.ts';
@@ -17,6 +18,7 @@ import { RuleField } from '#renderer/writing/rule-field.tsx';
 import type { RuleHelp } from '#renderer/writing/rule-help.ts';
 import { houseTextOf } from '#shared-calc/recipe/range-text.ts';
 import { entryText } from '#shared-calc/recipe/typed-text.ts';
+import { dragLines } from './drag-line.ts';
 import css from './recipe-place.module.css';
 import { Button } from '#renderer/kit/button.tsx';
 
@@ -30,14 +32,19 @@ export interface Editing {
 interface ListParts {
   readonly store: RecipeStore;
   readonly editing: Signal<Editing | undefined>;
+  /** What can be done with a line. */
+  readonly menu: (face: LineFace) => EntryMenu;
+  /** Puts a line before another, by their names; without one at the end. */
+  readonly put: (line: string, before: string | undefined) => void;
 }
 
 /** All lines of the recipe by section: name, rule or figure, and its value on the reference size. */
-export function RecipeList({ store, editing }: ListParts) {
+export function RecipeList({ store, editing, menu, put }: ListParts) {
+  const drag = useMemo(() => dragLines(put), [store]);
   const tank = store.tank.value?.id ?? '';
   const sections = Map.groupBy(store.listed.value, ({ line }) => line.section);
   return (
-    <div class={css['recipeLines']}>
+    <div class={css['recipeLines']} {...drag}>
       <FromFilterField store={store} />
       <Table<LineFace>
         look="ledger"
@@ -46,6 +53,7 @@ export function RecipeList({ store, editing }: ListParts) {
         groups={[...sections].map(([section, rows]) => ({ key: section, head: section, rows }))}
         keyOf={({ line }) => line.id}
         mark={({ line }) => (store.chosen.value === line.name ? 'here' : undefined)}
+        menu={menu}
         columns={[
           { head: 'Line', names: true, cell: ({ line, label }) => <LineName line={line} label={label} /> },
           {
@@ -87,13 +95,13 @@ function isMarked({ role, source }: Line): boolean {
 
 function LineName({ line, label }: Pick<LineFace, 'line' | 'label'>) {
   return (
-    <span class={line.inset ? css['inset'] : undefined}>
+    <span class={line.inset ? css['inset'] : undefined} draggable title="Draw it to another place">
       {label} <code>{line.name}</code>
     </span>
   );
 }
 
-interface RowParts extends ListParts {
+interface RowParts extends Pick<ListParts, 'store' | 'editing'> {
   readonly face: LineFace;
 }
 

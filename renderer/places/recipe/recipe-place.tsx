@@ -1,3 +1,5 @@
+import type { LineFace } from '#renderer/store/line-faces.ts';
+import type { EntryMenu } from '#renderer/kit/context-menu.tsx';
 import { actNames } from '#shared-calc/words/act-names.ts';
 import { signal } from '@preact/signals';
 import type { PlaceAct } from '#renderer/frame/frame-view.ts';
@@ -18,6 +20,13 @@ export function recipePlace({ book, bench, clock, house }: PageStore): (route: R
   const editHouse: EditHouse = (edit, direct, after) => house.edit(edit, direct, { ...after, back });
   const store: RecipeStore = openRecipeStore({ book, clock, display: bench.display, editHouse });
   const editing = signal<Editing | undefined>(undefined);
+  const menu = (face: LineFace) => lineMenu(book, editing, face);
+  const put = (line: string, before: string | undefined) => {
+    const idOf = (name: string) => store.faces.peek().of(name)?.line.id;
+    const id = idOf(line);
+    if (id !== undefined)
+      book.doAct('placeLine', { line: id, before: before === undefined ? null : (idOf(before) ?? null) });
+  };
   return ({ rest }) => {
     const onBench = bench.opened.value?.worked.source().recipe.id;
     queueMicrotask(() => store.open(rest[0] ?? store.recipe.peek()?.id ?? onBench));
@@ -33,7 +42,7 @@ export function recipePlace({ book, bench, clock, house }: PageStore): (route: R
       about: `${recipe.id} ${recipe.title.toLowerCase()}`,
       aside: store.tank.value ? `worked on ${store.tank.value.id}` : 'no tank to work it on yet',
       acts: actsOf(book, store, editing),
-      work: <RecipeList store={store} editing={editing} />,
+      work: <RecipeList store={store} editing={editing} menu={menu} put={put} />,
       sidePanel:
         store.chosen.value === undefined ? (
           <RecipePanel book={book} store={store} />
@@ -56,6 +65,23 @@ export function recipePlace({ book, bench, clock, house }: PageStore): (route: R
         },
       },
     };
+  };
+}
+
+/** What can be done with a line, as its panel has it. */
+function lineMenu(
+  book: PageStore['book'],
+  editing: { value: Editing | undefined },
+  { line, label }: LineFace,
+): EntryMenu {
+  const move = (to: 'up' | 'down') => () => void book.doAct('moveLine', { line: line.id, to });
+  return {
+    label,
+    acts: [
+      { says: actNames.write, keys: 'F2', run: () => (editing.value = { line: line.name }) },
+      { says: 'Move up', run: move('up') },
+      { says: 'Move down', run: move('down') },
+    ],
   };
 }
 
