@@ -26,27 +26,8 @@ const MOST = 40;
 /** Picks from a list by code or name: arrows walk what fits, Enter takes one, Escape shuts the list. */
 export function PickField({ label, hint, placeholder, options, pick }: PickParts) {
   const id = useOwnId();
-  const [text, setText] = useState('');
-  const [open, setOpen] = useState(false);
-  const [active, setActive] = useState(0);
-  const fitting = fittingOptions(options, text).slice(0, MOST);
-  const shown = open && fitting.length > 0;
-  const take = (option: PickOption | undefined) => {
-    if (!option) return;
-    setText('');
-    setActive(0);
-    setOpen(false);
-    pick(option.value);
-  };
-  const walk = (by: number) => {
-    setOpen(true);
-    if (fitting.length > 0) setActive(shown ? (active + by + fitting.length) % fitting.length : 0);
-  };
-  const keys: Readonly<Record<string, () => void>> = {
-    ArrowDown: () => walk(1),
-    ArrowUp: () => walk(-1),
-    ...(shown && { Enter: () => take(fitting[active]), Escape: () => setOpen(false) }),
-  };
+  const picking = usePicking(options, pick);
+  const { text, fitting, active, shown } = picking;
   return (
     <div class={`${css['field']} ${pickLook['pick']}`}>
       <label for={id}>{label}</label>
@@ -62,26 +43,52 @@ export function PickField({ label, hint, placeholder, options, pick }: PickParts
           placeholder={placeholder}
           autocomplete="off"
           spellcheck={false}
-          onFocus={() => setOpen(true)}
-          onBlur={() => setOpen(false)}
-          onInput={(event) => {
-            setText(event.currentTarget.value);
-            setActive(0);
-            setOpen(true);
-          }}
-          onKeyDown={(event) => {
-            const run = keys[event.key];
-            if (!run) return;
-            event.preventDefault();
-            event.stopPropagation();
-            run();
-          }}
+          onFocus={() => picking.open(true)}
+          onBlur={() => picking.open(false)}
+          onInput={(event) => picking.type(event.currentTarget.value)}
+          onKeyDown={picking.press}
         />
       </span>
       {hint !== undefined && <Hint>{hint}</Hint>}
-      {shown && <Offers id={id} label={label} options={fitting} active={active} take={take} />}
+      {shown && <Offers id={id} label={label} options={fitting} active={active} take={picking.take} />}
     </div>
   );
+}
+
+function usePicking(options: readonly PickOption[], pick: (value: string) => void) {
+  const [text, setText] = useState('');
+  const [isOpen, open] = useState(false);
+  const [active, setActive] = useState(0);
+  const fitting = fittingOptions(options, text).slice(0, MOST);
+  const shown = isOpen && fitting.length > 0;
+  const type = (next: string) => {
+    setText(next);
+    setActive(0);
+    open(true);
+  };
+  const take = ({ value }: PickOption) => {
+    type('');
+    open(false);
+    pick(value);
+  };
+  const walk = (by: number) => {
+    open(true);
+    if (shown) setActive((active + by + fitting.length) % fitting.length);
+  };
+  const chosen = fitting[active];
+  const keys: Readonly<Record<string, () => void>> = {
+    ArrowDown: () => walk(1),
+    ArrowUp: () => walk(-1),
+    ...(shown && { Escape: () => open(false), ...(chosen && { Enter: () => take(chosen) }) }),
+  };
+  const press = (event: KeyboardEvent) => {
+    const run = keys[event.key];
+    if (!run) return;
+    event.preventDefault();
+    event.stopPropagation();
+    run();
+  };
+  return { text, fitting, active, shown, open, type, take, press };
 }
 
 interface OffersParts {

@@ -1,7 +1,8 @@
 import { z } from 'zod';
 import { inSentence, lineLabel } from '#shared-calc/recipe/line-label.ts';
 import { linesOf } from '#shared-calc/recipe/lines-of.ts';
-import { emptyChange } from '#shared-calc/records/change.ts';
+import { emptyChange, type Change } from '#shared-calc/records/change.ts';
+import type { Line, Records } from '#shared-calc/records/records.ts';
 import { sortKeyBetween } from '#shared-calc/records/sort-key.ts';
 import { failed, ok } from '#shared-calc/result.ts';
 import { act } from './act.ts';
@@ -22,18 +23,19 @@ export const placeLine = act<z.infer<typeof PlaceLine>>({
     const found = findLine(records, id);
     if (!found.ok) return found;
     const line = found.value;
-    const lines = linesOf(records, line.recipe);
-    const others = lines.filter((each) => each.id !== line.id);
+    const others = linesOf(records, line.recipe).filter((each) => each.id !== line.id);
     const at = before === null ? others.length : others.findIndex((each) => each.id === before);
-    if (at < 0) {
-      if (before === line.id) return ok(emptyChange(''));
-      return failed({ kind: 'no-record', record: { kind: 'line', id: before ?? '' } });
-    }
-    const next = others[at];
-    const section = (next ?? others.at(-1) ?? line).section;
-    const isThere = lines.indexOf(line) === at && section === line.section;
-    if (isThere) return ok(emptyChange(''));
-    const order = sortKeyBetween(others[at - 1]?.order, next?.order);
-    return ok(linesWritten(records, `${inSentence(lineLabel(line))} moved`, [{ ...line, section, order }]));
+    if (before === line.id) return ok(emptyChange(''));
+    if (at < 0) return failed({ kind: 'no-record', record: { kind: 'line', id: before ?? '' } });
+    return ok(placed(records, line, others, at));
   },
 });
+
+/** A line that is there already is left alone. */
+function placed(records: Records, line: Line, others: readonly Line[], at: number): Change {
+  const [above, below] = [others[at - 1], others[at]];
+  const section = (below ?? above ?? line).section;
+  if (linesOf(records, line.recipe).indexOf(line) === at && section === line.section) return emptyChange('');
+  const order = sortKeyBetween(above?.order, below?.order);
+  return linesWritten(records, `${inSentence(lineLabel(line))} moved`, [{ ...line, section, order }]);
+}

@@ -7,7 +7,6 @@ import { From } from '#renderer/kit/from.tsx';
 import { sourceMarks } from '#shared-calc/fields/source.ts';
 import { markWords } from '#shared-calc/bench/source-words.ts';
 import { Flag } from '#renderer/kit/flag.tsx';
-import type { EntryMenu } from '#renderer/kit/context-menu.tsx';
 import { Table } from '#renderer/kit/table.tsx';
 import { boxStanding } from '#renderer/store/box-words.ts';
 import { boxFigure } from '#shared-calc/quantity/figure-words.ts';
@@ -19,6 +18,9 @@ import type { RuleHelp } from '#renderer/writing/rule-help.ts';
 import { houseTextOf } from '#shared-calc/recipe/range-text.ts';
 import { entryText } from '#shared-calc/recipe/typed-text.ts';
 import { dragLines } from './drag-line.ts';
+import type { LineHands } from './line-hands.ts';
+import type { LineMark } from '#shared-calc/recipe/family-marks.ts';
+import family from './family-part.module.css';
 import css from './recipe-place.module.css';
 import { Button } from '#renderer/kit/button.tsx';
 
@@ -32,16 +34,14 @@ export interface Editing {
 interface ListParts {
   readonly store: RecipeStore;
   readonly editing: Signal<Editing | undefined>;
-  /** What can be done with a line. */
-  readonly menu: (face: LineFace) => EntryMenu;
-  /** Puts a line before another, by their names; without one at the end. */
-  readonly put: (line: string, before: string | undefined) => void;
+  readonly hands: LineHands;
 }
 
 /** All lines of the recipe by section: name, rule or figure, and its value on the reference size. */
-export function RecipeList({ store, editing, menu, put }: ListParts) {
-  const drag = useMemo(() => dragLines(put), [store]);
+export function RecipeList({ store, editing, hands }: ListParts) {
+  const drag = useMemo(() => dragLines(hands.put), [hands]);
   const tank = store.tank.value?.id ?? '';
+  const marks = new Map(store.marks.value.map((mark) => [mark.line, mark]));
   const sections = Map.groupBy(store.listed.value, ({ line }) => line.section);
   return (
     <div class={css['recipeLines']} {...drag}>
@@ -53,9 +53,13 @@ export function RecipeList({ store, editing, menu, put }: ListParts) {
         groups={[...sections].map(([section, rows]) => ({ key: section, head: section, rows }))}
         keyOf={({ line }) => line.id}
         mark={({ line }) => (store.chosen.value === line.name ? 'here' : undefined)}
-        menu={menu}
+        menu={hands.menu}
         columns={[
-          { head: 'Line', names: true, cell: ({ line, label }) => <LineName line={line} label={label} /> },
+          {
+            head: 'Line',
+            names: true,
+            cell: ({ line, label }) => <LineName line={line} label={label} mark={marks.get(line.id)} />,
+          },
           {
             head: 'Figure or rule of the house',
             cell: (face) => <RuleCell face={face} store={store} editing={editing} />,
@@ -93,10 +97,11 @@ function isMarked({ role, source }: Line): boolean {
   return role === 'given' || source !== undefined;
 }
 
-function LineName({ line, label }: Pick<LineFace, 'line' | 'label'>) {
+function LineName({ line, label, mark }: Pick<LineFace, 'line' | 'label'> & { readonly mark: LineMark | undefined }) {
   return (
     <span class={line.inset ? css['inset'] : undefined} draggable title="Draw it to another place">
       {label} <code>{line.name}</code>
+      {mark && <span class={family['departs']}>{mark.moved.length > 0 ? `${mark.is}, compare` : mark.is}</span>}
     </span>
   );
 }

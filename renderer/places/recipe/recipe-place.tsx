@@ -1,7 +1,5 @@
-import type { LineFace } from '#renderer/store/line-faces.ts';
-import type { EntryMenu } from '#renderer/kit/context-menu.tsx';
 import { actNames } from '#shared-calc/words/act-names.ts';
-import { signal } from '@preact/signals';
+import { signal, type Signal } from '@preact/signals';
 import type { PlaceAct } from '#renderer/frame/frame-view.ts';
 import type { PlaceView } from '#renderer/frame/page-view.ts';
 import { writeRoute, type Route } from '#renderer/frame/place-route.ts';
@@ -9,6 +7,11 @@ import { EmptyNote } from '#renderer/kit/empty-note.tsx';
 import { findNamed, namedLines } from '#renderer/store/find-place.ts';
 import type { PageStore } from '#renderer/store/page-store.ts';
 import { openRecipeStore, type RecipeStore } from '#renderer/store/recipe-store.ts';
+import type { Recipe } from '#shared-calc/records/records.ts';
+import { DifferencesDialog } from './differences-dialog.tsx';
+import type { FamilyAsk } from './family-part.tsx';
+import { ForkDialog } from './fork-dialog.tsx';
+import { lineHands } from './line-hands.ts';
 import { LinePanel } from './line-panel.tsx';
 import type { EditHouse } from '#renderer/store/house-ask.ts';
 import { focusLine, RecipeList, type Editing } from './recipe-list.tsx';
@@ -20,32 +23,26 @@ export function recipePlace({ book, bench, clock, house }: PageStore): (route: R
   const editHouse: EditHouse = (edit, direct, after) => house.edit(edit, direct, { ...after, back });
   const store: RecipeStore = openRecipeStore({ book, clock, display: bench.display, editHouse });
   const editing = signal<Editing | undefined>(undefined);
-  const menu = (face: LineFace) => lineMenu(book, editing, face);
-  const put = (line: string, before: string | undefined) => {
-    const idOf = (name: string) => store.faces.peek().of(name)?.line.id;
-    const id = idOf(line);
-    if (id !== undefined)
-      book.doAct('placeLine', { line: id, before: before === undefined ? null : (idOf(before) ?? null) });
-  };
+  const hands = lineHands(book, store, editing);
+  const family = signal<FamilyAsk | undefined>(undefined);
   return ({ rest }) => {
     const onBench = bench.opened.value?.worked.source().recipe.id;
     queueMicrotask(() => store.open(rest[0] ?? store.recipe.peek()?.id ?? onBench));
     const recipe = store.recipe.value;
-    if (!recipe)
-      return {
-        about: '',
-        aside: '',
-        acts: [],
-        work: <EmptyNote>There is no house recipe in this book.</EmptyNote>,
-      };
+    if (!recipe) return noRecipe;
     return {
       about: `${recipe.id} ${recipe.title.toLowerCase()}`,
       aside: store.tank.value ? `worked on ${store.tank.value.id}` : 'no tank to work it on yet',
       acts: actsOf(book, store, editing),
-      work: <RecipeList store={store} editing={editing} menu={menu} put={put} />,
+      work: (
+        <>
+          <RecipeList store={store} editing={editing} hands={hands} />
+          <FamilyDialogs book={book} store={store} recipe={recipe} asked={family} />
+        </>
+      ),
       sidePanel:
         store.chosen.value === undefined ? (
-          <RecipePanel book={book} store={store} />
+          <RecipePanel book={book} store={store} family={family} />
         ) : (
           <LinePanel
             key={store.faces.value.of(store.chosen.value)?.line.id}
@@ -68,21 +65,24 @@ export function recipePlace({ book, bench, clock, house }: PageStore): (route: R
   };
 }
 
-/** What can be done with a line, as its panel has it. */
-function lineMenu(
-  book: PageStore['book'],
-  editing: { value: Editing | undefined },
-  { line, label }: LineFace,
-): EntryMenu {
-  const move = (to: 'up' | 'down') => () => void book.doAct('moveLine', { line: line.id, to });
-  return {
-    label,
-    acts: [
-      { says: actNames.write, keys: 'F2', run: () => (editing.value = { line: line.name }) },
-      { says: 'Move up', run: move('up') },
-      { says: 'Move down', run: move('down') },
-    ],
-  };
+const noRecipe: PlaceView = {
+  about: '',
+  aside: '',
+  acts: [],
+  work: <EmptyNote>There is no house recipe in this book.</EmptyNote>,
+};
+
+interface DialogParts extends Pick<PageStore, 'book'> {
+  readonly store: RecipeStore;
+  readonly recipe: Recipe;
+  readonly asked: Signal<FamilyAsk | undefined>;
+}
+
+function FamilyDialogs({ book, store, recipe, asked }: DialogParts) {
+  const close = () => (asked.value = undefined);
+  if (asked.value === 'fork') return <ForkDialog book={book} parent={recipe} close={close} />;
+  if (asked.value === undefined) return null;
+  return <DifferencesDialog book={book} recipe={recipe} tank={store.tank.value?.id} close={close} />;
 }
 
 /** After a dialog the keyboard is on the line that was edited, unless something else has it. */
