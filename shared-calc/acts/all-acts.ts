@@ -25,6 +25,7 @@ import { receiveOrder } from './receive-acts.ts';
 import { makeRecipe } from './make-recipe.ts';
 import * as severalLines from './several-lines.ts';
 import * as store from './store-acts.ts';
+import { takePriceList } from './take-price-list.ts';
 import * as tubs from './tub-acts.ts';
 import * as tubMoves from './tub-moves.ts';
 
@@ -107,6 +108,7 @@ const acts = {
   newPack: prices.newPack,
   putPrice: prices.putPrice,
   raisePrices,
+  takePriceList,
   startTub: tubs.startTub,
   changeTub: tubs.changeTub,
   harvestTub: tubMoves.harvestTub,
