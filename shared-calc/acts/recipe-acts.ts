@@ -87,14 +87,9 @@ type NewLine = Pick<z.infer<typeof AddLine>, 'after' | 'role' | 'label'>;
 function lineAdded(records: Records, recipe: string, { after, role = 'given', label: typed = '' }: NewLine): Change {
   const { unit, called } = usual[role];
   const label = typed.trim();
-  const lines = linesOf(records, recipe);
-  const at = lines.findIndex((line) => line.name === after);
-  const before = lines[at] ?? lines.at(-1);
-  const next = before && lines[lines.indexOf(before) + 1];
+  const { before, next } = placeAfter(linesOf(records, recipe), after);
   const taken = withDescendants(records, recipe).flatMap((each) => linesOf(records, each));
-  const names = new Set(taken.map((line) => line.name));
-  const isTaken = (each: string) => names.has(each) || lineNameFault(each, noLines.functions) !== undefined;
-  const name = nameOfLabel(label === '' ? called : label, isTaken);
+  const name = freeName(label === '' ? called : label, taken);
   const record: Line = {
     id: freeId(`${recipe}.${name}`, takenLineIds(records, recipe)),
     recipe,
@@ -114,6 +109,17 @@ function lineAdded(records: Records, recipe: string, { after, role = 'given', la
     ...emptyChange(label === '' ? `new line in ${recipe}` : `${inSentence(label)} added to ${recipe}`),
     added: [{ kind: 'line', record }],
   };
+}
+
+/** The lines that a new one stands between: behind the one that is named, or last. */
+function placeAfter(lines: readonly Line[], name: string | undefined) {
+  const before = lines.find((line) => line.name === name) ?? lines.at(-1);
+  return { before, next: before && lines[lines.indexOf(before) + 1] };
+}
+
+function freeName(label: string, lines: readonly Line[]): string {
+  const names = new Set(lines.map((line) => line.name));
+  return nameOfLabel(label, (each) => names.has(each) || lineNameFault(each, noLines.functions) !== undefined);
 }
 
 const RenameLine = z.strictObject({ line: LineId, name: z.string() });

@@ -128,33 +128,41 @@ export const takeLines = act<z.infer<typeof TakeLines>>({
   name: 'takeLines',
   says: 'Takes a section or several lines over from another recipe; asks about what they read and about names that are there.',
   input: TakeLines,
-  run: ({ records }, { recipe, from, after, along, clash, ...choice }) => {
-    for (const id of [recipe, from]) {
+  run: ({ records }, input) => {
+    for (const id of [input.recipe, input.from]) {
       const found = findRecord(records, 'recipe', id);
       if (!found.ok) return found;
     }
-    const [here, there] = [linesOf(records, recipe), linesOf(records, from)];
-    const chosen = chosenOf(there, choice);
-    if (!chosen.ok) return chosen;
-    const taken = withRead(there, chosen.value, here);
-    const more = taken.filter((line) => !chosen.value.includes(line));
-    if (more.length > 0 && !along) return failed({ kind: 'reads-others', recipe, lines: more.map(named) });
-    const clashing = chosen.value.filter(({ name }) => here.some((line) => line.name === name));
-    if (clashing.length > 0 && clash === undefined)
-      return failed({ kind: 'names-clash', recipe, lines: clashing.map(named) });
-    const kept = clash === 'keep' ? taken.filter((line) => !clashing.includes(line)) : taken;
-    const next = withTaken(records, { recipe, after, here }, clash === 'rename' ? renamed(kept, clashing, here) : kept);
+    const taken = takenOf(records, input);
+    if (!taken.ok) return taken;
+    const { recipe, from } = input;
+    const next = withTaken(records, input, taken.value);
     const fault = recipesFault(records, next, recipe);
     if (fault) return failed(fault);
-    return ok(
-      diffRecords(
-        `${kept.length === 1 ? '1 line' : `${kept.length} lines`} of ${from} taken into ${recipe}`,
-        records,
-        next,
-      ),
-    );
+    const said = taken.value.length === 1 ? '1 line' : `${taken.value.length} lines`;
+    return ok(diffRecords(`${said} of ${from} taken into ${recipe}`, records, next));
   },
 });
+
+type Taking = z.infer<typeof TakeLines>;
+
+/** The lines to put into the recipe, under the names that they have there; refused while a question is open. */
+function takenOf(
+  records: Records,
+  { recipe, from, along, clash, ...choice }: Taking,
+): Result<readonly Line[], ActFault> {
+  const [here, there] = [linesOf(records, recipe), linesOf(records, from)];
+  const chosen = chosenOf(there, choice);
+  if (!chosen.ok) return chosen;
+  const taken = withRead(there, chosen.value, here);
+  const more = taken.filter((line) => !chosen.value.includes(line));
+  if (more.length > 0 && !along) return failed({ kind: 'reads-others', recipe, lines: more.map(named) });
+  const clashing = chosen.value.filter(({ name }) => here.some((line) => line.name === name));
+  if (clashing.length > 0 && clash === undefined)
+    return failed({ kind: 'names-clash', recipe, lines: clashing.map(named) });
+  const kept = clash === 'keep' ? taken.filter((line) => !clashing.includes(line)) : taken;
+  return ok(clash === 'rename' ? renamed(kept, clashing, here) : kept);
+}
 
 function named(line: Line): { readonly line: string; readonly label: string } {
   return { line: line.name, label: lineLabel(line) };
@@ -189,14 +197,10 @@ function renamed(lines: readonly Line[], clashing: readonly Line[], here: readon
   }, lines);
 }
 
-interface Into {
-  readonly recipe: string;
-  readonly after: string | undefined;
-  readonly here: readonly Line[];
-}
-
 /** The book with lines put into a recipe; one that has the name of a line here takes its place. */
-function withTaken(records: Records, { recipe, after, here }: Into, taken: readonly Line[]): Records {
+function withTaken(records: Records, { recipe, after: behind }: Taking, taken: readonly Line[]): Records {
+  const here = linesOf(records, recipe);
+  let after = behind;
   const ids = new Set(takenLineIds(records, recipe));
   const byName = new Map(here.map((line) => [line.name, line]));
   const names = new Set(taken.map(({ name }) => name));

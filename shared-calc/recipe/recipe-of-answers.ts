@@ -108,39 +108,37 @@ const ofSpecies: ReadonlySet<UseName | undefined> = new Set([
   'dipAllowed',
 ] as const);
 
+type Answered = (line: Line, answers: RecipeAnswers, mix: readonly Mixed[]) => Line;
+
+/** The lines that an answer writes, by name. */
+const answeredLines: Readonly<Record<string, Answered>> = {
+  drainage: (line, { drainage }) => givenLine(line, depthOf(drainage)),
+  capping: (line, { capping }) => givenLine(line, depthOf(capping)),
+  litter: (line, { litter }) => givenLine(line, depthOf(litter)),
+  soil_front: (line, { soil }) => (typeof soil === 'string' ? givenLine(line, soil) : line),
+  stack_fits: (line, { soil }) =>
+    typeof soil === 'string'
+      ? { ...line, text: 'soil_front <= dam_room(dam_height, drainage, mesh_thickness, capping, freeboard)' }
+      : line,
+  mix_parts: (line, _answers, mix) => ({ ...line, text: `sum(${mix.map(({ name }) => `${name}_parts`).join(', ')})` }),
+  mix_dry: (line, _answers, mix) => {
+    return { ...line, text: `(${mix.map(massOf).join(' + ')}) / mix_parts / (1 - blend_shrink) / (1 - mix_settle)` };
+  },
+};
+
 /** The line as the person answered it. */
 function withAnswer(line: Line, answers: RecipeAnswers, mix: readonly Mixed[]): Line {
-  const { drainage, capping, soil, litter } = answers;
   if (ofSpecies.has(line.use)) return givenLine(line, '');
-  switch (line.name) {
-    case 'drainage':
-      return givenLine(line, depthOf(drainage));
-    case 'capping':
-      return givenLine(line, depthOf(capping));
-    case 'litter':
-      return givenLine(line, depthOf(litter));
-    case 'soil_front':
-      return typeof soil === 'string' ? givenLine(line, soil) : line;
-    case 'stack_fits':
-      return typeof soil === 'string'
-        ? { ...line, text: 'soil_front <= dam_room(dam_height, drainage, mesh_thickness, capping, freeboard)' }
-        : line;
-    case 'mix_parts':
-      return { ...line, text: `sum(${mix.map(({ name }) => `${name}_parts`).join(', ')})` };
-    case 'mix_dry':
-      return { ...line, text: `(${mix.map(massOf).join(' + ')}) / mix_parts / (1 - blend_shrink) / (1 - mix_settle)` };
-    default:
-      return line;
-  }
+  return answeredLines[line.name]?.(line, answers, mix) ?? line;
 }
 
 function depthOf(answer: boolean | string): string {
   return typeof answer === 'string' ? answer : '';
 }
 
-function givenLine({ least: _, most: _most, cases: _cases, sourceNote: _note, ...line }: Line, text: string): Line {
-  const { source: _source, ...bare } = line;
-  return { ...bare, role: 'given', text, ...(text !== '' && { source: 'house' as const }) };
+function givenLine(from: Line, text: string): Line {
+  const { least: _least, most: _most, cases: _cases, source: _source, sourceNote: _sourceNote, ...line } = from;
+  return { ...line, role: 'given', text, ...(text !== '' && { source: 'house' as const }) };
 }
 
 /** What the program brings is common practice, until somebody makes it their own. */

@@ -70,7 +70,7 @@ function answerOf({ label, added }: Change): Outcome {
       title: recipe?.title,
       lines: lines.length,
       needsFigure: missing.map((line) => ({ line: line.name, label: lineLabel(line) })),
-      materials: materials.map(({ id, label, unit }) => ({ id, label, unit })),
+      materials: materials.map((each) => ({ id: each.id, label: each.label, unit: each.unit })),
     },
     table: () =>
       [
