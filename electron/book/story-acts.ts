@@ -3,6 +3,7 @@ import { actTable } from '#shared-calc/acts/all-acts.ts';
 import { issueAnyway, readReason, reasonFields } from '#shared-calc/acts/reason.ts';
 import { againstIssue } from '#shared-calc/derive/against-move.ts';
 import type { Derived } from '#shared-calc/derive/derived.ts';
+import { readyToIssue } from '#shared-calc/jobs/ready-to-issue.ts';
 import { freezeQuote } from '#shared-calc/jobs/freeze-quote.ts';
 import { issueQuote, latestQuote } from '#shared-calc/jobs/issue-quote.ts';
 import { readQuoteBody } from '#shared-calc/jobs/quote-body.ts';
@@ -29,7 +30,7 @@ function issue(derived: Derived, input: unknown): Result<Change, StoryFault> {
   if (!job) return failed({ kind: 'no-job' });
   const reason = readReason(records, given);
   if (!reason.ok) return reason;
-  const sums = job.sums();
+  const sums = readyToIssue(job.known(), derived.workshop);
   if (!sums.ok) return sums;
   const body = freezeQuote(records, job, sums.value, { ...nextQuote(records, id), issuedOn });
   const against = againstIssue(job, display);

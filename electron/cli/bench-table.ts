@@ -11,7 +11,8 @@ import { boxWarnings } from '#shared-calc/bench/box-warnings.ts';
 import { benchCautions } from '#shared-calc/prepare/order-cautions.ts';
 import { underFigures } from './cautions-answer.ts';
 import { checkNotes, placeNotes } from './order-checks.ts';
-import { columnSums } from './column-sums.ts';
+import { atLeast, sayEachLack, sayPart } from '#shared-calc/papers/quote-part.ts';
+import { areHoursKnown, columnSums, partOf, type ColumnSums } from './column-sums.ts';
 import { textTable } from './text-table.ts';
 import { surveyOf, type WorkedOrder } from './work-order.ts';
 
@@ -22,7 +23,7 @@ export function benchTable(worked: WorkedOrder, lines: readonly Line[]): string 
   const figures = heads.map((_, at) => at + 2);
   const sums = order.columns.map(({ key }) => columnSums(worked, key));
   const notes = [
-    ...order.columns.flatMap(({ key }, at) => [sums[at]?.fault ?? [], checkNotes(worked, key)].flat()),
+    ...order.columns.flatMap(({ key }, at) => [...lackNotes(key, sums[at]), ...checkNotes(worked, key)]),
     ...placeNotes(worked),
   ];
   return [
@@ -32,6 +33,11 @@ export function benchTable(worked: WorkedOrder, lines: readonly Line[]): string 
     ...(notes.length > 0 ? ['', ...notes] : []),
     ...mindedNotes(worked, lines),
   ].join('\n');
+}
+
+function lackNotes(key: string, sums: ColumnSums | undefined): readonly string[] {
+  if (sums?.fault !== undefined) return [sums.fault];
+  return sums?.sums ? sayEachLack(partOf(sums.sums)).map((says) => `${key}  ${says}`) : [];
 }
 
 /** The warnings of each size, then what to mind. */
@@ -100,10 +106,15 @@ const sumNames = [
   ['deposit', 'deposit'],
 ] as const;
 
-function sumRows(columns: readonly ReturnType<typeof columnSums>[], currency: string): readonly (readonly string[])[] {
-  return sumNames.map(([name, words]) => [
+function sumRows(columns: readonly ColumnSums[], currency: string): readonly (readonly string[])[] {
+  const rows = sumNames.map(([name, words]) => [
     words,
     name === 'hours' ? 'h' : currency,
-    ...columns.map(({ sums }) => (sums ? String(sums[name]) : 'not known yet')),
+    ...columns.map(({ sums }) => {
+      if (!sums) return 'not known yet';
+      return name === 'hours' && areHoursKnown(sums) ? String(sums.hours) : atLeast(String(sums[name]), partOf(sums));
+    }),
   ]);
+  const lacks = columns.map(({ sums }) => (sums ? sayPart(partOf(sums)) : ''));
+  return lacks.every((says) => says === '') ? rows : [...rows, ['', '', ...lacks]];
 }

@@ -5,8 +5,11 @@ import { sayEditFault } from '#electron/book/say-book-fault.ts';
 import { issueAnyway, readReason, type Reason } from '#shared-calc/acts/reason.ts';
 import { againstIssue, type Against } from '#shared-calc/derive/against-move.ts';
 import { sayActFault } from '#shared-calc/words/say-act-fault.ts';
-import type { OrderSums } from '#shared-calc/bench/order-sums.ts';
+import type { KnownSums } from '#shared-calc/bench/order-sums.ts';
+import type { Missing } from '#shared-calc/buy/missing.ts';
+import { listMissing } from '#shared-calc/buy/say-missing.ts';
 import { freezeQuote } from '#shared-calc/jobs/freeze-quote.ts';
+import { lacksToIssue } from '#shared-calc/jobs/ready-to-issue.ts';
 import { issueQuote, quoteNumberOf } from '#shared-calc/jobs/issue-quote.ts';
 import type { JobSheet } from '#shared-calc/jobs/job-sheet.ts';
 import { writeOver } from '#shared-calc/jobs/write-over.ts';
@@ -17,8 +20,14 @@ import type { Order } from './order-options.ts';
 import { today } from '#electron/service/today.ts';
 import type { WorkedOrder } from './work-order.ts';
 
+/** Why a quote is not issued; `missing` where figures are. */
+export interface IssueFault {
+  readonly says: string;
+  readonly missing?: readonly Missing[];
+}
+
 interface IssueTerms {
-  readonly sums: OrderSums;
+  readonly sums: KnownSums;
   readonly against: readonly Against[];
   readonly reason: Reason;
 }
@@ -31,6 +40,17 @@ export function againstOrder({ derived, order, bench, place }: WorkedOrder): rea
 
 /** Issues the quote of an order: for a job, the next revision of its number; for any other, a new number. */
 export function issueOrder(
+  book: Book,
+  worked: WorkedOrder,
+  { sums, against, reason: asked }: IssueTerms,
+): Result<QuoteNumber, IssueFault> {
+  const missing = lacksToIssue(sums, worked.workshop);
+  if (missing.length > 0) return failed({ says: listMissing(missing), missing });
+  const written = issueWhole(book, worked, { sums, against, reason: asked });
+  return written.ok ? written : failed({ says: written.fault });
+}
+
+function issueWhole(
   book: Book,
   worked: WorkedOrder,
   { sums, against, reason: asked }: IssueTerms,

@@ -41,7 +41,7 @@ function issueOpen(book: Book, derived: Derived, { job, reason: asked }: Asked):
   const reason = readReason(records, asked);
   if (!reason.ok) return refuse(sayActFault(reason.fault));
   if (job.keys.length === 0) return refuse(`${id} has no size yet, so there is nothing to quote.`);
-  const sums = readyToIssue(job.sums(), derived.workshop);
+  const sums = readyToIssue(job.known(), derived.workshop);
   if (!sums.ok) return refuse(sayOrderFault(sums.fault, calledByLines(job.bench.input())));
   const number = book.nextQuote(quoteNumberOf(records, id));
   const body = freezeQuote(records, job, sums.value, { ...number, issuedOn });

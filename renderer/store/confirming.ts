@@ -1,3 +1,4 @@
+import { wholeSums } from '#shared-calc/bench/order-sums.ts';
 import { effect, type ReadonlySignal } from '@preact/signals';
 import type { Display } from '#shared-calc/quantity/shown-unit.ts';
 import type { OpenedBench } from './bench-session.ts';
@@ -58,7 +59,7 @@ type Confirmed = Output<'bench.confirm'>['columns'];
 function differingSums(worked: WorkedBench, confirmed: Confirmed, display: Display): string | undefined {
   const wrong = confirmed.flatMap(({ column, sums }) => {
     const known = worked.source().columns.some((each) => each.key === column);
-    const ours = known ? worked.sums(column) : undefined;
+    const ours = known ? wholeSums(worked.sums(column)) : undefined;
     const page = ours?.ok ? ours.value.quote.grossCoins : undefined;
     if (page === sums?.grossCoins) return [];
     return [`${column}: ${said(page, display)} here, ${said(sums?.grossCoins, display)} from what is stored`];

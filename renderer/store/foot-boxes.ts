@@ -4,6 +4,7 @@ import type { QuoteSums } from '#shared-calc/price/quote-sums.ts';
 import { writeNumber } from '#shared-calc/quantity/write-figure.ts';
 import type { Display } from '#shared-calc/quantity/shown-unit.ts';
 import { calledByWords, calledLine } from '#shared-calc/words/called-by-words.ts';
+import { sayEachLack, sayPart } from '#shared-calc/papers/quote-part.ts';
 import { sayOrderFault } from '#shared-calc/words/say-order-fault.ts';
 import type { ColumnScan, Loud } from './column-scan.ts';
 import type { LineFaces } from './line-faces.ts';
@@ -41,11 +42,25 @@ export function footBox(id: FootId, parts: FootParts): FootBox {
   if (id === 'flags') return flagsBox(called, scan);
   const sums = worked.sums(column);
   if (!sums.ok) return withoutSum(id, called, sums.fault, faces);
-  const figure = sumFigure(id, sums.value.quote, faces.display);
-  const flags = id === 'cost' ? flagsOf(scan, ['old']) : [];
+  const { quote, missing, guesses, hoursKnown } = sums.value;
+  const isWhole = id === 'hours' ? hoursKnown : missing.length === 0;
+  const figure = sumFigure(id, quote, faces.display);
+  const count = id === 'cost' ? sayPart({ missing, guesses }) : '';
+  const flags = [
+    ...(id === 'cost' ? flagsOf(scan, ['old']) : []),
+    ...(count === '' ? [] : [waiting(count)]),
+    ...(isWhole || count !== '' ? [] : [waiting('at least')]),
+  ];
   const unit = id === 'hours' ? 'hours' : faces.display.currency;
-  const spoken = [labels[id], called, `${figure} ${unit}`, ...flags.map((flag) => flag.says)].join(', ');
-  return { figure, flags, spoken, copied: figure.replaceAll(faces.display.decimalComma ? '.' : ',', '') };
+  const said = `${isWhole ? '' : 'at least '}${figure} ${unit}`;
+  const lacks = id === 'cost' ? sayEachLack({ missing, guesses }) : [];
+  const spoken = [labels[id], called, said, ...flags.map(({ says }) => says), ...lacks].join(', ');
+  const plain = figure.replaceAll(faces.display.decimalComma ? '.' : ',', '');
+  return { figure, flags, spoken, copied: isWhole ? plain : `at least ${plain}` };
+}
+
+function waiting(says: string): FlagView {
+  return { look: 'waiting', sign: 'wait', says };
 }
 
 /** A sum of money as text, with thousands separators. */
@@ -72,23 +87,20 @@ function sumFigure(id: FootId, quote: QuoteSums, display: Display): string {
   }
 }
 
-/** A missing sum names its cause: the cell without a figure, or the missing price. */
+/** A sum that cannot be worked names its cause: a cell that has no answer, or a share that no price can have. */
 function withoutSum(id: FootId, called: string, fault: OrderFault, faces: LineFaces): FootBox {
   const says = sumWaitsOn(fault, faces);
-  const flags: readonly FlagView[] = [{ look: 'waiting', sign: 'wait', says }];
   const sizes = fault.kind === 'no-amount-yet' ? [{ key: fault.box.column, label: called }] : [];
   return {
     figure: '',
-    flags,
+    flags: [waiting(says)],
     spoken: `${labels[id]}, ${called}, ${says}. ${sayOrderFault(fault, calledByWords(faces, sizes))}`,
     copied: '',
   };
 }
 
 function sumWaitsOn(fault: OrderFault, faces: LineFaces): string {
-  if (fault.kind !== 'no-amount-yet') {
-    return 'material' in fault ? `waits on the price of ${fault.material}` : 'waits on a price';
-  }
+  if (fault.kind !== 'no-amount-yet') return 'no price';
   const { line, cause } = fault.box;
   const first = cause?.why === 'waits' ? cause.problem.line : line.name;
   return `waits on ${calledLine(faces, first)}`;

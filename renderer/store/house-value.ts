@@ -3,7 +3,7 @@ import type { BenchInput } from '#shared-calc/bench/bench-input.ts';
 import type { Box } from '#shared-calc/bench/bench-types.ts';
 import { onceBench } from '#shared-calc/bench/once-bench.ts';
 import type { Bench } from '#shared-calc/bench/open-bench.ts';
-import { orderSums } from '#shared-calc/bench/order-sums.ts';
+import { orderSums, wholeSums } from '#shared-calc/bench/order-sums.ts';
 import { showValue } from '#shared-calc/quantity/shown-unit.ts';
 import type { BenchColumn } from '#shared-calc/jobs/worked-job.ts';
 import { boxFigure } from '#shared-calc/quantity/figure-words.ts';
@@ -87,7 +87,7 @@ function figureOf(bench: Bench, column: string, { line }: LineFace, { display }:
 }
 
 function priceEffect(bench: Bench, { worked, column, faces }: HouseParts): readonly EffectView[] {
-  const now = worked.sums(column.key);
+  const now = wholeSums(worked.sums(column.key));
   const then = orderSums(bench, [column.key], worked.source().pricing);
   if (!now.ok || !then.ok || now.value.quote.grossCoins === then.value.quote.grossCoins) return [];
   return [

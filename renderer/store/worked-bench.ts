@@ -1,7 +1,7 @@
 import { signal, type ReadonlySignal } from '@preact/signals';
 import type { BenchInput } from '#shared-calc/bench/bench-input.ts';
 import type { Bench, LiveBench } from '#shared-calc/bench/open-bench.ts';
-import { orderSums, type OrderFault, type OrderSums, type Pricing } from '#shared-calc/bench/order-sums.ts';
+import { knownSums, type KnownSums, type OrderFault, type Pricing } from '#shared-calc/bench/order-sums.ts';
 import type { ColumnInput } from '#shared-calc/recipe/column.ts';
 import type { Result } from '#shared-calc/result.ts';
 import type { BenchSource } from './bench-source.ts';
@@ -28,14 +28,14 @@ export interface WorkedBench {
   readonly isWorked: (column: string) => boolean;
   /** It still waits for its slice; without a column, whether any does. */
   readonly isBehind: (column?: string) => boolean;
-  readonly sums: (column: string) => Result<OrderSums, OrderFault>;
+  readonly sums: (column: string) => Result<KnownSums, OrderFault>;
   readonly close: () => void;
 }
 
 interface Sums {
   readonly revision: number;
   readonly pricing: Pricing;
-  readonly sums: Result<OrderSums, OrderFault>;
+  readonly sums: Result<KnownSums, OrderFault>;
 }
 
 interface State {
@@ -203,12 +203,12 @@ function moreIn(ms: number, more: () => boolean, clock: Clock): boolean {
   return false;
 }
 
-function sumsOf(bench: Bench, state: State, column: string): Result<OrderSums, OrderFault> {
+function sumsOf(bench: Bench, state: State, column: string): Result<KnownSums, OrderFault> {
   const { pricing } = state.source;
   const revision = state.revisions.get(column) ?? 0;
   const known = state.sums.get(column);
   if (known?.revision === revision && known.pricing === pricing) return known.sums;
-  const sums = orderSums(bench, [column], pricing);
+  const sums = knownSums(bench, [column], pricing);
   state.sums.set(column, { revision, pricing, sums });
   return sums;
 }

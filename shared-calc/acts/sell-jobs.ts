@@ -47,7 +47,7 @@ function soldNow(derived: Derived, job: Job): Change {
   return frozen ? squashChanges('', [frozen.change, sold]) : sold;
 }
 
-/** What was never quoted is frozen as it is accepted; a job that has no price yet is not. */
+/** What was never quoted is frozen as it is accepted; a job of which a price is missing, or a guess, is not. */
 function freezeUnsent(
   derived: Derived,
   { id }: Job,
@@ -55,10 +55,10 @@ function freezeUnsent(
   const { records } = derived;
   const worked = derived.job(id);
   const draft = worked && draftQuote(derived, worked);
-  if (!draft?.ok) return undefined;
+  if (!draft?.ok || draft.value.lacks.length > 0) return undefined;
   const numbers = [...records.issuedQuote.values()].map(({ number }) => number);
   const number = `S-${nextNumber('S', numbers, 4)}`;
-  const change = issueQuote(records, { ...draft.value, number, revision: 'A' }, sha256);
+  const change = issueQuote(records, { ...draft.value.body, number, revision: 'A' }, sha256);
   const quote = change.added.flatMap((each) => (each.kind === 'issuedQuote' ? [each.record] : []))[0];
   return quote && { quote, change };
 }

@@ -10,28 +10,50 @@ import { failed, ok, type Result } from '#shared-calc/result.ts';
 import type { Box } from './bench-types.ts';
 import type { Bench } from './open-bench.ts';
 
-/** Why an order has no sums: the cell without a value. */
+/** Why the needs of an order are not all known: the first cell without a value. */
 export interface NoAmount {
   readonly kind: 'no-amount-yet';
   readonly box: Box;
 }
 
-/** The amounts of the need lines of some columns, each for one build, in the material's unit of sale. */
+/** What is known of some lines, and the cells without a value. */
+export interface KnownAmounts<T> {
+  readonly amounts: readonly T[];
+  readonly without: readonly Box[];
+}
+
+/** The amounts of all need lines of some columns; a fault while one of them has none. */
 export function needAmounts(
   bench: Bench,
   columns: readonly string[],
   prices: PriceBook,
 ): Result<readonly NeedAmount[], NoAmount> {
+  return allOf(knownNeeds(bench, columns, prices));
+}
+
+/** Minutes of all work lines of some columns; a fault while one of them has none. */
+export function workAmounts(bench: Bench, columns: readonly string[]): Result<readonly WorkAmount[], NoAmount> {
+  return allOf(knownWork(bench, columns));
+}
+
+function allOf<T>({ amounts, without: [box] }: KnownAmounts<T>): Result<readonly T[], NoAmount> {
+  return box ? failed({ kind: 'no-amount-yet', box }) : ok(amounts);
+}
+
+/** The amounts of the need lines of some columns, each for one build, in the material's unit of sale. */
+export function knownNeeds(bench: Bench, columns: readonly string[], prices: PriceBook): KnownAmounts<NeedAmount> {
   return collect(bench, { role: 'need', columns }, (line, base, column) => {
     const tank = bench.input().columns.find((each) => each.key === column.column)?.tank.id ?? '';
     const material = line.material === 'TANK' ? tank : (line.material ?? '');
-    const unit = prices.goods.get(material)?.unit ?? line.unit;
-    return { ...column, amount: fromBase(base, unitOf(unit)), material, group: line.group ?? '' };
+    const { unit = line.unit } = prices.goods.get(material) ?? {};
+    const group = line.group ?? '';
+    const inBooks = prices.goods.has(material);
+    return { ...column, amount: fromBase(base, unitOf(unit)), material, group, ...(!inBooks && { unit }) };
   });
 }
 
 /** Minutes of the work lines of some columns, each for one build: the mean over its repeats. */
-export function workAmounts(bench: Bench, columns: readonly string[]): Result<readonly WorkAmount[], NoAmount> {
+export function knownWork(bench: Bench, columns: readonly string[]): KnownAmounts<WorkAmount> {
   const learning = lineFor(bench.input().lines, 'learning');
   const builds = buildsOfLike(bench.input().columns.filter(({ key }) => columns.includes(key)));
   return collect(bench, { role: 'work', columns }, ({ who }, base, column) => {
@@ -60,25 +82,19 @@ function collect<T>(
   bench: Bench,
   asked: AmountRequest,
   amountOf: (line: Line, base: number, build: Omit<BuildAmount, 'amount'>) => T,
-): Result<readonly T[], NoAmount> {
+): KnownAmounts<T> {
   const amounts: T[] = [];
+  const without: Box[] = [];
   const columns = withLike(bench.input().columns.filter((each) => asked.columns.includes(each.key)));
   for (const line of bench.input().lines.filter((each) => each.role === asked.role)) {
     for (const { key, count, like } of columns) {
       const box = bench.box(key, line.name);
-      if (typeof box.value !== 'number') return failed({ kind: 'no-amount-yet', box });
-      amounts.push(
-        amountOf(line, box.value, {
-          line: line.name,
-          perJob: line.perJob,
-          column: key,
-          count,
-          ...(like !== key && { like }),
-        }),
-      );
+      const build = { line: line.name, perJob: line.perJob, column: key, count, ...(like !== key && { like }) };
+      if (typeof box.value === 'number') amounts.push(amountOf(line, box.value, build));
+      else without.push(box);
     }
   }
-  return ok(amounts);
+  return { amounts, without };
 }
 
 /** How many builds each column makes together with those like it, by the first of them. */

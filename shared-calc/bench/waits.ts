@@ -42,6 +42,8 @@ export function missingData({ line, checks }: MissingFigure): Record<string, unk
 interface Wait {
   readonly line: Line;
   readonly what: string;
+  /** A figure is to be given; else the line has one that leads to no answer. */
+  readonly isMissing: boolean;
 }
 
 /** The line that leaves a cell without a value; nothing for a cell that has one. */
@@ -51,7 +53,12 @@ export function waitOf(bench: Bench, column: string, name: string): Wait | undef
   const problem: BoxProblem = cause.why === 'waits' ? cause.problem : { why: cause.why, line: name };
   const line = bench.input().lines.find((each) => each.name === problem.line) ?? own;
   const isMeasured = bench.box(column, line.name).source === 'tank';
-  return { line, what: problem.says ?? `${inSentence(lineLabel(line))} ${lackWords(problem.why, isMeasured)}` };
+  const isMissing = problem.why === 'missing';
+  return {
+    line,
+    isMissing,
+    what: problem.says ?? `${inSentence(lineLabel(line))} ${lackWords(problem.why, isMeasured)}`,
+  };
 }
 
 function lackWords(why: BoxProblem['why'], isMeasured: boolean): string {

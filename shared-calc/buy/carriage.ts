@@ -35,6 +35,16 @@ export function carriageSum(bills: readonly SupplierBill[]): number {
   return bills.reduce((sum, bill) => sum + bill.carriageCoins, 0);
 }
 
+/** The carriage that stays when the missing prices are known: by then, that of some suppliers may be free. */
+export function carriageKnown(
+  bills: readonly SupplierBill[],
+  { suppliers }: PriceBook,
+  missing: readonly unknown[],
+): number {
+  const mayBeFree = ({ supplier }: SupplierBill) => suppliers.get(supplier)?.freeFromCoins !== undefined;
+  return carriageSum(missing.length === 0 ? bills : bills.filter((bill) => !mayBeFree(bill)));
+}
+
 /** What a supplier asks for goods of this sum. */
 function billOf(supplier: Supplier, goodsCoins: number): SupplierBill {
   return {

@@ -1,4 +1,4 @@
-import { ok, type Result } from '#shared-calc/result.ts';
+import { failed, ok, type Result } from '#shared-calc/result.ts';
 import { roundCoins } from '#shared-calc/trade/price/coin-rounding.ts';
 import { packMix, type PackChoice, type PackCount, type PackFault } from '#shared-calc/trade/buying/pack-mix.ts';
 import { shareCoins } from '#shared-calc/trade/price/share-coins.ts';
@@ -13,6 +13,8 @@ export interface Use {
   readonly group: string;
   /** In the material's unit. */
   readonly amount: number;
+  /** That of its line, for a material that is no longer in the books. */
+  readonly unit?: string;
 }
 
 export interface GroupShare {
@@ -44,6 +46,10 @@ export interface MaterialNeed {
   readonly byGroup: readonly GroupShare[];
   /** At least one of its prices is old. */
   readonly oldPrice: boolean;
+  /** At least one of its prices is a guess; left out if none. */
+  readonly guess?: true;
+  /** Why no price is known: its packs and costs are not known then, and count as nothing. */
+  readonly lacks?: BuyFault;
   /** What each supplier would sell of it, where the run had a choice. */
   readonly offers?: readonly Offer[];
 }
@@ -60,16 +66,18 @@ export interface Supply {
 }
 
 /** A material's need from its uses. Cut goods are cut for the job and take nothing from the Store but what came for it. */
-export function materialNeed(goods: Goods, uses: readonly Use[], supply: Supply): Result<MaterialNeed, BuyFault> {
+export function materialNeed(goods: Goods, uses: readonly Use[], supply: Supply): MaterialNeed {
   const used = uses.reduce((sum, use) => sum + use.amount, 0);
   const coins = uses.map((use) => roundCoins(use.amount * unitPriceCoins(goods)));
   const costCoins = coins.reduce((sum, each) => sum + each, 0);
   const { stock, beside = 0 } = supply;
   const onHand = goods.sale === 'cut' ? 0 : stock + beside;
-  const chosen = choose(goods, { used, given: givenOf(goods, supply), costCoins });
-  if (!chosen.ok) return chosen;
+  const given = givenOf(goods, supply);
+  const found = choose(goods, { used, given, costCoins });
+  const chosen = found.ok ? found.value : { packs: [], costCoins: 0, leftOver: Math.max(0, given - used) };
+  const counted = goods.packs.filter(({ id }, at) => at === 0 || chosen.packs.some((pack) => pack.id === id));
   const { material, label, unit, sale, keeps, supplier } = goods;
-  return ok({
+  return {
     material,
     label,
     group: uses[0]?.group ?? '',
@@ -79,13 +87,15 @@ export function materialNeed(goods: Goods, uses: readonly Use[], supply: Supply)
     used,
     unit,
     onHand,
-    packs: chosen.value.packs,
+    packs: chosen.packs,
     costCoins,
-    packsCoins: chosen.value.costCoins,
-    leftOver: goods.sale === 'cut' ? 0 : chosen.value.leftOver + beside,
-    byGroup: sharesOf(uses, coins, chosen.value.costCoins),
-    oldPrice: goods.packs.some((pack, at) => pack.old && (at === 0 || isTaken(chosen.value, pack.id))),
-  });
+    packsCoins: chosen.costCoins,
+    leftOver: goods.sale === 'cut' ? 0 : chosen.leftOver + beside,
+    byGroup: sharesOf(uses, coins, chosen.costCoins),
+    oldPrice: counted.some(({ old }) => old),
+    ...(counted.some(({ guess }) => guess) && { guess: true }),
+    ...(!found.ok && { lacks: found.fault }),
+  };
 }
 
 function givenOf({ sale }: Goods, { stock, coming = 0, cut = 0 }: Supply): number {
@@ -99,6 +109,7 @@ interface NeedRequest {
 }
 
 function choose(goods: Goods, { used, given, costCoins }: NeedRequest): Result<PackChoice, BuyFault> {
+  if (goods.packs.length === 0) return failed(goods.fault ?? buyFault(goods, { kind: 'no-packs' }));
   if (goods.sale === 'own') return ok({ packs: [], costCoins, leftOver: Math.max(0, given - used) });
   if (goods.sale === 'cut')
     return ok({ packs: [], costCoins: cutCoins(goods, { used, given, costCoins }), leftOver: 0 });
@@ -125,8 +136,4 @@ function sharesOf(uses: readonly Use[], coins: readonly number[], packsCoins: nu
   for (const [at, use] of uses.entries()) groups.set(use.group, (groups.get(use.group) ?? 0) + (coins[at] ?? 0));
   const packs = shareCoins(packsCoins, [...groups.values()]);
   return [...groups].map(([group, costCoins], at) => ({ group, costCoins, packsCoins: packs[at] ?? 0 }));
-}
-
-function isTaken(choice: PackChoice, pack: string): boolean {
-  return choice.packs.some((taken) => taken.id === pack);
 }

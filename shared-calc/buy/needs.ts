@@ -1,7 +1,8 @@
 import { failed, ok, type Result } from '#shared-calc/result.ts';
 import { pooledBuilds, type BuildAmount } from './all-builds.ts';
 import type { BuyFault } from './buy-fault.ts';
-import { carriageSum, supplierBills, type SupplierBill } from './carriage.ts';
+import { carriageKnown, supplierBills, type SupplierBill } from './carriage.ts';
+import { guessedPrices, missingPrices, type Guess, type Missing } from './missing.ts';
 import { materialNeed, type MaterialNeed, type Supply, type Use } from './material-need.ts';
 import { chooseOffers, type AnySupplier } from './choose-offers.ts';
 import { goodsIn, offersIn, type Goods, type PriceBook } from './price-book.ts';
@@ -36,6 +37,10 @@ export interface NeedsList {
   readonly landedCoins: number;
   /** No other suppliers land for less; left out where each is the usual one. */
   readonly proven?: boolean;
+  /** Prices that are not known: the sums are at least what they say. */
+  readonly missing: readonly Missing[];
+  /** Prices that nobody asked a supplier for. */
+  readonly guesses: readonly Guess[];
 }
 
 /** The needs list of one job, all its columns together. */
@@ -49,9 +54,7 @@ export function listNeeds(uses: readonly Use[], buying: Buying): Result<NeedsLis
   if (unknown !== undefined) return failed({ kind: 'unknown-material', material: unknown });
   const all: (readonly MaterialNeed[])[] = [];
   for (const [material, wanted] of byMaterial(uses, buying.materials)) {
-    const needs = needsFrom(material, wanted, buying);
-    if (!needs.ok) return needs;
-    all.push(needs.value);
+    all.push(needsFrom(material, wanted, buying));
   }
   if (!buying.any) return ok(withTotals(all.flat(), buying.prices));
   const { needs, proven } = chooseOffers(all, buying.prices, buying.any);
@@ -59,28 +62,14 @@ export function listNeeds(uses: readonly Use[], buying: Buying): Result<NeedsLis
 }
 
 /** The need as each supplier would meet it, the usual one first; only as the usual one would where others do not count. */
-function needsFrom(
-  material: string,
-  wanted: readonly Use[],
-  buying: Buying,
-): Result<readonly MaterialNeed[], BuyFault> {
-  const sold = goodsFor(material, buying);
-  if (!sold.ok) return sold;
+function needsFrom(material: string, wanted: readonly Use[], buying: Buying): readonly MaterialNeed[] {
   const supply = buying.supply?.(material) ?? { stock: buying.stock.get(material) ?? 0 };
-  const needs: MaterialNeed[] = [];
-  for (const goods of sold.value) {
-    const need = materialNeed(goods, wanted, supply);
-    if (!need.ok) return need;
-    needs.push(need.value);
-  }
-  return ok(needs);
+  return goodsFor(material, wanted, buying).map((goods) => materialNeed(goods, wanted, supply));
 }
 
-function goodsFor(material: string, { prices, any }: Buying): Result<readonly Goods[], BuyFault> {
+function goodsFor(material: string, [first]: readonly Use[], { prices, any }: Buying): readonly Goods[] {
   const offers = any ? offersIn(prices, material) : [];
-  if (offers.length > 0) return ok(offers);
-  const usual = goodsIn(prices, material);
-  return usual.ok ? ok([usual.value]) : usual;
+  return offers.length > 0 ? offers : [goodsIn(prices, { ...first, material })];
 }
 
 /** Uses by material, without binary noise and without materials that are not asked for. */
@@ -97,12 +86,15 @@ export function byMaterial(
 
 function withTotals(needs: readonly MaterialNeed[], prices: PriceBook): NeedsList {
   const suppliers = supplierBills(needs, prices);
+  const missing = missingPrices(needs);
   const packsTotalCoins = needs.reduce((sum, need) => sum + need.packsCoins, 0);
   return {
     needs,
     suppliers,
     totalCoins: needs.reduce((sum, need) => sum + need.costCoins, 0),
     packsTotalCoins,
-    landedCoins: packsTotalCoins + carriageSum(suppliers),
+    landedCoins: packsTotalCoins + carriageKnown(suppliers, prices, missing),
+    missing,
+    guesses: guessedPrices(needs),
   };
 }

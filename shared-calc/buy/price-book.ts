@@ -1,6 +1,5 @@
 import { daysBetween } from '#shared-calc/calendar/day.ts';
 import type { Material, Pack, PackPrice, Records, Supplier } from '#shared-calc/records/records.ts';
-import { failed, ok, type Result } from '#shared-calc/result.ts';
 import type { BuyFault } from './buy-fault.ts';
 
 export interface PackOnSale {
@@ -12,6 +11,8 @@ export interface PackOnSale {
   readonly from: string;
   /** The price is older than the workshop allows. */
   readonly old: boolean;
+  /** Nobody has asked the supplier for it; left out if somebody has. */
+  readonly guess?: true;
 }
 
 /** A material, or a tank or a plant as one, as one supplier sells it on the day of the book. */
@@ -22,9 +23,9 @@ export interface Goods {
   readonly supplier?: string;
   readonly sale: Material['sale'];
   readonly keeps: boolean;
-  /** Smallest first; a pack whose first price is in the future is not on sale. */
+  /** Smallest first; a pack that is empty, has no price, or has its first one in the future, is not on sale. */
   readonly packs: readonly PackOnSale[];
-  /** Why it cannot be costed, if it cannot. */
+  /** Why nothing of it is on sale. */
   readonly fault?: BuyFault;
 }
 
@@ -49,8 +50,8 @@ type Offered = Omit<Goods, 'packs' | 'fault'>;
 
 /**
  * The prices in force on a day: for each pack the latest from that day or before. A tank is bought by the piece, and
- * keeps; a plant by the piece, and does not. Where the usual supplier sells no pack of something, the first other one's
- * packs are its goods.
+ * keeps; a plant by the piece, and does not. Where the usual supplier has no pack of something on sale, the first other
+ * one's packs are its goods.
  */
 export function priceBook(records: PriceRecords, day: PriceDay): PriceBook {
   const packs = Map.groupBy(records.pack.values(), (pack) => pack.material);
@@ -62,7 +63,8 @@ export function priceBook(records: PriceRecords, day: PriceDay): PriceBook {
     const all = bySupplier(each, packs.get(each.material) ?? []).map(([offer, some]) =>
       goodsOn(offer, some, { prices, on: day.on, isOld }),
     );
-    if (all[0]) goods.set(each.material, all[0]);
+    const first = all.find(({ fault }) => !fault) ?? all[0];
+    if (first) goods.set(each.material, first);
     if (all.length > 1) offers.set(each.material, all);
   }
   return { on: day.on, goods, offers, suppliers: records.supplier };
@@ -97,11 +99,10 @@ export function oldPricesIn(book: PriceBook): (material: string) => boolean {
 
 const oldPrices = new WeakMap<PriceBook, (material: string) => boolean>();
 
-/** Goods by material id or tank code, or why they cannot be costed on that day. */
-export function goodsIn(book: PriceBook, material: string): Result<Goods, BuyFault> {
-  const goods = book.goods.get(material);
-  if (!goods) return failed({ kind: 'unknown-material', material });
-  return goods.fault ? failed(goods.fault) : ok(goods);
+/** Goods by material id or tank code; what is no longer in the books is not on sale. */
+export function goodsIn(book: PriceBook, { material, unit = 'each' }: Pick<Goods, 'material'> & Partial<Goods>): Goods {
+  const fault: BuyFault = { kind: 'unknown-material', material };
+  return book.goods.get(material) ?? { material, label: material, unit, sale: 'packs', keeps: true, packs: [], fault };
 }
 
 /** What suppliers sell of a material at a price that is known, the usual supplier's first; empty where one alone does. */
@@ -150,21 +151,22 @@ interface PricesOn {
 
 function goodsOn(offer: Offered, packs: readonly Pack[], { prices, on, isOld }: PricesOn): Goods {
   const sorted = packs.toSorted((a, b) => a.amount - b.amount || (a.id < b.id ? -1 : 1));
-  const onSale = sorted.flatMap((pack) => onSaleOn(pack, prices.get(pack.id) ?? [], { on, isOld }) ?? []);
-  const unpriced = sorted.find((pack) => !prices.has(pack.id)) ?? (onSale.length === 0 ? sorted[0] : undefined);
-  const fault = faultOf(offer, sorted, { unpriced, on });
-  return { ...offer, packs: onSale, ...(fault && { fault }) };
+  const onSale = sorted
+    .filter(isFull)
+    .flatMap((pack) => onSaleOn(pack, prices.get(pack.id) ?? [], { on, isOld }) ?? []);
+  return onSale.length > 0 ? { ...offer, packs: onSale } : { ...offer, packs: [], fault: faultOf(offer, sorted, on) };
 }
 
-function faultOf(
-  { material, label, unit }: Offered,
-  packs: readonly Pack[],
-  { unpriced, on }: { readonly unpriced: Pack | undefined; readonly on: string },
-): BuyFault | undefined {
-  if (packs.length === 0) return { kind: 'no-packs', material, label };
-  const empty = packs.find((pack) => !(pack.amount > 0));
-  if (empty) return { kind: 'no-amount', material, label, unit, amount: empty.amount };
-  return unpriced && { kind: 'no-price', material, label, unit, amount: unpriced.amount, on };
+function faultOf({ material, label, unit }: Offered, packs: readonly Pack[], on: string): BuyFault {
+  const [empty] = packs;
+  if (!empty) return { kind: 'no-packs', material, label };
+  const full = packs.find(isFull);
+  if (!full) return { kind: 'no-amount', material, label, unit, amount: empty.amount };
+  return { kind: 'no-price', material, label, unit, amount: full.amount, on };
+}
+
+function isFull({ amount }: Pick<Pack, 'amount'>): boolean {
+  return amount > 0;
 }
 
 function onSaleOn(
@@ -177,6 +179,6 @@ function onSaleOn(
     if (price.from <= on && (!inForce || price.from >= inForce.from)) inForce = price;
   }
   if (!inForce) return undefined;
-  const { from, priceCoins } = inForce;
-  return { id: pack.id, amount: pack.amount, priceCoins, from, old: isOld(from) };
+  const { from, priceCoins, guess } = inForce;
+  return { id: pack.id, amount: pack.amount, priceCoins, from, old: isOld(from), ...(guess && { guess }) };
 }

@@ -1,8 +1,10 @@
 import { ok, type Result } from '#shared-calc/result.ts';
 import { pooledBuilds } from './all-builds.ts';
 import { NOTHING_GIVEN, type AllottedGoods } from './allot.ts';
+import { NOTHING } from './ledger.ts';
+import { missingPrices, type Guess, type Missing } from './missing.ts';
 import type { BuyFault } from './buy-fault.ts';
-import type { SupplierBill } from './carriage.ts';
+import { carriageKnown, type SupplierBill } from './carriage.ts';
 import type { MaterialNeed, Supply, Use } from './material-need.ts';
 import { byMaterial, listNeeds, type Buying, type NeedAmount, type NeedsList } from './needs.ts';
 import { onePackMore, type OnePackMore } from './one-pack-more.ts';
@@ -47,6 +49,10 @@ export interface ShoppingRun {
   readonly landedAloneCoins: number;
   /** No other suppliers land the run for less; else it is the best that was found. */
   readonly proven: boolean;
+  /** Prices that are not known of what is to be bought: the sums are at least what they say. */
+  readonly missing: readonly Missing[];
+  /** Prices that nobody asked a supplier for. */
+  readonly guesses: readonly Guess[];
 }
 
 export interface RunBuying extends Omit<Buying, 'any'> {
@@ -156,32 +162,45 @@ interface RunTerms {
 
 function runOf(together: NeedsList, alone: readonly NeedsList[], { prices, given }: RunTerms): ShoppingRun {
   const aloneCoins = aloneByMaterial(alone);
+  const materials = together.needs.map((need) => runMaterial(need, aloneCoins, given));
+  const missing = missingPrices(materials);
+  const { packsTotalCoins } = together;
   return {
-    materials: together.needs.map((need) => {
-      const goods = given
-        ? (given.goods.get(need.material) ?? NOTHING_GIVEN)
-        : { ...NOTHING_GIVEN, given: need.onHand };
-      const forStore = given?.forStore.get(need.material) ?? 0;
-      return {
-        ...need,
-        // The use of the Store is no use of a job, and is there afterwards.
-        used: need.used - forStore,
-        leftOver: need.leftOver + forStore,
-        costCoins: need.packsCoins,
-        aloneCoins: aloneCoins.get(need.material) ?? 0,
-        kept: goods.kept,
-        over: goods.over,
-        coming: goods.coming,
-        toBuy: Math.max(0, need.used - goods.given - goods.coming),
-        forStore,
-      };
-    }),
+    materials,
     suppliers: together.suppliers.map((bill) => withBetter(bill, together.needs, prices)),
-    togetherCoins: together.packsTotalCoins,
+    togetherCoins: packsTotalCoins,
     aloneCoins: alone.reduce((sum, list) => sum + list.packsTotalCoins, 0),
-    landedTogetherCoins: together.landedCoins,
+    landedTogetherCoins: packsTotalCoins + carriageKnown(together.suppliers, prices, missing),
     landedAloneCoins: alone.reduce((sum, list) => sum + list.landedCoins, 0),
     proven: together.proven ?? true,
+    missing,
+    guesses: together.guesses,
+  };
+}
+
+function runMaterial(
+  need: MaterialNeed,
+  aloneCoins: ReadonlyMap<string, number>,
+  given: GivenGoods | undefined,
+): RunMaterial {
+  const goods = given ? (given.goods.get(need.material) ?? NOTHING_GIVEN) : { ...NOTHING_GIVEN, given: need.onHand };
+  const forStore = given?.forStore.get(need.material) ?? 0;
+  const toBuy = Math.max(0, need.used - goods.given - goods.coming);
+  const { lacks, ...known } = need;
+  return {
+    ...known,
+    // What is there already needs no price.
+    ...(lacks && toBuy > NOTHING && { lacks }),
+    // The use of the Store is no use of a job, and is there afterwards.
+    used: need.used - forStore,
+    leftOver: need.leftOver + forStore,
+    costCoins: need.packsCoins,
+    aloneCoins: aloneCoins.get(need.material) ?? 0,
+    kept: goods.kept,
+    over: goods.over,
+    coming: goods.coming,
+    toBuy,
+    forStore,
   };
 }
 

@@ -2,7 +2,13 @@ import type { CheckResult } from '#shared-calc/bench/bench-types.ts';
 import { checksOf } from '#shared-calc/bench/checks.ts';
 import { onceBench } from '#shared-calc/bench/once-bench.ts';
 import { needAmounts, type NoAmount } from '#shared-calc/bench/order-amounts.ts';
-import { orderSums, type OrderFault, type OrderSums } from '#shared-calc/bench/order-sums.ts';
+import {
+  knownSums,
+  wholeSums,
+  type KnownSums,
+  type OrderFault,
+  type OrderSums,
+} from '#shared-calc/bench/order-sums.ts';
 import { allBuilds } from '#shared-calc/buy/all-builds.ts';
 import { byMaterial, type NeedAmount } from '#shared-calc/buy/needs.ts';
 import { priceBook, type PriceBook } from '#shared-calc/buy/price-book.ts';
@@ -62,7 +68,9 @@ export interface DerivedJob extends WorkedJob {
   readonly uses: () => Result<ReadonlyMap<string, number>, JobFault>;
   /** Its bench, with the place and animals that decide its plants. */
   readonly planted: PlantedBench;
-  /** For some columns together; for all if none are given. */
+  /** What is known of the sums of some columns together; of all if none are given. */
+  readonly known: (columns?: readonly string[]) => Result<KnownSums, OrderFault>;
+  /** The same, or everything that is missing. */
   readonly sums: (columns?: readonly string[]) => Result<OrderSums, OrderFault>;
   readonly checks: (column: string) => readonly CheckResult[];
   /** The limits of its place for a size. */
@@ -197,8 +205,9 @@ function workedWith(jobs: Caches['jobs'], shared: Shared, job: Job): Omit<Derive
     const { pricing, toBuy, house } = termsOf(shared, { job, sheet, sold });
     const bench = onceBench(sheetInput(sheet, lines, pricing.prices));
     const keys = keysOf(sheet);
-    const known = new Map<string, Result<OrderSums, OrderFault>>();
-    const sums = (columns = keys) => getOr(known, columns.join('\n'), () => orderSums(bench, columns, pricing));
+    const worked = new Map<string, Result<KnownSums, OrderFault>>();
+    const known = (columns = keys) => getOr(worked, columns.join('\n'), () => knownSums(bench, columns, pricing));
+    const sums = (columns = keys) => wholeSums(known(columns));
     const checks = new Map<string, readonly CheckResult[]>();
     const needs = lazy(() => needAmounts(bench, keys, toBuy));
     return {
@@ -211,6 +220,7 @@ function workedWith(jobs: Caches['jobs'], shared: Shared, job: Job): Omit<Derive
       planted: { bench, survey: job.survey },
       needs,
       uses: lazy(() => usesOf(job.id, needs(), toBuy)),
+      known,
       sums,
       checks: (column) => getOr(checks, column, () => checksOf(bench, column, display)),
       place: benchPlace(bench, job, display),

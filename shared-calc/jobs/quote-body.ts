@@ -68,7 +68,15 @@ const FrozenGoods = z.strictObject({
   sale: z.enum(saleWays),
   keeps: z.boolean(),
   packs: z.array(
-    z.strictObject({ id: z.string(), amount: z.number(), priceCoins: z.int(), from: Day, old: z.boolean() }),
+    z.strictObject({
+      id: z.string(),
+      amount: z.number(),
+      priceCoins: z.int(),
+      from: Day,
+      old: z.boolean(),
+      /** Of what the quote does not need; left out if it is none. */
+      guess: z.literal(true).exactOptional(),
+    }),
   ),
 });
 

@@ -1,7 +1,8 @@
-import type { OrderFault, OrderSums } from '#shared-calc/bench/order-sums.ts';
+import type { KnownSums, OrderFault, OrderSums } from '#shared-calc/bench/order-sums.ts';
+import type { Missing } from '#shared-calc/buy/missing.ts';
 import { houseNotGiven, type NotGiven, type WorkshopKey } from '#shared-calc/price/not-given.ts';
 import type { Workshop } from '#shared-calc/records/records.ts';
-import { failed, type Result } from '#shared-calc/result.ts';
+import { failed, ok, type Result } from '#shared-calc/result.ts';
 
 /** What a quote says beside its price, and the workshop has not given. */
 export function termsNotGiven(workshop: Workshop): readonly NotGiven[] {
@@ -15,11 +16,15 @@ export function termsNotGiven(workshop: Workshop): readonly NotGiven[] {
   return missing.flatMap(([key, isGiven]) => (isGiven ? [] : houseNotGiven(key)));
 }
 
-/** The sums of a quote that can be issued; else everything that is not given, its terms among it. */
-export function readyToIssue(sums: Result<OrderSums, OrderFault>, workshop: Workshop): Result<OrderSums, OrderFault> {
-  const terms = termsNotGiven(workshop);
-  if (terms.length === 0) return sums;
-  if (sums.ok) return failed({ kind: 'figures-not-given', missing: terms });
-  const { fault } = sums;
-  return fault.kind === 'figures-not-given' ? failed({ ...fault, missing: [...fault.missing, ...terms] }) : sums;
+/** Everything that a quote lacks before it can be issued: what is not known, what is only a guess, and its terms. */
+export function lacksToIssue({ missing, guesses }: KnownSums, workshop: Workshop): readonly Missing[] {
+  const guessed = guesses.map(({ of, label }) => ({ what: 'price', of, label: `${label} (a guess)` }) as const);
+  return [...missing, ...guessed, ...termsNotGiven(workshop)];
+}
+
+/** The sums of a quote that can be issued, or everything that it lacks. */
+export function readyToIssue(sums: Result<KnownSums, OrderFault>, workshop: Workshop): Result<OrderSums, OrderFault> {
+  if (!sums.ok) return sums;
+  const missing = lacksToIssue(sums.value, workshop);
+  return missing.length > 0 ? failed({ kind: 'figures-not-given', missing }) : ok(sums.value);
 }

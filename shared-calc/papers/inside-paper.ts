@@ -6,19 +6,23 @@ import { writeNumber } from '#shared-calc/quantity/write-figure.ts';
 import { sayPeople } from '#shared-calc/price/say-people.ts';
 import { ok } from '#shared-calc/result.ts';
 import { quoteModel } from './quote-model.ts';
-import { quoteBody, quoteCautions } from './quote-paper.ts';
+import { atLeast, isPart, partData, sayEachLack, sumLabel } from './quote-part.ts';
+import { printedQuote, quoteCautions } from './quote-paper.ts';
 
 /** For the builder alone: cost, margin and price of each line, the reserves and the hours. */
 export const insidePaper: MakePaper = (input) => {
-  const body = quoteBody(input);
-  if (!body.ok) return body;
-  const { sums, workshop } = body.value;
+  const printed = printedQuote(input);
+  if (!printed.ok) return printed;
+  const { body, part } = printed.value;
+  const { sums, workshop } = body;
   const { lines, costCoins, netCoins, grossCoins, hours, people } = sums;
   const named = sayPeople(sums, workshop);
   const money = (coins: number) => coinsText(coins, workshop.coinDecimals);
   const share = (part: number) => `${writeNumber(part * 100, 1, workshop)} %`;
   const reserves = lines.reduce((sum, { reserveCoins }) => sum + reserveCoins, 0);
-  const total = ['Before tax', money(costCoins), netCoins > 0 ? share((netCoins - costCoins) / netCoins) : ''];
+  const earned = netCoins > 0 && !isPart(part) ? share((netCoins - costCoins) / netCoins) : '';
+  const total = [sumLabel('Before tax', part), money(costCoins), earned];
+  const lacks = sayEachLack(part);
   const reserveNote = reserves > 0 ? `; reserves of ${money(reserves)} are in the prices` : '';
   return ok({
     data: {
@@ -36,10 +40,12 @@ export const insidePaper: MakePaper = (input) => {
       reserves: money(reserves),
       hours,
       ...(people && { people }),
+      ...partData(part),
     },
     document: {
       title: `For us alone, ${titleOf(input)}`,
       blocks: [
+        ...(lacks.length > 0 ? [{ is: 'list', items: lacks, short: true } as const] : []),
         {
           is: 'table',
           head: ['line', 'cost', 'margin', `price, ${workshop.currency}`],
@@ -50,12 +56,12 @@ export const insidePaper: MakePaper = (input) => {
           right: [1, 2, 3],
         },
         paragraph(
-          `${writeNumber(hours, 2, workshop)} hours charged${named === '' ? '' : ` (${named})`}; price with tax ${money(grossCoins)}${reserveNote}.`,
+          `${writeNumber(hours, 2, workshop)} hours charged${named === '' ? '' : ` (${named})`}; price with tax ${atLeast(money(grossCoins), part)}${reserveNote}.`,
         ),
         heading('What its client reads to mind'),
-        quoteCautions(quoteModel(body.value)),
+        quoteCautions(quoteModel(body)),
       ],
     },
-    csv: quoteCsv(sums, workshop, { inside: true }),
+    csv: quoteCsv(sums, workshop, { inside: true, part }),
   });
 };

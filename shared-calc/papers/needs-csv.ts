@@ -4,6 +4,7 @@ import { cleanNoise } from '#shared-calc/quantity/write-figure.ts';
 import type { Workshop } from '#shared-calc/records/records.ts';
 import { coinAmount } from './coin-amount.ts';
 import { csvText, type CsvCell } from './csv-text.ts';
+import { sayEachLack, sumLabel } from './quote-part.ts';
 
 const heading = [
   'material',
@@ -29,16 +30,27 @@ export function needsCsv(list: NeedsList, workshop: Workshop): string {
     need.unit,
     cleanNoise(need.onHand),
     packList(need),
-    money(need.costCoins),
-    money(need.packsCoins),
-    cleanNoise(need.leftOver),
+    ...(need.lacks ? ['', '', ''] : [money(need.costCoins), money(need.packsCoins), cleanNoise(need.leftOver)]),
   ]);
-  const total: CsvCell[] = ['total', '', '', '', '', '', '', money(list.totalCoins), money(list.packsTotalCoins), ''];
-  return csvText([heading, ...rows, total], workshop);
+  const total: CsvCell[] = [
+    sumLabel('total', list),
+    '',
+    '',
+    '',
+    '',
+    '',
+    '',
+    money(list.totalCoins),
+    money(list.packsTotalCoins),
+    '',
+  ];
+  const lacks = sayEachLack(list).map((says): CsvCell[] => [says, ...Array.from(heading.slice(1), () => '')]);
+  return csvText([heading, ...rows, total, ...lacks], workshop);
 }
 
 /** Packs to buy in words: `1 x 45 L; 2 x 10 L`. */
-export function packList(need: Pick<MaterialNeed, 'packs' | 'unit' | 'sale'>): string {
+export function packList(need: Pick<MaterialNeed, 'packs' | 'unit' | 'sale' | 'lacks'>): string {
+  if (need.lacks) return 'no price';
   if (need.sale === 'cut') return 'cut to size';
   return need.packs.map((pack) => packWords(pack.count, cleanNoise(pack.amount), need.unit)).join('; ');
 }

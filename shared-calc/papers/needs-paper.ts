@@ -11,6 +11,7 @@ import { needsCautions } from '#shared-calc/prepare/order-cautions.ts';
 import { cautionsBlock, heading, type PaperBlock } from './document.ts';
 import { goodsWords, packsWords } from '#shared-calc/quantity/goods-words.ts';
 import { needsCsv } from './needs-csv.ts';
+import { partData, sayEachLack, sumLabel } from './quote-part.ts';
 import { displayFor, jobWords, titleOf, type MakePaper, type PaperInput } from './paper-input.ts';
 import { paperCoins, paperDay } from './paper-words.ts';
 import type { Display } from '#shared-calc/quantity/shown-unit.ts';
@@ -30,7 +31,12 @@ export const needsPaper: MakePaper = (input) => {
   const money = (coins: number) => coinsText(coins, workshop.coinDecimals);
   const plants = plantsOf(input);
   const { needs, totalCoins, packsTotalCoins, landedCoins } = list.value;
-  const sums = { total: money(totalCoins), packsTotal: money(packsTotalCoins), landed: money(landedCoins) };
+  const sums = {
+    total: money(totalCoins),
+    packsTotal: money(packsTotalCoins),
+    landed: money(landedCoins),
+    ...partData(list.value),
+  };
   const display = displayFor(input);
   const shown = (coins: number) => paperCoins(coins, { ...display, coinDecimals: workshop.coinDecimals });
   const groupName = (group: string) => records.margin.get(group)?.label ?? group;
@@ -52,6 +58,7 @@ export const needsPaper: MakePaper = (input) => {
       groups: 'over',
     },
     sumsBlock(list.value, workshop.currency, shown),
+    ...lackBlocks(list.value),
     ...plantBlocks(plants),
     cautionsBlock(needsCautions(bench)),
   ];
@@ -63,17 +70,22 @@ export const needsPaper: MakePaper = (input) => {
 };
 
 function sumsBlock(list: NeedsList, currency: string, shown: Money): PaperBlock {
-  const main = 'Packs with carriage';
+  const main = sumLabel('Packs with carriage', list);
   return {
     is: 'facts',
     look: 'sums',
     main,
     rows: [
-      [`Used cost, ${currency}`, shown(list.totalCoins)],
-      ['Packs cost', shown(list.packsTotalCoins)],
+      [sumLabel(`Used cost, ${currency}`, list), shown(list.totalCoins)],
+      [sumLabel('Packs cost', list), shown(list.packsTotalCoins)],
       [main, shown(list.landedCoins)],
     ],
   };
+}
+
+function lackBlocks(list: NeedsList): readonly PaperBlock[] {
+  const items = sayEachLack(list);
+  return items.length === 0 ? [] : [{ is: 'list', items, short: true }];
 }
 
 /** The plants of an order by name, for its place and animals. */
@@ -92,12 +104,12 @@ interface RowTerms {
 
 function rowOf(need: MaterialNeed, { money, display }: RowTerms): readonly string[] {
   const amount = (value: number) => (value > 1e-9 ? goodsWords(value, need.unit, display) : '');
-  const costs = [money(need.costCoins), money(need.packsCoins)];
+  const costs = need.lacks ? ['', ''] : [money(need.costCoins), money(need.packsCoins)];
   return [
     `${need.material} ${need.label}`,
     amount(need.used),
     amount(need.onHand),
-    packsWords(need, display),
+    need.lacks ? 'no price' : packsWords(need, display),
     ...costs,
     amount(need.leftOver),
   ];
@@ -111,10 +123,10 @@ function dataOf(need: MaterialNeed, money: Money): Record<string, unknown> {
     used: cleanNoise(need.used),
     unit: need.unit,
     onHand: cleanNoise(need.onHand),
-    packs: need.packs.map(({ amount, count }) => ({ size: amount, count })),
-    cost: money(need.costCoins),
-    packsCost: money(need.packsCoins),
-    leftOver: cleanNoise(need.leftOver),
+    packs: need.lacks ? null : need.packs.map(({ amount, count }) => ({ size: amount, count })),
+    cost: need.lacks ? null : money(need.costCoins),
+    packsCost: need.lacks ? null : money(need.packsCoins),
+    leftOver: need.lacks ? null : cleanNoise(need.leftOver),
   };
 }
 

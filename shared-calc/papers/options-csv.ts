@@ -1,6 +1,7 @@
 import type { Workshop } from '#shared-calc/records/records.ts';
 import { csvText, type CsvCell } from './csv-text.ts';
 import type { SizeOption } from './options-page.ts';
+import { atLeast, isPart } from './quote-part.ts';
 
 const headings = [
   'size',
@@ -31,8 +32,8 @@ function rowOf(option: SizeOption): readonly CsvCell[] {
     option.size,
     option.tank,
     option.builds,
-    money(option.price),
-    money(option.deposit),
+    sumOf(option, option.price),
+    sumOf(option, option.deposit),
     option.weightKg ?? '',
     option.readyOn ?? '',
     option.because,
@@ -45,6 +46,11 @@ function rowOf(option: SizeOption): readonly CsvCell[] {
     option.drain,
     option.refill,
   ];
+}
+
+/** A sum that is not whole is words, so that no sheet adds it up. */
+function sumOf(option: SizeOption, sum: string | undefined): CsvCell {
+  return sum !== undefined && isPart(option) ? atLeast(sum, option) : money(sum);
 }
 
 function money(amount: string | undefined): CsvCell {

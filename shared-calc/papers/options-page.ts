@@ -1,7 +1,8 @@
 import { calledOf } from '#shared-calc/recipe/column.ts';
 import type { Bench } from '#shared-calc/bench/open-bench.ts';
-import { orderSums, type Pricing } from '#shared-calc/bench/order-sums.ts';
+import { knownSums, type Pricing } from '#shared-calc/bench/order-sums.ts';
 import { toCoins } from '#shared-calc/buy/coins.ts';
+import type { Guess, Missing } from '#shared-calc/buy/missing.ts';
 import { coinsText } from '#shared-calc/quantity/coins-text.ts';
 import type { Day } from '#shared-calc/calendar/day.ts';
 import { calendarOf } from '#shared-calc/prepare/calendar-of.ts';
@@ -25,6 +26,9 @@ export interface SizeOption {
   /** Including tax, for all builds, as if this size were the whole job. */
   readonly price: string | undefined;
   readonly deposit: string | undefined;
+  /** What they wait for: until then they are at least so much. */
+  readonly missing: readonly Missing[];
+  readonly guesses: readonly Guess[];
   /** Filled, of one build, kg. */
   readonly weightKg: number | undefined;
   /** The earliest handover with the deposit paid today, and what decides it. */
@@ -79,12 +83,15 @@ export function optionsPage(input: OptionsInput): readonly SizeOption[] {
 
 type Figure = SizeFigures['number'];
 
-function priceOf({ bench, pricing, records }: OptionsInput, column: string): Pick<SizeOption, 'price' | 'deposit'> {
-  const sums = orderSums(bench, [column], pricing);
-  if (!sums.ok) return { price: undefined, deposit: undefined };
+type Priced = Pick<SizeOption, 'price' | 'deposit' | 'missing' | 'guesses'>;
+
+function priceOf({ bench, pricing, records }: OptionsInput, column: string): Priced {
+  const sums = knownSums(bench, [column], pricing);
+  if (!sums.ok) return { price: undefined, deposit: undefined, missing: [], guesses: [] };
+  const { missing, guesses } = sums.value;
   const { grossCoins, depositCoins } = sums.value.quote;
   const money = (coins: number) => coinsText(coins, workshopOf(records).coinDecimals);
-  return { price: money(grossCoins), deposit: money(depositCoins) };
+  return { price: money(grossCoins), deposit: money(depositCoins), missing, guesses };
 }
 
 function datesOf(input: OptionsInput, column: string): Pick<SizeOption, 'readyOn' | 'because' | 'careVisits'> {

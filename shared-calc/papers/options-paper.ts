@@ -4,6 +4,7 @@ import { optionsCsv } from './options-csv.ts';
 import { optionsPage, type SizeOption } from './options-page.ts';
 import { displayFor, jobWords, titleOf, type MakePaper, type PaperInput } from './paper-input.ts';
 import { paperDay, paperFigure, paperMoney } from './paper-words.ts';
+import { atLeast, partData, sayPart } from './quote-part.ts';
 import type { Display } from '#shared-calc/quantity/shown-unit.ts';
 import { workshopOf } from '#shared-calc/records/workshop-of.ts';
 import { ok } from '#shared-calc/result.ts';
@@ -17,8 +18,8 @@ export const optionsPaper: MakePaper = (input) => {
   const workshop = workshopOf(records);
   const options = optionsPage({ bench, pricing, records, on: wish.on });
   return ok({
-    data: options,
-    document: { title: `Sizes to choose from, ${titleOf(input)}`, blocks: blocksOf(input, options) },
+    data: options.map(({ missing, guesses, ...option }) => ({ ...option, ...partData({ missing, guesses }) })),
+    document: { title: optionsTitle(input, options), blocks: blocksOf(input, options) },
     csv: optionsCsv(options, workshop),
   });
 };
@@ -55,6 +56,20 @@ function blocksOf(input: PaperInput, options: readonly SizeOption[]): readonly P
   ];
 }
 
+/** A page with a price that is not whole, or a guess, is not for the client yet. */
+function optionsTitle(input: PaperInput, options: readonly SizeOption[]): string {
+  const title = `Sizes to choose from, ${titleOf(input)}`;
+  const lacks = sayPart({
+    missing: eachOf(options.flatMap(({ missing }) => missing)),
+    guesses: eachOf(options.flatMap(({ guesses }) => guesses)),
+  });
+  return lacks === '' ? title : `${title}, not to be given: ${lacks}`;
+}
+
+function eachOf<T extends { readonly of: string; readonly label: string }>(all: readonly T[]): readonly T[] {
+  return [...new Map(all.map((each) => [`${each.of} ${each.label}`, each])).values()];
+}
+
 function optionHead({ called, builds }: SizeOption): string {
   return builds === 1 ? called : `${builds} of ${called}`;
 }
@@ -69,7 +84,8 @@ const unknown = 'not known yet';
 
 /** The rows that a client compares. */
 function optionRows(display: Display): readonly OptionRow[] {
-  const money = (text: string | undefined) => (text === undefined ? unknown : paperMoney(text, display));
+  const sum = (option: SizeOption, text: string | undefined) =>
+    text === undefined ? unknown : atLeast(paperMoney(text, display), option);
   /** The cost, to follow its quantity, if the workshop has a price for it. */
   const cost = (text: string | undefined) =>
     text === undefined ? '' : `, ${paperMoney(text, display)}\u00a0${display.currency}`;
@@ -77,8 +93,8 @@ function optionRows(display: Display): readonly OptionRow[] {
     value === undefined ? unknown : `${paperFigure(value, 1, display)}\u00a0${unit}`.trimEnd();
   return [
     { label: 'Tank', say: ({ tank }) => tank },
-    { label: `Price, ${display.currency}`, look: 'price', say: ({ price }) => money(price) },
-    { label: 'Deposit with the order', say: ({ deposit }) => money(deposit) },
+    { label: `Price, ${display.currency}`, look: 'price', say: (option) => sum(option, option.price) },
+    { label: 'Deposit with the order', say: (option) => sum(option, option.deposit) },
     {
       label: 'Earliest handover',
       say: ({ readyOn, because }) => (readyOn === undefined ? unknown : `${paperDay(readyOn)}${waits(because)}`),

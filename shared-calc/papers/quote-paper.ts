@@ -1,4 +1,4 @@
-import { orderSums } from '#shared-calc/bench/order-sums.ts';
+import { knownSums } from '#shared-calc/bench/order-sums.ts';
 import { cautionSaid } from '#shared-calc/cautions/all-cautions.ts';
 import { freezeQuote } from '#shared-calc/jobs/freeze-quote.ts';
 import { keysOf } from '#shared-calc/jobs/job-sheet.ts';
@@ -17,42 +17,56 @@ import { displayFor, type MakePaper, type PaperFault, type PaperInput } from './
 import { paperDay, paperMoney, type PaperNumbers } from './paper-words.ts';
 import { quoteCsv } from './quote-csv.ts';
 import { quoteModel, type QuoteModel } from './quote-model.ts';
+import { atLeast, isPart, partData, sayEachLack, sayPart, sumLabel, WHOLE, type QuotePart } from './quote-part.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
 
-/** The quote as issued, or as it would be issued today, without a number. */
-export function quoteBody(input: PaperInput): Result<QuoteBody, PaperFault> {
-  if (input.issued) return ok(input.issued);
+interface PrintedQuote {
+  readonly body: QuoteBody;
+  readonly part: QuotePart;
+}
+
+/** The quote as issued, or as it would be issued today as far as it is known, without a number. */
+export function printedQuote(input: PaperInput): Result<PrintedQuote, PaperFault> {
+  if (input.issued) return ok({ body: input.issued, part: WHOLE });
   const { records, sheet, bench, pricing, house, wish } = input;
-  const sums = orderSums(bench, keysOf(sheet), pricing);
+  const sums = knownSums(bench, keysOf(sheet), pricing);
   if (!sums.ok) return failed({ kind: 'order', fault: sums.fault });
   const issue = { number: '', revision: '', issuedOn: wish.on };
-  return ok(freezeQuote(records, { sheet, bench, pricing, house }, sums.value, issue));
+  return ok({ body: freezeQuote(records, { sheet, bench, pricing, house }, sums.value, issue), part: sums.value });
 }
 
 /** A quote for the client: no cost and no margin. */
 export const quotePaper: MakePaper = (input) => {
-  const body = quoteBody(input);
-  if (!body.ok) return body;
-  const model = quoteModel(body.value);
+  const printed = printedQuote(input);
+  if (!printed.ok) return printed;
+  const { body, part } = printed.value;
+  const model = quoteModel(body);
   const { sizes, ...rest } = model;
   const plain = sizes.map(({ size, called, tank, shape, inside, kit, count }) => {
     return { size, called, tank, shape, inside, kit, count };
   });
   return ok({
-    data: { ...rest, sizes: plain },
-    document: quoteDocument(model, displayFor(input)),
-    csv: quoteCsv(body.value.sums, body.value.workshop, { inside: false }),
+    data: { ...rest, sizes: plain, ...partData(part) },
+    document: quoteDocument(model, displayFor(input), part),
+    csv: quoteCsv(body.sums, body.workshop, { inside: false, part }),
   });
 };
 
-/** The quote as the client reads it, in the units and figures of a workshop. */
-export function quoteDocument(model: QuoteModel, display: Display): PaperDocument {
-  return { title: quoteName(model), blocks: blocksOf(model, display) };
+/** The quote as the client reads it, in the units and figures of a workshop; one that is not whole says so first. */
+export function quoteDocument(model: QuoteModel, display: Display, part = WHOLE): PaperDocument {
+  return { title: quoteName(model, part), blocks: [...lackBlocks(part), ...blocksOf(model, display, part)] };
 }
 
-/** `Quote Q-0027, revision A`; a draft is marked as not issued. */
-function quoteName({ number, revision }: Pick<QuoteModel, 'number' | 'revision'>): string {
-  return number === '' ? 'Quote, not issued yet' : `Quote ${number}, revision ${revision}`;
+/** `Quote Q-0027, revision A`; a draft is marked as not issued, or as one that no client may have. */
+function quoteName({ number, revision }: Pick<QuoteModel, 'number' | 'revision'>, part: QuotePart): string {
+  if (number !== '') return `Quote ${number}, revision ${revision}`;
+  const lacks = sayPart(part);
+  return lacks === '' ? 'Quote, not issued yet' : `Quote, not to be given: ${lacks}`;
+}
+
+function lackBlocks(part: QuotePart): readonly PaperBlock[] {
+  const items = sayEachLack(part);
+  return items.length === 0 ? [] : [{ is: 'list', items, short: true }];
 }
 
 /** `Reading room: T05, 600 × 445 × 600 mm inside, full kit; 2 of T07, ...` */
@@ -65,8 +79,8 @@ function quoteIntro({ title, sizes }: Pick<QuoteModel, 'title' | 'sizes'>): stri
 }
 
 /** The facts at the top of a quote. */
-function quoteFacts(model: QuoteModel, numbers: PaperNumbers): readonly PaperFact[] {
-  const money = (text: string) => `${paperMoney(text, numbers)}\u00a0${model.currency}`;
+function quoteFacts(model: QuoteModel, numbers: PaperNumbers, part: QuotePart): readonly PaperFact[] {
+  const money = (text: string) => atLeast(`${paperMoney(text, numbers)}\u00a0${model.currency}`, part);
   const issued = model.number !== '';
   return [
     ['For', [model.client, model.contact].filter((each) => each !== '').join(', ')],
@@ -91,12 +105,12 @@ function quoteTerms({ terms, plantsReplacedDays }: QuoteModel): readonly string[
   return [...terms, `Plants that die within ${plantsReplacedDays} days are replaced once.`];
 }
 
-function blocksOf(model: QuoteModel, display: Display): readonly PaperBlock[] {
+function blocksOf(model: QuoteModel, display: Display, part: QuotePart): readonly PaperBlock[] {
   return [
     paragraph(quoteIntro(model)),
-    { is: 'facts', rows: quoteFacts(model, display) },
+    { is: 'facts', rows: quoteFacts(model, display, part) },
     { is: 'picture' },
-    ...priceBlocks(model, display),
+    ...priceBlocks(model, display, part),
     heading('Terms, and what is not in this price'),
     { is: 'list', items: quoteTerms(model) },
     ...(model.payment === '' ? [] : [paragraph(model.payment)]),
@@ -128,28 +142,30 @@ function inTable(says: string): Pick<PaperCaution, 'id' | 'source' | 'at'> {
   return named;
 }
 
-function priceBlocks(model: QuoteModel, numbers: PaperNumbers): readonly PaperBlock[] {
+function priceBlocks(model: QuoteModel, numbers: PaperNumbers, part: QuotePart): readonly PaperBlock[] {
   const money = (text: string) => paperMoney(text, numbers);
+  const main = sumLabel(`Price, ${model.currency}`, part);
+  const rest: readonly PaperFact[] = isPart(part) ? [] : [['At the handover', money(model.atHandover)]];
   return [
     {
       is: 'table',
-      head: ['group', 'what it is', 'tax class', `price, ${model.currency}`],
+      head: ['group', 'what it is', 'tax class', sumLabel(`price, ${model.currency}`, part)],
       rows: model.lines.map(({ label, what, taxClass, price }) => [label, what, taxClass, money(price)]),
       right: [3],
     },
     {
       is: 'facts',
       look: 'sums',
-      main: `Price, ${model.currency}`,
+      main,
       rows: [
-        ['Price before tax', money(model.net)],
+        [sumLabel('Price before tax', part), money(model.net)],
         ...model.tax.map(({ label, share, of, sum }): PaperFact => [
-          `Tax, ${label.toLowerCase()}, ${share.replace(' ', '\u00a0')} of ${money(of)}`,
+          sumLabel(`Tax, ${label.toLowerCase()}, ${share.replace(' ', '\u00a0')} of ${money(of)}`, part),
           money(sum),
         ]),
-        [`Price, ${model.currency}`, money(model.gross)],
-        ['Deposit with the order', money(model.deposit)],
-        ['At the handover', money(model.atHandover)],
+        [main, money(model.gross)],
+        [sumLabel('Deposit with the order', part), money(model.deposit)],
+        ...rest,
       ],
     },
   ];

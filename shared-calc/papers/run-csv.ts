@@ -3,6 +3,7 @@ import { cleanNoise } from '#shared-calc/quantity/write-figure.ts';
 import type { Workshop } from '#shared-calc/records/records.ts';
 import { coinAmount } from './coin-amount.ts';
 import { csvText, type CsvCell } from './csv-text.ts';
+import { sayEachLack, sumLabel } from './quote-part.ts';
 import { packList } from './needs-csv.ts';
 
 const heading = [
@@ -30,16 +31,15 @@ export function runCsv(run: ShoppingRun, workshop: Workshop): string {
     need.unit,
     cleanNoise(need.onHand),
     packList(need),
-    money(need.costCoins),
-    money(need.aloneCoins),
-    cleanNoise(need.leftOver),
+    ...(need.lacks ? ['', '', ''] : [money(need.costCoins), money(need.aloneCoins), cleanNoise(need.leftOver)]),
   ]);
   const carriage = run.suppliers.map((bill): CsvCell[] => {
     return [bill.name, '', 'carriage', '', '', '', '', money(bill.carriageCoins), '', ''];
   });
   const sums: CsvCell[][] = [
-    ['', '', 'goods', '', '', '', '', money(run.togetherCoins), money(run.aloneCoins), ''],
-    ['', '', 'landed', '', '', '', '', money(run.landedTogetherCoins), money(run.landedAloneCoins), ''],
+    ['', '', sumLabel('goods', run), '', '', '', '', money(run.togetherCoins), money(run.aloneCoins), ''],
+    ['', '', sumLabel('landed', run), '', '', '', '', money(run.landedTogetherCoins), money(run.landedAloneCoins), ''],
   ];
-  return csvText([heading, ...goods, ...carriage, ...sums], workshop);
+  const lacks = sayEachLack(run).map((says): CsvCell[] => ['', '', says, ...Array.from(heading.slice(3), () => '')]);
+  return csvText([heading, ...goods, ...carriage, ...sums, ...lacks], workshop);
 }

@@ -9,6 +9,8 @@ const OVERHEAD = 'R-overhead';
 export interface HourCost {
   /** Of what is given, in coins. */
   readonly coins: number;
+  /** The builder's part of it. */
+  readonly builderCoins: number;
   readonly notGiven: readonly NotGiven[];
 }
 
@@ -18,6 +20,7 @@ export function hourCost({ rate }: Pick<Records, 'rate'>): HourCost {
   const asked = rates.filter((each) => each !== undefined);
   return {
     coins: asked.reduce((sum, { coins = 0 }) => sum + coins, 0),
+    builderCoins: rate.get(BUILDER)?.coins ?? 0,
     notGiven: asked.filter(({ coins }) => coins === undefined).map(rateNotGiven),
   };
 }

@@ -1,5 +1,4 @@
 import { MARGIN_BELOW_ONE } from '#shared-calc/trade/price/price-from-margin.ts';
-import type { NotGiven } from './not-given.ts';
 
 /** Why a price cannot be worked out: facts. */
 export type PriceFault =
@@ -7,8 +6,6 @@ export type PriceFault =
   | { readonly kind: 'share-too-high'; readonly figure: 'warranty' | 'discount'; readonly share: number }
   | { readonly kind: 'no-margin'; readonly group: string }
   | { readonly kind: 'no-tax-class'; readonly taxClass: string }
-  /** All of them at once. */
-  | { readonly kind: 'figures-not-given'; readonly missing: readonly NotGiven[] }
   | { readonly kind: 'refused'; readonly says: string };
 
 export function sayPriceFault(fault: PriceFault): string {
@@ -21,8 +18,6 @@ export function sayPriceFault(fault: PriceFault): string {
       return `No margin for the quote group ${fault.group}: add one in the rate book.`;
     case 'no-tax-class':
       return `No tax class called ${fault.taxClass}: add one in the rate book.`;
-    case 'figures-not-given':
-      return `Not given yet: ${fault.missing.map(({ label }) => label).join(', ')}.`;
     case 'refused':
       return fault.says;
   }

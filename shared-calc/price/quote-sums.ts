@@ -14,6 +14,10 @@ export interface QuoteFigures {
   readonly minutes: number;
   /** Minutes that are paid at another rate than the builder's, by rate. */
   readonly paidAt?: ReadonlyMap<string, number>;
+  /** Part of the costs is not known. */
+  readonly isPart?: boolean;
+  /** Groups that part of it is in. */
+  readonly openGroups?: readonly string[];
   /** Lines written for this job alone, priced with their group's margin. */
   readonly oneOffs?: readonly Pick<QuoteLine, 'label' | 'group' | 'costCoins'>[];
 }
@@ -42,6 +46,12 @@ export interface QuoteSums {
   readonly people?: readonly PersonHours[];
 }
 
+/** A quote as far as it is known: what is not given counts as 0, so that each sum is at least what it says. */
+export interface KnownQuote {
+  readonly sums: QuoteSums;
+  readonly missing: readonly NotGiven[];
+}
+
 /** Left out of `who`: the builder. */
 export interface PersonHours {
   readonly who?: string;
@@ -55,42 +65,44 @@ type CostLine = Pick<QuoteLine, 'label' | 'group' | 'costCoins'>;
  * A quote from costs. In this order: cost; plus plant loss (plants only) and contingency as shares of it, to the coin;
  * over (1 - margin), over (1 - warranty), times (1 - discount), rounded once to the coin; the sum before tax up to the
  * price step, the difference on the largest line; tax on each class's sum; deposit. With those house figures at 0 a
- * price is only cost / (1 - margin), rounded.
+ * price is only cost / (1 - margin), rounded. While anything is missing there is no price step: with it no line, and
+ * so no tax, would be at least what it says.
  */
-export function quoteSums(figures: QuoteFigures, rules: QuoteRules): Result<QuoteSums, PriceFault> {
+export function quoteSums(figures: QuoteFigures, rules: QuoteRules): Result<KnownQuote, PriceFault> {
   const hours = hoursCharged(figures.minutes);
   const costs = costLines(figures, hours, rules);
   const fault = faultOf(costs, rules);
   if (fault) return failed(fault);
   const missing = notGivenFor(figures, costs, rules);
-  if (missing.length > 0) return failed({ kind: 'figures-not-given', missing });
+  const isPart = figures.isPart === true || missing.length > 0;
   const lines = toPriceStep(
     costs.flatMap((cost) => {
       const margin = rules.margins.find((each) => each.id === cost.group);
       return margin ? [pricedLine(cost, margin, rules)] : [];
     }),
-    rules.priceStepCoins,
+    isPart ? 0 : rules.priceStepCoins,
   );
   const taxed = quoteTax(lines, rules.taxClasses);
   if (!taxed.ok) return taxed;
   const deposit = depositOf(lines, taxed.value.grossCoins, rules);
   if (!deposit.ok) return deposit;
-  return ok({
+  const sums = {
     lines,
     costCoins: sum(lines.map((line) => line.costCoins)),
     ...taxed.value,
     depositCoins: deposit.value,
     hours,
     ...peopleOf(figures, rules),
-  });
+  };
+  return ok({ sums, missing });
 }
 
 /**
  * Each minute at the rate of whose it is, what is charged over the minutes at the builder's, overhead on every hour
- * charged; rounded once.
+ * charged; rounded once. Somebody whose rate is not given is paid nothing.
  */
 function workCoins({ paidAt = new Map() }: QuoteFigures, hours: number, { hour, paid }: QuoteRules): number {
-  const over = [...paidAt].map(([who, minutes]) => (minutes / 60) * (paid.get(who)?.overCoins ?? 0));
+  const over = [...paidAt].map(([who, minutes]) => (minutes / 60) * (paid.get(who)?.overCoins ?? -hour.builderCoins));
   return roundCoins(hours * hour.coins + sum(over));
 }
 
@@ -126,7 +138,8 @@ function faultOf(
 
 /** Every figure of the house that these costs ask for and that is not given, once each. */
 function notGivenFor(figures: QuoteFigures, costs: readonly CostLine[], rules: QuoteRules): readonly NotGiven[] {
-  const groups = new Set(costs.map(({ group }) => group));
+  const open = [...(figures.openGroups ?? []), ...(figures.minutes > 0 ? [WORK_GROUP] : [])];
+  const groups = new Set([...costs.map(({ group }) => group), ...open]);
   const margins = rules.margins.filter(({ id }) => groups.has(id));
   const classes = new Set(margins.map(({ taxClass }) => taxClass));
   return [

@@ -36,7 +36,7 @@ export function quoteTax(lines: readonly TaxedLine[], classes: readonly TaxClass
   if ('refused' in split) return failed({ kind: 'refused', says: split.refused });
   const tax = classes.flatMap((taxClass) => {
     const found = split.classes.find((each) => each.taxClass === taxClass.id);
-    return found ? [taxSum(taxClass, found)] : [];
+    return found && taxClass.share !== undefined ? [taxSum(taxClass, found)] : [];
   });
   return ok({ netCoins: split.net, tax, grossCoins: split.gross });
 }

@@ -1,4 +1,5 @@
 import { sayBuyFault } from '#shared-calc/buy/buy-fault.ts';
+import { listMissing } from '#shared-calc/buy/say-missing.ts';
 import type { OrderFault } from '#shared-calc/bench/order-sums.ts';
 import { sayPriceFault } from '#shared-calc/price/price-fault.ts';
 import { byRuleName, type Called } from './called.ts';
@@ -17,6 +18,8 @@ export function sayOrderFault(fault: OrderFault, called: Called = byRuleName): s
     case 'no-price':
     case 'no-amount':
       return sayBuyFault(fault);
+    case 'figures-not-given':
+      return listMissing(fault.missing);
     default:
       return sayPriceFault(fault);
   }

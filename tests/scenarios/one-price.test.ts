@@ -226,7 +226,9 @@ function cellsOf(row: string): readonly string[] {
 
 /** The issued quote of a job, in each of its forms. */
 async function quoted(records: Records, job: string) {
-  const draft = valueOf(draftQuote(derive(records, DEMO_DAY), workedJob(records, jobOf(records, job), DEMO_DAY)));
+  const { body: draft } = valueOf(
+    draftQuote(derive(records, DEMO_DAY), workedJob(records, jobOf(records, job), DEMO_DAY)),
+  );
   const { json, text } = await ask(quoteCommand, '--job', job, '--on', DEMO_DAY, '--issue');
   const { tax, lines, ...sums } = QuoteJson.parse(json);
   const body = readQuoteBody(latestQuote(book.records(), job)?.body ?? '');

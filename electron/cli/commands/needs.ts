@@ -6,6 +6,7 @@ import type { Display } from '#shared-calc/quantity/shown-unit.ts';
 import { cleanNoise, closeDecimals, writeNumber } from '#shared-calc/quantity/write-figure.ts';
 import { displayOf } from '#shared-calc/records/display-of.ts';
 import { sayOrderFault } from '#shared-calc/words/say-order-fault.ts';
+import { atLeast, partData, sayEachLack } from '#shared-calc/papers/quote-part.ts';
 import { needsCautions } from '#shared-calc/prepare/order-cautions.ts';
 import { cautionJson, underFigures } from '#electron/cli/cautions-answer.ts';
 import type { Command } from '#electron/cli/command.ts';
@@ -45,6 +46,7 @@ export const needsCommand: Command = {
       );
       if (!needs.ok) return refusal(sayOrderFault(needs.fault));
       const money = (coins: number) => coinsText(coins, workshop.coinDecimals);
+      const sum = (coins: number) => atLeast(money(coins), needs.value);
       const { totalCoins, packsTotalCoins, landedCoins } = needs.value;
       return {
         is: 'answer',
@@ -53,13 +55,15 @@ export const needsCommand: Command = {
           total: money(totalCoins),
           packsTotal: money(packsTotalCoins),
           landed: money(landedCoins),
+          ...partData(needs.value),
           cautions: needsCautions(bench, pricing.materials).map(cautionJson),
         },
         table: () =>
           [
             needsTable(needs.value.needs, money, displayOf(workshop)),
             '',
-            `used cost ${money(totalCoins)}, packs cost ${money(packsTotalCoins)}, landed ${money(landedCoins)} ${workshop.currency}`,
+            `used cost ${sum(totalCoins)}, packs cost ${sum(packsTotalCoins)}, landed ${sum(landedCoins)} ${workshop.currency}`,
+            ...sayEachLack(needs.value),
             ...underFigures([], needsCautions(bench, pricing.materials)),
           ].join('\n'),
         csv: () => needsCsv(needs.value, workshop),
@@ -78,6 +82,12 @@ export function needJson(need: MaterialNeed, money: Money): Record<string, unkno
     used: cleanNoise(need.used),
     unit: need.unit,
     onHand: cleanNoise(need.onHand),
+    ...(need.lacks ? { packs: null, cost: null, packsCost: null, leftOver: null } : boughtJson(need, money)),
+  };
+}
+
+function boughtJson(need: MaterialNeed, money: Money): Record<string, unknown> {
+  return {
     packs: need.packs.map((pack) => ({
       size: pack.amount,
       unit: need.unit,
@@ -94,7 +104,8 @@ function needsTable(needs: readonly MaterialNeed[], money: Money, display: Displ
   const rows = needs.map((need) => {
     const { figure, unit } = shownAmount(need.used, need.unit, display);
     const used = writeNumber(figure, Number.isInteger(figure) ? 0 : closeDecimals(figure, 3));
-    return [need.material, need.label, used, unit, packList(need), money(need.costCoins), money(need.packsCoins)];
+    const costs = need.lacks ? ['', ''] : [money(need.costCoins), money(need.packsCoins)];
+    return [need.material, need.label, used, unit, packList(need), ...costs];
   });
   return textTable(['', 'material', 'used', '', 'packs', 'used cost', 'packs cost'], rows, [2, 5, 6]);
 }

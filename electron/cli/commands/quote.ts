@@ -1,22 +1,21 @@
-import { orderSums } from '#shared-calc/bench/order-sums.ts';
+import { knownSums, type KnownSums } from '#shared-calc/bench/order-sums.ts';
 import { coinsText } from '#shared-calc/quantity/coins-text.ts';
 import { quoteCsv } from '#shared-calc/papers/quote-csv.ts';
-import type { QuoteSums } from '#shared-calc/price/quote-sums.ts';
+import { atLeast, missingData, partData, sayEachLack } from '#shared-calc/papers/quote-part.ts';
 import { BUILDER } from '#shared-calc/price/hour-coins.ts';
 import { sayPeople } from '#shared-calc/price/say-people.ts';
 import { cleanNoise, writeNumber } from '#shared-calc/quantity/write-figure.ts';
 import type { Workshop } from '#shared-calc/records/records.ts';
 import { sayOrderFault } from '#shared-calc/words/say-order-fault.ts';
 import { clientCautions } from '#shared-calc/jobs/freeze-quote.ts';
-import { readyToIssue } from '#shared-calc/jobs/ready-to-issue.ts';
 import { cautionJson, underFigures } from '#electron/cli/cautions-answer.ts';
 import type { Command } from '#electron/cli/command.ts';
-import { againstOrder, issueOrder } from '#electron/cli/issue-order.ts';
+import { againstOrder, issueOrder, type IssueFault } from '#electron/cli/issue-order.ts';
 import { orderChecks, orderNotes } from '#electron/cli/order-checks.ts';
 import { orderMisuse, orderOptions } from '#electron/cli/order-options.ts';
 import { reasonOf, reasonOptions } from '#electron/cli/reason-options.ts';
 import { sayAgainst } from '#electron/cli/say-against.ts';
-import { refusal } from '#electron/cli/outcome.ts';
+import { refusal, type Outcome } from '#electron/cli/outcome.ts';
 import { textTable } from '#electron/cli/text-table.ts';
 import { bookOption, withBook } from '#electron/cli/with-book.ts';
 import { surveyOf, workOrder, type WorkedOrder } from '#electron/cli/work-order.ts';
@@ -43,21 +42,22 @@ export const quoteCommand: Command = {
       const worked = workOrder(given, book.records());
       if (!worked.ok) return refusal(...worked.fault);
       const { bench, order, pricing, workshop } = worked.value;
-      const keys = order.columns.map((column) => column.key);
-      const known = orderSums(bench, keys, pricing);
-      const sums = given.flag('issue') ? readyToIssue(known, workshop) : known;
+      const sums = knownSums(
+        bench,
+        order.columns.map((column) => column.key),
+        pricing,
+      );
       if (!sums.ok) return refusal(sayOrderFault(sums.fault));
-      const { quote } = sums.value;
       const cautions = clientCautions(bench.input().lines, surveyOf(worked.value));
       const against = againstOrder(worked.value);
       const issue = { sums: sums.value, against, reason: reasonOf(given) };
       const issued = given.flag('issue') ? issueOrder(book, worked.value, issue) : undefined;
-      if (issued && !issued.ok) return refusal(issued.fault);
+      if (issued && !issued.ok) return refusedIssue(issued.fault);
       const named = issued && { quote: issued.value.number, revision: issued.value.revision };
       return {
         is: 'answer',
         json: {
-          ...quoteJson(quote, workshop),
+          ...quoteJson(sums.value, workshop),
           checks: orderChecks(worked.value),
           ...named,
           against,
@@ -66,17 +66,28 @@ export const quoteCommand: Command = {
         table: () =>
           [
             ...(named ? [`quote ${named.quote} ${named.revision} issued`] : []),
-            quoteTable(quote, worked.value),
+            quoteTable(sums.value, worked.value),
             ...underFigures([], cautions),
           ].join('\n'),
-        csv: () => quoteCsv(quote, workshop, { inside: given.flag('inside') }),
+        csv: () => quoteCsv(sums.value.quote, workshop, { inside: given.flag('inside'), part: sums.value }),
         notices: named ? sayAgainst(against) : [],
       };
     }),
 };
 
+/** A quote that lacks anything is not issued: all of it at once. */
+function refusedIssue(fault: IssueFault): Outcome {
+  const { says, missing } = fault;
+  if (!missing) return refusal(says);
+  return {
+    is: 'refused',
+    says: [says],
+    json: { fault: { kind: 'figures-not-given', says, missing: missing.map(missingData) } },
+  };
+}
+
 /** A quote as `--json` gives it. */
-function quoteJson(quote: QuoteSums, workshop: Workshop): Record<string, unknown> {
+function quoteJson({ quote, ...part }: KnownSums, workshop: Workshop): Record<string, unknown> {
   const money = (coins: number) => coinsText(coins, workshop.coinDecimals);
   return {
     lines: quote.lines.map(({ group, label, costCoins, margin, priceCoins, taxClass }) => ({
@@ -93,15 +104,18 @@ function quoteJson(quote: QuoteSums, workshop: Workshop): Record<string, unknown
     gross: money(quote.grossCoins),
     deposit: money(quote.depositCoins),
     hours: quote.hours,
+    ...partData(part),
     ...(quote.people && {
       people: quote.people.map(({ who = BUILDER, label, hours }) => ({ who, label, hours: cleanNoise(hours) })),
     }),
   };
 }
 
-function quoteTable(quote: QuoteSums, worked: WorkedOrder): string {
+function quoteTable({ quote, ...part }: KnownSums, worked: WorkedOrder): string {
   const { workshop } = worked;
   const money = (coins: number) => coinsText(coins, workshop.coinDecimals);
+  const sum = (coins: number) => atLeast(money(coins), part);
+  const hours = part.hoursKnown ? `${quote.hours}` : `at least ${quote.hours}`;
   const named = sayPeople(quote, workshop);
   const rows = quote.lines.map(({ label, costCoins, margin, priceCoins, taxClass }) => [
     label,
@@ -114,8 +128,9 @@ function quoteTable(quote: QuoteSums, worked: WorkedOrder): string {
     textTable(['for the builder only', 'cost', 'margin', 'price', 'tax'], rows, [1, 2, 3]),
     ...orderNotes(worked),
     '',
-    `before tax ${money(quote.netCoins)}`,
-    ...quote.tax.map(({ taxClass, coins }) => `tax, ${taxClass} ${money(coins)}`),
-    `price ${money(quote.grossCoins)} ${workshop.currency}, deposit ${money(quote.depositCoins)}, ${quote.hours} h${named === '' ? '' : `: ${named}`}`,
+    `before tax ${sum(quote.netCoins)}`,
+    ...quote.tax.map(({ taxClass, coins }) => `tax, ${taxClass} ${sum(coins)}`),
+    `price ${sum(quote.grossCoins)} ${workshop.currency}, deposit ${sum(quote.depositCoins)}, ${hours} h${named === '' ? '' : `: ${named}`}`,
+    ...sayEachLack(part),
   ].join('\n');
 }

@@ -12,6 +12,7 @@ import type { JobsToBuy } from '#shared-calc/derive/jobs-run.ts';
 import { packList } from '#shared-calc/papers/needs-csv.ts';
 import { sayRunStock } from '#shared-calc/papers/say-run-stock.ts';
 import { runCautions } from '#shared-calc/prepare/order-cautions.ts';
+import { isPart, partData, sayEachLack, sayPart } from '#shared-calc/papers/quote-part.ts';
 import { runCsv } from '#shared-calc/papers/run-csv.ts';
 import { shownUnit, type Display } from '#shared-calc/quantity/shown-unit.ts';
 import { cleanNoise, closeDecimals, writeNumber } from '#shared-calc/quantity/write-figure.ts';
@@ -158,7 +159,7 @@ function runJson(run: ShoppingRun, money: Money): Record<string, unknown> {
       keptOver: amountsJson(need.over),
       coming: cleanNoise(need.coming),
       forStore: cleanNoise(need.forStore),
-      aloneCost: money(need.aloneCoins),
+      aloneCost: need.lacks ? null : money(need.aloneCoins),
       offers: offersJson(need, run, money),
     })),
     suppliers: run.suppliers.map(({ name, goodsCoins, carriageCoins, shortOfMinimumCoins, better }) => ({
@@ -181,6 +182,7 @@ function runJson(run: ShoppingRun, money: Money): Record<string, unknown> {
     landedTogether: money(run.landedTogetherCoins),
     landedAlone: money(run.landedAloneCoins),
     proven: run.proven,
+    ...partData(run),
   };
 }
 
@@ -195,9 +197,7 @@ function runTable(run: ShoppingRun, money: Money, display: Display): string {
     amount(need.used, need.unit),
     shownUnit(need.unit, display),
     packList(need),
-    money(need.costCoins),
-    money(need.aloneCoins),
-    amount(need.leftOver, need.unit),
+    ...(need.lacks ? ['', '', ''] : [money(need.costCoins), money(need.aloneCoins), amount(need.leftOver, need.unit)]),
   ]);
   const suppliers = run.suppliers.map((bill) => [
     bill.name,
@@ -208,13 +208,21 @@ function runTable(run: ShoppingRun, money: Money, display: Display): string {
       ? `one ${bill.better.pack.amount} ${bill.better.pack.unit} ${bill.better.label} more: ${money(bill.better.landedThenCoins)} landed instead of ${money(bill.better.landedNowCoins)}`
       : '',
   ]);
-  const saved = money(run.landedAloneCoins - run.landedTogetherCoins);
   return [
     textTable(['', 'material', 'needed', '', 'packs', 'together', 'alone', 'left'], materials, [2, 5, 6, 7]),
     '',
     textTable(['supplier', 'goods', 'carriage', '', ''], suppliers, [1, 2]),
     ...offersTable(run, money),
     '',
-    `together ${money(run.togetherCoins)}, alone ${money(run.aloneCoins)}; landed ${money(run.landedTogetherCoins)} against ${money(run.landedAloneCoins)}, saved ${saved} ${display.currency}`,
+    sumsWords(run, money, display.currency),
+    ...sayEachLack(run),
   ].join('\n');
+}
+
+/** Sums that are not whole cannot be compared. */
+function sumsWords(run: ShoppingRun, money: Money, currency: string): string {
+  const [together, landed] = [money(run.togetherCoins), money(run.landedTogetherCoins)];
+  if (isPart(run)) return `together at least ${together}, landed at least ${landed} ${currency}; ${sayPart(run)}`;
+  const saved = money(run.landedAloneCoins - run.landedTogetherCoins);
+  return `together ${together}, alone ${money(run.aloneCoins)}; landed ${landed} against ${money(run.landedAloneCoins)}, saved ${saved} ${currency}`;
 }

@@ -1,3 +1,4 @@
+import { wholeSums } from '#shared-calc/bench/order-sums.ts';
 import type { PricedSize } from '#renderer/curves/price-spec.ts';
 import { lineFor } from '#shared-calc/recipe/lines-by-use.ts';
 import { calledOf } from '#shared-calc/recipe/column.ts';
@@ -13,7 +14,7 @@ export function pricedSizes(worked: WorkedBench, display: Display): readonly Pri
   return columns.flatMap((column) => {
     if (!worked.isWorked(column.key)) return [];
     const [floor, height] = [floorLine, heightLine].map(({ name }) => worked.bench().box(column.key, name).value);
-    const sums = worked.sums(column.key);
+    const sums = wholeSums(worked.sums(column.key));
     if (typeof floor !== 'number' || typeof height !== 'number' || floor * height <= 0 || !sums.ok) return [];
     const room = fromBase(floor * height, unitOf(shownUnit('L', display)));
     const coins = sums.value.quote.grossCoins / column.count;

@@ -7,7 +7,6 @@ import { showCoins } from '#shared-calc/quantity/coins-text.ts';
 import { downloadCsv } from '#renderer/files/download-csv.ts';
 import type { PlaceView } from '#renderer/frame/page-view.ts';
 import { writeRoute, type Route } from '#renderer/frame/place-route.ts';
-import { Caution } from '#renderer/kit/caution.tsx';
 import { CautionList } from '#renderer/kit/caution-list.tsx';
 import { needsCautions } from '#shared-calc/prepare/order-cautions.ts';
 import { Checkbox } from '#renderer/kit/checkbox.tsx';
@@ -16,14 +15,16 @@ import { Link } from '#renderer/kit/link.tsx';
 import { Table } from '#renderer/kit/table.tsx';
 import { memo } from '#shared-calc/records/memo.ts';
 import type { WorkedBench } from '#renderer/store/worked-bench.ts';
-import type { OrderFault } from '#shared-calc/bench/order-sums.ts';
+import { Caution } from '#renderer/kit/caution.tsx';
+import { calledByLines } from '#shared-calc/words/called-by-words.ts';
+import { sayOrderFault } from '#shared-calc/words/say-order-fault.ts';
+import { LackNote } from '#renderer/kit/lack-note.tsx';
+import { sumLabel } from '#shared-calc/papers/quote-part.ts';
 import { jobSupply } from '#shared-calc/derive/job-supply.ts';
 import type { Supply } from '#shared-calc/buy/material-need.ts';
 import { needsCsv } from '#shared-calc/papers/needs-csv.ts';
 import type { Job } from '#shared-calc/records/records.ts';
 import { failed, type Result } from '#shared-calc/result.ts';
-import { calledByLines } from '#shared-calc/words/called-by-words.ts';
-import { sayOrderFault } from '#shared-calc/words/say-order-fault.ts';
 import { NeedsTable } from './needs-table.tsx';
 import { needsView, type NeedsView } from './needs-view.ts';
 import css from './needs.module.css';
@@ -42,17 +43,11 @@ export interface NeedsApi extends BookApi {
   readonly open: (id: string | undefined) => void;
 }
 
-/** Why there is no list, as data and in words. */
-interface Refusal {
-  readonly fault: OrderFault;
-  readonly says: string;
-}
-
 /** The needs of the job on the bench: what each size uses, what the Store has, and what to buy; `#/needs/J01`. */
 export function needsPlace(api: NeedsApi): (route: Route) => PlaceView {
   const fromStore = signal(true);
   const turn = () => (fromStore.value = !fromStore.value);
-  const needsMemo = memo<Result<NeedsView, Refusal>>();
+  const needsMemo = memo<Result<NeedsView, string>>();
   return ({ rest: [asked] }) => {
     const context = contextNow(api);
     const opened = api.opened.value;
@@ -67,8 +62,8 @@ export function needsPlace(api: NeedsApi): (route: Route) => PlaceView {
     if (worked.isBehind()) return emptyPlace(title, <EmptyNote>Working</EmptyNote>);
     const needs = needsMemo(from, () => {
       const supply = fromStore.value ? supplyOf(context, job) : undefined;
-      const list = needsView({ bench: worked.bench(), columns, pricing, supply, margins: context.records.margin });
-      return list.ok ? list : failed({ fault: list.fault, says: sayOrderFault(list.fault, calledByLines(source)) });
+      const view = needsView({ bench: worked.bench(), columns, pricing, supply, margins: context.records.margin });
+      return view.ok ? view : failed(sayOrderFault(view.fault, calledByLines(source)));
     });
     return {
       about: title,
@@ -79,12 +74,13 @@ export function needsPlace(api: NeedsApi): (route: Route) => PlaceView {
           <Choices job={job} context={context} api={api} fromStore={fromStore.value} turn={turn} />
           {needs.ok ? (
             <>
+              <LackNote {...needs.value.list} job={job} records={context.records} />
               <NeedsTable view={needs.value} columns={columns} basis={pricing.basis} {...context} />
               <Suppliers view={needs.value} context={context} />
               <CautionList cautions={needsCautions(worked.bench())} />
             </>
           ) : (
-            <Refused {...needs.fault} />
+            <Refused says={needs.fault} />
           )}
         </ScrollPage>
       ),
@@ -106,13 +102,9 @@ function supplyOf(context: BookContext, job: string | undefined): (material: str
   return jobSupply(records, { job, on, useOn: context.job(job ?? '')?.useOn ?? (() => on) });
 }
 
-function csvAct(
-  needs: Result<NeedsView, Refusal>,
-  title: string,
-  { workshop }: BookContext,
-): PlaceView['acts'][number] {
+function csvAct(needs: Result<NeedsView, string>, title: string, { workshop }: BookContext): PlaceView['acts'][number] {
   const label = actNames.saveCsv;
-  if (!needs.ok) return { label, hint: needs.fault.says };
+  if (!needs.ok) return { label, hint: needs.fault };
   return { label, main: true, run: () => downloadCsv(`needs, ${title}`, needsCsv(needs.value.list, workshop)) };
 }
 
@@ -128,16 +120,12 @@ function Nothing() {
   );
 }
 
-function Refused({ fault, says }: Refusal) {
-  const isPrice = ['no-packs', 'no-price', 'no-amount', 'unknown-material'].includes(fault.kind);
+function Refused({ says }: { readonly says: string }) {
   return (
     <Caution role="status">
       {says}{' '}
-      <Link
-        look="act"
-        href={writeRoute(isPrice ? 'material-book' : 'bench', ...('material' in fault ? [fault.material] : []))}
-      >
-        {isPrice ? 'Set it in the material book' : 'Go to the size bench'}
+      <Link look="act" href={writeRoute('bench')}>
+        Go to the size bench
       </Link>
     </Caution>
   );
@@ -201,7 +189,7 @@ function Suppliers({
             cell: ({ shortOfMinimumCoins: short }) => (short > 0 ? money(short) : ''),
           },
         ]}
-        foot={[{ cells: ['Packs and carriage', { span: 2, says: money(list.landedCoins) }, ''] }]}
+        foot={[{ cells: [sumLabel('Packs and carriage', list), { span: 2, says: money(list.landedCoins) }, ''] }]}
       />
     </section>
   );

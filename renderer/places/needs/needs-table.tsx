@@ -4,6 +4,7 @@ import { unitWords } from '#shared-calc/quantity/unit-words.ts';
 import { Flag } from '#renderer/kit/flag.tsx';
 import { Table, type Column } from '#renderer/kit/table.tsx';
 import { packList } from '#shared-calc/papers/needs-csv.ts';
+import { sumLabel } from '#shared-calc/papers/quote-part.ts';
 import { showValue, shownUnit, type Display } from '#shared-calc/quantity/shown-unit.ts';
 import { toBase, unitOf } from '#shared-calc/quantity/unit.ts';
 import type { Job, Workshop } from '#shared-calc/records/records.ts';
@@ -42,17 +43,17 @@ export function NeedsTable({ view: { list, groups }, columns: sizes, basis, work
       head: `Used cost, ${workshop.currency}`,
       figure: true,
       look: costed('used'),
-      cell: ({ need }) => money(need.costCoins),
+      cell: ({ need }) => (need.lacks ? '' : money(need.costCoins)),
     },
     {
       head: `Packs cost, ${workshop.currency}`,
       figure: true,
       look: costed('packs'),
-      cell: ({ need }) => money(need.packsCoins),
+      cell: ({ need }) => (need.lacks ? '' : money(need.packsCoins)),
     },
-    { head: 'Left over', figure: true, cell: amount(({ need }) => need.leftOver) },
+    { head: 'Left over', figure: true, cell: amount(({ need }) => (need.lacks ? 0 : need.leftOver)) },
   ];
-  const together = { span: sizes.length + 5, says: 'Together' };
+  const together = { span: sizes.length + 5, says: sumLabel('Together', list) };
   return (
     <Table
       look="ledger"
@@ -75,11 +76,17 @@ function Material({ need }: Pick<NeedRow, 'need'>) {
           old price
         </Flag>
       )}
+      {need.guess && (
+        <Flag state="needs" sign="need" after>
+          a guess
+        </Flag>
+      )}
     </>
   );
 }
 
 function buyWords(need: NeedRow['need']): string {
+  if (need.lacks) return 'no price yet';
   if (need.sale === 'own') return 'our own';
   if (need.packs.length === 1 && need.packs[0]?.amount === 1 && need.unit === 'each')
     return String(need.packs[0].count);

@@ -1,4 +1,4 @@
-import { needAmounts } from '#shared-calc/bench/order-amounts.ts';
+import { knownNeeds } from '#shared-calc/bench/order-amounts.ts';
 import { orderNeeds, type OrderFault, type Pricing } from '#shared-calc/bench/order-sums.ts';
 import type { Bench } from '#shared-calc/bench/open-bench.ts';
 import { allBuilds } from '#shared-calc/buy/all-builds.ts';
@@ -40,10 +40,9 @@ export function needsView({ bench, columns, pricing, supply, margins }: NeedsPar
   const keys = columns.map(({ key }) => key);
   const list = orderNeeds(bench, keys, { ...pricing, ...(supply && { supply }) });
   if (!list.ok) return list;
-  const amounts = needAmounts(bench, keys, pricing.prices);
-  if (!amounts.ok) return amounts;
+  const { amounts } = knownNeeds(bench, keys, pricing.prices);
   const bySize = new Map<string, Map<string, number>>();
-  for (const { material, column, amount } of allBuilds(amounts.value)) {
+  for (const { material, column, amount } of allBuilds(amounts)) {
     const sizes = bySize.get(material) ?? new Map<string, number>();
     sizes.set(column, (sizes.get(column) ?? 0) + amount);
     bySize.set(material, sizes);

@@ -6,6 +6,7 @@ import { SoldAs } from '#renderer/books/sold-as.tsx';
 import type { JobApi } from '#renderer/store/job-api.ts';
 import { paperDay } from '#shared-calc/papers/paper-words.ts';
 import type { QuoteBody } from '#shared-calc/jobs/quote-body.ts';
+import type { QuotePart } from '#shared-calc/papers/quote-part.ts';
 import type { Job } from '#shared-calc/records/records.ts';
 import { issuedFor, revisionName, type ReadQuote } from './issued-quotes.ts';
 import { MoneyPart } from './money-part.tsx';
@@ -27,6 +28,7 @@ interface DraftPanelParts extends PanelParts {
   readonly job: Job;
   /** Absent while it cannot be computed. */
   readonly body: QuoteBody | undefined;
+  readonly part: QuotePart;
   readonly api: JobApi;
 }
 
@@ -36,7 +38,7 @@ const bases = [
 ];
 
 /** The side panel of a draft quote: what it costs us, and what can be added to it. */
-export function DraftPanel({ job, body, context, api, sealOf }: DraftPanelParts) {
+export function DraftPanel({ job, body, part, context, api, sealOf }: DraftPanelParts) {
   const choose = (basis: string) =>
     void api.doAct('writeJob', { job: job.id, fields: { basis: basis === 'packs' ? 'packs' : 'used' } });
   return (
@@ -44,7 +46,7 @@ export function DraftPanel({ job, body, context, api, sealOf }: DraftPanelParts)
       <PanelHead where={`${job.id}, ${job.state}`} title="Quote in the making" />
       <ChoiceField label="Cost of materials" value={job.basis} options={bases} choose={choose} />
       <SoldAs job={job} context={context} api={api} />
-      {body && <MoneyPart body={body} context={context} />}
+      {body && <MoneyPart body={body} part={part} context={context} />}
       <OneOffs key={job.id} job={job.id} context={context} api={api} />
       <Revisions quotes={issuedFor(context.records, job.id)} here={undefined} sealOf={sealOf} context={context} />
     </SidePanel>

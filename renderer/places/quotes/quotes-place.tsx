@@ -10,11 +10,14 @@ import type { JobApi } from '#renderer/store/job-api.ts';
 import { jobName } from '#shared-calc/jobs/find-job.ts';
 import { EmptyNote } from '#renderer/kit/empty-note.tsx';
 import { OpenedJob } from '#renderer/kit/opened-job.tsx';
+import { LackNote } from '#renderer/kit/lack-note.tsx';
 import { Tabs } from '#renderer/kit/tabs.tsx';
 import { printAct } from '#renderer/print/print-acts.ts';
 import { PaintedQuote } from './painted-quote.tsx';
 import { memo } from '#shared-calc/records/memo.ts';
 import type { QuoteBody } from '#shared-calc/jobs/quote-body.ts';
+import { listMissing } from '#shared-calc/buy/say-missing.ts';
+import { WHOLE } from '#shared-calc/papers/quote-part.ts';
 import { quoteCsv } from '#shared-calc/papers/quote-csv.ts';
 import { displayOf } from '#shared-calc/records/display-of.ts';
 import type { Job } from '#shared-calc/records/records.ts';
@@ -24,7 +27,7 @@ import { sayOrderFault } from '#shared-calc/words/say-order-fault.ts';
 import { AllQuotes } from './all-quotes.tsx';
 import { ChangedView } from './changed-view.tsx';
 import { IssueDialog } from './issue-dialog.tsx';
-import { draftQuote } from '#shared-calc/derive/draft-quote.ts';
+import { draftQuote, type DraftQuote } from '#shared-calc/derive/draft-quote.ts';
 import { issuedFor, readIssued, revisionName, type ReadQuote } from './issued-quotes.ts';
 import { optionsList, OptionsView } from './options-view.tsx';
 import { quoteSeals } from './quote-seals.ts';
@@ -37,7 +40,7 @@ interface QuotesState {
   readonly api: JobApi;
   readonly sealOf: ReturnType<typeof quoteSeals>;
   readonly asking: Signal<boolean>;
-  readonly draftOf: (context: BookContext, job: Job) => Result<QuoteBody, string>;
+  readonly draftOf: (context: BookContext, job: Job) => Result<DraftQuote, string>;
 }
 
 /**
@@ -45,7 +48,7 @@ interface QuotesState {
  * `#/quotes/options`, `#/quotes/prices` and `#/quotes/all`.
  */
 export function quotesPlace(api: JobApi): (route: Route) => PlaceView {
-  const draftMemo = memo<Result<QuoteBody, string>>();
+  const draftMemo = memo<Result<DraftQuote, string>>();
   const state: QuotesState = {
     api,
     sealOf: quoteSeals(crypto.subtle),
@@ -58,7 +61,7 @@ export function quotesPlace(api: JobApi): (route: Route) => PlaceView {
   };
 }
 
-function draftOf(context: BookContext, { id }: Job): Result<QuoteBody, string> {
+function draftOf(context: BookContext, { id }: Job): Result<DraftQuote, string> {
   const job = context.job(id);
   const draft = job && draftQuote(context, job);
   if (!draft) return failed('');
@@ -145,9 +148,9 @@ function draftView(state: QuotesState, job: Job, context: BookContext): PlaceVie
   const none = draft.ok ? '' : draft.fault;
   const acts: readonly PlaceAct[] = draft.ok
     ? [
-        csvAct(draft.value, `quote draft ${job.id}`),
+        csvAct(draft.value.body, `quote draft ${job.id}`, draft.value.sums),
         printAct(window),
-        { label: actNames.issue, main: true, hint: 'Cannot be undone', run: () => (asking.value = true) },
+        issueAct(draft.value, asking),
       ]
     : [{ label: actNames.issue, main: true, hint: none }];
   return {
@@ -159,21 +162,46 @@ function draftView(state: QuotesState, job: Job, context: BookContext): PlaceVie
       'The quote as the client reads it',
       <>
         <OpenedJob api={api} job={job.id} />
-        {draft.ok ? <PaintedQuote body={draft.value} display={display} /> : <EmptyNote>{none}</EmptyNote>}
+        {draft.ok ? (
+          <>
+            <LackNote job={job.id} records={context.records} missing={draft.value.lacks} guesses={[]} />
+            <PaintedQuote body={draft.value.body} display={display} part={draft.value.sums} />
+          </>
+        ) : (
+          <EmptyNote>{none}</EmptyNote>
+        )}
         {asking.value && draft.ok && (
-          <IssueDialog job={job} body={draft.value} context={context} api={api} close={() => (asking.value = false)} />
+          <IssueDialog
+            job={job}
+            body={draft.value.body}
+            context={context}
+            api={api}
+            close={() => (asking.value = false)}
+          />
         )}
       </>,
       true,
     ),
     sidePanel: (
-      <DraftPanel job={job} body={draft.ok ? draft.value : undefined} context={context} api={api} sealOf={sealOf} />
+      <DraftPanel
+        job={job}
+        body={draft.ok ? draft.value.body : undefined}
+        part={draft.ok ? draft.value.sums : WHOLE}
+        {...{ context, api, sealOf }}
+      />
     ),
   };
 }
 
-function csvAct({ sums, workshop }: QuoteBody, name: string): PlaceAct {
-  return { label: actNames.saveCsv, run: () => downloadCsv(name, quoteCsv(sums, workshop, { inside: false })) };
+/** A quote that lacks anything, or rests on a guess, cannot be issued. */
+function issueAct({ lacks }: DraftQuote, asking: Signal<boolean>): PlaceAct {
+  const label = actNames.issue;
+  if (lacks.length > 0) return { label, main: true, hint: listMissing(lacks) };
+  return { label, main: true, hint: 'Cannot be undone', run: () => (asking.value = true) };
+}
+
+function csvAct({ sums, workshop }: QuoteBody, name: string, part = WHOLE): PlaceAct {
+  return { label: actNames.saveCsv, run: () => downloadCsv(name, quoteCsv(sums, workshop, { inside: false, part })) };
 }
 
 function issuedView(state: QuotesState, read: ReadQuote, context: BookContext): PlaceView {

@@ -1,3 +1,4 @@
+import { missingWhats } from '#shared-calc/buy/missing.ts';
 import { placeUses } from '#shared-calc/jobs/place-checks.ts';
 import { checkStates } from '#shared-calc/bench/bench-types.ts';
 import { sourceMarks } from '#shared-calc/fields/source.ts';
@@ -38,7 +39,22 @@ const Probe = z.string().nullable();
 /** A figure that a guess moves has the ends of its range, each with what gives it; null where a probe has no answer. */
 const Known = z.union([Plain, Plain.extend({ from: End, to: End, fromBy: Probe, toBy: Probe })]);
 const Unknown = z.strictObject({ ...Plain.shape, value: z.null(), fault: Sentence });
-const Sums = z.strictObject({ cost: Money, net: Money, tax: Money, gross: Money, deposit: Money, hours: z.number() });
+const Missing = z.strictObject({ what: z.enum(missingWhats), of: z.string(), label: z.string().min(1) });
+/** Beside sums that are not whole, or rest on guesses. */
+const Part = {
+  atLeast: z.literal(true).optional(),
+  missing: z.array(Missing).optional(),
+  guesses: z.array(Missing.omit({ what: true })).optional(),
+};
+const Sums = z.strictObject({
+  cost: Money,
+  net: Money,
+  tax: Money,
+  gross: Money,
+  deposit: Money,
+  hours: z.number(),
+  ...Part,
+});
 const OfLine = z.strictObject({
   line: z.string(),
   level: z.enum(['advice', 'watch', 'stop']),
@@ -88,6 +104,7 @@ export const Needs = z.strictObject({
   total: Money,
   packsTotal: Money,
   landed: Money,
+  ...Part,
   cautions: z.array(Caution),
 });
 const Better = z.strictObject({
@@ -135,6 +152,7 @@ export const Run = z.strictObject({
     z.strictObject({ material: z.string(), label: z.string(), buy: z.number(), unit: z.string(), coins: Money }),
   ),
   proven: z.boolean(),
+  ...Part,
   cautions: z.array(Caution),
 });
 export const Quote = z.strictObject({
@@ -154,6 +172,7 @@ export const Quote = z.strictObject({
   gross: Money,
   deposit: Money,
   hours: z.number(),
+  ...Part,
   cautions: z.array(Caution),
   checks: z.array(z.union([OfLine.extend(ofSize), OfPlace.extend(ofSize)])),
   against: z.array(z.strictObject({ what: z.string(), why: z.string() })),

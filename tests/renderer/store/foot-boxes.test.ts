@@ -3,6 +3,7 @@ import type { FootId } from '#renderer/bench/view-model.ts';
 import type { Loud } from '#renderer/store/column-scan.ts';
 import { footBox, footRows } from '#renderer/store/foot-boxes.ts';
 import { plainDisplay } from '#shared-calc/quantity/shown-unit.ts';
+import type { Records } from '#shared-calc/records/records.ts';
 import { demoRecords } from '#tests/demo-bench.ts';
 import { benchAtHand } from './book-at-hand.ts';
 
@@ -15,8 +16,8 @@ beforeAll(async () => {
 });
 
 /** The demo's bench after cells of T07 have been written. */
-async function benchWith(texts: Readonly<Record<string, string>>) {
-  const { bench } = await benchAtHand(demoRecords());
+async function benchWith(texts: Readonly<Record<string, string>>, over: Partial<Records> = {}) {
+  const { bench } = await benchAtHand({ ...demoRecords(), ...over });
   bench.acts.write(Object.entries(texts).map(([row, text]) => ({ row, column: 'T07', text })));
   const opened = bench.opened.peek();
   if (!opened) throw new Error('no bench');
@@ -55,18 +56,22 @@ describe('the foot of a strip', () => {
     ]);
   });
 
-  test('a sum that waits says on what, and gives nothing away', async () => {
+  test('a sum that waits is at least what is known, the cost says for what, and it is copied as such', async () => {
     const foot = footOfT07([], await benchWith({ litter: '' }));
-    const says = 'waits on litter depth';
-    const why = 'T07, Oak leaves, dry: Waits on litter depth. Needs a figure: litter depth.';
-    expect(sums.map((id) => foot(id))).toEqual(
-      ['Hours', 'Cost', 'Price before tax', 'Tax', 'Price', 'Deposit'].map((label) => ({
-        figure: '',
-        flags: [{ look: 'waiting', sign: 'wait', says }],
-        spoken: `${label}, T07, ${says}. ${why}`,
-        copied: '',
-      })),
-    );
+    expect(sums.map((id) => foot(id).flags.map(({ says }) => says))).toEqual([
+      ['at least'],
+      ['1 measure missing'],
+      ...Array.from({ length: 4 }, () => ['at least']),
+    ]);
+    expect(foot('cost').spoken).toMatch(/^Cost, T07, at least 1,\d{3}\.\d\d cr, .*not known yet: T07, litter depth$/);
+    expect(foot('gross').copied).toMatch(/^at least \d{4}\.\d\d$/);
+  });
+
+  test('hours wait for no price', async () => {
+    const worked = await benchWith({}, { packPrice: new Map() });
+    const foot = footOfT07([], worked);
+    expect(foot('hours')).toMatchObject({ figure: '13.25', flags: [], copied: '13.25' });
+    expect(foot('cost').flags.map(({ says }) => says)).toEqual([expect.stringMatching(/^\d+ prices missing$/)]);
   });
 
   test('old prices stand at the cost and nowhere else', () => {

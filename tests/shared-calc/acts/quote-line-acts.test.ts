@@ -15,7 +15,7 @@ const linesOf = ({ quoteLine }: Records): readonly QuoteLine[] =>
 describe('addQuoteLine', () => {
   test("a stand at 60.00 stands on the quote at its group's margin of 40 %", () => {
     const then = withStand.records;
-    const body = valueOf(draftQuote(derive(then, DEMO_DAY), workedJob(then, { id: 'J02' }, DEMO_DAY)));
+    const { body } = valueOf(draftQuote(derive(then, DEMO_DAY), workedJob(then, { id: 'J02' }, DEMO_DAY)));
     expect([withStand.label, body.sums.lines.at(-1)]).toEqual([
       'J02: Oak stand on its quote',
       {

@@ -93,14 +93,30 @@ describe('needsOf', () => {
     ]);
   });
 
-  test.each([
-    { says: 'a need of it', needs: [need('M99', 1)], materials: undefined },
-    { says: 'a limit to it', needs: mix, materials: ['M01', 'M99'] },
-  ])('a material that nobody sells is refused: $says', ({ needs, materials }) => {
-    expect(needsOf(needs, { prices: demoPrices, stock: NO_STOCK, materials })).toEqual({
+  test('a limit to a material that nobody sells is refused', () => {
+    expect(needsOf(mix, { prices: demoPrices, stock: NO_STOCK, materials: ['M01', 'M99'] })).toEqual({
       ok: false,
       fault: { kind: 'unknown-material', material: 'M99' },
     });
+  });
+
+  test('a need of a material that nobody sells is listed without a cost, and the rest adds up', () => {
+    const list = needsOf([...mix, need('M99', 2)], { prices: demoPrices, stock: NO_STOCK });
+    const plain = needsOf(mix, { prices: demoPrices, stock: NO_STOCK });
+    if (!list.ok || !plain.ok) throw new Error('no list');
+    expect(list.value.needs.at(-1)).toMatchObject({
+      material: 'M99',
+      used: 2,
+      packs: [],
+      lacks: { kind: 'unknown-material' },
+    });
+    expect(list.value.missing).toEqual([{ what: 'price', of: 'M99', label: 'M99' }]);
+    expect(list.value.totalCoins).toBe(plain.value.totalCoins);
+  });
+
+  test('carriage that more goods may make free is in no sum while a price is missing', () => {
+    const list = needsOf([need('M15', 161.24), need('M99', 2)], { prices: demoPrices, stock: NO_STOCK });
+    expect(list.ok && [list.value.packsTotalCoins, list.value.landedCoins]).toEqual([1040, 1040]);
   });
 });
 

@@ -53,26 +53,18 @@ describe('priceBook', () => {
 describe('goodsIn', () => {
   test.each([
     {
-      says: 'Pack of 80 L expanded clay 8-16 mm has no price since 2027-07-15.',
-      book: priceBook(withRecords({ pack: [{ id: 'M01-80', material: 'M01', amount: 80 }] }), day),
-      material: 'M01',
-    },
-    {
       says: 'Pack of 10 L expanded clay 8-16 mm has no price since 2027-06-30.',
       book: priceBook(demoRecords, { ...day, on: '2027-06-30' }),
       material: 'M01',
     },
     {
-      says: 'Pack of 0 L expanded clay 8-16 mm holds nothing: give it a size.',
-      book: priceBook(withRecords({ pack: [{ id: 'M01-0', material: 'M01', amount: 0 }] }), day),
-      material: 'M01',
+      says: 'Pack of 0 T98 holds nothing: give it a size.',
+      book: priceBook(withRecords({ tank: [tank('T98')], pack: [{ id: 'T98-0', material: 'T98', amount: 0 }] }), day),
+      material: 'T98',
     },
     {
       says: 'T99 has no pack in the material book: add one, with its price.',
-      book: priceBook(
-        withRecords({ tank: [{ id: 'T99', label: 'T99', shape: 'rectangle', clientsOwn: false, note: '' }] }),
-        day,
-      ),
+      book: priceBook(withRecords({ tank: [tank('T99')] }), day),
       material: 'T99',
     },
     {
@@ -81,10 +73,23 @@ describe('goodsIn', () => {
       material: 'M99',
     },
   ])('$says', ({ says, book, material }) => {
-    const goods = goodsIn(book, material);
-    expect(goods.ok ? 'found' : sayBuyFault(goods.fault)).toBe(says);
+    const { packs, fault } = goodsIn(book, { material });
+    expect({ packs, says: fault && sayBuyFault(fault) }).toEqual({ packs: [], says });
+  });
+
+  test('a pack without a price, and an empty one, are not on sale', () => {
+    const pack = [
+      { id: 'M01-80', material: 'M01', amount: 80 },
+      { id: 'M01-0', material: 'M01', amount: 0 },
+    ];
+    const packPrice = [{ id: 'empty', pack: 'M01-0', from: '2027-01-01', priceCoins: 5 }];
+    expect(goodsIn(priceBook(withRecords({ pack, packPrice }), day), { material: 'M01' })).toEqual(demoGoods('M01'));
   });
 });
+
+function tank(id: string) {
+  return { id, label: id, shape: 'rectangle', clientsOwn: false, note: '' } as const;
+}
 
 describe('unitPriceCoins', () => {
   test('goes by the smallest pack on sale', () => {

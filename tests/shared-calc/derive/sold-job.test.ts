@@ -125,7 +125,7 @@ describe('a sold job', () => {
       packs.map((price) => ({ ...price, priceCoins: price.priceCoins * 2 })),
     );
     const derived = derive(dear, DEMO_DAY);
-    const draft = valueOf(draftQuote(derived, worked(dear)));
+    const { body: draft } = valueOf(draftQuote(derived, worked(dear)));
     expect(draft.sums).toEqual(worked(sold).sold?.body.sums);
     expect(draft.needs).toEqual(worked(sold).sold?.body.needs);
   });

@@ -19,6 +19,8 @@ describe('optionsPage', () => {
       builds: 1,
       price: '1601.41',
       deposit: '645.00',
+      missing: [],
+      guesses: [],
       weightKg: 50.5,
       // From 8 March: plants cleared on 15 April, then 21 days of settling in.
       readyOn: '2027-05-06',
@@ -45,10 +47,11 @@ describe('optionsPage', () => {
     expect([option?.powerCostPerMonth, option?.waterCostPerMonth]).toEqual(['5.52', '0.02']);
   });
 
-  test('what a recipe or a bench does not know is left out', () => {
+  test('what a recipe or a bench does not know is left out, and the price says what it waits for', () => {
     const bench = demoBench({ recipe: 'H4', sizes: ['T05'], job: { inside_length: '' } }, records);
     const [option] = optionsPage({ bench, pricing, records, on: DEMO_DAY });
     bench.close();
-    expect([option?.price, option?.weightKg]).toEqual([undefined, undefined]);
+    expect(option?.weightKg).toBeUndefined();
+    expect(option?.missing.map(({ of, label }) => [of, label])).toEqual([['T05', 'T05, inside length']]);
   });
 });

@@ -23,7 +23,7 @@ export const demoRules: QuoteRules = {
     { id: 'standard', label: 'Standard', share: 0.12 },
     { id: 'low', label: 'Low', share: 0.04 },
   ],
-  hour: { coins: 4300, notGiven: [] },
+  hour: { coins: 4300, builderCoins: 3200, notGiven: [] },
   paid: new Map([
     ['R-fitter', { label: 'Fitter', overCoins: -500 }],
     ['R-grower', { label: 'Grower', overCoins: -800 }],

@@ -19,16 +19,6 @@ describe('sayPriceFault', () => {
       fault: { kind: 'no-tax-class', taxClass: 'books' },
       says: 'No tax class called books: add one in the rate book.',
     },
-    {
-      fault: {
-        kind: 'figures-not-given',
-        missing: [
-          { what: 'rate', kind: 'rate', of: 'R-builder', label: 'Builder' },
-          { what: 'tax', kind: 'taxClass', of: 'low', label: 'Tax: Low' },
-        ],
-      },
-      says: 'Not given yet: Builder, Tax: Low.',
-    },
     { fault: { kind: 'refused', says: 'The step cannot be below zero.' }, says: 'The step cannot be below zero.' },
   ])('$says', ({ fault, says }) => {
     expect(sayPriceFault(fault)).toBe(says);

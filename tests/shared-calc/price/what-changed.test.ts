@@ -71,5 +71,5 @@ function sumsOf(
   const groupCosts = new Map([...costsOfT05, ...Object.entries(costs)]);
   const quote = quoteSums({ groupCosts, minutes, oneOffs }, demoRules);
   if (!quote.ok) throw new Error(JSON.stringify(quote.fault));
-  return quote.value;
+  return quote.value.sums;
 }

@@ -14,18 +14,18 @@ function said(job: Readonly<Record<string, string>>, over: Partial<Pricing> = {}
 
 describe('sayOrderFault', () => {
   test('a box without a figure is named with its size', () => {
-    expect(said({ dam_height: '' })).toBe('T07, drainage_need: Waits on dam_height. Needs a figure: dam_height.');
+    expect(said({ dam_height: '' })).toBe('Not known yet: T07, dam.');
   });
 
   test('minutes that are not known keep the price back as well', () => {
-    expect(said({ litter_batches: '' })).toBe(
-      'T07, litter_work: Waits on litter_batches. Needs a figure: litter_batches.',
-    );
+    expect(said({ litter_batches: '' })).toBe('Not known yet: T07, batches of leaves.');
   });
 
-  test('a pack without a price on the day is named', () => {
+  test('every material without a price on the day is named', () => {
     const prices = priceBook(records, { on: '2027-02-28', oldPriceDays: 180 });
-    expect(said({}, { prices })).toMatch(/^Pack of 1 .*Rectangle 900 × 445 × 600.* has no price .*2027-02-28\.$/);
+    expect(said({}, { prices })).toMatch(
+      /^Not known yet: price of Rectangle 900 × 445 × 600; price of Expanded clay 8-16 mm; .*tube with cap\.$/,
+    );
   });
 
   test('an order with all its figures has nothing to say', () => {

@@ -45,8 +45,11 @@ describe('needsView', () => {
     ]).toEqual([0, 7, true]);
   });
 
-  test('a missing price is named and stops nothing else', () => {
-    const none = view({ ...demo, packPrice: new Map() });
-    expect(none).toMatchObject({ ok: false, fault: { kind: 'no-price', material: 'T03' } });
+  test('missing prices are named, all at once, and stop nothing else', () => {
+    const [whole, none] = [view(demo), view({ ...demo, packPrice: new Map() })];
+    if (!whole.ok || !none.ok) throw new Error('no list');
+    const used = ({ list }: typeof whole.value) => list.needs.map((need) => [need.material, need.used]);
+    expect(used(none.value)).toEqual(used(whole.value));
+    expect(none.value.list.missing.map(({ of }) => of)).toEqual(whole.value.list.needs.map(({ material }) => material));
   });
 });
