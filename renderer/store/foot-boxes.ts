@@ -4,7 +4,7 @@ import type { QuoteSums } from '#shared-calc/price/quote-sums.ts';
 import { writeNumber } from '#shared-calc/quantity/write-figure.ts';
 import type { Display } from '#shared-calc/quantity/shown-unit.ts';
 import { calledByWords, calledLine } from '#shared-calc/words/called-by-words.ts';
-import { sayEachLack, sayPart } from '#shared-calc/papers/quote-part.ts';
+import { sayEachLack, sayPart, type QuotePart } from '#shared-calc/papers/quote-part.ts';
 import { sayOrderFault } from '#shared-calc/words/say-order-fault.ts';
 import type { ColumnScan, Loud } from './column-scan.ts';
 import type { LineFaces } from './line-faces.ts';
@@ -42,21 +42,26 @@ export function footBox(id: FootId, parts: FootParts): FootBox {
   if (id === 'flags') return flagsBox(called, scan);
   const sums = worked.sums(column);
   if (!sums.ok) return withoutSum(id, called, sums.fault, faces);
-  const { quote, missing, guesses, hoursKnown } = sums.value;
+  const { quote, missing, hoursKnown } = sums.value;
   const isWhole = id === 'hours' ? hoursKnown : missing.length === 0;
   const figure = sumFigure(id, quote, faces.display);
-  const count = id === 'cost' ? sayPart({ missing, guesses }) : '';
-  const flags = [
-    ...(id === 'cost' ? flagsOf(scan, ['old']) : []),
-    ...(count === '' ? [] : [waiting(count)]),
-    ...(isWhole || count !== '' ? [] : [waiting('at least')]),
-  ];
+  const flags = id === 'cost' ? costFlags(scan, sums.value) : atLeastFlag(isWhole);
   const unit = id === 'hours' ? 'hours' : faces.display.currency;
   const said = `${isWhole ? '' : 'at least '}${figure} ${unit}`;
-  const lacks = id === 'cost' ? sayEachLack({ missing, guesses }) : [];
+  const lacks = id === 'cost' ? sayEachLack(sums.value) : [];
   const spoken = [labels[id], called, said, ...flags.map(({ says }) => says), ...lacks].join(', ');
   const plain = figure.replaceAll(faces.display.decimalComma ? '.' : ',', '');
   return { figure, flags, spoken, copied: isWhole ? plain : `at least ${plain}` };
+}
+
+/** Old prices, and what the cost waits for. */
+function costFlags(scan: ColumnScan, part: QuotePart): readonly FlagView[] {
+  const says = sayPart(part);
+  return [...flagsOf(scan, ['old']), ...(says === '' ? [] : [waiting(says)])];
+}
+
+function atLeastFlag(isWhole: boolean): readonly FlagView[] {
+  return isWhole ? [] : [waiting('at least')];
 }
 
 function waiting(says: string): FlagView {

@@ -1,4 +1,4 @@
-import type { Guess, Missing } from '#shared-calc/buy/missing.ts';
+import type { Guess, Missing } from './missing.ts';
 
 const names: Readonly<Record<Missing['what'], readonly [one: string, several: string]>> = {
   price: ['price', 'prices'],

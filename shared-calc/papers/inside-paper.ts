@@ -6,8 +6,9 @@ import { writeNumber } from '#shared-calc/quantity/write-figure.ts';
 import { sayPeople } from '#shared-calc/price/say-people.ts';
 import { ok } from '#shared-calc/result.ts';
 import { quoteModel } from './quote-model.ts';
-import { atLeast, isPart, partData, sayEachLack, sumLabel } from './quote-part.ts';
-import { printedQuote, quoteCautions } from './quote-paper.ts';
+import type { QuoteSums } from '#shared-calc/price/quote-sums.ts';
+import { atLeast, isPart, marginIn, partData, sayEachLack, sumLabel } from './quote-part.ts';
+import { printedQuote, quoteCautions, type PrintedQuote } from './quote-paper.ts';
 
 /** For the builder alone: cost, margin and price of each line, the reserves and the hours. */
 export const insidePaper: MakePaper = (input) => {
@@ -15,33 +16,17 @@ export const insidePaper: MakePaper = (input) => {
   if (!printed.ok) return printed;
   const { body, part } = printed.value;
   const { sums, workshop } = body;
-  const { lines, costCoins, netCoins, grossCoins, hours, people } = sums;
+  const { lines, costCoins, netCoins, grossCoins, hours } = sums;
   const named = sayPeople(sums, workshop);
   const money = (coins: number) => coinsText(coins, workshop.coinDecimals);
-  const share = (part: number) => `${writeNumber(part * 100, 1, workshop)} %`;
-  const reserves = lines.reduce((sum, { reserveCoins }) => sum + reserveCoins, 0);
+  const share = (of: number | undefined) => (of === undefined ? '' : `${writeNumber(of * 100, 1, workshop)} %`);
+  const reserves = reservesOf(sums);
   const earned = netCoins > 0 && !isPart(part) ? share((netCoins - costCoins) / netCoins) : '';
   const total = [sumLabel('Before tax', part), money(costCoins), earned];
   const lacks = sayEachLack(part);
   const reserveNote = reserves > 0 ? `; reserves of ${money(reserves)} are in the prices` : '';
   return ok({
-    data: {
-      lines: lines.map((line) => ({
-        group: line.group,
-        label: line.label,
-        cost: money(line.costCoins),
-        margin: line.margin,
-        reserve: money(line.reserveCoins),
-        price: money(line.priceCoins),
-      })),
-      cost: money(costCoins),
-      net: money(netCoins),
-      gross: money(grossCoins),
-      reserves: money(reserves),
-      hours,
-      ...(people && { people }),
-      ...partData(part),
-    },
+    data: insideData(printed.value),
     document: {
       title: `For us alone, ${titleOf(input)}`,
       blocks: [
@@ -50,7 +35,12 @@ export const insidePaper: MakePaper = (input) => {
           is: 'table',
           head: ['line', 'cost', 'margin', `price, ${workshop.currency}`],
           rows: [
-            ...lines.map((line) => [line.label, money(line.costCoins), share(line.margin), money(line.priceCoins)]),
+            ...lines.map((line) => [
+              line.label,
+              money(line.costCoins),
+              share(marginIn(part, line)),
+              money(line.priceCoins),
+            ]),
             [...total, money(netCoins)],
           ],
           right: [1, 2, 3],
@@ -65,3 +55,29 @@ export const insidePaper: MakePaper = (input) => {
     csv: quoteCsv(sums, workshop, { inside: true, part }),
   });
 };
+
+function insideData({ body: { sums, workshop }, part }: PrintedQuote): Record<string, unknown> {
+  const { lines, costCoins, netCoins, grossCoins, hours, people } = sums;
+  const money = (coins: number) => coinsText(coins, workshop.coinDecimals);
+  return {
+    lines: lines.map((line) => ({
+      group: line.group,
+      label: line.label,
+      cost: money(line.costCoins),
+      margin: marginIn(part, line) ?? null,
+      reserve: money(line.reserveCoins),
+      price: money(line.priceCoins),
+    })),
+    cost: money(costCoins),
+    net: money(netCoins),
+    gross: money(grossCoins),
+    reserves: money(reservesOf(sums)),
+    hours,
+    ...(people && { people }),
+    ...partData(part),
+  };
+}
+
+function reservesOf({ lines }: Pick<QuoteSums, 'lines'>): number {
+  return lines.reduce((sum, { reserveCoins }) => sum + reserveCoins, 0);
+}

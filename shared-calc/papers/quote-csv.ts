@@ -2,7 +2,7 @@ import type { QuoteSums } from '#shared-calc/price/quote-sums.ts';
 import type { Workshop } from '#shared-calc/records/records.ts';
 import { coinAmount } from './coin-amount.ts';
 import { csvText, type CsvCell } from './csv-text.ts';
-import { sayEachLack, sumLabel, type QuotePart } from './quote-part.ts';
+import { marginIn, sayEachLack, sumLabel, WHOLE, type QuotePart } from './quote-part.ts';
 
 interface QuoteCsvOptions {
   /** For the builder alone: cost and margin too. */
@@ -12,14 +12,14 @@ interface QuoteCsvOptions {
 }
 
 /** A quote as CSV for the client: group, price and tax class, then the sums. Cost and margin only if `inside`. */
-export function quoteCsv(quote: QuoteSums, workshop: Workshop, { inside, part }: QuoteCsvOptions): string {
+export function quoteCsv(quote: QuoteSums, workshop: Workshop, { inside, part = WHOLE }: QuoteCsvOptions): string {
   const money = (coins: number) => coinAmount(coins, workshop.coinDecimals);
   const within = (cells: readonly CsvCell[]) => (inside ? cells : []);
   const lines = quote.lines.map((line): CsvCell[] => [
     line.label,
     money(line.priceCoins),
     line.taxClass,
-    ...within([money(line.costCoins), line.margin]),
+    ...within([money(line.costCoins), marginIn(part, line) ?? '']),
   ]);
   const sum = (label: string, coins: number, taxClass = ''): CsvCell[] => [
     sumLabel(label, part),

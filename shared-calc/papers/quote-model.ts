@@ -12,7 +12,7 @@ export interface QuoteModel extends QuoteFindings {
   readonly revision: string;
   readonly issuedOn: string;
   readonly pricesOn: string;
-  /** The last day on which it is valid. */
+  /** The last day on which it is valid; empty in a draft, while the workshop has not said how long a quote holds. */
   readonly validUntil: string;
   readonly workshop: string;
   readonly place: string;
@@ -57,7 +57,7 @@ export function quoteModel(body: QuoteBody): QuoteModel {
     revision,
     issuedOn,
     pricesOn,
-    validUntil,
+    validUntil: workshop.quoteValidDays === undefined ? '' : validUntil,
     workshop: workshop.name,
     place: workshop.place,
     letterhead: paragraphs(workshop.letterhead),

@@ -20,7 +20,7 @@ import { quoteModel, type QuoteModel } from './quote-model.ts';
 import { atLeast, isPart, partData, sayEachLack, sayPart, sumLabel, WHOLE, type QuotePart } from './quote-part.ts';
 import { failed, ok, type Result } from '#shared-calc/result.ts';
 
-interface PrintedQuote {
+export interface PrintedQuote {
   readonly body: QuoteBody;
   readonly part: QuotePart;
 }
@@ -89,7 +89,9 @@ function quoteFacts(model: QuoteModel, numbers: PaperNumbers, part: QuotePart): 
       issued ? 'Issued' : 'Prices of',
       issued ? `${paperDay(model.issuedOn)}${pricesOf(model)}` : paperDay(model.pricesOn),
     ],
-    [issued ? 'Holds until' : 'Would hold until', paperDay(model.validUntil)],
+    ...(model.validUntil === ''
+      ? []
+      : [[issued ? 'Holds until' : 'Would hold until', paperDay(model.validUntil)] as const]),
     ['Price', `${money(model.gross)}, tax included`],
     ['Deposit', `${money(model.deposit)} with the order`],
   ];

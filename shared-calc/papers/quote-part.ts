@@ -12,6 +12,14 @@ export function isPart(part: Pick<QuotePart, 'missing'> | undefined): boolean {
   return part !== undefined && part.missing.length > 0;
 }
 
+/** The margin of a line of a quote; none while it is not given. */
+export function marginIn(
+  { missing }: Pick<QuotePart, 'missing'>,
+  { group, margin }: { readonly group: string; readonly margin: number },
+): number | undefined {
+  return missing.some(({ kind, of }) => kind === 'margin' && of === group) ? undefined : margin;
+}
+
 /** `at least 604.20`, where anything is missing. */
 export function atLeast(figure: string, part: Pick<QuotePart, 'missing'> | undefined): string {
   return isPart(part) ? `at least ${figure}` : figure;

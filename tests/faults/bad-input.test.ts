@@ -37,7 +37,7 @@ const BenchJson = z.object({
 });
 
 /** Sums that wait for a measure of T07. */
-function lacking(label: string) {
+function lacking(label: string): unknown {
   return expect.objectContaining({ atLeast: true, missing: [{ what: 'measure', of: 'T07', label }] });
 }
 

@@ -1,7 +1,7 @@
 import { knownSums, type KnownSums } from '#shared-calc/bench/order-sums.ts';
 import { coinsText } from '#shared-calc/quantity/coins-text.ts';
 import { quoteCsv } from '#shared-calc/papers/quote-csv.ts';
-import { atLeast, missingData, partData, sayEachLack } from '#shared-calc/papers/quote-part.ts';
+import { atLeast, marginIn, missingData, partData, sayEachLack } from '#shared-calc/papers/quote-part.ts';
 import { BUILDER } from '#shared-calc/price/hour-coins.ts';
 import { sayPeople } from '#shared-calc/price/say-people.ts';
 import { cleanNoise, writeNumber } from '#shared-calc/quantity/write-figure.ts';
@@ -90,17 +90,20 @@ function refusedIssue(fault: IssueFault): Outcome {
 function quoteJson({ quote, ...part }: KnownSums, workshop: Workshop): Record<string, unknown> {
   const money = (coins: number) => coinsText(coins, workshop.coinDecimals);
   return {
-    lines: quote.lines.map(({ group, label, costCoins, margin, priceCoins, taxClass }) => ({
-      group,
-      label,
-      cost: money(costCoins),
-      margin,
-      price: money(priceCoins),
-      taxClass,
+    lines: quote.lines.map((line) => ({
+      group: line.group,
+      label: line.label,
+      cost: money(line.costCoins),
+      margin: marginIn(part, line) ?? null,
+      price: money(line.priceCoins),
+      taxClass: line.taxClass,
     })),
     cost: money(quote.costCoins),
     net: money(quote.netCoins),
-    tax: Object.fromEntries(quote.tax.map(({ taxClass, coins }) => [taxClass, money(coins)])),
+    tax: Object.fromEntries([
+      ...quote.tax.map(({ taxClass, coins }) => [taxClass, money(coins)]),
+      ...part.missing.flatMap(({ what, of }) => (what === 'tax' ? [[of, null]] : [])),
+    ]),
     gross: money(quote.grossCoins),
     deposit: money(quote.depositCoins),
     hours: quote.hours,
@@ -117,13 +120,11 @@ function quoteTable({ quote, ...part }: KnownSums, worked: WorkedOrder): string 
   const sum = (coins: number) => atLeast(money(coins), part);
   const hours = part.hoursKnown ? `${quote.hours}` : `at least ${quote.hours}`;
   const named = sayPeople(quote, workshop);
-  const rows = quote.lines.map(({ label, costCoins, margin, priceCoins, taxClass }) => [
-    label,
-    money(costCoins),
-    `${writeNumber(margin * 100, 0)} %`,
-    money(priceCoins),
-    taxClass,
-  ]);
+  const rows = quote.lines.map((line) => {
+    const margin = marginIn(part, line);
+    const share = margin === undefined ? '' : `${writeNumber(margin * 100, 0)} %`;
+    return [line.label, money(line.costCoins), share, money(line.priceCoins), line.taxClass];
+  });
   return [
     textTable(['for the builder only', 'cost', 'margin', 'price', 'tax'], rows, [1, 2, 3]),
     ...orderNotes(worked),

@@ -3,7 +3,7 @@ import { showCoins } from '#shared-calc/quantity/coins-text.ts';
 import { Hint } from '#renderer/kit/note.tsx';
 import { Table } from '#renderer/kit/table.tsx';
 import type { QuoteBody } from '#shared-calc/jobs/quote-body.ts';
-import { atLeast, isPart, sumLabel, type QuotePart } from '#shared-calc/papers/quote-part.ts';
+import { atLeast, isPart, marginIn, sumLabel, WHOLE, type QuotePart } from '#shared-calc/papers/quote-part.ts';
 import { sayPeople } from '#shared-calc/price/say-people.ts';
 import { writeNumber } from '#shared-calc/quantity/write-figure.ts';
 
@@ -15,11 +15,11 @@ export interface InsideParts {
 }
 
 /** Only for the builder: cost, margin and price of each line, and the hours. */
-export function InsideTable({ body, part, context: { workshop } }: InsideParts) {
+export function InsideTable({ body, part = WHOLE, context: { workshop } }: InsideParts) {
   const { lines, costCoins, netCoins, grossCoins, hours } = body.sums;
   const named = sayPeople(body.sums, workshop);
   const money = (coins: number) => showCoins(coins, workshop);
-  const share = (part: number) => `${writeNumber(part * 100, 1, workshop)}\u00a0%`;
+  const share = (of: number | undefined) => (of === undefined ? '' : `${writeNumber(of * 100, 1, workshop)}\u00a0%`);
   const earned = netCoins > 0 && !isPart(part) ? share((netCoins - costCoins) / netCoins) : '';
   const reserves = lines.reduce((sum, { reserveCoins }) => sum + reserveCoins, 0);
   return (
@@ -32,7 +32,7 @@ export function InsideTable({ body, part, context: { workshop } }: InsideParts) 
         columns={[
           { head: 'Line', names: true, cell: ({ label }) => label },
           { head: 'Cost', figure: true, cell: (line) => money(line.costCoins) },
-          { head: 'Margin', figure: true, cell: ({ margin }) => share(margin) },
+          { head: 'Margin', figure: true, cell: (line) => share(marginIn(part, line)) },
           { head: 'Price', figure: true, cell: ({ priceCoins }) => money(priceCoins) },
         ]}
         foot={[{ sum: true, cells: [sumLabel('Before tax', part), money(costCoins), earned, money(netCoins)] }]}

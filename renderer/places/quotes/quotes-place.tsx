@@ -144,7 +144,6 @@ function listView(aside: string, { records }: BookContext, here: string, childre
 function draftView(state: QuotesState, job: Job, context: BookContext): PlaceView {
   const { api, asking, sealOf } = state;
   const draft = state.draftOf(context, job);
-  const { display } = context;
   const none = draft.ok ? '' : draft.fault;
   const acts: readonly PlaceAct[] = draft.ok
     ? [
@@ -162,14 +161,7 @@ function draftView(state: QuotesState, job: Job, context: BookContext): PlaceVie
       'The quote as the client reads it',
       <>
         <OpenedJob api={api} job={job.id} />
-        {draft.ok ? (
-          <>
-            <LackNote job={job.id} records={context.records} missing={draft.value.lacks} guesses={[]} />
-            <PaintedQuote body={draft.value.body} display={display} part={draft.value.sums} />
-          </>
-        ) : (
-          <EmptyNote>{none}</EmptyNote>
-        )}
+        {draft.ok ? <Draft draft={draft.value} job={job} context={context} /> : <EmptyNote>{none}</EmptyNote>}
         {asking.value && draft.ok && (
           <IssueDialog
             job={job}
@@ -191,6 +183,22 @@ function draftView(state: QuotesState, job: Job, context: BookContext): PlaceVie
       />
     ),
   };
+}
+
+interface DraftParts {
+  readonly draft: DraftQuote;
+  readonly job: Job;
+  readonly context: BookContext;
+}
+
+/** What a draft lacks, then the quote as far as it is known. */
+function Draft({ draft: { body, sums, lacks }, job, context: { records, display } }: DraftParts) {
+  return (
+    <>
+      <LackNote job={job.id} records={records} missing={lacks} guesses={[]} />
+      <PaintedQuote body={body} display={display} part={sums} />
+    </>
+  );
 }
 
 /** A quote that lacks anything, or rests on a guess, cannot be issued. */

@@ -9,7 +9,10 @@ const { book, folder } = useDemoBook();
 describe('main', () => {
   test.each([
     [['bnch'], 'No command bnch. Did you mean bench?'],
-    [['book'], 'Say which: book new, book check, book export, book backups, book restore, book recover, book import-prices.'],
+    [
+      ['book'],
+      'Say which: book new, book check, book export, book backups, book restore, book recover, book import-prices.',
+    ],
     [['book', 'chek'], 'No command book chek. Did you mean book check?'],
     [['bench', '--seizes', 'T07'], 'Unknown option --seizes. Did you mean --sizes?'],
     [['bench', '--sizes'], '--sizes needs a value.'],

@@ -72,7 +72,7 @@ describe('issueQuote', () => {
     ask(at, 'book.apply', { ...standing(at), change });
 
     expect(refused(at, 'quote.issue', { ...standing(at), job: 'J01' })?.says).toBe(
-      'By the stairs, Oak leaves, dry: Waits on litter depth. Needs a figure: litter depth.',
+      'Not known yet: By the stairs, litter depth.',
     );
   });
 });
