@@ -22,6 +22,8 @@ export interface FieldEntryParts<K extends RecordKind> {
   readonly hint?: string;
   /** Replaces the records that the field can refer to, if the view offers fewer or in another order. */
   readonly options?: readonly Option[];
+  /** Replaces the field's own name, where its record is what is asked. */
+  readonly label?: string;
   /** What the field belongs to, for screen readers, where several of one name stand together. */
   readonly of?: string;
 }
@@ -38,11 +40,13 @@ export function FieldEntry<K extends RecordKind>(parts: FieldEntryParts<K>) {
   const hint = parts.hint ?? field.help ?? (field.kind === 'day' ? `a day, as ${context.today}` : undefined);
   const options = parts.options ?? optionsOf(field, context.records);
   const beside = withoutUndefined({ hint, of: parts.of });
-  return <EntryOf {...{ field, context, settle, beside, options }} value={valueOf(record, key)} />;
+  const { label = field.heading } = parts;
+  return <EntryOf {...{ field, label, context, settle, beside, options }} value={valueOf(record, key)} />;
 }
 
 interface EntryParts {
   readonly field: Field;
+  readonly label: string;
   readonly value: unknown;
   readonly context: BookContext;
   readonly settle: (text: string) => string | undefined;
@@ -50,8 +54,7 @@ interface EntryParts {
   readonly options: readonly Option[];
 }
 
-function EntryOf({ field, value, context, settle, beside, options }: EntryParts) {
-  const label = field.heading;
+function EntryOf({ field, label, value, context, settle, beside, options }: EntryParts) {
   if (field.kind === 'yes no')
     return <Checkbox label={label} on={value === true} turn={(on) => void settle(on ? 'yes' : 'no')} />;
   if (field.kind === 'choice' || field.kind === 'reference')

@@ -1,12 +1,11 @@
 import type { Missing } from '#shared-calc/buy/missing.ts';
-import type { KindName } from '#shared-calc/fields/kind-names.ts';
 import { lacksToIssue, termsNotGiven } from '#shared-calc/jobs/ready-to-issue.ts';
 import { isBefore } from '#shared-calc/jobs/move-job.ts';
 import { BUILDER, OVERHEAD } from '#shared-calc/price/hour-coins.ts';
 import { WORK_GROUP } from '#shared-calc/price/quote-rules.ts';
 import { findCurrency, currencyLabel } from '#shared-calc/quantity/currencies.ts';
 import type { Workshop } from '#shared-calc/records/records.ts';
-import type { Derived, DerivedJob } from './derived.ts';
+import type { Derived } from './derived.ts';
 
 /** What a first quote asks for, what unblocks most first. */
 export const startIds = [
@@ -27,11 +26,10 @@ export const startIds = [
 export type StartId = (typeof startIds)[number];
 
 /** A field of a record that is given in the list itself; the record may not be there yet. */
-export interface StartField {
-  readonly kind: Extract<KindName, 'workshop' | 'rate' | 'margin' | 'taxClass'>;
-  readonly id: string;
-  readonly key: string;
-}
+export type StartField =
+  | { readonly kind: 'workshop'; readonly id: string; readonly key: keyof Workshop }
+  | { readonly kind: 'rate'; readonly id: string; readonly key: 'coins' }
+  | { readonly kind: 'margin' | 'taxClass'; readonly id: string; readonly key: 'share' };
 
 export interface StartEntry {
   readonly id: StartId;
@@ -51,8 +49,7 @@ export interface StartEntry {
  * that an open job waits for, so that it is empty where nothing is missing.
  */
 export function startList(derived: Derived): readonly StartEntry[] {
-  const jobs = openJobs(derived);
-  const lacking = jobs.map((job) => lacksOf(derived, job));
+  const lacking = openJobs(derived);
   const missing = [...new Map(lacking.flat().map((each) => [JSON.stringify(each), each])).values()];
   if (derived.records.issuedQuote.size === 0 && lacking.every(({ length }) => length > 0)) {
     return startIds.map((id) => entryOf(id, derived, missing));
@@ -61,18 +58,24 @@ export function startList(derived: Derived): readonly StartEntry[] {
   return startIds.filter((id) => asked.has(id)).map((id) => entryOf(id, derived, missing));
 }
 
-/** Jobs that can still be quoted, with a size at least. */
-function openJobs({ records, job }: Derived): readonly DerivedJob[] {
-  return [...records.job.values()]
-    .filter(({ state }) => isBefore(state, 'accepted'))
-    .flatMap(({ id }) => job(id) ?? [])
-    .filter(({ keys, sold }) => keys.length > 0 && !sold);
+/** What each job lacks that can still be quoted. */
+function openJobs(derived: Derived): readonly (readonly Missing[])[] {
+  return [...derived.records.job.keys()].flatMap((id) => {
+    const lacks = lackedBy(derived, id);
+    return lacks ? [lacks] : [];
+  });
 }
 
-/** What a job's quote lacks; a job that cannot be worked for another reason says so at its own place. */
-function lacksOf({ workshop }: Derived, job: DerivedJob): readonly Missing[] {
-  const known = job.known();
-  return known.ok ? lacksToIssue(known.value, workshop) : [];
+/**
+ * What a job's quote lacks; `undefined` if it has no size or is quoted no more. A job that cannot be worked for another
+ * reason says so at its own place.
+ */
+export function lackedBy({ records, workshop, job }: Derived, id: string): readonly Missing[] | undefined {
+  const state = records.job.get(id)?.state;
+  const open = state !== undefined && isBefore(state, 'accepted') ? job(id) : undefined;
+  if (!open || open.keys.length === 0) return undefined;
+  const known = open.known();
+  return known.ok ? lacksToIssue(known.value, workshop) : undefined;
 }
 
 /** The entry under which a missing figure is given. */

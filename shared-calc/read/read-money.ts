@@ -19,16 +19,29 @@ export function readMoney(
   name = '',
 ): Result<number, EntryFault> {
   const tidy = text.trim();
-  const bare = tidy.endsWith(currency) ? tidy.slice(0, -currency.length) : tidy;
+  const bare = tidy.slice(0, tidy.endsWith(currency) ? tidy.length - currency.length : undefined);
   const read = readFigure(bare, { unit: 'money', decimalComma });
+  const whole = !read.ok && coinDecimals === 0 ? wholeReading(read.fault) : undefined;
+  if (whole !== undefined) return ok(whole);
   if (!read.ok) return failed(moneyFault(read.fault, name, tidy));
   if (read.value.unit.symbol !== 'money') return failed({ kind: 'not-money', name, text: tidy });
-  const { value } = read.value;
-  if (value < 0) return failed({ kind: 'below-zero', name, text: tidy });
+  const coins = wholeCoins(read.value.value, coinDecimals);
+  return typeof coins === 'number' ? ok(coins) : failed({ kind: coins, name, text: tidy });
+}
+
+/** Whole coins, or how an amount is none. */
+function wholeCoins(value: number, coinDecimals: number): number | 'below-zero' | 'too-much-money' | 'part-of-coin' {
+  if (value < 0) return 'below-zero';
   const coins = Math.round(value * 10 ** coinDecimals);
-  if (!Number.isSafeInteger(coins)) return failed({ kind: 'too-much-money', name, text: tidy });
-  const isWhole = Math.abs(value * 10 ** coinDecimals - coins) < 1e-6;
-  return isWhole ? ok(coins) : failed({ kind: 'part-of-coin', name, text: tidy });
+  if (!Number.isSafeInteger(coins)) return 'too-much-money';
+  return Math.abs(value * 10 ** coinDecimals - coins) < 1e-6 ? coins : 'part-of-coin';
+}
+
+/** Where a currency has no coins, `3,200` can only be 3200. */
+function wholeReading(fault: FigureFault): number | undefined {
+  const readings = fault.kind === 'two-readings' ? fault.readings.map(Number) : [];
+  const whole = readings.filter((each) => Number.isSafeInteger(each) && each >= 0);
+  return whole.length === 1 ? whole[0] : undefined;
 }
 
 function moneyFault(fault: FigureFault, name: string, text: string): EntryFault {
