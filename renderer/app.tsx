@@ -2,6 +2,8 @@ import { computed } from '@preact/signals';
 import type { JobSwitchView, PageView } from '#renderer/frame/page-view.ts';
 import { readRoute, routeWithJob, writeRoute } from '#renderer/frame/place-route.ts';
 import { AskedHouse } from '#renderer/books/asked-house.tsx';
+import { droppedFiles } from '#renderer/files/dropped-file.tsx';
+import { actNames } from '#shared-calc/words/act-names.ts';
 import { helpState } from '#renderer/help/help-state.ts';
 import { jobApi, jobAtHand } from '#renderer/store/job-api.ts';
 import type { PageStore } from '#renderer/store/page-store.ts';
@@ -21,6 +23,7 @@ export function pageOf(store: PageStore): PageView {
   const places = openPlaces(store);
   beginOnBench(store);
   const help = helpState();
+  const dropped = droppedFiles({ api: store.book, takeList: takeDroppedList(store) });
   const nextFlag = (back: boolean) => goToFlag(store, back);
   store.book.onAsk((ask) => {
     if (ask.is === 'go') location.hash = writeRoute(ask.place);
@@ -46,10 +49,19 @@ export function pageOf(store: PageStore): PageView {
         <>
           {view.work}
           {asked}
+          {dropped.dialog()}
         </>
       );
       return { ...view, work };
     },
+  };
+}
+
+/** A dropped list goes where lists are imported, with what to do there. */
+function takeDroppedList({ book }: PageStore): (file: File) => void {
+  return ({ name }) => {
+    location.hash = writeRoute('material-book');
+    book.say(`${name}: choose ${actNames.importPrices} or ${actNames.importList} here, and this file.`);
   };
 }
 

@@ -1,7 +1,7 @@
 import '#shared-calc/contract/no-code-from-text.ts';
 import type { Channel } from '#shared-calc/contract/channel-names.ts';
 import type { Input, Output, Refusal } from '#shared-calc/contract/channels.ts';
-import type { DesktopDoor } from '#shared-calc/contract/desktop-door.ts';
+import type { DesktopDoor, DesktopFiles } from '#shared-calc/contract/desktop-door.ts';
 import { News } from '#shared-calc/contract/news.ts';
 import { readAnswer } from '#shared-calc/contract/read-answer.ts';
 import { failed } from '#shared-calc/result.ts';
@@ -22,6 +22,8 @@ type Listener = (news: BridgeNews) => void;
 export interface Bridge {
   /** Calls are answered in the order they were made. */
   readonly call: <C extends Channel>(channel: C, input: Input<C>) => Promise<Result<Output<C>, Refusal>>;
+  /** The system's file dialogs; none in a browser. */
+  readonly desktop: DesktopFiles | undefined;
   /** Returns a function that stops listening. */
   readonly onChanged: (listener: Listener) => () => void;
 }
@@ -41,6 +43,7 @@ export function openBridge(page: Window): Bridge {
       last = answer.catch(() => undefined);
       return answer.then((data) => readAnswer(channel, data)).catch(() => failed(noAnswer));
     },
+    desktop: page.loamwright?.files,
     onChanged: listen,
   };
 }

@@ -3,6 +3,7 @@ import { answerHelp, commandLines } from './answer-help.ts';
 import { commands, commandNames } from './commands.ts';
 import { exitCodes, type Outcome } from './outcome.ts';
 import { readArguments, type Arguments } from './read-arguments.ts';
+import { escapedSigns, shownSigns } from './shown-signs.ts';
 import { nearestName } from '#shared-calc/rule/nearest.ts';
 
 /** Where a command's output and its faults are written. */
@@ -23,7 +24,7 @@ export async function main(argv: readonly string[], streams: Streams = process):
   if (!found) return endWithoutCommand(argv, streams);
   const { command, rest } = found;
   const given = readArguments(rest, { ...command.options, json: 'flag', help: 'flag' });
-  if (!given.ok) return end({ is: 'wrong use', says: given.fault }, undefined, streams);
+  if (!given.ok) return end({ is: 'wrong use', says: given.fault }, asksJson(rest), streams);
   if (given.value.flag('help')) {
     streams.stdout.write(`${commandLines(command).join('\n')}\n`);
     return 0;
@@ -35,13 +36,13 @@ export async function main(argv: readonly string[], streams: Streams = process):
 
 function help(rest: readonly string[], streams: Streams): number | undefined {
   const given = readArguments(rest, { json: 'flag', help: 'flag' });
-  if (!given.ok) return end({ is: 'wrong use', says: given.fault }, undefined, streams);
+  if (!given.ok) return end({ is: 'wrong use', says: given.fault }, asksJson(rest), streams);
   return end(answerHelp(given.value.words, commands), given.value, streams);
 }
 
 function version(rest: readonly string[], streams: Streams): number | undefined {
   const given = readArguments(rest, { json: 'flag' });
-  if (!given.ok) return end({ is: 'wrong use', says: given.fault }, undefined, streams);
+  if (!given.ok) return end({ is: 'wrong use', says: given.fault }, asksJson(rest), streams);
   const now = programVersion();
   return end({ is: 'answer', json: { version: now }, table: () => now }, given.value, streams);
 }
@@ -57,7 +58,7 @@ function findCommand(argv: readonly string[]) {
 function endWithoutCommand(argv: readonly string[], streams: Streams): number | undefined {
   const word = argv[0];
   const says = word === undefined ? `Say what to do: ${commandNames.join(', ')}.` : unknownCommand(word, argv[1]);
-  return end({ is: 'wrong use', says }, undefined, streams);
+  return end({ is: 'wrong use', says }, asksJson(argv), streams);
 }
 
 /** `book chek` is near `book check`; `book` alone means all commands that start with it. */
@@ -69,13 +70,28 @@ function unknownCommand(word: string, next = ''): string {
   return `No command ${word}. There are: ${commandNames.join(', ')}.`;
 }
 
-function end(outcome: Outcome, given: Arguments | undefined, { stdout, stderr }: Streams): number | undefined {
-  for (const says of saidBeside(outcome)) stderr.write(`${says}\n`);
+type Flags = Pick<Arguments, 'flag'>;
+
+function end(outcome: Outcome, given: Flags | undefined, { stdout, stderr }: Streams): number | undefined {
+  for (const says of saidBeside(outcome)) stderr.write(`${shownSigns(says)}\n`);
   if (outcome.is === 'answer') stdout.write(print(outcome, given));
-  if (outcome.is === 'refused' && outcome.json !== undefined && given?.flag('json')) {
-    stdout.write(`${JSON.stringify(outcome.json)}\n`);
-  }
+  else if (outcome.is !== 'goes on' && given?.flag('json')) stdout.write(jsonText(faultJson(outcome)));
   return exitCodes[outcome.is];
+}
+
+/** For a command line that was not understood as a whole. */
+function asksJson(argv: readonly string[]): Flags {
+  return { flag: (name) => name === 'json' && argv.includes('--json') };
+}
+
+/** What was refused, for a program: its own data, or its sentences with the kind of refusal. */
+function faultJson(outcome: Exclude<Outcome, { readonly is: 'answer' | 'goes on' }>): unknown {
+  if (outcome.is === 'refused') return outcome.json ?? { fault: { kind: outcome.is, says: outcome.says.join('\n') } };
+  return { fault: { kind: outcome.is, says: outcome.says } };
+}
+
+function jsonText(value: unknown): string {
+  return `${escapedSigns(JSON.stringify(value))}\n`;
 }
 
 /** Lines for standard error, one sentence each. */
@@ -85,8 +101,8 @@ function saidBeside(outcome: Outcome): readonly string[] {
   return outcome.is === 'refused' ? outcome.says : [outcome.says];
 }
 
-function print(outcome: Outcome & { readonly is: 'answer' }, given: Arguments | undefined): string {
-  if (given?.flag('json')) return `${JSON.stringify(outcome.json)}\n`;
-  if (given?.flag('csv') && outcome.csv) return (given.flag('bom') ? '\ufeff' : '') + outcome.csv();
-  return `${outcome.table()}\n`;
+function print(outcome: Outcome & { readonly is: 'answer' }, given: Flags | undefined): string {
+  if (given?.flag('json')) return jsonText(outcome.json);
+  if (given?.flag('csv') && outcome.csv) return (given.flag('bom') ? '\ufeff' : '') + shownSigns(outcome.csv());
+  return `${shownSigns(outcome.table())}\n`;
 }

@@ -31,6 +31,11 @@ export function readArguments(argv: readonly string[], table: OptionTable): Resu
       if (fault !== undefined) return failed(fault);
     }
   }
+  const clash = clashOf(
+    read.tokens.flatMap((token) => (token.kind === 'option' ? [token.name] : [])),
+    table,
+  );
+  if (clash !== undefined) return failed(clash);
   const given = (name: string) => read.values[name];
   return ok({
     words: [...words.values()],
@@ -49,6 +54,13 @@ export function readArguments(argv: readonly string[], table: OptionTable): Resu
 /** Options start with two dashes: a word with one dash is a rule, unless it can only be an option, like `-x`. */
 function isRule(word: string): boolean {
   return /^-[^-]/.test(word) && !/^-[a-z]+$/i.test(word);
+}
+
+/** Options that contradict each other, or themselves. */
+function clashOf(names: readonly string[], table: OptionTable): string | undefined {
+  const twice = names.find((name, at) => table[name] !== 'texts' && names.indexOf(name) !== at);
+  if (twice !== undefined) return `--${twice} is given twice.`;
+  return names.includes('json') && names.includes('csv') ? 'Choose one: --json or --csv.' : undefined;
 }
 
 function optionFault(

@@ -48,8 +48,8 @@ export async function serveBook(options: ServeOptions): Promise<Result<ServedBoo
   });
 }
 
-function servedBy({ call, now }: Service, { page, log }: ServeOptions): Served {
-  return { page, call, now, log };
+function servedBy({ call, files, now }: Service, { page, log }: ServeOptions): Served {
+  return { page, call, files, now, log };
 }
 
 /** The requested port; otherwise the port of a run that was killed, if it is free; otherwise any. */

@@ -3,7 +3,8 @@ import { dirname, join } from 'node:path';
 
 import type { BrowserWindow, Dialog, FileFilter } from 'electron';
 
-import type { Beginning } from '#shared-calc/contract/beginnings.ts';
+import type { Begun } from '#electron/book/seed-demo.ts';
+import type { BookFiles } from '#electron/service/book-files.ts';
 import type { Channel } from '#shared-calc/contract/channel-names.ts';
 import type { BookInfo, Input, Output, Refusal } from '#shared-calc/contract/channels.ts';
 import { readAnswer } from '#shared-calc/contract/read-answer.ts';
@@ -13,6 +14,7 @@ import type { Result } from '#shared-calc/result.ts';
 export interface FileMenu {
   readonly dialog: Pick<Dialog, 'showOpenDialog' | 'showSaveDialog' | 'showMessageBox'>;
   readonly window: BrowserWindow;
+  readonly files: BookFiles;
   readonly call: (channel: Channel, input: unknown) => Result<unknown, Refusal>;
 }
 
@@ -29,12 +31,12 @@ export async function chooseBook(menu: FileMenu): Promise<void> {
 }
 
 export async function openChosen(menu: FileMenu, path: string): Promise<void> {
-  await sayRefusal(menu, ask(menu, 'file.open', { path }));
+  await sayRefusal(menu, menu.files.open(path));
 }
 
-export async function makeBook(menu: FileMenu, start: Beginning): Promise<void> {
+export async function makeBook(menu: FileMenu, begun: Begun): Promise<void> {
   const path = await askWhere(menu, actNames.newBook, beside(menu, 'New workshop.loamwright'));
-  if (path !== undefined) await sayRefusal(menu, ask(menu, 'file.new', { path, start }));
+  if (path !== undefined) await sayRefusal(menu, menu.files.make(path, begun));
 }
 
 /** The dialog has already asked whether an existing file may be replaced. */
@@ -44,7 +46,7 @@ export async function saveCopyAs(menu: FileMenu): Promise<void> {
     actNames.saveCopy,
     beside(menu, `Copy of ${here(menu)?.name ?? 'book.loamwright'}`),
   );
-  if (path !== undefined) await sayRefusal(menu, ask(menu, 'file.saveCopy', { path, replace: true }));
+  if (path !== undefined) await sayRefusal(menu, menu.files.saveCopy(path, { replace: true }));
 }
 
 /** Backups are in a folder next to the book. The user chooses one, sees what would change, and restores it. */

@@ -7,7 +7,7 @@ import { bookArgument } from './book-argument.ts';
 import { openChosen } from './file-menu.ts';
 import { newsChannel } from '#shared-calc/contract/news-channel.ts';
 import { pageSchemes, servePage } from './page-scheme.ts';
-import { fileMenuOf, putMenu } from './put-menu.ts';
+import { answerFileCalls, fileMenuOf, putMenu } from './put-menu.ts';
 import { refuseDownloads } from './own-downloads.ts';
 import { holdToPage, refusePermissions, pagePreferences } from './window-walls.ts';
 import { openFaultLog } from '#electron/host/fault-log.ts';
@@ -69,6 +69,7 @@ async function showPage(service: Service, windows: BrowserWindow[], asked: Asked
   const window = await openWindow(preloadFile, userFiles().window);
   windows.push(window);
   putMenu(service, window);
+  answerFileCalls(ipcMain, service, window);
   asked.next((path) => {
     if (window.isMinimized()) window.restore();
     window.focus();

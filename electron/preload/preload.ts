@@ -1,8 +1,9 @@
-import { contextBridge, ipcRenderer } from 'electron';
+import { contextBridge, ipcRenderer, webUtils } from 'electron';
 
 import { mapChannels } from '#shared-calc/contract/channel-names.ts';
 import { doorName } from '#shared-calc/contract/desktop-door.ts';
 import type { DesktopDoor } from '#shared-calc/contract/desktop-door.ts';
+import { fileCalls } from '#shared-calc/contract/file-calls.ts';
 import { newsChannel } from '#shared-calc/contract/news-channel.ts';
 
 /* One function a channel and nothing more: Electron's own sender is not exposed to the page. */
@@ -18,5 +19,15 @@ function onNews(listener: (news: unknown) => void): () => void {
   return () => void ipcRenderer.removeListener(newsChannel, hear);
 }
 
-const door: DesktopDoor = { call, onNews };
+const files: DesktopDoor['files'] = {
+  open: () => ipcRenderer.invoke(fileCalls.open),
+  make: (begun) => ipcRenderer.invoke(fileCalls.make, begun),
+  saveCopy: () => ipcRenderer.invoke(fileCalls.saveCopy),
+  openDropped: (file) =>
+    file instanceof File
+      ? ipcRenderer.invoke(fileCalls.openDropped, webUtils.getPathForFile(file))
+      : Promise.resolve(undefined),
+};
+
+const door: DesktopDoor = { call, files, onNews };
 contextBridge.exposeInMainWorld(doorName, door);

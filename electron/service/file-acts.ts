@@ -1,33 +1,46 @@
-import { homedir } from 'node:os';
-import { extname, isAbsolute, join } from 'node:path';
+import { extname, join } from 'node:path';
 
 import { openBook } from '#electron/book/open-book.ts';
 import { sayBookFault } from '#electron/book/say-book-fault.ts';
-import { beginBook } from '#electron/book/seed-demo.ts';
-import type { BookInfo, Input, Output, Refusal } from '#shared-calc/contract/channels.ts';
+import { beginBook, type Begun } from '#electron/book/seed-demo.ts';
+import type { BookInfo, Input, Refusal } from '#shared-calc/contract/channels.ts';
 import { ok } from '#shared-calc/result.ts';
 import type { Result } from '#shared-calc/result.ts';
 
+import { bookEnding, findBook, ownFolder } from './book-list.ts';
 import type { Session } from './session.ts';
 import { refuse } from './refuse.ts';
+import { safeName } from './safe-name.ts';
 
 /** Opens another book; if that fails, the current one stays open. */
-export function openOther(session: Session, typed: string): Result<BookInfo, Refusal> {
-  const path = wholePath(typed);
-  if (!path.ok) return path;
-  const opened = openBook(path.value, { today: session.options.today() });
-  if (!opened.ok) return refuse(sayBookFault(opened.fault, path.value));
+export function openOther(session: Session, path: string): Result<BookInfo, Refusal> {
+  const opened = openBook(path, { today: session.options.today() });
+  if (!opened.ok) return refuse(sayBookFault(opened.fault, path));
   session.replace(opened.value);
   return session.info();
 }
 
-/** Creates a book that begins as asked, and opens it. */
-export function newBook(session: Session, { path: typed, ...begun }: Input<'file.new'>): Result<BookInfo, Refusal> {
-  const path = bookPath(typed);
-  if (!path.ok) return path;
+/** Opens one of the books that the page was told of. */
+export function openKnown(session: Session, id: string): Result<BookInfo, Refusal> {
+  const path = findBook(session, id);
+  return path === undefined ? refuse('This book is not there any more.') : openOther(session, path);
+}
+
+/** Creates a book of a name in the own folder, and opens it. */
+export function newBook(session: Session, { name, ...begun }: Input<'file.new'>): Result<BookInfo, Refusal> {
+  const bare = name.trim().replace(/\.loamwright$/i, '');
+  if (bare === '' || safeName(bare) !== bare) {
+    return refuse('A book is named with letters, figures, blanks, - and _, such as Fern and Stone.');
+  }
+  return makeAt(session, join(ownFolder(session), `${bare}${bookEnding}`), begun);
+}
+
+/** Creates a book at a path, and opens it. */
+export function makeAt(session: Session, wanted: string, begun: Begun): Result<BookInfo, Refusal> {
+  const path = withEnding(wanted);
   const { today, demoFolder } = session.options;
-  const made = beginBook(path.value, begun, { today: today(), ...(demoFolder !== undefined && { demoFolder }) });
-  if (!made.ok) return refuse(sayBookFault(made.fault, path.value));
+  const made = beginBook(path, begun, { today: today(), ...(demoFolder !== undefined && { demoFolder }) });
+  if (!made.ok) return refuse(sayBookFault(made.fault, path));
   session.replace(made.value);
   return session.info();
 }
@@ -43,28 +56,13 @@ export function putBack(session: Session): Result<BookInfo, Refusal> {
   return openOther(session, book.path);
 }
 
-/** Saves a copy of the book; the original stays open. */
-export function saveCopy(session: Session, input: Input<'file.saveCopy'>): Result<Output<'file.saveCopy'>, Refusal> {
-  const path = bookPath(input.path);
-  if (!path.ok) return path;
-  const saved = session.book().exportTo(path.value, { replace: input.replace });
-  return saved.ok ? saved : refuse(sayBookFault(saved.fault, path.value));
+/** Writes the open book out as one whole file; it stays open. */
+export function copyTo(session: Session, wanted: string, replace: boolean): Result<{ readonly path: string }, Refusal> {
+  const path = withEnding(wanted);
+  const saved = session.book().exportTo(path, { replace });
+  return saved.ok ? saved : refuse(sayBookFault(saved.fault, path));
 }
 
-function bookPath(typed: string): Result<string, Refusal> {
-  const path = wholePath(typed);
-  if (!path.ok || extname(path.value) !== '') return path;
-  return ok(`${path.value}.loamwright`);
-}
-
-/**
- * An absolute path; `~` is the user's home. A relative path is refused, because the working directory must not matter.
- */
-function wholePath(typed: string): Result<string, Refusal> {
-  const path = typed.trim();
-  if (/^~[/\\]/.test(path)) return ok(join(homedir(), path.slice(2)));
-  if (path.includes('\0') || !isAbsolute(path)) {
-    return refuse(`Give the file with its whole folder, such as ${join(homedir(), 'Workshop.loamwright')}.`);
-  }
-  return ok(path);
+function withEnding(path: string): string {
+  return extname(path) === '' ? `${path}${bookEnding}` : path;
 }

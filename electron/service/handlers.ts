@@ -1,11 +1,12 @@
 import type { Channel } from '#shared-calc/contract/channel-names.ts';
 import type { Input, Output, Refusal } from '#shared-calc/contract/channels.ts';
-import type { Result } from '#shared-calc/result.ts';
+import { ok, type Result } from '#shared-calc/result.ts';
 
 import { aboutProgram } from './about-program.ts';
 import { confirmBench } from './confirm-bench.ts';
 import type { Session } from './session.ts';
-import { newBook, openOther, putBack, saveCopy } from './file-acts.ts';
+import { newBook, openKnown, putBack } from './file-acts.ts';
+import { tellBooks } from './book-list.ts';
 import { issueQuote } from './issue-quote.ts';
 import { readBook, readSince } from './read-acts.ts';
 import { previewBackup, restoreBackup, tellBackups } from './restore-acts.ts';
@@ -25,11 +26,10 @@ export function handlersOf(session: Session): Handlers {
     'bench.confirm': ({ job }) => confirmBench(session, job),
     'quote.issue': (input) => issueQuote(session, input),
     'program.about': () => aboutProgram(session),
-    'file.recent': () => session.recent(),
-    'file.open': ({ path }) => openOther(session, path),
+    'file.recent': () => ok(tellBooks(session)),
+    'file.open': ({ book }) => openKnown(session, book),
     'file.new': (input) => newBook(session, input),
     'file.putBack': () => putBack(session),
-    'file.saveCopy': (input) => saveCopy(session, input),
     'file.backups': () => tellBackups(session),
     'file.previewBackup': ({ file }) => previewBackup(session, file),
     'file.restore': (input) => restoreBackup(session, input),

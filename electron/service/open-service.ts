@@ -10,6 +10,7 @@ import type { Result } from '#shared-calc/result.ts';
 
 import { answerCall, stackOf } from './answer-call.ts';
 import type { Log } from './answer-call.ts';
+import { bookFiles, type BookFiles } from './book-files.ts';
 import { openSession } from './session.ts';
 import type { Session, SessionOptions } from './session.ts';
 import { handlersOf } from './handlers.ts';
@@ -25,6 +26,7 @@ export interface ServiceOptions extends SessionOptions {
 
 export interface Service {
   readonly call: (channel: Channel, input: unknown) => Result<unknown, Refusal>;
+  readonly files: BookFiles;
   /** Checks now whether another window has written. */
   readonly look: () => void;
   /** The state of the book, for a page that has just connected. */
@@ -42,6 +44,7 @@ export function openService(options: ServiceOptions): Result<Service, string> {
   const timer = setInterval(look, lookEveryMs).unref();
   return ok({
     call: (channel, input) => answerCall(handlers, channel, input, options.log),
+    files: bookFiles(session),
     look,
     now: session.now,
     close: () => {

@@ -5,11 +5,11 @@ import { basename } from 'node:path';
 import type { Book } from '#electron/book/book.ts';
 import { openBook } from '#electron/book/open-book.ts';
 import { sayBookFault } from '#electron/book/say-book-fault.ts';
-import type { BookInfo, Output } from '#shared-calc/contract/channels.ts';
+import type { BookInfo } from '#shared-calc/contract/channels.ts';
 import type { News } from '#shared-calc/contract/news.ts';
 import { ok } from '#shared-calc/result.ts';
 
-import { readRecent, rememberRecent } from './recent-books.ts';
+import { rememberRecent } from './recent-books.ts';
 import { sayOpeningNotes } from './say-opening-note.ts';
 
 export interface SessionOptions {
@@ -38,7 +38,6 @@ export interface Session {
   /** Announces what another process has written, if anything; makes the day's backup on a new day. */
   readonly look: () => void;
   readonly now: () => News;
-  readonly recent: () => { readonly ok: true; readonly value: Output<'file.recent'> };
 }
 
 interface OpenBook {
@@ -90,7 +89,6 @@ export function openSession(first: Book, options: SessionOptions): Session {
     wrote: announce,
     look,
     now,
-    recent: () => ok({ paths: [...new Set([current.book.path, ...readRecent(recentFile)])] }),
   };
 }
 

@@ -23,18 +23,28 @@ export interface BenchActs {
   readonly copySize: (column: string) => void;
   /** Names a size within this job. Returns a sentence if refused. An empty text restores the tank's name. */
   readonly nameSize: (column: string, label: string) => string | undefined;
+  /** Builds a size by another recipe. */
+  readonly setRecipe: (column: string, recipe: string) => void;
   readonly putAway: (column: string) => void;
+  /** Moves a size to a place among the sizes, from 0 at the left. */
+  readonly moveSize: (column: string, to: number) => void;
+  readonly sendToHouse: (place: BoxPlace) => void;
+  /** Makes the cell's value, or `typed`, hold for the whole job. */
+  readonly holdForJob: (place: BoxPlace, typed?: string) => string | undefined;
 }
 
 /** The same, plus the acts of the side panel and of the dialogs over the bench. */
 export interface AllBenchActs extends BenchActs {
   readonly backToHouse: (place: BoxPlace) => void;
-  readonly sendToHouse: (place: BoxPlace) => void;
-  /** Makes the cell's value, or `typed`, hold for the whole job. */
-  readonly holdForJob: (place: BoxPlace, typed?: string) => string | undefined;
   readonly writeNote: (place: BoxPlace, note: string) => void;
   /** Records who asked for the local value. */
   readonly sayWhoAsked: (place: BoxPlace, by: 'client' | 'us') => string | undefined;
-  readonly takeTank: (tank: string) => string | undefined;
-  readonly takeNewTank: (tank: Tank, priceCoins?: number) => string | undefined;
+  /** Without a recipe, by that of the job. */
+  readonly takeTank: (tank: string, recipe?: string) => string | undefined;
+  readonly takeNewTank: (tank: Tank, terms: NewTankTerms) => string | undefined;
+}
+
+export interface NewTankTerms {
+  readonly priceCoins?: number | undefined;
+  readonly recipe?: string | undefined;
 }

@@ -6,6 +6,7 @@ import { single } from '#renderer/grid/selection.ts';
 import type { BenchActs } from './bench-acts.ts';
 import { benchLayout } from './bench-layout.ts';
 import type { BenchMetrics } from './bench-metrics.ts';
+import { benchMenu, sizeMenu } from './bench-menus.ts';
 import { benchModel, isBox, isOpenBox, namesKey, type BenchModel } from './bench-model.ts';
 import { followRoom } from './follow-room.ts';
 import { benchPaint, type Shown } from './paint-cell.ts';
@@ -92,8 +93,7 @@ function gridActs(
 ): GridActs {
   let before: CellKey | undefined;
   return {
-    enter: (text) => acts.write([text]),
-    write: (texts) => writeAll(acts, model(), texts),
+    write: (texts, by) => (by === 'typed' ? acts.write(texts) : writeAll(acts, model(), texts)),
     clear: (cells) => clearAll(acts, model(), cells),
     refuse: acts.refuse,
     chosen: ({ tip }, index) => {
@@ -103,6 +103,8 @@ function gridActs(
       before = key;
       acts.choose(key && isBox(model(), key) ? key : undefined);
     },
+    menu: (at) => benchMenu(model(), acts, at),
+    columnMenu: (column) => sizeMenu(model().view, acts, column),
     openRow: (key, all) => {
       const row = model().rowOf(key);
       if (row?.kind !== 'section') return false;
@@ -114,15 +116,16 @@ function gridActs(
 }
 
 /** Writes all writable cells as one change. Names the others; skips cells that stay the same. */
-function writeAll(acts: BenchActs, model: BenchModel, texts: readonly CellText[]): void {
+function writeAll(acts: BenchActs, model: BenchModel, texts: readonly CellText[]): string | undefined {
   const boxes = texts.filter((text) => isBox(model, text));
   const open = boxes.filter((text) => isOpenBox(model, text));
-  const closed = boxes.length - open.length;
-  const why = model.view.columns.some(({ issued }) => issued) ? 'issued' : 'worked from the survey';
-  if (closed > 0) acts.refuse(`${closed === 1 ? '1 box is' : `${closed} boxes are`} ${why} and cannot be written in.`);
+  const closed = boxes.filter((text) => !open.includes(text));
+  const [first] = closed;
+  const why = (first && model.view.boxOf(first.row, first.column)?.closedBy?.is) ?? 'issued';
+  if (first)
+    acts.refuse(`${closed.length === 1 ? '1 box is' : `${closed.length} boxes are`} ${why} and cannot be written in.`);
   const changes = open.filter((text) => model.copied(text) !== text.text);
-  const refused = changes.length === 0 ? undefined : acts.write(changes);
-  if (refused !== undefined) acts.refuse(refused);
+  return changes.length === 0 ? undefined : acts.write(changes);
 }
 
 function clearAll(acts: BenchActs, model: BenchModel, cells: readonly CellKey[]): void {

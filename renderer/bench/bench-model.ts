@@ -30,11 +30,12 @@ export function benchModel(view: BenchView, helpFor: (place: BoxPlace) => RuleHe
       if (row.kind === 'foot') return { kind: 'foot', box: view.footOf(row.id, column) };
       return { kind: 'box', box: view.boxOf(row.id, column) };
     },
+    rowName: (key) => nameOf(byKey.get(key)),
     copied: (at) => copiedAt(model, at),
     entryAt: (at) => {
       const box = isBox(model, at) ? view.boxOf(at.row, at.column) : undefined;
       if (!box) return undefined;
-      if (box.ofPlace) return { closed: 'This follows from the survey of the job and the animals of the size.' };
+      if (box.closedBy) return { closed: box.closedBy.why };
       if (box.closed) return { closed: 'This quote is issued and stays as it is. Make a revision to change it.' };
       return { text: box.entry, label: box.spoken, help: helpFor(at) };
     },
@@ -59,6 +60,13 @@ function copiedAt({ view, rowOf }: BenchModel, { row: key, column }: CellKey): s
   // An open section shows no headline: its lines show the figure.
   if (row.kind === 'section' && row.open) return '';
   return view.boxOf(row.id, column)?.copied ?? '';
+}
+
+/** `Litter depth, mm`; a section's title alone. */
+function nameOf(row: BenchRow | undefined): string {
+  if (!row) return '';
+  if (row.kind === 'section') return row.title;
+  return row.unit === '' ? row.label : `${row.label}, ${row.unit}`;
 }
 
 /** A key that is unique among all rows: a section, a line and a sum may share a name. */

@@ -6,6 +6,7 @@ import { Sign } from '#renderer/frame/sign.tsx';
 import { Menu } from '#renderer/kit/menu.tsx';
 import type { BenchActs } from './bench-acts.ts';
 import type { BenchMetrics } from './bench-metrics.ts';
+import { sizeActs } from './bench-menus.ts';
 import { SizeName } from './size-name.tsx';
 import type { BenchView, HeadView } from './view-model.ts';
 import css from './head-card.module.css';
@@ -34,11 +35,12 @@ export function HeadCard({ state, column }: { readonly state: HeadState; readonl
     <div class={at.value ? `${css['card']} ${css['at']}` : css['card']} data-card>
       <div class={css['name']}>
         <b title={head.label}>{head.label}</b>
+        {head.ownRecipe !== '' && <span title="Built by this recipe">{head.ownRecipe}</span>}
         <span class={css['size']} title={head.size}>
           {head.label.length > 3 ? sizeInShort(head.size) : head.size}
         </span>
       </div>
-      <Picks head={head} acts={state.acts} />
+      <Picks head={head} state={state} />
       <SectionDrawing figures={head.section} scale={state.metrics.value.scale} of={head.label} />
     </div>
   );
@@ -54,7 +56,8 @@ function sameHead(a: HeadView | undefined, b: HeadView | undefined): boolean {
   return a === b || JSON.stringify(a) === JSON.stringify(b);
 }
 
-function Picks({ head, acts }: { readonly head: HeadView; readonly acts: BenchActs }) {
+function Picks({ head, state }: { readonly head: HeadView; readonly state: HeadState }) {
+  const { acts } = state;
   return (
     <div class={css['picks']}>
       <span class={`${css['well']} ${css['kit']}`}>
@@ -73,10 +76,31 @@ function Picks({ head, acts }: { readonly head: HeadView; readonly acts: BenchAc
         <Sign name="fold" />
       </span>
       <div class={css['countRow']}>
-        {!head.issued && <SizeActs head={head} acts={acts} />}
+        {!head.issued && <SizeActs head={head} state={state} />}
         <CountField head={head} acts={acts} />
       </div>
     </div>
+  );
+}
+
+/** The recipe of a size, from the size's menu. */
+function SizeRecipe({ head, acts }: { readonly head: HeadView; readonly acts: BenchActs }) {
+  return (
+    <label class={css['sizeName']}>
+      Recipe{' '}
+      <select
+        class={css['well']}
+        aria-label={`Recipe of ${head.label}`}
+        value={head.recipe}
+        onChange={(event) => acts.setRecipe(head.key, event.currentTarget.value)}
+      >
+        {head.recipes.map(({ value, label }) => (
+          <option key={value} value={value}>
+            {label}
+          </option>
+        ))}
+      </select>
+    </label>
   );
 }
 
@@ -107,18 +131,11 @@ function settleCount(field: HTMLInputElement, head: HeadView, acts: BenchActs): 
   }
 }
 
-function SizeActs({ head, acts }: { readonly head: HeadView; readonly acts: BenchActs }) {
-  const { key, label } = head;
+function SizeActs({ head, state: { heads, acts } }: { readonly head: HeadView; readonly state: HeadState }) {
   return (
-    <Menu
-      label={`Acts for ${label}`}
-      acts={[
-        { says: `Take ${label} again, by the house`, run: () => acts.takeAgain(key) },
-        { says: `Copy ${label} with its local values`, run: () => acts.copySize(key) },
-        { says: `Remove ${label} from the job`, run: () => acts.putAway(key) },
-      ]}
-    >
+    <Menu label={`Acts for ${head.label}`} acts={sizeActs(heads.value, head, acts)}>
       <SizeName head={head} acts={acts} />
+      <SizeRecipe head={head} acts={acts} />
     </Menu>
   );
 }

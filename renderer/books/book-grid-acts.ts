@@ -1,6 +1,8 @@
 import type { GridActs } from '#renderer/grid/grid-controller.ts';
+import type { MenuPart } from '#renderer/kit/menu-list.tsx';
+import { actNames } from '#shared-calc/words/act-names.ts';
 import type { CellKey, CellText } from '#renderer/grid/grid-model.ts';
-import { rectOf } from '#renderer/grid/selection.ts';
+import { rangesOf } from '#renderer/grid/selection.ts';
 import type { BookModel } from './book-model.ts';
 import type { BookRow } from './book-table.ts';
 
@@ -13,6 +15,8 @@ export interface BookGridActs {
   readonly choose: (rows: readonly string[]) => void;
   readonly add: () => void;
   readonly remove: () => void;
+  /** The acts of the selected rows. */
+  readonly rowActs: () => readonly MenuPart[];
 }
 
 /** The grid's acts on the fields of a book. */
@@ -21,21 +25,31 @@ export function bookGridActs<Row extends BookRow>(acts: BookGridActs, model: () 
   /** Skips texts that stay the same. */
   const write = (texts: readonly CellText[]) => {
     const changed = texts.filter((text) => model().copied(text) !== text.text);
-    const refused = changed.length === 0 ? undefined : acts.write(changed);
+    return changed.length === 0 ? undefined : acts.write(changed);
+  };
+  const clear = (cells: readonly CellKey[]) => {
+    const refused = write(cells.filter(isWritten).map((cell) => ({ ...cell, text: '' })));
     if (refused !== undefined) acts.refuse(refused);
   };
   return {
-    enter: (text) => acts.write([text]),
-    // Filling skips a field that cannot be edited; pasting over it is refused.
-    write: (texts, by) => write(by === 'fill' ? texts.filter(isWritten) : texts),
-    clear: (cells) => write(cells.filter(isWritten).map((cell) => ({ ...cell, text: '' }))),
+    write: (texts, by) => {
+      if (by === 'typed') return acts.write(texts);
+      // Pasting over a field that cannot be edited is refused, by its name; otherwise it is left as it is.
+      return write(by === 'paste' ? texts : texts.filter(isWritten));
+    },
+    clear,
     refuse: acts.refuse,
+    menu: (at) => {
+      const box = model().boxAt(at);
+      const empty = { says: actNames.empty, keys: 'Delete', run: () => clear([at]) };
+      const own = box?.column.write ? [empty, ...acts.rowActs()] : acts.rowActs();
+      return { label: model().shownAt(at).spoken, acts: own };
+    },
     chosen: (selection) => {
       const { rows } = model();
-      const { top, bottom } = rectOf(selection);
       const tip = rows[selection.tip.row]?.key;
-      const others = rows.slice(top, bottom + 1).flatMap(({ key }) => (key === tip ? [] : [key]));
-      acts.choose(tip === undefined ? [] : [tip, ...others]);
+      const chosen = rangesOf(selection).flatMap(({ top, bottom }) => rows.slice(top, bottom + 1));
+      acts.choose(tip === undefined ? [] : [...new Set([tip, ...chosen.map(({ key }) => key)])]);
     },
     add: acts.add,
     remove: acts.remove,

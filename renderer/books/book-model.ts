@@ -28,6 +28,7 @@ export function bookModel<Row extends BookRow>(table: BookTable<Row>, context: B
     stops: [],
     columns: columns.map(({ key, title, unit }) => ({ key, title: unit === '' ? title : `${title}, ${unit}` })),
     shownAt: (at) => paintedField(boxAt(at)),
+    rowName: (row) => row,
     copied: (at) => {
       const box = boxAt(at);
       return box ? box.column.entry(box.row) : '';

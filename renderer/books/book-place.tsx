@@ -5,6 +5,7 @@ import { useLayoutEffect, useRef } from 'preact/hooks';
 import type { PlaceAct } from '#renderer/frame/frame-view.ts';
 import type { PlaceView } from '#renderer/frame/page-view.ts';
 import type { Route } from '#renderer/frame/place-route.ts';
+import type { MenuPart } from '#renderer/kit/menu-list.tsx';
 import { EmptyNote } from '#renderer/kit/empty-note.tsx';
 import { styleNonce } from '#renderer/look/style-nonce.ts';
 import { contextNow, type BookContext, type BookApi } from './book-api.ts';
@@ -37,7 +38,7 @@ export function bookPlace<Row extends BookRow>(parts: BookPlaceParts<Row>): (rou
   const { api, table, aside = '', whenEmpty = `There is no ${table.one} here yet.` } = parts;
   const chosen = signal<readonly string[]>([]);
   const grid: { current: BookGrid<Row> | undefined } = { current: undefined };
-  const acts = gridActs(parts, grid, chosen);
+  const acts: BookGridActs = { ...gridActs(parts, grid, chosen), rowActs: () => rowActs(parts, grid, chosen, acts) };
   return ({ rest }) => {
     const context = contextNow(api);
     const rows = table.rows(context);
@@ -81,7 +82,7 @@ function gridActs<Row extends BookRow>(
   { api, table }: BookPlaceParts<Row>,
   grid: Grid<Row>,
   chosen: { value: readonly string[] },
-): BookGridActs {
+): Omit<BookGridActs, 'rowActs'> {
   const now = () => api.derived.peek();
   return {
     write: (texts) => {
@@ -107,6 +108,25 @@ function gridActs<Row extends BookRow>(
       else if (done) takeOut(api, done.value);
     },
   };
+}
+
+/** The acts of the selected rows, as the view's buttons have them. */
+function rowActs<Row extends BookRow>(
+  parts: BookPlaceParts<Row>,
+  grid: Grid<Row>,
+  chosen: { readonly value: readonly string[] },
+  acts: Pick<BookGridActs, 'add' | 'remove'>,
+): readonly MenuPart[] {
+  const { table, api } = parts;
+  const [first, ...others] = chosen.value;
+  const row = table.rows(api.derived.peek()).find(({ id }) => id === first);
+  if (!row) return [];
+  const many = others.length === 0 ? row.id : `${others.length + 1} ${table.one}s`;
+  return [
+    ...(table.copy ? [{ says: `Copy ${row.id} as a new ${table.one}`, run: () => copyRow(parts, grid, row) }] : []),
+    ...(table.add ? [{ says: `Add a ${table.one}`, keys: 'Insert', run: acts.add }] : []),
+    ...(table.remove ? [{ says: `Remove ${many}`, keys: 'Ctrl Delete', run: acts.remove }] : []),
+  ];
 }
 
 function copyRow<Row extends BookRow>(

@@ -12,7 +12,10 @@ import { OpenPart } from './open-part.tsx';
 import css from './files.module.css';
 
 /** What acts on the file need of the store. */
-export type FileApi = Pick<BookStore, 'records' | 'derived' | 'info' | 'doAct' | 'say' | 'refuse' | 'call' | 'restore'>;
+export type FileApi = Pick<
+  BookStore,
+  'records' | 'derived' | 'info' | 'doAct' | 'say' | 'refuse' | 'call' | 'restore' | 'desktop'
+>;
 
 export type FileDialogName = 'open' | 'new' | 'copy' | 'backups';
 
@@ -33,7 +36,12 @@ const titles: Readonly<Record<FileDialogName, string>> = {
 /** Opens, creates, copies and restores books, each in its dialog. */
 export function fileDialogs(api: FilePart['api']): FileDialogs {
   const now = signal<FileDialogName | undefined>(undefined);
-  const open = (name: FileDialogName) => (now.value = name);
+  const open = (name: FileDialogName) => {
+    // The shell has its own dialogs for what is chosen among the machine's files.
+    if (api.desktop && name === 'open') void api.desktop.open();
+    else if (api.desktop && name === 'copy') void api.desktop.saveCopy();
+    else now.value = name;
+  };
   return {
     open,
     acts: [

@@ -21,13 +21,19 @@ const kinds: readonly { readonly value: string; readonly label: string; readonly
 
 /** A new book and what it begins with. */
 export function NewPart({ api, done }: FilePart) {
-  const [path, setPath] = useState('');
+  const [name, setName] = useState('');
+  const { desktop } = api;
   const [kind, setKind] = useState<string>('house');
   const [wrong, setWrong] = useState<string>();
   const make = async () => {
     const guesses = kind === GUESSES;
     const start = offeredBeginnings.find((each) => each.start === kind)?.start ?? 'house';
-    const made = await api.call('file.new', { path, start, ...(guesses && { guesses }) });
+    const begun = { start, ...(guesses && { guesses }) };
+    if (desktop) {
+      done();
+      return desktop.make(begun);
+    }
+    const made = await api.call('file.new', { name, ...begun });
     if (!made.ok) return setWrong(made.fault.says);
     api.say(`${made.value.name} is open.`);
     done();
@@ -41,15 +47,17 @@ export function NewPart({ api, done }: FilePart) {
         choose={setKind}
         hint={kinds.find(({ value }) => value === kind)?.holds ?? ''}
       />
-      <TextField
-        label="File, with its whole folder"
-        text={path}
-        typing={setPath}
-        enter={() => void make()}
-        wrong={wrong}
-        hint="The ending .loamwright is put on"
-      />
-      <DialogFoot done={done} act="Make it" may={path.trim() !== ''} run={() => void make()} />
+      {!desktop && (
+        <TextField
+          label="Name of the book"
+          text={name}
+          typing={setName}
+          enter={() => void make()}
+          wrong={wrong}
+          hint="It is made in the program’s own folder"
+        />
+      )}
+      <DialogFoot done={done} act="Make it" may={desktop !== undefined || name.trim() !== ''} run={() => void make()} />
     </>
   );
 }

@@ -8,9 +8,14 @@ import css from './files.module.css';
 import { ScrollPage } from '#renderer/kit/scroll-page.tsx';
 
 /** Shown when no book can be read: why, and the ways out. After a book opens, the page is reloaded. */
-export function noBookPlace(bridge: Pick<Bridge, 'call'>, says: string, page: Window = window): () => PlaceView {
+export function noBookPlace(
+  bridge: Pick<Bridge, 'call' | 'desktop'>,
+  says: string,
+  page: Window = window,
+): () => PlaceView {
   const files = fileDialogs({
     call: bridge.call,
+    desktop: bridge.desktop,
     say: () => page.location.reload(),
     restore: () => Promise.resolve(failed('No book is open that a backup could be brought back to.')),
   });

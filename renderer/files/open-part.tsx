@@ -1,50 +1,50 @@
 import { useEffect, useState } from 'preact/hooks';
-import { TextField } from '#renderer/kit/field.tsx';
 import { Button } from '#renderer/kit/button.tsx';
+import { Fault, Hint } from '#renderer/kit/note.tsx';
+import { Muted } from '#renderer/kit/muted.tsx';
+import type { Output } from '#shared-calc/contract/channels.ts';
 import type { FilePart } from './file-part.ts';
 import { DialogFoot } from './dialog-foot.tsx';
+import { pickBook, sendBook } from './send-book.ts';
 import css from './files.module.css';
 
-/** Recent books, or another by its path. */
+/** The books of the program's folder and those opened before, or a file that is sent. */
 export function OpenPart({ api, done }: FilePart) {
-  const [paths, setPaths] = useState<readonly string[]>([]);
-  const [path, setPath] = useState('');
+  const [books, setBooks] = useState<Output<'file.recent'>['books']>([]);
   const [wrong, setWrong] = useState<string>();
   useEffect(() => {
-    void api.call('file.recent', {}).then((recent) => recent.ok && setPaths(recent.value.paths));
+    void api.call('file.recent', {}).then((told) => told.ok && setBooks(told.value.books));
   }, []);
-  const open = async (wanted: string) => {
-    const opened = await api.call('file.open', { path: wanted });
+  const open = async (book: string) => {
+    const opened = await api.call('file.open', { book });
     if (!opened.ok) return setWrong(opened.fault.says);
     api.say(`${opened.value.name} is open.`);
     done();
   };
+  const send = async (file: File) => {
+    const sent = await sendBook(file);
+    if (!sent.ok) return setWrong(sent.fault);
+    api.say(`${sent.value} is open. The file that you chose stays as it is.`);
+    done();
+  };
   return (
     <>
-      {paths.length > 0 && (
-        <>
-          <h3>Opened before</h3>
-          <ul class={css['recent']}>
-            {paths.map((each) => (
-              <li key={each}>
-                <Button look="plain" onClick={() => void open(each)}>
-                  {each}
-                </Button>
-              </li>
-            ))}
-          </ul>
-        </>
-      )}
-      <h3>Another</h3>
-      <TextField
-        label="File, with its whole folder"
-        text={path}
-        typing={setPath}
-        enter={() => void open(path)}
-        wrong={wrong}
-        hint="A book ends in .loamwright"
-      />
-      <DialogFoot done={done} act="Open it" may={path.trim() !== ''} run={() => void open(path)} />
+      <ul class={css['recent']} aria-label="Books">
+        {books.map(({ id, name, folder, open: isOpen }) => (
+          <li key={id}>
+            <Button look="plain" onClick={() => void open(id)}>
+              {name}
+            </Button>{' '}
+            <Muted>
+              {isOpen ? 'open now, ' : ''}
+              {folder}
+            </Muted>
+          </li>
+        ))}
+      </ul>
+      <Hint>A file from elsewhere is copied into the program’s folder and opened there.</Hint>
+      {wrong !== undefined && <Fault role="alert">{wrong}</Fault>}
+      <DialogFoot done={done} act="Choose a file" may run={() => pickBook(document, (file) => void send(file))} />
     </>
   );
 }

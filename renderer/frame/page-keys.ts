@@ -14,7 +14,7 @@ export interface PagePress {
 /** `undefined` leaves the key to the focused element. */
 export function pageAct(press: PagePress): PageAct | undefined {
   if (press.altKey) return undefined;
-  if (press.ctrlKey || press.metaKey) return press.inField ? undefined : stepping(press);
+  if (press.ctrlKey || press.metaKey) return withCtrl(press);
   if (press.key === '/') return press.inField ? undefined : 'find';
   return numbered(press);
 }
@@ -24,6 +24,11 @@ function numbered({ key, shiftKey }: PagePress): PageAct | undefined {
   if (key === 'F6') return shiftKey ? 'part before' : 'next part';
   if (key === 'F8') return shiftKey ? 'flag before' : 'next flag';
   return undefined;
+}
+
+function withCtrl(press: PagePress): PageAct | undefined {
+  if (press.key.toLowerCase() === 'f' && !press.shiftKey) return 'find';
+  return press.inField ? undefined : stepping(press);
 }
 
 function stepping({ key, shiftKey }: PagePress): PageAct | undefined {

@@ -1,6 +1,7 @@
 import type { Onward } from '#renderer/writing/rule-keys.ts';
-import { readTabText, writeTabText } from '#shared-calc/read/tab-text.ts';
+import { below, openContextMenu, type MenuPoint } from '#renderer/kit/context-menu.tsx';
 import { cellEditor, type CellEditor } from './cell-editor.tsx';
+import { clipOf, type Clip } from './clip.ts';
 import {
   columnId,
   gridIndex,
@@ -10,11 +11,13 @@ import {
   type GridIndex,
   type GridModel,
 } from './grid-model.ts';
+import { canFill, cellsMenu, type GridMenu } from './grid-menu.ts';
 import { gridTable, type GridLayout, type GridTable } from './grid-table.ts';
 import { listenOnGrid, type GridReach, type RowActs } from './listen-on-grid.ts';
+import { chosenOf, markCell, markHead } from './mark-cells.ts';
 import { liveCells, type CellPaint, type LiveCells } from './live-cells.ts';
 import { cellMark } from './mouse-selection.ts';
-import { cellsIn, fillPlan, pastePlan, type PlannedText } from './paste-plan.ts';
+import { cellsOfRanges, fillPlan, pastePlan, sayLeft, type PlannedText } from './paste-plan.ts';
 import {
   single,
   stepped,
@@ -23,20 +26,23 @@ import {
   type Cell,
   type Rect,
   type Selection,
-  type Side,
-  edgesOf,
   isSingle,
   rangesOf,
 } from './selection.ts';
 
+/** `typed`: into one cell. `typed over`: into every cell of a range. */
+export type WrittenBy = 'typed' | 'typed over' | 'paste' | 'fill';
+
 /** What a grid asks of its owner. */
 export interface GridActs extends RowActs {
-  /** Receives the editor's text; returns a sentence if it is refused. */
-  readonly enter: (text: CellText) => string | undefined;
-  /** Pasted or filled texts, as one edit. */
-  readonly write: (texts: readonly CellText[], by: 'paste' | 'fill') => void;
+  /** Typed, pasted or filled texts, as one edit; returns a sentence if it is refused, and then nothing is written. */
+  readonly write: (texts: readonly CellText[], by: WrittenBy) => string | undefined;
   readonly clear: (cells: readonly CellKey[]) => void;
   readonly refuse: (sentence: string) => void;
+  /** The acts of a cell's own thing, beside those of every grid. */
+  readonly menu: (at: CellKey) => GridMenu;
+  /** The acts of a column, by its key. */
+  readonly columnMenu?: (column: string) => GridMenu | undefined;
   /** The selection has changed, or the selected position shows other cells. */
   readonly chosen: (selection: Selection, index: GridIndex) => void;
 }
@@ -93,11 +99,23 @@ export function gridController<Shown>(parts: GridParts<Shown>): GridController<S
     selection: () => state.selection,
     take,
     bring: (cell) => select(state, single(cell), table.bring),
-    open: (cell, typed) => openCell(state, editor, { cell, typed, goOn: (next) => take(single(next)) }),
-    copied: (rect) => writeTabText(rowsOf(rect).map((row) => row.map((cell) => copiedAt(state, cell)))),
-    paste: (rect, text) => acts.write(keyed(state, pastePlan(readTabText(text), rect, state.index.extent)), 'paste'),
-    fill: (rect, to) => fill(state, rect, to),
-    clear: (rect) => acts.clear(cellsIn(rect).flatMap((cell) => state.index.keyOf(cell) ?? [])),
+    open: (cell, typed) => openCell(state, editor, { cell, typed, goOn: take }),
+    copied: (ranges, withNames) => copied(state, ranges, withNames),
+    paste: (ranges, block) => paste(state, ranges, block),
+    fill: (ranges, to) => fill(state, ranges, to),
+    clear: (ranges) => acts.clear(cellsOfRanges(ranges).flatMap((cell) => state.index.keyOf(cell) ?? [])),
+    copy: (withNames) => {
+      const clip = state.selection && copied(state, rangesOf(state.selection), withNames);
+      if (clip) void putOnClipboard(clip, acts.refuse);
+    },
+    menu: (at) => openMenu(state, controller, at),
+    columnMenu: (id, at) => {
+      const column = state.model.columns.find(({ key }, index) => columnId(index, key) === id);
+      const menu = column && acts.columnMenu?.(column.key);
+      if (!menu || menu.acts.length === 0) return false;
+      openContextMenu({ ...menu, at, back: () => backToTip(state) });
+      return true;
+    },
     show: (model, painted) => show(state, { model, painted, take }),
     remark: () => mark(state),
     destroy: () => {
@@ -108,6 +126,33 @@ export function gridController<Shown>(parts: GridParts<Shown>): GridController<S
   };
   const stop = listenOnGrid(host, controller);
   return controller;
+}
+
+/** Opens the acts of the selected cells. */
+function openMenu<Shown>(state: State<Shown>, controller: GridController<Shown>, at?: MenuPoint): boolean {
+  const { selection, index, model, table, parts } = state;
+  const key = selection && index.keyOf(selection.tip);
+  if (!key) return false;
+  const ranges = rangesOf(selection);
+  const entry = model.entryAt(key);
+  const can = canFill(ranges, parts.fills === 'right');
+  const menu = cellsMenu({
+    own: parts.acts.menu(key),
+    write: entry && !('closed' in entry) ? () => controller.open(selection.tip) : undefined,
+    copy: controller.copy,
+    same: {
+      ...(can.right && { right: () => void controller.fill(ranges, 'right') }),
+      ...(can.below && { below: () => void controller.fill(ranges, 'down') }),
+    },
+  });
+  const element = table.elementOf(selection.tip);
+  const point = at ?? (element ? below(element) : { x: 0, y: 0 });
+  openContextMenu({ ...menu, at: point, back: () => backToTip(state) });
+  return true;
+}
+
+function backToTip<Shown>({ selection, table }: State<Shown>): void {
+  if (selection) table.focus(selection.tip);
 }
 
 function openState<Shown>(parts: GridParts<Shown>): State<Shown> {
@@ -149,13 +194,6 @@ function mark<Shown>({ cells, index, selection, parts }: GridState<Shown>): void
   markHead(parts.host, index, selection);
 }
 
-/** Marks the heading of the column that holds the selected cell. */
-function markHead(host: HTMLElement, { keyOf }: GridIndex, selection: Selection | undefined): void {
-  const at = selection && columnId(selection.tip.column, keyOf(selection.tip)?.column ?? '');
-  for (const head of host.querySelectorAll('.ag-header-cell'))
-    head.toggleAttribute('data-at', head.getAttribute('col-id') === at);
-}
-
 interface Showing<Shown> {
   readonly model: GridModel<Shown>;
   readonly painted: ((moved: boolean) => void) | undefined;
@@ -179,12 +217,12 @@ function show<Shown>(state: State<Shown>, { model, painted, take }: Showing<Show
 interface Opened {
   readonly cell: Cell;
   readonly typed: string | undefined;
-  readonly goOn: (next: Cell) => void;
+  readonly goOn: (next: Selection) => void;
 }
 
-/** Opens the editor over a cell, or shows why the cell cannot be edited. */
-function openCell<Shown>({ model, index, table, parts }: State<Shown>, editor: CellEditor, painted: Opened): void {
-  const { cell, typed, goOn } = painted;
+/** Opens the editor over a cell, or shows why the cell cannot be edited. Over a range, its text goes into all cells. */
+function openCell<Shown>(state: State<Shown>, editor: CellEditor, { cell, typed, goOn }: Opened): void {
+  const { model, index, table, parts } = state;
   const key = index.keyOf(cell);
   const entry = key && model.entryAt(key);
   if (!entry) return;
@@ -192,20 +230,38 @@ function openCell<Shown>({ model, index, table, parts }: State<Shown>, editor: C
     parts.acts.refuse(entry.closed);
     return;
   }
-  let next = cell;
+  const over = rangeAround(state.selection, cell);
+  const cells = over ? cellsOfRanges(rangesOf(over)) : [cell];
+  const write = (text: string) => {
+    if (text === entry.text && (!over || typed === undefined)) return undefined;
+    const texts = cells.flatMap((each) => textFor(index, each, text));
+    return parts.acts.write(texts, over ? 'typed over' : 'typed');
+  };
+  let next = over ?? single(cell);
   editor.open({
     cell: () => table.elementOf(cell),
     entry: entry.text,
     ...(typed === undefined ? {} : { typed }),
-    label: entry.label,
+    label: over ? `${entry.label}, and ${cells.length - 1} more` : entry.label,
     help: entry.help,
     settle: (text, onward) => {
-      const refused = text === entry.text ? undefined : parts.acts.enter({ ...key, text });
-      if (refused === undefined) next = cellAfter(index, cell, onward);
+      const refused = write(text);
+      if (refused === undefined && !over) next = single(cellAfter(index, cell, onward));
       return refused;
     },
     closed: () => goOn(next),
   });
+}
+
+/** The selection, if the cell is the tip of several selected ones. */
+function rangeAround(selection: Selection | undefined, { row, column }: Cell): Selection | undefined {
+  if (!selection || isSingle(selection)) return undefined;
+  return selection.tip.row === row && selection.tip.column === column ? selection : undefined;
+}
+
+function textFor({ keyOf }: GridIndex, cell: Cell, text: string): readonly CellText[] {
+  const key = keyOf(cell);
+  return key ? [{ ...key, text }] : [];
 }
 
 function cellAfter({ extent }: GridIndex, cell: Cell, onward: Onward): Cell {
@@ -214,12 +270,47 @@ function cellAfter({ extent }: GridIndex, cell: Cell, onward: Onward): Cell {
   return tabbed(extent, cell, onward === 'left') ?? cell;
 }
 
-function fill<Shown>(state: State<Shown>, rect: Rect, to: 'right' | 'down'): boolean {
+function fill<Shown>(state: State<Shown>, ranges: readonly Rect[], to: 'right' | 'down'): boolean {
   const { fills, acts } = state.parts;
   if (to === 'down' && fills === 'right') return false;
   const textOf = (cell: Cell) => copiedAt(state, cell);
-  acts.write(keyed(state, fillPlan(rect, { to, fromBeside: fills === 'right', textOf })), 'fill');
+  const plan = ranges.flatMap((rect) => fillPlan(rect, { to, fromBeside: fills === 'right', textOf }));
+  sayIfAny(acts, [acts.write(keyed(state, plan), 'fill')]);
   return true;
+}
+
+/** One text goes into every range; a block goes into the last one, from its first cell. */
+function paste<Shown>(state: State<Shown>, ranges: readonly Rect[], block: readonly (readonly string[])[]): void {
+  const { acts } = state.parts;
+  const isOne = block.length === 1 && block[0]?.length === 1;
+  const plans = (isOne ? ranges : ranges.slice(-1)).map((rect) => pastePlan(block, rect, state.index.extent));
+  const texts = keyed(
+    state,
+    plans.flatMap((plan) => plan.texts),
+  );
+  const left = plans.at(-1)?.left;
+  sayIfAny(acts, [acts.write(texts, 'paste'), left && sayLeft(left)]);
+}
+
+function copied<Shown>(
+  { model, index, parts }: State<Shown>,
+  ranges: readonly Rect[],
+  withNames: boolean,
+): Clip | undefined {
+  const clip = clipOf({ model, index, ranges, withNames });
+  if (!clip) parts.acts.refuse('Ranges are copied together where they have the same rows or the same columns.');
+  return clip;
+}
+
+async function putOnClipboard({ text, html }: Clip, refuse: (sentence: string) => void): Promise<void> {
+  const as = (type: string, words: string) => new Blob([words], { type });
+  const item = new ClipboardItem({ 'text/plain': as('text/plain', text), 'text/html': as('text/html', html) });
+  await navigator.clipboard.write([item]).catch(() => refuse('The browser does not let this page copy.'));
+}
+
+function sayIfAny({ refuse }: GridActs, says: readonly (string | undefined)[]): void {
+  const words = says.filter((each) => each !== undefined).join(' ');
+  if (words !== '') refuse(words);
 }
 
 function copiedAt<Shown>({ model, index }: State<Shown>, cell: Cell): string {
@@ -232,45 +323,4 @@ function keyed<Shown>({ index }: State<Shown>, plan: readonly PlannedText[]): re
     const key = index.keyOf(cell);
     return key ? [{ ...key, text }] : [];
   });
-}
-
-function rowsOf(rect: Rect): readonly (readonly Cell[])[] {
-  return cellsIn({ ...rect, right: rect.left }).map(({ row }) => cellsIn({ ...rect, top: row, bottom: row }));
-}
-
-/** Marks one drawn cell: in the selection, on the selected row, the selected cell. */
-function markCell(element: HTMLElement, cell: Cell | undefined, chosen: Chosen | undefined): void {
-  const { edges, inRange, onRow, isTip } = cell && chosen ? marksOf(cell, chosen) : unmarked;
-  if (inRange) element.dataset['inRange'] = edges?.join(' ');
-  else delete element.dataset['inRange'];
-  element.toggleAttribute('data-chosen', isTip);
-  element.toggleAttribute('data-here', onRow);
-  const selected = String(edges !== undefined);
-  if (element.ariaSelected !== selected) element.ariaSelected = selected;
-}
-
-interface CellMarks {
-  readonly edges: readonly Side[] | undefined;
-  readonly inRange: boolean;
-  readonly onRow: boolean;
-  readonly isTip: boolean;
-}
-
-const unmarked: CellMarks = { edges: undefined, inRange: false, onRow: false, isTip: false };
-
-function marksOf(cell: Cell, { tip, ranges, many }: Chosen): CellMarks {
-  const edges = edgesOf(ranges, cell);
-  const onRow = cell.row === tip.row;
-  return { edges, inRange: many && edges !== undefined, onRow, isTip: onRow && cell.column === tip.column };
-}
-
-/** A selection as its cells are marked. */
-interface Chosen {
-  readonly tip: Cell;
-  readonly ranges: readonly Rect[];
-  readonly many: boolean;
-}
-
-function chosenOf(selection: Selection | undefined): Chosen | undefined {
-  return selection && { tip: selection.tip, ranges: rangesOf(selection), many: !isSingle(selection) };
 }

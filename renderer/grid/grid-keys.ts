@@ -8,10 +8,13 @@ export type KeyAct =
   /** `typed` replaces the cell's text; without it the cell opens with its text. */
   | { readonly act: 'write'; readonly typed?: string }
   | { readonly act: 'open'; readonly all: boolean }
-  | { readonly act: 'clear' | 'fill right' | 'fill down' | 'add' | 'remove' | 'all' | 'back to one' };
+  | { readonly act: 'clear' | 'same right' | 'same below' | 'add' | 'remove' | 'copy with names' | 'menu' }
+  | { readonly act: 'all' | 'whole rows' | 'whole columns' | 'back to one' };
 
 export interface KeyPress {
   readonly key: string;
+  /** The key by its place: `KeyC`. */
+  readonly code: string;
   readonly ctrlKey: boolean;
   readonly metaKey: boolean;
   readonly altKey: boolean;
@@ -31,10 +34,24 @@ const pageKeys = new Set(['/', '?']);
 
 /** The action of a key press while no cell is open; `undefined` leaves the key to the page and the grid. */
 export function keyAct(press: KeyPress): KeyAct | undefined {
-  if (press.isComposing || press.altKey) return undefined;
+  if (press.isComposing) return undefined;
+  if (press.altKey) return withAlt(press);
   const strong = press.ctrlKey || press.metaKey;
   return moving(press, strong) ?? (strong ? withCtrl(press) : plain(press));
 }
+
+/** Alt with Shift: keys that neither browsers nor the usual desktops take. */
+function withAlt({ key, code, shiftKey, ctrlKey, metaKey }: KeyPress): KeyAct | undefined {
+  if (!shiftKey || ctrlKey || metaKey) return undefined;
+  // On a Mac the letter comes as what Option makes of it.
+  return withAltShift[code === 'KeyC' ? code : key];
+}
+
+const withAltShift: Readonly<Record<string, KeyAct>> = {
+  ArrowRight: { act: 'same right' },
+  ArrowDown: { act: 'same below' },
+  KeyC: { act: 'copy with names' },
+};
 
 function moving({ key, shiftKey }: KeyPress, strong: boolean): KeyAct | undefined {
   const to = arrows[key];
@@ -55,30 +72,31 @@ function withCtrl({ key, shiftKey }: KeyPress): KeyAct | undefined {
 
 const withCtrlAlone: Readonly<Record<string, KeyAct>> = {
   a: { act: 'all' },
-  d: { act: 'fill down' },
-  r: { act: 'fill right' },
+  ' ': { act: 'whole columns' },
   delete: { act: 'remove' },
 };
 
 function plain({ key, shiftKey }: KeyPress): KeyAct | undefined {
-  switch (key) {
-    case 'Tab':
-      return { act: 'next', back: shiftKey };
-    case 'Enter':
-      return { act: 'open', all: shiftKey };
-    case 'F2':
-      return { act: 'write' };
-    case 'Insert':
-      return shiftKey ? undefined : { act: 'add' };
-    default:
-      return plainAlone[key] ?? written(key);
-  }
+  if (key === 'Tab') return { act: 'next', back: shiftKey };
+  if (key === 'Enter') return { act: 'open', all: shiftKey };
+  return (shiftKey ? withShiftAlone : plainAlone)[key] ?? eitherWay[key] ?? written(key);
 }
 
+const withShiftAlone: Readonly<Record<string, KeyAct>> = {
+  ' ': { act: 'whole rows' },
+  F10: { act: 'menu' },
+};
+
 const plainAlone: Readonly<Record<string, KeyAct>> = {
+  Insert: { act: 'add' },
+};
+
+const eitherWay: Readonly<Record<string, KeyAct>> = {
+  F2: { act: 'write' },
   Delete: { act: 'clear' },
   Backspace: { act: 'clear' },
   Escape: { act: 'back to one' },
+  ContextMenu: { act: 'menu' },
 };
 
 function written(key: string): KeyAct | undefined {

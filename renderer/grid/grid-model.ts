@@ -32,6 +32,8 @@ export interface GridModel<Shown> {
   readonly stops: readonly number[];
   readonly columns: readonly GridColumn[];
   readonly shownAt: (at: CellKey) => Shown;
+  /** The name of a row with its unit, beside copied cells: `Litter depth, mm`. */
+  readonly rowName: (row: string) => string;
   /** The text that is copied from a cell. */
   readonly copied: (at: CellKey) => string;
   /** What the editor opens with, or why the cell is closed; `undefined` if there is nothing to edit. */
@@ -59,7 +61,7 @@ export interface GridIndex {
   readonly cellOf: (at: CellKey) => Cell | undefined;
 }
 
-export function gridIndex({ rows, columns, stops }: Omit<GridModel<unknown>, 'shownAt'>): GridIndex {
+export function gridIndex({ rows, columns, stops }: Pick<GridModel<unknown>, 'rows' | 'columns' | 'stops'>): GridIndex {
   const rowOf = new Map(rows.map(({ key }, index) => [key, index]));
   const columnOf = new Map(columns.map(({ key }, index) => [key, index]));
   return {
@@ -77,7 +79,7 @@ export function gridIndex({ rows, columns, stops }: Omit<GridModel<unknown>, 'sh
   };
 }
 
-/** The position of a selection after rows or columns have moved; `undefined` if its tip is gone. */
+/** The position of a selection after rows or columns have moved, its last range alone; `undefined` if its tip is gone. */
 export function movedSelection({ anchor, tip }: Selection, before: GridIndex, now: GridIndex): Selection | undefined {
   const moved = (cell: Cell) => {
     const key = before.keyOf(cell);

@@ -1,9 +1,23 @@
 import type { CellEditor } from './cell-editor.tsx';
+import type { MenuPoint } from '#renderer/kit/context-menu.tsx';
+import { readClip, type Clip } from './clip.ts';
 import type { GridIndex } from './grid-model.ts';
 import type { GridTable } from './grid-table.ts';
 import { keyAct, type KeyAct } from './grid-keys.ts';
-import { cellMark, mouseSelection } from './mouse-selection.ts';
-import { atEdge, rectOf, single, stepped, tabbed, type Cell, type Rect, type Selection } from './selection.ts';
+import { cellMark, headMark, mouseSelection } from './mouse-selection.ts';
+import {
+  addedTo,
+  atEdge,
+  edgesOf,
+  rangesOf,
+  single,
+  stepped,
+  tabbed,
+  whole,
+  type Cell,
+  type Rect,
+  type Selection,
+} from './selection.ts';
 
 /** What keys do with rows. */
 export interface RowActs {
@@ -25,11 +39,18 @@ export interface GridReach {
   readonly take: (selection: Selection, focus?: boolean) => void;
   /** Opens a cell for editing; `typed` replaces its text. */
   readonly open: (cell: Cell, typed?: string) => void;
-  readonly copied: (rect: Rect) => string;
-  readonly paste: (rect: Rect, text: string) => void;
+  /** `undefined` if the ranges cannot be copied as one block, which is said. */
+  readonly copied: (ranges: readonly Rect[], withNames: boolean) => Clip | undefined;
+  readonly paste: (ranges: readonly Rect[], block: readonly (readonly string[])[]) => void;
   /** Returns `false` if this grid is not filled in that direction. */
-  readonly fill: (rect: Rect, to: 'right' | 'down') => boolean;
-  readonly clear: (rect: Rect) => void;
+  readonly fill: (ranges: readonly Rect[], to: 'right' | 'down') => boolean;
+  readonly clear: (ranges: readonly Rect[]) => void;
+  /** Puts a copy on the clipboard without the browser's own copying. */
+  readonly copy: (withNames: boolean) => void;
+  /** Opens the acts of the selected cell, beside it or where the mouse is; `false` if there are none. */
+  readonly menu: (at?: MenuPoint) => boolean;
+  /** Opens the acts of a column at its head. */
+  readonly columnMenu: (column: string, at: MenuPoint) => boolean;
   /** Marks every drawn cell again, for cells that the grid has just drawn. */
   readonly remark: () => void;
 }
@@ -40,20 +61,21 @@ export function listenOnGrid(host: HTMLElement, grid: GridReach): () => void {
   const stop = new AbortController();
   const { signal } = stop;
   host.addEventListener('keydown', (event) => pressKey(event, grid), { capture: true, signal });
+  host.addEventListener('contextmenu', (event) => openMenuAt(event, grid), { signal });
   host.addEventListener('focusin', (event) => enterByRow(event, grid), { signal });
   const pointed = pointOnGrid(host, grid);
   const clipped = clipboardEvents(host, {
     copied: () => {
       const chosen = selection();
-      return chosen && grid.copied(rectOf(chosen));
+      return chosen && grid.copied(rangesOf(chosen), false);
     },
     clear: () => {
       const chosen = selection();
-      if (chosen) grid.clear(rectOf(chosen));
+      if (chosen) grid.clear(rangesOf(chosen));
     },
-    paste: (text) => {
+    paste: (block) => {
       const chosen = selection();
-      if (chosen) grid.paste(rectOf(chosen), text);
+      if (chosen) grid.paste(rangesOf(chosen), block);
     },
   });
   table.scrolled(() => {
@@ -73,13 +95,32 @@ function enterByRow({ target }: FocusEvent, { selection, take, index }: GridReac
   take(single(selection()?.tip ?? { row: 0, column: Math.min(1, index().extent.columns - 1) }));
 }
 
+/** The right button chooses the cell under it, unless it is chosen, and opens its acts; a field keeps its own menu. */
+function openMenuAt(event: MouseEvent, grid: GridReach): void {
+  if (inField(event.target)) return;
+  const at = { x: event.clientX, y: event.clientY };
+  const mark = cellMark(event.target);
+  const column = mark ? undefined : headMark(event.target);
+  const opened = mark
+    ? openCellMenu(grid, grid.table.cellOf(mark), at)
+    : column !== undefined && grid.columnMenu(column, at);
+  if (opened) event.preventDefault();
+}
+
+function openCellMenu(grid: GridReach, cell: Cell, at: MenuPoint): boolean {
+  const selection = grid.selection();
+  if (!selection || !edgesOf(rangesOf(selection), cell)) grid.take(single(cell));
+  return grid.menu(at);
+}
+
 function pointOnGrid(host: HTMLElement, { selection, take, open, table }: GridReach): () => void {
   return mouseSelection(host, {
-    press: (cell, extend) => {
-      const begun = extend ? selection() : undefined;
-      take(begun ? { anchor: begun.anchor, tip: cell } : single(cell), begun !== undefined);
+    press: (cell, how) => {
+      const begun = how === 'alone' ? undefined : selection();
+      if (!begun) take(single(cell), false);
+      else take(how === 'add' ? addedTo(begun, cell) : { ...begun, tip: cell });
     },
-    draw: (cell) => take({ anchor: selection()?.anchor ?? cell, tip: cell }),
+    draw: (cell) => take({ ...(selection() ?? single(cell)), tip: cell }),
     open: (cell) => open(cell),
     cellOf: table.cellOf,
   });
@@ -110,6 +151,10 @@ function runKey(act: KeyAct, grid: GridReach, selection: Selection): boolean {
       return walk(grid, selection, { to: tabbed(extent, tip, act.back), extend: false });
     case 'all':
       return walk(grid, { anchor: { row: 0, column: 1 }, tip }, { to: atEdge(extent, tip, 'last'), extend: true });
+    case 'whole rows':
+    case 'whole columns':
+      grid.take(whole(extent, selection, act.act === 'whole rows' ? 'rows' : 'columns'));
+      return true;
     case 'back to one':
       return walk(grid, selection, { to: tip, extend: false });
     default:
@@ -122,32 +167,43 @@ interface Walk {
   readonly extend: boolean;
 }
 
-function walk({ take }: GridReach, { anchor }: Selection, { to, extend }: Walk): boolean {
-  if (to) take(extend ? { anchor, tip: to } : single(to));
+function walk({ take }: GridReach, selection: Selection, { to, extend }: Walk): boolean {
+  if (to) take(extend ? { ...selection, tip: to } : single(to));
   return to !== undefined;
 }
 
 type Writing = Exclude<KeyAct, { readonly act: 'move' | 'edge' | 'next' }>;
 
 function writeByKey(act: Writing, grid: GridReach, selection: Selection): boolean {
-  const rect = rectOf(selection);
   switch (act.act) {
     case 'write':
       grid.open(selection.tip, act.typed);
       return true;
     case 'open':
       return openByKey(grid, selection.tip, act.all);
-    case 'clear':
-      grid.clear(rect);
-      return true;
-    case 'fill right':
-      return grid.fill(rect, 'right');
-    case 'fill down':
-      return grid.fill(rect, 'down');
+    case 'menu':
+      return grid.menu();
     case 'add':
     case 'remove':
       grid.acts[act.act]?.();
       return grid.acts[act.act] !== undefined;
+    default:
+      return rangesByKey(act, grid, rangesOf(selection));
+  }
+}
+
+function rangesByKey({ act }: Writing, grid: GridReach, ranges: readonly Rect[]): boolean {
+  switch (act) {
+    case 'clear':
+      grid.clear(ranges);
+      return true;
+    case 'same right':
+      return grid.fill(ranges, 'right');
+    case 'same below':
+      return grid.fill(ranges, 'down');
+    case 'copy with names':
+      grid.copy(true);
+      return true;
     default:
       return false;
   }
@@ -161,10 +217,10 @@ function openByKey({ acts, index, open }: GridReach, tip: Cell, all: boolean): b
 }
 
 interface ClipboardActs {
-  /** Tab-separated text of the range, or `undefined` if nothing is selected. */
-  readonly copied: () => string | undefined;
+  /** The selected cells, or `undefined` if there is nothing to copy. */
+  readonly copied: () => Clip | undefined;
   readonly clear: () => void;
-  readonly paste: (text: string) => void;
+  readonly paste: (block: readonly (readonly string[])[]) => void;
 }
 
 /**
@@ -173,9 +229,10 @@ interface ClipboardActs {
 function clipboardEvents(host: HTMLElement, acts: ClipboardActs): () => void {
   const stop = new AbortController();
   const copy = (event: ClipboardEvent, after?: () => void) => {
-    const text = inField(event.target) ? undefined : acts.copied();
-    if (text === undefined || !event.clipboardData) return;
-    event.clipboardData.setData('text/plain', text);
+    const clip = inField(event.target) ? undefined : acts.copied();
+    if (!clip || !event.clipboardData) return;
+    event.clipboardData.setData('text/plain', clip.text);
+    event.clipboardData.setData('text/html', clip.html);
     event.preventDefault();
     after?.();
   };
@@ -184,10 +241,11 @@ function clipboardEvents(host: HTMLElement, acts: ClipboardActs): () => void {
   host.addEventListener(
     'paste',
     (event) => {
-      const text = inField(event.target) ? '' : (event.clipboardData?.getData('text/plain') ?? '');
-      if (text === '') return;
+      const data = inField(event.target) ? null : event.clipboardData;
+      const block = data && readClip({ text: data.getData('text/plain'), html: data.getData('text/html') });
+      if (!block) return;
       event.preventDefault();
-      acts.paste(text);
+      acts.paste(block);
     },
     { signal: stop.signal },
   );

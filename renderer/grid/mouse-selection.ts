@@ -9,7 +9,8 @@ export interface CellMark {
 }
 
 export interface MouseActs {
-  readonly press: (cell: Cell, extend: boolean) => void;
+  /** `extend`: the range goes on to here; `add`: another range begins here. */
+  readonly press: (cell: Cell, how: 'alone' | 'extend' | 'add') => void;
   readonly draw: (cell: Cell) => void;
   readonly open: (cell: Cell) => void;
   readonly cellOf: (mark: CellMark) => Cell | undefined;
@@ -38,7 +39,7 @@ export function mouseSelection(host: HTMLElement, acts: MouseActs): () => void {
   listen('mousedown', (cell, event, mark) => {
     if (event.button !== 0) return;
     drawing = mark.column !== headColumn;
-    acts.press(cell, event.shiftKey);
+    acts.press(cell, howPressed(event));
   });
   listen('mouseover', (cell) => {
     if (drawing) acts.draw(cell);
@@ -48,6 +49,11 @@ export function mouseSelection(host: HTMLElement, acts: MouseActs): () => void {
   return () => stop.abort();
 }
 
+function howPressed({ shiftKey, ctrlKey, metaKey }: MouseEvent): 'alone' | 'extend' | 'add' {
+  if (shiftKey) return 'extend';
+  return ctrlKey || metaKey ? 'add' : 'alone';
+}
+
 export function cellMark(target: EventTarget | null): CellMark | undefined {
   const cell = target instanceof Element ? target.closest('.ag-cell[col-id]') : null;
   const column = cell?.getAttribute('col-id');
@@ -55,6 +61,12 @@ export function cellMark(target: EventTarget | null): CellMark | undefined {
   if (!column || !index) return undefined;
   const pinned = index.startsWith('b-');
   return { row: Number(pinned ? index.slice(2) : index), pinned, column };
+}
+
+/** The library's id of the column whose head this is in. */
+export function headMark(target: EventTarget | null): string | undefined {
+  const head = target instanceof Element ? target.closest('.ag-header-cell[col-id]') : null;
+  return head?.getAttribute('col-id') ?? undefined;
 }
 
 function onButton(target: EventTarget | null): boolean {

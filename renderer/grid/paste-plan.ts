@@ -4,25 +4,37 @@ export interface PlannedText extends Cell {
   readonly text: string;
 }
 
+export interface PastePlan {
+  readonly texts: readonly PlannedText[];
+  /** Rows and columns of the block that lie past the edge. */
+  readonly left: { readonly rows: number; readonly columns: number };
+}
+
 /**
  * Where pasted texts go. One text fills the whole selection. A block goes down and right from the selection's first
- * cell, and is repeated if the selection is a whole number of blocks. Texts past the edge are dropped.
+ * cell, and is repeated if the selection is a whole number of blocks. Texts past the edge are left and counted.
  */
-export function pastePlan(block: readonly (readonly string[])[], rect: Rect, extent: Extent): readonly PlannedText[] {
+export function pastePlan(block: readonly (readonly string[])[], rect: Rect, extent: Extent): PastePlan {
   const height = block.length;
   const width = Math.max(0, ...block.map((row) => row.length));
-  if (height === 0 || width === 0) return [];
+  if (height === 0 || width === 0) return { texts: [], left: { rows: 0, columns: 0 } };
   const rows = repeats(rect.bottom - rect.top + 1, height);
   const columns = repeats(rect.right - rect.left + 1, width);
+  const wanted = { rows: rect.top + rows * height, columns: rect.left + columns * width };
   const covered = {
     ...rect,
-    bottom: Math.min(rect.top + rows * height, extent.rows) - 1,
-    right: Math.min(rect.left + columns * width, extent.columns) - 1,
+    bottom: Math.min(wanted.rows, extent.rows) - 1,
+    right: Math.min(wanted.columns, extent.columns) - 1,
   };
-  return cellsIn(covered).flatMap(({ row, column }) => {
+  const texts = cellsIn(covered).flatMap(({ row, column }) => {
     const text = block[(row - rect.top) % height]?.[(column - rect.left) % width];
     return text === undefined ? [] : [{ row, column, text }];
   });
+  const left = {
+    rows: Math.max(0, wanted.rows - extent.rows),
+    columns: Math.max(0, wanted.columns - extent.columns),
+  };
+  return { texts, left };
 }
 
 export interface FillParts {
@@ -44,6 +56,25 @@ export function fillPlan(rect: Rect, { to, fromBeside, textOf }: FillParts): rea
   if (from < 1) return [];
   const rest = { top, bottom, left: from + 1, right };
   return cellsIn(rest).map((cell) => ({ ...cell, text: textOf({ ...cell, column: from }) }));
+}
+
+/** What of a pasted block did not fit, in a sentence; `undefined` if all of it did. */
+export function sayLeft({ rows, columns }: PastePlan['left']): string | undefined {
+  const parts = [counted(rows, 'row'), counted(columns, 'column')].filter((part) => part !== '');
+  if (parts.length === 0) return undefined;
+  return `${parts.join(' and ')} of what was pasted ${rows + columns === 1 ? 'does' : 'do'} not fit here.`;
+}
+
+function counted(count: number, what: string): string {
+  if (count === 0) return '';
+  return count === 1 ? `1 ${what}` : `${count} ${what}s`;
+}
+
+/** Cells of several ranges, each once. */
+export function cellsOfRanges(ranges: readonly Rect[]): readonly Cell[] {
+  const cells = ranges.flatMap(cellsIn);
+  if (ranges.length === 1) return cells;
+  return [...new Map(cells.map((cell) => [`${cell.row} ${cell.column}`, cell])).values()];
 }
 
 /** Cells of a rectangle, row by row. */

@@ -49,9 +49,44 @@ export function isSingle({ anchor, tip, others = [] }: Selection): boolean {
   return anchor.row === tip.row && anchor.column === tip.column && others.length === 0;
 }
 
-/** Every range of a selection, the one with the tip last. */
+/** Every range of a selection, the one with the tip last, without those that lie in another. */
 export function rangesOf(selection: Selection): readonly Rect[] {
-  return [...(selection.others ?? []), rectOf(selection)];
+  const { others = [] } = selection;
+  const last = rectOf(selection);
+  if (others.some((rect) => covers(rect, last))) return others;
+  return [...others.filter((rect) => !covers(last, rect)), last];
+}
+
+function covers(wide: Rect, { top, bottom, left, right }: Rect): boolean {
+  return holds(wide, { row: top, column: left }) && holds(wide, { row: bottom, column: right });
+}
+
+/** The selection with one more cell, from which a further range may be drawn; a cell chosen alone before is let go. */
+export function addedTo(selection: Selection, cell: Cell): Selection {
+  const { others = [] } = selection;
+  const alone = (rect: Rect) => isCell(rect, cell);
+  const ranges = [...others, rectOf(selection)];
+  if (!ranges.some(alone)) return { ...single(cell), others: ranges };
+  const kept = ranges.filter((rect) => !alone(rect));
+  const last = kept.at(-1);
+  if (!last) return selection;
+  const rest = kept.slice(0, -1);
+  const anchor = { row: last.top, column: last.left };
+  return { anchor, tip: { row: last.bottom, column: last.right }, ...(rest.length > 0 && { others: rest }) };
+}
+
+function isCell({ top, bottom, left, right }: Rect, { row, column }: Cell): boolean {
+  return top === row && bottom === row && left === column && right === column;
+}
+
+/** The rows, or the columns, of a selection from end to end; the row heads are not of them. The tip stays in sight. */
+export function whole(extent: Extent, selection: Selection, of: 'rows' | 'columns'): Selection {
+  const first = Math.min(1, extent.columns - 1);
+  const all = { top: 0, bottom: extent.rows - 1, left: first, right: extent.columns - 1 };
+  const others = rangesOf(selection).map(({ top, bottom, left, right }) =>
+    of === 'rows' ? { ...all, top, bottom } : { ...all, left, right },
+  );
+  return { ...single(selection.tip), others };
 }
 
 export type Side = 'top' | 'bottom' | 'left' | 'right';

@@ -1,12 +1,14 @@
 import type { ComponentChildren } from 'preact';
+import { useState } from 'preact/hooks';
 import { Sign } from '#renderer/frame/sign.tsx';
 import { useOwnId } from '#renderer/frame/use-own-id.ts';
+import { MenuList, type MenuPart } from './menu-list.tsx';
 import css from './menu.module.css';
 
 interface MenuParts {
   /** What its acts are about. */
   readonly label: string;
-  readonly acts: readonly { readonly says: string; readonly run: () => void }[];
+  readonly acts: readonly MenuPart[];
   /** Shown under the acts. */
   readonly children?: ComponentChildren;
 }
@@ -14,26 +16,26 @@ interface MenuParts {
 /** A small button that opens a list of acts; an act closes it. */
 export function Menu({ label, acts, children }: MenuParts) {
   const id = useOwnId();
+  const [open, setOpen] = useState(false);
+  const close = () => document.getElementById(id)?.hidePopover();
   return (
     <>
-      <button class={css['opener']} type="button" aria-label={label} popovertarget={id} onClick={placeBelow}>
+      <button
+        class={css['opener']}
+        type="button"
+        aria-label={label}
+        aria-haspopup="menu"
+        popovertarget={id}
+        onClick={placeBelow}
+      >
         <Sign name="more" />
       </button>
-      <div id={id} class={css['menu']} popover="auto">
-        {acts.map(({ says, run }) => (
-          <button key={says} type="button" onClick={(event) => choose(event, run)}>
-            {says}
-          </button>
-        ))}
+      <div id={id} class={css['menu']} popover="auto" onToggle={(event) => setOpen(event.newState === 'open')}>
+        {open && <MenuList label={label} acts={acts} close={close} goesOn={children !== undefined} />}
         {children}
       </div>
     </>
   );
-}
-
-function choose({ currentTarget }: Event, run: () => void): void {
-  if (currentTarget instanceof Element) closeMenu(currentTarget);
-  run();
 }
 
 /** Closes the menu that contains the element. */

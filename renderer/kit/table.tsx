@@ -1,4 +1,5 @@
 import type { ComponentChildren } from 'preact';
+import { contextMenuOf, type EntryMenu } from './context-menu.tsx';
 import css from './table.module.css';
 
 /** A cell that spans several columns. */
@@ -59,6 +60,8 @@ type TableParts<Row> = Rows<Row> & {
   /** Label for screen readers of the area that scrolls sideways in a narrow window. */
   readonly scroll?: string;
   readonly onKeyDown?: (event: KeyboardEvent) => void;
+  /** What can be done with a row, by the right button, the Menu key or Shift+F10. */
+  readonly menu?: (row: Row) => EntryMenu | undefined;
 };
 
 /** Rows under heads, in groups or not, and their totals. */
@@ -123,7 +126,7 @@ interface BodyParts<Row> {
 }
 
 function Body<Row>({ group: { head, rows, look }, parts }: BodyParts<Row>) {
-  const { columns, keyOf, mark, beside, empty } = parts;
+  const { columns, keyOf, mark, beside, empty, menu } = parts;
   const isOver = head !== undefined && beside === undefined;
   return (
     <tbody class={look}>
@@ -135,7 +138,7 @@ function Body<Row>({ group: { head, rows, look }, parts }: BodyParts<Row>) {
         </tr>
       )}
       {rows.map((row, at) => (
-        <tr key={keyOf(row, at)} class={markClass(mark?.(row))}>
+        <tr key={keyOf(row, at)} class={markClass(mark?.(row))} {...(menu && contextMenuOf(() => menu(row)))}>
           {beside !== undefined && at === 0 && (
             <th scope="rowgroup" rowSpan={rows.length}>
               {head}

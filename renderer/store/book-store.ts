@@ -1,3 +1,4 @@
+import { allLines } from '#shared-calc/jobs/worked-job.ts';
 import { derive, type Derived } from '#shared-calc/derive/derived.ts';
 import { computed, signal, type ReadonlySignal } from '@preact/signals';
 import type { Reason } from '#shared-calc/acts/reason.ts';
@@ -50,6 +51,7 @@ export interface BookStore extends Omit<Speaking, 'refuse'> {
   readonly restore: (file: string) => Promise<Result<Written, string>>;
   /** Channels that read, and channels that work on files. */
   readonly call: Bridge['call'];
+  readonly desktop: Bridge['desktop'];
   readonly onAsk: (listener: (ask: PageAsk) => void) => () => void;
   readonly close: () => void;
 }
@@ -101,6 +103,7 @@ export function openBookStore({ bridge, clock, first }: BookParts): BookStore {
     issue: (job, reason = {}) => new Promise((told) => follower.put({ act: 'issue', job, reason, told })),
     restore: (file) => new Promise((told) => follower.put({ act: 'restore', file, told })),
     call: bridge.call,
+    desktop: bridge.desktop,
     ...speaking,
     refuse: (sentence) => {
       speaking.refuse(sentence);
@@ -141,12 +144,17 @@ function asking(asks: Set<(ask: PageAsk) => void>, listener: (ask: PageAsk) => v
 }
 
 /** Faults name lines by their labels, as the page shows them. */
-function inWords(done: Result<Change, ActFault>, { records, lines }: Derived, input: unknown): Result<Change, string> {
+function inWords(
+  done: Result<Change, ActFault>,
+  { records, lines, job }: Derived,
+  input: unknown,
+): Result<Change, string> {
   if (done.ok) return done;
   const named = new Map<string, unknown>(Object.entries(input ?? {}));
-  const recipe =
-    records.job.get(String(named.get('job')))?.recipe ?? lineById(records, String(named.get('line')))?.recipe;
-  return failed(sayActFault(done.fault, calledByLines({ lines: lines(recipe ?? ''), columns: [] })));
+  const worked = job(String(named.get('job')));
+  const recipe = lineById(records, String(named.get('line')))?.recipe ?? '';
+  const known = worked ? allLines(worked) : lines(recipe);
+  return failed(sayActFault(done.fault, calledByLines({ lines: known, columns: [] })));
 }
 
 function hear(news: BridgeNews, asks: ReadonlySet<(ask: PageAsk) => void>, follower: BookFollower): void {

@@ -87,7 +87,7 @@ export type ActFault =
   | { readonly kind: 'uneven-coins'; readonly record: RecordName; readonly amount: string }
   | { readonly kind: 'cells-refused'; readonly cells: readonly RefusedCell[] }
   /** The cell is not written over, so there is nothing to take back, note or set for the whole job. */
-  | { readonly kind: 'nothing-written'; readonly what: 'back' | 'note' | 'asker' | 'whole job' }
+  | { readonly kind: 'nothing-written'; readonly what: 'back' | 'note' | 'asker' | 'whole job' | 'tank' }
   /** A measurement of a tank cannot be set for the whole house. */
   | { readonly kind: 'tank-measure'; readonly line: string }
   | { readonly kind: 'code-taken'; readonly code: string }

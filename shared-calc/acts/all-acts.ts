@@ -3,6 +3,8 @@ import * as books from './book-acts.ts';
 import * as cells from './cell-acts.ts';
 import * as animals from './animal-acts.ts';
 import { copyRecipe } from './copy-recipe.ts';
+import * as families from './family-acts.ts';
+import * as tankLines from './tank-line-acts.ts';
 import { did } from './did-act.ts';
 import * as houses from './house-acts.ts';
 import { takeInList } from './import-acts.ts';
@@ -10,6 +12,7 @@ import * as jobs from './job-acts.ts';
 import * as recipes from './recipe-acts.ts';
 import { chooseCurrency, rescaleCoins } from './rescale-coins.ts';
 import * as sizes from './size-acts.ts';
+import { moveSize } from './size-order.ts';
 import * as batches from './batch-acts.ts';
 import * as keeps from './keep-acts.ts';
 import * as measures from './measure-acts.ts';
@@ -41,6 +44,11 @@ const acts = {
   moveUse: recipes.moveUse,
   writeRecipe: recipes.writeRecipe,
   copyRecipe,
+  forkRecipe: families.forkRecipe,
+  takeFromParent: families.takeFromParent,
+  sendToParent: families.sendToParent,
+  writeLineFor: tankLines.writeLineFor,
+  keepForTank: tankLines.keepForTank,
   proposeHouse: houses.proposeHouse,
   editHouse: houses.editHouse,
   forceHouse: houses.forceHouse,
@@ -71,7 +79,9 @@ const acts = {
   dropSize: sizes.dropSize,
   setCount: sizes.setCount,
   nameSize: sizes.nameSize,
+  moveSize,
   setAnimals: sizes.setAnimals,
+  setRecipe: sizes.setRecipe,
   putIn: store.putIn,
   correctLot: store.correctLot,
   useStock: store.useStock,

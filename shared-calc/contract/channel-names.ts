@@ -15,7 +15,6 @@ export const channelNames = [
   'file.open',
   'file.new',
   'file.putBack',
-  'file.saveCopy',
   'file.backups',
   'file.previewBackup',
   'file.restore',

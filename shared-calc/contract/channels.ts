@@ -57,7 +57,7 @@ const ColumnSums = z.strictObject({
 const Backup = z.strictObject({ file: z.string(), day: z.string(), bytes: z.int() });
 const Difference = z.strictObject({ kind: z.string(), added: z.int(), changed: z.int(), removed: z.int() });
 const nothing = z.strictObject({});
-const path = z.string().min(1).max(4_000);
+const KnownBook = z.strictObject({ id: z.string(), name: z.string(), folder: z.string(), open: z.boolean() });
 const backupFile = z.string().min(1).max(400);
 /** What an edit was made on: the opening of the book, and the page's revision. */
 const standing = { opening: z.string().max(100), onRevision: z.int().min(0) };
@@ -113,19 +113,21 @@ export const channels = {
       packages: z.array(z.strictObject({ name: z.string(), version: z.string(), licence: z.string() })),
     }),
   },
-  'file.recent': { input: nothing, output: z.strictObject({ paths: z.array(path) }) },
-  'file.open': { input: z.strictObject({ path }), output: BookInfo },
+  /** The books to choose among: the open one, those opened last, those of the program's own folder. */
+  'file.recent': { input: nothing, output: z.strictObject({ books: z.array(KnownBook) }) },
+  /** `book` is the `id` of one that `file.recent` lists: no path comes from the page. */
+  'file.open': { input: z.strictObject({ book: z.string().max(100) }), output: BookInfo },
+  /** Makes a book of this name in the program's own folder. */
   'file.new': {
-    input: z.strictObject({ path, start: z.enum(beginnings), guesses: z.boolean().optional() }),
+    input: z.strictObject({
+      name: z.string().min(1).max(200),
+      start: z.enum(beginnings),
+      guesses: z.boolean().optional(),
+    }),
     output: BookInfo,
   },
   /** Puts the file of the open book back where it was, or opens what was written over it. */
   'file.putBack': { input: nothing, output: BookInfo },
-  /** Returns the path of the copy. An existing file is replaced only if `replace` says so. */
-  'file.saveCopy': {
-    input: z.strictObject({ path, replace: z.boolean() }),
-    output: z.strictObject({ path }),
-  },
   'file.backups': { input: nothing, output: z.strictObject({ backups: z.array(Backup) }) },
   /** `file` is one that `file.backups` lists; `kept` is what stays although the backup does not have it. */
   'file.previewBackup': {

@@ -23,9 +23,16 @@ export function csvText(rows: readonly (readonly CsvCell[])[], { decimalComma = 
     newline: '\r\n',
     delimiter: decimalComma ? ';' : ',',
     escapeFormulae: false,
+    quotes: (value) => needsQuotes(String(value)),
     skipEmptyLines: false,
   });
   return text === '' ? '' : `${text}\r\n`;
+}
+
+/** Quotes too for the signs by which other programs part fields, so that no part of a text becomes a field of its own. */
+function needsQuotes(field: string): boolean {
+  const isFigure = /^-?\d+,\d+$/.test(field);
+  return !isFigure && /[,;|\t"\r\n]|^\s|\s$/.test(field);
 }
 
 function cellText(cell: CsvCell, decimalComma: boolean): string {
@@ -40,8 +47,8 @@ function plainDigits(figure: number): string {
 
 /** Characters that some program takes for the start of a formula, in plain and full width. */
 const runs = /^[=+\-@\uff1d\uff0b\uff0d\uff20]/;
-/** Characters that a program may skip before it: blanks, quotes, direction and zero-width marks. */
-const passedOver = /^[\s"'\u200b-\u200f\u202a-\u202e\u2060-\u2069\ufeff]+/;
+/** Characters that a program may skip before it: blanks, quotes, and all that show nothing. */
+const passedOver = /^[\s"'\p{C}\p{Z}\p{Default_Ignorable_Code_Point}]+/u;
 const NUL = String.fromCodePoint(0);
 const controlMarks = new Set(['\t', '\r', '\n', NUL]);
 

@@ -9,8 +9,11 @@ export const actNames = {
   cancel: 'Cancel',
   close: 'Close',
   compare: 'Compare',
+  copy: 'Copy',
   copyJob: 'Copy as a new job',
   copyRecipe: 'Copy the recipe',
+  copyWithNames: 'Copy with names',
+  empty: 'Empty',
   find: 'Find',
   help: 'Help',
   importList: 'Import a list',
@@ -33,6 +36,8 @@ export const actNames = {
   receive: 'Receive',
   redo: 'Redo',
   restoreBackup: 'Restore a backup',
+  sameBelow: 'Same below',
+  sameRight: 'Same to the right',
   saveCalendar: 'Save as calendar',
   saveCopy: 'Save a copy',
   saveCsv: 'Save as CSV',
@@ -45,6 +50,7 @@ export const actNames = {
   tryIt: 'Try it',
   undo: 'Undo',
   wholeJob: 'For the whole job',
+  write: 'Write',
 } as const;
 
 export type ActName = keyof typeof actNames;

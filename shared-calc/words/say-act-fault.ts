@@ -179,6 +179,7 @@ const withoutValue = {
   note: 'A note stands beside a local value: write one first.',
   asker: 'Only a local value has somebody who asked for it: write one first.',
   'whole job': 'Write a value in this box first; then it can hold for the whole job.',
+  tank: 'Write a value in this box first; then it can always hold for this tank.',
 } as const;
 
 function sayQuarantine({ batch, until, daysLeft, on }: Extract<Own, { readonly kind: 'in-quarantine' }>): string {

@@ -74,7 +74,7 @@ describe('the page’s door on a loopback address', () => {
     const { link } = await startProgram();
     const page = await browser.newPage();
     await page.goto(link);
-    const answer = await page.evaluate(() => window.bridge.call('file.open', { path: 'nowhere' }));
+    const answer = await page.evaluate(() => window.bridge.call('file.open', { book: 'nowhere' }));
 
     expect(answer).toMatchObject({ ok: false, fault: { readAgain: false } });
   });

@@ -186,7 +186,7 @@ describe('the bench with the keyboard', () => {
     await page.keyboard.type('12');
     await page.keyboard.press('Shift+Enter');
     await page.keyboard.press('ArrowDown');
-    const unseen = await pressSeen(page, ['Shift+End', 'Control+r']);
+    const unseen = await pressSeen(page, ['Shift+End', 'Alt+Shift+ArrowRight']);
     const filled = await figures(page, 'Air gap under the mesh', sizes);
     const inRange = await page.locator('[data-in-range]').count();
     unseen.push(...(await pressSeen(page, ['Delete'])));
@@ -290,7 +290,7 @@ describe('the bench with the keyboard', () => {
     await page.keyboard.press('Enter');
     await stored(page, 'T07 times 2');
     await page.keyboard.press('Shift+Tab');
-    unseen.push(...(await pressSeen(page, ['Enter', 'Tab', 'Enter'])));
+    unseen.push(...(await pressSeen(page, ['Enter', 'ArrowDown', 'Enter'])));
     await page.waitForSelector('[data-card] b:text-is("T07#2")');
     expect([unseen, await quietLine(page)]).toEqual([[], expect.stringContaining('T07')]);
     expect((await seenBox(page, 'Kit', 'T07'))?.spoken).toBe('Kit, T07, show, local value');

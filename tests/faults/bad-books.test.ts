@@ -46,7 +46,13 @@ describe('a file that is no book is refused, exit 3, and left as it was', () => 
       ['book', 'check'],
     ]) {
       const { code, out, err } = await lw(...argv, '--book', file);
-      expect([code, out, err.trimEnd()]).toEqual([3, '', expect.stringMatching(says)]);
+      const said = err.trimEnd();
+      const asData = { fault: { kind: 'no book', says: said } };
+      expect([code, out, said]).toEqual([
+        3,
+        argv.includes('--json') ? `${JSON.stringify(asData)}\n` : '',
+        expect.stringMatching(says),
+      ]);
     }
     expect([readFileSync(file).equals(before), readdirSync(place)]).toEqual([true, ['Spoilt.loamwright']]);
   });

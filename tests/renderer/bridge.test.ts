@@ -4,12 +4,15 @@ import { openBridge } from '#renderer/bridge.ts';
 import { channelNames } from '#shared-calc/contract/channel-names.ts';
 import type { DesktopDoor } from '#shared-calc/contract/desktop-door.ts';
 
+const done = () => Promise.resolve();
+
 /** The desktop's bridge with a service that answers the first call late. */
 function doorAtHand(answer: (channel: string, input: unknown) => Promise<unknown>) {
   const listeners = new Set<(news: unknown) => void>();
   const call = Object.fromEntries(channelNames.map((name) => [name, (input: unknown) => answer(name, input)]));
   const door: DesktopDoor = {
     call: call as unknown as DesktopDoor['call'],
+    files: { open: done, make: done, saveCopy: done, openDropped: done },
     onNews: (listener) => {
       listeners.add(listener);
       return () => void listeners.delete(listener);
@@ -27,16 +30,16 @@ describe('openBridge on the desktop', () => {
     const free: (() => void)[] = [];
     const { bridge } = doorAtHand((channel) => {
       begun.push(channel);
-      return new Promise((done) => free.push(() => done({ ok: true, value: { paths: [] } })));
+      return new Promise((done) => free.push(() => done({ ok: true, value: { books: [] } })));
     });
     const both = [bridge.call('file.recent', {}), bridge.call('file.recent', {})];
     await Promise.resolve();
     expect(begun.length).toBe(1);
     free[0]?.();
-    expect(await both[0]).toEqual({ ok: true, value: { paths: [] } });
+    expect(await both[0]).toEqual({ ok: true, value: { books: [] } });
     free[1]?.();
 
-    expect(await both[1]).toEqual({ ok: true, value: { paths: [] } });
+    expect(await both[1]).toEqual({ ok: true, value: { books: [] } });
     expect(begun.length).toBe(2);
   });
 
@@ -44,14 +47,14 @@ describe('openBridge on the desktop', () => {
     let called = 0;
     const { bridge } = doorAtHand(() => {
       called += 1;
-      return called === 1 ? Promise.reject(new Error('gone')) : Promise.resolve({ ok: true, value: { paths: [] } });
+      return called === 1 ? Promise.reject(new Error('gone')) : Promise.resolve({ ok: true, value: { books: [] } });
     });
 
     expect(await bridge.call('file.recent', {})).toEqual({
       ok: false,
       fault: { says: 'Loamwright does not answer. Whether this was kept shows when it is back.', readAgain: true },
     });
-    expect(await bridge.call('file.recent', {})).toEqual({ ok: true, value: { paths: [] } });
+    expect(await bridge.call('file.recent', {})).toEqual({ ok: true, value: { books: [] } });
   });
 
   test('news are heard until one stops listening, and what is no news is let pass', () => {

@@ -167,10 +167,10 @@ describe('the bench with the clipboard', () => {
     await page.close();
   });
 
-  test('Ctrl and R fills right over the range', async () => {
+  test('the same goes to the right over the range', async () => {
     const page = await pages.open('bench');
     await page.keyboard.press('Shift+Home');
-    await page.keyboard.press('Control+r');
+    await page.keyboard.press('Alt+Shift+ArrowRight');
     expect(await saidOf(page)).toBe('wrote drain_gap of T08 10');
     await page.close();
   });

@@ -290,8 +290,9 @@ describe('--json', () => {
     expect([code, err, out.split('\n').length]).toEqual([0, '', 2]);
   });
 
-  test('of what is refused is nothing', async () => {
+  test('of what is refused is the kind of fault and its sentence', async () => {
     const { code, out } = await lw('needs', '--sizes', 'T7', '--json', '--book', book());
-    expect([code, out]).toEqual([1, '']);
+    const says = 'No tank called T7 in the tank book. Did you mean T07?';
+    expect([code, JSON.parse(out)]).toEqual([1, { fault: { kind: 'refused', says } }]);
   });
 });

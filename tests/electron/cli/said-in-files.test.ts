@@ -77,6 +77,7 @@ const readIn: Readonly<Record<string, string>> = {
   'prices rise': 'said-of-prices',
   'prices touched': 'said-of-prices',
   start: '../start',
+  completion: 'completion',
 };
 
 describe('what is printed at length', () => {

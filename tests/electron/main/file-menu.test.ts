@@ -23,14 +23,14 @@ function menuAtHand(answers: { readonly path?: string; readonly buttons?: readon
       return Promise.resolve({ response: buttons.shift() ?? shown.length - 1, checkboxChecked: false });
     },
   };
-  const menu = { dialog, window: {}, call: at.service.call } as unknown as FileMenu;
+  const menu = { dialog, window: {}, call: at.service.call, files: at.service.files } as unknown as FileMenu;
   return { at, menu, said, filePath };
 }
 
 describe('the File menu', () => {
   test('makes a book where the person says', async () => {
     const { at, menu, filePath } = menuAtHand({ path: 'Ours.loamwright' });
-    await makeBook(menu, 'house');
+    await makeBook(menu, { start: 'house' });
 
     expect(ask(at, 'book.info', {}).path).toBe(filePath);
     expect(recordsOf(at).job.size).toBe(0);
@@ -39,7 +39,7 @@ describe('the File menu', () => {
   test('does nothing where the person leaves the dialog', async () => {
     const { at, menu, said } = menuAtHand({});
     const before = standing(at);
-    await makeBook(menu, 'plain');
+    await makeBook(menu, { start: 'plain' });
     await chooseBook(menu);
     await saveCopyAs(menu);
     await restoreChosen(menu);

@@ -4,6 +4,7 @@ import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
 
 import { startDesktop } from '#electron/main/start-desktop.ts';
 import { pagePreferences } from '#electron/main/window-walls.ts';
+import { fileCalls } from '#shared-calc/contract/file-calls.ts';
 import { channelNames } from '#shared-calc/contract/channel-names.ts';
 import { temporaryFolder } from '#tests/electron/host/host-at-hand.ts';
 import { app, requests, handlers, sent, windows } from './stand-in-shell.ts';
@@ -53,7 +54,7 @@ describe('startDesktop', () => {
     expect(windows.map(({ options }) => options.webPreferences)).toEqual([
       pagePreferences(expect.stringMatching(/electron[\\/]dist[\\/]preload\.cjs$/) as unknown as string),
     ]);
-    expect([...handlers.keys()]).toEqual([...channelNames]);
+    expect([...handlers.keys()].toSorted()).toEqual([...channelNames, ...Object.values(fileCalls)].toSorted());
     app.quit();
   });
 

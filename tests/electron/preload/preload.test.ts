@@ -12,7 +12,7 @@ const door = exposed['loamwright'] as DesktopDoor;
 describe('the page’s door', () => {
   test('is one function a channel and the news, and nothing of the shell', () => {
     expect(Object.keys(exposed)).toEqual(['loamwright']);
-    expect(Object.keys(door)).toEqual(['call', 'onNews']);
+    expect(Object.keys(door)).toEqual(['call', 'files', 'onNews']);
     expect(Object.keys(door.call)).toEqual([...channelNames]);
     expect(Object.values(door.call)).not.toContain(ipcRenderer.invoke);
   });

@@ -36,7 +36,7 @@ describe('a book over which a backup is copied by hand', () => {
   test('says so, and opens as the backup when asked', () => {
     const at = serviceAtHand();
     const backup = join(at.folder, 'copy.loamwright');
-    ask(at, 'file.saveCopy', { path: backup, replace: false });
+    at.service.files.saveCopy(backup, { replace: false });
     ask(at, 'book.apply', { ...standing(at), change: retitled(at, 'Later') });
     copyFileSync(backup, at.path);
     at.service.look();

@@ -26,7 +26,7 @@ describe('applyChange', () => {
     const at = serviceAtHand();
     const made = standing(at);
     const change = retitled(at, 'Quay hall');
-    ask(at, 'file.new', { path: `${at.folder}/Other.loamwright`, start: 'plain' });
+    ask(at, 'file.new', { name: 'Other', start: 'plain' });
 
     expect(refused(at, 'book.apply', { ...made, change })).toEqual({
       says: 'Another book has been opened meanwhile.',

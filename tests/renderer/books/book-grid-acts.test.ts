@@ -27,6 +27,7 @@ function grid() {
       choose: (chosen) => (rows = chosen),
       add: () => undefined,
       remove: () => undefined,
+      rowActs: () => [],
     },
     () => model,
   );
@@ -51,7 +52,7 @@ function filled(chosen: Selection, to: 'right' | 'down'): readonly CellText[] {
 
 function pasted(chosen: Selection, block: readonly (readonly string[])[]): readonly CellText[] {
   const { acts, written } = grid();
-  acts.write(keyed(pastePlan(block, rectOf(chosen), index.extent)), 'paste');
+  acts.write(keyed(pastePlan(block, rectOf(chosen), index.extent).texts), 'paste');
   return written;
 }
 
@@ -67,6 +68,19 @@ describe('bookGridActs', () => {
   test('a pasted block goes down and right and ends with the book', () => {
     expect(pasted(single(at(model.rows.length - 1, 3)), [['410'], ['420']])).toEqual([
       { row: 'T12', column: 'insideLengthMm', text: '410' },
+    ]);
+  });
+
+  test('what is typed over a range goes into each of its fields that is written in', () => {
+    const { acts, written } = grid();
+    const cells = cellsIn({ top: 0, bottom: 1, left: 0, right: 1 }).flatMap((cell) => index.keyOf(cell) ?? []);
+    acts.write(
+      cells.map((cell) => ({ ...cell, text: 'Show tank' })),
+      'typed over',
+    );
+    expect(written).toEqual([
+      { row: 'T01', column: 'label', text: 'Show tank' },
+      { row: 'T02', column: 'label', text: 'Show tank' },
     ]);
   });
 
@@ -99,6 +113,12 @@ describe('bookGridActs', () => {
     const { acts, rows } = grid();
     acts.chosen(selection, index);
     expect(rows()).toEqual(['T02', 'T01']);
+  });
+
+  test('the rows of several ranges are chosen, each once', () => {
+    const { acts, rows } = grid();
+    acts.chosen({ ...single(at(4, 2)), others: [rectOf(selection), rectOf(single(at(4, 3)))] }, index);
+    expect(rows()).toEqual(['T05', 'T01', 'T02']);
   });
 });
 

@@ -88,10 +88,10 @@ describe('a book with the keyboard', () => {
     await field(page, 'Length, T02, 295 mm').click();
     await page.keyboard.press('Shift+ArrowRight');
     await page.keyboard.press('Shift+ArrowRight');
-    await page.keyboard.press('Control+r');
+    await page.keyboard.press('Alt+Shift+ArrowRight');
     const right = await field(page, 'Height, T02, 295 mm').count();
     await page.keyboard.press('Shift+ArrowDown');
-    await page.keyboard.press('Control+d');
+    await page.keyboard.press('Alt+Shift+ArrowDown');
     const down = await Promise.all(
       ['Length, T03, 295 mm', 'Depth, T03, 295 mm', 'Height, T03, 295 mm'].map((says) => field(page, says).count()),
     );

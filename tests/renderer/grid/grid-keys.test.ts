@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { keyAct } from '#renderer/grid/grid-keys.ts';
 
-const bare = { ctrlKey: false, metaKey: false, altKey: false, shiftKey: false, isComposing: false };
+const bare = { code: '', ctrlKey: false, metaKey: false, altKey: false, shiftKey: false, isComposing: false };
 const ctrl = { ctrlKey: true };
 const shift = { shiftKey: true };
 
@@ -20,8 +20,13 @@ describe('keyAct', () => {
     ['Delete', {}, { act: 'clear' }],
     ['Backspace', {}, { act: 'clear' }],
     ['Escape', {}, { act: 'back to one' }],
-    ['r', ctrl, { act: 'fill right' }],
-    ['d', ctrl, { act: 'fill down' }],
+    ['ArrowRight', { ...shift, altKey: true }, { act: 'same right' }],
+    ['ArrowDown', { ...shift, altKey: true }, { act: 'same below' }],
+    ['Ç', { ...shift, altKey: true, code: 'KeyC' }, { act: 'copy with names' }],
+    [' ', shift, { act: 'whole rows' }],
+    [' ', ctrl, { act: 'whole columns' }],
+    ['ContextMenu', {}, { act: 'menu' }],
+    ['F10', shift, { act: 'menu' }],
     ['Insert', {}, { act: 'add' }],
     ['Delete', ctrl, { act: 'remove' }],
     ['A', ctrl, { act: 'all' }],
@@ -40,6 +45,9 @@ describe('keyAct', () => {
     ['PageDown', {}, 'is the grid’s own'],
     ['c', ctrl, 'is the clipboard’s'],
     ['z', ctrl, 'is undo'],
+    ['r', ctrl, 'loads the page again'],
+    ['d', ctrl, 'is the browser’s bookmark'],
+    ['ArrowRight', { altKey: true }, 'goes forward in the browser'],
     ['R', { ...ctrl, ...shift }, 'is the browser’s'],
     ['Insert', shift, 'pastes'],
     ['d', { altKey: true }, 'is the browser’s'],

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { fillPlan, pastePlan } from '#renderer/grid/paste-plan.ts';
+import { cellsOfRanges, fillPlan, pastePlan, sayLeft } from '#renderer/grid/paste-plan.ts';
 
 const extent = { rows: 6, columns: 4, stops: [] };
 const rect = (top: number, left: number, bottom = top, right = left) => ({ top, left, bottom, right });
@@ -30,7 +30,26 @@ describe('pastePlan', () => {
     ['rows of unlike length', [['a', 'b'], ['c']], rect(1, 1), '1,1=a 1,2=b 2,1=c'],
     ['nothing', [], rect(1, 1), ''],
   ])('%s', (_, block, range, plan) => {
-    expect(written(pastePlan(block, range, extent))).toBe(plan);
+    expect(written(pastePlan(block, range, extent).texts)).toBe(plan);
+  });
+});
+
+describe('what of a pasted block does not fit', () => {
+  const block = (rows: number, columns: number) =>
+    Array.from({ length: rows }, () => Array.from({ length: columns }, () => 'a'));
+  test.each([
+    [block(2, 2), rect(1, 1), undefined],
+    [block(4, 1), rect(3, 1), '1 row of what was pasted does not fit here.'],
+    [block(8, 6), rect(0, 0), '2 rows and 2 columns of what was pasted do not fit here.'],
+    [block(1, 5), rect(0, 1), '2 columns of what was pasted do not fit here.'],
+  ])('is counted and said', (pasted, range, says) => {
+    expect(sayLeft(pastePlan(pasted, range, extent).left)).toBe(says);
+  });
+});
+
+describe('cellsOfRanges', () => {
+  test('a cell that lies in two ranges is one cell', () => {
+    expect(cellsOfRanges([rect(0, 0, 1, 1), rect(1, 1, 2, 1)])).toHaveLength(5);
   });
 });
 

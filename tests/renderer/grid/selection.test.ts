@@ -1,5 +1,18 @@
 import { describe, expect, test } from 'vitest';
-import { atEdge, holds, isSingle, within, rectOf, single, stepped, tabbed } from '#renderer/grid/selection.ts';
+import {
+  addedTo,
+  atEdge,
+  edgesOf,
+  holds,
+  isSingle,
+  rangesOf,
+  rectOf,
+  single,
+  stepped,
+  tabbed,
+  whole,
+  within,
+} from '#renderer/grid/selection.ts';
 import type { Direction, Edge, Extent } from '#renderer/grid/selection.ts';
 
 /** Ten rows with sections at 0 and 4 and the foot from 8; the names and three sizes. */
@@ -88,6 +101,51 @@ describe('within', () => {
     expect(within({ rows: 3, columns: 2, stops: [] }, { anchor: at(1, 1), tip: at(9, 3) })).toEqual({
       anchor: at(1, 1),
       tip: at(2, 1),
+    });
+  });
+});
+
+describe('several ranges', () => {
+  const six: Extent = { rows: 6, columns: 5, stops: [] };
+  const rect = (top: number, left: number, bottom = top, right = left) => ({ top, left, bottom, right });
+
+  test('a further cell begins another range, and is let go by the same press', () => {
+    const two = addedTo({ anchor: at(0, 1), tip: at(1, 2) }, at(4, 3));
+    expect([rangesOf(two), rangesOf(addedTo(two, at(4, 3)))]).toEqual([
+      [rect(0, 1, 1, 2), rect(4, 3)],
+      [rect(0, 1, 1, 2)],
+    ]);
+  });
+
+  test('one cell alone is not let go', () => {
+    expect(addedTo(single(at(2, 2)), at(2, 2))).toEqual(single(at(2, 2)));
+  });
+
+  test('a range within another is not one of its own', () => {
+    expect(rangesOf({ ...single(at(1, 1)), others: [rect(0, 1, 3, 2)] })).toEqual([rect(0, 1, 3, 2)]);
+  });
+
+  test('whole rows and columns leave the heads out and the cell where it is', () => {
+    const range = { anchor: at(1, 2), tip: at(2, 3) };
+    expect([whole(six, range, 'rows'), whole(six, range, 'columns')]).toEqual([
+      { ...single(at(2, 3)), others: [rect(1, 1, 2, 4)] },
+      { ...single(at(2, 3)), others: [rect(0, 2, 5, 3)] },
+    ]);
+  });
+
+  test('its edge runs around all of it, and not between ranges that touch', () => {
+    const ranges = [rect(0, 1, 1, 1), rect(0, 2)];
+    expect([edgesOf(ranges, at(0, 1)), edgesOf(ranges, at(0, 2)), edgesOf(ranges, at(1, 2))]).toEqual([
+      ['top', 'left'],
+      ['top', 'bottom', 'right'],
+      undefined,
+    ]);
+  });
+
+  test('ranges past the cells there are go', () => {
+    expect(within(six, { ...single(at(1, 1)), others: [rect(4, 3, 8, 9), rect(7, 1)] })).toEqual({
+      ...single(at(1, 1)),
+      others: [rect(4, 3, 5, 4)],
     });
   });
 });

@@ -95,6 +95,7 @@ function bridgeTo(state: State, listeners: Set<(news: BridgeNews) => void>, tell
     return answer;
   };
   return {
+    desktop: undefined,
     call: call as Bridge['call'],
     onChanged: (listener) => {
       listeners.add(listener);

@@ -11,9 +11,9 @@ describe('readAnswer', () => {
   test('an answer and a refusal come through as they were given', () => {
     const refusal = { ok: false, fault: { says: 'There is no job J77.', readAgain: false } };
 
-    expect(readAnswer('file.recent', { ok: true, value: { paths: ['/a'] } })).toEqual({
+    expect(readAnswer('file.recent', { ok: true, value: { books: [] } })).toEqual({
       ok: true,
-      value: { paths: ['/a'] },
+      value: { books: [] },
     });
     expect(readAnswer('file.recent', refusal)).toEqual(refusal);
   });
@@ -28,7 +28,7 @@ describe('readAnswer', () => {
     { ok: true, value: { paths: [7] } },
     { ok: true, value: { paths: [], more: 1 } },
     { ok: false, fault: 'a sentence alone' },
-    { ok: 'yes', value: { paths: [] } },
+    { ok: 'yes', value: { books: [] } },
   ])('%j makes no sense', (data) => {
     expect(readAnswer('file.recent', data)).toEqual(senseless);
   });

@@ -22,6 +22,12 @@ describe('csvText', () => {
       '"a;b";v1.5;16,84;1289,25\r\n',
     );
   });
+
+  test('words that another program would part are quoted, under either sign', () => {
+    const words = ['x;=1+1', 'x,=1+1', 'x\t=1+1', 'x|y'];
+    expect(csvText([words])).toBe('"x;=1+1","x,=1+1","x\t=1+1","x|y"\r\n');
+    expect(csvText([words], { decimalComma: true })).toBe('"x;=1+1";"x,=1+1";"x\t=1+1";"x|y"\r\n');
+  });
 });
 
 describe('harmless', () => {
@@ -36,6 +42,10 @@ describe('harmless', () => {
     ["'=1", "''=1"],
     ['\uff1d1', "'\uff1d1"],
     ['\u200b=1', "'\u200b=1"],
+    ['\u001b=1', "'\u001b=1"],
+    ['\u00ad=1', "'\u00ad=1"],
+    ['\u180e=1', "'\u180e=1"],
+    ['\u115f=1', "'\u115f=1"],
   ])('%j becomes %j', (words, safe) => {
     expect(harmless(words)).toBe(safe);
   });

@@ -58,6 +58,7 @@ export function standInService(data: unknown): Bridge {
       const answer = answers[channel]?.(input) ?? refuse(`Nothing answers ${channel} here.`);
       return Promise.resolve(answer as Result<Output<C>, Refusal>);
     },
+    desktop: undefined,
     onChanged: () => () => undefined,
   };
 }
@@ -65,10 +66,15 @@ export function standInService(data: unknown): Bridge {
 /** File channels only echo their input. */
 function fileAnswers(info: () => BookInfo): Answers {
   return {
-    'file.recent': () => ok({ paths: ['/books/Withy Street.loamwright', '/books/Other.loamwright'] }),
+    'file.recent': () =>
+      ok({
+        books: [
+          { id: 'a', name: 'Withy Street', folder: '/books', open: true },
+          { id: 'b', name: 'Other', folder: '/books', open: false },
+        ],
+      }),
     'file.open': () => refuse('There is no book at /books/none.loamwright.'),
     'file.new': () => refuse('/books/Withy Street.loamwright is there already.'),
-    'file.saveCopy': (input) => ok({ path: z.looseObject({ path: z.string() }).parse(input).path }),
     'file.backups': () => ok({ backups: [{ file: 'day-2027-03-14', day: '2027-03-14', bytes: 220_000 }] }),
     'file.previewBackup': () =>
       ok({ differences: [{ kind: 'packPrice', added: 1, changed: 2, removed: 0 }], kept: ['issued quote Q-0001A'] }),
