@@ -1,3 +1,4 @@
+import { Button } from '#renderer/kit/button.tsx';
 import { added, isEmptyChange, type Change } from '#shared-calc/records/change.ts';
 import { effect, signal, untracked } from '@preact/signals';
 import type { ComponentChildren } from 'preact';
@@ -56,7 +57,14 @@ export function bookPlace<Row extends BookRow>(parts: BookPlaceParts<Row>): (rou
           <BookSheetView parts={parts} acts={acts} grid={grid} start={rest.at(-1)} />
           {rows.length === 0 && (
             <div class={css['noRows']}>
-              <EmptyNote>{whenEmpty}</EmptyNote>
+              <EmptyNote>
+                {whenEmpty}{' '}
+                {table.add && (
+                  <Button look="plain" onClick={acts.add}>
+                    Add the first {table.one}
+                  </Button>
+                )}
+              </EmptyNote>
             </div>
           )}
         </div>

@@ -1,3 +1,5 @@
+import { added } from '#shared-calc/records/change.ts';
+import { Button } from '#renderer/kit/button.tsx';
 import { actNames } from '#shared-calc/words/act-names.ts';
 import { signal } from '@preact/signals';
 import type { PlaceAct } from '#renderer/frame/frame-view.ts';
@@ -11,6 +13,8 @@ import { LinePanel } from './line-panel.tsx';
 import type { EditHouse } from '#renderer/store/house-ask.ts';
 import { focusLine, RecipeList, type Editing } from './recipe-list.tsx';
 import { RecipePanel } from './recipe-panel.tsx';
+
+const firstRecipe = added('recipe', { id: 'H1', title: 'House recipe', note: '' });
 
 /** A house recipe's lines, edited in place, on a reference size; `#/recipe/H1`. */
 export function recipePlace({ book, bench, clock, house }: PageStore): (route: Route) => PlaceView {
@@ -27,7 +31,14 @@ export function recipePlace({ book, bench, clock, house }: PageStore): (route: R
         about: '',
         aside: '',
         acts: [],
-        work: <EmptyNote>There is no house recipe in this book.</EmptyNote>,
+        work: (
+          <EmptyNote>
+            There is no house recipe in this book. A recipe holds the lines by which every tank is worked.{' '}
+            <Button look="plain" onClick={() => void book.doAct('put', firstRecipe)}>
+              Begin an empty recipe
+            </Button>
+          </EmptyNote>
+        ),
       };
     return {
       about: `${recipe.id} ${recipe.title.toLowerCase()}`,
